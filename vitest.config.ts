@@ -1,0 +1,19 @@
+import { fileURLToPath } from 'node:url'
+import { defineConfig } from 'vitest/config'
+
+const source = (folder: string) => fileURLToPath(new URL(`./src/${folder}`, import.meta.url))
+
+export default defineConfig({
+  resolve: {
+    // Tests and guide examples import the public subpaths; they run against the source.
+    alias: [
+      { find: /^limbwright$/, replacement: source('index.ts') },
+      { find: /^limbwright\/([a-z]+)$/, replacement: source('$1/index.ts') },
+    ],
+  },
+  test: {
+    include: ['tests/**/*.test.ts'],
+    exclude: ['tests/consumers/**', 'node_modules/**'],
+    reporters: ['default'],
+  },
+})
