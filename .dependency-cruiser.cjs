@@ -1,0 +1,98 @@
+// The layer rule: which folder of src may import which. An arrow that is not listed here is an error.
+const shelf = ['capstan', 'kinematics', 'materials', 'fasteners', 'thermal']
+const core = ['numeric', 'units', 'formula']
+const mayImport = {
+  numeric: [],
+  units: ['numeric'],
+  formula: ['numeric', 'units'],
+  ...Object.fromEntries(shelf.map((name) => [name, core])),
+  study: core,
+  catalogue: [...core, ...shelf],
+  leg: [...core, ...shelf, 'study'],
+  mathjs: core,
+}
+
+const layers = Object.entries(mayImport).map(([folder, allowed]) => ({
+  name: `layer-${folder}`,
+  severity: 'error',
+  comment: `src/${folder} may import ${allowed.length > 0 ? allowed.join(', ') : 'no other folder'}.`,
+  from: { path: `^src/${folder}/` },
+  to: { path: '^src/', pathNot: `^src/(${[folder, ...allowed].join('|')})/` },
+}))
+
+const onlyFrom = (what, packages, folders, why) => ({
+  name: `${what}-only-in-${folders.join('-and-')}`,
+  severity: 'error',
+  comment: why,
+  from: { path: '^src/', pathNot: `^src/(${folders.join('|')})/` },
+  to: { path: packages },
+})
+
+module.exports = {
+  forbidden: [
+    ...layers,
+    {
+      name: 'through-the-index',
+      severity: 'error',
+      comment: 'What another folder offers is what its index.ts names; its other files are its own affair.',
+      from: { path: '^src/([^/]+)/' },
+      to: { path: '^src/[^/]+/', pathNot: ['^src/$1/', '^src/[^/]+/index\\.ts$'] },
+    },
+    {
+      name: 'known-folder',
+      severity: 'error',
+      comment: 'A folder of src without a line in the layer rule.',
+      from: {},
+      to: { path: '^src/[^/]+/', pathNot: `^src/(${Object.keys(mayImport).join('|')})/` },
+    },
+    {
+      name: 'no-circle',
+      severity: 'error',
+      comment: 'Two files that need each other at run time are one file, or need a third below both.',
+      from: { path: '^src/' },
+      to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } },
+    },
+    {
+      name: 'source-stands-alone',
+      severity: 'error',
+      comment: 'The library imports nothing from its tests, benches, examples or scripts.',
+      from: { path: '^src/' },
+      to: { path: '^(tests|bench|examples|scripts|dist)/' },
+    },
+    {
+      name: 'resolvable',
+      severity: 'error',
+      comment: 'An import that leads nowhere.',
+      from: { path: '^src/' },
+      to: { couldNotResolve: true },
+    },
+    {
+      name: 'no-development-package',
+      severity: 'error',
+      comment: 'What the library imports at run time is a dependency, not a devDependency.',
+      from: { path: '^src/' },
+      to: { dependencyTypes: ['npm-dev', 'npm-no-pkg', 'npm-unknown'], dependencyTypesNot: ['type-only'] },
+    },
+    onlyFrom(
+      'mathjs',
+      '(^|/)node_modules/mathjs/',
+      ['mathjs'],
+      'mathjs takes about a second to import; only limbwright/mathjs may cost that.',
+    ),
+    onlyFrom('documents', '(^|/)node_modules/(zod|yaml)/', ['leg', 'materials'], 'zod and yaml read documents; formulas do without.'),
+    {
+      name: 'node-only-in-study',
+      severity: 'error',
+      comment: 'The library runs in a browser too; only the worker pool of study may ask for Node.',
+      from: { path: '^src/', pathNot: '^src/study/' },
+      to: { dependencyTypes: ['core'] },
+    },
+  ],
+  options: {
+    doNotFollow: { path: 'node_modules' },
+    // Type imports are arrows too.
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: 'tsconfig.json' },
+    enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['import', 'types', 'node', 'default'] },
+  },
+}
