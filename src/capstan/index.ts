@@ -1,0 +1,6 @@
+/**
+ * Cord on drums: friction, stiffness, pretension, geometry, ends, cords.
+ *
+ * @module
+ */
+export * from './friction.js'

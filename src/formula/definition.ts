@@ -1,0 +1,140 @@
+import type { In, Kind, Quantity } from '../units/index.js'
+import type { Source } from './provenance.js'
+
+/** A limit: an SI number, or text of the kind so that messages speak the user's unit. */
+export type Limit<K extends Kind> = number | In<K>
+
+/** A number with a kind and limits. */
+export type Scalar = {
+  [K in Kind]: {
+    readonly kind: K
+    /** Lowest value accepted. */
+    readonly min?: Limit<K>
+    /** Highest value accepted. */
+    readonly max?: Limit<K>
+    /** The value must be greater than this. */
+    readonly above?: Limit<K>
+    /** The value must be less than this. */
+    readonly below?: Limit<K>
+    /** Only whole numbers. */
+    readonly whole?: true
+    readonly optional?: true
+    readonly default?: In<K>
+  }
+}[Kind]
+
+/** What one input accepts: a kind alone, a number with limits, a choice of words, a list, a nested record, a curve, or true/false. */
+export type Input =
+  | Kind
+  | Scalar
+  | { readonly oneOf: readonly string[]; readonly optional?: true; readonly default?: string }
+  | { readonly list: Input; readonly least?: number; readonly optional?: true }
+  | { readonly fields: Inputs; readonly optional?: true }
+  | { readonly curve: readonly [Kind, Kind]; readonly optional?: true }
+  | { readonly flag: true; readonly optional?: true; readonly default?: boolean }
+
+/** Inputs by name. */
+export interface Inputs {
+  readonly [name: string]: Input
+}
+
+/** One output: a kind, a kind that may be infinite, a list of a kind, or a word. */
+export type OutputField =
+  | Kind
+  | { readonly kind: Kind; readonly infinite: true }
+  | { readonly list: Kind }
+  | { readonly oneOf: readonly string[] }
+
+/** What comes out: one kind, or a record. */
+export type Output = Kind | { readonly kind: Kind; readonly infinite: true } | OutputRecord
+/** Several outputs by name. */
+export interface OutputRecord {
+  readonly [name: string]: OutputField
+}
+
+/** A formula as it is written down: plain data and one kernel. */
+export interface Definition<I extends Inputs, O extends Output, Y> {
+  readonly inputs: I
+  readonly output: O
+  /** What the derivation takes for granted. */
+  readonly assumes?: readonly string[]
+  /** Where it is published; the first is the main one. */
+  readonly source: readonly Source[]
+  /** Where the result can be trusted: a statement, and its test on SI inputs and outputs. A broken one becomes a note. */
+  readonly valid?: { readonly [statement: string]: (x: Si<I>, y: SiResult<O>) => boolean }
+  /** The kernel: SI numbers in and out, nothing checked. */
+  readonly si: (x: Si<I>) => Y
+}
+
+/** A function of one quantity: on quantities, or one that carries its SI form. */
+export type Curve<X extends Kind, Y extends Kind> = ((x: Quantity<X>) => In<Y>) & { readonly si?: (x: number) => number }
+
+/** What a caller gives for one input. */
+export type Arg<S> = S extends Kind
+  ? In<S>
+  : S extends { kind: infer K extends Kind }
+    ? In<K>
+    : S extends { oneOf: readonly (infer T)[] }
+      ? T
+      : S extends { list: infer E }
+        ? readonly Arg<E>[]
+        : S extends { fields: infer F }
+          ? Given<F>
+          : S extends { curve: readonly [infer X extends Kind, infer Y extends Kind] }
+            ? Curve<X, Y>
+            : S extends { flag: true }
+              ? boolean
+              : never
+
+type SiArg<S> = S extends Kind | { kind: Kind }
+  ? number
+  : S extends { oneOf: readonly (infer T)[] }
+    ? T
+    : S extends { list: infer E }
+      ? readonly SiArg<E>[]
+      : S extends { fields: infer F }
+        ? Si<F>
+        : S extends { curve: unknown }
+          ? (x: number) => number
+          : S extends { flag: true }
+            ? boolean
+            : never
+
+type Skip = { optional: true } | { default: unknown }
+
+/** What a caller gives for a record of inputs. */
+export type Given<I> = [
+  { [K in keyof I as I[K] extends Skip ? never : K]: Arg<I[K]> } & {
+    [K in keyof I as I[K] extends Skip ? K : never]?: Arg<I[K]> | undefined
+  },
+][0] extends infer G
+  ? { [K in keyof G]: G[K] }
+  : never
+
+/** The same record as SI numbers, as kernels receive it. */
+export type Si<I> = { readonly [K in keyof I]: I[K] extends { optional: true } ? SiArg<I[K]> | undefined : SiArg<I[K]> }
+
+type Value<O> = O extends Kind
+  ? Quantity<O>
+  : O extends { kind: infer K extends Kind }
+    ? Quantity<K>
+    : O extends { list: infer K extends Kind }
+      ? Quantity<K>[]
+      : O extends { oneOf: readonly (infer T)[] }
+        ? T
+        : never
+
+type SiValue<O> = O extends Kind | { kind: Kind }
+  ? number
+  : O extends { list: Kind }
+    ? readonly number[]
+    : O extends { oneOf: readonly (infer T)[] }
+      ? T
+      : never
+
+/** What a checked call returns. */
+export type Result<O> = O extends Kind | { kind: Kind; infinite: true } ? Value<O> : { readonly [K in keyof O]: Value<O[K]> }
+/** What a kernel returns. */
+export type SiResult<O> = O extends Kind | { kind: Kind; infinite: true } ? number : { readonly [K in keyof O]: SiValue<O[K]> }
+/** Flattens a type so that hovers and messages show its fields. */
+export type Flat<T> = T extends infer G ? { [K in keyof G]: G[K] } : never

@@ -1,0 +1,109 @@
+import { InputError, type Issue, type Kind, type Note, Quantity } from '../units/index.js'
+import type { Definition, Flat, Given, Inputs, Output, OutputField, OutputRecord, Result, Si, SiResult } from './definition.js'
+import { notesOf } from './notes.js'
+import { recordReader } from './reader.js'
+
+/** How a checked call behaves. */
+export interface CallOptions {
+  /** Throw a `ValidityError` where the result would carry a note of this formula's own. */
+  readonly strict?: boolean
+}
+
+/** A formula: called with units it checks everything; its `.si` kernel takes plain SI numbers and checks nothing. */
+export interface Formula<I extends Inputs, O extends Output> {
+  /** Checked call. Throws an `InputError` that lists every bad input. */
+  (given: Given<I>, options?: CallOptions): Result<O>
+  /** The bare kernel: SI numbers in and out, nothing checked. */
+  readonly si: (x: Flat<Si<I>>) => SiResult<O>
+  /** Module and export name, such as `capstan.slackTension`. */
+  readonly id: string
+  /** The record it was made from. */
+  readonly def: Definition<I, O, SiResult<O>>
+}
+
+/** A formula of any inputs and outputs, for code that walks them. */
+export interface AnyFormula {
+  (given: never, options?: CallOptions): unknown
+  readonly si: (x: never) => unknown
+  readonly id: string
+  readonly def: {
+    readonly inputs: Inputs
+    readonly output: Output
+    readonly assumes?: readonly string[]
+    readonly source: Definition<Inputs, Kind, number>['source']
+    readonly valid?: { readonly [statement: string]: (x: never, y: never) => boolean }
+  }
+}
+
+/** A strict call outside a formula's validity range. */
+export class ValidityError extends Error {
+  override name = 'ValidityError'
+}
+
+/** The inputs are each acceptable but the formula has no finite answer for them together. */
+export class NoResultError extends Error {
+  override name = 'NoResultError'
+}
+
+/**
+ * Makes a formula from its record. The id is `module.exportName`.
+ * Everything else follows from the record: the checked call, the kernel, validation, notes, the catalogue entry, the reference page.
+ */
+export function formula<const I extends Inputs, const O extends Output, const Y extends SiResult<O>>(
+  id: string,
+  def: Definition<I, O, Y>,
+): Formula<I, O> {
+  let load: ReturnType<typeof recordReader> | undefined
+  const { si, valid, output } = def
+  const kernel = si as (x: unknown) => unknown
+  const tests = valid as Readonly<Record<string, (x: unknown, y: unknown) => boolean>> | undefined
+  const call = (given: unknown, options?: CallOptions): unknown => {
+    const issues: Issue[] = []
+    load ??= recordReader(def.inputs, true)
+    const x = load(given, '', issues)
+    if (issues.length > 0) throw new InputError(id, issues)
+    const y = kernel(x)
+    let notes = notesOf(given)
+    if (tests !== undefined) {
+      for (const statement in tests) {
+        if (tests[statement]?.(x, y)) continue
+        if (options?.strict) throw new ValidityError(`${id}: not within its validity range: ${statement}`)
+        notes = [...(notes ?? []), { formula: id, text: `outside validity: ${statement}` }]
+      }
+    }
+    return dressed(id, output, y, notes)
+  }
+  return Object.assign(call, { si, id, def }) as unknown as Formula<I, O>
+}
+
+/** The statements of a formula's validity range that inputs and result break. */
+export function brokenStatements(formula: AnyFormula, x: unknown, y: unknown): string[] {
+  const tests = formula.def.valid as Readonly<Record<string, (x: unknown, y: unknown) => boolean>> | undefined
+  return tests === undefined ? [] : Object.keys(tests).filter((statement) => !tests[statement]?.(x, y))
+}
+
+const isSingle = (output: Output): output is Kind | { kind: Kind; infinite: true } =>
+  typeof output === 'string' ||
+  (typeof (output as { kind?: unknown }).kind === 'string' && (output as { infinite?: unknown }).infinite === true)
+
+/** SI results as quantities with their notes. */
+export function dressed(id: string, output: Output, y: unknown, notes: readonly Note[] | undefined): unknown {
+  if (isSingle(output)) return dressedField(id, 'the result', output, y, notes)
+  const result: Record<string, unknown> = {}
+  for (const name in output as OutputRecord)
+    result[name] = dressedField(id, name, (output as OutputRecord)[name] as OutputField, (y as Record<string, unknown>)[name], notes)
+  return result
+}
+
+function dressedField(id: string, name: string, field: OutputField, y: unknown, notes: readonly Note[] | undefined): unknown {
+  if (typeof field === 'string') return new Quantity(finite(id, name, y), field, undefined, notes)
+  if ('kind' in field) return new Quantity(y === Number.POSITIVE_INFINITY ? y : finite(id, name, y), field.kind, undefined, notes)
+  if ('list' in field)
+    return Array.from(y as ArrayLike<number>, (item) => new Quantity(finite(id, name, item), field.list, undefined, notes))
+  return y
+}
+
+function finite(id: string, name: string, y: unknown): number {
+  if (typeof y === 'number' && Number.isFinite(y)) return y
+  throw new NoResultError(`${id}: ${name} is ${String(y)} for these inputs; no finite answer exists in this combination`)
+}

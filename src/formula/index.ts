@@ -1,0 +1,28 @@
+/**
+ * A formula is one record: inputs with kinds and limits, output, assumptions, validity, source and an SI kernel.
+ * The checked call, validation, notes, calculation sheets, the catalogue and the reference pages derive from it.
+ *
+ * @module
+ */
+export type {
+  Arg,
+  Curve,
+  Definition,
+  Flat,
+  Given,
+  Input,
+  Inputs,
+  Limit,
+  Output,
+  OutputField,
+  OutputRecord,
+  Result,
+  Scalar,
+  Si,
+  SiResult,
+} from './definition.js'
+export { bare, type Evaluator, type Recorder, recorder, type Step, stepOf } from './evaluate.js'
+export { type AnyFormula, brokenStatements, type CallOptions, type Formula, formula, NoResultError, ValidityError } from './formula.js'
+export { notesOf } from './notes.js'
+export { type EvidenceLevel, isPrior, isProperty, Property, type PropertyRecord, property, type Source } from './provenance.js'
+export { reader, readInputs, recordReader } from './reader.js'

@@ -1,0 +1,99 @@
+import { type In, InputError, type Issue, type Kind, type Note, Quantity, read, show, UnreadableQuantity } from '../units/index.js'
+
+/**
+ * What stands behind a number or a formula, from the strongest kind of evidence to the weakest:
+ * read in a publication or in a standard; given by a general-purpose reference library; computed from a published formula;
+ * common practice of the trade; from memory (believed to be in the work named, which was not opened); an assumption of ours.
+ */
+export type EvidenceLevel = 'published' | 'standard' | 'referenceLibrary' | 'computed' | 'commonPractice' | 'memory' | 'assumption'
+
+/** Where a number or a formula comes from. */
+export interface Source {
+  readonly level: EvidenceLevel
+  /** The work, clause, table or example; for an assumption, the reasoning. */
+  readonly where: string
+}
+
+/** Evidence that a measurement of one's own should replace. */
+export const isPrior = (source: Source): boolean =>
+  source.level === 'memory' || source.level === 'assumption' || source.level === 'commonPractice'
+
+/**
+ * A quantity with its range, conditions and source. Formulas take it as the quantity of its typical value; `uncertainty` and the
+ * recorder see its range.
+ */
+export class Property<K extends Kind = Kind> extends Quantity<K> {
+  constructor(
+    typical: number,
+    kind: K,
+    /** Low end of the plausible range, SI. */
+    readonly low: number,
+    /** High end of the plausible range, SI. */
+    readonly high: number,
+    readonly source: Source,
+    /** What the value holds for: temperature, direction, moisture, surface. */
+    readonly conditions: string,
+    notes?: readonly Note[],
+  ) {
+    super(typical, kind, undefined, notes)
+  }
+
+  /** The low end as a quantity. */
+  get lowest(): Quantity<K> {
+    return new Quantity(this.low, this.kind, this.dim, this.notes)
+  }
+
+  /** The high end as a quantity. */
+  get highest(): Quantity<K> {
+    return new Quantity(this.high, this.kind, this.dim, this.notes)
+  }
+}
+
+/** How a property is written down. */
+export interface PropertyRecord<K extends Kind> {
+  readonly typical: In<K>
+  readonly low: In<K>
+  readonly high: In<K>
+  readonly source: Source
+  readonly conditions?: string
+}
+
+/** Whether a value carries a range and a source. */
+export const isProperty = (given: unknown): given is Property =>
+  given instanceof Quantity
+    ? (given as Partial<Property>).source !== undefined
+    : typeof given === 'object' && given !== null && 'low' in given && 'source' in given && 'kind' in given
+
+/**
+ * Makes a property from its record.
+ * Throws an `InputError` when a value cannot be read or the typical value lies outside its own range.
+ */
+export function property<K extends Kind>(kind: K, record: PropertyRecord<K>): Property<K> {
+  const issues: Issue[] = []
+  const si = (path: 'typical' | 'low' | 'high') => {
+    try {
+      const x = read(kind, record[path])
+      if (Number.isFinite(x)) return x
+      issues.push({ path, given: show(record[path]), accepts: 'must be finite' })
+    } catch (error) {
+      if (!(error instanceof UnreadableQuantity)) throw error
+      issues.push({ path, given: show(record[path]), accepts: error.message })
+    }
+    return Number.NaN
+  }
+  const typical = si('typical')
+  const low = si('low')
+  const high = si('high')
+  if (issues.length === 0 && !(low <= typical && typical <= high)) {
+    issues.push({
+      path: 'typical',
+      given: show(record.typical),
+      accepts: `must lie within its range, ${show(record.low)} to ${show(record.high)}`,
+    })
+  }
+  if (typeof record.source?.where !== 'string' || record.source.where === '') {
+    issues.push({ path: 'source', given: show(record.source), accepts: 'must say where the value comes from' })
+  }
+  if (issues.length > 0) throw new InputError(`property of kind ${kind}`, issues)
+  return new Property(typical, kind, low, high, record.source, record.conditions ?? '')
+}

@@ -1,0 +1,51 @@
+/** One thing wrong with an input. */
+export interface Issue {
+  /** Where it stands, such as `outer.modulus` or `loads[2]`. */
+  readonly path: string
+  /** What was given, as text cut to a readable length. */
+  readonly given: string
+  /** What is accepted there. */
+  readonly accepts: string
+}
+
+/** Bad input: lists every issue at once, each with its path, what was given and what is accepted. */
+export class InputError extends Error {
+  override name = 'InputError'
+  constructor(
+    /** The formula, function or document that was called. */
+    readonly where: string,
+    readonly issues: readonly Issue[],
+  ) {
+    super(
+      issues.length === 1
+        ? `${where}: ${sentence(issues[0] as Issue)}`
+        : `${where}: ${issues.length} things to change\n${issues.map((issue) => `  - ${sentence(issue)}`).join('\n')}`,
+    )
+  }
+}
+
+const sentence = ({ path, given, accepts }: Issue) => `${path} is ${given}; ${accepts}`
+
+const LONGEST_SHOWN = 60
+
+/** A value as error messages show it: short, on one line, text in quotes. */
+export function show(given: unknown): string {
+  if (given === undefined) return 'missing'
+  if (given === null) return 'null'
+  if (typeof given === 'string') return `'${cut(given)}'`
+  if (typeof given === 'function') return 'a function'
+  if (typeof given !== 'object') return String(given)
+  if (isQuantityLike(given)) return `${cut(String(given))} (kind ${given.kind})`
+  if (Array.isArray(given))
+    return given.length === 0 ? 'an empty list' : cut(`[${given.slice(0, 4).map(show).join(', ')}${given.length > 4 ? ', …' : ''}]`)
+  const names = Object.keys(given)
+  return names.length === 0 ? 'an empty object' : cut(`an object with ${names.slice(0, 6).join(', ')}`)
+}
+
+const isQuantityLike = (given: object): given is { kind: string } =>
+  typeof (given as { kind?: unknown }).kind === 'string' && typeof (given as { si?: unknown }).si === 'number'
+
+const cut = (text: string) => {
+  const line = text.slice(0, 4 * LONGEST_SHOWN).replaceAll(/\s+/g, ' ')
+  return line.length > LONGEST_SHOWN ? `${line.slice(0, LONGEST_SHOWN)}…` : line
+}

@@ -1,0 +1,54 @@
+/** Edit distance with transpositions (optimal string alignment), after Damerau 1964. */
+function editDistance(a: string, b: string): number {
+  const rows: number[][] = [Array.from({ length: b.length + 1 }, (_, j) => j)]
+  for (let i = 1; i <= a.length; i++) {
+    const row = [i]
+    const above = rows[i - 1] as number[]
+    for (let j = 1; j <= b.length; j++) {
+      const cost = a[i - 1] === b[j - 1] ? 0 : 1
+      let best = Math.min((above[j] as number) + 1, (row[j - 1] as number) + 1, (above[j - 1] as number) + cost)
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) best = Math.min(best, (rows[i - 2]?.[j - 2] as number) + 1)
+      row.push(best)
+    }
+    rows.push(row)
+  }
+  return rows[a.length]?.[b.length] as number
+}
+
+/** Names so long are not compared: a near miss of a real name is short. */
+const LONGEST_COMPARED = 60
+
+/**
+ * The name the writer most likely meant, or nothing when none is near (about one slip in three letters).
+ * Letter case and blanks do not count as slips.
+ */
+export function nearName(given: string, names: Iterable<string>): string | undefined {
+  if (given.length > LONGEST_COMPARED) return undefined
+  const plain = (s: string) => s.toLowerCase().replaceAll(/[\s_-]/g, '')
+  const wanted = plain(given)
+  let best: string | undefined
+  let least = Math.max(1, Math.floor(wanted.length / 3)) + 1
+  for (const name of names) {
+    const distance = editDistance(wanted, plain(name))
+    if (distance < least) {
+      least = distance
+      best = name
+    }
+  }
+  return best
+}
+
+/** The nearest names in order, for errors that list a few (such as material or thread designations). */
+export function nearNames(given: string, names: Iterable<string>, count = 3): string[] {
+  if (given.length > LONGEST_COMPARED) return []
+  const wanted = given.toLowerCase()
+  return [...names]
+    .map((name) => {
+      const other = name.toLowerCase()
+      return { name, distance: other.startsWith(wanted) || wanted.startsWith(other) ? 0.5 : editDistance(wanted, other) }
+    })
+    .filter(({ distance }) => distance <= Math.max(2, wanted.length / 2))
+    .sort((a, b) => a.distance - b.distance)
+    .slice(0, count)
+    .map(({ name }) => name)
+}
