@@ -1,0 +1,73 @@
+import { expect, test } from 'vitest'
+import { barChart, lineChart, PALETTE, pointChart } from '../../src/chart/index.js'
+
+const text = { title: 'Tension', description: 'Tension falls along the wrap.' }
+const x = { title: 'angle', unit: 'deg' }
+const y = { title: 'tension', unit: 'N' }
+
+test('a chart is plain JSON and notebooks get the same specification', () => {
+  const chart = lineChart({
+    ...text,
+    x,
+    y,
+    series: [
+      {
+        name: 'a',
+        points: [
+          [0, 1],
+          [1, 2],
+        ],
+      },
+    ],
+  })
+  const display = (chart as unknown as Record<symbol, () => Record<string, unknown>>)[Symbol.for('Jupyter.display')]?.()
+  expect(JSON.parse(JSON.stringify(display?.['application/vnd.vegalite.v5+json']))).toEqual(JSON.parse(JSON.stringify(chart)))
+  expect(JSON.stringify(chart)).toContain('tension [N]')
+})
+
+test('what colour says is repeated by dash or shape', () => {
+  const series = ['a', 'b', 'c'].map((name) => ({ name, points: [[0, 1]] as [number, number][] }))
+  const line = JSON.parse(JSON.stringify(lineChart({ ...text, x, y, series })))
+  const dashes = line.layer[0].encoding.strokeDash.scale.range.map(String)
+  expect(new Set(dashes).size).toBe(3)
+  const point = JSON.parse(JSON.stringify(pointChart({ ...text, x, y, series })))
+  expect(new Set(point.layer[0].encoding.shape.scale.range).size).toBe(3)
+})
+
+test('points keep the order given, so a hysteresis loop is not sorted into a zigzag', () => {
+  const chart = JSON.parse(
+    JSON.stringify(
+      lineChart({
+        ...text,
+        x,
+        y,
+        series: [
+          {
+            name: 'loop',
+            points: [
+              [0, 0],
+              [2, 1],
+              [1, 0.4],
+            ],
+          },
+        ],
+      }),
+    ),
+  )
+  expect(chart.layer[0].data.values.map((v: { x: number }) => v.x)).toEqual([0, 2, 1])
+  expect(chart.layer[0].encoding.order.field).toBe('i')
+})
+
+test('bars carry their value as text', () => {
+  const chart = JSON.parse(
+    JSON.stringify(barChart({ ...text, value: y, bars: [{ name: 'pin', to: 1.23456 }], rules: [{ name: 'enough', at: 1 }] })),
+  )
+  expect(chart.layer[1].data.values[0].label).toBe('1.23')
+})
+
+test('the palette can be told apart in grey as well', () => {
+  const luminance = PALETTE.map((hex) =>
+    [1, 3, 5].map((i) => Number.parseInt(hex.slice(i, i + 2), 16)).reduce((sum, c, i) => sum + c * ([0.2126, 0.7152, 0.0722][i] ?? 0), 0),
+  )
+  expect(new Set(luminance.map(Math.round)).size).toBe(PALETTE.length)
+})
