@@ -1,0 +1,69 @@
+// Everything CI checks besides the tests, step by step; with `--with-tests`, the tests first. Fails when a step fails, and says how
+// many passed. Names on the command line pick steps: `npm run check -- lint docs`.
+import { spawnSync } from 'node:child_process'
+import { mkdirSync, readFileSync, rmSync } from 'node:fs'
+
+const REPORT = 'out/tests.json'
+
+const steps: readonly (readonly [name: string, command: string])[] = [
+  ['lint', 'npm run -s lint'],
+  ['typecheck, TypeScript 6', 'npm run -s typecheck:6'],
+  ['typecheck, TypeScript 7', 'npm run -s typecheck:fast'],
+  ['typecheck of the docs examples', 'npm run -s typecheck:examples'],
+  ['layers', 'npm run -s layers'],
+  ['unused code', 'npm run -s knip'],
+  ['build', 'npm run -s build'],
+  ['package', 'npm run -s check:package'],
+  ['size', 'npm run -s check:size'],
+  ['api snapshot', 'npm run -s check:api'],
+  ['consumers', 'npm run -s check:consumers'],
+  ['docs', 'npm run -s docs'],
+  ['verification table', 'npm run -s verify'],
+  ['demo', 'npm run -s demo'],
+]
+
+const asked = process.argv.slice(2).filter((word) => !word.startsWith('--'))
+const chosen = asked.length === 0 ? steps : steps.filter(([name]) => asked.some((word) => name.includes(word)))
+if (chosen.length === 0) {
+  console.error(`No such step. Steps: ${steps.map(([name]) => name).join(', ')}`)
+  process.exit(1)
+}
+
+mkdirSync('out', { recursive: true })
+const lines: string[] = []
+let passed = 0
+let failed = 0
+
+function run(name: string, command: string): boolean {
+  console.log(`\n── ${name}: ${command}`)
+  const start = performance.now()
+  const { status } = spawnSync(command, { shell: true, stdio: ['ignore', 'inherit', 'inherit'] })
+  const line = `${status === 0 ? 'ok    ' : 'FAILED'} ${((performance.now() - start) / 1000).toFixed(1).padStart(6)} s  ${name}`
+  console.log(line)
+  lines.push(line)
+  return status === 0
+}
+
+if (process.argv.includes('--with-tests')) {
+  rmSync(REPORT, { force: true })
+  const ok = run('tests', `npm test -- --reporter=default --reporter=json --outputFile=${REPORT}`)
+  let tests = { passed: 0, failed: 0 }
+  try {
+    const report = JSON.parse(readFileSync(REPORT, 'utf8'))
+    tests = { passed: report.numPassedTests, failed: report.numFailedTests }
+  } catch {
+    console.log('the tests wrote no report')
+  }
+  passed += tests.passed
+  // A suite that cannot be loaded fails the run without failing a test.
+  failed += ok ? tests.failed : Math.max(1, tests.failed)
+}
+
+for (const [name, command] of chosen) {
+  if (run(name, command)) passed++
+  else failed++
+}
+
+console.log(`\n${lines.join('\n')}\n`)
+console.log(`${passed} passed, ${failed} failed`)
+process.exit(failed === 0 ? 0 : 1)
