@@ -70,6 +70,7 @@ export { KINDS, type Kind, siUnit, type UnitOf } from './kinds.js'
 export { nearName, nearNames } from './near.js'
 export {
   type Foreign,
+  foreignUnit,
   type In,
   kindWords,
   type Note,

@@ -244,6 +244,9 @@ export function read(kind: Kind, given: unknown): number {
 
 const isPlain = (kind: Kind): kind is Plain => kind === 'ratio' || kind === 'count' || kind === 'strain'
 
+/** The SI unit as unit libraries read it: many take a leading `1/` for a value. */
+export const foreignUnit = (kind: Kind): string => siUnit(kind).replace(/^1\/(\w+)$/, '$1^-1')
+
 function readForeign(kind: Kind, given: Foreign): number {
   // A foreign '30 degC' would silently read as 303.15 K of difference.
   if (kind === 'temperatureDifference') {
@@ -253,7 +256,7 @@ function readForeign(kind: Kind, given: Foreign): number {
   }
   let x: unknown
   try {
-    x = isPlain(kind) || siUnit(kind) === '1' ? Number(given) : given.toNumber(siUnit(kind))
+    x = isPlain(kind) || siUnit(kind) === '1' ? Number(given) : given.toNumber(foreignUnit(kind))
   } catch {
     throw unreadable(kind, given)
   }
