@@ -68,7 +68,7 @@ export const isProperty = (given: unknown): given is Property =>
  * Makes a property from its record.
  * Throws an `InputError` when a value cannot be read or the typical value lies outside its own range.
  */
-export function property<K extends Kind>(kind: K, record: PropertyRecord<K>): Property<K> {
+export function property<K extends Kind>(kind: K, record: PropertyRecord<NoInfer<K>>): Property<K> {
   const issues: Issue[] = []
   const si = (path: 'typical' | 'low' | 'high') => {
     try {

@@ -312,7 +312,7 @@ function textHint(kind: Kind, given: string): string {
  * Makes a quantity from anything `In<K>` accepts.
  * Throws an `InputError` naming the given value and the units accepted; a non-finite number is refused.
  */
-export function quantity<K extends Kind>(kind: K, given: In<K>): Quantity<K> {
+export function quantity<K extends Kind>(kind: K, given: In<NoInfer<K>>): Quantity<K> {
   const issues: Issue[] = []
   let x = Number.NaN
   if (!Object.hasOwn(TABLE, kind)) issues.push({ path: 'kind', given: show(kind), accepts: kindAccepted(kind) })
