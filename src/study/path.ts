@@ -1,0 +1,105 @@
+import type { AnyFormula, Formula, Given, Input, Inputs, Output, OutputRecord, Scalar } from '../formula/index.js'
+import { type In, InputError, type Kind, nearName, show } from '../units/index.js'
+
+/** Dotted paths of the numbers among a formula's inputs, such as `'load'` or `'outer.modulus'`. */
+export type ScalarPath<I> = {
+  [N in keyof I & string]: I[N] extends Kind | { kind: Kind } ? N : I[N] extends { fields: infer F } ? `${N}.${ScalarPath<F>}` : never
+}[keyof I & string]
+
+/** The kind of the input at a path. */
+export type KindAt<I, P> = P extends keyof I
+  ? I[P] extends Kind
+    ? I[P]
+    : I[P] extends { kind: infer K extends Kind }
+      ? K
+      : never
+  : P extends `${infer Head}.${infer Rest}`
+    ? Head extends keyof I
+      ? I[Head] extends { fields: infer F }
+        ? KindAt<F, Rest>
+        : never
+      : never
+    : never
+
+/** A formula's argument with the input at a path left open. */
+export type Without<I, P> = P extends keyof I
+  ? Omit<Given<I>, P>
+  : P extends `${infer Head}.${infer Rest}`
+    ? Head extends keyof I
+      ? I[Head] extends { fields: infer F }
+        ? Omit<Given<I>, Head> & { [H in Head]: Without<F, Rest> }
+        : never
+      : never
+    : never
+
+/** Names of a formula's outputs that are numbers. */
+export type ScalarOutput<O> = { [N in keyof O & string]: O[N] extends Kind | { kind: Kind } ? N : never }[keyof O & string]
+
+/** What result is asked for: the value itself, or one named output's value where there are several. */
+export type Target<O> = O extends Kind
+  ? In<O>
+  : O extends { kind: infer K extends Kind; infinite: true }
+    ? In<K>
+    : {
+        [N in ScalarOutput<O>]: {
+          readonly [M in N]: O[N] extends Kind ? In<O[N]> : O[N] extends { kind: infer K extends Kind } ? In<K> : never
+        }
+      }[ScalarOutput<O>]
+
+/** The record of the number at a path. Throws an `InputError` that names the near path. */
+export function scalarAt(formula: AnyFormula, path: string): Scalar {
+  let inputs: Inputs | undefined = formula.def.inputs
+  let found: Input | undefined
+  for (const name of path.split('.')) {
+    found = inputs !== undefined && Object.hasOwn(inputs, name) ? inputs[name] : undefined
+    inputs = typeof found === 'object' && 'fields' in found ? found.fields : undefined
+  }
+  if (typeof found === 'string') return { kind: found } as Scalar
+  if (typeof found === 'object' && 'kind' in found) return found
+  const paths = scalarPaths(formula.def.inputs)
+  const near = nearName(path, paths)
+  throw new InputError(formula.id, [
+    {
+      path: 'path',
+      given: show(path),
+      accepts: `must be one of ${paths.join(', ')}${near === undefined ? '' : `; did you mean ${near}?`}`,
+    },
+  ])
+}
+
+/** Dotted paths of all numbers among inputs. */
+export function scalarPaths(inputs: Inputs): string[] {
+  return Object.entries(inputs).flatMap(([name, input]) => {
+    if (typeof input === 'string' || 'kind' in input) return [name]
+    return 'fields' in input ? scalarPaths(input.fields).map((rest) => `${name}.${rest}`) : []
+  })
+}
+
+/** The argument with a value put in at a path; the records on the way are copied, the rest is shared. */
+export function withValueAt(given: unknown, path: string, value: unknown): Record<string, unknown> {
+  const record = (given ?? {}) as Record<string, unknown>
+  const dot = path.indexOf('.')
+  if (dot < 0) return { ...record, [path]: value }
+  const head = path.slice(0, dot)
+  return { ...record, [head]: withValueAt(record[head], path.slice(dot + 1), value) }
+}
+
+/** Sets a number at a path of an SI record that belongs to the caller. */
+export function setAt(x: Record<string, unknown>, path: string, value: number): void {
+  let at = x
+  const names = path.split('.')
+  for (let i = 0; i < names.length - 1; i++) at = at[names[i] as string] as Record<string, unknown>
+  at[names.at(-1) as string] = value
+}
+
+/** Name and kind of every number a formula gives; the name is empty for a single result. */
+export function scalarOutputs(output: Output): { name: string; kind: Kind }[] {
+  if (typeof output === 'string') return [{ name: '', kind: output }]
+  if (typeof (output as { infinite?: unknown }).infinite === 'boolean') return [{ name: '', kind: (output as { kind: Kind }).kind }]
+  return Object.entries(output as OutputRecord).flatMap(([name, field]) =>
+    typeof field === 'string' ? [{ name, kind: field }] : 'kind' in field ? [{ name, kind: field.kind }] : [],
+  )
+}
+
+/** Any formula as one whose types are not followed further. */
+export const untyped = <I extends Inputs, O extends Output>(formula: Formula<I, O>): AnyFormula => formula as unknown as AnyFormula
