@@ -1,0 +1,71 @@
+/**
+ * Plain-number mathematics under everything else. It knows no units: arguments are numbers, times and states are whatever the caller means by them.
+ *
+ * Conventions: matrices are row-major `Float64Array`s; functions that fill a buffer take it as their last argument; a request that cannot be met
+ * throws `NumericError` with the reason and the numbers, and nothing is clamped or answered with NaN. Random draws depend only on a seed and an index.
+ *
+ * Internal to the package: the other folders build on it, it is not a public entry point.
+ */
+
+export {
+  besselI0,
+  besselI0Scaled,
+  besselI1,
+  besselI1Scaled,
+  besselJ0,
+  besselJ1,
+  besselJ1Zero,
+  besselK0,
+  besselK0Scaled,
+  besselK1,
+  besselK1Scaled,
+} from './bessel.js'
+export { lnBeta, regularisedBeta } from './beta.js'
+export {
+  chiSquareCdf,
+  chiSquareQuantile,
+  fisherFCdf,
+  lognormalQuantile,
+  normalCdf,
+  normalPdf,
+  normalQuantile,
+  studentTCdf,
+  studentTQuantile,
+  triangularQuantile,
+  truncatedNormalQuantile,
+} from './distributions.js'
+export { erf, erfc, erfcScaled } from './erf.js'
+export { NumericError, type NumericFailure } from './error.js'
+export { gamma, lnGamma, reciprocalGamma, regularisedGammaP, regularisedGammaQ } from './gamma.js'
+export { type Integral, type IntegrateOptions, integrate, integrateWithError } from './integrate.js'
+export { bilinearTable, linearTable, monotoneTable, type Table } from './interpolate.js'
+export { lambertW0, lambertWm1 } from './lambert.js'
+export { fitLeastSquares, type LeastSquaresFit, type LeastSquaresProblem, type Undetermined } from './levenberg.js'
+export { luDeterminant, luFactor, luSolve, solveInPlace } from './linear.js'
+export { type MinimiseOptions, type Minimum, minimise, minimiseScalar, type ScalarMinimum, type ScalarMinimumOptions } from './minimise.js'
+export { mittagLeffler } from './mittag-leffler.js'
+export type { Derivative, OdeEvent, OdeEventRecord, OdeProblem, OdeSolution } from './ode.js'
+export { solveNonStiff } from './ode-explicit.js'
+export { type StiffProblem, solveStiff } from './ode-stiff.js'
+export { householder, type SingularValues, singularValues } from './orthogonal.js'
+export { type RandomStream, randomStream } from './random.js'
+export {
+  bracketRoot,
+  type Crossings,
+  type ExpandOptions,
+  expandBracket,
+  type FindRootsOptions,
+  findRoots,
+  type RootOptions,
+  type ScalarFunction,
+} from './root.js'
+export { latinHypercube, type PointSequence, SOBOL_DIMENSIONS, sobolSequence } from './sampling.js'
+export {
+  type GradedTimesOptions,
+  gradedTimes,
+  hereditary,
+  invertHereditary,
+  type StepResponse,
+  solveVolterra,
+  type VolterraProblem,
+} from './volterra.js'

@@ -1,0 +1,244 @@
+import { NumericError } from './error.js'
+import { luFactor, luSolve } from './linear.js'
+import {
+  drive,
+  insideSegment,
+  type OdeProblem,
+  type OdeSettings,
+  type OdeSolution,
+  readProblem,
+  type Stepper,
+  startingStep,
+} from './ode.js'
+
+// ESDIRK 4(3), six stages, stiffly accurate, L-stable, stage order 2 (Kennedy & Carpenter 2003, implicit part of ARK4(3)6L[2]SA).
+const GAMMA = 1 / 4
+const C = [0, 1 / 2, 83 / 250, 31 / 50, 17 / 20, 1]
+const A = [
+  [],
+  [1 / 4],
+  [8611 / 62500, -1743 / 31250],
+  [5012029 / 34652500, -654441 / 2922500, 174375 / 388108],
+  [15267082809 / 155376265600, -71443401 / 120774400, 730878875 / 902184768, 2285395 / 8070912],
+  [82889 / 524892, 0, 15625 / 83664, 69875 / 102672, -2260 / 8211],
+]
+const B = [82889 / 524892, 0, 15625 / 83664, 69875 / 102672, -2260 / 8211, 1 / 4]
+const EMBEDDED = [4586570599 / 29645900160, 0, 178811875 / 945068544, 814220225 / 1159782912, -3700637 / 11593932, 61727 / 225920]
+const E = B.map((b, i) => b - EMBEDDED[i]!)
+
+const NEWTON_ITERATIONS = 7
+const NEWTON_TOLERANCE = 0.01
+
+/** An initial-value problem for `solveStiff`. */
+export interface StiffProblem extends OdeProblem {
+  /** Writes ∂fᵢ/∂yⱼ row by row (i·n + j). Default: forward differences. */
+  readonly jacobian?: ((t: number, y: Float64Array, out: Float64Array) => void) | undefined
+}
+
+class Esdirk implements Stepper {
+  readonly degree = 3
+  evaluations = 0
+  private readonly k: Float64Array[]
+  private readonly base: Float64Array
+  private readonly stage: Float64Array
+  private readonly rate: Float64Array
+  private readonly delta: Float64Array
+  private readonly jacobian: Float64Array
+  private readonly matrix: Float64Array
+  private readonly pivots: Int32Array
+  /** The step the factored matrix belongs to; 0 when there is none. */
+  private factoredFor = 0
+  /** True while the Jacobian was evaluated at the present point. */
+  private fresh = false
+  private contraction = 1
+  private justRejected = false
+
+  constructor(
+    private readonly s: OdeSettings,
+    private readonly given: StiffProblem['jacobian'],
+  ) {
+    const { n } = s
+    this.k = Array.from({ length: 6 }, () => new Float64Array(n))
+    this.base = new Float64Array(n)
+    this.stage = new Float64Array(n)
+    this.rate = new Float64Array(n)
+    this.delta = new Float64Array(n)
+    this.jacobian = new Float64Array(n * n)
+    this.matrix = new Float64Array(n * n)
+    this.pivots = new Int32Array(n)
+  }
+
+  restart(t: number, y: Float64Array): void {
+    this.s.derivative(t, y, this.k[0]!)
+    this.evaluations++
+    this.evaluateJacobian(t, y)
+    this.justRejected = false
+  }
+
+  guessStep(t: number, y: Float64Array, tEnd: number): number {
+    this.evaluations++
+    return startingStep(this.s, t, y, this.k[0]!, tEnd, 4)
+  }
+
+  private evaluateJacobian(t: number, y: Float64Array): void {
+    const { n, derivative, relativeTolerance, absoluteTolerance } = this.s
+    this.fresh = true
+    this.factoredFor = 0
+    this.contraction = 1
+    if (this.given !== undefined) {
+      this.given(t, y, this.jacobian)
+      return
+    }
+    const f0 = this.k[0]!
+    const { stage, rate, jacobian } = this
+    stage.set(y)
+    for (let j = 0; j < n; j++) {
+      const yj = y[j]!
+      // atol/rtol is the size below which a state hardly matters: differencing on less than that drowns in rounding.
+      const size = 1.5e-8 * Math.max(Math.abs(yj), absoluteTolerance[j]! / Math.max(relativeTolerance, 1e-9), 1e-30)
+      stage[j] = yj + size
+      const exact = stage[j]! - yj
+      derivative(t, stage, rate)
+      for (let i = 0; i < n; i++) jacobian[i * n + j] = (rate[i]! - f0[i]!) / exact
+      stage[j] = yj
+    }
+    this.evaluations += n
+  }
+
+  private factor(h: number): boolean {
+    const { n } = this.s
+    const { matrix, jacobian } = this
+    const hg = h * GAMMA
+    for (let i = 0; i < n * n; i++) matrix[i] = -hg * jacobian[i]!
+    for (let i = 0; i < n; i++) matrix[i * n + i] = matrix[i * n + i]! + 1
+    this.factoredFor = h
+    return luFactor(matrix, n, this.pivots) !== 0
+  }
+
+  attempt(t: number, y: Float64Array, h: number, tEnd: number, yNew: Float64Array): number {
+    for (;;) {
+      if (this.factoredFor !== h && !this.factor(h)) return Number.NaN
+      const error = this.stages(t, y, h, tEnd, yNew)
+      if (!Number.isNaN(error) || this.fresh) return error
+      this.evaluateJacobian(t, y)
+    }
+  }
+
+  /** All stages of one step; NaN when Newton's iteration does not settle. */
+  private stages(t: number, y: Float64Array, h: number, tEnd: number, yNew: Float64Array): number {
+    const { n, relativeTolerance, absoluteTolerance } = this.s
+    const { k, base, stage, delta } = this
+    const hg = h * GAMMA
+    for (let s = 1; s < 6; s++) {
+      const row = A[s]!
+      const guess = k[s - 1]!
+      for (let i = 0; i < n; i++) {
+        let sum = 0
+        for (let j = 0; j < s; j++) sum += row[j]! * k[j]![i]!
+        base[i] = y[i]! + h * sum
+        stage[i] = base[i]! + hg * guess[i]!
+      }
+      if (!this.newton(insideSegment(t + C[s]! * h, tEnd), y, hg)) return Number.NaN
+      const ks = k[s]!
+      for (let i = 0; i < n; i++) ks[i] = (stage[i]! - base[i]!) / hg
+    }
+    yNew.set(stage)
+    for (let i = 0; i < n; i++) {
+      let sum = 0
+      for (let j = 0; j < 6; j++) sum += E[j]! * k[j]![i]!
+      delta[i] = h * sum
+    }
+    // The embedded solution is not damped for stiff components; the matrix at hand damps its error (Shampine 1984).
+    luSolve(this.matrix, n, this.pivots, delta)
+    let total = 0
+    for (let i = 0; i < n; i++) {
+      const scale = absoluteTolerance[i]! + relativeTolerance * Math.max(Math.abs(y[i]!), Math.abs(yNew[i]!))
+      const ratio = delta[i] === 0 ? 0 : delta[i]! / scale
+      total += ratio * ratio
+    }
+    return Math.sqrt(total / n)
+  }
+
+  /** Solves stage = base + hγ f(t, stage) with the factored matrix. */
+  private newton(t: number, y: Float64Array, hg: number): boolean {
+    const { n, derivative, relativeTolerance, absoluteTolerance } = this.s
+    const { base, stage, rate, delta } = this
+    let previous = 0
+    let contraction = Math.max(this.contraction, 2 ** -52) ** 0.8
+    for (let iteration = 0; iteration < NEWTON_ITERATIONS; iteration++) {
+      derivative(t, stage, rate)
+      this.evaluations++
+      for (let i = 0; i < n; i++) delta[i] = base[i]! + hg * rate[i]! - stage[i]!
+      luSolve(this.matrix, n, this.pivots, delta)
+      let total = 0
+      for (let i = 0; i < n; i++) {
+        stage[i] = stage[i]! + delta[i]!
+        const ratio = delta[i] === 0 ? 0 : delta[i]! / (absoluteTolerance[i]! + relativeTolerance * Math.abs(y[i]!))
+        total += ratio * ratio
+      }
+      const size = Math.sqrt(total / n)
+      if (!Number.isFinite(size)) return false
+      if (iteration > 0) {
+        const theta = size / previous
+        if (theta >= 0.99 && size > NEWTON_TOLERANCE) return false
+        contraction = theta < 1 ? theta / (1 - theta) : 1
+        this.contraction = contraction
+      }
+      if (size === 0 || contraction * size <= NEWTON_TOLERANCE) return true
+      previous = size
+    }
+    return false
+  }
+
+  nextFactor(error: number, accepted: boolean): number {
+    if (!accepted) {
+      this.justRejected = true
+      return Number.isNaN(error) ? 0.25 : Math.max(0.2, 0.9 * error ** -0.25)
+    }
+    const most = this.justRejected ? 1 : 6
+    this.justRejected = false
+    const factor = Math.min(most, Math.max(0.2, 0.9 * Math.max(error, 1e-8) ** -0.25))
+    // Keeping the step keeps the factored matrix.
+    return factor > 0.95 && factor < 1.2 ? 1 : factor
+  }
+
+  interpolant(y: Float64Array, h: number, yNew: Float64Array, out: Float64Array, offset: number): void {
+    const { n } = this.s
+    const first = this.k[0]!
+    const last = this.k[5]!
+    for (let i = 0; i < n; i++) {
+      const rise = yNew[i]! - y[i]!
+      const from = h * first[i]!
+      const to = h * last[i]!
+      out[offset + i] = from
+      out[offset + n + i] = 3 * rise - 2 * from - to
+      out[offset + 2 * n + i] = from + to - 2 * rise
+    }
+  }
+
+  accept(): void {
+    const last = this.k[5]!
+    this.k[5] = this.k[0]!
+    this.k[0] = last
+    this.fresh = false
+  }
+}
+
+/**
+ * Solves a stiff initial-value problem: thermal networks, relaxing joints, anything with very different time constants.
+ *
+ * Singly diagonally implicit Runge-Kutta of order 4 with an embedded order 3, L-stable: fast modes die out instead of
+ * ringing, whatever the step. Newton's iteration with a dense Jacobian kept as long as it serves, so meant for up to some twenty
+ * states. Interpolant of order 3; located events; exact stops at jumps.
+ *
+ * @throws NumericError as `solveNonStiff`.
+ *
+ * Source: C. A. Kennedy, M. H. Carpenter, *Applied Numerical Mathematics* 44 (2003) 139; E. Hairer, G. Wanner, *Solving Ordinary
+ * Differential Equations II*, 2nd ed. 1996, sec. IV.8 (Newton's stopping rule).
+ */
+export function solveStiff(problem: StiffProblem): OdeSolution {
+  const settings = readProblem('solveStiff', problem)
+  if (settings.n > 200)
+    throw new NumericError('solveStiff', 'badArgument', 'the dense solver is meant for up to 200 states', { states: settings.n })
+  return drive('solveStiff', problem, new Esdirk(settings, problem.jacobian))
+}

@@ -1,0 +1,410 @@
+import { NumericError } from './error.js'
+import { bracketRoot } from './root.js'
+
+/**
+ * The right-hand side of y′ = f(t, y): writes the derivatives into `out`, keeps no reference to either array.
+ *
+ * It may jump at the problem's `stops`, and must there give the value that holds *after* the jump.
+ */
+export type Derivative = (t: number, y: Float64Array, out: Float64Array) => void
+
+/** A condition watched during the integration. */
+export interface OdeEvent {
+  /** The event happens where this passes through zero. */
+  readonly value: (t: number, y: Float64Array) => number
+  /** Which crossing counts: `'rising'` from negative to positive, `'falling'`, or either. Default `'either'`. */
+  readonly direction?: 'rising' | 'falling' | 'either' | undefined
+  /** True ends the integration there. Default false. */
+  readonly terminal?: boolean | undefined
+}
+
+/** An initial-value problem, and how closely it is to be solved. */
+export interface OdeProblem {
+  /** Right-hand side. */
+  readonly derivative: Derivative
+  /** Start of the interval. */
+  readonly start: number
+  /** End of the interval, after the start. */
+  readonly end: number
+  /** State at the start. */
+  readonly initial: ArrayLike<number>
+  /** Accepted error per step relative to the state. Default 1e-6. */
+  readonly relativeTolerance?: number | undefined
+  /** Accepted absolute error per step, one for all or one for each state. Default 1e-9: set it to what is negligible in your units. */
+  readonly absoluteTolerance?: number | ArrayLike<number> | undefined
+  /** Times at which the right-hand side jumps or kinks (a load switched on): a step ends at each. */
+  readonly stops?: readonly number[] | undefined
+  /** Conditions to be located in time. */
+  readonly events?: readonly OdeEvent[] | undefined
+  /** First step. Default: chosen from the derivatives at the start. */
+  readonly firstStep?: number | undefined
+  /** Largest step. Default: the interval. */
+  readonly maxStep?: number | undefined
+  /** Largest number of steps, rejected ones included. Default 100 000. */
+  readonly maxSteps?: number | undefined
+  /** Keep what `at(t)` needs, for the whole interval. Default true; false saves memory when only the end and the events matter. */
+  readonly dense?: boolean | undefined
+}
+
+/** Where an event happened. */
+export interface OdeEventRecord {
+  /** Which of the problem's events, by index. */
+  readonly event: number
+  /** When. */
+  readonly t: number
+  /** The state then. */
+  readonly y: Float64Array
+}
+
+/** The solution of an initial-value problem. */
+export interface OdeSolution {
+  /** The times the integrator stepped on, the first is the start (with `dense: false` only the first and the last). */
+  readonly t: Float64Array
+  /** The states at those times, one row of `size` numbers after another. */
+  readonly y: Float64Array
+  /** Number of states. */
+  readonly size: number
+  /** Where the integration ended: the problem's end, or a terminal event. */
+  readonly tEnd: number
+  /** The state there. */
+  readonly yEnd: Float64Array
+  /** Events in the order they happened. */
+  readonly events: readonly OdeEventRecord[]
+  /** Why it ended. */
+  readonly ended: 'end' | 'event'
+  /** Steps accepted. */
+  readonly steps: number
+  /** Steps rejected. */
+  readonly rejected: number
+  /** Evaluations of the right-hand side. */
+  readonly evaluations: number
+  /** The state at any time of the interval, by the method's interpolant; written into `out` if given. Throws outside the interval and with `dense: false`. */
+  at(t: number, out?: Float64Array): Float64Array
+}
+
+/**
+ * One integration method, as the driver uses it.
+ * @internal
+ */
+export interface Stepper {
+  /** Degree of the interpolant: coefficients per state in `interpolant`. */
+  readonly degree: number
+  /** Evaluations of the right-hand side so far. */
+  evaluations: number
+  /** Prepares for steps from (t, y), after the start or a jump. */
+  restart(t: number, y: Float64Array): void
+  /** First step to try from here, towards `tEnd`. */
+  guessStep(t: number, y: Float64Array, tEnd: number): number
+  /** Tries a step. Writes the new state and returns the weighted error (≤ 1 is good), or NaN if the step could not be computed. */
+  attempt(t: number, y: Float64Array, h: number, tEnd: number, yNew: Float64Array): number
+  /** The factor for the next step, from the error of the last one. */
+  nextFactor(error: number, accepted: boolean): number
+  /** Writes the interpolant of the step just tried: y(t + θh) = y + Σ c_k θ^k, k from 1 to `degree`, `degree` rows of n. */
+  interpolant(y: Float64Array, h: number, yNew: Float64Array, out: Float64Array, offset: number): void
+  /** Accepts the step just tried. */
+  accept(): void
+}
+
+/** The checked problem with its defaults filled in, as the steppers use it. @internal */
+export interface OdeSettings {
+  readonly n: number
+  readonly derivative: Derivative
+  readonly relativeTolerance: number
+  readonly absoluteTolerance: Float64Array
+}
+
+const bad = (routine: string, explanation: string, asked: Record<string, unknown>): never => {
+  throw new NumericError(routine, 'badArgument', explanation, asked)
+}
+
+/** Checks a problem and fills in tolerances. @internal */
+export function readProblem(routine: string, problem: OdeProblem): OdeSettings {
+  const { start, end, initial, relativeTolerance = 1e-6, absoluteTolerance = 1e-9, firstStep, maxStep, stops = [] } = problem
+  const n = initial.length
+  if (!(Number.isFinite(start) && Number.isFinite(end) && start < end))
+    bad(routine, 'the interval must be finite and ascending', { start, end })
+  if (n === 0) bad(routine, 'there is no state', { initial })
+  for (let i = 0; i < n; i++)
+    if (!Number.isFinite(initial[i]!)) bad(routine, 'the initial state must be finite', { state: i, initial: initial[i] })
+  const absolute =
+    typeof absoluteTolerance === 'number' ? new Float64Array(n).fill(absoluteTolerance) : Float64Array.from(absoluteTolerance)
+  if (absolute.length !== n)
+    bad(routine, 'absoluteTolerance must be one number, or one for each state', { absoluteTolerance: absolute, states: n })
+  if (!(relativeTolerance >= 0 && absolute.every((a) => a >= 0 && a + relativeTolerance > 0))) {
+    bad(routine, 'tolerances must be positive', { relativeTolerance, absoluteTolerance: absolute })
+  }
+  if (firstStep !== undefined && !(firstStep > 0)) bad(routine, 'firstStep must be positive', { firstStep })
+  if (maxStep !== undefined && !(maxStep > 0)) bad(routine, 'maxStep must be positive', { maxStep })
+  for (const stop of stops) if (!Number.isFinite(stop)) bad(routine, 'a stop must be a finite time', { stop })
+  return { n, derivative: problem.derivative, relativeTolerance, absoluteTolerance: absolute }
+}
+
+/** Drives a stepper from start to end: step control, jumps, events, dense output. @internal */
+export function drive(routine: string, problem: OdeProblem, stepper: Stepper): OdeSolution {
+  const { start, end, events = [], maxStep = Infinity, maxSteps = 100_000, dense = true } = problem
+  const n = problem.initial.length
+  const { degree } = stepper
+  const record = new StepRecord(n, degree)
+  const happened: OdeEventRecord[] = []
+  let y = Float64Array.from(problem.initial)
+  let yNew = new Float64Array(n)
+  const coefficients = new Float64Array(n * degree)
+  const signs = events.map((e) => Math.sign(e.value(start, y)))
+  record.first(start, y)
+  const targets = [...new Set((problem.stops ?? []).filter((s) => s > start && s < end))].sort((a, b) => a - b)
+  targets.push(end)
+  let t = start
+  let accepted = 0
+  let rejected = 0
+  let ended: 'end' | 'event' = 'end'
+  segments: for (const target of targets) {
+    stepper.restart(t, y)
+    let h = t === start && problem.firstStep !== undefined ? problem.firstStep : stepper.guessStep(t, y, target)
+    while (t < target) {
+      const smallest = 16 * 2 ** -52 * Math.max(Math.abs(t), Math.abs(target))
+      h = Math.min(h, maxStep)
+      const left = target - t
+      // A last step only just too short would leave a sliver behind; split what is left evenly instead.
+      const last = h >= left * (1 - 1e-10)
+      const trial = last ? left : Math.min(h, 0.5 * left)
+      if (accepted + rejected >= maxSteps) {
+        throw new NumericError(routine, 'noConvergence', 'the allowed number of steps was used up', { t, end, maxSteps, step: trial })
+      }
+      const error = stepper.attempt(t, y, trial, target, yNew)
+      if (!(error <= 1)) {
+        rejected++
+        h = trial * stepper.nextFactor(error, false)
+        if (h < smallest) {
+          const reason = Number.isFinite(error) ? 'noConvergence' : 'notFinite'
+          throw new NumericError(routine, reason, 'the step became too small: the solution may grow without limit or jump here', {
+            t,
+            step: h,
+            state: y,
+          })
+        }
+        continue
+      }
+      const factor = stepper.nextFactor(error, true)
+      const tNew = last ? target : t + trial
+      accepted++
+      if (dense || events.length > 0) stepper.interpolant(y, trial, yNew, coefficients, 0)
+      stepper.accept()
+      const stop = events.length > 0 ? watch(events, signs, happened, coefficients, degree, t, tNew, y, yNew) : undefined
+      if (stop !== undefined) {
+        yNew.set(stop.y)
+        record.step(stop.t, yNew, t, trial, coefficients, dense)
+        t = stop.t
+        ;[y, yNew] = [yNew, y]
+        ended = 'event'
+        break segments
+      }
+      record.step(tNew, yNew, t, trial, coefficients, dense)
+      t = tNew
+      ;[y, yNew] = [yNew, y]
+      h = (last ? Math.max(h, trial) : trial) * factor
+    }
+  }
+  return record.finish(routine, happened, ended, accepted, rejected, stepper.evaluations, dense, start, t)
+}
+
+/** Evaluates one step's interpolant at θ from 0 to 1. */
+function interpolate(
+  y: Float64Array,
+  yOffset: number,
+  c: Float64Array,
+  cOffset: number,
+  degree: number,
+  theta: number,
+  out: Float64Array,
+): void {
+  const n = out.length
+  for (let i = 0; i < n; i++) {
+    let sum = 0
+    for (let k = degree - 1; k >= 0; k--) sum = (sum + c[cOffset + k * n + i]!) * theta
+    out[i] = y[yOffset + i]! + sum
+  }
+}
+
+// A step is looked at in this many parts, so that a condition that rises and falls again within one step is still seen.
+const PARTS = 4
+
+/** Locates the events within a step, in order of time; returns the first terminal one. */
+function watch(
+  events: readonly OdeEvent[],
+  signs: number[],
+  happened: OdeEventRecord[],
+  coefficients: Float64Array,
+  degree: number,
+  t: number,
+  tNew: number,
+  y: Float64Array,
+  yNew: Float64Array,
+): OdeEventRecord | undefined {
+  const h = tNew - t
+  const state = new Float64Array(y.length)
+  const found: OdeEventRecord[] = []
+  events.forEach((event, index) => {
+    const valueAt = (theta: number): number => {
+      if (theta === 1) return event.value(tNew, yNew)
+      interpolate(y, 0, coefficients, 0, degree, theta, state)
+      return event.value(t + theta * h, state)
+    }
+    let before = signs[index]!
+    for (let part = 1; part <= PARTS; part++) {
+      const value = valueAt(part / PARTS)
+      if (Number.isNaN(value))
+        throw new NumericError('solveOde', 'notFinite', 'an event function is not a number', { event: index, t: t + (part / PARTS) * h })
+      const sign = Math.sign(value)
+      if (sign === 0) continue
+      const { direction = 'either' } = event
+      if (before !== 0 && sign !== before && (direction === 'either' || (direction === 'rising') === sign > 0)) {
+        // The last non-zero sign may lie parts back when a sample fell exactly on zero.
+        let lo = (part - 1) / PARTS
+        if (Math.sign(valueAt(lo)) === 0) lo = Math.max(0, lo - 1 / PARTS)
+        const fLo = valueAt(lo)
+        const theta = Math.sign(fLo) === before ? bracketRoot(valueAt, lo, part / PARTS, { xTolerance: 1e-13 }) : lo
+        const where = new Float64Array(y.length)
+        if (theta === 1) where.set(yNew)
+        else interpolate(y, 0, coefficients, 0, degree, theta, where)
+        found.push({ event: index, t: theta === 1 ? tNew : t + theta * h, y: where })
+      }
+      before = sign
+    }
+    signs[index] = before
+  })
+  found.sort((a, b) => a.t - b.t)
+  for (const one of found) {
+    happened.push(one)
+    if (events[one.event]!.terminal) return one
+  }
+  return undefined
+}
+
+/** Steps kept in arrays that grow. */
+class StepRecord {
+  private t = new Float64Array(64)
+  private h = new Float64Array(64)
+  private y: Float64Array
+  private c: Float64Array
+  private count = 0
+
+  constructor(
+    private readonly n: number,
+    private readonly degree: number,
+  ) {
+    this.y = new Float64Array(64 * n)
+    this.c = new Float64Array(64 * n * degree)
+  }
+
+  first(t: number, y: Float64Array): void {
+    this.t[0] = t
+    this.y.set(y, 0)
+    this.count = 1
+  }
+
+  step(t: number, y: Float64Array, tFrom: number, h: number, coefficients: Float64Array, dense: boolean): void {
+    if (!dense) {
+      this.t[1] = t
+      this.y.set(y, this.n)
+      this.count = 2
+      return
+    }
+    if (this.count === this.t.length) this.grow()
+    const { count, n, degree } = this
+    this.t[count] = t
+    this.h[count - 1] = h
+    this.t[count - 1] = tFrom
+    this.y.set(y, count * n)
+    this.c.set(coefficients, (count - 1) * n * degree)
+    this.count++
+  }
+
+  private grow(): void {
+    const larger = (old: Float64Array) => {
+      const bigger = new Float64Array(2 * old.length)
+      bigger.set(old)
+      return bigger
+    }
+    this.t = larger(this.t)
+    this.h = larger(this.h)
+    this.y = larger(this.y)
+    this.c = larger(this.c)
+  }
+
+  finish(
+    routine: string,
+    events: readonly OdeEventRecord[],
+    ended: 'end' | 'event',
+    steps: number,
+    rejected: number,
+    evaluations: number,
+    dense: boolean,
+    start: number,
+    tEnd: number,
+  ): OdeSolution {
+    const { n, degree, count } = this
+    const t = this.t.slice(0, count)
+    const y = this.y.slice(0, count * n)
+    const h = dense ? this.h.slice(0, count - 1) : new Float64Array(0)
+    const c = dense ? this.c.slice(0, (count - 1) * n * degree) : new Float64Array(0)
+    const at = (when: number, out = new Float64Array(n)): Float64Array => {
+      if (!dense)
+        throw new NumericError(routine, 'badArgument', 'the solution was computed with dense: false and keeps only its end', { t: when })
+      if (!(when >= start && when <= tEnd))
+        throw new NumericError(routine, 'outOfRange', 'the time lies outside the solution', { t: when, start, end: tEnd })
+      let lo = 0
+      let hi = count - 1
+      while (hi - lo > 1) {
+        const middle = (lo + hi) >> 1
+        if (t[middle]! <= when) lo = middle
+        else hi = middle
+      }
+      if (when === t[hi]) {
+        for (let i = 0; i < n; i++) out[i] = y[hi * n + i]!
+        return out
+      }
+      interpolate(y, lo * n, c, lo * n * degree, degree, (when - t[lo]!) / h[lo]!, out)
+      return out
+    }
+    return { t, y, size: n, tEnd, yEnd: y.slice((count - 1) * n), events, ended, steps, rejected, evaluations, at }
+  }
+}
+
+/**
+ * A first step from the sizes of the state and of its derivatives. @internal
+ *
+ * Source: E. Hairer, S. P. Nørsett, G. Wanner, *Solving Ordinary Differential Equations I*, 2nd ed. 1993, sec. II.4.
+ */
+export function startingStep(settings: OdeSettings, t: number, y: Float64Array, f0: Float64Array, tEnd: number, order: number): number {
+  const { n, derivative, relativeTolerance, absoluteTolerance } = settings
+  let d0 = 0
+  let d1 = 0
+  const scale = new Float64Array(n)
+  for (let i = 0; i < n; i++) {
+    scale[i] = absoluteTolerance[i]! + relativeTolerance * Math.abs(y[i]!)
+    d0 += (y[i]! / scale[i]!) ** 2
+    d1 += (f0[i]! / scale[i]!) ** 2
+  }
+  d0 = Math.sqrt(d0 / n)
+  d1 = Math.sqrt(d1 / n)
+  const span = tEnd - t
+  let h0 = d0 < 1e-5 || d1 < 1e-5 ? 1e-6 * span : (0.01 * d0) / d1
+  h0 = Math.min(h0, span)
+  const y1 = new Float64Array(n)
+  const f1 = new Float64Array(n)
+  for (let i = 0; i < n; i++) y1[i] = y[i]! + h0 * f0[i]!
+  derivative(insideSegment(t + h0, tEnd), y1, f1)
+  let d2 = 0
+  for (let i = 0; i < n; i++) d2 += ((f1[i]! - f0[i]!) / scale[i]!) ** 2
+  d2 = Math.sqrt(d2 / n) / h0
+  const largest = Math.max(d1, d2)
+  const h1 = largest <= 1e-15 ? Math.max(1e-6 * span, h0 * 1e-3) : (0.01 / largest) ** (1 / (order + 1))
+  const h = Math.min(100 * h0, h1, span)
+  return Number.isFinite(h) && h > 0 ? h : 1e-6 * span
+}
+
+/** Keeps a stage time short of a jump at the segment's end, where the right-hand side already has its new value. @internal */
+export const insideSegment = (t: number, tEnd: number): number => {
+  if (t < tEnd) return t
+  return tEnd - 2 ** -52 * Math.max(Math.abs(tEnd), Number.MIN_VALUE)
+}
