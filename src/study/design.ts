@@ -1,0 +1,145 @@
+import { type AnyFormula, reader, type Scalar } from '../formula/index.js'
+import { latinHypercube, SOBOL_DIMENSIONS, sobolSequence } from '../numeric/index.js'
+import { type In, InputError, type Issue, type Kind, show } from '../units/index.js'
+import { scalarAt } from './path.js'
+
+/** A range of one input: its ends and, on a grid, how many values. */
+export interface Range<K extends Kind> {
+  readonly from: In<K>
+  readonly to: In<K>
+  /** Number of values on a grid, ends included. Not used by sampled designs. */
+  readonly count?: number
+  /** Values a constant step or a constant ratio apart. Default `linear`. */
+  readonly spacing?: 'linear' | 'log'
+}
+
+/** How the varied inputs are combined. */
+export type Design =
+  /** Every combination; the last input varies fastest. */
+  | 'grid'
+  /** Row by row; every input gives a list of the same length. */
+  | 'list'
+  /** Each input's range cut into `count` equal parts, each part used once. */
+  | { readonly latinHypercube: number; readonly seed: number }
+  /** The first `count` points of Sobol's sequence, scrambled when a seed is given. */
+  | { readonly sobol: number; readonly seed?: number }
+
+/** The inputs a design varies, and its rows. Any row can be had by its index, so a study can be divided freely. */
+export interface Plan {
+  readonly paths: readonly string[]
+  readonly kinds: readonly Kind[]
+  readonly rows: number
+  /** Writes the SI values of one row. */
+  fill(row: number, into: Float64Array): void
+}
+
+/** Reads what varies. Throws one `InputError` that lists every issue. */
+export function planOf(formula: AnyFormula, over: Readonly<Record<string, unknown>>, design: Design): Plan {
+  const issues: Issue[] = []
+  const paths = Object.keys(over)
+  if (paths.length === 0) issues.push({ path: 'over', given: show(over), accepts: 'must name at least one input to vary' })
+  const scalars = paths.map((path) => scalarAt(formula, path))
+  const kinds = scalars.map(({ kind }) => kind)
+  const axes = paths.map((path, i) => axisOf(path, scalars[i] as Scalar, over[path], design, issues))
+  if (issues.length === 0 && design === 'list' && axes.some((axis) => axis.count !== axes[0]?.count)) {
+    issues.push({
+      path: 'over',
+      given: axes.map((axis, i) => `${paths[i]}: ${axis.count}`).join(', '),
+      accepts: 'lists must be of equal length',
+    })
+  }
+  const sampled = typeof design === 'object' ? sampledCount(design, paths.length, issues) : 0
+  if (issues.length > 0) throw new InputError('sweep', issues)
+
+  if (design === 'list')
+    return {
+      paths,
+      kinds,
+      rows: axes[0]?.count as number,
+      fill: (row, into) => {
+        for (let i = 0; i < axes.length; i++) into[i] = (axes[i] as Axis).value(row)
+      },
+    }
+  if (design === 'grid') {
+    const rows = axes.reduce((product, axis) => product * axis.count, 1)
+    const fill = (row: number, into: Float64Array) => {
+      let rest = row
+      for (let i = axes.length - 1; i >= 0; i--) {
+        const axis = axes[i] as Axis
+        into[i] = axis.value(rest % axis.count)
+        rest = Math.floor(rest / axis.count)
+      }
+    }
+    return { paths, kinds, rows, fill }
+  }
+  const pointAt = 'sobol' in design ? sobolPoints(paths.length, design.seed) : latinPoints(design.latinHypercube, paths.length, design.seed)
+  const point = new Float64Array(paths.length)
+  const fill = (row: number, into: Float64Array) => {
+    pointAt(row, point)
+    for (let i = 0; i < axes.length; i++) into[i] = (axes[i] as Axis).at(point[i] as number)
+  }
+  return { paths, kinds, rows: sampled, fill }
+}
+
+type Points = (row: number, into: Float64Array) => void
+
+const sobolPoints = (dimensions: number, seed: number | undefined): Points => {
+  const sequence = sobolSequence(dimensions, seed)
+  return (row, into) => void sequence.point(row, into)
+}
+
+const latinPoints = (count: number, dimensions: number, seed: number): Points => {
+  const all = latinHypercube(count, dimensions, seed)
+  return (row, into) => into.set(all.subarray(row * dimensions, (row + 1) * dimensions))
+}
+
+/** One input's values: the k-th of its list or grid, and the value at a fraction of its range. */
+interface Axis {
+  readonly count: number
+  value(index: number): number
+  at(fraction: number): number
+}
+
+const NO_AXIS: Axis = { count: 0, value: () => 0, at: () => 0 }
+
+function axisOf(path: string, scalar: Scalar, given: unknown, design: Design, issues: Issue[]): Axis {
+  // Limits of the record hold for every value that will be run; between two ends they hold because a range is monotone.
+  const read = reader({ ...scalar, optional: undefined, default: undefined } as unknown as Scalar)
+  const number = (where: string, x: unknown) => read(x, where, issues) as number
+  const range = given as Range<Kind> | null
+  const isRange = typeof range === 'object' && range !== null && 'from' in range && 'to' in range
+  if (!isRange) {
+    if (!Array.isArray(given) || given.length === 0 || typeof design === 'object') {
+      const wanted =
+        typeof design === 'object'
+          ? 'must be a range { from, to }: sampled designs take no lists'
+          : 'must be a list of values or a range { from, to, count }'
+      issues.push({ path: `over.${path}`, given: show(given), accepts: wanted })
+      return NO_AXIS
+    }
+    const values = given.map((x, i) => number(`over.${path}[${i}]`, x))
+    return { count: values.length, value: (i) => values[i] as number, at: () => 0 }
+  }
+  const from = number(`over.${path}.from`, range.from)
+  const to = number(`over.${path}.to`, range.to)
+  const log = range.spacing === 'log'
+  if (range.spacing !== undefined && range.spacing !== 'linear' && !log)
+    issues.push({ path: `over.${path}.spacing`, given: show(range.spacing), accepts: 'must be one of linear, log' })
+  if (log && !(from > 0 && to > 0))
+    issues.push({ path: `over.${path}`, given: show(given), accepts: 'a range of constant ratio must be above zero' })
+  const at = (fraction: number) => (log ? from * (to / from) ** fraction : from + (to - from) * fraction)
+  if (typeof design === 'object') return { count: 0, value: () => 0, at }
+  const count = range.count ?? 0
+  if (!(Number.isInteger(count) && count >= 2))
+    issues.push({ path: `over.${path}.count`, given: show(range.count), accepts: 'must be a whole number of at least 2' })
+  return { count, value: (i) => (i === count - 1 ? to : at(i / (count - 1))), at }
+}
+
+function sampledCount(design: Exclude<Design, string>, dimensions: number, issues: Issue[]): number {
+  const count = 'sobol' in design ? design.sobol : design.latinHypercube
+  if (!(Number.isInteger(count) && count >= 1))
+    issues.push({ path: 'design', given: show(count), accepts: 'must be a whole number of rows' })
+  if (dimensions > SOBOL_DIMENSIONS)
+    issues.push({ path: 'over', given: `${dimensions} inputs`, accepts: `a sampled design has at most ${SOBOL_DIMENSIONS}` })
+  return count
+}

@@ -1,0 +1,115 @@
+import {
+  type AnyFormula,
+  type Formula,
+  type Inputs,
+  type Output,
+  type OutputField,
+  type OutputRecord,
+  recordReader,
+} from '../formula/index.js'
+import { type In, InputError, type Issue, type Kind, Quantity } from '../units/index.js'
+import { type Design, type Plan, planOf, type Range } from './design.js'
+import { type KindAt, type ScalarPath, setAt, untyped, withValueAt } from './path.js'
+import { type Column, numbers, Table } from './table.js'
+
+/** What a sweep varies: a list of values or a range for each input, by dotted path. */
+export type Over<I> = { readonly [P in ScalarPath<I>]?: readonly In<KindAt<I, P>>[] | Range<KindAt<I, P>> }
+
+/** The inputs that stay as they are; those that vary are left out. */
+export type Fixed<I> = { readonly [N in keyof I]?: unknown }
+
+/** What to run. */
+export interface SweepPlan<I> {
+  readonly over: Over<I>
+  readonly fixed?: Fixed<I>
+  /** Default `grid`. */
+  readonly design?: Design
+}
+
+/** A sweep ready to be run row by row: checked once, then plain numbers. */
+export interface Runner {
+  readonly id: string
+  readonly plan: Plan
+  /** Fills rows `from` to `to` (exclusive) of the columns, whose first row stands for row `from`. */
+  run(from: number, to: number, columns: readonly Column[]): void
+  /** Empty columns for that many rows. */
+  columns(rows: number): Column[]
+}
+
+/**
+ * Runs a formula over many inputs and gives the results as columns with units.
+ *
+ * The inputs are checked once: the fixed ones, and the first row; every row then runs the SI kernel. A row where the kernel has no finite answer holds NaN
+ * or infinity there and is counted in the table's `gaps`.
+ * Throws an `InputError` that lists every bad input.
+ */
+export function sweep<I extends Inputs, O extends Output>(formula: Formula<I, O>, plan: NoInfer<SweepPlan<I>>): Table {
+  const runner = runnerOf(untyped(formula), plan as SweepPlan<Inputs>)
+  const columns = runner.columns(runner.plan.rows)
+  runner.run(0, runner.plan.rows, columns)
+  return new Table(runner.id, columns, runner.plan.rows)
+}
+
+/** Checks a sweep and makes its runner. */
+export function runnerOf(formula: AnyFormula, { over, fixed = {}, design = 'grid' }: SweepPlan<Inputs>): Runner {
+  const plan = planOf(formula, over as Record<string, unknown>, design)
+  const first = new Float64Array(plan.paths.length)
+  plan.fill(0, first)
+  let given: unknown = fixed
+  plan.paths.forEach((path, i) => {
+    given = withValueAt(given, path, new Quantity(first[i] as number, plan.kinds[i] as Kind))
+  })
+  const issues: Issue[] = []
+  const x = recordReader(formula.def.inputs, true)(given, '', issues) as Record<string, unknown>
+  if (issues.length > 0) throw new InputError(formula.id, issues)
+  const kernel = formula.si as (x: unknown) => unknown
+  const outputs = outputFields(formula.def.output)
+  const flat = plan.paths.every((path) => !path.includes('.'))
+
+  const run = (from: number, to: number, columns: readonly Column[]) => {
+    const row = new Float64Array(plan.paths.length)
+    for (let i = from; i < to; i++) {
+      plan.fill(i, row)
+      for (let p = 0; p < row.length; p++) {
+        const value = row[p] as number
+        const path = plan.paths[p] as string
+        if (flat) x[path] = value
+        else setAt(x, path, value)
+        const column = columns[p] as { values: Float64Array }
+        column.values[i - from] = value
+      }
+      const y = kernel(x)
+      for (let k = 0; k < outputs.length; k++) {
+        const name = (outputs[k] as { key: string }).key
+        const value = name === '' ? y : (y as Record<string, unknown>)[name]
+        const column = columns[row.length + k] as { values: Float64Array } | { words: string[] }
+        if ('values' in column) column.values[i - from] = value as number
+        else column.words[i - from] = String(value)
+      }
+    }
+  }
+  const columns = (rows: number): Column[] => [
+    ...plan.paths.map((path, i) => numbers(path, plan.kinds[i] as Kind, rows)),
+    ...outputs.map(({ name, kind }) => (kind === undefined ? { name, words: new Array<string>(rows) } : numbers(name, kind, rows))),
+  ]
+  return { id: formula.id, plan, run, columns }
+}
+
+/** Outputs a table can hold: numbers and words; lists are left out. */
+interface NumberOrWord {
+  readonly key: string
+  readonly name: string
+  /** Undefined for a word. */
+  readonly kind: Kind | undefined
+}
+
+function outputFields(output: Output): NumberOrWord[] {
+  if (typeof output === 'string') return [{ key: '', name: 'result', kind: output }]
+  if (typeof (output as { infinite?: unknown }).infinite === 'boolean')
+    return [{ key: '', name: 'result', kind: (output as { kind: Kind }).kind }]
+  return Object.entries(output as OutputRecord).flatMap(([name, field]: [string, OutputField]): NumberOrWord[] => {
+    if (typeof field === 'string') return [{ key: name, name, kind: field }]
+    if ('kind' in field) return [{ key: name, name, kind: field.kind }]
+    return 'oneOf' in field ? [{ key: name, name, kind: undefined }] : []
+  })
+}

@@ -1,0 +1,90 @@
+import { type Kind, Quantity, significant, siUnit } from '../units/index.js'
+
+/** One column of a table: numbers in the SI unit of a kind, or words. */
+export type Column =
+  | { readonly name: string; readonly kind: Kind; readonly unit: string; readonly values: Float64Array }
+  | { readonly name: string; readonly words: readonly string[] }
+
+/** Results as columns with units. */
+export class Table {
+  constructor(
+    /** The formula or model that was run. */
+    readonly id: string,
+    /** Columns in order: the inputs that vary, then the outputs. */
+    readonly columns: readonly Column[],
+    /** How many rows there are. */
+    readonly rows: number,
+  ) {}
+
+  /** Rows in which some number is not finite: the formula has no answer for those inputs. */
+  get gaps(): number {
+    let gaps = 0
+    for (let i = 0; i < this.rows; i++) if (this.columns.some((column) => 'values' in column && !Number.isFinite(column.values[i]))) gaps++
+    return gaps
+  }
+
+  /** A column by name. Throws a `RangeError` that lists the names. */
+  column(name: string): Column {
+    const found = this.columns.find((column) => column.name === name)
+    if (found === undefined)
+      throw new RangeError(`no column '${name}'; columns are ${this.columns.map((column) => column.name).join(', ')}`)
+    return found
+  }
+
+  /** A numeric column in a unit of its kind. Throws a `RangeError` for a column of words, an `InputError` for a unit of another kind. */
+  in(name: string, unit: string): Float64Array {
+    const column = this.column(name)
+    if ('words' in column) throw new RangeError(`column '${name}' holds words`)
+    return column.values.map((si) =>
+      (new Quantity(si, column.kind).in as (unit: string) => number).call(new Quantity(si, column.kind), unit),
+    )
+  }
+
+  /** A row as quantities and words, by column name. */
+  row(index: number): Record<string, Quantity<Kind> | string> {
+    return Object.fromEntries(
+      this.columns.map((column) => [
+        column.name,
+        'words' in column ? (column.words[index] as string) : new Quantity(column.values[index] as number, column.kind),
+      ]),
+    )
+  }
+
+  /** Comma-separated text; the header carries the unit: `load [N]`. Numbers keep every digit. */
+  toCSV(): string {
+    const header = this.columns.map((column) => quoted('words' in column ? column.name : `${column.name} [${column.unit}]`)).join(',')
+    const lines = Array.from({ length: this.rows }, (_, i) =>
+      this.columns.map((column) => ('words' in column ? quoted(column.words[i] as string) : String(column.values[i]))).join(','),
+    )
+    return `${[header, ...lines].join('\n')}\n`
+  }
+
+  /** A Markdown table of the first rows, in SI units with four digits. */
+  toMarkdown(most = 20): string {
+    const cells = (make: (column: Column) => string) => `| ${this.columns.map(make).join(' | ')} |`
+    const shown = Math.min(most, this.rows)
+    const lines = Array.from({ length: shown }, (_, i) =>
+      cells((column) => ('words' in column ? (column.words[i] as string) : significant(column.values[i] as number))),
+    )
+    const { gaps } = this
+    const more = [this.rows > shown && `${this.rows - shown} more rows`, gaps > 0 && `${gaps} rows without a finite answer`]
+      .filter(Boolean)
+      .map((text) => `\n${text}`)
+    return [
+      cells((column) => ('words' in column ? column.name : `${column.name} [${column.unit}]`)),
+      cells(() => '---'),
+      ...lines,
+      ...more,
+    ].join('\n')
+  }
+
+  /** What notebooks show. */
+  [Symbol.for('Jupyter.display')](): Record<string, string> {
+    return { 'text/markdown': this.toMarkdown(), 'text/plain': this.toMarkdown() }
+  }
+}
+
+/** An empty numeric column. */
+export const numbers = (name: string, kind: Kind, rows: number) => ({ name, kind, unit: siUnit(kind), values: new Float64Array(rows) })
+
+const quoted = (text: string) => (/[",\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text)

@@ -1,0 +1,106 @@
+import { expect, test } from 'vitest'
+import { slackTension } from '../../src/capstan/index.js'
+import { formula } from '../../src/formula/index.js'
+import { sweep } from '../../src/study/index.js'
+import { InputError } from '../../src/units/index.js'
+
+const memory = [{ level: 'memory', where: 'test' }] as const
+const nested = formula('test.nested', {
+  inputs: { x: 'ratio', outer: { fields: { shift: 'ratio' } } },
+  output: { height: 'ratio', side: { oneOf: ['left', 'right'] }, all: { list: 'ratio' } },
+  source: memory,
+  si: ({ x, outer }) => ({ height: 1 / (x - outer.shift), side: x < 0 ? 'left' : 'right', all: [x] }),
+})
+
+test('a grid runs every combination, the last input fastest, and each row is what a checked call gives', () => {
+  const table = sweep(slackTension, {
+    over: { load: { from: '100 N', to: '300 N', count: 3 }, friction: [0.1, 0.2] },
+    fixed: { wrapAngle: '2 turn' },
+  })
+  expect(table.rows).toBe(6)
+  expect([...table.in('load', 'N')]).toEqual([100, 100, 200, 200, 300, 300])
+  expect([...table.in('friction', '%')].map(Math.round)).toEqual([10, 20, 10, 20, 10, 20])
+  for (let i = 0; i < table.rows; i++) {
+    const { load, friction, result } = table.row(i)
+    expect((result as { si: number }).si).toBe(slackTension({ load: load as never, friction: friction as never, wrapAngle: '2 turn' }).si)
+  }
+  expect(table.gaps).toBe(0)
+})
+
+test('lists run row by row, nested fields and words included', () => {
+  const table = sweep(nested, { over: { x: [-1, 2], 'outer.shift': [1, 1] }, fixed: { outer: {} }, design: 'list' })
+  expect([...table.in('height', '1')]).toEqual([-0.5, 1])
+  expect(table.column('side')).toMatchObject({ words: ['left', 'right'] })
+  expect(table.columns.map((column) => column.name)).toEqual(['x', 'outer.shift', 'height', 'side'])
+})
+
+test('rows without a finite answer are counted, not hidden', () => {
+  const table = sweep(nested, { over: { x: [1, 2] }, fixed: { outer: { shift: 1 } } })
+  expect(table.gaps).toBe(1)
+  expect(table.toMarkdown()).toContain('1 rows without a finite answer')
+})
+
+test('sampled designs stay within their ranges, fill them, and repeat with their seed', () => {
+  const over = { load: { from: '1 N', to: '10000 N', spacing: 'log' }, friction: { from: 0.1, to: 0.3 } } as const
+  for (const design of [
+    { latinHypercube: 64, seed: 5 },
+    { sobol: 64, seed: 5 },
+  ] as const) {
+    const table = sweep(slackTension, { over, fixed: { wrapAngle: '1 turn' }, design })
+    const loads = [...table.in('load', 'N')]
+    expect(loads.every((x) => x >= 1 && x <= 10000)).toBe(true)
+    // each quarter of the logarithmic range holds a quarter of the points
+    for (let q = 0; q < 4; q++) expect(loads.filter((x) => Math.floor(Math.log10(x)) === q)).toHaveLength(16)
+    expect(sweep(slackTension, { over, fixed: { wrapAngle: '1 turn' }, design }).toCSV()).toBe(table.toCSV())
+  }
+})
+
+test('CSV carries units in its header and every digit', () => {
+  const csv = sweep(slackTension, { over: { load: ['1 N'] }, fixed: { friction: 0.1, wrapAngle: '1 rad' } }).toCSV()
+  expect(csv).toBe(`load [N],result [N]\n1,${Math.exp(-0.1)}\n`)
+})
+
+test.each([
+  [() => sweep(slackTension, { over: {}, fixed: {} }), 'at least one input'],
+  [() => sweep(slackTension, { over: { lod: ['1 N'] } as never }), 'did you mean load?'],
+  [() => sweep(slackTension, { over: { load: ['1 mm'] } as never, fixed: { friction: 0.1, wrapAngle: '1 rad' } }), 'over.load[0]'],
+  [
+    () => sweep(slackTension, { over: { load: ['1 N', '-1 N'] }, fixed: { friction: 0.1, wrapAngle: '1 rad' } }),
+    "over.load[1] is '-1 N'; must be at least 0",
+  ],
+  [() => sweep(slackTension, { over: { load: [] }, fixed: { friction: 0.1, wrapAngle: '1 rad' } }), 'must be a list of values or a range'],
+  [
+    () => sweep(slackTension, { over: { load: { from: '1 N', to: '2 N' } }, fixed: { friction: 0.1, wrapAngle: '1 rad' } }),
+    'over.load.count',
+  ],
+  [
+    () =>
+      sweep(slackTension, {
+        over: { load: { from: '0 N', to: '2 N', count: 3, spacing: 'log' } },
+        fixed: { friction: 0.1, wrapAngle: '1 rad' },
+      }),
+    'above zero',
+  ],
+  [() => sweep(slackTension, { over: { load: ['1 N'] }, fixed: { friction: 0.1 } }), 'wrapAngle is missing'],
+  [
+    () => sweep(slackTension, { over: { load: ['1 N'] }, fixed: { friction: 0.1, wrapAngel: '1 rad' } as never }),
+    'did you mean wrapAngle?',
+  ],
+  [
+    () => sweep(slackTension, { over: { load: ['1 N', '2 N'], friction: [0.1] }, fixed: { wrapAngle: '1 rad' }, design: 'list' }),
+    'equal length',
+  ],
+  [
+    () => sweep(slackTension, { over: { load: ['1 N'] }, fixed: { friction: 0.1, wrapAngle: '1 rad' }, design: { sobol: 8 } }),
+    'sampled designs take no lists',
+  ],
+])('bad input %#', (call, message) => {
+  expect(call).toThrow(InputError)
+  expect(call).toThrow(message)
+})
+
+test('an unknown column is named with the ones there are', () => {
+  const table = sweep(slackTension, { over: { load: ['1 N'] }, fixed: { friction: 0.1, wrapAngle: '1 rad' } })
+  expect(() => table.column('lod')).toThrow('columns are load, result')
+  expect(() => table.in('load', 'mm')).toThrow(InputError)
+})
