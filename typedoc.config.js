@@ -1,0 +1,39 @@
+import { katex } from '@mdit/plugin-katex'
+
+/** @type {Partial<import('typedoc').TypeDocOptions>} */
+export default {
+  name: 'limbwright',
+  entryPoints: [
+    'units',
+    'formula',
+    'capstan',
+    'kinematics',
+    'materials',
+    'fasteners',
+    'thermal',
+    'study',
+    'leg',
+    'catalogue',
+    'mathjs',
+  ].map((name) => `src/${name}/index.ts`),
+  tsconfig: 'tsconfig.json',
+  out: 'docs/reference',
+  readme: 'README.md',
+  projectDocuments: ['docs/guide/*.md'],
+  plugin: ['./scripts/typedoc-formulas.ts'],
+  sort: ['source-order'],
+  groupOrder: ['Formulas', 'Functions', 'Variables', 'Classes', '*'],
+  excludeInternal: true,
+  excludePrivate: true,
+  validation: { notExported: true, invalidLink: true, notDocumented: true },
+  requiredToBeDocumented: ['Function', 'Class', 'Interface', 'TypeAlias', 'Variable', 'Method', 'Enum'],
+  treatWarningsAsErrors: true,
+  treatValidationWarningsAsErrors: true,
+  disableSources: false,
+  sourceLinkTemplate: '{path}#L{line}',
+  disableGit: true,
+  hideGenerator: true,
+  markdownItLoader(parser) {
+    parser.use(katex, { output: 'mathml' })
+  },
+}
