@@ -60,6 +60,11 @@ export interface Definition<I extends Inputs, O extends Output, Y> {
   readonly assumes?: readonly string[]
   /** Where it is published; the first is the main one. */
   readonly source: readonly Source[]
+  /**
+   * Combinations of inputs that cannot be, by the input's path: what it accepts, and the test on SI inputs that must hold. A broken one
+   * is bad input: an `InputError` that names that path.
+   */
+  readonly requires?: { readonly [path: string]: { readonly accepts: string; readonly holds: (x: Si<I>) => boolean } }
   /** Where the result can be trusted: a statement, and its test on SI inputs and outputs. A broken one becomes a note. */
   readonly valid?: { readonly [statement: string]: (x: Si<I>, y: SiResult<O>) => boolean }
   /** The kernel: SI numbers in and out, nothing checked. */

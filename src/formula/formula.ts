@@ -1,4 +1,4 @@
-import { InputError, type Issue, type Kind, type Note, Quantity } from '../units/index.js'
+import { InputError, type Issue, type Kind, type Note, Quantity, show } from '../units/index.js'
 import type { Definition, Flat, Given, Inputs, Output, OutputField, OutputRecord, Result, Si, SiResult } from './definition.js'
 import { notesOf } from './notes.js'
 import { recordReader } from './reader.js'
@@ -55,12 +55,14 @@ export function formula<const I extends Inputs, const O extends Output, const Y 
 ): Formula<I, O> {
   let load: ReturnType<typeof recordReader> | undefined
   const { si, valid, output } = def
+  const requires = def.requires as Requires | undefined
   const kernel = si as (x: unknown) => unknown
   const tests = valid as Readonly<Record<string, (x: unknown, y: unknown) => boolean>> | undefined
   const call = (given: unknown, options?: CallOptions): unknown => {
     const issues: Issue[] = []
     load ??= recordReader(def.inputs, true)
     const x = load(given, '', issues)
+    if (requires !== undefined && issues.length === 0) impossibleIn(requires, x, given, issues)
     if (issues.length > 0) throw new InputError(id, issues)
     const y = kernel(x)
     let notes = notesOf(given)
@@ -74,6 +76,17 @@ export function formula<const I extends Inputs, const O extends Output, const Y 
     return dressed(id, output, y, notes)
   }
   return Object.assign(call, { si, id, def }) as unknown as Formula<I, O>
+}
+
+type Requires = Readonly<Record<string, { readonly accepts: string; readonly holds: (x: unknown) => boolean }>>
+
+/** Inputs that are each acceptable but cannot stand together, as issues. */
+function impossibleIn(requires: Requires, x: unknown, given: unknown, issues: Issue[]): void {
+  for (const [path, { accepts, holds }] of Object.entries(requires)) {
+    if (holds(x)) continue
+    const value = path.split('.').reduce<unknown>((at, name) => (at as Record<string, unknown> | undefined)?.[name], given)
+    issues.push({ path, given: show(value), accepts })
+  }
 }
 
 /** The statements of a formula's validity range that inputs and result break. */
