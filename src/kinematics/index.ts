@@ -1,0 +1,25 @@
+/**
+ * Legs and chains: where the foot is, what it asks of each motor, and how wrong it may be.
+ *
+ * Conventions, everywhere in this module:
+ * - Frame: x forward, y left, z up. A leg's frame stands on its abduction axis.
+ * - Angles are right-handed: abduction about +x, hip and knee about +y. All are zero with the leg straight down, so that a positive hip angle swings
+ *   the foot backward, and a positive knee angle folds the shank backward (the knee points forward).
+ * - The hip offset is signed: positive for a leg whose plane is left of its abduction axis.
+ * - `footPush` is the force of the foot on the ground, `groundReaction` the force of the ground on the foot: opposite vectors.
+ * - Joint space is the angles of the joints; actuator space is the angles of the drives' output drums, after their reduction; motor space is before it.
+ * - Torque is positive along its own angle. Mechanical power is positive when the motor drives; what the load drives back is given apart.
+ * - `.si` forms and `…Into(out, offset, …)` functions take and give plain SI numbers, check nothing and allocate nothing: they are fit for a 1 kHz
+ *   control loop in other people's tooling.
+ *
+ * Results are estimates for trained judgement. A walking leg pinches, a dropped or jumping robot injures, a motor under test runs hot:
+ * guard the machine, keep clear of it when it is powered, and follow local rules and licensed practice.
+ *
+ * @module
+ */
+export * from './leg.js'
+export type { LegBranch } from './leg-branches.js'
+export * from './leg-kernel.js'
+export { type LimitsSi, type NearestSi, nearestReachable } from './leg-nearest.js'
+export * from './leg-rates.js'
+export type { PerJoint, Vector3 } from './vectors.js'

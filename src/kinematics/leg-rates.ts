@@ -1,0 +1,136 @@
+import type { LegKernel } from './leg-kernel.js'
+
+/** Below this, relative to the leg's size, a pose counts as singular for the inverse of the Jacobian: eight digits are gone there. */
+export const SINGULAR = 1e-8
+
+/**
+ * Which singularity a pose is at: 0 none, 1 knee straight, 2 knee folded, 3 foot level with the hip axis (sideways authority lost).
+ * `tolerance` compares |sin knee|, and the foot's distance below the hip axis over the leg's length.
+ */
+export function singularityOf(leg: LegKernel, q2: number, q3: number, tolerance = SINGULAR): 0 | 1 | 2 | 3 {
+  const { upperLink: l1, lowerLink: l2 } = leg
+  if (Math.abs(Math.sin(q3)) < tolerance) return Math.cos(q3) > 0 ? 1 : 2
+  return Math.abs(l1 * Math.cos(q2) + l2 * Math.cos(q2 + q3)) < tolerance * (l1 + l2) ? 3 : 0
+}
+
+/** Foot velocity from joint rates (3 numbers): v = J q̇. */
+export function footVelocityInto(leg: LegKernel, out: Float64Array, offset: number, q: ArrayLike<number>, rates: ArrayLike<number>): void {
+  const { hipOffset: d, upperLink: l1, lowerLink: l2 } = leg
+  const w1 = rates[0]!
+  const w2 = rates[1]!
+  const w23 = w2 + rates[2]!
+  const q2 = q[1]!
+  const q23 = q2 + q[2]!
+  const Z = -l1 * Math.cos(q2) - l2 * Math.cos(q23)
+  const across = -Z * w1
+  const up = d * w1 + l1 * Math.sin(q2) * w2 + l2 * Math.sin(q23) * w23
+  const s = Math.sin(q[0]!)
+  const c = Math.cos(q[0]!)
+  out[offset] = -l1 * Math.cos(q2) * w2 - l2 * Math.cos(q23) * w23
+  out[offset + 1] = across * c - up * s
+  out[offset + 2] = across * s + up * c
+}
+
+/**
+ * Joint rates that give the foot a velocity (3 numbers): q̇ = J⁻¹ v, in closed form.
+ * Not finite at a singular pose: ask `singularityOf` first.
+ */
+export function jointRatesInto(leg: LegKernel, out: Float64Array, offset: number, q: ArrayLike<number>, v: ArrayLike<number>): void {
+  const { hipOffset: d, upperLink: l1, lowerLink: l2 } = leg
+  const q2 = q[1]!
+  const q3 = q[2]!
+  const q23 = q2 + q3
+  const s = Math.sin(q[0]!)
+  const c = Math.cos(q[0]!)
+  const s2 = Math.sin(q2)
+  const c2 = Math.cos(q2)
+  const s23 = Math.sin(q23)
+  const c23 = Math.cos(q23)
+  const Z = -l1 * c2 - l2 * c23
+  const vx = v[0]!
+  const across = v[1]! * c + v[2]! * s
+  const w1 = -across / Z
+  const up = v[2]! * c - v[1]! * s - d * w1
+  // In the leg plane each link's end moves square to it: project on the shank for the hip's rate, on the thigh for the foot's.
+  const sin3 = Math.sin(q3)
+  const w2 = (vx * s23 + up * c23) / (-l1 * sin3)
+  const w23 = (vx * s2 + up * c2) / (l2 * sin3)
+  out[offset] = w1
+  out[offset + 1] = w2
+  out[offset + 2] = w23 - w2
+}
+
+/** The part of the foot's acceleration that comes from joint rates alone (3 numbers): J̇ q̇. */
+export function rateAccelerationInto(
+  leg: LegKernel,
+  out: Float64Array,
+  offset: number,
+  q: ArrayLike<number>,
+  rates: ArrayLike<number>,
+): void {
+  const { hipOffset: d, upperLink: l1, lowerLink: l2 } = leg
+  const w1 = rates[0]!
+  const w2 = rates[1]!
+  const w23 = w2 + rates[2]!
+  const q2 = q[1]!
+  const q23 = q2 + q[2]!
+  const s2 = l1 * Math.sin(q2)
+  const c2 = l1 * Math.cos(q2)
+  const s23 = l2 * Math.sin(q23)
+  const c23 = l2 * Math.cos(q23)
+  const Z = -c2 - c23
+  const across = -2 * w1 * (s2 * w2 + s23 * w23) - w1 * w1 * d
+  const up = c2 * w2 * w2 + c23 * w23 * w23 - w1 * w1 * Z
+  const s = Math.sin(q[0]!)
+  const c = Math.cos(q[0]!)
+  out[offset] = s2 * w2 * w2 + s23 * w23 * w23
+  out[offset + 1] = across * c - up * s
+  out[offset + 2] = across * s + up * c
+}
+
+/** Joint accelerations that give the foot an acceleration at given joint rates (3 numbers): q̈ = J⁻¹ (a − J̇ q̇). Not finite at a singular pose. */
+export function jointAccelerationsInto(
+  leg: LegKernel,
+  out: Float64Array,
+  offset: number,
+  q: ArrayLike<number>,
+  rates: ArrayLike<number>,
+  a: ArrayLike<number>,
+): void {
+  rateAccelerationInto(leg, out, offset, q, rates)
+  out[offset] = a[0]! - out[offset]!
+  out[offset + 1] = a[1]! - out[offset + 1]!
+  out[offset + 2] = a[2]! - out[offset + 2]!
+  jointRatesInto(leg, out, offset, q, offset === 0 ? out : out.subarray(offset, offset + 3))
+}
+
+/** Force the foot pushes with under given joint torques, at rest (3 numbers): F = J⁻ᵀ τ. Not finite at a singular pose. */
+export function footPushFromTorqueInto(
+  leg: LegKernel,
+  out: Float64Array,
+  offset: number,
+  q: ArrayLike<number>,
+  torque: ArrayLike<number>,
+): void {
+  const { hipOffset: d, upperLink: l1, lowerLink: l2 } = leg
+  const q2 = q[1]!
+  const q3 = q[2]!
+  const q23 = q2 + q3
+  const s2 = Math.sin(q2)
+  const c2 = Math.cos(q2)
+  const s23 = Math.sin(q23)
+  const c23 = Math.cos(q23)
+  const Z = -l1 * c2 - l2 * c23
+  const sin3 = Math.sin(q3)
+  // Torque about the knee of the shank, and about the hip of the thigh alone.
+  const shank = torque[2]! / (l2 * sin3)
+  const thigh = (torque[1]! - torque[2]!) / (l1 * sin3)
+  const fx = s2 * shank - s23 * thigh
+  const up = c2 * shank - c23 * thigh
+  const across = (d * up - torque[0]!) / Z
+  const s = Math.sin(q[0]!)
+  const c = Math.cos(q[0]!)
+  out[offset] = fx
+  out[offset + 1] = across * c - up * s
+  out[offset + 2] = across * s + up * c
+}

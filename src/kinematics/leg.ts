@@ -1,0 +1,257 @@
+import { type Given, type Inputs, readInputs, type Si } from '../formula/index.js'
+import { InputError, type Kind, Quantity } from '../units/index.js'
+import { type LegBranch, legBranches } from './leg-branches.js'
+import { INSIDE_OFFSET, LegKernel, REACHED, TOO_FAR, TOO_NEAR } from './leg-kernel.js'
+import { type LimitsSi, nearestReachable } from './leg-nearest.js'
+import { footPushFromTorqueInto, footVelocityInto, jointRatesInto, singularityOf } from './leg-rates.js'
+import { type PerJoint, perJoint, perJointOf, rowsOf, type Vector3, vectorOf, xyz } from './vectors.js'
+
+const RANGE = { fields: { lowest: 'angle', highest: 'angle' }, optional: true } as const
+const SPECIFICATION = {
+  hipOffset: 'length',
+  upperLink: { kind: 'length', above: 0 },
+  lowerLink: { kind: 'length', above: 0 },
+  limits: { fields: { abduction: RANGE, hip: RANGE, knee: RANGE }, optional: true },
+} as const satisfies Inputs
+const ANGLES = perJoint('angle')
+const POINT = xyz('length')
+
+/** The names of the joints, in order from the body to the foot. */
+export const LEG_JOINTS = ['abduction', 'hip', 'knee'] as const
+/** A joint of the three-joint leg. */
+export type LegJoint = (typeof LEG_JOINTS)[number]
+
+/** What a three-joint leg is made from: lengths, and joint limits where there are any. */
+export interface LegSpecification extends Given<typeof SPECIFICATION> {}
+
+/** Joint angles as a caller gives them. */
+export interface GivenAngles extends Given<typeof ANGLES> {}
+
+/** A point of the leg's frame as a caller gives it. */
+export interface GivenPoint extends Given<typeof POINT> {}
+
+/** A joint that stands at one of its limits. */
+export interface ActiveLimit {
+  readonly joint: LegJoint
+  readonly end: 'lowest' | 'highest'
+}
+
+/** The foot can be put there: every way to do it. */
+export interface Reachable {
+  readonly reachable: true
+  /** Ways within the joint limits, the usual one first: foot below the hip and knee forward, where that is among them. Never empty. */
+  readonly branches: readonly LegBranch[]
+  /** Ways that the joint limits rule out, each with the joints beyond their limits. */
+  readonly excluded: readonly LegBranch[]
+}
+
+/** The foot cannot be put there: why, and how near it comes. */
+export interface Unreachable {
+  readonly reachable: false
+  /** Too far for the straight leg, too near for the folded leg, nearer to the abduction axis than the offset, or ruled out by joint limits alone. */
+  readonly reason: 'tooFar' | 'tooNear' | 'insideOffsetCylinder' | 'jointLimits'
+  /** The reachable point that is nearest. */
+  readonly nearest: Vector3<'length'>
+  /** Its distance from the wanted point. */
+  readonly miss: Quantity<'length'>
+  /** Joint angles that put the foot at the nearest point. */
+  readonly angles: PerJoint<Quantity<'angle'>>
+  /** Joints that stand at a limit there. */
+  readonly activeLimits: readonly ActiveLimit[]
+  /** The wanted point is on the abduction axis: other directions around the axis are as near. */
+  readonly directionArbitrary: boolean
+}
+
+/** Why a joint force or rate cannot be found: the pose is singular. */
+export interface AtSingularity {
+  readonly regular: false
+  readonly singularity: Exclude<Singularity, 'none'>
+}
+
+/** Singular poses: knee straight or folded (no motion along the leg), foot level with the hip axis (no motion sideways). */
+export type Singularity = 'none' | 'kneeStraight' | 'kneeFolded' | 'footLevelWithHip'
+const SINGULARITIES: readonly Singularity[] = ['none', 'kneeStraight', 'kneeFolded', 'footLevelWithHip']
+
+const REASONS = { [TOO_FAR]: 'tooFar', [TOO_NEAR]: 'tooNear', [INSIDE_OFFSET]: 'insideOffsetCylinder' } as const
+
+/**
+ * A leg of three joints: a sideways hip (abduction), a hip and a knee, with a signed sideways offset of the leg plane.
+ *
+ * The frame is on the abduction axis: x forward, y left, z up. Angles are right-handed about +x (abduction) and +y (hip, knee) and zero with the
+ * leg straight down. A positive hip angle swings the foot backward; a positive knee angle swings the shank backward, so that the knee
+ * points forward. Immutable. Its `si` kernel works on plain numbers for control loops.
+ */
+export class ThreeJointLeg {
+  /** The arithmetic on plain SI numbers: nothing checked, nothing allocated. */
+  readonly si: LegKernel
+  /** Joint limits as lowest and highest of abduction, hip, knee; ±∞ where there is none. */
+  readonly limitsSi: LimitsSi
+
+  /** @internal Use `threeJointLeg`. */
+  constructor(given: Si<typeof SPECIFICATION>) {
+    this.si = new LegKernel(given.hipOffset, given.upperLink, given.lowerLink)
+    this.limitsSi = new Float64Array(6)
+    LEG_JOINTS.forEach((joint, i) => {
+      const range = given.limits?.[joint]
+      this.limitsSi[2 * i] = range?.lowest ?? -Infinity
+      this.limitsSi[2 * i + 1] = range?.highest ?? Infinity
+    })
+  }
+
+  /** Where the foot is. */
+  footPosition(angles: GivenAngles): Vector3<'length'> {
+    const [q1, q2, q3] = this.read('footPosition', ANGLES, angles)
+    const out = new Float64Array(3)
+    this.si.footInto(out, 0, q1, q2, q3)
+    return vectorOf('length', out)
+  }
+
+  /** Where the hip point (on the hip axis, in the leg plane), the knee and the foot are. The abduction axis passes through the origin. */
+  jointPositions(angles: GivenAngles): { readonly [P in 'hip' | 'knee' | 'foot']: Vector3<'length'> } {
+    const [q1, q2, q3] = this.read('jointPositions', ANGLES, angles)
+    const out = new Float64Array(9)
+    this.si.jointsInto(out, 0, q1, q2, q3)
+    return { hip: vectorOf('length', out), knee: vectorOf('length', out, 3), foot: vectorOf('length', out, 6) }
+  }
+
+  /**
+   * Joint angles that put the foot at a point: every branch, or a typed answer with the reason, the nearest reachable point and the miss.
+   * Throws an `InputError` only for a point that is not three finite lengths.
+   */
+  jointAngles(foot: GivenPoint): Reachable | Unreachable {
+    const { x, y, z } = readInputs('kinematics.threeJointLeg.jointAngles', POINT, foot)
+    const { status, branches } = legBranches(this.si, this.limitsSi, x, y, z)
+    const within = branches.filter((branch) => branch.beyondLimits.length === 0)
+    if (within.length > 0) return { reachable: true, branches: within, excluded: branches.filter((branch) => !within.includes(branch)) }
+    const near = nearestReachable(this.si, this.limitsSi, x, y, z)
+    return {
+      reachable: false,
+      reason: status === REACHED ? 'jointLimits' : REASONS[status as keyof typeof REASONS],
+      nearest: vectorOf('length', near.foot),
+      miss: new Quantity(near.miss, 'length'),
+      angles: perJointOf('angle', near.q),
+      activeLimits: LEG_JOINTS.flatMap((joint, i): ActiveLimit[] =>
+        near.atLimit[i] === 0 ? [] : [{ joint, end: near.atLimit[i] === -1 ? 'lowest' : 'highest' }],
+      ),
+      directionArbitrary: near.directionArbitrary,
+    }
+  }
+
+  /** Jacobian of the foot point: rows x, y, z; columns abduction, hip, knee; length per radian. */
+  jacobian(angles: GivenAngles): Quantity<'length'>[][] {
+    const [q1, q2, q3] = this.read('jacobian', ANGLES, angles)
+    const out = new Float64Array(9)
+    this.si.jacobianInto(out, 0, q1, q2, q3)
+    return rowsOf('length', out, 3)
+  }
+
+  /** Joint torques at rest for a force with which the **foot pushes** its surroundings (standing: downward, negative z). */
+  torqueFromFootPush(given: {
+    readonly angles: GivenAngles
+    readonly footPush: Given<ReturnType<typeof xyz<'force'>>>
+  }): PerJoint<Quantity<'torque'>> {
+    const { angles: q, footPush: f } = readInputs('kinematics.threeJointLeg.torqueFromFootPush', FOOT_PUSH, given)
+    return this.torque(q, f.x, f.y, f.z)
+  }
+
+  /** Joint torques at rest for a force with which the **ground pushes** the foot (standing: upward, positive z). */
+  torqueFromGroundReaction(given: {
+    readonly angles: GivenAngles
+    readonly groundReaction: Given<ReturnType<typeof xyz<'force'>>>
+  }): PerJoint<Quantity<'torque'>> {
+    const { angles: q, groundReaction: f } = readInputs('kinematics.threeJointLeg.torqueFromGroundReaction', GROUND_REACTION, given)
+    return this.torque(q, -f.x, -f.y, -f.z)
+  }
+
+  /** Force the foot pushes with under given joint torques at rest, or which singularity leaves it undetermined. */
+  footPushFromTorque(given: {
+    readonly angles: GivenAngles
+    readonly torque: Given<ReturnType<typeof perJoint<'torque'>>>
+  }): { readonly regular: true; readonly footPush: Vector3<'force'>; readonly groundReaction: Vector3<'force'> } | AtSingularity {
+    const { angles: q, torque } = readInputs('kinematics.threeJointLeg.footPushFromTorque', TORQUE, given)
+    const at = this.singular(q)
+    if (at !== undefined) return at
+    const out = new Float64Array(3)
+    footPushFromTorqueInto(this.si, out, 0, list(q), list(torque))
+    return { regular: true, footPush: vectorOf('force', out), groundReaction: vectorOf('force', [-out[0]!, -out[1]!, -out[2]!]) }
+  }
+
+  /** Velocity of the foot from joint rates. */
+  footVelocity(given: {
+    readonly angles: GivenAngles
+    readonly rates: Given<ReturnType<typeof perJoint<'angularVelocity'>>>
+  }): Vector3<'velocity'> {
+    const { angles: q, rates } = readInputs('kinematics.threeJointLeg.footVelocity', RATES, given)
+    const out = new Float64Array(3)
+    footVelocityInto(this.si, out, 0, list(q), list(rates))
+    return vectorOf('velocity', out)
+  }
+
+  /** Joint rates for a velocity of the foot, or which singularity forbids it. */
+  jointRates(given: {
+    readonly angles: GivenAngles
+    readonly footVelocity: Given<ReturnType<typeof xyz<'velocity'>>>
+  }): { readonly regular: true; readonly rates: PerJoint<Quantity<'angularVelocity'>> } | AtSingularity {
+    const { angles: q, footVelocity: v } = readInputs('kinematics.threeJointLeg.jointRates', FOOT_VELOCITY, given)
+    const at = this.singular(q)
+    if (at !== undefined) return at
+    const out = new Float64Array(3)
+    jointRatesInto(this.si, out, 0, list(q), [v.x, v.y, v.z])
+    return { regular: true, rates: perJointOf('angularVelocity', out) }
+  }
+
+  /** Which singularity a pose is at, if any. */
+  singularity(angles: GivenAngles): Singularity {
+    const [, q2, q3] = this.read('singularity', ANGLES, angles)
+    return SINGULARITIES[singularityOf(this.si, q2, q3)]!
+  }
+
+  private singular(q: PerJoint<number>): AtSingularity | undefined {
+    const found = SINGULARITIES[singularityOf(this.si, q.hip, q.knee)]!
+    return found === 'none' ? undefined : { regular: false, singularity: found }
+  }
+
+  private torque(q: PerJoint<number>, fx: number, fy: number, fz: number): PerJoint<Quantity<'torque'>> {
+    const out = new Float64Array(3)
+    this.si.torqueFromFootPushInto(out, 0, q.abduction, q.hip, q.knee, fx, fy, fz)
+    return perJointOf('torque', out)
+  }
+
+  private read<K extends Kind>(
+    method: string,
+    inputs: ReturnType<typeof perJoint<K>>,
+    given: Given<ReturnType<typeof perJoint<K>>>,
+  ): [number, number, number] {
+    return list(readInputs(`kinematics.threeJointLeg.${method}`, inputs, given) as PerJoint<number>)
+  }
+}
+
+const FOOT_PUSH = { angles: { fields: ANGLES }, footPush: { fields: xyz('force') } }
+const GROUND_REACTION = { angles: { fields: ANGLES }, groundReaction: { fields: xyz('force') } }
+const TORQUE = { angles: { fields: ANGLES }, torque: { fields: perJoint('torque') } }
+const RATES = { angles: { fields: ANGLES }, rates: { fields: perJoint('angularVelocity') } }
+const FOOT_VELOCITY = { angles: { fields: ANGLES }, footVelocity: { fields: xyz('velocity') } }
+
+const list = (x: PerJoint<number>): [number, number, number] => [x.abduction, x.hip, x.knee]
+
+/**
+ * Makes a three-joint leg.
+ * Throws an `InputError` for a link that is not positive and for limits that are upside down.
+ */
+export function threeJointLeg(given: LegSpecification): ThreeJointLeg {
+  const where = 'kinematics.threeJointLeg'
+  const spec = readInputs(where, SPECIFICATION, given)
+  const issues = LEG_JOINTS.flatMap((joint) => {
+    const range = spec.limits?.[joint]
+    if (range === undefined || range.lowest < range.highest) return []
+    return [
+      {
+        path: `limits.${joint}.lowest`,
+        given: String(new Quantity(range.lowest, 'angle')),
+        accepts: `must be below the highest, ${new Quantity(range.highest, 'angle')}`,
+      },
+    ]
+  })
+  if (issues.length > 0) throw new InputError(where, issues)
+  return new ThreeJointLeg(spec)
+}

@@ -1,0 +1,55 @@
+import { type Given, type Inputs, readInputs, type Si } from '../formula/index.js'
+import { type Kind, type Note, Quantity } from '../units/index.js'
+
+/** A vector in the leg's frame: x forward, y left, z up. */
+export interface Vector3<K extends Kind> {
+  /** Forward. */
+  readonly x: Quantity<K>
+  /** Left. */
+  readonly y: Quantity<K>
+  /** Up. */
+  readonly z: Quantity<K>
+}
+
+/** Three SI numbers x, y, z. */
+export type Triple = readonly [number, number, number]
+
+/** One value per joint of the three-joint leg. */
+export interface PerJoint<T> {
+  /** The sideways hip: turns the whole leg about the forward axis. */
+  readonly abduction: T
+  /** The hip: swings the leg in its own plane. */
+  readonly hip: T
+  /** The knee. */
+  readonly knee: T
+}
+
+/** Three numbers from `offset` on as a vector of quantities. */
+export const vectorOf = <K extends Kind>(kind: K, si: ArrayLike<number>, offset = 0, notes?: readonly Note[]): Vector3<K> => ({
+  x: new Quantity(si[offset]!, kind, undefined, notes),
+  y: new Quantity(si[offset + 1]!, kind, undefined, notes),
+  z: new Quantity(si[offset + 2]!, kind, undefined, notes),
+})
+
+/** Three numbers from `offset` on as one quantity per joint. */
+export const perJointOf = <K extends Kind>(kind: K, si: ArrayLike<number>, offset = 0): PerJoint<Quantity<K>> => ({
+  abduction: new Quantity(si[offset]!, kind),
+  hip: new Quantity(si[offset + 1]!, kind),
+  knee: new Quantity(si[offset + 2]!, kind),
+})
+
+/** A list of quantities. */
+export const listOf = <K extends Kind>(kind: K, si: ArrayLike<number>): Quantity<K>[] => Array.from(si, (x) => new Quantity(x, kind))
+
+/** A row-major matrix as rows of quantities. */
+export const rowsOf = <K extends Kind>(kind: K, si: ArrayLike<number>, columns: number): Quantity<K>[][] =>
+  Array.from({ length: si.length / columns }, (_, i) => Array.from({ length: columns }, (_, j) => new Quantity(si[i * columns + j]!, kind)))
+
+/** Reads one vector, or one value per joint, with the errors of `readInputs`. */
+export const readRecord = <const I extends Inputs>(where: string, inputs: I, given: Given<I>): Si<I> => readInputs(where, inputs, given)
+
+/** The inputs of a vector. */
+export const xyz = <const K extends Kind>(kind: K) => ({ x: kind, y: kind, z: kind })
+
+/** The inputs of one value per joint. */
+export const perJoint = <const K extends Kind>(kind: K) => ({ abduction: kind, hip: kind, knee: kind })
