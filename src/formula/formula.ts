@@ -24,6 +24,7 @@ export interface Formula<I extends Inputs, O extends Output> {
 /** A formula of any inputs and outputs, for code that walks them. */
 export interface AnyFormula {
   (given: never, options?: CallOptions): unknown
+  /** The bare kernel. */
   readonly si: (x: never) => unknown
   readonly id: string
   readonly def: {

@@ -12,6 +12,7 @@ export interface Note {
 
 /** A foreign unit object, such as a mathjs unit: anything that gives its number in a named unit. */
 export interface Foreign {
+  /** The number in a unit named as mathjs names it; throws when its dimensions are not the unit's. */
   toNumber(unit: string): number
   /** Keeps a `Quantity` of another kind from passing as foreign. */
   readonly kind?: never
