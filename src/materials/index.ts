@@ -1,0 +1,47 @@
+/**
+ * Printed polymers and metals: properties with range and source, strength by direction, temperature, time and moisture, creep.
+ *
+ * Conventions. Along the layers means in the plane of the layers; across is along the build direction, where tension opens layers.
+ * A property without a suffix holds along the layers, dry, at 23 °C, for minutes. Stress is nominal, tension positive; strength ratios are
+ * shares of the dry short-term strength along the layers. Temperatures of a polymer (glass transition, heat deflection at 0.45 and 1.80 MPa,
+ * Vicat, melting, service) are kinds of their own. Water content is by mass, swelling is linear strain per share of water. Fatigue ratios are
+ * the largest stress of the cycle at R = 0.1 over tensile strength.
+ *
+ * @module
+ */
+export {
+  type AllowableStress,
+  allowableStress,
+  type Factor,
+  type StrengthNumbers,
+  type StressConditions,
+  strengthNumbers,
+  strengthSi,
+} from './allowable.js'
+export type { Direction, Moisture } from './conditions.js'
+export * from './data/index.js'
+export { allMaterials, material, materialNames } from './lookup.js'
+export {
+  defineMaterial,
+  type Family,
+  type KindOf,
+  type Material,
+  type MaterialHead,
+  type MaterialWith,
+  needed,
+  PROPERTY_KINDS,
+  type Process,
+  type PropertyName,
+  propertiesOf,
+  type Row,
+  type Rows,
+  type StrengthCurve,
+} from './record.js'
+export {
+  amorphousStrengthFactor,
+  deratedStrength,
+  durationFactor,
+  fatigueFactor,
+  moistureFactor,
+  tabulatedStrengthFactor,
+} from './strength-factors.js'

@@ -1,0 +1,206 @@
+import { type Property, type PropertyRecord, property, type Source } from '../formula/index.js'
+import { InputError, type Issue, type Kind, show, type UnitOf } from '../units/index.js'
+
+/**
+ * The properties a material may carry, each with its kind of quantity.
+ * The temperatures of a polymer are kinds of their own: a heat deflection temperature is no glass transition.
+ */
+export const PROPERTY_KINDS = {
+  // mechanics; without a suffix: along the layers, dry, 23 °C, minutes
+  density: 'density',
+  modulus: 'modulus',
+  modulusAcrossLayers: 'modulus',
+  poissonRatio: 'ratio',
+  tensileStrength: 'stress',
+  yieldStrength: 'stress',
+  proofStress: 'stress',
+  shearStrength: 'stress',
+  flexuralStrength: 'stress',
+  acrossLayersRatio: 'ratio',
+  interlayerShearRatio: 'ratio',
+  strainLimit: 'strain',
+  // time
+  strengthKept1000Hours: 'ratio',
+  strengthKept1Year: 'ratio',
+  creepCoefficient: 'ratio',
+  creepExponent: 'ratio',
+  activationEnergy: 'activationEnergy',
+  // fatigue
+  fatigueRatio: 'ratio',
+  enduranceLimit: 'stress',
+  // temperatures
+  glassTransitionTemperature: 'glassTransitionTemperature',
+  glassTransitionConditioned: 'glassTransitionTemperature',
+  heatDeflectionTemperature045: 'heatDeflectionTemperature045',
+  heatDeflectionTemperature180: 'heatDeflectionTemperature180',
+  vicatTemperature: 'vicatTemperature',
+  meltingTemperature: 'meltingTemperature',
+  serviceTemperature: 'serviceTemperature',
+  // heat
+  thermalConductivity: 'thermalConductivity',
+  thermalConductivityAcrossLayers: 'thermalConductivity',
+  specificHeat: 'specificHeat',
+  thermalExpansion: 'thermalExpansion',
+  thermalExpansionAcrossLayers: 'thermalExpansion',
+  emissivity: 'ratio',
+  // moisture
+  moistureConditioned: 'ratio',
+  moistureSaturated: 'ratio',
+  moistureDiffusivity: 'massDiffusivity',
+  moistureSwelling: 'ratio',
+  modulusConditionedRatio: 'ratio',
+  strengthConditionedRatio: 'ratio',
+  modulusSaturatedRatio: 'ratio',
+  strengthSaturatedRatio: 'ratio',
+  // sliding
+  frictionOnSteel: 'ratio',
+  frictionOnSteelGreased: 'ratio',
+  frictionOnSelf: 'ratio',
+  pressureVelocityLimit: 'pressureVelocity',
+  specificWearRate: 'specificWearRate',
+} as const satisfies Record<string, Kind>
+
+/** The name of a property. */
+export type PropertyName = keyof typeof PROPERTY_KINDS
+/** The kind of quantity of a property. */
+export type KindOf<P extends PropertyName> = (typeof PROPERTY_KINDS)[P]
+
+/** One value as the tables of this module write it: typical, low, high, unit, source, and what it holds for. */
+export type Row<K extends Kind> = readonly [
+  typical: number,
+  low: number,
+  high: number,
+  unit: UnitOf<K>,
+  source: Source,
+  conditions?: string,
+]
+/** Values by property. */
+export type Rows = { readonly [P in PropertyName]?: Row<KindOf<P>> }
+
+/** How strength falls with temperature, as shares of the strength at 23 °C. */
+export interface StrengthCurve {
+  /** Temperature in degrees Celsius, then low, typical and high share; temperatures rise. */
+  readonly points: readonly (readonly [celsius: number, low: number, typical: number, high: number])[]
+  readonly source: Source
+  readonly conditions: string
+}
+
+/**
+ * What a material is made of, for the rules that differ: an amorphous polymer softens at its glass transition, a semicrystalline one
+ * keeps part of its strength up to melting, an elastomer is used above its glass transition.
+ */
+export type Family = 'amorphous' | 'semicrystalline' | 'elastomer' | 'metal' | 'magnet' | 'adhesive'
+/** How the part is made; directions and priors follow from it. */
+export type Process = 'fusedFilament' | 'sintered' | 'moulded' | 'wrought' | 'cured'
+
+/** What a material is called and how it is made. */
+export interface MaterialHead {
+  /** Its name in the library, such as `PLA`. */
+  readonly name: string
+  /** A few words that say which grade and process the values stand for. */
+  readonly title: string
+  /** Other names it is found by. */
+  readonly aliases?: readonly string[]
+  readonly family: Family
+  readonly process: Process
+  /** Strength over temperature where it is not the amorphous rule. */
+  readonly strengthCurve?: StrengthCurve
+  /** Warnings that belong beside every use. */
+  readonly remarks?: readonly string[]
+}
+
+/** A material: what it is and its properties, each with range, conditions and source. A property that is not known is absent. */
+export type Material = MaterialHead & { readonly [P in PropertyName]?: Property<KindOf<P>> }
+/** A material some of whose properties are certain to be present. */
+export type MaterialWith<P extends PropertyName> = Material & { readonly [Q in P]: Property<KindOf<Q>> }
+
+/**
+ * Makes a material from its head and its rows.
+ * Throws one `InputError` that lists every row whose typical value lies outside its range, or that cannot be read.
+ */
+export function defineMaterial<const R extends Rows>(head: MaterialHead, rows: R): MaterialWith<Extract<keyof R, PropertyName>> {
+  const issues: Issue[] = []
+  const properties: Record<string, Property> = {}
+  for (const name of Object.keys(rows) as PropertyName[]) {
+    const [typical, low, high, unit, source, conditions] = rows[name] as Row<Kind>
+    const record = { typical: [typical, unit], low: [low, unit], high: [high, unit], source, conditions: conditions ?? '' }
+    const made = readProperty(name, record as unknown as PropertyRecord<Kind>, name, issues)
+    if (made !== undefined) properties[name] = made
+  }
+  checkCurve(head.strengthCurve, issues)
+  if (issues.length > 0) throw new InputError(`material ${show(head.name)}`, issues)
+  return { ...head, ...properties } as MaterialWith<Extract<keyof R, PropertyName>>
+}
+
+/** One property, or its issues under the given path. */
+export function readProperty(name: PropertyName, record: PropertyRecord<Kind>, path: string, issues: Issue[]): Property | undefined {
+  try {
+    const made = property(PROPERTY_KINDS[name] as Kind, record)
+    const problem = absurdity(name, made)
+    if (problem === undefined) return made
+    issues.push({ path, given: `${made} (${made.lowest} to ${made.highest})`, accepts: problem })
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error
+    for (const issue of error.issues) issues.push({ ...issue, path: `${path}.${issue.path}` })
+  }
+  return undefined
+}
+
+/** Kinds whose values cannot be negative; expansion can (a magnet across its axis), and temperatures are absolute. */
+const SIGNED: readonly Kind[] = ['thermalExpansion']
+
+/** Shares of a whole, which cannot exceed it. */
+const SHARES: readonly PropertyName[] = [
+  'strengthKept1000Hours',
+  'strengthKept1Year',
+  'fatigueRatio',
+  'emissivity',
+  'strengthConditionedRatio',
+  'modulusConditionedRatio',
+  'strengthSaturatedRatio',
+  'modulusSaturatedRatio',
+]
+
+function absurdity(name: PropertyName, { low, high, kind }: Property): string | undefined {
+  if (low < 0 && !SIGNED.includes(kind)) return 'must not be negative'
+  if (name === 'poissonRatio' && high > 0.5) return 'must be at most 0.5'
+  if (SHARES.includes(name) && high > 1) return 'must be at most 1, being a share'
+  return undefined
+}
+
+function checkCurve(curve: StrengthCurve | undefined, issues: Issue[]): void {
+  curve?.points.forEach(([celsius, low, typical, high], i) => {
+    const before = curve.points[i - 1]
+    const ordered = 0 <= low && low <= typical && typical <= high && high <= 1
+    const falls = before === undefined || (celsius > before[0] && low <= before[1] && typical <= before[2] && high <= before[3])
+    if (!ordered || !falls)
+      issues.push({
+        path: `strengthCurve.points[${i}]`,
+        given: show([celsius, low, typical, high]),
+        accepts: 'temperatures must rise, shares fall, and low ≤ typical ≤ high lie from 0 to 1',
+      })
+  })
+}
+
+/** The properties a material carries, in table order. */
+export const propertiesOf = (material: Material): [PropertyName, Property][] =>
+  (Object.keys(PROPERTY_KINDS) as PropertyName[]).flatMap((name): [PropertyName, Property][] => {
+    const value = material[name]
+    return value === undefined ? [] : [[name, value as Property]]
+  })
+
+/**
+ * A property that the calculation cannot do without.
+ * Throws an `InputError` that names the property and the material when it is not known.
+ */
+export function needed<P extends PropertyName>(where: string, material: Material, name: P): Property<KindOf<P>> {
+  const value = material[name]
+  if (value !== undefined) return value as Property<KindOf<P>>
+  throw new InputError(where, [
+    {
+      path: `material.${name}`,
+      given: 'missing',
+      accepts: `${material.name} has no ${name} in the table; measure it and add it (materialFromCoupons, withProperties)`,
+    },
+  ])
+}

@@ -1,0 +1,146 @@
+import type { Source } from '../formula/index.js'
+
+// Opened and read.
+export const CRAWFORD: Source = { level: 'published', where: 'Crawford, Plastics Engineering, 3rd ed., table 1.8' }
+export const DOWLING: Source = { level: 'published', where: 'Dowling, Mechanical Behavior of Materials, 4th ed., table 5.2' }
+export const CRC_FRICTION: Source = {
+  level: 'published',
+  where: 'Shackelford & Alexander, CRC Materials Science and Engineering Handbook, 2001, table 399',
+}
+export const THERMAL_TABLE: Source = {
+  level: 'published',
+  where:
+    'table "Thermal Properties of Plastic Materials" (compiler not named; expansion, deflection temperatures, conductivity, service range)',
+}
+export const PRINTED_HDT: Source = {
+  level: 'published',
+  where: 'printing service, table of heat deflection by ASTM D648 from makers of materials',
+}
+export const FRICTION_2025: Source = {
+  level: 'published',
+  where:
+    'Materials Science-Poland 2025, doi 10.2478/msp-2025-0039, tables (printed PLA and PA6, dry sliding; counterface not stated in what was read)',
+}
+export const WEAR_2025: Source = {
+  level: 'computed',
+  where: 'depth per distance over pressure, from Materials Science-Poland 2025, doi 10.2478/msp-2025-0039, table of friction and wear',
+}
+export const NYLON_SWELLING: Source = {
+  level: 'computed',
+  where: "length change over water taken up, from a nylon maker's page on moisture (nylon 6: 9 % water, 2 % longer)",
+}
+export const INTERLAYER_PLA: Source = {
+  level: 'published',
+  where:
+    '3D Printing and Additive Manufacturing, doi 10.1089/3dp.2020.0109, abstract (PLA across layers 22.8 MPa, 47.8 % below bulk filament)',
+}
+export const PA12CF_ORIENTATION: Source = {
+  level: 'published',
+  where: 'Babis et al. 2025, Technologies 13:456 (PA12 with short carbon fibre, 27.71 MPa along, 8.78 MPa upright)',
+}
+export const TPU_WATER: Source = {
+  level: 'published',
+  where: 'preprint 202604.1293, 2026, abstract (printed TPU 60A to 98A in saline; diffusivity and uptake)',
+}
+export const GUARDED_PLATE: Source = {
+  level: 'published',
+  where: 'Baraboi, Sova & Nastase 2026, Materials 19:2793, abstract (guarded hot plate on printed plates)',
+}
+export const ZMESKAL: Source = { level: 'published', where: 'Zmeskal et al. 2020, AIP Conf. Proc. 2305:020022, abstract (printed PLA)' }
+export const RODRIGUEZ: Source = { level: 'published', where: 'Rodriguez et al. 2023, Materials 16:7384, abstract (printed TPU)' }
+export const HELIYON: Source = { level: 'published', where: 'Heliyon 2023, 9:e15023, table 6 (printed polymers)' }
+export const DANDREA: Source = { level: 'published', where: "D'Andrea et al. 2026, Procedia Structural Integrity 76 (printed PA12)" }
+export const FAUST: Source = {
+  level: 'published',
+  where: 'Faust et al. 2021, Polymers 13:3637, abstract (printed nylons, expansion and moisture growth)',
+}
+export const HOU: Source = {
+  level: 'published',
+  where: 'Hou & Panesar 2025, Composites A 108528, abstract (moisture and printed short-fibre nylon)',
+}
+export const PROCESSES: Source = { level: 'published', where: 'Processes 2025, 13:2733, section 2.1 (nominal filament data)' }
+export const PEEK_PAPER: Source = { level: 'published', where: 'review of PEEK in a Polymers paper on printed composites, introduction' }
+export const SHORT_CF_PA: Source = {
+  level: 'published',
+  where: '3D Printing and Additive Manufacturing, doi 10.1089/3dp.2023.0173, abstract (short-fibre nylon 0/90, 111 ± 1 MPa)',
+}
+export const PET_GENERAL: Source = {
+  level: 'published',
+  where: 'Encyclopedia of Physical Science and Technology, "Plastics Engineering", table I',
+}
+export const TORAY: Source = {
+  level: 'published',
+  where: 'nylon maker, technical data "Water absorption" (nylon 6 at 23 °C, 60 % humidity: 3.5 %)',
+}
+export const ASTM_D671: Source = {
+  level: 'computed',
+  where:
+    'Goodman line on bending fatigue by ASTM D671 (1800 cycles/min, R = -1) tabulated by a moulder: stress for 1e6 cycles carried to R = 0.1',
+}
+export const MAGNET_SHEETS: Source = { level: 'published', where: 'physical properties of sintered NdFeB as four magnet makers print them' }
+export const INCROPERA: Source = { level: 'published', where: 'Incropera et al., Fundamentals of Heat and Mass Transfer, table A.1' }
+export const PHILPOT: Source = { level: 'published', where: 'Philpot, Mechanics of Materials, 2017, table D.1b' }
+export const APPENDIX_E: Source = {
+  level: 'published',
+  where: 'mechanics textbook, appendix E "Mechanical Properties of Engineering Materials", table E1 (title page not seen)',
+}
+export const EMISSIVITY_TABLES: Source = {
+  level: 'published',
+  where: 'three emissivity tables (after Thome 2008; two infrared-instrument manuals)',
+}
+export const UPRIGHT_PETG: Source = {
+  level: 'computed',
+  where:
+    'Amza et al. 2021, Polymers 13:562, abstract: upright PETG gained 143 % by treatment and passed untreated flat, so untreated upright/flat > 0.41',
+}
+export const CREEP_FIT: Source = {
+  level: 'memory',
+  where:
+    'creep moduli at 1 h and 1000 h of moulded grades as data sheets to ISO 899-1 print them; coefficient and exponent computed from them',
+}
+export const ISO_898: Source = {
+  level: 'standard',
+  where: 'ISO 898-1, mechanical properties by property class (read in reproductions of its load tables)',
+}
+
+// Believed, not opened.
+export const FFF_CONSENSUS: Source = {
+  level: 'memory',
+  where: 'data sheets and papers on fused-filament printing taken together; none opened for this value',
+}
+export const SLS_CONSENSUS: Source = { level: 'memory', where: 'data sheets of sintered PA12 taken together; none opened for this value' }
+export const POLYMER_HANDBOOKS: Source = { level: 'memory', where: 'polymer handbooks (Brandrup & Immergut; Mark; Domininghaus)' }
+export const MOULDING_SHEETS: Source = { level: 'memory', where: 'data sheets of moulding grades to ISO 10350-1' }
+export const PLASTICS_PRACTICE: Source = {
+  level: 'memory',
+  where: 'BS 4618 and plastics design practice: share of short-term strength for long loads',
+}
+export const FATIGUE_PRACTICE: Source = {
+  level: 'memory',
+  where: 'polymer fatigue practice: 15 to 30 % of tensile strength at 1e6 cycles, R = 0.1',
+}
+export const METALS_HANDBOOK: Source = { level: 'memory', where: 'ASM Metals Handbook' }
+export const METALS_STANDARD: Source = { level: 'memory', where: 'product standards of the alloy (EN 755-2, EN 10088, EN 10270, EN 12164)' }
+export const CRANK: Source = { level: 'memory', where: 'water diffusion in polymers, papers and handbooks taken together' }
+export const SHIFT_MEMORY: Source = {
+  level: 'memory',
+  where: 'activation energies of glassy polymers below the glass transition, 100 to 250 kJ/mol',
+}
+export const FRICTION_MEMORY: Source = { level: 'memory', where: 'friction of plastics on steel, handbooks taken together' }
+export const GREASE_PRACTICE: Source = { level: 'commonPractice', where: 'greased polymer on steel' }
+export const BEARING_MEMORY: Source = {
+  level: 'memory',
+  where: 'plain-bearing handbooks: limiting pressure times speed, unlubricated; wear factors',
+}
+export const ADHESIVE_MEMORY: Source = { level: 'memory', where: 'adhesive handbooks and data sheets taken together' }
+
+// Ours.
+export const PRINT_ASSUMED: Source = {
+  level: 'assumption',
+  where: 'taken from the unfilled or moulded polymer; no measurement of prints was found',
+}
+export const SHEAR_ASSUMED: Source = {
+  level: 'assumption',
+  where: 'interlayer shear about 0.6 to 0.7 of the strength across layers; coupon wanted',
+}
+export const DRY_ASSUMED: Source = { level: 'assumption', where: 'hardly hygroscopic: a few percent at most' }

@@ -1,0 +1,115 @@
+import { describe, expect, test } from 'vitest'
+import { property } from '../../src/formula/index.js'
+import { allMaterials, defineMaterial, material, materialNames, PROPERTY_KINDS, pla, propertiesOf } from '../../src/materials/index.js'
+import type { Kind } from '../../src/units/index.js'
+
+const source = { level: 'memory', where: 'test' } as const
+
+describe.each(allMaterials().map((m) => [m.name, m] as const))('%s', (_, m) => {
+  test('every value lies in its range and has a source', () => {
+    expect(propertiesOf(m).length).toBeGreaterThan(8)
+    for (const [name, value] of propertiesOf(m)) {
+      expect(value.low <= value.si && value.si <= value.high, name).toBe(true)
+      expect(value.kind, name).toBe(PROPERTY_KINDS[name])
+      expect(value.source.where.length, name).toBeGreaterThan(8)
+    }
+  })
+
+  test('temperatures are in the order nature allows', () => {
+    const above = (a: { si: number } | undefined, b: { si: number } | undefined) => a === undefined || b === undefined || a.si >= b.si
+    expect(above(m.heatDeflectionTemperature045, m.heatDeflectionTemperature180)).toBe(true)
+    expect(above(m.meltingTemperature, m.glassTransitionTemperature)).toBe(true)
+    expect(above(m.meltingTemperature, m.vicatTemperature)).toBe(true)
+    expect(above(m.glassTransitionTemperature, m.glassTransitionConditioned)).toBe(true)
+    // A glassy polymer in long service stays below its glass transition.
+    if (m.family === 'amorphous') expect(above(m.glassTransitionTemperature, m.serviceTemperature)).toBe(true)
+  })
+
+  test('water and time only weaken', () => {
+    const atMost = (a: { si: number } | undefined, b: { si: number } | undefined) => a === undefined || b === undefined || a.si <= b.si
+    expect(atMost(m.strengthSaturatedRatio, m.strengthConditionedRatio)).toBe(true)
+    expect(atMost(m.modulusSaturatedRatio, m.modulusConditionedRatio)).toBe(true)
+    expect(atMost(m.moistureConditioned, m.moistureSaturated)).toBe(true)
+    expect(atMost(m.strengthKept1Year, m.strengthKept1000Hours)).toBe(true)
+    expect(atMost(m.yieldStrength, m.tensileStrength) || m.family !== 'metal').toBe(true)
+  })
+})
+
+/** Windows wide enough for every material of a family and narrow enough to catch a slipped digit or a swapped column. */
+const WINDOWS: Record<string, Partial<Record<keyof typeof PROPERTY_KINDS, readonly [number, number]>>> = {
+  amorphous: {
+    glassTransitionTemperature: [325, 425],
+    thermalConductivity: [0.1, 0.7],
+    density: [1000, 1400],
+    modulus: [1e9, 9e9],
+    tensileStrength: [20e6, 100e6],
+    specificHeat: [1000, 2300],
+    thermalExpansion: [10e-6, 130e-6],
+  },
+  semicrystalline: {
+    glassTransitionTemperature: [180, 430],
+    thermalConductivity: [0.1, 0.7],
+    density: [880, 1450],
+    modulus: [0.7e9, 10e9],
+    specificHeat: [1000, 2500],
+    thermalExpansion: [10e-6, 180e-6],
+  },
+  elastomer: { modulus: [5e6, 100e6], density: [1050, 1300], thermalConductivity: [0.15, 0.4] },
+  metal: { density: [2600, 8600], modulus: [65e9, 215e9], specificHeat: [360, 920], thermalExpansion: [10e-6, 25e-6] },
+}
+const STAINLESS_CONDUCTIVITY = [12, 18] as const
+
+test('no value is absurd for its family', () => {
+  for (const m of allMaterials())
+    for (const [name, [low, high]] of Object.entries(WINDOWS[m.family] ?? {})) {
+      const value = m[name as keyof typeof PROPERTY_KINDS]
+      if (value !== undefined) expect(value.low >= low && value.high <= high, `${m.name} ${name} ${value.low} to ${value.high}`).toBe(true)
+    }
+  for (const name of ['stainless 304', 'stainless 316']) {
+    const k = material(name).thermalConductivity
+    expect(k !== undefined && k.low > STAINLESS_CONDUCTIVITY[0] && k.high < STAINLESS_CONDUCTIVITY[1]).toBe(true)
+  }
+})
+
+test.each([
+  ['PLA glass transition', 'glassTransitionTemperature', pla.glassTransitionTemperature, '137 degC'],
+  ['stainless conductivity', 'thermalConductivity', material('stainless 304').thermalConductivity, '90 W/(m K)'],
+] as const)('the published slip of a %s cannot be entered in the range it belongs to', (_, kind, range, slip) => {
+  expect(() =>
+    property(kind as Kind, { typical: slip as never, low: range!.lowest as never, high: range!.highest as never, source }),
+  ).toThrow('must lie within its range')
+})
+
+test('a record refuses a typical outside its range, naming the row, and what cannot be', () => {
+  const head = { name: 'X', title: 'x', family: 'amorphous', process: 'moulded' } as const
+  expect(() => defineMaterial(head, { density: [1300, 1000, 1200, 'kg/m^3', source] })).toThrow('density.typical')
+  expect(() => defineMaterial(head, { poissonRatio: [0.6, 0.5, 0.7, '1', source] })).toThrow('at most 0.5')
+  expect(() => defineMaterial(head, { fatigueRatio: [1.2, 1, 1.3, '1', source] })).toThrow('share')
+  expect(() => defineMaterial(head, { modulus: [-1, -2, 3, 'GPa', source] })).toThrow('negative')
+  const bad = {
+    points: [
+      [23, 1, 1, 1],
+      [60, 0.5, 0.4, 0.6],
+    ],
+    source,
+    conditions: '',
+  } as const
+  expect(() => defineMaterial({ ...head, strengthCurve: bad }, {})).toThrow('strengthCurve.points[1]')
+})
+
+test('materials are found by any of their names, and near names are offered', () => {
+  expect(material('pla').name).toBe('PLA')
+  expect(material('Nylon 12').name).toBe('PA12')
+  expect(material('tpu_95a').name).toBe('TPU 95A')
+  expect(material('12.9').name).toBe('steel 12.9')
+  expect(() => material('PTEG')).toThrow('PETG')
+  expect(() => material('unobtainium')).toThrow('must be one of PLA')
+  expect(() => material(undefined as never)).toThrow('missing')
+  expect(new Set(materialNames()).size).toBe(materialNames().length)
+})
+
+test('temperatures of a polymer cannot be passed for one another', () => {
+  // @ts-expect-error a heat deflection temperature is no glass transition
+  const wrong: typeof pla.glassTransitionTemperature = pla.heatDeflectionTemperature045
+  expect(wrong.kind).toBe('heatDeflectionTemperature045')
+})
