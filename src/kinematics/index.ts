@@ -17,9 +17,19 @@
  *
  * @module
  */
+export * from './coupling.js'
+export * from './foot-path.js'
+export * from './four-bar.js'
 export * from './leg.js'
 export type { LegBranch } from './leg-branches.js'
+export { LegDynamics, type LegMasses, legDynamics } from './leg-dynamics.js'
+export * from './leg-dynamics-kernel.js'
 export * from './leg-kernel.js'
 export { type LimitsSi, type NearestSi, nearestReachable } from './leg-nearest.js'
 export * from './leg-rates.js'
+export * from './reduction.js'
+export * from './stance-force.js'
+export * from './stride-demand.js'
+export * from './stride-samples.js'
+export * from './swing.js'
 export type { PerJoint, Vector3 } from './vectors.js'

@@ -1,5 +1,4 @@
-import { type Given, type Inputs, readInputs, type Si } from '../formula/index.js'
-import { type Kind, type Note, Quantity } from '../units/index.js'
+import { InputError, type Kind, type Note, Quantity } from '../units/index.js'
 
 /** A vector in the leg's frame: x forward, y left, z up. */
 export interface Vector3<K extends Kind> {
@@ -45,11 +44,12 @@ export const listOf = <K extends Kind>(kind: K, si: ArrayLike<number>): Quantity
 export const rowsOf = <K extends Kind>(kind: K, si: ArrayLike<number>, columns: number): Quantity<K>[][] =>
   Array.from({ length: si.length / columns }, (_, i) => Array.from({ length: columns }, (_, j) => new Quantity(si[i * columns + j]!, kind)))
 
-/** Reads one vector, or one value per joint, with the errors of `readInputs`. */
-export const readRecord = <const I extends Inputs>(where: string, inputs: I, given: Given<I>): Si<I> => readInputs(where, inputs, given)
-
 /** The inputs of a vector. */
 export const xyz = <const K extends Kind>(kind: K) => ({ x: kind, y: kind, z: kind })
 
 /** The inputs of one value per joint. */
 export const perJoint = <const K extends Kind>(kind: K) => ({ abduction: kind, hip: kind, knee: kind })
+
+/** The error for a direction without a length. */
+export const noDirection = (where: string, path = 'direction'): InputError =>
+  new InputError(where, [{ path, given: 'a vector of no length', accepts: 'must point somewhere' }])

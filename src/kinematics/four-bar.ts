@@ -1,0 +1,217 @@
+import { formula, type Given, type Inputs, readInputs, type Si } from '../formula/index.js'
+import { type In, Quantity } from '../units/index.js'
+
+/** How fast the rocker of a four-bar linkage turns for each turn of its crank, from the directions of its links. */
+export const fourBarSpeedRatio = /* @__PURE__ */ formula('kinematics.fourBarSpeedRatio', {
+  inputs: {
+    /** Length of the crank. */
+    crank: { kind: 'length', above: 0 },
+    /** Length of the rocker. */
+    rocker: { kind: 'length', above: 0 },
+    /** Direction of the crank from its fixed pivot. */
+    crankAngle: 'angle',
+    /** Direction of the coupler from crank pin to rocker pin. */
+    couplerAngle: 'angle',
+    /** Direction of the rocker from its fixed pivot. */
+    rockerAngle: 'angle',
+  },
+  /** Rocker speed over crank speed; torque goes the other way round. */
+  output: 'ratio',
+  assumes: ['rigid links, no clearance in the pins'],
+  source: [{ level: 'memory', where: 'R. L. Norton, Design of Machinery, ch. 6: ω4/ω2 = a sin(θ2 − θ3) / c sin(θ4 − θ3)' }],
+  si: ({ crank, rocker, crankAngle, couplerAngle, rockerAngle }) =>
+    (crank * Math.sin(crankAngle - couplerAngle)) / (rocker * Math.sin(rockerAngle - couplerAngle)),
+})
+
+const acute = (cosine: number) => Math.acos(Math.min(1, Math.abs(cosine)))
+
+/** How well a four-bar linkage whose crank goes all the way round transmits force at its two worst places (crank along the line of the fixed pivots). */
+export const transmissionAngleExtremes = /* @__PURE__ */ formula('kinematics.transmissionAngleExtremes', {
+  inputs: {
+    /** Distance of the fixed pivots. */
+    ground: { kind: 'length', above: 0 },
+    /** Length of the crank. */
+    crank: { kind: 'length', above: 0 },
+    /** Length of the coupler. */
+    coupler: { kind: 'length', above: 0 },
+    /** Length of the rocker. */
+    rocker: { kind: 'length', above: 0 },
+  },
+  output: {
+    /** Acute angle of coupler and rocker with the crank towards the rocker's pivot. */
+    crankInward: 'angle',
+    /** Acute angle of coupler and rocker with the crank away from the rocker's pivot. */
+    crankOutward: 'angle',
+  },
+  assumes: ['the crank reaches both places'],
+  valid: {
+    'the linkage assembles with the crank along the line of the fixed pivots': ({ ground, crank, coupler, rocker }) =>
+      ground + crank <= coupler + rocker && Math.abs(ground - crank) >= Math.abs(coupler - rocker),
+  },
+  source: [{ level: 'memory', where: 'R. L. Norton, Design of Machinery, ch. 4: cos μ = |b² + c² − (g ∓ a)²| / 2bc' }],
+  si: ({ ground, crank, coupler, rocker }) => ({
+    crankInward: acute((coupler ** 2 + rocker ** 2 - (ground - crank) ** 2) / (2 * coupler * rocker)),
+    crankOutward: acute((coupler ** 2 + rocker ** 2 - (ground + crank) ** 2) / (2 * coupler * rocker)),
+  }),
+})
+
+const SPECIFICATION = {
+  ground: { kind: 'length', above: 0 },
+  crank: { kind: 'length', above: 0 },
+  coupler: { kind: 'length', above: 0 },
+  rocker: { kind: 'length', above: 0 },
+} as const satisfies Inputs
+
+/** The four lengths of a four-bar linkage. */
+export interface FourBarSpecification extends Given<typeof SPECIFICATION> {}
+
+/** Which of the two ways a four-bar assembles for one crank angle. */
+export type FourBarAssembly = 'open' | 'crossed'
+
+/** A four-bar linkage at one crank angle. Angles are from the line of the fixed pivots, crank pivot to rocker pivot. */
+export interface FourBarPose {
+  readonly assembles: true
+  readonly couplerAngle: Quantity<'angle'>
+  readonly rockerAngle: Quantity<'angle'>
+  /** Coupler speed over crank speed. */
+  readonly couplerSpeedRatio: Quantity<'ratio'>
+  /** Rocker speed over crank speed. */
+  readonly rockerSpeedRatio: Quantity<'ratio'>
+  /** Rocker torque over crank torque; infinite where crank and coupler are in line. */
+  readonly mechanicalAdvantage: Quantity<'ratio'>
+  /** The **acute** angle between coupler and rocker. */
+  readonly transmissionAngle: Quantity<'angle'>
+  /** The transmission angle is at least 40°, the usual advice. */
+  readonly transmitsWell: boolean
+  /** Crank, coupler and rocker are all in one line: both ways of assembly meet and the linkage may flip to the other. */
+  readonly changePoint: boolean
+}
+
+/** The linkage cannot be assembled at this crank angle. */
+export interface FourBarApart {
+  readonly assembles: false
+  /** Crank pin too far from, or too near to, the rocker's pivot for coupler and rocker to span. */
+  readonly reason: 'pinTooFar' | 'pinTooNear'
+  /** By how much the distance fails. */
+  readonly gap: Quantity<'length'>
+}
+
+/** Whether the crank turns fully. */
+export type FourBarMotion = 'crankRocker' | 'doubleCrank' | 'rockerCrank' | 'doubleRocker' | 'tripleRocker' | 'changePoint'
+
+const MEETING = 1e-9
+const GOOD_TRANSMISSION = (40 * Math.PI) / 180
+
+/**
+ * A planar four-bar linkage: ground, crank, coupler, rocker. Immutable.
+ *
+ * Source of the closure: F. Freudenstein, *Trans. ASME* 77 (1955) 853; any text on the design of machinery.
+ */
+export class FourBar {
+  /** @internal Use `fourBar`. */
+  constructor(
+    /** Lengths in metres. */
+    readonly si: Si<typeof SPECIFICATION>,
+  ) {}
+
+  /** How the linkage moves, by Grashof's criterion. */
+  get motion(): FourBarMotion {
+    const { ground, crank, coupler, rocker } = this.si
+    const shortest = Math.min(ground, crank, coupler, rocker)
+    const longest = Math.max(ground, crank, coupler, rocker)
+    const excess = 2 * (shortest + longest) - (ground + crank + coupler + rocker)
+    if (Math.abs(excess) <= MEETING * longest) return 'changePoint'
+    if (excess > 0) return 'tripleRocker'
+    return shortest === crank ? 'crankRocker' : shortest === ground ? 'doubleCrank' : shortest === rocker ? 'rockerCrank' : 'doubleRocker'
+  }
+
+  /** Directions, speeds and force transmission at a crank angle, or a typed answer that the linkage does not assemble there. */
+  at(given: { readonly crankAngle: In<'angle'>; readonly assembly: FourBarAssembly }): FourBarPose | FourBarApart {
+    const { crankAngle, assembly } = readInputs('kinematics.fourBar.at', AT, given)
+    const { ground, crank, coupler, rocker } = this.si
+    const found = rockerFromCrank(this.si, crankAngle, assembly === 'open' ? -1 : 1)
+    if (typeof found === 'string') {
+      const pin = Math.hypot(crank * Math.cos(crankAngle) - ground, crank * Math.sin(crankAngle))
+      const gap = found === 'pinTooFar' ? pin - coupler - rocker : Math.abs(coupler - rocker) - pin
+      return { assembles: false, reason: found, gap: new Quantity(gap, 'length') }
+    }
+    const { rockerAngle, couplerAngle } = found
+    const ratio = fourBarSpeedRatio.si({ crank, rocker, crankAngle, couplerAngle, rockerAngle })
+    const across = Math.sin(rockerAngle - couplerAngle)
+    const crankAcross = Math.sin(crankAngle - couplerAngle)
+    const transmission = Math.atan2(Math.abs(across), Math.abs(Math.cos(rockerAngle - couplerAngle)))
+    const changePoint = Math.abs(across) < MEETING && Math.abs(crankAcross) < MEETING
+    const couplerRatio = (crank * Math.sin(rockerAngle - crankAngle)) / (coupler * Math.sin(couplerAngle - rockerAngle))
+    return {
+      assembles: true,
+      couplerAngle: new Quantity(couplerAngle, 'angle'),
+      rockerAngle: new Quantity(rockerAngle, 'angle'),
+      couplerSpeedRatio: new Quantity(couplerRatio, 'ratio'),
+      rockerSpeedRatio: new Quantity(ratio, 'ratio'),
+      mechanicalAdvantage: new Quantity(1 / ratio, 'ratio'),
+      transmissionAngle: new Quantity(transmission, 'angle'),
+      transmitsWell: transmission >= GOOD_TRANSMISSION - 1e-12,
+      changePoint,
+    }
+  }
+}
+
+const AT = { crankAngle: 'angle', assembly: { oneOf: ['open', 'crossed'] } } as const satisfies Inputs
+
+/** Makes a four-bar linkage. Throws an `InputError` for a length that is not positive; poses that do not assemble are answered by `at`. */
+export const fourBar = (given: FourBarSpecification): FourBar => new FourBar(readInputs('kinematics.fourBar', SPECIFICATION, given))
+
+/** The lengths on SI numbers. */
+export type FourBarSi = Si<typeof SPECIFICATION>
+
+const wrap = (angle: number) => angle - 2 * Math.PI * Math.round(angle / (2 * Math.PI))
+
+/** Slack, relative to the linkage's size squared, for pins that touch to rounding. */
+const TOUCHING = 8 * 2 ** -52
+
+/** The angle between the sides `base` and `near` of a triangle by half angles, which cannot leave the domain of the arc cosine. */
+function triangleAngle(base: number, near: number, opposite: number): number | 'pinTooFar' | 'pinTooNear' {
+  let wide = (base + near) * (base + near) - opposite * opposite
+  let tight = opposite * opposite - (base - near) * (base - near)
+  const slack = TOUCHING * (base + near) * (base + near)
+  if (wide < 0) {
+    if (wide < -slack) return 'pinTooNear'
+    wide = 0
+  }
+  if (tight < 0) {
+    if (tight < -slack) return base > near ? 'pinTooFar' : 'pinTooNear'
+    tight = 0
+  }
+  return 2 * Math.atan2(Math.sqrt(tight), Math.sqrt(wide))
+}
+
+/** Rocker and coupler directions from the crank's; `side` −1 is the open assembly, +1 the crossed one. SI numbers. */
+export function rockerFromCrank(
+  { ground, crank, coupler, rocker }: FourBarSi,
+  crankAngle: number,
+  side: -1 | 1,
+): { rockerAngle: number; couplerAngle: number } | 'pinTooFar' | 'pinTooNear' {
+  const pinX = crank * Math.cos(crankAngle)
+  const pinY = crank * Math.sin(crankAngle)
+  const apart = Math.hypot(pinX - ground, pinY)
+  if (apart > (coupler + rocker) * (1 + TOUCHING)) return 'pinTooFar'
+  const turn = triangleAngle(apart, rocker, coupler)
+  if (typeof turn === 'string') return 'pinTooNear'
+  const rockerAngle = wrap(Math.atan2(pinY, pinX - ground) + side * turn)
+  const couplerAngle = Math.atan2(rocker * Math.sin(rockerAngle) - pinY, ground + rocker * Math.cos(rockerAngle) - pinX)
+  return { rockerAngle, couplerAngle }
+}
+
+/** Crank and coupler directions from the rocker's; `side` says on which side of the line crank pivot to rocker pin the crank lies. SI numbers. */
+export function crankFromRocker(
+  { ground, crank, coupler, rocker }: FourBarSi,
+  rockerAngle: number,
+  side: -1 | 1,
+): { crankAngle: number; couplerAngle: number } | undefined {
+  const pinX = ground + rocker * Math.cos(rockerAngle)
+  const pinY = rocker * Math.sin(rockerAngle)
+  const turn = triangleAngle(Math.hypot(pinX, pinY), crank, coupler)
+  if (typeof turn === 'string') return undefined
+  const crankAngle = wrap(Math.atan2(pinY, pinX) + side * turn)
+  return { crankAngle, couplerAngle: Math.atan2(pinY - crank * Math.sin(crankAngle), pinX - crank * Math.cos(crankAngle)) }
+}

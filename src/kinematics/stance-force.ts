@@ -1,0 +1,64 @@
+import { formula } from '../formula/index.js'
+
+/** Vertical force of the ground on one leg through its stance, from the weight the leg carries on average and the shape of the force. */
+export const stanceForce = /* @__PURE__ */ formula('kinematics.stanceForce', {
+  inputs: {
+    /** Mass of the whole robot. */
+    mass: { kind: 'mass', above: 0 },
+    /** Part of the weight this leg carries, averaged over the stride (four equal legs: 0.25; of a pair that carries the part p: p/2). */
+    legShare: { kind: 'ratio', min: 0, max: 1 },
+    /** Part of the stride that the foot stands. */
+    dutyFactor: { kind: 'ratio', above: 0, max: 1 },
+    /** Part of the stance that has passed, 0 at touch-down, 1 at lift-off. */
+    stancePhase: { kind: 'ratio', min: 0, max: 1 },
+    /** Shape of the force: `halfSine` as in a run, `parabolic`, `rectangular`, or `twoPeaked` as in a slow walk. */
+    shape: { oneOf: ['halfSine', 'parabolic', 'rectangular', 'twoPeaked'], default: 'halfSine' },
+    /** For `twoPeaked`: weight of the third harmonic; 0 is a half sine, above 1/9 the force has two peaks, at 1 it falls to zero between them. */
+    thirdHarmonic: { kind: 'ratio', min: -0.3333, max: 1, default: 0.4 },
+    /** Acceleration of free fall. */
+    gravity: { kind: 'acceleration', above: 0, default: '9.80665 m/s^2' },
+  },
+  /** Vertical ground reaction on the leg. */
+  output: 'force',
+  assumes: ['impulse of the stance equals the leg’s share of weight times the stride period', 'steady gait on level ground'],
+  source: [
+    {
+      level: 'memory',
+      where:
+        'R. McN. Alexander, "The gaits of bipedal and quadrupedal animals", Int. J. Robotics Research 3(2), 1984: force with a third harmonic',
+    },
+  ],
+  si: ({ mass, legShare, dutyFactor, stancePhase, shape, thirdHarmonic, gravity }) => {
+    const mean = (legShare * mass * gravity) / dutyFactor
+    if (shape === 'rectangular') return mean
+    if (shape === 'parabolic') return mean * 6 * stancePhase * (1 - stancePhase)
+    const angle = Math.PI * stancePhase
+    if (shape === 'halfSine') return mean * 0.5 * Math.PI * Math.sin(angle)
+    return ((mean * 1.5 * Math.PI) / (3 + thirdHarmonic)) * (Math.sin(angle) + thirdHarmonic * Math.sin(3 * angle))
+  },
+})
+
+/** Peak vertical force on one leg of a pair in a run or trot, with a half-sine force (fore and hind pairs carry different parts of the weight). */
+export const peakForceOfPair = /* @__PURE__ */ formula('kinematics.peakForceOfPair', {
+  inputs: {
+    /** Mass of the whole robot. */
+    mass: { kind: 'mass', above: 0 },
+    /** Part of the weight that the pair carries on average; 1 for all legs together in a hop, with the result the total of the legs divided by two. */
+    pairShare: { kind: 'ratio', min: 0, max: 1 },
+    /** Part of the stride that each foot stands. */
+    dutyFactor: { kind: 'ratio', above: 0, max: 1 },
+    /** Acceleration of free fall. */
+    gravity: { kind: 'acceleration', above: 0, default: '9.80665 m/s^2' },
+  },
+  /** Peak vertical ground reaction on one leg of the pair. */
+  output: 'force',
+  assumes: ['force over the stance is a half sine', 'both legs of the pair carry alike', 'steady gait on level ground'],
+  source: [
+    {
+      level: 'published',
+      where: 'R. McN. Alexander and others, 1979, as quoted on the list of the International Society of Biomechanics: F = π p m g / 4β',
+    },
+  ],
+  si: ({ mass, pairShare, dutyFactor, gravity }) =>
+    stanceForce.si({ mass, legShare: pairShare / 2, dutyFactor, stancePhase: 0.5, shape: 'halfSine', thirdHarmonic: 0, gravity }),
+})
