@@ -56,6 +56,12 @@ export const usage = z.strictObject({
   hopHeight: silent(q('length', { min: 0 }, 'Height of a hop on all legs.'), '30 mm', 'clears a rope on the ground'),
   dropHeight: silent(q('length', { min: 0 }, 'Height of a drop on two feet.'), '80 mm', 'set down carelessly'),
   slope: silent(q('angle', { min: '0 deg', below: '60 deg' }, 'Steepest slope climbed with the load.'), '15 deg', 'a ramp'),
+  standingTime: silent(q('time', { above: 0 }, 'Longest time the robot stands in one pose.'), '8 h', 'a working day at one place'),
+  hopDutyFactor: silent(
+    q('ratio', { above: 0, below: 1 }, 'Share of a stride that the feet are on the ground in repeated hops.'),
+    0.4,
+    'a hop with a clear flight phase',
+  ),
   stallTime: silent(
     q('time', { above: 0 }, 'How long a blocked leg may push before it is switched off.'),
     '10 min',

@@ -1,8 +1,6 @@
-import { parallelPin } from '../../fasteners/parallel-pins.js'
-import { propertyClass as propertyClassTable } from '../../fasteners/property-class.js'
-import { metricThread, type SiThreadSizes } from '../../fasteners/thread-sizes.js'
-import { material as materialByName } from '../../materials/lookup.js'
-import type { Material } from '../../materials/record.js'
+import { metricThread, parallelPin, propertyClass as propertyClassTable, type SiThreadSizes } from '../../fasteners/index.js'
+import { type Material, material as materialByName } from '../../materials/index.js'
+
 import { designation, field, meant, Refusal, text } from './fields.js'
 
 /** A material as the document names it. */

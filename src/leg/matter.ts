@@ -1,0 +1,96 @@
+import type { Source } from '../formula/index.js'
+import { isPrior } from '../formula/index.js'
+import { type Direction, type Material, propertiesOf, type StrengthNumbers, strengthNumbers } from '../materials/index.js'
+import type { End } from './numbers.js'
+import { materialOf } from './specification/tables.js'
+
+/** How wet the prints are. */
+export type MoistureState = 'dry' | 'conditioned' | 'saturated'
+
+/** A material as the checks use it: SI numbers at one end of its ranges, strengths prepared for any temperature and time. */
+export interface Matter {
+  readonly material: Material
+  readonly modulus: number
+  readonly poissonRatio: number
+  readonly thermalExpansion: number
+  readonly thermalConductivity: number
+  /** Glass transition, or the service limit where the material has no glass transition to mind. */
+  readonly softening: number
+  readonly softeningKind: 'glassTransition' | 'service'
+  readonly creepCoefficient: number
+  readonly creepExponent: number
+  readonly frictionOnSteel: number
+  /** Linear growth by the water it holds. */
+  readonly swelling: number
+  readonly strainLimit: number
+  readonly strength: { readonly [D in Direction]: StrengthNumbers }
+  /** For loads that repeat; the static numbers where the material has no fatigue ratio (metals are checked by their own rule). */
+  readonly cyclic: { readonly [D in Direction]: StrengthNumbers }
+}
+
+const kept = new Map<string, Matter>()
+
+/** The numbers of a material; made once for each end of the ranges and moisture. */
+export function matterOf(name: string, end: End, moisture: MoistureState): Matter {
+  const key = `${name}|${end}|${moisture}`
+  const known = kept.get(key)
+  if (known !== undefined) return known
+  const made = make(materialOf(name), end, moisture)
+  kept.set(key, made)
+  return made
+}
+
+function make(material: Material, end: End, moisture: MoistureState): Matter {
+  const worst = end === 'pessimistic' ? 'low' : end === 'optimistic' ? 'high' : 'typical'
+  const least = (name: 'thermalConductivity' | 'frictionOnSteel' | 'serviceTemperature' | 'strainLimit', otherwise: number) => {
+    const property = material[name]
+    return property === undefined ? otherwise : worst === 'typical' ? property.si : property[worst]
+  }
+  const most = (name: 'creepCoefficient', otherwise: number) => {
+    const property = material[name]
+    if (property === undefined) return otherwise
+    return worst === 'typical' ? property.si : worst === 'low' ? property.high : property.low
+  }
+  const metal = material.family === 'metal'
+  const amorphous = material.family === 'amorphous' && material.strengthCurve === undefined
+  const transition = material.glassTransitionTemperature
+  const softening =
+    amorphous && transition !== undefined
+      ? worst === 'typical'
+        ? transition.si
+        : transition[worst]
+      : least('serviceTemperature', Number.POSITIVE_INFINITY)
+  const water = moisture === 'dry' ? 0 : (moisture === 'conditioned' ? material.moistureConditioned : material.moistureSaturated)?.si
+  const numbers = (direction: Direction, cyclic: boolean) =>
+    strengthNumbers(material, direction, moisture, worst, cyclic && !metal && material.fatigueRatio !== undefined)
+  const each = (cyclic: boolean) => ({
+    alongLayers: numbers('alongLayers', cyclic),
+    acrossLayers: numbers('acrossLayers', cyclic),
+    interlayerShear: numbers('interlayerShear', cyclic),
+  })
+  return {
+    material,
+    modulus: (material.modulus?.si ?? Number.NaN) * wetModulus(material, moisture),
+    poissonRatio: material.poissonRatio?.si ?? 0.38,
+    thermalExpansion: material.thermalExpansion?.si ?? 0,
+    thermalConductivity: least('thermalConductivity', Number.NaN),
+    softening,
+    softeningKind: amorphous ? 'glassTransition' : 'service',
+    creepCoefficient: metal ? 0 : most('creepCoefficient', 0),
+    creepExponent: metal ? 0 : (material.creepExponent?.si ?? 0),
+    frictionOnSteel: least('frictionOnSteel', 0.15),
+    swelling: (water ?? 0) * (material.moistureSwelling?.si ?? 0),
+    strainLimit: least('strainLimit', Number.NaN),
+    strength: each(false),
+    cyclic: each(true),
+  }
+}
+
+const wetModulus = (material: Material, moisture: MoistureState): number =>
+  moisture === 'dry' ? 1 : ((moisture === 'conditioned' ? material.modulusConditionedRatio : material.modulusSaturatedRatio)?.si ?? 1)
+
+/** Where a material's numbers come from, weakest first; the report counts the priors among them. */
+export function sourcesOf(material: Material, names: readonly string[]): Source[] {
+  const found = propertiesOf(material).filter(([name]) => names.includes(name))
+  return found.map(([, { source }]) => source).sort((a, b) => Number(isPrior(b)) - Number(isPrior(a)))
+}
