@@ -1,0 +1,105 @@
+import type { Source, Step } from '../formula/index.js'
+import type { Quantity } from '../units/index.js'
+import type { CaseId } from './cases/catalogue.js'
+import type { Rest, Stake } from './checks/check.js'
+import type { Joint } from './numbers.js'
+import type { Leg } from './specification/describe.js'
+
+/** One check of the verdict: a part, how it fails, and how much is in reserve in the load case that is hardest for it. */
+export interface CheckResult {
+  /** Part and mode, such as `pin.bending`. */
+  readonly id: string
+  readonly part: string
+  readonly mode: string
+  readonly stake: Stake
+  /** The joint it belongs to; absent for the leg as a whole. */
+  readonly joint?: Joint
+  readonly case: CaseId
+  readonly caseTitle: string
+  readonly demand: Quantity
+  readonly capacity: Quantity
+  /** Capacity over demand: below 1 the part fails. */
+  readonly reserve: number
+  /** The reserve with every uncertain value at its bad end, and at its good end. */
+  readonly reserveBand: { readonly pessimistic: number; readonly optimistic: number }
+  /** What was found, in plain words. */
+  readonly sentence: string
+  /** What demand and capacity are. */
+  readonly demandIs: string
+  readonly capacityIs: string
+  /** What would help. */
+  readonly remedy: string
+  /** The calculation, formula by formula. */
+  readonly chain: readonly Step[]
+  /** Sources of the chain, each once. */
+  readonly sources: readonly Source[]
+  /** Validity limits that the chain breaks, and other remarks. */
+  readonly notes: readonly string[]
+  /** Reserves in the other load cases. */
+  readonly otherCases: readonly { readonly case: CaseId; readonly reserve: number }[]
+  /** Uncertain values it rests on, and the test that would replace each. */
+  readonly rests: readonly Rest[]
+}
+
+/** A driven joint in one load case, for tables and charts. */
+export interface JointResult {
+  readonly torque: Quantity<'torque'>
+  readonly speed: Quantity<'angularVelocity'>
+  readonly motorTorque: Quantity<'torque'>
+  readonly peakPhaseCurrent: Quantity<'peakPhaseCurrent'>
+  readonly pretension: Quantity<'force'>
+  readonly tautTension: Quantity<'force'>
+  readonly slackTension: Quantity<'force'>
+  readonly peakTension: Quantity<'force'>
+  readonly motorLoss: Quantity<'power'>
+  readonly windingTemperature: Quantity<'temperature'>
+  readonly mountTemperature: Quantity<'temperature'>
+}
+
+/** One load case of the verdict. */
+export interface CaseResult {
+  readonly id: CaseId
+  readonly title: string
+  readonly story: string
+  readonly footForce: Quantity<'force'>
+  readonly air: Quantity<'temperature'>
+  readonly joints: { readonly [J in Joint]: JointResult }
+}
+
+/** A loop of effects that does not come to rest. */
+export interface Unsettled {
+  readonly case: CaseId
+  readonly joint: Joint
+  /** The loop, such as copper loss and winding temperature. */
+  readonly loop: string
+  readonly why: string
+}
+
+/** The verdict on a leg. */
+export interface Assessment {
+  readonly leg: Leg
+  /** Whether every reserve is at least 1. */
+  readonly holds: boolean
+  /** Whether every reserve is at least the one wanted. */
+  readonly comfortable: boolean
+  readonly wantedReserve: number
+  /** The check with the smallest reserve. */
+  readonly governing: CheckResult
+  /** Every check, smallest reserve first. */
+  readonly checks: readonly CheckResult[]
+  readonly cases: readonly CaseResult[]
+  /** Whether heat, resistance and what hangs on them came to rest everywhere. */
+  readonly coupling: 'settled' | 'unsettled'
+  readonly unsettled: readonly Unsettled[]
+  /** Checks that do not apply to this leg or could not be made, and why. */
+  readonly notMade: readonly { readonly id: string; readonly why: string }[]
+  /** How much of the verdict rests on values that nobody measured or published. */
+  readonly priors: {
+    /** Share of the checks whose reserve changes sides (1) within the range of its uncertain values. */
+    readonly undecided: number
+    /** Share of the sources used in all chains and rests that are priors. */
+    readonly share: number
+    /** The uncertain values that decide most checks, with the test that would replace each. */
+    readonly tests: readonly { readonly what: string; readonly test: string; readonly checks: readonly string[] }[]
+  }
+}

@@ -1,0 +1,56 @@
+import type { CaseId, LoadCase } from './cases/catalogue.js'
+import type { Heat } from './cases/heat.js'
+import type { JointMotion, Motion } from './cases/motion.js'
+import type { Joint, Prepared } from './numbers.js'
+
+/** Cord and pin of one joint in one load case, SI. */
+export interface DriveState {
+  /** Tension of both spans at rest, at this temperature and age. */
+  readonly pretension: number
+  /** Change of the pretension since assembly that temperature alone makes. */
+  readonly thermalTension: number
+  /** Tension of the taut and of the slack span at the largest torque. */
+  readonly taut: number
+  readonly slack: number
+  /** Largest tension after the joint has travelled under load. */
+  readonly peak: number
+  /** Torque at which the slack span goes slack, and at which the cord slips on the pinion (infinite where it is clamped). */
+  readonly slackTorque: number
+  readonly slipTorque: number
+  /** Force of the cord on the shafts of pinion and drum. */
+  readonly shaftForce: number
+  /** Force on the joint's pin: cord and foot together. */
+  readonly pinForce: number
+}
+
+/** One joint in one load case, SI. */
+export interface JointState {
+  readonly joint: Joint
+  readonly motion: JointMotion
+  readonly drive: DriveState
+  /** Motor torque at the largest joint torque, with the friction of the drive against it. */
+  readonly motorTorque: number
+  readonly motorRmsTorque: number
+  readonly motorSpeed: number
+  readonly loadedMotorSpeed: number
+  readonly heat: Heat
+}
+
+/** One load case, worked out, SI. */
+export interface CaseState {
+  readonly case: LoadCase
+  readonly motion: Motion | undefined
+  readonly joints: { readonly [J in Joint]: JointState }
+  readonly air: number
+  readonly duration: number
+  readonly cycles: number
+}
+
+/** Everything a check sees. */
+export interface Scene {
+  readonly leg: Prepared
+  readonly state: CaseState
+  readonly joint: Joint
+}
+
+export type { CaseId }
