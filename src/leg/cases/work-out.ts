@@ -1,0 +1,40 @@
+import { JOINTS, type Joint, type Prepared } from '../numbers.js'
+import type { Sheet } from '../sheet.js'
+import type { CaseState, JointState } from '../state.js'
+import { CASES, type CaseId } from './catalogue.js'
+import { driveState } from './drive.js'
+import { heatOf } from './heat.js'
+import { type JointMotion, type Motion, motionOver } from './motion.js'
+
+/** The stage names of one load case's shared work; checks list them as what their chain starts from. */
+export const stageOf = (stage: 'motion' | 'drive' | 'heat', id: CaseId, joint: Joint): string =>
+  stage === 'motion' ? `${id}/motion` : `${id}/${joint}/${stage}`
+
+const UNLOADED: JointMotion = { torque: 0, rms: 0, speed: 0, loadedSpeed: 0, lowest: 0, highest: 0 }
+
+/** Works out one load case: forces and poses, then temperatures, then cord tensions at those temperatures. */
+export function workOut(leg: Prepared, sheet: Sheet, id: CaseId): CaseState {
+  const loadCase = CASES[id]
+  const stance = loadCase.stance(leg)
+  const motion = stance === undefined ? undefined : motionOver(leg, sheet, stageOf('motion', id, 'hip'), stance)
+  const air = loadCase.air(leg)
+  const joints = {} as Record<Joint, JointState>
+  for (const joint of JOINTS) joints[joint] = jointState(leg, sheet, id, joint, motion, air)
+  return { case: loadCase, motion, joints, air, duration: loadCase.duration(leg), cycles: loadCase.cycles(leg) }
+}
+
+function jointState(leg: Prepared, sheet: Sheet, id: CaseId, joint: Joint, motion: Motion | undefined, air: number): JointState {
+  const loadCase = CASES[id]
+  const moved = motion?.[joint] ?? UNLOADED
+  sheet.open(stageOf('heat', id, joint))
+  const heat = heatOf(leg, sheet.of, { joint, motion: moved, air, wind: loadCase.wind(leg), heating: loadCase.heating })
+  sheet.open(stageOf('drive', id, joint))
+  const drive = driveState(leg, sheet.of, {
+    joint,
+    torque: Math.abs(moved.torque),
+    footForce: motion?.vertical ?? 0,
+    air,
+    age: loadCase.age,
+  })
+  return { joint, motion: moved, drive, heat }
+}

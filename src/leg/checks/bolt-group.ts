@@ -1,0 +1,97 @@
+import {
+  boltCompliance,
+  clearanceHole,
+  hexNut,
+  loadFactor,
+  memberCompliance,
+  metricThread,
+  preloadFromTorque,
+  socketHead,
+  washer,
+} from '../../fasteners/index.js'
+import type { Evaluator } from '../../formula/index.js'
+import { type Matter, matterOf } from '../matter.js'
+import type { Scene } from '../state.js'
+
+/** The two groups of bolts. */
+export type BoltGroup = 'stack' | 'motor'
+
+/** A tightened bolt and what it clamps, SI. */
+export interface TightBolt {
+  readonly thread: ReturnType<typeof metricThread.si>
+  readonly preload: number
+  readonly holeDiameter: number
+  /** Diameter on which head (or its washer) presses. */
+  readonly bearingDiameter: number
+  readonly layers: readonly Matter[]
+  readonly grip: number
+  readonly boltCompliance: number
+  readonly memberCompliance: number
+  /** Share of an outside load that the bolt takes. */
+  readonly loadFactor: number
+}
+
+const STEEL_MODULUS = 205e9
+/** A printed boss as wide as this many head diameters behaves as an endless plate. */
+const WIDE = 3
+
+/** Preload, compliances and load factor of one bolt of a group. */
+export function tightBolt(of: Evaluator, { leg }: Scene, group: BoltGroup): TightBolt {
+  const bolts = leg.x.bolts[group]
+  const thread = metricThread.si(bolts.thread)
+  const head = socketHead.si(bolts.thread)
+  const holeDiameter = clearanceHole.si(bolts.thread).medium
+  const { preload } = of(preloadFromTorque, {
+    torque: bolts.tighteningTorque,
+    thread,
+    threadFriction: bolts.friction,
+    headFriction: bolts.friction,
+    bearingDiameter: head.bearingDiameter,
+    holeDiameter,
+    prevailingTorque: 0,
+  })
+  const ring = washer.si(bolts.thread)
+  const bearingDiameter = bolts.washers ? ring.outerDiameter : head.bearingDiameter
+  const layers = bolts.stack.map(({ material }) => matterOf(material, leg.end, leg.moisture))
+  const grip = bolts.stack.reduce((sum, { thickness }) => sum + thickness, 0)
+  const end = bolts.nut === 'tappedMetal' ? 'tapped' : 'nut'
+  const outerDiameter = bolts.bossDiameter ?? WIDE * head.headDiameter
+  const bolt = of(boltCompliance, {
+    thread,
+    modulus: STEEL_MODULUS,
+    shankLength: 0,
+    threadLength: grip + (bolts.washers ? 2 * ring.thickness : 0),
+    head: 'socket',
+    end,
+    tappedModulus: end === 'tapped' ? STEEL_MODULUS / 3 : undefined,
+  })
+  const nutBearing = bolts.washers ? ring.outerDiameter : hexNut.si(bolts.thread).bearingDiameter
+  const members = of(memberCompliance, {
+    layers: bolts.stack.map(({ thickness }, i) => ({
+      thickness,
+      modulus: bolts.sleeves ? STEEL_MODULUS : (layers[i] as Matter).modulus,
+      // A sleeve carries the clamp load through its own wall.
+      outerDiameter: bolts.sleeves ? ring.outerDiameter : outerDiameter,
+      holeDiameter,
+    })),
+    headBearing: bearingDiameter,
+    nutBearing: Math.max(nutBearing, bearingDiameter * (bolts.washers ? 1 : 0)),
+    end,
+    halfAngle: Math.PI / 6,
+  })
+  return {
+    thread,
+    preload,
+    holeDiameter,
+    bearingDiameter,
+    layers,
+    grip,
+    boltCompliance: bolt,
+    memberCompliance: members.compliance,
+    loadFactor: of(loadFactor, { boltCompliance: bolt, memberCompliance: members.compliance }),
+  }
+}
+
+/** The layer that gives first under pressure at a temperature: the one with least strength. */
+export const softest = (layers: readonly Matter[]): Matter =>
+  layers.reduce((least, one) => (one.strength.alongLayers.strength < least.strength.alongLayers.strength ? one : least))

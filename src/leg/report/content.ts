@@ -1,0 +1,60 @@
+import { significant } from '../../units/index.js'
+import type { Assessment, CheckResult } from '../result.js'
+
+/** Cautions that stand at the top of every report. */
+export const CAUTIONS: readonly string[] = [
+  'A tensioned cord stores energy. Guard it, wear eye protection, never stand in line with it, and release the tension before you open a drive.',
+  'Legs and drives pinch. Keep hands out of powered legs; cut the supply before you reach in.',
+  'Motors, controllers and their mounts get hot enough to burn and to soften prints.',
+  'Batteries can burn. Fuse them, charge them attended, and do not run the leg on a damaged pack.',
+  'A robot can fall and drop its load. Hang it up for first runs; nothing here is for lifting or carrying people.',
+  'Bonded or pressed parts must not be the only thing that keeps a part from falling or flying off.',
+  'These are estimates for trained judgement. Local codes and licensed practice come first; measure before you rely on them.',
+]
+
+/** A reserve as the report prints it. */
+export const reserveText = (reserve: number): string => (reserve >= 100 ? 'over 100' : significant(reserve, 3))
+
+/** The band of a reserve. */
+export const bandText = ({ reserveBand: { pessimistic, optimistic } }: CheckResult): string =>
+  `${reserveText(pessimistic)} to ${reserveText(optimistic)}`
+
+/** Whether a check fails, is short of the reserve wanted, or holds: in words, so that colour is never needed. */
+export const standing = ({ reserve }: CheckResult, wanted: number): 'fails' | 'short' | 'holds' =>
+  reserve < 1 ? 'fails' : reserve < wanted ? 'short' : 'holds'
+
+/** Part and joint of a check. */
+export const placeOf = ({ part, joint }: CheckResult): string => (joint === undefined ? part : `${part}, ${joint}`)
+
+/** The verdict in one or two sentences. */
+export function verdictText({ holds, comfortable, governing, checks, wantedReserve, coupling }: Assessment): string {
+  const failing = checks.filter(({ reserve }) => reserve < 1).length
+  const short = checks.filter(({ reserve }) => reserve >= 1 && reserve < wantedReserve).length
+  const first = `${capital(placeOf(governing))}, ${governing.caseTitle.toLowerCase()}`
+  const outcome = !holds
+    ? `This leg fails: ${failing} of ${checks.length} checks are below 1. First to give: ${first} (reserve ${reserveText(governing.reserve)}).`
+    : comfortable
+      ? `This leg holds: every one of ${checks.length} checks has the wanted reserve of ${significant(wantedReserve)}. Nearest to its limit: ${first} (${reserveText(governing.reserve)}).`
+      : `This leg holds, but ${short} of ${checks.length} checks are short of the wanted reserve of ${significant(wantedReserve)}. Nearest to its limit: ${first} (${reserveText(governing.reserve)}).`
+  return coupling === 'settled' ? outcome : `${outcome} In some load cases heat and resistance do not come to rest: see below.`
+}
+
+/** How much rests on priors, in words. */
+export function priorsText({ priors }: Assessment): string {
+  const percent = (x: number) => `${Math.round(100 * x)} %`
+  return `${percent(priors.share)} of the sources behind these checks are priors (memory, common practice, assumptions); ${percent(priors.undecided)} of the checks change sides within the range of their uncertain values.`
+}
+
+/** First letter large. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+
+/** Words for the kinds of evidence. */
+export const EVIDENCE: Readonly<Record<string, string>> = {
+  published: 'published',
+  standard: 'standard',
+  referenceLibrary: 'reference library',
+  computed: 'computed',
+  commonPractice: 'common practice',
+  memory: 'from memory, not opened',
+  assumption: 'assumption',
+}

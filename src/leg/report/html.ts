@@ -1,0 +1,165 @@
+import type { Step } from '../../formula/index.js'
+import type { Assessment, CheckResult } from '../result.js'
+import { bandText, CAUTIONS, capital, EVIDENCE, placeOf, priorsText, reserveText, standing, verdictText } from './content.js'
+import { STYLE } from './style.js'
+
+/** The assessment as one self-contained HTML page: opens without network, prints, follows light and dark, works by keyboard and screen reader. */
+export function htmlReport(assessment: Assessment): string {
+  const { leg, checks, cases, governing } = assessment
+  const title = `${leg.name}: calculation sheet`
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${escaped(title)}</title>
+<style>${STYLE}</style>
+</head>
+<body>
+<header>
+<h1>${escaped(title)}</h1>
+${leg.remark === undefined ? '' : `<p class="remark">${escaped(leg.remark)}</p>`}
+</header>
+<main>
+<section aria-labelledby="verdict">
+<h2 id="verdict">Verdict</h2>
+<p class="verdict ${assessment.holds ? 'holds' : 'fails'}">${escaped(verdictText(assessment))}</p>
+<p>${escaped(governing.sentence)}</p>
+<p>What would help: ${escaped(governing.remedy)}.</p>
+<p>${escaped(priorsText(assessment))}</p>
+</section>
+<section aria-labelledby="cautions">
+<h2 id="cautions">Cautions</h2>
+<ul class="cautions">${CAUTIONS.map((caution) => `<li>${escaped(caution)}</li>`).join('')}</ul>
+</section>
+<section aria-labelledby="checks">
+<h2 id="checks">Checks, smallest reserve first</h2>
+<p>Reserve is capacity over demand; temperatures are compared as rises above the air. The range takes every uncertain value at its bad end, and at its good end.</p>
+${table(
+  'Every check with its reserve',
+  ['standing', 'part', 'how it fails', 'load case', 'demand', 'capacity', 'reserve', 'range'],
+  checks.map((check, i) => [
+    `<span class="${standing(check, assessment.wantedReserve)}">${standing(check, assessment.wantedReserve)}</span>`,
+    `<a href="#check-${i}">${escaped(placeOf(check))}</a>`,
+    escaped(check.mode),
+    escaped(check.caseTitle),
+    escaped(String(check.demand)),
+    escaped(String(check.capacity)),
+    reserveText(check.reserve),
+    bandText(check),
+  ]),
+)}
+</section>
+<section aria-labelledby="cases">
+<h2 id="cases">Load cases</h2>
+<dl>${cases.map((one) => `<dt>${escaped(one.title)}</dt><dd>${escaped(one.story)}</dd>`).join('')}</dl>
+${table(
+  'What each load case asks of each joint',
+  [
+    'load case',
+    'joint',
+    'foot force',
+    'air',
+    'torque',
+    'speed',
+    'motor torque',
+    'peak phase current',
+    'pretension',
+    'taut',
+    'slack',
+    'motor loss',
+    'winding',
+    'mount',
+  ],
+  cases.flatMap((one) =>
+    (['hip', 'knee'] as const).map((joint) => {
+      const j = one.joints[joint]
+      return [
+        one.title,
+        joint,
+        one.footForce,
+        one.air,
+        j.torque,
+        j.speed,
+        j.motorTorque,
+        j.peakPhaseCurrent,
+        j.pretension,
+        j.tautTension,
+        j.slackTension,
+        j.motorLoss,
+        j.windingTemperature,
+        j.mountTemperature,
+      ].map((x) => escaped(String(x)))
+    }),
+  ),
+)}
+${unsettledHtml(assessment)}
+</section>
+<section aria-labelledby="measure">
+<h2 id="measure">What to measure first</h2>
+<ul>${assessment.priors.tests.map(({ what, test, checks: names }) => `<li><strong>${escaped(capital(what))}</strong>: ${escaped(test)}. It decides ${escaped(names.join(', '))}.</li>`).join('')}</ul>
+</section>
+<section aria-labelledby="calculations">
+<h2 id="calculations">Calculations</h2>
+${checks.map(checkHtml).join('\n')}
+</section>
+<section aria-labelledby="open">
+<h2 id="open">Values that the specification left open</h2>
+${table(
+  'Defaults and their reasons',
+  ['field', 'taken', 'why', 'evidence'],
+  leg.defaults.map(({ path, value, why }) => [path, value, why.where, EVIDENCE[why.level] ?? why.level].map(escaped)),
+)}
+${assessment.notMade.length === 0 ? '' : `<h3>Checks not made</h3><ul>${assessment.notMade.map(({ id, why }) => `<li>${escaped(id)}: ${escaped(why)}</li>`).join('')}</ul>`}
+</section>
+</main>
+</body>
+</html>
+`
+}
+
+function unsettledHtml({ unsettled }: Assessment): string {
+  if (unsettled.length === 0) return ''
+  return `<h3>What does not come to rest</h3><ul>${unsettled.map(({ case: id, joint, loop, why }) => `<li>${escaped(`${id}, ${joint}: ${loop}. ${why}`)}</li>`).join('')}</ul>`
+}
+
+function checkHtml(check: CheckResult, i: number): string {
+  const others =
+    check.otherCases.length === 0
+      ? ''
+      : `<p>Other load cases: ${check.otherCases.map((one) => `${escaped(one.case)} ${reserveText(one.reserve)}`).join(', ')}.</p>`
+  return `<article id="check-${i}">
+<h3>${escaped(capital(placeOf(check)))}: ${escaped(check.mode)}</h3>
+<p>${escaped(check.sentence)}</p>${others}
+<p>What would help: ${escaped(check.remedy)}.</p>
+${check.notes.length === 0 ? '' : `<ul class="notes">${check.notes.map((note) => `<li>Note: ${escaped(note)}.</li>`).join('')}</ul>`}
+<details><summary>Calculation (${check.chain.length} steps) and sources</summary>
+<ol class="chain">${check.chain.map(stepHtml).join('')}</ol>
+<ul class="sources">${check.sources.map(({ level, where }) => `<li>${escaped(EVIDENCE[level] ?? level)}: ${escaped(where)}</li>`).join('')}</ul>
+</details>
+</article>`
+}
+
+function stepHtml(step: Step): string {
+  const list = (record: Readonly<Record<string, string>>) =>
+    Object.entries(record)
+      .map(([name, text]) => `<span class="field">${escaped(words(name))}&nbsp;<b>${escaped(text)}</b></span>`)
+      .join(' ')
+  const assumes = step.assumes.length === 0 ? '' : `<br><small>Assumes: ${escaped(step.assumes.join('; '))}.</small>`
+  const notes = step.notes.map((note) => `<br><strong>Outside: ${escaped(note)}.</strong>`).join('')
+  return `<li><strong>${escaped(step.title)}</strong> <code>${escaped(step.formula)}</code><br>${list(step.inputs)} → ${list(step.results)}${assumes}${notes}</li>`
+}
+
+const words = (name: string) => name.replaceAll(/([a-z])([A-Z])/g, '$1 $2').toLowerCase()
+
+const ENTITIES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' }
+const escaped = (text: string) => text.replaceAll(/[&<>"']/g, (c) => ENTITIES[c] as string)
+
+/** A table with a caption; cells are HTML. */
+function table(caption: string, head: readonly string[], rows: readonly (readonly string[])[]): string {
+  const body = rows.map((cells) => `<tr>${cells.map((text) => `<td>${text}</td>`).join('')}</tr>`).join('\n')
+  return `<div class="wide" tabindex="0" role="region" aria-label="${escaped(caption)}"><table>
+<caption>${escaped(caption)}</caption>
+<thead><tr>${head.map((text) => `<th scope="col">${escaped(text)}</th>`).join('')}</tr></thead>
+<tbody>${body}</tbody></table></div>`
+}

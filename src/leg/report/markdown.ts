@@ -1,0 +1,133 @@
+import type { Step } from '../../formula/index.js'
+import type { Assessment, CheckResult } from '../result.js'
+import { bandText, CAUTIONS, capital, EVIDENCE, placeOf, priorsText, reserveText, standing, verdictText } from './content.js'
+
+/** The assessment as a calculation sheet in Markdown: verdict, ranked checks, load cases, each check's calculation folded under it. */
+export function markdownReport(assessment: Assessment): string {
+  const { leg, checks, cases } = assessment
+  return `${[
+    `# ${leg.name}: calculation sheet`,
+    leg.remark === undefined ? '' : `> ${leg.remark}`,
+    `**${verdictText(assessment)}**`,
+    assessment.governing.sentence,
+    `What would help: ${assessment.governing.remedy}.`,
+    priorsText(assessment),
+    '## Cautions',
+    CAUTIONS.map((caution) => `- ${caution}`).join('\n'),
+    '## Checks, smallest reserve first',
+    'Reserve is capacity over demand; temperatures are compared as rises above the air. The range takes every uncertain value at its bad end, and at its good end.',
+    table(
+      ['', 'part', 'how it fails', 'load case', 'demand', 'capacity', 'reserve', 'range'],
+      checks.map((check) => [
+        standing(check, assessment.wantedReserve),
+        placeOf(check),
+        check.mode,
+        check.caseTitle,
+        String(check.demand),
+        String(check.capacity),
+        reserveText(check.reserve),
+        bandText(check),
+      ]),
+    ),
+    '## Load cases',
+    cases.map((one) => `- **${one.title}.** ${one.story}`).join('\n'),
+    table(
+      [
+        'load case',
+        'foot force',
+        'air',
+        'joint',
+        'torque',
+        'speed',
+        'motor torque',
+        'peak phase current',
+        'pretension',
+        'taut',
+        'slack',
+        'motor loss',
+        'winding',
+        'mount',
+      ],
+      cases.flatMap((one) =>
+        (['hip', 'knee'] as const).map((joint) => {
+          const j = one.joints[joint]
+          return [
+            one.title,
+            String(one.footForce),
+            String(one.air),
+            joint,
+            String(j.torque),
+            String(j.speed),
+            String(j.motorTorque),
+            String(j.peakPhaseCurrent),
+            String(j.pretension),
+            String(j.tautTension),
+            String(j.slackTension),
+            String(j.motorLoss),
+            String(j.windingTemperature),
+            String(j.mountTemperature),
+          ]
+        }),
+      ),
+    ),
+    unsettledText(assessment),
+    '## What to measure first',
+    assessment.priors.tests.length === 0
+      ? 'Nothing stands out.'
+      : assessment.priors.tests
+          .map(({ what, test, checks: names }) => `- **${capital(what)}**: ${test}. It decides ${names.join(', ')}.`)
+          .join('\n'),
+    '## Calculations',
+    ...checks.map(checkText),
+    '## Values that the specification left open',
+    table(
+      ['field', 'taken', 'why', 'evidence'],
+      leg.defaults.map(({ path, value, why }) => [path, value, why.where, EVIDENCE[why.level] ?? why.level]),
+    ),
+    assessment.notMade.length === 0 ? '' : `## Checks not made\n\n${assessment.notMade.map(({ id, why }) => `- ${id}: ${why}`).join('\n')}`,
+  ]
+    .filter((part) => part !== '')
+    .join('\n\n')}\n`
+}
+
+function unsettledText({ unsettled }: Assessment): string {
+  if (unsettled.length === 0) return ''
+  return `## What does not come to rest\n\n${unsettled.map(({ case: id, joint, loop, why }) => `- ${id}, ${joint}: ${loop}. ${why}`).join('\n')}`
+}
+
+function checkText(check: CheckResult): string {
+  const others =
+    check.otherCases.length === 0
+      ? ''
+      : `Other load cases: ${check.otherCases.map((one) => `${one.case} ${reserveText(one.reserve)}`).join(', ')}.`
+  return [
+    `### ${capital(placeOf(check))}: ${check.mode}`,
+    `${check.sentence} ${others}`.trim(),
+    `What would help: ${check.remedy}.`,
+    check.notes.length === 0 ? '' : check.notes.map((note) => `- Note: ${note}.`).join('\n'),
+    `<details><summary>Calculation (${check.chain.length} steps), sources</summary>`,
+    check.chain.map(stepText).join('\n'),
+    check.sources.map(({ level, where }) => `- Source (${EVIDENCE[level] ?? level}): ${where}`).join('\n'),
+    '</details>',
+  ]
+    .filter((part) => part !== '')
+    .join('\n\n')
+}
+
+function stepText(step: Step, i: number): string {
+  const list = (record: Readonly<Record<string, string>>) =>
+    Object.entries(record)
+      .map(([name, text]) => `${words(name)} ${text}`)
+      .join('; ')
+  const notes = step.notes.map((note) => ` *Outside: ${note}.*`).join('')
+  return `${i + 1}. **${step.title}** (\`${step.formula}\`): ${list(step.inputs)} → **${list(step.results)}**${notes}`
+}
+
+const words = (name: string) => name.replaceAll(/([a-z])([A-Z])/g, '$1 $2').toLowerCase()
+
+const cell = (text: string) => text.replaceAll('|', '\\|').replaceAll(/\s+/g, ' ')
+
+function table(head: readonly string[], rows: readonly (readonly string[])[]): string {
+  const line = (cells: readonly string[]) => `| ${cells.map(cell).join(' | ')} |`
+  return [line(head), line(head.map(() => '---')), ...rows.map(line)].join('\n')
+}

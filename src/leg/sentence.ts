@@ -1,0 +1,16 @@
+import { type Kind, Quantity, significant } from '../units/index.js'
+import type { Check } from './checks/check.js'
+import type { Joint } from './numbers.js'
+
+/** What was found, in plain words. */
+export function sentenceOf(check: Check, joint: Joint, caseTitle: string, demand: number, capacity: number, reserve: number): string {
+  const part = check.scope === 'joint' ? `${check.part} (${joint})` : check.part
+  const [d, c] = [amount(demand, check.kind), amount(capacity, check.kind)]
+  const verdict =
+    reserve < 1 ? `fails: it ${check.mode}` : reserve >= 1000 ? 'is far from it' : `holds, with a reserve of ${significant(reserve, 3)}`
+  const outcome = reserve < 1 ? `it is ${significant(1 / Math.max(reserve, 1e-3), 3)} times too much` : 'that is enough'
+  return `${caseTitle}: the ${part} ${verdict}. ${capital(check.demandIs)} is ${d}; ${check.capacityIs} is ${c}; ${outcome}.`
+}
+
+const amount = (x: number, kind: Kind) => String(new Quantity(x, kind))
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)
