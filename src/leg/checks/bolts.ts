@@ -1,0 +1,216 @@
+import {
+  boltStrength,
+  headBearing,
+  hexNut,
+  jointReserves,
+  jointSlip,
+  nutInPocket,
+  preloadAtUtilisation,
+  propertyClass,
+  tighteningTorque,
+} from '../../fasteners/index.js'
+import type { Evaluator } from '../../formula/index.js'
+import { strengthSi } from '../../materials/index.js'
+import type { JointState, Scene } from '../state.js'
+import { type BoltGroup, softest, tightBolt } from './bolt-group.js'
+import type { Check } from './check.js'
+import { clampLeft } from './clamp.js'
+import { polymerRest } from './rests.js'
+
+const NAMES: { readonly [G in BoltGroup]: string } = { stack: 'stack bolts', motor: 'motor bolts' }
+/** Clearance of a printed pocket around its nut. */
+const POCKET_CLEARANCE = 0.15e-3
+
+/** Where the bolts are: the motor's own warm their plate, the stack's share half of that. */
+function temperature(group: BoltGroup, { state }: Scene, { heat }: JointState): number {
+  return group === 'motor' ? heat.mount : (heat.mount + state.air) / 2
+}
+
+function checksOf(group: BoltGroup): readonly Check[] {
+  const name = NAMES[group]
+  const scope = group === 'motor' ? 'joint' : 'leg'
+  return [
+    {
+      id: `${group}Bolt.tightening`,
+      part: name,
+      mode: 'yields when it is tightened',
+      stake: 'breaks',
+      kind: 'force',
+      scope,
+      cases: ['stand'],
+      after: [],
+      run: (of, scene) => {
+        const bolts = scene.leg.x.bolts[group]
+        const bolt = tightBolt(of, scene, group)
+        const { yieldStrength } = propertyClass.si(bolts.propertyClass)
+        // Low friction gives the highest preload for a torque; the hand's scatter is in the utilisation of 0.9.
+        return {
+          demand: bolt.preload,
+          capacity: of(preloadAtUtilisation, {
+            thread: bolt.thread,
+            yieldStrength,
+            threadFriction: bolts.friction,
+            utilisation: 0.9,
+            torsion: 'plastic',
+          }),
+        }
+      },
+      demandIs: 'the preload that the tightening torque gives',
+      capacityIs: 'the preload at nine tenths of yield, torsion counted',
+      remedy: 'less torque or a higher property class',
+    },
+    {
+      id: `${group}Bolt.headPressure`,
+      part: `print under the heads of the ${name}`,
+      mode: 'is crushed',
+      stake: 'fails to work',
+      kind: 'stress',
+      scope,
+      cases: ['walk', 'hotAfternoon', 'season'],
+      after: ['heat'],
+      run: (of, scene, at) => {
+        if (scene.leg.x.bolts[group].sleeves) return undefined
+        const bolt = tightBolt(of, scene, group)
+        const layer = softest(bolt.layers)
+        // Clamp load fades as the print creeps, so its first day decides, not its year.
+        const allowablePressure = strengthSi(layer.strength.alongLayers, temperature(group, scene, at), 86_400, 1, 1, of)
+        const { pressure } = of(headBearing, {
+          force: bolt.preload,
+          bearingDiameter: bolt.bearingDiameter,
+          holeDiameter: bolt.holeDiameter,
+          allowablePressure,
+        })
+        return { demand: pressure, capacity: allowablePressure }
+      },
+      demandIs: 'the pressure under head or washer at full preload',
+      capacityIs: 'the strength of the print for a day at its temperature',
+      remedy: 'large washers, metal sleeves, or less torque',
+      rests: (scene) => polymerRest(softest(scene.leg.x.bolts[group].sleeves ? [] : tightLayers(scene, group)), 'clamped layers'),
+    },
+    {
+      id: `${group}Bolt.separation`,
+      part: name,
+      mode: 'lets the clamped parts part',
+      stake: 'fails to work',
+      kind: 'force',
+      scope,
+      cases: group === 'stack' ? ['walk', 'trot', 'hop', 'drop', 'slope', 'season', 'hotAfternoon'] : [],
+      after: ['motion'],
+      run: (of, scene, at) => {
+        const outside = stackTension(of, scene)
+        const bolt = tightBolt(of, scene, group)
+        const clampLoad = clampLeft(of, scene, group, bolt, temperature(group, scene, at))
+        const { separationReserve } = of(jointReserves, {
+          clampLoad,
+          externalLoad: outside,
+          loadFactor: bolt.loadFactor,
+          proofLoad: proofOf(of, scene, group, bolt),
+        })
+        return { demand: outside, capacity: outside * Math.min(separationReserve, 1e4) }
+      },
+      demandIs: 'the pull on the hardest loaded bolt from the bending moment of the foot force',
+      capacityIs: 'the pull at which the clamp load that months leave is used up',
+      remedy: 'metal sleeves that carry the clamp load, a wider bolt pattern, or tightening again after a week',
+      rests: (scene) => polymerRest(softest(tightLayers(scene, group)), 'clamped layers'),
+    },
+    {
+      id: `${group}Bolt.overload`,
+      part: name,
+      mode: 'is pulled beyond its proof load',
+      stake: 'breaks',
+      kind: 'force',
+      scope,
+      cases: group === 'stack' ? ['trot', 'hop', 'drop'] : [],
+      after: ['motion'],
+      run: (of, scene) => {
+        const outside = stackTension(of, scene)
+        const bolt = tightBolt(of, scene, group)
+        const proofLoad = proofOf(of, scene, group, bolt)
+        const { overloadReserve } = of(jointReserves, {
+          clampLoad: bolt.preload,
+          externalLoad: outside,
+          loadFactor: bolt.loadFactor,
+          proofLoad,
+        })
+        return { demand: outside, capacity: outside * Math.max(0, Math.min(overloadReserve, 1e4)) }
+      },
+      demandIs: 'the pull on the hardest loaded bolt',
+      capacityIs: 'the pull that takes the bolt from its preload to its proof load',
+      remedy: 'thicker bolts, less preload, or a wider bolt pattern',
+    },
+    {
+      id: `${group}Bolt.slip`,
+      part: name,
+      mode: 'lets the clamped parts slide',
+      stake: 'fails to work',
+      kind: 'force',
+      scope,
+      cases: group === 'motor' ? ['walk', 'trot', 'hop', 'drop', 'hotAfternoon', 'season'] : ['walk', 'trot', 'hop', 'drop', 'season'],
+      after: ['motion', 'heat'],
+      run: (of, scene, at) => {
+        const bolt = tightBolt(of, scene, group)
+        const faceLoad = clampLeft(of, scene, group, bolt, temperature(group, scene, at))
+        const { x } = scene.leg
+        const shear =
+          group === 'motor'
+            ? at.heat.motorTorque / (x.bolts.motor.circleDiameter / 2) + at.drive.shaftForce
+            : (scene.state.motion?.vertical ?? 0)
+        const shearForce = shear / x.bolts[group].count
+        const { slipForce } = of(jointSlip, { faceLoad, friction: softest(bolt.layers).frictionOnSteel, faces: 1, shearForce })
+        return { demand: shearForce, capacity: slipForce }
+      },
+      demandIs: 'the force across each bolt',
+      capacityIs: 'the friction of the clamp load that heat and months leave',
+      remedy: 'metal sleeves, a dowel or a shoulder that takes the force across, or tightening again after a week',
+      rests: (scene) => polymerRest(softest(tightLayers(scene, group)), 'clamped layers'),
+    },
+    {
+      id: `${group}Bolt.nut`,
+      part: `nut pockets of the ${name}`,
+      mode: 'lets its nut round out',
+      stake: 'fails to work',
+      kind: 'torque',
+      scope,
+      cases: ['stand'],
+      after: [],
+      run: (of, scene) => {
+        const bolts = scene.leg.x.bolts[group]
+        if (bolts.nut === 'onWasher' || bolts.nut === 'tappedMetal') return undefined
+        const bolt = tightBolt(of, scene, group)
+        const nut = hexNut.si(bolts.thread)
+        const { nutTorque } = of(tighteningTorque, {
+          preload: bolt.preload,
+          thread: bolt.thread,
+          threadFriction: bolts.friction,
+          headFriction: bolts.friction,
+          bearingDiameter: bolt.bearingDiameter,
+          holeDiameter: bolt.holeDiameter,
+          prevailingTorque: 0,
+        })
+        const layer = bolt.layers.at(-1)!
+        const compressiveStrength = strengthSi(layer.strength.alongLayers, scene.leg.x.environment.assemblyTemperature, 60, 1, 1, of)
+        const { roundingTorque } = of(nutInPocket, {
+          torque: nutTorque,
+          acrossFlats: nut.acrossFlats,
+          height: nut.leastHeight,
+          flats: bolts.nut === 'pocket' ? 6 : 2,
+          clearance: POCKET_CLEARANCE,
+          compressiveStrength,
+        })
+        return { demand: nutTorque, capacity: roundingTorque }
+      },
+      demandIs: 'the torque that the thread puts on the nut',
+      capacityIs: 'the torque at which the flats of the print give way',
+      remedy: 'a six-sided pocket instead of a slot, a taller nut, a metal insert plate, or hold the nut with a spanner',
+      rests: (scene) => polymerRest(softest(tightLayers(scene, group)), 'nut pocket'),
+    },
+  ]
+}
+
+const tightLayers = (scene: Scene, group: BoltGroup) => {
+  const ignore: Evaluator = (formula, x) => formula.si(x)
+  return tightBolt(ignore, scene, group).layers
+}
+
+const proofOf = (of: Evaluator, { leg }: Scene, group: BoltGroup, { thread }: ReturnType<typeof tightBolt>) =>
+  of(boltStrength, { thread, bolt: propertyClass.si(leg.x.bolts[group].propertyClass), shearRatio: 0.6 }).proofLoad

@@ -1,0 +1,237 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, test } from 'vitest'
+import { describeLeg, type LegSpecification, legJsonSchema } from '../../src/leg/index.js'
+import { InputError, mm, N, Quantity } from '../../src/units/index.js'
+
+const text = readFileSync(new URL('../../examples/mudflat-leg-first.yaml', import.meta.url), 'utf8')
+const data = () => JSON.parse(JSON.stringify(describeLeg(text))) as Record<string, never>
+
+const messages = (specification: unknown): { path: string; given: string; accepts: string }[] => {
+  try {
+    describeLeg(specification as LegSpecification)
+  } catch (error) {
+    if (error instanceof InputError) return [...error.issues]
+    throw error
+  }
+  return []
+}
+
+/** The example with one text replaced; the test fails if the text is not in it. */
+const edited = (...edits: readonly (readonly [from: string, to: string])[]) =>
+  edits.reduce((current, [from, to]) => {
+    expect(current, `the example must contain ${from}`).toContain(from)
+    return current.replace(from, to)
+  }, text)
+
+describe('a readable specification', () => {
+  test('quantities carry their kind and SI value', () => {
+    const leg = describeLeg(text)
+    expect(leg.links.upper.length).toBeInstanceOf(Quantity)
+    expect(leg.links.upper.length.kind).toBe('length')
+    expect(leg.links.upper.length.si).toBeCloseTo(0.165, 15)
+    expect(leg.drives.knee.pretension.si).toBe(70)
+  })
+
+  test('what the document leaves open is listed with value and reason', () => {
+    const leg = describeLeg(text)
+    const efficiency = leg.defaults.find(({ path }) => path === 'drives.hip.efficiency')
+    expect(efficiency).toEqual({
+      path: 'drives.hip.efficiency',
+      value: '0.95',
+      why: { level: 'commonPractice', where: expect.any(String) },
+    })
+    expect(leg.drives.hip.efficiency.si).toBe(0.95)
+    expect(leg.defaults.every(({ why }) => why.where.length > 3)).toBe(true)
+    expect(leg.defaults.some(({ path }) => path === 'robot.mass')).toBe(false)
+  })
+
+  test('text, JSON text, plain data and a described leg read alike', () => {
+    const leg = describeLeg(text)
+    const again = describeLeg(JSON.parse(JSON.stringify(leg)))
+    expect(JSON.stringify(again)).toBe(JSON.stringify(leg))
+    expect(JSON.stringify(describeLeg(JSON.stringify(leg)))).toBe(JSON.stringify(leg))
+    expect(JSON.stringify(describeLeg(leg))).toBe(JSON.stringify(leg))
+  })
+
+  test('quantities may be text, pairs or Quantity', () => {
+    const leg = describeLeg(text)
+    const changed = describeLeg({ ...leg, links: { ...leg.links, hipOffset: mm(60) }, robot: { ...leg.robot, mass: [12, 'kg'] } } as never)
+    expect(changed.links.hipOffset.si).toBeCloseTo(0.06, 15)
+    expect(changed.robot.mass.si).toBe(12)
+  })
+
+  test('the order of sections does not matter', () => {
+    const given = data()
+    const reversed = Object.fromEntries(Object.entries(given).reverse())
+    expect(describeLeg(reversed as never)).toEqual(describeLeg(given as never))
+  })
+
+  test('an older document is brought up to date', () => {
+    const given = data() as Record<string, unknown>
+    const { normalAir: _, ...environment } = given.environment as Record<string, unknown>
+    const older = { ...given, environment, schemaVersion: 1, air: '12 degC' }
+    expect(describeLeg(older as never).environment.normalAir.in('degC')).toBeCloseTo(12, 10)
+    expect(describeLeg(older as never).schemaVersion).toBe(2)
+  })
+})
+
+describe('mistakes', () => {
+  test('ten ordinary mistakes give ten messages, each with path, given value and what to change', () => {
+    const issues = messages(
+      edited(
+        ['mass: 10.5 kg', 'mass: 10.5 mm'],
+        ['pretension: 70 N', 'pretenson: 70 N'],
+        ['arrangement: crossed', 'arrangement: crosed'],
+        ['thread: M4', 'thread: M45'],
+        ['propertyClass: 8.8', 'propertyClass: 8.9'],
+        ['{ from: 20 deg, to: 135 deg }', '{ from: 135 deg, to: 20 deg }'],
+        ['outerDiameter: 10 mm', 'outerDiameter: 3.5 mm'],
+        ['centreDistance: 60 mm', 'centreDistance: 40 mm'],
+        ['material: PC', 'material: PPC'],
+        ['voltage: 22 V', 'voltage: 22'],
+      ),
+    )
+    expect(issues.map(({ path }) => path).sort()).toEqual(
+      [
+        'robot.mass',
+        'drives.hip.pretenson',
+        'drives.hip.arrangement',
+        'bolts.stack.thread',
+        'bolts.stack.propertyClass',
+        'joints.knee.to',
+        'bosses.hip.outerDiameter',
+        'drives.hip.centreDistance',
+        'drives.hip.drum.material',
+        'supply.voltage',
+      ].sort(),
+    )
+    const accepts = Object.fromEntries(issues.map((issue) => [issue.path, issue.accepts]))
+    expect(accepts['robot.mass']).toMatch(/mm is a unit of length/)
+    expect(accepts['drives.hip.pretenson']).toMatch(/did you mean pretension/)
+    expect(accepts['drives.hip.arrangement']).toMatch(/did you mean crossed/)
+    expect(accepts['bolts.stack.thread']).toMatch(/did you mean M4/)
+    expect(accepts['bosses.hip.outerDiameter']).toMatch(/smaller than its pin/)
+    expect(accepts['drives.hip.centreDistance']).toMatch(/pulleys overlap/)
+    expect(accepts['drives.hip.drum.material']).toMatch(/PC/)
+    expect(accepts['supply.voltage']).toMatch(/a bare number has no unit/)
+  })
+
+  test.each([
+    ['a missing section', (d: Record<string, unknown>) => ({ ...d, motor: undefined }), 'motor', 'missing'],
+    ['a section that is a number', (d: Record<string, unknown>) => ({ ...d, plate: 7 }), 'plate', '7'],
+    ['a section that is a list', (d: Record<string, unknown>) => ({ ...d, foot: [] }), 'foot', 'an empty list'],
+    ['a list that is a section', (d: Record<string, unknown>) => ({ ...d, cords: [] }), 'cords', 'an empty list'],
+    ['an unknown section', (d: Record<string, unknown>) => ({ ...d, wheels: 4 }), 'wheels', '4'],
+    ['a newer version', (d: Record<string, unknown>) => ({ ...d, schemaVersion: 99 }), 'schemaVersion', '99'],
+    ['a version that is text', (d: Record<string, unknown>) => ({ ...d, schemaVersion: '2' }), 'schemaVersion', "'2'"],
+  ])('%s', (_, change, path, given) => {
+    expect(messages(change(data()))).toContainEqual({ path, given, accepts: expect.any(String) })
+  })
+
+  test.each(['NaN kg', 'Infinity kg', '-10.5 kg', '0 kg', '', ' ', '10.5kg', '10,5 kg', '1e999 kg', 'kg'])('mass %j is refused', (mass) => {
+    const issues = messages({ ...data(), robot: { ...(data().robot as object), mass } })
+    expect(issues.map(({ path }) => path)).toEqual(['robot.mass'])
+  })
+
+  test('a foot that cannot reach the ground', () => {
+    expect(messages(edited(['standHeight: 270 mm', 'standHeight: 350 mm']))).toContainEqual({
+      path: 'robot.standHeight',
+      given: expect.stringContaining('350 mm'),
+      accepts: expect.stringContaining('cannot reach'),
+    })
+  })
+
+  test('wraps that do not fit their pinion', () => {
+    const [issue] = messages(edited(['wraps: 3, length: 14 mm', 'wraps: 9, length: 14 mm']))
+    expect(issue?.path).toBe('drives.hip.pinion.length')
+  })
+
+  test('neither or both ways to give a radius', () => {
+    expect(messages(edited(['{ grooveDiameter: 11.2 mm, wraps', '{ wraps']))[0]?.path).toBe('drives.hip.pinion')
+    expect(
+      messages(edited(['{ grooveDiameter: 11.2 mm, wraps', '{ grooveDiameter: 11.2 mm, centreLineRadius: 6.4 mm, wraps']))[0]?.path,
+    ).toBe('drives.hip.pinion')
+  })
+
+  test('a cord that is not in the document, with the near name', () => {
+    expect(messages(edited(['cord: braid', 'cord: brade']))[0]).toMatchObject({
+      path: 'drives.hip.cord',
+      accepts: expect.stringContaining('did you mean braid'),
+    })
+  })
+})
+
+describe('hostile documents', () => {
+  test('reserved keys are refused in objects and in text', () => {
+    expect(messages(`${text}\n__proto__: { polluted: true }\n`).map(({ path }) => path)).toContain('__proto__')
+    expect(messages(JSON.parse('{"robot": {"constructor": {"prototype": {"x": 1}}}}')).map(({ path }) => path)).toContain(
+      'robot.constructor',
+    )
+    expect(({} as { polluted?: unknown }).polluted).toBeUndefined()
+  })
+
+  test('an alias bomb is refused quickly', () => {
+    const bomb = ['a: &a [x, x, x, x, x, x, x, x, x]']
+    for (let i = 0; i < 12; i++) {
+      const [from, to] = [String.fromCharCode(97 + i), String.fromCharCode(98 + i)]
+      bomb.push(`${to}: &${to} [${Array(9).fill(`*${from}`).join(', ')}]`)
+    }
+    expect(messages(bomb.join('\n'))[0]?.path).toBe('text')
+  })
+
+  test('a text of ten megabytes is refused by its length', () => {
+    expect(messages(`# ${'x'.repeat(10_000_000)}`)).toEqual([
+      { path: 'text', given: '10000002 characters', accepts: expect.stringContaining('at most') },
+    ])
+  })
+
+  test('a key that stands twice, a text that is no document, an object that contains itself', () => {
+    expect(messages('name: a\nname: b\n')[0]?.path).toMatch(/^line 2/)
+    expect(messages('{"name": "a", "name": "b"}')[0]?.path).toMatch(/^line 1/)
+    expect(messages('robot: { mass: 10 kg')[0]?.path).toMatch(/^line/)
+    expect(messages('just words')[0]?.path).toBe('specification')
+    expect(messages('')[0]?.given).toBe('an empty text')
+    const loop: Record<string, unknown> = {}
+    loop.robot = loop
+    expect(messages(loop)[0]?.given).toBe('an object that contains itself')
+    expect(messages(null)[0]?.path).toBe('specification')
+    expect(messages([])[0]?.path).toBe('specification')
+  })
+})
+
+describe('JSON Schema', () => {
+  const schema = legJsonSchema() as {
+    properties: Record<string, { properties: Record<string, unknown>; required: string[] }>
+    required: string[]
+  }
+
+  test('quantities are patterns that the reader agrees with', () => {
+    const mass = schema.properties.robot?.properties.mass as { anyOf: { pattern?: string }[]; description: string }
+    const pattern = new RegExp(mass.anyOf[0]?.pattern as string)
+    for (const good of ['10.5 kg', '1e1 kg', '+10 kg', '.5 lb']) {
+      expect(pattern.test(good)).toBe(true)
+      expect(messages({ ...data(), robot: { ...(data().robot as object), mass: good } })).toEqual([])
+    }
+    for (const bad of ['10.5', '10.5 mm', '10.5kg', 'ten kg', '10 kg ']) {
+      expect(pattern.test(bad)).toBe(false)
+      expect(messages({ ...data(), robot: { ...(data().robot as object), mass: bad } })).toHaveLength(1)
+    }
+    expect(mass.description).toMatch(/Mass of the whole robot/)
+  })
+
+  test('fields that may be left out are not required, and show what is taken', () => {
+    expect(schema.properties.robot?.required).toContain('mass')
+    expect(schema.properties.robot?.required).not.toContain('legs')
+    expect(schema.properties.robot?.properties.legs).toMatchObject({ default: 4 })
+    expect(schema.required).toContain('drives')
+    expect(schema.required).not.toContain('sink')
+    expect(schema.required).not.toContain('usage')
+  })
+})
+
+test('a force made by a unit function is a pretension', () => {
+  const leg = describeLeg(text)
+  expect(describeLeg({ ...leg, drives: { ...leg.drives, hip: { ...leg.drives.hip, pretension: N(90) } } }).drives.hip.pretension.si).toBe(
+    90,
+  )
+})
