@@ -28,11 +28,6 @@ export interface JointState {
   readonly joint: Joint
   readonly motion: JointMotion
   readonly drive: DriveState
-  /** Motor torque at the largest joint torque, with the friction of the drive against it. */
-  readonly motorTorque: number
-  readonly motorRmsTorque: number
-  readonly motorSpeed: number
-  readonly loadedMotorSpeed: number
   readonly heat: Heat
 }
 

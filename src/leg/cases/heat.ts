@@ -1,0 +1,234 @@
+import { bare, type Evaluator } from '../../formula/index.js'
+import {
+  backEmfConstant,
+  copperLoss,
+  currentsForTorque,
+  dragLoss,
+  forcedConvection,
+  hotResistance,
+  hotSteadyState,
+  magnetDerating,
+  motorTorqueBand,
+  naturalConvection,
+  noLoadLoss,
+  pressureAtAltitude,
+  radiationCoefficient,
+} from '../../thermal/index.js'
+import type { Joint, Prepared } from '../numbers.js'
+import type { JointMotion } from './motion.js'
+import { mountConductance } from './mount.js'
+
+/** What a motor is asked in one load case. */
+export interface HeatAsk {
+  readonly joint: Joint
+  readonly motion: JointMotion
+  readonly air: number
+  readonly wind: number
+  readonly heating: 'none' | 'held' | 'moving'
+}
+
+/** Motor and mount in one load case, SI. */
+export interface Heat {
+  /** Motor torque at the largest joint torque, and its root mean square (or the held torque). */
+  readonly motorTorque: number
+  readonly heatingTorque: number
+  readonly motorSpeed: number
+  readonly loadedMotorSpeed: number
+  /** Peak line-to-line back-EMF per rad/s at the temperature of the magnets. */
+  readonly backEmfConstant: number
+  /** Terminal resistance at the temperature of the winding. */
+  readonly resistance: number
+  /** Peak phase current at the largest torque, and at the torque that heats. */
+  readonly current: number
+  readonly heatingCurrent: number
+  /** Copper loss that heats, iron and bearing loss. */
+  readonly loss: number
+  readonly ironLoss: number
+  /** Winding (the hottest phase), its mean, mounting face, can. */
+  readonly winding: number
+  readonly windingMean: number
+  readonly mount: number
+  readonly can: number
+  /** Loss with the winding at 20 °C, and thermal resistance from winding to air: what decides about runaway. */
+  readonly lossAt20: number
+  readonly resistanceToAir: number
+  readonly rounds: number
+  readonly unsettled: { readonly loop: string; readonly why: string } | undefined
+}
+
+const FIRST_GUESS = 30
+const MOST_ROUNDS = 60
+/** Temperatures that move less than this in a round have settled, K. */
+const SETTLED = 1e-6
+const ROOM = 293.15
+/** A mount this hot is beyond every correlation here; a loop that passes it is not coming back, K. */
+const BEYOND = 600
+/** A phase that carries its peak while the rotor stands still heats twice as much as its share when turning. */
+const WORST_PHASE = 2
+/** Magnets of the common grades lose this share of their strength per kelvin. */
+const MAGNET_COEFFICIENT = -0.0011
+
+/** What one round of the loop starts from. */
+interface Basis {
+  readonly air: number
+  readonly wind: number
+  readonly surroundings: number
+  readonly pressure: number
+  readonly coldEmf: number
+  readonly motorTorque: number
+  readonly heatingTorque: number
+  readonly ironLoss: number
+  readonly motorSpeed: number
+  readonly loadedMotorSpeed: number
+  readonly share: number
+}
+
+/**
+ * Temperatures of one motor: torque to current to loss to heat to resistance (and magnet strength) and back, until they settle.
+ * The winding's own runaway is solved in closed form in each round, so that only film coefficients and magnets are iterated.
+ */
+export function heatOf(leg: Prepared, of: Evaluator, ask: HeatAsk): Heat {
+  const basis = basisOf(leg, of, ask)
+  // Films are weak where there is no difference yet: start warm, and take a runaway seriously only when a hotter mount does not cure it.
+  let mount = basis.air + FIRST_GUESS
+  let can = mount
+  let rounds = 0
+  let heat: Heat
+  do {
+    heat = round(leg, bare, basis, mount, can)
+    rounds++
+    const moved = Math.abs(heat.mount - mount) + Math.abs(heat.can - can)
+    if (heat.unsettled !== undefined) mount = can = Math.max(mount, can) + FIRST_GUESS
+    else {
+      mount = heat.mount
+      can = heat.can
+      if (moved < SETTLED) break
+    }
+  } while (rounds < MOST_ROUNDS && mount <= BEYOND)
+  // The last round again, for the record: a settled loop repeats itself.
+  const last = heat.unsettled === undefined ? round(leg, of, basis, heat.mount, heat.can) : heat
+  const rests = last.unsettled !== undefined || (Math.abs(last.mount - heat.mount) < 10 * SETTLED && last.mount <= BEYOND)
+  return rests ? { ...last, rounds } : { ...last, rounds, unsettled: noRest(last.mount, rounds) }
+}
+
+const noRest = (mount: number, rounds: number) => ({
+  loop: 'motor torque, magnet strength, copper loss and temperature',
+  why: `No rest after ${rounds} rounds; the mounting face was at ${Math.round(mount - 273.15)} degC.`,
+})
+
+function basisOf(leg: Prepared, of: Evaluator, { joint, motion, air, wind, heating }: HeatAsk): Basis {
+  const { motor, environment } = leg.x
+  const { ratio } = leg.drives[joint]
+  const { efficiency } = leg.x.drives[joint]
+  const torqueAt = (torque: number) =>
+    of(motorTorqueBand, { jointTorque: Math.abs(torque), ratio, efficiency, backEfficiency: undefined }).raising
+  const motorTorque = torqueAt(motion.torque)
+  const emf = of(backEmfConstant, { speedConstant: motor.speedConstant, basis: motor.speedConstantBasis })
+  const motorSpeed = motion.speed * ratio
+  return {
+    air,
+    wind,
+    surroundings: environment.surroundings ?? air,
+    pressure: of(pressureAtAltitude, { altitude: environment.altitude }),
+    coldEmf: leg.end === 'pessimistic' ? emf.low : leg.end === 'optimistic' ? emf.high : emf.typical,
+    motorTorque,
+    heatingTorque: heating === 'none' ? 0 : heating === 'held' ? motorTorque : torqueAt(motion.rms),
+    ironLoss: heating === 'moving' ? ironLossOf(leg, of, MEAN_OF_PEAK_SPEED * motorSpeed) : 0,
+    motorSpeed,
+    loadedMotorSpeed: motion.loadedSpeed * ratio,
+    share: heating === 'held' ? WORST_PHASE : 1,
+  }
+}
+
+/** The mean speed of a stride over its peak: two thirds, as of a half sine. */
+const MEAN_OF_PEAK_SPEED = 2 / Math.PI
+
+function ironLossOf({ x: { motor } }: Prepared, of: Evaluator, speed: number): number {
+  if (motor.noLoadCurrent === 0) return 0
+  const { dragTorque } = of(noLoadLoss, {
+    voltage: motor.noLoadVoltage,
+    current: motor.noLoadCurrent,
+    terminalResistance: motor.terminalResistance,
+    speed: motor.noLoadVoltage * motor.speedConstant,
+  })
+  return of(dragLoss, { constantDrag: dragTorque, viscousDrag: 0, speed })
+}
+
+/** One round: temperatures in, temperatures out. */
+function round(leg: Prepared, of: Evaluator, basis: Basis, mount: number, can: number): Heat {
+  const { motor } = leg.x
+  const { backEmfConstant: emf } = of(magnetDerating, {
+    backEmfConstant: basis.coldEmf,
+    magnetTemperature: can,
+    coefficient: MAGNET_COEFFICIENT,
+  })
+  const heatingCurrent = of(currentsForTorque, { torque: basis.heatingTorque, backEmfConstant: emf }).peakPhase
+  const current = of(currentsForTorque, { torque: basis.motorTorque, backEmfConstant: emf }).peakPhase
+  const lossAt20 = of(copperLoss, { peakPhaseCurrent: heatingCurrent, terminalResistance: motor.terminalResistance })
+  const canG = canConductance(leg, of, can, basis)
+  const canPath = 1 / (motor.mountToCan + 1 / canG)
+  const total = canPath + mountConductance(leg, of, mount, basis)
+  const ambient = basis.air + basis.ironLoss / total
+  const resistanceToAir = motor.windingToMount + 1 / total
+  const steady = of(hotSteadyState, { lossAt20, thermalResistance: resistanceToAir, ambient })
+  const settled = steady.state === 'steady'
+  const loss = settled ? steady.loss : lossAt20
+  const nextMount = ambient + loss / total
+  const windingMean = settled ? steady.temperature : nextMount + loss * motor.windingToMount
+  return {
+    motorTorque: basis.motorTorque,
+    heatingTorque: basis.heatingTorque,
+    motorSpeed: basis.motorSpeed,
+    loadedMotorSpeed: basis.loadedMotorSpeed,
+    backEmfConstant: emf,
+    resistance: of(hotResistance, {
+      resistance: motor.terminalResistance,
+      measuredAt: ROOM,
+      temperature: windingMean,
+      conductor: 'copper',
+    }),
+    current,
+    heatingCurrent,
+    loss,
+    ironLoss: basis.ironLoss,
+    winding: nextMount + basis.share * loss * motor.windingToMount,
+    windingMean,
+    mount: nextMount,
+    can: basis.air + (nextMount - basis.air) * (canPath / canG),
+    lossAt20,
+    resistanceToAir,
+    rounds: 1,
+    unsettled: settled
+      ? undefined
+      : {
+          loop: 'copper loss and winding temperature',
+          why: 'The loss grows faster with temperature than the heat that leaves: there is no steady temperature.',
+        },
+  }
+}
+
+/** Conductance of the can's outside to air and surroundings: cylinder and one end face, convection (the stronger of still and moving air) and radiation. */
+function canConductance({ x: { motor } }: Prepared, of: Evaluator, can: number, { air, wind, surroundings, pressure }: Basis): number {
+  const area = Math.PI * motor.canDiameter * (motor.canLength + motor.canDiameter / 4)
+  const still = of(naturalConvection, {
+    surface: 'horizontalCylinder',
+    length: motor.canDiameter,
+    surfaceTemperature: can,
+    airTemperature: air,
+    pressure,
+    tilt: 0,
+  }).coefficient
+  const moving =
+    wind > 0
+      ? of(forcedConvection, {
+          surface: 'cylinder',
+          length: motor.canDiameter,
+          speed: wind,
+          surfaceTemperature: can,
+          airTemperature: air,
+          pressure,
+        }).coefficient
+      : 0
+  const radiated = of(radiationCoefficient, { emissivity: motor.canEmissivity, surface: can, surroundings, viewFactor: 1 })
+  return area * (Math.max(still, moving) + radiated)
+}

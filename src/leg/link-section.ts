@@ -1,0 +1,34 @@
+import { formula } from '../formula/index.js'
+
+/** Bending stress of a hollow rectangular link: the wall farthest from the middle, from the moment it carries and its outer sizes. */
+export const boxBendingStress = /* @__PURE__ */ formula('leg.boxBendingStress', {
+  inputs: {
+    /** Bending moment. */
+    moment: { kind: 'torque', min: 0 },
+    /** Outer width, along the bending axis. */
+    width: { kind: 'length', above: 0 },
+    /** Outer depth, across the bending axis. */
+    depth: { kind: 'length', above: 0 },
+    /** Wall thickness, the same all round; half the depth or more is solid. */
+    wall: { kind: 'length', above: 0 },
+    /** Force along the link, tension or compression, added as mean stress. */
+    axialForce: { kind: 'force', min: 0, default: '0 N' },
+  },
+  output: {
+    /** Largest stress at the outer fibre. */
+    stress: 'stress',
+    /** Second moment of area. */
+    secondMoment: 'secondMomentOfArea',
+    /** Area of the section. */
+    area: 'area',
+  },
+  assumes: ['straight beam, plane sections stay plane', 'infill carries nothing', 'no buckling of the wall'],
+  source: [{ level: 'published', where: 'any strength of materials text: hollow rectangle, (B H³ − b h³)/12; bending stress M c / I' }],
+  si: ({ moment, width, depth, wall, axialForce }) => {
+    const innerWidth = Math.max(0, width - 2 * wall)
+    const innerDepth = Math.max(0, depth - 2 * wall)
+    const secondMoment = (width * depth ** 3 - innerWidth * innerDepth ** 3) / 12
+    const area = width * depth - innerWidth * innerDepth
+    return { stress: (moment * depth) / (2 * secondMoment) + axialForce / area, secondMoment, area }
+  },
+})
