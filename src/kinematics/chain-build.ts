@@ -1,0 +1,140 @@
+import { type Given, type Inputs, readInputs, type Si } from '../formula/index.js'
+import { InputError } from '../units/index.js'
+import type { ChainJointSi } from './chain-kernel.js'
+import { ChainKernel } from './chain-kernel.js'
+import { alignZ, compose, IDENTITY, inverse, linkIn, shift, turnX, turnZ } from './frames.js'
+import { LINK, linkSi } from './leg-dynamics.js'
+import { noDirection, xyz } from './vectors.js'
+
+const ROTATION = { list: { list: 'ratio', least: 3 }, least: 3, optional: true } as const
+const FRAME = { position: { fields: xyz('length') }, rotation: ROTATION } as const satisfies Inputs
+const COMMON = {
+  gravity: { fields: xyz('acceleration'), optional: true },
+  rotorInertia: { list: { kind: 'momentOfInertia', min: 0 }, least: 0, optional: true },
+} as const satisfies Inputs
+const LINKS = { list: { fields: LINK }, least: 0, optional: true } as const
+const TYPE = { oneOf: ['turning', 'sliding'], default: 'turning' } as const
+
+const SCREWS = {
+  screws: { list: { fields: { type: TYPE, axis: { fields: xyz('ratio') }, point: { fields: xyz('length'), optional: true } } }, least: 0 },
+  tool: { fields: FRAME },
+  links: LINKS,
+  ...COMMON,
+} as const satisfies Inputs
+
+/**
+ * A chain by screws (product of exponentials): each joint's axis and a point on it **in the base frame with all joints at zero**, and the tool's frame
+ * there. Links (mass, centre of mass, inertia about it) are given in the base's axes at zero too.
+ */
+export interface ScrewChain extends Given<typeof SCREWS> {}
+
+const ROW = {
+  type: TYPE,
+  theta: { kind: 'angle', default: '0 rad' },
+  d: { kind: 'length', default: '0 m' },
+  a: { kind: 'length', default: '0 m' },
+  alpha: { kind: 'angle', default: '0 rad' },
+} as const satisfies Inputs
+const TABLE = {
+  convention: { oneOf: ['standard', 'modified'] },
+  rows: { list: { fields: ROW }, least: 0 },
+  base: { fields: FRAME, optional: true },
+  tool: { fields: FRAME, optional: true },
+  links: LINKS,
+  ...COMMON,
+} as const satisfies Inputs
+
+/**
+ * A chain by Denavit–Hartenberg parameters. The same four numbers mean different chains in the two conventions, so the convention must be named:
+ *
+ * - `standard`: Rz(θ) Tz(d) Tx(a) Rx(α), each row's a and α belong to the link after the joint;
+ * - `modified`: Rx(α) Tx(a) Rz(θ) Tz(d), each row's a and α belong to the link before the joint.
+ *
+ * The joint's own value adds to θ (turning) or to d (sliding). Links are given in the frame that their row ends with.
+ */
+export interface DenavitHartenbergChain extends Given<typeof TABLE> {}
+
+const STANDARD_GRAVITY = [0, 0, -9.80665] as const
+const NO_LINK = new Float64Array(10)
+
+type ReadFrame = Si<typeof FRAME>
+const frameSi = (where: string, path: string, { position, rotation }: ReadFrame): number[] => {
+  const R = rotation?.flat() ?? [1, 0, 0, 0, 1, 0, 0, 0, 1]
+  const proper =
+    R.length === 9 &&
+    [0, 1, 2].every((i) =>
+      [0, 1, 2].every((j) => Math.abs(R[3 * i]! * R[3 * j]! + R[3 * i + 1]! * R[3 * j + 1]! + R[3 * i + 2]! * R[3 * j + 2]! - +(i === j)) < 1e-9),
+    ) &&
+    R[0]! * (R[4]! * R[8]! - R[5]! * R[7]!) - R[1]! * (R[3]! * R[8]! - R[5]! * R[6]!) + R[2]! * (R[3]! * R[7]! - R[4]! * R[6]!) > 0
+  if (!proper)
+    throw new InputError(where, [{ path: `${path}.rotation`, given: 'another matrix', accepts: 'must be the three rows of a rotation' }])
+  return [...R, position.x, position.y, position.z]
+}
+
+function finish(
+  where: string,
+  name: string,
+  joints: readonly ChainJointSi[],
+  tool: ArrayLike<number>,
+  given: { readonly gravity?: { x: number; y: number; z: number } | undefined; readonly rotorInertia?: readonly number[] | undefined },
+  links: number | undefined,
+): ChainKernel {
+  const n = joints.length
+  if (n === 0) throw new InputError(where, [{ path: name, given: 'an empty list', accepts: 'a chain needs at least one joint' }])
+  if (links !== undefined && links !== n)
+    throw new InputError(where, [{ path: 'links', given: `${links} links`, accepts: `must be one for each of the ${n} joints` }])
+  const { gravity: g, rotorInertia } = given
+  if (rotorInertia !== undefined && rotorInertia.length !== n)
+    throw new InputError(where, [{ path: 'rotorInertia', given: `${rotorInertia.length} values`, accepts: `must be one for each of the ${n} joints` }])
+  const rotor = new Float64Array(n * n)
+  rotorInertia?.forEach((x, i) => {
+    rotor[i * (n + 1)] = x
+  })
+  return new ChainKernel(joints, tool, g === undefined ? STANDARD_GRAVITY : [g.x, g.y, g.z], rotor)
+}
+
+/** The kernel of a chain given by screws. @internal */
+export function kernelFromScrews(given: ScrewChain): ChainKernel {
+  const where = 'kinematics.chainFromScrews'
+  const spec = readInputs(where, SCREWS, given)
+  // Every joint's frame at zero, in the base: on the axis, with z along it.
+  const frames = spec.screws.map(({ type, axis, point }, i) => {
+    const size = Math.hypot(axis.x, axis.y, axis.z)
+    if (size === 0) throw noDirection(where, `screws[${i}].axis`)
+    if (type === 'turning' && point === undefined)
+      throw new InputError(where, [{ path: `screws[${i}].point`, given: 'missing', accepts: 'a turning joint needs a point on its axis' }])
+    return compose(shift(point?.x ?? 0, point?.y ?? 0, point?.z ?? 0), alignZ(axis.x / size, axis.y / size, axis.z / size))
+  })
+  const joints = frames.map((frame, i): ChainJointSi => {
+    const link = spec.links?.[i]
+    return {
+      sliding: spec.screws[i]!.type === 'sliding',
+      frame: compose(inverse(i === 0 ? IDENTITY : frames[i - 1]!), frame),
+      link: link === undefined ? NO_LINK : linkIn(inverse(frame), linkSi(link)),
+    }
+  })
+  const tool = frameSi(where, 'tool', spec.tool)
+  return finish(where, 'screws', joints, frames.length === 0 ? tool : compose(inverse(frames.at(-1)!), tool), spec, spec.links?.length)
+}
+
+/** The kernel of a chain given by Denavit–Hartenberg rows. @internal */
+export function kernelFromTable(given: DenavitHartenbergChain): ChainKernel {
+  const where = 'kinematics.chainFromDenavitHartenberg'
+  const spec = readInputs(where, TABLE, given)
+  const standard = spec.convention === 'standard'
+  let before: ArrayLike<number> = spec.base === undefined ? IDENTITY : frameSi(where, 'base', spec.base)
+  const joints: ChainJointSi[] = []
+  spec.rows.forEach(({ type, theta, d, a, alpha }, i) => {
+    const link = spec.links?.[i]
+    const own = compose(turnZ(theta), shift(0, 0, d))
+    const across = standard ? compose(shift(a, 0, 0), turnX(alpha)) : compose(turnX(alpha), shift(a, 0, 0))
+    joints.push({
+      sliding: type === 'sliding',
+      frame: standard ? compose(before, own) : compose(before, compose(across, own)),
+      link: link === undefined ? NO_LINK : linkIn(standard ? across : IDENTITY, linkSi(link)),
+    })
+    before = standard ? across : IDENTITY
+  })
+  const tool = spec.tool === undefined ? IDENTITY : frameSi(where, 'tool', spec.tool)
+  return finish(where, 'rows', joints, compose(before, tool), spec, spec.links?.length)
+}

@@ -1,0 +1,243 @@
+import { SVD, Matrix } from 'ml-matrix'
+import { type Given, type Inputs, readInputs } from '../formula/index.js'
+import { type In, InputError, type Issue, Quantity, quantity } from '../units/index.js'
+import { type DenavitHartenbergChain, kernelFromScrews, kernelFromTable, type ScrewChain } from './chain-build.js'
+import { dampedInverse } from './chain-inverse.js'
+import type { ChainKernel } from './chain-kernel.js'
+import { noDirection, rowsOf, type Vector3, vectorOf, xyz } from './vectors.js'
+
+/** Joint values as a caller gives them, one a joint: an angle where it turns, a length where it slides. */
+export type GivenJointValues = readonly (In<'angle'> | In<'length'>)[]
+
+/** A joint value: an angle or a length. */
+export type JointValue = Quantity<'angle'> | Quantity<'length'>
+/** What drives a joint: a torque or a force. */
+export type JointEffort = Quantity<'torque'> | Quantity<'force'>
+
+/** Place and rotation of a frame in the base. */
+export interface Pose {
+  readonly position: Vector3<'length'>
+  /** Rows of the rotation matrix. */
+  readonly rotation: Quantity<'ratio'>[][]
+}
+
+const INVERSE = {
+  position: { fields: xyz('length') },
+  rotation: { list: { list: 'ratio', least: 3 }, least: 3, optional: true },
+  lengthPerRadian: { kind: 'length', above: 0, default: '100 mm' },
+  tolerance: { kind: 'length', above: 0, default: '1e-9 m' },
+  maxIterations: { kind: 'count', min: 1, whole: true, default: 500 },
+} as const satisfies Inputs
+
+/** A pose to be reached. */
+export interface InverseTarget extends Given<typeof INVERSE> {
+  /** Where the search starts. */
+  readonly seed: GivenJointValues
+  /** Lowest and highest value of each joint; left out, none. */
+  readonly limits?: readonly { readonly lowest: In<'angle'> | In<'length'>; readonly highest: In<'angle'> | In<'length'> }[]
+}
+
+/** A serial chain of any number of joints. Immutable; `si` is its arithmetic on plain numbers. */
+export class SerialChain {
+  /** @internal Use `chainFromScrews` or `chainFromDenavitHartenberg`. */
+  constructor(
+    /** The arithmetic on plain SI numbers: nothing checked, nothing allocated. */
+    readonly si: ChainKernel,
+  ) {}
+
+  /** Place and rotation of the tool. */
+  pose(values: GivenJointValues): Pose {
+    const out = new Float64Array(12)
+    this.si.poseInto(out, 0, this.values('pose', values))
+    return { position: vectorOf('length', out, 9), rotation: rowsOf('ratio', out.subarray(0, 9), 3) }
+  }
+
+  /** Space Jacobian on SI numbers, 6 rows of n: angular velocity, then velocity of the point passing the base's origin. */
+  spaceJacobian(values: GivenJointValues): number[][] {
+    const out = new Float64Array(6 * this.si.joints)
+    this.si.spaceJacobianInto(out, 0, this.values('spaceJacobian', values))
+    return this.rows(out)
+  }
+
+  /** Body Jacobian on SI numbers, 6 rows of n: the tool's twist in its own axes, angular part first. */
+  bodyJacobian(values: GivenJointValues): number[][] {
+    const out = new Float64Array(6 * this.si.joints)
+    this.si.bodyJacobianInto(out, 0, this.values('bodyJacobian', values))
+    return this.rows(out)
+  }
+
+  /** Jacobian of the tool's rotation and origin in base axes on SI numbers, 6 rows of n, angular part first. */
+  jacobian(values: GivenJointValues): number[][] {
+    const out = new Float64Array(6 * this.si.joints)
+    this.si.jacobianInto(out, 0, this.values('jacobian', values))
+    return this.rows(out)
+  }
+
+  /** Torques (forces) that hold the chain's weight. */
+  gravity(values: GivenJointValues): JointEffort[] {
+    const out = new Float64Array(this.si.joints)
+    this.si.gravityInto(out, 0, this.values('gravity', values))
+    return this.efforts(out)
+  }
+
+  /**
+   * Torques (forces) of a motion on SI numbers: rates and accelerations in radians (metres) per second. `toolPush` is moment and force, in the
+   * tool's axes, with which the tool **pushes its surroundings**.
+   */
+  inverseDynamics(given: {
+    readonly values: GivenJointValues
+    readonly rates: readonly number[]
+    readonly accelerations: readonly number[]
+    readonly toolPush?: { readonly moment: Given<ReturnType<typeof xyz<'torque'>>>; readonly force: Given<ReturnType<typeof xyz<'force'>>> }
+  }): JointEffort[] {
+    const where = 'inverseDynamics'
+    const q = this.values(where, given.values)
+    const w = this.numbers(where, 'rates', given.rates)
+    const a = this.numbers(where, 'accelerations', given.accelerations)
+    let push: number[] | undefined
+    if (given.toolPush !== undefined) {
+      const { moment: m, force: f } = readInputs(`kinematics.serialChain.${where}`, TOOL_PUSH, given.toolPush)
+      push = [m.x, m.y, m.z, f.x, f.y, f.z]
+    }
+    const out = new Float64Array(this.si.joints)
+    this.si.torqueInto(out, 0, q, w, a, push)
+    return this.efforts(out)
+  }
+
+  /** Mass matrix on SI numbers, rotors included. */
+  massMatrix(values: GivenJointValues): number[][] {
+    const n = this.si.joints
+    const out = new Float64Array(n * n)
+    this.si.massMatrixInto(out, 0, this.values('massMatrix', values))
+    return Array.from({ length: n }, (_, i) => Array.from(out.subarray(i * n, (i + 1) * n)))
+  }
+
+  /** Torques (forces) of the rates alone, centrifugal and Coriolis. */
+  coriolis(values: GivenJointValues, rates: readonly number[]): JointEffort[] {
+    const out = new Float64Array(this.si.joints)
+    this.si.coriolisInto(out, 0, this.values('coriolis', values), this.numbers('coriolis', 'rates', rates))
+    return this.efforts(out)
+  }
+
+  /** Centre of mass of the whole chain, and its mass. */
+  centreOfMass(values: GivenJointValues): { readonly position: Vector3<'length'>; readonly mass: Quantity<'mass'> } {
+    const out = new Float64Array(3)
+    const mass = this.si.centreOfMassInto(out, 0, this.values('centreOfMass', values))
+    return { position: vectorOf('length', out), mass: new Quantity(mass, 'mass') }
+  }
+
+  /**
+   * What a push on the tool's origin has to accelerate, along a direction: `free` when it may also move across the push, `constrained` when it is
+   * guided along the direction. The guided one does not exist (`undefined`) where the chain cannot move the tool in three independent directions.
+   */
+  effectiveMass(
+    values: GivenJointValues,
+    direction: Given<ReturnType<typeof xyz<'ratio'>>>,
+  ): { readonly free: Quantity<'mass'> | undefined; readonly constrained: Quantity<'mass'> | undefined } {
+    const where = 'kinematics.serialChain.effectiveMass'
+    const { x, y, z } = readInputs(where, xyz('ratio'), direction)
+    const size = Math.hypot(x, y, z)
+    if (size === 0) throw noDirection(where)
+    const u = Matrix.columnVector([x / size, y / size, z / size])
+    const J = new Matrix(this.jacobian(values).slice(3))
+    const M = new Matrix(this.massMatrix(values))
+    const decomposed = new SVD(M)
+    if (decomposed.condition > 1e14 || !Number.isFinite(decomposed.condition)) return { free: undefined, constrained: undefined }
+    const mobility = J.mmul(decomposed.solve(J.transpose()))
+    const along = u.transpose().mmul(mobility).mmul(u).get(0, 0)
+    const spread = new SVD(mobility)
+    const guided = spread.condition < 1e12 ? u.transpose().mmul(spread.inverse()).mmul(u).get(0, 0) : undefined
+    return {
+      free: along > 1e-14 * mobility.norm() ? new Quantity(1 / along, 'mass') : undefined,
+      constrained: guided === undefined ? undefined : new Quantity(guided, 'mass'),
+    }
+  }
+
+  /**
+   * Joint values that bring the tool to a place (and rotation) by damped least squares from a seed: one answer, not all. A target out of reach is
+   * answered with the nearest pose found (`settled`) and the remaining errors; nothing cycles and nothing is clamped in silence.
+   */
+  inverse(target: InverseTarget): {
+    readonly ended: 'reached' | 'settled' | 'iterationLimit'
+    readonly values: JointValue[]
+    readonly positionError: Quantity<'length'>
+    readonly rotationError: Quantity<'angle'>
+    readonly iterations: number
+  } {
+    const where = 'kinematics.serialChain.inverse'
+    const { seed, limits, ...rest } = target
+    const spec = readInputs(where, INVERSE, rest)
+    const n = this.si.joints
+    const ends = (end: 'lowest' | 'highest', none: number) =>
+      limits === undefined ? new Float64Array(n).fill(none) : this.values('inverse', limits.map((limit) => limit[end]) as GivenJointValues, `limits.${end}`)
+    const lowest = ends('lowest', -Infinity)
+    const highest = ends('highest', Infinity)
+    const crossed = lowest.findIndex((low, i) => !(low < highest[i]!))
+    if (crossed >= 0)
+      throw new InputError(where, [{ path: `limits[${crossed}].lowest`, given: String(lowest[crossed]), accepts: 'must be below the highest' }])
+    const found = dampedInverse(this.si, {
+      position: [spec.position.x, spec.position.y, spec.position.z],
+      rotation: spec.rotation?.flat(),
+      lengthPerRadian: spec.lengthPerRadian,
+      seed: this.values('inverse', seed, 'seed'),
+      lowest,
+      highest,
+      tolerance: spec.tolerance,
+      maxIterations: spec.maxIterations,
+    })
+    return {
+      ended: found.ended,
+      values: Array.from(found.values, (x, i) => (this.si.sliding[i] === 1 ? new Quantity(x, 'length') : new Quantity(x, 'angle'))),
+      positionError: new Quantity(found.positionError, 'length'),
+      rotationError: new Quantity(found.rotationError, 'angle'),
+      iterations: found.iterations,
+    }
+  }
+
+  private values(method: string, given: GivenJointValues, path = 'values'): Float64Array {
+    const n = this.si.joints
+    const where = `kinematics.serialChain.${method}`
+    if (!Array.isArray(given) || given.length !== n)
+      throw new InputError(where, [
+        { path, given: Array.isArray(given) ? `${given.length} values` : 'no list', accepts: `must be one for each of the ${n} joints` },
+      ])
+    const issues: Issue[] = []
+    const out = Float64Array.from(given, (value, i) => {
+      try {
+        return quantity(this.si.sliding[i] === 1 ? 'length' : 'angle', value as never).si
+      } catch (error) {
+        if (!(error instanceof InputError)) throw error
+        issues.push(...error.issues.map((issue) => ({ ...issue, path: `${path}[${i}]` })))
+        return 0
+      }
+    })
+    if (issues.length > 0) throw new InputError(where, issues)
+    return out
+  }
+
+  private numbers(method: string, path: string, given: readonly number[]): Float64Array {
+    const n = this.si.joints
+    if (given.length !== n || !given.every(Number.isFinite))
+      throw new InputError(`kinematics.serialChain.${method}`, [
+        { path, given: `[${given.join(', ')}]`, accepts: `must be ${n} finite numbers, one a joint, in SI units` },
+      ])
+    return Float64Array.from(given)
+  }
+
+  private efforts(out: Float64Array): JointEffort[] {
+    return Array.from(out, (x, i) => (this.si.sliding[i] === 1 ? new Quantity(x, 'force') : new Quantity(x, 'torque')))
+  }
+
+  private rows(out: Float64Array): number[][] {
+    const n = this.si.joints
+    return Array.from({ length: 6 }, (_, i) => Array.from(out.subarray(i * n, (i + 1) * n)))
+  }
+}
+
+const TOOL_PUSH = { moment: { fields: xyz('torque') }, force: { fields: xyz('force') } }
+
+/** A chain from the screws of its joints at zero. Throws an `InputError` for a chain without joints, an axis without direction, or a matrix that is no rotation. */
+export const chainFromScrews = (given: ScrewChain): SerialChain => new SerialChain(kernelFromScrews(given))
+
+/** A chain from Denavit–Hartenberg rows in a **named** convention. Throws an `InputError` without a convention or without joints. */
+export const chainFromDenavitHartenberg = (given: DenavitHartenbergChain): SerialChain => new SerialChain(kernelFromTable(given))

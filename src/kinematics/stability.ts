@@ -1,0 +1,163 @@
+import { formula, type Given, type Inputs, readInputs } from '../formula/index.js'
+import { InputError, Quantity } from '../units/index.js'
+
+/** Slope at which a robot that stands still starts to tip over an edge of its support polygon. */
+export const tipOverSlope = /* @__PURE__ */ formula('kinematics.tipOverSlope', {
+  inputs: {
+    /** Distance from the edge to the point of the support plane below the centre of mass, on level ground. */
+    marginToEdge: { kind: 'length', min: 0 },
+    /** Height of the centre of mass over the feet. */
+    height: { kind: 'length', above: 0 },
+  },
+  /** Slope towards the edge at which the weight passes through it. */
+  output: 'angle',
+  assumes: ['rigid stance, no motion', 'feet do not slip'],
+  source: [{ level: 'commonPractice', where: 'moments about the tipping edge; any statics text, "tipping of a block"' }],
+  si: ({ marginToEdge, height }) => Math.atan2(marginToEdge, height),
+})
+
+/** Horizontal push that tips a standing robot over an edge of its support polygon. */
+export const tipOverPush = /* @__PURE__ */ formula('kinematics.tipOverPush', {
+  inputs: {
+    /** Mass of the robot. */
+    mass: { kind: 'mass', above: 0 },
+    /** Distance from the edge to the point of the ground below the centre of mass. */
+    marginToEdge: { kind: 'length', min: 0 },
+    /** Height of the push over the ground. */
+    pushHeight: { kind: 'length', above: 0 },
+    /** Acceleration of free fall. */
+    gravity: { kind: 'acceleration', above: 0, default: '9.80665 m/s^2' },
+  },
+  /** Push towards and square to the edge. */
+  output: 'force',
+  assumes: ['level ground, steady push', 'feet do not slip before'],
+  source: [{ level: 'commonPractice', where: 'moments about the tipping edge; any statics text, "tipping of a block"' }],
+  si: ({ mass, marginToEdge, pushHeight, gravity }) => (mass * gravity * marginToEdge) / pushHeight,
+})
+
+/** Whether a foot holds by friction, and how much of the friction it uses. */
+export const frictionConeUse = /* @__PURE__ */ formula('kinematics.frictionConeUse', {
+  inputs: {
+    /** Force of the ground square to its surface, pushing. */
+    normal: { kind: 'force', above: 0 },
+    /** Force of the ground along its surface, in size. */
+    tangential: { kind: 'force', min: 0 },
+    /** Coefficient of friction, foot on ground. */
+    friction: { kind: 'ratio', above: 0 },
+  },
+  output: {
+    /** Tangential force over what friction can give; slips above 1. */
+    use: 'ratio',
+    /** Angle of the force from the surface’s normal. */
+    forceAngle: 'angle',
+    /** Half angle of the friction cone: also the steepest slope a foot stands on. */
+    coneAngle: 'angle',
+    /** Whether the foot holds. */
+    state: { oneOf: ['holds', 'slips'] },
+  },
+  assumes: ['Coulomb friction; mud, sand and film of water do not obey it'],
+  source: [{ level: 'commonPractice', where: 'Coulomb friction, angle of friction; any statics text' }],
+  si: ({ normal, tangential, friction }) => ({
+    use: tangential / (friction * normal),
+    forceAngle: Math.atan2(tangential, normal),
+    coneAngle: Math.atan(friction),
+    state: tangential <= friction * normal ? ('holds' as const) : ('slips' as const),
+  }),
+})
+
+const POINT = { x: 'length', y: 'length' } as const
+const STANCE = {
+  feet: { list: { fields: POINT }, least: 1 },
+  centreOfMass: { fields: { x: 'length', y: 'length', z: { kind: 'length', above: 0 } } },
+  mass: { kind: 'mass', above: 0, optional: true },
+  pushHeight: { kind: 'length', above: 0, optional: true },
+  gravity: { kind: 'acceleration', above: 0, default: '9.80665 m/s^2' },
+} as const satisfies Inputs
+
+/** One edge of the support polygon. */
+export interface SupportEdge {
+  /** Its two feet, by index in the list given; the interior is to the left going from one to the other. */
+  readonly feet: readonly [number, number]
+  /** Distance of the centre of mass' foot point inside the edge; negative outside. */
+  readonly margin: Quantity<'length'>
+  /** Slope towards the edge at which the robot tips; zero if it tips already. */
+  readonly tipSlope: Quantity<'angle'>
+  /** Horizontal push that tips it over this edge; `undefined` without a mass. */
+  readonly tipPush: Quantity<'force'> | undefined
+}
+
+/** How a standing robot is supported. */
+export interface SupportPolygon {
+  /** Whether the centre of mass is over the polygon. Fewer than three feet off a line never support a robot on point feet. */
+  readonly state: 'stable' | 'tips' | 'noPolygon'
+  /** Feet at the polygon's corners, counter-clockwise seen from above, by index in the list given. */
+  readonly corners: readonly number[]
+  readonly area: Quantity<'area'>
+  readonly edges: readonly SupportEdge[]
+  /** The smallest margin over the edges: the static stability margin; `undefined` without a polygon. */
+  readonly margin: Quantity<'length'> | undefined
+  /** The edge it tips over first. */
+  readonly weakest: SupportEdge | undefined
+}
+
+/**
+ * Support polygon of point feet on a level plane, the static stability margin, and slope and push to tip over each edge.
+ * The x and y of feet and centre of mass are in one horizontal frame, z is the height of the centre of mass over the feet. `pushHeight` is by default that height.
+ *
+ * Source of the margin: R. B. McGhee, A. A. Frank, "On the stability properties of quadruped creeping gaits", *Math. Biosciences* 3, 1968.
+ */
+export function supportPolygon(given: Given<typeof STANCE>): SupportPolygon {
+  const where = 'kinematics.supportPolygon'
+  const { feet, centreOfMass: c, mass, pushHeight, gravity } = readInputs(where, STANCE, given)
+  if (feet.length > 10_000) throw new InputError(where, [{ path: 'feet', given: `${feet.length} feet`, accepts: 'at most 10000' }])
+  const corners = convexHull(feet)
+  const none = corners.length < 3
+  let twiceArea = 0
+  const edges = none
+    ? []
+    : corners.map((from, i): SupportEdge => {
+        const to = corners[(i + 1) % corners.length]!
+        const [a, b] = [feet[from]!, feet[to]!]
+        twiceArea += a.x * b.y - b.x * a.y
+        const margin = ((b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x)) / Math.hypot(b.x - a.x, b.y - a.y)
+        const marginToEdge = Math.max(0, margin)
+        return {
+          feet: [from, to],
+          margin: new Quantity(margin, 'length'),
+          tipSlope: new Quantity(tipOverSlope.si({ marginToEdge, height: c.z }), 'angle'),
+          tipPush:
+            mass === undefined
+              ? undefined
+              : new Quantity(tipOverPush.si({ mass, marginToEdge, pushHeight: pushHeight ?? c.z, gravity }), 'force'),
+        }
+      })
+  const weakest = edges.reduce<SupportEdge | undefined>((least, edge) => (least === undefined || edge.margin.si < least.margin.si ? edge : least), undefined)
+  return {
+    state: weakest === undefined ? 'noPolygon' : weakest.margin.si >= 0 ? 'stable' : 'tips',
+    corners,
+    area: new Quantity(twiceArea / 2, 'area'),
+    edges,
+    margin: weakest?.margin,
+    weakest,
+  }
+}
+
+/** Indices of the convex hull's corners, counter-clockwise (A. M. Andrew's monotone chain, 1979). */
+function convexHull(points: readonly { x: number; y: number }[]): number[] {
+  const order = points.map((_, i) => i).sort((i, j) => points[i]!.x - points[j]!.x || points[i]!.y - points[j]!.y)
+  const size = Math.max(...points.map((p) => Math.hypot(p.x - points[0]!.x, p.y - points[0]!.y)))
+  const turnsLeft = (a: number, b: number, c: number) => {
+    const [p, q, r] = [points[a]!, points[b]!, points[c]!]
+    return (q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x) > 1e-12 * size * size
+  }
+  const half = (ordered: readonly number[]) => {
+    const chain: number[] = []
+    for (const i of ordered) {
+      while (chain.length >= 2 && !turnsLeft(chain.at(-2)!, chain.at(-1)!, i)) chain.pop()
+      chain.push(i)
+    }
+    return chain.slice(0, -1)
+  }
+  const hull = [...half(order), ...half(order.toReversed())]
+  return hull.length < 3 ? [...new Set(hull)] : hull
+}
