@@ -56,9 +56,7 @@ export const rows: Row[] = [
         return total
       },
     },
-    against: [
-      { ...program('C at -O3', c, 'inverse'), ratioAtMost: 1.3 },
-    ],
+    against: [{ ...program('C at -O3', c, 'inverse'), ratioAtMost: 1.3 }],
   },
   {
     work: 'foot position, Jacobian and statics',

@@ -63,7 +63,9 @@ const frameSi = (where: string, path: string, { position, rotation }: ReadFrame)
   const proper =
     R.length === 9 &&
     [0, 1, 2].every((i) =>
-      [0, 1, 2].every((j) => Math.abs(R[3 * i]! * R[3 * j]! + R[3 * i + 1]! * R[3 * j + 1]! + R[3 * i + 2]! * R[3 * j + 2]! - +(i === j)) < 1e-9),
+      [0, 1, 2].every(
+        (j) => Math.abs(R[3 * i]! * R[3 * j]! + R[3 * i + 1]! * R[3 * j + 1]! + R[3 * i + 2]! * R[3 * j + 2]! - +(i === j)) < 1e-9,
+      ),
     ) &&
     R[0]! * (R[4]! * R[8]! - R[5]! * R[7]!) - R[1]! * (R[3]! * R[8]! - R[5]! * R[6]!) + R[2]! * (R[3]! * R[7]! - R[4]! * R[6]!) > 0
   if (!proper)
@@ -85,7 +87,9 @@ function finish(
     throw new InputError(where, [{ path: 'links', given: `${links} links`, accepts: `must be one for each of the ${n} joints` }])
   const { gravity: g, rotorInertia } = given
   if (rotorInertia !== undefined && rotorInertia.length !== n)
-    throw new InputError(where, [{ path: 'rotorInertia', given: `${rotorInertia.length} values`, accepts: `must be one for each of the ${n} joints` }])
+    throw new InputError(where, [
+      { path: 'rotorInertia', given: `${rotorInertia.length} values`, accepts: `must be one for each of the ${n} joints` },
+    ])
   const rotor = new Float64Array(n * n)
   rotorInertia?.forEach((x, i) => {
     rotor[i * (n + 1)] = x

@@ -90,8 +90,7 @@ export function dampedInverse(chain: ChainKernel, request: InverseRequest): Inve
     for (let i = 0; i < n; i++) {
       for (let j = 0; j <= i; j++) {
         let sum = 0
-        for (let r = 0; r < rows; r++)
-          sum += weighted(J, n, r, i, request.lengthPerRadian) * weighted(J, n, r, j, request.lengthPerRadian)
+        for (let r = 0; r < rows; r++) sum += weighted(J, n, r, i, request.lengthPerRadian) * weighted(J, n, r, j, request.lengthPerRadian)
         normal[i * n + j] = sum
         normal[j * n + i] = sum
       }
@@ -138,7 +137,8 @@ const weighted = (J: Float64Array, n: number, row: number, column: number, lengt
 /** The rotation that is missing, as axis times angle in base axes, into out[3..5]. */
 function rotationErrorInto(out: Float64Array, wanted: ArrayLike<number>, pose: Float64Array): void {
   // E = W Rᵀ.
-  const E = (i: number, j: number) => wanted[3 * i]! * pose[3 * j]! + wanted[3 * i + 1]! * pose[3 * j + 1]! + wanted[3 * i + 2]! * pose[3 * j + 2]!
+  const E = (i: number, j: number) =>
+    wanted[3 * i]! * pose[3 * j]! + wanted[3 * i + 1]! * pose[3 * j + 1]! + wanted[3 * i + 2]! * pose[3 * j + 2]!
   const x = E(2, 1) - E(1, 2)
   const y = E(0, 2) - E(2, 0)
   const z = E(1, 0) - E(0, 1)

@@ -100,8 +100,7 @@ export class ChainKernel {
         const x = out[offset + row * n + j]!
         const y = out[offset + (row + 1) * n + j]!
         const z = out[offset + (row + 2) * n + j]!
-        for (let i = 0; i < 3; i++)
-          out[offset + (row + i) * n + j] = frames[R + i]! * x + frames[R + 3 + i]! * y + frames[R + 6 + i]! * z
+        for (let i = 0; i < 3; i++) out[offset + (row + i) * n + j] = frames[R + i]! * x + frames[R + 3 + i]! * y + frames[R + 6 + i]! * z
       }
     }
   }

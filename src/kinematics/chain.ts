@@ -1,4 +1,4 @@
-import { SVD, Matrix } from 'ml-matrix'
+import { Matrix, SVD } from 'ml-matrix'
 import { type Given, type Inputs, readInputs } from '../formula/index.js'
 import { type In, InputError, type Issue, Quantity, quantity } from '../units/index.js'
 import { type DenavitHartenbergChain, kernelFromScrews, kernelFromTable, type ScrewChain } from './chain-build.js'
@@ -169,12 +169,16 @@ export class SerialChain {
     const spec = readInputs(where, INVERSE, rest)
     const n = this.si.joints
     const ends = (end: 'lowest' | 'highest', none: number) =>
-      limits === undefined ? new Float64Array(n).fill(none) : this.values('inverse', limits.map((limit) => limit[end]) as GivenJointValues, `limits.${end}`)
+      limits === undefined
+        ? new Float64Array(n).fill(none)
+        : this.values('inverse', limits.map((limit) => limit[end]) as GivenJointValues, `limits.${end}`)
     const lowest = ends('lowest', -Infinity)
     const highest = ends('highest', Infinity)
     const crossed = lowest.findIndex((low, i) => !(low < highest[i]!))
     if (crossed >= 0)
-      throw new InputError(where, [{ path: `limits[${crossed}].lowest`, given: String(lowest[crossed]), accepts: 'must be below the highest' }])
+      throw new InputError(where, [
+        { path: `limits[${crossed}].lowest`, given: String(lowest[crossed]), accepts: 'must be below the highest' },
+      ])
     const found = dampedInverse(this.si, {
       position: [spec.position.x, spec.position.y, spec.position.z],
       rotation: spec.rotation?.flat(),

@@ -164,7 +164,10 @@ export function manipulability(leg: ThreeJointLeg, angles: GivenAngles): Manipul
   return {
     measure: new Quantity(measure, 'volume'),
     velocityAxes: left.map((direction, i) => ({ direction: vectorOf('ratio', direction), halfLength: new Quantity(sizes[i]!, 'length') })),
-    forceAxes: left.map((direction, i) => ({ direction: vectorOf('ratio', direction), halfLength: new Quantity(1 / sizes[i]!, 'curvature') })),
+    forceAxes: left.map((direction, i) => ({
+      direction: vectorOf('ratio', direction),
+      halfLength: new Quantity(1 / sizes[i]!, 'curvature'),
+    })),
     smallestSingularValue: new Quantity(smallest, 'length'),
     inverseCondition: new Quantity(smallest / large, 'ratio'),
     toSingularity: {

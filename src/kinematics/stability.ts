@@ -131,7 +131,10 @@ export function supportPolygon(given: Given<typeof STANCE>): SupportPolygon {
               : new Quantity(tipOverPush.si({ mass, marginToEdge, pushHeight: pushHeight ?? c.z, gravity }), 'force'),
         }
       })
-  const weakest = edges.reduce<SupportEdge | undefined>((least, edge) => (least === undefined || edge.margin.si < least.margin.si ? edge : least), undefined)
+  const weakest = edges.reduce<SupportEdge | undefined>(
+    (least, edge) => (least === undefined || edge.margin.si < least.margin.si ? edge : least),
+    undefined,
+  )
   return {
     state: weakest === undefined ? 'noPolygon' : weakest.margin.si >= 0 ? 'stable' : 'tips',
     corners,

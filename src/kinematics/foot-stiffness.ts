@@ -1,0 +1,194 @@
+import { type Given, type Inputs, readInputs, type Si } from '../formula/index.js'
+import type { Quantity } from '../units/index.js'
+import { type DriveCoupling, driveCoupling } from './coupling.js'
+import type { ThreeJointLeg } from './leg.js'
+import { apply3, determinant3, invert3, multiply3, quadratic3, transpose3 } from './matrix3.js'
+import { perJoint, rowsOf, type Vector3, vectorOf, xyz } from './vectors.js'
+
+const STIFFNESS = { kind: 'torsionalStiffness', above: 0 } as const
+const BEAM = {
+  inPlane: { kind: 'bendingRigidity', above: 0 },
+  acrossPlane: { kind: 'bendingRigidity', above: 0 },
+  torsion: { kind: 'bendingRigidity', above: 0 },
+} as const satisfies Inputs
+const COMPLIANCE = { kind: 'linearCompliance', min: 0, default: '0 m/N' } as const
+const SPECIFICATION = {
+  angles: { fields: perJoint('angle') },
+  driveStiffness: { fields: { abduction: STIFFNESS, hip: STIFFNESS, knee: STIFFNESS } },
+  groundReaction: { fields: xyz('force'), optional: true },
+  upperLink: { fields: BEAM, optional: true },
+  lowerLink: { fields: BEAM, optional: true },
+  footPad: { fields: { x: COMPLIANCE, y: COMPLIANCE, z: COMPLIANCE }, optional: true },
+} as const satisfies Inputs
+
+/**
+ * What makes a foot give way: torsional stiffness of each drive at its drum (before the coupling), bending and torsion of the links where given
+ * (rigidities E I across the leg plane's normal and in it, and G J), and a soft foot pad along the leg's axes.
+ */
+export interface FootStiffnessSpecification extends Given<typeof SPECIFICATION> {
+  /** How the knee is driven; left out, its motor is at the knee. */
+  readonly coupling?: DriveCoupling
+}
+
+/** Stiffness at the foot. */
+export interface FootStiffness {
+  readonly stable: true
+  /** Movement of the foot per force, rows and columns x, y, z. */
+  readonly compliance: Quantity<'linearCompliance'>[][]
+  /** Stiffness along each axis with the foot **free** to move across it: what a single pushing finger feels. */
+  readonly free: Vector3<'linearStiffness'>
+  /** Stiffness along each axis with the foot **guided** along it: never smaller than free, often more than twice. */
+  readonly guided: Vector3<'linearStiffness'>
+  /** What each part gives along each axis, free: drives, links, pad. */
+  readonly shares: { readonly [part in 'drives' | 'links' | 'footPad']: Vector3<'linearCompliance'> }
+  /** Movement of the foot under the ground reaction, by these stiffnesses. */
+  readonly deflection: Vector3<'length'>
+}
+
+/** The leg gives way under its load: the drives are too soft to hold this pose. */
+export interface FootGivesWay {
+  readonly stable: false
+}
+
+/**
+ * Stiffness of the foot against the ground, in the leg's frame.
+ *
+ * With a ground reaction the load's own part is in it: pushing on a leg already loaded moves the load's line, which softens (or stiffens) it.
+ * Joint stiffness then is K − ∂(Jᵀ R)/∂q. A leg whose drives cannot hold the load gets a typed answer, not a negative stiffness.
+ */
+export function footStiffness(leg: ThreeJointLeg, given: FootStiffnessSpecification): FootStiffness | FootGivesWay {
+  const { coupling = driveCoupling({ knee: 'motorAtKnee' }), ...rest } = given
+  const spec = readInputs('kinematics.footStiffness', SPECIFICATION, rest)
+  const q = [spec.angles.abduction, spec.angles.hip, spec.angles.knee] as const
+  const K = new Float64Array(9)
+  coupling.jointMatrixInto(K, 0, q, [spec.driveStiffness.abduction, spec.driveStiffness.hip, spec.driveStiffness.knee])
+  const R = spec.groundReaction
+  const load = R === undefined ? [0, 0, 0] : [R.x, R.y, R.z]
+  if (R !== undefined) {
+    const H = new Float64Array(9)
+    loadStiffnessInto(H, leg, q, load)
+    for (let i = 0; i < 9; i++) K[i]! -= H[i]!
+  }
+  if (!positiveDefinite(K)) return { stable: false }
+  const J = new Float64Array(9)
+  const transposed = new Float64Array(9)
+  const inverseK = new Float64Array(9)
+  const half = new Float64Array(9)
+  const drives = new Float64Array(9)
+  leg.si.jacobianInto(J, 0, ...q)
+  transpose3(transposed, J)
+  if (!invert3(inverseK, K)) return { stable: false }
+  multiply3(half, inverseK, transposed)
+  multiply3(drives, J, half)
+  const links = linkCompliance(leg, q, spec.upperLink, spec.lowerLink)
+  const pad = Float64Array.from([spec.footPad?.x ?? 0, 0, 0, 0, spec.footPad?.y ?? 0, 0, 0, 0, spec.footPad?.z ?? 0])
+  const total = drives.map((x, i) => x + links[i]! + pad[i]!)
+  const diagonal = (a: ArrayLike<number>) => [a[0]!, a[4]!, a[8]!]
+  return {
+    stable: true,
+    compliance: rowsOf('linearCompliance', total, 3),
+    free: vectorOf(
+      'linearStiffness',
+      diagonal(total).map((c) => 1 / c),
+    ),
+    guided: vectorOf('linearStiffness', guidedStiffness(total)),
+    shares: {
+      drives: vectorOf('linearCompliance', diagonal(drives)),
+      links: vectorOf('linearCompliance', diagonal(links)),
+      footPad: vectorOf('linearCompliance', diagonal(pad)),
+    },
+    deflection: vectorOf('length', apply3(total, load)),
+  }
+}
+
+/** Diagonal of the inverse of a compliance; infinite where the foot cannot move across (a singular pose with nothing else soft). */
+function guidedStiffness(compliance: Float64Array): number[] {
+  const inverse = new Float64Array(9)
+  return invert3(inverse, compliance) ? [inverse[0]!, inverse[4]!, inverse[8]!] : [Infinity, Infinity, Infinity]
+}
+
+const positiveDefinite = (a: ArrayLike<number>) => a[0]! > 0 && a[0]! * a[4]! - a[1]! * a[3]! > 0 && determinant3(a) > 0
+
+/** ∂(Jᵀ R)/∂q of a fixed force R on the foot, symmetric, row-major (9 numbers), SI. */
+export function loadStiffnessInto(out: Float64Array, leg: ThreeJointLeg, q: ArrayLike<number>, force: ArrayLike<number>): void {
+  const { hipOffset: d, upperLink: l1, lowerLink: l2 } = leg.si
+  const s1 = Math.sin(q[0]!)
+  const c1 = Math.cos(q[0]!)
+  const shankX = -l2 * Math.sin(q[1]! + q[2]!)
+  const shankZ = -l2 * Math.cos(q[1]! + q[2]!)
+  const X = shankX - l1 * Math.sin(q[1]!)
+  const Z = shankZ - l1 * Math.cos(q[1]!)
+  const [fx, fy, fz] = [force[0]!, force[1]!, force[2]!]
+  const across = fy * c1 + fz * s1
+  const up = fz * c1 - fy * s1
+  // Second derivatives of the foot in the leg plane: x″ = −X, z″ = −Z for the hip, the shank's for every pair with the knee; dX/dq2 = Z, dZ/dq2 = −X.
+  out[0] = -d * across - Z * up
+  out[1] = X * across
+  out[2] = shankX * across
+  out[3] = out[1]!
+  out[4] = -X * fx - Z * up
+  out[5] = -shankX * fx - shankZ * up
+  out[6] = out[2]!
+  out[7] = out[5]!
+  out[8] = out[5]!
+}
+
+type Beam = Si<typeof BEAM>
+
+/** Movement of the foot by bending and torsion of the links, row-major, m/N: the integral of unit moments over each link (three Gauss points are exact). */
+function linkCompliance(
+  leg: ThreeJointLeg,
+  q: readonly [number, number, number],
+  upper: Beam | undefined,
+  lower: Beam | undefined,
+): Float64Array {
+  const out = new Float64Array(9)
+  const points = new Float64Array(9)
+  leg.si.jointsInto(points, 0, ...q)
+  const foot = points.subarray(6, 9)
+  const normal = [0, Math.cos(q[0]), Math.sin(q[0])]
+  for (const [from, to, beam] of [
+    [points.subarray(0, 3), points.subarray(3, 6), upper],
+    [points.subarray(3, 6), foot, lower],
+  ] as const) {
+    if (beam === undefined) continue
+    const along = [0, 1, 2].map((i) => to[i]! - from[i]!)
+    const length = Math.hypot(...along)
+    const axis = along.map((x) => x / length)
+    const third = [
+      normal[1]! * axis[2]! - normal[2]! * axis[1]!,
+      normal[2]! * axis[0]! - normal[0]! * axis[2]!,
+      normal[0]! * axis[1]! - normal[1]! * axis[0]!,
+    ]
+    const flexibilities = [
+      [normal, 1 / beam.inPlane],
+      [third, 1 / beam.acrossPlane],
+      [axis, 1 / beam.torsion],
+    ] as const
+    for (const [position, weight] of GAUSS) {
+      const arm = [0, 1, 2].map((i) => foot[i]! - from[i]! - position * along[i]!)
+      for (const [u, flexibility] of flexibilities) {
+        // Moment about u of a unit force along each axis: u · (arm × e).
+        const moment = [u[1]! * arm[2]! - u[2]! * arm[1]!, u[2]! * arm[0]! - u[0]! * arm[2]!, u[0]! * arm[1]! - u[1]! * arm[0]!]
+        for (let i = 0; i < 3; i++) for (let j = 0; j < 3; j++) out[3 * i + j]! += weight * length * flexibility * moment[i]! * moment[j]!
+      }
+    }
+  }
+  return out
+}
+
+const ROOT = Math.sqrt(0.6) / 2
+const GAUSS = [
+  [0.5 - ROOT, 5 / 18],
+  [0.5, 8 / 18],
+  [0.5 + ROOT, 5 / 18],
+] as const
+
+/** Stiffness along a direction, free and guided, from a compliance (SI). */
+export const stiffnessAlong = (complianceSi: ArrayLike<number>, direction: ArrayLike<number>): { free: number; guided: number } => {
+  const inverse = new Float64Array(9)
+  return {
+    free: 1 / quadratic3(complianceSi, direction),
+    guided: invert3(inverse, complianceSi) ? quadratic3(inverse, direction) : Infinity,
+  }
+}
