@@ -3,7 +3,7 @@ import { type In, type Kind, Quantity, quantity } from '../../src/units/index.js
 
 /**
  * One comparison of a result with a value from outside. `within` is as tight as the printed digits allow: `'digits'` (the default)
- * takes half a unit in the last printed digit of the expected text, a percentage is relative, a quantity text is absolute.
+ * takes half a unit in the last printed digit of the expected text, a percentage is relative, a quantity text or a bare number (in the expected unit) is absolute.
  */
 export interface Check {
   /** The formula's id, or `module.name` of a solver. */
@@ -94,7 +94,9 @@ function comparison(id: string, what: string, value: () => unknown, expected: un
 function tolerance(printed: string, unit: string, within: string, got: unknown): number {
   if (within === 'digits') return lastDigit(printed) * 0.5000001
   if (within.endsWith('%')) return (Math.abs(Number(printed)) * Number.parseFloat(within)) / 100
-  if (!(got instanceof Quantity) || unit === '') return Number(within)
+  // A bare number counts in the expected value's own unit.
+  if (!within.includes(' ')) return Number(within)
+  if (!(got instanceof Quantity) || unit === '') return Number.parseFloat(within)
   const absolute = quantity(got.kind as Kind, within as never)
   const zero = quantity(got.kind as Kind, `0 ${unit}` as never)
   return (absolute.in as (u: string) => number).call(absolute, unit) - (zero.in as (u: string) => number).call(zero, unit)

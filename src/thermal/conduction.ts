@@ -1,0 +1,133 @@
+import { formula } from '../formula/index.js'
+
+/** Thermal resistance of a flat layer. */
+export const layerResistance = /* @__PURE__ */ formula('thermal.layerResistance', {
+  inputs: {
+    /** Thickness along the heat flow. */
+    thickness: { kind: 'length', min: 0 },
+    /** Conductivity. */
+    conductivity: { kind: 'thermalConductivity', above: 0 },
+    /** Area across the heat flow. */
+    area: { kind: 'area', above: 0 },
+  },
+  /** Resistance. */
+  output: 'thermalResistance',
+  assumes: ['one-dimensional flow'],
+  source: [{ level: 'published', where: "Fourier's law; any heat transfer text, plane wall" }],
+  si: ({ thickness, conductivity, area }) => thickness / (conductivity * area),
+})
+
+/** Thermal resistance of a cylindrical shell, or of a disc of that height for flow along the radius. */
+export const shellResistance = /* @__PURE__ */ formula('thermal.shellResistance', {
+  inputs: {
+    /** Inner radius. */
+    innerRadius: { kind: 'length', above: 0 },
+    /** Outer radius. */
+    outerRadius: { kind: 'length', above: 0 },
+    /** Length of the shell, or thickness of the disc. */
+    length: { kind: 'length', above: 0 },
+    /** Conductivity. */
+    conductivity: { kind: 'thermalConductivity', above: 0 },
+  },
+  /** Resistance. */
+  output: 'thermalResistance',
+  assumes: ['radial flow only'],
+  valid: { 'outer radius larger than inner': ({ innerRadius, outerRadius }) => outerRadius > innerRadius },
+  source: [{ level: 'published', where: 'any heat transfer text, cylindrical wall (Çengel, problem 3-94)' }],
+  si: ({ innerRadius, outerRadius, length, conductivity }) => Math.log(outerRadius / innerRadius) / (2 * Math.PI * conductivity * length),
+})
+
+/** Thermal resistance of a surface to a fluid or of a joint: one over coefficient times area. */
+export const surfaceResistance = /* @__PURE__ */ formula('thermal.surfaceResistance', {
+  inputs: {
+    /** Heat transfer or contact coefficient. */
+    coefficient: { kind: 'heatTransferCoefficient', above: 0 },
+    /** Area. */
+    area: { kind: 'area', above: 0 },
+  },
+  /** Resistance. */
+  output: 'thermalResistance',
+  source: [{ level: 'published', where: "Newton's law of cooling; any heat transfer text" }],
+  si: ({ coefficient, area }) => 1 / (coefficient * area),
+})
+
+/** Area of a ring, such as the face on which a motor sits. */
+export const ringArea = /* @__PURE__ */ formula('thermal.ringArea', {
+  inputs: {
+    /** Inner radius; 0 for a disc. */
+    innerRadius: { kind: 'length', min: 0 },
+    /** Outer radius. */
+    outerRadius: { kind: 'length', above: 0 },
+  },
+  /** Area. */
+  output: 'area',
+  valid: { 'outer radius larger than inner': ({ innerRadius, outerRadius }) => outerRadius > innerRadius },
+  source: [{ level: 'computed', where: 'geometry' }],
+  si: ({ innerRadius, outerRadius }) => Math.PI * (outerRadius * outerRadius - innerRadius * innerRadius),
+})
+
+/**
+ * Contact conductance of two rough metal faces under pressure, the softer deforming plastically, with the gas in the gap.
+ *
+ * Good to a factor of two or three in practice. For a polymer mount it rarely matters: the plate behind it resists twenty times more.
+ */
+export const contactConductance = /* @__PURE__ */ formula('thermal.contactConductance', {
+  inputs: {
+    /** Conductivity of the first body. */
+    conductivity1: { kind: 'thermalConductivity', above: 0 },
+    /** Conductivity of the second body. */
+    conductivity2: { kind: 'thermalConductivity', above: 0 },
+    /** Combined rms roughness, root of the sum of squares of both. */
+    roughness: { kind: 'length', above: 0 },
+    /** Combined mean absolute slope of the asperities. */
+    slope: { kind: 'ratio', above: 0 },
+    /** Contact pressure. */
+    pressure: { kind: 'stress', min: 0 },
+    /** Micro-hardness of the softer body. */
+    hardness: { kind: 'stress', above: 0 },
+    /** Conductivity of what fills the gap; 0 in vacuum. */
+    gapConductivity: { kind: 'thermalConductivity', min: 0, default: '0 W/(m K)' },
+    /** Effective thickness of the gap; about 1.5 to 3 times the roughness. */
+    gapThickness: { kind: 'length', above: 0, optional: true },
+  },
+  output: {
+    /** Through the solid spots. */
+    solid: 'heatTransferCoefficient',
+    /** Through the gap. */
+    gap: 'heatTransferCoefficient',
+    /** Both. */
+    total: 'heatTransferCoefficient',
+  },
+  assumes: ['conforming rough surfaces, first loading, plastic asperities', 'gap taken as twice the roughness when not given'],
+  valid: { 'pressure below a fiftieth of the hardness': ({ pressure, hardness }) => pressure <= 0.02 * hardness },
+  source: [{ level: 'memory', where: 'Cooper, Mikic & Yovanovich 1969, Yovanovich 1982: 1.25 k m/σ (P/H)^0.95' }],
+  si: ({ conductivity1, conductivity2, roughness, slope, pressure, hardness, gapConductivity, gapThickness = 2 * roughness }) => {
+    const k = (2 * conductivity1 * conductivity2) / (conductivity1 + conductivity2)
+    const solid = ((1.25 * k * slope) / roughness) * (pressure / hardness) ** 0.95
+    const gap = gapConductivity / gapThickness
+    return { solid, gap, total: solid + gap }
+  },
+})
+
+/** Biot number: whether a body may be taken as one temperature (below about 0.1). A printed plate usually may not. */
+export const biotNumber = /* @__PURE__ */ formula('thermal.biotNumber', {
+  inputs: {
+    /** Heat transfer coefficient. */
+    coefficient: { kind: 'heatTransferCoefficient', min: 0 },
+    /** Volume over cooled area: half the thickness of a plate cooled on both faces. */
+    length: { kind: 'length', above: 0 },
+    /** Conductivity. */
+    conductivity: { kind: 'thermalConductivity', above: 0 },
+  },
+  output: {
+    /** Biot number. */
+    biot: 'ratio',
+    /** Whether one temperature will do. */
+    state: { oneOf: ['lumped', 'distributed'] },
+  },
+  source: [{ level: 'published', where: 'Çengel, Heat and Mass Transfer, section 4-1: lumped below 0.1' }],
+  si: ({ coefficient, length, conductivity }) => {
+    const biot = (coefficient * length) / conductivity
+    return { biot, state: biot < 0.1 ? 'lumped' : 'distributed' }
+  },
+})

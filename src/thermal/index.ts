@@ -1,0 +1,58 @@
+/**
+ * Heat in a motor and its mount: losses, the ways heat leaves, networks in time, and which limit is met first.
+ *
+ * Conventions. Temperatures are absolute and differ in kind from differences. One motor description (peak line-to-line back-EMF per
+ * rad/s and terminal resistance) gives every torque constant; a constant's kind says which current it is per, and a peak phase current is
+ * never an rms one. Losses "at 20 °C" are what the same current would lose in cold copper. Heat flow is positive from the first named to the second. A
+ * plate's faces are the motor's face and the free face; the mount temperature is that of the ring where motor and plate touch, never a plate mean.
+ * Film properties are taken at the mean of surface and fluid, expansion at 1/T in kelvin. Gravity is 9.80665 m/s².
+ *
+ * Hot motors burn and batteries catch fire: results are estimates for trained judgement, and local codes come first.
+ *
+ * @module
+ */
+export { ATMOSPHERE, airProperties, GRAVITY, pressureAtAltitude, rayleighNumber } from './air.js'
+export { biotNumber, contactConductance, layerResistance, ringArea, shellResistance, surfaceResistance } from './conduction.js'
+export { bridgeConductionLoss, bridgeSwitchingLoss } from './controller.js'
+export {
+  adiabaticPulse,
+  continuousLoss,
+  copperLoss,
+  copperLossForTorque,
+  copperLossFromRms,
+  hotResistance,
+  hotSteadyState,
+  magnetDerating,
+  phaseLossesAtStall,
+  rmsTorque,
+  runawayLoss,
+  windingHeatCapacity,
+} from './copper.js'
+export {
+  forcedConvection,
+  mixedConvection,
+  nusseltCylinderCrossflow,
+  nusseltFlatPlate,
+  nusseltRotatingCylinder,
+} from './forced-convection.js'
+export {
+  backEmfConstant,
+  currentsForTorque,
+  motorConstant,
+  motorTorqueBand,
+  terminalResistance,
+  torqueConstants,
+} from './motor-constants.js'
+export {
+  naturalConvection,
+  nusseltHorizontalCylinder,
+  nusseltPlateDown,
+  nusseltPlateUp,
+  nusseltVerticalPlate,
+  nusseltVerticalPlateLaminar,
+} from './natural-convection.js'
+export { type Network, type NetworkLink, type NetworkNode, network } from './network.js'
+export { dragLoss, noLoadLoss, noLoadSplit } from './no-load.js'
+export { radiantFlux, radiationCoefficient, STEFAN_BOLTZMANN } from './radiation.js'
+export { ringOnPlate } from './ring-plate.js'
+export { electricalPower, gaugeWire, leadLoss, speedAtCurrent, supplySag } from './supply.js'

@@ -1,0 +1,82 @@
+import { formula } from '../formula/index.js'
+
+/** Iron and friction loss from one no-load point, with the drag torque that it amounts to. */
+export const noLoadLoss = /* @__PURE__ */ formula('thermal.noLoadLoss', {
+  inputs: {
+    /** DC voltage of the no-load test. */
+    voltage: { kind: 'voltage', above: 0 },
+    /** DC current drawn. */
+    current: { kind: 'current', above: 0 },
+    /** Resistance between two terminals. */
+    terminalResistance: { kind: 'electricalResistance', min: 0 },
+    /** Speed reached. */
+    speed: { kind: 'angularVelocity', above: 0 },
+  },
+  output: {
+    /** Loss in iron, bearings and windage at that speed. */
+    loss: 'power',
+    /** Drag torque. */
+    dragTorque: 'torque',
+  },
+  assumes: ['six-step drive: the DC current flows through two phases', 'controller loss not in the measurement'],
+  valid: { 'copper loss is only part of the input': (_, { loss }) => loss > 0 },
+  source: [{ level: 'computed', where: 'input less copper loss of the no-load test' }],
+  si: ({ voltage, current, terminalResistance, speed }) => {
+    const loss = voltage * current - current * current * terminalResistance
+    return { loss, dragTorque: loss / speed }
+  },
+})
+
+/** Splits no-load losses at two speeds into a part that grows with speed (hysteresis, dry friction) and one with its square (eddy currents, grease). */
+export const noLoadSplit = /* @__PURE__ */ formula('thermal.noLoadSplit', {
+  inputs: {
+    /** First speed. */
+    speed1: { kind: 'angularVelocity', above: 0 },
+    /** Loss at the first speed. */
+    loss1: { kind: 'power', min: 0 },
+    /** Second speed. */
+    speed2: { kind: 'angularVelocity', above: 0 },
+    /** Loss at the second speed. */
+    loss2: { kind: 'power', min: 0 },
+  },
+  output: {
+    /** Constant drag torque. */
+    constantDrag: 'torque',
+    /** Drag torque per speed. */
+    viscousDrag: 'torsionalDamping',
+  },
+  assumes: ['loss is a sum of a linear and a quadratic term in speed'],
+  valid: {
+    'two different speeds': ({ speed1, speed2 }) => speed1 !== speed2,
+    'both parts positive (else the points contradict the model)': (_, { constantDrag, viscousDrag }) =>
+      constantDrag >= 0 && viscousDrag >= 0,
+  },
+  source: [
+    {
+      level: 'memory',
+      where:
+        'Hendershot & Miller, Design of Brushless Permanent-Magnet Machines: hysteresis grows with frequency, eddy loss with its square',
+    },
+  ],
+  si: ({ speed1, loss1, speed2, loss2 }) => {
+    const viscousDrag = (loss2 / speed2 - loss1 / speed1) / (speed2 - speed1)
+    return { constantDrag: loss1 / speed1 - viscousDrag * speed1, viscousDrag }
+  },
+})
+
+/** Loss in iron and bearings at a speed; zero at standstill (ripple loss from switching is not in it). */
+export const dragLoss = /* @__PURE__ */ formula('thermal.dragLoss', {
+  inputs: {
+    /** Constant drag torque. */
+    constantDrag: { kind: 'torque', min: 0 },
+    /** Drag torque per speed; zero when only one no-load point is known. */
+    viscousDrag: { kind: 'torsionalDamping', min: 0, default: '0 N m s/rad' },
+    /** Speed, either sign. */
+    speed: 'angularVelocity',
+  },
+  /** Loss. */
+  output: 'power',
+  assumes: ['switching ripple not included'],
+  source: [{ level: 'computed', where: 'drag torque times speed' }],
+  si: ({ constantDrag, viscousDrag, speed }) => constantDrag * Math.abs(speed) + viscousDrag * speed * speed,
+})

@@ -1,0 +1,44 @@
+import { formula } from '../formula/index.js'
+
+/** Stefan–Boltzmann constant, W/(m² K⁴), exact since the SI of 2019. */
+export const STEFAN_BOLTZMANN = 5.670374419e-8
+
+/** Net heat flux radiated by a grey surface to surroundings at another temperature (a sky, a sunlit wall, the next motor). */
+export const radiantFlux = /* @__PURE__ */ formula('thermal.radiantFlux', {
+  inputs: {
+    /** Emissivity of the surface. */
+    emissivity: { kind: 'ratio', min: 0, max: 1 },
+    /** Temperature of the surface. */
+    surface: { kind: 'temperature', above: 0 },
+    /** Temperature of what it sees. */
+    surroundings: { kind: 'temperature', min: 0 },
+    /** Share of its view that sees them. */
+    viewFactor: { kind: 'ratio', min: 0, max: 1, default: 1 },
+  },
+  /** Net flux from the surface; negative when it gains. */
+  output: 'heatFlux',
+  assumes: ['grey surface', 'surroundings large, so that what returns does not count'],
+  source: [{ level: 'published', where: 'Stefan–Boltzmann law; constant of CODATA 2018 (exact)' }],
+  si: ({ emissivity, surface, surroundings, viewFactor }) =>
+    viewFactor * emissivity * STEFAN_BOLTZMANN * (surface ** 4 - surroundings ** 4),
+})
+
+/** Radiation as a heat transfer coefficient: exact, not a linearisation, when both temperatures are the true ones. */
+export const radiationCoefficient = /* @__PURE__ */ formula('thermal.radiationCoefficient', {
+  inputs: {
+    /** Emissivity of the surface. */
+    emissivity: { kind: 'ratio', min: 0, max: 1 },
+    /** Temperature of the surface. */
+    surface: { kind: 'temperature', above: 0 },
+    /** Temperature of what it sees. */
+    surroundings: { kind: 'temperature', min: 0 },
+    /** Share of its view that sees them. */
+    viewFactor: { kind: 'ratio', min: 0, max: 1, default: 1 },
+  },
+  /** Coefficient on the difference of these two temperatures. */
+  output: 'heatTransferCoefficient',
+  assumes: ['grey surface', 'surroundings large, so that what returns does not count'],
+  source: [{ level: 'published', where: 'Stefan–Boltzmann law, factored (Çengel, problem 3-94)' }],
+  si: ({ emissivity, surface, surroundings, viewFactor }) =>
+    viewFactor * emissivity * STEFAN_BOLTZMANN * (surface + surroundings) * (surface * surface + surroundings * surroundings),
+})

@@ -1,0 +1,155 @@
+import { formula } from '../formula/index.js'
+import { besselJ0, besselJ1, besselJ1Zero, solveInPlace } from '../numeric/index.js'
+
+/** Terms of the series; the rest falls with the cube of the order and stays below a millionth of the sum. */
+const TERMS = 400
+let zeros: Float64Array | undefined
+let ends: Float64Array | undefined
+
+/** Zeros of J1 and the squares of J0 there, made once when first asked for. */
+function roots(): { zeros: Float64Array; ends: Float64Array } {
+  if (zeros === undefined || ends === undefined) {
+    zeros = Float64Array.from({ length: TERMS }, (_, i) => besselJ1Zero(i + 1))
+    ends = zeros.map((zero) => besselJ0(zero) ** 2)
+  }
+  return { zeros, ends }
+}
+
+/**
+ * Thermal resistance of a plate under a ring-shaped motor, both faces cooled: from the ring where motor and plate touch to the air. The plate is not a lump:
+ * in a printed plate most of the drop is along the plate, and the fin outside plus the disc under the motor would be a third too optimistic.
+ */
+export const ringOnPlate = /* @__PURE__ */ formula('thermal.ringOnPlate', {
+  inputs: {
+    /** Inner radius of the ring; 0 for a disc. */
+    innerRadius: { kind: 'length', min: 0 },
+    /** Outer radius of the ring. */
+    outerRadius: { kind: 'length', above: 0 },
+    /** Radius of the plate; for a square one its side over √π. */
+    plateRadius: { kind: 'length', above: 0 },
+    /** Thickness of the plate. */
+    thickness: { kind: 'length', above: 0 },
+    /** Conductivity of the plate. */
+    conductivity: { kind: 'thermalConductivity', above: 0 },
+    /** Heat transfer coefficient of the motor's face of the plate, film and radiation together; 0 for an insulated face. */
+    motorFaceCoefficient: { kind: 'heatTransferCoefficient', min: 0 },
+    /** The same of the free face. */
+    freeFaceCoefficient: { kind: 'heatTransferCoefficient', above: 0 },
+    /** Whether the motor covers its face of the plate inside the ring's outer radius, so that no air cools it there, or stands clear of it. */
+    underMotor: { oneOf: ['covered', 'open'], default: 'covered' },
+  },
+  output: {
+    /** From the mean of the ring to the air. */
+    ring: 'thermalResistance',
+    /** The part of it that a plate of uniform flux would have. */
+    uniform: 'thermalResistance',
+    /** The part of it that spreading adds. */
+    spreading: 'thermalResistance',
+  },
+  assumes: [
+    'round plate with an adiabatic rim, one conductivity in all directions, steady',
+    'uniform flux over the ring; one coefficient per face outside what the motor covers',
+  ],
+  requires: {
+    innerRadius: {
+      accepts: 'must be smaller than the outer radius of the ring',
+      holds: ({ innerRadius, outerRadius }) => innerRadius < outerRadius,
+    },
+    plateRadius: {
+      accepts: 'must be at least the outer radius of the ring',
+      holds: ({ outerRadius, plateRadius }) => plateRadius >= outerRadius,
+    },
+  },
+  valid: {
+    'ring at least a hundredth of the plate radius wide, which the terms of the series resolve': ({
+      innerRadius,
+      outerRadius,
+      plateRadius,
+    }) => outerRadius - innerRadius >= 0.01 * plateRadius,
+  },
+  source: [
+    {
+      level: 'computed',
+      where:
+        'Fourier-Bessel series of the heat equation in a plate with convection on both faces; with one face insulated it is the published disc series',
+    },
+    { level: 'memory', where: 'Yovanovich; Lee, Song, Au & Moran 1995 (disc on a plate, one face)' },
+  ],
+  si: (x) => {
+    const { innerRadius, outerRadius, plateRadius } = x
+    const { zeros: lambda, ends: end } = roots()
+    const area = outerRadius * outerRadius - innerRadius * innerRadius
+    const covered = x.underMotor === 'covered' && x.motorFaceCoefficient > 0
+    const uniform = 1 / (Math.PI * plateRadius ** 2 * admittanceAt(x, 0))
+    let sum = 0
+    for (let n = covered ? COUPLED - 1 : 0; n < TERMS; n++) {
+      const mu = lambda[n]! / plateRadius
+      const source = ringIntegral(x, mu)
+      sum += (source * source) / (end[n]! * admittanceAt(x, mu))
+    }
+    const spreading = (4 * sum) / (Math.PI * plateRadius * plateRadius * area * area)
+    if (!covered) return { ring: uniform + spreading, uniform, spreading }
+    const ring = coupledMean(x) + spreading
+    return { ring, uniform, spreading: ring - uniform }
+  },
+})
+
+/** SI numbers of a plate and its ring. */
+interface Plate {
+  readonly innerRadius: number
+  readonly outerRadius: number
+  readonly plateRadius: number
+  readonly thickness: number
+  readonly conductivity: number
+  readonly motorFaceCoefficient: number
+  readonly freeFaceCoefficient: number
+}
+
+/** Integral of r J0(mu r) over the ring. */
+function ringIntegral({ innerRadius, outerRadius }: Plate, mu: number): number {
+  if (mu === 0) return (outerRadius * outerRadius - innerRadius * innerRadius) / 2
+  return (outerRadius * besselJ1(mu * outerRadius) - (innerRadius === 0 ? 0 : innerRadius * besselJ1(mu * innerRadius))) / mu
+}
+
+/** Flux into the motor's face per surface temperature, for one mode of the plate. */
+function admittanceAt({ thickness, conductivity, motorFaceCoefficient, freeFaceCoefficient }: Plate, mu: number): number {
+  if (mu === 0) return motorFaceCoefficient + 1 / (thickness / conductivity + 1 / freeFaceCoefficient)
+  const tanh = Math.tanh(mu * thickness)
+  const free = freeFaceCoefficient / (conductivity * mu)
+  return motorFaceCoefficient + (conductivity * mu * (tanh + free)) / (1 + free * tanh)
+}
+
+/** Modes that the missing film under the motor couples; for higher ones it is nothing against conduction. */
+const COUPLED = 48
+
+/**
+ * Mean ring temperature per watt from the uniform mode and the first modes, coupled by the film that is missing where the motor covers its face: what the one
+ * coefficient per face would take away there is given back as a source.
+ */
+function coupledMean(x: Plate): number {
+  const { zeros: lambda, ends: end } = roots()
+  const { outerRadius: a, plateRadius: b, motorFaceCoefficient: film } = x
+  const mu = Float64Array.from({ length: COUPLED }, (_, m) => (m === 0 ? 0 : lambda[m - 1]! / b))
+  const j0 = mu.map((value) => besselJ0(value * a))
+  const j1 = mu.map((value) => besselJ1(value * a))
+  const matrix = new Float64Array(COUPLED * COUPLED)
+  const load = mu.map((value) => ringIntegral(x, value))
+  for (let m = 0; m < COUPLED; m++) {
+    for (let n = 0; n <= m; n++) {
+      // Lommel's integral of r J0(mu_m r) J0(mu_n r) from 0 to a
+      const overlap =
+        m === n
+          ? ((a * a) / 2) * (j0[m]! * j0[m]! + j1[m]! * j1[m]!)
+          : (a * (mu[m]! * j1[m]! * j0[n]! - mu[n]! * j0[m]! * j1[n]!)) / (mu[m]! * mu[m]! - mu[n]! * mu[n]!)
+      matrix[m * COUPLED + n] = -film * overlap
+      matrix[n * COUPLED + m] = -film * overlap
+    }
+    matrix[m * COUPLED + m]! += admittanceAt(x, mu[m]!) * ((b * b) / 2) * (m === 0 ? 1 : end[m - 1]!)
+  }
+  const temperatures = load.slice()
+  solveInPlace(matrix, COUPLED, new Int32Array(COUPLED), temperatures)
+  let mean = 0
+  for (let m = 0; m < COUPLED; m++) mean += temperatures[m]! * load[m]!
+  // A flux of 1/(π (a2² − a1²)) per watt, averaged over the ring.
+  return mean / (2 * Math.PI * ringIntegral(x, 0) ** 2)
+}
