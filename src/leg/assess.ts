@@ -95,18 +95,20 @@ interface Survey {
   readonly states: readonly CaseState[]
   readonly found: readonly Found[]
   readonly unsettled: readonly Unsettled[]
+  readonly walkTorque: (joint: Joint) => number
 }
 
 function survey(leg: Prepared, sheet: Sheet, cases: readonly CaseId[]): Survey {
   const states = cases.map((id) => workOut(leg, sheet, id))
   const found: Found[] = []
+  const walkTorque = (joint: Joint) => Math.abs(states.find((one) => one.case.id === 'walk')?.motion?.[joint].torque ?? 0)
   for (const state of states) {
     for (const check of CHECKS) {
       if (!check.cases.includes(state.case.id)) continue
       for (const joint of JOINTS) {
         if (check.scope === 'leg' && joint !== 'hip') continue
         sheet.open(checkStage(check, joint, state.case.id))
-        const finding = check.run(sheet.of, { leg, state, joint }, state.joints[joint])
+        const finding = check.run(sheet.of, { leg, state, joint, walkTorque }, state.joints[joint])
         if (finding !== undefined) found.push({ check, joint, id: state.case.id, finding, reserve: reserveOf(finding) })
       }
     }
@@ -117,7 +119,7 @@ function survey(leg: Prepared, sheet: Sheet, cases: readonly CaseId[]): Survey {
       return heat.unsettled === undefined ? [] : [{ case: state.case.id, joint, loop: heat.unsettled.loop, why: heat.unsettled.why }]
     }),
   )
-  return { leg, states, found, unsettled }
+  return { leg, states, found, unsettled, walkTorque }
 }
 
 const checkStage = (check: Check, joint: Joint, id: CaseId) => `check/${check.id}/${joint}/${id}`
@@ -152,14 +154,14 @@ function grouped(found: readonly Found[]): Found[][] {
 
 function resultOf(
   group: readonly Found[],
-  { leg, states }: Survey,
+  { leg, states, walkTorque }: Survey,
   sheet: RecordingSheet,
   band: { pessimistic: number | undefined; optimistic: number | undefined },
 ): CheckResult {
   const [worst, ...others] = group as [Found, ...Found[]]
   const { check, joint, id, finding, reserve } = worst
   const state = states.find((one) => one.case.id === id) as CaseState
-  const scene: Scene = { leg, state, joint }
+  const scene: Scene = { leg, state, joint, walkTorque }
   const stages = [...check.after.map((stage) => stageOf(stage, id, joint)), checkStage(check, joint, id)]
   const chain = sheet.steps(stages)
   const { demand, capacity, remark } = finding

@@ -3,6 +3,16 @@
  *
  * @module
  */
+export { type LegFormulaOptions, legFormula } from './as-formula.js'
+export { type AssessOptions, assess, checkReserves, governingReserve, type QuickVerdict } from './assess.js'
+export { CASE_IDS, type CaseId } from './cases/catalogue.js'
+export type { Rest, Stake } from './checks/check.js'
+export { type End, type Joint, type LegNumbers, legNumbers } from './numbers.js'
+export { verdictText } from './report/content.js'
+export { htmlReport } from './report/html.js'
+export { markdownReport } from './report/markdown.js'
+export { rankedTable } from './report/text.js'
+export type { Assessment, CaseResult, CheckResult, JointResult, Unsettled } from './result.js'
 export { describeLeg, type Leg } from './specification/describe.js'
 export { legJsonSchema } from './specification/json-schema.js'
 export { migrate } from './specification/migrate.js'

@@ -7,6 +7,8 @@ import type { Joint, Prepared } from './numbers.js'
 export interface DriveState {
   /** Tension of both spans at rest, at this temperature and age. */
   readonly pretension: number
+  /** Whether nothing of the pretension is left, so that the cord hangs. */
+  readonly hangs: boolean
   /** Change of the pretension since assembly that temperature alone makes. */
   readonly thermalTension: number
   /** Tension of the taut and of the slack span at the largest torque. */
@@ -21,6 +23,10 @@ export interface DriveState {
   readonly shaftForce: number
   /** Force on the joint's pin: cord and foot together. */
   readonly pinForce: number
+  /** Slope of joint torque over joint angle at that torque, motor held. */
+  readonly stiffness: number
+  readonly pinionWrapAngle: number
+  readonly span: number
 }
 
 /** One joint in one load case, SI. */
@@ -46,6 +52,8 @@ export interface Scene {
   readonly leg: Prepared
   readonly state: CaseState
   readonly joint: Joint
+  /** Joint torque of walking, without sign: what a leg taken from the shelf must give; 0 where walking was not run. */
+  readonly walkTorque: (joint: Joint) => number
 }
 
 export type { CaseId }

@@ -1,5 +1,6 @@
 import type { Evaluator } from '../../formula/index.js'
-import { arrheniusShift, equivalentTime, findleyRelaxationModulus } from '../../materials/index.js'
+import { findleyRelaxationModulus } from '../../materials/creep.js'
+import { arrheniusShift, equivalentTime } from '../../materials/shift.js'
 import type { Matter } from '../matter.js'
 
 /** Creep data are for this temperature. */

@@ -16,7 +16,7 @@ import {
 } from '../../thermal/index.js'
 import type { Joint, Prepared } from '../numbers.js'
 import type { JointMotion } from './motion.js'
-import { mountConductance } from './mount.js'
+import { mountConductance, recordMount } from './mount.js'
 
 /** What a motor is asked in one load case. */
 export interface HeatAsk {
@@ -107,6 +107,7 @@ export function heatOf(leg: Prepared, of: Evaluator, ask: HeatAsk): Heat {
   } while (rounds < MOST_ROUNDS && mount <= BEYOND)
   // The last round again, for the record: a settled loop repeats itself.
   const last = heat.unsettled === undefined ? round(leg, of, basis, heat.mount, heat.can) : heat
+  recordMount(leg, of, basis.air + 0.4 * (last.mount - basis.air), basis)
   const rests = last.unsettled !== undefined || (Math.abs(last.mount - heat.mount) < 10 * SETTLED && last.mount <= BEYOND)
   return rests ? { ...last, rounds } : { ...last, rounds, unsettled: noRest(last.mount, rounds) }
 }

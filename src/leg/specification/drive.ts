@@ -8,6 +8,12 @@ export const cord = z.strictObject({
   diameter: q('length', { above: 0 }, 'Diameter of the cord under working tension.'),
   breakingStrength: q('force', { above: 0 }, 'Breaking strength of the straight cord, new.'),
   axialRigidity: q('axialRigidity', { above: 0 }, 'Axial rigidity EA of the bedded-in cord.'),
+  thermalExpansion: silent(
+    q('thermalExpansion', {}, 'Thermal expansion of the cord along itself; most strong fibres shorten when heated.'),
+    '-12 ppm/K',
+    'UHMWPE fibre, table of Michigan Technological University',
+    'published',
+  ),
   designFactor: silent(
     q('ratio', { min: 1 }, 'Factor between breaking strength, after ends and bends, and the highest working tension.'),
     5,

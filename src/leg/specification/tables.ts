@@ -1,7 +1,7 @@
+import { fibreNames } from '../../capstan/index.js'
 import { metricThread, parallelPin, propertyClass as propertyClassTable, type SiThreadSizes } from '../../fasteners/index.js'
 import { type Material, material as materialByName } from '../../materials/index.js'
-
-import { designation, field, meant, Refusal, text } from './fields.js'
+import { designation, field, Refusal, text } from './fields.js'
 
 /** A material as the document names it. */
 export type MaterialReference = string
@@ -81,6 +81,7 @@ export function bearingOf(name: string): BearingSize {
   return { bore: Number(bore) / 1000, outerDiameter: Number(outer) / 1000, width: Number(width) / 1000 }
 }
 
-export const fibre = (meaning: string) => text(meaning)
+/** A cord fibre of the table. */
+export const fibre = (meaning: string) => designation('a cord fibre', fibreNames, meaning)
+/** The name of a cord; whether it is in the section of cords is looked at when the whole document is read. */
 export const cordName = (meaning: string) => text(meaning)
-void meant

@@ -1,0 +1,88 @@
+import {
+  driveWindup,
+  pulleyGeometry,
+  shaftForce,
+  slackLimitTorque,
+  slipTorque,
+  thermalTension,
+  travelPeakTension,
+} from '../../capstan/index.js'
+import type { Evaluator } from '../../formula/index.js'
+import type { Joint, Prepared } from '../numbers.js'
+import type { DriveState } from '../state.js'
+
+/** What one drive is asked in one load case. */
+export interface DriveAsk {
+  readonly joint: Joint
+  /** Largest joint torque, without sign. */
+  readonly torque: number
+  readonly footForce: number
+  readonly air: number
+  readonly age: 'new' | 'year'
+}
+
+/** A pretension below this is none, N: the cord hangs. */
+const LOOSE = 0.5
+
+/** Tensions of one drive in one load case, at its temperature and age. */
+export function driveState(leg: Prepared, of: Evaluator, { joint, torque, footForce, air, age }: DriveAsk): DriveState {
+  const { pinionRadius, drumRadius, cord, friction, pretensionLeft } = leg.drives[joint]
+  const drive = leg.x.drives[joint]
+  const frame = joint === 'hip' ? leg.plate : leg.links.upper
+  const thermal = of(thermalTension, {
+    axialRigidity: cord.axialRigidity,
+    temperatureRise: air - leg.x.environment.assemblyTemperature,
+    frameExpansion: frame.thermalExpansion,
+    cordExpansion: cord.thermalExpansion,
+  })
+  const aged = drive.pretension * (age === 'year' ? pretensionLeft : 1)
+  const pretension = Math.max(LOOSE, aged + thermal)
+  const geometry = of(pulleyGeometry, {
+    arrangement: drive.arrangement,
+    pinionRadius,
+    drumRadius,
+    centreDistance: drive.centreDistance,
+    extraTurns: drive.pinion.wraps,
+  })
+  // Anchors opposite each other at mid travel: each branch has half of the drum's arc.
+  const drumWrap = geometry.drumWrapAngle / 2
+  const loop = {
+    axialRigidity: cord.axialRigidity,
+    pretension,
+    pinionRadius,
+    drumRadius,
+    span: geometry.span,
+    pinionWrap: geometry.pinionWrapAngle,
+    drumWrapTaut: drumWrap,
+    drumWrapSlack: drumWrap,
+    friction,
+    drumFriction: undefined,
+  }
+  const wound = of(driveWindup, { ...loop, torque, hold: drive.hold, contactStiffness: undefined })
+  const slips = drive.hold === 'frictionOnly'
+  const slip = slips ? of(slipTorque, loop).torque : Number.POSITIVE_INFINITY
+  const travelled = of(travelPeakTension, { pretension, torque, drumRadius })
+  const shaft = of(shaftForce, {
+    arrangement: drive.arrangement,
+    taut: wound.tautTension,
+    slack: wound.slackTension,
+    pinionRadius,
+    drumRadius,
+    centreDistance: drive.centreDistance,
+  })
+  return {
+    pretension,
+    hangs: aged + thermal < LOOSE,
+    thermalTension: thermal,
+    taut: wound.tautTension,
+    slack: wound.slackTension,
+    peak: Math.max(wound.tautTension, travelled),
+    slackTorque: of(slackLimitTorque, { pretension, drumRadius }),
+    slipTorque: slip,
+    shaftForce: shaft.force,
+    pinForce: shaft.force + footForce,
+    stiffness: wound.tangentStiffness,
+    pinionWrapAngle: geometry.pinionWrapAngle,
+    span: geometry.span,
+  }
+}

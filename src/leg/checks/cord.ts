@@ -1,0 +1,253 @@
+import {
+  activatedCreepFactor,
+  bendRatio,
+  cordFibre,
+  endEfficiency,
+  type FibreName,
+  mobilisedArc,
+  pretensionForTorque,
+  registryDrift,
+  workingTension,
+} from '../../capstan/index.js'
+import type { Evaluator } from '../../formula/index.js'
+import type { Prepared } from '../numbers.js'
+import type { Scene } from '../state.js'
+import { type Check, LOADED, type Rest, WARM } from './check.js'
+import { frictionRest } from './rests.js'
+
+/** A load of a moment may come this near to the strength of the ended, bent cord. */
+const ONCE_FACTOR = 2
+/** Long tension that creeping (UHMWPE) and other fibres bear, as shares of breaking strength. */
+const SUSTAINED = { activated: 0.15, logarithmic: 0.3 } as const
+/** Temperatures at which creeping and other fibres should no longer be kept under tension, K. */
+const WARMEST = { activated: 273.15 + 70, logarithmic: 273.15 + 120 } as const
+const YEAR = 31_557_600
+const ROOM = 293.15
+
+const fibreOf = ({ leg, joint }: Scene) => cordFibre(leg.drives[joint].cord.fibre as FibreName)
+
+const retentionRest: Rest = {
+  what: 'share of its strength that the cord end keeps',
+  source: { level: 'assumption', where: 'ranges of break tests by others' },
+  test: 'pull five ends of your own make to failure',
+}
+const relaxationRest: Rest = {
+  what: 'pretension left after a year',
+  source: { level: 'assumption', where: 'relaxation of a bedded braid' },
+  test: 'pluck a span and log its pitch for a month; the pitch goes as the root of the tension',
+}
+
+/** Share of strength that an end keeps, at the leg's end of the range. */
+export function endShare(leg: Prepared, joint: 'hip' | 'knee'): number {
+  const { ends, endRetention } = leg.x.drives[joint]
+  const slippery = leg.drives[joint].cord.fibre.startsWith('UHMWPE')
+  const table = endEfficiency(ends === 'knot' ? (slippery ? 'bowlineUHMWPE' : 'bowline') : ends)
+  const band = endRetention ?? { low: table.low, typical: table.si, high: table.high }
+  return leg.end === 'typical' ? band.typical : leg.end === 'pessimistic' ? band.low : band.high
+}
+
+/** Tension that the cord may bear with its ends and over its pinion, divided by a factor. */
+function allowed(of: Evaluator, { leg, joint }: Scene, designFactor: number): number {
+  const { cord, pinionRadius } = leg.drives[joint]
+  const ratio = of(bendRatio, { centreLineRadius: pinionRadius, cordDiameter: cord.diameter })
+  return of(workingTension, {
+    breakingStrength: cord.breakingStrength,
+    endEfficiency: endShare(leg, joint),
+    bendEfficiency: Math.min(1, ratio / cord.leastBendRatio),
+    designFactor,
+  })
+}
+
+/** The cord of each drive. */
+export const cordChecks: readonly Check[] = [
+  {
+    id: 'cord.slack',
+    part: 'cord drive',
+    mode: 'loses the tension of its slack span',
+    stake: 'fails to work',
+    kind: 'torque',
+    scope: 'joint',
+    cases: LOADED,
+    after: ['motion', 'drive'],
+    run: (_, __, { motion, drive }) => ({
+      demand: Math.abs(motion.torque),
+      capacity: drive.slackTorque,
+      ...(drive.hangs ? { remark: 'temperature and age leave no pretension at all: the cord hangs' } : {}),
+    }),
+    demandIs: 'the joint torque',
+    capacityIs: 'the torque at which the slack span carries nothing, with the pretension of this temperature and age',
+    remedy: 'more pretension, a larger drum, or a cord and frame that change length alike when heated',
+    rests: () => [relaxationRest],
+  },
+  {
+    id: 'cord.slip',
+    part: 'cord on the pinion',
+    mode: 'slips',
+    stake: 'fails to work',
+    kind: 'torque',
+    scope: 'joint',
+    cases: LOADED,
+    after: ['motion', 'drive'],
+    run: (_, __, { motion, drive }) =>
+      drive.slipTorque === Number.POSITIVE_INFINITY ? undefined : { demand: Math.abs(motion.torque), capacity: drive.slipTorque },
+    demandIs: 'the joint torque',
+    capacityIs: 'the torque at which the cord slips around its whole arc on the pinion',
+    remedy: 'clamp the cord in the middle of the pinion, one more wrap, or more pretension',
+    rests: () => [frictionRest, relaxationRest],
+  },
+  {
+    id: 'cord.working',
+    part: 'cord',
+    mode: 'wears out or breaks at its end under daily tension',
+    stake: 'breaks',
+    kind: 'force',
+    scope: 'joint',
+    cases: ['stand', 'walk', 'trot', 'slope', 'hotAfternoon'],
+    after: ['motion', 'drive'],
+    run: (of, scene, { drive }) => ({ demand: drive.taut, capacity: allowed(of, scene, scene.leg.drives[scene.joint].cord.designFactor) }),
+    demandIs: 'the tension of the taut span',
+    capacityIs: 'the working tension: breaking strength with its ends and bends, over the design factor',
+    remedy: 'a better end than a knot, a thicker cord, a larger pinion, or a larger drum',
+    rests: () => [retentionRest],
+  },
+  {
+    id: 'cord.peak',
+    part: 'cord',
+    mode: 'breaks at its end in a rare hard load',
+    stake: 'breaks',
+    kind: 'force',
+    scope: 'joint',
+    cases: ['stall', 'hop', 'drop'],
+    after: ['motion', 'drive'],
+    run: (of, scene, { drive }) => ({ demand: drive.peak, capacity: allowed(of, scene, ONCE_FACTOR) }),
+    demandIs: 'the tension of the taut span after the joint has travelled under load',
+    capacityIs: 'half the breaking strength with its ends and bends',
+    remedy: 'a better end than a knot, a thicker cord, a larger drum, or a softer landing',
+    rests: () => [retentionRest],
+  },
+  {
+    id: 'cord.bend',
+    part: 'cord on the pinion',
+    mode: 'wears by sharp bending',
+    stake: 'breaks',
+    kind: 'ratio',
+    scope: 'joint',
+    cases: ['walk'],
+    after: [],
+    run: (of, { leg, joint }) => {
+      const { cord, pinionRadius } = leg.drives[joint]
+      return { demand: cord.leastBendRatio, capacity: of(bendRatio, { centreLineRadius: pinionRadius, cordDiameter: cord.diameter }) }
+    },
+    demandIs: 'the least ratio of pulley to cord diameter for a long life',
+    capacityIs: 'the ratio of the pinion',
+    remedy: 'a larger pinion or a thinner cord',
+  },
+  {
+    id: 'cord.sustained',
+    part: 'cord',
+    mode: 'creeps away under its long tension',
+    stake: 'fails to work',
+    kind: 'force',
+    scope: 'joint',
+    cases: ['shelf', 'season'],
+    after: ['drive'],
+    run: (_, scene, { drive }) => ({
+      demand: drive.pretension,
+      capacity: SUSTAINED[fibreOf(scene).creep] * scene.leg.drives[scene.joint].cord.breakingStrength,
+    }),
+    demandIs: 'the pretension',
+    capacityIs: 'the long tension that this fibre bears (15 % of breaking strength for UHMWPE, 30 % for others)',
+    remedy: 'less pretension, a thicker cord, or a fibre that creeps less',
+    rule: { level: 'commonPractice', where: 'long tension of UHMWPE at most 10 to 15 % of breaking strength; other fibres a third' },
+    rests: () => [relaxationRest],
+  },
+  {
+    id: 'cord.shelf',
+    part: 'cord drive',
+    mode: 'has lost the pretension that walking needs after a year on the shelf',
+    stake: 'fails to work',
+    kind: 'force',
+    scope: 'joint',
+    cases: ['shelf'],
+    after: ['drive'],
+    run: (of, scene, { drive }) => {
+      const { leg, joint, state, walkTorque } = scene
+      const { cord, drumRadius, friction, pretensionLeft } = leg.drives[joint]
+      const torque = walkTorque(joint)
+      if (torque === 0) return undefined
+      const wanted = of(pretensionForTorque, { torque, drumRadius, friction, pinionWrapAngle: drive.pinionWrapAngle, safety: 1 })
+      const stress = (leg.x.drives[joint].pretension / cord.breakingStrength) * fibreOf(scene).strength.si
+      const hotter =
+        fibreOf(scene).creep === 'activated'
+          ? of(activatedCreepFactor, {
+              fromTemperature: ROOM,
+              toTemperature: state.air,
+              fromStress: stress,
+              toStress: stress,
+              activationEnergy: 1.5 * 1.602176634e-19,
+              activationVolume: 0.045e-27,
+            })
+          : 1
+      // What a year at room temperature leaves, for as many years as this time and temperature amount to.
+      const left = leg.x.drives[joint].pretension * pretensionLeft ** Math.min(hotter * (state.duration / YEAR), 20)
+      return { demand: leg.x.drives[joint].hold === 'clampedMidPinion' ? wanted.againstSlack : wanted.againstSlip, capacity: left }
+    },
+    demandIs: 'the pretension that the torque of walking needs',
+    capacityIs: 'the pretension left after the time on the shelf at its temperature',
+    remedy: 'release the tension for storage, tension again before use, or more pretension',
+    rests: () => [relaxationRest, frictionRest],
+  },
+  {
+    id: 'cord.heat',
+    part: 'cord on the warm pinion',
+    mode: 'softens and creeps',
+    stake: 'fails to work',
+    kind: 'temperatureDifference',
+    scope: 'joint',
+    cases: WARM,
+    after: ['motion', 'heat'],
+    run: (_, scene, { heat }) =>
+      heat.unsettled === undefined
+        ? { demand: heat.mount - scene.state.air, capacity: WARMEST[fibreOf(scene).creep] - scene.state.air }
+        : undefined,
+    demandIs: 'the rise of the pinion above the air, taken as that of the motor mount',
+    capacityIs: 'the rise that reaches 70 degC (UHMWPE) or 120 degC (other fibres)',
+    remedy: 'a cooler motor, a pinion that insulates, or a fibre that bears heat',
+    rule: {
+      level: 'assumption',
+      where: 'UHMWPE melts at 144 to 152 degC and creeps many times faster per 20 K; 70 degC is taken as the end of useful tension',
+    },
+  },
+  {
+    id: 'cord.registry',
+    part: 'cord on the pinion',
+    mode: 'creeps along the pinion, so that motor and joint lose step',
+    stake: 'fails to work',
+    kind: 'angle',
+    scope: 'joint',
+    cases: ['walk'],
+    after: ['motion', 'drive'],
+    run: (of, { leg, joint }, { motion, drive }) => {
+      if (drive.slipTorque === Number.POSITIVE_INFINITY) return undefined
+      const { ratio, cord, friction } = leg.drives[joint]
+      const stroke = motion.highest - motion.lowest
+      const taut = of(mobilisedArc, { tautTension: drive.taut, slackTension: drive.pretension, friction })
+      const slack = of(mobilisedArc, {
+        tautTension: drive.pretension,
+        slackTension: Math.max(drive.slack, 0.01 * drive.pretension),
+        friction,
+      })
+      // Cord in the middle of long wraps never leaves the pinion, and then nothing drifts.
+      if (ratio * stroke + taut + slack < drive.pinionWrapAngle) return undefined
+      const perStride = of(registryDrift, { ratio, stroke, tensionDifference: drive.taut - drive.slack, axialRigidity: cord.axialRigidity })
+      return {
+        demand: perStride * leg.x.usage.stridesPerDay,
+        capacity: 2 * Math.PI,
+        remark: 'the drift is a limit for short wraps that no experiment stands behind',
+      }
+    },
+    demandIs: 'the turn of the pinion against the joint that a day of strides adds up to',
+    capacityIs: 'one turn of spare groove',
+    remedy: 'clamp the cord in the middle of the pinion, or more wraps than the travel uses; an encoder on the joint in any case',
+  },
+]

@@ -1,0 +1,201 @@
+import { drumHoop, groovePressure, slackTension, takeUp } from '../../capstan/index.js'
+import { lugTearOut, pinBearing, pottedFerrule } from '../../fasteners/index.js'
+import type { Evaluator } from '../../formula/index.js'
+import { strengthSi } from '../../materials/index.js'
+import type { JointState, Scene } from '../state.js'
+import { type Check, LOADED } from './check.js'
+import { polymerRest } from './rests.js'
+
+const SHEAR_SHARE = 0.577
+/** Shear rigidity of a steel or brass ferrule against the cord's own: as good as rigid. */
+const FERRULE_MODULUS = 100e9
+
+/** Tension that reaches the anchor: what friction on the drum leaves of the taut span, or the pretension stored there. */
+function atAnchor(of: Evaluator, { leg, joint }: Scene, { drive }: JointState, tension: number): number {
+  const wrapAngle = Math.PI / 2
+  return Math.max(drive.pretension, of(slackTension, { load: tension, friction: leg.drives[joint].friction, wrapAngle }))
+}
+
+/** Drums, anchors, ends and tensioners. */
+export const drumChecks: readonly Check[] = [
+  {
+    id: 'drum.hoop',
+    part: 'printed drum',
+    mode: 'creeps in under the wound cord',
+    stake: 'fails to work',
+    kind: 'stress',
+    scope: 'joint',
+    cases: ['shelf', 'season', 'hotAfternoon'],
+    after: ['drive'],
+    run: (of, { leg, joint, state }, { drive }) => {
+      const { drumRadius, cord, drum } = leg.drives[joint]
+      const body = leg.x.drives[joint].drum
+      const { boreHoopStress } = of(drumHoop, {
+        tension: drive.pretension,
+        centreLineRadius: drumRadius,
+        pitch: body.groovePitch,
+        wallOuterRadius: drumRadius - cord.diameter / 2,
+        boreRadius: body.bore / 2,
+      })
+      return { demand: Math.abs(boreHoopStress), capacity: strengthSi(drum.strength.alongLayers, state.air, state.duration, 1, 1, of) }
+    },
+    demandIs: 'the hoop stress at the bore of the drum',
+    capacityIs: 'the long-term strength of its polymer',
+    remedy: 'less pretension, a wider groove pitch, a smaller bore, or a metal bush in the bore',
+    rests: ({ leg, joint }) => polymerRest(leg.drives[joint].drum, 'drum'),
+  },
+  {
+    id: 'drum.groove',
+    part: 'groove of the drum',
+    mode: 'is cut by the cord',
+    stake: 'fails to work',
+    kind: 'stress',
+    scope: 'joint',
+    cases: LOADED,
+    after: ['motion', 'drive'],
+    run: (of, { leg, joint, state }, { drive }) => {
+      const { drumRadius, cord, drum } = leg.drives[joint]
+      const demand = of(groovePressure, { tension: drive.taut, centreLineRadius: drumRadius, cordDiameter: cord.diameter })
+      return { demand, capacity: strengthSi(drum.strength.alongLayers, state.air, state.duration, 1, 1, of) }
+    },
+    demandIs: 'the pressure of the taut cord on the groove',
+    capacityIs: 'the strength of the polymer for the time under load',
+    remedy: 'a larger drum, a thicker cord, or a harder polymer',
+    rests: ({ leg, joint }) => polymerRest(leg.drives[joint].drum, 'drum'),
+  },
+  {
+    id: 'anchor.bearing',
+    part: 'cord anchor',
+    mode: 'presses into the drum',
+    stake: 'breaks',
+    kind: 'stress',
+    scope: 'joint',
+    cases: [...LOADED, 'shelf'],
+    after: ['motion', 'drive'],
+    run: (of, scene, at) => {
+      const { leg, joint, state } = scene
+      const { anchor } = leg.x.drives[joint]
+      const force = atAnchor(of, scene, at, state.motion === undefined ? at.drive.pretension : at.drive.taut)
+      const { projectedPressure } = of(pinBearing, { force, diameter: anchor.postDiameter, thickness: anchor.postLength })
+      return {
+        demand: projectedPressure,
+        capacity: strengthSi(leg.drives[joint].drum.strength.alongLayers, state.air, state.duration, 1, 1, of),
+      }
+    },
+    demandIs: 'the pressure of the post on the drum',
+    capacityIs: 'the strength of the polymer for the time under load',
+    remedy: 'a thicker or longer post, or half a turn more cord on the drum before the anchor',
+    rests: ({ leg, joint }) => polymerRest(leg.drives[joint].drum, 'drum'),
+  },
+  {
+    id: 'anchor.tearOut',
+    part: 'cord anchor',
+    mode: 'tears out of the drum',
+    stake: 'breaks',
+    kind: 'stress',
+    scope: 'joint',
+    cases: [...LOADED, 'shelf'],
+    after: ['motion', 'drive'],
+    run: (of, scene, at) => {
+      const { leg, joint, state } = scene
+      const { anchor } = leg.x.drives[joint]
+      const force = atAnchor(of, scene, at, state.motion === undefined ? at.drive.pretension : at.drive.taut)
+      const { shearStress } = of(lugTearOut, {
+        force,
+        edgeDistance: anchor.edgeDistance,
+        diameter: anchor.postDiameter,
+        thickness: anchor.postLength,
+        planes: 'front',
+      })
+      return {
+        demand: shearStress,
+        capacity: SHEAR_SHARE * strengthSi(leg.drives[joint].drum.strength.alongLayers, state.air, state.duration, 1, 1, of),
+      }
+    },
+    demandIs: 'the shear stress from post to edge',
+    capacityIs: 'the shear strength of the polymer for the time under load',
+    remedy: 'more edge distance, a longer post, or half a turn more cord on the drum',
+    rests: ({ leg, joint }) => polymerRest(leg.drives[joint].drum, 'drum'),
+  },
+  {
+    id: 'ferrule.bond',
+    part: 'bonded ferrule',
+    mode: 'pulls off the cord',
+    stake: 'breaks',
+    kind: 'force',
+    scope: 'joint',
+    cases: [...LOADED, 'shelf'],
+    after: ['motion', 'drive'],
+    run: (of, scene, at) => {
+      const { leg, joint, state } = scene
+      const { bondedEnd } = leg.x
+      if (leg.x.drives[joint].ends !== 'bondedFerrule' || bondedEnd === undefined) return undefined
+      const { cord } = leg.drives[joint]
+      const force = atAnchor(of, scene, at, state.motion === undefined ? at.drive.pretension : at.drive.taut)
+      const wall = Math.PI * bondedEnd.socketDiameter * 0.5e-3
+      const bond = of(pottedFerrule, {
+        force,
+        cordDiameter: cord.diameter,
+        boreDiameter: bondedEnd.socketDiameter,
+        length: bondedEnd.length,
+        cordRigidity: cord.axialRigidity,
+        socketRigidity: FERRULE_MODULUS * wall,
+        shearModulus: bondedEnd.adhesiveShearModulus,
+        shearStrength: bondedEnd.adhesiveShearStrength,
+        held: 'mouth',
+      })
+      // A cone or a knot in the resin lets the bond yield and share; a bare bond peels from its loaded end.
+      return { demand: force, capacity: bondedEnd.mechanicalLock ? bond.plasticLimit : bond.elasticLimit }
+    },
+    demandIs: 'the tension that reaches the ferrule',
+    capacityIs: 'the load at which the bond begins to yield at its loaded end (evenly, where a cone or knot locks it)',
+    remedy: 'a cone or a knot in the resin, a softer adhesive, or half a turn more cord on the drum before the anchor',
+    rests: () => [
+      {
+        what: 'bond of resin to cord',
+        source: { level: 'assumption', where: 'slippery fibres bond badly' },
+        test: 'pull five potted ends to failure',
+      },
+    ],
+  },
+  {
+    id: 'tensioner.travel',
+    part: 'tensioner',
+    mode: 'runs out of travel',
+    stake: 'fails to work',
+    kind: 'length',
+    scope: 'joint',
+    cases: ['season'],
+    after: ['drive'],
+    run: (of, { leg, joint }, { drive }) => {
+      const { cord, drumRadius, pretensionLeft } = leg.drives[joint]
+      const { tensioner, pretension } = leg.x.drives[joint]
+      const workingLength = 2 * drive.span + drumRadius * Math.PI + drive.pinionWrapAngle * leg.drives[joint].pinionRadius
+      const taken = of(takeUp, {
+        workingLength,
+        pretension,
+        axialRigidity: cord.axialRigidity,
+        beddingStrain: BEDDING,
+        creepStrain: (pretension * (1 - pretensionLeft)) / cord.axialRigidity,
+        slack: tensioner.slackAtAssembly,
+        temperatureRise: 0,
+        frameExpansion: 0,
+        cordExpansion: 0,
+      })
+      return { demand: taken.total, capacity: tensioner.travel }
+    },
+    demandIs: 'the cord to take up: slack of assembly, stretch, bedding and creep',
+    capacityIs: 'the travel of the tensioner (pulling one end)',
+    remedy: 'a longer tensioner, or stretch the cord before it is built in',
+    rests: () => [
+      {
+        what: 'bedding stretch of the braid',
+        source: { level: 'assumption', where: 'one per cent for a new braid' },
+        test: 'load a metre of cord ten times to a third of its strength and measure what stays',
+      },
+    ],
+  },
+]
+
+/** Stretch of a new braid that stays. */
+const BEDDING = 0.01

@@ -1,0 +1,19 @@
+import { boltChecks } from './bolts.js'
+import { bossChecks } from './bosses.js'
+import type { Check } from './check.js'
+import { cordChecks } from './cord.js'
+import { drumChecks } from './drum.js'
+import { frameChecks } from './frame.js'
+import { motorChecks } from './motor.js'
+import { pinChecks } from './pins.js'
+
+/** Every check, by part. */
+export const CHECKS: readonly Check[] = [
+  ...cordChecks,
+  ...drumChecks,
+  ...pinChecks,
+  ...bossChecks,
+  ...boltChecks,
+  ...motorChecks,
+  ...frameChecks,
+]
