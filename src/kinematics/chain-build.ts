@@ -16,7 +16,7 @@ const LINKS = { list: { fields: LINK }, least: 0, optional: true } as const
 const TYPE = { oneOf: ['turning', 'sliding'], default: 'turning' } as const
 
 const SCREWS = {
-  screws: { list: { fields: { type: TYPE, axis: { fields: xyz('ratio') }, point: { fields: xyz('length'), optional: true } } }, least: 0 },
+  screws: { list: { fields: { type: TYPE, axis: { fields: xyz('ratio') }, point: { fields: xyz('length'), optional: true }, pitch: { kind: 'length', default: '0 m' } } }, least: 0 },
   tool: { fields: FRAME },
   links: LINKS,
   ...COMMON,
@@ -24,7 +24,7 @@ const SCREWS = {
 
 /**
  * A chain by screws (product of exponentials): each joint's axis and a point on it **in the base frame with all joints at zero**, and the tool's frame
- * there. Links (mass, centre of mass, inertia about it) are given in the base's axes at zero too.
+ * there. `pitch` is the travel along the axis per radian of a turning joint that screws. Links (mass, centre of mass, inertia about it) are given in the base's axes at zero too.
  */
 export interface ScrewChain extends Given<typeof SCREWS> {}
 
@@ -113,6 +113,7 @@ export function kernelFromScrews(given: ScrewChain): ChainKernel {
     const link = spec.links?.[i]
     return {
       sliding: spec.screws[i]!.type === 'sliding',
+      pitch: spec.screws[i]!.pitch,
       frame: compose(inverse(i === 0 ? IDENTITY : frames[i - 1]!), frame),
       link: link === undefined ? NO_LINK : linkIn(inverse(frame), linkSi(link)),
     }

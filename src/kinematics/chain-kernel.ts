@@ -1,9 +1,11 @@
 /** A rigid frame on SI numbers: rotation row-major (9 numbers), then position (3 numbers). */
 export type FrameSi = ArrayLike<number>
 
-/** One joint of a chain in the kernel's form: it turns about, or slides along, the z axis of its own frame. */
+/** One joint of a chain in the kernel's form: it turns about, or slides along, the z axis of its own frame, or screws along it. */
 export interface ChainJointSi {
   readonly sliding: boolean
+  /** Travel along the axis per radian of a turning joint that screws, m; left out, none. */
+  readonly pitch?: number
   /** The joint's frame in the frame of the body before it, at joint value zero (12 numbers). */
   readonly frame: FrameSi
   /** Mass, centre of mass, inertia about it (m, cx, cy, cz, xx, yy, zz, xy, xz, yz) of the body after the joint, in the joint's frame. */
@@ -21,6 +23,8 @@ export class ChainKernel {
   readonly joints: number
   /** 1 where a joint slides. */
   readonly sliding: Uint8Array
+  /** Travel along the axis per unit of the joint's value: 1 for a sliding joint, the pitch of a turning one. */
+  private readonly travel: Float64Array
   private readonly fixed: Float64Array
   private readonly links: Float64Array
   private readonly tool: Float64Array
@@ -49,6 +53,7 @@ export class ChainKernel {
     const n = joints.length
     this.joints = n
     this.sliding = Uint8Array.from(joints, ({ sliding }) => (sliding ? 1 : 0))
+    this.travel = Float64Array.from(joints, ({ sliding, pitch = 0 }) => (sliding ? 1 : pitch))
     this.fixed = Float64Array.from(joints.flatMap(({ frame }) => Array.from(frame)))
     this.links = Float64Array.from(joints.flatMap(({ link }) => Array.from(link)))
     this.tool = Float64Array.from(tool)
@@ -192,17 +197,18 @@ export class ChainKernel {
 
   /** Each body's rotation and place against the one before it. */
   private turnTo(q: ArrayLike<number>): void {
-    const { fixed, turn, place, sliding } = this
+    const { fixed, turn, place, sliding, travel } = this
     for (let i = 0; i < this.joints; i++) {
       const f = 12 * i
       const t = 9 * i
       const p = 3 * i
       const value = q[i]!
+      const slid = travel[i]! * value
+      place[p] = fixed[f + 9]! + fixed[f + 2]! * slid
+      place[p + 1] = fixed[f + 10]! + fixed[f + 5]! * slid
+      place[p + 2] = fixed[f + 11]! + fixed[f + 8]! * slid
       if (sliding[i] === 1) {
         for (let k = 0; k < 9; k++) turn[t + k] = fixed[f + k]!
-        place[p] = fixed[f + 9]! + fixed[f + 2]! * value
-        place[p + 1] = fixed[f + 10]! + fixed[f + 5]! * value
-        place[p + 2] = fixed[f + 11]! + fixed[f + 8]! * value
         continue
       }
       const s = Math.sin(value)
@@ -214,9 +220,6 @@ export class ChainKernel {
         turn[t + row + 1] = c * y - s * x
         turn[t + row + 2] = fixed[f + row + 2]!
       }
-      place[p] = fixed[f + 9]!
-      place[p + 1] = fixed[f + 10]!
-      place[p + 2] = fixed[f + 11]!
     }
   }
 
@@ -247,9 +250,10 @@ export class ChainKernel {
   /** Columns of the Jacobian for the point of the last body that is at x, y, z of the base. */
   private columnsInto(out: Float64Array, offset: number, x: number, y: number, z: number): void {
     const n = this.joints
-    const { frames, sliding } = this
+    const { frames, sliding, travel } = this
     for (let j = 0; j < n; j++) {
       const f = 12 * j
+      const h = travel[j]!
       const ax = frames[f + 2]!
       const ay = frames[f + 5]!
       const az = frames[f + 8]!
@@ -260,9 +264,9 @@ export class ChainKernel {
       out[offset + j] = turns ? ax : 0
       out[offset + n + j] = turns ? ay : 0
       out[offset + 2 * n + j] = turns ? az : 0
-      out[offset + 3 * n + j] = turns ? ay * dz - az * dy : ax
-      out[offset + 4 * n + j] = turns ? az * dx - ax * dz : ay
-      out[offset + 5 * n + j] = turns ? ax * dy - ay * dx : az
+      out[offset + 3 * n + j] = (turns ? ay * dz - az * dy : 0) + h * ax
+      out[offset + 4 * n + j] = (turns ? az * dx - ax * dz : 0) + h * ay
+      out[offset + 5 * n + j] = (turns ? ax * dy - ay * dx : 0) + h * az
     }
   }
 
@@ -280,7 +284,7 @@ export class ChainKernel {
   ): void {
     this.turnTo(q)
     const n = this.joints
-    const { turn, place, links, motion, loads, sliding } = this
+    const { turn, place, links, motion, loads, sliding, travel } = this
     motion[0] = motion[1] = motion[2] = motion[3] = motion[4] = motion[5] = 0
     motion[6] = liftX
     motion[7] = liftY
@@ -321,11 +325,11 @@ export class ChainKernel {
       let ay = r1 * ax0 + r4 * ay0 + r7 * az0
       let az = r2 * ax0 + r5 * ay0 + r8 * az0
       const rate = w[i]!
-      if (sliding[i] === 1) {
-        ax += 2 * wy * rate
-        ay -= 2 * wx * rate
-        az += a[i]!
-      } else {
+      const h = travel[i]!
+      ax += 2 * h * wy * rate
+      ay -= 2 * h * wx * rate
+      az += h * a[i]!
+      if (sliding[i] === 0) {
         bx += wy * rate
         by -= wx * rate
         bz += a[i]!
@@ -382,7 +386,7 @@ export class ChainKernel {
       const fx = loads[at + 3]!
       const fy = loads[at + 4]!
       const fz = loads[at + 5]!
-      out[offset + i] = sliding[i] === 1 ? fz : mz
+      out[offset + i] = (sliding[i] === 1 ? 0 : mz) + travel[i]! * fz
       if (i > 0) this.addLoad(i - 1, turn, 9 * i, place[3 * i]!, place[3 * i + 1]!, place[3 * i + 2]!, mx, my, mz, fx, fy, fz)
     }
     const { rotor } = this

@@ -1,0 +1,535 @@
+import type { Source } from '../../src/formula/index.js'
+import {
+  cantileverToe,
+  chainFromScrews,
+  dropOnSpring,
+  eccentricityError,
+  encoderStep,
+  fourBar,
+  fourBarSpeedRatio,
+  frictionConeUse,
+  jumpPush,
+  limitedWorkspaceVolume,
+  manipulability,
+  matchedSwingPeaks,
+  motorOperatingPoint,
+  motorTorqueThroughReduction,
+  notchHinge,
+  peakForceOfPair,
+  restToRestPeaks,
+  sagittalArea,
+  stanceForce,
+  strideTiming,
+  threeJointLeg,
+  tipOverPush,
+  tipOverSlope,
+  touchDownImpact,
+  transmissionAngleExtremes,
+  twoLinkArmTorque,
+  workspaceVolume,
+} from '../../src/kinematics/index.js'
+import { lynchFourScrews, lynchScale, lynchThreeLink, lynchTurnSlideTurn, sixAxisArm } from '../kinematics/textbook.js'
+import { type Check, published, publishedValue } from './harness.js'
+
+const computed = (where: string): Source => ({ level: 'computed', where })
+const memory = (where: string): Source => ({ level: 'memory', where })
+const lynch: Source = {
+  level: 'published',
+  where: 'K. M. Lynch, F. C. Park, Modern Robotics (2017), code library, examples in the function texts',
+}
+const corke: Source = {
+  level: 'published',
+  where:
+    'six-axis arm of P. I. Corke, B. Armstrong-Hélouvry, ICRA 1994; torques as quoted with a published toolbox of the parameters’ author',
+}
+const craig = memory(
+  'J. J. Craig, Introduction to Robotics, 3rd ed., ch. 5 and 6; numbers recomputed from the book’s closed form with a computer algebra system',
+)
+const norton = memory('R. L. Norton, Design of Machinery, examples 4-1 and 6: 40, 120, 80, 100 mm at 40°')
+
+const rows = (
+  id: string,
+  what: string,
+  of: () => readonly (readonly number[])[],
+  expected: readonly (readonly string[])[],
+  source: Source,
+): Check[] =>
+  expected.flatMap((row, i) => row.map((value, j) => publishedValue(id, `${what} [${i + 1},${j + 1}]`, () => of()[i]![j]!, value, source)))
+const list = (id: string, what: string, of: () => readonly number[], expected: readonly string[], source: Source): Check[] =>
+  expected.map((value, i) => publishedValue(id, `${what} [${i + 1}]`, () => of()[i]!, value, source))
+
+const si = (values: readonly { si: number }[]) => values.map((value) => value.si)
+const radians = (values: readonly number[]) => values.map((value) => [value, 'rad'] as const)
+
+const lynchValues = radians([0.1 * lynchScale[0], 0.1, 0.1])
+const lynchRates = [0.1 * lynchScale[0], 0.2, 0.3]
+const unscaled = (values: readonly { si: number }[]) => values.map((value, i) => value.si * lynchScale[i]!)
+const six = radians([1, 2, 3, 4, 5, 6])
+const ready = radians([0, Math.PI / 4, Math.PI, 0, Math.PI / 4, 0])
+
+const twoLink = chainFromScrews({
+  screws: [
+    { axis: { x: 0, y: 0, z: 1 }, point: { x: '0 m', y: '0 m', z: '0 m' } },
+    { axis: { x: 0, y: 0, z: 1 }, point: { x: '1 m', y: '0 m', z: '0 m' } },
+  ],
+  tool: { position: { x: '2 m', y: '0 m', z: '0 m' } },
+})
+const fourBarAt40 = (assembly: 'open' | 'crossed') => {
+  const pose = fourBar({ ground: '100 mm', crank: '40 mm', coupler: '120 mm', rocker: '80 mm' }).at({ crankAngle: '40 deg', assembly })
+  if (!pose.assembles) throw new Error('does not assemble')
+  return pose
+}
+const leg = threeJointLeg({ hipOffset: '58 mm', upperLink: '165 mm', lowerLink: '180 mm' })
+
+export const checks: Check[] = [
+  ...published(
+    twoLinkArmTorque,
+    {
+      what: 'masses at the links’ ends',
+      given: {
+        first: { length: '0.5 m', centreOfMass: '0.5 m', mass: '4.6 kg', inertia: '0 kg m^2' },
+        second: { centreOfMass: '0.5 m', mass: '2.3 kg', inertia: '0 kg m^2' },
+        angle1: '0.3 rad',
+        angle2: '0.7 rad',
+        rate1: '1 rad/s',
+        rate2: '-0.5 rad/s',
+        acceleration1: '2 rad/s^2',
+        acceleration2: '-1 rad/s^2',
+      },
+      gives: { torque1: '44.0504779205500 N m', torque2: '7.92041414919025 N m' },
+      within: '1e-11 %',
+      source: craig,
+    },
+    {
+      what: 'unit masses and lengths',
+      given: {
+        first: { length: '1 m', centreOfMass: '1 m', mass: '1 kg', inertia: '0 kg m^2' },
+        second: { centreOfMass: '1 m', mass: '1 kg', inertia: '0 kg m^2' },
+        angle1: '30 deg',
+        angle2: '60 deg',
+        rate1: '1 rad/s',
+        rate2: '2 rad/s',
+        acceleration1: '3 rad/s^2',
+        acceleration2: '4 rad/s^2',
+      },
+      gives: { torque1: '28.0632151919752 N m', torque2: '9.36602540378444 N m' },
+      within: '1e-11 %',
+      source: craig,
+    },
+    {
+      what: 'general centres of mass',
+      given: {
+        first: { length: '0.3 m', centreOfMass: '0.14 m', mass: '1.2 kg', inertia: '0.01 kg m^2' },
+        second: { centreOfMass: '0.11 m', mass: '0.8 kg', inertia: '0.006 kg m^2' },
+        angle1: '0.4 rad',
+        angle2: '-0.9 rad',
+        rate1: '1.5 rad/s',
+        rate2: '-2 rad/s',
+        acceleration1: '3 rad/s^2',
+        acceleration2: '-4 rad/s^2',
+      },
+      gives: { torque1: '4.7364690268 N m', torque2: '0.7446213651 N m' },
+      source: memory(
+        'M. W. Spong, S. Hutchinson, M. Vidyasagar, Robot Modeling and Control, planar elbow manipulator; numbers by a reference kinematics library',
+      ),
+    },
+  ),
+  ...rows(
+    'kinematics.chainFromScrews',
+    'two-link Jacobian at 30°, 60°',
+    () => twoLink.jacobian(radians([Math.PI / 6, Math.PI / 3])).slice(3, 5),
+    [
+      ['-1.5', '-1'],
+      ['0.866025403784', '0'],
+    ],
+    craig,
+  ).filter((check) => check.expected !== '0'),
+
+  ...list(
+    'kinematics.chainFromScrews',
+    'inverse dynamics of three links',
+    () =>
+      unscaled(
+        lynchThreeLink.inverseDynamics({
+          values: lynchValues,
+          rates: lynchRates,
+          accelerations: [2 * lynchScale[0], 1.5, 1],
+          toolPush: { moment: { x: '1 N m', y: '1 N m', z: '1 N m' }, force: { x: '1 N', y: '1 N', z: '1 N' } },
+        }),
+      ),
+    ['74.69616155', '-33.06766016', '-3.23057314'],
+    lynch,
+  ),
+  ...rows(
+    'kinematics.chainFromScrews',
+    'mass matrix of three links',
+    () => lynchThreeLink.massMatrix(lynchValues).map((row, i) => row.map((m, j) => m * lynchScale[i]! * lynchScale[j]!)),
+    [
+      ['22.543338', '-0.307146754', '-0.00718426391'],
+      ['-0.307146754', '1.96850717', '0.432157368'],
+      ['-0.00718426391', '0.432157368', '0.191630858'],
+    ],
+    lynch,
+  ),
+  ...list(
+    'kinematics.chainFromScrews',
+    'gravity on three links',
+    () => unscaled(lynchThreeLink.gravity(lynchValues)),
+    ['28.40331262', '-37.64094817', '-5.4415892'],
+    lynch,
+  ),
+  ...list(
+    'kinematics.chainFromScrews',
+    'Coriolis torques of three links',
+    () => unscaled(lynchThreeLink.coriolis(lynchValues, lynchRates)),
+    ['0.26453118', '-0.05505157', '-0.00689132'],
+    lynch,
+  ),
+  ...list(
+    'kinematics.chainFromScrews',
+    'torques of a tool wrench',
+    () => {
+      const at = { values: lynchValues, rates: [0, 0, 0], accelerations: [0, 0, 0] }
+      const push = { moment: { x: '1 N m', y: '1 N m', z: '1 N m' }, force: { x: '1 N', y: '1 N', z: '1 N' } } as const
+      const [pushed, still] = [lynchThreeLink.inverseDynamics({ ...at, toolPush: push }), lynchThreeLink.inverseDynamics(at)]
+      return unscaled(pushed).map((torque, i) => torque - unscaled(still)[i]!)
+    },
+    ['1.40954608', '1.85771497', '1.392409'],
+    lynch,
+  ),
+  ...list(
+    'kinematics.chainFromScrews',
+    'place of the tool, turning, sliding, turning',
+    () => Object.values(lynchTurnSlideTurn.pose(['90 deg', '3 m', '180 deg']).position).map((value) => value.si),
+    ['-5', '4', '1.68584073'],
+    lynch,
+  ),
+  ...rows(
+    'kinematics.chainFromScrews',
+    'space Jacobian of four screws',
+    () => lynchFourScrews.spaceJacobian(radians([0.2, 1.1, 0.1, 1.2])),
+    [
+      ['0', '0.98006658', '-0.09011564', '0.95749426'],
+      ['0', '0.19866933', '0.4445544', '0.28487557'],
+      ['1', '0', '0.89120736', '-0.04528405'],
+      ['0', '1.95218638', '-2.21635216', '-0.51161537'],
+      ['0.2', '0.43654132', '-2.43712573', '2.77535713'],
+      ['0.2', '2.96026613', '3.23573065', '2.22512443'],
+    ],
+    lynch,
+  ).map((check) => ({ ...check, run: atEightDigits(check.run) })),
+
+  ...list(
+    'kinematics.chainFromDenavitHartenberg',
+    'gravity of the six-axis arm at 1 … 6 rad',
+    () => si(sixAxisArm(false).gravity(six)).slice(1, 3),
+    ['-7.9683313', '8.4580568'],
+    corke,
+  ),
+  publishedValue(
+    'kinematics.chainFromDenavitHartenberg',
+    'gravity of the six-axis arm at 1 … 6 rad, joint 5',
+    () => si(sixAxisArm(false).gravity(six))[4]!,
+    '0.0026618',
+    corke,
+  ),
+  ...list(
+    'kinematics.chainFromDenavitHartenberg',
+    'gravity of the six-axis arm, ready pose',
+    () => si(sixAxisArm(false).gravity(ready)).slice(1, 3),
+    ['31.6398804', '6.0351380'],
+    corke,
+  ),
+  publishedValue(
+    'kinematics.chainFromDenavitHartenberg',
+    'gravity of the six-axis arm, ready pose, joint 5',
+    () => si(sixAxisArm(false).gravity(ready))[4]!,
+    '0.0282528',
+    corke,
+  ),
+  ...list(
+    'kinematics.chainFromDenavitHartenberg',
+    'diagonal of the mass matrix with rotors at 1 … 6 rad',
+    () =>
+      sixAxisArm(true)
+        .massMatrix(six)
+        .map((row, i) => row[i]!),
+    ['2.6152', '4.3038', '0.9366', '0.1926', '0.1713', '0.1941'],
+    corke,
+  ),
+  publishedValue(
+    'kinematics.chainFromDenavitHartenberg',
+    'coupling of the first two joints',
+    () => sixAxisArm(true).massMatrix(six)[0]![1]!,
+    '-0.6550',
+    corke,
+  ),
+  ...list(
+    'kinematics.chainFromDenavitHartenberg',
+    'tool of the six-axis arm, ready pose',
+    () => Object.values(sixAxisArm(false).pose(ready).position).map((value) => value.si),
+    ['0.596303', '-0.15005', '0.657646'],
+    corke,
+  ),
+
+  ...[
+    ['open', 'couplerAngle', '20.297882788 deg'],
+    ['open', 'rockerAngle', '57.324880070 deg'],
+    ['crossed', 'couplerAngle', '-60.977966796 deg'],
+    ['crossed', 'rockerAngle', '-98.004964078 deg'],
+    ['open', 'transmissionAngle', '37.026997282 deg'],
+    ['open', 'mechanicalAdvantage', '3.572456805'],
+  ].map(([assembly, field, expected]) =>
+    publishedValue(
+      'kinematics.fourBar',
+      `${field}, ${assembly}`,
+      () => fourBarAt40(assembly as 'open')[field as 'rockerAngle'],
+      expected!,
+      norton,
+    ),
+  ),
+  publishedValue(
+    'kinematics.fourBar',
+    'rocker speed at 25 rad/s, open',
+    () => 25 * fourBarAt40('open').rockerSpeedRatio.si,
+    '6.997985242',
+    norton,
+  ),
+  publishedValue(
+    'kinematics.fourBar',
+    'coupler speed at 25 rad/s, open',
+    () => 25 * fourBarAt40('open').couplerSpeedRatio.si,
+    '-4.120914415',
+    norton,
+  ),
+  publishedValue(
+    'kinematics.fourBar',
+    'rocker speed at 25 rad/s, crossed',
+    () => 25 * fourBarAt40('crossed').rockerSpeedRatio.si,
+    '-20.377671957',
+    norton,
+  ),
+  publishedValue('kinematics.fourBar', 'coupler angle as printed in the book', () => fourBarAt40('open').couplerAngle, '20.30 deg', norton),
+  publishedValue(
+    'kinematics.fourBar',
+    'crossed rocker angle as printed in the book',
+    () => fourBarAt40('crossed').rockerAngle,
+    '-98.01 deg',
+    norton,
+    '0.01 deg',
+  ),
+  ...published(fourBarSpeedRatio, {
+    given: { crank: '40 mm', rocker: '80 mm', crankAngle: '40 deg', couplerAngle: '20.297882788 deg', rockerAngle: '57.324880070 deg' },
+    gives: 0.27991940968,
+    within: '1e-7 %',
+    source: norton,
+  }),
+  ...published(transmissionAngleExtremes, {
+    given: { ground: '100 mm', crank: '40 mm', coupler: '120 mm', rocker: '80 mm' },
+    gives: { crankInward: '26.384329749 deg', crankOutward: '86.416678302 deg' },
+    source: norton,
+  }),
+
+  ...(
+    [
+      ['cycloid', '2.00000 m/s', '6.28319 m/s^2'],
+      ['cubic', '1.50000 m/s', '6.00000 m/s^2'],
+      ['quintic', '1.87500 m/s', '5.77350 m/s^2'],
+    ] as const
+  ).flatMap(([shape, peakSpeed, peakAcceleration]) =>
+    published(restToRestPeaks, {
+      what: `${shape} over unit distance and time`,
+      given: { distance: '1 m', time: '1 s', shape },
+      gives: { peakSpeed, peakAcceleration },
+      source: memory(
+        'R. L. Norton, Cam Design and Manufacturing Handbook, peak factors: cycloidal 2 and 2π, 3-4-5 polynomial 1.875 and 5.77',
+      ),
+    }),
+  ),
+  ...published(matchedSwingPeaks, {
+    what: '80 mm in 0.2 s at 0.4 m/s, peaks of the quintic found by sampling its closed form with high-precision arithmetic',
+    given: { stride: '80 mm', swingTime: '0.2 s', bodySpeed: '0.4 m/s' },
+    gives: { peakSpeed: '1.1000 m/s', peakAcceleration: '23.0940 m/s^2' },
+    source: computed('x = −0.04 − 0.4 t + 0.16 (10 s³ − 15 s⁴ + 6 s⁵), derivatives'),
+  }),
+  ...published(strideTiming, {
+    given: { stridePeriod: '0.5 s', dutyFactor: 0.4, bodySpeed: '0.8 m/s' },
+    gives: { stanceTime: '0.2 s', swingTime: '0.3 s', stanceSweep: '0.16 m', strideLength: '0.4 m' },
+    source: memory('R. McN. Alexander, Principles of Animal Locomotion (2003): stance sweep = speed × duty factor × period'),
+  }),
+  ...published(
+    stanceForce,
+    {
+      what: 'hop on all legs at duty factor 0.4: π/2β weights',
+      given: { mass: '1 kg', legShare: 1, dutyFactor: 0.4, stancePhase: 0.5, gravity: '1 m/s^2' },
+      gives: '3.926991 N',
+      source: computed('impulse balance of a half sine, π/(2 · 0.4)'),
+    },
+    {
+      what: 'two-peaked force at a quarter of the stance',
+      given: {
+        mass: '10 kg',
+        legShare: 0.25,
+        dutyFactor: 0.7,
+        stancePhase: 0.25,
+        shape: 'twoPeaked',
+        thirdHarmonic: 1,
+        gravity: '10 m/s^2',
+      },
+      gives: '59.5029 N',
+      source: computed('25 N/0.7 · 3π/(2·4) · (sin 45° + sin 135°)'),
+    },
+  ),
+  ...published(peakForceOfPair, {
+    what: 'trot on four equal legs: π/8β weights',
+    given: { mass: '1 kg', pairShare: 0.5, dutyFactor: 0.5, gravity: '1 m/s^2' },
+    gives: '0.785398 N',
+    source: {
+      level: 'published',
+      where: 'R. McN. Alexander and others, 1979, as quoted on the list of the International Society of Biomechanics',
+    },
+  }),
+  ...published(motorTorqueThroughReduction, {
+    what: 'driving, 10 N m through 5:1 at 80 %, rotor 100 kg mm² at 200 rad/s²',
+    given: {
+      outputTorque: '10 N m',
+      outputSpeed: '2 rad/s',
+      outputAcceleration: '200 rad/s^2',
+      ratio: 5,
+      efficiency: 0.8,
+      rotorInertia: '100 kg mm^2',
+    },
+    gives: '2.6000 N m',
+    source: computed('10/(5 · 0.8) + 1e-4 · 5 · 200'),
+  }),
+  ...published(motorOperatingPoint, {
+    what: '10 A at 0.1 N m/A, 0.5 Ω, 100 rad/s',
+    given: { torque: '1 N m', speed: '100 rad/s', torqueConstant: '0.1 N m/A', resistance: '0.5 ohm' },
+    gives: { current: '10.00 A', voltage: '15.00 V', mechanicalPower: '100.0 W', copperLoss: '50.00 W', electricalPower: '150.0 W' },
+    source: computed('V = I R + k ω and the balance of power, by hand'),
+  }),
+
+  ...published(jumpPush, {
+    what: 'jump of twice the push',
+    given: { mass: '10 kg', jumpHeight: '0.2 m', pushTravel: '0.1 m', gravity: '10 m/s^2' },
+    gives: { totalForce: '300 N', takeOffSpeed: '2 m/s', pushTime: '0.1 s', flightTime: '0.4 s' },
+    source: computed('energy: F s = m g (h + s); v² = 2 g h, by hand'),
+  }),
+  ...published(
+    dropOnSpring,
+    {
+      what: 'laid down without a fall: twice the weight',
+      given: { mass: '10 kg', dropHeight: '0 m', stiffness: '1 N/mm', gravity: '10 m/s^2' },
+      gives: { peakForce: '200 N', compression: '0.2 m' },
+      source: memory('Roark’s Formulas for Stress and Strain, sudden loading gives twice the static load'),
+    },
+    {
+      what: 'fall of four static deflections: four times the weight',
+      given: { mass: '10 kg', dropHeight: '0.4 m', stiffness: '1 N/mm', gravity: '10 m/s^2' },
+      gives: { peakForce: '400 N', compression: '0.4 m' },
+      source: memory('Roark’s Formulas for Stress and Strain, impact: 1 + √(1 + 2 · 4) = 4'),
+    },
+  ),
+  ...published(touchDownImpact, {
+    given: { speed: '2 m/s', effectiveMass: '0.25 kg', contactStiffness: '40000 N/m' },
+    gives: { impulse: '0.5 N s', peakForce: '200 N' },
+    source: computed('2 · 0.25; 2 √(4e4 · 0.25), by hand'),
+  }),
+
+  ...published(encoderStep, {
+    what: '14-bit encoder on a motor behind 6:1',
+    given: { countsPerTurn: 16384, turnsPerJointTurn: 6 },
+    gives: { step: '0.0036621 deg', worstError: '0.0018311 deg' },
+    source: computed('360°/98304'),
+  }),
+  ...published(eccentricityError, {
+    what: '0.05 mm at 10 mm: 17 minutes of arc',
+    given: { eccentricity: '50 um', trackRadius: '10 mm' },
+    gives: { worstError: '17.189 arcmin', firstHarmonic: '17.189 arcmin', secondHarmonic: '2.578 arcsec' },
+    source: {
+      level: 'commonPractice',
+      where: 'encoder makers’ rule: error in seconds = 206265 × eccentricity / radius (206 × µm / mm), i.e. 1031″',
+    },
+  }),
+  ...published(workspaceVolume, {
+    given: { upperLink: '1 m', lowerLink: '0.5 m' },
+    gives: '13.6136 m^3',
+    source: computed('4π/3 (1.5³ − 0.5³)'),
+  }),
+  ...published(sagittalArea, {
+    what: 'all the way round: the annulus',
+    given: { upperLink: '1 m', lowerLink: '0.5 m', hipRange: '1 turn', kneeFrom: '0 deg', kneeTo: '180 deg' },
+    gives: '6.28319 m^2',
+    source: computed('π (1.5² − 0.5²)'),
+  }),
+  ...published(limitedWorkspaceVolume, {
+    what: 'against numerical integration (scipy dblquad)',
+    given: {
+      upperLink: '165 mm',
+      lowerLink: '180 mm',
+      abductionRange: '60 deg',
+      hipFrom: '-45 deg',
+      hipTo: '20 deg',
+      kneeFrom: '10 deg',
+      kneeTo: '100 deg',
+    },
+    gives: '0.0102419109476 m^3',
+    source: {
+      level: 'referenceLibrary',
+      where: 'scipy.integrate.dblquad of l1 l2 sin q3 (l1 cos q2 + l2 cos(q2 + q3)), error below 1e-13',
+    },
+  }),
+  publishedValue(
+    'kinematics.manipulability',
+    'two-link arm at its isotropic pose has equal singular values (leg with links √2 and 1, knee at 135°)',
+    () => {
+      const isotropic = threeJointLeg({ hipOffset: '0 m', upperLink: [Math.SQRT2, 'm'], lowerLink: '1 m' })
+      const axes = manipulability(isotropic, { abduction: '0 deg', hip: '-20 deg', knee: '135 deg' }).velocityAxes
+      return axes.filter((axis) => Math.abs(axis.halfLength.si - 1) < 1e-9).length
+    },
+    '2',
+    memory('J. J. Craig, Introduction to Robotics, ch. 8: isotropic points; T. Yoshikawa 1985'),
+  ),
+  publishedValue(
+    'kinematics.threeJointLeg',
+    'foot of the leg hanging straight',
+    () => leg.footPosition({ abduction: '0 deg', hip: '0 deg', knee: '0 deg' }).z,
+    '-345 mm',
+    computed('sum of the links'),
+  ),
+  ...published(tipOverSlope, {
+    given: { marginToEdge: '100 mm', height: '200 mm' },
+    gives: '26.565 deg',
+    source: { level: 'commonPractice', where: 'block twice as high as its half width tips at atan 1/2' },
+  }),
+  ...published(tipOverPush, {
+    given: { mass: '10 kg', marginToEdge: '0.1 m', pushHeight: '0.25 m', gravity: '10 m/s^2' },
+    gives: '40 N',
+    source: { level: 'commonPractice', where: 'moments about the edge: 100 N · 0.1 m = 40 N · 0.25 m' },
+  }),
+  ...published(frictionConeUse, {
+    given: { normal: '100 N', tangential: '30 N', friction: 0.6 },
+    gives: { use: 0.5, coneAngle: '30.964 deg', forceAngle: '16.699 deg', state: 'holds' },
+    source: { level: 'commonPractice', where: 'angle of friction atan 0.6; atan 0.3' },
+  }),
+  ...published(cantileverToe, {
+    what: '2 GPa, 40 × 10 × 2 mm, 1 N, 1 % strain',
+    given: { modulus: '2000 MPa', length: '40 mm', width: '10 mm', thickness: '2 mm', tipForce: '1 N', allowableStrain: '1 %' },
+    gives: { stiffness: '0.6250 N/mm', deflection: '1.600 mm', rootStrain: '0.3000 %', forceLimit: '3.333 N', deflectionLimit: '5.333 mm' },
+    source: memory('Roark’s Formulas for Stress and Strain: F L³/3EI, 6 F L/b t²; by hand with I = 6.667 mm⁴'),
+  }),
+  ...published(notchHinge, {
+    what: '2 GPa, 10 mm wide, 0.5 mm thin, radius 5 mm, 5°',
+    given: { modulus: '2000 MPa', width: '10 mm', thickness: '0.5 mm', notchRadius: '5 mm', angle: '5 deg', allowableStrain: '2 %' },
+    gives: { stiffness: '0.11184 N m/rad', strain: '1.1712 %' },
+    source: memory('Paros and Weisbord 1965: 2 E b t^2.5 / (9 π √r); strain 4/(3π) √(t/r) per radian, by hand'),
+  }),
+]
+
+/** Entries printed without decimals stand for eight digits. */
+function atEightDigits(run: Check['run']): Check['run'] {
+  return () => {
+    const result = run()
+    return { ...result, tolerance: Math.min(result.tolerance, 5.0001e-9) }
+  }
+}
