@@ -8,7 +8,7 @@ export default defineConfig({
   target: 'es2022',
   // Shared chunks, in CommonJS too: `instanceof InputError` must hold whichever subpath the error came through.
   splitting: true,
-  // tsup sets `baseUrl` for its declaration step, which TypeScript 6 calls deprecated.
-  dts: { compilerOptions: { ignoreDeprecations: '6.0' } },
+  // Declarations are written by scripts/declarations.ts.
+  dts: false,
   clean: true,
 })

@@ -1,0 +1,81 @@
+// Installs the packed tarball as a user would, in folders of their own, and uses it: ES modules, CommonJS, TypeScript under each way of
+// resolving modules, and one program that must not compile.
+import { execFileSync, spawnSync } from 'node:child_process'
+import { cpSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join, resolve } from 'node:path'
+import { fileURLToPath } from 'node:url'
+
+const root = fileURLToPath(new URL('../../', import.meta.url))
+const pack = join(root, 'out/pack')
+const projects = join(root, 'tests/consumers/projects')
+const compilers = ['typescript', 'typescript-7'].map((name) => join(root, 'node_modules', name, 'bin/tsc'))
+
+rmSync(pack, { recursive: true, force: true })
+mkdirSync(pack, { recursive: true })
+// The build is a step of its own.
+execFileSync('npm', ['pack', '--silent', '--ignore-scripts', '--pack-destination', pack], { cwd: root })
+const tarball = resolve(pack, readdirSync(pack)[0] ?? '')
+
+const home = mkdtempSync(join(tmpdir(), 'limbwright-'))
+let failures = 0
+
+function report(what: string, ok: boolean, output: string) {
+  console.log(`${ok ? 'ok    ' : 'FAILED'} ${what}`)
+  if (!ok) {
+    failures++
+    console.log(output)
+  }
+}
+
+function run(command: string, args: readonly string[], cwd: string) {
+  const { status, stdout, stderr } = spawnSync(command, args, { cwd, encoding: 'utf8' })
+  return { ok: status === 0, output: `${stdout}${stderr}` }
+}
+
+/** Compiles with the declarations of everything installed checked too; returns what the compiler said. */
+function compile(compiler: string, cwd: string, options: object) {
+  const compilerOptions = {
+    strict: true,
+    exactOptionalPropertyTypes: true,
+    skipLibCheck: false,
+    noEmit: true,
+    target: 'ES2022',
+    types: [],
+    ...options,
+  }
+  writeFileSync(join(cwd, 'tsconfig.json'), JSON.stringify({ compilerOptions, include: ['*.ts', '*.cts'] }))
+  return run(process.execPath, [compiler, '-p', '.'], cwd)
+}
+
+try {
+  // One installation that all folders find above them.
+  writeFileSync(join(home, 'package.json'), '{ "private": true }')
+  const installed = run('npm', ['install', '--prefer-offline', '--no-audit', '--no-fund', tarball], home)
+  report('npm install of the packed tarball', installed.ok, installed.output)
+  cpSync(projects, home, { recursive: true })
+
+  for (const name of ['esm', 'cjs']) {
+    const { ok, output } = run(process.execPath, ['main.js'], join(home, name))
+    report(name, ok, output)
+  }
+  const ways = [
+    ['node16', { module: 'Node16', moduleResolution: 'Node16' }],
+    ['node16', { module: 'NodeNext', moduleResolution: 'NodeNext' }],
+    ['bundler', { module: 'ESNext', moduleResolution: 'Bundler' }],
+  ] as const
+  for (const compiler of compilers) {
+    const version = run(process.execPath, [compiler, '--version'], home).output.trim()
+    for (const [name, options] of ways) {
+      const { ok, output } = compile(compiler, join(home, name), options)
+      report(`${version}, ${options.moduleResolution}`, ok, output)
+    }
+    const refused = compile(compiler, join(home, 'refused'), { module: 'NodeNext', moduleResolution: 'NodeNext' })
+    const lines = refused.output.split('\n').filter((line) => line.includes('error TS'))
+    const asMeant = lines.length === 1 && lines[0]!.startsWith('main.ts(3,') && lines[0]!.includes('"500 mm"')
+    report(`${version} refuses a load in millimetres, and nothing else`, !refused.ok && asMeant, refused.output)
+  }
+} finally {
+  rmSync(home, { recursive: true, force: true })
+}
+process.exit(failures === 0 ? 0 : 1)
