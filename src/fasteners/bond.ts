@@ -1,0 +1,134 @@
+import { formula } from '../formula/index.js'
+
+/** How much of an adhesive's strength is left at a temperature, from its glass transition: half at 10 K below, and nothing to count on above. */
+export const adhesiveTemperatureFactor = /* @__PURE__ */ formula('fasteners.adhesiveTemperatureFactor', {
+  inputs: {
+    /** Temperature of the joint. */
+    temperature: 'temperature',
+    /** Glass transition of the cured adhesive. */
+    glassTransitionTemperature: 'glassTransitionTemperature',
+  },
+  output: {
+    /** Share of the strength at 23 °C. */
+    factor: 'ratio',
+    /** Whether the bond may be relied on. */
+    state: { oneOf: ['usable', 'softening', 'beyondGlassTransition'] },
+  },
+  assumes: ['full strength up to 23 °C, linear to half at 10 K below the transition, linear on towards nothing at 10 K above'],
+  source: [{ level: 'assumption', where: 'straight lines through adhesive-handbook practice; replace by a coupon at temperature' }],
+  requires: {
+    temperature: {
+      accepts: 'must stay below the glass transition of the adhesive: above it the joint fails',
+      holds: ({ temperature, glassTransitionTemperature }) => temperature < glassTransitionTemperature,
+    },
+  },
+  si: ({ temperature, glassTransitionTemperature }) => {
+    const knee = glassTransitionTemperature - 10
+    const room = Math.min(296.15, knee - 10)
+    const beyond = temperature >= glassTransitionTemperature
+    const falling = temperature > knee ? 0.5 - (temperature - knee) / 40 : 1 - (0.5 * (temperature - room)) / (knee - room)
+    return {
+      factor: beyond ? 0 : Math.min(1, falling),
+      state: beyond ? ('beyondGlassTransition' as const) : temperature > knee ? ('softening' as const) : ('usable' as const),
+    }
+  },
+})
+
+/** Force and torque a pin, bush or ferrule holds that is glued into a round hole, by average shear and the usual reductions. */
+export const bondedPin = /* @__PURE__ */ formula('fasteners.bondedPin', {
+  inputs: {
+    /** Diameter of the bond. */
+    diameter: { kind: 'length', above: 0 },
+    /** Bonded length. */
+    length: { kind: 'length', above: 0 },
+    /** Shear strength of the adhesive on its test material at 23 °C. */
+    shearStrength: { kind: 'stress', above: 0 },
+    /** Share kept on these materials. */
+    materialFactor: { kind: 'ratio', above: 0, max: 1, default: 1 },
+    /** Share kept with this gap. */
+    gapFactor: { kind: 'ratio', above: 0, max: 1, default: 1 },
+    /** Share kept under alternating load. */
+    fatigueFactor: { kind: 'ratio', above: 0, max: 1, default: 1 },
+    /** Share kept after ageing. */
+    ageingFactor: { kind: 'ratio', above: 0, max: 1, default: 1 },
+    /** Temperature of the joint. */
+    temperature: 'temperature',
+    /** Glass transition of the cured adhesive. */
+    glassTransitionTemperature: 'glassTransitionTemperature',
+  },
+  output: {
+    /** Axial force. */
+    axialForce: 'force',
+    /** Torque. */
+    torque: 'torque',
+    /** Shear strength after all reductions. */
+    shearStrength: 'stress',
+    /** Whether the bond may be relied on. */
+    state: { oneOf: ['usable', 'softening', 'beyondGlassTransition'] },
+  },
+  assumes: ['even shear: bonds longer than about 1.5 diameters, or with one soft part, carry less (`pottedFerrule`)'],
+  source: [
+    { level: 'published', where: 'average shear of a cylindrical bond; reductions as adhesive handbooks multiply them (from memory)' },
+  ],
+  requires: {
+    temperature: {
+      accepts: 'must stay below the glass transition of the adhesive: above it the joint fails',
+      holds: ({ temperature, glassTransitionTemperature }) => temperature < glassTransitionTemperature,
+    },
+  },
+  valid: { 'length up to 1.5 diameters (average shear)': ({ length, diameter }) => length <= 1.5 * diameter * (1 + 1e-9) },
+  si: ({
+    diameter,
+    length,
+    shearStrength,
+    materialFactor,
+    gapFactor,
+    fatigueFactor,
+    ageingFactor,
+    temperature,
+    glassTransitionTemperature,
+  }) => {
+    const { factor, state } = adhesiveTemperatureFactor.si({ temperature, glassTransitionTemperature })
+    const left = shearStrength * materialFactor * gapFactor * fatigueFactor * ageingFactor * factor
+    const axialForce = Math.PI * diameter * length * left
+    return { axialForce, torque: (axialForce * diameter) / 2, shearStrength: left, state }
+  },
+})
+
+/** A nut glued into a printed pocket: either its bond shears along the flats or the printed plug around it tears out. */
+export const bondedNut = /* @__PURE__ */ formula('fasteners.bondedNut', {
+  inputs: {
+    /** Width of the nut across flats. */
+    acrossFlats: { kind: 'length', above: 0 },
+    /** Bonded height. */
+    height: { kind: 'length', above: 0 },
+    /** Shear strength of the bond after all reductions. */
+    bondStrength: { kind: 'stress', above: 0 },
+    /** Shear strength of the print along the pull, beside the bond. */
+    substrateShearStrength: { kind: 'stress', above: 0 },
+    /** Tension across the layers under the plug. */
+    acrossLayersStrength: { kind: 'stress', above: 0 },
+  },
+  output: {
+    /** Axial force it holds. */
+    axialForce: 'force',
+    /** Torque it holds, at the mean radius of the flats. */
+    torque: 'torque',
+    /** What gives first under axial force. */
+    governedBy: { oneOf: ['bond', 'substrateShear', 'plugTension'] },
+  },
+  assumes: ['even shear around the hexagon', "plug of the nut's own outline"],
+  source: [{ level: 'computed', where: 'perimeter and area of a hexagon' }],
+  si: ({ acrossFlats, height, bondStrength, substrateShearStrength, acrossLayersStrength }) => {
+    const side = 2 * Math.sqrt(3) * acrossFlats * height
+    const plug = (Math.sqrt(3) / 2) * acrossFlats * acrossFlats * acrossLayersStrength + side * substrateShearStrength
+    const bond = side * bondStrength
+    const substrate = side * substrateShearStrength
+    const least = Math.min(bond, substrate, plug)
+    return {
+      axialForce: least,
+      torque: side * Math.min(bondStrength, substrateShearStrength) * (acrossFlats / 2),
+      governedBy: least === bond ? ('bond' as const) : least === substrate ? ('substrateShear' as const) : ('plugTension' as const),
+    }
+  },
+})

@@ -1,0 +1,93 @@
+import { formula } from '../formula/index.js'
+
+/** Pressure under a head, nut or washer, against what the material below bears at that temperature and for that time. */
+export const headBearing = /* @__PURE__ */ formula('fasteners.headBearing', {
+  inputs: {
+    /** Largest force of the bolt. */
+    force: { kind: 'force', min: 0 },
+    /** Outer diameter of the bearing ring. */
+    bearingDiameter: { kind: 'length', above: 0 },
+    /** Hole diameter, or the washer's if larger. */
+    holeDiameter: { kind: 'length', min: 0 },
+    /** Allowable pressure: compressive yield strength at temperature times its long-term share. */
+    allowablePressure: { kind: 'stress', above: 0 },
+  },
+  output: {
+    /** Area of the ring. */
+    area: 'area',
+    /** Pressure. */
+    pressure: 'stress',
+    /** Allowable over actual; infinite without a force. */
+    reserve: { kind: 'ratio', infinite: true },
+    /** Force at the allowable pressure. */
+    allowableForce: 'force',
+  },
+  assumes: ['even pressure: a thin washer on a soft part bends (`washerSpread`)'],
+  source: [{ level: 'published', where: 'any machine-design text: bearing pressure' }],
+  requires: {
+    bearingDiameter: {
+      accepts: 'must be larger than the hole',
+      holds: ({ bearingDiameter, holeDiameter }) => bearingDiameter > holeDiameter,
+    },
+  },
+  si: ({ force, bearingDiameter, holeDiameter, allowablePressure }) => {
+    const area = (Math.PI / 4) * (bearingDiameter * bearingDiameter - holeDiameter * holeDiameter)
+    const pressure = force / area
+    return {
+      area,
+      pressure,
+      reserve: force === 0 ? Number.POSITIVE_INFINITY : allowablePressure / pressure,
+      allowableForce: allowablePressure * area,
+    }
+  },
+})
+
+/** How far a washer really spreads a head's force: 45 degrees through its thickness, no further than its edge. */
+export const washerSpread = /* @__PURE__ */ formula('fasteners.washerSpread', {
+  inputs: {
+    /** Bearing diameter of the head on the washer. */
+    headBearing: { kind: 'length', above: 0 },
+    /** Thickness of the washer, or of washers stacked. */
+    thickness: { kind: 'length', above: 0 },
+    /** Outer diameter of the washer. */
+    outerDiameter: { kind: 'length', above: 0 },
+  },
+  /** Diameter over which pressure may be taken as even. */
+  output: 'length',
+  assumes: ['spread at 45 degrees in steel on a soft part'],
+  source: [{ level: 'commonPractice', where: 'load spread of 45 degrees through a stiff plate' }],
+  si: ({ headBearing: head, thickness, outerDiameter }) => Math.min(outerDiameter, head + 2 * thickness),
+})
+
+/** Bearing area of a bare hexagon nut: the chamfered ring that standards count, and the full hexagon it may sink to in a soft part. */
+export const nutBearingArea = /* @__PURE__ */ formula('fasteners.nutBearingArea', {
+  inputs: {
+    /** Width across flats. */
+    acrossFlats: { kind: 'length', above: 0 },
+    /** Least bearing diameter. */
+    bearingDiameter: { kind: 'length', above: 0 },
+    /** Hole diameter. */
+    holeDiameter: { kind: 'length', min: 0 },
+  },
+  output: {
+    /** Ring up to the chamfer. */
+    ringArea: 'area',
+    /** Full hexagon less the hole. */
+    hexagonArea: 'area',
+  },
+  assumes: ['nut flat on its face'],
+  source: [{ level: 'computed', where: 'areas of ring and hexagon' }],
+  requires: {
+    bearingDiameter: {
+      accepts: 'must be larger than the hole',
+      holds: ({ bearingDiameter, holeDiameter }) => bearingDiameter > holeDiameter,
+    },
+  },
+  si: ({ acrossFlats, bearingDiameter, holeDiameter }) => {
+    const hole = (Math.PI / 4) * holeDiameter * holeDiameter
+    return {
+      ringArea: (Math.PI / 4) * bearingDiameter * bearingDiameter - hole,
+      hexagonArea: (Math.sqrt(3) / 2) * acrossFlats * acrossFlats - hole,
+    }
+  },
+})

@@ -1,0 +1,29 @@
+/**
+ * What holds a leg together: fits, pins, threads and bolts, clamped joints, nuts in prints, bonds, bearings, stacks.
+ *
+ * Conventions: interference is diametral, pin minus hole; negative is clearance. A stress is tension when positive, a pressure is
+ * positive in compression. "Minor diameter" is the flat one of the basic profile, "root diameter" the rounded one of the screw. A prevailing torque
+ * adds to the torque on the wrench and never to the preload. The load factor is the bolt's share of an outside load. Layers of a
+ * stack are listed from the head.
+ *
+ * @module
+ */
+export * from './bond.js'
+export * from './embedded-pin.js'
+export * from './hardware.js'
+export * from './head-bearing.js'
+export * from './iso286.js'
+export * from './joint-loads.js'
+export * from './joint-stiffness.js'
+export { coneSocket, lapShear, pottedFerrule } from './lap-shear.js'
+export * from './nut-pocket.js'
+export * from './parallel-pins.js'
+export * from './pin-fatigue.js'
+export * from './pins.js'
+export * from './press-fit.js'
+export * from './print-fit.js'
+export * from './property-class.js'
+export type { SizeRow, SizeTable } from './size-table.js'
+export * from './thread-geometry.js'
+export * from './thread-sizes.js'
+export * from './tightening.js'

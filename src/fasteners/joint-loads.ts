@@ -1,0 +1,151 @@
+import { formula } from '../formula/index.js'
+
+/** What bolt and joint feel under an outside tension, and the load at which the joint opens. */
+export const jointLoads = /* @__PURE__ */ formula('fasteners.jointLoads', {
+  inputs: {
+    /** Clamp load left at that time and temperature. */
+    clampLoad: { kind: 'force', min: 0 },
+    /** Outside tension per bolt. */
+    externalLoad: { kind: 'force', min: 0 },
+    /** Load factor of the joint. */
+    loadFactor: { kind: 'ratio', min: 0, below: 1 },
+  },
+  output: {
+    /** Tension of the bolt. */
+    boltLoad: 'force',
+    /** Force left between the parts. */
+    faceLoad: 'force',
+    /** Outside load at which the parts separate. */
+    separationLoad: 'force',
+    /** Whether the parts touch. */
+    state: { oneOf: ['closed', 'open'] },
+  },
+  assumes: ['linear joint', 'load concentric with the bolt'],
+  source: [{ level: 'published', where: 'Shigley 9th ed., section 8-7 and eq. 8-30' }],
+  si: ({ clampLoad, externalLoad, loadFactor }) => {
+    const separationLoad = clampLoad / (1 - loadFactor)
+    const closed = externalLoad < separationLoad
+    return {
+      boltLoad: closed ? clampLoad + loadFactor * externalLoad : externalLoad,
+      faceLoad: closed ? clampLoad - (1 - loadFactor) * externalLoad : 0,
+      separationLoad,
+      state: closed ? ('closed' as const) : ('open' as const),
+    }
+  },
+})
+
+/** The three usual reserves of a bolted joint: against yielding, against overload of what preload leaves, against opening. */
+export const jointReserves = /* @__PURE__ */ formula('fasteners.jointReserves', {
+  inputs: {
+    /** Clamp load. */
+    clampLoad: { kind: 'force', min: 0 },
+    /** Outside tension per bolt. */
+    externalLoad: { kind: 'force', above: 0 },
+    /** Load factor of the joint. */
+    loadFactor: { kind: 'ratio', above: 0, below: 1 },
+    /** Proof load of the bolt. */
+    proofLoad: { kind: 'force', above: 0 },
+  },
+  output: {
+    /** Proof load over bolt load. */
+    yieldReserve: 'ratio',
+    /** Outside load that would reach the proof load, over the outside load; negative when preload alone is above it. */
+    overloadReserve: 'ratio',
+    /** Outside load that would open the joint, over the outside load. */
+    separationReserve: 'ratio',
+  },
+  assumes: ['as jointLoads, joint closed'],
+  source: [{ level: 'published', where: 'Shigley 9th ed., eq. 8-28, 8-29, 8-30' }],
+  valid: { 'preload below the proof load': ({ clampLoad, proofLoad }) => clampLoad < proofLoad },
+  si: ({ clampLoad, externalLoad, loadFactor, proofLoad }) => ({
+    yieldReserve: proofLoad / (loadFactor * externalLoad + clampLoad),
+    overloadReserve: (proofLoad - clampLoad) / (loadFactor * externalLoad),
+    separationReserve: clampLoad / (externalLoad * (1 - loadFactor)),
+  }),
+})
+
+/** The sideways force that clamped faces hold by friction. */
+export const jointSlip = /* @__PURE__ */ formula('fasteners.jointSlip', {
+  inputs: {
+    /** Force between the faces that is left under load (`jointLoads`), all bolts together. */
+    faceLoad: { kind: 'force', min: 0 },
+    /** Coefficient of friction of the faces: the lowest. */
+    friction: { kind: 'ratio', min: 0 },
+    /** Faces that must slip together. */
+    faces: { kind: 'count', min: 1, whole: true, default: 1 },
+    /** Sideways force to hold. */
+    shearForce: { kind: 'force', min: 0 },
+  },
+  output: {
+    /** Sideways force at slip. */
+    slipForce: 'force',
+    /** Slip force over the force to hold; infinite without one. */
+    reserve: { kind: 'ratio', infinite: true },
+    /** Whether it holds. */
+    state: { oneOf: ['holds', 'slips'] },
+  },
+  assumes: ['Coulomb friction'],
+  source: [{ level: 'published', where: 'any machine-design text: friction joint' }],
+  si: ({ faceLoad, friction, faces, shearForce }) => {
+    const slipForce = faceLoad * friction * faces
+    return {
+      slipForce,
+      reserve: shearForce === 0 ? Number.POSITIVE_INFINITY : slipForce / shearForce,
+      state: slipForce >= shearForce ? ('holds' as const) : ('slips' as const),
+    }
+  },
+})
+
+/** Fatigue of a preloaded bolt: alternating stress at the first engaged thread against what rolled threads bear. */
+export const boltFatigue = /* @__PURE__ */ formula('fasteners.boltFatigue', {
+  inputs: {
+    /** The thread's sizes, as `metricThread` gives them. */
+    thread: {
+      fields: {
+        /** Nominal diameter. */
+        diameter: { kind: 'length', above: 0 },
+        /** Stress area. */
+        stressArea: { kind: 'area', above: 0 },
+      },
+    },
+    /** Largest outside tension of the cycle. */
+    largestLoad: { kind: 'force', min: 0 },
+    /** Smallest outside tension of the cycle. */
+    smallestLoad: { kind: 'force', min: 0 },
+    /** Clamp load: use the smallest of its life. */
+    clampLoad: { kind: 'force', min: 0 },
+    /** Load factor of the joint. */
+    loadFactor: { kind: 'ratio', min: 0, below: 1 },
+  },
+  output: {
+    /** Stress amplitude of the bolt. */
+    amplitude: 'stress',
+    /** Amplitude that threads rolled before heat treatment bear for ever. */
+    allowableAmplitude: 'stress',
+    /** Allowable over actual; infinite without a cycle. */
+    reserve: { kind: 'ratio', infinite: true },
+    /** Whether the joint opens in the cycle: the bolt then feels all of the load. */
+    state: { oneOf: ['closed', 'opens'] },
+  },
+  assumes: ['no bending of the bolt: in an opening or bent joint the amplitude is higher', 'property class 8.8 or better'],
+  source: [
+    { level: 'published', where: 'Shigley 9th ed., section 8-11 (amplitude)' },
+    { level: 'memory', where: 'VDI 2230-1, 5.5.3: 0.85 (150 mm/d + 45) MPa' },
+  ],
+  requires: {
+    smallestLoad: { accepts: 'must not exceed the largest', holds: ({ smallestLoad, largestLoad }) => smallestLoad <= largestLoad },
+  },
+  valid: { 'M6 and larger (the endurance rule is fitted there)': ({ thread }) => thread.diameter >= 0.006 },
+  si: ({ thread, largestLoad, smallestLoad, clampLoad, loadFactor }) => {
+    const high = jointLoads.si({ clampLoad, externalLoad: largestLoad, loadFactor })
+    const low = jointLoads.si({ clampLoad, externalLoad: smallestLoad, loadFactor })
+    const amplitude = (high.boltLoad - low.boltLoad) / (2 * thread.stressArea)
+    const allowableAmplitude = 0.85e6 * (0.15 / thread.diameter + 45)
+    return {
+      amplitude,
+      allowableAmplitude,
+      reserve: amplitude === 0 ? Number.POSITIVE_INFINITY : allowableAmplitude / amplitude,
+      state: high.state === 'closed' ? ('closed' as const) : ('opens' as const),
+    }
+  },
+})

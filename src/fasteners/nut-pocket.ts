@@ -1,0 +1,173 @@
+import { formula } from '../formula/index.js'
+
+/**
+ * A nut held from turning by a printed pocket (six flats) or an open slot (two): pressure on the flats, what torque they bear, how far the nut turns before it is held.
+ *
+ * The torque is the thread's share of tightening and any prevailing torque (`tighteningTorque` → nutTorque), not the torque at the head.
+ */
+export const nutInPocket = /* @__PURE__ */ formula('fasteners.nutInPocket', {
+  inputs: {
+    /** Torque on the nut. */
+    torque: { kind: 'torque', min: 0 },
+    /** Width of the nut across flats. */
+    acrossFlats: { kind: 'length', above: 0 },
+    /** Height of nut held by the walls. */
+    height: { kind: 'length', above: 0 },
+    /** Flats that touch: 6 in a pocket, 2 in an open slot. */
+    flats: { kind: 'count', min: 2, max: 6, whole: true },
+    /** Pocket across flats minus nut across flats. */
+    clearance: { kind: 'length', min: 0 },
+    /** Compressive strength of the wall at that temperature. */
+    compressiveStrength: { kind: 'stress', above: 0 },
+  },
+  output: {
+    /** Peak pressure at the corners while the wall is elastic. */
+    cornerPressure: 'stress',
+    /** Pressure when half of each flat bears evenly. */
+    plasticPressure: 'stress',
+    /** Torque at which corners begin to dig in. */
+    yieldTorque: 'torque',
+    /** Torque at which the flats round out. */
+    roundingTorque: 'torque',
+    /** Force on each flat while elastic, a third of a flat's width from its middle. */
+    flatForce: 'force',
+    /** Angle the nut turns before it touches; half a flat (30 degrees) when it spins free. */
+    freeAngle: 'angle',
+    /** How the nut is held. */
+    state: { oneOf: ['held', 'cornersYield', 'roundsOut', 'spinsFree'] },
+  },
+  assumes: [
+    'no friction',
+    'rigid nut',
+    'pressures hold for a close pocket; a loose one starts on its corners and yields until it is close',
+  ],
+  source: [{ level: 'computed', where: 'moment balance of a hexagon on half of each loaded flat, triangular or even pressure' }],
+  si: ({ torque, acrossFlats, height, flats, clearance, compressiveStrength }) => {
+    const flat = acrossFlats / Math.sqrt(3)
+    const perPressure = flats * flat * flat * height
+    const yieldTorque = (perPressure * compressiveStrength) / 12
+    const roundingTorque = (perPressure * compressiveStrength) / 8
+    const reach = (acrossFlats + clearance) / (2 * flat)
+    return {
+      cornerPressure: (12 * torque) / perPressure,
+      plasticPressure: (8 * torque) / perPressure,
+      yieldTorque,
+      roundingTorque,
+      flatForce: (3 * torque) / (flats * flat),
+      freeAngle: reach >= 1 ? Math.PI / 6 : Math.PI / 6 - Math.acos(reach),
+      state:
+        reach >= 1
+          ? ('spinsFree' as const)
+          : torque > roundingTorque
+            ? ('roundsOut' as const)
+            : torque > yieldTorque
+              ? ('cornersYield' as const)
+              : ('held' as const),
+    }
+  },
+})
+
+/** Tension that a torque on the nut puts into the wall around its pocket, which is what splits thin bosses along a layer. */
+export const nutPocketWall = /* @__PURE__ */ formula('fasteners.nutPocketWall', {
+  inputs: {
+    /** Torque on the nut. */
+    torque: { kind: 'torque', min: 0 },
+    /** Width of the nut across flats. */
+    acrossFlats: { kind: 'length', above: 0 },
+    /** Height of nut held by the walls. */
+    height: { kind: 'length', above: 0 },
+    /** Thinnest wall between pocket and outside. */
+    wall: { kind: 'length', above: 0 },
+  },
+  output: {
+    /** Average of the pressure around the pocket. */
+    meanPressure: 'stress',
+    /** Average tension in the wall. */
+    wallTension: 'stress',
+  },
+  assumes: [
+    'all six flats touch',
+    'elastic forces on the flats spread around as an even pressure',
+    'the peak at a sharp inner corner is several times higher: round it',
+  ],
+  source: [{ level: 'computed', where: 'balance of forces across a cut through the pocket' }],
+  si: ({ torque, acrossFlats, height, wall }) => {
+    const flat = acrossFlats / Math.sqrt(3)
+    const meanPressure = (3 * torque) / (6 * flat) / (flat * height)
+    return { meanPressure, wallTension: (meanPressure * acrossFlats) / (2 * wall) }
+  },
+})
+
+/** A nut pulled through the material that covers its pocket: plug shear around the nut. */
+export const nutPullThrough = /* @__PURE__ */ formula('fasteners.nutPullThrough', {
+  inputs: {
+    /** Force of the screw. */
+    force: { kind: 'force', min: 0 },
+    /** Width of the nut across flats. */
+    acrossFlats: { kind: 'length', above: 0 },
+    /** Thickness of material between nut and joint face. */
+    cover: { kind: 'length', above: 0 },
+    /** Sides that hold: all round, or three where the nut was slid in from the side. */
+    sides: { oneOf: ['six', 'three'] },
+    /** Shear strength of the cover in that direction. */
+    shearStrength: { kind: 'stress', above: 0 },
+  },
+  output: {
+    /** Sheared area. */
+    area: 'area',
+    /** Shear stress. */
+    shearStress: 'stress',
+    /** Force at which the plug shears out. */
+    pullThroughForce: 'force',
+  },
+  assumes: ['even shear around the plug'],
+  source: [{ level: 'computed', where: 'perimeter of a hexagon, 2√3 times its width across flats, times the cover' }],
+  si: ({ force, acrossFlats, cover, sides, shearStrength }) => {
+    const area = (sides === 'six' ? 2 : 1) * Math.sqrt(3) * acrossFlats * cover
+    return { area, shearStress: force / area, pullThroughForce: shearStrength * area }
+  },
+})
+
+/** Bending of a thin roof over a nut where the joint face below it is hollow: a clamped round plate loaded over the nut. */
+export const pocketRoof = /* @__PURE__ */ formula('fasteners.pocketRoof', {
+  inputs: {
+    /** Force of the screw. */
+    force: { kind: 'force', min: 0 },
+    /** Diameter on which the roof is held. */
+    supportDiameter: { kind: 'length', above: 0 },
+    /** Diameter over which the nut presses. */
+    loadDiameter: { kind: 'length', above: 0 },
+    /** Thickness of the roof. */
+    thickness: { kind: 'length', above: 0 },
+    /** Poisson's ratio. */
+    poissonRatio: { kind: 'ratio', min: 0, max: 0.5, default: 0.38 },
+  },
+  output: {
+    /** Bending stress at the held edge. */
+    edgeStress: 'stress',
+    /** Bending stress in the middle, without the screw hole; beside the hole up to twice. */
+    middleStress: 'stress',
+  },
+  assumes: ['thin elastic plate, clamped edge, even load over the nut'],
+  source: [
+    {
+      level: 'memory',
+      where: 'Timoshenko & Woinowsky-Krieger, Theory of Plates and Shells, section 19 (clamped plate loaded over a central circle)',
+    },
+  ],
+  requires: {
+    supportDiameter: {
+      accepts: 'must not be smaller than the loaded circle',
+      holds: ({ supportDiameter, loadDiameter }) => supportDiameter >= loadDiameter,
+    },
+  },
+  valid: { 'thickness below a quarter of the support': ({ thickness, supportDiameter }) => thickness <= 0.25 * supportDiameter },
+  si: ({ force, supportDiameter, loadDiameter, thickness, poissonRatio }) => {
+    const ratio = loadDiameter / supportDiameter
+    const perMoment = 6 / (thickness * thickness)
+    return {
+      edgeStress: ((perMoment * force) / (4 * Math.PI)) * (1 - (ratio * ratio) / 2),
+      middleStress: ((perMoment * force * (1 + poissonRatio)) / (4 * Math.PI)) * (Math.log(1 / ratio) + (ratio * ratio) / 4),
+    }
+  },
+})

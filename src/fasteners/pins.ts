@@ -1,0 +1,146 @@
+import { formula } from '../formula/index.js'
+
+/** Shear stress of a pin cut in one or two planes. */
+export const pinShear = /* @__PURE__ */ formula('fasteners.pinShear', {
+  inputs: {
+    /** Force across the pin. */
+    force: { kind: 'force', min: 0 },
+    /** Diameter of the pin. */
+    diameter: { kind: 'length', above: 0 },
+    /** Shear planes: 1 or, in a fork, 2. */
+    planes: { kind: 'count', min: 1, max: 2, whole: true, default: 2 },
+  },
+  output: {
+    /** Average shear stress. */
+    averageStress: 'stress',
+    /** Stress at the neutral axis of a long pin, 4/3 of the average. */
+    peakStress: 'stress',
+  },
+  assumes: ['planes share the load equally'],
+  source: [{ level: 'published', where: 'any strength-of-materials text: transverse shear of a round section' }],
+  si: ({ force, diameter, planes }) => {
+    const averageStress = force / ((planes * Math.PI * diameter * diameter) / 4)
+    return { averageStress, peakStress: (4 / 3) * averageStress }
+  },
+})
+
+/** Bending of a pin in a fork: the load sits at the middle of each cheek and at the quarter points of the eye, gaps between them count in full. */
+export const forkPinBending = /* @__PURE__ */ formula('fasteners.forkPinBending', {
+  inputs: {
+    /** Force across the pin. */
+    force: { kind: 'force', min: 0 },
+    /** Diameter of the pin. */
+    diameter: { kind: 'length', above: 0 },
+    /** Thickness of each cheek of the fork. */
+    cheekThickness: { kind: 'length', above: 0 },
+    /** Gap between cheek and eye, each side. */
+    gap: { kind: 'length', min: 0 },
+    /** Thickness of the eye in the middle. */
+    eyeThickness: { kind: 'length', above: 0 },
+  },
+  output: {
+    /** Lever arm of half the force. */
+    arm: 'length',
+    /** Bending moment in the middle of the pin. */
+    moment: 'torque',
+    /** Bending stress. */
+    bendingStress: 'stress',
+    /** Moment over the plastic section modulus: hold it against the yield strength when a ductile pin may yield through. */
+    plasticBendingStress: 'stress',
+  },
+  assumes: ['pressure even along each cheek and each half of the eye: safe for stiff parts, nearly right for polymer parts on a steel pin'],
+  source: [{ level: 'memory', where: 'Bruhn, Analysis and Design of Flight Vehicle Structures, chapter D1 (pin bending)' }],
+  si: ({ force, diameter, cheekThickness, gap, eyeThickness }) => {
+    const arm = cheekThickness / 2 + gap + eyeThickness / 4
+    const moment = (force / 2) * arm
+    const bendingStress = (32 * moment) / (Math.PI * diameter ** 3)
+    return { arm, moment, bendingStress, plasticBendingStress: (bendingStress * 3 * Math.PI) / 16 }
+  },
+})
+
+/** Pressure of a pin in its hole: the average over the projected area, and the peak of a close-fitting pin. */
+export const pinBearing = /* @__PURE__ */ formula('fasteners.pinBearing', {
+  inputs: {
+    /** Force on this hole. */
+    force: { kind: 'force', min: 0 },
+    /** Diameter of the pin. */
+    diameter: { kind: 'length', above: 0 },
+    /** Thickness of the part. */
+    thickness: { kind: 'length', above: 0 },
+  },
+  output: {
+    /** Average over the projected area. */
+    projectedPressure: 'stress',
+    /** Peak of a cosine distribution around a close-fitting pin. */
+    peakPressure: 'stress',
+  },
+  assumes: ['even along the thickness', 'no clearance; with clearance the peak is higher'],
+  source: [{ level: 'published', where: 'any machine-design text: bearing stress; cosine pressure of journals' }],
+  si: ({ force, diameter, thickness }) => {
+    const projectedPressure = force / (diameter * thickness)
+    return { projectedPressure, peakPressure: (4 / Math.PI) * projectedPressure }
+  },
+})
+
+/** Tension beside a pin hole: average over the net section and, for brittle parts and fatigue, with the stress concentration. */
+export const lugNetSection = /* @__PURE__ */ formula('fasteners.lugNetSection', {
+  inputs: {
+    /** Force through the hole. */
+    force: { kind: 'force', min: 0 },
+    /** Width of the eye across the load. */
+    width: { kind: 'length', above: 0 },
+    /** Hole diameter. */
+    diameter: { kind: 'length', above: 0 },
+    /** Thickness. */
+    thickness: { kind: 'length', above: 0 },
+    /** Stress concentration of the net section: 1 for a ductile part under static load, 2 to 3 for a close pin in a brittle one. */
+    stressConcentration: { kind: 'ratio', min: 1, default: 1 },
+  },
+  output: {
+    /** Average tension over both sides. */
+    averageStress: 'stress',
+    /** Times the stress concentration. */
+    peakStress: 'stress',
+  },
+  assumes: ['hole in the middle of the width'],
+  source: [
+    { level: 'published', where: 'Shigley 9th ed., section 8-12 (tension of members); concentration after Peterson, lugs (from memory)' },
+  ],
+  requires: { width: { accepts: 'must be larger than the hole', holds: ({ width, diameter }) => width > diameter } },
+  si: ({ force, width, diameter, thickness, stressConcentration }) => {
+    const averageStress = force / ((width - diameter) * thickness)
+    return { averageStress, peakStress: stressConcentration * averageStress }
+  },
+})
+
+/** Shear of a pin tearing out towards the edge, along two planes. */
+export const lugTearOut = /* @__PURE__ */ formula('fasteners.lugTearOut', {
+  inputs: {
+    /** Force towards the edge. */
+    force: { kind: 'force', min: 0 },
+    /** Distance from the hole's centre to the edge. */
+    edgeDistance: { kind: 'length', above: 0 },
+    /** Hole diameter. */
+    diameter: { kind: 'length', above: 0 },
+    /** Thickness. */
+    thickness: { kind: 'length', above: 0 },
+    /** Where the planes start: at the front of the hole (safe), or 40 degrees beside the load (usual for ductile lugs). */
+    planes: { oneOf: ['front', 'fortyDegrees'], default: 'front' },
+  },
+  output: {
+    /** Length of each shear plane. */
+    planeLength: 'length',
+    /** Shear stress. */
+    shearStress: 'stress',
+  },
+  assumes: ['two planes share the load'],
+  source: [{ level: 'memory', where: 'Bruhn, Analysis and Design of Flight Vehicle Structures, chapter D1 (shear-out at 40 degrees)' }],
+  requires: { edgeDistance: { accepts: 'must reach past the hole', holds: ({ edgeDistance, diameter }) => edgeDistance > diameter / 2 } },
+  valid: {
+    'edge distance at least 1.5 diameters (2 is usual in plastics)': ({ edgeDistance, diameter }) => edgeDistance >= 1.5 * diameter,
+  },
+  si: ({ force, edgeDistance, diameter, thickness, planes }) => {
+    const reach = edgeDistance - (diameter / 2) * (planes === 'front' ? 1 : Math.cos((40 * Math.PI) / 180))
+    return { planeLength: reach, shearStress: force / (2 * reach * thickness) }
+  },
+})

@@ -1,0 +1,380 @@
+import { formula } from '../formula/index.js'
+
+/** Radial compliance factors of boss and pin: each divided by its modulus and summed, they turn pressure into relative interference. */
+const bossFactor = (d: number, outer: number, poisson: number) => (outer * outer + d * d) / (outer * outer - d * d) + poisson
+const pinFactor = (d: number, bore: number, poisson: number) => (d * d + bore * bore) / (d * d - bore * bore) - poisson
+
+/**
+ * Pressure and stresses of a pin pressed into a boss of another material (unlike thick cylinders).
+ *
+ * The interference is diametral: pin diameter minus hole diameter. For a boss that is not round take `effectiveBossDiameter`.
+ */
+export const pressFit = /* @__PURE__ */ formula('fasteners.pressFit', {
+  inputs: {
+    /** Diameter of the interface. */
+    diameter: { kind: 'length', above: 0 },
+    /** Pin diameter minus hole diameter before assembly. */
+    diametralInterference: { kind: 'length', min: 0 },
+    /** Outer diameter of the boss. */
+    bossDiameter: { kind: 'length', above: 0 },
+    /** Bore of a hollow pin; zero if solid. */
+    pinBore: { kind: 'length', min: 0, default: '0 mm' },
+    /** Material of the boss. */
+    boss: {
+      fields: {
+        /** Modulus of elasticity at the temperature and time asked about. */
+        modulus: { kind: 'modulus', above: 0 },
+        /** Poisson's ratio. */
+        poissonRatio: { kind: 'ratio', min: 0, max: 0.5 },
+      },
+    },
+    /** Material of the pin. */
+    pin: {
+      fields: {
+        /** Modulus of elasticity. */
+        modulus: { kind: 'modulus', above: 0 },
+        /** Poisson's ratio. */
+        poissonRatio: { kind: 'ratio', min: 0, max: 0.5 },
+      },
+    },
+  },
+  output: {
+    /** Pressure between pin and boss. */
+    pressure: 'stress',
+    /** Hoop tension of the boss at its bore, where it splits. */
+    boreHoopStress: 'stress',
+    /** Von Mises stress of the boss at its bore. */
+    boreVonMises: 'stress',
+    /** Tresca stress of the boss at its bore. */
+    boreTresca: 'stress',
+    /** Hoop tension at the outside of the boss. */
+    outsideHoopStress: 'stress',
+    /** Hoop stress of the pin, at its bore if hollow (negative: compression). */
+    pinHoopStress: 'stress',
+    /** Growth of the boss's outer diameter. */
+    outsideGrowth: 'length',
+    /** Share of the interference taken up by squeezing the pin. */
+    pinShare: 'ratio',
+  },
+  assumes: [
+    'plane stress, open ends',
+    'pin and boss equally long; the edge of the boss sees more where the pin sticks out',
+    'elastic, small strain',
+  ],
+  source: [{ level: 'published', where: 'Lamé; Shigley 9th ed., eq. 3-56 and 3-57 (radial form)' }],
+  requires: {
+    bossDiameter: { accepts: 'must be larger than the bore', holds: ({ bossDiameter, diameter }) => bossDiameter > diameter },
+    pinBore: { accepts: 'must be smaller than the pin', holds: ({ pinBore, diameter }) => pinBore < diameter },
+  },
+  valid: {
+    'interference below 2 % of the diameter': ({ diametralInterference, diameter }) => diametralInterference < 0.02 * diameter,
+    'boss at least 1.2 times the bore': ({ bossDiameter, diameter }) => bossDiameter >= 1.2 * diameter,
+  },
+  si: ({ diameter, diametralInterference, bossDiameter, pinBore, boss, pin }) => {
+    const pinCompliance = pinFactor(diameter, pinBore, pin.poissonRatio) / pin.modulus
+    const compliance = bossFactor(diameter, bossDiameter, boss.poissonRatio) / boss.modulus + pinCompliance
+    const pressure = diametralInterference / (diameter * compliance)
+    const boreHoopStress = pressure * bossFactor(diameter, bossDiameter, 0)
+    const outsideHoopStress = (2 * pressure * diameter * diameter) / (bossDiameter * bossDiameter - diameter * diameter)
+    return {
+      pressure,
+      boreHoopStress,
+      boreVonMises: Math.sqrt(boreHoopStress * boreHoopStress + boreHoopStress * pressure + pressure * pressure),
+      boreTresca: boreHoopStress + pressure,
+      outsideHoopStress,
+      pinHoopStress: pinBore === 0 ? -pressure : (-2 * pressure * diameter * diameter) / (diameter * diameter - pinBore * pinBore),
+      outsideGrowth: (bossDiameter * outsideHoopStress) / boss.modulus,
+      pinShare: pinCompliance / compliance,
+    }
+  },
+})
+
+/** Hoop and radial stress anywhere in the wall of a boss under inner pressure. */
+export const bossWallStress = /* @__PURE__ */ formula('fasteners.bossWallStress', {
+  inputs: {
+    /** Pressure at the bore. */
+    pressure: { kind: 'stress', min: 0 },
+    /** Bore diameter. */
+    diameter: { kind: 'length', above: 0 },
+    /** Outer diameter of the boss. */
+    bossDiameter: { kind: 'length', above: 0 },
+    /** Radius asked about. */
+    radius: { kind: 'length', above: 0 },
+  },
+  output: {
+    /** Hoop stress there (tension). */
+    hoopStress: 'stress',
+    /** Radial stress there (negative: compression). */
+    radialStress: 'stress',
+  },
+  assumes: ['plane stress', 'elastic'],
+  source: [{ level: 'published', where: 'Lamé; Shigley 9th ed., eq. 3-50 with inner pressure only' }],
+  requires: {
+    bossDiameter: { accepts: 'must be larger than the bore', holds: ({ bossDiameter, diameter }) => bossDiameter > diameter },
+    radius: {
+      accepts: 'must lie in the wall, between bore and outside',
+      holds: ({ radius, diameter, bossDiameter }) => 2 * radius >= diameter * (1 - 1e-12) && 2 * radius <= bossDiameter * (1 + 1e-12),
+    },
+  },
+  si: ({ pressure, diameter, bossDiameter, radius }) => {
+    const base = (pressure * diameter * diameter) / (bossDiameter * bossDiameter - diameter * diameter)
+    const ratio = (bossDiameter * bossDiameter) / (4 * radius * radius)
+    return { hoopStress: base * (1 + ratio), radialStress: base * (1 - ratio) }
+  },
+})
+
+/** The round boss that stands for a boss of any shape: twice the shortest way from the bore's axis to a free surface. */
+export const effectiveBossDiameter = /* @__PURE__ */ formula('fasteners.effectiveBossDiameter', {
+  inputs: {
+    /** Distances from the axis of the bore to each free surface: sides, end, neighbouring holes. */
+    freeRadii: { list: { kind: 'length', above: 0 } },
+  },
+  /** Diameter to use for the boss: safe for strength, and a low estimate of the pressure. */
+  output: 'length',
+  assumes: ['the thinnest wall governs'],
+  source: [{ level: 'commonPractice', where: 'inscribed cylinder as a bound for bosses that are not round' }],
+  si: ({ freeRadii }) => {
+    let least = Number.POSITIVE_INFINITY
+    for (const radius of freeRadii) if (radius < least) least = radius
+    return 2 * least
+  },
+})
+
+/**
+ * The axial force and the torque at which a press fit slips.
+ *
+ * Take the lowest friction for holding and the highest for the force of pressing in.
+ */
+export const pressFitGrip = /* @__PURE__ */ formula('fasteners.pressFitGrip', {
+  inputs: {
+    /** Pressure of the fit. */
+    pressure: { kind: 'stress', min: 0 },
+    /** Diameter of the interface. */
+    diameter: { kind: 'length', above: 0 },
+    /** Engaged length. */
+    length: { kind: 'length', above: 0 },
+    /** Coefficient of friction. */
+    friction: { kind: 'ratio', min: 0 },
+  },
+  output: {
+    /** Axial force at slip, also the force at the end of pressing in. */
+    axialForce: 'force',
+    /** Torque at slip. */
+    torque: 'torque',
+  },
+  assumes: ['pressure even along the length', 'Coulomb friction'],
+  source: [{ level: 'published', where: 'Engineering Plastics Handbook, press fits; any machine-design text' }],
+  si: ({ pressure, diameter, length, friction }) => {
+    const axialForce = friction * pressure * Math.PI * diameter * length
+    return { axialForce, torque: (axialForce * diameter) / 2 }
+  },
+})
+
+/** Whether a press fit holds an axial force and a torque together, and whether something positive must hold it instead. */
+export const pressFitHold = /* @__PURE__ */ formula('fasteners.pressFitHold', {
+  inputs: {
+    /** Pressure left at the temperature and time asked about. */
+    pressure: { kind: 'stress', min: 0 },
+    /** Diameter of the interface. */
+    diameter: { kind: 'length', above: 0 },
+    /** Engaged length. */
+    length: { kind: 'length', above: 0 },
+    /** Coefficient of friction: the lowest. */
+    friction: { kind: 'ratio', min: 0 },
+    /** Axial force to hold. */
+    axialForce: { kind: 'force', min: 0 },
+    /** Torque to hold. */
+    torque: { kind: 'torque', min: 0 },
+    /** Reserve wanted on the force at slip. */
+    reserveWanted: { kind: 'ratio', min: 1, default: 2 },
+  },
+  output: {
+    /** Friction force asked for: axial and tangential together. */
+    demand: 'force',
+    /** Friction force the fit has. */
+    capacity: 'force',
+    /** Capacity over demand; infinite without a demand. */
+    reserve: { kind: 'ratio', infinite: true },
+    /** Whether friction is enough, or a shoulder, clip, cap or bond must hold the pin. */
+    retention: { oneOf: ['frictionHolds', 'positiveRetentionNeeded'] },
+  },
+  assumes: ['slip follows the resultant of axial and tangential force'],
+  source: [{ level: 'published', where: 'DIN 7190-1 (combined axial force and torque); any machine-design text' }],
+  si: ({ pressure, diameter, length, friction, axialForce, torque, reserveWanted }) => {
+    const demand = Math.hypot(axialForce, (2 * torque) / diameter)
+    const capacity = pressFitGrip.si({ pressure, diameter, length, friction }).axialForce
+    return {
+      demand,
+      capacity,
+      reserve: demand === 0 ? Number.POSITIVE_INFINITY : capacity / demand,
+      retention: capacity >= reserveWanted * demand && capacity > 0 ? ('frictionHolds' as const) : ('positiveRetentionNeeded' as const),
+    }
+  },
+})
+
+/** The axial force of pressing a pin in while it spins: friction points against the helix of motion, so most of it becomes torque. */
+export const spinningInsertion = /* @__PURE__ */ formula('fasteners.spinningInsertion', {
+  inputs: {
+    /** Axial force of pressing straight in (`pressFitGrip` with the highest friction). */
+    straightForce: { kind: 'force', min: 0 },
+    /** Diameter of the interface. */
+    diameter: { kind: 'length', above: 0 },
+    /** Speed of going in. */
+    feed: { kind: 'velocity', above: 0 },
+    /** Speed of rotation. */
+    spin: { kind: 'angularVelocity', min: 0 },
+  },
+  output: {
+    /** Axial force while spinning. */
+    axialForce: 'force',
+    /** Torque the spindle must give. */
+    torque: 'torque',
+  },
+  assumes: ['Coulomb friction, the same at every speed', 'no softening by the heat of friction: a polymer bore may smear, so few turns'],
+  source: [{ level: 'computed', where: 'friction acts against the resultant sliding velocity (any mechanics text)' }],
+  si: ({ straightForce, diameter, feed, spin }) => {
+    const around = (spin * diameter) / 2
+    const speed = Math.hypot(feed, around)
+    return { axialForce: (straightForce * feed) / speed, torque: (straightForce * around * diameter) / (2 * speed) }
+  },
+})
+
+/** The largest interference a boss bears, with regard to how its layers lie. */
+export const allowableInterference = /* @__PURE__ */ formula('fasteners.allowableInterference', {
+  inputs: {
+    /** Diameter of the interface. */
+    diameter: { kind: 'length', above: 0 },
+    /** Outer diameter of the boss. */
+    bossDiameter: { kind: 'length', above: 0 },
+    /** Bore of a hollow pin; zero if solid. */
+    pinBore: { kind: 'length', min: 0, default: '0 mm' },
+    /** Material of the boss. */
+    boss: {
+      fields: {
+        /** Modulus of elasticity. */
+        modulus: { kind: 'modulus', above: 0 },
+        /** Poisson's ratio. */
+        poissonRatio: { kind: 'ratio', min: 0, max: 0.5 },
+      },
+    },
+    /** Material of the pin. */
+    pin: {
+      fields: {
+        /** Modulus of elasticity. */
+        modulus: { kind: 'modulus', above: 0 },
+        /** Poisson's ratio. */
+        poissonRatio: { kind: 'ratio', min: 0, max: 0.5 },
+      },
+    },
+    /** Allowable tension within the layers. */
+    allowableInLayers: { kind: 'stress', above: 0 },
+    /** Allowable tension across the layers. */
+    allowableAcrossLayers: { kind: 'stress', above: 0 },
+    /** How the bore lies: its axis across the layers (upright), or in them (lying), where hoop tension pulls layers apart at two places. */
+    boreAxis: { oneOf: ['acrossLayers', 'inLayers'] },
+    /** Stress at the bore that is held against the allowable: hoop for brittle materials, von Mises or Tresca for ductile ones. */
+    criterion: { oneOf: ['hoop', 'vonMises', 'tresca'], default: 'vonMises' },
+  },
+  output: {
+    /** Largest diametral interference. */
+    diametralInterference: 'length',
+    /** Pressure at that interference. */
+    pressure: 'stress',
+    /** Which strength governs. */
+    governedBy: { oneOf: ['inLayers', 'acrossLayers'] },
+  },
+  assumes: ['as pressFit', 'across the layers the hoop tension alone is held against the allowable'],
+  source: [{ level: 'computed', where: 'fasteners.pressFit solved for the interference' }],
+  requires: {
+    bossDiameter: { accepts: 'must be larger than the bore', holds: ({ bossDiameter, diameter }) => bossDiameter > diameter },
+    pinBore: { accepts: 'must be smaller than the pin', holds: ({ pinBore, diameter }) => pinBore < diameter },
+  },
+  si: ({ diameter, bossDiameter, pinBore, boss, pin, allowableInLayers, allowableAcrossLayers, boreAxis, criterion }) => {
+    const hoop = bossFactor(diameter, bossDiameter, 0)
+    const factor = criterion === 'hoop' ? hoop : criterion === 'tresca' ? hoop + 1 : Math.sqrt(hoop * hoop + hoop + 1)
+    const within = allowableInLayers / factor
+    const across = boreAxis === 'inLayers' ? allowableAcrossLayers / hoop : Number.POSITIVE_INFINITY
+    const pressure = Math.min(within, across)
+    const compliance =
+      bossFactor(diameter, bossDiameter, boss.poissonRatio) / boss.modulus + pinFactor(diameter, pinBore, pin.poissonRatio) / pin.modulus
+    return {
+      diametralInterference: pressure * diameter * compliance,
+      pressure,
+      governedBy: across < within ? ('acrossLayers' as const) : ('inLayers' as const),
+    }
+  },
+})
+
+/** What is left of an interference when it gets warm or wet: a polymer boss grows more than a steel pin, so heat loosens it. */
+export const interferenceChange = /* @__PURE__ */ formula('fasteners.interferenceChange', {
+  inputs: {
+    /** Diametral interference as assembled. */
+    diametralInterference: 'length',
+    /** Diameter of the interface. */
+    diameter: { kind: 'length', above: 0 },
+    /** Thermal expansion of the boss around the bore. */
+    bossExpansion: 'thermalExpansion',
+    /** Thermal expansion of the pin. */
+    pinExpansion: 'thermalExpansion',
+    /** Temperature minus temperature of assembly. */
+    temperatureChange: 'temperatureDifference',
+    /** Swelling strain of the boss by moisture taken up since assembly. */
+    swelling: { kind: 'strain', default: 0 },
+  },
+  output: {
+    /** Diametral interference then; negative is clearance. */
+    diametralInterference: 'length',
+    /** Whether the pin is still tight. */
+    state: { oneOf: ['tight', 'loose'] },
+  },
+  assumes: ['boss and pin at one temperature', 'free growth: the bore grows as the solid it was cut from'],
+  source: [{ level: 'published', where: 'any machine-design text, shrink fits' }],
+  si: ({ diametralInterference, diameter, bossExpansion, pinExpansion, temperatureChange, swelling }) => {
+    const left = diametralInterference + diameter * ((pinExpansion - bossExpansion) * temperatureChange - swelling)
+    return { diametralInterference: left, state: left > 0 ? ('tight' as const) : ('loose' as const) }
+  },
+})
+
+/** The change of temperature at which a press fit lets go (or the heating that makes a hole slip over its pin). */
+export const releaseTemperature = /* @__PURE__ */ formula('fasteners.releaseTemperature', {
+  inputs: {
+    /** Diametral interference as assembled. */
+    diametralInterference: { kind: 'length', min: 0 },
+    /** Diameter of the interface. */
+    diameter: { kind: 'length', above: 0 },
+    /** Thermal expansion of the boss. */
+    bossExpansion: 'thermalExpansion',
+    /** Thermal expansion of the pin; zero when only the boss is heated. */
+    pinExpansion: 'thermalExpansion',
+  },
+  output: {
+    /** Size of the temperature change; infinite where both grow alike. */
+    temperatureChange: { kind: 'temperatureDifference', infinite: true },
+    /** Which way it lets go. */
+    releases: { oneOf: ['onHeating', 'onCooling', 'never'] },
+  },
+  assumes: ['as interferenceChange', 'no relaxation: a warm polymer lets go earlier'],
+  source: [{ level: 'published', where: 'any machine-design text, shrink fits' }],
+  si: ({ diametralInterference, diameter, bossExpansion, pinExpansion }) => {
+    const difference = bossExpansion - pinExpansion
+    return {
+      temperatureChange: difference === 0 ? Number.POSITIVE_INFINITY : diametralInterference / (diameter * Math.abs(difference)),
+      releases: difference === 0 ? ('never' as const) : difference > 0 ? ('onHeating' as const) : ('onCooling' as const),
+    }
+  },
+})
+
+/** The interference lost when the peaks of two machined surfaces are flattened in pressing; a printed bore is sheared instead, so measure it. */
+export const roughnessLoss = /* @__PURE__ */ formula('fasteners.roughnessLoss', {
+  inputs: {
+    /** Mean peak-to-valley height of the bore. */
+    boreRoughness: { kind: 'length', min: 0 },
+    /** Mean peak-to-valley height of the pin. */
+    pinRoughness: { kind: 'length', min: 0 },
+  },
+  /** Loss of diametral interference. */
+  output: 'length',
+  assumes: ['metal on metal'],
+  source: [{ level: 'memory', where: 'DIN 7190-1:2017, smoothing of 0.8 of both roughness heights' }],
+  si: ({ boreRoughness, pinRoughness }) => 0.8 * (boreRoughness + pinRoughness),
+})

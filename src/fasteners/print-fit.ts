@@ -1,0 +1,113 @@
+import { formula, property } from '../formula/index.js'
+import { chiSquareQuantile, normalCdf, studentTQuantile } from '../numeric/index.js'
+
+/** How far printed holes of 3 to 10 mm fall short of their drawing, before a coupon of your own says better. */
+export const printedHolePrior = {
+  /** Drawn diameter minus printed diameter, on average. */
+  undersize: /* @__PURE__ */ property('length', {
+    typical: '0.12 mm',
+    low: '0.05 mm',
+    high: '0.25 mm',
+    source: { level: 'memory', where: 'published metrology of fused-filament prints; no universal value is defensible' },
+    conditions: 'holes of 3 to 10 mm, axis upright; print a coupon',
+  }),
+  /** Standard deviation between holes of one print. */
+  scatter: /* @__PURE__ */ property('length', {
+    typical: '0.05 mm',
+    low: '0.03 mm',
+    high: '0.08 mm',
+    source: { level: 'memory', where: 'published metrology of fused-filament prints' },
+    conditions: 'one printer, one material; print a coupon',
+  }),
+}
+
+/**
+ * The chance that a pin is loose in its hole and the chance that it splits the boss, when both diameters scatter.
+ *
+ * Loose means interference below what is needed; split means above what the boss bears (`allowableInterference`).
+ */
+export const interferenceChances = /* @__PURE__ */ formula('fasteners.interferenceChances', {
+  inputs: {
+    /** Mean pin diameter. */
+    pinDiameter: { kind: 'length', above: 0 },
+    /** Standard deviation of the pin; a sixth of the tolerance for machined pins. */
+    pinScatter: { kind: 'length', min: 0 },
+    /** Mean hole diameter as printed. */
+    holeDiameter: { kind: 'length', above: 0 },
+    /** Standard deviation of the hole. */
+    holeScatter: { kind: 'length', above: 0 },
+    /** Least interference that still holds. */
+    neededInterference: { kind: 'length', default: '0 mm' },
+    /** Largest interference the boss bears. */
+    allowableInterference: { kind: 'length', above: 0 },
+  },
+  output: {
+    /** Mean diametral interference. */
+    mean: 'length',
+    /** Its standard deviation. */
+    scatter: 'length',
+    /** Chance of less than is needed. */
+    looseChance: 'ratio',
+    /** Chance of more than the boss bears. */
+    splitChance: 'ratio',
+    /** Chance of a good fit. */
+    goodChance: 'ratio',
+  },
+  assumes: ['both diameters normally distributed and independent'],
+  source: [{ level: 'published', where: 'Shigley 9th ed., section 1-10 and 20-3 (interference of normal variables)' }],
+  requires: {
+    allowableInterference: {
+      accepts: 'must be larger than the interference needed',
+      holds: ({ allowableInterference, neededInterference }) => allowableInterference > neededInterference,
+    },
+  },
+  si: ({ pinDiameter, pinScatter, holeDiameter, holeScatter, neededInterference, allowableInterference }) => {
+    const mean = pinDiameter - holeDiameter
+    const scatter = Math.hypot(pinScatter, holeScatter)
+    const looseChance = normalCdf((neededInterference - mean) / scatter)
+    const splitChance = normalCdf((mean - allowableInterference) / scatter)
+    return { mean, scatter, looseChance, splitChance, goodChance: 1 - looseChance - splitChance }
+  },
+})
+
+/** Mean and scatter of printed holes from a coupon you measured, with how sure they are: what replaces the prior. */
+export const holeCoupon = /* @__PURE__ */ formula('fasteners.holeCoupon', {
+  inputs: {
+    /** Measured diameters of holes that were drawn alike, at least three. */
+    diameters: { list: { kind: 'length', above: 0 }, least: 3 },
+    /** Diameter they were drawn with. */
+    drawn: { kind: 'length', above: 0 },
+    /** Confidence of the limits. */
+    confidence: { kind: 'ratio', above: 0, below: 1, default: 0.95 },
+  },
+  output: {
+    /** Mean diameter. */
+    mean: 'length',
+    /** Drawn minus mean: add it to the drawing. */
+    undersize: 'length',
+    /** Standard deviation. */
+    scatter: 'length',
+    /** Half-width of the confidence interval of the mean. */
+    meanUncertainty: 'length',
+    /** Upper confidence limit of the standard deviation: few holes say little about scatter. */
+    scatterUpperLimit: 'length',
+  },
+  assumes: ['diameters normally distributed and independent'],
+  source: [{ level: 'published', where: 'any statistics text: Student t interval of a mean, chi-square limit of a variance' }],
+  si: ({ diameters, drawn, confidence }) => {
+    const n = diameters.length
+    let sum = 0
+    for (const x of diameters) sum += x
+    const mean = sum / n
+    let squares = 0
+    for (const x of diameters) squares += (x - mean) * (x - mean)
+    const scatter = Math.sqrt(squares / (n - 1))
+    return {
+      mean,
+      undersize: drawn - mean,
+      scatter,
+      meanUncertainty: (studentTQuantile(0.5 + confidence / 2, n - 1) * scatter) / Math.sqrt(n),
+      scatterUpperLimit: Math.sqrt(squares / chiSquareQuantile(1 - confidence, n - 1)),
+    }
+  },
+})

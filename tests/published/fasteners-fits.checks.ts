@@ -1,0 +1,276 @@
+import {
+  allowableInterference,
+  bossWallStress,
+  effectiveBossDiameter,
+  holeCoupon,
+  interferenceChances,
+  interferenceChange,
+  isoFit,
+  isoTolerance,
+  pressFit,
+  pressFitGrip,
+  pressFitHold,
+  releaseTemperature,
+  roughnessLoss,
+  spinningInsertion,
+} from '../../src/fasteners/index.js'
+import type { Source } from '../../src/formula/index.js'
+import { type Check, published, publishedValue } from './harness.js'
+
+const lame: Source = { level: 'published', where: 'any machine-design text: thick cylinders, computed by hand from the printed equation' }
+const steel = { modulus: '207 GPa', poissonRatio: 0.292 } as const
+const rigid = { modulus: '1e9 GPa', poissonRatio: 0.3 } as const
+
+/** Rows of ISO 286-2 in µm, upper/lower, for sizes in the bands to 3, 6, 10, 18, 30 and 50 mm. */
+const ISO_ROWS: Record<string, string> = {
+  g6: '-2/-8 -4/-12 -5/-14 -6/-17 -7/-20 -9/-25',
+  h6: '0/-6 0/-8 0/-9 0/-11 0/-13 0/-16',
+  h8: '0/-14 0/-18 0/-22 0/-27 0/-33 0/-39',
+  k6: '6/0 9/1 10/1 12/1 15/2 18/2',
+  m6: '8/2 12/4 15/6 18/7 21/8 25/9',
+  n6: '10/4 16/8 19/10 23/12 28/15 33/17',
+  p6: '12/6 20/12 24/15 29/18 35/22 42/26',
+  js6: '3/-3 4/-4 4.5/-4.5 5.5/-5.5 6.5/-6.5 8/-8',
+  f7: '-6/-16 -10/-22 -13/-28 -16/-34 -20/-41 -25/-50',
+  H6: '6/0 8/0 9/0 11/0 13/0 16/0',
+  H7: '10/0 12/0 15/0 18/0 21/0 25/0',
+  H8: '14/0 18/0 22/0 27/0 33/0 39/0',
+  H9: '25/0 30/0 36/0 43/0 52/0 62/0',
+  H11: '60/0 75/0 90/0 110/0 130/0 160/0',
+  F8: '20/6 28/10 35/13 43/16 53/20 64/25',
+  G7: '12/2 16/4 20/5 24/6 28/7 34/9',
+  K7: '0/-10 3/-9 5/-10 6/-12 6/-15 7/-18',
+  M7: '-2/-12 0/-12 0/-15 0/-18 0/-21 0/-25',
+  N7: '-4/-14 -4/-16 -4/-19 -5/-23 -7/-28 -8/-33',
+  P7: '-6/-16 -8/-20 -9/-24 -11/-29 -14/-35 -17/-42',
+  R7: '-10/-20 -11/-23 -13/-28 -16/-34 -20/-41 -25/-50',
+  S7: '-14/-24 -15/-27 -17/-32 -21/-39 -27/-48 -34/-59',
+}
+const READ_IN_REPRODUCTION = ['m6', 'h6', 'h8', 'H7', 'H8', 'H9', 'H11']
+const SIZES = [2, 4, 8, 12, 25, 45]
+
+const isoRows = (): Check[] =>
+  Object.entries(ISO_ROWS).flatMap(([zone, row]) =>
+    row.split(' ').flatMap((pair, i) => {
+      const [upper = '', lower = ''] = pair.split('/')
+      const limit = (which: 'upper' | 'lower', text: string) =>
+        publishedValue(
+          'fasteners.isoTolerance',
+          `${zone} at ${SIZES[i]} mm, ${which}`,
+          () => isoTolerance({ diameter: `${SIZES[i]!} mm`, zone: zone as 'H7' })[which],
+          `${text} um`,
+          { level: READ_IN_REPRODUCTION.includes(zone) ? 'standard' : 'memory', where: 'ISO 286-2:2010, row of this size' },
+          '0.0001 um',
+        )
+      return [limit('upper', upper), limit('lower', lower)]
+    }),
+  )
+
+export const checks: Check[] = [
+  ...isoRows(),
+  ...published(
+    isoTolerance,
+    {
+      what: 'band edge: 3 mm belongs to the band up to 3 mm',
+      given: { diameter: '3 mm', zone: 'm6' },
+      gives: { upper: '8 um', lower: '2 um' },
+      within: '0.0001 um',
+      source: { level: 'standard', where: 'ISO 286-2:2010, "over 3 up to 6"' },
+    },
+    {
+      what: 'band edge: 18 mm belongs to the band up to 18 mm',
+      given: { diameter: '18 mm', zone: 'H7' },
+      gives: { upper: '18 um' },
+      within: '0.0001 um',
+      source: { level: 'standard', where: 'ISO 286-2:2010, "over 18 up to 24"' },
+    },
+  ),
+  ...published(isoFit, {
+    what: '4 mm H7/m6',
+    given: { diameter: '4 mm', hole: 'H7', shaft: 'm6' },
+    gives: { largestInterference: '12 um', smallestInterference: '-8 um', fit: 'transition' },
+    within: '0.0001 um',
+    source: { level: 'standard', where: 'limits of ISO 286-2:2010 subtracted' },
+  }),
+  ...published(
+    pressFit,
+    {
+      what: 'unlike metals',
+      given: {
+        diameter: '0.781 in',
+        diametralInterference: '0.0015 in',
+        bossDiameter: '3 in',
+        boss: { modulus: '14 Mpsi', poissonRatio: 0.28 },
+        pin: { modulus: '30 Mpsi', poissonRatio: 0.28 },
+      },
+      gives: { pressure: '15265 psi' },
+      source: { level: 'published', where: 'Norton, Machine Design 4th ed., example 10-5' },
+    },
+    {
+      what: 'steel in steel, printed in SI',
+      given: { diameter: '100 mm', diametralInterference: '0.02 mm', bossDiameter: '160 mm', boss: steel, pin: steel },
+      gives: { pressure: '12.6 MPa' },
+      source: { level: 'published', where: "Brown, Marks' Calculations for Machine Design, p. 136, example 6" },
+    },
+    {
+      what: 'steel in steel, printed in inches',
+      given: {
+        diameter: '4 in',
+        diametralInterference: '0.001 in',
+        bossDiameter: '6 in',
+        boss: { modulus: '30 Mpsi', poissonRatio: 0.3 },
+        pin: { modulus: '30 Mpsi', poissonRatio: 0.3 },
+      },
+      gives: { pressure: '2.1 ksi' },
+      source: { level: 'published', where: "Brown, Marks' Calculations for Machine Design, p. 136, example 6" },
+    },
+    {
+      what: 'nylon ring on a rigid shaft: radial interference 0.32 mm gives 8.5 MPa',
+      given: {
+        diameter: '30 mm',
+        diametralInterference: '0.64 mm',
+        bossDiameter: '50 mm',
+        boss: { modulus: '1 GPa', poissonRatio: 0.4 },
+        pin: rigid,
+      },
+      gives: { pressure: '8.5 MPa', boreHoopStress: '18.0 MPa' },
+      within: '1 %',
+      source: { level: 'published', where: 'Crawford, Plastics Engineering 3rd ed., example 2.7 (interference printed to two digits)' },
+    },
+    {
+      what: 'von Mises, Tresca, outside and hollow pin',
+      given: {
+        diameter: '4 mm',
+        diametralInterference: '0.04 mm',
+        bossDiameter: '12 mm',
+        pinBore: '2 mm',
+        boss: { modulus: '2 GPa', poissonRatio: 0.4 },
+        pin: { modulus: '200 GPa', poissonRatio: 0.3 },
+      },
+      // Pressure 0.01 / (1.65/2000 + 1.366667/200000); hoop 1.25 p; outside 0.25 p; pin bore -2 p / (1 - 1/4).
+      gives: {
+        pressure: '12.0216 MPa',
+        boreHoopStress: '15.0270 MPa',
+        boreVonMises: '23.4730 MPa',
+        boreTresca: '27.0486 MPa',
+        outsideHoopStress: '3.00541 MPa',
+        pinHoopStress: '-32.0577 MPa',
+        outsideGrowth: '18.0325 um',
+        pinShare: 0.00821479,
+      },
+      within: '0.002 %',
+      source: lame,
+    },
+  ),
+  ...published(bossWallStress, {
+    what: 'a cylinder of outside 3, bore 1 times, at the mean radius',
+    given: { pressure: '8 MPa', diameter: '10 mm', bossDiameter: '30 mm', radius: '10 mm' },
+    // base = 8/(9 - 1) = 1 MPa; ratio (15/10)^2 = 2.25.
+    gives: { hoopStress: '3.25 MPa', radialStress: '-1.25 MPa' },
+    source: lame,
+  }),
+  ...published(effectiveBossDiameter, {
+    given: { freeRadii: ['9 mm', '5.5 mm', '12 mm'] },
+    gives: '11 mm',
+    source: { level: 'commonPractice', where: 'inscribed cylinder: twice the least distance' },
+  }),
+  ...published(pressFitGrip, {
+    what: 'nylon ring, friction 0.25, 5 mm long',
+    given: { pressure: '8.5 MPa', diameter: '30 mm', length: '5 mm', friction: 0.25 },
+    gives: { axialForce: '1 kN' },
+    within: '0.2 %',
+    source: { level: 'published', where: 'Crawford, Plastics Engineering 3rd ed., example 2.7 (pressure printed to two digits)' },
+  }),
+  ...published(pressFitHold, {
+    what: '3-4-5: axial 3 kN and tangential 4 kN',
+    given: { pressure: '10 MPa', diameter: '20 mm', length: '40 mm', friction: 0.4, axialForce: '3 kN', torque: '40 N m' },
+    gives: { demand: '5 kN', capacity: '10.053 kN', reserve: 2.0106, retention: 'frictionHolds' },
+    source: { level: 'computed', where: 'resultant of axial and tangential force against friction' },
+  }),
+  ...published(spinningInsertion, {
+    what: '3-4-5 of feed and surface speed',
+    given: { straightForce: '500 N', diameter: '4 mm', feed: '30 mm/s', spin: '20 rad/s' },
+    gives: { axialForce: '300 N', torque: '0.8 N m' },
+    within: '0.0001 %',
+    source: { level: 'computed', where: 'friction against the resultant velocity: 500 × 3/5, and 500 × 4/5 × 2 mm' },
+  }),
+  ...published(allowableInterference, {
+    what: 'rigid pin, boss of twice the bore: δ = dσ/E (1 + ν/k), k = 5/3',
+    given: {
+      diameter: '10 mm',
+      bossDiameter: '20 mm',
+      boss: { modulus: '2 GPa', poissonRatio: 0.4 },
+      pin: rigid,
+      allowableInLayers: '20 MPa',
+      allowableAcrossLayers: '10 MPa',
+      boreAxis: 'acrossLayers',
+      criterion: 'hoop',
+    },
+    gives: { diametralInterference: '0.124 mm', pressure: '12 MPa', governedBy: 'inLayers' },
+    within: '0.001 %',
+    source: { level: 'published', where: 'Engineering Plastics Handbook, press fits (allowable interference of a hub on a rigid shaft)' },
+  }),
+  ...published(
+    interferenceChange,
+    {
+      what: 'steel ring of 19 mm in a polymer bore, 30 K warmer, loses 33 um',
+      given: {
+        diametralInterference: '0 mm',
+        diameter: '19 mm',
+        bossExpansion: '70 ppm/K',
+        pinExpansion: '12 ppm/K',
+        temperatureChange: '30 K',
+      },
+      gives: { diametralInterference: '-33.06 um', state: 'loose' },
+      within: '0.001 um',
+      source: { level: 'computed', where: '19 mm × 58 ppm/K × 30 K' },
+    },
+    {
+      what: 'nylon ring heated by 214 K slips off',
+      given: {
+        diametralInterference: '0.642 mm',
+        diameter: '30 mm',
+        bossExpansion: '100 ppm/K',
+        pinExpansion: '0 ppm/K',
+        temperatureChange: '214 K',
+      },
+      gives: { diametralInterference: '0 mm', state: 'loose' },
+      within: '0.0001 um',
+      source: { level: 'published', where: 'Crawford, Plastics Engineering 3rd ed., example 2.7' },
+    },
+  ),
+  ...published(releaseTemperature, {
+    what: 'nylon ring, 0.32 mm radial on 15 mm',
+    given: { diametralInterference: '0.642 mm', diameter: '30 mm', bossExpansion: '100 ppm/K', pinExpansion: '0 ppm/K' },
+    gives: { temperatureChange: '214 K', releases: 'onHeating' },
+    source: { level: 'published', where: 'Crawford, Plastics Engineering 3rd ed., example 2.7 (radial interference 0.321 mm)' },
+  }),
+  ...published(roughnessLoss, {
+    given: { boreRoughness: '6.3 um', pinRoughness: '3.7 um' },
+    gives: '8 um',
+    within: '0.0001 um',
+    source: { level: 'memory', where: 'DIN 7190-1:2017: 0.8 × (6.3 + 3.7) µm' },
+  }),
+  ...published(interferenceChances, {
+    what: 'm6 pin in an H7 hole of 4 mm, tolerances taken as six standard deviations',
+    given: {
+      pinDiameter: '4.008 mm',
+      pinScatter: '1.3333333 um',
+      holeDiameter: '4.006 mm',
+      holeScatter: '2 um',
+      allowableInterference: '8 um',
+    },
+    // Mean 2, sd 2.40370 µm: Φ(-0.832050) and Φ(-2.496151).
+    gives: { mean: '2 um', scatter: '2.40370 um', looseChance: 0.20269, splitChance: 0.0062775, goodChance: 0.791033 },
+    within: '0.002 %',
+    source: { level: 'referenceLibrary', where: 'scipy 1.17 stats.norm.cdf' },
+  }),
+  ...published(holeCoupon, {
+    what: 'five holes drawn 4.10 mm',
+    given: { diameters: ['3.98 mm', '4.02 mm', '4.00 mm', '3.96 mm', '4.04 mm'], drawn: '4.10 mm' },
+    // t(0.975, 4) = 2.776445, chi2(0.05, 4) = 0.710723.
+    gives: { mean: '4 mm', undersize: '0.1 mm', scatter: '31.6228 um', meanUncertainty: '39.2649 um', scatterUpperLimit: '75.0205 um' },
+    within: '0.001 %',
+    source: { level: 'referenceLibrary', where: 'scipy 1.17 stats.t.ppf, stats.chi2.ppf' },
+  }),
+]
