@@ -1,6 +1,28 @@
 /**
  * Cord on drums: friction, stiffness, pretension, geometry, ends, cords.
  *
+ * Conventions. Every radius named `centreLineRadius`, `pinionRadius` or `drumRadius` reaches the cord's centre line: groove-bottom radius
+ * plus half the cord. The pinion sits on the motor, the drum on the joint; the ratio is drum over pinion. A wrap angle counts every turn
+ * of contact. Torque and windup are at the joint unless a name says otherwise, motor locked. Taut is the span that torque tightens, slack
+ * the other; pretension is the tension of both at rest. Friction is an interval in life: the low end decides holding, both ends decide
+ * lost motion. Strain is small: its square is dropped.
+ *
  * @module
  */
+export { arcCycleLoss, arcRecovery, arcWindup, microSlipLength } from './arc.js'
+export * from './belt-and-gear.js'
+export * from './cord.js'
+export * from './cord-life.js'
+export * from './cord-table.js'
+export * from './drum-strength.js'
+export * from './dynamics.js'
 export * from './friction.js'
+export * from './geometry.js'
+export * from './grooves.js'
+export * from './limits.js'
+export * from './loads.js'
+export * from './stiff-cord.js'
+export { driveWindup, freeArcStiffness, slipTorque, spanStiffness } from './stiffness.js'
+export * from './take-up.js'
+export * from './travel-range.js'
+export * from './winding.js'

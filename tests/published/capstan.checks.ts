@@ -1,12 +1,655 @@
-import { slackTension } from '../../src/capstan/index.js'
+import * as c from '../../src/capstan/index.js'
 import { published } from './harness.js'
 
-export const checks = [
-  ...published(slackTension, {
+const memory = (where: string) => ({ level: 'memory', where }) as const
+const computed = (where: string) => ({ level: 'computed', where }) as const
+const read = (where: string) => ({ level: 'published', where }) as const
+const scipy = (where: string) => ({ level: 'referenceLibrary', where: `scipy: ${where}` }) as const
+
+const beerJohnston = memory('Beer & Johnston, Statics, sample problem 8.7 (bollard)')
+const R1 = {
+  axialRigidity: '20 kN',
+  pretension: '60 N',
+  pinionRadius: '8 mm',
+  drumRadius: '48 mm',
+  span: '20 mm',
+  pinionWrap: '3 turn',
+  drumWrapTaut: '0.5 turn',
+  drumWrapSlack: '0.5 turn',
+  friction: 0.15,
+} as const
+
+const friction = [
+  ...published(c.slackTension, {
     what: 'bollard, three turns',
     given: { load: '53033 N', friction: 0.311305, wrapAngle: '3 turn' },
     gives: '150 N',
     within: '0.01 %',
-    source: { level: 'computed', where: 'belt-friction equation; statement after Beer & Johnston, Statics, sample problem 8.7' },
+    source: beerJohnston,
+  }),
+  ...published(
+    c.tautTension,
+    {
+      what: 'bollard, three turns',
+      given: { slackTension: '150 N', friction: 0.311305, wrapAngle: '3 turn' },
+      gives: '53033 N',
+      within: '0.01 %',
+      source: beerJohnston,
+    },
+    {
+      what: 'flat belt',
+      given: { slackTension: '600 lbf', friction: 0.25, wrapAngle: '120 deg' },
+      gives: '1012.855 lbf',
+      source: computed('600 e^(0.25·2π/3) lbf'),
+    },
+    {
+      what: 'mass over a fixed drum, quarter turn',
+      given: { slackTension: '981 N', friction: 0.3, wrapAngle: '90 deg' },
+      gives: '1571.5 N',
+      within: '0.05 N',
+      source: memory('Meriam & Kraige, Statics, sample problem 6/9 (100 kg, g = 9.81)'),
+    },
+  ),
+  ...published(c.holdingRatio, {
+    what: 'two turns at 0.3',
+    given: { friction: 0.3, wrapAngle: '2 turn' },
+    gives: '43.376 1',
+    source: computed('e^(0.3·4π) by hand'),
+  }),
+  ...published(c.frictionFromTensions, {
+    what: 'hawser, 80 lbf holds 5000 lbf with two turns',
+    given: { tautTension: '5000 lbf', slackTension: '80 lbf', wrapAngle: '2 turn' },
+    gives: '0.329 1',
+    source: read('Beer & Johnston, Statics 10th ed., problem 8.104, as solved on two tutoring pages'),
+  }),
+  ...published(c.mobilisedArc, {
+    given: { tautTension: '90 N', slackTension: '60 N', friction: 0.15 },
+    gives: '2.703100721 rad',
+    source: computed('ln 1.5 / 0.15'),
+  }),
+  ...published(
+    c.wrapsNeeded,
+    {
+      what: 'hawser for 20 000 lbf',
+      given: { tensionRatio: 250, friction: 0.32907 },
+      gives: '2.67 1',
+      source: read('Beer & Johnston, Statics 10th ed., problem 8.104'),
+    },
+    { what: 'ratio 5 at 0.12', given: { tensionRatio: 5, friction: 0.12 }, gives: '2.1346 1', source: computed('ln 5 / (0.24 π)') },
+  ),
+  ...published(c.runningTautTension, {
+    what: 'polyamide flat belt',
+    given: { slackTension: '172.4 lbf', friction: 0.3277, wrapAngle: '3.0165 rad', massPerLength: '0.39312 lb/ft', speed: '2748.9 ft/min' },
+    gives: { tautTension: '420 lbf', centrifugalTension: '25.65 lbf' },
+    within: '0.02 %',
+    source: memory("Shigley's Mechanical Engineering Design, example 17-1"),
+  }),
+  ...published(c.vGrooveFriction, {
+    given: { friction: 0.2, grooveAngle: '36 deg' },
+    gives: { effectiveFriction: '0.64721 1', seatingFriction: '0.40062 1' },
+    source: computed('0.2/sin 18° and 0.2/(sin 18° + 0.2 cos 18°)'),
+  }),
+  ...published(
+    c.roundGrooveFriction,
+    { what: 'plain seat', given: { friction: 1 }, gives: '1.27324 1', source: computed('4/π, limit of EN 81-50 cl. 5.11') },
+    {
+      what: 'undercut 90°, seat 30°',
+      given: { friction: 1, undercutAngle: '90 deg', seatAngle: '30 deg' },
+      gives: '1.89196 1',
+      source: computed('EN 81-50 cl. 5.11 by hand'),
+    },
+    { what: 'seat 60°', given: { friction: 1, seatAngle: '60 deg' }, gives: '1.17014 1', source: computed('EN 81-50 cl. 5.11 by hand') },
+  ),
+  ...published(c.helixWrap, {
+    given: { centreLineRadius: '8 mm', groovePitch: '1.4 mm' },
+    gives: { frictionFactor: '0.999612 1', curvatureRadius: '8.00621 mm', lengthPerTurn: '50.2850 mm', leadAngle: '1.5954 deg' },
+    source: computed('helix geometry by hand'),
+  }),
+  ...published(c.thickCordFriction, {
+    what: 'drum ten cords thick',
+    given: { friction: 0.15, grooveRadius: '5 mm', cordDiameter: '1 mm' },
+    gives: '0.136364 1',
+    source: computed('0.15/1.1'),
+  }),
+  ...published(
+    c.stiffCordTautTension,
+    {
+      what: 'slack 1 N',
+      given: { slackTension: '1 N', friction: 0.15, wrapAngle: '1 turn', bendingRigidity: '2e-5 N m^2', centreLineRadius: '8.5 mm' },
+      gives: { tautTension: '2.36829 N', tautTensionSecondOrder: '2.36504 N', slackLiftOff: '30.504 deg' },
+      source: computed('elastica with lift-off reactions, fixed-point iteration by hand'),
+    },
+    {
+      what: 'slack 20 N',
+      given: { slackTension: '20 N', friction: 0.15, wrapAngle: '1 turn', bendingRigidity: '2e-5 N m^2', centreLineRadius: '8.5 mm' },
+      gives: { tautTension: '51.1102 N' },
+      within: '0.0002 N',
+      source: computed('elastica with lift-off reactions: ratio 2.55551'),
+    },
+  ),
+  ...published(
+    c.fibreTautTension,
+    {
+      what: 'exponent 0.9',
+      given: { slackTension: '60 N', frictionFactor: 0.25, exponent: 0.9, centreLineRadius: '8 mm', wrapAngle: '2 turn' },
+      gives: { tautTension: '201.37746 N' },
+      source: scipy('integration of dT/dθ = a R^(1−n) T^n'),
+    },
+    {
+      what: 'exponent 0.9, light',
+      given: { slackTension: '1 N', frictionFactor: 0.25, exponent: 0.9, centreLineRadius: '8 mm', wrapAngle: '2 turn' },
+      gives: { tautTension: '5.88148 N', equivalentFriction: '0.14100 1' },
+      source: scipy('integration of dT/dθ = a R^(1−n) T^n'),
+    },
+  ),
+]
+
+const drive = [
+  ...published(c.slackLimitTorque, {
+    given: { pretension: '60 N', drumRadius: '48 mm' },
+    gives: '5.76 N m',
+    source: computed('2 × 60 N × 48 mm'),
+  }),
+  ...published(c.slipLimitTorque, {
+    given: { pretension: '60 N', drumRadius: '48 mm', friction: 0.15, pinionWrapAngle: '3 turn' },
+    gives: '5.116497 N m',
+    source: computed('5.76 tanh(0.45 π) by hand'),
+  }),
+  ...published(c.pretensionForTorque, {
+    given: { torque: '3 N m', drumRadius: '48 mm', friction: 0.12, pinionWrapAngle: '3 turn' },
+    gives: { againstSlack: '40.625 N', againstSlip: '50.07074 N', pretension: '50.07074 N' },
+    source: computed('1.3 × 3/(2 × 0.048), over tanh(0.36 π)'),
+  }),
+  ...published(c.travelPeakTension, {
+    given: { pretension: '60 N', torque: '1.44 N m', drumRadius: '48 mm' },
+    gives: '90 N',
+    source: computed('60 N + 1.44/0.048'),
+  }),
+  ...published(c.strokeTension, {
+    given: { pretension: '60 N', torque: '1.44 N m', drumRadius: '48 mm', span: '20 mm', stroke: '1 rad' },
+    gives: { slack: '55.48209 N', taut: '85.48209 N' },
+    source: computed('60 − 15 e^(−1.2)'),
+  }),
+  ...published(
+    c.arcWindup,
+    {
+      what: 'taut, slip within the wrap',
+      given: {
+        tension: '90 N',
+        storedTension: '60 N',
+        friction: 0.15,
+        centreLineRadius: '8 mm',
+        wrapAngle: '3 turn',
+        axialRigidity: '20 kN',
+      },
+      gives: { feed: '15.1255827 um', slipArc: '2.7031007 rad' },
+      source: scipy('quadrature of the strain along the arc'),
+    },
+    {
+      what: 'slack, slip within the wrap',
+      given: {
+        tension: '30 N',
+        storedTension: '60 N',
+        friction: 0.15,
+        centreLineRadius: '8 mm',
+        wrapAngle: '3 turn',
+        axialRigidity: '20 kN',
+      },
+      gives: { feed: '-30.9035489 um' },
+      source: scipy('quadrature of the strain along the arc'),
+    },
+    {
+      what: 'taut, slip at the anchor',
+      given: {
+        tension: '90 N',
+        storedTension: '60 N',
+        friction: 0.15,
+        centreLineRadius: '8 mm',
+        wrapAngle: '1 rad',
+        axialRigidity: '20 kN',
+      },
+      gives: { feed: '9.4300857 um', state: 'atAnchor' },
+      source: scipy('quadrature of the strain along the arc'),
+    },
+    {
+      what: 'slack, slip at the anchor',
+      given: {
+        tension: '30 N',
+        storedTension: '60 N',
+        friction: 0.15,
+        centreLineRadius: '8 mm',
+        wrapAngle: '1 rad',
+        axialRigidity: '20 kN',
+      },
+      gives: { feed: '-11.0532606 um' },
+      source: scipy('quadrature of the strain along the arc'),
+    },
+  ),
+  ...published(c.arcRecovery, {
+    given: {
+      peakTension: '90 N',
+      tension: '70 N',
+      storedTension: '60 N',
+      friction: 0.15,
+      centreLineRadius: '8 mm',
+      axialRigidity: '20 kN',
+    },
+    gives: { remaining: '11.7791258 um', recovered: '3.3464569 um', lostMotion: '7.0439415 um', reversedArc: '47.99752 deg' },
+    source: scipy('quadrature of the strain along the unloaded arc'),
+  }),
+  ...published(c.arcCycleLoss, {
+    given: { amplitude: '6 N', pretension: '60 N', friction: 0.15, centreLineRadius: '8 mm', axialRigidity: '20 kN' },
+    gives: '6.4 uJ',
+    source: computed('2 R F³/(3 μ EA T0) by hand'),
+  }),
+  ...published(c.microSlipLength, {
+    given: { axialRigidity: '20 kN', contactStiffness: '5e6 N/m^2' },
+    gives: '63.25 mm',
+    source: computed('√(20e3/5e6)'),
+  }),
+  ...published(c.spanStiffness, {
+    given: { axialRigidity: '20 kN', drumRadius: '48 mm', span: '20 mm' },
+    gives: '4608 N m/rad',
+    source: computed('2 EA r²/L'),
+  }),
+  ...published(c.freeArcStiffness, {
+    given: {
+      axialRigidity: '20 kN',
+      pinionRadius: '8 mm',
+      drumRadius: '48 mm',
+      span: '20 mm',
+      pinionWrap: '3 turn',
+      drumWrapTaut: '0.5 turn',
+      drumWrapSlack: '0.5 turn',
+    },
+    gives: '374.33792 N m/rad',
+    source: computed('2 EA r²/(L + 3π r1 + π r2)'),
+  }),
+  ...published(c.slipTorque, {
+    given: R1,
+    gives: { torque: '6.57215575 N m', tautTension: '145.5301305 N', slackTension: '8.610219052 N' },
+    source: scipy('quadrature of the strain along all arcs and brentq on equal branch lengths'),
+  }),
+  ...published(
+    c.driveWindup,
+    {
+      what: '0.5 N m',
+      given: { ...R1, torque: '0.5 N m' },
+      gives: { windup: '0.196504 mrad', tangentStiffness: '1756.91 N m/rad', secantStiffness: '2544.5 N m/rad', tautTension: '65.30160 N' },
+      source: scipy('1-D chain of the whole loop with Coulomb return mapping, 1600 nodes per arc'),
+    },
+    {
+      what: '1 N m',
+      given: { ...R1, torque: '1 N m' },
+      gives: {
+        windup: '0.569243 mrad',
+        tangentStiffness: '1084.96 N m/rad',
+        secantStiffness: '1756.7 N m/rad',
+        slackTension: '50.04442 N',
+      },
+      source: scipy('1-D chain of the whole loop with Coulomb return mapping, 1600 nodes per arc'),
+    },
+    {
+      what: '1.60094 N m',
+      given: { ...R1, torque: '1.60094 N m' },
+      gives: { windup: '1.25 mrad' },
+      within: '0.001 %',
+      source: scipy('the same chain at 60 µm of rim displacement'),
+    },
+    {
+      what: '2.37621 N m',
+      given: { ...R1, torque: '2.37621 N m' },
+      gives: { windup: '2.5 mrad' },
+      within: '0.001 %',
+      source: scipy('the same chain at 120 µm of rim displacement'),
+    },
+  ),
+]
+
+const geometry = [
+  ...published(c.centreLineRadius, {
+    what: 'groove 15 mm, cord 1 mm',
+    given: { grooveDiameter: '15 mm', cordDiameter: '1 mm' },
+    gives: '8 mm',
+    source: computed('16/2'),
+  }),
+  ...published(c.reductionRatio, {
+    what: 'grooves 15 and 95 mm, cord 1 mm: not 6.333',
+    given: { drumRadius: '48 mm', pinionRadius: '8 mm' },
+    gives: '6.000 1',
+    source: computed('96/16'),
+  }),
+  ...published(
+    c.pulleyGeometry,
+    {
+      what: 'crossed, tight',
+      given: { arrangement: 'crossed', pinionRadius: '8 mm', drumRadius: '48 mm', centreDistance: '58 mm' },
+      gives: { pinionWrapAngle: '329.820 deg', span: '15.0997 mm' },
+      source: computed('tangent geometry by hand'),
+    },
+    {
+      what: 'crossed, wide',
+      given: { arrangement: 'crossed', pinionRadius: '8 mm', drumRadius: '48 mm', centreDistance: '80 mm' },
+      gives: { pinionWrapAngle: '268.854 deg', span: '57.1314 mm' },
+      source: computed('tangent geometry by hand'),
+    },
+  ),
+  ...published(c.singleTrackTravel, {
+    given: { drumWrapAngle: '329.82 deg', anchorGap: '30 deg', residualWrap: '10 deg' },
+    gives: '279.82 deg',
+    source: computed('329.82 − 30 − 20'),
+  }),
+  ...published(c.residualWrap, { given: { drumWrap: '180 deg', travel: '120 deg' }, gives: '120 deg', source: computed('180 − 60') }),
+  ...published(c.groove, {
+    given: { cordDiameter: '1.6 mm' },
+    gives: { pitch: '1.92 mm', seatRadius: '0.864 mm', depth: '0.528 mm', land: '0.32802 mm' },
+    source: computed('chord of the seat circle by hand'),
+  }),
+  ...published(c.pinionLength, {
+    given: { groovePitch: '1.2 mm', wraps: 3, ratio: 6, travel: '120 deg' },
+    gives: { length: '7.2 mm', walk: '2.4 mm' },
+    source: computed('1.2 (3 + 2 + 1)'),
+  }),
+  ...published(c.drumLength, {
+    given: { drumLead: '7.2 mm', largestWrap: '200 deg', groovePitch: '1.2 mm' },
+    gives: '10.4 mm',
+    source: computed('2 (7.2 × 200/360 + 1.2)'),
+  }),
+  ...published(c.matchedDrumLead, { given: { pinionPitch: '1.2 mm', ratio: 6 }, gives: '7.2 mm', source: computed('1.2 × 6') }),
+  ...published(c.fleetAngle, { given: { axialOffset: '1.2 mm', span: '20 mm' }, gives: '3.434 deg', source: computed('atan 0.06') }),
+  ...published(c.leadMismatch, {
+    given: { pinionPitch: '1.2 mm', drumLead: '2 mm', ratio: 6, travel: '120 deg' },
+    gives: '0.866667 mm',
+    source: computed('(7.2 − 2)/6'),
+  }),
+  ...published(c.cordToCut, {
+    given: {
+      span: '15.1 mm',
+      drumRadius: '48 mm',
+      drumWrapTotal: '1 turn',
+      pinionRadius: '8 mm',
+      pinionWrap: '3 turn',
+      groovePitch: '1.2 mm',
+      endLength: '12 mm',
+      tailLength: '60 mm',
+      strain: 0.003,
+    },
+    gives: { workingLength: '482.63231 mm', cutLength: '625.18874 mm' },
+    source: computed('sum of spans, arcs and helix by hand'),
+  }),
+  ...published(c.takeUp, {
+    given: {
+      workingLength: '0.45 m',
+      pretension: '60 N',
+      axialRigidity: '20 kN',
+      beddingStrain: '1 %',
+      creepStrain: '0.2 %',
+      slack: '2 mm',
+      temperatureRise: '30 K',
+      frameExpansion: '70 ppm/K',
+      cordExpansion: '-12 ppm/K',
+    },
+    gives: { elastic: '1.35 mm', bedding: '4.5 mm', creep: '0.9 mm', heat: '1.107 mm', total: '8.75 mm' },
+    source: computed('elongations by hand'),
+  }),
+  ...published(c.thermalTension, {
+    given: { axialRigidity: '20 kN', temperatureRise: '30 K', frameExpansion: '70 ppm/K', cordExpansion: '-12 ppm/K' },
+    gives: '49.2 N',
+    source: computed('20 kN × 30 K × 82 ppm/K'),
+  }),
+  ...published(
+    c.tensionerTakeUp,
+    {
+      what: 'idler pressed 3 mm into a span of 60 mm',
+      given: { method: 'spanIdler', travel: '3 mm', span: '60 mm', centreDistance: '80 mm' },
+      gives: { takeUp: '0.29925 mm', gain: '0.19901 1' },
+      source: computed('two hypotenuses less the span'),
+    },
+    {
+      what: 'centre distance, crossed 8/48 at 58 mm',
+      given: { method: 'centreDistance', travel: '1 mm', span: '15.0997 mm', centreDistance: '58 mm' },
+      gives: { takeUp: '0.52068 mm' },
+      source: computed('2 L/C'),
+    },
+  ),
+  ...published(c.tensionPerScrewTurn, {
+    given: { lead: '0.7 mm', gain: 1, workingLength: '0.45 m', axialRigidity: '20 kN' },
+    gives: '31.1111 N',
+    source: computed('20 kN × 0.7/450'),
   }),
 ]
+
+const parts = [
+  ...published(c.shaftForce, {
+    given: { arrangement: 'crossed', taut: '75 N', slack: '45 N', pinionRadius: '8 mm', drumRadius: '48 mm', centreDistance: '58 mm' },
+    gives: { alongCentres: '31.24069 N', across: '28.96552 N', force: '42.60261 N' },
+    source: computed('vector sum by hand'),
+  }),
+  ...published(c.drumHoop, {
+    given: { tension: '60 N', centreLineRadius: '8 mm', pitch: '1.2 mm', wallOuterRadius: '7.5 mm', boreRadius: '4 mm' },
+    gives: { pressure: '6.25 MPa', boreHoopStress: '-17.47 MPa' },
+    source: computed("Lamé's thick cylinder by hand"),
+  }),
+  ...published(c.groovePressure, {
+    given: { tension: '60 N', centreLineRadius: '8 mm', cordDiameter: '1 mm' },
+    gives: '7.5 MPa',
+    source: computed('2 × 60/(16 × 1)'),
+  }),
+  ...published(c.bendRatio, { given: { centreLineRadius: '8 mm', cordDiameter: '1 mm' }, gives: '16.0 1', source: computed('16/1') }),
+  ...published(c.idlerForce, {
+    given: { tension: '755 lbf', turnedAngle: '85 deg' },
+    gives: '1020 lbf',
+    source: read('AA-SM-017, control-cable pulley example'),
+  }),
+  ...published(c.drumNeckStress, {
+    given: { torque: '3 N m', sidePull: '120 N', arm: '20 mm', outerDiameter: '30 mm', boreDiameter: '8 mm' },
+    gives: { torsionStress: '0.568760 MPa', bendingStress: '0.910017 MPa', equivalentStress: '1.341117 MPa' },
+    source: computed('section moduli of a hollow shaft by hand'),
+  }),
+  ...published(c.grooveWedging, {
+    given: { tension: '60 N', wrapAngle: '1 turn', grooveAngle: '60 deg' },
+    gives: '326.48389 N',
+    source: computed('60 × 2π/(2 tan 30°)'),
+  }),
+  ...published(
+    c.layerSplitting,
+    {
+      what: 'no bolts',
+      given: {
+        bendingMoment: '2.4 N m',
+        axialForce: '50 N',
+        clampLoad: '0 N',
+        outerDiameter: '30 mm',
+        boreDiameter: '8 mm',
+        allowableAcrossLayers: '10 MPa',
+      },
+      gives: { layerStress: '0.986167 MPa', clampToStayClosed: '647.5104 N', reserve: '10.14027 1', state: 'heldByBond' },
+      source: computed('M/W + N/A by hand'),
+    },
+    {
+      what: 'clamped with 600 N',
+      given: {
+        bendingMoment: '2.4 N m',
+        axialForce: '50 N',
+        clampLoad: '600 N',
+        outerDiameter: '30 mm',
+        boreDiameter: '8 mm',
+        allowableAcrossLayers: '10 MPa',
+      },
+      gives: { layerStress: '0.0723590 MPa' },
+      source: computed('M/W + (N − F)/A by hand'),
+    },
+  ),
+  ...published(
+    c.anchorPull,
+    {
+      what: 'wrap of 2 rad',
+      given: { spanTension: '90 N', storedTension: '60 N', friction: 0.15, wrapAngle: '2 rad' },
+      gives: '66.67364 N',
+      source: computed('90 e^(−0.3)'),
+    },
+    {
+      what: 'half a turn',
+      given: { spanTension: '90 N', storedTension: '60 N', friction: 0.15, wrapAngle: '0.5 turn' },
+      gives: '60 N',
+      source: computed('90 e^(−0.15π) is below the stored tension'),
+    },
+  ),
+  ...published(c.reflectedInertia, {
+    given: { rotorInertia: '2.5e-5 kg m^2', ratio: 6 },
+    gives: '9.0e-4 kg m^2',
+    source: computed('2.5e-5 × 36'),
+  }),
+  ...published(c.driveResonance, {
+    given: { stiffness: '4608 N m/rad', loadInertia: '0.012 kg m^2', reflectedInertia: '9e-4 kg m^2' },
+    gives: { motorLocked: '98.62 Hz', motorFree: '373.39 Hz' },
+    source: computed('two-inertia frequencies by hand'),
+  }),
+  ...published(c.stiffnessAtMotor, { given: { stiffness: '4608 N m/rad', ratio: 6 }, gives: '128 N m/rad', source: computed('4608/36') }),
+  ...published(c.driveLosses, {
+    given: {
+      taut: '75 N',
+      slack: '45 N',
+      axialRigidity: '20 kN',
+      pinionRadius: '8 mm',
+      shaftForce: '150 N',
+      bearingFriction: 0.002,
+      bearingRadius: '4 mm',
+      bendingLoss: 0.01,
+    },
+    gives: { creep: '0.0015 1', bearings: '0.0050 1', bending: '0.02 1' },
+    source: computed('30/20000; 0.002·150·4/(30·8); two wraps'),
+  }),
+  ...published(c.registryDrift, {
+    given: { ratio: 6, stroke: '1 rad', tensionDifference: '30 N', axialRigidity: '20 kN' },
+    gives: '4.500 mrad',
+    source: computed('6 × 30/(2 × 20000)'),
+  }),
+]
+
+const cords = [
+  ...published(c.braidAxialRigidity, {
+    given: { filamentModulus: '100 GPa', filamentDensity: '975 kg/m^3', massPerLength: '0.5 g/m', braidAngle: '20 deg' },
+    gives: '37.34 kN',
+    source: computed('affine helix by hand: 51.28 kN × 0.72808'),
+  }),
+  ...published(
+    c.wireRopeBreakingLoad,
+    { given: { diameter: '2 mm', grade: '1770 MPa', construction: '7x7' }, gives: '2.5417 kN', source: computed('EN 12385-4, K = 0.359') },
+    { given: { diameter: '3 mm', grade: '1770 MPa', construction: '7x19' }, gives: '5.2888 kN', source: computed('EN 12385-4, K = 0.332') },
+  ),
+  ...published(c.wireRopeRigidity, {
+    what: '7x19 stainless, 1/16 in',
+    given: { diameter: '0.0625 in', stretchConstant: 1.62e-5 },
+    gives: { axialRigidity: '107.3 kN', circleModulus: '54.19 GPa' },
+    source: read('wire-rope maker, elongation formula: 20 in of 1/8 in under 500 lbf becomes 20.10368 in'),
+  }),
+  ...published(c.wireBendingStress, {
+    given: { modulus: '200 GPa', wireDiameter: '0.1 mm', pulleyDiameter: '16 mm' },
+    gives: '1250 MPa',
+    source: computed('E d/D'),
+  }),
+  ...published(c.workingTension, {
+    given: { breakingStrength: '5000 N', endEfficiency: 0.6, bendEfficiency: 0.9, designFactor: 8 },
+    gives: '337.5 N',
+    source: computed('5000 × 0.54/8'),
+  }),
+  ...published(
+    c.activatedCreepFactor,
+    {
+      what: '20 to 40 °C at 0.5 GPa',
+      given: { fromTemperature: '20 degC', toTemperature: '40 degC', fromStress: '0.5 GPa', toStress: '0.5 GPa' },
+      gives: '31.10 1',
+      source: computed('Eyring rate with U = 1.5 eV, V = 45 Å³ (numpy)'),
+    },
+    {
+      what: '0.5 to 0.6 GPa at 20 °C',
+      given: { fromTemperature: '20 degC', toTemperature: '20 degC', fromStress: '0.5 GPa', toStress: '0.6 GPa' },
+      gives: '3.040 1',
+      source: computed('Eyring rate with U = 1.5 eV, V = 45 Å³ (numpy)'),
+    },
+  ),
+  ...published(c.logarithmicCreep, {
+    what: 'one second to one year',
+    given: { perDecade: '0.02 %', from: '1 s', to: '1 year' },
+    gives: '0.150 %',
+    source: computed('0.02 × lg 3.156e7'),
+  }),
+  ...published(c.pretensionLeft, {
+    given: { pretension: '60 N', axialRigidity: '20 kN', creepStrain: '0.1 %' },
+    gives: { tension: '40 N', state: 'taut' },
+    source: computed('60 − 20'),
+  }),
+  ...published(c.activatedPretensionLeft, {
+    what: '30 days at 40 °C',
+    given: {
+      pretension: '100 N',
+      fibreArea: '0.5128205128205128 mm^2',
+      axialRigidity: '37340 N',
+      referenceRate: '1e-9 1/s',
+      referenceStress: '0.5 GPa',
+      referenceTemperature: '20 degC',
+      temperature: '40 degC',
+      time: '30 day',
+    },
+    gives: { tension: '40.851612 N' },
+    source: scipy('solve_ivp of dT/dt = −EA ε̇(T)'),
+  }),
+  ...published(c.logarithmicPretensionLeft, {
+    what: 'one second to one year',
+    given: { pretension: '60 N', axialRigidity: '20 kN', perDecade: '0.02 %', from: '1 s', to: '1 year' },
+    gives: { tension: '40.0016 N', share: '0.666693 1' },
+    source: computed('60/(1 + 333.3 × 0.0002 × 7.4991)'),
+  }),
+  ...published(c.bendingCycles, {
+    what: 'made-up coefficients',
+    given: { bendRatio: 25, tension: '300 N', ropeDiameter: '3 mm', grade: '1960 MPa', b0: 1.5, b1: -1.4, b2: 3.1, b3: 0.2 },
+    gives: '14034.870 1',
+    source: computed('the regression evaluated by hand'),
+  }),
+]
+
+const compared = [
+  ...published(c.lewisRootStress, {
+    given: { tangentialForce: '100 N', module: '1 mm', faceWidth: '10 mm', formFactor: 0.296 },
+    gives: { rootStress: '33.78 MPa' },
+    source: computed('100/(10 × 0.296)'),
+  }),
+  ...published(
+    c.lewisFormFactor,
+    { what: '16 teeth', given: { teeth: 16 }, gives: '0.296 1', source: memory("Shigley's Mechanical Engineering Design, table 14-2") },
+    { what: '100 teeth', given: { teeth: 100 }, gives: '0.447 1', source: memory("Shigley's Mechanical Engineering Design, table 14-2") },
+  ),
+  ...published(c.beltTeethInMesh, {
+    what: '20/60 XL at 120 mm',
+    given: { smallTeeth: 20, largeTeeth: 60, pitch: '5.08 mm', centreDistance: '120 mm' },
+    gives: { exact: '8.2843 1', teethInMesh: '8 1', toothFactor: '1.0 1' },
+    source: computed('ISO 5295 form by hand'),
+  }),
+  ...published(c.beltRating, {
+    what: 'XL, 20 teeth at 1000 rpm',
+    given: {
+      allowableTension: '50.17 N',
+      massPerLength: '0.022 kg/m',
+      referenceWidth: '9.5 mm',
+      width: '9.5 mm',
+      speed: '1.69333 m/s',
+      toothFactor: 1,
+      pitchRadius: '16.1701 mm',
+    },
+    gives: { power: '84.85 W', torque: '0.8102 N m' },
+    source: computed('ISO 5295 form by hand'),
+  }),
+  ...published(c.beltToothShear, {
+    given: { tangentialForce: '87.27 N', teethInMesh: 4, width: '6 mm', rootWidth: '1.5 mm' },
+    gives: '2.4242 MPa',
+    source: computed('87.27/36'),
+  }),
+  ...published(c.backlashAngle, {
+    given: { backlash: '0.1 mm', pitchRadius: '34.38 mm' },
+    gives: '9.99926 arcmin',
+    source: computed('0.1/34.38 rad'),
+  }),
+]
+
+export const checks = [...friction, ...drive, ...geometry, ...parts, ...cords, ...compared]

@@ -1,0 +1,164 @@
+import { formula } from '../formula/index.js'
+
+/** Root stress of a spur gear tooth by the Lewis formula. */
+export const lewisRootStress = /* @__PURE__ */ formula('capstan.lewisRootStress', {
+  inputs: {
+    /** Tangential force at the pitch circle. */
+    tangentialForce: { kind: 'force', min: 0 },
+    /** Module. */
+    module: { kind: 'length', above: 0 },
+    /** Face width. */
+    faceWidth: { kind: 'length', above: 0 },
+    /** Lewis form factor of the tooth number (0.296 for 16 teeth, 20° full depth). */
+    formFactor: { kind: 'ratio', above: 0 },
+    /** Pitch-line speed. */
+    pitchSpeed: { kind: 'velocity', min: 0, default: '0 m/s' },
+  },
+  output: {
+    /** Bending stress at the root. */
+    rootStress: 'stress',
+    /** Dynamic factor for cut teeth. */
+    dynamicFactor: 'ratio',
+  },
+  assumes: ['one tooth carries all', 'no stress concentration, no temperature: for polymers the flank temperature decides'],
+  source: [
+    { level: 'memory', where: "Lewis equation with Barth's factor (6.1 + V)/6.1: Shigley's Mechanical Engineering Design, sec. 14-1" },
+  ],
+  si: ({ tangentialForce, module, faceWidth, formFactor, pitchSpeed }) => {
+    const dynamicFactor = (6.1 + pitchSpeed) / 6.1
+    return { rootStress: (dynamicFactor * tangentialForce) / (faceWidth * module * formFactor), dynamicFactor }
+  },
+})
+
+/** Lewis form factor of a spur gear tooth, 20° full depth, between the printed tooth numbers by straight lines in 1/z. */
+export const lewisFormFactor = /* @__PURE__ */ formula('capstan.lewisFormFactor', {
+  inputs: {
+    /** Teeth. */
+    teeth: { kind: 'count', min: 12, whole: true },
+  },
+  /** Form factor. */
+  output: 'ratio',
+  source: [{ level: 'memory', where: "Shigley's Mechanical Engineering Design, table 14-2" }],
+  si: ({ teeth }) => {
+    const z = [12, 14, 16, 17, 18, 20, 24, 30, 50, 100, Number.POSITIVE_INFINITY]
+    const y = [0.245, 0.277, 0.296, 0.303, 0.309, 0.322, 0.337, 0.359, 0.409, 0.447, 0.485]
+    let i = 0
+    while (i < z.length - 2 && teeth > (z[i + 1] as number)) i++
+    const [a, b] = [1 / (z[i] as number), 1 / (z[i + 1] as number)]
+    const [ya, yb] = [y[i] as number, y[i + 1] as number]
+    return ya + ((yb - ya) * (a - 1 / teeth)) / (a - b)
+  },
+})
+
+/** Teeth of a tooth belt in mesh on the small pulley, and the tooth factor when they are few. */
+export const beltTeethInMesh = /* @__PURE__ */ formula('capstan.beltTeethInMesh', {
+  inputs: {
+    /** Teeth of the small pulley. */
+    smallTeeth: { kind: 'count', min: 6, whole: true },
+    /** Teeth of the large pulley. */
+    largeTeeth: { kind: 'count', min: 6, whole: true },
+    /** Pitch of the belt. */
+    pitch: { kind: 'length', above: 0 },
+    /** Distance between the axes. */
+    centreDistance: { kind: 'length', above: 0 },
+  },
+  output: {
+    /** Teeth in mesh, before rounding down. */
+    exact: 'ratio',
+    /** Whole teeth in mesh. */
+    teethInMesh: 'count',
+    /** Share of the belt's rating: 1 from six teeth, 0.2 less for each one missing. */
+    toothFactor: 'ratio',
+  },
+  requires: {
+    largeTeeth: {
+      accepts: 'must be at least the teeth of the small pulley',
+      holds: ({ smallTeeth, largeTeeth }) => largeTeeth >= smallTeeth,
+    },
+    centreDistance: {
+      accepts: 'must exceed the sum of the pitch radii, or the pulleys overlap',
+      holds: ({ smallTeeth, largeTeeth, pitch, centreDistance }) => centreDistance > (pitch * (smallTeeth + largeTeeth)) / (2 * Math.PI),
+    },
+  },
+  source: [{ level: 'memory', where: 'ISO 5295 (trapezoidal synchronous belts)' }],
+  si: ({ smallTeeth, largeTeeth, pitch, centreDistance }) => {
+    const exact = smallTeeth / 2 - (pitch * smallTeeth * (largeTeeth - smallTeeth)) / (2 * Math.PI * Math.PI * centreDistance)
+    const teethInMesh = Math.floor(exact)
+    return { exact, teethInMesh, toothFactor: teethInMesh >= 6 ? 1 : Math.max(0, 1 - 0.2 * (6 - teethInMesh)) }
+  },
+})
+
+/** Power and torque a trapezoidal tooth belt may transmit. */
+export const beltRating = /* @__PURE__ */ formula('capstan.beltRating', {
+  inputs: {
+    /** Allowable tension of a belt of the reference width. */
+    allowableTension: { kind: 'force', above: 0 },
+    /** Mass per length of a belt of the reference width. */
+    massPerLength: { kind: 'massPerLength', min: 0 },
+    /** Reference width. */
+    referenceWidth: { kind: 'length', above: 0 },
+    /** Width of the belt. */
+    width: { kind: 'length', above: 0 },
+    /** Belt speed. */
+    speed: { kind: 'velocity', above: 0 },
+    /** Tooth factor of the small pulley. */
+    toothFactor: { kind: 'ratio', min: 0, max: 1 },
+    /** Pitch radius of the small pulley. */
+    pitchRadius: { kind: 'length', above: 0 },
+  },
+  output: {
+    /** Power. */
+    power: 'power',
+    /** Torque at the small pulley. */
+    torque: 'torque',
+    /** Width factor. */
+    widthFactor: 'ratio',
+  },
+  requires: {
+    speed: {
+      accepts: 'leaves no tension for power at this speed',
+      holds: ({ allowableTension, massPerLength, referenceWidth, width, speed, toothFactor }) =>
+        toothFactor * (width / referenceWidth) ** 1.14 * allowableTension > (width / referenceWidth) * massPerLength * speed * speed,
+    },
+  },
+  source: [{ level: 'memory', where: 'ISO 5295: P = (k_z k_w T_a − (b/b₀) m v²) v, k_w = (b/b₀)^1.14' }],
+  si: ({ allowableTension, massPerLength, referenceWidth, width, speed, toothFactor, pitchRadius }) => {
+    const share = width / referenceWidth
+    const widthFactor = share ** 1.14
+    const force = toothFactor * widthFactor * allowableTension - share * massPerLength * speed * speed
+    return { power: force * speed, torque: force * pitchRadius, widthFactor }
+  },
+})
+
+/** Mean shear stress in the teeth of a tooth belt or printed pulley. */
+export const beltToothShear = /* @__PURE__ */ formula('capstan.beltToothShear', {
+  inputs: {
+    /** Tangential force at the pitch circle. */
+    tangentialForce: { kind: 'force', min: 0 },
+    /** Whole teeth in mesh. */
+    teethInMesh: { kind: 'count', min: 1 },
+    /** Width of the belt. */
+    width: { kind: 'length', above: 0 },
+    /** Width of a tooth at its root, along the belt. */
+    rootWidth: { kind: 'length', above: 0 },
+  },
+  /** Shear stress, shared evenly. */
+  output: 'stress',
+  assumes: ['all teeth in mesh carry alike; the first carries more'],
+  source: [{ level: 'computed', where: 'force over sheared area' }],
+  si: ({ tangentialForce, teethInMesh, width, rootWidth }) => tangentialForce / (teethInMesh * width * rootWidth),
+})
+
+/** Lost motion at the joint that a clearance between teeth makes. */
+export const backlashAngle = /* @__PURE__ */ formula('capstan.backlashAngle', {
+  inputs: {
+    /** Clearance along the pitch circle. */
+    backlash: { kind: 'length', min: 0 },
+    /** Pitch radius of the wheel on the joint. */
+    pitchRadius: { kind: 'length', above: 0 },
+  },
+  /** Angle of free play at the joint. */
+  output: 'angle',
+  source: [{ level: 'computed', where: 'arc over radius' }],
+  si: ({ backlash, pitchRadius }) => backlash / pitchRadius,
+})

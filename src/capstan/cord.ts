@@ -1,0 +1,148 @@
+import { formula } from '../formula/index.js'
+
+/** Axial rigidity of a braid from its filament's modulus and the cord's mass per length. */
+export const braidAxialRigidity = /* @__PURE__ */ formula('capstan.braidAxialRigidity', {
+  inputs: {
+    /** Tensile modulus of the filament. */
+    filamentModulus: { kind: 'modulus', above: 0 },
+    /** Density of the filament. */
+    filamentDensity: { kind: 'density', above: 0 },
+    /** Mass per length of the cord. */
+    massPerLength: { kind: 'massPerLength', above: 0 },
+    /** Angle of the strands to the cord's axis. */
+    braidAngle: { kind: 'angle', min: 0, below: '45 deg' },
+    /** Apparent lateral contraction of the braid. */
+    lateralRatio: { kind: 'ratio', min: 0, max: 1, default: 0.5 },
+  },
+  output: 'axialRigidity',
+  assumes: ['affine helix', 'bedded in: a new braid has 0.3 to 0.7 of this until cycled'],
+  source: [{ level: 'computed', where: 'strain and force of a helical strand resolved on the cord axis' }],
+  si: ({ filamentModulus, filamentDensity, massPerLength, braidAngle, lateralRatio }) => {
+    const cosine2 = Math.cos(braidAngle) ** 2
+    return filamentModulus * (massPerLength / filamentDensity) * cosine2 * (cosine2 - lateralRatio * (1 - cosine2))
+  },
+})
+
+/** Breaking load of a steel wire rope by its construction factor. */
+export const wireRopeBreakingLoad = /* @__PURE__ */ formula('capstan.wireRopeBreakingLoad', {
+  inputs: {
+    /** Nominal diameter. */
+    diameter: { kind: 'length', above: 0 },
+    /** Rope grade: nominal tensile strength of the wires. */
+    grade: { kind: 'stress', above: 0 },
+    /** Construction: 7x7 or 7x19 with a wire strand core. */
+    construction: { oneOf: ['7x7', '7x19'] },
+  },
+  output: 'force',
+  source: [{ level: 'memory', where: 'EN 12385-4: F = K d² R, K 0.359 (7x7), 0.332 (7x19)' }],
+  si: ({ diameter, grade, construction }) => (construction === '7x7' ? 0.359 : 0.332) * diameter * diameter * grade,
+})
+
+/** Bending stress in the wires of a rope laid over a pulley. */
+export const wireBendingStress = /* @__PURE__ */ formula('capstan.wireBendingStress', {
+  inputs: {
+    /** Modulus of the wire. */
+    modulus: { kind: 'modulus', above: 0 },
+    /** Diameter of one wire. */
+    wireDiameter: { kind: 'length', above: 0 },
+    /** Diameter of the pulley at the cord's centre line. */
+    pulleyDiameter: { kind: 'length', above: 0 },
+  },
+  output: 'stress',
+  assumes: ['wires bend as single beams'],
+  source: [{ level: 'memory', where: 'Reuleaux: sigma = E d/D' }],
+  si: ({ modulus, wireDiameter, pulleyDiameter }) => (modulus * wireDiameter) / pulleyDiameter,
+})
+
+/** Highest working tension of a cord after its ends, its bend over the smallest pulley and a design factor. */
+export const workingTension = /* @__PURE__ */ formula('capstan.workingTension', {
+  inputs: {
+    /** Breaking strength of the straight cord, new. */
+    breakingStrength: { kind: 'force', above: 0 },
+    /** Share of the strength the ends keep. */
+    endEfficiency: { kind: 'ratio', above: 0, max: 1 },
+    /** Share of the strength kept over the smallest pulley. */
+    bendEfficiency: { kind: 'ratio', above: 0, max: 1 },
+    /** Factor between that strength and the highest working tension. */
+    designFactor: { kind: 'ratio', min: 1 },
+  },
+  output: 'force',
+  assumes: ['losses of end and bend multiply'],
+  source: [{ level: 'published', where: 'Cordage Institute CI 1401: design factors of 5 to 12 on breaking strength' }],
+  valid: { 'design factor at least 5': ({ designFactor }) => designFactor >= 5 },
+  si: ({ breakingStrength, endEfficiency, bendEfficiency, designFactor }) =>
+    (breakingStrength * endEfficiency * bendEfficiency) / designFactor,
+})
+
+/** Factor by which the steady creep of a UHMWPE cord changes with temperature and stress (one thermally activated process). */
+export const activatedCreepFactor = /* @__PURE__ */ formula('capstan.activatedCreepFactor', {
+  inputs: {
+    /** Temperature of the known rate. */
+    fromTemperature: { kind: 'temperature', above: 0 },
+    /** Temperature asked for. */
+    toTemperature: { kind: 'temperature', above: 0 },
+    /** Fibre stress of the known rate. */
+    fromStress: { kind: 'stress', above: 0 },
+    /** Fibre stress asked for. */
+    toStress: { kind: 'stress', above: 0 },
+    /** Activation energy of the process. */
+    activationEnergy: { kind: 'energy', above: 0, default: '1.5 eV' },
+    /** Activation volume of the process. */
+    activationVolume: { kind: 'volume', above: 0, default: '0.045 nm^3' },
+  },
+  output: 'ratio',
+  assumes: ['steady creep; the rate itself must be measured'],
+  source: [
+    { level: 'published', where: 'J. Chem. Phys. 153 (2020) 144904, abstract: U about 1.5 eV, V about 45 cubic angstrom; Eyring rate' },
+  ],
+  valid: {
+    'from -20 to 70 degC': ({ fromTemperature, toTemperature }) =>
+      Math.min(fromTemperature, toTemperature) >= 253.15 && Math.max(fromTemperature, toTemperature) <= 343.15,
+  },
+  si: ({ fromTemperature, toTemperature, fromStress, toStress, activationEnergy, activationVolume }) => {
+    const boltzmann = 1.380649e-23
+    const rate = (T: number, stress: number) =>
+      Math.exp(-activationEnergy / (boltzmann * T)) * Math.sinh((stress * activationVolume) / (boltzmann * T))
+    return rate(toTemperature, toStress) / rate(fromTemperature, fromStress)
+  },
+})
+
+/** Creep strain of aramid, LCP or PBO cord, which grows by a constant amount per decade of time. */
+export const logarithmicCreep = /* @__PURE__ */ formula('capstan.logarithmicCreep', {
+  inputs: {
+    /** Strain gained per tenfold time; about 0.01 to 0.03 % at a third to half of the breaking load. */
+    perDecade: { kind: 'strain', min: 0 },
+    /** Time from which it counts. */
+    from: { kind: 'time', above: 0 },
+    /** Time asked for. */
+    to: { kind: 'time', above: 0 },
+  },
+  output: 'strain',
+  source: [{ level: 'memory', where: 'fibre makers: logarithmic creep of para-aramid and LCP' }],
+  requires: { to: { accepts: 'must not be before the starting time', holds: ({ from, to }) => to >= from } },
+  si: ({ perDecade, from, to }) => perDecade * Math.log10(to / from),
+})
+
+/** Pretension left when cord between fixed ends has crept. */
+export const pretensionLeft = /* @__PURE__ */ formula('capstan.pretensionLeft', {
+  inputs: {
+    /** Pretension set at assembly. */
+    pretension: { kind: 'force', above: 0 },
+    /** Axial rigidity EA of the cord. */
+    axialRigidity: { kind: 'axialRigidity', above: 0 },
+    /** Creep strain at the pretension since then; less as the tension falls, so that this is a low estimate of what is left. */
+    creepStrain: { kind: 'strain', min: 0 },
+  },
+  output: {
+    /** What is left, never less than nothing: a cord cannot push. */
+    tension: 'force',
+    /** Whether any is left. */
+    state: { oneOf: ['taut', 'slack'] },
+  },
+  assumes: ['ends fixed', 'creep strain of constant tension counted in full'],
+  source: [{ level: 'computed', where: 'strain compatibility at fixed ends: dT = -EA dε' }],
+  si: ({ pretension, axialRigidity, creepStrain }) => {
+    const tension = pretension - axialRigidity * creepStrain
+    return { tension: Math.max(0, tension), state: tension > 0 ? 'taut' : 'slack' }
+  },
+})

@@ -1,0 +1,124 @@
+import { formula } from '../formula/index.js'
+
+/** Inertia of the motor's rotor as felt at the joint. */
+export const reflectedInertia = /* @__PURE__ */ formula('capstan.reflectedInertia', {
+  inputs: {
+    /** Inertia of rotor and pinion. */
+    rotorInertia: { kind: 'momentOfInertia', min: 0 },
+    /** Reduction of the drive. */
+    ratio: { kind: 'ratio', above: 0 },
+  },
+  output: 'momentOfInertia',
+  source: [{ level: 'commonPractice', where: 'equal kinetic energy at the joint: N² J' }],
+  si: ({ rotorInertia, ratio }) => rotorInertia * ratio * ratio,
+})
+
+/** Stiffness of the drive as the motor feels it, joint locked. */
+export const stiffnessAtMotor = /* @__PURE__ */ formula('capstan.stiffnessAtMotor', {
+  inputs: {
+    /** Stiffness at the joint, motor locked. */
+    stiffness: { kind: 'torsionalStiffness', min: 0 },
+    /** Reduction of the drive. */
+    ratio: { kind: 'ratio', above: 0 },
+  },
+  /** Torque per angle of the motor. */
+  output: 'torsionalStiffness',
+  source: [{ level: 'commonPractice', where: 'equal energy: K/N²' }],
+  si: ({ stiffness, ratio }) => stiffness / (ratio * ratio),
+})
+
+/** Natural frequencies of load and rotor on the drive's stiffness. */
+export const driveResonance = /* @__PURE__ */ formula('capstan.driveResonance', {
+  inputs: {
+    /** Stiffness at the joint; the tangent stiffness at the working torque. */
+    stiffness: { kind: 'torsionalStiffness', above: 0 },
+    /** Inertia at the joint. */
+    loadInertia: { kind: 'momentOfInertia', above: 0 },
+    /** Rotor inertia as felt at the joint. */
+    reflectedInertia: { kind: 'momentOfInertia', above: 0 },
+  },
+  output: {
+    /** Motor held: the anti-resonance that the motor sees. */
+    motorLocked: 'frequency',
+    /** Motor free. */
+    motorFree: 'frequency',
+    /** Bandwidth a controller on the motor side can usually reach: a third of the locked frequency (rule of thumb). */
+    usableBandwidth: 'frequency',
+  },
+  assumes: [
+    'two inertias on one spring, no damping',
+    'bandwidth: rule of thumb of a third to a fifth of the locked frequency; the third is given',
+  ],
+  source: [{ level: 'commonPractice', where: 'two-inertia drive train' }],
+  si: ({ stiffness, loadInertia, reflectedInertia: rotor }) => {
+    const motorLocked = Math.sqrt(stiffness / loadInertia) / (2 * Math.PI)
+    return {
+      motorLocked,
+      motorFree: Math.sqrt(stiffness * (1 / loadInertia + 1 / rotor)) / (2 * Math.PI),
+      usableBandwidth: motorLocked / 3,
+    }
+  },
+})
+
+/** What a running cord drive loses, term by term, as shares of the transmitted power. */
+export const driveLosses = /* @__PURE__ */ formula('capstan.driveLosses', {
+  inputs: {
+    /** Tension of the taut span. */
+    taut: { kind: 'force', above: 0 },
+    /** Tension of the slack span. */
+    slack: { kind: 'force', min: 0 },
+    /** Axial rigidity EA of the cord. */
+    axialRigidity: { kind: 'axialRigidity', above: 0 },
+    /** Centre-line radius of the pinion. */
+    pinionRadius: { kind: 'length', above: 0 },
+    /** Force on the pinion's bearings. */
+    shaftForce: { kind: 'force', min: 0 },
+    /** Friction of the bearings. */
+    bearingFriction: { kind: 'ratio', min: 0 },
+    /** Radius at which bearing friction acts. */
+    bearingRadius: { kind: 'length', min: 0 },
+    /** Share lost each time cord winds on and off a pulley by rubbing of its own fibres; about 0.01 to 0.02 for wire rope. */
+    bendingLoss: { kind: 'ratio', min: 0 },
+  },
+  output: {
+    /** Elastic creep of the cord on the pulleys. */
+    creep: 'ratio',
+    /** Bearings of the pinion. */
+    bearings: 'ratio',
+    /** Bending of the cord on two pulleys. */
+    bending: 'ratio',
+  },
+  assumes: ['terms are small and add'],
+  source: [
+    { level: 'computed', where: 'belt creep (Grashof); bearing friction torque over pinion torque; wire-rope practice for bending' },
+  ],
+  requires: {
+    slack: { accepts: 'must be less than the taut tension: no power is carried otherwise', holds: ({ taut, slack }) => slack < taut },
+  },
+  si: ({ taut, slack, axialRigidity, pinionRadius, shaftForce, bearingFriction, bearingRadius, bendingLoss }) => ({
+    creep: (taut - slack) / axialRigidity,
+    bearings: (bearingFriction * shaftForce * bearingRadius) / ((taut - slack) * pinionRadius),
+    bending: 2 * bendingLoss,
+  }),
+})
+
+/** Drift of the pinion against the joint in one loaded-out, unloaded-back cycle, where cord held by friction alone passes over the pinion. */
+export const registryDrift = /* @__PURE__ */ formula('capstan.registryDrift', {
+  inputs: {
+    /** Reduction of the drive. */
+    ratio: { kind: 'ratio', above: 0 },
+    /** Angle the joint travels each way. */
+    stroke: { kind: 'angle', min: 0 },
+    /** Difference of span tensions in the loaded stroke. */
+    tensionDifference: { kind: 'force', min: 0 },
+    /** Axial rigidity EA of the cord. */
+    axialRigidity: { kind: 'axialRigidity', above: 0 },
+  },
+  output: 'angle',
+  assumes: [
+    'short pinion wrap: every cord element leaves the pinion (none leaves, no drift, where pinion travel and slip arcs fit in the wrap)',
+    'no experiment stands behind this',
+  ],
+  source: [{ level: 'computed', where: 'bookkeeping of unstretched length over repeated cycles' }],
+  si: ({ ratio, stroke, tensionDifference, axialRigidity }) => (ratio * stroke * tensionDifference) / (2 * axialRigidity),
+})

@@ -1,0 +1,73 @@
+import { formula } from '../formula/index.js'
+
+/** Radius to the cord's centre line from the groove's bottom diameter. */
+export const centreLineRadius = /* @__PURE__ */ formula('capstan.centreLineRadius', {
+  inputs: {
+    /** Diameter of the pulley at the bottom of its groove. */
+    grooveDiameter: { kind: 'length', above: 0 },
+    /** Diameter of the cord under tension. */
+    cordDiameter: { kind: 'length', above: 0 },
+  },
+  output: 'length',
+  assumes: ['cord round and seated on the bottom of the groove'],
+  source: [{ level: 'commonPractice', where: 'pitch radius of a rope pulley' }],
+  si: ({ grooveDiameter, cordDiameter }) => (grooveDiameter + cordDiameter) / 2,
+})
+
+/** Reduction of a cord drive: drum over pinion, at the cord's centre line. */
+export const reductionRatio = /* @__PURE__ */ formula('capstan.reductionRatio', {
+  inputs: {
+    /** Centre-line radius of the drum. */
+    drumRadius: { kind: 'length', above: 0 },
+    /** Centre-line radius of the pinion. */
+    pinionRadius: { kind: 'length', above: 0 },
+  },
+  output: 'ratio',
+  source: [{ level: 'commonPractice', where: 'equal cord speed on both pulleys' }],
+  si: ({ drumRadius, pinionRadius }) => drumRadius / pinionRadius,
+})
+
+/** Arc of contact and free span of a drive, crossed or open. */
+export const pulleyGeometry = /* @__PURE__ */ formula('capstan.pulleyGeometry', {
+  inputs: {
+    /** Whether the two spans cross between the pulleys. */
+    arrangement: { oneOf: ['crossed', 'open'] },
+    /** Centre-line radius of the pinion. */
+    pinionRadius: { kind: 'length', above: 0 },
+    /** Centre-line radius of the drum. */
+    drumRadius: { kind: 'length', above: 0 },
+    /** Distance between the axes. */
+    centreDistance: { kind: 'length', above: 0 },
+    /** Full turns of cord on the pinion beside the part turn between the spans. */
+    extraTurns: { kind: 'count', min: 0, default: 0 },
+  },
+  output: {
+    /** Whole arc of contact on the pinion. */
+    pinionWrapAngle: 'angle',
+    /** Arc between the spans' tangent points on the drum; what is left of a turn is free for anchors. */
+    drumWrapAngle: 'angle',
+    /** Free length of each span, tangent point to tangent point. */
+    span: 'length',
+    /** Change of the length of a closed loop per change of centre distance. */
+    loopPerCentreDistance: 'ratio',
+  },
+  assumes: ['cord in one plane: no fleet angle'],
+  source: [{ level: 'commonPractice', where: 'tangent geometry of crossed and open belts' }],
+  requires: {
+    centreDistance: {
+      accepts: 'must exceed the sum of the centre-line radii, or the pulleys overlap',
+      holds: ({ centreDistance, pinionRadius, drumRadius }) => centreDistance > pinionRadius + drumRadius,
+    },
+  },
+  si: ({ arrangement, pinionRadius, drumRadius, centreDistance, extraTurns }) => {
+    const reach = arrangement === 'crossed' ? drumRadius + pinionRadius : drumRadius - pinionRadius
+    const tilt = Math.asin(reach / centreDistance)
+    const span = Math.sqrt(centreDistance * centreDistance - reach * reach)
+    return {
+      pinionWrapAngle: 2 * Math.PI * extraTurns + Math.PI + (arrangement === 'crossed' ? 2 : -2) * tilt,
+      drumWrapAngle: Math.PI + 2 * tilt,
+      span,
+      loopPerCentreDistance: (2 * span) / centreDistance,
+    }
+  },
+})

@@ -1,0 +1,113 @@
+import { formula } from '../formula/index.js'
+
+/** Torque at the drum at which the slack span would lose all tension: a conservative estimate with equal changes of both spans. */
+export const slackLimitTorque = /* @__PURE__ */ formula('capstan.slackLimitTorque', {
+  inputs: {
+    /** Tension of both spans at rest. */
+    pretension: { kind: 'force', min: 0 },
+    /** Centre-line radius of the drum. */
+    drumRadius: { kind: 'length', above: 0 },
+  },
+  output: 'torque',
+  assumes: ['both spans change by the same force (the solved limit is a few per cent higher)'],
+  source: [{ level: 'computed', where: 'moment balance of the drum: T0 in both spans, the slack one unloaded to zero' }],
+  si: ({ pretension, drumRadius }) => 2 * drumRadius * pretension,
+})
+
+/** Torque at the drum at which the cord slips on the pinion: a conservative estimate with equal changes of both spans. */
+export const slipLimitTorque = /* @__PURE__ */ formula('capstan.slipLimitTorque', {
+  inputs: {
+    /** Tension of both spans at rest. */
+    pretension: { kind: 'force', min: 0 },
+    /** Centre-line radius of the drum. */
+    drumRadius: { kind: 'length', above: 0 },
+    /** Friction on the pinion; the low end of its range. */
+    friction: { kind: 'ratio', min: 0 },
+    /** Whole arc of contact on the pinion. */
+    pinionWrapAngle: { kind: 'angle', min: 0 },
+  },
+  output: 'torque',
+  assumes: ['both spans change by the same force (the solved slip torque may be a tenth higher)', 'cord not clamped to the pinion'],
+  source: [{ level: 'computed', where: 'belt-friction equation with T0 + F and T0 - F: F = T0 tanh(mu Theta / 2)' }],
+  si: ({ pretension, drumRadius, friction, pinionWrapAngle }) => 2 * drumRadius * pretension * Math.tanh((friction * pinionWrapAngle) / 2),
+})
+
+/** Pretension that a torque needs so that the cord neither slips on the pinion nor goes slack. */
+export const pretensionForTorque = /* @__PURE__ */ formula('capstan.pretensionForTorque', {
+  inputs: {
+    /** Largest torque at the drum. */
+    torque: { kind: 'torque', min: 0 },
+    /** Centre-line radius of the drum. */
+    drumRadius: { kind: 'length', above: 0 },
+    /** Friction on the pinion; the low end of its range. */
+    friction: { kind: 'ratio', above: 0 },
+    /** Whole arc of contact on the pinion. */
+    pinionWrapAngle: { kind: 'angle', above: 0 },
+    /** Factor of safety on the torque. */
+    safety: { kind: 'ratio', min: 1, default: 1.3 },
+  },
+  output: {
+    /** The larger of the two. */
+    pretension: 'force',
+    /** What slipping asks for. */
+    againstSlip: 'force',
+    /** What staying taut asks for. */
+    againstSlack: 'force',
+  },
+  assumes: ['both spans change by the same force (conservative)', 'cord not clamped to the pinion'],
+  source: [{ level: 'computed', where: 'slack and slip limits solved for the pretension' }],
+  si: ({ torque, drumRadius, friction, pinionWrapAngle, safety }) => {
+    const againstSlack = (safety * torque) / (2 * drumRadius)
+    const againstSlip = againstSlack / Math.tanh((friction * pinionWrapAngle) / 2)
+    return { pretension: againstSlip, againstSlip, againstSlack }
+  },
+})
+
+/** Largest cord tension to size cord and anchors for, after the joint has travelled under load. */
+export const travelPeakTension = /* @__PURE__ */ formula('capstan.travelPeakTension', {
+  inputs: {
+    /** Tension of both spans at rest. */
+    pretension: { kind: 'force', min: 0 },
+    /** Largest torque at the drum. */
+    torque: { kind: 'torque', min: 0 },
+    /** Centre-line radius of the drum. */
+    drumRadius: { kind: 'length', above: 0 },
+  },
+  output: 'force',
+  assumes: [
+    'cord wound on slack displaces cord stored at pretension until the slack span is back at the pretension (short pinion wrap): a conservative size; with long wraps the peak stays nearer T0 + 0.5 to 0.6 of torque over radius',
+    'no experiment stands behind this',
+  ],
+  source: [{ level: 'computed', where: 'conservation of unstretched cord length over a long stroke' }],
+  si: ({ pretension, torque, drumRadius }) => pretension + torque / drumRadius,
+})
+
+/** Tension of the spans after a loaded stroke from rest, where the cord wound on is stored at the slack span's tension. */
+export const strokeTension = /* @__PURE__ */ formula('capstan.strokeTension', {
+  inputs: {
+    /** Tension of both spans at rest. */
+    pretension: { kind: 'force', above: 0 },
+    /** Torque at the drum during the stroke. */
+    torque: { kind: 'torque', min: 0 },
+    /** Centre-line radius of the drum. */
+    drumRadius: { kind: 'length', above: 0 },
+    /** Free length of each span. */
+    span: { kind: 'length', above: 0 },
+    /** Angle the drum turns under load. */
+    stroke: { kind: 'angle', min: 0 },
+  },
+  output: {
+    /** Tension of the taut span at the end of the stroke. */
+    taut: 'force',
+    /** Tension of the slack span at the end of the stroke. */
+    slack: 'force',
+  },
+  assumes: ['spans only: slip arcs ignored', 'short pinion wrap, so that stored cord leaves the pinion', 'no gross slip'],
+  source: [{ level: 'computed', where: 'dT/dtheta = -(r2/2L)(Ts - T0), from conservation of unstretched length' }],
+  valid: { 'slack span under tension at the start': ({ pretension, torque, drumRadius }) => torque / (2 * drumRadius) < pretension },
+  si: ({ pretension, torque, drumRadius, span, stroke }) => {
+    const force = torque / (2 * drumRadius)
+    const slack = pretension - force * Math.exp((-drumRadius * stroke) / (2 * span))
+    return { taut: slack + 2 * force, slack }
+  },
+})

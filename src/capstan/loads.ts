@@ -1,0 +1,120 @@
+import { formula } from '../formula/index.js'
+
+/** Force of the cord on the shafts of pinion and drum. */
+export const shaftForce = /* @__PURE__ */ formula('capstan.shaftForce', {
+  inputs: {
+    /** Whether the two spans cross between the pulleys. */
+    arrangement: { oneOf: ['crossed', 'open'] },
+    /** Tension of the taut span. */
+    taut: { kind: 'force', min: 0 },
+    /** Tension of the slack span. */
+    slack: { kind: 'force', min: 0 },
+    /** Centre-line radius of the pinion. */
+    pinionRadius: { kind: 'length', above: 0 },
+    /** Centre-line radius of the drum. */
+    drumRadius: { kind: 'length', above: 0 },
+    /** Distance between the axes. */
+    centreDistance: { kind: 'length', above: 0 },
+  },
+  output: {
+    /** Size of the force on either shaft. */
+    force: 'force',
+    /** Part along the line of centres, drawing the shafts together. */
+    alongCentres: 'force',
+    /** Part across it. */
+    across: 'force',
+  },
+  assumes: ['both spans in one plane'],
+  source: [{ level: 'computed', where: 'vector sum of the two span tensions at their tangent directions' }],
+  requires: {
+    centreDistance: {
+      accepts: 'must exceed the sum of the centre-line radii, or the pulleys overlap',
+      holds: ({ centreDistance, pinionRadius, drumRadius }) => centreDistance > pinionRadius + drumRadius,
+    },
+  },
+  si: ({ arrangement, taut, slack, pinionRadius, drumRadius, centreDistance }) => {
+    const reach = arrangement === 'crossed' ? drumRadius + pinionRadius : drumRadius - pinionRadius
+    const sine = reach / centreDistance
+    const alongCentres = (taut + slack) * Math.sqrt(1 - sine * sine)
+    const across = Math.abs(taut - slack) * Math.abs(sine)
+    return { force: Math.hypot(alongCentres, across), alongCentres, across }
+  },
+})
+
+/** Pressure of wound cord on a drum, as if spread over the pitch, and the hoop stress it makes at the bore. */
+export const drumHoop = /* @__PURE__ */ formula('capstan.drumHoop', {
+  inputs: {
+    /** Cord tension stored on the drum. */
+    tension: { kind: 'force', min: 0 },
+    /** Centre-line radius of the wound cord. */
+    centreLineRadius: { kind: 'length', above: 0 },
+    /** Distance between neighbouring wraps. */
+    pitch: { kind: 'length', above: 0 },
+    /** Outer radius of the drum wall (groove bottom). */
+    wallOuterRadius: { kind: 'length', above: 0 },
+    /** Radius of the bore. */
+    boreRadius: { kind: 'length', min: 0 },
+  },
+  output: {
+    /** Mean pressure on the drum. */
+    pressure: 'stress',
+    /** Hoop stress at the bore; negative is compression. */
+    boreHoopStress: 'stress',
+  },
+  assumes: ['wraps lie side by side over a length of at least the wall thickness', 'plane stress, empty bore, elastic'],
+  source: [{ level: 'computed', where: "Lamé's thick cylinder under outer pressure, p = T/(R pitch)" }],
+  requires: {
+    boreRadius: {
+      accepts: 'must be smaller than the outer radius of the wall',
+      holds: ({ boreRadius, wallOuterRadius }) => boreRadius < wallOuterRadius,
+    },
+  },
+  si: ({ tension, centreLineRadius, pitch, wallOuterRadius, boreRadius }) => {
+    const pressure = tension / (centreLineRadius * pitch)
+    const outer = wallOuterRadius * wallOuterRadius
+    return { pressure, boreHoopStress: (-2 * pressure * outer) / (outer - boreRadius * boreRadius) }
+  },
+})
+
+/** Pressure of one cord on its groove, over its projected width. */
+export const groovePressure = /* @__PURE__ */ formula('capstan.groovePressure', {
+  inputs: {
+    /** Cord tension. */
+    tension: { kind: 'force', min: 0 },
+    /** Centre-line radius. */
+    centreLineRadius: { kind: 'length', above: 0 },
+    /** Diameter of the cord. */
+    cordDiameter: { kind: 'length', above: 0 },
+  },
+  output: 'stress',
+  assumes: ['cord supported over its full diameter'],
+  source: [{ level: 'commonPractice', where: 'rope pressure 2T/(D d)' }],
+  si: ({ tension, centreLineRadius, cordDiameter }) => tension / (centreLineRadius * cordDiameter),
+})
+
+/** Ratio of pulley to cord diameter, at the cord's centre line, that bending life is judged by. */
+export const bendRatio = /* @__PURE__ */ formula('capstan.bendRatio', {
+  inputs: {
+    /** Centre-line radius of the smaller pulley. */
+    centreLineRadius: { kind: 'length', above: 0 },
+    /** Diameter of the cord. */
+    cordDiameter: { kind: 'length', above: 0 },
+  },
+  output: 'ratio',
+  source: [{ level: 'commonPractice', where: 'D/d of rope practice' }],
+  si: ({ centreLineRadius, cordDiameter }) => (2 * centreLineRadius) / cordDiameter,
+})
+
+/** Force on an idler that turns a cord through an angle. */
+export const idlerForce = /* @__PURE__ */ formula('capstan.idlerForce', {
+  inputs: {
+    /** Cord tension. */
+    tension: { kind: 'force', min: 0 },
+    /** Angle through which the cord is turned. */
+    turnedAngle: { kind: 'angle', min: 0, max: '360 deg' },
+  },
+  output: 'force',
+  assumes: ['equal tension on both sides'],
+  source: [{ level: 'published', where: 'FAA Order AA-SM-017, control-cable pulley example: 2 T sin(theta/2)' }],
+  si: ({ tension, turnedAngle }) => 2 * tension * Math.sin(turnedAngle / 2),
+})
