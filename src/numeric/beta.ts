@@ -10,7 +10,7 @@ export function lnBeta(a: number, b: number): number {
   if (p < 10) {
     // ln Γ(q) − ln Γ(p+q) from Stirling's formula, large parts cancelled by hand.
     const n = p + q
-    const ratio = -(q - 0.5) * Math.log1p(p / q) - p * Math.log(n) + p + stirlingError(q) - stirlingError(n) + Math.log(n / q)
+    const ratio = -(q - 0.5) * Math.log1p(p / q) - p * Math.log(n) + p + stirlingError(q) - stirlingError(n)
     return lnGamma(p) + ratio
   }
   const n = p + q

@@ -1,14 +1,17 @@
 import { regularisedBeta } from './beta.js'
-import { erfc } from './erf.js'
+import { erfc, erfcScaled, expMinusHalfSquare } from './erf.js'
 import { NumericError } from './error.js'
 import { regularisedGammaP, regularisedGammaQ } from './gamma.js'
 import { bracketRoot } from './root.js'
 
 /** Density of the standard normal distribution. */
-export const normalPdf = (x: number): number => 0.3989422804014327 * Math.exp(-0.5 * x * x)
+export const normalPdf = (x: number): number => 0.3989422804014327 * expMinusHalfSquare(x)
 
 /** Probability that a standard normal variable is at most x; accurate in the lower tail (use `normalCdf(-x)` for the upper). */
-export const normalCdf = (x: number): number => 0.5 * erfc(-x * Math.SQRT1_2)
+export function normalCdf(x: number): number {
+  if (x > -1) return 0.5 * erfc(-x * Math.SQRT1_2)
+  return 0.5 * erfcScaled(-x * Math.SQRT1_2) * expMinusHalfSquare(x)
+}
 
 /**
  * The standard normal value below which a fraction p lies, 0 < p < 1. Relative error about 1e-15.

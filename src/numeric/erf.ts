@@ -1,11 +1,19 @@
 import { chebyshev } from './chebyshev.js'
 import { ERF, ERFCX_FAR, ERFCX_NEAR } from './coefficients.js'
 
-/** exp(−x²) without the loss of digits that squaring a large x brings. */
+/** exp(−x²/2) without the loss of digits that squaring a large x brings. */
+export const expMinusHalfSquare = (x: number): number => {
+  if (!(Math.abs(x) < 40)) return Math.exp(-0.5 * x * x)
+  // The head has few enough bits for its square to be exact.
+  const head = Math.round(x * 65536) / 65536
+  return Math.exp(-0.5 * head * head) * Math.exp(-0.5 * (x - head) * (head + x))
+}
+
+/** exp(−x²), likewise. */
 export const expMinusSquare = (x: number): number => {
-  const head = Math.round(x * 1048576) / 1048576
-  const rest = x - head
-  return Math.exp(-head * head) * Math.exp(-rest * (head + x))
+  const size = Math.min(Math.abs(x), 40)
+  const head = Math.round(size * 65536) / 65536
+  return Math.exp(-head * head) * Math.exp(-(size - head) * (head + size))
 }
 
 /**

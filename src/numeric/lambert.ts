@@ -37,7 +37,7 @@ export function lambertW0(x: number): number {
   const above = distanceFromBranch('lambertW0', x)
   if (x === 0 || x === Infinity) return x
   if (above < 1e-3) return branchSeries(Math.sqrt(2 * above))
-  if (Math.abs(x) < 1e-5) return x * (1 - x * (1 - 1.5 * x))
+  if (Math.abs(x) < 1e-6) return x * (1 - x * (1 - 1.5 * x))
   let start: number
   if (x < -0.25) start = branchSeries(Math.sqrt(2 * above))
   else if (x < 3) start = Math.log1p(x) * (1 - Math.log1p(Math.log1p(x)) / (2 + Math.log1p(x)))
