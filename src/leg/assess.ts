@@ -48,15 +48,15 @@ export function assess(leg: Leg, options: AssessOptions = {}): Assessment {
     .map((group) =>
       resultOf(group, typical, sheet, { pessimistic: pessimistic.get(keyOf(group[0]!)), optimistic: optimistic.get(keyOf(group[0]!)) }),
     )
-    .sort((a, b) => a.reserve - b.reserve || (a.id < b.id ? -1 : 1))
+    .sort((a, b) => a.reserve / a.enough - b.reserve / b.enough || (a.id < b.id ? -1 : 1))
   const governing = checks[0]
   if (governing === undefined)
     throw new InputError(where, [{ path: 'cases', given: show(cases), accepts: 'must include a load case that asks something of the leg' }])
   const wantedReserve = x.usage.wantedReserve
   return {
     leg,
-    holds: governing.reserve >= 1,
-    comfortable: governing.reserve >= wantedReserve,
+    holds: checks.every(({ reserve }) => reserve >= 1),
+    comfortable: checks.every((check) => check.reserve >= check.enough),
     wantedReserve,
     governing,
     checks,
@@ -176,6 +176,7 @@ function resultOf(
     demand: new Quantity(demand, check.kind),
     capacity: new Quantity(capacity, check.kind),
     reserve,
+    enough: Math.min(check.enough ?? leg.x.usage.wantedReserve, leg.x.usage.wantedReserve),
     reserveBand: {
       pessimistic: Math.min(reserve, band.pessimistic ?? reserve),
       optimistic: Math.max(reserve, band.optimistic ?? reserve),
@@ -258,6 +259,6 @@ const jointResult = ({ motion, drive, heat }: JointState): JointResult => ({
   slackTension: new Quantity(drive.slack, 'force'),
   peakTension: new Quantity(drive.peak, 'force'),
   motorLoss: new Quantity(heat.loss, 'power'),
-  windingTemperature: new Quantity(heat.winding, 'temperature'),
-  mountTemperature: new Quantity(heat.mount, 'temperature'),
+  windingTemperature: heat.unsettled === undefined ? new Quantity(heat.winding, 'temperature') : undefined,
+  mountTemperature: heat.unsettled === undefined ? new Quantity(heat.mount, 'temperature') : undefined,
 })

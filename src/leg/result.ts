@@ -20,6 +20,8 @@ export interface CheckResult {
   readonly capacity: Quantity
   /** Capacity over demand: below 1 the part fails. */
   readonly reserve: number
+  /** The reserve that is enough for it. */
+  readonly enough: number
   /** The reserve with every uncertain value at its bad end, and at its good end. */
   readonly reserveBand: { readonly pessimistic: number; readonly optimistic: number }
   /** What was found, in plain words. */
@@ -52,8 +54,9 @@ export interface JointResult {
   readonly slackTension: Quantity<'force'>
   readonly peakTension: Quantity<'force'>
   readonly motorLoss: Quantity<'power'>
-  readonly windingTemperature: Quantity<'temperature'>
-  readonly mountTemperature: Quantity<'temperature'>
+  /** Temperatures where they come to rest; absent where they do not. */
+  readonly windingTemperature: Quantity<'temperature'> | undefined
+  readonly mountTemperature: Quantity<'temperature'> | undefined
 }
 
 /** One load case of the verdict. */
@@ -80,7 +83,7 @@ export interface Assessment {
   readonly leg: Leg
   /** Whether every reserve is at least 1. */
   readonly holds: boolean
-  /** Whether every reserve is at least the one wanted. */
+  /** Whether every reserve is enough: the one wanted, or less where a check says so. */
   readonly comfortable: boolean
   readonly wantedReserve: number
   /** The check with the smallest reserve. */

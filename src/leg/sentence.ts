@@ -8,7 +8,12 @@ export function sentenceOf(check: Check, joint: Joint, caseTitle: string, demand
   const [d, c] = [amount(demand, check.kind), amount(capacity, check.kind)]
   const verdict =
     reserve < 1 ? `fails: it ${check.mode}` : reserve >= 1000 ? 'is far from it' : `holds, with a reserve of ${significant(reserve, 3)}`
-  const outcome = reserve < 1 ? `it is ${significant(1 / Math.max(reserve, 1e-3), 3)} times too much` : 'that is enough'
+  const outcome =
+    reserve >= 1
+      ? 'that is enough'
+      : reserve < 0.001
+        ? 'nothing is left to carry it'
+        : `it is ${significant(1 / reserve, 3)} times too much`
   return `${caseTitle}: the ${part} ${verdict}. ${capital(check.demandIs)} is ${d}; ${check.capacityIs} is ${c}; ${outcome}.`
 }
 

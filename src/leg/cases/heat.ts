@@ -53,6 +53,9 @@ export interface Heat {
   readonly lossAt20: number
   readonly resistanceToAir: number
   readonly rounds: number
+  /** Where a mount that comes to no sensible rest would be heading, beyond every film correlation; absent where there is no end at all. */
+  readonly heading: number | undefined
+  /** Why temperatures come to no rest; then every temperature here is that of the cold motor. */
   readonly unsettled: { readonly loop: string; readonly why: string } | undefined
 }
 
@@ -60,6 +63,8 @@ const FIRST_GUESS = 30
 const MOST_ROUNDS = 60
 /** Temperatures that move less than this in a round have settled, K. */
 const SETTLED = 1e-6
+/** Films for a motor that comes to no rest are taken at this rise, K. */
+const FAR_TOO_HOT = 150
 const ROOM = 293.15
 /** A mount this hot is beyond every correlation here; a loop that passes it is not coming back, K. */
 const BEYOND = 600
@@ -106,15 +111,29 @@ export function heatOf(leg: Prepared, of: Evaluator, ask: HeatAsk): Heat {
     }
   } while (rounds < MOST_ROUNDS && mount <= BEYOND)
   // The last round again, for the record: a settled loop repeats itself.
-  const last = heat.unsettled === undefined ? round(leg, of, basis, heat.mount, heat.can) : heat
-  recordMount(leg, of, basis.air + 0.4 * (last.mount - basis.air), basis)
-  const rests = last.unsettled !== undefined || (Math.abs(last.mount - heat.mount) < 10 * SETTLED && last.mount <= BEYOND)
-  return rests ? { ...last, rounds } : { ...last, rounds, unsettled: noRest(last.mount, rounds) }
+  if (mount <= BEYOND) {
+    const last = round(leg, of, basis, mount, can)
+    recordMount(leg, of, basis.air + 0.4 * (last.mount - basis.air), basis)
+    if (last.unsettled === undefined && Math.abs(last.mount - mount) < 10 * SETTLED) return { ...last, rounds }
+  }
+  // No rest: what the cold motor does, and for the runaway the films of a mount far hotter than it may be.
+  const hot = round(leg, of, basis, basis.air + FAR_TOO_HOT, basis.air + FAR_TOO_HOT)
+  const cold = round(leg, bare, { ...basis, heatingTorque: 0, ironLoss: 0 }, basis.air, basis.air)
+  return {
+    ...cold,
+    heatingTorque: basis.heatingTorque,
+    heatingCurrent: hot.heatingCurrent,
+    lossAt20: hot.lossAt20,
+    resistanceToAir: hot.resistanceToAir,
+    rounds,
+    heading: hot.unsettled === undefined ? hot.mount : undefined,
+    unsettled: heat.unsettled ?? hot.unsettled ?? noRest(rounds),
+  }
 }
 
-const noRest = (mount: number, rounds: number) => ({
+const noRest = (rounds: number) => ({
   loop: 'motor torque, magnet strength, copper loss and temperature',
-  why: `No rest after ${rounds} rounds; the mounting face was at ${Math.round(mount - 273.15)} degC.`,
+  why: `No rest after ${rounds} rounds below ${BEYOND - 273} degC at the mounting face.`,
 })
 
 function basisOf(leg: Prepared, of: Evaluator, { joint, motion, air, wind, heating }: HeatAsk): Basis {
@@ -199,11 +218,12 @@ function round(leg: Prepared, of: Evaluator, basis: Basis, mount: number, can: n
     lossAt20,
     resistanceToAir,
     rounds: 1,
+    heading: undefined,
     unsettled: settled
       ? undefined
       : {
           loop: 'copper loss and winding temperature',
-          why: 'The loss grows faster with temperature than the heat that leaves: there is no steady temperature.',
+          why: 'The loss grows faster with temperature than the heat that leaves, so there is no steady temperature.',
         },
   }
 }

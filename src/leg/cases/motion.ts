@@ -106,7 +106,7 @@ export function motionOver(leg: Prepared, sheet: Sheet, stage: string, stance: S
     }
     const [q1, q2, q3] = angles as unknown as [number, number, number]
     kernel.torqueFromFootPushInto(torques, 0, q1, q2, q3, -stance.traction * force, 0, -force)
-    const [t1, t2, t3] = torques as unknown as [number, number, number]
+    const [t1, t2, t3] = Array.from(torques, clean) as [number, number, number]
     take(hip, t2, q2)
     take(knee, t3, q3)
     heldHip.push(t2)
@@ -168,6 +168,9 @@ export function motionOver(leg: Prepared, sheet: Sheet, stage: string, stance: S
     reached,
   }
 }
+
+/** Torque that is only rounding is none. */
+const clean = (torque: number) => (Math.abs(torque) < 1e-12 ? 0 : torque)
 
 const blank = (): JointMotion => ({
   torque: 0,

@@ -61,6 +61,8 @@ function checksOf(group: BoltGroup): readonly Check[] {
         if (scene.leg.x.bolts[group].sleeves) return undefined
         const bolt = tightBolt(of, scene, group)
         const layer = softest(bolt.layers)
+        // A print that has softened carries nothing; that is the plate's own check.
+        if (at.heat.unsettled !== undefined || temperature(group, scene, at) > layer.softening - 15) return undefined
         // Clamp load fades as the print creeps, so its first day decides, not its year.
         const allowablePressure = strengthSi(layer.strength.alongLayers, temperature(group, scene, at), 86_400, 1, 1, of)
         const { pressure } = of(headBearing, {

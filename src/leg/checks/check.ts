@@ -39,6 +39,8 @@ export interface Check {
   readonly capacityIs: string
   /** What would help. */
   readonly remedy: string
+  /** Reserve that is enough where the general one asks too much: geometry is exact, a rule of thumb has its margin in it. */
+  readonly enough?: number
   /** Materials whose priors it rests on. */
   readonly rests?: (scene: Scene) => readonly Rest[]
   /** Where the rule itself comes from, beside the sources of its formulas. */

@@ -141,6 +141,7 @@ export const cordChecks: readonly Check[] = [
     demandIs: 'the least ratio of pulley to cord diameter for a long life',
     capacityIs: 'the ratio of the pinion',
     remedy: 'a larger pinion or a thinner cord',
+    enough: 1,
   },
   {
     id: 'cord.sustained',
@@ -158,6 +159,7 @@ export const cordChecks: readonly Check[] = [
     demandIs: 'the pretension',
     capacityIs: 'the long tension that this fibre bears (15 % of breaking strength for UHMWPE, 30 % for others)',
     remedy: 'less pretension, a thicker cord, or a fibre that creeps less',
+    enough: 1,
     rule: { level: 'commonPractice', where: 'long tension of UHMWPE at most 10 to 15 % of breaking strength; other fibres a third' },
     rests: () => [relaxationRest],
   },

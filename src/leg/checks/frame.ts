@@ -19,6 +19,7 @@ export const frameChecks: readonly Check[] = [
     demandIs: 'the farthest distance of the foot from the hip axis',
     capacityIs: 'the length of both links, stretched out',
     remedy: 'a lower stance, a shorter step, or longer links',
+    enough: 1.02,
   },
   {
     id: 'leg.range',
@@ -38,6 +39,7 @@ export const frameChecks: readonly Check[] = [
     demandIs: 'the farthest turn from the middle of the range',
     capacityIs: 'half the range between the joint limits',
     remedy: 'wider joint limits, a shorter step, or another stance height',
+    enough: 1.02,
   },
   {
     id: 'sidewaysHip.hold',

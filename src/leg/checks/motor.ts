@@ -42,10 +42,15 @@ export const motorChecks: readonly Check[] = [
     scope: 'joint',
     cases: WARM,
     after: ['motion', 'heat'],
-    run: (_, { leg, state }, { heat }) =>
-      heat.unsettled === undefined
-        ? rise(heat.mount, leg.plate.softening - (leg.plate.softeningKind === 'glassTransition' ? SOFTENING_GUARD : 0), state.air)
-        : undefined,
+    run: (_, { leg, state }, { heat }) => {
+      const mount = heat.unsettled === undefined ? heat.mount : heat.heading
+      if (mount === undefined) return undefined
+      const guard = leg.plate.softeningKind === 'glassTransition' ? SOFTENING_GUARD : 0
+      return {
+        ...rise(mount, leg.plate.softening - guard, state.air),
+        ...(heat.heading === undefined ? {} : { remark: 'far beyond what the film formulas are good for' }),
+      }
+    },
     demandIs: 'the rise of the mounting face above the air',
     capacityIs: 'the rise that leaves 15 K below the glass transition (or reaches the service limit)',
     remedy: 'a metal sink under the motor, a polymer that softens later, less torque, or a motor with less resistance',
@@ -127,6 +132,7 @@ export const motorChecks: readonly Check[] = [
     after: ['motion', 'heat'],
     run: (of, { leg, state }, { heat }) => {
       const { controller } = leg.x
+      if (heat.unsettled !== undefined) return undefined
       // The switches are about as warm as their limit when it matters: take their resistance there.
       const conduction = of(bridgeConductionLoss, {
         peakPhaseCurrent: heat.heatingCurrent,

@@ -20,8 +20,8 @@ export const bandText = ({ reserveBand: { pessimistic, optimistic } }: CheckResu
   `${reserveText(pessimistic)} to ${reserveText(optimistic)}`
 
 /** Whether a check fails, is short of the reserve wanted, or holds: in words, so that colour is never needed. */
-export const standing = ({ reserve }: CheckResult, wanted: number): 'fails' | 'short' | 'holds' =>
-  reserve < 1 ? 'fails' : reserve < wanted ? 'short' : 'holds'
+export const standing = ({ reserve, enough }: CheckResult): 'fails' | 'short' | 'holds' =>
+  reserve < 1 ? 'fails' : reserve < enough ? 'short' : 'holds'
 
 /** Part and joint of a check. */
 export const placeOf = ({ part, joint }: CheckResult): string => (joint === undefined ? part : `${part}, ${joint}`)
@@ -29,7 +29,7 @@ export const placeOf = ({ part, joint }: CheckResult): string => (joint === unde
 /** The verdict in one or two sentences. */
 export function verdictText({ holds, comfortable, governing, checks, wantedReserve, coupling }: Assessment): string {
   const failing = checks.filter(({ reserve }) => reserve < 1).length
-  const short = checks.filter(({ reserve }) => reserve >= 1 && reserve < wantedReserve).length
+  const short = checks.filter(({ reserve }) => reserve >= 1).filter((check) => check.reserve < check.enough).length
   const first = `${capital(placeOf(governing))}, ${governing.caseTitle.toLowerCase()}`
   const outcome = !holds
     ? `This leg fails: ${failing} of ${checks.length} checks are below 1. First to give: ${first} (reserve ${reserveText(governing.reserve)}).`

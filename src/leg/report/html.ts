@@ -39,7 +39,7 @@ ${table(
   'Every check with its reserve',
   ['standing', 'part', 'how it fails', 'load case', 'demand', 'capacity', 'reserve', 'range'],
   checks.map((check, i) => [
-    `<span class="${standing(check, assessment.wantedReserve)}">${standing(check, assessment.wantedReserve)}</span>`,
+    `<span class="${standing(check)}">${standing(check)}</span>`,
     `<a href="#check-${i}">${escaped(placeOf(check))}</a>`,
     escaped(check.mode),
     escaped(check.caseTitle),

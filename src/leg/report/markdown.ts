@@ -19,7 +19,7 @@ export function markdownReport(assessment: Assessment): string {
     table(
       ['', 'part', 'how it fails', 'load case', 'demand', 'capacity', 'reserve', 'range'],
       checks.map((check) => [
-        standing(check, assessment.wantedReserve),
+        standing(check),
         placeOf(check),
         check.mode,
         check.caseTitle,
@@ -64,8 +64,8 @@ export function markdownReport(assessment: Assessment): string {
             String(j.tautTension),
             String(j.slackTension),
             String(j.motorLoss),
-            String(j.windingTemperature),
-            String(j.mountTemperature),
+            String(j.windingTemperature ?? 'no rest'),
+            String(j.mountTemperature ?? 'no rest'),
           ]
         }),
       ),

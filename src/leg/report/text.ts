@@ -2,12 +2,12 @@ import type { Assessment } from '../result.js'
 import { bandText, placeOf, reserveText, standing } from './content.js'
 
 /** The ranked checks as a table of plain text for a terminal; the first `rows` of them. */
-export function rankedTable({ checks, wantedReserve }: Assessment, rows = checks.length): string {
+export function rankedTable({ checks }: Assessment, rows = checks.length): string {
   const head = ['', 'part', 'how it fails', 'load case', 'demand', 'capacity', 'reserve', 'range']
   const lines = checks
     .slice(0, rows)
     .map((check) => [
-      standing(check, wantedReserve),
+      standing(check),
       placeOf(check),
       check.mode,
       check.caseTitle,
