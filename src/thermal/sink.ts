@@ -1,0 +1,106 @@
+import { formula } from '../formula/index.js'
+import { rayleighNumber } from './air.js'
+
+/** Fin spacing that sheds most heat from a plate-fin sink standing upright in still air. */
+export const bestFinSpacing = /* @__PURE__ */ formula('thermal.bestFinSpacing', {
+  inputs: {
+    /** Height of the channels. */
+    height: { kind: 'length', above: 0 },
+    /** Temperature of the fins. */
+    surfaceTemperature: { kind: 'temperature', min: '-60 degC', max: '400 degC' },
+    /** Temperature of the air. */
+    airTemperature: { kind: 'temperature', min: '-60 degC', max: '200 degC' },
+    /** Air pressure. */
+    pressure: { kind: 'stress', above: 0, default: '101325 Pa' },
+  },
+  output: {
+    /** Clear spacing. */
+    spacing: 'length',
+    /** Coefficient at that spacing. */
+    coefficient: 'heatTransferCoefficient',
+    /** Rayleigh number on the height. */
+    rayleigh: 'ratio',
+  },
+  assumes: ['isothermal fins much thinner than their spacing', 'channels upright and open at both ends'],
+  valid: { 'the fins differ from the air': ({ surfaceTemperature, airTemperature }) => surfaceTemperature !== airTemperature },
+  source: [{ level: 'published', where: 'Bar-Cohen & Rohsenow 1984 (Çengel, section 9-3): 2.714 L/Ra^0.25, 1.307 k/S' }],
+  si: ({ height, surfaceTemperature, airTemperature, pressure }) => {
+    const { rayleigh, conductivity } = rayleighNumber.si({ surface: surfaceTemperature, air: airTemperature, length: height, pressure })
+    const spacing = (2.714 * height) / rayleigh ** 0.25
+    return { spacing, coefficient: (1.307 * conductivity) / spacing, rayleigh }
+  },
+})
+
+/** Conductance of an upright plate-fin sink in still air, fins and the base between them. Radiation comes from its envelope and is not in it. */
+export const plateFinSink = /* @__PURE__ */ formula('thermal.plateFinSink', {
+  inputs: {
+    /** Width of the base across the fins. */
+    width: { kind: 'length', above: 0 },
+    /** Height of the channels, upright. */
+    height: { kind: 'length', above: 0 },
+    /** Length of a fin from base to tip. */
+    finLength: { kind: 'length', above: 0 },
+    /** Thickness of a fin. */
+    finThickness: { kind: 'length', above: 0 },
+    /** Number of fins. */
+    fins: { kind: 'count', min: 2, whole: true },
+    /** Conductivity. */
+    conductivity: { kind: 'thermalConductivity', above: 0 },
+    /** Temperature of the base. */
+    surfaceTemperature: { kind: 'temperature', min: '-60 degC', max: '400 degC' },
+    /** Temperature of the air. */
+    airTemperature: { kind: 'temperature', min: '-60 degC', max: '200 degC' },
+    /** Air pressure. */
+    pressure: { kind: 'stress', above: 0, default: '101325 Pa' },
+  },
+  output: {
+    /** Clear spacing. */
+    spacing: 'length',
+    /** Coefficient in the channels. */
+    coefficient: 'heatTransferCoefficient',
+    /** Fin efficiency. */
+    efficiency: 'ratio',
+    /** Area of all fins, both faces and tips. */
+    finArea: 'area',
+    /** Base to air. */
+    conductance: 'thermalConductance',
+    /** Heat shed by convection. */
+    heat: 'power',
+  },
+  assumes: ['channels upright and open at both ends; sideways channels earn nothing', 'symmetric isothermal channels'],
+  valid: { 'fins leave room between them': (x) => x.fins * x.finThickness < x.width },
+  source: [{ level: 'memory', where: 'Bar-Cohen & Rohsenow 1984, isothermal symmetric channels; fin efficiency: Incropera, section 3.6' }],
+  si: ({ width, height, finLength, finThickness, fins, conductivity, surfaceTemperature, airTemperature, pressure }) => {
+    const spacing = (width - fins * finThickness) / (fins - 1)
+    const air = airTemperature
+    // At no difference there is no draught; 1 mK keeps the limit finite.
+    const surface = Math.abs(surfaceTemperature - air) < 1e-3 ? air + 1e-3 : surfaceTemperature
+    const { rayleigh, conductivity: k } = rayleighNumber.si({ surface, air, length: spacing, pressure })
+    const elenbaas = (rayleigh * spacing) / height
+    const nusselt = 1 / Math.sqrt(576 / (elenbaas * elenbaas) + 2.873 / Math.sqrt(elenbaas))
+    const coefficient = (nusselt * k) / spacing
+    const corrected = finLength + finThickness / 2
+    const x = corrected * Math.sqrt((2 * coefficient) / (conductivity * finThickness))
+    const efficiency = Math.tanh(x) / x
+    const finArea = 2 * fins * height * corrected
+    const conductance = coefficient * (efficiency * finArea + (fins - 1) * spacing * height)
+    return { spacing, coefficient, efficiency, finArea, conductance, heat: conductance * (surfaceTemperature - airTemperature) }
+  },
+})
+
+/** How many fins of a thickness at a clear spacing stand on a width, a fin at both edges. */
+export const finCount = /* @__PURE__ */ formula('thermal.finCount', {
+  inputs: {
+    /** Width across the fins. */
+    width: { kind: 'length', above: 0 },
+    /** Clear spacing. */
+    spacing: { kind: 'length', above: 0 },
+    /** Thickness of a fin. */
+    thickness: { kind: 'length', above: 0 },
+  },
+  /** Number of fins. */
+  output: 'count',
+  assumes: ['the last spacing is left over'],
+  source: [{ level: 'computed', where: 'a fin at each end: ⌊(width + spacing)/(spacing + thickness)⌋' }],
+  si: ({ width, spacing, thickness }) => Math.floor((width + spacing) / (spacing + thickness)),
+})
