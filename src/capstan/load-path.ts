@@ -1,0 +1,259 @@
+import type { DriveState } from './stiffness.js'
+import { type EndProbe, endProbe, Wrap } from './wrap.js'
+
+/** One point of a load path, SI numbers. */
+export interface PathPoint {
+  /** Torque the drive carries at the joint. */
+  readonly torque: number
+  /** Angle of the joint, motor locked, against the state before the first load. */
+  readonly windup: number
+  /** Tension of the span that positive torque tightens. */
+  readonly tautTension: number
+  /** Tension of the other span. */
+  readonly slackTension: number
+  /** Angle the pinion has slipped through under the cord, at the joint, since the start. */
+  readonly slipped: number
+  readonly state: 'tight' | 'slips' | 'slackSpan'
+}
+
+const LEAST = 1e-9
+
+/** Root of an increasing function from a start, Newton kept in a bracket; `f` leaves its slope in `slope[0]`. */
+function solve(f: (x: number) => number, slope: { at: number }, start: number, low: number, high: number): number {
+  let lo = low
+  let hi = high
+  let x = start
+  for (let i = 0; i < 80; i++) {
+    const value = f(x)
+    if (value > 0) hi = x
+    else lo = x
+    const newton = x - value / slope.at
+    // A last step this small leaves its square.
+    if (Math.abs(newton - x) <= 1e-9 * x) return newton
+    const next = newton > lo && newton < hi ? newton : 0.5 * (lo + hi)
+    if (Math.abs(next - x) <= 1e-15 * x) return next
+    x = next
+  }
+  return x
+}
+
+/**
+ * Follows a history of torque (or of angle) at one pose, motor locked, step by step: loading, unloading, reversal, gross slip. The wraps
+ * remember; nothing but the given turning points matters, so a step may be as long as it likes. SI numbers.
+ *
+ * Steps of torque beyond what the pinion holds stay at the slip torque; steps of angle slide on at it. Where a span would go loose
+ * (a clamped cord) the path stays at that torque.
+ */
+export function loadPath(d: DriveState, drive: 'torque' | 'angle', steps: ArrayLike<number>): PathPoint[] {
+  const path = new LoadPath(d)
+  const out = new Array<PathPoint>(steps.length)
+  for (let i = 0; i < steps.length; i++) out[i] = drive === 'torque' ? path.toTorque(steps[i] as number) : path.toAngle(steps[i] as number)
+  return out
+}
+
+class LoadPath {
+  private readonly drumA: Wrap
+  private readonly drumB: Wrap
+  /** The whole pinion wrap, or with a clamp the half on side A; side B's half is `pinionB`. */
+  private readonly pinion: Wrap
+  private readonly pinionB: Wrap | undefined
+  private readonly probes: [EndProbe, EndProbe, EndProbe, EndProbe] = [endProbe(), endProbe(), endProbe(), endProbe()]
+  private readonly slope = { at: 0 }
+  private Ta: number
+  private Tb: number
+  private windup = 0
+  /** What side A gave at the last call of `both`. */
+  private gaveA = 0
+  private slipped = 0
+
+  constructor(private readonly d: DriveState) {
+    const muDrum = d.drumFriction ?? d.friction
+    this.drumA = new Wrap(0, d.drumWrapTaut, d.pretension, muDrum)
+    this.drumB = new Wrap(0, d.drumWrapSlack, d.pretension, muDrum)
+    const clamped = d.hold === 'clampedMidPinion'
+    this.pinion = new Wrap(0, clamped ? d.pinionWrap / 2 : d.pinionWrap, d.pretension, d.friction)
+    this.pinionB = clamped ? new Wrap(0, d.pinionWrap / 2, d.pretension, d.friction) : undefined
+    this.Ta = d.pretension
+    this.Tb = d.pretension
+  }
+
+  /** Cord given out by side A since the last committed state, times the rigidity; its slope is left in `slope`. */
+  private sideA(T: number): number {
+    const { d, drumA, pinion, probes } = this
+    const [pd, pp] = probes
+    drumA.probe(1, drumA.high, T, pd)
+    // The clamp of a half wrap, and the resting middle of a whole one, lie at its high end.
+    pinion.probe(-1, pinion.low, T, pp)
+    this.slope.at = d.span + d.drumRadius * pd.slope + d.pinionRadius * pp.slope
+    const onDrum = pd.integral - drumA.highIntegral
+    const onPinion = pinion.lowIntegral - pp.integral
+    return d.span * (T - this.Ta) + d.drumRadius * onDrum + d.pinionRadius * onPinion
+  }
+
+  private sideB(T: number): number {
+    const { d, drumB, probes } = this
+    const [, , pd, pp] = probes
+    drumB.probe(1, drumB.high, T, pd)
+    const wrap = this.pinionB ?? this.pinion
+    const outward = this.pinionB === undefined ? 1 : -1
+    wrap.probe(outward, outward > 0 ? wrap.high : wrap.low, T, pp)
+    this.slope.at = d.span + d.drumRadius * pd.slope + d.pinionRadius * pp.slope
+    const onPinion = outward > 0 ? pp.integral - wrap.highIntegral : wrap.lowIntegral - pp.integral
+    return d.span * (T - this.Tb) + d.drumRadius * (pd.integral - drumB.highIntegral) + d.pinionRadius * onPinion
+  }
+
+  private both(Ta: number, Tb: number): number {
+    this.gaveA = this.sideA(Ta)
+    const slopeA = this.slope.at
+    const b = this.sideB(Tb)
+    this.slope.at += slopeA
+    return this.gaveA + b
+  }
+
+  /** Whether the slip of the two ends has met: the pinion slides as a whole. */
+  private slides(): boolean {
+    const [, a, , b] = this.probes
+    return this.pinionB === undefined && (a.through || b.through || (a.sense !== 0 && b.sense !== 0 && a.boundary >= b.boundary))
+  }
+
+  private commit(): void {
+    const { drumA, drumB, pinion, pinionB, probes } = this
+    drumA.commit(1, drumA.high, this.Ta, probes[0])
+    drumB.commit(1, drumB.high, this.Tb, probes[2])
+    pinion.commit(-1, pinion.low, this.Ta, probes[1])
+    if (pinionB === undefined) pinion.commit(1, pinion.high, this.Tb, probes[3])
+    else pinionB.commit(-1, pinionB.low, this.Tb, probes[3])
+  }
+
+  private point(state: PathPoint['state']): PathPoint {
+    const { d, Ta, Tb, windup, slipped } = this
+    return { torque: d.drumRadius * (Ta - Tb), windup, tautTension: Ta, slackTension: Tb, slipped, state }
+  }
+
+  toTorque(torque: number): PathPoint {
+    const { d, slope } = this
+    const pull = torque / d.drumRadius
+    const least = LEAST * d.pretension
+    const low = Math.max(least, pull + least)
+    const f = (Ta: number) => this.both(Ta, Ta - pull)
+    // Both spans would lose tension at the low end unless the pull alone exceeds what one holds now.
+    const maybeLoose = pull > this.Ta || -pull > this.Tb
+    if (maybeLoose && f(low) > 0) return this.pinionB === undefined ? this.slide(Math.sign(pull)) : this.slack(Math.sign(pull))
+    const start = Math.max(low, this.Ta + 0.5 * (pull - (this.Ta - this.Tb)))
+    const Ta = solve(f, slope, start, low, Number.POSITIVE_INFINITY)
+    const Tb = Ta - pull
+    f(Ta)
+    if (this.slides()) return this.slide(Math.sign(pull))
+    this.windup += this.gaveA / (d.axialRigidity * d.drumRadius)
+    this.Ta = Ta
+    this.Tb = Tb
+    this.commit()
+    return this.point('tight')
+  }
+
+  toAngle(angle: number): PathPoint {
+    const { d, slope } = this
+    const wanted = (angle - this.windup - this.slipped) * d.drumRadius * d.axialRigidity
+    const least = LEAST * d.pretension
+    const fa = (T: number) => this.sideA(T) - wanted
+    const fb = (T: number) => this.sideB(T) + wanted
+    const loose = fa(least) > 0 || fb(least) > 0
+    if (loose && this.pinionB !== undefined) return this.slack(Math.sign(wanted))
+    if (!loose) {
+      const Ta = solve(fa, slope, this.Ta, least, Number.POSITIVE_INFINITY)
+      const Tb = solve(fb, slope, this.Tb, least, Number.POSITIVE_INFINITY)
+      fa(Ta)
+      fb(Tb)
+      if (!this.slides()) {
+        this.windup += wanted / (d.axialRigidity * d.drumRadius)
+        this.Ta = Ta
+        this.Tb = Tb
+        this.commit()
+        return this.point('tight')
+      }
+    }
+    this.slide(Math.sign(wanted))
+    // What the spans do not take, the pinion slides.
+    this.slipped = angle - this.windup
+    return this.point('slips')
+  }
+
+  /** Goes to the state in which the whole pinion slides, side A taut for sign +1. */
+  private slide(sign: number): PathPoint {
+    const { d, slope } = this
+    const grip = Math.exp(sign * d.friction * d.pinionWrap)
+    const f = (Ta: number) => {
+      const a = this.sideA(Ta)
+      const slopeA = slope.at
+      const b = this.sideB(Ta / grip)
+      slope.at = slopeA + slope.at / grip
+      return a + b
+    }
+    const least = LEAST * d.pretension
+    // The ends' slip lines are one line here, so that the drums and spans decide with the pinion's whole integral.
+    const pinionBefore = this.pinion.highIntegral - this.pinion.lowIntegral
+    const whole = (Ta: number) => {
+      const { drumA, drumB, probes } = this
+      f(Ta)
+      const line = (sign * (Ta - Ta / grip)) / d.friction
+      const Tb = Ta / grip
+      slope.at =
+        d.span * (1 + 1 / grip) +
+        d.drumRadius * (probes[0].slope + probes[2].slope / grip) +
+        (d.pinionRadius * sign * (1 - 1 / grip)) / d.friction
+      return (
+        d.span * (Ta - this.Ta + Tb - this.Tb) +
+        d.drumRadius * (probes[0].integral - drumA.highIntegral + probes[2].integral - drumB.highIntegral) +
+        d.pinionRadius * (line - pinionBefore)
+      )
+    }
+    const Ta = solve(whole, slope, Math.max(least, this.Ta), least * Math.max(1, grip), Number.POSITIVE_INFINITY)
+    whole(Ta)
+    const Tb = Ta / grip
+    // Side A's share of the last of the windup: the pinion point that rested longest is where the two slips met.
+    const a = this.probes[1]
+    const b = this.probes[3]
+    const meet = Math.min(
+      Math.max(a.through ? b.boundary : b.through ? a.boundary : 0.5 * (a.boundary + b.boundary), this.pinion.low),
+      this.pinion.high,
+    )
+    const onPinion =
+      (sign * (Ta - Ta * Math.exp(-sign * d.friction * (meet - this.pinion.low)))) / d.friction -
+      (this.pinion.integralTo(meet) - this.pinion.lowIntegral)
+    this.windup +=
+      (d.span * (Ta - this.Ta) + d.drumRadius * (this.probes[0].integral - this.drumA.highIntegral) + d.pinionRadius * onPinion) /
+      (d.axialRigidity * d.drumRadius)
+    this.drumA.commit(1, this.drumA.high, Ta, this.probes[0])
+    this.drumB.commit(1, this.drumB.high, Tb, this.probes[2])
+    this.pinion.flatten(Ta, Tb)
+    this.Ta = Ta
+    this.Tb = Tb
+    return this.point('slips')
+  }
+
+  /** Goes to the state in which the span on the slack side is about to go loose (clamped cord). */
+  private slack(sign: number): PathPoint {
+    const { d, slope } = this
+    const least = LEAST * d.pretension
+    const f = sign > 0 ? (T: number) => this.both(T, least) : (T: number) => this.both(least, T)
+    const one = (T: number) => {
+      const value = f(T)
+      // Only the taut side moves.
+      if (sign > 0) {
+        this.sideA(T)
+      } else {
+        this.sideB(T)
+      }
+      return value
+    }
+    const T = solve(one, slope, sign > 0 ? this.Ta : this.Tb, least, Number.POSITIVE_INFINITY)
+    const Ta = sign > 0 ? T : least
+    const Tb = sign > 0 ? least : T
+    this.windup += this.sideA(Ta) / (d.axialRigidity * d.drumRadius)
+    this.sideB(Tb)
+    this.Ta = Ta
+    this.Tb = Tb
+    this.commit()
+    return this.point('slackSpan')
+  }
+}
