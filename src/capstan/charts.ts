@@ -1,0 +1,74 @@
+import { type Chart, lineChart } from '../chart/index.js'
+import { type In, InputError, quantity, show } from '../units/index.js'
+import type { Drive } from './drive.js'
+import { loadPath } from './load-path.js'
+
+const ENDS = [
+  ['low friction', 'atLowFriction'],
+  ['high friction', 'atHighFriction'],
+] as const
+const DEGREE = Math.PI / 180
+
+/**
+ * Tension along the cord at a torque, from anchor to anchor through both drums, spans and the pinion: where it slips and where it rests.
+ * The pose is mid travel, the load comes from rest. Throws an `InputError` for a torque that cannot be read.
+ */
+export function tensionAlongWrapChart(drive: Drive, torque: In<'torque'>): Chart {
+  const wanted = Math.abs(quantity('torque', torque).si)
+  const series = ENDS.map(([name, end]) => {
+    const d = drive.si[end]
+    const point = loadPath(d, 'torque', [wanted])[0]
+    if (point === undefined) throw new Error('a path of one step has one point')
+    const { tautTension: Ta, slackTension: Tb } = point
+    const muDrum = d.drumFriction ?? d.friction
+    const points: [number, number][] = []
+    let along = 0
+    const wrap = (radius: number, angle: number, tension: (theta: number) => number) => {
+      const pieces = Math.max(24, Math.ceil(angle / 0.1))
+      for (let i = 0; i <= pieces; i++) points.push([(along + (radius * angle * i) / pieces) * 1000, tension((angle * i) / pieces)])
+      along += radius * angle
+    }
+    const taut = (mu: number) => (theta: number) => Math.max(d.pretension, Ta * Math.exp(-mu * theta))
+    const slack = (mu: number) => (theta: number) => Math.min(d.pretension, Tb * Math.exp(mu * theta))
+    wrap(d.drumRadius, d.drumWrapTaut, (theta) => taut(muDrum)(d.drumWrapTaut - theta))
+    along += d.span
+    wrap(d.pinionRadius, d.pinionWrap, (theta) => {
+      const fromTaut = taut(d.friction)(theta)
+      return fromTaut > d.pretension ? fromTaut : slack(d.friction)(d.pinionWrap - theta)
+    })
+    along += d.span
+    wrap(d.drumRadius, d.drumWrapSlack, slack(muDrum))
+    return { name, points }
+  })
+  return lineChart({
+    title: 'Tension along the cord',
+    description: `Cord tension from the taut anchor through drum, span, pinion, span and drum to the slack anchor at a torque of ${show(torque)}.`,
+    x: { title: 'length along the cord from the taut anchor', unit: 'mm' },
+    y: { title: 'tension', unit: 'N' },
+    series,
+    rules: [{ name: 'pretension', at: drive.si.atLowFriction.pretension }],
+  })
+}
+
+/** Windup against torque over a full cycle, with its hysteresis loop. Throws an `InputError` unless the torque is above zero. */
+export function windupChart(drive: Drive, amplitude: In<'torque'>): Chart {
+  const peak = quantity('torque', amplitude).si
+  if (!(peak > 0)) throw new InputError('capstan.windupChart', [{ path: 'amplitude', given: show(amplitude), accepts: 'must be above 0' }])
+  const corners = [0, 1, -1, 1]
+  const torques = corners.flatMap((to, k) => {
+    const from = k === 0 ? 0 : (corners[k - 1] as number)
+    return Array.from({ length: 40 }, (_, i) => peak * (from + ((to - from) * (i + 1)) / 40))
+  })
+  const series = ENDS.map(([name, end]) => ({
+    name,
+    points: loadPath(drive.si[end], 'torque', torques).map((p) => [p.windup / DEGREE, p.torque] as const),
+  }))
+  return lineChart({
+    title: 'Windup and torque',
+    description:
+      'Joint torque against windup with the motor locked, loaded from rest and then round a full cycle; the loop is friction of the cord.',
+    x: { title: 'windup of the joint', unit: 'deg' },
+    y: { title: 'torque at the joint', unit: 'N m' },
+    series,
+  })
+}
