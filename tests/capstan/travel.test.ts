@@ -1,0 +1,171 @@
+import { describe, expect, test } from 'vitest'
+import { type DriveState, registryDrift, strokeTension, travelPath } from '../../src/capstan/index.js'
+
+const base = {
+  axialRigidity: 20000,
+  pretension: 60,
+  pinionRadius: 0.008,
+  drumRadius: 0.048,
+  span: 0.02,
+  pinionWrap: 6 * Math.PI,
+  drumWrapTaut: Math.PI,
+  drumWrapSlack: Math.PI,
+  friction: 0.15,
+  hold: 'frictionOnly',
+} as const satisfies DriveState
+const short = { ...base, pinionWrap: 0.01, friction: 3000, drumFriction: 3000 }
+const torque = 30 * 0.048
+
+const cycled = (d: DriveState, stroke: number, cycles: number, resolution = 0.01) => {
+  const q: number[] = []
+  const t: number[] = []
+  for (let i = 0; i < cycles; i++) {
+    q.push(0, stroke, stroke, 0)
+    t.push(torque, torque, 0, 0)
+  }
+  const path = travelPath(d, q, t, resolution)
+  const last = path.points.slice(-4)
+  const point = (i: number) =>
+    last[i] ?? { tautTension: Number.NaN, slackTension: Number.NaN, pinionAngle: Number.NaN, peakTension: Number.NaN }
+  return {
+    path,
+    peak: Math.max(...last.map((p) => p.peakTension)),
+    loadedSlack: point(1).slackTension,
+    returned: point(3).tautTension,
+    drift: point(3).pinionAngle - (path.points.at(-5)?.pinionAngle ?? 0),
+  }
+}
+
+/** Bookkeeping of unstretched length with rigid sticking and a pinion that holds nothing: stacks of stored tension, spans, no slip arcs. */
+function bookkeeping(stroke: number, cycles: number) {
+  const { axialRigidity: EA, pretension: T0, pinionRadius: r1, drumRadius: r2, span: L } = base
+  const n = 2000
+  const dq = Math.abs(stroke) / n
+  const sign = Math.sign(stroke)
+  // The track that pays out on the way out, last on first off; the other one fills.
+  const out: number[] = new Array(n).fill(T0)
+  const back: number[] = []
+  let Ta: number = T0
+  let Tb: number = T0
+  let phi = 0
+  const spansTake = (wound: number, paid: number) => (-r2 * dq * (wound - paid)) / L
+  const result = { peak: 0, loadedSlack: 0, returned: 0, drift: 0 }
+  for (let c = 0; c < cycles; c++) {
+    const start = phi
+    let peak = 0
+    const set = (a: number, b: number) => {
+      phi -= (L * (a - Ta)) / EA / r1
+      Ta = a
+      Tb = b
+    }
+    const move = (towardsA: boolean, stack: number[], fill: number[]) => {
+      for (let i = 0; i < n; i++) {
+        const stored = stack.pop() ?? T0
+        const wound = towardsA ? Ta : Tb
+        fill.push(wound)
+        const half = spansTake(wound, stored) / 2
+        const drumA = towardsA ? r2 * dq * (1 - Ta / EA) : -r2 * dq * (1 - stored / EA)
+        const through = towardsA ? Tb : Ta
+        phi += ((-L * half) / EA + drumA) / (r1 * (1 - through / EA))
+        Ta += half
+        Tb += half
+        peak = Math.max(peak, Ta)
+      }
+    }
+    set((Ta + Tb) / 2 + 15, (Ta + Tb) / 2 - 15)
+    peak = Ta
+    move(sign > 0, out, back)
+    result.loadedSlack = Tb
+    set((Ta + Tb) / 2, (Ta + Tb) / 2)
+    move(sign < 0, back, out)
+    result.peak = peak
+    result.returned = Ta
+    result.drift = phi - start
+  }
+  return result
+}
+
+describe('short pinion wrap', () => {
+  test.each([
+    [-0.3, 79.7, 49.7, 59.28, 1.347e-3],
+    [-1, 88.12, 58.12, 55.08, 4.481e-3],
+  ])('stroke %d: unstretched-length bookkeeping, done twice', (stroke, peak, slack, returned, drift) => {
+    const books = bookkeeping(stroke, 25)
+    expect(books.peak).toBeCloseTo(peak, 1)
+    expect(books.loadedSlack).toBeCloseTo(slack, 1)
+    expect(books.returned).toBeCloseTo(returned, 1)
+    // The other bookkeeping keeps the square of strain, of some 0.4 % of it.
+    expect(Math.abs(Math.abs(books.drift) / drift - 1)).toBeLessThan(0.01)
+    const ours = cycled(short, stroke, 25, 0.002)
+    expect(ours.path.end).toBe('followed')
+    expect(ours.peak / books.peak).toBeCloseTo(1, 2.7)
+    expect(ours.loadedSlack / books.loadedSlack).toBeCloseTo(1, 2.7)
+    expect(ours.returned / books.returned).toBeCloseTo(1, 3)
+    expect(Math.abs(ours.drift / books.drift - 1)).toBeLessThan(0.01)
+    expect(
+      Math.abs(ours.drift) / registryDrift.si({ ratio: 6, stroke: Math.abs(stroke), tensionDifference: 30, axialRigidity: 20000 }),
+    ).toBeCloseTo(1, 1.9)
+  })
+  test('the first loaded stroke follows the exponential', () => {
+    const d = { ...short, drumWrapTaut: 4, drumWrapSlack: 4 }
+    const { points } = travelPath(d, [0, -1], [torque, torque], 0.001)
+    const law = strokeTension.si({ pretension: 60, torque, drumRadius: 0.048, span: 0.02, stroke: 1 })
+    expect((points[1]?.slackTension ?? 0) / law.slack).toBeCloseTo(1, 2.7)
+    expect((points[1]?.tautTension ?? 0) / law.taut).toBeCloseTo(1, 2.7)
+  })
+  test('passes every element', () => {
+    expect(cycled(short, -0.3, 2).path.elementStays).toBe(false)
+  })
+})
+
+describe('long pinion wrap', () => {
+  test.each([-1, -0.3, 0.3, 1])('stroke %d: no drift, and the tension settles near the pretension plus half the difference', (stroke) => {
+    const { path, drift, peak } = cycled({ ...base, pinionWrap: 10 * Math.PI }, stroke, 25)
+    expect(path.end).toBe('followed')
+    expect(path.elementStays).toBe(true)
+    expect(Math.abs(drift)).toBeLessThan(1e-10)
+    expect(peak).toBeGreaterThan(60 + 15)
+    expect(peak).toBeLessThan(60 + 0.6 * 30)
+  })
+  test('more wrap than needed changes nothing', () => {
+    const [a, b] = [10, 14].map((turns) => cycled({ ...base, pinionWrap: turns * Math.PI }, -1, 5))
+    expect(a?.peak).toBeCloseTo(b?.peak ?? 0, 8)
+    expect(a?.returned).toBeCloseTo(b?.returned ?? 0, 8)
+  })
+  test('a clamp behaves like a wrap that is long enough', () => {
+    const clamped = cycled({ ...base, pinionWrap: 10 * Math.PI, hold: 'clampedMidPinion' }, -1, 5)
+    const held = cycled({ ...base, pinionWrap: 10 * Math.PI }, -1, 5)
+    expect(clamped.peak).toBeCloseTo(held.peak, 6)
+    expect(clamped.returned).toBeCloseTo(held.returned, 6)
+  })
+})
+
+test('in between the drift lies between nothing and the short-wrap limit', () => {
+  const { drift, path } = cycled({ ...base, pinionWrap: Math.PI, friction: 0.3, drumFriction: 0.3 }, -1, 25)
+  expect(path.elementStays).toBe(false)
+  expect(Math.abs(drift)).toBeGreaterThan(1e-4)
+  expect(Math.abs(drift)).toBeLessThan(4.5e-3)
+})
+
+test('unstretched cord is conserved', () => {
+  // Out and back under no load from a uniform state: nothing is left behind.
+  const { points } = travelPath(base, [1, -1, 0], [0, 0, 0], 0.01)
+  for (const p of points) {
+    expect(p.tautTension).toBeCloseTo(60, 9)
+    expect(p.pinionAngle).toBeCloseTo(6 * p.jointAngle, 9)
+  }
+})
+
+test('finer steps converge', () => {
+  const at = (resolution: number) => cycled({ ...base, pinionWrap: Math.PI, friction: 0.3, drumFriction: 0.3 }, -1, 3, resolution).peak
+  const [coarse, medium, fine] = [0.02, 0.01, 0.0025].map(at)
+  expect(Math.abs((medium ?? 0) - (fine ?? 0))).toBeLessThan(Math.abs((coarse ?? 0) - (fine ?? 0)) + 1e-9)
+  expect((medium ?? 0) / (fine ?? 1)).toBeCloseTo(1, 3)
+})
+
+test('how a travel can end', () => {
+  expect(travelPath(base, [0], [20], 0.01).end).toBe('slips')
+  expect(travelPath(base, [4], [0], 0.01).end).toBe('anchorLeavesDrum')
+  expect(travelPath({ ...base, hold: 'clampedMidPinion' }, [2], [0], 0.01).end).toBe('clampLeavesPinion')
+  expect(travelPath({ ...base, hold: 'clampedMidPinion' }, [0], [20], 0.01).end).toBe('slackSpan')
+})

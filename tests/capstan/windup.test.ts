@@ -1,0 +1,253 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { elasticArc } from '../../src/capstan/contact.js'
+import {
+  arcRecovery,
+  arcWindup,
+  type DriveState,
+  driveWindup,
+  freeArcStiffness,
+  loadPath,
+  slipTorque,
+  spanStiffness,
+} from '../../src/capstan/index.js'
+import { CoulombChain } from './coulomb-chain.js'
+
+const R1 = {
+  axialRigidity: 20000,
+  pretension: 60,
+  pinionRadius: 0.008,
+  drumRadius: 0.048,
+  span: 0.02,
+  pinionWrap: 6 * Math.PI,
+  drumWrapTaut: Math.PI,
+  drumWrapSlack: Math.PI,
+  friction: 0.15,
+  drumFriction: 0.15,
+  hold: 'frictionOnly',
+  contactStiffness: undefined,
+} as const satisfies DriveState
+const saturating = { ...R1, pinionWrap: 3 * Math.PI, friction: 0.12, drumFriction: 0.12 }
+const um = 1e-6
+
+describe('against a discretised Coulomb chain', () => {
+  const follow = (d: DriveState, rims: readonly number[]) => {
+    const chain = new CoulombChain(d, 400)
+    let at = 0
+    return rims.map((rim) => {
+      const steps = Math.ceil(Math.abs(rim - at) / 8)
+      let torque = 0
+      for (let k = 1; k <= steps; k++) torque = chain.moveRim((at + ((rim - at) * k) / steps) * um).torque
+      at = rim
+      return torque
+    })
+  }
+  test.each([
+    ['load, unload, reverse, within the wraps', R1, [20, 60, 120, 60, -60, -120, 100]],
+    ['saturation at the drum anchors, gross slip and back', saturating, [60, 200, 300, 400, 300, 100, -200]],
+  ] as const)('%s', (_, d, rims) => {
+    const torques = follow(d, rims)
+    const path = loadPath(
+      d,
+      'angle',
+      rims.map((rim) => (rim * um) / d.drumRadius),
+    )
+    rims.forEach((rim, i) => {
+      expect(Math.abs((path[i]?.torque ?? 0) / (torques[i] ?? 0) - 1), `at ${rim} µm`).toBeLessThan(1e-4)
+    })
+  })
+  test('the last of the second case slips at a plateau', () => {
+    expect(loadPath(saturating, 'angle', [(400 * um) / 0.048, (500 * um) / 0.048]).map((p) => p.state)).toEqual(['slips', 'slips'])
+  })
+})
+
+const drives = fc.record({
+  axialRigidity: fc.double({ min: 5e3, max: 2e5, noNaN: true }),
+  pretension: fc.double({ min: 10, max: 400, noNaN: true }),
+  pinionRadius: fc.double({ min: 0.004, max: 0.012, noNaN: true }),
+  drumRadius: fc.double({ min: 0.02, max: 0.07, noNaN: true }),
+  span: fc.double({ min: 0.005, max: 0.1, noNaN: true }),
+  pinionWrap: fc.double({ min: 2, max: 30, noNaN: true }),
+  drumWrapTaut: fc.double({ min: 0.3, max: 6, noNaN: true }),
+  friction: fc.double({ min: 0.05, max: 0.4, noNaN: true }),
+  share: fc.double({ min: 0.02, max: 0.95, noNaN: true }),
+})
+const built = ({ share, ...x }: { share: number } & Omit<DriveState, 'hold' | 'drumWrapSlack'>) => {
+  const d = { ...x, drumWrapSlack: x.drumWrapTaut, drumFriction: x.friction, contactStiffness: undefined, hold: 'frictionOnly' as const }
+  const slip = slipTorque.si(d).torque
+  return { d, slip, torque: share * slip }
+}
+
+describe('properties', () => {
+  test('a path of one step is the closed form', () => {
+    fc.assert(
+      fc.property(drives, (x) => {
+        const { d, torque } = built(x)
+        const point = loadPath(d, 'torque', [torque])[0]
+        expect(point?.windup).toBeCloseTo(driveWindup.si({ ...d, torque }).windup, 9)
+        expect((point?.windup ?? 0) / driveWindup.si({ ...d, torque }).windup).toBeCloseTo(1, 8)
+      }),
+    )
+  })
+  test('tangent stiffness is the slope of torque over windup, and falls as torque rises', () => {
+    fc.assert(
+      fc.property(drives, (x) => {
+        const { d, torque } = built(x)
+        const h = 1e-5 * torque
+        const [low, at, high] = [torque - h, torque, torque + h].map((t) => driveWindup.si({ ...d, torque: t }))
+        if (low === undefined || at === undefined || high === undefined || high.state !== 'tight') return
+        const slope = (2 * h) / (high.windup - low.windup)
+        // Where slip just reaches an anchor the slope has a corner: compare with one side's neighbours.
+        expect(Math.abs(at.tangentStiffness / slope - 1)).toBeLessThan(2e-3)
+        expect(driveWindup.si({ ...d, torque: 0.5 * torque }).secantStiffness).toBeGreaterThan(at.secantStiffness)
+      }),
+    )
+  })
+  test('the spans alone at zero torque; secant stiffness between its bounds', () => {
+    fc.assert(
+      fc.property(drives, (x) => {
+        const { d, torque } = built(x)
+        const most = spanStiffness.si({ ...d, microSlipLength: 0 })
+        expect(driveWindup.si({ ...d, torque: 0 }).tangentStiffness / most).toBeCloseTo(1, 12)
+        const { secantStiffness } = driveWindup.si({ ...d, torque, hold: 'clampedMidPinion' })
+        expect(secantStiffness).toBeLessThanOrEqual(most * (1 + 1e-9))
+        expect(secantStiffness).toBeGreaterThanOrEqual(freeArcStiffness.si(d) * (1 - 1e-9))
+      }),
+    )
+  })
+  test('without friction a clamped drive is its free length', () => {
+    const d = { ...R1, friction: 0, drumFriction: 0, hold: 'clampedMidPinion' as const }
+    const k = driveWindup.si({ ...d, torque: 1 }).secantStiffness
+    expect(k / freeArcStiffness.si(d)).toBeCloseTo(1, 10)
+    const nearly = driveWindup.si({ ...d, friction: 1e-7, drumFriction: 1e-7, torque: 1 }).secantStiffness
+    expect(nearly / k).toBeCloseTo(1, 5)
+  })
+  test('windup is odd in torque: a path to the other side mirrors', () => {
+    fc.assert(
+      fc.property(drives, (x) => {
+        const { d, torque } = built(x)
+        const [a, b] = [torque, -torque].map((t) => loadPath(d, 'torque', [t])[0]?.windup ?? 0)
+        expect((a ?? 0) / -(b ?? 1)).toBeCloseTo(1, 8)
+      }),
+    )
+  })
+  test('a settled cycle closes and takes energy; the same peaks give the same loop however finely they are reached', () => {
+    fc.assert(
+      fc.property(drives, (x) => {
+        const { d, torque } = built({ ...x, share: 0.9 * x.share })
+        const cycle = [torque, -torque]
+        const rough = loadPath(d, 'torque', [...cycle, ...cycle, ...cycle, torque])
+        const fine = loadPath(
+          d,
+          'torque',
+          [0, ...cycle, ...cycle, ...cycle].flatMap((from, i, all) => {
+            const to = all[i + 1] ?? torque
+            return Array.from({ length: 37 }, (_, k) => from + ((to - from) * (k + 1)) / 37)
+          }),
+        )
+        const [end, before] = [rough.at(-1), rough.at(-3)]
+        if (rough.some((p) => p.state !== 'tight')) return
+        // Wraps keep the memory of the largest load: from the second cycle on the loop repeats to within the ratchet of the mean tension.
+        expect(Math.abs((end?.windup ?? 0) - (before?.windup ?? 0))).toBeLessThan(2e-3 * Math.abs(end?.windup ?? 0))
+        expect((fine.at(-1)?.windup ?? 0) / (end?.windup ?? 1)).toBeCloseTo(1, 8)
+        let loss = 0
+        const last = fine.slice(-75)
+        for (let i = 1; i < last.length; i++) {
+          const [p, q] = [last[i - 1], last[i]]
+          if (p === undefined || q === undefined) continue
+          loss += 0.5 * (p.torque + q.torque) * (q.windup - p.windup)
+        }
+        expect(loss).toBeGreaterThan(0)
+      }),
+    )
+  })
+  test('below slip more friction is stiffer, and slips later', () => {
+    fc.assert(
+      fc.property(drives, (x) => {
+        const { d, torque, slip } = built(x)
+        const more = { ...d, friction: d.friction * 1.2, drumFriction: d.friction * 1.2 }
+        expect(slipTorque.si(more).torque).toBeGreaterThan(slip)
+        expect(driveWindup.si({ ...more, torque }).windup).toBeLessThanOrEqual(driveWindup.si({ ...d, torque }).windup * (1 + 1e-9))
+      }),
+    )
+  })
+  test('torque is what the spans carry, and the taut side changes more than the slack side', () => {
+    fc.assert(
+      fc.property(drives, (x) => {
+        const { d, torque } = built(x)
+        const y = driveWindup.si({ ...d, torque })
+        expect((d.drumRadius * (y.tautTension - y.slackTension)) / torque).toBeCloseTo(1, 9)
+        expect(y.tautTension - d.pretension).toBeGreaterThanOrEqual((d.pretension - y.slackTension) * (1 - 1e-9))
+      }),
+    )
+  })
+})
+
+test('above slip: answered, not thrown', () => {
+  const y = driveWindup({ ...unit, torque: '20 N m' })
+  expect(y.state).toBe('slips')
+  expect(y.torqueCarried.in('N m')).toBeCloseTo(slipTorque.si(R1).torque, 9)
+  expect(y.windup.notes?.[0]?.text).toContain('no slip')
+})
+const unit = {
+  axialRigidity: '20 kN',
+  pretension: '60 N',
+  pinionRadius: '8 mm',
+  drumRadius: '48 mm',
+  span: '20 mm',
+  pinionWrap: '1080 deg',
+  drumWrapTaut: '180 deg',
+  drumWrapSlack: '180 deg',
+  friction: 0.15,
+} as const
+
+test('angles in turns, degrees and radians give one answer', () => {
+  const [a, b, c] = (['3 turn', '1080 deg', `${6 * Math.PI} rad`] as const).map((pinionWrap) =>
+    driveWindup({ ...unit, torque: '1 N m', pinionWrap }),
+  )
+  expect(b?.windup.si).toBeCloseTo(a?.windup.si ?? 0, 14)
+  expect(c?.windup.si).toBeCloseTo(a?.windup.si ?? 0, 14)
+})
+
+test('the reverse slip of one arc is what the recovery law says', () => {
+  const arc = { centreLineRadius: 0.008, axialRigidity: 20000, friction: 0.15 }
+  const out = arcWindup.si({ ...arc, tension: 90, storedTension: 60, wrapAngle: 20 }).feed
+  const back = arcRecovery.si({ ...arc, peakTension: 90, tension: 60, storedTension: 60 })
+  expect(back.recovered + back.lostMotion).toBeCloseTo(out, 15)
+})
+
+describe('elastic contact', () => {
+  const k = 5e6
+  test('agrees with the boundary-value problem integrated from the anchor', () => {
+    // EA u″ = min(k u, μ T/R) from u(0) = 0 outwards, by classical Runge-Kutta; the end gives tension and feed.
+    const [EA, T0, mu, R, wrap] = [20000, 60, 0.15, 0.008, 6 * Math.PI]
+    const shoot = (strain: number) => {
+      const n = 20000
+      const h = (R * wrap) / n
+      let [u, e] = [0, strain]
+      const f = (u: number, e: number) => Math.min(k * u, (mu * (T0 + EA * e)) / R) / EA
+      for (let i = 0; i < n; i++) {
+        const [a1, b1] = [e, f(u, e)]
+        const [a2, b2] = [e + (h * b1) / 2, f(u + (h * a1) / 2, e + (h * b1) / 2)]
+        const [a3, b3] = [e + (h * b2) / 2, f(u + (h * a2) / 2, e + (h * b2) / 2)]
+        const [a4, b4] = [e + h * b3, f(u + h * a3, e + h * b3)]
+        u += (h * (a1 + 2 * a2 + 2 * a3 + a4)) / 6
+        e += (h * (b1 + 2 * b2 + 2 * b3 + b4)) / 6
+      }
+      return { tension: T0 + EA * e, feed: u }
+    }
+    for (const strain of [1e-5, 2e-4, 4e-4, 6e-4]) {
+      const { tension, feed } = shoot(strain)
+      const ours = elasticArc(tension, T0, mu, R, wrap, EA, k)
+      expect(ours.feed / feed, `tension ${tension}`).toBeCloseTo(1, 5)
+      const step = 1e-4 * tension
+      const slope =
+        (elasticArc(tension + step, T0, mu, R, wrap, EA, k).feed - elasticArc(tension - step, T0, mu, R, wrap, EA, k).feed) / (2 * step)
+      expect(ours.compliance / slope).toBeCloseTo(1, 5)
+    }
+  })
+  test('a very stiff contact is the rigid one', () => {
+    const soft = driveWindup.si({ ...R1, torque: 1, contactStiffness: 1e14 })
+    expect(soft.windup / driveWindup.si({ ...R1, torque: 1 }).windup).toBeCloseTo(1, 5)
+  })
+})
