@@ -50,7 +50,10 @@ class Esdirk implements Stepper {
   private factoredFor = 0
   /** True while the Jacobian was evaluated at the present point. */
   private fresh = false
+  /** Newton's rate as last measured in this step, as θ/(1 − θ); 1 before that. */
   private contraction = 1
+  /** The worst θ measured in this step: a Jacobian that serves badly is renewed. */
+  private slowest = 0
   private justRejected = false
 
   constructor(
@@ -84,14 +87,15 @@ class Esdirk implements Stepper {
     const { n, derivative, relativeTolerance, absoluteTolerance } = this.s
     this.fresh = true
     this.factoredFor = 0
-    this.contraction = 1
+    this.slowest = 0
     if (this.given !== undefined) {
       this.given(t, y, this.jacobian)
       return
     }
-    const f0 = this.k[0]!
-    const { stage, rate, jacobian } = this
+    const { stage, rate, jacobian, delta: f0 } = this
     stage.set(y)
+    // The stage derivative at hand solves the stage equation only to Newton's tolerance, which the differences would magnify.
+    derivative(t, stage, f0)
     for (let j = 0; j < n; j++) {
       const yj = y[j]!
       // atol/rtol is the size below which a state hardly matters: differencing on less than that drowns in rounding.
@@ -102,7 +106,7 @@ class Esdirk implements Stepper {
       for (let i = 0; i < n; i++) jacobian[i * n + j] = (rate[i]! - f0[i]!) / exact
       stage[j] = yj
     }
-    this.evaluations += n
+    this.evaluations += n + 1
   }
 
   private factor(h: number): boolean {
@@ -116,7 +120,9 @@ class Esdirk implements Stepper {
   }
 
   attempt(t: number, y: Float64Array, h: number, tEnd: number, yNew: Float64Array): number {
+    if (this.slowest > 0.1 && !this.fresh) this.evaluateJacobian(t, y)
     for (;;) {
+      this.slowest = 0
       if (this.factoredFor !== h && !this.factor(h)) return Number.NaN
       const error = this.stages(t, y, h, tEnd, yNew)
       if (!Number.isNaN(error) || this.fresh) return error
@@ -127,8 +133,10 @@ class Esdirk implements Stepper {
   /** All stages of one step; NaN when Newton's iteration does not settle. */
   private stages(t: number, y: Float64Array, h: number, tEnd: number, yNew: Float64Array): number {
     const { n, relativeTolerance, absoluteTolerance } = this.s
-    const { k, base, stage, delta } = this
+    const { k, base, stage } = this
     const hg = h * GAMMA
+    // A rate from another step says nothing about this one: an old Jacobian would go on being believed.
+    this.contraction = 1
     for (let s = 1; s < 6; s++) {
       const row = A[s]!
       const guess = k[s - 1]!
@@ -143,17 +151,14 @@ class Esdirk implements Stepper {
       for (let i = 0; i < n; i++) ks[i] = (stage[i]! - base[i]!) / hg
     }
     yNew.set(stage)
+    // Not damped by the factored matrix, as is often done: this pair's embedded solution stays bounded for infinitely fast modes
+    // (its stability function tends to 0.15), and damping would hide a stage that settled on the wrong branch of a non-linear problem.
+    let total = 0
     for (let i = 0; i < n; i++) {
       let sum = 0
       for (let j = 0; j < 6; j++) sum += E[j]! * k[j]![i]!
-      delta[i] = h * sum
-    }
-    // The embedded solution is not damped for stiff components; the matrix at hand damps its error (Shampine 1984).
-    luSolve(this.matrix, n, this.pivots, delta)
-    let total = 0
-    for (let i = 0; i < n; i++) {
       const scale = absoluteTolerance[i]! + relativeTolerance * Math.max(Math.abs(y[i]!), Math.abs(yNew[i]!))
-      const ratio = delta[i] === 0 ? 0 : delta[i]! / scale
+      const ratio = sum === 0 ? 0 : (h * sum) / scale
       total += ratio * ratio
     }
     return Math.sqrt(total / n)
@@ -164,7 +169,8 @@ class Esdirk implements Stepper {
     const { n, derivative, relativeTolerance, absoluteTolerance } = this.s
     const { base, stage, rate, delta } = this
     let previous = 0
-    let contraction = Math.max(this.contraction, 2 ** -52) ** 0.8
+    // The rate measured in an earlier stage of this step is trusted only so far: a large first correction always gets a second one.
+    let contraction = Math.max(this.contraction, 0.02)
     for (let iteration = 0; iteration < NEWTON_ITERATIONS; iteration++) {
       derivative(t, stage, rate)
       this.evaluations++
@@ -183,6 +189,7 @@ class Esdirk implements Stepper {
         if (theta >= 0.99 && size > NEWTON_TOLERANCE) return false
         contraction = theta < 1 ? theta / (1 - theta) : 1
         this.contraction = contraction
+        this.slowest = Math.max(this.slowest, theta)
       }
       if (size === 0 || contraction * size <= NEWTON_TOLERANCE) return true
       previous = size
