@@ -57,7 +57,8 @@ const ROUNDS = 15
 /** Long enough that the clock's grain and a call's overhead do not show. */
 const BATCH_SECONDS = 0.02
 
-let sink: unknown
+/** Holds the last result of a run, so that no compiler may drop the work. */
+const sink: { last?: unknown } = {}
 
 /** Measures a row: rounds in which every alternative takes its turn, medians of times and of the ratios within a round. */
 export function measureRow(row: Row): Line[] {
@@ -103,7 +104,7 @@ function meter(alternative: Alternative): () => number {
   const { run } = alternative
   const seconds = (times: number) => {
     const start = performance.now()
-    sink = run(times)
+    sink.last = run(times)
     return (performance.now() - start) / 1000
   }
   let times = 1
@@ -115,7 +116,7 @@ function meter(alternative: Alternative): () => number {
   return () => seconds(times) / times
 }
 
-export const median = (values: readonly number[]): number => {
+const median = (values: readonly number[]): number => {
   const sorted = values.toSorted((a, b) => a - b)
   const middle = sorted.length >> 1
   return sorted.length % 2 === 1 ? sorted[middle]! : (sorted[middle - 1]! + sorted[middle]!) / 2
@@ -212,6 +213,3 @@ export function program(name: string, built: Program, ...args: readonly string[]
     },
   }
 }
-
-/** The last result of a run, kept so that no compiler may drop the work. */
-export const lastResult = (): unknown => sink

@@ -9,6 +9,7 @@
  * @module
  */
 export * from './bond.js'
+export * from './clamp-load.js'
 export * from './embedded-pin.js'
 export * from './hardware.js'
 export * from './head-bearing.js'

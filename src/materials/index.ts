@@ -19,8 +19,34 @@ export {
   strengthSi,
 } from './allowable.js'
 export type { Direction, Moisture } from './conditions.js'
+export * from './creep.js'
+export { type CreepLaw, complianceLaw, findleyLaw, findleySinhLaw, type LinearCreepLaw, relaxationLaw } from './creep-law.js'
 export * from './data/index.js'
+export {
+  boltzmannStrain,
+  type CurvePoint,
+  isochronousCurve,
+  isometricCurve,
+  relaxationCurve,
+  type StressCorner,
+  type SuperpositionOptions,
+  superposedSi,
+  timeToStrain,
+} from './histories.js'
+export {
+  type Compliance,
+  type ComplianceSeries,
+  type ComplianceSi,
+  complianceFromRelaxation,
+  complianceFromRelaxationSi,
+  type Relaxation,
+  type RelaxationSeries,
+  type RelaxationSi,
+  relaxationFromCompliance,
+  relaxationFromComplianceSi,
+} from './interconversion.js'
 export { allMaterials, material, materialNames } from './lookup.js'
+export * from './prony.js'
 export {
   defineMaterial,
   type Family,
@@ -37,6 +63,7 @@ export {
   type Rows,
   type StrengthCurve,
 } from './record.js'
+export * from './shift.js'
 export {
   amorphousStrengthFactor,
   deratedStrength,

@@ -81,7 +81,7 @@ export function integrateWithError(f: ScalarFunction, lo: number, hi: number, op
     mapped.hi,
   ]
   for (let i = 1; i < cuts.length; i++) {
-    panels.push(kronrod(mapped.g, cuts[i - 1]!, cuts[i]!))
+    panels.push(kronrod(mapped, cuts[i - 1]!, cuts[i]!))
     evaluations += 15
   }
   for (;;) {
@@ -110,47 +110,54 @@ export function integrateWithError(f: ScalarFunction, lo: number, hi: number, op
         evaluations,
       })
     }
-    panels[worst] = kronrod(mapped.g, p.lo, middle)
-    panels.push(kronrod(mapped.g, middle, p.hi))
+    panels[worst] = kronrod(mapped, p.lo, middle)
+    panels.push(kronrod(mapped, middle, p.hi))
     evaluations += 30
   }
 }
 
-function mapInfinite(f: ScalarFunction, lo: number, hi: number) {
-  if (Number.isFinite(lo) && Number.isFinite(hi)) return { g: f, lo, hi, inverse: (x: number) => x }
+/** The integrand over a finite variable t, with the way back and forth. */
+interface Mapped {
+  readonly g: ScalarFunction
+  readonly x: ScalarFunction
+  readonly inverse: ScalarFunction
+  readonly lo: number
+  readonly hi: number
+}
+
+function mapInfinite(f: ScalarFunction, lo: number, hi: number): Mapped {
+  const same = (x: number): number => x
+  if (Number.isFinite(lo) && Number.isFinite(hi)) return { g: f, x: same, inverse: same, lo, hi }
+  // A node that rounding puts onto the infinite end itself carries no weight.
+  const weigh = (x: number, slope: number): number => (Number.isFinite(x) ? f(x) * slope : 0)
   if (Number.isFinite(lo)) {
-    return {
-      g: (t: number) => f(lo + t / (1 - t)) / ((1 - t) * (1 - t)),
-      lo: 0,
-      hi: 1,
-      inverse: (x: number) => (x - lo) / (1 + x - lo),
-    }
+    const x = (t: number): number => lo + t / (1 - t)
+    return { g: (t) => weigh(x(t), (1 - t) ** -2), x, inverse: (at) => (at - lo) / (1 + at - lo), lo: 0, hi: 1 }
   }
   if (Number.isFinite(hi)) {
-    return {
-      g: (t: number) => f(hi - (1 - t) / t) / (t * t),
-      lo: 0,
-      hi: 1,
-      inverse: (x: number) => 1 / (1 + hi - x),
-    }
+    const x = (t: number): number => hi - (1 - t) / t
+    return { g: (t) => weigh(x(t), t ** -2), x, inverse: (at) => 1 / (1 + hi - at), lo: 0, hi: 1 }
   }
+  const x = (t: number): number => t / (1 - t * t)
   return {
-    g: (t: number) => (f(t / (1 - t * t)) * (1 + t * t)) / ((1 - t * t) * (1 - t * t)),
+    g: (t) => weigh(x(t), (1 + t * t) * (1 - t * t) ** -2),
+    x,
+    inverse: (at) => (at === 0 ? 0 : (2 * at) / (1 + Math.sqrt(1 + 4 * at * at))),
     lo: -1,
     hi: 1,
-    inverse: (x: number) => (x === 0 ? 0 : (2 * x) / (1 + Math.sqrt(1 + 4 * x * x))),
   }
 }
 
-function kronrod(f: ScalarFunction, lo: number, hi: number): Panel {
+function kronrod(mapped: Mapped, lo: number, hi: number): Panel {
   const centre = 0.5 * (lo + hi)
   const half = 0.5 * (hi - lo)
   const own = new Float64Array(15)
   for (let i = 0; i < 15; i++) {
-    const x = i < 7 ? centre - half * NODES[i]! : i === 7 ? centre : centre + half * NODES[14 - i]!
-    const y = f(x)
-    if (!Number.isFinite(y))
-      throw new NumericError('integrate', 'notFinite', 'the function is not finite inside the interval', { x, value: y })
+    const t = i < 7 ? centre - half * NODES[i]! : i === 7 ? centre : centre + half * NODES[14 - i]!
+    const y = mapped.g(t)
+    if (!Number.isFinite(y)) {
+      throw new NumericError('integrate', 'notFinite', 'the function is not finite inside the interval', { x: mapped.x(t), value: y })
+    }
     own[i] = y
   }
   let fine = KRONROD[7]! * own[7]!

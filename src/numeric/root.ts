@@ -226,8 +226,8 @@ export interface ExpandOptions {
 /**
  * Two points around `start` between which a function changes sign: walks outwards on both sides in growing steps.
  *
- * The pair is the tightest one met: neighbouring points of the walk, ascending. Points at which the function is not finite
- * end the walk on that side.
+ * The pair is the tightest one met: neighbouring points of the walk, ascending. A point at which the function is not finite
+ * is taken for the edge of its domain, which the walk then nears by halves.
  *
  * @throws NumericError `noBracket` when no change of sign was met within the limits, `notFinite` when `f(start)` is not finite.
  */
@@ -245,36 +245,32 @@ export function expandBracket(f: ScalarFunction, start: number, options: ExpandO
   const fStart = finiteValue('expandBracket', f, start)
   if (fStart === 0) return [start, start]
   const positive = fStart > 0
-  let left = start
-  let right = start
-  let leftOpen = left > lower
-  let rightOpen = right < upper
+  // Each side: the last finite point, how far it may go, and whether that end is itself allowed.
+  const left = { at: start, limit: lower, open: false }
+  const right = { at: start, limit: upper, open: false }
   let stride = step
-  for (let i = 0; i < maxSteps && (leftOpen || rightOpen); i++) {
-    if (rightOpen) {
-      const next = Math.min(right + stride, upper)
+  for (let i = 0; i < maxSteps; i++) {
+    for (const side of [right, left]) {
+      if (side.at === side.limit) continue
+      const wanted = side === right ? side.at + stride : side.at - stride
+      const beyond = side === right ? wanted >= side.limit : wanted <= side.limit
+      // Towards an edge of the domain the walk goes by halves, as the sign may change just before it.
+      const next = beyond ? (side.open ? 0.5 * (side.at + side.limit) : side.limit) : wanted
       const value = f(next)
-      if (Number.isFinite(value)) {
-        if (value > 0 !== positive || value === 0) return [right, next]
-        right = next
+      if (!Number.isFinite(value)) {
+        side.limit = next
+        side.open = true
+        continue
       }
-      rightOpen = Number.isFinite(value) && next < upper
-    }
-    if (leftOpen) {
-      const next = Math.max(left - stride, lower)
-      const value = f(next)
-      if (Number.isFinite(value)) {
-        if (value > 0 !== positive || value === 0) return [next, left]
-        left = next
-      }
-      leftOpen = Number.isFinite(value) && next > lower
+      if (value > 0 !== positive || value === 0) return side === right ? [side.at, next] : [next, side.at]
+      side.at = next
     }
     stride *= factor
   }
   throw new NumericError('expandBracket', 'noBracket', 'no change of sign was met around the start', {
     start,
     fStart,
-    from: left,
-    to: right,
+    from: left.at,
+    to: right.at,
   })
 }

@@ -2,7 +2,7 @@ import ts from 'typescript'
 import type { Example } from './extract.js'
 
 /** What an example says about itself is wrong, or it says nothing. */
-export class ExampleError extends Error {
+class ExampleError extends Error {
   override name = 'ExampleError'
 }
 

@@ -1,0 +1,37 @@
+import { gradedTimes, invertHereditary, monotoneTable, type Table } from '../numeric/index.js'
+
+/** The share of a clamped stack's compliance that creeps, and the creep curve it follows: compliance over compliance at loading. */
+export interface CreepingShare {
+  readonly share: number
+  readonly creep: (time: number) => number
+}
+
+/** Where the table of a relaxation curve starts, in parts of its end: from a year down to about 3 s. */
+const FIRST_OF_END = 1e-7
+const POINTS = 110
+
+/**
+ * What is left, over time, of a load that was set once and is held at constant length, by parts some of which creep: 1 at time 0.
+ *
+ * Exact linear viscoelasticity: the load F solves F(t)·e + Σ sᵢ[φᵢ(t) F(0) + ∫φᵢ(t − τ) dF(τ)] = F(0), with e the elastic share of the
+ * compliance and sᵢ, φᵢ the creeping shares and their curves.
+ */
+export function relaxationOf(elasticShare: number, creeping: readonly CreepingShare[], end: number): (time: number) => number {
+  const times = gradedTimes(end, POINTS, { first: end * FIRST_OF_END })
+  const response = (elapsed: number) => {
+    let sum = elasticShare
+    for (const { share, creep } of creeping) sum += share * creep(elapsed)
+    return sum
+  }
+  const kept = invertHereditary(times, response, new Float64Array(times.length).fill(response(0)))
+  // Over the logarithm of time the curve is smooth; before the first point it is a straight line from 1.
+  const first = times[1]!
+  const logs = times.slice(1).map(Math.log)
+  const table: Table = monotoneTable(logs, kept.slice(1))
+  const [low, high] = [logs[0]!, logs[logs.length - 1]!]
+  return (time) => {
+    if (time <= 0) return 1
+    if (time < first) return 1 + (kept[1]! - 1) * (time / first)
+    return table(Math.min(high, Math.max(low, Math.log(time))))
+  }
+}

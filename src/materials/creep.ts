@@ -1,0 +1,251 @@
+import { formula } from '../formula/index.js'
+import { gamma, mittagLeffler } from '../numeric/index.js'
+
+/**
+ * Creep strain under a constant stress by the Findley power law, in its linear range.
+ * ε(t) = σ/E₀ · (1 + c (t/t₁)ⁿ): elastic strain, plus a creep strain that is c times the elastic one at the reference time.
+ */
+export const findleyStrain = /* @__PURE__ */ formula('materials.findleyStrain', {
+  inputs: {
+    /** Constant stress, applied at time zero. */
+    stress: 'stress',
+    /** Modulus at once (short-term). */
+    modulus: { kind: 'modulus', above: 0 },
+    /** Creep strain at the reference time over the elastic strain. */
+    creepCoefficient: { kind: 'ratio', min: 0 },
+    /** Exponent of time; does not depend on stress. */
+    creepExponent: { kind: 'ratio', above: 0, below: 1 },
+    /** Time under load. */
+    time: { kind: 'time', min: 0 },
+    /** Time the coefficient is for. */
+    referenceTime: { kind: 'time', above: 0, default: '1 h' },
+    /** Short-term strength; given, the linear range is watched. */
+    strength: { kind: 'stress', above: 0, optional: true },
+  },
+  /** Total strain. */
+  output: 'strain',
+  assumes: ['constant stress and temperature', 'strain proportional to stress', 'no physical ageing within the time'],
+  source: [{ level: 'memory', where: 'Findley, Lai & Onaran, Creep and Relaxation of Nonlinear Viscoelastic Materials, 1976' }],
+  valid: {
+    'stress at most half of the strength (linear range of prints: Polymers 2025, 17:2075)': ({ stress, strength }) =>
+      strength === undefined || Math.abs(stress) <= 0.5 * strength,
+    'a strain of at most 1 %': (_, strain) => Math.abs(strain) <= 0.01,
+  },
+  si: ({ stress, modulus, creepCoefficient, creepExponent, time, referenceTime }) =>
+    (stress / modulus) * (1 + creepCoefficient * (time / referenceTime) ** creepExponent),
+})
+
+/**
+ * Creep strain under a constant stress by Findley's law with its stress dependence.
+ * ε(t) = ε₀ sinh(σ/σₑ) + m (t/t₁)ⁿ sinh(σ/σₘ); for small stress it is the linear law.
+ */
+export const findleySinhStrain = /* @__PURE__ */ formula('materials.findleySinhStrain', {
+  inputs: {
+    /** Constant stress, applied at time zero. */
+    stress: 'stress',
+    /** Elastic strain factor ε₀. */
+    elasticStrain: { kind: 'strain', min: 0 },
+    /** Stress scale of the elastic strain, σₑ. */
+    elasticStress: { kind: 'stress', above: 0 },
+    /** Creep strain factor m at the reference time. */
+    creepStrain: { kind: 'strain', min: 0 },
+    /** Stress scale of the creep strain, σₘ. */
+    creepStress: { kind: 'stress', above: 0 },
+    /** Exponent of time; does not depend on stress. */
+    creepExponent: { kind: 'ratio', above: 0, below: 1 },
+    /** Time under load. */
+    time: { kind: 'time', min: 0 },
+    /** Time the creep strain factor is for. */
+    referenceTime: { kind: 'time', above: 0, default: '1 h' },
+  },
+  /** Total strain. */
+  output: 'strain',
+  assumes: ['constant stress and temperature', 'no physical ageing within the time'],
+  source: [{ level: 'memory', where: 'Findley, Lai & Onaran, Creep and Relaxation of Nonlinear Viscoelastic Materials, 1976' }],
+  si: ({ stress, elasticStrain, elasticStress, creepStrain, creepStress, creepExponent, time, referenceTime }) =>
+    elasticStrain * Math.sinh(stress / elasticStress) +
+    creepStrain * (time / referenceTime) ** creepExponent * Math.sinh(stress / creepStress),
+})
+
+/** Creep (apparent) modulus: stress over total strain, the number that takes the place of the modulus in elastic formulas. */
+export const creepModulus = /* @__PURE__ */ formula('materials.creepModulus', {
+  inputs: {
+    /** Constant (initial) stress. */
+    stress: { kind: 'stress', above: 0 },
+    /** Total strain at the time. */
+    strain: { kind: 'strain', above: 0 },
+  },
+  /** Creep modulus. */
+  output: 'modulus',
+  assumes: ['stress on the initial area, strain measured by an extensometer'],
+  source: [{ level: 'standard', where: 'ISO 899-1 (definition; extensometer required for design data, scope read)' }],
+  si: ({ stress, strain }) => stress / strain,
+})
+
+/** Creep strain, elastic part apart, by the Norton-Bailey law ε = ε₁ (σ/σ₁)ᵖ (t/t₁)^q. */
+export const nortonBaileyStrain = /* @__PURE__ */ formula('materials.nortonBaileyStrain', {
+  inputs: {
+    /** Constant stress. */
+    stress: { kind: 'stress', min: 0 },
+    /** Time under load. */
+    time: { kind: 'time', min: 0 },
+    /** Creep strain at the reference stress and time. */
+    referenceStrain: { kind: 'strain', above: 0 },
+    /** Reference stress. */
+    referenceStress: { kind: 'stress', above: 0 },
+    /** Reference time. */
+    referenceTime: { kind: 'time', above: 0, default: '1 h' },
+    /** Exponent of stress. */
+    stressExponent: { kind: 'ratio', above: 0 },
+    /** Exponent of time. */
+    timeExponent: { kind: 'ratio', above: 0, max: 1 },
+  },
+  /** Creep strain. */
+  output: 'strain',
+  assumes: ['constant stress and temperature', 'primary creep only'],
+  source: [{ level: 'memory', where: 'Norton 1929; Bailey 1935; Kraus, Creep Analysis, 1980' }],
+  si: ({ stress, time, referenceStrain, referenceStress, referenceTime, stressExponent, timeExponent }) =>
+    referenceStrain * (stress / referenceStress) ** stressExponent * (time / referenceTime) ** timeExponent,
+})
+
+/**
+ * Creep strain after a row of constant loads, by strain hardening or time hardening.
+ * Strain hardening carries on from the strain reached and is the better rule for unfilled plastics; time hardening carries on from the
+ * time elapsed and is the lower bound when loads rise. Neither recovers when the load comes off.
+ */
+export const creepUnderSteps = /* @__PURE__ */ formula('materials.creepUnderSteps', {
+  inputs: {
+    /** Stress of each step. */
+    stresses: { list: { kind: 'stress', min: 0 } },
+    /** How long each step lasts. */
+    durations: { list: { kind: 'time', min: 0 } },
+    /** Which state variable the rate depends on. */
+    rule: { oneOf: ['strainHardening', 'timeHardening'], default: 'strainHardening' },
+    /** Creep strain at the reference stress and time. */
+    referenceStrain: { kind: 'strain', above: 0 },
+    /** Reference stress. */
+    referenceStress: { kind: 'stress', above: 0 },
+    /** Reference time. */
+    referenceTime: { kind: 'time', above: 0, default: '1 h' },
+    /** Exponent of stress. */
+    stressExponent: { kind: 'ratio', above: 0 },
+    /** Exponent of time. */
+    timeExponent: { kind: 'ratio', above: 0, max: 1 },
+  },
+  output: {
+    /** Creep strain at the end. */
+    strain: 'strain',
+    /** Creep strain after each step. */
+    afterEach: { list: 'strain' },
+  },
+  assumes: ['Norton-Bailey law at constant temperature', 'no recovery'],
+  source: [
+    {
+      level: 'published',
+      where: 'Findley & Khosla 1955, abstract (superposition, strain and time hardening compared on unfilled plastics)',
+    },
+    { level: 'memory', where: 'Kraus, Creep Analysis, 1980' },
+  ],
+  valid: { 'as many durations as stresses': ({ stresses, durations }) => stresses.length === durations.length },
+  si: ({ stresses, durations, rule, referenceStrain, referenceStress, referenceTime, stressExponent, timeExponent }) => {
+    const afterEach: number[] = []
+    let strain = 0
+    let elapsed = 0
+    for (let i = 0; i < stresses.length; i++) {
+      const step = durations[i] as number
+      const size = referenceStrain * ((stresses[i] as number) / referenceStress) ** stressExponent
+      if (size > 0 && rule === 'strainHardening') {
+        const already = (strain / size) ** (1 / timeExponent)
+        strain = size * (already + step / referenceTime) ** timeExponent
+      } else {
+        strain += size * (((elapsed + step) / referenceTime) ** timeExponent - (elapsed / referenceTime) ** timeExponent)
+      }
+      elapsed += step
+      afterEach.push(strain)
+    }
+    return { strain, afterEach }
+  },
+})
+
+/** Time until the total strain under a constant stress reaches a limit, by the linear Findley law. */
+export const findleyTimeToStrain = /* @__PURE__ */ formula('materials.findleyTimeToStrain', {
+  inputs: {
+    /** Strain allowed. */
+    strain: { kind: 'strain', above: 0 },
+    /** Constant stress. */
+    stress: { kind: 'stress', above: 0 },
+    /** Modulus at once. */
+    modulus: { kind: 'modulus', above: 0 },
+    /** Creep strain at the reference time over the elastic strain. */
+    creepCoefficient: { kind: 'ratio', above: 0 },
+    /** Exponent of time. */
+    creepExponent: { kind: 'ratio', above: 0, below: 1 },
+    /** Time the coefficient is for. */
+    referenceTime: { kind: 'time', above: 0, default: '1 h' },
+  },
+  output: {
+    /** Time until the strain is reached; zero when the load alone reaches it. */
+    time: 'time',
+    /** Whether the strain is reached by creep or already on loading. */
+    state: { oneOf: ['byCreep', 'onLoading'] },
+  },
+  assumes: ['constant stress and temperature', 'linear range'],
+  source: [{ level: 'computed', where: 'the Findley law solved for time' }],
+  valid: { 'at most ten years': (_, { time }) => time <= 10 * 31557600 },
+  si: ({ strain, stress, modulus, creepCoefficient, creepExponent, referenceTime }) => {
+    const creep = (strain * modulus) / stress - 1
+    return {
+      time: creep <= 0 ? 0 : referenceTime * (creep / creepCoefficient) ** (1 / creepExponent),
+      state: creep <= 0 ? 'onLoading' : 'byCreep',
+    }
+  },
+})
+
+/**
+ * Relaxation modulus of a material that creeps as a pure power of time: E(t) = sin(nπ)/(nπ) / J(t).
+ * The factor below one is what is wrong with taking the reciprocal of the creep compliance.
+ */
+export const powerLawRelaxationModulus = /* @__PURE__ */ formula('materials.powerLawRelaxationModulus', {
+  inputs: {
+    /** Creep compliance at the time. */
+    compliance: { kind: 'creepCompliance', above: 0 },
+    /** Exponent of time in J = J₁ tⁿ. */
+    creepExponent: { kind: 'ratio', above: 0, below: 1 },
+  },
+  /** Relaxation modulus at the same time. */
+  output: 'modulus',
+  assumes: ['linear viscoelasticity', 'compliance a pure power of time, without an elastic part'],
+  source: [{ level: 'memory', where: 'Ferry, Viscoelastic Properties of Polymers, 3rd ed.; Park & Schapery 1999' }],
+  si: ({ compliance, creepExponent }) => Math.sin(creepExponent * Math.PI) / (creepExponent * Math.PI) / compliance,
+})
+
+/**
+ * Relaxation modulus of a material that creeps by the Findley law, exactly: E(t) = E₀ Eₙ(−c Γ(1+n) (t/t₁)ⁿ) with the Mittag-Leffler
+ * function Eₙ.
+ */
+export const findleyRelaxationModulus = /* @__PURE__ */ formula('materials.findleyRelaxationModulus', {
+  inputs: {
+    /** Modulus at once. */
+    modulus: { kind: 'modulus', above: 0 },
+    /** Creep strain at the reference time over the elastic strain. */
+    creepCoefficient: { kind: 'ratio', min: 0 },
+    /** Exponent of time. */
+    creepExponent: { kind: 'ratio', above: 0, below: 1 },
+    /** Time since the strain was imposed. */
+    time: { kind: 'time', min: 0 },
+    /** Time the coefficient is for. */
+    referenceTime: { kind: 'time', above: 0, default: '1 h' },
+  },
+  /** Relaxation modulus. */
+  output: 'modulus',
+  assumes: ['linear viscoelasticity', 'strain imposed at once and held'],
+  source: [
+    {
+      level: 'computed',
+      where:
+        'Laplace transform of the Findley compliance inverted; Mittag-Leffler function as in Podlubny, Fractional Differential Equations, 1999',
+    },
+  ],
+  si: ({ modulus, creepCoefficient, creepExponent, time, referenceTime }) =>
+    modulus * mittagLeffler(creepExponent, 1, -creepCoefficient * gamma(1 + creepExponent) * (time / referenceTime) ** creepExponent),
+})

@@ -1,0 +1,173 @@
+import { readInputs } from '../formula/index.js'
+import { bracketRoot, gradedTimes, invertHereditary } from '../numeric/index.js'
+import { type In, InputError, type Note, Quantity, show } from '../units/index.js'
+import type { CreepLaw, LinearCreepLaw } from './creep-law.js'
+
+/** One corner of a stress history; straight lines join the corners, two corners at one time are a jump. */
+export interface StressCorner {
+  readonly time: In<'time'>
+  readonly stress: In<'stress'>
+}
+
+/** What else is known of a superposition. */
+export interface SuperpositionOptions {
+  /** Short-term strength; given, a stress above half of it leaves a note, since the theory is linear. */
+  readonly strength?: In<'stress'> | undefined
+}
+
+const HISTORY = {
+  history: { list: { fields: { time: { kind: 'time', min: 0 }, stress: 'stress' } } },
+  times: { list: { kind: 'time', min: 0 } },
+  strength: { kind: 'stress', above: 0, optional: true },
+} as const
+
+/**
+ * Strain at given times under any history of stress, by Boltzmann superposition: exact for straight pieces and jumps.
+ *
+ * Stress is zero before the first corner and stays at the last one. Throws an `InputError` for a law that is not linear or a history whose
+ * times fall back.
+ */
+export function boltzmannStrain(
+  law: CreepLaw,
+  history: readonly StressCorner[],
+  times: readonly In<'time'>[],
+  options: SuperpositionOptions = {},
+): Quantity<'strain'>[] {
+  const where = 'boltzmannStrain'
+  if (law.linear === undefined) {
+    throw new InputError(where, [
+      { path: 'law', given: law.name, accepts: 'superposition holds for a linear law only; use creepUnderSteps for stepped loads' },
+    ])
+  }
+  const x = readInputs(where, HISTORY, { history: history as never, times, strength: options.strength })
+  x.history.forEach((corner, i) => {
+    const before = x.history[i - 1]
+    if (before !== undefined && corner.time < before.time)
+      throw new InputError(where, [
+        { path: `history[${i}].time`, given: show(history[i]?.time), accepts: 'must not come before the corner ahead of it' },
+      ])
+  })
+  const { strength } = x
+  const beyond = strength !== undefined && x.history.some(({ stress }) => Math.abs(stress) > 0.5 * strength)
+  const notes: Note[] | undefined = beyond
+    ? [
+        {
+          formula: 'materials.boltzmannStrain',
+          text: 'stress above half of the strength: outside the linear range, the strain is too small',
+        },
+      ]
+    : undefined
+  return x.times.map((t) => new Quantity(superposedSi(law as LinearCreepLaw, x.history, t), 'strain', undefined, notes))
+}
+
+/** Strain by superposition in SI numbers, nothing checked. */
+export function superposedSi(
+  law: LinearCreepLaw,
+  history: readonly { readonly time: number; readonly stress: number }[],
+  t: number,
+): number {
+  const { compliance } = law.linear
+  let strain = 0
+  let before: { readonly time: number; readonly stress: number } = { time: history[0]?.time ?? 0, stress: 0 }
+  for (const corner of history) {
+    if (before.time >= t && !(before.time === t && corner.time === t)) break
+    if (corner.time === before.time) strain += (corner.stress - before.stress) * compliance(t - corner.time)
+    else {
+      const rate = (corner.stress - before.stress) / (corner.time - before.time)
+      strain += rate * meanIntegral(law.linear, t - before.time, t - Math.min(corner.time, t))
+    }
+    before = corner
+  }
+  return strain
+}
+
+/** Integral of the compliance from `to` to `from`; a short piece long ago by two-point Gauss, where the difference of integrals would cancel. */
+function meanIntegral({ compliance, integral }: LinearCreepLaw['linear'], from: number, to: number): number {
+  const width = from - to
+  if (width > 1e-3 * to) return integral(from) - integral(to)
+  const middle = to + width / 2
+  const aside = width / Math.sqrt(12)
+  return (width * (compliance(middle - aside) + compliance(middle + aside))) / 2
+}
+
+/** One isochronous curve: stress over strain after a time. */
+export interface CurvePoint {
+  readonly strain: Quantity<'strain'>
+  readonly stress: Quantity<'stress'>
+}
+
+/** Isochronous curve: strain for each stress after one time. A secant on it is the modulus for a part loaded that long. */
+export function isochronousCurve(law: CreepLaw, time: In<'time'>, stresses: readonly In<'stress'>[]): CurvePoint[] {
+  const x = readInputs('isochronousCurve', { time: { kind: 'time', min: 0 }, stresses: { list: 'stress' } }, { time, stresses })
+  return x.stresses.map((stress) => ({ stress: new Quantity(stress, 'stress'), strain: new Quantity(law.si(stress, x.time), 'strain') }))
+}
+
+/** Isometric curve: the constant stress that reaches one strain after each time. Throws an `InputError` when no stress up to a gigapascal does. */
+export function isometricCurve(
+  law: CreepLaw,
+  strain: In<'strain'>,
+  times: readonly In<'time'>[],
+): { readonly time: Quantity<'time'>; readonly stress: Quantity<'stress'> }[] {
+  const x = readInputs(
+    'isometricCurve',
+    { strain: { kind: 'strain', above: 0 }, times: { list: { kind: 'time', min: 0 } } },
+    { strain, times },
+  )
+  return x.times.map((time) => ({ time: new Quantity(time, 'time'), stress: new Quantity(stressFor(law, x.strain, time), 'stress') }))
+}
+
+const LARGEST_STRESS = 1e9
+
+/** The constant stress that reaches a strain after a time, SI. */
+function stressFor(law: CreepLaw, strain: number, time: number): number {
+  if (law.linear !== undefined) return strain / law.linear.compliance(time)
+  let high = 1e5
+  while (law.si(high, time) < strain && high < LARGEST_STRESS) high *= 4
+  if (law.si(high, time) < strain) {
+    throw new InputError('isometricCurve', [
+      { path: 'strain', given: String(strain), accepts: 'no stress up to 1 GPa reaches this strain' },
+    ])
+  }
+  return bracketRoot((stress) => law.si(stress, time) - strain, 0, high)
+}
+
+const LONGEST = 100 * 31557600
+
+/**
+ * Time until a strain is reached under a constant stress, for any law.
+ * Zero when loading alone reaches it, infinite when a century does not.
+ */
+export function timeToStrain(law: CreepLaw, stress: In<'stress'>, strain: In<'strain'>): Quantity<'time'> {
+  const x = readInputs('timeToStrain', { stress: { kind: 'stress', above: 0 }, strain: { kind: 'strain', above: 0 } }, { stress, strain })
+  const over = (logTime: number) => law.si(x.stress, Math.exp(logTime)) - x.strain
+  if (law.si(x.stress, 0) >= x.strain) return new Quantity(0, 'time')
+  if (over(Math.log(LONGEST)) < 0) return new Quantity(Number.POSITIVE_INFINITY, 'time')
+  const first = Math.log(1e-9)
+  if (over(first) >= 0) return new Quantity(1e-9, 'time')
+  return new Quantity(Math.exp(bracketRoot(over, first, Math.log(LONGEST))), 'time')
+}
+
+/**
+ * Share of the stress that is left under a held strain after a time: the curve that clamp-load and press-fit decay take.
+ *
+ * Exact conversion of a linear law by solving the superposition integral for the stress (not the reciprocal of the creep strain). The
+ * curve is prepared up to `upTo` and read between its points in the logarithm of time; a later time throws a `RangeError`.
+ */
+export function relaxationCurve(
+  law: LinearCreepLaw,
+  upTo: In<'time'>,
+): ((time: Quantity<'time'>) => Quantity<'ratio'>) & { si: (time: number) => number } {
+  const { upTo: end } = readInputs('relaxationCurve', { upTo: { kind: 'time', above: 0 } }, { upTo })
+  const first = Math.min(1e-2, end / 10)
+  const times = gradedTimes(end, 240, { first })
+  const { compliance } = law.linear
+  const kept = invertHereditary(times, (elapsed) => compliance(elapsed) / compliance(0), new Float64Array(times.length).fill(1))
+  const si = (time: number): number => {
+    if (!(time >= 0 && time <= end * (1 + 1e-12))) throw new RangeError(`relaxationCurve: prepared up to ${end} s, asked for ${time} s`)
+    if (time <= first) return 1 + ((kept[1] as number) - 1) * (time / first)
+    const place = 1 + ((times.length - 2) * Math.log(time / first)) / Math.log(end / first)
+    const i = Math.min(Math.floor(place), times.length - 2)
+    return (kept[i] as number) + ((kept[i + 1] as number) - (kept[i] as number)) * (place - i)
+  }
+  return Object.assign((time: Quantity<'time'>) => new Quantity(si(time.si), 'ratio' as const), { si })
+}

@@ -1,0 +1,110 @@
+import {
+  clampLoadOverTime,
+  clampLoadPowerLaw,
+  clampLoadQuasiElastic,
+  clampLoadThroughHeat,
+  compressionSleeve,
+  embeddingLoss,
+  springWasher,
+} from '../../src/fasteners/index.js'
+import type { Source } from '../../src/formula/index.js'
+import rows from '../oracles/fasteners-clamp.json' with { type: 'json' }
+import { type Check, published, publishedValue } from './harness.js'
+
+const series: Source = {
+  level: 'referenceLibrary',
+  where: 'mpmath 60-digit series of the Mittag-Leffler function (tests/oracles/fasteners-clamp.py)',
+}
+const volterra: Source = {
+  level: 'referenceLibrary',
+  where: 'product-trapezoidal Volterra solver with exact moments, numpy (tests/oracles/fasteners-clamp.py)',
+}
+const springs: Source = { level: 'computed', where: 'springs in series and side by side, by hand' }
+
+export const checks: Check[] = [
+  ...rows.flatMap(({ c, n, r, hours, share, volterra: solved }) => {
+    const what = `creep ${c} t^${n}, bolt ${r} of the parts, ${hours} h`
+    return [
+      ...published(clampLoadPowerLaw, {
+        what,
+        given: {
+          clampLoad: '1000 N',
+          elasticCompliance: [r, 'um/N'],
+          creepingCompliance: '1 um/N',
+          creepCoefficient: c,
+          creepExponent: n,
+          time: [hours, 'h'],
+        },
+        gives: { share },
+        within: '0.00000001 %',
+        source: series,
+      }),
+      publishedValue(
+        'fasteners.clampLoadOverTime',
+        what,
+        () =>
+          clampLoadOverTime({
+            clampLoad: '1000 N',
+            elasticCompliance: [r, 'um/N'],
+            creepingLayers: [{ compliance: '1 um/N', creep: (time) => 1 + c * time.in('h') ** n }],
+            times: [[hours, 'h']],
+          }).clampLoads[0]!.over(1000).si,
+        String(solved),
+        volterra,
+        '0.05 %',
+      ),
+    ]
+  }),
+  ...published(clampLoadQuasiElastic, {
+    what: 'modulus halved, bolt 12 % of the parts: 1.12/2.12',
+    given: { clampLoad: '1000 N', elasticCompliance: '0.12 um/N', creepingCompliance: '1 um/N', creepRatio: 2 },
+    gives: { clampLoad: '528.302 N', share: 0.528302 },
+    source: { level: 'published', where: 'Crawford, Plastics Engineering 3rd ed., ch. 2, pseudo-elastic method; by hand' },
+  }),
+  ...published(clampLoadThroughHeat, {
+    what: 'elastic layers: heat adds 2 µm over 2 µm/N, cooling takes it back',
+    given: {
+      clampLoad: '100 N',
+      elasticCompliance: '0.5 um/N',
+      creepingCompliance: '1.5 um/N',
+      creep: () => 1,
+      speedUp: () => 1,
+      mismatchPerKelvin: '0.1 um',
+      spells: [
+        { duration: '1 h', temperatureChange: '20 K' },
+        { duration: '1 h', temperatureChange: '-20 K' },
+        { duration: '1 h', temperatureChange: '0 K' },
+      ],
+    },
+    gives: { startLoads: ['101 N', '99 N', '100 N'], endLoads: ['101 N', '99 N', '100 N'], lowest: '99 N', state: 'clamped' },
+    within: '0.000001 %',
+    source: springs,
+  }),
+  ...published(embeddingLoss, {
+    given: { embedding: '11 um', boltCompliance: '0.008 um/N', memberCompliance: '0.047 um/N' },
+    gives: '200 N',
+    source: springs,
+  }),
+  ...published(springWasher, {
+    given: { washerCompliance: '2 um/N', flatForce: '300 N', clampLoad: '200 N', boltCompliance: '0.01 um/N' },
+    gives: { elasticCompliance: '2.01 um/N', state: 'springs' },
+    source: springs,
+  }),
+  ...published(
+    compressionSleeve,
+    {
+      what: 'flush: load shared by stiffness, 1 to 9',
+      given: { clampLoad: '1000 N', sleeveCompliance: '0.01 um/N', printCompliance: '0.09 um/N', shortfall: '0 um' },
+      gives: { sleeveLoad: '900 N', printLoad: '100 N' },
+      within: '0.0001 %',
+      source: springs,
+    },
+    {
+      what: 'short by 100 µm where the print gives 90 µm',
+      given: { clampLoad: '1000 N', sleeveCompliance: '0.01 um/N', printCompliance: '0.09 um/N', shortfall: '100 um' },
+      gives: { sleeveLoad: '0 N', printLoad: '1000 N', state: 'sleeveTooShort' },
+      within: '0.0001 N',
+      source: springs,
+    },
+  ),
+]
