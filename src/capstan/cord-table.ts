@@ -6,7 +6,6 @@ const memory = (where: string): Source => ({ level: 'memory', where })
 
 const fibreMaker = sheet('UHMWPE fibre maker, fact sheet 2010')
 const aramidTable = sheet('aramid maker, comparison table of fibres (cN/dtex, converted with the density)')
-const nap = sheet('National Academies, NAP 1824, table 3-1')
 const mtu = sheet('Michigan Technological University, table of fibre properties')
 
 const fibre = (
@@ -36,6 +35,24 @@ const fibre = (
   }),
 })
 
+/** Temperature above which a cord under tension should not be held, and where the fibre melts or chars. */
+const heat = (service: readonly [number, number, number], end: readonly [number, number, number], what: string, source: Source) => ({
+  serviceTemperature: property('serviceTemperature', {
+    low: [service[0], 'degC'],
+    typical: [service[1], 'degC'],
+    high: [service[2], 'degC'],
+    source: memory('fibre makers: advice on continuous use; stiffness and creep fade earlier'),
+    conditions: 'continuous, under tension',
+  }),
+  endTemperature: property('meltingTemperature', {
+    low: [end[0], 'degC'],
+    typical: [end[1], 'degC'],
+    high: [end[2], 'degC'],
+    source,
+    conditions: what,
+  }),
+})
+
 const friction = (low: number, typical: number, high: number, on: string) =>
   property('ratio', { typical, low, high, source: memory('wide range of cord-on-drum figures; measure yours'), conditions: on })
 
@@ -45,31 +62,49 @@ function build() {
   return {
     'UHMWPE high grade': {
       ...fibre('0.975 g/cm^3', [3.3, 3.6, 3.9], [109, 120, 132], fibreMaker, '20 °C'),
+      ...heat([50, 60, 70], [144, 148, 152], 'melts', sheet('encyclopedia of polymers: UHMWPE fibre melts at 144-152 °C')),
       creep: 'activated',
       friction: friction(0.08, 0.12, 0.2, 'on printed polymer'),
     },
     'UHMWPE standard': {
       ...fibre('0.975 g/cm^3', [2.4, 2.8, 3.3], [65, 85, 100], fibreMaker, '20 °C'),
+      ...heat([50, 60, 70], [144, 148, 152], 'melts', sheet('encyclopedia of polymers: UHMWPE fibre melts at 144-152 °C')),
       creep: 'activated',
       friction: friction(0.08, 0.12, 0.2, 'on printed polymer'),
     },
     aramid: {
-      ...fibre('1.44 g/cm^3', [2.9, 3.0, 3.6], [70, 72, 83], aramidTable, '20 °C, regular'),
+      ...fibre(
+        '1.44 g/cm^3',
+        [2.9, 3.0, 3.6],
+        [70, 72, 83],
+        sheet('aramid maker, comparison table; upper end NAP 1824, table 3-1'),
+        '20 °C, regular',
+      ),
+      ...heat([140, 160, 180], [425, 450, 500], 'chars, does not melt', memory('aramid fibre makers')),
       creep: 'logarithmic',
       friction: friction(0.12, 0.18, 0.25, 'on printed polymer or metal'),
     },
     'aramid high modulus': {
-      ...fibre('1.45 g/cm^3', [3.0, 3.05, 3.6], [104, 110, 131], nap, '20 °C'),
+      ...fibre(
+        '1.45 g/cm^3',
+        [3.0, 3.05, 3.6],
+        [104, 110, 131],
+        sheet('aramid maker, comparison table (104 GPa); National Academies, NAP 1824, table 3-1 (124-131 GPa)'),
+        '20 °C',
+      ),
+      ...heat([140, 160, 180], [425, 450, 500], 'chars, does not melt', memory('aramid fibre makers')),
       creep: 'logarithmic',
       friction: friction(0.12, 0.18, 0.25, 'on printed polymer or metal'),
     },
     LCP: {
       ...fibre('1.41 g/cm^3', [2.6, 3.24, 3.3], [74, 74.6, 106], aramidTable, '20 °C'),
+      ...heat([100, 130, 150], [300, 320, 340], 'melts', memory('fibre maker of polyarylate LCP')),
       creep: 'logarithmic',
       friction: friction(0.1, 0.15, 0.2, 'on printed polymer'),
     },
     PBO: {
       ...fibre('1.54 g/cm^3', [5.2, 5.8, 5.8], [180, 180, 270], mtu, '20 °C'),
+      ...heat([150, 200, 250], [600, 650, 650], 'chars, does not melt', memory('fibre maker of PBO')),
       creep: 'logarithmic',
       friction: friction(0.1, 0.15, 0.25, 'on printed polymer'),
     },

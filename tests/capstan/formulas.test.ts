@@ -1,0 +1,206 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import * as c from '../../src/capstan/index.js'
+
+const between = (min: number, max: number) => fc.double({ min, max, noNaN: true })
+
+describe('friction', () => {
+  test('holding, its inverses and both ends of the cord agree', () => {
+    fc.assert(
+      fc.property(between(1, 500), between(0.02, 0.6), between(0.1, 30), (slack, friction, wrapAngle) => {
+        const taut = c.tautTension.si({ slackTension: slack, friction, wrapAngle })
+        expect(c.slackTension.si({ load: taut, friction, wrapAngle }) / slack).toBeCloseTo(1, 10)
+        expect(taut / slack / c.holdingRatio.si({ friction, wrapAngle })).toBeCloseTo(1, 10)
+        expect(c.frictionFromTensions.si({ tautTension: taut, slackTension: slack, wrapAngle })).toBeCloseTo(friction, 10)
+        expect(c.mobilisedArc.si({ tautTension: taut, slackTension: slack, friction })).toBeCloseTo(wrapAngle, 8)
+        expect(2 * Math.PI * c.wrapsNeeded.si({ tensionRatio: taut / slack, friction, reserve: 1 })).toBeCloseTo(wrapAngle, 8)
+        expect(c.runningTautTension.si({ slackTension: slack, friction, wrapAngle, massPerLength: 0.001, speed: 0 }).tautTension).toBe(taut)
+      }),
+    )
+  })
+  test('the fibre law runs into Coulomb friction at exponent 1, smoothly', () => {
+    fc.assert(
+      fc.property(between(1, 500), between(0.02, 0.5), between(0.1, 20), (slackTension, frictionFactor, wrapAngle) => {
+        const at = (exponent: number) =>
+          c.fibreTautTension.si({ slackTension, frictionFactor, exponent, centreLineRadius: 0.008, wrapAngle }).tautTension
+        expect(at(1) / c.tautTension.si({ slackTension, friction: frictionFactor, wrapAngle })).toBeCloseTo(1, 12)
+        expect(at(1 - 1e-12) / at(1)).toBeCloseTo(1, 8)
+        expect(at(0.9)).toBeLessThan(at(1))
+      }),
+    )
+  })
+  test('bending stiffness costs holding, and nothing when there is none', () => {
+    fc.assert(
+      fc.property(
+        between(2, 200),
+        between(0.05, 0.4),
+        between(2, 15),
+        between(0, 2e-5),
+        (slackTension, friction, wrapAngle, bendingRigidity) => {
+          const x = { slackTension, friction, wrapAngle, bendingRigidity, centreLineRadius: 0.0085 }
+          const limp = c.tautTension.si({ slackTension, friction, wrapAngle })
+          const y = c.stiffCordTautTension.si(x)
+          expect(y.tautTension).toBeLessThanOrEqual(limp * (1 + 1e-12))
+          expect(c.stiffCordTautTension.si({ ...x, bendingRigidity: 0 }).tautTension / limp).toBeCloseTo(1, 12)
+          if (bendingRigidity / (2 * slackTension * 0.0085 ** 2) < 0.02) expect(y.tautTensionSecondOrder / y.tautTension).toBeCloseTo(1, 2)
+        },
+      ),
+    )
+  })
+  test('grooves add friction, a flat one none', () => {
+    expect(c.vGrooveFriction.si({ friction: 0.2, grooveAngle: Math.PI }).effectiveFriction).toBeCloseTo(0.2, 12)
+    expect(c.roundGrooveFriction.si({ friction: 0.2, undercutAngle: 0, seatAngle: 0 })).toBeCloseTo(0.8 / Math.PI, 12)
+    expect(c.helixWrap.si({ centreLineRadius: 0.008, groovePitch: 0 }).frictionFactor).toBe(1)
+  })
+  test('a slack end above the taut one is refused', () => {
+    expect(() => c.frictionFromTensions({ tautTension: '5 N', slackTension: '6 N', wrapAngle: '1 turn' })).toThrow('slackTension')
+    expect(() => c.slackTension({ load: '-1 N', friction: 0.1, wrapAngle: '1 turn' })).toThrow('load')
+  })
+})
+
+describe('arcs', () => {
+  test('feed is continuous where slip reaches the anchor, and its slope is its compliance', () => {
+    fc.assert(
+      fc.property(between(0.05, 0.4), between(0.2, 6), fc.boolean(), (friction, wrapAngle, taut) => {
+        const corner = 60 * Math.exp((taut ? 1 : -1) * friction * wrapAngle)
+        const at = (tension: number) =>
+          c.arcWindup.si({ tension, storedTension: 60, friction, centreLineRadius: 0.008, wrapAngle, axialRigidity: 20000 })
+        const [inside, outside] = [at(corner * (1 - 1e-9)), at(corner * (1 + 1e-9))]
+        expect(outside.feed / inside.feed).toBeCloseTo(1, 6)
+        expect(outside.compliance / inside.compliance).toBeCloseTo(1, 6)
+        for (const tension of [0.4 * corner + 36, 1.3 * corner]) {
+          const h = 1e-5 * tension
+          expect(at(tension).compliance / ((at(tension + h).feed - at(tension - h).feed) / (2 * h))).toBeCloseTo(1, 4)
+        }
+      }),
+    )
+  })
+  test('without friction an arc is free length', () => {
+    const y = c.arcWindup.si({ tension: 90, storedTension: 60, friction: 0, centreLineRadius: 0.008, wrapAngle: 3, axialRigidity: 20000 })
+    expect(y.feed).toBeCloseTo((30 * 0.024) / 20000, 18)
+    const nearly = c.arcWindup.si({
+      tension: 90,
+      storedTension: 60,
+      friction: 1e-9,
+      centreLineRadius: 0.008,
+      wrapAngle: 3,
+      axialRigidity: 20000,
+    })
+    expect(nearly.feed / y.feed).toBeCloseTo(1, 7)
+  })
+  test('the cycle loss is the exact law’s leading order', () => {
+    const arc = { centreLineRadius: 0.008, axialRigidity: 20000, friction: 0.15 }
+    // Area between the exact branches of a settled cycle, both after reversal, between T0 − F and T0 + F.
+    const [T0, F] = [60, 1.5]
+    const [hi, lo] = [T0 + F, T0 - F]
+    const k = arc.centreLineRadius / (arc.friction * arc.axialRigidity)
+    const n = 20000
+    let area = 0
+    for (let i = 0; i < n; i++) {
+      const T = lo + ((i + 0.5) * (hi - lo)) / n
+      const down = -k * (Math.sqrt(hi) - Math.sqrt(T)) ** 2
+      const up = k * (Math.sqrt(T) - Math.sqrt(lo)) ** 2 - k * (Math.sqrt(hi) - Math.sqrt(lo)) ** 2
+      area += ((down - up) * (hi - lo)) / n
+    }
+    expect(area / c.arcCycleLoss.si({ ...arc, amplitude: F, pretension: T0 })).toBeCloseTo(1, 2)
+  })
+})
+
+describe('life', () => {
+  test('activated relaxation: nothing at no time, faster when warmer, never below nothing', () => {
+    const x = {
+      pretension: 100,
+      fibreArea: 5e-7,
+      axialRigidity: 37000,
+      referenceRate: 1e-9,
+      referenceStress: 5e8,
+      referenceTemperature: 293.15,
+      activationEnergy: 1.5 * 1.602176634e-19,
+      activationVolume: 4.5e-29,
+    }
+    expect(c.activatedPretensionLeft.si({ ...x, temperature: 293.15, time: 0 }).share).toBeCloseTo(1, 12)
+    fc.assert(
+      fc.property(between(280, 330), between(1, 1e8), (temperature, time) => {
+        const share = (T: number) => c.activatedPretensionLeft.si({ ...x, temperature: T, time }).share
+        expect(share(temperature + 5)).toBeLessThanOrEqual(share(temperature))
+        expect(share(temperature)).toBeGreaterThanOrEqual(0)
+      }),
+    )
+    // Its first slope is the activated creep factor times the reference rate.
+    const early = c.activatedPretensionLeft.si({ ...x, temperature: 313.15, time: 1 })
+    const factor = c.activatedCreepFactor.si({
+      fromTemperature: 293.15,
+      toTemperature: 313.15,
+      fromStress: 5e8,
+      toStress: 2e8,
+      activationEnergy: x.activationEnergy,
+      activationVolume: x.activationVolume,
+    })
+    expect((100 - early.tension) / (37000 * 1e-9 * factor)).toBeCloseTo(1, 3)
+  })
+  test('logarithmic relaxation starts at the logarithmic creep', () => {
+    const { tension } = c.logarithmicPretensionLeft.si({ pretension: 60, axialRigidity: 20000, perDecade: 1e-7, from: 1, to: 1000 })
+    expect((60 - tension) / (20000 * c.logarithmicCreep.si({ perDecade: 1e-7, from: 1, to: 1000 }))).toBeCloseTo(1, 3)
+  })
+})
+
+describe('parts', () => {
+  test('heat enters the take-up only where it loosens', () => {
+    const x = {
+      workingLength: 0.45,
+      pretension: 60,
+      axialRigidity: 20000,
+      beddingStrain: 0,
+      creepStrain: 0,
+      slack: 0,
+      frameExpansion: 70e-6,
+      cordExpansion: -12e-6,
+    }
+    const warm = c.takeUp.si({ ...x, temperatureRise: 30 })
+    const cold = c.takeUp.si({ ...x, temperatureRise: -30 })
+    expect(warm.total).toBeCloseTo(warm.elastic, 15)
+    expect(cold.total).toBeCloseTo(cold.elastic + 0.45 * 30 * 82e-6, 15)
+  })
+  test('a tensioner’s gain is the slope of its take-up', () => {
+    for (const method of ['endPull', 'spanIdler', 'returnIdler', 'centreDistance', 'splitDrum'] as const) {
+      const at = (travel: number) => c.tensionerTakeUp.si({ method, travel, span: 0.03, centreDistance: 0.06 })
+      expect(at(0.004).gain / ((at(0.00401).takeUp - at(0.00399).takeUp) / 2e-5)).toBeCloseTo(1, 6)
+    }
+  })
+  test('open and crossed differ; overlapping pulleys are refused', () => {
+    const x = { pinionRadius: '8 mm', drumRadius: '48 mm', centreDistance: '58 mm' } as const
+    const [crossed, open] = [c.pulleyGeometry({ ...x, arrangement: 'crossed' }), c.pulleyGeometry({ ...x, arrangement: 'open' })]
+    expect(crossed.pinionWrapAngle.si).toBeGreaterThan(Math.PI)
+    expect(open.pinionWrapAngle.si).toBeLessThan(Math.PI)
+    expect(crossed.span.si).toBeLessThan(open.span.si)
+    const loads = { ...x, taut: '75 N', slack: '45 N' } as const
+    expect(c.shaftForce({ ...loads, arrangement: 'open' }).alongCentres.si).toBeGreaterThan(
+      c.shaftForce({ ...loads, arrangement: 'crossed' }).alongCentres.si,
+    )
+    for (const arrangement of ['crossed', 'open'] as const)
+      expect(() => c.pulleyGeometry({ ...x, centreDistance: '56 mm', arrangement })).toThrow('overlap')
+  })
+  test('enough clamp load closes the layers, and exactly that', () => {
+    const neck = {
+      bendingMoment: 4,
+      axialForce: 200,
+      outerDiameter: 0.024,
+      boreDiameter: 0.008,
+      allowableAcrossLayers: 4e6,
+      holeShare: 0.1,
+    }
+    const { clampToStayClosed } = c.layerSplitting.si({ ...neck, clampLoad: 0 })
+    expect(c.layerSplitting.si({ ...neck, clampLoad: clampToStayClosed * 1.000001 }).state).toBe('closed')
+    expect(c.layerSplitting.si({ ...neck, clampLoad: clampToStayClosed * 0.999 }).state).toBe('heldByBond')
+    expect(c.layerSplitting.si({ ...neck, bendingMoment: 40, clampLoad: 0 }).state).toBe('splits')
+  })
+  test('the anchor feels at least the stored tension under a taut span, at most it under a slack one', () => {
+    fc.assert(
+      fc.property(between(1, 300), between(0.05, 0.4), between(0, 10), (spanTension, friction, wrapAngle) => {
+        const pull = c.anchorPull.si({ spanTension, storedTension: 60, friction, wrapAngle })
+        if (spanTension >= 60) expect(pull).toBeGreaterThanOrEqual(60 - 1e-9)
+        else expect(pull).toBeLessThanOrEqual(60 + 1e-9)
+      }),
+    )
+  })
+})
