@@ -71,21 +71,22 @@ const RANK_TOLERANCE = 1e-9
 /**
  * Fits parameters to data: bounded non-linear least squares by Levenberg and Marquardt's method.
  *
- * Steps come from an orthogonal factorisation (never from JᵀJ), with Moré's scaling and Nielsen's damping; parameters pressed against a limit are
- * held there while the rest move. Afterwards the scaled Jacobian's singular values tell which parameters are determined. Finds a local
+ * Steps come from an orthogonal factorisation, with Moré's scaling, Nielsen's damping and a second-order bend (geodesic acceleration) that also
+ * refuses steps too long for the model; parameters pressed against a limit are held there while the rest move. Afterwards the scaled Jacobian's singular values tell which parameters are determined. Finds a local
  * minimum: start near, or several times.
  *
  * @throws NumericError `badArgument` for lengths that differ, fewer residuals than parameters, or a start outside the limits;
  * `notFinite` when residuals or Jacobian are not finite at the start.
  *
- * Source: J. J. Moré, *Lecture Notes in Mathematics* 630 (1978) 105; H. B. Nielsen, report IMM-REP-1999-05 (damping); covariance as in any text
+ * Source: J. J. Moré, *Lecture Notes in Mathematics* 630 (1978) 105; H. B. Nielsen, report IMM-REP-1999-05 (damping); M. K. Transtrum, J. P. Sethna, arXiv 1201.5885 (2012)
+ * (acceleration); covariance as in any text
  * on non-linear regression, e.g. D. M. Bates, D. G. Watts, *Nonlinear Regression Analysis*, 1988.
  */
 export function fitLeastSquares(problem: LeastSquaresProblem): LeastSquaresFit {
   const { fTolerance = 1e-14, xTolerance = 1e-12, maxIterations = 500 } = problem
   const state = new FitState(problem)
   const { n } = state
-  let damping = 1e-3
+  let damping = 1
   let growth = 2
   let iterations = 0
   let ended: 'converged' | 'limit' = 'limit'
@@ -97,9 +98,9 @@ export function fitLeastSquares(problem: LeastSquaresProblem): LeastSquaresFit {
       break
     }
     const { sumOfSquares } = state
-    const { predicted, relativeStep } = state.tryStep(damping)
-    const actual = sumOfSquares - state.trialSum
-    if (actual > 0 && Number.isFinite(state.trialSum)) {
+    const { predicted, relativeStep, curved } = state.tryStep(damping)
+    const actual = curved ? Number.NaN : sumOfSquares - state.trialSum
+    if (actual > 0) {
       const gain = actual / Math.max(predicted, Number.MIN_VALUE)
       state.acceptStep()
       state.linearise()
@@ -115,7 +116,7 @@ export function fitLeastSquares(problem: LeastSquaresProblem): LeastSquaresFit {
       }
     } else {
       // No descent although the model promises next to nothing: rounding is all that is left.
-      if (Number.isFinite(state.trialSum) && (relativeStep <= xTolerance || predicted <= fTolerance * sumOfSquares)) {
+      if (Number.isFinite(actual) && (relativeStep <= xTolerance || predicted <= fTolerance * sumOfSquares)) {
         ended = 'converged'
         break
       }
@@ -252,9 +253,13 @@ class FitState {
     return size === 0 || this.free.every((j) => Math.abs(this.gradient[j]!) <= 1e-15 * this.columnSize[j]! * size)
   }
 
-  /** Solves the damped problem, clips the step to the limits and evaluates it. */
-  tryStep(damping: number): { predicted: number; relativeStep: number } {
-    const { n, free, r, qtr, scale, p, trial } = this
+  /**
+   * Solves the damped problem, bends the step by its second derivative, clips it to the limits and evaluates it.
+   *
+   * `curved` is true when the bend is too large for the linear model to be believed at this damping.
+   */
+  tryStep(damping: number): { predicted: number; relativeStep: number; curved: boolean } {
+    const { free, r, qtr, scale, p, trial } = this
     const k = free.length
     const rows = 2 * k
     const a = new Float64Array(rows * k)
@@ -262,15 +267,11 @@ class FitState {
     for (let i = 0; i < k; i++) {
       for (let c = i; c < k; c++) a[i * k + c] = r[i * k + c]!
       b[i] = -qtr[i]!
-      const size = scale[free[i]!]!
-      a[(k + i) * k + i] = Math.sqrt(damping) * (size > 0 ? size : 1)
+      a[(k + i) * k + i] = Math.sqrt(damping) * (scale[free[i]!]! > 0 ? scale[free[i]!]! : 1)
     }
     householder(a, rows, k, b)
-    for (let i = k - 1; i >= 0; i--) {
-      let sum = b[i]!
-      for (let c = i + 1; c < k; c++) sum -= a[i * k + c]! * b[c]!
-      b[i] = sum / a[i * k + i]!
-    }
+    solveUpper(a, k, b)
+    const curved = this.bend(a, b)
     trial.set(p)
     let relativeStep = 0
     const step = new Float64Array(k)
@@ -287,8 +288,45 @@ class FitState {
       for (let c = i; c < k; c++) change += r[i * k + c]! * step[c]!
       predicted -= change * (2 * qtr[i]! + change)
     }
-    this.trialSum = n > 0 ? this.evaluate(trial, this.trialResiduals) : 0
-    return { predicted, relativeStep }
+    if (!curved) this.trialSum = this.evaluate(trial, this.trialResiduals)
+    return { predicted, relativeStep, curved }
+  }
+
+  /** Adds half the geodesic acceleration to the step `v`; true when it is too large beside the step. */
+  private bend(factor: Float64Array, v: Float64Array): boolean {
+    const { n, m, free, p, trial, jacobian, residuals, scale } = this
+    const k = free.length
+    const h = 0.1
+    trial.set(p)
+    for (let c = 0; c < k; c++) {
+      const j = free[c]!
+      trial[j] = p[j]! + h * v[c]!
+      // Beyond a limit the residuals may not exist.
+      if (trial[j]! < this.lower[j]! || trial[j]! > this.upper[j]!) return false
+    }
+    if (!Number.isFinite(this.evaluate(trial, this.trialResiduals))) return true
+    const bendBy = new Float64Array(k)
+    for (let i = 0; i < m; i++) {
+      let along = 0
+      for (let c = 0; c < k; c++) along += jacobian[i * n + free[c]!]! * v[c]!
+      const second = (2 / h) * ((this.trialResiduals[i]! - residuals[i]!) / h - along)
+      for (let c = 0; c < k; c++) bendBy[c] = bendBy[c]! - jacobian[i * n + free[c]!]! * second
+    }
+    // The damped normal equations are RᵀR: two triangular solutions.
+    for (let i = 0; i < k; i++) {
+      for (let c = 0; c < i; c++) bendBy[i] = bendBy[i]! - factor[c * k + i]! * bendBy[c]!
+      bendBy[i] = bendBy[i]! / factor[i * k + i]!
+    }
+    solveUpper(factor, k, bendBy)
+    let length = 0
+    let bent = 0
+    for (let c = 0; c < k; c++) {
+      length += (scale[free[c]!]! * v[c]!) ** 2
+      bent += (scale[free[c]!]! * bendBy[c]!) ** 2
+    }
+    if (!(4 * bent <= 0.75 ** 2 * length)) return true
+    for (let c = 0; c < k; c++) v[c] = v[c]! + 0.5 * bendBy[c]!
+    return false
   }
 
   acceptStep(): void {
@@ -375,6 +413,15 @@ function summarise(
     iterations,
     evaluations: state.evaluations,
     ended,
+  }
+}
+
+/** Solves R x = b in place, R upper triangular in the first n rows of `a`. */
+function solveUpper(a: Float64Array, n: number, b: Float64Array): void {
+  for (let i = n - 1; i >= 0; i--) {
+    let sum = b[i]!
+    for (let c = i + 1; c < n; c++) sum -= a[i * n + c]! * b[c]!
+    b[i] = sum / a[i * n + i]!
   }
 }
 

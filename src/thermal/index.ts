@@ -11,30 +11,8 @@
  *
  * @module
  */
-export {
-  ATMOSPHERE,
-  airProperties,
-  airProperties,
-  GRAVITY,
-  pressureAtAltitude,
-  pressureAtAltitude,
-  rayleighNumber,
-  rayleighNumber,
-} from './air.js'
-export {
-  biotNumber,
-  biotNumber,
-  contactConductance,
-  contactConductance,
-  layerResistance,
-  layerResistance,
-  ringArea,
-  ringArea,
-  shellResistance,
-  shellResistance,
-  surfaceResistance,
-  surfaceResistance,
-} from './conduction.js'
+export { ATMOSPHERE, airProperties, GRAVITY, pressureAtAltitude, rayleighNumber } from './air.js'
+export { biotNumber, contactConductance, layerResistance, ringArea, shellResistance, surfaceResistance } from './conduction.js'
 export { bridgeConductionLoss, bridgeSwitchingLoss } from './controller.js'
 export {
   adiabaticPulse,
@@ -53,14 +31,9 @@ export {
 export { annularFin, barFin, straightFin } from './fins.js'
 export {
   forcedConvection,
-  forcedConvection,
-  mixedConvection,
   mixedConvection,
   nusseltCylinderCrossflow,
-  nusseltCylinderCrossflow,
   nusseltFlatPlate,
-  nusseltFlatPlate,
-  nusseltRotatingCylinder,
   nusseltRotatingCylinder,
 } from './forced-convection.js'
 export {
@@ -73,21 +46,15 @@ export {
 } from './motor-constants.js'
 export {
   naturalConvection,
-  naturalConvection,
-  nusseltHorizontalCylinder,
   nusseltHorizontalCylinder,
   nusseltPlateDown,
-  nusseltPlateDown,
-  nusseltPlateUp,
   nusseltPlateUp,
   nusseltVerticalPlate,
-  nusseltVerticalPlate,
-  nusseltVerticalPlateLaminar,
   nusseltVerticalPlateLaminar,
 } from './natural-convection.js'
 export { type Network, type NetworkLink, type NetworkNode, network } from './network.js'
 export { dragLoss, noLoadLoss, noLoadSplit } from './no-load.js'
-export { radiantFlux, radiantFlux, radiationCoefficient, radiationCoefficient, STEFAN_BOLTZMANN } from './radiation.js'
+export { radiantFlux, radiationCoefficient, STEFAN_BOLTZMANN } from './radiation.js'
 export { ringOnPlate } from './ring-plate.js'
 export { bestFinSpacing, finCount, plateFinSink } from './sink.js'
 export { discSpreading, discSpreadingEstimate, halfSpaceSpreading, ringSpreading } from './spreading.js'
