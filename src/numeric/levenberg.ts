@@ -86,43 +86,42 @@ export function fitLeastSquares(problem: LeastSquaresProblem): LeastSquaresFit {
   const { fTolerance = 1e-14, xTolerance = 1e-12, maxIterations = 500 } = problem
   const state = new FitState(problem)
   const { n } = state
-  let damping = 1
+  let damping = 1e-2
   let growth = 2
   let iterations = 0
   let ended: 'converged' | 'limit' = 'limit'
   state.linearise()
   while (iterations < maxIterations) {
     iterations++
-    if (state.stationary()) {
+    if (state.settled()) {
       ended = 'converged'
       break
     }
     const { sumOfSquares } = state
     const { predicted, relativeStep, curved } = state.tryStep(damping)
     const actual = curved ? Number.NaN : sumOfSquares - state.trialSum
+    // A step that is short only because it is strongly damped says nothing about the distance to the minimum.
+    const short =
+      damping <= 1 &&
+      (relativeStep <= xTolerance || (Math.abs(actual) <= fTolerance * sumOfSquares && predicted <= fTolerance * sumOfSquares))
     if (actual > 0) {
       const gain = actual / Math.max(predicted, Number.MIN_VALUE)
       state.acceptStep()
       state.linearise()
       damping = Math.max(damping * Math.max(1 / 3, 1 - (2 * gain - 1) ** 3), 1e-16)
       growth = 2
-      if (
-        (actual <= fTolerance * sumOfSquares && predicted <= fTolerance * sumOfSquares) ||
-        relativeStep <= xTolerance ||
-        state.sumOfSquares === 0
-      ) {
-        ended = 'converged'
-        break
-      }
     } else {
-      // No descent although the model promises next to nothing: rounding is all that is left.
-      if (Number.isFinite(actual) && (relativeStep <= xTolerance || predicted <= fTolerance * sumOfSquares)) {
-        ended = 'converged'
-        break
-      }
       damping *= growth
       growth *= 2
-      if (!(damping < 1e300)) break
+    }
+    if (short && !curved) {
+      ended = 'converged'
+      break
+    }
+    // No step of any length descends.
+    if (!(damping < 1e16)) {
+      if (state.settled(1e-8)) ended = 'converged'
+      break
     }
   }
   return summarise(problem, state, n, iterations, ended)
@@ -247,10 +246,16 @@ class FitState {
     }
   }
 
-  /** True when the gradient in the free parameters vanishes beside residuals and columns. */
-  stationary(): boolean {
+  /**
+   * True when what the free parameters could still remove from the residuals vanishes beside the residuals: the cosine of each column with them
+   * is nil, or (Bates & Watts' relative offset) the tangent plane's share of the residuals is.
+   */
+  settled(tolerance = 1e-10): boolean {
     const size = Math.sqrt(this.sumOfSquares)
-    return size === 0 || this.free.every((j) => Math.abs(this.gradient[j]!) <= 1e-15 * this.columnSize[j]! * size)
+    if (size === 0 || this.free.every((j) => Math.abs(this.gradient[j]!) <= 1e-5 * tolerance * this.columnSize[j]! * size)) return true
+    let share = 0
+    for (let i = 0; i < this.free.length; i++) share += this.qtr[i]! ** 2
+    return Math.sqrt(share) <= tolerance * size
   }
 
   /**
@@ -297,6 +302,14 @@ class FitState {
     const { n, m, free, p, trial, jacobian, residuals, scale } = this
     const k = free.length
     const h = 0.1
+    // A small change of the residuals needs no bend, and its second difference would be rounding.
+    let change = 0
+    for (let i = 0; i < m; i++) {
+      let along = 0
+      for (let c = 0; c < k; c++) along += jacobian[i * n + free[c]!]! * v[c]!
+      change += along * along
+    }
+    if (change < 1e-4 * this.sumOfSquares) return false
     trial.set(p)
     for (let c = 0; c < k; c++) {
       const j = free[c]!
