@@ -1,0 +1,152 @@
+import { formula } from '../formula/index.js'
+
+/**
+ * A bolt drilled and tapped from its end for a smaller screw: what is left of it in tension and torsion, and whether the wall will do.
+ *
+ * The hole counts with the inner thread's major diameter, where the tap cuts, not with the tap drill. Torsion falls far less than tension.
+ */
+export const drilledBolt = /* @__PURE__ */ formula('fasteners.drilledBolt', {
+  inputs: {
+    /** The outer thread's sizes. */
+    outer: {
+      fields: {
+        /** Root diameter. */
+        rootDiameter: { kind: 'length', above: 0 },
+        /** Stress area. */
+        stressArea: { kind: 'area', above: 0 },
+        /** Area on the root diameter. */
+        rootArea: { kind: 'area', above: 0 },
+      },
+    },
+    /** The inner thread's sizes. */
+    inner: {
+      fields: {
+        /** Nominal diameter. */
+        diameter: { kind: 'length', above: 0 },
+        /** Pitch. */
+        pitch: { kind: 'length', above: 0 },
+        /** Stress area. */
+        stressArea: { kind: 'area', above: 0 },
+      },
+    },
+    /** Yield strength of the outer bolt; below its class where drilling has tempered it. */
+    outerYieldStrength: { kind: 'stress', above: 0 },
+    /** Yield strength of the inner screw. */
+    innerYieldStrength: { kind: 'stress', above: 0 },
+    /** Tension of the outer bolt over the drilled part. */
+    tension: { kind: 'force', min: 0 },
+    /** Torque in its thread while it is tightened, or carried. */
+    torque: { kind: 'torque', min: 0 },
+  },
+  output: {
+    /** Wall from the inner thread to the outer thread's root. */
+    wall: 'length',
+    /** Area left, by the root diameter (safe). */
+    rootArea: 'area',
+    /** Area left, by the stress area. */
+    stressArea: 'area',
+    /** Share of the stress area that is left. */
+    areaLeft: 'ratio',
+    /** Share of the torsional section modulus that is left. */
+    torsionLeft: 'ratio',
+    /** Yield load of what is left, by the root diameter. */
+    yieldLoad: 'force',
+    /** Torque at yield. */
+    yieldTorque: 'torque',
+    /** Von Mises stress under tension and torque together. */
+    vonMises: 'stress',
+    /** Yield strength over that; infinite without load. */
+    reserve: { kind: 'ratio', infinite: true },
+    /** Whether wall and strengths meet the rule: yield load 1.25 times the inner screw's, wall 1.5 inner pitches, width 1.4 times the inner diameter. */
+    wallRule: { oneOf: ['met', 'tooThin'] },
+  },
+  assumes: ['elastic torsion', 'hole on the axis', 'no notch at the end of the hole: do not let it end at a head or first engaged turn'],
+  source: [
+    { level: 'computed', where: 'areas and section moduli of a ring' },
+    { level: 'assumption', where: 'wall rule: nut-dilation range of VDI 2230-1 (from memory) and a wall of 1.5 pitches' },
+  ],
+  requires: {
+    inner: {
+      accepts: 'must be smaller than the root of the outer thread',
+      holds: ({ inner, outer }) => inner.diameter < outer.rootDiameter,
+    },
+  },
+  si: ({ outer, inner, outerYieldStrength, innerYieldStrength, tension, torque }) => {
+    const hole = (Math.PI / 4) * inner.diameter ** 2
+    const wall = (outer.rootDiameter - inner.diameter) / 2
+    const rootArea = outer.rootArea - hole
+    const stressArea = outer.stressArea - hole
+    const torsionLeft = 1 - (inner.diameter / outer.rootDiameter) ** 4
+    const modulus = (Math.PI / 16) * outer.rootDiameter ** 3 * torsionLeft
+    const vonMises = Math.hypot(tension / rootArea, (Math.sqrt(3) * torque) / modulus)
+    const yieldLoad = rootArea * outerYieldStrength
+    return {
+      wall,
+      rootArea,
+      stressArea,
+      areaLeft: stressArea / outer.stressArea,
+      torsionLeft,
+      yieldLoad,
+      yieldTorque: (modulus * outerYieldStrength) / Math.sqrt(3),
+      vonMises,
+      reserve: vonMises === 0 ? Number.POSITIVE_INFINITY : outerYieldStrength / vonMises,
+      wallRule:
+        yieldLoad >= 1.25 * inner.stressArea * innerYieldStrength && wall >= 1.5 * inner.pitch && outer.rootDiameter >= 1.4 * inner.diameter
+          ? ('met' as const)
+          : ('tooThin' as const),
+    }
+  },
+})
+
+/** An end cap or big washer on a screw that keeps a free-turning link on its axle: play, bearing, bending and shear of the cap. */
+export const endCap = /* @__PURE__ */ formula('fasteners.endCap', {
+  inputs: {
+    /** Thrust of the link against the cap. */
+    thrust: { kind: 'force', min: 0 },
+    /** Diameter of the axle end on which the cap sits. */
+    axleDiameter: { kind: 'length', above: 0 },
+    /** Outer diameter of the cap. */
+    capDiameter: { kind: 'length', above: 0 },
+    /** Thickness of the cap. */
+    capThickness: { kind: 'length', above: 0 },
+    /** Bore of the link that turns on the axle. */
+    linkBore: { kind: 'length', above: 0 },
+    /** Width of the link along the axle. */
+    linkWidth: { kind: 'length', above: 0 },
+    /** Length of axle between its shoulder and the cap. */
+    axleLength: { kind: 'length', above: 0 },
+  },
+  output: {
+    /** Axial play of the link; negative when it is clamped. */
+    play: 'length',
+    /** Pressure of link on cap. */
+    pressure: 'stress',
+    /** Bending stress of the cap at the axle's edge, the overhang as a cantilever. */
+    bendingStress: 'stress',
+    /** Shear stress of the cap around the axle. */
+    shearStress: 'stress',
+    /** Whether the link turns freely. */
+    state: { oneOf: ['turnsFreely', 'clamped'] },
+  },
+  assumes: ["overhang of the cap as a cantilever on the axle's edge (safe: a ring is stiffer)", 'thrust even around'],
+  source: [{ level: 'computed', where: 'cantilever strip and ring areas' }],
+  requires: {
+    linkBore: { accepts: 'must not be smaller than the axle', holds: ({ linkBore, axleDiameter }) => linkBore >= axleDiameter },
+    capDiameter: {
+      accepts: 'must be larger than the bore of the link, or it keeps nothing',
+      holds: ({ capDiameter, linkBore }) => capDiameter > linkBore,
+    },
+  },
+  si: ({ thrust, axleDiameter, capDiameter, capThickness, linkBore, linkWidth, axleLength }) => {
+    const arm = (capDiameter + linkBore) / 4 - axleDiameter / 2
+    const around = Math.PI * axleDiameter
+    const play = axleLength - linkWidth
+    return {
+      play,
+      pressure: thrust / ((Math.PI / 4) * (capDiameter ** 2 - linkBore ** 2)),
+      bendingStress: (6 * thrust * arm) / (around * capThickness ** 2),
+      shearStress: thrust / (around * capThickness),
+      state: play > 0 ? ('turnsFreely' as const) : ('clamped' as const),
+    }
+  },
+})

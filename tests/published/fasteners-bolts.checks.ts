@@ -1,0 +1,154 @@
+import {
+  boltGroupShear,
+  boltGroupTipping,
+  drilledBolt,
+  endCap,
+  insertBound,
+  metricThread,
+  powerScrew,
+  prying,
+  threadStrip,
+} from '../../src/fasteners/index.js'
+import type { Source } from '../../src/formula/index.js'
+import { type Check, published } from './harness.js'
+
+const hand = (where: string): Source => ({ level: 'computed', where })
+
+/** Sheared areas in mm² per mm of engagement: part and screw at basic sizes, part and screw at the worst limits, engagement of equal strength in mm. */
+const STRIP: readonly (readonly ['M3' | 'M4' | 'M5' | 'M6' | 'M8', string, string, string, string, string])[] = [
+  ['M3', '8.247', '5.793', '5.547', '3.903', '2.58'],
+  ['M4', '10.996', '7.639', '7.769', '5.473', '3.21'],
+  ['M5', '13.744', '9.740', '9.999', '7.073', '4.01'],
+  ['M6', '16.493', '11.5865', '12.191', '8.646', '4.66'],
+  ['M8', '21.991', '15.661', '16.829', '12.161', '6.02'],
+]
+const strengths = { partShearStrength: '20 MPa', screwShearStrength: '480 MPa', screwTensileStrength: '800 MPa' } as const
+const corner = (x: number, y: number) => ({ x: [x, 'mm'] as const, y: [y, 'mm'] as const, area: '144 mm^2' as const })
+
+export const checks: Check[] = [
+  ...STRIP.flatMap(([name, partBasic, screwBasic, partWorst, screwWorst, equal]) => {
+    const engagement = [metricThread(name).diameter.in('mm') * 1.5, 'mm'] as const
+    const given = { thread: metricThread(name), engagement, threadLength: engagement, ...strengths }
+    const areas = (part: string, screw: string) => ({
+      partAreaPerLength: `${part} mm` as '1 mm',
+      screwAreaPerLength: `${screw} mm` as '1 mm',
+    })
+    return published(
+      threadStrip,
+      {
+        what: `${name}, basic profile`,
+        given: { ...given, limits: 'basic' },
+        gives: areas(partBasic, screwBasic),
+        source: hand('7/8 π d, and π D1/P (P/2 + (d2 − D1) tan 30°)'),
+      },
+      {
+        what: `${name}, loosest 6g and 6H`,
+        given,
+        gives: { ...areas(partWorst, screwWorst), equalStrengthEngagement: `${equal} mm` as '1 mm' },
+        // Published limits are whole µm: half of one in two diameters is 0.01 mm of area per length.
+        within: '0.01 mm',
+        source: { level: 'published', where: "FED-STD-H28/2B and Machinery's Handbook 24 on the limits of ISO 965-2" },
+      },
+    )
+  }),
+  ...published(boltGroupShear, {
+    what: 'overhung bar, 16 kN at 425 mm, four bolts at 60 and 75 mm',
+    given: {
+      bolts: [corner(75, 60), corner(75, -60), corner(-75, -60), corner(-75, 60)],
+      forceX: '0 kN',
+      forceY: '-16 kN',
+      atX: '425 mm',
+      atY: '0 mm',
+    },
+    gives: { sizes: ['21.0 kN', '21.0 kN', '14.8 kN', '14.8 kN'], largest: '21.0 kN', centreMoment: '-6800 N m' },
+    source: { level: 'published', where: 'Shigley 9th ed., example 8-7' },
+  }),
+  ...published(boltGroupTipping, {
+    what: 'three bolts at 20, 40 and 60 mm',
+    given: { distances: ['20 mm', '40 mm', '60 mm'], moment: '56 N m', tension: '300 N' },
+    // Σy² = 5600 mm²: 200, 400, 600 N and 100 N each.
+    gives: { tensions: ['300 N', '500 N', '700 N'], largest: '700 N' },
+    within: '0.0001 %',
+    source: hand('M y / Σy²'),
+  }),
+  ...published(prying, {
+    given: { load: '200 N', loadToBolt: '10 mm', boltToToe: '8 mm', width: '20 mm', thickness: '5 mm', holeDiameter: '4 mm' },
+    gives: { boltTension: '450 N', toeForce: '250 N', flangeStress: '30 MPa' },
+    within: '0.0001 %',
+    source: hand('P (a + b)/a; 6 × 200 × 10/(16 × 25)'),
+  }),
+  ...published(insertBound, {
+    what: 'knurl 5.6 mm, 8 mm long, half of 20 MPa',
+    given: {
+      knurlDiameter: '5.6 mm',
+      length: '8 mm',
+      shearStrength: '20 MPa',
+      share: 0.5,
+      calibrated: true,
+      bossDiameter: '10.4 mm',
+      bossStrength: '20 MPa',
+      preload: '1 kN',
+      jacksOut: true,
+    },
+    // π × 5.6 × 8 × 10 = 1407.43 N; × 2.8 mm; ring π/4 (108.16 − 31.36) × 20 = 1206.37 N.
+    gives: { pullOut: '1407.43 N', turnOut: '3.94081 N m', bossTension: '1206.37 N', preloadUse: 0.828932, state: 'holds' },
+    source: hand('envelope of the knurl and ring of the boss'),
+  }),
+  ...published(powerScrew, {
+    what: 'square thread 32 mm, two starts',
+    given: {
+      force: '6.4 kN',
+      meanDiameter: '30 mm',
+      lead: '8 mm',
+      halfThreadAngle: '0 deg',
+      threadFriction: 0.08,
+      collarFriction: 0.08,
+      collarDiameter: '40 mm',
+    },
+    // The book prints 26.18 N m, -0.466 + 10.24 = 9.77 N m and 0.311.
+    gives: { raisingTorque: '26.18 N m', collarTorque: '10.24 N m', loweringTorque: '9.77 N m', efficiency: 0.311, state: 'selfLocking' },
+    source: { level: 'memory', where: 'Shigley 9th ed., example 8-1' },
+  }),
+  ...published(drilledBolt, {
+    what: 'M3 in M6',
+    given: {
+      outer: metricThread('M6'),
+      inner: metricThread('M3'),
+      outerYieldStrength: '640 MPa',
+      innerYieldStrength: '640 MPa',
+      tension: '3 kN',
+      torque: '0 N m',
+    },
+    gives: { wall: '0.887 mm', rootArea: '10.825 mm^2', stressArea: '13.05 mm^2', areaLeft: 0.649, torsionLeft: 0.844 },
+    source: hand('A(d3) − π 9/4, A_s − π 9/4, 1 − (3/4.7731)⁴'),
+  }),
+  ...published(drilledBolt, {
+    what: 'M3 in M6, tension and torque',
+    given: {
+      outer: metricThread('M6'),
+      inner: metricThread('M3'),
+      outerYieldStrength: '640 MPa',
+      innerYieldStrength: '640 MPa',
+      tension: '3 kN',
+      torque: '2 N m',
+    },
+    // 3000/10.8251 = 277.13; 2000/18.021 × √3 = 192.23; root of squares.
+    gives: { vonMises: '337.28 MPa', reserve: 1.8976, yieldTorque: '6.6588 N m' },
+    within: '0.02 %',
+    source: hand('von Mises of F/A and T/W, W = π (d3⁴ − D⁴)/(16 d3)'),
+  }),
+  ...published(endCap, {
+    given: {
+      thrust: '100 N',
+      axleDiameter: '6 mm',
+      capDiameter: '12 mm',
+      capThickness: '2 mm',
+      linkBore: '8 mm',
+      linkWidth: '9.9 mm',
+      axleLength: '10 mm',
+    },
+    // Arm 5 − 3 = 2 mm; around 18.8496 mm.
+    gives: { play: '0.1 mm', pressure: '1.59155 MPa', bendingStress: '15.9155 MPa', shearStress: '2.65258 MPa', state: 'turnsFreely' },
+    source: hand('cantilever strip and ring areas'),
+  }),
+]
