@@ -12,10 +12,15 @@ export function householder(a: Float64Array, m: number, n: number, b?: Float64Ar
     let largest = 0
     for (let i = k; i < m; i++) largest = Math.max(largest, Math.abs(a[i * n + k]!))
     if (largest === 0) continue
+    // In units of the largest entry, squares neither over- nor underflow.
     let total = 0
-    for (let i = k; i < m; i++) total += (a[i * n + k]! / largest) ** 2
+    for (let i = k; i < m; i++) {
+      const entry = a[i * n + k]! / largest
+      a[i * n + k] = entry
+      total += entry * entry
+    }
     const pivot = a[k * n + k]!
-    const norm = (pivot > 0 ? -1 : 1) * largest * Math.sqrt(total)
+    const norm = (pivot > 0 ? -1 : 1) * Math.sqrt(total)
     // The reflection's vector is the column with its head changed; beta is half its squared length.
     const head = pivot - norm
     const beta = -norm * head
@@ -32,7 +37,7 @@ export function householder(a: Float64Array, m: number, n: number, b?: Float64Ar
       const factor = sum / beta
       for (let i = k; i < m; i++) b[i] = b[i]! - factor * a[i * n + k]!
     }
-    a[k * n + k] = norm
+    a[k * n + k] = norm * largest
     for (let i = k + 1; i < m; i++) a[i * n + k] = 0
   }
 }
