@@ -85,9 +85,15 @@ describe('the leg against a generic kinematics library', () => {
     const angles = { abduction: [q[0]!, 'rad'], hip: [q[1]!, 'rad'], knee: [q[2]!, 'rad'] } as const
     const M = dynamics.massMatrix(angles).map((row) => row.map((x) => x.si))
     close(M.flat(), pose.mass.flat())
-    close(Object.values(dynamics.gravityTorque(angles)).map((x) => x.si), pose.gravity)
+    close(
+      Object.values(dynamics.gravityTorque(angles)).map((x) => x.si),
+      pose.gravity,
+    )
     const rates = { abduction: [pose.w[0]!, 'rad/s'], hip: [pose.w[1]!, 'rad/s'], knee: [pose.w[2]!, 'rad/s'] } as const
-    close(Object.values(dynamics.coriolisTorque({ angles, rates })).map((x) => x.si), pose.coriolis)
+    close(
+      Object.values(dynamics.coriolisTorque({ angles, rates })).map((x) => x.si),
+      pose.coriolis,
+    )
 
     // Gravity torque is the gradient of the potential.
     for (let j = 0; j < 3; j++) {
@@ -101,7 +107,13 @@ describe('chains of one to eight joints against a generic kinematics library', (
   test.each(oracle.chains.map((chain) => [chain.n, chain] as const))('%i joints', (n, given) => {
     const chain = chainFromDenavitHartenberg({
       convention: 'standard',
-      rows: given.rows.map((row) => ({ type: row.type, theta: [row.theta, 'rad'], d: [row.d, 'm'], a: [row.a, 'm'], alpha: [row.alpha, 'rad'] })),
+      rows: given.rows.map((row) => ({
+        type: row.type,
+        theta: [row.theta, 'rad'],
+        d: [row.d, 'm'],
+        a: [row.a, 'm'],
+        alpha: [row.alpha, 'rad'],
+      })),
       links: given.links.map(link),
       gravity: { x: [given.g[0]!, 'm/s^2'], y: [given.g[1]!, 'm/s^2'], z: [given.g[2]!, 'm/s^2'] },
     })
@@ -150,7 +162,9 @@ describe('conventions', () => {
     { theta: '-0.2 rad', d: '0.05 m', a: '0.1 m', alpha: '-1.1 rad' },
   ] as const
   test('the same rows are different chains in the two conventions', () => {
-    const [standard, modified] = (['standard', 'modified'] as const).map((convention) => chainFromDenavitHartenberg({ convention, rows }).pose(rad([0.2, 0.4])))
+    const [standard, modified] = (['standard', 'modified'] as const).map((convention) =>
+      chainFromDenavitHartenberg({ convention, rows }).pose(rad([0.2, 0.4])),
+    )
     expect(standard!.position.x.si).not.toBeCloseTo(modified!.position.x.si, 3)
   })
 
@@ -158,8 +172,18 @@ describe('conventions', () => {
     // Rx(α)Tx(a) of a modified row belongs to the link before: moving it up one row, with the last as the tool, is the standard form.
     const modified = chainFromDenavitHartenberg({
       convention: 'modified',
-      rows: [{ theta: '0.3 rad', d: '0.1 m' }, { theta: '-0.2 rad', d: '0.05 m', a: '0.2 m', alpha: '0.5 rad' }],
-      tool: { position: { x: '0.1 m', y: '0 m', z: '0 m' }, rotation: [[1, 0, 0], [0, Math.cos(-1.1), -Math.sin(-1.1)], [0, Math.sin(-1.1), Math.cos(-1.1)]] },
+      rows: [
+        { theta: '0.3 rad', d: '0.1 m' },
+        { theta: '-0.2 rad', d: '0.05 m', a: '0.2 m', alpha: '0.5 rad' },
+      ],
+      tool: {
+        position: { x: '0.1 m', y: '0 m', z: '0 m' },
+        rotation: [
+          [1, 0, 0],
+          [0, Math.cos(-1.1), -Math.sin(-1.1)],
+          [0, Math.sin(-1.1), Math.cos(-1.1)],
+        ],
+      },
     })
     const [one, other] = [modified, chainFromDenavitHartenberg({ convention: 'standard', rows })].map((chain) => {
       const frame = new Float64Array(12)
@@ -181,12 +205,15 @@ describe('conventions', () => {
     })
     const table = chainFromDenavitHartenberg({
       convention: 'standard',
-      base: { position: { x: '0 m', y: '0 m', z: '0 m' }, rotation: [[0, 0, 1], [1, 0, 0], [0, 1, 0]] },
-      rows: [
-        { theta: '90 deg', alpha: '90 deg' },
-        { theta: '180 deg', d: [d, 'm'], a: [l1, 'm'] },
-        { a: [l2, 'm'] },
-      ],
+      base: {
+        position: { x: '0 m', y: '0 m', z: '0 m' },
+        rotation: [
+          [0, 0, 1],
+          [1, 0, 0],
+          [0, 1, 0],
+        ],
+      },
+      rows: [{ theta: '90 deg', alpha: '90 deg' }, { theta: '180 deg', d: [d, 'm'], a: [l1, 'm'] }, { a: [l2, 'm'] }],
     })
     const leg = new LegKernel(d, l1, l2)
     const random = randomStream(5)
@@ -210,7 +237,13 @@ describe('dynamics', () => {
       const { n } = given
       const chain = chainFromDenavitHartenberg({
         convention: 'standard',
-        rows: given.rows.map((row) => ({ type: row.type, theta: [row.theta, 'rad'], d: [row.d, 'm'], a: [row.a, 'm'], alpha: [row.alpha, 'rad'] })),
+        rows: given.rows.map((row) => ({
+          type: row.type,
+          theta: [row.theta, 'rad'],
+          d: [row.d, 'm'],
+          a: [row.a, 'm'],
+          alpha: [row.alpha, 'rad'],
+        })),
         links: given.links.map(link),
       }).si
       const [q, w, a] = [draw(n, 2), draw(n, 2), draw(n, 5)]
@@ -268,7 +301,13 @@ describe('dynamics', () => {
     const [c2, c23, s2, s23, c3] = [Math.cos(q2), Math.cos(q2 + q3), Math.sin(q2), Math.sin(q2 + q3), Math.cos(q3)]
     const M = chain.massMatrix(rad([0.3, q2, q3]))
     expect(M[0]![0]).toBeCloseTo(
-      0.005 * s2 ** 2 + 0.008 * s23 ** 2 + 0.03 + 0.06 * c2 ** 2 + 0.09 * c23 ** 2 + m2 * r1 ** 2 * c2 ** 2 + m3 * (l1 * c2 + r2 * c23) ** 2,
+      0.005 * s2 ** 2 +
+        0.008 * s23 ** 2 +
+        0.03 +
+        0.06 * c2 ** 2 +
+        0.09 * c23 ** 2 +
+        m2 * r1 ** 2 * c2 ** 2 +
+        m3 * (l1 * c2 + r2 * c23) ** 2,
       13,
     )
     expect(M[0]![1]).toBeCloseTo(0, 14)
@@ -355,14 +394,28 @@ describe('damped inverse', () => {
 
 describe('bad input', () => {
   test('a table without a convention, a chain without joints, links that do not match', () => {
-    expect(() => chainFromDenavitHartenberg({ rows: [{ a: '1 m' }] } as never)).toThrow(/convention is missing; must be one of standard, modified/)
-    expect(() => chainFromDenavitHartenberg({ convention: 'standard', rows: [] })).toThrow(/rows is an empty list; a chain needs at least one joint/)
+    expect(() => chainFromDenavitHartenberg({ rows: [{ a: '1 m' }] } as never)).toThrow(
+      /convention is missing; must be one of standard, modified/,
+    )
+    expect(() => chainFromDenavitHartenberg({ convention: 'standard', rows: [] })).toThrow(
+      /rows is an empty list; a chain needs at least one joint/,
+    )
     expect(() => chainFromScrews({ screws: [], tool: { position: { x: '0 m', y: '0 m', z: '0 m' } } })).toThrow(/at least one joint/)
     const tool = { position: { x: '0 m', y: '0 m', z: '1 m' } } as const
     expect(() => chainFromScrews({ screws: [{ axis: { x: 0, y: 0, z: 0 }, point: tool.position }], tool })).toThrow(/screws\[0\]\.axis/)
     expect(() => chainFromScrews({ screws: [{ axis: { x: 0, y: 0, z: 1 } }], tool })).toThrow(/screws\[0\]\.point is missing/)
     expect(() =>
-      chainFromScrews({ screws: [{ axis: { x: 0, y: 0, z: 1 }, point: tool.position }], tool: { ...tool, rotation: [[1, 0, 0], [0, 1, 0], [0, 0, 2]] } }),
+      chainFromScrews({
+        screws: [{ axis: { x: 0, y: 0, z: 1 }, point: tool.position }],
+        tool: {
+          ...tool,
+          rotation: [
+            [1, 0, 0],
+            [0, 1, 0],
+            [0, 0, 2],
+          ],
+        },
+      }),
     ).toThrow(/rotation/)
     expect(() => lynchThreeLink.pose(['1 rad', '1 rad'])).toThrow(/2 values; must be one for each of the 3 joints/)
     expect(() => lynchThreeLink.pose(['1 rad', '1 m' as never, '1 rad'])).toThrow(/values\[1\]/)
