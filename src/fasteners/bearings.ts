@@ -1,0 +1,187 @@
+import { formula } from '../formula/index.js'
+import { linearTable, type Table } from '../numeric/index.js'
+import { sizeTable } from './size-table.js'
+
+/** Small deep-groove ball bearings such as `'10x22x6'`: bore, outside, width, dynamic and static rating, and the factor f0 of their axial load. */
+export const smallBallBearing = /* @__PURE__ */ sizeTable('fasteners.smallBallBearing', {
+  what: 'a small deep-groove ball bearing',
+  columns: {
+    bore: ['length', 'mm'],
+    outside: ['length', 'mm'],
+    width: ['length', 'mm'],
+    dynamicRating: ['force', 'N'],
+    staticRating: ['force', 'N'],
+    axialFactor: ['ratio', '1'],
+  },
+  source: [{ level: 'published', where: "a bearing maker's catalogue rows of 10 and 12 mm bore; take your own bearing's sheet" }],
+  rows: {
+    '10x19x5': [10, 19, 5, 1830, 925, 14.8],
+    '10x22x6': [10, 22, 6, 2700, 1270, 14],
+    '10x26x8': [10, 26, 8, 4550, 1960, 12.4],
+    '12x21x5': [12, 21, 5, 1920, 1040, 15.3],
+  },
+})
+
+/** f0 Fa/C0, then e and Y (normal internal clearance). */
+const LOAD_RATIO = [0.172, 0.345, 0.689, 1.03, 1.38, 2.07, 3.45, 5.17, 6.89]
+const E = [0.19, 0.22, 0.26, 0.28, 0.3, 0.34, 0.38, 0.42, 0.44]
+const Y = [2.3, 1.99, 1.71, 1.55, 1.45, 1.31, 1.15, 1.04, 1]
+let tables: { e: Table; y: Table } | undefined
+const clampedRatio = (x: number) => Math.min(LOAD_RATIO[LOAD_RATIO.length - 1]!, Math.max(LOAD_RATIO[0]!, x))
+
+/** The radial load that ages a ball bearing as its radial and axial load together do. */
+export const bearingEquivalentLoad = /* @__PURE__ */ formula('fasteners.bearingEquivalentLoad', {
+  inputs: {
+    /** Radial load. */
+    radialLoad: { kind: 'force', min: 0 },
+    /** Axial load. */
+    axialLoad: { kind: 'force', min: 0 },
+    /** Static load rating. */
+    staticRating: { kind: 'force', above: 0 },
+    /** Factor f0 of the bearing's sheet. */
+    axialFactor: { kind: 'ratio', above: 0, default: 14 },
+  },
+  output: {
+    /** Equivalent dynamic load. */
+    dynamicLoad: 'force',
+    /** Equivalent static load. */
+    staticLoad: 'force',
+    /** Whether the axial load counts. */
+    axialCounts: { oneOf: ['axialCounts', 'radialOnly'] },
+  },
+  assumes: [
+    'single-row deep-groove ball bearing, normal clearance',
+    'straight lines between the rows of the table, its end rows beyond: near the threshold the load jumps by about half a per cent',
+  ],
+  source: [
+    { level: 'memory', where: 'ISO 281:2007 table 3 (X, Y, e)' },
+    { level: 'published', where: 'ISO 76 static equivalent load: max(Fr, 0.6 Fr + 0.5 Fa)' },
+  ],
+  valid: { 'axial load at most half the static rating': ({ axialLoad, staticRating }) => axialLoad <= 0.5 * staticRating },
+  si: ({ radialLoad, axialLoad, staticRating, axialFactor }) => {
+    tables ??= { e: linearTable(LOAD_RATIO, E), y: linearTable(LOAD_RATIO, Y) }
+    const ratio = clampedRatio((axialFactor * axialLoad) / staticRating)
+    const counts = axialLoad > tables.e(ratio) * radialLoad
+    return {
+      dynamicLoad: counts ? 0.56 * radialLoad + tables.y(ratio) * axialLoad : radialLoad,
+      staticLoad: Math.max(radialLoad, 0.6 * radialLoad + 0.5 * axialLoad),
+      axialCounts: counts ? ('axialCounts' as const) : ('radialOnly' as const),
+    }
+  },
+})
+
+const RELIABILITY = { '90 %': 1, '95 %': 0.64, '96 %': 0.55, '97 %': 0.47, '98 %': 0.37, '99 %': 0.25 } as const
+
+/** Life of a ball bearing under a mean load, in turns. */
+export const bearingLife = /* @__PURE__ */ formula('fasteners.bearingLife', {
+  inputs: {
+    /** Dynamic load rating. */
+    dynamicRating: { kind: 'force', above: 0 },
+    /** Equivalent dynamic load (`bearingDutyLoad` for a changing one). */
+    load: { kind: 'force', above: 0 },
+    /** Share of bearings that reach the life. */
+    reliability: { oneOf: ['90 %', '95 %', '96 %', '97 %', '98 %', '99 %'], default: '90 %' },
+    /** Speed. */
+    speed: { kind: 'angularVelocity', above: 0 },
+  },
+  output: {
+    /** Life in turns. */
+    turns: 'count',
+    /** Life in time at that speed. */
+    time: 'time',
+  },
+  assumes: ['fatigue of the raceway: clean, lubricated, turning fully round'],
+  source: [{ level: 'published', where: 'ISO 281:2007; reliability factors from memory' }],
+  valid: { 'load at most half the dynamic rating': ({ load, dynamicRating }) => load <= 0.5 * dynamicRating },
+  si: ({ dynamicRating, load, reliability, speed }) => {
+    const turns = RELIABILITY[reliability] * 1e6 * (dynamicRating / load) ** 3
+    return { turns, time: (turns * 2 * Math.PI) / speed }
+  },
+})
+
+/** The constant load that ages a ball bearing as a cycle of loads does: cubic mean over the turns made at each. */
+export const bearingDutyLoad = /* @__PURE__ */ formula('fasteners.bearingDutyLoad', {
+  inputs: {
+    /** Parts of the cycle. */
+    parts: {
+      list: {
+        fields: {
+          /** Equivalent load in this part. */
+          load: { kind: 'force', min: 0 },
+          /** Turns made in this part, or its share of the turns. */
+          turns: { kind: 'ratio', above: 0 },
+        },
+      },
+    },
+  },
+  /** Equivalent constant load. */
+  output: 'force',
+  assumes: ['damage adds linearly'],
+  source: [{ level: 'published', where: 'any machine-design text: variable bearing loads; Shigley 9th ed., section 11-7' }],
+  si: ({ parts }) => {
+    let damage = 0
+    let turns = 0
+    for (const part of parts) {
+      damage += part.turns * part.load ** 3
+      turns += part.turns
+    }
+    return Math.cbrt(damage / turns)
+  },
+})
+
+/** What an oscillating joint means for its bearing: turns per swing, and whether the swing is so small that balls dig in place. */
+export const bearingOscillation = /* @__PURE__ */ formula('fasteners.bearingOscillation', {
+  inputs: {
+    /** Swing to each side of the middle. */
+    halfAmplitude: { kind: 'angle', above: 0, max: '180 deg' },
+    /** Number of balls. */
+    balls: { kind: 'count', min: 3, whole: true },
+  },
+  output: {
+    /** Turns that age the bearing as one full swing there and back does. */
+    turnsPerCycle: 'ratio',
+    /** Angle between balls, as seen by the turning ring. */
+    ballPitch: 'angle',
+    /** What governs. */
+    state: { oneOf: ['fatigueLife', 'falseBrinelling'] },
+  },
+  assumes: ['travel of four half-amplitudes counted as turning', 'balls roll half as far as the ring turns'],
+  source: [
+    { level: 'computed', where: 'four half-amplitudes over one turn' },
+    { level: 'memory', where: 'Harris, Rolling Bearing Analysis: critical amplitude by ball pitch' },
+  ],
+  si: ({ halfAmplitude, balls }) => {
+    const ballPitch = (2 * 2 * Math.PI) / balls
+    return {
+      turnsPerCycle: (4 * halfAmplitude) / (2 * Math.PI),
+      ballPitch,
+      state: 2 * halfAmplitude < ballPitch ? ('falseBrinelling' as const) : ('fatigueLife' as const),
+    }
+  },
+})
+
+/** Static safety of a ball bearing: whether a landing dents its raceways. */
+export const bearingStaticSafety = /* @__PURE__ */ formula('fasteners.bearingStaticSafety', {
+  inputs: {
+    /** Static load rating. */
+    staticRating: { kind: 'force', above: 0 },
+    /** Equivalent static load. */
+    staticLoad: { kind: 'force', above: 0 },
+    /** What it must stand. */
+    duty: { oneOf: ['normal', 'shock', 'quiet'] },
+  },
+  output: {
+    /** Static rating over load. */
+    safety: 'ratio',
+    /** Least value for that duty. */
+    wanted: 'ratio',
+    /** Verdict. */
+    state: { oneOf: ['enough', 'dents'] },
+  },
+  source: [{ level: 'published', where: 'ISO 76 practice: 1 normal, 1.5 shock, 2 quiet or oscillating (the last from memory)' }],
+  si: ({ staticRating, staticLoad, duty }) => {
+    const wanted = duty === 'normal' ? 1 : duty === 'shock' ? 1.5 : 2
+    const safety = staticRating / staticLoad
+    return { safety, wanted, state: safety >= wanted ? ('enough' as const) : ('dents' as const) }
+  },
+})

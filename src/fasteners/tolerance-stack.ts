@@ -1,0 +1,189 @@
+import { formula } from '../formula/index.js'
+import { gamma, normalCdf, randomStream } from '../numeric/index.js'
+
+/**
+ * A chain of dimensions: nominal gap, and its tolerance as the worst case, as root of squares, inflated, and with a bias that printed parts share.
+ *
+ * Root of squares is no worst case: it takes each tolerance as three standard deviations, centred. Sensitivity is +1 where the dimension opens the gap.
+ */
+export const toleranceStack = /* @__PURE__ */ formula('fasteners.toleranceStack', {
+  inputs: {
+    /** Dimensions. */
+    parts: {
+      list: {
+        fields: {
+          /** Nominal size. */
+          nominal: 'length',
+          /** ± tolerance. */
+          tolerance: { kind: 'length', min: 0 },
+          /** How much the gap grows per growth of this size. */
+          sensitivity: { kind: 'ratio', default: 1 },
+          /** Bias that all such sizes share (flow, shrinkage), with its sign. */
+          bias: { kind: 'length', default: '0 mm' },
+        },
+      },
+    },
+  },
+  output: {
+    /** Nominal gap. */
+    nominal: 'length',
+    /** Gap with the biases: they add, they do not average out. */
+    mean: 'length',
+    /** ± worst case. */
+    worstCase: 'length',
+    /** ± root of squares. */
+    rootOfSquares: 'length',
+    /** ± root of squares inflated by 1.5 for means that drift. */
+    inflated: 'length',
+  },
+  assumes: ['root of squares: independent sizes'],
+  source: [{ level: 'published', where: 'Shigley 9th ed., section 20 (statistical stacks); inflation of 1.5: Bender 1962, from memory' }],
+  si: ({ parts }) => {
+    let nominal = 0
+    let bias = 0
+    let worstCase = 0
+    let squares = 0
+    for (const part of parts) {
+      nominal += part.sensitivity * part.nominal
+      bias += part.sensitivity * part.bias
+      worstCase += Math.abs(part.sensitivity) * part.tolerance
+      squares += (part.sensitivity * part.tolerance) ** 2
+    }
+    const rootOfSquares = Math.sqrt(squares)
+    return { nominal, mean: nominal + bias, worstCase, rootOfSquares, inflated: 1.5 * rootOfSquares }
+  },
+})
+
+/** Beyond this many dimensions the exact sum cancels too much in double precision. */
+const MOST_EXACT = 12
+
+/**
+ * The exact chance that a sum of evenly spread deviations exceeds a limit, by the geometry of a cut box; and the chance a normal curve would give.
+ *
+ * Up to 12 dimensions; take `toleranceMonteCarlo` for more.
+ */
+export const uniformStackChance = /* @__PURE__ */ formula('fasteners.uniformStackChance', {
+  inputs: {
+    /** ± tolerance of each dimension, each evenly spread over its range. */
+    tolerances: { list: { kind: 'length', above: 0 } },
+    /** Deviation of the sum asked about. */
+    limit: 'length',
+  },
+  output: {
+    /** Chance of more than the limit. */
+    exceedance: 'ratio',
+    /** The same by a normal curve of equal variance. */
+    normalExceedance: 'ratio',
+  },
+  assumes: ['independent, even spread'],
+  source: [{ level: 'published', where: 'Irwin 1927, Hall 1927; unlike widths: Olds 1952' }],
+  requires: {
+    tolerances: {
+      accepts: 'must be at most 12: take toleranceMonteCarlo for more',
+      holds: ({ tolerances }) => tolerances.length <= MOST_EXACT,
+    },
+  },
+  si: ({ tolerances, limit }) => {
+    const n = tolerances.length
+    let half = 0
+    let volume = 1
+    let variance = 0
+    for (const tolerance of tolerances) {
+      half += tolerance
+      volume *= 2 * tolerance
+      variance += (tolerance * tolerance) / 3
+    }
+    // By symmetry the smaller tail is summed: fewer and smaller terms that cancel.
+    const upper = limit >= 0
+    const room = half - Math.abs(limit)
+    let sum = 0
+    for (let subset = 0; subset < 1 << n; subset++) {
+      let left = room
+      let sign = 1
+      for (let i = 0; i < n; i++) {
+        if (subset & (1 << i)) {
+          left -= 2 * tolerances[i]!
+          sign = -sign
+        }
+      }
+      if (left > 0) sum += sign * left ** n
+    }
+    const tail = room <= 0 ? 0 : sum / (volume * gamma(n + 1))
+    return { exceedance: upper ? tail : 1 - tail, normalExceedance: normalCdf(-limit / Math.sqrt(variance)) }
+  },
+})
+
+/** Chance that a gap lies outside its limits, by drawing many assemblies: any mix of even, normal and triangular sizes. Seeded: the same every time. */
+export const toleranceMonteCarlo = /* @__PURE__ */ formula('fasteners.toleranceMonteCarlo', {
+  inputs: {
+    /** Dimensions. */
+    parts: {
+      list: {
+        fields: {
+          /** Mean size. */
+          nominal: 'length',
+          /** ± tolerance (three standard deviations of a normal one). */
+          tolerance: { kind: 'length', min: 0 },
+          /** How it spreads. */
+          spread: { oneOf: ['uniform', 'normal', 'triangular'] },
+          /** How much the gap grows per growth of this size. */
+          sensitivity: { kind: 'ratio', default: 1 },
+        },
+      },
+    },
+    /** Least gap that works. */
+    least: 'length',
+    /** Largest gap that works. */
+    largest: 'length',
+    /** Assemblies drawn. */
+    draws: { kind: 'count', min: 100, max: 10_000_000, whole: true, default: 20_000 },
+    /** Seed. */
+    seed: { kind: 'count', whole: true, min: 0, default: 1 },
+  },
+  output: {
+    /** Mean gap. */
+    mean: 'length',
+    /** Its standard deviation. */
+    scatter: 'length',
+    /** Chance of less than the least. */
+    tooSmall: 'ratio',
+    /** Chance of more than the largest. */
+    tooLarge: 'ratio',
+    /** Standard error of the two chances together. */
+    standardError: 'ratio',
+  },
+  assumes: ['independent sizes'],
+  source: [{ level: 'published', where: 'Monte Carlo estimate of a probability, any statistics text' }],
+  requires: { largest: { accepts: 'must be more than the least', holds: ({ least, largest }) => largest > least } },
+  si: ({ parts, least, largest, draws, seed }) => {
+    const stream = randomStream(seed)
+    let [sum, squares, small, large] = [0, 0, 0, 0]
+    let nominal = 0
+    for (const part of parts) nominal += part.sensitivity * part.nominal
+    for (let k = 0; k < draws; k++) {
+      let deviation = 0
+      for (const { tolerance, spread, sensitivity } of parts) {
+        deviation +=
+          sensitivity *
+          (spread === 'uniform'
+            ? stream.uniformBetween(-tolerance, tolerance)
+            : spread === 'normal'
+              ? stream.normal(0, tolerance / 3)
+              : stream.triangular(-tolerance, 0, tolerance))
+      }
+      sum += deviation
+      squares += deviation * deviation
+      if (nominal + deviation < least) small++
+      if (nominal + deviation > largest) large++
+    }
+    const mean = sum / draws
+    const out = (small + large) / draws
+    return {
+      mean: nominal + mean,
+      scatter: Math.sqrt(Math.max(0, squares / draws - mean * mean)),
+      tooSmall: small / draws,
+      tooLarge: large / draws,
+      standardError: Math.sqrt((out * (1 - out)) / draws),
+    }
+  },
+})

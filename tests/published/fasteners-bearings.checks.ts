@@ -1,0 +1,135 @@
+import {
+  bearingDutyLoad,
+  bearingEquivalentLoad,
+  bearingLife,
+  bearingOscillation,
+  bearingStaticSafety,
+  clampedShaft,
+  smallBallBearing,
+  toleranceMonteCarlo,
+  toleranceStack,
+  uniformStackChance,
+} from '../../src/fasteners/index.js'
+import type { Source } from '../../src/formula/index.js'
+import { type Check, published, publishedValue } from './harness.js'
+
+const hand = (where: string): Source => ({ level: 'computed', where })
+const three = ['0.1 mm', '0.1 mm', '0.1 mm'] as const
+
+export const checks: Check[] = [
+  ...published(bearingLife, {
+    what: '540 million turns at 2.278 kN ask for 18.55 kN by the cube root',
+    given: { dynamicRating: '18.55 kN', load: '2.278 kN', speed: '300 rpm' },
+    gives: { turns: '5.40e8' as never },
+    source: { level: 'published', where: 'Shigley 8th ed., problem 11-1, instructor solution (x_D = 540, F_D = 2.278 kN)' },
+  }),
+  ...published(bearingLife, {
+    what: 'eight times the load rating cubed, 99 %, 60 rpm',
+    given: { dynamicRating: '800 N', load: '100 N', reliability: '99 %', speed: '60 rpm' },
+    gives: { time: '128000000 s' },
+    within: '0.000001 %',
+    source: { level: 'memory', where: 'ISO 281:2007, a1 = 0.25: 0.25 × 512 million turns at one a second' },
+  }),
+  ...published(bearingEquivalentLoad, {
+    what: '10x22x6 at 300 N axial, 400 N radial: f0 Fa/C0 = 3.307',
+    given: { radialLoad: '400 N', axialLoad: '300 N', staticRating: '1270 N', axialFactor: 14 },
+    // Y between 2.07: 1.31 and 3.45: 1.15 is 1.16657: 224 + 349.97 N; static 240 + 150 N is less than 400 N.
+    gives: { dynamicLoad: '573.97 N', staticLoad: '400 N', axialCounts: 'axialCounts' },
+    source: { level: 'memory', where: 'ISO 281:2007 table 3, interpolated by hand' },
+  }),
+  ...published(bearingDutyLoad, {
+    given: {
+      parts: [
+        { load: '1 kN', turns: 0.5 },
+        { load: '2 kN', turns: 0.5 },
+      ],
+    },
+    gives: '1650.96 N',
+    source: hand('cube root of (1 + 8)/2'),
+  }),
+  ...published(bearingOscillation, {
+    given: { halfAmplitude: '45 deg', balls: 9 },
+    gives: { turnsPerCycle: 0.5, ballPitch: '80 deg', state: 'fatigueLife' },
+    within: '0.0001 %',
+    source: hand('4 × 45°/360°; cage turns at about half speed, so 2 × 360°/9'),
+  }),
+  ...published(bearingStaticSafety, {
+    given: { staticRating: '1270 N', staticLoad: '1000 N', duty: 'shock' },
+    gives: { safety: 1.27, wanted: 1.5, state: 'dents' },
+    within: '0.0001 %',
+    source: { level: 'published', where: "ISO 76 practice, a rolling-bearing maker's load page: 1.5 for shock" },
+  }),
+  publishedValue('fasteners.smallBallBearing', 'dynamic rating of 10x22x6', () => smallBallBearing('10x22x6').dynamicRating, '2.70 kN', {
+    level: 'published',
+    where: "a bearing maker's catalogue row",
+  }),
+  ...published(toleranceStack, {
+    given: {
+      parts: [
+        { nominal: '20 mm', tolerance: '0.3 mm', bias: '0.1 mm' },
+        { nominal: '12 mm', tolerance: '0.4 mm', sensitivity: -1, bias: '-0.1 mm' },
+      ],
+    },
+    gives: { nominal: '8 mm', mean: '8.2 mm', worstCase: '0.7 mm', rootOfSquares: '0.5 mm', inflated: '0.75 mm' },
+    within: '0.0001 %',
+    source: hand('3-4-5; biases of opposite sensitivity add'),
+  }),
+  ...published(
+    uniformStackChance,
+    {
+      what: 'three equal: beyond two tolerances, 1/48',
+      given: { tolerances: three, limit: '0.2 mm' },
+      gives: { exceedance: 0.0208333 },
+      source: { level: 'published', where: 'Irwin 1927, Hall 1927: (1/2)³/3!' },
+    },
+    {
+      what: 'two equal: beyond one tolerance, 1/8',
+      given: { tolerances: ['0.1 mm', '0.1 mm'], limit: '0.1 mm' },
+      gives: { exceedance: 0.125 },
+      within: '0.000001 %',
+      source: { level: 'published', where: 'triangular distribution' },
+    },
+    {
+      what: 'm6 pin in an H7 hole of 4 mm, both even: tight in 2 of 3',
+      given: { tolerances: ['4 um', '6 um'], limit: '-2 um' },
+      gives: { exceedance: 0.6666667 },
+      source: hand('hole even over 0 to 12 µm against a pin of mean 8 µm'),
+    },
+  ),
+  ...published(toleranceMonteCarlo, {
+    what: 'three even: beyond two tolerances, 1/48 each side',
+    given: {
+      parts: three.map((tolerance) => ({ nominal: '1 mm' as const, tolerance, spread: 'uniform' as const })),
+      least: '2.8 mm',
+      largest: '3.2 mm',
+      draws: 400_000,
+    },
+    gives: { mean: '3 mm', scatter: '0.1 mm', tooSmall: 0.0208333, tooLarge: 0.0208333 },
+    // Four standard errors of the chances.
+    within: '4.4 %',
+    source: { level: 'published', where: 'Irwin 1927, Hall 1927' },
+  }),
+  ...published(clampedShaft, {
+    what: 'two equal rings of 20 and 10 mm',
+    given: {
+      sections: [
+        { length: '10 mm', outerDiameter: '20 mm', innerDiameter: '10 mm', modulus: '2 GPa', shearModulus: '0.75 GPa' },
+        { length: '10 mm', outerDiameter: '20 mm', innerDiameter: '10 mm', modulus: '2 GPa', shearModulus: '0.75 GPa' },
+      ],
+      clampLoad: '1 kN',
+      friction: 0.2,
+      moment: '2 N m',
+      torque: '2 N m',
+    },
+    // I = π/64 (160000 − 10000) = 7363.11 mm⁴; W/A = (400 + 100)/(8 × 20) mm; 0.2 × 1000 × 7.5 mm.
+    gives: {
+      torsionalStiffness: '552.233 N m/rad',
+      bendingStiffness: '736.311 N m/rad',
+      gapMoment: '3.125 N m',
+      slipTorque: '1.5 N m',
+      joints: 'closed',
+      drive: 'keyNeeded',
+    },
+    source: hand('polar and axial moments of a ring, its core, its mean radius'),
+  }),
+]
