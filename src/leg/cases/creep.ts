@@ -1,6 +1,5 @@
 import type { Evaluator } from '../../formula/index.js'
-import { findleyRelaxationModulus } from '../../materials/creep.js'
-import { arrheniusShift, equivalentTime } from '../../materials/shift.js'
+import { arrheniusShift, equivalentTime, findleyRelaxationModulus } from '../../materials/index.js'
 import type { Matter } from '../matter.js'
 
 /** Creep data are for this temperature. */

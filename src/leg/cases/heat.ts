@@ -113,7 +113,7 @@ export function heatOf(leg: Prepared, of: Evaluator, ask: HeatAsk): Heat {
   // The last round again, for the record: a settled loop repeats itself.
   if (mount <= BEYOND) {
     const last = round(leg, of, basis, mount, can)
-    recordMount(leg, of, basis.air + 0.4 * (last.mount - basis.air), basis)
+    if (of !== bare) recordMount(leg, of, basis.air + 0.4 * (last.mount - basis.air), basis)
     if (last.unsettled === undefined && Math.abs(last.mount - mount) < 10 * SETTLED) return { ...last, rounds }
   }
   // No rest: what the cold motor does, and for the runaway the films of a mount far hotter than it may be.

@@ -1,9 +1,21 @@
-import { headBearing, hexNut, nutInPocket, preloadAtUtilisation, propertyClass, tighteningTorque } from '../../fasteners/index.js'
+import {
+  boltGroupTipping,
+  boltStrength,
+  headBearing,
+  hexNut,
+  jointReserves,
+  jointSlip,
+  nutInPocket,
+  preloadAtUtilisation,
+  propertyClass,
+  tighteningTorque,
+} from '../../fasteners/index.js'
 import type { Evaluator } from '../../formula/index.js'
 import { strengthSi } from '../../materials/index.js'
 import type { JointState, Scene } from '../state.js'
-import { type BoltGroup, softest, tightBolt } from './bolt-group.js'
+import { type BoltGroup, softest, type TightBolt, tightBolt } from './bolt-group.js'
 import type { Check } from './check.js'
+import { clampLeft } from './clamp.js'
 import { polymerRest } from './rests.js'
 
 const NAMES: { readonly [G in BoltGroup]: string } = { stack: 'stack bolts', motor: 'motor bolts' }
@@ -79,6 +91,83 @@ function checksOf(group: BoltGroup): readonly Check[] {
       rests: (scene) => polymerRest(softest(scene.leg.x.bolts[group].sleeves ? [] : tightLayers(scene, group)), 'clamped layers'),
     },
     {
+      id: `${group}Bolt.separation`,
+      part: name,
+      mode: 'lets the clamped parts part',
+      stake: 'fails to work',
+      kind: 'force',
+      scope,
+      cases: group === 'stack' ? ['walk', 'trot', 'hop', 'drop', 'slope', 'season', 'hotAfternoon'] : [],
+      after: ['motion'],
+      run: (of, scene, at) => {
+        const outside = stackTension(of, scene)
+        const bolt = tightBolt(of, scene, group)
+        const clampLoad = clampLeft(of, scene, group, bolt, temperature(group, scene, at))
+        const { separationReserve } = of(jointReserves, {
+          clampLoad,
+          externalLoad: outside,
+          loadFactor: bolt.loadFactor,
+          proofLoad: proofOf(of, scene, group, bolt),
+        })
+        return { demand: outside, capacity: outside * Math.min(separationReserve, 1e4) }
+      },
+      demandIs: 'the pull on the hardest loaded bolt from the bending moment of the foot force',
+      capacityIs: 'the pull at which the clamp load that months leave is used up',
+      remedy: 'metal sleeves that carry the clamp load, a wider bolt pattern, or tightening again after a week',
+      rests: (scene) => polymerRest(softest(tightLayers(scene, group)), 'clamped layers'),
+    },
+    {
+      id: `${group}Bolt.overload`,
+      part: name,
+      mode: 'is pulled beyond its proof load',
+      stake: 'breaks',
+      kind: 'force',
+      scope,
+      cases: group === 'stack' ? ['trot', 'hop', 'drop'] : [],
+      after: ['motion'],
+      run: (of, scene) => {
+        const outside = stackTension(of, scene)
+        const bolt = tightBolt(of, scene, group)
+        const proofLoad = proofOf(of, scene, group, bolt)
+        const { overloadReserve } = of(jointReserves, {
+          clampLoad: bolt.preload,
+          externalLoad: outside,
+          loadFactor: bolt.loadFactor,
+          proofLoad,
+        })
+        return { demand: outside, capacity: outside * Math.max(0, Math.min(overloadReserve, 1e4)) }
+      },
+      demandIs: 'the pull on the hardest loaded bolt',
+      capacityIs: 'the pull that takes the bolt from its preload to its proof load',
+      remedy: 'thicker bolts, less preload, or a wider bolt pattern',
+    },
+    {
+      id: `${group}Bolt.slip`,
+      part: name,
+      mode: 'lets the clamped parts slide',
+      stake: 'fails to work',
+      kind: 'force',
+      scope,
+      cases: group === 'motor' ? ['walk', 'trot', 'hop', 'drop', 'hotAfternoon', 'season'] : ['walk', 'trot', 'hop', 'drop', 'season'],
+      after: ['motion', 'heat'],
+      run: (of, scene, at) => {
+        const bolt = tightBolt(of, scene, group)
+        const faceLoad = clampLeft(of, scene, group, bolt, temperature(group, scene, at))
+        const { x } = scene.leg
+        const shear =
+          group === 'motor'
+            ? at.heat.motorTorque / (x.bolts.motor.circleDiameter / 2) + at.drive.shaftForce
+            : (scene.state.motion?.vertical ?? 0)
+        const shearForce = shear / x.bolts[group].count
+        const { slipForce } = of(jointSlip, { faceLoad, friction: softest(bolt.layers).frictionOnSteel, faces: 1, shearForce })
+        return { demand: shearForce, capacity: slipForce }
+      },
+      demandIs: 'the force across each bolt',
+      capacityIs: 'the friction of the clamp load that heat and months leave',
+      remedy: 'metal sleeves, a dowel or a shoulder that takes the force across, or tightening again after a week',
+      rests: (scene) => polymerRest(softest(tightLayers(scene, group)), 'clamped layers'),
+    },
+    {
       id: `${group}Bolt.nut`,
       part: `nut pockets of the ${name}`,
       mode: 'lets its nut round out',
@@ -124,6 +213,15 @@ function checksOf(group: BoltGroup): readonly Check[] {
 const tightLayers = (scene: Scene, group: BoltGroup) => {
   const ignore: Evaluator = (formula, x) => formula.si(x)
   return tightBolt(ignore, scene, group).layers
+}
+
+const proofOf = (of: Evaluator, { leg }: Scene, group: BoltGroup, { thread }: TightBolt): number =>
+  of(boltStrength, { thread, bolt: propertyClass.si(leg.x.bolts[group].propertyClass), shearRatio: 0.6 }).proofLoad
+
+/** Pull on the hardest loaded stack bolt: the foot force tips the bracket about its edge. */
+function stackTension(of: Evaluator, { leg, state }: Scene): number {
+  const { rows, leverArm } = leg.x.bolts.stack
+  return of(boltGroupTipping, { distances: rows, moment: (state.motion?.vertical ?? 0) * leverArm, tension: 0 }).largest
 }
 
 /** The groups of bolts. */

@@ -19,8 +19,6 @@ import { frictionRest } from './rests.js'
 const ONCE_FACTOR = 2
 /** Long tension that creeping (UHMWPE) and other fibres bear, as shares of breaking strength. */
 const SUSTAINED = { activated: 0.15, logarithmic: 0.3 } as const
-/** Temperatures at which creeping and other fibres should no longer be kept under tension, K. */
-const WARMEST = { activated: 273.15 + 70, logarithmic: 273.15 + 120 } as const
 const YEAR = 31_557_600
 const ROOM = 293.15
 
@@ -208,17 +206,22 @@ export const cordChecks: readonly Check[] = [
     scope: 'joint',
     cases: WARM,
     after: ['motion', 'heat'],
-    run: (_, scene, { heat }) =>
-      heat.unsettled === undefined
-        ? { demand: heat.mount - scene.state.air, capacity: WARMEST[fibreOf(scene).creep] - scene.state.air }
-        : undefined,
-    demandIs: 'the rise of the pinion above the air, taken as that of the motor mount',
-    capacityIs: 'the rise that reaches 70 degC (UHMWPE) or 120 degC (other fibres)',
-    remedy: 'a cooler motor, a pinion that insulates, or a fibre that bears heat',
-    rule: {
-      level: 'assumption',
-      where: 'UHMWPE melts at 144 to 152 degC and creeps many times faster per 20 K; 70 degC is taken as the end of useful tension',
+    run: (_, scene, { heat }) => {
+      const { serviceTemperature } = fibreOf(scene)
+      const { end } = scene.leg
+      const limit = end === 'typical' ? serviceTemperature.si : end === 'pessimistic' ? serviceTemperature.low : serviceTemperature.high
+      return heat.unsettled === undefined ? { demand: heat.mount - scene.state.air, capacity: limit - scene.state.air } : undefined
     },
+    demandIs: 'the rise of the pinion above the air, taken as that of the motor mount',
+    capacityIs: 'the rise that reaches the temperature up to which the fibre may be kept under tension',
+    remedy: 'a cooler motor, a pinion that insulates, or a fibre that bears heat',
+    rests: (scene) => [
+      {
+        what: 'temperature that the fibre bears under tension',
+        source: fibreOf(scene).serviceTemperature.source,
+        test: 'keep a metre of cord under tension at that temperature for a day and measure its stretch',
+      },
+    ],
   },
   {
     id: 'cord.registry',

@@ -1,4 +1,4 @@
-import { drumHoop, groovePressure, slackTension, takeUp } from '../../capstan/index.js'
+import { anchorPull, drumHoop, drumNeckStress, groovePressure, takeUp } from '../../capstan/index.js'
 import { lugTearOut, pinBearing, pottedFerrule } from '../../fasteners/index.js'
 import type { Evaluator } from '../../formula/index.js'
 import { strengthSi } from '../../materials/index.js'
@@ -7,13 +7,19 @@ import { type Check, LOADED } from './check.js'
 import { polymerRest } from './rests.js'
 
 const SHEAR_SHARE = 0.577
+/** Wrap that is left between tangent point and anchor at the end of travel. */
+const LEAST_WRAP = Math.PI / 2
 /** Shear rigidity of a steel or brass ferrule against the cord's own: as good as rigid. */
 const FERRULE_MODULUS = 100e9
 
 /** Tension that reaches the anchor: what friction on the drum leaves of the taut span, or the pretension stored there. */
 function atAnchor(of: Evaluator, { leg, joint }: Scene, { drive }: JointState, tension: number): number {
-  const wrapAngle = Math.PI / 2
-  return Math.max(drive.pretension, of(slackTension, { load: tension, friction: leg.drives[joint].friction, wrapAngle }))
+  return of(anchorPull, {
+    spanTension: tension,
+    storedTension: drive.pretension,
+    friction: leg.drives[joint].friction,
+    wrapAngle: LEAST_WRAP,
+  })
 }
 
 /** Drums, anchors, ends and tensioners. */
@@ -61,6 +67,33 @@ export const drumChecks: readonly Check[] = [
     demandIs: 'the pressure of the taut cord on the groove',
     capacityIs: 'the strength of the polymer for the time under load',
     remedy: 'a larger drum, a thicker cord, or a harder polymer',
+    rests: ({ leg, joint }) => polymerRest(leg.drives[joint].drum, 'drum'),
+  },
+  {
+    id: 'drum.layers',
+    part: 'printed drum',
+    mode: 'shears between its layers',
+    stake: 'breaks',
+    kind: 'stress',
+    scope: 'joint',
+    cases: ['walk', 'trot', 'hop', 'drop', 'slope', 'season'],
+    after: ['motion', 'drive'],
+    run: (of, { leg, joint, state }, { motion, drive }) => {
+      const { drumRadius, cord, drum } = leg.drives[joint]
+      const body = leg.x.drives[joint].drum
+      const { torsionStress } = of(drumNeckStress, {
+        torque: Math.abs(motion.torque),
+        sidePull: drive.shaftForce,
+        arm: body.length / 2,
+        outerDiameter: Math.min(2 * drumRadius - cord.diameter, 2 * body.bore),
+        boreDiameter: body.bore,
+      })
+      const strength = state.case.id === 'season' ? drum.cyclic : drum.strength
+      return { demand: torsionStress, capacity: strengthSi(strength.interlayerShear, state.air, 1, state.cycles, 1, of) }
+    },
+    demandIs: 'the shear stress between layers from the joint torque, in a hub of twice the bore',
+    capacityIs: 'the shear strength between layers (after the strides of a season)',
+    remedy: 'a larger hub, bolts through the layers, or print the drum lying on its side',
     rests: ({ leg, joint }) => polymerRest(leg.drives[joint].drum, 'drum'),
   },
   {

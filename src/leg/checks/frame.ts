@@ -1,5 +1,5 @@
 import { strengthSi } from '../../materials/index.js'
-import { boxBendingStress } from '../link-section.js'
+import { boxBendingStress } from '../sections.js'
 import type { Scene } from '../state.js'
 import { type Check, LOADED, ONCE } from './check.js'
 import { polymerRest } from './rests.js'

@@ -3,9 +3,11 @@ import { bossChecks } from './bosses.js'
 import type { Check } from './check.js'
 import { cordChecks } from './cord.js'
 import { drumChecks } from './drum.js'
+import { footChecks } from './foot.js'
 import { frameChecks } from './frame.js'
 import { motorChecks } from './motor.js'
 import { pinChecks } from './pins.js'
+import { shaftChecks } from './shaft.js'
 
 /** Every check, by part. */
 export const CHECKS: readonly Check[] = [
@@ -14,6 +16,8 @@ export const CHECKS: readonly Check[] = [
   ...pinChecks,
   ...bossChecks,
   ...boltChecks,
+  ...shaftChecks,
+  ...footChecks,
   ...motorChecks,
   ...frameChecks,
 ]

@@ -32,3 +32,21 @@ export const boxBendingStress = /* @__PURE__ */ formula('leg.boxBendingStress', 
     return { stress: (moment * depth) / (2 * secondMoment) + axialForce / area, secondMoment, area }
   },
 })
+
+/** Bending stress of a round solid or hollow shaft. */
+export const roundBendingStress = /* @__PURE__ */ formula('leg.roundBendingStress', {
+  inputs: {
+    /** Bending moment. */
+    moment: { kind: 'torque', min: 0 },
+    /** Diameter that carries: the root of a thread. */
+    diameter: { kind: 'length', above: 0 },
+    /** Diameter of a hole along the axis. */
+    holeDiameter: { kind: 'length', min: 0, default: '0 mm' },
+  },
+  /** Stress at the outer fibre. */
+  output: 'stress',
+  assumes: ['straight shaft, no notch'],
+  source: [{ level: 'published', where: 'any strength of materials text: 32 M / (π d³), hollow with 1 − (hole / d)⁴' }],
+  valid: { 'hole smaller than the shaft': ({ diameter, holeDiameter }) => holeDiameter < diameter },
+  si: ({ moment, diameter, holeDiameter }) => (32 * moment) / (Math.PI * diameter ** 3 * (1 - (holeDiameter / diameter) ** 4)),
+})

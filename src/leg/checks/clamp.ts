@@ -1,0 +1,52 @@
+import { clampLoadQuasiElastic, embeddingLoss } from '../../fasteners/index.js'
+import type { Evaluator } from '../../formula/index.js'
+import { arrheniusShift, equivalentTime } from '../../materials/index.js'
+import type { Matter } from '../matter.js'
+import type { Scene } from '../state.js'
+import { type BoltGroup, softest, type TightBolt } from './bolt-group.js'
+
+/** What each printed face of the stack flattens under its first clamp load. */
+const EMBEDDING_PER_FACE = 10e-6
+/** Flattening that a sleeve between metal faces leaves. */
+const EMBEDDING_OF_SLEEVE = 5e-6
+const ROOM = 296.15
+const WEEK = 604_800
+const HOUR = 3600
+
+/** Clamp load that a season of creep leaves: calendar time at room temperature, and the hours of walking at the temperature the bolts have then. */
+export function clampLeft(of: Evaluator, { leg }: Scene, group: BoltGroup, bolt: TightBolt, temperature: number): number {
+  const bolts = leg.x.bolts[group]
+  const faces = 2 * bolts.stack.length
+  const embedding = bolts.sleeves ? EMBEDDING_OF_SLEEVE : faces * EMBEDDING_PER_FACE
+  const settled = Math.max(
+    0,
+    bolt.preload - of(embeddingLoss, { embedding, boltCompliance: bolt.boltCompliance, memberCompliance: bolt.memberCompliance }),
+  )
+  const layer = softest(bolt.layers)
+  if (bolts.sleeves || layer.creepCoefficient === 0) return settled
+  const { usage } = leg.x
+  const walking = usage.days * usage.walkingTime
+  const warm = of(equivalentTime, { time: walking, shift: shiftOf(of, layer, temperature) })
+  const time = usage.days * 86_400 + warm
+  // Tightening again after a week makes good what the first week took; creep goes on from there.
+  const creepRatio = bolts.retightened ? grown(layer, time) / grown(layer, WEEK) : grown(layer, time)
+  return of(clampLoadQuasiElastic, {
+    clampLoad: bolts.retightened ? bolt.preload : settled,
+    elasticCompliance: bolt.boltCompliance,
+    creepingCompliance: bolt.memberCompliance,
+    creepRatio: Math.max(1, creepRatio),
+  }).clampLoad
+}
+
+const grown = (layer: Matter, time: number) => 1 + layer.creepCoefficient * (time / HOUR) ** layer.creepExponent
+
+function shiftOf(of: Evaluator, layer: Matter, temperature: number): number {
+  const activationEnergy = layer.material.activationEnergy?.si
+  if (activationEnergy === undefined) return 1
+  return of(arrheniusShift, {
+    temperature: Math.min(temperature, layer.softening),
+    reference: ROOM,
+    activationEnergy,
+    glassTransition: layer.softeningKind === 'glassTransition' ? layer.softening : undefined,
+  })
+}
