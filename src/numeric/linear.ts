@@ -37,10 +37,10 @@ export function luFactor(a: Float64Array, n: number, pivots: Int32Array): -1 | 0
         a[other + j] = held
       }
     }
-    const inverse = 1 / a[rowK + k]!
+    const pivot = a[rowK + k]!
     for (let i = k + 1; i < n; i++) {
       const rowI = i * n
-      const factor = a[rowI + k]! * inverse
+      const factor = a[rowI + k]! / pivot
       a[rowI + k] = factor
       if (factor !== 0) for (let j = k + 1; j < n; j++) a[rowI + j] = a[rowI + j]! - factor * a[rowK + j]!
     }

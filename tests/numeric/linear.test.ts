@@ -3,11 +3,14 @@ import { Matrix, SingularValueDecomposition, solve } from 'ml-matrix'
 import { describe, expect, test } from 'vitest'
 import { householder, luDeterminant, luFactor, luSolve, singularValues, solveInPlace } from '../../src/numeric/index.js'
 
+// Nothing below 1e-100: the reference itself fails where squares underflow.
+const entry = fc.double({ min: -10, max: 10, noNaN: true }).map((x) => (Math.abs(x) < 1e-100 ? 0 : x))
+
 const square = fc.integer({ min: 1, max: 8 }).chain((n) =>
   fc.record({
     n: fc.constant(n),
-    a: fc.array(fc.double({ min: -10, max: 10, noNaN: true }), { minLength: n * n, maxLength: n * n }),
-    b: fc.array(fc.double({ min: -10, max: 10, noNaN: true }), { minLength: n, maxLength: n }),
+    a: fc.array(entry, { minLength: n * n, maxLength: n * n }),
+    b: fc.array(entry, { minLength: n, maxLength: n }),
   }),
 )
 
