@@ -1,0 +1,172 @@
+import { type OdeSolution, solveStiff } from '../numeric/index.js'
+import { flowOf, imbalance, lossAt, type NetworkNumbers, slopes } from './network-numbers.js'
+
+/** A limit watched during a course: node index and kelvin. */
+export interface Watch {
+  readonly node: number
+  readonly limit: number
+}
+
+/** A stretch of time with one set of losses. */
+export interface CourseNumbers {
+  /** States are the free nodes. */
+  readonly solution: OdeSolution
+  readonly end: Float64Array
+  readonly state: 'finished' | 'runaway' | 'limit'
+}
+
+/** Follows a network from given temperatures. Stops at a runaway, and at the first limit if asked. */
+export function courseNumbers(
+  n: NetworkNumbers,
+  initial: Float64Array,
+  duration: number,
+  options: { watch?: readonly Watch[]; stopAtLimit?: boolean; tolerance?: number } = {},
+): CourseNumbers {
+  const size = n.names.length
+  const { watch = [], stopAtLimit = false, tolerance = 5e-6 } = options
+  const T = new Float64Array(size + n.fixed.length)
+  T.set(n.fixed, size)
+  const capacities = n.capacities
+  const solution = solveStiff({
+    derivative: (_t, y, out) => {
+      T.set(y)
+      imbalance(n, T, out)
+      for (let i = 0; i < size; i++) out[i] = out[i]! / capacities[i]!
+    },
+    jacobian: (_t, y, out) => {
+      T.set(y)
+      slopes(n, T, out)
+      for (let i = 0; i < size; i++) for (let j = 0; j < size; j++) out[i * size + j] = out[i * size + j]! / capacities[i]!
+    },
+    start: 0,
+    end: duration,
+    initial: initial.subarray(0, size),
+    // Kelvin of a step, whatever the level.
+    relativeTolerance: 0,
+    absoluteTolerance: tolerance,
+    events: [
+      { value: (_t, y) => y.reduce((most, t) => Math.max(most, t), 0) - n.ceiling, direction: 'rising', terminal: true },
+      ...watch.map(({ node, limit }) => ({
+        value: (_t: number, y: Float64Array) => y[node]! - limit,
+        direction: 'rising' as const,
+        terminal: stopAtLimit,
+      })),
+    ],
+  })
+  const last = solution.events.at(-1)
+  const state = solution.ended === 'end' ? 'finished' : last?.event === 0 ? 'runaway' : 'limit'
+  return { solution, end: solution.yEnd, state }
+}
+
+/** Highest, lowest and time of the highest of each node over a course: true extremes of the interpolant, not those of the steps. */
+export interface Extremes {
+  readonly highest: Float64Array
+  readonly highestAt: Float64Array
+  readonly lowest: Float64Array
+  /** Integral over time. */
+  readonly integral: Float64Array
+}
+
+/** Nodes and weights of Gauss's rule with three points on 0 to 1. */
+const GAUSS = [0.5 - Math.sqrt(0.15), 0.5, 0.5 + Math.sqrt(0.15)] as const
+const WEIGHT = [5 / 18, 8 / 18, 5 / 18] as const
+
+/** Extremes and integrals of a course. */
+export function extremesOf(solution: OdeSolution): Extremes {
+  const { size, t } = solution
+  const first = solution.at(t[0]!)
+  const highest = Float64Array.from(first)
+  const lowest = Float64Array.from(first)
+  const highestAt = new Float64Array(size).fill(t[0]!)
+  const integral = new Float64Array(size)
+  const y = new Float64Array(size)
+  const take = (time: number) => {
+    for (let i = 0; i < size; i++) {
+      const x = y[i]!
+      if (x > highest[i]!) {
+        highest[i] = x
+        highestAt[i] = time
+      }
+      if (x < lowest[i]!) lowest[i] = x
+    }
+  }
+  for (let k = 1; k < t.length; k++) {
+    const from = t[k - 1]!
+    const span = t[k]! - from
+    for (let p = 0; p < 3; p++) {
+      const time = from + span * GAUSS[p]!
+      solution.at(time, y)
+      take(time)
+      for (let i = 0; i < size; i++) integral[i] = integral[i]! + span * WEIGHT[p]! * y[i]!
+    }
+    solution.at(t[k]!, y)
+    take(t[k]!)
+  }
+  for (let i = 0; i < size; i++) refine(solution, i, highest, highestAt)
+  return { highest, highestAt, lowest, integral }
+}
+
+/** Sharpens a maximum found on samples by golden sections between its neighbouring steps. */
+function refine(solution: OdeSolution, i: number, highest: Float64Array, highestAt: Float64Array): void {
+  const { t } = solution
+  const at = highestAt[i]!
+  if (at <= t[0]! || at >= solution.tEnd) return
+  let k = 1
+  while (k < t.length - 1 && t[k]! < at) k++
+  let lo = t[Math.max(0, k - 2)]!
+  let hi = t[Math.min(t.length - 1, k + 1)]!
+  const y = new Float64Array(solution.size)
+  const value = (time: number) => solution.at(time, y)[i]!
+  const golden = 0.6180339887498949
+  let left = hi - golden * (hi - lo)
+  let right = lo + golden * (hi - lo)
+  let atLeft = value(left)
+  let atRight = value(right)
+  for (let step = 0; step < 30 && hi - lo > 1e-6 * solution.tEnd; step++) {
+    if (atLeft < atRight) {
+      lo = left
+      left = right
+      atLeft = atRight
+      right = lo + golden * (hi - lo)
+      atRight = value(right)
+    } else {
+      hi = right
+      right = left
+      atRight = atLeft
+      left = hi - golden * (hi - lo)
+      atLeft = value(left)
+    }
+  }
+  const best = Math.max(atLeft, atRight)
+  if (best > highest[i]!) {
+    highest[i] = best
+    highestAt[i] = atLeft > atRight ? left : right
+  }
+}
+
+/** Where the heat of a course went, joules. Found by Gauss's rule over the course, so that its closing tests the solver. */
+export function ledgerOf(n: NetworkNumbers, solution: OdeSolution): { released: number; given: number; stored: number } {
+  const size = n.names.length
+  const T = new Float64Array(size + n.fixed.length)
+  T.set(n.fixed, size)
+  const y = new Float64Array(size)
+  let released = 0
+  let given = 0
+  const { t } = solution
+  for (let k = 1; k < t.length; k++) {
+    const span = t[k]! - t[k - 1]!
+    for (let p = 0; p < 3; p++) {
+      T.set(solution.at(t[k - 1]! + span * GAUSS[p]!, y))
+      const weight = span * WEIGHT[p]!
+      for (const loss of n.losses) released += weight * lossAt(loss, T)
+      for (const link of n.links) {
+        if (link.a < size === link.b < size) continue
+        given += weight * (link.b < size ? -flowOf(link, T) : flowOf(link, T))
+      }
+    }
+  }
+  const start = solution.at(t[0]!)
+  let stored = 0
+  for (let i = 0; i < size; i++) stored += n.capacities[i]! * (solution.yEnd[i]! - start[i]!)
+  return { released, given, stored }
+}
