@@ -36,10 +36,10 @@ export interface SizeTableRecord<C extends Columns, D extends string> {
 /** Makes a table of standard sizes. Rows are turned into quantities at their first look-up, so that later ones allocate nothing. */
 export function sizeTable<const C extends Columns, const D extends string>(id: string, table: SizeTableRecord<C, D>): SizeTable<C, D> {
   const names = Object.keys(table.columns)
-  const siRows: Record<string, SiRow<C>> = {}
-  const rows: Record<string, SizeRow<C>> = {}
+  const siRows = new Map<string, SiRow<C>>()
+  const rows = new Map<string, SizeRow<C>>()
   const si = (designation: string): SiRow<C> => {
-    const known = siRows[designation]
+    const known = siRows.get(designation)
     if (known !== undefined) return known
     const printed = printedRow(id, table, designation)
     const made: Record<string, number> = {}
@@ -47,16 +47,16 @@ export function sizeTable<const C extends Columns, const D extends string>(id: s
       const [kind, unit] = table.columns[name] as Column
       made[name] = (printed[i] as number) * (KINDS[kind].units as unknown as Record<string, number>)[unit]!
     })
-    siRows[designation] = made as SiRow<C>
+    siRows.set(designation, made as SiRow<C>)
     return made as SiRow<C>
   }
   const row = (designation: string): SizeRow<C> => {
-    const known = rows[designation]
+    const known = rows.get(designation)
     if (known !== undefined) return known
     const numbers = si(designation)
     const made: Record<string, Quantity> = {}
     for (const name of names) made[name] = new Quantity(numbers[name] as number, (table.columns[name] as Column)[0] as Kind)
-    rows[designation] = made as SizeRow<C>
+    rows.set(designation, made as SizeRow<C>)
     return made as SizeRow<C>
   }
   return Object.assign(row, { si, designations: Object.keys(table.rows) as D[], source: table.source }) as SizeTable<C, D>

@@ -46,11 +46,11 @@ export type SiThreadSizes = { readonly [F in ThreadField]: number }
 /** Designations of the coarse threads held. */
 export type CoarseThread = 'M1.6' | 'M2' | 'M2.5' | 'M3' | 'M4' | 'M5' | 'M6' | 'M8' | 'M10' | 'M12'
 
-const siSizes: Record<string, SiThreadSizes> = {}
-const sizes: Record<string, ThreadSizes> = {}
+const siSizes = /* @__PURE__ */ new Map<string, SiThreadSizes>()
+const sizes = /* @__PURE__ */ new Map<string, ThreadSizes>()
 
 function siThread(designation: CoarseThread | (string & {})): SiThreadSizes {
-  const known = siSizes[designation]
+  const known = siSizes.get(designation)
   if (known !== undefined) return known
   if (typeof designation !== 'string' || !Object.hasOwn(COARSE, designation)) {
     throw unknownDesignation('fasteners.metricThread', 'a coarse metric thread', designation, Object.keys(COARSE))
@@ -68,17 +68,17 @@ function siThread(designation: CoarseThread | (string & {})): SiThreadSizes {
     nutPitchTolerance: nutPitch / 1e6,
     nutMinorTolerance: nutMinor / 1e6,
   }
-  siSizes[designation] = made
+  siSizes.set(designation, made)
   return made
 }
 
 function thread(designation: CoarseThread | (string & {})): ThreadSizes {
-  const known = sizes[designation]
+  const known = sizes.get(designation)
   if (known !== undefined) return known
   const numbers = siThread(designation)
   const made: Record<string, Quantity> = {}
   for (const field of Object.keys(KINDS_OF_THREAD) as ThreadField[]) made[field] = new Quantity(numbers[field], KINDS_OF_THREAD[field])
-  sizes[designation] = made as unknown as ThreadSizes
+  sizes.set(designation, made as unknown as ThreadSizes)
   return made as unknown as ThreadSizes
 }
 
