@@ -31,13 +31,13 @@ export interface RandomStream {
  *
  * Streams of different index are independent for all practical purposes: give sample i of a study the stream (seed, i), and the
  * answer is the same on one worker or many, in any order and however the samples are divided. Generator: xoroshiro128+ (pure-rand), its 128-bit state
- * hashed from seed and index by SplitMix64.
+ * hashed from seed and index.
  *
  * @param seed any whole number that is exact (|seed| ≤ 2⁵³).
  * @param index which stream; default 0.
  * @throws NumericError `badArgument` for a seed or index that is not an exact whole number, or a negative index.
  *
- * Source: D. Blackman, S. Vigna, *ACM TOMS* 47 (2021) 36; G. L. Steele et al., *OOPSLA* 2014 (SplitMix64).
+ * Source: D. Blackman, S. Vigna, *ACM TOMS* 47 (2021) 36.
  */
 export function randomStream(seed: number, index = 0): RandomStream {
   if (!Number.isSafeInteger(seed)) throw new NumericError('randomStream', 'badArgument', 'the seed must be an exact whole number', { seed })
@@ -68,21 +68,31 @@ export function randomStream(seed: number, index = 0): RandomStream {
   }
 }
 
-const MASK = (1n << 64n) - 1n
-
-const splitMix = (z: bigint): bigint => {
-  let x = z
-  x = ((x ^ (x >> 30n)) * 0xbf58476d1ce4e5b9n) & MASK
-  x = ((x ^ (x >> 27n)) * 0x94d049bb133111ebn) & MASK
-  return x ^ (x >> 31n)
+/** Scatters the bits of a 32-bit word, one to one (the finaliser of A. Appleby's MurmurHash3). */
+const scatter = (word: number): number => {
+  let x = word
+  x = Math.imul(x ^ (x >>> 16), 0x85ebca6b)
+  x = Math.imul(x ^ (x >>> 13), 0xc2b2ae35)
+  return x ^ (x >>> 16)
 }
 
-/** Four 32-bit words of state from seed and index. */
+/** One word of state: a chain over all bits of seed and index, one to one in every link. */
+const chain = (start: number, seedLow: number, seedHigh: number, indexLow: number, indexHigh: number): number => {
+  let x = scatter(Math.imul(start ^ seedLow, 0x9e3779b1) + start)
+  x = scatter(Math.imul(x ^ seedHigh, 0x9e3779b1) + start)
+  x = scatter(Math.imul(x ^ indexLow, 0x9e3779b1) + start)
+  return scatter(Math.imul(x ^ indexHigh, 0x9e3779b1) + start)
+}
+
+/** Four 32-bit words of state from seed and index; neighbours differ in all four. */
 function hashedState(seed: number, index: number): number[] {
-  // The index is hashed by itself first, so that neighbouring seeds and indices cannot coincide.
-  const start = (splitMix(BigInt(seed) & MASK) ^ splitMix((BigInt(index) + 0x9e3779b97f4a7c15n) & MASK)) & MASK
-  const a = splitMix((start + 0x9e3779b97f4a7c15n) & MASK)
-  const b = splitMix((start + 2n * 0x9e3779b97f4a7c15n) & MASK)
-  const low = (x: bigint): number => Number(x & 0xffffffffn) | 0
-  return [low(a >> 32n), low(a), low(b >> 32n), low(b) === 0 && a === 0n ? 1 : low(b)]
+  const a = seed | 0
+  const b = Math.floor(seed / 2 ** 32) | 0
+  const c = index | 0
+  const d = Math.floor(index / 2 ** 32) | 0
+  // First digits of the fractions of √2, √3, √5 and √7: four unlike starting points.
+  const state = [chain(0x6a09e667, a, b, c, d), chain(0xbb67ae85, a, b, c, d), chain(0x3c6ef372, a, b, c, d), chain(0xa54ff53a, a, b, c, d)]
+  // The generator's one forbidden state.
+  if ((state[0]! | state[1]! | state[2]! | state[3]!) === 0) state[0] = 1
+  return state
 }
