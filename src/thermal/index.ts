@@ -28,6 +28,16 @@ export {
   runawayLoss,
   windingHeatCapacity,
 } from './copper.js'
+export {
+  type DutyResult,
+  intermittentDuty,
+  onePass,
+  type Phase,
+  settledCycle,
+  shortTimeDuty,
+  type TimeToLimit,
+  timeToLimit,
+} from './duty.js'
 export { annularFin, barFin, straightFin } from './fins.js'
 export {
   forcedConvection,
@@ -52,7 +62,17 @@ export {
   nusseltVerticalPlate,
   nusseltVerticalPlateLaminar,
 } from './natural-convection.js'
-export { type Network, type NetworkLink, type NetworkNode, network } from './network.js'
+export {
+  type Course,
+  type Loss,
+  type Network,
+  type NetworkLink,
+  type NetworkNode,
+  network,
+  type SteadyTemperatures,
+  type Temperatures,
+} from './network.js'
+export { reduceNetwork, timeConstants } from './network-reduce.js'
 export { dragLoss, noLoadLoss, noLoadSplit } from './no-load.js'
 export { radiantFlux, radiationCoefficient, STEFAN_BOLTZMANN } from './radiation.js'
 export { ringOnPlate } from './ring-plate.js'
