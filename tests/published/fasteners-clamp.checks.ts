@@ -51,7 +51,7 @@ export const checks: Check[] = [
           }).clampLoads[0]!.over(1000).si,
         String(solved),
         volterra,
-        '0.05 %',
+        '0.01 %',
       ),
     ]
   }),

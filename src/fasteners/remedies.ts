@@ -1,0 +1,71 @@
+import { type Given, readInputs } from '../formula/index.js'
+import { Quantity } from '../units/index.js'
+import { clampLoadOverTime, compressionSleeve, springWasher } from './clamp-load.js'
+import { relaxationOf } from './relaxation.js'
+
+const REMEDY_INPUTS = {
+  /** Clamp load at tightening. */
+  clampLoad: { kind: 'force', above: 0 },
+  /** Compliance of the bolt and the metal in its grip. */
+  boltCompliance: { kind: 'linearCompliance', above: 0 },
+  /** Compliance at loading of the printed layers. */
+  printCompliance: { kind: 'linearCompliance', above: 0 },
+  /** Creep compliance of the print over its value at loading, by time. */
+  creep: { curve: ['time', 'ratio'] },
+  /** Spring washers: compliance within their travel, and the force that flattens them. */
+  spring: { fields: { compliance: { kind: 'linearCompliance', above: 0 }, flatForce: { kind: 'force', above: 0 } } },
+  /** A metal sleeve: compliance, and how much shorter than the print it is. */
+  sleeve: { fields: { compliance: { kind: 'linearCompliance', above: 0 }, shortfall: 'length' } },
+  /** When the bolt is turned back once to its first load. */
+  retightenAt: { kind: 'time', above: 0 },
+  /** Times asked about. */
+  times: { list: { kind: 'time', min: 0 } },
+} as const
+
+/** A joint and the remedies to compare, as `compareRemedies` takes it. */
+export type RemedySpecification = Given<typeof REMEDY_INPUTS>
+
+/** What one remedy keeps of the clamp load. */
+export interface RemedyResult {
+  readonly remedy: 'asItIs' | 'retightened' | 'springWashers' | 'compressionSleeve'
+  /** Clamp loads at the times asked. */
+  readonly clampLoads: readonly Quantity<'force'>[]
+  /** Whether the remedy works at all: washers may be flattened, a sleeve too short or so proud that the print is loose. */
+  readonly state: 'works' | 'flattened' | 'sleeveTooShort' | 'printLoose'
+}
+
+/**
+ * Clamp load over time of one printed joint as it is, turned back once, on spring washers, and on a metal sleeve.
+ *
+ * With a sleeve the print beside it relaxes and hands its share over; the little the sleeve then gives is all that is lost. Throws one `InputError` that lists every bad input.
+ */
+export function compareRemedies(specification: RemedySpecification): RemedyResult[] {
+  const x = readInputs('fasteners.compareRemedies', REMEDY_INPUTS, specification)
+  const { clampLoad, boltCompliance, printCompliance, creep, times } = x
+  const creepingLayers = [{ compliance: printCompliance, creep }]
+  const plain = { clampLoad, creepingLayers, embedding: 0, retightenings: undefined, times }
+  const forces = (loads: readonly number[]) => loads.map((load) => new Quantity(load, 'force'))
+  const over = (elasticCompliance: number, retightenings?: readonly number[]) =>
+    forces(clampLoadOverTime.si({ ...plain, elasticCompliance, retightenings }).clampLoads)
+  const washers = springWasher.si({ washerCompliance: x.spring.compliance, flatForce: x.spring.flatForce, clampLoad, boltCompliance })
+  const sleeve = compressionSleeve.si({
+    clampLoad,
+    sleeveCompliance: x.sleeve.compliance,
+    printCompliance,
+    shortfall: x.sleeve.shortfall,
+  })
+  const relaxed = relaxationOf(0, [{ share: 1, creep }], Math.max(1, ...times))
+  const given = x.sleeve.compliance / (x.sleeve.compliance + boltCompliance)
+  const onSleeve = forces(times.map((time) => clampLoad - sleeve.printLoad * (1 - relaxed(time)) * given))
+  const sleeveWorks = sleeve.state === 'sleeveCarries' || sleeve.state === 'shared'
+  return [
+    { remedy: 'asItIs', clampLoads: over(boltCompliance), state: 'works' },
+    { remedy: 'retightened', clampLoads: over(boltCompliance, [x.retightenAt]), state: 'works' },
+    { remedy: 'springWashers', clampLoads: over(washers.elasticCompliance), state: washers.state === 'springs' ? 'works' : 'flattened' },
+    {
+      remedy: 'compressionSleeve',
+      clampLoads: sleeve.state === 'sleeveTooShort' ? over(boltCompliance) : onSleeve,
+      state: sleeveWorks ? 'works' : sleeve.state === 'sleeveTooShort' ? 'sleeveTooShort' : 'printLoose',
+    },
+  ]
+}
