@@ -1,4 +1,4 @@
-import { LegDynamicsKernel, LegKernel } from '../src/kinematics/index.js'
+import { type ChainJointSi, ChainKernel, LegDynamicsKernel, LegKernel } from '../src/kinematics/index.js'
 import { buildC, program, type Row } from './harness.js'
 
 // The leg of the guide, and the same random poses as bench/c/leg.c draws.
@@ -39,7 +39,45 @@ const poses = Array.from({ length: N }, (_, i) => {
 })
 const angles = Float64Array.from(poses.flatMap(({ q }) => [...q]))
 
+const generic = buildC('chain.cpp', ['-O3', '-I/usr/include/eigen3', '-lorocos-kdl'], {
+  headers: ['kdl/chain.hpp'],
+  from: 'liborocos-kdl-dev',
+})
 const c = buildC('leg.c')
+
+/** The chain of bench/c/chain.cpp: joints about x, y, y in turn, each body 100 mm long. */
+function chainOf(n: number): ChainKernel {
+  const joints = Array.from({ length: n }, (_, i): ChainJointSi => {
+    // z of the joint's frame along the joint's axis: x for every third joint, else y.
+    const axes = (k: number) => (k % 3 === 0 ? [0, 0, 1, 1, 0, 0, 0, 1, 0] : [0, 1, 0, 0, 0, 1, 1, 0, 0])
+    const own = axes(i)
+    const before = i === 0 ? [1, 0, 0, 0, 1, 0, 0, 0, 1] : axes(i - 1)
+    const into = (R: number[], v: number[]) => [0, 1, 2].map((k) => R[k]! * v[0]! + R[3 + k]! * v[1]! + R[6 + k]! * v[2]!)
+    const turn = Array.from({ length: 9 }, (_, at) => {
+      const [row, column] = [Math.floor(at / 3), at % 3]
+      return [0, 1, 2].reduce((sum, k) => sum + before[3 * k + row]! * own[3 * k + column]!, 0)
+    })
+    const place = into(before, i === 0 ? [0, 0, 0] : [0, 0.02, -0.1])
+    // The reference places a body's centre from the body's far end.
+    const centre = into(own, [0.01, 0.02, -0.05])
+    const inertia = into(
+      own.map((x) => x * x),
+      [0.003, 0.0032, 0.0004],
+    )
+    return { sliding: false, frame: [...turn, ...place], link: [0.5, ...centre, ...inertia, 0, 0, 0] }
+  })
+  return new ChainKernel(joints, [1, 0, 0, 0, 1, 0, 0, 0, 1, 0, 0, 0], [0, 0, -9.80665], new Float64Array(n * n))
+}
+const motion = (n: number) =>
+  Array.from({ length: N }, () => {
+    const [q, w, a] = [new Float64Array(n), new Float64Array(n), new Float64Array(n)]
+    for (let j = 0; j < n; j++) {
+      q[j] = 2 * (draw() - 0.5)
+      w[j] = 4 * (draw() - 0.5)
+      a[j] = 20 * (draw() - 0.5)
+    }
+    return { q, w, a }
+  })
 
 export const rows: Row[] = [
   {
@@ -56,7 +94,10 @@ export const rows: Row[] = [
         return total
       },
     },
-    against: [{ ...program('C at -O3', c, 'inverse'), ratioAtMost: 1.3 }],
+    against: [
+      { ...program('C at -O3', c, 'inverse'), ratioAtMost: 1.3 },
+      { ...program('generic iterative inverse in C++, 1e-9', generic, 'inverse'), timesFaster: 150 },
+    ],
   },
   {
     work: 'foot position, Jacobian and statics',
@@ -90,4 +131,25 @@ export const rows: Row[] = [
     },
     against: [{ ...program('C at -O3', c, 'dynamics'), ratioAtMost: 2.2 }],
   },
+  ...[3, 6, 12].map((n): Row => {
+    const chain = chainOf(n)
+    const moves = motion(n)
+    const torque = new Float64Array(n)
+    return {
+      work: `inverse dynamics of a chain of ${n} joints`,
+      ours: {
+        name: 'limbwright',
+        run: (times) => {
+          let total = 0
+          for (let i = 0; i < times; i++) {
+            const { q, w, a } = moves[i & (N - 1)]!
+            chain.torqueInto(torque, 0, q, w, a)
+            total += torque[0]!
+          }
+          return total
+        },
+      },
+      against: [{ ...program('generic kinematics library in C++', generic, 'dynamics', String(n)), timesFaster: 1 }],
+    }
+  }),
 ]

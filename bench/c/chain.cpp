@@ -41,7 +41,7 @@ int main(int argc, char **argv) {
     }
     int failed = 0;
     for (int i = 0; i < N; i++) failed += ik.CartToJnt(seed, targets[i], found) < 0;
-    fprintf(stderr, "generic inverse: %d of %d targets not solved\n", failed, N);
+    if (failed > 0) fprintf(stderr, "generic inverse: %d of %d targets not solved\n", failed, N);
     BENCH({ ik.CartToJnt(seed, targets[i & (N - 1)], found); total += found(0) + found(2); });
   } else {
     const int n = argc > 2 ? atoi(argv[2]) : 6;
