@@ -1,5 +1,5 @@
 import { formula } from '../formula/index.js'
-import { besselI0Scaled, besselI1Scaled, besselK0Scaled, besselK1Scaled } from '../numeric/bessel.js'
+import { besselI0Scaled, besselI1Scaled, besselK0Scaled, besselK1Scaled } from '../numeric/index.js'
 
 /** Straight fin of constant thickness, cooled on both faces, tip counted by half a thickness of extra length. */
 export const straightFin = /* @__PURE__ */ formula('thermal.straightFin', {

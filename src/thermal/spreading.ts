@@ -1,5 +1,5 @@
 import { formula } from '../formula/index.js'
-import { besselJ0, besselJ1, besselJ1Zero } from '../numeric/bessel.js'
+import { besselJ0, besselJ1, besselJ1Zero } from '../numeric/index.js'
 
 const TERMS = 1500
 let zeros: Float64Array | undefined
