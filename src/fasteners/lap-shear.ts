@@ -1,7 +1,7 @@
 import { formula } from '../formula/index.js'
 
 /** x·coth(x), which is 1 at 0. */
-export const xCothX = (x: number): number => (x === 0 ? 1 : x / Math.tanh(x))
+const xCothX = (x: number): number => (x === 0 ? 1 : x / Math.tanh(x))
 
 /**
  * Shear along a glued lap: it peaks at the ends, more so when the parts are soft or the bond stiff and long.
