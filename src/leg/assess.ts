@@ -103,13 +103,12 @@ function survey(leg: Prepared, sheet: Sheet, cases: readonly CaseId[]): Survey {
   const found: Found[] = []
   const walkTorque = (joint: Joint) => Math.abs(states.find((one) => one.case.id === 'walk')?.motion?.[joint].torque ?? 0)
   for (const state of states) {
-    for (const check of CHECKS) {
-      if (!check.cases.includes(state.case.id)) continue
-      for (const joint of JOINTS) {
-        if (check.scope === 'leg' && joint !== 'hip') continue
-        sheet.open(checkStage(check, joint, state.case.id))
+    const { id } = state.case
+    for (const check of checksOf(id)) {
+      for (const joint of check.scope === 'leg' ? ONE_JOINT : JOINTS) {
+        if (sheet.recording) sheet.open(checkStage(check, joint, id))
         const finding = check.run(sheet.of, { leg, state, joint, walkTorque }, state.joints[joint])
-        if (finding !== undefined) found.push({ check, joint, id: state.case.id, finding, reserve: reserveOf(finding) })
+        if (finding !== undefined) found.push({ check, joint, id, finding, reserve: reserveOf(finding) })
       }
     }
   }
@@ -120,6 +119,21 @@ function survey(leg: Prepared, sheet: Sheet, cases: readonly CaseId[]): Survey {
     }),
   )
   return { leg, states, found, unsettled, walkTorque }
+}
+
+/** A check of the leg as a whole is made once. */
+const ONE_JOINT: readonly Joint[] = ['hip']
+
+const byCase = new Map<CaseId, readonly Check[]>()
+
+/** The checks that are made in a load case. */
+function checksOf(id: CaseId): readonly Check[] {
+  let checks = byCase.get(id)
+  if (checks === undefined) {
+    checks = CHECKS.filter(({ cases }) => cases.includes(id))
+    byCase.set(id, checks)
+  }
+  return checks
 }
 
 const checkStage = (check: Check, joint: Joint, id: CaseId) => `check/${check.id}/${joint}/${id}`

@@ -1,10 +1,9 @@
 import type { Quantity } from '../units/index.js'
 import { Quantity as QuantityClass } from '../units/index.js'
 import { type Matter, type MoistureState, matterOf } from './matter.js'
-import { centreLine } from './specification/contradictions.js'
 import type { Leg } from './specification/describe.js'
 import type { LegData } from './specification/schema.js'
-import { type BearingSize, bearingOf, type PinSize, pinOf, threadOf } from './specification/tables.js'
+import { type BearingSize, bearingOf, type PinSize, pinOf } from './specification/tables.js'
 
 /** Which end of every range a leg is assessed with: the typical values, or all the bad or all the good ends together. */
 export type End = 'pessimistic' | 'typical' | 'optimistic'
@@ -120,6 +119,3 @@ export function prepare(x: LegNumbers, end: End = 'typical'): Prepared {
 
 const radius = (pulley: { grooveDiameter?: number | undefined; centreLineRadius?: number | undefined }, cordDiameter: number): number =>
   pulley.centreLineRadius ?? ((pulley.grooveDiameter as number) + cordDiameter) / 2
-
-void centreLine
-void threadOf

@@ -6,6 +6,8 @@ import { type AnyFormula, bare, type Evaluator, type Step, stepOf } from '../for
  */
 export interface Sheet {
   readonly of: Evaluator
+  /** Whether steps are kept; where not, stage names need not be made. */
+  readonly recording: boolean
   /** Starts a stage anew: what an earlier run of it left (a round of an iteration) is dropped. */
   open(stage: string): void
   /** Keeps a step that is not one formula, such as a solver's; made only when recording. */
@@ -13,7 +15,7 @@ export interface Sheet {
 }
 
 /** The sheet that keeps nothing. */
-export const bareSheet: Sheet = { of: bare, open: () => {}, keep: () => {} }
+export const bareSheet: Sheet = { of: bare, recording: false, open: () => {}, keep: () => {} }
 
 /** A sheet that keeps every step. */
 export interface RecordingSheet extends Sheet {
@@ -27,6 +29,7 @@ export function recordingSheet(): RecordingSheet {
   let current: (() => Step)[] = []
   stages.set('', current)
   return {
+    recording: true,
     of: (formula, x) => {
       const y = formula.si(x)
       current.push(() => stepOf(formula as unknown as AnyFormula, x, y))

@@ -29,7 +29,7 @@ describe('a readable specification', () => {
     expect(leg.links.upper.length).toBeInstanceOf(Quantity)
     expect(leg.links.upper.length.kind).toBe('length')
     expect(leg.links.upper.length.si).toBeCloseTo(0.165, 15)
-    expect(leg.drives.knee.pretension.si).toBe(70)
+    expect(leg.drives.knee.pretension.si).toBe(90)
   })
 
   test('what the document leaves open is listed with value and reason', () => {
@@ -80,13 +80,13 @@ describe('mistakes', () => {
     const issues = messages(
       edited(
         ['mass: 10.5 kg', 'mass: 10.5 mm'],
-        ['pretension: 70 N', 'pretenson: 70 N'],
+        ['pretension: 90 N', 'pretenson: 90 N'],
         ['arrangement: crossed', 'arrangement: crosed'],
         ['thread: M4', 'thread: M45'],
         ['propertyClass: 8.8', 'propertyClass: 8.9'],
         ['{ from: 20 deg, to: 135 deg }', '{ from: 135 deg, to: 20 deg }'],
-        ['outerDiameter: 10 mm', 'outerDiameter: 3.5 mm'],
-        ['centreDistance: 60 mm', 'centreDistance: 40 mm'],
+        ['outerDiameter: 11 mm', 'outerDiameter: 3.5 mm'],
+        ['centreDistance: 64 mm', 'centreDistance: 40 mm'],
         ['material: PC', 'material: PPC'],
         ['voltage: 22 V', 'voltage: 22'],
       ),
@@ -147,9 +147,9 @@ describe('mistakes', () => {
   })
 
   test('neither or both ways to give a radius', () => {
-    expect(messages(edited(['{ grooveDiameter: 11.2 mm, wraps', '{ wraps']))[0]?.path).toBe('drives.hip.pinion')
+    expect(messages(edited(['{ grooveDiameter: 12 mm, wraps', '{ wraps']))[0]?.path).toBe('drives.hip.pinion')
     expect(
-      messages(edited(['{ grooveDiameter: 11.2 mm, wraps', '{ grooveDiameter: 11.2 mm, centreLineRadius: 6.4 mm, wraps']))[0]?.path,
+      messages(edited(['{ grooveDiameter: 12 mm, wraps', '{ grooveDiameter: 11.2 mm, centreLineRadius: 6.8 mm, wraps']))[0]?.path,
     ).toBe('drives.hip.pinion')
   })
 

@@ -99,15 +99,21 @@ export function heatOf(leg: Prepared, of: Evaluator, ask: HeatAsk): Heat {
   let can = mount
   let rounds = 0
   let heat: Heat
+  if (ask.heating === 'none') return round(leg, of, basis, basis.air, basis.air)
+  let before = Number.NaN
   do {
     heat = round(leg, bare, basis, mount, can)
     rounds++
-    const moved = Math.abs(heat.mount - mount) + Math.abs(heat.can - can)
+    const moved = heat.mount - mount
+    const canMoved = Math.abs(heat.can - can)
     if (heat.unsettled !== undefined) mount = can = Math.max(mount, can) + FIRST_GUESS
     else {
-      mount = heat.mount
       can = heat.can
-      if (moved < SETTLED) break
+      // The error shrinks by nearly the same factor in every round: take the sum of the rounds to come at once (Aitken 1926).
+      const factor = moved / before
+      mount = Math.abs(factor) < 0.7 ? heat.mount + (moved * factor) / (1 - factor) : heat.mount
+      if (Math.abs(moved) + canMoved < SETTLED) break
+      before = Math.abs(factor) < 0.7 ? Number.NaN : moved
     }
   } while (rounds < MOST_ROUNDS && mount <= BEYOND)
   // The last round again, for the record: a settled loop repeats itself.
@@ -123,6 +129,10 @@ export function heatOf(leg: Prepared, of: Evaluator, ask: HeatAsk): Heat {
     ...cold,
     heatingTorque: basis.heatingTorque,
     heatingCurrent: hot.heatingCurrent,
+    // Resistance and magnets as hot as the films are taken: the currents that such a motor would ask for.
+    current: hot.current,
+    resistance: hot.resistance,
+    backEmfConstant: hot.backEmfConstant,
     lossAt20: hot.lossAt20,
     resistanceToAir: hot.resistanceToAir,
     rounds,

@@ -69,7 +69,7 @@ const kernelOf = ({ x }: Prepared) => new LegKernel(x.links.hipOffset, x.links.u
 
 /** Joint torques, speeds and angles over a stride; a stance without step is a pose held. */
 export function motionOver(leg: Prepared, sheet: Sheet, stage: string, stance: Stance): Motion {
-  sheet.open(stage)
+  if (sheet.recording) sheet.open(stage)
   const kernel = kernelOf(leg)
   const branch = branchOf(leg)
   const moving = stance.stepLength > 0

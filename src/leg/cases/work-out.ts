@@ -16,7 +16,7 @@ const UNLOADED: JointMotion = { torque: 0, rms: 0, speed: 0, loadedSpeed: 0, low
 export function workOut(leg: Prepared, sheet: Sheet, id: CaseId): CaseState {
   const loadCase = CASES[id]
   const stance = loadCase.stance(leg)
-  const motion = stance === undefined ? undefined : motionOver(leg, sheet, stageOf('motion', id, 'hip'), stance)
+  const motion = stance === undefined ? undefined : motionOver(leg, sheet, sheet.recording ? stageOf('motion', id, 'hip') : '', stance)
   const air = loadCase.air(leg)
   const joints = {} as Record<Joint, JointState>
   for (const joint of JOINTS) joints[joint] = jointState(leg, sheet, id, joint, motion, air)
@@ -26,9 +26,9 @@ export function workOut(leg: Prepared, sheet: Sheet, id: CaseId): CaseState {
 function jointState(leg: Prepared, sheet: Sheet, id: CaseId, joint: Joint, motion: Motion | undefined, air: number): JointState {
   const loadCase = CASES[id]
   const moved = motion?.[joint] ?? UNLOADED
-  sheet.open(stageOf('heat', id, joint))
+  if (sheet.recording) sheet.open(stageOf('heat', id, joint))
   const heat = heatOf(leg, sheet.of, { joint, motion: moved, air, wind: loadCase.wind(leg), heating: loadCase.heating })
-  sheet.open(stageOf('drive', id, joint))
+  if (sheet.recording) sheet.open(stageOf('drive', id, joint))
   const drive = driveState(leg, sheet.of, {
     joint,
     torque: Math.abs(moved.torque),

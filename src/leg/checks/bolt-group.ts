@@ -9,8 +9,9 @@ import {
   socketHead,
   washer,
 } from '../../fasteners/index.js'
-import type { Evaluator } from '../../formula/index.js'
+import { bare, type Evaluator } from '../../formula/index.js'
 import { type Matter, matterOf } from '../matter.js'
+import type { Prepared } from '../numbers.js'
 import type { Scene } from '../state.js'
 
 /** The two groups of bolts. */
@@ -37,6 +38,20 @@ const WIDE = 3
 
 /** Preload, compliances and load factor of one bolt of a group. */
 export function tightBolt(of: Evaluator, { leg }: Scene, group: BoltGroup): TightBolt {
+  // Nothing to record: what several checks ask of the same leg is worked out once.
+  if (of !== bare) return workedOut(of, leg, group)
+  let known = kept.get(leg)
+  if (known === undefined) {
+    known = {}
+    kept.set(leg, known)
+  }
+  known[group] ??= workedOut(of, leg, group)
+  return known[group] as TightBolt
+}
+
+const kept = new WeakMap<Prepared, { [G in BoltGroup]?: TightBolt }>()
+
+function workedOut(of: Evaluator, leg: Prepared, group: BoltGroup): TightBolt {
   const bolts = leg.x.bolts[group]
   const thread = metricThread.si(bolts.thread)
   const head = socketHead.si(bolts.thread)

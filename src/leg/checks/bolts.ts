@@ -22,9 +22,14 @@ const NAMES: { readonly [G in BoltGroup]: string } = { stack: 'stack bolts', mot
 /** Clearance of a printed pocket around its nut. */
 const POCKET_CLEARANCE = 0.15e-3
 
-/** Where the bolts are: the motor's own warm their plate, the stack's share half of that. */
-function temperature(group: BoltGroup, { state }: Scene, { heat }: JointState): number {
-  return group === 'motor' ? heat.mount : (heat.mount + state.air) / 2
+/** A plate this far beyond its softening is gone; hotter makes no difference, K. */
+const BEYOND_SOFTENING = 60
+
+/** Where the bolts are: the motor's own warm with their plate, the stack's share half of that; a motor that comes to no rest softens both. */
+function temperature(group: BoltGroup, { leg, state }: Scene, { heat }: JointState): number {
+  const softened = leg.plate.softening + BEYOND_SOFTENING
+  const mount = heat.unsettled === undefined ? Math.min(heat.mount, softened) : softened
+  return group === 'motor' ? mount : (mount + state.air) / 2
 }
 
 function checksOf(group: BoltGroup): readonly Check[] {
@@ -74,7 +79,7 @@ function checksOf(group: BoltGroup): readonly Check[] {
         const bolt = tightBolt(of, scene, group)
         const layer = softest(bolt.layers)
         // A print that has softened carries nothing; that is the plate's own check.
-        if (at.heat.unsettled !== undefined || temperature(group, scene, at) > layer.softening - 15) return undefined
+        if (temperature(group, scene, at) > layer.softening - 15) return undefined
         // Clamp load fades as the print creeps, so its first day decides, not its year.
         const allowablePressure = strengthSi(layer.strength.alongLayers, temperature(group, scene, at), 86_400, 1, 1, of)
         const { pressure } = of(headBearing, {

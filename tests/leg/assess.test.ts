@@ -1,0 +1,298 @@
+import { readFileSync } from 'node:fs'
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { mountRingResistance, mountRingResistanceExact } from '../../src/leg/cases/mount.js'
+import { workOut } from '../../src/leg/cases/work-out.js'
+import { CHECKS } from '../../src/leg/checks/index.js'
+import {
+  type Assessment,
+  assess,
+  CASE_IDS,
+  checkReserves,
+  describeLeg,
+  governingReserve,
+  htmlReport,
+  type LegNumbers,
+  legNumbers,
+  markdownReport,
+} from '../../src/leg/index.js'
+import { prepare } from '../../src/leg/numbers.js'
+import { bareSheet } from '../../src/leg/sheet.js'
+import { InputError } from '../../src/units/index.js'
+import hand from '../oracles/leg-hand.json' with { type: 'json' }
+
+const read = (name: string) => readFileSync(new URL(`../../examples/mudflat-leg-${name}.yaml`, import.meta.url), 'utf8')
+const first = describeLeg(read('first'))
+const revised = describeLeg(read('revised'))
+const firstVerdict = assess(first)
+const revisedVerdict = assess(revised)
+
+describe('the example', () => {
+  test('the first design fails where it should: its motor plate softens', () => {
+    expect(firstVerdict.holds).toBe(false)
+    expect(firstVerdict.governing.id).toBe('motor.plate')
+    const failing = new Set(firstVerdict.checks.filter(({ reserve }) => reserve < 1).map(({ id }) => id))
+    for (const id of [
+      'motor.plate',
+      'cord.slack',
+      'cord.slip',
+      'cord.heat',
+      'boss.split',
+      'stackBolt.nut',
+      'stackBolt.headPressure',
+      'bearing.seat',
+    ])
+      expect(failing, id).toContain(id)
+  })
+
+  test('the revised design holds with the reserve it wants', () => {
+    expect(revisedVerdict.holds).toBe(true)
+    expect(revisedVerdict.comfortable).toBe(true)
+    expect(revisedVerdict.coupling).toBe('settled')
+  })
+
+  test('at least 35 ways to fail are looked at, the hardest first', () => {
+    expect(new Set(firstVerdict.checks.map(({ id }) => id)).size).toBeGreaterThanOrEqual(35)
+    const ranks = firstVerdict.checks.map(({ reserve, enough }) => reserve / enough)
+    expect(ranks).toEqual([...ranks].sort((a, b) => a - b))
+  })
+})
+
+describe('reserves against a calculation by hand (oracles/leg-hand.py), standing leg', () => {
+  const standing = assess(first, { cases: ['stand'] })
+  const reserveOf = (key: string, verdict: Assessment) =>
+    verdict.checks.find(({ id, joint }) => (joint === undefined ? id : `${id} ${joint}`) === key)?.reserve as number
+  const others = assess(first, { cases: ['slope', 'walk'] })
+
+  test('cord tensions of the knee', () => {
+    const knee = standing.cases[0]?.joints.knee
+    expect(knee?.tautTension.si).toBeCloseTo(hand.taut, 8)
+    expect(knee?.slackTension.si).toBeCloseTo(hand.slack, 8)
+    expect(knee?.motorTorque.si).toBeCloseTo(hand.motorTorque, 12)
+  })
+
+  const x = legNumbers(first)
+  const once = { ...x, usage: { ...x.usage, standingTime: 8 * 3600 } } as LegNumbers
+  const stood = checkReserves(once, ['stand'])
+  test.each(['cord.slack knee', 'cord.working knee', 'boss.bearing knee', 'boss.netSection knee', 'leg.reach'])('%s', (key) => {
+    const expected = hand.reserves[key as keyof typeof hand.reserves]
+    expect(Math.abs((stood.get(key) as number) / expected - 1)).toBeLessThan(1e-9)
+  })
+  // Checks that the standing leg is not asked, with the state of the standing leg put in.
+  test.each(['pin.bending knee', 'pin.shear knee', 'lowerLink.bending'])('%s', (key) => {
+    const leg = prepare(x)
+    const state = workOut(leg, bareSheet, 'stand')
+    const check = CHECKS.find(({ id }) => key.startsWith(id))!
+    const { demand, capacity } = check.run(bareSheet.of, { leg, state, joint: 'knee', walkTorque: () => 0 }, state.joints.knee)!
+    expect(Math.abs(capacity / demand / hand.reserves[key as keyof typeof hand.reserves] - 1)).toBeLessThan(1e-9)
+  })
+  test.each(['cord.bend knee', 'robot.tipOver', 'ground.slip'])('%s', (key) => {
+    expect(Math.abs(reserveOf(key, others) / hand.reserves[key as keyof typeof hand.reserves] - 1)).toBeLessThan(1e-9)
+  })
+  test('current with magnets at the temperature they were made for', () => {
+    // The magnets weaken by 0.11 % per kelvin above 20 °C: a cold motor needs this current.
+    const cold = workOut(prepare(x), bareSheet, 'hop').joints.knee.heat
+    const torque = cold.motorTorque
+    expect(cold.current / torque).toBeCloseTo(hand.currentOfUnweakenedMagnets / hand.motorTorque, 10)
+  })
+})
+
+describe('every check', () => {
+  test.each(firstVerdict.checks.map((check) => [`${check.id} ${check.joint ?? ''}`, check] as const))('%s', (_, check) => {
+    expect(check.demand.kind).toBe(check.capacity.kind)
+    expect(check.reserve).toBeGreaterThanOrEqual(0)
+    if (check.reserve < 1000 && check.demand.si > 0) expect(check.reserve).toBeCloseTo(Math.max(0, check.capacity.si / check.demand.si), 10)
+    expect(check.sentence).toContain(check.caseTitle)
+    expect(check.remedy.length).toBeGreaterThan(5)
+    expect(check.reserveBand.pessimistic).toBeLessThanOrEqual(check.reserve)
+    expect(check.reserveBand.optimistic).toBeGreaterThanOrEqual(check.reserve)
+    for (const step of check.chain) {
+      expect(step.source.length, step.formula).toBeGreaterThan(0)
+      expect(JSON.stringify(step.results)).not.toMatch(/NaN|undefined/)
+    }
+  })
+
+  test('can fail and can hold: no check is always the same over the two designs and a bad leg', () => {
+    const bad = checkReserves(
+      legNumbers(
+        describeLeg({
+          ...first,
+          robot: { ...first.robot, mass: '60 kg' },
+          usage: { ...first.usage, slope: '30 deg' },
+          shaft: { ...first.shaft, innerTighteningTorque: '4 N m' },
+          bolts: { ...first.bolts, stack: { ...first.bolts.stack, tighteningTorque: '4 N m' } },
+        } as never),
+      ),
+    )
+    const good = checkReserves(legNumbers(revised))
+    const moved = [...bad].filter(([key, reserve]) => good.has(key) && Math.abs(reserve / (good.get(key) as number) - 1) > 1e-6)
+    const still = [...bad]
+      .filter(([key]) => good.has(key))
+      .map(([key]) => key)
+      .filter((key) => !moved.some(([other]) => other === key))
+    expect(still).toEqual([])
+  })
+})
+
+describe('heat', () => {
+  test('settles at a fixed point where heat in is heat out, in every warm load case', () => {
+    const leg = prepare(legNumbers(revised))
+    for (const id of ['stand', 'walk', 'stall', 'trot', 'hotAfternoon', 'slope'] as const) {
+      const state = workOut(leg, bareSheet, id)
+      for (const joint of ['hip', 'knee'] as const) {
+        const { heat } = state.joints[joint]
+        const toAir = heat.resistanceToAir - leg.x.motor.windingToMount
+        expect(Math.abs((heat.mount - state.air) / toAir - heat.loss - heat.ironLoss)).toBeLessThan(1e-5 * (1 + heat.loss))
+        expect(heat.loss).toBeCloseTo(0.75 * heat.heatingCurrent ** 2 * heat.resistance, 8)
+      }
+    }
+  })
+
+  test('a loop that comes to no rest is named, and nothing is made up', () => {
+    const x = legNumbers(first)
+    const hopeless = { ...first, motor: { ...first.motor, terminalResistance: '2 ohm' } } as never
+    const verdict = assess(describeLeg(hopeless))
+    expect(verdict.coupling).toBe('unsettled')
+    expect(verdict.unsettled[0]?.loop).toMatch(/copper loss/)
+    expect(verdict.checks.find(({ id, joint }) => id === 'motor.runaway' && joint === 'knee')?.reserve).toBeLessThan(1)
+    const stall = verdict.cases.find(({ id }) => id === 'stall')
+    expect(stall?.joints.knee.windingTemperature).toBeUndefined()
+    expect(JSON.stringify(verdict.cases)).not.toMatch(/NaN/)
+    expect(x.motor.terminalResistance).toBe(0.13)
+  })
+
+  test('the tabulated plate resistance keeps a thousandth of the series it stands for', () => {
+    for (const leg of [prepare(legNumbers(first)), prepare(legNumbers(revised))])
+      for (const film of [2.5, 5, 8.3, 12.5, 20, 55, 110])
+        expect(Math.abs(mountRingResistance(leg, film) / mountRingResistanceExact(leg, film) - 1)).toBeLessThan(1e-3)
+  })
+})
+
+describe('more of anything bad never improves its own reserve', () => {
+  const x = legNumbers(first)
+  const harder: readonly [string, (x: LegNumbers, f: number) => LegNumbers, readonly string[]][] = [
+    [
+      'mass',
+      (n, f) => ({ ...n, robot: { ...n.robot, mass: n.robot.mass * f } }),
+      [
+        'cord.slack knee',
+        'cord.slip knee',
+        'cord.working knee',
+        'pin.bending knee',
+        'pin.shear hip',
+        'boss.netSection knee',
+        'boss.tearOut hip',
+        'upperLink.bending',
+        'lowerLink.fatigue',
+        'motor.current knee',
+        'motor.plate hip',
+        'motor.runaway knee',
+        'sidewaysHip.hold',
+        'stackBolt.separation',
+        'toe.strain',
+        'shaft.bending',
+        'drum.layers knee',
+      ],
+    ],
+    [
+      'hot air',
+      (n, f) => ({ ...n, environment: { ...n.environment, hotAir: n.environment.hotAir + 5 * (f - 1) } }),
+      ['motor.plate hip', 'cord.heat hip', 'stackBolt.headPressure', 'bearing.seat'],
+    ],
+    [
+      'strides',
+      (n, f) => ({ ...n, usage: { ...n.usage, stridesPerDay: n.usage.stridesPerDay * f } }),
+      ['boss.fatigue knee', 'lowerLink.fatigue'],
+    ],
+    [
+      'drop height',
+      (n, f) => ({ ...n, usage: { ...n.usage, dropHeight: n.usage.dropHeight * f } }),
+      ['cord.peak knee', 'pin.bending knee', 'lowerLink.bending', 'motor.current knee'],
+    ],
+    ['slope', (n, f) => ({ ...n, usage: { ...n.usage, slope: n.usage.slope * f } }), ['ground.slip', 'robot.tipOver']],
+    [
+      'hole scatter',
+      (n, f) => ({ ...n, bosses: { ...n.bosses, knee: { ...n.bosses.knee, holeScatter: n.bosses.knee.holeScatter * f } } }),
+      ['boss.split knee', 'boss.fitScatter knee'],
+    ],
+    [
+      'tightening torque',
+      (n, f) => ({ ...n, bolts: { ...n.bolts, stack: { ...n.bolts.stack, tighteningTorque: n.bolts.stack.tighteningTorque * f } } }),
+      ['stackBolt.tightening', 'stackBolt.nut', 'stackBolt.headPressure'],
+    ],
+    [
+      'winding resistance',
+      (n, f) => ({ ...n, motor: { ...n.motor, terminalResistance: n.motor.terminalResistance * f } }),
+      ['motor.plate hip', 'motor.runaway knee', 'motor.speed knee'],
+    ],
+  ]
+  test.each(harder)('%s', (_, change, keys) => {
+    fc.assert(
+      fc.property(fc.double({ min: 1, max: 1.6, noNaN: true }), fc.double({ min: 1, max: 1.6, noNaN: true }), (a, b) => {
+        const [little, much] = [checkReserves(change(x, Math.min(a, b))), checkReserves(change(x, Math.max(a, b)))]
+        for (const key of keys) {
+          expect(little.has(key), key).toBe(true)
+          // A check that heat takes out of the table has not improved: the plate's own check stands in for it.
+          if (much.has(key)) expect(much.get(key) as number, key).toBeLessThanOrEqual((little.get(key) as number) * (1 + 1e-6))
+        }
+      }),
+      { numRuns: 25 },
+    )
+  })
+})
+
+describe('manners', () => {
+  test('the fast form agrees with the explained one', () => {
+    const quick = governingReserve(legNumbers(first))
+    const least = firstVerdict.checks.reduce((a, b) => (b.reserve < a.reserve ? b : a))
+    expect(quick).toEqual({ reserve: least.reserve, id: least.id, joint: least.joint, case: least.case })
+  })
+
+  test('the same leg gives the same reports byte for byte, whatever the order of its sections', () => {
+    const shuffled = describeLeg(Object.fromEntries(Object.entries(first).reverse()) as never)
+    expect(markdownReport(assess(shuffled))).toBe(markdownReport(firstVerdict))
+    expect(htmlReport(assess(first))).toBe(htmlReport(firstVerdict))
+  })
+
+  test('load cases can be chosen; an unknown one is refused', () => {
+    expect(assess(first, { cases: ['stand'] }).checks.every((check) => check.case === 'stand')).toBe(true)
+    expect(() => assess(first, { cases: ['fly' as never] })).toThrow(InputError)
+    expect(() => assess(first, { cases: [] })).toThrow(/asks something/)
+    expect(CASE_IDS).toHaveLength(11)
+  })
+
+  test('a foot path beyond reach fails by name', () => {
+    const long = describeLeg({ ...first, usage: { ...first.usage, walk: { ...first.usage.walk, stepLength: '500 mm' } } } as never)
+    const reach = assess(long).checks.find(({ id }) => id === 'leg.reach')
+    expect(reach?.reserve).toBeLessThan(1)
+  })
+})
+
+describe('reports', () => {
+  const html = htmlReport(firstVerdict)
+  test('one page without network, script or unescaped text', () => {
+    expect(html).not.toMatch(/<script|https?:\/\/|src=|@import/)
+    const nasty = describeLeg({ ...first, name: '<img onerror=x> & "leg"' } as never)
+    expect(htmlReport(assess(nasty, { cases: ['stand'] }))).not.toContain('<img')
+  })
+
+  test('structure for readers: language, headings, captions, scopes, folded calculations', () => {
+    expect(html).toMatch(/<html lang="en">/)
+    expect(html.match(/<h1>/g)).toHaveLength(1)
+    expect(html.match(/<table>/g)?.length).toBe(html.match(/<caption>/g)?.length)
+    expect(html.match(/<details>/g)?.length).toBe(firstVerdict.checks.length)
+    expect(html).toMatch(/prefers-color-scheme: dark/)
+    expect(html).toMatch(/@media print/)
+    for (const tag of ['table', 'details', 'article', 'section', 'ul', 'ol', 'li'])
+      expect(html.match(new RegExp(`<${tag}[ >]`, 'g'))?.length, tag).toBe(html.match(new RegExp(`</${tag}>`, 'g'))?.length)
+  })
+
+  test('cautions, defaults with reasons, and what to measure stand in both', () => {
+    for (const report of [html, markdownReport(firstVerdict)]) {
+      expect(report).toMatch(/stores energy/)
+      expect(report).toMatch(/Values that the specification left open/)
+      expect(report).toMatch(/drives\.hip\.efficiency/)
+      expect(report).toMatch(/What to measure first/)
+    }
+  })
+})
