@@ -5,6 +5,7 @@ import { CASE_IDS, type CaseId } from './cases/catalogue.js'
 import { CHECKS } from './checks/index.js'
 import { type LegNumbers, legNumbers } from './numbers.js'
 import type { Leg } from './specification/describe.js'
+import type { LegData } from './specification/schema.js'
 
 /** What the formula of a leg answers with. */
 export interface LegFormulaOptions {
@@ -14,13 +15,27 @@ export interface LegFormulaOptions {
   readonly check?: string
 }
 
+type InputOf<T> =
+  T extends Quantity<infer K extends Kind>
+    ? { readonly kind: K; readonly optional: true }
+    : { readonly fields: InputsOf<T>; readonly optional: true }
+type InputsOf<T> = {
+  readonly [N in keyof T & string as NonNullable<T[N]> extends Quantity
+    ? N
+    : NonNullable<T[N]> extends readonly unknown[] | string | number | boolean
+      ? never
+      : N]: InputOf<NonNullable<T[N]>>
+}
+/** The quantities of a leg at their places, as inputs of a formula; each may be left out. */
+export type LegInputs = InputsOf<Omit<LegData, 'schemaVersion'>>
+
 /**
  * A leg as a formula of its own quantities, for the tools that work on any formula: solve for a field, sweep, sensitivities, uncertainty, optimise.
  *
  * Inputs are the leg's quantities at their paths (`'drives.knee.pretension'`), each with the leg's own value where it is left out; the result is
  * the smallest reserve of the verdict, or the reserve of one check.
  */
-export function legFormula(leg: Leg, options: LegFormulaOptions = {}): Formula<Inputs, 'ratio'> {
+export function legFormula(leg: Leg, options: LegFormulaOptions = {}): Formula<LegInputs, 'ratio'> {
   const base = legNumbers(leg)
   const { cases = CASE_IDS, check } = options
   if (check !== undefined) known(check)
@@ -35,7 +50,7 @@ export function legFormula(leg: Leg, options: LegFormulaOptions = {}): Formula<I
     assumes: ['typical values of everything uncertain'],
     source: [{ level: 'computed', where: 'every check of the leg in its load cases; see the calculation sheet of assess' }],
     si: si as never,
-  }) as unknown as Formula<Inputs, 'ratio'>
+  }) as unknown as Formula<LegInputs, 'ratio'>
 }
 
 function known(check: string): void {
