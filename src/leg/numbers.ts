@@ -3,7 +3,7 @@ import { Quantity as QuantityClass } from '../units/index.js'
 import { type Matter, type MoistureState, matterOf } from './matter.js'
 import type { Leg } from './specification/describe.js'
 import type { LegData } from './specification/schema.js'
-import { type BearingSize, bearingOf, type PinSize, pinOf } from './specification/tables.js'
+import { type BearingNumbers, bearingOf, type PinSize, pinOf } from './specification/tables.js'
 
 /** Which end of every range a leg is assessed with: the typical values, or all the bad or all the good ends together. */
 export type End = 'pessimistic' | 'typical' | 'optimistic'
@@ -66,7 +66,7 @@ export interface Prepared {
   readonly foot: Matter
   readonly cap: Matter
   readonly seat: Matter
-  readonly bearing: BearingSize
+  readonly bearing: BearingNumbers
   readonly steel: Matter
   readonly groundFriction: number
 }
@@ -111,7 +111,7 @@ export function prepare(x: LegNumbers, end: End = 'typical'): Prepared {
     foot: matter(x.foot.material),
     cap: matter(x.shaft.capMaterial),
     seat: matter(x.bearings.seatMaterial),
-    bearing: bearingOf(x.bearings.size),
+    bearing: bearingOf(x.bearings.size, x.bearings.own) as BearingNumbers,
     steel: matter('steel 12.9'),
     groundFriction: bandAt(x.foot.groundFriction, end, 'low'),
   }

@@ -1,4 +1,6 @@
 import {
+  bearingEquivalentLoad,
+  bearingStaticSafety,
   boltStrength,
   clearanceHole,
   drilledBolt,
@@ -180,6 +182,39 @@ export const shaftChecks: readonly Check[] = [
     demandIs: 'the thrust along the shaft',
     capacityIs: 'the proof load of the screw',
     remedy: 'a thicker screw',
+  },
+  {
+    id: 'bearing.static',
+    part: 'hip bearing',
+    mode: 'is dented by its load',
+    stake: 'fails to work',
+    kind: 'force',
+    scope: 'leg',
+    cases: ONCE,
+    after: ['motion', 'drive'],
+    run: (of, scene, { drive }) => {
+      const { leg, state } = scene
+      const { bearings } = leg.x
+      // The nearer bearing of an overhung leg carries more than the whole load.
+      const radialLoad = (drive.shaftForce + (state.motion?.vertical ?? 0)) * (1 + bearings.overhang / bearings.spacing)
+      const { staticLoad } = of(bearingEquivalentLoad, {
+        radialLoad,
+        axialLoad: thrust(scene),
+        staticRating: leg.bearing.staticRating,
+        axialFactor: 14,
+      })
+      const hard = state.case.id === 'drop' || state.case.id === 'hop'
+      const { safety, wanted } = of(bearingStaticSafety, {
+        staticRating: leg.bearing.staticRating,
+        staticLoad,
+        duty: hard ? 'shock' : 'quiet',
+      })
+      return { demand: staticLoad, capacity: (staticLoad * safety) / wanted }
+    },
+    demandIs: 'the equivalent static load of the nearer bearing',
+    capacityIs: 'its static rating over what the duty wants (1.5 for shocks, 2 for oscillation)',
+    remedy: 'a larger bearing, bearings farther apart, or less overhang',
+    enough: 1,
   },
   {
     id: 'bearing.seat',

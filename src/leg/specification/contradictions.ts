@@ -180,12 +180,18 @@ function fastenings({ bolts, shaft, bearings, bondedEnd, drives, cords }: Data, 
       shaft?.innerThread,
       `must be smaller than the root of the shaft's own thread (${shaft?.thread}, ${millimetres(outer.rootDiameter)})`,
     )
-  if (
-    shaft?.thread !== undefined &&
-    bearings?.size !== undefined &&
-    Math.abs(bearingOf(bearings.size).bore - (outer?.diameter ?? 0)) > 1e-6
-  )
-    report('bearings.size', bearings.size, `must have the bore of the shaft (${shaft.thread})`)
+  if (bearings !== undefined) {
+    const { size, own } = bearings
+    if ((size === undefined) === (own === undefined))
+      report('bearings', bearings, 'must have exactly one of size (a bearing of the table) and own (the values of its sheet)')
+    const bore = own?.bore?.si ?? (size === undefined ? undefined : bearingOf(size, undefined)?.bore)
+    if (outer !== undefined && bore !== undefined && Math.abs(bore - outer.diameter) > 1e-6)
+      report(
+        own === undefined ? 'bearings.size' : 'bearings.own.bore',
+        own?.bore ?? size,
+        `must have the bore of the shaft (${shaft?.thread})`,
+      )
+  }
   const { stack } = bolts ?? {}
   if (stack?.rows !== undefined && stack.count !== undefined && stack.rows.length !== stack.count)
     report('bolts.stack.rows', `${stack.rows.length} distances`, `must have one for each of the ${stack.count} bolts`)

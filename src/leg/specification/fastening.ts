@@ -92,9 +92,18 @@ export const shaft = z.strictObject({
   capMaterial: material('Material of the end cap.'),
 })
 
+const ownBearing = z.strictObject({
+  bore: q('length', { above: 0 }, 'Bore.'),
+  outerDiameter: q('length', { above: 0 }, 'Outer diameter.'),
+  width: q('length', { above: 0 }, 'Width.'),
+  staticRating: q('force', { above: 0 }, 'Static load rating, from its sheet.'),
+  dynamicRating: q('force', { above: 0 }, 'Dynamic load rating, from its sheet.'),
+})
+
 /** The pair of bearings on the hip shaft. */
 export const bearings = z.strictObject({
-  size: bearingName('Bearing by bore, outer diameter and width.'),
+  size: maybe(bearingName('Bearing of the table, by bore, outer diameter and width; give this or own.')),
+  own: ownBearing.optional(),
   spacing: q('length', { above: 0 }, 'Distance between the two bearings.'),
   overhang: q('length', { min: 0 }, 'Distance from the nearer bearing to the plane of the leg.'),
   seatMaterial: material('Polymer of the seat of the outer ring.'),

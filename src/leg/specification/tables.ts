@@ -1,5 +1,11 @@
 import { fibreNames } from '../../capstan/index.js'
-import { metricThread, parallelPin, propertyClass as propertyClassTable, type SiThreadSizes } from '../../fasteners/index.js'
+import {
+  metricThread,
+  parallelPin,
+  propertyClass as propertyClassTable,
+  type SiThreadSizes,
+  smallBallBearing,
+} from '../../fasteners/index.js'
 import { type Material, material as materialByName } from '../../materials/index.js'
 import { designation, field, Refusal, text } from './fields.js'
 
@@ -55,30 +61,21 @@ export function pinOf(name: string): PinSize {
   return { diameter: parallelPin.si(diameter).diameter, zone, hardened: standard === '8734' }
 }
 
-/** A bearing's boundary dimensions. */
-export interface BearingSize {
+/** A bearing's dimensions and ratings, SI. */
+export interface BearingNumbers {
   readonly bore: number
   readonly outerDiameter: number
   readonly width: number
+  readonly staticRating: number
+  readonly dynamicRating: number
 }
-const BEARING = /^(\d+) x (\d+) x (\d+) mm$/
-/** A deep-groove ball bearing by bore, outer diameter and width, such as `8 x 22 x 7 mm`. */
-export const bearingName = (meaning: string) =>
-  field<string, string>(
-    {
-      meaning,
-      accepts: "must be bore x outer diameter x width such as '8 x 22 x 7 mm'",
-      json: { type: 'string', pattern: BEARING.source },
-    },
-    (given) => {
-      if (typeof given === 'string' && BEARING.test(given)) return given
-      throw new Refusal("must be bore x outer diameter x width such as '8 x 22 x 7 mm'")
-    },
-  )
-/** Dimensions of a bearing, SI. */
-export function bearingOf(name: string): BearingSize {
-  const [, bore, outer, width] = BEARING.exec(name) as unknown as string[]
-  return { bore: Number(bore) / 1000, outerDiameter: Number(outer) / 1000, width: Number(width) / 1000 }
+/** A small ball bearing of the table, such as `10x22x6`. */
+export const bearingName = (meaning: string) => designation('a small ball bearing', () => smallBallBearing.designations, meaning)
+/** Dimensions and ratings of a bearing, from the table or from its own record. */
+export function bearingOf(size: string | undefined, own: BearingNumbers | undefined): BearingNumbers | undefined {
+  if (own !== undefined || size === undefined) return own
+  const { bore, outside, width, staticRating, dynamicRating } = smallBallBearing.si(size)
+  return { bore, outerDiameter: outside, width, staticRating, dynamicRating }
 }
 
 /** A cord fibre of the table. */
