@@ -7,16 +7,27 @@ import { LINK, linkSi } from './leg-dynamics.js'
 import { noDirection, xyz } from './vectors.js'
 
 const ROTATION = { list: { list: 'ratio', least: 3 }, least: 3, optional: true } as const
-const FRAME = { position: { fields: xyz('length') }, rotation: ROTATION } as const satisfies Inputs
+const FRAME = { position: { fields: /* @__PURE__ */ xyz('length') }, rotation: ROTATION } as const satisfies Inputs
 const COMMON = {
-  gravity: { fields: xyz('acceleration'), optional: true },
+  gravity: { fields: /* @__PURE__ */ xyz('acceleration'), optional: true },
   rotorInertia: { list: { kind: 'momentOfInertia', min: 0 }, least: 0, optional: true },
+  actuators: { list: { list: 'ratio' }, optional: true },
 } as const satisfies Inputs
 const LINKS = { list: { fields: LINK }, least: 0, optional: true } as const
 const TYPE = { oneOf: ['turning', 'sliding'], default: 'turning' } as const
 
 const SCREWS = {
-  screws: { list: { fields: { type: TYPE, axis: { fields: xyz('ratio') }, point: { fields: xyz('length'), optional: true }, pitch: { kind: 'length', default: '0 m' } } }, least: 0 },
+  screws: {
+    list: {
+      fields: {
+        type: TYPE,
+        axis: { fields: /* @__PURE__ */ xyz('ratio') },
+        point: { fields: /* @__PURE__ */ xyz('length'), optional: true },
+        pitch: { kind: 'length', default: '0 m' },
+      },
+    },
+    least: 0,
+  },
   tool: { fields: FRAME },
   links: LINKS,
   ...COMMON,
@@ -24,7 +35,8 @@ const SCREWS = {
 
 /**
  * A chain by screws (product of exponentials): each joint's axis and a point on it **in the base frame with all joints at zero**, and the tool's frame
- * there. `pitch` is the travel along the axis per radian of a turning joint that screws. Links (mass, centre of mass, inertia about it) are given in the base's axes at zero too.
+ * there. `rotorInertia` is that of each motor as its output feels it (ratio squared times the rotor's), one a joint; with `actuators`, the rows of the
+ * matrix from joint rates to output rates, it acts through the coupling (Aᵀ diag A). `pitch` is the travel along the axis per radian of a turning joint that screws. Links (mass, centre of mass, inertia about it) are given in the base's axes at zero too.
  */
 export interface ScrewChain extends Given<typeof SCREWS> {}
 
@@ -55,7 +67,7 @@ const TABLE = {
 export interface DenavitHartenbergChain extends Given<typeof TABLE> {}
 
 const STANDARD_GRAVITY = [0, 0, -9.80665] as const
-const NO_LINK = new Float64Array(10)
+const NO_LINK = /* @__PURE__ */ new Float64Array(10)
 
 type ReadFrame = Si<typeof FRAME>
 const frameSi = (where: string, path: string, { position, rotation }: ReadFrame): number[] => {
@@ -78,22 +90,31 @@ function finish(
   name: string,
   joints: readonly ChainJointSi[],
   tool: ArrayLike<number>,
-  given: { readonly gravity?: { x: number; y: number; z: number } | undefined; readonly rotorInertia?: readonly number[] | undefined },
+  given: {
+    readonly gravity?: { x: number; y: number; z: number } | undefined
+    readonly rotorInertia?: readonly number[] | undefined
+    readonly actuators?: readonly (readonly number[])[] | undefined
+  },
   links: number | undefined,
 ): ChainKernel {
   const n = joints.length
   if (n === 0) throw new InputError(where, [{ path: name, given: 'an empty list', accepts: 'a chain needs at least one joint' }])
   if (links !== undefined && links !== n)
     throw new InputError(where, [{ path: 'links', given: `${links} links`, accepts: `must be one for each of the ${n} joints` }])
-  const { gravity: g, rotorInertia } = given
+  const { gravity: g, rotorInertia, actuators } = given
   if (rotorInertia !== undefined && rotorInertia.length !== n)
     throw new InputError(where, [
       { path: 'rotorInertia', given: `${rotorInertia.length} values`, accepts: `must be one for each of the ${n} joints` },
     ])
+  if (actuators !== undefined && (actuators.length !== n || actuators.some((row) => row.length !== n)))
+    throw new InputError(where, [{ path: 'actuators', given: 'another shape', accepts: `must be ${n} rows of ${n} ratios` }])
   const rotor = new Float64Array(n * n)
-  rotorInertia?.forEach((x, i) => {
-    rotor[i * (n + 1)] = x
-  })
+  for (let k = 0; k < n; k++)
+    for (let i = 0; i < n; i++)
+      for (let j = 0; j < n; j++) {
+        const [a, b] = actuators === undefined ? [+(i === k), +(j === k)] : [actuators[k]![i]!, actuators[k]![j]!]
+        rotor[i * n + j]! += a * (rotorInertia?.[k] ?? 0) * b
+      }
   return new ChainKernel(joints, tool, g === undefined ? STANDARD_GRAVITY : [g.x, g.y, g.z], rotor)
 }
 

@@ -1,9 +1,10 @@
-import { Matrix, SVD } from 'ml-matrix'
 import { type Given, type Inputs, readInputs } from '../formula/index.js'
+import { luFactor, luSolve } from '../numeric/index.js'
 import { type In, InputError, type Issue, Quantity, quantity } from '../units/index.js'
 import { type DenavitHartenbergChain, kernelFromScrews, kernelFromTable, type ScrewChain } from './chain-build.js'
 import { dampedInverse } from './chain-inverse.js'
 import type { ChainKernel } from './chain-kernel.js'
+import { invert3, quadratic3, unit3 } from './matrix3.js'
 import { noDirection, rowsOf, type Vector3, vectorOf, xyz } from './vectors.js'
 
 /** Joint values as a caller gives them, one a joint: an angle where it turns, a length where it slides. */
@@ -22,7 +23,7 @@ export interface Pose {
 }
 
 const INVERSE = {
-  position: { fields: xyz('length') },
+  position: { fields: /* @__PURE__ */ xyz('length') },
   rotation: { list: { list: 'ratio', least: 3 }, least: 3, optional: true },
   lengthPerRadian: { kind: 'length', above: 0, default: '100 mm' },
   tolerance: { kind: 'length', above: 0, default: '1e-9 m' },
@@ -128,7 +129,7 @@ export class SerialChain {
 
   /**
    * What a push on the tool's origin has to accelerate, along a direction: `free` when it may also move across the push, `constrained` when it is
-   * guided along the direction. The guided one does not exist (`undefined`) where the chain cannot move the tool in three independent directions.
+   * guided along the direction. Neither exists (`undefined`) where a joint moves no mass, the guided one where the chain cannot move the tool in three independent directions.
    */
   effectiveMass(
     values: GivenJointValues,
@@ -136,20 +137,33 @@ export class SerialChain {
   ): { readonly free: Quantity<'mass'> | undefined; readonly constrained: Quantity<'mass'> | undefined } {
     const where = 'kinematics.serialChain.effectiveMass'
     const { x, y, z } = readInputs(where, xyz('ratio'), direction)
-    const size = Math.hypot(x, y, z)
-    if (size === 0) throw noDirection(where)
-    const u = Matrix.columnVector([x / size, y / size, z / size])
-    const J = new Matrix(this.jacobian(values).slice(3))
-    const M = new Matrix(this.massMatrix(values))
-    const decomposed = new SVD(M)
-    if (decomposed.condition > 1e14 || !Number.isFinite(decomposed.condition)) return { free: undefined, constrained: undefined }
-    const mobility = J.mmul(decomposed.solve(J.transpose()))
-    const along = u.transpose().mmul(mobility).mmul(u).get(0, 0)
-    const spread = new SVD(mobility)
-    const guided = spread.condition < 1e12 ? u.transpose().mmul(spread.inverse()).mmul(u).get(0, 0) : undefined
+    const u = unit3([x, y, z])
+    if (u === undefined) throw noDirection(where)
+    const n = this.si.joints
+    const q = this.values('effectiveMass', values)
+    const M = new Float64Array(n * n)
+    const J = new Float64Array(6 * n)
+    const pivots = new Int32Array(n)
+    const column = new Float64Array(n)
+    const mobility = new Float64Array(9)
+    this.si.massMatrixInto(M, 0, q)
+    this.si.jacobianInto(J, 0, q)
+    if (luFactor(M, n, pivots) === 0) return { free: undefined, constrained: undefined }
+    // Mobility of the tool's origin, J M⁻¹ Jᵀ, column by column.
+    for (let k = 0; k < 3; k++) {
+      for (let i = 0; i < n; i++) column[i] = J[(3 + k) * n + i]!
+      luSolve(M, n, pivots, column)
+      for (let row = 0; row < 3; row++) {
+        let sum = 0
+        for (let i = 0; i < n; i++) sum += J[(3 + row) * n + i]! * column[i]!
+        mobility[3 * row + k] = sum
+      }
+    }
+    const along = quadratic3(mobility, u)
+    const inertia = new Float64Array(9)
     return {
-      free: along > 1e-14 * mobility.norm() ? new Quantity(1 / along, 'mass') : undefined,
-      constrained: guided === undefined ? undefined : new Quantity(guided, 'mass'),
+      free: along > 1e-14 * Math.max(...mobility.map(Math.abs)) ? new Quantity(1 / along, 'mass') : undefined,
+      constrained: invert3(inertia, mobility) ? new Quantity(quadratic3(inertia, u), 'mass') : undefined,
     }
   }
 
@@ -238,7 +252,7 @@ export class SerialChain {
   }
 }
 
-const TOOL_PUSH = { moment: { fields: xyz('torque') }, force: { fields: xyz('force') } }
+const TOOL_PUSH = { moment: { fields: /* @__PURE__ */ xyz('torque') }, force: { fields: /* @__PURE__ */ xyz('force') } }
 
 /** A chain from the screws of its joints at zero. Throws an `InputError` for a chain without joints, an axis without direction, or a matrix that is no rotation. */
 export const chainFromScrews = (given: ScrewChain): SerialChain => new SerialChain(kernelFromScrews(given))

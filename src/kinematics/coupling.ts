@@ -249,9 +249,9 @@ export class DriveCoupling {
   }
 }
 
-const ANGLES = perJoint('angle')
-const RATES = perJoint('angularVelocity')
-const TORQUES = perJoint('torque')
+const ANGLES = /* @__PURE__ */ perJoint('angle')
+const RATES = /* @__PURE__ */ perJoint('angularVelocity')
+const TORQUES = /* @__PURE__ */ perJoint('torque')
 const AT_RATES = { angles: { fields: ANGLES }, rates: { fields: RATES } }
 const AT_TORQUE = { angles: { fields: ANGLES }, torque: { fields: TORQUES } }
 

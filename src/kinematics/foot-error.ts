@@ -7,7 +7,7 @@ import { perJoint, type Vector3, vectorOf } from './vectors.js'
 
 const HALF_RANGE = { kind: 'angle', min: 0 } as const
 const SOURCES = {
-  angles: { fields: perJoint('angle') },
+  angles: { fields: /* @__PURE__ */ perJoint('angle') },
   sources: {
     list: {
       fields: {

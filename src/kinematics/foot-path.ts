@@ -40,7 +40,7 @@ export const strideTiming = /* @__PURE__ */ formula('kinematics.strideTiming', {
 })
 
 const SPECIFICATION = {
-  midStance: { fields: xyz('length') },
+  midStance: { fields: /* @__PURE__ */ xyz('length') },
   stanceSweep: { kind: 'length', min: 0 },
   stridePeriod: { kind: 'time', above: 0 },
   dutyFactor: { kind: 'ratio', above: 0, max: 1 },

@@ -13,9 +13,9 @@ const BEAM = {
 } as const satisfies Inputs
 const COMPLIANCE = { kind: 'linearCompliance', min: 0, default: '0 m/N' } as const
 const SPECIFICATION = {
-  angles: { fields: perJoint('angle') },
+  angles: { fields: /* @__PURE__ */ perJoint('angle') },
   driveStiffness: { fields: { abduction: STIFFNESS, hip: STIFFNESS, knee: STIFFNESS } },
-  groundReaction: { fields: xyz('force'), optional: true },
+  groundReaction: { fields: /* @__PURE__ */ xyz('force'), optional: true },
   upperLink: { fields: BEAM, optional: true },
   lowerLink: { fields: BEAM, optional: true },
   footPad: { fields: { x: COMPLIANCE, y: COMPLIANCE, z: COMPLIANCE }, optional: true },
@@ -177,7 +177,7 @@ function linkCompliance(
   return out
 }
 
-const ROOT = Math.sqrt(0.6) / 2
+const ROOT = /* @__PURE__ */ Math.sqrt(0.6) / 2
 const GAUSS = [
   [0.5 - ROOT, 5 / 18],
   [0.5, 8 / 18],

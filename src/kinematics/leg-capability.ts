@@ -6,14 +6,14 @@ import { apply3, invert3, transpose3, unit3 } from './matrix3.js'
 import { noDirection, perJoint, type Vector3, vectorOf, xyz } from './vectors.js'
 
 const SPEED = {
-  angles: { fields: perJoint('angle') },
-  rateLimits: { fields: perJoint('angularVelocity') },
-  direction: { fields: xyz('ratio') },
+  angles: { fields: /* @__PURE__ */ perJoint('angle') },
+  rateLimits: { fields: /* @__PURE__ */ perJoint('angularVelocity') },
+  direction: { fields: /* @__PURE__ */ xyz('ratio') },
 } as const satisfies Inputs
 const PUSH = {
-  angles: { fields: perJoint('angle') },
-  torqueLimits: { fields: perJoint('torque') },
-  direction: { fields: xyz('ratio') },
+  angles: { fields: /* @__PURE__ */ perJoint('angle') },
+  torqueLimits: { fields: /* @__PURE__ */ perJoint('torque') },
+  direction: { fields: /* @__PURE__ */ xyz('ratio') },
 } as const satisfies Inputs
 
 /** How fast the foot can go along a direction. */

@@ -10,14 +10,14 @@ const INERTIA = { kind: 'momentOfInertia', default: '0 kg m^2' } as const
 /** A rigid link as `readInputs` takes it: mass, centre of mass and inertia about the centre of mass (off-diagonal terms −∫ r_i r_j dm). @internal */
 export const LINK = {
   mass: { kind: 'mass', min: 0 },
-  centreOfMass: { fields: xyz('length') },
+  centreOfMass: { fields: /* @__PURE__ */ xyz('length') },
   inertia: { fields: { xx: INERTIA, yy: INERTIA, zz: INERTIA, xy: INERTIA, xz: INERTIA, yz: INERTIA }, optional: true },
 } as const satisfies Inputs
 const SPECIFICATION = {
   hipLink: { fields: LINK },
   upperLink: { fields: LINK },
   lowerLink: { fields: LINK },
-  gravity: { fields: xyz('acceleration'), optional: true },
+  gravity: { fields: /* @__PURE__ */ xyz('acceleration'), optional: true },
 } as const satisfies Inputs
 
 /**
@@ -36,12 +36,15 @@ export const linkSi = (link: Si<typeof LINK>): number[] => {
 }
 
 const MOTION = {
-  angles: { fields: perJoint('angle') },
-  rates: { fields: perJoint('angularVelocity') },
-  accelerations: { fields: perJoint('angularAcceleration') },
-  groundReaction: { fields: xyz('force'), optional: true },
+  angles: { fields: /* @__PURE__ */ perJoint('angle') },
+  rates: { fields: /* @__PURE__ */ perJoint('angularVelocity') },
+  accelerations: { fields: /* @__PURE__ */ perJoint('angularAcceleration') },
+  groundReaction: { fields: /* @__PURE__ */ xyz('force'), optional: true },
 } as const satisfies Inputs
-const EFFECTIVE = { angles: { fields: perJoint('angle') }, direction: { fields: xyz('ratio') } } as const satisfies Inputs
+const EFFECTIVE = {
+  angles: { fields: /* @__PURE__ */ perJoint('angle') },
+  direction: { fields: /* @__PURE__ */ xyz('ratio') },
+} as const satisfies Inputs
 
 /** A leg with masses: what its motion asks of the joints. Immutable; `si` is the form on plain numbers. */
 export class LegDynamics {
@@ -187,7 +190,7 @@ export class LegDynamics {
   }
 }
 
-const ZERO = new Float64Array(3)
+const ZERO = /* @__PURE__ */ new Float64Array(3)
 const joints = (x: PerJoint<number>) => Float64Array.from([x.abduction, x.hip, x.knee])
 
 /** Gives a leg masses. Throws an `InputError` for a mass below zero or a value that cannot be read. */

@@ -13,8 +13,8 @@ const SPECIFICATION = {
   lowerLink: { kind: 'length', above: 0 },
   limits: { fields: { abduction: RANGE, hip: RANGE, knee: RANGE }, optional: true },
 } as const satisfies Inputs
-const ANGLES = perJoint('angle')
-const POINT = xyz('length')
+const ANGLES = /* @__PURE__ */ perJoint('angle')
+const POINT = /* @__PURE__ */ xyz('length')
 
 /** The names of the joints, in order from the body to the foot. */
 export const LEG_JOINTS = ['abduction', 'hip', 'knee'] as const
@@ -226,11 +226,11 @@ export class ThreeJointLeg {
   }
 }
 
-const FOOT_PUSH = { angles: { fields: ANGLES }, footPush: { fields: xyz('force') } }
-const GROUND_REACTION = { angles: { fields: ANGLES }, groundReaction: { fields: xyz('force') } }
-const TORQUE = { angles: { fields: ANGLES }, torque: { fields: perJoint('torque') } }
-const RATES = { angles: { fields: ANGLES }, rates: { fields: perJoint('angularVelocity') } }
-const FOOT_VELOCITY = { angles: { fields: ANGLES }, footVelocity: { fields: xyz('velocity') } }
+const FOOT_PUSH = { angles: { fields: ANGLES }, footPush: { fields: /* @__PURE__ */ xyz('force') } }
+const GROUND_REACTION = { angles: { fields: ANGLES }, groundReaction: { fields: /* @__PURE__ */ xyz('force') } }
+const TORQUE = { angles: { fields: ANGLES }, torque: { fields: /* @__PURE__ */ perJoint('torque') } }
+const RATES = { angles: { fields: ANGLES }, rates: { fields: /* @__PURE__ */ perJoint('angularVelocity') } }
+const FOOT_VELOCITY = { angles: { fields: ANGLES }, footVelocity: { fields: /* @__PURE__ */ xyz('velocity') } }
 
 const list = (x: PerJoint<number>): [number, number, number] => [x.abduction, x.hip, x.knee]
 

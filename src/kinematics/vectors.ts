@@ -10,9 +10,6 @@ export interface Vector3<K extends Kind> {
   readonly z: Quantity<K>
 }
 
-/** Three SI numbers x, y, z. */
-export type Triple = readonly [number, number, number]
-
 /** One value per joint of the three-joint leg. */
 export interface PerJoint<T> {
   /** The sideways hip: turns the whole leg about the forward axis. */
@@ -36,9 +33,6 @@ export const perJointOf = <K extends Kind>(kind: K, si: ArrayLike<number>, offse
   hip: new Quantity(si[offset + 1]!, kind),
   knee: new Quantity(si[offset + 2]!, kind),
 })
-
-/** A list of quantities. */
-export const listOf = <K extends Kind>(kind: K, si: ArrayLike<number>): Quantity<K>[] => Array.from(si, (x) => new Quantity(x, kind))
 
 /** A row-major matrix as rows of quantities. */
 export const rowsOf = <K extends Kind>(kind: K, si: ArrayLike<number>, columns: number): Quantity<K>[][] =>

@@ -316,6 +316,34 @@ describe('dynamics', () => {
     expect(M[2]![2]).toBeCloseTo(0.07 + m3 * r2 ** 2, 13)
   })
 
+  test('rotors act through the coupling as they do on the leg', () => {
+    const make = (more: object) =>
+      chainFromScrews({
+        screws: [
+          { axis: { x: 0, y: 1, z: 0 }, point: { x: '0 m', y: '0 m', z: '0 m' } },
+          { axis: { x: 0, y: 1, z: 0 }, point: { x: '0 m', y: '0 m', z: '-1 m' } },
+        ],
+        tool: { position: { x: '0 m', y: '0 m', z: '-2 m' } },
+        ...more,
+      }).massMatrix(['0.2 rad', '0.4 rad'])
+    const rotorInertia = ['0.03 kg m^2', '0.05 kg m^2']
+    expect(make({ rotorInertia })).toEqual([
+      [0.03, 0],
+      [0, 0.05],
+    ])
+    const coupled = make({
+      rotorInertia,
+      actuators: [
+        [1, 0],
+        [1, 2],
+      ],
+    })
+    const expected = [0.08, 0.1, 0.1, 0.2]
+    for (const [i, value] of coupled.flat().entries()) expect(value).toBeCloseTo(expected[i]!, 15)
+    expect(() => make({ rotorInertia: ['1 kg m^2'] })).toThrow(/1 values; must be one for each of the 2 joints/)
+    expect(() => make({ rotorInertia, actuators: [[1]] })).toThrow(/2 rows of 2 ratios/)
+  })
+
   test('a guided foot is never lighter than a free one', () => {
     const { free, constrained } = lynchThreeLink.effectiveMass(rad([0.2, 0.5, -0.8]), { x: 0.3, y: -0.2, z: 0.9 })
     expect(constrained!.si).toBeGreaterThan(free!.si)

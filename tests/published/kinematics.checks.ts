@@ -147,6 +147,31 @@ export const checks: Check[] = [
 
   ...list(
     'kinematics.chainFromScrews',
+    'two-link torques of a push of 10 N along x at 30°, 60°',
+    () =>
+      twoLink
+        .inverseDynamics({
+          values: radians([Math.PI / 6, Math.PI / 3]),
+          rates: [0, 0],
+          accelerations: [0, 0],
+          // The tool stands turned by 90°: x of the base is −y of the tool.
+          toolPush: { moment: { x: '0 N m', y: '0 N m', z: '0 N m' }, force: { x: '0 N', y: '-10 N', z: '0 N' } },
+        })
+        .map((value) => value.si),
+    ['-15', '-10'],
+    craig,
+  ).map((check) => ({ ...check, run: atEightDigits(check.run) })),
+  ...[0, 1].map((joint) =>
+    publishedValue(
+      'kinematics.serialChain.inverse',
+      `two-link inverse from 0°, 30° towards (0.366025, 1.366025), joint ${joint + 1}`,
+      () => twoLink.inverse({ position: { x: '0.366025 m', y: '1.366025 m', z: '0 m' }, seed: ['0 deg', '30 deg'] }).values[joint]!,
+      ['30.0000 deg', '90.0000 deg'][joint]!,
+      memory('K. M. Lynch, F. C. Park, Modern Robotics (2017), example 6.1: Newton–Raphson ends at 30°, 90°'),
+    ),
+  ),
+  ...list(
+    'kinematics.chainFromScrews',
     'inverse dynamics of three links',
     () =>
       unscaled(
