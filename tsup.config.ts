@@ -1,13 +1,31 @@
-import { defineConfig } from 'tsup'
+import { dirname, relative, resolve } from 'node:path'
+import { defineConfig, type Options } from 'tsup'
 
-const subpaths = ['units', 'formula', 'capstan', 'kinematics', 'materials', 'fasteners', 'thermal', 'catalogue', 'study', 'leg', 'mathjs']
+const published = ['units', 'formula', 'capstan', 'kinematics', 'materials', 'fasteners', 'thermal', 'catalogue', 'study', 'leg', 'mathjs']
+const internal = ['numeric', 'chart']
+
+/**
+ * One file for each folder of the source, importing its neighbours as the folders do. Chunks of the bundler's own would tie every formula
+ * into the namespaces that index and catalogue make of the modules, and nothing could be left out of a user's bundle.
+ */
+const folderByFolder: NonNullable<Options['esbuildPlugins']>[number] = {
+  name: 'folder-by-folder',
+  setup(build) {
+    const ending = build.initialOptions.format === 'cjs' ? 'cjs' : 'js'
+    build.onResolve({ filter: /^\.{1,2}\/.*\bindex\.js$/ }, ({ path, importer, resolveDir }) => {
+      const folder = dirname(relative('src', resolve(resolveDir, path)))
+      const own = dirname(relative('src', importer)).split('/')[0]
+      return folder === own || folder.includes('/') ? undefined : { path: `./${folder}.${ending}`, external: true }
+    })
+  },
+}
 
 export default defineConfig({
-  entry: { index: 'src/index.ts', ...Object.fromEntries(subpaths.map((name) => [name, `src/${name}/index.ts`])) },
+  entry: { index: 'src/index.ts', ...Object.fromEntries([...published, ...internal].map((name) => [name, `src/${name}/index.ts`])) },
   format: ['esm', 'cjs'],
   target: 'es2022',
-  // Shared chunks, in CommonJS too: `instanceof InputError` must hold whichever subpath the error came through.
-  splitting: true,
+  splitting: false,
+  esbuildPlugins: [folderByFolder],
   // From its ES source: as a package of its own, parsing its CommonJS file made up most of the time that importing kinematics took.
   noExternal: ['ml-matrix'],
   esbuildOptions(options) {
