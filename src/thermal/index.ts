@@ -46,6 +46,8 @@ export {
   nusseltFlatPlate,
   nusseltRotatingCylinder,
 } from './forced-convection.js'
+export { insulationAgeing, judge, type PartLimit, type PartVerdict, polymerLimit, temperatureMargin, type Verdict } from './limits.js'
+export { type Motor, type MotorSpecification, motor, type SupplySpecification, type TorqueSpeedPoint, torqueSpeedLimit } from './motor.js'
 export {
   backEmfConstant,
   currentsForTorque,
@@ -54,6 +56,9 @@ export {
   terminalResistance,
   torqueConstants,
 } from './motor-constants.js'
+export { type MotorLoad, type MotorMount, motorMount } from './mount.js'
+export { mountPlate } from './mount-plate.js'
+export type { MountSpecification } from './mount-specification.js'
 export {
   naturalConvection,
   nusseltHorizontalCylinder,
@@ -74,8 +79,19 @@ export {
 } from './network.js'
 export { reduceNetwork, timeConstants } from './network-reduce.js'
 export { dragLoss, noLoadLoss, noLoadSplit } from './no-load.js'
+export { assessMount, continuousTorque, intermittentTorque, type MountVerdict, type TorqueLimit, timeAtTorque } from './operating.js'
 export { radiantFlux, radiationCoefficient, STEFAN_BOLTZMANN } from './radiation.js'
 export { ringOnPlate } from './ring-plate.js'
 export { bestFinSpacing, finCount, plateFinSink } from './sink.js'
 export { discSpreading, discSpreadingEstimate, halfSpaceSpreading, ringSpreading } from './spreading.js'
 export { electricalPower, gaugeWire, leadLoss, speedAtCurrent, supplySag } from './supply.js'
+export { type CooledSurface, cooledSurface, type Surroundings } from './surface.js'
+export {
+  adhesiveLimits,
+  emissivities,
+  insulationClasses,
+  magnetGrades,
+  type ThermalMaterial,
+  thermalMaterials,
+  touchThresholds,
+} from './tables.js'

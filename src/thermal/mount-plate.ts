@@ -55,8 +55,7 @@ export interface PlateModel {
 function edges(from: number, to: number, cells: number, crowd: 'start' | 'end' | 'both'): number[] {
   return Array.from({ length: cells + 1 }, (_, i) => {
     const u = i / cells
-    const bent =
-      crowd === 'both' ? 0.5 * (1 - Math.cos(Math.PI * u)) : crowd === 'start' ? u ** 2 : 1 - (1 - u) ** 2
+    const bent = crowd === 'both' ? 0.5 * (1 - Math.cos(Math.PI * u)) : crowd === 'start' ? u ** 2 : 1 - (1 - u) ** 2
     return from + (to - from) * bent
   })
 }

@@ -1,0 +1,145 @@
+import { formula, readInputs } from '../formula/index.js'
+import { type In, InputError, Quantity, quantity } from '../units/index.js'
+
+/** What a loaded printed part may be heated to for long: well below glass transition, and never above its heat deflection temperature at the matching stress. */
+export const polymerLimit = /* @__PURE__ */ formula('thermal.polymerLimit', {
+  inputs: {
+    /** Glass transition of the polymer. */
+    glassTransition: 'glassTransitionTemperature',
+    /** Heat deflection temperature at 1.8 MPa, for parts under bolts and pins. */
+    heatDeflection180: { kind: 'heatDeflectionTemperature180', optional: true },
+    /** Heat deflection temperature at 0.45 MPa, for lightly loaded parts. */
+    heatDeflection045: { kind: 'heatDeflectionTemperature045', optional: true },
+    /** Distance kept from the glass transition; a project's choice. */
+    guard: { kind: 'temperatureDifference', min: 0, default: '15 K' },
+  },
+  output: {
+    /** Limit. */
+    temperature: 'temperature',
+    /** Which of the given values it comes from. */
+    governs: { oneOf: ['glassTransition', 'heatDeflection180', 'heatDeflection045'] },
+  },
+  assumes: ['amorphous polymer under lasting load', 'heat deflection is a short-time test: a bound, not a licence'],
+  source: [
+    { level: 'assumption', where: 'guard of 15 K below the glass transition: our choice, to be replaced by creep data' },
+    { level: 'memory', where: 'ISO 75-1, heat deflection at 0.45 and 1.8 MPa' },
+  ],
+  si: ({ glassTransition, heatDeflection180 = Number.POSITIVE_INFINITY, heatDeflection045 = Number.POSITIVE_INFINITY, guard }) => {
+    const guarded = glassTransition - guard
+    const temperature = Math.min(guarded, heatDeflection180, heatDeflection045)
+    return {
+      temperature,
+      governs: temperature === guarded ? 'glassTransition' : temperature === heatDeflection180 ? 'heatDeflection180' : 'heatDeflection045',
+    }
+  },
+})
+
+/** Margin and utilisation of one part against its limit. */
+export const temperatureMargin = /* @__PURE__ */ formula('thermal.temperatureMargin', {
+  inputs: {
+    /** Temperature of the part. */
+    temperature: 'temperature',
+    /** Its limit. */
+    limit: 'temperature',
+    /** Ambient temperature. */
+    ambient: 'temperature',
+    /** Margin below which the part is marginal. */
+    guard: { kind: 'temperatureDifference', min: 0, default: '5 K' },
+  },
+  output: {
+    /** Limit less temperature. */
+    margin: 'temperatureDifference',
+    /** Rise over the rise that the limit allows; above 1 fails. Infinite when ambient itself is at the limit. */
+    utilisation: { kind: 'ratio', infinite: true },
+    /** Verdict. */
+    state: { oneOf: ['ok', 'marginal', 'fails'] },
+  },
+  source: [{ level: 'commonPractice', where: 'temperature rise over permitted rise, as machines are rated by class' }],
+  si: ({ temperature, limit, ambient, guard }) => {
+    const margin = limit - temperature
+    return {
+      margin,
+      utilisation: limit > ambient ? (temperature - ambient) / (limit - ambient) : Number.POSITIVE_INFINITY,
+      state: margin >= guard ? 'ok' : margin >= 0 ? 'marginal' : 'fails',
+    }
+  },
+})
+
+/** How much faster insulation ages at a temperature than at its class temperature, by the ten-kelvin rule: screening only. */
+export const insulationAgeing = /* @__PURE__ */ formula('thermal.insulationAgeing', {
+  inputs: {
+    /** Winding temperature, hottest spot. */
+    temperature: 'temperature',
+    /** Temperature of the insulation class. */
+    classTemperature: 'temperature',
+    /** Temperature step that halves the life. */
+    halvingStep: { kind: 'temperatureDifference', above: 0, default: '10 K' },
+  },
+  /** Rate of ageing against that at the class temperature. */
+  output: 'ratio',
+  assumes: ['one ageing mechanism'],
+  source: [{ level: 'published', where: 'ten-kelvin rule as printed beside the classes of IEC 60085' }],
+  si: ({ temperature, classTemperature, halvingStep }) => 2 ** ((temperature - classTemperature) / halvingStep),
+})
+
+/** A part with a limit. A part without one is unknown, which is not the same as safe. */
+export interface PartLimit {
+  /** What it is, such as `plate` or `magnets`. */
+  readonly part: string
+  /** The node that has its temperature. */
+  readonly node: string
+  /** Its limit; leave out what nobody knows. */
+  readonly limit?: In<'temperature'> | undefined
+  /** Margin below which it is marginal. Default 5 K. */
+  readonly guard?: In<'temperatureDifference'> | undefined
+}
+
+/** The verdict on one part. */
+export interface PartVerdict {
+  readonly part: string
+  readonly node: string
+  readonly temperature: Quantity<'temperature'>
+  readonly limit: Quantity<'temperature'> | undefined
+  readonly margin: Quantity<'temperatureDifference'> | undefined
+  /** Rise over permitted rise. */
+  readonly utilisation: Quantity<'ratio'> | undefined
+  /** `ok`, `marginal` (within its guard), `fails`, or `unknown` where no limit is given. */
+  readonly state: 'ok' | 'marginal' | 'fails' | 'unknown'
+}
+
+/** Verdicts on parts, worst first; parts without a limit stand last. */
+export interface Verdict {
+  /** The part with the smallest margin; undefined when none has a limit. */
+  readonly governing: PartVerdict | undefined
+  readonly parts: readonly PartVerdict[]
+}
+
+/** Compares temperatures with limits. Throws an `InputError` for a limit on a node that has no temperature. */
+export function judge(
+  temperatures: Readonly<Record<string, Quantity<'temperature'>>>,
+  limits: readonly PartLimit[],
+  ambient: In<'temperature'> = '40 degC',
+): Verdict {
+  const air = quantity('temperature', ambient).si
+  const parts = limits.map(({ part, node, limit, guard = '5 K' }, i): PartVerdict => {
+    const temperature = temperatures[node]
+    if (temperature === undefined) {
+      throw new InputError('thermal.judge', [
+        { path: `limits[${i}].node`, given: `'${node}'`, accepts: `must be one of ${Object.keys(temperatures).join(', ')}` },
+      ])
+    }
+    const shared = { part, node, temperature }
+    if (limit === undefined) return { ...shared, limit: undefined, margin: undefined, utilisation: undefined, state: 'unknown' }
+    const x = readInputs('thermal.judge', { limit: 'temperature', guard: { kind: 'temperatureDifference', min: 0 } }, { limit, guard })
+    const { margin, utilisation, state } = temperatureMargin.si({ temperature: temperature.si, ambient: air, ...x })
+    return {
+      ...shared,
+      limit: new Quantity(x.limit, 'temperature'),
+      margin: new Quantity(margin, 'temperatureDifference'),
+      utilisation: new Quantity(utilisation, 'ratio'),
+      state,
+    }
+  })
+  const sorted = parts.toSorted((a, b) => (a.margin?.si ?? Number.POSITIVE_INFINITY) - (b.margin?.si ?? Number.POSITIVE_INFINITY))
+  return { governing: sorted[0]?.margin === undefined ? undefined : sorted[0], parts: sorted }
+}

@@ -1,0 +1,278 @@
+import { type Given, readInputs, type Si } from '../formula/index.js'
+import { InputError, type Quantity as Q, Quantity } from '../units/index.js'
+import { copperLoss, copperLossForTorque, hotResistance, magnetDerating } from './copper.js'
+import { backEmfConstant, currentsForTorque, motorConstant, torqueConstants } from './motor-constants.js'
+import { dragLoss, noLoadLoss, noLoadSplit } from './no-load.js'
+import { speedAtCurrent, supplySag } from './supply.js'
+
+const NO_LOAD = {
+  fields: {
+    /** DC voltage of the no-load test. */
+    voltage: { kind: 'voltage', above: 0 },
+    /** DC current drawn. */
+    current: { kind: 'current', above: 0 },
+    /** Speed reached. */
+    speed: { kind: 'angularVelocity', above: 0 },
+  },
+} as const
+
+const MOTOR = {
+  speedConstant: { kind: 'speedConstant', above: 0, optional: true },
+  speedConstantBasis: { oneOf: ['spunPeakLineToLine', 'noLoadSixStep', 'catalogue'], optional: true },
+  backEmfConstant: { kind: 'backEmfConstant', above: 0, optional: true },
+  torqueConstantPeakPhase: { kind: 'torqueConstantPeakPhase', above: 0, optional: true },
+  torqueConstantRmsPhase: { kind: 'torqueConstantRmsPhase', above: 0, optional: true },
+  torqueConstantPowerInvariant: { kind: 'torqueConstantPowerInvariant', above: 0, optional: true },
+  torqueConstantDc: { kind: 'torqueConstantDc', above: 0, optional: true },
+  terminalResistance: { kind: 'electricalResistance', above: 0 },
+  resistanceAt: { kind: 'temperature', min: '-40 degC', max: '150 degC', default: '20 degC' },
+  noLoad: { list: NO_LOAD, optional: true },
+  inertia: { kind: 'momentOfInertia', min: 0, optional: true },
+  polePairs: { kind: 'count', min: 1, whole: true, default: 1 },
+  phaseInductance: { kind: 'inductance', min: 0, default: '0 H' },
+  magnetCoefficient: { kind: 'temperatureCoefficient', max: 0, above: '-0.2 %/K', default: '-0.11 %/K' },
+} as const
+
+/**
+ * How a motor is described. One constant is given, in a field whose name says its convention: a bare torque constant is refused by type.
+ *
+ * `speedConstant` with `speedConstantBasis` (how it was measured), or `backEmfConstant` (peak, line to line), or a torque constant per peak phase,
+ * rms phase, power-invariant or DC current (flat-topped EMF). `terminalResistance` between two terminals, at `resistanceAt` (20 °C). `noLoad` holds one or two points of the
+ * no-load test; one alone counts as constant drag. `inertia` of the rotor. `magnetCoefficient` is the reversible change of remanence per kelvin.
+ */
+export type MotorSpecification = Given<typeof MOTOR>
+
+/** A motor in SI numbers at 20 °C. */
+export interface MotorNumbers {
+  readonly backEmfConstant: number
+  /** Relative half-width of the band of the back-EMF constant. */
+  readonly backEmfScatter: number
+  readonly terminalResistance: number
+  readonly magnetCoefficient: number
+  readonly constantDrag: number
+  readonly viscousDrag: number
+  readonly polePairs: number
+  readonly phaseInductance: number
+  readonly inertia: number | undefined
+}
+
+/** A motor: every constant and loss from one description. Immutable. */
+export interface Motor {
+  /** Peak line-to-line back-EMF per rad/s, magnets at 20 °C. */
+  readonly backEmfConstant: Q<'backEmfConstant'>
+  /** Terminal resistance at 20 °C. */
+  readonly terminalResistance: Q<'electricalResistance'>
+  /** Motor constant at 20 °C. */
+  readonly motorConstant: Q<'motorConstant'>
+  /** Torque constant in every convention, magnets at 20 °C. */
+  readonly torqueConstants: ReturnType<typeof torqueConstants>
+  /** Rotor inertia, if given. */
+  readonly inertia: Q<'momentOfInertia'> | undefined
+  readonly si: MotorNumbers
+}
+
+const CONSTANTS = [
+  'speedConstant',
+  'backEmfConstant',
+  'torqueConstantPeakPhase',
+  'torqueConstantRmsPhase',
+  'torqueConstantPowerInvariant',
+  'torqueConstantDc',
+] as const
+
+/** Reads a motor. Throws an `InputError` when no constant is given, or several, or a speed constant without its basis. */
+export function motor(given: MotorSpecification): Motor {
+  const x = readInputs('thermal.motor', MOTOR, given)
+  const named = CONSTANTS.filter((name) => x[name] !== undefined)
+  if (named.length !== 1) {
+    throw new InputError('thermal.motor', [
+      { path: 'constant', given: named.length === 0 ? 'none' : named.join(' and '), accepts: `give one of ${CONSTANTS.join(', ')}` },
+    ])
+  }
+  if ((x.speedConstant === undefined) !== (x.speedConstantBasis === undefined)) {
+    throw new InputError('thermal.motor', [
+      {
+        path: 'speedConstantBasis',
+        given: x.speedConstantBasis ?? 'missing',
+        accepts: 'belongs to a speedConstant and says how it was measured: spunPeakLineToLine, noLoadSixStep or catalogue',
+      },
+    ])
+  }
+  const si = numbersOf(x)
+  const ke = new Quantity(si.backEmfConstant, 'backEmfConstant')
+  const resistance = new Quantity(si.terminalResistance, 'electricalResistance')
+  return {
+    backEmfConstant: ke,
+    terminalResistance: resistance,
+    motorConstant: motorConstant({ backEmfConstant: ke, terminalResistance: resistance }),
+    torqueConstants: torqueConstants({ backEmfConstant: ke }),
+    inertia: si.inertia === undefined ? undefined : new Quantity(si.inertia, 'momentOfInertia'),
+    si,
+  }
+}
+
+function numbersOf(x: Si<typeof MOTOR>): MotorNumbers {
+  const perUnit = torqueConstants.si({ backEmfConstant: 1 })
+  const emf =
+    x.speedConstant !== undefined ? backEmfConstant.si({ speedConstant: x.speedConstant, basis: x.speedConstantBasis! }) : undefined
+  const ke =
+    emf?.typical ??
+    x.backEmfConstant ??
+    (x.torqueConstantPeakPhase !== undefined
+      ? x.torqueConstantPeakPhase / perUnit.peakPhase
+      : x.torqueConstantRmsPhase !== undefined
+        ? x.torqueConstantRmsPhase / perUnit.rmsPhase
+        : x.torqueConstantPowerInvariant !== undefined
+          ? x.torqueConstantPowerInvariant / perUnit.powerInvariant
+          : x.torqueConstantDc!)
+  const terminalResistance = hotResistance.si({
+    resistance: x.terminalResistance,
+    measuredAt: x.resistanceAt,
+    temperature: 293.15,
+    conductor: 'copper',
+  })
+  return {
+    backEmfConstant: ke,
+    backEmfScatter: emf === undefined ? 0 : emf.high / emf.typical - 1,
+    terminalResistance,
+    magnetCoefficient: x.magnetCoefficient,
+    ...dragOf(x, terminalResistance),
+    polePairs: x.polePairs,
+    phaseInductance: x.phaseInductance,
+    inertia: x.inertia,
+  }
+}
+
+function dragOf({ noLoad = [] }: Si<typeof MOTOR>, terminalResistance: number): { constantDrag: number; viscousDrag: number } {
+  const [first, second] = noLoad
+  if (first === undefined) return { constantDrag: 0, viscousDrag: 0 }
+  if (noLoad.length > 2)
+    throw new InputError('thermal.motor', [
+      { path: 'noLoad', given: `${noLoad.length} points`, accepts: 'takes one or two no-load points' },
+    ])
+  const one = noLoadLoss.si({ ...first, terminalResistance })
+  if (second === undefined) return { constantDrag: one.dragTorque, viscousDrag: 0 }
+  const two = noLoadLoss.si({ ...second, terminalResistance })
+  const split = noLoadSplit.si({ speed1: first.speed, loss1: one.loss, speed2: second.speed, loss2: two.loss })
+  if (!(split.constantDrag >= 0 && split.viscousDrag >= 0))
+    throw new InputError('thermal.motor', [
+      {
+        path: 'noLoad',
+        given: `drag of ${one.dragTorque.toPrecision(3)} and ${two.dragTorque.toPrecision(3)} N m`,
+        accepts: 'must have a drag that grows with speed, and less than in proportion to it',
+      },
+    ])
+  return split
+}
+
+/** Back-EMF constant with the magnets at a temperature. */
+export const backEmfAt = (m: MotorNumbers, magnets: number): number =>
+  magnetDerating.si({ backEmfConstant: m.backEmfConstant, magnetTemperature: magnets, coefficient: m.magnetCoefficient }).backEmfConstant
+
+/** Terminal resistance with the winding at a temperature. */
+export const resistanceAt = (m: MotorNumbers, winding: number): number =>
+  hotResistance.si({ resistance: m.terminalResistance, measuredAt: 293.15, temperature: winding, conductor: 'copper' })
+
+/** Copper loss of a torque, W, with the winding at one temperature and the magnets at another, kelvin. */
+export const copperLossAt = (m: MotorNumbers, torque: number, winding: number, magnets: number): number =>
+  copperLossForTorque.si({
+    torque,
+    motorConstant: motorConstant.si({ backEmfConstant: backEmfAt(m, magnets), terminalResistance: resistanceAt(m, winding) }),
+  })
+
+/** Peak phase current of a torque with the magnets at a temperature, A. */
+export const peakCurrentAt = (m: MotorNumbers, torque: number, magnets: number): number =>
+  Math.abs(currentsForTorque.si({ torque, backEmfConstant: backEmfAt(m, magnets) }).peakPhase)
+
+/** Iron and bearing loss at a speed, W. */
+export const dragLossAt = (m: MotorNumbers, speed: number): number =>
+  dragLoss.si({ constantDrag: m.constantDrag, viscousDrag: m.viscousDrag, speed })
+
+/** One point of a motor's torque-speed limit on a supply. */
+export interface TorqueSpeedPoint {
+  /** Torque at the rotor. */
+  readonly torque: Q<'torque'>
+  /** Highest speed at that torque. */
+  readonly speed: Q<'angularVelocity'>
+  /** Voltage left at the controller. */
+  readonly voltage: Q<'voltage'>
+  /** Power taken from the supply. */
+  readonly power: Q<'power'>
+  /** `turns`; `stalled` where the voltage cannot push the current; `brownOut` where the supply cannot deliver the power at any speed. */
+  readonly state: 'turns' | 'stalled' | 'brownOut'
+}
+
+const SUPPLY = {
+  /** Voltage of the supply without load. */
+  voltage: { kind: 'voltage', above: 0 },
+  /** Resistance of battery, connectors and leads, there and back. */
+  resistance: { kind: 'electricalResistance', min: 0, default: '0 ohm' },
+  /** Winding temperature. */
+  winding: { kind: 'temperature', default: '20 degC' },
+  /** Magnet temperature. */
+  magnets: { kind: 'temperature', default: '20 degC' },
+} as const
+
+/** A supply and the temperatures at which the motor is asked. */
+export type SupplySpecification = Given<typeof SUPPLY>
+
+/** The speed a motor can still reach at a torque, on a supply that sags under the power drawn: voltage and speed found together. */
+export function torqueSpeedLimit(machine: Motor, torques: readonly Q<'torque'>[], supply: SupplySpecification): TorqueSpeedPoint[] {
+  const x = readInputs('thermal.torqueSpeedLimit', SUPPLY, supply)
+  return torques.map((torque) => {
+    const { speed, voltage, power, state } = torqueSpeedAt(machine.si, torque.si, x)
+    return {
+      torque,
+      speed: new Quantity(speed, 'angularVelocity'),
+      voltage: new Quantity(voltage, 'voltage'),
+      power: new Quantity(power, 'power'),
+      state,
+    }
+  })
+}
+
+/** The same in SI numbers. */
+export function torqueSpeedAt(
+  m: MotorNumbers,
+  torque: number,
+  supply: { readonly voltage: number; readonly resistance: number; readonly winding: number; readonly magnets: number },
+): { speed: number; voltage: number; power: number; state: TorqueSpeedPoint['state'] } {
+  const ke = backEmfAt(m, supply.magnets)
+  const terminalResistance = resistanceAt(m, supply.winding)
+  // The drag of iron and bearings takes current too; a constant drag is known before the speed is.
+  const current = peakCurrentAt(m, Math.abs(torque) + m.constantDrag, supply.magnets)
+  const copper = copperLoss.si({ peakPhaseCurrent: current, terminalResistance })
+  const speedAt = (voltage: number) =>
+    speedAtCurrent.si({
+      voltage,
+      backEmfConstant: ke,
+      terminalResistance,
+      peakPhaseCurrent: current,
+      phaseInductance: m.phaseInductance,
+      polePairs: m.polePairs,
+    })
+  const powerAt = (speed: number) => Math.abs(torque) * speed + copper + dragLossAt(m, speed)
+  const full = speedAt(supply.voltage)
+  if (full.state === 'stalled') return { speed: 0, voltage: supply.voltage, power: copper, state: 'stalled' }
+  if (supply.resistance === 0) return { speed: full.speed, voltage: supply.voltage, power: powerAt(full.speed), state: 'turns' }
+  // The sag voltage falls and the speed rises with the assumed voltage: one crossing, found by bisection.
+  const gap = (voltage: number) => {
+    const { voltage: left, state } = supplySag.si({
+      openCircuitVoltage: supply.voltage,
+      resistance: supply.resistance,
+      power: powerAt(speedAt(voltage).speed),
+    })
+    return state === 'brownOut' ? -1 : left - voltage
+  }
+  let low = 0.5 * supply.voltage
+  let high = supply.voltage
+  const standing = supplySag.si({ openCircuitVoltage: supply.voltage, resistance: supply.resistance, power: copper })
+  if (standing.state === 'brownOut' || gap(low) < 0) return { speed: 0, voltage: standing.voltage, power: copper, state: 'brownOut' }
+  for (let k = 0; k < 60 && high - low > 1e-12 * supply.voltage; k++) {
+    const middle = 0.5 * (low + high)
+    if (gap(middle) >= 0) low = middle
+    else high = middle
+  }
+  const { speed, state } = speedAt(low)
+  return { speed, voltage: low, power: powerAt(speed), state }
+}

@@ -1,0 +1,183 @@
+import { readInputs } from '../formula/index.js'
+import { type In, InputError, type Quantity as Q, Quantity, quantity } from '../units/index.js'
+import { copperLossAt, dragLossAt, type Motor, type MotorNumbers, peakCurrentAt } from './motor.js'
+import { barLinks, boardLinks, boardLoss, plateLinks, sinkLinks } from './mount-paths.js'
+import { type PlateModel, plateModel } from './mount-plate.js'
+import { MOUNT, type MountNumbers, type MountSpecification } from './mount-specification.js'
+import { type Network, type NetworkLink, type NetworkNode, network } from './network.js'
+import { CONVECTION_SCATTER, convectionAt, radiationAt, type SurroundingsNumbers, surroundingsNumbers } from './surface.js'
+
+/** What the motor is asked. */
+export interface MotorLoad {
+  /** Torque at the rotor. */
+  readonly torque: In<'torque'>
+  /** Speed; 0 or missing is a hold. */
+  readonly speed?: In<'angularVelocity'> | undefined
+}
+
+/** A motor on its mount: the network for any load. Immutable. */
+export interface MotorMount {
+  /** The network at a load. Nodes: winding, stator, can, mount, plate (a store), and sink and board where there are any; fixed: air, radiant. */
+  network(load: MotorLoad): Network
+  /** Mass of motor, plate, insert, sink and controller. */
+  readonly mass: Q<'mass'>
+  readonly motor: Motor
+  readonly specification: MountSpecification
+  /** Plain numbers, nothing checked: torque in N m, speed in rad/s. */
+  readonly si: {
+    readonly x: MountNumbers
+    readonly surroundings: SurroundingsNumbers
+    network(torque: number, speed: number): Network
+  }
+}
+
+/** Specific heats of winding, stator and can, and motor base, J/(kg K). Source: Incropera, table A.1 (from memory). */
+const COPPER = 385
+const STEEL = 450
+const ALUMINIUM = 896
+
+/** Where a network of a motor stops making sense: magnets and enamel are gone long before. */
+const CEILING = '700 degC'
+
+/**
+ * Builds the network of a motor on its printed plate from the parts' geometry. Throws an `InputError` that lists every bad field.
+ *
+ * The plate is no lump: its conductance from the ring comes from finite volumes with both faces cooled, its films stand at each face's own mean
+ * temperature, and its heat capacity is a store of two exact moments behind the mount node.
+ */
+export function motorMount(machine: Motor, specification: MountSpecification): MotorMount {
+  const x = readInputs('thermal.motorMount', MOUNT, specification)
+  checkFit(x)
+  const where = surroundingsNumbers(x.surroundings)
+  const plate = plateOf(x)
+  const nodes = nodesOf(x, plate, where)
+  const links = linksOf(x, plate, where)
+  const standing = network(nodes, links(0), { ceiling: CEILING })
+  const at = (torque: number, speed: number): Network => {
+    const base = x.rotationCools && speed !== 0 ? network(nodes, links(Math.abs(speed)), { ceiling: CEILING }) : standing
+    return base.withLosses(lossesOf(machine.si, x, torque, speed))
+  }
+  return {
+    network: ({ torque, speed = '0 rad/s' }) => at(quantity('torque', torque).si, quantity('angularVelocity', speed).si),
+    mass: new Quantity(massOf(x, plate), 'mass'),
+    motor: machine,
+    specification,
+    si: { x, surroundings: where, network: at },
+  }
+}
+
+function checkFit({ body, plate, insert }: MountNumbers): void {
+  const radius = equivalentRadius(plate)
+  const issues = []
+  if (body.ringInnerDiameter >= body.ringOuterDiameter)
+    issues.push({ path: 'body.ringInnerDiameter', given: mm(body.ringInnerDiameter), accepts: 'must be below ringOuterDiameter' })
+  if (body.ringOuterDiameter / 2 >= radius)
+    issues.push({ path: 'plate', given: `${mm(plate.width)} by ${mm(plate.height)}`, accepts: 'must be larger than the ring of the motor' })
+  if (insert !== undefined && insert.diameter < body.ringOuterDiameter)
+    issues.push({ path: 'insert.diameter', given: mm(insert.diameter), accepts: 'must be at least ringOuterDiameter' })
+  if (insert !== undefined && insert.diameter / 2 > radius)
+    issues.push({ path: 'insert.diameter', given: mm(insert.diameter), accepts: 'must fit on the plate' })
+  if (insert !== undefined && insert.thickness >= plate.thickness)
+    issues.push({ path: 'insert.thickness', given: mm(insert.thickness), accepts: 'must be below the thickness of the plate' })
+  if (issues.length > 0) throw new InputError('thermal.motorMount', issues)
+}
+
+const mm = (x: number) => String(new Quantity(x, 'length'))
+const equivalentRadius = ({ width, height }: { width: number; height: number }) => Math.sqrt((width * height) / Math.PI)
+
+const plateOf = ({ body, plate, insert }: MountNumbers): PlateModel =>
+  plateModel({
+    innerRadius: body.ringInnerDiameter / 2,
+    outerRadius: body.ringOuterDiameter / 2,
+    plateRadius: equivalentRadius(plate),
+    thickness: plate.thickness,
+    conductivity: plate.conductivity,
+    density: plate.density,
+    specificHeat: plate.specificHeat,
+    insert: insert === undefined ? undefined : { ...insert, radius: insert.diameter / 2 },
+    entry: 'isothermal',
+    underMotor: 'covered',
+  })
+
+/** Solid metal of a plate-fin sink, m³. */
+const sinkVolume = (sink: NonNullable<MountNumbers['sink']>) =>
+  sink.height * (sink.width * sink.baseThickness + sink.fins * sink.finLength * sink.finThickness)
+
+function massOf({ body, sink, controller }: MountNumbers, plate: PlateModel): number {
+  return body.mass + plate.mass + (sink === undefined ? 0 : sink.density * sinkVolume(sink)) + (controller?.mass ?? 0)
+}
+
+function nodesOf(x: MountNumbers, plate: PlateModel, where: SurroundingsNumbers): Record<string, NetworkNode> {
+  const { body, sink, controller } = x
+  // The motor's base is what is left of its mass; at least a tenth of the plate's store, so that the mount node is never without capacity.
+  const base = Math.max(0, body.mass - body.windingMass - body.statorMass - body.canMass)
+  const capacity = (joules: number) => new Quantity(joules, 'heatCapacity')
+  return {
+    winding: { capacity: capacity(body.windingMass * COPPER) },
+    stator: { capacity: capacity(body.statorMass * STEEL) },
+    can: { capacity: capacity(body.canMass * STEEL) },
+    mount: { capacity: capacity(base * ALUMINIUM + 0.1 * plate.capacity) },
+    plate: { capacity: capacity(0.9 * plate.capacity) },
+    ...(sink !== undefined && { sink: { capacity: capacity(sinkVolume(sink) * sink.density * sink.specificHeat) } }),
+    ...(controller !== undefined && { board: { capacity: capacity(controller.mass * controller.specificHeat) } }),
+    air: { fixed: new Quantity(where.air, 'temperature') },
+    radiant: { fixed: new Quantity(where.radiant, 'temperature') },
+  }
+}
+
+/** Links of the network as a function of the can's speed, rad/s. */
+function linksOf(x: MountNumbers, plate: PlateModel, where: SurroundingsNumbers): (turning: number) => NetworkLink[] {
+  const { body, sink, controller } = x
+  const ring = (Math.PI / 4) * (body.ringOuterDiameter ** 2 - body.ringInnerDiameter ** 2)
+  const resistance = (kelvinPerWatt: number) => new Quantity(kelvinPerWatt, 'thermalResistance')
+  const store = 0.9 * plate.storeConductance
+  const still: NetworkLink[] = [
+    { name: 'winding-stator', from: 'winding', to: 'stator', resistance: resistance(body.windingToStator), scatter: x.internalScatter },
+    { name: 'stator-can', from: 'stator', to: 'can', resistance: resistance(body.statorToCan), scatter: x.internalScatter },
+    {
+      name: 'stator-mount',
+      from: 'stator',
+      to: 'mount',
+      resistance: resistance(body.statorToBase + 1 / (x.plate.contact * ring)),
+      scatter: x.contactScatter,
+    },
+    { name: 'plate store', from: 'mount', to: 'plate', conductance: new Quantity(store, 'thermalConductance') },
+    ...plateLinks(x, plate, where),
+    ...barLinks(x, where),
+    ...(sink === undefined ? [] : sinkLinks(sink, where)),
+    ...(controller === undefined ? [] : boardLinks(controller, where)),
+  ]
+  const canArea = Math.PI * body.canDiameter * (body.canLength + body.canDiameter / 4)
+  return (turning) => [
+    ...still,
+    {
+      name: 'can convection',
+      from: 'can',
+      to: 'air',
+      conductance: (can) => canArea * convectionAt('horizontalCylinder', body.canDiameter, can, where, 0, turning),
+      scatter: CONVECTION_SCATTER,
+    },
+    {
+      name: 'can radiation',
+      from: 'can',
+      to: 'radiant',
+      conductance: (can, seen) => canArea * radiationAt(body.canEmissivity, can, seen),
+      scatter: 0.25,
+    },
+  ]
+}
+
+/** Losses by node at a load. */
+function lossesOf(m: MotorNumbers, { controller }: MountNumbers, torque: number, speed: number) {
+  const drag = dragLossAt(m, speed)
+  return {
+    winding: { on: ['winding', 'can'], watts: (winding: number, can: number) => copperLossAt(m, torque, winding, can) },
+    stator: new Quantity(drag, 'power'),
+    ...(controller !== undefined && {
+      board: {
+        on: ['board', 'can'],
+        watts: (board: number, can: number) => boardLoss(controller, peakCurrentAt(m, torque, can), speed, board),
+      },
+    }),
+  }
+}

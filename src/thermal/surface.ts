@@ -1,0 +1,128 @@
+import { type Given, readInputs, type Si } from '../formula/index.js'
+import { ATMOSPHERE, airProperties, pressureAtAltitude } from './air.js'
+import { nusseltCylinderCrossflow, nusseltFlatPlate, nusseltRotatingCylinder } from './forced-convection.js'
+import { naturalConvection } from './natural-convection.js'
+import type { NetworkLink } from './network.js'
+import { radiationCoefficient } from './radiation.js'
+
+/** Air and what surfaces see. */
+export const SURROUNDINGS = {
+  /** Temperature of the air. */
+  air: { kind: 'temperature', min: '-60 degC', max: '200 degC' },
+  /** Temperature of what surfaces see, such as sunlit walls; the air's if not given. */
+  radiant: { kind: 'temperature', min: 0, optional: true },
+  /** Height above sea level. */
+  altitude: { kind: 'length', min: '-500 m', max: '11 km', default: '0 m' },
+  /** Speed of the air over the surfaces: a fan, wind, the walk. Still air if not given. */
+  airSpeed: { kind: 'velocity', min: 0, default: '0 m/s' },
+} as const
+
+/** Air temperature, radiant temperature, altitude and air speed. */
+export type Surroundings = Given<typeof SURROUNDINGS>
+
+/** The same in SI. */
+export interface SurroundingsNumbers {
+  readonly air: number
+  readonly radiant: number
+  readonly pressure: number
+  readonly airSpeed: number
+}
+
+/** Surroundings in numbers. */
+export const surroundingsNumbers = (x: Si<typeof SURROUNDINGS>): SurroundingsNumbers => ({
+  air: x.air,
+  radiant: x.radiant ?? x.air,
+  pressure: x.altitude === 0 ? ATMOSPHERE : pressureAtAltitude.si({ altitude: x.altitude }),
+  airSpeed: x.airSpeed,
+})
+
+/** Shapes with a free-convection formula. */
+export type SurfaceShape = 'verticalPlate' | 'horizontalCylinder' | 'plateUp' | 'plateDown' | 'tiltedPlate'
+
+/** 95 % half-width of the textbooks' convection correlations. Source: scatter between them, 15 to 20 % (Incropera, ch. 9, remarks). */
+export const CONVECTION_SCATTER = 0.2
+
+/** Coefficient of convection alone, W/(m² K): free or forced, whichever is stronger, which errs on the hot side. */
+export function convectionAt(
+  shape: SurfaceShape,
+  length: number,
+  surface: number,
+  { air, pressure, airSpeed }: SurroundingsNumbers,
+  tilt = 0,
+  turning = 0,
+): number {
+  const free = naturalConvection.si({
+    surface: shape,
+    length,
+    surfaceTemperature: surface,
+    airTemperature: air,
+    pressure,
+    tilt,
+  }).coefficient
+  if (airSpeed === 0 && turning === 0) return free
+  const { conductivity, viscosity, prandtl } = airProperties.si({ temperature: 0.5 * (surface + air), pressure })
+  const reynolds = (airSpeed * length) / viscosity
+  const stream =
+    airSpeed === 0
+      ? 0
+      : shape === 'horizontalCylinder'
+        ? nusseltCylinderCrossflow.si({ reynolds, prandtl })
+        : nusseltFlatPlate.si({ reynolds, prandtl }).mean
+  const spin = turning === 0 ? 0 : nusseltRotatingCylinder.si({ reynolds: (turning * length * length) / (2 * viscosity), prandtl })
+  return Math.max(free, (Math.max(stream, spin) * conductivity) / length)
+}
+
+/** Coefficient of radiation, W/(m² K), on the difference of surface and radiant temperature. */
+export const radiationAt = (emissivity: number, surface: number, radiant: number): number =>
+  radiationCoefficient.si({ emissivity, surface, surroundings: radiant, viewFactor: 1 })
+
+const SURFACE = {
+  area: { kind: 'area', above: 0 },
+  shape: { oneOf: ['verticalPlate', 'horizontalCylinder', 'plateUp', 'plateDown', 'tiltedPlate'] },
+  length: { kind: 'length', above: 0 },
+  tilt: { kind: 'angle', min: 0, max: '90 deg', default: '0 deg' },
+  emissivity: { kind: 'ratio', min: 0, max: 1 },
+  viewFactor: { kind: 'ratio', min: 0, max: 1, default: 1 },
+  emissivityScatter: { kind: 'ratio', min: 0, default: 0.1 },
+  surroundings: { fields: SURROUNDINGS },
+} as const
+
+/**
+ * A cooled surface: `area`, `shape` with its `length` (height, diameter, or area over perimeter), `emissivity`, the share of its view that is free, and its surroundings.
+ */
+export type CooledSurface = Given<typeof SURFACE>
+
+/**
+ * Links by which a surface sheds heat, for a network: convection to the node `air`, radiation to the node `radiant`, each with its scatter.
+ *
+ * The network needs both as fixed nodes, at the temperatures given here (one name may serve for both where they are equal).
+ */
+export function cooledSurface(
+  node: string,
+  surface: CooledSurface,
+  names: { readonly air?: string; readonly radiant?: string } = {},
+): NetworkLink[] {
+  const x = readInputs('thermal.cooledSurface', SURFACE, surface)
+  const where = surroundingsNumbers(x.surroundings)
+  const { air = 'air', radiant = air } = names
+  const { area, shape, length, tilt } = x
+  const emissivity = x.emissivity * x.viewFactor
+  const links: NetworkLink[] = [
+    {
+      name: `${node} convection`,
+      from: node,
+      to: air,
+      conductance: (surfaceTemperature) => area * convectionAt(shape, length, surfaceTemperature, where, tilt),
+      scatter: CONVECTION_SCATTER,
+    },
+  ]
+  if (emissivity > 0)
+    links.push({
+      name: `${node} radiation`,
+      from: node,
+      to: radiant,
+      conductance: (surfaceTemperature, seen) => area * radiationAt(emissivity, surfaceTemperature, seen),
+      scatter: x.emissivityScatter,
+    })
+  return links
+}
