@@ -227,6 +227,19 @@ describe('what a stride asks', () => {
     expect(joints.knee.peakTorque.si).toBeGreaterThan(1)
   })
 
+  test('rotors make the foot heavier, and a guided foot is never lighter than a free one', () => {
+    const given = { angles: { abduction: '3 deg', hip: '-30 deg', knee: '60 deg' }, direction: { x: 0, y: 0, z: 1 } } as const
+    const bare = dynamics.effectiveMass(given)!
+    const coupling = driveCoupling({ knee: 'parallelogram' })
+    const reflected = 70e-6 * 6.2 ** 2
+    const rotors = { coupling, rotorInertiaAtOutput: { abduction: reflected, hip: reflected, knee: reflected } }
+    const geared = dynamics.effectiveMass(given, rotors)!
+    expect(bare.constrained.si).toBeGreaterThan(bare.free.si)
+    expect(geared.free.si).toBeGreaterThan(bare.free.si)
+    expect(geared.constrained.si).toBeGreaterThan(geared.free.si)
+    expect(dynamics.effectiveMass({ ...given, angles: { abduction: '0 deg', hip: '0 deg', knee: '0 deg' } }, rotors)).toBeUndefined()
+  })
+
   test('a path out of reach, beyond limits or through a singular pose is a typed answer', () => {
     const far = strideDemand({ leg, path: footPath({ ...base, midStance: { x: '10 mm', y: '58 mm', z: '-345 mm' } }), load, drives })
     expect(far).toMatchObject({ walkable: false, reason: 'unreachable' })
