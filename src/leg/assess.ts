@@ -4,6 +4,7 @@ import { CASE_IDS, CASES, type CaseId } from './cases/catalogue.js'
 import { stageOf, workOut } from './cases/work-out.js'
 import type { Check, Finding } from './checks/check.js'
 import { CHECKS } from './checks/index.js'
+import { footResult } from './foot-result.js'
 import { type End, JOINTS, type Joint, type LegNumbers, legNumbers, type Prepared, prepare } from './numbers.js'
 import type { Assessment, CaseResult, CheckResult, JointResult, Unsettled } from './result.js'
 import { sentenceOf } from './sentence.js'
@@ -61,6 +62,7 @@ export function assess(leg: Leg, options: AssessOptions = {}): Assessment {
     governing,
     checks,
     cases: typical.states.map(caseResult),
+    foot: footResult(typical.leg),
     coupling: typical.unsettled.length === 0 ? 'settled' : 'unsettled',
     unsettled: typical.unsettled,
     notMade: notMade(checks, cases),

@@ -2,6 +2,7 @@ import type { Source, Step } from '../formula/index.js'
 import type { Quantity } from '../units/index.js'
 import type { CaseId } from './cases/catalogue.js'
 import type { Rest, Stake } from './checks/check.js'
+import type { FootResult } from './foot-result.js'
 import type { Joint } from './numbers.js'
 import type { Leg } from './specification/describe.js'
 
@@ -91,6 +92,8 @@ export interface Assessment {
   /** Every check, smallest reserve first. */
   readonly checks: readonly CheckResult[]
   readonly cases: readonly CaseResult[]
+  /** How well the foot keeps its place. */
+  readonly foot: FootResult
   /** Whether heat, resistance and what hangs on them came to rest everywhere. */
   readonly coupling: 'settled' | 'unsettled'
   readonly unsettled: readonly Unsettled[]

@@ -50,3 +50,29 @@ export const roundBendingStress = /* @__PURE__ */ formula('leg.roundBendingStres
   valid: { 'hole smaller than the shaft': ({ diameter, holeDiameter }) => holeDiameter < diameter },
   si: ({ moment, diameter, holeDiameter }) => (32 * moment) / (Math.PI * diameter ** 3 * (1 - (holeDiameter / diameter) ** 4)),
 })
+
+/** Torsional rigidity of a thin-walled closed box: what a link gives under a twist. */
+export const boxTorsionRigidity = /* @__PURE__ */ formula('leg.boxTorsionRigidity', {
+  inputs: {
+    /** Outer width. */
+    width: { kind: 'length', above: 0 },
+    /** Outer depth. */
+    depth: { kind: 'length', above: 0 },
+    /** Wall thickness, the same all round. */
+    wall: { kind: 'length', above: 0 },
+    /** Modulus of elasticity. */
+    modulus: { kind: 'modulus', above: 0 },
+    /** Poisson's ratio. */
+    poissonRatio: { kind: 'ratio', min: 0, max: 0.5 },
+  },
+  /** Torque per twist per length. */
+  output: 'bendingRigidity',
+  assumes: ['closed thin wall, one thickness', 'isotropic, shear modulus E / 2(1 + ν)'],
+  source: [{ level: 'published', where: 'Bredt 1896; any strength of materials text, "torsion of thin-walled tubes": 4 A² t / perimeter' }],
+  valid: { 'wall at most a quarter of the smaller side': ({ width, depth, wall }) => wall <= 0.25 * Math.min(width, depth) },
+  si: ({ width, depth, wall, modulus, poissonRatio }) => {
+    const b = width - wall
+    const h = depth - wall
+    return ((modulus / (2 * (1 + poissonRatio))) * 4 * b * b * h * h * wall) / (2 * (b + h))
+  },
+})

@@ -23,6 +23,8 @@ export interface DriveState {
   readonly shaftForce: number
   /** Force on the joint's pin: cord and foot together. */
   readonly pinForce: number
+  /** Angle that the joint gives at that torque, motor held. */
+  readonly windup: number
   /** Slope of joint torque over joint angle at that torque, motor held. */
   readonly stiffness: number
   readonly pinionWrapAngle: number

@@ -81,6 +81,7 @@ export function driveState(leg: Prepared, of: Evaluator, { joint, torque, footFo
     slipTorque: slip,
     shaftForce: shaft.force,
     pinForce: shaft.force + footForce,
+    windup: wound.windup,
     stiffness: wound.tangentStiffness,
     pinionWrapAngle: geometry.pinionWrapAngle,
     span: geometry.span,

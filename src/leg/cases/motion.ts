@@ -248,3 +248,10 @@ function staticsStep(q: readonly number[], force: number, traction: number, kern
     ],
   }
 }
+
+/** Joint angles of the standing leg. */
+export function poseOf(leg: Prepared): readonly [number, number, number] {
+  const out = new Float64Array(3)
+  kernelOf(leg).jointAnglesInto(out, 0, 0, leg.x.links.hipOffset, -leg.x.robot.standHeight, branchOf(leg))
+  return [out[0]!, out[1]!, out[2]!]
+}

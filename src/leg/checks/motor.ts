@@ -1,10 +1,22 @@
-import { bridgeConductionLoss, copperLoss, electricalPower, runawayLoss, speedAtCurrent, supplySag } from '../../thermal/index.js'
+import {
+  bridgeConductionLoss,
+  copperLoss,
+  electricalPower,
+  insulationClasses,
+  magnetGrades,
+  runawayLoss,
+  speedAtCurrent,
+  supplySag,
+  touchThresholds,
+} from '../../thermal/index.js'
 import type { JointState, Scene } from '../state.js'
 import { type Check, LOADED, WARM } from './check.js'
 import { polymerRest } from './rests.js'
 
 /** Margin below the glass transition for parts that bear load for long, K. */
 const SOFTENING_GUARD = 15
+/** The hottest spot of a winding above the mean of its phase, K. */
+const HOT_SPOT = 10
 const MOVING = ['walk', 'trot', 'slope', 'hotAfternoon', 'season'] as const
 
 const heatRest = (what: string) => ({
@@ -32,6 +44,69 @@ export const motorChecks: readonly Check[] = [
     capacityIs: 'the loss at which no steady temperature exists any more',
     remedy: 'less torque, a larger motor, a higher reduction, or better cooling',
     rests: () => [heatRest('winding')],
+  },
+  {
+    id: 'motor.winding',
+    part: 'motor winding',
+    mode: 'cooks its insulation',
+    stake: 'breaks',
+    kind: 'temperatureDifference',
+    scope: 'joint',
+    cases: WARM,
+    after: ['motion', 'heat'],
+    run: (_, { leg, state }, { heat }) =>
+      heat.unsettled === undefined ? rise(heat.winding + HOT_SPOT, insulationClasses[leg.x.motor.windingClass].si, state.air) : undefined,
+    demandIs: 'the rise of the hottest spot above the air, 10 K above the mean of the hottest phase',
+    capacityIs: 'the rise that reaches the temperature of its insulation class',
+    remedy: 'less torque, better cooling, or a motor with a higher insulation class',
+    rests: () => [heatRest('winding')],
+    rule: { level: 'published', where: 'pages on IEC 60085: hottest spot 5 to 15 K above the mean winding temperature' },
+  },
+  {
+    id: 'motor.magnet',
+    part: 'rotor magnets',
+    mode: 'lose their strength for good',
+    stake: 'breaks',
+    kind: 'temperatureDifference',
+    scope: 'joint',
+    cases: WARM,
+    after: ['motion', 'heat'],
+    run: (_, { leg, state }, { heat }) => {
+      const suffix = leg.x.motor.magnetSuffix
+      const grade = magnetGrades[suffix === 'none' ? 'standard' : suffix]
+      const limit = leg.end === 'typical' ? grade.si : leg.end === 'pessimistic' ? grade.low : grade.high
+      return heat.unsettled === undefined ? rise(heat.can, limit, state.air) : undefined
+    },
+    demandIs: 'the rise of the rotor above the air, taken as that of the can',
+    capacityIs: 'the rise that reaches the highest temperature of its magnet grade',
+    remedy: 'a motor with a higher magnet grade, or a cooler motor',
+    rests: ({ leg }) => [
+      heatRest('can'),
+      {
+        what: 'temperature that the magnets bear',
+        source: magnetGrades[leg.x.motor.magnetSuffix === 'none' ? 'standard' : leg.x.motor.magnetSuffix].source,
+        test: 'ask the maker for grade and load line; measure the speed constant before and after a hot run',
+      },
+    ],
+  },
+  {
+    id: 'motor.touch',
+    part: 'can of the motor',
+    mode: 'burns a hand that touches it',
+    stake: 'safety',
+    kind: 'temperatureDifference',
+    scope: 'joint',
+    cases: ['stand', 'walk', 'hotAfternoon', 'stall'],
+    after: ['motion', 'heat'],
+    run: (_, { state }, { heat }) => (heat.unsettled === undefined ? rise(heat.can, touchThresholds.metal.si, state.air) : undefined),
+    demandIs: 'the rise of the can above the air',
+    capacityIs: 'the rise that burns at a touch of about a second (metal)',
+    remedy: 'a guard, a warning label, or a cooler motor',
+    enough: 1,
+    rests: () => [
+      heatRest('can'),
+      { what: 'burn threshold of a short touch', source: touchThresholds.metal.source, test: 'look it up in ISO 13732-1; do not try it' },
+    ],
   },
   {
     id: 'motor.plate',

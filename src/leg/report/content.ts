@@ -58,3 +58,15 @@ export const EVIDENCE: Readonly<Record<string, string>> = {
   memory: 'from memory, not opened',
   assumption: 'assumption',
 }
+
+/** The foot result in sentences. */
+export function footText({ foot }: Assessment): readonly string[] {
+  const { error, stiffness, deflection, resonance, usableBandwidth } = foot
+  return [
+    `Error of the foot: ${error.lines.map(({ name, worstCorner }) => `${name} up to ${worstCorner}`).join('; ')}; together up to ${error.together.worstCorner}, root sum of squares ${error.together.rss}.`,
+    stiffness === undefined || deflection === undefined
+      ? 'The drives are too soft to hold the standing load in this pose.'
+      : `Stiffness felt by a push on the free foot: forward ${stiffness.x}, sideways ${stiffness.y}, upright ${stiffness.z}; under the standing load the foot gives ${deflection.z} upright.`,
+    `Resonance with the leg in the air, motor held: hip ${resonance.hip.motorLocked}, knee ${resonance.knee.motorLocked}; a controller on the motor side can usually reach ${usableBandwidth}.`,
+  ]
+}

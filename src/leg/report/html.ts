@@ -1,6 +1,6 @@
 import type { Step } from '../../formula/index.js'
 import type { Assessment, CheckResult } from '../result.js'
-import { bandText, CAUTIONS, capital, EVIDENCE, placeOf, priorsText, reserveText, standing, verdictText } from './content.js'
+import { bandText, CAUTIONS, capital, EVIDENCE, footText, placeOf, priorsText, reserveText, standing, verdictText } from './content.js'
 import { STYLE } from './style.js'
 
 /** The assessment as one self-contained HTML page: opens without network, prints, follows light and dark, works by keyboard and screen reader. */
@@ -94,6 +94,12 @@ ${table(
   ),
 )}
 ${unsettledHtml(assessment)}
+</section>
+<section aria-labelledby="foot">
+<h2 id="foot">The foot</h2>
+<ul>${footText(assessment)
+    .map((line) => `<li>${escaped(line)}</li>`)
+    .join('')}</ul>
 </section>
 <section aria-labelledby="measure">
 <h2 id="measure">What to measure first</h2>

@@ -1,6 +1,6 @@
 import type { Step } from '../../formula/index.js'
 import type { Assessment, CheckResult } from '../result.js'
-import { bandText, CAUTIONS, capital, EVIDENCE, placeOf, priorsText, reserveText, standing, verdictText } from './content.js'
+import { bandText, CAUTIONS, capital, EVIDENCE, footText, placeOf, priorsText, reserveText, standing, verdictText } from './content.js'
 
 /** The assessment as a calculation sheet in Markdown: verdict, ranked checks, load cases, each check's calculation folded under it. */
 export function markdownReport(assessment: Assessment): string {
@@ -70,6 +70,10 @@ export function markdownReport(assessment: Assessment): string {
         }),
       ),
     ),
+    '## The foot',
+    footText(assessment)
+      .map((line) => `- ${line}`)
+      .join('\n'),
     unsettledText(assessment),
     '## What to measure first',
     assessment.priors.tests.length === 0

@@ -39,6 +39,11 @@ const range = (name: string) =>
 export const joints = z.strictObject({
   sidewaysHip: range('sideways hip').extend({
     holdingTorque: q('torque', { above: 0 }, 'Torque that whatever drives the sideways hip can hold.'),
+    stiffness: silent(
+      q('torsionalStiffness', { above: 0 }, 'Torsional stiffness of whatever drives the sideways hip.'),
+      '600 N m/rad',
+      'about as stiff as the cord drives',
+    ),
   }),
   hip: range('hip'),
   knee: range('knee'),

@@ -23,6 +23,12 @@ export const motor = z.strictObject({
     'commonPractice',
   ),
   polePairs: maybe(q('count', { min: 1, max: 60 }, 'Pole pairs.')),
+  encoderCounts: silent(
+    q('count', { min: 12, max: 16_777_216 }, 'Counts of the encoder per turn of the motor.'),
+    16_384,
+    'a magnetic encoder of 14 bits on the motor shaft',
+    'commonPractice',
+  ),
   rotorInertia: q('momentOfInertia', { above: 0 }, 'Moment of inertia of the rotor.'),
   mass: q('mass', { above: 0 }, 'Mass of the motor.'),
   canDiameter: q('length', { above: 0 }, 'Outer diameter of the motor.'),
