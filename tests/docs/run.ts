@@ -48,24 +48,32 @@ async function load(name: string, { file, line }: Example): Promise<unknown> {
   throw new ExampleError(`${file}:${line}: imports '${name}'; an example imports limbwright's public subpaths, mathjs or node:`)
 }
 
+const CLAIM = /^\/\/ ?(=>|throws\b)(.*)$/
+
 /** The example with each claim turned into a call. */
 function withClaims({ code, file, line: firstLine }: Example): string {
   const source = ts.createSourceFile('example.ts', code, ts.ScriptTarget.ES2022, true)
   const lineOf = (position: number) => firstLine + source.getLineAndCharacterOfPosition(position).line
   const claims = new Map<ts.Statement, Claim>()
-  const scanner = ts.createScanner(ts.ScriptTarget.ES2022, false, ts.LanguageVariant.Standard, code)
-  for (let token = scanner.scan(); token !== ts.SyntaxKind.EndOfFileToken; token = scanner.scan()) {
-    const found = token === ts.SyntaxKind.SingleLineCommentTrivia && scanner.getTokenText().match(/^\/\/ ?(=>|throws\b)(.*)$/)
-    if (!found) continue
-    const line = lineOf(scanner.getTokenStart())
-    const statement = source.statements.findLast((each) => each.end <= scanner.getTokenStart())
-    const inside = source.statements.some((each) => each.getStart() < scanner.getTokenStart() && scanner.getTokenStart() < each.end)
-    if (statement === undefined || inside || claims.has(statement))
-      throw new ExampleError(`${file}:${line}: this claim follows no statement of its own`)
-    const text = found[2]!.trim()
-    if (text === '') throw new ExampleError(`${file}:${line}: this claim is empty`)
-    claims.set(statement, { line, throws: found[1] === 'throws', text })
-  }
+  // Comments are taken from the parsed statements: a bare scanner loses its way after a template literal with a substitution.
+  source.statements.forEach((statement, i) => {
+    const next = source.statements[i + 1]?.getFullStart() ?? source.endOfFileToken.getFullStart()
+    const ranges = [...(ts.getTrailingCommentRanges(code, statement.end) ?? []), ...(ts.getLeadingCommentRanges(code, next) ?? [])]
+    for (const { pos, end } of ranges) {
+      const found = code.slice(pos, end).match(CLAIM)
+      if (!found) continue
+      const line = lineOf(pos)
+      if (claims.has(statement)) throw new ExampleError(`${file}:${line}: this claim follows no statement of its own`)
+      const text = found[2]!.trim()
+      if (text === '') throw new ExampleError(`${file}:${line}: this claim is empty`)
+      claims.set(statement, { line, throws: found[1] === 'throws', text })
+    }
+  })
+  const taken = new Set([...claims.values()].map(({ line }) => line))
+  code.split('\n').forEach((text, i) => {
+    if (/(^|[^:'"`])\/\/ ?(=>|throws\b)/.test(text) && !taken.has(firstLine + i))
+      throw new ExampleError(`${file}:${firstLine + i}: this claim follows no statement of its own`)
+  })
   if (claims.size === 0)
     throw new ExampleError(`${file}:${firstLine}: asserts nothing; end a line with \`// => value\` or mark the fence \`no-run\``)
   let script = code

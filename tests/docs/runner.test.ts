@@ -20,6 +20,9 @@ describe('an example', () => {
   test('fails when it does not throw as claimed', () => expect(run('Math.sqrt(4) // throws RangeError')).rejects.toThrow('does not throw'))
   test('fails when it throws something else', () => expect(run('null!.x // throws RangeError')).rejects.toThrow('throws TypeError'))
   test('fails when it throws unasked', () => expect(run('null!.x // => 1')).rejects.toThrow(TypeError))
+  test('keeps its claims after a template literal', () =>
+    // biome-ignore lint/suspicious/noTemplateCurlyInString: the example holds a template literal of its own
+    expect(run('const a = 2\nconst b = `${a}`\na + 2 // => 5')).rejects.toThrow('page.md:12: says 5, gives 4'))
   test('is refused when it asserts nothing', () => expect(run('const a = 1 // one')).rejects.toThrow('asserts nothing'))
   test('is refused when its only claim stands in a text', () => expect(run("const a = '// => 1'")).rejects.toThrow('asserts nothing'))
   test('is refused when a claim is inside a statement', () => expect(run('if (true) {\n  1 + 1 // => 2\n}')).rejects.toThrow('page.md:11'))
