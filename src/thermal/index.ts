@@ -12,6 +12,8 @@
  * @module
  */
 export { ATMOSPHERE, airProperties, GRAVITY, pressureAtAltitude, rayleighNumber } from './air.js'
+export { type Calibration, type Correction, calibrate, fitStepResponse, type StepResponse, type TemperatureLog } from './calibrate.js'
+export { remedyChart, temperatureChart, torqueDutyChart } from './charts.js'
 export { biotNumber, contactConductance, layerResistance, ringArea, shellResistance, surfaceResistance } from './conduction.js'
 export { bridgeConductionLoss, bridgeSwitchingLoss } from './controller.js'
 export {
@@ -81,6 +83,7 @@ export { reduceNetwork, timeConstants } from './network-reduce.js'
 export { dragLoss, noLoadLoss, noLoadSplit } from './no-load.js'
 export { assessMount, continuousTorque, intermittentTorque, type MountVerdict, type TorqueLimit, timeAtTorque } from './operating.js'
 export { radiantFlux, radiationCoefficient, STEFAN_BOLTZMANN } from './radiation.js'
+export { compareRemedies, type Remedy, type RemedyRow, standardRemedies } from './remedies.js'
 export { ringOnPlate } from './ring-plate.js'
 export { bestFinSpacing, finCount, plateFinSink } from './sink.js'
 export { discSpreading, discSpreadingEstimate, halfSpaceSpreading, ringSpreading } from './spreading.js'
@@ -95,3 +98,12 @@ export {
   thermalMaterials,
   touchThresholds,
 } from './tables.js'
+export {
+  intermittentOverload,
+  lumpedResponse,
+  shortTimeOverload,
+  thermalDiffusivity,
+  thickBodyFlux,
+  thickBodyStep,
+  wallResponse,
+} from './transient-solids.js'

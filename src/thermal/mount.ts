@@ -23,6 +23,8 @@ export interface MotorMount {
   readonly mass: Q<'mass'>
   readonly motor: Motor
   readonly specification: MountSpecification
+  /** The same mount with conductances of links and heat capacities of nodes multiplied, as a calibration tells. */
+  scaled(factors: Parameters<Network['scaled']>[0]): MotorMount
   /** Plain numbers, nothing checked: torque in N m, speed in rad/s. */
   readonly si: {
     readonly x: MountNumbers
@@ -48,13 +50,23 @@ const CEILING = '700 degC'
 export function motorMount(machine: Motor, specification: MountSpecification): MotorMount {
   const x = readInputs('thermal.motorMount', MOUNT, specification)
   checkFit(x)
+  return mountOf(machine, specification, x, {})
+}
+
+function mountOf(
+  machine: Motor,
+  specification: MountSpecification,
+  x: MountNumbers,
+  factors: Parameters<Network['scaled']>[0],
+): MotorMount {
   const where = surroundingsNumbers(x.surroundings)
   const plate = plateOf(x)
   const nodes = nodesOf(x, plate, where)
   const links = linksOf(x, plate, where)
-  const standing = network(nodes, links(0), { ceiling: CEILING })
+  const build = (turning: number) => network(nodes, links(turning), { ceiling: CEILING }).scaled(factors)
+  const standing = build(0)
   const at = (torque: number, speed: number): Network => {
-    const base = x.rotationCools && speed !== 0 ? network(nodes, links(Math.abs(speed)), { ceiling: CEILING }) : standing
+    const base = x.rotationCools && speed !== 0 ? build(Math.abs(speed)) : standing
     return base.withLosses(lossesOf(machine.si, x, torque, speed))
   }
   return {
@@ -62,8 +74,20 @@ export function motorMount(machine: Motor, specification: MountSpecification): M
     mass: new Quantity(massOf(x, plate), 'mass'),
     motor: machine,
     specification,
+    scaled: (more) =>
+      mountOf(machine, specification, x, {
+        links: joined(factors.links, more.links),
+        capacities: joined(factors.capacities, more.capacities),
+      }),
     si: { x, surroundings: where, network: at },
   }
+}
+
+/** Factors upon factors. */
+function joined(a: Readonly<Record<string, number>> = {}, b: Readonly<Record<string, number>> = {}): Record<string, number> {
+  const all: Record<string, number> = { ...a }
+  for (const name in b) all[name] = (all[name] ?? 1) * b[name]!
+  return all
 }
 
 function checkFit({ body, plate, insert }: MountNumbers): void {

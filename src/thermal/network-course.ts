@@ -23,7 +23,7 @@ export function courseNumbers(
   options: { watch?: readonly Watch[]; stopAtLimit?: boolean; tolerance?: number } = {},
 ): CourseNumbers {
   const size = n.names.length
-  const { watch = [], stopAtLimit = false, tolerance = 1e-5 } = options
+  const { watch = [], stopAtLimit = false, tolerance = 5e-6 } = options
   const T = new Float64Array(size + n.fixed.length)
   T.set(n.fixed, size)
   const capacities = n.capacities
