@@ -6,6 +6,9 @@ import type { Check, Finding } from './checks/check.js'
 import { CHECKS } from './checks/index.js'
 import { footResult } from './foot-result.js'
 import { type End, JOINTS, type Joint, type LegNumbers, legNumbers, type Prepared, prepare } from './numbers.js'
+import { verdictText } from './report/content.js'
+import { markdownReport } from './report/markdown.js'
+import { rankedTable } from './report/text.js'
 import type { Assessment, CaseResult, CheckResult, JointResult, Unsettled } from './result.js'
 import { sentenceOf } from './sentence.js'
 import { bareSheet, type RecordingSheet, recordingSheet, type Sheet } from './sheet.js'
@@ -54,7 +57,7 @@ export function assess(leg: Leg, options: AssessOptions = {}): Assessment {
   if (governing === undefined)
     throw new InputError(where, [{ path: 'cases', given: show(cases), accepts: 'must include a load case that asks something of the leg' }])
   const wantedReserve = x.usage.wantedReserve
-  return {
+  return displayed({
     leg,
     holds: checks.every(({ reserve }) => reserve >= 1),
     comfortable: checks.every((check) => check.reserve >= check.enough),
@@ -67,7 +70,18 @@ export function assess(leg: Leg, options: AssessOptions = {}): Assessment {
     unsettled: typical.unsettled,
     notMade: notMade(checks, cases),
     priors: priorsOf(checks),
-  }
+  })
+}
+
+/** What notebooks show of an assessment: its report; plain data otherwise. */
+function displayed(assessment: Assessment): Assessment {
+  return Object.defineProperty(assessment, Symbol.for('Jupyter.display'), {
+    value: () => ({
+      'text/markdown': markdownReport(assessment),
+      'text/plain': `${verdictText(assessment)}\n\n${rankedTable(assessment, 20)}`,
+    }),
+    enumerable: false,
+  })
 }
 
 /** The smallest reserve of a leg, and what it belongs to: the fast form of `assess` that explains nothing. */
@@ -82,10 +96,21 @@ export interface QuickVerdict {
  * The governing reserve alone, from a leg's numbers (`legNumbers`): for sweeps and optimisers. Same chain as `assess`, nothing recorded.
  */
 export function governingReserve(x: LegNumbers, cases: readonly CaseId[] = CASE_IDS, end: End = 'typical'): QuickVerdict {
-  const { found } = survey(prepare(x, end), bareSheet, cases)
-  let least = found[0] as Found
-  for (const one of found) if (one.reserve < least.reserve) least = one
-  return { reserve: least.reserve, id: least.check.id, joint: least.joint, case: least.id }
+  const leg = prepare(x, end)
+  const states = cases.map((id) => workOut(leg, bareSheet, id))
+  let least: { check: Check; joint: Joint; id: CaseId } | undefined
+  let reserve = Number.POSITIVE_INFINITY
+  made(leg, bareSheet, states, (check, joint, id, finding) => {
+    const found = reserveOf(finding)
+    if (found >= reserve) return
+    reserve = found
+    least = { check, joint, id }
+  })
+  if (least === undefined)
+    throw new InputError('governingReserve', [
+      { path: 'cases', given: show(cases), accepts: 'must include a load case that asks something of the leg' },
+    ])
+  return { reserve, id: least.check.id, joint: least.joint, case: least.id }
 }
 
 /** The worst reserve of every check over the load cases, by `id joint`, from a leg's numbers. */
@@ -103,17 +128,9 @@ interface Survey {
 function survey(leg: Prepared, sheet: Sheet, cases: readonly CaseId[]): Survey {
   const states = cases.map((id) => workOut(leg, sheet, id))
   const found: Found[] = []
-  const walkTorque = (joint: Joint) => Math.abs(states.find((one) => one.case.id === 'walk')?.motion?.[joint].torque ?? 0)
-  for (const state of states) {
-    const { id } = state.case
-    for (const check of checksOf(id)) {
-      for (const joint of check.scope === 'leg' ? ONE_JOINT : JOINTS) {
-        if (sheet.recording) sheet.open(checkStage(check, joint, id))
-        const finding = check.run(sheet.of, { leg, state, joint, walkTorque }, state.joints[joint])
-        if (finding !== undefined) found.push({ check, joint, id, finding, reserve: reserveOf(finding) })
-      }
-    }
-  }
+  const walkTorque = made(leg, sheet, states, (check, joint, id, finding) =>
+    found.push({ check, joint, id, finding, reserve: reserveOf(finding) }),
+  )
   const unsettled = states.flatMap((state) =>
     JOINTS.flatMap((joint): Unsettled[] => {
       const { heat } = state.joints[joint]
@@ -121,6 +138,29 @@ function survey(leg: Prepared, sheet: Sheet, cases: readonly CaseId[]): Survey {
     }),
   )
   return { leg, states, found, unsettled, walkTorque }
+}
+
+/** Makes every check in every load case and hands on what it finds; returns the torque of walking that some of them ask for. */
+function made(
+  leg: Prepared,
+  sheet: Sheet,
+  states: readonly CaseState[],
+  take: (check: Check, joint: Joint, id: CaseId, finding: Finding) => void,
+): (joint: Joint) => number {
+  const walk = states.find((one) => one.case.id === 'walk')?.motion
+  const walkTorque = (joint: Joint) => Math.abs(walk?.[joint].torque ?? 0)
+  for (const state of states) {
+    const { id } = state.case
+    const scenes = { hip: { leg, state, joint: 'hip', walkTorque }, knee: { leg, state, joint: 'knee', walkTorque } } as const
+    for (const check of checksOf(id)) {
+      for (const joint of check.scope === 'leg' ? ONE_JOINT : JOINTS) {
+        if (sheet.recording) sheet.open(checkStage(check, joint, id))
+        const finding = check.run(sheet.of, scenes[joint], state.joints[joint])
+        if (finding !== undefined) take(check, joint, id, finding)
+      }
+    }
+  }
+  return walkTorque
 }
 
 /** A check of the leg as a whole is made once. */

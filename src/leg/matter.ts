@@ -1,6 +1,4 @@
-import type { Source } from '../formula/index.js'
-import { isPrior } from '../formula/index.js'
-import { type Direction, type Material, propertiesOf, type StrengthNumbers, strengthNumbers } from '../materials/index.js'
+import { type Direction, type Material, type StrengthNumbers, strengthNumbers } from '../materials/index.js'
 import type { End } from './numbers.js'
 import { materialOf } from './specification/tables.js'
 
@@ -88,9 +86,3 @@ function make(material: Material, end: End, moisture: MoistureState): Matter {
 
 const wetModulus = (material: Material, moisture: MoistureState): number =>
   moisture === 'dry' ? 1 : ((moisture === 'conditioned' ? material.modulusConditionedRatio : material.modulusSaturatedRatio)?.si ?? 1)
-
-/** Where a material's numbers come from, weakest first; the report counts the priors among them. */
-export function sourcesOf(material: Material, names: readonly string[]): Source[] {
-  const found = propertiesOf(material).filter(([name]) => names.includes(name))
-  return found.map(([, { source }]) => source).sort((a, b) => Number(isPrior(b)) - Number(isPrior(a)))
-}

@@ -1,4 +1,4 @@
-import type { CaseId, LoadCase } from './cases/catalogue.js'
+import type { LoadCase } from './cases/catalogue.js'
 import type { Heat } from './cases/heat.js'
 import type { JointMotion, Motion } from './cases/motion.js'
 import type { Joint, Prepared } from './numbers.js'
@@ -57,5 +57,3 @@ export interface Scene {
   /** Joint torque of walking, without sign: what a leg taken from the shelf must give; 0 where walking was not run. */
   readonly walkTorque: (joint: Joint) => number
 }
-
-export type { CaseId }

@@ -62,7 +62,7 @@ export interface Heat {
 const FIRST_GUESS = 30
 const MOST_ROUNDS = 60
 /** Temperatures that move less than this in a round have settled, K. */
-const SETTLED = 1e-6
+const SETTLED = 2e-5
 /** Films for a motor that comes to no rest are taken at this rise, K. */
 const FAR_TOO_HOT = 150
 const ROOM = 293.15
@@ -100,21 +100,26 @@ export function heatOf(leg: Prepared, of: Evaluator, ask: HeatAsk): Heat {
   let rounds = 0
   let heat: Heat
   if (ask.heating === 'none') return round(leg, of, basis, basis.air, basis.air)
-  let before = Number.NaN
+  let lastMount = Number.NaN
+  let lastMoved = Number.NaN
   do {
     heat = round(leg, bare, basis, mount, can)
     rounds++
     const moved = heat.mount - mount
     const canMoved = Math.abs(heat.can - can)
-    if (heat.unsettled !== undefined) mount = can = Math.max(mount, can) + FIRST_GUESS
-    else {
-      can = heat.can
-      // The error shrinks by nearly the same factor in every round: take the sum of the rounds to come at once (Aitken 1926).
-      const factor = moved / before
-      mount = Math.abs(factor) < 0.7 ? heat.mount + (moved * factor) / (1 - factor) : heat.mount
-      if (Math.abs(moved) + canMoved < SETTLED) break
-      before = Math.abs(factor) < 0.7 ? Number.NaN : moved
+    if (heat.unsettled !== undefined) {
+      mount = can = Math.max(mount, can) + FIRST_GUESS
+      lastMount = Number.NaN
+      continue
     }
+    if (Math.abs(moved) + canMoved < SETTLED) break
+    // What a round moves falls nearly in a straight line with where it starts: go where it would move nothing (secant), within reason.
+    const next = mount - (moved * (mount - lastMount)) / (moved - lastMoved)
+    const trusted = Math.abs(next - mount) < 3 * Math.abs(moved)
+    lastMount = mount
+    lastMoved = moved
+    mount = trusted ? next : heat.mount
+    can = basis.air + (heat.can - basis.air) * ((mount - basis.air) / (heat.mount - basis.air || 1))
   } while (rounds < MOST_ROUNDS && mount <= BEYOND)
   // The last round again, for the record: a settled loop repeats itself.
   if (mount <= BEYOND) {

@@ -63,7 +63,7 @@ const torques = new Float64Array(3)
 const state = new Float64Array(9)
 
 /** The knee's side, from its limits. */
-export const branchOf = (leg: Prepared): number => (leg.x.joints.knee.from + leg.x.joints.knee.to < 0 ? KNEE_BACKWARD : 0)
+const branchOf = (leg: Prepared): number => (leg.x.joints.knee.from + leg.x.joints.knee.to < 0 ? KNEE_BACKWARD : 0)
 
 const kernelOf = ({ x }: Prepared) => new LegKernel(x.links.hipOffset, x.links.upper.length, x.links.lower.length)
 

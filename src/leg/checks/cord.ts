@@ -36,7 +36,7 @@ const relaxationRest: Rest = {
 }
 
 /** Share of strength that an end keeps, at the leg's end of the range. */
-export function endShare(leg: Prepared, joint: 'hip' | 'knee'): number {
+function endShare(leg: Prepared, joint: 'hip' | 'knee'): number {
   const { ends, endRetention } = leg.x.drives[joint]
   const slippery = leg.drives[joint].cord.fibre.startsWith('UHMWPE')
   const table = endEfficiency(ends === 'knot' ? (slippery ? 'bowlineUHMWPE' : 'bowline') : ends)

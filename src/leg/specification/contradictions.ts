@@ -41,7 +41,7 @@ function jointLimits({ joints }: Data, report: Report): void {
 }
 
 /** Radius to the centre line of the cord, however it was given. */
-export function centreLine(
+function centreLine(
   pulley: { grooveDiameter?: Quantity | undefined; centreLineRadius?: Quantity | undefined } | undefined,
   cordDiameter: Quantity | undefined,
 ): number | undefined {

@@ -1,17 +1,6 @@
 import * as z from 'zod'
 import type { Source } from '../../formula/index.js'
-import {
-  type In,
-  InputError,
-  KINDS,
-  type Kind,
-  kindWords,
-  nearNames,
-  Quantity,
-  quantity,
-  quantityFromJSON,
-  show,
-} from '../../units/index.js'
+import { type In, InputError, KINDS, type Kind, kindWords, nearNames, Quantity, quantity, quantityFromJSON } from '../../units/index.js'
 
 /** What the reader of the document knows about one field beside its type. */
 export interface FieldMeta {
@@ -228,6 +217,3 @@ export function band(max: number, meaning: string): z.ZodType<Band, Band | reado
 
 const isBand = (given: unknown): given is Band =>
   typeof given === 'object' && given !== null && Object.keys(given).sort().join() === 'high,low,typical'
-
-/** How messages show a given value that stands at a path of the document. */
-export const shown = (given: unknown): string => show(given)
