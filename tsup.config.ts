@@ -17,20 +17,22 @@ const folderByFolder: NonNullable<Options['esbuildPlugins']>[number] = {
       const own = dirname(relative('src', importer)).split('/')[0]
       return folder === own || folder.includes('/') ? undefined : { path: `./${folder}.${ending}`, external: true }
     })
+    build.onResolve({ filter: /^ml-matrix$/ }, () => ({ path: `./ml-matrix.${ending}`, external: true }))
   },
 }
 
 export default defineConfig({
-  entry: { index: 'src/index.ts', ...Object.fromEntries([...published, ...internal].map((name) => [name, `src/${name}/index.ts`])) },
+  entry: {
+    index: 'src/index.ts',
+    ...Object.fromEntries([...published, ...internal].map((name) => [name, `src/${name}/index.ts`])),
+    // Bundled from its ES source: as a package of its own, loading its CommonJS file made up most of the time that importing kinematics
+    // took. In a file of its own, since what it does when loaded would keep a whole module in a user's bundle.
+    'ml-matrix': 'node_modules/ml-matrix/src/index.js',
+  },
   format: ['esm', 'cjs'],
   target: 'es2022',
   splitting: false,
   esbuildPlugins: [folderByFolder],
-  // From its ES source: as a package of its own, parsing its CommonJS file made up most of the time that importing kinematics took.
-  noExternal: ['ml-matrix'],
-  esbuildOptions(options) {
-    options.alias = { 'ml-matrix': './node_modules/ml-matrix/src/index.js' }
-  },
   // Declarations are written by scripts/finish-build.ts.
   dts: false,
   clean: true,

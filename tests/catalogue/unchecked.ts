@@ -32,4 +32,11 @@ export const UNCHECKED: ReadonlySet<string> = new Set([
   'thermal.polymerLimit',
   'thermal.temperatureMargin',
   'thermal.mountPlate',
+  'thermal.intermittentOverload',
+  'thermal.lumpedResponse',
+  'thermal.shortTimeOverload',
+  'thermal.thermalDiffusivity',
+  'thermal.thickBodyFlux',
+  'thermal.thickBodyStep',
+  'thermal.wallResponse',
 ])
