@@ -17,5 +17,6 @@ export type { Assessment, CaseResult, CheckResult, JointResult, Unsettled } from
 export { describeLeg, type Leg } from './specification/describe.js'
 export { legJsonSchema } from './specification/json-schema.js'
 export { migrate } from './specification/migrate.js'
+export type { OwnMaterial, OwnValue } from './specification/own-material.js'
 export { type LegData, type LegSpecification, SCHEMA_VERSION } from './specification/schema.js'
 export type { LegDefault } from './specification/walk.js'

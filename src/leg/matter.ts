@@ -1,6 +1,5 @@
 import { type Direction, type Material, type StrengthNumbers, strengthNumbers } from '../materials/index.js'
 import type { End } from './numbers.js'
-import { materialOf } from './specification/tables.js'
 
 /** How wet the prints are. */
 export type MoistureState = 'dry' | 'conditioned' | 'saturated'
@@ -26,16 +25,22 @@ export interface Matter {
   readonly cyclic: { readonly [D in Direction]: StrengthNumbers }
 }
 
-const kept = new Map<string, Matter>()
+const kept = new WeakMap<Material, Map<string, Matter>>()
 
 /** The numbers of a material; made once for each end of the ranges and moisture. */
-export function matterOf(name: string, end: End, moisture: MoistureState): Matter {
-  const key = `${name}|${end}|${moisture}`
-  const known = kept.get(key)
-  if (known !== undefined) return known
-  const made = make(materialOf(name), end, moisture)
-  kept.set(key, made)
-  return made
+export function matterOf(material: Material, end: End, moisture: MoistureState): Matter {
+  let states = kept.get(material)
+  if (states === undefined) {
+    states = new Map()
+    kept.set(material, states)
+  }
+  const key = `${end}|${moisture}`
+  let matter = states.get(key)
+  if (matter === undefined) {
+    matter = make(material, end, moisture)
+    states.set(key, matter)
+  }
+  return matter
 }
 
 function make(material: Material, end: End, moisture: MoistureState): Matter {

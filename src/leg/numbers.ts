@@ -2,8 +2,9 @@ import type { Quantity } from '../units/index.js'
 import { Quantity as QuantityClass } from '../units/index.js'
 import { type Matter, type MoistureState, matterOf } from './matter.js'
 import type { Leg } from './specification/describe.js'
+import type { OwnMaterial } from './specification/own-material.js'
 import type { LegData } from './specification/schema.js'
-import { type BearingNumbers, bearingOf, type PinSize, pinOf } from './specification/tables.js'
+import { type BearingNumbers, bearingOf, materialOf, type PinSize, pinOf } from './specification/tables.js'
 
 /** Which end of every range a leg is assessed with: the typical values, or all the bad or all the good ends together. */
 export type End = 'pessimistic' | 'typical' | 'optimistic'
@@ -57,6 +58,8 @@ export interface Prepared {
   readonly x: LegNumbers
   readonly end: End
   readonly moisture: MoistureState
+  /** The material of a name, in this leg's state. */
+  readonly matter: (name: string) => Matter
   readonly drives: { readonly [J in Joint]: DriveNumbers }
   readonly pins: { readonly [J in Joint]: PinSize }
   readonly bosses: { readonly [J in Joint]: Matter }
@@ -82,7 +85,8 @@ const DAMP_AIR = 0.75
 export function prepare(x: LegNumbers, end: End = 'typical'): Prepared {
   const { humidity } = x.environment
   const moisture: MoistureState = humidity <= DRY_AIR ? 'dry' : humidity <= DAMP_AIR ? 'conditioned' : 'saturated'
-  const matter = (name: string) => matterOf(name, end, moisture)
+  const own = x.materials as Readonly<Record<string, OwnMaterial>> | undefined
+  const matter = (name: string) => matterOf(materialOf(name, own), end, moisture)
   const drive = (joint: Joint): DriveNumbers => {
     const { pinion, drum, cord: name, friction } = x.drives[joint]
     const cord = x.cords[name] as LegNumbers['cords'][string]
@@ -102,6 +106,7 @@ export function prepare(x: LegNumbers, end: End = 'typical'): Prepared {
     x,
     end,
     moisture,
+    matter,
     drives: { hip: drive('hip'), knee: drive('knee') },
     pins: { hip: pinOf(x.pins.hip.size), knee: pinOf(x.pins.knee.size) },
     bosses: { hip: matter(x.bosses.hip.material), knee: matter(x.bosses.knee.material) },

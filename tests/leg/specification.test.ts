@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { describeLeg, type LegSpecification, legJsonSchema } from '../../src/leg/index.js'
+import { legNumbers, prepare } from '../../src/leg/numbers.js'
 import { InputError, mm, N, Quantity } from '../../src/units/index.js'
 
 const text = readFileSync(new URL('../../examples/mudflat-leg-first.yaml', import.meta.url), 'utf8')
@@ -158,6 +159,36 @@ describe('mistakes', () => {
       path: 'drives.hip.cord',
       accepts: expect.stringContaining('did you mean braid'),
     })
+  })
+})
+
+describe('materials of your own', () => {
+  const own = `materials:
+  my ASA:
+    basedOn: ASA
+    tensileStrength: { typical: 33 MPa, low: 31 MPa, high: 35 MPa, source: five bars on my printer }
+    modulus: 1.9 GPa
+`
+  const withOwn = edited(['plate: { material: ASA', 'plate: { material: my ASA'])
+
+  test('are used where they are named, with the rest from the table', () => {
+    const leg = describeLeg(own + withOwn)
+    expect(leg.plate.material).toBe('my ASA')
+    const plate = prepare(legNumbers(leg)).plate
+    expect(plate.strength.alongLayers.strength).toBe(33e6)
+    expect(plate.modulus).toBeCloseTo(1.9e9 * 0.94, 0)
+    expect(plate.softening).toBeCloseTo(273.15 + 103, 9)
+    expect(prepare(legNumbers(leg), 'pessimistic').plate.strength.alongLayers.strength).toBe(31e6)
+    expect(JSON.stringify(describeLeg(JSON.stringify(leg)))).toBe(JSON.stringify(leg))
+  })
+
+  test('mistakes in them are named', () => {
+    const paths = (text: string) => messages(text).map(({ path, accepts }) => `${path}: ${accepts}`)
+    expect(paths(withOwn)).toEqual([expect.stringMatching(/^plate.material: must be the name of a material/)])
+    expect(paths(own.replace('basedOn: ASA', 'basedOn: ASSA') + withOwn)[0]).toMatch(/materials.my ASA: .*ASA/)
+    expect(paths(own.replace('tensileStrength', 'tensilStrength') + withOwn)[0]).toMatch(/did you mean tensileStrength/)
+    expect(paths(own.replace('33 MPa', '43 MPa') + withOwn)[0]).toMatch(/within its range/)
+    expect(paths(own.replace('33 MPa', '33 mm') + withOwn)[0]).toMatch(/unit of length/)
   })
 })
 

@@ -10,7 +10,7 @@ import {
   washer,
 } from '../../fasteners/index.js'
 import { bare, type Evaluator } from '../../formula/index.js'
-import { type Matter, matterOf } from '../matter.js'
+import type { Matter } from '../matter.js'
 import type { Prepared } from '../numbers.js'
 import type { Scene } from '../state.js'
 
@@ -67,7 +67,7 @@ function workedOut(of: Evaluator, leg: Prepared, group: BoltGroup): TightBolt {
   })
   const ring = washer.si(bolts.thread)
   const bearingDiameter = bolts.washers ? ring.outerDiameter : head.bearingDiameter
-  const layers = bolts.stack.map(({ material }) => matterOf(material, leg.end, leg.moisture))
+  const layers = bolts.stack.map(({ material }) => leg.matter(material))
   const grip = bolts.stack.reduce((sum, { thickness }) => sum + thickness, 0)
   const end = bolts.nut === 'tappedMetal' ? 'tapped' : 'nut'
   const outerDiameter = bolts.bossDiameter ?? WIDE * head.headDiameter

@@ -4,7 +4,8 @@ import { contradictions, type Partly } from './contradictions.js'
 import { migrate } from './migrate.js'
 import { readDocument } from './read.js'
 import { type LegData, type LegSpecification, legSchema } from './schema.js'
-import { defaultsOf, type LegDefault, placeOf, salvaged } from './walk.js'
+import { materialProblem } from './tables.js'
+import { defaultsOf, type LegDefault, placeOf, referencesOf, salvaged } from './walk.js'
 
 /**
  * One leg as it was read: every field of the specification as a quantity, word or number, those that the document left open included.
@@ -31,9 +32,18 @@ export function describeLeg(specification: LegSpecification | string | Leg): Leg
   const data = (result.success ? result.data : salvaged(legSchema, given)) as Partly<LegData>
   // A contradiction that follows from a field that is already in the list would only repeat it.
   const listed = new Set(issues.map(({ path }) => path))
+  issues.push(...unknownMaterials(data))
   issues.push(...contradictions(data).filter(({ path }) => !listed.has(path)))
   if (issues.length > 0) throw new InputError(where, issues)
   return { ...(data as LegData), defaults: [...stillTaken(earlier), ...defaultsOf(legSchema, given)] }
+}
+
+function unknownMaterials(data: Partly<LegData>): Issue[] {
+  const own = Object.keys(data?.materials ?? {})
+  return referencesOf(legSchema, data, 'material').flatMap(({ path, name }) => {
+    const problem = materialProblem(name, own)
+    return problem === undefined ? [] : [{ path, given: show(name), accepts: problem }]
+  })
 }
 
 /** The defaults of a leg that was described before and is read again. */

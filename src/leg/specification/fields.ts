@@ -10,6 +10,8 @@ export interface FieldMeta {
   readonly accepts: string
   /** The JSON Schema of what may be written. */
   readonly json: Record<string, unknown>
+  /** What kind of thing the field names, where that can be in the document itself. */
+  readonly refersTo?: 'material'
   /** What is taken when nothing is written, and why. */
   readonly fallback?: Fallback
 }

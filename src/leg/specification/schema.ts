@@ -3,6 +3,7 @@ import { bondedEnd, cord, drive } from './drive.js'
 import { bearings, boss, motorBolts, pin, shaft, stackBolts } from './fastening.js'
 import { text, whole } from './fields.js'
 import { foot, joints, links, robot } from './frame.js'
+import { ownMaterial } from './own-material.js'
 import { controller, motor, plate, sink, supply } from './power.js'
 import { environment, print, usage } from './setting.js'
 
@@ -20,6 +21,7 @@ export const legSchema = z.strictObject({
   links,
   joints,
   drives: z.strictObject({ hip: drive, knee: drive }),
+  materials: z.record(names, ownMaterial).optional(),
   cords: z.record(names, cord),
   bondedEnd: bondedEnd.optional(),
   pins: z.strictObject({ hip: pin, knee: pin }),

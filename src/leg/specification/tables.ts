@@ -7,21 +7,40 @@ import {
   smallBallBearing,
 } from '../../fasteners/index.js'
 import { type Material, material as materialByName } from '../../materials/index.js'
-import { designation, field, Refusal, text } from './fields.js'
+import { InputError } from '../../units/index.js'
+import { designation, field, meant, Refusal, text } from './fields.js'
+import { materialFrom, type OwnMaterial } from './own-material.js'
 
 /** A material as the document names it. */
 export type MaterialReference = string
 
-/** The name of a material in the library's table. */
+const MATERIAL = 'must be the name of a material, of the table or of the section materials'
+
+/** The name of a material; whether there is one is looked at when the whole document is read. */
 export const material = (meaning: string) =>
-  field<MaterialReference, MaterialReference>({ meaning, accepts: 'must be the name of a material', json: { type: 'string' } }, (given) => {
-    if (typeof given !== 'string') throw new Refusal('must be the name of a material')
-    materialByName(given)
-    return given
+  field<MaterialReference, MaterialReference>({ meaning, accepts: MATERIAL, json: { type: 'string' }, refersTo: 'material' }, (given) => {
+    if (typeof given === 'string' && given !== '') return given
+    throw new Refusal(MATERIAL)
   })
 
-/** The material a reference stands for. */
-export const materialOf = (reference: MaterialReference): Material => materialByName(reference)
+/** The material a name stands for: one of the document's own, or one of the table. */
+export const materialOf = (reference: MaterialReference, own: Readonly<Record<string, OwnMaterial>> = {}): Material => {
+  const record = Object.hasOwn(own, reference) ? own[reference] : undefined
+  return record === undefined ? materialByName(reference) : materialFrom(record)
+}
+
+/** Whether a name is that of a material, and the message if it is not. */
+export function materialProblem(reference: string, own: readonly string[]): string | undefined {
+  if (own.includes(reference)) return undefined
+  try {
+    materialByName(reference)
+    return undefined
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error
+    const near = meant(reference, own)
+    return `${MATERIAL}${near !== '' ? near : `; ${error.issues[0]?.accepts ?? ''}`}`
+  }
+}
 
 /** A coarse metric thread such as `M4`. */
 export const thread = (meaning: string) => designation('a coarse metric thread', () => metricThread.designations, meaning)

@@ -71,6 +71,20 @@ export function salvaged(schema: unknown, given: unknown): unknown {
   return undefined
 }
 
+/** Every field of a document that names a thing of a kind: where it stands and the name. */
+export function referencesOf(schema: unknown, data: unknown, kind: 'material', path = ''): { path: string; name: string }[] {
+  const node = schema as Node
+  const meta = metaOf(node)
+  if (meta !== undefined) return meta.refersTo === kind && typeof data === 'string' ? [{ path, name: data }] : []
+  if (data === undefined) return []
+  const { type, shape, valueType, element } = innermost(node)._zod.def
+  if (type === 'object')
+    return Object.entries(shape ?? {}).flatMap(([name, inner]) => referencesOf(inner, at(data, name), kind, join(path, name)))
+  if (type === 'record') return Object.keys(data ?? {}).flatMap((name) => referencesOf(valueType, at(data, name), kind, join(path, name)))
+  if (type === 'array') return ((data as unknown[]) ?? []).flatMap((item, i) => referencesOf(element, item, kind, `${path}[${i}]`))
+  return []
+}
+
 /** What is known about the place a path leads to: the field, or the names of the section's fields. */
 export function placeOf(schema: unknown, path: readonly PropertyKey[]): { meta?: FieldMeta; names?: string[] } {
   let node: Node | undefined = schema as Node
