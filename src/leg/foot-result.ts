@@ -11,7 +11,7 @@ import { bareSheet } from './sheet.js'
 export interface FootResult {
   /** Error of the foot from cord windup at walking torque and from encoder rounding, cause by cause and together. */
   readonly error: { readonly lines: readonly FootErrorLine[]; readonly together: FootErrorLine }
-  /** Stiffness with the foot free to move across the push, along x, y, z; absent where the drives are too soft to hold the load. */
+  /** Stiffness with the foot free to move across the push, along x, y, z; absent where the drives slip or are too soft to hold the load. */
   readonly stiffness: Vector3<'linearStiffness'> | undefined
   /** Movement of the foot under the standing load. */
   readonly deflection: Vector3<'length'> | undefined
@@ -36,16 +36,20 @@ export function footResult(leg: Prepared): FootResult {
   const beams = { upperLink: beam(leg, 'upper'), lowerLink: beam(leg, 'lower') }
   const weight = (x.robot.mass * 9.80665) / x.robot.legs
   const at = { abduction: angle(angles[0]), hip: angle(angles[1]), knee: angle(angles[2]) }
-  const stiff = footStiffness(kinematic, {
-    angles: at,
-    driveStiffness: {
-      abduction: new Quantity(x.joints.sidewaysHip.stiffness, 'torsionalStiffness'),
-      hip: new Quantity(walk.joints.hip.drive.stiffness, 'torsionalStiffness'),
-      knee: new Quantity(walk.joints.knee.drive.stiffness, 'torsionalStiffness'),
-    },
-    groundReaction: { x: force(0), y: force(0), z: force(weight) },
-    ...beams,
-  })
+  // A drive that slips at walking torque holds nothing in place.
+  const slips = JOINTS.some((joint) => walk.joints[joint].drive.stiffness <= 0)
+  const stiff: ReturnType<typeof footStiffness> = slips
+    ? { stable: false }
+    : footStiffness(kinematic, {
+        angles: at,
+        driveStiffness: {
+          abduction: new Quantity(x.joints.sidewaysHip.stiffness, 'torsionalStiffness'),
+          hip: new Quantity(walk.joints.hip.drive.stiffness, 'torsionalStiffness'),
+          knee: new Quantity(walk.joints.knee.drive.stiffness, 'torsionalStiffness'),
+        },
+        groundReaction: { x: force(0), y: force(0), z: force(weight) },
+        ...beams,
+      })
   const step = (joint: Joint) =>
     encoderStep.si({ countsPerTurn: x.motor.encoderCounts, turnsPerJointTurn: leg.drives[joint].ratio }).worstError
   const error = footError(kinematic, {

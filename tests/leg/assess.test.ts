@@ -134,6 +134,46 @@ describe('every check', () => {
   })
 })
 
+describe('checks that only some legs need', () => {
+  const ferrule = {
+    ...revised,
+    bondedEnd: { length: '14 mm', socketDiameter: '2.2 mm', adhesive: 'flexible epoxy' },
+    drives: { ...revised.drives, hip: { ...revised.drives.hip, ends: 'bondedFerrule' } },
+  }
+  const bondOf = (leg: unknown) =>
+    assess(describeLeg(leg as never)).checks.find(({ id, joint }) => id === 'ferrule.bond' && joint === 'hip')
+
+  test('a bonded ferrule: bare it peels, locked by a cone it holds far more', () => {
+    const bare = bondOf(ferrule)
+    const locked = bondOf({ ...ferrule, bondedEnd: { ...ferrule.bondedEnd, mechanicalLock: true } })
+    expect(bare?.reserve).toBeGreaterThan(0)
+    expect(locked?.reserve as number).toBeGreaterThan(1.5 * (bare?.reserve as number))
+    expect(() => describeLeg({ ...ferrule, bondedEnd: undefined } as never)).toThrow(
+      /bondedEnd is missing; is needed because drives.hip.ends/,
+    )
+  })
+
+  test('registry drifts only where the travel uses up the wraps', () => {
+    const wraps = (n: number) =>
+      assess(
+        describeLeg({
+          ...first,
+          drives: { ...first.drives, hip: { ...first.drives.hip, pinion: { ...first.drives.hip.pinion, wraps: n } } },
+        } as never),
+      ).checks.find(({ id, joint }) => id === 'cord.registry' && joint === 'hip')
+    expect(wraps(0)?.reserve).toBeLessThan(1)
+    expect(wraps(3)).toBeUndefined()
+  })
+
+  test('a retained bearing needs no press fit; sleeves spare the print under the heads', () => {
+    const ids = new Set(revisedVerdict.checks.map(({ id }) => id))
+    expect(ids).not.toContain('bearing.seat')
+    expect(ids).not.toContain('stackBolt.headPressure')
+    expect(new Set(firstVerdict.checks.map(({ id }) => id))).toContain('bearing.seat')
+    expect(revisedVerdict.notMade.map(({ id }) => id)).toContain('bearing.seat')
+  })
+})
+
 describe('heat', () => {
   test('settles at a fixed point where heat in is heat out, in every warm load case', () => {
     const leg = prepare(legNumbers(revised))

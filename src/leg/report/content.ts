@@ -65,7 +65,7 @@ export function footText({ foot }: Assessment): readonly string[] {
   return [
     `Error of the foot: ${error.lines.map(({ name, worstCorner }) => `${name} up to ${worstCorner}`).join('; ')}; together up to ${error.together.worstCorner}, root sum of squares ${error.together.rss}.`,
     stiffness === undefined || deflection === undefined
-      ? 'The drives are too soft to hold the standing load in this pose.'
+      ? 'The drives slip, or are too soft to hold the standing load in this pose: there is no stiffness to speak of.'
       : `Stiffness felt by a push on the free foot: forward ${stiffness.x}, sideways ${stiffness.y}, upright ${stiffness.z}; under the standing load the foot gives ${deflection.z} upright.`,
     `Resonance with the leg in the air, motor held: hip ${resonance.hip.motorLocked}, knee ${resonance.knee.motorLocked}; a controller on the motor side can usually reach ${usableBandwidth}.`,
   ]

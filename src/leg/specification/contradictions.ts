@@ -195,6 +195,9 @@ function fastenings({ bolts, shaft, bearings, bondedEnd, drives, cords }: Data, 
   const { stack } = bolts ?? {}
   if (stack?.rows !== undefined && stack.count !== undefined && stack.rows.length !== stack.count)
     report('bolts.stack.rows', `${stack.rows.length} distances`, `must have one for each of the ${stack.count} bolts`)
+  for (const joint of ['hip', 'knee'] as const)
+    if (drives?.[joint]?.ends === 'bondedFerrule' && bondedEnd === undefined)
+      report('bondedEnd', undefined, `is needed because drives.${joint}.ends is bondedFerrule`)
   if (bondedEnd?.socketDiameter === undefined || drives === undefined || cords === undefined) return
   for (const joint of ['hip', 'knee'] as const) {
     const drive = drives[joint]
