@@ -94,6 +94,7 @@ const THREAD_SOURCE: readonly Source[] = [
  */
 export const metricThread: {
   (designation: CoarseThread | (string & {})): ThreadSizes
+  /** The same sizes as SI numbers. */
   readonly si: (designation: CoarseThread | (string & {})) => SiThreadSizes
   readonly designations: readonly CoarseThread[]
   readonly source: readonly Source[]

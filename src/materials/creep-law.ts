@@ -23,7 +23,9 @@ export interface CreepLaw {
   readonly si: (stress: number, time: number) => number
   /** Only for a linear law: creep compliance and its integral over time, SI. */
   readonly linear?: {
+    /** Strain per stress after a time in seconds, 1/Pa. */
     readonly compliance: (time: number) => number
+    /** Its integral from zero to that time, s/Pa. */
     readonly integral: (time: number) => number
   }
 }

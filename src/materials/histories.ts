@@ -147,16 +147,20 @@ export function timeToStrain(law: CreepLaw, stress: In<'stress'>, strain: In<'st
   return new Quantity(Math.exp(bracketRoot(over, first, Math.log(LONGEST))), 'time')
 }
 
+/** Share of a stress left over time at constant strain: on quantities, and on seconds. */
+export interface RelaxationCurve {
+  (time: Quantity<'time'>): Quantity<'ratio'>
+  /** The same on seconds. */
+  readonly si: (time: number) => number
+}
+
 /**
  * Share of the stress that is left under a held strain after a time: the curve that clamp-load and press-fit decay take.
  *
  * Exact conversion of a linear law by solving the superposition integral for the stress (not the reciprocal of the creep strain). The
  * curve is prepared up to `upTo` and read between its points in the logarithm of time; a later time throws a `RangeError`.
  */
-export function relaxationCurve(
-  law: LinearCreepLaw,
-  upTo: In<'time'>,
-): ((time: Quantity<'time'>) => Quantity<'ratio'>) & { si: (time: number) => number } {
+export function relaxationCurve(law: LinearCreepLaw, upTo: In<'time'>): RelaxationCurve {
   const { upTo: end } = readInputs('relaxationCurve', { upTo: { kind: 'time', above: 0 } }, { upTo })
   const first = Math.min(1e-2, end / 10)
   const times = gradedTimes(end, 240, { first })

@@ -27,6 +27,7 @@ export {
   type CurvePoint,
   isochronousCurve,
   isometricCurve,
+  type RelaxationCurve,
   relaxationCurve,
   type StressCorner,
   type SuperpositionOptions,
