@@ -9,7 +9,7 @@ import scipy.sparse as sp
 import scipy.sparse.linalg as sl
 
 
-def conductance(b, t, k, a1, a2, ht, hb, nr, nz, insert=None):
+def conductance(b, t, k, a1, a2, ht, hb, nr, nz, insert=None, rho_c=None):
     re = np.linspace(0, b, nr + 1)
     rc = (re[1:] + re[:-1]) / 2
     dr, dz = b / nr, t / nz
@@ -51,6 +51,11 @@ def conductance(b, t, k, a1, a2, ht, hb, nr, nz, insert=None):
     diag[idx[-1]] += rim
     m = sp.csc_matrix((np.concatenate(vals + [diag]), (np.concatenate(rows + [np.arange(n)]), np.concatenate(cols + [np.arange(n)]))), shape=(n, n))
     x = sl.spsolve(m, rhs)
+    if rho_c is not None:
+        # Moments of the ring's admittance G + C1 s - C2 s^2: from the steady field and its own delayed response.
+        cap = np.repeat(area * dz * rho_c, nz)
+        z = sl.spsolve(m, cap * x)
+        return float(np.sum(cap * x * x)), float(np.sum(cap * x * z))
     loss = np.sum(top * x[idx[:, 0]]) + np.sum(bottom * x[idx[:, -1]]) + np.sum(rim * x[idx[-1]])
     return loss
 
@@ -73,4 +78,6 @@ rows = [
     case(b=0.03, t=0.012, k=0.4, a1=0.01, a2=0.02, ht=10.0, hb=8.0),
     case(b=0.045, t=0.008, k=0.2, a1=0.006, a2=0.0175, ht=12.5, hb=12.5, insert=metal),
 ]
-print(json.dumps(rows, indent=1))
+plain = dict(b=0.045, t=0.006, k=0.2, a1=0.006, a2=0.0175, ht=12.0, hb=12.0)
+c1, c2 = conductance(**plain, nr=720, nz=48, rho_c=1070.0 * 1300.0)
+print(json.dumps({"plates": rows, "moments": {**plain, "density": 1070.0, "specificHeat": 1300.0, "capacity": c1, "storeConductance": c1 * c1 / c2}}, indent=1))

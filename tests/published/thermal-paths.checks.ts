@@ -1,0 +1,315 @@
+import { readFileSync } from 'node:fs'
+import type { Source } from '../../src/formula/index.js'
+import {
+  annularFin,
+  barFin,
+  bestFinSpacing,
+  discSpreading,
+  discSpreadingEstimate,
+  finCount,
+  halfSpaceSpreading,
+  insulationAgeing,
+  intermittentDuty,
+  intermittentOverload,
+  lumpedResponse,
+  motor,
+  mountPlate,
+  network,
+  plateFinSink,
+  polymerLimit,
+  ringSpreading,
+  shortTimeOverload,
+  straightFin,
+  temperatureMargin,
+  thermalDiffusivity,
+  thickBodyFlux,
+  thickBodyStep,
+  timeConstants,
+  wallResponse,
+} from '../../src/thermal/index.js'
+import { published, publishedValue } from './harness.js'
+
+const book = (where: string): Source => ({ level: 'published', where })
+const memory = (where: string): Source => ({ level: 'memory', where })
+const computed = (where: string): Source => ({ level: 'computed', where })
+const library = (where: string): Source => ({ level: 'referenceLibrary', where })
+
+interface Oracle {
+  readonly fins: readonly { r1: number; r2: number; k: number; t: number; h: number; conductance: number }[]
+  readonly cycle: { readonly peaks: readonly number[]; readonly timeConstants: readonly number[] }
+}
+const oracle: Oracle = JSON.parse(readFileSync(new URL('../oracles/thermal-networks.json', import.meta.url), 'utf8'))
+const plates: { plates: { resistance: number }[] } = JSON.parse(
+  readFileSync(new URL('../oracles/thermal-mount-plate.json', import.meta.url), 'utf8'),
+)
+
+const fourNodes = (winding: '6 W' | '20 W' | '0 W') =>
+  network(
+    {
+      W: { capacity: '23.1 J/K', loss: winding },
+      S: { capacity: '105 J/K', loss: '0.5 W' },
+      M: { capacity: '78 J/K' },
+      B: { capacity: '13.5 J/K', loss: '0.9 W' },
+      air: { fixed: '25 degC' },
+    },
+    [
+      { from: 'W', to: 'S', conductance: '1.2 W/K' },
+      { from: 'S', to: 'M', conductance: '0.25 W/K' },
+      { from: 'M', to: 'B', conductance: '0.02 W/K' },
+      { from: 'S', to: 'air', conductance: '0.12 W/K' },
+      { from: 'M', to: 'air', conductance: '0.05 W/K' },
+      { from: 'B', to: 'air', conductance: '0.04 W/K' },
+    ],
+  )
+
+export const checks = [
+  // fins
+  ...published(straightFin, {
+    what: 'circuit board, fin of 20 mm counted to its tip',
+    given: { length: '19 mm', width: '100 mm', thickness: '2 mm', conductivity: '386 W/(m K)', coefficient: '45 W/(m^2 K)' },
+    gives: { efficiency: '0.985 1' },
+    source: book('Çengel, Heat and Mass Transfer, ch. 3, finned circuit board, worked solution'),
+  }),
+  ...published(barFin, {
+    what: 'fin parameter of one',
+    given: {
+      length: '2.66227766 mm',
+      perimeter: '20 mm',
+      section: '10 mm^2',
+      conductivity: '0.2 W/(m K)',
+      coefficient: '10 W/(m^2 K)',
+    },
+    gives: { efficiency: '0.761594 1' },
+    source: memory('tanh 1, Abramowitz & Stegun, table 4.15'),
+  }),
+  ...published(
+    annularFin,
+    {
+      what: 'finned cylinder, chart efficiency',
+      given: { innerRadius: '25 mm', outerRadius: '48 mm', thickness: '6 mm', conductivity: '186 W/(m K)', coefficient: '50 W/(m^2 K)' },
+      gives: { efficiency: '0.95 1' },
+      within: '3.1 %',
+      source: memory('Incropera, annular fin example, efficiency read from a chart'),
+    },
+    ...oracle.fins.map(({ r1, r2, k, t, h, conductance }) => ({
+      what: `root ${r1} m, rim ${r2} m, k ${k}`,
+      given: {
+        innerRadius: [r1, 'm'] as const,
+        outerRadius: [r2, 'm'] as const,
+        thickness: [t, 'm'] as const,
+        conductivity: [k, 'W/(m K)'] as const,
+        coefficient: [h, 'W/(m^2 K)'] as const,
+      },
+      gives: { conductance: [conductance, 'W/K'] as const },
+      within: '1e-9 %',
+      source: library('scipy 1.17, scaled Bessel functions ive and kve (tests/oracles/thermal-networks.py)'),
+    })),
+  ),
+  ...published(bestFinSpacing, {
+    what: 'sink of 180 mm, 80/30 degC',
+    given: { height: '180 mm', surfaceTemperature: '80 degC', airTemperature: '30 degC', pressure: '100093 Pa' },
+    gives: { spacing: '7.5 mm', coefficient: '4.83 W/(m^2 K)', rayleigh: '1.8e7 1' },
+    within: '0.15 %',
+    source: book(
+      'Çengel, ch. 9, sink of 12 by 18 cm, worked solution (pressure set so that the Rayleigh number is the print\u2019s 1.8e7)',
+    ),
+  }),
+  ...published(finCount, {
+    what: '120 mm, 7.5 mm apart, 1 mm thick',
+    given: { width: '120 mm', spacing: '7.5 mm', thickness: '1 mm' },
+    gives: '15 1',
+    source: computed('127.5 over 8.5, by hand (editions print 14 and 15)'),
+  }),
+  ...published(plateFinSink, {
+    what: 'the same sink, 15 fins',
+    given: {
+      width: '120 mm',
+      height: '180 mm',
+      finLength: '24 mm',
+      finThickness: '1 mm',
+      fins: 15,
+      conductivity: '237 W/(m K)',
+      surfaceTemperature: '80 degC',
+      airTemperature: '30 degC',
+      pressure: '100093 Pa',
+    },
+    gives: { spacing: '7.5 mm', coefficient: '4.83 W/(m^2 K)', efficiency: '0.992 1' },
+    within: '0.15 %',
+    source: book(
+      'Çengel, ch. 9, sink of 12 by 18 cm, worked solution (pressure set so that the Rayleigh number is the print\u2019s 1.8e7)',
+    ),
+  }),
+  // spreading
+  ...published(ringSpreading, {
+    what: 'ring 6 to 17.5 mm on 2 mm of aluminium',
+    given: {
+      innerRadius: '6 mm',
+      outerRadius: '17.5 mm',
+      plateRadius: '45.14 mm',
+      thickness: '2 mm',
+      conductivity: '167 W/(m K)',
+      coefficient: '10 W/(m^2 K)',
+    },
+    gives: { total: '15.8572 K/W', oneDimensional: '15.6235 K/W' },
+    within: '0.0002 K/W',
+    source: computed('independent finite-volume solution of the same plate'),
+  }),
+  ...published(discSpreading, {
+    what: 'disc of radius 1 on a square tube of half-width 2, as the round one of equal area',
+    given: { sourceRatio: 0.443113, thicknessRatio: 10, biot: 1 },
+    gives: { mean: '0.2143 1' },
+    within: '1 %',
+    source: book('Rohsenow, Hartnett & Cho, Handbook of Heat Transfer, 3rd ed., circle on a square tube: 0.1209/(k a)'),
+  }),
+  ...published(discSpreadingEstimate, {
+    what: 'source 0.1, thickness 0.2, Biot 1',
+    given: { sourceRatio: 0.1, thicknessRatio: 0.2, biot: 1 },
+    gives: { mean: '0.4476 1', peak: '0.5324 1' },
+    source: computed('closed form of Lee, Song, Au & Moran 1995, by hand'),
+  }),
+  ...published(halfSpaceSpreading, {
+    what: 'unit disc',
+    given: { radius: '1 m', conductivity: '1 W/(m K)' },
+    gives: { isothermal: '0.25 K/W', isofluxMean: '0.270190 K/W', isofluxCentre: '0.318310 K/W' },
+    source: memory('Rohsenow, Hartnett & Cho, Handbook of Heat Transfer, 3rd ed.: 1/4, 8/(3π²), 1/π'),
+  }),
+  ...published(mountPlate, {
+    what: 'printed plate of 6 mm under a ring, 12.5 W/(m² K) on both faces',
+    given: {
+      innerRadius: '6 mm',
+      outerRadius: '17.5 mm',
+      plateRadius: '45 mm',
+      thickness: '6 mm',
+      conductivity: '0.2 W/(m K)',
+      motorFaceCoefficient: '12.5 W/(m^2 K)',
+      freeFaceCoefficient: '12.5 W/(m^2 K)',
+    },
+    gives: { resistance: [(plates.plates[0] as { resistance: number }).resistance, 'K/W'] as const },
+    within: '0.6 %',
+    source: computed('independent finite volumes on uniform meshes, extrapolated (tests/oracles/thermal-mount-plate.py)'),
+  }),
+  // solids in time
+  ...published(thermalDiffusivity, {
+    what: 'printed polymer',
+    given: { conductivity: '0.2 W/(m K)', density: '1250 kg/m^3', specificHeat: '1300 J/(kg K)' },
+    gives: '0.1230769 mm^2/s',
+    source: computed('definition, by hand'),
+  }),
+  ...published(thickBodyStep, {
+    what: 'frost depth after 60 days',
+    given: { initial: '20 degC', surface: '-15 degC', depth: '0.68 m', time: '60 day', diffusivity: '0.138 mm^2/s' },
+    gives: '0 degC',
+    within: '0.1',
+    source: memory('Incropera, example 5.6: water main at 0.68 m'),
+  }),
+  ...published(thickBodyFlux, {
+    what: '1 kW/m² into polymer for 100 s',
+    given: { flux: '1 kW/m^2', time: '100 s', conductivity: '0.2 W/(m K)', diffusivity: '0.1230769 mm^2/s' },
+    gives: '19.793 K',
+    source: computed('2 q/k √(α t/π), by hand'),
+  }),
+  ...published(lumpedResponse, {
+    what: 'thermocouple bead, 25 to 199 in 200 degC',
+    given: {
+      initial: '25 degC',
+      final: '200 degC',
+      heatCapacity: '6.26463e-4 J/K',
+      thermalResistance: '1596.5 K/W',
+      time: '5.2 s',
+    },
+    gives: { temperature: '199 degC' },
+    within: '0.05',
+    source: memory('Incropera, example 5.1: bead of 0.706 mm, 5.2 s'),
+  }),
+  ...published(
+    wallResponse,
+    {
+      what: 'Biot 0.1',
+      given: { biot: 0.1, fourier: 1 },
+      gives: { eigenvalue: '0.3111 1', coefficient: '1.0161 1' },
+      source: book('Çengel, table 4-2'),
+    },
+    {
+      what: 'Biot 1',
+      given: { biot: 1, fourier: 1 },
+      gives: { eigenvalue: '0.8603 1', coefficient: '1.1191 1' },
+      source: book('Çengel, table 4-2'),
+    },
+    {
+      what: 'Biot 10',
+      given: { biot: 10, fourier: 1 },
+      gives: { eigenvalue: '1.4289 1', coefficient: '1.2620 1' },
+      source: book('Çengel, table 4-2'),
+    },
+    {
+      what: 'steel pipe wall after 8 minutes (exact constants)',
+      given: { biot: 0.312989, fourier: 5.64 },
+      gives: { middle: '0.2123 1' },
+      within: '0.2 %',
+      source: memory('Incropera, example 5.5; 42.9 degC with rounded constants, 43.017 degC exactly: 16.983/80'),
+    },
+  ),
+  ...published(shortTimeOverload, {
+    what: 'one time constant',
+    given: { loadTime: '10 min', timeConstant: '10 min' },
+    gives: { loss: '1.581977 1', torque: '1.257767 1' },
+    source: computed('1/(1 − 1/e), by hand'),
+  }),
+  ...published(intermittentOverload, {
+    what: 'half of two time constants',
+    given: { loadTime: '10 min', period: '20 min', timeConstant: '10 min' },
+    gives: { loss: '1.367879 1' },
+    source: computed('1 + 1/e, by hand'),
+  }),
+  // limits
+  ...published(polymerLimit, {
+    what: 'glass transition at 100 degC, deflection at 96 degC',
+    given: { glassTransition: '100 degC', heatDeflection180: '96 degC' },
+    gives: { temperature: '85 degC', governs: 'glassTransition' },
+    source: computed('100 less 15, by hand'),
+  }),
+  ...published(temperatureMargin, {
+    what: '70 of 85 degC at 40 degC ambient',
+    given: { temperature: '70 degC', limit: '85 degC', ambient: '40 degC' },
+    gives: { margin: '15 K', utilisation: '0.6667 1', state: 'ok' },
+    source: computed('30/45, by hand'),
+  }),
+  ...published(insulationAgeing, {
+    what: '25 K above the class',
+    given: { temperature: '155 degC', classTemperature: '130 degC' },
+    gives: '5.657 1',
+    source: book('ten-kelvin rule beside IEC 60085: 2^2.5'),
+  }),
+  // solvers
+  ...(['W', 'S', 'M', 'B'] as const).map((name, i) =>
+    publishedValue(
+      'thermal.intermittentDuty',
+      `peak of ${name} in the settled cycle, 20 W for 3 of 10 min`,
+      () => {
+        const { peaks } = intermittentDuty({ load: fourNodes('20 W'), rest: fourNodes('0 W'), dutyFactor: 0.3 })
+        return peaks[name]?.temperature.in('degC') as number
+      },
+      oracle.cycle.peaks[i] as number,
+      library('matrix exponentials by scipy 1.17 (tests/oracles/thermal-networks.py)'),
+      '0.002',
+    ),
+  ),
+  ...[1137.7524, 230.111, 162.4561, 15.6086].map((seconds, i) =>
+    publishedValue(
+      'thermal.timeConstants',
+      `time constant ${i + 1} of four nodes`,
+      () => timeConstants(fourNodes('6 W'))[i]?.si as number,
+      seconds,
+      library('eigenvalues by scipy 1.17 (tests/oracles/thermal-networks.py)'),
+    ),
+  ),
+  publishedValue(
+    'thermal.motor',
+    'torque constant of Kv 100 rpm/V, peak phase',
+    () =>
+      motor({ speedConstant: '100 rpm/V', speedConstantBasis: 'spunPeakLineToLine', terminalResistance: '0.2 ohm' }).torqueConstants
+        .peakPhase,
+    '0.0827 N m/A',
+    book('motor-constant article: Kt = 8.27/Kv'),
+  ),
+]
