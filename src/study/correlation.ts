@@ -1,0 +1,66 @@
+import { InputError, type Issue, show } from '../units/index.js'
+
+/** A correlation matrix (row-major) and, where anything is correlated, its lower triangular factor. */
+export interface CorrelationFactor {
+  readonly matrix: Float64Array
+  readonly lower: Float64Array | undefined
+}
+
+/**
+ * The correlation matrix of inputs and its Cholesky factor.
+ * Throws an `InputError` for unknown inputs, coefficients beyond ±1, and coefficients that cannot all hold at once.
+ */
+export function correlationFactor(
+  paths: readonly string[],
+  correlations: readonly { readonly between: readonly [string, string]; readonly coefficient: number }[],
+  where: string,
+): CorrelationFactor {
+  const n = paths.length
+  const matrix = new Float64Array(n * n)
+  for (let i = 0; i < n; i++) matrix[i * n + i] = 1
+  if (correlations.length === 0) return { matrix, lower: undefined }
+  const issues: Issue[] = []
+  correlations.forEach(({ between, coefficient }, k) => {
+    const [i = -1, j = -1] = between.map((path) => paths.indexOf(path))
+    if (i < 0 || j < 0 || i === j)
+      issues.push({
+        path: `correlations[${k}].between`,
+        given: show(between),
+        accepts: `must be two of the uncertain inputs ${paths.join(', ')}`,
+      })
+    else if (!(coefficient >= -1 && coefficient <= 1))
+      issues.push({ path: `correlations[${k}].coefficient`, given: show(coefficient), accepts: 'must be a number from -1 to 1' })
+    else {
+      matrix[i * n + j] = coefficient
+      matrix[j * n + i] = coefficient
+    }
+  })
+  const lower = issues.length === 0 ? cholesky(matrix, n) : undefined
+  if (issues.length === 0 && lower === undefined)
+    issues.push({
+      path: 'correlations',
+      given: correlations.map(({ between, coefficient }) => `${between.join('–')} ${coefficient}`).join(', '),
+      accepts: 'must be coefficients that can hold together (a positive semidefinite matrix)',
+    })
+  if (issues.length > 0) throw new InputError(where, issues)
+  return { matrix, lower }
+}
+
+/** Lower factor of a positive semidefinite matrix with ones on the diagonal, or nothing. Source: any numerical linear algebra text. */
+function cholesky(a: Float64Array, n: number): Float64Array | undefined {
+  const lower = new Float64Array(n * n)
+  for (let j = 0; j < n; j++) {
+    let rest = a[j * n + j] as number
+    for (let k = 0; k < j; k++) rest -= (lower[j * n + k] as number) ** 2
+    if (rest < -1e-12) return undefined
+    const pivot = rest > 1e-12 ? Math.sqrt(rest) : 0
+    lower[j * n + j] = pivot
+    for (let i = j + 1; i < n; i++) {
+      let sum = a[i * n + j] as number
+      for (let k = 0; k < j; k++) sum -= (lower[i * n + k] as number) * (lower[j * n + k] as number)
+      if (pivot === 0 && Math.abs(sum) > 1e-7) return undefined
+      lower[i * n + j] = pivot === 0 ? 0 : sum / pivot
+    }
+  }
+  return lower
+}

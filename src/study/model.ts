@@ -1,0 +1,200 @@
+import { type AnyFormula, type Arg, type Input, type Inputs, isProperty, recordReader, type Scalar } from '../formula/index.js'
+import { type In, InputError, type Issue, type Kind, nearName, Quantity, read, show } from '../units/index.js'
+import { type DistributionOf, isDistribution, type Scatter, scatterOf, triangularScatter, truncatedScatter } from './distribution.js'
+import { type ScalarOutput, scalarAt, scalarOutputs, setAt, withValueAt } from './path.js'
+
+/** One input that may be uncertain: a value, a property with its range, or a distribution. */
+export type UncertainArg<S> = S extends Kind
+  ? In<S> | DistributionOf<S>
+  : S extends { kind: infer K extends Kind }
+    ? In<K> | DistributionOf<K>
+    : S extends { fields: infer F }
+      ? Uncertain<F>
+      : Arg<S>
+
+type Skip = { optional: true } | { default: unknown }
+
+/** A formula's argument in which numbers may be distributions; a property with a range counts as one. */
+export type Uncertain<I> = [
+  { readonly [N in keyof I as I[N] extends Skip ? never : N]: UncertainArg<I[N]> } & {
+    readonly [N in keyof I as I[N] extends Skip ? N : never]?: UncertainArg<I[N]> | undefined
+  },
+][0] extends infer G
+  ? { [N in keyof G]: G[N] }
+  : never
+
+/** The options of a tool: where a formula has several outputs, one must be named. */
+export type OptionsFor<O, T> = O extends Kind | { kind: Kind; infinite: true }
+  ? [options?: T & { readonly output?: never }]
+  : [options: T & { readonly output: ScalarOutput<O> }]
+
+/** An input that varies. */
+export interface Varied {
+  readonly path: string
+  readonly kind: Kind
+  /** The value as given, SI: a property's typical value, a distribution's mean. */
+  readonly nominal: number
+  readonly scatter: Scatter
+  /** Whether the range came from a property's record. */
+  readonly fromProperty: boolean
+}
+
+/** A formula as a function of a few of its inputs, on SI numbers: checked once, then plain. */
+export interface Model {
+  readonly id: string
+  readonly output: { readonly name: string; readonly kind: Kind }
+  /** The result for values of the inputs that vary, in their order; NaN where there is no finite answer or the inputs cannot stand together. */
+  readonly at: (values: ArrayLike<number>) => number
+  /** The whole SI argument, owned by the model; holds the values of the last call. */
+  readonly x: Record<string, unknown>
+}
+
+/** The output a tool works on. Adds an issue where it is not named or unknown. */
+export function outputOf(formula: AnyFormula, name: unknown, issues: Issue[], path = 'output'): { name: string; kind: Kind } {
+  const outputs = scalarOutputs(formula.def.output)
+  if (outputs.length === 1 && name === undefined) return outputs[0] as { name: string; kind: Kind }
+  const found = outputs.find((output) => output.name === name)
+  if (found !== undefined) return found
+  const names = outputs.map((output) => output.name).filter(Boolean)
+  const near = typeof name === 'string' ? nearName(name, names) : undefined
+  const accepts = names.length === 0 ? 'must be left out: the formula has one result' : `must be one of ${names.join(', ')}`
+  issues.push({ path, given: show(name), accepts: `${accepts}${near === undefined ? '' : `; did you mean ${near}?`}` })
+  return { name: '', kind: 'ratio' }
+}
+
+/**
+ * The function of the inputs at some paths. `given` holds a value at each of them; the others stay as given.
+ * Adds issues for what a call would refuse.
+ */
+export function modelOf(
+  formula: AnyFormula,
+  given: unknown,
+  paths: readonly string[],
+  output: { name: string; kind: Kind },
+  issues: Issue[],
+): Model {
+  const x = recordReader(formula.def.inputs, true)(given, '', issues) as Record<string, unknown>
+  const kernel = formula.si as (x: unknown) => unknown
+  const requires = Object.values(
+    (formula.def as { requires?: Readonly<Record<string, { holds: (x: unknown) => boolean }>> }).requires ?? {},
+  )
+  const flat = paths.every((path) => !path.includes('.'))
+  const at = (values: ArrayLike<number>): number => {
+    for (let i = 0; i < paths.length; i++) {
+      if (flat) x[paths[i] as string] = values[i]
+      else setAt(x, paths[i] as string, values[i] as number)
+    }
+    for (const { holds } of requires) if (!holds(x)) return Number.NaN
+    const y = kernel(x)
+    const value = output.name === '' ? (y as number) : (y as Record<string, number>)[output.name]
+    return typeof value === 'number' && Number.isFinite(value) ? value : Number.NaN
+  }
+  return { id: formula.id, output, at, x }
+}
+
+/** Limits of a record's number, as SI: a value must lie strictly within an open one. */
+export function limitsOf({ kind, min, max, above, below }: Scalar): { readonly low: number; readonly high: number } {
+  const si = (limit: unknown) => (limit === undefined ? undefined : typeof limit === 'number' ? limit : read(kind, limit))
+  return { low: si(min) ?? si(above) ?? Number.NEGATIVE_INFINITY, high: si(max) ?? si(below) ?? Number.POSITIVE_INFINITY }
+}
+
+/** The most of a distribution that may lie outside its input's limits without being bad input. */
+const MOST_CUT = 0.01
+
+/** A formula with what is uncertain about its inputs. */
+export interface UncertainModel {
+  readonly varied: readonly Varied[]
+  readonly model: Model
+  /** The argument with every distribution replaced by its mean. */
+  readonly nominal: Record<string, unknown>
+  /** Remarks on what was done to the inputs. */
+  readonly remarks: readonly string[]
+}
+
+/**
+ * Finds what is uncertain in an argument: distributions, and properties with a range (taken as triangular over it).
+ * Throws one `InputError` that lists every issue, nothing uncertain among them.
+ */
+export function uncertainModel(formula: AnyFormula, given: unknown, outputName: unknown, issues: Issue[] = []): UncertainModel {
+  const output = outputOf(formula, outputName, issues)
+  const remarks: string[] = []
+  const varied: Varied[] = []
+  let nominal = (given ?? {}) as Record<string, unknown>
+  for (const { path, scalar, value } of scalarsGiven(formula.def.inputs, given)) {
+    const found = scatterAt(path, scalar, value, issues, remarks)
+    if (isDistribution(value)) nominal = withValueAt(nominal, path, new Quantity(found?.nominal ?? 1, scalar.kind))
+    if (found !== undefined) varied.push(found)
+  }
+  const model = modelOf(
+    formula,
+    nominal,
+    varied.map(({ path }) => path),
+    output,
+    issues,
+  )
+  if (issues.length === 0 && varied.length === 0)
+    issues.push({
+      path: 'given',
+      given: show(given),
+      accepts: 'must hold something uncertain: a property with a range, or a distribution such as normal(0.2, 0.04)',
+    })
+  if (issues.length > 0) throw new InputError(formula.id, issues)
+  return { varied, model, nominal, remarks }
+}
+
+function scatterAt(path: string, scalar: Scalar, value: unknown, issues: Issue[], remarks: string[]): Varied | undefined {
+  const { kind } = scalar
+  if (!isDistribution(value)) {
+    if (!isProperty(value) || value.kind !== kind || !(value.low < value.high)) return undefined
+    const scatter = triangularScatter(value.low, value.si, value.high, kind)
+    return { path, kind, nominal: value.si, scatter, fromProperty: true }
+  }
+  const scatter = scatterOf(value, kind, path, issues)
+  if (scatter === undefined) return undefined
+  const { low, high } = limitsOf(scalar)
+  const cut = scatter.below(low) + 1 - scatter.below(high)
+  if (scatter.low >= low && scatter.high <= high) return { path, kind, nominal: scatter.mean, scatter, fromProperty: false }
+  const ends = [
+    Number.isFinite(low) && `at least ${new Quantity(low, kind)}`,
+    Number.isFinite(high) && `at most ${new Quantity(high, kind)}`,
+  ]
+    .filter(Boolean)
+    .join(' and ')
+  if (cut > MOST_CUT || scatter.low > high || scatter.high < low) {
+    issues.push({
+      path,
+      given: scatter.words,
+      accepts: `must be ${ends}, where ${Number((100 * cut).toPrecision(2))} % of this distribution is not; cut it with truncated(…) or choose another`,
+    })
+    return undefined
+  }
+  if (cut > 1e-12) remarks.push(`${path}: the ${cut.toExponential(0)} of the distribution that is not ${ends} is cut off`)
+  const kept = truncatedScatter(scatter, low, high, kind)
+  return { path, kind, nominal: kept.mean, scatter: kept, fromProperty: false }
+}
+
+/** Every number given, with its record and its path. */
+export function scalarsGiven(inputs: Inputs, given: unknown, prefix = ''): { path: string; scalar: Scalar; value: unknown }[] {
+  if (typeof given !== 'object' || given === null) return []
+  return Object.entries(inputs).flatMap(([name, input]: [string, Input]) => {
+    const value = (given as Record<string, unknown>)[name]
+    if (value === undefined) return []
+    if (typeof input === 'string') return [{ path: prefix + name, scalar: { kind: input } as Scalar, value }]
+    if ('kind' in input) return [{ path: prefix + name, scalar: input, value }]
+    return 'fields' in input ? scalarsGiven(input.fields, value, `${prefix}${name}.`) : []
+  })
+}
+
+/** The limits of the numbers at paths. */
+export const limitsAt = (formula: AnyFormula, paths: readonly string[]) => paths.map((path) => limitsOf(scalarAt(formula, path)))
+
+/**
+ * The slope of a function of one number: fourth-order central differences, or a one-sided second-order difference
+ * where a limit of the input is nearer than the step.
+ */
+export function slope(f: (x: number) => number, x: number, step: number, limits: { readonly low: number; readonly high: number }): number {
+  if (x - 2 * step > limits.low && x + 2 * step < limits.high)
+    return (8 * (f(x + step) - f(x - step)) - (f(x + 2 * step) - f(x - 2 * step))) / (12 * step)
+  const h = x + 2 * step < limits.high ? step : -step
+  return (-3 * f(x) + 4 * f(x + h) - f(x + 2 * h)) / (2 * h)
+}

@@ -1,0 +1,32 @@
+import { type Kind, Quantity } from '../units/index.js'
+
+/** A Markdown table. */
+export function markdownTable(header: readonly string[], rows: readonly (readonly string[])[]): string {
+  const line = (cells: readonly string[]) => `| ${cells.map((cell) => cell.replaceAll('|', '\\|')).join(' | ')} |`
+  return [line(header), line(header.map(() => '---')), ...rows.map(line)].join('\n')
+}
+
+/** An SI number as text of its kind. */
+export const words = (si: number, kind: Kind) => String(new Quantity(si, kind))
+
+/** A difference of two numbers of a kind, as a quantity. */
+export const spreadKind = (kind: Kind): Kind => (kind === 'temperature' ? 'temperatureDifference' : kind)
+
+/** A share as text: three digits of a percentage. */
+export const percentText = (share: number) => `${Number((100 * share).toPrecision(3))} %`
+
+/** What prints itself: as Markdown, as text and in notebooks. */
+export abstract class Printable {
+  /** The result as Markdown. */
+  abstract toMarkdown(): string
+
+  /** The result as text. */
+  toString(): string {
+    return this.toMarkdown()
+  }
+
+  /** What notebooks show. */
+  [Symbol.for('Jupyter.display')](): Record<string, string> {
+    return { 'text/markdown': this.toMarkdown(), 'text/plain': this.toMarkdown() }
+  }
+}
