@@ -4,6 +4,7 @@
  * @module
  */
 
+export { type Bounds, type BoundsOptions, bounds, type Direction, type Extreme } from './bounds.js'
 export type { Design, Range } from './design.js'
 export { type Distribution, type DistributionOf, lognormal, normal, type SpreadOf, triangular, truncated, uniform } from './distribution.js'
 export type { OptionsFor, Uncertain, UncertainArg } from './model.js'
