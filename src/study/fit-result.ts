@@ -1,0 +1,134 @@
+import { type Chart, pointChart } from '../chart/index.js'
+import type { LeastSquaresFit } from '../numeric/index.js'
+import { type Kind, Quantity, siUnit } from '../units/index.js'
+import type { ResidualCheck } from './residuals.js'
+import { markdownTable, Printable, percentText, spreadKind } from './show.js'
+
+/** One input that was found. */
+export interface FittedParameter {
+  readonly path: string
+  readonly value: Quantity<Kind>
+  /** `atLimit`: pressed against its limit, where no error can be told. `undetermined`: the data do not tell it. */
+  readonly state: 'determined' | 'atLimit' | 'undetermined'
+  /** Standard error, where it is determined. */
+  readonly standardError: Quantity<Kind> | undefined
+  /** Confidence interval, where it is determined and readings are left over. */
+  readonly interval: readonly [Quantity<Kind>, Quantity<Kind>] | undefined
+}
+
+/** Parameters that the data tell apart poorly or not at all. */
+export interface Confusion {
+  readonly parameters: readonly string[]
+  /** One sentence. */
+  readonly message: string
+}
+
+/** Above this correlation of their errors, two parameters are said to be told apart poorly. */
+const POORLY_APART = 0.98
+
+/** What a fit found. */
+export class FitResult extends Printable {
+  constructor(
+    readonly formula: string,
+    readonly parameters: readonly FittedParameter[],
+    private readonly kind: Kind,
+    private readonly numbers: LeastSquaresFit,
+    readonly confidence: number,
+    /** Measured minus fitted, SI, in the order of the readings. */
+    readonly residuals: Float64Array,
+    /** The fitted results, SI. */
+    readonly fittedValues: Float64Array,
+    readonly checks: readonly ResidualCheck[],
+  ) {
+    super()
+  }
+
+  /** Standard deviation of the residuals, or the one that was given. */
+  get deviation(): Quantity<Kind> {
+    return new Quantity(this.numbers.sigma, spreadKind(this.kind))
+  }
+
+  /** Sum of the squared residuals, SI. */
+  get sumOfSquares(): number {
+    return this.numbers.sumOfSquares
+  }
+
+  /** Readings minus parameters determined. */
+  get degreesOfFreedom(): number {
+    return this.numbers.degreesOfFreedom
+  }
+
+  /** False when the search stopped before it settled: the best so far. */
+  get converged(): boolean {
+    return this.numbers.ended === 'converged'
+  }
+
+  /** A found value by its path. Throws a `RangeError` that lists the paths. */
+  value(path: string): Quantity<Kind> {
+    const found = this.parameters.find((parameter) => parameter.path === path)
+    if (found === undefined) throw new RangeError(`no parameter '${path}'; parameters are ${this.parameters.map((p) => p.path).join(', ')}`)
+    return found.value
+  }
+
+  /** Correlation of the errors of two parameters, by path; NaN where one has none. */
+  correlation(one: string, other: string): number {
+    const n = this.parameters.length
+    const [i, j] = [one, other].map((path) => this.parameters.findIndex((parameter) => parameter.path === path)) as [number, number]
+    const { covariance } = this.numbers
+    return (covariance[i * n + j] as number) / Math.sqrt((covariance[i * n + i] as number) * (covariance[j * n + j] as number))
+  }
+
+  /** Which parameters the data cannot tell apart; empty when the fit is sound. */
+  get confusions(): Confusion[] {
+    const names = (indices: readonly number[]) => indices.map((i) => (this.parameters[i] as FittedParameter).path)
+    const lost = this.numbers.undetermined.map(({ parameters }) => ({
+      parameters: names(parameters),
+      message:
+        parameters.length === 1
+          ? `${names(parameters)[0]} has no effect on these readings: they do not tell it`
+          : `${names(parameters).join(' and ')} cannot be told apart: these readings tell only a combination of them; fix one, or log readings in which they differ`,
+    }))
+    const poor: Confusion[] = []
+    this.parameters.forEach(({ path: one, state }, i) => {
+      for (const { path: other, state: otherState } of this.parameters.slice(i + 1)) {
+        const r = state === 'determined' && otherState === 'determined' ? this.correlation(one, other) : 0
+        if (Math.abs(r) > POORLY_APART)
+          poor.push({
+            parameters: [one, other],
+            message: `${one} and ${other} are told apart poorly: their errors correlate by ${r.toFixed(4)}`,
+          })
+      }
+    })
+    return [...lost, ...poor]
+  }
+
+  /** Residuals over the fitted results. */
+  get chart(): Chart {
+    const unit = siUnit(this.kind)
+    return pointChart({
+      title: `Residuals of ${this.formula}`,
+      description: `Measured minus fitted over the fitted result; ${this.checks.map(({ message }) => message).join('; ')}.`,
+      x: { title: 'fitted', unit },
+      y: { title: 'measured − fitted', unit: siUnit(spreadKind(this.kind)) },
+      series: [{ name: 'readings', points: Array.from(this.residuals, (r, i) => [this.fittedValues[i] as number, r] as const) }],
+      rules: [{ name: 'zero', at: 0 }],
+    })
+  }
+
+  toMarkdown(): string {
+    return [
+      `**${this.formula}** fitted to ${this.residuals.length} readings; ${this.degreesOfFreedom} degrees of freedom, deviation ${this.deviation}${this.converged ? '' : '; NOT settled, best so far'}`,
+      markdownTable(
+        ['parameter', 'value', 'standard error', `${percentText(this.confidence)} interval`],
+        this.parameters.map(({ path, value, state, standardError, interval }) => [
+          path,
+          String(value),
+          standardError === undefined ? (state === 'atLimit' ? 'at its limit' : 'not determined') : String(standardError),
+          interval === undefined ? '–' : `${interval[0]} to ${interval[1]}`,
+        ]),
+      ),
+      ...this.confusions.map(({ message }) => `- ${message}`),
+      ...this.checks.map(({ holds, message }) => `- ${holds ? 'passes' : 'LOOK'}: ${message}`),
+    ].join('\n\n')
+  }
+}
