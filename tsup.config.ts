@@ -32,6 +32,11 @@ export default defineConfig({
   format: ['esm', 'cjs'],
   target: 'es2022',
   splitting: false,
+  // Tree-shaken into the folders that read documents: loaded as packages they make up two thirds of the time that importing leg takes.
+  noExternal: ['zod', 'yaml'],
+  esbuildOptions(options) {
+    options.alias = { yaml: './node_modules/yaml/browser/index.js' }
+  },
   esbuildPlugins: [folderByFolder],
   // Declarations are written by scripts/finish-build.ts.
   dts: false,
