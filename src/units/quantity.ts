@@ -159,7 +159,17 @@ export class Quantity<K extends Kind | 'derived' = Kind | 'derived'> {
 }
 
 /** The factor of a unit; names that every object inherits (`constructor`) are no units. */
-const factorOf = (row: KindRow, unit: string) => (Object.hasOwn(row.units, unit) ? row.units[unit] : undefined)
+const factorOf = (row: KindRow, unit: string) => {
+  let factors = FACTORS.get(row)
+  if (factors === undefined) {
+    factors = new Map(Object.entries(row.units))
+    FACTORS.set(row, factors)
+  }
+  return factors.get(unit)
+}
+
+/** Units by name, made for a kind when it is first read. */
+const FACTORS = /* @__PURE__ */ new Map<KindRow, ReadonlyMap<string, number | readonly [number, number]>>()
 
 const isAbsolute = (kind: string) => TABLE[kind]?.units.degC !== undefined
 
@@ -206,6 +216,17 @@ export class UnreadableQuantity extends Error {
   override name = 'UnreadableQuantity'
 }
 
+/** The number that text begins with, up to `end`; NaN unless it is one by the grammar of `NUMBER` (without its cost: this is the hot path). */
+function numberOf(text: string, end: number): number {
+  if (end === 0) return Number.NaN
+  for (let i = 0; i < end; i++) {
+    const c = text.charCodeAt(i)
+    // digits, point, sign, E and e; what is not a number among such texts, `Number` refuses
+    if (!((c >= 48 && c <= 57) || c === 46 || c === 45 || c === 43 || c === 69 || c === 101)) return Number.NaN
+  }
+  return Number(text.slice(0, end))
+}
+
 /**
  * Reads a quantity of the given kind and returns its SI number.
  * Throws `UnreadableQuantity`, whose message says what is accepted.
@@ -216,11 +237,8 @@ export function read(kind: Kind, given: unknown): number {
     const blank = given.indexOf(' ')
     const factor = blank < 0 ? undefined : factorOf(row, given.slice(blank + 1))
     if (factor !== undefined && given.length <= LONGEST_TEXT) {
-      const number = given.slice(0, blank)
-      if (NUMBER.test(number)) {
-        const x = +number
-        if (Number.isFinite(x)) return typeof factor === 'number' ? x * factor : x * factor[0] + factor[1]
-      }
+      const x = numberOf(given, blank)
+      if (Number.isFinite(x)) return typeof factor === 'number' ? x * factor : x * factor[0] + factor[1]
     }
     throw unreadable(kind, given)
   }
