@@ -34,8 +34,8 @@ export function verdictText({ holds, comfortable, governing, checks, wantedReser
   const outcome = !holds
     ? `This leg fails: ${failing} of ${checks.length} checks are below 1. First to give: ${first} (reserve ${reserveText(governing.reserve)}).`
     : comfortable
-      ? `This leg holds: every one of ${checks.length} checks has the wanted reserve of ${significant(wantedReserve)}. Nearest to its limit: ${first} (${reserveText(governing.reserve)}).`
-      : `This leg holds, but ${short} of ${checks.length} checks are short of the wanted reserve of ${significant(wantedReserve)}. Nearest to its limit: ${first} (${reserveText(governing.reserve)}).`
+      ? `This leg holds: every one of ${checks.length} checks has the reserve wanted of it (${significant(wantedReserve)}, or less where the table says so). Nearest to its limit: ${first} (${reserveText(governing.reserve)}).`
+      : `This leg holds, but ${short} of ${checks.length} checks are short of the reserve wanted of them (${significant(wantedReserve)}, or less where the table says so). Nearest to its limit: ${first} (${reserveText(governing.reserve)}).`
   return coupling === 'settled' ? outcome : `${outcome} In some load cases heat and resistance do not come to rest: see below.`
 }
 

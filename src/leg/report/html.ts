@@ -33,11 +33,11 @@ ${leg.remark === undefined ? '' : `<p class="remark">${escaped(leg.remark)}</p>`
 <ul class="cautions">${CAUTIONS.map((caution) => `<li>${escaped(caution)}</li>`).join('')}</ul>
 </section>
 <section aria-labelledby="checks">
-<h2 id="checks">Checks, smallest reserve first</h2>
-<p>Reserve is capacity over demand; temperatures are compared as rises above the air. The range takes every uncertain value at its bad end, and at its good end.</p>
+<h2 id="checks">Checks, nearest to its limit first</h2>
+<p>Reserve is capacity over demand; temperatures are compared as rises above the air. The order is by reserve over the reserve wanted. The range takes every uncertain value at its bad end, and at its good end.</p>
 ${table(
   'Every check with its reserve',
-  ['standing', 'part', 'how it fails', 'load case', 'demand', 'capacity', 'reserve', 'range'],
+  ['standing', 'part', 'how it fails', 'load case', 'demand', 'capacity', 'reserve', 'wanted', 'range'],
   checks.map((check, i) => [
     `<span class="${standing(check)}">${standing(check)}</span>`,
     `<a href="#check-${i}">${escaped(placeOf(check))}</a>`,
@@ -46,6 +46,7 @@ ${table(
     escaped(String(check.demand)),
     escaped(String(check.capacity)),
     reserveText(check.reserve),
+    reserveText(check.enough),
     bandText(check),
   ]),
 )}

@@ -14,10 +14,10 @@ export function markdownReport(assessment: Assessment): string {
     priorsText(assessment),
     '## Cautions',
     CAUTIONS.map((caution) => `- ${caution}`).join('\n'),
-    '## Checks, smallest reserve first',
-    'Reserve is capacity over demand; temperatures are compared as rises above the air. The range takes every uncertain value at its bad end, and at its good end.',
+    '## Checks, nearest to its limit first',
+    'Reserve is capacity over demand; temperatures are compared as rises above the air. The order is by reserve over the reserve wanted. The range takes every uncertain value at its bad end, and at its good end.',
     table(
-      ['', 'part', 'how it fails', 'load case', 'demand', 'capacity', 'reserve', 'range'],
+      ['', 'part', 'how it fails', 'load case', 'demand', 'capacity', 'reserve', 'wanted', 'range'],
       checks.map((check) => [
         standing(check),
         placeOf(check),
@@ -26,6 +26,7 @@ export function markdownReport(assessment: Assessment): string {
         String(check.demand),
         String(check.capacity),
         reserveText(check.reserve),
+        reserveText(check.enough),
         bandText(check),
       ]),
     ),

@@ -3,7 +3,7 @@ import { bandText, placeOf, reserveText, standing } from './content.js'
 
 /** The ranked checks as a table of plain text for a terminal; the first `rows` of them. */
 export function rankedTable({ checks }: Assessment, rows = checks.length): string {
-  const head = ['', 'part', 'how it fails', 'load case', 'demand', 'capacity', 'reserve', 'range']
+  const head = ['', 'part', 'how it fails', 'load case', 'demand', 'capacity', 'reserve', 'wanted', 'range']
   const lines = checks
     .slice(0, rows)
     .map((check) => [
@@ -14,6 +14,7 @@ export function rankedTable({ checks }: Assessment, rows = checks.length): strin
       String(check.demand),
       String(check.capacity),
       reserveText(check.reserve),
+      reserveText(check.enough),
       bandText(check),
     ])
   const widths = head.map((title, i) => Math.max(title.length, ...lines.map((line) => (line[i] as string).length)))
