@@ -1,0 +1,92 @@
+import { significant } from '../../units/index.js'
+import { type AssessOptions, assess } from '../assess.js'
+import { placeOf, reserveText, standing, verdictText } from '../report/content.js'
+import type { Assessment, CheckResult } from '../result.js'
+import type { Leg } from '../specification/describe.js'
+import { displayed, page, points, table, valueText } from './show.js'
+import { fieldAt, type LegChanges, withFields } from './with-fields.js'
+
+/** One check in both designs; absent where it does not apply to one of them. */
+export interface ComparedCheck {
+  readonly id: string
+  readonly place: string
+  readonly before: CheckResult | undefined
+  readonly after: CheckResult | undefined
+  /** Reserve after over reserve before; absent where one is missing. */
+  readonly factor: number | undefined
+}
+
+/** Two designs side by side. */
+export interface Comparison {
+  readonly changed: readonly { readonly path: string; readonly before: string; readonly after: string }[]
+  readonly leg: Leg
+  readonly before: Assessment
+  readonly after: Assessment
+  /** Checks of both, smallest reserve after the change first. */
+  readonly checks: readonly ComparedCheck[]
+}
+
+/**
+ * Changes any fields of a leg and assesses both designs, check by check.
+ *
+ * Throws an `InputError` for a field that is not there, a value the specification refuses, or a contradiction between fields.
+ */
+export function compareLegs(leg: Leg, changes: LegChanges, options: AssessOptions = {}): Comparison {
+  const changedLeg = withFields(leg, changes)
+  return compareAssessments(
+    assess(leg, options),
+    assess(changedLeg, options),
+    Object.keys(changes).map((path) => ({
+      path,
+      before: valueText(fieldAt(leg, path)),
+      after: valueText(fieldAt(changedLeg, path)),
+    })),
+  )
+}
+
+/** The same of two verdicts that are there already. @internal */
+export function compareAssessments(before: Assessment, after: Assessment, changed: Comparison['changed']): Comparison {
+  const key = (check: CheckResult) => `${check.id} ${check.joint ?? ''}`
+  const earlier = new Map(before.checks.map((check) => [key(check), check]))
+  const later = new Map(after.checks.map((check) => [key(check), check]))
+  const checks = [...new Set([...later.keys(), ...earlier.keys()])].map((name): ComparedCheck => {
+    const [b, a] = [earlier.get(name), later.get(name)]
+    const known = (a ?? b) as CheckResult
+    return {
+      id: known.id,
+      place: placeOf(known),
+      before: b,
+      after: a,
+      factor: a === undefined || b === undefined || b.reserve === 0 ? undefined : a.reserve / b.reserve,
+    }
+  })
+  return displayed({ changed, leg: after.leg, before, after, checks }, comparisonText)
+}
+
+/** Both verdicts side by side as Markdown: what was changed, what moved, what fails on either side. */
+export function comparisonText({ changed, before, after, checks }: Comparison): string {
+  const moved = checks.filter(({ factor }) => factor === undefined || Math.abs(factor - 1) > 0.005)
+  const cellOf = (check: CheckResult | undefined) =>
+    check === undefined ? 'not made' : `${reserveText(check.reserve)}, ${standing(check)} (${check.caseTitle.toLowerCase()})`
+  return page([
+    `# ${after.leg.name}: two designs side by side`,
+    table(
+      ['field', 'before', 'after'],
+      changed.map((one) => [one.path, one.before, one.after]),
+    ),
+    points([`Before: ${verdictText(before)}`, `After: ${verdictText(after)}`]),
+    moved.length === 0
+      ? 'No reserve changes.'
+      : table(
+          ['part', 'how it fails', 'reserve before', 'reserve after', 'factor'],
+          moved.map((one) => [
+            one.place,
+            ((one.after ?? one.before) as CheckResult).mode,
+            cellOf(one.before),
+            cellOf(one.after),
+            one.factor === undefined ? '' : significant(one.factor, 3),
+          ]),
+        ),
+    `${checks.length - moved.length} checks are the same in both. Estimates for trained judgement.`,
+  ])
+}
