@@ -5,7 +5,8 @@
  * A property without a suffix holds along the layers, dry, at 23 °C, for minutes. Stress is nominal, tension positive; strength ratios are
  * shares of the dry short-term strength along the layers. Temperatures of a polymer (glass transition, heat deflection at 0.45 and 1.80 MPa,
  * Vicat, melting, service) are kinds of their own. Water content is by mass, swelling is linear strain per share of water. Fatigue ratios are
- * the largest stress of the cycle at R = 0.1 over tensile strength.
+ * the largest stress of the cycle at R = 0.1 over tensile strength; of metals they are amplitudes of a fully reversed stress. Clearances are
+ * diametral.
  *
  * @module
  */
@@ -21,6 +22,7 @@ export {
 export type { Direction, Moisture } from './conditions.js'
 export * from './creep.js'
 export { type CreepLaw, complianceLaw, findleyLaw, findleySinhLaw, type LinearCreepLaw, relaxationLaw } from './creep-law.js'
+export * from './cyclic-life.js'
 export * from './data/index.js'
 export {
   boltzmannStrain,
@@ -34,6 +36,7 @@ export {
   superposedSi,
   timeToStrain,
 } from './histories.js'
+export * from './infill.js'
 export {
   type Compliance,
   type ComplianceSeries,
@@ -46,7 +49,11 @@ export {
   relaxationFromCompliance,
   relaxationFromComplianceSi,
 } from './interconversion.js'
+export * from './layers.js'
 export { allMaterials, material, materialNames } from './lookup.js'
+export * from './metal-fatigue.js'
+export * from './moisture.js'
+export * from './plain-bearing.js'
 export * from './prony.js'
 export {
   defineMaterial,

