@@ -1,0 +1,60 @@
+import { pulleyGeometry } from '../../capstan/index.js'
+import { Quantity } from '../../units/index.js'
+import { type Joint, legNumbers, type Prepared, prepare } from '../numbers.js'
+import type { Leg } from '../specification/describe.js'
+
+/** A value the plan needs and the specification does not hold. */
+export interface Assumed {
+  readonly what: string
+  readonly value: string
+  readonly why: string
+}
+
+/** One drive on the bench, SI: radii and arcs at mid travel, where the two anchors stand opposite the pinion. */
+export interface BenchDrive {
+  readonly joint: Joint
+  readonly pinionRadius: number
+  readonly drumRadius: number
+  readonly ratio: number
+  readonly pinionWrapAngle: number
+  /** Wrap from tangent point to anchor of each branch at mid travel. */
+  readonly drumWrap: number
+  readonly span: number
+  readonly middle: number
+  readonly travel: number
+}
+
+/** The leg's numbers with materials looked up, as every plan starts from. */
+export const benchLeg = (leg: Leg): Prepared => prepare(legNumbers(leg))
+
+/** Arcs and spans of one drive. */
+export function benchDrive(leg: Prepared, joint: Joint): BenchDrive {
+  const { pinionRadius, drumRadius, ratio } = leg.drives[joint]
+  const { arrangement, centreDistance, pinion } = leg.x.drives[joint]
+  const { pinionWrapAngle, drumWrapAngle, span } = pulleyGeometry.si({
+    arrangement,
+    pinionRadius,
+    drumRadius,
+    centreDistance,
+    extraTurns: pinion.wraps,
+  })
+  const { from, to } = leg.x.joints[joint]
+  return {
+    joint,
+    pinionRadius,
+    drumRadius,
+    ratio,
+    pinionWrapAngle,
+    drumWrap: drumWrapAngle / 2,
+    span,
+    middle: (from + to) / 2,
+    travel: to - from,
+  }
+}
+
+export const length = (x: number) => new Quantity(x, 'length')
+export const force = (x: number) => new Quantity(x, 'force')
+export const torque = (x: number) => new Quantity(x, 'torque')
+export const angle = (x: number) => new Quantity(x, 'angle')
+export const ratio = (x: number) => new Quantity(x, 'ratio')
+export const count = (x: number) => new Quantity(x, 'count')

@@ -1,0 +1,153 @@
+import { clearanceHole, isoTolerance, metricThread, preloadFromTorque, pressFit, pressFitGrip, socketHead } from '../../fasteners/index.js'
+import { bare } from '../../formula/index.js'
+import { Quantity } from '../../units/index.js'
+import { tightBolt } from '../checks/bolt-group.js'
+import { clampLeft } from '../checks/clamp.js'
+import { JOINTS, type Joint, type Prepared } from '../numbers.js'
+import type { Scene } from '../state.js'
+import { force, length, ratio, torque } from './bench.js'
+import { SCREW_FRICTION } from './tensioning.js'
+
+/** One group of screws, in the order of tightening. */
+export interface TighteningStep {
+  readonly what: string
+  readonly thread: string
+  readonly count: number
+  readonly torque: Quantity<'torque'>
+  /** Torques of the passes, crosswise where there are more than two screws. */
+  readonly passes: readonly Quantity<'torque'>[]
+  readonly preload: Quantity<'force'>
+  /** Shares of the preload left after a day and a week at room temperature; absent for a screw that clamps metal only. */
+  readonly afterDay: Quantity<'ratio'> | undefined
+  readonly afterWeek: Quantity<'ratio'> | undefined
+  readonly remark: string
+}
+
+/** A pin pressed into its bosses. */
+export interface PressStep {
+  readonly joint: Joint
+  readonly pin: string
+  readonly hole: Quantity<'length'>
+  /** Pin minus hole, diametral: mean of the pin's tolerance zone. */
+  readonly interference: Quantity<'length'>
+  /** Force at the end of pressing into one boss, with the friction at the top of its range. */
+  readonly pressingForce: Quantity<'force'>
+  readonly boreHoopStress: Quantity<'stress'>
+}
+
+/** A cord end bonded into its ferrule. */
+export interface BondStep {
+  readonly joint: Joint
+  readonly adhesive: string
+  readonly bondedLength: Quantity<'length'>
+  /** Gap between cord and bore on each side. */
+  readonly gap: Quantity<'length'>
+  readonly mechanicalLock: boolean
+}
+
+const PASSES = [0.5, 0.8, 1] as const
+const ROOM = 296.15
+
+/** Screws in the order of tightening. @internal */
+export function tightening(leg: Prepared): TighteningStep[] {
+  const group = (name: 'stack' | 'motor', what: string): TighteningStep => {
+    const bolts = leg.x.bolts[name]
+    const bolt = tightBolt(bare, { leg } as Scene, name)
+    const after = (days: number) => ratio(clampAfter(leg, name, days) / bolt.preload)
+    return {
+      what,
+      thread: bolts.thread,
+      count: bolts.count,
+      torque: torque(bolts.tighteningTorque),
+      passes: PASSES.map((share) => torque(share * bolts.tighteningTorque)),
+      preload: force(bolt.preload),
+      afterDay: after(1),
+      afterWeek: after(7),
+      remark: bolts.sleeves
+        ? 'the sleeves carry the clamp load: check that no sleeve stands below its print'
+        : 'the print creeps under the heads: tighten again as below',
+    }
+  }
+  const { shaft } = leg.x
+  const { preload } = preloadFromTorque.si({
+    torque: shaft.innerTighteningTorque,
+    thread: metricThread.si(shaft.innerThread),
+    threadFriction: SCREW_FRICTION,
+    headFriction: SCREW_FRICTION,
+    bearingDiameter: socketHead.si(shaft.innerThread).bearingDiameter,
+    holeDiameter: clearanceHole.si(shaft.innerThread).medium,
+    prevailingTorque: 0,
+  })
+  return [
+    group('motor', 'motor on its plate, hip'),
+    group('motor', 'motor on its plate, knee'),
+    group('stack', 'stack of plate and hip housing'),
+    {
+      what: 'end cap of the hip shaft',
+      thread: shaft.innerThread,
+      count: 1,
+      torque: torque(shaft.innerTighteningTorque),
+      passes: [torque(shaft.innerTighteningTorque)],
+      preload: force(preload),
+      afterDay: undefined,
+      afterWeek: undefined,
+      remark: 'hold the shaft, not the leg',
+    },
+  ]
+}
+
+/** Clamp load some days after tightening, at room temperature and not walked on. */
+function clampAfter(leg: Prepared, group: 'stack' | 'motor', days: number): number {
+  const { usage, bolts } = leg.x
+  const untouched = {
+    ...leg,
+    x: { ...leg.x, usage: { ...usage, days, walkingTime: 0 }, bolts: { ...bolts, [group]: { ...bolts[group], retightened: false } } },
+  }
+  return clampLeft(bare, { leg: untouched } as Scene, group, tightBolt(bare, { leg } as Scene, group), ROOM)
+}
+
+/** Pins in the order of pressing. @internal */
+export function presses(leg: Prepared): PressStep[] {
+  return JOINTS.map((joint) => {
+    const pin = leg.pins[joint]
+    const boss = leg.x.bosses[joint]
+    const { modulus, poissonRatio, material, frictionOnSteel } = leg.bosses[joint]
+    const { upper, lower } = isoTolerance.si({ diameter: pin.diameter, zone: pin.zone })
+    const interference = pin.diameter + (upper + lower) / 2 - boss.hole
+    const { pressure, boreHoopStress } = pressFit.si({
+      diameter: pin.diameter,
+      diametralInterference: Math.max(0, interference),
+      bossDiameter: boss.outerDiameter,
+      pinBore: 0,
+      boss: { modulus, poissonRatio },
+      pin: { modulus: leg.steel.modulus, poissonRatio: leg.steel.poissonRatio },
+    })
+    const { axialForce } = pressFitGrip.si({
+      pressure,
+      diameter: pin.diameter,
+      length: boss.engagement,
+      friction: material.frictionOnSteel?.high ?? frictionOnSteel,
+    })
+    return {
+      joint,
+      pin: leg.x.pins[joint].size,
+      hole: length(boss.hole),
+      interference: length(interference),
+      pressingForce: force(axialForce),
+      boreHoopStress: new Quantity(boreHoopStress, 'stress'),
+    }
+  })
+}
+
+/** Cord ends that are bonded. @internal */
+export function bonds({ x, drives }: Prepared): BondStep[] {
+  const { bondedEnd } = x
+  if (bondedEnd === undefined) return []
+  return JOINTS.filter((joint) => x.drives[joint].ends === 'bondedFerrule').map((joint) => ({
+    joint,
+    adhesive: bondedEnd.adhesive,
+    bondedLength: length(bondedEnd.length),
+    gap: length((bondedEnd.socketDiameter - drives[joint].cord.diameter) / 2),
+    mechanicalLock: bondedEnd.mechanicalLock,
+  }))
+}

@@ -1,0 +1,150 @@
+import { logarithmicPretensionLeft, residualWrap, takeUp, tensionerTakeUp, tensionPerScrewTurn } from '../../capstan/index.js'
+import { clearanceHole, metricThread, powerScrew, socketHead } from '../../fasteners/index.js'
+import type { Quantity } from '../../units/index.js'
+import type { Joint, Prepared } from '../numbers.js'
+import { angle, benchDrive, count, force, length, torque } from './bench.js'
+import type { CordCut } from './cut-list.js'
+
+/** How the cord of one drive is laid. Turning sense is seen from the left of the robot (its y axis points at you), from anchor to tangent point. */
+export interface Winding {
+  readonly joint: Joint
+  readonly arrangement: 'crossed' | 'open'
+  /** Joint angle at which to lay the cord: the middle of the travel. */
+  readonly layAt: Quantity<'angle'>
+  /** Turns on the pinion, from span to span, and on each side of its middle. */
+  readonly pinionTurns: Quantity<'count'>
+  readonly halfTurns: Quantity<'count'>
+  /** Wrap of each branch on the drum at mid travel, and the least that is left at the ends of travel (negative: the anchor leaves the drum). */
+  readonly drumWrap: Quantity<'angle'>
+  readonly leastDrumWrap: Quantity<'angle'>
+  /** The branch that pulls the joint towards larger angles, and the other one. */
+  readonly branches: readonly [BranchWinding, BranchWinding]
+}
+
+/** One branch: which way the cord lies. */
+export interface BranchWinding {
+  readonly pulls: 'towards larger angles' | 'towards smaller angles'
+  readonly onDrum: 'clockwise' | 'counter-clockwise'
+  readonly onPinion: 'clockwise' | 'counter-clockwise'
+}
+
+/** How the tensioner of one drive is set. Positions are counted from backed right out; pulls one cord end. */
+export interface TensionerSetting {
+  readonly joint: Joint
+  readonly thread: string
+  readonly pretension: Quantity<'force'>
+  /** Where it stands when the slack is just gone. */
+  readonly start: Quantity<'length'>
+  /** Where it stands with the pretension on, before the braid beds in. */
+  readonly set: Quantity<'length'>
+  /** Where it may stand at the end of its life: bedding, creep and cold taken up too. */
+  readonly end: Quantity<'length'>
+  readonly travel: Quantity<'length'>
+  /** Travel less end position: negative means that it runs out. */
+  readonly spare: Quantity<'length'>
+  readonly turnsToStart: Quantity<'count'>
+  /** Turns from there to the pretension. */
+  readonly turnsToSet: Quantity<'count'>
+  readonly tensionPerTurn: Quantity<'force'>
+  /** Torque on the screw at the pretension, and whether it stays by itself. */
+  readonly screwTorque: Quantity<'torque'>
+  readonly state: 'selfLocking' | 'overhauls'
+}
+
+/** Friction of a dry or lightly oiled steel screw. */
+export const SCREW_FRICTION = 0.14
+const HOUR = 3600
+const YEAR = 31_557_600
+
+/** Winding of one drive. @internal */
+export function winding(leg: Prepared, joint: Joint): Winding {
+  const { arrangement } = leg.x.drives[joint]
+  const { middle, travel, pinionWrapAngle, drumWrap } = benchDrive(leg, joint)
+  const turns = pinionWrapAngle / (2 * Math.PI)
+  const other = { clockwise: 'counter-clockwise', 'counter-clockwise': 'clockwise' } as const
+  // A branch lies on its drum in the sense in which it turns it, and on the pinion in the sense in which the pinion takes it up.
+  const branch = (pulls: BranchWinding['pulls'], onDrum: BranchWinding['onDrum']): BranchWinding => ({
+    pulls,
+    onDrum,
+    onPinion: arrangement === 'crossed' ? other[onDrum] : onDrum,
+  })
+  return {
+    joint,
+    arrangement,
+    layAt: angle(middle),
+    pinionTurns: count(turns),
+    halfTurns: count(turns / 2),
+    drumWrap: angle(drumWrap),
+    leastDrumWrap: angle(residualWrap.si({ drumWrap, travel })),
+    branches: [branch('towards larger angles', 'counter-clockwise'), branch('towards smaller angles', 'clockwise')],
+  }
+}
+
+/** Setting of one tensioner. @internal */
+export function tensionerSetting(leg: Prepared, { joint, workingLength }: CordCut, beddingStrain: number): TensionerSetting {
+  const { pretension, tensioner, centreDistance } = leg.x.drives[joint]
+  const { cord, pretensionLeft } = leg.drives[joint]
+  const frame = joint === 'hip' ? leg.plate : leg.links.upper
+  const { assemblyTemperature, coldAir, hotAir } = leg.x.environment
+  const taken = (air: number) =>
+    takeUp.si({
+      workingLength: workingLength.si,
+      pretension,
+      axialRigidity: cord.axialRigidity,
+      beddingStrain,
+      creepStrain: (pretension * (1 - pretensionLeft)) / cord.axialRigidity,
+      slack: tensioner.slackAtAssembly,
+      temperatureRise: air - assemblyTemperature,
+      frameExpansion: frame.thermalExpansion,
+      cordExpansion: cord.thermalExpansion,
+    })
+  const [cold, hot] = [taken(coldAir), taken(hotAir)]
+  const { elastic, slack } = cold
+  const total = Math.max(cold.total, hot.total)
+  const { pitch, pitchDiameter } = metricThread.si(tensioner.thread)
+  const { gain } = tensionerTakeUp.si({
+    method: 'endPull',
+    travel: tensioner.travel,
+    span: benchDrive(leg, joint).span,
+    centreDistance,
+  })
+  const screw = powerScrew.si({
+    force: pretension,
+    meanDiameter: pitchDiameter,
+    lead: pitch,
+    halfThreadAngle: Math.PI / 6,
+    threadFriction: SCREW_FRICTION,
+    collarFriction: SCREW_FRICTION,
+    collarDiameter: (socketHead.si(tensioner.thread).bearingDiameter + clearanceHole.si(tensioner.thread).medium) / 2,
+  })
+  return {
+    joint,
+    thread: tensioner.thread,
+    pretension: force(pretension),
+    start: length(slack / gain),
+    set: length((slack + elastic) / gain),
+    end: length(total / gain),
+    travel: length(tensioner.travel),
+    spare: length(tensioner.travel - total / gain),
+    turnsToStart: count(slack / gain / pitch),
+    turnsToSet: count(elastic / gain / pitch),
+    tensionPerTurn: force(
+      tensionPerScrewTurn.si({ lead: pitch, gain, workingLength: workingLength.si, axialRigidity: cord.axialRigidity }),
+    ),
+    screwTorque: torque(screw.raisingTorque),
+    state: screw.state,
+  }
+}
+
+/**
+ * Share of the pretension left after a time, the year's share of the specification taken as reached by equal losses per decade of time from
+ * one hour on (so do LCP and aramid; UHMWPE loses more in the first days). @internal
+ */
+export function shareLeft(leg: Prepared, joint: Joint, time: number, yearShare = leg.drives[joint].pretensionLeft): number {
+  const { pretension } = leg.x.drives[joint]
+  const ask = { pretension, axialRigidity: leg.drives[joint].cord.axialRigidity, from: HOUR }
+  // 1/share - 1 is proportional to the creep per decade: one evaluation gives the creep that leads to the year's share.
+  const unit = 1 / logarithmicPretensionLeft.si({ ...ask, perDecade: 1, to: YEAR }).share - 1
+  const perDecade = (1 / yearShare - 1) / unit
+  return logarithmicPretensionLeft.si({ ...ask, perDecade, to: Math.max(time, HOUR) }).share
+}

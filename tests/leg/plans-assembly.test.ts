@@ -1,0 +1,120 @@
+import { readFileSync } from 'node:fs'
+import * as fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { assemblyPlan, assemblyText, assess, describeLeg, withFields } from '../../src/leg/index.js'
+import { InputError } from '../../src/units/index.js'
+
+const read = (name: string) => describeLeg(readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8'))
+const leg = read('mudflat-leg-revised')
+const plan = assemblyPlan(leg)
+
+describe('against calculations by hand', () => {
+  // Shigley 9th ed., eq. 17-3: length of a crossed belt, sqrt(4C² - (D+d)²) + (D+d)θ/2 with θ = π + 2 asin((D+d)/2C).
+  test('the way of the hip cord is a crossed belt with three more turns along a helix of 2 mm', () => {
+    const [C, D, d] = [74, 99.2, 16]
+    const theta = Math.PI + 2 * Math.asin((D + d) / (2 * C))
+    const belt = Math.sqrt(4 * C * C - (D + d) ** 2) + ((D + d) * theta) / 2
+    const wrap = theta + 3 * 2 * Math.PI
+    // The arc on the pinion is a helix: hypotenuse of circumference and pitch.
+    const helix = wrap * Math.hypot(d / 2, 2 / (2 * Math.PI))
+    const way = belt - (d / 2) * theta + helix
+    const hip = plan.cuts.cords[0]!
+    expect(hip.workingLength.in('mm')).toBeCloseTo(way, 9)
+    // 2 mm of slack, a tail of 150 mm and a splice of 72 cords of 1.6 mm at each end.
+    expect(hip.cutLength.in('mm')).toBeCloseTo(way + 2 + 2 * (150 + 72 * 1.6), 9)
+    expect(hip.clampAt?.si).toBeCloseTo(hip.cutLength.si / 2, 12)
+    expect(plan.windings[0]!.pinionTurns.si).toBeCloseTo(wrap / (2 * Math.PI), 12)
+    // Each branch has half of the drum's arc at mid travel, and loses half of 130 degrees of travel at one end.
+    expect(plan.windings[0]!.leastDrumWrap.in('deg')).toBeCloseTo((theta * 90) / Math.PI - 65, 9)
+  })
+
+  test('the tensioner turns are the slack and the stretch over a pitch of 0.5 mm', () => {
+    const hip = plan.tensioners[0]!
+    const stretch = (plan.cuts.cords[0]!.workingLength.in('mm') * 185) / 24e3
+    expect(hip.turnsToStart.si).toBeCloseTo(2 / 0.5, 10)
+    expect(hip.turnsToSet.si).toBeCloseTo(stretch / 0.5, 10)
+    expect(hip.set.in('mm')).toBeCloseTo(2 + stretch, 10)
+    expect(hip.tensionPerTurn.si * hip.turnsToSet.si).toBeCloseTo(185, 9)
+    // Shigley 9th ed., eq. 8-5 and 8-6: F dm/2 (l + π f dm sec α)/(π dm - f l sec α) + F fc dc/2, with M3 (dm 2.675 mm) and 30 degrees.
+    const [F, dm, l, f] = [185, 2.675, 0.5, 0.14 / Math.cos(Math.PI / 6)]
+    const thread = ((F * dm) / 2) * ((l + Math.PI * f * dm) / (Math.PI * dm - f * l))
+    const collar = hip.screwTorque.in('N mm') - thread
+    // Least bearing diameter 5.07 mm (ISO 4762) and clearance hole 3.4 mm (ISO 273): mean 4.235 mm.
+    expect(collar).toBeCloseTo((F * 0.14 * 4.235) / 2, 1)
+  })
+
+  test('pins, tap drill and bolts', () => {
+    // 14 mm of tongue, two gaps of 0.3 mm, two bosses of 11 mm.
+    expect(plan.cuts.pins[0]!.length.in('mm')).toBeCloseTo(36.6, 10)
+    // Core hole of M4: 3.3 mm (ISO 2306 and every drill chart).
+    expect(plan.cuts.shaft.tapDrill.in('mm')).toBeCloseTo(3.3, 10)
+    // M4 through 15 mm with two washers of 0.8 mm (ISO 7089), a nut of 3.2 mm (ISO 4032) and two pitches of 0.7 mm.
+    expect(plan.cuts.bolts[1]!.leastLength.in('mm')).toBeCloseTo(15 + 1.6 + 3.2 + 1.4, 10)
+    // m6 on 4 mm: +4 to +12 µm (ISO 286-2), mean 8 µm, in a hole of 3.975 mm.
+    expect(plan.presses[0]!.interference.in('µm')).toBeCloseTo(33, 9)
+  })
+})
+
+describe('what holds for every leg', () => {
+  test('more pretension asks for more turns, in proportion, and moves nothing else of the cut', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 20, max: 300, noNaN: true }), (pull) => {
+        const other = assemblyPlan(withFields(leg, { 'drives.knee.pretension': [pull, 'N'] }))
+        expect(other.tensioners[1]!.turnsToSet.si / plan.tensioners[1]!.turnsToSet.si).toBeCloseTo(pull / 185, 9)
+        expect(other.cuts).toEqual(plan.cuts)
+      }),
+      { numRuns: 20 },
+    )
+  })
+
+  test('spans that do not cross turn the pinion the other way, the drum not', () => {
+    const open = assemblyPlan(withFields(leg, { 'drives.hip.arrangement': 'open' })).windings[0]!
+    const crossed = plan.windings[0]!
+    for (const side of [0, 1] as const) {
+      expect(open.branches[side].onDrum).toBe(crossed.branches[side].onDrum)
+      expect(open.branches[side].onPinion).not.toBe(crossed.branches[side].onPinion)
+      expect(open.branches[side].onPinion).toBe(open.branches[side].onDrum)
+    }
+    expect(crossed.branches[0].onDrum).not.toBe(crossed.branches[1].onDrum)
+  })
+
+  test('a tail that is longer by 10 mm makes the cut longer by 20 mm', () => {
+    const longer = assemblyPlan(leg, { tail: '160 mm' }).cuts.cords[0]!
+    expect(longer.cutLength.in('mm') - plan.cuts.cords[0]!.cutLength.in('mm')).toBeCloseTo(20, 9)
+  })
+
+  test('preloads are those of the verdict, and clamp load and pretension only fall with time', () => {
+    const check = assess(leg, { cases: ['stand'] }).checks.find(({ id }) => id === 'stackBolt.tightening')
+    expect(plan.tightening[2]!.preload.si).toBe(check?.demand.si)
+    const bare = assemblyPlan(withFields(leg, { 'bolts.stack.sleeves': false })).tightening[2]!
+    expect(bare.afterDay!.si).toBeLessThan(1)
+    expect(bare.afterWeek!.si).toBeLessThan(bare.afterDay!.si)
+  })
+
+  test('what does not go together is said first', () => {
+    const short = assemblyPlan(withFields(leg, { 'drives.hip.tensioner.travel': '5 mm', 'bosses.knee.hole': '4.1 mm' }))
+    expect(short.problems.join('\n')).toMatch(/hip: the tensioner needs .* and has 5 mm/)
+    expect(short.problems.join('\n')).toMatch(/knee: the pin is loose/)
+    expect(plan.problems).toEqual([])
+    expect(assemblyText(short).indexOf('does not go together')).toBeLessThan(assemblyText(short).indexOf('Cut list'))
+  })
+
+  test('bonded ends get their step with its cautions, others do not', () => {
+    const bonded = assemblyPlan(
+      withFields(leg, {
+        'drives.hip.ends': 'bondedFerrule',
+        bondedEnd: { length: '12 mm', socketDiameter: '2 mm', adhesive: 'toughened epoxy' },
+      }),
+    )
+    expect(bonded.bonds).toHaveLength(1)
+    expect(bonded.bonds[0]!.gap.in('mm')).toBeCloseTo(0.2, 10)
+    expect(bonded.steps.join('\n')).toMatch(/ventilation/)
+    expect(plan.bonds).toEqual([])
+    expect(bonded.cautions.join('\n')).toMatch(/only thing/)
+  })
+
+  test('options of the wrong kind are refused', () => {
+    expect(() => assemblyPlan(leg, { tail: '3 N' as never })).toThrow(InputError)
+    expect(() => assemblyPlan(leg, { beddingStrain: '3 mm' as never })).toThrow(InputError)
+  })
+})
