@@ -30,6 +30,8 @@ export interface SweepPlan<I> {
 export interface Runner {
   readonly id: string
   readonly plan: Plan
+  /** The fixed inputs as text, to tell one sweep from another. */
+  readonly described: string
   /** Fills rows `from` to `to` (exclusive) of the columns, whose first row stands for row `from`. */
   run(from: number, to: number, columns: readonly Column[]): void
   /** Empty columns for that many rows. */
@@ -92,7 +94,10 @@ export function runnerOf(formula: AnyFormula, { over, fixed = {}, design = 'grid
     ...plan.paths.map((path, i) => numbers(path, plan.kinds[i] as Kind, rows)),
     ...outputs.map(({ name, kind }) => (kind === undefined ? { name, words: new Array<string>(rows) } : numbers(name, kind, rows))),
   ]
-  return { id: formula.id, plan, run, columns }
+  const described = JSON.stringify(x, (_, value) =>
+    typeof value === 'function' ? 'function' : typeof value === 'number' && !Number.isFinite(value) ? String(value) : value,
+  )
+  return { id: formula.id, plan, described, run, columns }
 }
 
 /** Outputs a table can hold: numbers and words; lists are left out. */

@@ -1,0 +1,275 @@
+import type { Formula, Inputs, Output } from '../formula/index.js'
+import { InputError, type Issue, show } from '../units/index.js'
+import { decodeInto, digest, type EncodedBlock, encoded, type FileHeader, fits, lineOf, readContent } from './block-file.js'
+import { untyped } from './path.js'
+import { type Runner, runnerOf, type SweepPlan } from './sweep.js'
+import { type Column, Table } from './table.js'
+import { type WorkerPlan, workers } from './workers.js'
+
+/** How far a sweep is. */
+export interface SweepProgress {
+  /** Rows done, those found in the file included. */
+  readonly done: number
+  /** Rows of this part. */
+  readonly of: number
+  /** Rows that were already in the file. */
+  readonly resumed: number
+}
+
+/** How a long sweep is run. */
+export interface RunOptions {
+  /** Rows of a block: what is written, handed to a worker and reported at a time. Default 1000. */
+  readonly blockRows?: number
+  /** Called after every block. */
+  readonly onProgress?: (progress: SweepProgress) => void
+  /** Stops the sweep after the block at hand; what is done stays in the file. */
+  readonly signal?: AbortSignal
+  /** Where results are appended block by block (Node only). A file of the same plan is gone on with; of another plan it is refused. */
+  readonly file?: string
+  /** Only part k of n, from 1: every n-th block. Any batch system can run the parts; `mergeSweep` puts them together. */
+  readonly shard?: readonly [k: number, n: number]
+  /** Worker threads (Node only), worth it from about half a second of work on. Same result to the last bit. */
+  readonly workers?: WorkerPlan
+}
+
+/** A sweep that was stopped by its signal. What is done stays in the file. */
+export class SweepStopped extends Error {
+  override name = 'SweepStopped'
+  constructor(
+    readonly progress: SweepProgress,
+    cause: unknown,
+  ) {
+    super(`sweep stopped after ${progress.done} of ${progress.of} rows`, { cause })
+  }
+}
+
+/** A checked sweep, and what tells it from every other. */
+export interface SweepJob {
+  readonly id: string
+  readonly rows: number
+  readonly runner: Runner
+  /** Runs some rows and packs them, as workers do. */
+  block(number: number, blockRows: number): EncodedBlock
+}
+
+/**
+ * Checks a sweep once and makes it ready to be run in blocks, here or on workers: a module exports the job under a name, and
+ * `runSweep(job, { workers: { module, name } })` runs it on threads that import the module.
+ *
+ * Throws an `InputError` that lists every bad input.
+ */
+export function sweepJob<I extends Inputs, O extends Output>(formula: Formula<I, O>, plan: NoInfer<SweepPlan<I>>): SweepJob {
+  const runner = runnerOf(untyped(formula), plan as SweepPlan<Inputs>)
+  const { rows } = runner.plan
+  let columns: Column[] = []
+  let room = 0
+  return {
+    id: runner.id,
+    rows,
+    runner,
+    block: (number, blockRows) => {
+      const from = number * blockRows
+      const to = Math.min(from + blockRows, rows)
+      if (room < blockRows) {
+        columns = runner.columns(blockRows)
+        room = blockRows
+      }
+      runner.run(from, to, columns)
+      return encoded(number, to - from, columns)
+    },
+  }
+}
+
+/**
+ * Runs a sweep that may take long: with progress, a signal to stop, a file to go on from, in parts, and on several threads.
+ *
+ * With a file, every finished block is on disk before the next one is reported; a run that was killed goes on where it was, loses at most
+ * the blocks at hand, and ends with the same file content whatever happened in between. A block is checked by its digest, the plan by
+ * another over the formula's name, the inputs and some probed rows: a changed kernel shows in those, a differently
+ * bundled one does not.
+ *
+ * Returns the table of this part. Rejects with `SweepStopped` when stopped, with an `InputError` for bad options or the file of another plan.
+ */
+export async function runSweep(job: SweepJob, options: RunOptions = {}): Promise<Table> {
+  const { blockRows = 1000, onProgress, signal, file, shard = [1, 1] } = options
+  const [k, n] = checked(job, options)
+  const blocks = blocksOf(job.rows, blockRows, k, n)
+  const header: FileHeader = {
+    format: 'limbwright-sweep',
+    version: 1,
+    plan: await planDigest(job),
+    formula: job.id,
+    rows: job.rows,
+    blockRows,
+    shard: [shard[0], shard[1]],
+  }
+  const rowsOf = (block: number) => Math.min(blockRows, job.rows - block * blockRows)
+  const total = blocks.reduce((sum, block) => sum + rowsOf(block), 0)
+  const columns = job.runner.columns(total)
+  const place = new Map<number, number>()
+  let at = 0
+  for (const block of blocks) {
+    place.set(block, at)
+    at += rowsOf(block)
+  }
+  const store = file === undefined ? undefined : await opened(file, header)
+  let resumed = 0
+  const missing: number[] = []
+  for (const block of blocks) {
+    const found = store?.blocks.get(block)
+    if (found !== undefined && fits(found, columns, rowsOf(block))) {
+      decodeInto(found, columns, place.get(block) as number)
+      resumed += rowsOf(block)
+    } else missing.push(block)
+  }
+  let done = resumed
+  const keep = async (result: EncodedBlock) => {
+    decodeInto(result, columns, place.get(result.block) as number)
+    await store?.append(await lineOf(result))
+    done += result.rows
+    onProgress?.({ done, of: total, resumed })
+  }
+  const stop = () => {
+    if (signal?.aborted) throw new SweepStopped({ done, of: total, resumed }, signal.reason)
+  }
+  try {
+    if (options.workers !== undefined && missing.length > 1) await workers(options.workers, missing, blockRows, keep, stop)
+    else
+      for (const block of missing) {
+        stop()
+        await keep(job.block(block, blockRows))
+        // Gives timers and signals their turn.
+        await new Promise<void>((resolve) => setTimeout(resolve))
+      }
+  } finally {
+    await store?.close()
+  }
+  return new Table(job.id, columns, total)
+}
+
+function checked(job: SweepJob, { blockRows = 1000, shard = [1, 1], workers: pool }: RunOptions): readonly [number, number] {
+  const issues: Issue[] = []
+  const whole = (x: unknown, least: number) => Number.isInteger(x) && (x as number) >= least
+  if (!whole(blockRows, 1)) issues.push({ path: 'blockRows', given: show(blockRows), accepts: 'must be a whole number of at least 1' })
+  if (!(Array.isArray(shard) && whole(shard[0], 1) && whole(shard[1], 1) && shard[0] <= shard[1]))
+    issues.push({ path: 'shard', given: show(shard), accepts: 'must be [k, n]: part k from 1 to n' })
+  if (pool !== undefined && !(whole(pool.count, 1) && pool.count <= 256))
+    issues.push({ path: 'workers.count', given: show(pool.count), accepts: 'must be a whole number from 1 to 256' })
+  if (issues.length > 0) throw new InputError(`sweep of ${job.id}`, issues)
+  return shard as readonly [number, number]
+}
+
+/** The blocks of part k of n: every n-th, so that parts take about equally long where the work varies along the rows. */
+function blocksOf(rows: number, blockRows: number, k: number, n: number): number[] {
+  const all = Math.ceil(rows / blockRows)
+  return Array.from({ length: all }, (_, block) => block).filter((block) => block % n === k - 1)
+}
+
+const PROBES = 9
+
+/** What was run, as a digest: the formula's name, what varies, what is fixed, and the results of rows spread over the whole. */
+async function planDigest({ runner, rows, id }: SweepJob): Promise<string> {
+  const probes = Array.from({ length: PROBES }, (_, i) => {
+    const row = Math.floor((i * (rows - 1)) / (PROBES - 1))
+    const columns = runner.columns(1)
+    runner.run(row, row + 1, columns)
+    return encoded(0, 1, columns).columns
+  })
+  return digest(JSON.stringify([id, rows, runner.plan.paths, runner.plan.kinds, runner.described, probes]))
+}
+
+async function opened(path: string, header: FileHeader) {
+  const { open } = await import('node:fs/promises')
+  const handle = await open(path, 'a+')
+  const content = await readContent(await handle.readFile('utf8'))
+  const { size } = await handle.stat()
+  if (content.header === undefined) {
+    // Empty, or killed while the first line was written; anything else is somebody's file and stays untouched.
+    if (content.goodBytes > 0) {
+      await handle.close()
+      throw new InputError('runSweep', [
+        { path: 'file', given: show(path), accepts: 'must be new, or a file that an earlier run of this sweep wrote' },
+      ])
+    }
+    await handle.truncate(0)
+    await handle.appendFile(await lineOf(header))
+  } else {
+    const differs = (['plan', 'rows', 'blockRows', 'formula'] as const).filter((name) => content.header?.[name] !== header[name])
+    if (String(content.header.shard) !== String(header.shard)) differs.push('shard' as never)
+    if (differs.length > 0) {
+      await handle.close()
+      throw new InputError('runSweep', [
+        {
+          path: 'file',
+          given: show(path),
+          accepts: `holds another sweep (${differs.join(', ')} differ): choose a new file, or run the plan it was made with`,
+        },
+      ])
+    }
+    if (size > content.goodBytes) await handle.truncate(content.goodBytes)
+  }
+  return {
+    blocks: content.blocks,
+    append: async (line: string) => {
+      await handle.appendFile(line)
+      await handle.datasync()
+    },
+    close: () => handle.close(),
+  }
+}
+
+/**
+ * Puts the files of all parts together (Node only). Every block must be there, whole and of the same plan.
+ *
+ * Rejects with an `InputError` that lists what is missing and which part to run again.
+ */
+export async function mergeSweep(job: SweepJob, files: readonly string[]): Promise<Table> {
+  const { readFile } = await import('node:fs/promises')
+  const plan = await planDigest(job)
+  const issues: Issue[] = []
+  const columns = job.runner.columns(job.rows)
+  const seen = new Set<number>()
+  let shape: FileHeader | undefined
+  for (const [i, file] of files.entries()) {
+    const { header, blocks } = await readContent(await readFile(file, 'utf8'))
+    if (header === undefined || header.plan !== plan || header.rows !== job.rows) {
+      issues.push({
+        path: `files[${i}]`,
+        given: show(file),
+        accepts: header === undefined ? 'must be a file that runSweep wrote' : 'holds another sweep',
+      })
+      continue
+    }
+    shape ??= header
+    if (header.blockRows !== shape.blockRows || header.shard[1] !== shape.shard[1]) {
+      issues.push({
+        path: `files[${i}]`,
+        given: `blocks of ${header.blockRows} rows in ${header.shard[1]} parts`,
+        accepts: `must be blocks of ${shape.blockRows} rows in ${shape.shard[1]} parts, as in ${show(files[0])}`,
+      })
+      continue
+    }
+    for (const [block, content] of blocks) {
+      const rows = Math.min(header.blockRows, job.rows - block * header.blockRows)
+      if (!fits(content, columns, rows)) continue
+      decodeInto(content, columns, block * header.blockRows)
+      seen.add(block)
+    }
+  }
+  if (shape === undefined && issues.length === 0)
+    issues.push({ path: 'files', given: show(files), accepts: 'must name the file of every part' })
+  if (shape !== undefined) {
+    const { blockRows, shard } = shape
+    for (let k = 1; k <= shard[1]; k++) {
+      const missing = blocksOf(job.rows, blockRows, k, shard[1]).filter((block) => !seen.has(block))
+      if (missing.length > 0)
+        issues.push({
+          path: 'files',
+          given: `${missing.length} blocks of part ${k} of ${shard[1]} missing`,
+          accepts: `run part ${k} again with its file: it goes on where it was`,
+        })
+    }
+  }
+  if (issues.length > 0) throw new InputError('mergeSweep', issues)
+  return new Table(job.id, columns, job.rows)
+}
