@@ -20,10 +20,28 @@ export {
   strengthSi,
 } from './allowable.js'
 export type { Direction, Moisture } from './conditions.js'
+export {
+  type CouponMaterial,
+  type CouponSet,
+  type CouponSetOf,
+  materialFromCoupons,
+  type OwnProperties,
+  toleranceFactor,
+  type WarmCoupons,
+  withProperties,
+} from './coupons.js'
 export * from './creep.js'
 export { type CreepLaw, complianceLaw, findleyLaw, findleySinhLaw, type LinearCreepLaw, relaxationLaw } from './creep-law.js'
 export * from './cyclic-life.js'
 export * from './data/index.js'
+export {
+  type MaterialDocument,
+  materialJsonSchema,
+  type PropertyDocument,
+  priorsOf,
+  readMaterial,
+  writeMaterial,
+} from './document.js'
 export {
   boltzmannStrain,
   type CurvePoint,
@@ -71,7 +89,9 @@ export {
   type Rows,
   type StrengthCurve,
 } from './record.js'
+export { type ServiceLimit, type ServiceVerdict, serviceMargin, serviceVerdict } from './service.js'
 export * from './shift.js'
+export { type DesignModulus, designModulus, type ModulusConditions, type ModulusFactor } from './stiffness.js'
 export {
   amorphousStrengthFactor,
   deratedStrength,

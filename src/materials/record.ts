@@ -168,7 +168,8 @@ function absurdity(name: PropertyName, { low, high, kind }: Property): string | 
   return undefined
 }
 
-function checkCurve(curve: StrengthCurve | undefined, issues: Issue[]): void {
+/** The points of a strength curve: in order, falling, shares of one. Adds an issue for each that is not. */
+export function checkCurve(curve: StrengthCurve | undefined, issues: Issue[]): void {
   curve?.points.forEach(([celsius, low, typical, high], i) => {
     const before = curve.points[i - 1]
     const ordered = 0 <= low && low <= typical && typical <= high && high <= 1

@@ -113,7 +113,10 @@ describe('superposition', () => {
   })
   const corners = fc.array(corner, { minLength: 1, maxLength: 6 }).map((list) => {
     let time = 0
-    return list.map(({ gap, stress }) => ({ time: seconds((time += gap)), stress: new Quantity(stress, 'stress') }))
+    return list.map(({ gap, stress }) => {
+      time += gap
+      return { time: seconds(time), stress: new Quantity(stress, 'stress') }
+    })
   })
   test('is linear: the strain of a sum is the sum of the strains', () => {
     fc.assert(

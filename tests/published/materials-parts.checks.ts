@@ -14,6 +14,7 @@ import {
   reversedStress,
   runningClearance,
   steelLife,
+  toleranceFactor,
   uptakeTime,
   walledBar,
   waterUptake,
@@ -328,6 +329,22 @@ export const checks = [
       given: { load: '30 N', diameter: '10 mm', length: '12 mm', speed: '500 rpm', friction: 0.11, limit: '1 MPa m/s' },
       gives: { pressure: '0.25 MPa', velocity: '15.7 m/min', torque: '16.5 N mm' },
       source: { level: 'published', where: 'nylon bushing maker, calculation guidelines (25 N/cm², 15.7 m/min); torque by hand' },
+    },
+  ),
+  ...published(
+    toleranceFactor,
+    {
+      what: '43 in a sample, 90 % at 99 %',
+      given: { sampleSize: 43, coverage: 0.9, confidence: 0.99 },
+      gives: 2.217,
+      source: { level: 'memory', where: 'NIST/SEMATECH e-Handbook of Statistical Methods, section 7.2.6.3, example' },
+    },
+    {
+      what: '10 in a sample, 90 % at 95 %: exact tables print 2.839',
+      given: { sampleSize: 10, coverage: 0.9, confidence: 0.95 },
+      gives: 2.839,
+      within: '0.002',
+      source: { level: 'memory', where: 'Natrella, Experimental Statistics, NBS Handbook 91, table A-6' },
     },
   ),
   ...published(wearDepth, {

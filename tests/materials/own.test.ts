@@ -1,0 +1,238 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import * as z from 'zod'
+import {
+  allMaterials,
+  allowableStress,
+  asa,
+  designModulus,
+  materialFromCoupons,
+  materialJsonSchema,
+  pa6,
+  petg,
+  pla,
+  pom,
+  priorsOf,
+  propertiesOf,
+  readMaterial,
+  serviceMargin,
+  serviceVerdict,
+  steel129,
+  withProperties,
+  writeMaterial,
+} from '../../src/materials/index.js'
+
+const named = allMaterials().map((m) => [m.name, m] as const)
+
+describe('service verdict', () => {
+  test('PLA beside a warm motor', () => {
+    expect(serviceVerdict(pla, '30 degC')).toMatchObject({ verdict: 'ok' })
+    expect(serviceVerdict(pla, '45 degC')).toMatchObject({ verdict: 'marginal' })
+    const hot = serviceVerdict(pla, '55 degC')
+    expect(hot).toMatchObject({ verdict: 'fail', limitedBy: 'creep near the glass transition' })
+    expect(hot.reason).toMatch(/55 °C is above the loaded limit of PLA.*40 °C to 50 °C/)
+    expect(serviceVerdict(pla, '55 degC', 'unloaded')).toMatchObject({ verdict: 'marginal', limitedBy: 'glass transition' })
+  })
+  test.each(named)('%s: never better when hotter, and the margin agrees', (_, m) => {
+    const order = ['ok', 'marginal', 'fail']
+    fc.assert(
+      fc.property(fc.double({ min: 250, max: 700, noNaN: true }), fc.double({ min: 0, max: 200, noNaN: true }), (t, up) => {
+        const at = (kelvin: number) => order.indexOf(serviceVerdict(m, [kelvin, 'K']).verdict)
+        return at(t + up) >= at(t) && serviceMargin(m, [t, 'K']).si > 0 === (at(t) === 0)
+      }),
+    )
+  })
+  test('a material without a limit is unknown, not fine', () => {
+    const bare = readMaterial({ name: 'X', title: 'x', family: 'adhesive', process: 'cured', properties: {} })
+    expect(serviceVerdict(bare, '20 degC')).toMatchObject({ verdict: 'unknown' })
+    expect(() => serviceVerdict(pla, '-300 degC')).toThrow('temperature')
+  })
+})
+
+describe('creep modulus of a material', () => {
+  const polymers = allMaterials().filter(({ family }) => !['metal', 'magnet', 'adhesive'].includes(family))
+  const at = fc.record({
+    m: fc.constantFrom(...polymers),
+    direction: fc.constantFrom('alongLayers' as const, 'acrossLayers' as const),
+    celsius: fc.double({ min: -40, max: 160, noNaN: true }),
+    hours: fc.double({ min: 0, max: 9000, noNaN: true }),
+    moisture: fc.constantFrom('dry' as const, 'conditioned' as const, 'saturated' as const),
+  })
+  type At = typeof at extends fc.Arbitrary<infer T> ? T : never
+  const of = ({ m, direction, celsius, hours, moisture }: At) =>
+    designModulus(m, { direction, temperature: [celsius, 'degC'], duration: [hours, 'h'], moisture })
+  test('never above the short-term modulus, falls with temperature, time and water, and its ends stay in order', () => {
+    fc.assert(
+      fc.property(at, fc.double({ min: 0, max: 50, noNaN: true }), (c, up) => {
+        const { modulus, start } = of(c)
+        const less = (a: { si: number; low: number; high: number }) =>
+          a.si <= modulus.si * (1 + 1e-12) && a.low <= modulus.low * (1 + 1e-12) && a.high <= modulus.high * (1 + 1e-12)
+        const wetter = c.moisture === 'dry' ? ('conditioned' as const) : ('saturated' as const)
+        return (
+          modulus.si <= start.si &&
+          modulus.low <= modulus.si &&
+          modulus.si <= modulus.high &&
+          less(of({ ...c, celsius: c.celsius + up }).modulus) &&
+          less(of({ ...c, hours: c.hours + up }).modulus) &&
+          less(of({ ...c, moisture: wetter }).modulus)
+        )
+      }),
+    )
+  })
+  test('PLA at its limit has nothing to count on; steel does not creep; above Tg the shift is flagged', () => {
+    const warm = designModulus(pla, { direction: 'alongLayers', temperature: '50 degC', duration: '1 h', moisture: 'dry' })
+    expect(warm.state).toBe('aboveLimit')
+    expect(warm.modulus.si).toBe(0)
+    const steel = designModulus(steel129, { direction: 'acrossLayers', temperature: '60 degC', duration: '1 year', moisture: 'saturated' })
+    expect(steel.factors.map(({ name }) => name)).toEqual(['temperature'])
+    expect(steel.modulus.si / steel129.modulus!.si).toBeGreaterThan(0.98)
+    const nylon = designModulus(pa6, { direction: 'alongLayers', temperature: '30 degC', duration: '1 h', moisture: 'conditioned' })
+    expect(nylon.notes.map(({ text }) => text).join()).toMatch('above the glass transition')
+    expect(
+      designModulus(petg, { direction: 'alongLayers', temperature: '23 degC', duration: '1 h', moisture: 'dry' }).modulus.source.level,
+    ).toBe('assumption')
+  })
+})
+
+describe('a material of your own', () => {
+  const flat = ['41 MPa', '43 MPa', '42.5 MPa', '40.2 MPa', '43.3 MPa', '41.8 MPa'] as const
+  const coupons = [{ property: 'tensileStrength', values: flat, measured: 'flat, 5 mm/min' }] as const
+  test('replaces what was measured and keeps the source of the rest', () => {
+    const mine = materialFromCoupons({
+      name: 'my ASA',
+      basedOn: asa,
+      coupons,
+      acrossLayers: ['24 MPa', '26 MPa', '25.2 MPa', '23.1 MPa', '25.5 MPa'],
+    })
+    const mean = (41 + 43 + 42.5 + 40.2 + 43.3 + 41.8) / 6
+    expect(mine.tensileStrength!.in('MPa')).toBeCloseTo(mean, 12)
+    expect(mine.tensileStrength!.source.where).toMatch(
+      /own measurement of 6 coupons, flat, 5 mm\/min; range for 90 % of parts at 95 % confidence/,
+    )
+    expect(mine.acrossLayersRatio!.si).toBeCloseTo(24.76 / mean, 12)
+    expect(mine.density).toBe(asa.density)
+    expect(mine.glassTransitionTemperature!.source).toBe(asa.glassTransitionTemperature!.source)
+    const { stress } = allowableStress(mine, {
+      direction: 'acrossLayers',
+      temperature: '23 degC',
+      duration: '1 s',
+      moisture: 'dry',
+      safetyFactor: 2,
+    })
+    expect(stress.in('MPa')).toBeCloseTo(24.76 / 2, 10)
+  })
+  test('its range holds what the claim says', () => {
+    // 2000 sets of six from one normal population: the range must hold 90 % of it in 95 % of the sets, give or take.
+    let seed = 1
+    const uniform = () => {
+      seed = (seed * 48271) % 2147483647
+      return seed / 2147483647
+    }
+    const normal = () => Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform())
+    const cdf = (x: number) => {
+      // Trapezoid sum of the normal density: independent of the library's distribution functions.
+      let sum = 0
+      for (let i = 0; i < 400; i++) sum += Math.exp(-(((x * (i + 0.5)) / 400) ** 2) / 2)
+      return 0.5 + (sum * (x / 400)) / Math.sqrt(2 * Math.PI)
+    }
+    let held = 0
+    for (let k = 0; k < 2000; k++) {
+      const values = Array.from({ length: 6 }, () => [40 + 2 * normal(), 'MPa'] as const)
+      const { low, high } = materialFromCoupons({ name: 'x', basedOn: asa, coupons: [{ property: 'tensileStrength', values }] })
+        .tensileStrength!
+      if (cdf((high / 1e6 - 40) / 2) - cdf((low / 1e6 - 40) / 2) >= 0.9) held++
+    }
+    expect(held / 2000).toBeGreaterThan(0.935)
+    expect(held / 2000).toBeLessThan(0.965)
+  })
+  test('warm coupons replace the rule for temperature', () => {
+    const mine = materialFromCoupons({
+      name: 'my ASA',
+      basedOn: asa,
+      coupons,
+      warm: [
+        { temperature: '60 degC', values: ['28 MPa', '29 MPa', '28.4 MPa'] },
+        { temperature: '80 degC', values: ['18 MPa', '18.6 MPa', '18.2 MPa'] },
+      ],
+    })
+    const at = (t: '60 degC' | '90 degC') =>
+      allowableStress(mine, { direction: 'alongLayers', temperature: t, duration: '1 s', moisture: 'dry', safetyFactor: 1 })
+    expect(at('60 degC').stress.in('MPa')).toBeCloseTo((28 + 29 + 28.4) / 3, 10)
+    expect(at('90 degC')).toMatchObject({ state: 'aboveTable' })
+  })
+  test('a set too small or too scattered for the claim is refused, with every other fault beside it', () => {
+    expect(() =>
+      materialFromCoupons({
+        name: 'x',
+        basedOn: asa,
+        coupons: [
+          { property: 'tensileStrength', values: ['40 MPa', '41 MPa'] },
+          { property: 'modulus', values: ['2 GPa', '0.3 GPa', '3.9 GPa'] },
+          { property: 'tensilStrength' as 'tensileStrength', values: [] },
+          { property: 'density', values: ['1 kg/m^3', '2 N' as '2 kg/m^3', '3 kg/m^3'] },
+        ],
+      }),
+    ).toThrow(/at least 3 coupons[\s\S]*too few or too scattered[\s\S]*did you mean tensileStrength[\s\S]*coupons\[3\]\.values\[1\]/)
+    expect(() => materialFromCoupons({ name: 'x', basedOn: asa, coupons: [], acrossLayers: ['1 MPa', '1 MPa', '1.1 MPa'] })).toThrow(
+      'along the layers',
+    )
+    expect(() => materialFromCoupons({ name: 'x', basedOn: asa, coupons: [], warm: [] })).toThrow('23 °C')
+    expect(() => materialFromCoupons({ name: 'x', basedOn: asa, coupons: [], confidence: 1 })).toThrow('confidence')
+  })
+  test('withProperties refuses a typical outside its range and an unknown name', () => {
+    const source = { level: 'published', where: 'own bar' } as const
+    expect(
+      withProperties(pom, { modulus: { typical: '2.7 GPa', low: '2.6 GPa', high: '2.8 GPa', source } }).modulus!.in('GPa'),
+    ).toBeCloseTo(2.7, 12)
+    expect(() =>
+      withProperties(pom, { modulus: { typical: '2.7 GPa', low: '2.8 GPa', high: '2.9 GPa', source }, stiffness: 1 } as never),
+    ).toThrow(/modulus\.typical[\s\S]*stiffness/)
+  })
+})
+
+describe('documents', () => {
+  const schema = z.fromJSONSchema(materialJsonSchema() as never)
+  test.each(named)('%s: written and read back exactly, and its schema accepts it', (_, m) => {
+    const text = JSON.stringify(writeMaterial(m))
+    const back = readMaterial(text)
+    expect(back.name).toBe(m.name)
+    expect(propertiesOf(back)).toEqual(propertiesOf(m))
+    expect(back.strengthCurve).toEqual(m.strengthCurve)
+    expect(schema.safeParse(JSON.parse(text)).success).toBe(true)
+  })
+  test('the schema and the reader refuse the same faults', () => {
+    const good = writeMaterial(pla)
+    const faults = {
+      family: { ...good, family: 'crystal' },
+      surplus: { ...good, colour: 'red' },
+      unit: { ...good, properties: { density: { ...good.properties.density!, typical: '1240 N' } } },
+      level: { ...good, properties: { density: { ...good.properties.density!, source: { level: 'rumour', where: 'x' } } } },
+      unnamed: { ...good, name: '' },
+    }
+    for (const fault of Object.values(faults)) {
+      expect(schema.safeParse(fault).success).toBe(false)
+      expect(() => readMaterial(fault)).toThrow()
+    }
+    expect(() => readMaterial({ ...good, properties: { densty: good.properties.density } })).toThrow('did you mean density')
+    expect(() =>
+      readMaterial({
+        ...good,
+        strengthCurve: {
+          ...pom.strengthCurve,
+          points: [
+            [23, 1, 1, 1],
+            [60, 0.5, 0.4, 0.6],
+          ],
+        },
+      }),
+    ).toThrow('points[1]')
+    expect(() => readMaterial('{')).toThrow('must be JSON')
+    expect(() => readMaterial(7)).toThrow('must be an object')
+  })
+  test('priors are counted', () => {
+    const { share, names } = priorsOf(pla)
+    expect(names).toContain('creepCoefficient')
+    expect(names).not.toContain('modulus')
+    expect(share).toBeCloseTo(names.length / propertiesOf(pla).length, 14)
+  })
+})
