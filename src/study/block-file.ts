@@ -5,7 +5,7 @@ export interface EncodedBlock {
   /** The block's number, from 0. */
   readonly block: number
   readonly rows: number
-  /** One entry a column: base64 of the doubles (little-endian), or a list of words. */
+  /** One entry a column: base64 of the doubles as the machine keeps them (little-endian on all that Node runs on today), or a list of words. */
   readonly columns: readonly (string | readonly string[])[]
 }
 
@@ -22,23 +22,45 @@ export interface FileHeader {
   readonly shard: readonly [number, number]
 }
 
-/** Packs columns of one block. */
-export const encoded = (block: number, rows: number, columns: readonly Column[]): EncodedBlock => ({
+/** Some rows as they come from a run: numbers as doubles, words as lists. */
+export interface Block {
+  readonly block: number
+  readonly rows: number
+  readonly columns: readonly (Float64Array | readonly string[])[]
+}
+
+/** A block as a line of a file holds it (Node only). */
+export const encoded = ({ block, rows, columns }: Block): EncodedBlock => ({
   block,
   rows,
-  columns: columns.map((column) => ('words' in column ? column.words.slice(0, rows) : toBase64(column.values.subarray(0, rows)))),
+  columns: columns.map((column) =>
+    column instanceof Float64Array ? Buffer.from(column.buffer, column.byteOffset, column.byteLength).toString('base64') : column,
+  ),
+})
+
+/** The block a line holds (Node only). */
+export const decoded = ({ block, rows, columns }: EncodedBlock): Block => ({
+  block,
+  rows,
+  columns: columns.map((column) => {
+    if (typeof column !== 'string') return column
+    const bytes = Buffer.from(column, 'base64')
+    // A copy of its own: the bytes of a small buffer need not begin at a multiple of eight.
+    return new Float64Array(Uint8Array.from(bytes).buffer)
+  }),
 })
 
 /** Puts a block's rows into whole columns, from a row on. */
-export function decodeInto({ rows, columns: packed }: EncodedBlock, columns: readonly Column[], from: number): void {
+export function putInto({ columns: packed }: Block, columns: readonly Column[], from: number): void {
   columns.forEach((column, c) => {
     const entry = packed[c]
-    if ('words' in column) {
+    if (entry instanceof Float64Array && 'values' in column) column.values.set(entry, from)
+    else if ('words' in column) {
       const words = column.words as string[]
       ;(entry as readonly string[]).forEach((word, i) => {
         words[from + i] = word
       })
-    } else column.values.set(fromBase64(entry as string, rows), from)
+    }
   })
 }
 
@@ -52,21 +74,6 @@ export const fits = ({ rows, columns: packed }: EncodedBlock, columns: readonly 
       ? Array.isArray(entry) && entry.length === rows
       : typeof entry === 'string' && entry.length === 4 * Math.ceil((8 * rows) / 3)
   })
-
-function toBase64(values: Float64Array): string {
-  const view = new DataView(new ArrayBuffer(8 * values.length))
-  for (let i = 0; i < values.length; i++) view.setFloat64(8 * i, values[i] as number, true)
-  let text = ''
-  for (let i = 0; i < view.byteLength; i++) text += String.fromCharCode(view.getUint8(i))
-  return btoa(text)
-}
-
-function fromBase64(text: string, rows: number): Float64Array {
-  const bytes = atob(text)
-  const view = new DataView(new ArrayBuffer(8 * rows))
-  for (let i = 0; i < view.byteLength; i++) view.setUint8(i, bytes.charCodeAt(i))
-  return Float64Array.from({ length: rows }, (_, i) => view.getFloat64(8 * i, true))
-}
 
 /** SHA-256 of text in hexadecimal; the same in Node and in browsers. */
 export async function digest(text: string): Promise<string> {

@@ -1,9 +1,9 @@
 import type { Formula, Inputs, Output } from '../formula/index.js'
 import { InputError, type Issue, show } from '../units/index.js'
-import { decodeInto, digest, type EncodedBlock, encoded, type FileHeader, fits, lineOf, readContent } from './block-file.js'
+import { type Block, decoded, digest, encoded, type FileHeader, fits, lineOf, putInto, readContent } from './block-file.js'
 import { untyped } from './path.js'
 import { type Runner, runnerOf, type SweepPlan } from './sweep.js'
-import { type Column, Table } from './table.js'
+import { Table } from './table.js'
 import { type WorkerPlan, workers } from './workers.js'
 
 /** How far a sweep is. */
@@ -48,8 +48,8 @@ export interface SweepJob {
   readonly id: string
   readonly rows: number
   readonly runner: Runner
-  /** Runs some rows and packs them, as workers do. */
-  block(number: number, blockRows: number): EncodedBlock
+  /** Runs one block of rows. */
+  block(number: number, blockRows: number): Block
 }
 
 /**
@@ -61,8 +61,6 @@ export interface SweepJob {
 export function sweepJob<I extends Inputs, O extends Output>(formula: Formula<I, O>, plan: NoInfer<SweepPlan<I>>): SweepJob {
   const runner = runnerOf(untyped(formula), plan as SweepPlan<Inputs>)
   const { rows } = runner.plan
-  let columns: Column[] = []
-  let room = 0
   return {
     id: runner.id,
     rows,
@@ -70,12 +68,9 @@ export function sweepJob<I extends Inputs, O extends Output>(formula: Formula<I,
     block: (number, blockRows) => {
       const from = number * blockRows
       const to = Math.min(from + blockRows, rows)
-      if (room < blockRows) {
-        columns = runner.columns(blockRows)
-        room = blockRows
-      }
+      const columns = runner.columns(to - from)
       runner.run(from, to, columns)
-      return encoded(number, to - from, columns)
+      return { block: number, rows: to - from, columns: columns.map((column) => ('words' in column ? column.words : column.values)) }
     },
   }
 }
@@ -118,14 +113,14 @@ export async function runSweep(job: SweepJob, options: RunOptions = {}): Promise
   for (const block of blocks) {
     const found = store?.blocks.get(block)
     if (found !== undefined && fits(found, columns, rowsOf(block))) {
-      decodeInto(found, columns, place.get(block) as number)
+      putInto(decoded(found), columns, place.get(block) as number)
       resumed += rowsOf(block)
     } else missing.push(block)
   }
   let done = resumed
-  const keep = async (result: EncodedBlock) => {
-    decodeInto(result, columns, place.get(result.block) as number)
-    await store?.append(await lineOf(result))
+  const keep = async (result: Block) => {
+    putInto(result, columns, place.get(result.block) as number)
+    if (store !== undefined) await store.append(await lineOf(encoded(result)))
     done += result.rows
     onProgress?.({ done, of: total, resumed })
   }
@@ -173,7 +168,7 @@ async function planDigest({ runner, rows, id }: SweepJob): Promise<string> {
     const row = Math.floor((i * (rows - 1)) / (PROBES - 1))
     const columns = runner.columns(1)
     runner.run(row, row + 1, columns)
-    return encoded(0, 1, columns).columns
+    return columns.map((column) => ('words' in column ? column.words[0] : String(column.values[0])))
   })
   return digest(JSON.stringify([id, rows, runner.plan.paths, runner.plan.kinds, runner.described, probes]))
 }
@@ -252,7 +247,7 @@ export async function mergeSweep(job: SweepJob, files: readonly string[]): Promi
     for (const [block, content] of blocks) {
       const rows = Math.min(header.blockRows, job.rows - block * header.blockRows)
       if (!fits(content, columns, rows)) continue
-      decodeInto(content, columns, block * header.blockRows)
+      putInto(decoded(content), columns, block * header.blockRows)
       seen.add(block)
     }
   }

@@ -1,4 +1,4 @@
-import { type Kind, Quantity } from '../units/index.js'
+import type { Kind } from '../units/index.js'
 
 /** A Markdown table. */
 export function markdownTable(header: readonly string[], rows: readonly (readonly string[])[]): string {
@@ -6,10 +6,7 @@ export function markdownTable(header: readonly string[], rows: readonly (readonl
   return [line(header), line(header.map(() => '---')), ...rows.map(line)].join('\n')
 }
 
-/** An SI number as text of its kind. */
-export const words = (si: number, kind: Kind) => String(new Quantity(si, kind))
-
-/** A difference of two numbers of a kind, as a quantity. */
+/** The kind of a difference of two values of a kind. */
 export const spreadKind = (kind: Kind): Kind => (kind === 'temperature' ? 'temperatureDifference' : kind)
 
 /** A share as text: three digits of a percentage. */

@@ -1,4 +1,4 @@
-import type { EncodedBlock } from './block-file.js'
+import type { Block } from './block-file.js'
 
 /** Worker threads for a sweep. A thread cannot be handed a function: it imports the module that exports the job. */
 export interface WorkerPlan {
@@ -16,7 +16,10 @@ const { parentPort, workerData } = require('node:worker_threads')
 import(workerData.module).then((module) => {
   const job = module[workerData.name]
   if (typeof job?.block !== 'function') throw new Error(workerData.module + ' exports no sweep job ' + workerData.name)
-  parentPort.on('message', (block) => parentPort.postMessage(job.block(block, workerData.blockRows)))
+  parentPort.on('message', (number) => {
+    const block = job.block(number, workerData.blockRows)
+    parentPort.postMessage(block, block.columns.filter(ArrayBuffer.isView).map((column) => column.buffer))
+  })
   parentPort.postMessage('ready')
 })
 `
@@ -29,7 +32,7 @@ export async function workers(
   { count, module, name }: WorkerPlan,
   blocks: readonly number[],
   blockRows: number,
-  keep: (result: EncodedBlock) => Promise<void>,
+  keep: (result: Block) => Promise<void>,
   stop: () => void,
 ): Promise<void> {
   const { Worker } = await import('node:worker_threads')
@@ -39,7 +42,7 @@ export async function workers(
     { length: Math.min(count, blocks.length) },
     () => new Worker(THREAD, { eval: true, workerData: { module: url, name, blockRows } }),
   )
-  const waiting = new Map<number, EncodedBlock>()
+  const waiting = new Map<number, Block>()
   let handed = 0
   let kept = 0
   let keeping: Promise<void> = Promise.resolve()
@@ -63,7 +66,7 @@ export async function workers(
       for (const worker of pool) {
         worker.on('error', reject)
         worker.on('exit', (code) => reject(new Error(`a worker of the sweep ended early with code ${code}`)))
-        worker.on('message', (message: EncodedBlock | 'ready') => {
+        worker.on('message', (message: Block | 'ready') => {
           if (message !== 'ready') {
             waiting.set(message.block, message)
             flush()

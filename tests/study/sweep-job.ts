@@ -2,6 +2,7 @@
 import { formula } from '../../src/formula/index.js'
 import { runSweep, sweepJob } from '../../src/study/index.js'
 
+/** @public Used by the process that is killed. */
 export { runSweep }
 
 const memory = [{ level: 'memory', where: 'test' }] as const
@@ -38,6 +39,7 @@ const dawdle = formula('test.dawdle', {
 /** Takes long enough to be killed on the way. */
 export const slow = sweepJob(dawdle, { over: { a: { from: 0, to: 1, count: 400 } } })
 
+/** @public Taken by name on a thread. */
 export const broken = {
   ...job,
   block: () => {
