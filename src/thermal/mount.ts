@@ -61,7 +61,7 @@ function mountOf(
 ): MotorMount {
   const where = surroundingsNumbers(x.surroundings)
   const plate = plateOf(x)
-  const nodes = nodesOf(x, plate, where)
+  const nodes = nodesOf(x, plate, where, machine.si)
   const links = linksOf(x, plate, where)
   const build = (turning: number) => network(nodes, links(turning), { ceiling: CEILING }).scaled(factors)
   const standing = build(0)
@@ -131,13 +131,14 @@ function massOf({ body, sink, controller }: MountNumbers, plate: PlateModel): nu
   return body.mass + plate.mass + (sink === undefined ? 0 : sink.density * sinkVolume(sink)) + (controller?.mass ?? 0)
 }
 
-function nodesOf(x: MountNumbers, plate: PlateModel, where: SurroundingsNumbers): Record<string, NetworkNode> {
+function nodesOf(x: MountNumbers, plate: PlateModel, where: SurroundingsNumbers, m: MotorNumbers): Record<string, NetworkNode> {
   const { body, sink, controller } = x
   // The motor's base is what is left of its mass; at least a tenth of the plate's store, so that the mount node is never without capacity.
   const base = Math.max(0, body.mass - body.windingMass - body.statorMass - body.canMass)
   const capacity = (joules: number) => new Quantity(joules, 'heatCapacity')
   return {
-    winding: { capacity: capacity(body.windingMass * COPPER) },
+    // Copper loss for a torque goes with the inverse square of the back-EMF constant; each load puts its own loss here and keeps the scatter.
+    winding: { capacity: capacity(body.windingMass * COPPER), loss: '0 W', lossScatter: 2 * m.backEmfScatter },
     stator: { capacity: capacity(body.statorMass * STEEL) },
     can: { capacity: capacity(body.canMass * STEEL) },
     mount: { capacity: capacity(base * ALUMINIUM + 0.1 * plate.capacity) },

@@ -70,11 +70,15 @@ export function compareRemedies(
 
 const kilograms = (mass: In<'mass'>) => quantity('mass', mass).si
 
-/** A motor of the same build with a longer stack: back-EMF and resistance in proportion, and so do its masses. */
+/** A motor of the same build with a longer stack: back-EMF, resistance and masses in proportion. Its drag is left out: remedies are compared at a hold. */
 function longer(machine: Motor, stretch: number): Motor {
   const { si } = machine
+  const backEmfConstant = si.backEmfConstant * stretch
   return motor({
-    backEmfConstant: new Quantity(si.backEmfConstant * stretch, 'backEmfConstant'),
+    // A constant known only from a catalogue keeps its band.
+    ...(si.backEmfScatter > 0
+      ? { speedConstant: new Quantity(1 / backEmfConstant, 'speedConstant'), speedConstantBasis: 'catalogue' as const }
+      : { backEmfConstant: new Quantity(backEmfConstant, 'backEmfConstant') }),
     terminalResistance: new Quantity(si.terminalResistance * stretch, 'electricalResistance'),
     magnetCoefficient: new Quantity(si.magnetCoefficient, 'temperatureCoefficient'),
     polePairs: si.polePairs,

@@ -9,6 +9,7 @@ import {
   fitStepResponse,
   intermittentTorque,
   judge,
+  motor,
   motorMount,
   network,
   remedyChart,
@@ -143,6 +144,19 @@ describe('what a mount allows', () => {
     for (const part of verdict.parts) expect(part.margin?.si).toBeGreaterThan(-0.01)
     expect(limit.low.si).toBeLessThan(limit.torque.si)
     expect(limit.high.si).toBeGreaterThan(limit.torque.si)
+  })
+
+  test('a catalogue speed constant widens its band by its own five percent, in squares', () => {
+    const relative = (speedConstantBasis: 'catalogue' | 'spunPeakLineToLine') => {
+      const machine = motor({ speedConstant: '110 rpm/V', speedConstantBasis, terminalResistance: '0.18 ohm' })
+      const { torque, high } = continuousTorque(
+        motorMount(machine, { ...demoSpecification, controller: undefined }),
+        demoLimits.slice(0, 1),
+      )
+      return (high.si - torque.si) / torque.si
+    }
+    // For one loss, and so for one temperature, torque is in proportion to the constant.
+    expect(Math.hypot(relative('spunPeakLineToLine'), 0.05)).toBeCloseTo(relative('catalogue'), 4)
   })
 
   test('cold resistance would overstate it', () => {
