@@ -19,6 +19,7 @@ export {
   strengthNumbers,
   strengthSi,
 } from './allowable.js'
+export { allowableChart, isochronousChart } from './charts.js'
 export type { Direction, Moisture } from './conditions.js'
 export {
   type CouponMaterial,
@@ -31,6 +32,7 @@ export {
   withProperties,
 } from './coupons.js'
 export * from './creep.js'
+export { type CreepFit, type CreepFitOptions, type CreepReading, fitFindley, fitFindleySinh, fitNortonBailey } from './creep-fit.js'
 export { type CreepLaw, complianceLaw, findleyLaw, findleySinhLaw, type LinearCreepLaw, relaxationLaw } from './creep-law.js'
 export * from './cyclic-life.js'
 export * from './data/index.js'
@@ -89,6 +91,13 @@ export {
   type Rows,
   type StrengthCurve,
 } from './record.js'
+export {
+  fitActivationEnergy,
+  fitRelaxation,
+  type RelaxationFit,
+  type RelaxationReading,
+  type ShiftReading,
+} from './relaxation-fit.js'
 export { type ServiceLimit, type ServiceVerdict, serviceMargin, serviceVerdict } from './service.js'
 export * from './shift.js'
 export { type DesignModulus, designModulus, type ModulusConditions, type ModulusFactor } from './stiffness.js'
@@ -100,3 +109,4 @@ export {
   moistureFactor,
   tabulatedStrengthFactor,
 } from './strength-factors.js'
+export { valuesPage } from './values-page.js'

@@ -1,0 +1,75 @@
+import { isPrior, type Property } from '../formula/index.js'
+import { KINDS, type Kind } from '../units/index.js'
+import { priorsOf } from './document.js'
+import { allMaterials } from './lookup.js'
+import { type Material, propertiesOf } from './record.js'
+
+const plain = (text: string) => text.replaceAll('|', '\\|').replaceAll(/\s+/g, ' ')
+const words = (name: string) =>
+  name.replaceAll(/([A-Z])|(\d+)/g, (_, capital: string | undefined, number: string | undefined) => ` ${capital?.toLowerCase() ?? number}`)
+
+/** Typical value and range in one unit, chosen so that the typical value reads well. */
+function valueText({ kind, si, low, high }: Property): string {
+  const { show, units } = KINDS[kind]
+  const rows = show.map((unit) => [unit, (units as Record<string, number | readonly [number, number]>)[unit]] as const)
+  const inUnit = (x: number, factor: number | readonly [number, number] | undefined) =>
+    typeof factor === 'number' ? x / factor : factor === undefined ? x : (x - factor[1]) / factor[0]
+  const [unit, factor] = [...rows].reverse().find(([, f]) => Math.abs(inUnit(si, f)) >= 1) ?? (rows[0] as (typeof rows)[number])
+  const digits = (x: number) => String(Number(inUnit(x, factor).toPrecision(3)))
+  return `${digits(si)} (${digits(low)} to ${digits(high)})${unit === '1' ? '' : ` ${unit as string}`}`
+}
+
+function section(material: Material): string {
+  const { share, names } = priorsOf(material)
+  const all = propertiesOf(material)
+  const curve = material.strengthCurve
+  const rows = all.map(
+    ([name, value]) =>
+      `| ${words(name)} | ${valueText(value as Property<Kind>)} | ${plain(value.conditions) || '–'} | ${value.source.level}${isPrior(value.source) ? ' (prior)' : ''} | ${plain(value.source.where)} |`,
+  )
+  const curveRows =
+    curve === undefined
+      ? []
+      : [
+          `| strength over temperature | ${curve.points.map(([celsius, low, typical, high]) => `${celsius} °C: ${typical} (${low} to ${high})`).join('; ')} | ${plain(curve.conditions)} | ${curve.source.level}${isPrior(curve.source) ? ' (prior)' : ''} | ${plain(curve.source.where)} |`,
+        ]
+  const remarks = (material.remarks ?? []).map((remark) => `- ${remark}`)
+  return [
+    `## ${material.name}`,
+    '',
+    `${material.title}. ${all.length} values, ${names.length} of them priors (${Math.round(100 * share)} %).`,
+    ...(remarks.length > 0 ? ['', ...remarks] : []),
+    '',
+    '| property | typical (range) | holds for | evidence | source |',
+    '|---|---|---|---|---|',
+    ...rows,
+    ...curveRows,
+    '',
+  ].join('\n')
+}
+
+/**
+ * A page of Markdown with every value of the given materials, its range, conditions, source and kind of evidence, and for each material the share that
+ * rests on priors: numbers from memory, common practice or assumption, which a coupon of your own should replace.
+ */
+export function valuesPage(materials: readonly Material[] = allMaterials()): string {
+  const overview = materials.map((material) => {
+    const { share, names } = priorsOf(material)
+    return `| ${material.name} | ${propertiesOf(material).length} | ${names.length} | ${Math.round(100 * share)} % |`
+  })
+  return [
+    '---',
+    'title: Values of the materials',
+    '---',
+    '',
+    '# Values of the materials',
+    '',
+    'Generated from the tables. A prior is a value from memory, common practice or assumption: replace it by a coupon of your own before a part depends on it.',
+    '',
+    '| material | values | priors | share |',
+    '|---|---|---|---|',
+    ...overview,
+    '',
+    ...materials.map(section),
+  ].join('\n')
+}
