@@ -31,6 +31,8 @@ export interface Plan {
   readonly rows: number
   /** Writes the SI values of one row. */
   fill(row: number, into: Float64Array): void
+  /** Writes the SI values of rows `from` to `to` (exclusive), a column for each input. */
+  fillColumns(from: number, to: number, into: readonly Float64Array[]): void
 }
 
 /** Reads what varies. Throws one `InputError` that lists every issue. */
@@ -56,21 +58,41 @@ export function planOf(formula: AnyFormula, over: Readonly<Record<string, unknow
       paths,
       kinds,
       rows: axes[0]?.count as number,
-      fill: (row, into) => {
+      ...byRow(paths.length, (row, into) => {
         for (let i = 0; i < axes.length; i++) into[i] = (axes[i] as Axis).value(row)
-      },
+      }),
     }
   if (design === 'grid') {
     const rows = axes.reduce((product, axis) => product * axis.count, 1)
-    const fill = (row: number, into: Float64Array) => {
-      let rest = row
-      for (let i = axes.length - 1; i >= 0; i--) {
-        const axis = axes[i] as Axis
-        into[i] = axis.value(rest % axis.count)
-        rest = Math.floor(rest / axis.count)
-      }
+    // How many rows a value of each input stands for: the last input varies fastest.
+    const repeats = axes.map((_, i) => axes.slice(i + 1).reduce((product, axis) => product * axis.count, 1))
+    const values = axes.map((axis) => Float64Array.from({ length: axis.count }, (_, k) => axis.value(k)))
+    const gridValue = (i: number, row: number) =>
+      (values[i] as Float64Array)[Math.floor(row / (repeats[i] as number)) % (axes[i] as Axis).count] as number
+    return {
+      paths,
+      kinds,
+      rows,
+      fill: (row, into) => {
+        for (let i = 0; i < axes.length; i++) into[i] = gridValue(i, row)
+      },
+      fillColumns: (from, to, into) => {
+        for (let i = 0; i < axes.length; i++) {
+          const column = into[i] as Float64Array
+          const repeat = repeats[i] as number
+          const own = values[i] as Float64Array
+          let k = Math.floor(from / repeat) % own.length
+          let left = repeat - (from % repeat)
+          for (let at = 0; at < to - from; at++) {
+            column[at] = own[k] as number
+            if (--left === 0) {
+              left = repeat
+              k = k + 1 === own.length ? 0 : k + 1
+            }
+          }
+        }
+      },
     }
-    return { paths, kinds, rows, fill }
   }
   const pointAt = 'sobol' in design ? sobolPoints(paths.length, design.seed) : latinPoints(design.latinHypercube, paths.length, design.seed)
   const point = new Float64Array(paths.length)
@@ -78,7 +100,21 @@ export function planOf(formula: AnyFormula, over: Readonly<Record<string, unknow
     pointAt(row, point)
     for (let i = 0; i < axes.length; i++) into[i] = (axes[i] as Axis).at(point[i] as number)
   }
-  return { paths, kinds, rows: sampled, fill }
+  return { paths, kinds, rows: sampled, ...byRow(paths.length, fill) }
+}
+
+/** A plan's rows had one by one, and as columns. */
+function byRow(width: number, fill: Plan['fill']): Pick<Plan, 'fill' | 'fillColumns'> {
+  const row = new Float64Array(width)
+  return {
+    fill,
+    fillColumns: (from, to, into) => {
+      for (let i = from; i < to; i++) {
+        fill(i, row)
+        for (let p = 0; p < width; p++) (into[p] as Float64Array)[i - from] = row[p] as number
+      }
+    },
+  }
 }
 
 type Points = (row: number, into: Float64Array) => void

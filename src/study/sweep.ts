@@ -9,7 +9,8 @@ import {
 } from '../formula/index.js'
 import { type In, InputError, type Issue, type Kind, Quantity } from '../units/index.js'
 import { type Design, type Plan, planOf, type Range } from './design.js'
-import { type KindAt, type ScalarPath, setAt, untyped, withValueAt } from './path.js'
+import { type KindAt, type ScalarPath, untyped, withValueAt } from './path.js'
+import { runRows } from './row-loop.js'
 import { type Column, numbers, Table } from './table.js'
 
 /** What a sweep varies: a list of values or a range for each input, by dotted path. */
@@ -66,29 +67,11 @@ export function runnerOf(formula: AnyFormula, { over, fixed = {}, design = 'grid
   if (issues.length > 0) throw new InputError(formula.id, issues)
   const kernel = formula.si as (x: unknown) => unknown
   const outputs = outputFields(formula.def.output)
-  const flat = plan.paths.every((path) => !path.includes('.'))
-
   const run = (from: number, to: number, columns: readonly Column[]) => {
-    const row = new Float64Array(plan.paths.length)
-    for (let i = from; i < to; i++) {
-      plan.fill(i, row)
-      for (let p = 0; p < row.length; p++) {
-        const value = row[p] as number
-        const path = plan.paths[p] as string
-        if (flat) x[path] = value
-        else setAt(x, path, value)
-        const column = columns[p] as { values: Float64Array }
-        column.values[i - from] = value
-      }
-      const y = kernel(x)
-      for (let k = 0; k < outputs.length; k++) {
-        const name = (outputs[k] as { key: string }).key
-        const value = name === '' ? y : (y as Record<string, unknown>)[name]
-        const column = columns[row.length + k] as { values: Float64Array } | { words: string[] }
-        if ('values' in column) column.values[i - from] = value as number
-        else column.words[i - from] = String(value)
-      }
-    }
+    const cells = columns.map((column) => ('values' in column ? column.values : (column.words as string[])))
+    const inputs = cells.slice(0, plan.paths.length) as Float64Array[]
+    plan.fillColumns(from, to, inputs)
+    runRows({ x, kernel, paths: plan.paths, inputs, keys: outputs.map(({ key }) => key), outputs: cells.slice(inputs.length) }, to - from)
   }
   const columns = (rows: number): Column[] => [
     ...plan.paths.map((path, i) => numbers(path, plan.kinds[i] as Kind, rows)),
