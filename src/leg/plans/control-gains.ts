@@ -1,0 +1,105 @@
+import { driveResonance, reflectedInertia, stiffnessAtMotor } from '../../capstan/index.js'
+import { encoderStep, LegDynamicsKernel } from '../../kinematics/index.js'
+import { Quantity } from '../../units/index.js'
+import { poseOf } from '../cases/motion.js'
+import type { Joint, Prepared } from '../numbers.js'
+import { torque } from './bench.js'
+
+/** Highest sensible gains of a position loop on the motor's encoder, and why not more. */
+export interface Gains {
+  /** Bandwidth of the position loop, and what sets it. */
+  readonly bandwidth: Quantity<'frequency'>
+  readonly limitedBy: string
+  /** Natural frequencies of leg and rotor on the cord, leg in the air. */
+  readonly motorLocked: Quantity<'frequency'>
+  readonly motorFree: Quantity<'frequency'>
+  /** Inertia that the loop moves, at the joint: leg about the joint and rotor. */
+  readonly inertia: Quantity<'momentOfInertia'>
+  /** Gains at the joint, and the same at the motor. */
+  readonly stiffness: Quantity<'torsionalStiffness'>
+  readonly damping: Quantity<'torsionalDamping'>
+  readonly motorStiffness: Quantity<'torsionalStiffness'>
+  readonly motorDamping: Quantity<'torsionalDamping'>
+  /** Torque ripple at the motor that one encoder count makes through the damping gain, speed taken over one loop period. */
+  readonly ripple: Quantity<'torque'>
+  readonly reasoning: readonly string[]
+}
+
+/** Gravity terms: holding torque is `thigh` sin(hip) + `shank` sin(hip + knee) at the hip and `shank` sin(hip + knee) at the knee, leg upright. */
+export interface GravityTerms {
+  readonly thigh: Quantity<'torque'>
+  readonly shank: Quantity<'torque'>
+}
+
+/** Links as rods about their middle; the hip link stands still where hip and knee move. @internal */
+export function rodLeg({ x }: Prepared, gravity: number): LegDynamicsKernel {
+  const rod = ({ mass, length }: { mass: number; length: number }) => {
+    const inertia = (mass * length * length) / 12
+    return [mass, 0, 0, -length / 2, inertia, inertia, 0, 0, 0, 0]
+  }
+  const none = [0, 0, 0, 0, 0, 0, 0, 0, 0, 0]
+  const { upper, lower, hipOffset } = x.links
+  return new LegDynamicsKernel(hipOffset, upper.length, lower.length, [none, rod(upper), rod(lower)], [0, 0, -gravity])
+}
+
+/** Gravity terms of the leg hanging from its hip. @internal */
+export function gravityTerms(leg: Prepared): GravityTerms {
+  const out = new Float64Array(3)
+  const still = new Float64Array(3)
+  // Thigh and shank both level: the knee carries the shank alone.
+  rodLeg(leg, 9.80665).torqueInto(out, 0, Float64Array.of(0, Math.PI / 2, 0), still, still, 0, 0, 0)
+  return { thigh: torque(out[1]! - out[2]!), shank: torque(out[2]!) }
+}
+
+/** Inertia of the standing leg about one joint, the other held. @internal */
+export function legInertia(leg: Prepared, joint: Joint): number {
+  const out = new Float64Array(3)
+  const unit = joint === 'hip' ? Float64Array.of(0, 1, 0) : Float64Array.of(0, 0, 1)
+  rodLeg(leg, 0).torqueInto(out, 0, Float64Array.from(poseOf(leg)), new Float64Array(3), unit, 0, 0, 0)
+  return out[joint === 'hip' ? 1 : 2]!
+}
+
+/** A sampled loop: bandwidth at most this part of its rate; its delay then costs some 30 degrees of phase. */
+const LOOP_SHARE = 1 / 20
+const DAMPING_RATIO = 0.7
+
+/** Gains of one joint at a stiffness of its drive. `loopRate` in Hz. @internal */
+export function gainsOf(leg: Prepared, joint: Joint, driveStiffness: number, loopRate: number): Gains {
+  const { ratio } = leg.drives[joint]
+  const { rotorInertia, encoderCounts } = leg.x.motor
+  const rotor = reflectedInertia.si({ rotorInertia, ratio })
+  const load = legInertia(leg, joint)
+  const resonance = driveResonance.si({ stiffness: Math.max(driveStiffness, 1e-9), loadInertia: load, reflectedInertia: rotor })
+  const byLoop = loopRate * LOOP_SHARE
+  const bandwidth = Math.min(resonance.usableBandwidth, byLoop)
+  const inertia = load + rotor
+  const speed = 2 * Math.PI * bandwidth
+  const wanted = inertia * speed * speed
+  const stiffness = Math.min(wanted, driveStiffness)
+  const damping = 2 * DAMPING_RATIO * Math.sqrt(stiffness * inertia)
+  const toMotor = (k: number) => stiffnessAtMotor.si({ stiffness: k, ratio })
+  const count = encoderStep.si({ countsPerTurn: encoderCounts, turnsPerJointTurn: 1 }).step
+  const limitedBy = resonance.usableBandwidth <= byLoop ? 'the resonance of leg and cord' : 'the rate of the control loop'
+  const hz = (x: number) => new Quantity(x, 'frequency')
+  return {
+    bandwidth: hz(bandwidth),
+    limitedBy,
+    motorLocked: hz(resonance.motorLocked),
+    motorFree: hz(resonance.motorFree),
+    inertia: new Quantity(inertia, 'momentOfInertia'),
+    stiffness: new Quantity(stiffness, 'torsionalStiffness'),
+    damping: new Quantity(damping, 'torsionalDamping'),
+    motorStiffness: new Quantity(toMotor(stiffness), 'torsionalStiffness'),
+    motorDamping: new Quantity(toMotor(damping), 'torsionalDamping'),
+    ripple: torque(toMotor(damping) * count * loopRate),
+    reasoning: [
+      `With the motor held the leg swings on its cord at ${hz(resonance.motorLocked)}; a loop on the motor's encoder cannot damp that and stays at a third of it (rule of thumb): ${hz(resonance.usableBandwidth)}.`,
+      `A loop at ${hz(loopRate)} carries a twentieth of its rate (rule of thumb): ${hz(byLoop)}. What governs is ${limitedBy}.`,
+      `Below that, leg and rotor move as one (${new Quantity(inertia, 'momentOfInertia')} at the joint): stiffness is inertia times the square of the angular bandwidth, damping for a damping ratio of ${DAMPING_RATIO}.`,
+      wanted > driveStiffness
+        ? 'The cord is softer than that, so the gain is held to the stiffness of the drive: more would only shake the motor.'
+        : 'The cord is stiffer than this gain, so the gain is what the foot feels.',
+      'With the foot on the ground the inertia is another: start at a quarter of these gains and raise them with the leg hung up.',
+    ],
+  }
+}

@@ -1,0 +1,91 @@
+import { significant } from '../../units/index.js'
+import { JOINTS } from '../numbers.js'
+import type { ControlSheet, JointControl } from './control.js'
+import { page, points, table } from './show.js'
+
+/** The control sheet as Markdown. */
+export function controlText(sheet: ControlSheet): string {
+  const { motor, joints, gravity, leg } = sheet
+  const rows: readonly (readonly [string, (one: JointControl) => unknown])[] = [
+    ['motor turns per joint turn, with sign', ({ ratio, sign }) => significant(sign * ratio.si, 5)],
+    ['joint limits', ({ jointLimits: [from, to] }) => `${from} to ${to}`],
+    ['motor at these limits', ({ motorLimits: [a, b] }) => `${significant(a.in('turn'), 5)} to ${significant(b.in('turn'), 5)} turn`],
+    ['encoder counts per degree of the joint', ({ countsPerAngle }) => significant(countsPerAngle.in('count/deg'), 5)],
+    ['joint torque per peak phase ampere', (one) => one.jointTorquePerPeakAmpere],
+    ['joint torque per rms phase ampere', (one) => one.jointTorquePerRmsAmpere],
+    ['torque of standing (feed-forward, foot loaded)', (one) => one.standTorque],
+    ['drag of the motor (feed-forward, with the sign of the speed)', ({ dragTorque, dragCurrent }) => `${dragTorque}, ${dragCurrent}`],
+    ['lost in the drive, share of its torque', (one) => significant(one.driveLoss.si, 2)],
+    ['stiffness of the drive at the joint', (one) => one.driveStiffness],
+    ['rotor as felt at the joint', (one) => one.reflectedInertia],
+    ['resonance, motor held / free', ({ gains }) => `${gains.motorLocked} / ${gains.motorFree}`],
+    ['highest sensible bandwidth', ({ gains }) => `${gains.bandwidth} (${gains.limitedBy})`],
+    ['highest sensible stiffness gain, joint / motor', ({ gains }) => `${gains.stiffness} / ${gains.motorStiffness}`],
+    ['damping gain with it, joint / motor', ({ gains }) => `${gains.damping} / ${gains.motorDamping}`],
+    ['motor torque ripple of one count through it', ({ gains }) => gains.ripple],
+  ]
+  return page([
+    `# ${leg.name}: control sheet`,
+    '## Conventions',
+    points(sheet.conventions),
+    '## Cautions',
+    points(sheet.cautions),
+    '## Motor',
+    table(
+      ['', 'value'],
+      [
+        ['pole pairs', motor.polePairs ?? 'not given: count them'],
+        ['torque per peak phase ampere', motor.torqueConstants.peakPhase],
+        ['the same, magnets warm', motor.warmTorqueConstant],
+        ['torque per rms phase ampere', motor.torqueConstants.rmsPhase],
+        ['torque per power-invariant q ampere', motor.torqueConstants.powerInvariant],
+        ['phase resistance (half of terminal to terminal), 20 degC', motor.phaseResistance],
+        ['the same with the winding as hot as walking makes it', motor.hottestPhaseResistance],
+      ],
+    ),
+    '## Joints',
+    table(
+      ['', ...JOINTS],
+      rows.map(([name, of]) => [name, ...JOINTS.map((joint) => of(joints[joint]))]),
+    ),
+    `Gravity feed-forward, leg in the air and the body level: hip ${gravity.thigh} × sin(hip) + ${gravity.shank} × sin(hip + knee); knee ${gravity.shank} × sin(hip + knee).`,
+    '## Current limits and what each protects',
+    table(
+      ['joint', 'limit', 'for', 'peak phase', 'rms phase', 'joint torque', 'protects'],
+      JOINTS.flatMap((joint) =>
+        joints[joint].currentLimits.map((one) => [
+          joint,
+          one.what,
+          one.duration ?? '',
+          one.peakPhase,
+          one.rmsPhase,
+          one.jointTorque,
+          one.protects,
+        ]),
+      ),
+    ),
+    '## Gains: why these and not more',
+    ...JOINTS.map((joint) => `**${joint}**\n\n${points(joints[joint].gains.reasoning)}`),
+    '## Homing that finds a slipped cord',
+    table(
+      ['joint', 'current', 'joint torque', 'counts from stop to stop', 'tolerance', 'smallest slip that shows'],
+      JOINTS.map((joint) => {
+        const { homing } = joints[joint]
+        return [
+          joint,
+          homing.current,
+          homing.jointTorque,
+          Math.round(homing.countsBetweenStops.si),
+          Math.ceil(homing.tolerance.si),
+          homing.smallestSlip,
+        ]
+      }),
+    ),
+    joints.hip.homing.procedure.map((step, i) => `${i + 1}. ${step}`).join('\n'),
+    '## Taken because the specification does not say',
+    table(
+      ['what', 'taken', 'why'],
+      sheet.assumed.map((one) => [one.what, one.value, one.why]),
+    ),
+  ])
+}

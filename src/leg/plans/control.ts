@@ -1,0 +1,279 @@
+import { reflectedInertia } from '../../capstan/index.js'
+import { bare } from '../../formula/index.js'
+import { encoderStep } from '../../kinematics/index.js'
+import { backEmfConstant, hotResistance, noLoadLoss, torqueConstants } from '../../thermal/index.js'
+import { type In, InputError, Quantity, quantity, show } from '../../units/index.js'
+import { driveState } from '../cases/drive.js'
+import { workOut } from '../cases/work-out.js'
+import { JOINTS, type Joint, type Prepared } from '../numbers.js'
+import { CAUTIONS } from '../report/content.js'
+import { bareSheet } from '../sheet.js'
+import type { Leg } from '../specification/describe.js'
+import { type Assumed, angle, benchLeg, count, ratio, torque } from './bench.js'
+import { type Gains, type GravityTerms, gainsOf, gravityTerms } from './control-gains.js'
+import { type CurrentLimit, continuousTorque, currentLimit, mechanicalTorque, pulseCurrent } from './control-limits.js'
+import { controlText } from './control-text.js'
+import { displayed } from './show.js'
+
+/** What the sheet needs and the specification does not hold. */
+export interface ControlOptions {
+  /** Rate of the position loop. Default 1 kHz. */
+  readonly loopRate?: In<'frequency'>
+  /** Durations for which current limits are wanted, at most two minutes: longer ones are no pulses. Default 1, 10 and 60 s. */
+  readonly durations?: readonly In<'time'>[]
+  /** Mass of copper in the winding. Default a sixth of the motor's mass. */
+  readonly copperMass?: In<'mass'>
+}
+
+/** How a slipped cord is found: the joint is driven against both its stops with little current, and the counts between are compared. */
+export interface HomingCheck {
+  readonly current: Quantity<'peakPhaseCurrent'>
+  readonly jointTorque: Quantity<'torque'>
+  /** Counts of the motor's encoder from stop to stop, rigid drive. */
+  readonly countsBetweenStops: Quantity<'count'>
+  /** What windup at both stops and rounding may add to that. */
+  readonly tolerance: Quantity<'count'>
+  /** The smallest slip that shows, at the joint. */
+  readonly smallestSlip: Quantity<'angle'>
+  readonly procedure: readonly string[]
+}
+
+/** The numbers of one driven joint. */
+export interface JointControl {
+  readonly joint: Joint
+  /** Motor turns per joint turn, without sign. */
+  readonly ratio: Quantity<'ratio'>
+  /** +1 where motor and joint turn alike, −1 where they turn against each other, both seen from the robot's left. */
+  readonly sign: 1 | -1
+  /** Joint limits, and the motor's turns there from the leg straight down, with sign, lower joint angle first. */
+  readonly jointLimits: readonly [Quantity<'angle'>, Quantity<'angle'>]
+  readonly motorLimits: readonly [Quantity<'angle'>, Quantity<'angle'>]
+  readonly countsPerAngle: Quantity<'countsPerAngle'>
+  /** Joint torque for one ampere, magnets cold, losses of the drive taken off. */
+  readonly jointTorquePerPeakAmpere: Quantity<'torqueConstantPeakPhase'>
+  readonly jointTorquePerRmsAmpere: Quantity<'torqueConstantRmsPhase'>
+  /** Smallest current first. */
+  readonly currentLimits: readonly CurrentLimit[]
+  /** Joint torque of standing still on all feet, as feed-forward while the foot bears load. */
+  readonly standTorque: Quantity<'torque'>
+  /** Motor torque that its drag takes whichever way it turns, and the share of transmitted torque the drive loses. */
+  readonly dragTorque: Quantity<'torque'>
+  readonly dragCurrent: Quantity<'peakPhaseCurrent'>
+  readonly driveLoss: Quantity<'ratio'>
+  /** Stiffness of the drive at the joint at walking torque, motor held. */
+  readonly driveStiffness: Quantity<'torsionalStiffness'>
+  readonly reflectedInertia: Quantity<'momentOfInertia'>
+  readonly gains: Gains
+  readonly homing: HomingCheck
+}
+
+/** Numbers to type into a motor controller, each in a named convention. Plain data; `controlText` renders it. */
+export interface ControlSheet {
+  readonly leg: Leg
+  readonly conventions: readonly string[]
+  readonly motor: {
+    readonly polePairs: Quantity<'count'> | undefined
+    /** Torque per ampere at the rotor, magnets at 20 °C, and peak phase with the magnets at the hottest walk. */
+    readonly torqueConstants: ReturnType<typeof constants>
+    readonly warmTorqueConstant: Quantity<'torqueConstantPeakPhase'>
+    /** Half the terminal resistance, cold and at the winding's class. */
+    readonly phaseResistance: Quantity<'electricalResistance'>
+    readonly hottestPhaseResistance: Quantity<'electricalResistance'>
+  }
+  readonly gravity: GravityTerms
+  readonly joints: { readonly [J in Joint]: JointControl }
+  readonly assumed: readonly Assumed[]
+  readonly cautions: readonly string[]
+}
+
+const CONVENTIONS = [
+  'Joint angles are right-handed about the axis that points to the robot’s left: zero with the leg straight down, a positive hip angle swings the foot backward, a positive knee angle folds the shank backward.',
+  'Motor angles are seen from the same side, zero with the leg straight down. A motor that faces the other way, or a controller that counts the other way, turns every sign of that joint over.',
+  'Peak phase current is the amplitude of a sinusoidal phase current: the q current of a vector controller that keeps amplitudes. Rms phase current is that over √2; a controller that keeps power shows it times √(3/2).',
+  'Limits are for the magnitude of the current, either way.',
+]
+
+/** Torque of the homing run as a share of what loosens the slack span. */
+const HOMING_SHARE = 0.2
+/** Copper over the mass of a motor, where nobody weighed it. */
+const COPPER_SHARE = 1 / 6
+/** Pulses longer than this heat the mount as well, s. */
+const LONGEST_PULSE = 120
+
+/**
+ * The control sheet of a leg: ratios and signs, limits in motor turns, counts, torque per ampere, current limits with what each protects,
+ * feed-forward terms, stiffness, inertia, gains with their reasoning, and a homing run that finds a slipped cord.
+ *
+ * Throws an `InputError` for options that cannot be read. Start low: a leg with wrong signs or gains moves hard and pinches.
+ */
+export function controlSheet(leg: Leg, options: ControlOptions = {}): ControlSheet {
+  const bench = benchLeg(leg)
+  const { motor } = bench.x
+  const loopRate = quantity('frequency', options.loopRate ?? '1 kHz')
+  const copper = quantity('mass', options.copperMass ?? [motor.mass * COPPER_SHARE, 'kg'])
+  const durations = (options.durations ?? ['1 s', '10 s', '60 s']).map((one) => quantity('time', one as In<'time'>))
+  const bad = [
+    ...(loopRate.si > 0 ? [] : [{ path: 'loopRate', given: show(options.loopRate), accepts: 'must be above zero' }]),
+    ...(copper.si > 0 && copper.si < motor.mass
+      ? []
+      : [{ path: 'copperMass', given: show(options.copperMass), accepts: 'must be above zero and below the mass of the motor' }]),
+    ...durations.flatMap((one, i) =>
+      one.si > 0 && one.si <= LONGEST_PULSE
+        ? []
+        : [{ path: `durations[${i}]`, given: show(options.durations?.[i]), accepts: 'must be above zero and at most 2 min' }],
+    ),
+  ]
+  if (bad.length > 0) throw new InputError('controlSheet', bad)
+  const emf = backEmfConstant.si({ speedConstant: motor.speedConstant, basis: motor.speedConstantBasis }).typical
+  const hot = workOut(bench, bareSheet, 'hotAfternoon')
+  const warm = Math.min(...JOINTS.map((joint) => hot.joints[joint].heat.backEmfConstant))
+  const ask = { leg: bench, emf, warm, loopRate: loopRate.si, copper: copper.si, durations: durations.map(({ si }) => si) }
+  const classLimit = hotResistance.si({
+    resistance: motor.terminalResistance / 2,
+    measuredAt: 293.15,
+    temperature: hottest(hot.joints),
+    conductor: 'copper',
+  })
+  const sheet: ControlSheet = {
+    leg,
+    conventions: CONVENTIONS,
+    motor: {
+      polePairs: motor.polePairs === undefined ? undefined : count(motor.polePairs),
+      torqueConstants: constants(emf),
+      warmTorqueConstant: constants(warm).peakPhase,
+      phaseResistance: new Quantity(motor.terminalResistance / 2, 'electricalResistance'),
+      hottestPhaseResistance: new Quantity(classLimit, 'electricalResistance'),
+    },
+    gravity: gravityTerms(bench),
+    joints: { hip: jointControl('hip', ask), knee: jointControl('knee', ask) },
+    assumed: [
+      { what: 'rate of the position loop', value: String(loopRate), why: options.loopRate === undefined ? 'a usual rate' : 'given' },
+      {
+        what: 'copper in the winding',
+        value: String(copper),
+        why: options.copperMass === undefined ? 'assumption: a sixth of the motor; limits for seconds rest on it' : 'given',
+      },
+      { what: 'links', value: 'even rods', why: 'gravity terms and inertia; weigh and balance yours' },
+    ],
+    cautions: CAUTIONS,
+  }
+  return displayed(sheet, controlText)
+}
+
+const hottest = (joints: ReturnType<typeof workOut>['joints']) =>
+  Math.max(...JOINTS.filter((joint) => joints[joint].heat.unsettled === undefined).map((joint) => joints[joint].heat.winding), 293.15)
+
+const constants = (emf: number) => torqueConstants({ backEmfConstant: new Quantity(emf, 'backEmfConstant') })
+
+interface Ask {
+  readonly leg: Prepared
+  readonly emf: number
+  readonly warm: number
+  readonly loopRate: number
+  readonly copper: number
+  readonly durations: readonly number[]
+}
+
+function jointControl(joint: Joint, { leg, emf, warm, loopRate, copper, durations }: Ask): JointControl {
+  const { x } = leg
+  const drive = x.drives[joint]
+  const n = leg.drives[joint].ratio
+  const sign = drive.arrangement === 'crossed' ? -1 : 1
+  const { from, to } = x.joints[joint]
+  const cold = torqueConstants.si({ backEmfConstant: emf })
+  const perAmpere = n * drive.efficiency
+  const warmPerAmpere = torqueConstants.si({ backEmfConstant: warm }).peakPhase * perAmpere
+  const walk = workOut(leg, bareSheet, 'walk').joints[joint]
+  const stand = workOut(leg, bareSheet, 'stand').joints[joint]
+  const { motor, controller } = x
+  const { dragTorque } = noLoadLoss.si({
+    voltage: motor.noLoadVoltage,
+    current: motor.noLoadCurrent,
+    terminalResistance: motor.terminalResistance,
+    speed: motor.noLoadVoltage * motor.speedConstant,
+  })
+  const most = controller.currentLimit * warmPerAmpere
+  const cap = 'the controller: its own limit'
+  const continuous = continuousTorque(leg, joint, most)
+  const moment = mechanicalTorque(leg, joint, controller.currentLimit * cold.peakPhase * perAmpere)
+  // Pulses start from where an hour of walking leaves the winding; from the continuous limit where that has no rest.
+  const start = startOf(leg, joint)
+  const pulses = durations.map((seconds) => {
+    const pulse = pulseCurrent(leg, seconds, start, copper)
+    const endless = continuous.torque / warmPerAmpere
+    // What may be held without end may be held for a moment too, unless walking has left the winding too hot for anything.
+    const heat = pulse === 0 ? 0 : Math.max(pulse, endless)
+    const peak = Math.min(heat, moment.torque / (cold.peakPhase * perAmpere), controller.currentLimit)
+    const protects =
+      peak === 0
+        ? 'motor winding: walking in hot air leaves it at its class already'
+        : peak === heat
+          ? heat === pulse
+            ? 'motor winding: reaches its class (motor.winding)'
+            : (continuous.by ?? cap)
+          : peak === controller.currentLimit
+            ? cap
+            : (moment.by ?? cap)
+    return currentLimit('for a time, winding warm from walking', seconds, peak, warmPerAmpere, protects)
+  })
+  return {
+    joint,
+    ratio: ratio(n),
+    sign,
+    jointLimits: [angle(from), angle(to)],
+    motorLimits: [angle(sign * n * from), angle(sign * n * to)],
+    countsPerAngle: new Quantity(1 / encoderStep.si({ countsPerTurn: motor.encoderCounts, turnsPerJointTurn: n }).step, 'countsPerAngle'),
+    jointTorquePerPeakAmpere: new Quantity(cold.peakPhase * perAmpere, 'torqueConstantPeakPhase'),
+    jointTorquePerRmsAmpere: new Quantity(cold.rmsPhase * perAmpere, 'torqueConstantRmsPhase'),
+    currentLimits: [
+      currentLimit('without end, held still in hot air', undefined, continuous.torque / warmPerAmpere, warmPerAmpere, continuous.by ?? cap),
+      ...pulses,
+      // Cold magnets give the most torque for a current: that is the case that breaks something.
+      currentLimit(
+        'never more',
+        undefined,
+        Math.min(moment.torque / (cold.peakPhase * perAmpere), controller.currentLimit),
+        cold.peakPhase * perAmpere,
+        moment.by ?? cap,
+      ),
+    ],
+    standTorque: torque(stand.motion.torque),
+    dragTorque: torque(dragTorque),
+    dragCurrent: new Quantity(dragTorque / cold.peakPhase, 'peakPhaseCurrent'),
+    driveLoss: ratio(1 - drive.efficiency),
+    driveStiffness: new Quantity(walk.drive.stiffness, 'torsionalStiffness'),
+    reflectedInertia: new Quantity(reflectedInertia.si({ rotorInertia: motor.rotorInertia, ratio: n }), 'momentOfInertia'),
+    gains: gainsOf(leg, joint, walk.drive.stiffness, loopRate),
+    homing: homingCheck(leg, joint, cold.peakPhase * perAmpere),
+  }
+}
+
+function startOf(leg: Prepared, joint: Joint): number {
+  const { heat } = workOut(leg, bareSheet, 'hotAfternoon').joints[joint]
+  return heat.unsettled === undefined ? heat.winding : leg.x.environment.hotAir
+}
+
+function homingCheck(leg: Prepared, joint: Joint, torquePerAmpere: number): HomingCheck {
+  const { ratio: n } = leg.drives[joint]
+  const { environment, joints, motor, drives } = leg.x
+  const still = driveState(leg, bare, { joint, torque: 0, footForce: 0, air: environment.normalAir, age: 'year' })
+  const push = HOMING_SHARE * Math.min(still.slackTorque, still.slipTorque)
+  const { windup } = driveState(leg, bare, { joint, torque: push, footForce: 0, air: environment.normalAir, age: 'year' })
+  const { step } = encoderStep.si({ countsPerTurn: motor.encoderCounts, turnsPerJointTurn: n })
+  const between = (joints[joint].to - joints[joint].from) / step
+  const tolerance = (2 * windup) / step + 1
+  const where = drives[joint].hold === 'clampedMidPinion' ? 'at its anchors or its clamp' : 'on the pinion or at its anchors'
+  return {
+    current: new Quantity(push / torquePerAmpere, 'peakPhaseCurrent'),
+    jointTorque: torque(push),
+    countsBetweenStops: count(between),
+    tolerance: count(tolerance),
+    smallestSlip: angle(tolerance * step),
+    procedure: [
+      'Hang the leg up. Limit the current to the one listed and drive slowly to the lower stop, then to the upper one; note the counts between.',
+      'Do it once when the leg is new and keep that number: it holds the true place of the stops.',
+      `At every start the number must come out the same within the tolerance. More counts between the stops: the cord has become soft or loose. The same number, but the stops at other counts than stored (encoder absolute over the turn): the cord has slipped ${where}, by the difference.`,
+      'A joint that stops short of its number is blocked: switch off, wait, and look before you reach in.',
+    ],
+  }
+}
