@@ -107,7 +107,7 @@ export const wallResponse = /* @__PURE__ */ formula('thermal.wallResponse', {
     coefficient: 'ratio',
   },
   assumes: ['uniform start', 'constant coefficient'],
-  valid: { 'Fourier number above 0.2, where one term is within 2 %': ({ fourier }) => fourier > 0.2 },
+  valid: { 'Fourier number from 0.2, where one term is within 2 % in the middle and 4 % at the surface': ({ fourier }) => fourier >= 0.2 },
   source: [{ level: 'published', where: 'Çengel, Heat and Mass Transfer, table 4-2; Heisler 1947' }],
   si: ({ biot, fourier }) => {
     const z = bracketRoot((x) => x * Math.sin(x) - biot * Math.cos(x), 0, Math.PI / 2)
