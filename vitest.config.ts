@@ -14,6 +14,9 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/consumers/**', 'node_modules/**'],
+    // A busy machine is no failure: speed is measured in bench/, and a hang ends here.
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
     reporters: ['default'],
   },
 })
