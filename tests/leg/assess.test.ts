@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { bare } from '../../src/formula/index.js'
+import { heatOf } from '../../src/leg/cases/heat.js'
 import { mountRingResistance, mountRingResistanceExact } from '../../src/leg/cases/mount.js'
 import { workOut } from '../../src/leg/cases/work-out.js'
 import { CHECKS } from '../../src/leg/checks/index.js'
@@ -165,6 +167,31 @@ describe('checks that only some legs need', () => {
     expect(wraps(3)).toBeUndefined()
   })
 
+  test('fields that nobody minds on this leg act on another: print settings, through bolts, bearing, inductance, hop height', () => {
+    const knee = first.drives.knee
+    const reserve = (change: object, id: string) =>
+      assess(describeLeg({ ...first, ...change } as never)).checks.find((check) => check.id === id && (check.joint ?? 'knee') === 'knee')
+        ?.reserve as number
+    const bolted = { drives: { ...first.drives, knee: { ...knee, drum: { ...knee.drum, throughBolts: 3, throughBoltClampLoad: '30 N' } } } }
+    expect(reserve(bolted, 'drum.split')).toBeGreaterThan(1.05 * reserve({}, 'drum.split'))
+    expect(reserve({ print: { ...first.print, walls: 2 } }, 'boss.zone')).toBeLessThan(1)
+    expect(reserve({ print: { ...first.print, walls: 2, infill: 0.8 } }, 'boss.zone')).toBe(1)
+    expect(reserve({ print: { ...first.print, walls: 2, lineWidth: '1.1 mm' } }, 'boss.zone')).toBeGreaterThan(1)
+    const poor = { own: { bore: '10 mm', outerDiameter: '22 mm', width: '6 mm', staticRating: '0.9 kN', dynamicRating: '60 N' } }
+    const life = reserve({ bearings: { ...first.bearings, size: undefined, ...poor } }, 'bearing.life')
+    // Life goes with the cube of the rating (ISO 281).
+    const better = { own: { ...poor.own, dynamicRating: '120 N' } }
+    expect(reserve({ bearings: { ...first.bearings, size: undefined, ...better } }, 'bearing.life') / life).toBeCloseTo(8, 10)
+    expect(reserve({ motor: { ...first.motor, phaseInductance: '400 uH' } }, 'motor.speed')).toBeLessThan(reserve({}, 'motor.speed'))
+    expect(() => describeLeg({ ...first, motor: { ...first.motor, polePairs: undefined } } as never)).toThrow(
+      /motor.polePairs is missing; is needed/,
+    )
+    const hop = (height: string) =>
+      assess(describeLeg({ ...first, usage: { ...first.usage, hopHeight: height } } as never), { cases: ['hop'] }).cases[0]?.footForce
+        .si as number
+    expect(hop('90 mm') / hop('0 mm')).toBeCloseTo(2, 12)
+  })
+
   test('a retained bearing needs no press fit; sleeves spare the print under the heads', () => {
     const ids = new Set(revisedVerdict.checks.map(({ id }) => id))
     expect(ids).not.toContain('bearing.seat')
@@ -177,7 +204,7 @@ describe('checks that only some legs need', () => {
 describe('heat', () => {
   test('settles at a fixed point where heat in is heat out, in every warm load case', () => {
     const leg = prepare(legNumbers(revised))
-    for (const id of ['stand', 'walk', 'stall', 'trot', 'hotAfternoon', 'slope'] as const) {
+    for (const id of ['stand', 'walk', 'trot', 'hotAfternoon', 'slope'] as const) {
       const state = workOut(leg, bareSheet, id)
       for (const joint of ['hip', 'knee'] as const) {
         const { heat } = state.joints[joint]
@@ -186,6 +213,44 @@ describe('heat', () => {
         expect(heat.loss).toBeCloseTo(0.75 * heat.heatingCurrent ** 2 * heat.resistance, 8)
       }
     }
+  })
+
+  describe('a stall of a stated time', () => {
+    const leg = prepare(legNumbers(revised))
+    const motion = workOut(leg, bareSheet, 'stall').joints.knee.motion
+    const ask = { joint: 'knee', motion, air: 313.15, wind: 0, heating: 'held' } as const
+    const stalled = (heldFor: number, steps?: number) => heatOf(leg, bare, { ...ask, heldFor, ...(steps === undefined ? {} : { steps }) })
+    const settled = heatOf(leg, bare, ask)
+
+    test('begins with the heat that motor and sink take up, and ends where temperatures settle', () => {
+      const capacity = 0.41 * 450 + 0.084 * 0.096 * 0.004 * 2700 * 896
+      const soon = stalled(1, 400)
+      expect((soon.mount - 313.15) / (soon.loss / capacity)).toBeGreaterThan(0.9)
+      expect((soon.mount - 313.15) / (soon.loss / capacity)).toBeLessThan(1)
+      expect(Math.abs(stalled(1e7).mount - settled.mount)).toBeLessThan(1e-3)
+      expect(Math.abs(stalled(1e7).winding - settled.winding)).toBeLessThan(1e-3)
+    })
+
+    test('six steps are good to half a kelvin, and hotter with time', () => {
+      let last = 313.15
+      for (const time of [10, 60, 300, 1200, 3600, 7200]) {
+        const { mount } = stalled(time)
+        expect(Math.abs(mount - stalled(time, 400).mount), String(time)).toBeLessThan(0.5)
+        expect(mount).toBeGreaterThan(last)
+        last = mount
+      }
+      expect(last).toBeLessThan(settled.mount + 1e-3)
+    })
+
+    test('what would run away in the end bears a short stall', () => {
+      const hot = prepare(legNumbers(first))
+      const of = (heldFor: number | undefined) =>
+        heatOf(hot, bare, { ...ask, motion: workOut(hot, bareSheet, 'stall').joints.knee.motion, heldFor })
+      expect(of(undefined).unsettled).toBeDefined()
+      expect(of(60).unsettled).toBeUndefined()
+      expect(of(60).mount).toBeLessThan(330)
+      expect(of(1e5).unsettled?.loop).toMatch(/copper loss/)
+    })
   })
 
   test('a loop that comes to no rest is named, and nothing is made up', () => {

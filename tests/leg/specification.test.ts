@@ -72,7 +72,15 @@ describe('a readable specification', () => {
     const { normalAir: _, ...environment } = given.environment as Record<string, unknown>
     const older = { ...given, environment, schemaVersion: 1, air: '12 degC' }
     expect(describeLeg(older as never).environment.normalAir.in('degC')).toBeCloseTo(12, 10)
-    expect(describeLeg(older as never).schemaVersion).toBe(2)
+    expect(describeLeg(older as never).schemaVersion).toBe(3)
+    const second = {
+      ...given,
+      schemaVersion: 2,
+      print: { ...(given.print as object), layerHeight: '0.2 mm' },
+      usage: { ...(given.usage as object), hopDutyFactor: 0.4 },
+    }
+    expect(describeLeg(second as never)).toEqual(describeLeg(given as never))
+    expect(() => describeLeg({ ...second, schemaVersion: 3 } as never)).toThrow(/print\.layerHeight/)
   })
 })
 

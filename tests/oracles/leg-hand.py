@@ -53,6 +53,8 @@ out['trot'] = {'hip': float(max((t[1] for t in trot), key=abs)), 'knee': float(m
 # Drop of 60 mm on two feet that give way over 90 mm, half sine: peak is pi/2 of the mean m g (1 + h/s) / 2.
 drop = pi / 2 * mass * g * (1 + mpf('0.060') / mpf('0.090')) / 2
 out['drop'] = {'force': float(drop), 'knee': float(torques(mpf(0), drop, mpf(0))[2])}
+# Hop of 30 mm on four feet that push over 90 mm: the work of the feet lifts the weight by travel and height together.
+out['hop'] = {'force': float(pi / 2 * (mass * g * (mpf('0.090') + mpf('0.030')) / mpf('0.090')) / 4)}
 slope = mpf('14') * pi / 180
 rear = mpf('0.5') + mpf('0.290') / mpf('0.420') * tan(slope)
 f = mass * g * cos(slope) * 2 * rear / legs / duty

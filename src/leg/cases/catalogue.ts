@@ -1,3 +1,6 @@
+import type { Evaluator } from '../../formula/index.js'
+import { jumpPush, tipOverSlope } from '../../kinematics/index.js'
+import { uphillShare } from '../load-share.js'
 import type { Prepared } from '../numbers.js'
 import type { Stance } from './motion.js'
 
@@ -24,14 +27,16 @@ export interface LoadCase {
   readonly title: string
   /** What happens, in one sentence. */
   readonly story: string
-  /** How the foot is loaded; nothing where the leg is unloaded. */
-  readonly stance: (leg: Prepared) => Stance | undefined
+  /** How the foot is loaded, by the formulas it follows from; nothing where the leg is unloaded. */
+  readonly stance: (leg: Prepared, of: Evaluator) => Stance | undefined
   /** Temperature of the air, K. */
   readonly air: (leg: Prepared) => number
   /** Air speed over the motors, m/s. */
   readonly wind: (leg: Prepared) => number
   /** Whether motors warm up in it, and how: held still with one phase worst, or turning. */
   readonly heating: 'none' | 'held' | 'moving'
+  /** How long the motors are held from cold, s; until temperatures settle where silent. */
+  readonly heldFor?: (leg: Prepared) => number
   /** Time under load that creep counts, s. */
   readonly duration: (leg: Prepared) => number
   /** Load cycles that fatigue counts. */
@@ -43,6 +48,25 @@ export interface LoadCase {
 const GRAVITY = 9.80665
 /** Loads of a moment: the time materials' short-term strength stands for. */
 const MOMENT = 1
+
+/** Force of some of the legs that stop or push off the whole robot over a travel: constant over the travel, half a sine over time. */
+const leaping = ({ x }: Prepared, of: Evaluator, height: number, feet: number): Stance => {
+  const { totalForce } = of(jumpPush, {
+    mass: x.robot.mass,
+    jumpHeight: height,
+    pushTravel: x.usage.landingTravel,
+    gravity: GRAVITY,
+  })
+  return {
+    ...walking({ x } as Prepared, 0),
+    legShare: totalForce / (x.robot.mass * GRAVITY * feet),
+    dutyFactor: 1,
+    shape: 'halfSine',
+    speed: 0,
+    stepLength: 0,
+    clearance: 0,
+  }
+}
 
 const walking = ({ x }: Prepared, traction = x.usage.traction): Stance => ({
   gravity: GRAVITY,
@@ -97,7 +121,7 @@ export const CASES: { readonly [I in CaseId]: LoadCase } = {
     id: 'walk',
     title: 'Walk',
     story: 'A slow walk with the load, on an ordinary day, until temperatures settle.',
-    stance: walking,
+    stance: (leg) => walking(leg),
     air: normal,
     wind,
     heating: 'moving',
@@ -108,11 +132,13 @@ export const CASES: { readonly [I in CaseId]: LoadCase } = {
   stall: {
     id: 'stall',
     title: 'Stall in hot still air',
-    story: 'The leg holds the hardest pose of its walk without moving, in hot still air, until temperatures settle.',
-    stance: walking,
+    story:
+      'The leg, cold until then, is blocked in the hardest pose of its walk in hot still air, until it is switched off after the stall time.',
+    stance: (leg) => walking(leg),
     air: hot,
     wind: still,
     heating: 'held',
+    heldFor: ({ x }) => x.usage.stallTime,
     duration: ({ x }) => x.usage.stallTime,
     cycles: once,
     age: 'new',
@@ -139,15 +165,8 @@ export const CASES: { readonly [I in CaseId]: LoadCase } = {
   hop: {
     id: 'hop',
     title: 'Hop',
-    story: 'Hops on all feet, the force of each foot at its peak when the leg is most bent.',
-    stance: ({ x }) => ({
-      ...walking({ x } as Prepared, 0),
-      dutyFactor: x.usage.hopDutyFactor,
-      shape: 'halfSine',
-      speed: 0,
-      stepLength: 0,
-      clearance: 0,
-    }),
+    story: 'A hop on all feet: they push off and land over the landing travel, the force of each at its peak when the leg is most bent.',
+    stance: (leg, of) => leaping(leg, of, leg.x.usage.hopHeight, leg.x.robot.legs),
     air: normal,
     wind: still,
     heating: 'none',
@@ -159,16 +178,8 @@ export const CASES: { readonly [I in CaseId]: LoadCase } = {
     id: 'drop',
     title: 'Drop',
     story: 'The robot is dropped on two feet and the legs give way under control.',
-    stance: ({ x }) => ({
-      ...walking({ x } as Prepared, 0),
-      // Two feet stop the fall over the landing travel: mean force m g (1 + h / s), half a sine over time and travel alike.
-      legShare: 0.5 * (1 + x.usage.dropHeight / x.usage.landingTravel),
-      dutyFactor: 1,
-      shape: 'halfSine',
-      speed: 0,
-      stepLength: 0,
-      clearance: 0,
-    }),
+    // A landing is a push-off run backwards.
+    stance: (leg, of) => leaping(leg, of, leg.x.usage.dropHeight, 2),
     air: normal,
     wind: still,
     heating: 'none',
@@ -180,7 +191,7 @@ export const CASES: { readonly [I in CaseId]: LoadCase } = {
     id: 'hotAfternoon',
     title: 'Walk on a hot still afternoon',
     story: 'The walk, in hot still air, until temperatures settle.',
-    stance: walking,
+    stance: (leg) => walking(leg),
     air: hot,
     wind: still,
     heating: 'moving',
@@ -192,7 +203,7 @@ export const CASES: { readonly [I in CaseId]: LoadCase } = {
     id: 'coldMorning',
     title: 'Cold morning',
     story: 'The first steps on a cold morning: cord and prints have changed length, the motors are cold.',
-    stance: walking,
+    stance: (leg) => walking(leg),
     air: ({ x }) => x.environment.coldAir,
     wind: still,
     heating: 'none',
@@ -204,11 +215,15 @@ export const CASES: { readonly [I in CaseId]: LoadCase } = {
     id: 'slope',
     title: 'Carry up a slope',
     story: 'The walk, straight up the steepest slope, the rear legs carrying more than the front ones.',
-    stance: (leg) => {
-      const { slope } = leg.x.usage
-      const height = leg.x.robot.centreOfMassHeight ?? leg.x.robot.standHeight
-      const rear = 0.5 + (height / leg.x.robot.hipSpacing) * Math.tan(slope)
-      return { ...walking(leg, Math.tan(slope)), gravity: GRAVITY * Math.cos(slope), legShare: (2 * Math.min(1, rear)) / leg.x.robot.legs }
+    stance: (leg, of) => {
+      const { robot, usage } = leg.x
+      const tipOver = of(tipOverSlope, { marginToEdge: robot.hipSpacing / 2, height: robot.centreOfMassHeight ?? robot.standHeight })
+      const rear = of(uphillShare, { slope: usage.slope, tipOverSlope: tipOver })
+      return {
+        ...walking(leg, Math.tan(usage.slope)),
+        gravity: GRAVITY * Math.cos(usage.slope),
+        legShare: (2 * rear) / robot.legs,
+      }
     },
     air: normal,
     wind,
@@ -221,7 +236,7 @@ export const CASES: { readonly [I in CaseId]: LoadCase } = {
     id: 'season',
     title: 'A season of walking',
     story: 'Every stride of a season: fatigue, creep and relaxation, damp prints, an aged pretension.',
-    stance: walking,
+    stance: (leg) => walking(leg),
     air: normal,
     wind,
     heating: 'none',

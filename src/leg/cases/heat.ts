@@ -7,6 +7,7 @@ import {
   forcedConvection,
   hotResistance,
   hotSteadyState,
+  lumpedResponse,
   magnetDerating,
   motorTorqueBand,
   naturalConvection,
@@ -25,6 +26,10 @@ export interface HeatAsk {
   readonly air: number
   readonly wind: number
   readonly heating: 'none' | 'held' | 'moving'
+  /** How long it is held from cold, s; until temperatures settle where silent. */
+  readonly heldFor?: number | undefined
+  /** Steps that time is taken in; six are good to half a kelvin (tested against hundreds). */
+  readonly steps?: number
 }
 
 /** Motor and mount in one load case, SI. */
@@ -95,11 +100,12 @@ interface Basis {
 export function heatOf(leg: Prepared, of: Evaluator, ask: HeatAsk): Heat {
   const basis = basisOf(leg, of, ask)
   // Films are weak where there is no difference yet: start warm, and take a runaway seriously only when a hotter mount does not cure it.
+  if (ask.heating === 'none') return round(leg, of, basis, basis.air, basis.air)
+  if (ask.heldFor !== undefined) return heldFor(leg, of, basis, ask.heldFor, ask.steps ?? STALL_STEPS)
   let mount = basis.air + FIRST_GUESS
   let can = mount
   let rounds = 0
   let heat: Heat
-  if (ask.heating === 'none') return round(leg, of, basis, basis.air, basis.air)
   let lastMount = Number.NaN
   let lastMoved = Number.NaN
   do {
@@ -127,7 +133,11 @@ export function heatOf(leg: Prepared, of: Evaluator, ask: HeatAsk): Heat {
     if (of !== bare) recordMount(leg, of, basis.air + 0.4 * (last.mount - basis.air), basis)
     if (last.unsettled === undefined && Math.abs(last.mount - mount) < 10 * SETTLED) return { ...last, rounds }
   }
-  // No rest: what the cold motor does, and for the runaway the films of a mount far hotter than it may be.
+  return restless(leg, of, basis, rounds, heat.unsettled)
+}
+
+/** A motor that comes to no rest: what the cold motor does, and for the runaway the films of a mount far hotter than it may be. */
+function restless(leg: Prepared, of: Evaluator, basis: Basis, rounds: number, why: Heat['unsettled']): Heat {
   const hot = round(leg, of, basis, basis.air + FAR_TOO_HOT, basis.air + FAR_TOO_HOT)
   const cold = round(leg, bare, { ...basis, heatingTorque: 0, ironLoss: 0 }, basis.air, basis.air)
   return {
@@ -142,7 +152,103 @@ export function heatOf(leg: Prepared, of: Evaluator, ask: HeatAsk): Heat {
     resistanceToAir: hot.resistanceToAir,
     rounds,
     heading: hot.unsettled === undefined ? hot.mount : undefined,
-    unsettled: heat.unsettled ?? hot.unsettled ?? noRest(rounds),
+    unsettled: why ?? hot.unsettled ?? noRest(rounds),
+  }
+}
+
+/** Rise of the can over that of the mount to begin with. */
+const COLD_CAN_SHARE = 0.8
+/** Steps of a stall; each is the exact course of one body while films and loss stand still, taken at its middle. */
+const STALL_STEPS = 6
+
+/**
+ * A motor held still from cold for a time: motor and sink warm up as one body, the winding (whose own lag is seconds) rides on it. What the
+ * printed plate stores is left out.
+ */
+function heldFor(leg: Prepared, of: Evaluator, basis: Basis, time: number, steps: number): Heat {
+  const step = { heatCapacity: heatCapacityOf(leg), time: time / steps }
+  let mount = basis.air
+  let last = { ...step, initial: mount, final: mount, thermalResistance: 1 }
+  let body = bodyAt(leg, bare, basis, mount, COLD_CAN_SHARE)
+  for (let i = 0; i < steps; i++) {
+    if (body === undefined) return restless(leg, of, basis, i, beyondWithin(time))
+    const half = lumpedResponse.si({ ...last, time: step.time / 2, initial: mount, final: body.final, thermalResistance: body.resistance })
+    const middle = bodyAt(leg, bare, basis, half.temperature, body.canShare)
+    if (middle === undefined) return restless(leg, of, basis, i, beyondWithin(time))
+    last = { ...step, initial: mount, final: middle.final, thermalResistance: middle.resistance }
+    mount = lumpedResponse.si(last).temperature
+    body = mount > BEYOND ? undefined : bodyAt(leg, bare, basis, mount, middle.canShare)
+  }
+  if (body === undefined) return restless(leg, of, basis, steps, beyondWithin(time))
+  if (of === bare) return body.heat
+  // Once more, for the record: the last step, the films and loss at its end.
+  of(lumpedResponse, last)
+  bodyAt(leg, of, basis, mount, body.usedShare)
+  recordMount(leg, of, basis.air + 0.4 * (mount - basis.air), basis)
+  return body.heat
+}
+
+const beyondWithin = (time: number) => ({
+  loop: 'copper loss and winding temperature',
+  why: `Within ${Math.round(time)} s of stall the mount passes ${BEYOND - 273} degC or the winding runs away from it.`,
+})
+
+/** Heat that motor and sink take per kelvin. */
+function heatCapacityOf({ x, sink }: Prepared): number {
+  const own = x.motor.mass * x.motor.specificHeat
+  if (x.sink === undefined || sink === undefined) return own
+  const { density, specificHeat } = sink.material
+  const { width, height, thickness } = x.sink
+  return own + width * height * thickness * (density?.si ?? 0) * (specificHeat?.si ?? 0)
+}
+
+/** Motor and mount with the mounting face at a temperature: what it is heading for, and through which resistance. */
+interface Body {
+  readonly final: number
+  readonly resistance: number
+  /** Rise of the can over that of the mount: as it was taken, and as it comes out. */
+  readonly usedShare: number
+  readonly canShare: number
+  readonly heat: Heat
+}
+
+/** Nothing where the winding runs away from a mount this hot. */
+function bodyAt(leg: Prepared, of: Evaluator, basis: Basis, mount: number, usedShare: number): Body | undefined {
+  const { motor } = leg.x
+  const can = basis.air + usedShare * (mount - basis.air)
+  const { emf, heatingCurrent, current, lossAt20 } = currentsAt(leg, of, basis, can)
+  const canG = canConductance(leg, of, can, basis)
+  const canPath = 1 / (motor.mountToCan + 1 / canG)
+  const total = canPath + mountConductance(leg, of, mount, basis)
+  const steady = of(hotSteadyState, { lossAt20, thermalResistance: motor.windingToMount, ambient: mount })
+  if (steady.state !== 'steady') return undefined
+  const { loss, temperature: windingMean } = steady
+  return {
+    final: basis.air + (loss + basis.ironLoss) / total,
+    resistance: 1 / total,
+    usedShare,
+    canShare: canPath / canG,
+    heat: {
+      motorTorque: basis.motorTorque,
+      heatingTorque: basis.heatingTorque,
+      motorSpeed: basis.motorSpeed,
+      loadedMotorSpeed: basis.loadedMotorSpeed,
+      backEmfConstant: emf,
+      resistance: hotTerminals(leg, of, windingMean),
+      current,
+      heatingCurrent,
+      loss,
+      ironLoss: basis.ironLoss,
+      winding: mount + basis.share * loss * motor.windingToMount,
+      windingMean,
+      mount,
+      can: basis.air + (mount - basis.air) * (canPath / canG),
+      lossAt20,
+      resistanceToAir: motor.windingToMount + 1 / total,
+      rounds: 2 * STALL_STEPS,
+      heading: undefined,
+      unsettled: undefined,
+    },
   }
 }
 
@@ -189,17 +295,26 @@ function ironLossOf({ x: { motor } }: Prepared, of: Evaluator, speed: number): n
   return of(dragLoss, { constantDrag: dragTorque, viscousDrag: 0, speed })
 }
 
-/** One round: temperatures in, temperatures out. */
-function round(leg: Prepared, of: Evaluator, basis: Basis, mount: number, can: number): Heat {
-  const { motor } = leg.x
+/** Currents for the torques with magnets at a temperature, and the copper loss of the one that heats, winding at 20 °C. */
+function currentsAt({ x: { motor } }: Prepared, of: Evaluator, basis: Basis, magnets: number) {
   const { backEmfConstant: emf } = of(magnetDerating, {
     backEmfConstant: basis.coldEmf,
-    magnetTemperature: can,
+    magnetTemperature: magnets,
     coefficient: MAGNET_COEFFICIENT,
   })
   const heatingCurrent = of(currentsForTorque, { torque: basis.heatingTorque, backEmfConstant: emf }).peakPhase
   const current = of(currentsForTorque, { torque: basis.motorTorque, backEmfConstant: emf }).peakPhase
   const lossAt20 = of(copperLoss, { peakPhaseCurrent: heatingCurrent, terminalResistance: motor.terminalResistance })
+  return { emf, heatingCurrent, current, lossAt20 }
+}
+
+const hotTerminals = ({ x: { motor } }: Prepared, of: Evaluator, temperature: number) =>
+  of(hotResistance, { resistance: motor.terminalResistance, measuredAt: ROOM, temperature, conductor: 'copper' })
+
+/** One round: temperatures in, temperatures out. */
+function round(leg: Prepared, of: Evaluator, basis: Basis, mount: number, can: number): Heat {
+  const { motor } = leg.x
+  const { emf, heatingCurrent, current, lossAt20 } = currentsAt(leg, of, basis, can)
   const canG = canConductance(leg, of, can, basis)
   const canPath = 1 / (motor.mountToCan + 1 / canG)
   const total = canPath + mountConductance(leg, of, mount, basis)
@@ -216,12 +331,7 @@ function round(leg: Prepared, of: Evaluator, basis: Basis, mount: number, can: n
     motorSpeed: basis.motorSpeed,
     loadedMotorSpeed: basis.loadedMotorSpeed,
     backEmfConstant: emf,
-    resistance: of(hotResistance, {
-      resistance: motor.terminalResistance,
-      measuredAt: ROOM,
-      temperature: windingMean,
-      conductor: 'copper',
-    }),
+    resistance: hotTerminals(leg, of, windingMean),
     current,
     heatingCurrent,
     loss,

@@ -68,8 +68,7 @@ const branchOf = (leg: Prepared): number => (leg.x.joints.knee.from + leg.x.join
 const kernelOf = ({ x }: Prepared) => new LegKernel(x.links.hipOffset, x.links.upper.length, x.links.lower.length)
 
 /** Joint torques, speeds and angles over a stride; a stance without step is a pose held. */
-export function motionOver(leg: Prepared, sheet: Sheet, stage: string, stance: Stance): Motion {
-  if (sheet.recording) sheet.open(stage)
+export function motionOver(leg: Prepared, sheet: Sheet, stance: Stance): Motion {
   const kernel = kernelOf(leg)
   const branch = branchOf(leg)
   const moving = stance.stepLength > 0

@@ -15,8 +15,9 @@ const UNLOADED: JointMotion = { torque: 0, rms: 0, speed: 0, loadedSpeed: 0, low
 /** Works out one load case: forces and poses, then temperatures, then cord tensions at those temperatures. */
 export function workOut(leg: Prepared, sheet: Sheet, id: CaseId): CaseState {
   const loadCase = CASES[id]
-  const stance = loadCase.stance(leg)
-  const motion = stance === undefined ? undefined : motionOver(leg, sheet, sheet.recording ? stageOf('motion', id, 'hip') : '', stance)
+  if (sheet.recording) sheet.open(stageOf('motion', id, 'hip'))
+  const stance = loadCase.stance(leg, sheet.of)
+  const motion = stance === undefined ? undefined : motionOver(leg, sheet, stance)
   const air = loadCase.air(leg)
   const joints = {} as Record<Joint, JointState>
   for (const joint of JOINTS) joints[joint] = jointState(leg, sheet, id, joint, motion, air)
@@ -27,7 +28,14 @@ function jointState(leg: Prepared, sheet: Sheet, id: CaseId, joint: Joint, motio
   const loadCase = CASES[id]
   const moved = motion?.[joint] ?? UNLOADED
   if (sheet.recording) sheet.open(stageOf('heat', id, joint))
-  const heat = heatOf(leg, sheet.of, { joint, motion: moved, air, wind: loadCase.wind(leg), heating: loadCase.heating })
+  const heat = heatOf(leg, sheet.of, {
+    joint,
+    motion: moved,
+    air,
+    wind: loadCase.wind(leg),
+    heating: loadCase.heating,
+    heldFor: loadCase.heldFor?.(leg),
+  })
   if (sheet.recording) sheet.open(stageOf('drive', id, joint))
   const drive = driveState(leg, sheet.of, {
     joint,

@@ -1,6 +1,6 @@
 import { clampLoadQuasiElastic, embeddingLoss } from '../../fasteners/index.js'
 import type { Evaluator } from '../../formula/index.js'
-import { arrheniusShift, equivalentTime } from '../../materials/index.js'
+import { arrheniusShift, equivalentTime, findleyStrain } from '../../materials/index.js'
 import type { Matter } from '../matter.js'
 import type { Scene } from '../state.js'
 import { type BoltGroup, softest, type TightBolt } from './bolt-group.js'
@@ -29,7 +29,7 @@ export function clampLeft(of: Evaluator, { leg }: Scene, group: BoltGroup, bolt:
   const warm = of(equivalentTime, { time: walking, shift: shiftOf(of, layer, temperature) })
   const time = usage.days * 86_400 + warm
   // Tightening again after a week makes good what the first week took; creep goes on from there.
-  const creepRatio = bolts.retightened ? grown(layer, time) / grown(layer, WEEK) : grown(layer, time)
+  const creepRatio = bolts.retightened ? grown(of, layer, time) / grown(of, layer, WEEK) : grown(of, layer, time)
   return of(clampLoadQuasiElastic, {
     clampLoad: bolts.retightened ? bolt.preload : settled,
     elasticCompliance: bolt.boltCompliance,
@@ -38,7 +38,14 @@ export function clampLeft(of: Evaluator, { leg }: Scene, group: BoltGroup, bolt:
   }).clampLoad
 }
 
-const grown = (layer: Matter, time: number) => 1 + layer.creepCoefficient * (time / HOUR) ** layer.creepExponent
+/** A strain small enough for the linear law. */
+const SMALL = 1e-3
+
+/** Strain under a constant load over that at once. */
+function grown(of: Evaluator, { modulus, creepCoefficient, creepExponent }: Matter, time: number): number {
+  const stress = SMALL * modulus
+  return of(findleyStrain, { stress, modulus, creepCoefficient, creepExponent, time, referenceTime: HOUR, strength: undefined }) / SMALL
+}
 
 function shiftOf(of: Evaluator, layer: Matter, temperature: number): number {
   const activationEnergy = layer.material.activationEnergy?.si

@@ -1,5 +1,5 @@
-import { anchorPull, drumHoop, drumNeckStress, groovePressure, takeUp } from '../../capstan/index.js'
-import { lugTearOut, pinBearing, pottedFerrule } from '../../fasteners/index.js'
+import { anchorPull, drumHoop, drumNeckStress, groovePressure, layerSplitting, takeUp } from '../../capstan/index.js'
+import { clearanceHole, lugTearOut, pinBearing, pottedFerrule } from '../../fasteners/index.js'
 import type { Evaluator } from '../../formula/index.js'
 import { strengthSi } from '../../materials/index.js'
 import type { JointState, Scene } from '../state.js'
@@ -11,6 +11,9 @@ const SHEAR_SHARE = 0.577
 const LEAST_WRAP = Math.PI / 2
 /** Shear rigidity of a steel or brass ferrule against the cord's own: as good as rigid. */
 const FERRULE_MODULUS = 100e9
+
+/** The hub of a drum: twice the bore, or the drum itself where that is less. */
+const hubDiameter = (drumRadius: number, cordDiameter: number, bore: number) => Math.min(2 * drumRadius - cordDiameter, 2 * bore)
 
 /** Tension that reaches the anchor: what friction on the drum leaves of the taut span, or the pretension stored there. */
 function atAnchor(of: Evaluator, { leg, joint }: Scene, { drive }: JointState, tension: number): number {
@@ -85,7 +88,7 @@ export const drumChecks: readonly Check[] = [
         torque: Math.abs(motion.torque),
         sidePull: drive.shaftForce,
         arm: body.length / 2,
-        outerDiameter: Math.min(2 * drumRadius - cord.diameter, 2 * body.bore),
+        outerDiameter: hubDiameter(drumRadius, cord.diameter, body.bore),
         boreDiameter: body.bore,
       })
       const strength = state.case.id === 'season' ? drum.cyclic : drum.strength
@@ -94,6 +97,39 @@ export const drumChecks: readonly Check[] = [
     demandIs: 'the shear stress between layers from the joint torque, in a hub of twice the bore',
     capacityIs: 'the shear strength between layers (after the strides of a season)',
     remedy: 'a larger hub, bolts through the layers, or print the drum lying on its side',
+    rests: ({ leg, joint }) => polymerRest(leg.drives[joint].drum, 'drum'),
+  },
+  {
+    id: 'drum.split',
+    part: 'printed drum',
+    mode: 'comes apart between its layers',
+    stake: 'breaks',
+    kind: 'stress',
+    scope: 'joint',
+    cases: ['walk', 'trot', 'hop', 'drop', 'slope', 'season'],
+    after: ['motion', 'drive'],
+    run: (of, { leg, joint, state }, { drive }) => {
+      const { drumRadius, cord, drum } = leg.drives[joint]
+      const body = leg.x.drives[joint].drum
+      const outerDiameter = hubDiameter(drumRadius, cord.diameter, body.bore)
+      const hole = clearanceHole.si(body.throughBoltThread).medium
+      const strength = (state.case.id === 'season' ? drum.cyclic : drum.strength).acrossLayers
+      const allowableAcrossLayers = strengthSi(strength, state.air, 1, state.cycles, 1, of)
+      const { layerStress } = of(layerSplitting, {
+        bendingMoment: drive.shaftForce * (body.length / 2),
+        axialForce: 0,
+        clampLoad: body.throughBolts * body.throughBoltClampLoad,
+        outerDiameter,
+        boreDiameter: body.bore,
+        allowableAcrossLayers,
+        holeShare: Math.min(0.9, (body.throughBolts * hole ** 2) / (outerDiameter ** 2 - body.bore ** 2)),
+      })
+      return { demand: layerStress, capacity: allowableAcrossLayers }
+    },
+    demandIs:
+      'the pull across the layers of a hub of twice the bore, from the sideways pull of the cord less the clamp load of through bolts',
+    capacityIs: 'the strength across layers (after the strides of a season)',
+    remedy: 'bolts through the layers, a larger hub, or print the drum lying on its side',
     rests: ({ leg, joint }) => polymerRest(leg.drives[joint].drum, 'drum'),
   },
   {

@@ -8,6 +8,7 @@ import { frameChecks } from './frame.js'
 import { motorChecks } from './motor.js'
 import { pinChecks } from './pins.js'
 import { shaftChecks } from './shaft.js'
+import { zoneChecks } from './zones.js'
 
 /** Every check, by part. */
 export const CHECKS: readonly Check[] = [
@@ -20,4 +21,5 @@ export const CHECKS: readonly Check[] = [
   ...footChecks,
   ...motorChecks,
   ...frameChecks,
+  ...zoneChecks,
 ]

@@ -17,6 +17,8 @@ import { polymerRest } from './rests.js'
 const SOFTENING_GUARD = 15
 /** The hottest spot of a winding above the mean of its phase, K. */
 const HOT_SPOT = 10
+/** Load cases that go on until temperatures settle. */
+const LASTING = WARM.filter((id) => id !== 'stall')
 const MOVING = ['walk', 'trot', 'slope', 'hotAfternoon', 'season'] as const
 
 const heatRest = (what: string) => ({
@@ -37,7 +39,7 @@ export const motorChecks: readonly Check[] = [
     stake: 'breaks',
     kind: 'power',
     scope: 'joint',
-    cases: WARM,
+    cases: LASTING,
     after: ['motion', 'heat'],
     run: (of, _, { heat }) => ({ demand: heat.lossAt20, capacity: of(runawayLoss, { thermalResistance: heat.resistanceToAir }) }),
     demandIs: 'the copper loss of the heating torque with the winding at 20 degC',
@@ -162,8 +164,8 @@ export const motorChecks: readonly Check[] = [
         backEmfConstant: heat.backEmfConstant,
         terminalResistance: heat.resistance,
         peakPhaseCurrent: heat.current,
-        phaseInductance: 0,
-        polePairs: 1,
+        phaseInductance: scene.leg.x.motor.phaseInductance,
+        polePairs: scene.leg.x.motor.polePairs ?? 1,
       })
       return { demand: at.heat.loadedMotorSpeed, capacity: speed }
     },
@@ -187,8 +189,8 @@ export const motorChecks: readonly Check[] = [
         backEmfConstant: heat.backEmfConstant,
         terminalResistance: heat.resistance,
         peakPhaseCurrent: 0.2 * heat.current,
-        phaseInductance: 0,
-        polePairs: 1,
+        phaseInductance: scene.leg.x.motor.phaseInductance,
+        polePairs: scene.leg.x.motor.polePairs ?? 1,
       })
       return { demand: heat.motorSpeed, capacity: speed }
     },

@@ -1,5 +1,7 @@
 import {
   bearingEquivalentLoad,
+  bearingLife,
+  bearingOscillation,
   bearingStaticSafety,
   boltStrength,
   clearanceHole,
@@ -23,6 +25,8 @@ import { polymerRest } from './rests.js'
 /** Shear strength of steel threads over tensile strength. */
 const THREAD_SHEAR = 0.6
 const INNER_FRICTION = 0.14
+/** Balls of a small deep-groove bearing, where its sheet is not at hand. */
+const BALLS = 8
 
 /** Preload of the screw in the shaft's end, and the torque in its thread while it is tightened. */
 function innerScrew(of: Evaluator, { leg }: Scene) {
@@ -45,6 +49,12 @@ function innerScrew(of: Evaluator, { leg }: Scene) {
 function thrust({ leg, state }: Scene): number {
   const { from, to } = leg.x.joints.sidewaysHip
   return (state.motion?.vertical ?? 0) * Math.sin(Math.min(Math.PI / 2, Math.max(Math.abs(from), Math.abs(to))))
+}
+
+/** Load of the nearer bearing: of an overhung leg it carries more than the whole load. */
+function nearerLoad({ leg, state }: Scene, shaftForce: number): number {
+  const { overhang, spacing } = leg.x.bearings
+  return (shaftForce + (state.motion?.vertical ?? 0)) * (1 + overhang / spacing)
 }
 
 /** The hip shaft with its drilled end, its cap and the seats of its bearings. */
@@ -194,9 +204,7 @@ export const shaftChecks: readonly Check[] = [
     after: ['motion', 'drive'],
     run: (of, scene, { drive }) => {
       const { leg, state } = scene
-      const { bearings } = leg.x
-      // The nearer bearing of an overhung leg carries more than the whole load.
-      const radialLoad = (drive.shaftForce + (state.motion?.vertical ?? 0)) * (1 + bearings.overhang / bearings.spacing)
+      const radialLoad = nearerLoad(scene, drive.shaftForce)
       const { staticLoad } = of(bearingEquivalentLoad, {
         radialLoad,
         axialLoad: thrust(scene),
@@ -215,6 +223,50 @@ export const shaftChecks: readonly Check[] = [
     capacityIs: 'its static rating over what the duty wants (1.5 for shocks, 2 for oscillation)',
     remedy: 'a larger bearing, bearings farther apart, or less overhang',
     enough: 1,
+  },
+  {
+    id: 'bearing.life',
+    part: 'hip bearing',
+    mode: 'pits by the strides of a season',
+    stake: 'fails to work',
+    kind: 'count',
+    scope: 'leg',
+    cases: ['season'],
+    after: ['motion', 'drive'],
+    run: (of, scene, { drive, motion }) => {
+      const { leg, state } = scene
+      const { dynamicRating, staticRating } = leg.bearing
+      if (motion.highest <= motion.lowest) return undefined
+      const { dynamicLoad } = of(bearingEquivalentLoad, {
+        radialLoad: nearerLoad(scene, drive.shaftForce),
+        axialLoad: thrust(scene),
+        staticRating,
+        axialFactor: 14,
+      })
+      const swing = of(bearingOscillation, { halfAmplitude: Math.min(Math.PI, (motion.highest - motion.lowest) / 2), balls: BALLS })
+      const { walk } = leg.x.usage
+      const stride = walk.stepLength / walk.speed / walk.dutyFactor
+      // Every turn counted at the load of the stance: the swing of the unloaded leg would only spare it.
+      const life = of(bearingLife, {
+        dynamicRating,
+        load: dynamicLoad,
+        reliability: '95 %',
+        speed: (2 * Math.PI * swing.turnsPerCycle) / stride,
+      })
+      return {
+        demand: state.cycles * swing.turnsPerCycle,
+        capacity: life.turns,
+        ...(swing.state === 'falseBrinelling'
+          ? {
+              remark:
+                'the hip swings less than from ball to ball, so balls may dig in place: turn the bearing by hand now and then, grease it',
+            }
+          : {}),
+      }
+    },
+    demandIs: 'the turns that the strides of a season add up to',
+    capacityIs: 'the turns that 95 % of such bearings reach at the load of the stance',
+    remedy: 'a larger bearing, bearings farther apart, or less overhang',
   },
   {
     id: 'bearing.seat',

@@ -210,6 +210,8 @@ function fastenings({ bolts, shaft, bearings, bondedEnd, drives, cords }: Data, 
 function thermalParts({ motor, plate, environment }: Data, report: Report): void {
   if (notAbove(motor?.mountOuterDiameter as Quantity, motor?.mountInnerDiameter as Quantity))
     report('motor.mountOuterDiameter', motor?.mountOuterDiameter, `must be larger than mountInnerDiameter (${motor?.mountInnerDiameter})`)
+  if (motor?.phaseInductance !== undefined && motor.phaseInductance.si > 0 && motor.polePairs === undefined)
+    report('motor.polePairs', undefined, 'is needed because motor.phaseInductance is given')
   for (const side of ['width', 'height'] as const)
     if (notAbove(plate?.[side] as Quantity, motor?.mountOuterDiameter as Quantity))
       report(`plate.${side}`, plate?.[side], `must be larger than the motor's mounting ring (${motor?.mountOuterDiameter})`)

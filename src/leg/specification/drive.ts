@@ -56,6 +56,12 @@ const drum = z.strictObject({
   length: q('length', { above: 0 }, 'Grooved length of the drum.'),
   groovePitch: q('length', { above: 0 }, 'Distance between neighbouring grooves.'),
   throughBolts: silent(whole(0, 12, 'Bolts that clamp the layers of the drum together.'), 0, 'none given'),
+  throughBoltThread: silent(thread('Thread of the through bolts.'), 'M3', 'the usual size in small drums', 'commonPractice'),
+  throughBoltClampLoad: silent(
+    q('force', { above: 0 }, 'Clamp load that each through bolt keeps once the print has settled under it.'),
+    '200 N',
+    'hand-tight on washers, most of it lost to creep of the print',
+  ),
 })
 
 const anchor = z.strictObject({

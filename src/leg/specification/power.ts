@@ -22,7 +22,12 @@ export const motor = z.strictObject({
     'the usual test voltage',
     'commonPractice',
   ),
-  polePairs: maybe(q('count', { min: 1, max: 60 }, 'Pole pairs.')),
+  polePairs: maybe(q('count', { min: 1, max: 60 }, 'Pole pairs; needed with phaseInductance.')),
+  phaseInductance: silent(
+    q('inductance', { min: 0 }, 'Inductance of one phase: it takes its share of the voltage at speed.'),
+    '0 H',
+    'not said: the voltage that the inductance takes is left out',
+  ),
   encoderCounts: silent(
     q('count', { min: 12, max: 16_777_216 }, 'Counts of the encoder per turn of the motor.'),
     16_384,
@@ -31,6 +36,12 @@ export const motor = z.strictObject({
   ),
   rotorInertia: q('momentOfInertia', { above: 0 }, 'Moment of inertia of the rotor.'),
   mass: q('mass', { above: 0 }, 'Mass of the motor.'),
+  specificHeat: silent(
+    q('specificHeat', { above: 0 }, 'Specific heat of the motor as one body: what a stall of a stated time warms up.'),
+    '450 J/(kg K)',
+    'steel, copper and some aluminium together',
+    'commonPractice',
+  ),
   canDiameter: q('length', { above: 0 }, 'Outer diameter of the motor.'),
   canLength: q('length', { above: 0 }, 'Length of the motor without its shaft.'),
   mountInnerDiameter: q('length', { min: 0 }, 'Inner diameter of the ring of contact with the plate.'),

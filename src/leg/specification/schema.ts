@@ -8,7 +8,7 @@ import { controller, motor, plate, sink, supply } from './power.js'
 import { environment, print, usage } from './setting.js'
 
 /** The version of the document's layout that this library writes; older ones are brought up to it by `migrate`. */
-export const SCHEMA_VERSION = 2
+export const SCHEMA_VERSION = 3
 
 const names = z.string().regex(/^[A-Za-z][\w -]{0,40}$/)
 

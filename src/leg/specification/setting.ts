@@ -29,7 +29,6 @@ export const environment = z.strictObject({
 
 /** How the parts are printed. */
 export const print = z.strictObject({
-  layerHeight: silent(q('length', { above: 0 }, 'Layer height.'), '0.2 mm', 'the usual setting', 'commonPractice'),
   lineWidth: silent(q('length', { above: 0 }, 'Width of one wall line.'), '0.45 mm', 'the usual setting', 'commonPractice'),
   walls: silent(whole(1, 40, 'Number of wall lines.'), 5, 'strong parts', 'commonPractice'),
   infill: silent(
@@ -57,13 +56,8 @@ export const usage = z.strictObject({
   dropHeight: silent(q('length', { min: 0 }, 'Height of a drop on two feet.'), '80 mm', 'set down carelessly'),
   slope: silent(q('angle', { min: '0 deg', below: '60 deg' }, 'Steepest slope climbed with the load.'), '15 deg', 'a ramp'),
   standingTime: silent(q('time', { above: 0 }, 'Longest time the robot stands in one pose.'), '8 h', 'a working day at one place'),
-  hopDutyFactor: silent(
-    q('ratio', { above: 0, below: 1 }, 'Share of a stride that the feet are on the ground in repeated hops.'),
-    0.4,
-    'a hop with a clear flight phase',
-  ),
   stallTime: silent(
-    q('time', { above: 0 }, 'How long a blocked leg may push before it is switched off.'),
+    q('time', { above: 0 }, 'How long a blocked leg pushes, from cold, before it is switched off.'),
     '10 min',
     'until somebody notices',
   ),
@@ -73,7 +67,7 @@ export const usage = z.strictObject({
   shelfTime: silent(q('time', { above: 0 }, 'Time on the shelf under pretension.'), '1 year', 'between two seasons'),
   shelfTemperature: silent(q('temperature', {}, 'Temperature on the shelf.'), '25 degC', 'a heated room in summer'),
   landingTravel: silent(
-    q('length', { above: 0 }, 'How far the legs give when landing (controlled knee bend).'),
+    q('length', { above: 0 }, 'How far the legs give when landing, and push when hopping (controlled knee bend).'),
     '60 mm',
     'legs that give way on landing',
   ),
