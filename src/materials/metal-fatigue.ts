@@ -10,11 +10,8 @@ const FINISH = {
 } as const
 const LOADING = { bending: 1, axial: 0.85, torsion: 0.59 } as const
 
-/** Size factor of a rotating round bar, diameter in millimetres; a bar below 2.79 mm counts as 2.79 mm. */
-function sizeOf(millimetres: number): number {
-  const d = Math.max(millimetres, 2.79)
-  return d <= 51 ? 1.24 * d ** -0.107 : 1.51 * d ** -0.157
-}
+/** Size factor of a rotating round bar, diameter in millimetres; below 7.62 mm the published line passes 1, which is not counted. */
+const sizeOf = (d: number) => Math.min(1, d <= 51 ? 1.24 * d ** -0.107 : 1.51 * d ** -0.157)
 
 /** Strength at temperature over strength at room temperature of steel, a fitted polynomial in degrees Fahrenheit. */
 const warmShare = (kelvin: number) => {
@@ -71,7 +68,7 @@ export const partEnduranceLimit = /* @__PURE__ */ formula('materials.partEnduran
     },
   ],
   valid: {
-    'bars of 2.79 mm to 254 mm': (_, { equivalentDiameter }) => equivalentDiameter >= 2.79e-3 && equivalentDiameter <= 0.254,
+    'bars of at most 254 mm': (_, { equivalentDiameter }) => equivalentDiameter <= 0.254,
     'at most 540 °C': ({ temperature }) => temperature <= 813.15,
     'a surface factor of at most 1': (_, { surface }) => surface <= 1,
   },
