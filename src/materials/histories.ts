@@ -1,5 +1,5 @@
 import { readInputs } from '../formula/index.js'
-import { bracketRoot, gradedTimes, invertHereditary } from '../numeric/index.js'
+import { bracketRoot, gradedTimes } from '../numeric/index.js'
 import { type In, InputError, type Note, Quantity, show } from '../units/index.js'
 import type { CreepLaw, LinearCreepLaw } from './creep-law.js'
 
@@ -147,6 +147,24 @@ export function timeToStrain(law: CreepLaw, stress: In<'stress'>, strain: In<'st
   return new Quantity(Math.exp(bracketRoot(over, first, Math.log(LONGEST))), 'time')
 }
 
+/** Stress at each time under a held strain, over the stress at once: straight lines between the times, whose strain is exact. */
+function keptUnderHeldStrain(linear: LinearCreepLaw['linear'], times: Float64Array): Float64Array {
+  const atOnce = linear.compliance(0)
+  const kept = new Float64Array(times.length).fill(1)
+  for (let n = 1; n < times.length; n++) {
+    const now = times[n] as number
+    let strain = linear.compliance(now)
+    let mean = 0
+    for (let j = 1; j <= n; j++) {
+      const [from, to] = [times[j - 1] as number, times[j] as number]
+      mean = meanIntegral(linear, now - from, now - to) / (to - from)
+      if (j < n) strain += ((kept[j] as number) - (kept[j - 1] as number)) * mean
+    }
+    kept[n] = (kept[n - 1] as number) + (atOnce - strain) / mean
+  }
+  return kept
+}
+
 /** Share of a stress left over time at constant strain: on quantities, and on seconds. */
 export interface RelaxationCurve {
   (time: Quantity<'time'>): Quantity<'ratio'>
@@ -164,8 +182,7 @@ export function relaxationCurve(law: LinearCreepLaw, upTo: In<'time'>): Relaxati
   const { upTo: end } = readInputs('relaxationCurve', { upTo: { kind: 'time', above: 0 } }, { upTo })
   const first = Math.min(1e-2, end / 10)
   const times = gradedTimes(end, 240, { first })
-  const { compliance } = law.linear
-  const kept = invertHereditary(times, (elapsed) => compliance(elapsed) / compliance(0), new Float64Array(times.length).fill(1))
+  const kept = keptUnderHeldStrain(law.linear, times)
   const si = (time: number): number => {
     if (!(time >= 0 && time <= end * (1 + 1e-12))) throw new RangeError(`relaxationCurve: prepared up to ${end} s, asked for ${time} s`)
     if (time <= first) return 1 + ((kept[1] as number) - 1) * (time / first)
