@@ -4,6 +4,7 @@ const DEEPEST = 4
 
 /** The notes carried by quantities anywhere in what was given: nested records and lists included, each note once. */
 export function notesOf(given: unknown): readonly Note[] | undefined {
+  if (!holdsObjects(given)) return undefined
   const found: Note[] = []
   const visit = (value: unknown, depth: number): void => {
     if (typeof value !== 'object' || value === null) return
@@ -21,4 +22,11 @@ export function notesOf(given: unknown): readonly Note[] | undefined {
   }
   visit(given, 0)
   return found.length === 0 ? undefined : found
+}
+
+/** Whether anything given is an object: texts and numbers carry no notes. */
+function holdsObjects(given: unknown): boolean {
+  if (typeof given !== 'object' || given === null || (given as { si?: unknown }).si !== undefined) return true
+  for (const name in given) if (typeof (given as Record<string, unknown>)[name] === 'object') return true
+  return false
 }

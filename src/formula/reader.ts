@@ -108,24 +108,31 @@ export function recordReader(inputs: Inputs, refuseSurplus: boolean): Reader {
     }
     const record = given as Record<string, unknown>
     const x = { ...blank }
+    let known = 0
     for (let i = 0; i < names.length; i++) {
       const name = names[i] as string
-      x[name] = (readers[i] as Reader)(record[name], path ? `${path}.${name}` : name, issues)
+      const value = record[name]
+      if (value !== undefined) known++
+      x[name] = (readers[i] as Reader)(value, path ? `${path}.${name}` : name, issues)
     }
     if (refuseSurplus) {
-      for (const name in record) {
-        if (Object.hasOwn(blank, name)) continue
-        const missing = names.filter((other) => record[other] === undefined)
-        const near = nearName(name, missing)
-        refuse(
-          issues,
-          path ? `${path}.${name}` : name,
-          record[name],
-          `is not an input${near === undefined ? '' : `, did you mean ${near}?`}; inputs are ${names.join(', ')}`,
-        )
-      }
+      // As many fields as are known: then there is no surplus, and no name needs a look.
+      let fields = 0
+      for (const name in record) if (record[name] !== undefined || !Object.hasOwn(blank, name)) fields++
+      if (fields !== known) refuseUnknown(record, names, blank, path, issues)
     }
     return x
+  }
+}
+
+/** Adds an issue for every field that is not an input, with the input that was probably meant. */
+function refuseUnknown(record: Record<string, unknown>, names: readonly string[], blank: object, path: string, issues: Issue[]): void {
+  for (const name in record) {
+    if (Object.hasOwn(blank, name)) continue
+    const missing = names.filter((other) => record[other] === undefined)
+    const near = nearName(name, missing)
+    const meant = near === undefined ? '' : `, did you mean ${near}?`
+    refuse(issues, path ? `${path}.${name}` : name, record[name], `is not an input${meant}; inputs are ${names.join(', ')}`)
   }
 }
 

@@ -117,6 +117,16 @@ describe('text', () => {
   })
 })
 
+test('numbers are read to the last bit as the language reads them', () => {
+  const digits = fc.stringMatching(/^[+-]?(\d{1,20}\.?\d{0,25}|\.\d{1,25})([eE][+-]?\d{1,2})?$/)
+  fc.assert(
+    fc.property(digits, (text) => {
+      expect(Object.is(read('length', `${text} m`), Number(text))).toBe(true)
+    }),
+    { numRuns: 3000 },
+  )
+})
+
 describe('angles and temperatures', () => {
   test('degrees, turns and radians are one angle', () => {
     expect(deg(180).si).toBeCloseTo(Math.PI, 15)
