@@ -1,6 +1,6 @@
 import { InputError, Quantity } from '../units/index.js'
 import { bridgeConductionLoss, bridgeSwitchingLoss } from './controller.js'
-import { barFin } from './fins.js'
+import { barFin, straightFin } from './fins.js'
 import type { PlateAnswer, PlateModel } from './mount-plate.js'
 import type { MountNumbers } from './mount-specification.js'
 import type { NetworkLink } from './network.js'
@@ -94,7 +94,7 @@ export function sinkLinks(sink: NonNullable<MountNumbers['sink']>, where: Surrou
     ])
   // Radiation leaves through the envelope: front, top and bottom, two sides.
   const envelope = sink.width * sink.height + 2 * sink.finLength * (sink.width + sink.height)
-  const finArea = 2 * sink.fins * sink.height * (sink.finLength + sink.finThickness / 2) + (sink.fins - 1) * spacing * sink.height
+  const base = (sink.fins - 1) * spacing * sink.height
   return [
     { name: 'sink joint', from: sink.on, to: 'sink', resistance: new Quantity(sink.joint, 'thermalResistance'), scatter: 0.5 },
     {
@@ -114,7 +114,16 @@ export function sinkLinks(sink: NonNullable<MountNumbers['sink']>, where: Surrou
           pressure: where.pressure,
         }).conductance
         if (where.airSpeed === 0) return free
-        return Math.max(free, finArea * 0.9 * convectionAt('verticalPlate', sink.height, surface, where))
+        // A draught along the fins: each is a plate in a stream, so that fins too close for it are overrated.
+        const coefficient = convectionAt('verticalPlate', sink.height, surface, where)
+        const { conductance } = straightFin.si({
+          length: sink.finLength,
+          width: sink.height,
+          thickness: sink.finThickness,
+          conductivity: sink.conductivity,
+          coefficient,
+        })
+        return Math.max(free, sink.fins * conductance + base * coefficient)
       },
       scatter: CONVECTION_SCATTER,
     },
