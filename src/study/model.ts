@@ -1,7 +1,7 @@
 import { type AnyFormula, type Arg, type Input, type Inputs, isProperty, recordReader, type Scalar } from '../formula/index.js'
 import { type In, InputError, type Issue, type Kind, nearName, Quantity, read, show } from '../units/index.js'
 import { type DistributionOf, isDistribution, type Scatter, scatterOf, triangularScatter, truncatedScatter } from './distribution.js'
-import { type ScalarOutput, scalarAt, scalarOutputs, setAt, withValueAt } from './path.js'
+import { answering, type ScalarOutput, scalarAt, scalarOutputs, setAt, withValueAt } from './path.js'
 
 /** One input that may be uncertain: a value, a property with its range, or a distribution. */
 export type UncertainArg<S> = S extends Kind
@@ -74,7 +74,7 @@ export function modelOf(
   issues: Issue[],
 ): Model {
   const x = recordReader(formula.def.inputs, true)(given, '', issues) as Record<string, unknown>
-  const kernel = formula.si as (x: unknown) => unknown
+  const kernel = answering(formula.si as (x: unknown) => unknown)
   const requires = Object.values(
     (formula.def as { requires?: Readonly<Record<string, { holds: (x: unknown) => boolean }>> }).requires ?? {},
   )
@@ -86,7 +86,7 @@ export function modelOf(
     }
     for (const { holds } of requires) if (!holds(x)) return Number.NaN
     const y = kernel(x)
-    const value = output.name === '' ? (y as number) : (y as Record<string, number>)[output.name]
+    const value = output.name === '' ? (y as number) : (y as Record<string, number> | undefined)?.[output.name]
     return typeof value === 'number' && Number.isFinite(value) ? value : Number.NaN
   }
   return { id: formula.id, output, at, x }

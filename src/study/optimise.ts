@@ -12,7 +12,7 @@ import {
 import { type In, InputError, type Issue, type Kind, nearName, Quantity, show } from '../units/index.js'
 import { bestOf, type Candidate, fronts, type Problem, search } from './evolve.js'
 import { Optimum, type Point } from './optimum.js'
-import { type KindAt, type ScalarOutput, type ScalarPath, scalarAt, scalarOutputs, setAt, untyped, withValueAt } from './path.js'
+import { answering, type KindAt, type ScalarOutput, type ScalarPath, scalarAt, scalarOutputs, setAt, untyped, withValueAt } from './path.js'
 import type { Fixed } from './sweep.js'
 
 /** The range of a continuous input. */
@@ -110,7 +110,7 @@ export function optimise<I extends Inputs, O extends Output>(formula: Formula<I,
   const arguments_ = readings(any, plan.fixed ?? {}, axes, choices, issues)
   if (issues.length > 0) throw new InputError(formula.id, issues)
 
-  const kernel = formula.si as (x: unknown) => unknown
+  const kernel = answering(formula.si as (x: unknown) => unknown)
   const requires = Object.values((any.def as { requires?: Readonly<Record<string, { holds: (x: unknown) => boolean }>> }).requires ?? {})
   const argumentAt = (x: ArrayLike<number>) => {
     const argument = arguments_(Array.from(choices, (_, c) => x[axes.length + c] as number))
@@ -123,6 +123,7 @@ export function optimise<I extends Inputs, O extends Output>(formula: Formula<I,
     const argument = argumentAt(x)
     if (requires.some(({ holds }) => !holds(argument))) return undefined
     const y = kernel(argument)
+    if (y === undefined) return undefined
     return (name) => (name === 'result' ? (y as number) : ((y as Record<string, number>)[name] as number))
   }
   const problem: Problem = {

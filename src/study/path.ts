@@ -1,4 +1,15 @@
-import type { AnyFormula, Formula, Given, Input, Inputs, Output, OutputRecord, Scalar } from '../formula/index.js'
+import {
+  type AnyFormula,
+  type Formula,
+  type Given,
+  type Input,
+  type Inputs,
+  NoResultError,
+  type Output,
+  type OutputRecord,
+  type Scalar,
+} from '../formula/index.js'
+import { NumericError } from '../numeric/index.js'
 import { type In, InputError, type Kind, nearName, show } from '../units/index.js'
 
 /** Dotted paths of the numbers among a formula's inputs, such as `'load'` or `'outer.modulus'`. */
@@ -103,3 +114,18 @@ export function scalarOutputs(output: Output): { name: string; kind: Kind }[] {
 
 /** Any formula as one whose types are not followed further. */
 export const untyped = <I extends Inputs, O extends Output>(formula: Formula<I, O>): AnyFormula => formula as unknown as AnyFormula
+
+/** Whether an error says that a formula has no answer at a point: a gap of a study, not its end. */
+export const isNoAnswer = (error: unknown): boolean => error instanceof NumericError || error instanceof NoResultError
+
+/** A kernel that gives nothing where it finds no answer. */
+export const answering =
+  (kernel: (x: unknown) => unknown) =>
+  (x: unknown): unknown => {
+    try {
+      return kernel(x)
+    } catch (error) {
+      if (isNoAnswer(error)) return undefined
+      throw error
+    }
+  }

@@ -1,4 +1,4 @@
-import { setAt } from './path.js'
+import { answering, isNoAnswer, setAt } from './path.js'
 
 const NONE = new Float64Array(0)
 
@@ -19,11 +19,20 @@ export interface RowLoop {
  * Runs a kernel over rows of columns. The first four inputs and three numeric outputs are written out one by one: a property set at a place of its own
  * costs a few nanoseconds, one set by a name that changes from call to call ten times as much.
  */
-export function runRows({ x, kernel, paths, inputs, keys, outputs }: RowLoop, rows: number): void {
-  if (paths.some((path) => path.includes('.')) || outputs.some((column) => Array.isArray(column))) {
-    runAnyRows({ x, kernel, paths, inputs, keys, outputs }, rows)
+export function runRows(loop: RowLoop, rows: number): void {
+  if (loop.paths.some((path) => path.includes('.')) || loop.outputs.some((column) => Array.isArray(column))) {
+    runAnyRows(loop, rows)
     return
   }
+  try {
+    runFlatRows(loop, rows)
+  } catch (error) {
+    if (!isNoAnswer(error)) throw error
+    runAnyRows(loop, rows)
+  }
+}
+
+function runFlatRows({ x, kernel, paths, inputs, keys, outputs }: RowLoop, rows: number): void {
   const k = paths.length
   const m = keys.length
   const [p0 = '', p1 = '', p2 = '', p3 = ''] = paths
@@ -49,16 +58,18 @@ export function runRows({ x, kernel, paths, inputs, keys, outputs }: RowLoop, ro
   }
 }
 
-function runAnyRows({ x, kernel, paths, inputs, keys, outputs }: RowLoop, rows: number): void {
+function runAnyRows({ x, kernel: bare, paths, inputs, keys, outputs }: RowLoop, rows: number): void {
+  const kernel = answering(bare)
   for (let i = 0; i < rows; i++) {
     for (let p = 0; p < paths.length; p++) setAt(x, paths[p] as string, (inputs[p] as Float64Array)[i] as number)
     const y = kernel(x)
     for (let q = 0; q < keys.length; q++) {
       const key = keys[q] as string
-      const value = key === '' ? y : (y as Record<string, unknown>)[key]
+      const value = key === '' ? y : (y as Record<string, unknown> | undefined)?.[key]
       const column = outputs[q] as Float64Array | string[]
-      if (Array.isArray(column)) column[i] = String(value)
-      else column[i] = value as number
+      // A row without an answer: NaN, and a word that says so.
+      if (Array.isArray(column)) column[i] = value === undefined ? 'no answer' : String(value)
+      else column[i] = value === undefined ? Number.NaN : (value as number)
     }
   }
 }

@@ -1,7 +1,18 @@
 import { type AnyFormula, type Formula, type Inputs, NoResultError, type Output, recordReader } from '../formula/index.js'
 import { findRoots } from '../numeric/index.js'
 import { type In, InputError, type Issue, type Kind, Quantity, read, show, UnreadableQuantity } from '../units/index.js'
-import { type KindAt, type ScalarPath, scalarAt, scalarOutputs, setAt, type Target, untyped, type Without, withValueAt } from './path.js'
+import {
+  answering,
+  type KindAt,
+  type ScalarPath,
+  scalarAt,
+  scalarOutputs,
+  setAt,
+  type Target,
+  untyped,
+  type Without,
+  withValueAt,
+} from './path.js'
 
 /** How `solveFor` searches. */
 export interface SolveOptions<K extends Kind> {
@@ -41,13 +52,13 @@ export function solveFor<I extends Inputs, O extends Output, const P extends Sca
   const target = targetOf(untyped(formula), wanted)
   const { kind, lowest, highest } = rangeOf(untyped(formula), path, options.between)
   const x = knownInputs(untyped(formula), path, given, kind, lowest, highest)
-  const kernel = formula.si as (x: unknown) => unknown
+  const kernel = answering(formula.si as (x: unknown) => unknown)
   let least = Number.POSITIVE_INFINITY
   let most = Number.NEGATIVE_INFINITY
   const miss = (value: number) => {
     setAt(x, path, value)
     const y = kernel(x)
-    const got = target.name === '' ? (y as number) : (y as Record<string, number>)[target.name]
+    const got = target.name === '' ? (y as number | undefined) : (y as Record<string, number> | undefined)?.[target.name]
     if (got === undefined || !Number.isFinite(got)) return Number.NaN
     if (got < least) least = got
     if (got > most) most = got

@@ -32,12 +32,12 @@ const dawdle = formula('test.dawdle', {
   source: memory,
   si: ({ a }) => {
     let sum = a
-    for (let i = 0; i < 200_000; i++) sum = Math.sin(sum) + a
+    for (let i = 0; i < 2000; i++) sum = Math.sin(sum) + a
     return sum
   },
 })
-/** Takes long enough to be killed on the way. */
-export const slow = sweepJob(dawdle, { over: { a: { from: 0, to: 1, count: 400 } } })
+/** The one that is killed on the way. */
+export const slow = sweepJob(dawdle, { over: { a: { from: 0, to: 1, count: 200 } } })
 
 /** @public Taken by name on a thread. */
 export const broken = {

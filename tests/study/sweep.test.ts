@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { slackTension } from '../../src/capstan/index.js'
-import { formula } from '../../src/formula/index.js'
-import { sweep } from '../../src/study/index.js'
+import { formula, NoResultError } from '../../src/formula/index.js'
+import { bounds, optimise, solveFor, sweep, uniform } from '../../src/study/index.js'
 import { InputError } from '../../src/units/index.js'
 
 const memory = [{ level: 'memory', where: 'test' }] as const
@@ -103,4 +103,31 @@ test('an unknown column is named with the ones there are', () => {
   const table = sweep(slackTension, { over: { load: ['1 N'] }, fixed: { friction: 0.1, wrapAngle: '1 rad' } })
   expect(() => table.column('lod')).toThrow('columns are load, result')
   expect(() => table.in('load', 'mm')).toThrow(InputError)
+})
+
+test('a kernel that finds no answer makes a gap, in every tool; any other error ends it', () => {
+  const lost = formula('test.lost', {
+    inputs: { a: 'ratio', wrong: { flag: true, default: false } },
+    output: { y: 'ratio', word: { oneOf: ['low', 'high'] } },
+    source: memory,
+    si: ({ a, wrong }) => {
+      if (wrong) throw new TypeError('a slip')
+      if (a > 1) throw new NoResultError('too far')
+      return { y: a * a, word: a < 0 ? 'low' : 'high' }
+    },
+  })
+  const plain = formula('test.lostPlain', {
+    inputs: { a: 'ratio' },
+    output: 'ratio',
+    source: memory,
+    si: ({ a }) => lost.si({ a, wrong: false }).y,
+  })
+  const table = sweep(lost, { over: { a: [-1, 0, 2] } })
+  expect(table.gaps).toBe(1)
+  expect(table.column('word')).toMatchObject({ words: ['low', 'high', 'no answer'] })
+  expect([...sweep(plain, { over: { a: [2, 0.5, 3] } }).in('result', '1')]).toEqual([Number.NaN, 0.25, Number.NaN])
+  expect(() => sweep(lost, { over: { a: [1] }, fixed: { wrong: true } })).toThrow('a slip')
+  expect(solveFor(plain, 'a', {}, 0.25).roots.map(({ si }) => si)).toEqual([expect.closeTo(-0.5, 9), expect.closeTo(0.5, 9)])
+  expect(bounds(plain, { a: uniform(0, 2) }).gaps).toBeGreaterThan(0)
+  expect(optimise(plain, { vary: { a: { from: 0.5, to: 3 } }, goals: { maximise: 'result' } }).best.inputs.a?.si).toBeCloseTo(1, 6)
 })
