@@ -1,6 +1,16 @@
 import { describe, expect, test } from 'vitest'
 import { property } from '../../src/formula/index.js'
-import { allMaterials, defineMaterial, material, materialNames, PROPERTY_KINDS, pla, propertiesOf } from '../../src/materials/index.js'
+import {
+  allMaterials,
+  defineMaterial,
+  material,
+  materialNames,
+  PROPERTY_KINDS,
+  pla,
+  propertiesOf,
+  readMaterial,
+  writeMaterial,
+} from '../../src/materials/index.js'
 import type { Kind } from '../../src/units/index.js'
 
 const source = { level: 'memory', where: 'test' } as const
@@ -112,4 +122,62 @@ test('temperatures of a polymer cannot be passed for one another', () => {
   // @ts-expect-error a heat deflection temperature is no glass transition
   const wrong: typeof pla.glassTransitionTemperature = pla.heatDeflectionTemperature045
   expect(wrong.kind).toBe('heatDeflectionTemperature045')
+})
+
+/** What a page of a material must hold before a part can be judged by it. */
+const OF_EVERY = ['density', 'poissonRatio', 'thermalConductivity', 'thermalExpansion', 'serviceTemperature'] as const
+const OF_POLYMERS = [
+  'modulus',
+  'tensileStrength',
+  'specificHeat',
+  'emissivity',
+  'strengthKept1000Hours',
+  'strengthKept1Year',
+  'creepCoefficient',
+  'creepExponent',
+  'fatigueRatio',
+  'glassTransitionTemperature',
+  'moistureConditioned',
+  'moistureSaturated',
+  'strengthConditionedRatio',
+  'strengthSaturatedRatio',
+  'modulusConditionedRatio',
+  'modulusSaturatedRatio',
+  'frictionOnSteel',
+  'frictionOnSteelGreased',
+] as const
+const OF_PRINTS = [
+  'modulusAcrossLayers',
+  'acrossLayersRatio',
+  'interlayerShearRatio',
+  'thermalConductivityAcrossLayers',
+  'thermalExpansionAcrossLayers',
+] as const
+
+test('the table holds every material and property that a leg is judged by', () => {
+  const wanted = 'PLA,PETG,PETG-CF,ABS,ASA,PA6,PA12,PA-CF,PC,TPU 95A,TPU 85A,POM,PP,PEEK,aluminium 6061-T6,stainless 304,stainless 316'
+  const metals = 'steel 8.8,steel 10.9,steel 12.9,spring steel,brass,NdFeB,epoxy,anaerobic'
+  expect(materialNames()).toEqual([...wanted.split(','), ...metals.split(',')])
+  const missing = allMaterials().flatMap((m) => {
+    const polymer = !['metal', 'magnet', 'adhesive'].includes(m.family)
+    const printed = polymer && (m.process === 'fusedFilament' || m.process === 'sintered')
+    return [...OF_EVERY, ...(polymer ? OF_POLYMERS : []), ...(printed ? OF_PRINTS : [])].flatMap((name) =>
+      m[name] === undefined ? [`${m.name} ${name}`] : [],
+    )
+  })
+  expect(missing).toEqual([])
+})
+
+test.each([
+  ['stainless 304', 'thermalConductivity', '90 W/(m K)'],
+  ['PLA', 'glassTransitionTemperature', '137 degC'],
+  ['PC', 'modulus', '23 GPa'],
+  ['ASA', 'thermalExpansion', '9.5e-4 1/K'],
+  ['aluminium 6061-T6', 'density', '7850 kg/m^3'],
+  ['PA6', 'specificHeat', '170 J/(kg K)'],
+] as const)('a slip in a document is refused by the range beside it: %s %s of %s', (name, property, slip) => {
+  const good = writeMaterial(material(name))
+  const row = good.properties[property]!
+  const document = { ...good, properties: { ...good.properties, [property]: { ...row, typical: slip } } }
+  expect(() => readMaterial(document)).toThrow(`properties.${property}.typical`)
 })

@@ -1,5 +1,7 @@
 import { defineMaterial } from '../record.js'
 import {
+  ABS_NATURAL_MOISTURE,
+  ABS_STOCK_SHEET,
   CRAWFORD,
   CREEP_FIT,
   DOWLING,
@@ -65,15 +67,15 @@ export const abs = /* @__PURE__ */ defineMaterial(
     thermalExpansion: [90, 75, 100, 'ppm/K', CRAWFORD],
     thermalExpansionAcrossLayers: [95, 75, 120, 'ppm/K', PRINT_ASSUMED],
     emissivity: PLASTIC_EMISSIVITY,
-    moistureConditioned: [0.25, 0.2, 0.4, '%', FFF_CONSENSUS],
-    moistureSaturated: [0.6, 0.3, 0.8, '%', FFF_CONSENSUS],
+    moistureConditioned: [0.25, 0.2, 0.4, '%', ABS_NATURAL_MOISTURE],
+    moistureSaturated: [0.7, 0.3, 0.8, '%', ABS_STOCK_SHEET],
     moistureDiffusivity: PLASTIC_DIFFUSIVITY,
     moistureSwelling: MOISTURE_SWELLING,
     modulusConditionedRatio: HARDLY_WET_STRENGTH,
     strengthConditionedRatio: HARDLY_WET_STRENGTH,
     modulusSaturatedRatio: HARDLY_WET_SATURATED,
     strengthSaturatedRatio: HARDLY_WET_SATURATED,
-    frictionOnSteel: [0.4, 0.3, 0.5, '1', FRICTION_MEMORY, 'dry'],
+    frictionOnSteel: [0.4, 0.3, 0.5, '1', ABS_STOCK_SHEET, 'dry; the source gives 0.35 for a smooth moulded face'],
     frictionOnSteelGreased: GREASED_FRICTION,
   },
 )

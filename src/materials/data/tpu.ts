@@ -5,6 +5,7 @@ import {
   CRYSTALLINE_1000_HOURS,
   GREASED_FRICTION,
   LAYER_SHEAR_RATIO,
+  MOISTURE_SWELLING,
   PLASTIC_EMISSIVITY,
   POLYMER_FATIGUE,
 } from './shared.js'
@@ -57,6 +58,7 @@ export const tpu95a = /* @__PURE__ */ defineMaterial(
     moistureConditioned: [0.5, 0.3, 0.8, '%', FFF_CONSENSUS],
     moistureSaturated: [1.3, 1.18, 1.45, '%', TPU_WATER],
     moistureDiffusivity: [2e-12, 1.06e-12, 3.4e-12, 'm^2/s', TPU_WATER],
+    moistureSwelling: MOISTURE_SWELLING,
     modulusConditionedRatio: [0.92, 0.8, 1, '1', PRINT_ASSUMED],
     strengthConditionedRatio: [0.95, 0.85, 1, '1', PRINT_ASSUMED],
     modulusSaturatedRatio: [0.85, 0.7, 1, '1', PRINT_ASSUMED],
@@ -102,6 +104,7 @@ export const tpu85a = /* @__PURE__ */ defineMaterial(
     moistureConditioned: [0.6, 0.3, 0.9, '%', FFF_CONSENSUS],
     moistureSaturated: [1.5, 1.3, 1.8, '%', TPU_WATER, 'softer grades took more, up to 1.80 %'],
     moistureDiffusivity: [2e-12, 1.06e-12, 3.4e-12, 'm^2/s', TPU_WATER],
+    moistureSwelling: MOISTURE_SWELLING,
     modulusConditionedRatio: [0.92, 0.8, 1, '1', PRINT_ASSUMED],
     strengthConditionedRatio: [0.95, 0.85, 1, '1', PRINT_ASSUMED],
     modulusSaturatedRatio: [0.85, 0.7, 1, '1', PRINT_ASSUMED],
