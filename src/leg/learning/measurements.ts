@@ -1,0 +1,159 @@
+import { endEfficiency, frictionFromTensions, holdingRatio, loadPath } from '../../capstan/index.js'
+import { copperLoss, hotResistance } from '../../thermal/index.js'
+import type { Joint, Prepared } from '../numbers.js'
+import { benchDrive } from '../plans/bench.js'
+import { shareLeft } from '../plans/tensioning.js'
+import type { LogColumn } from './logs.js'
+
+/** What can be measured on the test stand. */
+export const MEASUREMENTS = ['cordFriction', 'windup', 'pretension', 'pullOut', 'heating', 'footDeflection'] as const
+/** One kind of measurement. */
+export type MeasurementId = (typeof MEASUREMENTS)[number]
+
+/** Columns of each kind of log. */
+export const COLUMNS: { readonly [M in MeasurementId]: readonly LogColumn[] } = {
+  cordFriction: [
+    { name: 'slack tension', kind: 'force', unit: 'N' },
+    { name: 'taut tension', kind: 'force', unit: 'N' },
+    { name: 'wrap angle', kind: 'angle', unit: 'turn' },
+  ],
+  windup: [
+    { name: 'joint torque', kind: 'torque', unit: 'N m' },
+    { name: 'joint angle', kind: 'angle', unit: 'deg' },
+  ],
+  pretension: [
+    { name: 'time', kind: 'time', unit: 'day' },
+    { name: 'tension', kind: 'force', unit: 'N' },
+  ],
+  pullOut: [{ name: 'breaking force', kind: 'force', unit: 'N' }],
+  heating: [
+    { name: 'time', kind: 'time', unit: 'min' },
+    { name: 'peak phase current', kind: 'peakPhaseCurrent', unit: 'A' },
+    { name: 'winding temperature', kind: 'temperature', unit: 'degC' },
+    { name: 'mount temperature', kind: 'temperature', unit: 'degC' },
+  ],
+  footDeflection: [
+    { name: 'upright force', kind: 'force', unit: 'N' },
+    { name: 'upright deflection', kind: 'length', unit: 'mm' },
+  ],
+}
+
+/** A parameter that a curve is fitted with, SI. */
+export interface FitParameter {
+  /** The field it corrects; absent for a zero of the instrument. */
+  readonly path: string | undefined
+  readonly start: number
+  readonly low: number
+  readonly high: number
+}
+
+/** How a log is turned into corrected fields: the scatter of single readings, or a curve fitted through all of them. */
+export type Estimate =
+  | { readonly kind: 'scatter'; readonly path: string; readonly value: (row: readonly number[]) => number; readonly high: number }
+  | {
+      readonly kind: 'curve'
+      readonly parameters: readonly FitParameter[]
+      /** Predicted readings of all rows for parameters. */
+      readonly predict: (p: ArrayLike<number>, rows: readonly (readonly number[])[]) => number[]
+      readonly measured: (row: readonly number[]) => number
+    }
+  | { readonly kind: 'comparison' }
+
+/** Estimator of one measurement on one joint. @internal */
+export function estimateOf(leg: Prepared, id: MeasurementId, joint: Joint): Estimate {
+  const drive = leg.x.drives[joint]
+  const { cord } = leg.drives[joint]
+  switch (id) {
+    case 'cordFriction':
+      return {
+        kind: 'scatter',
+        path: `drives.${joint}.friction`,
+        high: 1,
+        value: ([slackTension, tautTension, wrapAngle]) =>
+          frictionFromTensions.si({ slackTension: slackTension!, tautTension: tautTension!, wrapAngle: wrapAngle! }),
+      }
+    case 'pullOut':
+      return { kind: 'scatter', path: `drives.${joint}.endRetention`, high: 1, value: ([force]) => force! / cord.breakingStrength }
+    case 'windup':
+      return {
+        kind: 'curve',
+        parameters: [
+          {
+            path: `cords.${drive.cord}.axialRigidity`,
+            start: cord.axialRigidity,
+            low: cord.axialRigidity / 20,
+            high: 20 * cord.axialRigidity,
+          },
+          { path: undefined, start: 0, low: -1, high: 1 },
+        ],
+        predict: (p, rows) => windups(leg, joint, p[0]!, rows).map((x) => x + p[1]!),
+        measured: (row) => row[1]!,
+      }
+    case 'pretension':
+      return {
+        kind: 'curve',
+        parameters: [
+          { path: `drives.${joint}.pretension`, start: drive.pretension, low: 0.05 * drive.pretension, high: 20 * drive.pretension },
+          { path: `cords.${drive.cord}.pretensionLeft`, start: leg.drives[joint].pretensionLeft, low: 0.02, high: 1 },
+        ],
+        predict: (p, rows) => rows.map(([time]) => p[0]! * shareLeft(leg, joint, time!, p[1]!)),
+        measured: (row) => row[1]!,
+      }
+    case 'heating':
+      return {
+        kind: 'curve',
+        parameters: [{ path: 'motor.windingToMount', start: leg.x.motor.windingToMount, low: 0.01, high: 20 }],
+        predict: (p, rows) => rows.map(([, current, winding]) => p[0]! * lossOf(leg, current!, winding!)),
+        measured: ([, , winding, mount]) => winding! - mount!,
+      }
+    case 'footDeflection':
+      return { kind: 'comparison' }
+  }
+}
+
+/** Copper loss of a current with the winding at a temperature. @internal */
+export function lossOf({ x: { motor } }: Prepared, peakPhaseCurrent: number, temperature: number): number {
+  const terminalResistance = hotResistance.si({
+    resistance: motor.terminalResistance,
+    measuredAt: 293.15,
+    temperature,
+    conductor: 'copper',
+  })
+  return copperLoss.si({ peakPhaseCurrent, terminalResistance })
+}
+
+/** Joint angles over a history of torques in the first column, motor locked at mid travel, from the leg's pretension. @internal */
+export function windups(leg: Prepared, joint: Joint, axialRigidity: number, rows: readonly (readonly number[])[]): number[] {
+  const { pinionRadius, drumRadius, span, pinionWrapAngle, drumWrap } = benchDrive(leg, joint)
+  const { pretension, hold } = leg.x.drives[joint]
+  const { friction } = leg.drives[joint]
+  const state = {
+    axialRigidity,
+    pretension,
+    pinionRadius,
+    drumRadius,
+    span,
+    pinionWrap: pinionWrapAngle,
+    drumWrapTaut: drumWrap,
+    drumWrapSlack: drumWrap,
+    friction,
+    hold,
+  }
+  return loadPath(
+    state,
+    'torque',
+    rows.map((row) => row[0]!),
+  ).map(({ windup }) => windup)
+}
+
+/** Ratio of tensions that a friction gives over a wrap. @internal */
+export const ratioOf = (friction: number, wrapAngle: number): number => holdingRatio.si({ friction, wrapAngle })
+
+/** Share of its strength that a cord end keeps: the specification's, or that of its kind. @internal */
+export function retentionOf(leg: Prepared, joint: Joint): { low: number; typical: number; high: number } {
+  const { ends, endRetention } = leg.x.drives[joint]
+  if (endRetention !== undefined) return endRetention
+  const slippery = leg.drives[joint].cord.fibre.startsWith('UHMWPE')
+  const { low, si, high } = endEfficiency(ends === 'knot' ? (slippery ? 'bowlineUHMWPE' : 'bowline') : ends)
+  return { low, typical: si, high }
+}

@@ -1,0 +1,154 @@
+import { readFileSync } from 'node:fs'
+import * as fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { assess, describeLeg, type Leg, learn, learntText } from '../../src/leg/index.js'
+import { InputError } from '../../src/units/index.js'
+
+const leg = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8'))
+const cases = { cases: ['stand', 'walk', 'season'] } as const
+
+// Logs made by hand from the published law each measurement stands for, with a fixed scatter.
+const scatter = (i: number) => 0.01 * Math.sin(12.9898 * (i + 1))
+const friction = (mu: number, n = 12) =>
+  `slack tension [N],taut tension [N],wrap angle [turn]\n${Array.from({ length: n }, (_, i) => {
+    const turns = 0.5 + (i % 4) * 0.25
+    return `5,${5 * Math.exp((mu + scatter(i)) * 2 * Math.PI * turns)},${turns}`
+  }).join('\n')}\n`
+/** Loss per decade of time from one hour: T = T0 / (1 + a log10(t / 1 h)). */
+const decay = (start: number, a: number) =>
+  `# invented\ntime [day],tension [N]\n${Array.from({ length: 20 }, (_, i) => {
+    const days = 0.05 * 1.5 ** i
+    return `${days},${start / (1 + a * Math.log10(days * 24)) + 5 * scatter(i)}`
+  }).join('\n')}\n`
+
+const bandOf = (one: Leg, joint: 'hip' | 'knee') => one.drives[joint].friction
+
+describe('what a log teaches', () => {
+  test('friction from two weights: the mean, its confidence, and a band that holds single readings', () => {
+    const { leg: next, moved } = learn(leg, { 'cordFriction knee': friction(0.2) }, cases)
+    expect(bandOf(next, 'knee').typical).toBeCloseTo(0.2, 2)
+    expect(bandOf(next, 'knee').low).toBeLessThan(0.195)
+    expect(bandOf(next, 'knee').high).toBeGreaterThan(0.205)
+    expect(bandOf(next, 'hip')).toEqual(bandOf(leg, 'hip'))
+    expect(moved[0]).toMatchObject({ path: 'drives.knee.friction', state: 'corrected', readings: 12 })
+  })
+
+  test('pretension and its year from a month of decay', () => {
+    const a = 0.05
+    const { leg: next } = learn(leg, { 'pretension knee': decay(170, a) }, cases)
+    const year = 1 / (1 + a * Math.log10(365.25 * 24))
+    expect(next.drives.knee.pretension.in('N')).toBeCloseTo(170, 0)
+    expect(next.cords.braid!.pretensionLeft.typical).toBeCloseTo(year, 2)
+  })
+
+  test('thermal resistance from a held current: the rise over the copper loss at the temperature of the winding', () => {
+    // 3/4 I² R, R by 234.5 + T over 254.5 (copper): Shigley-style hand chain for one current.
+    const rows = Array.from({ length: 15 }, (_, i) => {
+      const winding = 40 + 2 * i
+      const loss = 0.75 * 10 ** 2 * 0.075 * ((234.5 + winding) / 254.5)
+      return `${i},10,${winding},${winding - 1.1 * loss + 0.1 * scatter(i)}`
+    })
+    const log = `time [min],peak phase current [A],winding temperature [degC],mount temperature [degC]\n${rows.join('\n')}`
+    const { leg: next, moved } = learn(leg, { heating: log }, cases)
+    expect(next.motor.windingToMount.in('K/W')).toBeCloseTo(1.1, 3)
+    expect(moved[0]!.interval).toBeDefined()
+  })
+
+  test('axial rigidity from the windup of a clamped drive without friction: Hooke over spans and arcs', () => {
+    // With next to no friction the arcs stretch freely: K = EA r² (1/a + 1/b), a = b = span + half pinion arc + drum arc of each branch.
+    const slick = describeLeg({ ...leg, drives: { ...leg.drives, knee: { ...leg.drives.knee, friction: [1e-6, 1e-6, 1e-6] } } } as never)
+    const [R, r, C] = [0.0448, 0.008, 0.118]
+    const theta = Math.PI + 2 * Math.asin((R + r) / C)
+    const span = Math.sqrt(C * C - (R + r) ** 2)
+    const free = span + (r * (theta + 6 * Math.PI)) / 2 + (R * theta) / 2
+    const stiffness = (2 * 30e3 * R * R) / free
+    const rows = [0, 2, 4, 6, 8, 6, 4, 2, 0].map(
+      (torque, i) => `${torque},${((torque / stiffness) * 180) / Math.PI + 0.3 + 0.001 * scatter(i)}`,
+    )
+    const { leg: next } = learn(slick, { 'windup knee': `joint torque [N m],joint angle [deg]\n${rows.join('\n')}` }, cases)
+    expect(next.cords.braid!.axialRigidity.in('kN')).toBeCloseTo(30, 1)
+  })
+
+  test('ends pulled to failure', () => {
+    const { leg: next } = learn(leg, { 'pullOut hip': 'breaking force [N]\n1600\n1650\n1700\n1580\n1620\n' }, cases)
+    expect(next.drives.hip.endRetention?.typical).toBeCloseTo(1630 / 2300, 10)
+  })
+
+  test('the new verdict is that of the corrected leg', () => {
+    const { leg: next, comparison } = learn(leg, { 'pretension knee': decay(120, 0.1) }, cases)
+    expect(comparison.after.checks.map(({ reserve }) => reserve)).toEqual(assess(next, cases).checks.map(({ reserve }) => reserve))
+    const slack = comparison.checks.find(({ id, after }) => id === 'cord.slack' && after?.joint === 'knee')
+    expect(slack!.factor!).toBeLessThan(1)
+  })
+
+  test('any friction is found again', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0.05, max: 0.6, noNaN: true }), (mu) => {
+        const next = learn(leg, { 'cordFriction hip': friction(mu) }, { cases: ['walk'] }).leg
+        expect(Math.abs(bandOf(next, 'hip').typical - mu)).toBeLessThan(0.006)
+      }),
+      { numRuns: 10 },
+    )
+  })
+})
+
+describe('logs that are not clean', () => {
+  const lines = friction(0.2).trim().split('\n')
+  const remarksOf = (text: string, options = {}) => learn(leg, { 'cordFriction knee': text }, { ...cases, ...options })
+
+  test('a gap, a decimal comma and a word are left out and named by line', () => {
+    const { remarks, moved } = remarksOf([...lines, '5,,1', '5,7,5,1', '5,broken,1'].join('\n'))
+    expect(remarks.map(({ line, what }) => [line, what])).toEqual(
+      expect.arrayContaining([
+        [14, 'gap'],
+        [15, 'unreadable'],
+        [16, 'unreadable'],
+      ]),
+    )
+    expect(moved[0]!.readings).toBe(12)
+  })
+
+  test('a cell with its own unit and a header in another unit are converted and named', () => {
+    const clean = remarksOf(lines.join('\n'))
+    const own = remarksOf([lines[0], ...lines.slice(1, -1), lines.at(-1)!.replace(/^5,/, '5000 mN,')].join('\n'))
+    expect(own.moved[0]!.after).toBe(clean.moved[0]!.after)
+    expect(own.remarks).toContainEqual(expect.objectContaining({ line: 13, what: 'unit' }))
+    const kilo = remarksOf(
+      [lines[0]!.replace('slack tension [N]', 'slack tension [kN]'), ...lines.slice(1).map((line) => line.replace(/^5,/, '0.005,'))].join(
+        '\n',
+      ),
+    )
+    expect(kilo.remarks).toContainEqual(expect.objectContaining({ line: 1, what: 'unit' }))
+    expect(kilo.leg.drives.knee.friction.typical).toBeCloseTo(clean.leg.drives.knee.friction.typical, 10)
+  })
+
+  test('a spike is named, left out, and kept when asked', () => {
+    const text = [...lines, `5,${5 * Math.exp(0.8 * Math.PI)},0.5`].join('\n')
+    const out = remarksOf(text)
+    expect(out.remarks).toContainEqual(expect.objectContaining({ line: 14, what: 'spike' }))
+    expect(out.leg.drives.knee.friction.typical).toBeCloseTo(0.2, 2)
+    const kept = remarksOf(text, { spikes: 'keep' })
+    expect(kept.leg.drives.knee.friction.typical).toBeGreaterThan(0.22)
+    expect(learntText(out)).toMatch(/line 14 \(spike\)/)
+  })
+
+  test('too few readings teach nothing and say so', () => {
+    const { moved, remarks, leg: next } = remarksOf(lines.slice(0, 3).join('\n'))
+    expect(moved).toEqual([])
+    expect(remarks).toContainEqual(expect.objectContaining({ what: 'few readings' }))
+    expect(next.drives).toEqual(leg.drives)
+  })
+
+  test.each([
+    [{}, /at least one log/],
+    [{ 'cordFricton knee': 'x' }, /did you mean cordFriction knee/],
+    [{ 'windup knee': 3 as never }, /text of a CSV/],
+    [{ 'windup knee': '' }, /needs the column joint torque \[N m\]/],
+    [{ 'windup knee': 'joint torqe [N m],joint angle [deg]\n' }, /is joint torqe meant/],
+    [{ 'windup knee': 'joint torque [N],joint angle [deg]\n' }, /must be in/],
+    [{ 'windup knee': 'joint torque,joint angle [deg]\n' }, /no unit/],
+  ])('%j is refused', (logs, message) => {
+    expect(() => learn(leg, logs)).toThrow(message)
+    expect(() => learn(leg, logs)).toThrow(InputError)
+  })
+})
