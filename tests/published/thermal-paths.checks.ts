@@ -20,6 +20,7 @@ import {
   ringSpreading,
   shortTimeOverload,
   straightFin,
+  type Temperatures,
   temperatureMargin,
   thermalDiffusivity,
   thickBodyFlux,
@@ -39,6 +40,8 @@ interface Oracle {
   readonly cycle: { readonly peaks: readonly number[]; readonly timeConstants: readonly number[] }
 }
 const oracle: Oracle = JSON.parse(readFileSync(new URL('../oracles/thermal-networks.json', import.meta.url), 'utf8'))
+const spreading: { discs: readonly { sourceRatio: number; thicknessRatio: number; biot: number; mean: number; centre: number }[] } =
+  JSON.parse(readFileSync(new URL('../oracles/thermal-spreading.json', import.meta.url), 'utf8'))
 const plates: { plates: { resistance: number }[] } = JSON.parse(
   readFileSync(new URL('../oracles/thermal-mount-plate.json', import.meta.url), 'utf8'),
 )
@@ -61,6 +64,24 @@ const fourNodes = (winding: '6 W' | '20 W' | '0 W') =>
       { from: 'B', to: 'air', conductance: '0.04 W/K' },
     ],
   )
+
+const COURSE = [
+  [31.179619, 27.166127, 25.192944, 28.516015],
+  [39.960464, 35.515992, 28.996526, 36.526222],
+  [61.745876, 56.877397, 49.630868, 47.562647],
+]
+
+const sinkOf15 = {
+  width: '120 mm',
+  height: '180 mm',
+  finLength: '24 mm',
+  finThickness: '1 mm',
+  fins: 15,
+  conductivity: '237 W/(m K)',
+  surfaceTemperature: '80 degC',
+  airTemperature: '30 degC',
+  pressure: '100093 Pa',
+} as const
 
 export const checks = [
   // fins
@@ -120,25 +141,25 @@ export const checks = [
     gives: '15 1',
     source: computed('127.5 over 8.5, by hand (editions print 14 and 15)'),
   }),
-  ...published(plateFinSink, {
-    what: 'the same sink, 15 fins',
-    given: {
-      width: '120 mm',
-      height: '180 mm',
-      finLength: '24 mm',
-      finThickness: '1 mm',
-      fins: 15,
-      conductivity: '237 W/(m K)',
-      surfaceTemperature: '80 degC',
-      airTemperature: '30 degC',
-      pressure: '100093 Pa',
+  ...published(
+    plateFinSink,
+    {
+      what: 'the same sink, 15 fins',
+      given: sinkOf15,
+      gives: { spacing: '7.5 mm', coefficient: '4.83 W/(m^2 K)', efficiency: '0.992 1' },
+      within: '0.15 %',
+      source: book(
+        'Çengel, ch. 9, sink of 12 by 18 cm, worked solution (pressure set so that the Rayleigh number is the print\u2019s 1.8e7)',
+      ),
     },
-    gives: { spacing: '7.5 mm', coefficient: '4.83 W/(m^2 K)', efficiency: '0.992 1' },
-    within: '0.15 %',
-    source: book(
-      'Çengel, ch. 9, sink of 12 by 18 cm, worked solution (pressure set so that the Rayleigh number is the print\u2019s 1.8e7)',
-    ),
-  }),
+    {
+      what: 'its 15 fins and 14 gaps',
+      given: sinkOf15,
+      gives: { finArea: '0.1323 m^2', conductance: '0.7252 W/K', heat: '36.26 W' },
+      within: '0.2 %',
+      source: computed('4.83 · (0.992 · 2 · 15 · 0.18 · 0.0245 + 14 · 0.0075 · 0.18), by hand from the print\u2019s coefficient'),
+    },
+  ),
   // spreading
   ...published(ringSpreading, {
     what: 'ring 6 to 17.5 mm on 2 mm of aluminium',
@@ -154,13 +175,23 @@ export const checks = [
     within: '0.0002 K/W',
     source: computed('independent finite-volume solution of the same plate'),
   }),
-  ...published(discSpreading, {
-    what: 'disc of radius 1 on a square tube of half-width 2, as the round one of equal area',
-    given: { sourceRatio: 0.443113, thicknessRatio: 10, biot: 1 },
-    gives: { mean: '0.2143 1' },
-    within: '1 %',
-    source: book('Rohsenow, Hartnett & Cho, Handbook of Heat Transfer, 3rd ed., circle on a square tube: 0.1209/(k a)'),
-  }),
+  ...published(
+    discSpreading,
+    {
+      what: 'disc of radius 1 on a square tube of half-width 2, as the round one of equal area',
+      given: { sourceRatio: 0.443113, thicknessRatio: 10, biot: 1 },
+      gives: { mean: '0.2143 1' },
+      within: '1 %',
+      source: book('Rohsenow, Hartnett & Cho, Handbook of Heat Transfer, 3rd ed., circle on a square tube: 0.1209/(k a)'),
+    },
+    ...spreading.discs.map(({ sourceRatio, thicknessRatio, biot, mean, centre }) => ({
+      what: `source ${sourceRatio}, thickness ${thicknessRatio}, Biot ${biot}`,
+      given: { sourceRatio, thicknessRatio, biot },
+      gives: { mean, centre },
+      within: '0.1 %',
+      source: library('scipy 1.17, 60000 terms (tests/oracles/thermal-spreading.py)'),
+    })),
+  ),
   ...published(discSpreadingEstimate, {
     what: 'source 0.1, thickness 0.2, Biot 1',
     given: { sourceRatio: 0.1, thicknessRatio: 0.2, biot: 1 },
@@ -195,32 +226,59 @@ export const checks = [
     gives: '0.1230769 mm^2/s',
     source: computed('definition, by hand'),
   }),
-  ...published(thickBodyStep, {
-    what: 'frost depth after 60 days',
-    given: { initial: '20 degC', surface: '-15 degC', depth: '0.68 m', time: '60 day', diffusivity: '0.138 mm^2/s' },
-    gives: '0 degC',
-    within: '0.1',
-    source: memory('Incropera, example 5.6: water main at 0.68 m'),
-  }),
+  ...published(
+    thickBodyStep,
+    {
+      what: 'frost depth after 60 days',
+      given: { initial: '20 degC', surface: '-15 degC', depth: '0.68 m', time: '60 day', diffusivity: '0.138 mm^2/s' },
+      gives: '0 degC',
+      within: '0.1',
+      source: memory('Incropera, example 5.6: water main at 0.68 m'),
+    },
+    {
+      what: 'frost depth after 60 days, unrounded',
+      given: { initial: '20 degC', surface: '-15 degC', depth: '0.676962 m', time: '60 day', diffusivity: '0.138 mm^2/s' },
+      gives: '0 degC',
+      within: '3e-5',
+      source: library('scipy 1.17: 2 √(α t) erfcinv(20/35) = 0.676962 m'),
+    },
+  ),
   ...published(thickBodyFlux, {
     what: '1 kW/m² into polymer for 100 s',
     given: { flux: '1 kW/m^2', time: '100 s', conductivity: '0.2 W/(m K)', diffusivity: '0.1230769 mm^2/s' },
     gives: '19.793 K',
     source: computed('2 q/k √(α t/π), by hand'),
   }),
-  ...published(lumpedResponse, {
-    what: 'thermocouple bead, 25 to 199 in 200 degC',
-    given: {
-      initial: '25 degC',
-      final: '200 degC',
-      heatCapacity: '6.26463e-4 J/K',
-      thermalResistance: '1596.5 K/W',
-      time: '5.2 s',
+  ...published(
+    lumpedResponse,
+    {
+      what: 'thermocouple bead, 25 to 199 in 200 degC',
+      given: {
+        initial: '25 degC',
+        final: '200 degC',
+        heatCapacity: '6.26463e-4 J/K',
+        thermalResistance: '1596.5 K/W',
+        time: '5.2 s',
+      },
+      gives: { temperature: '199 degC' },
+      within: '0.05',
+      source: memory('Incropera, example 5.1: bead of 0.706 mm, 5.2 s'),
     },
-    gives: { temperature: '199 degC' },
-    within: '0.05',
-    source: memory('Incropera, example 5.1: bead of 0.706 mm, 5.2 s'),
-  }),
+    {
+      what: 'junction of 1 mm, 99 % of the change',
+      given: {
+        initial: '0 degC',
+        final: '100 degC',
+        // 8500 kg/m³ · 320 J/(kg K) · π d³/6, and 1/(210 W/(m² K) · π d²) for d = 1 mm.
+        heatCapacity: '1.424189e-3 J/K',
+        thermalResistance: '1515.7606 K/W',
+        time: '9.9413 s',
+      },
+      gives: { temperature: '99 degC', timeConstant: '2.15873 s', done: '0.99 1' },
+      within: '0.001 %',
+      source: computed('8500 · 320 · 0.001/(6 · 210) · ln 100 = 9.9413 s, by hand; Çengel, example 4-1, prints 10 s'),
+    },
+  ),
   ...published(
     wallResponse,
     {
@@ -292,6 +350,27 @@ export const checks = [
       oracle.cycle.peaks[i] as number,
       library('matrix exponentials by scipy 1.17 (tests/oracles/thermal-networks.py)'),
       '0.002',
+    ),
+  ),
+  ...Object.entries({ W: '69.519651 degC', S: '64.519651 degC', M: '57.489083 degC', B: '50.829694 degC' }).map(([name, expected]) =>
+    publishedValue(
+      'thermal.network',
+      `steady temperature of ${name}, four nodes`,
+      () => fourNodes('6 W').steady().temperatures[name] as NonNullable<Temperatures[string]>,
+      expected,
+      library('linear equations by scipy'),
+    ),
+  ),
+  ...([60, 300, 1800] as const).flatMap((seconds, row) =>
+    (['W', 'S', 'M', 'B'] as const).map((name, i) =>
+      publishedValue(
+        'thermal.network',
+        `temperature of ${name} after ${seconds} s, four nodes`,
+        () => fourNodes('6 W').transient({ duration: '1800 s' }).at([seconds, 's'])[name]?.in('degC') as number,
+        COURSE[row]?.[i] as number,
+        library('matrix exponential by scipy'),
+        '0.0002',
+      ),
     ),
   ),
   ...[1137.7524, 230.111, 162.4561, 15.6086].map((seconds, i) =>

@@ -440,13 +440,30 @@ export const checks = [
     gives: '6.838 1',
     source: book('Çengel, problem 9-41, worked solution'),
   }),
-  ...published(naturalConvection, {
-    what: 'hot-water pipe',
-    given: { surface: 'horizontalCylinder', length: '80 mm', surfaceTemperature: '70 degC', airTemperature: '20 degC' },
-    gives: { coefficient: '5.869 W/(m^2 K)' },
-    within: '0.1 %',
-    source: book('Çengel, ch. 9, hot-water pipe example, worked solution'),
-  }),
+  ...published(
+    naturalConvection,
+    {
+      what: 'hot-water pipe',
+      given: { surface: 'horizontalCylinder', length: '80 mm', surfaceTemperature: '70 degC', airTemperature: '20 degC' },
+      gives: { coefficient: '5.869 W/(m^2 K)' },
+      within: '0.1 %',
+      source: book('Çengel, ch. 9, hot-water pipe example, worked solution'),
+    },
+    {
+      what: 'tank side of 0.5 m, 55/20 degC',
+      given: { surface: 'verticalPlate', length: '500 mm', surfaceTemperature: '55 degC', airTemperature: '20 degC' },
+      gives: { coefficient: '4.75 W/(m^2 K)', nusselt: '89.84 1' },
+      within: '0.15 %',
+      source: book('Çengel, ch. 9, tank side 0.5 m, worked solution (table properties)'),
+    },
+    {
+      what: 'pipe of 0.1 m, 165/23 degC: between textbooks',
+      given: { surface: 'horizontalCylinder', length: '100 mm', surfaceTemperature: '165 degC', airTemperature: '23 degC' },
+      gives: { rayleigh: '5.073e6 1', nusselt: '23.3 1' },
+      within: '3.5 %',
+      source: memory('Incropera, example 9.4; its air table differs from ours by 2 to 3 %'),
+    },
+  ),
   ...published(nusseltFlatPlate, {
     what: 'Re 1e4, Pr 0.7',
     given: { reynolds: 1e4, prandtl: 0.7 },
