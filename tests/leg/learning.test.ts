@@ -87,7 +87,7 @@ describe('what a log teaches', () => {
         const next = learn(leg, { 'cordFriction hip': friction(mu) }, { cases: ['walk'] }).leg
         expect(Math.abs(bandOf(next, 'hip').typical - mu)).toBeLessThan(0.006)
       }),
-      { numRuns: 10 },
+      { numRuns: 5 },
     )
   })
 })

@@ -1,0 +1,257 @@
+import { bare } from '../../formula/index.js'
+import { type Kind, Quantity } from '../../units/index.js'
+import { checkReserves } from '../assess.js'
+import { driveState } from '../cases/drive.js'
+import { heatOf } from '../cases/heat.js'
+import { workOut } from '../cases/work-out.js'
+import { footResult } from '../foot-result.js'
+import { headerOf } from '../learning/logs.js'
+import { COLUMNS, type MeasurementId, ratioOf, retentionOf } from '../learning/measurements.js'
+import { type End, JOINTS, type Joint, type LegNumbers, legNumbers, type Prepared, prepare } from '../numbers.js'
+import { CAUTIONS } from '../report/content.js'
+import { bareSheet } from '../sheet.js'
+import type { Leg } from '../specification/describe.js'
+import { angle, benchDrive, force, length, ratio } from './bench.js'
+import { displayed } from './show.js'
+import { standText } from './stand-text.js'
+import { shareLeft } from './tensioning.js'
+
+/** One measurement: what to do, what the model expects, how to log it. */
+export interface StandMeasurement {
+  readonly id: MeasurementId
+  /** Absent for what is measured once for the leg. */
+  readonly joint: Joint | undefined
+  /** The name under which `learn` takes its log. */
+  readonly log: string
+  readonly what: string
+  readonly how: string
+  readonly caution: string
+  /** The quantity to compare with, what the model expects of it, and between what its uncertain values let it lie. */
+  readonly predictedIs: string
+  readonly predicted: Quantity<Kind>
+  readonly band: readonly [Quantity<Kind>, Quantity<Kind>]
+  /** The field it corrects; absent where it is only compared. */
+  readonly corrects: string | undefined
+  /**
+   * What the measurement tells about the verdict: the sum over all checks that come near their limit of how far the reserve moves (natural
+   * logarithm) while the field runs through its range; and the check that moves most.
+   */
+  readonly information: number
+  readonly moves: string | undefined
+  /** First lines of the CSV file: comments, then the header with units. */
+  readonly csv: string
+}
+
+/** What to measure on the test stand, the most telling first. */
+export interface StandPlan {
+  readonly leg: Leg
+  readonly measurements: readonly StandMeasurement[]
+  readonly cautions: readonly string[]
+}
+
+/** Ranges of fields that the specification gives as one number. */
+const RIGIDITY_RANGE = [0.75, 1.25] as const
+const THERMAL_RANGE = [0.7, 1.3] as const
+/** Checks with more reserve than this are not what the verdict hangs on. */
+const NEAR = 4
+const WEEK = 604_800
+/** Wrap on the pinion for the friction test, rad: half a turn. */
+const TEST_WRAP = Math.PI
+
+/**
+ * The plan for the test stand: each measurement with what the model predicts and its band over the model's ranges, the header of its log, and
+ * the field that `learn` corrects from it. In order of information gained: how far the reserves near their limit move while the field runs
+ * through its range.
+ */
+export function standPlan(leg: Leg): StandPlan {
+  const x = legNumbers(leg)
+  const at = (end: End) => prepare(x, end)
+  const ends = [at('pessimistic'), at('typical'), at('optimistic')] as const
+  const measurements = [
+    ...JOINTS.flatMap((joint) => [friction(leg, x, joint), windup(leg, x, joint), pretension(leg, x, joint), pullOut(leg, x, joint)]),
+    heating(leg, x),
+    foot(leg, ends),
+  ].sort((a, b) => b.information - a.information || (a.log < b.log ? -1 : 1))
+  return displayed({ leg, measurements, cautions: CAUTIONS }, standText)
+}
+
+type Variation = (x: LegNumbers, which: 'low' | 'high') => LegNumbers
+
+/** How far reserves move while a field runs through its range. */
+function informationOf(x: LegNumbers, vary: Variation): { information: number; moves: string | undefined } {
+  const [low, high] = [checkReserves(vary(x, 'low')), checkReserves(vary(x, 'high'))]
+  let [information, most, moves] = [0, 1e-6, undefined as string | undefined]
+  for (const [check, a] of low) {
+    const b = high.get(check)
+    if (b === undefined || Math.min(a, b) > NEAR) continue
+    // A reserve of nothing is as bad as a hundredth: beyond that no number tells more.
+    const swing = Math.abs(Math.log(Math.max(a, 0.01) / Math.max(b, 0.01)))
+    information += swing
+    if (swing > most) [most, moves] = [swing, check]
+  }
+  return { information, moves }
+}
+
+const withDrive = (x: LegNumbers, joint: Joint, change: Partial<LegNumbers['drives']['hip']>): LegNumbers => ({
+  ...x,
+  drives: { ...x.drives, [joint]: { ...x.drives[joint], ...change } },
+})
+const withCord = (x: LegNumbers, name: string, change: Partial<LegNumbers['cords'][string]>): LegNumbers => ({
+  ...x,
+  cords: { ...x.cords, [name]: { ...(x.cords[name] as LegNumbers['cords'][string]), ...change } },
+})
+const sure = (value: number) => ({ low: value, typical: value, high: value })
+
+function csvOf(leg: Leg, log: string, id: MeasurementId): string {
+  return `# ${leg.name}\n# log: ${log}\n${headerOf(COLUMNS[id])}\n`
+}
+
+/** A measurement whose prediction is a function of the numbers with the field low, as it is, and high. */
+function measurement(
+  leg: Leg,
+  x: LegNumbers,
+  head: Pick<StandMeasurement, 'id' | 'joint' | 'what' | 'how' | 'caution' | 'predictedIs' | 'corrects'>,
+  vary: Variation,
+  predict: (leg: Prepared) => Quantity<Kind>,
+): StandMeasurement {
+  const log = head.joint === undefined ? head.id : `${head.id} ${head.joint}`
+  const predicted = predict(prepare(x))
+  const band = [predict(prepare(vary(x, 'low'))), predict(prepare(vary(x, 'high')))].sort((a, b) => a.si - b.si) as [
+    Quantity<Kind>,
+    Quantity<Kind>,
+  ]
+  return { ...head, log, predicted, band, ...informationOf(x, vary), csv: csvOf(leg, log, head.id) }
+}
+
+function friction(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
+  const { friction: band } = x.drives[joint]
+  return measurement(
+    leg,
+    x,
+    {
+      id: 'cordFriction',
+      joint,
+      what: `friction of the cord on the pinion of the ${joint}`,
+      how: 'Lay the cord over the pinion, held still. Hang a known weight on the slack end, pull the other with a scale until it creeps evenly, read both; at least three readings each at half a turn, one turn, one and a half; once dry, once wet.',
+      caution: 'Weights fall: work low over a box, feet away.',
+      predictedIs: 'taut over slack tension at half a turn',
+      corrects: `drives.${joint}.friction`,
+    },
+    (n, which) => withDrive(n, joint, { friction: sure(band[which]) }),
+    ({ drives }) => ratio(ratioOf(drives[joint].friction, TEST_WRAP)),
+  )
+}
+
+function windup(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
+  const name = x.drives[joint].cord
+  const { axialRigidity } = x.cords[name] as LegNumbers['cords'][string]
+  const torque = x.drives[joint].pretension * benchDrive(prepare(x), joint).drumRadius
+  return measurement(
+    leg,
+    x,
+    {
+      id: 'windup',
+      joint,
+      what: `windup loop of the ${joint} drive`,
+      how: `Lock the motor. Load the joint from nothing up to ${new Quantity(torque, 'torque')} (half of what loosens the slack span) and back in at least eight even steps, and the other way round with the sign; read angle and torque at each step, in order.`,
+      caution: 'The cord is at its highest tension: guard it, stand beside, never in line with it.',
+      predictedIs: 'joint angle at that torque, motor locked',
+      corrects: `cords.${name}.axialRigidity`,
+    },
+    (n, which) => withCord(n, name, { axialRigidity: axialRigidity * RIGIDITY_RANGE[which === 'low' ? 0 : 1] }),
+    (prepared) =>
+      angle(driveState(prepared, bare, { joint, torque, footForce: 0, air: x.environment.assemblyTemperature, age: 'new' }).windup),
+  )
+}
+
+function pretension(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
+  const name = x.drives[joint].cord
+  const { pretensionLeft } = x.cords[name] as LegNumbers['cords'][string]
+  return measurement(
+    leg,
+    x,
+    {
+      id: 'pretension',
+      joint,
+      what: `decay of the pretension of the ${joint}`,
+      how: 'Set the pretension, then read it (by a scale at the middle of a span, or by the pitch of the plucked span) after an hour, four hours, a day, three days, a week, two weeks, a month; always at the same temperature and pose.',
+      caution: 'Tensioned for weeks: keep the guard on and a label that says so.',
+      predictedIs: 'tension left after a week',
+      corrects: `cords.${name}.pretensionLeft`,
+    },
+    (n, which) => withCord(n, name, { pretensionLeft: sure(pretensionLeft[which]) }),
+    (prepared) => force(x.drives[joint].pretension * shareLeft(prepared, joint, WEEK)),
+  )
+}
+
+function pullOut(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
+  const band = retentionOf(prepare(x), joint)
+  const { breakingStrength } = prepare(x).drives[joint].cord
+  return measurement(
+    leg,
+    x,
+    {
+      id: 'pullOut',
+      joint,
+      what: `strength of the cord ends of the ${joint} (${x.drives[joint].ends})`,
+      how: 'Make five ends as you will make them for the leg, cured and bedded in, and pull each until it lets go or breaks; log the highest force of each, and keep the pieces.',
+      caution: 'A breaking cord whips and throws its fitting: closed guard, eye protection, nobody in line.',
+      predictedIs: 'breaking force',
+      corrects: `drives.${joint}.endRetention`,
+    },
+    (n, which) => withDrive(n, joint, { endRetention: sure(band[which]) }),
+    (prepared) => force(retentionOf(prepared, joint).typical * breakingStrength),
+  )
+}
+
+function heating(leg: Leg, x: LegNumbers): StandMeasurement {
+  const { windingToMount } = x.motor
+  const joint = hardest(prepare(x))
+  const { motion } = workOut(prepare(x), bareSheet, 'stand').joints[joint]
+  const held = (prepared: Prepared) => heatOf(prepared, bare, { joint, motion, air: x.environment.normalAir, wind: 0, heating: 'held' })
+  const current = new Quantity(held(prepare(x)).heatingCurrent, 'peakPhaseCurrent')
+  return measurement(
+    leg,
+    x,
+    {
+      id: 'heating',
+      joint: undefined,
+      what: 'heating curve of a motor on its plate',
+      how: `Turn the current vector slowly with ${current} peak per phase (the current of standing) so that all phases heat alike; log winding temperature (by resistance at the terminals) and mounting face every minute for half an hour. Leave out the first minutes, while the winding itself warms up.`,
+      caution: 'Hot: the can burns and the print softens. Stop at the limits of the control sheet; never leave it alone.',
+      predictedIs: 'mean winding temperature above the mounting face, settled',
+      corrects: 'motor.windingToMount',
+    },
+    (n, which) => ({ ...n, motor: { ...n.motor, windingToMount: windingToMount * THERMAL_RANGE[which === 'low' ? 0 : 1] } }),
+    (prepared) => {
+      const { windingMean, mount } = held(prepared)
+      return new Quantity(windingMean - mount, 'temperatureDifference')
+    },
+  )
+}
+
+/** The joint that standing asks most of. */
+function hardest(leg: Prepared): Joint {
+  const { hip, knee } = workOut(leg, bareSheet, 'stand').joints
+  return Math.abs(hip.motion.torque) > Math.abs(knee.motion.torque) ? 'hip' : 'knee'
+}
+
+function foot(leg: Leg, ends: readonly [Prepared, Prepared, Prepared]): StandMeasurement {
+  const [soft, middle, stiff] = ends.map((prepared) => Math.abs(footResult(prepared).deflection?.z.si ?? 0)) as [number, number, number]
+  const { mass, legs } = ends[1].x.robot
+  return {
+    id: 'footDeflection',
+    joint: undefined,
+    log: 'footDeflection',
+    what: 'deflection of the foot under load, drives on, leg standing',
+    how: `Hold the standing pose, push the foot up in steps to the load of standing (${force((mass * 9.80665) / legs)}) and back; read the foot with a dial gauge from the body. It takes in drives, links and play together.`,
+    caution: 'Powered leg: hands off the links, one finger on the switch.',
+    predictedIs: 'upright deflection under the standing load, toes left out',
+    predicted: length(middle),
+    band: [length(Math.min(soft, middle, stiff)), length(Math.max(soft, middle, stiff))],
+    corrects: undefined,
+    information: 0,
+    moves: undefined,
+    csv: csvOf(leg, 'footDeflection', 'footDeflection'),
+  }
+}

@@ -1,0 +1,79 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, test } from 'vitest'
+import { assess, describeLeg, learn, standPlan, standText, withFields } from '../../src/leg/index.js'
+
+const leg = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8'))
+const plan = standPlan(leg)
+const of = (log: string, from = plan) => from.measurements.find((one) => one.log === log)!
+
+describe('predictions against calculations by hand', () => {
+  test('friction: Euler and Eytelwein over half a turn, at the three frictions of the specification', () => {
+    const { predicted, band } = of('cordFriction knee')
+    expect([band[0], predicted, band[1]].map(({ si }) => si)).toEqual(
+      [0.08, 0.14, 0.2].map((mu) => expect.closeTo(Math.exp(mu * Math.PI), 12)),
+    )
+  })
+
+  test('pull-out: the share that a splice keeps of 2.3 kN', () => {
+    const own = standPlan(withFields(leg, { 'drives.hip.endRetention': [0.7, 0.8, 0.9] }))
+    const { predicted, band } = of('pullOut hip', own)
+    expect([band[0], predicted, band[1]].map((x) => x.in('N' as never))).toEqual([1610, 1840, 2070].map((x) => expect.closeTo(x, 8)))
+  })
+
+  test('pretension after a week: the same loss in every decade of time from an hour to a year', () => {
+    const a = (1 / 0.9 - 1) / Math.log10(365.25 * 24)
+    expect(of('pretension hip').predicted.si).toBeCloseTo(185 / (1 + a * Math.log10(7 * 24)), 9)
+  })
+
+  test('windup: softer than free spans, stiffer than spans and arcs that stretch without friction', () => {
+    const [R, r, C] = [0.0448, 0.008, 0.118]
+    const theta = Math.PI + 2 * Math.asin((R + r) / C)
+    const span = Math.sqrt(C * C - (R + r) ** 2)
+    const at = (free: number) => (185 * R) / ((2 * 24e3 * R * R) / free)
+    const { predicted } = of('windup knee')
+    expect(predicted.si).toBeGreaterThan(at(span))
+    expect(predicted.si).toBeLessThan(at(span + (r * (theta + 6 * Math.PI)) / 2 + (R * theta) / 2))
+  })
+
+  test('heating: the rise goes with the resistance, and more than that because copper warms', () => {
+    const { predicted, band } = of('heating')
+    expect(band[1].si / predicted.si).toBeGreaterThan(1.3)
+    expect(band[0].si / predicted.si).toBeLessThan(0.7 + 1e-9)
+  })
+})
+
+test('the order is that of information, and what moves no check comes last', () => {
+  const information = plan.measurements.map((one) => one.information)
+  expect(information).toEqual([...information].sort((a, b) => b - a))
+  expect(plan.measurements.at(-1)!.information).toBe(0)
+  expect(information[0]).toBeGreaterThan(0)
+})
+
+test('a value that is known tells nothing', () => {
+  const known = withFields(leg, { 'drives.hip.friction': [0.14, 0.14, 0.14], 'cords.braid.pretensionLeft': [0.9, 0.9, 0.9] })
+  expect(of('cordFriction hip', standPlan(known)).information).toBe(0)
+  expect(of('pretension hip', standPlan(known)).information).toBe(0)
+  expect(of('pretension hip').information).toBeGreaterThan(0)
+})
+
+test('the check that moves most does move, as assess says', () => {
+  const { moves, corrects } = of('pretension knee')
+  const [id, joint] = moves!.split(' ') as [string, string?]
+  const reserve = (share: number) =>
+    assess(withFields(leg, { [corrects!]: [share, share, share] })).checks.find((one) => one.id === id && (one.joint ?? joint) === joint)!
+      .reserve
+  expect(reserve(0.96)).not.toBeCloseTo(reserve(0.8), 3)
+})
+
+test('every log starts with the header that learn reads', () => {
+  for (const { csv, log } of plan.measurements) {
+    expect(csv).toMatch(/\[.+\]/)
+    expect(learn(leg, { [log]: csv }, { cases: ['walk'] }).remarks).toContainEqual(expect.objectContaining({ what: 'few readings' }))
+  }
+})
+
+test('the page carries cautions, steps and headers', () => {
+  const text = standText(plan)
+  for (const part of ['Caution', 'nobody in line', 'slack tension [N],taut tension [N],wrap angle [turn]', 'tells'])
+    expect(text).toContain(part)
+})
