@@ -1,6 +1,7 @@
 import type { Formula, Inputs, Output } from '../formula/index.js'
 import { InputError, type Issue, show } from '../units/index.js'
 import { type Block, decoded, digest, encoded, type FileHeader, fits, lineOf, putInto, readContent } from './block-file.js'
+import { node } from './node.js'
 import { untyped } from './path.js'
 import { type Runner, runnerOf, type SweepPlan } from './sweep.js'
 import { Table } from './table.js'
@@ -174,7 +175,7 @@ async function planDigest({ runner, rows, id }: SweepJob): Promise<string> {
 }
 
 async function opened(path: string, header: FileHeader) {
-  const { open } = await import('node:fs/promises')
+  const { open } = await node('node:fs/promises')
   const handle = await open(path, 'a+')
   const content = await readContent(await handle.readFile('utf8'))
   const { size } = await handle.stat()
@@ -219,7 +220,7 @@ async function opened(path: string, header: FileHeader) {
  * Rejects with an `InputError` that lists what is missing and which part to run again.
  */
 export async function mergeSweep(job: SweepJob, files: readonly string[]): Promise<Table> {
-  const { readFile } = await import('node:fs/promises')
+  const { readFile } = await node('node:fs/promises')
   const plan = await planDigest(job)
   const issues: Issue[] = []
   const columns = job.runner.columns(job.rows)

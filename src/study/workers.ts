@@ -1,4 +1,5 @@
 import type { Block } from './block-file.js'
+import { node } from './node.js'
 
 /** Worker threads for a sweep. A thread cannot be handed a function: it imports the module that exports the job. */
 export interface WorkerPlan {
@@ -35,8 +36,8 @@ export async function workers(
   keep: (result: Block) => Promise<void>,
   stop: () => void,
 ): Promise<void> {
-  const { Worker } = await import('node:worker_threads')
-  const { pathToFileURL } = await import('node:url')
+  const { Worker } = await node('node:worker_threads')
+  const { pathToFileURL } = await node('node:url')
   const url = /^(file|data):/.test(String(module)) ? String(module) : pathToFileURL(String(module)).href
   const pool = Array.from(
     { length: Math.min(count, blocks.length) },

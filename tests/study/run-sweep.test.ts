@@ -164,3 +164,14 @@ test.each([
   await expect(runSweep(job, options)).rejects.toThrow(InputError)
   await expect(runSweep(job, options)).rejects.toThrow(message)
 })
+
+test('the study tools bundle for browsers: Node is asked for only by long sweeps, when they run', async () => {
+  const { errors, warnings } = await build({
+    entryPoints: ['src/study/index.ts'],
+    bundle: true,
+    platform: 'browser',
+    write: false,
+    logLevel: 'silent',
+  })
+  expect([...errors, ...warnings]).toEqual([])
+})
