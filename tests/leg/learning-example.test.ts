@@ -1,0 +1,23 @@
+import { readFileSync } from 'node:fs'
+import { expect, test } from 'vitest'
+import { describeLeg, learn, learntText } from '../../src/leg/index.js'
+
+const read = (name: string) => readFileSync(new URL(`../../examples/${name}`, import.meta.url), 'utf8')
+const logs = Object.fromEntries(
+  ['cordFriction knee', 'pretension knee', 'windup knee'].map((log) => [log, read(`stand-logs/${log.replace(' ', '-')}.csv`)]),
+)
+
+test('the invented logs of the example give back the values that they were made with, and say so themselves', () => {
+  for (const text of Object.values(logs)) expect(text).toMatch(/^# INVENTED LOG/)
+  const learnt = learn(describeLeg(read('mudflat-leg-revised.yaml')), logs, { cases: ['walk', 'season'] })
+  const { drives, cords } = learnt.leg
+  expect(Math.abs(drives.knee.friction.typical - 0.175)).toBeLessThan(0.01)
+  expect(drives.knee.pretension.in('N')).toBeGreaterThan(180)
+  expect(drives.knee.pretension.in('N')).toBeLessThan(184)
+  // 1 / (1 + 0.058 log10 of the hours of a year)
+  expect(cords.braid!.pretensionLeft.typical).toBeCloseTo(1 / (1 + 0.058 * Math.log10(8766)), 2)
+  expect(cords.braid!.axialRigidity.in('kN')).toBeGreaterThan(18)
+  expect(cords.braid!.axialRigidity.in('kN')).toBeLessThan(21)
+  expect(learnt.remarks.map(({ what }) => what).sort()).toEqual(['gap', 'spike'])
+  expect(learntText(learnt)).toContain('cords.braid.axialRigidity')
+})
