@@ -35,6 +35,7 @@ export * from './creep.js'
 export { type CreepFit, type CreepFitOptions, type CreepReading, fitFindley, fitFindleySinh, fitNortonBailey } from './creep-fit.js'
 export { type CreepLaw, complianceLaw, findleyLaw, findleySinhLaw, type LinearCreepLaw, relaxationLaw } from './creep-law.js'
 export * from './cyclic-life.js'
+export { type Climate, type DampWall, dampWall } from './damp-wall.js'
 export * from './data/index.js'
 export {
   type MaterialDocument,
@@ -44,6 +45,7 @@ export {
   readMaterial,
   writeMaterial,
 } from './document.js'
+export { type SlidingFriction, type SlidingPair, slidingFriction } from './friction.js'
 export {
   boltzmannStrain,
   type CurvePoint,

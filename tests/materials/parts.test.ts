@@ -1,20 +1,27 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import {
+  allMaterials,
   bearingDuty,
   builtAtAngle,
   cellularBounds,
   cumulativeDamage,
+  dampWall,
   fastenerZone,
   fatigueFactor,
   goodmanSafetyFactor,
   interlayerUtilisation,
   layerStress,
   moistureGrowth,
+  pa6,
   partEnduranceLimit,
+  pla,
+  pom,
+  pp,
   printLife,
   reversedStress,
   runningClearance,
+  slidingFriction,
   steelLife,
   uptakeTime,
   walledBar,
@@ -239,5 +246,42 @@ describe('water and sliding', () => {
     const pin = { load: '50 N', diameter: '10 mm', speed: '60 rpm', friction: 0.3, limit: '0.05 MPa m/s' } as const
     expect(bearingDuty({ ...pin, length: '2 mm' }).duty.notes?.[0]?.text).toMatch('diameters')
     expect(bearingDuty({ ...pin, length: '10 mm', speed: '6000 rpm' }).state).toBe('exceeded')
+  })
+})
+
+describe('queries of a material', () => {
+  const polymers = allMaterials().filter(({ moistureSwelling }) => moistureSwelling !== undefined)
+  test('a damp wall: a soaked one has the shares of the table, and only gets weaker, softer and longer with time and humidity', () => {
+    const soaked = dampWall(pa6, { humidity: 1, time: '20 year', thickness: '2 mm' })
+    expect(soaked.strengthShare.si).toBeCloseTo(pa6.strengthSaturatedRatio.si, 9)
+    expect(soaked.modulusShare.si).toBeCloseTo(pa6.modulusSaturatedRatio.si, 9)
+    expect(soaked.growth.si).toBeCloseTo(pa6.moistureSwelling.si * pa6.moistureSaturated.si, 12)
+    const climate = fc.record({
+      m: fc.constantFrom(...polymers),
+      humidity: fc.double({ min: 0, max: 1, noNaN: true }),
+      days: fc.double({ min: 0, max: 400, noNaN: true }),
+    })
+    fc.assert(
+      fc.property(climate, fc.double({ min: 0, max: 1, noNaN: true }), ({ m, humidity, days }, more) => {
+        const at = (h: number, d: number) => dampWall(m, { humidity: h, time: [d, 'day'], thickness: '3 mm' })
+        const now = at(humidity, days)
+        return [at(humidity + (1 - humidity) * more, days), at(humidity, days + 100 * more)].every(
+          (later) =>
+            later.strengthShare.si <= now.strengthShare.si + 1e-12 &&
+            later.modulusShare.si <= now.modulusShare.si + 1e-12 &&
+            later.growth.si >= now.growth.si - 1e-12,
+        )
+      }),
+    )
+    expect(() => dampWall(pa6, { humidity: 1.2, time: '-1 s', thickness: '2 mm' })).toThrow(/humidity[\s\S]*time/)
+    expect(() => dampWall(pp, { humidity: 0.5, time: '1 h', thickness: '2 mm' })).toThrow('moistureDiffusivity')
+  })
+  test('friction is an interval: low for holding, high for driving; an unknown pair is refused', () => {
+    const { friction, forHolding, forDriving } = slidingFriction(pom, { on: 'steel', surface: 'dry' })
+    expect([forHolding.si, forDriving.si]).toEqual([friction.low, friction.high])
+    expect(slidingFriction(pom, { on: 'steel', surface: 'greased' }).forDriving.si).toBeLessThan(forDriving.si)
+    expect(() => slidingFriction(pla, { on: 'itself', surface: 'dry' })).toThrow('frictionOnSelf')
+    expect(() => slidingFriction(pom, { on: 'itself', surface: 'greased' })).toThrow('steel only')
+    expect(() => slidingFriction(pom, { on: 'brass' as 'steel', surface: 'dry' })).toThrow("'steel' or 'itself'")
   })
 })

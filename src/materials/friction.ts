@@ -1,0 +1,41 @@
+import type { Property } from '../formula/index.js'
+import { InputError, type Quantity, show } from '../units/index.js'
+import { type Material, needed } from './record.js'
+
+/** A pair of surfaces. */
+export interface SlidingPair {
+  /** What the material slides on. */
+  readonly on: 'steel' | 'itself'
+  /** Grease is a condition that must be renewed, not a property of the material. */
+  readonly surface: 'dry' | 'greased'
+}
+
+/** A friction coefficient as the interval that it is. */
+export interface SlidingFriction {
+  /** The coefficient with its range. */
+  readonly friction: Property<'ratio'>
+  /** The low end: what a joint that holds by friction may count on. */
+  readonly forHolding: Quantity<'ratio'>
+  /** The high end: what a drive, an insertion or a bearing must overcome. */
+  readonly forDriving: Quantity<'ratio'>
+}
+
+/**
+ * The friction of a material on a partner, with the end to use for holding and the end to use for driving.
+ * Throws an `InputError` for a pair that the table does not have: greased values are known on steel only.
+ */
+export function slidingFriction(material: Material, pair: SlidingPair): SlidingFriction {
+  const where = 'slidingFriction'
+  const { on, surface } = pair
+  if (!['steel', 'itself'].includes(on))
+    throw new InputError(where, [{ path: 'on', given: show(on), accepts: "must be 'steel' or 'itself'" }])
+  if (!['dry', 'greased'].includes(surface))
+    throw new InputError(where, [{ path: 'surface', given: show(surface), accepts: "must be 'dry' or 'greased'" }])
+  if (on === 'itself' && surface === 'greased')
+    throw new InputError(where, [
+      { path: 'surface', given: "'greased' on itself", accepts: 'greased values are known on steel only; measure this pair' },
+    ])
+  const name = on === 'itself' ? 'frictionOnSelf' : surface === 'dry' ? 'frictionOnSteel' : 'frictionOnSteelGreased'
+  const friction = needed(where, material, name)
+  return { friction, forHolding: friction.lowest, forDriving: friction.highest }
+}
