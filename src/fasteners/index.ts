@@ -8,6 +8,7 @@
  *
  * @module
  */
+export * from './bearing-seat.js'
 export * from './bearings.js'
 export * from './bolt-group.js'
 export * from './bond.js'
@@ -31,6 +32,7 @@ export * from './press-fit.js'
 export * from './print-fit.js'
 export * from './property-class.js'
 export * from './remedies.js'
+export * from './shaft-drive.js'
 export * from './shaft-stack.js'
 export type { SizeRow, SizeTable } from './size-table.js'
 export * from './thread-geometry.js'

@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { frictionFaceTorque } from './shaft-drive.js'
 
 /**
  * A coaxial shaft pulled together by a bolt through spacer, drum and link: how stiff it is, what moment opens its joints, what torque friction drives.
@@ -75,7 +76,8 @@ export const clampedShaft = /* @__PURE__ */ formula('fasteners.clampedShaft', {
       // Rings that miss each other touch nowhere: no moment and no torque.
       const touch = outer > inner
       gapMoment = Math.min(gapMoment, touch ? (clampLoad * (outer * outer + inner * inner)) / (8 * outer) : 0)
-      slipTorque = Math.min(slipTorque, touch ? (friction * clampLoad * (outer + inner)) / 4 : 0)
+      const face = { clampLoad, friction, outerDiameter: outer, innerDiameter: inner, pressure: 'worn' } as const
+      slipTorque = Math.min(slipTorque, touch ? frictionFaceTorque.si(face) : 0)
     }
     return {
       torsionalStiffness: 1 / twist,

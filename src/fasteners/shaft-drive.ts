@@ -1,0 +1,280 @@
+import { formula, property } from '../formula/index.js'
+import { headBearing } from './head-bearing.js'
+import { sizeTable } from './size-table.js'
+
+/** Parallel keys such as `'5x5'` (width × height): the shafts they belong to, and how deep they sit in shaft and hub. */
+export const parallelKeySize = /* @__PURE__ */ sizeTable('fasteners.parallelKeySize', {
+  what: 'a parallel key',
+  columns: {
+    shaftAbove: ['length', 'mm'],
+    shaftUpTo: ['length', 'mm'],
+    width: ['length', 'mm'],
+    height: ['length', 'mm'],
+    shaftDepth: ['length', 'mm'],
+    hubDepth: ['length', 'mm'],
+  },
+  source: [{ level: 'standard', where: 'DIN 6885-1 (ISO 773), read in two reproductions' }],
+  rows: {
+    '2x2': [6, 8, 2, 2, 1.2, 1],
+    '3x3': [8, 10, 3, 3, 1.8, 1.4],
+    '4x4': [10, 12, 4, 4, 2.5, 1.8],
+    '5x5': [12, 17, 5, 5, 3, 2.3],
+    '6x6': [17, 22, 6, 6, 3.5, 2.8],
+    '8x7': [22, 30, 8, 7, 4, 3.3],
+    '10x8': [30, 38, 10, 8, 5, 3.3],
+    '12x8': [38, 44, 12, 8, 5, 3.3],
+    '14x9': [44, 50, 14, 9, 5.5, 3.8],
+  },
+})
+
+const friction = (typical: number, low: number, high: number, conditions: string) =>
+  property('ratio', {
+    typical,
+    low,
+    high,
+    source: { level: 'memory', where: 'handbook ranges of dry friction; measure your own faces' },
+    conditions,
+  })
+
+/** Friction of clamped faces, before a test of your own; take the low end for a drive. */
+export const faceFrictions = {
+  /** Machined steel on steel. */
+  steelOnSteel: /* @__PURE__ */ friction(0.15, 0.1, 0.2, 'machined, wiped, traces of oil'),
+  /** Print on machined steel. */
+  printOnSteel: /* @__PURE__ */ friction(0.25, 0.15, 0.4, 'flat printed face, dry'),
+  /** Print on print. */
+  printOnPrint: /* @__PURE__ */ friction(0.3, 0.2, 0.5, 'flat printed faces, dry'),
+}
+
+/**
+ * Torque through a parallel key: crushing of hub and shaft, shear of the key, tension of the hub's wall over the keyway.
+ *
+ * A metal hub yields until two keys share; a print is cut less exactly than its flank gives, so a second key in a print counts for nothing.
+ */
+export const parallelKey = /* @__PURE__ */ formula('fasteners.parallelKey', {
+  inputs: {
+    /** Torque to pass on. */
+    torque: { kind: 'torque', min: 0 },
+    /** How the torque acts. */
+    direction: { oneOf: ['oneWay', 'reversing'] },
+    /** Shaft diameter. */
+    shaftDiameter: { kind: 'length', above: 0 },
+    /** Width of the key. */
+    width: { kind: 'length', above: 0 },
+    /** Height of the key. */
+    height: { kind: 'length', above: 0 },
+    /** Depth of the keyway in the shaft. */
+    shaftDepth: { kind: 'length', above: 0 },
+    /** Depth of the keyway in the hub, from the bore's edge. */
+    hubDepth: { kind: 'length', above: 0 },
+    /** Straight length of key that bears in both; without its round ends. */
+    length: { kind: 'length', above: 0 },
+    /** Number of keys. */
+    keys: { kind: 'count', min: 1, max: 2, whole: true, default: 1 },
+    /** Hub. */
+    hub: {
+      fields: {
+        /** What it is made of. */
+        material: { oneOf: ['metal', 'printed'] },
+        /** Outer diameter. */
+        outerDiameter: { kind: 'length', above: 0 },
+        /** Pressure its flank bears: yield strength of a metal, compressive strength of a print at temperature times its long-term share. */
+        bearingStrength: { kind: 'stress', above: 0 },
+        /** Tension its wall bears: across the layers where they lie along the axis. */
+        tensileStrength: { kind: 'stress', above: 0 },
+      },
+    },
+    /** Pressure the shaft's keyway bears. */
+    shaftBearingStrength: { kind: 'stress', above: 0 },
+    /** Shear strength of the key. */
+    keyShearStrength: { kind: 'stress', above: 0 },
+  },
+  output: {
+    /** Force on one key at the shaft's surface. */
+    force: 'force',
+    /** Pressure on the hub's flank. */
+    hubPressure: 'stress',
+    /** Pressure on the shaft's flank. */
+    shaftPressure: 'stress',
+    /** Shear of the key. */
+    keyShear: 'stress',
+    /** Tension of the hub's wall over the keyway. */
+    hubWallTension: 'stress',
+    /** Torque at which the weakest gives way. */
+    torqueCapacity: 'torque',
+    /** Capacity over torque; infinite without torque. */
+    reserve: { kind: 'ratio', infinite: true },
+    /** What gives way first. */
+    governedBy: { oneOf: ['hubCrushing', 'shaftCrushing', 'keyShear', 'hubWall'] },
+  },
+  assumes: [
+    'force at the surface of the shaft, even along the key and over each flank',
+    'friction of the fit left out',
+    'two keys in metal carry as one and a half, in a print as one',
+    "the hub's wall carries half the key's force, as a ring under one tangential force does that an even shear at its rim balances; no notch at the keyway's corner, so round it",
+  ],
+  source: [
+    { level: 'published', where: 'Budynas & Nisbett, Shigley, section 7-7: shear F/(w l), crushing on the flank' },
+    { level: 'published', where: 'two keys share as 2 × 0.75: Roloff/Matek, read in a summary' },
+    { level: 'assumption', where: 'a second key in a print counts for nothing' },
+  ],
+  requires: {
+    height: { accepts: 'must be larger than the depth in the shaft', holds: ({ height, shaftDepth }) => height > shaftDepth },
+    hubDepth: {
+      accepts: 'must take what the key stands out of the shaft',
+      holds: ({ hubDepth, height, shaftDepth }) => hubDepth >= (height - shaftDepth) * (1 - 1e-9),
+    },
+    hub: {
+      accepts: 'must leave a wall over the keyway: outer diameter above shaft diameter plus twice the depth in the hub',
+      holds: ({ hub, shaftDiameter, hubDepth }) => hub.outerDiameter > shaftDiameter + 2 * hubDepth,
+    },
+  },
+  valid: {
+    'length up to 1.5 shaft diameters (even load along the key)': ({ length, shaftDiameter }) => length <= 1.5 * shaftDiameter * (1 + 1e-9),
+    'torque of one direction in a printed hub (a reversing key beats its way loose)': ({ hub, direction }) =>
+      hub.material === 'metal' || direction === 'oneWay',
+  },
+  si: ({ torque, shaftDiameter, width, height, shaftDepth, hubDepth, length, keys, hub, shaftBearingStrength, keyShearStrength }) => {
+    const counted = keys === 1 || hub.material === 'printed' ? 1 : 1.5
+    const force = (2 * torque) / (shaftDiameter * counted)
+    const hubArea = (height - shaftDepth) * length
+    const shaftArea = shaftDepth * length
+    const wallArea = 2 * ((hub.outerDiameter - shaftDiameter) / 2 - hubDepth) * length
+    const hubForce = hub.bearingStrength * hubArea
+    const shaftForce = shaftBearingStrength * shaftArea
+    const shearForce = keyShearStrength * width * length
+    const wallForce = hub.tensileStrength * wallArea
+    const least = Math.min(hubForce, shaftForce, shearForce, wallForce)
+    return {
+      force,
+      hubPressure: force / hubArea,
+      shaftPressure: force / shaftArea,
+      keyShear: force / (width * length),
+      hubWallTension: force / wallArea,
+      torqueCapacity: (least * shaftDiameter * counted) / 2,
+      reserve: force === 0 ? Number.POSITIVE_INFINITY : least / force,
+      governedBy:
+        least === hubForce
+          ? ('hubCrushing' as const)
+          : least === shaftForce
+            ? ('shaftCrushing' as const)
+            : least === shearForce
+              ? ('keyShear' as const)
+              : ('hubWall' as const),
+    }
+  },
+})
+
+/** Torque at which a clamped flat ring slips. */
+export const frictionFaceTorque = /* @__PURE__ */ formula('fasteners.frictionFaceTorque', {
+  inputs: {
+    /** Clamp load on the face. */
+    clampLoad: { kind: 'force', min: 0 },
+    /** Coefficient of friction: the lowest. */
+    friction: { kind: 'ratio', min: 0 },
+    /** Outer diameter of the touching ring. */
+    outerDiameter: { kind: 'length', above: 0 },
+    /** Inner diameter of the touching ring. */
+    innerDiameter: { kind: 'length', min: 0 },
+    /** How the load spreads: evenly, or denser towards the axis as on worn faces and under a bolt (the lower answer, friction at the mean radius). */
+    pressure: { oneOf: ['even', 'worn'] },
+  },
+  /** Torque at slip. */
+  output: 'torque',
+  source: [{ level: 'published', where: 'Shigley 9th ed., section 16-5: disc clutches, uniform pressure and uniform wear' }],
+  requires: {
+    outerDiameter: {
+      accepts: 'must be larger than the inner diameter',
+      holds: ({ outerDiameter, innerDiameter }) => outerDiameter > innerDiameter,
+    },
+  },
+  si: ({ clampLoad, friction: f, outerDiameter: D, innerDiameter: d, pressure }) =>
+    pressure === 'worn' ? (f * clampLoad * (D + d)) / 4 : (f * clampLoad * (D * D + D * d + d * d)) / (3 * (D + d)),
+})
+
+/**
+ * Torque that a clamped stack drives by friction alone, over metal and printed faces.
+ *
+ * Metal faces keep their load evenly spread. A printed face is counted at its mean radius, must not be crushed, and asks for a larger reserve. Give the clamp load that
+ * is left (`clampLoadOverTime`, `clampLoadThroughHeat`), not the one at tightening; friction and a key do not add up, since a key bears only after the face has slipped.
+ */
+export const frictionDrive = /* @__PURE__ */ formula('fasteners.frictionDrive', {
+  inputs: {
+    /** Clamp load left. */
+    clampLoad: { kind: 'force', min: 0 },
+    /** Faces that the torque crosses. */
+    faces: {
+      list: {
+        fields: {
+          /** Outer diameter of the touching ring. */
+          outerDiameter: { kind: 'length', above: 0 },
+          /** Inner diameter of the touching ring. */
+          innerDiameter: { kind: 'length', min: 0 },
+          /** Coefficient of friction: the lowest (`faceFrictions`). */
+          friction: { kind: 'ratio', above: 0 },
+          /** Metal on metal, or a print on at least one side. */
+          surface: { oneOf: ['metal', 'printed'] },
+          /** Pressure the softer side bears at temperature over time. */
+          allowablePressure: { kind: 'stress', above: 0 },
+        },
+      },
+    },
+    /** How the torque meets the faces: through one after another (the weakest decides), or shared, as by both sides of a disc between two flanges. */
+    path: { oneOf: ['oneAfterAnother', 'shared'] },
+    /** Torque to drive. */
+    torque: { kind: 'torque', min: 0 },
+  },
+  output: {
+    /** Torque at slip. */
+    slipTorque: 'torque',
+    /** Torque at slip of each face. */
+    faceTorques: { list: 'torque' },
+    /** Pressure on each face. */
+    pressures: { list: 'stress' },
+    /** Torque at slip over torque; infinite without torque. */
+    reserve: { kind: 'ratio', infinite: true },
+    /** Reserve wanted: 1.5 over metal, 2.5 as soon as a face is printed. */
+    reserveWanted: 'ratio',
+    /** Whether friction drives, a key, pins or teeth are needed, or a face is crushed. */
+    state: { oneOf: ['frictionDrives', 'keyNeeded', 'facesCrushed'] },
+  },
+  assumes: ['shared faces slip together'],
+  source: [
+    { level: 'published', where: 'Shigley 9th ed., section 16-5, as fasteners.frictionFaceTorque' },
+    { level: 'assumption', where: 'reserves wanted: spread of friction on machined and on printed faces' },
+  ],
+  requires: {
+    faces: {
+      accepts: 'needs at least one, each wider than its bore',
+      holds: ({ faces }) => faces.length > 0 && faces.every(({ outerDiameter, innerDiameter }) => outerDiameter > innerDiameter),
+    },
+  },
+  si: ({ clampLoad, faces, path, torque }) => {
+    const faceTorques: number[] = []
+    const pressures: number[] = []
+    let crushed = false
+    let printed = false
+    for (const { outerDiameter, innerDiameter, friction: f, surface, allowablePressure } of faces) {
+      const pressure = surface === 'metal' ? 'even' : 'worn'
+      faceTorques.push(frictionFaceTorque.si({ clampLoad, friction: f, outerDiameter, innerDiameter, pressure }))
+      const bearing = headBearing.si({ force: clampLoad, bearingDiameter: outerDiameter, holeDiameter: innerDiameter, allowablePressure })
+      pressures.push(bearing.pressure)
+      crushed ||= bearing.reserve < 1
+      printed ||= surface === 'printed'
+    }
+    const slipTorque = path === 'shared' ? faceTorques.reduce((a, b) => a + b, 0) : Math.min(...faceTorques)
+    const reserveWanted = printed ? 2.5 : 1.5
+    return {
+      slipTorque,
+      faceTorques,
+      pressures,
+      reserve: torque === 0 ? Number.POSITIVE_INFINITY : slipTorque / torque,
+      reserveWanted,
+      state: crushed
+        ? ('facesCrushed' as const)
+        : slipTorque > 0 && slipTorque >= reserveWanted * torque
+          ? ('frictionDrives' as const)
+          : ('keyNeeded' as const),
+    }
+  },
+})
