@@ -75,7 +75,8 @@ module.exports = {
       to: {
         pathNot: '(^|/)node_modules/ml-matrix/',
         dependencyTypes: ['npm-dev', 'npm-no-pkg', 'npm-unknown'],
-        dependencyTypesNot: ['type-only'],
+        // A peer package is there for development and tests too.
+        dependencyTypesNot: ['type-only', 'npm-peer'],
       },
     },
     onlyFrom(
@@ -83,6 +84,12 @@ module.exports = {
       '(^|/)node_modules/mathjs/',
       ['mathjs'],
       'mathjs takes about a second to import; only limbwright/mathjs may cost that.',
+    ),
+    onlyFrom(
+      'vega',
+      '(^|/)node_modules/vega',
+      ['leg'],
+      'Pictures are drawn by the report alone, where its optional packages are installed.',
     ),
     onlyFrom('documents', '(^|/)node_modules/(zod|yaml)/', ['leg', 'materials'], 'zod and yaml read documents; formulas do without.'),
     {

@@ -5,7 +5,7 @@
  * first as Markdown and as one HTML page. Run it from the repository, or copy it into a project that has limbwright installed.
  */
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
-import { type Assessment, assess, describeLeg, htmlReport, markdownReport, rankedTable, verdictText } from 'limbwright/leg'
+import { type Assessment, assess, describeLeg, htmlReport, markdownReport, rankedTable, reportPictures, verdictText } from 'limbwright/leg'
 
 const here = (name: string) => new URL(name, import.meta.url)
 const started = performance.now()
@@ -29,9 +29,9 @@ const revised = look('mudflat-leg-revised.yaml', 8)
 mkdirSync('out', { recursive: true })
 for (const [file, content] of [
   ['out/leg-report.md', markdownReport(first)],
-  ['out/leg-report.html', htmlReport(first)],
+  ['out/leg-report.html', htmlReport(first, await reportPictures(first))],
   ['out/leg-report-revised.md', markdownReport(revised)],
-  ['out/leg-report-revised.html', htmlReport(revised)],
+  ['out/leg-report-revised.html', htmlReport(revised, await reportPictures(revised))],
 ] as const) {
   writeFileSync(file, content)
   progress(`wrote ${file} (${Math.round(content.length / 1024)} kB)`)

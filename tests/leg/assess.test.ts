@@ -385,10 +385,11 @@ describe('reports', () => {
     expect(html).toMatch(/<html lang="en">/)
     expect(html.match(/<h1>/g)).toHaveLength(1)
     expect(html.match(/<table>/g)?.length).toBe(html.match(/<caption>/g)?.length)
-    expect(html.match(/<details>/g)?.length).toBe(firstVerdict.checks.length)
+    // One for each check's calculation and one for each chart's numbers.
+    expect(html.match(/<details>/g)?.length).toBe(firstVerdict.checks.length + 7)
     expect(html).toMatch(/prefers-color-scheme: dark/)
     expect(html).toMatch(/@media print/)
-    for (const tag of ['table', 'details', 'article', 'section', 'ul', 'ol', 'li'])
+    for (const tag of ['table', 'details', 'figure', 'article', 'section', 'ul', 'ol', 'li'])
       expect(html.match(new RegExp(`<${tag}[ >]`, 'g'))?.length, tag).toBe(html.match(new RegExp(`</${tag}>`, 'g'))?.length)
   })
 

@@ -63,7 +63,7 @@ const torques = new Float64Array(3)
 const state = new Float64Array(9)
 
 /** The knee's side, from its limits. */
-const branchOf = (leg: Prepared): number => (leg.x.joints.knee.from + leg.x.joints.knee.to < 0 ? KNEE_BACKWARD : 0)
+export const branchOf = (leg: Prepared): number => (leg.x.joints.knee.from + leg.x.joints.knee.to < 0 ? KNEE_BACKWARD : 0)
 
 const kernelOf = ({ x }: Prepared) => new LegKernel(x.links.hipOffset, x.links.upper.length, x.links.lower.length)
 
@@ -196,7 +196,8 @@ function planeDistance({ x }: Prepared, px: number, py: number, pz: number): num
   return Math.sqrt(Math.max(0, px * px + py * py + pz * pz - offset * offset))
 }
 
-function pathOf({ x }: Prepared, stance: Stance, stridePeriod: number): FootPath {
+/** The path of the foot over a stride. */
+export function pathOf({ x }: Prepared, stance: Stance, stridePeriod: number): FootPath {
   return new FootPath({
     midStance: { x: 0, y: x.links.hipOffset, z: -stance.height },
     stanceSweep: stance.stepLength,

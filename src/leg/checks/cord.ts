@@ -56,6 +56,9 @@ function allowed(of: Evaluator, { leg, joint }: Scene, designFactor: number): nu
   })
 }
 
+/** Pretension that is left after some years at room temperature, each taking the same share. */
+export const pretensionAfter = (pretension: number, leftAfterYear: number, years: number): number => pretension * leftAfterYear ** years
+
 /** The cord of each drive. */
 export const cordChecks: readonly Check[] = [
   {
@@ -189,7 +192,7 @@ export const cordChecks: readonly Check[] = [
             })
           : 1
       // What a year at room temperature leaves, for as many years as this time and temperature amount to.
-      const left = leg.x.drives[joint].pretension * pretensionLeft ** Math.min(hotter * (state.duration / YEAR), 20)
+      const left = pretensionAfter(leg.x.drives[joint].pretension, pretensionLeft, Math.min(hotter * (state.duration / YEAR), 20))
       return { demand: leg.x.drives[joint].hold === 'clampedMidPinion' ? wanted.againstSlack : wanted.againstSlip, capacity: left }
     },
     demandIs: 'the pretension that the torque of walking needs',

@@ -1,10 +1,16 @@
 import type { Step } from '../../formula/index.js'
 import type { Assessment, CheckResult } from '../result.js'
+import { chartTable } from './chart-table.js'
+import { reportCharts } from './charts.js'
 import { bandText, CAUTIONS, capital, EVIDENCE, footText, placeOf, priorsText, reserveText, standing, verdictText } from './content.js'
+import type { ReportPicture } from './pictures.js'
 import { STYLE } from './style.js'
 
-/** The assessment as one self-contained HTML page: opens without network, prints, follows light and dark, works by keyboard and screen reader. */
-export function htmlReport(assessment: Assessment): string {
+/**
+ * The assessment as one self-contained HTML page: opens without network, prints, follows light and dark, works by keyboard and screen reader.
+ * Hand it the pictures of `reportPictures`; without them, or where they could not be rendered, the charts are there as tables of their numbers.
+ */
+export function htmlReport(assessment: Assessment, pictures?: readonly ReportPicture[]): string {
   const { leg, checks, cases, governing } = assessment
   const title = `${leg.name}: calculation sheet`
   return `<!doctype html>
@@ -50,6 +56,10 @@ ${table(
     bandText(check),
   ]),
 )}
+</section>
+<section aria-labelledby="charts">
+<h2 id="charts">Charts</h2>
+${chartsHtml(pictures ?? reportCharts(assessment).map((one) => ({ ...one, svg: undefined })))}
 </section>
 <section aria-labelledby="cases">
 <h2 id="cases">Load cases</h2>
@@ -123,6 +133,29 @@ ${assessment.notMade.length === 0 ? '' : `<h3>Checks not made</h3><ul>${assessme
 </body>
 </html>
 `
+}
+
+function chartsHtml(pictures: readonly ReportPicture[]): string {
+  const note = pictures.every(({ svg }) => svg === undefined)
+    ? '<p>The charts are not drawn in this copy of the report; their numbers stand in the tables. (Pictures need the packages vega and vega-lite.)</p>'
+    : ''
+  return `${note}<div class="charts">${pictures.map(figure).join('\n')}</div>`
+}
+
+function figure({ id, chart, svg }: ReportPicture): string {
+  const { head, rows } = chartTable(chart)
+  const name = `chart-${id}`
+  const picture = svg === undefined ? '' : svg.replace('<svg', `<svg role="img" aria-labelledby="${name}-title ${name}-text"`)
+  return `<figure id="${name}" aria-labelledby="${name}-title">
+<h3 id="${name}-title">${escaped(chart.title)}</h3>
+<div class="wide picture">${picture}</div>
+<figcaption id="${name}-text">${escaped(chart.description)}</figcaption>
+<details><summary>Numbers of this chart</summary>${table(
+    chart.title,
+    head,
+    rows.map((cells) => cells.map(escaped)),
+  )}</details>
+</figure>`
 }
 
 function unsettledHtml({ unsettled }: Assessment): string {

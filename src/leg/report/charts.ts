@@ -1,0 +1,242 @@
+import { barChart, type Chart, lineChart, pointChart, type Series } from '../../chart/index.js'
+import { bare } from '../../formula/index.js'
+import { reachChart, threeJointLeg } from '../../kinematics/index.js'
+import { sensitivity } from '../../study/index.js'
+import { insulationClasses } from '../../thermal/index.js'
+import { Quantity } from '../../units/index.js'
+import { legFormula } from '../as-formula.js'
+import { CASES } from '../cases/catalogue.js'
+import { heatOf } from '../cases/heat.js'
+import { pathOf } from '../cases/motion.js'
+import { workOut } from '../cases/work-out.js'
+import { tightBolt } from '../checks/bolt-group.js'
+import { clampLeft } from '../checks/clamp.js'
+import { pretensionAfter } from '../checks/cord.js'
+import { JOINTS, legNumbers, type Prepared, prepare } from '../numbers.js'
+import type { Assessment } from '../result.js'
+import { bareSheet } from '../sheet.js'
+import { placeOf, reserveText, standing } from './content.js'
+import { gaitClouds, motorLimit } from './gait-points.js'
+
+/** One chart of the report. */
+export interface ReportChart {
+  /** A name for links and file names, such as `reserves`. */
+  readonly id: string
+  /** The picture as a Vega-Lite specification. */
+  readonly chart: Chart
+}
+
+/** The charts of a report: reserves, torque and speed of the gaits, temperatures of a stall, a year's tension and clamp load, reach, and what moves the governing reserve. */
+export function reportCharts(assessment: Assessment): readonly ReportChart[] {
+  const leg = prepare(legNumbers(assessment.leg))
+  return [
+    { id: 'reserves', chart: reserveChart(assessment) },
+    { id: 'moves', chart: tornado(assessment) },
+    { id: 'torque-speed', chart: torqueSpeed(leg) },
+    { id: 'stall', chart: stallTemperatures(leg) },
+    { id: 'pretension', chart: pretensionOverTime(leg) },
+    { id: 'clamp', chart: clampOverSeason(leg) },
+    { id: 'reach', chart: reach(leg) },
+  ]
+}
+
+const MOST_BARS = 18
+/** Reserves beyond this are drawn as this long; the label tells. */
+const LONGEST_BAR = 4
+
+function reserveChart({ checks, wantedReserve }: Assessment): Chart {
+  const shown = checks.slice(0, MOST_BARS)
+  return barChart({
+    title: 'Reserve of the checks nearest to their limit',
+    description: `Bars of the ${shown.length} of ${checks.length} checks that are nearest to the reserve wanted of them; a bar that ends before the dashed line at 1 fails${wantedReserve > 1 ? `, the other line is the ${wantedReserve} wanted` : ''}. First: ${placeOf(shown[0]!)}, ${reserveText(shown[0]!.reserve)}.`,
+    value: { title: 'reserve: capacity over demand', unit: '1', zero: true },
+    bars: shown.map((check) => ({
+      name: check.joint === undefined ? check.id : `${check.id}, ${check.joint}`,
+      to: Math.min(check.reserve, LONGEST_BAR),
+      group: standing(check),
+      label: `${reserveText(check.reserve)} ${standing(check)}`,
+    })),
+    rules: [1, ...(wantedReserve > 1 ? [wantedReserve] : [])].map((at) => ({ name: '', at })),
+  })
+}
+
+const MOST_MOVERS = 10
+/** Each value is moved by this part of itself: about what a fit, a wall or a friction is out by. */
+const SWING = 0.02
+
+/** What moves the governing reserve: each quantity of the leg by two per cent, one at a time (temperatures, whose zero is arbitrary, left out). */
+function tornado({ leg, governing }: Assessment): Chart {
+  const check = governing.joint === undefined ? governing.id : `${governing.id} ${governing.joint}`
+  const { defaults: _, ...data } = leg
+  const found = sensitivity(legFormula(leg, { check, cases: [governing.case] }), quantitiesOf(data) as never, { swing: SWING } as never)
+  const movers = found.inputs.filter(
+    ({ value, atFrom, atTo }) =>
+      value.kind !== 'temperature' && atFrom !== undefined && atTo !== undefined && Math.abs(atFrom.si - atTo.si) > 1e-9,
+  )
+  const shown = movers.slice(0, MOST_MOVERS)
+  const base = found.value.si
+  // A text beside a bar that runs to the left would lie on it.
+  const labelled = (reserve: number, input: Quantity) => (reserve > base ? String(input) : '')
+  const end = (reserve: number) => Number(Math.min(reserve, 3 * base + 1).toPrecision(6))
+  return barChart({
+    title: `What moves the governing reserve (${placeOf(governing)}, ${governing.caseTitle.toLowerCase()})`,
+    description:
+      shown.length === 0
+        ? 'No quantity of the leg moves the governing reserve when it changes by two per cent.'
+        : `Reserve with each value two per cent lower and two per cent higher, those that move it most first: ${shown
+            .slice(0, 3)
+            .map(({ path, atFrom, atTo }) => `${path} ${reserveText(atFrom!.si)} to ${reserveText(atTo!.si)}`)
+            .join('; ')}.`,
+    value: { title: 'reserve', unit: '1' },
+    bars: shown.flatMap(({ path, from, to, atFrom, atTo }) => [
+      { name: path, from: base, to: end(atFrom!.si), group: '2 % lower', label: labelled(atFrom!.si, from) },
+      { name: path, from: base, to: end(atTo!.si), group: '2 % higher', label: labelled(atTo!.si, to) },
+    ]),
+    rules: [{ name: `as it is: ${reserveText(base)}`, at: base }],
+  })
+}
+
+/** The quantities of a described leg at their places; words, lists and tables left out. */
+function quantitiesOf(record: object): Record<string, unknown> {
+  return Object.fromEntries(
+    Object.entries(record).flatMap(([name, value]): [string, unknown][] => {
+      if (value instanceof Quantity) return value.kind === 'temperature' ? [] : [[name, value]]
+      if (typeof value !== 'object' || value === null || Array.isArray(value)) return []
+      const inner = quantitiesOf(value)
+      return Object.keys(inner).length > 0 ? [[name, inner]] : []
+    }),
+  )
+}
+
+const rpm = (speed: number) => (speed * 30) / Math.PI
+
+function torqueSpeed(leg: Prepared): Chart {
+  const clouds = gaitClouds(leg)
+  const series = clouds.map(({ name, points }) => ({ name, points: points.map(([speed, torque]) => [rpm(speed), torque] as const) }))
+  return pointChart({
+    title: 'Torque and speed of the motors over a stride',
+    description: `Each mark is one moment of a stride at a motor's shaft, inertia of links and rotor included; the line is what the motor gives at the supply voltage, winding as warm as after walking.${series.length < 4 ? ' A gait that the leg cannot follow is left out.' : ''}`,
+    x: { title: 'motor speed', unit: 'rpm', zero: true },
+    y: { title: 'motor torque', unit: 'N m', zero: true },
+    series,
+    lines: [{ name: 'what the motor gives', points: motorLimit(leg).map(([speed, torque]) => [rpm(speed), torque] as const) }],
+  })
+}
+
+const celsius = (kelvin: number) => Number((kelvin - 273.15).toFixed(2))
+const STALL_POINTS = 24
+
+function stallTemperatures(leg: Prepared): Chart {
+  const { usage, environment, motor } = leg.x
+  const { stallTime } = usage
+  const state = workOut(leg, bareSheet, 'stall')
+  const [unit, factor] = stallTime > 3 * 3600 ? (['h', 3600] as const) : stallTime > 300 ? (['min', 60] as const) : (['s', 1] as const)
+  const series: Series[] = []
+  let lost = ''
+  for (const joint of JOINTS) {
+    const winding: [number, number][] = [[0, celsius(environment.hotAir)]]
+    const mount: [number, number][] = [[0, celsius(environment.hotAir)]]
+    for (let i = 1; i <= STALL_POINTS; i++) {
+      // Early times closer together: that is where most happens.
+      const time = stallTime * (i / STALL_POINTS) ** 2
+      const heat = heatOf(leg, bare, {
+        joint,
+        motion: state.joints[joint].motion,
+        air: environment.hotAir,
+        wind: 0,
+        heating: 'held',
+        heldFor: time,
+        steps: STALL_POINTS,
+      })
+      if (heat.unsettled !== undefined) {
+        lost += ` The ${joint} motor runs away within the time: its lines end there.`
+        break
+      }
+      winding.push([time / factor, celsius(heat.winding)])
+      mount.push([time / factor, celsius(heat.mount)])
+    }
+    series.push({ name: `${joint}: hottest phase`, points: winding }, { name: `${joint}: mounting face`, points: mount })
+  }
+  return lineChart({
+    title: 'Temperatures of a stall from cold, in hot still air',
+    description: `Hottest phase of the winding and mounting face of each motor while the leg is blocked, with the limits of plate and winding.${lost}`,
+    x: { title: 'time', unit },
+    y: { title: 'temperature', unit: '°C' },
+    series,
+    rules: [
+      { name: `plate (${leg.plate.material.name}) softens`, at: celsius(leg.plate.softening) },
+      { name: `winding, class ${motor.windingClass}`, at: celsius(insulationClasses[motor.windingClass].si) },
+    ],
+  })
+}
+
+function pretensionOverTime(leg: Prepared): Chart {
+  const walk = workOut(leg, bareSheet, 'walk')
+  return lineChart({
+    title: 'Pretension over a year at room temperature',
+    description: `Tension of the resting spans as the cord relaxes, taking ${JOINTS.map((joint) => `${Math.round(100 * leg.drives[joint].pretensionLeft)} % (${joint})`).join(' and ')} as left after a year; below what walking needs a span hangs slack.`,
+    x: { title: 'time', unit: 'months' },
+    y: { title: 'tension', unit: 'N', zero: true },
+    series: [
+      ...JOINTS.map((joint) => ({
+        name: joint,
+        points: Array.from({ length: 25 }, (_, i) => {
+          const months = i / 2
+          const left = pretensionAfter(leg.x.drives[joint].pretension, leg.drives[joint].pretensionLeft, months / 12)
+          return [months, Number(left.toFixed(3))] as const
+        }),
+      })),
+      ...JOINTS.map((joint) => {
+        const { slackTorque, pretension } = walk.joints[joint].drive
+        const needed = (Math.abs(walk.joints[joint].motion.torque) * pretension) / slackTorque
+        return { name: `${joint}: walking needs`, points: [0, 12].map((months) => [months, Number(needed.toFixed(3))] as const) }
+      }),
+    ],
+  })
+}
+
+function clampOverSeason(leg: Prepared): Chart {
+  const state = workOut(leg, bareSheet, 'walk')
+  const { heat } = state.joints.knee
+  const mount = heat.unsettled === undefined ? Math.min(heat.mount, leg.plate.softening) : leg.plate.softening
+  const { days } = leg.x.usage
+  const groups = [
+    ['stack', 'stack bolts', (mount + state.air) / 2],
+    ['motor', 'motor bolts', mount],
+  ] as const
+  return lineChart({
+    title: 'Clamp load of a bolt over the season',
+    description: `What embedding and creep of the clamped layers leave of each bolt's preload, day by day, walking ${String(new Quantity(leg.x.usage.walkingTime, 'time'))} a day at the temperature of walking.`,
+    x: { title: 'time', unit: 'days' },
+    y: { title: 'clamp load', unit: 'N', zero: true },
+    series: groups.map(([group, name, temperature]) => {
+      const bolt = tightBolt(bare, { leg, state, joint: 'knee', walkTorque: () => 0 }, group)
+      const points: [number, number][] = [[0, Number(bolt.preload.toFixed(1))]]
+      for (let i = 1; i <= 20; i++) {
+        const after = days * (i / 20) ** 3
+        const then = { ...leg, x: { ...leg.x, usage: { ...leg.x.usage, days: after } } }
+        const left = clampLeft(bare, { leg: then, state, joint: 'knee', walkTorque: () => 0 }, group, bolt, temperature)
+        points.push([Number(after.toPrecision(5)), Number(left.toFixed(1))])
+      }
+      return { name, points }
+    }),
+  })
+}
+
+function reach(leg: Prepared): Chart {
+  const { links, joints, usage } = leg.x
+  const length = (x: number) => new Quantity(x, 'length')
+  const range = ({ from, to }: { from: number; to: number }) => ({
+    lowest: new Quantity(from, 'angle'),
+    highest: new Quantity(to, 'angle'),
+  })
+  const kinematic = threeJointLeg({
+    hipOffset: length(links.hipOffset),
+    upperLink: length(links.upper.length),
+    lowerLink: length(links.lower.length),
+    limits: { abduction: range(joints.sidewaysHip), hip: range(joints.hip), knee: range(joints.knee) },
+  })
+  const stance = CASES.walk.stance(leg, bare)!
+  const { walk } = usage
+  return reachChart(kinematic, pathOf(leg, stance, walk.stepLength / walk.speed / walk.dutyFactor), 'Foot path of the walk within reach')
+}

@@ -1,0 +1,102 @@
+import { bare } from '../../formula/index.js'
+import { legDynamics, stanceForce, strideDemand, threeJointLeg } from '../../kinematics/index.js'
+import { currentsForTorque, speedAtCurrent } from '../../thermal/index.js'
+import { Quantity } from '../../units/index.js'
+import { CASES } from '../cases/catalogue.js'
+import { branchOf, pathOf } from '../cases/motion.js'
+import { workOut } from '../cases/work-out.js'
+import { JOINTS, type Joint, type Prepared } from '../numbers.js'
+import { bareSheet } from '../sheet.js'
+
+/** Speed and torque, SI, in size. */
+type Point = readonly [speed: number, torque: number]
+
+/** Moments of a gait at one motor. */
+interface GaitCloud {
+  readonly name: string
+  readonly joint: Joint
+  readonly points: readonly Point[]
+  /** Largest torque over the stride. */
+  readonly peakTorque: number
+}
+
+const SAMPLES = 48
+const LIMIT_POINTS = 24
+
+/** Speed and torque at each motor's shaft over strides of walk and trot, links as rods with their mass and rotors included; a gait that the leg cannot follow is left out. */
+export function gaitClouds(leg: Prepared): readonly GaitCloud[] {
+  const { links, motor, drives } = leg.x
+  const length = (x: number) => new Quantity(x, 'length')
+  const kinematic = threeJointLeg({
+    hipOffset: length(links.hipOffset),
+    upperLink: length(links.upper.length),
+    lowerLink: length(links.lower.length),
+  })
+  const rod = ({ mass, length: l }: { mass: number; length: number }) => {
+    const across = new Quantity((mass * l * l) / 12, 'momentOfInertia')
+    return {
+      mass: new Quantity(mass, 'mass'),
+      centreOfMass: { x: length(0), y: length(0), z: length(-l / 2) },
+      inertia: { xx: across, yy: across },
+    }
+  }
+  const dynamics = legDynamics(kinematic, {
+    hipLink: { mass: '0 kg', centreOfMass: { x: '0 m', y: '0 m', z: '0 m' } },
+    upperLink: rod(links.upper),
+    lowerLink: rod(links.lower),
+  })
+  const drive = (joint: Joint) => ({
+    ratio: leg.drives[joint].ratio,
+    efficiency: drives[joint].efficiency,
+    rotorInertia: new Quantity(motor.rotorInertia, 'momentOfInertia'),
+  })
+  return (['walk', 'trot'] as const).flatMap((id) => {
+    const stance = CASES[id].stance(leg, bare)!
+    const stride = strideDemand({
+      leg: kinematic,
+      path: pathOf(leg, stance, stance.stepLength / stance.speed / stance.dutyFactor),
+      dynamics,
+      groundReactionSi: (out, stancePhase) => {
+        const { mass, legShare, dutyFactor, shape, gravity, traction } = stance
+        const force = stanceForce.si({ mass, legShare, dutyFactor, stancePhase, shape, thirdHarmonic: 0, gravity })
+        out[0] = traction * force
+        out[1] = 0
+        out[2] = force
+      },
+      drives: { abduction: { ratio: 1 }, hip: drive('hip'), knee: drive('knee') },
+      kneeBend: branchOf(leg) === 0 ? 'forward' : 'backward',
+      samples: SAMPLES,
+    })
+    if (!stride.walkable) return []
+    return JOINTS.map((joint) => {
+      const { cloud, peakTorque } = stride.motors[joint]
+      return {
+        name: `${joint}, ${id}`,
+        joint,
+        points: Array.from(cloud.speed, (speed, i): Point => [Math.abs(speed), Math.abs(cloud.torque[i]!)]),
+        peakTorque: peakTorque.si,
+      }
+    })
+  })
+}
+
+/** What the motor gives at the open-circuit supply voltage, from the controller's current limit to its highest speed, the winding as warm as after walking. */
+export function motorLimit(leg: Prepared): readonly Point[] {
+  const { heat } = workOut(leg, bareSheet, 'walk').joints.knee
+  const { motor, supply, controller } = leg.x
+  const perTorque = currentsForTorque.si({ torque: 1, backEmfConstant: heat.backEmfConstant }).peakPhase
+  const points: Point[] = [[0, controller.currentLimit / perTorque]]
+  for (let i = LIMIT_POINTS; i >= 0; i--) {
+    const peakPhaseCurrent = (controller.currentLimit * i) / LIMIT_POINTS
+    const { speed } = speedAtCurrent.si({
+      voltage: supply.voltage,
+      backEmfConstant: heat.backEmfConstant,
+      terminalResistance: heat.resistance,
+      peakPhaseCurrent,
+      phaseInductance: motor.phaseInductance,
+      polePairs: motor.polePairs ?? 1,
+    })
+    points.push([speed, peakPhaseCurrent / perTorque])
+  }
+  return points
+}

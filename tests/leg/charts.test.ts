@@ -1,0 +1,118 @@
+import { readFileSync } from 'node:fs'
+import { afterEach, describe, expect, test, vi } from 'vitest'
+import { CASES } from '../../src/leg/cases/catalogue.js'
+import { motionOver } from '../../src/leg/cases/motion.js'
+import { type Assessment, assess, describeLeg, htmlReport, legNumbers, reportCharts, reportPictures } from '../../src/leg/index.js'
+import { prepare } from '../../src/leg/numbers.js'
+import { chartTable } from '../../src/leg/report/chart-table.js'
+import { gaitClouds, motorLimit } from '../../src/leg/report/gait-points.js'
+import { bareSheet } from '../../src/leg/sheet.js'
+import hand from '../oracles/leg-hand.json' with { type: 'json' }
+
+const read = (name: string) => readFileSync(new URL(`../../examples/mudflat-leg-${name}.yaml`, import.meta.url), 'utf8')
+const verdicts: Record<string, Assessment> = Object.fromEntries(['first', 'revised'].map((name) => [name, assess(describeLeg(read(name)))]))
+const first = verdicts.first as Assessment
+const IDS = ['reserves', 'moves', 'torque-speed', 'stall', 'pretension', 'clamp', 'reach']
+const rowsOf = (verdict: Assessment, id: string) => chartTable(reportCharts(verdict).find((one) => one.id === id)!.chart).rows
+
+describe('charts', () => {
+  test.each(['first', 'revised'])('%s design: every chart has numbers, all of them finite, and words', (name) => {
+    const charts = reportCharts(verdicts[name] as Assessment)
+    expect(charts.map(({ id }) => id)).toEqual(IDS)
+    for (const { id, chart } of charts) {
+      expect(JSON.stringify(chart), id).not.toMatch(/"(x|y|to|from|at)":null|NaN|Infinity/)
+      expect(chart.description.length, id).toBeGreaterThan(40)
+      expect(chartTable(chart).rows.length, id).toBeGreaterThan(3)
+    }
+  })
+
+  test('the reserves drawn are those of the verdict, nearest to its limit first', () => {
+    const rows = rowsOf(first, 'reserves')
+    expect(rows[0]?.[0]).toBe('motor.plate, knee')
+    expect(Number(rows[0]?.[1])).toBeCloseTo(first.governing.reserve, 3)
+    expect(rows[0]?.[2]).toMatch(/fails$/)
+  })
+
+  test('a value two per cent off gives the reserve that the changed leg has', () => {
+    const row = rowsOf(first, 'moves').find(([path, , , group]) => path === 'robot.mass' && group === '2 % higher')
+    expect(row).toBeDefined()
+    const { leg, governing } = first
+    const heavier = describeLeg({ ...leg, robot: { ...leg.robot, mass: [1.02 * leg.robot.mass.si, 'kg'] } } as never)
+    const same = assess(heavier, { cases: [governing.case] }).checks.find(
+      ({ id, joint }) => id === governing.id && joint === governing.joint,
+    )
+    expect(Number(row?.[1])).toBeCloseTo(same?.reserve as number, 3)
+  })
+
+  test('tension begins at the pretension and keeps its share after a year', () => {
+    const rows = rowsOf(first, 'pretension').filter(([name]) => name === 'knee')
+    expect(Number(rows[0]?.[2])).toBe(90)
+    expect(Number(rows.at(-1)?.[2])).toBeCloseTo(90 * first.leg.cords.braid!.pretensionLeft.typical, 1)
+  })
+})
+
+describe('points of the gaits at the motors', () => {
+  const leg = prepare(legNumbers(first.leg))
+  const massless = prepare({
+    ...leg.x,
+    links: { ...leg.x.links, upper: { ...leg.x.links.upper, mass: 0 }, lower: { ...leg.x.links.lower, mass: 0 } },
+    motor: { ...leg.x.motor, rotorInertia: 0 },
+  })
+
+  test('without mass they are the torques of the statics, through reduction and losses', () => {
+    const { knee } = motionOver(massless, bareSheet, CASES.walk.stance(massless, bareSheet.of)!)
+    const cloud = gaitClouds(massless).find(({ name }) => name === 'knee, walk')!
+    // The statics samples eight moments, the cloud many, ends of the stance among them: it may only be larger, and not by much.
+    const statics = Math.abs(knee.torque) / massless.drives.knee.ratio / massless.x.drives.knee.efficiency
+    expect(Math.abs(knee.torque)).toBeCloseTo(Math.abs(hand.walk.knee), 9)
+    expect(cloud.peakTorque).toBeGreaterThan(0.999 * statics)
+    expect(cloud.peakTorque).toBeLessThan(1.06 * statics)
+  })
+
+  test('mass of links and rotors adds torque', () => {
+    const [light, real] = [massless, leg].map((one) => gaitClouds(one).find(({ name }) => name === 'knee, trot')!.peakTorque)
+    expect(real).not.toBeCloseTo(light as number, 3)
+  })
+
+  test('the limit falls from the current limit to the no-load speed', () => {
+    const limit = motorLimit(leg)
+    for (let i = 1; i < limit.length; i++) {
+      expect(limit[i]![0]).toBeGreaterThanOrEqual(limit[i - 1]![0])
+      expect(limit[i]![1]).toBeLessThanOrEqual(limit[i - 1]![1])
+    }
+    expect(limit.at(-1)?.[1]).toBe(0)
+  })
+})
+
+describe('pictures in the page', () => {
+  afterEach(() => {
+    vi.doUnmock('vega')
+    vi.resetModules()
+  })
+
+  test('drawn in the colours of the page, each with its own names, told to screen readers', async () => {
+    const pictures = await reportPictures(first)
+    const html = htmlReport(first, pictures)
+    expect(html.match(/<svg role="img" aria-labelledby="chart-/g)).toHaveLength(IDS.length)
+    expect(html.match(/<figure /g)).toHaveLength(IDS.length)
+    expect(html).not.toMatch(/<script|https?:\/\/|src=|@import|<image/)
+    expect(html).toContain('currentColor')
+    const ids = [...html.matchAll(/ id="([^"]+)"/g)].map(([, id]) => id)
+    expect(new Set(ids).size).toBe(ids.length)
+    for (const [, target] of html.matchAll(/url\(#([^)]+)\)/g)) expect(ids).toContain(target)
+    for (const [, target] of html.matchAll(/href="#([^"]+)"/g)) expect(ids).toContain(target)
+    expect(htmlReport(first, await reportPictures(first))).toBe(html)
+  })
+
+  test('without the packages that draw, the numbers stand in tables and the page says so', async () => {
+    vi.doMock('vega', () => {
+      throw new Error('Cannot find package')
+    })
+    const pictures = await reportPictures(first)
+    expect(pictures.every(({ svg }) => svg === undefined)).toBe(true)
+    const html = htmlReport(first, pictures)
+    expect(html).toMatch(/not drawn in this copy/)
+    expect(html.match(/<summary>Numbers of this chart/g)).toHaveLength(IDS.length)
+    expect(html).toBe(htmlReport(first))
+  })
+})
