@@ -60,48 +60,6 @@ export const driveResonance = /* @__PURE__ */ formula('capstan.driveResonance', 
   },
 })
 
-/** What a running cord drive loses, term by term, as shares of the transmitted power. */
-export const driveLosses = /* @__PURE__ */ formula('capstan.driveLosses', {
-  inputs: {
-    /** Tension of the taut span. */
-    taut: { kind: 'force', above: 0 },
-    /** Tension of the slack span. */
-    slack: { kind: 'force', min: 0 },
-    /** Axial rigidity EA of the cord. */
-    axialRigidity: { kind: 'axialRigidity', above: 0 },
-    /** Centre-line radius of the pinion. */
-    pinionRadius: { kind: 'length', above: 0 },
-    /** Force on the pinion's bearings. */
-    shaftForce: { kind: 'force', min: 0 },
-    /** Friction of the bearings. */
-    bearingFriction: { kind: 'ratio', min: 0 },
-    /** Radius at which bearing friction acts. */
-    bearingRadius: { kind: 'length', min: 0 },
-    /** Share lost each time cord winds on and off a pulley by rubbing of its own fibres; about 0.01 to 0.02 for wire rope. */
-    bendingLoss: { kind: 'ratio', min: 0 },
-  },
-  output: {
-    /** Elastic creep of the cord on the pulleys. */
-    creep: 'ratio',
-    /** Bearings of the pinion. */
-    bearings: 'ratio',
-    /** Bending of the cord on two pulleys. */
-    bending: 'ratio',
-  },
-  assumes: ['terms are small and add'],
-  source: [
-    { level: 'computed', where: 'belt creep (Grashof); bearing friction torque over pinion torque; wire-rope practice for bending' },
-  ],
-  requires: {
-    slack: { accepts: 'must be less than the taut tension: no power is carried otherwise', holds: ({ taut, slack }) => slack < taut },
-  },
-  si: ({ taut, slack, axialRigidity, pinionRadius, shaftForce, bearingFriction, bearingRadius, bendingLoss }) => ({
-    creep: (taut - slack) / axialRigidity,
-    bearings: (bearingFriction * shaftForce * bearingRadius) / ((taut - slack) * pinionRadius),
-    bending: 2 * bendingLoss,
-  }),
-})
-
 /** Drift of the pinion against the joint in one loaded-out, unloaded-back cycle, where cord held by friction alone passes over the pinion. */
 export const registryDrift = /* @__PURE__ */ formula('capstan.registryDrift', {
   inputs: {

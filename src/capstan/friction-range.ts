@@ -1,6 +1,6 @@
 import type { Flat, Formula, Given, Inputs, Output, Result } from '../formula/index.js'
 import { type In, InputError, quantity, show } from '../units/index.js'
-import type { AtFriction } from './drive.js'
+import type { AtFriction } from './drive-results.js'
 
 /**
  * Runs a formula that takes `friction` at both ends of an interval. Results are named for the end they belong to, since more friction

@@ -1,4 +1,5 @@
-import type { DriveState } from './stiffness.js'
+import type { DriveState } from './branch.js'
+import { checkHistory } from './history-limits.js'
 import { type EndProbe, endProbe, Wrap } from './wrap.js'
 
 /** One point of a load path, SI numbers. */
@@ -13,6 +14,8 @@ export interface PathPoint {
   readonly slackTension: number
   /** Angle the pinion has slipped through under the cord, at the joint, since the start. */
   readonly slipped: number
+  /** Length by which a clamped cord hangs loose on one side; zero while both spans are tight. */
+  readonly looseLength: number
   readonly state: 'tight' | 'slips' | 'slackSpan'
 }
 
@@ -41,10 +44,12 @@ function solve(f: (x: number) => number, slope: { at: number }, start: number, l
  * Follows a history of torque (or of angle) at one pose, motor locked, step by step: loading, unloading, reversal, gross slip. The wraps
  * remember; nothing but the given turning points matters, so a step may be as long as it likes. SI numbers.
  *
- * Steps of torque beyond what the pinion holds stay at the slip torque; steps of angle slide on at it. Where a span would go loose
- * (a clamped cord) the path stays at that torque.
+ * Steps of torque beyond what the pinion holds stay at the slip torque; steps of angle slide on at it. Where a span of a clamped cord goes
+ * loose the other branch carries on alone, its cord keeps its memory, and the loose length is taken up again on the way back.
+ * Throws an `InputError` for a drive with a contact stiffness (the memory here is that of cord that sticks rigidly) or without friction.
  */
 export function loadPath(d: DriveState, drive: 'torque' | 'angle', steps: ArrayLike<number>): PathPoint[] {
+  checkHistory('capstan.loadPath', d)
   const path = new LoadPath(d)
   const out = new Array<PathPoint>(steps.length)
   for (let i = 0; i < steps.length; i++) out[i] = drive === 'torque' ? path.toTorque(steps[i] as number) : path.toAngle(steps[i] as number)
@@ -65,6 +70,9 @@ class LoadPath {
   /** What side A gave at the last call of `both`. */
   private gaveA = 0
   private slipped = 0
+  /** Loose length on either side times the rigidity. */
+  private looseA = 0
+  private looseB = 0
 
   constructor(private readonly d: DriveState) {
     const muDrum = d.drumFriction ?? d.friction
@@ -127,7 +135,8 @@ class LoadPath {
 
   private point(state: PathPoint['state']): PathPoint {
     const { d, Ta, Tb, windup, slipped } = this
-    return { torque: d.drumRadius * (Ta - Tb), windup, tautTension: Ta, slackTension: Tb, slipped, state }
+    const looseLength = (this.looseA + this.looseB) / d.axialRigidity
+    return { torque: d.drumRadius * (Ta - Tb), windup, tautTension: Ta, slackTension: Tb, slipped, looseLength, state }
   }
 
   toTorque(torque: number): PathPoint {
@@ -135,42 +144,49 @@ class LoadPath {
     const pull = torque / d.drumRadius
     const least = LEAST * d.pretension
     const low = Math.max(least, pull + least)
-    const f = (Ta: number) => this.both(Ta, Ta - pull)
+    const slack = this.looseA + this.looseB
+    const f = (Ta: number) => this.both(Ta, Ta - pull) + slack
     // Both spans would lose tension at the low end unless the pull alone exceeds what one holds now.
-    const maybeLoose = pull > this.Ta || -pull > this.Tb
-    if (maybeLoose && f(low) > 0) return this.pinionB === undefined ? this.slide(Math.sign(pull)) : this.slack(Math.sign(pull))
+    const maybeLoose = slack > 0 || pull > this.Ta || -pull > this.Tb
+    if (maybeLoose) {
+      const left = f(low)
+      if (left > 0)
+        return this.pinionB === undefined
+          ? this.slide(Math.sign(pull))
+          : this.hang(low, low - pull, pull > 0 ? 0 : left, pull > 0 ? left : 0)
+    }
     const start = Math.max(low, this.Ta + 0.5 * (pull - (this.Ta - this.Tb)))
     const Ta = solve(f, slope, start, low, Number.POSITIVE_INFINITY)
-    const Tb = Ta - pull
     f(Ta)
     if (this.slides()) return this.slide(Math.sign(pull))
-    this.windup += this.gaveA / (d.axialRigidity * d.drumRadius)
+    return this.hang(Ta, Ta - pull, 0, 0)
+  }
+
+  /** Goes to span tensions whose probes are set, with what then hangs loose on either side. */
+  private hang(Ta: number, Tb: number, looseA: number, looseB: number): PathPoint {
+    this.windup += (this.gaveA + this.looseA - looseA) / (this.d.axialRigidity * this.d.drumRadius)
+    this.looseA = looseA
+    this.looseB = looseB
     this.Ta = Ta
     this.Tb = Tb
     this.commit()
-    return this.point('tight')
+    return this.point(looseA > 0 || looseB > 0 ? 'slackSpan' : 'tight')
   }
 
   toAngle(angle: number): PathPoint {
     const { d, slope } = this
     const wanted = (angle - this.windup - this.slipped) * d.drumRadius * d.axialRigidity
     const least = LEAST * d.pretension
-    const fa = (T: number) => this.sideA(T) - wanted
-    const fb = (T: number) => this.sideB(T) + wanted
-    const loose = fa(least) > 0 || fb(least) > 0
-    if (loose && this.pinionB !== undefined) return this.slack(Math.sign(wanted))
-    if (!loose) {
-      const Ta = solve(fa, slope, this.Ta, least, Number.POSITIVE_INFINITY)
-      const Tb = solve(fb, slope, this.Tb, least, Number.POSITIVE_INFINITY)
-      fa(Ta)
-      fb(Tb)
-      if (!this.slides()) {
-        this.windup += wanted / (d.axialRigidity * d.drumRadius)
-        this.Ta = Ta
-        this.Tb = Tb
-        this.commit()
-        return this.point('tight')
-      }
+    const fa = (T: number) => this.sideA(T) - wanted + this.looseA
+    const fb = (T: number) => this.sideB(T) + wanted + this.looseB
+    const left = { a: fa(least), b: fb(least) }
+    if (this.pinionB !== undefined || (left.a <= 0 && left.b <= 0)) {
+      const Ta = left.a > 0 ? least : solve(fa, slope, this.Ta, least, Number.POSITIVE_INFINITY)
+      const Tb = left.b > 0 ? least : solve(fb, slope, this.Tb, least, Number.POSITIVE_INFINITY)
+      this.both(Ta, Tb)
+      // The angle is what was asked for, to rounding.
+      this.gaveA = wanted - this.looseA + Math.max(0, left.a)
+      if (!this.slides()) return this.hang(Ta, Tb, Math.max(0, left.a), Math.max(0, left.b))
     }
     this.slide(Math.sign(wanted))
     // What the spans do not take, the pinion slides.
@@ -229,31 +245,5 @@ class LoadPath {
     this.Ta = Ta
     this.Tb = Tb
     return this.point('slips')
-  }
-
-  /** Goes to the state in which the span on the slack side is about to go loose (clamped cord). */
-  private slack(sign: number): PathPoint {
-    const { d, slope } = this
-    const least = LEAST * d.pretension
-    const f = sign > 0 ? (T: number) => this.both(T, least) : (T: number) => this.both(least, T)
-    const one = (T: number) => {
-      const value = f(T)
-      // Only the taut side moves.
-      if (sign > 0) {
-        this.sideA(T)
-      } else {
-        this.sideB(T)
-      }
-      return value
-    }
-    const T = solve(one, slope, sign > 0 ? this.Ta : this.Tb, least, Number.POSITIVE_INFINITY)
-    const Ta = sign > 0 ? T : least
-    const Tb = sign > 0 ? least : T
-    this.windup += this.sideA(Ta) / (d.axialRigidity * d.drumRadius)
-    this.sideB(Tb)
-    this.Ta = Ta
-    this.Tb = Tb
-    this.commit()
-    return this.point('slackSpan')
   }
 }

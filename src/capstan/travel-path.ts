@@ -1,4 +1,5 @@
-import type { DriveState } from './stiffness.js'
+import type { DriveState } from './branch.js'
+import { checkHistory } from './history-limits.js'
 import { type EndProbe, endProbe, Wrap } from './wrap.js'
 
 /** One point of a travel history, SI numbers. */
@@ -22,6 +23,7 @@ export type TravelEnd = 'followed' | 'slips' | 'slackSpan' | 'anchorLeavesDrum' 
 
 /** What a travel simulation gives, SI numbers. */
 export interface TravelPath {
+  /** One point per step; the last is where it ended, short of its step unless all was followed. */
   readonly points: readonly TravelPoint[]
   readonly end: TravelEnd
   /** Whether some cord element has stayed at rest on the pinion throughout. */
@@ -33,17 +35,29 @@ export interface TravelPath {
 const TOLERANCE = 1e-13
 
 /**
- * Follows the whole loop through a history of joint angle and torque: cord winds on with the tension it has, rests, and leaves from the
- * far side through a slip zone; unstretched length is kept to rounding. SI numbers. Strain is small: unstretched length is (1 − ε) times length.
+ * Follows the whole loop through a history of torque and of the angle of the joint (or, `by` the `motor`, of the pinion): cord winds on
+ * with the tension it has, rests, and leaves from the far side through a slip zone; unstretched length is kept to rounding. SI numbers.
+ * Strain is small: unstretched length is (1 − ε) times length.
+ *
+ * It ends where the pinion slips, an anchor or clamp is unwound, or a span goes loose: loose cord leaves its groove, and what winds on then
+ * is not for this model to say. The last point gives angle and torque of that end.
  *
  * `resolution` is the longest step of the joint; the state changes continuously, so only the tension of cord wound on is sampled by it.
+ * Throws an `InputError` for a drive with a contact stiffness or without friction.
  */
-export function travelPath(d: DriveState, jointAngle: ArrayLike<number>, torque: ArrayLike<number>, resolution: number): TravelPath {
-  const loop = new Loop(d)
+export function travelPath(
+  d: DriveState,
+  angle: ArrayLike<number>,
+  torque: ArrayLike<number>,
+  resolution: number,
+  by: 'joint' | 'motor' = 'joint',
+): TravelPath {
+  checkHistory('capstan.travelPath', d)
+  const loop = new Loop(d, by)
   const points: TravelPoint[] = []
   let end: TravelEnd = 'followed'
-  for (let i = 0; i < jointAngle.length; i++) {
-    end = loop.moveTo(jointAngle[i] as number, torque[i] as number, resolution)
+  for (let i = 0; i < angle.length; i++) {
+    end = loop.moveTo(angle[i] as number, torque[i] as number, resolution)
     points.push(loop.point())
     if (end !== 'followed') break
   }
@@ -68,7 +82,10 @@ class Loop {
   private restLow: number
   private restHigh: number
 
-  constructor(private readonly d: DriveState) {
+  constructor(
+    private readonly d: DriveState,
+    private readonly by: 'joint' | 'motor',
+  ) {
     const muDrum = d.drumFriction ?? d.friction
     this.drumA = new Wrap(0, d.drumWrapTaut, d.pretension, muDrum)
     this.drumB = new Wrap(0, d.drumWrapSlack, d.pretension, muDrum)
@@ -101,19 +118,21 @@ class Loop {
     return point
   }
 
-  moveTo(q: number, torque: number, resolution: number): TravelEnd {
+  moveTo(angle: number, torque: number, resolution: number): TravelEnd {
     const { d } = this
+    const ratio = d.drumRadius / d.pinionRadius
+    const scale = this.by === 'joint' ? 1 : ratio
     // Cord that winds on and off the pinion within one step would leave nothing at rest to count from.
-    const longest = Math.min(resolution, (0.2 * this.half * d.pinionRadius) / d.drumRadius)
+    const longest = scale * Math.min(resolution, (0.2 * this.half) / ratio)
+    const [angle0, torque0] = [this.by === 'joint' ? this.q : this.phi, this.torque]
     const steps = Math.max(
       1,
-      Math.ceil(Math.abs(q - this.q) / longest),
-      Math.ceil(Math.abs(torque - this.torque) / (0.1 * d.pretension * d.drumRadius)),
+      Math.ceil(Math.abs(angle - angle0) / longest),
+      Math.ceil(Math.abs(torque - torque0) / (0.1 * d.pretension * d.drumRadius)),
     )
-    const [q0, torque0] = [this.q, this.torque]
     for (let i = 1; i <= steps; i++) {
       const share = i / steps
-      const end = this.step(q0 + (q - q0) * share, torque0 + (torque - torque0) * share)
+      const end = this.step(angle0 + (angle - angle0) * share, torque0 + (torque - torque0) * share)
       if (end !== 'followed') return end
     }
     return 'followed'
@@ -157,6 +176,8 @@ class Loop {
     out.bByT = -(d.span + d.drumRadius * b.slope + d.pinionRadius * pb.slope)
     out.aByPhi = -d.pinionRadius * (EA - Ta)
     out.bByPhi = d.pinionRadius * (EA - Tb)
+    out.aByQ = d.drumRadius * (EA - Ta)
+    out.bByQ = -d.drumRadius * (EA - Tb)
   }
 
   /** ∫T along a slip line between a resting point that it has passed and its boundary. */
@@ -167,12 +188,19 @@ class Loop {
     return probe.sense === 0 ? Tb * Math.abs(probe.boundary - at) : Math.abs(T - Tb) / mu
   }
 
-  private step(q: number, torque: number): TravelEnd {
+  private unwound(q: number): boolean {
+    return this.d.drumWrapTaut + q <= 0 || this.d.drumWrapSlack - q <= 0
+  }
+
+  private step(angle: number, torque: number): TravelEnd {
     const { d, probes } = this
-    if (d.drumWrapTaut + q <= 0 || d.drumWrapSlack - q <= 0) return 'anchorLeavesDrum'
+    const byJoint = this.by === 'joint'
+    const ratio = d.drumRadius / d.pinionRadius
+    let q = byJoint ? angle : this.q + (angle - this.phi) / ratio
+    if (this.unwound(q)) return 'anchorLeavesDrum'
     const pull = torque / d.drumRadius
     let Ta = this.Ta + 0.5 * (pull - (this.Ta - this.Tb))
-    let phi = this.phi + ((q - this.q) * d.drumRadius) / d.pinionRadius
+    let phi = byJoint ? this.phi + (angle - this.q) * ratio : angle
     let Tb = Ta - pull
     if (Ta <= 0 || Tb <= 0) {
       const lift = Math.max(-Ta, -Tb) + 0.01 * d.pretension
@@ -189,19 +217,24 @@ class Loop {
         if (this.pinionB !== undefined && Math.abs(phi) >= this.half) return 'clampLeavesPinion'
         if (this.pinionB === undefined) rest = Math.min(Math.max(rest, phi, low), this.half + phi, high)
         this.residual(q, phi, Ta, Tb, rest, r)
-        const det = r.aByT * r.bByPhi - r.bByT * r.aByPhi
-        let dT = -(r.a * r.bByPhi - r.b * r.aByPhi) / det
-        let dPhi = -(r.aByT * r.b - r.bByT * r.a) / det
+        // The other angle is found along with the tension.
+        const aByAngle = byJoint ? r.aByPhi : r.aByQ
+        const bByAngle = byJoint ? r.bByPhi : r.bByQ
+        const det = r.aByT * bByAngle - r.bByT * aByAngle
+        let dT = -(r.a * bByAngle - r.b * aByAngle) / det
+        let dAngle = -(r.aByT * r.b - r.bByT * r.a) / det
         const least = Math.min(Ta, Tb)
         // Tension may at most halve in one iteration.
         const damp = dT < -0.5 * least ? (-0.5 * least) / dT : 1
         dT *= damp
-        dPhi *= damp
+        dAngle *= damp
         Ta += dT
         Tb = Ta - pull
-        phi += dPhi
+        if (byJoint) phi += dAngle
+        else q += dAngle
+        if (this.unwound(q)) return 'anchorLeavesDrum'
         if (Math.min(Ta, Tb) < 1e-7 * d.pretension) return this.pinionB === undefined ? 'slips' : 'slackSpan'
-        if (Math.abs(dT) <= 1e-10 * Ta && Math.abs(dPhi) <= TOLERANCE * (1 + Math.abs(phi))) {
+        if (Math.abs(dT) <= 1e-10 * Ta && Math.abs(dAngle) <= TOLERANCE * (1 + Math.abs(byJoint ? phi : q))) {
           settled = true
           break
         }
@@ -259,5 +292,7 @@ interface Residual {
   bByT: number
   aByPhi: number
   bByPhi: number
+  aByQ: number
+  bByQ: number
 }
-const blank = (): Residual => ({ a: 0, b: 0, aByT: 0, bByT: 0, aByPhi: 0, bByPhi: 0 })
+const blank = (): Residual => ({ a: 0, b: 0, aByT: 0, bByT: 0, aByPhi: 0, bByPhi: 0, aByQ: 0, bByQ: 0 })

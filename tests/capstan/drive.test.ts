@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import {
+  arcCycleLoss,
   cordFibre,
   drive,
   endEfficiency,
@@ -100,6 +101,65 @@ describe('a drive', () => {
   })
 })
 
+describe('losses', () => {
+  const cycle = { stroke: '40 deg', bearingFriction: 0.002, bearingRadius: '4 mm', bendingLoss: 0.01 } as const
+  test('small load cycles lose what the arcs lose, to leading order', () => {
+    for (const end of ['atLowFriction', 'atHighFriction'] as const) {
+      const { microSlip, state } = hip.losses({ ...cycle, torque: '0.2 N m', returnTorque: '-0.2 N m' })[end]
+      const { friction } = hip.si[end]
+      const arcs = [0.0075, 0.0465].map((centreLineRadius) =>
+        arcCycleLoss.si({ amplitude: 0.2 / (2 * 0.0465), pretension: 140, friction, centreLineRadius, axialRigidity: 35000 }),
+      )
+      expect(state).toBe('tight')
+      expect(microSlip.energy.si / (2 * arcs.reduce((a, b) => a + b, 0))).toBeCloseTo(1, 2)
+    }
+  })
+  test('each term is its own: micro-slip comes with the swing of torque, bearings and bending with travel', () => {
+    const swing = hip.losses({ ...cycle, torque: '6 N m', returnTorque: '-6 N m' }).atLowFriction
+    const steady = hip.losses({ ...cycle, torque: '6 N m', returnTorque: '6 N m' }).atLowFriction
+    expect(swing.microSlip.energy.si).toBeGreaterThan(0.01)
+    expect(Math.abs(steady.microSlip.energy.si)).toBeLessThan(1e-9)
+    const far = hip.losses({ ...cycle, stroke: '80 deg', torque: '6 N m', returnTorque: '-6 N m' }).atLowFriction
+    expect(far.microSlip.energy.si).toBeCloseTo(swing.microSlip.energy.si, 12)
+    for (const name of ['creep', 'bearings', 'bending'] as const) expect(far[name].energy.si / swing[name].energy.si).toBeCloseTo(2, 12)
+    expect(swing.passed.si).toBeCloseTo((2 * 6 * 40 * Math.PI) / 180, 12)
+    expect(swing.creep.share.si).toBeCloseTo(swing.creep.energy.si / swing.passed.si, 14)
+  })
+  test('an unloaded return still bends cord and turns bearings', () => {
+    const { bending, bearings } = hip.losses({ ...cycle, torque: '6 N m', returnTorque: '0 N m' }).atLowFriction
+    expect(bending.energy.si).toBeGreaterThan(0)
+    expect(bearings.energy.si).toBeGreaterThan(0)
+  })
+  test('says when the pinion slips in it', () => {
+    expect(hip.losses({ ...cycle, torque: '20 N m', returnTorque: '0 N m' }).atLowFriction.state).toBe('slips')
+  })
+})
+
+describe('a clamped drive', () => {
+  const clamped = drive({ ...given, hold: 'clampedMidPinion' })
+  test('has a solved slack limit above its estimate, and is followed beyond it', () => {
+    const { slackTorque, slackEstimate, slipTorque } = clamped.limits().atLowFriction
+    expect(slipTorque).toBeUndefined()
+    expect(slackTorque?.si).toBeGreaterThan(slackEstimate.si)
+    const { points } = clamped.path({ torques: ['10 N m', '25 N m', '0 N m'] }).atLowFriction
+    expect(points.map((p) => p.state)).toEqual(['tight', 'slackSpan', 'tight'])
+    expect(points[1]?.looseLength.si).toBeGreaterThan(0)
+    expect(points[1]?.torque.si).toBeCloseTo(25, 9)
+  })
+})
+
+test('travel can be driven by the motor', () => {
+  const byMotor = cycle.map(({ jointAngle, torque }) => ({ pinionAngle: jointAngle === '0 deg' ? '0 deg' : '-248 deg', torque }) as const)
+  const { points, end, regime } = hip.travel({ steps: byMotor, cycles: 3 }).atLowFriction
+  expect(end).toBe('followed')
+  expect(regime).toBe('elementStays')
+  // Forty degrees at the joint, but for the windup under load.
+  const windup = hip.windup('6 N m').atLowFriction.windup.in('deg')
+  expect(points[1]?.pinionAngle.in('deg')).toBeCloseTo(-248, 9)
+  expect(Math.abs((points[1]?.jointAngle.in('deg') ?? 0) + 40)).toBeGreaterThan(0.5 * windup)
+  expect(Math.abs((points[1]?.jointAngle.in('deg') ?? 0) + 40)).toBeLessThan(2 * windup)
+})
+
 describe('bad input', () => {
   test.each([
     ['negative tension', { pretension: '-5 N' }, 'pretension'],
@@ -118,10 +178,17 @@ describe('bad input', () => {
   test('a travel without cycles', () => {
     expect(() => hip.travel({ steps: cycle, cycles: 0 })).toThrow('cycles')
     expect(() => hip.travel({ steps: [], cycles: 1 })).toThrow('at least one step')
+    expect(() => hip.travel({ steps: [{ jointAngle: '1 deg' }] as never, cycles: 1 })).toThrow('steps[0].torque is missing')
+    expect(() => hip.travel({ steps: [cycle[0], { pinionAngle: '1 deg', torque: '1 N m' }] as never, cycles: 1 })).toThrow('mixed')
     expect(() => hip.travel({ steps: cycle, cycles: 1, resolution: '0 rad' })).toThrow('resolution')
   })
   test('a load history with an elastic contact', () => {
-    expect(() => drive({ ...given, contactStiffness: '5e6 N/m^2' }).path({ torques: ['1 N m'] })).toThrow('contactStiffness')
+    const elastic = drive({ ...given, contactStiffness: '5e6 N/m^2' })
+    expect(elastic.windup('1 N m').atLowFriction.windup.si).toBeGreaterThan(hip.windup('1 N m').atLowFriction.windup.si)
+    expect(() => elastic.path({ torques: ['1 N m'] })).toThrow('capstan.drive.path: contactStiffness')
+    expect(() => elastic.travel({ steps: cycle, cycles: 1 })).toThrow('capstan.drive.travel: contactStiffness')
+    expect(() => windupChart(elastic, '1 N m')).toThrow('contactStiffness')
+    expect(() => tensionAlongWrapChart(elastic, '1 N m')).toThrow('contactStiffness')
   })
   test('unknown cords and ends name what there is', () => {
     expect(() => cordFibre('LPC' as never)).toThrow('LCP')

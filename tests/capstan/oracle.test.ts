@@ -1,13 +1,24 @@
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
-import { activatedPretensionLeft, arcRecovery, arcWindup, fibreTautTension, slipTorque } from '../../src/capstan/index.js'
+import {
+  activatedPretensionLeft,
+  arcRecovery,
+  arcWindup,
+  type DriveState,
+  fibreTautTension,
+  loadPath,
+  slackTorque,
+  slipTorque,
+} from '../../src/capstan/index.js'
 
 // Written by tests/oracles/capstan.py (scipy).
-const oracle = JSON.parse(readFileSync(new URL('../oracles/capstan.json', import.meta.url), 'utf8')) as Record<string, number>
+const oracle = JSON.parse(readFileSync(new URL('../oracles/capstan.json', import.meta.url), 'utf8')) as Record<string, number> & {
+  chainCycle60um: { loss: number; turning: number[] }
+}
 const arc = { storedTension: 60, friction: 0.15, centreLineRadius: 0.008, axialRigidity: 20000 }
 const fibre = { frictionFactor: 0.25, exponent: 0.9, centreLineRadius: 0.008, wrapAngle: 4 * Math.PI }
 const recovery = (tension: number) => arcRecovery.si({ ...arc, peakTension: 90, tension })
-const slip = slipTorque.si({
+const R1: DriveState = {
   axialRigidity: 20000,
   pretension: 60,
   pinionRadius: 0.008,
@@ -17,8 +28,9 @@ const slip = slipTorque.si({
   drumWrapTaut: Math.PI,
   drumWrapSlack: Math.PI,
   friction: 0.15,
-  drumFriction: undefined,
-})
+  hold: 'frictionOnly',
+}
+const slip = slipTorque.si({ ...R1, drumFriction: undefined })
 
 test.each([
   ['arcTaut', arcWindup.si({ ...arc, tension: 90, wrapAngle: 6 * Math.PI }).feed],
@@ -48,4 +60,35 @@ test.each([
   ],
 ] as const)('%s by scipy', (name, ours) => {
   expect(Math.abs(ours / (oracle[name] ?? Number.NaN) - 1)).toBeLessThan(1e-8)
+})
+
+test('a settled load cycle turns where the discretised Coulomb chain turns, and loses what it loses', () => {
+  const { loss, turning } = oracle.chainCycle60um
+  const peak = 60e-6 / 0.048
+  const corners = [0, 1, -1, 1, -1, 1]
+  const angles = corners
+    .slice(1)
+    .flatMap((to, leg) => Array.from({ length: 40 }, (_, i) => peak * ((corners[leg] ?? 0) + ((to - (corners[leg] ?? 0)) * (i + 1)) / 40)))
+  const path = loadPath(R1, 'angle', angles)
+  turning.forEach((torque, leg) => {
+    expect(Math.abs((path[40 * leg + 39]?.torque ?? 0) / torque - 1)).toBeLessThan(2e-5)
+  })
+  let work = 0
+  for (let i = 120; i < 200; i++) {
+    const [p, q] = [path[i - 1], path[i]]
+    work += 0.5 * ((p?.torque ?? 0) + (q?.torque ?? 0)) * ((q?.windup ?? 0) - (p?.windup ?? 0))
+  }
+  expect(Math.abs(work / loss - 1)).toBeLessThan(1e-3)
+})
+
+test('beyond the slack limit a clamped cord carries on one branch and comes back as quadrature says', () => {
+  const d: DriveState = { ...R1, hold: 'clampedMidPinion' }
+  expect(slackTorque.si({ ...d, drumFriction: undefined }).torque / (oracle.clampedSlackTorque ?? 0)).toBeCloseTo(1, 9)
+  const [beyond, back] = loadPath(d, 'torque', [20, 0])
+  expect(beyond?.state).toBe('slackSpan')
+  expect((beyond?.windup ?? 0) / (oracle.clampedWindup20 ?? 0)).toBeCloseTo(1, 7)
+  expect(back?.state).toBe('tight')
+  expect(back?.looseLength).toBe(0)
+  expect((back?.tautTension ?? 0) / (oracle.clampedReturnTension ?? 0)).toBeCloseTo(1, 7)
+  expect((back?.windup ?? 0) / (oracle.clampedReturnWindup ?? 0)).toBeCloseTo(1, 6)
 })

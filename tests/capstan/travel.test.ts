@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { type DriveState, registryDrift, strokeTension, travelPath } from '../../src/capstan/index.js'
+import { type DriveState, registryDrift, slackTorque, strokeTension, travelPath } from '../../src/capstan/index.js'
 
 const base = {
   axialRigidity: 20000,
@@ -161,6 +161,42 @@ test('finer steps converge', () => {
   const [coarse, medium, fine] = [0.02, 0.01, 0.0025].map(at)
   expect(Math.abs((medium ?? 0) - (fine ?? 0))).toBeLessThan(Math.abs((coarse ?? 0) - (fine ?? 0)) + 1e-9)
   expect((medium ?? 0) / (fine ?? 1)).toBeCloseTo(1, 3)
+})
+
+test.each([
+  ['short wrap', short],
+  ['long wrap', { ...base, pinionWrap: 10 * Math.PI }],
+  ['between', { ...base, pinionWrap: Math.PI, friction: 0.3, drumFriction: 0.3 }],
+  ['clamped', { ...base, pinionWrap: 10 * Math.PI, hold: 'clampedMidPinion' }],
+] as const)('driven by the motor through the angles the joint gave it is the same travel: %s', (_, d) => {
+  const n = 60
+  const q = Array.from({ length: 4 * n }, (_, i) => -0.3 * Math.sin((2 * Math.PI * i) / n))
+  const t = q.map((_, i) => (i % n < n / 2 ? torque : 0))
+  const byJoint = travelPath(d, q, t, 0.01)
+  expect(byJoint.end).toBe('followed')
+  const byMotor = travelPath(
+    d,
+    byJoint.points.map((p) => p.pinionAngle),
+    t,
+    0.01,
+    'motor',
+  )
+  expect(byMotor.end).toBe('followed')
+  expect(byMotor.elementStays).toBe(byJoint.elementStays)
+  byMotor.points.forEach((p, i) => {
+    expect(Math.abs(p.jointAngle - (q[i] ?? 0))).toBeLessThan(2e-5)
+    expect(Math.abs(p.tautTension / (byJoint.points[i]?.tautTension ?? 0) - 1)).toBeLessThan(2e-3)
+  })
+})
+
+test('a travel that ends says where: angle and torque of the last point', () => {
+  const clamped = { ...base, hold: 'clampedMidPinion' } as const
+  const { end, points } = travelPath(clamped, [0], [20], 0.01)
+  expect(end).toBe('slackSpan')
+  // It looks in steps of a tenth of the pretension, and stops at the last one that held.
+  const limit = slackTorque.si({ ...clamped, drumFriction: undefined }).torque
+  expect(points[0]?.torque).toBeLessThan(limit)
+  expect(points[0]?.torque).toBeGreaterThan(limit - 0.1 * 60 * 0.048)
 })
 
 test('how a travel can end', () => {

@@ -8,8 +8,10 @@ import {
   driveWindup,
   freeArcStiffness,
   loadPath,
+  slackTorque,
   slipTorque,
   spanStiffness,
+  travelPath,
 } from '../../src/capstan/index.js'
 import { CoulombChain } from './coulomb-chain.js'
 
@@ -183,6 +185,66 @@ describe('properties', () => {
   })
 })
 
+describe('a clamped cord beyond the slack limit', () => {
+  const clamped = (x: Parameters<typeof built>[0]) => ({ ...built(x).d, hold: 'clampedMidPinion' as const })
+  test('one step is the closed form, tight or loose; the angle reached brings the torque back', () => {
+    fc.assert(
+      fc.property(drives, fc.double({ min: 0.1, max: 4, noNaN: true }), (x, times) => {
+        const d = clamped(x)
+        const torque = times * slackTorque.si(d).torque
+        const point = loadPath(d, 'torque', [torque])[0]
+        const closed = driveWindup.si({ ...d, torque })
+        expect((point?.windup ?? 0) / closed.windup).toBeCloseTo(1, 6)
+        expect(point?.state).toBe(closed.state)
+        expect(point?.state).toBe(times > 1 ? 'slackSpan' : 'tight')
+        expect((loadPath(d, 'angle', [closed.windup])[0]?.torque ?? 0) / torque).toBeCloseTo(1, 6)
+        expect(loadPath(d, 'torque', [-torque])[0]?.windup).toBeCloseTo(-(point?.windup ?? 0), 9)
+      }),
+    )
+  })
+  test('with hardly any friction it is two springs, then one, and comes back the same way', () => {
+    const d = { ...R1, friction: 1e-7, drumFriction: 1e-7, hold: 'clampedMidPinion' as const }
+    const length = 0.02 + 0.008 * 3 * Math.PI + 0.048 * Math.PI
+    const spring = (20000 * 0.048 ** 2) / length
+    const limit = 2 * 60 * 0.048
+    expect(slackTorque.si(d).torque / limit).toBeCloseTo(1, 5)
+    const torques = [3, 9, -9, 9, 3, 0]
+    loadPath(d, 'torque', torques).forEach((point, i) => {
+      const torque = torques[i] ?? 0
+      const size = Math.abs(torque)
+      const wanted = size < limit ? size / (2 * spring) : limit / (2 * spring) + (size - limit) / spring
+      expect(point.windup).toBeCloseTo(Math.sign(torque) * wanted, 7)
+      expect(point.looseLength).toBeCloseTo(size < limit ? 0 : 0.048 * wanted - (60 * length) / 20000, 8)
+    })
+  })
+  test('torque and angle histories are one path; a loop through both slack sides takes energy', () => {
+    fc.assert(
+      fc.property(drives, fc.double({ min: 1.05, max: 3, noNaN: true }), (x, times) => {
+        const d = clamped(x)
+        const peak = times * slackTorque.si(d).torque
+        const torques = [1, -1, 1, 0.5, 0, -0.5, -1, -0.5, 0, 0.5, 1].flatMap((to, i, all) =>
+          Array.from({ length: 10 }, (_, k) => peak * ((all[i - 1] ?? 0) + ((to - (all[i - 1] ?? 0)) * (k + 1)) / 10)),
+        )
+        const path = loadPath(d, 'torque', torques)
+        const again = loadPath(
+          d,
+          'angle',
+          path.map((p) => p.windup),
+        )
+        let loss = 0
+        path.forEach((p, i) => {
+          expect(Math.abs((again[i]?.torque ?? 0) - p.torque)).toBeLessThan(1e-5 * peak)
+          expect(Math.min(p.tautTension, p.slackTension)).toBeGreaterThan(0)
+          const last = path[i - 1]
+          if (i >= 30 && last !== undefined) loss += 0.5 * (p.torque + last.torque) * (p.windup - last.windup)
+        })
+        expect(loss).toBeGreaterThan(0)
+      }),
+      { numRuns: 40 },
+    )
+  })
+})
+
 test('above slip: answered, not thrown', () => {
   const y = driveWindup({ ...unit, torque: '20 N m' })
   expect(y.state).toBe('slips')
@@ -245,6 +307,11 @@ describe('elastic contact', () => {
         (elasticArc(tension + step, T0, mu, R, wrap, EA, k).feed - elasticArc(tension - step, T0, mu, R, wrap, EA, k).feed) / (2 * step)
       expect(ours.compliance / slope).toBeCloseTo(1, 5)
     }
+  })
+  test('a history refuses it by name, and a history without friction', () => {
+    expect(() => loadPath({ ...R1, contactStiffness: k }, 'torque', [1])).toThrow('capstan.loadPath: contactStiffness is 5000000 N/m²')
+    expect(() => loadPath({ ...R1, friction: 0 }, 'torque', [1])).toThrow('friction is 0; must be above 0')
+    expect(() => travelPath({ ...R1, contactStiffness: k }, [1], [0], 0.01)).toThrow('capstan.travelPath: contactStiffness')
   })
   test('a very stiff contact is the rigid one', () => {
     const soft = driveWindup.si({ ...R1, torque: 1, contactStiffness: 1e14 })

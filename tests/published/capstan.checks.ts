@@ -6,6 +6,9 @@ const computed = (where: string) => ({ level: 'computed', where }) as const
 const read = (where: string) => ({ level: 'published', where }) as const
 const scipy = (where: string) => ({ level: 'referenceLibrary', where: `scipy: ${where}` }) as const
 
+// The chain puts no slip law in: springs, and at each node a force on the pulley of at most friction times tension times angle.
+const chain = scipy('discretised Coulomb chain of the whole loop, 800 and 1600 pieces per arc, extrapolated (tests/oracles/capstan.py)')
+
 const beerJohnston = memory('Beer & Johnston, Statics, sample problem 8.7 (bollard)')
 const R1 = {
   axialRigidity: '20 kN',
@@ -270,38 +273,60 @@ const drive = [
     gives: { torque: '6.57215575 N m', tautTension: '145.5301305 N', slackTension: '8.610219052 N' },
     source: scipy('quadrature of the strain along all arcs and brentq on equal branch lengths'),
   }),
+  ...published(c.slackTorque, {
+    given: R1,
+    gives: { torque: '7.786457806 N m' },
+    source: scipy('quadrature of the strain along the taut arcs and brentq on what the slack branch takes in'),
+  }),
   ...published(
     c.driveWindup,
     {
       what: '0.5 N m',
       given: { ...R1, torque: '0.5 N m' },
-      gives: { windup: '0.196504 mrad', tangentStiffness: '1756.91 N m/rad', secantStiffness: '2544.5 N m/rad', tautTension: '65.30160 N' },
-      source: scipy('1-D chain of the whole loop with Coulomb return mapping, 1600 nodes per arc'),
+      gives: { windup: '0.1965033 mrad', secantStiffness: '2544.486 N m/rad', tautTension: '65.301594 N' },
+      within: '0.0005 %',
+      source: chain,
+    },
+    {
+      what: '0.5 N m, slope by differences',
+      given: { ...R1, torque: '0.5 N m' },
+      gives: { tangentStiffness: '1756.95 N m/rad' },
+      within: '0.005 %',
+      source: chain,
     },
     {
       what: '1 N m',
       given: { ...R1, torque: '1 N m' },
-      gives: {
-        windup: '0.569243 mrad',
-        tangentStiffness: '1084.96 N m/rad',
-        secantStiffness: '1756.7 N m/rad',
-        slackTension: '50.04442 N',
-      },
-      source: scipy('1-D chain of the whole loop with Coulomb return mapping, 1600 nodes per arc'),
+      gives: { windup: '0.5692427 mrad', secantStiffness: '1756.720 N m/rad', slackTension: '50.044424 N' },
+      within: '0.0005 %',
+      source: chain,
     },
     {
-      what: '1.60094 N m',
-      given: { ...R1, torque: '1.60094 N m' },
+      what: '1 N m, slope by differences',
+      given: { ...R1, torque: '1 N m' },
+      gives: { tangentStiffness: '1084.95 N m/rad' },
+      within: '0.005 %',
+      source: chain,
+    },
+    {
+      what: '60 µm of rim displacement',
+      given: { ...R1, torque: '1.600939 N m' },
       gives: { windup: '1.25 mrad' },
-      within: '0.001 %',
-      source: scipy('the same chain at 60 µm of rim displacement'),
+      within: '0.0005 %',
+      source: chain,
     },
     {
-      what: '2.37621 N m',
-      given: { ...R1, torque: '2.37621 N m' },
+      what: '120 µm of rim displacement',
+      given: { ...R1, torque: '2.376206 N m' },
       gives: { windup: '2.5 mrad' },
-      within: '0.001 %',
-      source: scipy('the same chain at 120 µm of rim displacement'),
+      within: '0.0005 %',
+      source: chain,
+    },
+    {
+      what: 'clamped cord, one span loose',
+      given: { ...R1, hold: 'clampedMidPinion', torque: '20 N m' },
+      gives: { windup: '63.00153298 mrad', state: 'slackSpan' },
+      source: scipy('quadrature of the strain along the taut arcs'),
     },
   ),
 ]
@@ -517,8 +542,23 @@ const parts = [
       bearingRadius: '4 mm',
       bendingLoss: 0.01,
     },
-    gives: { creep: '0.0015 1', bearings: '0.0050 1', bending: '0.02 1' },
-    source: computed('30/20000; 0.002·150·4/(30·8); two wraps'),
+    gives: { creep: '0.0015 1', bearings: '0.0050 1', bending: '0.08 1' },
+    source: computed('30/20000; 0.002·150·4/(30·8); 2 × 0.01 × 120/30'),
+  }),
+  ...published(c.strokeLosses, {
+    given: {
+      taut: '75 N',
+      slack: '45 N',
+      axialRigidity: '20 kN',
+      pinionRadius: '8 mm',
+      pinionTravel: '6 rad',
+      shaftForce: '150 N',
+      bearingFriction: 0.002,
+      bearingRadius: '4 mm',
+      bendingLoss: 0.01,
+    },
+    gives: { creep: '2.16 mJ', bearings: '7.2 mJ', bending: '115.2 mJ' },
+    source: computed('30²/20000 × 48 mm; 0.002 × 150 N × 4 mm × 6; 0.02 × 120 N × 48 mm'),
   }),
   ...published(c.registryDrift, {
     given: { ratio: 6, stroke: '1 rad', tensionDifference: '30 N', axialRigidity: '20 kN' },

@@ -1,0 +1,135 @@
+import { type Note, Quantity } from '../units/index.js'
+import type { DriveState } from './branch.js'
+import type { Read } from './drive-specification.js'
+import type { PathPoint } from './load-path.js'
+import type { TravelEnd, TravelPath } from './travel-path.js'
+
+/** A load history at one pose. */
+export interface LoadHistory {
+  readonly points: readonly {
+    readonly torque: Quantity<'torque'>
+    readonly windup: Quantity<'angle'>
+    readonly tautTension: Quantity<'force'>
+    readonly slackTension: Quantity<'force'>
+    /** Length by which a span of a clamped cord hangs loose. */
+    readonly looseLength: Quantity<'length'>
+    readonly state: PathPoint['state']
+  }[]
+  /** Work put in over the history: where it ends as it began, the energy that friction took. */
+  readonly loss: Quantity<'energy'>
+  /** Angle between the extremes of windup found at zero torque; zero where the history meets zero torque less than twice. */
+  readonly lostMotion: Quantity<'angle'>
+  /** Angle at the joint that the pinion has slipped through. */
+  readonly slipped: Quantity<'angle'>
+}
+
+/** What travel under load does to a drive. */
+export interface TravelResult {
+  readonly points: readonly {
+    readonly jointAngle: Quantity<'angle'>
+    readonly pinionAngle: Quantity<'angle'>
+    readonly torque: Quantity<'torque'>
+    readonly tautTension: Quantity<'force'>
+    readonly slackTension: Quantity<'force'>
+  }[]
+  /** Whether all was followed, or what ended it: the last point then holds the angle and torque of that end, short of its step. */
+  readonly end: TravelEnd
+  /**
+   * `elementStays`: some cord element never leaves the pinion, the registry does not drift. `everyElementPasses`: the pinion travel
+   * exceeds the wrap. `between`: the wrap would hold the travel but not the slip arcs beside it.
+   */
+  readonly regime: 'elementStays' | 'between' | 'everyElementPasses'
+  /** Highest tension in the last cycle. */
+  readonly peakTension: Quantity<'force'>
+  /** Lowest tension of a span in the last cycle. */
+  readonly leastTension: Quantity<'force'>
+  /** Mean of both spans at the end of the last cycle: the pretension on the return. */
+  readonly pretensionAtEnd: Quantity<'force'>
+  /** Change of the pinion's angle against the joint over the last cycle. */
+  readonly driftPerCycle: Quantity<'angle'>
+  /** Axial walk of the wraps along the groove over the last cycle; absent without a groove pitch. */
+  readonly walkPerCycle: Quantity<'length'> | undefined
+  /** Least wrap left before an anchor. */
+  readonly leastDrumWrap: Quantity<'angle'>
+}
+
+/** Points between two given ones, so that loss and lost motion do not depend on how finely a history is given. */
+const BETWEEN = 24
+
+export const finely = (values: readonly number[]): Float64Array =>
+  Float64Array.from({ length: values.length * BETWEEN }, (_, i) => {
+    const k = Math.floor(i / BETWEEN)
+    const from = k === 0 ? 0 : (values[k - 1] as number)
+    return from + (((values[k] as number) - from) * ((i % BETWEEN) + 1)) / BETWEEN
+  })
+
+export function historyOf(fine: readonly PathPoint[], about: (peak: number) => readonly Note[] | undefined): LoadHistory {
+  let [work, low, high, peak] = [0, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, 0]
+  let [torque, angle] = [0, 0]
+  const largest = fine.reduce((most, p) => Math.max(most, Math.abs(p.torque)), 0)
+  for (const p of fine) {
+    const now = p.windup + p.slipped
+    const next = Math.abs(p.torque) < 1e-10 * largest ? 0 : p.torque
+    work += 0.5 * (next + torque) * (now - angle)
+    // Windup where the torque passes zero.
+    if (torque !== 0 && torque * next <= 0) {
+      const zero = angle + ((now - angle) * torque) / (torque - next)
+      low = Math.min(low, zero)
+      high = Math.max(high, zero)
+    }
+    peak = Math.max(peak, p.tautTension, p.slackTension)
+    torque = next
+    angle = now
+  }
+  const notes = about(peak)
+  return {
+    points: fine
+      .filter((_, i) => (i + 1) % BETWEEN === 0)
+      .map((p) => ({
+        torque: new Quantity(p.torque, 'torque', undefined, notes),
+        windup: new Quantity(p.windup + p.slipped, 'angle', undefined, notes),
+        tautTension: new Quantity(p.tautTension, 'force', undefined, notes),
+        slackTension: new Quantity(p.slackTension, 'force', undefined, notes),
+        looseLength: new Quantity(p.looseLength, 'length', undefined, notes),
+        state: p.state,
+      })),
+    loss: new Quantity(work, 'energy', undefined, notes),
+    lostMotion: new Quantity(high > low ? high - low : 0, 'angle', undefined, notes),
+    slipped: new Quantity(fine.at(-1)?.slipped ?? 0, 'angle', undefined, notes),
+  }
+}
+
+export function travelOf(
+  d: DriveState,
+  path: TravelPath,
+  stepsPerCycle: number,
+  x: Read,
+  about: (peak: number) => readonly Note[] | undefined,
+): TravelResult {
+  const last = path.points.slice(-stepsPerCycle)
+  const end = last.at(-1)
+  const before = path.points.at(-1 - stepsPerCycle)
+  const peak = Math.max(...last.map((p) => p.peakTension))
+  const notes = about(peak)
+  const q = <K extends 'angle' | 'force' | 'torque' | 'length'>(si: number, kind: K) => new Quantity(si, kind, undefined, notes)
+  const drift = before === undefined || end === undefined ? (end?.pinionAngle ?? 0) : end.pinionAngle - before.pinionAngle
+  const angles = last.map((p) => p.jointAngle)
+  const pinionTravel = ((Math.max(...angles, 0) - Math.min(...angles, 0)) * d.drumRadius) / d.pinionRadius
+  return {
+    points: path.points.map((p) => ({
+      jointAngle: q(p.jointAngle, 'angle'),
+      pinionAngle: q(p.pinionAngle, 'angle'),
+      torque: q(p.torque, 'torque'),
+      tautTension: q(p.tautTension, 'force'),
+      slackTension: q(p.slackTension, 'force'),
+    })),
+    end: path.end,
+    regime: path.elementStays ? 'elementStays' : pinionTravel > d.pinionWrap ? 'everyElementPasses' : 'between',
+    peakTension: q(peak, 'force'),
+    leastTension: q(Math.min(...last.map((p) => Math.min(p.tautTension, p.slackTension))), 'force'),
+    pretensionAtEnd: q(end === undefined ? d.pretension : 0.5 * (end.tautTension + end.slackTension), 'force'),
+    driftPerCycle: q(drift, 'angle'),
+    walkPerCycle: x.groovePitch === undefined ? undefined : q((Math.abs(drift) * x.groovePitch) / (2 * Math.PI), 'length'),
+    leastDrumWrap: q(path.leastDrumWrap, 'angle'),
+  }
+}

@@ -1,0 +1,73 @@
+import { type Note, Quantity } from '../units/index.js'
+import type { DriveState } from './branch.js'
+import { slackTorque, slipTorque } from './holding.js'
+import { slackLimitTorque, slipLimitTorque } from './limits.js'
+import { driveWindup, freeArcStiffness, spanStiffness } from './stiffness.js'
+
+/** One result at either end of the friction interval. Which is the larger depends on the result: lost motion can even peak in between. */
+export interface AtFriction<T> {
+  readonly atLowFriction: T
+  readonly atHighFriction: T
+}
+
+/** Windup at a torque, with bounds. */
+export interface Windup {
+  /** Angle of the joint against its unloaded place. */
+  readonly windup: Quantity<'angle'>
+  /** Slope of torque over angle. */
+  readonly tangentStiffness: Quantity<'torsionalStiffness'>
+  /** Torque over angle. */
+  readonly secantStiffness: Quantity<'torsionalStiffness'>
+  readonly tautTension: Quantity<'force'>
+  readonly slackTension: Quantity<'force'>
+  /** The torque, or the slip torque if that is less. */
+  readonly torqueCarried: Quantity<'torque'>
+  readonly state: 'tight' | 'slackSpan' | 'slips'
+  /** Bounds the secant stiffness from below: all wrapped cord stretches freely. */
+  readonly secantStiffnessAtLeast: Quantity<'torsionalStiffness'>
+  /** Bounds tangent and secant stiffness from above: the wrapped cord gives nothing. */
+  readonly stiffnessAtMost: Quantity<'torsionalStiffness'>
+}
+
+/** Torques at which a drive stops holding. */
+export interface DriveLimits {
+  /** Solved: the pinion slips under the cord. Absent for a clamped cord, which cannot. */
+  readonly slipTorque: Quantity<'torque'> | undefined
+  /** Estimate with equal span forces, lower than the solved one. */
+  readonly slipEstimate: Quantity<'torque'> | undefined
+  /** Solved: a span of a clamped cord goes loose. Absent for a cord held by friction alone, which slips before. */
+  readonly slackTorque: Quantity<'torque'> | undefined
+  /** Estimate with equal span forces of the torque at which a span goes loose if nothing slips. */
+  readonly slackEstimate: Quantity<'torque'>
+}
+
+export function limitsOf(d: DriveState, notes: readonly Note[] | undefined): DriveLimits {
+  const torque = (t: number) => new Quantity(t, 'torque', undefined, notes)
+  const slips = d.hold === 'frictionOnly'
+  return {
+    slackTorque: slips ? undefined : torque(slackTorque.si({ ...d, drumFriction: d.drumFriction }).torque),
+    slipTorque: slips ? torque(slipTorque.si({ ...d, drumFriction: d.drumFriction }).torque) : undefined,
+    slipEstimate: slips ? torque(slipLimitTorque.si({ ...d, pinionWrapAngle: d.pinionWrap })) : undefined,
+    slackEstimate: torque(slackLimitTorque.si(d)),
+  }
+}
+
+export function windupOf(d: DriveState, torque: number, about: (peak: number) => readonly Note[] | undefined): Windup {
+  // Mid travel: both sides are alike, so that windup is an odd function of torque.
+  const x = { ...d, torque: Math.abs(torque), drumFriction: d.drumFriction, contactStiffness: d.contactStiffness }
+  const y = driveWindup.si(x)
+  const sign = torque < 0 ? -1 : 1
+  const notes = about(y.tautTension)
+  const stiffness = (k: number) => new Quantity(k, 'torsionalStiffness', undefined, notes)
+  return {
+    windup: new Quantity(sign * y.windup, 'angle', undefined, notes),
+    tangentStiffness: stiffness(y.tangentStiffness),
+    secantStiffness: stiffness(y.secantStiffness),
+    tautTension: new Quantity(y.tautTension, 'force', undefined, notes),
+    slackTension: new Quantity(y.slackTension, 'force', undefined, notes),
+    torqueCarried: new Quantity(sign * y.torqueCarried, 'torque', undefined, notes),
+    state: y.state,
+    secantStiffnessAtLeast: stiffness(freeArcStiffness.si(d)),
+    stiffnessAtMost: stiffness(spanStiffness.si({ ...d, microSlipLength: 0 })),
+  }
+}

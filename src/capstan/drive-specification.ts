@@ -1,0 +1,105 @@
+import { type Given, readInputs, type Si } from '../formula/index.js'
+import { type In, InputError, Quantity } from '../units/index.js'
+import { pulleyGeometry } from './geometry.js'
+
+const RANGE = { fields: { low: { kind: 'ratio', above: 0 }, high: { kind: 'ratio', above: 0 } } } as const
+
+const SPECIFICATION = {
+  /** Whether the two spans cross between the pulleys. */
+  arrangement: { oneOf: ['crossed', 'open'], default: 'crossed' },
+  /** Radius of the pinion to the cord's centre line. */
+  pinionRadius: { kind: 'length', above: 0 },
+  /** Radius of the drum to the cord's centre line. */
+  drumRadius: { kind: 'length', above: 0 },
+  /** Distance between the two axes. */
+  centreDistance: { kind: 'length', above: 0 },
+  /** Full turns of cord on the pinion besides the part turn between the spans. */
+  pinionTurns: { kind: 'count', min: 0 },
+  /** Wrap on the drum from tangent point to anchor at mid travel, each side. */
+  drumWrap: { kind: 'angle', above: 0 },
+  /** Axial rigidity of the bedded-in cord. */
+  axialRigidity: { kind: 'axialRigidity', above: 0 },
+  /** Tension of both spans at rest. */
+  pretension: { kind: 'force', above: 0 },
+  /** Friction, cord on pinion: low and high end. */
+  friction: RANGE,
+  /** Friction, cord on drum; the pinion's where not given. */
+  drumFriction: { ...RANGE, optional: true },
+  /** Whether friction alone holds the cord on the pinion or a clamp in the middle of its wraps. */
+  hold: { oneOf: ['frictionOnly', 'clampedMidPinion'], default: 'frictionOnly' },
+  /** Tangential stiffness of the contact per length of cord, for windup; rigid where not given. */
+  contactStiffness: { kind: 'foundationModulus', above: 0, optional: true },
+  /** Highest tension the cord may carry; above it results bear a note. */
+  allowableTension: { kind: 'force', above: 0, optional: true },
+  /** Axial distance from groove to groove on the pinion. */
+  groovePitch: { kind: 'length', above: 0, optional: true },
+  /** Grooved length of the pinion. */
+  pinionLength: { kind: 'length', above: 0, optional: true },
+  /** Grooved length of the drum, both tracks. */
+  drumLength: { kind: 'length', above: 0, optional: true },
+  /** Free span of one branch, where idlers or measurement make it other than the geometry says. */
+  span: { kind: 'length', above: 0, optional: true },
+  /** Angle of contact on the pinion, where it is other than the geometry says. */
+  pinionWrap: { kind: 'angle', above: 0, optional: true },
+} as const
+
+type Specified = Given<typeof SPECIFICATION>
+/** A friction coefficient as one number, or as the interval it lies in. */
+export type FrictionRange = In<'ratio'> | { readonly low: In<'ratio'>; readonly high: In<'ratio'> }
+/** What a drive is made from. */
+export type DriveSpecification = Omit<Specified, 'friction' | 'drumFriction'> & {
+  readonly friction: FrictionRange
+  readonly drumFriction?: FrictionRange | undefined
+}
+
+const asRange = (given: FrictionRange | undefined) =>
+  given !== undefined && typeof given === 'object' && given !== null && 'low' in given && 'high' in given && !('kind' in given)
+    ? given
+    : given === undefined
+      ? undefined
+      : ({ low: given, high: given } as { low: In<'ratio'>; high: In<'ratio'> })
+
+/** A specification read into SI numbers. Throws one `InputError` that lists every issue. */
+export function readDrive(given: DriveSpecification): Read {
+  const { friction, drumFriction, ...rest } = (given ?? {}) as DriveSpecification
+  const x = readInputs('capstan.drive', SPECIFICATION, {
+    ...rest,
+    friction: asRange(friction),
+    ...(drumFriction === undefined ? {} : { drumFriction: asRange(drumFriction) }),
+  } as Specified)
+  checkTogether(x)
+  return x
+}
+
+/** A specification in SI numbers. */
+export type Read = Si<typeof SPECIFICATION>
+
+function checkTogether(x: Read): void {
+  const issues: { path: string; given: string; accepts: string }[] = []
+  const length = (l: number) => String(new Quantity(l, 'length'))
+  if (x.centreDistance <= x.pinionRadius + x.drumRadius)
+    issues.push({
+      path: 'centreDistance',
+      given: length(x.centreDistance),
+      accepts: `must exceed the sum of the centre-line radii, ${length(x.pinionRadius + x.drumRadius)}, or the pulleys overlap`,
+    })
+  for (const name of ['friction', 'drumFriction'] as const) {
+    const range = x[name]
+    if (range !== undefined && range.low > range.high)
+      issues.push({ path: name, given: `${range.low} to ${range.high}`, accepts: 'must have its low end at most its high end' })
+  }
+  if (issues.length === 0 && x.groovePitch !== undefined) {
+    const wrap = x.pinionWrap ?? pulleyGeometry.si({ ...x, extraTurns: x.pinionTurns }).pinionWrapAngle
+    const pinion = (x.groovePitch * wrap) / (2 * Math.PI)
+    if (x.pinionLength !== undefined && pinion > x.pinionLength)
+      issues.push({ path: 'pinionLength', given: length(x.pinionLength), accepts: `must hold the wraps, at least ${length(pinion)}` })
+    const drum = 2 * x.groovePitch * Math.max(1, x.drumWrap / (2 * Math.PI))
+    if (x.drumLength !== undefined && drum > x.drumLength)
+      issues.push({
+        path: 'drumLength',
+        given: length(x.drumLength),
+        accepts: `must hold the wraps of both tracks, at least ${length(drum)}`,
+      })
+  }
+  if (issues.length > 0) throw new InputError('capstan.drive', issues)
+}

@@ -1,0 +1,23 @@
+import { InputError, show } from '../units/index.js'
+
+/**
+ * Refuses what a history cannot follow. A contact stiffness: the memory of a wrap is that of cord that sticks rigidly, an elastic contact
+ * would need another one (`driveWindup` takes it, from rest). No friction at all: nothing would hold the cord.
+ */
+export function checkHistory(
+  where: string,
+  d: { readonly contactStiffness?: number | undefined; readonly friction: number; readonly drumFriction?: number | undefined },
+): void {
+  const issues: { path: string; given: string; accepts: string }[] = []
+  if (d.contactStiffness !== undefined)
+    issues.push({
+      path: 'contactStiffness',
+      given: `${show(d.contactStiffness)} N/m²`,
+      accepts: 'must be left out: a history takes sticking cord as rigid (the windup from rest takes it)',
+    })
+  for (const name of ['friction', 'drumFriction'] as const) {
+    const value = d[name]
+    if (value !== undefined && !(value > 0)) issues.push({ path: name, given: show(value), accepts: 'must be above 0 in a history' })
+  }
+  if (issues.length > 0) throw new InputError(where, issues)
+}

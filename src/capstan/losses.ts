@@ -1,0 +1,91 @@
+import { formula } from '../formula/index.js'
+
+/** Energy a running cord drive loses over a stroke, term by term, at steady tensions. */
+export const strokeLosses = /* @__PURE__ */ formula('capstan.strokeLosses', {
+  inputs: {
+    /** Tension of the taut span. */
+    taut: { kind: 'force', min: 0 },
+    /** Tension of the slack span. */
+    slack: { kind: 'force', min: 0 },
+    /** Axial rigidity EA of the cord. */
+    axialRigidity: { kind: 'axialRigidity', above: 0 },
+    /** Centre-line radius of the pinion. */
+    pinionRadius: { kind: 'length', above: 0 },
+    /** Angle the pinion turns during the stroke. */
+    pinionTravel: { kind: 'angle', min: 0 },
+    /** Force on the pinion's bearings. */
+    shaftForce: { kind: 'force', min: 0 },
+    /** Friction of the bearings. */
+    bearingFriction: { kind: 'ratio', min: 0 },
+    /** Radius at which bearing friction acts. */
+    bearingRadius: { kind: 'length', min: 0 },
+    /** Share of the cord's pull lost each time it winds on and off a pulley by rubbing of its own fibres; about 0.01 to 0.02 for wire rope. */
+    bendingLoss: { kind: 'ratio', min: 0 },
+  },
+  output: {
+    /** Elastic creep of the cord on the pulleys. */
+    creep: 'energy',
+    /** Bearings of the pinion. */
+    bearings: 'energy',
+    /** Bending of the cord on two pulleys, both spans. */
+    bending: 'energy',
+  },
+  assumes: ['terms are small and add', 'rubbing of fibres grows with the pull in the cord, so that pretension costs too'],
+  source: [
+    {
+      level: 'computed',
+      where: 'belt creep (Grashof); bearing friction torque; wire-rope practice of a share of the pull per sheave for bending',
+    },
+  ],
+  requires: {
+    slack: { accepts: 'must be at most the taut tension', holds: ({ taut, slack }) => slack <= taut },
+  },
+  si: ({ taut, slack, axialRigidity, pinionRadius, pinionTravel, shaftForce, bearingFriction, bearingRadius, bendingLoss }) => ({
+    creep: ((taut - slack) ** 2 / axialRigidity) * pinionRadius * pinionTravel,
+    bearings: bearingFriction * shaftForce * bearingRadius * pinionTravel,
+    bending: 2 * bendingLoss * (taut + slack) * pinionRadius * pinionTravel,
+  }),
+})
+
+/** What a running cord drive loses, term by term, as shares of the transmitted power. */
+export const driveLosses = /* @__PURE__ */ formula('capstan.driveLosses', {
+  inputs: {
+    /** Tension of the taut span. */
+    taut: { kind: 'force', above: 0 },
+    /** Tension of the slack span. */
+    slack: { kind: 'force', min: 0 },
+    /** Axial rigidity EA of the cord. */
+    axialRigidity: { kind: 'axialRigidity', above: 0 },
+    /** Centre-line radius of the pinion. */
+    pinionRadius: { kind: 'length', above: 0 },
+    /** Force on the pinion's bearings. */
+    shaftForce: { kind: 'force', min: 0 },
+    /** Friction of the bearings. */
+    bearingFriction: { kind: 'ratio', min: 0 },
+    /** Radius at which bearing friction acts. */
+    bearingRadius: { kind: 'length', min: 0 },
+    /** Share of the cord's pull lost each time it winds on and off a pulley by rubbing of its own fibres; about 0.01 to 0.02 for wire rope. */
+    bendingLoss: { kind: 'ratio', min: 0 },
+  },
+  output: {
+    /** Elastic creep of the cord on the pulleys. */
+    creep: 'ratio',
+    /** Bearings of the pinion. */
+    bearings: 'ratio',
+    /** Bending of the cord on two pulleys, both spans. */
+    bending: 'ratio',
+  },
+  assumes: [
+    'terms are small and add',
+    'steady torque: the slip in the arcs as torque rises and falls is lost per load cycle, not per stroke, and comes on top',
+  ],
+  source: [{ level: 'computed', where: 'energy lost per pinion angle over the energy transmitted' }],
+  requires: {
+    slack: { accepts: 'must be less than the taut tension: no power is carried otherwise', holds: ({ taut, slack }) => slack < taut },
+  },
+  si: (x) => {
+    const { creep, bearings, bending } = strokeLosses.si({ ...x, pinionTravel: 1 })
+    const work = (x.taut - x.slack) * x.pinionRadius
+    return { creep: creep / work, bearings: bearings / work, bending: bending / work }
+  },
+})
