@@ -12,7 +12,9 @@ import {
   intermittentDuty,
   intermittentOverload,
   lumpedResponse,
+  type MotorMount,
   motor,
+  motorMount,
   mountPlate,
   network,
   plateFinSink,
@@ -25,6 +27,7 @@ import {
   thermalDiffusivity,
   thickBodyFlux,
   thickBodyStep,
+  timeAtTorque,
   timeConstants,
   wallResponse,
 } from '../../src/thermal/index.js'
@@ -64,6 +67,42 @@ const fourNodes = (winding: '6 W' | '20 W' | '0 W') =>
       { from: 'B', to: 'air', conductance: '0.04 W/K' },
     ],
   )
+
+const mounts: {
+  steady: readonly { torque: number; celsius: Readonly<Record<string, number>> }[]
+  courses: readonly { torque: number; limit: number; passed: number }[]
+} = JSON.parse(readFileSync(new URL('../oracles/thermal-mount.json', import.meta.url), 'utf8'))
+const FULL = library('scipy 1.17: plate in finite volumes, films at face means, radiation, hot copper (tests/oracles/thermal-mount.py)')
+/** The mount of that script; built on the first check that runs. */
+let built: MotorMount | undefined
+const wholeMount = () => {
+  built ??= motorMount(motor({ speedConstant: '110 rpm/V', speedConstantBasis: 'spunPeakLineToLine', terminalResistance: '0.18 ohm' }), {
+    body: {
+      canDiameter: '52 mm',
+      canLength: '22 mm',
+      canEmissivity: 0.6,
+      ringInnerDiameter: '12 mm',
+      ringOuterDiameter: '35 mm',
+      mass: '210 g',
+      windingMass: '55 g',
+      statorMass: '70 g',
+      canMass: '65 g',
+      windingToStator: '0.8 K/W',
+      statorToCan: '6 K/W',
+      statorToBase: '0.3 K/W',
+    },
+    plate: {
+      width: [45 * Math.sqrt(Math.PI), 'mm'],
+      height: [45 * Math.sqrt(Math.PI), 'mm'],
+      thickness: '7 mm',
+      conductivity: '0.2 W/(m K)',
+      density: '1070 kg/m^3',
+      specificHeat: '1300 J/(kg K)',
+    },
+    surroundings: { air: '38 degC' },
+  })
+  return built
+}
 
 const COURSE = [
   [31.179619, 27.166127, 25.192944, 28.516015],
@@ -380,6 +419,28 @@ export const checks = [
       () => timeConstants(fourNodes('6 W'))[i]?.si as number,
       seconds,
       library('eigenvalues by scipy 1.17 (tests/oracles/thermal-networks.py)'),
+    ),
+  ),
+  ...mounts.steady.flatMap(({ torque, celsius }) =>
+    Object.entries(celsius).map(([name, wanted]) =>
+      publishedValue(
+        'thermal.motorMount',
+        `rise of ${name} at ${torque} N m over air of 38 degC`,
+        () => (wholeMount().si.network(torque, 0).steady().temperatures[name]?.in('degC') as number) - 38,
+        wanted - 38,
+        FULL,
+        '0.5 %',
+      ),
+    ),
+  ),
+  ...mounts.courses.map(({ torque, limit, passed }) =>
+    publishedValue(
+      'thermal.timeAtTorque',
+      `seconds until the mount reaches ${limit} degC at ${torque} N m`,
+      () => timeAtTorque(wholeMount(), { torque: [torque, 'N m'] }, [{ part: 'plate', node: 'mount', limit: [limit, 'degC'] }]).time.si,
+      passed,
+      FULL,
+      '1 %',
     ),
   ),
   publishedValue(
