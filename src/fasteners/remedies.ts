@@ -1,6 +1,7 @@
 import { type Given, readInputs } from '../formula/index.js'
 import { Quantity } from '../units/index.js'
-import { clampLoadOverTime, compressionSleeve, springWasher } from './clamp-load.js'
+import { clampLoadOverTime } from './clamp-load.js'
+import { compressionSleeve, springWasher } from './clamp-remedy.js'
 import { relaxationOf } from './relaxation.js'
 
 const REMEDY_INPUTS = {

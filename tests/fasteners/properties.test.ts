@@ -209,7 +209,16 @@ describe('clamp load over time', () => {
 
   test('a hot spell ends below where a cool one ends: the ratchet', () => {
     const speedUp = (difference: number) => Math.exp(0.1 * difference)
-    const x = { clampLoad: 1000, elasticCompliance: 0.12e-6, creepingCompliance: 1e-6, creep, speedUp, mismatchPerKelvin: 0.5e-6 }
+    const softening = () => 1
+    const x = {
+      clampLoad: 1000,
+      elasticCompliance: 0.12e-6,
+      creepingCompliance: 1e-6,
+      creep,
+      speedUp,
+      softening,
+      mismatchPerKelvin: 0.5e-6,
+    }
     const hot = { duration: 3600, temperatureChange: 30 }
     const cool = { duration: 3600, temperatureChange: 0 }
     const swung = clampLoadThroughHeat.si({ ...x, spells: [cool, hot, cool, hot, cool] })
@@ -217,6 +226,31 @@ describe('clamp load over time', () => {
     expect(swung.startLoads[1]!).toBeGreaterThan(swung.endLoads[0]!)
     expect(swung.endLoads[2]!).toBeLessThan(calm.endLoads[2]!)
     expect(swung.endLoads[4]!).toBeLessThan(swung.endLoads[2]!)
+  })
+
+  test('cut into spells of one temperature, the decay is that of one spell and of the solver for curves', () => {
+    const x = { clampLoad: 1000, elasticCompliance: 0.12e-6, creepingCompliance: 1e-6, creep, speedUp: () => 1, mismatchPerKelvin: 1e-6 }
+    const spells = [1e3, 1e4, 2e5].map((duration) => ({ duration, temperatureChange: 0 }))
+    const { endLoads } = clampLoadThroughHeat.si({ ...x, softening: () => 1, spells })
+    const creepingLayers = [{ compliance: 1e-6, creep }]
+    const { clampLoads } = clampLoadOverTime.si({ ...joint, creepingLayers, times: [1e3, 1.1e4, 2.11e5] })
+    for (let i = 0; i < 3; i++) near(endLoads[i]!, clampLoads[i]!, 1e-4)
+  })
+
+  test('layers that soften more lose more while hot, and end lower when cold again', () => {
+    const x = { clampLoad: 1000, elasticCompliance: 0.12e-6, creepingCompliance: 1e-6, creep, speedUp: () => 5, mismatchPerKelvin: 0 }
+    const spells = [0, 30, 0].map((temperatureChange) => ({ duration: 3600, temperatureChange }))
+    const at = (more: number) =>
+      clampLoadThroughHeat.si({ ...x, speedUp: (d) => (d > 0 ? 5 : 1), softening: (d) => 1 + (more * d) / 30, spells })
+    fc.assert(
+      fc.property(range(0, 3), range(0.01, 1), (softer, more) => {
+        const [less, soft] = [at(softer), at(softer + more)]
+        expect(soft.startLoads[1]!).toBeLessThan(less.startLoads[1]!)
+        expect(soft.endLoads[1]!).toBeLessThan(less.endLoads[1]!)
+        expect(soft.endLoads[2]!).toBeLessThan(less.endLoads[2]!)
+      }),
+      { numRuns: 20 },
+    )
   })
 
   test('sleeve and print carry the clamp load together', () => {

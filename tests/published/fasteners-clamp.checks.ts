@@ -9,6 +9,7 @@ import {
 } from '../../src/fasteners/index.js'
 import type { Source } from '../../src/formula/index.js'
 import rows from '../oracles/fasteners-clamp.json' with { type: 'json' }
+import heated from '../oracles/fasteners-heat.json' with { type: 'json' }
 import { type Check, published, publishedValue } from './harness.js'
 
 const series: Source = {
@@ -18,6 +19,10 @@ const series: Source = {
 const volterra: Source = {
   level: 'referenceLibrary',
   where: 'product-trapezoidal Volterra solver with exact moments, numpy (tests/oracles/fasteners-clamp.py)',
+}
+const heat: Source = {
+  level: 'referenceLibrary',
+  where: 'product rule with exact moments of the power law on fine grids, numpy (tests/oracles/fasteners-heat.py)',
 }
 const springs: Source = { level: 'computed', where: 'springs in series and side by side, by hand' }
 
@@ -69,6 +74,7 @@ export const checks: Check[] = [
       creepingCompliance: '1.5 um/N',
       creep: () => 1,
       speedUp: () => 1,
+      softening: () => 1,
       mismatchPerKelvin: '0.1 um',
       spells: [
         { duration: '1 h', temperatureChange: '20 K' },
@@ -79,6 +85,47 @@ export const checks: Check[] = [
     gives: { startLoads: ['101 N', '99 N', '100 N'], endLoads: ['101 N', '99 N', '100 N'], lowest: '99 N', state: 'clamped' },
     within: '0.000001 %',
     source: springs,
+  }),
+  ...published(clampLoadThroughHeat, {
+    what: 'modulus halved at 20 K warmer: 2 µm/N of 100 N becomes 3.5 µm/N, and comes back',
+    given: {
+      clampLoad: '100 N',
+      elasticCompliance: '0.5 um/N',
+      creepingCompliance: '1.5 um/N',
+      creep: () => 1,
+      speedUp: () => 1,
+      softening: (warmer) => 1 + warmer.in('K') / 20,
+      mismatchPerKelvin: '0.1 um',
+      spells: [
+        { duration: '1 h', temperatureChange: '20 K' },
+        { duration: '1 h', temperatureChange: '0 K' },
+      ],
+    },
+    // (200 + 2)/3.5 N.
+    gives: { startLoads: ['57.714 N', '100 N'], endLoads: ['57.714 N', '100.000 N'], lowest: '57.714 N', state: 'clamped' },
+    source: springs,
+  }),
+  ...heated.flatMap(({ c, n, spells, starts, ends }) => {
+    const at = (field: 'speed' | 'softening') => (difference: number) =>
+      spells.find(({ warmer }) => Math.abs(warmer - difference) < 1e-9)?.[field] ?? 1
+    const run = () =>
+      clampLoadThroughHeat({
+        clampLoad: '1000 N',
+        elasticCompliance: '0.12 um/N',
+        creepingCompliance: '1 um/N',
+        creep: (time) => 1 + c * time.in('h') ** n,
+        speedUp: (warmer) => at('speed')(warmer.in('K')),
+        softening: (warmer) => at('softening')(warmer.in('K')),
+        mismatchPerKelvin: '0.5 um',
+        spells: spells.map(({ hours, warmer }) => ({ duration: [hours, 'h'], temperatureChange: [warmer, 'K'] })),
+      })
+    return spells.flatMap((_, i) => {
+      const what = `creep ${c} t^${n}, spell ${i + 1} of ${spells.length}`
+      return [
+        publishedValue('fasteners.clampLoadThroughHeat', `${what}, start`, () => run().startLoads[i]!, `${starts[i]} N`, heat, '0.02 %'),
+        publishedValue('fasteners.clampLoadThroughHeat', `${what}, end`, () => run().endLoads[i]!, `${ends[i]} N`, heat, '0.02 %'),
+      ]
+    })
   }),
   ...published(embeddingLoss, {
     given: { embedding: '11 um', boltCompliance: '0.008 um/N', memberCompliance: '0.047 um/N' },

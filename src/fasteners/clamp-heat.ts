@@ -1,0 +1,88 @@
+import { formula } from '../formula/index.js'
+import { loadsThroughSpells } from './heat-history.js'
+
+/**
+ * Clamp load through warm and cold spells: heat raises it on polymer layers, which soften and creep faster, and cooling drops it below the start (ratchet).
+ *
+ * Softening lets a hot joint down at once and gives that part back on cooling; what crept meanwhile is lost.
+ */
+export const clampLoadThroughHeat = /* @__PURE__ */ formula('fasteners.clampLoadThroughHeat', {
+  inputs: {
+    /** Clamp load at tightening. */
+    clampLoad: { kind: 'force', above: 0 },
+    /** Elastic compliance: bolt, washers and metal layers. */
+    elasticCompliance: { kind: 'linearCompliance', min: 0 },
+    /** Compliance at loading of the layers that creep. */
+    creepingCompliance: { kind: 'linearCompliance', above: 0 },
+    /** Creep compliance over its value at loading, by time at the temperature of tightening: 1 at time 0. */
+    creep: { curve: ['time', 'ratio'] },
+    /** How many times faster the layers creep when warmer than at tightening by this difference: 1 at no difference. */
+    speedUp: { curve: ['temperatureDifference', 'ratio'] },
+    /** Compliance at loading when warmer than at tightening by this difference, over the compliance at tightening: 1 at no difference, rising as the modulus falls. */
+    softening: { curve: ['temperatureDifference', 'ratio'] },
+    /** Growth of the layers minus growth of the bolt over the grip, per kelvin. */
+    mismatchPerKelvin: { kind: 'length' },
+    /** Spells in order, each at one temperature. */
+    spells: {
+      list: {
+        fields: {
+          /** How long. */
+          duration: { kind: 'time', above: 0 },
+          /** Temperature minus temperature of tightening. */
+          temperatureChange: { kind: 'temperatureDifference' },
+        },
+      },
+    },
+  },
+  output: {
+    /** Clamp load right after each change of temperature. */
+    startLoads: { list: 'force' },
+    /** Clamp load at the end of each spell. */
+    endLoads: { list: 'force' },
+    /** Lowest of all. */
+    lowest: 'force',
+    /** Whether the joint stays clamped. */
+    state: { oneOf: ['clamped', 'opens'] },
+  },
+  assumes: [
+    'temperature speeds the creep clock, and softens the layers: they give and creep as under a load larger by the softening',
+    'temperature changes at once and everywhere alike',
+    'stays below the glass transition',
+  ],
+  source: [
+    { level: 'published', where: 'Morland & Lee 1960 (reduced time); Boltzmann superposition' },
+    {
+      level: 'memory',
+      where: 'Schapery 1969, with equal factors of temperature on the load and on the strain at loading (g0 = g2, g1 = 1)',
+    },
+  ],
+  requires: {
+    creep: { accepts: 'must be the ratio to the compliance at loading: 1 at time 0', holds: ({ creep }) => Math.abs(creep(0) - 1) < 1e-6 },
+    speedUp: { accepts: 'must be 1 at no temperature difference', holds: ({ speedUp }) => Math.abs(speedUp(0) - 1) < 1e-6 },
+    softening: {
+      accepts: 'must be 1 at no temperature difference and positive in every spell',
+      holds: ({ softening, spells }) =>
+        Math.abs(softening(0) - 1) < 1e-6 && spells.every(({ temperatureChange }) => softening(temperatureChange) > 0),
+    },
+  },
+  si: ({ clampLoad, elasticCompliance, creepingCompliance, creep, speedUp, softening, mismatchPerKelvin, spells }) => {
+    const { starts, ends } = loadsThroughSpells({
+      clampLoad,
+      elasticCompliance,
+      creepingCompliance,
+      creep,
+      spells: spells.map(({ duration, temperatureChange }) => ({
+        clock: duration * speedUp(temperatureChange),
+        softening: softening(temperatureChange),
+        growth: mismatchPerKelvin * temperatureChange,
+      })),
+    })
+    const lowest = Math.min(clampLoad, ...starts, ...ends)
+    return {
+      startLoads: starts.map((load) => Math.max(0, load)),
+      endLoads: ends.map((load) => Math.max(0, load)),
+      lowest: Math.max(0, lowest),
+      state: lowest > 0 ? ('clamped' as const) : ('opens' as const),
+    }
+  },
+})

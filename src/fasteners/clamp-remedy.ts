@@ -1,0 +1,70 @@
+import { formula } from '../formula/index.js'
+
+/** A spring washer or a stack of them in the joint: how much softer the elastic side becomes, and whether the clamp load flattens it (then it does nothing). */
+export const springWasher = /* @__PURE__ */ formula('fasteners.springWasher', {
+  inputs: {
+    /** Compliance of the washer stack within its travel. */
+    washerCompliance: { kind: 'linearCompliance', above: 0 },
+    /** Force that flattens it. */
+    flatForce: { kind: 'force', above: 0 },
+    /** Clamp load. */
+    clampLoad: { kind: 'force', min: 0 },
+    /** Compliance of the bolt. */
+    boltCompliance: { kind: 'linearCompliance', above: 0 },
+  },
+  output: {
+    /** Elastic compliance of the joint with it. */
+    elasticCompliance: 'linearCompliance',
+    /** Whether it still springs under the clamp load. */
+    state: { oneOf: ['springs', 'flattened'] },
+  },
+  assumes: ['linear spring up to flat, rigid beyond'],
+  source: [{ level: 'computed', where: 'springs in series' }],
+  si: ({ washerCompliance, flatForce, clampLoad, boltCompliance }) => ({
+    elasticCompliance: clampLoad < flatForce ? boltCompliance + washerCompliance : boltCompliance,
+    state: clampLoad < flatForce ? ('springs' as const) : ('flattened' as const),
+  }),
+})
+
+/** A metal sleeve in the print that carries the clamp load: what stays on sleeve and on print, by how flush the sleeve is. */
+export const compressionSleeve = /* @__PURE__ */ formula('fasteners.compressionSleeve', {
+  inputs: {
+    /** Clamp load. */
+    clampLoad: { kind: 'force', min: 0 },
+    /** Compliance of the sleeve. */
+    sleeveCompliance: { kind: 'linearCompliance', above: 0 },
+    /** Compliance of the print beside it. */
+    printCompliance: { kind: 'linearCompliance', above: 0 },
+    /** How much shorter the sleeve is than the print: negative when it stands proud. */
+    shortfall: 'length',
+  },
+  output: {
+    /** Load on the sleeve. */
+    sleeveLoad: 'force',
+    /** Load on the print. */
+    printLoad: 'force',
+    /** What carries: a sleeve that is too short carries nothing, one too proud leaves the print loose. */
+    state: { oneOf: ['sleeveCarries', 'shared', 'sleeveTooShort', 'printLoose'] },
+  },
+  assumes: ['flat rigid washer over both'],
+  source: [{ level: 'computed', where: 'two springs side by side, one with a gap' }],
+  si: ({ clampLoad, sleeveCompliance, printCompliance, shortfall }) => {
+    const together = 1 / sleeveCompliance + 1 / printCompliance
+    const shortening = (clampLoad + shortfall / sleeveCompliance) / together
+    const print = shortening / printCompliance
+    const tooShort = print >= clampLoad
+    const loose = print <= 0
+    const printLoad = tooShort ? clampLoad : loose ? 0 : print
+    return {
+      sleeveLoad: clampLoad - printLoad,
+      printLoad,
+      state: tooShort
+        ? ('sleeveTooShort' as const)
+        : loose
+          ? ('printLoose' as const)
+          : printLoad < 0.1 * clampLoad
+            ? ('sleeveCarries' as const)
+            : ('shared' as const),
+    }
+  },
+})
