@@ -34,14 +34,10 @@ export const adhesiveTemperatureFactor = /* @__PURE__ */ formula('fasteners.adhe
   },
 })
 
-/** Force and torque a pin, bush or ferrule holds that is glued into a round hole, by average shear and the usual reductions. */
-export const bondedPin = /* @__PURE__ */ formula('fasteners.bondedPin', {
+/** What is left of an adhesive's shear strength on these parts, with this gap, at this temperature, under this load, after these years. */
+export const bondStrength = /* @__PURE__ */ formula('fasteners.bondStrength', {
   inputs: {
-    /** Diameter of the bond. */
-    diameter: { kind: 'length', above: 0 },
-    /** Bonded length. */
-    length: { kind: 'length', above: 0 },
-    /** Shear strength of the adhesive on its test material at 23 °C. */
+    /** Shear strength of the adhesive on its test material at 23 °C (`bondPrior` where no test was made). */
     shearStrength: { kind: 'stress', above: 0 },
     /** Share kept on these materials. */
     materialFactor: { kind: 'ratio', above: 0, max: 1, default: 1 },
@@ -55,6 +51,60 @@ export const bondedPin = /* @__PURE__ */ formula('fasteners.bondedPin', {
     temperature: 'temperature',
     /** Glass transition of the cured adhesive. */
     glassTransitionTemperature: 'glassTransitionTemperature',
+    /** Glass transition of a part that stops bearing there, such as an amorphous print; left out for metals. */
+    partGlassTransitionTemperature: { kind: 'glassTransitionTemperature', optional: true },
+  },
+  output: {
+    /** Shear strength after all reductions. */
+    shearStrength: 'stress',
+    /** Share of the strength at 23 °C that temperature leaves. */
+    temperatureFactor: 'ratio',
+    /** Whether the bond may be relied on. */
+    state: { oneOf: ['usable', 'softening', 'beyondGlassTransition'] },
+  },
+  assumes: ['reductions multiply', 'as adhesiveTemperatureFactor'],
+  source: [{ level: 'memory', where: 'reductions as adhesive handbooks multiply them' }],
+  requires: {
+    temperature: {
+      accepts: 'must stay below the glass transition of the adhesive: above it the joint fails',
+      holds: ({ temperature, glassTransitionTemperature }) => temperature < glassTransitionTemperature,
+    },
+    partGlassTransitionTemperature: {
+      accepts: 'must lie above the temperature of the joint: beyond it the part itself gives way',
+      holds: ({ temperature, partGlassTransitionTemperature }) =>
+        partGlassTransitionTemperature === undefined || temperature < partGlassTransitionTemperature,
+    },
+  },
+  si: (x) => {
+    const { factor, state } = adhesiveTemperatureFactor.si(x)
+    const kept = x.materialFactor * x.gapFactor * x.fatigueFactor * x.ageingFactor * factor
+    return { shearStrength: x.shearStrength * kept, temperatureFactor: factor, state }
+  },
+})
+
+/** Force and torque a pin, bush or ferrule holds that is glued into a round hole, by average shear and the usual reductions. */
+export const bondedPin = /* @__PURE__ */ formula('fasteners.bondedPin', {
+  inputs: {
+    /** Diameter of the bond. */
+    diameter: { kind: 'length', above: 0 },
+    /** Bonded length. */
+    length: { kind: 'length', above: 0 },
+    /** Shear strength of the adhesive on its test material at 23 °C (`bondPrior` where no test was made). */
+    shearStrength: { kind: 'stress', above: 0 },
+    /** Share kept on these materials. */
+    materialFactor: { kind: 'ratio', above: 0, max: 1, default: 1 },
+    /** Share kept with this gap. */
+    gapFactor: { kind: 'ratio', above: 0, max: 1, default: 1 },
+    /** Share kept under alternating load. */
+    fatigueFactor: { kind: 'ratio', above: 0, max: 1, default: 1 },
+    /** Share kept after ageing. */
+    ageingFactor: { kind: 'ratio', above: 0, max: 1, default: 1 },
+    /** Temperature of the joint. */
+    temperature: 'temperature',
+    /** Glass transition of the cured adhesive. */
+    glassTransitionTemperature: 'glassTransitionTemperature',
+    /** Glass transition of a part that stops bearing there, such as an amorphous print; left out for metals. */
+    partGlassTransitionTemperature: { kind: 'glassTransitionTemperature', optional: true },
   },
   output: {
     /** Axial force. */
@@ -67,31 +117,23 @@ export const bondedPin = /* @__PURE__ */ formula('fasteners.bondedPin', {
     state: { oneOf: ['usable', 'softening', 'beyondGlassTransition'] },
   },
   assumes: ['even shear: bonds longer than about 1.5 diameters, or with one soft part, carry less (`pottedFerrule`)'],
-  source: [
-    { level: 'published', where: 'average shear of a cylindrical bond; reductions as adhesive handbooks multiply them (from memory)' },
-  ],
+  source: [{ level: 'published', where: 'average shear of a cylindrical bond, any machine-design text' }],
   requires: {
     temperature: {
       accepts: 'must stay below the glass transition of the adhesive: above it the joint fails',
       holds: ({ temperature, glassTransitionTemperature }) => temperature < glassTransitionTemperature,
     },
+    partGlassTransitionTemperature: {
+      accepts: 'must lie above the temperature of the joint: beyond it the part itself gives way',
+      holds: ({ temperature, partGlassTransitionTemperature }) =>
+        partGlassTransitionTemperature === undefined || temperature < partGlassTransitionTemperature,
+    },
   },
   valid: { 'length up to 1.5 diameters (average shear)': ({ length, diameter }) => length <= 1.5 * diameter * (1 + 1e-9) },
-  si: ({
-    diameter,
-    length,
-    shearStrength,
-    materialFactor,
-    gapFactor,
-    fatigueFactor,
-    ageingFactor,
-    temperature,
-    glassTransitionTemperature,
-  }) => {
-    const { factor, state } = adhesiveTemperatureFactor.si({ temperature, glassTransitionTemperature })
-    const left = shearStrength * materialFactor * gapFactor * fatigueFactor * ageingFactor * factor
-    const axialForce = Math.PI * diameter * length * left
-    return { axialForce, torque: (axialForce * diameter) / 2, shearStrength: left, state }
+  si: (x) => {
+    const { shearStrength, state } = bondStrength.si(x)
+    const axialForce = Math.PI * x.diameter * x.length * shearStrength
+    return { axialForce, torque: (axialForce * x.diameter) / 2, shearStrength, state }
   },
 })
 
@@ -102,8 +144,22 @@ export const bondedNut = /* @__PURE__ */ formula('fasteners.bondedNut', {
     acrossFlats: { kind: 'length', above: 0 },
     /** Bonded height. */
     height: { kind: 'length', above: 0 },
-    /** Shear strength of the bond after all reductions. */
-    bondStrength: { kind: 'stress', above: 0 },
+    /** Shear strength of the adhesive on its test material at 23 °C (`bondPrior` where no test was made). */
+    shearStrength: { kind: 'stress', above: 0 },
+    /** Share kept on these materials. */
+    materialFactor: { kind: 'ratio', above: 0, max: 1, default: 1 },
+    /** Share kept with this gap. */
+    gapFactor: { kind: 'ratio', above: 0, max: 1, default: 1 },
+    /** Share kept under alternating load. */
+    fatigueFactor: { kind: 'ratio', above: 0, max: 1, default: 1 },
+    /** Share kept after ageing. */
+    ageingFactor: { kind: 'ratio', above: 0, max: 1, default: 1 },
+    /** Temperature of the joint. */
+    temperature: 'temperature',
+    /** Glass transition of the cured adhesive. */
+    glassTransitionTemperature: 'glassTransitionTemperature',
+    /** Glass transition of a part that stops bearing there, such as an amorphous print; left out for metals. */
+    partGlassTransitionTemperature: { kind: 'glassTransitionTemperature', optional: true },
     /** Shear strength of the print along the pull, beside the bond. */
     substrateShearStrength: { kind: 'stress', above: 0 },
     /** Tension across the layers under the plug. */
@@ -116,19 +172,38 @@ export const bondedNut = /* @__PURE__ */ formula('fasteners.bondedNut', {
     torque: 'torque',
     /** What gives first under axial force. */
     governedBy: { oneOf: ['bond', 'substrateShear', 'plugTension'] },
+    /** Shear strength of the bond after all reductions. */
+    shearStrength: 'stress',
+    /** Whether the bond may be relied on. */
+    state: { oneOf: ['usable', 'softening', 'beyondGlassTransition'] },
   },
   assumes: ['even shear around the hexagon', "plug of the nut's own outline"],
   source: [{ level: 'computed', where: 'perimeter and area of a hexagon' }],
-  si: ({ acrossFlats, height, bondStrength, substrateShearStrength, acrossLayersStrength }) => {
+  requires: {
+    temperature: {
+      accepts: 'must stay below the glass transition of the adhesive: above it the joint fails',
+      holds: ({ temperature, glassTransitionTemperature }) => temperature < glassTransitionTemperature,
+    },
+    partGlassTransitionTemperature: {
+      accepts: 'must lie above the temperature of the joint: beyond it the part itself gives way',
+      holds: ({ temperature, partGlassTransitionTemperature }) =>
+        partGlassTransitionTemperature === undefined || temperature < partGlassTransitionTemperature,
+    },
+  },
+  si: (x) => {
+    const { acrossFlats, height, substrateShearStrength, acrossLayersStrength } = x
+    const { shearStrength, state } = bondStrength.si(x)
     const side = 2 * Math.sqrt(3) * acrossFlats * height
     const plug = (Math.sqrt(3) / 2) * acrossFlats * acrossFlats * acrossLayersStrength + side * substrateShearStrength
-    const bond = side * bondStrength
+    const bond = side * shearStrength
     const substrate = side * substrateShearStrength
     const least = Math.min(bond, substrate, plug)
     return {
       axialForce: least,
-      torque: side * Math.min(bondStrength, substrateShearStrength) * (acrossFlats / 2),
+      torque: side * Math.min(shearStrength, substrateShearStrength) * (acrossFlats / 2),
       governedBy: least === bond ? ('bond' as const) : least === substrate ? ('substrateShear' as const) : ('plugTension' as const),
+      shearStrength,
+      state,
     }
   },
 })

@@ -8,6 +8,7 @@
  *
  * @module
  */
+export * from './adhesives.js'
 export * from './bearing-seat.js'
 export * from './bearings.js'
 export * from './bolt-group.js'
