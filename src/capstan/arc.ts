@@ -152,6 +152,6 @@ export const microSlipLength = /* @__PURE__ */ formula('capstan.microSlipLength'
   /** Decay length; it must be short against the arc, and can dwarf the span. */
   output: 'length',
   assumes: ['long arc', 'no slip'],
-  source: [{ level: 'published', where: 'bar on an elastic tangential bedding, EA u″ = k u (shear-lag, Volkersen 1938)' }],
+  source: [{ level: 'computed', where: 'bar on an elastic tangential bedding, EA u″ = k u: the shear-lag equation of lap joints' }],
   si: ({ axialRigidity, contactStiffness }) => Math.sqrt(axialRigidity / contactStiffness),
 })

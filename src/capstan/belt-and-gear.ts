@@ -162,3 +162,25 @@ export const backlashAngle = /* @__PURE__ */ formula('capstan.backlashAngle', {
   source: [{ level: 'computed', where: 'arc over radius' }],
   si: ({ backlash, pitchRadius }) => backlash / pitchRadius,
 })
+
+/** Least backlash of a pair of metal spur gears so that they never jam: what makers allow for tooth errors, heat and bearings. Printed gears want more. */
+export const gearBacklash = /* @__PURE__ */ formula('capstan.gearBacklash', {
+  inputs: {
+    /** Module. */
+    module: { kind: 'length', above: 0 },
+    /** Distance between the axes. */
+    centreDistance: { kind: 'length', above: 0 },
+  },
+  output: {
+    /** Least backlash along the line of action. */
+    normal: 'length',
+    /** The same along the pitch circle, at 20° of pressure angle. */
+    alongPitchCircle: 'length',
+  },
+  assumes: ['ferrous gears in ferrous housings at less than 15 m/s', 'commercial tolerances of housing, shafts and bearings'],
+  source: [{ level: 'memory', where: 'ISO/TR 10064-2: (2/3)(0.06 mm + 0.0005 a + 0.03 m)' }],
+  si: ({ module, centreDistance }) => {
+    const normal = (2 / 3) * (6e-5 + 0.0005 * centreDistance + 0.03 * module)
+    return { normal, alongPitchCircle: normal / Math.cos((20 * Math.PI) / 180) }
+  },
+})

@@ -149,7 +149,7 @@ export const wireRopeRigidity = /* @__PURE__ */ formula('capstan.wireRopeRigidit
     circleModulus: 'modulus',
   },
   assumes: ['constructional stretch pulled out'],
-  source: [{ level: 'published', where: 'wire-rope maker: elongation % = W G / D², G = 1.62e-5 for 7x19 stainless' }],
+  source: [{ level: 'published', where: "a wire-rope seller's page of formulas: elongation % = W G / D², G = 1.62e-5 for 7x19 stainless" }],
   si: ({ diameter, stretchConstant }) => {
     // 100 % over the constant, in pounds-force per square inch, on a square of side D.
     const perSquare = (100 / stretchConstant) * 6894.757293168361

@@ -4,9 +4,11 @@ import { InputError, nearNames, show } from '../units/index.js'
 const sheet = (where: string): Source => ({ level: 'published', where })
 const memory = (where: string): Source => ({ level: 'memory', where })
 
-const fibreMaker = sheet('UHMWPE fibre maker, fact sheet 2010')
-const aramidTable = sheet('aramid maker, comparison table of fibres (cN/dtex, converted with the density)')
-const mtu = sheet('Michigan Technological University, table of fibre properties')
+const fibreMaker = sheet("a UHMWPE fibre maker's fact sheet of 2010 (data of the seller, read on its site)")
+const aramidTable = sheet(
+  "an aramid maker's comparison table of fibres (data of a seller, read on its site; cN/dtex, converted with the density)",
+)
+const mtu = sheet('Michigan Technological University, course MY4150, table of properties of selected fibres (gives no sources of its own)')
 
 const fibre = (
   density: `${number} g/cm^3`,
@@ -62,13 +64,27 @@ function build() {
   return {
     'UHMWPE high grade': {
       ...fibre('0.975 g/cm^3', [3.3, 3.6, 3.9], [109, 120, 132], fibreMaker, '20 °C'),
-      ...heat([50, 60, 70], [144, 148, 152], 'melts', sheet('encyclopedia of polymers: UHMWPE fibre melts at 144-152 °C')),
+      ...heat(
+        [50, 60, 70],
+        [144, 148, 152],
+        'melts',
+        sheet(
+          'a general online encyclopedia (Polish): melts at 144-152 °C; the Michigan Technological University fibre table gives 150 °C as its limit',
+        ),
+      ),
       creep: 'activated',
       friction: friction(0.08, 0.12, 0.2, 'on printed polymer'),
     },
     'UHMWPE standard': {
       ...fibre('0.975 g/cm^3', [2.4, 2.8, 3.3], [65, 85, 100], fibreMaker, '20 °C'),
-      ...heat([50, 60, 70], [144, 148, 152], 'melts', sheet('encyclopedia of polymers: UHMWPE fibre melts at 144-152 °C')),
+      ...heat(
+        [50, 60, 70],
+        [144, 148, 152],
+        'melts',
+        sheet(
+          'a general online encyclopedia (Polish): melts at 144-152 °C; the Michigan Technological University fibre table gives 150 °C as its limit',
+        ),
+      ),
       creep: 'activated',
       friction: friction(0.08, 0.12, 0.2, 'on printed polymer'),
     },
@@ -77,7 +93,7 @@ function build() {
         '1.44 g/cm^3',
         [2.9, 3.0, 3.6],
         [70, 72, 83],
-        sheet('aramid maker, comparison table; upper end NAP 1824, table 3-1'),
+        sheet("an aramid maker's comparison table (data of a seller); upper end National Academies, NAP 1824, table 3-1"),
         '20 °C, regular',
       ),
       ...heat([140, 160, 180], [425, 450, 500], 'chars, does not melt', memory('aramid fibre makers')),
@@ -89,7 +105,7 @@ function build() {
         '1.45 g/cm^3',
         [3.0, 3.05, 3.6],
         [104, 110, 131],
-        sheet('aramid maker, comparison table (104 GPa); National Academies, NAP 1824, table 3-1 (124-131 GPa)'),
+        sheet("an aramid maker's comparison table (data of a seller, 104 GPa); National Academies, NAP 1824, table 3-1 (124-131 GPa)"),
         '20 °C',
       ),
       ...heat([140, 160, 180], [425, 450, 500], 'chars, does not melt', memory('aramid fibre makers')),
@@ -174,21 +190,41 @@ export function endEfficiency(end: CordEnd) {
     property('ratio', { low, typical, high, source, conditions })
   switch (end) {
     case 'resinSocket':
-      return of(0.95, 1, 1, sheet('TM 5-3810-305-10, table 4'), 'wire rope; a test programme found true values below catalogue')
+      return of(
+        0.95,
+        1,
+        1,
+        sheet(
+          'TM 5-3810-305-10, table 4 (spelter socket 100 %); J. Eng. Mater. Technol. 103 (1981) 164, abstract: true values lie below those on catalogue strength',
+        ),
+        'wire rope',
+      )
     case 'swagedSleeve':
-      return of(0.9, 0.95, 0.95, sheet('TM 5-3810-305-10, table 4'), 'wire rope')
+      return of(0.9, 0.95, 0.95, sheet('TM 5-3810-305-10, table 4 (swaged socket 95 %)'), 'wire rope')
     case 'splice':
-      return of(0.8, 0.9, 0.95, sheet('magazine article citing the Cordage Institute: a splice loses about 10 %'), 'fibre rope')
+      return of(0.8, 0.9, 0.95, sheet('Practical Sailor 27, no. 17, a magazine test: a neat splice costs about 10 %'), 'fibre rope')
     case 'bowline':
-      return of(0.6, 0.7, 0.75, sheet('magazine article citing the Cordage Institute: 67-75 %'), 'conventional fibre rope')
+      return of(0.6, 0.7, 0.75, sheet('Cordage Institute, 67-75 %, as cited in Practical Sailor 27, no. 17'), 'conventional fibre rope')
     case 'bowlineUHMWPE':
-      return of(0.25, 0.33, 0.4, sheet('hobby break-test page (about 33 %); sailing magazine (below 40 %)'), 'slippery fibre')
+      return of(
+        0.25,
+        0.33,
+        0.4,
+        sheet(
+          'a thesis on synthetic rope in logging (Oregon State University), about a third, as cited on a private break-test page; Yachting Monthly, November 2017, p. 73, a magazine test: below 40 %',
+        ),
+        'slippery fibre',
+      )
     case 'bondedFerrule':
       return of(
         0.2,
         0.5,
         0.9,
-        { level: 'assumption', where: 'slippery fibres bond badly and a cone or a knot in the resin decides: pull-test yours' },
+        {
+          level: 'assumption',
+          where:
+            'range is ours; Hartter and Garland, Int. J. Forest Eng. 17 (2006), abstract: adhesive ends on UHMWPE rope vary and are not recommended. Pull-test yours',
+        },
         'potted polymer cord',
       )
     default:

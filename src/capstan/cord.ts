@@ -123,7 +123,10 @@ export const logarithmicCreep = /* @__PURE__ */ formula('capstan.logarithmicCree
   si: ({ perDecade, from, to }) => perDecade * Math.log10(to / from),
 })
 
-/** Pretension left when cord between fixed ends has crept. */
+/**
+ * Pretension left when cord between fixed ends has crept, estimated low: the creep strain of constant tension is taken off in full, though
+ * creep slows as tension falls. For what is really left see `activatedPretensionLeft` (UHMWPE) and `logarithmicPretensionLeft` (the others).
+ */
 export const pretensionLeft = /* @__PURE__ */ formula('capstan.pretensionLeft', {
   inputs: {
     /** Pretension set at assembly. */

@@ -2,7 +2,8 @@ import { type Given, readInputs, type Si } from '../formula/index.js'
 import { type In, InputError, Quantity } from '../units/index.js'
 import { pulleyGeometry } from './geometry.js'
 
-const RANGE = { fields: { low: { kind: 'ratio', above: 0 }, high: { kind: 'ratio', above: 0 } } } as const
+/** An interval of friction, as a specification takes it. */
+export const RANGE = { fields: { low: { kind: 'ratio', above: 0 }, high: { kind: 'ratio', above: 0 } } } as const
 
 const SPECIFICATION = {
   /** Whether the two spans cross between the pulleys. */
@@ -52,7 +53,8 @@ export type DriveSpecification = Omit<Specified, 'friction' | 'drumFriction'> & 
   readonly drumFriction?: FrictionRange | undefined
 }
 
-const asRange = (given: FrictionRange | undefined) =>
+/** A friction given as one number or as an interval, as an interval. */
+export const frictionRange = (given: FrictionRange | undefined) =>
   given !== undefined && typeof given === 'object' && given !== null && 'low' in given && 'high' in given && !('kind' in given)
     ? given
     : given === undefined
@@ -64,8 +66,8 @@ export function readDrive(given: DriveSpecification): Read {
   const { friction, drumFriction, ...rest } = (given ?? {}) as DriveSpecification
   const x = readInputs('capstan.drive', SPECIFICATION, {
     ...rest,
-    friction: asRange(friction),
-    ...(drumFriction === undefined ? {} : { drumFriction: asRange(drumFriction) }),
+    friction: frictionRange(friction),
+    ...(drumFriction === undefined ? {} : { drumFriction: frictionRange(drumFriction) }),
   } as Specified)
   checkTogether(x)
   return x

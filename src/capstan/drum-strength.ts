@@ -29,7 +29,7 @@ export const drumNeckStress = /* @__PURE__ */ formula('capstan.drumNeckStress', 
     equivalentStress: 'stress',
   },
   assumes: ['round section', 'Saint-Venant torsion and beam bending, no notch factor'],
-  source: [{ level: 'published', where: 'elastic torsion and bending of a hollow round shaft; any strength-of-materials text' }],
+  source: [{ level: 'computed', where: 'elastic torsion and bending of a hollow round shaft; any strength-of-materials text' }],
   si: ({ torque, sidePull, arm, outerDiameter: D, boreDiameter: d }) => {
     const modulus = (Math.PI * (D ** 4 - d ** 4)) / (32 * D)
     const torsionStress = torque / (2 * modulus)
@@ -97,7 +97,7 @@ export const layerSplitting = /* @__PURE__ */ formula('capstan.layerSplitting', 
     'bolts and holes spread evenly, clamp load central; holes take their share of area and section modulus',
     'clamp load does not change with the load',
   ],
-  source: [{ level: 'published', where: 'combined axial force and bending of a hollow round section; any strength-of-materials text' }],
+  source: [{ level: 'computed', where: 'combined axial force and bending of a hollow round section; any strength-of-materials text' }],
   si: ({ bendingMoment, axialForce, clampLoad, outerDiameter: D, boreDiameter: d, allowableAcrossLayers, holeShare }) => {
     const area = (Math.PI / 4) * (D * D - d * d) * (1 - holeShare)
     const modulus = ((Math.PI * (D ** 4 - d ** 4)) / (32 * D)) * (1 - holeShare)

@@ -13,6 +13,13 @@ export { arcCycleLoss, arcRecovery, arcWindup, microSlipLength } from './arc.js'
 export * from './belt-and-gear.js'
 export type { DriveState } from './branch.js'
 export * from './charts.js'
+export {
+  beltBacklashPrior,
+  type ComparedReductions,
+  type ComparedTerm,
+  compareReductions,
+  type ReductionJob,
+} from './compare.js'
 export * from './cord.js'
 export * from './cord-life.js'
 export * from './cord-table.js'

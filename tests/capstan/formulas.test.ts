@@ -204,3 +204,19 @@ describe('parts', () => {
     )
   })
 })
+
+test('the linear estimate of the pretension left is the low one', () => {
+  fc.assert(
+    fc.property(
+      between(20, 500),
+      between(5e3, 1e5),
+      between(1e-6, 2e-3),
+      between(1, 8),
+      (pretension, axialRigidity, perDecade, decades) => {
+        const later = c.logarithmicPretensionLeft.si({ pretension, axialRigidity, perDecade, from: 1, to: 10 ** decades })
+        const low = c.pretensionLeft.si({ pretension, axialRigidity, creepStrain: perDecade * decades })
+        expect(low.tension).toBeLessThanOrEqual(later.tension * (1 + 1e-12))
+      },
+    ),
+  )
+})

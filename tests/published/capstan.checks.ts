@@ -63,7 +63,7 @@ const friction = [
     what: 'hawser, 80 lbf holds 5000 lbf with two turns',
     given: { tautTension: '5000 lbf', slackTension: '80 lbf', wrapAngle: '2 turn' },
     gives: '0.329 1',
-    source: read('Beer & Johnston, Statics 10th ed., problem 8.104, as solved on two tutoring pages'),
+    source: read('Beer & Johnston, Statics 10th ed., problem 8.104, as solved on two tutoring pages (the book itself was not opened)'),
   }),
   ...published(c.mobilisedArc, {
     given: { tautTension: '90 N', slackTension: '60 N', friction: 0.15 },
@@ -582,7 +582,7 @@ const cords = [
     what: '7x19 stainless, 1/16 in',
     given: { diameter: '0.0625 in', stretchConstant: 1.62e-5 },
     gives: { axialRigidity: '107.3 kN', circleModulus: '54.19 GPa' },
-    source: read('wire-rope maker, elongation formula: 20 in of 1/8 in under 500 lbf becomes 20.10368 in'),
+    source: read("a wire-rope seller's page, elongation formula: 20 in of 1/8 in under 500 lbf becomes 20.10368 in"),
   }),
   ...published(c.wireBendingStress, {
     given: { modulus: '200 GPa', wireDiameter: '0.1 mm', pulleyDiameter: '16 mm' },
@@ -685,6 +685,21 @@ const compared = [
     gives: '2.4242 MPa',
     source: computed('87.27/36'),
   }),
+  ...published(
+    c.gearBacklash,
+    {
+      what: 'module 1.5 at 50 mm',
+      given: { module: '1.5 mm', centreDistance: '50 mm' },
+      gives: { normal: '0.09 mm' },
+      source: memory('ISO/TR 10064-2, table of least backlash'),
+    },
+    {
+      what: 'module 1 at 54 mm',
+      given: { module: '1 mm', centreDistance: '54 mm' },
+      gives: { normal: '0.078 mm', alongPitchCircle: '0.0830059 mm' },
+      source: computed('(2/3)(0.06 + 0.027 + 0.03) mm, over cos 20°'),
+    },
+  ),
   ...published(c.backlashAngle, {
     given: { backlash: '0.1 mm', pitchRadius: '34.38 mm' },
     gives: '9.99926 arcmin',
