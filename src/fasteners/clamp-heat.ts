@@ -57,8 +57,17 @@ export const clampLoadThroughHeat = /* @__PURE__ */ formula('fasteners.clampLoad
     },
   ],
   requires: {
-    creep: { accepts: 'must be the ratio to the compliance at loading: 1 at time 0', holds: ({ creep }) => Math.abs(creep(0) - 1) < 1e-6 },
-    speedUp: { accepts: 'must be 1 at no temperature difference', holds: ({ speedUp }) => Math.abs(speedUp(0) - 1) < 1e-6 },
+    creep: {
+      accepts: 'must be the ratio to the compliance at loading: 1 at time 0, and a number to the end of the spells on their clock',
+      holds: ({ creep, speedUp, spells }) =>
+        Math.abs(creep(0) - 1) < 1e-6 &&
+        Number.isFinite(creep(spells.reduce((sum, { duration, temperatureChange }) => sum + duration * speedUp(temperatureChange), 0))),
+    },
+    speedUp: {
+      accepts: 'must be 1 at no temperature difference and positive in every spell',
+      holds: ({ speedUp, spells }) =>
+        Math.abs(speedUp(0) - 1) < 1e-6 && spells.every(({ temperatureChange }) => speedUp(temperatureChange) > 0),
+    },
     softening: {
       accepts: 'must be 1 at no temperature difference and positive in every spell',
       holds: ({ softening, spells }) =>

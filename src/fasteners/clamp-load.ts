@@ -120,8 +120,9 @@ export const clampLoadOverTime = /* @__PURE__ */ formula('fasteners.clampLoadOve
   ],
   requires: {
     creepingLayers: {
-      accepts: 'each creep curve must be the ratio to the compliance at loading: 1 at time 0',
-      holds: ({ creepingLayers }) => creepingLayers.every(({ creep }) => Math.abs(creep(0) - 1) < 1e-6),
+      accepts: 'each creep curve must be the ratio to the compliance at loading: 1 at time 0, and a number at every time asked',
+      holds: ({ creepingLayers, times }) =>
+        creepingLayers.every(({ creep }) => Math.abs(creep(0) - 1) < 1e-6 && times.every((time) => Number.isFinite(creep(time)))),
     },
   },
   si: ({ clampLoad, elasticCompliance, creepingLayers, embedding, retightenings, times }) => {

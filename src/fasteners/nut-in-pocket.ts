@@ -84,6 +84,9 @@ export const nutInPocket = /* @__PURE__ */ formula('fasteners.nutInPocket', {
     { level: 'computed', where: 'moment balance of a hexagon turned in a hexagon, triangular or even pressure on the overlap' },
     { level: 'assumption', where: 'a wall that yields evenly where the nut overlaps it' },
   ],
+  requires: {
+    flats: { accepts: 'must be 2, 3, 4 or 6: five do not hold a nut in the middle', holds: ({ flats }) => flats !== 5 },
+  },
   si: ({ torque, acrossFlats, height, flats, clearance, compressiveStrength }) => {
     const play = clearance / acrossFlats
     const freeAngle = firstTouch(play)
@@ -159,6 +162,9 @@ export const looseNutPressure = /* @__PURE__ */ formula('fasteners.looseNutPress
     { level: 'computed', where: 'moment balance of a hexagon turned in a hexagon on a bed of springs' },
     { level: 'assumption', where: 'bed of springs (Winkler) for the wall' },
   ],
+  requires: {
+    flats: { accepts: 'must be 2, 3, 4 or 6: five do not hold a nut in the middle', holds: ({ flats }) => flats !== 5 },
+  },
   si: ({ torque, acrossFlats, height, flats, clearance, wallModulus, wallDepth, compressiveStrength }) => {
     const play = clearance / acrossFlats
     const half = acrossFlats / 2

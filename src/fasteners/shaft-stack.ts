@@ -1,5 +1,5 @@
 import { formula } from '../formula/index.js'
-import { frictionFaceTorque } from './shaft-drive.js'
+import { frictionFaceTorque } from './friction-drive.js'
 
 /**
  * A coaxial shaft pulled together by a bolt through spacer, drum and link: how stiff it is, what moment opens its joints, what torque friction drives.

@@ -69,7 +69,18 @@ function printedRow(id: string, table: SizeTableRecord<Columns, string>, designa
 
 /** The error for a designation that a table does not list. */
 export function unknownDesignation(id: string, what: string, given: unknown, names: readonly string[]): InputError {
-  const near = typeof given === 'string' ? nearNames(given, names) : []
+  const near = typeof given === 'string' ? nearSizes(given, names) : []
   const accepts = `must be ${what}: ${near.length > 0 ? `near it are ${near.join(', ')}; ` : ''}the table lists ${names.join(', ')}`
   return new InputError(id, [{ path: 'designation', given: show(given), accepts }])
+}
+
+/** The sizes just below and above where the designation is letters and a number (M7: M6 and M8), else those spelt alike. */
+function nearSizes(given: string, names: readonly string[]): readonly string[] {
+  const parts = (name: string) => /^([A-Za-z]+)(\d+(?:\.\d+)?)$/.exec(name)
+  const wanted = parts(given)
+  const size = (name: string) => Number(parts(name)?.[2])
+  const like = wanted === null ? [] : names.filter((name) => parts(name)?.[1]?.toLowerCase() === wanted[1]?.toLowerCase())
+  if (wanted === null || like.length === 0) return nearNames(given, names)
+  const far = (name: string) => Math.abs(size(name) - Number(wanted[2]))
+  return like.sort((a, b) => far(a) - far(b)).slice(0, 3)
 }

@@ -2,13 +2,20 @@ import { describe, expect, test } from 'vitest'
 import {
   bondedPin,
   clampLoadOverTime,
+  clampLoadThroughHeat,
   hexNut,
   isoTolerance,
   jointReserves,
+  looseningTorque,
   metricThread,
+  nutInPocket,
+  preloadBand,
+  preloadFromTorque,
   pressFit,
   propertyClass,
   threadStrip,
+  tighteningTorque,
+  tighteningTorqueShort,
 } from '../../src/fasteners/index.js'
 import { InputError } from '../../src/units/index.js'
 
@@ -18,6 +25,7 @@ describe('bad input is named', () => {
   test('unknown designations list the near ones', () => {
     expect(() => metricThread('M3.5')).toThrow(InputError)
     expect(() => metricThread('M3.5')).toThrow(/designation is 'M3.5'; .*near it are .*M3/)
+    expect(() => metricThread('M7')).toThrow(/near it are M6, M8/)
     expect(() => hexNut('m4')).toThrow(/M4/)
     expect(() => propertyClass('8.9')).toThrow(/near it are .*8\.8/)
     expect(() => metricThread('constructor')).toThrow(InputError)
@@ -46,6 +54,45 @@ describe('bad input is named', () => {
     const creepingLayers = [{ compliance: '1 um/N', creep: () => 1.2 }] as const
     const act = () => clampLoadOverTime({ clampLoad: '1 kN', elasticCompliance: '0.1 um/N', creepingLayers, times: ['1 h'] })
     expect(act).toThrow(/creepingLayers .*1 at time 0/)
+  })
+
+  test('curves that end before they are needed, or stop the clock', () => {
+    const ends = (time: { in: (unit: 'h') => number }) => (time.in('h') > 1 ? Number.NaN : 1)
+    const creepingLayers = [{ compliance: '1 um/N', creep: ends }] as const
+    const over = () => clampLoadOverTime({ clampLoad: '1 kN', elasticCompliance: '0.1 um/N', creepingLayers, times: ['2 h'] })
+    expect(over).toThrow(/creepingLayers .*a number at every time asked/)
+    const joint = {
+      clampLoad: '1 kN',
+      elasticCompliance: '0.1 um/N',
+      creepingCompliance: '1 um/N',
+      creep: () => 1,
+      speedUp: () => 1,
+      softening: () => 1,
+      mismatchPerKelvin: '0 um',
+      spells: [{ duration: '3 h', temperatureChange: '5 K' }],
+    } as const
+    expect(clampLoadThroughHeat(joint).state).toBe('clamped')
+    expect(() => clampLoadThroughHeat({ ...joint, creep: ends })).toThrow(/creep .*a number to the end of the spells/)
+    expect(() => clampLoadThroughHeat({ ...joint, speedUp: (d) => (d.si === 0 ? 1 : 0) })).toThrow(/speedUp .*positive in every spell/)
+    expect(() => clampLoadThroughHeat({ ...joint, softening: () => 1.2 })).toThrow(/softening .*1 at no temperature difference/)
+  })
+
+  test('a head narrower than its hole is told whichever way torque and preload are asked', () => {
+    const ring = { bearingDiameter: '4 mm', holeDiameter: '4.5 mm' } as const
+    const friction = { threadFriction: 0.14, headFriction: 0.14 } as const
+    const { pitch, pitchDiameter } = metricThread('M4')
+    const thread = metricThread('M4')
+    const told = "bearingDiameter is '4 mm'; must be larger than the hole"
+    expect(() => tighteningTorque({ preload: '1 kN', thread, ...friction, ...ring })).toThrow(told)
+    expect(() => tighteningTorqueShort({ preload: '1 kN', pitch, pitchDiameter, ...friction, ...ring })).toThrow(told)
+    expect(() => looseningTorque({ preload: '1 kN', pitch, pitchDiameter, ...friction, ...ring })).toThrow(told)
+    expect(() => preloadFromTorque({ torque: '1 N m', thread, ...friction, ...ring })).toThrow(told)
+    expect(() => preloadBand({ torque: '1 N m', thread, lowestFriction: 0.1, highestFriction: 0.2, ...ring })).toThrow(told)
+  })
+
+  test('five flats do not hold a nut', () => {
+    const nut = { torque: '1 N m', acrossFlats: '7 mm', height: '3 mm', clearance: '0.1 mm', compressiveStrength: '60 MPa' } as const
+    expect(() => nutInPocket({ ...nut, flats: 5 })).toThrow('flats is 5; must be 2, 3, 4 or 6')
   })
 })
 

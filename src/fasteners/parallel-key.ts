@@ -1,5 +1,4 @@
-import { formula, property } from '../formula/index.js'
-import { headBearing } from './head-bearing.js'
+import { formula } from '../formula/index.js'
 import { sizeTable } from './size-table.js'
 
 /** Parallel keys such as `'5x5'` (width × height): the shafts they belong to, and how deep they sit in shaft and hub. */
@@ -26,25 +25,6 @@ export const parallelKeySize = /* @__PURE__ */ sizeTable('fasteners.parallelKeyS
     '14x9': [44, 50, 14, 9, 5.5, 3.8],
   },
 })
-
-const friction = (typical: number, low: number, high: number, conditions: string) =>
-  property('ratio', {
-    typical,
-    low,
-    high,
-    source: { level: 'memory', where: 'handbook ranges of dry friction; measure your own faces' },
-    conditions,
-  })
-
-/** Friction of clamped faces, before a test of your own; take the low end for a drive. */
-export const faceFrictions = {
-  /** Machined steel on steel. */
-  steelOnSteel: /* @__PURE__ */ friction(0.15, 0.1, 0.2, 'machined, wiped, traces of oil'),
-  /** Print on machined steel. */
-  printOnSteel: /* @__PURE__ */ friction(0.25, 0.15, 0.4, 'flat printed face, dry'),
-  /** Print on print. */
-  printOnPrint: /* @__PURE__ */ friction(0.3, 0.2, 0.5, 'flat printed faces, dry'),
-}
 
 /**
  * Torque through a parallel key: crushing of hub and shaft, shear of the key, tension of the hub's wall over the keyway.
@@ -161,120 +141,6 @@ export const parallelKey = /* @__PURE__ */ formula('fasteners.parallelKey', {
             : least === shearForce
               ? ('keyShear' as const)
               : ('hubWall' as const),
-    }
-  },
-})
-
-/** Torque at which a clamped flat ring slips. */
-export const frictionFaceTorque = /* @__PURE__ */ formula('fasteners.frictionFaceTorque', {
-  inputs: {
-    /** Clamp load on the face. */
-    clampLoad: { kind: 'force', min: 0 },
-    /** Coefficient of friction: the lowest. */
-    friction: { kind: 'ratio', min: 0 },
-    /** Outer diameter of the touching ring. */
-    outerDiameter: { kind: 'length', above: 0 },
-    /** Inner diameter of the touching ring. */
-    innerDiameter: { kind: 'length', min: 0 },
-    /** How the load spreads: evenly, or denser towards the axis as on worn faces and under a bolt (the lower answer, friction at the mean radius). */
-    pressure: { oneOf: ['even', 'worn'] },
-  },
-  /** Torque at slip. */
-  output: 'torque',
-  source: [{ level: 'published', where: 'Shigley 9th ed., section 16-5: disc clutches, uniform pressure and uniform wear' }],
-  requires: {
-    outerDiameter: {
-      accepts: 'must be larger than the inner diameter',
-      holds: ({ outerDiameter, innerDiameter }) => outerDiameter > innerDiameter,
-    },
-  },
-  si: ({ clampLoad, friction: f, outerDiameter: D, innerDiameter: d, pressure }) =>
-    pressure === 'worn' ? (f * clampLoad * (D + d)) / 4 : (f * clampLoad * (D * D + D * d + d * d)) / (3 * (D + d)),
-})
-
-/**
- * Torque that a clamped stack drives by friction alone, over metal and printed faces.
- *
- * Metal faces keep their load evenly spread. A printed face is counted at its mean radius, must not be crushed, and asks for a larger reserve. Give the clamp load that
- * is left (`clampLoadOverTime`, `clampLoadThroughHeat`), not the one at tightening; friction and a key do not add up, since a key bears only after the face has slipped.
- */
-export const frictionDrive = /* @__PURE__ */ formula('fasteners.frictionDrive', {
-  inputs: {
-    /** Clamp load left. */
-    clampLoad: { kind: 'force', min: 0 },
-    /** Faces that the torque crosses. */
-    faces: {
-      list: {
-        fields: {
-          /** Outer diameter of the touching ring. */
-          outerDiameter: { kind: 'length', above: 0 },
-          /** Inner diameter of the touching ring. */
-          innerDiameter: { kind: 'length', min: 0 },
-          /** Coefficient of friction: the lowest (`faceFrictions`). */
-          friction: { kind: 'ratio', above: 0 },
-          /** Metal on metal, or a print on at least one side. */
-          surface: { oneOf: ['metal', 'printed'] },
-          /** Pressure the softer side bears at temperature over time. */
-          allowablePressure: { kind: 'stress', above: 0 },
-        },
-      },
-    },
-    /** How the torque meets the faces: through one after another (the weakest decides), or shared, as by both sides of a disc between two flanges. */
-    path: { oneOf: ['oneAfterAnother', 'shared'] },
-    /** Torque to drive. */
-    torque: { kind: 'torque', min: 0 },
-  },
-  output: {
-    /** Torque at slip. */
-    slipTorque: 'torque',
-    /** Torque at slip of each face. */
-    faceTorques: { list: 'torque' },
-    /** Pressure on each face. */
-    pressures: { list: 'stress' },
-    /** Torque at slip over torque; infinite without torque. */
-    reserve: { kind: 'ratio', infinite: true },
-    /** Reserve wanted: 1.5 over metal, 2.5 as soon as a face is printed. */
-    reserveWanted: 'ratio',
-    /** Whether friction drives, a key, pins or teeth are needed, or a face is crushed. */
-    state: { oneOf: ['frictionDrives', 'keyNeeded', 'facesCrushed'] },
-  },
-  assumes: ['shared faces slip together'],
-  source: [
-    { level: 'published', where: 'Shigley 9th ed., section 16-5, as fasteners.frictionFaceTorque' },
-    { level: 'assumption', where: 'reserves wanted: spread of friction on machined and on printed faces' },
-  ],
-  requires: {
-    faces: {
-      accepts: 'needs at least one, each wider than its bore',
-      holds: ({ faces }) => faces.length > 0 && faces.every(({ outerDiameter, innerDiameter }) => outerDiameter > innerDiameter),
-    },
-  },
-  si: ({ clampLoad, faces, path, torque }) => {
-    const faceTorques: number[] = []
-    const pressures: number[] = []
-    let crushed = false
-    let printed = false
-    for (const { outerDiameter, innerDiameter, friction: f, surface, allowablePressure } of faces) {
-      const pressure = surface === 'metal' ? 'even' : 'worn'
-      faceTorques.push(frictionFaceTorque.si({ clampLoad, friction: f, outerDiameter, innerDiameter, pressure }))
-      const bearing = headBearing.si({ force: clampLoad, bearingDiameter: outerDiameter, holeDiameter: innerDiameter, allowablePressure })
-      pressures.push(bearing.pressure)
-      crushed ||= bearing.reserve < 1
-      printed ||= surface === 'printed'
-    }
-    const slipTorque = path === 'shared' ? faceTorques.reduce((a, b) => a + b, 0) : Math.min(...faceTorques)
-    const reserveWanted = printed ? 2.5 : 1.5
-    return {
-      slipTorque,
-      faceTorques,
-      pressures,
-      reserve: torque === 0 ? Number.POSITIVE_INFINITY : slipTorque / torque,
-      reserveWanted,
-      state: crushed
-        ? ('facesCrushed' as const)
-        : slipTorque > 0 && slipTorque >= reserveWanted * torque
-          ? ('frictionDrives' as const)
-          : ('keyNeeded' as const),
     }
   },
 })

@@ -1,0 +1,75 @@
+import { formula } from '../formula/index.js'
+
+/** What is left of an interference when it gets warm or wet: a polymer boss grows more than a steel pin, so heat loosens it. */
+export const interferenceChange = /* @__PURE__ */ formula('fasteners.interferenceChange', {
+  inputs: {
+    /** Diametral interference as assembled. */
+    diametralInterference: 'length',
+    /** Diameter of the interface. */
+    diameter: { kind: 'length', above: 0 },
+    /** Thermal expansion of the boss around the bore. */
+    bossExpansion: 'thermalExpansion',
+    /** Thermal expansion of the pin. */
+    pinExpansion: 'thermalExpansion',
+    /** Temperature minus temperature of assembly. */
+    temperatureChange: 'temperatureDifference',
+    /** Swelling strain of the boss by moisture taken up since assembly. */
+    swelling: { kind: 'strain', default: 0 },
+  },
+  output: {
+    /** Diametral interference then; negative is clearance. */
+    diametralInterference: 'length',
+    /** Whether the pin is still tight. */
+    state: { oneOf: ['tight', 'loose'] },
+  },
+  assumes: ['boss and pin at one temperature', 'free growth: the bore grows as the solid it was cut from'],
+  source: [{ level: 'published', where: 'any machine-design text, shrink fits' }],
+  si: ({ diametralInterference, diameter, bossExpansion, pinExpansion, temperatureChange, swelling }) => {
+    const left = diametralInterference + diameter * ((pinExpansion - bossExpansion) * temperatureChange - swelling)
+    return { diametralInterference: left, state: left > 0 ? ('tight' as const) : ('loose' as const) }
+  },
+})
+
+/** The change of temperature at which a press fit lets go (or the heating that makes a hole slip over its pin). */
+export const releaseTemperature = /* @__PURE__ */ formula('fasteners.releaseTemperature', {
+  inputs: {
+    /** Diametral interference as assembled. */
+    diametralInterference: { kind: 'length', min: 0 },
+    /** Diameter of the interface. */
+    diameter: { kind: 'length', above: 0 },
+    /** Thermal expansion of the boss. */
+    bossExpansion: 'thermalExpansion',
+    /** Thermal expansion of the pin; zero when only the boss is heated. */
+    pinExpansion: 'thermalExpansion',
+  },
+  output: {
+    /** Size of the temperature change; infinite where both grow alike. */
+    temperatureChange: { kind: 'temperatureDifference', infinite: true },
+    /** Which way it lets go. */
+    releases: { oneOf: ['onHeating', 'onCooling', 'never'] },
+  },
+  assumes: ['as interferenceChange', 'no relaxation: a warm polymer lets go earlier'],
+  source: [{ level: 'published', where: 'any machine-design text, shrink fits' }],
+  si: ({ diametralInterference, diameter, bossExpansion, pinExpansion }) => {
+    const difference = bossExpansion - pinExpansion
+    return {
+      temperatureChange: difference === 0 ? Number.POSITIVE_INFINITY : diametralInterference / (diameter * Math.abs(difference)),
+      releases: difference === 0 ? ('never' as const) : difference > 0 ? ('onHeating' as const) : ('onCooling' as const),
+    }
+  },
+})
+
+/** The interference lost when the peaks of two machined surfaces are flattened in pressing; a printed bore is sheared instead, so measure it. */
+export const roughnessLoss = /* @__PURE__ */ formula('fasteners.roughnessLoss', {
+  inputs: {
+    /** Mean peak-to-valley height of the bore. */
+    boreRoughness: { kind: 'length', min: 0 },
+    /** Mean peak-to-valley height of the pin. */
+    pinRoughness: { kind: 'length', min: 0 },
+  },
+  /** Loss of diametral interference. */
+  output: 'length',
+  assumes: ['metal on metal'],
+  source: [{ level: 'memory', where: 'DIN 7190-1:2017, smoothing of 0.8 of both roughness heights' }],
+  si: ({ boreRoughness, pinRoughness }) => 0.8 * (boreRoughness + pinRoughness),
+})

@@ -1,0 +1,150 @@
+import { formula } from '../formula/index.js'
+import { tighteningTorque } from './tightening.js'
+
+const COS_30 = Math.sqrt(3) / 2
+
+/** The preload a wrench torque gives, after a lock nut's prevailing torque is taken off; told, not clamped, when nothing is left. */
+export const preloadFromTorque = /* @__PURE__ */ formula('fasteners.preloadFromTorque', {
+  inputs: {
+    /** Torque on the wrench. */
+    torque: { kind: 'torque', min: 0 },
+    /** The thread's sizes, as `metricThread` gives them. */
+    thread: {
+      fields: {
+        /** Nominal diameter. */
+        diameter: { kind: 'length', above: 0 },
+        /** Pitch. */
+        pitch: { kind: 'length', above: 0 },
+        /** Basic pitch diameter. */
+        pitchDiameter: { kind: 'length', above: 0 },
+      },
+    },
+    /** Coefficient of friction in the thread. */
+    threadFriction: { kind: 'ratio', min: 0 },
+    /** Coefficient of friction under the turned head or nut. */
+    headFriction: { kind: 'ratio', min: 0 },
+    /** Outer diameter of the bearing ring under the turned head or nut. */
+    bearingDiameter: { kind: 'length', above: 0 },
+    /** Diameter of the hole. */
+    holeDiameter: { kind: 'length', above: 0 },
+    /** Prevailing torque of a lock nut. */
+    prevailingTorque: { kind: 'torque', min: 0, default: '0 N m' },
+  },
+  output: {
+    /** Preload; zero when the prevailing torque takes it all. */
+    preload: 'force',
+    /** Whether the torque gets past the prevailing torque. */
+    state: { oneOf: ['tightened', 'prevailingTorqueNotOvercome'] },
+  },
+  assumes: ['as tighteningTorque'],
+  source: [{ level: 'computed', where: 'fasteners.tighteningTorque solved for the preload' }],
+  requires: {
+    bearingDiameter: {
+      accepts: 'must be larger than the hole',
+      holds: ({ bearingDiameter, holeDiameter }) => bearingDiameter > holeDiameter,
+    },
+  },
+  si: ({ torque, thread, threadFriction, headFriction, bearingDiameter, holeDiameter, prevailingTorque }) => {
+    const one = { preload: 1, thread, threadFriction, headFriction, bearingDiameter, holeDiameter, prevailingTorque: 0 }
+    const useful = torque - prevailingTorque
+    return {
+      preload: useful > 0 ? useful / tighteningTorque.si(one).torque : 0,
+      state: useful > 0 ? ('tightened' as const) : ('prevailingTorqueNotOvercome' as const),
+    }
+  },
+})
+
+/** The highest preload at which tension and the twist of tightening together use a stated share of the bolt's yield strength. */
+export const preloadAtUtilisation = /* @__PURE__ */ formula('fasteners.preloadAtUtilisation', {
+  inputs: {
+    /** The thread's sizes, as `metricThread` gives them. */
+    thread: {
+      fields: {
+        /** Pitch. */
+        pitch: { kind: 'length', above: 0 },
+        /** Basic pitch diameter. */
+        pitchDiameter: { kind: 'length', above: 0 },
+        /** Stress area. */
+        stressArea: { kind: 'area', above: 0 },
+      },
+    },
+    /** Yield strength of the bolt. */
+    yieldStrength: { kind: 'stress', above: 0 },
+    /** Coefficient of friction in the thread while tightening. */
+    threadFriction: { kind: 'ratio', min: 0 },
+    /** Share of the yield strength that is used. */
+    utilisation: { kind: 'ratio', above: 0, max: 1, default: 0.9 },
+    /** Whether the twist is taken as fully plastic over the section (bolt practice) or elastic (about 8 % less preload). */
+    torsion: { oneOf: ['plastic', 'elastic'], default: 'plastic' },
+  },
+  /** Preload. */
+  output: 'force',
+  assumes: ['von Mises', 'twist of tightening on the stress diameter'],
+  source: [{ level: 'memory', where: 'VDI 2230-1, section 5.5.2 (table of assembly preloads)' }],
+  si: ({ thread, yieldStrength, threadFriction, utilisation, torsion }) => {
+    const stressDiameter = Math.sqrt((4 * thread.stressArea) / Math.PI)
+    const twist =
+      ((torsion === 'plastic' ? 1.5 : 2) *
+        thread.pitchDiameter *
+        (thread.pitch / (Math.PI * thread.pitchDiameter) + threadFriction / COS_30)) /
+      stressDiameter
+    return (utilisation * yieldStrength * thread.stressArea) / Math.sqrt(1 + 3 * twist * twist)
+  },
+})
+
+/** The lowest and highest preload one wrench setting gives when friction is only known within a range. */
+export const preloadBand = /* @__PURE__ */ formula('fasteners.preloadBand', {
+  inputs: {
+    /** Torque on the wrench. */
+    torque: { kind: 'torque', above: 0 },
+    /** The thread's sizes, as `metricThread` gives them. */
+    thread: {
+      fields: {
+        /** Nominal diameter. */
+        diameter: { kind: 'length', above: 0 },
+        /** Pitch. */
+        pitch: { kind: 'length', above: 0 },
+        /** Basic pitch diameter. */
+        pitchDiameter: { kind: 'length', above: 0 },
+      },
+    },
+    /** Lowest friction, in the thread and under the head alike. */
+    lowestFriction: { kind: 'ratio', min: 0 },
+    /** Highest friction. */
+    highestFriction: { kind: 'ratio', above: 0 },
+    /** Error of the wrench and its reading, ± share. */
+    wrenchError: { kind: 'ratio', min: 0, below: 1, default: 0.05 },
+    /** Outer diameter of the bearing ring under the turned head or nut. */
+    bearingDiameter: { kind: 'length', above: 0 },
+    /** Diameter of the hole. */
+    holeDiameter: { kind: 'length', above: 0 },
+  },
+  output: {
+    /** Preload with the highest friction and the wrench low. */
+    lowest: 'force',
+    /** Preload with the lowest friction and the wrench high. */
+    highest: 'force',
+    /** Tightening factor: highest over lowest. */
+    tighteningFactor: 'ratio',
+  },
+  assumes: ['friction of thread and head high together or low together'],
+  source: [{ level: 'computed', where: 'fasteners.tighteningTorque at the ends of the friction range' }],
+  requires: {
+    bearingDiameter: {
+      accepts: 'must be larger than the hole',
+      holds: ({ bearingDiameter, holeDiameter }) => bearingDiameter > holeDiameter,
+    },
+    highestFriction: {
+      accepts: 'must not be below the lowest',
+      holds: ({ lowestFriction, highestFriction }) => highestFriction >= lowestFriction,
+    },
+  },
+  si: ({ torque, thread, lowestFriction, highestFriction, wrenchError, bearingDiameter, holeDiameter }) => {
+    const common = { preload: 1, thread, bearingDiameter, holeDiameter, prevailingTorque: 0 }
+    const stiff = tighteningTorque.si({ ...common, threadFriction: highestFriction, headFriction: highestFriction }).torque
+    const slick = tighteningTorque.si({ ...common, threadFriction: lowestFriction, headFriction: lowestFriction }).torque
+    const lowest = (torque * (1 - wrenchError)) / stiff
+    const highest = (torque * (1 + wrenchError)) / slick
+    return { lowest, highest, tighteningFactor: highest / lowest }
+  },
+})

@@ -1,0 +1,100 @@
+import { formula } from '../formula/index.js'
+
+/**
+ * The axial force and the torque at which a press fit slips.
+ *
+ * Take the lowest friction for holding and the highest for the force of pressing in.
+ */
+export const pressFitGrip = /* @__PURE__ */ formula('fasteners.pressFitGrip', {
+  inputs: {
+    /** Pressure of the fit. */
+    pressure: { kind: 'stress', min: 0 },
+    /** Diameter of the interface. */
+    diameter: { kind: 'length', above: 0 },
+    /** Engaged length. */
+    length: { kind: 'length', above: 0 },
+    /** Coefficient of friction. */
+    friction: { kind: 'ratio', min: 0 },
+  },
+  output: {
+    /** Axial force at slip, also the force at the end of pressing in. */
+    axialForce: 'force',
+    /** Torque at slip. */
+    torque: 'torque',
+  },
+  assumes: ['pressure even along the length', 'Coulomb friction'],
+  source: [{ level: 'published', where: 'Engineering Plastics Handbook, press fits; any machine-design text' }],
+  si: ({ pressure, diameter, length, friction }) => {
+    const axialForce = friction * pressure * Math.PI * diameter * length
+    return { axialForce, torque: (axialForce * diameter) / 2 }
+  },
+})
+
+/** Whether a press fit holds an axial force and a torque together, and whether something positive must hold it instead. */
+export const pressFitHold = /* @__PURE__ */ formula('fasteners.pressFitHold', {
+  inputs: {
+    /** Pressure left at the temperature and time asked about. */
+    pressure: { kind: 'stress', min: 0 },
+    /** Diameter of the interface. */
+    diameter: { kind: 'length', above: 0 },
+    /** Engaged length. */
+    length: { kind: 'length', above: 0 },
+    /** Coefficient of friction: the lowest. */
+    friction: { kind: 'ratio', min: 0 },
+    /** Axial force to hold. */
+    axialForce: { kind: 'force', min: 0 },
+    /** Torque to hold. */
+    torque: { kind: 'torque', min: 0 },
+    /** Reserve wanted on the force at slip. */
+    reserveWanted: { kind: 'ratio', min: 1, default: 2 },
+  },
+  output: {
+    /** Friction force asked for: axial and tangential together. */
+    demand: 'force',
+    /** Friction force the fit has. */
+    capacity: 'force',
+    /** Capacity over demand; infinite without a demand. */
+    reserve: { kind: 'ratio', infinite: true },
+    /** Whether friction is enough, or a shoulder, clip, cap or bond must hold the pin. */
+    retention: { oneOf: ['frictionHolds', 'positiveRetentionNeeded'] },
+  },
+  assumes: ['slip follows the resultant of axial and tangential force'],
+  source: [{ level: 'published', where: 'DIN 7190-1 (combined axial force and torque); any machine-design text' }],
+  si: ({ pressure, diameter, length, friction, axialForce, torque, reserveWanted }) => {
+    const demand = Math.hypot(axialForce, (2 * torque) / diameter)
+    const capacity = pressFitGrip.si({ pressure, diameter, length, friction }).axialForce
+    return {
+      demand,
+      capacity,
+      reserve: demand === 0 ? Number.POSITIVE_INFINITY : capacity / demand,
+      retention: capacity >= reserveWanted * demand && capacity > 0 ? ('frictionHolds' as const) : ('positiveRetentionNeeded' as const),
+    }
+  },
+})
+
+/** The axial force of pressing a pin in while it spins: friction points against the helix of motion, so most of it becomes torque. */
+export const spinningInsertion = /* @__PURE__ */ formula('fasteners.spinningInsertion', {
+  inputs: {
+    /** Axial force of pressing straight in (`pressFitGrip` with the highest friction). */
+    straightForce: { kind: 'force', min: 0 },
+    /** Diameter of the interface. */
+    diameter: { kind: 'length', above: 0 },
+    /** Speed of going in. */
+    feed: { kind: 'velocity', above: 0 },
+    /** Speed of rotation. */
+    spin: { kind: 'angularVelocity', min: 0 },
+  },
+  output: {
+    /** Axial force while spinning. */
+    axialForce: 'force',
+    /** Torque the spindle must give. */
+    torque: 'torque',
+  },
+  assumes: ['Coulomb friction, the same at every speed', 'no softening by the heat of friction: a polymer bore may smear, so few turns'],
+  source: [{ level: 'computed', where: 'friction acts against the resultant sliding velocity (any mechanics text)' }],
+  si: ({ straightForce, diameter, feed, spin }) => {
+    const around = (spin * diameter) / 2
+    const speed = Math.hypot(feed, around)
+    return { axialForce: (straightForce * feed) / speed, torque: (straightForce * around * diameter) / (2 * speed) }
+  },
+})
