@@ -30,9 +30,10 @@ const firstVerdict = assess(first)
 const revisedVerdict = assess(revised)
 
 describe('the example', () => {
-  test('the first design fails where it should: its motor plate softens', () => {
+  test('the first design fails where it should: its blocked knee motor cooks the cord and softens its plate', () => {
     expect(firstVerdict.holds).toBe(false)
-    expect(firstVerdict.governing.id).toBe('motor.plate')
+    expect(firstVerdict.governing.id).toBe('cord.heat')
+    expect(firstVerdict.governing.case).toBe('stall')
     const failing = new Set(firstVerdict.checks.filter(({ reserve }) => reserve < 1).map(({ id }) => id))
     for (const id of [
       'motor.plate',

@@ -28,7 +28,7 @@ describe('charts', () => {
 
   test('the reserves drawn are those of the verdict, nearest to its limit first', () => {
     const rows = rowsOf(first, 'reserves')
-    expect(rows[0]?.[0]).toBe('motor.plate, knee')
+    expect(rows[0]?.[0]).toBe('cord.heat, knee')
     expect(Number(rows[0]?.[1])).toBeCloseTo(first.governing.reserve, 3)
     expect(rows[0]?.[2]).toMatch(/fails$/)
   })

@@ -46,7 +46,8 @@ export function driveState(leg: Prepared, of: Evaluator, { joint, torque, footFo
   })
   // Anchors opposite each other at mid travel: each branch has half of the drum's arc.
   const drumWrap = geometry.drumWrapAngle / 2
-  const loop = {
+  const wound = of(driveWindup, {
+    torque,
     axialRigidity: cord.axialRigidity,
     pretension,
     pinionRadius,
@@ -57,10 +58,24 @@ export function driveState(leg: Prepared, of: Evaluator, { joint, torque, footFo
     drumWrapSlack: drumWrap,
     friction,
     drumFriction: undefined,
-  }
-  const wound = of(driveWindup, { ...loop, torque, hold: drive.hold, contactStiffness: undefined })
-  const slips = drive.hold === 'frictionOnly'
-  const slip = slips ? of(slipTorque, loop).torque : Number.POSITIVE_INFINITY
+    hold: drive.hold,
+    contactStiffness: undefined,
+  })
+  const slip =
+    drive.hold === 'frictionOnly'
+      ? of(slipTorque, {
+          axialRigidity: cord.axialRigidity,
+          pretension,
+          pinionRadius,
+          drumRadius,
+          span: geometry.span,
+          pinionWrap: geometry.pinionWrapAngle,
+          drumWrapTaut: drumWrap,
+          drumWrapSlack: drumWrap,
+          friction,
+          drumFriction: undefined,
+        }).torque
+      : Number.POSITIVE_INFINITY
   const travelled = of(travelPeakTension, { pretension, torque, drumRadius })
   const shaft = of(shaftForce, {
     arrangement: drive.arrangement,

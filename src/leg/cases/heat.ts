@@ -58,9 +58,7 @@ export interface Heat {
   readonly lossAt20: number
   readonly resistanceToAir: number
   readonly rounds: number
-  /** Where a mount that comes to no sensible rest would be heading, beyond every film correlation; absent where there is no end at all. */
-  readonly heading: number | undefined
-  /** Why temperatures come to no rest; then every temperature here is that of the cold motor. */
+  /** Why temperatures come to no rest; then every temperature here is `BEYOND`. */
   readonly unsettled: { readonly loop: string; readonly why: string } | undefined
 }
 
@@ -68,11 +66,9 @@ const FIRST_GUESS = 30
 const MOST_ROUNDS = 60
 /** Temperatures that move less than this in a round have settled, K. */
 const SETTLED = 2e-5
-/** Films for a motor that comes to no rest are taken at this rise, K. */
-const FAR_TOO_HOT = 150
 const ROOM = 293.15
 /** A mount this hot is beyond every correlation here; a loop that passes it is not coming back, K. */
-const BEYOND = 600
+const BEYOND = 700
 /** A phase that carries its peak while the rotor stands still heats twice as much as its share when turning. */
 const WORST_PHASE = 2
 /** Magnets of the common grades lose this share of their strength per kelvin. */
@@ -100,7 +96,7 @@ interface Basis {
 export function heatOf(leg: Prepared, of: Evaluator, ask: HeatAsk): Heat {
   const basis = basisOf(leg, of, ask)
   // Films are weak where there is no difference yet: start warm, and take a runaway seriously only when a hotter mount does not cure it.
-  if (ask.heating === 'none') return round(leg, of, basis, basis.air, basis.air)
+  if (ask.heating === 'none') return cold(leg, of, basis)
   if (ask.heldFor !== undefined) return heldFor(leg, of, basis, ask.heldFor, ask.steps ?? STALL_STEPS)
   let mount = basis.air + FIRST_GUESS
   let can = mount
@@ -125,10 +121,12 @@ export function heatOf(leg: Prepared, of: Evaluator, ask: HeatAsk): Heat {
     lastMount = mount
     lastMoved = moved
     mount = trusted ? next : heat.mount
+    // Films of a cool mount, and a can not yet settled, send it far too high: look half way there first, as long as that is another place.
+    if (mount > BEYOND - 1 && lastMount < BEYOND - 4) mount = (lastMount + BEYOND) / 2
     can = basis.air + (heat.can - basis.air) * ((mount - basis.air) / (heat.mount - basis.air || 1))
-  } while (rounds < MOST_ROUNDS && mount <= BEYOND)
+  } while (rounds < MOST_ROUNDS && mount <= BEYOND - 1)
   // The last round again, for the record: a settled loop repeats itself.
-  if (mount <= BEYOND) {
+  if (mount <= BEYOND - 1) {
     const last = round(leg, of, basis, mount, can)
     if (of !== bare) recordMount(leg, of, basis.air + 0.4 * (last.mount - basis.air), basis)
     if (last.unsettled === undefined && Math.abs(last.mount - mount) < 10 * SETTLED) return { ...last, rounds }
@@ -136,28 +134,53 @@ export function heatOf(leg: Prepared, of: Evaluator, ask: HeatAsk): Heat {
   return restless(leg, of, basis, rounds, heat.unsettled)
 }
 
-/** A motor that comes to no rest: what the cold motor does, and for the runaway the films of a mount far hotter than it may be. */
+/**
+ * A motor that comes to no rest: taken where every film formula ends, so that no check of it looks better than that of a motor that just comes
+ * to rest. Its magnets are weak where current is asked for, and strong where speed is.
+ */
 function restless(leg: Prepared, of: Evaluator, basis: Basis, rounds: number, why: Heat['unsettled']): Heat {
-  const hot = round(leg, of, basis, basis.air + FAR_TOO_HOT, basis.air + FAR_TOO_HOT)
-  const cold = round(leg, bare, { ...basis, heatingTorque: 0, ironLoss: 0 }, basis.air, basis.air)
+  const hot = round(leg, of, basis, BEYOND, BEYOND)
   return {
-    ...cold,
-    heatingTorque: basis.heatingTorque,
-    heatingCurrent: hot.heatingCurrent,
-    // Resistance and magnets as hot as the films are taken: the currents that such a motor would ask for.
-    current: hot.current,
-    resistance: hot.resistance,
-    backEmfConstant: hot.backEmfConstant,
-    lossAt20: hot.lossAt20,
-    resistanceToAir: hot.resistanceToAir,
+    ...hot,
+    backEmfConstant: basis.coldEmf,
+    resistance: hotTerminals(leg, of, BEYOND),
+    winding: BEYOND,
+    windingMean: BEYOND,
+    mount: BEYOND,
+    can: BEYOND,
     rounds,
-    heading: hot.unsettled === undefined ? hot.mount : undefined,
     unsettled: why ?? hot.unsettled ?? noRest(rounds),
   }
 }
 
 /** Rise of the can over that of the mount to begin with. */
 const COLD_CAN_SHARE = 0.8
+/** A motor without heat to shed is as warm as the air: no films are asked for. */
+function cold(leg: Prepared, of: Evaluator, basis: Basis): Heat {
+  const { air } = basis
+  const { emf, heatingCurrent, current, lossAt20 } = currentsAt(leg, of, basis, air)
+  return {
+    motorTorque: basis.motorTorque,
+    heatingTorque: basis.heatingTorque,
+    motorSpeed: basis.motorSpeed,
+    loadedMotorSpeed: basis.loadedMotorSpeed,
+    backEmfConstant: emf,
+    resistance: hotTerminals(leg, of, air),
+    current,
+    heatingCurrent,
+    loss: 0,
+    ironLoss: 0,
+    winding: air,
+    windingMean: air,
+    mount: air,
+    can: air,
+    lossAt20,
+    resistanceToAir: leg.x.motor.windingToMount,
+    rounds: 0,
+    unsettled: undefined,
+  }
+}
+
 /** Steps of a stall; each is the exact course of one body while films and loss stand still, taken at its middle. */
 const STALL_STEPS = 6
 
@@ -166,26 +189,28 @@ const STALL_STEPS = 6
  * printed plate stores is left out.
  */
 function heldFor(leg: Prepared, of: Evaluator, basis: Basis, time: number, steps: number): Heat {
-  const step = { heatCapacity: heatCapacityOf(leg), time: time / steps }
+  const heatCapacity = heatCapacityOf(leg)
+  const step = time / steps
   let mount = basis.air
-  let last = { ...step, initial: mount, final: mount, thermalResistance: 1 }
+  let last = { initial: mount, final: mount, heatCapacity, thermalResistance: 1, time: step }
   let body = bodyAt(leg, bare, basis, mount, COLD_CAN_SHARE)
-  for (let i = 0; i < steps; i++) {
-    if (body === undefined) return restless(leg, of, basis, i, beyondWithin(time))
-    const half = lumpedResponse.si({ ...last, time: step.time / 2, initial: mount, final: body.final, thermalResistance: body.resistance })
-    const middle = bodyAt(leg, bare, basis, half.temperature, body.canShare)
-    if (middle === undefined) return restless(leg, of, basis, i, beyondWithin(time))
-    last = { ...step, initial: mount, final: middle.final, thermalResistance: middle.resistance }
+  for (let i = 0; i < steps && body !== undefined; i++) {
+    // What the body was heading for in the middle of the last step says well enough where the middle of this one is.
+    const halfway = { initial: mount, final: body.final, heatCapacity, thermalResistance: body.resistance, time: step / 2 }
+    body = bodyAt(leg, bare, basis, lumpedResponse.si(halfway).temperature, body.canShare)
+    if (body === undefined) break
+    last = { initial: mount, final: body.final, heatCapacity, thermalResistance: body.resistance, time: step }
     mount = lumpedResponse.si(last).temperature
-    body = mount > BEYOND ? undefined : bodyAt(leg, bare, basis, mount, middle.canShare)
+    if (mount > BEYOND) body = undefined
   }
-  if (body === undefined) return restless(leg, of, basis, steps, beyondWithin(time))
-  if (of === bare) return body.heat
-  // Once more, for the record: the last step, the films and loss at its end.
+  const end = body === undefined ? undefined : bodyAt(leg, bare, basis, mount, body.canShare)
+  if (end === undefined) return restless(leg, of, basis, steps, beyondWithin(time))
+  if (of === bare) return end.heat
+  // Once more, for the record: the last step, and films and loss at its end.
   of(lumpedResponse, last)
-  bodyAt(leg, of, basis, mount, body.usedShare)
+  bodyAt(leg, of, basis, mount, end.usedShare)
   recordMount(leg, of, basis.air + 0.4 * (mount - basis.air), basis)
-  return body.heat
+  return end.heat
 }
 
 const beyondWithin = (time: number) => ({
@@ -245,8 +270,7 @@ function bodyAt(leg: Prepared, of: Evaluator, basis: Basis, mount: number, usedS
       can: basis.air + (mount - basis.air) * (canPath / canG),
       lossAt20,
       resistanceToAir: motor.windingToMount + 1 / total,
-      rounds: 2 * STALL_STEPS,
-      heading: undefined,
+      rounds: STALL_STEPS,
       unsettled: undefined,
     },
   }
@@ -343,7 +367,6 @@ function round(leg: Prepared, of: Evaluator, basis: Basis, mount: number, can: n
     lossAt20,
     resistanceToAir,
     rounds: 1,
-    heading: undefined,
     unsettled: settled
       ? undefined
       : {

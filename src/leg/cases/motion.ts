@@ -60,6 +60,7 @@ const SWING_SAMPLES = 8
 const angles = new Float64Array(3)
 const rates = new Float64Array(3)
 const torques = new Float64Array(3)
+const velocity = new Float64Array(3)
 const state = new Float64Array(9)
 
 /** The knee's side, from its limits. */
@@ -88,8 +89,10 @@ export function motionOver(leg: Prepared, sheet: Sheet, stance: Stance): Motion 
   for (let i = 0; i < samples; i++) {
     const phase = moving ? (i + 0.5) / samples : 0.5
     place(state, path, leg, stance, phase * stanceTime)
-    const [px, py, pz, vx, vy, vz] = state as unknown as number[]
-    farthest = Math.max(farthest, planeDistance(leg, px!, py!, pz!))
+    const px = state[0]!
+    const py = state[1]!
+    const pz = state[2]!
+    farthest = Math.max(farthest, planeDistance(leg, px, py, pz))
     const force = stanceForce.si({
       mass: stance.mass,
       legShare: stance.legShare,
@@ -99,23 +102,29 @@ export function motionOver(leg: Prepared, sheet: Sheet, stance: Stance): Motion 
       thirdHarmonic: 0,
       gravity: stance.gravity,
     })
-    if (kernel.jointAnglesInto(angles, 0, px!, py!, pz!, branch) !== REACHED) {
+    if (kernel.jointAnglesInto(angles, 0, px, py, pz, branch) !== REACHED) {
       reached = false
       continue
     }
-    const [q1, q2, q3] = angles as unknown as [number, number, number]
+    const q1 = angles[0]!
+    const q2 = angles[1]!
+    const q3 = angles[2]!
     kernel.torqueFromFootPushInto(torques, 0, q1, q2, q3, -stance.traction * force, 0, -force)
-    const [t1, t2, t3] = Array.from(torques, clean) as [number, number, number]
+    const t2 = clean(torques[1]!)
+    const t3 = clean(torques[2]!)
     take(hip, t2, q2)
     take(knee, t3, q3)
     heldHip.push(t2)
     heldKnee.push(t3)
-    sideways = Math.max(sideways, Math.abs(t1))
+    sideways = Math.max(sideways, Math.abs(clean(torques[0]!)))
     vertical = Math.max(vertical, force)
     if (Math.max(Math.abs(t2), Math.abs(t3)) > worst.torque)
-      worst = { torque: Math.max(Math.abs(t2), Math.abs(t3)), phase, force, q: [q1, q2, q3], x: px! }
+      worst = { torque: Math.max(Math.abs(t2), Math.abs(t3)), phase, force, q: [q1, q2, q3], x: px }
     if (moving && singularityOf(kernel, q2, q3) === 0) {
-      jointRatesInto(kernel, rates, 0, angles, [vx!, vy!, vz!])
+      velocity[0] = state[3]!
+      velocity[1] = state[4]!
+      velocity[2] = state[5]!
+      jointRatesInto(kernel, rates, 0, angles, velocity)
       hip.loadedSpeed = Math.max(hip.loadedSpeed, Math.abs(rates[1]!))
       knee.loadedSpeed = Math.max(knee.loadedSpeed, Math.abs(rates[2]!))
     }
@@ -133,7 +142,10 @@ export function motionOver(leg: Prepared, sheet: Sheet, stance: Stance): Motion 
       range(hip, angles[1]!)
       range(knee, angles[2]!)
       if (singularityOf(kernel, angles[1]!, angles[2]!) !== 0) continue
-      jointRatesInto(kernel, rates, 0, angles, state.subarray(3, 6))
+      velocity[0] = state[3]!
+      velocity[1] = state[4]!
+      velocity[2] = state[5]!
+      jointRatesInto(kernel, rates, 0, angles, velocity)
       hip.speed = Math.max(hip.speed, Math.abs(rates[1]!))
       knee.speed = Math.max(knee.speed, Math.abs(rates[2]!))
     }

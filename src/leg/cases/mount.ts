@@ -38,6 +38,18 @@ function mountOf(leg: Prepared): Mount {
   }
 }
 
+/** The leg asked about last, with its mount: a loop asks dozens of times for the same. */
+let lastLeg: Prepared | undefined
+let lastMount: { readonly mount: Mount; readonly curve: PlateCurve } | undefined
+
+function mountAndCurve(leg: Prepared) {
+  if (lastLeg === leg && lastMount !== undefined) return lastMount
+  const mount = mountOf(leg)
+  lastMount = { mount, curve: curveOf(mount) }
+  lastLeg = leg
+  return lastMount
+}
+
 const ringInput = (mount: Mount, film: number) => ({
   innerRadius: mount.innerRadius,
   outerRadius: mount.outerRadius,
@@ -122,8 +134,7 @@ export const mountRingResistanceExact = (leg: Prepared, film: number): number =>
  * cooled. The film stands at the plate's mean temperature, which a printed plate has far below its hot ring.
  */
 export function mountConductance(leg: Prepared, of: Evaluator, ringTemperature: number, where: Surroundings): number {
-  const mount = mountOf(leg)
-  const curve = curveOf(mount)
+  const { mount, curve } = mountAndCurve(leg)
   const first = filmAt(mount, of, where.air + 0.4 * (ringTemperature - where.air), where)
   const mean = where.air + (ringTemperature - where.air) * Math.min(1, at(curve.uniform, first) / at(curve.ring, first))
   const film = filmAt(mount, of, mean, where)

@@ -4,7 +4,7 @@ import type { CaseState, JointState } from '../state.js'
 import { CASES, type CaseId } from './catalogue.js'
 import { driveState } from './drive.js'
 import { heatOf } from './heat.js'
-import { type JointMotion, type Motion, motionOver } from './motion.js'
+import { type JointMotion, type Motion, motionOver, type Stance } from './motion.js'
 
 /** The stage names of one load case's shared work; checks list them as what their chain starts from. */
 export const stageOf = (stage: 'motion' | 'drive' | 'heat', id: CaseId, joint: Joint): string =>
@@ -17,12 +17,39 @@ export function workOut(leg: Prepared, sheet: Sheet, id: CaseId): CaseState {
   const loadCase = CASES[id]
   if (sheet.recording) sheet.open(stageOf('motion', id, 'hip'))
   const stance = loadCase.stance(leg, sheet.of)
-  const motion = stance === undefined ? undefined : motionOver(leg, sheet, stance)
+  const motion = stance === undefined ? undefined : sheet.recording ? motionOver(leg, sheet, stance) : motionOnce(leg, sheet, stance)
   const air = loadCase.air(leg)
   const joints = {} as Record<Joint, JointState>
   for (const joint of JOINTS) joints[joint] = jointState(leg, sheet, id, joint, motion, air)
   return { case: loadCase, motion, joints, air, duration: loadCase.duration(leg), cycles: loadCase.cycles(leg) }
 }
+
+/** Motions of the leg worked out last: most load cases walk alike. */
+let lastLeg: Prepared | undefined
+let known: { readonly stance: Stance; readonly motion: Motion }[] = []
+
+function motionOnce(leg: Prepared, sheet: Sheet, stance: Stance): Motion {
+  if (lastLeg !== leg) {
+    lastLeg = leg
+    known = []
+  }
+  for (const one of known) if (alike(one.stance, stance)) return one.motion
+  const motion = motionOver(leg, sheet, stance)
+  known.push({ stance, motion })
+  return motion
+}
+
+const alike = (a: Stance, b: Stance) =>
+  a.legShare === b.legShare &&
+  a.dutyFactor === b.dutyFactor &&
+  a.traction === b.traction &&
+  a.speed === b.speed &&
+  a.stepLength === b.stepLength &&
+  a.clearance === b.clearance &&
+  a.height === b.height &&
+  a.shape === b.shape &&
+  a.gravity === b.gravity &&
+  a.mass === b.mass
 
 function jointState(leg: Prepared, sheet: Sheet, id: CaseId, joint: Joint, motion: Motion | undefined, air: number): JointState {
   const loadCase = CASES[id]

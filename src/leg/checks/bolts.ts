@@ -27,8 +27,7 @@ const BEYOND_SOFTENING = 60
 
 /** Where the bolts are: the motor's own warm with their plate, the stack's share half of that; a motor that comes to no rest softens both. */
 function temperature(group: BoltGroup, { leg, state }: Scene, { heat }: JointState): number {
-  const softened = leg.plate.softening + BEYOND_SOFTENING
-  const mount = heat.unsettled === undefined ? Math.min(heat.mount, softened) : softened
+  const mount = Math.min(heat.mount, leg.plate.softening + BEYOND_SOFTENING)
   return group === 'motor' ? mount : (mount + state.air) / 2
 }
 

@@ -213,7 +213,7 @@ export const cordChecks: readonly Check[] = [
       const { serviceTemperature } = fibreOf(scene)
       const { end } = scene.leg
       const limit = end === 'typical' ? serviceTemperature.si : end === 'pessimistic' ? serviceTemperature.low : serviceTemperature.high
-      return heat.unsettled === undefined ? { demand: heat.mount - scene.state.air, capacity: limit - scene.state.air } : undefined
+      return { demand: heat.mount - scene.state.air, capacity: limit - scene.state.air }
     },
     demandIs: 'the rise of the pinion above the air, taken as that of the motor mount',
     capacityIs: 'the rise that reaches the temperature up to which the fibre may be kept under tension',

@@ -9,6 +9,7 @@ import {
   supplySag,
   touchThresholds,
 } from '../../thermal/index.js'
+import type { Heat } from '../cases/heat.js'
 import type { JointState, Scene } from '../state.js'
 import { type Check, LOADED, WARM } from './check.js'
 import { polymerRest } from './rests.js'
@@ -28,7 +29,11 @@ const heatRest = (what: string) => ({
 })
 
 /** The temperature rise that a part has, and the one it bears. */
-const rise = (temperature: number, limit: number, air: number) => ({ demand: temperature - air, capacity: limit - air })
+const rise = (heat: Heat, temperature: number, limit: number, air: number) => ({
+  demand: temperature - air,
+  capacity: limit - air,
+  ...(heat.unsettled === undefined ? {} : { remark: 'the motor comes to no rest: taken where every film formula ends' }),
+})
 
 /** Motor, its mount, its controller and the supply. */
 export const motorChecks: readonly Check[] = [
@@ -56,8 +61,7 @@ export const motorChecks: readonly Check[] = [
     scope: 'joint',
     cases: WARM,
     after: ['motion', 'heat'],
-    run: (_, { leg, state }, { heat }) =>
-      heat.unsettled === undefined ? rise(heat.winding + HOT_SPOT, insulationClasses[leg.x.motor.windingClass].si, state.air) : undefined,
+    run: (_, { leg, state }, { heat }) => rise(heat, heat.winding + HOT_SPOT, insulationClasses[leg.x.motor.windingClass].si, state.air),
     demandIs: 'the rise of the hottest spot above the air, 10 K above the mean of the hottest phase',
     capacityIs: 'the rise that reaches the temperature of its insulation class',
     remedy: 'less torque, better cooling, or a motor with a higher insulation class',
@@ -77,7 +81,7 @@ export const motorChecks: readonly Check[] = [
       const suffix = leg.x.motor.magnetSuffix
       const grade = magnetGrades[suffix === 'none' ? 'standard' : suffix]
       const limit = leg.end === 'typical' ? grade.si : leg.end === 'pessimistic' ? grade.low : grade.high
-      return heat.unsettled === undefined ? rise(heat.can, limit, state.air) : undefined
+      return rise(heat, heat.can, limit, state.air)
     },
     demandIs: 'the rise of the rotor above the air, taken as that of the can',
     capacityIs: 'the rise that reaches the highest temperature of its magnet grade',
@@ -100,7 +104,7 @@ export const motorChecks: readonly Check[] = [
     scope: 'joint',
     cases: ['stand', 'walk', 'hotAfternoon', 'stall'],
     after: ['motion', 'heat'],
-    run: (_, { state }, { heat }) => (heat.unsettled === undefined ? rise(heat.can, touchThresholds.metal.si, state.air) : undefined),
+    run: (_, { state }, { heat }) => rise(heat, heat.can, touchThresholds.metal.si, state.air),
     demandIs: 'the rise of the can above the air',
     capacityIs: 'the rise that burns at a touch of about a second (metal)',
     remedy: 'a guard, a warning label, or a cooler motor',
@@ -120,13 +124,8 @@ export const motorChecks: readonly Check[] = [
     cases: WARM,
     after: ['motion', 'heat'],
     run: (_, { leg, state }, { heat }) => {
-      const mount = heat.unsettled === undefined ? heat.mount : heat.heading
-      if (mount === undefined) return undefined
       const guard = leg.plate.softeningKind === 'glassTransition' ? SOFTENING_GUARD : 0
-      return {
-        ...rise(mount, leg.plate.softening - guard, state.air),
-        ...(heat.heading === undefined ? {} : { remark: 'far beyond what the film formulas are good for' }),
-      }
+      return rise(heat, heat.mount, leg.plate.softening - guard, state.air)
     },
     demandIs: 'the rise of the mounting face above the air',
     capacityIs: 'the rise that leaves 15 K below the glass transition (or reaches the service limit)',
@@ -209,7 +208,6 @@ export const motorChecks: readonly Check[] = [
     after: ['motion', 'heat'],
     run: (of, { leg, state }, { heat }) => {
       const { controller } = leg.x
-      if (heat.unsettled !== undefined) return undefined
       // The switches are about as warm as their limit when it matters: take their resistance there.
       const conduction = of(bridgeConductionLoss, {
         peakPhaseCurrent: heat.heatingCurrent,

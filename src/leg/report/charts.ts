@@ -198,7 +198,7 @@ function pretensionOverTime(leg: Prepared): Chart {
 function clampOverSeason(leg: Prepared): Chart {
   const state = workOut(leg, bareSheet, 'walk')
   const { heat } = state.joints.knee
-  const mount = heat.unsettled === undefined ? Math.min(heat.mount, leg.plate.softening) : leg.plate.softening
+  const mount = Math.min(heat.mount, leg.plate.softening)
   const { days } = leg.x.usage
   const groups = [
     ['stack', 'stack bolts', (mount + state.air) / 2],

@@ -26,7 +26,19 @@ export const material = (meaning: string) =>
 /** The material a name stands for: one of the document's own, or one of the table. */
 export const materialOf = (reference: MaterialReference, own: Readonly<Record<string, OwnMaterial>> = {}): Material => {
   const record = Object.hasOwn(own, reference) ? own[reference] : undefined
-  return record === undefined ? materialByName(reference) : materialFrom(record)
+  return record === undefined ? ofTable(reference) : materialFrom(record)
+}
+
+const byName = new Map<string, Material>()
+
+/** A material of the table; names once found are kept as they were written. */
+function ofTable(name: string): Material {
+  let found = byName.get(name)
+  if (found === undefined) {
+    found = materialByName(name)
+    byName.set(name, found)
+  }
+  return found
 }
 
 /** Whether a name is that of a material, and the message if it is not. */
