@@ -29,6 +29,7 @@ export interface MotorMount {
   readonly si: {
     readonly x: MountNumbers
     readonly surroundings: SurroundingsNumbers
+    /** The network at a torque in N m and a speed in rad/s. */
     network(torque: number, speed: number): Network
   }
 }
