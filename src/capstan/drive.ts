@@ -1,5 +1,5 @@
 import { notesOf, readInputs } from '../formula/index.js'
-import { type In, InputError, type Note, Quantity, quantity, show } from '../units/index.js'
+import { type In, InputError, type Note, Quantity, show } from '../units/index.js'
 import type { DriveState } from './branch.js'
 import { finely, historyOf, type LoadHistory, type TravelResult, travelOf } from './drive-histories.js'
 import { type CycleLosses, LOSS_CYCLE, type LossCycle, lossesOf } from './drive-losses.js'
@@ -10,8 +10,12 @@ import { checkHistory } from './history-limits.js'
 import { loadPath } from './load-path.js'
 import { travelPath } from './travel-path.js'
 
-const BY_JOINT = { steps: { list: { fields: { jointAngle: 'angle', torque: 'torque' } } } } as const
-const BY_MOTOR = { steps: { list: { fields: { pinionAngle: 'angle', torque: 'torque' } } } } as const
+const TORQUE = { torque: 'torque' } as const
+const TORQUES = { torques: { list: 'torque' } } as const
+const ANGLES = { angles: { list: 'angle' } } as const
+const TRAVEL = { cycles: { kind: 'count', min: 1, whole: true }, resolution: { kind: 'angle', above: 0, default: '0.01 rad' } } as const
+const BY_JOINT = { ...TRAVEL, steps: { list: { fields: { jointAngle: 'angle', torque: 'torque' } } } } as const
+const BY_MOTOR = { ...TRAVEL, steps: { list: { fields: { pinionAngle: 'angle', torque: 'torque' } } } } as const
 
 /** A cord drive: immutable, made from one specification; every result at both ends of the friction interval. */
 export interface Drive {
@@ -78,47 +82,45 @@ export function drive(given: DriveSpecification): Drive {
     si,
     limits: () => both((d) => limitsOf(d, about(d.pretension))),
     windup: (torque) => {
-      const wanted = quantity('torque', torque).si
+      const wanted = readInputs('capstan.drive.windup', TORQUE, { torque }).torque
       return both((d) => windupOf(d, wanted, about))
     },
     path: (history) => {
-      const byTorque = 'torques' in history
-      const values = byTorque ? history.torques.map((t) => quantity('torque', t).si) : history.angles.map((a) => quantity('angle', a).si)
-      checkHistory('capstan.drive.path', si.atLowFriction)
-      return both((d) => historyOf(loadPath(d, byTorque ? 'torque' : 'angle', finely(values)), about))
+      const where = 'capstan.drive.path'
+      checkHistory(where, si.atLowFriction)
+      const byAngle = typeof history === 'object' && history !== null && 'angles' in history
+      const values = byAngle ? readInputs(where, ANGLES, history).angles : readInputs(where, TORQUES, history as never).torques
+      return both((d) => historyOf(loadPath(d, byAngle ? 'angle' : 'torque', finely(values)), about))
     },
     losses: (cycle) => {
       checkHistory('capstan.drive.losses', si.atLowFriction)
       const read = readInputs('capstan.drive.losses', LOSS_CYCLE, cycle)
       return both((d) => lossesOf(d, x, read, about))
     },
-    travel: ({ steps, cycles, resolution = '0.01 rad' }) => {
+    travel: (cycle) => {
       const where = 'capstan.drive.travel'
       checkHistory(where, si.atLowFriction)
-      if (!(Number.isInteger(cycles) && cycles >= 1) || steps.length === 0)
-        throw new InputError(where, [
-          { path: 'cycles', given: show(cycles), accepts: 'must be a whole number of at least 1, with at least one step' },
-        ])
-      const byJoint = !steps.some((step) => 'pinionAngle' in step)
-      const mixed = byJoint ? -1 : steps.findIndex((step) => 'jointAngle' in step)
+      const given: readonly object[] = Array.isArray(cycle?.steps) ? cycle.steps : []
+      const byMotor = given.some((step) => 'pinionAngle' in step)
+      const mixed = byMotor ? given.findIndex((step) => 'jointAngle' in step) : -1
       if (mixed >= 0)
         throw new InputError(where, [
           {
             path: `steps[${mixed}].jointAngle`,
-            given: show(steps[mixed]),
+            given: show(given[mixed]),
             accepts: 'must not be mixed with pinionAngle: one angle drives',
           },
         ])
-      const read = readInputs(where, byJoint ? BY_JOINT : BY_MOTOR, { steps } as never) as {
+      const { steps, cycles, resolution } = readInputs(where, byMotor ? BY_MOTOR : BY_JOINT, cycle as never) as {
         steps: readonly { jointAngle: number; pinionAngle: number; torque: number }[]
+        cycles: number
+        resolution: number
       }
-      const longest = quantity('angle', resolution).si
-      if (!(longest > 0)) throw new InputError(where, [{ path: 'resolution', given: show(resolution), accepts: 'must be above 0' }])
-      const repeat = (of: (i: number) => number) => Float64Array.from({ length: cycles * steps.length }, (_, i) => of(i % steps.length))
-      const step = (i: number) => read.steps[i] as (typeof read.steps)[number]
-      const angles = repeat((i) => (byJoint ? step(i).jointAngle : step(i).pinionAngle))
-      const torques = repeat((i) => step(i).torque)
-      return both((d) => travelOf(d, travelPath(d, angles, torques, longest, byJoint ? 'joint' : 'motor'), steps.length, x, about))
+      const repeat = (name: 'jointAngle' | 'pinionAngle' | 'torque') =>
+        Float64Array.from({ length: cycles * steps.length }, (_, i) => steps[i % steps.length]?.[name] as number)
+      const angles = repeat(byMotor ? 'pinionAngle' : 'jointAngle')
+      const torques = repeat('torque')
+      return both((d) => travelOf(d, travelPath(d, angles, torques, resolution, byMotor ? 'motor' : 'joint'), steps.length, x, about))
     },
   }
 }

@@ -21,3 +21,9 @@ export function checkHistory(
   }
   if (issues.length > 0) throw new InputError(where, issues)
 }
+
+/** Refuses a step of a history that is not a finite number. */
+export function checkStep(where: string, name: string, i: number, value: number): number {
+  if (!Number.isFinite(value)) throw new InputError(where, [{ path: `${name}[${i}]`, given: show(value), accepts: 'must be finite' }])
+  return value
+}

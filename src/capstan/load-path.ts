@@ -1,5 +1,5 @@
 import type { DriveState } from './branch.js'
-import { checkHistory } from './history-limits.js'
+import { checkHistory, checkStep } from './history-limits.js'
 import { type EndProbe, endProbe, Wrap } from './wrap.js'
 
 /** One point of a load path, SI numbers. */
@@ -52,7 +52,10 @@ export function loadPath(d: DriveState, drive: 'torque' | 'angle', steps: ArrayL
   checkHistory('capstan.loadPath', d)
   const path = new LoadPath(d)
   const out = new Array<PathPoint>(steps.length)
-  for (let i = 0; i < steps.length; i++) out[i] = drive === 'torque' ? path.toTorque(steps[i] as number) : path.toAngle(steps[i] as number)
+  for (let i = 0; i < steps.length; i++) {
+    const to = checkStep('capstan.loadPath', 'steps', i, steps[i] as number)
+    out[i] = drive === 'torque' ? path.toTorque(to) : path.toAngle(to)
+  }
   return out
 }
 

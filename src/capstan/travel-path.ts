@@ -1,5 +1,5 @@
 import type { DriveState } from './branch.js'
-import { checkHistory } from './history-limits.js'
+import { checkHistory, checkStep } from './history-limits.js'
 import { type EndProbe, endProbe, Wrap } from './wrap.js'
 
 /** One point of a travel history, SI numbers. */
@@ -57,7 +57,8 @@ export function travelPath(
   const points: TravelPoint[] = []
   let end: TravelEnd = 'followed'
   for (let i = 0; i < angle.length; i++) {
-    end = loop.moveTo(angle[i] as number, torque[i] as number, resolution)
+    const to = checkStep('capstan.travelPath', 'angle', i, angle[i] as number)
+    end = loop.moveTo(to, checkStep('capstan.travelPath', 'torque', i, torque[i] as number), resolution)
     points.push(loop.point())
     if (end !== 'followed') break
   }

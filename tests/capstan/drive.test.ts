@@ -6,9 +6,11 @@ import {
   endEfficiency,
   fibreNames,
   holdingRatio,
+  loadPath,
   overFriction,
   pulleyGeometry,
   tensionAlongWrapChart,
+  travelPath,
   windupChart,
 } from '../../src/capstan/index.js'
 
@@ -175,12 +177,31 @@ describe('bad input', () => {
     void pretension
     expect(() => drive({ ...base, ...change } as never)).toThrow(words)
   })
-  test('a travel without cycles', () => {
-    expect(() => hip.travel({ steps: cycle, cycles: 0 })).toThrow('cycles')
-    expect(() => hip.travel({ steps: [], cycles: 1 })).toThrow('at least one step')
-    expect(() => hip.travel({ steps: [{ jointAngle: '1 deg' }] as never, cycles: 1 })).toThrow('steps[0].torque is missing')
-    expect(() => hip.travel({ steps: [cycle[0], { pinionAngle: '1 deg', torque: '1 N m' }] as never, cycles: 1 })).toThrow('mixed')
-    expect(() => hip.travel({ steps: cycle, cycles: 1, resolution: '0 rad' })).toThrow('resolution')
+  test.each([
+    ['no cycles', { steps: cycle, cycles: 0 }, 'cycles is 0; must be at least 1'],
+    ['no steps', { steps: [], cycles: 1 }, 'steps is an empty list'],
+    ['nothing', undefined, 'must be an object with'],
+    ['a resolution of nothing', { steps: cycle, cycles: 1, resolution: '0 rad' }, 'resolution'],
+    ['a step without torque', { steps: [{ jointAngle: '1 deg' }], cycles: 1 }, 'steps[0].torque is missing'],
+    ['two angles that drive', { steps: [cycle[0], { pinionAngle: '1 deg', torque: '1 N m' }], cycles: 1 }, 'mixed'],
+  ])('a travel with %s', (_, given, words) => {
+    expect(() => hip.travel(given as never)).toThrow(words)
+    expect(() => hip.travel(given as never)).toThrow('capstan.drive.travel')
+  })
+  test.each([
+    ['nothing', undefined, 'must be an object with torques'],
+    ['an empty list', { torques: [] }, 'torques is an empty list'],
+    ['both', { torques: ['1 N m'], angles: ['1 deg'] }, 'is not an input'],
+    ['a force', { torques: ['1 N m', '3 N'] }, "torques[1] is '3 N'"],
+  ])('a path of %s', (_, given, words) => {
+    expect(() => hip.path(given as never)).toThrow(words)
+    expect(() => hip.path(given as never)).toThrow('capstan.drive.path')
+  })
+  test('a torque that is none, and numbers that are not finite', () => {
+    expect(() => hip.windup('3 N' as never)).toThrow("capstan.drive.windup: torque is '3 N'")
+    expect(() => loadPath(hip.si.atLowFriction, 'torque', [1, Number.NaN])).toThrow('steps[1] is NaN; must be finite')
+    expect(() => travelPath(hip.si.atLowFriction, [0], [Number.POSITIVE_INFINITY], 0.01)).toThrow('torque[0]')
+    expect(() => overFriction(holdingRatio, { wrapAngle: '1 turn' } as never)).toThrow('friction.low is missing')
   })
   test('a load history with an elastic contact', () => {
     const elastic = drive({ ...given, contactStiffness: '5e6 N/m^2' })
