@@ -2,7 +2,8 @@ import { type Note, Quantity } from '../units/index.js'
 import type { DriveState } from './branch.js'
 import type { Read } from './drive-specification.js'
 import type { PathPoint } from './load-path.js'
-import type { TravelEnd, TravelPath } from './travel-path.js'
+import type { TravelEnd } from './travel-loop.js'
+import type { TravelPath } from './travel-path.js'
 
 /** A load history at one pose. */
 export interface LoadHistory {
