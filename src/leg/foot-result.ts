@@ -4,6 +4,7 @@ import { Quantity } from '../units/index.js'
 import { poseOf } from './cases/motion.js'
 import { workOut } from './cases/work-out.js'
 import { JOINTS, type Joint, type Prepared } from './numbers.js'
+import { legInertia } from './plans/control-gains.js'
 import { boxBendingStress, boxTorsionRigidity } from './sections.js'
 import { bareSheet } from './sheet.js'
 
@@ -65,16 +66,10 @@ export function footResult(leg: Prepared): FootResult {
       { name: 'encoder rounding', at: 'joint', abduction: angle(0), hip: angle(step('hip')), knee: angle(step('knee')) },
     ],
   })
-  const { upper, lower } = x.links
-  // Rods about their ends; the hip swings the whole leg as it stands, folded to its stand height.
-  const inertia = {
-    knee: (lower.mass * lower.length ** 2) / 3,
-    hip: (upper.mass * upper.length ** 2) / 3 + lower.mass * x.robot.standHeight ** 2 * 0.6,
-  }
   const resonanceOf = (joint: Joint) =>
     driveResonance.si({
       stiffness: Math.max(walk.joints[joint].drive.stiffness, 1e-9),
-      loadInertia: inertia[joint],
+      loadInertia: legInertia(leg, joint),
       reflectedInertia: reflectedInertia.si({ rotorInertia: x.motor.rotorInertia, ratio: leg.drives[joint].ratio }),
     })
   const resonances = { hip: resonanceOf('hip'), knee: resonanceOf('knee') }
