@@ -57,7 +57,11 @@ export const bearingEquivalentLoad = /* @__PURE__ */ formula('fasteners.bearingE
     { level: 'memory', where: 'ISO 281:2007 table 3 (X, Y, e)' },
     { level: 'published', where: 'ISO 76 static equivalent load: max(Fr, 0.6 Fr + 0.5 Fa)' },
   ],
-  valid: { 'axial load at most half the static rating': ({ axialLoad, staticRating }) => axialLoad <= 0.5 * staticRating },
+  valid: {
+    'axial load at most half the static rating': ({ axialLoad, staticRating }) => axialLoad <= 0.5 * staticRating,
+    'axial load at most a quarter of the static rating in bores up to 12 mm and light series': ({ axialLoad, staticRating }) =>
+      axialLoad <= 0.25 * staticRating,
+  },
   si: ({ radialLoad, axialLoad, staticRating, axialFactor }) => {
     tables ??= { e: linearTable(LOAD_RATIO, E), y: linearTable(LOAD_RATIO, Y) }
     const ratio = clampedRatio((axialFactor * axialLoad) / staticRating)

@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { bossWallStress } from './press-fit.js'
 
 /** x·coth(x), which is 1 at 0. */
 const xCothX = (x: number): number => (x === 0 ? 1 : x / Math.tanh(x))
@@ -226,7 +227,7 @@ export const coneSocket = /* @__PURE__ */ formula('fasteners.coneSocket', {
       wideDiameter,
       pressure,
       frictionStress: friction * pressure,
-      hoopStress: (pressure * (socketDiameter ** 2 + mean ** 2)) / (socketDiameter ** 2 - mean ** 2),
+      hoopStress: bossWallStress.si({ pressure, diameter: mean, bossDiameter: socketDiameter, radius: mean / 2 }).hoopStress,
       state: friction >= Math.tan(halfAngle) ? ('staysIn' as const) : ('releases' as const),
     }
   },

@@ -1,82 +1,5 @@
 import { formula } from '../formula/index.js'
 
-/** Stiffness of a bolt over its grip: plain shank and thread in series. */
-export const boltStiffness = /* @__PURE__ */ formula('fasteners.boltStiffness', {
-  inputs: {
-    /** Nominal diameter: of the plain shank. */
-    diameter: { kind: 'length', above: 0 },
-    /** Stress area of the thread. */
-    stressArea: { kind: 'area', above: 0 },
-    /** Modulus of the bolt. */
-    modulus: { kind: 'modulus', above: 0 },
-    /** Plain shank within the grip. */
-    shankLength: { kind: 'length', min: 0 },
-    /** Thread within the grip. */
-    threadLength: { kind: 'length', min: 0 },
-  },
-  /** Stiffness. */
-  output: 'linearStiffness',
-  assumes: ['head and engaged thread rigid: `boltCompliance` counts them'],
-  source: [{ level: 'published', where: 'Shigley 9th ed., eq. 8-17' }],
-  requires: {
-    threadLength: {
-      accepts: 'must not be zero together with the shank',
-      holds: ({ shankLength, threadLength }) => shankLength + threadLength > 0,
-    },
-  },
-  si: ({ diameter, stressArea, modulus, shankLength, threadLength }) => {
-    const shankArea = (Math.PI / 4) * diameter * diameter
-    return (shankArea * stressArea * modulus) / (shankArea * threadLength + stressArea * shankLength)
-  },
-})
-
-/** Compliance of a bolt with what gives in its head, its engaged thread and its nut: on short grips they are half of it. */
-export const boltCompliance = /* @__PURE__ */ formula('fasteners.boltCompliance', {
-  inputs: {
-    /** The thread's sizes, as `metricThread` gives them. */
-    thread: {
-      fields: {
-        /** Nominal diameter. */
-        diameter: { kind: 'length', above: 0 },
-        /** Area on the root diameter. */
-        rootArea: { kind: 'area', above: 0 },
-      },
-    },
-    /** Modulus of the bolt. */
-    modulus: { kind: 'modulus', above: 0 },
-    /** Plain shank within the grip. */
-    shankLength: { kind: 'length', min: 0 },
-    /** Free thread within the grip. */
-    threadLength: { kind: 'length', min: 0 },
-    /** Head: hexagon 0.5 diameters, socket 0.4. */
-    head: { oneOf: ['hexagon', 'socket'] },
-    /** What the thread is screwed into: a nut, or a tapped part. */
-    end: { oneOf: ['nut', 'tapped'] },
-    /** Modulus of the tapped part; not used with a nut (which counts as the bolt's material). */
-    tappedModulus: { kind: 'modulus', above: 0, optional: true },
-  },
-  /** Stretch per force. */
-  output: 'linearCompliance',
-  assumes: ['substitute lengths of head, engaged thread and nut'],
-  source: [{ level: 'memory', where: 'VDI 2230-1, section 5.1.1' }],
-  requires: {
-    tappedModulus: {
-      accepts: 'must be given for a tapped part',
-      holds: ({ end, tappedModulus }) => end === 'nut' || tappedModulus !== undefined,
-    },
-  },
-  si: ({ thread, modulus, shankLength, threadLength, head, end, tappedModulus }) => {
-    const d = thread.diameter
-    const nominal = (Math.PI / 4) * d * d
-    const tapped = end === 'tapped' ? (0.33 * d) / ((tappedModulus ?? modulus) * nominal) : (0.4 * d) / (modulus * nominal)
-    return (
-      ((head === 'socket' ? 0.4 : 0.5) * d + shankLength) / (modulus * nominal) +
-      (threadLength + 0.5 * d) / (modulus * thread.rootArea) +
-      tapped
-    )
-  },
-})
-
 /** Stiffness of one clamped layer as a cone of pressure that widens from the bearing ring. */
 export const frustumStiffness = /* @__PURE__ */ formula('fasteners.frustumStiffness', {
   inputs: {
@@ -105,16 +28,16 @@ export const frustumStiffness = /* @__PURE__ */ formula('fasteners.frustumStiffn
   },
 })
 
-/** Compliance between two depths of a cone that starts with `start` and widens by `slope` of diameter per depth, limited to `limit`. */
-function coneCompliance(from: number, to: number, start: number, slope: number, limit: number, hole: number, modulus: number): number {
+/** Compliance between two depths of a cone that starts with `start` and widens by its half angle, limited to the diameter `limit`. */
+function coneCompliance(from: number, to: number, start: number, halfAngle: number, limit: number, hole: number, modulus: number): number {
   if (to <= from) return 0
+  const slope = 2 * Math.tan(halfAngle)
   const full = start >= limit ? 0 : (limit - start) / slope
   const coneEnd = Math.min(to, Math.max(from, full))
   let sum = 0
   if (coneEnd > from) {
-    const narrow = start + slope * from
-    const wide = start + slope * coneEnd
-    sum += (2 / (Math.PI * modulus * slope * hole)) * Math.log(((wide - hole) * (narrow + hole)) / ((wide + hole) * (narrow - hole)))
+    const narrow = { thickness: coneEnd - from, narrowDiameter: start + slope * from }
+    sum += 1 / frustumStiffness.si({ modulus, ...narrow, holeDiameter: hole, halfAngle })
   }
   if (to > coneEnd) sum += (4 * (to - coneEnd)) / (Math.PI * modulus * (limit * limit - hole * hole))
   return sum
@@ -189,8 +112,8 @@ export const memberCompliance = /* @__PURE__ */ formula('fasteners.memberComplia
     for (const { thickness, modulus, outerDiameter, holeDiameter } of layers) {
       const bottom = top + thickness
       const one =
-        coneCompliance(top, Math.min(bottom, meet), headBearing, slope, outerDiameter, holeDiameter, modulus) +
-        coneCompliance(grip - bottom, grip - Math.max(top, meet), nutBearing, slope, outerDiameter, holeDiameter, modulus)
+        coneCompliance(top, Math.min(bottom, meet), headBearing, halfAngle, outerDiameter, holeDiameter, modulus) +
+        coneCompliance(grip - bottom, grip - Math.max(top, meet), nutBearing, halfAngle, outerDiameter, holeDiameter, modulus)
       layerCompliances.push(one)
       compliance += one
       top = bottom
@@ -261,23 +184,4 @@ export const memberStiffnessFit = /* @__PURE__ */ formula('fasteners.memberStiff
     const [a, b] = WILEMAN[material]
     return modulus * diameter * a * Math.exp((b * diameter) / grip)
   },
-})
-
-/**
- * The share of an outside load that the bolt feels; the rest only relieves the clamped parts.
- *
- * About 0.2 in steel; near 0.9 where printed parts are clamped, so that preload hardly protects the screw against alternating load.
- */
-export const loadFactor = /* @__PURE__ */ formula('fasteners.loadFactor', {
-  inputs: {
-    /** Compliance of the bolt. */
-    boltCompliance: { kind: 'linearCompliance', above: 0 },
-    /** Compliance of the clamped parts. */
-    memberCompliance: { kind: 'linearCompliance', min: 0 },
-  },
-  /** Load factor, 0 to 1. */
-  output: 'ratio',
-  assumes: ['outside load acts at the bearing faces'],
-  source: [{ level: 'published', where: 'Shigley 9th ed., eq. 8-24 (stiffness constant of the joint)' }],
-  si: ({ boltCompliance: bolt, memberCompliance: member }) => member / (bolt + member),
 })
