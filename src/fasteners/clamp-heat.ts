@@ -4,7 +4,8 @@ import { loadsThroughSpells } from './heat-history.js'
 /**
  * Clamp load through warm and cold spells: heat raises it on polymer layers, which soften and creep faster, and cooling drops it below the start (ratchet).
  *
- * Softening lets a hot joint down at once and gives that part back on cooling; what crept meanwhile is lost.
+ * Softening lets a hot joint down at once and gives that part back on cooling; what crept meanwhile is lost. The effort grows with the square of
+ * the number of spells, so give a season as some dozens of typical ones. Loads after an opening are those of a joint that could pull.
  */
 export const clampLoadThroughHeat = /* @__PURE__ */ formula('fasteners.clampLoadThroughHeat', {
   inputs: {

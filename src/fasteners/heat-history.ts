@@ -27,9 +27,14 @@ const FIRST = 1e-6
 const NODES = [0.046910077030668, 0.2307653449471585, 0.5, 0.7692346550528415, 0.953089922969332]
 const WEIGHTS = [0.1184634425280945, 0.2393143352496832, 0.2844444444444444, 0.2393143352496832, 0.1184634425280945]
 
-/** Mean of the creep curve between two ages; near age 0, where it is steep, points crowd there. */
+/** Mean of the creep curve between two ages; near age 0, where it is steep, points crowd there, and long after the interval two do. */
 function meanCreep(creep: (time: number) => number, young: number, old: number): number {
   const span = old - young
+  if (young > 4 * span) {
+    const middle = young + span / 2
+    const away = span / (2 * Math.sqrt(3))
+    return (creep(middle - away) + creep(middle + away)) / 2
+  }
   const power = young < span ? 4 : 1
   let sum = 0
   for (let k = 0; k < NODES.length; k++) {
