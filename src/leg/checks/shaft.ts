@@ -15,8 +15,9 @@ import {
   threadStrip,
   tighteningTorque,
 } from '../../fasteners/index.js'
-import type { Evaluator } from '../../formula/index.js'
+import { bare, type Evaluator } from '../../formula/index.js'
 import { strengthSi } from '../../materials/index.js'
+import type { Prepared } from '../numbers.js'
 import { roundBendingStress } from '../sections.js'
 import type { Scene } from '../state.js'
 import { type Check, LOADED, ONCE } from './check.js'
@@ -28,8 +29,26 @@ const INNER_FRICTION = 0.14
 /** Balls of a small deep-groove bearing, where its sheet is not at hand. */
 const BALLS = 8
 
+interface InnerScrew {
+  readonly thread: ReturnType<typeof metricThread.si>
+  readonly preload: number
+  readonly threadTorque: number
+}
+
+const screws = new WeakMap<Prepared, InnerScrew>()
+
 /** Preload of the screw in the shaft's end, and the torque in its thread while it is tightened. */
-function innerScrew(of: Evaluator, { leg }: Scene) {
+function innerScrew(of: Evaluator, { leg }: Scene): InnerScrew {
+  // Nothing to record: what two checks ask of the same leg is worked out once.
+  if (of !== bare) return workedOut(of, leg)
+  const known = screws.get(leg)
+  if (known !== undefined) return known
+  const screw = workedOut(of, leg)
+  screws.set(leg, screw)
+  return screw
+}
+
+function workedOut(of: Evaluator, leg: Prepared): InnerScrew {
   const { shaft } = leg.x
   const thread = metricThread.si(shaft.innerThread)
   const ask = {
