@@ -4,11 +4,13 @@ import { InputError, nearNames, show } from '../units/index.js'
 const sheet = (where: string): Source => ({ level: 'published', where })
 const memory = (where: string): Source => ({ level: 'memory', where })
 
-const fibreMaker = sheet("a UHMWPE fibre maker's fact sheet of 2010 (data of the seller, read on its site)")
-const aramidTable = sheet(
+const fibreMaker = /* @__PURE__ */ sheet("a UHMWPE fibre maker's fact sheet of 2010 (data of the seller, read on its site)")
+const aramidTable = /* @__PURE__ */ sheet(
   "an aramid maker's comparison table of fibres (data of a seller, read on its site; cN/dtex, converted with the density)",
 )
-const mtu = sheet('Michigan Technological University, course MY4150, table of properties of selected fibres (gives no sources of its own)')
+const mtu = /* @__PURE__ */ sheet(
+  'Michigan Technological University, course MY4150, table of properties of selected fibres (gives no sources of its own)',
+)
 
 const fibre = (
   density: `${number} g/cm^3`,

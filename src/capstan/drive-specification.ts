@@ -2,8 +2,10 @@ import { type Given, readInputs, type Si } from '../formula/index.js'
 import { type In, InputError, Quantity } from '../units/index.js'
 import { pulleyGeometry } from './geometry.js'
 
+// No spread and no member access in these: bundlers keep what they cannot prove to be without effect.
+const LOW_AND_HIGH = { low: { kind: 'ratio', above: 0 }, high: { kind: 'ratio', above: 0 } } as const
 /** An interval of friction, as a specification takes it. */
-export const RANGE = { fields: { low: { kind: 'ratio', above: 0 }, high: { kind: 'ratio', above: 0 } } } as const
+export const RANGE = { fields: LOW_AND_HIGH } as const
 
 const SPECIFICATION = {
   /** Whether the two spans cross between the pulleys. */
@@ -25,7 +27,7 @@ const SPECIFICATION = {
   /** Friction, cord on pinion: low and high end. */
   friction: RANGE,
   /** Friction, cord on drum; the pinion's where not given. */
-  drumFriction: { ...RANGE, optional: true },
+  drumFriction: { fields: LOW_AND_HIGH, optional: true },
   /** Whether friction alone holds the cord on the pinion or a clamp in the middle of its wraps. */
   hold: { oneOf: ['frictionOnly', 'clampedMidPinion'], default: 'frictionOnly' },
   /** Tangential stiffness of the contact per length of cord, for windup; rigid where not given. */

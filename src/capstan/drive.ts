@@ -13,9 +13,18 @@ import { travelPath } from './travel-path.js'
 const TORQUE = { torque: 'torque' } as const
 const TORQUES = { torques: { list: 'torque' } } as const
 const ANGLES = { angles: { list: 'angle' } } as const
-const TRAVEL = { cycles: { kind: 'count', min: 1, whole: true }, resolution: { kind: 'angle', above: 0, default: '0.01 rad' } } as const
-const BY_JOINT = { ...TRAVEL, steps: { list: { fields: { jointAngle: 'angle', torque: 'torque' } } } } as const
-const BY_MOTOR = { ...TRAVEL, steps: { list: { fields: { pinionAngle: 'angle', torque: 'torque' } } } } as const
+const CYCLES = { kind: 'count', min: 1, whole: true } as const
+const RESOLUTION = { kind: 'angle', above: 0, default: '0.01 rad' } as const
+const BY_JOINT = {
+  cycles: CYCLES,
+  resolution: RESOLUTION,
+  steps: { list: { fields: { jointAngle: 'angle', torque: 'torque' } } },
+} as const
+const BY_MOTOR = {
+  cycles: CYCLES,
+  resolution: RESOLUTION,
+  steps: { list: { fields: { pinionAngle: 'angle', torque: 'torque' } } },
+} as const
 
 /** A cord drive: immutable, made from one specification; every result at both ends of the friction interval. */
 export interface Drive {
