@@ -1,0 +1,10 @@
+export * as capstan from './capstan/index.js';
+export * as catalogue from './catalogue/index.js';
+export * as fasteners from './fasteners/index.js';
+export * as formula from './formula/index.js';
+export * as kinematics from './kinematics/index.js';
+export * as leg from './leg/index.js';
+export * as materials from './materials/index.js';
+export * as study from './study/index.js';
+export * as thermal from './thermal/index.js';
+export * as units from './units/index.js';

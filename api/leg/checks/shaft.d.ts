@@ -1,0 +1,2 @@
+import { type Check } from './check.js';
+export declare const shaftChecks: readonly Check[];

@@ -1,0 +1,14 @@
+export { type AssemblyOptions, type AssemblyPlan, assemblyPlan, type FollowUp } from './assembly.js';
+export { assemblyText } from './assembly-text.js';
+export type { Assumed } from './bench.js';
+export { type ComparedCheck, type Comparison, compareLegs, comparisonText } from './compare.js';
+export { type ControlOptions, type ControlSheet, controlSheet, type HomingCheck, type JointControl } from './control.js';
+export type { Gains, GravityTerms } from './control-gains.js';
+export type { CurrentLimit } from './control-limits.js';
+export { controlText } from './control-text.js';
+export type { BoltCut, CordCut, CutList, PinCut, ShaftCut } from './cut-list.js';
+export type { BondStep, PressStep, TighteningStep } from './fastening-steps.js';
+export { type StandMeasurement, type StandPlan, standPlan } from './stand.js';
+export { standText } from './stand-text.js';
+export type { BranchWinding, TensionerSetting, Winding } from './tensioning.js';
+export { type LegChanges, withFields } from './with-fields.js';

@@ -1,0 +1,2 @@
+import type { StandPlan } from './stand.js';
+export declare function standText({ leg, measurements, cautions }: StandPlan): string;

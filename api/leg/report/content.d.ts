@@ -1,0 +1,11 @@
+import type { Assessment, CheckResult } from '../result.js';
+export declare const CAUTIONS: readonly string[];
+export declare const reserveText: (reserve: number) => string;
+export declare const bandText: ({ reserveBand: { pessimistic, optimistic } }: CheckResult) => string;
+export declare const standing: ({ reserve, enough }: CheckResult) => "fails" | "short" | "holds";
+export declare const placeOf: ({ part, joint }: CheckResult) => string;
+export declare function verdictText({ holds, comfortable, governing, checks, wantedReserve, coupling }: Assessment): string;
+export declare function priorsText({ priors }: Assessment): string;
+export declare const capital: (text: string) => string;
+export declare const EVIDENCE: Readonly<Record<string, string>>;
+export declare function footText({ foot }: Assessment): readonly string[];

@@ -1,0 +1,1 @@
+export declare function legJsonSchema(): Record<string, unknown>;

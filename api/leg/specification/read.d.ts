@@ -1,0 +1,1 @@
+export declare function readDocument(where: string, given: unknown): Record<string, unknown>;

@@ -1,0 +1,10 @@
+export { pom, pp } from './acetal-and-polypropylene.js';
+export { anaerobic, epoxy, ndfeb } from './magnets-and-adhesives.js';
+export { aluminium6061T6, brass, springSteel, stainless304, stainless316, steel88, steel109, steel129 } from './metals.js';
+export { peek } from './peek.js';
+export { petg, petgCf } from './petg.js';
+export { pla } from './pla.js';
+export { pa6, pa12, paCf } from './polyamides.js';
+export { pc } from './polycarbonate.js';
+export { abs, asa } from './styrenics.js';
+export { tpu85a, tpu95a } from './tpu.js';

@@ -1,0 +1,2 @@
+import { type Material } from './record.js';
+export declare function valuesPage(materials?: readonly Material[]): string;

@@ -1,0 +1,11 @@
+export declare function besselJ0(x: number): number;
+export declare function besselJ1(x: number): number;
+export declare function besselJ1Zero(n: number): number;
+export declare const besselI0: (x: number) => number;
+export declare const besselI1: (x: number) => number;
+export declare function besselI0Scaled(x: number): number;
+export declare function besselI1Scaled(x: number): number;
+export declare const besselK0: (x: number) => number;
+export declare const besselK1: (x: number) => number;
+export declare function besselK0Scaled(x: number): number;
+export declare function besselK1Scaled(x: number): number;

@@ -1,0 +1,1 @@
+export declare function chebyshev(coefficients: readonly number[], x: number): number;

@@ -1,0 +1,11 @@
+export declare const normalPdf: (x: number) => number;
+export declare function normalCdf(x: number): number;
+export declare function normalQuantile(p: number): number;
+export declare function studentTCdf(t: number, dof: number): number;
+export declare function studentTQuantile(p: number, dof: number): number;
+export declare function chiSquareCdf(x: number, dof: number): number;
+export declare function chiSquareQuantile(p: number, dof: number): number;
+export declare function fisherFCdf(x: number, dof1: number, dof2: number): number;
+export declare const lognormalQuantile: (p: number, logMean: number, logSd: number) => number;
+export declare function triangularQuantile(p: number, low: number, mode: number, high: number): number;
+export declare function truncatedNormalQuantile(p: number, mean: number, sd: number, low: number, high: number): number;

@@ -1,0 +1,1 @@
+export declare function mittagLeffler(alpha: number, beta: number, z: number): number;

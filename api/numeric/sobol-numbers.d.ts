@@ -1,0 +1,1 @@
+export declare const SOBOL_NUMBERS: readonly (readonly number[])[];

@@ -1,0 +1,18 @@
+export { type Bounds, type BoundsOptions, bounds, type Direction, type Extreme } from './bounds.js';
+export type { Design, Range } from './design.js';
+export { type Distribution, type DistributionOf, lognormal, normal, type SpreadOf, triangular, truncated, uniform } from './distribution.js';
+export { type FitPlan, fit, type Guess, type Logged, type Measured } from './fit.js';
+export type { Confusion, FitResult, FittedParameter } from './fit-result.js';
+export type { OptionsFor, Uncertain, UncertainArg } from './model.js';
+export { type Choice, type Constraints, type Goal, type OptimisePlan, optimise, type VaryRange } from './optimise.js';
+export type { Optimum, Point } from './optimum.js';
+export { type KindAt, type ScalarOutput, type ScalarPath, scalarPaths, type Target, type Without } from './path.js';
+export type { ResidualCheck } from './residuals.js';
+export { mergeSweep, type RunOptions, runSweep, type SweepJob, type SweepProgress, SweepStopped, sweepJob } from './run-sweep.js';
+export { type Sensitivities, type Sensitivity, type SensitivityOptions, sensitivity } from './sensitivity.js';
+export { type Solution, type SolveOptions, solveFor } from './solve.js';
+export { type Fixed, type Over, type SweepPlan, sweep } from './sweep.js';
+export { type Column, Table } from './table.js';
+export { type Contribution, type Correlation, type Estimate, type LinearUncertainty, type MonteCarloUncertainty, Uncertainty, type UncertaintyOptions, uncertainty, } from './uncertainty.js';
+export { type Share, type VarianceOptions, type VarianceShare, type VarianceShares, varianceShares } from './variance.js';
+export type { WorkerPlan } from './workers.js';
