@@ -16,20 +16,7 @@ export { type Calibration, type Correction, calibrate, fitStepResponse, type Ste
 export { remedyChart, temperatureChart, torqueDutyChart } from './charts.js'
 export { biotNumber, contactConductance, layerResistance, ringArea, shellResistance, surfaceResistance } from './conduction.js'
 export { bridgeConductionLoss, bridgeSwitchingLoss } from './controller.js'
-export {
-  adiabaticPulse,
-  continuousLoss,
-  copperLoss,
-  copperLossForTorque,
-  copperLossFromRms,
-  hotResistance,
-  hotSteadyState,
-  magnetDerating,
-  phaseLossesAtStall,
-  rmsTorque,
-  runawayLoss,
-  windingHeatCapacity,
-} from './copper.js'
+export { copperLoss, copperLossForTorque, copperLossFromRms, magnetDerating, phaseLossesAtStall, rmsTorque } from './copper.js'
 export {
   type DutyResult,
   intermittentDuty,
@@ -48,8 +35,9 @@ export {
   nusseltFlatPlate,
   nusseltRotatingCylinder,
 } from './forced-convection.js'
+export { adiabaticPulse, continuousLoss, hotResistance, hotSteadyState, runawayLoss, windingHeatCapacity } from './hot-winding.js'
 export { insulationAgeing, judge, type PartLimit, type PartVerdict, polymerLimit, temperatureMargin, type Verdict } from './limits.js'
-export { type Motor, type MotorSpecification, motor, type SupplySpecification, type TorqueSpeedPoint, torqueSpeedLimit } from './motor.js'
+export { type Motor, type MotorSpecification, motor } from './motor.js'
 export {
   backEmfConstant,
   currentsForTorque,
@@ -98,6 +86,7 @@ export {
   thermalMaterials,
   touchThresholds,
 } from './tables.js'
+export { type SupplySpecification, type TorqueSpeedPoint, torqueSpeedLimit } from './torque-speed.js'
 export {
   intermittentOverload,
   lumpedResponse,

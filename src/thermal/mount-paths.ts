@@ -1,9 +1,9 @@
 import { InputError, Quantity } from '../units/index.js'
 import { bridgeConductionLoss, bridgeSwitchingLoss } from './controller.js'
 import { barFin, straightFin } from './fins.js'
-import type { PlateAnswer, PlateModel } from './mount-plate.js'
 import type { MountNumbers } from './mount-specification.js'
 import type { NetworkLink } from './network.js'
+import type { PlateAnswer, PlateModel } from './plate-model.js'
 import { plateFinSink } from './sink.js'
 import { CONVECTION_SCATTER, convectionAt, radiationAt, type SurfaceShape, type SurroundingsNumbers } from './surface.js'
 

@@ -2,9 +2,9 @@ import { readInputs } from '../formula/index.js'
 import { type In, InputError, type Quantity as Q, Quantity, quantity } from '../units/index.js'
 import { copperLossAt, dragLossAt, type Motor, type MotorNumbers, peakCurrentAt } from './motor.js'
 import { barLinks, boardLinks, boardLoss, plateLinks, sinkLinks } from './mount-paths.js'
-import { type PlateModel, plateModel } from './mount-plate.js'
 import { MOUNT, type MountNumbers, type MountSpecification } from './mount-specification.js'
 import { type Network, type NetworkLink, type NetworkNode, network } from './network.js'
+import { type PlateModel, plateModel } from './plate-model.js'
 import { CONVECTION_SCATTER, convectionAt, radiationAt, type SurroundingsNumbers, surroundingsNumbers } from './surface.js'
 
 /** What the motor is asked. */

@@ -2,7 +2,8 @@ import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { annularFin, mountPlate, ringOnPlate } from '../../src/thermal/index.js'
-import { type PlateNumbers, plateModel } from '../../src/thermal/mount-plate.js'
+import type { PlateNumbers } from '../../src/thermal/plate-grid.js'
+import { plateModel } from '../../src/thermal/plate-model.js'
 
 interface Row {
   b: number
