@@ -4,8 +4,9 @@ import { type AssessOptions, assess } from '../assess.js'
 import { JOINTS, type Joint } from '../numbers.js'
 import { benchLeg } from '../plans/bench.js'
 import { type Comparison, compareAssessments } from '../plans/compare.js'
-import { displayed, page, points, table, valueText } from '../plans/show.js'
+import { displayed, valueText } from '../plans/show.js'
 import { fieldAt, withFields } from '../plans/with-fields.js'
+import { heading, markdownPage, type Page, points, table, text } from '../report/blocks.js'
 import { verdictText } from '../report/content.js'
 import type { Leg } from '../specification/describe.js'
 import { type LogRemark, type ReadLog, readLog } from './logs.js'
@@ -81,8 +82,8 @@ export function learn(leg: Leg, logs: StandLogs, options: LearnOptions = {}): Le
       const old = before instanceof Quantity ? before.si : (before as { typical?: number } | undefined)?.typical
       const isBand = !(before instanceof Quantity)
       const kind: Kind = before instanceof Quantity ? (before.kind as Kind) : 'ratio'
-      const text = (x: number) => (isBand ? significant(x, 4) : String(new Quantity(x, kind)))
-      const interval = one.interval?.map(text) as [string, string] | undefined
+      const written = (x: number) => (isBand ? significant(x, 4) : String(new Quantity(x, kind)))
+      const interval = one.interval?.map(written) as [string, string] | undefined
       if (one.interval === undefined) {
         moved.push({
           log,
@@ -113,7 +114,7 @@ export function learn(leg: Leg, logs: StandLogs, options: LearnOptions = {}): Le
     assess(next, options),
     moved.map(({ path, before, after }) => ({ path, before, after })),
   )
-  return displayed({ leg: next, moved, remarks, comparison }, learntText)
+  return displayed({ leg: next, moved, remarks, comparison }, learntPage)
 }
 
 interface Found {
@@ -269,26 +270,37 @@ function fitted(
 }
 
 /** What was learnt as Markdown: fields with their confidence, what was wrong with the logs, both verdicts. */
-export function learntText({ leg, moved, remarks, comparison }: Learnt): string {
-  return page([
-    `# ${leg.name}: what the test stand taught`,
-    moved.length === 0
-      ? 'No field could be corrected.'
-      : table(
-          ['log', 'field', 'before', 'after', '95 % confidence', 'readings', ''],
-          moved.map((one) => [
-            one.log,
-            one.path,
-            one.before,
-            one.after,
-            one.interval?.join(' to ') ?? 'cannot be told',
-            one.readings,
-            one.state,
+export const learntText = (learnt: Learnt): string => markdownPage(learntPage(learnt))
+
+/** What was learnt as a page. @internal */
+export function learntPage({ leg, moved, remarks, comparison }: Learnt): Page {
+  return {
+    title: `${leg.name}: what the test stand taught`,
+    blocks: [
+      moved.length === 0
+        ? text('No field could be corrected.')
+        : table(
+            'Fields that the logs tell about',
+            ['log', 'field', 'before', 'after', '95 % confidence', 'readings', ''],
+            moved.map((one) => [
+              one.log,
+              one.path,
+              one.before,
+              one.after,
+              one.interval?.join(' to ') ?? 'cannot be told',
+              one.readings,
+              one.state,
+            ]),
+          ),
+      points([`Before: ${verdictText(comparison.before)}`, `After: ${verdictText(comparison.after)}`]),
+      ...(remarks.length === 0
+        ? []
+        : [
+            heading('Remarks on the logs'),
+            points(
+              remarks.map(({ log, line, what, message }) => `${log}${line === undefined ? '' : `, line ${line}`} (${what}): ${message}`),
+            ),
           ]),
-        ),
-    points([`Before: ${verdictText(comparison.before)}`, `After: ${verdictText(comparison.after)}`]),
-    remarks.length === 0
-      ? ''
-      : `## Remarks on the logs\n\n${points(remarks.map(({ log, line, what, message }) => `${log}${line === undefined ? '' : `, line ${line}`} (${what}): ${message}`))}`,
-  ])
+    ],
+  }
 }

@@ -1,17 +1,21 @@
 import { significant } from '../../units/index.js'
+import { type Block, heading, led, markdownPage, type Page, points, steps, table, text } from '../report/blocks.js'
 import type { AssemblyPlan } from './assembly.js'
-import { page, points, table } from './show.js'
 
 /** The assembly plan as Markdown. */
-export function assemblyText(plan: AssemblyPlan): string {
+export const assemblyText = (plan: AssemblyPlan): string => markdownPage(assemblyPage(plan))
+
+/** The assembly plan as a page. @internal */
+export function assemblyPage(plan: AssemblyPlan): Page {
   const { leg, cuts, windings, tensioners } = plan
-  return page([
-    `# ${leg.name}: assembly plan`,
-    plan.problems.length === 0 ? '' : `**This does not go together as specified:**\n\n${points(plan.problems)}`,
-    '## Cautions',
+  const blocks: (Block | undefined)[] = [
+    plan.problems.length === 0 ? undefined : led('This does not go together as specified:', ''),
+    plan.problems.length === 0 ? undefined : points(plan.problems),
+    heading('Cautions'),
     points(plan.cautions),
-    '## Cut list',
+    heading('Cut list'),
     table(
+      'Cords to cut',
       ['cord', 'joint', 'cut', 'end to end, laid loose', 'tail, each end', 'inside each end', 'clamp on the pinion at'],
       cuts.cords.map((one) => [
         one.cord,
@@ -24,22 +28,29 @@ export function assemblyText(plan: AssemblyPlan): string {
       ]),
     ),
     table(
+      'Pins to buy',
       ['pin', 'joint', 'length'],
       cuts.pins.map((one) => [one.size, one.joint, one.length]),
     ),
-    `Hip shaft: ${cuts.shaft.thread} bolt of class ${cuts.shaft.propertyClass}, at least ${cuts.shaft.leastLength} from the outer face of the far bearing to the plane of the leg; drill its end ${cuts.shaft.tapDrill} by ${cuts.shaft.drillDepth} deep and tap ${cuts.shaft.innerThread} for ${cuts.shaft.threadDepth} of full thread. Clamp it; chips and cutting oil: eye protection.`,
+    text(
+      `Hip shaft: ${cuts.shaft.thread} bolt of class ${cuts.shaft.propertyClass}, at least ${cuts.shaft.leastLength} from the outer face of the far bearing to the plane of the leg; drill its end ${cuts.shaft.tapDrill} by ${cuts.shaft.drillDepth} deep and tap ${cuts.shaft.innerThread} for ${cuts.shaft.threadDepth} of full thread. Clamp it; chips and cutting oil: eye protection.`,
+    ),
     table(
+      'Bolts to buy',
       ['bolts', 'count', 'at least'],
       cuts.bolts.map((one) => [`${one.thread} class ${one.propertyClass}, ${one.group}`, one.count, one.leastLength]),
     ),
-    '## Presses',
+    heading('Presses'),
     table(
+      'Pins to press in',
       ['pin', 'joint', 'hole', 'interference', 'force into one boss, up to', 'hoop stress at the bore'],
       plan.presses.map((one) => [one.pin, one.joint, one.hole, one.interference, one.pressingForce, one.boreHoopStress]),
     ),
+    plan.bonds.length === 0 ? undefined : heading('Bonds'),
     plan.bonds.length === 0
-      ? ''
-      : `## Bonds\n\n${table(
+      ? undefined
+      : table(
+          'Ends to bond',
           ['joint', 'adhesive', 'bonded length', 'gap around the cord', 'locked beside the bond'],
           plan.bonds.map((one) => [
             one.joint,
@@ -48,14 +59,16 @@ export function assemblyText(plan: AssemblyPlan): string {
             one.gap,
             one.mechanicalLock ? 'yes' : 'no: add a knot or cone',
           ]),
-        )}`,
-    '## Windings',
+        ),
+    heading('Windings'),
     table(
+      'How each cord lies',
       ['joint', 'spans', 'lay at', 'turns on the pinion', 'wrap of each branch on the drum', 'least wrap left'],
       windings.map((one) => [one.joint, one.arrangement, one.layAt, significant(one.pinionTurns.si, 3), one.drumWrap, one.leastDrumWrap]),
     ),
-    '## Tensioners',
+    heading('Tensioners'),
     table(
+      'How far each tensioner is turned',
       [
         'joint',
         'screw',
@@ -81,22 +94,26 @@ export function assemblyText(plan: AssemblyPlan): string {
         one.tensionPerTurn,
       ]),
     ),
-    '## Tightening, in order',
+    heading('Tightening, in order'),
     table(
+      'Screws in their order',
       ['', 'what', 'screws', 'passes', 'preload', 'remark'],
       plan.tightening.map((one, i) => [i + 1, one.what, `${one.count} × ${one.thread}`, one.passes.join(', '), one.preload, one.remark]),
     ),
-    '## Order of work',
-    plan.steps.map((step, i) => `${i + 1}. ${step}`).join('\n'),
-    '## Again after a day and a week',
+    heading('Order of work'),
+    steps(plan.steps),
+    heading('Again after a day and a week'),
     table(
+      'What to look at again',
       ['when', 'what', 'expect'],
       plan.followUps.map((one) => [one.when, one.what, one.expect]),
     ),
-    '## Taken because the specification does not say',
+    heading('Taken because the specification does not say'),
     table(
+      'Values taken and why',
       ['what', 'taken', 'why'],
       plan.assumed.map((one) => [one.what, one.value, one.why]),
     ),
-  ])
+  ]
+  return { title: `${leg.name}: assembly plan`, blocks: blocks.filter((block) => block !== undefined) }
 }

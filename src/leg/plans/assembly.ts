@@ -2,7 +2,7 @@ import { type In, quantity, significant } from '../../units/index.js'
 import { JOINTS, type Joint } from '../numbers.js'
 import { CAUTIONS } from '../report/content.js'
 import type { Leg } from '../specification/describe.js'
-import { assemblyText } from './assembly-text.js'
+import { assemblyPage } from './assembly-text.js'
 import { type Assumed, benchLeg } from './bench.js'
 import { type CutList, cutList, END_DIAMETERS } from './cut-list.js'
 import { type BondStep, bonds, type PressStep, presses, type TighteningStep, tightening } from './fastening-steps.js'
@@ -25,7 +25,7 @@ export interface FollowUp {
   readonly expect: string
 }
 
-/** How to put a leg together: cut list, windings, settings, torques, order, cautions. Plain data; `assemblyText` renders it. */
+/** How to put a leg together: cut list, windings, settings, torques, order, cautions. Plain data; `assemblyPage` renders it. */
 export interface AssemblyPlan {
   readonly leg: Leg
   readonly cautions: readonly string[]
@@ -132,7 +132,7 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
         .map(({ joint }) => `${joint}: the pin is loose in its boss on average; it must be held by something else`),
     ],
   }
-  return displayed(plan, assemblyText)
+  return displayed(plan, assemblyPage)
 }
 
 /** A tenth of a right angle or so is kept before an anchor. */

@@ -1,9 +1,10 @@
 import { significant } from '../../units/index.js'
 import { type AssessOptions, assess } from '../assess.js'
+import { markdownPage, type Page, points, table, text } from '../report/blocks.js'
 import { placeOf, reserveText, standing, verdictText } from '../report/content.js'
 import type { Assessment, CheckResult } from '../result.js'
 import type { Leg } from '../specification/describe.js'
-import { displayed, page, points, table, valueText } from './show.js'
+import { displayed, valueText } from './show.js'
 import { fieldAt, type LegChanges, withFields } from './with-fields.js'
 
 /** One check in both designs; absent where it does not apply to one of them. */
@@ -60,33 +61,40 @@ export function compareAssessments(before: Assessment, after: Assessment, change
       factor: a === undefined || b === undefined || b.reserve === 0 ? undefined : a.reserve / b.reserve,
     }
   })
-  return displayed({ changed, leg: after.leg, before, after, checks }, comparisonText)
+  return displayed({ changed, leg: after.leg, before, after, checks }, comparisonPage)
 }
 
 /** Both verdicts side by side as Markdown: what was changed, what moved, what fails on either side. */
-export function comparisonText({ changed, before, after, checks }: Comparison): string {
+export const comparisonText = (comparison: Comparison): string => markdownPage(comparisonPage(comparison))
+
+/** Both verdicts side by side as a page. @internal */
+export function comparisonPage({ changed, before, after, checks }: Comparison): Page {
   const moved = checks.filter(({ factor }) => factor === undefined || Math.abs(factor - 1) > 0.005)
   const cellOf = (check: CheckResult | undefined) =>
     check === undefined ? 'not made' : `${reserveText(check.reserve)}, ${standing(check)} (${check.caseTitle.toLowerCase()})`
-  return page([
-    `# ${after.leg.name}: two designs side by side`,
-    table(
-      ['field', 'before', 'after'],
-      changed.map((one) => [one.path, one.before, one.after]),
-    ),
-    points([`Before: ${verdictText(before)}`, `After: ${verdictText(after)}`]),
-    moved.length === 0
-      ? 'No reserve changes.'
-      : table(
-          ['part', 'how it fails', 'reserve before', 'reserve after', 'factor'],
-          moved.map((one) => [
-            one.place,
-            ((one.after ?? one.before) as CheckResult).mode,
-            cellOf(one.before),
-            cellOf(one.after),
-            one.factor === undefined ? '' : significant(one.factor, 3),
-          ]),
-        ),
-    `${checks.length - moved.length} checks are the same in both. Estimates for trained judgement.`,
-  ])
+  return {
+    title: `${after.leg.name}: two designs side by side`,
+    blocks: [
+      table(
+        'What was changed',
+        ['field', 'before', 'after'],
+        changed.map((one) => [one.path, one.before, one.after]),
+      ),
+      points([`Before: ${verdictText(before)}`, `After: ${verdictText(after)}`]),
+      moved.length === 0
+        ? text('No reserve changes.')
+        : table(
+            'Reserves that moved',
+            ['part', 'how it fails', 'reserve before', 'reserve after', 'factor'],
+            moved.map((one) => [
+              one.place,
+              ((one.after ?? one.before) as CheckResult).mode,
+              cellOf(one.before),
+              cellOf(one.after),
+              one.factor === undefined ? '' : significant(one.factor, 3),
+            ]),
+          ),
+      text(`${checks.length - moved.length} checks are the same in both. Estimates for trained judgement.`),
+    ],
+  }
 }

@@ -1,10 +1,13 @@
 import { significant } from '../../units/index.js'
 import { JOINTS } from '../numbers.js'
+import { heading, led, markdownPage, type Page, points, steps, table, text } from '../report/blocks.js'
 import type { ControlSheet, JointControl } from './control.js'
-import { page, points, table } from './show.js'
 
 /** The control sheet as Markdown. */
-export function controlText(sheet: ControlSheet): string {
+export const controlText = (sheet: ControlSheet): string => markdownPage(controlPage(sheet))
+
+/** The control sheet as a page. @internal */
+export function controlPage(sheet: ControlSheet): Page {
   const { motor, joints, gravity, leg } = sheet
   const rows: readonly (readonly [string, (one: JointControl) => unknown])[] = [
     ['motor turns per joint turn, with sign', ({ ratio, sign }) => significant(sign * ratio.si, 5)],
@@ -24,14 +27,14 @@ export function controlText(sheet: ControlSheet): string {
     ['damping gain with it, joint / motor', ({ gains }) => `${gains.damping} / ${gains.motorDamping}`],
     ['motor torque ripple of one count through it', ({ gains }) => gains.ripple],
   ]
-  return page([
-    `# ${leg.name}: control sheet`,
-    '## Conventions',
+  const blocks = [
+    heading('Conventions'),
     points(sheet.conventions),
-    '## Cautions',
+    heading('Cautions'),
     points(sheet.cautions),
-    '## Motor',
+    heading('Motor'),
     table(
+      'The motor in named conventions',
       ['', 'value'],
       [
         ['pole pairs', motor.polePairs ?? 'not given: count them'],
@@ -43,14 +46,18 @@ export function controlText(sheet: ControlSheet): string {
         ['the same with the winding as hot as walking makes it', motor.hottestPhaseResistance],
       ],
     ),
-    '## Joints',
+    heading('Joints'),
     table(
+      'Numbers of each joint',
       ['', ...JOINTS],
       rows.map(([name, of]) => [name, ...JOINTS.map((joint) => of(joints[joint]))]),
     ),
-    `Gravity feed-forward, leg in the air and the body level: hip ${gravity.thigh} × sin(hip) + ${gravity.shank} × sin(hip + knee); knee ${gravity.shank} × sin(hip + knee).`,
-    '## Current limits and what each protects',
+    text(
+      `Gravity feed-forward, leg in the air and the body level: hip ${gravity.thigh} × sin(hip) + ${gravity.shank} × sin(hip + knee); knee ${gravity.shank} × sin(hip + knee).`,
+    ),
+    heading('Current limits and what each protects'),
     table(
+      'Current limits',
       ['joint', 'limit', 'for', 'peak phase', 'rms phase', 'joint torque', 'protects'],
       JOINTS.flatMap((joint) =>
         joints[joint].currentLimits.map((one) => [
@@ -64,10 +71,11 @@ export function controlText(sheet: ControlSheet): string {
         ]),
       ),
     ),
-    '## Gains: why these and not more',
-    ...JOINTS.map((joint) => `**${joint}**\n\n${points(joints[joint].gains.reasoning)}`),
-    '## Homing that finds a slipped cord',
+    heading('Gains: why these and not more'),
+    ...JOINTS.flatMap((joint) => [led(joint, ''), points(joints[joint].gains.reasoning)]),
+    heading('Homing that finds a slipped cord'),
     table(
+      'Homing of each joint',
       ['joint', 'current', 'joint torque', 'counts from stop to stop', 'tolerance', 'smallest slip that shows'],
       JOINTS.map((joint) => {
         const { homing } = joints[joint]
@@ -81,11 +89,13 @@ export function controlText(sheet: ControlSheet): string {
         ]
       }),
     ),
-    joints.hip.homing.procedure.map((step, i) => `${i + 1}. ${step}`).join('\n'),
-    '## Taken because the specification does not say',
+    steps(joints.hip.homing.procedure),
+    heading('Taken because the specification does not say'),
     table(
+      'Values taken and why',
       ['what', 'taken', 'why'],
       sheet.assumed.map((one) => [one.what, one.value, one.why]),
     ),
-  ])
+  ]
+  return { title: `${leg.name}: control sheet`, blocks }
 }

@@ -12,7 +12,7 @@ import type { Leg } from '../specification/describe.js'
 import { type Assumed, angle, benchLeg, count, ratio, torque } from './bench.js'
 import { type Gains, type GravityTerms, gainsOf, gravityTerms } from './control-gains.js'
 import { type CurrentLimit, continuousTorque, currentLimit, mechanicalTorque, pulseCurrent } from './control-limits.js'
-import { controlText } from './control-text.js'
+import { controlPage } from './control-text.js'
 import { displayed } from './show.js'
 
 /** What the sheet needs and the specification does not hold. */
@@ -67,7 +67,7 @@ export interface JointControl {
   readonly homing: HomingCheck
 }
 
-/** Numbers to type into a motor controller, each in a named convention. Plain data; `controlText` renders it. */
+/** Numbers to type into a motor controller, each in a named convention. Plain data; `controlPage` renders it. */
 export interface ControlSheet {
   readonly leg: Leg
   readonly conventions: readonly string[]
@@ -157,7 +157,7 @@ export function controlSheet(leg: Leg, options: ControlOptions = {}): ControlShe
     ],
     cautions: CAUTIONS,
   }
-  return displayed(sheet, controlText)
+  return displayed(sheet, controlPage)
 }
 
 const hottest = (joints: ReturnType<typeof workOut>['joints']) =>

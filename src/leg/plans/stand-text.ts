@@ -1,32 +1,43 @@
 import { significant } from '../../units/index.js'
-import { page, points, table } from './show.js'
+import { code, heading, led, markdownPage, type Page, points, subheading, table, text } from '../report/blocks.js'
 import type { StandPlan } from './stand.js'
 
 /** The plan for the test stand as Markdown. */
-export function standText({ leg, measurements, cautions }: StandPlan): string {
-  return page([
-    `# ${leg.name}: plan for the test stand`,
-    '## Cautions',
-    points(cautions),
-    '## In order of what it tells',
-    'What a measurement tells: how far the reserves near their limit move, together, while its field runs through its range (natural logarithms).',
-    table(
-      ['', 'measurement', 'compare', 'predicted', 'band', 'corrects', 'tells', 'moves most'],
-      measurements.map((one, i) => [
-        i + 1,
-        one.what,
-        one.predictedIs,
-        one.predicted,
-        one.band.join(' to '),
-        one.corrects ?? 'nothing: compare only',
-        significant(one.information, 2),
-        one.moves ?? '',
+export const standText = (plan: StandPlan): string => markdownPage(standPage(plan))
+
+/** The plan for the test stand as a page. @internal */
+export function standPage({ leg, measurements, cautions }: StandPlan): Page {
+  return {
+    title: `${leg.name}: plan for the test stand`,
+    blocks: [
+      heading('Cautions'),
+      points(cautions),
+      heading('In order of what it tells'),
+      text(
+        'What a measurement tells: how far the reserves near their limit move, together, while its field runs through its range (natural logarithms).',
+      ),
+      table(
+        'Measurements, the most telling first',
+        ['', 'measurement', 'compare', 'predicted', 'band', 'corrects', 'tells', 'moves most'],
+        measurements.map((one, i) => [
+          i + 1,
+          one.what,
+          one.predictedIs,
+          one.predicted,
+          one.band.join(' to '),
+          one.corrects ?? 'nothing: compare only',
+          significant(one.information, 2),
+          one.moves ?? '',
+        ]),
+      ),
+      heading('How'),
+      ...measurements.flatMap((one, i) => [
+        subheading(`${i + 1}. ${one.what}`),
+        text(one.how),
+        led('Caution:', one.caution),
+        text(`First lines of its log, which goes to learn under the name "${one.log}":`),
+        code(one.csv),
       ]),
-    ),
-    '## How',
-    ...measurements.map(
-      (one, i) =>
-        `### ${i + 1}. ${one.what}\n\n${one.how}\n\n**Caution:** ${one.caution}\n\nLog, given to \`learn\` as \`${one.log}\`:\n\n\`\`\`\n${one.csv}\`\`\``,
-    ),
-  ])
+    ],
+  }
 }

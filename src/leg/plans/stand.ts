@@ -13,7 +13,7 @@ import { bareSheet } from '../sheet.js'
 import type { Leg } from '../specification/describe.js'
 import { angle, benchDrive, force, length, ratio } from './bench.js'
 import { displayed } from './show.js'
-import { standText } from './stand-text.js'
+import { standPage } from './stand-text.js'
 import { shareLeft } from './tensioning.js'
 
 /** One measurement: what to do, what the model expects, how to log it. */
@@ -72,7 +72,7 @@ export function standPlan(leg: Leg): StandPlan {
     heating(leg, x),
     foot(leg, ends),
   ].sort((a, b) => b.information - a.information || (a.log < b.log ? -1 : 1))
-  return displayed({ leg, measurements, cautions: CAUTIONS }, standText)
+  return displayed({ leg, measurements, cautions: CAUTIONS }, standPage)
 }
 
 type Variation = (x: LegNumbers, which: 'low' | 'high') => LegNumbers

@@ -70,3 +70,6 @@ export function footText({ foot }: Assessment): readonly string[] {
     `Resonance with the leg in the air, motor held: hip ${resonance.hip.motorLocked}, knee ${resonance.knee.motorLocked}; a controller on the motor side can usually reach ${usableBandwidth}.`,
   ]
 }
+
+/** A name of the code as words: `wrapAngle` is `wrap angle`. */
+export const words = (name: string): string => name.replaceAll(/([a-z])([A-Z])/g, '$1 $2').toLowerCase()

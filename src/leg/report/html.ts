@@ -2,9 +2,21 @@ import type { Step } from '../../formula/index.js'
 import type { Assessment, CheckResult } from '../result.js'
 import { chartTable } from './chart-table.js'
 import { reportCharts } from './charts.js'
-import { bandText, CAUTIONS, capital, EVIDENCE, footText, placeOf, priorsText, reserveText, standing, verdictText } from './content.js'
+import {
+  bandText,
+  CAUTIONS,
+  capital,
+  EVIDENCE,
+  footText,
+  placeOf,
+  priorsText,
+  reserveText,
+  standing,
+  verdictText,
+  words,
+} from './content.js'
+import { escaped, htmlDocument, htmlTable } from './html-parts.js'
 import type { ReportPicture } from './pictures.js'
-import { STYLE } from './style.js'
 
 /**
  * The assessment as one self-contained HTML page: opens without network, prints, follows light and dark, works by keyboard and screen reader.
@@ -12,22 +24,10 @@ import { STYLE } from './style.js'
  */
 export function htmlReport(assessment: Assessment, pictures?: readonly ReportPicture[]): string {
   const { leg, checks, cases, governing } = assessment
-  const title = `${leg.name}: calculation sheet`
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${escaped(title)}</title>
-<style>${STYLE}</style>
-</head>
-<body>
-<header>
-<h1>${escaped(title)}</h1>
-${leg.remark === undefined ? '' : `<p class="remark">${escaped(leg.remark)}</p>`}
-</header>
-<main>
-<section aria-labelledby="verdict">
+  return htmlDocument(
+    `${leg.name}: calculation sheet`,
+    leg.remark,
+    `<section aria-labelledby="verdict">
 <h2 id="verdict">Verdict</h2>
 <p class="verdict ${assessment.holds ? 'holds' : 'fails'}">${escaped(verdictText(assessment))}</p>
 <p>${escaped(governing.sentence)}</p>
@@ -41,7 +41,7 @@ ${leg.remark === undefined ? '' : `<p class="remark">${escaped(leg.remark)}</p>`
 <section aria-labelledby="checks">
 <h2 id="checks">Checks, nearest to its limit first</h2>
 <p>Reserve is capacity over demand; temperatures are compared as rises above the air. The order is by reserve over the reserve wanted. The range takes every uncertain value at its bad end, and at its good end.</p>
-${table(
+${htmlTable(
   'Every check with its reserve',
   ['standing', 'part', 'how it fails', 'load case', 'demand', 'capacity', 'reserve', 'wanted', 'range'],
   checks.map((check, i) => [
@@ -64,7 +64,7 @@ ${chartsHtml(pictures ?? reportCharts(assessment).map((one) => ({ ...one, svg: u
 <section aria-labelledby="cases">
 <h2 id="cases">Load cases</h2>
 <dl>${cases.map((one) => `<dt>${escaped(one.title)}</dt><dd>${escaped(one.story)}</dd>`).join('')}</dl>
-${table(
+${htmlTable(
   'What each load case asks of each joint',
   [
     'load case',
@@ -109,8 +109,8 @@ ${unsettledHtml(assessment)}
 <section aria-labelledby="foot">
 <h2 id="foot">The foot</h2>
 <ul>${footText(assessment)
-    .map((line) => `<li>${escaped(line)}</li>`)
-    .join('')}</ul>
+      .map((line) => `<li>${escaped(line)}</li>`)
+      .join('')}</ul>
 </section>
 <section aria-labelledby="measure">
 <h2 id="measure">What to measure first</h2>
@@ -122,17 +122,14 @@ ${checks.map(checkHtml).join('\n')}
 </section>
 <section aria-labelledby="open">
 <h2 id="open">Values that the specification left open</h2>
-${table(
+${htmlTable(
   'Defaults and their reasons',
   ['field', 'taken', 'why', 'evidence'],
   leg.defaults.map(({ path, value, why }) => [path, value, why.where, EVIDENCE[why.level] ?? why.level].map(escaped)),
 )}
 ${assessment.notMade.length === 0 ? '' : `<h3>Checks not made</h3><ul>${assessment.notMade.map(({ id, why }) => `<li>${escaped(id)}: ${escaped(why)}</li>`).join('')}</ul>`}
-</section>
-</main>
-</body>
-</html>
-`
+</section>`,
+  )
 }
 
 function chartsHtml(pictures: readonly ReportPicture[]): string {
@@ -150,7 +147,7 @@ function figure({ id, chart, svg }: ReportPicture): string {
 <h3 id="${name}-title">${escaped(chart.title)}</h3>
 <div class="wide picture">${picture}</div>
 <figcaption id="${name}-text">${escaped(chart.description)}</figcaption>
-<details><summary>Numbers of this chart</summary>${table(
+<details><summary>Numbers of this chart</summary>${htmlTable(
     chart.title,
     head,
     rows.map((cells) => cells.map(escaped)),
@@ -188,18 +185,4 @@ function stepHtml(step: Step): string {
   const assumes = step.assumes.length === 0 ? '' : `<br><small>Assumes: ${escaped(step.assumes.join('; '))}.</small>`
   const notes = step.notes.map((note) => `<br><strong>Outside: ${escaped(note)}.</strong>`).join('')
   return `<li><strong>${escaped(step.title)}</strong> <code>${escaped(step.formula)}</code><br>${list(step.inputs)} → ${list(step.results)}${assumes}${notes}</li>`
-}
-
-const words = (name: string) => name.replaceAll(/([a-z])([A-Z])/g, '$1 $2').toLowerCase()
-
-const ENTITIES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' }
-const escaped = (text: string) => text.replaceAll(/[&<>"']/g, (c) => ENTITIES[c] as string)
-
-/** A table with a caption; cells are HTML. */
-function table(caption: string, head: readonly string[], rows: readonly (readonly string[])[]): string {
-  const body = rows.map((cells) => `<tr>${cells.map((text) => `<td>${text}</td>`).join('')}</tr>`).join('\n')
-  return `<div class="wide" tabindex="0" role="region" aria-label="${escaped(caption)}"><table>
-<caption>${escaped(caption)}</caption>
-<thead><tr>${head.map((text) => `<th scope="col">${escaped(text)}</th>`).join('')}</tr></thead>
-<tbody>${body}</tbody></table></div>`
 }

@@ -1,6 +1,19 @@
 import type { Step } from '../../formula/index.js'
 import type { Assessment, CheckResult } from '../result.js'
-import { bandText, CAUTIONS, capital, EVIDENCE, footText, placeOf, priorsText, reserveText, standing, verdictText } from './content.js'
+import { markdownTable } from './blocks.js'
+import {
+  bandText,
+  CAUTIONS,
+  capital,
+  EVIDENCE,
+  footText,
+  placeOf,
+  priorsText,
+  reserveText,
+  standing,
+  verdictText,
+  words,
+} from './content.js'
 
 /** The assessment as a calculation sheet in Markdown: verdict, ranked checks, load cases, each check's calculation folded under it. */
 export function markdownReport(assessment: Assessment): string {
@@ -16,7 +29,7 @@ export function markdownReport(assessment: Assessment): string {
     CAUTIONS.map((caution) => `- ${caution}`).join('\n'),
     '## Checks, nearest to its limit first',
     'Reserve is capacity over demand; temperatures are compared as rises above the air. The order is by reserve over the reserve wanted. The range takes every uncertain value at its bad end, and at its good end.',
-    table(
+    markdownTable(
       ['', 'part', 'how it fails', 'load case', 'demand', 'capacity', 'reserve', 'wanted', 'range'],
       checks.map((check) => [
         standing(check),
@@ -32,7 +45,7 @@ export function markdownReport(assessment: Assessment): string {
     ),
     '## Load cases',
     cases.map((one) => `- **${one.title}.** ${one.story}`).join('\n'),
-    table(
+    markdownTable(
       [
         'load case',
         'foot force',
@@ -85,7 +98,7 @@ export function markdownReport(assessment: Assessment): string {
     '## Calculations',
     ...checks.map(checkText),
     '## Values that the specification left open',
-    table(
+    markdownTable(
       ['field', 'taken', 'why', 'evidence'],
       leg.defaults.map(({ path, value, why }) => [path, value, why.where, EVIDENCE[why.level] ?? why.level]),
     ),
@@ -126,13 +139,4 @@ function stepText(step: Step, i: number): string {
       .join('; ')
   const notes = step.notes.map((note) => ` *Outside: ${note}.*`).join('')
   return `${i + 1}. **${step.title}** (\`${step.formula}\`): ${list(step.inputs)} → **${list(step.results)}**${notes}`
-}
-
-const words = (name: string) => name.replaceAll(/([a-z])([A-Z])/g, '$1 $2').toLowerCase()
-
-const cell = (text: string) => text.replaceAll('|', '\\|').replaceAll(/\s+/g, ' ')
-
-function table(head: readonly string[], rows: readonly (readonly string[])[]): string {
-  const line = (cells: readonly string[]) => `| ${cells.map(cell).join(' | ')} |`
-  return [line(head), line(head.map(() => '---')), ...rows.map(line)].join('\n')
 }

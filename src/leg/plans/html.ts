@@ -1,0 +1,26 @@
+import { escaped, htmlDocument, htmlSection } from '../report/html-parts.js'
+import type { Leg } from '../specification/describe.js'
+import { type AssemblyOptions, assemblyPlan } from './assembly.js'
+import { assemblyPage } from './assembly-text.js'
+import { type ControlOptions, controlSheet } from './control.js'
+import { controlPage } from './control-text.js'
+import { standPlan } from './stand.js'
+import { standPage } from './stand-text.js'
+
+/**
+ * Assembly plan, control sheet and plan for the test stand of a leg as one self-contained HTML page for the workshop: opens without network,
+ * prints, follows light and dark, works by keyboard and screen reader.
+ */
+export function htmlPlans(leg: Leg, options: AssemblyOptions & ControlOptions = {}): string {
+  const pages = [
+    ['assembly', assemblyPage(assemblyPlan(leg, options))],
+    ['control', controlPage(controlSheet(leg, options))],
+    ['stand', standPage(standPlan(leg))],
+  ] as const
+  const links = pages.map(([id, { title }]) => `<li><a href="#${id}">${escaped(title)}</a></li>`).join('')
+  return htmlDocument(
+    `${leg.name}: workshop sheets`,
+    leg.remark,
+    `<nav aria-label="Sheets"><ul>${links}</ul></nav>\n${pages.map(([id, page]) => htmlSection(id, page)).join('\n')}`,
+  )
+}
