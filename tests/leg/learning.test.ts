@@ -21,6 +21,10 @@ const decay = (start: number, a: number) =>
     return `${days},${start / (1 + a * Math.log10(days * 24)) + 5 * scatter(i)}`
   }).join('\n')}\n`
 
+/** A dial gauge that does not start at zero. */
+const give = (slope: number) =>
+  `upright force [N],upright deflection [mm]\n${[0, 5, 10, 15, 20, 25, 20, 15, 10, 5, 0].map((f, i) => `${f},${0.2 + slope * f + 0.2 * scatter(i)}`).join('\n')}`
+
 const bandOf = (one: Leg, joint: 'hip' | 'knee') => one.drives[joint].friction
 
 describe('what a log teaches', () => {
@@ -54,19 +58,62 @@ describe('what a log teaches', () => {
     expect(moved[0]!.interval).toBeDefined()
   })
 
-  test('axial rigidity from the windup of a clamped drive without friction: Hooke over spans and arcs', () => {
-    // With next to no friction the arcs stretch freely: K = EA r² (1/a + 1/b), a = b = span + half pinion arc + drum arc of each branch.
-    const slick = describeLeg({ ...leg, drives: { ...leg.drives, knee: { ...leg.drives.knee, friction: [1e-6, 1e-6, 1e-6] } } } as never)
-    const [R, r, C] = [0.0448, 0.008, 0.118]
+  // With next to no friction the arcs stretch freely: K = EA r² (1/a + 1/b), a = b = span + half pinion arc + drum arc of each branch.
+  const slick = describeLeg({
+    ...leg,
+    drives: {
+      hip: { ...leg.drives.hip, friction: [1e-6, 1e-6, 1e-6] },
+      knee: { ...leg.drives.knee, friction: [1e-6, 1e-6, 1e-6] },
+    },
+  } as never)
+  const hooke = ([R, r, C]: readonly [number, number, number], rigidity: number, noise = 0.001) => {
     const theta = Math.PI + 2 * Math.asin((R + r) / C)
     const span = Math.sqrt(C * C - (R + r) ** 2)
     const free = span + (r * (theta + 6 * Math.PI)) / 2 + (R * theta) / 2
-    const stiffness = (2 * 30e3 * R * R) / free
+    const stiffness = (2 * rigidity * R * R) / free
     const rows = [0, 2, 4, 6, 8, 6, 4, 2, 0].map(
-      (torque, i) => `${torque},${((torque / stiffness) * 180) / Math.PI + 0.3 + 0.001 * scatter(i)}`,
+      (torque, i) => `${torque},${((torque / stiffness) * 180) / Math.PI + 0.3 + noise * scatter(i)}`,
     )
-    const { leg: next } = learn(slick, { 'windup knee': `joint torque [N m],joint angle [deg]\n${rows.join('\n')}` }, cases)
+    return `joint torque [N m],joint angle [deg]\n${rows.join('\n')}`
+  }
+  const [knee, hip] = [
+    [0.0448, 0.008, 0.118],
+    [0.0496, 0.008, 0.074],
+  ] as const
+
+  test('axial rigidity from the windup of a clamped drive without friction: Hooke over spans and arcs', () => {
+    const { leg: next } = learn(slick, { 'windup knee': hooke(knee, 30e3) }, cases)
     expect(next.cords.braid!.axialRigidity.in('kN')).toBeCloseTo(30, 1)
+  })
+
+  test('two logs of one cord are taken together, each by its certainty, and a disagreement is told', () => {
+    const alone = learn(slick, { 'windup hip': hooke(hip, 30e3, 1) }, cases)
+    const both = learn(slick, { 'windup knee': hooke(knee, 30e3, 1), 'windup hip': hooke(hip, 30e3, 1) }, cases)
+    const width = ({ moved }: typeof both) => {
+      const [low, high] = moved.at(-1)!.interval!.map(Number.parseFloat) as [number, number]
+      return high - low
+    }
+    expect(Math.abs(both.leg.cords.braid!.axialRigidity.in('kN') - 30)).toBeLessThan(width(both))
+    expect(width(both)).toBeLessThan(width(alone))
+    expect(both.remarks).toEqual([])
+    const apart = learn(slick, { 'windup knee': hooke(knee, 20e3), 'windup hip': hooke(hip, 30e3) }, cases)
+    expect(apart.leg.cords.braid!.axialRigidity.in('kN')).toBeGreaterThan(20)
+    expect(apart.leg.cords.braid!.axialRigidity.in('kN')).toBeLessThan(30)
+    expect(apart.remarks.map(({ what }) => what)).toEqual(['disagreement'])
+  })
+
+  test('the give of the foot corrects nothing, but is laid beside the model', () => {
+    const { predicted } = learn(leg, { footDeflection: give(0.04) }, cases).compared[0]!
+    const model = predicted.in('mm/N')
+    const at = (slope: number) => learn(leg, { footDeflection: give(slope) }, cases)
+    const agreeing = at(model).compared[0]!
+    expect(agreeing.state).toBe('agrees')
+    // A straight line through readings whose scatter sums to nothing in the first order: the slope they were made with.
+    expect(agreeing.measured!.in('mm/N')).toBeCloseTo(model, 3)
+    expect(at(2 * model).compared[0]!.state).toBe('above')
+    expect(at(0.5 * model).compared[0]!.state).toBe('below')
+    expect(at(2 * model).leg).toEqual(leg)
+    expect(learntText(at(2 * model))).toContain('look for play')
   })
 
   test('ends pulled to failure', () => {

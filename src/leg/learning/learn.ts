@@ -1,25 +1,23 @@
-import { fitLeastSquares, studentTQuantile } from '../../numeric/index.js'
 import { InputError, type Kind, nearName, Quantity, show, significant } from '../../units/index.js'
 import { type AssessOptions, assess } from '../assess.js'
-import { JOINTS, type Joint } from '../numbers.js'
-import { benchLeg } from '../plans/bench.js'
+import { JOINTS, type Joint, legNumbers, prepare } from '../numbers.js'
+import { benchLeg, uprightCompliance } from '../plans/bench.js'
 import { type Comparison, compareAssessments } from '../plans/compare.js'
 import { displayed, valueText } from '../plans/show.js'
 import { fieldAt, withFields } from '../plans/with-fields.js'
 import { heading, markdownPage, type Page, points, table, text } from '../report/blocks.js'
 import { verdictText } from '../report/content.js'
 import type { Leg } from '../specification/describe.js'
+import type { Band } from '../specification/fields.js'
+import { type Found, fitted, LEAST_READINGS, pooled, type SpikeOptions, scattered, slopeOf } from './estimate.js'
 import { type LogRemark, type ReadLog, readLog } from './logs.js'
-import { COLUMNS, type Estimate, estimateOf, MEASUREMENTS, type MeasurementId } from './measurements.js'
+import { COLUMNS, estimateOf, MEASUREMENTS, type MeasurementId } from './measurements.js'
 
 /** Logs by measurement and joint: `{ 'pretension knee': csv, 'cordFriction hip': csv }`. */
 export type StandLogs = Readonly<Record<string, string>>
 
 /** What `learn` may be told. */
-export interface LearnOptions extends AssessOptions {
-  /** Readings far outside the scatter of the rest: left out of the fit (default) or kept in it. They are reported either way. */
-  readonly spikes?: 'leaveOut' | 'keep'
-}
+export interface LearnOptions extends AssessOptions, SpikeOptions {}
 
 /** A field that the logs corrected. */
 export interface MovedField {
@@ -34,20 +32,31 @@ export interface MovedField {
   readonly state: 'corrected' | 'confirmed' | 'undetermined'
 }
 
+/** A measurement that corrects no field, beside what the corrected leg predicts. */
+export interface ComparedLog {
+  readonly log: string
+  readonly what: string
+  readonly predicted: Quantity<Kind>
+  /** What the uncertain values of the leg let it be. */
+  readonly band: readonly [Quantity<Kind>, Quantity<Kind>]
+  /** Measured, with its interval of 95 % confidence; absent where the readings do not tell it. */
+  readonly measured: Quantity<Kind> | undefined
+  readonly interval: readonly [Quantity<Kind>, Quantity<Kind>] | undefined
+  /** `agrees` where interval and band overlap. */
+  readonly state: 'agrees' | 'above' | 'below' | 'undetermined'
+  /** What to think of it. */
+  readonly means: string
+}
+
 /** What was learnt. */
 export interface Learnt {
   readonly leg: Leg
   readonly moved: readonly MovedField[]
+  readonly compared: readonly ComparedLog[]
   readonly remarks: readonly LogRemark[]
   /** Old and new verdict side by side. */
   readonly comparison: Comparison
 }
-
-/** Readings farther than this many robust deviations from the rest are spikes. */
-const SPIKE = 6
-/** The median of absolute deviations of a normal scatter, over its standard deviation. */
-const MAD = 0.6744897501960817
-const LEAST_READINGS = 3
 
 /**
  * Corrects a leg's fields from logs of the test stand and assesses it again. Each log is CSV with the header that the stand plan lists.
@@ -61,6 +70,8 @@ export function learn(leg: Leg, logs: StandLogs, options: LearnOptions = {}): Le
   let next = leg
   const moved: MovedField[] = []
   const remarks: LogRemark[] = []
+  const toCompare: { log: string; rows: ReadLog['rows'] }[] = []
+  const earlier = new Map<string, Found>()
   for (const { log, id, joint, text } of entries) {
     const read = readLog(log, text, COLUMNS[id])
     remarks.push(...read.remarks)
@@ -74,39 +85,27 @@ export function learn(leg: Leg, logs: StandLogs, options: LearnOptions = {}): Le
       continue
     }
     const estimate = estimateOf(benchLeg(next), id, joint)
-    if (estimate.kind === 'comparison') continue
+    if (estimate.kind === 'comparison') {
+      toCompare.push({ log, rows: read.rows })
+      continue
+    }
     const found =
       estimate.kind === 'scatter' ? scattered(log, read, estimate, remarks, options) : fitted(log, read, estimate, remarks, options)
     for (const one of found) {
-      const before = fieldAt(next, one.path)
-      const old = before instanceof Quantity ? before.si : (before as { typical?: number } | undefined)?.typical
-      const isBand = !(before instanceof Quantity)
-      const kind: Kind = before instanceof Quantity ? (before.kind as Kind) : 'ratio'
-      const written = (x: number) => (isBand ? significant(x, 4) : String(new Quantity(x, kind)))
-      const interval = one.interval?.map(written) as [string, string] | undefined
-      if (one.interval === undefined) {
-        moved.push({
+      const known = earlier.get(one.path)
+      const together = known === undefined || one.interval === undefined ? undefined : pooled(known, one)
+      if (together !== undefined && together.apart > APART)
+        remarks.push({
           log,
-          path: one.path,
-          before: valueText(before),
-          after: valueText(before),
-          interval,
-          readings: one.readings,
-          state: 'undetermined',
+          line: undefined,
+          what: 'disagreement',
+          message: `${one.path} comes out ${significant(together.apart, 3)} combined standard errors from an earlier log; both are taken together, but one of them measured something else`,
         })
-        continue
-      }
-      const changed = withFields(next, { [one.path]: isBand ? bandOf(one) : new Quantity(one.value, kind) })
-      moved.push({
-        log,
-        path: one.path,
-        before: valueText(before),
-        after: valueText(fieldAt(changed, one.path)),
-        interval,
-        readings: one.readings,
-        state: old !== undefined && old >= one.interval[0] && old <= one.interval[1] ? 'confirmed' : 'corrected',
-      })
-      next = changed
+      const taken = together?.one ?? one
+      if (one.interval !== undefined) earlier.set(one.path, taken)
+      const { field, corrected } = correct(next, log, taken)
+      moved.push(field)
+      next = corrected
     }
   }
   const comparison = compareAssessments(
@@ -114,18 +113,61 @@ export function learn(leg: Leg, logs: StandLogs, options: LearnOptions = {}): Le
     assess(next, options),
     moved.map(({ path, before, after }) => ({ path, before, after })),
   )
-  return displayed({ leg: next, moved, remarks, comparison }, learntPage)
+  const compared = toCompare.map(({ log, rows }) => compareFoot(next, log, rows))
+  return displayed({ leg: next, moved, compared, remarks, comparison }, learntPage)
 }
 
-interface Found {
-  readonly path: string
-  readonly value: number
-  /** Where the value lies with 95 % confidence; absent where the data do not tell it. */
-  readonly interval: readonly [number, number] | undefined
-  /** Where single readings lie: what a band of the specification means. */
-  readonly spread: readonly [number, number]
-  readonly readings: number
+/** Estimates farther apart than this many combined standard errors do not tell of one thing. */
+const APART = 4
+
+/** Puts what was found into the leg. */
+function correct(leg: Leg, log: string, found: Found): { field: MovedField; corrected: Leg } {
+  const { path, interval, readings, value } = found
+  const before = fieldAt(leg, path)
+  const isBand = !(before instanceof Quantity)
+  const old = isBand ? (before as Partial<Band> | undefined)?.typical : before.si
+  const kind: Kind = isBand ? 'ratio' : (before.kind as Kind)
+  const written = (x: number) => (isBand ? significant(x, 4) : String(new Quantity(x, kind)))
+  const head = { log, path, before: valueText(before), readings }
+  if (interval === undefined) return { field: { ...head, after: head.before, interval, state: 'undetermined' }, corrected: leg }
+  const corrected = withFields(leg, { [path]: isBand ? bandOf(found) : new Quantity(value, kind) })
+  return {
+    field: {
+      ...head,
+      after: valueText(fieldAt(corrected, path)),
+      interval: [written(interval[0]), written(interval[1])],
+      state: old !== undefined && old >= interval[0] && old <= interval[1] ? 'confirmed' : 'corrected',
+    },
+    corrected,
+  }
 }
+
+/** The foot's give per load, measured against that of the corrected leg. */
+function compareFoot(leg: Leg, log: string, rows: ReadLog['rows']): ComparedLog {
+  const x = legNumbers(leg)
+  const [typical, ...ends] = ([undefined, 'pessimistic', 'optimistic'] as const).map((end) => uprightCompliance(prepare(x, end)) ?? 0)
+  const [stiff, soft] = [Math.min(typical!, ...ends), Math.max(typical!, ...ends)]
+  const slope = slopeOf(rows.map(([push, give]) => [Math.abs(push!), Math.abs(give!)]))
+  const compliance = (y: number) => new Quantity(y, 'linearCompliance')
+  const state = slope === undefined ? 'undetermined' : slope.interval[0] > soft ? 'above' : slope.interval[1] < stiff ? 'below' : 'agrees'
+  return {
+    log,
+    what: 'upright give of the foot per force',
+    predicted: compliance(typical!),
+    band: [compliance(stiff), compliance(soft)],
+    measured: slope && compliance(slope.value),
+    interval: slope && [compliance(slope.interval[0]), compliance(slope.interval[1])],
+    state,
+    means: FOOT_MEANS[state],
+  }
+}
+
+const FOOT_MEANS = {
+  agrees: 'drives and links explain what the foot gives',
+  above: 'something gives that the model holds rigid: look for play in pins and bearings, soft bosses, the sideways hip, the frame',
+  below: 'stiffer than the model: was the foot free to move across the push?',
+  undetermined: 'the readings do not tell a slope: take more steps of load',
+} as const
 
 const bandOf = ({ value, spread }: Found): [number, number, number] => [Math.min(spread[0], value), value, Math.max(spread[1], value)]
 
@@ -154,126 +196,11 @@ function namedLogs(logs: StandLogs) {
     })
 }
 
-/** Rows whose residual is far outside the scatter of the rest, by index. */
-function spikesOf(residuals: readonly number[]): number[] {
-  const median = (list: readonly number[]) => {
-    const sorted = [...list].sort((a, b) => a - b)
-    const half = sorted.length >> 1
-    return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2
-  }
-  const middle = median(residuals)
-  const deviation = median(residuals.map((r) => Math.abs(r - middle))) / MAD
-  // Readings that agree to rounding have no scatter to judge by.
-  const floor = 1e-9 * Math.max(...residuals.map(Math.abs))
-  return residuals.flatMap((r, i) => (Math.abs(r - middle) > SPIKE * Math.max(deviation, floor) ? [i] : []))
-}
-
-/** The rows without spikes, every spike reported. */
-function withoutSpikes(log: string, read: ReadLog, residuals: readonly number[], remarks: LogRemark[], options: LearnOptions) {
-  const spikes = read.rows.length < 5 ? [] : spikesOf(residuals)
-  const keep = options.spikes === 'keep'
-  for (const i of spikes)
-    remarks.push({
-      log,
-      line: read.lines[i],
-      what: 'spike',
-      message: `far outside the scatter of the other readings; ${keep ? 'kept' : 'left out'}`,
-    })
-  return keep ? read.rows : read.rows.filter((_, i) => !spikes.includes(i))
-}
-
-function scattered(
-  log: string,
-  read: ReadLog,
-  { path, value, high }: Extract<Estimate, { kind: 'scatter' }>,
-  remarks: LogRemark[],
-  options: LearnOptions,
-): Found[] {
-  const rows = withoutSpikes(log, read, read.rows.map(value), remarks, options)
-  const values = rows.map(value)
-  const usable = values.filter((x) => x > 0 && x <= high)
-  if (usable.length < values.length)
-    remarks.push({
-      log,
-      line: undefined,
-      what: 'unreadable',
-      message: `${values.length - usable.length} readings give a value outside 0 to ${high} for ${path} and are left out`,
-    })
-  const n = usable.length
-  if (n < LEAST_READINGS) return []
-  const mean = usable.reduce((sum, x) => sum + x, 0) / n
-  const deviation = Math.sqrt(usable.reduce((sum, x) => sum + (x - mean) ** 2, 0) / (n - 1))
-  const t = studentTQuantile(0.975, n - 1)
-  const reach = (t * deviation) / Math.sqrt(n)
-  // A single later reading lies within this of the mean, 95 times of 100.
-  const single = t * deviation * Math.sqrt(1 + 1 / n)
-  return [
-    {
-      path,
-      value: mean,
-      interval: [mean - reach, mean + reach],
-      spread: [Math.max(mean - single, mean / 10), Math.min(mean + single, high)],
-      readings: n,
-    },
-  ]
-}
-
-function fitted(
-  log: string,
-  read: ReadLog,
-  { parameters, predict, measured }: Extract<Estimate, { kind: 'curve' }>,
-  remarks: LogRemark[],
-  options: LearnOptions,
-): Found[] {
-  const solve = (keep: readonly boolean[]) => {
-    const count = keep.filter(Boolean).length
-    return fitLeastSquares({
-      count,
-      start: parameters.map(({ start }) => start),
-      lower: parameters.map(({ low }) => low),
-      upper: parameters.map(({ high }) => high),
-      residuals: (p, out) => {
-        let k = 0
-        // A path through all rows: what a reading did to the cord stays done, whether it is believed or not.
-        predict(p, read.rows).forEach((y, i) => {
-          if (keep[i]) out[k++] = y - measured(read.rows[i]!)
-        })
-      },
-    })
-  }
-  const all = read.rows.map(() => true)
-  const first = solve(all)
-  const kept = withoutSpikes(log, read, Array.from(first.residuals), remarks, options)
-  const keep = read.rows.map((row) => kept.includes(row))
-  if (kept.length < Math.max(LEAST_READINGS, parameters.length + 1)) {
-    remarks.push({ log, line: undefined, what: 'few readings', message: `${kept.length} readings are left; nothing is learnt from it` })
-    return []
-  }
-  const found = kept.length === read.rows.length ? first : solve(keep)
-  const t = studentTQuantile(0.975, Math.max(1, found.degreesOfFreedom))
-  return parameters.flatMap(({ path }, i): Found[] => {
-    if (path === undefined) return []
-    const value = found.parameters[i]!
-    const error = found.standardErrors[i]!
-    const told = Number.isFinite(error) && !found.atLimit.includes(i)
-    const interval = [value - t * error, value + t * error] as const
-    return [
-      {
-        path,
-        value,
-        interval: told ? interval : undefined,
-        spread: told ? [Math.max(interval[0], value / 10), Math.min(interval[1], 1)] : [value, value],
-        readings: kept.length,
-      },
-    ]
-  })
-}
-
 /** What was learnt as Markdown: fields with their confidence, what was wrong with the logs, both verdicts. */
 export const learntText = (learnt: Learnt): string => markdownPage(learntPage(learnt))
 
 /** What was learnt as a page. @internal */
-export function learntPage({ leg, moved, remarks, comparison }: Learnt): Page {
+export function learntPage({ leg, moved, compared, remarks, comparison }: Learnt): Page {
   return {
     title: `${leg.name}: what the test stand taught`,
     blocks: [
@@ -293,6 +220,24 @@ export function learntPage({ leg, moved, remarks, comparison }: Learnt): Page {
             ]),
           ),
       points([`Before: ${verdictText(comparison.before)}`, `After: ${verdictText(comparison.after)}`]),
+      ...(compared.length === 0
+        ? []
+        : [
+            table(
+              'Measurements that correct no field',
+              ['log', 'what', 'predicted', 'band', 'measured', '95 % confidence', '', 'meaning'],
+              compared.map((one) => [
+                one.log,
+                one.what,
+                one.predicted,
+                one.band.join(' to '),
+                one.measured ?? 'cannot be told',
+                one.interval?.join(' to ') ?? '',
+                one.state,
+                one.means,
+              ]),
+            ),
+          ]),
       ...(remarks.length === 0
         ? []
         : [

@@ -12,7 +12,7 @@ export interface LogRemark {
   readonly log: string
   /** Line of the file, from 1; absent for the file as a whole. */
   readonly line: number | undefined
-  readonly what: 'gap' | 'unreadable' | 'unit' | 'spike' | 'order' | 'column' | 'few readings'
+  readonly what: 'gap' | 'unreadable' | 'unit' | 'spike' | 'order' | 'column' | 'few readings' | 'disagreement'
   readonly message: string
 }
 

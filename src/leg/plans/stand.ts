@@ -4,14 +4,13 @@ import { checkReserves } from '../assess.js'
 import { driveState } from '../cases/drive.js'
 import { heatOf } from '../cases/heat.js'
 import { workOut } from '../cases/work-out.js'
-import { footResult } from '../foot-result.js'
 import { headerOf } from '../learning/logs.js'
 import { COLUMNS, type MeasurementId, ratioOf, retentionOf } from '../learning/measurements.js'
 import { type End, JOINTS, type Joint, type LegNumbers, legNumbers, type Prepared, prepare } from '../numbers.js'
 import { CAUTIONS } from '../report/content.js'
 import { bareSheet } from '../sheet.js'
 import type { Leg } from '../specification/describe.js'
-import { angle, benchDrive, force, length, ratio } from './bench.js'
+import { angle, benchDrive, force, length, ratio, standingLoad, uprightCompliance } from './bench.js'
 import { displayed } from './show.js'
 import { standPage } from './stand-text.js'
 import { shareLeft } from './tensioning.js'
@@ -237,14 +236,15 @@ function hardest(leg: Prepared): Joint {
 }
 
 function foot(leg: Leg, ends: readonly [Prepared, Prepared, Prepared]): StandMeasurement {
-  const [soft, middle, stiff] = ends.map((prepared) => Math.abs(footResult(prepared).deflection?.z.si ?? 0)) as [number, number, number]
   const { mass, legs } = ends[1].x.robot
+  const load = standingLoad(mass, legs)
+  const [soft, middle, stiff] = ends.map((prepared) => load * (uprightCompliance(prepared) ?? 0)) as [number, number, number]
   return {
     id: 'footDeflection',
     joint: undefined,
     log: 'footDeflection',
     what: 'deflection of the foot under load, drives on, leg standing',
-    how: `Hold the standing pose, push the foot up in steps to the load of standing (${force((mass * 9.80665) / legs)}) and back; read the foot with a dial gauge from the body. It takes in drives, links and play together.`,
+    how: `Hold the standing pose, push the foot up in steps to the load of standing (${force(load)}) and back; read the foot with a dial gauge from the body. It takes in drives, links and play together.`,
     caution: 'Powered leg: hands off the links, one finger on the switch.',
     predictedIs: 'upright deflection under the standing load, toes left out',
     predicted: length(middle),
