@@ -1,5 +1,6 @@
 import { type Chart, lineChart } from '../chart/index.js'
-import { type In, InputError, quantity, show } from '../units/index.js'
+import { readInputs } from '../formula/index.js'
+import { type In, Quantity } from '../units/index.js'
 import type { Drive } from './drive.js'
 import { loadPath } from './load-path.js'
 
@@ -8,18 +9,24 @@ const ENDS = [
   ['high friction', 'atHighFriction'],
 ] as const
 const DEGREE = Math.PI / 180
+const TORQUE = { torque: 'torque' } as const
+const AMPLITUDE = { amplitude: { kind: 'torque', above: 0 } } as const
 
 /**
  * Tension along the cord at a torque, from anchor to anchor through both drums, spans and the pinion: where it slips and where it rests.
  * The pose is mid travel, the load comes from rest. Throws an `InputError` for a torque that cannot be read.
  */
 export function tensionAlongWrapChart(drive: Drive, torque: In<'torque'>): Chart {
-  const wanted = Math.abs(quantity('torque', torque).si)
+  const wanted = Math.abs(readInputs('capstan.tensionAlongWrapChart', TORQUE, { torque }).torque)
+  const beyond: string[] = []
   const series = ENDS.map(([name, end]) => {
     const d = drive.si[end]
     const point = loadPath(d, 'torque', [wanted])[0]
     if (point === undefined) throw new Error('a path of one step has one point')
-    const { tautTension: Ta, slackTension: Tb } = point
+    const { tautTension: Ta, slackTension: Tb, state } = point
+    if (state === 'slips') beyond.push(`At ${name} the pinion slips: the line holds for ${new Quantity(point.torque, 'torque')}.`)
+    if (state === 'slackSpan') beyond.push(`At ${name} the slack span hangs loose.`)
+    const clamp = d.hold === 'clampedMidPinion' ? d.pinionWrap / 2 : undefined
     const muDrum = d.drumFriction ?? d.friction
     const points: [number, number][] = []
     let along = 0
@@ -34,7 +41,9 @@ export function tensionAlongWrapChart(drive: Drive, torque: In<'torque'>): Chart
     along += d.span
     wrap(d.pinionRadius, d.pinionWrap, (theta) => {
       const fromTaut = taut(d.friction)(theta)
-      return fromTaut > d.pretension ? fromTaut : slack(d.friction)(d.pinionWrap - theta)
+      // A clamp parts the two sides; without one they meet where the slip of the taut side ends.
+      const onTautSide = clamp === undefined ? fromTaut > d.pretension : theta <= clamp
+      return onTautSide ? fromTaut : slack(d.friction)(d.pinionWrap - theta)
     })
     along += d.span
     wrap(d.drumRadius, d.drumWrapSlack, slack(muDrum))
@@ -42,7 +51,7 @@ export function tensionAlongWrapChart(drive: Drive, torque: In<'torque'>): Chart
   })
   return lineChart({
     title: 'Tension along the cord',
-    description: `Cord tension from the taut anchor through drum, span, pinion, span and drum to the slack anchor at a torque of ${show(torque)}.`,
+    description: `Cord tension from the taut anchor through drum, span, pinion, span and drum to the slack anchor at a torque of ${[new Quantity(wanted, 'torque'), ...beyond].join('. ').replace(/\.$/, '')}.`,
     x: { title: 'length along the cord from the taut anchor', unit: 'mm' },
     y: { title: 'tension', unit: 'N' },
     series,
@@ -52,8 +61,7 @@ export function tensionAlongWrapChart(drive: Drive, torque: In<'torque'>): Chart
 
 /** Windup against torque over a full cycle, with its hysteresis loop. Throws an `InputError` unless the torque is above zero. */
 export function windupChart(drive: Drive, amplitude: In<'torque'>): Chart {
-  const peak = quantity('torque', amplitude).si
-  if (!(peak > 0)) throw new InputError('capstan.windupChart', [{ path: 'amplitude', given: show(amplitude), accepts: 'must be above 0' }])
+  const peak = readInputs('capstan.windupChart', AMPLITUDE, { amplitude }).amplitude
   const corners = [0, 1, -1, 1]
   const torques = corners.flatMap((to, k) => {
     const from = k === 0 ? 0 : (corners[k - 1] as number)

@@ -58,8 +58,11 @@ export const activatedPretensionLeft = /* @__PURE__ */ formula('capstan.activate
     const shift = Math.exp((-activationEnergy / BOLTZMANN) * (1 / temperature - 1 / referenceTemperature))
     const prefactor = (referenceRate * shift) / Math.sinh(bRef * referenceStress)
     const stress = pretension / fibreArea
-    const decay = Math.exp(-(axialRigidity / fibreArea) * prefactor * b * time)
-    const tension = (2 * fibreArea * Math.atanh(Math.tanh((b * stress) / 2) * decay)) / b
+    const fall = (axialRigidity / fibreArea) * prefactor * b * time
+    const decay = Math.exp(-fall)
+    // 2 atanh(t e^-fall), t = tanh(b stress/2), without the cancellation of 1 - t: t is one but for rounding at high stress.
+    const t = Math.tanh((b * stress) / 2)
+    const tension = (fibreArea * Math.log((1 + t * decay) / ((2 * decay) / (Math.exp(b * stress) + 1) - Math.expm1(-fall)))) / b
     return { tension, share: tension / pretension }
   },
 })

@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { thermalTension } from './take-up.js'
 
 /** Axial rigidity of a braid from its filament's modulus and the cord's mass per length. */
 export const braidAxialRigidity = /* @__PURE__ */ formula('capstan.braidAxialRigidity', {
@@ -124,8 +125,8 @@ export const logarithmicCreep = /* @__PURE__ */ formula('capstan.logarithmicCree
 })
 
 /**
- * Pretension left when cord between fixed ends has crept, estimated low: the creep strain of constant tension is taken off in full, though
- * creep slows as tension falls. For what is really left see `activatedPretensionLeft` (UHMWPE) and `logarithmicPretensionLeft` (the others).
+ * Pretension left when cord between fixed ends has crept and the temperature has changed, estimated low: the creep strain of constant
+ * tension is taken off in full, though creep slows as tension falls. A printed frame with a polymer cord tightens when warm, slackens when cold. For what is really left see `activatedPretensionLeft` (UHMWPE) and `logarithmicPretensionLeft` (the others).
  */
 export const pretensionLeft = /* @__PURE__ */ formula('capstan.pretensionLeft', {
   inputs: {
@@ -135,6 +136,12 @@ export const pretensionLeft = /* @__PURE__ */ formula('capstan.pretensionLeft', 
     axialRigidity: { kind: 'axialRigidity', above: 0 },
     /** Creep strain at the pretension since then; less as the tension falls, so that this is a low estimate of what is left. */
     creepStrain: { kind: 'strain', min: 0 },
+    /** Temperature now less temperature at tensioning. */
+    temperatureRise: { kind: 'temperatureDifference', default: '0 K' },
+    /** Expansion of the frame that sets the centre distance. */
+    frameExpansion: { kind: 'thermalExpansion', default: '0 1/K' },
+    /** Expansion of the cord along its length; negative for drawn polymer fibres. */
+    cordExpansion: { kind: 'thermalExpansion', default: '0 1/K' },
   },
   output: {
     /** What is left, never less than nothing: a cord cannot push. */
@@ -142,10 +149,13 @@ export const pretensionLeft = /* @__PURE__ */ formula('capstan.pretensionLeft', 
     /** Whether any is left. */
     state: { oneOf: ['taut', 'slack'] },
   },
-  assumes: ['ends fixed', 'creep strain of constant tension counted in full'],
-  source: [{ level: 'computed', where: 'strain compatibility at fixed ends: dT = -EA dε' }],
-  si: ({ pretension, axialRigidity, creepStrain }) => {
-    const tension = pretension - axialRigidity * creepStrain
+  assumes: ['ends fixed, frame rigid and as warm as the cord', 'creep strain of constant tension counted in full'],
+  source: [
+    { level: 'computed', where: 'strain compatibility at fixed ends: dT = EA (heat strain of the frame less that of the cord - dε)' },
+  ],
+  si: ({ pretension, axialRigidity, creepStrain, temperatureRise, frameExpansion, cordExpansion }) => {
+    const heat = thermalTension.si({ axialRigidity, temperatureRise, frameExpansion, cordExpansion })
+    const tension = pretension - axialRigidity * creepStrain + heat
     return { tension: Math.max(0, tension), state: tension > 0 ? 'taut' : 'slack' }
   },
 })

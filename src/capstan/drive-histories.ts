@@ -42,11 +42,11 @@ export interface TravelResult {
   readonly regime: 'elementStays' | 'between' | 'everyElementPasses'
   /** Highest tension in the last cycle. */
   readonly peakTension: Quantity<'force'>
-  /** Lowest tension of a span in the last cycle. */
+  /** Lowest tension of a span in the last cycle, between its steps too. */
   readonly leastTension: Quantity<'force'>
   /** Mean of both spans at the end of the last cycle: the pretension on the return. */
   readonly pretensionAtEnd: Quantity<'force'>
-  /** Change of the pinion's angle against the joint over the last cycle. */
+  /** Change of the pinion's angle against the joint (the ratio times its angle) over the last cycle, whichever of the two drives. */
   readonly driftPerCycle: Quantity<'angle'>
   /** Axial walk of the wraps along the groove over the last cycle; absent without a groove pitch. */
   readonly walkPerCycle: Quantity<'length'> | undefined
@@ -111,11 +111,15 @@ export function travelOf(
   const end = last.at(-1)
   const before = path.points.at(-1 - stepsPerCycle)
   const peak = Math.max(...last.map((p) => p.peakTension))
-  const notes = about(peak)
+  // The notes stand on every point, and earlier cycles may have pulled harder than the last.
+  const notes = about(path.points.reduce((most, p) => Math.max(most, p.peakTension), 0))
   const q = <K extends 'angle' | 'force' | 'torque' | 'length'>(si: number, kind: K) => new Quantity(si, kind, undefined, notes)
-  const drift = before === undefined || end === undefined ? (end?.pinionAngle ?? 0) : end.pinionAngle - before.pinionAngle
+  const ratio = d.drumRadius / d.pinionRadius
+  const register = (p: { pinionAngle: number; jointAngle: number } | undefined) =>
+    p === undefined ? 0 : p.pinionAngle - ratio * p.jointAngle
+  const drift = register(end) - register(before)
   const angles = last.map((p) => p.jointAngle)
-  const pinionTravel = ((Math.max(...angles, 0) - Math.min(...angles, 0)) * d.drumRadius) / d.pinionRadius
+  const pinionTravel = (Math.max(...angles, 0) - Math.min(...angles, 0)) * ratio
   return {
     points: path.points.map((p) => ({
       jointAngle: q(p.jointAngle, 'angle'),
@@ -127,7 +131,7 @@ export function travelOf(
     end: path.end,
     regime: path.elementStays ? 'elementStays' : pinionTravel > d.pinionWrap ? 'everyElementPasses' : 'between',
     peakTension: q(peak, 'force'),
-    leastTension: q(Math.min(...last.map((p) => Math.min(p.tautTension, p.slackTension))), 'force'),
+    leastTension: q(Math.min(...last.map((p) => p.leastTension)), 'force'),
     pretensionAtEnd: q(end === undefined ? d.pretension : 0.5 * (end.tautTension + end.slackTension), 'force'),
     driftPerCycle: q(drift, 'angle'),
     walkPerCycle: x.groovePitch === undefined ? undefined : q((Math.abs(drift) * x.groovePitch) / (2 * Math.PI), 'length'),

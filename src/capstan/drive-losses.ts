@@ -18,7 +18,7 @@ export const LOSS_CYCLE = {
   bearingFriction: { kind: 'ratio', min: 0 },
   /** Radius at which bearing friction acts. */
   bearingRadius: { kind: 'length', min: 0 },
-  /** Share of the cord's pull lost each time it winds on and off a pulley by rubbing of its own fibres; about 0.01 to 0.02 for wire rope. */
+  /** Share of the cord's pull lost over one pulley, on and off it, by rubbing of its own fibres; about 0.01 to 0.02 for wire rope. */
   bendingLoss: { kind: 'ratio', min: 0 },
 } as const
 

@@ -41,21 +41,23 @@ export interface DriveLimits {
   readonly slackEstimate: Quantity<'torque'>
 }
 
-export function limitsOf(d: DriveState, notes: readonly Note[] | undefined): DriveLimits {
-  const torque = (t: number) => new Quantity(t, 'torque', undefined, notes)
+export function limitsOf(d: DriveState, about: (peak: number) => readonly Note[] | undefined): DriveLimits {
+  const torque = (t: number, peak: number) => new Quantity(t, 'torque', undefined, about(peak))
   const slips = d.hold === 'frictionOnly'
+  const solved = (slips ? slipTorque : slackTorque).si({ ...d, drumFriction: d.drumFriction })
+  const limit = torque(solved.torque, solved.tautTension)
   return {
-    slackTorque: slips ? undefined : torque(slackTorque.si({ ...d, drumFriction: d.drumFriction }).torque),
-    slipTorque: slips ? torque(slipTorque.si({ ...d, drumFriction: d.drumFriction }).torque) : undefined,
-    slipEstimate: slips ? torque(slipLimitTorque.si({ ...d, pinionWrapAngle: d.pinionWrap })) : undefined,
-    slackEstimate: torque(slackLimitTorque.si(d)),
+    slackTorque: slips ? undefined : limit,
+    slipTorque: slips ? limit : undefined,
+    slipEstimate: slips ? torque(slipLimitTorque.si({ ...d, pinionWrapAngle: d.pinionWrap }), d.pretension) : undefined,
+    slackEstimate: torque(slackLimitTorque.si(d), d.pretension),
   }
 }
 
 export function windupOf(d: DriveState, torque: number, about: (peak: number) => readonly Note[] | undefined): Windup {
-  // Mid travel: both sides are alike, so that windup is an odd function of torque.
-  const x = { ...d, torque: Math.abs(torque), drumFriction: d.drumFriction, contactStiffness: d.contactStiffness }
-  const y = driveWindup.si(x)
+  // The formula knows a taut and a slack side: torque the other way swaps them.
+  const wraps = torque < 0 ? { drumWrapTaut: d.drumWrapSlack, drumWrapSlack: d.drumWrapTaut } : {}
+  const y = driveWindup.si({ ...d, ...wraps, torque: Math.abs(torque), drumFriction: d.drumFriction, contactStiffness: d.contactStiffness })
   const sign = torque < 0 ? -1 : 1
   const notes = about(y.tautTension)
   const stiffness = (k: number) => new Quantity(k, 'torsionalStiffness', undefined, notes)

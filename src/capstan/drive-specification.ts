@@ -1,4 +1,4 @@
-import { type Given, readInputs, type Si } from '../formula/index.js'
+import { type Given, isProperty, readInputs, type Si } from '../formula/index.js'
 import { type In, InputError, Quantity } from '../units/index.js'
 import { pulleyGeometry } from './geometry.js'
 
@@ -47,7 +47,7 @@ const SPECIFICATION = {
 } as const
 
 type Specified = Given<typeof SPECIFICATION>
-/** A friction coefficient as one number, or as the interval it lies in. */
+/** A friction coefficient as one number, as the interval it lies in, or as a property, whose range is taken. */
 export type FrictionRange = In<'ratio'> | { readonly low: In<'ratio'>; readonly high: In<'ratio'> }
 /** What a drive is made from. */
 export type DriveSpecification = Omit<Specified, 'friction' | 'drumFriction'> & {
@@ -55,13 +55,13 @@ export type DriveSpecification = Omit<Specified, 'friction' | 'drumFriction'> & 
   readonly drumFriction?: FrictionRange | undefined
 }
 
-/** A friction given as one number or as an interval, as an interval. */
-export const frictionRange = (given: FrictionRange | undefined) =>
-  given !== undefined && typeof given === 'object' && given !== null && 'low' in given && 'high' in given && !('kind' in given)
-    ? given
-    : given === undefined
-      ? undefined
-      : ({ low: given, high: given } as { low: In<'ratio'>; high: In<'ratio'> })
+/** A friction given as one number, an interval or a property, as an interval. */
+export function frictionRange(given: FrictionRange | undefined): { readonly low: In<'ratio'>; readonly high: In<'ratio'> } | undefined {
+  if (given === undefined) return undefined
+  if (isProperty(given)) return { low: given.low, high: given.high }
+  const interval = typeof given === 'object' && given !== null && !('kind' in given) && ('low' in given || 'high' in given)
+  return interval ? (given as { low: In<'ratio'>; high: In<'ratio'> }) : { low: given as In<'ratio'>, high: given as In<'ratio'> }
+}
 
 /** A specification read into SI numbers. Throws one `InputError` that lists every issue. */
 export function readDrive(given: DriveSpecification): Read {

@@ -10,7 +10,7 @@ import { checkHistory } from './history-limits.js'
 import { loadPath } from './load-path.js'
 import { travelPath } from './travel-path.js'
 
-const TORQUE = { torque: 'torque' } as const
+const TORQUE = { torque: 'torque', jointAngle: { kind: 'angle', default: '0 rad' } } as const
 const TORQUES = { torques: { list: 'torque' } } as const
 const ANGLES = { angles: { list: 'angle' } } as const
 const CYCLES = { kind: 'count', min: 1, whole: true } as const
@@ -35,8 +35,11 @@ export interface Drive {
   readonly si: AtFriction<DriveState>
   /** Torques at which it stops holding. */
   limits(): AtFriction<DriveLimits>
-  /** Windup at a torque of either sign from rest. A torque above slip is answered: slips at so much. */
-  windup(torque: In<'torque'>): AtFriction<Windup>
+  /**
+   * Windup at a torque of either sign from rest, at mid travel or at an angle of the joint from there: towards an end of travel one drum
+   * arc grows short and gives less before slip reaches its anchor. A torque above slip is answered: slips at so much.
+   */
+  windup(torque: In<'torque'>, jointAngle?: In<'angle'>): AtFriction<Windup>
   /** Follows torques (or angles) at one pose, motor locked. */
   path(history: { readonly torques: readonly In<'torque'>[] } | { readonly angles: readonly In<'angle'>[] }): AtFriction<LoadHistory>
   /** What a cycle of loaded stroke and return loses, term by term. */
@@ -79,31 +82,51 @@ export function drive(given: DriveSpecification): Drive {
   const si = { atLowFriction: state('low'), atHighFriction: state('high') }
   const inherited = notesOf(given)
   const both = <T>(f: (d: DriveState) => T): AtFriction<T> => ({ atLowFriction: f(si.atLowFriction), atHighFriction: f(si.atHighFriction) })
-  const about = (peak: number): readonly Note[] | undefined => {
-    if (x.allowableTension === undefined || peak <= x.allowableTension) return inherited
-    const text = `tension of ${new Quantity(peak, 'force')} is above the allowable ${new Quantity(x.allowableTension, 'force')} of the cord`
-    return [...(inherited ?? []), { formula: 'capstan.drive', text }]
+  const noting = (asked: unknown) => {
+    const passed = asked === undefined ? inherited : notesOf([given, asked])
+    return (peak: number): readonly Note[] | undefined => {
+      if (x.allowableTension === undefined || peak <= x.allowableTension) return passed
+      const text = `tension of ${new Quantity(peak, 'force')} is above the allowable ${new Quantity(x.allowableTension, 'force')} of the cord`
+      return [...(passed ?? []), { formula: 'capstan.drive', text }]
+    }
   }
   return {
     ratio: new Quantity(x.drumRadius / x.pinionRadius, 'ratio', undefined, inherited),
     span: new Quantity(span, 'length', undefined, inherited),
     pinionWrap: new Quantity(pinionWrap, 'angle', undefined, inherited),
     si,
-    limits: () => both((d) => limitsOf(d, about(d.pretension))),
-    windup: (torque) => {
-      const wanted = readInputs('capstan.drive.windup', TORQUE, { torque }).torque
-      return both((d) => windupOf(d, wanted, about))
+    limits: () => both((d) => limitsOf(d, noting(undefined))),
+    windup: (torque, jointAngle) => {
+      const where = 'capstan.drive.windup'
+      const wanted = readInputs(where, TORQUE, { torque, jointAngle })
+      if (Math.abs(wanted.jointAngle) >= x.drumWrap)
+        throw new InputError(where, [
+          {
+            path: 'jointAngle',
+            given: show(jointAngle),
+            accepts: `must be less than the drum wrap of ${new Quantity(x.drumWrap, 'angle')} either way`,
+          },
+        ])
+      const about = noting([torque, jointAngle])
+      const posed = (d: DriveState) => ({
+        ...d,
+        drumWrapTaut: x.drumWrap + wanted.jointAngle,
+        drumWrapSlack: x.drumWrap - wanted.jointAngle,
+      })
+      return both((d) => windupOf(posed(d), wanted.torque, about))
     },
     path: (history) => {
       const where = 'capstan.drive.path'
       checkHistory(where, si.atLowFriction)
       const byAngle = typeof history === 'object' && history !== null && 'angles' in history
       const values = byAngle ? readInputs(where, ANGLES, history).angles : readInputs(where, TORQUES, history as never).torques
+      const about = noting(history)
       return both((d) => historyOf(loadPath(d, byAngle ? 'angle' : 'torque', finely(values)), about))
     },
     losses: (cycle) => {
       checkHistory('capstan.drive.losses', si.atLowFriction)
       const read = readInputs('capstan.drive.losses', LOSS_CYCLE, cycle)
+      const about = noting(cycle)
       return both((d) => lossesOf(d, x, read, about))
     },
     travel: (cycle) => {
@@ -129,6 +152,7 @@ export function drive(given: DriveSpecification): Drive {
         Float64Array.from({ length: cycles * steps.length }, (_, i) => steps[i % steps.length]?.[name] as number)
       const angles = repeat(byMotor ? 'pinionAngle' : 'jointAngle')
       const torques = repeat('torque')
+      const about = noting(cycle)
       return both((d) => travelOf(d, travelPath(d, angles, torques, resolution, byMotor ? 'motor' : 'joint'), steps.length, x, about))
     },
   }

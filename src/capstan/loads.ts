@@ -58,7 +58,7 @@ export const drumHoop = /* @__PURE__ */ formula('capstan.drumHoop', {
   output: {
     /** Mean pressure on the drum. */
     pressure: 'stress',
-    /** Hoop stress at the bore; negative is compression. */
+    /** Hoop stress at the bore, in the middle of a drum without one; negative is compression. */
     boreHoopStress: 'stress',
   },
   assumes: ['wraps lie side by side over a length of at least the wall thickness', 'plane stress, empty bore, elastic'],
@@ -72,7 +72,8 @@ export const drumHoop = /* @__PURE__ */ formula('capstan.drumHoop', {
   si: ({ tension, centreLineRadius, pitch, wallOuterRadius, boreRadius }) => {
     const pressure = tension / (centreLineRadius * pitch)
     const outer = wallOuterRadius * wallOuterRadius
-    return { pressure, boreHoopStress: (-2 * pressure * outer) / (outer - boreRadius * boreRadius) }
+    // A bore, however small, doubles what a solid drum bears.
+    return { pressure, boreHoopStress: boreRadius > 0 ? (-2 * pressure * outer) / (outer - boreRadius * boreRadius) : -pressure }
   },
 })
 

@@ -19,7 +19,7 @@ export const strokeLosses = /* @__PURE__ */ formula('capstan.strokeLosses', {
     bearingFriction: { kind: 'ratio', min: 0 },
     /** Radius at which bearing friction acts. */
     bearingRadius: { kind: 'length', min: 0 },
-    /** Share of the cord's pull lost each time it winds on and off a pulley by rubbing of its own fibres; about 0.01 to 0.02 for wire rope. */
+    /** Share of the cord's pull lost over one pulley, on and off it, by rubbing of its own fibres; about 0.01 to 0.02 for wire rope. */
     bendingLoss: { kind: 'ratio', min: 0 },
   },
   output: {
@@ -34,7 +34,8 @@ export const strokeLosses = /* @__PURE__ */ formula('capstan.strokeLosses', {
   source: [
     {
       level: 'computed',
-      where: 'belt creep (Grashof); bearing friction torque; wire-rope practice of a share of the pull per sheave for bending',
+      where:
+        'belt creep (Grashof); bearing friction torque; wire-rope practice of a share of the pull per sheave for bending, 2 % with its bearing',
     },
   ],
   requires: {
@@ -43,7 +44,8 @@ export const strokeLosses = /* @__PURE__ */ formula('capstan.strokeLosses', {
   si: ({ taut, slack, axialRigidity, pinionRadius, pinionTravel, shaftForce, bearingFriction, bearingRadius, bendingLoss }) => ({
     creep: ((taut - slack) ** 2 / axialRigidity) * pinionRadius * pinionTravel,
     bearings: bearingFriction * shaftForce * bearingRadius * pinionTravel,
-    bending: 2 * bendingLoss * (taut + slack) * pinionRadius * pinionTravel,
+    // Each pulley has cord winding on at one span and off at the other: the mean of both pulls, twice.
+    bending: bendingLoss * (taut + slack) * pinionRadius * pinionTravel,
   }),
 })
 
@@ -64,7 +66,7 @@ export const driveLosses = /* @__PURE__ */ formula('capstan.driveLosses', {
     bearingFriction: { kind: 'ratio', min: 0 },
     /** Radius at which bearing friction acts. */
     bearingRadius: { kind: 'length', min: 0 },
-    /** Share of the cord's pull lost each time it winds on and off a pulley by rubbing of its own fibres; about 0.01 to 0.02 for wire rope. */
+    /** Share of the cord's pull lost over one pulley, on and off it, by rubbing of its own fibres; about 0.01 to 0.02 for wire rope. */
     bendingLoss: { kind: 'ratio', min: 0 },
   },
   output: {

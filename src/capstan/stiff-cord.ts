@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { increasingRoot } from './branch.js'
 
 /**
  * Taut tension that a cord with bending stiffness can hold: it lifts off before the ends of the geometric wrap, which costs holding when
@@ -19,9 +20,9 @@ export const stiffCordTautTension = /* @__PURE__ */ formula('capstan.stiffCordTa
   },
   requires: {
     slackTension: {
-      accepts: 'must exceed a quarter of bending rigidity over radius squared, or the cord does not follow the drum',
+      accepts: 'must exceed half of bending rigidity over radius squared, or the cord does not follow the drum',
       holds: ({ slackTension, bendingRigidity, centreLineRadius }) =>
-        bendingRigidity / (2 * slackTension * centreLineRadius * centreLineRadius) < 2,
+        bendingRigidity / (2 * slackTension * centreLineRadius * centreLineRadius) < 1,
     },
   },
   output: {
@@ -45,27 +46,30 @@ export const stiffCordTautTension = /* @__PURE__ */ formula('capstan.stiffCordTa
   ],
   si: ({ slackTension: T0, friction: mu, wrapAngle, bendingRigidity: EI, centreLineRadius: R }) => {
     const stiff = EI / (2 * R * R)
-    const liftOff = (T: number) => Math.acos(Math.max(-1, 1 - stiff / T))
+    const limp = T0 * Math.exp(mu * wrapAngle)
+    // acos(1 - stiff/T), exact also where it is small.
+    const liftOff = (T: number) => 2 * Math.asin(Math.sqrt(stiff / (2 * T)))
     const psi0 = liftOff(T0)
-    const start = T0 * (Math.cos(psi0) + mu * Math.sin(psi0))
-    let taut = T0 * Math.exp(mu * wrapAngle)
-    let psi = liftOff(taut)
-    let second = taut
-    // Both are contractions: the correction is of the order of the rigidity over T R².
-    for (let i = 0; i < 100; i++) {
-      const next = (start * Math.exp(mu * (wrapAngle - psi0 - psi))) / (Math.cos(psi) - mu * Math.sin(psi))
-      const change = next - taut
-      taut = next
-      psi = liftOff(taut)
-      if (Math.abs(change) <= 1e-14 * taut) break
+    // Logarithms of both sides; below `least` friction at the taut lift-off point would hold all by itself.
+    const start = Math.log(T0 * (Math.cos(psi0) + mu * Math.sin(psi0))) + mu * (wrapAngle - psi0)
+    const least = stiff * (1 + mu * mu + mu * Math.sqrt(1 + mu * mu))
+    const full = (T: number) => {
+      const sine = Math.sqrt(stiff * (2 * T - stiff))
+      const held = T - stiff - mu * sine
+      return { value: Math.log(held) + mu * liftOff(T) - start, slope: (1 - (mu * stiff) / sine) / held - (mu * stiff) / (T * sine) }
     }
-    for (let i = 0; i < 100; i++) {
-      const next = T0 * Math.exp(mu * wrapAngle - (1 + mu * mu) * stiff * (1 / T0 - 1 / second))
-      const change = next - second
-      second = next
-      if (Math.abs(change) <= 1e-14 * second) break
-    }
-    return { tautTension: taut, tautTensionSecondOrder: second, slackLiftOff: psi0, tautLiftOff: psi }
+    let high = Math.max(limp, 2 * least)
+    while (full(high).value < 0) high *= 2
+    const taut = stiff === 0 ? limp : increasingRoot(full, high, least, high, 1e-9 * high)
+    const bend = (1 + mu * mu) * stiff
+    const second = increasingRoot(
+      (T) => ({ value: Math.log(T / limp) + bend * (1 / T0 - 1 / T), slope: 1 / T + bend / (T * T) }),
+      limp,
+      T0,
+      limp,
+      1e-9 * limp,
+    )
+    return { tautTension: taut, tautTensionSecondOrder: second, slackLiftOff: psi0, tautLiftOff: liftOff(taut) }
   },
 })
 

@@ -13,14 +13,18 @@ export interface TravelPoint {
   readonly tautTension: number
   /** Tension of the other span. */
   readonly slackTension: number
-  /** Highest tension anywhere on the way since the point before. */
+  /** Highest tension of a span on the way since the point before. */
   readonly peakTension: number
+  /** Lowest tension of a span on the way since the point before. */
+  readonly leastTension: number
 }
 
 /** How a travel ended. */
 export type TravelEnd = 'followed' | 'slips' | 'slackSpan' | 'anchorLeavesDrum' | 'clampLeavesPinion'
 
 const TOLERANCE = 1e-13
+/** Share of a step at which an end is no longer looked for more closely. */
+const FINEST = 1 / 1024
 
 /** The whole loop at one moment of a travel: wraps with their memory, span tensions, angles. Mutable, for the simulation only. */
 export class Loop {
@@ -36,6 +40,7 @@ export class Loop {
   private phi = 0
   private torque = 0
   private peak: number
+  private least: number
   leastDrumWrap: number
   /** Pinion angles between which every point has rested since the start. */
   private restLow: number
@@ -55,6 +60,7 @@ export class Loop {
     this.Ta = d.pretension
     this.Tb = d.pretension
     this.peak = d.pretension
+    this.least = d.pretension
     this.leastDrumWrap = Math.min(d.drumWrapTaut, d.drumWrapSlack)
     this.restLow = 0
     this.restHigh = this.half
@@ -72,8 +78,10 @@ export class Loop {
       tautTension: this.Ta,
       slackTension: this.Tb,
       peakTension: this.peak,
+      leastTension: this.least,
     }
     this.peak = Math.max(this.Ta, this.Tb)
+    this.least = Math.min(this.Ta, this.Tb)
     return point
   }
 
@@ -89,10 +97,16 @@ export class Loop {
       Math.ceil(Math.abs(angle - angle0) / longest),
       Math.ceil(Math.abs(torque - torque0) / (0.1 * d.pretension * d.drumRadius)),
     )
-    for (let i = 1; i <= steps; i++) {
-      const share = i / steps
-      const end = this.step(angle0 + (angle - angle0) * share, torque0 + (torque - torque0) * share)
-      if (end !== 'followed') return end
+    for (let done = 0, size = 1; done < steps; ) {
+      const next = Math.min(steps, done + size)
+      const end = this.step(angle0 + ((angle - angle0) * next) / steps, torque0 + ((torque - torque0) * next) / steps)
+      if (end === 'followed') {
+        done = next
+        if (Number.isInteger(done)) size = 1
+      }
+      // A step may only have been too long for the iteration; and an end is wanted where it is, not a step before.
+      else if (size <= FINEST) return end
+      else size /= 2
     }
     return 'followed'
   }
@@ -240,6 +254,7 @@ export class Loop {
     this.Ta = Ta
     this.Tb = Tb
     this.peak = Math.max(this.peak, Ta, Tb)
+    this.least = Math.min(this.least, Ta, Tb)
     this.leastDrumWrap = Math.min(this.leastDrumWrap, d.drumWrapTaut + q, d.drumWrapSlack - q)
   }
 }

@@ -1,3 +1,4 @@
+import { InputError, show } from '../units/index.js'
 import type { DriveState } from './branch.js'
 import { checkHistory, checkStep } from './history-limits.js'
 import { Loop, type TravelEnd, type TravelPoint } from './travel-loop.js'
@@ -22,7 +23,7 @@ export interface TravelPath {
  * is not for this model to say. The last point gives angle and torque of that end.
  *
  * `resolution` is the longest step of the joint; the state changes continuously, so only the tension of cord wound on is sampled by it.
- * Throws an `InputError` for a drive with a contact stiffness or without friction.
+ * Throws an `InputError` for a drive with a contact stiffness or without friction, and for a resolution that is not above zero.
  */
 export function travelPath(
   d: DriveState,
@@ -32,6 +33,8 @@ export function travelPath(
   by: 'joint' | 'motor' = 'joint',
 ): TravelPath {
   checkHistory('capstan.travelPath', d)
+  if (!(resolution > 0 && resolution < Number.POSITIVE_INFINITY))
+    throw new InputError('capstan.travelPath', [{ path: 'resolution', given: show(resolution), accepts: 'must be finite and above 0' }])
   const loop = new Loop(d, by)
   const points: TravelPoint[] = []
   let end: TravelEnd = 'followed'

@@ -3,6 +3,7 @@ import {
   arcCycleLoss,
   cordFibre,
   drive,
+  driveWindup,
   endEfficiency,
   fibreNames,
   holdingRatio,
@@ -76,6 +77,65 @@ describe('a drive', () => {
     const over = drive({ ...given, allowableTension: '100 N' })
     expect(over.limits().atLowFriction.slackEstimate.notes?.[0]?.text).toContain('above the allowable')
   })
+  test('takes the whole range of a friction that is a property', () => {
+    const { friction } = cordFibre('LCP')
+    const { atLowFriction, atHighFriction } = drive({ ...given, friction }).si
+    expect([atLowFriction.friction, atHighFriction.friction]).toEqual([friction.low, friction.high])
+    expect([atLowFriction.drumFriction, atHighFriction.drumFriction]).toEqual([friction.low, friction.high])
+  })
+  test('is asked at a pose: towards one end the short arc saturates, torque the other way finds the long one', () => {
+    const { atLowFriction: low } = hip.si
+    const by = (torque: number, taut: number, slack: number) =>
+      driveWindup.si({ ...low, torque, drumWrapTaut: taut, drumWrapSlack: slack, drumFriction: 0.1, contactStiffness: undefined }).windup
+    const [wrap, turned] = [(200 * Math.PI) / 180, (160 * Math.PI) / 180]
+    expect(hip.windup('6 N m', '160 deg').atLowFriction.windup.si).toBeCloseTo(by(6, wrap + turned, wrap - turned), 12)
+    expect(hip.windup('-6 N m', '160 deg').atLowFriction.windup.si).toBeCloseTo(-by(6, wrap - turned, wrap + turned), 12)
+    expect(hip.windup('-6 N m', '160 deg').atLowFriction.windup.si).not.toBeCloseTo(
+      -hip.windup('6 N m', '160 deg').atLowFriction.windup.si,
+      5,
+    )
+    expect(() => hip.windup('6 N m', '200 deg')).toThrow(
+      "capstan.drive.windup: jointAngle is '200 deg'; must be less than the drum wrap of 200 deg",
+    )
+  })
+  test('passes on the notes of what it is asked', () => {
+    const torque = driveWindup({
+      torque: '20 N m',
+      axialRigidity: '35 kN',
+      pretension: '60 N',
+      pinionRadius: '7.5 mm',
+      drumRadius: '46.5 mm',
+      span: '20 mm',
+      pinionWrap: '3 turn',
+      drumWrapTaut: '200 deg',
+      drumWrapSlack: '200 deg',
+      friction: 0.1,
+    }).torqueCarried
+    const text = torque.notes?.[0]?.text
+    expect(text).toContain('no slip')
+    expect(hip.windup(torque).atLowFriction.windup.notes?.[0]?.text).toBe(text)
+    expect(hip.path({ torques: [torque] }).atHighFriction.loss.notes?.[0]?.text).toBe(text)
+    const one = { jointAngle: '0 deg', torque } as const
+    expect(hip.travel({ steps: [one], cycles: 1 }).atHighFriction.peakTension.notes?.[0]?.text).toBe(text)
+    const lost = { torque, returnTorque: '0 N m', stroke: '40 deg', bearingFriction: 0, bearingRadius: '4 mm', bendingLoss: 0 } as const
+    expect(hip.losses(lost).atHighFriction.passed.notes?.[0]?.text).toBe(text)
+  })
+  test('notes a limit that lies above the allowable of the cord, though the pretension does not', () => {
+    const { slipTorque, slipEstimate } = drive({ ...given, allowableTension: '274 N' }).limits().atLowFriction
+    expect(slipTorque?.notes?.[0]?.text).toContain('above the allowable 274 N')
+    expect(slipEstimate?.notes).toBeUndefined()
+  })
+  test('notes a tension above the allowable in any cycle of a travel', () => {
+    const steps = [
+      { jointAngle: '-60 deg', torque: '10 N m' },
+      { jointAngle: '0 deg', torque: '0 N m' },
+    ] as const
+    const free = hip.travel({ steps, cycles: 6 }).atLowFriction
+    const first = hip.travel({ steps, cycles: 1 }).atLowFriction.peakTension.si
+    expect(first).toBeGreaterThan(free.peakTension.si + 0.1)
+    const limited = drive({ ...given, allowableTension: [first - 0.05, 'N'] }).travel({ steps, cycles: 6 }).atLowFriction
+    expect(limited.points[0]?.tautTension.notes?.[0]?.text).toContain('above the allowable')
+  })
   test('loss does not depend on how finely a closed history is given', () => {
     const rough = hip.path({ torques: ['6 N m', '-6 N m', '6 N m'] }).atLowFriction
     const fine = hip.path({ torques: ['3 N m', '6 N m', '1 N m', '-6 N m', '0 N m', '6 N m'] }).atLowFriction
@@ -103,6 +163,43 @@ describe('a drive', () => {
   })
 })
 
+test('drift is that of the pinion against the joint, whichever of them drives', () => {
+  const passing = drive({ ...given, pinionTurns: 0, friction: 0.45, groovePitch: '2 mm' })
+  const byJoint = passing.travel({ steps: cycle, cycles: 20 }).atLowFriction
+  const byMotor = passing.travel({
+    steps: cycle.map(({ jointAngle, torque }) => ({ pinionAngle: jointAngle === '0 deg' ? '0 deg' : '-248 deg', torque }) as const),
+    cycles: 20,
+  }).atLowFriction
+  expect(byJoint.regime).toBe('between')
+  expect(byMotor.regime).toBe('between')
+  // The motor's stroke differs from the joint's by the windup, some 1 %.
+  expect(byMotor.driftPerCycle.si / byJoint.driftPerCycle.si).toBeCloseTo(1, 1.5)
+  const turn = (pinion: number, joint: number) => pinion - 6.2 * joint
+  const [end, before] = [byMotor.points.at(-1), byMotor.points.at(-5)]
+  expect(byMotor.driftPerCycle.si).toBeCloseTo(
+    turn(end?.pinionAngle.si ?? 0, end?.jointAngle.si ?? 0) - turn(before?.pinionAngle.si ?? 0, before?.jointAngle.si ?? 0),
+    12,
+  )
+  expect(byMotor.walkPerCycle?.si).toBeCloseTo((Math.abs(byMotor.driftPerCycle.si) * 0.002) / (2 * Math.PI), 12)
+  // A stroke that does not come back is no drift.
+  expect(hip.travel({ steps: [{ jointAngle: '10 deg', torque: '0 N m' }], cycles: 1 }).atLowFriction.driftPerCycle.si).toBeCloseTo(0, 12)
+})
+
+test('the least tension of a travel is looked for between its steps too', () => {
+  const steps = [
+    { jointAngle: '40 deg', torque: '6 N m' },
+    { jointAngle: '0 deg', torque: '-6 N m' },
+  ] as const
+  const { leastTension, points } = hip.travel({ steps, cycles: 3 }).atLowFriction
+  const atSteps = Math.min(...points.flatMap((p) => [p.tautTension.si, p.slackTension.si]))
+  const inner = [0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1].flatMap((share) => [
+    { jointAngle: [40 - 40 * share, 'deg'], torque: [6 - 12 * share, 'N m'] } as const,
+  ])
+  const fine = hip.travel({ steps: [steps[0], ...inner], cycles: 3 }).atLowFriction
+  expect(leastTension.si).toBeLessThanOrEqual(atSteps)
+  expect(leastTension.si).toBeCloseTo(fine.leastTension.si, 6)
+})
+
 describe('losses', () => {
   const cycle = { stroke: '40 deg', bearingFriction: 0.002, bearingRadius: '4 mm', bendingLoss: 0.01 } as const
   test('small load cycles lose what the arcs lose, to leading order', () => {
@@ -126,6 +223,11 @@ describe('losses', () => {
     for (const name of ['creep', 'bearings', 'bending'] as const) expect(far[name].energy.si / swing[name].energy.si).toBeCloseTo(2, 12)
     expect(swing.passed.si).toBeCloseTo((2 * 6 * 40 * Math.PI) / 180, 12)
     expect(swing.creep.share.si).toBeCloseTo(swing.creep.energy.si / swing.passed.si, 14)
+  })
+  test('bending takes its share of the mean pull at each of two pulleys', () => {
+    const { bending } = hip.losses({ ...cycle, torque: '0 N m', returnTorque: '0 N m' }).atLowFriction
+    // Twice (out and back) two pulleys, 140 N in both spans, 40 degrees at 46.5 mm.
+    expect(bending.energy.si).toBeCloseTo(2 * 2 * 0.01 * 140 * 0.0465 * ((40 * Math.PI) / 180), 9)
   })
   test('an unloaded return still bends cord and turns bearings', () => {
     const { bending, bearings } = hip.losses({ ...cycle, torque: '6 N m', returnTorque: '0 N m' }).atLowFriction
@@ -235,6 +337,27 @@ test('every fibre lies within its own ranges and says where it comes from', () =
   }
 })
 
+test('the chart along the cord parts the sides at a clamp, and says what gives', () => {
+  const short = drive({ ...given, pinionTurns: 0, hold: 'clampedMidPinion' })
+  // The clamp lies between two of the chart's points.
+  const chart = tensionAlongWrapChart(short, '10 N m') as unknown as {
+    description: string
+    layer: { data: { values: { x: number; y: number; series: string }[] } }[]
+  }
+  const { pinionWrap, tautTension, slackTension } = { pinionWrap: short.pinionWrap.si, ...short.windup('10 N m').atLowFriction }
+  const middle = 1000 * (0.0465 * short.si.atLowFriction.drumWrapTaut + short.span.si + (0.0075 * pinionWrap) / 2)
+  const low = (chart.layer[0]?.data.values ?? []).filter((v) => v.series === 'low friction')
+  const [before, after] = [low.filter((v) => v.x <= middle + 1e-6).at(-1), low.find((v) => v.x > middle + 1e-6)]
+  // Slip has reached the clamp on both sides: tension jumps there.
+  expect(before?.y).toBeCloseTo(tautTension.si * Math.exp(-0.1 * (pinionWrap / 2 - (middle - (before?.x ?? 0)) / 7.5)), 4)
+  const beyond = ((after?.x ?? 0) - middle) / 7.5
+  expect(after?.y).toBeCloseTo(slackTension.si * Math.exp(0.1 * (pinionWrap / 2 - beyond)), 4)
+  expect(tensionAlongWrapChart(hip, '20 N m').description).toContain(
+    '20 N m. At low friction the pinion slips: the line holds for 13.11 N m',
+  )
+  expect(tensionAlongWrapChart(short, '50 N m').description).toContain('At high friction the slack span hangs loose.')
+})
+
 test('charts carry finite points in order', () => {
   const along = tensionAlongWrapChart(hip, '6 N m') as unknown as {
     layer: { data: { values: { x: number; y: number; series: string }[] } }[]
@@ -248,5 +371,7 @@ test('charts carry finite points in order', () => {
   expect(low.every((v, i) => i === 0 || v.x >= (low[i - 1]?.x ?? 0))).toBe(true)
   const loop = windupChart(hip, '6 N m') as unknown as { layer: { data: { values: { x: number; y: number }[] } }[] }
   expect(loop.layer[0]?.data.values.every((v) => Number.isFinite(v.x) && Number.isFinite(v.y))).toBe(true)
-  expect(() => windupChart(hip, '0 N m')).toThrow('above 0')
+  expect(() => windupChart(hip, '0 N m')).toThrow('capstan.windupChart: amplitude')
+  expect(() => windupChart(hip, '3 N' as never)).toThrow('capstan.windupChart: amplitude')
+  expect(() => tensionAlongWrapChart(hip, '3 N' as never)).toThrow('capstan.tensionAlongWrapChart: torque')
 })

@@ -52,6 +52,25 @@ describe('friction', () => {
     expect(c.roundGrooveFriction.si({ friction: 0.2, undercutAngle: 0, seatAngle: 0 })).toBeCloseTo(0.8 / Math.PI, 12)
     expect(c.helixWrap.si({ centreLineRadius: 0.008, groovePitch: 0 }).frictionFactor).toBe(1)
   })
+  test('a cord stiffer than its tension is refused; short of that the holding is found, however stiff', () => {
+    const stiff = { friction: 0.3, bendingRigidity: '2e-5 N m^2', centreLineRadius: '8.5 mm', wrapAngle: '1 turn' } as const
+    expect(() => c.stiffCordTautTension({ ...stiff, slackTension: '0.13 N' })).toThrow('half of bending rigidity over radius squared')
+    fc.assert(
+      fc.property(between(1e-6, 3), between(0, 1), between(0.01, 20), (over, friction, wrapAngle) => {
+        const [EI, R] = [2e-5, 0.0085]
+        const half = EI / (2 * R * R)
+        const slackTension = half * (1 + over)
+        const y = c.stiffCordTautTension.si({ slackTension, friction, wrapAngle, bendingRigidity: EI, centreLineRadius: R })
+        const [psi, psi0] = [y.tautLiftOff, y.slackLiftOff]
+        expect(Math.cos(psi)).toBeCloseTo(1 - half / y.tautTension, 9)
+        const held = y.tautTension * (Math.cos(psi) - friction * Math.sin(psi))
+        const given = slackTension * (Math.cos(psi0) + friction * Math.sin(psi0)) * Math.exp(friction * (wrapAngle - psi - psi0))
+        expect(Math.abs(held - given)).toBeLessThan(1e-7 * y.tautTension)
+        const second = friction * wrapAngle - (1 + friction ** 2) * half * (1 / slackTension - 1 / y.tautTensionSecondOrder)
+        expect(Math.log(y.tautTensionSecondOrder / slackTension)).toBeCloseTo(second, 8)
+      }),
+    )
+  })
   test('a slack end above the taut one is refused', () => {
     expect(() => c.frictionFromTensions({ tautTension: '5 N', slackTension: '6 N', wrapAngle: '1 turn' })).toThrow('slackTension')
     expect(() => c.slackTension({ load: '-1 N', friction: 0.1, wrapAngle: '1 turn' })).toThrow('load')
@@ -138,6 +157,38 @@ describe('life', () => {
     })
     expect((100 - early.tension) / (37000 * 1e-9 * factor)).toBeCloseTo(1, 3)
   })
+  test('activated relaxation keeps its digits at high stress, and at no time', () => {
+    const x = {
+      fibreArea: 5e-7,
+      axialRigidity: 37000,
+      referenceRate: 1e-9,
+      referenceStress: 5e8,
+      referenceTemperature: 293.15,
+      temperature: 293.15,
+      activationEnergy: 1.5 * 1.602176634e-19,
+      activationVolume: 4.5e-29,
+    }
+    expect(c.activatedPretensionLeft.si({ ...x, pretension: 2000, time: 0 }).share).toBeCloseTo(1, 14)
+    // Far above the thermal stress the law is that of an exponential rate: σ = (kT/V) ln of what is left of e^(-σV/kT) plus flow.
+    const b = 4.5e-29 / (1.380649e-23 * 293.15)
+    const rate = (37000 / 5e-7) * (1e-9 / Math.sinh(b * 5e8)) * b
+    const stress = -Math.log(Math.exp(-b * 4e9) + (rate * 1e-6) / 2) / b
+    expect(c.activatedPretensionLeft.si({ ...x, pretension: 2000, time: 1e-6 }).tension / (stress * 5e-7)).toBeCloseTo(1, 9)
+  })
+  test('heat has its sign: cold takes pretension from a cord in a printed frame, heat adds to it', () => {
+    const held = {
+      pretension: '60 N',
+      axialRigidity: '20 kN',
+      creepStrain: '0.1 %',
+      frameExpansion: '70 ppm/K',
+      cordExpansion: '-12 ppm/K',
+    } as const
+    // 20 kN × 82 ppm/K is 1.64 N/K on top of 60 − 20 N.
+    expect(c.pretensionLeft({ ...held, temperatureRise: '10 K' }).tension.in('N')).toBeCloseTo(56.4, 9)
+    expect(c.pretensionLeft({ ...held, temperatureRise: '-10 K' }).tension.in('N')).toBeCloseTo(23.6, 9)
+    expect(c.pretensionLeft({ ...held, temperatureRise: '-30 K' })).toMatchObject({ state: 'slack', tension: { si: 0 } })
+    expect(c.pretensionLeft({ pretension: '60 N', axialRigidity: '20 kN', creepStrain: '0.1 %' }).tension.in('N')).toBeCloseTo(40, 12)
+  })
   test('logarithmic relaxation starts at the logarithmic creep', () => {
     const { tension } = c.logarithmicPretensionLeft.si({ pretension: 60, axialRigidity: 20000, perDecade: 1e-7, from: 1, to: 1000 })
     expect((60 - tension) / (20000 * c.logarithmicCreep.si({ perDecade: 1e-7, from: 1, to: 1000 }))).toBeCloseTo(1, 3)
@@ -180,6 +231,11 @@ describe('parts', () => {
     for (const arrangement of ['crossed', 'open'] as const)
       expect(() => c.pulleyGeometry({ ...x, centreDistance: '56 mm', arrangement })).toThrow('overlap')
   })
+  test('a drum without a bore bears the pressure itself, any bore doubles it', () => {
+    const x = { tension: 60, centreLineRadius: 0.008, pitch: 0.0012, wallOuterRadius: 0.0075 }
+    expect(c.drumHoop.si({ ...x, boreRadius: 0 }).boreHoopStress).toBeCloseTo(-6.25e6, 3)
+    expect(c.drumHoop.si({ ...x, boreRadius: 1e-7 }).boreHoopStress).toBeCloseTo(-12.5e6, 0)
+  })
   test('enough clamp load closes the layers, and exactly that', () => {
     const neck = {
       bendingMoment: 4,
@@ -214,7 +270,14 @@ test('the linear estimate of the pretension left is the low one', () => {
       between(1, 8),
       (pretension, axialRigidity, perDecade, decades) => {
         const later = c.logarithmicPretensionLeft.si({ pretension, axialRigidity, perDecade, from: 1, to: 10 ** decades })
-        const low = c.pretensionLeft.si({ pretension, axialRigidity, creepStrain: perDecade * decades })
+        const low = c.pretensionLeft.si({
+          pretension,
+          axialRigidity,
+          creepStrain: perDecade * decades,
+          temperatureRise: 0,
+          frameExpansion: 7e-5,
+          cordExpansion: 0,
+        })
         expect(low.tension).toBeLessThanOrEqual(later.tension * (1 + 1e-12))
       },
     ),
