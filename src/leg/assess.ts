@@ -151,31 +151,36 @@ function made(
   const walkTorque = (joint: Joint) => Math.abs(walk?.[joint].torque ?? 0)
   for (const state of states) {
     const { id } = state.case
-    const scenes = { hip: { leg, state, joint: 'hip', walkTorque }, knee: { leg, state, joint: 'knee', walkTorque } } as const
-    for (const check of checksOf(id)) {
-      for (const joint of check.scope === 'leg' ? ONE_JOINT : JOINTS) {
-        if (sheet.recording) sheet.open(checkStage(check, joint, id))
-        const finding = check.run(sheet.of, scenes[joint], state.joints[joint])
-        if (finding !== undefined) take(check, joint, id, finding)
-      }
+    const hip: Scene = { leg, state, joint: 'hip', walkTorque }
+    const knee: Scene = { leg, state, joint: 'knee', walkTorque }
+    for (const { check, joint, run } of runsOf(id)) {
+      if (sheet.recording) sheet.open(checkStage(check, joint, id))
+      const finding = run(sheet.of, joint === 'hip' ? hip : knee, state.joints[joint])
+      if (finding !== undefined) take(check, joint, id, finding)
     }
   }
   return walkTorque
 }
 
-/** A check of the leg as a whole is made once. */
-const ONE_JOINT: readonly Joint[] = ['hip']
+/** One check of one joint; `run` stands beside it since records of many shapes are slow to look into. */
+interface CheckRun {
+  readonly check: Check
+  readonly joint: Joint
+  readonly run: Check['run']
+}
 
-const byCase = new Map<CaseId, readonly Check[]>()
+const byCase = new Map<CaseId, readonly CheckRun[]>()
 
-/** The checks that are made in a load case. */
-function checksOf(id: CaseId): readonly Check[] {
-  let checks = byCase.get(id)
-  if (checks === undefined) {
-    checks = CHECKS.filter(({ cases }) => cases.includes(id))
-    byCase.set(id, checks)
+/** What is checked in a load case; a check of the leg as a whole is made once, with the hip. */
+function runsOf(id: CaseId): readonly CheckRun[] {
+  let runs = byCase.get(id)
+  if (runs === undefined) {
+    runs = CHECKS.filter(({ cases }) => cases.includes(id)).flatMap((check) =>
+      (check.scope === 'leg' ? (['hip'] as const) : JOINTS).map((joint) => ({ check, joint, run: check.run })),
+    )
+    byCase.set(id, runs)
   }
-  return checks
+  return runs
 }
 
 const checkStage = (check: Check, joint: Joint, id: CaseId) => `check/${check.id}/${joint}/${id}`

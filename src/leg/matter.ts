@@ -1,5 +1,6 @@
-import { type Direction, type Material, type StrengthNumbers, strengthNumbers } from '../materials/index.js'
+import { type Direction, type Material, strengthNumbers } from '../materials/index.js'
 import type { End } from './numbers.js'
+import { Strength } from './strength.js'
 
 /** How wet the prints are. */
 export type MoistureState = 'dry' | 'conditioned' | 'saturated'
@@ -20,27 +21,23 @@ export interface Matter {
   /** Linear growth by the water it holds. */
   readonly swelling: number
   readonly strainLimit: number
-  readonly strength: { readonly [D in Direction]: StrengthNumbers }
+  readonly strength: { readonly [D in Direction]: Strength }
   /** For loads that repeat; the static numbers where the material has no fatigue ratio (metals are checked by their own rule). */
-  readonly cyclic: { readonly [D in Direction]: StrengthNumbers }
+  readonly cyclic: { readonly [D in Direction]: Strength }
 }
 
-const kept = new WeakMap<Material, Map<string, Matter>>()
+type Kept = { [E in End]: { [M in MoistureState]?: Matter } }
+const kept = new WeakMap<Material, Kept>()
 
 /** The numbers of a material; made once for each end of the ranges and moisture. */
 export function matterOf(material: Material, end: End, moisture: MoistureState): Matter {
   let states = kept.get(material)
   if (states === undefined) {
-    states = new Map()
+    states = { pessimistic: {}, typical: {}, optimistic: {} }
     kept.set(material, states)
   }
-  const key = `${end}|${moisture}`
-  let matter = states.get(key)
-  if (matter === undefined) {
-    matter = make(material, end, moisture)
-    states.set(key, matter)
-  }
-  return matter
+  states[end][moisture] ??= make(material, end, moisture)
+  return states[end][moisture]
 }
 
 function make(material: Material, end: End, moisture: MoistureState): Matter {
@@ -65,7 +62,7 @@ function make(material: Material, end: End, moisture: MoistureState): Matter {
       : least('serviceTemperature', Number.POSITIVE_INFINITY)
   const water = moisture === 'dry' ? 0 : (moisture === 'conditioned' ? material.moistureConditioned : material.moistureSaturated)?.si
   const numbers = (direction: Direction, cyclic: boolean) =>
-    strengthNumbers(material, direction, moisture, worst, cyclic && !metal && material.fatigueRatio !== undefined)
+    new Strength(strengthNumbers(material, direction, moisture, worst, cyclic && !metal && material.fatigueRatio !== undefined))
   const each = (cyclic: boolean) => ({
     alongLayers: numbers('alongLayers', cyclic),
     acrossLayers: numbers('acrossLayers', cyclic),

@@ -72,6 +72,8 @@ export interface Prepared {
   readonly bearing: BearingNumbers
   readonly steel: Matter
   readonly groundFriction: number
+  /** What was worked out once (see `once.ts`), and for which leg: a changed copy of it starts anew. */
+  readonly kept: { leg: Prepared | undefined; readonly results: unknown[] }
 }
 
 const bandAt = (band: { low: number; typical: number; high: number }, end: End, badIs: 'low' | 'high') =>
@@ -102,7 +104,7 @@ export function prepare(x: LegNumbers, end: End = 'typical'): Prepared {
       drum: matter(drum.material),
     }
   }
-  return {
+  const prepared: Prepared = {
     x,
     end,
     moisture,
@@ -119,7 +121,10 @@ export function prepare(x: LegNumbers, end: End = 'typical'): Prepared {
     bearing: bearingOf(x.bearings.size, x.bearings.own) as BearingNumbers,
     steel: matter('steel 12.9'),
     groundFriction: bandAt(x.foot.groundFriction, end, 'low'),
+    kept: { leg: undefined, results: [] },
   }
+  prepared.kept.leg = prepared
+  return prepared
 }
 
 const radius = (pulley: { grooveDiameter?: number | undefined; centreLineRadius?: number | undefined }, cordDiameter: number): number =>

@@ -8,7 +8,8 @@ import {
   travelPeakTension,
 } from '../../capstan/index.js'
 import type { Evaluator } from '../../formula/index.js'
-import type { Joint, Prepared } from '../numbers.js'
+import { JOINTS, type Joint, type Prepared } from '../numbers.js'
+import { oncePerLegAnd } from '../once.js'
 import type { DriveState } from '../state.js'
 
 /** What one drive is asked in one load case. */
@@ -20,6 +21,13 @@ export interface DriveAsk {
   readonly air: number
   readonly age: 'new' | 'year'
 }
+
+/** Arcs and spans of one drive. */
+const geometryOf = /* @__PURE__ */ oncePerLegAnd(JOINTS, (of, leg, joint) => {
+  const { pinionRadius, drumRadius } = leg.drives[joint]
+  const { arrangement, centreDistance, pinion } = leg.x.drives[joint]
+  return of(pulleyGeometry, { arrangement, pinionRadius, drumRadius, centreDistance, extraTurns: pinion.wraps })
+})
 
 /** A pretension below this is none, N: the cord hangs. */
 const LOOSE = 0.5
@@ -37,13 +45,7 @@ export function driveState(leg: Prepared, of: Evaluator, { joint, torque, footFo
   })
   const aged = drive.pretension * (age === 'year' ? pretensionLeft : 1)
   const pretension = Math.max(LOOSE, aged + thermal)
-  const geometry = of(pulleyGeometry, {
-    arrangement: drive.arrangement,
-    pinionRadius,
-    drumRadius,
-    centreDistance: drive.centreDistance,
-    extraTurns: drive.pinion.wraps,
-  })
+  const geometry = geometryOf(of, leg, joint)
   // Anchors opposite each other at mid travel: each branch has half of the drum's arc.
   const drumWrap = geometry.drumWrapAngle / 2
   const wound = of(driveWindup, {

@@ -1,6 +1,7 @@
 import type { Evaluator } from '../../formula/index.js'
 import { forcedConvection, naturalConvection, radiationCoefficient, ringArea, ringOnPlate, surfaceResistance } from '../../thermal/index.js'
 import type { Prepared } from '../numbers.js'
+import { oncePerLeg } from '../once.js'
 
 /** Air around the mount. */
 export interface Surroundings {
@@ -38,17 +39,12 @@ function mountOf(leg: Prepared): Mount {
   }
 }
 
-/** The leg asked about last, with its mount: a loop asks dozens of times for the same. */
-let lastLeg: Prepared | undefined
-let lastMount: { readonly mount: Mount; readonly curve: PlateCurve } | undefined
-
-function mountAndCurve(leg: Prepared) {
-  if (lastLeg === leg && lastMount !== undefined) return lastMount
+/** The mount with its curve and its contact: a loop asks dozens of times for the same. */
+const mountAndCurve = /* @__PURE__ */ oncePerLeg((of, leg) => {
   const mount = mountOf(leg)
-  lastMount = { mount, curve: curveOf(mount) }
-  lastLeg = leg
-  return lastMount
-}
+  const area = of(ringArea, { innerRadius: mount.innerRadius, outerRadius: mount.outerRadius })
+  return { mount, curve: curveOf(mount), contact: of(surfaceResistance, { coefficient: leg.x.plate.contactConductance, area }) }
+})
 
 const ringInput = (mount: Mount, film: number) => ({
   innerRadius: mount.innerRadius,
@@ -134,12 +130,10 @@ export const mountRingResistanceExact = (leg: Prepared, film: number): number =>
  * cooled. The film stands at the plate's mean temperature, which a printed plate has far below its hot ring.
  */
 export function mountConductance(leg: Prepared, of: Evaluator, ringTemperature: number, where: Surroundings): number {
-  const { mount, curve } = mountAndCurve(leg)
+  const { mount, curve, contact } = mountAndCurve(of, leg)
   const first = filmAt(mount, of, where.air + 0.4 * (ringTemperature - where.air), where)
   const mean = where.air + (ringTemperature - where.air) * Math.min(1, at(curve.uniform, first) / at(curve.ring, first))
   const film = filmAt(mount, of, mean, where)
-  const area = of(ringArea, { innerRadius: mount.innerRadius, outerRadius: mount.outerRadius })
-  const contact = of(surfaceResistance, { coefficient: leg.x.plate.contactConductance, area })
   return 1 / (contact + at(curve.ring, film))
 }
 

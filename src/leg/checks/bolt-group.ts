@@ -1,21 +1,26 @@
 import {
   boltCompliance,
+  boltStrength,
   clearanceHole,
   hexNut,
   loadFactor,
   memberCompliance,
   metricThread,
   preloadFromTorque,
+  propertyClass,
   socketHead,
   washer,
 } from '../../fasteners/index.js'
-import { bare, type Evaluator } from '../../formula/index.js'
+import type { Evaluator } from '../../formula/index.js'
 import type { Matter } from '../matter.js'
 import type { Prepared } from '../numbers.js'
+import { oncePerLegAnd } from '../once.js'
 import type { Scene } from '../state.js'
 
-/** The two groups of bolts. */
-export type BoltGroup = 'stack' | 'motor'
+/** The groups of bolts. */
+export const BOLT_GROUPS = ['stack', 'motor'] as const
+/** A group of bolts. */
+export type BoltGroup = (typeof BOLT_GROUPS)[number]
 
 /** A tightened bolt and what it clamps, SI. */
 export interface TightBolt {
@@ -33,23 +38,22 @@ export interface TightBolt {
 }
 
 const STEEL_MODULUS = 205e9
+/** Shear strength of bolts over their tensile strength. */
+const SHEAR_RATIO = 0.6
 /** A printed boss as wide as this many head diameters behaves as an endless plate. */
 const WIDE = 3
 
 /** Preload, compliances and load factor of one bolt of a group. */
-export function tightBolt(of: Evaluator, { leg }: Scene, group: BoltGroup): TightBolt {
-  // Nothing to record: what several checks ask of the same leg is worked out once.
-  if (of !== bare) return workedOut(of, leg, group)
-  let known = kept.get(leg)
-  if (known === undefined) {
-    known = {}
-    kept.set(leg, known)
-  }
-  known[group] ??= workedOut(of, leg, group)
-  return known[group] as TightBolt
-}
+export const tightBolt = (of: Evaluator, { leg }: Scene, group: BoltGroup): TightBolt => tightBoltOf(of, leg, group)
 
-const kept = new WeakMap<Prepared, { [G in BoltGroup]?: TightBolt }>()
+/** The same for a leg alone. */
+export const tightBoltOf = /* @__PURE__ */ oncePerLegAnd(BOLT_GROUPS, workedOut)
+
+/** Load up to which its steel keeps no permanent stretch. */
+export const proofOf = /* @__PURE__ */ oncePerLegAnd(BOLT_GROUPS, (of, { x }, group): number => {
+  const { thread, propertyClass: name } = x.bolts[group]
+  return of(boltStrength, { thread: metricThread.si(thread), bolt: propertyClass.si(name), shearRatio: SHEAR_RATIO }).proofLoad
+})
 
 function workedOut(of: Evaluator, leg: Prepared, group: BoltGroup): TightBolt {
   const bolts = leg.x.bolts[group]
@@ -109,4 +113,4 @@ function workedOut(of: Evaluator, leg: Prepared, group: BoltGroup): TightBolt {
 
 /** The layer that gives first under pressure at a temperature: the one with least strength. */
 export const softest = (layers: readonly Matter[]): Matter =>
-  layers.reduce((least, one) => (one.strength.alongLayers.strength < least.strength.alongLayers.strength ? one : least))
+  layers.reduce((least, one) => (one.strength.alongLayers.numbers.strength < least.strength.alongLayers.numbers.strength ? one : least))

@@ -1,6 +1,5 @@
 import {
   boltGroupTipping,
-  boltStrength,
   headBearing,
   hexNut,
   jointReserves,
@@ -10,10 +9,9 @@ import {
   propertyClass,
   tighteningTorque,
 } from '../../fasteners/index.js'
-import type { Evaluator } from '../../formula/index.js'
-import { strengthSi } from '../../materials/index.js'
+import { bare, type Evaluator } from '../../formula/index.js'
 import type { JointState, Scene } from '../state.js'
-import { type BoltGroup, softest, type TightBolt, tightBolt } from './bolt-group.js'
+import { type BoltGroup, proofOf, softest, tightBolt } from './bolt-group.js'
 import type { Check } from './check.js'
 import { clampLeft } from './clamp.js'
 import { polymerRest } from './rests.js'
@@ -80,7 +78,7 @@ function checksOf(group: BoltGroup): readonly Check[] {
         // A print that has softened carries nothing; that is the plate's own check.
         if (temperature(group, scene, at) > layer.softening - 15) return undefined
         // Clamp load fades as the print creeps, so its first day decides, not its year.
-        const allowablePressure = strengthSi(layer.strength.alongLayers, temperature(group, scene, at), 86_400, 1, 1, of)
+        const allowablePressure = layer.strength.alongLayers.at(of, temperature(group, scene, at), 86_400)
         const { pressure } = of(headBearing, {
           force: bolt.preload,
           bearingDiameter: bolt.bearingDiameter,
@@ -111,7 +109,7 @@ function checksOf(group: BoltGroup): readonly Check[] {
           clampLoad,
           externalLoad: outside,
           loadFactor: bolt.loadFactor,
-          proofLoad: proofOf(of, scene, group, bolt),
+          proofLoad: proofOf(of, scene.leg, group),
         })
         return { demand: outside, capacity: outside * Math.min(separationReserve, 1e4) }
       },
@@ -132,7 +130,7 @@ function checksOf(group: BoltGroup): readonly Check[] {
       run: (of, scene) => {
         const outside = stackTension(of, scene)
         const bolt = tightBolt(of, scene, group)
-        const proofLoad = proofOf(of, scene, group, bolt)
+        const proofLoad = proofOf(of, scene.leg, group)
         const { overloadReserve } = of(jointReserves, {
           clampLoad: bolt.preload,
           externalLoad: outside,
@@ -195,7 +193,7 @@ function checksOf(group: BoltGroup): readonly Check[] {
           prevailingTorque: 0,
         })
         const layer = bolt.layers.at(-1)!
-        const compressiveStrength = strengthSi(layer.strength.alongLayers, scene.leg.x.environment.assemblyTemperature, 60, 1, 1, of)
+        const compressiveStrength = layer.strength.alongLayers.at(of, scene.leg.x.environment.assemblyTemperature, 60)
         const { roundingTorque } = of(nutInPocket, {
           torque: nutTorque,
           acrossFlats: nut.acrossFlats,
@@ -214,13 +212,7 @@ function checksOf(group: BoltGroup): readonly Check[] {
   ]
 }
 
-const tightLayers = (scene: Scene, group: BoltGroup) => {
-  const ignore: Evaluator = (formula, x) => formula.si(x)
-  return tightBolt(ignore, scene, group).layers
-}
-
-const proofOf = (of: Evaluator, { leg }: Scene, group: BoltGroup, { thread }: TightBolt): number =>
-  of(boltStrength, { thread, bolt: propertyClass.si(leg.x.bolts[group].propertyClass), shearRatio: 0.6 }).proofLoad
+const tightLayers = (scene: Scene, group: BoltGroup) => tightBolt(bare, scene, group).layers
 
 /** Pull on the hardest loaded stack bolt: the foot force tips the bracket about its edge. */
 function stackTension(of: Evaluator, { leg, state }: Scene): number {

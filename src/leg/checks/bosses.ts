@@ -8,7 +8,6 @@ import {
   pressFitHold,
 } from '../../fasteners/index.js'
 import type { Evaluator } from '../../formula/index.js'
-import { strengthSi } from '../../materials/index.js'
 import { relaxedModulus } from '../cases/creep.js'
 import type { Scene } from '../state.js'
 import { type Check, LOADED } from './check.js'
@@ -41,8 +40,8 @@ export const bossChecks: readonly Check[] = [
       const { strength } = leg.bosses[joint]
       const capacity =
         boss.axis === 'alongLayers'
-          ? strengthSi(strength.interlayerShear, state.air, state.duration, 1, 1, of)
-          : SHEAR_SHARE * strengthSi(strength.alongLayers, state.air, state.duration, 1, 1, of)
+          ? strength.interlayerShear.at(of, state.air, state.duration)
+          : SHEAR_SHARE * strength.alongLayers.at(of, state.air, state.duration)
       return { demand: shearStress, capacity }
     },
     demandIs: 'the shear stress on the two planes from pin to edge',
@@ -70,7 +69,7 @@ export const bossChecks: readonly Check[] = [
       })
       const { strength } = leg.bosses[joint]
       const across = boss.axis === 'alongLayers' ? strength.acrossLayers : strength.alongLayers
-      return { demand: averageStress, capacity: strengthSi(across, state.air, state.duration, 1, 1, of) }
+      return { demand: averageStress, capacity: across.at(of, state.air, state.duration) }
     },
     demandIs: 'the mean stress in the section beside the hole',
     capacityIs: 'the long-term strength of the print in that direction',
@@ -99,7 +98,7 @@ export const bossChecks: readonly Check[] = [
       const { cyclic } = leg.bosses[joint]
       return {
         demand: peakStress,
-        capacity: strengthSi(boss.axis === 'alongLayers' ? cyclic.acrossLayers : cyclic.alongLayers, state.air, 1, state.cycles, 1, of),
+        capacity: (boss.axis === 'alongLayers' ? cyclic.acrossLayers : cyclic.alongLayers).at(of, state.air, 1, state.cycles),
       }
     },
     demandIs: 'the peak stress beside the hole (two and a half times the mean, close pin)',
@@ -123,7 +122,7 @@ export const bossChecks: readonly Check[] = [
       const fit = press(of, scene, tightest, leg.bosses[joint].modulus)
       const { strength } = leg.bosses[joint]
       // A press fit holds its strain: stress relaxes faster than strength fades, so the first hour is the dangerous one.
-      const capacity = strengthSi(boss.axis === 'alongLayers' ? strength.acrossLayers : strength.alongLayers, state.air, 3600, 1, 1, of)
+      const capacity = (boss.axis === 'alongLayers' ? strength.acrossLayers : strength.alongLayers).at(of, state.air, 3600)
       return { demand: fit.boreHoopStress, capacity }
     },
     demandIs: 'the hoop stress at the bore with the largest pin in the smallest hole, on a cold morning',

@@ -1,9 +1,10 @@
 import { clampLoadQuasiElastic, embeddingLoss } from '../../fasteners/index.js'
-import type { Evaluator } from '../../formula/index.js'
+import { bare, type Evaluator } from '../../formula/index.js'
 import { arrheniusShift, equivalentTime, findleyStrain } from '../../materials/index.js'
 import type { Matter } from '../matter.js'
+import { oncePerLegAnd } from '../once.js'
 import type { Scene } from '../state.js'
-import { type BoltGroup, softest, type TightBolt } from './bolt-group.js'
+import { BOLT_GROUPS, type BoltGroup, softest, type TightBolt, tightBoltOf } from './bolt-group.js'
 
 /** What each printed face of the stack flattens under its first clamp load. */
 const EMBEDDING_PER_FACE = 10e-6
@@ -16,12 +17,7 @@ const HOUR = 3600
 /** Clamp load that a season of creep leaves: calendar time at room temperature, and the hours of walking at the temperature the bolts have then. */
 export function clampLeft(of: Evaluator, { leg }: Scene, group: BoltGroup, bolt: TightBolt, temperature: number): number {
   const bolts = leg.x.bolts[group]
-  const faces = 2 * bolts.stack.length
-  const embedding = bolts.sleeves ? EMBEDDING_OF_SLEEVE : faces * EMBEDDING_PER_FACE
-  const settled = Math.max(
-    0,
-    bolt.preload - of(embeddingLoss, { embedding, boltCompliance: bolt.boltCompliance, memberCompliance: bolt.memberCompliance }),
-  )
+  const settled = settledLoad(of, leg, group)
   const layer = softest(bolt.layers)
   if (bolts.sleeves || layer.creepCoefficient === 0) return settled
   const { usage } = leg.x
@@ -37,6 +33,14 @@ export function clampLeft(of: Evaluator, { leg }: Scene, group: BoltGroup, bolt:
     creepRatio: Math.max(1, creepRatio),
   }).clampLoad
 }
+
+/** Clamp load that the flattening of the faces leaves. */
+const settledLoad = /* @__PURE__ */ oncePerLegAnd(BOLT_GROUPS, (of, leg, group): number => {
+  const bolts = leg.x.bolts[group]
+  const { preload, boltCompliance, memberCompliance } = tightBoltOf(bare, leg, group)
+  const embedding = bolts.sleeves ? EMBEDDING_OF_SLEEVE : 2 * bolts.stack.length * EMBEDDING_PER_FACE
+  return Math.max(0, preload - of(embeddingLoss, { embedding, boltCompliance, memberCompliance }))
+})
 
 /** A strain small enough for the linear law. */
 const SMALL = 1e-3

@@ -10,7 +10,8 @@ import {
   workingTension,
 } from '../../capstan/index.js'
 import type { Evaluator } from '../../formula/index.js'
-import type { Prepared } from '../numbers.js'
+import { JOINTS, type Joint, type Prepared } from '../numbers.js'
+import { oncePerLegAnd } from '../once.js'
 import type { Scene } from '../state.js'
 import { type Check, LOADED, type Rest, WARM } from './check.js'
 import { frictionRest } from './rests.js'
@@ -36,7 +37,7 @@ const relaxationRest: Rest = {
 }
 
 /** Share of strength that an end keeps, at the leg's end of the range. */
-function endShare(leg: Prepared, joint: 'hip' | 'knee'): number {
+function endShare(leg: Prepared, joint: Joint): number {
   const { ends, endRetention } = leg.x.drives[joint]
   const slippery = leg.drives[joint].cord.fibre.startsWith('UHMWPE')
   const table = endEfficiency(ends === 'knot' ? (slippery ? 'bowlineUHMWPE' : 'bowline') : ends)
@@ -44,8 +45,13 @@ function endShare(leg: Prepared, joint: 'hip' | 'knee'): number {
   return leg.end === 'typical' ? band.typical : leg.end === 'pessimistic' ? band.low : band.high
 }
 
+/** Tension that the cord of a joint may bear every day. */
+const daily = /* @__PURE__ */ oncePerLegAnd(JOINTS, (of, leg, joint) => allowed(of, leg, joint, leg.drives[joint].cord.designFactor))
+/** Tension that it may bear once in a while. */
+const rare = /* @__PURE__ */ oncePerLegAnd(JOINTS, (of, leg, joint) => allowed(of, leg, joint, ONCE_FACTOR))
+
 /** Tension that the cord may bear with its ends and over its pinion, divided by a factor. */
-function allowed(of: Evaluator, { leg, joint }: Scene, designFactor: number): number {
+function allowed(of: Evaluator, leg: Prepared, joint: Joint, designFactor: number): number {
   const { cord, pinionRadius } = leg.drives[joint]
   const ratio = of(bendRatio, { centreLineRadius: pinionRadius, cordDiameter: cord.diameter })
   return of(workingTension, {
@@ -105,7 +111,7 @@ export const cordChecks: readonly Check[] = [
     scope: 'joint',
     cases: ['stand', 'walk', 'trot', 'slope', 'hotAfternoon'],
     after: ['motion', 'drive'],
-    run: (of, scene, { drive }) => ({ demand: drive.taut, capacity: allowed(of, scene, scene.leg.drives[scene.joint].cord.designFactor) }),
+    run: (of, scene, { drive }) => ({ demand: drive.taut, capacity: daily(of, scene.leg, scene.joint) }),
     demandIs: 'the tension of the taut span',
     capacityIs: 'the working tension: breaking strength with its ends and bends, over the design factor',
     remedy: 'a better end than a knot, a thicker cord, a larger pinion, or a larger drum',
@@ -120,7 +126,7 @@ export const cordChecks: readonly Check[] = [
     scope: 'joint',
     cases: ['stall', 'hop', 'drop'],
     after: ['motion', 'drive'],
-    run: (of, scene, { drive }) => ({ demand: drive.peak, capacity: allowed(of, scene, ONCE_FACTOR) }),
+    run: (of, scene, { drive }) => ({ demand: drive.peak, capacity: rare(of, scene.leg, scene.joint) }),
     demandIs: 'the tension of the taut span after the joint has travelled under load',
     capacityIs: 'half the breaking strength with its ends and bends',
     remedy: 'a better end than a knot, a thicker cord, a larger drum, or a softer landing',

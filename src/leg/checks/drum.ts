@@ -1,7 +1,6 @@
 import { anchorPull, drumHoop, drumNeckStress, groovePressure, layerSplitting, takeUp } from '../../capstan/index.js'
 import { clearanceHole, lugTearOut, pinBearing, pottedFerrule } from '../../fasteners/index.js'
 import type { Evaluator } from '../../formula/index.js'
-import { strengthSi } from '../../materials/index.js'
 import type { JointState, Scene } from '../state.js'
 import { type Check, LOADED } from './check.js'
 import { polymerRest } from './rests.js'
@@ -46,7 +45,7 @@ export const drumChecks: readonly Check[] = [
         wallOuterRadius: drumRadius - cord.diameter / 2,
         boreRadius: body.bore / 2,
       })
-      return { demand: Math.abs(boreHoopStress), capacity: strengthSi(drum.strength.alongLayers, state.air, state.duration, 1, 1, of) }
+      return { demand: Math.abs(boreHoopStress), capacity: drum.strength.alongLayers.at(of, state.air, state.duration) }
     },
     demandIs: 'the hoop stress at the bore of the drum',
     capacityIs: 'the long-term strength of its polymer',
@@ -65,7 +64,7 @@ export const drumChecks: readonly Check[] = [
     run: (of, { leg, joint, state }, { drive }) => {
       const { drumRadius, cord, drum } = leg.drives[joint]
       const demand = of(groovePressure, { tension: drive.taut, centreLineRadius: drumRadius, cordDiameter: cord.diameter })
-      return { demand, capacity: strengthSi(drum.strength.alongLayers, state.air, state.duration, 1, 1, of) }
+      return { demand, capacity: drum.strength.alongLayers.at(of, state.air, state.duration) }
     },
     demandIs: 'the pressure of the taut cord on the groove',
     capacityIs: 'the strength of the polymer for the time under load',
@@ -92,7 +91,7 @@ export const drumChecks: readonly Check[] = [
         boreDiameter: body.bore,
       })
       const strength = state.case.id === 'season' ? drum.cyclic : drum.strength
-      return { demand: torsionStress, capacity: strengthSi(strength.interlayerShear, state.air, 1, state.cycles, 1, of) }
+      return { demand: torsionStress, capacity: strength.interlayerShear.at(of, state.air, 1, state.cycles) }
     },
     demandIs: 'the shear stress between layers from the joint torque, in a hub of twice the bore',
     capacityIs: 'the shear strength between layers (after the strides of a season)',
@@ -114,7 +113,7 @@ export const drumChecks: readonly Check[] = [
       const outerDiameter = hubDiameter(drumRadius, cord.diameter, body.bore)
       const hole = clearanceHole.si(body.throughBoltThread).medium
       const strength = (state.case.id === 'season' ? drum.cyclic : drum.strength).acrossLayers
-      const allowableAcrossLayers = strengthSi(strength, state.air, 1, state.cycles, 1, of)
+      const allowableAcrossLayers = strength.at(of, state.air, 1, state.cycles)
       const { layerStress } = of(layerSplitting, {
         bendingMoment: drive.shaftForce * (body.length / 2),
         axialForce: 0,
@@ -148,7 +147,7 @@ export const drumChecks: readonly Check[] = [
       const { projectedPressure } = of(pinBearing, { force, diameter: anchor.postDiameter, thickness: anchor.postLength })
       return {
         demand: projectedPressure,
-        capacity: strengthSi(leg.drives[joint].drum.strength.alongLayers, state.air, state.duration, 1, 1, of),
+        capacity: leg.drives[joint].drum.strength.alongLayers.at(of, state.air, state.duration),
       }
     },
     demandIs: 'the pressure of the post on the drum',
@@ -178,7 +177,7 @@ export const drumChecks: readonly Check[] = [
       })
       return {
         demand: shearStress,
-        capacity: SHEAR_SHARE * strengthSi(leg.drives[joint].drum.strength.alongLayers, state.air, state.duration, 1, 1, of),
+        capacity: SHEAR_SHARE * leg.drives[joint].drum.strength.alongLayers.at(of, state.air, state.duration),
       }
     },
     demandIs: 'the shear stress from post to edge',

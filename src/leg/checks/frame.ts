@@ -1,4 +1,3 @@
-import { strengthSi } from '../../materials/index.js'
 import { boxBendingStress } from '../sections.js'
 import type { Scene } from '../state.js'
 import { type Check, LOADED, ONCE } from './check.js'
@@ -136,5 +135,5 @@ function linkStress(of: Parameters<Check['run']>[0], { leg, state }: Scene, name
   })
   const matter = leg.links[name]
   const numbers = cyclic ? matter.cyclic.alongLayers : matter.strength.alongLayers
-  return { demand: stress, capacity: strengthSi(numbers, state.air, cyclic ? 1 : state.duration, state.cycles, 1, of) }
+  return { demand: stress, capacity: numbers.at(of, state.air, cyclic ? 1 : state.duration, state.cycles) }
 }

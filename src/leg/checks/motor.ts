@@ -1,3 +1,4 @@
+import { bare, type Evaluator } from '../../formula/index.js'
 import {
   bridgeConductionLoss,
   copperLoss,
@@ -10,7 +11,7 @@ import {
   touchThresholds,
 } from '../../thermal/index.js'
 import type { Heat } from '../cases/heat.js'
-import type { JointState, Scene } from '../state.js'
+import type { CaseState, JointState, Scene } from '../state.js'
 import { type Check, LOADED, WARM } from './check.js'
 import { polymerRest } from './rests.js'
 
@@ -157,7 +158,7 @@ export const motorChecks: readonly Check[] = [
     after: ['motion', 'heat'],
     run: (of, scene, at) => {
       const { heat } = at
-      const sag = of(supplySag, supplyOf(scene, of))
+      const sag = sagOf(scene, of)
       const { speed } = of(speedAtCurrent, {
         voltage: sag.voltage,
         backEmfConstant: heat.backEmfConstant,
@@ -182,7 +183,7 @@ export const motorChecks: readonly Check[] = [
     cases: MOVING,
     after: ['motion', 'heat'],
     run: (of, scene, { heat }) => {
-      const sag = of(supplySag, supplyOf(scene, of))
+      const sag = sagOf(scene, of)
       const { speed } = of(speedAtCurrent, {
         voltage: sag.voltage,
         backEmfConstant: heat.backEmfConstant,
@@ -238,7 +239,7 @@ export const motorChecks: readonly Check[] = [
     cases: ['walk', 'trot', 'slope', 'hotAfternoon'],
     after: ['motion', 'heat'],
     run: (of, scene) => {
-      const sag = of(supplySag, supplyOf(scene, of))
+      const sag = sagOf(scene, of)
       const capacity = Math.min(
         scene.leg.x.supply.currentLimit,
         sag.mostPower === Number.POSITIVE_INFINITY ? Number.POSITIVE_INFINITY : sag.mostPower / (scene.leg.x.supply.voltage / 2),
@@ -253,8 +254,18 @@ export const motorChecks: readonly Check[] = [
   },
 ]
 
+let last: { readonly state: CaseState; readonly sag: SupplySag } | undefined
+type SupplySag = ReturnType<typeof supplySag.si>
+
+/** The sagging supply of a load case; where nothing is recorded it is worked out once for all checks of the case. */
+function sagOf(scene: Scene, of: Evaluator): SupplySag {
+  if (of !== bare) return of(supplySag, supplyOf(scene, of))
+  if (last?.state !== scene.state) last = { state: scene.state, sag: of(supplySag, supplyOf(scene, of)) }
+  return last.sag
+}
+
 /** The supply with the power of all standing legs, each drive at its peak torque and loaded speed. */
-function supplyOf({ leg, state }: Scene, of: Parameters<Check['run']>[0]) {
+function supplyOf({ leg, state }: Scene, of: Evaluator) {
   const { robot, supply, usage, controller } = leg.x
   const power = (j: JointState) =>
     of(electricalPower, {

@@ -1,5 +1,4 @@
 import { embeddedPin, forkPinBending, goodmanReserve, pinBearing, pinEnduranceLimit, pinShear } from '../../fasteners/index.js'
-import { strengthSi } from '../../materials/index.js'
 import { type Check, LOADED, ONCE } from './check.js'
 import { polymerRest } from './rests.js'
 
@@ -95,7 +94,7 @@ export const pinChecks: readonly Check[] = [
       })
       return {
         demand: projectedPressure,
-        capacity: MOVING_SHARE * strengthSi(matter.strength.alongLayers, state.air, state.duration, 1, 1, of),
+        capacity: MOVING_SHARE * matter.strength.alongLayers.at(of, state.air, state.duration),
       }
     },
     demandIs: 'the pressure of the pin on the projected area of the eye',
@@ -120,7 +119,7 @@ export const pinChecks: readonly Check[] = [
       })
       return {
         demand: projectedPressure,
-        capacity: strengthSi(leg.bosses[joint].strength.alongLayers, state.air, state.duration, 1, 1, of),
+        capacity: leg.bosses[joint].strength.alongLayers.at(of, state.air, state.duration),
       }
     },
     demandIs: 'the pressure of half the pin force on the projected area of one boss',
@@ -148,7 +147,7 @@ export const pinChecks: readonly Check[] = [
       // Crushing at an edge is held in by the wall around it: twice the strength of a free bar.
       return {
         demand: mouthPressure,
-        capacity: 2 * strengthSi(leg.bosses[joint].strength.alongLayers, state.air, state.duration, 1, 1, of),
+        capacity: 2 * leg.bosses[joint].strength.alongLayers.at(of, state.air, state.duration),
       }
     },
     demandIs:

@@ -15,9 +15,9 @@ import {
   threadStrip,
   tighteningTorque,
 } from '../../fasteners/index.js'
-import { bare, type Evaluator } from '../../formula/index.js'
-import { strengthSi } from '../../materials/index.js'
+import type { Evaluator } from '../../formula/index.js'
 import type { Prepared } from '../numbers.js'
+import { oncePerLeg } from '../once.js'
 import { roundBendingStress } from '../sections.js'
 import type { Scene } from '../state.js'
 import { type Check, LOADED, ONCE } from './check.js'
@@ -35,20 +35,8 @@ interface InnerScrew {
   readonly threadTorque: number
 }
 
-const screws = new WeakMap<Prepared, InnerScrew>()
-
 /** Preload of the screw in the shaft's end, and the torque in its thread while it is tightened. */
-function innerScrew(of: Evaluator, { leg }: Scene): InnerScrew {
-  // Nothing to record: what two checks ask of the same leg is worked out once.
-  if (of !== bare) return workedOut(of, leg)
-  const known = screws.get(leg)
-  if (known !== undefined) return known
-  const screw = workedOut(of, leg)
-  screws.set(leg, screw)
-  return screw
-}
-
-function workedOut(of: Evaluator, leg: Prepared): InnerScrew {
+const innerScrew = /* @__PURE__ */ oncePerLeg((of: Evaluator, leg: Prepared): InnerScrew => {
   const { shaft } = leg.x
   const thread = metricThread.si(shaft.innerThread)
   const ask = {
@@ -62,7 +50,7 @@ function workedOut(of: Evaluator, leg: Prepared): InnerScrew {
   const { preload } = of(preloadFromTorque, { ...ask, torque: shaft.innerTighteningTorque })
   const { threadTorque } = of(tighteningTorque, { ...ask, preload })
   return { thread, preload, threadTorque }
-}
+})
 
 /** Thrust of the leg along the hip shaft: the foot force leaning by the farthest sideways turn. */
 function thrust({ leg, state }: Scene): number {
@@ -110,7 +98,7 @@ export const shaftChecks: readonly Check[] = [
     after: [],
     run: (of, scene) => {
       const { shaft } = scene.leg.x
-      const { thread, preload, threadTorque } = innerScrew(of, scene)
+      const { thread, preload, threadTorque } = innerScrew(of, scene.leg)
       const outer = propertyClass.si(shaft.propertyClass)
       const end = of(drilledBolt, {
         outer: metricThread.si(shaft.thread),
@@ -141,7 +129,7 @@ export const shaftChecks: readonly Check[] = [
     after: [],
     run: (of, scene) => {
       const { shaft } = scene.leg.x
-      const { thread, preload } = innerScrew(of, scene)
+      const { thread, preload } = innerScrew(of, scene.leg)
       const outer = propertyClass.si(shaft.propertyClass)
       const inner = propertyClass.si(shaft.innerPropertyClass)
       const strip = of(threadStrip, {
@@ -183,7 +171,7 @@ export const shaftChecks: readonly Check[] = [
       })
       return {
         demand: Math.max(cap.bendingStress, 1),
-        capacity: strengthSi(leg.cap.strength.alongLayers, state.air, state.duration, 1, 1, of),
+        capacity: leg.cap.strength.alongLayers.at(of, state.air, state.duration),
       }
     },
     demandIs: 'the bending stress of the cap at the edge of the shaft, with the foot force leaning by the farthest sideways turn',

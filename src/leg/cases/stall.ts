@@ -1,0 +1,89 @@
+import { bare, type Evaluator } from '../../formula/index.js'
+import { hotSteadyState, lumpedResponse } from '../../thermal/index.js'
+import type { Prepared } from '../numbers.js'
+import { type Basis, canPathAt, type Excitation, excitationAt, type Paths, pathsFrom } from './balance.js'
+import { recordMount } from './mount.js'
+
+/** Motor and mount at the end of a stall. */
+export interface Stalled {
+  readonly mount: number
+  readonly excitation: Excitation
+  readonly paths: Paths
+  /** Copper loss, and the mean temperature of the winding. */
+  readonly loss: number
+  readonly windingMean: number
+}
+
+/** Steps of a stall; each is the exact course of one body while films and loss stand still, taken at its middle. */
+export const STALL_STEPS = 6
+/** Rise of the can over that of the mount to begin with. */
+export const COLD_CAN_SHARE = 0.8
+
+/**
+ * A motor held still from cold for a time: motor and sink warm up as one body, the winding (whose own lag is seconds) rides on it. What the
+ * printed plate stores is left out. Nothing where the winding runs away or the mount passes `limit`.
+ */
+export function stalled(leg: Prepared, of: Evaluator, basis: Basis, time: number, steps: number, limit: number): Stalled | undefined {
+  const heatCapacity = heatCapacityOf(leg)
+  const step = time / steps
+  const course = (initial: number, body: Body, duration: number) => ({
+    initial,
+    final: body.final,
+    heatCapacity,
+    thermalResistance: 1 / body.paths.total,
+    time: duration,
+  })
+  let mount = basis.air
+  let body = bodyAt(leg, bare, basis, mount, COLD_CAN_SHARE)
+  let last = { from: mount, body }
+  for (let i = 0; i < steps; i++) {
+    if (body === undefined) return undefined
+    // What the body was heading for in the middle of the last step says well enough where the middle of this one is.
+    body = bodyAt(leg, bare, basis, lumpedResponse.si(course(mount, body, step / 2)).temperature, body.paths.canShare)
+    if (body === undefined) return undefined
+    last = { from: mount, body }
+    mount = lumpedResponse.si(course(mount, body, step)).temperature
+    if (mount > limit) return undefined
+  }
+  const share = body?.paths.canShare ?? COLD_CAN_SHARE
+  // The end is worked out on the sheet, with the last step before it.
+  if (of !== bare && last.body !== undefined) of(lumpedResponse, course(last.from, last.body, step))
+  const end = bodyAt(leg, of, basis, mount, share)
+  if (end === undefined) return undefined
+  if (of !== bare) recordMount(leg, of, basis.air + 0.4 * (mount - basis.air), basis)
+  const { excitation, paths, loss, windingMean } = end
+  return { mount, excitation, paths, loss, windingMean }
+}
+
+/** Motor and mount with the mounting face at a temperature, and what temperature it is heading for. */
+interface Body {
+  readonly final: number
+  readonly excitation: Excitation
+  readonly paths: Paths
+  readonly loss: number
+  readonly windingMean: number
+}
+
+/** Nothing where the winding runs away from a mount this hot. */
+function bodyAt(leg: Prepared, of: Evaluator, basis: Basis, mount: number, canShare: number): Body | undefined {
+  const can = basis.air + canShare * (mount - basis.air)
+  const excitation = excitationAt(leg, of, basis, can)
+  const paths = pathsFrom(leg, of, basis, mount, canPathAt(leg, of, basis, can))
+  const steady = of(hotSteadyState, {
+    lossAt20: excitation.lossAt20,
+    thermalResistance: leg.x.motor.windingToMount,
+    ambient: mount,
+  })
+  if (steady.state !== 'steady') return undefined
+  const { loss, temperature: windingMean } = steady
+  return { final: basis.air + (loss + basis.ironLoss) / paths.total, excitation, paths, loss, windingMean }
+}
+
+/** Heat that motor and sink take per kelvin. */
+function heatCapacityOf({ x, sink }: Prepared): number {
+  const own = x.motor.mass * x.motor.specificHeat
+  if (x.sink === undefined || sink === undefined) return own
+  const { density, specificHeat } = sink.material
+  const { width, height, thickness } = x.sink
+  return own + width * height * thickness * (density?.si ?? 0) * (specificHeat?.si ?? 0)
+}
