@@ -57,8 +57,35 @@ const heat = (service: readonly [number, number, number], end: readonly [number,
   }),
 })
 
+/** Expansion along the fibre, in millionths per kelvin: it shortens when warm. */
+const expansion = (low: number, typical: number, high: number, source: Source) =>
+  property('thermalExpansion', {
+    low: [low, 'ppm/K'],
+    typical: [typical, 'ppm/K'],
+    high: [high, 'ppm/K'],
+    source,
+    conditions: 'filament along itself, near 20 °C',
+  })
+
+/** Strain gained per tenfold time by the fibres that creep so. */
+const perDecade = () =>
+  property('strain', {
+    low: [0.01, '%'],
+    typical: [0.02, '%'],
+    high: [0.03, '%'],
+    source: memory('fibre makers: logarithmic creep of para-aramid and LCP'),
+    conditions: 'at a third to half of the breaking load, bedded in',
+  })
+
 const friction = (low: number, typical: number, high: number, on: string) =>
   property('ratio', { typical, low, high, source: memory('wide range of cord-on-drum figures; measure yours'), conditions: on })
+
+const mtuExpansion = /* @__PURE__ */ sheet(
+  'Michigan Technological University, course MY4150, table of properties of selected fibres (-12e-6/K; range ours)',
+)
+const aramidExpansion = /* @__PURE__ */ sheet(
+  'National Academies, NAP 1824, table 3-1 (-2.0e-6/K); Michigan Technological University, course MY4150, table of selected fibres (-4e-6/K)',
+)
 
 let table: ReturnType<typeof build> | undefined
 
@@ -75,6 +102,8 @@ function build() {
         ),
       ),
       creep: 'activated',
+      creepPerDecade: undefined,
+      expansion: expansion(-14, -12, -10, mtuExpansion),
       friction: friction(0.08, 0.12, 0.2, 'on printed polymer'),
     },
     'UHMWPE standard': {
@@ -88,6 +117,8 @@ function build() {
         ),
       ),
       creep: 'activated',
+      creepPerDecade: undefined,
+      expansion: expansion(-14, -12, -10, mtuExpansion),
       friction: friction(0.08, 0.12, 0.2, 'on printed polymer'),
     },
     aramid: {
@@ -100,6 +131,8 @@ function build() {
       ),
       ...heat([140, 160, 180], [425, 450, 500], 'chars, does not melt', memory('aramid fibre makers')),
       creep: 'logarithmic',
+      creepPerDecade: perDecade(),
+      expansion: expansion(-4, -3, -2, aramidExpansion),
       friction: friction(0.12, 0.18, 0.25, 'on printed polymer or metal'),
     },
     'aramid high modulus': {
@@ -112,18 +145,24 @@ function build() {
       ),
       ...heat([140, 160, 180], [425, 450, 500], 'chars, does not melt', memory('aramid fibre makers')),
       creep: 'logarithmic',
+      creepPerDecade: perDecade(),
+      expansion: expansion(-4, -3, -2, aramidExpansion),
       friction: friction(0.12, 0.18, 0.25, 'on printed polymer or metal'),
     },
     LCP: {
       ...fibre('1.41 g/cm^3', [2.6, 3.24, 3.3], [74, 74.6, 106], aramidTable, '20 °C'),
       ...heat([100, 130, 150], [300, 320, 340], 'melts', memory('fibre maker of polyarylate LCP')),
       creep: 'logarithmic',
+      creepPerDecade: perDecade(),
+      expansion: expansion(-6, -4.8, -3, memory('fibre maker of polyarylate LCP')),
       friction: friction(0.1, 0.15, 0.2, 'on printed polymer'),
     },
     PBO: {
       ...fibre('1.54 g/cm^3', [5.2, 5.8, 5.8], [180, 180, 270], mtu, '20 °C'),
       ...heat([150, 200, 250], [600, 650, 650], 'chars, does not melt', memory('fibre maker of PBO')),
       creep: 'logarithmic',
+      creepPerDecade: perDecade(),
+      expansion: expansion(-7, -6, -4, memory('fibre maker of PBO')),
       friction: friction(0.1, 0.15, 0.25, 'on printed polymer'),
     },
   } as const
@@ -132,7 +171,10 @@ function build() {
 /** Names of the fibres in the table. */
 export type FibreName = 'UHMWPE high grade' | 'UHMWPE standard' | 'aramid' | 'aramid high modulus' | 'LCP' | 'PBO'
 
-/** Filament properties with range and source, and the creep family of a cord fibre. Throws an `InputError` that lists near names. */
+/**
+ * Filament properties with range and source, and the creep family of a cord fibre: `activated` (temperature-driven, its rate must be measured)
+ * or `logarithmic` (`creepPerDecade`). Throws an `InputError` that lists near names.
+ */
 export function cordFibre(name: FibreName) {
   table ??= build()
   const found = Object.hasOwn(table, name) ? table[name] : undefined
@@ -149,93 +191,4 @@ export function cordFibre(name: FibreName) {
 export function fibreNames(): FibreName[] {
   table ??= build()
   return Object.keys(table) as FibreName[]
-}
-
-/** One size of control cable: breaking strength of carbon and of corrosion-resistant steel. */
-export interface ControlCable {
-  /** Nominal diameter in inches, as the standard names it. */
-  readonly size: string
-  readonly construction: string
-  /** Minimum breaking strength, newtons: carbon steel. */
-  readonly carbon: number
-  /** Minimum breaking strength, newtons: corrosion-resistant steel. */
-  readonly stainless: number
-}
-
-const lbf = 4.4482216152605
-const cable = (size: string, construction: string, carbon: number, stainless: number): ControlCable => ({
-  size,
-  construction,
-  carbon: carbon * lbf,
-  stainless: stainless * lbf,
-})
-
-/** Minimum breaking strengths of small control cables. Source: FAA AC 43.13-1B, table 7-3 (MIL-DTL-83420). */
-export const controlCables: readonly ControlCable[] = [
-  /* @__PURE__ */ cable('1/32', '3x7', 110, 110),
-  /* @__PURE__ */ cable('3/64', '7x7', 270, 270),
-  /* @__PURE__ */ cable('1/16', '7x7', 480, 480),
-  /* @__PURE__ */ cable('1/16', '7x19', 480, 480),
-  /* @__PURE__ */ cable('3/32', '7x7', 920, 920),
-  /* @__PURE__ */ cable('3/32', '7x19', 1000, 920),
-  /* @__PURE__ */ cable('1/8', '7x19', 2000, 1760),
-  /* @__PURE__ */ cable('5/32', '7x19', 2800, 2400),
-  /* @__PURE__ */ cable('3/16', '7x19', 4200, 3700),
-]
-
-/** How cord ends are made. */
-export type CordEnd = 'resinSocket' | 'swagedSleeve' | 'splice' | 'bowline' | 'bowlineUHMWPE' | 'bondedFerrule'
-
-/** Share of the cord's strength an end keeps, with range and source. */
-export function endEfficiency(end: CordEnd) {
-  const of = (low: number, typical: number, high: number, source: Source, conditions: string) =>
-    property('ratio', { low, typical, high, source, conditions })
-  switch (end) {
-    case 'resinSocket':
-      return of(
-        0.95,
-        1,
-        1,
-        sheet(
-          'TM 5-3810-305-10, table 4 (spelter socket 100 %); J. Eng. Mater. Technol. 103 (1981) 164, abstract: true values lie below those on catalogue strength',
-        ),
-        'wire rope',
-      )
-    case 'swagedSleeve':
-      return of(0.9, 0.95, 0.95, sheet('TM 5-3810-305-10, table 4 (swaged socket 95 %)'), 'wire rope')
-    case 'splice':
-      return of(0.8, 0.9, 0.95, sheet('Practical Sailor 27, no. 17, a magazine test: a neat splice costs about 10 %'), 'fibre rope')
-    case 'bowline':
-      return of(0.6, 0.7, 0.75, sheet('Cordage Institute, 67-75 %, as cited in Practical Sailor 27, no. 17'), 'conventional fibre rope')
-    case 'bowlineUHMWPE':
-      return of(
-        0.25,
-        0.33,
-        0.4,
-        sheet(
-          'a thesis on synthetic rope in logging (Oregon State University), about a third, as cited on a private break-test page; Yachting Monthly, November 2017, p. 73, a magazine test: below 40 %',
-        ),
-        'slippery fibre',
-      )
-    case 'bondedFerrule':
-      return of(
-        0.2,
-        0.5,
-        0.9,
-        {
-          level: 'assumption',
-          where:
-            'range is ours; Hartter and Garland, Int. J. Forest Eng. 17 (2006), abstract: adhesive ends on UHMWPE rope vary and are not recommended. Pull-test yours',
-        },
-        'potted polymer cord',
-      )
-    default:
-      throw new InputError('capstan.endEfficiency', [
-        {
-          path: 'end',
-          given: show(end),
-          accepts: 'must be one of resinSocket, swagedSleeve, splice, bowline, bowlineUHMWPE, bondedFerrule',
-        },
-      ])
-  }
 }

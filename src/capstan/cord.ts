@@ -24,6 +24,30 @@ export const braidAxialRigidity = /* @__PURE__ */ formula('capstan.braidAxialRig
   },
 })
 
+/** Breaking strength of a braid from its filament's strength: crossing strands and unequal lengths keep it from using all of it. */
+export const braidBreakingStrength = /* @__PURE__ */ formula('capstan.braidBreakingStrength', {
+  inputs: {
+    /** Tensile strength of the filament. */
+    filamentStrength: { kind: 'stress', above: 0 },
+    /** Density of the filament. */
+    filamentDensity: { kind: 'density', above: 0 },
+    /** Mass per length of the cord. */
+    massPerLength: { kind: 'massPerLength', above: 0 },
+    /** Share of the filament strength that the braid realises: 0.5 to 0.8. */
+    realisation: { kind: 'ratio', above: 0, max: 1 },
+  },
+  /** Straight, new, without its ends. A pull test or the spool's own figure goes before it. */
+  output: 'force',
+  assumes: ['all mass of the cord bears load: no cover, no coating'],
+  valid: { 'realisation of 0.5 to 0.8': ({ realisation }) => realisation >= 0.5 && realisation <= 0.8 },
+  source: [
+    { level: 'computed', where: 'filament area times strength' },
+    { level: 'memory', where: 'rope practice: braids realise half to four fifths of the filament strength' },
+  ],
+  si: ({ filamentStrength, filamentDensity, massPerLength, realisation }) =>
+    (realisation * filamentStrength * massPerLength) / filamentDensity,
+})
+
 /** Breaking load of a steel wire rope by its construction factor. */
 export const wireRopeBreakingLoad = /* @__PURE__ */ formula('capstan.wireRopeBreakingLoad', {
   inputs: {
@@ -39,20 +63,27 @@ export const wireRopeBreakingLoad = /* @__PURE__ */ formula('capstan.wireRopeBre
   si: ({ diameter, grade, construction }) => (construction === '7x7' ? 0.359 : 0.332) * diameter * diameter * grade,
 })
 
-/** Bending stress in the wires of a rope laid over a pulley. */
-export const wireBendingStress = /* @__PURE__ */ formula('capstan.wireBendingStress', {
+/** Axial rigidity of a wire rope from the stretch constant makers print (elongation in per cent = constant × load in lbf / diameter² in in²). */
+export const wireRopeRigidity = /* @__PURE__ */ formula('capstan.wireRopeRigidity', {
   inputs: {
-    /** Modulus of the wire. */
-    modulus: { kind: 'modulus', above: 0 },
-    /** Diameter of one wire. */
-    wireDiameter: { kind: 'length', above: 0 },
-    /** Diameter of the pulley at the cord's centre line. */
-    pulleyDiameter: { kind: 'length', above: 0 },
+    /** Nominal diameter of the rope. */
+    diameter: { kind: 'length', above: 0 },
+    /** Stretch constant of the construction, such as 1.62e-5 for 7x19 stainless. */
+    stretchConstant: { kind: 'ratio', above: 0 },
   },
-  output: 'stress',
-  assumes: ['wires bend as single beams'],
-  source: [{ level: 'memory', where: 'Reuleaux: sigma = E d/D' }],
-  si: ({ modulus, wireDiameter, pulleyDiameter }) => (modulus * wireDiameter) / pulleyDiameter,
+  output: {
+    /** Axial rigidity. */
+    axialRigidity: 'axialRigidity',
+    /** Modulus on the full circle of the diameter: a quarter of the wire's, never use that. */
+    circleModulus: 'modulus',
+  },
+  assumes: ['constructional stretch pulled out'],
+  source: [{ level: 'published', where: "a wire-rope seller's page of formulas: elongation % = W G / D², G = 1.62e-5 for 7x19 stainless" }],
+  si: ({ diameter, stretchConstant }) => {
+    // 100 % over the constant, in pounds-force per square inch, on a square of side D.
+    const perSquare = (100 / stretchConstant) * 6894.757293168361
+    return { axialRigidity: perSquare * diameter * diameter, circleModulus: (4 * perSquare) / Math.PI }
+  },
 })
 
 /** Highest working tension of a cord after its ends, its bend over the smallest pulley and a design factor. */

@@ -1,8 +1,20 @@
 import { type Flat, type Formula, type Given, type Inputs, type Output, type Result, readInputs } from '../formula/index.js'
-import { type In, InputError, show } from '../units/index.js'
+import { minimiseScalar } from '../numeric/index.js'
+import { type In, InputError, type Kind, Quantity, show } from '../units/index.js'
 import type { AtFriction } from './drive-results.js'
+import { type FrictionRange, frictionRange, RANGE } from './drive-specification.js'
 
-const ENDS = { friction: { fields: { low: 'ratio', high: 'ratio' } } } as const
+const ENDS = { friction: RANGE } as const
+
+function readRange(where: string, given: FrictionRange | undefined) {
+  const friction = frictionRange(given) ?? { low: undefined, high: undefined }
+  const read = readInputs(where, ENDS, { friction } as never).friction
+  if (read.low > read.high)
+    throw new InputError(where, [
+      { path: 'friction', given: `${show(friction.low)} to ${show(friction.high)}`, accepts: 'must have its low end at most its high end' },
+    ])
+  return { ...friction, read }
+}
 
 /**
  * Runs a formula that takes `friction` at both ends of an interval. Results are named for the end they belong to, since more friction
@@ -10,14 +22,42 @@ const ENDS = { friction: { fields: { low: 'ratio', high: 'ratio' } } } as const
  */
 export function overFriction<I extends Inputs & { readonly friction: unknown }, O extends Output>(
   formula: Formula<I, O>,
-  given: Flat<Omit<Given<I>, 'friction'>> & { readonly friction: { readonly low: In<'ratio'>; readonly high: In<'ratio'> } },
+  given: Flat<Omit<Given<I>, 'friction'>> & { readonly friction: FrictionRange },
 ): AtFriction<Result<O>> {
-  const { low, high } = given?.friction ?? {}
-  const read = readInputs(formula.id, ENDS, { friction: { low, high } } as never).friction
-  if (read.low > read.high)
-    throw new InputError(formula.id, [
-      { path: 'friction', given: `${show(low)} to ${show(high)}`, accepts: 'must have its low end at most its high end' },
-    ])
+  const { low, high } = readRange(formula.id, given?.friction)
   const at = (friction: In<'ratio'> | undefined) => formula({ ...given, friction } as unknown as Given<I>)
   return { atLowFriction: at(low), atHighFriction: at(high) }
+}
+
+/** A result over a whole interval of friction, in order: the least and the most it can be, and the friction that makes it so. */
+export interface FrictionBand<K extends Kind> {
+  readonly least: Quantity<K>
+  readonly leastAt: Quantity<'ratio'>
+  readonly most: Quantity<K>
+  readonly mostAt: Quantity<'ratio'>
+}
+
+const LOOKS = 24
+
+/**
+ * The least and the most that one result can be while friction is anywhere in its interval, ends and inside: lost motion is often largest
+ * between them. `of` gives the result at one coefficient. Looks at 25 of them and closer about the best, so that one narrow peak may be missed.
+ * Throws an `InputError` for an interval upside down.
+ */
+export function frictionBand<K extends Kind>(friction: FrictionRange, of: (friction: number) => Quantity<K>): FrictionBand<K> {
+  const { low, high } = readRange('capstan.frictionBand', friction).read
+  const places = Array.from({ length: LOOKS + 1 }, (_, i) => (i === LOOKS ? high : low * (high / low) ** (i / LOOKS)))
+  const seen = places.map((at) => of(at))
+  const extreme = (sign: 1 | -1) => {
+    const worth = (result: Quantity<K>) => sign * result.si
+    const best = seen.reduce((most, result, i) => (worth(result) < worth(seen[most] as Quantity<K>) ? i : most), 0)
+    const [from, to] = [places[Math.max(0, best - 1)] as number, places[Math.min(LOOKS, best + 1)] as number]
+    const at = from < to ? minimiseScalar((x) => worth(of(x)), from, to).x : from
+    const found = of(at)
+    return worth(found) < worth(seen[best] as Quantity<K>)
+      ? { at, found }
+      : { at: places[best] as number, found: seen[best] as Quantity<K> }
+  }
+  const [least, most] = [extreme(1), extreme(-1)]
+  return { least: least.found, leastAt: new Quantity(least.at, 'ratio'), most: most.found, mostAt: new Quantity(most.at, 'ratio') }
 }

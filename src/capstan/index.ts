@@ -11,6 +11,7 @@
  */
 export { arcCycleLoss, arcRecovery, arcWindup, microSlipLength } from './arc.js'
 export * from './belt-and-gear.js'
+export * from './bending.js'
 export type { DriveState } from './branch.js'
 export * from './charts.js'
 export {
@@ -21,6 +22,7 @@ export {
   type ReductionJob,
 } from './compare.js'
 export * from './cord.js'
+export * from './cord-ends.js'
 export * from './cord-life.js'
 export * from './cord-table.js'
 export { type Drive, drive } from './drive.js'
@@ -39,6 +41,7 @@ export * from './limits.js'
 export { loadPath, type PathPoint } from './load-path.js'
 export * from './loads.js'
 export * from './losses.js'
+export * from './steel-cable.js'
 export * from './stiff-cord.js'
 export * from './stiffness.js'
 export * from './take-up.js'

@@ -76,6 +76,7 @@ export const travelPeakTension = /* @__PURE__ */ formula('capstan.travelPeakTens
   output: 'force',
   assumes: [
     'cord wound on slack displaces cord stored at pretension until the slack span is back at the pretension (short pinion wrap): a conservative size; with long wraps the peak stays nearer T0 + 0.5 to 0.6 of torque over radius',
+    'joint strokes of at most 2.8 spans over the drum radius: longer ones, repeated on a short pinion wrap, pull more (`cycleTension`)',
     'no experiment stands behind this',
   ],
   source: [{ level: 'computed', where: 'conservation of unstretched cord length over a long stroke' }],
@@ -109,5 +110,64 @@ export const strokeTension = /* @__PURE__ */ formula('capstan.strokeTension', {
     const force = torque / (2 * drumRadius)
     const slack = pretension - force * Math.exp((-drumRadius * stroke) / (2 * span))
     return { taut: slack + 2 * force, slack }
+  },
+})
+
+/**
+ * Tensions that settle when a stroke under load and an unloaded return are repeated, where no cord stays on the pinion: the other limit, of a
+ * long wrap, is settled near the static tensions. What lies between, the travel of a `drive` tells.
+ */
+export const cycleTension = /* @__PURE__ */ formula('capstan.cycleTension', {
+  inputs: {
+    /** Tension of both spans and of all stored cord before the first cycle. */
+    pretension: { kind: 'force', above: 0 },
+    /** Torque at the drum during the loaded stroke; none on the return. */
+    torque: { kind: 'torque', min: 0 },
+    /** Centre-line radius of the drum. */
+    drumRadius: { kind: 'length', above: 0 },
+    /** Free length of each span. */
+    span: { kind: 'length', above: 0 },
+    /** Angle the drum turns each way. */
+    stroke: { kind: 'angle', min: 0 },
+    /** Whether the motor moves the load against its torque in the loaded stroke, or lets it down. */
+    loadedStroke: { oneOf: ['raising', 'lowering'], default: 'raising' },
+  },
+  output: {
+    /** Highest tension of the taut span. */
+    peak: 'force',
+    /** Lowest tension of the slack span under load: what is left against slip and slack. */
+    least: 'force',
+    /** Tension of both spans without load where the loaded stroke starts. */
+    restingAtStart: 'force',
+    /** Tension of both spans without load where the loaded stroke ends. */
+    restingAtEnd: 'force',
+  },
+  assumes: [
+    'short pinion wrap: every cord element leaves the pinion',
+    'spans only: slip arcs ignored, no gross slip',
+    'enough cycles to settle',
+    'no experiment stands behind this',
+  ],
+  valid: { 'slack span under tension throughout': (_, { least }) => least > 0 },
+  source: [
+    {
+      level: 'computed',
+      where:
+        'conservation of unstretched length: dT/dθ = -(r2/2L)(wound on - paid out) both ways, with what one stroke stores the next pays out',
+    },
+  ],
+  si: ({ pretension, torque, drumRadius, span, stroke, loadedStroke }) => {
+    const force = torque / (2 * drumRadius)
+    const x = (drumRadius * stroke) / (2 * span)
+    // The mean tension climbs by force × x along a raising stroke; stored cord decides how that lies about the pretension.
+    const below = (force * x * x) / (2 * (1 + x))
+    const above = (force * x * (2 + x)) / (2 * (1 + x))
+    const raising = loadedStroke === 'raising'
+    return {
+      peak: pretension + force + (raising ? above : below),
+      least: pretension - force - (raising ? below : above),
+      restingAtStart: pretension + (raising ? -below : below),
+      restingAtEnd: pretension + (raising ? above : -above),
+    }
   },
 })

@@ -93,19 +93,6 @@ export const groovePressure = /* @__PURE__ */ formula('capstan.groovePressure', 
   si: ({ tension, centreLineRadius, cordDiameter }) => tension / (centreLineRadius * cordDiameter),
 })
 
-/** Ratio of pulley to cord diameter, at the cord's centre line, that bending life is judged by. */
-export const bendRatio = /* @__PURE__ */ formula('capstan.bendRatio', {
-  inputs: {
-    /** Centre-line radius of the smaller pulley. */
-    centreLineRadius: { kind: 'length', above: 0 },
-    /** Diameter of the cord. */
-    cordDiameter: { kind: 'length', above: 0 },
-  },
-  output: 'ratio',
-  source: [{ level: 'commonPractice', where: 'D/d of rope practice' }],
-  si: ({ centreLineRadius, cordDiameter }) => (2 * centreLineRadius) / cordDiameter,
-})
-
 /** Force on an idler that turns a cord through an angle. */
 export const idlerForce = /* @__PURE__ */ formula('capstan.idlerForce', {
   inputs: {

@@ -4,8 +4,7 @@ import {
   cordFibre,
   drive,
   driveWindup,
-  endEfficiency,
-  fibreNames,
+  frictionBand,
   holdingRatio,
   loadPath,
   overFriction,
@@ -313,10 +312,6 @@ describe('bad input', () => {
     expect(() => windupChart(elastic, '1 N m')).toThrow('contactStiffness')
     expect(() => tensionAlongWrapChart(elastic, '1 N m')).toThrow('contactStiffness')
   })
-  test('unknown cords and ends name what there is', () => {
-    expect(() => cordFibre('LPC' as never)).toThrow('LCP')
-    expect(() => endEfficiency('glue' as never)).toThrow('bondedFerrule')
-  })
 })
 
 test('friction as an interval keeps its ends apart', () => {
@@ -324,17 +319,26 @@ test('friction as an interval keeps its ends apart', () => {
   expect(atLowFriction.si).toBeCloseTo(3.5136, 4)
   expect(atHighFriction.si).toBeCloseTo(12.3453, 4)
   expect(() => overFriction(holdingRatio, { friction: { low: 0.3, high: 0.2 }, wrapAngle: '2 turn' })).toThrow('low end')
+  expect(overFriction(holdingRatio, { friction: 0.1, wrapAngle: '2 turn' }).atHighFriction.si).toBeCloseTo(3.5136, 4)
 })
 
-test('every fibre lies within its own ranges and says where it comes from', () => {
-  for (const name of fibreNames()) {
-    const { strength, modulus, density, friction } = cordFibre(name)
-    for (const p of [strength, modulus, density, friction]) {
-      expect(p.low).toBeLessThanOrEqual(p.si)
-      expect(p.si).toBeLessThanOrEqual(p.high)
-      expect(p.source.where.length).toBeGreaterThan(5)
-    }
-  }
+test('a band over friction keeps its order and finds what lies between the ends', () => {
+  const lost = (friction: number) =>
+    drive({ ...given, friction }).path({ torques: ['6 N m', '-6 N m', '6 N m', '-6 N m'] }).atLowFriction.lostMotion
+  const { least, leastAt, most, mostAt } = frictionBand({ low: 0.05, high: 0.18 }, lost)
+  expect(least.si).toBe(lost(0.18).si)
+  expect(leastAt.si).toBe(0.18)
+  expect(mostAt.si).toBeGreaterThan(0.06)
+  expect(mostAt.si).toBeLessThan(0.12)
+  for (const friction of [0.05, 0.07, 0.08, 0.085, 0.09, 0.1, 0.12, 0.18]) expect(most.si).toBeGreaterThanOrEqual(lost(friction).si)
+  // What rises with friction all the way has its band at the ends, also from a property and from one number.
+  const { friction } = cordFibre('LCP')
+  const slips = (at: number) => drive({ ...given, friction: at }).limits().atLowFriction.slipTorque ?? lost(at).as('torque')
+  const band = frictionBand(friction, slips)
+  expect([band.leastAt.si, band.mostAt.si]).toEqual([friction.low, friction.high])
+  expect(band.least.si).toBe(slips(friction.low).si)
+  expect(frictionBand(0.1, slips).most.si).toBe(frictionBand(0.1, slips).least.si)
+  expect(() => frictionBand({ low: 0.3, high: 0.2 }, slips)).toThrow('capstan.frictionBand: friction is 0.3 to 0.2')
 })
 
 test('the chart along the cord parts the sides at a clamp, and says what gives', () => {

@@ -1,5 +1,13 @@
 import { describe, expect, test } from 'vitest'
-import { type DriveState, registryDrift, slackTorque, slipTorque, strokeTension, travelPath } from '../../src/capstan/index.js'
+import {
+  cycleTension,
+  type DriveState,
+  registryDrift,
+  slackTorque,
+  slipTorque,
+  strokeTension,
+  travelPath,
+} from '../../src/capstan/index.js'
 
 const base = {
   axialRigidity: 20000,
@@ -112,6 +120,36 @@ describe('short pinion wrap', () => {
     const law = strokeTension.si({ pretension: 60, torque, drumRadius: 0.048, span: 0.02, stroke: 1 })
     expect((points[1]?.slackTension ?? 0) / law.slack).toBeCloseTo(1, 2.7)
     expect((points[1]?.tautTension ?? 0) / law.taut).toBeCloseTo(1, 2.7)
+  })
+  test.each([
+    ['raising', 0.3],
+    ['raising', 1],
+    ['raising', 2],
+    ['lowering', 0.3],
+    ['lowering', 1],
+    ['lowering', 1.5],
+  ] as const)('settled cycles, %s over %d rad, are the closed form', (loadedStroke, stroke) => {
+    const d = { ...short, drumWrapTaut: 4, drumWrapSlack: 4 }
+    const { path, peak, returned } = cycled(d, loadedStroke === 'raising' ? -stroke : stroke, 12, 0.002)
+    const law = cycleTension.si({ pretension: 60, torque, drumRadius: 0.048, span: 0.02, stroke, loadedStroke })
+    expect(path.end).toBe('followed')
+    expect(peak / law.peak).toBeCloseTo(1, 2.7)
+    expect(Math.min(...path.points.slice(-4).map((p) => p.leastTension)) / law.least).toBeCloseTo(1, 2.7)
+    expect(returned / law.restingAtStart).toBeCloseTo(1, 2.7)
+    expect((path.points.at(-2)?.tautTension ?? 0) / law.restingAtEnd).toBeCloseTo(1, 2.7)
+  })
+  test('no wrap pulls more than none, and the whole pull covers strokes up to 2.8 spans over the radius', () => {
+    for (const stroke of [0.2, 0.7, 1.1]) {
+      const law = cycleTension.si({ pretension: 60, torque, drumRadius: 0.048, span: 0.02, stroke, loadedStroke: 'raising' })
+      expect(law.peak).toBeLessThan(90)
+      for (const pinionWrap of [Math.PI, 4 * Math.PI, 10 * Math.PI]) {
+        const d = { ...base, friction: 0.3, drumFriction: 0.3, pinionWrap }
+        expect(cycled(d, -stroke, 12).peak).toBeLessThan(law.peak)
+      }
+    }
+    expect(
+      cycleTension.si({ pretension: 60, torque, drumRadius: 0.048, span: 0.02, stroke: 1.2, loadedStroke: 'raising' }).peak,
+    ).toBeGreaterThan(90)
   })
   test('passes every element', () => {
     expect(cycled(short, -0.3, 2).path.elementStays).toBe(false)

@@ -181,6 +181,29 @@ const drive = [
     source: computed('60 − 15 e^(−1.2)'),
   }),
   ...published(
+    c.cycleTension,
+    {
+      what: 'stroke of 0.3 rad',
+      given: { pretension: '60 N', torque: '1.44 N m', drumRadius: '48 mm', span: '20 mm', stroke: '0.3 rad' },
+      gives: { peak: '79.70 N', restingAtStart: '59.28 N' },
+      within: '0.02 N',
+      source: computed('stacks of unstretched cord on both tracks, step by step, 25 cycles'),
+    },
+    {
+      what: 'stroke of 1 rad',
+      given: { pretension: '60 N', torque: '1.44 N m', drumRadius: '48 mm', span: '20 mm', stroke: '1 rad' },
+      gives: { peak: '88.12 N', restingAtStart: '55.08 N' },
+      within: '0.04 N',
+      source: computed('stacks of unstretched cord on both tracks, step by step, 25 cycles'),
+    },
+    {
+      what: 'stroke of 2 rad: more than the pretension and the whole pull',
+      given: { pretension: '60 N', torque: '1.44 N m', drumRadius: '48 mm', span: '20 mm', stroke: '2 rad' },
+      gives: { peak: '98.29 N', least: '32.29 N', restingAtEnd: '83.29 N' },
+      source: computed('60 + 15 (1 + 2.4 × 4.4/6.8); 60 − 15 (1 + 2.4²/6.8) by hand'),
+    },
+  ),
+  ...published(
     c.arcWindup,
     {
       what: 'taut, slip within the wrap',
@@ -583,6 +606,8 @@ const cords = [
   ...published(
     c.wireRopeBreakingLoad,
     { given: { diameter: '2 mm', grade: '1770 MPa', construction: '7x7' }, gives: '2.5417 kN', source: computed('EN 12385-4, K = 0.359') },
+    { given: { diameter: '1 mm', grade: '1770 MPa', construction: '7x7' }, gives: '0.63543 kN', source: computed('EN 12385-4, K = 0.359') },
+    { given: { diameter: '4 mm', grade: '1770 MPa', construction: '7x19' }, gives: '9.4022 kN', source: computed('EN 12385-4, K = 0.332') },
     { given: { diameter: '3 mm', grade: '1770 MPa', construction: '7x19' }, gives: '5.2888 kN', source: computed('EN 12385-4, K = 0.332') },
   ),
   ...published(c.wireRopeRigidity, {
@@ -591,6 +616,50 @@ const cords = [
     gives: { axialRigidity: '107.3 kN', circleModulus: '54.19 GPa' },
     source: read("a wire-rope seller's page, elongation formula: 20 in of 1/8 in under 500 lbf becomes 20.10368 in"),
   }),
+  ...published(c.braidBreakingStrength, {
+    given: { filamentStrength: '3.24 GPa', filamentDensity: '1.41 g/cm^3', massPerLength: '1.1 g/m', realisation: 0.65 },
+    gives: '1.643 kN',
+    source: computed('0.65 × 3.24 GPa × 0.78014 mm²'),
+  }),
+  ...published(
+    c.bendEfficiency,
+    { what: 'six tenths of the least', given: { bendRatio: 6, leastBendRatio: 10 }, gives: '0.60 1', source: computed('6/10') },
+    {
+      what: 'steeper, and above the least',
+      given: { bendRatio: 12, leastBendRatio: 10, exponent: 2 },
+      gives: '1.00 1',
+      source: computed('nothing is gained above it'),
+    },
+  ),
+  ...published(
+    c.wireRopeBendEfficiency,
+    ...(
+      [
+        [1, '0.50 1'],
+        [25, '0.90 1'],
+      ] as const
+    ).map(([bendRatio, gives]) => ({
+      what: `over ${bendRatio} diameters`,
+      given: { bendRatio },
+      gives,
+      source: memory('rigging handbooks, chart of sling efficiency over pins'),
+    })),
+  ),
+  ...published(
+    c.controlCableBendRatio,
+    ...(
+      [
+        [0.01, '10.0 1'],
+        [0.1, '20.0 1'],
+        [0.2, '28.0 1'],
+      ] as const
+    ).map(([loadShare, gives]) => ({
+      what: `at ${100 * loadShare} % of the strength`,
+      given: { loadShare },
+      gives,
+      source: read('MIL-F-18372, pulley ratio against cable load'),
+    })),
+  ),
   ...published(c.wireBendingStress, {
     given: { modulus: '200 GPa', wireDiameter: '0.1 mm', pulleyDiameter: '16 mm' },
     gives: '1250 MPa',
