@@ -1,20 +1,17 @@
+import { CholeskyDecomposition, Matrix } from 'ml-matrix'
 import { readInputs } from '../formula/index.js'
-import { fitLeastSquares, studentTQuantile } from '../numeric/index.js'
+import { fitLeastSquares } from '../numeric/index.js'
 import { type In, InputError, type Issue, Quantity } from '../units/index.js'
-import { type Network, readInitial, withoutCapacity } from './network.js'
+import type { Factors, Network } from './network.js'
 import { courseNumbers } from './network-course.js'
-import { siOf, unknownNode } from './network-numbers.js'
+import type { NetworkNumbers } from './network-numbers.js'
+import { siOf, unknownNode } from './network-read.js'
+import { displaced } from './network-spread.js'
+import { steadyNumbers } from './network-steady.js'
+import { readLog, type TemperatureLog, withCapacities } from './temperature-log.js'
 
 /** Temperatures read at a settled state. */
 type SteadyReading = Readonly<Record<string, In<'temperature'>>>
-
-/** A logged course: times from the start and temperatures of the nodes that carry a sensor. */
-export interface TemperatureLog {
-  readonly times: readonly In<'time'>[]
-  readonly temperatures: Readonly<Record<string, readonly In<'temperature'>[]>>
-  /** Temperatures of all nodes at time zero. Default the warmest fixed temperature. */
-  readonly initial?: Readonly<Record<string, In<'temperature'>>> | In<'temperature'>
-}
 
 /** One corrected parameter. */
 export interface Correction {
@@ -34,6 +31,7 @@ export interface Correction {
 
 /** A network corrected by measurement. */
 export interface Calibration {
+  /** The corrected network; its bands are what is left of the scatter, with what the readings tie together kept together. */
   readonly network: Network
   /** Every parameter that could change, the largest change first. */
   readonly corrections: readonly Correction[]
@@ -42,15 +40,18 @@ export interface Calibration {
   readonly misfitAfter: Quantity<'temperatureDifference'>
   /** `consistent`; or `strained` where readings lie further off than sensor and scatter explain: something is missing in the model. */
   readonly state: 'consistent' | 'strained'
-  /** The factors for `scaled`, to carry them to other loads. */
-  readonly factors: { readonly links: Readonly<Record<string, number>>; readonly capacities: Readonly<Record<string, number>> }
+  /** The factors and what is left of their scatter, for `scaled`: to carry them to other loads. */
+  readonly factors: Factors
 }
+
+/** Standard deviations from the middle of a band to its 95 % end. */
+const END = 1.96
 
 /**
  * Corrects a network by measured temperatures: a settled state, a logged heating or cooling curve, or both.
  *
- * Every link moves as far as its own scatter makes likely, none further than the readings ask (least squares with the bands as prior knowledge); capacities too when there is a log.
- * The losses are taken as known: measure voltage and current. The links' scatter in the result is what is left of it.
+ * Every cause of scatter moves as far as its band makes likely, none further than the readings ask (least squares with the bands as prior knowledge); capacities too when there is
+ * a log. The losses are taken as known: measure voltage and current.
  */
 export function calibrate(
   network: Network,
@@ -58,80 +59,107 @@ export function calibrate(
   options: {
     /** Standard deviation of a reading. Default 1 K. */
     readonly sensor?: In<'temperatureDifference'>
-    /** Relative 95 % half-width of the heat capacities. Default 20 %. */
+    /** Relative 95 % half-width of the heat capacities that tell none of their own. Default 20 %. */
     readonly capacityScatter?: In<'ratio'>
   } = {},
 ): Calibration {
-  const n = network.si.numbers
   const issues: Issue[] = []
   const { sensor, capacityScatter } = readInputs(
     'thermal.calibrate',
     { sensor: { kind: 'temperatureDifference', above: 0, default: '1 K' }, capacityScatter: { kind: 'ratio', min: 0, default: 0.2 } },
     options,
   )
-  const node = (path: string, name: string) => {
-    const index = n.names.indexOf(name)
-    if (index < 0) issues.push(unknownNode(path, name, n.names))
-    return index
-  }
-  const steady = Object.entries(measured.steady ?? {}).map(([name, T]) => ({
-    index: node(`steady.${name}`, name),
-    T: siOf(`steady.${name}`, 'temperature', T, issues),
-  }))
-  const log = measured.log === undefined ? undefined : readLog(network, measured.log, issues)
+  const given = network.si.numbers
+  const steady = Object.entries(measured.steady ?? {}).map(([name, T]) => {
+    const index = given.names.indexOf(name)
+    if (index < 0) issues.push(unknownNode(`steady.${name}`, name, given.names))
+    return { index, T: siOf(`steady.${name}`, 'temperature', T, issues) }
+  })
+  const log = measured.log === undefined ? undefined : readLog(given, measured.log, issues)
+  const n = log === undefined ? given : { ...given, spreads: withCapacities(given, capacityScatter) }
   if (steady.length === 0 && log === undefined)
     issues.push({ path: 'measured', given: 'nothing', accepts: 'needs steady readings or a log' })
+  const free = n.spreads.flatMap(({ links, capacities }, k) =>
+    links.some((x) => x !== 0) || (log !== undefined && capacities.some((x) => x !== 0)) ? [k] : [],
+  )
+  const touched = partsOf(n, free, log !== undefined)
+  for (const { name } of touched.links)
+    if (n.links.filter((link) => link.name === name).length > 1)
+      issues.push({ path: 'network', given: `links named ${name}`, accepts: 'needs a name for each link, to correct them apart' })
+  if (free.length === 0)
+    issues.push({ path: 'network', given: 'no scatter', accepts: 'needs links with a scatter: nothing else may be corrected' })
   if (issues.length > 0) throw new InputError('thermal.calibrate', issues)
 
-  const linked = n.links.filter(({ scatter }) => scatter > 0)
-  const stored = log === undefined || capacityScatter === 0 ? [] : n.names
-  const spread = [...linked.map(({ scatter }) => scatter), ...stored.map(() => capacityScatter)].map((band) => Math.log1p(band) / 1.96)
-  const factorsOf = (p: ArrayLike<number>) => ({
-    links: Object.fromEntries(linked.map(({ name }, i) => [name, Math.exp(p[i]! * spread[i]!)])),
-    capacities: Object.fromEntries(stored.map((name, i) => [name, Math.exp(p[linked.length + i]! * spread[linked.length + i]!)])),
-  })
-  const readings = steady.length + (log === undefined ? 0 : log.rows.length)
+  const moved = (p: ArrayLike<number>) => {
+    const parts = new Float64Array(n.spreads.length)
+    free.forEach((k, i) => {
+      parts[k] = p[i]! / END
+    })
+    return displaced(n, parts)
+  }
+  const readings = steady.length + (log?.rows.length ?? 0)
   const model = (p: ArrayLike<number>, out: Float64Array) => {
-    const trial = network.scaled(factorsOf(p))
+    const trial = moved(p)
     let at = 0
     if (steady.length > 0) {
-      const { T } = trial.si.steady()
+      const { T } = steadyNumbers(trial)
       for (const { index, T: read } of steady) out[at++] = (T[index]! - read) / sensor
     }
     if (log !== undefined) {
-      const { solution } = courseNumbers(trial.si.numbers, log.initial, log.duration)
+      const { solution } = courseNumbers(trial, log.initial, log.duration)
       for (const { time, index, T } of log.rows) out[at++] = (solution.at(Math.min(time, solution.tEnd))[index]! - T) / sensor
     }
-    for (let i = 0; i < spread.length; i++) out[readings + i] = p[i]!
+    for (let i = 0; i < free.length; i++) out[readings + i] = p[i]!
   }
+  const count = free.length
   const fit = fitLeastSquares({
-    residuals: (p, out) => model(p, out),
-    count: readings + spread.length,
-    start: new Float64Array(spread.length),
+    residuals: model,
+    jacobian: (p, out) => differences(model, p, readings + count, out),
+    count: readings + count,
+    start: new Float64Array(count),
     sigma: 1,
   })
-  const before = new Float64Array(readings + spread.length)
-  model(new Float64Array(spread.length), before)
+  const before = new Float64Array(readings + free.length)
+  model(new Float64Array(free.length), before)
   const rms = (r: ArrayLike<number>) => {
     let sum = 0
     for (let i = 0; i < readings; i++) sum += r[i]! ** 2
     return new Quantity(sensor * Math.sqrt(sum / readings), 'temperatureDifference')
   }
-  const factors = factorsOf(fit.parameters)
+  // Column by column the independent causes of what is left.
+  const left = lowerFactor(fit.covariance, count)
+  const along = (shares: readonly number[], column: number) => shares.reduce((sum, share, i) => sum + share * left.get(i, column), 0)
+  const columns = Array.from({ length: count }, (_, c) => c)
+  const named = (parts: readonly Part[], value: (shares: readonly number[]) => number) =>
+    Object.fromEntries(parts.map(({ name, shares }) => [name, value(shares)]))
+  const logFactor = (shares: readonly number[]) => shares.reduce((sum, share, i) => sum + (share * fit.parameters[i]!) / END, 0)
+  const factors: Factors = {
+    links: named(touched.links, (shares) => Math.exp(logFactor(shares))),
+    capacities: named(touched.capacities, (shares) => Math.exp(logFactor(shares))),
+    spreads: columns.map((c) => ({
+      links: named(touched.links, (shares) => along(shares, c)),
+      capacities: named(touched.capacities, (shares) => along(shares, c)),
+    })),
+  }
   const ratio = (x: number) => new Quantity(x, 'ratio')
-  const corrections = spread.map((width, i): Correction => {
-    const value = fit.parameters[i]! * width
-    const half = 1.96 * fit.standardErrors[i]! * width
+  const correction = ({ name, shares }: Part, of: Correction['of']): Correction => {
+    const value = logFactor(shares)
+    const half = Math.hypot(...columns.map((c) => along(shares, c)))
+    const wide = Math.hypot(...shares)
     return {
-      name: i < linked.length ? linked[i]!.name : stored[i - linked.length]!,
-      of: i < linked.length ? 'conductance' : 'capacity',
+      name,
+      of,
       factor: ratio(Math.exp(value)),
       low: ratio(Math.exp(value - half)),
       high: ratio(Math.exp(value + half)),
-      before: ratio(Math.expm1(1.96 * width)),
-      informed: fit.standardErrors[i]! < 0.9,
+      before: ratio(wide),
+      informed: half < 0.9 * wide,
     }
-  })
+  }
+  const corrections = [
+    ...touched.links.map((part) => correction(part, 'conductance')),
+    ...touched.capacities.map((part) => correction(part, 'capacity')),
+  ]
   return {
     network: network.scaled(factors),
     corrections: corrections.toSorted((a, b) => Math.abs(Math.log(b.factor.si)) - Math.abs(Math.log(a.factor.si))),
@@ -143,87 +171,50 @@ export function calibrate(
   }
 }
 
-function readLog(network: Network, log: TemperatureLog, issues: Issue[]) {
-  const n = network.si.numbers
-  withoutCapacity(n, issues)
-  const times = log.times.map((t, k) => siOf(`log.times[${k}]`, 'time', t, issues, -Number.MIN_VALUE))
-  const rows = Object.entries(log.temperatures).flatMap(([name, values]) => {
-    const index = n.names.indexOf(name)
-    if (index < 0) issues.push(unknownNode(`log.temperatures.${name}`, name, n.names))
-    if (values.length !== times.length)
-      issues.push({
-        path: `log.temperatures.${name}`,
-        given: `${values.length} values`,
-        accepts: `needs one for each of the ${times.length} times`,
-      })
-    return values.map((T, k) => ({ time: times[k] ?? 0, index, T: siOf(`log.temperatures.${name}[${k}]`, 'temperature', T, issues) }))
-  })
-  const duration = times.reduce((most, t) => Math.max(most, t), 0)
-  if (!(duration > 0)) issues.push({ path: 'log.times', given: String(times.length), accepts: 'must reach beyond time zero' })
-  const initial = readInitial(n, log.initial, issues).slice(0, n.names.length)
-  return { rows, duration, initial }
+/** Step of the difference quotients in standard deviations of the causes: well above what the solvers leave open. */
+const STEP = 1e-3
+
+/** Central differences of the residuals, row by row. */
+function differences(model: (p: Float64Array, out: Float64Array) => void, p: Float64Array, rows: number, out: Float64Array): void {
+  const above = new Float64Array(rows)
+  const below = new Float64Array(rows)
+  for (let j = 0; j < p.length; j++) {
+    model(
+      p.map((x, i) => (i === j ? x + STEP : x)),
+      above,
+    )
+    model(
+      p.map((x, i) => (i === j ? x - STEP : x)),
+      below,
+    )
+    for (let i = 0; i < rows; i++) out[i * p.length + j] = (above[i]! - below[i]!) / (2 * STEP)
+  }
 }
 
-/** What a heating or cooling curve of one body tells. */
-export interface StepResponse {
-  readonly timeConstant: Quantity<'time'>
-  /** Temperature it tends to. */
-  readonly final: Quantity<'temperature'>
-  /** 95 % half-width of the time constant and of the final temperature. */
-  readonly timeConstantBand: Quantity<'time'>
-  readonly finalBand: Quantity<'temperatureDifference'>
-  /** With the change of loss known: resistance to the surroundings and heat capacity. */
-  readonly resistance: Quantity<'thermalResistance'> | undefined
-  readonly capacity: Quantity<'heatCapacity'> | undefined
+/** Lower triangular factor of a covariance, made symmetric to the last digit first. */
+function lowerFactor(covariance: Float64Array, size: number): Matrix {
+  const symmetric = new Matrix(size, size)
+  for (let i = 0; i < size; i++)
+    for (let j = 0; j < size; j++) symmetric.set(i, j, (covariance[i * size + j]! + covariance[j * size + i]!) / 2)
+  return new CholeskyDecomposition(symmetric).lowerTriangularMatrix
 }
 
-/**
- * Fits one exponential to a logged heating or cooling curve. With the power that was switched it gives resistance and heat capacity.
- *
- * A motor has a fast winding on a slow mount: leave out the first two time constants of the winding, or calibrate a network instead.
- */
-export function fitStepResponse(curve: {
-  readonly times: readonly In<'time'>[]
-  readonly temperatures: readonly In<'temperature'>[]
-  /** Change of loss at the start of the curve: positive when switched on. */
-  readonly power?: In<'power'>
-  /** Temperature before the change, needed with a power. */
-  readonly before?: In<'temperature'>
-}): StepResponse {
-  const issues: Issue[] = []
-  const times = curve.times.map((t, k) => siOf(`times[${k}]`, 'time', t, issues))
-  const values = curve.temperatures.map((T, k) => siOf(`temperatures[${k}]`, 'temperature', T, issues))
-  if (times.length !== values.length || times.length < 4)
-    issues.push({
-      path: 'temperatures',
-      given: `${values.length} for ${times.length} times`,
-      accepts: 'needs four or more points, one temperature for each time',
-    })
-  const power = curve.power === undefined ? undefined : siOf('power', 'power', curve.power, issues)
-  const before = curve.before === undefined ? undefined : siOf('before', 'temperature', curve.before, issues)
-  if (power !== undefined && before === undefined)
-    issues.push({ path: 'before', given: 'missing', accepts: 'is needed with a power: the temperature before the change' })
-  if (issues.length > 0) throw new InputError('thermal.fitStepResponse', issues)
-  const [first, last] = [values[0]!, values.at(-1)!]
-  const span = times.at(-1)! - times[0]!
-  const fit = fitLeastSquares({
-    residuals: (p, out) => {
-      for (let k = 0; k < times.length; k++)
-        out[k] = p[1]! + (p[0]! - p[1]!) * Math.exp(-(times[k]! - times[0]!) / Math.exp(p[2]!)) - values[k]!
-    },
-    count: times.length,
-    start: [first, last + 0.2 * (last - first), Math.log(0.4 * span)],
-  })
-  const t95 = studentTQuantile(0.975, Math.max(1, fit.degreesOfFreedom))
-  const timeConstant = Math.exp(fit.parameters[2]!)
-  const final = fit.parameters[1]!
-  const resistance = power === undefined ? undefined : (final - before!) / power
+/** A link or capacity that may be corrected, and how far each free cause moves the logarithm of its factor. */
+interface Part {
+  readonly name: string
+  readonly shares: readonly number[]
+}
+
+function partsOf(n: NetworkNumbers, free: readonly number[], stored: boolean): { links: Part[]; capacities: Part[] } {
+  const of = (names: readonly string[], field: 'links' | 'capacities') =>
+    names
+      .map((name, i) => ({ name, shares: free.map((k) => n.spreads[k]![field][i]!) }))
+      .filter(({ shares }) => shares.some((share) => share !== 0))
   return {
-    timeConstant: new Quantity(timeConstant, 'time'),
-    final: new Quantity(final, 'temperature'),
-    timeConstantBand: new Quantity(t95 * fit.standardErrors[2]! * timeConstant, 'time'),
-    finalBand: new Quantity(t95 * fit.standardErrors[1]!, 'temperatureDifference'),
-    resistance: resistance === undefined ? undefined : new Quantity(resistance, 'thermalResistance'),
-    capacity: resistance === undefined ? undefined : new Quantity(timeConstant / resistance, 'heatCapacity'),
+    links: of(
+      n.links.map(({ name }) => name),
+      'links',
+    ),
+    capacities: stored ? of(n.names, 'capacities') : [],
   }
 }

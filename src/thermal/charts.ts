@@ -2,7 +2,8 @@ import { barChart, type Chart, lineChart } from '../chart/index.js'
 import { type In, quantity } from '../units/index.js'
 import type { PartLimit } from './limits.js'
 import type { MotorMount } from './mount.js'
-import { continuousTorque, intermittentTorque } from './operating.js'
+import { continuousTorque } from './operating.js'
+import { intermittentTorque } from './operating-duty.js'
 import type { RemedyRow } from './remedies.js'
 
 const celsius = (kelvin: number) => Number((kelvin - 273.15).toFixed(3))
@@ -36,8 +37,8 @@ export function torqueDutyChart(mount: MotorMount, limits: readonly PartLimit[],
   const factors = [0.1, 0.15, 0.25, 0.4, 0.6, 0.8, 0.95]
   const rows = factors.map((dutyFactor) => ({ dutyFactor, torque: intermittentTorque(mount, limits, { dutyFactor, period }) }))
   const points = [
-    ...rows.map(({ dutyFactor, torque }) => [100 * dutyFactor, torque.torque.si, torque.low.si, torque.high.si] as const),
-    [100, continuous.torque.si, continuous.low.si, continuous.high.si] as const,
+    ...rows.map(({ dutyFactor, torque: { torque } }) => [100 * dutyFactor, torque.si, torque.low, torque.high] as const),
+    [100, continuous.torque.si, continuous.torque.low, continuous.torque.high] as const,
   ]
   const name = 'settled cycle'
   return lineChart({

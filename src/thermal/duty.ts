@@ -1,9 +1,13 @@
-import { Matrix, solve } from 'ml-matrix'
-import { type In, InputError, type Issue, Quantity } from '../units/index.js'
-import { type Network, readInitial, withoutCapacity } from './network.js'
-import { courseNumbers, extremesOf } from './network-course.js'
-import { type NetworkNumbers, siOf, slopes, unknownNode } from './network-numbers.js'
-import { steadyNumbers } from './network-steady.js'
+import type { Property } from '../formula/index.js'
+import { type In, InputError, type Issue, type Note, Quantity } from '../units/index.js'
+import { type CycleNumbers, extremesOfPass, type PhaseNumbers, passOnce, settle, shiftsOfPass } from './duty-cycle.js'
+import type { Network } from './network.js'
+import { notesAt, type Spread } from './network-numbers.js'
+import { siOf } from './network-read.js'
+import { halfWidth } from './network-spread.js'
+import { readInitial, readWatch, type Start, withFixed, withoutCapacity } from './network-transient.js'
+import { reachWithBand } from './reach.js'
+import { uncertain, uncertainTemperature } from './uncertain.js'
 
 /** One part of a duty: the network with the losses of that part, and how long it lasts. */
 export interface Phase {
@@ -15,8 +19,8 @@ export interface Phase {
 export interface DutyResult {
   /** `settled` (or, for a single pass, `finished`); `runaway` where every cycle ends hotter than it began. */
   readonly state: 'settled' | 'finished' | 'runaway'
-  /** True peak of each node, and when counted from the start of the cycle: often after switch-off, when heat still arrives. */
-  readonly peaks: Readonly<Record<string, { readonly temperature: Quantity<'temperature'>; readonly time: Quantity<'time'> }>>
+  /** True peak of each node with its 95 % band, and when counted from the start of the cycle: often after switch-off, when heat still arrives. */
+  readonly peaks: Readonly<Record<string, { readonly temperature: Property<'temperature'>; readonly time: Quantity<'time'> }>>
   /** Mean over the cycle. */
   readonly means: Readonly<Record<string, Quantity<'temperature'>>>
   /** Lowest over the cycle. */
@@ -27,190 +31,109 @@ export interface DutyResult {
   readonly times: Float64Array
   readonly temperatures: Readonly<Record<string, Float64Array>>
   readonly period: Quantity<'time'>
-}
-
-interface PhaseNumbers {
-  readonly n: NetworkNumbers
-  readonly duration: number
+  /** What links and losses remarked at the peaks; the peaks carry them too. */
+  readonly notes: readonly Note[]
 }
 
 const WHERE = 'thermal.duty'
-const DENSE = 8
+/** Points of a phase in the chart of a cycle. */
+const POINTS = 32
 
-function readPhases(phases: readonly Phase[]): PhaseNumbers[] {
+/** Reads phases; all must have the nodes of the first. @internal */
+export function readPhases(phases: readonly Phase[]): PhaseNumbers[] {
   const issues: Issue[] = []
   if (phases.length === 0) issues.push({ path: 'phases', given: 'an empty list', accepts: 'needs at least one phase' })
-  const first = phases[0]?.network.nodes ?? []
+  const first = phases[0]?.network.si.numbers
   const numbers = phases.map(({ network, duration }, i) => {
     const n = network.si.numbers
-    if (n.names.join() !== first.join())
+    if (n.names.join() !== first!.names.join() || n.fixedNames.join() !== first!.fixedNames.join())
       issues.push({
         path: `phases[${i}].network`,
-        given: n.names.join(', '),
-        accepts: `must have the nodes of the first phase: ${first.join(', ')}`,
+        given: [...n.names, ...n.fixedNames].join(', '),
+        accepts: `must have the nodes of the first phase: ${[...first!.names, ...first!.fixedNames].join(', ')}`,
       })
     withoutCapacity(n, issues)
     return { n, duration: siOf(`phases[${i}].duration`, 'time', duration, issues, 0) }
   })
   if (issues.length > 0) throw new InputError(WHERE, issues)
-  return numbers
+  return sameCauses(numbers)
 }
 
-interface CycleNumbers {
-  readonly end: Float64Array
-  readonly runaway: boolean
-  readonly highest: Float64Array
-  readonly highestAt: Float64Array
-  readonly lowest: Float64Array
-  readonly integral: Float64Array
-  readonly times: number[]
-  readonly rows: Float64Array[]
+/** Phases in which every cause of scatter has the same place. */
+function sameCauses(phases: readonly PhaseNumbers[]): PhaseNumbers[] {
+  const causes = [...new Set(phases.flatMap(({ n }) => n.spreads.map(({ cause }) => cause)))]
+  return phases.map(({ n, duration }) => {
+    const none = () => new Float64Array(n.names.length)
+    const absent = (cause: string): Spread => ({ cause, links: new Float64Array(n.links.length), losses: none(), capacities: none() })
+    return { duration, n: { ...n, spreads: causes.map((cause) => n.spreads.find((spread) => spread.cause === cause) ?? absent(cause)) } }
+  })
 }
 
-function cycle(phases: readonly PhaseNumbers[], start: Float64Array, keep: boolean): CycleNumbers {
-  const size = phases[0]!.n.names.length
-  let y = start
-  let clock = 0
-  let all: CycleNumbers | undefined
-  const times: number[] = []
-  const rows: Float64Array[] = []
-  for (const { n, duration } of phases) {
-    const { solution, end, state } = courseNumbers(n, y, duration)
-    if (keep || state === 'runaway') {
-      const part = extremesOf(solution)
-      const highest = all?.highest ?? new Float64Array(size).fill(-Infinity)
-      const highestAt = all?.highestAt ?? new Float64Array(size)
-      const lowest = all?.lowest ?? new Float64Array(size).fill(Infinity)
-      const integral = all?.integral ?? new Float64Array(size)
-      for (let i = 0; i < size; i++) {
-        if (part.highest[i]! > highest[i]!) {
-          highest[i] = part.highest[i]!
-          highestAt[i] = clock + part.highestAt[i]!
-        }
-        lowest[i] = Math.min(lowest[i]!, part.lowest[i]!)
-        integral[i] = integral[i]! + part.integral[i]!
-      }
-      for (let k = 0; k <= DENSE * 4; k++) {
-        const t = (solution.tEnd * k) / (DENSE * 4)
-        times.push(clock + t)
-        rows.push(solution.at(t))
-      }
-      all = { end, runaway: state === 'runaway', highest, highestAt, lowest, integral, times, rows }
-    }
-    y = end
-    clock += solution.tEnd
-    if (state === 'runaway') return { ...all!, end: y, runaway: true }
-  }
-  const none = new Float64Array(0)
-  return { ...(all ?? { highest: none, highestAt: none, lowest: none, integral: none, times, rows }), end: y, runaway: false }
-}
-
-function dressed(phases: readonly PhaseNumbers[], one: CycleNumbers, state: DutyResult['state']): DutyResult {
+function dressed(phases: readonly PhaseNumbers[], pass: CycleNumbers, state: 'settled' | 'finished'): DutyResult {
   const { names } = phases[0]!.n
   const period = phases.reduce((sum, { duration }) => sum + duration, 0)
-  const each = (value: (i: number) => number) => Object.fromEntries(names.map((name, i) => [name, new Quantity(value(i), 'temperature')]))
-  return {
-    state: one.runaway ? 'runaway' : state,
-    peaks: Object.fromEntries(
-      names.map((name, i) => [
-        name,
-        { temperature: new Quantity(one.highest[i]!, 'temperature'), time: new Quantity(one.highestAt[i]!, 'time') },
-      ]),
-    ),
-    means: each((i) => one.integral[i]! / period),
-    lows: each((i) => one.lowest[i]!),
-    end: each((i) => one.end[i]!),
-    times: Float64Array.from(one.times),
-    temperatures: Object.fromEntries(names.map((name, i) => [name, Float64Array.from(one.rows, (row) => row[i]!)])),
-    period: new Quantity(period, 'time'),
+  const { highest, highestAt, lowest, integral } = extremesOfPass(pass)
+  const lasted = pass.solutions.reduce((sum, { tEnd }) => sum + tEnd, 0)
+  const notes = [...new Map(phases.flatMap(({ n }) => notesAt(n, withFixed(n, highest))).map((note) => [note.text, note])).values()]
+  const shifts = shiftsOfPass(phases, pass, state === 'settled' && !pass.runaway)
+  const each = (value: (i: number) => number) =>
+    Object.fromEntries(
+      names.map((name, i) => [name, new Quantity(value(i), 'temperature', undefined, notes.length === 0 ? undefined : notes)]),
+    )
+  const times: number[] = []
+  const rows: Float64Array[] = []
+  let clock = 0
+  for (const solution of pass.solutions) {
+    for (let k = 0; k <= POINTS; k++) {
+      const t = (solution.tEnd * k) / POINTS
+      times.push(clock + t)
+      rows.push(solution.at(t))
+    }
+    clock += solution.tEnd
   }
+  return {
+    state: pass.runaway ? 'runaway' : state,
+    peaks: Object.fromEntries(
+      names.map((name, i) => {
+        const half = halfWidth(shifts(highestAt[i]!), (shift) => shift[i]!)
+        return [name, { temperature: uncertainTemperature(highest[i]!, half, notes, 'peak'), time: new Quantity(highestAt[i]!, 'time') }]
+      }),
+    ),
+    means: each((i) => integral[i]! / lasted),
+    lows: each((i) => lowest[i]!),
+    end: each((i) => pass.end[i]!),
+    times: Float64Array.from(times),
+    temperatures: Object.fromEntries(names.map((name, i) => [name, Float64Array.from(rows, (row) => row[i]!)])),
+    period: new Quantity(period, 'time'),
+    notes,
+  }
+}
+
+function readStart(phases: readonly PhaseNumbers[], initial: Start | undefined): Float64Array {
+  const issues: Issue[] = []
+  const start = readInitial(phases[0]!.n, initial, issues)
+  if (issues.length > 0) throw new InputError(WHERE, issues)
+  return start.slice(0, phases[0]!.n.names.length)
 }
 
 /** One pass through phases from given temperatures: a march, then a rest. Without `initial` it starts from the warmest fixed temperature. */
-export function onePass(phases: readonly Phase[], initial?: Readonly<Record<string, In<'temperature'>>> | In<'temperature'>): DutyResult {
+export function onePass(phases: readonly Phase[], initial?: Start): DutyResult {
   const numbers = readPhases(phases)
-  const issues: Issue[] = []
-  const start = readInitial(numbers[0]!.n, initial, issues)
-  if (issues.length > 0) throw new InputError(WHERE, issues)
-  return dressed(numbers, cycle(numbers, start.slice(0, numbers[0]!.n.names.length), true), 'finished')
+  return dressed(numbers, passOnce(numbers, readStart(numbers, initial)), 'finished')
 }
-
-/** Matrix exponential of a small matrix: scaled to a norm below a quarter, 12 terms, squared back. */
-function exponential(a: Matrix): Matrix {
-  const norm = Math.max(...a.to2DArray().map((row) => row.reduce((sum, x) => sum + Math.abs(x), 0)))
-  const squarings = Math.max(0, Math.ceil(Math.log2(norm * 4 + 1e-300)))
-  const scaled = Matrix.mul(a, 2 ** -squarings)
-  let term = Matrix.eye(a.rows)
-  let sum = Matrix.eye(a.rows)
-  for (let k = 1; k <= 12; k++) {
-    term = term.mmul(scaled).mul(1 / k)
-    sum = Matrix.add(sum, term)
-  }
-  for (let k = 0; k < squarings; k++) sum = sum.mmul(sum)
-  return sum
-}
-
-/** How a disturbance at the start of a cycle arrives at its end, linearised at temperatures `T`. */
-function propagator(phases: readonly PhaseNumbers[], T: Float64Array): Matrix {
-  const size = phases[0]!.n.names.length
-  const slope = new Float64Array(size * size)
-  let through = Matrix.eye(size)
-  for (const { n, duration } of phases) {
-    slopes(n, T, slope)
-    const rate = new Matrix(size, size)
-    for (let i = 0; i < size; i++) for (let j = 0; j < size; j++) rate.set(i, j, (slope[i * size + j]! / n.capacities[i]!) * duration)
-    through = exponential(rate).mmul(through)
-  }
-  return through
-}
-
-/** One network whose losses are the time averages of the phases'. */
-function averaged(phases: readonly PhaseNumbers[]): NetworkNumbers {
-  const period = phases.reduce((sum, { duration }) => sum + duration, 0)
-  const losses = phases.flatMap(({ n, duration }) =>
-    n.losses.map((loss) => {
-      const share = duration / period
-      const { watts } = loss
-      return { ...loss, watts: typeof watts === 'number' ? watts * share : (...T: number[]) => share * watts(...T) }
-    }),
-  )
-  return { ...phases[0]!.n, losses }
-}
-
-const CYCLES = 40
-/** A cycle that comes back within this many kelvin has settled. */
-const SETTLED = 1e-4
 
 /**
  * The settled cycle of a periodic duty: temperatures return after each period. Its peaks are what parts must stand; neither the first cycle nor a root-mean-square torque gives them.
  *
- * Starts from the steady state of the mean losses and corrects by the linearised cycle until start and end agree within 0.1 mK. `runaway` where the losses outgrow the paths.
+ * `runaway` where the losses outgrow the paths; what is shown then is the pass that said so.
  */
 export function settledCycle(phases: readonly Phase[]): DutyResult {
   const numbers = readPhases(phases)
-  const n = numbers[0]!.n
-  const size = n.names.length
-  const middle = steadyNumbers(averaged(numbers))
-  const last = () => dressed(numbers, cycle(numbers, y, true), 'settled')
-  let y = middle.T.slice(0, size)
-  if (middle.state === 'runaway') {
-    // The mean has no balance; at least the course of one cycle from cold can be shown.
-    const cold = new Float64Array(size).fill(Math.max(...n.fixed))
-    return { ...dressed(numbers, cycle(numbers, cold, true), 'runaway'), state: 'runaway' }
-  }
-  const through = propagator(numbers, middle.T)
-  const correction = Matrix.sub(Matrix.eye(size), through)
-  for (let k = 0; k < CYCLES; k++) {
-    const { end, runaway } = cycle(numbers, y, false)
-    if (runaway) return { ...last(), state: 'runaway' }
-    const gap = end.map((t, i) => t - y[i]!)
-    if (gap.every((g) => Math.abs(g) < SETTLED)) return last()
-    const step = solve(correction, Matrix.columnVector(Array.from(gap)))
-    y = y.map((t, i) => t + step.get(i, 0))
-    if (y.some((t) => !(t < n.ceiling && t > 0))) return { ...dressed(numbers, cycle(numbers, end, true), 'runaway'), state: 'runaway' }
-  }
-  return { ...last(), state: 'runaway' }
+  return dressed(numbers, settle(numbers), 'settled')
 }
+
+/** A rest that is followed until the peak has passed is doubled at most this often. */
+const DOUBLINGS = 20
 
 /** Short-time duty (S2): a load for a time from a cold start, then rest until the peak has passed through every node. */
 export function shortTimeDuty(duty: {
@@ -218,19 +141,35 @@ export function shortTimeDuty(duty: {
   readonly rest: Network
   /** How long the load lasts: 10, 30, 60 or 90 minutes in the standard's examples. */
   readonly loadTime: In<'time'>
-  /** How long the rest is followed. Default as long as the load. */
+  /** How long the rest is followed. Default until every node cools. */
   readonly restTime?: In<'time'>
   /** Temperatures at the start. Default the warmest fixed temperature. */
-  readonly initial?: Readonly<Record<string, In<'temperature'>>> | In<'temperature'>
+  readonly initial?: Start
 }): DutyResult {
-  const { load, rest, loadTime, restTime = loadTime, initial } = duty
-  return onePass(
-    [
-      { network: load, duration: loadTime },
-      { network: rest, duration: restTime },
-    ],
-    initial,
-  )
+  const { load, rest, loadTime, restTime, initial } = duty
+  const numbers = readPhases([
+    { network: load, duration: loadTime },
+    { network: rest, duration: restTime ?? loadTime },
+  ])
+  const start = readStart(numbers, initial)
+  let pass = passOnce(numbers, start)
+  if (restTime === undefined) {
+    for (let k = 0; k < DOUBLINGS && !pass.runaway && !cools(pass); k++) {
+      numbers[1] = { ...numbers[1]!, duration: 2 * numbers[1]!.duration }
+      pass = passOnce(numbers, start)
+    }
+  }
+  return dressed(numbers, pass, 'finished')
+}
+
+/** Cooling slower than this over the last part of a rest is none, kelvin. */
+const STILL = 1e-3
+
+/** Whether every node falls, or has come to rest, at the end of a pass. */
+function cools({ solutions }: CycleNumbers): boolean {
+  const last = solutions.at(-1)!
+  const before = last.at(0.9 * last.tEnd)
+  return last.yEnd.every((t, i) => t <= before[i]! + STILL)
 }
 
 /** Intermittent duty (S3): equal cycles of load and rest, 10 minutes unless said otherwise, to the settled cycle. */
@@ -242,7 +181,19 @@ export function intermittentDuty(duty: {
   /** Length of a cycle. Default 10 min. */
   readonly period?: In<'time'>
 }): DutyResult {
-  const { load, rest, dutyFactor, period = '10 min' } = duty
+  const { load, rest } = duty
+  const { loadTime, restTime } = dutyTimes('thermal.intermittentDuty', duty)
+  return settledCycle([
+    { network: load, duration: [loadTime, 's'] },
+    { network: rest, duration: [restTime, 's'] },
+  ])
+}
+
+/** Seconds under load and at rest of an intermittent duty. @internal */
+export function dutyTimes(
+  where: string,
+  { dutyFactor, period = '10 min' }: { readonly dutyFactor: In<'ratio'>; readonly period?: In<'time'> | undefined },
+) {
   const issues: Issue[] = []
   const factor = siOf('dutyFactor', 'ratio', dutyFactor, issues, 0)
   const cycleTime = siOf('period', 'time', period, issues, 0)
@@ -252,61 +203,33 @@ export function intermittentDuty(duty: {
       given: String(factor),
       accepts: 'must be below 1; a duty that never rests is continuous: use steady()',
     })
-  if (issues.length > 0) throw new InputError('thermal.intermittentDuty', issues)
-  return settledCycle([
-    { network: load, duration: [factor * cycleTime, 's'] },
-    { network: rest, duration: [(1 - factor) * cycleTime, 's'] },
-  ])
+  if (issues.length > 0) throw new InputError(where, issues)
+  return { loadTime: factor * cycleTime, restTime: (1 - factor) * cycleTime }
 }
 
 /** When a network first reaches one of several limits. */
 export interface TimeToLimit {
-  /** Time until the first limit; infinite when the steady state stays below all. */
-  readonly time: Quantity<'time'>
+  /** Time until the first limit, with its 95 % band; infinite when the steady state stays below all. */
+  readonly time: Property<'time'>
   /** The node that reaches its limit first; undefined when none does. */
   readonly node: string | undefined
 }
 
-/** Time from given temperatures until the first of several limits is reached; infinite when none ever is. */
-export function timeToLimit(
-  network: Network,
-  limits: Readonly<Record<string, In<'temperature'>>>,
-  initial?: Readonly<Record<string, In<'temperature'>>> | In<'temperature'>,
-): TimeToLimit {
+/**
+ * Time from given temperatures until the first of several limits is reached; infinite when none ever is.
+ *
+ * The ends of its band follow the course with all causes of scatter together at their 95 % end, in the direction that counts: the high end is infinite where the limit may
+ * never be reached.
+ */
+export function timeToLimit(network: Network, limits: Readonly<Record<string, In<'temperature'>>>, initial?: Start): TimeToLimit {
   const n = network.si.numbers
   const issues: Issue[] = []
   withoutCapacity(n, issues)
-  const start = readInitial(n, initial, issues)
-  const watch = Object.entries(limits).map(([name, limit]) => {
-    const node = n.names.indexOf(name)
-    if (node < 0) issues.push(unknownNode(`limits.${name}`, name, n.names))
-    return { node, limit: siOf(`limits.${name}`, 'temperature', limit, issues) }
-  })
+  const start = readInitial(n, initial, issues).slice(0, n.names.length)
+  const watch = readWatch(n, limits, issues)
   if (issues.length > 0) throw new InputError('thermal.timeToLimit', issues)
-  const hot = watch.find(({ node, limit }) => start[node]! >= limit)
-  if (hot !== undefined) return { time: new Quantity(0, 'time'), node: n.names[hot.node] }
-  const steady = steadyNumbers(n)
-  // From above the steady state a limit may be passed on the way down only upwards, by heat that arrives from a hotter neighbour: follow at least one course.
-  const settles = steady.state === 'steady' && watch.every(({ node, limit }) => steady.T[node]! < limit)
-  let y: Float64Array = start.slice(0, n.names.length)
-  let clock = 0
-  let span = 60
-  for (let k = 0; k < 40; k++) {
-    const { solution, state, end } = courseNumbers(n, y, span, { watch, stopAtLimit: true })
-    if (state !== 'finished') {
-      const event = solution.events.at(-1)!
-      return {
-        time: new Quantity(clock + event.t, 'time'),
-        node: event.event === 0 ? hottest(n, end) : n.names[watch[event.event - 1]!.node],
-      }
-    }
-    clock += span
-    span *= 2
-    y = end
-    if (settles && y.every((t, i) => Math.abs(t - steady.T[i]!) < 0.01)) break
-    if (settles && clock > 1e7) break
-  }
-  return { time: new Quantity(Number.POSITIVE_INFINITY, 'time'), node: undefined }
+  const { time, low, high, which, y } = reachWithBand(n, start, watch)
+  const notes = notesAt(n, withFixed(n, y))
+  const node = which >= 0 ? watch[which]!.name : time === Number.POSITIVE_INFINITY ? undefined : n.names[y.indexOf(Math.max(...y))]
+  return { time: uncertain('time', time, low, high, notes, 'time to a limit'), node }
 }
-
-const hottest = (n: NetworkNumbers, y: Float64Array) => n.names[y.indexOf(y.reduce((most, t) => Math.max(most, t), -Infinity))]

@@ -12,7 +12,7 @@
  * @module
  */
 export { ATMOSPHERE, airProperties, GRAVITY, pressureAtAltitude, rayleighNumber } from './air.js'
-export { type Calibration, type Correction, calibrate, fitStepResponse, type StepResponse, type TemperatureLog } from './calibrate.js'
+export { type Calibration, type Correction, calibrate } from './calibrate.js'
 export { remedyChart, temperatureChart, torqueDutyChart } from './charts.js'
 export { biotNumber, contactConductance, layerResistance, ringArea, shellResistance, surfaceResistance } from './conduction.js'
 export { bridgeConductionLoss, bridgeSwitchingLoss } from './controller.js'
@@ -59,22 +59,28 @@ export {
 } from './natural-convection.js'
 export {
   type Course,
+  type CourseRequest,
+  type Factors,
   type Loss,
   type Network,
   type NetworkLink,
   type NetworkNode,
   network,
+  type Scatter,
   type SteadyTemperatures,
   type Temperatures,
 } from './network.js'
 export { reduceNetwork, timeConstants } from './network-reduce.js'
 export { dragLoss, noLoadLoss, noLoadSplit } from './no-load.js'
-export { assessMount, continuousTorque, intermittentTorque, type MountVerdict, type TorqueLimit, timeAtTorque } from './operating.js'
+export { assessMount, continuousTorque, type MountVerdict } from './operating.js'
+export { intermittentTorque, type TimeAtTorque, timeAtTorque } from './operating-duty.js'
 export { radiantFlux, radiationCoefficient, STEFAN_BOLTZMANN } from './radiation.js'
-export { compareRemedies, type Remedy, type RemedyRow, standardRemedies } from './remedies.js'
+export { compareRemedies, type Remedy, type RemedyRow } from './remedies.js'
 export { ringOnPlate } from './ring-plate.js'
 export { bestFinSpacing, finCount, plateFinSink } from './sink.js'
 export { discSpreading, discSpreadingEstimate, halfSpaceSpreading, ringSpreading } from './spreading.js'
+export { type BetterPolymer, standardRemedies } from './standard-remedies.js'
+export { fitStepResponse, type StepResponse } from './step-response.js'
 export { electricalPower, gaugeWire, leadLoss, speedAtCurrent, supplySag } from './supply.js'
 export { type CooledSurface, cooledSurface, type Surroundings } from './surface.js'
 export {
@@ -86,6 +92,8 @@ export {
   thermalMaterials,
   touchThresholds,
 } from './tables.js'
+export type { TemperatureLog } from './temperature-log.js'
+export type { TorqueLimit } from './torque-limits.js'
 export { type SupplySpecification, type TorqueSpeedPoint, torqueSpeedLimit } from './torque-speed.js'
 export {
   intermittentOverload,

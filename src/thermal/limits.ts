@@ -1,4 +1,4 @@
-import { formula, readInputs } from '../formula/index.js'
+import { formula, Property, readInputs } from '../formula/index.js'
 import { type In, InputError, Quantity, quantity } from '../units/index.js'
 
 /** What a loaded printed part may be heated to for long: well below glass transition, and never above its heat deflection temperature at the matching stress. */
@@ -98,8 +98,10 @@ export interface PartLimit {
 export interface PartVerdict {
   readonly part: string
   readonly node: string
-  readonly temperature: Quantity<'temperature'>
+  /** Undefined where there is none: in a runaway. */
+  readonly temperature: Quantity<'temperature'> | undefined
   readonly limit: Quantity<'temperature'> | undefined
+  /** Limit less temperature, with the temperature's band where it has one. */
   readonly margin: Quantity<'temperatureDifference'> | undefined
   /** Rise over permitted rise. */
   readonly utilisation: Quantity<'ratio'> | undefined
@@ -114,16 +116,18 @@ export interface Verdict {
   readonly parts: readonly PartVerdict[]
 }
 
-/** Compares temperatures with limits. Throws an `InputError` for a limit on a node that has no temperature. */
+/**
+ * Compares temperatures with limits. Without temperatures (a runaway) every part with a limit fails. Throws an `InputError` for a limit on a node that has no temperature.
+ */
 export function judge(
-  temperatures: Readonly<Record<string, Quantity<'temperature'>>>,
+  temperatures: Readonly<Record<string, Quantity<'temperature'>>> | undefined,
   limits: readonly PartLimit[],
   ambient: In<'temperature'> = '40 degC',
 ): Verdict {
   const air = quantity('temperature', ambient).si
   const parts = limits.map(({ part, node, limit, guard = '5 K' }, i): PartVerdict => {
-    const temperature = temperatures[node]
-    if (temperature === undefined) {
+    const temperature = temperatures?.[node]
+    if (temperatures !== undefined && temperature === undefined) {
       throw new InputError('thermal.judge', [
         { path: `limits[${i}].node`, given: `'${node}'`, accepts: `must be one of ${Object.keys(temperatures).join(', ')}` },
       ])
@@ -131,15 +135,24 @@ export function judge(
     const shared = { part, node, temperature }
     if (limit === undefined) return { ...shared, limit: undefined, margin: undefined, utilisation: undefined, state: 'unknown' }
     const x = readInputs('thermal.judge', { limit: 'temperature', guard: { kind: 'temperatureDifference', min: 0 } }, { limit, guard })
+    const told = new Quantity(x.limit, 'temperature')
+    if (temperature === undefined) return { ...shared, limit: told, margin: undefined, utilisation: undefined, state: 'fails' }
     const { margin, utilisation, state } = temperatureMargin.si({ temperature: temperature.si, ambient: air, ...x })
     return {
       ...shared,
-      limit: new Quantity(x.limit, 'temperature'),
-      margin: new Quantity(margin, 'temperatureDifference'),
+      limit: told,
+      margin: marginOf(x.limit, margin, temperature),
       utilisation: new Quantity(utilisation, 'ratio'),
       state,
     }
   })
   const sorted = parts.toSorted((a, b) => (a.margin?.si ?? Number.POSITIVE_INFINITY) - (b.margin?.si ?? Number.POSITIVE_INFINITY))
   return { governing: sorted[0]?.margin === undefined ? undefined : sorted[0], parts: sorted }
+}
+
+/** A margin with the band and the notes of its temperature. */
+function marginOf(limit: number, margin: number, temperature: Quantity<'temperature'>): Quantity<'temperatureDifference'> {
+  if (!(temperature instanceof Property)) return new Quantity(margin, 'temperatureDifference', undefined, temperature.notes)
+  const { low, high, source, conditions, notes } = temperature
+  return new Property(margin, 'temperatureDifference', limit - high, limit - low, source, conditions, notes)
 }

@@ -1,5 +1,5 @@
-import { type Given, readInputs, type Si } from '../formula/index.js'
-import { InputError, type Quantity as Q, Quantity } from '../units/index.js'
+import { type Given, notesOf, readInputs, type Si } from '../formula/index.js'
+import { InputError, type Note, type Quantity as Q, Quantity } from '../units/index.js'
 import { copperLossForTorque, magnetDerating } from './copper.js'
 import { hotResistance } from './hot-winding.js'
 import { backEmfConstant, currentsForTorque, motorConstant, torqueConstants } from './motor-constants.js'
@@ -54,6 +54,8 @@ export interface MotorNumbers {
   readonly polePairs: number
   readonly phaseInductance: number
   readonly inertia: number | undefined
+  /** Notes that the description carried. */
+  readonly notes: readonly Note[]
 }
 
 /** A motor: every constant and loss from one description. Immutable. */
@@ -98,9 +100,10 @@ export function motor(given: MotorSpecification): Motor {
       },
     ])
   }
-  const si = numbersOf(x)
-  const ke = new Quantity(si.backEmfConstant, 'backEmfConstant')
-  const resistance = new Quantity(si.terminalResistance, 'electricalResistance')
+  const carried = notesOf(given)
+  const si = { ...numbersOf(x), notes: carried ?? [] }
+  const ke = new Quantity(si.backEmfConstant, 'backEmfConstant', undefined, carried)
+  const resistance = new Quantity(si.terminalResistance, 'electricalResistance', undefined, carried)
   return {
     backEmfConstant: ke,
     terminalResistance: resistance,
@@ -111,7 +114,7 @@ export function motor(given: MotorSpecification): Motor {
   }
 }
 
-function numbersOf(x: Si<typeof MOTOR>): MotorNumbers {
+function numbersOf(x: Si<typeof MOTOR>): Omit<MotorNumbers, 'notes'> {
   const perUnit = torqueConstants.si({ backEmfConstant: 1 })
   const emf =
     x.speedConstant !== undefined ? backEmfConstant.si({ speedConstant: x.speedConstant, basis: x.speedConstantBasis! }) : undefined
@@ -151,6 +154,14 @@ function dragOf({ noLoad = [] }: Si<typeof MOTOR>, terminalResistance: number): 
       { path: 'noLoad', given: `${noLoad.length} points`, accepts: 'takes one or two no-load points' },
     ])
   const one = noLoadLoss.si({ ...first, terminalResistance })
+  if (!(one.loss > 0))
+    throw new InputError('thermal.motor', [
+      {
+        path: 'noLoad[0].current',
+        given: `${first.current} A at ${first.voltage} V`,
+        accepts: 'must lose less in the copper than the test puts in',
+      },
+    ])
   if (second === undefined) return { constantDrag: one.dragTorque, viscousDrag: 0 }
   const two = noLoadLoss.si({ ...second, terminalResistance })
   const split = noLoadSplit.si({ speed1: first.speed, loss1: one.loss, speed2: second.speed, loss2: two.loss })
@@ -183,6 +194,13 @@ export const copperLossAt = (m: MotorNumbers, torque: number, winding: number, m
 /** Peak phase current of a torque with the magnets at a temperature, A. */
 export const peakCurrentAt = (m: MotorNumbers, torque: number, magnets: number): number =>
   Math.abs(currentsForTorque.si({ torque, backEmfConstant: backEmfAt(m, magnets) }).peakPhase)
+
+/** Torque that the currents must make for a torque at the shaft: more by the drag while the motor drives, less while the load drives it. At rest the drag is nothing. */
+export function airGapTorque(m: MotorNumbers, torque: number, speed: number): number {
+  if (speed === 0) return Math.abs(torque)
+  const drag = m.constantDrag + m.viscousDrag * Math.abs(speed)
+  return Math.abs(Math.abs(torque) + (torque * speed < 0 ? -drag : drag))
+}
 
 /** Iron and bearing loss at a speed, W. */
 export const dragLossAt = (m: MotorNumbers, speed: number): number =>

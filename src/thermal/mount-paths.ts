@@ -1,11 +1,19 @@
-import { InputError, Quantity } from '../units/index.js'
-import { bridgeConductionLoss, bridgeSwitchingLoss } from './controller.js'
+import { InputError, type Note, Quantity } from '../units/index.js'
+import { airProperties } from './air.js'
 import { barFin, straightFin } from './fins.js'
 import type { MountNumbers } from './mount-specification.js'
 import type { NetworkLink } from './network.js'
-import type { PlateAnswer, PlateModel } from './plate-model.js'
+import { FILM_RANGE, type PlateAnswer, type PlateModel } from './plate-model.js'
 import { plateFinSink } from './sink.js'
-import { CONVECTION_SCATTER, convectionAt, radiationAt, type SurfaceShape, type SurroundingsNumbers } from './surface.js'
+import {
+  CONVECTION_SCATTER,
+  convectionAt,
+  convectionNotes,
+  radiationAt,
+  remarks,
+  type SurfaceShape,
+  type SurroundingsNumbers,
+} from './surface.js'
 
 const FACES = {
   vertical: ['verticalPlate', 'verticalPlate'],
@@ -19,70 +27,118 @@ export function plateLinks({ plate: x, conductivityScatter }: MountNumbers, plat
   const length = x.attitude === 'vertical' ? x.height : (x.width * x.height) / (2 * (x.width + x.height))
   const reference = plate.at(REFERENCE_FILM, REFERENCE_FILM, { conductance: 0, motorFace: 0, freeFace: 0 })
   const answer: PlateAnswer = { ...reference }
-  const solve = (mount: number): { convection: number; radiation: number } => {
-    const rise = mount - where.air
+  const solve = (mount: number): PlateState => {
     answer.motorFace = reference.motorFace
     answer.freeFace = reference.freeFace
     let share = 1
-    // Twice: the faces' mean temperatures depend on the films, weakly.
-    for (let pass = 0; pass < 2; pass++) {
-      const motorFace = where.air + answer.motorFace * rise
-      const freeFace = where.air + answer.freeFace * rise
+    let motorFace = 0
+    let freeFace = 0
+    let film = 0
+    // The faces' mean temperatures depend on the films, weakly.
+    for (let pass = 0; pass < PASSES; pass++) {
+      // Far from the motor a plate is as warm as air and surroundings together make it.
+      const far = share * where.air + (1 - share) * where.radiant
+      motorFace = far + answer.motorFace * (mount - far)
+      freeFace = far + answer.freeFace * (mount - far)
       const motorConvection = convectionAt(motorShape, length, motorFace, where)
       const freeConvection = convectionAt(freeShape, length, freeFace, where)
       const motorRadiation = radiationAt(x.emissivity, motorFace, where.radiant)
       const freeRadiation = radiationAt(x.emissivity, freeFace, where.radiant)
       plate.at(motorConvection + motorRadiation, freeConvection + freeRadiation, answer)
+      film = Math.max(motorConvection + motorRadiation, freeConvection + freeRadiation)
       const convection = motorConvection + freeConvection
       share = convection / (convection + motorRadiation + freeRadiation)
     }
-    return { convection: answer.conductance * share, radiation: answer.conductance * (1 - share) }
+    const { conductance } = answer
+    return { mount, convection: conductance * share, radiation: conductance * (1 - share), share, film, motorFace, freeFace }
   }
   // Both links ask at the same temperatures, and their slopes a little above: the last two answers are kept.
-  let newer = { mount: Number.NaN, convection: 0, radiation: 0 }
+  let newer = solve(where.air)
   let older = newer
   const kept = (mount: number) => {
     if (mount === newer.mount) return newer
     if (mount === older.mount) return older
     older = newer
-    newer = { mount, ...solve(mount) }
+    newer = solve(mount)
     return newer
   }
-  // A fin-like plate answers film and conductivity each by about their square root.
-  const scatter = 0.5 * Math.hypot(CONVECTION_SCATTER, conductivityScatter)
+  const notes = (mount: number): Note[] => {
+    const { motorFace, freeFace, film } = kept(mount)
+    const faces = [...convectionNotes(motorShape, length, motorFace, where), ...convectionNotes(freeShape, length, freeFace, where)]
+    return film <= FILM_RANGE
+      ? faces
+      : [...faces, { formula: 'thermal.mountPlate', text: `outside validity: film coefficients up to ${FILM_RANGE} W/(m² K)` }]
+  }
+  // A fin-like plate answers conductivity and film each by about their square root; what moves the conductivity moves both links.
+  const conductivity = 0.5 * conductivityScatter
   return [
-    { name: 'plate convection', from: 'mount', to: 'air', conductance: (mount) => kept(mount).convection, scatter },
-    { name: 'plate radiation', from: 'mount', to: 'radiant', conductance: (mount) => kept(mount).radiation, scatter },
+    {
+      name: 'plate convection',
+      from: 'mount',
+      to: 'air',
+      conductance: (mount) => kept(mount).convection,
+      scatter: { 'conductivity of the plate': conductivity, 'film of the plate': 0.5 * CONVECTION_SCATTER },
+      notes,
+    },
+    {
+      name: 'plate radiation',
+      from: 'mount',
+      to: 'radiant',
+      conductance: (mount) => kept(mount).radiation,
+      scatter: { 'conductivity of the plate': conductivity, 'emissivity of the plate': 0.5 * EMISSIVITY_SCATTER },
+    },
   ]
 }
 
-const REFERENCE_FILM = 12
+/** The plate at one mount temperature. */
+interface PlateState {
+  readonly mount: number
+  /** Conductances of the two links. */
+  readonly convection: number
+  readonly radiation: number
+  /** Convection's share of the films. */
+  readonly share: number
+  /** The larger film coefficient. */
+  readonly film: number
+  /** Mean temperatures of the faces. */
+  readonly motorFace: number
+  readonly freeFace: number
+}
 
-/** A bar that carries heat into the leg, shed along its length: fin with the film at its mean temperature. */
+const REFERENCE_FILM = 12
+const PASSES = 2
+/** Relative 95 % half-width of an emissivity of printed polymer. */
+const EMISSIVITY_SCATTER = 0.1
+
+/** Bars that carry heat into the leg, shed along their length to air and surroundings: fins with the film at their mean temperature. */
 export function barLinks({ links = [] }: MountNumbers, where: SurroundingsNumbers): NetworkLink[] {
-  return links.map((bar, i) => ({
-    name: links.length === 1 ? 'leg link' : `leg link ${i + 1}`,
-    from: 'mount',
-    to: 'air',
-    conductance: (mount) => {
-      let answer = { efficiency: 0.3, conductance: 0 }
-      for (let pass = 0; pass < 2; pass++) {
-        const mean = where.air + answer.efficiency * (mount - where.air)
-        const diameter = bar.perimeter / Math.PI
-        // Radiation to surroundings at another temperature than the air is left out here: the bar is a small path.
-        const coefficient = convectionAt('horizontalCylinder', diameter, mean, where) + radiationAt(bar.emissivity, mean, where.air)
-        answer = barFin.si({
-          length: bar.length,
-          perimeter: bar.perimeter,
-          section: bar.section,
-          conductivity: bar.conductivity,
-          coefficient,
-        })
+  return links.flatMap((bar, i): NetworkLink[] => {
+    const diameter = bar.perimeter / Math.PI
+    const solve = (mount: number) => {
+      let efficiency = 0.3
+      let share = 1
+      let conductance = 0
+      let mean = mount
+      for (let pass = 0; pass < PASSES; pass++) {
+        const far = share * where.air + (1 - share) * where.radiant
+        mean = far + efficiency * (mount - far)
+        const convection = convectionAt('horizontalCylinder', diameter, mean, where)
+        const radiation = radiationAt(bar.emissivity, mean, where.radiant)
+        const fin = barFin.si({ ...bar, coefficient: convection + radiation })
+        efficiency = fin.efficiency
+        conductance = fin.conductance
+        share = convection / (convection + radiation)
       }
-      return answer.conductance
-    },
-    scatter: CONVECTION_SCATTER,
-  }))
+      return { convection: conductance * share, radiation: conductance * (1 - share), mean }
+    }
+    const name = links.length === 1 ? 'leg link' : `leg link ${i + 1}`
+    const scatter = { [`film of ${name}`]: CONVECTION_SCATTER }
+    const notes = (mount: number) => convectionNotes('horizontalCylinder', diameter, solve(mount).mean, where)
+    return [
+      { name, from: 'mount', to: 'air', conductance: (mount) => solve(mount).convection, scatter, notes },
+      { name: `${name} radiation`, from: 'mount', to: 'radiant', conductance: (mount) => solve(mount).radiation, scatter },
+    ]
+  })
 }
 
 /** An upright plate-fin sink behind its joint. */
@@ -95,6 +151,14 @@ export function sinkLinks(sink: NonNullable<MountNumbers['sink']>, where: Surrou
   // Radiation leaves through the envelope: front, top and bottom, two sides.
   const envelope = sink.width * sink.height + 2 * sink.finLength * (sink.width + sink.height)
   const base = (sink.fins - 1) * spacing * sink.height
+  const still = (surface: number) => ({ ...sink, surfaceTemperature: surface, airTemperature: where.air, pressure: where.pressure })
+  const inDraught = (surface: number) => ({
+    length: sink.finLength,
+    width: sink.height,
+    thickness: sink.finThickness,
+    conductivity: sink.conductivity,
+    coefficient: convectionAt('verticalPlate', sink.height, surface, where),
+  })
   return [
     { name: 'sink joint', from: sink.on, to: 'sink', resistance: new Quantity(sink.joint, 'thermalResistance'), scatter: 0.5 },
     {
@@ -102,30 +166,20 @@ export function sinkLinks(sink: NonNullable<MountNumbers['sink']>, where: Surrou
       from: 'sink',
       to: 'air',
       conductance: (surface) => {
-        const free = plateFinSink.si({
-          width: sink.width,
-          height: sink.height,
-          finLength: sink.finLength,
-          finThickness: sink.finThickness,
-          fins: sink.fins,
-          conductivity: sink.conductivity,
-          surfaceTemperature: surface,
-          airTemperature: where.air,
-          pressure: where.pressure,
-        }).conductance
+        const free = plateFinSink.si(still(surface)).conductance
         if (where.airSpeed === 0) return free
         // A draught along the fins: each is a plate in a stream, so that fins too close for it are overrated.
-        const coefficient = convectionAt('verticalPlate', sink.height, surface, where)
-        const { conductance } = straightFin.si({
-          length: sink.finLength,
-          width: sink.height,
-          thickness: sink.finThickness,
-          conductivity: sink.conductivity,
-          coefficient,
-        })
-        return Math.max(free, sink.fins * conductance + base * coefficient)
+        const fin = straightFin.si(inDraught(surface))
+        return Math.max(free, sink.fins * fin.conductance + base * inDraught(surface).coefficient)
       },
       scatter: CONVECTION_SCATTER,
+      notes: (surface) =>
+        where.airSpeed === 0
+          ? [
+              ...remarks(plateFinSink, still(surface)),
+              ...remarks(airProperties, { temperature: 0.5 * (surface + where.air), pressure: where.pressure }),
+            ]
+          : [...remarks(straightFin, inDraught(surface)), ...convectionNotes('verticalPlate', sink.height, surface, where)],
     },
     {
       name: 'sink radiation',
@@ -135,49 +189,4 @@ export function sinkLinks(sink: NonNullable<MountNumbers['sink']>, where: Surrou
       scatter: 0.2,
     },
   ]
-}
-
-/** The controller board's ways to air, surroundings and mount. */
-export function boardLinks(board: NonNullable<MountNumbers['controller']>, where: SurroundingsNumbers): NetworkLink[] {
-  return [
-    { name: 'board-mount', from: 'board', to: 'mount', conductance: new Quantity(board.toMount, 'thermalConductance'), scatter: 0.5 },
-    {
-      name: 'board convection',
-      from: 'board',
-      to: 'air',
-      conductance: (surface) => board.area * convectionAt('verticalPlate', board.height, surface, where),
-      scatter: CONVECTION_SCATTER,
-    },
-    {
-      name: 'board radiation',
-      from: 'board',
-      to: 'radiant',
-      conductance: (surface, seen) => board.area * radiationAt(board.emissivity, surface, seen),
-      scatter: 0.1,
-    },
-  ]
-}
-
-/** Controller loss with the switches at their junction temperature, which follows from the board and the loss itself. */
-export function boardLoss(board: NonNullable<MountNumbers['controller']>, current: number, speed: number, temperature: number): number {
-  const { switchResistance, resistanceCoefficient } = board
-  const conductionAt = (junctionTemperature: number) =>
-    bridgeConductionLoss.si({ peakPhaseCurrent: current, switchResistance, junctionTemperature, resistanceCoefficient })
-  // The loss is linear in the junction temperature, and six switches share it: a feedback with a closed answer below a gain of one.
-  const cool = conductionAt(temperature)
-  const gain = ((conductionAt(temperature + 1) - cool) * board.junctionToBoard) / 6
-  const conduction = gain < 1 ? cool / (1 - gain) : Number.POSITIVE_INFINITY
-  const switching = bridgeSwitchingLoss.si({
-    peakPhaseCurrent: current,
-    voltage: board.supplyVoltage,
-    frequency: board.switchingFrequency,
-    riseTime: board.edgeTime,
-    fallTime: board.edgeTime,
-    deadTime: 0,
-    diodeVoltage: 0,
-    gateCharge: 0,
-    gateVoltage: 0,
-    rotor: speed === 0 ? 'still' : 'turning',
-  })
-  return board.quiescent + conduction + switching.total
 }

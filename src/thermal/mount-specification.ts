@@ -89,6 +89,7 @@ export const MOUNT = {
   contactScatter: { kind: 'ratio', min: 0, default: 0.6 },
   conductivityScatter: { kind: 'ratio', min: 0, default: 0.3 },
   internalScatter: { kind: 'ratio', min: 0, default: 0.3 },
+  capacityScatter: { kind: 'ratio', min: 0, default: 0.15 },
 } as const
 
 /**
@@ -98,7 +99,8 @@ export const MOUNT = {
  * and height of the plate, its material, the contact coefficient under the ring and its attitude (which face is up). `insert`: a metal disc sunk
  * into the motor's face. `links`: bars that carry heat from the mount into the leg. `sink`: an upright plate-fin sink on the mount or the stator
  * through a `joint`. `controller`: a board near the mount. `surroundings`: air, radiant temperature, altitude, air speed. `rotationCools`: count
- * the turning can (off by default: a leg that holds still has none). The scatters are 95 % half-widths of what is least known.
+ * the turning can (off by default: a leg that holds still has none). The scatters are relative 95 % half-widths of what is
+ * least known: contacts, the plate's conductivity, the motor's inner resistances, heat capacities.
  */
 export type MountSpecification = Given<typeof MOUNT>
 

@@ -1,17 +1,28 @@
-import { readInputs } from '../formula/index.js'
-import { type In, InputError, type Quantity as Q, Quantity, quantity } from '../units/index.js'
-import { copperLossAt, dragLossAt, type Motor, type MotorNumbers, peakCurrentAt } from './motor.js'
-import { barLinks, boardLinks, boardLoss, plateLinks, sinkLinks } from './mount-paths.js'
+import { notesOf, readInputs } from '../formula/index.js'
+import { type In, InputError, type Note, type Quantity as Q, Quantity, quantity } from '../units/index.js'
+import { magnetDerating } from './copper.js'
+import { airGapTorque, copperLossAt, dragLossAt, type Motor, type MotorNumbers, peakCurrentAt } from './motor.js'
+import { boardLinks, boardLoss, boardNotes } from './mount-board.js'
+import { stillHolds } from './mount-factors.js'
+import { barLinks, plateLinks, sinkLinks } from './mount-paths.js'
 import { MOUNT, type MountNumbers, type MountSpecification } from './mount-specification.js'
-import { type Network, type NetworkLink, type NetworkNode, network } from './network.js'
+import { type Factors, type Network, type NetworkLink, type NetworkNode, network, networkOf } from './network.js'
 import { type PlateModel, plateModel } from './plate-model.js'
-import { CONVECTION_SCATTER, convectionAt, radiationAt, type SurroundingsNumbers, surroundingsNumbers } from './surface.js'
+import {
+  CONVECTION_SCATTER,
+  convectionAt,
+  convectionNotes,
+  radiationAt,
+  remarks,
+  type SurroundingsNumbers,
+  surroundingsNumbers,
+} from './surface.js'
 
 /** What the motor is asked. */
 export interface MotorLoad {
-  /** Torque at the rotor. */
+  /** Torque at the shaft. While it turns the currents make the drag of iron and bearings as well. */
   readonly torque: In<'torque'>
-  /** Speed; 0 or missing is a hold. */
+  /** Speed, of the torque's sign where the motor drives; 0 or missing is a hold. */
   readonly speed?: In<'angularVelocity'> | undefined
 }
 
@@ -24,7 +35,9 @@ export interface MotorMount {
   readonly motor: Motor
   readonly specification: MountSpecification
   /** The same mount with conductances of links and heat capacities of nodes multiplied, as a calibration tells. */
-  scaled(factors: Parameters<Network['scaled']>[0]): MotorMount
+  scaled(factors: Factors): MotorMount
+  /** The mount with parts of its specification replaced, or another motor. What a calibration told stays with the paths whose parts stay. */
+  changed(change: Partial<MountSpecification>, motor?: Motor): MotorMount
   /** Plain numbers, nothing checked: torque in N m, speed in rad/s. */
   readonly si: {
     readonly x: MountNumbers
@@ -51,20 +64,19 @@ const CEILING = '700 degC'
 export function motorMount(machine: Motor, specification: MountSpecification): MotorMount {
   const x = readInputs('thermal.motorMount', MOUNT, specification)
   checkFit(x)
-  return mountOf(machine, specification, x, {})
+  return mountOf(machine, specification, x, [])
 }
 
-function mountOf(
-  machine: Motor,
-  specification: MountSpecification,
-  x: MountNumbers,
-  factors: Parameters<Network['scaled']>[0],
-): MotorMount {
+function mountOf(machine: Motor, specification: MountSpecification, x: MountNumbers, factors: readonly Factors[]): MotorMount {
   const where = surroundingsNumbers(x.surroundings)
   const plate = plateOf(x)
   const nodes = nodesOf(x, plate, where, machine.si)
   const links = linksOf(x, plate, where)
-  const build = (turning: number) => network(nodes, links(turning), { ceiling: CEILING }).scaled(factors)
+  const carried = [...machine.si.notes, ...(notesOf(specification) ?? [])]
+  const build = (turning: number) => {
+    const plain = network(nodes, links(turning), { ceiling: CEILING }).si.numbers
+    return factors.reduce((net, factor) => net.scaled(factor), networkOf({ ...plain, notes: carried }))
+  }
   const standing = build(0)
   const at = (torque: number, speed: number): Network => {
     const base = x.rotationCools && speed !== 0 ? build(Math.abs(speed)) : standing
@@ -75,20 +87,15 @@ function mountOf(
     mass: new Quantity(massOf(x, plate), 'mass'),
     motor: machine,
     specification,
-    scaled: (more) =>
-      mountOf(machine, specification, x, {
-        links: joined(factors.links, more.links),
-        capacities: joined(factors.capacities, more.capacities),
-      }),
+    scaled: (more) => mountOf(machine, specification, x, [...factors, more]),
+    changed: (change, other = machine) => {
+      const next = { ...specification, ...change }
+      const read = readInputs('thermal.motorMount', MOUNT, next)
+      checkFit(read)
+      return mountOf(other, next, read, stillHolds(factors, Object.keys(change)))
+    },
     si: { x, surroundings: where, network: at },
   }
-}
-
-/** Factors upon factors. */
-function joined(a: Readonly<Record<string, number>> = {}, b: Readonly<Record<string, number>> = {}): Record<string, number> {
-  const all: Record<string, number> = { ...a }
-  for (const name in b) all[name] = (all[name] ?? 1) * b[name]!
-  return all
 }
 
 function checkFit({ body, plate, insert }: MountNumbers): void {
@@ -136,16 +143,17 @@ function nodesOf(x: MountNumbers, plate: PlateModel, where: SurroundingsNumbers,
   const { body, sink, controller } = x
   // The motor's base is what is left of its mass; at least a tenth of the plate's store, so that the mount node is never without capacity.
   const base = Math.max(0, body.mass - body.windingMass - body.statorMass - body.canMass)
-  const capacity = (joules: number) => new Quantity(joules, 'heatCapacity')
+  const capacityScatter = x.capacityScatter
+  const store = (joules: number) => ({ capacity: new Quantity(joules, 'heatCapacity'), capacityScatter })
   return {
     // Copper loss for a torque goes with the inverse square of the back-EMF constant; each load puts its own loss here and keeps the scatter.
-    winding: { capacity: capacity(body.windingMass * COPPER), loss: '0 W', lossScatter: 2 * m.backEmfScatter },
-    stator: { capacity: capacity(body.statorMass * STEEL) },
-    can: { capacity: capacity(body.canMass * STEEL) },
-    mount: { capacity: capacity(base * ALUMINIUM + 0.1 * plate.capacity) },
-    plate: { capacity: capacity(0.9 * plate.capacity) },
-    ...(sink !== undefined && { sink: { capacity: capacity(sinkVolume(sink) * sink.density * sink.specificHeat) } }),
-    ...(controller !== undefined && { board: { capacity: capacity(controller.mass * controller.specificHeat) } }),
+    winding: { ...store(body.windingMass * COPPER), loss: '0 W', lossScatter: 2 * m.backEmfScatter },
+    stator: store(body.statorMass * STEEL),
+    can: store(body.canMass * STEEL),
+    mount: store(base * ALUMINIUM + 0.1 * plate.capacity),
+    plate: store(0.9 * plate.capacity),
+    ...(sink !== undefined && { sink: store(sinkVolume(sink) * sink.density * sink.specificHeat) }),
+    ...(controller !== undefined && { board: store(controller.mass * controller.specificHeat) }),
     air: { fixed: new Quantity(where.air, 'temperature') },
     radiant: { fixed: new Quantity(where.radiant, 'temperature') },
   }
@@ -181,6 +189,7 @@ function linksOf(x: MountNumbers, plate: PlateModel, where: SurroundingsNumbers)
       from: 'can',
       to: 'air',
       conductance: (can) => canArea * convectionAt('horizontalCylinder', body.canDiameter, can, where, 0, turning),
+      notes: (can) => convectionNotes('horizontalCylinder', body.canDiameter, can, where, 0, turning),
       scatter: CONVECTION_SCATTER,
     },
     {
@@ -195,14 +204,20 @@ function linksOf(x: MountNumbers, plate: PlateModel, where: SurroundingsNumbers)
 
 /** Losses by node at a load. */
 function lossesOf(m: MotorNumbers, { controller }: MountNumbers, torque: number, speed: number) {
-  const drag = dragLossAt(m, speed)
+  const inside = airGapTorque(m, torque, speed)
   return {
-    winding: { on: ['winding', 'can'], watts: (winding: number, can: number) => copperLossAt(m, torque, winding, can) },
-    stator: new Quantity(drag, 'power'),
+    winding: {
+      on: ['winding', 'can'],
+      watts: (winding: number, can: number) => copperLossAt(m, inside, winding, can),
+      notes: (_: number, can: number): Note[] =>
+        remarks(magnetDerating, { backEmfConstant: m.backEmfConstant, magnetTemperature: can, coefficient: m.magnetCoefficient }),
+    },
+    stator: new Quantity(dragLossAt(m, speed), 'power'),
     ...(controller !== undefined && {
       board: {
         on: ['board', 'can'],
-        watts: (board: number, can: number) => boardLoss(controller, peakCurrentAt(m, torque, can), speed, board),
+        watts: (board: number, can: number) => boardLoss(controller, peakCurrentAt(m, inside, can), speed, board),
+        notes: (board: number, can: number) => boardNotes(controller, peakCurrentAt(m, inside, can), board),
       },
     }),
   }

@@ -1,9 +1,9 @@
 import { type OdeSolution, solveStiff } from '../numeric/index.js'
 import { flowOf, imbalance, lossAt, type NetworkNumbers, slopes } from './network-numbers.js'
 
-/** A limit watched during a course: node index and kelvin. */
+/** A limit watched during a course, in kelvin: of a node, or of any weighted sum of nodes (weights adding to one). */
 export interface Watch {
-  readonly node: number
+  readonly of: (y: ArrayLike<number>) => number
   readonly limit: number
 }
 
@@ -45,9 +45,9 @@ export function courseNumbers(
     relativeTolerance: 0,
     absoluteTolerance: tolerance,
     events: [
-      { value: (_t, y) => y.reduce((most, t) => Math.max(most, t), 0) - n.ceiling, direction: 'rising', terminal: true },
-      ...watch.map(({ node, limit }) => ({
-        value: (_t: number, y: Float64Array) => y[node]! - limit,
+      { value: (_t, y) => hottestOf(y) - n.ceiling, direction: 'rising', terminal: true },
+      ...watch.map(({ of, limit }) => ({
+        value: (_t: number, y: Float64Array) => of(y) - limit,
         direction: 'rising' as const,
         terminal: stopAtLimit,
       })),
@@ -58,7 +58,16 @@ export function courseNumbers(
   return { solution, end: solution.yEnd, state }
 }
 
-/** Highest, lowest and time of the highest of each node over a course: true extremes of the interpolant, not those of the steps. */
+const hottestOf = (y: Float64Array): number => {
+  let most = 0
+  for (let i = 0; i < y.length; i++) if (y[i]! > most) most = y[i]!
+  return most
+}
+
+/** Something followed along a course besides the nodes, from their temperatures. */
+export type Probe = (y: ArrayLike<number>) => number
+
+/** Extremes of each node, then of each probe, over a course: true ones of the interpolant, not those of the steps. */
 export interface Extremes {
   readonly highest: Float64Array
   readonly highestAt: Float64Array
@@ -72,16 +81,19 @@ const GAUSS = [0.5 - Math.sqrt(0.15), 0.5, 0.5 + Math.sqrt(0.15)] as const
 const WEIGHT = [5 / 18, 8 / 18, 5 / 18] as const
 
 /** Extremes and integrals of a course. */
-export function extremesOf(solution: OdeSolution): Extremes {
+export function extremesOf(solution: OdeSolution, probes: readonly Probe[] = []): Extremes {
   const { size, t } = solution
-  const first = solution.at(t[0]!)
-  const highest = Float64Array.from(first)
-  const lowest = Float64Array.from(first)
-  const highestAt = new Float64Array(size).fill(t[0]!)
-  const integral = new Float64Array(size)
-  const y = new Float64Array(size)
+  const count = size + probes.length
+  const highest = new Float64Array(count).fill(Number.NEGATIVE_INFINITY)
+  const lowest = new Float64Array(count).fill(Number.POSITIVE_INFINITY)
+  const highestAt = new Float64Array(count)
+  const integral = new Float64Array(count)
+  const state = new Float64Array(size)
+  const y = new Float64Array(count)
   const take = (time: number) => {
-    for (let i = 0; i < size; i++) {
+    y.set(solution.at(time, state))
+    for (let p = 0; p < probes.length; p++) y[size + p] = probes[p]!(state)
+    for (let i = 0; i < count; i++) {
       const x = y[i]!
       if (x > highest[i]!) {
         highest[i] = x
@@ -90,24 +102,25 @@ export function extremesOf(solution: OdeSolution): Extremes {
       if (x < lowest[i]!) lowest[i] = x
     }
   }
+  take(t[0]!)
   for (let k = 1; k < t.length; k++) {
     const from = t[k - 1]!
     const span = t[k]! - from
     for (let p = 0; p < 3; p++) {
-      const time = from + span * GAUSS[p]!
-      solution.at(time, y)
-      take(time)
-      for (let i = 0; i < size; i++) integral[i] = integral[i]! + span * WEIGHT[p]! * y[i]!
+      take(from + span * GAUSS[p]!)
+      for (let i = 0; i < count; i++) integral[i] = integral[i]! + span * WEIGHT[p]! * y[i]!
     }
-    solution.at(t[k]!, y)
     take(t[k]!)
   }
-  for (let i = 0; i < size; i++) refine(solution, i, highest, highestAt)
+  for (let i = 0; i < count; i++) {
+    const probe = probes[i - size]
+    refine(solution, i, probe === undefined ? (row) => row[i]! : probe, highest, highestAt)
+  }
   return { highest, highestAt, lowest, integral }
 }
 
 /** Sharpens a maximum found on samples by golden sections between its neighbouring steps. */
-function refine(solution: OdeSolution, i: number, highest: Float64Array, highestAt: Float64Array): void {
+function refine(solution: OdeSolution, i: number, of: Probe, highest: Float64Array, highestAt: Float64Array): void {
   const { t } = solution
   const at = highestAt[i]!
   if (at <= t[0]! || at >= solution.tEnd) return
@@ -116,7 +129,7 @@ function refine(solution: OdeSolution, i: number, highest: Float64Array, highest
   let lo = t[Math.max(0, k - 2)]!
   let hi = t[Math.min(t.length - 1, k + 1)]!
   const y = new Float64Array(solution.size)
-  const value = (time: number) => solution.at(time, y)[i]!
+  const value = (time: number) => of(solution.at(time, y))
   const golden = 0.6180339887498949
   let left = hi - golden * (hi - lo)
   let right = lo + golden * (hi - lo)

@@ -1,41 +1,4 @@
-import { type In, InputError, type Issue, type Kind, nearName, read, show, UnreadableQuantity } from '../units/index.js'
-
-/** Heat released in a node: a power, a law of its own temperature (kelvin to watts), or a law of several nodes' temperatures. */
-export type Loss =
-  | In<'power'>
-  | ((temperature: number) => number)
-  | {
-      /** Nodes whose temperatures the law takes, in its order. */
-      readonly on: readonly string[]
-      /** Watts from those temperatures in kelvin. */
-      readonly watts: (...temperatures: number[]) => number
-    }
-
-/** One part of a network that has one temperature. */
-export interface NetworkNode {
-  /** Heat capacity; needed for the course of temperature in time. */
-  readonly capacity?: In<'heatCapacity'> | undefined
-  /** Heat released in it. */
-  readonly loss?: Loss | undefined
-  /** Relative half-width of the 95 % band of that heat. Default 0. */
-  readonly lossScatter?: In<'ratio'> | undefined
-  /** A node held at this temperature, such as the air. It takes any heat and has neither loss nor capacity. */
-  readonly fixed?: In<'temperature'> | undefined
-}
-
-/** A way for heat between two nodes. Give a conductance or a resistance. */
-export interface NetworkLink {
-  readonly from: string
-  readonly to: string
-  /** Conductance, or a function of the two temperatures in kelvin (as named by `from` and `to`) that gives watts per kelvin. */
-  readonly conductance?: In<'thermalConductance'> | ((from: number, to: number) => number) | undefined
-  /** Resistance. */
-  readonly resistance?: In<'thermalResistance'> | undefined
-  /** Relative half-width of the conductance's 95 % band: what a correlation or a joint may be off. Default 0. */
-  readonly scatter?: In<'ratio'> | undefined
-  /** A name to speak of it by, in calibration; default `from-to`. */
-  readonly name?: string | undefined
-}
+import type { Note } from '../units/index.js'
 
 /** A link as the solvers see it: ends by index (fixed nodes follow the free ones). */
 export interface LinkNumbers {
@@ -45,7 +8,7 @@ export interface LinkNumbers {
   readonly g: number | ((from: number, to: number) => number)
   /** What calibration multiplies it by. */
   readonly factor: number
-  readonly scatter: number
+  readonly notes?: ((from: number, to: number) => readonly Note[]) | undefined
 }
 
 /** A loss as the solvers see it. */
@@ -53,7 +16,22 @@ export interface LossNumbers {
   readonly node: number
   readonly on: readonly number[]
   readonly watts: number | ((...temperatures: number[]) => number)
-  readonly scatter: number
+  readonly factor: number
+  readonly notes?: ((...temperatures: number[]) => readonly Note[]) | undefined
+}
+
+/**
+ * One independent cause of scatter: how far links, losses and capacities lie off, as natural logarithms of their factors, at the end of the cause's 95 % band.
+ */
+export interface Spread {
+  /** Its name: phases of a duty that name the same cause lie off together. */
+  readonly cause: string
+  /** By link. */
+  readonly links: Float64Array
+  /** By node. */
+  readonly losses: Float64Array
+  /** By node. */
+  readonly capacities: Float64Array
 }
 
 /** A checked network in numbers. */
@@ -64,148 +42,19 @@ export interface NetworkNumbers {
   readonly capacities: Float64Array
   readonly links: readonly LinkNumbers[]
   readonly losses: readonly LossNumbers[]
+  readonly spreads: readonly Spread[]
+  /** Notes that what was given already carried. */
+  readonly notes: readonly Note[]
   /** A balance above this counts as a runaway, kelvin. */
   readonly ceiling: number
 }
 
-const WHERE = 'thermal.network'
-
-/** Reads one quantity to SI; a bad one is added to the issues. */
-export function siOf(path: string, kind: Kind, given: unknown, issues: Issue[], above?: number): number {
-  try {
-    const x = read(kind, given)
-    if (Number.isFinite(x) && (above === undefined || x > above)) return x
-    issues.push({ path, given: show(given), accepts: above === undefined ? 'must be finite' : `must be above ${above}` })
-  } catch (error) {
-    if (!(error instanceof UnreadableQuantity)) throw error
-    issues.push({ path, given: show(given), accepts: error.message })
-  }
-  return Number.NaN
-}
-
-/** The issue of a name that no node has. */
-export function unknownNode(path: string, name: string, names: readonly string[]): Issue {
-  const near = nearName(name, names)
-  return { path, given: show(name), accepts: `must name a node: ${names.join(', ')}${near === undefined ? '' : `; did you mean ${near}?`}` }
-}
-
-/** Reads the losses of free nodes; names are looked up among all nodes. */
-export function readLosses(
-  given: Readonly<Record<string, { readonly loss?: Loss | undefined; readonly lossScatter?: In<'ratio'> | undefined }>>,
-  free: readonly string[],
-  all: readonly string[],
-  issues: Issue[],
-): LossNumbers[] {
-  const losses: LossNumbers[] = []
-  for (const name in given) {
-    const { loss, lossScatter = 0 } = given[name] as NetworkNode
-    if (loss === undefined) continue
-    const node = free.indexOf(name)
-    if (node < 0) {
-      issues.push(unknownNode(`nodes.${name}.loss`, name, free))
-      continue
-    }
-    const scatter = siOf(`nodes.${name}.lossScatter`, 'ratio', lossScatter, issues, -Number.MIN_VALUE)
-    if (typeof loss === 'function') losses.push({ node, on: [node], watts: loss, scatter })
-    else if (typeof loss === 'object' && loss !== null && 'watts' in loss) {
-      const on = loss.on.map((other, i) => {
-        const index = all.indexOf(other)
-        if (index < 0) issues.push(unknownNode(`nodes.${name}.loss.on[${i}]`, other, all))
-        return index
-      })
-      losses.push({ node, on, watts: loss.watts, scatter })
-    } else losses.push({ node, on: [], watts: siOf(`nodes.${name}.loss`, 'power', loss, issues), scatter })
-  }
-  return losses
-}
-
-/** Where a network's temperatures stop making sense unless said otherwise, kelvin: copper has melted long before. */
-export const HOTTEST = 3000
-
-/** Checks a network's description and turns it into numbers. Throws one `InputError` with every issue. */
-export function readNetwork(
-  nodes: Readonly<Record<string, NetworkNode>>,
-  links: readonly NetworkLink[],
-  ceilingGiven?: In<'temperature'>,
-): NetworkNumbers {
-  const issues: Issue[] = []
-  const ceiling = ceilingGiven === undefined ? HOTTEST : siOf('ceiling', 'temperature', ceilingGiven, issues, 0)
-  const all = Object.keys(nodes)
-  const fixedNames = all.filter((name) => nodes[name]?.fixed !== undefined)
-  const names = all.filter((name) => nodes[name]?.fixed === undefined)
-  const order = [...names, ...fixedNames]
-  const fixed = Float64Array.from(fixedNames, (name) => {
-    const { fixed: held, loss, capacity } = nodes[name] as NetworkNode
-    if (loss !== undefined || capacity !== undefined)
-      issues.push({ path: `nodes.${name}`, given: 'fixed with a loss or a capacity', accepts: 'a fixed node has neither' })
-    return siOf(`nodes.${name}.fixed`, 'temperature', held, issues, 0)
-  })
-  if (names.length === 0)
-    issues.push({ path: 'nodes', given: show(nodes), accepts: 'needs at least one node whose temperature is unknown' })
-  if (fixedNames.length === 0)
-    issues.push({ path: 'nodes', given: all.join(', '), accepts: 'needs at least one node of fixed temperature, such as the air' })
-  const capacities = Float64Array.from(names, (name) => {
-    const { capacity } = nodes[name] as NetworkNode
-    return capacity === undefined ? 0 : siOf(`nodes.${name}.capacity`, 'heatCapacity', capacity, issues, 0)
-  })
-  const free = Object.fromEntries(names.map((name) => [name, nodes[name] as NetworkNode]))
-  const losses = readLosses(free, names, order, issues)
-  const numbered = links.map((link, i): LinkNumbers => {
-    const { from, to, conductance, resistance, scatter = 0, name = `${from}-${to}` } = link
-    const path = `links[${i}]`
-    for (const [end, node] of [
-      ['from', from],
-      ['to', to],
-    ] as const)
-      if (!all.includes(node)) issues.push(unknownNode(`${path}.${end}`, node, all))
-    if (from === to) issues.push({ path, given: `${from} to itself`, accepts: 'must join two nodes' })
-    if ((conductance === undefined) === (resistance === undefined))
-      issues.push({
-        path,
-        given: conductance === undefined ? 'neither' : 'both',
-        accepts: 'needs a conductance or a resistance, one of them',
-      })
-    const g =
-      typeof conductance === 'function'
-        ? conductance
-        : conductance !== undefined
-          ? siOf(`${path}.conductance`, 'thermalConductance', conductance, issues, 0)
-          : resistance !== undefined
-            ? 1 / siOf(`${path}.resistance`, 'thermalResistance', resistance, issues, 0)
-            : Number.NaN
-    const band = siOf(`${path}.scatter`, 'ratio', scatter, issues, -Number.MIN_VALUE)
-    return { name, a: order.indexOf(from), b: order.indexOf(to), g, factor: 1, scatter: band }
-  })
-  if (issues.length === 0) isolatedNodes(names, fixedNames, links, issues)
-  if (issues.length > 0) throw new InputError(WHERE, issues)
-  return { names, fixedNames, fixed, capacities, losses, links: numbered, ceiling }
-}
-
-function isolatedNodes(names: readonly string[], fixedNames: readonly string[], links: readonly NetworkLink[], issues: Issue[]): void {
-  const reached = new Set(fixedNames)
-  for (let grown = true; grown; ) {
-    grown = false
-    for (const { from, to } of links) {
-      if (reached.has(from) === reached.has(to)) continue
-      reached.add(from).add(to)
-      grown = true
-    }
-  }
-  for (const name of names)
-    if (!reached.has(name))
-      issues.push({
-        path: `nodes.${name}`,
-        given: 'no path to a fixed temperature',
-        accepts: 'needs a chain of links to one, or its heat has nowhere to go',
-      })
-}
-
 /** Watts of one loss at temperatures `T` (free nodes, then fixed ones). */
-export function lossAt({ on, watts }: LossNumbers, T: Float64Array): number {
-  if (typeof watts === 'number') return watts
-  if (on.length === 1) return watts(T[on[0]!]!)
-  if (on.length === 2) return watts(T[on[0]!]!, T[on[1]!]!)
-  return watts(...on.map((i) => T[i]!))
+export function lossAt({ on, watts, factor }: LossNumbers, T: Float64Array): number {
+  if (typeof watts === 'number') return factor * watts
+  if (on.length === 1) return factor * watts(T[on[0]!]!)
+  if (on.length === 2) return factor * watts(T[on[0]!]!, T[on[1]!]!)
+  return factor * watts(...on.map((i) => T[i]!))
 }
 
 /** Heat through one link, from its first end to its second. */
@@ -282,4 +131,18 @@ export function temperaturesAt(n: NetworkNumbers, temperature: number): Float64A
   const T = new Float64Array(n.names.length + n.fixed.length).fill(temperature)
   T.set(n.fixed, n.names.length)
   return T
+}
+
+/** What was remarked on the way to temperatures `T`: notes that were given, and those of links and laws of loss there. */
+export function notesAt(n: NetworkNumbers, T: Float64Array): readonly Note[] {
+  const found = [...n.notes]
+  const add = (notes: readonly Note[], of: string) => {
+    for (const { formula, text } of notes) {
+      const told = `${of}: ${text}`
+      if (!found.some((note) => note.text === told && note.formula === formula)) found.push({ formula, text: told })
+    }
+  }
+  for (const { name, a, b, notes } of n.links) if (notes !== undefined) add(notes(T[a]!, T[b]!), name)
+  for (const { node, on, notes } of n.losses) if (notes !== undefined) add(notes(...on.map((i) => T[i]!)), `loss of ${n.names[node]}`)
+  return found
 }

@@ -1,57 +1,47 @@
 import { EigenvalueDecomposition, inverse, Matrix } from 'ml-matrix'
-import { type In, InputError, type Issue, Quantity } from '../units/index.js'
-import { type Network, networkOf, readInitial, withoutCapacity } from './network.js'
-import { lossAt, type NetworkNumbers, slopes, unknownNode } from './network-numbers.js'
+import { InputError, type Issue, Quantity } from '../units/index.js'
+import { type Network, networkOf } from './network.js'
+import { lossAt, type NetworkNumbers, type Spread, slopes } from './network-numbers.js'
+import { unknownNode } from './network-read.js'
+import { displaced } from './network-spread.js'
 import { steadyNumbers } from './network-steady.js'
+import { readInitial, type Start, withoutCapacity } from './network-transient.js'
 
-/** Where a network is linearised: given temperatures, or its steady state. */
-type At = Readonly<Record<string, In<'temperature'>>> | In<'temperature'>
-
-function linearAt(n: NetworkNumbers, at: At | undefined, where: string): { T: Float64Array; slope: Float64Array } {
-  const issues: Issue[] = []
-  const T = at === undefined ? steadyNumbers(n).T : readInitial(n, at, issues)
-  if (issues.length > 0) throw new InputError(where, issues)
-  const slope = new Float64Array(n.names.length ** 2)
-  slopes(n, T, slope)
-  return { T, slope }
-}
-
-/** Time constants of a network, longest first, linearised at its steady state or at given temperatures. */
-export function timeConstants(network: Network, at?: At): Quantity<'time'>[] {
-  const n = network.si.numbers
-  const issues: Issue[] = []
-  withoutCapacity(n, issues)
-  if (issues.length > 0) throw new InputError('thermal.timeConstants', issues)
-  const { slope } = linearAt(n, at, 'thermal.timeConstants')
-  const size = n.names.length
-  const rate = new Matrix(size, size)
-  for (let i = 0; i < size; i++)
-    for (let j = 0; j < size; j++)
-      rate.set(
-        i,
-        j,
-        (-slope[i * size + j]! / Math.sqrt(n.capacities[i]! * n.capacities[j]!)) * Math.sqrt(n.capacities[j]! / n.capacities[i]!),
-      )
-  const { realEigenvalues } = new EigenvalueDecomposition(rate)
-  return realEigenvalues.map((rate) => new Quantity(1 / rate, 'time')).sort((a, b) => b.si - a.si)
+/** Temperatures at which a network is linearised: given, or its steady state. */
+function linearAt(n: NetworkNumbers, at: Start | undefined, issues: Issue[]): Float64Array {
+  if (at !== undefined) return readInitial(n, at, issues)
+  const { state, T } = steadyNumbers(n)
+  if (state === 'runaway')
+    issues.push({ path: 'at', given: 'missing', accepts: 'is needed for a network that runs away: temperatures at which to linearise it' })
+  return T
 }
 
 /**
- * A smaller network with only the nodes kept: exact in its steady state near the temperatures at which it is linearised; in time it keeps every node's stored heat but not its delay.
- *
- * Losses of the nodes left out are shared among those kept as their heat would flow. The links of the result are constant.
+ * Time constants of a network, longest first, linearised at its steady state or at given temperatures. A negative one grows: where losses outgrow the paths.
  */
-export function reduceNetwork(network: Network, keep: readonly string[], at?: At): Network {
+export function timeConstants(network: Network, at?: Start): Quantity<'time'>[] {
   const n = network.si.numbers
   const issues: Issue[] = []
-  const kept = keep.map((name, i) => {
-    const index = n.names.indexOf(name)
-    if (index < 0) issues.push(unknownNode(`keep[${i}]`, name, n.names))
-    return index
-  })
-  if (keep.length === 0) issues.push({ path: 'keep', given: 'an empty list', accepts: 'needs at least one node' })
-  if (issues.length > 0) throw new InputError('thermal.reduceNetwork', issues)
-  const { T } = linearAt(n, at, 'thermal.reduceNetwork')
+  withoutCapacity(n, issues)
+  const T = linearAt(n, at, issues)
+  if (issues.length > 0) throw new InputError('thermal.timeConstants', issues)
+  const size = n.names.length
+  const slope = new Float64Array(size * size)
+  slopes(n, T, slope)
+  const rate = new Matrix(size, size)
+  for (let i = 0; i < size; i++) for (let j = 0; j < size; j++) rate.set(i, j, -slope[i * size + j]! / n.capacities[i]!)
+  const { realEigenvalues } = new EigenvalueDecomposition(rate)
+  return realEigenvalues.map((each) => new Quantity(1 / each, 'time')).sort((a, b) => b.si - a.si)
+}
+
+/** What the nodes kept see of a network at temperatures `T`: conductances between them and the fixed nodes, losses and capacities. */
+interface Condensed {
+  readonly laplacian: Matrix
+  readonly watts: readonly number[]
+  readonly capacities: readonly number[]
+}
+
+function condense(n: NetworkNumbers, T: Float64Array, kept: readonly number[]): Condensed {
   const free = n.names.length
   const total = free + n.fixed.length
   // Secant conductances between all nodes, fixed ones included: the balance at T is kept exactly.
@@ -65,37 +55,76 @@ export function reduceNetwork(network: Network, keep: readonly string[], at?: At
   }
   const stay = [...kept, ...n.fixed.map((_, i) => free + i)]
   const gone = n.names.map((_, i) => i).filter((i) => !kept.includes(i))
-  const watts = new Float64Array(free)
-  for (const loss of n.losses) watts[loss.node] = watts[loss.node]! + lossAt(loss, T)
-  let reduced = laplacian.selection(stay, stay)
-  const power = kept.map((i) => watts[i]!)
-  const capacity = kept.map((i) => n.capacities[i]!)
-  if (gone.length > 0) {
-    const across = laplacian.selection(stay, gone)
-    // Shares in which a node left out hangs on those that stay.
-    const shares = across.mmul(inverse(laplacian.selection(gone, gone))).mul(-1)
-    reduced = Matrix.add(reduced, shares.mmul(laplacian.selection(gone, stay)))
-    gone.forEach((i, column) => {
-      kept.forEach((_, row) => {
-        power[row] = power[row]! + shares.get(row, column) * watts[i]!
-        capacity[row] = capacity[row]! + shares.get(row, column) * n.capacities[i]!
-      })
+  const released = new Float64Array(free)
+  for (const loss of n.losses) released[loss.node] = released[loss.node]! + lossAt(loss, T)
+  const watts = kept.map((i) => released[i]!)
+  const capacities = kept.map((i) => n.capacities[i]!)
+  if (gone.length === 0) return { laplacian: laplacian.selection(stay, stay), watts, capacities }
+  // Shares in which a node left out hangs on those that stay.
+  const shares = laplacian
+    .selection(stay, gone)
+    .mmul(inverse(laplacian.selection(gone, gone)))
+    .mul(-1)
+  gone.forEach((i, column) => {
+    kept.forEach((_, row) => {
+      watts[row] = watts[row]! + shares.get(row, column) * released[i]!
+      capacities[row] = capacities[row]! + shares.get(row, column) * n.capacities[i]!
     })
-  }
+  })
+  return { laplacian: Matrix.add(laplacian.selection(stay, stay), shares.mmul(laplacian.selection(gone, stay))), watts, capacities }
+}
+
+/** Part of a cause's band over which its effect on the small network is taken. */
+const PART = 1e-3
+
+/**
+ * A smaller network with only the nodes kept: exact in its steady state near the temperatures at which it is linearised; in time it keeps every node's stored heat but not its delay.
+ *
+ * Losses of the nodes left out are shared among those kept as their heat would flow. Links and losses of the result are constant; scatter is carried over, cause by cause.
+ */
+export function reduceNetwork(network: Network, keep: readonly string[], at?: Start): Network {
+  const n = network.si.numbers
+  const issues: Issue[] = []
+  const kept = keep.map((name, i) => {
+    const index = n.names.indexOf(name)
+    if (index < 0) issues.push(unknownNode(`keep[${i}]`, name, n.names))
+    return index
+  })
+  if (keep.length === 0) issues.push({ path: 'keep', given: 'an empty list', accepts: 'needs at least one node' })
+  if (new Set(keep).size < keep.length) issues.push({ path: 'keep', given: keep.join(', '), accepts: 'must name each node once' })
+  const T = linearAt(n, at, issues)
+  if (issues.length > 0) throw new InputError('thermal.reduceNetwork', issues)
+  const small = condense(n, T, kept)
   const names = [...keep, ...n.fixedNames]
-  const links: { name: string; a: number; b: number; g: number; factor: number; scatter: number }[] = []
+  const pairs: (readonly [number, number])[] = []
   for (let i = 0; i < keep.length; i++)
-    for (let j = i + 1; j < names.length; j++) {
-      const g = -reduced.get(i, j)
-      if (g > 1e-15) links.push({ name: `${names[i]}-${names[j]}`, a: i, b: j, g, factor: 1, scatter: 0 })
+    for (let j = i + 1; j < names.length; j++) if (-small.laplacian.get(i, j) > 1e-15) pairs.push([i, j])
+  const spreads = n.spreads.map(({ cause }, k): Spread => {
+    const moved = condense(
+      displaced(
+        n,
+        n.spreads.map((_, m) => (m === k ? PART : 0)),
+      ),
+      T,
+      kept,
+    )
+    const change = (after: number, before: number) => (before === 0 ? 0 : Math.log(after / before) / PART)
+    return {
+      cause,
+      links: Float64Array.from(pairs, ([i, j]) => change(moved.laplacian.get(i, j), small.laplacian.get(i, j))),
+      losses: Float64Array.from(kept, (_, i) => change(moved.watts[i]!, small.watts[i]!)),
+      capacities: Float64Array.from(kept, (_, i) => change(moved.capacities[i]!, small.capacities[i]!)),
     }
+  })
   return networkOf({
     names: keep,
     fixedNames: n.fixedNames,
     fixed: n.fixed,
-    capacities: Float64Array.from(capacity),
-    losses: power.map((w, node) => ({ node, on: [], watts: w, scatter: 0 })),
-    links,
+    capacities: Float64Array.from(small.capacities),
+    losses: small.watts.map((watts, node) => ({ node, on: [], watts, factor: 1 })),
+    links: pairs.map(([a, b]) => ({ name: `${names[a]}-${names[b]}`, a, b, g: -small.laplacian.get(a, b), factor: 1 })),
+    spreads,
+    notes: n.notes,
     ceiling: n.ceiling,
   })
 }

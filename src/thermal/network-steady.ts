@@ -1,5 +1,5 @@
 import { luFactor, luSolve } from '../numeric/index.js'
-import { flowOf, imbalance, lossAt, type NetworkNumbers, slopes, temperaturesAt } from './network-numbers.js'
+import { imbalance, type NetworkNumbers, slopes, temperaturesAt } from './network-numbers.js'
 
 /** A steady state in numbers. */
 export interface SteadyNumbers {
@@ -115,37 +115,4 @@ function creep(
     if (dt < 1e-9) dt = 1e-6
   }
   return { state: 'runaway', T, residual: largest(residual) }
-}
-
-/**
- * Half-widths of the 95 % bands of the free temperatures: every link's and loss's own band carried through the heat balance and added in squares.
- */
-export function bandsAt(n: NetworkNumbers, T: Float64Array): Float64Array {
-  const size = n.names.length
-  const matrix = new Float64Array(size * size)
-  const pivots = new Int32Array(size)
-  slopes(n, T, matrix)
-  for (let i = 0; i < size * size; i++) matrix[i] = -matrix[i]!
-  const squares = new Float64Array(size)
-  if (luFactor(matrix, size, pivots) === 0) return squares
-  const change = new Float64Array(size)
-  const add = () => {
-    luSolve(matrix, size, pivots, change)
-    for (let i = 0; i < size; i++) squares[i] = squares[i]! + change[i]! * change[i]!
-  }
-  for (const link of n.links) {
-    if (link.scatter === 0) continue
-    const heat = link.scatter * flowOf(link, T)
-    change.fill(0)
-    if (link.a < size) change[link.a] = -heat
-    if (link.b < size) change[link.b] = heat
-    add()
-  }
-  for (const loss of n.losses) {
-    if (loss.scatter === 0) continue
-    change.fill(0)
-    change[loss.node] = loss.scatter * lossAt(loss, T)
-    add()
-  }
-  return squares.map(Math.sqrt)
 }

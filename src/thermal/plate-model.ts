@@ -33,6 +33,8 @@ const SNAPSHOTS = [
   [40, 3],
 ] as const
 const REFERENCE = 2
+/** Highest film coefficient for which these suffice, W/(m² K). */
+export const FILM_RANGE = 300
 
 /**
  * Finite volumes of the plate in radius and depth, solved at a few pairs of film coefficients; any other pair is the best combination of those solutions

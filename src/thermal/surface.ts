@@ -1,4 +1,5 @@
-import { type Given, readInputs, type Si } from '../formula/index.js'
+import { type AnyFormula, brokenStatements, type Given, readInputs, type Si } from '../formula/index.js'
+import type { Note } from '../units/index.js'
 import { ATMOSPHERE, airProperties, pressureAtAltitude } from './air.js'
 import { nusseltCylinderCrossflow, nusseltFlatPlate, nusseltRotatingCylinder } from './forced-convection.js'
 import { naturalConvection } from './natural-convection.js'
@@ -42,35 +43,77 @@ export type SurfaceShape = 'verticalPlate' | 'horizontalCylinder' | 'plateUp' | 
 /** 95 % half-width of the textbooks' convection correlations. Source: scatter between them, 15 to 20 % (Incropera, ch. 9, remarks). */
 export const CONVECTION_SCATTER = 0.2
 
+/** The draught over a surface, as its formulas take it; nothing in still air. */
+function draughtAt(
+  shape: SurfaceShape,
+  length: number,
+  surface: number,
+  { air, pressure, airSpeed }: SurroundingsNumbers,
+  turning: number,
+) {
+  const { conductivity, viscosity, prandtl } = airProperties.si({ temperature: 0.5 * (surface + air), pressure })
+  // A horizontal plate is told by area over perimeter, of which a stream has four times as far to go.
+  const along = shape === 'plateUp' || shape === 'plateDown' ? 4 * length : length
+  const across = shape === 'horizontalCylinder'
+  const stream = { reynolds: (airSpeed * along) / viscosity, prandtl }
+  const spin = { reynolds: (turning * length * length) / (2 * viscosity), prandtl }
+  const byStream =
+    airSpeed === 0 ? 0 : ((across ? nusseltCylinderCrossflow.si(stream) : nusseltFlatPlate.si(stream).mean) * conductivity) / along
+  const bySpin = turning === 0 ? 0 : (nusseltRotatingCylinder.si(spin) * conductivity) / length
+  return { stream, spin, across, byStream, bySpin }
+}
+
+const stillAt = (shape: SurfaceShape, length: number, surface: number, { air, pressure }: SurroundingsNumbers, tilt: number) => ({
+  surface: shape,
+  length,
+  surfaceTemperature: surface,
+  airTemperature: air,
+  pressure,
+  tilt,
+})
+
 /** Coefficient of convection alone, W/(m² K): free or forced, whichever is stronger, which errs on the hot side. */
 export function convectionAt(
   shape: SurfaceShape,
   length: number,
   surface: number,
-  { air, pressure, airSpeed }: SurroundingsNumbers,
+  where: SurroundingsNumbers,
   tilt = 0,
   turning = 0,
 ): number {
-  const free = naturalConvection.si({
-    surface: shape,
-    length,
-    surfaceTemperature: surface,
-    airTemperature: air,
-    pressure,
-    tilt,
-  }).coefficient
-  if (airSpeed === 0 && turning === 0) return free
-  const { conductivity, viscosity, prandtl } = airProperties.si({ temperature: 0.5 * (surface + air), pressure })
-  const reynolds = (airSpeed * length) / viscosity
-  const stream =
-    airSpeed === 0
-      ? 0
-      : shape === 'horizontalCylinder'
-        ? nusseltCylinderCrossflow.si({ reynolds, prandtl })
-        : nusseltFlatPlate.si({ reynolds, prandtl }).mean
-  const spin = turning === 0 ? 0 : nusseltRotatingCylinder.si({ reynolds: (turning * length * length) / (2 * viscosity), prandtl })
-  return Math.max(free, (Math.max(stream, spin) * conductivity) / length)
+  const free = naturalConvection.si(stillAt(shape, length, surface, where, tilt)).coefficient
+  if (where.airSpeed === 0 && turning === 0) return free
+  const { byStream, bySpin } = draughtAt(shape, length, surface, where, turning)
+  return Math.max(free, byStream, bySpin)
 }
+
+/** What the formulas behind `convectionAt` remark there: ranges that were left. Only the one that counts is asked, and the properties of air. */
+export function convectionNotes(
+  shape: SurfaceShape,
+  length: number,
+  surface: number,
+  where: SurroundingsNumbers,
+  tilt = 0,
+  turning = 0,
+): Note[] {
+  const air = remarks(airProperties, { temperature: 0.5 * (surface + where.air), pressure: where.pressure })
+  const still = stillAt(shape, length, surface, where, tilt)
+  const free = naturalConvection.si(still).coefficient
+  const { stream, spin, across, byStream, bySpin } = draughtAt(shape, length, surface, where, turning)
+  const governing =
+    free >= Math.max(byStream, bySpin)
+      ? remarks(naturalConvection, still)
+      : bySpin > byStream
+        ? remarks(nusseltRotatingCylinder, spin)
+        : across
+          ? remarks(nusseltCylinderCrossflow, stream)
+          : remarks(nusseltFlatPlate, stream).filter(({ text }) => !text.includes('trailing edge'))
+  return [...air, ...governing]
+}
+
+/** Broken statements of a formula as notes. */
+export const remarks = <F extends AnyFormula>(formula: F, x: Parameters<F['si']>[0]): Note[] =>
+  brokenStatements(formula, x, formula.si(x as never)).map((statement) => ({ formula: formula.id, text: `outside validity: ${statement}` }))
 
 /** Coefficient of radiation, W/(m² K), on the difference of surface and radiant temperature. */
 export const radiationAt = (emissivity: number, surface: number, radiant: number): number =>
@@ -113,6 +156,7 @@ export function cooledSurface(
       from: node,
       to: air,
       conductance: (surfaceTemperature) => area * convectionAt(shape, length, surfaceTemperature, where, tilt),
+      notes: (surfaceTemperature) => convectionNotes(shape, length, surfaceTemperature, where, tilt),
       scatter: CONVECTION_SCATTER,
     },
   ]

@@ -1,4 +1,5 @@
 import { type Given, readInputs } from '../formula/index.js'
+import { bracketRoot } from '../numeric/index.js'
 import { type Quantity as Q, Quantity } from '../units/index.js'
 import { copperLoss } from './copper.js'
 import { backEmfAt, dragLossAt, type Motor, type MotorNumbers, peakCurrentAt, resistanceAt } from './motor.js'
@@ -53,21 +54,25 @@ export function torqueSpeedAt(
   torque: number,
   supply: { readonly voltage: number; readonly resistance: number; readonly winding: number; readonly magnets: number },
 ): { speed: number; voltage: number; power: number; state: TorqueSpeedPoint['state'] } {
-  const ke = backEmfAt(m, supply.magnets)
   const terminalResistance = resistanceAt(m, supply.winding)
-  // The drag of iron and bearings takes current too; a constant drag is known before the speed is.
-  const current = peakCurrentAt(m, Math.abs(torque) + m.constantDrag, supply.magnets)
-  const copper = copperLoss.si({ peakPhaseCurrent: current, terminalResistance })
-  const speedAt = (voltage: number) =>
-    speedAtCurrent.si({
-      voltage,
-      backEmfConstant: ke,
-      terminalResistance,
-      peakPhaseCurrent: current,
-      phaseInductance: m.phaseInductance,
-      polePairs: m.polePairs,
-    })
-  const powerAt = (speed: number) => Math.abs(torque) * speed + copper + dragLossAt(m, speed)
+  const motor = {
+    backEmfConstant: backEmfAt(m, supply.magnets),
+    terminalResistance,
+    phaseInductance: m.phaseInductance,
+    polePairs: m.polePairs,
+  }
+  const load = Math.abs(torque)
+  // The drag of iron and bearings takes current too.
+  const currentAt = (speed: number) => peakCurrentAt(m, load + m.constantDrag + m.viscousDrag * speed, supply.magnets)
+  const speedAt = (voltage: number) => {
+    const first = speedAtCurrent.si({ ...motor, voltage, peakPhaseCurrent: currentAt(0) })
+    if (m.viscousDrag === 0 || first.state === 'stalled') return first
+    const spare = (speed: number) => speedAtCurrent.si({ ...motor, voltage, peakPhaseCurrent: currentAt(speed) }).speed - speed
+    return { speed: bracketRoot(spare, 0, first.speed), state: first.state }
+  }
+  const copperAt = (speed: number) => copperLoss.si({ peakPhaseCurrent: currentAt(speed), terminalResistance })
+  const powerAt = (speed: number) => load * speed + copperAt(speed) + dragLossAt(m, speed)
+  const copper = copperAt(0)
   const full = speedAt(supply.voltage)
   if (full.state === 'stalled') return { speed: 0, voltage: supply.voltage, power: copper, state: 'stalled' }
   if (supply.resistance === 0) return { speed: full.speed, voltage: supply.voltage, power: powerAt(full.speed), state: 'turns' }
