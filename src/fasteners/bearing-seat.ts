@@ -85,7 +85,7 @@ export const bearingSeat = /* @__PURE__ */ formula('fasteners.bearingSeat', {
     clearanceLeft: 'length',
     /** Torque that turns the ring in its seat. */
     gripTorque: 'torque',
-    /** Change of temperature since assembly at which a dry fit lets go; infinite when it never does, zero when it is loose from the start. */
+    /** Change of temperature since assembly at which a dry fit lets go, negative for a housing that grows less than the ring; infinite when it never does, zero when it is loose from the start. */
     releaseChange: { kind: 'temperatureDifference', infinite: true },
     /** How the ring sits: a loose one may stay where the load stands still, and creeps round where the load does. */
     seat: { oneOf: ['tight', 'looseAllowed', 'ringCreeps'] },
@@ -133,7 +133,7 @@ export const bearingSeat = /* @__PURE__ */ formula('fasteners.bearingSeat', {
     const transfer = tight ? (x.transfer ?? worked) : 0
     const taken = tight ? transfer * diametralInterference : 0
     const clearanceLeft = x.internalClearance - taken - x.innerRacewayGrowth - ring.thermalExpansion * racewayDiameter * x.innerRingWarmer
-    const dry = Math.max(0, x.diametralInterference)
+    const dry = releaseTemperature.si({ ...expansions, diametralInterference: Math.max(0, x.diametralInterference) })
     return {
       diametralInterference,
       pressure: fit.pressure,
@@ -141,7 +141,7 @@ export const bearingSeat = /* @__PURE__ */ formula('fasteners.bearingSeat', {
       transfer,
       clearanceLeft,
       gripTorque: pressFitGrip.si({ pressure: fit.pressure, diameter: outsideDiameter, length: x.width, friction: x.friction }).torque,
-      releaseChange: releaseTemperature.si({ ...expansions, diametralInterference: dry }).temperatureChange,
+      releaseChange: dry.releases === 'onCooling' ? -dry.temperatureChange : dry.temperatureChange,
       seat: tight ? ('tight' as const) : x.load === 'standsStill' ? ('looseAllowed' as const) : ('ringCreeps' as const),
       clearance: clearanceLeft >= 0 ? ('runsFree' as const) : ('preloaded' as const),
     }

@@ -1,5 +1,24 @@
 import { formula } from '../formula/index.js'
 
+/** Area of the bolts, its centre, and its second moments about the centre: xx = Σ A x², yy = Σ A y², xy = Σ A x y. */
+function secondMoments(bolts: readonly { readonly x: number; readonly y: number; readonly area: number }[]) {
+  let [area, x0, y0] = [0, 0, 0]
+  for (const bolt of bolts) {
+    area += bolt.area
+    x0 += bolt.area * bolt.x
+    y0 += bolt.area * bolt.y
+  }
+  x0 /= area
+  y0 /= area
+  let [xx, yy, xy] = [0, 0, 0]
+  for (const bolt of bolts) {
+    xx += bolt.area * (bolt.x - x0) ** 2
+    yy += bolt.area * (bolt.y - y0) ** 2
+    xy += bolt.area * (bolt.x - x0) * (bolt.y - y0)
+  }
+  return { area, x0, y0, xx, yy, xy }
+}
+
 /**
  * Forces of each bolt of a group under a force and a moment in the plane of the joint: direct share by area, twist share by distance from the centre of the areas.
  *
@@ -53,24 +72,117 @@ export const boltGroupShear = /* @__PURE__ */ formula('fasteners.boltGroupShear'
   },
   valid: { 'a single bolt carries no moment': ({ bolts }, { centreMoment }) => bolts.length > 1 || Math.abs(centreMoment) < 1e-9 },
   si: ({ bolts, forceX, forceY, atX, atY, moment }) => {
-    let area = 0
-    let x0 = 0
-    let y0 = 0
-    for (const bolt of bolts) {
-      area += bolt.area
-      x0 += bolt.area * bolt.x
-      y0 += bolt.area * bolt.y
-    }
-    x0 /= area
-    y0 /= area
-    let polar = 0
-    for (const bolt of bolts) polar += bolt.area * ((bolt.x - x0) ** 2 + (bolt.y - y0) ** 2)
+    const { area, x0, y0, xx, yy } = secondMoments(bolts)
+    const polar = xx + yy
     const centreMoment = moment + (atX - x0) * forceY - (atY - y0) * forceX
     const twist = polar === 0 ? 0 : centreMoment / polar
     const alongX = bolts.map((bolt) => bolt.area * (forceX / area - twist * (bolt.y - y0)))
     const alongY = bolts.map((bolt) => bolt.area * (forceY / area + twist * (bolt.x - x0)))
     const sizes = alongX.map((x, i) => Math.hypot(x, alongY[i]!))
     return { alongX, alongY, sizes, largest: Math.max(...sizes), centreMoment }
+  },
+})
+
+/**
+ * Shear and tension of each bolt of a group under any force and moment in space, for a joint that its preload keeps closed.
+ *
+ * The joint lies in the plane of x and y; z points from the base to the part that is bolted on, so a force along z pulls the bolts. Moments turn from y to z, z to x, x to y.
+ * A tension is the outside load of that bolt, before the load factor (`jointLoads`); where it is negative the joint is pressed together there.
+ */
+export const boltGroupLoads = /* @__PURE__ */ formula('fasteners.boltGroupLoads', {
+  inputs: {
+    /** Bolts. */
+    bolts: {
+      list: {
+        fields: {
+          /** Place. */
+          x: 'length',
+          /** Place. */
+          y: 'length',
+          /** Area; equal numbers for equal bolts. */
+          area: { kind: 'area', above: 0 },
+        },
+      },
+    },
+    /** Force. */
+    force: {
+      fields: {
+        /** Along x. */
+        x: 'force',
+        /** Along y. */
+        y: 'force',
+        /** Along z: away from the base. */
+        z: 'force',
+      },
+    },
+    /** Where the force acts; the joint's face is at z = 0. */
+    at: {
+      fields: {
+        /** Place. */
+        x: 'length',
+        /** Place. */
+        y: 'length',
+        /** Height over the joint's face. */
+        z: 'length',
+      },
+    },
+    /** Moment besides the force's own. */
+    moment: {
+      fields: {
+        /** About x, from y to z. */
+        x: { kind: 'torque', default: '0 N m' },
+        /** About y, from z to x. */
+        y: { kind: 'torque', default: '0 N m' },
+        /** About z, from x to y. */
+        z: { kind: 'torque', default: '0 N m' },
+      },
+    },
+  },
+  output: {
+    /** Sideways force on each bolt. */
+    shears: { list: 'force' },
+    /** Tension of each bolt by the outside load; negative where the joint is pressed. */
+    tensions: { list: 'force' },
+    /** Largest sideways force. */
+    largestShear: 'force',
+    /** Largest tension. */
+    largestTension: 'force',
+  },
+  assumes: [
+    'rigid parts, faces that stay closed: turns about the centre of the areas (`boltGroupTipping` once an edge gapes)',
+    'elastic bolts: force in proportion to area and distance',
+  ],
+  source: [
+    { level: 'published', where: 'Shigley 9th ed., section 8-12, as fasteners.boltGroupShear' },
+    { level: 'published', where: 'any strength-of-materials text: skew bending of a section made of areas at points' },
+  ],
+  requires: {
+    bolts: {
+      accepts: 'must be three or more that do not stand in one line, or nothing holds a moment about it',
+      holds: ({ bolts }) => {
+        const { xx, yy, xy } = secondMoments(bolts)
+        return xx * yy - xy * xy > 1e-9 * (xx + yy) ** 2
+      },
+    },
+  },
+  si: ({ bolts, force, at, moment }) => {
+    const { sizes, largest } = boltGroupShear.si({
+      bolts,
+      forceX: force.x,
+      forceY: force.y,
+      atX: at.x,
+      atY: at.y,
+      moment: moment.z,
+    })
+    const { area, x0, y0, xx, yy, xy } = secondMoments(bolts)
+    const aboutX = moment.x + (at.y - y0) * force.z - at.z * force.y
+    const aboutY = moment.y + at.z * force.x - (at.x - x0) * force.z
+    // Tension per area rises by a along x and by b along y: Σ T (y − y0) is the moment about x, −Σ T (x − x0) the one about y.
+    const whole = xx * yy - xy * xy
+    const a = (-aboutY * yy - aboutX * xy) / whole
+    const b = (aboutX * xx + aboutY * xy) / whole
+    const tensions = bolts.map((bolt) => bolt.area * (force.z / area + a * (bolt.x - x0) + b * (bolt.y - y0)))
+    return { shears: sizes, tensions, largestShear: largest, largestTension: Math.max(...tensions) }
   },
 })
 
@@ -97,42 +209,5 @@ export const boltGroupTipping = /* @__PURE__ */ formula('fasteners.boltGroupTipp
     for (const distance of distances) squares += distance * distance
     const tensions = distances.map((distance) => tension / distances.length + (moment * distance) / squares)
     return { tensions, largest: Math.max(...tensions) }
-  },
-})
-
-/** Prying: a flange that heels on its toe pulls the bolt harder than the load does (upper bound of a stiff flange), and what the flange must bear. */
-export const prying = /* @__PURE__ */ formula('fasteners.prying', {
-  inputs: {
-    /** Load per bolt. */
-    load: { kind: 'force', min: 0 },
-    /** Distance from the load's line to the bolt. */
-    loadToBolt: { kind: 'length', min: 0 },
-    /** Distance from the bolt to the toe. */
-    boltToToe: { kind: 'length', above: 0 },
-    /** Width of flange per bolt. */
-    width: { kind: 'length', above: 0 },
-    /** Thickness of the flange. */
-    thickness: { kind: 'length', above: 0 },
-    /** Hole diameter. */
-    holeDiameter: { kind: 'length', min: 0 },
-  },
-  output: {
-    /** Tension of the bolt. */
-    boltTension: 'force',
-    /** Force at the toe. */
-    toeForce: 'force',
-    /** Bending stress of the flange at the bolt line, across the net width. */
-    flangeStress: 'stress',
-  },
-  assumes: ['stiff flange on its toe: the most prying there can be; a flange that bends between load and bolt pries less'],
-  source: [{ level: 'computed', where: 'lever about the toe' }],
-  requires: { holeDiameter: { accepts: 'must be smaller than the width', holds: ({ holeDiameter, width }) => holeDiameter < width } },
-  si: ({ load, loadToBolt, boltToToe, width, thickness, holeDiameter }) => {
-    const toeForce = (load * loadToBolt) / boltToToe
-    return {
-      boltTension: load + toeForce,
-      toeForce,
-      flangeStress: (6 * load * loadToBolt) / ((width - holeDiameter) * thickness * thickness),
-    }
   },
 })

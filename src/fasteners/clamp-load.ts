@@ -129,11 +129,15 @@ export const clampLoadOverTime = /* @__PURE__ */ formula('fasteners.clampLoadOve
     let total = elasticCompliance
     for (const { compliance } of creepingLayers) total += compliance
     const creeping = creepingLayers.map(({ compliance, creep }) => ({ share: compliance / total, creep }))
-    let end = 1
-    for (const time of times) if (time > end) end = time
-    const left = relaxationOf(elasticCompliance / total, creeping, end)
-    const start = clampLoad - embedding / total
     const turns = [...(retightenings ?? [])].sort((a, b) => a - b)
+    let end = 1
+    let earliest = Number.POSITIVE_INFINITY
+    for (const time of times) {
+      if (time > end) end = time
+      for (const since of [0, ...turns]) if (time > since && time - since < earliest) earliest = time - since
+    }
+    const left = relaxationOf(elasticCompliance / total, creeping, end, earliest)
+    const start = clampLoad - embedding / total
     const jumps: number[] = []
     const loadAt = (time: number, count: number) => {
       let load = start * left(time)

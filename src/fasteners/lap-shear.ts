@@ -1,5 +1,4 @@
 import { formula } from '../formula/index.js'
-import { bossWallStress } from './press-fit.js'
 
 /** x·coth(x), which is 1 at 0. */
 const xCothX = (x: number): number => (x === 0 ? 1 : x / Math.tanh(x))
@@ -104,131 +103,78 @@ export const lapShear = /* @__PURE__ */ formula('fasteners.lapShear', {
 })
 
 /**
- * A cord end or rod glued into a round socket: shear along the bond, and the most that length is good for.
+ * What a glued lap holds: by its highest shear (brittle bond), by even shear (ductile bond at best), and by its highest shear however long it is made.
  *
- * `held: 'mouth'` is a socket pushed at the mouth it is loaded from (a ferrule behind a wall); `'farEnd'` a socket pulled at its other end.
+ * With unlike parts or a change of temperature one end is worse: both are looked at.
  */
-export const pottedFerrule = /* @__PURE__ */ formula('fasteners.pottedFerrule', {
+export const lapStrength = /* @__PURE__ */ formula('fasteners.lapStrength', {
   inputs: {
-    /** Tension of the cord. */
-    force: { kind: 'force', min: 0 },
-    /** Diameter of the cord. */
-    cordDiameter: { kind: 'length', above: 0 },
-    /** Bore of the socket. */
-    boreDiameter: { kind: 'length', above: 0 },
-    /** Bonded length. */
-    length: { kind: 'length', above: 0 },
-    /** Force per strain of the cord. */
-    cordRigidity: { kind: 'axialRigidity', above: 0 },
-    /** Force per strain of the socket's wall; give a huge one for a rigid socket. */
-    socketRigidity: { kind: 'axialRigidity', above: 0 },
+    /** Width. */
+    width: { kind: 'length', above: 0 },
+    /** Length of the lap. */
+    overlap: { kind: 'length', above: 0 },
+    /** Single or double lap. */
+    lap: { oneOf: ['single', 'double'] },
+    /** Inner part (either one of a single lap). */
+    inner: {
+      fields: {
+        /** Thickness. */
+        thickness: { kind: 'length', above: 0 },
+        /** Modulus along the joint. */
+        modulus: { kind: 'modulus', above: 0 },
+        /** Thermal expansion. */
+        thermalExpansion: { kind: 'thermalExpansion', default: '0 1/K' },
+      },
+    },
+    /** Outer part, each. */
+    outer: {
+      fields: {
+        /** Thickness. */
+        thickness: { kind: 'length', above: 0 },
+        /** Modulus along the joint. */
+        modulus: { kind: 'modulus', above: 0 },
+        /** Thermal expansion. */
+        thermalExpansion: { kind: 'thermalExpansion', default: '0 1/K' },
+      },
+    },
+    /** Thickness of the adhesive. */
+    bondThickness: { kind: 'length', above: 0 },
     /** Shear modulus of the adhesive. */
     shearModulus: { kind: 'modulus', above: 0 },
-    /** Shear strength of the adhesive on the cord. */
+    /** Shear strength of the adhesive on these parts (`bondStrength`). */
     shearStrength: { kind: 'stress', above: 0 },
-    /** Where the socket is held. */
-    held: { oneOf: ['mouth', 'farEnd'] },
+    /** Temperature minus temperature of cure. */
+    temperatureChange: { kind: 'temperatureDifference', default: '0 K' },
   },
   output: {
-    /** Average shear on the cord. */
-    averageStress: 'stress',
-    /** Shear at the mouth. */
-    mouthStress: 'stress',
-    /** Shear at the far end. */
-    endStress: 'stress',
-    /** Tension at which the highest shear meets the strength: what a brittle bond holds. */
+    /** Force at which the highest shear meets the strength; none where temperature alone breaks the bond. */
     elasticLimit: 'force',
-    /** Tension at even shear at the strength: what a ductile bond would hold at best. */
+    /** Force at even shear at the strength. */
     plasticLimit: 'force',
-    /** The elastic limit of an endlessly long bond held the same way. */
-    longBondLimit: 'force',
-    /** Length over which the shear falls away; beyond some three of them more length adds nothing elastic. */
+    /** The elastic limit of an endlessly long lap. */
+    longLapLimit: 'force',
+    /** Length over which the shear falls away from an end; a lap of some three of them each side holds what an endless one does. */
     shearLagLength: 'length',
+    /** Whether temperature leaves anything to hold with. */
+    state: { oneOf: ['holds', 'brokenByTemperature'] },
   },
-  assumes: [
-    'elastic',
-    'cord bonds as a solid rod: slippery or braided fibre holds less, so take a pull test',
-    'no contraction of the cord',
-  ],
-  source: [{ level: 'published', where: 'Volkersen 1938 in a round joint; axial shear of a tube of adhesive, any elasticity text' }],
-  requires: {
-    boreDiameter: { accepts: 'must be larger than the cord', holds: ({ boreDiameter, cordDiameter }) => boreDiameter > cordDiameter },
-  },
-  si: ({ force, cordDiameter, boreDiameter, length, cordRigidity, socketRigidity, shearModulus, shearStrength, held }) => {
-    const perLength = (2 * Math.PI * shearModulus) / Math.log(boreDiameter / cordDiameter)
-    const softness = 1 / cordRigidity + 1 / socketRigidity
-    const lambda = Math.sqrt(perLength * softness)
-    const x = lambda * length
-    const area = Math.PI * cordDiameter * length
-    const averageStress = force / area
-    const cord = 1 / cordRigidity / softness
-    const socket = 1 - cord
-    const coth = xCothX(x)
-    // x / sinh(x) without overflow.
-    const overSinh = x === 0 ? 1 : (2 * x * Math.exp(-x)) / -Math.expm1(-2 * x)
-    const mouthFactor = held === 'mouth' ? coth : cord * coth + socket * overSinh
-    const endFactor = held === 'mouth' ? overSinh : cord * overSinh + socket * coth
-    const peak = Math.max(mouthFactor, endFactor)
-    const longFactor = held === 'mouth' ? 1 : Math.max(cord, socket)
-    return {
-      averageStress,
-      mouthStress: averageStress * mouthFactor,
-      endStress: averageStress * endFactor,
-      elasticLimit: (shearStrength * area) / peak,
-      plasticLimit: shearStrength * area,
-      longBondLimit: (Math.PI * cordDiameter * shearStrength) / (lambda * longFactor),
-      shearLagLength: 1 / lambda,
+  assumes: ['as lapShear: no peel, so the true limit is lower', 'pull in one direction'],
+  source: [{ level: 'computed', where: 'fasteners.lapShear solved for the force, at its length and at forty shear-lag lengths' }],
+  si: ({ shearStrength, ...lap }) => {
+    const limit = (overlap: number) => {
+      const cold = lapShear.si({ ...lap, overlap, force: 1, temperatureChange: 0, at: 0 })
+      const { thermalEndStress: thermal } = lapShear.si({ ...lap, overlap, force: 0, at: 0 })
+      if (Math.abs(thermal) >= shearStrength) return 0
+      return Math.min((shearStrength - thermal) / cold.outerEndStress, (shearStrength + thermal) / cold.innerEndStress)
     }
-  },
-})
-
-/** A cord end spread in a cone of resin: the pull wedges the cone, so that pressure and friction hold it besides the bond. */
-export const coneSocket = /* @__PURE__ */ formula('fasteners.coneSocket', {
-  inputs: {
-    /** Tension of the cord. */
-    force: { kind: 'force', min: 0 },
-    /** Diameter of the cone at its narrow mouth. */
-    mouthDiameter: { kind: 'length', above: 0 },
-    /** Length of the cone. */
-    length: { kind: 'length', above: 0 },
-    /** Half angle of the cone. */
-    halfAngle: { kind: 'angle', above: 0, below: '45 deg' },
-    /** Coefficient of friction, resin on socket. */
-    friction: { kind: 'ratio', min: 0 },
-    /** Outer diameter of the socket where it is thinnest against the cone. */
-    socketDiameter: { kind: 'length', above: 0 },
-  },
-  output: {
-    /** Largest diameter of the cone. */
-    wideDiameter: 'length',
-    /** Average pressure of resin on socket. */
-    pressure: 'stress',
-    /** Shear between cone and socket by friction. */
-    frictionStress: 'stress',
-    /** Hoop tension of the socket at the bore, average pressure on the mean diameter. */
-    hoopStress: 'stress',
-    /** Whether the cone stays in when the tension is gone (friction angle above half angle) or comes loose. */
-    state: { oneOf: ['staysIn', 'releases'] },
-  },
-  assumes: ['no bond to the socket', 'even pressure', 'rigid resin'],
-  source: [{ level: 'computed', where: 'balance of a wedge with friction; thick ring after Lamé' }],
-  requires: {
-    socketDiameter: {
-      accepts: 'must be larger than the cone',
-      holds: ({ socketDiameter, mouthDiameter, length, halfAngle }) => socketDiameter > mouthDiameter + 2 * length * Math.tan(halfAngle),
-    },
-  },
-  si: ({ force, mouthDiameter, length, halfAngle, friction, socketDiameter }) => {
-    const wideDiameter = mouthDiameter + 2 * length * Math.tan(halfAngle)
-    const mean = (mouthDiameter + wideDiameter) / 2
-    const normal = force / (Math.sin(halfAngle) + friction * Math.cos(halfAngle))
-    const pressure = normal / ((Math.PI * mean * length) / Math.cos(halfAngle))
+    const { averageStress, shearLagLength } = lapShear.si({ ...lap, force: 1, at: 0 })
+    const elasticLimit = limit(lap.overlap)
     return {
-      wideDiameter,
-      pressure,
-      frictionStress: friction * pressure,
-      hoopStress: bossWallStress.si({ pressure, diameter: mean, bossDiameter: socketDiameter, radius: mean / 2 }).hoopStress,
-      state: friction >= Math.tan(halfAngle) ? ('staysIn' as const) : ('releases' as const),
+      elasticLimit,
+      plasticLimit: shearStrength / averageStress,
+      longLapLimit: limit(40 * shearLagLength),
+      shearLagLength,
+      state: elasticLimit > 0 ? ('holds' as const) : ('brokenByTemperature' as const),
     }
   },
 })

@@ -28,25 +28,44 @@ export const frustumStiffness = /* @__PURE__ */ formula('fasteners.frustumStiffn
   },
 })
 
-/** Compliance between two depths of a cone that starts with `start` and widens by its half angle, limited to the diameter `limit`. */
-function coneCompliance(from: number, to: number, start: number, halfAngle: number, limit: number, hole: number, modulus: number): number {
-  if (to <= from) return 0
-  const slope = 2 * Math.tan(halfAngle)
-  const full = start >= limit ? 0 : (limit - start) / slope
-  const coneEnd = Math.min(to, Math.max(from, full))
+/** A clamped layer. */
+interface Layer {
+  readonly thickness: number
+  readonly modulus: number
+  readonly outerDiameter: number
+  readonly holeDiameter: number
+}
+
+/** Compliance over a thickness of a cone that starts with the diameter `start` and widens until it meets the layer's edge, a sleeve from there. */
+function coneCompliance(start: number, thickness: number, halfAngle: number, { modulus, outerDiameter, holeDiameter }: Layer): number {
+  const length = Math.min(thickness, Math.max(0, (outerDiameter - start) / (2 * Math.tan(halfAngle))))
   let sum = 0
-  if (coneEnd > from) {
-    const narrow = { thickness: coneEnd - from, narrowDiameter: start + slope * from }
-    sum += 1 / frustumStiffness.si({ modulus, ...narrow, holeDiameter: hole, halfAngle })
-  }
-  if (to > coneEnd) sum += (4 * (to - coneEnd)) / (Math.PI * modulus * (limit * limit - hole * hole))
+  if (length > 0) sum += 1 / frustumStiffness.si({ modulus, thickness: length, narrowDiameter: start, holeDiameter, halfAngle })
+  if (thickness > length) sum += (4 * (thickness - length)) / (Math.PI * modulus * (outerDiameter ** 2 - holeDiameter ** 2))
   return sum
+}
+
+/** Diameter with which a cone that starts with `start` enters each layer: a layer narrower than the cone sends it on with its own diameter. */
+function enteredWith(layers: readonly Layer[], start: number, halfAngle: number): number[] {
+  let diameter = start
+  return layers.map(({ thickness, outerDiameter }) => {
+    const entered = diameter
+    diameter = Math.min(entered + 2 * thickness * Math.tan(halfAngle), outerDiameter)
+    return entered
+  })
+}
+
+/** Both cones: from the head, and from the nut (none in a tapped part, which the head's cone runs through). */
+function bothCones(layers: readonly Layer[], headBearing: number, nutBearing: number, end: 'nut' | 'tapped', halfAngle: number) {
+  const fromHead = enteredWith(layers, headBearing, halfAngle)
+  if (end === 'tapped') return { fromHead, fromNut: layers.map(() => Number.POSITIVE_INFINITY) }
+  return { fromHead, fromNut: enteredWith([...layers].reverse(), nutBearing, halfAngle).reverse() }
 }
 
 /**
  * Compliance of a stack of unlike layers between head and nut: a cone of pressure from each bearing ring until they meet, no wider than each layer really is.
  *
- * Layers are listed from the head. A thin boss ends the cone early and becomes a sleeve. For a tapped part use one cone only.
+ * Layers are listed from the head. A thin boss ends the cone early and becomes a sleeve, and what lies behind it starts with the boss's diameter. A tapped part has one cone only.
  */
 export const memberCompliance = /* @__PURE__ */ formula('fasteners.memberCompliance', {
   inputs: {
@@ -89,8 +108,12 @@ export const memberCompliance = /* @__PURE__ */ formula('fasteners.memberComplia
   ],
   requires: {
     layers: {
-      accepts: 'every layer must be wider than its hole',
-      holds: ({ layers }) => layers.every(({ outerDiameter, holeDiameter }) => outerDiameter > holeDiameter),
+      accepts:
+        'every layer must be wider than its hole, and its hole narrower than the cone of pressure that reaches it (a thicker washer widens the cone)',
+      holds: ({ layers, headBearing, nutBearing, end, halfAngle }) => {
+        const { fromHead, fromNut } = bothCones(layers, headBearing, nutBearing, end, halfAngle)
+        return layers.every(({ outerDiameter, holeDiameter: hole }, i) => Math.min(outerDiameter, fromHead[i]!, fromNut[i]!) > hole)
+      },
     },
     headBearing: {
       accepts: 'must be larger than the hole of the layer below it',
@@ -102,21 +125,19 @@ export const memberCompliance = /* @__PURE__ */ formula('fasteners.memberComplia
     },
   },
   si: ({ layers, headBearing, nutBearing, end, halfAngle }) => {
+    const { fromHead, fromNut } = bothCones(layers, headBearing, nutBearing, end, halfAngle)
     const slope = 2 * Math.tan(halfAngle)
-    let grip = 0
-    for (const { thickness } of layers) grip += thickness
-    const meet = end === 'tapped' ? grip : Math.min(grip, Math.max(0, (grip + (nutBearing - headBearing) / slope) / 2))
     const layerCompliances: number[] = []
     let compliance = 0
-    let top = 0
-    for (const { thickness, modulus, outerDiameter, holeDiameter } of layers) {
-      const bottom = top + thickness
+    let grip = 0
+    for (let i = 0; i < layers.length; i++) {
+      const layer = layers[i]!
+      const meet = Math.min(layer.thickness, Math.max(0, (layer.thickness + (fromNut[i]! - fromHead[i]!) / slope) / 2))
       const one =
-        coneCompliance(top, Math.min(bottom, meet), headBearing, halfAngle, outerDiameter, holeDiameter, modulus) +
-        coneCompliance(grip - bottom, grip - Math.max(top, meet), nutBearing, halfAngle, outerDiameter, holeDiameter, modulus)
+        coneCompliance(fromHead[i]!, meet, halfAngle, layer) + coneCompliance(fromNut[i]!, layer.thickness - meet, halfAngle, layer)
       layerCompliances.push(one)
       compliance += one
-      top = bottom
+      grip += layer.thickness
     }
     return { compliance, layerCompliances, grip }
   },

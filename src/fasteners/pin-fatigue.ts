@@ -29,21 +29,26 @@ export const pinEnduranceLimit = /* @__PURE__ */ formula('fasteners.pinEndurance
     /** Size factor. */
     sizeFactor: 'ratio',
   },
-  assumes: ['steel', 'bending', 'no corrosion or fretting: an oscillating pin in a dry bore frets'],
+  assumes: [
+    'steel',
+    'bending',
+    'no gain for pins thinner than the test bar of 7.62 mm',
+    'no corrosion or fretting: an oscillating pin in a dry bore frets',
+  ],
   source: [{ level: 'published', where: 'Shigley 8th/9th ed., section 6-9 (Marin factors); reliability factors of table 6-5 from memory' }],
   valid: { 'diameter up to 51 mm': ({ diameter }) => diameter <= 0.051 },
   si: ({ tensileStrength, diameter, bending, surface, reliability }) => {
     const [a, b] = SURFACES[surface]
     const surfaceFactor = Math.min(1, a * (tensileStrength / 1e6) ** b)
     const effective = (bending === 'rotating' ? 1 : 0.37) * diameter
-    const sizeFactor = effective < 2.79e-3 ? 1 : (effective / 7.62e-3) ** -0.107
+    const sizeFactor = Math.min(1, (effective / 7.62e-3) ** -0.107)
     const specimen = Math.min(0.5 * tensileStrength, 700e6)
     const enduranceLimit = surfaceFactor * sizeFactor * RELIABILITIES[reliability] * specimen
     return { enduranceLimit, shearEnduranceLimit: 0.577 * enduranceLimit, surfaceFactor, sizeFactor }
   },
 })
 
-/** Reserve against fatigue under a mean and an alternating stress (modified Goodman line), and against yielding in the first cycle. */
+/** Reserve against fatigue under a mean and an alternating stress (modified Goodman line); hold the largest stress against the yield strength besides. */
 export const goodmanReserve = /* @__PURE__ */ formula('fasteners.goodmanReserve', {
   inputs: {
     /** Largest stress of the cycle. */

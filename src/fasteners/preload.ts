@@ -39,6 +39,10 @@ export const preloadFromTorque = /* @__PURE__ */ formula('fasteners.preloadFromT
   assumes: ['as tighteningTorque'],
   source: [{ level: 'computed', where: 'fasteners.tighteningTorque solved for the preload' }],
   requires: {
+    threadFriction: {
+      accepts: 'must let the screw turn: friction × pitch must stay below π × pitch diameter × cos 30°',
+      holds: ({ threadFriction, thread }) => threadFriction * thread.pitch < Math.PI * thread.pitchDiameter * COS_30,
+    },
     bearingDiameter: {
       accepts: 'must be larger than the hole',
       holds: ({ bearingDiameter, holeDiameter }) => bearingDiameter > holeDiameter,
@@ -135,8 +139,9 @@ export const preloadBand = /* @__PURE__ */ formula('fasteners.preloadBand', {
       holds: ({ bearingDiameter, holeDiameter }) => bearingDiameter > holeDiameter,
     },
     highestFriction: {
-      accepts: 'must not be below the lowest',
-      holds: ({ lowestFriction, highestFriction }) => highestFriction >= lowestFriction,
+      accepts: 'must not be below the lowest, and must let the screw turn: friction × pitch below π × pitch diameter × cos 30°',
+      holds: ({ lowestFriction, highestFriction, thread }) =>
+        highestFriction >= lowestFriction && highestFriction * thread.pitch < Math.PI * thread.pitchDiameter * COS_30,
     },
   },
   si: ({ torque, thread, lowestFriction, highestFriction, wrenchError, bearingDiameter, holeDiameter }) => {

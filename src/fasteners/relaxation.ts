@@ -6,28 +6,38 @@ export interface CreepingShare {
   readonly creep: (time: number) => number
 }
 
-/** Where the table of a relaxation curve starts, in parts of its end: from a year down to about 3 s. */
+/** Where the table of a relaxation curve starts: in parts of its end (from a year down to about 3 s), and of the first time asked. */
 const FIRST_OF_END = 1e-7
-/** Intervals of the coarse grid; the fine one has twice as many. */
-const COARSE = 36
+const FIRST_OF_EARLIEST = 1 / 30
+/** No earlier than this, in parts of the end. */
+const LEAST_OF_END = 1e-14
+/** Intervals of the coarse grid per factor of ten in time; the fine one has twice as many. */
+const COARSE_PER_DECADE = 36 / 7
 
 /**
  * What is left, over time, of a load that was set once and is held at constant length, by parts some of which creep: 1 at time 0.
+ * Good from the time `earliest` to the time `end`.
  *
  * Exact linear viscoelasticity: the load F solves F(t)·e + Σ sᵢ[φᵢ(t) F(0) + ∫φᵢ(t − τ) dF(τ)] = F(0), with e the elastic share of the
  * compliance and sᵢ, φᵢ the creeping shares and their curves. Solved on two grids, one twice as fine: the error, which falls with the square of the interval, is extrapolated away.
  */
-export function relaxationOf(elasticShare: number, creeping: readonly CreepingShare[], end: number): (time: number) => number {
-  const first = end * FIRST_OF_END
+export function relaxationOf(
+  elasticShare: number,
+  creeping: readonly CreepingShare[],
+  end: number,
+  earliest: number,
+): (time: number) => number {
+  const first = Math.max(LEAST_OF_END * end, Math.min(FIRST_OF_END * end, FIRST_OF_EARLIEST * earliest))
+  const count = Math.ceil(COARSE_PER_DECADE * Math.log10(end / first))
   const response = (elapsed: number) => {
     let sum = elasticShare
     for (const { share, creep } of creeping) sum += share * creep(elapsed)
     return sum
   }
   const solve = (times: Float64Array) => invertHereditary(times, response, new Float64Array(times.length).fill(response(0)))
-  const times = gradedTimes(end, 2 * COARSE + 1, { first })
+  const times = gradedTimes(end, 2 * count + 1, { first })
   const kept = solve(times)
-  const coarse = solve(gradedTimes(end, COARSE + 1, { first }))
+  const coarse = solve(gradedTimes(end, count + 1, { first }))
   const correction = coarse.map((value, i) => (i === 0 ? 0 : (kept[2 * i - 1]! - value) / 3))
   for (let i = 1; i < kept.length; i++) {
     const j = (i + 1) >> 1

@@ -2,7 +2,6 @@ import { type Given, readInputs } from '../formula/index.js'
 import { Quantity } from '../units/index.js'
 import { clampLoadOverTime } from './clamp-load.js'
 import { compressionSleeve, springWasher } from './clamp-remedy.js'
-import { relaxationOf } from './relaxation.js'
 
 const REMEDY_INPUTS = {
   /** Clamp load at tightening. */
@@ -38,7 +37,8 @@ export interface RemedyResult {
 /**
  * Clamp load over time of one printed joint as it is, turned back once, on spring washers, and on a metal sleeve.
  *
- * With a sleeve the print beside it relaxes and hands its share over; the little the sleeve then gives is all that is lost. Throws one `InputError` that lists every bad input.
+ * With a sleeve the print beside it relaxes and hands its share over; the little the sleeve then gives is all that is lost. A sleeve too short to carry at tightening is
+ * taken never to carry, though a creeping print may come down on it. Throws one `InputError` that lists every bad input.
  */
 export function compareRemedies(specification: RemedySpecification): RemedyResult[] {
   const x = readInputs('fasteners.compareRemedies', REMEDY_INPUTS, specification)
@@ -55,9 +55,10 @@ export function compareRemedies(specification: RemedySpecification): RemedyResul
     printCompliance,
     shortfall: x.sleeve.shortfall,
   })
-  const relaxed = relaxationOf(0, [{ share: 1, creep }], Math.max(1, ...times))
+  // To the print, sleeve and bolt are one spring, side by side: what the print lets go, they share by stiffness.
   const given = x.sleeve.compliance / (x.sleeve.compliance + boltCompliance)
-  const onSleeve = forces(times.map((time) => clampLoad - sleeve.printLoad * (1 - relaxed(time)) * given))
+  const beside = { ...plain, clampLoad: sleeve.printLoad, elasticCompliance: boltCompliance * given }
+  const onSleeve = forces(clampLoadOverTime.si(beside).clampLoads.map((print) => clampLoad - (sleeve.printLoad - print) * given))
   const sleeveWorks = sleeve.state === 'sleeveCarries' || sleeve.state === 'shared'
   return [
     { remedy: 'asItIs', clampLoads: over(boltCompliance), state: 'works' },

@@ -59,24 +59,28 @@ export function sizeTable<const C extends Columns, const D extends string>(id: s
     rows.set(designation, made as SizeRow<C>)
     return made as SizeRow<C>
   }
-  return Object.assign(row, { si, designations: Object.keys(table.rows) as D[], source: table.source }) as SizeTable<C, D>
+  return Object.assign(row, { si, designations: inOrder(Object.keys(table.rows) as D[]), source: table.source }) as SizeTable<C, D>
 }
 
 function printedRow(id: string, table: SizeTableRecord<Columns, string>, designation: string): readonly number[] {
   if (typeof designation === 'string' && Object.hasOwn(table.rows, designation)) return table.rows[designation]!
-  throw unknownDesignation(id, table.what, designation, Object.keys(table.rows))
+  throw unknownDesignation(id, table.what, designation, inOrder(Object.keys(table.rows)))
 }
 
 /** The error for a designation that a table does not list. */
 export function unknownDesignation(id: string, what: string, given: unknown, names: readonly string[]): InputError {
-  const near = typeof given === 'string' ? nearSizes(given, names) : []
+  const near = typeof given === 'string' || typeof given === 'number' ? nearSizes(String(given), names) : []
   const accepts = `must be ${what}: ${near.length > 0 ? `near it are ${near.join(', ')}; ` : ''}the table lists ${names.join(', ')}`
   return new InputError(id, [{ path: 'designation', given: show(given), accepts }])
 }
 
-/** The sizes just below and above where the designation is letters and a number (M7: M6 and M8), else those spelt alike. */
+/** Object keys put whole numbers first; sizes that are plain numbers come in order of size. */
+const inOrder = <D extends string>(names: D[]): D[] =>
+  names.every((name) => Number.isFinite(Number(name))) ? names.sort((a, b) => Number(a) - Number(b)) : names
+
+/** The three sizes nearest in size where the designation is a number, perhaps after letters (M7: M6, M8, M5), else those spelt alike. */
 function nearSizes(given: string, names: readonly string[]): readonly string[] {
-  const parts = (name: string) => /^([A-Za-z]+)(\d+(?:\.\d+)?)$/.exec(name)
+  const parts = (name: string) => /^([A-Za-z]*)\s*(\d+(?:\.\d+)?)(?:\s*mm)?$/.exec(name)
   const wanted = parts(given)
   const size = (name: string) => Number(parts(name)?.[2])
   const like = wanted === null ? [] : names.filter((name) => parts(name)?.[1]?.toLowerCase() === wanted[1]?.toLowerCase())

@@ -71,6 +71,8 @@ export const threadStrip = /* @__PURE__ */ formula('fasteners.threadStrip', {
     screwBreakForce: 'force',
     /** Engagement at which the screw would break as its own thread strips, stripping at half its tensile strength. */
     equalStrengthEngagement: 'length',
+    /** Engagement at which the screw would break as the part's thread strips; beyond the 2.5 diameters that count, the part always strips first. */
+    partEqualStrengthEngagement: 'length',
     /** What gives first. */
     governedBy: { oneOf: ['partThread', 'screwThread', 'screwTension'] },
   },
@@ -107,6 +109,7 @@ export const threadStrip = /* @__PURE__ */ formula('fasteners.threadStrip', {
       screwStripForce,
       screwBreakForce,
       equalStrengthEngagement: (2 * thread.stressArea) / screwAreaPerLength,
+      partEqualStrengthEngagement: screwBreakForce / (partAreaPerLength * partShearStrength),
       governedBy:
         least === partStripForce
           ? ('partThread' as const)

@@ -1,6 +1,8 @@
 import { formula } from '../formula/index.js'
 import { powerScrew } from './power-screw.js'
 
+const COS_30 = Math.sqrt(3) / 2
+
 /** A bolt's thread and turned head as a screw with a collar: friction under the head acts at the mean of ring and hole. */
 const asScrew = (
   meanDiameter: number,
@@ -64,6 +66,10 @@ export const tighteningTorque = /* @__PURE__ */ formula('fasteners.tighteningTor
   assumes: ['friction in the thread acts at the pitch diameter, under the head at the mean of ring and hole', 'friction constant'],
   source: [{ level: 'published', where: 'any machine-design text, "power screws" and "bolt torque", such as Shigley 9th ed., eq. 8-26' }],
   requires: {
+    threadFriction: {
+      accepts: 'must let the screw turn: friction × pitch must stay below π × pitch diameter × cos 30°',
+      holds: ({ threadFriction, thread }) => threadFriction * thread.pitch < Math.PI * thread.pitchDiameter * COS_30,
+    },
     bearingDiameter: {
       accepts: 'must be larger than the hole',
       holds: ({ bearingDiameter, holeDiameter }) => bearingDiameter > holeDiameter,
@@ -138,6 +144,12 @@ export const nutFactor = /* @__PURE__ */ formula('fasteners.nutFactor', {
   output: 'ratio',
   assumes: ['60 degree thread', 'washer face 1.5 diameters wide, so that its mean diameter is 1.25 diameters'],
   source: [{ level: 'published', where: 'Shigley 9th ed., eq. 8-26' }],
+  requires: {
+    threadFriction: {
+      accepts: 'must let the screw turn: friction × lead must stay below π × mean diameter × cos 30°',
+      holds: ({ threadFriction, lead, meanDiameter }) => threadFriction * lead < Math.PI * meanDiameter * COS_30,
+    },
+  },
   si: ({ diameter, meanDiameter, lead, threadFriction, headFriction }) => {
     const screw = { force: 1, meanDiameter, lead, halfThreadAngle: Math.PI / 6, threadFriction }
     return powerScrew.si({ ...screw, collarFriction: headFriction, collarDiameter: 1.25 * diameter }).raisingTorque / diameter

@@ -1,5 +1,5 @@
 import { formula } from '../formula/index.js'
-import { gamma, normalCdf, randomStream } from '../numeric/index.js'
+import { normalCdf, randomStream } from '../numeric/index.js'
 
 /**
  * A chain of dimensions: nominal gap, and its tolerance as the worst case, as root of squares, inflated, and with a bias that printed parts share.
@@ -54,8 +54,36 @@ export const toleranceStack = /* @__PURE__ */ formula('fasteners.toleranceStack'
   },
 })
 
-/** Beyond this many dimensions the exact sum cancels too much in double precision. */
+/** Beyond this many dimensions the exact sum has too many terms. */
 const MOST_EXACT = 12
+/** Bits of the whole range, and of the quotient that gives the chance. */
+const [RANGE_BITS, QUOTIENT_BITS] = [52, 800n]
+
+/** Chance that a sum of deviations, each even over ± its tolerance, is more than `limit` ≥ 0. In whole numbers: the terms nearly cancel, so doubles would lose the answer. */
+function upperTail(tolerances: readonly number[], limit: number): number {
+  let half = 0
+  for (const tolerance of tolerances) half += tolerance
+  const grain = 2 ** RANGE_BITS / half
+  const widths: bigint[] = []
+  let room = -BigInt(Math.round(Math.min(limit, 2 * half) * grain))
+  let whole = 1n
+  for (const tolerance of tolerances) {
+    const width = BigInt(Math.round(tolerance * grain))
+    // One that is nothing beside the others moves nothing.
+    if (width === 0n) continue
+    widths.push(2n * width)
+    room += width
+    whole *= 2n * width * BigInt(widths.length)
+  }
+  const power = BigInt(widths.length)
+  const cut = (left: bigint, from: number): bigint => {
+    if (left <= 0n) return 0n
+    let sum = left ** power
+    for (let i = from; i < widths.length; i++) sum -= cut(left - widths[i]!, i + 1)
+    return sum
+  }
+  return Number((cut(room, 0) << QUOTIENT_BITS) / whole) / 2 ** Number(QUOTIENT_BITS)
+}
 
 /**
  * The exact chance that a sum of evenly spread deviations exceeds a limit, by the geometry of a cut box; and the chance a normal curve would give.
@@ -84,32 +112,11 @@ export const uniformStackChance = /* @__PURE__ */ formula('fasteners.uniformStac
     },
   },
   si: ({ tolerances, limit }) => {
-    const n = tolerances.length
-    let half = 0
-    let volume = 1
     let variance = 0
-    for (const tolerance of tolerances) {
-      half += tolerance
-      volume *= 2 * tolerance
-      variance += (tolerance * tolerance) / 3
-    }
-    // By symmetry the smaller tail is summed: fewer and smaller terms that cancel.
-    const upper = limit >= 0
-    const room = half - Math.abs(limit)
-    let sum = 0
-    for (let subset = 0; subset < 1 << n; subset++) {
-      let left = room
-      let sign = 1
-      for (let i = 0; i < n; i++) {
-        if (subset & (1 << i)) {
-          left -= 2 * tolerances[i]!
-          sign = -sign
-        }
-      }
-      if (left > 0) sum += sign * left ** n
-    }
-    const tail = room <= 0 ? 0 : sum / (volume * gamma(n + 1))
-    return { exceedance: upper ? tail : 1 - tail, normalExceedance: normalCdf(-limit / Math.sqrt(variance)) }
+    for (const tolerance of tolerances) variance += (tolerance * tolerance) / 3
+    // By symmetry only the smaller tail is summed: it has fewer terms.
+    const tail = upperTail(tolerances, Math.abs(limit))
+    return { exceedance: limit >= 0 ? tail : 1 - tail, normalExceedance: normalCdf(-limit / Math.sqrt(variance)) }
   },
 })
 

@@ -45,6 +45,14 @@ describe('bearing seat', () => {
     )
   })
 
+  test('a seat that grows less than its ring lets go in the cold', () => {
+    const stiff = { ...seat, housing: { ...seat.housing, thermalExpansion: 4e-6 } }
+    const { releaseChange } = bearingSeat.si(stiff)
+    near(releaseChange, -30e-6 / (0.022 * 8e-6), 1e-12)
+    expect(Math.abs(bearingSeat.si({ ...stiff, temperatureChange: releaseChange }).diametralInterference)).toBeLessThan(1e-18)
+    expect(bearingSeat.si({ ...seat, housing: { ...seat.housing, thermalExpansion: 12e-6 } }).releaseChange).toBe(Number.POSITIVE_INFINITY)
+  })
+
   test('heat loosens a printed seat steadily, and at the release change nothing is left', () => {
     const { releaseChange } = bearingSeat.si(seat)
     const at = (temperatureChange: number) => bearingSeat.si({ ...seat, temperatureChange })

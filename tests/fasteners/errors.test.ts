@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import {
+  boltGroupLoads,
   bondedPin,
   clampLoadOverTime,
   clampLoadThroughHeat,
@@ -7,12 +8,16 @@ import {
   isoTolerance,
   jointReserves,
   looseningTorque,
+  memberCompliance,
   metricThread,
+  nutFactor,
   nutInPocket,
+  parallelPin,
   preloadBand,
   preloadFromTorque,
   pressFit,
   propertyClass,
+  smallBallBearing,
   threadStrip,
   tighteningTorque,
   tighteningTorqueShort,
@@ -26,6 +31,12 @@ describe('bad input is named', () => {
     expect(() => metricThread('M3.5')).toThrow(InputError)
     expect(() => metricThread('M3.5')).toThrow(/designation is 'M3.5'; .*near it are .*M3/)
     expect(() => metricThread('M7')).toThrow(/near it are M6, M8/)
+    expect(() => metricThread('m 14')).toThrow(/near it are M12, M10, M8/)
+    expect(() => parallelPin('7')).toThrow(/near it are 6, 8, 5; the table lists 1, 1\.5, 2, 2\.5, 3/)
+    expect(() => parallelPin('3.5 mm')).toThrow(/near it are 3, 4, 2\.5/)
+    expect(() => parallelPin(4 as never)).toThrow(/designation is 4; .*near it are 4, /)
+    expect(() => propertyClass('8')).toThrow(/near it are 8\.8, /)
+    expect(() => smallBallBearing('10x20x5')).toThrow(/near it are 10x19x5/)
     expect(() => hexNut('m4')).toThrow(/M4/)
     expect(() => propertyClass('8.9')).toThrow(/near it are .*8\.8/)
     expect(() => metricThread('constructor')).toThrow(InputError)
@@ -88,6 +99,36 @@ describe('bad input is named', () => {
     expect(() => looseningTorque({ preload: '1 kN', pitch, pitchDiameter, ...friction, ...ring })).toThrow(told)
     expect(() => preloadFromTorque({ torque: '1 N m', thread, ...friction, ...ring })).toThrow(told)
     expect(() => preloadBand({ torque: '1 N m', thread, lowestFriction: 0.1, highestFriction: 0.2, ...ring })).toThrow(told)
+  })
+
+  test('a thread that friction would lock is no answer', () => {
+    const ring = { bearingDiameter: '7 mm', holeDiameter: '4.5 mm', headFriction: 0.1 } as const
+    const thread = metricThread('M4')
+    const locks = 'must let the screw turn'
+    expect(() => tighteningTorque({ preload: '1 kN', thread, threadFriction: 14, ...ring })).toThrow(`threadFriction is 14; ${locks}`)
+    expect(() => preloadFromTorque({ torque: '1 N m', thread, threadFriction: 14, ...ring })).toThrow(locks)
+    const band = { torque: '1 N m', thread, bearingDiameter: '7 mm', holeDiameter: '4.5 mm', lowestFriction: 0.1 } as const
+    expect(() => preloadBand({ ...band, highestFriction: 14 })).toThrow('and must let the screw turn')
+    const screw = { diameter: '4 mm', meanDiameter: '3.5 mm', lead: '0.7 mm', headFriction: 0.1 } as const
+    expect(() => nutFactor({ ...screw, threadFriction: 14 })).toThrow(locks)
+  })
+
+  test('a hole wider than the cone of pressure, from the head or from the nut', () => {
+    const washer = { thickness: '0.5 mm', modulus: '207 GPa', outerDiameter: '9 mm', holeDiameter: '4.3 mm' } as const
+    const plate = { thickness: '5 mm', modulus: '2 GPa', outerDiameter: '20 mm', holeDiameter: '8 mm' } as const
+    const told = 'its hole narrower than the cone of pressure that reaches it'
+    expect(() => memberCompliance({ layers: [washer, plate], headBearing: '5 mm', nutBearing: '10 mm' })).toThrow(told)
+    expect(() => memberCompliance({ layers: [plate, washer], headBearing: '10 mm', nutBearing: '5 mm' })).toThrow(told)
+    expect(() => memberCompliance({ layers: [plate, washer], headBearing: '10 mm', nutBearing: '5 mm', end: 'tapped' })).not.toThrow()
+    const ring = { ...plate, outerDiameter: '7 mm' } as const
+    expect(() => memberCompliance({ layers: [ring], headBearing: '10 mm', nutBearing: '10 mm' })).toThrow('wider than its hole')
+  })
+
+  test('bolts in one line hold no moment about it', () => {
+    const bolts = [0, 10, 30].map((x) => ({ x: [x, 'mm'] as const, y: [2 * x, 'mm'] as const, area: '5 mm^2' as const }))
+    const nowhere = { x: '0 mm', y: '0 mm', z: '0 mm' } as const
+    const act = () => boltGroupLoads({ bolts, force: { x: '1 N', y: '0 N', z: '0 N' }, at: nowhere, moment: {} })
+    expect(act).toThrow(/bolts .*three or more that do not stand in one line/)
   })
 
   test('five flats do not hold a nut', () => {

@@ -34,6 +34,25 @@ test('a remedy that does nothing says so and keeps what no remedy keeps', () => 
   expect(compressionSleeve).toEqual({ newtons: asItIs!.newtons, state: 'sleeveTooShort' })
 })
 
+test('a sleeve as soft as nothing leaves the joint as it is, a rigid one loses nothing', () => {
+  const soft = last({ ...joint, sleeve: { compliance: '1e6 um/N', shortfall: '0 um' } })
+  expect(soft.compressionSleeve!.newtons / soft.asItIs!.newtons).toBeCloseTo(1, 6)
+  expect(last({ ...joint, sleeve: { compliance: '1e-9 um/N', shortfall: '0 um' } }).compressionSleeve!.newtons).toBeCloseTo(1500, 3)
+})
+
+test('beside a sleeve the loads of print and sleeve keep in step with the bolt', () => {
+  const [print, sleeve, bolt, give] = [0.06, 0.03, 0.008, 3]
+  const elastic = last({
+    ...joint,
+    sleeve: { compliance: [sleeve, 'um/N'], shortfall: '0 um' },
+    creep: (time) => 1 + give * -Math.expm1(-time.in('s')),
+  }).compressionSleeve!.newtons
+  // At last the print is a softer spring: the length it was tightened to is shared by bolt, and sleeve beside crept print.
+  const beside = (a: number, b: number) => 1 / (1 / a + 1 / b)
+  const tightened = 1500 * (bolt + beside(sleeve, print))
+  expect(elastic).toBeCloseTo(tightened / (bolt + beside(sleeve, print * (1 + give))), 0)
+})
+
 test('charts are plain data with every series and limit named', () => {
   const clamp = JSON.stringify(clampLoadChart(joint, '500 N'))
   for (const word of ['as it is', 'retightened', 'spring washers', 'compression sleeve', 'needed']) expect(clamp).toContain(word)

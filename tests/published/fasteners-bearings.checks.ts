@@ -3,6 +3,7 @@ import {
   bearingEquivalentLoad,
   bearingLife,
   bearingOscillation,
+  bearingReliability,
   bearingStaticSafety,
   clampedShaft,
   smallBallBearing,
@@ -14,6 +15,7 @@ import type { Source } from '../../src/formula/index.js'
 import { type Check, published, publishedValue } from './harness.js'
 
 const hand = (where: string): Source => ({ level: 'computed', where })
+const FRACTIONS: Source = { level: 'referenceLibrary', where: 'the cut box in exact fractions (Python fractions)' }
 const three = ['0.1 mm', '0.1 mm', '0.1 mm'] as const
 
 export const checks: Check[] = [
@@ -29,6 +31,24 @@ export const checks: Check[] = [
     gives: { time: '128000000 s' },
     within: '0.000001 %',
     source: { level: 'memory', where: 'ISO 281:2007, a1 = 0.25: 0.25 × 512 million turns at one a second' },
+  }),
+  ...published(bearingReliability, {
+    what: 'problem 11-1: 540 million turns at 2.278 kN, a bearing of 19.5 kN taken',
+    given: { dynamicRating: '19.5 kN', load: '2.278 kN', turns: 5.4e8 },
+    gives: { reliability: 0.919, ratingNeeded: '18.59 kN' },
+    source: { level: 'published', where: 'Shigley 8th ed., problem 11-1, instructor solution' },
+  }),
+  ...published(bearingReliability, {
+    what: 'the characteristic life is where 63.2 % have failed',
+    given: { dynamicRating: '1 kN', load: '1 kN', turns: 4.459e6, reliabilityWanted: 0.36787944 },
+    gives: { reliability: 0.36787944, ratingNeeded: '1.000000 kN' },
+    source: { level: 'published', where: 'Weibull distribution: e^-1 at the characteristic life' },
+  }),
+  ...published(bearingEquivalentLoad, {
+    what: '02-65 mm: 7 kN turning with the outer ring (1.2), 3 kN axial, C0 34 kN',
+    given: { radialLoad: '8.4 kN', axialLoad: '3 kN', staticRating: '34 kN', axialFactor: 1.03 / 0.084 },
+    gives: { dynamicLoad: '9.31 kN', axialCounts: 'axialCounts' },
+    source: { level: 'published', where: 'Shigley 9th ed., table 11-1 (Y 1.55 at Fa/C0 0.084, 1.45 at 0.110), a notebook on it' },
   }),
   ...published(bearingEquivalentLoad, {
     what: '10x22x6 at 300 N axial, 400 N radial: f0 Fa/C0 = 3.307',
@@ -88,6 +108,34 @@ export const checks: Check[] = [
       gives: { exceedance: 0.125 },
       within: '0.000001 %',
       source: { level: 'published', where: 'triangular distribution' },
+    },
+    {
+      what: 'one of 1 mm among eleven of 1 µm: beyond half of it, a quarter',
+      given: { tolerances: ['1 mm', ...Array<'1 um'>(11).fill('1 um')], limit: '0.5 mm' },
+      gives: { exceedance: 0.25 },
+      within: '0.00000001 %',
+      source: hand('the small ones are even about zero, so they move as much out as in'),
+    },
+    {
+      what: 'twelve equal, each ± 1: beyond 2',
+      given: { tolerances: Array<'1 mm'>(12).fill('1 mm'), limit: '2 mm' },
+      gives: { exceedance: 0.1607270497635081 },
+      within: '0.000000001 %',
+      source: FRACTIONS,
+    },
+    {
+      what: 'twelve equal, each ± 1: the far corner beyond 11',
+      given: { tolerances: Array<'1 mm'>(12).fill('1 mm'), limit: '11 mm' },
+      gives: { exceedance: 5.096864498991235e-13 },
+      within: '0.000000001 %',
+      source: FRACTIONS,
+    },
+    {
+      what: 'unlike ones: 1, 0.1, 0.1, 0.02, 0.05 mm beyond 1.05 mm',
+      given: { tolerances: ['1 mm', '0.1 mm', '0.1 mm', '0.02 mm', '0.05 mm'], limit: '1.05 mm' },
+      gives: { exceedance: 0.007937333333333333 },
+      within: '0.000000001 %',
+      source: FRACTIONS,
     },
     {
       what: 'm6 pin in an H7 hole of 4 mm, both even: tight in 2 of 3',

@@ -1,4 +1,5 @@
 import {
+  boltGroupLoads,
   boltGroupShear,
   boltGroupTipping,
   drilledBolt,
@@ -51,6 +52,23 @@ export const checks: Check[] = [
       },
     )
   }),
+  ...published(threadStrip, {
+    what: 'M8 thread printed in PA12: 3.41 kN over 16 mm at the worst limits',
+    given: {
+      thread: metricThread('M8'),
+      engagement: '16 mm',
+      threadLength: '16 mm',
+      partShearStrength: '12.664 MPa',
+      screwShearStrength: '480 MPa',
+      screwTensileStrength: '800 MPa',
+    },
+    gives: { partStripForce: '3.41 kN', screwBreakForce: '29.29 kN', partEqualStrengthEngagement: '137.4 mm', governedBy: 'partThread' },
+    source: {
+      level: 'published',
+      where:
+        'Sliwka & Wojcik, Polymers 18 (2025) 112 (abstract): 3.41 kN, strength worked back from it; 36.6085 × 800/(16.829 × 12.664) by hand',
+    },
+  }),
   ...published(boltGroupShear, {
     what: 'overhung bar, 16 kN at 425 mm, four bolts at 60 and 75 mm',
     given: {
@@ -62,6 +80,37 @@ export const checks: Check[] = [
     },
     gives: { sizes: ['21.0 kN', '21.0 kN', '14.8 kN', '14.8 kN'], largest: '21.0 kN', centreMoment: '-6800 N m' },
     source: { level: 'published', where: 'Shigley 9th ed., example 8-7' },
+  }),
+  ...published(boltGroupLoads, {
+    what: 'four bolts at ±20 and ±30 mm, 100 N sideways and 240 N off, 60 mm above the face and 10 mm beside the middle',
+    given: {
+      bolts: [corner(30, 20), corner(30, -20), corner(-30, -20), corner(-30, 20)],
+      force: { x: '100 N', y: '0 N', z: '240 N' },
+      at: { x: '0 mm', y: '10 mm', z: '60 mm' },
+      moment: {},
+    },
+    // Each 60 N off; 2400 N mm about x over 4 × 20 mm: 30 N with y; 6000 N mm about y over 4 × 30 mm: 50 N against x.
+    // Sideways 25 N each, and −1000 N mm over Σr² 5200 mm²: 3.846 N along x with y, 5.769 N along y against x.
+    gives: {
+      tensions: ['40 N', '-20 N', '80 N', '140 N'],
+      largestTension: '140 N',
+      shears: ['29.417 N', '21.926 N', '21.926 N', '29.417 N'],
+    },
+    within: '0.001 N',
+    source: hand('share of each load by hand'),
+  }),
+  ...published(boltGroupLoads, {
+    what: 'three bolts in an L, 60 N m about x: skew bending',
+    given: {
+      bolts: [corner(0, 0), corner(30, 0), corner(0, 60)],
+      force: { x: '0 N', y: '0 N', z: '0 N' },
+      at: { x: '0 mm', y: '0 mm', z: '0 mm' },
+      moment: { x: '60 N m' },
+    },
+    // Only the third has an arm about the line of the other two; the first answers it.
+    gives: { tensions: ['-1000 N', '0 N', '1000 N'], largestTension: '1000 N' },
+    within: '0.000001 N',
+    source: hand('three bolts are statically determinate'),
   }),
   ...published(boltGroupTipping, {
     what: 'three bolts at 20, 40 and 60 mm',

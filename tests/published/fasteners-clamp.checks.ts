@@ -26,6 +26,13 @@ const heat: Source = {
 }
 const springs: Source = { level: 'computed', where: 'springs in series and side by side, by hand' }
 
+/** Exponent, and sin(nπ)/(nπ) to four digits. */
+const PURE_POWER = [
+  [0.1, '0.9836'],
+  [0.2, '0.9355'],
+  [0.3, '0.8584'],
+] as const
+
 export const checks: Check[] = [
   ...rows.flatMap(({ c, n, r, hours, share, volterra: solved }) => {
     const what = `creep ${c} t^${n}, bolt ${r} of the parts, ${hours} h`
@@ -60,6 +67,22 @@ export const checks: Check[] = [
       ),
     ]
   }),
+  ...PURE_POWER.flatMap(([creepExponent, product]) =>
+    published(clampLoadPowerLaw, {
+      what: `pure power law ${creepExponent}: relaxation modulus times creep compliance`,
+      given: {
+        clampLoad: '1 N',
+        elasticCompliance: '0 um/N',
+        creepingCompliance: '1 um/N',
+        creepCoefficient: 1e7,
+        creepExponent,
+        time: '1 h',
+      },
+      gives: { share: Number(product) / 1e7 },
+      within: '0.006 %',
+      source: { level: 'published', where: 'Ferry, Viscoelastic Properties of Polymers: E J = sin(nπ)/(nπ)' },
+    }),
+  ),
   ...published(clampLoadQuasiElastic, {
     what: 'modulus halved, bolt 12 % of the parts: 1.12/2.12',
     given: { clampLoad: '1000 N', elasticCompliance: '0.12 um/N', creepingCompliance: '1 um/N', creepRatio: 2 },

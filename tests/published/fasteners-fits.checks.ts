@@ -5,93 +5,23 @@ import {
   holeCoupon,
   interferenceChances,
   interferenceChange,
-  isoFit,
-  isoTolerance,
   pressFit,
   pressFitGrip,
   pressFitHold,
+  pressFitOverTime,
   releaseTemperature,
   roughnessLoss,
   spinningInsertion,
 } from '../../src/fasteners/index.js'
 import type { Source } from '../../src/formula/index.js'
+import decay from '../oracles/fasteners-clamp.json' with { type: 'json' }
 import { type Check, published, publishedValue } from './harness.js'
 
 const lame: Source = { level: 'published', where: 'any machine-design text: thick cylinders, computed by hand from the printed equation' }
 const steel = { modulus: '207 GPa', poissonRatio: 0.292 } as const
 const rigid = { modulus: '1e9 GPa', poissonRatio: 0.3 } as const
 
-/** Rows of ISO 286-2 in µm, upper/lower, for sizes in the bands to 3, 6, 10, 18, 30 and 50 mm. */
-const ISO_ROWS: Record<string, string> = {
-  g6: '-2/-8 -4/-12 -5/-14 -6/-17 -7/-20 -9/-25',
-  h6: '0/-6 0/-8 0/-9 0/-11 0/-13 0/-16',
-  h8: '0/-14 0/-18 0/-22 0/-27 0/-33 0/-39',
-  k6: '6/0 9/1 10/1 12/1 15/2 18/2',
-  m6: '8/2 12/4 15/6 18/7 21/8 25/9',
-  n6: '10/4 16/8 19/10 23/12 28/15 33/17',
-  p6: '12/6 20/12 24/15 29/18 35/22 42/26',
-  js6: '3/-3 4/-4 4.5/-4.5 5.5/-5.5 6.5/-6.5 8/-8',
-  f7: '-6/-16 -10/-22 -13/-28 -16/-34 -20/-41 -25/-50',
-  H6: '6/0 8/0 9/0 11/0 13/0 16/0',
-  H7: '10/0 12/0 15/0 18/0 21/0 25/0',
-  H8: '14/0 18/0 22/0 27/0 33/0 39/0',
-  H9: '25/0 30/0 36/0 43/0 52/0 62/0',
-  H11: '60/0 75/0 90/0 110/0 130/0 160/0',
-  F8: '20/6 28/10 35/13 43/16 53/20 64/25',
-  G7: '12/2 16/4 20/5 24/6 28/7 34/9',
-  K7: '0/-10 3/-9 5/-10 6/-12 6/-15 7/-18',
-  M7: '-2/-12 0/-12 0/-15 0/-18 0/-21 0/-25',
-  N7: '-4/-14 -4/-16 -4/-19 -5/-23 -7/-28 -8/-33',
-  P7: '-6/-16 -8/-20 -9/-24 -11/-29 -14/-35 -17/-42',
-  R7: '-10/-20 -11/-23 -13/-28 -16/-34 -20/-41 -25/-50',
-  S7: '-14/-24 -15/-27 -17/-32 -21/-39 -27/-48 -34/-59',
-}
-const READ_IN_REPRODUCTION = ['m6', 'h6', 'h8', 'H7', 'H8', 'H9', 'H11']
-const SIZES = [2, 4, 8, 12, 25, 45]
-
-const isoRows = (): Check[] =>
-  Object.entries(ISO_ROWS).flatMap(([zone, row]) =>
-    row.split(' ').flatMap((pair, i) => {
-      const [upper = '', lower = ''] = pair.split('/')
-      const limit = (which: 'upper' | 'lower', text: string) =>
-        publishedValue(
-          'fasteners.isoTolerance',
-          `${zone} at ${SIZES[i]} mm, ${which}`,
-          () => isoTolerance({ diameter: `${SIZES[i]!} mm`, zone: zone as 'H7' })[which],
-          `${text} um`,
-          { level: READ_IN_REPRODUCTION.includes(zone) ? 'standard' : 'memory', where: 'ISO 286-2:2010, row of this size' },
-          '0.0001 um',
-        )
-      return [limit('upper', upper), limit('lower', lower)]
-    }),
-  )
-
 export const checks: Check[] = [
-  ...isoRows(),
-  ...published(
-    isoTolerance,
-    {
-      what: 'band edge: 3 mm belongs to the band up to 3 mm',
-      given: { diameter: '3 mm', zone: 'm6' },
-      gives: { upper: '8 um', lower: '2 um' },
-      within: '0.0001 um',
-      source: { level: 'standard', where: 'ISO 286-2:2010, "over 3 up to 6"' },
-    },
-    {
-      what: 'band edge: 18 mm belongs to the band up to 18 mm',
-      given: { diameter: '18 mm', zone: 'H7' },
-      gives: { upper: '18 um' },
-      within: '0.0001 um',
-      source: { level: 'standard', where: 'ISO 286-2:2010, "over 18 up to 24"' },
-    },
-  ),
-  ...published(isoFit, {
-    what: '4 mm H7/m6',
-    given: { diameter: '4 mm', hole: 'H7', shaft: 'm6' },
-    gives: { largestInterference: '12 um', smallestInterference: '-8 um', fit: 'transition' },
-    within: '0.0001 um',
-    source: { level: 'standard', where: 'limits of ISO 286-2:2010 subtracted' },
-  }),
   ...published(
     pressFit,
     {
@@ -273,4 +203,20 @@ export const checks: Check[] = [
     within: '0.001 %',
     source: { level: 'referenceLibrary', where: 'scipy 1.17 stats.t.ppf, stats.chi2.ppf' },
   }),
+  ...decay.flatMap(({ c, n, r, hours, volterra }) =>
+    publishedValue(
+      'fasteners.pressFitOverTime',
+      `boss creeps ${c} t^${n}, pin gives ${r} of the boss, ${hours} h`,
+      () =>
+        pressFitOverTime({
+          pressure: '1 MPa',
+          pinShare: r / (1 + r),
+          creep: (time) => 1 + c * time.in('h') ** n,
+          times: [[hours, 'h']],
+        }).pressures[0]!,
+      `${volterra} MPa`,
+      { level: 'referenceLibrary', where: 'product-trapezoidal Volterra solver, numpy (tests/oracles/fasteners-clamp.py)' },
+      '0.01 %',
+    ),
+  ),
 ]

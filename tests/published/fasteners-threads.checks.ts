@@ -1,20 +1,5 @@
-import {
-  boltStrength,
-  clearanceHole,
-  hexHead,
-  hexNut,
-  largeWasher,
-  lockNut,
-  metricThread,
-  prevailingTorque,
-  propertyClass,
-  socketHead,
-  stainlessBreakingTorque,
-  threadLimits,
-  washer,
-} from '../../src/fasteners/index.js'
+import { boltStrength, metricThread, propertyClass, threadLimits } from '../../src/fasteners/index.js'
 import type { Source } from '../../src/formula/index.js'
-import type { Quantity } from '../../src/units/index.js'
 import { type Check, published, publishedValue } from './harness.js'
 
 const NAMES = ['M1.6', 'M2', 'M2.5', 'M3', 'M4', 'M5', 'M6', 'M8', 'M10', 'M12'] as const
@@ -56,20 +41,6 @@ const LIMITS: readonly (readonly [(typeof NAMES)[number], string, string, string
 ]
 
 const loadSource: Source = { level: 'standard', where: 'ISO 898-1:2013 tables of proof and breaking loads (two reproductions)' }
-
-/** A row of a dimension table against the standard's numbers in mm, by designation. */
-const rowChecks = (
-  id: string,
-  table: (designation: string) => { readonly [name: string]: Quantity<'length'> | Quantity<'torque'> },
-  source: Source,
-  unit: string,
-  rows: Record<string, Record<string, string>>,
-): Check[] =>
-  Object.entries(rows).flatMap(([name, fields]) =>
-    Object.entries(fields).map(([field, text]) =>
-      publishedValue(id, `${name} ${field}`, () => table(name)[field] as Quantity, `${text} ${unit}`, source, `0.000001 ${unit}`),
-    ),
-  )
 
 export const checks: Check[] = [
   ...STRESS_AREAS.map(([name, area]) =>
@@ -120,44 +91,5 @@ export const checks: Check[] = [
     gives: { threadShearLoad: '3720 N', shankShearLoad: '6032 N' },
     source: { level: 'commonPractice', where: 'shear strength 0.6 of tensile strength, areas by hand' },
     within: '0.01 %',
-  }),
-  ...rowChecks('fasteners.hexNut', hexNut, { level: 'standard', where: 'ISO 4032:2012 table 1' }, 'mm', {
-    M3: { acrossFlats: '5.5', acrossCorners: '6.01', height: '2.4', leastHeight: '2.15', bearingDiameter: '4.6' },
-    M4: { acrossFlats: '7', acrossCorners: '7.66', height: '3.2', leastHeight: '2.9', bearingDiameter: '5.9' },
-    M5: { acrossFlats: '8', acrossCorners: '8.79', height: '4.7', leastHeight: '4.4', bearingDiameter: '6.9' },
-    M6: { acrossFlats: '10', acrossCorners: '11.05', height: '5.2', leastHeight: '4.9', bearingDiameter: '8.9' },
-    M8: { acrossFlats: '13', acrossCorners: '14.38', height: '6.8', leastHeight: '6.44', bearingDiameter: '11.6' },
-  }),
-  ...rowChecks('fasteners.socketHead', socketHead, { level: 'standard', where: 'ISO 4762:2004 table 1' }, 'mm', {
-    M3: { headDiameter: '5.5', headHeight: '3', keySize: '2.5', keyDepth: '1.3' },
-    M4: { headDiameter: '7', headHeight: '4', keySize: '3', keyDepth: '2' },
-    M5: { headDiameter: '8.5', headHeight: '5', keySize: '4', keyDepth: '2.5' },
-    M6: { headDiameter: '10', headHeight: '6', keySize: '5', keyDepth: '3' },
-  }),
-  ...rowChecks('fasteners.lockNut', lockNut, { level: 'standard', where: 'ASME B18.16.3M largest heights' }, 'mm', {
-    M3: { height: '4.5' },
-    M4: { height: '6' },
-    M5: { height: '6.8' },
-    M6: { height: '8' },
-    M8: { height: '9.5' },
-  }),
-  ...rowChecks('fasteners.washer', washer, { level: 'memory', where: 'ISO 7089:2000 table 1' }, 'mm', {
-    M4: { holeDiameter: '4.3', outerDiameter: '9', thickness: '0.8' },
-  }),
-  ...rowChecks('fasteners.largeWasher', largeWasher, { level: 'memory', where: 'ISO 7093-1:2000 table 1' }, 'mm', {
-    M4: { outerDiameter: '12' },
-  }),
-  ...rowChecks('fasteners.hexHead', hexHead, { level: 'memory', where: 'ISO 4017:2014 table 1' }, 'mm', {
-    M4: { acrossFlats: '7', headHeight: '2.8' },
-  }),
-  ...rowChecks('fasteners.clearanceHole', clearanceHole, { level: 'memory', where: 'ISO 273:1979' }, 'mm', {
-    M3: { fine: '3.2', medium: '3.4', coarse: '3.6' },
-    M4: { fine: '4.3', medium: '4.5', coarse: '4.8' },
-  }),
-  ...rowChecks('fasteners.prevailingTorque', prevailingTorque, { level: 'memory', where: 'ISO 2320:2015, class 8' }, 'N m', {
-    M4: { firstOnLargest: '0.9', fifthOffLeast: '0.12' },
-  }),
-  ...rowChecks('fasteners.stainlessBreakingTorque', stainlessBreakingTorque, { level: 'memory', where: 'ISO 3506-1' }, 'N m', {
-    M4: { class70: '3.8' },
   }),
 ]

@@ -1,0 +1,52 @@
+import { formula } from '../formula/index.js'
+import { clampLoadOverTime } from './clamp-load.js'
+
+/**
+ * Pressure of a press fit as its boss relaxes, at many times: the pin's own give (`pressFit` → pinShare) slows the loss a little.
+ *
+ * Start from the pressure at the temperature and moisture asked about: interference left there (`interferenceChange`), modulus there. Give what
+ * is left to `pressFitHold`, which says when something positive must hold the pin.
+ */
+export const pressFitOverTime = /* @__PURE__ */ formula('fasteners.pressFitOverTime', {
+  inputs: {
+    /** Pressure at assembly. */
+    pressure: { kind: 'stress', min: 0 },
+    /** Share of the interference taken up by squeezing the pin; none for a rigid one. */
+    pinShare: { kind: 'ratio', min: 0, below: 1, default: 0 },
+    /** Creep compliance of the boss over its value at loading, by time: 1 at time 0. */
+    creep: { curve: ['time', 'ratio'] },
+    /** Times asked about. */
+    times: { list: { kind: 'time', min: 0 } },
+  },
+  output: {
+    /** Pressures at those times. */
+    pressures: { list: 'stress' },
+    /** Lowest of them. */
+    lowest: 'stress',
+  },
+  assumes: ["linear viscoelastic boss of constant Poisson's ratio", 'one temperature and moisture', 'elastic pin'],
+  source: [
+    {
+      level: 'published',
+      where: 'Christensen, Theory of Viscoelasticity, 2nd ed., ch. 1: Boltzmann superposition on the thick cylinders of fasteners.pressFit',
+    },
+  ],
+  requires: {
+    creep: {
+      accepts: 'must be the ratio to the compliance at loading: 1 at time 0, and a number at every time asked',
+      holds: ({ creep, times }) => Math.abs(creep(0) - 1) < 1e-6 && times.every((time) => Number.isFinite(creep(time))),
+    },
+  },
+  si: ({ pressure, pinShare, creep, times }) => {
+    // The pin stands to its boss as a bolt does to the layers it clamps.
+    const { clampLoads, lowest } = clampLoadOverTime.si({
+      clampLoad: 1,
+      elasticCompliance: pinShare,
+      creepingLayers: [{ compliance: 1 - pinShare, creep }],
+      embedding: 0,
+      retightenings: undefined,
+      times,
+    })
+    return { pressures: clampLoads.map((share) => pressure * share), lowest: pressure * lowest }
+  },
+})

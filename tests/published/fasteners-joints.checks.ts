@@ -1,0 +1,254 @@
+import {
+  boltCompliance,
+  boltFatigue,
+  boltStiffness,
+  coneHalfAngle,
+  frustumStiffness,
+  headBearing,
+  jointLoads,
+  jointReserves,
+  jointSlip,
+  loadFactor,
+  memberCompliance,
+  memberStiffnessFit,
+  metricThread,
+  nutBearingArea,
+  nutInPocket,
+  nutPocketWall,
+  nutPullThrough,
+  pocketRoof,
+  washerSpread,
+} from '../../src/fasteners/index.js'
+import type { Source } from '../../src/formula/index.js'
+import { type Check, published } from './harness.js'
+
+const book = (where: string): Source => ({ level: 'published', where })
+const memory = (where: string): Source => ({ level: 'memory', where })
+const hand = (where: string): Source => ({ level: 'computed', where })
+const shigley84: Source = { level: 'published', where: "Shigley's Mechanical Engineering Design, 9th ed., example 8-4" }
+const M = (size: Parameters<typeof metricThread>[0]) => metricThread(size)
+
+export const checks: Check[] = [
+  ...published(
+    boltStiffness,
+    {
+      what: '5/8-11 UNC',
+      given: { diameter: '0.625 in', stressArea: '0.226 in^2', modulus: '30 Mpsi', shankLength: '0.75 in', threadLength: '0.75 in' },
+      gives: '5.21 Mlbf/in',
+      source: shigley84,
+    },
+    {
+      what: 'M12, 45 mm grip',
+      given: { diameter: '12 mm', stressArea: '84.3 mm^2', modulus: '207 GPa', shankLength: '30 mm', threadLength: '15 mm' },
+      gives: '467.06 MN/m',
+      source: book('Shigley 8th ed. instructor solutions, problem 8-20 (prints 466.8; exact 467.06)'),
+    },
+  ),
+  ...published(frustumStiffness, {
+    what: '5/8 in, cast iron, half of the grip',
+    given: { modulus: '14 Mpsi', thickness: '0.75 in', narrowDiameter: '0.9375 in', holeDiameter: '0.625 in' },
+    gives: '17.9 Mlbf/in',
+    source: { ...shigley84, where: `${shigley84.where}: two equal frusta in series give 8.95 Mlbf/in` },
+  }),
+  ...published(memberCompliance, {
+    what: '5/8 in, cast iron',
+    given: {
+      layers: [{ thickness: '1.5 in', modulus: '14 Mpsi', outerDiameter: '5 in', holeDiameter: '0.625 in' }],
+      headBearing: '0.9375 in',
+      nutBearing: '0.9375 in',
+    },
+    gives: { compliance: '0.638e-9 m/N' },
+    source: { ...shigley84, where: `${shigley84.where}: member stiffness 8.95 Mlbf/in = 1.567e9 N/m` },
+  }),
+  ...published(memberStiffnessFit, {
+    what: '5/8 in, cast iron',
+    given: { modulus: '14 Mpsi', diameter: '0.625 in', grip: '1.5 in', material: 'castIron' },
+    gives: '8.81 Mlbf/in',
+    source: { ...shigley84, where: `${shigley84.where}: exponential fit of Wileman and others` },
+  }),
+  ...published(coneHalfAngle, {
+    what: 'nut, grip twice the head, boss twice the head',
+    given: { grip: '2 mm', bearingDiameter: '1 mm', outerDiameter: '2 mm', end: 'nut' },
+    gives: '25.0820 deg',
+    source: memory('VDI 2230: tan = 0.362 + 0.032 ln(beta/2) + 0.153 ln y; atan 0.4680515 by hand'),
+  }),
+  ...published(boltCompliance, {
+    what: 'M6 socket head, 10 mm shank, 5 mm thread, nut',
+    given: { thread: M('M6'), modulus: '200 GPa', shankLength: '10 mm', threadLength: '5 mm', head: 'socket', end: 'nut' },
+    gives: '4.8527e-9 m/N',
+    source: memory('VDI 2230 resilience; (2.4+10+2.4)/28.2743 + 8/17.8936 per 200 GPa, by hand: 0.52344 + 0.44709 over 200 kN/mm²'),
+  }),
+  ...published(loadFactor, {
+    what: '5.21 against 8.95 Mlbf/in',
+    given: { boltCompliance: [1 / 5.21, 'm/N'], memberCompliance: [1 / 8.95, 'm/N'] },
+    gives: '0.368 1',
+    source: shigley84,
+  }),
+  ...published(jointLoads, {
+    what: '14.4 kip preload, 6 kip load, C 0.368',
+    given: { clampLoad: '14.4 kip', externalLoad: '6 kip', loadFactor: 0.368 },
+    gives: { boltLoad: '16.608 kip', faceLoad: '10.608 kip', state: 'closed' },
+    source: hand('F_b = C P + F_i, by hand'),
+  }),
+  ...published(jointReserves, {
+    what: 'six bolts on 36 kip',
+    given: { clampLoad: '14.4 kip', externalLoad: '6 kip', loadFactor: 0.368, proofLoad: '19.21 kip' },
+    gives: { yieldReserve: '1.16 1', overloadReserve: '2.18 1', separationReserve: '3.80 1' },
+    source: shigley84,
+  }),
+  ...published(jointSlip, {
+    what: '10 kN, friction 0.15, two faces',
+    given: { faceLoad: '10 kN', friction: 0.15, faces: 2, shearForce: '2 kN' },
+    gives: { slipForce: '3 kN', reserve: '1.5 1', state: 'holds' },
+    within: '0.001 %',
+    source: hand('Coulomb friction, by hand'),
+  }),
+  ...published(boltFatigue, {
+    what: 'amplitude: C (P2 - P1)/(2 A)',
+    given: {
+      thread: { diameter: '6 mm', stressArea: '20.1 mm^2' },
+      largestLoad: '2010 N',
+      smallestLoad: '0 N',
+      clampLoad: '10 kN',
+      loadFactor: 0.4,
+    },
+    gives: { amplitude: '20 MPa', state: 'closed' },
+    within: '0.001 %',
+    source: hand('0.4 · 2010 / (2 · 20.1), by hand'),
+  }),
+  ...published(headBearing, {
+    what: 'M4 washer on a medium hole',
+    given: { force: '477 N', bearingDiameter: '9 mm', holeDiameter: '4.5 mm', allowablePressure: '20 MPa' },
+    gives: { area: '47.7 mm^2' },
+    source: hand('ring area, by hand'),
+  }),
+  ...published(washerSpread, {
+    what: '0.8 mm washer under 6.53 mm',
+    given: { headBearing: '6.53 mm', thickness: '0.8 mm', outerDiameter: '9 mm' },
+    gives: '8.13 mm',
+    within: '1e-6 mm',
+    source: { level: 'commonPractice', where: '45 degree spread through a washer' },
+  }),
+  ...published(
+    nutBearingArea,
+    {
+      what: 'M4',
+      given: { acrossFlats: '7 mm', bearingDiameter: '5.9 mm', holeDiameter: '4.5 mm' },
+      gives: { ringArea: '11.4 mm^2', hexagonArea: '26.5 mm^2' },
+      source: hand('ring and hexagon less the hole, by hand'),
+    },
+    {
+      what: 'M6',
+      given: { acrossFlats: '10 mm', bearingDiameter: '8.9 mm', holeDiameter: '6.6 mm' },
+      gives: { ringArea: '28.0 mm^2', hexagonArea: '52.4 mm^2' },
+      source: hand('ring and hexagon less the hole, by hand'),
+    },
+  ),
+  ...published(
+    nutInPocket,
+    {
+      what: 'six flats: 6T/(s² m) and 4T/(s² m)',
+      given: { torque: '1 N m', acrossFlats: '7 mm', height: '3 mm', flats: 6, clearance: '0 mm', compressiveStrength: '60 MPa' },
+      gives: { cornerPressure: '40.816 MPa', plasticPressure: '27.211 MPa', state: 'held' },
+      source: hand('moment of triangular and of uniform pressure on half of each flat, by hand'),
+    },
+    {
+      what: 'two flats: 18T/(s² m)',
+      given: { torque: '1 N m', acrossFlats: '7 mm', height: '3 mm', flats: 2, clearance: '0 mm', compressiveStrength: '60 MPa' },
+      gives: { cornerPressure: '122.449 MPa', state: 'roundsOut' },
+      source: hand('moment of triangular pressure on half of each flat, by hand'),
+    },
+  ),
+  ...published(nutPocketWall, {
+    what: 'M4 nut, 1 N m, 3 mm wall',
+    given: { torque: '1 N m', acrossFlats: '7 mm', height: '3 mm', wall: '3 mm' },
+    gives: { meanPressure: '10.204 MPa', wallTension: '11.905 MPa' },
+    source: hand('mean pressure of six flats, thin ring, by hand'),
+  }),
+  ...published(nutPullThrough, {
+    what: 'six sides under 3 mm',
+    given: { force: '1 kN', acrossFlats: '7 mm', cover: '3 mm', sides: 'six', shearStrength: '20 MPa' },
+    gives: { area: '72.746 mm^2', pullThroughForce: '1454.9 N' },
+    source: hand('2√3 s times cover, by hand'),
+  }),
+  ...published(pocketRoof, {
+    what: 'edge of a clamped plate under a small central load',
+    given: { force: '100 N', supportDiameter: '100 mm', loadDiameter: '0.1 mm', thickness: '2 mm' },
+    gives: { edgeStress: '11.94 MPa' },
+    source: hand('clamped circular plate, point load: 3F/(2π t²) at the edge, Timoshenko & Woinowsky-Krieger (from memory)'),
+  }),
+  ...published(pocketRoof, {
+    what: 'clamped plate 20 mm, loaded over 10 mm',
+    given: { force: '100 N', supportDiameter: '20 mm', loadDiameter: '10 mm', thickness: '3 mm', poissonRatio: 0.3 },
+    // 6/9 × 100/(4π) × 7/8 and × 1.3 × (ln 2 + 1/16).
+    gives: { edgeStress: '4.6420 MPa', middleStress: '5.2115 MPa' },
+    source: memory('Timoshenko & Woinowsky-Krieger, section 19: clamped plate loaded over a central circle; by hand'),
+  }),
+  ...published(coneHalfAngle, {
+    what: 'tapped, grip twice the head, boss twice the head',
+    given: { grip: '2 mm', bearingDiameter: '1 mm', outerDiameter: '2 mm', end: 'tapped' },
+    gives: '26.1413 deg',
+    source: memory('VDI 2230: tan = 0.348 + 0.013 ln(beta) + 0.193 ln y; by hand'),
+  }),
+  ...published(boltCompliance, {
+    what: 'M4 hexagon head, 6 mm thread, tapped in 70 GPa',
+    given: {
+      thread: M('M4'),
+      modulus: '200 GPa',
+      shankLength: '0 mm',
+      threadLength: '6 mm',
+      head: 'hexagon',
+      end: 'tapped',
+      tappedModulus: '70 GPa',
+    },
+    gives: '7.4579e-9 m/N',
+    source: memory('VDI 2230 resilience; by hand: 2/(200 × 12.5664) + 8/(200 × 7.7496) + 1.32/(70 × 12.5664) mm/kN'),
+  }),
+  ...published(boltStiffness, {
+    what: 'M4 thread through 13.6 mm of grip, 205 GPa',
+    given: { diameter: '4 mm', stressArea: '8.7787 mm^2', modulus: '205 GPa', shankLength: '0 mm', threadLength: '13.6 mm' },
+    gives: '132.3 kN/mm',
+    source: hand('A E/l, by hand'),
+  }),
+  ...published(memberCompliance, {
+    what: '12 mm of PETG between washers of 9 mm: two frusta of 16.40 kN/mm in all',
+    given: {
+      layers: [{ thickness: '12 mm', modulus: '2 GPa', outerDiameter: '40 mm', holeDiameter: '4 mm' }],
+      headBearing: '9 mm',
+      nutBearing: '9 mm',
+    },
+    // 1/16.40 kN/mm.
+    gives: { compliance: '6.096e-8 m/N' },
+    source: hand('0.5774 π E d/(2 ln …) by hand, Shigley 9th ed., eq. 8-20'),
+  }),
+  ...published(loadFactor, {
+    what: 'clamped polymer: 132.3 against 16.40 kN/mm',
+    given: { boltCompliance: [1 / 132.3, 'm/N'], memberCompliance: [1 / 16.4, 'm/N'] },
+    gives: '0.890 1',
+    source: hand('132.3/(132.3 + 16.4), by hand'),
+  }),
+  ...published(memberCompliance, {
+    what: 'a spacer of 10 mm on a wide plate: the cone goes on from 10 mm',
+    given: {
+      layers: [
+        { thickness: '20 mm', modulus: '70 GPa', outerDiameter: '10 mm', holeDiameter: '4.5 mm' },
+        { thickness: '5 mm', modulus: '2 GPa', outerDiameter: '60 mm', holeDiameter: '4.5 mm' },
+      ],
+      headBearing: '7 mm',
+      nutBearing: '7 mm',
+      end: 'tapped',
+    },
+    gives: { layerCompliances: ['4.9433e-9 m/N' as never, '2.3434e-8 m/N' as never] },
+    source: hand('cone from 7 to 10 mm, sleeve of 10 mm, cone from 10 mm, each by hand'),
+  }),
+  ...published(memberCompliance, {
+    what: 'a nut wider than the head: the cones meet nearer to the head',
+    given: {
+      layers: [{ thickness: '10 mm', modulus: '2 GPa', outerDiameter: '60 mm', holeDiameter: '4.5 mm' }],
+      headBearing: '7 mm',
+      nutBearing: '10 mm',
+    },
+    gives: { compliance: '7.2893e-8 m/N' as never },
+    source: { level: 'referenceLibrary', where: 'scipy integrate.quad of 1/(E A(z)), A from the narrower of both cones at each depth' },
+  }),
+]
