@@ -4,6 +4,7 @@ import type { ChainJointSi } from './chain-kernel.js'
 import { ChainKernel } from './chain-kernel.js'
 import { alignZ, compose, IDENTITY, inverse, linkIn, shift, turnX, turnZ } from './frames.js'
 import { LINK, linkSi } from './leg-dynamics.js'
+import { determinant3, dot3 } from './matrix3.js'
 import { noDirection, xyz } from './vectors.js'
 
 const ROTATION = { list: { list: 'ratio', least: 3 }, least: 3, optional: true } as const
@@ -69,21 +70,23 @@ export interface DenavitHartenbergChain extends Given<typeof TABLE> {}
 const STANDARD_GRAVITY = [0, 0, -9.80665] as const
 const NO_LINK = /* @__PURE__ */ new Float64Array(10)
 
-type ReadFrame = Si<typeof FRAME>
-const frameSi = (where: string, path: string, { position, rotation }: ReadFrame): number[] => {
-  const R = rotation?.flat() ?? [1, 0, 0, 0, 1, 0, 0, 0, 1]
+/** Nine numbers of a rotation given as rows, or an `InputError`. @internal */
+export function rotationSi(where: string, path: string, rows: readonly (readonly number[])[]): number[] {
+  const R = rows.flat()
   const proper =
-    R.length === 9 &&
-    [0, 1, 2].every((i) =>
-      [0, 1, 2].every(
-        (j) => Math.abs(R[3 * i]! * R[3 * j]! + R[3 * i + 1]! * R[3 * j + 1]! + R[3 * i + 2]! * R[3 * j + 2]! - +(i === j)) < 1e-9,
-      ),
-    ) &&
-    R[0]! * (R[4]! * R[8]! - R[5]! * R[7]!) - R[1]! * (R[3]! * R[8]! - R[5]! * R[6]!) + R[2]! * (R[3]! * R[7]! - R[4]! * R[6]!) > 0
-  if (!proper)
-    throw new InputError(where, [{ path: `${path}.rotation`, given: 'another matrix', accepts: 'must be the three rows of a rotation' }])
-  return [...R, position.x, position.y, position.z]
+    rows.length === 3 &&
+    rows.every((row, i) => row.length === 3 && rows.every((other, j) => Math.abs(dot3(row, other) - +(i === j)) < 1e-9)) &&
+    determinant3(R) > 0
+  if (!proper) throw new InputError(where, [{ path, given: 'another matrix', accepts: 'must be the three rows of a rotation' }])
+  return R
 }
+
+const frameSi = (where: string, path: string, { position, rotation }: Si<typeof FRAME>): number[] => [
+  ...(rotation === undefined ? [1, 0, 0, 0, 1, 0, 0, 0, 1] : rotationSi(where, `${path}.rotation`, rotation)),
+  position.x,
+  position.y,
+  position.z,
+]
 
 function finish(
   where: string,
@@ -136,7 +139,7 @@ export function kernelFromScrews(given: ScrewChain): ChainKernel {
       sliding: spec.screws[i]!.type === 'sliding',
       pitch: spec.screws[i]!.pitch,
       frame: compose(inverse(i === 0 ? IDENTITY : frames[i - 1]!), frame),
-      link: link === undefined ? NO_LINK : linkIn(inverse(frame), linkSi(link)),
+      link: link === undefined ? NO_LINK : linkIn(inverse(frame), linkSi(where, `links[${i}]`, link)),
     }
   })
   const tool = frameSi(where, 'tool', spec.tool)
@@ -157,7 +160,7 @@ export function kernelFromTable(given: DenavitHartenbergChain): ChainKernel {
     joints.push({
       sliding: type === 'sliding',
       frame: standard ? compose(before, own) : compose(before, compose(across, own)),
-      link: link === undefined ? NO_LINK : linkIn(standard ? across : IDENTITY, linkSi(link)),
+      link: link === undefined ? NO_LINK : linkIn(standard ? across : IDENTITY, linkSi(where, `links[${i}]`, link)),
     })
     before = standard ? across : IDENTITY
   })

@@ -41,6 +41,7 @@ export class ChainKernel {
   private readonly zero: Float64Array
   private readonly unit: Float64Array
   private readonly column: Float64Array
+  private readonly push = new Float64Array(6)
 
   constructor(
     joints: readonly ChainJointSi[],
@@ -67,7 +68,7 @@ export class ChainKernel {
     this.loads = new Float64Array(6 * (n + 1))
     this.zero = new Float64Array(n)
     this.unit = new Float64Array(n)
-    this.column = new Float64Array(n)
+    this.column = new Float64Array(Math.max(3, n))
   }
 
   /** Frame of the tool in the base (12 numbers: rotation row-major, position). */
@@ -83,15 +84,13 @@ export class ChainKernel {
    */
   jacobianInto(out: Float64Array, offset: number, q: ArrayLike<number>): void {
     this.follow(q)
-    const end = 12 * this.joints + 9
-    const { frames } = this
-    this.columnsInto(out, offset, frames[end]!, frames[end + 1]!, frames[end + 2]!)
+    this.columnsInto(out, offset, 12 * this.joints + 9)
   }
 
   /** Space Jacobian, row-major 6 × n: the velocity rows are those of the point of the tool's body that is passing the base's origin. */
   spaceJacobianInto(out: Float64Array, offset: number, q: ArrayLike<number>): void {
     this.follow(q)
-    this.columnsInto(out, offset, 0, 0, 0)
+    this.columnsInto(out, offset, -1)
   }
 
   /** Body Jacobian, row-major 6 × n: the twist of the tool in the tool's own axes. */
@@ -101,7 +100,7 @@ export class ChainKernel {
     const R = 12 * n
     const { frames } = this
     for (let j = 0; j < n; j++) {
-      for (const row of [0, 3]) {
+      for (let row = 0; row <= 3; row += 3) {
         const x = out[offset + row * n + j]!
         const y = out[offset + (row + 1) * n + j]!
         const z = out[offset + (row + 2) * n + j]!
@@ -138,7 +137,7 @@ export class ChainKernel {
 
   /** Potential energy of the bodies' weight, J, zero at the base's origin. */
   potentialEnergy(q: ArrayLike<number>): number {
-    const c = this.column.length >= 3 ? this.column : new Float64Array(3)
+    const c = this.column
     const mass = this.centreOfMassInto(c, 0, q)
     return mass * (this.lift[0]! * c[0]! + this.lift[1]! * c[1]! + this.lift[2]! * c[2]!)
   }
@@ -155,19 +154,17 @@ export class ChainKernel {
     a: ArrayLike<number>,
     toolPush?: ArrayLike<number>,
   ): void {
-    const { lift } = this
-    this.inwardInto(out, offset, q, w, a, lift[0]!, lift[1]!, lift[2]!, toolPush)
+    this.inwardInto(out, offset, q, w, a, true, toolPush)
   }
 
   /** Torques that hold the bodies' weight (n numbers). */
   gravityInto(out: Float64Array, offset: number, q: ArrayLike<number>): void {
-    const { lift } = this
-    this.inwardInto(out, offset, q, this.zero, this.zero, lift[0]!, lift[1]!, lift[2]!, undefined)
+    this.inwardInto(out, offset, q, this.zero, this.zero, true, undefined)
   }
 
   /** Torques of the rates alone, centrifugal and Coriolis (n numbers). */
   coriolisInto(out: Float64Array, offset: number, q: ArrayLike<number>, w: ArrayLike<number>): void {
-    this.inwardInto(out, offset, q, w, this.zero, 0, 0, 0, undefined)
+    this.inwardInto(out, offset, q, w, this.zero, false, undefined)
   }
 
   /** Mass matrix with rotors, row-major n², made exactly symmetric. */
@@ -177,7 +174,7 @@ export class ChainKernel {
     for (let j = 0; j < n; j++) {
       unit.fill(0)
       unit[j] = 1
-      this.inwardInto(column, 0, q, this.zero, unit, 0, 0, 0, undefined)
+      this.inwardInto(column, 0, q, this.zero, unit, false, undefined)
       for (let i = j; i < n; i++) {
         out[offset + i * n + j] = column[i]!
         out[offset + j * n + i] = column[i]!
@@ -189,7 +186,7 @@ export class ChainKernel {
   kineticEnergy(q: ArrayLike<number>, w: ArrayLike<number>): number {
     const { column } = this
     // With no gravity and no rates, the torque of an acceleration equal to the rates is M w.
-    this.inwardInto(column, 0, q, this.zero, w, 0, 0, 0, undefined)
+    this.inwardInto(column, 0, q, this.zero, w, false, undefined)
     let sum = 0
     for (let i = 0; i < this.joints; i++) sum += column[i]! * w[i]!
     return 0.5 * sum
@@ -247,10 +244,13 @@ export class ChainKernel {
     }
   }
 
-  /** Columns of the Jacobian for the point of the last body that is at x, y, z of the base. */
-  private columnsInto(out: Float64Array, offset: number, x: number, y: number, z: number): void {
+  /** Columns of the Jacobian for the point of the last body whose place stands at `point` in the frames; −1 for the base's origin. */
+  private columnsInto(out: Float64Array, offset: number, point: number): void {
     const n = this.joints
     const { frames, sliding, travel } = this
+    const x = point < 0 ? 0 : frames[point]!
+    const y = point < 0 ? 0 : frames[point + 1]!
+    const z = point < 0 ? 0 : frames[point + 2]!
     for (let j = 0; j < n; j++) {
       const f = 12 * j
       const h = travel[j]!
@@ -277,18 +277,14 @@ export class ChainKernel {
     q: ArrayLike<number>,
     w: ArrayLike<number>,
     a: ArrayLike<number>,
-    liftX: number,
-    liftY: number,
-    liftZ: number,
+    weighs: boolean,
     toolPush: ArrayLike<number> | undefined,
   ): void {
     this.turnTo(q)
     const n = this.joints
     const { turn, place, links, motion, loads, sliding, travel } = this
     motion[0] = motion[1] = motion[2] = motion[3] = motion[4] = motion[5] = 0
-    motion[6] = liftX
-    motion[7] = liftY
-    motion[8] = liftZ
+    for (let k = 0; k < 3; k++) motion[6 + k] = weighs ? this.lift[k]! : 0
     for (let i = 0; i < n; i++) {
       const from = 9 * i
       const t = 9 * i
@@ -374,20 +370,13 @@ export class ChainKernel {
       loads[at + 5] = fz
     }
     if (toolPush !== undefined) {
-      const { tool } = this
-      const [mx, my, mz, fx, fy, fz] = toolPush as unknown as [number, number, number, number, number, number]
-      this.addLoad(n - 1, tool, 0, tool[9]!, tool[10]!, tool[11]!, mx, my, mz, fx, fy, fz)
+      const { tool, push } = this
+      for (let k = 0; k < 6; k++) push[k] = toolPush[k]!
+      this.addLoad(n - 1, tool, 0, tool, 9, push, 0)
     }
     for (let i = n - 1; i >= 0; i--) {
-      const at = 6 * i
-      const mx = loads[at]!
-      const my = loads[at + 1]!
-      const mz = loads[at + 2]!
-      const fx = loads[at + 3]!
-      const fy = loads[at + 4]!
-      const fz = loads[at + 5]!
-      out[offset + i] = (sliding[i] === 1 ? 0 : mz) + travel[i]! * fz
-      if (i > 0) this.addLoad(i - 1, turn, 9 * i, place[3 * i]!, place[3 * i + 1]!, place[3 * i + 2]!, mx, my, mz, fx, fy, fz)
+      out[offset + i] = (sliding[i] === 1 ? 0 : loads[6 * i + 2]!) + travel[i]! * loads[6 * i + 5]!
+      if (i > 0) this.addLoad(i - 1, turn, 9 * i, place, 3 * i, loads, 6 * i)
     }
     const { rotor } = this
     if (this.rotorDiagonal) for (let i = 0; i < n; i++) out[offset + i] = out[offset + i]! + rotor[i * (n + 1)]! * a[i]!
@@ -399,22 +388,21 @@ export class ChainKernel {
       }
   }
 
-  /** Adds a moment and force, given in a frame turned by R and placed at p of body i, to the load of body i. */
-  private addLoad(
-    i: number,
-    R: Float64Array,
-    r: number,
-    px: number,
-    py: number,
-    pz: number,
-    mx: number,
-    my: number,
-    mz: number,
-    fx: number,
-    fy: number,
-    fz: number,
-  ): void {
+  /**
+   * Adds a moment and force (6 numbers at `f` of `from`), given in a frame turned by R (at `r`) and placed at P (at `p`) of body i, to the load of body i.
+   * Buffers and places in them: numbers passed one by one would each be put on the heap.
+   */
+  private addLoad(i: number, R: Float64Array, r: number, P: Float64Array, p: number, from: Float64Array, f: number): void {
     const { loads } = this
+    const mx = from[f]!
+    const my = from[f + 1]!
+    const mz = from[f + 2]!
+    const fx = from[f + 3]!
+    const fy = from[f + 4]!
+    const fz = from[f + 5]!
+    const px = P[p]!
+    const py = P[p + 1]!
+    const pz = P[p + 2]!
     const gx = R[r]! * fx + R[r + 1]! * fy + R[r + 2]! * fz
     const gy = R[r + 3]! * fx + R[r + 4]! * fy + R[r + 5]! * fz
     const gz = R[r + 6]! * fx + R[r + 7]! * fy + R[r + 8]! * fz

@@ -1,10 +1,11 @@
 import { type Given, type Inputs, readInputs } from '../formula/index.js'
 import { luFactor, luSolve } from '../numeric/index.js'
-import { type In, InputError, type Issue, Quantity, quantity } from '../units/index.js'
-import { type DenavitHartenbergChain, kernelFromScrews, kernelFromTable, type ScrewChain } from './chain-build.js'
+import { type In, InputError, type Issue, Quantity, quantity, show } from '../units/index.js'
+import { type DenavitHartenbergChain, kernelFromScrews, kernelFromTable, rotationSi, type ScrewChain } from './chain-build.js'
 import { dampedInverse } from './chain-inverse.js'
 import type { ChainKernel } from './chain-kernel.js'
-import { invert3, quadratic3, unit3 } from './matrix3.js'
+import { type EffectiveMass, effectiveMassOf } from './leg-dynamics.js'
+import { unit3 } from './matrix3.js'
 import { noDirection, rowsOf, type Vector3, vectorOf, xyz } from './vectors.js'
 
 /** Joint values as a caller gives them, one a joint: an angle where it turns, a length where it slides. */
@@ -32,7 +33,7 @@ const INVERSE = {
 
 /** A pose to be reached. */
 export interface InverseTarget extends Given<typeof INVERSE> {
-  /** Where the search starts. */
+  /** Where the search starts; brought within the limits. */
   readonly seed: GivenJointValues
   /** Lowest and highest value of each joint; left out, none. */
   readonly limits?: readonly { readonly lowest: In<'angle'> | In<'length'>; readonly highest: In<'angle'> | In<'length'> }[]
@@ -131,10 +132,7 @@ export class SerialChain {
    * What a push on the tool's origin has to accelerate, along a direction: `free` when it may also move across the push, `constrained` when it is
    * guided along the direction. Neither exists (`undefined`) where a joint moves no mass, the guided one where the chain cannot move the tool in three independent directions.
    */
-  effectiveMass(
-    values: GivenJointValues,
-    direction: Given<ReturnType<typeof xyz<'ratio'>>>,
-  ): { readonly free: Quantity<'mass'> | undefined; readonly constrained: Quantity<'mass'> | undefined } {
+  effectiveMass(values: GivenJointValues, direction: Given<ReturnType<typeof xyz<'ratio'>>>): EffectiveMass {
     const where = 'kinematics.serialChain.effectiveMass'
     const { x, y, z } = readInputs(where, xyz('ratio'), direction)
     const u = unit3([x, y, z])
@@ -159,12 +157,7 @@ export class SerialChain {
         mobility[3 * row + k] = sum
       }
     }
-    const along = quadratic3(mobility, u)
-    const inertia = new Float64Array(9)
-    return {
-      free: along > 1e-14 * Math.max(...mobility.map(Math.abs)) ? new Quantity(1 / along, 'mass') : undefined,
-      constrained: invert3(inertia, mobility) ? new Quantity(quadratic3(inertia, u), 'mass') : undefined,
-    }
+    return effectiveMassOf(mobility, u)
   }
 
   /**
@@ -182,6 +175,14 @@ export class SerialChain {
     const { seed, limits, ...rest } = target
     const spec = readInputs(where, INVERSE, rest)
     const n = this.si.joints
+    if (limits !== undefined && (!Array.isArray(limits) || limits.length !== n))
+      throw new InputError(where, [
+        {
+          path: 'limits',
+          given: Array.isArray(limits) ? `${limits.length} limits` : show(limits),
+          accepts: `must be one for each of the ${n} joints`,
+        },
+      ])
     const ends = (end: 'lowest' | 'highest', none: number) =>
       limits === undefined
         ? new Float64Array(n).fill(none)
@@ -195,7 +196,7 @@ export class SerialChain {
       ])
     const found = dampedInverse(this.si, {
       position: [spec.position.x, spec.position.y, spec.position.z],
-      rotation: spec.rotation?.flat(),
+      rotation: spec.rotation === undefined ? undefined : rotationSi(where, 'rotation', spec.rotation),
       lengthPerRadian: spec.lengthPerRadian,
       seed: this.values('inverse', seed, 'seed'),
       lowest,
@@ -235,9 +236,9 @@ export class SerialChain {
 
   private numbers(method: string, path: string, given: readonly number[]): Float64Array {
     const n = this.si.joints
-    if (given.length !== n || !given.every(Number.isFinite))
+    if (!Array.isArray(given) || given.length !== n || !given.every(Number.isFinite))
       throw new InputError(`kinematics.serialChain.${method}`, [
-        { path, given: `[${given.join(', ')}]`, accepts: `must be ${n} finite numbers, one a joint, in SI units` },
+        { path, given: show(given), accepts: `must be ${n} finite numbers, one a joint, in SI units` },
       ])
     return Float64Array.from(given)
   }

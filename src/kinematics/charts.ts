@@ -2,8 +2,9 @@ import { type Chart, lineChart, pointChart, type Series } from '../chart/index.j
 import type { FootPath } from './foot-path.js'
 import type { ThreeJointLeg } from './leg.js'
 import { nearestReachable } from './leg-nearest.js'
-import type { Demand, MotorDemand, Walkable } from './stride-demand.js'
-import { legPlaneOutlineSi } from './workspace.js'
+import type { Demand, MotorDemand } from './motor-demand.js'
+import type { Walkable } from './stride-demand.js'
+import { legPlaneOutlineSi } from './workspace-section.js'
 
 const MM = 1000
 

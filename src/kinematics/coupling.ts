@@ -1,22 +1,14 @@
-import { type Given, type Inputs, NoResultError, readInputs, type Si } from '../formula/index.js'
+import { type Given, type Inputs, NoResultError, readInputs } from '../formula/index.js'
 import { InputError, type Kind, Quantity } from '../units/index.js'
-import { crankFromRocker, type FourBarSi, rockerFromCrank } from './four-bar.js'
+import { FOUR_BAR_KNEE, type FourBarKnee, fourBarKnee } from './four-bar-knee.js'
 import type { LimitsSi } from './leg-nearest.js'
 import { type PerJoint, perJoint, perJointOf } from './vectors.js'
 
-const LENGTHS = {
-  ground: { kind: 'length', above: 0 },
-  crank: { kind: 'length', above: 0 },
-  coupler: { kind: 'length', above: 0 },
-  rocker: { kind: 'length', above: 0 },
-  rockerAngleAtStraightKnee: 'angle',
-  crankAngleAtStraightKnee: 'angle',
-} as const satisfies Inputs
 const SPECIFICATION = {
   knee: { oneOf: ['motorAtKnee', 'cordFromHip', 'parallelogram', 'fourBar'] },
   ratio: { kind: 'ratio', optional: true },
   motorOn: { oneOf: ['body', 'thigh'], default: 'body' },
-  fourBar: { fields: LENGTHS, optional: true },
+  fourBar: { fields: FOUR_BAR_KNEE, optional: true },
 } as const satisfies Inputs
 
 /**
@@ -29,34 +21,26 @@ const SPECIFICATION = {
  * - `fourBar`: a crank on the hip axis, a coupler and a rocker on the shank, with its fixed pivots on the thigh. Angles are taken from the direction
  *   hip to knee, right-handed about +y; `crankAngleAtStraightKnee` need only be near enough to choose between the two ways to assemble.
  *
- * `motorOn` says what the knee's motor is bolted to: the body (then the drum's angle adds to the hip's), or the thigh.
+ * `motorOn` says what the knee's motor is bolted to: the body (then the drum's angle adds to the hip's), or the thigh (as always with `motorAtKnee`).
  */
 export interface CouplingSpecification extends Given<typeof SPECIFICATION> {}
-
-/** What the knee's drum turns by for a knee angle, and its first two derivatives; NaN where a four-bar does not assemble. */
-interface KneeLaw {
-  readonly travel: (knee: number) => number
-  readonly ratio: (knee: number) => number
-  readonly ratioRate: (knee: number) => number
-  /** The knee angle of a travel. */
-  readonly inverse: (travel: number) => number
-}
 
 /**
  * The tie between joint space and actuator space: drum angles φ1 = q1, φ2 = q2, φ3 = e q2 + f(q3), with e = 1 for a knee motor on the body.
  * Immutable. Methods ending in `Into` work on plain SI numbers. Where a four-bar does not assemble they throw a `NoResultError`; ask `assemblesAt` first.
  */
 export class DriveCoupling {
+  /** Whether the ratio of the knee's drive is the same at all angles. */
+  readonly constantRatio: boolean
   private readonly carried: number
 
   /** @internal Use `driveCoupling`. */
   constructor(
-    private readonly law: KneeLaw,
+    private readonly drive: number | FourBarKnee,
     onBody: boolean,
-    /** Whether the ratio of the knee's drive is the same at all angles. */
-    readonly constantRatio: boolean,
   ) {
     this.carried = onBody ? 1 : 0
+    this.constantRatio = typeof drive === 'number'
   }
 
   /** Actuator angles from joint angles. */
@@ -92,12 +76,12 @@ export class DriveCoupling {
 
   /** Whether the knee's drive can stand at a knee angle (SI); only a four-bar may not. */
   assemblesAt(knee: number): boolean {
-    return Number.isFinite(this.law.ratio(knee))
+    return typeof this.drive === 'number' || Number.isFinite(this.drive.ratio(knee))
   }
 
   /** Ratio of the knee's drive at a knee angle: actuator travel over knee travel (SI numbers). */
   kneeRatio(knee: number): number {
-    return this.finite(this.law.ratio(knee), knee)
+    return this.ratioAt([0, 0, knee])
   }
 
   /** The matrix A of φ̇ = A q̇ at a pose, row-major (9 numbers). */
@@ -106,22 +90,23 @@ export class DriveCoupling {
     out[offset] = 1
     out[offset + 4] = 1
     out[offset + 7] = this.carried
-    out[offset + 8] = this.kneeRatio(q[2]!)
+    out[offset + 8] = this.ratioAt(q)
   }
 
   /** Actuator angles from joint angles, SI (3 numbers). */
   actuatorAnglesInto(out: Float64Array, offset: number, q: ArrayLike<number>): void {
     const q2 = q[1]!
     out[offset] = q[0]!
-    out[offset + 2] = this.carried * q2 + this.finite(this.law.travel(q[2]!), q[2]!)
+    out[offset + 2] = this.carried * q2 + this.travelAt(q)
     out[offset + 1] = q2
   }
 
-  /** Joint angles from actuator angles, SI (3 numbers). */
+  /** Joint angles from actuator angles, SI (3 numbers). Of two knee angles of one crank angle, the one on the straight knee's side of the dead point. */
   jointAnglesInto(out: Float64Array, offset: number, actuators: ArrayLike<number>): void {
     const phi2 = actuators[1]!
     out[offset] = actuators[0]!
-    out[offset + 2] = this.finite(this.law.inverse(actuators[2]! - this.carried * phi2), actuators[2]!)
+    const travel = actuators[2]! - this.carried * phi2
+    out[offset + 2] = typeof this.drive === 'number' ? travel / this.drive : this.finite(this.drive.inverse(travel), actuators)
     out[offset + 1] = phi2
   }
 
@@ -129,7 +114,7 @@ export class DriveCoupling {
   actuatorRatesInto(out: Float64Array, offset: number, q: ArrayLike<number>, rates: ArrayLike<number>): void {
     const w2 = rates[1]!
     out[offset] = rates[0]!
-    out[offset + 2] = this.carried * w2 + this.kneeRatio(q[2]!) * rates[2]!
+    out[offset + 2] = this.carried * w2 + this.ratioAt(q) * rates[2]!
     out[offset + 1] = w2
   }
 
@@ -137,7 +122,7 @@ export class DriveCoupling {
   jointRatesInto(out: Float64Array, offset: number, q: ArrayLike<number>, actuators: ArrayLike<number>): void {
     const w2 = actuators[1]!
     out[offset] = actuators[0]!
-    out[offset + 2] = (actuators[2]! - this.carried * w2) / this.kneeRatio(q[2]!)
+    out[offset + 2] = (actuators[2]! - this.carried * w2) / this.ratioAt(q)
     out[offset + 1] = w2
   }
 
@@ -152,13 +137,14 @@ export class DriveCoupling {
     const a2 = accelerations[1]!
     const w3 = rates[2]!
     out[offset] = accelerations[0]!
-    out[offset + 2] = this.carried * a2 + this.kneeRatio(q[2]!) * accelerations[2]! + this.law.ratioRate(q[2]!) * w3 * w3
+    const ratioRate = typeof this.drive === 'number' ? 0 : this.drive.ratioRate(q[2]!)
+    out[offset + 2] = this.carried * a2 + this.ratioAt(q) * accelerations[2]! + ratioRate * w3 * w3
     out[offset + 1] = a2
   }
 
   /** Actuator torques from joint torques, SI (3 numbers): τφ = A⁻ᵀ τq. */
   actuatorTorquesInto(out: Float64Array, offset: number, q: ArrayLike<number>, joints: ArrayLike<number>): void {
-    const knee = joints[2]! / this.kneeRatio(q[2]!)
+    const knee = joints[2]! / this.ratioAt(q)
     out[offset] = joints[0]!
     out[offset + 1] = joints[1]! - this.carried * knee
     out[offset + 2] = knee
@@ -169,7 +155,7 @@ export class DriveCoupling {
     const knee = actuators[2]!
     out[offset] = actuators[0]!
     out[offset + 1] = actuators[1]! + this.carried * knee
-    out[offset + 2] = this.kneeRatio(q[2]!) * knee
+    out[offset + 2] = this.ratioAt(q) * knee
   }
 
   /**
@@ -178,7 +164,7 @@ export class DriveCoupling {
    */
   jointMatrixInto(out: Float64Array, offset: number, q: ArrayLike<number>, diagonal: ArrayLike<number>): void {
     const e = this.carried
-    const n = this.kneeRatio(q[2]!)
+    const n = this.ratioAt(q)
     const knee = diagonal[2]!
     out.fill(0, offset, offset + 9)
     out[offset] = diagonal[0]!
@@ -191,7 +177,8 @@ export class DriveCoupling {
   /**
    * What joint limits become for the actuators: the corners of hip and knee limits in actuator space (a parallelogram for a constant ratio; the knee's
    * edge bends with a four-bar), and the range each actuator must turn over.
-   * Throws an `InputError` when hip or knee has no limits.
+   * Throws an `InputError` when hip or knee has no limits, or where a four-bar comes apart or passes a dead point between the knee's: no torque of the
+   * crank moves the knee there.
    */
   actuatorLimits(limits: LimitsSi): {
     readonly corners: readonly { readonly hip: Quantity<'angle'>; readonly knee: Quantity<'angle'> }[]
@@ -202,6 +189,17 @@ export class DriveCoupling {
       throw new InputError('kinematics.driveCoupling.actuatorLimits', [
         { path: 'limits', given: 'no limits', accepts: 'hip and knee need limits' },
       ])
+    for (let i = 0; i <= LIMIT_STEPS && typeof this.drive !== 'number'; i++) {
+      const knee = low3 + ((high3 - low3) * i) / LIMIT_STEPS
+      if (!(this.drive.ratio(knee) * this.drive.ratio(0) > 0))
+        throw new InputError('kinematics.driveCoupling.actuatorLimits', [
+          {
+            path: 'limits',
+            given: `a knee from ${new Quantity(low3, 'angle')} to ${new Quantity(high3, 'angle')}`,
+            accepts: `the four-bar does not drive the knee at ${new Quantity(knee, 'angle')}: it is past a dead point or apart`,
+          },
+        ])
+    }
     const out = new Float64Array(3)
     const angle = (x: number) => new Quantity(x, 'angle')
     const corners = [
@@ -217,10 +215,19 @@ export class DriveCoupling {
     return { corners, kneeActuator: { lowest: angle(Math.min(...knees)), highest: angle(Math.max(...knees)) } }
   }
 
-  private finite(x: number, knee: number): number {
+  // Poses are passed whole: a number passed by itself may be put on the heap.
+  private ratioAt(q: ArrayLike<number>): number {
+    return typeof this.drive === 'number' ? this.drive : this.finite(this.drive.ratio(q[2]!), q)
+  }
+
+  private travelAt(q: ArrayLike<number>): number {
+    return typeof this.drive === 'number' ? this.drive * q[2]! : this.finite(this.drive.travel(q[2]!), q)
+  }
+
+  private finite(x: number, at: ArrayLike<number>): number {
     if (Number.isFinite(x)) return x
     throw new NoResultError(
-      `kinematics.driveCoupling: the four-bar does not assemble at a knee (or knee drum) angle of ${new Quantity(knee, 'angle')}`,
+      `kinematics.driveCoupling: the four-bar does not assemble at a knee (or knee drum) angle of ${new Quantity(at[2]!, 'angle')}`,
     )
   }
 
@@ -249,6 +256,9 @@ export class DriveCoupling {
   }
 }
 
+/** Steps of a four-bar knee's range in the search for a dead point. */
+const LIMIT_STEPS = 180
+
 const ANGLES = /* @__PURE__ */ perJoint('angle')
 const RATES = /* @__PURE__ */ perJoint('angularVelocity')
 const TORQUES = /* @__PURE__ */ perJoint('torque')
@@ -257,7 +267,7 @@ const AT_TORQUE = { angles: { fields: ANGLES }, torque: { fields: TORQUES } }
 
 /**
  * Makes the coupling of a leg's drives.
- * Throws an `InputError` for a ratio of zero, a ratio where none belongs, or a four-bar that does not assemble with the knee straight.
+ * Throws an `InputError` for a ratio of zero, an input where none belongs, or a four-bar that does not assemble with the knee straight.
  */
 export function driveCoupling(given: CouplingSpecification): DriveCoupling {
   const where = 'kinematics.driveCoupling'
@@ -268,8 +278,9 @@ export function driveCoupling(given: CouplingSpecification): DriveCoupling {
   const { knee, ratio, fourBar } = spec
   if (knee !== 'cordFromHip' && ratio !== undefined) refuse('ratio', String(ratio), `is not an input of knee '${knee}'`)
   if (knee !== 'fourBar' && fourBar !== undefined) refuse('fourBar', 'given', `is not an input of knee '${knee}'`)
-  if (knee === 'motorAtKnee') return new DriveCoupling(constantLaw(1), false, true)
-  if (knee === 'parallelogram') return new DriveCoupling(constantLaw(1), spec.motorOn === 'body', true)
+  if (knee === 'motorAtKnee' && given.motorOn === 'body') refuse('motorOn', "'body'", "must be 'thigh' or left out with knee 'motorAtKnee'")
+  if (knee === 'motorAtKnee') return new DriveCoupling(1, false)
+  if (knee === 'parallelogram') return new DriveCoupling(1, spec.motorOn === 'body')
   if (knee === 'cordFromHip') {
     if (ratio === undefined || ratio === 0)
       return refuse(
@@ -277,70 +288,10 @@ export function driveCoupling(given: CouplingSpecification): DriveCoupling {
         ratio === undefined ? 'missing' : '0',
         'must be knee drum diameter over hip drum diameter, negative for a crossed cord',
       )
-    return new DriveCoupling(constantLaw(ratio), spec.motorOn === 'body', true)
+    return new DriveCoupling(ratio, spec.motorOn === 'body')
   }
   if (fourBar === undefined) return refuse('fourBar', 'missing', 'must be the lengths and angles of the linkage')
-  const law = fourBarLaw(fourBar)
-  if (law === undefined) return refuse('fourBar', 'lengths that do not close', 'must assemble with the knee straight')
-  return new DriveCoupling(law, spec.motorOn === 'body', false)
-}
-
-const constantLaw = (ratio: number): KneeLaw => ({
-  travel: (knee) => ratio * knee,
-  ratio: () => ratio,
-  ratioRate: () => 0,
-  inverse: (travel) => travel / ratio,
-})
-
-const wrapNear = (angle: number, near: number) => angle - 2 * Math.PI * Math.round((angle - near) / (2 * Math.PI))
-
-function fourBarLaw(given: Si<typeof LENGTHS>): KneeLaw | undefined {
-  const lengths: FourBarSi = given
-  const { crank, coupler, rocker, rockerAngleAtStraightKnee: rockerZero, crankAngleAtStraightKnee: near } = given
-  const ways = ([-1, 1] as const).flatMap((side) => {
-    const pose = crankFromRocker(lengths, rockerZero, side)
-    return pose === undefined ? [] : [{ side, crankAngle: wrapNear(pose.crankAngle, near) }]
-  })
-  ways.sort((one, two) => Math.abs(one.crankAngle - near) - Math.abs(two.crankAngle - near))
-  const chosen = ways[0]
-  if (chosen === undefined) return undefined
-  const { side, crankAngle: crankZero } = chosen
-  const pose = (knee: number) => crankFromRocker(lengths, rockerZero + knee, side)
-  const travel = (knee: number) => {
-    const found = pose(knee)
-    return found === undefined ? Number.NaN : wrapNear(found.crankAngle - crankZero, knee)
-  }
-  /** Crank speed over rocker speed, and its change with the rocker's angle. */
-  const rates = (knee: number): [number, number] => {
-    const found = pose(knee)
-    if (found === undefined) return [Number.NaN, Number.NaN]
-    const t4 = rockerZero + knee
-    const { crankAngle: t2, couplerAngle: t3 } = found
-    const ratio = (rocker * Math.sin(t4 - t3)) / (crank * Math.sin(t2 - t3))
-    // Coupler speed over rocker speed: the closure, projected square to the crank.
-    const couplerRatio = (rocker * Math.sin(t4 - t2)) / (coupler * Math.sin(t3 - t2))
-    const rate =
-      (rocker / crank) *
-      ((Math.cos(t4 - t3) * (1 - couplerRatio)) / Math.sin(t2 - t3) -
-        (Math.sin(t4 - t3) * Math.cos(t2 - t3) * (ratio - couplerRatio)) / Math.sin(t2 - t3) ** 2)
-    return [ratio, rate]
-  }
-  const home = rockerFromCrank(lengths, crankZero, -1)
-  const sides =
-    typeof home !== 'string' && Math.abs(wrapNear(home.rockerAngle - rockerZero, 0)) < 1e-9 ? ([-1, 1] as const) : ([1, -1] as const)
-  return {
-    travel,
-    ratio: (knee) => rates(knee)[0],
-    ratioRate: (knee) => rates(knee)[1],
-    // The same linkage seen from the crank: the rocker's side that leads back to this crank angle, the side it has with the knee straight first.
-    inverse: (turned) => {
-      for (const rockerSide of sides) {
-        const found = rockerFromCrank(lengths, crankZero + turned, rockerSide)
-        if (typeof found === 'string') continue
-        const knee = wrapNear(found.rockerAngle - rockerZero, turned)
-        if (Math.abs(travel(knee) - turned) < 1e-9) return knee
-      }
-      return Number.NaN
-    },
-  }
+  const drive = fourBarKnee(fourBar)
+  if (drive === undefined) return refuse('fourBar', 'lengths that do not close', 'must assemble with the knee straight')
+  return new DriveCoupling(drive, spec.motorOn === 'body')
 }

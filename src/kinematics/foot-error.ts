@@ -1,33 +1,41 @@
-import { type Given, type Inputs, readInputs } from '../formula/index.js'
-import { Quantity } from '../units/index.js'
-import type { DriveCoupling } from './coupling.js'
-import type { GivenAngles, ThreeJointLeg } from './leg.js'
+import { type Given, type Inputs, readInputs, type Si } from '../formula/index.js'
+import { InputError, type Issue, Quantity, show } from '../units/index.js'
+import { DriveCoupling } from './coupling.js'
+import { type GivenAngles, LEG_JOINTS, ThreeJointLeg } from './leg.js'
 import { invert3, multiply3 } from './matrix3.js'
-import { perJoint, type Vector3, vectorOf } from './vectors.js'
+import { mustBeMade, perJoint, type Vector3, vectorOf, type xyz } from './vectors.js'
 
-const HALF_RANGE = { kind: 'angle', min: 0 } as const
+const HALF_RANGE = { kind: 'angle', min: 0, optional: true } as const
+const MOVEMENT = { kind: 'length', optional: true } as const
 const SOURCES = {
   angles: { fields: /* @__PURE__ */ perJoint('angle') },
   sources: {
     list: {
       fields: {
-        at: { oneOf: ['joint', 'actuator'] },
+        at: { oneOf: ['joint', 'actuator', 'foot'] },
         abduction: HALF_RANGE,
         hip: HALF_RANGE,
         knee: HALF_RANGE,
+        x: MOVEMENT,
+        y: MOVEMENT,
+        z: MOVEMENT,
       },
     },
   },
 } as const satisfies Inputs
+type Source = Si<typeof SOURCES>['sources'][number]
 
 /** One cause of angle error: half its range, ±, of each joint or drum, and a name for the table. */
-export interface AngleErrorSource {
+export interface AngleErrorSource extends Given<ReturnType<typeof perJoint<'angle'>>> {
   readonly name: string
   /** Whether the angles are of the joints or of the drums before the coupling. */
   readonly at: 'joint' | 'actuator'
-  readonly abduction: Given<{ x: 'angle' }>['x']
-  readonly hip: Given<{ x: 'angle' }>['x']
-  readonly knee: Given<{ x: 'angle' }>['x']
+}
+
+/** One cause that moves the foot itself along one vector, either way: what drives, links or pad give under a load (`footStiffness`), a worn pad. */
+export interface FootMovementSource extends Given<ReturnType<typeof xyz<'length'>>> {
+  readonly name: string
+  readonly at: 'foot'
 }
 
 /** Error of the foot from one cause, or from all. */
@@ -55,113 +63,129 @@ export interface FootError {
 }
 
 /**
- * What angle errors of joints and drums (encoder rounding, eccentricity, lost motion, calibration) do at the foot.
+ * What angle errors of joints and drums (encoder rounding, eccentricity, lost motion, calibration) and movements of the foot itself (what drives, links
+ * and pad give under a load) do at the foot.
  *
- * Linear in the errors: for a degree at a leg of 300 mm the neglected second order is below 0.05 mm.
+ * Linear in the angles: for a degree at a leg of 300 mm the neglected second order is below 0.05 mm.
  */
 export function footError(
   leg: ThreeJointLeg,
-  given: { readonly angles: GivenAngles; readonly sources: readonly AngleErrorSource[]; readonly coupling?: DriveCoupling },
+  given: {
+    readonly angles: GivenAngles
+    readonly sources: readonly (AngleErrorSource | FootMovementSource)[]
+    readonly coupling?: DriveCoupling
+  },
 ): FootError {
-  const names = given.sources.map(({ name }) => name)
-  const { angles, sources } = readInputs('kinematics.footError', SOURCES, {
-    angles: given.angles,
-    sources: given.sources.map(({ at, abduction, hip, knee }) => ({ at, abduction, hip, knee })),
-  })
+  const where = 'kinematics.footError'
+  mustBeMade(where, 'leg', leg, ThreeJointLeg, 'threeJointLeg')
+  const { coupling } = given
+  if (coupling !== undefined) mustBeMade(where, 'coupling', coupling, DriveCoupling, 'driveCoupling')
+  const { angles, sources } = readInputs(where, SOURCES, { angles: given.angles, sources: nameless(given.sources) as never })
+  checkSources(where, given.sources, sources)
   const q = [angles.abduction, angles.hip, angles.knee] as const
   const J = new Float64Array(9)
   leg.si.jacobianInto(J, 0, ...q)
   const throughDrives = new Float64Array(J)
-  if (given.coupling !== undefined) {
+  if (coupling !== undefined) {
     const A = new Float64Array(9)
     const inverse = new Float64Array(9)
-    given.coupling.matrixInto(A, 0, q)
+    coupling.matrixInto(A, 0, q)
     invert3(inverse, A)
     multiply3(throughDrives, J, inverse)
   }
-  const sum = { axis: [0, 0, 0], square: [0, 0, 0] }
+  const columns = sources.map((source) => {
+    if (source.at === 'foot') return [[source.x!, source.y!, source.z!]]
+    const map = source.at === 'joint' ? J : throughDrives
+    return LEG_JOINTS.map((joint, j) => [0, 3, 6].map((row) => map[row + j]! * source[joint]!))
+  })
   const covarianceSi = new Float64Array(9)
-  const lines = sources.map((source, k): FootErrorLine => {
-    const map = source.at === 'joint' ? J : throughDrives
-    const delta = [source.abduction, source.hip, source.knee]
-    const axis = [0, 0, 0]
-    const square = [0, 0, 0]
-    for (let i = 0; i < 3; i++) {
-      for (let j = 0; j < 3; j++) {
-        const part = map[3 * i + j]! * delta[j]!
-        axis[i]! += Math.abs(part)
-        square[i]! += part * part
-        for (let l = 0; l < 3; l++) covarianceSi[3 * i + l]! += part * map[3 * l + j]! * delta[j]!
-      }
-      sum.axis[i]! += axis[i]!
-      sum.square[i]! += square[i]!
+  for (const c of columns.flat()) for (let i = 0; i < 9; i++) covarianceSi[i]! += c[Math.floor(i / 3)]! * c[i % 3]!
+  const corner = (of: number[][]): number => {
+    const distinct = merged(of)
+    if (distinct.length > MOST_DIRECTIONS)
+      throw new InputError(where, [
+        { path: 'sources', given: `${sources.length} sources`, accepts: `at most ${MOST_DIRECTIONS - 4} at the foot` },
+      ])
+    return longestSum(distinct)
+  }
+  const line = (name: string, of: number[][]): FootErrorLine => {
+    const perAxis = (one: (x: number) => number) => [0, 1, 2].map((i) => of.reduce((sum, c) => sum + one(c[i]!), 0))
+    const squares = perAxis((x) => x * x)
+    return {
+      name,
+      worstPerAxis: vectorOf('length', perAxis(Math.abs)),
+      worstCorner: new Quantity(corner(of), 'length'),
+      rssPerAxis: vectorOf('length', squares.map(Math.sqrt)),
+      rss: new Quantity(Math.sqrt(squares[0]! + squares[1]! + squares[2]!), 'length'),
     }
-    return line(names[k]!, axis, square, worstCorner(map, delta))
-  })
-  // All causes together: each joint-space and drum-space box adds, and the worst corner of a sum of boxes is found over all their signs.
-  const columns = sources.flatMap((source) => {
-    const map = source.at === 'joint' ? J : throughDrives
-    return [source.abduction, source.hip, source.knee].map((d, j) => [map[j]! * d, map[3 + j]! * d, map[6 + j]! * d])
-  })
-  return { lines, together: line('all causes', sum.axis, sum.square, longestSum(columns)), covarianceSi }
+  }
+  return { lines: columns.map((of, k) => line(given.sources[k]!.name, of)), together: line('all causes', columns.flat()), covarianceSi }
 }
 
-const line = (name: string, axis: readonly number[], square: readonly number[], corner: number): FootErrorLine => ({
-  name,
-  worstPerAxis: vectorOf('length', axis),
-  worstCorner: new Quantity(corner, 'length'),
-  rssPerAxis: vectorOf('length', square.map(Math.sqrt)),
-  rss: new Quantity(Math.sqrt(square[0]! + square[1]! + square[2]!), 'length'),
-})
-
-const worstCorner = (map: ArrayLike<number>, delta: readonly number[]) =>
-  longestSum([0, 1, 2].map((j) => [map[j]! * delta[j]!, map[3 + j]! * delta[j]!, map[6 + j]! * delta[j]!]))
-
-/**
- * The longest vector Σ ± columns. Its signs are those of the projections on its own direction, so the corners of the sum of segments (a zonotope) are
- * all met by directions square to two of the columns; sorting out parallel ones leaves a few hundred trials for tens of columns.
- */
-function longestSum(columns: readonly (readonly number[])[]): number {
-  const used = columns.filter((c) => c.some((x) => x !== 0))
-  let best = 0
-  const lengthAlong = (u: readonly number[], tie: readonly number[]) => {
-    const total = [0, 0, 0]
-    for (const [k, c] of used.entries()) {
-      const projection = c[0]! * u[0]! + c[1]! * u[1]! + c[2]! * u[2]!
-      const scale = Math.hypot(...(c as [number, number, number])) * Math.hypot(...(u as [number, number, number]))
-      const sign = Math.abs(projection) > 1e-12 * scale ? Math.sign(projection) : tie[k]!
-      for (let i = 0; i < 3; i++) total[i]! += sign * c[i]!
-    }
-    best = Math.max(best, Math.hypot(total[0]!, total[1]!, total[2]!))
-  }
-  if (used.length <= 12) {
-    for (let bits = 0; bits < 1 << Math.max(0, used.length - 1); bits++) {
-      const total = [0, 0, 0]
-      used.forEach((c, k) => {
-        for (let i = 0; i < 3; i++) total[i]! += (bits >> k) & 1 ? -c[i]! : c[i]!
+const nameless = (sources: unknown): unknown =>
+  Array.isArray(sources)
+    ? sources.map((source: unknown) => {
+        if (typeof source !== 'object' || source === null) return source
+        const { name: _, ...rest } = source as { name?: unknown }
+        return rest
       })
-      best = Math.max(best, Math.hypot(total[0]!, total[1]!, total[2]!))
+    : sources
+
+/** Every source has a name, and the values of its own place only. */
+function checkSources(where: string, given: readonly { readonly name: unknown }[], sources: readonly Source[]): void {
+  const issues = sources.flatMap((source, k): Issue[] => {
+    const { name } = given[k]!
+    const found: Issue[] =
+      typeof name === 'string' && name !== ''
+        ? []
+        : [{ path: `sources[${k}].name`, given: show(name), accepts: 'must be a name for the table' }]
+    const foot = source.at === 'foot'
+    for (const field of [...LEG_JOINTS, 'x', 'y', 'z'] as const) {
+      const own = foot === (field === 'x' || field === 'y' || field === 'z')
+      if (own && source[field] === undefined)
+        found.push({ path: `sources[${k}].${field}`, given: 'missing', accepts: foot ? 'must be a length' : 'must be an angle' })
+      if (!own && source[field] !== undefined)
+        found.push({ path: `sources[${k}].${field}`, given: 'given', accepts: `is not an input of a source at '${source.at}'` })
     }
-    return best
+    return found
+  })
+  if (issues.length > 0) throw new InputError(where, issues)
+}
+
+/** More directions than this would take seconds: four of joints and drums, the rest of causes at the foot. */
+const MOST_DIRECTIONS = 20
+
+/** Columns along one line as one: at the worst they add in size. */
+function merged(columns: readonly (readonly number[])[]): number[][] {
+  const distinct: number[][] = []
+  for (const c of columns) {
+    const size = Math.hypot(...c)
+    if (size === 0) continue
+    const same = distinct.find((d) => {
+      const along = (d[0]! * c[0]! + d[1]! * c[1]! + d[2]! * c[2]!) / (Math.hypot(...d) * size)
+      return Math.abs(along) > 1 - 1e-14
+    })
+    if (same === undefined) {
+      distinct.push([...c])
+      continue
+    }
+    const sense = Math.sign(same[0]! * c[0]! + same[1]! * c[1]! + same[2]! * c[2]!)
+    for (let i = 0; i < 3; i++) same[i]! += sense * c[i]!
   }
-  for (let a = 0; a < used.length; a++) {
-    for (let b = a + 1; b < used.length; b++) {
-      const [p, q] = [used[a]!, used[b]!]
-      const u = [p[1]! * q[2]! - p[2]! * q[1]!, p[2]! * q[0]! - p[0]! * q[2]!, p[0]! * q[1]! - p[1]! * q[0]!]
-      // Columns square to the direction (the two, and any in their plane) are given signs by directions just beside it.
-      for (const [sa, sb] of [
-        [1, 1],
-        [1, -1],
-        [-1, 1],
-        [-1, -1],
-      ] as const) {
-        const beside = [0, 1, 2].map((i) => sa * p[i]! + sb * q[i]!)
-        lengthAlong(
-          u,
-          used.map((c) => Math.sign(c[0]! * beside[0]! + c[1]! * beside[1]! + c[2]! * beside[2]!) || 1),
-        )
-      }
-    }
+  return distinct
+}
+
+/** The longest vector Σ ± columns, over all signs, one changed at a time. */
+function longestSum(columns: readonly (readonly number[])[]): number {
+  const signs = columns.map(() => 1)
+  const total = [0, 1, 2].map((i) => columns.reduce((sum, c) => sum + c[i]!, 0)) as [number, number, number]
+  let best = Math.hypot(...total)
+  // The last sign may stay: all signs turned round give the same length.
+  for (let code = 1; code < 2 ** Math.max(0, columns.length - 1); code++) {
+    const k = 31 - Math.clz32(code & -code)
+    signs[k] = -signs[k]!
+    for (let i = 0; i < 3; i++) total[i]! += 2 * signs[k]! * columns[k]![i]!
+    best = Math.max(best, Math.hypot(...total))
   }
   return best
 }

@@ -1,6 +1,6 @@
 import { formula, type Given, type Inputs, readInputs, type Si } from '../formula/index.js'
 import { minimiseScalar } from '../numeric/index.js'
-import { type In, InputError, Quantity, quantity } from '../units/index.js'
+import { type In, InputError, Quantity, quantity, show } from '../units/index.js'
 import { bezierInto, LIFT_SHAPES, liftShapeInto, SWING_SHAPES, swingShapeInto } from './swing.js'
 import { type Vector3, vectorOf, xyz } from './vectors.js'
 
@@ -53,7 +53,8 @@ const SPECIFICATION = {
 
 /**
  * What a foot path is made from: the foot's place at mid stance, the sweep under the body, timing, and how it swings back.
- * With `swingPoints` (inner control points of a Bézier curve, relative to mid stance) shape and lift are the curve's; its ends are those of the stance.
+ * `swingPoints` (inner control points of a Bézier curve, relative to mid stance) stand in place of `swing`, `lift` and `liftShape`; the curve's ends are
+ * those of the stance. For a touch-down without a scuff put the last point where the stance's own motion would have come from.
  */
 export interface FootPathSpecification extends Given<typeof SPECIFICATION> {}
 
@@ -195,11 +196,18 @@ export class FootPath {
 
 /**
  * Makes a foot path.
- * Throws an `InputError` for a duty factor outside (0, 1], a period that is not positive, or a duty factor of 1 with a sweep (the foot never returns).
+ * Throws an `InputError` for a duty factor outside (0, 1], a period that is not positive, a duty factor of 1 with a sweep (the foot never returns), or
+ * both `swingPoints` and a shape or lift.
  */
 export function footPath(given: FootPathSpecification): FootPath {
   const where = 'kinematics.footPath'
   const spec = readInputs(where, SPECIFICATION, given)
+  const without = (['lift', 'swing', 'liftShape'] as const).filter((path) => spec.swingPoints !== undefined && given[path] !== undefined)
+  if (without.length > 0)
+    throw new InputError(
+      where,
+      without.map((path) => ({ path, given: show(given[path]), accepts: 'is not an input beside swingPoints, which shape the swing' })),
+    )
   if (spec.dutyFactor === 1 && spec.stanceSweep > 0) {
     throw new InputError(where, [
       { path: 'dutyFactor', given: '1', accepts: 'must be below 1 where the foot sweeps: it has no time to come back' },

@@ -1,9 +1,9 @@
 import { type Given, type Inputs, readInputs, type Si } from '../formula/index.js'
 import type { Quantity } from '../units/index.js'
-import { type DriveCoupling, driveCoupling } from './coupling.js'
-import type { ThreeJointLeg } from './leg.js'
-import { apply3, determinant3, invert3, multiply3, quadratic3, transpose3 } from './matrix3.js'
-import { perJoint, rowsOf, type Vector3, vectorOf, xyz } from './vectors.js'
+import { DriveCoupling, driveCoupling } from './coupling.js'
+import { ThreeJointLeg } from './leg.js'
+import { apply3, determinant3, invert3, invertPositive3, multiply3, quadratic3, transpose3 } from './matrix3.js'
+import { mustBeMade, perJoint, rowsOf, type Vector3, vectorOf, xyz } from './vectors.js'
 
 const STIFFNESS = { kind: 'torsionalStiffness', above: 0 } as const
 const BEAM = {
@@ -41,8 +41,10 @@ export interface FootStiffness {
   readonly guided: Vector3<'linearStiffness'>
   /** What each part gives along each axis, free: drives, links, pad. */
   readonly shares: { readonly [part in 'drives' | 'links' | 'footPad']: Vector3<'linearCompliance'> }
-  /** Movement of the foot under the ground reaction, by these stiffnesses. */
+  /** How far the ground reaction has moved the foot from where the drums' commanded angles would put it without a load. */
   readonly deflection: Vector3<'length'>
+  /** What each part gives of that: drives, links, pad. */
+  readonly deflectionOf: { readonly [part in 'drives' | 'links' | 'footPad']: Vector3<'length'> }
 }
 
 /** The leg gives way under its load: the drives are too soft to hold this pose. */
@@ -51,19 +53,25 @@ export interface FootGivesWay {
 }
 
 /**
- * Stiffness of the foot against the ground, in the leg's frame.
+ * Stiffness of the foot against the ground, in the leg's frame, at the angles at which the leg stands with its load.
  *
  * With a ground reaction the load's own part is in it: pushing on a leg already loaded moves the load's line, which softens (or stiffens) it.
- * Joint stiffness then is K − ∂(Jᵀ R)/∂q. A leg whose drives cannot hold the load gets a typed answer, not a negative stiffness.
+ * Joint stiffness then is K − ∂(Jᵀ R)/∂q; the ground reaction keeps its direction and size. A leg whose drives cannot hold the load gets a typed answer,
+ * not a negative stiffness. Stiffness is that of a small further push. The deflection is of the whole load, and what the drives give of it (K⁻¹ Jᵀ R at
+ * the joints) is followed through the leg's geometry: load times compliance would overrate it.
  */
 export function footStiffness(leg: ThreeJointLeg, given: FootStiffnessSpecification): FootStiffness | FootGivesWay {
+  const where = 'kinematics.footStiffness'
+  mustBeMade(where, 'leg', leg, ThreeJointLeg, 'threeJointLeg')
   const { coupling = driveCoupling({ knee: 'motorAtKnee' }), ...rest } = given
-  const spec = readInputs('kinematics.footStiffness', SPECIFICATION, rest)
+  mustBeMade(where, 'coupling', coupling, DriveCoupling, 'driveCoupling')
+  const spec = readInputs(where, SPECIFICATION, rest)
   const q = [spec.angles.abduction, spec.angles.hip, spec.angles.knee] as const
   const K = new Float64Array(9)
   coupling.jointMatrixInto(K, 0, q, [spec.driveStiffness.abduction, spec.driveStiffness.hip, spec.driveStiffness.knee])
   const R = spec.groundReaction
-  const load = R === undefined ? [0, 0, 0] : [R.x, R.y, R.z]
+  const load = R === undefined ? ([0, 0, 0] as const) : ([R.x, R.y, R.z] as const)
+  const windup = drivesGive(leg, q, K, load)
   if (R !== undefined) {
     const H = new Float64Array(9)
     loadStiffnessInto(H, leg, q, load)
@@ -77,7 +85,7 @@ export function footStiffness(leg: ThreeJointLeg, given: FootStiffnessSpecificat
   const drives = new Float64Array(9)
   leg.si.jacobianInto(J, 0, ...q)
   transpose3(transposed, J)
-  if (!invert3(inverseK, K)) return { stable: false }
+  if (!invertPositive3(inverseK, K)) return { stable: false }
   multiply3(half, inverseK, transposed)
   multiply3(drives, J, half)
   const links = linkCompliance(leg, q, spec.upperLink, spec.lowerLink)
@@ -97,8 +105,35 @@ export function footStiffness(leg: ThreeJointLeg, given: FootStiffnessSpecificat
       links: vectorOf('linearCompliance', diagonal(links)),
       footPad: vectorOf('linearCompliance', diagonal(pad)),
     },
-    deflection: vectorOf('length', apply3(total, load)),
+    deflection: vectorOf(
+      'length',
+      apply3(links, load).map((x, i) => x + windup[i]! + pad[4 * i]! * load[i]!),
+    ),
+    deflectionOf: {
+      drives: vectorOf('length', windup),
+      links: vectorOf('length', apply3(links, load)),
+      footPad: vectorOf('length', apply3(pad, load)),
+    },
   }
+}
+
+/** How far the drives' giving way has moved the foot to where it is: the foot here, less the foot with the joints turned back by K⁻¹ Jᵀ R. */
+function drivesGive(
+  leg: ThreeJointLeg,
+  q: readonly [number, number, number],
+  K: Float64Array,
+  [fx, fy, fz]: readonly [number, number, number],
+): number[] {
+  const inverse = new Float64Array(9)
+  const torque = new Float64Array(3)
+  const here = new Float64Array(3)
+  const unloaded = new Float64Array(3)
+  invertPositive3(inverse, K)
+  leg.si.torqueFromFootPushInto(torque, 0, ...q, fx, fy, fz)
+  const turned = apply3(inverse, torque)
+  leg.si.footInto(here, 0, ...q)
+  leg.si.footInto(unloaded, 0, q[0] - turned[0], q[1] - turned[1], q[2] - turned[2])
+  return [0, 1, 2].map((i) => here[i]! - unloaded[i]!)
 }
 
 /** Diagonal of the inverse of a compliance; infinite where the foot cannot move across (a singular pose with nothing else soft). */
@@ -118,7 +153,9 @@ export function loadStiffnessInto(out: Float64Array, leg: ThreeJointLeg, q: Arra
   const shankZ = -l2 * Math.cos(q[1]! + q[2]!)
   const X = shankX - l1 * Math.sin(q[1]!)
   const Z = shankZ - l1 * Math.cos(q[1]!)
-  const [fx, fy, fz] = [force[0]!, force[1]!, force[2]!]
+  const fx = force[0]!
+  const fy = force[1]!
+  const fz = force[2]!
   const across = fy * c1 + fz * s1
   const up = fz * c1 - fy * s1
   // Second derivatives of the foot in the leg plane: x″ = −X, z″ = −Z for the hip, the shank's for every pair with the knee; dX/dq2 = Z, dZ/dq2 = −X.

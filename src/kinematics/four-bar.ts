@@ -73,12 +73,12 @@ export interface FourBarPose {
   readonly assembles: true
   readonly couplerAngle: Quantity<'angle'>
   readonly rockerAngle: Quantity<'angle'>
-  /** Coupler speed over crank speed. */
-  readonly couplerSpeedRatio: Quantity<'ratio'>
-  /** Rocker speed over crank speed. */
-  readonly rockerSpeedRatio: Quantity<'ratio'>
-  /** Rocker torque over crank torque; infinite where crank and coupler are in line. */
-  readonly mechanicalAdvantage: Quantity<'ratio'>
+  /** Coupler speed over crank speed; infinite where coupler and rocker are in line, `undefined` at a change point. */
+  readonly couplerSpeedRatio: Quantity<'ratio'> | undefined
+  /** Rocker speed over crank speed; infinite where coupler and rocker are in line, `undefined` at a change point, where it may go on in two ways. */
+  readonly rockerSpeedRatio: Quantity<'ratio'> | undefined
+  /** Rocker torque over crank torque; infinite where crank and coupler are in line, `undefined` at a change point. */
+  readonly mechanicalAdvantage: Quantity<'ratio'> | undefined
   /** The **acute** angle between coupler and rocker. */
   readonly transmissionAngle: Quantity<'angle'>
   /** The transmission angle is at least 40°, the usual advice. */
@@ -129,13 +129,14 @@ export class FourBar {
   at(given: { readonly crankAngle: In<'angle'>; readonly assembly: FourBarAssembly }): FourBarPose | FourBarApart {
     const { crankAngle, assembly } = readInputs('kinematics.fourBar.at', AT, given)
     const { ground, crank, coupler, rocker } = this.si
-    const found = rockerFromCrank(this.si, crankAngle, assembly === 'open' ? -1 : 1)
-    if (typeof found === 'string') {
+    const found = new Float64Array(2)
+    const reason = rockerFromCrankInto(found, 0, this.si, crankAngle, assembly === 'open' ? -1 : 1)
+    if (reason !== undefined) {
       const pin = Math.hypot(crank * Math.cos(crankAngle) - ground, crank * Math.sin(crankAngle))
-      const gap = found === 'pinTooFar' ? pin - coupler - rocker : Math.abs(coupler - rocker) - pin
-      return { assembles: false, reason: found, gap: new Quantity(gap, 'length') }
+      const gap = reason === 'pinTooFar' ? pin - coupler - rocker : Math.abs(coupler - rocker) - pin
+      return { assembles: false, reason, gap: new Quantity(gap, 'length') }
     }
-    const { rockerAngle, couplerAngle } = found
+    const [rockerAngle, couplerAngle] = found as unknown as [number, number]
     const ratio = fourBarSpeedRatio.si({ crank, rocker, crankAngle, couplerAngle, rockerAngle })
     const across = Math.sin(rockerAngle - couplerAngle)
     const crankAcross = Math.sin(crankAngle - couplerAngle)
@@ -146,9 +147,9 @@ export class FourBar {
       assembles: true,
       couplerAngle: new Quantity(couplerAngle, 'angle'),
       rockerAngle: new Quantity(rockerAngle, 'angle'),
-      couplerSpeedRatio: new Quantity(couplerRatio, 'ratio'),
-      rockerSpeedRatio: new Quantity(ratio, 'ratio'),
-      mechanicalAdvantage: new Quantity(1 / ratio, 'ratio'),
+      couplerSpeedRatio: changePoint ? undefined : new Quantity(couplerRatio, 'ratio'),
+      rockerSpeedRatio: changePoint ? undefined : new Quantity(ratio, 'ratio'),
+      mechanicalAdvantage: changePoint ? undefined : new Quantity(1 / ratio, 'ratio'),
       transmissionAngle: new Quantity(transmission, 'angle'),
       transmitsWell: transmission >= GOOD_TRANSMISSION - 1e-12,
       changePoint,
@@ -169,49 +170,58 @@ const wrap = (angle: number) => angle - 2 * Math.PI * Math.round(angle / (2 * Ma
 /** Slack, relative to the linkage's size squared, for pins that touch to rounding. */
 const TOUCHING = 8 * 2 ** -52
 
-/** The angle between the sides `base` and `near` of a triangle by half angles, which cannot leave the domain of the arc cosine. */
-function triangleAngle(base: number, near: number, opposite: number): number | 'pinTooFar' | 'pinTooNear' {
-  let wide = (base + near) * (base + near) - opposite * opposite
-  let tight = opposite * opposite - (base - near) * (base - near)
+/** The angle between the sides `base` and `near` of a triangle by half angles, which cannot leave the domain of the arc cosine; NaN for no triangle. */
+function triangleAngle(base: number, near: number, opposite: number): number {
+  const wide = (base + near) * (base + near) - opposite * opposite
+  const tight = opposite * opposite - (base - near) * (base - near)
   const slack = TOUCHING * (base + near) * (base + near)
-  if (wide < 0) {
-    if (wide < -slack) return 'pinTooNear'
-    wide = 0
-  }
-  if (tight < 0) {
-    if (tight < -slack) return base > near ? 'pinTooFar' : 'pinTooNear'
-    tight = 0
-  }
-  return 2 * Math.atan2(Math.sqrt(tight), Math.sqrt(wide))
+  if (wide < -slack || tight < -slack) return Number.NaN
+  return 2 * Math.atan2(Math.sqrt(Math.max(0, tight)), Math.sqrt(Math.max(0, wide)))
 }
 
-/** Rocker and coupler directions from the crank's; `side` −1 is the open assembly, +1 the crossed one. SI numbers. */
-export function rockerFromCrank(
+/**
+ * Rocker and coupler directions from the crank's (2 numbers); `side` −1 is the open assembly, +1 the crossed one. SI numbers.
+ * Returns why the linkage does not assemble, and then writes nothing; `undefined` where it does.
+ */
+export function rockerFromCrankInto(
+  out: Float64Array,
+  offset: number,
   { ground, crank, coupler, rocker }: FourBarSi,
   crankAngle: number,
   side: -1 | 1,
-): { rockerAngle: number; couplerAngle: number } | 'pinTooFar' | 'pinTooNear' {
+): 'pinTooFar' | 'pinTooNear' | undefined {
   const pinX = crank * Math.cos(crankAngle)
   const pinY = crank * Math.sin(crankAngle)
-  const apart = Math.hypot(pinX - ground, pinY)
+  const apart = Math.sqrt((pinX - ground) * (pinX - ground) + pinY * pinY)
   if (apart > (coupler + rocker) * (1 + TOUCHING)) return 'pinTooFar'
   const turn = triangleAngle(apart, rocker, coupler)
-  if (typeof turn === 'string') return 'pinTooNear'
+  if (Number.isNaN(turn)) return 'pinTooNear'
   const rockerAngle = wrap(Math.atan2(pinY, pinX - ground) + side * turn)
-  const couplerAngle = Math.atan2(rocker * Math.sin(rockerAngle) - pinY, ground + rocker * Math.cos(rockerAngle) - pinX)
-  return { rockerAngle, couplerAngle }
+  out[offset] = rockerAngle
+  out[offset + 1] = Math.atan2(rocker * Math.sin(rockerAngle) - pinY, ground + rocker * Math.cos(rockerAngle) - pinX)
+  return undefined
 }
 
-/** Crank and coupler directions from the rocker's; `side` says on which side of the line crank pivot to rocker pin the crank lies. SI numbers. */
-export function crankFromRocker(
+/**
+ * Crank and coupler directions from the rocker's, and the direction of the rocker's pin from the crank's pivot (3 numbers); `side` says on which side of
+ * that line the crank lies. The crank's direction is the line's, in (−π, π], plus the angle between them, not wrapped. SI numbers.
+ * Returns whether the linkage assembles; where it does not, nothing is written.
+ */
+export function crankFromRockerInto(
+  out: Float64Array,
+  offset: number,
   { ground, crank, coupler, rocker }: FourBarSi,
   rockerAngle: number,
   side: -1 | 1,
-): { crankAngle: number; couplerAngle: number } | undefined {
+): boolean {
   const pinX = ground + rocker * Math.cos(rockerAngle)
   const pinY = rocker * Math.sin(rockerAngle)
-  const turn = triangleAngle(Math.hypot(pinX, pinY), crank, coupler)
-  if (typeof turn === 'string') return undefined
-  const crankAngle = wrap(Math.atan2(pinY, pinX) + side * turn)
-  return { crankAngle, couplerAngle: Math.atan2(pinY - crank * Math.sin(crankAngle), pinX - crank * Math.cos(crankAngle)) }
+  const turn = triangleAngle(Math.sqrt(pinX * pinX + pinY * pinY), crank, coupler)
+  if (Number.isNaN(turn)) return false
+  const pinAngle = Math.atan2(pinY, pinX)
+  const crankAngle = pinAngle + side * turn
+  out[offset] = crankAngle
+  out[offset + 1] = Math.atan2(pinY - crank * Math.sin(crankAngle), pinX - crank * Math.cos(crankAngle))
+  out[offset + 2] = pinAngle
+  return true
 }

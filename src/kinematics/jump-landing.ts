@@ -127,37 +127,37 @@ export interface Landing {
 export function landOnSpringAndDamper(given: Given<typeof LANDING>): Landing {
   const { mass, dropHeight, stiffness, damping, gravity } = readInputs('kinematics.landOnSpringAndDamper', LANDING, given)
   const speed = Math.sqrt(2 * gravity * dropHeight)
-  const force = (x: number, v: number) => Math.max(0, stiffness * x + damping * v)
+  const force = (y: Float64Array) => Math.max(0, stiffness * y[0]! + damping * y[1]!)
   const natural = Math.sqrt(stiffness / mass)
-  // Even critically or more heavily damped, the deepest point is passed or the settled depth approached within this time.
-  const end = 10 / natural + (20 * damping) / stiffness
   const solution = solveNonStiff({
     derivative: (_, y, out) => {
       out[0] = y[1]!
-      out[1] = gravity - force(y[0]!, y[1]!) / mass
+      out[1] = gravity - force(y) / mass
     },
     start: 0,
-    end,
+    // Even critically or more heavily damped, the deepest point is passed or the settled depth approached within this time.
+    end: 10 / natural + (20 * damping) / stiffness,
     initial: [0, speed],
     relativeTolerance: 1e-10,
     absoluteTolerance: 1e-13,
     maxStep: 0.05 / natural,
-    events: [{ value: (_, y) => (y[0]! > 0 ? y[1]! : 1), direction: 'falling', terminal: true }],
+    events: [
+      { value: (_, y) => (y[0]! > 0 ? y[1]! : 1), direction: 'falling', terminal: true },
+      // The force stops rising.
+      { value: (_, y) => stiffness * y[1]! + damping * (gravity - force(y) / mass), direction: 'falling' },
+    ],
   })
   const touchDown = damping * speed
   let peak = touchDown
   let when = 0
   let deepest = 0
-  for (let i = 0; i < solution.t.length; i++) {
-    const x = solution.y[2 * i]!
-    const here = force(x, solution.y[2 * i + 1]!)
-    deepest = Math.max(deepest, x)
-    if (here > peak) {
-      peak = here
-      when = solution.t[i]!
+  for (const { t, y } of [...solution.events, { t: solution.tEnd, y: solution.yEnd }]) {
+    deepest = Math.max(deepest, y[0]!)
+    if (force(y) > peak) {
+      peak = force(y)
+      when = t
     }
   }
-  deepest = Math.max(deepest, solution.yEnd[0]!)
   return {
     peakForce: new Quantity(peak, 'force'),
     timeOfPeak: new Quantity(when, 'time'),

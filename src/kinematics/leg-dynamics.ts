@@ -1,17 +1,18 @@
 import { type Given, type Inputs, readInputs, type Si } from '../formula/index.js'
-import { Quantity } from '../units/index.js'
-import type { DriveCoupling } from './coupling.js'
-import type { GivenAngles, ThreeJointLeg } from './leg.js'
+import { InputError, Quantity } from '../units/index.js'
+import { DriveCoupling } from './coupling.js'
+import { type GivenAngles, ThreeJointLeg } from './leg.js'
 import { LegDynamicsKernel } from './leg-dynamics-kernel.js'
-import { invert3, multiply3, quadratic3, transpose3, unit3 } from './matrix3.js'
-import { noDirection, type PerJoint, perJoint, perJointOf, rowsOf, type Vector3, vectorOf, xyz } from './vectors.js'
+import { determinant3, invert3, invertPositive3, multiply3, quadratic3, transpose3, unit3 } from './matrix3.js'
+import { mustBeMade, noDirection, type PerJoint, perJoint, perJointOf, rowsOf, type Vector3, vectorOf, xyz } from './vectors.js'
 
-const INERTIA = { kind: 'momentOfInertia', default: '0 kg m^2' } as const
+const INERTIA = { kind: 'momentOfInertia', min: 0, default: '0 kg m^2' } as const
+const PRODUCT = { kind: 'momentOfInertia', default: '0 kg m^2' } as const
 /** A rigid link as `readInputs` takes it: mass, centre of mass and inertia about the centre of mass (off-diagonal terms −∫ r_i r_j dm). @internal */
 export const LINK = {
   mass: { kind: 'mass', min: 0 },
   centreOfMass: { fields: /* @__PURE__ */ xyz('length') },
-  inertia: { fields: { xx: INERTIA, yy: INERTIA, zz: INERTIA, xy: INERTIA, xz: INERTIA, yz: INERTIA }, optional: true },
+  inertia: { fields: { xx: INERTIA, yy: INERTIA, zz: INERTIA, xy: PRODUCT, xz: PRODUCT, yz: PRODUCT }, optional: true },
 } as const satisfies Inputs
 const SPECIFICATION = {
   hipLink: { fields: LINK },
@@ -29,10 +30,22 @@ export interface LegMasses extends Given<typeof SPECIFICATION> {}
 
 const STANDARD_GRAVITY = [0, 0, -9.80665] as const
 
-/** One link's ten numbers in the kernel's order. @internal */
-export const linkSi = (link: Si<typeof LINK>): number[] => {
+/** One link's ten numbers in the kernel's order. Throws an `InputError` where the inertia is no body's. @internal */
+export const linkSi = (where: string, path: string, link: Si<typeof LINK>): number[] => {
   const { mass, centreOfMass: c, inertia } = link
-  return [mass, c.x, c.y, c.z, inertia?.xx ?? 0, inertia?.yy ?? 0, inertia?.zz ?? 0, inertia?.xy ?? 0, inertia?.xz ?? 0, inertia?.yz ?? 0]
+  const { xx, yy, zz, xy, xz, yz } = inertia ?? { xx: 0, yy: 0, zz: 0, xy: 0, xz: 0, yz: 0 }
+  const slack = 1e-12 * (xx + yy + zz)
+  const minors = [xx * yy - xy * xy, xx * zz - xz * xz, yy * zz - yz * yz]
+  const determinant = determinant3([xx, xy, xz, xy, yy, yz, xz, yz, zz])
+  if (minors.some((minor) => minor < -slack * slack) || determinant < -(slack ** 3))
+    throw new InputError(where, [
+      {
+        path: `${path}.inertia`,
+        given: 'products beyond its moments',
+        accepts: 'must be the tensor of a body: no axis with a moment below zero',
+      },
+    ])
+  return [mass, c.x, c.y, c.z, xx, yy, zz, xy, xz, yz]
 }
 
 const MOTION = {
@@ -41,6 +54,8 @@ const MOTION = {
   accelerations: { fields: /* @__PURE__ */ perJoint('angularAcceleration') },
   groundReaction: { fields: /* @__PURE__ */ xyz('force'), optional: true },
 } as const satisfies Inputs
+const ROTOR = { kind: 'momentOfInertia', min: 0 } as const
+const ROTORS = { abduction: ROTOR, hip: ROTOR, knee: ROTOR } as const satisfies Inputs
 const EFFECTIVE = {
   angles: { fields: /* @__PURE__ */ perJoint('angle') },
   direction: { fields: /* @__PURE__ */ xyz('ratio') },
@@ -53,6 +68,9 @@ export class LegDynamics {
   private readonly still: LegDynamicsKernel
   private readonly links: readonly [number[], number[], number[]]
   private readonly gravity: readonly number[]
+  /** Reused from call to call. */
+  private readonly unit = new Float64Array(3)
+  private readonly column = new Float64Array(3)
 
   /** @internal Use `legDynamics`. */
   constructor(
@@ -61,7 +79,8 @@ export class LegDynamics {
     given: Si<typeof SPECIFICATION>,
   ) {
     const { hipOffset, upperLink, lowerLink } = leg.si
-    this.links = [linkSi(given.hipLink), linkSi(given.upperLink), linkSi(given.lowerLink)]
+    const link = (name: 'hipLink' | 'upperLink' | 'lowerLink') => linkSi('kinematics.legDynamics', name, given[name])
+    this.links = [link('hipLink'), link('upperLink'), link('lowerLink')]
     this.gravity = given.gravity === undefined ? STANDARD_GRAVITY : [given.gravity.x, given.gravity.y, given.gravity.z]
     this.si = new LegDynamicsKernel(hipOffset, upperLink, lowerLink, this.links, this.gravity)
     this.still = new LegDynamicsKernel(hipOffset, upperLink, lowerLink, this.links, [0, 0, 0])
@@ -101,8 +120,7 @@ export class LegDynamics {
 
   /** Mass matrix on SI numbers, row-major (9 numbers), made exactly symmetric. */
   massMatrixInto(out: Float64Array, offset: number, q: Float64Array): void {
-    const unit = new Float64Array(3)
-    const column = new Float64Array(3)
+    const { unit, column } = this
     for (let j = 0; j < 3; j++) {
       unit.fill(0)
       unit[j] = 1
@@ -124,29 +142,34 @@ export class LegDynamics {
 
   /** Centre of mass of the whole leg, SI (3 numbers); returns the mass. A leg without mass has its centre at the abduction axis. */
   centreOfMassInto(out: Float64Array, offset: number, q: ArrayLike<number>): number {
-    const points = new Float64Array(9)
-    this.leg.si.jointsInto(points, 0, q[0]!, q[1]!, q[2]!)
+    const { hipOffset: d, upperLink: l1 } = this.leg.si
+    let mass = 0
+    let x = 0
+    let across = 0
+    let up = 0
+    for (let i = 0; i < 3; i++) {
+      const link = this.links[i]!
+      const m = link[0]!
+      const pitch = i === 0 ? 0 : i === 1 ? q[1]! : q[1]! + q[2]!
+      const s = Math.sin(pitch)
+      const c = Math.cos(pitch)
+      mass += m
+      x += m * (c * link[1]! + s * link[3]! - (i === 2 ? l1 * Math.sin(q[1]!) : 0))
+      across += m * (link[2]! + (i === 0 ? 0 : d))
+      up += m * (c * link[3]! - s * link[1]! - (i === 2 ? l1 * Math.cos(q[1]!) : 0))
+    }
     const s1 = Math.sin(q[0]!)
     const c1 = Math.cos(q[0]!)
-    let total = 0
-    const sum = [0, 0, 0]
-    this.links.forEach(([m, cx, cy, cz], i) => {
-      const pitch = i === 0 ? 0 : i === 1 ? q[1]! : q[1]! + q[2]!
-      const inPlaneX = Math.cos(pitch) * cx! + Math.sin(pitch) * cz!
-      const inPlaneZ = Math.cos(pitch) * cz! - Math.sin(pitch) * cx!
-      const origin = i === 0 ? [0, 0, 0] : [points[3 * (i - 1)]!, points[3 * (i - 1) + 1]!, points[3 * (i - 1) + 2]!]
-      total += m!
-      sum[0]! += m! * (origin[0]! + inPlaneX)
-      sum[1]! += m! * (origin[1]! + c1 * cy! - s1 * inPlaneZ)
-      sum[2]! += m! * (origin[2]! + s1 * cy! + c1 * inPlaneZ)
-    })
-    for (let k = 0; k < 3; k++) out[offset + k] = total === 0 ? 0 : sum[k]! / total
-    return total
+    const share = mass === 0 ? 0 : 1 / mass
+    out[offset] = x * share
+    out[offset + 1] = (across * c1 - up * s1) * share
+    out[offset + 2] = (across * s1 + up * c1) * share
+    return mass
   }
 
   /** Potential energy of the leg's own weight, J, with the abduction axis as the zero. */
   potentialEnergySi(q: ArrayLike<number>): number {
-    const c = new Float64Array(3)
+    const c = this.column
     const mass = this.centreOfMassInto(c, 0, q)
     return -mass * (this.gravity[0]! * c[0]! + this.gravity[1]! * c[1]! + this.gravity[2]! * c[2]!)
   }
@@ -154,45 +177,63 @@ export class LegDynamics {
   /**
    * What a push on the foot has to accelerate, along a direction: `free` when the foot may also move sideways to the push, `constrained` when it is
    * guided along the direction (always the larger). Pass the rotors and the coupling, or the answer holds for a leg without motors; the body is
-   * taken as fixed. `undefined` at a singular pose, where no finite mass exists for the free foot across the lost direction.
+   * taken as fixed. `undefined` is a mass without a bound: at a singular pose the foot cannot be moved along the lost direction, and not be guided at all.
    */
   effectiveMass(
     given: Given<typeof EFFECTIVE>,
-    drives?: { readonly coupling: DriveCoupling; readonly rotorInertiaAtOutput: PerJoint<number> },
-  ): { readonly free: Quantity<'mass'>; readonly constrained: Quantity<'mass'> } | undefined {
-    const { angles, direction: u } = readInputs('kinematics.legDynamics.effectiveMass', EFFECTIVE, given)
+    drives?: { readonly coupling: DriveCoupling; readonly rotorInertiaAtOutput: Given<typeof ROTORS> },
+  ): EffectiveMass {
+    const where = 'kinematics.legDynamics.effectiveMass'
+    const { angles, direction: u } = readInputs(where, EFFECTIVE, given)
     const q = joints(angles)
     const M = new Float64Array(9)
     this.massMatrixInto(M, 0, q)
     if (drives !== undefined) {
+      mustBeMade(where, 'coupling', drives.coupling, DriveCoupling, 'driveCoupling')
       const rotors = new Float64Array(9)
-      drives.coupling.jointMatrixInto(rotors, 0, q, joints(drives.rotorInertiaAtOutput))
+      drives.coupling.jointMatrixInto(rotors, 0, q, joints(readInputs(where, ROTORS, drives.rotorInertiaAtOutput)))
       for (let i = 0; i < 9; i++) M[i]! += rotors[i]!
     }
     const J = new Float64Array(9)
     this.leg.si.jacobianInto(J, 0, q[0]!, q[1]!, q[2]!)
     const direction = unit3([u.x, u.y, u.z])
-    if (direction === undefined) throw noDirection('kinematics.legDynamics.effectiveMass')
+    if (direction === undefined) throw noDirection(where)
     const inverseM = new Float64Array(9)
     const transposed = new Float64Array(9)
     const half = new Float64Array(9)
     const mobility = new Float64Array(9)
-    const inertia = new Float64Array(9)
-    if (!invert3(inverseM, M)) return undefined
+    if (!invertPositive3(inverseM, M)) return { free: undefined, constrained: undefined }
     transpose3(transposed, J)
     multiply3(half, inverseM, transposed)
     multiply3(mobility, J, half)
-    if (!invert3(inertia, mobility)) return undefined
-    return {
-      free: new Quantity(1 / quadratic3(mobility, direction), 'mass'),
-      constrained: new Quantity(quadratic3(inertia, direction), 'mass'),
-    }
+    return effectiveMassOf(mobility, direction)
+  }
+}
+
+/** Effective mass along a direction; `undefined` where there is no bound to it. */
+export interface EffectiveMass {
+  /** The point may move across the direction too. */
+  readonly free: Quantity<'mass'> | undefined
+  /** The point is guided along the direction. */
+  readonly constrained: Quantity<'mass'> | undefined
+}
+
+/** Effective mass from the mobility J M⁻¹ Jᵀ of a point (SI), along a unit vector. @internal */
+export function effectiveMassOf(mobility: Float64Array, u: ArrayLike<number>): EffectiveMass {
+  const along = quadratic3(mobility, u)
+  const inertia = new Float64Array(9)
+  return {
+    free: along > 1e-14 * Math.max(...mobility.map(Math.abs)) ? new Quantity(1 / along, 'mass') : undefined,
+    constrained: invert3(inertia, mobility) ? new Quantity(quadratic3(inertia, u), 'mass') : undefined,
   }
 }
 
 const ZERO = /* @__PURE__ */ new Float64Array(3)
 const joints = (x: PerJoint<number>) => Float64Array.from([x.abduction, x.hip, x.knee])
 
-/** Gives a leg masses. Throws an `InputError` for a mass below zero or a value that cannot be read. */
-export const legDynamics = (leg: ThreeJointLeg, given: LegMasses): LegDynamics =>
-  new LegDynamics(leg, readInputs('kinematics.legDynamics', SPECIFICATION, given))
+/** Gives a leg masses. Throws an `InputError` for a mass below zero, an inertia that no body has, or a value that cannot be read. */
+export function legDynamics(leg: ThreeJointLeg, given: LegMasses): LegDynamics {
+  const where = 'kinematics.legDynamics'
+  mustBeMade(where, 'leg', leg, ThreeJointLeg, 'threeJointLeg')
+  return new LegDynamics(leg, readInputs(where, SPECIFICATION, given))
+}

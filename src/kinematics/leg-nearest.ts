@@ -25,11 +25,16 @@ const ON_LIMIT = 1e-12
 /** The angle, give or take whole turns, that lies within limits and is smallest in size; NaN if none does. */
 export function withinTurns(angle: number, lowest: number, highest: number): number {
   const wrapped = angle - TURN * Math.round(angle / TURN)
-  // −π and π are one place; a limit reached to rounding is reached.
-  for (const shifted of [wrapped, wrapped - TURN * Math.sign(wrapped), wrapped + TURN, wrapped - TURN]) {
-    if (shifted >= lowest - ON_LIMIT && shifted <= highest + ON_LIMIT) return Math.min(highest, Math.max(lowest, shifted))
+  // The turn that comes nearest to the limits' own place nearest zero, and its neighbours; the positive of two alike. A limit reached to rounding is reached.
+  const least = Math.max(lowest, Math.min(0, highest))
+  const turns = TURN * Math.round((least - wrapped) / TURN)
+  let best = Number.NaN
+  for (let k = 1; k >= -1; k--) {
+    const shifted = wrapped + turns + k * TURN
+    if (shifted < lowest - ON_LIMIT || shifted > highest + ON_LIMIT) continue
+    if (!(Math.abs(shifted) >= Math.abs(best) - ON_LIMIT)) best = Math.min(highest, Math.max(lowest, shifted))
   }
-  return Number.NaN
+  return best
 }
 
 /**
@@ -78,6 +83,10 @@ export function nearestReachable(leg: LegKernel, limits: LimitsSi, x: number, y:
     }
   }
 
+  // One turn at most, wherever the limits put it.
+  const kneeFrom = Number.isFinite(low3) ? low3 : Number.isFinite(high3) ? high3 - TURN : -Math.PI
+  const kneeTo = Math.min(high3, kneeFrom + TURN)
+
   const fixed1 = [low1, high1].filter(Number.isFinite)
   const fixed2 = [low2, high2].filter(Number.isFinite)
   const fixed3 = [knee(0), knee(Math.PI), low3, high3].filter(Number.isFinite)
@@ -99,8 +108,7 @@ export function nearestReachable(leg: LegKernel, limits: LimitsSi, x: number, y:
     for (const q2 of fixed2) turned(q2, q3)
   }
   for (const q2 of fixed2) {
-    for (const q3 of stationaryKnee(leg, q2, x, radius, Math.max(low3, -Math.PI), Math.min(high3, low3 > -Math.PI ? low3 + TURN : Math.PI)))
-      turned(q2, knee(q3))
+    for (const q3 of stationaryKnee(leg, q2, x, radius, kneeFrom, kneeTo)) turned(q2, knee(q3))
   }
 
   // Abduction at a limit: the plane problem of a point beside the leg.

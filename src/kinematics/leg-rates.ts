@@ -36,6 +36,18 @@ export function footVelocityInto(leg: LegKernel, out: Float64Array, offset: numb
  * Not finite at a singular pose: ask `singularityOf` first.
  */
 export function jointRatesInto(leg: LegKernel, out: Float64Array, offset: number, q: ArrayLike<number>, v: ArrayLike<number>): void {
+  throughInverseInto(leg, out, offset, q, v, 0)
+}
+
+/** J⁻¹ v of the vector that stands at `at` of `v`, in closed form; `v` may be `out`. */
+function throughInverseInto(
+  leg: LegKernel,
+  out: Float64Array,
+  offset: number,
+  q: ArrayLike<number>,
+  v: ArrayLike<number>,
+  at: number,
+): void {
   const { hipOffset: d, upperLink: l1, lowerLink: l2 } = leg
   const q2 = q[1]!
   const q3 = q[2]!
@@ -47,10 +59,11 @@ export function jointRatesInto(leg: LegKernel, out: Float64Array, offset: number
   const s23 = Math.sin(q23)
   const c23 = Math.cos(q23)
   const Z = -l1 * c2 - l2 * c23
-  const vx = v[0]!
-  const across = v[1]! * c + v[2]! * s
-  const w1 = -across / Z
-  const up = v[2]! * c - v[1]! * s - d * w1
+  const vx = v[at]!
+  const vy = v[at + 1]!
+  const vz = v[at + 2]!
+  const w1 = -(vy * c + vz * s) / Z
+  const up = vz * c - vy * s - d * w1
   // In the leg plane each link's end moves square to it: project on the shank for the hip's rate, on the thigh for the foot's.
   const sin3 = Math.sin(q3)
   const w2 = (vx * s23 + up * c23) / (-l1 * sin3)
@@ -101,7 +114,7 @@ export function jointAccelerationsInto(
   out[offset] = a[0]! - out[offset]!
   out[offset + 1] = a[1]! - out[offset + 1]!
   out[offset + 2] = a[2]! - out[offset + 2]!
-  jointRatesInto(leg, out, offset, q, offset === 0 ? out : out.subarray(offset, offset + 3))
+  throughInverseInto(leg, out, offset, q, out, offset)
 }
 
 /** Force the foot pushes with under given joint torques, at rest (3 numbers): F = J⁻ᵀ τ. Not finite at a singular pose. */

@@ -33,6 +33,26 @@ export function invert3(out: Float64Array, a: ArrayLike<number>): boolean {
   return true
 }
 
+/** Inverse of a positive definite matrix, scaled by its diagonal so that stiff and soft joints may stand side by side; returns false as `invert3` does. */
+export function invertPositive3(out: Float64Array, a: ArrayLike<number>): boolean {
+  const scaled = new Float64Array(9)
+  const size = (i: number) => Math.sqrt(a[4 * i]!)
+  for (let i = 0; i < 3; i++) for (let j = 0; j < 3; j++) scaled[3 * i + j] = a[3 * i + j]! / (size(i) * size(j))
+  if (!invert3(out, scaled)) return false
+  for (let i = 0; i < 3; i++) for (let j = 0; j < 3; j++) out[3 * i + j] = out[3 * i + j]! / (size(i) * size(j))
+  return true
+}
+
+/** a × b. */
+export const cross3 = (a: ArrayLike<number>, b: ArrayLike<number>): [number, number, number] => [
+  a[1]! * b[2]! - a[2]! * b[1]!,
+  a[2]! * b[0]! - a[0]! * b[2]!,
+  a[0]! * b[1]! - a[1]! * b[0]!,
+]
+
+/** a · b. */
+export const dot3 = (a: ArrayLike<number>, b: ArrayLike<number>): number => a[0]! * b[0]! + a[1]! * b[1]! + a[2]! * b[2]!
+
 /** uᵀ a u. */
 export function quadratic3(a: ArrayLike<number>, u: ArrayLike<number>): number {
   let sum = 0

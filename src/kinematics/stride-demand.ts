@@ -1,29 +1,15 @@
 import { type Given, type Inputs, readInputs, type Si } from '../formula/index.js'
-import { InputError, Quantity, show } from '../units/index.js'
+import { InputError, Quantity } from '../units/index.js'
 import { DriveCoupling, driveCoupling } from './coupling.js'
 import { FootPath } from './foot-path.js'
 import { type LEG_JOINTS, ThreeJointLeg } from './leg.js'
 import { LegDynamics } from './leg-dynamics.js'
 import { FOOT_ABOVE, KNEE_BACKWARD } from './leg-kernel.js'
-import { motorOperatingPoint, motorTorqueThroughReduction } from './reduction.js'
+import { type Demand, DRIVE, demandOf, type MotorDemand, motorDemand } from './motor-demand.js'
 import { stanceForce } from './stance-force.js'
 import { type GroundReactionSi, type StrideSamples, sampleStride } from './stride-samples.js'
-import { type PerJoint, type Vector3, vectorOf } from './vectors.js'
+import { mustBeMade, type PerJoint, type Vector3, vectorOf } from './vectors.js'
 
-const DRIVE = {
-  ratio: { kind: 'ratio', above: 0 },
-  efficiency: { kind: 'ratio', above: 0, max: 1, default: 1 },
-  backEfficiency: { kind: 'ratio', min: 0, max: 1, default: 1 },
-  rotorInertia: { kind: 'momentOfInertia', min: 0, default: '0 kg m^2' },
-  motor: {
-    fields: {
-      torqueConstant: { kind: 'torqueConstantDc', above: 0 },
-      resistance: { kind: 'electricalResistance', min: 0 },
-      noLoadCurrent: { kind: 'current', min: 0, default: '0 A' },
-    },
-    optional: true,
-  },
-} as const satisfies Inputs
 const LOAD = {
   mass: { kind: 'mass', above: 0 },
   legShare: { kind: 'ratio', min: 0, max: 1 },
@@ -40,9 +26,6 @@ const SPECIFICATION = {
   samples: { kind: 'count', min: 16, max: 100_000, whole: true, default: 240 },
 } as const satisfies Inputs
 
-/** The reduction and motor of one drive; the torque constant and resistance are those of the equivalent direct-current motor, at its present temperature. */
-export interface DriveSpecification extends Given<typeof DRIVE> {}
-
 /** What a stride is made of. */
 export interface StrideSpecification extends Given<typeof SPECIFICATION> {
   readonly leg: ThreeJointLeg
@@ -53,41 +36,6 @@ export interface StrideSpecification extends Given<typeof SPECIFICATION> {
   readonly coupling?: DriveCoupling
   /** Force of the ground in place of `load`, on plain SI numbers. */
   readonly groundReactionSi?: GroundReactionSi
-}
-
-/** Torque, speed and power over a stride at one place: a joint, a drum or a motor's shaft. */
-export interface Demand {
-  /** Largest torque in size. */
-  readonly peakTorque: Quantity<'torque'>
-  /** Root mean square of the torque: what heats. */
-  readonly rmsTorque: Quantity<'torque'>
-  /** Largest speed in size. */
-  readonly peakSpeed: Quantity<'angularVelocity'>
-  /** Largest power given out while driving. */
-  readonly peakPowerOut: Quantity<'power'>
-  /** Mean over the stride of the power given out while driving. */
-  readonly meanPowerOut: Quantity<'power'>
-  /** Largest power taken in while the load drives. */
-  readonly peakPowerIn: Quantity<'power'>
-  /** Mean over the stride of the power taken in while the load drives; not subtracted from the power out. */
-  readonly meanPowerIn: Quantity<'power'>
-}
-
-/** What a stride asks of a motor. */
-export interface MotorDemand extends Demand {
-  /** Electrical side; `undefined` where no motor constants were given. */
-  readonly electrical:
-    | {
-        readonly peakCurrent: Quantity<'current'>
-        readonly rmsCurrent: Quantity<'current'>
-        readonly peakVoltage: Quantity<'voltage'>
-        readonly meanCopperLoss: Quantity<'power'>
-        /** Mean power from the supply, with what flows back taken off. */
-        readonly meanElectricalPower: Quantity<'power'>
-      }
-    | undefined
-  /** Speed and torque at the shaft, sample by sample, SI: the cloud to hold against the motor's limit. */
-  readonly cloud: { readonly speed: Float64Array; readonly torque: Float64Array }
 }
 
 /** The leg follows the path: what that asks. */
@@ -122,15 +70,10 @@ export interface NotWalkable {
 export function strideDemand(given: StrideSpecification): Walkable | NotWalkable {
   const where = 'kinematics.strideDemand'
   const { leg, path, dynamics, coupling = driveCoupling({ knee: 'motorAtKnee' }), groundReactionSi, ...rest } = given
-  for (const [name, value, type] of [
-    ['leg', leg, ThreeJointLeg],
-    ['path', path, FootPath],
-    ['coupling', coupling, DriveCoupling],
-    ['dynamics', dynamics ?? LegDynamics.prototype, LegDynamics],
-  ] as const) {
-    if (!(value instanceof type) && value !== type.prototype)
-      throw new InputError(where, [{ path: name, given: show(value), accepts: `must be what kinematics makes it with` }])
-  }
+  mustBeMade(where, 'leg', leg, ThreeJointLeg, 'threeJointLeg')
+  mustBeMade(where, 'path', path, FootPath, 'footPath')
+  mustBeMade(where, 'coupling', coupling, DriveCoupling, 'driveCoupling')
+  if (dynamics !== undefined) mustBeMade(where, 'dynamics', dynamics, LegDynamics, 'legDynamics')
   const spec = readInputs(where, SPECIFICATION, rest)
   if ((spec.load === undefined) === (groundReactionSi === undefined)) {
     throw new InputError(where, [
@@ -143,7 +86,7 @@ export function strideDemand(given: StrideSpecification): Walkable | NotWalkable
     branch: (spec.kneeBend === 'forward' ? 0 : KNEE_BACKWARD) + (spec.foot === 'below' ? 0 : FOOT_ABOVE),
     dynamics,
     coupling,
-    groundReaction: groundReactionSi ?? reactionOf(spec.load!, path.dutyFactor, leg),
+    groundReaction: groundReactionSi ?? reactionOf(spec.load!, path.dutyFactor, leg, spec.foot),
     samples: spec.samples,
   })
   if ('reason' in samples)
@@ -169,89 +112,20 @@ export function strideDemand(given: StrideSpecification): Walkable | NotWalkable
 }
 
 /** The ground's force from a load: vertical by the stance's shape, and along x so that it passes through the hip axis where asked. */
-function reactionOf(load: Si<typeof LOAD>, dutyFactor: number, leg: ThreeJointLeg): GroundReactionSi {
-  const { hipOffset } = leg.si
+function reactionOf(load: Si<typeof LOAD>, dutyFactor: number, leg: ThreeJointLeg, side: 'below' | 'above'): GroundReactionSi {
+  const { hipOffset: d } = leg.si
   return (out, stancePhase, foot) => {
     const vertical = stanceForce.si({ ...load, dutyFactor, stancePhase })
-    const below = Math.sqrt(Math.max(0, foot[1]! ** 2 + foot[2]! ** 2 - hipOffset ** 2))
-    out[0] = load.foreAft === 'none' || below === 0 ? 0 : (-vertical * foot[0]!) / below
+    const [x, y, z] = foot as unknown as [number, number, number]
+    const radius2 = y * y + z * z
+    const height = Math.sqrt(Math.max(0, radius2 - d * d))
+    const Z = side === 'below' ? -height : height
+    // In the leg plane, which leans by the abduction, only the cosine of the upright force is upright.
+    const cosine = (y * d + z * Z) / radius2
+    out[0] = load.foreAft === 'none' || height === 0 ? 0 : (vertical * cosine * x) / Z
     out[1] = 0
     out[2] = vertical
   }
 }
 
 const every = (column: Float64Array, joint: number) => Float64Array.from({ length: column.length / 3 }, (_, i) => column[3 * i + joint]!)
-
-function demandOf(torque: Float64Array, speed: Float64Array, weight: Float64Array): Demand {
-  let peakTorque = 0
-  let peakSpeed = 0
-  let squares = 0
-  let total = 0
-  let out = 0
-  let back = 0
-  let peakOut = 0
-  let peakIn = 0
-  for (let i = 0; i < torque.length; i++) {
-    const t = torque[i]!
-    const power = t * speed[i]!
-    peakTorque = Math.max(peakTorque, Math.abs(t))
-    peakSpeed = Math.max(peakSpeed, Math.abs(speed[i]!))
-    peakOut = Math.max(peakOut, power)
-    peakIn = Math.max(peakIn, -power)
-    squares += weight[i]! * t * t
-    if (power > 0) out += weight[i]! * power
-    else back -= weight[i]! * power
-    total += weight[i]!
-  }
-  return {
-    peakTorque: new Quantity(peakTorque, 'torque'),
-    rmsTorque: new Quantity(Math.sqrt(squares / total), 'torque'),
-    peakSpeed: new Quantity(peakSpeed, 'angularVelocity'),
-    peakPowerOut: new Quantity(peakOut, 'power'),
-    meanPowerOut: new Quantity(out / total, 'power'),
-    peakPowerIn: new Quantity(peakIn, 'power'),
-    meanPowerIn: new Quantity(back / total, 'power'),
-  }
-}
-
-function motorDemand(samples: StrideSamples, joint: number, drive: Si<typeof DRIVE>): MotorDemand {
-  const { count, weight, actuatorTorque, actuatorRate, actuatorAcceleration } = samples
-  const torque = new Float64Array(count)
-  const speed = new Float64Array(count)
-  for (let i = 0; i < count; i++) {
-    const at = 3 * i + joint
-    speed[i] = actuatorRate[at]! * drive.ratio
-    torque[i] = motorTorqueThroughReduction.si({
-      outputTorque: actuatorTorque[at]!,
-      outputSpeed: actuatorRate[at]!,
-      outputAcceleration: actuatorAcceleration[at]!,
-      ratio: drive.ratio,
-      efficiency: drive.efficiency,
-      backEfficiency: drive.backEfficiency,
-      rotorInertia: drive.rotorInertia,
-    })
-  }
-  const { motor } = drive
-  let electrical: MotorDemand['electrical']
-  if (motor !== undefined) {
-    let [peakCurrent, squares, peakVoltage, loss, supply, total] = [0, 0, 0, 0, 0, 0]
-    for (let i = 0; i < count; i++) {
-      const point = motorOperatingPoint.si({ torque: torque[i]!, speed: speed[i]!, ...motor })
-      const w = weight[i]!
-      peakCurrent = Math.max(peakCurrent, Math.abs(point.current))
-      peakVoltage = Math.max(peakVoltage, Math.abs(point.voltage))
-      squares += w * point.current * point.current
-      loss += w * point.copperLoss
-      supply += w * point.electricalPower
-      total += w
-    }
-    electrical = {
-      peakCurrent: new Quantity(peakCurrent, 'current'),
-      rmsCurrent: new Quantity(Math.sqrt(squares / total), 'current'),
-      peakVoltage: new Quantity(peakVoltage, 'voltage'),
-      meanCopperLoss: new Quantity(loss / total, 'power'),
-      meanElectricalPower: new Quantity(supply / total, 'power'),
-    }
-  }
-  return { ...demandOf(torque, speed, weight), electrical, cloud: { speed, torque } }
-}

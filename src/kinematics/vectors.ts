@@ -1,4 +1,4 @@
-import { InputError, type Kind, type Note, Quantity } from '../units/index.js'
+import { InputError, type Kind, type Note, Quantity, show } from '../units/index.js'
 
 /** A vector in the leg's frame: x forward, y left, z up. */
 export interface Vector3<K extends Kind> {
@@ -47,3 +47,14 @@ export const perJoint = <const K extends Kind>(kind: K) => ({ abduction: kind, h
 /** The error for a direction without a length. */
 export const noDirection = (where: string, path = 'direction'): InputError =>
   new InputError(where, [{ path, given: 'a vector of no length', accepts: 'must point somewhere' }])
+
+/** Refuses an argument that is not what `maker` makes. */
+export function mustBeMade(
+  where: string,
+  path: string,
+  value: unknown,
+  type: abstract new (...args: never[]) => object,
+  maker: string,
+): void {
+  if (!(value instanceof type)) throw new InputError(where, [{ path, given: show(value), accepts: `must be made by ${maker}` }])
+}

@@ -1,8 +1,5 @@
-import { formula, type Given, type Inputs, readInputs } from '../formula/index.js'
-import { InputError, Quantity } from '../units/index.js'
+import { formula } from '../formula/index.js'
 import type { ThreeJointLeg } from './leg.js'
-import { REACHED } from './leg-kernel.js'
-import { withinTurns } from './leg-nearest.js'
 
 /** Volume a foot can reach when no joint has a limit. It does not depend on the sideways offset of the hip: what the offset adds at the rim the hole around the axis takes. */
 export const workspaceVolume = /* @__PURE__ */ formula('kinematics.workspaceVolume', {
@@ -41,7 +38,7 @@ export const sagittalArea = /* @__PURE__ */ formula('kinematics.sagittalArea', {
     upperLink * lowerLink * hipRange * Math.abs(Math.cos(kneeFrom) - Math.cos(kneeTo)),
 })
 
-/** Volume a foot can reach between joint limits, for one sense of the knee and the foot below the hip axis throughout. */
+/** Volume a foot can reach between joint limits, for one sense of the knee and the foot on one side of the hip axis throughout. */
 export const limitedWorkspaceVolume = /* @__PURE__ */ formula('kinematics.limitedWorkspaceVolume', {
   inputs: {
     /** Hip to knee. */
@@ -62,21 +59,15 @@ export const limitedWorkspaceVolume = /* @__PURE__ */ formula('kinematics.limite
   /** Volume between the limits. */
   output: 'volume',
   assumes: ['knee bends one way only', 'no parts in the way'],
+  requires: {
+    hipTo: { accepts: 'must be above hipFrom', holds: ({ hipFrom, hipTo }) => hipTo > hipFrom },
+    kneeTo: { accepts: 'must be above kneeFrom', holds: ({ kneeFrom, kneeTo }) => kneeTo > kneeFrom },
+  },
   valid: {
-    'foot below the hip axis everywhere between the limits (otherwise places are counted twice)': ({
-      upperLink: l1,
-      lowerLink: l2,
-      hipFrom,
-      hipTo,
-      kneeFrom,
-      kneeTo,
-    }) => {
-      for (let i = 0; i <= 24; i++)
-        for (let j = 0; j <= 24; j++) {
-          const q2 = hipFrom + ((hipTo - hipFrom) * i) / 24
-          if (!(l1 * Math.cos(q2) + l2 * Math.cos(q2 + kneeFrom + ((kneeTo - kneeFrom) * j) / 24) > 0)) return false
-        }
-      return true
+    'foot on one side of the hip axis everywhere between the limits (otherwise the part above it is taken off, not added)': (x) => {
+      const [lowest, highest] = heightRange(x.upperLink, x.lowerLink, x.hipFrom, x.hipTo, x.kneeFrom, x.kneeTo)
+      const rounding = 1e-12 * (x.upperLink + x.lowerLink)
+      return lowest >= -rounding || highest <= rounding
     },
   },
   source: [{ level: 'computed', where: 'integral of |det J| = l1 l2 |sin q3| h over the joint ranges, in closed form' }],
@@ -84,209 +75,63 @@ export const limitedWorkspaceVolume = /* @__PURE__ */ formula('kinematics.limite
     // ∫ sin q3 sin(q2 + q3) dq3 = q3 cos q2 / 2 − sin(2 q3 + q2) / 4.
     const shank = (q2: number) =>
       0.5 * (kneeTo - kneeFrom) * Math.cos(q2) - 0.25 * (Math.sin(2 * kneeTo + q2) - Math.sin(2 * kneeFrom + q2))
-    return (
+    return Math.abs(
       abductionRange *
-      l1 *
-      l2 *
-      (l1 * (Math.sin(hipTo) - Math.sin(hipFrom)) * (Math.cos(kneeFrom) - Math.cos(kneeTo)) + l2 * (shank(hipTo) - shank(hipFrom)))
+        l1 *
+        l2 *
+        (l1 * (Math.sin(hipTo) - Math.sin(hipFrom)) * (Math.cos(kneeFrom) - Math.cos(kneeTo)) + l2 * (shank(hipTo) - shank(hipFrom))),
     )
   },
 })
 
-const SECTION = {
-  y: 'length',
-  x: { fields: { lowest: 'length', highest: 'length' } },
-  z: { fields: { lowest: 'length', highest: 'length' } },
-  step: { kind: 'length', above: 0 },
-} as const satisfies Inputs
-
-/** Flag of a grid point: out of reach of the links. */
-export const OUT_OF_REACH = 0
-/** Flag of a grid point: the links reach it, the joint limits do not allow it. */
-export const BEYOND_LIMITS = 1
-/** Flag of a grid point: reachable; the higher flags count how many of the four branches do it (2: one, 3: two, …). */
-export const REACHABLE = 2
-
-/** An upright section through the workspace, at one y, on a grid. */
-export interface WorkspaceSection {
-  /** Forward places of the columns, m. */
-  readonly x: Float64Array
-  /** Heights of the rows, m. */
-  readonly z: Float64Array
-  /** Flags, row by row: `flags[iz * x.length + ix]`. */
-  readonly flags: Uint8Array
-  /** Which of the four branches reach it within limits, one bit each (1 << branch). */
-  readonly branches: Uint8Array
-  /** Points that more than one branch reaches: a foot there may stand with another knee, and joint-space integrals count it more than once. */
-  readonly overlapping: number
-  /** Area of the reachable points. */
-  readonly area: Quantity<'area'>
+/** Whether a range holds an even and an odd multiple of π. */
+const multiplesOfPi = (low: number, high: number): readonly [even: boolean, odd: boolean] => {
+  const holds = (first: number) => first + 2 * Math.PI * Math.ceil((low - first) / (2 * Math.PI)) <= high
+  return [holds(0), holds(Math.PI)]
 }
 
-const MOST_POINTS = 4_000_000
-
-/** Flags an upright section of the workspace on a grid, for plots and for `largestStepBox`. Throws an `InputError` for ranges upside down or a grid too fine. */
-export function workspaceSection(leg: ThreeJointLeg, given: Given<typeof SECTION>): WorkspaceSection {
-  const where = 'kinematics.workspaceSection'
-  const { y, x: xRange, z: zRange, step } = readInputs(where, SECTION, given)
-  for (const [path, range] of [
-    ['x', xRange],
-    ['z', zRange],
-  ] as const) {
-    if (!(range.lowest < range.highest))
-      throw new InputError(where, [
-        { path: `${path}.lowest`, given: String(new Quantity(range.lowest, 'length')), accepts: 'must be below the highest' },
-      ])
+/** Lowest and highest height of the hip axis over the foot in the leg plane, l1 cos q2 + l2 cos(q2 + q3), between limits of hip and knee. Exact. */
+function heightRange(l1: number, l2: number, low2: number, high2: number, low3: number, high3: number): [number, number] {
+  const heights: number[] = []
+  // With one joint at a limit the height is a cosine of the other: its ends, and its crests where they are inside.
+  const cosine = (size: number, lean: number, offset: number, low: number, high: number) => {
+    const [even, odd] = multiplesOfPi(low + lean, high + lean)
+    heights.push(offset + size * Math.cos(low + lean), offset + size * Math.cos(high + lean))
+    if (even) heights.push(offset + size)
+    if (odd) heights.push(offset - size)
   }
-  const places = ({ lowest, highest }: { lowest: number; highest: number }) => Math.floor((highest - lowest) / step + 1e-9) + 1
-  const [nx, nz] = [places(xRange), places(zRange)]
-  if (nx * nz > MOST_POINTS)
-    throw new InputError(where, [
-      { path: 'step', given: String(new Quantity(step, 'length')), accepts: `must give at most ${MOST_POINTS} points` },
-    ])
-  const x = Float64Array.from({ length: nx }, (_, i) => xRange.lowest + i * step)
-  const z = Float64Array.from({ length: nz }, (_, i) => zRange.lowest + i * step)
-  const flags = new Uint8Array(nx * nz)
-  const branches = new Uint8Array(nx * nz)
-  const q = new Float64Array(3)
-  let reachable = 0
-  let overlapping = 0
-  for (let iz = 0; iz < nz; iz++) {
-    for (let ix = 0; ix < nx; ix++) {
-      let reached = false
-      let bits = 0
-      let count = 0
-      for (let branch = 0; branch < 4; branch++) {
-        if (leg.si.jointAnglesInto(q, 0, x[ix]!, y, z[iz]!, branch) !== REACHED) break
-        reached = true
-        if (inLimits(leg, q)) {
-          bits |= 1 << branch
-          count++
-        }
-      }
-      const at = iz * nx + ix
-      branches[at] = bits
-      flags[at] = !reached ? OUT_OF_REACH : count === 0 ? BEYOND_LIMITS : REACHABLE + count - 1
-      if (count > 0) reachable++
-      if (count > 1) overlapping++
-    }
+  for (const q2 of [low2, high2]) cosine(l2, q2, l1 * Math.cos(q2), low3, high3)
+  for (const q3 of [low3, high3]) {
+    const [across, along] = [l2 * Math.sin(q3), l1 + l2 * Math.cos(q3)]
+    cosine(Math.hypot(across, along), Math.atan2(across, along), 0, low2, high2)
   }
-  return { x, z, flags, branches, overlapping, area: new Quantity(reachable * step * step, 'area') }
+  // Inside, both links upright.
+  multiplesOfPi(low2, high2).forEach((hip, i) => {
+    multiplesOfPi(low3, high3).forEach((knee, j) => {
+      if (hip && knee) heights.push((i === 0 ? 1 : -1) * (l1 + (j === 0 ? l2 : -l2)))
+    })
+  })
+  return [Math.min(...heights), Math.max(...heights)]
 }
 
-const inLimits = ({ limitsSi }: ThreeJointLeg, q: Float64Array) =>
-  [0, 1, 2].every((i) => !Number.isNaN(withinTurns(q[i]!, limitsSi[2 * i]!, limitsSi[2 * i + 1]!)))
-
-/** The largest box a step can use: every grid point in it is reachable on one branch, without changing knee or side. */
-export interface StepBox {
-  readonly sweep: Quantity<'length'>
-  readonly lift: Quantity<'length'>
-  /** Forward ends. */
-  readonly x: { readonly lowest: Quantity<'length'>; readonly highest: Quantity<'length'> }
-  /** Lower and upper ends. */
-  readonly z: { readonly lowest: Quantity<'length'>; readonly highest: Quantity<'length'> }
-  /** The branch, as the kernel counts them. */
-  readonly branch: number
-}
+/** Why the reachable space may overlap itself. */
+export type OverlapReason = 'kneeBothWays' | 'footAboveHip' | 'abductionBeyondTurn' | 'hipBeyondTurn'
 
 /**
- * The largest upright box of grid points that one branch reaches: the widest sweep that has at least a given lift, or by area when no lift is asked.
- * Exact on the grid; between grid points it holds to a step. `undefined` when no box is tall enough.
+ * Whether joint limits let the reachable space overlap itself: the knee may bend both ways, the foot be below the hip axis and above it, or a joint turn
+ * more than once round. Integrals over joint angles then count places more than once.
  */
-export function largestStepBox(
-  section: WorkspaceSection,
-  given: { readonly leastLift?: Given<{ l: 'length' }>['l'] } = {},
-): StepBox | undefined {
-  const { leastLift } = readInputs('kinematics.largestStepBox', { leastLift: { kind: 'length', min: 0, optional: true } }, given)
-  const { x, z, branches } = section
-  const nx = x.length
-  const step = x.length > 1 ? x[1]! - x[0]! : 0
-  const leastRows = leastLift === undefined ? 1 : Math.ceil(leastLift / step - 1e-9) + 1
-  let best = { score: -1, left: 0, right: 0, bottom: 0, top: 0, branch: 0 }
-  const heights = new Int32Array(nx + 1)
-  const stack: { start: number; height: number }[] = []
-  for (let branch = 0; branch < 4; branch++) {
-    heights.fill(0)
-    for (let iz = 0; iz < z.length; iz++) {
-      for (let ix = 0; ix < nx; ix++) heights[ix] = (branches[iz * nx + ix]! >> branch) & 1 ? heights[ix]! + 1 : 0
-      // The largest rectangle under a row of heights, by a stack of rising heights.
-      stack.length = 0
-      for (let ix = 0; ix <= nx; ix++) {
-        let start = ix
-        while (stack.length > 0 && stack.at(-1)!.height >= heights[ix]!) {
-          const popped = stack.pop()!
-          start = popped.start
-          const sweep = ix - 1 - popped.start
-          const lift = popped.height - 1
-          if (popped.height < leastRows || popped.height === 0) continue
-          const score = leastLift === undefined ? sweep * lift : sweep + 1e-6 * lift
-          if (score > best.score) best = { score, left: popped.start, right: ix - 1, bottom: iz - lift, top: iz, branch }
-        }
-        stack.push({ start, height: heights[ix]! })
-      }
-    }
-  }
-  if (best.score < 0) return undefined
-  const length = (value: number) => new Quantity(value, 'length')
-  return {
-    sweep: length(x[best.right]! - x[best.left]!),
-    lift: length(z[best.top]! - z[best.bottom]!),
-    x: { lowest: length(x[best.left]!), highest: length(x[best.right]!) },
-    z: { lowest: length(z[best.bottom]!), highest: length(z[best.top]!) },
-    branch: best.branch,
-  }
-}
-
-/**
- * Edge of the leg plane's reachable area between the limits of hip and knee: X forward and Z up from the hip point, m, along the four edges of the
- * joint box in turn (a closed line). Where it crosses itself the area overlaps. Joints without limits count as going once around.
- */
-export function legPlaneOutlineSi(leg: ThreeJointLeg, pointsPerEdge = 48): (readonly [number, number])[] {
-  const { upperLink: l1, lowerLink: l2 } = leg.si
-  const limit = (i: number, none: number) => (Number.isFinite(leg.limitsSi[i]!) ? leg.limitsSi[i]! : none)
-  const [low2, high2, low3, high3] = [limit(2, -Math.PI), limit(3, Math.PI), limit(4, 0), limit(5, Math.PI)]
-  const corners = [
-    [low2, low3],
-    [high2, low3],
-    [high2, high3],
-    [low2, high3],
-    [low2, low3],
-  ] as const
-  const outline: (readonly [number, number])[] = []
-  for (let edge = 0; edge < 4; edge++) {
-    const [a, b] = [corners[edge]!, corners[edge + 1]!]
-    for (let i = 0; i < pointsPerEdge; i++) {
-      const t = i / pointsPerEdge
-      const q2 = a[0] + t * (b[0] - a[0])
-      const q23 = q2 + a[1] + t * (b[1] - a[1])
-      outline.push([-l1 * Math.sin(q2) - l2 * Math.sin(q23), -l1 * Math.cos(q2) - l2 * Math.cos(q23)])
-    }
-  }
-  return [...outline, outline[0]!]
-}
-
-/** Whether joint limits let the reachable space overlap itself: the knee may bend both ways, or the foot rise above the hip axis. */
-export function workspaceOverlaps(leg: ThreeJointLeg): {
-  readonly overlaps: boolean
-  readonly because: readonly ('kneeBothWays' | 'footAboveHip' | 'abductionBeyondTurn')[]
-} {
+export function workspaceOverlaps(leg: ThreeJointLeg): { readonly overlaps: boolean; readonly because: readonly OverlapReason[] } {
   const { upperLink: l1, lowerLink: l2 } = leg.si
   const [low1, high1, low2, high2, low3, high3] = leg.limitsSi as unknown as [number, number, number, number, number, number]
-  const because: ('kneeBothWays' | 'footAboveHip' | 'abductionBeyondTurn')[] = []
-  if (low3 < 0 && high3 > 0) because.push('kneeBothWays')
+  const because: OverlapReason[] = []
+  const once = (low: number, high: number) => (high - low < 2 * Math.PI ? ([low, high] as const) : ([-Math.PI, Math.PI] as const))
+  // The knee's bend changes sides where it is straight or folded, not where it only comes to be.
+  const inside = 1e-12
+  if (multiplesOfPi(low3 + inside, high3 - inside).includes(true) || !Number.isFinite(high3 - low3)) because.push('kneeBothWays')
   if (high1 - low1 > 2 * Math.PI) because.push('abductionBeyondTurn')
-  const span = (low: number, high: number) =>
-    Number.isFinite(high - low) ? ([low, Math.min(high, low + 2 * Math.PI)] as const) : ([-Math.PI, Math.PI] as const)
-  const [a, b] = span(low2, high2)
-  const [c, d] = span(low3, high3)
-  let [above, below] = [false, false]
-  for (let i = 0; i <= 48; i++)
-    for (let j = 0; j <= 48; j++) {
-      const q2 = a + ((b - a) * i) / 48
-      const height = l1 * Math.cos(q2) + l2 * Math.cos(q2 + c + ((d - c) * j) / 48)
-      if (height < -1e-12 * l1) above = true
-      if (height > 1e-12 * l1) below = true
-    }
-  if (above && below) because.push('footAboveHip')
+  if (high2 - low2 > 2 * Math.PI) because.push('hipBeyondTurn')
+  const [lowest, highest] = heightRange(l1, l2, ...once(low2, high2), ...once(low3, high3))
+  if (lowest < -1e-12 * l1 && highest > 1e-12 * l1) because.push('footAboveHip')
   return { overlaps: because.length > 0, because }
 }

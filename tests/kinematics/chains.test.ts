@@ -445,6 +445,26 @@ describe('bad input', () => {
         },
       }),
     ).toThrow(/rotation/)
+    const target = { position: tool.position, seed: rad([0, 0, 0]) } as const
+    expect(() =>
+      lynchThreeLink.inverse({
+        ...target,
+        rotation: [
+          [1, 0, 0],
+          [0, 1, 0],
+          [0, 0, 2],
+        ],
+      }),
+    ).toThrow(/rotation is another matrix; must be the three rows of a rotation/)
+    expect(() => lynchThreeLink.inverse({ ...target, limits: [] })).toThrow(/limits is 0 limits; must be one for each of the 3 joints/)
+    expect(() => lynchThreeLink.coriolis(rad([0, 0, 0]), undefined as never)).toThrow(/rates is .*must be 3 finite numbers/)
+    expect(() =>
+      chainFromScrews({
+        screws: [{ axis: { x: 0, y: 0, z: 1 }, point: tool.position }],
+        tool,
+        links: [{ mass: '1 kg', centreOfMass: tool.position, inertia: { xx: '1 kg m^2', yy: '1 kg m^2', xy: '2 kg m^2' } }],
+      }),
+    ).toThrow(/links\[0\]\.inertia is products beyond its moments/)
     expect(() => lynchThreeLink.pose(['1 rad', '1 rad'])).toThrow(/2 values; must be one for each of the 3 joints/)
     expect(() => lynchThreeLink.pose(['1 rad', '1 m' as never, '1 rad'])).toThrow(/values\[1\]/)
   })

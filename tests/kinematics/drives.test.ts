@@ -150,9 +150,9 @@ describe('four-bar', () => {
         const wrap = (x: number) => Math.atan2(Math.sin(x), Math.cos(x))
         const slope = (field: 'rockerAngle' | 'couplerAngle') =>
           (wrap(at(degrees + 0.001)[field].si - at(degrees - 0.001)[field].si) / 0.002) * (180 / Math.PI)
-        expect(slope('rockerAngle')).toBeCloseTo(rockerSpeedRatio.si, 6)
-        expect(slope('couplerAngle')).toBeCloseTo(couplerSpeedRatio.si, 6)
-        expect(rockerSpeedRatio.si).toBeCloseTo(
+        expect(slope('rockerAngle')).toBeCloseTo(rockerSpeedRatio!.si, 6)
+        expect(slope('couplerAngle')).toBeCloseTo(couplerSpeedRatio!.si, 6)
+        expect(rockerSpeedRatio!.si).toBeCloseTo(
           fourBarSpeedRatio.si({ crank: 0.04, rocker: 0.08, crankAngle: t2, couplerAngle: t3, rockerAngle: t4 }),
           12,
         )
@@ -170,7 +170,14 @@ describe('four-bar', () => {
     const ratios = poses.map((pose) => (pose.assembles ? pose.rockerAngle.in('deg') : Number.NaN))
     expect(ratios.some((angle) => Math.abs(angle - 70) < 1e-9)).toBe(true)
     const flat = linkage.at({ crankAngle: '0 deg', assembly: 'open' })
-    expect(flat).toMatchObject({ assembles: true, changePoint: true })
+    // Both senses are possible there: no ratio is given, and none is NaN.
+    expect(flat).toMatchObject({
+      assembles: true,
+      changePoint: true,
+      rockerSpeedRatio: undefined,
+      couplerSpeedRatio: undefined,
+      mechanicalAdvantage: undefined,
+    })
   })
 
   test('a linkage that does not close is a typed answer with the gap', () => {
@@ -222,7 +229,48 @@ describe('bad input', () => {
       /must assemble with the knee straight/,
     ],
     [{ knee: 'cordfromhip', ratio: 1 }, /did you mean cordFromHip/],
+    [{ knee: 'motorAtKnee', motorOn: 'body' }, /motorOn is 'body'; must be 'thigh' or left out/],
   ])('coupling %#', (given, message) => expect(() => driveCoupling(given as never)).toThrow(message))
+
+  test('a four-bar that turns the knee against the crank stays on its turn over a wide range', () => {
+    const against = driveCoupling({
+      knee: 'fourBar',
+      motorOn: 'thigh',
+      fourBar: {
+        ground: '165 mm',
+        crank: '40 mm',
+        coupler: '168 mm',
+        rocker: '32 mm',
+        rockerAngleAtStraightKnee: '-120 deg',
+        crankAngleAtStraightKnee: '110 deg',
+      },
+    })
+    const out = new Float64Array(3)
+    let before = 0
+    for (let degrees = 0; degrees <= 150; degrees += 1) {
+      against.actuatorAnglesInto(out, 0, [0, 0, (degrees * Math.PI) / 180])
+      expect(Math.abs(out[2]! - before)).toBeLessThan(0.02)
+      before = out[2]!
+    }
+    expect(against.kneeRatio(0)).toBeLessThan(0)
+  })
+
+  test('joint limits past a four-bar’s dead point are refused by name', () => {
+    const leg = (highest: string) =>
+      threeJointLeg({
+        hipOffset: '0 mm',
+        upperLink: '165 mm',
+        lowerLink: '180 mm',
+        limits: { hip: { lowest: '-60 deg', highest: '40 deg' }, knee: { lowest: '5 deg', highest } as never },
+      }).limitsSi
+    const { kneeActuator } = linkage.actuatorLimits(leg('70 deg'))
+    const out = new Float64Array(3)
+    linkage.actuatorAnglesInto(out, 0, [0, (40 * Math.PI) / 180, (70 * Math.PI) / 180])
+    expect(kneeActuator.highest.si).toBeCloseTo(out[2]!, 12)
+    expect(() => linkage.actuatorLimits(leg('170 deg'))).toThrow(
+      /limits is a knee from 5 deg to 170 deg; the four-bar does not drive the knee at/,
+    )
+  })
 
   test('a four-bar knee beyond its travel is refused by name', () => {
     const short = driveCoupling({

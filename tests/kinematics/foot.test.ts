@@ -76,6 +76,40 @@ describe('error at the foot', () => {
     expect(one('actuator')).toBeCloseTo((0.165 * Math.PI) / 180, 12)
   })
 
+  test('a movement of the foot itself is a cause like another', () => {
+    const windup = { name: 'windup', at: 'foot', x: '-1 mm', y: '2 mm', z: '2 mm' } as const
+    const { lines, together, covarianceSi } = footError(leg, {
+      angles: standing,
+      sources: [windup, { name: 'slack', at: 'joint', ...half }],
+    })
+    expect(lines[0]!.worstCorner.in('mm')).toBeCloseTo(3, 12)
+    expect(lines[0]!.rss.in('mm')).toBeCloseTo(3, 12)
+    expect(lines[0]!.worstPerAxis.x.in('mm')).toBeCloseTo(1, 12)
+    expect(together.worstPerAxis.z.si).toBeCloseTo(0.002 + lines[1]!.worstPerAxis.z.si, 15)
+    expect(together.worstCorner.si).toBeLessThanOrEqual(0.003 + lines[1]!.worstCorner.si)
+    expect(together.worstCorner.si).toBeGreaterThan(Math.hypot(0.003, lines[1]!.worstCorner.si))
+    const alone = footError(leg, { angles: standing, sources: [windup] }).covarianceSi
+    expect(alone[1]).toBeCloseTo(-2e-6, 18)
+    expect(covarianceSi[0]! + covarianceSi[4]! + covarianceSi[8]!).toBeCloseTo(together.rss.si ** 2, 15)
+  })
+
+  test.each([
+    [[{ name: 'a', at: 'foot', x: '1 mm', y: '0 mm' }], /sources\[0\]\.z is missing; must be a length/],
+    [[{ name: 'a', at: 'joint', ...half, x: '1 mm' }], /sources\[0\]\.x is given; is not an input of a source at 'joint'/],
+    [[{ name: 'a', at: 'actuator', abduction: '0 deg', hip: '0 deg' }], /sources\[0\]\.knee is missing; must be an angle/],
+    [[{ at: 'joint', ...half }], /sources\[0\]\.name is .*must be a name/],
+    [undefined, /sources is missing/],
+    [Array.from({ length: 17 }, (_, k) => ({ name: `${k}`, at: 'foot', x: [k, 'mm'], y: '1 mm', z: [k * k, 'mm'] })), undefined],
+    [
+      Array.from({ length: 22 }, (_, k) => ({ name: `${k}`, at: 'foot', x: [k, 'mm'], y: '1 mm', z: [k * k, 'mm'] })),
+      /sources is 22 sources; at most 16 at the foot/,
+    ],
+  ] as const)('sources %#', (sources, message) => {
+    const call = () => footError(leg, { angles: standing, sources: sources as never })
+    if (message === undefined) expect(call()).toBeDefined()
+    else expect(call).toThrow(message)
+  })
+
   test('many causes: the worst corner by directions is the worst over all signs', () => {
     const random = randomStream(31)
     const many = Array.from({ length: 5 }, (_, k) => {
@@ -217,6 +251,75 @@ describe('stiffness at the foot', () => {
     expect(solve({ groundReaction: { x: '0 N', y: '0 N', z: '60 N' } }).free.z.si).not.toBeCloseTo(solve().free.z.si, 0)
   })
 
+  test('the deflection is the way the foot has gone from its unloaded place', () => {
+    // Load the unloaded leg in small steps, each by the compliance found there, and see where it ends.
+    const coupling = driveCoupling({ knee: 'cordFromHip', ratio: 1.2 })
+    const load = [6, -4, 90] as const
+    const K = new Float64Array(9)
+    coupling.jointMatrixInto(K, 0, q, [90, 120, 80])
+    const turn = (tau: ArrayLike<number>) => {
+      const determinant = K[4]! * K[8]! - K[5]! * K[7]!
+      return [
+        tau[0]! / K[0]!,
+        (K[8]! * tau[1]! - K[5]! * tau[2]!) / determinant,
+        (K[4]! * tau[2]! - K[7]! * tau[1]!) / determinant,
+      ] as const
+    }
+    const tau = new Float64Array(3)
+    leg.si.torqueFromFootPushInto(tau, 0, ...q, ...load)
+    const start = turn(tau).map((x, i) => q[i]! - x)
+    let pose = [...start]
+    const steps = 400
+    let [x, y, z] = foot(pose)
+    for (let n = 1; n <= steps; n++) {
+      // The middle of the step: a half step first, then the whole by the compliance there.
+      const by = (from: readonly number[], share: number) => {
+        const answer = footStiffness(leg, {
+          angles: { abduction: [from[0]!, 'rad'], hip: [from[1]!, 'rad'], knee: [from[2]!, 'rad'] },
+          driveStiffness: drives,
+          coupling,
+          groundReaction: { x: [load[0] * share, 'N'], y: [load[1] * share, 'N'], z: [load[2] * share, 'N'] },
+        })
+        if (!answer.stable) throw new Error('gives way')
+        return answer.compliance.map((row) => row.reduce((sum, c, j) => sum + (c.si * load[j]!) / steps, 0))
+      }
+      const settle = (share: number, from: readonly number[]) => {
+        let found = [...from]
+        for (let i = 0; i < 60; i++) {
+          leg.si.torqueFromFootPushInto(tau, 0, found[0]!, found[1]!, found[2]!, load[0] * share, load[1] * share, load[2] * share)
+          found = turn(tau).map((d, j) => start[j]! + d)
+        }
+        return found
+      }
+      const middle = settle((n - 0.5) / steps, pose)
+      const moved = by(middle, (n - 0.5) / steps)
+      x! += moved[0]!
+      y! += moved[1]!
+      z! += moved[2]!
+      pose = settle(n / steps, middle)
+    }
+    const { deflection, deflectionOf } = solve({ coupling, groundReaction: { x: '6 N', y: '-4 N', z: '90 N' } })
+    const unloaded = foot(start)
+    expect(deflection.x.si).toBeCloseTo(x! - unloaded[0]!, 6)
+    expect(deflection.y.si).toBeCloseTo(y! - unloaded[1]!, 6)
+    expect(deflection.z.si).toBeCloseTo(z! - unloaded[2]!, 6)
+    expect(deflectionOf.drives.z.si).toBe(deflection.z.si)
+    const beam = { inPlane: '100 N m^2', acrossPlane: '50 N m^2', torsion: '20 N m^2' } as const
+    const all = solve({ upperLink: beam, footPad: { z: '20 um/N' }, groundReaction: { x: '0 N', y: '0 N', z: '50 N' } })
+    for (const axis of ['x', 'y', 'z'] as const)
+      expect(all.deflection[axis].si).toBeCloseTo(
+        all.deflectionOf.drives[axis].si + all.deflectionOf.links[axis].si + all.deflectionOf.footPad[axis].si,
+        15,
+      )
+    expect(all.deflectionOf.footPad.z.in('mm')).toBeCloseTo(1, 12)
+    expect(all.deflectionOf.links.z.si).toBeCloseTo(50 * all.shares.links.z.si, 15)
+  })
+
+  test('a very stiff drive beside soft ones is no reason to give way', () => {
+    const given = { angles: standing, driveStiffness: { abduction: '1e12 N m/rad', hip: '100 N m/rad', knee: '100 N m/rad' } } as const
+    expect(footStiffness(leg, given)).toMatchObject({ stable: true })
+  })
+
   test('drives too soft for the load give way, said as such', () => {
     const soft = { abduction: '2 N m/rad', hip: '2 N m/rad', knee: '2 N m/rad' } as const
     expect(footStiffness(leg, { angles: standing, driveStiffness: soft, groundReaction: { x: '0 N', y: '0 N', z: '200 N' } })).toEqual({
@@ -292,6 +395,14 @@ describe('manipulability', () => {
     })
     expect(push.pureDirection.si).toBe(Infinity)
     expect(push.limitedBy).toBeUndefined()
+    // Across itself it does not: 10 N m at the hip over 345 mm, with the knee still below its 10 N m over 180 mm.
+    const across = footPushLimit(leg, {
+      angles: { abduction: '0 deg', hip: '0 deg', knee: '0 deg' },
+      torqueLimits: { abduction: '10 N m', hip: '10 N m', knee: '10 N m' },
+      direction: { x: 1, y: 0, z: 0 },
+    })
+    expect(across.pureDirection.si).toBeCloseTo(10 / 0.345, 10)
+    expect(across.bestDirection.si).toBeCloseTo(10 / 0.345, 10)
     const bent = footPushLimit(leg, {
       angles: standing,
       torqueLimits: { abduction: '10 N m', hip: '10 N m', knee: '10 N m' },
@@ -400,9 +511,64 @@ describe('workspace', () => {
     expect(largestStepBox(section, { leastLift: '300 mm' })).toBeUndefined()
   })
 
+  test('the note on the volume is there where the foot comes to both sides of the hip axis, found by sampling', () => {
+    const random = randomStream(41)
+    let noted = 0
+    for (let k = 0; k < 400; k++) {
+      const [upperLink, lowerLink] = [random.uniformBetween(0.1, 0.3), random.uniformBetween(0.1, 0.3)]
+      const hip = [random.uniformBetween(-Math.PI, Math.PI), random.uniformBetween(-Math.PI, Math.PI)].sort((x, y) => x - y)
+      const knee = [random.uniformBetween(0, Math.PI), random.uniformBetween(0, Math.PI)].sort((x, y) => x - y)
+      const rad = (x: number) => [x, 'rad'] as const
+      let [lowest, highest] = [Infinity, -Infinity]
+      for (let i = 0; i <= 60; i++)
+        for (let j = 0; j <= 60; j++) {
+          const q2 = hip[0]! + ((hip[1]! - hip[0]!) * i) / 60
+          const height = upperLink * Math.cos(q2) + lowerLink * Math.cos(q2 + knee[0]! + ((knee[1]! - knee[0]!) * j) / 60)
+          lowest = Math.min(lowest, height)
+          highest = Math.max(highest, height)
+        }
+      if (Math.min(Math.abs(lowest), Math.abs(highest)) < 1e-3) continue
+      const { notes, si } = limitedWorkspaceVolume({
+        upperLink: [upperLink, 'm'],
+        lowerLink: [lowerLink, 'm'],
+        abductionRange: '40 deg',
+        hipFrom: rad(hip[0]!),
+        hipTo: rad(hip[1]!),
+        kneeFrom: rad(knee[0]!),
+        kneeTo: rad(knee[1]!),
+      })
+      expect(notes !== undefined).toBe(lowest < 0 && highest > 0)
+      if (notes !== undefined) noted++
+      expect(si).toBeGreaterThanOrEqual(0)
+    }
+    expect(noted).toBeGreaterThan(50)
+  })
+
+  test('limits upside down are refused by the volume', () => {
+    const given = { upperLink: '165 mm', lowerLink: '180 mm', abductionRange: '60 deg', kneeFrom: '10 deg', kneeTo: '100 deg' } as const
+    expect(() => limitedWorkspaceVolume({ ...given, hipFrom: '20 deg', hipTo: '-45 deg' })).toThrow(/hipTo is .*must be above hipFrom/)
+    expect(() => limitedWorkspaceVolume({ ...given, hipFrom: '0 deg', hipTo: '9 deg', kneeTo: '5 deg' })).toThrow(/must be above kneeFrom/)
+  })
+
   test('overlap is warned of', () => {
+    const bending = (lowest: string, highest: string) =>
+      workspaceOverlaps(
+        threeJointLeg({
+          hipOffset: '58 mm',
+          upperLink: '165 mm',
+          lowerLink: '180 mm',
+          limits: {
+            abduction: { lowest: '-30 deg', highest: '30 deg' },
+            hip: { lowest: '-10 deg', highest: '10 deg' },
+            knee: { lowest, highest } as never,
+          },
+        }),
+      ).because
+    expect(bending('0 deg', '90 deg')).toEqual([])
+    expect(bending('-1 deg', '90 deg')).toEqual(['kneeBothWays'])
+    expect(bending('150 deg', '200 deg')).toContain('kneeBothWays')
     expect(workspaceOverlaps(limited)).toEqual({ overlaps: false, because: [] })
-    expect(workspaceOverlaps(leg).because).toEqual(['kneeBothWays', 'abductionBeyondTurn', 'footAboveHip'])
+    expect(workspaceOverlaps(leg).because).toEqual(['kneeBothWays', 'abductionBeyondTurn', 'hipBeyondTurn', 'footAboveHip'])
     const note = limitedWorkspaceVolume({
       upperLink: '165 mm',
       lowerLink: '180 mm',
@@ -412,7 +578,7 @@ describe('workspace', () => {
       kneeFrom: '0 deg',
       kneeTo: '100 deg',
     })
-    expect(note.notes?.[0]?.text).toMatch(/below the hip axis/)
+    expect(note.notes?.[0]?.text).toMatch(/one side of the hip axis/)
   })
 
   test('bad sections are refused', () => {

@@ -28,6 +28,7 @@ const base = {
   dutyFactor: 0.45,
   lift: '45 mm',
 } as const satisfies FootPathSpecification
+const { lift: _, ...bare } = base
 const at = (path: ReturnType<typeof footPath>, t: number) => {
   const out = new Float64Array(9)
   const stance = path.stateInto(out, 0, t)
@@ -47,7 +48,7 @@ describe.each([
       (liftShape) => [`${swing}, ${liftShape}`, { ...base, swing, liftShape, heading: '25 deg' }] as const,
     ),
   ),
-  ['Bézier', { ...base, swingPoints: points }] as const,
+  ['Bézier', { ...bare, swingPoints: points }] as const,
 ])('foot path: %s', (_, given) => {
   const path = footPath(given as FootPathSpecification)
   test('is closed and continuous, and its rates are derivatives', () => {
@@ -89,7 +90,7 @@ test('a matched swing meets the ground at the stance’s speed; others scuff', (
 
 test('a Bézier’s clearance is well below its highest control point', () => {
   // Middle of seven points: (6 · 0 + 2 · 15 · 60 + 20 · 80)/64 mm.
-  expect(footPath({ ...base, swingPoints: points }).clearance.in('mm')).toBeCloseTo(53.125, 9)
+  expect(footPath({ ...bare, swingPoints: points }).clearance.in('mm')).toBeCloseTo(53.125, 9)
 })
 
 test('peaks of the swing agree with its samples', () => {
@@ -218,26 +219,66 @@ describe('what a stride asks', () => {
     // Copper loss is the rms current squared times the resistance.
     const { rmsCurrent, meanCopperLoss } = real.electrical!
     expect(meanCopperLoss.si).toBeCloseTo(rmsCurrent.si ** 2 * 0.12, 12)
+    // What the supply gives is heat and the shaft's net power; drawn and returned are told apart.
+    const { meanElectricalPower, meanPowerDrawn, meanPowerReturned, peakPowerDrawn, peakPowerReturned } = real.electrical!
+    expect(meanElectricalPower.si).toBeCloseTo(meanCopperLoss.si + real.meanPowerOut.si - real.meanPowerIn.si, 9)
+    expect(meanPowerDrawn.si - meanPowerReturned.si).toBeCloseTo(meanElectricalPower.si, 9)
+    expect(meanPowerReturned.si).toBeGreaterThan(0)
+    expect(peakPowerDrawn.si).toBeGreaterThan(meanPowerDrawn.si)
+    expect(peakPowerReturned.si).toBeGreaterThan(meanPowerReturned.si)
     expect(real.peakTorque.si).toBeGreaterThanOrEqual(real.rmsTorque.si)
   })
 
-  test('a force through the hip axis asks nothing of a weightless hip', () => {
-    const { joints } = walk({ load: { ...load, foreAft: 'throughHip' } })
-    expect(joints.hip.peakTorque.si).toBeLessThan(1e-12)
-    expect(joints.knee.peakTorque.si).toBeGreaterThan(1)
+  test('a force through the hip axis asks nothing of a weightless hip, upright leg or leaning', () => {
+    for (const y of ['58 mm', '120 mm', '-20 mm']) {
+      const leaning = footPath({ ...base, midStance: { ...base.midStance, y } } as FootPathSpecification)
+      const { joints } = walk({ path: leaning, load: { ...load, foreAft: 'throughHip' } })
+      expect(joints.hip.peakTorque.si).toBeLessThan(1e-12)
+      expect(joints.knee.peakTorque.si).toBeGreaterThan(1)
+    }
   })
 
   test('rotors make the foot heavier, and a guided foot is never lighter than a free one', () => {
     const given = { angles: { abduction: '3 deg', hip: '-30 deg', knee: '60 deg' }, direction: { x: 0, y: 0, z: 1 } } as const
-    const bare = dynamics.effectiveMass(given)!
+    const bare = dynamics.effectiveMass(given)
     const coupling = driveCoupling({ knee: 'parallelogram' })
-    const reflected = 70e-6 * 6.2 ** 2
+    const reflected = [70e-6 * 6.2 ** 2, 'kg m^2'] as const
     const rotors = { coupling, rotorInertiaAtOutput: { abduction: reflected, hip: reflected, knee: reflected } }
-    const geared = dynamics.effectiveMass(given, rotors)!
-    expect(bare.constrained.si).toBeGreaterThan(bare.free.si)
-    expect(geared.free.si).toBeGreaterThan(bare.free.si)
-    expect(geared.constrained.si).toBeGreaterThan(geared.free.si)
-    expect(dynamics.effectiveMass({ ...given, angles: { abduction: '0 deg', hip: '0 deg', knee: '0 deg' } }, rotors)).toBeUndefined()
+    const geared = dynamics.effectiveMass(given, rotors)
+    expect(bare.constrained!.si).toBeGreaterThan(bare.free!.si)
+    expect(geared.free!.si).toBeGreaterThan(bare.free!.si)
+    expect(geared.constrained!.si).toBeGreaterThan(geared.free!.si)
+  })
+
+  test('effective mass of a point mass at the foot is that mass every way; of rotors alone it is by hand, and without bound along a straight leg', () => {
+    const none = { mass: '0 kg', centreOfMass: { x: '0 mm', y: '0 mm', z: '0 mm' } } as const
+    const point = legDynamics(leg, {
+      hipLink: none,
+      upperLink: none,
+      lowerLink: { mass: '0.2 kg', centreOfMass: { x: '0 mm', y: '0 mm', z: '-180 mm' } },
+    })
+    const bent = { abduction: '10 deg', hip: '-25 deg', knee: '70 deg' } as const
+    for (const direction of [
+      { x: 0, y: 0, z: 1 },
+      { x: 0.3, y: -0.5, z: 0.2 },
+    ]) {
+      const { free, constrained } = point.effectiveMass({ angles: bent, direction })
+      expect(free!.si).toBeCloseTo(0.2, 12)
+      expect(constrained!.si).toBeCloseTo(0.2, 12)
+    }
+    const bare = legDynamics(leg, { hipLink: none, upperLink: none, lowerLink: none })
+    const rotors = {
+      coupling: driveCoupling({ knee: 'motorAtKnee' }),
+      rotorInertiaAtOutput: { abduction: '0.002 kg m^2', hip: '0.002 kg m^2', knee: '0.002 kg m^2' },
+    } as const
+    const straight = { abduction: '0 deg', hip: '0 deg', knee: '0 deg' } as const
+    const across = bare.effectiveMass({ angles: straight, direction: { x: 1, y: 0, z: 0 } }, rotors)
+    expect(across.free!.si).toBeCloseTo(0.002 / (0.345 ** 2 + 0.18 ** 2), 12)
+    expect(across.constrained).toBeUndefined()
+    const along = bare.effectiveMass({ angles: straight, direction: { x: 0, y: 0.058, z: -0.345 } }, rotors)
+    expect(along).toEqual({ free: undefined, constrained: undefined })
+    // Without masses and rotors there is nothing to accelerate, and nothing to divide by.
+    expect(bare.effectiveMass({ angles: bent, direction: { x: 1, y: 0, z: 0 } })).toEqual({ free: undefined, constrained: undefined })
   })
 
   test('a path out of reach, beyond limits or through a singular pose is a typed answer', () => {
@@ -276,8 +317,8 @@ describe('landing', () => {
     const given = { mass: '10.5 kg', dropHeight: '150 mm', stiffness: '8 N/mm' } as const
     const landing = landOnSpringAndDamper({ ...given, damping: '0 N s/m' })
     const formula = dropOnSpring(given)
-    expect(landing.peakForce.si).toBeCloseTo(formula.peakForce.si, 2)
-    expect(landing.compression.si).toBeCloseTo(formula.compression.si, 7)
+    expect(landing.peakForce.si).toBeCloseTo(formula.peakForce.si, 6)
+    expect(landing.compression.si).toBeCloseTo(formula.compression.si, 9)
     expect(landing.damperGoverns).toBe(false)
   })
 
@@ -310,9 +351,27 @@ describe('speed limits', () => {
       direction: { x: 0, y: 0, z: 1 },
     })
     expect(straight.pureDirection.si).toBe(0)
+    // Across a straight leg hip and knee turn together: 0.345 · 12 + 0.18 · 15.
+    const across = footSpeedLimit(leg, {
+      angles: { abduction: '0 deg', hip: '0 deg', knee: '0 deg' },
+      rateLimits,
+      direction: { x: 1, y: 0, z: 0 },
+    })
+    expect(across.pureDirection.si).toBeCloseTo(6.84, 12)
+    expect(across.bestDirection.si).toBeCloseTo(6.84, 12)
     expect(() =>
       footSpeedLimit(leg, { angles: { abduction: '0 deg', hip: '0 deg', knee: '9 deg' }, rateLimits, direction: { x: 0, y: 0, z: 0 } }),
     ).toThrow(/must point somewhere/)
+    expect(() =>
+      footSpeedLimit(leg, {
+        angles: { abduction: '0 deg', hip: '0 deg', knee: '9 deg' },
+        rateLimits: { ...rateLimits, hip: '-1 rad/s' },
+        direction: { x: 1, y: 0, z: 0 },
+      }),
+    ).toThrow(/rateLimits\.hip is '-1 rad\/s'; must be at least 0/)
+    expect(() => footSpeedLimit({} as never, { angles: {}, rateLimits, direction: { x: 1, y: 0, z: 0 } } as never)).toThrow(
+      /leg is .*must be made by threeJointLeg/,
+    )
   })
 })
 
@@ -323,5 +382,6 @@ describe('bad input', () => {
     [{ dutyFactor: 1 }, /no time to come back/],
     [{ stridePeriod: '0 s' }, /stridePeriod/],
     [{ swing: 'sine' }, /swing is 'sine'; must be one of/],
+    [{ swingPoints: points }, /lift is '45 mm'; is not an input beside swingPoints/],
   ])('foot path %#', (change, message) => expect(() => footPath({ ...base, ...change } as never)).toThrow(message))
 })

@@ -145,14 +145,20 @@ describe('inverse', () => {
 
 describe('unreachable points', () => {
   const bounds = (leg: ReturnType<typeof threeJointLeg>) => leg.limitsSi
+  const beyondHalfTurn = {
+    abduction: { lowest: '-60 deg', highest: '200 deg' },
+    hip: { lowest: '115 deg', highest: '118 deg' },
+    knee: { lowest: '-310 deg', highest: '60 deg' },
+  } as const
   test.each([
     ['without limits', undefined],
     ['with limits', limits],
+    ['with limits beyond half a turn', beyondHalfTurn],
   ] as const)(
     'nearest point agrees with brute force on 500 targets, %s',
     (_, chosen) => {
       const leg = threeJointLeg(chosen === undefined ? demo : { ...demo, limits: chosen })
-      const random = randomStream(chosen === undefined ? 3 : 4)
+      const random = randomStream(chosen === undefined ? 3 : chosen === limits ? 4 : 5)
       const box = chosen === undefined ? [-Math.PI, Math.PI, -Math.PI, Math.PI, -Math.PI, Math.PI] : [...bounds(leg)]
       // A cloud of reachable points, and for each target a local search from the best of them.
       const steps = 26
@@ -230,6 +236,19 @@ describe('unreachable points', () => {
     const near = threeJointLeg(demo).jointAngles({ x: '0 mm', y: '58 mm', z: '-5 mm' })
     if (near.reachable) throw new Error('too near')
     expect(near.reason).toBe('tooNear')
+  })
+
+  test('limits a turn further on are the same limits', () => {
+    const leg = (turns: number) => {
+      const at = (degrees: number) => [degrees + 360 * turns, 'deg'] as const
+      return threeJointLeg({ ...demo, limits: { knee: { lowest: at(15), highest: at(140) }, hip: { lowest: at(-80), highest: at(70) } } })
+    }
+    const target = { x: '150 mm', y: '58 mm', z: '-330 mm' } as const
+    const [one, other] = [leg(0).jointAngles(target), leg(3).jointAngles(target)]
+    if (one.reachable || other.reachable) throw new Error('out of reach')
+    expect(other.miss.si).toBeCloseTo(one.miss.si, 12)
+    expect(other.angles.knee.in('deg')).toBeCloseTo(one.angles.knee.in('deg') + 1080, 9)
+    expect(other.activeLimits).toEqual(one.activeLimits)
   })
 })
 

@@ -1,0 +1,102 @@
+import type { Inputs, Si } from '../formula/index.js'
+import { crankFromRockerInto, rockerFromCrankInto } from './four-bar.js'
+
+/** The inputs of a four-bar between hip and knee. @internal */
+export const FOUR_BAR_KNEE = {
+  ground: { kind: 'length', above: 0 },
+  crank: { kind: 'length', above: 0 },
+  coupler: { kind: 'length', above: 0 },
+  rocker: { kind: 'length', above: 0 },
+  rockerAngleAtStraightKnee: 'angle',
+  crankAngleAtStraightKnee: 'angle',
+} as const satisfies Inputs
+
+/** The law of a four-bar between hip and knee, or `undefined` where it does not assemble with the knee straight. */
+export function fourBarKnee(given: Si<typeof FOUR_BAR_KNEE>): FourBarKnee | undefined {
+  const near = given.crankAngleAtStraightKnee
+  const pose = new Float64Array(3)
+  let best: { readonly side: -1 | 1; readonly off: number } | undefined
+  for (const side of [-1, 1] as const) {
+    if (!crankFromRockerInto(pose, 0, given, given.rockerAngleAtStraightKnee, side)) continue
+    const off = Math.abs(wrapNear(pose[0]! - near, 0))
+    if (best === undefined || off < best.off) best = { side, off }
+  }
+  return best === undefined ? undefined : new FourBarKnee(given, best.side)
+}
+
+const wrapNear = (angle: number, near: number) => angle - 2 * Math.PI * Math.round((angle - near) / (2 * Math.PI))
+
+/** What the knee's drum turns by for a knee angle, and its first two derivatives; NaN where the four-bar does not assemble. SI numbers, no allocation. */
+export class FourBarKnee {
+  private readonly rockerZero: number
+  private readonly crankZero: number
+  private readonly pinZero: number
+  /** Crank, coupler and pin direction of the pose last solved; rocker and coupler in the search for a knee angle. */
+  private readonly pose = new Float64Array(3)
+  /** Side of the rocker, seen from the crank, with the knee straight. */
+  private readonly home: -1 | 1
+
+  constructor(
+    private readonly given: Si<typeof FOUR_BAR_KNEE>,
+    private readonly side: -1 | 1,
+  ) {
+    const { pose } = this
+    this.rockerZero = given.rockerAngleAtStraightKnee
+    crankFromRockerInto(pose, 0, given, this.rockerZero, side)
+    this.crankZero = pose[0]!
+    this.pinZero = pose[2]!
+    const apart = rockerFromCrankInto(pose, 0, given, this.crankZero, -1)
+    this.home = apart === undefined && Math.abs(wrapNear(pose[0]! - this.rockerZero, 0)) < 1e-9 ? -1 : 1
+  }
+
+  /** The crank's turn from where it is with the knee straight. */
+  travel(knee: number): number {
+    if (!this.solve(knee)) return Number.NaN
+    // The pin's direction turns by less than half a turn from where it was, or from where the rocker turns it: that tells whole turns apart.
+    const { ground, rocker } = this.given
+    const pinTurn = wrapNear(this.pose[2]! - this.pinZero, rocker < ground ? 0 : knee)
+    return this.pose[0]! - this.pose[2]! - (this.crankZero - this.pinZero) + pinTurn
+  }
+
+  /** Crank speed over rocker speed. */
+  ratio(knee: number): number {
+    if (!this.solve(knee)) return Number.NaN
+    const { crank, rocker } = this.given
+    const t3 = this.pose[1]!
+    return (rocker * Math.sin(this.rockerZero + knee - t3)) / (crank * Math.sin(this.pose[0]! - t3))
+  }
+
+  /** Change of the ratio with the rocker's angle. */
+  ratioRate(knee: number): number {
+    const ratio = this.ratio(knee)
+    const { crank, coupler, rocker } = this.given
+    const t4 = this.rockerZero + knee
+    const t2 = this.pose[0]!
+    const t3 = this.pose[1]!
+    const across = Math.sin(t2 - t3)
+    // Coupler speed over rocker speed: the closure, projected square to the crank.
+    const couplerRatio = (rocker * Math.sin(t4 - t2)) / (coupler * Math.sin(t3 - t2))
+    return (
+      (rocker / crank) *
+      ((Math.cos(t4 - t3) * (1 - couplerRatio)) / across -
+        (Math.sin(t4 - t3) * Math.cos(t2 - t3) * (ratio - couplerRatio)) / (across * across))
+    )
+  }
+
+  /** The knee angle of a travel. The same linkage seen from the crank: the rocker's side that leads back to this travel, the side it has with the knee straight first. */
+  inverse(travel: number): number {
+    for (let k = 0; k < 2; k++) {
+      if (
+        rockerFromCrankInto(this.pose, 0, this.given, this.crankZero + travel, k === 0 ? this.home : (-this.home as -1 | 1)) !== undefined
+      )
+        continue
+      const knee = wrapNear(this.pose[0]! - this.rockerZero, 0)
+      if (Math.abs(this.travel(knee) - travel) < 1e-9) return knee
+    }
+    return Number.NaN
+  }
+
+  private solve(knee: number): boolean {
+    return crankFromRockerInto(this.pose, 0, this.given, this.rockerZero + knee, this.side)
+  }
+}
