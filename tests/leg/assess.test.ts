@@ -232,7 +232,7 @@ describe('heat', () => {
       expect(Math.abs(stalled(1e7).winding - settled.winding)).toBeLessThan(1e-3)
     })
 
-    test('six steps are good to half a kelvin, and hotter with time', () => {
+    test('as many steps as it takes are good to half a kelvin, and hotter with time', () => {
       let last = 313.15
       for (const time of [10, 60, 300, 1200, 3600, 7200]) {
         const { mount } = stalled(time)
@@ -251,6 +251,17 @@ describe('heat', () => {
       expect(of(60).unsettled).toBeUndefined()
       expect(of(60).mount).toBeLessThan(330)
       expect(of(1e5).unsettled?.loop).toMatch(/copper loss/)
+    })
+
+    test('near running away the steps are still fine enough', () => {
+      const hot = prepare(legNumbers(first))
+      const { motion: hard } = workOut(hot, bareSheet, 'stall').joints.knee
+      for (const heldFor of [3600, 7200]) {
+        const of = (steps: number | undefined) =>
+          heatOf(hot, bare, { ...ask, motion: hard, heldFor, ...(steps === undefined ? {} : { steps }) })
+        expect(of(undefined).mount).toBeGreaterThan(500)
+        expect(Math.abs(of(undefined).mount - of(3000).mount)).toBeLessThan(0.5)
+      }
     })
   })
 

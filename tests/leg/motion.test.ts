@@ -13,27 +13,39 @@ const leg = prepare(legNumbers(describeLeg(text)))
 const motion = (id: keyof typeof CASES) => motionOver(leg, bareSheet, CASES[id].stance(leg, bare)!)
 const close = (x: number, expected: number) => expect(Math.abs(x - expected)).toBeLessThan(1e-12 * Math.max(1, Math.abs(expected)))
 
-describe('joint torques against a calculation by hand (oracles/leg-hand.py: triangles and moment balances)', () => {
+describe('joint torques against a calculation by hand (oracles/leg-hand.py: triangles, moment balances, positions differentiated twice)', () => {
   test('stand', () => {
     const { hip, knee, sideways, vertical } = motion('stand')
     close(vertical, hand.stand.force)
     close(hip.torque, hand.stand.hip)
     close(knee.torque, hand.stand.knee)
     close(sideways, Math.abs(hand.stand.sideways))
+    expect(hip.shaftTorque).toBe(hip.torque)
   })
 
-  test('walk: worst of the sampled poses, and root mean square over the stride', () => {
-    const { hip, knee, vertical } = motion('walk')
-    close(vertical, hand.walk.force)
-    close(hip.torque, hand.walk.hip)
-    close(knee.torque, hand.walk.knee)
-    close(hip.rms, hand.walk.hipRms)
-    close(knee.rms, hand.walk.kneeRms)
+  test.each(['walk', 'trot'] as const)(
+    '%s: largest torque through the cord and at the motor, and root mean square over the stride',
+    (id) => {
+      const { hip, knee } = motion(id)
+      close(hip.torque, hand[id].hip)
+      close(knee.torque, hand[id].knee)
+      close(hip.shaftTorque, hand[id].hipShaft)
+      close(knee.shaftTorque, hand[id].kneeShaft)
+      close(hip.shaftRms, hand[id].hipShaftRms)
+      close(knee.shaftRms, hand[id].kneeShaftRms)
+    },
+  )
+
+  test('a blocked leg carries, and speeds nothing up', () => {
+    const { hip, knee } = motion('stall')
+    close(hip.torque, hand.stall.hip)
+    close(knee.torque, hand.stall.knee)
+    expect(hip.shaftTorque).toBe(hip.torque)
+    expect(hip.speed).toBe(0)
   })
 
-  test('trot, hop, drop, slope', () => {
-    close(motion('trot').hip.torque, hand.trot.hip)
-    close(motion('trot').knee.torque, hand.trot.knee)
+  test('walk, hop, drop, slope', () => {
+    close(motion('walk').vertical, hand.walk.force)
     close(motion('drop').vertical, hand.drop.force)
     close(motion('drop').knee.torque, hand.drop.knee)
     close(motion('hop').vertical, hand.hop.force)

@@ -50,9 +50,11 @@ describe('current limits', () => {
   test('the continuous one leaves nothing over: a robot that stands on that torque in hot air has that check at 1', () => {
     const held = knee.currentLimits[0]!
     const inHotAir = { 'environment.normalAir': [leg.environment.hotAir.si, 'K'] }
-    const asked = Math.abs(assess(leg, { cases: ['stand'] }).cases[0]!.joints.knee.torque.si)
-    // Torque goes with the mass: a robot that much heavier asks just what may be held.
-    const mass = [(leg.robot.mass.si * held.jointTorque.si) / asked, 'kg']
+    const asked = (kilograms: number) =>
+      Math.abs(assess(withFields(leg, { 'robot.mass': [kilograms, 'kg'] }), { cases: ['stand'] }).cases[0]!.joints.knee.torque.si)
+    // Torque is a straight line over the mass, less what the links weigh: a robot on that line asks just what may be held.
+    const [little, much] = [asked(10), asked(20)]
+    const mass = [10 + (10 * (held.jointTorque.si - little)) / (much - little), 'kg']
     const heavier = assess(withFields(leg, { ...inHotAir, 'robot.mass': mass }), { cases: ['stand'] })
     const id = /\((\S+)\)$/.exec(held.protects)![1]
     const check = heavier.checks.find((one) => one.id === id && (one.joint ?? 'knee') === 'knee')!

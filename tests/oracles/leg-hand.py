@@ -4,14 +4,14 @@ Independent of the library: angles by the law of cosines, torques as force times
 Writes leg-hand.json beside this file.
 """
 import json, os
-from mpmath import mp, mpf, sqrt, acos, asin, atan2, cos, sin, pi, tan, log, exp, findroot
+from mpmath import mp, mpf, sqrt, acos, asin, atan2, cos, sin, pi, tan, log, exp, findroot, diff
 
 mp.dps = 30
 g = mpf('9.80665')
 mass, legs = mpf('10.5'), 4
 upper, lower, offset, height = mpf('0.165'), mpf('0.180'), mpf('0.058'), mpf('0.270')
 
-def pose(x):
+def pose(x, height=height):
     """Knee position (forward, down) in the leg plane for a foot at x forward of the hip, height below; knee pointing forward."""
     reach = sqrt(x * x + height * height)
     at_hip = acos((upper**2 + reach**2 - lower**2) / (2 * upper * reach))
@@ -19,15 +19,72 @@ def pose(x):
     lean = line + at_hip             # forward lean of the upper link: knee forward
     return upper * sin(lean), upper * cos(lean)
 
-def torques(x, down, backward):
-    """Joint torques that make the foot push the ground down and backward: moments of the push about the axes."""
-    knee_x, knee_down = pose(x)
+# Links as even rods.
+upper_mass, lower_mass = mpf('0.46'), mpf('0.16')
+
+def lever_arms(x, hip_height=height):
+    """Knee and foot relative to the hip: forward, down."""
+    return pose(x, hip_height), (x, hip_height)
+
+def torques(x, down, backward, hip_height=height, motion=None, gravity=g):
+    """Joint torques that make the foot push the ground down and backward, and carry and speed up the links: moments about the axes.
+
+    `motion` gives, for both links, accelerations of the middle (forward, down) and of the turning (right-handed about left).
+    """
+    (knee_x, knee_down), _ = lever_arms(x, hip_height)
+    middles = [(knee_x / 2, knee_down / 2), ((knee_x + x) / 2, (knee_down + hip_height) / 2)]
+    links = []
+    for (mx, md), m, l, (ax, ad, turn) in zip(middles, (upper_mass, lower_mass), (upper, lower), motion or ((0, 0, 0),) * 2):
+        # What must act on the link beside its weight, at its middle: forward, down; and the moment that turns it.
+        links.append((mx, md, m * ax, m * (ad - gravity), m * l**2 / 12 * turn))
     # Right-handed about +y (left): a downward push ahead of the axis turns positive; a backward push below it turns positive.
-    hip = down * x + backward * height
-    knee = down * (x - knee_x) + backward * (height - knee_down)
-    # About +x: the foot is offset to the left, a downward push there turns negative.
-    sideways = -down * offset
+    about = lambda at_x, at_d, fx, fd: fd * at_x - fx * at_d
+    needed = lambda own, from_x, from_d: sum(about(mx - from_x, md - from_d, fx, fd) + turn for mx, md, fx, fd, turn in own)
+    push = lambda from_x, from_d: about(x - from_x, hip_height - from_d, -backward, down)
+    hip = push(0, 0) + needed(links, 0, 0)
+    knee = push(knee_x, knee_down) + needed(links[1:], knee_x, knee_down)
+    # About +x: foot and links are offset to the left, a downward force there turns negative.
+    sideways = -(down + sum(fd for _, _, _, fd, _ in links)) * offset
     return sideways, hip, knee
+
+def stride(duty, step, speed, clearance, force_at, traction):
+    """Torques with and without the rotors at eight moments of stance and eight of swing, for even speed in stance and a quintic swing."""
+    stance_time = step / speed
+    period = stance_time / duty
+    swing_time = period - stance_time
+    def foot(t):
+        if t < stance_time:
+            return step / 2 - speed * t, mpf(0)
+        u = (t - stance_time) / swing_time
+        along = -step / 2 - speed * u * swing_time + (step + speed * swing_time) * u**3 * (10 - 15 * u + 6 * u * u)
+        v = u if u <= mpf('0.5') else 1 - u
+        return along, clearance * 2 * (v - sin(4 * pi * v) / (4 * pi))
+    def links(t):
+        x, up = foot(t)
+        (kx, kd), (fx, fd) = lever_arms(x, height - up)
+        # Turning of a link, right-handed about left: zero hanging straight down, positive when its end goes backward.
+        return [kx / 2, kd / 2, -atan2(kx, kd), (kx + fx) / 2, (kd + fd) / 2, -atan2(fx - kx, fd - kd)]
+    rows = []
+    for stands in (True, False):
+        for i in range(8):
+            s = (mpf(i) + mpf('0.5')) / 8
+            t = s * stance_time if stands else stance_time + s * swing_time
+            second = [diff(lambda u, k=k: links(u)[k], t, 2) for k in range(6)]
+            x, up = foot(t)
+            f = force_at(s) if stands else mpf(0)
+            _, hip, knee = torques(x, f, traction * f, height - up, (second[:3], second[3:]))
+            # The rotors turn with hip and knee angle, 6.2 and 5.6 times faster.
+            at_hip, at_knee = second[2], second[5] - second[2]
+            rows.append((hip, knee, hip + rotor * hip_ratio**2 * at_hip, knee + rotor * knee_ratio**2 * at_knee,
+                         (stance_time if stands else swing_time) / 8))
+    rms = lambda column: sqrt(sum(r[column] ** 2 * r[4] for r in rows) / period)
+    most = lambda column: max((r[column] for r in rows), key=abs)
+    return {'hip': float(most(0)), 'knee': float(most(1)), 'hipShaft': float(most(2)), 'kneeShaft': float(most(3)),
+            'hipShaftRms': float(rms(2)), 'kneeShaftRms': float(rms(3))}
+
+rotor = mpf('42e-6')
+hip_ratio = (mpf('82.72') + mpf('1.6')) / (12 + mpf('1.6'))
+knee_ratio = (mpf('74.56') + mpf('1.6')) / (12 + mpf('1.6'))
 
 out = {}
 stand = mass * g / legs
@@ -35,21 +92,16 @@ out['stand'] = dict(zip(('sideways', 'hip', 'knee'), map(float, torques(mpf(0), 
 out['stand']['force'] = float(stand)
 duty, step, speed, traction = mpf('0.75'), mpf('0.12'), mpf('0.3'), mpf('0.15')
 force = mass * g / legs / duty
-samples = [(mpf(i) + mpf('0.5')) / 8 for i in range(8)]
-walk = [torques(step / 2 - step * s, force, traction * force) for s in samples]
-out['walk'] = {
-    'force': float(force),
-    'hip': float(max((t[1] for t in walk), key=abs)),
-    'knee': float(max((t[2] for t in walk), key=abs)),
-    'hipRms': float(sqrt(duty * sum(t[1] ** 2 for t in walk) / 8)),
-    'kneeRms': float(sqrt(duty * sum(t[2] ** 2 for t in walk) / 8)),
-}
+out['walk'] = {'force': float(force), **stride(duty, step, speed, mpf('0.04'), lambda s: force, traction)}
+blocked = [torques(step / 2 - step * (mpf(i) + mpf('0.5')) / 8, force, traction * force) for i in range(8)]
+out['stall'] = {'hip': float(max((t[1] for t in blocked), key=abs)), 'knee': float(max((t[2] for t in blocked), key=abs))}
+# Of a leg without weight only the push is left: force times lever arm about the knee.
+def bare_knee(x):
+    knee_x, knee_down = pose(x)
+    return force * (x - knee_x) + traction * force * (height - knee_down)
+out['walk']['kneeWithoutLinks'] = float(max((bare_knee(step / 2 - step * (mpf(i) + mpf('0.5')) / 8) for i in range(8)), key=abs))
 duty_trot = mpf('0.55')
-trot = []
-for s in samples:
-    f = pi / 2 * mass * g / legs / duty_trot * sin(pi * s)
-    trot.append(torques(mpf('0.13') / 2 - mpf('0.13') * s, f, traction * f))
-out['trot'] = {'hip': float(max((t[1] for t in trot), key=abs)), 'knee': float(max((t[2] for t in trot), key=abs))}
+out['trot'] = stride(duty_trot, mpf('0.13'), mpf('0.8'), mpf('0.045'), lambda s: pi / 2 * mass * g / legs / duty_trot * sin(pi * s), traction)
 # Drop of 60 mm on two feet that give way over 90 mm, half sine: peak is pi/2 of the mean m g (1 + h/s) / 2.
 drop = pi / 2 * mass * g * (1 + mpf('0.060') / mpf('0.090')) / 2
 out['drop'] = {'force': float(drop), 'knee': float(torques(mpf(0), drop, mpf(0))[2])}

@@ -27,7 +27,7 @@ export interface HeatAsk {
   readonly heating: 'none' | 'held' | 'moving'
   /** How long it is held from cold, s; until temperatures settle where silent. */
   readonly heldFor?: number | undefined
-  /** Steps that time is taken in; six are good to half a kelvin (tested against hundreds). */
+  /** Steps that time is taken in; as many as it needs to a quarter of a kelvin or so where silent. */
   readonly steps?: number
 }
 
@@ -62,7 +62,7 @@ export function basisOf(leg: Prepared, of: Evaluator, { joint, motion, air, wind
   const torqueAt = (torque: number) =>
     of(motorTorqueBand, { jointTorque: Math.abs(torque), ratio, efficiency, backEfficiency: undefined }).raising
   // A leg that is held does not speed its rotor up.
-  const motorTorque = torqueAt(heating === 'held' ? motion.torque : motion.torque)
+  const motorTorque = torqueAt(heating === 'held' ? motion.torque : motion.shaftTorque)
   const coldEmf = coldEmfOf(of, leg)
   const motorSpeed = motion.speed * ratio
   return {
@@ -72,7 +72,7 @@ export function basisOf(leg: Prepared, of: Evaluator, { joint, motion, air, wind
     pressure: pressureOf(of, leg),
     coldEmf,
     motorTorque,
-    heatingTorque: heating === 'none' ? 0 : heating === 'held' ? motorTorque : torqueAt(motion.rms),
+    heatingTorque: heating === 'none' ? 0 : heating === 'held' ? motorTorque : torqueAt(motion.shaftRms),
     ironLoss: heating === 'moving' ? ironLossOf(leg, of, MEAN_OF_PEAK_SPEED * motorSpeed) : 0,
     motorSpeed,
     loadedMotorSpeed: motion.loadedSpeed * ratio,

@@ -134,7 +134,7 @@ export const CASES: { readonly [I in CaseId]: LoadCase } = {
     title: 'Stall in hot still air',
     story:
       'The leg, cold until then, is blocked in the hardest pose of its walk in hot still air, until it is switched off after the stall time.',
-    stance: (leg) => walking(leg),
+    stance: (leg) => ({ ...walking(leg), blocked: true }),
     air: hot,
     wind: still,
     heating: 'held',

@@ -15,7 +15,7 @@ import {
   pathsFrom,
 } from './balance.js'
 import { recordMount } from './mount.js'
-import { COLD_CAN_SHARE, STALL_STEPS, type Stalled, stalled } from './stall.js'
+import { COLD_CAN_SHARE, type Stalled, stalled, stalledFinely } from './stall.js'
 
 /** Motor and mount in one load case, SI. */
 export interface Heat {
@@ -62,8 +62,10 @@ export function heatOf(leg: Prepared, of: Evaluator, ask: HeatAsk): Heat {
   const basis = basisOf(leg, of, ask)
   if (ask.heating === 'none') return cold(leg, of, basis)
   if (ask.heldFor === undefined) return settle(leg, of, basis)
-  const steps = ask.steps ?? STALL_STEPS
-  const end = stalled(leg, of, basis, ask.heldFor, steps, BEYOND)
+  const { end, steps } =
+    ask.steps === undefined
+      ? stalledFinely(leg, of, basis, ask.heldFor, BEYOND)
+      : { end: stalled(leg, of, basis, ask.heldFor, ask.steps, BEYOND), steps: ask.steps }
   return end === undefined ? restless(leg, of, basis, steps, beyondWithin(ask.heldFor)) : afterStall(leg, of, basis, end, steps)
 }
 

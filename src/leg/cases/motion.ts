@@ -1,16 +1,29 @@
+import { reflectedInertia } from '../../capstan/index.js'
 import type { Step } from '../../formula/index.js'
-import { FootPath, jointRatesInto, KNEE_BACKWARD, LegKernel, REACHED, singularityOf, stanceForce } from '../../kinematics/index.js'
+import {
+  FootPath,
+  jointAccelerationsInto,
+  jointRatesInto,
+  KNEE_BACKWARD,
+  LegDynamicsKernel,
+  LegKernel,
+  REACHED,
+  singularityOf,
+  stanceForce,
+} from '../../kinematics/index.js'
 import { rmsTorque } from '../../thermal/index.js'
-import { Quantity } from '../../units/index.js'
+import { type Kind, Quantity } from '../../units/index.js'
 import type { Prepared } from '../numbers.js'
 import type { Sheet } from '../sheet.js'
 
 /** What a load case asks of one driven joint, at the joint. */
 export interface JointMotion {
-  /** Torque of largest magnitude, with its sign. */
+  /** Torque of largest magnitude that goes through the cord, with its sign: ground, weight and inertia of the links. */
   torque: number
-  /** Root mean square of the torque over the stride. */
-  rms: number
+  /** The same with what the motor's own rotor takes to speed up: what the motor makes, as the joint would feel it. */
+  shaftTorque: number
+  /** Root mean square of what the motor makes over the stride, as the joint would feel it. */
+  shaftRms: number
   /** Highest speed, stance and swing. */
   speed: number
   /** Highest speed while the foot bears load. */
@@ -52,6 +65,8 @@ export interface Stance {
   readonly clearance: number
   /** Height of the hip axis over the ground. */
   readonly height: number
+  /** Whether the leg is blocked somewhere in its stance: the poses of a step, but nothing moves. */
+  readonly blocked?: boolean
 }
 
 const STANCE_SAMPLES = 8
@@ -59,18 +74,41 @@ const SWING_SAMPLES = 8
 
 const angles = new Float64Array(3)
 const rates = new Float64Array(3)
+const accelerations = new Float64Array(3)
 const torques = new Float64Array(3)
-const velocity = new Float64Array(3)
+const shaft = new Float64Array(3)
 const state = new Float64Array(9)
+const velocity = state.subarray(3, 6)
+const acceleration = state.subarray(6, 9)
 
 /** The knee's side, from its limits. */
 export const branchOf = (leg: Prepared): number => (leg.x.joints.knee.from + leg.x.joints.knee.to < 0 ? KNEE_BACKWARD : 0)
 
 const kernelOf = ({ x }: Prepared) => new LegKernel(x.links.hipOffset, x.links.upper.length, x.links.lower.length)
 
+/** A link as an even rod from its joint down: mass, centre of mass, inertia about it, as inverse dynamics takes them. */
+export const rodOf = ({ mass, length }: { mass: number; length: number }): readonly number[] => {
+  const across = (mass * length * length) / 12
+  return [mass, 0, 0, -length / 2, across, across, 0, 0, 0, 0]
+}
+
+/** Inverse dynamics of the links, and of links and rotors together. */
+function dynamicsOf({ x, drives }: Prepared, gravity: number) {
+  const { hipOffset, upper, lower } = x.links
+  const { rotorInertia } = x.motor
+  const rotor = (joint: 'hip' | 'knee') => reflectedInertia.si({ rotorInertia, ratio: drives[joint].ratio })
+  const rods = [NO_LINK, rodOf(upper), rodOf(lower)] as const
+  const down = [0, 0, -gravity]
+  const make = (rotors?: readonly number[]) => new LegDynamicsKernel(hipOffset, upper.length, lower.length, rods, down, rotors)
+  return { links: make(), together: make([0, 0, 0, 0, rotor('hip'), 0, 0, 0, rotor('knee')]) }
+}
+
+const NO_LINK = new Float64Array(10)
+
 /** Joint torques, speeds and angles over a stride; a stance without step is a pose held. */
 export function motionOver(leg: Prepared, sheet: Sheet, stance: Stance): Motion {
   const kernel = kernelOf(leg)
+  const dynamics = dynamicsOf(leg, stance.gravity)
   const branch = branchOf(leg)
   const moving = stance.stepLength > 0
   const stanceTime = moving ? stance.stepLength / stance.speed : 1
@@ -78,76 +116,56 @@ export function motionOver(leg: Prepared, sheet: Sheet, stance: Stance): Motion 
   const path = moving ? pathOf(leg, stance, period) : undefined
   const hip = blank()
   const knee = blank()
-  const heldHip: number[] = []
-  const heldKnee: number[] = []
+  const made: { hip: number[]; knee: number[]; durations: number[] } = { hip: [], knee: [], durations: [] }
   let sideways = 0
   let vertical = 0
-  let worst = { torque: -1, phase: 0.5, force: 0, q: [0, 0, 0] as number[], x: 0 }
+  let worst = { torque: -1, phase: 0.5, step: NOTHING }
   let farthest = 0
   let reached = true
-  const samples = moving ? STANCE_SAMPLES : 1
+  const turns = moving && stance.blocked !== true
+  const stanceSamples = moving ? STANCE_SAMPLES : 1
+  const samples = stanceSamples + (turns ? SWING_SAMPLES : 0)
   for (let i = 0; i < samples; i++) {
-    const phase = moving ? (i + 0.5) / samples : 0.5
-    place(state, path, leg, stance, phase * stanceTime)
-    const px = state[0]!
-    const py = state[1]!
-    const pz = state[2]!
-    farthest = Math.max(farthest, planeDistance(leg, px, py, pz))
-    const force = stanceForce.si({
-      mass: stance.mass,
-      legShare: stance.legShare,
-      dutyFactor: stance.dutyFactor,
-      stancePhase: phase,
-      shape: stance.shape,
-      thirdHarmonic: 0,
-      gravity: stance.gravity,
-    })
-    if (kernel.jointAnglesInto(angles, 0, px, py, pz, branch) !== REACHED) {
+    const stands = i < stanceSamples
+    const phase = !moving ? 0.5 : stands ? (i + 0.5) / STANCE_SAMPLES : (i - STANCE_SAMPLES + 0.5) / SWING_SAMPLES
+    place(state, path, leg, stance, stands ? phase * stanceTime : stanceTime + phase * (period - stanceTime))
+    farthest = Math.max(farthest, planeDistance(leg, state[0]!, state[1]!, state[2]!))
+    if (kernel.jointAnglesInto(angles, 0, state[0]!, state[1]!, state[2]!, branch) !== REACHED) {
       reached = false
       continue
     }
-    const q1 = angles[0]!
-    const q2 = angles[1]!
-    const q3 = angles[2]!
-    kernel.torqueFromFootPushInto(torques, 0, q1, q2, q3, -stance.traction * force, 0, -force)
-    const t2 = clean(torques[1]!)
-    const t3 = clean(torques[2]!)
-    take(hip, t2, q2)
-    take(knee, t3, q3)
-    heldHip.push(t2)
-    heldKnee.push(t3)
+    const force = stands
+      ? stanceForce.si({
+          mass: stance.mass,
+          legShare: stance.legShare,
+          dutyFactor: stance.dutyFactor,
+          stancePhase: phase,
+          shape: stance.shape,
+          thirdHarmonic: 0,
+          gravity: stance.gravity,
+        })
+      : 0
+    // A stretched leg has no speeds to tell; its links are then taken as standing still.
+    if (turns && singularityOf(kernel, angles[1]!, angles[2]!) === 0) {
+      jointRatesInto(kernel, rates, 0, angles, velocity)
+      jointAccelerationsInto(kernel, accelerations, 0, angles, rates, acceleration)
+    } else {
+      rates.fill(0)
+      accelerations.fill(0)
+    }
+    dynamics.links.torqueInto(torques, 0, angles, rates, accelerations, stance.traction * force, 0, force)
+    dynamics.together.torqueInto(shaft, 0, angles, rates, accelerations, stance.traction * force, 0, force)
+    take(hip, clean(torques[1]!), clean(shaft[1]!), angles[1]!, rates[1]!, stands)
+    take(knee, clean(torques[2]!), clean(shaft[2]!), angles[2]!, rates[2]!, stands)
+    made.hip.push(clean(shaft[1]!))
+    made.knee.push(clean(shaft[2]!))
+    made.durations.push(stands ? stanceTime / stanceSamples : (period - stanceTime) / SWING_SAMPLES)
     sideways = Math.max(sideways, Math.abs(clean(torques[0]!)))
     vertical = Math.max(vertical, force)
-    if (Math.max(Math.abs(t2), Math.abs(t3)) > worst.torque)
-      worst = { torque: Math.max(Math.abs(t2), Math.abs(t3)), phase, force, q: [q1, q2, q3], x: px }
-    if (moving && singularityOf(kernel, q2, q3) === 0) {
-      velocity[0] = state[3]!
-      velocity[1] = state[4]!
-      velocity[2] = state[5]!
-      jointRatesInto(kernel, rates, 0, angles, velocity)
-      hip.loadedSpeed = Math.max(hip.loadedSpeed, Math.abs(rates[1]!))
-      knee.loadedSpeed = Math.max(knee.loadedSpeed, Math.abs(rates[2]!))
-    }
-  }
-  hip.speed = hip.loadedSpeed
-  knee.speed = knee.loadedSpeed
-  if (path !== undefined) {
-    for (let i = 0; i < SWING_SAMPLES; i++) {
-      path.stateInto(state, 0, stanceTime + ((i + 0.5) / SWING_SAMPLES) * (period - stanceTime))
-      farthest = Math.max(farthest, planeDistance(leg, state[0]!, state[1]!, state[2]!))
-      if (kernel.jointAnglesInto(angles, 0, state[0]!, state[1]!, state[2]!, branch) !== REACHED) {
-        reached = false
-        continue
-      }
-      range(hip, angles[1]!)
-      range(knee, angles[2]!)
-      if (singularityOf(kernel, angles[1]!, angles[2]!) !== 0) continue
-      velocity[0] = state[3]!
-      velocity[1] = state[4]!
-      velocity[2] = state[5]!
-      jointRatesInto(kernel, rates, 0, angles, velocity)
-      hip.speed = Math.max(hip.speed, Math.abs(rates[1]!))
-      knee.speed = Math.max(knee.speed, Math.abs(rates[2]!))
+    const largest = Math.max(Math.abs(torques[1]!), Math.abs(torques[2]!))
+    if (stands && largest > worst.torque) {
+      const [q, w, a] = sheet.recording ? [[...angles], [...rates], [...accelerations]] : [NOTHING.q, NOTHING.w, NOTHING.a]
+      worst = { torque: largest, phase, step: { q, w, a, force } }
     }
   }
   const { of } = sheet
@@ -160,13 +178,11 @@ export function motionOver(leg: Prepared, sheet: Sheet, stance: Stance): Motion 
     thirdHarmonic: 0,
     gravity: stance.gravity,
   })
-  sheet.keep(() => staticsStep(worst.q, worst.force, stance.traction, kernel))
-  if (heldHip.length > 0) {
-    const durations = heldHip.map(() => stanceTime / samples)
-    const rest = moving ? [period - stanceTime] : []
-    const zero = moving ? [0] : []
-    hip.rms = of(rmsTorque, { torques: [...heldHip, ...zero], durations: [...durations, ...rest], windingTimeConstant: undefined }).torque
-    knee.rms = of(rmsTorque, { torques: [...heldKnee, ...zero], durations: [...durations, ...rest], windingTimeConstant: undefined }).torque
+  sheet.keep(() => torqueStep(leg, worst.step, stance, dynamics.links))
+  if (made.durations.length > 0) {
+    const { durations } = made
+    hip.shaftRms = of(rmsTorque, { torques: made.hip, durations, windingTimeConstant: undefined }).torque
+    knee.shaftRms = of(rmsTorque, { torques: made.knee, durations, windingTimeConstant: undefined }).torque
   }
   return {
     vertical,
@@ -180,24 +196,35 @@ export function motionOver(leg: Prepared, sheet: Sheet, stance: Stance): Motion 
   }
 }
 
+/** Where a torque is worked out for the calculation sheet. */
+interface Moment {
+  readonly q: readonly number[]
+  readonly w: readonly number[]
+  readonly a: readonly number[]
+  /** Upright force of the ground. */
+  readonly force: number
+}
+const NOTHING: Moment = { q: [0, 0, 0], w: [0, 0, 0], a: [0, 0, 0], force: 0 }
+
 /** Torque that is only rounding is none. */
 const clean = (torque: number) => (Math.abs(torque) < 1e-12 ? 0 : torque)
 
 const blank = (): JointMotion => ({
   torque: 0,
-  rms: 0,
+  shaftTorque: 0,
+  shaftRms: 0,
   speed: 0,
   loadedSpeed: 0,
   lowest: Number.POSITIVE_INFINITY,
   highest: Number.NEGATIVE_INFINITY,
 })
 
-function take(joint: JointMotion, torque: number, angle: number): void {
+function take(joint: JointMotion, torque: number, shaftTorque: number, angle: number, rate: number, loaded: boolean): void {
   if (Math.abs(torque) > Math.abs(joint.torque)) joint.torque = torque
-  range(joint, angle)
-}
-
-function range(joint: JointMotion, angle: number): void {
+  if (Math.abs(shaftTorque) > Math.abs(joint.shaftTorque)) joint.shaftTorque = shaftTorque
+  const speed = Math.abs(rate)
+  if (speed > joint.speed) joint.speed = speed
+  if (loaded && speed > joint.loadedSpeed) joint.loadedSpeed = speed
   if (angle < joint.lowest) joint.lowest = angle
   if (angle > joint.highest) joint.highest = angle
 }
@@ -233,33 +260,42 @@ function place(out: Float64Array, path: FootPath | undefined, { x }: Prepared, s
   out[2] = -stance.height
 }
 
-function staticsStep(q: readonly number[], force: number, traction: number, kernel: LegKernel): Step {
-  const [q1, q2, q3] = q as [number, number, number]
+function torqueStep({ x }: Prepared, { q, w, a, force }: Moment, stance: Stance, links: LegDynamicsKernel): Step {
   const out = new Float64Array(3)
-  kernel.torqueFromFootPushInto(out, 0, q1, q2, q3, -traction * force, 0, -force)
-  const angle = (x: number) => String(new Quantity(x, 'angle'))
-  const torque = (x: number) => String(new Quantity(x, 'torque'))
+  links.torqueInto(out, 0, Float64Array.from(q), Float64Array.from(w), Float64Array.from(a), stance.traction * force, 0, force)
+  const text = (kind: Kind) => (y: number | undefined) => String(new Quantity(y ?? 0, kind))
+  const [angle, rate, turning, torque, push, mass] = (
+    ['angle', 'angularVelocity', 'angularAcceleration', 'torque', 'force', 'mass'] as const
+  ).map(text) as [Text, Text, Text, Text, Text, Text]
   return {
-    formula: 'kinematics.threeJointLeg',
-    title: 'joint torque that the foot push asks for',
+    formula: 'kinematics.legDynamics',
+    title: 'joint torque that ground, weight and inertia of the links ask for',
     inputs: {
-      sidewaysHip: angle(q1),
-      hip: angle(q2),
-      knee: angle(q3),
-      footPushDown: String(new Quantity(force, 'force')),
-      footPushBackward: String(new Quantity(traction * force, 'force')),
+      sidewaysHip: angle(q[0]),
+      hip: angle(q[1]),
+      knee: angle(q[2]),
+      hipRate: rate(w[1]),
+      kneeRate: rate(w[2]),
+      hipAcceleration: turning(a[1]),
+      kneeAcceleration: turning(a[2]),
+      groundReactionUp: push(force),
+      groundReactionForward: push(stance.traction * force),
+      upperLink: mass(x.links.upper.mass),
+      lowerLink: mass(x.links.lower.mass),
     },
-    results: { sidewaysHip: torque(out[0]!), hip: torque(out[1]!), knee: torque(out[2]!) },
-    assumes: ['rigid links without mass', 'point foot', 'pose of largest torque among those sampled'],
+    results: { sidewaysHip: torque(out[0]), hip: torque(out[1]), knee: torque(out[2]) },
+    assumes: ['links are rigid even rods', 'point foot', 'the body moves evenly', 'moment of largest torque among those sampled in stance'],
     notes: [],
     source: [
       {
         level: 'published',
-        where: 'virtual work: joint torque is the transposed Jacobian times the force (Craig, Introduction to Robotics, ch. 5)',
+        where: 'outward velocities and accelerations, inward forces and moments (Newton-Euler; Craig, Introduction to Robotics, ch. 6)',
       },
     ],
   }
 }
+
+type Text = (y: number | undefined) => string
 
 /** Joint angles of the standing leg. */
 export function poseOf(leg: Prepared): readonly [number, number, number] {

@@ -14,8 +14,11 @@ export interface Stalled {
   readonly windingMean: number
 }
 
-/** Steps of a stall; each is the exact course of one body while films and loss stand still, taken at its middle. */
-export const STALL_STEPS = 6
+/** Steps of a stall to begin with; each is the exact course of one body while films and loss stand still, taken at its middle. */
+const STALL_STEPS = 6
+const MOST_STALL_STEPS = 768
+/** Steps are doubled until the end of the stall moves by less than this, K. */
+const STALL_TOLERANCE = 0.25
 /** Rise of the can over that of the mount to begin with. */
 export const COLD_CAN_SHARE = 0.8
 
@@ -53,6 +56,27 @@ export function stalled(leg: Prepared, of: Evaluator, basis: Basis, time: number
   if (of !== bare) recordMount(leg, of, basis.air + 0.4 * (mount - basis.air), basis)
   const { excitation, paths, loss, windingMean } = end
   return { mount, excitation, paths, loss, windingMean }
+}
+
+/** The same with steps fine enough: a motor near running away wants many, any other few. */
+export function stalledFinely(
+  leg: Prepared,
+  of: Evaluator,
+  basis: Basis,
+  time: number,
+  limit: number,
+): { readonly end: Stalled | undefined; readonly steps: number } {
+  let steps = STALL_STEPS
+  let end = stalled(leg, bare, basis, time, steps, limit)
+  let moved: number
+  do {
+    const coarse = end
+    steps *= 2
+    end = stalled(leg, bare, basis, time, steps, limit)
+    // A motor that runs away under fine steps does so under finer ones too; one that only does under coarse ones may not.
+    moved = end === undefined ? 0 : Math.abs(end.mount - (coarse?.mount ?? Number.POSITIVE_INFINITY))
+  } while (moved > STALL_TOLERANCE && steps < MOST_STALL_STEPS)
+  return { end: of === bare ? end : stalled(leg, of, basis, time, steps, limit), steps }
 }
 
 /** Motor and mount with the mounting face at a temperature, and what temperature it is heading for. */

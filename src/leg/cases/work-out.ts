@@ -10,7 +10,7 @@ import { type JointMotion, type Motion, motionOver, type Stance } from './motion
 export const stageOf = (stage: 'motion' | 'drive' | 'heat', id: CaseId, joint: Joint): string =>
   stage === 'motion' ? `${id}/motion` : `${id}/${joint}/${stage}`
 
-const UNLOADED: JointMotion = { torque: 0, rms: 0, speed: 0, loadedSpeed: 0, lowest: 0, highest: 0 }
+const UNLOADED: JointMotion = { torque: 0, shaftTorque: 0, shaftRms: 0, speed: 0, loadedSpeed: 0, lowest: 0, highest: 0 }
 
 /** Works out one load case: forces and poses, then temperatures, then cord tensions at those temperatures. */
 export function workOut(leg: Prepared, sheet: Sheet, id: CaseId): CaseState {
@@ -48,6 +48,7 @@ const alike = (a: Stance, b: Stance) =>
   a.clearance === b.clearance &&
   a.height === b.height &&
   a.shape === b.shape &&
+  a.blocked === b.blocked &&
   a.gravity === b.gravity &&
   a.mass === b.mass
 

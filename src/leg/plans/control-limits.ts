@@ -70,7 +70,7 @@ const withJoint = (state: CaseState, joint: Joint, at: Partial<JointState>): Cas
 export function continuousTorque(leg: Prepared, joint: Joint, mostTorque: number): { torque: number; by: string | undefined } {
   const state = workOut(leg, bareSheet, 'stall')
   const { x, by } = largest(mostTorque, (torque) => {
-    const motion = { torque, rms: torque, speed: 0, loadedSpeed: 0, lowest: 0, highest: 0 }
+    const motion = { torque, shaftTorque: torque, shaftRms: torque, speed: 0, loadedSpeed: 0, lowest: 0, highest: 0 }
     const heat = heatOf(leg, bare, { joint, motion, air: leg.x.environment.hotAir, wind: 0, heating: 'held' })
     if (heat.unsettled !== undefined) return { least: 0, by: `motor: temperatures come to no rest (${heat.unsettled.loop})` }
     return leastOf(leg, withJoint(state, joint, { heat, motion }), joint, (id) => HOT.includes(id))
