@@ -1,10 +1,26 @@
 import { readInputs } from '../formula/index.js'
-import type { StressConditions } from './allowable.js'
+import type { In } from '../units/index.js'
 
 /** Direction of a load in a part made of layers. */
 export type Direction = 'alongLayers' | 'acrossLayers' | 'interlayerShear'
 /** Moisture state: as printed and dried, in equilibrium with 50 % humidity, or soaked. */
 export type Moisture = 'dry' | 'conditioned' | 'saturated'
+
+/** What a stress must be allowed for. Everything that lessens strength must be said; only `cycles` may be left out, for a static load. */
+export interface StressConditions {
+  /** Direction of the load: along the layers, across them (pulling layers apart), or shear between them. */
+  readonly direction: Direction
+  /** Temperature of the part. */
+  readonly temperature: In<'temperature'>
+  /** Time under load. */
+  readonly duration: In<'time'>
+  /** Moisture state: `dry`, `conditioned` (in equilibrium with 50 % humidity) or `saturated` (soaked). */
+  readonly moisture: Moisture
+  /** Number of load cycles; left out for a static load. */
+  readonly cycles?: In<'count'> | undefined
+  /** Safety factor on stress, at least 1. */
+  readonly safetyFactor: In<'ratio'>
+}
 
 /** Reads stress conditions: SI numbers, or one `InputError` that lists every issue. */
 export const conditionsReader = (where: string, given: StressConditions) =>

@@ -1,15 +1,9 @@
-import { formula, Property, type PropertyRecord, type Source } from '../formula/index.js'
+import { formula, Property, type Source } from '../formula/index.js'
 import { chiSquareQuantile, normalQuantile } from '../numeric/index.js'
-import { type In, InputError, type Issue, type Kind, nearName, quantity, show } from '../units/index.js'
-import {
-  type KindOf,
-  type Material,
-  type MaterialHead,
-  PROPERTY_KINDS,
-  type PropertyName,
-  readProperty,
-  type StrengthCurve,
-} from './record.js'
+import { type In, InputError, type Issue, type Kind, quantity, show } from '../units/index.js'
+import { unknownProperty, withProperties } from './own-properties.js'
+import { type KindOf, type Material, type MaterialHead, PROPERTY_KINDS, type PropertyName } from './record.js'
+import type { TemperatureCurve } from './temperature-curve.js'
 
 /**
  * How many standard deviations either side of the mean of a sample hold a share of all parts with a confidence (two-sided tolerance factor, normal
@@ -82,6 +76,17 @@ interface Sampled {
 
 const NEEDED = 3
 
+/** One value in SI, or an issue. */
+function readOne(path: string, kind: Kind, value: unknown, issues: Issue[]): number | undefined {
+  try {
+    return quantity(kind, value as never).si
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error
+    issues.push({ path, given: show(value), accepts: (error.issues[0] as Issue).accepts })
+    return undefined
+  }
+}
+
 function sampled(
   path: string,
   kind: Kind,
@@ -95,15 +100,7 @@ function sampled(
     issues.push({ path, given: count, accepts: `at least ${NEEDED} coupons are needed before a range can be stated` })
     return undefined
   }
-  const x: number[] = []
-  values.forEach((value, i) => {
-    try {
-      x.push(quantity(kind, value as never).si)
-    } catch (error) {
-      if (!(error instanceof InputError)) throw error
-      issues.push({ path: `${path}[${i}]`, given: show(value), accepts: (error.issues[0] as Issue).accepts })
-    }
-  })
+  const x = values.flatMap((value, i) => readOne(`${path}[${i}]`, kind, value, issues) ?? [])
   if (x.length < values.length) return undefined
   const mean = x.reduce((sum, value) => sum + value, 0) / x.length
   const deviation = Math.sqrt(x.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (x.length - 1))
@@ -131,9 +128,17 @@ const ownSource = ({ count }: Sampled, measured: string | undefined, coverage: n
  * or too scattered for the claim, every unreadable value and every unknown property.
  */
 export function materialFromCoupons(given: CouponMaterial): Material {
-  const { basedOn, coupons, coverage = 0.9, confidence = 0.95 } = given
   const where = 'materialFromCoupons'
+  if (typeof given !== 'object' || given === null)
+    throw new InputError(where, [{ path: 'the argument', given: show(given), accepts: 'must be an object with name, basedOn and coupons' }])
+  const { name: ownName, basedOn, coupons, coverage = 0.9, confidence = 0.95 } = given
   const issues: Issue[] = []
+  if (typeof ownName !== 'string' || ownName === '') issues.push({ path: 'name', given: show(ownName), accepts: 'must be text' })
+  if (typeof basedOn !== 'object' || basedOn === null)
+    issues.push({ path: 'basedOn', given: show(basedOn), accepts: 'must be a material of the table, such as pla' })
+  for (const path of ['coupons', 'warm'] as const)
+    if (!(Array.isArray(given[path]) || (path === 'warm' && given.warm === undefined)))
+      issues.push({ path, given: show(given[path]), accepts: 'must be a list' })
   for (const [path, share] of [
     ['coverage', coverage],
     ['confidence', confidence],
@@ -164,14 +169,17 @@ export function materialFromCoupons(given: CouponMaterial): Material {
         accepts: 'needs coupons of tensileStrength along the layers to be compared with',
       })
     } else if (across !== undefined) {
-      const ratio = { ...across, mean: across.mean / along.si, low: across.low / along.si, high: across.high / along.si }
-      made.acrossLayersRatio = record(ratio, 'acrossLayersRatio', 'own upright coupons over own flat ones')
+      // Strength that seems higher across the layers than along them is scatter: it is not counted.
+      const share = (stress: number) => Math.min(1, stress / along.si)
+      const ratio = { ...across, mean: share(across.mean), low: share(across.low), high: share(across.high) }
+      const capped = across.high > along.si ? '; what seems stronger across than along is not counted' : ''
+      made.acrossLayersRatio = record(ratio, 'acrossLayersRatio', `own upright coupons over own flat ones${capped}`)
     }
   }
   const strengthCurve = given.warm === undefined ? basedOn.strengthCurve : curveOf(given.warm, along, coverage, confidence, issues)
   if (issues.length > 0) throw new InputError(where, issues)
   const head: Partial<MaterialHead> = {
-    name: given.name,
+    name: ownName,
     title: given.title ?? `${basedOn.title}, own coupons`,
     aliases: [],
     ...(strengthCurve === undefined ? {} : { strengthCurve }),
@@ -185,7 +193,7 @@ function curveOf(
   coverage: number,
   confidence: number,
   issues: Issue[],
-): StrengthCurve | undefined {
+): TemperatureCurve | undefined {
   if (along === undefined) {
     issues.push({
       path: 'warm',
@@ -198,8 +206,9 @@ function curveOf(
   let count = 0
   warm.forEach(({ temperature, values }, i) => {
     const s = sampled(`warm[${i}].values`, 'stress', values, coverage, confidence, issues)
-    if (s === undefined) return
-    const celsius = quantity('temperature', temperature).si - 273.15
+    const kelvin = readOne(`warm[${i}].temperature`, 'temperature', temperature, issues)
+    if (s === undefined || kelvin === undefined) return
+    const celsius = kelvin - 273.15
     const before = points.at(-1) as [number, number, number, number]
     if (celsius <= before[0]) {
       issues.push({ path: `warm[${i}].temperature`, given: show(temperature), accepts: `must rise, and lie above ${before[0]} °C` })
@@ -215,42 +224,4 @@ function curveOf(
     source: { level: 'published', where: `own measurement of ${count} warm coupons` },
     conditions: 'own coupons, short-term',
   }
-}
-
-const unknownProperty = (path: string, name: string): Issue => {
-  const near = nearName(String(name), Object.keys(PROPERTY_KINDS))
-  return {
-    path,
-    given: show(name),
-    accepts:
-      near === undefined
-        ? `must be one of ${Object.keys(PROPERTY_KINDS).join(', ')}`
-        : `is no property of a material, did you mean ${near}?`,
-  }
-}
-
-/** Properties to put into a material: finished ones, or records to be read. */
-export type OwnProperties = { readonly [P in PropertyName]?: Property<KindOf<P>> | PropertyRecord<KindOf<P>> }
-
-/**
- * A material with some of its properties replaced, everything else with the source it had.
- * Throws an `InputError` that lists every unknown name, unreadable value and typical value outside its range.
- */
-export function withProperties(material: Material, properties: OwnProperties, head: Partial<MaterialHead> = {}): Material {
-  const issues: Issue[] = []
-  const made: Record<string, Property> = {}
-  for (const [name, value] of Object.entries(properties) as [PropertyName, Property | PropertyRecord<Kind>][]) {
-    if (!Object.hasOwn(PROPERTY_KINDS, name)) {
-      issues.push(unknownProperty(name, name))
-      continue
-    }
-    const record =
-      value instanceof Property
-        ? { typical: value, low: value.lowest, high: value.highest, source: value.source, conditions: value.conditions }
-        : value
-    const property = readProperty(name, record as PropertyRecord<Kind>, name, issues)
-    if (property !== undefined) made[name] = property
-  }
-  if (issues.length > 0) throw new InputError(`withProperties(${show(material.name)})`, issues)
-  return { ...material, ...head, ...made } as Material
 }

@@ -1,5 +1,5 @@
 import { type Given, type Inputs, readInputs } from '../formula/index.js'
-import { type In, Quantity } from '../units/index.js'
+import { type In, type Note, Quantity } from '../units/index.js'
 import { findleySinhStrain, findleyStrain } from './creep.js'
 import {
   type ComplianceSeries,
@@ -21,6 +21,8 @@ export interface CreepLaw {
   readonly strain: (stress: In<'stress'>, time: In<'time'>) => Quantity<'strain'>
   /** The same on SI numbers, nothing checked. */
   readonly si: (stress: number, time: number) => number
+  /** Short-term strength, Pa; a linear law asked above half of it leaves a note on its results. */
+  readonly strength?: number
   /** Only for a linear law: creep compliance and its integral over time, SI. */
   readonly linear?: {
     /** Strain per stress after a time in seconds, 1/Pa. */
@@ -35,30 +37,54 @@ export type LinearCreepLaw = CreepLaw & { readonly linear: NonNullable<CreepLaw[
 
 const HELD = { stress: 'stress', time: { kind: 'time', min: 0 } } as const
 
-function law<L extends CreepLaw['linear']>(name: string, si: CreepLaw['si'], linear: L) {
+/** A note when a linear law is asked above half of the strength. */
+export const beyondLinear = (
+  formula: string,
+  { linear, strength: own }: CreepLaw,
+  stress: number,
+  strength = own,
+): readonly Note[] | undefined =>
+  linear !== undefined && strength !== undefined && Math.abs(stress) > 0.5 * strength
+    ? [{ formula, text: 'stress above half of the strength: outside the linear range, the strain is too small' }]
+    : undefined
+
+function law<L extends CreepLaw['linear']>(name: string, si: CreepLaw['si'], linear: L, strength?: number) {
   const strain = (stress: In<'stress'>, time: In<'time'>) => {
     const x = readInputs(name, HELD, { stress, time })
-    return new Quantity(si(x.stress, x.time), 'strain')
+    return new Quantity(si(x.stress, x.time), 'strain', undefined, beyondLinear(`materials.${name}`, made, x.stress))
   }
-  return { name, strain, si, ...(linear === undefined ? {} : { linear }) } as CreepLaw & { readonly linear: L }
+  const made: CreepLaw & { readonly linear: L } = {
+    name,
+    strain,
+    si,
+    ...(linear === undefined ? {} : { linear }),
+    ...(strength === undefined ? {} : { strength }),
+  } as CreepLaw & { readonly linear: L }
+  return made
 }
 
 const pick = <I extends Inputs>(where: string, inputs: I, given: Given<I>) => readInputs(where, inputs, given)
+
+const STRENGTH = { kind: 'stress', above: 0, optional: true } as const
 
 const FINDLEY = {
   modulus: { kind: 'modulus', above: 0 },
   creepCoefficient: { kind: 'ratio', min: 0 },
   creepExponent: { kind: 'ratio', above: 0, below: 1 },
   referenceTime: { kind: 'time', above: 0, default: '1 h' },
+  strength: STRENGTH,
 } as const
 
 /** The linear Findley law as a creep law; see `findleyStrain`. Throws an `InputError` for parameters that cannot be. */
 export function findleyLaw(parameters: Given<typeof FINDLEY>): LinearCreepLaw {
   const p = pick('findleyLaw', FINDLEY, parameters)
-  const compliance = (time: number) => findleyStrain.si({ ...p, stress: 1, time, strength: undefined })
-  const n = p.creepExponent
-  const integral = (t: number) => (t / p.modulus) * (1 + (p.creepCoefficient * (t / p.referenceTime) ** n) / (n + 1))
-  return law('findleyLaw', (stress, time) => stress * compliance(time), { compliance, integral })
+  const { modulus, creepCoefficient, creepExponent, referenceTime, strength } = p
+  // A literal each time: spreading the parameters costs a hundred times as much.
+  const compliance = (time: number) =>
+    findleyStrain.si({ stress: 1, modulus, creepCoefficient, creepExponent, time, referenceTime, strength: undefined })
+  const n = creepExponent
+  const integral = (t: number) => (t / modulus) * (1 + (creepCoefficient * (t / referenceTime) ** n) / (n + 1))
+  return law('findleyLaw', (stress, time) => stress * compliance(time), { compliance, integral }, strength)
 }
 
 const SINH = {
@@ -73,29 +99,39 @@ const SINH = {
 /** The Findley law with its stress dependence as a creep law; see `findleySinhStrain`. Throws an `InputError` for parameters that cannot be. */
 export function findleySinhLaw(parameters: Given<typeof SINH>): CreepLaw {
   const p = pick('findleySinhLaw', SINH, parameters)
-  return law('findleySinhLaw', (stress, time) => findleySinhStrain.si({ ...p, stress, time }), undefined)
+  const { elasticStrain, elasticStress, creepStrain, creepStress, creepExponent, referenceTime } = p
+  const strain = (stress: number, time: number) =>
+    findleySinhStrain.si({ stress, elasticStrain, elasticStress, creepStrain, creepStress, creepExponent, time, referenceTime })
+  return law('findleySinhLaw', strain, undefined)
+}
+
+/** What else is known of a material whose law is a series. */
+export interface LinearLawOptions {
+  /** Short-term strength; given, a stress above half of it leaves a note on the results. */
+  readonly strength?: In<'stress'> | undefined
 }
 
 /** A creep compliance as a creep law. Throws an `InputError` for a series that cannot be read. */
-export function complianceLaw(series: ComplianceSeries): LinearCreepLaw {
-  return fromCompliance('complianceLaw', readCompliance('complianceLaw', series))
+export function complianceLaw(series: ComplianceSeries, options: LinearLawOptions = {}): LinearCreepLaw {
+  return fromCompliance('complianceLaw', readCompliance('complianceLaw', series), options)
 }
 
 /** A relaxation modulus as a creep law, converted exactly. Throws an `InputError` for a series that cannot be read. */
-export function relaxationLaw(series: RelaxationSeries): LinearCreepLaw {
-  return fromCompliance('relaxationLaw', complianceFromRelaxationSi(readRelaxation('relaxationLaw', series)))
+export function relaxationLaw(series: RelaxationSeries, options: LinearLawOptions = {}): LinearCreepLaw {
+  return fromCompliance('relaxationLaw', complianceFromRelaxationSi(readRelaxation('relaxationLaw', series)), options)
 }
 
 function fromCompliance(
   name: string,
   { instantCompliance, terms, viscosity }: ReturnType<typeof complianceFromRelaxationSi>,
+  options: LinearLawOptions,
 ): LinearCreepLaw {
-  const series = { instantCompliance, terms, viscosity }
-  const compliance = (time: number) => pronyCreepCompliance.si({ ...series, time })
+  const { strength } = readInputs(name, { strength: STRENGTH }, options)
+  const compliance = (time: number) => pronyCreepCompliance.si({ instantCompliance, terms, viscosity, time })
   const integral = (t: number) => {
     let sum = instantCompliance * t + (viscosity === undefined ? 0 : (t * t) / (2 * viscosity))
     for (const term of terms) sum += term.compliance * (t + term.time * Math.expm1(-t / term.time))
     return sum
   }
-  return law(name, (stress, time) => stress * compliance(time), { compliance, integral })
+  return law(name, (stress, time) => stress * compliance(time), { compliance, integral }, strength)
 }

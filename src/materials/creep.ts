@@ -1,5 +1,4 @@
 import { formula } from '../formula/index.js'
-import { gamma, mittagLeffler } from '../numeric/index.js'
 
 /**
  * Creep strain under a constant stress by the Findley power law, in its linear range.
@@ -146,7 +145,9 @@ export const creepUnderSteps = /* @__PURE__ */ formula('materials.creepUnderStep
     },
     { level: 'memory', where: 'Kraus, Creep Analysis, 1980' },
   ],
-  valid: { 'as many durations as stresses': ({ stresses, durations }) => stresses.length === durations.length },
+  requires: {
+    durations: { accepts: 'must be as many as stresses', holds: ({ stresses, durations }) => stresses.length === durations.length },
+  },
   si: ({ stresses, durations, rule, referenceStrain, referenceStress, referenceTime, stressExponent, timeExponent }) => {
     const afterEach: number[] = []
     let strain = 0
@@ -182,6 +183,8 @@ export const findleyTimeToStrain = /* @__PURE__ */ formula('materials.findleyTim
     creepExponent: { kind: 'ratio', above: 0, below: 1 },
     /** Time the coefficient is for. */
     referenceTime: { kind: 'time', above: 0, default: '1 h' },
+    /** Short-term strength; given, the linear range is watched. */
+    strength: { kind: 'stress', above: 0, optional: true },
   },
   output: {
     /** Time until the strain is reached; zero when the load alone reaches it. */
@@ -191,7 +194,11 @@ export const findleyTimeToStrain = /* @__PURE__ */ formula('materials.findleyTim
   },
   assumes: ['constant stress and temperature', 'linear range'],
   source: [{ level: 'computed', where: 'the Findley law solved for time' }],
-  valid: { 'at most ten years': (_, { time }) => time <= 10 * 31557600 },
+  valid: {
+    'at most ten years': (_, { time }) => time <= 10 * 31557600,
+    'stress at most half of the strength (linear range of prints: Polymers 2025, 17:2075)': ({ stress, strength }) =>
+      strength === undefined || stress <= 0.5 * strength,
+  },
   si: ({ strain, stress, modulus, creepCoefficient, creepExponent, referenceTime }) => {
     const creep = (strain * modulus) / stress - 1
     return {
@@ -199,53 +206,4 @@ export const findleyTimeToStrain = /* @__PURE__ */ formula('materials.findleyTim
       state: creep <= 0 ? 'onLoading' : 'byCreep',
     }
   },
-})
-
-/**
- * Relaxation modulus of a material that creeps as a pure power of time: E(t) = sin(nπ)/(nπ) / J(t).
- * The factor below one is what is wrong with taking the reciprocal of the creep compliance.
- */
-export const powerLawRelaxationModulus = /* @__PURE__ */ formula('materials.powerLawRelaxationModulus', {
-  inputs: {
-    /** Creep compliance at the time. */
-    compliance: { kind: 'creepCompliance', above: 0 },
-    /** Exponent of time in J = J₁ tⁿ. */
-    creepExponent: { kind: 'ratio', above: 0, below: 1 },
-  },
-  /** Relaxation modulus at the same time. */
-  output: 'modulus',
-  assumes: ['linear viscoelasticity', 'compliance a pure power of time, without an elastic part'],
-  source: [{ level: 'memory', where: 'Ferry, Viscoelastic Properties of Polymers, 3rd ed.; Park & Schapery 1999' }],
-  si: ({ compliance, creepExponent }) => Math.sin(creepExponent * Math.PI) / (creepExponent * Math.PI) / compliance,
-})
-
-/**
- * Relaxation modulus of a material that creeps by the Findley law, exactly: E(t) = E₀ Eₙ(−c Γ(1+n) (t/t₁)ⁿ) with the Mittag-Leffler
- * function Eₙ.
- */
-export const findleyRelaxationModulus = /* @__PURE__ */ formula('materials.findleyRelaxationModulus', {
-  inputs: {
-    /** Modulus at once. */
-    modulus: { kind: 'modulus', above: 0 },
-    /** Creep strain at the reference time over the elastic strain. */
-    creepCoefficient: { kind: 'ratio', min: 0 },
-    /** Exponent of time. */
-    creepExponent: { kind: 'ratio', above: 0, below: 1 },
-    /** Time since the strain was imposed. */
-    time: { kind: 'time', min: 0 },
-    /** Time the coefficient is for. */
-    referenceTime: { kind: 'time', above: 0, default: '1 h' },
-  },
-  /** Relaxation modulus. */
-  output: 'modulus',
-  assumes: ['linear viscoelasticity', 'strain imposed at once and held'],
-  source: [
-    {
-      level: 'computed',
-      where:
-        'Laplace transform of the Findley compliance inverted; Mittag-Leffler function as in Podlubny, Fractional Differential Equations, 1999',
-    },
-  ],
-  si: ({ modulus, creepCoefficient, creepExponent, time, referenceTime }) =>
-    modulus * mittagLeffler(creepExponent, 1, -creepCoefficient * gamma(1 + creepExponent) * (time / referenceTime) ** creepExponent),
 })

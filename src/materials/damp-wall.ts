@@ -1,6 +1,6 @@
 import { type Property, readInputs, type Source } from '../formula/index.js'
 import { type In, Quantity } from '../units/index.js'
-import { weakest } from './allowable.js'
+import { weakest } from './evidence.js'
 import { equilibriumMoisture, moistureGrowth, uptakeTime, waterUptake } from './moisture.js'
 import { type Material, needed } from './record.js'
 import { moistureFactor } from './strength-factors.js'

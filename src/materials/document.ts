@@ -1,6 +1,8 @@
 import { type EvidenceLevel, isPrior, type Property } from '../formula/index.js'
 import { InputError, type Issue, KINDS, type Kind, nearName, Quantity, read, show, siUnit } from '../units/index.js'
-import { checkCurve, type Material, PROPERTY_KINDS, type PropertyName, propertiesOf, readProperty, type StrengthCurve } from './record.js'
+import { EVIDENCE_LEVELS } from './evidence.js'
+import { checkOrder, type Material, PROPERTY_KINDS, type PropertyName, propertiesOf, readProperty } from './record.js'
+import { checkCurve, type TemperatureCurve } from './temperature-curve.js'
 
 /** One property as a document holds it: quantities as text. */
 export interface PropertyDocument {
@@ -18,15 +20,15 @@ export interface MaterialDocument {
   readonly aliases?: readonly string[]
   readonly family: string
   readonly process: string
-  readonly strengthCurve?: StrengthCurve
+  readonly strengthCurve?: TemperatureCurve
+  readonly modulusCurve?: TemperatureCurve
   readonly remarks?: readonly string[]
   readonly properties: { readonly [P in PropertyName]?: PropertyDocument }
 }
 
 const FAMILIES = ['amorphous', 'semicrystalline', 'elastomer', 'metal', 'magnet', 'adhesive']
 const PROCESSES = ['fusedFilament', 'sintered', 'moulded', 'wrought', 'cured']
-const LEVELS = ['published', 'standard', 'referenceLibrary', 'computed', 'commonPractice', 'memory', 'assumption']
-const FIELDS = ['name', 'title', 'aliases', 'family', 'process', 'strengthCurve', 'remarks', 'properties', '$schema']
+const FIELDS = ['name', 'title', 'aliases', 'family', 'process', 'strengthCurve', 'modulusCurve', 'remarks', 'properties', '$schema']
 const NAMES = Object.keys(PROPERTY_KINDS) as PropertyName[]
 
 /** A value as text that reads back to exactly the same number, in the unit it is usually printed in where that is possible. */
@@ -41,7 +43,7 @@ function exactText(kind: Kind, si: number): string {
 
 /** A material as plain data; `readMaterial` gives back exactly the same numbers. */
 export function writeMaterial(material: Material): MaterialDocument {
-  const { name, title, aliases, family, process, strengthCurve, remarks } = material
+  const { name, title, aliases, family, process, strengthCurve, modulusCurve, remarks } = material
   const text = ({ si, low, high, source, conditions, kind }: Property): PropertyDocument => ({
     typical: exactText(kind, si),
     low: exactText(kind, low),
@@ -56,6 +58,7 @@ export function writeMaterial(material: Material): MaterialDocument {
     family,
     process,
     ...(strengthCurve === undefined ? {} : { strengthCurve }),
+    ...(modulusCurve === undefined ? {} : { modulusCurve }),
     ...(remarks === undefined ? {} : { remarks }),
     properties: Object.fromEntries(propertiesOf(material).map(([property, value]) => [property, text(value)])),
   }
@@ -93,16 +96,16 @@ export function readMaterial(document: unknown): Material {
       else if (!isRecord(value)) issues.push({ path, given: show(value), accepts: 'must be an object with typical, low, high and source' })
       else {
         const source = isRecord(value.source) ? value.source : {}
-        if (!LEVELS.includes(source.level as string))
-          issues.push({ path: `${path}.source.level`, given: show(source.level), accepts: `must be one of ${LEVELS.join(', ')}` })
+        if (!isLevel(source.level))
+          issues.push({ path: `${path}.source.level`, given: show(source.level), accepts: `must be one of ${EVIDENCE_LEVELS.join(', ')}` })
         else {
           const made = readProperty(name as PropertyName, value as never, path, issues)
           if (made !== undefined) properties[name] = made
         }
       }
     }
-  const curve = given.strengthCurve
-  if (curve !== undefined) checkCurveDocument(curve, issues)
+  checkOrder(properties, issues, 'properties.')
+  for (const key of ['strengthCurve', 'modulusCurve']) if (given[key] !== undefined) checkCurveDocument(key, given[key], issues)
   if (issues.length > 0) throw new InputError(where, issues)
   const { $schema: _, properties: __, ...head } = given
   return { ...head, ...properties } as unknown as Material
@@ -126,7 +129,9 @@ function oneOf(given: Record<string, unknown>, key: string, accepted: readonly s
     issues.push({ path: key, given: show(given[key]), accepts: `must be one of ${accepted.join(', ')}` })
 }
 
-function checkCurveDocument(curve: unknown, issues: Issue[]): void {
+const isLevel = (level: unknown) => EVIDENCE_LEVELS.includes(level as EvidenceLevel)
+
+function checkCurveDocument(path: string, curve: unknown, issues: Issue[]): void {
   const points = isRecord(curve) ? curve.points : undefined
   const sound =
     Array.isArray(points) &&
@@ -134,17 +139,17 @@ function checkCurveDocument(curve: unknown, issues: Issue[]): void {
     points.every((p) => Array.isArray(p) && p.length === 4 && p.every((x) => typeof x === 'number' && Number.isFinite(x))) &&
     isRecord(curve) &&
     isRecord(curve.source) &&
-    LEVELS.includes(curve.source.level as string) &&
+    isLevel(curve.source.level) &&
     typeof curve.conditions === 'string'
   if (!sound) {
     issues.push({
-      path: 'strengthCurve',
+      path,
       given: show(curve),
       accepts: 'must have points [celsius, low, typical, high], a source and conditions',
     })
     return
   }
-  checkCurve(curve as unknown as StrengthCurve, issues)
+  checkCurve(path, curve as unknown as TemperatureCurve, issues)
 }
 
 /** The JSON Schema (draft 2020-12) of a material document, for editors that complete and check while it is written. */
@@ -157,7 +162,7 @@ export function materialJsonSchema(): Record<string, unknown> {
   const text = { type: 'string', minLength: 1 }
   const source = {
     type: 'object',
-    properties: { level: { enum: LEVELS }, where: text },
+    properties: { level: { enum: EVIDENCE_LEVELS }, where: text },
     required: ['level', 'where'],
     additionalProperties: false,
   }
@@ -168,6 +173,12 @@ export function materialJsonSchema(): Record<string, unknown> {
     additionalProperties: false,
   })
   const point = { type: 'array', items: { type: 'number' }, minItems: 4, maxItems: 4 }
+  const curve = {
+    type: 'object',
+    properties: { points: { type: 'array', items: point, minItems: 2 }, source, conditions: { type: 'string' } },
+    required: ['points', 'source', 'conditions'],
+    additionalProperties: false,
+  }
   return {
     $schema: 'https://json-schema.org/draft/2020-12/schema',
     title: 'material',
@@ -179,12 +190,8 @@ export function materialJsonSchema(): Record<string, unknown> {
       aliases: { type: 'array', items: text },
       family: { enum: FAMILIES },
       process: { enum: PROCESSES },
-      strengthCurve: {
-        type: 'object',
-        properties: { points: { type: 'array', items: point, minItems: 2 }, source, conditions: { type: 'string' } },
-        required: ['points', 'source', 'conditions'],
-        additionalProperties: false,
-      },
+      strengthCurve: curve,
+      modulusCurve: curve,
       remarks: { type: 'array', items: text },
       properties: {
         type: 'object',

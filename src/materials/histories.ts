@@ -1,7 +1,7 @@
 import { readInputs } from '../formula/index.js'
 import { bracketRoot, gradedTimes } from '../numeric/index.js'
-import { type In, InputError, type Note, Quantity, show } from '../units/index.js'
-import type { CreepLaw, LinearCreepLaw } from './creep-law.js'
+import { type In, InputError, Quantity, show } from '../units/index.js'
+import { beyondLinear, type CreepLaw, type LinearCreepLaw } from './creep-law.js'
 
 /** One corner of a stress history; straight lines join the corners, two corners at one time are a jump. */
 export interface StressCorner {
@@ -11,7 +11,7 @@ export interface StressCorner {
 
 /** What else is known of a superposition. */
 export interface SuperpositionOptions {
-  /** Short-term strength; given, a stress above half of it leaves a note, since the theory is linear. */
+  /** Short-term strength, where the law does not carry one; a stress above half of it leaves a note, since the theory is linear. */
   readonly strength?: In<'stress'> | undefined
 }
 
@@ -47,16 +47,8 @@ export function boltzmannStrain(
         { path: `history[${i}].time`, given: show(history[i]?.time), accepts: 'must not come before the corner ahead of it' },
       ])
   })
-  const { strength } = x
-  const beyond = strength !== undefined && x.history.some(({ stress }) => Math.abs(stress) > 0.5 * strength)
-  const notes: Note[] | undefined = beyond
-    ? [
-        {
-          formula: 'materials.boltzmannStrain',
-          text: 'stress above half of the strength: outside the linear range, the strain is too small',
-        },
-      ]
-    : undefined
+  const largest = Math.max(...x.history.map(({ stress }) => Math.abs(stress)))
+  const notes = beyondLinear(`materials.${where}`, law, largest, x.strength ?? law.strength)
   return x.times.map((t) => new Quantity(superposedSi(law as LinearCreepLaw, x.history, t), 'strain', undefined, notes))
 }
 
@@ -99,7 +91,10 @@ export interface CurvePoint {
 /** Isochronous curve: strain for each stress after one time. A secant on it is the modulus for a part loaded that long. */
 export function isochronousCurve(law: CreepLaw, time: In<'time'>, stresses: readonly In<'stress'>[]): CurvePoint[] {
   const x = readInputs('isochronousCurve', { time: { kind: 'time', min: 0 }, stresses: { list: 'stress' } }, { time, stresses })
-  return x.stresses.map((stress) => ({ stress: new Quantity(stress, 'stress'), strain: new Quantity(law.si(stress, x.time), 'strain') }))
+  return x.stresses.map((stress) => ({
+    stress: new Quantity(stress, 'stress'),
+    strain: new Quantity(law.si(stress, x.time), 'strain', undefined, beyondLinear('materials.isochronousCurve', law, stress)),
+  }))
 }
 
 /** Isometric curve: the constant stress that reaches one strain after each time. Throws an `InputError` when no stress up to a gigapascal does. */
@@ -113,7 +108,11 @@ export function isometricCurve(
     { strain: { kind: 'strain', above: 0 }, times: { list: { kind: 'time', min: 0 } } },
     { strain, times },
   )
-  return x.times.map((time) => ({ time: new Quantity(time, 'time'), stress: new Quantity(stressFor(law, x.strain, time), 'stress') }))
+  return x.times.map((time) => {
+    const stress = stressFor(law, x.strain, time)
+    const notes = beyondLinear('materials.isometricCurve', law, stress)
+    return { time: new Quantity(time, 'time'), stress: new Quantity(stress, 'stress', undefined, notes) }
+  })
 }
 
 const LARGEST_STRESS = 1e9
@@ -140,11 +139,13 @@ const LONGEST = 100 * 31557600
 export function timeToStrain(law: CreepLaw, stress: In<'stress'>, strain: In<'strain'>): Quantity<'time'> {
   const x = readInputs('timeToStrain', { stress: { kind: 'stress', above: 0 }, strain: { kind: 'strain', above: 0 } }, { stress, strain })
   const over = (logTime: number) => law.si(x.stress, Math.exp(logTime)) - x.strain
-  if (law.si(x.stress, 0) >= x.strain) return new Quantity(0, 'time')
-  if (over(Math.log(LONGEST)) < 0) return new Quantity(Number.POSITIVE_INFINITY, 'time')
+  const notes = beyondLinear('materials.timeToStrain', law, x.stress)
+  const answer = (seconds: number) => new Quantity(seconds, 'time', undefined, notes)
+  if (law.si(x.stress, 0) >= x.strain) return answer(0)
+  if (over(Math.log(LONGEST)) < 0) return answer(Number.POSITIVE_INFINITY)
   const first = Math.log(1e-9)
-  if (over(first) >= 0) return new Quantity(1e-9, 'time')
-  return new Quantity(Math.exp(bracketRoot(over, first, Math.log(LONGEST))), 'time')
+  if (over(first) >= 0) return answer(1e-9)
+  return answer(Math.exp(bracketRoot(over, first, Math.log(LONGEST))))
 }
 
 /** Stress at each time under a held strain, over the stress at once: straight lines between the times, whose strain is exact. */

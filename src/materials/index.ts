@@ -10,30 +10,28 @@
  *
  * @module
  */
-export {
-  type AllowableStress,
-  allowableStress,
-  type Factor,
-  type StrengthNumbers,
-  type StressConditions,
-  strengthNumbers,
-  strengthSi,
-} from './allowable.js'
+export { type AllowableStress, allowableStress, type Factor } from './allowable.js'
 export { allowableChart, isochronousChart } from './charts.js'
-export type { Direction, Moisture } from './conditions.js'
+export type { Direction, Moisture, StressConditions } from './conditions.js'
 export {
   type CouponMaterial,
   type CouponSet,
   type CouponSetOf,
   materialFromCoupons,
-  type OwnProperties,
   toleranceFactor,
   type WarmCoupons,
-  withProperties,
 } from './coupons.js'
 export * from './creep.js'
 export { type CreepFit, type CreepFitOptions, type CreepReading, fitFindley, fitFindleySinh, fitNortonBailey } from './creep-fit.js'
-export { type CreepLaw, complianceLaw, findleyLaw, findleySinhLaw, type LinearCreepLaw, relaxationLaw } from './creep-law.js'
+export {
+  type CreepLaw,
+  complianceLaw,
+  findleyLaw,
+  findleySinhLaw,
+  type LinearCreepLaw,
+  type LinearLawOptions,
+  relaxationLaw,
+} from './creep-law.js'
 export * from './cyclic-life.js'
 export { type Climate, type DampWall, dampWall } from './damp-wall.js'
 export * from './data/index.js'
@@ -75,7 +73,9 @@ export * from './layers.js'
 export { allMaterials, material, materialNames } from './lookup.js'
 export * from './metal-fatigue.js'
 export * from './moisture.js'
+export { type OwnProperties, withProperties } from './own-properties.js'
 export * from './plain-bearing.js'
+export * from './power-law-relaxation.js'
 export * from './prony.js'
 export {
   defineMaterial,
@@ -91,7 +91,6 @@ export {
   propertiesOf,
   type Row,
   type Rows,
-  type StrengthCurve,
 } from './record.js'
 export {
   fitActivationEnergy,
@@ -111,4 +110,6 @@ export {
   moistureFactor,
   tabulatedStrengthFactor,
 } from './strength-factors.js'
+export { type StrengthNumbers, strengthNumbers, strengthSi } from './strength-numbers.js'
+export type { End, TemperatureCurve } from './temperature-curve.js'
 export { valuesPage } from './values-page.js'

@@ -1,5 +1,6 @@
 import { type Property, type PropertyRecord, property, type Source } from '../formula/index.js'
 import { InputError, type Issue, type Kind, show, type UnitOf } from '../units/index.js'
+import { checkCurve, type TemperatureCurve } from './temperature-curve.js'
 
 /**
  * The properties a material may carry, each with its kind of quantity.
@@ -77,14 +78,6 @@ export type Row<K extends Kind> = readonly [
 /** Values by property. */
 export type Rows = { readonly [P in PropertyName]?: Row<KindOf<P>> }
 
-/** How strength falls with temperature, as shares of the strength at 23 °C. */
-export interface StrengthCurve {
-  /** Temperature in degrees Celsius, then low, typical and high share; temperatures rise. */
-  readonly points: readonly (readonly [celsius: number, low: number, typical: number, high: number])[]
-  readonly source: Source
-  readonly conditions: string
-}
-
 /**
  * What a material is made of, for the rules that differ: an amorphous polymer softens at its glass transition, a semicrystalline one
  * keeps part of its strength up to melting, an elastomer is used above its glass transition.
@@ -104,7 +97,9 @@ export interface MaterialHead {
   readonly family: Family
   readonly process: Process
   /** Strength over temperature where it is not the amorphous rule. */
-  readonly strengthCurve?: StrengthCurve
+  readonly strengthCurve?: TemperatureCurve
+  /** Stiffness over temperature where it is not the amorphous rule; it seldom falls as strength does. */
+  readonly modulusCurve?: TemperatureCurve
   /** Warnings that belong beside every use. */
   readonly remarks?: readonly string[]
 }
@@ -116,7 +111,7 @@ export type MaterialWith<P extends PropertyName> = Material & { readonly [Q in P
 
 /**
  * Makes a material from its head and its rows.
- * Throws one `InputError` that lists every row whose typical value lies outside its range, or that cannot be read.
+ * Throws one `InputError` that lists every row whose typical value lies outside its range, that cannot be read, or that contradicts another.
  */
 export function defineMaterial<const R extends Rows>(head: MaterialHead, rows: R): MaterialWith<Extract<keyof R, PropertyName>> {
   const issues: Issue[] = []
@@ -127,7 +122,9 @@ export function defineMaterial<const R extends Rows>(head: MaterialHead, rows: R
     const made = readProperty(name, record as unknown as PropertyRecord<Kind>, name, issues)
     if (made !== undefined) properties[name] = made
   }
-  checkCurve(head.strengthCurve, issues)
+  checkCurve('strengthCurve', head.strengthCurve, issues)
+  checkCurve('modulusCurve', head.modulusCurve, issues)
+  checkOrder(properties, issues)
   if (issues.length > 0) throw new InputError(`material ${show(head.name)}`, issues)
   return { ...head, ...properties } as MaterialWith<Extract<keyof R, PropertyName>>
 }
@@ -153,6 +150,7 @@ const SIGNED: readonly Kind[] = ['thermalExpansion']
 const SHARES: readonly PropertyName[] = [
   'strengthKept1000Hours',
   'strengthKept1Year',
+  'acrossLayersRatio',
   'fatigueRatio',
   'emissivity',
   'strengthConditionedRatio',
@@ -168,19 +166,28 @@ function absurdity(name: PropertyName, { low, high, kind }: Property): string | 
   return undefined
 }
 
-/** The points of a strength curve: in order, falling, shares of one. Adds an issue for each that is not. */
-export function checkCurve(curve: StrengthCurve | undefined, issues: Issue[]): void {
-  curve?.points.forEach(([celsius, low, typical, high], i) => {
-    const before = curve.points[i - 1]
-    const ordered = 0 <= low && low <= typical && typical <= high && high <= 1
-    const falls = before === undefined || (celsius > before[0] && low <= before[1] && typical <= before[2] && high <= before[3])
-    if (!ordered || !falls)
-      issues.push({
-        path: `strengthCurve.points[${i}]`,
-        given: show([celsius, low, typical, high]),
-        accepts: 'temperatures must rise, shares fall, and low ≤ typical ≤ high lie from 0 to 1',
-      })
-  })
+/**
+ * Pairs of which the first cannot pass the second: more time and more water only weaken, and a bar sags sooner under the larger load.
+ * Out of order, a result would get better with time or water.
+ */
+const ORDER: readonly (readonly [PropertyName, PropertyName])[] = [
+  ['strengthKept1Year', 'strengthKept1000Hours'],
+  ['strengthSaturatedRatio', 'strengthConditionedRatio'],
+  ['modulusSaturatedRatio', 'modulusConditionedRatio'],
+  ['moistureConditioned', 'moistureSaturated'],
+  ['glassTransitionConditioned', 'glassTransitionTemperature'],
+  ['glassTransitionTemperature', 'meltingTemperature'],
+  ['heatDeflectionTemperature180', 'heatDeflectionTemperature045'],
+]
+
+/** Adds an issue for every pair of properties that contradict each other. */
+export function checkOrder(properties: { readonly [P in PropertyName]?: Property }, issues: Issue[], prefix = ''): void {
+  for (const [less, more] of ORDER) {
+    const [a, b] = [properties[less], properties[more]]
+    if (a === undefined || b === undefined || (a.low <= b.low && a.si <= b.si && a.high <= b.high)) continue
+    const range = (p: Property) => `${p} (${p.lowest} to ${p.highest})`
+    issues.push({ path: `${prefix}${less}`, given: range(a), accepts: `must be at most ${more}, ${range(b)}, at both ends and between` })
+  }
 }
 
 /** The properties a material carries, in table order. */

@@ -154,8 +154,13 @@ export const equivalentTimeOfHistory = /* @__PURE__ */ formula('materials.equiva
   },
   assumes: ['thermorheologically simple', 'reduced time adds up'],
   source: [{ level: 'memory', where: 'Morland & Lee 1960 (reduced time)' }],
+  requires: {
+    temperatures: {
+      accepts: 'must be as many as durations',
+      holds: ({ durations, temperatures }) => durations.length === temperatures.length,
+    },
+  },
   valid: {
-    'as many temperatures as durations': ({ durations, temperatures }) => durations.length === temperatures.length,
     'every temperature at or below the glass transition': ({ temperatures, glassTransition }) =>
       glassTransition === undefined || temperatures.every((t) => t <= glassTransition),
   },

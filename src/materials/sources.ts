@@ -25,10 +25,6 @@ export const WEAR_2025: Source = {
   level: 'computed',
   where: 'depth per distance over pressure, from Materials Science-Poland 2025, doi 10.2478/msp-2025-0039, table of friction and wear',
 }
-export const NYLON_SWELLING: Source = {
-  level: 'computed',
-  where: "length change over water taken up, from a nylon maker's page on moisture (nylon 6: 9 % water, 2 % longer)",
-}
 export const INTERLAYER_PLA: Source = {
   level: 'published',
   where:
@@ -68,10 +64,6 @@ export const PET_GENERAL: Source = {
   level: 'published',
   where: 'Encyclopedia of Physical Science and Technology, "Plastics Engineering", table I',
 }
-export const TORAY: Source = {
-  level: 'published',
-  where: 'nylon maker, technical data "Water absorption" (nylon 6 at 23 °C, 60 % humidity: 3.5 %)',
-}
 export const ASTM_D671: Source = {
   level: 'computed',
   where:
@@ -80,18 +72,9 @@ export const ASTM_D671: Source = {
 export const MAGNET_SHEETS: Source = { level: 'published', where: 'physical properties of sintered NdFeB as four magnet makers print them' }
 export const INCROPERA: Source = { level: 'published', where: 'Incropera et al., Fundamentals of Heat and Mass Transfer, table A.1' }
 export const PHILPOT: Source = { level: 'published', where: 'Philpot, Mechanics of Materials, 2017, table D.1b' }
-export const APPENDIX_E: Source = {
-  level: 'published',
-  where: 'mechanics textbook, appendix E "Mechanical Properties of Engineering Materials", table E1 (title page not seen)',
-}
 export const EMISSIVITY_TABLES: Source = {
   level: 'published',
   where: 'three emissivity tables (after Thome 2008; two infrared-instrument manuals)',
-}
-export const UPRIGHT_PETG: Source = {
-  level: 'computed',
-  where:
-    'Amza et al. 2021, Polymers 13:562, abstract: upright PETG gained 143 % by treatment and passed untreated flat, so untreated upright/flat > 0.41',
 }
 export const CREEP_FIT: Source = {
   level: 'memory',
@@ -116,6 +99,120 @@ export const ABS_STOCK_SHEET: Source = {
   where: 'data sheet of ABS stock shapes (water by ASTM D570: 0.30 % in a day, 0.70 % at saturation; friction on steel 0.35)',
 }
 
+export const AM_DATABASE: Source = {
+  level: 'published',
+  where: 'additive.tools, open database of printed materials, page of the polymer (ranges over several papers, flat and upright)',
+}
+export const UPRIGHT_AM_DATABASE: Source = {
+  level: 'computed',
+  where: 'strength upright over flat, middle and ends of the ranges of additive.tools, open database of printed materials',
+}
+export const PROPERTY_DATABASE: Source = {
+  level: 'published',
+  where:
+    'MakeItFrom, database of material properties, page of the polymer (after Harper, Modern Plastics Handbook, 1999, and Brydson, Plastics Materials, 1999)',
+}
+export const PLASTICS_ENCYCLOPEDIA: Source = {
+  level: 'published',
+  where: 'Modern Plastics Encyclopedia 99, as maropolymeronline.com reproduces it (polypropylene)',
+}
+export const PP_STOCK_SHEET: Source = {
+  level: 'published',
+  where: 'data sheet of PP stock shapes (ISO 527, DIN 53444, DIN 52612; friction on steel)',
+}
+export const PP_CREEP: Source = {
+  level: 'computed',
+  where:
+    'coefficient from 4 MPa at 1 % strain after 1000 h (DIN 53444) of a data sheet of PP stock shapes with 1.4 GPa at once; exponent from memory',
+}
+export const PETG_SHEET: Source = {
+  level: 'published',
+  where:
+    'data sheet of PETG sheet (ASTM D648: 69 °C at 1.8 MPa; D696: 68 ppm/K; D570: 0.2 % in a day; largest use 70 °C) and MakeItFrom, page PETG',
+}
+export const PC_MOULDING_SHEET: Source = {
+  level: 'published',
+  where: 'data sheet of an extrusion grade of PC (ISO 527: 2.4 GPa, 67 MPa; ISO 62: 0.12 and 0.30 %)',
+}
+export const PC_CREEP: Source = {
+  level: 'computed',
+  where: 'from 2.4 GPa at once, 2.2 after 1 h and 1.9 after 1000 h (ISO 899-1) of a data sheet of PC; a second sheet has the same 1.9 GPa',
+}
+export const PC_STOCK_SHEET: Source = {
+  level: 'published',
+  where: 'data sheet of PC stock shapes (glass transition 150 °C, 65 ppm/K, 130 °C at 1.8 MPa, 125 and 115 °C for 5000 and 20 000 h)',
+}
+export const POM_STOCK_SHEET: Source = {
+  level: 'published',
+  where: 'data sheet of POM-C rod (ISO 306, 75, 11359, 62; glass transition -65 °C, melting 166 °C)',
+}
+export const POM_CREEP: Source = {
+  level: 'computed',
+  where:
+    'from 2.85, 2.5 and 1.3 GPa at once, after 1 h and 1000 h (ISO 899-1) of a data sheet of POM-C; another grade 2.75, 2.4 and 1.2 GPa',
+}
+export const POM_WARM: Source = {
+  level: 'computed',
+  where: 'data sheet of POM-H: 68 MPa and 3.25 GPa at 23 °C, 31 MPa and 0.70 GPa at 100 °C (ASTM D638); the other points from memory',
+}
+export const ENGINEERING_PLASTICS: Source = {
+  level: 'published',
+  where: 'Engineering Plastics Handbook, table 5.5 (acetal homopolymer and copolymer)',
+}
+export const ASA_GUIDE: Source = {
+  level: 'published',
+  where: 'technical guide of a maker of ASA, table of six moulding grades (ISO 527, 75, 1183)',
+}
+export const ASA_OVERVIEWS: Source = {
+  level: 'published',
+  where:
+    'open pages on ASA: encyclopedia article (transition 100 °C, of ABS 105 °C), material page (105 °C; 90 to 100 °C at 0.45 MPa), sheet of a filled compound (98 °C by DSC, Vicat 105 °C)',
+}
+export const POLYAMIDE_CONSTANTS: Source = {
+  level: 'published',
+  where: 'Brandrup & Immergut, Polymer Handbook, "Physical Constants of Various Polyamides" (water at saturation: PA6 9.5, PA12 1.6 %)',
+}
+export const PA6_OVERVIEW: Source = {
+  level: 'published',
+  where: 'page of a supplier on PA6 (water 3 % at 50 % humidity, 9.5 % soaked; glass transition from 50 °C dry to 0 °C)',
+}
+export const PA6_MOULDING_SHEET: Source = {
+  level: 'published',
+  where: 'data sheet of an unfilled PA6 moulding grade (ISO 11357: melting 225 °C; ISO 75: 160 and 60 °C; ISO 11359: 120 ppm/K)',
+}
+export const CAST_NYLON_SWELLING: Source = {
+  level: 'computed',
+  where: "length change over water taken up: cast PA6 0.85 % at 2.5 % and 2.4 % at 7.2 % of water; a maker's page on PA6 2 % at 9 %",
+}
+export const FUSED_PA12_SHEET: Source = {
+  level: 'published',
+  where: 'technical fact sheet of fused PA12 (ASTM D638: 1.8 GPa and 48 MPa flat and upright, Poisson 0.43 to 0.47; melting 187 °C)',
+}
+export const ALUMINIUM_SHEET: Source = {
+  level: 'published',
+  where: 'data sheets of 6061-T6 with the typical values of the Aluminum Association',
+}
+export const STAINLESS_SHEETS: Source = {
+  level: 'published',
+  where: 'data sheets of annealed bar and tube of the grade (ASTM A213 and A276 minimum strengths, physical properties)',
+}
+export const EPOXY_SHEAR: Source = {
+  level: 'published',
+  where: 'Cusens & Smith 1980, The Structural Engineer 58A:1, abstract (four epoxies on steel, cured at 20 to 80 °C: at least 13 MPa)',
+}
+export const ANAEROBIC_SHEAR: Source = {
+  level: 'published',
+  where: 'page on ISO 10123 (pin and collar: some anaerobic adhesives reach about 3700 psi)',
+}
+export const ANAEROBIC_PRIMER: Source = {
+  level: 'published',
+  where: 'primer of a maker of anaerobic adhesives (working range -40 to 150 °C, special grades to 210 °C)',
+}
+export const PLASTIC_EMISSIVITIES: Source = {
+  level: 'published',
+  where: 'manual of an infrared thermometer, 8 to 14 µm at 70 °C (PVC 0.93, laminate 0.91, most organic materials about 0.95)',
+}
+
 // Believed, not opened.
 export const FFF_CONSENSUS: Source = {
   level: 'memory',
@@ -133,6 +230,18 @@ export const FATIGUE_PRACTICE: Source = {
   where: 'polymer fatigue practice: 15 to 30 % of tensile strength at 1e6 cycles, R = 0.1',
 }
 export const METALS_HANDBOOK: Source = { level: 'memory', where: 'ASM Metals Handbook' }
+export const BOLTS_WARM: Source = {
+  level: 'memory',
+  where: 'ISO 898-1:1988, yield stress at elevated temperature by property class',
+}
+export const STAINLESS_WARM: Source = {
+  level: 'memory',
+  where: 'EN 10028-7, 0.2 % proof strength of 1.4301 and 1.4401 at elevated temperature; modulus EN 10088-1',
+}
+export const ALUMINIUM_WARM: Source = {
+  level: 'memory',
+  where: 'Aluminum Association, typical yield strength of 6061-T6 at temperature; modulus EN 1999-1-2',
+}
 export const METALS_STANDARD: Source = { level: 'memory', where: 'product standards of the alloy (EN 755-2, EN 10088, EN 10270, EN 12164)' }
 export const CRANK: Source = { level: 'memory', where: 'water diffusion in polymers, papers and handbooks taken together' }
 export const SHIFT_MEMORY: Source = {

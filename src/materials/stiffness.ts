@@ -1,11 +1,14 @@
 import { Property, readInputs, type Source } from '../formula/index.js'
-import { type In, InputError, type Note, show } from '../units/index.js'
-import { weakest } from './allowable.js'
+import { type In, InputError, type Note, Quantity, show } from '../units/index.js'
+import { allowableStress } from './allowable.js'
 import type { Moisture } from './conditions.js'
 import { findleyStrain } from './creep.js'
+import { weakest } from './evidence.js'
 import { type Material, needed } from './record.js'
 import { arrheniusShift } from './shift.js'
 import { amorphousStrengthFactor, ROOM, tabulatedStrengthFactor } from './strength-factors.js'
+import { isLayered, isRigid } from './strength-numbers.js'
+import { columnOf, type End } from './temperature-curve.js'
 
 /** What a modulus must hold for. */
 export interface ModulusConditions {
@@ -17,6 +20,8 @@ export interface ModulusConditions {
   readonly duration: In<'time'>
   /** Moisture state. */
   readonly moisture: Moisture
+  /** Stress the part will carry; given, a stress above half of the short-term strength there leaves a note, since the modulus is a linear one. */
+  readonly stress?: In<'stress'> | undefined
 }
 
 /** One step from the data-sheet modulus to the creep modulus. */
@@ -46,15 +51,19 @@ type Three = readonly [low: number, typical: number, high: number]
 
 /** Share left and whether the temperature can be used. */
 function warmth(material: Material, temperature: number): { share: Three; state: DesignModulus['state']; source: Source; reason: string } {
-  const { strengthCurve: curve, family } = material
+  const { modulusCurve, strengthCurve, family } = material
+  // A glass keeps its stiffness while its strength falls: only where its transition is not known does the curve of strength stand in.
+  const glassy = family === 'amorphous' && material.glassTransitionTemperature !== undefined
+  const curve = modulusCurve ?? (glassy ? undefined : strengthCurve)
   if (curve !== undefined) {
-    const temperatures = curve.points.map(([celsius]) => celsius + 273.15)
-    const at = (column: 1 | 2 | 3) => tabulatedStrengthFactor.si({ temperature, temperatures, shares: curve.points.map((p) => p[column]) })
+    const at = (end: End) => tabulatedStrengthFactor.si({ temperature, ...columnOf(curve, end) })
+    const typical = at('typical')
     return {
-      share: [at(1).factor, at(2).factor, at(3).factor],
-      state: at(2).state,
-      source: { level: 'assumption', where: `modulus taken to fall like strength: ${curve.source.where}` },
-      reason: 'stiffness falls with temperature as strength does',
+      share: [at('low').factor, typical.factor, at('high').factor],
+      state: typical.state,
+      source:
+        modulusCurve?.source ?? ({ level: 'assumption', where: `modulus taken to fall like strength: ${curve.source.where}` } as const),
+      reason: modulusCurve?.conditions ?? 'stiffness taken to fall with temperature as strength does',
     }
   }
   if (family !== 'amorphous') return { share: [1, 1, 1], state: 'usable', source: ONE, reason: 'hardly falls at these temperatures' }
@@ -93,7 +102,7 @@ function crept(c: number, n: number, energy: number | undefined, temperature: nu
  * The modulus to put into elastic formulas for a direction, temperature, time under load and moisture state, with every factor, its range and
  * its source. It can only be lower than the short-term modulus of the table.
  *
- * Creep is Findley's law with the time shifted by Arrhenius below the glass transition where the table has an activation energy; the ends of the
+ * Creep is Findley's law with the time shifted by Arrhenius up to the glass transition where the table has an activation energy; the ends of the
  * range combine the ends of every number and are wide, because the activation energy is a guess. Throws an `InputError` for conditions that
  * cannot be and for a property the table lacks.
  */
@@ -106,17 +115,25 @@ export function designModulus(material: Material, conditions: ModulusConditions)
       temperature: { kind: 'temperature', min: 0 },
       duration: { kind: 'time', min: 0 },
       moisture: { oneOf: ['dry', 'conditioned', 'saturated'] },
+      stress: { kind: 'stress', optional: true },
     },
     conditions as never,
-  ) as { direction: ModulusConditions['direction']; temperature: number; duration: number; moisture: Moisture }
-  const layered = material.process === 'fusedFilament' || (material.process === 'sintered' && material.family !== 'magnet')
+  ) as {
+    direction: ModulusConditions['direction']
+    temperature: number
+    duration: number
+    moisture: Moisture
+    stress: number | undefined
+  }
   const start =
-    x.direction === 'acrossLayers' && layered ? needed(where, material, 'modulusAcrossLayers') : needed(where, material, 'modulus')
+    x.direction === 'acrossLayers' && isLayered(material)
+      ? needed(where, material, 'modulusAcrossLayers')
+      : needed(where, material, 'modulus')
   const warm = warmth(material, x.temperature)
   const factors: ModulusFactor[] = [
     { name: 'temperature', low: warm.share[0], typical: warm.share[1], high: warm.share[2], source: warm.source, reason: warm.reason },
   ]
-  const rigid = material.family === 'metal' || material.family === 'magnet'
+  const rigid = isRigid(material)
   if (x.moisture !== 'dry' && !rigid) {
     const { si, low, high, source } = needed(
       where,
@@ -129,12 +146,14 @@ export function designModulus(material: Material, conditions: ModulusConditions)
     const c = needed(where, material, 'creepCoefficient')
     const n = needed(where, material, 'creepExponent')
     const energy = material.activationEnergy
-    const at = (cc: number, nn: number, e: number | undefined) => crept(cc, nn, e, x.temperature, x.duration)
+    const glass = material.glassTransitionTemperature
+    const at = (cc: number, nn: number, e: number | undefined, highest: number | undefined) =>
+      crept(cc, nn, e, Math.min(x.temperature, Math.max(ROOM, highest ?? x.temperature)), x.duration)
     // Before the reference time a larger exponent means less creep: both ends are tried.
-    const ends = [n.low, n.high].flatMap((nn) => [at(c.high, nn, energy?.high), at(c.low, nn, energy?.low)])
+    const ends = [n.low, n.high].flatMap((nn) => [at(c.high, nn, energy?.high, glass?.high), at(c.low, nn, energy?.low, glass?.low)])
     factors.push({
       name: 'creep',
-      typical: at(c.si, n.si, energy?.si),
+      typical: at(c.si, n.si, energy?.si, glass?.si),
       low: Math.min(...ends),
       high: Math.max(...ends),
       source: weakest([c.source, n.source, ...(energy === undefined ? [] : [energy.source])]),
@@ -152,9 +171,22 @@ export function designModulus(material: Material, conditions: ModulusConditions)
   if (warm.state !== 'usable') say(`${material.name} has no stiffness to count on at this temperature`)
   if (x.duration > 10 * 31557600) say('longer than ten years: creep is extrapolated')
   if (material.activationEnergy !== undefined && transition !== undefined && x.temperature > transition.si && warm.state === 'usable')
-    say('above the glass transition: the shift of time by Arrhenius is outside its range')
+    say('above the glass transition: the shift of time by Arrhenius is outside its range and held at its value for the dry transition')
   if (material.activationEnergy === undefined && !rigid && x.temperature > ROOM + 5 && warm.share[1] < 1 && x.duration > 3600)
     say('creep at the temperature is taken as fast as at 23 °C: no activation energy is known')
+  if (x.stress !== undefined) {
+    const { low: strength } = allowableStress(material, {
+      direction: x.direction,
+      temperature: [x.temperature, 'K'],
+      duration: '0 s',
+      moisture: x.moisture,
+      safetyFactor: 1,
+    }).stress
+    if (Math.abs(x.stress) > 0.5 * strength)
+      say(
+        `stress above half of the low end of the short-term strength there, ${new Quantity(strength, 'stress')}: outside the linear range, the modulus is too high`,
+      )
+  }
   const text = `${material.name}, ${x.direction}, ${Math.round(x.temperature - 273.15)} °C, ${x.moisture}`
   const modulus = new Property(
     times('typical'),

@@ -66,9 +66,16 @@ export const tabulatedStrengthFactor = /* @__PURE__ */ formula('materials.tabula
   },
   assumes: ['straight lines between measured temperatures', 'cold below the first point adds nothing that is counted'],
   source: [{ level: 'published', where: 'Crawford, Plastics Engineering, 3rd ed., p. 116 (interpolation between measured temperatures)' }],
-  valid: {
-    'as many shares as temperatures, temperatures rising': ({ temperatures, shares }) =>
-      temperatures.length === shares.length && temperatures.every((t, i) => i === 0 || t > (temperatures[i - 1] as number)),
+  requires: {
+    temperatures: {
+      accepts: 'must rise from point to point',
+      holds: ({ temperatures }) => temperatures.every((t, i) => i === 0 || t > (temperatures[i - 1] as number)),
+    },
+    shares: {
+      accepts: 'must be as many as temperatures, and never rise',
+      holds: ({ temperatures, shares }) =>
+        temperatures.length === shares.length && shares.every((share, i) => i === 0 || share <= (shares[i - 1] as number)),
+    },
   },
   si: ({ temperature, temperatures, shares }) => {
     const last = temperatures.length - 1
@@ -103,9 +110,12 @@ export const durationFactor = /* @__PURE__ */ formula('materials.durationFactor'
   output: 'ratio',
   assumes: ['steady load at 23 °C', 'strength falls evenly with the logarithm of time between the known points'],
   source: [{ level: 'memory', where: 'BS 4618 and plastics design practice: stress for rupture falls evenly with log time' }],
-  valid: {
-    'the share after a year is at most that after 1000 hours': ({ kept1000Hours, kept1Year }) => kept1Year <= kept1000Hours,
-    'a duration of at most ten years': ({ duration }) => duration <= 10 * YEAR,
+  valid: { 'a duration of at most ten years': ({ duration }) => duration <= 10 * YEAR },
+  requires: {
+    kept1Year: {
+      accepts: 'must be at most the share after 1000 hours',
+      holds: ({ kept1000Hours, kept1Year }) => kept1Year <= kept1000Hours,
+    },
   },
   si: ({ duration, kept1000Hours, kept1Year }) =>
     duration <= MINUTE
@@ -163,9 +173,13 @@ export const moistureFactor = /* @__PURE__ */ formula('materials.moistureFactor'
   output: 'ratio',
   assumes: ['water is spread evenly through the wall', 'the effect is that of the content alone'],
   source: [{ level: 'commonPractice', where: 'interpolation between dry, conditioned and saturated data-sheet values' }],
-  valid: {
-    'a content at most that of saturation': ({ moisture, saturated }) => moisture <= saturated * (1 + 1e-12),
-    'saturation above the conditioned content': ({ conditioned, saturated }) => saturated > conditioned,
+  valid: { 'a content at most that of saturation': ({ moisture, saturated }) => moisture <= saturated * (1 + 1e-12) },
+  requires: {
+    saturated: { accepts: 'must be above the conditioned content', holds: ({ conditioned, saturated }) => saturated > conditioned },
+    saturatedShare: {
+      accepts: 'must be at most the share at 50 % humidity',
+      holds: ({ conditionedShare, saturatedShare }) => saturatedShare <= conditionedShare,
+    },
   },
   si: ({ moisture, conditioned, saturated, conditionedShare, saturatedShare }) =>
     moisture <= conditioned
@@ -181,7 +195,7 @@ export const deratedStrength = /* @__PURE__ */ formula('materials.deratedStrengt
     /** Strength at 23 °C, dry, short-term, along the layers. */
     strength: { kind: 'stress', min: 0 },
     /** Share kept in the direction of the load. */
-    direction: { kind: 'ratio', min: 0 },
+    direction: { kind: 'ratio', min: 0, max: 1 },
     /** Share kept at the temperature. */
     temperature: { kind: 'ratio', min: 0, max: 1 },
     /** Share kept for the duration. */

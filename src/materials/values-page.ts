@@ -22,17 +22,18 @@ function valueText({ kind, si, low, high }: Property): string {
 function section(material: Material): string {
   const { share, names } = priorsOf(material)
   const all = propertiesOf(material)
-  const curve = material.strengthCurve
   const rows = all.map(
     ([name, value]) =>
       `| ${words(name)} | ${valueText(value as Property<Kind>)} | ${plain(value.conditions) || '–'} | ${value.source.level}${isPrior(value.source) ? ' (prior)' : ''} | ${plain(value.source.where)} |`,
   )
-  const curveRows =
-    curve === undefined
+  const curveRows = (['strength', 'modulus'] as const).flatMap((what) => {
+    const curve = material[`${what}Curve`]
+    return curve === undefined
       ? []
       : [
-          `| strength over temperature | ${curve.points.map(([celsius, low, typical, high]) => `${celsius} °C: ${typical} (${low} to ${high})`).join('; ')} | ${plain(curve.conditions)} | ${curve.source.level}${isPrior(curve.source) ? ' (prior)' : ''} | ${plain(curve.source.where)} |`,
+          `| ${what} over temperature | ${curve.points.map(([celsius, low, typical, high]) => `${celsius} °C: ${typical} (${low} to ${high})`).join('; ')} | ${plain(curve.conditions)} | ${curve.source.level}${isPrior(curve.source) ? ' (prior)' : ''} | ${plain(curve.source.where)} |`,
         ]
+  })
   const remarks = (material.remarks ?? []).map((remark) => `- ${remark}`)
   return [
     `## ${material.name}`,

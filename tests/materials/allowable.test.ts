@@ -5,13 +5,22 @@ import {
   abs,
   allMaterials,
   allowableStress,
+  aluminium6061T6,
+  anaerobic,
+  deratedStrength,
+  designModulus,
+  durationFactor,
   type Material,
+  moistureFactor,
   pa6,
   pc,
   pla,
+  stainless304,
+  stainless316,
   steel129,
   strengthNumbers,
   strengthSi,
+  tabulatedStrengthFactor,
 } from '../../src/materials/index.js'
 
 const base = { direction: 'alongLayers', temperature: '23 degC', duration: '1 s', moisture: 'dry', safetyFactor: 1 } as const
@@ -133,6 +142,45 @@ test('the prepared numbers give the same stress, and record the chain', () => {
     'materials.fatigueFactor',
     'materials.deratedStrength',
   ])
+})
+
+test('a table that would make strength rise is refused', () => {
+  const table = { temperature: '50 degC', temperatures: ['23 degC', '80 degC'] } as const
+  expect(() => tabulatedStrengthFactor({ ...table, shares: [0.5, 1] })).toThrow('never rise')
+  expect(() => tabulatedStrengthFactor({ ...table, shares: [1, 0.5, 0.2] })).toThrow('as many as temperatures')
+  expect(() => tabulatedStrengthFactor({ ...table, temperatures: ['80 degC', '23 degC'], shares: [1, 0.5] })).toThrow('must rise')
+  expect(() => durationFactor({ duration: '1 h', kept1000Hours: 0.3, kept1Year: 0.5 })).toThrow('after 1000 hours')
+  const water = { moisture: '5 %', conditioned: '3 %', saturated: '9 %', conditionedShare: 0.6, saturatedShare: 0.4 } as const
+  expect(() => moistureFactor({ ...water, saturatedShare: 0.7 })).toThrow('50 % humidity')
+  expect(() => moistureFactor({ ...water, saturated: '2 %' })).toThrow('conditioned content')
+  expect(moistureFactor({ ...water, moisture: '10 %' }).notes?.[0]?.text).toMatch('saturation')
+  expect(() =>
+    deratedStrength({ strength: '50 MPa', direction: 1.1, temperature: 1, duration: 1, moisture: 1, fatigue: 1, safetyFactor: 1 }),
+  ).toThrow('direction')
+})
+
+test('warm metal: a quarter of the yield of austenitic steel is gone at 100 °C, its stiffness is not', () => {
+  const warm = { ...base, temperature: '100 degC' } as const
+  // EN 10028-7: 157 of 210 MPa (1.4301), 175 of 220 MPa (1.4401).
+  for (const share of [157 / 210, 175 / 220]) {
+    const [, factor] = allowableStress(stainless304, warm).factors
+    expect(factor!.low <= share && share <= factor!.high).toBe(true)
+  }
+  // ISO 898-1:1988: 1020 of 1100 MPa at 100 °C, 925 at 200 °C.
+  expect(allowableStress(steel129, warm).stress.in('MPa')).toBeCloseTo(1020, -1)
+  expect(allowableStress(steel129, { ...warm, temperature: '200 degC' }).stress.in('MPa')).toBeCloseTo(925, -1)
+  // Aluminum Association: 262 and 103 of 276 MPa at 100 and 204 °C.
+  expect(allowableStress(aluminium6061T6, warm).stress.in('MPa')).toBeCloseTo(262, 0)
+  expect(allowableStress(aluminium6061T6, { ...warm, temperature: '204 degC' }).stress.in('MPa')).toBeCloseTo(103, -1)
+  for (const m of [stainless304, stainless316, aluminium6061T6, steel129]) {
+    const { modulus, start } = designModulus(m, { direction: 'alongLayers', temperature: '100 degC', duration: '1 year', moisture: 'dry' })
+    expect(modulus.si / start.si).toBeGreaterThan(0.96)
+  }
+})
+
+test('an adhesive is asked in shear', () => {
+  expect(() => allowableStress(anaerobic, base)).toThrow(/direction.*interlayerShear/)
+  expect(allowableStress(anaerobic, { ...base, direction: 'interlayerShear' }).stress.in('MPa')).toBe(22)
 })
 
 describe('bad conditions are named', () => {

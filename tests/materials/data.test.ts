@@ -35,6 +35,11 @@ describe.each(allMaterials().map((m) => [m.name, m] as const))('%s', (_, m) => {
     if (m.family === 'amorphous') expect(above(m.glassTransitionTemperature, m.serviceTemperature)).toBe(true)
   })
 
+  test('stiffness over temperature is known where it is not the rule of glasses', () => {
+    const known = m.modulusCurve !== undefined
+    expect(known).toBe(['semicrystalline', 'elastomer', 'metal'].includes(m.family))
+  })
+
   test('water and time only weaken', () => {
     const atMost = (a: { si: number } | undefined, b: { si: number } | undefined) => a === undefined || b === undefined || a.si <= b.si
     expect(atMost(m.strengthSaturatedRatio, m.strengthConditionedRatio)).toBe(true)
@@ -115,6 +120,8 @@ test('materials are found by any of their names, and near names are offered', ()
   expect(() => material('PTEG')).toThrow('PETG')
   expect(() => material('unobtainium')).toThrow('must be one of PLA')
   expect(() => material(undefined as never)).toThrow('missing')
+  // PET with carbon fibre crystallises: it is not glycol-modified PET.
+  expect(() => material('PET-CF')).toThrow('PETG-CF')
   expect(new Set(materialNames()).size).toBe(materialNames().length)
 })
 

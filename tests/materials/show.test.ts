@@ -56,7 +56,7 @@ describe('page of values', () => {
       const own = page.slice(page.indexOf(`\n## ${m.name}\n`)).split('\n## ')[1]!
       const rows = own
         .split('\n')
-        .filter((line) => line.startsWith('| ') && !line.startsWith('| property') && !line.startsWith('| strength over temperature'))
+        .filter((line) => line.startsWith('| ') && !line.startsWith('| property') && !/^\| (strength|modulus) over temperature/.test(line))
       expect(rows.length, m.name).toBe(propertiesOf(m).length)
       expect(rows.filter((row) => row.includes(' (prior) ')).length, m.name).toBe(priorsOf(m).names.length)
     }

@@ -227,6 +227,39 @@ describe('curves and times', () => {
     ).toMatch('half of the strength')
     expect(() => findleyStrain(given, { strict: true })).toThrow(ValidityError)
   })
+  test('a law that knows its strength says so wherever it is asked above half of it', () => {
+    const known = findleyLaw({ modulus: '2.4 GPa', creepCoefficient: 0.09, creepExponent: 0.27, strength: '40 MPa' })
+    const said = (result: { readonly notes?: readonly { readonly text: string }[] | undefined } | undefined) => result?.notes?.[0]?.text
+    expect(said(known.strain('20 MPa', '1 h'))).toBeUndefined()
+    expect(said(known.strain('-21 MPa', '1 h'))).toMatch('half')
+    expect(isochronousCurve(known, '1 h', ['19 MPa', '21 MPa']).map(({ strain }) => said(strain) !== undefined)).toEqual([false, true])
+    expect(said(isometricCurve(known, '2 %', ['1 h'])[0]!.stress)).toMatch('half')
+    expect(said(isometricCurve(known, '0.2 %', ['1 h'])[0]!.stress)).toBeUndefined()
+    expect(said(timeToStrain(known, '21 MPa', '3 %'))).toMatch('half')
+    expect(said(boltzmannStrain(known, [{ time: '0 s', stress: '21 MPa' }], ['1 h'])[0])).toMatch('half')
+    expect(
+      said(
+        relaxationLaw({ longTermModulus: '1 GPa', terms: [{ modulus: '1 GPa', time: '1 h' }] }, { strength: '40 MPa' }).strain(
+          '30 MPa',
+          '1 s',
+        ),
+      ),
+    ).toMatch('half')
+    expect(() => complianceLaw({ instantCompliance: [0.5, '1/GPa'], terms: [] }, { strength: '-1 MPa' })).toThrow('strength')
+    const time = {
+      strain: '3 %',
+      stress: '25 MPa',
+      modulus: '2.4 GPa',
+      creepCoefficient: 0.1,
+      creepExponent: 0.2,
+      strength: '40 MPa',
+    } as const
+    expect(
+      findleyTimeToStrain(time)
+        .time.notes?.map(({ text }) => text)
+        .join(),
+    ).toMatch('half of the strength')
+  })
   test.each(['-1 h', 'Infinity h'])('a duration of %s is refused', (time) => {
     expect(() =>
       findleyStrain({ stress: '1 MPa', modulus: '2 GPa', creepCoefficient: 0.1, creepExponent: 0.2, time: time as '1 h' }),
@@ -242,6 +275,9 @@ describe('hardening', () => {
       const cut = creepUnderSteps({ ...law, rule, stresses: ['10 MPa', '10 MPa'], durations: ['3 h', '7 h'] }).strain.si
       expect(near(cut, whole, 1e-12)).toBe(true)
     }
+  })
+  test('a step without its duration is named', () => {
+    expect(() => creepUnderSteps({ ...law, stresses: ['10 MPa', '5 MPa'], durations: ['10 h'] })).toThrow('as many as stresses')
   })
   test('time hardening is the lower bound when loads rise, the upper when they fall', () => {
     const run = (rule: 'strainHardening' | 'timeHardening', stresses: readonly ['5 MPa' | '10 MPa', '5 MPa' | '10 MPa']) =>
@@ -291,6 +327,9 @@ describe('temperature and age', () => {
     const shift = arrheniusShift({ temperature: '40 degC', reference: '23 degC', activationEnergy: '150 kJ/mol' })
     expect(near(one.time.si, (8 * 3600) / shift.si, 1e-12)).toBe(true)
     expect(one.hottestShare.si).toBe(1)
+    expect(() =>
+      equivalentTimeOfHistory({ durations: ['3 h', '5 h'], temperatures: ['40 degC'], reference: '23 degC', activationEnergy: '1 kJ/mol' }),
+    ).toThrow('as many as durations')
   })
   test('an ageing glass: no rate is no effect, short creep is clock time, and effective time is never longer', () => {
     expect(ageingShift({ age: '100 h', referenceAge: '1 h', shiftRate: 0 }).si).toBe(1)

@@ -1,5 +1,14 @@
 import { defineMaterial } from '../record.js'
-import { ADHESIVE_MEMORY, CRAWFORD, DOWLING, EMISSIVITY_TABLES, MAGNET_SHEETS } from '../sources.js'
+import {
+  ADHESIVE_MEMORY,
+  ANAEROBIC_PRIMER,
+  ANAEROBIC_SHEAR,
+  CRAWFORD,
+  DOWLING,
+  EMISSIVITY_TABLES,
+  EPOXY_SHEAR,
+  MAGNET_SHEETS,
+} from '../sources.js'
 
 /** Sintered neodymium-iron-boron magnet of the plain grades (no temperature suffix). */
 export const ndfeb = /* @__PURE__ */ defineMaterial(
@@ -54,14 +63,14 @@ export const epoxy = /* @__PURE__ */ defineMaterial(
     modulus: [2.8, 1.5, 3.5, 'GPa', DOWLING, 'the source gives 3.5'],
     poissonRatio: [0.35, 0.33, 0.4, '1', DOWLING, 'the source gives 0.33'],
     tensileStrength: [40, 25, 60, 'MPa', ADHESIVE_MEMORY],
-    shearStrength: [15, 8, 25, 'MPa', ADHESIVE_MEMORY, 'lap shear on grit-blasted metal; on prints the layers fail at 3 to 8'],
+    shearStrength: [15, 8, 25, 'MPa', EPOXY_SHEAR, 'on clean steel, the source has at least 13; on prints the layers fail at 3 to 8'],
     strengthKept1000Hours: [0.4, 0.3, 0.5, '1', ADHESIVE_MEMORY, 'steady load, 23 °C'],
     strengthKept1Year: [0.25, 0.15, 0.35, '1', ADHESIVE_MEMORY, 'steady load, 23 °C, with ageing'],
     strengthConditionedRatio: [0.9, 0.8, 1, '1', ADHESIVE_MEMORY],
     strengthSaturatedRatio: [0.7, 0.5, 0.85, '1', ADHESIVE_MEMORY],
     fatigueRatio: [0.25, 0.2, 0.3, '1', ADHESIVE_MEMORY],
     glassTransitionTemperature: [55, 45, 65, 'degC', ADHESIVE_MEMORY, 'cured at room temperature'],
-    serviceTemperature: [60, 50, 120, 'degC', ADHESIVE_MEMORY],
+    serviceTemperature: [50, 42, 60, 'degC', ADHESIVE_MEMORY, 'cured at room temperature; a hot cure lifts it to 80 to 120'],
     thermalConductivity: [0.23, 0.18, 0.3, 'W/(m K)', CRAWFORD],
     specificHeat: [1000, 800, 1300, 'J/(kg K)', CRAWFORD, 'the source gives 800'],
     thermalExpansion: [70, 50, 90, 'ppm/K', CRAWFORD],
@@ -96,13 +105,20 @@ export const anaerobic = /* @__PURE__ */ defineMaterial(
     density: [1100, 1050, 1200, 'kg/m^3', ADHESIVE_MEMORY],
     modulus: [1.2, 0.5, 2, 'GPa', ADHESIVE_MEMORY],
     poissonRatio: [0.4, 0.35, 0.45, '1', ADHESIVE_MEMORY],
-    shearStrength: [22, 15, 30, 'MPa', ADHESIVE_MEMORY, 'steel on steel, gap 0.02 to 0.10 mm; stainless and aluminium 0.5 to 0.8 of it'],
+    shearStrength: [
+      22,
+      15,
+      30,
+      'MPa',
+      ANAEROBIC_SHEAR,
+      'steel on steel, gap 0.02 to 0.10 mm; strong grades 25; stainless and aluminium 0.5 to 0.8 of it',
+    ],
     strengthKept1000Hours: [0.5, 0.4, 0.6, '1', ADHESIVE_MEMORY],
     strengthKept1Year: [0.4, 0.3, 0.5, '1', ADHESIVE_MEMORY, 'with ageing'],
     strengthConditionedRatio: [0.95, 0.85, 1, '1', ADHESIVE_MEMORY],
     strengthSaturatedRatio: [0.75, 0.6, 0.9, '1', ADHESIVE_MEMORY],
     fatigueRatio: [0.25, 0.2, 0.3, '1', ADHESIVE_MEMORY],
-    serviceTemperature: [140, 120, 150, 'degC', ADHESIVE_MEMORY],
+    serviceTemperature: [140, 120, 150, 'degC', ANAEROBIC_PRIMER],
     thermalConductivity: [0.15, 0.1, 0.2, 'W/(m K)', ADHESIVE_MEMORY],
     thermalExpansion: [80, 60, 100, 'ppm/K', ADHESIVE_MEMORY],
   },

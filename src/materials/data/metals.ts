@@ -1,6 +1,8 @@
-import { defineMaterial, type StrengthCurve } from '../record.js'
+import { defineMaterial } from '../record.js'
 import {
-  APPENDIX_E,
+  ALUMINIUM_SHEET,
+  ALUMINIUM_WARM,
+  BOLTS_WARM,
   DOWLING,
   EMISSIVITY_TABLES,
   FRICTION_MEMORY,
@@ -9,17 +11,52 @@ import {
   METALS_HANDBOOK,
   METALS_STANDARD,
   PHILPOT,
+  STAINLESS_SHEETS,
+  STAINLESS_WARM,
 } from '../sources.js'
+import type { TemperatureCurve } from '../temperature-curve.js'
 import { METAL_EMISSIVITY } from './shared.js'
 
-const STEEL_CURVE: StrengthCurve = {
+const STEEL_STRENGTH: TemperatureCurve = {
   points: [
     [23, 1, 1, 1],
-    [150, 0.92, 0.97, 1],
-    [250, 0.85, 0.92, 1],
+    [100, 0.9, 0.925, 0.98],
+    [200, 0.81, 0.84, 0.94],
+    [250, 0.77, 0.795, 0.9],
+  ],
+  source: BOLTS_WARM,
+  conditions: 'yield of quenched and tempered bolts; not used above 250 °C here',
+}
+const STEEL_STIFFNESS: TemperatureCurve = {
+  points: [
+    [23, 1, 1, 1],
+    [100, 0.96, 0.98, 1],
+    [200, 0.92, 0.95, 0.98],
+    [250, 0.89, 0.925, 0.96],
   ],
   source: METALS_HANDBOOK,
-  conditions: 'short-term; not used above 250 °C here',
+  conditions: 'ferritic steel; not used above 250 °C here',
+}
+const STAINLESS_STRENGTH: TemperatureCurve = {
+  points: [
+    [23, 1, 1, 1],
+    [100, 0.72, 0.77, 0.85],
+    [150, 0.65, 0.7, 0.78],
+    [200, 0.58, 0.63, 0.72],
+    [250, 0.53, 0.58, 0.67],
+  ],
+  source: STAINLESS_WARM,
+  conditions: 'yield of annealed austenitic steel: a quarter is lost at 100 °C',
+}
+const STAINLESS_STIFFNESS: TemperatureCurve = {
+  points: [
+    [23, 1, 1, 1],
+    [100, 0.95, 0.97, 0.99],
+    [200, 0.91, 0.93, 0.96],
+    [250, 0.88, 0.91, 0.94],
+  ],
+  source: STAINLESS_WARM,
+  conditions: 'austenitic steel; not used above 250 °C here',
 }
 
 /** Wrought aluminium alloy 6061, temper T6. */
@@ -34,26 +71,36 @@ export const aluminium6061T6 = /* @__PURE__ */ defineMaterial(
       points: [
         [23, 1, 1, 1],
         [100, 0.9, 0.95, 1],
-        [150, 0.78, 0.86, 0.92],
-        [200, 0.5, 0.65, 0.78],
+        [149, 0.7, 0.78, 0.9],
+        [204, 0.3, 0.37, 0.65],
       ],
-      source: METALS_HANDBOOK,
-      conditions: 'short-term; hours above 150 °C overage the temper',
+      source: ALUMINIUM_WARM,
+      conditions: 'yield after long holding, the high end after minutes: above 150 °C the temper overages',
+    },
+    modulusCurve: {
+      points: [
+        [23, 1, 1, 1],
+        [100, 0.95, 0.97, 0.99],
+        [150, 0.9, 0.93, 0.96],
+        [204, 0.81, 0.855, 0.9],
+      ],
+      source: ALUMINIUM_WARM,
+      conditions: 'wrought aluminium',
     },
     remarks: ['has no endurance limit: the value is for 5e8 cycles; welding undoes the temper'],
   },
   {
-    density: [2700, 2690, 2720, 'kg/m^3', APPENDIX_E, 'the source gives 2710'],
-    modulus: [68.9, 68, 72, 'GPa', APPENDIX_E],
+    density: [2700, 2690, 2720, 'kg/m^3', ALUMINIUM_SHEET],
+    modulus: [68.9, 68, 72, 'GPa', ALUMINIUM_SHEET],
     poissonRatio: [0.33, 0.32, 0.35, '1', PHILPOT],
     tensileStrength: [310, 290, 320, 'MPa', PHILPOT],
     yieldStrength: [276, 240, 290, 'MPa', PHILPOT, 'Rp0.2'],
-    enduranceLimit: [97, 80, 110, 'MPa', METALS_HANDBOOK, 'rotating bending, polished, 5e8 cycles'],
+    enduranceLimit: [97, 80, 110, 'MPa', ALUMINIUM_SHEET, 'rotating bending, polished, 5e8 cycles; the source gives 96.5'],
     serviceTemperature: [130, 100, 150, 'degC', METALS_HANDBOOK],
-    meltingTemperature: [582, 575, 652, 'degC', METALS_HANDBOOK, 'solidus'],
-    thermalConductivity: [167, 154, 172, 'W/(m K)', METALS_HANDBOOK],
-    specificHeat: [896, 880, 910, 'J/(kg K)', METALS_HANDBOOK],
-    thermalExpansion: [23.6, 23, 24.3, 'ppm/K', APPENDIX_E, 'the source gives 24'],
+    meltingTemperature: [582, 575, 652, 'degC', ALUMINIUM_SHEET, 'solidus'],
+    thermalConductivity: [167, 154, 172, 'W/(m K)', ALUMINIUM_SHEET, 'T4 154'],
+    specificHeat: [896, 880, 910, 'J/(kg K)', ALUMINIUM_SHEET],
+    thermalExpansion: [23.6, 23, 24.3, 'ppm/K', ALUMINIUM_SHEET, '20 to 100 °C'],
     emissivity: [0.09, 0.04, 0.2, '1', EMISSIVITY_TABLES, 'bare sheet; anodised 0.55 to 0.97'],
     frictionOnSteel: [0.4, 0.2, 0.6, '1', FRICTION_MEMORY, 'dry, static'],
   },
@@ -67,20 +114,22 @@ export const stainless304 = /* @__PURE__ */ defineMaterial(
     aliases: ['304', '1.4301', 'AISI 304', '18-8', 'A2'],
     family: 'metal',
     process: 'wrought',
-    strengthCurve: STEEL_CURVE,
-    remarks: ['galls on itself: grease threads and pins'],
+    strengthCurve: STAINLESS_STRENGTH,
+    modulusCurve: STAINLESS_STIFFNESS,
+    remarks: ['galls on itself: grease threads and pins', 'screws of class 70 are cold worked: 700 and 450 MPa'],
   },
   {
-    density: [8000, 7900, 8030, 'kg/m^3', METALS_HANDBOOK],
+    density: [8000, 7900, 8030, 'kg/m^3', STAINLESS_SHEETS],
     modulus: [193, 190, 200, 'GPa', PHILPOT],
     poissonRatio: [0.29, 0.28, 0.31, '1', DOWLING, 'the source gives 0.283 for a close grade'],
-    tensileStrength: [515, 500, 620, 'MPa', METALS_STANDARD, 'minimum of the annealed grade'],
-    yieldStrength: [205, 190, 290, 'MPa', METALS_STANDARD, 'Rp0.2, minimum'],
-    enduranceLimit: [240, 200, 270, 'MPa', METALS_HANDBOOK, 'rotating bending, polished'],
+    tensileStrength: [515, 500, 620, 'MPa', STAINLESS_SHEETS, 'minimum of the annealed grade; typical 505 to 600'],
+    yieldStrength: [205, 190, 310, 'MPa', STAINLESS_SHEETS, 'Rp0.2, minimum; typical 215 to 310'],
+    enduranceLimit: [240, 200, 270, 'MPa', STAINLESS_SHEETS, 'rotating bending, polished'],
     serviceTemperature: [250, 200, 800, 'degC', METALS_HANDBOOK],
-    thermalConductivity: [16.2, 14.9, 16.5, 'W/(m K)', METALS_HANDBOOK],
-    specificHeat: [500, 470, 510, 'J/(kg K)', METALS_HANDBOOK],
-    thermalExpansion: [17.3, 16.5, 17.8, 'ppm/K', METALS_HANDBOOK],
+    meltingTemperature: [1400, 1390, 1455, 'degC', STAINLESS_SHEETS, 'solidus'],
+    thermalConductivity: [16.2, 14.9, 16.5, 'W/(m K)', STAINLESS_SHEETS],
+    specificHeat: [500, 470, 510, 'J/(kg K)', STAINLESS_SHEETS],
+    thermalExpansion: [17.3, 16.5, 17.8, 'ppm/K', STAINLESS_SHEETS, '0 to 100 °C'],
     emissivity: [0.2, 0.1, 0.6, '1', EMISSIVITY_TABLES, 'bare; 0.5 to 0.7 after heating'],
   },
 )
@@ -93,20 +142,22 @@ export const stainless316 = /* @__PURE__ */ defineMaterial(
     aliases: ['316', '1.4401', 'AISI 316', 'A4'],
     family: 'metal',
     process: 'wrought',
-    strengthCurve: STEEL_CURVE,
-    remarks: ['galls on itself: grease threads and pins'],
+    strengthCurve: STAINLESS_STRENGTH,
+    modulusCurve: STAINLESS_STIFFNESS,
+    remarks: ['galls on itself: grease threads and pins', 'screws of class 70 are cold worked: 700 and 450 MPa'],
   },
   {
     density: [8000, 7900, 8240, 'kg/m^3', INCROPERA, 'the source prints 8238'],
-    modulus: [193, 190, 200, 'GPa', METALS_HANDBOOK],
-    poissonRatio: [0.29, 0.27, 0.31, '1', METALS_HANDBOOK],
-    tensileStrength: [515, 500, 620, 'MPa', METALS_STANDARD, 'minimum of the annealed grade'],
-    yieldStrength: [205, 200, 290, 'MPa', METALS_STANDARD, 'Rp0.2, minimum'],
+    modulus: [193, 187, 200, 'GPa', STAINLESS_SHEETS],
+    poissonRatio: [0.29, 0.26, 0.31, '1', METALS_HANDBOOK],
+    tensileStrength: [515, 500, 620, 'MPa', STAINLESS_SHEETS, 'minimum of the annealed grade'],
+    yieldStrength: [205, 200, 290, 'MPa', STAINLESS_SHEETS, 'Rp0.2, minimum'],
     enduranceLimit: [240, 200, 270, 'MPa', METALS_HANDBOOK, 'rotating bending, polished'],
     serviceTemperature: [250, 200, 800, 'degC', METALS_HANDBOOK],
+    meltingTemperature: [1375, 1370, 1440, 'degC', STAINLESS_SHEETS, 'solidus'],
     thermalConductivity: [14.6, 13.4, 16.3, 'W/(m K)', INCROPERA, 'the source gives 13.4 at 300 K, handbooks 16.3'],
     specificHeat: [480, 465, 510, 'J/(kg K)', INCROPERA, 'the source gives 468'],
-    thermalExpansion: [15.9, 15.5, 17, 'ppm/K', METALS_HANDBOOK],
+    thermalExpansion: [16.5, 15.5, 17.5, 'ppm/K', STAINLESS_SHEETS, '20 to 100 °C: the sources give 16.5 to 17.5, handbooks 15.9'],
     emissivity: [0.2, 0.1, 0.6, '1', EMISSIVITY_TABLES, 'bare; 0.5 to 0.7 after heating'],
   },
 )
@@ -119,7 +170,8 @@ export const steel88 = /* @__PURE__ */ defineMaterial(
     aliases: ['8.8', 'class 8.8'],
     family: 'metal',
     process: 'wrought',
-    strengthCurve: STEEL_CURVE,
+    strengthCurve: STEEL_STRENGTH,
+    modulusCurve: STEEL_STIFFNESS,
   },
   {
     density: [7850, 7800, 7870, 'kg/m^3', METALS_HANDBOOK],
@@ -144,7 +196,8 @@ export const steel109 = /* @__PURE__ */ defineMaterial(
     aliases: ['10.9', 'class 10.9'],
     family: 'metal',
     process: 'wrought',
-    strengthCurve: STEEL_CURVE,
+    strengthCurve: STEEL_STRENGTH,
+    modulusCurve: STEEL_STIFFNESS,
   },
   {
     density: [7850, 7800, 7870, 'kg/m^3', METALS_HANDBOOK],
@@ -169,7 +222,8 @@ export const steel129 = /* @__PURE__ */ defineMaterial(
     aliases: ['12.9', 'class 12.9', 'alloy steel', 'hardened steel'],
     family: 'metal',
     process: 'wrought',
-    strengthCurve: STEEL_CURVE,
+    strengthCurve: STEEL_STRENGTH,
+    modulusCurve: STEEL_STIFFNESS,
     remarks: ['plating it risks hydrogen embrittlement; drilling it risks tempering'],
   },
   {
@@ -195,7 +249,8 @@ export const springSteel = /* @__PURE__ */ defineMaterial(
     aliases: ['music wire', 'piano wire', 'spring wire'],
     family: 'metal',
     process: 'wrought',
-    strengthCurve: STEEL_CURVE,
+    strengthCurve: STEEL_STRENGTH,
+    modulusCurve: STEEL_STIFFNESS,
     remarks: ['strength grows as the wire thins: take the wire at hand from its standard'],
   },
   {
@@ -225,6 +280,15 @@ export const brass = /* @__PURE__ */ defineMaterial(
         [23, 1, 1, 1],
         [100, 0.9, 0.95, 1],
         [200, 0.65, 0.8, 0.9],
+      ],
+      source: METALS_HANDBOOK,
+      conditions: 'short-term',
+    },
+    modulusCurve: {
+      points: [
+        [23, 1, 1, 1],
+        [100, 0.94, 0.965, 0.99],
+        [200, 0.87, 0.92, 0.96],
       ],
       source: METALS_HANDBOOK,
       conditions: 'short-term',

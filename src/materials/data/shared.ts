@@ -6,6 +6,7 @@ import {
   FATIGUE_PRACTICE,
   FFF_CONSENSUS,
   GREASE_PRACTICE,
+  PLASTIC_EMISSIVITIES,
   PLASTICS_PRACTICE,
   SHEAR_ASSUMED,
   SHIFT_MEMORY,
@@ -74,7 +75,7 @@ export const GLASSY_ACTIVATION: Row<'activationEnergy'> = [
   'below the glass transition; a fitted number, the result is very sensitive to it',
 ]
 export const GREASED_FRICTION: Row<'ratio'> = [0.12, 0.05, 0.2, '1', GREASE_PRACTICE, 'on steel, greased, renewed as worn']
-export const PLASTIC_EMISSIVITY: Row<'ratio'> = [0.91, 0.85, 0.95, '1', FFF_CONSENSUS, 'long-wave, unpainted plastic']
+export const PLASTIC_EMISSIVITY: Row<'ratio'> = [0.91, 0.85, 0.95, '1', PLASTIC_EMISSIVITIES, 'long-wave, unpainted plastic']
 export const METAL_EMISSIVITY: Row<'ratio'> = [0.08, 0.05, 0.2, '1', EMISSIVITY_TABLES, 'clean machined metal; oxide and paint raise it']
 export const HARDLY_WET_STRENGTH: Row<'ratio'> = [0.97, 0.93, 1, '1', DRY_ASSUMED, 'equilibrium at 50 % humidity over dry']
 export const HARDLY_WET_SATURATED: Row<'ratio'> = [0.94, 0.88, 1, '1', DRY_ASSUMED, 'soaked over dry']

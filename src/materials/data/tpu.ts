@@ -1,5 +1,15 @@
-import { defineMaterial, type StrengthCurve } from '../record.js'
-import { FFF_CONSENSUS, FRICTION_MEMORY, MOULDING_SHEETS, PRINT_ASSUMED, RODRIGUEZ, TPU_WATER } from '../sources.js'
+import { defineMaterial } from '../record.js'
+import {
+  AM_DATABASE,
+  FFF_CONSENSUS,
+  FRICTION_MEMORY,
+  MOULDING_SHEETS,
+  PRINT_ASSUMED,
+  RODRIGUEZ,
+  TPU_WATER,
+  UPRIGHT_AM_DATABASE,
+} from '../sources.js'
+import type { TemperatureCurve } from '../temperature-curve.js'
 import {
   CRYSTALLINE_1_YEAR,
   CRYSTALLINE_1000_HOURS,
@@ -10,7 +20,19 @@ import {
   POLYMER_FATIGUE,
 } from './shared.js'
 
-const ELASTOMER_CURVE: StrengthCurve = {
+const ELASTOMER_STIFFNESS: TemperatureCurve = {
+  points: [
+    [23, 1, 1, 1],
+    [60, 0.45, 0.62, 0.78],
+    [80, 0.32, 0.48, 0.65],
+    [110, 0.1, 0.22, 0.38],
+    [140, 0, 0.02, 0.12],
+  ],
+  source: MOULDING_SHEETS,
+  conditions: 'short-term, storage modulus of ester and ether grades',
+}
+
+const ELASTOMER_CURVE: TemperatureCurve = {
   points: [
     [23, 1, 1, 1],
     [60, 0.4, 0.55, 0.7],
@@ -31,24 +53,25 @@ export const tpu95a = /* @__PURE__ */ defineMaterial(
     family: 'elastomer',
     process: 'fusedFilament',
     strengthCurve: ELASTOMER_CURVE,
+    modulusCurve: ELASTOMER_STIFFNESS,
     remarks: ['no constant modulus: the value is the secant at 10 % strain; dry before printing'],
   },
   {
-    density: [1210, 1180, 1250, 'kg/m^3', FFF_CONSENSUS],
+    density: [1210, 1180, 1250, 'kg/m^3', AM_DATABASE, 'the source gives 1200 to 1250'],
     modulus: [40, 25, 70, 'MPa', FFF_CONSENSUS, 'secant at 10 % strain'],
     modulusAcrossLayers: [36, 20, 65, 'MPa', PRINT_ASSUMED, 'secant at 10 % strain'],
     poissonRatio: [0.48, 0.46, 0.495, '1', MOULDING_SHEETS],
-    tensileStrength: [32, 22, 45, 'MPa', FFF_CONSENSUS],
-    acrossLayersRatio: [0.65, 0.5, 0.85, '1', FFF_CONSENSUS],
+    tensileStrength: [30, 22, 45, 'MPa', AM_DATABASE, 'flat 22 to 36'],
+    acrossLayersRatio: [0.63, 0.45, 0.85, '1', UPRIGHT_AM_DATABASE, 'upright 12 to 24 over flat 22 to 36 MPa'],
     interlayerShearRatio: LAYER_SHEAR_RATIO,
     strengthKept1000Hours: CRYSTALLINE_1000_HOURS,
     strengthKept1Year: CRYSTALLINE_1_YEAR,
     creepCoefficient: [0.25, 0.1, 0.5, '1', PRINT_ASSUMED, '23 °C; creep strain at 1 h over strain at once'],
     creepExponent: [0.15, 0.08, 0.25, '1', PRINT_ASSUMED, '23 °C'],
     fatigueRatio: POLYMER_FATIGUE,
-    glassTransitionTemperature: [-35, -45, -20, 'degC', FFF_CONSENSUS],
+    glassTransitionTemperature: [-35, -45, -20, 'degC', AM_DATABASE, 'the source gives -45 to -25'],
     vicatTemperature: [105, 90, 125, 'degC', MOULDING_SHEETS, 'A50'],
-    serviceTemperature: [78, 70, 90, 'degC', FFF_CONSENSUS],
+    serviceTemperature: [78, 70, 90, 'degC', AM_DATABASE],
     thermalConductivity: [0.26, 0.21, 0.31, 'W/(m K)', RODRIGUEZ],
     thermalConductivityAcrossLayers: [0.24, 0.18, 0.31, 'W/(m K)', PRINT_ASSUMED],
     specificHeat: [1700, 1500, 1900, 'J/(kg K)', MOULDING_SHEETS],
@@ -77,6 +100,7 @@ export const tpu85a = /* @__PURE__ */ defineMaterial(
     family: 'elastomer',
     process: 'fusedFilament',
     strengthCurve: ELASTOMER_CURVE,
+    modulusCurve: ELASTOMER_STIFFNESS,
     remarks: ['no constant modulus: the value is the secant at 10 % strain; dry before printing'],
   },
   {
@@ -85,7 +109,7 @@ export const tpu85a = /* @__PURE__ */ defineMaterial(
     modulusAcrossLayers: [14, 8, 24, 'MPa', PRINT_ASSUMED, 'secant at 10 % strain'],
     poissonRatio: [0.485, 0.47, 0.497, '1', MOULDING_SHEETS],
     tensileStrength: [26, 16, 38, 'MPa', FFF_CONSENSUS],
-    acrossLayersRatio: [0.65, 0.5, 0.85, '1', FFF_CONSENSUS],
+    acrossLayersRatio: [0.63, 0.45, 0.85, '1', UPRIGHT_AM_DATABASE, 'of the 95 A grade'],
     interlayerShearRatio: LAYER_SHEAR_RATIO,
     strengthKept1000Hours: CRYSTALLINE_1000_HOURS,
     strengthKept1Year: CRYSTALLINE_1_YEAR,

@@ -1,0 +1,44 @@
+import { Property, type PropertyRecord } from '../formula/index.js'
+import { InputError, type Issue, type Kind, nearName, show } from '../units/index.js'
+import { checkOrder, type KindOf, type Material, type MaterialHead, PROPERTY_KINDS, type PropertyName, readProperty } from './record.js'
+
+/** The issue of a name that is no property, with the nearest one that is. */
+export const unknownProperty = (path: string, name: string): Issue => {
+  const near = nearName(String(name), Object.keys(PROPERTY_KINDS))
+  return {
+    path,
+    given: show(name),
+    accepts:
+      near === undefined
+        ? `must be one of ${Object.keys(PROPERTY_KINDS).join(', ')}`
+        : `is no property of a material, did you mean ${near}?`,
+  }
+}
+
+/** Properties to put into a material: finished ones, or records to be read. */
+export type OwnProperties = { readonly [P in PropertyName]?: Property<KindOf<P>> | PropertyRecord<KindOf<P>> }
+
+/**
+ * A material with some of its properties replaced, everything else with the source it had.
+ * Throws an `InputError` that lists every unknown name, unreadable value, typical value outside its range and value that contradicts another.
+ */
+export function withProperties(material: Material, properties: OwnProperties, head: Partial<MaterialHead> = {}): Material {
+  const issues: Issue[] = []
+  const made: Record<string, Property> = {}
+  for (const [name, value] of Object.entries(properties) as [PropertyName, Property | PropertyRecord<Kind>][]) {
+    if (!Object.hasOwn(PROPERTY_KINDS, name)) {
+      issues.push(unknownProperty(name, name))
+      continue
+    }
+    const record =
+      value instanceof Property
+        ? { typical: value, low: value.lowest, high: value.highest, source: value.source, conditions: value.conditions }
+        : value
+    const property = readProperty(name, record as PropertyRecord<Kind>, name, issues)
+    if (property !== undefined) made[name] = property
+  }
+  const merged = { ...material, ...head, ...made } as Material
+  checkOrder(merged, issues)
+  if (issues.length > 0) throw new InputError(`withProperties(${show(material.name)})`, issues)
+  return merged
+}

@@ -1,0 +1,51 @@
+import { formula } from '../formula/index.js'
+import { gamma, mittagLeffler } from '../numeric/index.js'
+
+/**
+ * Relaxation modulus of a material that creeps as a pure power of time: E(t) = sin(nπ)/(nπ) / J(t).
+ * The factor below one is what is wrong with taking the reciprocal of the creep compliance.
+ */
+export const powerLawRelaxationModulus = /* @__PURE__ */ formula('materials.powerLawRelaxationModulus', {
+  inputs: {
+    /** Creep compliance at the time. */
+    compliance: { kind: 'creepCompliance', above: 0 },
+    /** Exponent of time in J = J₁ tⁿ. */
+    creepExponent: { kind: 'ratio', above: 0, below: 1 },
+  },
+  /** Relaxation modulus at the same time. */
+  output: 'modulus',
+  assumes: ['linear viscoelasticity', 'compliance a pure power of time, without an elastic part'],
+  source: [{ level: 'memory', where: 'Ferry, Viscoelastic Properties of Polymers, 3rd ed.; Park & Schapery 1999' }],
+  si: ({ compliance, creepExponent }) => Math.sin(creepExponent * Math.PI) / (creepExponent * Math.PI) / compliance,
+})
+
+/**
+ * Relaxation modulus of a material that creeps by the Findley law, exactly: E(t) = E₀ Eₙ(−c Γ(1+n) (t/t₁)ⁿ) with the Mittag-Leffler
+ * function Eₙ.
+ */
+export const findleyRelaxationModulus = /* @__PURE__ */ formula('materials.findleyRelaxationModulus', {
+  inputs: {
+    /** Modulus at once. */
+    modulus: { kind: 'modulus', above: 0 },
+    /** Creep strain at the reference time over the elastic strain. */
+    creepCoefficient: { kind: 'ratio', min: 0 },
+    /** Exponent of time. */
+    creepExponent: { kind: 'ratio', above: 0, below: 1 },
+    /** Time since the strain was imposed. */
+    time: { kind: 'time', min: 0 },
+    /** Time the coefficient is for. */
+    referenceTime: { kind: 'time', above: 0, default: '1 h' },
+  },
+  /** Relaxation modulus. */
+  output: 'modulus',
+  assumes: ['linear viscoelasticity', 'strain imposed at once and held'],
+  source: [
+    {
+      level: 'computed',
+      where:
+        'Laplace transform of the Findley compliance inverted; Mittag-Leffler function as in Podlubny, Fractional Differential Equations, 1999',
+    },
+  ],
+  si: ({ modulus, creepCoefficient, creepExponent, time, referenceTime }) =>
+    modulus * mittagLeffler(creepExponent, 1, -creepCoefficient * gamma(1 + creepExponent) * (time / referenceTime) ** creepExponent),
+})
