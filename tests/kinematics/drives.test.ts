@@ -57,6 +57,27 @@ describe.each(Object.entries(couplings))('coupling %s', (_, coupling) => {
     )
   })
 
+  test('a vector may be turned into another in place', () => {
+    const [q, x] = [Float64Array.of(0.2, -0.6, 0.9), Float64Array.of(3, -4, 5)]
+    const forms: ((out: Float64Array, x: Float64Array) => void)[] = [
+      (out, y) => coupling.actuatorAnglesInto(out, 0, y === x ? q : y),
+      (out, y) => coupling.actuatorRatesInto(out, 0, q, y),
+      (out, y) => coupling.jointRatesInto(out, 0, q, y),
+      (out, y) => coupling.actuatorAccelerationsInto(out, 0, q, x, y),
+      (out, y) => coupling.actuatorTorquesInto(out, 0, q, y),
+      (out, y) => coupling.jointTorquesInto(out, 0, q, y),
+    ]
+    for (const [k, form] of forms.entries()) {
+      const apart = into((out) => form(out, x))
+      const inPlace = Float64Array.from(k === 0 ? q : x)
+      form(inPlace, inPlace)
+      expect([...inPlace]).toEqual([...apart])
+    }
+    const drums = into((out) => coupling.actuatorAnglesInto(out, 0, q))
+    coupling.jointAnglesInto(drums, 0, drums)
+    for (let i = 0; i < 3; i++) expect(drums[i]).toBeCloseTo(q[i]!, 11)
+  })
+
   test('power is the same in joint space and in actuator space', () => {
     fc.assert(
       fc.property(pose, three, three, (q, rates, torque) => {

@@ -319,12 +319,19 @@ describe('Jacobian, statics, rates', () => {
         footVelocityInto(leg, v, 0, q, w)
         jointRatesInto(leg, back, 0, q, v)
         for (let i = 0; i < 3; i++) expect(back[i]).toBeCloseTo(w[i]!, 10)
+        // In place it is the same.
+        const place = Float64Array.from(v)
+        jointRatesInto(leg, place, 0, q, place)
+        expect([...place]).toEqual([...back])
         const J = new Float64Array(9)
         leg.jacobianInto(J, 0, q[0]!, q[1]!, q[2]!)
         rateAccelerationInto(leg, bias, 0, q, w)
         for (let i = 0; i < 3; i++) acceleration[i] = bias[i]! + J[3 * i]! * a[0]! + J[3 * i + 1]! * a[1]! + J[3 * i + 2]! * a[2]!
         jointAccelerationsInto(leg, back, 0, q, w, acceleration)
         for (let i = 0; i < 3; i++) expect(back[i]).toBeCloseTo(a[i]!, 9)
+        const offset = new Float64Array(7)
+        jointAccelerationsInto(leg, offset, 4, q, w, acceleration)
+        expect([...offset.subarray(4)]).toEqual([...back])
         // J̇ q̇ against a difference of J q̇ along the motion.
         const step = 1e-5
         const [one, other] = [1, -1].map((sign) => {

@@ -9,6 +9,7 @@ import {
   fourBarSpeedRatio,
   frictionConeUse,
   jumpPush,
+  landOnSpringAndDamper,
   limitedWorkspaceVolume,
   manipulability,
   matchedSwingPeaks,
@@ -244,6 +245,32 @@ export const checks: Check[] = [
     lynch,
   ).map((check) => ({ ...check, run: atEightDigits(check.run) })),
 
+  ...rows(
+    'kinematics.chainFromScrews',
+    'body Jacobian of the same four screws, given in the tool',
+    () => lynchFourScrews.bodyJacobian(radians([0.2, 1.1, 0.1, 1.2])),
+    [
+      ['-0.04528405', '0.99500417', '0', '1'],
+      ['0.74359313', '0.09304865', '0.36235775', '0'],
+      ['-0.66709716', '0.03617541', '-0.93203909', '0'],
+      ['2.32586047', '1.66809', '0.56410831', '0.2'],
+      ['-1.44321167', '2.94561275', '1.43306521', '0.3'],
+      ['-2.06639565', '1.82881722', '-1.58868628', '0.4'],
+    ],
+    lynch,
+  ).map((check) => ({ ...check, run: atEightDigits(check.run) })),
+  ...rows(
+    'kinematics.chainFromScrews',
+    'rotation of the tool, turning, sliding, turning',
+    () => lynchTurnSlideTurn.pose(['90 deg', '3 m', '180 deg']).rotation.map((row) => row.map((value) => value.si)),
+    [
+      ['0', '1', '0'],
+      ['1', '0', '0'],
+      ['0', '0', '-1'],
+    ],
+    lynch,
+  ).map((check) => ({ ...check, run: atEightDigits(check.run) })),
+
   ...list(
     'kinematics.chainFromDenavitHartenberg',
     'gravity of the six-axis arm at 1 … 6 rad',
@@ -454,6 +481,21 @@ export const checks: Check[] = [
       gives: { peakForce: '400 N', compression: '0.4 m' },
       source: memory('Roark’s Formulas for Stress and Strain, impact: 1 + √(1 + 2 · 4) = 4'),
     },
+  ),
+  ...(
+    [
+      ['peakForce', '454.148792 N'],
+      ['timeOfPeak', '0.037032607 s'],
+      ['touchDownForce', '230.121511 N'],
+    ] as const
+  ).map(([field, expected]) =>
+    publishedValue(
+      'kinematics.landOnSpringAndDamper',
+      `drop of 120 mm on 9 N/mm and 150 N s/m: ${field}`,
+      () => landOnSpringAndDamper({ mass: '10.5 kg', dropHeight: '120 mm', stiffness: '9 N/mm', damping: '150 N s/m' })[field],
+      expected,
+      computed('closed form of the damped oscillator started with a speed, its force differentiated, to 30 digits with mpmath'),
+    ),
   ),
   ...published(touchDownImpact, {
     given: { speed: '2 m/s', effectiveMass: '0.25 kg', contactStiffness: '40000 N/m' },
