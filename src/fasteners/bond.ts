@@ -1,5 +1,15 @@
 import { formula } from '../formula/index.js'
 
+const BELOW_TRANSITION = {
+  accepts: 'must stay below the glass transition of the adhesive: above it the joint fails',
+  holds: (x: { readonly temperature: number; readonly glassTransitionTemperature: number }) => x.temperature < x.glassTransitionTemperature,
+}
+const PART_HOLDS = {
+  accepts: 'must lie above the temperature of the joint: beyond it the part itself gives way',
+  holds: (x: { readonly temperature: number; readonly partGlassTransitionTemperature: number | undefined }) =>
+    x.partGlassTransitionTemperature === undefined || x.temperature < x.partGlassTransitionTemperature,
+}
+
 /** How much of an adhesive's strength is left at a temperature, from its glass transition: half at 10 K below, and nothing to count on above. */
 export const adhesiveTemperatureFactor = /* @__PURE__ */ formula('fasteners.adhesiveTemperatureFactor', {
   inputs: {
@@ -17,10 +27,7 @@ export const adhesiveTemperatureFactor = /* @__PURE__ */ formula('fasteners.adhe
   assumes: ['full strength up to 23 °C, linear to half at 10 K below the transition, linear on towards nothing at 10 K above'],
   source: [{ level: 'assumption', where: 'straight lines through adhesive-handbook practice; replace by a coupon at temperature' }],
   requires: {
-    temperature: {
-      accepts: 'must stay below the glass transition of the adhesive: above it the joint fails',
-      holds: ({ temperature, glassTransitionTemperature }) => temperature < glassTransitionTemperature,
-    },
+    temperature: BELOW_TRANSITION,
   },
   si: ({ temperature, glassTransitionTemperature }) => {
     const knee = glassTransitionTemperature - 10
@@ -65,15 +72,8 @@ export const bondStrength = /* @__PURE__ */ formula('fasteners.bondStrength', {
   assumes: ['reductions multiply', 'as adhesiveTemperatureFactor'],
   source: [{ level: 'memory', where: 'reductions as adhesive handbooks multiply them' }],
   requires: {
-    temperature: {
-      accepts: 'must stay below the glass transition of the adhesive: above it the joint fails',
-      holds: ({ temperature, glassTransitionTemperature }) => temperature < glassTransitionTemperature,
-    },
-    partGlassTransitionTemperature: {
-      accepts: 'must lie above the temperature of the joint: beyond it the part itself gives way',
-      holds: ({ temperature, partGlassTransitionTemperature }) =>
-        partGlassTransitionTemperature === undefined || temperature < partGlassTransitionTemperature,
-    },
+    temperature: BELOW_TRANSITION,
+    partGlassTransitionTemperature: PART_HOLDS,
   },
   si: (x) => {
     const { factor, state } = adhesiveTemperatureFactor.si(x)
@@ -119,15 +119,8 @@ export const bondedPin = /* @__PURE__ */ formula('fasteners.bondedPin', {
   assumes: ['even shear: bonds longer than about 1.5 diameters, or with one soft part, carry less (`pottedFerrule`)'],
   source: [{ level: 'published', where: 'average shear of a cylindrical bond, any machine-design text' }],
   requires: {
-    temperature: {
-      accepts: 'must stay below the glass transition of the adhesive: above it the joint fails',
-      holds: ({ temperature, glassTransitionTemperature }) => temperature < glassTransitionTemperature,
-    },
-    partGlassTransitionTemperature: {
-      accepts: 'must lie above the temperature of the joint: beyond it the part itself gives way',
-      holds: ({ temperature, partGlassTransitionTemperature }) =>
-        partGlassTransitionTemperature === undefined || temperature < partGlassTransitionTemperature,
-    },
+    temperature: BELOW_TRANSITION,
+    partGlassTransitionTemperature: PART_HOLDS,
   },
   valid: { 'length up to 1.5 diameters (average shear)': ({ length, diameter }) => length <= 1.5 * diameter * (1 + 1e-9) },
   si: (x) => {
@@ -180,15 +173,8 @@ export const bondedNut = /* @__PURE__ */ formula('fasteners.bondedNut', {
   assumes: ['even shear around the hexagon', "plug of the nut's own outline"],
   source: [{ level: 'computed', where: 'perimeter and area of a hexagon' }],
   requires: {
-    temperature: {
-      accepts: 'must stay below the glass transition of the adhesive: above it the joint fails',
-      holds: ({ temperature, glassTransitionTemperature }) => temperature < glassTransitionTemperature,
-    },
-    partGlassTransitionTemperature: {
-      accepts: 'must lie above the temperature of the joint: beyond it the part itself gives way',
-      holds: ({ temperature, partGlassTransitionTemperature }) =>
-        partGlassTransitionTemperature === undefined || temperature < partGlassTransitionTemperature,
-    },
+    temperature: BELOW_TRANSITION,
+    partGlassTransitionTemperature: PART_HOLDS,
   },
   si: (x) => {
     const { acrossFlats, height, substrateShearStrength, acrossLayersStrength } = x

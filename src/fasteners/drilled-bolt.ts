@@ -98,7 +98,11 @@ export const drilledBolt = /* @__PURE__ */ formula('fasteners.drilledBolt', {
   },
 })
 
-/** An end cap or big washer on a screw that keeps a free-turning link on its axle: play, bearing, bending and shear of the cap. */
+/**
+ * An end cap or big washer on a screw that keeps a free-turning link on its axle: play, bearing, bending and shear of the cap.
+ *
+ * Give the largest width of the link: a printed one grows when warm or wet, a steel axle hardly, and the play is gone.
+ */
 export const endCap = /* @__PURE__ */ formula('fasteners.endCap', {
   inputs: {
     /** Thrust of the link against the cap. */

@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { WIDER_THAN_HOLE } from './screw-limits.js'
 
 /** Pressure under a head, nut or washer, against what the material below bears at that temperature and for that time. */
 export const headBearing = /* @__PURE__ */ formula('fasteners.headBearing', {
@@ -25,10 +26,7 @@ export const headBearing = /* @__PURE__ */ formula('fasteners.headBearing', {
   assumes: ['even pressure: a thin washer on a soft part bends (`washerSpread`)'],
   source: [{ level: 'published', where: 'any machine-design text: bearing pressure' }],
   requires: {
-    bearingDiameter: {
-      accepts: 'must be larger than the hole',
-      holds: ({ bearingDiameter, holeDiameter }) => bearingDiameter > holeDiameter,
-    },
+    bearingDiameter: WIDER_THAN_HOLE,
   },
   si: ({ force, bearingDiameter, holeDiameter, allowablePressure }) => {
     const area = (Math.PI / 4) * (bearingDiameter * bearingDiameter - holeDiameter * holeDiameter)
@@ -78,10 +76,7 @@ export const nutBearingArea = /* @__PURE__ */ formula('fasteners.nutBearingArea'
   assumes: ['nut flat on its face'],
   source: [{ level: 'computed', where: 'areas of ring and hexagon' }],
   requires: {
-    bearingDiameter: {
-      accepts: 'must be larger than the hole',
-      holds: ({ bearingDiameter, holeDiameter }) => bearingDiameter > holeDiameter,
-    },
+    bearingDiameter: WIDER_THAN_HOLE,
   },
   si: ({ acrossFlats, bearingDiameter, holeDiameter }) => {
     const hole = (Math.PI / 4) * holeDiameter * holeDiameter

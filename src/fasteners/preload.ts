@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { LETS_SCREW_TURN, turnsAgainst, WIDER_THAN_HOLE } from './screw-limits.js'
 import { tighteningTorque } from './tightening.js'
 
 const COS_30 = Math.sqrt(3) / 2
@@ -39,14 +40,8 @@ export const preloadFromTorque = /* @__PURE__ */ formula('fasteners.preloadFromT
   assumes: ['as tighteningTorque'],
   source: [{ level: 'computed', where: 'fasteners.tighteningTorque solved for the preload' }],
   requires: {
-    threadFriction: {
-      accepts: 'must let the screw turn: friction × pitch must stay below π × pitch diameter × cos 30°',
-      holds: ({ threadFriction, thread }) => threadFriction * thread.pitch < Math.PI * thread.pitchDiameter * COS_30,
-    },
-    bearingDiameter: {
-      accepts: 'must be larger than the hole',
-      holds: ({ bearingDiameter, holeDiameter }) => bearingDiameter > holeDiameter,
-    },
+    threadFriction: LETS_SCREW_TURN,
+    bearingDiameter: WIDER_THAN_HOLE,
   },
   si: ({ torque, thread, threadFriction, headFriction, bearingDiameter, holeDiameter, prevailingTorque }) => {
     const one = { preload: 1, thread, threadFriction, headFriction, bearingDiameter, holeDiameter, prevailingTorque: 0 }
@@ -134,14 +129,11 @@ export const preloadBand = /* @__PURE__ */ formula('fasteners.preloadBand', {
   assumes: ['friction of thread and head high together or low together'],
   source: [{ level: 'computed', where: 'fasteners.tighteningTorque at the ends of the friction range' }],
   requires: {
-    bearingDiameter: {
-      accepts: 'must be larger than the hole',
-      holds: ({ bearingDiameter, holeDiameter }) => bearingDiameter > holeDiameter,
-    },
+    bearingDiameter: WIDER_THAN_HOLE,
     highestFriction: {
       accepts: 'must not be below the lowest, and must let the screw turn: friction × pitch below π × pitch diameter × cos 30°',
       holds: ({ lowestFriction, highestFriction, thread }) =>
-        highestFriction >= lowestFriction && highestFriction * thread.pitch < Math.PI * thread.pitchDiameter * COS_30,
+        highestFriction >= lowestFriction && turnsAgainst(highestFriction, thread.pitch, thread.pitchDiameter),
     },
   },
   si: ({ torque, thread, lowestFriction, highestFriction, wrenchError, bearingDiameter, holeDiameter }) => {

@@ -66,7 +66,8 @@ export const interferenceChances = /* @__PURE__ */ formula('fasteners.interferen
     const scatter = Math.hypot(pinScatter, holeScatter)
     const looseChance = normalCdf((neededInterference - mean) / scatter)
     const splitChance = normalCdf((mean - allowableInterference) / scatter)
-    return { mean, scatter, looseChance, splitChance, goodChance: 1 - looseChance - splitChance }
+    const goodChance = Math.max(0, 1 - looseChance - splitChance)
+    return { mean, scatter, looseChance, splitChance, goodChance }
   },
 })
 

@@ -1,7 +1,6 @@
 import { formula } from '../formula/index.js'
 import { powerScrew } from './power-screw.js'
-
-const COS_30 = Math.sqrt(3) / 2
+import { LETS_SCREW_TURN, turnsAgainst, WIDER_THAN_HOLE } from './screw-limits.js'
 
 /** A bolt's thread and turned head as a screw with a collar: friction under the head acts at the mean of ring and hole. */
 const asScrew = (
@@ -66,14 +65,8 @@ export const tighteningTorque = /* @__PURE__ */ formula('fasteners.tighteningTor
   assumes: ['friction in the thread acts at the pitch diameter, under the head at the mean of ring and hole', 'friction constant'],
   source: [{ level: 'published', where: 'any machine-design text, "power screws" and "bolt torque", such as Shigley 9th ed., eq. 8-26' }],
   requires: {
-    threadFriction: {
-      accepts: 'must let the screw turn: friction × pitch must stay below π × pitch diameter × cos 30°',
-      holds: ({ threadFriction, thread }) => threadFriction * thread.pitch < Math.PI * thread.pitchDiameter * COS_30,
-    },
-    bearingDiameter: {
-      accepts: 'must be larger than the hole',
-      holds: ({ bearingDiameter, holeDiameter }) => bearingDiameter > holeDiameter,
-    },
+    threadFriction: LETS_SCREW_TURN,
+    bearingDiameter: WIDER_THAN_HOLE,
   },
   si: ({ preload, thread, threadFriction, headFriction, bearingDiameter, holeDiameter, prevailingTorque }) => {
     const screw = powerScrew.si({
@@ -117,10 +110,7 @@ export const tighteningTorqueShort = /* @__PURE__ */ formula('fasteners.tighteni
   source: [{ level: 'memory', where: 'VDI 2230-1, equation R13' }],
   valid: { 'friction at most 0.3': ({ threadFriction }) => threadFriction <= 0.3 },
   requires: {
-    bearingDiameter: {
-      accepts: 'must be larger than the hole',
-      holds: ({ bearingDiameter, holeDiameter }) => bearingDiameter > holeDiameter,
-    },
+    bearingDiameter: WIDER_THAN_HOLE,
   },
   si: ({ preload, pitch, pitchDiameter, threadFriction, headFriction, bearingDiameter, holeDiameter }) =>
     preload * (0.16 * pitch + 0.58 * pitchDiameter * threadFriction + ((bearingDiameter + holeDiameter) / 4) * headFriction),
@@ -147,7 +137,7 @@ export const nutFactor = /* @__PURE__ */ formula('fasteners.nutFactor', {
   requires: {
     threadFriction: {
       accepts: 'must let the screw turn: friction × lead must stay below π × mean diameter × cos 30°',
-      holds: ({ threadFriction, lead, meanDiameter }) => threadFriction * lead < Math.PI * meanDiameter * COS_30,
+      holds: ({ threadFriction, lead, meanDiameter }) => turnsAgainst(threadFriction, lead, meanDiameter),
     },
   },
   si: ({ diameter, meanDiameter, lead, threadFriction, headFriction }) => {
@@ -201,10 +191,7 @@ export const looseningTorque = /* @__PURE__ */ formula('fasteners.looseningTorqu
   assumes: ['60 degree thread', 'friction acts against loosening in thread and under the head'],
   source: [{ level: 'published', where: 'any machine-design text, "lowering torque" of power screws' }],
   requires: {
-    bearingDiameter: {
-      accepts: 'must be larger than the hole',
-      holds: ({ bearingDiameter, holeDiameter }) => bearingDiameter > holeDiameter,
-    },
+    bearingDiameter: WIDER_THAN_HOLE,
   },
   si: ({ preload, pitch, pitchDiameter, threadFriction, headFriction, bearingDiameter, holeDiameter, prevailingTorque }) => {
     const screw = asScrew(pitchDiameter, pitch, threadFriction, headFriction, bearingDiameter, holeDiameter)

@@ -197,7 +197,7 @@ export const checks: Check[] = [
       axleLength: '10 mm',
     },
     // Arm 5 − 3 = 2 mm; around 18.8496 mm.
-    gives: { play: '0.1 mm', pressure: '1.59155 MPa', bendingStress: '15.9155 MPa', shearStress: '2.65258 MPa', state: 'turnsFreely' },
+    gives: { play: '0.10000 mm', pressure: '1.59155 MPa', bendingStress: '15.9155 MPa', shearStress: '2.65258 MPa', state: 'turnsFreely' },
     source: hand('cantilever strip and ring areas'),
   }),
 ]

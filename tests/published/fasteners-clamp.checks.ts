@@ -125,7 +125,7 @@ export const checks: Check[] = [
       ],
     },
     // (200 + 2)/3.5 N.
-    gives: { startLoads: ['57.714 N', '100 N'], endLoads: ['57.714 N', '100.000 N'], lowest: '57.714 N', state: 'clamped' },
+    gives: { startLoads: ['57.714 N', '100.000 N'], endLoads: ['57.714 N', '100.000 N'], lowest: '57.714 N', state: 'clamped' },
     source: springs,
   }),
   ...heated.flatMap(({ c, n, spells, starts, ends }) => {

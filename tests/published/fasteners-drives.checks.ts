@@ -1,15 +1,7 @@
-import {
-  bearingCap,
-  bearingSeat,
-  bearingShoulder,
-  frictionDrive,
-  frictionFaceTorque,
-  parallelKey,
-  parallelKeySize,
-} from '../../src/fasteners/index.js'
+import { bearingCap, bearingSeat, bearingShoulder, frictionDrive, frictionFaceTorque, parallelKey } from '../../src/fasteners/index.js'
 import type { Source } from '../../src/formula/index.js'
 import rows from '../oracles/fasteners-seat.json' with { type: 'json' }
-import { type Check, published, publishedValue } from './harness.js'
+import { type Check, published } from './harness.js'
 
 const hand = (where: string): Source => ({ level: 'computed', where })
 const rings: Source = {
@@ -158,8 +150,8 @@ export const checks: Check[] = [
         shaftPressure: '13.3333 MPa',
         keyShear: '8.3333 MPa',
         hubWallTension: '3.2051 MPa',
-        torqueCapacity: '2.7 N m',
-        reserve: 1.35,
+        torqueCapacity: '2.70000 N m',
+        reserve: '1.35000 1',
         governedBy: 'hubCrushing',
       },
       source: hand('2T/d over each area, by hand'),
@@ -177,14 +169,6 @@ export const checks: Check[] = [
       source: { level: 'published', where: 'Roloff/Matek: 0.75 each, read in a summary' },
     },
   ),
-  publishedValue('fasteners.parallelKeySize', '12x8: depth in the shaft', () => parallelKeySize('12x8').shaftDepth, '5.0 mm', {
-    level: 'standard',
-    where: "DIN 6885-1 as a gear maker's catalogue prints it (38 to 44 mm: 12 × 8, 5, d + 3.3)",
-  }),
-  publishedValue('fasteners.parallelKeySize', '14x9: depth in the hub', () => parallelKeySize('14x9').hubDepth, '3.8 mm', {
-    level: 'standard',
-    where: "DIN 6885-1 as a gear maker's catalogue prints it (44 to 50 mm: 14 × 9, 5.5, d + 3.8)",
-  }),
   ...published(
     frictionFaceTorque,
     {
@@ -214,7 +198,13 @@ export const checks: Check[] = [
         path: 'shared',
         torque: '1 N m',
       },
-      gives: { slipTorque: '3 N m', pressures: ['4.2441 MPa', '4.2441 MPa'], reserve: 3, reserveWanted: 2.5, state: 'frictionDrives' },
+      gives: {
+        slipTorque: '3.00000 N m',
+        pressures: ['4.2441 MPa', '4.2441 MPa'],
+        reserve: '3.00000 1',
+        reserveWanted: '2.50000 1',
+        state: 'frictionDrives',
+      },
       source: hand('1000 N on π/4 (400 − 100) mm², 0.2 × 1000 N × 7.5 mm each side'),
     },
     {
@@ -228,7 +218,7 @@ export const checks: Check[] = [
         path: 'oneAfterAnother',
         torque: '1 N m',
       },
-      gives: { slipTorque: '1.5 N m', faceTorques: ['1.55556 N m', '1.5 N m'], state: 'keyNeeded' },
+      gives: { slipTorque: '1.50000 N m', faceTorques: ['1.55556 N m', '1.50000 N m'], state: 'keyNeeded' },
       source: hand('even pressure on metal, mean radius on the print'),
     },
   ),

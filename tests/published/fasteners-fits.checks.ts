@@ -96,12 +96,12 @@ export const checks: Check[] = [
     what: 'a cylinder of outside 3, bore 1 times, at the mean radius',
     given: { pressure: '8 MPa', diameter: '10 mm', bossDiameter: '30 mm', radius: '10 mm' },
     // base = 8/(9 - 1) = 1 MPa; ratio (15/10)^2 = 2.25.
-    gives: { hoopStress: '3.25 MPa', radialStress: '-1.25 MPa' },
+    gives: { hoopStress: '3.25000 MPa', radialStress: '-1.25000 MPa' },
     source: lame,
   }),
   ...published(effectiveBossDiameter, {
     given: { freeRadii: ['9 mm', '5.5 mm', '12 mm'] },
-    gives: '11 mm',
+    gives: '11.0000 mm',
     source: { level: 'commonPractice', where: 'inscribed cylinder: twice the least distance' },
   }),
   ...published(pressFitGrip, {
@@ -114,7 +114,7 @@ export const checks: Check[] = [
   ...published(pressFitHold, {
     what: '3-4-5: axial 3 kN and tangential 4 kN',
     given: { pressure: '10 MPa', diameter: '20 mm', length: '40 mm', friction: 0.4, axialForce: '3 kN', torque: '40 N m' },
-    gives: { demand: '5 kN', capacity: '10.053 kN', reserve: 2.0106, retention: 'frictionHolds' },
+    gives: { demand: '5.0000 kN', capacity: '10.053 kN', reserve: 2.0106, retention: 'frictionHolds' },
     source: { level: 'computed', where: 'resultant of axial and tangential force against friction' },
   }),
   ...published(spinningInsertion, {

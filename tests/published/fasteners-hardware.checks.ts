@@ -4,8 +4,11 @@ import {
   hexNut,
   largeWasher,
   lockNut,
+  parallelKeySize,
+  parallelPin,
   prevailingTorque,
   propertyClass,
+  smallBallBearing,
   socketHead,
   stainlessBreakingTorque,
   washer,
@@ -13,6 +16,8 @@ import {
 import type { Source } from '../../src/formula/index.js'
 import type { Quantity } from '../../src/units/index.js'
 import { type Check, publishedValue } from './harness.js'
+
+const MAKER: Source = { level: 'published', where: "a bearing maker's catalogue rows, 10 and 12 mm bore" }
 
 /** Every row of a table against the standard's numbers, by designation, in the order of `fields`. */
 const tableChecks = (
@@ -164,5 +169,58 @@ export const checks: Check[] = [
     M8: '32',
     M10: '65',
     M12: '110',
+  }),
+  ...tableChecks(
+    'fasteners.parallelKeySize',
+    parallelKeySize,
+    { level: 'standard', where: "DIN 6885-1 (ISO 773) as a gear maker's catalogue prints it" },
+    'mm',
+    {
+      fields: 'shaftAbove shaftUpTo width height shaftDepth hubDepth',
+      '2x2': '6 8 2 2 1.2 1.0',
+      '3x3': '8 10 3 3 1.8 1.4',
+      '4x4': '10 12 4 4 2.5 1.8',
+      '5x5': '12 17 5 5 3.0 2.3',
+      '6x6': '17 22 6 6 3.5 2.8',
+      '8x7': '22 30 8 7 4.0 3.3',
+      '10x8': '30 38 10 8 5.0 3.3',
+      '12x8': '38 44 12 8 5.0 3.3',
+      '14x9': '44 50 14 9 5.5 3.8',
+    },
+  ),
+  ...tableChecks('fasteners.parallelPin', parallelPin, { level: 'memory', where: 'ISO 8734:1997 table 1' }, 'mm', {
+    fields: 'diameter endLength shortest longest',
+    '1': '1 0.2 3 10',
+    '1.5': '1.5 0.3 4 16',
+    '2': '2 0.35 5 20',
+    '2.5': '2.5 0.4 6 24',
+    '3': '3 0.5 8 30',
+    '4': '4 0.63 10 40',
+    '5': '5 0.8 12 50',
+    '6': '6 1.2 14 60',
+    '8': '8 1.6 18 80',
+    '10': '10 2 22 100',
+    '12': '12 2.5 26 100',
+  }),
+  ...tableChecks('fasteners.smallBallBearing', smallBallBearing, MAKER, 'mm', {
+    fields: 'bore outside width',
+    '10x19x5': '10 19 5',
+    '10x22x6': '10 22 6',
+    '10x26x8': '10 26 8',
+    '12x21x5': '12 21 5',
+  }),
+  ...tableChecks('fasteners.smallBallBearing', smallBallBearing, MAKER, 'kN', {
+    fields: 'dynamicRating staticRating',
+    '10x19x5': '1.83 0.925',
+    '10x22x6': '2.70 1.27',
+    '10x26x8': '4.55 1.96',
+    '12x21x5': '1.92 1.04',
+  }),
+  ...tableChecks('fasteners.smallBallBearing', smallBallBearing, MAKER, '1', {
+    fields: 'axialFactor',
+    '10x19x5': '14.8',
+    '10x22x6': '14.0',
+    '10x26x8': '12.4',
+    '12x21x5': '15.3',
   }),
 ]

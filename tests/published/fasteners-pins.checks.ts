@@ -5,13 +5,12 @@ import {
   goodmanReserve,
   lugNetSection,
   lugTearOut,
-  parallelPin,
   pinBearing,
   pinEnduranceLimit,
   pinShear,
 } from '../../src/fasteners/index.js'
 import type { Source } from '../../src/formula/index.js'
-import { type Check, published, publishedValue } from './harness.js'
+import { type Check, published } from './harness.js'
 
 const bvp: Source = {
   level: 'referenceLibrary',
@@ -143,8 +142,4 @@ export const checks: Check[] = [
       source: { level: 'computed', where: '1/(83.5/361.5 + 83.5/1000)' },
     },
   ),
-  publishedValue('fasteners.parallelPin', 'diameter of the 4 mm pin', () => parallelPin('4').diameter, '4 mm', {
-    level: 'memory',
-    where: 'ISO 8734:1997 table 1',
-  }),
 ]
