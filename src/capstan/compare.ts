@@ -1,71 +1,12 @@
 import { type Given, property, readInputs, type Source } from '../formula/index.js'
 import { InputError, Quantity } from '../units/index.js'
 import { backlashAngle, beltTeethInMesh, beltToothShear, gearBacklash, lewisFormFactor, lewisRootStress } from './belt-and-gear.js'
+import { JOB, type ReductionJob } from './compare-job.js'
 import { type Drive, drive } from './drive.js'
 import type { AtFriction } from './drive-results.js'
-import { type FrictionRange, frictionRange, RANGE } from './drive-specification.js'
+import { frictionRange } from './drive-specification.js'
+import { pulleyGeometry } from './geometry.js'
 import { shaftForce } from './loads.js'
-
-const JOB = {
-  /** Torque at the joint, the same for all three. */
-  torque: { kind: 'torque', above: 0 },
-  /** Radius of the wheel on the joint: centre line of the drum, pitch circle of belt pulley and gear. */
-  wheelRadius: { kind: 'length', above: 0 },
-  /** Reduction wanted; belt and gear take the nearest whole teeth. */
-  ratio: { kind: 'ratio', min: 1 },
-  /** Distance of the axes for cord and belt; the gears' own follows from their teeth. */
-  centreDistance: { kind: 'length', above: 0 },
-  /** Axial room: width of the belt, face width of the gears. */
-  width: { kind: 'length', above: 0 },
-  cord: {
-    fields: {
-      /** Axial rigidity of the bedded-in cord. */
-      axialRigidity: { kind: 'axialRigidity', above: 0 },
-      /** Tension of both spans at rest. */
-      pretension: { kind: 'force', above: 0 },
-      /** Friction, cord on pinion and drum: low and high end. */
-      friction: RANGE,
-      /** Full turns of cord on the pinion besides the part turn between the spans. */
-      pinionTurns: { kind: 'count', min: 0 },
-      /** Wrap on the drum from tangent point to anchor, each side. */
-      drumWrap: { kind: 'angle', above: 0 },
-      /** Whether friction alone holds the cord on the pinion or a clamp in the middle of its wraps. */
-      hold: { oneOf: ['frictionOnly', 'clampedMidPinion'], default: 'frictionOnly' },
-      /** Highest tension the cord may carry, ends and bends counted. */
-      allowableTension: { kind: 'force', above: 0 },
-    },
-  },
-  belt: {
-    fields: {
-      /** Pitch of the teeth. */
-      pitch: { kind: 'length', above: 0 },
-      /** Width of a tooth at its root, along the belt. */
-      rootWidth: { kind: 'length', above: 0 },
-      /** Shear stress the teeth may carry. */
-      allowableShear: { kind: 'stress', above: 0 },
-      /** Axial rigidity of the belt at this width. */
-      axialRigidity: { kind: 'axialRigidity', above: 0 },
-      /** Tension of both spans at rest; half the tangential force keeps the slack span from going loose. */
-      pretension: { kind: 'force', above: 0 },
-      /** Clearance between a tooth and its groove, along the pitch line; a labelled prior where not given. */
-      backlash: { kind: 'length', min: 0, optional: true },
-    },
-  },
-  gear: {
-    fields: {
-      /** Module. */
-      module: { kind: 'length', above: 0 },
-      /** Bending stress the tooth root may carry. */
-      allowableStress: { kind: 'stress', above: 0 },
-      /** Backlash along the pitch circle; the standard's least where not given. */
-      backlash: { kind: 'length', min: 0, optional: true },
-    },
-  },
-} as const
-
-type Read = Given<typeof JOB>
-/** The job that the three reductions are compared at. */
-export type ReductionJob = Omit<Read, 'cord'> & { readonly cord: Omit<Read['cord'], 'friction'> & { readonly friction: FrictionRange } }
 
 /** One term, side by side. A cell is left out where the term does not exist for that reduction or is not worked out: the note says which. */
 export interface ComparedTerm<K extends 'ratio' | 'force' | 'angle' | 'count'> {
@@ -124,7 +65,7 @@ const LEWIS_LEAST = 12
  */
 export function compareReductions(job: ReductionJob): ComparedReductions {
   const where = 'capstan.compareReductions'
-  const x = readInputs(where, JOB, { ...job, cord: { ...job?.cord, friction: frictionRange(job?.cord?.friction) } } as Read)
+  const x = readInputs(where, JOB, { ...job, cord: { ...job?.cord, friction: frictionRange(job?.cord?.friction) } } as Given<typeof JOB>)
   // A nested record may carry more than is asked; here a misspelt clearance would be lost.
   for (const name of ['cord', 'belt', 'gear'] as const)
     readInputs(
@@ -167,10 +108,10 @@ export function compareReductions(job: ReductionJob): ComparedReductions {
     return force(shaftForce.si({ ...geometry, arrangement: 'crossed', taut: tautTension.si, slack: slackTension.si }).force)
   })
 
-  const beltRadius = (teeth.belt[1] * x.belt.pitch) / (2 * Math.PI)
+  const [beltSmall, beltRadius] = teeth.belt.map((count) => (count * x.belt.pitch) / (2 * Math.PI)) as [number, number]
   const beltPull = x.torque / beltRadius
   const mesh = beltTeethInMesh.si({ smallTeeth: teeth.belt[0], largeTeeth: teeth.belt[1], ...x.belt, centreDistance: x.centreDistance })
-  if (mesh.teethInMesh < 1 || x.centreDistance <= beltRadius + (teeth.belt[0] * x.belt.pitch) / (2 * Math.PI))
+  if (mesh.teethInMesh < 1 || x.centreDistance <= beltRadius + beltSmall)
     throw new InputError(where, [
       {
         path: 'centreDistance',
@@ -178,7 +119,8 @@ export function compareReductions(job: ReductionJob): ComparedReductions {
         accepts: 'must keep the belt pulleys apart, with a tooth in mesh',
       },
     ])
-  const beltSpan = Math.sqrt(x.centreDistance ** 2 - (x.wheelRadius - smallRadius) ** 2)
+  const beltGeometry = { arrangement: 'open', pinionRadius: beltSmall, drumRadius: beltRadius, centreDistance: x.centreDistance } as const
+  const { span: beltSpan } = pulleyGeometry.si({ ...beltGeometry, extraTurns: 0 })
   const beltLoose = x.belt.pretension < beltPull / 2
   const [beltTaut, beltSlack] = beltLoose ? [beltPull, 0] : [x.belt.pretension + beltPull / 2, x.belt.pretension - beltPull / 2]
   const shear = beltToothShear.si({ tangentialForce: beltPull, teethInMesh: mesh.teethInMesh, width: x.width, rootWidth: x.belt.rootWidth })
@@ -215,7 +157,7 @@ export function compareReductions(job: ReductionJob): ComparedReductions {
     },
     shaftForce: {
       cord: cordShaft,
-      belt: force(shaftForce.si({ ...geometry, arrangement: 'open', taut: beltTaut, slack: beltSlack }).force),
+      belt: force(shaftForce.si({ ...beltGeometry, taut: beltTaut, slack: beltSlack }).force),
       gear: force(gearPull / Math.cos((20 * Math.PI) / 180)),
       note: 'cord and belt load their shafts at rest too, with the pretension; gears only under torque',
     },

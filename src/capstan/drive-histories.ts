@@ -3,7 +3,7 @@ import type { DriveState } from './branch.js'
 import type { Read } from './drive-specification.js'
 import type { PathPoint } from './load-path.js'
 import type { TravelEnd } from './travel-loop.js'
-import type { TravelPath } from './travel-path.js'
+import { staysThrough, type TravelPath } from './travel-path.js'
 
 /** A load history at one pose. */
 export interface LoadHistory {
@@ -36,8 +36,8 @@ export interface TravelResult {
   /** Whether all was followed, or what ended it: the last point then holds the angle and torque of that end, short of its step. */
   readonly end: TravelEnd
   /**
-   * `elementStays`: some cord element never leaves the pinion, the registry does not drift. `everyElementPasses`: the pinion travel
-   * exceeds the wrap. `between`: the wrap would hold the travel but not the slip arcs beside it.
+   * Judged on the last cycle. `elementStays`: some cord element rests on the pinion throughout, so that the registry settles.
+   * `everyElementPasses`: the pinion travel exceeds the wrap. `between`: the wrap would hold the travel but not the slip arcs beside it.
    */
   readonly regime: 'elementStays' | 'between' | 'everyElementPasses'
   /** Highest tension in the last cycle. */
@@ -129,7 +129,7 @@ export function travelOf(
       slackTension: q(p.slackTension, 'force'),
     })),
     end: path.end,
-    regime: path.elementStays ? 'elementStays' : pinionTravel > d.pinionWrap ? 'everyElementPasses' : 'between',
+    regime: staysThrough(d, last) ? 'elementStays' : pinionTravel > d.pinionWrap ? 'everyElementPasses' : 'between',
     peakTension: q(peak, 'force'),
     leastTension: q(Math.min(...last.map((p) => p.leastTension)), 'force'),
     pretensionAtEnd: q(end === undefined ? d.pretension : 0.5 * (end.tautTension + end.slackTension), 'force'),

@@ -19,8 +19,8 @@ export {
   type ComparedReductions,
   type ComparedTerm,
   compareReductions,
-  type ReductionJob,
 } from './compare.js'
+export type { ReductionJob } from './compare-job.js'
 export * from './cord.js'
 export * from './cord-ends.js'
 export * from './cord-life.js'

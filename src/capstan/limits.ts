@@ -144,7 +144,7 @@ export const cycleTension = /* @__PURE__ */ formula('capstan.cycleTension', {
   },
   assumes: [
     'short pinion wrap: every cord element leaves the pinion',
-    'spans only: slip arcs ignored, no gross slip',
+    'spans only: slip arcs ignored (their unequal stretch adds up to a fifth of half the pull to both spans), no gross slip',
     'enough cycles to settle',
     'no experiment stands behind this',
   ],

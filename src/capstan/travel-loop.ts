@@ -17,6 +17,9 @@ export interface TravelPoint {
   readonly peakTension: number
   /** Lowest tension of a span on the way since the point before. */
   readonly leastTension: number
+  /** Pinion angles between which cord has rested on the pinion since the point before; the low one above the high where none has. */
+  readonly restLow: number
+  readonly restHigh: number
 }
 
 /** How a travel ended. */
@@ -42,7 +45,7 @@ export class Loop {
   private peak: number
   private least: number
   leastDrumWrap: number
-  /** Pinion angles between which every point has rested since the start. */
+  /** Pinion angles between which every point has rested since the last point asked for. */
   private restLow: number
   private restHigh: number
 
@@ -66,10 +69,6 @@ export class Loop {
     this.restHigh = this.half
   }
 
-  stays(): boolean {
-    return this.pinionB !== undefined || this.restLow < this.restHigh
-  }
-
   point(): TravelPoint {
     const point = {
       jointAngle: this.q,
@@ -79,7 +78,11 @@ export class Loop {
       slackTension: this.Tb,
       peakTension: this.peak,
       leastTension: this.least,
+      restLow: this.restLow,
+      restHigh: this.restHigh,
     }
+    this.restLow = Number.NEGATIVE_INFINITY
+    this.restHigh = Number.POSITIVE_INFINITY
     this.peak = Math.max(this.Ta, this.Tb)
     this.least = Math.min(this.Ta, this.Tb)
     return point

@@ -44,5 +44,12 @@ export function travelPath(
     points.push(loop.point())
     if (end !== 'followed') break
   }
-  return { points, end, elementStays: loop.stays(), leastDrumWrap: loop.leastDrumWrap }
+  return { points, end, elementStays: staysThrough(d, points), leastDrumWrap: loop.leastDrumWrap }
+}
+
+/** Whether some cord element rested on the pinion all the way through the points given. */
+export function staysThrough(d: DriveState, points: readonly TravelPoint[]): boolean {
+  const low = points.reduce((most, p) => Math.max(most, p.restLow), Number.NEGATIVE_INFINITY)
+  const high = points.reduce((least, p) => Math.min(least, p.restHigh), Number.POSITIVE_INFINITY)
+  return d.hold === 'clampedMidPinion' || low < high
 }

@@ -34,8 +34,9 @@ test('the terms by hand, at equal torque and size', () => {
   // Mean shear 62.2 N/(4 × 10 × 1.5 mm²); root stress 62.5/(10 × 1 × 0.296).
   expect(terms.reserve.belt?.si).toBeCloseTo(2e6 / (62.2101 / (4 * 0.01 * 0.0015)), 4)
   expect(terms.reserve.gear?.si).toBeCloseTo(40 / 21.1149, 4)
-  // Two spans of 44.72 mm on 60 kN, at 48.22 mm.
-  expect(terms.windup.belt?.si).toBeCloseTo((62.2101 * 0.0447214) / (2 * 60000 * 0.0482239), 7)
+  // Two spans of √(60² − (48.2239 − 8.1169)²) = 44.6253 mm on 60 kN, at 48.22 mm; shafts drawn together by both pulls, 50 N each at rest.
+  expect(terms.windup.belt?.si).toBeCloseTo((62.2101 * 0.0446253) / (2 * 60000 * 0.0482239), 8)
+  expect(terms.shaftForce.belt?.si).toBeCloseTo(Math.hypot((100 * 44.6253) / 60, (62.2101 * 40.107) / 60), 3)
   // (2/3)(0.06 + 0.028 + 0.03) mm over cos 20° and 48 mm.
   expect(terms.lostMotion.gear?.si).toBeCloseTo(0.0786667 / 0.9396926 / 48, 7)
   expect(terms.lostMotion.belt?.si).toBeCloseTo((2 * 0.09) / 48.2239, 6)

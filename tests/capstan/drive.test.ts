@@ -162,6 +162,32 @@ describe('a drive', () => {
   })
 })
 
+test('the regime is that of the last cycle: first cycles may sweep what then stays', () => {
+  const settles = drive({
+    pinionRadius: '8 mm',
+    drumRadius: '48 mm',
+    centreDistance: '60 mm',
+    pinionTurns: 1,
+    pinionWrap: '10 rad',
+    span: '20 mm',
+    drumWrap: '4 rad',
+    axialRigidity: '20 kN',
+    pretension: '60 N',
+    friction: 0.3,
+  })
+  const torque = [0.7 * (settles.limits().atLowFriction.slipEstimate?.si ?? 0), 'N m'] as const
+  const steps = [
+    { jointAngle: '0 rad', torque },
+    { jointAngle: '1 rad', torque },
+    { jointAngle: '1 rad', torque: '0 N m' },
+    { jointAngle: '0 rad', torque: '0 N m' },
+  ] as const
+  expect(settles.travel({ steps, cycles: 1 }).atLowFriction.regime).toBe('between')
+  const { regime, driftPerCycle } = settles.travel({ steps, cycles: 20 }).atLowFriction
+  expect(regime).toBe('elementStays')
+  expect(Math.abs(driftPerCycle.si)).toBeLessThan(1e-8)
+})
+
 test('drift is that of the pinion against the joint, whichever of them drives', () => {
   const passing = drive({ ...given, pinionTurns: 0, friction: 0.45, groovePitch: '2 mm' })
   const byJoint = passing.travel({ steps: cycle, cycles: 20 }).atLowFriction

@@ -23,13 +23,34 @@ const R1 = {
 } as const
 
 const friction = [
-  ...published(c.slackTension, {
-    what: 'bollard, three turns',
-    given: { load: '53033 N', friction: 0.311305, wrapAngle: '3 turn' },
-    gives: '150 N',
-    within: '0.01 %',
-    source: beerJohnston,
-  }),
+  ...published(
+    c.slackTension,
+    {
+      what: 'bollard, three turns',
+      given: { load: '53033 N', friction: 0.311305, wrapAngle: '3 turn' },
+      gives: '150 N',
+      within: '0.01 %',
+      source: beerJohnston,
+    },
+    {
+      what: 'first of two fixed drums, 135° each',
+      given: { load: '500 N', friction: 0.25, wrapAngle: '135 deg' },
+      gives: '277.43 N',
+      source: memory('Hibbeler, Statics, ch. 8 (rope over two fixed drums)'),
+    },
+    {
+      what: 'second of two fixed drums',
+      given: { load: '277.43 N', friction: 0.25, wrapAngle: '135 deg' },
+      gives: '153.93 N',
+      source: memory('Hibbeler, Statics, ch. 8 (rope over two fixed drums)'),
+    },
+    {
+      what: 'mass let down over a fixed drum, quarter turn',
+      given: { load: '981 N', friction: 0.3, wrapAngle: '90 deg' },
+      gives: '612.4 N',
+      source: memory('Meriam & Kraige, Statics, sample problem 6/9 (100 kg, g = 9.81)'),
+    },
+  ),
   ...published(
     c.tautTension,
     {
@@ -53,23 +74,38 @@ const friction = [
       source: memory('Meriam & Kraige, Statics, sample problem 6/9 (100 kg, g = 9.81)'),
     },
   ),
-  ...published(c.holdingRatio, {
-    what: 'two turns at 0.3',
-    given: { friction: 0.3, wrapAngle: '2 turn' },
-    gives: '43.376 1',
-    source: computed('e^(0.3·4π) by hand'),
-  }),
+  ...published(
+    c.holdingRatio,
+    {
+      what: 'two turns at 0.3',
+      given: { friction: 0.3, wrapAngle: '2 turn' },
+      gives: '43.376 1',
+      source: computed('e^(0.3·4π) by hand'),
+    },
+    { what: 'one turn at 0.05', given: { friction: 0.05, wrapAngle: '1 turn' }, gives: '1.3691 1', source: computed('e^(0.1π)') },
+    { what: 'five turns at 0.2', given: { friction: 0.2, wrapAngle: '5 turn' }, gives: '535.49 1', source: computed('e^(2π)') },
+  ),
   ...published(c.frictionFromTensions, {
     what: 'hawser, 80 lbf holds 5000 lbf with two turns',
     given: { tautTension: '5000 lbf', slackTension: '80 lbf', wrapAngle: '2 turn' },
     gives: '0.329 1',
     source: read('Beer & Johnston, Statics 10th ed., problem 8.104, as solved on two tutoring pages (the book itself was not opened)'),
   }),
-  ...published(c.mobilisedArc, {
-    given: { tautTension: '90 N', slackTension: '60 N', friction: 0.15 },
-    gives: '2.703100721 rad',
-    source: computed('ln 1.5 / 0.15'),
-  }),
+  ...published(
+    c.mobilisedArc,
+    {
+      what: '90 over 60 N',
+      given: { tautTension: '90 N', slackTension: '60 N', friction: 0.15 },
+      gives: '2.703100721 rad',
+      source: computed('ln 1.5 / 0.15'),
+    },
+    {
+      what: '500 N hold 100 kg: 38.7° beyond a quarter turn',
+      given: { tautTension: '981 N', slackTension: '500 N', friction: 0.3 },
+      gives: '128.7 deg',
+      source: memory('Meriam & Kraige, Statics, sample problem 6/9 (g = 9.81)'),
+    },
+  ),
   ...published(
     c.wrapsNeeded,
     {
@@ -149,6 +185,18 @@ const friction = [
       what: 'exponent 0.9, light',
       given: { slackTension: '1 N', frictionFactor: 0.25, exponent: 0.9, centreLineRadius: '8 mm', wrapAngle: '2 turn' },
       gives: { tautTension: '5.88148 N', equivalentFriction: '0.14100 1' },
+      source: scipy('integration of dT/dθ = a R^(1−n) T^n'),
+    },
+    {
+      what: 'exponent 0.9, mean exponent',
+      given: { slackTension: '5 N', frictionFactor: 0.25, exponent: 0.9, centreLineRadius: '8 mm', wrapAngle: '2 turn' },
+      gives: { tautTension: '23.03242 N', equivalentFriction: '0.121552 1' },
+      source: scipy('integration of dT/dθ = a R^(1−n) T^n; 1.52747/4π'),
+    },
+    {
+      what: 'exponent 0.67',
+      given: { slackTension: '5 N', frictionFactor: 0.25, exponent: 0.67, centreLineRadius: '8 mm', wrapAngle: '2 turn' },
+      gives: { tautTension: '7.12318 N' },
       source: scipy('integration of dT/dθ = a R^(1−n) T^n'),
     },
   ),
@@ -726,22 +774,42 @@ const cords = [
 ]
 
 const compared = [
-  ...published(c.lewisRootStress, {
-    given: { tangentialForce: '100 N', module: '1 mm', faceWidth: '10 mm', formFactor: 0.296 },
-    gives: { rootStress: '33.78 MPa' },
-    source: computed('100/(10 × 0.296)'),
-  }),
+  ...published(
+    c.lewisRootStress,
+    {
+      what: 'module 1, 16 teeth',
+      given: { tangentialForce: '100 N', module: '1 mm', faceWidth: '10 mm', formFactor: 0.296 },
+      gives: { rootStress: '33.78 MPa' },
+      source: computed('100/(10 × 0.296)'),
+    },
+    {
+      what: '16 teeth of 8 per inch at 1200 rpm (the book rounds the factor for feet per minute)',
+      given: { tangentialForce: '364.3 lbf', module: '3.175 mm', faceWidth: '1.5 in', formFactor: 0.296, pitchSpeed: '628.3 ft/min' },
+      gives: { rootStress: '10000 psi', dynamicFactor: '1.523 1' },
+      within: '0.05 %',
+      source: memory("Shigley's Mechanical Engineering Design, example 14-1"),
+    },
+  ),
   ...published(
     c.lewisFormFactor,
     { what: '16 teeth', given: { teeth: 16 }, gives: '0.296 1', source: memory("Shigley's Mechanical Engineering Design, table 14-2") },
     { what: '100 teeth', given: { teeth: 100 }, gives: '0.447 1', source: memory("Shigley's Mechanical Engineering Design, table 14-2") },
   ),
-  ...published(c.beltTeethInMesh, {
-    what: '20/60 XL at 120 mm',
-    given: { smallTeeth: 20, largeTeeth: 60, pitch: '5.08 mm', centreDistance: '120 mm' },
-    gives: { exact: '8.2843 1', teethInMesh: '8 1', toothFactor: '1.0 1' },
-    source: computed('ISO 5295 form by hand'),
-  }),
+  ...published(
+    c.beltTeethInMesh,
+    {
+      what: '20/60 XL at 120 mm',
+      given: { smallTeeth: 20, largeTeeth: 60, pitch: '5.08 mm', centreDistance: '120 mm' },
+      gives: { exact: '8.2843 1', teethInMesh: '8 1', toothFactor: '1.0 1' },
+      source: computed('ISO 5295 form by hand'),
+    },
+    {
+      what: '12/72 of 3 mm at 60 mm: few',
+      given: { smallTeeth: 12, largeTeeth: 72, pitch: '3 mm', centreDistance: '60 mm' },
+      gives: { exact: '4.18 1', teethInMesh: '4 1', toothFactor: '0.6 1' },
+      source: computed('ISO 5295 form by hand'),
+    },
+  ),
   ...published(c.beltRating, {
     what: 'XL, 20 teeth at 1000 rpm',
     given: {
