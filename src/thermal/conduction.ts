@@ -32,7 +32,9 @@ export const shellResistance = /* @__PURE__ */ formula('thermal.shellResistance'
   /** Resistance. */
   output: 'thermalResistance',
   assumes: ['radial flow only'],
-  valid: { 'outer radius larger than inner': ({ innerRadius, outerRadius }) => outerRadius > innerRadius },
+  requires: {
+    innerRadius: { accepts: 'must be below the outer radius', holds: ({ innerRadius, outerRadius }) => innerRadius < outerRadius },
+  },
   source: [{ level: 'published', where: 'any heat transfer text, cylindrical wall (Çengel, problem 3-94)' }],
   si: ({ innerRadius, outerRadius, length, conductivity }) => Math.log(outerRadius / innerRadius) / (2 * Math.PI * conductivity * length),
 })
@@ -61,7 +63,9 @@ export const ringArea = /* @__PURE__ */ formula('thermal.ringArea', {
   },
   /** Area. */
   output: 'area',
-  valid: { 'outer radius larger than inner': ({ innerRadius, outerRadius }) => outerRadius > innerRadius },
+  requires: {
+    innerRadius: { accepts: 'must be below the outer radius', holds: ({ innerRadius, outerRadius }) => innerRadius < outerRadius },
+  },
   source: [{ level: 'computed', where: 'geometry' }],
   si: ({ innerRadius, outerRadius }) => Math.PI * (outerRadius * outerRadius - innerRadius * innerRadius),
 })

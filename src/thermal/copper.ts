@@ -123,8 +123,13 @@ export const rmsTorque = /* @__PURE__ */ formula('thermal.rmsTorque', {
     period: 'time',
   },
   assumes: ['winding temperature constant over the cycle'],
+  requires: {
+    durations: {
+      accepts: 'must be one for each torque, and not all zero',
+      holds: ({ torques, durations }) => torques.length === durations.length && durations.some((t) => t > 0),
+    },
+  },
   valid: {
-    'as many durations as torques': ({ torques, durations }) => torques.length === durations.length,
     'cycle at most a tenth of the winding time constant': ({ durations, windingTimeConstant }) =>
       windingTimeConstant === undefined || durations.reduce((sum, t) => sum + t, 0) <= 0.1 * windingTimeConstant,
   },

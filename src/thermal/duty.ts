@@ -141,7 +141,7 @@ export function shortTimeDuty(duty: {
   readonly rest: Network
   /** How long the load lasts: 10, 30, 60 or 90 minutes in the standard's examples. */
   readonly loadTime: In<'time'>
-  /** How long the rest is followed. Default until every node cools. */
+  /** How long the rest is followed. Default until every node cools or lies still. */
   readonly restTime?: In<'time'>
   /** Temperatures at the start. Default the warmest fixed temperature. */
   readonly initial?: Start

@@ -97,8 +97,10 @@ export const annularFin = /* @__PURE__ */ formula('thermal.annularFin', {
     conductance: 'thermalConductance',
   },
   assumes: ['one-dimensional along the radius', 'rim adiabatic'],
+  requires: {
+    innerRadius: { accepts: 'must be below the outer radius', holds: ({ innerRadius, outerRadius }) => innerRadius < outerRadius },
+  },
   valid: {
-    'rim outside the root': ({ innerRadius, outerRadius }) => outerRadius > innerRadius,
     'Biot number across half the thickness below 0.1': (x) => (x.coefficient * x.thickness) / 2 / x.conductivity < 0.1,
   },
   source: [{ level: 'published', where: 'Incropera, Fundamentals of Heat and Mass Transfer, eq. 3.91, annular fin' }],

@@ -120,7 +120,7 @@ export const adiabaticPulse = /* @__PURE__ */ formula('thermal.adiabaticPulse', 
   /** Time. */
   output: 'time',
   assumes: ['no heat leaves the copper', 'current held constant', 'copper'],
-  valid: { 'the end is hotter than the start': ({ from, to }) => to >= from },
+  requires: { to: { accepts: 'must be at least the temperature at the start', holds: ({ from, to }) => to >= from } },
   source: [{ level: 'computed', where: 'integral of the heat balance with resistance linear in temperature' }],
   si: ({ heatCapacity, lossAt20, from, to }) =>
     ((heatCapacity * COPPER_SPAN) / lossAt20) * Math.log((to - REFERENCE + COPPER_SPAN) / (from - REFERENCE + COPPER_SPAN)),

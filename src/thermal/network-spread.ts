@@ -101,20 +101,36 @@ export function courseShifts(n: NetworkNumbers, solution: OdeSolution, start: re
   const first = zero()
   const second = zero()
   const middle = zero()
-  const rows = [start]
-  for (let s = 1; s < solution.t.length; s++) {
-    const from = solution.t[s - 1]!
-    const h = solution.t[s]! - from
-    const before = rows.at(-1)!
+  const step = (from: number, to: number, before: readonly Float64Array[]) => {
+    const h = to - from
     stage(from + GAMMA * h, h, before, first)
     before.forEach((row, k) => {
       for (let i = 0; i < size; i++) middle[k]![i] = row[i]! + (1 - GAMMA) * h * first[k]![i]!
     })
-    stage(solution.t[s]!, h, middle, second)
-    rows.push(before.map((row, k) => row.map((x, i) => x + h * ((1 - GAMMA) * first[k]![i]! + GAMMA * second[k]![i]!))))
+    stage(to, h, middle, second)
+    return before.map((row, k) => row.map((x, i) => x + h * ((1 - GAMMA) * first[k]![i]! + GAMMA * second[k]![i]!)))
   }
-  return { times: solution.t, rows }
+  stage(solution.t[0]!, 0, start, first)
+  const quickest = 1 / Math.max(...n.names.map((_, i) => Math.abs(rate[i * size + i]!)))
+  const times = [solution.t[0]!]
+  const rows = [start]
+  for (let s = 1; s < solution.t.length; s++) {
+    const from = solution.t[s - 1]!
+    const end = solution.t[s]!
+    // A course that lies still has long steps, in which the shifts may still grow: they are followed in steps that lengthen as the time does.
+    const longest = REACH * (from - times[0]! + quickest)
+    const parts = Math.max(1, Math.ceil(Math.log1p((REACH * (end - from)) / longest) / Math.log1p(REACH)))
+    for (let part = 1; part <= parts; part++) {
+      const to = part === parts ? end : from + (longest / REACH) * ((1 + REACH) ** part - 1)
+      rows.push(step(times.at(-1)!, to, rows.at(-1)!))
+      times.push(to)
+    }
+  }
+  return { times: Float64Array.from(times), rows }
 }
+
+/** A step of the shifts is at most this part of the time so far. */
+const REACH = 0.3
 
 /** No shift yet of any cause. */
 export const unshifted = (n: NetworkNumbers): Float64Array[] => n.spreads.map(() => new Float64Array(n.names.length))

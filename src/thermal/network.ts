@@ -1,6 +1,6 @@
 import type { Property } from '../formula/index.js'
 import { type In, InputError, type Issue, type Note, Quantity } from '../units/index.js'
-import { flowOf, type NetworkNumbers, notesAt, type Spread } from './network-numbers.js'
+import { flowOf, lossAt, type NetworkNumbers, notesAt, type Spread } from './network-numbers.js'
 import { type Loss, type NetworkLink, type NetworkNode, readLosses, readNetwork, unknownNode } from './network-read.js'
 import { bandsAt } from './network-spread.js'
 import { type SteadyNumbers, steadyNumbers } from './network-steady.js'
@@ -143,8 +143,21 @@ function respread(n: NetworkNumbers, links: readonly string[], given: NonNullabl
   return [...kept, ...left].filter((spread) => speaks(spread.links) || speaks(spread.losses) || speaks(spread.capacities))
 }
 
+/** The law that gives no number where a balance was sought. */
+function brokenLaw(n: NetworkNumbers, T: Float64Array): Issue[] {
+  const order = [...n.names, ...n.fixedNames]
+  const told = (indices: readonly number[]) => indices.map((i) => `${order[i]} ${T[i]!.toFixed(1)} K`).join(', ')
+  return [
+    ...n.losses
+      .filter((loss) => Number.isNaN(lossAt(loss, T)))
+      .map((loss) => ({ path: `nodes.${n.names[loss.node]}.loss`, at: told(loss.on) })),
+    ...n.links.filter((link) => Number.isNaN(flowOf(link, T))).map((link) => ({ path: `link ${link.name}`, at: told([link.a, link.b]) })),
+  ].map(({ path, at }) => ({ path, given: `NaN at ${at}`, accepts: 'must be a number at any temperature below the ceiling' }))
+}
+
 function steadyOf(n: NetworkNumbers): SteadyTemperatures {
   const { state, T, residual } = steadyNumbers(n)
+  if (Number.isNaN(residual)) throw new InputError('thermal.network', brokenLaw(n, T))
   if (state === 'runaway') return { state, temperatures: {}, flows: [], residual: new Quantity(residual, 'power'), notes: n.notes }
   const bands = bandsAt(n, T)
   const notes = notesAt(n, T)

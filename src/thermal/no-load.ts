@@ -19,7 +19,12 @@ export const noLoadLoss = /* @__PURE__ */ formula('thermal.noLoadLoss', {
     dragTorque: 'torque',
   },
   assumes: ['six-step drive: the DC current flows through two phases', 'controller loss not in the measurement'],
-  valid: { 'copper loss is only part of the input': (_, { loss }) => loss > 0 },
+  requires: {
+    current: {
+      accepts: 'must lose less in the copper than the test puts in',
+      holds: ({ voltage, current, terminalResistance }) => current * terminalResistance < voltage,
+    },
+  },
   source: [{ level: 'computed', where: 'input less copper loss of the no-load test' }],
   si: ({ voltage, current, terminalResistance, speed }) => {
     const loss = voltage * current - current * current * terminalResistance
@@ -46,8 +51,8 @@ export const noLoadSplit = /* @__PURE__ */ formula('thermal.noLoadSplit', {
     viscousDrag: 'torsionalDamping',
   },
   assumes: ['loss is a sum of a linear and a quadratic term in speed'],
+  requires: { speed2: { accepts: 'must differ from the first speed', holds: ({ speed1, speed2 }) => speed1 !== speed2 } },
   valid: {
-    'two different speeds': ({ speed1, speed2 }) => speed1 !== speed2,
     'both parts positive (else the points contradict the model)': (_, { constantDrag, viscousDrag }) =>
       constantDrag >= 0 && viscousDrag >= 0,
   },

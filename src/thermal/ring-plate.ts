@@ -78,13 +78,14 @@ export const ringOnPlate = /* @__PURE__ */ formula('thermal.ringOnPlate', {
   si: (x) => {
     const { innerRadius, outerRadius, plateRadius } = x
     const { zeros: lambda, ends: end } = roots()
+    const { sources } = shapeOf(x)
     const area = outerRadius * outerRadius - innerRadius * innerRadius
     const covered = x.underMotor === 'covered' && x.motorFaceCoefficient > 0
     const uniform = 1 / (Math.PI * plateRadius ** 2 * admittanceAt(x, 0))
     let sum = 0
     for (let n = covered ? COUPLED - 1 : 0; n < TERMS; n++) {
       const mu = lambda[n]! / plateRadius
-      const source = ringIntegral(x, mu)
+      const source = sources[n + 1]!
       sum += (source * source) / (end[n]! * admittanceAt(x, mu))
     }
     const spreading = (4 * sum) / (Math.PI * plateRadius * plateRadius * area * area)
@@ -122,34 +123,59 @@ function admittanceAt({ thickness, conductivity, motorFaceCoefficient, freeFaceC
 /** Modes that the missing film under the motor couples; for higher ones it is nothing against conduction. */
 const COUPLED = 48
 
+/** What depends on radii alone. */
+interface Shape {
+  readonly innerRadius: number
+  readonly outerRadius: number
+  readonly plateRadius: number
+  /** Ring integral of the uniform mode and of every other. */
+  readonly sources: Float64Array
+  /** Lommel's integral of r J0(mu_m r) J0(mu_n r) over the disc inside the ring's outer radius, of the coupled modes. */
+  readonly overlap: Float64Array
+}
+
+/** The shape asked about last: a curve over films and conductivities asks for one again and again, and its Bessel functions are most of the work. */
+let lastShape: Shape | undefined
+
+function shapeOf(x: Plate): Shape {
+  const { innerRadius, outerRadius: a, plateRadius: b } = x
+  if (lastShape?.innerRadius === innerRadius && lastShape.outerRadius === a && lastShape.plateRadius === b) return lastShape
+  const { zeros: lambda } = roots()
+  const mu = Float64Array.from({ length: TERMS + 1 }, (_, m) => (m === 0 ? 0 : lambda[m - 1]! / b))
+  const sources = mu.map((value) => ringIntegral(x, value))
+  const overlap = new Float64Array(COUPLED * COUPLED)
+  const j0 = mu.subarray(0, COUPLED).map((value) => besselJ0(value * a))
+  const j1 = mu.subarray(0, COUPLED).map((value) => besselJ1(value * a))
+  for (let m = 0; m < COUPLED; m++) {
+    for (let n = 0; n <= m; n++) {
+      const integral =
+        m === n
+          ? ((a * a) / 2) * (j0[m]! * j0[m]! + j1[m]! * j1[m]!)
+          : (a * (mu[m]! * j1[m]! * j0[n]! - mu[n]! * j0[m]! * j1[n]!)) / (mu[m]! * mu[m]! - mu[n]! * mu[n]!)
+      overlap[m * COUPLED + n] = integral
+      overlap[n * COUPLED + m] = integral
+    }
+  }
+  lastShape = { innerRadius, outerRadius: a, plateRadius: b, sources, overlap }
+  return lastShape
+}
+
 /**
  * Mean ring temperature per watt from the uniform mode and the first modes, coupled by the film that is missing where the motor covers its face: what the one
  * coefficient per face would take away there is given back as a source.
  */
 function coupledMean(x: Plate): number {
   const { zeros: lambda, ends: end } = roots()
-  const { outerRadius: a, plateRadius: b, motorFaceCoefficient: film } = x
-  const mu = Float64Array.from({ length: COUPLED }, (_, m) => (m === 0 ? 0 : lambda[m - 1]! / b))
-  const j0 = mu.map((value) => besselJ0(value * a))
-  const j1 = mu.map((value) => besselJ1(value * a))
-  const matrix = new Float64Array(COUPLED * COUPLED)
-  const load = mu.map((value) => ringIntegral(x, value))
-  for (let m = 0; m < COUPLED; m++) {
-    for (let n = 0; n <= m; n++) {
-      // Lommel's integral of r J0(mu_m r) J0(mu_n r) from 0 to a
-      const overlap =
-        m === n
-          ? ((a * a) / 2) * (j0[m]! * j0[m]! + j1[m]! * j1[m]!)
-          : (a * (mu[m]! * j1[m]! * j0[n]! - mu[n]! * j0[m]! * j1[n]!)) / (mu[m]! * mu[m]! - mu[n]! * mu[n]!)
-      matrix[m * COUPLED + n] = -film * overlap
-      matrix[n * COUPLED + m] = -film * overlap
-    }
-    matrix[m * COUPLED + m]! += admittanceAt(x, mu[m]!) * ((b * b) / 2) * (m === 0 ? 1 : end[m - 1]!)
-  }
+  const { plateRadius: b, motorFaceCoefficient: film } = x
+  const { sources, overlap } = shapeOf(x)
+  const matrix = overlap.map((integral) => -film * integral)
+  for (let m = 0; m < COUPLED; m++)
+    matrix[m * COUPLED + m]! += admittanceAt(x, m === 0 ? 0 : lambda[m - 1]! / b) * ((b * b) / 2) * (m === 0 ? 1 : end[m - 1]!)
+  const load = sources.subarray(0, COUPLED)
   const temperatures = load.slice()
   solveInPlace(matrix, COUPLED, new Int32Array(COUPLED), temperatures)
   let mean = 0
   for (let m = 0; m < COUPLED; m++) mean += temperatures[m]! * load[m]!
   // A flux of 1/(π (a2² − a1²)) per watt, averaged over the ring.
-  return mean / (2 * Math.PI * ringIntegral(x, 0) ** 2)
+  return mean / (2 * Math.PI * sources[0]! ** 2)
 }

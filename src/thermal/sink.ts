@@ -22,7 +22,12 @@ export const bestFinSpacing = /* @__PURE__ */ formula('thermal.bestFinSpacing', 
     rayleigh: 'ratio',
   },
   assumes: ['isothermal fins much thinner than their spacing', 'channels upright and open at both ends'],
-  valid: { 'the fins differ from the air': ({ surfaceTemperature, airTemperature }) => surfaceTemperature !== airTemperature },
+  requires: {
+    surfaceTemperature: {
+      accepts: 'must differ from the temperature of the air',
+      holds: ({ surfaceTemperature, airTemperature }) => surfaceTemperature !== airTemperature,
+    },
+  },
   source: [{ level: 'published', where: 'Bar-Cohen & Rohsenow 1984 (Çengel, section 9-3): 2.714 L/Ra^0.25, 1.307 k/S' }],
   si: ({ height, surfaceTemperature, airTemperature, pressure }) => {
     const { rayleigh, conductivity } = rayleighNumber.si({ surface: surfaceTemperature, air: airTemperature, length: height, pressure })
@@ -68,7 +73,7 @@ export const plateFinSink = /* @__PURE__ */ formula('thermal.plateFinSink', {
     heat: 'power',
   },
   assumes: ['channels upright and open at both ends; sideways channels earn nothing', 'symmetric isothermal channels'],
-  valid: { 'fins leave room between them': (x) => x.fins * x.finThickness < x.width },
+  requires: { fins: { accepts: 'must leave room between them', holds: (x) => x.fins * x.finThickness < x.width } },
   source: [{ level: 'memory', where: 'Bar-Cohen & Rohsenow 1984, isothermal symmetric channels; fin efficiency: Incropera, section 3.6' }],
   si: ({ width, height, finLength, finThickness, fins, conductivity, surfaceTemperature, airTemperature, pressure }) => {
     const spacing = (width - fins * finThickness) / (fins - 1)

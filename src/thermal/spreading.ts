@@ -50,9 +50,12 @@ export const ringSpreading = /* @__PURE__ */ formula('thermal.ringSpreading', {
     total: 'thermalResistance',
   },
   assumes: ['uniform flux over the ring', 'rest of the near face and the rim adiabatic', 'uniform coefficient on the far face'],
-  valid: {
-    'inner below outer radius, outer at most the plate': ({ innerRadius, outerRadius, plateRadius }) =>
-      innerRadius < outerRadius && outerRadius <= plateRadius,
+  requires: {
+    innerRadius: { accepts: 'must be below the outer radius', holds: ({ innerRadius, outerRadius }) => innerRadius < outerRadius },
+    outerRadius: {
+      accepts: 'must be at most the radius of the plate',
+      holds: ({ outerRadius, plateRadius }) => outerRadius <= plateRadius,
+    },
   },
   source: [{ level: 'computed', where: 'Fourier–Bessel series of the isoflux ring; for a disc the series of Lee, Song, Au & Moran 1995' }],
   si: ({ innerRadius: a1, outerRadius: a2, plateRadius: b, thickness, conductivity: k, coefficient }) => {
@@ -129,7 +132,10 @@ export const discSpreadingEstimate = /* @__PURE__ */ formula('thermal.discSpread
     peak: 'ratio',
   },
   assumes: ['as the series'],
-  valid: { 'within a tenth or so: source ratio to 0.5, thickness ratio from 0.1': (x) => x.sourceRatio <= 0.5 && x.thicknessRatio >= 0.1 },
+  valid: {
+    'mean within a tenth, peak within a third: source ratio to 0.5, thickness ratio from 0.1': (x) =>
+      x.sourceRatio <= 0.5 && x.thicknessRatio >= 0.1,
+  },
   source: [{ level: 'published', where: 'Lee, Song, Au & Moran 1995, constriction/spreading resistance model, closed form' }],
   si: ({ sourceRatio: e, thicknessRatio, biot }) => {
     const factor = modeFactor(Math.PI + 1 / (Math.sqrt(Math.PI) * e), thicknessRatio, biot)

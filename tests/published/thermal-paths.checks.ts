@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs'
-import type { Source } from '../../src/formula/index.js'
+import type { Property, Source } from '../../src/formula/index.js'
 import {
   annularFin,
   barFin,
@@ -29,6 +29,7 @@ import {
   thickBodyStep,
   timeAtTorque,
   timeConstants,
+  timeToLimit,
   wallResponse,
 } from '../../src/thermal/index.js'
 import { published, publishedValue } from './harness.js'
@@ -441,6 +442,30 @@ export const checks = [
       passed,
       FULL,
       '1 %',
+    ),
+  ),
+  ...(
+    [
+      ['typical', (time) => time.si, 554.5177],
+      ['low end of its band', (time) => time.low, 465.1309],
+      ['high end of its band', (time) => time.high, 811.3813],
+    ] as readonly (readonly [string, (time: Property<'time'>) => number, number])[]
+  ).map(([what, of, wanted]) =>
+    publishedValue(
+      'thermal.timeToLimit',
+      `seconds to a rise of 30 K, 100 J/K, 10 W, 0.25 W/K good to a factor of exp 0.2: ${what}`,
+      () =>
+        of(
+          timeToLimit(
+            network({ a: { capacity: '100 J/K', loss: '10 W' }, air: { fixed: '25 degC' } }, [
+              { from: 'a', to: 'air', conductance: '0.25 W/K', scatter: 0.2 },
+            ]),
+            { a: '55 degC' },
+          ).time,
+        ),
+      wanted,
+      computed('-C/G ln(1 - G rise/P) at each conductance, by hand'),
+      '0.002 %',
     ),
   ),
   publishedValue(

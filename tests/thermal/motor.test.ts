@@ -37,6 +37,17 @@ describe('a description that is not one is refused', () => {
     [{ speedConstant: '100 rpm/V', terminalResistance: '0.2 ohm' }, 'speedConstantBasis'],
     [{ ...kv100, terminalResistance: '0 ohm' }, 'terminalResistance'],
     [{ ...kv100, noLoad: Array.from({ length: 3 }, () => ({ voltage: '22 V', current: '0.5 A', speed: '2000 rpm' })) }, 'one or two'],
+    [{ ...kv100, noLoad: [{ voltage: '1 V', current: '6 A', speed: '100 rpm' }] }, 'noLoad[0].current'],
+    [
+      {
+        ...kv100,
+        noLoad: [
+          { voltage: '22 V', current: '0.5 A', speed: '2000 rpm' },
+          { voltage: '24 V', current: '0.3 A', speed: '2200 rpm' },
+        ],
+      },
+      'grows with speed',
+    ],
     [{ torqueConstantPeakPhase: 0.08, terminalResistance: '0.2 ohm' }, 'bare number'],
     [{ torqueConstant: '0.08 N m/A', terminalResistance: '0.2 ohm' }, 'torqueConstant'],
   ])('%#', (given, message) => {
@@ -55,6 +66,24 @@ describe('torque-speed limit', () => {
     const [point] = torqueSpeedLimit(demoMotor(), [Nm(0.5)], { voltage: '22 V', resistance: '0.1 ohm' })
     const current = (point?.power.si as number) / (point?.voltage.si as number)
     expect(22 - 0.1 * current).toBeCloseTo(point?.voltage.si as number, 8)
+  })
+
+  test('a drag that grows with speed takes current: the free speed is that of the no-load test', () => {
+    const spun = motor({
+      backEmfConstant: '0.0868 V s/rad',
+      terminalResistance: '0.18 ohm',
+      noLoad: [
+        { voltage: '11 V', current: '0.3 A', speed: '1190 rpm' },
+        { voltage: '22 V', current: '0.4 A', speed: '2390 rpm' },
+      ],
+    })
+    const [free] = torqueSpeedLimit(spun, [Nm(0)], { voltage: '22 V' })
+    const { constantDrag, viscousDrag } = spun.si
+    expect(viscousDrag).toBeGreaterThan(0)
+    const current = (constantDrag + viscousDrag * free!.speed.si) / ((Math.sqrt(3) / 2) * 0.0868)
+    expect(free!.speed.si).toBeCloseTo((22 - (Math.sqrt(3) / 2) * 0.18 * current) / 0.0868, 6)
+    const copper = 0.75 * current ** 2 * 0.18
+    expect(free!.power.si).toBeCloseTo(copper + (constantDrag + viscousDrag * free!.speed.si) * free!.speed.si, 6)
   })
 
   test('falls with torque, to a stall that is said', () => {

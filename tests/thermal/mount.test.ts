@@ -64,6 +64,40 @@ describe('the network of a motor on its plate', () => {
     expect(at(0.3, { air: '38 degC', radiant: '60 degC' })).toBeGreaterThan(at(0.3) + 2)
   })
 
+  test('while it turns the currents make the drag as well, or less of the torque where the load drives', () => {
+    const { constantDrag } = demoMotor().si
+    const winding = (torque: number, speed: number) => {
+      const net = mount.si.network(torque, speed)
+      const loss = net.si.numbers.losses.find(({ on }) => on[0] === net.nodes.indexOf('winding') && on.length === 2)!
+      return (loss.watts as (...T: number[]) => number)(350, 340)
+    }
+    expect(winding(0.2, 100)).toBeCloseTo(winding(0.2 + constantDrag, 0), 9)
+    expect(winding(-0.2, -100)).toBeCloseTo(winding(0.2 + constantDrag, 0), 9)
+    expect(winding(0.2, -100)).toBeCloseTo(winding(0.2 - constantDrag, 0), 9)
+    expect(winding(0, 100)).toBeCloseTo(winding(constantDrag, 0), 9)
+  })
+
+  test('a draught cools a square plate lying flat as it cools one on edge', () => {
+    const inWind = (attitude: 'vertical' | 'motorUp') =>
+      motorMount(demoMotor(), {
+        ...demoSpecification,
+        plate: { ...demoSpecification.plate, attitude },
+        surroundings: { air: '38 degC', airSpeed: '3 m/s' },
+      })
+        .network({ torque: '0.3 N m' })
+        .steady().temperatures.mount?.si
+    expect(inWind('motorUp')).toBeCloseTo(inWind('vertical')!, 6)
+  })
+
+  test('switches that run away on their own take the board with them: an answer, not an error', () => {
+    const hot = motorMount(demoMotor(), {
+      ...demoSpecification,
+      controller: { ...demoSpecification.controller, junctionToBoard: '400 K/W', switchResistance: '0.5 ohm' },
+    })
+    expect(hot.network({ torque: '0.4 N m' }).steady().state).toBe('runaway')
+    expect(hot.network({ torque: '0.4 N m' }).transient({ duration: '1 h' }).state).toBe('runaway')
+  })
+
   test('a turning can cools only when asked', () => {
     const turning = motorMount(demoMotor(), { ...demoSpecification, rotationCools: true })
     const load = { torque: '0.3 N m', speed: '150 rad/s' } as const
@@ -202,6 +236,17 @@ describe('what a mount allows', () => {
     expect(by('insert').gain.si).toBeGreaterThan(0)
     expect(by('insert').percentPerGram).toBeCloseTo((100 * by('insert').gain.si) / rows[0]!.torque.si / by('insert').addedMass.in('g'), 9)
     expect(by('rests').percentPerGram).toBeUndefined()
+    // Half the time at rest: its mount temperature is the peak of the cycle, below that of holding on.
+    expect(by('rests').mountTemperature!.si).toBeLessThan(rows[0]!.mountTemperature!.si - 10)
+    const better = standardRemedies(mount, { limits: demoLimits, part: 'plate' })
+    const [, polymer] = compareRemedies(
+      mount,
+      demoLimits,
+      better.filter(({ name }) => name.includes('25 K')),
+      { torque: '0.35 N m' },
+    )
+    expect(polymer!.torque.si).toBeGreaterThan(1.05 * rows[0]!.torque.si)
+    expect(() => standardRemedies(mount, { limits: demoLimits, part: 'plait' })).toThrow('better.part')
     expect(JSON.stringify(remedyChart(rows))).toContain('as it is')
   })
 

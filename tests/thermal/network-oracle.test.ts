@@ -112,7 +112,42 @@ const four = (watts: number) =>
     ],
   )
 
+describe('short-time duty', () => {
+  test('a short load is followed until its heat has passed through every node', () => {
+    const none = { S: '0 W', B: '0 W' } as const
+    const duty = { load: four(40).withLosses(none), rest: four(0).withLosses(none), loadTime: '20 s' } as const
+    const long = shortTimeDuty({ ...duty, restTime: '1 h' })
+    const { peaks } = shortTimeDuty(duty)
+    for (const name of four(0).nodes) expect(peaks[name]?.temperature.si).toBeCloseTo(long.peaks[name]?.temperature.si as number, 3)
+    expect(peaks.M?.time.si).toBeGreaterThan(100)
+  })
+})
+
 describe('periodic duty', () => {
+  test('a fan that runs only in the rest counts: links of all phases are weighed', () => {
+    const grown = (watts: number, film: number) =>
+      network({ a: { capacity: '100 J/K', loss: (T) => (watts * (234.5 + T - 273.15)) / 254.5 }, air: { fixed: '25 degC' } }, [
+        { from: 'a', to: 'air', conductance: [film, 'W/K'] },
+      ])
+    // Alone the loaded phase has no balance (40 W through 0.1 W/K), with the rest it has.
+    expect(grown(40, 0.1).steady().state).toBe('runaway')
+    const cycle = settledCycle([
+      { network: grown(40, 0.1), duration: '20 s' },
+      { network: grown(0, 2), duration: '60 s' },
+    ])
+    expect(cycle.state).toBe('settled')
+    expect(cycle.end.a?.si).toBeLessThan(400)
+  })
+
+  test('a cycle far shorter than the network is slow settles on the steady state of its mean', () => {
+    const cycle = settledCycle([
+      { network: four(15), duration: '0.2 s' },
+      { network: four(0), duration: '0.3 s' },
+    ])
+    const { temperatures } = four(6).steady()
+    for (const name of ['W', 'S', 'M', 'B'] as const) expect(cycle.means[name]?.si).toBeCloseTo(temperatures[name]?.si as number, 2)
+  })
+
   const phases = [
     { network: four(20), duration: '180 s' },
     { network: four(0), duration: '420 s' },
