@@ -24,7 +24,7 @@ export const encoderStep = /* @__PURE__ */ formula('kinematics.encoderStep', {
   },
 })
 
-/** Angle error of an encoder disc, magnet or drum that runs off centre: once per turn, and with two heads opposite each other only half as often and far less. */
+/** Angle error of an encoder disc, magnet or drum that runs off centre: once per turn; averaged over two heads opposite each other, twice per turn and far less. */
 export const eccentricityError = /* @__PURE__ */ formula('kinematics.eccentricityError', {
   inputs: {
     /** Distance of the track’s centre from the axis of rotation. */

@@ -107,8 +107,6 @@ function singularSpeed(J: Float64Array, limits: readonly number[], u: Triple): n
  * joints than are independent. Infinite where no λ does: the structure carries a part of u.
  */
 function singularPush(J: Float64Array, limits: readonly number[], u: Triple): number {
-  const lost = lostDirections(J)
-  if (lost.some((n) => Math.abs(dot3(n, u)) > LOST)) return Infinity
   const columns = columnsOf(J)
   const size = Math.max(...J.map(Math.abs))
   let least = Infinity
@@ -121,7 +119,7 @@ function singularPush(J: Float64Array, limits: readonly number[], u: Triple): nu
       if (a === b ? pp <= LOST * size ** 2 : !independent) continue
       const [x, y] = a === b ? [pu / pp, 0] : [(pu * qq - qu * pq) / determinant, (qu * pp - pu * pq) / determinant]
       const rest = [0, 1, 2].map((i) => p[i]! * x + q[i]! * y - u[i]!) as Triple
-      if (Math.hypot(...rest) <= 1e-7) least = Math.min(least, limits[a]! * Math.abs(x) + limits[b]! * Math.abs(y))
+      if (Math.hypot(...rest) <= LOST) least = Math.min(least, limits[a]! * Math.abs(x) + limits[b]! * Math.abs(y))
     }
   return least
 }

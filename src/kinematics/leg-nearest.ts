@@ -104,7 +104,6 @@ export function nearestReachable(leg: LegKernel, limits: LimitsSi, x: number, y:
     if (Number.isFinite(stretch) && height >= 0)
       for (const Z of [-Math.sqrt(height), Math.sqrt(height)]) turned(hip(Math.atan2(-x * stretch, -Z) - lean), q3)
     for (const X of [1, -1]) turned(hip(Math.atan2(-X, 0) - lean), q3)
-    turned(hip(-lean), q3)
     for (const q2 of fixed2) turned(q2, q3)
   }
   for (const q2 of fixed2) {

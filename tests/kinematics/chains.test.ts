@@ -4,6 +4,7 @@ import {
   chainFromDenavitHartenberg,
   chainFromScrews,
   dampedInverse,
+  driveCoupling,
   LegDynamicsKernel,
   LegKernel,
   legDynamics,
@@ -342,6 +343,39 @@ describe('dynamics', () => {
     for (const [i, value] of coupled.flat().entries()) expect(value).toBeCloseTo(expected[i]!, 15)
     expect(() => make({ rotorInertia: ['1 kg m^2'] })).toThrow(/1 values; must be one for each of the 2 joints/)
     expect(() => make({ rotorInertia, actuators: [[1]] })).toThrow(/2 rows of 2 ratios/)
+  })
+
+  test('rotors of the leg, coupled, are those of the same chain', () => {
+    const [d, l1, l2] = [0.058, 0.165, 0.18]
+    const rotorInertia = [0.002, 0.003, 0.004]
+    const body = { mass: [0.3, 'kg'], centreOfMass: { x: [0.002, 'm'], y: [0.01, 'm'], z: [-0.07, 'm'] } } as const
+    const at = (y: number, z: number) => ({ x: [0, 'm'], y: [y, 'm'], z: [z, 'm'] }) as const
+    const from = (y: number, z: number) =>
+      ({ ...body, centreOfMass: { ...body.centreOfMass, y: [0.01 + y, 'm'], z: [-0.07 + z, 'm'] } }) as const
+    const chain = chainFromScrews({
+      screws: [
+        { axis: { x: 1, y: 0, z: 0 }, point: at(0, 0) },
+        { axis: { x: 0, y: 1, z: 0 }, point: at(d, 0) },
+        { axis: { x: 0, y: 1, z: 0 }, point: at(d, -l1) },
+      ],
+      tool: { position: at(d, -l1 - l2) },
+      links: [from(0, 0), from(d, 0), from(d, -l1)],
+      rotorInertia: rotorInertia.map((inertia) => [inertia, 'kg m^2'] as const),
+      actuators: [
+        [1, 0, 0],
+        [0, 1, 0],
+        [0, 1, 1.3],
+      ],
+    })
+    const felt = new Float64Array(9)
+    const [q, w, a] = [draw(3, 1), draw(3, 4), draw(3, 40)]
+    driveCoupling({ knee: 'cordFromHip', ratio: 1.3 }).jointMatrixInto(felt, 0, q, rotorInertia)
+    const link = [0.3, 0.002, 0.01, -0.07, 0, 0, 0, 0, 0, 0]
+    const leg = new LegDynamicsKernel(d, l1, l2, [link, link, link], [0, 0, -9.80665], felt)
+    const [ours, theirs] = [new Float64Array(3), new Float64Array(3)]
+    leg.torqueInto(ours, 0, q, w, a, 0, 0, 0)
+    chain.si.torqueInto(theirs, 0, q, w, a)
+    close(ours, [...theirs], 1e-12)
   })
 
   test('a guided foot is never lighter than a free one', () => {

@@ -10,6 +10,7 @@ import {
   footErrorChart,
   footPath,
   footPushLimit,
+  footSpeedLimit,
   footStiffness,
   LegKernel,
   largestStepBox,
@@ -28,6 +29,8 @@ import {
   workspaceVolume,
 } from '../../src/kinematics/index.js'
 import { integrate, randomStream, singularValues } from '../../src/numeric/index.js'
+import frames from '../oracles/kinematics-frame.json' with { type: 'json' }
+import limitsOracle from '../oracles/kinematics-limits.json' with { type: 'json' }
 
 const leg = threeJointLeg({ hipOffset: '58 mm', upperLink: '165 mm', lowerLink: '180 mm' })
 const standing = { abduction: '4 deg', hip: '-30 deg', knee: '62 deg' } as const
@@ -327,6 +330,29 @@ describe('stiffness at the foot', () => {
     })
   })
 
+  test.each(frames.cases.map((frame, i) => [i, frame] as const))(
+    'bending and torsion of the links are those of a space frame, case %i',
+    (_, frame) => {
+      const { d, l1, l2, q: pose, upperLink, lowerLink, compliance } = frame
+      const rigid = [1e12, 'N m/rad'] as const
+      const beam = (given: typeof upperLink) => ({
+        inPlane: [given.inPlane, 'N m^2'] as const,
+        acrossPlane: [given.acrossPlane, 'N m^2'] as const,
+        torsion: [given.torsion, 'N m^2'] as const,
+      })
+      const answer = footStiffness(threeJointLeg({ hipOffset: [d, 'm'], upperLink: [l1, 'm'], lowerLink: [l2, 'm'] }), {
+        angles: { abduction: [pose[0]!, 'rad'], hip: [pose[1]!, 'rad'], knee: [pose[2]!, 'rad'] },
+        driveStiffness: { abduction: rigid, hip: rigid, knee: rigid },
+        upperLink: beam(upperLink),
+        lowerLink: beam(lowerLink),
+      })
+      if (!answer.stable) throw new Error('gives way')
+      const largest = Math.max(...compliance.flat())
+      for (let i = 0; i < 3; i++)
+        for (let j = 0; j < 3; j++) expect(Math.abs(answer.compliance[i]![j]!.si - compliance[i]![j]!)).toBeLessThan(1e-6 * largest)
+    },
+  )
+
   test('a bending link gives a cantilever’s deflection, and parts add as compliances', () => {
     const stiff = { abduction: '1e12 N m/rad', hip: '1e12 N m/rad', knee: '1e12 N m/rad' } as const
     const straight = { abduction: '0 deg', hip: '0 deg', knee: '0 deg' } as const
@@ -412,6 +438,43 @@ describe('manipulability', () => {
     const out = new Float64Array(3)
     leg.si.torqueFromFootPushInto(out, 0, ...q, 0, 0, -bent.pureDirection.si)
     expect(Math.max(...out.map(Math.abs))).toBeCloseTo(10, 10)
+  })
+})
+
+describe('limits along a direction', () => {
+  const by = <U extends string>([abduction, hip, knee]: readonly number[], unit: U) =>
+    ({ abduction: [abduction!, unit], hip: [hip!, unit], knee: [knee!, unit] }) as const
+  const rateLimits = by(limitsOracle.rates, 'rad/s')
+  const torqueLimits = by(limitsOracle.torques, 'N m')
+  test.each(limitsOracle.cases.map((one, i) => [i, one.singularity, one] as const))(
+    'are those of a linear programme, case %i (%s)',
+    (_, singularity, { d, q: pose, u, pureSpeed, bestSpeed, purePush, bestPush }) => {
+      const one = threeJointLeg({ hipOffset: [d, 'm'], upperLink: [limitsOracle.l1, 'm'], lowerLink: [limitsOracle.l2, 'm'] })
+      const [angles, direction] = [by(pose, 'rad'), { x: u[0]!, y: u[1]!, z: u[2]! }]
+      expect(one.singularity(angles)).toBe(singularity)
+      const speed = footSpeedLimit(one, { angles, rateLimits, direction })
+      const push = footPushLimit(one, { angles, torqueLimits, direction })
+      for (const [ours, theirs] of [
+        [speed.pureDirection.si, pureSpeed],
+        [speed.bestDirection.si, bestSpeed],
+        [push.pureDirection.si, purePush ?? Infinity],
+        [push.bestDirection.si, bestPush ?? Infinity],
+      ] as const) {
+        if (theirs === Infinity) expect(ours).toBe(Infinity)
+        else expect(Math.abs(ours - theirs)).toBeLessThanOrEqual(1e-8 * Math.max(1, theirs))
+      }
+    },
+  )
+
+  test('distances to the singular poses', () => {
+    const { toSingularity } = manipulability(leg, { abduction: '10 deg', hip: '-20 deg', knee: '50 deg' })
+    expect(toSingularity.kneeFromStraight.in('deg')).toBeCloseTo(50, 12)
+    expect(toSingularity.kneeFromFolded.in('deg')).toBeCloseTo(130, 12)
+    expect(toSingularity.footBelowHipAxis.si).toBeCloseTo(0.165 * Math.cos(Math.PI / 9) + 0.18 * Math.cos(Math.PI / 6), 12)
+    expect(manipulability(leg, { abduction: '0 deg', hip: '0 deg', knee: '-170 deg' }).toSingularity.kneeFromFolded.in('deg')).toBeCloseTo(
+      10,
+      10,
+    )
   })
 })
 
