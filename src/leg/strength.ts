@@ -8,7 +8,7 @@ const WIDTH = 4
 
 /** The strength of a material in one direction, at one end of its ranges and in one state of moisture. */
 export class Strength {
-  readonly #kept = new Float64Array(MOST_KEPT * WIDTH).fill(Number.NaN)
+  #kept: Float64Array | undefined
   #next = 0
 
   constructor(readonly numbers: StrengthNumbers) {}
@@ -16,6 +16,7 @@ export class Strength {
   /** What it bears at a temperature for a time, and after so many cycles (1 is a static load), Pa. */
   at(of: Evaluator, temperature: number, duration: number, cycles = 1): number {
     if (of !== bare) return strengthSi(this.numbers, temperature, duration, cycles, 1, of)
+    this.#kept ??= new Float64Array(MOST_KEPT * WIDTH).fill(Number.NaN)
     const kept = this.#kept
     for (let i = 0; i < MOST_KEPT * WIDTH; i += WIDTH)
       if (kept[i] === temperature && kept[i + 1] === duration && kept[i + 2] === cycles) return kept[i + 3] as number

@@ -1,4 +1,13 @@
-import { type AnyFormula, type Arg, type Input, type Inputs, isProperty, recordReader, type Scalar } from '../formula/index.js'
+import {
+  type AnyFormula,
+  type Arg,
+  type Input,
+  type Inputs,
+  isProperty,
+  type Property,
+  recordReader,
+  type Scalar,
+} from '../formula/index.js'
 import { type In, InputError, type Issue, type Kind, nearName, Quantity, read, show } from '../units/index.js'
 import { type DistributionOf, isDistribution, type Scatter, scatterOf, triangularScatter, truncatedScatter } from './distribution.js'
 import { answering, type ScalarOutput, scalarAt, scalarOutputs, setAt, withValueAt } from './path.js'
@@ -112,7 +121,8 @@ export interface UncertainModel {
 }
 
 /**
- * Finds what is uncertain in an argument: distributions, and properties with a range (taken as triangular over it).
+ * Finds what is uncertain in an argument: distributions, properties with a range (taken as triangular over it), and inputs left out whose default
+ * is such a property.
  * Throws one `InputError` that lists every issue, nothing uncertain among them.
  */
 export function uncertainModel(formula: AnyFormula, given: unknown, outputName: unknown, issues: Issue[] = []): UncertainModel {
@@ -120,8 +130,9 @@ export function uncertainModel(formula: AnyFormula, given: unknown, outputName: 
   const remarks: string[] = []
   const varied: Varied[] = []
   let nominal = (given ?? {}) as Record<string, unknown>
-  for (const { path, scalar, value } of scalarsGiven(formula.def.inputs, given)) {
+  for (const { path, scalar, value, byDefault } of scalarsWithRanges(formula.def.inputs, given)) {
     const found = scatterAt(path, scalar, value, issues, remarks)
+    if (byDefault) nominal = withValueAt(nominal, path, value)
     if (isDistribution(value)) nominal = withValueAt(nominal, path, new Quantity(found?.nominal ?? 1, scalar.kind))
     if (found !== undefined) varied.push(found)
   }
@@ -145,7 +156,7 @@ export function uncertainModel(formula: AnyFormula, given: unknown, outputName: 
 function scatterAt(path: string, scalar: Scalar, value: unknown, issues: Issue[], remarks: string[]): Varied | undefined {
   const { kind } = scalar
   if (!isDistribution(value)) {
-    if (!isProperty(value) || value.kind !== kind || !(value.low < value.high)) return undefined
+    if (!hasRange(value) || value.kind !== kind) return undefined
     const scatter = triangularScatter(value.low, value.si, value.high, kind)
     return { path, kind, nominal: value.si, scatter, fromProperty: true }
   }
@@ -184,6 +195,25 @@ export function scalarsGiven(inputs: Inputs, given: unknown, prefix = ''): { pat
     return 'fields' in input ? scalarsGiven(input.fields, value, `${prefix}${name}.`) : []
   })
 }
+
+/** The same, and every number left out whose default carries a range. */
+export function scalarsWithRanges(inputs: Inputs, given: unknown): { path: string; scalar: Scalar; value: unknown; byDefault: boolean }[] {
+  const found = scalarsGiven(inputs, given).map((entry) => ({ ...entry, byDefault: false }))
+  const paths = new Set(found.map(({ path }) => path))
+  const silent = scalarsByDefault(inputs).filter(({ path }) => !paths.has(path))
+  return [...found, ...silent.map((entry) => ({ ...entry, byDefault: true }))]
+}
+
+function scalarsByDefault(inputs: Inputs, prefix = ''): { path: string; scalar: Scalar; value: Property }[] {
+  return Object.entries(inputs).flatMap(([name, input]: [string, Input]) => {
+    if (typeof input === 'string') return []
+    if ('fields' in input) return scalarsByDefault(input.fields, `${prefix}${name}.`)
+    return 'kind' in input && hasRange(input.default) ? [{ path: prefix + name, scalar: input, value: input.default }] : []
+  })
+}
+
+/** Whether a value is a property that may lie elsewhere than at its typical value. */
+export const hasRange = (value: unknown): value is Property => isProperty(value) && value.low < value.high
 
 /** The limits of the numbers at paths. */
 export const limitsAt = (formula: AnyFormula, paths: readonly string[]) => paths.map((path) => limitsOf(scalarAt(formula, path)))

@@ -1,14 +1,14 @@
 import { barChart, type Chart } from '../chart/index.js'
-import { type Formula, type Inputs, isProperty, NoResultError, type Output, type Scalar } from '../formula/index.js'
+import { type Formula, type Inputs, NoResultError, type Output, type Scalar } from '../formula/index.js'
 import { InputError, type Issue, type Kind, Quantity, show } from '../units/index.js'
 import { isDistribution, type Scatter, scatterOf } from './distribution.js'
-import { limitsOf, modelOf, type OptionsFor, outputOf, scalarsGiven, slope, type Uncertain } from './model.js'
+import { hasRange, limitsOf, modelOf, type OptionsFor, outputOf, scalarsWithRanges, slope, type Uncertain } from './model.js'
 import { type ScalarPath, scalarAt, untyped, withValueAt } from './path.js'
 import { markdownTable, Printable } from './show.js'
 
 /** How local sensitivities are worked out. */
 export interface SensitivityOptions<P extends string = string> {
-  /** The inputs to look at. Default: every number given. */
+  /** The inputs to look at. Default: every number given, and every one left out whose default carries a range. */
   readonly inputs?: readonly P[]
   /** Part of its value by which an input without a range is moved up and down. Default 0.1. */
   readonly swing?: number
@@ -103,7 +103,8 @@ export function sensitivity<I extends Inputs, O extends Output>(
   const output = outputOf(any, name, issues)
   if (!(swing > 0 && swing < 1)) issues.push({ path: 'swing', given: show(swing), accepts: 'must be a number between 0 and 1' })
   let nominal = (given ?? {}) as Record<string, unknown>
-  const found = scalarsGiven(any.def.inputs, given).map((entry) => {
+  const found = scalarsWithRanges(any.def.inputs, given).map((entry) => {
+    if (entry.byDefault) nominal = withValueAt(nominal, entry.path, entry.value)
     const scatter = isDistribution(entry.value) ? scatterOf(entry.value, entry.scalar.kind, entry.path, issues) : undefined
     if (isDistribution(entry.value)) nominal = withValueAt(nominal, entry.path, new Quantity(scatter?.median ?? 1, entry.scalar.kind))
     return { ...entry, scatter }
@@ -179,7 +180,7 @@ function sensitivityOf(
 function ends(given: unknown, scatter: Scatter | undefined, x: number, swing: number, limits: { low: number; high: number }) {
   if (scatter !== undefined)
     return [Math.max(scatter.quantile(0.05), limits.low), Math.min(scatter.quantile(0.95), limits.high), 'distribution'] as const
-  if (isProperty(given) && given.low < given.high) return [given.low, given.high, 'property'] as const
+  if (hasRange(given)) return [given.low, given.high, 'property'] as const
   const by = Math.abs(x) * swing
   return [Math.max(x - by, limits.low), Math.min(x + by, limits.high), 'swing'] as const
 }

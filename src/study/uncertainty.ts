@@ -76,6 +76,11 @@ export interface MonteCarloUncertainty {
   readonly sorted: Float64Array
 }
 
+/** Of many inputs, those with a smaller share of the variance are only counted in the printed table. */
+const WORTH_A_LINE = 0.001
+/** So few are printed whatever their share. */
+const FEW = 8
+
 /** The uncertainty of a result. */
 export class Uncertainty extends Printable {
   constructor(
@@ -119,6 +124,8 @@ export class Uncertainty extends Printable {
     const { linear, monteCarlo: mc } = this
     const estimate = (name: string, { value, error }: Estimate) => [name, String(value), `± ${error}`]
     const sides = percentText((1 - this.coverage) / 2)
+    const shown = linear.contributions.filter(({ share }, i) => share >= WORTH_A_LINE || i < FEW)
+    const hidden = linear.contributions.length - shown.length
     return [
       `**${this.formula}**: ${linear.value} ± ${linear.deviation} to first order; ${percentText(this.coverage)} of ${mc.samples} draws from ${mc.low.value} to ${mc.high.value}.`,
       markdownTable(
@@ -136,8 +143,9 @@ export class Uncertainty extends Printable {
         : `Not settled to two digits of the deviation: about ${mc.samplesNeeded} draws would be.`,
       markdownTable(
         ['input', 'scatters', 'deviation it causes', 'share of variance'],
-        linear.contributions.map(({ path, scatters, deviation, share }) => [path, scatters, String(deviation), percentText(share)]),
+        shown.map(({ path, scatters, deviation, share }) => [path, scatters, String(deviation), percentText(share)]),
       ),
+      ...(hidden > 0 ? [`${hidden} more that each add less than ${percentText(WORTH_A_LINE)} to first order.`] : []),
       ...this.remarks.map((remark) => `- ${remark}`),
     ].join('\n\n')
   }
@@ -147,7 +155,8 @@ export class Uncertainty extends Printable {
  * How far a result may be off: to first order and by seeded Monte Carlo, for any formula.
  *
  * `uncertainty(slackTension, { load: '500 N', friction: normal(0.2, 0.04), wrapAngle: '3 turn' })`. Whatever is a property with a range scatters by
- * default (triangular from its low end over the typical value to its high end); anything else scatters where it is given as a distribution.
+ * default (triangular from its low end over the typical value to its high end), an input left out whose default is one included; anything else
+ * scatters where it is given as a distribution.
  * Draw number i depends only on the seed and i. Figures come with the standard error of their estimate.
  *
  * Throws one `InputError` that lists every bad input; a distribution more than 1 % outside its input's limits is one of them.

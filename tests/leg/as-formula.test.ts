@@ -1,7 +1,19 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { assess, describeLeg, governingReserve, legFormula, legNumbers } from '../../src/leg/index.js'
-import { solveFor, sweep } from '../../src/study/index.js'
+import {
+  assess,
+  CASE_IDS,
+  checkReserves,
+  describeLeg,
+  governingReserve,
+  type LegNumbers,
+  legFormula,
+  legNumbers,
+} from '../../src/leg/index.js'
+import { withMaterialValues } from '../../src/leg/ranges.js'
+import { materialOf } from '../../src/leg/specification/tables.js'
+import { PROPERTY_KINDS, type PropertyName } from '../../src/materials/index.js'
+import { scalarPaths, sensitivity, solveFor, sweep, uncertainty } from '../../src/study/index.js'
 import { InputError } from '../../src/units/index.js'
 
 const leg = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-first.yaml', import.meta.url), 'utf8'))
@@ -39,5 +51,81 @@ describe('a leg as a formula', () => {
   test('an unknown check is refused with the near name', () => {
     expect(() => legFormula(leg, { check: 'cord.slak knee' })).toThrow(/did you mean cord.slack knee/)
     expect(() => legFormula(leg, { check: 'cord.slack' })).toThrow(InputError)
+  })
+})
+
+describe('ranges of a leg', () => {
+  const revised = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8'))
+  const ranges = (of: typeof leg) =>
+    scalarPaths(legFormula(of).def.inputs).filter((path) => /friction|Left|Retention|^materials/.test(path))
+
+  test('friction, what is left, what an end keeps and materials scatter without being given', () => {
+    const slip = legFormula(leg, { check: 'cord.slip knee', cases: ['walk'] })
+    const { friction } = leg.drives.knee
+    const spread = uncertainty(slip, {}, { samples: 200 })
+    const first = spread.linear.contributions[0]
+    expect(first?.path).toBe('drives.knee.friction')
+    expect(first?.scatters).toContain(`${friction.low} to ${friction.high}`)
+    expect(spread.linear.value.si).toBe(slip({}).si)
+    const [low, high] = [friction.low, friction.high].map((value) => slip({ drives: { knee: { friction: value } } }).si) as [number, number]
+    expect(spread.monteCarlo.sorted[0]).toBeGreaterThanOrEqual(low)
+    expect(spread.monteCarlo.sorted.at(-1)).toBeLessThanOrEqual(high)
+    expect(uncertainty(slip, {}, { samples: 200 }).monteCarlo.sorted).toEqual(spread.monteCarlo.sorted)
+  })
+
+  test('a value that is given is sure, and then the rest still scatters', () => {
+    const slip = legFormula(leg, { check: 'cord.slip knee', cases: ['walk'] })
+    const paths = uncertainty(slip, { drives: { knee: { friction: 0.12 } } }, { samples: 200 }).linear.contributions.map(({ path }) => path)
+    expect(paths).not.toContain('drives.knee.friction')
+    expect(paths).toContain('drives.hip.friction')
+  })
+
+  test('a material as a formula input is the same as an own material of the document', () => {
+    const check = 'drum.groove knee'
+    const { material } = leg.drives.knee.drum
+    const weaker = legFormula(leg, { check })({ materials: { [material]: { tensileStrength: '40 MPa' } } }).si
+    const written = describeLeg({
+      ...leg,
+      materials: { weaker: { basedOn: material, tensileStrength: '40 MPa' } },
+      drives: { ...leg.drives, knee: { ...leg.drives.knee, drum: { ...leg.drives.knee.drum, material: 'weaker' } } },
+    } as never)
+    expect(weaker).toBe(legFormula(written, { check })({}).si)
+    expect(weaker).toBeLessThan(legFormula(leg, { check })({}).si)
+  })
+
+  test('with chosen paths only those scatter; an unknown one is refused with the near name', () => {
+    const one = legFormula(leg, { uncertain: ['drives.knee.friction'] })
+    expect(sensitivity(one, {}).inputs.map(({ path }) => path)).toEqual(['drives.knee.friction'])
+    expect(() => legFormula(leg, { uncertain: ['drives.knee.fricton'] })).toThrow(/did you mean drives.knee.friction/)
+    expect(() => uncertainty(legFormula(leg, { uncertain: [] }), {})).toThrow(/something uncertain/)
+  })
+
+  test('no property with a range that acts on a check is missing among the inputs', { timeout: 180_000 }, () => {
+    const dampAndBare = describeLeg({
+      ...revised,
+      bolts: {
+        stack: { ...revised.bolts.stack, sleeves: false },
+        motor: { ...revised.bolts.motor, sleeves: false },
+      },
+      bearings: { ...revised.bearings, retained: false },
+      environment: { ...revised.environment, humidity: 0.5 },
+    } as never)
+    for (const each of [leg, revised, dampAndBare]) {
+      const x = legNumbers(each)
+      const listed = ranges(each)
+      const reserves = (values: LegNumbers) => JSON.stringify([...checkReserves(values, CASE_IDS)])
+      const asItIs = reserves(x)
+      const names = new Set(listed.flatMap((path) => (path.startsWith('materials.') ? [path.split('.')[1] as string] : [])))
+      for (const name of names) {
+        for (const property of Object.keys(PROPERTY_KINDS) as PropertyName[]) {
+          const value = materialOf(name, x.materials as never)[property]
+          if (value === undefined || listed.includes(`materials.${name}.${property}`)) continue
+          for (const end of [value.low, value.high]) {
+            const moved = { ...x, materials: withMaterialValues(x.materials, { [name]: { [property]: end } }) }
+            expect(reserves(moved) === asItIs, `${name}.${property}`).toBe(true)
+          }
+        }
+      }
+    }
   })
 })

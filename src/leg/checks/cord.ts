@@ -12,6 +12,7 @@ import {
 import type { Evaluator } from '../../formula/index.js'
 import { JOINTS, type Joint, type Prepared } from '../numbers.js'
 import { oncePerLegAnd } from '../once.js'
+import type { Band } from '../specification/fields.js'
 import type { Scene } from '../state.js'
 import { type Check, LOADED, type Rest, WARM } from './check.js'
 import { frictionRest } from './rests.js'
@@ -36,12 +37,18 @@ const relaxationRest: Rest = {
   test: 'pluck a span and log its pitch for a month; the pitch goes as the root of the tension',
 }
 
-/** Share of strength that an end keeps, at the leg's end of the range. */
-function endShare(leg: Prepared, joint: Joint): number {
+/** Share of strength that the ends of a joint's cord keep: what the leg says, or the table's value of such an end. */
+export function retentionOf(leg: Prepared, joint: Joint): Band {
   const { ends, endRetention } = leg.x.drives[joint]
+  if (endRetention !== undefined) return endRetention
   const slippery = leg.drives[joint].cord.fibre.startsWith('UHMWPE')
   const table = endEfficiency(ends === 'knot' ? (slippery ? 'bowlineUHMWPE' : 'bowline') : ends)
-  const band = endRetention ?? { low: table.low, typical: table.si, high: table.high }
+  return { low: table.low, typical: table.si, high: table.high }
+}
+
+/** The same at the leg's end of the range. */
+function endShare(leg: Prepared, joint: Joint): number {
+  const band = retentionOf(leg, joint)
   return leg.end === 'typical' ? band.typical : leg.end === 'pessimistic' ? band.low : band.high
 }
 

@@ -68,7 +68,11 @@ const SWING = 0.02
 function tornado({ leg, governing }: Assessment): Chart {
   const check = governing.joint === undefined ? governing.id : `${governing.id} ${governing.joint}`
   const { defaults: _, ...data } = leg
-  const found = sensitivity(legFormula(leg, { check, cases: [governing.case] }), quantitiesOf(data) as never, { swing: SWING } as never)
+  const found = sensitivity(
+    legFormula(leg, { check, cases: [governing.case], uncertain: [] }),
+    quantitiesOf(data) as never,
+    { swing: SWING } as never,
+  )
   const movers = found.inputs.filter(
     ({ value, atFrom, atTo }) =>
       value.kind !== 'temperature' && atFrom !== undefined && atTo !== undefined && Math.abs(atFrom.si - atTo.si) > 1e-9,

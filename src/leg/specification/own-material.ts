@@ -53,6 +53,13 @@ export function materialFrom(record: OwnMaterial): Material {
   return known
 }
 
+/** A record that stands for a material that is already made: what a study puts in for a value of the table. */
+export function ownRecordOf(material: Material): OwnMaterial {
+  const record = { basedOn: material.name } as OwnMaterial
+  made.set(record, material)
+  return record
+}
+
 function madeOf({ basedOn, ...values }: OwnMaterial): Material {
   if (typeof basedOn !== 'string') throw new Refusal('must say which material of the table it is basedOn')
   const problems: string[] = []
