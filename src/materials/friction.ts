@@ -1,5 +1,5 @@
-import type { Property } from '../formula/index.js'
-import { InputError, type Quantity, show } from '../units/index.js'
+import { type Property, readInputs } from '../formula/index.js'
+import { InputError, type Quantity } from '../units/index.js'
 import { type Material, needed } from './record.js'
 
 /** A pair of surfaces. */
@@ -26,11 +26,7 @@ export interface SlidingFriction {
  */
 export function slidingFriction(material: Material, pair: SlidingPair): SlidingFriction {
   const where = 'slidingFriction'
-  const { on, surface } = pair
-  if (!['steel', 'itself'].includes(on))
-    throw new InputError(where, [{ path: 'on', given: show(on), accepts: "must be 'steel' or 'itself'" }])
-  if (!['dry', 'greased'].includes(surface))
-    throw new InputError(where, [{ path: 'surface', given: show(surface), accepts: "must be 'dry' or 'greased'" }])
+  const { on, surface } = readInputs(where, { on: { oneOf: ['steel', 'itself'] }, surface: { oneOf: ['dry', 'greased'] } }, pair)
   if (on === 'itself' && surface === 'greased')
     throw new InputError(where, [
       { path: 'surface', given: "'greased' on itself", accepts: 'greased values are known on steel only; measure this pair' },

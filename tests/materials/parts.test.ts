@@ -282,6 +282,7 @@ describe('queries of a material', () => {
     expect(slidingFriction(pom, { on: 'steel', surface: 'greased' }).forDriving.si).toBeLessThan(forDriving.si)
     expect(() => slidingFriction(pla, { on: 'itself', surface: 'dry' })).toThrow('frictionOnSelf')
     expect(() => slidingFriction(pom, { on: 'itself', surface: 'greased' })).toThrow('steel only')
-    expect(() => slidingFriction(pom, { on: 'brass' as 'steel', surface: 'dry' })).toThrow("'steel' or 'itself'")
+    expect(() => slidingFriction(pom, { on: 'brass' as 'steel', surface: 'dry' })).toThrow('steel, itself')
+    expect(() => slidingFriction(pom, undefined as never)).toThrow('must be an object')
   })
 })

@@ -32,6 +32,7 @@ describe('charts', () => {
     expect(point.y).toBeCloseTo(stress.in('MPa'), 3)
     for (const { low, high } of all[0]!.data.values) expect(low! <= high!).toBe(true)
     expect(chart.description).toMatch('PLA, 1 h')
+    expect(() => allowableChart([pla], ['1 h'], conditions, { from: '60 degC', to: '20 degC' })).toThrow('range.to')
   })
   test('isochronous curves lie below one another with time', () => {
     const law = findleyLaw({ modulus: '2 GPa', creepCoefficient: 0.1, creepExponent: 0.2 })

@@ -76,7 +76,14 @@ export const GLASSY_ACTIVATION: Row<'activationEnergy'> = [
 ]
 export const GREASED_FRICTION: Row<'ratio'> = [0.12, 0.05, 0.2, '1', GREASE_PRACTICE, 'on steel, greased, renewed as worn']
 export const PLASTIC_EMISSIVITY: Row<'ratio'> = [0.91, 0.85, 0.95, '1', PLASTIC_EMISSIVITIES, 'long-wave, unpainted plastic']
-export const METAL_EMISSIVITY: Row<'ratio'> = [0.08, 0.05, 0.2, '1', EMISSIVITY_TABLES, 'clean machined metal; oxide and paint raise it']
+export const METAL_EMISSIVITY: Row<'ratio'> = [
+  0.15,
+  0.07,
+  0.3,
+  '1',
+  EMISSIVITY_TABLES,
+  'bright steel: polished 0.07, cold rolled 0.09, ground 0.24; oxide and paint raise it',
+]
 export const HARDLY_WET_STRENGTH: Row<'ratio'> = [0.97, 0.93, 1, '1', DRY_ASSUMED, 'equilibrium at 50 % humidity over dry']
 export const HARDLY_WET_SATURATED: Row<'ratio'> = [0.94, 0.88, 1, '1', DRY_ASSUMED, 'soaked over dry']
 export const PLASTIC_DIFFUSIVITY: Row<'massDiffusivity'> = [3e-12, 1e-12, 1e-11, 'm^2/s', CRANK, 'water, room temperature, solid wall']
