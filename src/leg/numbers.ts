@@ -72,6 +72,8 @@ export interface Prepared {
   readonly bearing: BearingNumbers
   readonly steel: Matter
   readonly groundFriction: number
+  /** What films carry over what their formulas say. */
+  readonly coolingFactor: number
   /** What was worked out once (see `once.ts`), and for which leg: a changed copy of it starts anew. */
   readonly kept: { leg: Prepared | undefined; readonly results: unknown[] }
 }
@@ -121,6 +123,7 @@ export function prepare(x: LegNumbers, end: End = 'typical'): Prepared {
     bearing: bearingOf(x.bearings.size, x.bearings.own) as BearingNumbers,
     steel: matter('steel 12.9'),
     groundFriction: bandAt(x.foot.groundFriction, end, 'low'),
+    coolingFactor: bandAt(x.environment.coolingFactor, end, 'low'),
     kept: { leg: undefined, results: [] },
   }
   prepared.kept.leg = prepared

@@ -4,7 +4,7 @@ import { describeLeg, learn, learntText } from '../../src/leg/index.js'
 
 const read = (name: string) => readFileSync(new URL(`../../examples/${name}`, import.meta.url), 'utf8')
 const logs = Object.fromEntries(
-  ['cordFriction knee', 'pretension knee', 'windup knee'].map((log) => [log, read(`stand-logs/${log.replace(' ', '-')}.csv`)]),
+  ['cordFriction knee', 'pretension knee', 'windup knee', 'heating'].map((log) => [log, read(`stand-logs/${log.replace(' ', '-')}.csv`)]),
 )
 
 test('the invented logs of the example give back the values that they were made with, and say so themselves', () => {
@@ -18,6 +18,16 @@ test('the invented logs of the example give back the values that they were made 
   expect(cords.braid!.pretensionLeft.typical).toBeCloseTo(1 / (1 + 0.058 * Math.log10(8766)), 2)
   expect(cords.braid!.axialRigidity.in('kN')).toBeGreaterThan(18)
   expect(cords.braid!.axialRigidity.in('kN')).toBeLessThan(21)
+  // The heating curve was made with 0.83, 480 J/(kg K) and 0.82 K/W.
+  for (const [path, made] of [
+    ['environment.coolingFactor', 0.83],
+    ['motor.specificHeat', 480],
+    ['motor.windingToMount', 0.82],
+  ] as const) {
+    const [low, high] = learnt.moved.find((one) => one.path === path)!.interval!.map(Number.parseFloat) as [number, number]
+    expect(made, path).toBeGreaterThan(low - 0.5 * (high - low))
+    expect(made, path).toBeLessThan(high + 0.5 * (high - low))
+  }
   expect(learnt.remarks.map(({ what }) => what).sort()).toEqual(['gap', 'spike'])
   expect(learntText(learnt)).toContain('cords.braid.axialRigidity')
 })

@@ -1,7 +1,11 @@
 import { readFileSync } from 'node:fs'
 import * as fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { assess, describeLeg, type Leg, learn, learntText } from '../../src/leg/index.js'
+import { bare } from '../../src/formula/index.js'
+import { heatOf } from '../../src/leg/cases/heat.js'
+import { UNLOADED } from '../../src/leg/cases/motion.js'
+import { assess, describeLeg, type Leg, learn, learntText, withFields } from '../../src/leg/index.js'
+import { legNumbers, prepare } from '../../src/leg/numbers.js'
 import { InputError } from '../../src/units/index.js'
 
 const leg = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8'))
@@ -24,6 +28,8 @@ const decay = (start: number, a: number) =>
 /** A dial gauge that does not start at zero. */
 const give = (slope: number) =>
   `upright force [N],upright deflection [mm]\n${[0, 5, 10, 15, 20, 25, 20, 15, 10, 5, 0].map((f, i) => `${f},${0.2 + slope * f + 0.2 * scatter(i)}`).join('\n')}`
+
+const HEATING = 'time [min],peak phase current [A],winding temperature [degC],mount temperature [degC],air temperature [degC]'
 
 const bandOf = (one: Leg, joint: 'hip' | 'knee') => one.drives[joint].friction
 
@@ -50,12 +56,54 @@ describe('what a log teaches', () => {
     const rows = Array.from({ length: 15 }, (_, i) => {
       const winding = 40 + 2 * i
       const loss = 0.75 * 10 ** 2 * 0.075 * ((234.5 + winding) / 254.5)
-      return `${i},10,${winding},${winding - 1.1 * loss + 0.1 * scatter(i)}`
+      return `${i},10,${winding},${winding - 1.1 * loss + 0.1 * scatter(i)},20`
     })
-    const log = `time [min],peak phase current [A],winding temperature [degC],mount temperature [degC]\n${rows.join('\n')}`
+    const log = `${HEATING}\n${rows.join('\n')}`
     const { leg: next, moved } = learn(leg, { heating: log }, cases)
     expect(next.motor.windingToMount.in('K/W')).toBeCloseTo(1.1, 3)
     expect(moved[0]!.interval).toBeDefined()
+  })
+
+  describe('a heating curve', () => {
+    const real = withFields(leg, {
+      'environment.coolingFactor': [0.7, 0.7, 0.7],
+      'motor.specificHeat': '520 J/(kg K)',
+      'motor.windingToMount': '1 K/W',
+    })
+    const prepared = prepare(legNumbers(real))
+    const asked = { ...UNLOADED, torque: 4 }
+    // Made along another way than the one it is read by: a stall of so many minutes, its loss with the copper as warm as it gets.
+    const after = (minutes: number) =>
+      heatOf(prepared, bare, { joint: 'knee', motion: asked, air: 293.15, wind: 0, heating: 'held', heldFor: 60 * minutes, steps: 200 })
+    const row = (minutes: number, shift = 0) => {
+      const { heatingCurrent, windingMean, mount } = after(Math.max(minutes, 1e-6))
+      return `${minutes + shift},${heatingCurrent},${windingMean - 273.15},${mount - 273.15},20`
+    }
+
+    test('tells what air carries off, what the motor takes up, and the way out of the winding', () => {
+      const log = [HEATING, ...Array.from({ length: 31 }, (_, i) => row(2 * i))].join('\n')
+      const { leg: next, moved } = learn(leg, { heating: log }, cases)
+      expect(moved.map(({ path }) => path)).toEqual(['motor.windingToMount', 'environment.coolingFactor', 'motor.specificHeat'])
+      expect(next.motor.windingToMount.in('K/W')).toBeCloseTo(1, 6)
+      expect(next.environment.coolingFactor.typical).toBeCloseTo(0.7, 2)
+      expect(next.motor.specificHeat.in('J/(kg K)')).toBeGreaterThan(510)
+      expect(next.motor.specificHeat.in('J/(kg K)')).toBeLessThan(530)
+    })
+
+    test('that has settled tells nothing of what the motor takes up', () => {
+      const log = [HEATING, ...Array.from({ length: 12 }, (_, i) => row(1e4, i + 0.001 * scatter(i)))].join('\n')
+      const { leg: next, moved } = learn(leg, { heating: log }, cases)
+      expect(next.environment.coolingFactor.typical).toBeCloseTo(0.7, 2)
+      expect(next.motor.specificHeat).toEqual(leg.motor.specificHeat)
+      expect(moved.find(({ path }) => path === 'motor.specificHeat')?.state).toBe('undetermined')
+    })
+
+    test('of a motor that cools less than the film formulas say moves the verdict to the bad side', () => {
+      const log = [HEATING, ...Array.from({ length: 31 }, (_, i) => row(2 * i))].join('\n')
+      const { comparison } = learn(leg, { heating: log }, { cases: ['stall'] })
+      const plate = comparison.checks.find(({ id, after: now }) => id === 'motor.plate' && now?.joint === 'knee')!
+      expect(plate.after!.reserve).toBeLessThan(plate.before!.reserve)
+    })
   })
 
   // With next to no friction the arcs stretch freely: K = EA r² (1/a + 1/b), a = b = span + half pinion arc + drum arc of each branch.

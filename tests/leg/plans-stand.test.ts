@@ -35,10 +35,12 @@ describe('predictions against calculations by hand', () => {
     expect(predicted.si).toBeLessThan(at(span + (r * (theta + 6 * Math.PI)) / 2 + (R * theta) / 2))
   })
 
-  test('heating: the rise goes with the resistance, and more than that because copper warms', () => {
+  test('heating: a fifth more or less carried off moves the rise by less than that, since part of the way is metal and print', () => {
     const { predicted, band } = of('heating')
-    expect(band[1].si / predicted.si).toBeGreaterThan(1.3)
-    expect(band[0].si / predicted.si).toBeLessThan(0.7 + 1e-9)
+    expect(band[1].si / predicted.si).toBeGreaterThan(1.1)
+    expect(band[1].si / predicted.si).toBeLessThan(1 / 0.8)
+    expect(band[0].si / predicted.si).toBeGreaterThan(1 / 1.2)
+    expect(band[0].si / predicted.si).toBeLessThan(0.95)
   })
 })
 

@@ -154,7 +154,12 @@ export const pathsFrom = (leg: Prepared, of: Evaluator, basis: Basis, mount: num
 })
 
 /** Conductance of the can's outside to air and surroundings: cylinder and one end face, convection (the stronger of still and moving air) and radiation. */
-function canConductance({ x: { motor } }: Prepared, of: Evaluator, can: number, { air, wind, surroundings, pressure }: Basis): number {
+function canConductance(
+  { x: { motor }, coolingFactor }: Prepared,
+  of: Evaluator,
+  can: number,
+  { air, wind, surroundings, pressure }: Basis,
+): number {
   const area = Math.PI * motor.canDiameter * (motor.canLength + motor.canDiameter / 4)
   const still = of(naturalConvection, {
     surface: 'horizontalCylinder',
@@ -176,5 +181,5 @@ function canConductance({ x: { motor } }: Prepared, of: Evaluator, can: number, 
         }).coefficient
       : 0
   const radiated = of(radiationCoefficient, { emissivity: motor.canEmissivity, surface: can, surroundings, viewFactor: 1 })
-  return area * (Math.max(still, moving) + radiated)
+  return coolingFactor * area * (Math.max(still, moving) + radiated)
 }

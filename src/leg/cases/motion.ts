@@ -33,6 +33,9 @@ export interface JointMotion {
   highest: number
 }
 
+/** A joint that nothing is asked of. */
+export const UNLOADED: JointMotion = { torque: 0, shaftTorque: 0, shaftRms: 0, speed: 0, loadedSpeed: 0, lowest: 0, highest: 0 }
+
 /** What a load case asks of the leg before any drive comes in. */
 export interface Motion {
   /** Largest force of the ground on the foot, upright and along the ground. */

@@ -22,6 +22,8 @@ interface Mount {
   readonly behind: number
   readonly height: number
   readonly emissivity: number
+  /** What films carry over what their formulas say. */
+  readonly coolingFactor: number
 }
 
 function mountOf(leg: Prepared): Mount {
@@ -36,6 +38,7 @@ function mountOf(leg: Prepared): Mount {
     behind: sink === undefined ? 0 : plate.thickness / leg.plate.thermalConductivity + 1 / plate.contactConductance,
     height: body.height,
     emissivity: body.emissivity,
+    coolingFactor: leg.coolingFactor,
   }
 }
 
@@ -164,5 +167,6 @@ function filmAt(mount: Mount, of: Evaluator, surface: number, { air, wind, surro
           pressure,
         }).coefficient
       : 0
-  return Math.max(still, moving) + of(radiationCoefficient, { emissivity: mount.emissivity, surface, surroundings, viewFactor: 1 })
+  const radiated = of(radiationCoefficient, { emissivity: mount.emissivity, surface, surroundings, viewFactor: 1 })
+  return mount.coolingFactor * (Math.max(still, moving) + radiated)
 }

@@ -1,7 +1,8 @@
 import { bare, type Evaluator } from '../../formula/index.js'
 import { hotSteadyState, lumpedResponse } from '../../thermal/index.js'
 import type { Prepared } from '../numbers.js'
-import { type Basis, canPathAt, type Excitation, excitationAt, type Paths, pathsFrom } from './balance.js'
+import { type Basis, basisOf, canPathAt, type Excitation, excitationAt, type Paths, pathsFrom } from './balance.js'
+import { UNLOADED } from './motion.js'
 import { recordMount } from './mount.js'
 
 /** Motor and mount at the end of a stall. */
@@ -77,6 +78,37 @@ export function stalledFinely(
     moved = end === undefined ? 0 : Math.abs(end.mount - (coarse?.mount ?? Number.POSITIVE_INFINITY))
   } while (moved > STALL_TOLERANCE && steps < MOST_STALL_STEPS)
   return { end: of === bare ? end : stalled(leg, of, basis, time, steps, limit), steps }
+}
+
+/** A moment of a heating run: copper loss until the next moment, and the air. */
+export interface HeatingMoment {
+  readonly time: number
+  readonly loss: number
+  readonly air: number
+}
+
+/** Temperatures of the mounting face at the moments of a heating run in still air, from the first one on. */
+export function heatingRun(leg: Prepared, moments: readonly HeatingMoment[], initial: number): number[] {
+  const heatCapacity = heatCapacityOf(leg)
+  let mount = initial
+  let share = COLD_CAN_SHARE
+  return moments.map(({ time, air }, i) => {
+    const from = moments[i - 1]
+    if (from === undefined) return mount
+    const still = basisOf(leg, bare, { joint: 'hip', motion: UNLOADED, air, wind: 0, heating: 'none' })
+    const conductance = (at: number) => {
+      const paths = pathsFrom(leg, bare, still, at, canPathAt(leg, bare, still, air + share * (at - air)))
+      share = paths.canShare
+      return paths.total
+    }
+    const after = (total: number, duration: number) =>
+      lumpedResponse.si({ initial: mount, final: air + from.loss / total, heatCapacity, thermalResistance: 1 / total, time: duration })
+        .temperature
+    const duration = time - from.time
+    // Films as they are half way.
+    mount = after(conductance(after(conductance(mount), duration / 2)), duration)
+    return mount
+  })
 }
 
 /** Motor and mount with the mounting face at a temperature, and what temperature it is heading for. */

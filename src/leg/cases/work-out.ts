@@ -4,13 +4,11 @@ import type { CaseState, JointState } from '../state.js'
 import { CASES, type CaseId } from './catalogue.js'
 import { driveState } from './drive.js'
 import { heatOf } from './heat.js'
-import { type JointMotion, type Motion, motionOver, type Stance } from './motion.js'
+import { type Motion, motionOver, type Stance, UNLOADED } from './motion.js'
 
 /** The stage names of one load case's shared work; checks list them as what their chain starts from. */
 export const stageOf = (stage: 'motion' | 'drive' | 'heat', id: CaseId, joint: Joint): string =>
   stage === 'motion' ? `${id}/motion` : `${id}/${joint}/${stage}`
-
-const UNLOADED: JointMotion = { torque: 0, shaftTorque: 0, shaftRms: 0, speed: 0, loadedSpeed: 0, lowest: 0, highest: 0 }
 
 /** Works out one load case: forces and poses, then temperatures, then cord tensions at those temperatures. */
 export function workOut(leg: Prepared, sheet: Sheet, id: CaseId): CaseState {

@@ -11,7 +11,7 @@ import type { Leg } from '../specification/describe.js'
 import type { Band } from '../specification/fields.js'
 import { type Found, fitted, LEAST_READINGS, pooled, type SpikeOptions, scattered, slopeOf } from './estimate.js'
 import { type LogRemark, type ReadLog, readLog } from './logs.js'
-import { COLUMNS, estimateOf, MEASUREMENTS, type MeasurementId } from './measurements.js'
+import { COLUMNS, estimatesOf, MEASUREMENTS, type MeasurementId } from './measurements.js'
 
 /** Logs by measurement and joint: `{ 'pretension knee': csv, 'cordFriction hip': csv }`. */
 export type StandLogs = Readonly<Record<string, string>>
@@ -84,28 +84,18 @@ export function learn(leg: Leg, logs: StandLogs, options: LearnOptions = {}): Le
       })
       continue
     }
-    const estimate = estimateOf(benchLeg(next), id, joint)
-    if (estimate.kind === 'comparison') {
-      toCompare.push({ log, rows: read.rows })
-      continue
-    }
-    const found =
-      estimate.kind === 'scatter' ? scattered(log, read, estimate, remarks, options) : fitted(log, read, estimate, remarks, options)
-    for (const one of found) {
-      const known = earlier.get(one.path)
-      const together = known === undefined || one.interval === undefined ? undefined : pooled(known, one)
-      if (together !== undefined && together.apart > APART)
-        remarks.push({
-          log,
-          line: undefined,
-          what: 'disagreement',
-          message: `${one.path} comes out ${significant(together.apart, 3)} combined standard errors from an earlier log; both are taken together, but one of them measured something else`,
-        })
-      const taken = together?.one ?? one
-      if (one.interval !== undefined) earlier.set(one.path, taken)
-      const { field, corrected } = correct(next, log, taken)
-      moved.push(field)
-      next = corrected
+    for (const estimate of estimatesOf(benchLeg(next), id, joint)) {
+      if (estimate.kind === 'comparison') {
+        toCompare.push({ log, rows: read.rows })
+        continue
+      }
+      const found =
+        estimate.kind === 'scatter' ? scattered(log, read, estimate, remarks, options) : fitted(log, read, estimate, remarks, options)
+      for (const one of found) {
+        const { field, corrected } = correct(next, log, withEarlier(earlier, one, log, remarks))
+        moved.push(field)
+        next = corrected
+      }
     }
   }
   const comparison = compareAssessments(
@@ -119,6 +109,23 @@ export function learn(leg: Leg, logs: StandLogs, options: LearnOptions = {}): Le
 
 /** Estimates farther apart than this many combined standard errors do not tell of one thing. */
 const APART = 4
+
+/** What was found together with what earlier logs told of the same field. */
+function withEarlier(earlier: Map<string, Found>, one: Found, log: string, remarks: LogRemark[]): Found {
+  if (one.interval === undefined) return one
+  const known = earlier.get(one.path)
+  const together = known === undefined ? undefined : pooled(known, one)
+  if (together !== undefined && together.apart > APART)
+    remarks.push({
+      log,
+      line: undefined,
+      what: 'disagreement',
+      message: `${one.path} comes out ${significant(together.apart, 3)} combined standard errors from an earlier log; both are taken together, but one of them measured something else`,
+    })
+  const taken = together?.one ?? one
+  earlier.set(one.path, taken)
+  return taken
+}
 
 /** Puts what was found into the leg. */
 function correct(leg: Leg, log: string, found: Found): { field: MovedField; corrected: Leg } {

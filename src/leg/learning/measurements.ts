@@ -1,9 +1,12 @@
-import { endEfficiency, frictionFromTensions, holdingRatio, loadPath } from '../../capstan/index.js'
+import { frictionFromTensions, holdingRatio, loadPath } from '../../capstan/index.js'
 import { copperLoss, hotResistance } from '../../thermal/index.js'
+import { heatingRun } from '../cases/stall.js'
 import type { Joint, Prepared } from '../numbers.js'
 import { benchDrive } from '../plans/bench.js'
 import { shareLeft } from '../plans/tensioning.js'
 import type { LogColumn } from './logs.js'
+
+export { retentionOf } from '../checks/cord.js'
 
 /** What can be measured on the test stand. */
 export const MEASUREMENTS = ['cordFriction', 'windup', 'pretension', 'pullOut', 'heating', 'footDeflection'] as const
@@ -31,6 +34,7 @@ export const COLUMNS: { readonly [M in MeasurementId]: readonly LogColumn[] } = 
     { name: 'peak phase current', kind: 'peakPhaseCurrent', unit: 'A' },
     { name: 'winding temperature', kind: 'temperature', unit: 'degC' },
     { name: 'mount temperature', kind: 'temperature', unit: 'degC' },
+    { name: 'air temperature', kind: 'temperature', unit: 'degC' },
   ],
   footDeflection: [
     { name: 'upright force', kind: 'force', unit: 'N' },
@@ -59,8 +63,12 @@ export type Estimate =
     }
   | { readonly kind: 'comparison' }
 
-/** Estimator of one measurement on one joint. @internal */
-export function estimateOf(leg: Prepared, id: MeasurementId, joint: Joint): Estimate {
+/** Estimators of one measurement on one joint, in the order they are to be used. @internal */
+export function estimatesOf(leg: Prepared, id: MeasurementId, joint: Joint): readonly Estimate[] {
+  return id === 'heating' ? [windingEstimate(leg), coolingEstimate(leg)] : [estimateOf(leg, id, joint)]
+}
+
+function estimateOf(leg: Prepared, id: Exclude<MeasurementId, 'heating'>, joint: Joint): Estimate {
   const drive = leg.x.drives[joint]
   const { cord } = leg.drives[joint]
   switch (id) {
@@ -99,15 +107,38 @@ export function estimateOf(leg: Prepared, id: MeasurementId, joint: Joint): Esti
         predict: (p, rows) => rows.map(([time]) => p[0]! * shareLeft(leg, joint, time!, p[1]!)),
         measured: (row) => row[1]!,
       }
-    case 'heating':
-      return {
-        kind: 'curve',
-        parameters: [{ path: 'motor.windingToMount', start: leg.x.motor.windingToMount, low: 0.01, high: 20 }],
-        predict: (p, rows) => rows.map(([, current, winding]) => p[0]! * lossOf(leg, current!, winding!)),
-        measured: ([, , winding, mount]) => winding! - mount!,
-      }
     case 'footDeflection':
       return { kind: 'comparison' }
+  }
+}
+
+/** From winding to mounting face, whose difference follows the loss at once. */
+const windingEstimate = (leg: Prepared): Estimate => ({
+  kind: 'curve',
+  parameters: [{ path: 'motor.windingToMount', start: leg.x.motor.windingToMount, low: 0.01, high: 20 }],
+  predict: (p, rows) => rows.map(([, current, winding]) => p[0]! * lossOf(leg, current!, winding!)),
+  measured: ([, , winding, mount]) => winding! - mount!,
+})
+
+/** From the mounting face to the air, and the heat that motor and sink take up on the way. */
+function coolingEstimate(leg: Prepared): Estimate {
+  const { motor, environment } = leg.x
+  const { typical } = environment.coolingFactor
+  return {
+    kind: 'curve',
+    parameters: [
+      { path: 'environment.coolingFactor', start: typical, low: 0.05, high: 10 },
+      { path: 'motor.specificHeat', start: motor.specificHeat, low: motor.specificHeat / 10, high: 10 * motor.specificHeat },
+      // How far the first reading is off.
+      { path: undefined, start: 0, low: -20, high: 20 },
+    ],
+    predict: (p, rows) =>
+      heatingRun(
+        { ...leg, coolingFactor: p[0]!, x: { ...leg.x, motor: { ...motor, specificHeat: p[1]! } } },
+        rows.map(([time, current, winding, , air]) => ({ time: time!, air: air!, loss: lossOf(leg, current!, winding!) })),
+        rows[0]![3]! + p[2]!,
+      ),
+    measured: ([, , , mount]) => mount!,
   }
 }
 
@@ -148,12 +179,3 @@ export function windups(leg: Prepared, joint: Joint, axialRigidity: number, rows
 
 /** Ratio of tensions that a friction gives over a wrap. @internal */
 export const ratioOf = (friction: number, wrapAngle: number): number => holdingRatio.si({ friction, wrapAngle })
-
-/** Share of its strength that a cord end keeps: the specification's, or that of its kind. @internal */
-export function retentionOf(leg: Prepared, joint: Joint): { low: number; typical: number; high: number } {
-  const { ends, endRetention } = leg.x.drives[joint]
-  if (endRetention !== undefined) return endRetention
-  const slippery = leg.drives[joint].cord.fibre.startsWith('UHMWPE')
-  const { low, si, high } = endEfficiency(ends === 'knot' ? (slippery ? 'bowlineUHMWPE' : 'bowline') : ends)
-  return { low, typical: si, high }
-}

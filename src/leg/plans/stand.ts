@@ -205,6 +205,7 @@ function pullOut(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
 
 function heating(leg: Leg, x: LegNumbers): StandMeasurement {
   const { windingToMount } = x.motor
+  const { coolingFactor } = x.environment
   const joint = hardest(prepare(x))
   const { motion } = workOut(prepare(x), bareSheet, 'stand').joints[joint]
   const held = (prepared: Prepared) => heatOf(prepared, bare, { joint, motion, air: x.environment.normalAir, wind: 0, heating: 'held' })
@@ -216,15 +217,19 @@ function heating(leg: Leg, x: LegNumbers): StandMeasurement {
       id: 'heating',
       joint: undefined,
       what: 'heating curve of a motor on its plate',
-      how: `Turn the current vector slowly with ${current} peak per phase (the current of standing) so that all phases heat alike; log winding temperature (by resistance at the terminals) and mounting face every minute for half an hour. Leave out the first minutes, while the winding itself warms up.`,
+      how: `Turn the current vector slowly with ${current} peak per phase (the current of standing) so that all phases heat alike; log winding temperature (by resistance at the terminals), mounting face and air every minute for an hour, out of the wind. Leave out the first minutes, while the winding itself warms up.`,
       caution: 'Hot: the can burns and the print softens. Stop at the limits of the control sheet; never leave it alone.',
-      predictedIs: 'mean winding temperature above the mounting face, settled',
-      corrects: 'motor.windingToMount',
+      predictedIs: 'mounting face above the air, settled',
+      corrects: 'environment.coolingFactor, motor.specificHeat, motor.windingToMount',
     },
-    (n, which) => ({ ...n, motor: { ...n.motor, windingToMount: windingToMount * THERMAL_RANGE[which === 'low' ? 0 : 1] } }),
+    // Hot with both: little cooling, much resistance on the way out of the winding.
+    (n, which) => ({
+      ...n,
+      environment: { ...n.environment, coolingFactor: sure(coolingFactor[which]) },
+      motor: { ...n.motor, windingToMount: windingToMount * THERMAL_RANGE[which === 'low' ? 1 : 0] },
+    }),
     (prepared) => {
-      const { windingMean, mount } = held(prepared)
-      return new Quantity(windingMean - mount, 'temperatureDifference')
+      return new Quantity(held(prepared).mount - x.environment.normalAir, 'temperatureDifference')
     },
   )
 }

@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import { maybe, q, silent, whole } from './fields.js'
+import { band, maybe, q, silent, whole } from './fields.js'
 
 /** Air and weather. */
 export const environment = z.strictObject({
@@ -17,6 +17,11 @@ export const environment = z.strictObject({
     q('velocity', { min: 0 }, 'Air speed over the motor while walking on an ordinary day.'),
     '0 m/s',
     'still air, the cautious case',
+  ),
+  coolingFactor: silent(
+    band(10, 'What air and radiation carry off the motors and their mounts, over what the film formulas say: low, typical, high.'),
+    { low: 0.8, typical: 1, high: 1.2 },
+    'scatter of film formulas between bodies that stand close together; one heating curve tells yours',
   ),
   altitude: silent(q('length', { min: '-500 m', max: '6000 m' }, 'Altitude.'), '0 m', 'sea level'),
   humidity: silent(
