@@ -129,6 +129,15 @@ test('a knee driven 1:1 from the hip keeps the shank’s absolute angle and load
   expect(crossed.actuatorTorques({ angles, torque }).knee.si).toBeCloseTo(4 / 1.4, 12)
 })
 
+test('a motor on the thigh rides with it: the hip’s angle and torque are its own', () => {
+  const angles = { abduction: '0 deg', hip: '-30 deg', knee: '60 deg' } as const
+  const torque = { abduction: '0 N m', hip: '1 N m', knee: '-4 N m' } as const
+  for (const coupling of [driveCoupling({ knee: 'parallelogram', motorOn: 'thigh' }), driveCoupling({ knee: 'motorAtKnee' })]) {
+    expect(coupling.actuatorAngles(angles).knee.in('deg')).toBeCloseTo(60, 12)
+    expect(coupling.actuatorTorques({ angles, torque }).hip.si).toBe(1)
+  }
+})
+
 test('joint limits become the corners of a parallelogram', () => {
   const leg = threeJointLeg({
     hipOffset: '0 mm',
@@ -207,10 +216,29 @@ describe('four-bar', () => {
     const apart = linkage.at({ crankAngle: '180 deg', assembly: 'open' })
     if (apart.assembles) throw new Error('apart')
     expect(apart.gap.in('mm')).toBeCloseTo(60, 9)
-    expect(make({ ground: 0.1, crank: 0.08, coupler: 0.2, rocker: 0.05 }).at({ crankAngle: '0 deg', assembly: 'open' })).toMatchObject({
-      assembles: false,
-      reason: 'pinTooNear',
-    })
+    const near = make({ ground: 0.1, crank: 0.08, coupler: 0.2, rocker: 0.05 }).at({ crankAngle: '0 deg', assembly: 'open' })
+    expect(near).toMatchObject({ assembles: false, reason: 'pinTooNear' })
+    // Coupler less rocker, 150 mm, less the pin's distance of 20 mm.
+    if (near.assembles) throw new Error('apart')
+    expect(near.gap.in('mm')).toBeCloseTo(130, 9)
+  })
+
+  test('Grashof’s criterion names the motion', () => {
+    const motion = (ground: number, crank: number, coupler: number, rocker: number) => make({ ground, crank, coupler, rocker }).motion
+    expect(motion(0.1, 0.04, 0.12, 0.08)).toBe('crankRocker')
+    expect(motion(0.04, 0.1, 0.12, 0.08)).toBe('doubleCrank')
+    expect(motion(0.1, 0.08, 0.12, 0.04)).toBe('rockerCrank')
+    expect(motion(0.1, 0.12, 0.04, 0.08)).toBe('doubleRocker')
+    expect(motion(0.1, 0.06, 0.05, 0.05)).toBe('tripleRocker')
+    expect(motion(0.11, 0.03, 0.11, 0.03)).toBe('changePoint')
+  })
+
+  test('a transmission angle of 40° and more transmits well', () => {
+    for (let d = 0; d < 360; d += 5) {
+      const pose = make(crankRocker).at({ crankAngle: [d, 'deg'], assembly: 'open' })
+      if (!pose.assembles) throw new Error('assembles')
+      expect(pose.transmitsWell).toBe(pose.transmissionAngle.in('deg') >= 40)
+    }
   })
 
   test('extremes of the transmission angle are those of a full turn', () => {
@@ -268,7 +296,7 @@ describe('bad input', () => {
     })
     const out = new Float64Array(3)
     let before = 0
-    for (let degrees = 0; degrees <= 150; degrees += 1) {
+    for (let degrees = 0; degrees <= 179; degrees += 1) {
       against.actuatorAnglesInto(out, 0, [0, 0, (degrees * Math.PI) / 180])
       expect(Math.abs(out[2]! - before)).toBeLessThan(0.02)
       before = out[2]!

@@ -170,6 +170,19 @@ describe('error at the foot', () => {
         }).covarianceSi,
     )
     expect(JSON.stringify(chart)).toContain('1 σ')
+    // The first ellipse, at touch-down, spans what the deviations along x and z are, ten times; its tilt is the covariance's.
+    const layers = (chart.layer as { data?: { values?: { series?: string; x: number; y: number }[] } }[]) ?? [chart]
+    const points = layers.flatMap(({ data }) => data?.values ?? []).filter(({ series }) => series?.startsWith('1 σ at 0 %'))
+    const start = leg.jointAngles({ x: '60 mm', y: '58 mm', z: '-280 mm' })
+    if (!start.reachable) throw new Error('reachable')
+    const { abduction, hip, knee } = start.branches[0]!
+    const c = footError(leg, { angles: { abduction, hip, knee }, sources: [{ name: 'slack', at: 'joint', ...half }] }).covarianceSi
+    const [x, z] = [points.map((p) => p.x - 60), points.map((p) => p.y + 280)]
+    expect(points.length).toBe(33)
+    expect(Math.max(...x) / (1e4 * Math.sqrt(c[0]!))).toBeCloseTo(1, 1.5)
+    expect(Math.max(...z) / (1e4 * Math.sqrt(c[8]!))).toBeCloseTo(1, 1.5)
+    const mixed = x.slice(1).reduce((sum, value, i) => sum + value * z[i + 1]!, 0) / 32
+    expect(mixed / (0.5e8 * c[2]!)).toBeCloseTo(1, 6)
     expect(JSON.stringify(chart)).not.toContain('null,null')
   })
 })

@@ -29,6 +29,13 @@ const base = {
   lift: '45 mm',
 } as const satisfies FootPathSpecification
 const { lift: _, ...bare } = base
+/** Every mark of a chart that belongs to a series. */
+const marksOf = (spec: unknown): { series: string; x: number; y: number }[] => {
+  if (typeof spec !== 'object' || spec === null) return []
+  const { data } = spec as { data?: { values?: { series?: string; x: number; y: number }[] } }
+  const own = (data?.values ?? []).filter((mark) => mark.series !== undefined) as { series: string; x: number; y: number }[]
+  return own.length > 0 ? own : Object.values(spec).flatMap(marksOf)
+}
 const at = (path: ReturnType<typeof footPath>, t: number) => {
   const out = new Float64Array(9)
   const stance = path.stateInto(out, 0, t)
@@ -229,6 +236,55 @@ describe('what a stride asks', () => {
     expect(real.peakTorque.si).toBeGreaterThanOrEqual(real.rmsTorque.si)
   })
 
+  test('a leg of no mass asks what the ground asks, and a slow heavy one its weight beside', () => {
+    const none = { mass: '0 kg', centreOfMass: { x: '0 mm', y: '0 mm', z: '0 mm' } } as const
+    const weightless = walk().samples
+    const none0 = walk({ dynamics: legDynamics(leg, { hipLink: none, upperLink: none, lowerLink: none }) }).samples
+    for (const [i, torque] of weightless.jointTorque.entries()) expect(none0.jointTorque[i]).toBeCloseTo(torque, 12)
+    const slow = footPath({ ...base, stridePeriod: '500 s' })
+    const { samples } = walk({ path: slow, dynamics })
+    for (let i = 0; i < samples.count; i += 7) {
+      const [q, r] = [samples.jointAngle.subarray(3 * i, 3 * i + 3), samples.groundReaction.subarray(3 * i, 3 * i + 3)]
+      const angles = { abduction: [q[0]!, 'rad'], hip: [q[1]!, 'rad'], knee: [q[2]!, 'rad'] } as const
+      const ground = leg.torqueFromGroundReaction({ angles, groundReaction: { x: [r[0]!, 'N'], y: [r[1]!, 'N'], z: [r[2]!, 'N'] } })
+      const weight = dynamics.gravityTorque(angles)
+      for (const [j, joint] of (['abduction', 'hip', 'knee'] as const).entries())
+        expect(samples.jointTorque[3 * i + j]).toBeCloseTo(ground[joint].si + weight[joint].si, 4)
+    }
+  })
+
+  test('motor torque, rms, current and voltage are those of the samples, worked again', () => {
+    const motor = { torqueConstant: '0.087 N m/A', resistance: '0.12 ohm', noLoadCurrent: '0.6 A' } as const
+    // A fast stride, so that rotors count and the motor runs both ways.
+    const quick = footPath({ ...base, stridePeriod: '0.3 s' })
+    const { samples: s, motors } = walk({ path: quick, dynamics, drives: { abduction: drive, hip: { ...drive, motor }, knee: drive } })
+    let [squares, currents, total, volts, amperes] = [0, 0, 0, 0, 0]
+    for (let i = 0; i < s.count; i++) {
+      const [torque, rate, acceleration] = [s.actuatorTorque, s.actuatorRate, s.actuatorAcceleration].map(
+        (column) => column[3 * i + 1]!,
+      ) as [number, number, number]
+      const loss = torque * rate < 0 ? 0.85 : 1 / 0.9
+      const shaft = (torque * loss) / 6 + 60e-6 * 6 * acceleration
+      const speed = 6 * rate
+      const current = shaft / 0.087 + 0.6 * Math.sign(speed)
+      const voltage = 0.12 * current + 0.087 * speed
+      expect(motors.hip.cloud.torque[i]).toBeCloseTo(shaft, 12)
+      expect(motors.hip.cloud.speed[i]).toBeCloseTo(speed, 12)
+      squares += s.weight[i]! * shaft ** 2
+      currents += s.weight[i]! * current ** 2
+      total += s.weight[i]!
+      volts = Math.max(volts, Math.abs(voltage))
+      amperes = Math.max(amperes, Math.abs(current))
+    }
+    expect(total).toBeCloseTo(quick.periodSi, 12)
+    expect(motors.hip.rmsTorque.si).toBeCloseTo(Math.sqrt(squares / total), 12)
+    expect(motors.hip.electrical!.rmsCurrent.si).toBeCloseTo(Math.sqrt(currents / total), 10)
+    expect(motors.hip.electrical!.peakVoltage.si).toBeCloseTo(volts, 12)
+    expect(motors.hip.electrical!.peakCurrent.si).toBeCloseTo(amperes, 12)
+    expect(motors.hip.peakTorque.si).toBe(Math.max(...motors.hip.cloud.torque.map(Math.abs)))
+    expect(motors.hip.peakSpeed.si).toBe(Math.max(...motors.hip.cloud.speed.map(Math.abs)))
+  })
+
   test('a force through the hip axis asks nothing of a weightless hip, upright leg or leaning', () => {
     for (const y of ['58 mm', '120 mm', '-20 mm']) {
       const leaning = footPath({ ...base, midStance: { ...base.midStance, y } } as FootPathSpecification)
@@ -293,6 +349,18 @@ describe('what a stride asks', () => {
     expect(strideDemand({ leg: limited, path, load, drives })).toMatchObject({ walkable: false, reason: 'jointLimits' })
     expect(() => strideDemand({ leg, path, drives } as never)).toThrow(/load is missing; give either load or groundReactionSi/)
     expect(() => strideDemand({ leg: {}, path, drives, load } as never)).toThrow(/leg is/)
+  })
+
+  test('the cloud’s chart has every moment, driving or driven, in rpm and N m', () => {
+    const { knee } = walk({ dynamics }).motors
+    const marks = marksOf(torqueSpeedChart(knee))
+    const { torque, speed } = knee.cloud
+    const drives = [...torque.keys()].filter((i) => torque[i]! * speed[i]! >= 0)
+    expect(marks.filter(({ series }) => series === 'motor drives').length).toBe(drives.length)
+    expect(marks.filter(({ series }) => series === 'load drives').length).toBe(torque.length - drives.length)
+    expect(drives.length).toBeLessThan(torque.length)
+    expect(Math.max(...marks.map(({ x }) => x))).toBeCloseTo((knee.peakSpeed.si * 60) / (2 * Math.PI), 9)
+    expect(Math.max(...marks.map(({ y }) => y))).toBeCloseTo(knee.peakTorque.si, 12)
   })
 
   test('charts hold the numbers and say what they show', () => {
