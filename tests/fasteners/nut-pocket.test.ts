@@ -57,3 +57,27 @@ describe('nut in a loose pocket', () => {
     })
   })
 })
+
+test('the width in touch is what an outline of the turned nut cuts off, and its force has the torque', () => {
+  /** Where the flat before a corner crosses the wall above it, measured from the corner along the flat. */
+  const cut = (turn: number, clearance: number) => {
+    const radius = nut.acrossFlats / Math.sqrt(3)
+    const corner = (k: number) => {
+      const angle = Math.PI / 3 + (k * Math.PI) / 3 + turn
+      return [radius * Math.cos(angle), radius * Math.sin(angle)] as const
+    }
+    const wall = (nut.acrossFlats + clearance) / 2
+    const [from, to] = [corner(0), corner(1)]
+    return (nut.acrossFlats / Math.sqrt(3)) * ((from[1] - wall) / (from[1] - to[1]))
+  }
+  fc.assert(
+    fc.property(range(1e-5, 5e-4), range(0.02, 0.6), (clearance, torque) => {
+      const { contactWidth, holdAngle, flatForce, cornerPressure } = nutInPocket.si({ ...nut, torque, clearance })
+      expect(Math.abs(contactWidth / cut(holdAngle, clearance) - 1)).toBeLessThan(1e-6)
+      expect(Math.abs(flatForce / ((cornerPressure * contactWidth * nut.height) / 2) - 1)).toBeLessThan(1e-9)
+      const loose = looseNutPressure.si({ ...nut, ...bed, torque: torque / 10, clearance })
+      expect(loose.state).not.toBe('turnsThrough')
+      expect(Math.abs(loose.contactWidth / cut(loose.turn, clearance) - 1)).toBeLessThan(1e-6)
+    }),
+  )
+})

@@ -17,6 +17,16 @@ const hand = (where: string): Source => ({ level: 'computed', where })
 const FRACTIONS: Source = { level: 'referenceLibrary', where: 'the cut box in exact fractions (Python fractions)' }
 const three = ['0.1 mm', '0.1 mm', '0.1 mm'] as const
 
+/** Share of bearings, and millions of turns of 512 that so many reach. */
+const RELIABILITIES = [
+  ['90 %', 512],
+  ['95 %', 327.68],
+  ['96 %', 281.6],
+  ['97 %', 240.64],
+  ['98 %', 189.44],
+  ['99 %', 128],
+] as const
+
 export const checks: Check[] = [
   ...published(bearingLife, {
     what: '540 million turns at 2.278 kN ask for 18.55 kN by the cube root',
@@ -94,7 +104,7 @@ export const checks: Check[] = [
     {
       what: 'three equal: beyond two tolerances, 1/48',
       given: { tolerances: three, limit: '0.2 mm' },
-      gives: { exceedance: 0.0208333 },
+      gives: { exceedance: 0.0208333, normalExceedance: 0.0227501 },
       source: { level: 'published', where: 'Irwin 1927, Hall 1927: (1/2)³/3!' },
     },
     {
@@ -147,7 +157,7 @@ export const checks: Check[] = [
       largest: '3.2 mm',
       draws: 400_000,
     },
-    gives: { mean: '3 mm', scatter: '0.1 mm', tooSmall: 0.0208333, tooLarge: 0.0208333 },
+    gives: { mean: '3 mm', scatter: '0.1 mm', tooSmall: 0.0208333, tooLarge: 0.0208333, standardError: 0.00031595 },
     // Four standard errors of the chances.
     within: '4.4 %',
     source: { level: 'published', where: 'Irwin 1927, Hall 1927' },
@@ -174,5 +184,47 @@ export const checks: Check[] = [
       drive: 'keyNeeded',
     },
     source: hand('polar and axial moments of a ring, its core, its mean radius'),
+  }),
+  ...RELIABILITIES.flatMap(([reliability, millions]) =>
+    published(bearingLife, {
+      what: `load an eighth of the rating, ${reliability}`,
+      given: { dynamicRating: '800 N', load: '100 N', reliability, speed: '60 rpm' },
+      gives: { turns: `${millions}e6 1` as never },
+      within: '0.000001 %',
+      source: { level: 'memory', where: 'ISO 281:2007 table 12: 1, 0.64, 0.55, 0.47, 0.37, 0.25 of 512 million turns' },
+    }),
+  ),
+  ...published(bearingEquivalentLoad, {
+    what: '10x22x6 mostly axial: f0 Fa/C0 = 3.31, static 0.6 × 100 + 0.5 × 300 N',
+    given: { radialLoad: '100 N', axialLoad: '300 N', staticRating: '1270 N', axialFactor: 14 },
+    gives: { dynamicLoad: '405.97 N', staticLoad: '210.00 N', axialCounts: 'axialCounts' },
+    source: { level: 'memory', where: 'ISO 281:2007 table 3, ISO 76, by hand: 56 + 1.16657 × 300' },
+  }),
+  ...published(bearingEquivalentLoad, {
+    what: '10x22x6 mostly radial: 60 N beside 400 N count for nothing (e 0.255)',
+    given: { radialLoad: '400 N', axialLoad: '60 N', staticRating: '1270 N', axialFactor: 14 },
+    gives: { dynamicLoad: '400.00 N', staticLoad: '400.00 N', axialCounts: 'radialOnly' },
+    source: { level: 'memory', where: 'ISO 281:2007 table 3' },
+  }),
+  ...published(
+    bearingStaticSafety,
+    {
+      what: 'normal duty',
+      given: { staticRating: '1270 N', staticLoad: '1000 N', duty: 'normal' },
+      gives: { wanted: '1.0000 1', state: 'enough' },
+      source: { level: 'published', where: "ISO 76 practice, a rolling-bearing maker's load page: 1" },
+    },
+    {
+      what: 'quiet or oscillating duty',
+      given: { staticRating: '1270 N', staticLoad: '1000 N', duty: 'quiet' },
+      gives: { wanted: '2.0000 1', state: 'dents' },
+      source: { level: 'memory', where: "a rolling-bearing maker's load page: 2" },
+    },
+  ),
+  ...published(bearingOscillation, {
+    what: 'half an amplitude of 30 degrees with nine balls: 60 of 80 degrees',
+    given: { halfAmplitude: '30 deg', balls: 9 },
+    gives: { turnsPerCycle: '0.33333 1', state: 'falseBrinelling' },
+    source: hand('4 × 30°/360°'),
   }),
 ]

@@ -4,71 +4,18 @@ import {
   boltGroupTipping,
   drilledBolt,
   endCap,
-  insertBound,
   metricThread,
   powerScrew,
   prying,
-  threadStrip,
 } from '../../src/fasteners/index.js'
 import type { Source } from '../../src/formula/index.js'
 import { type Check, published } from './harness.js'
 
 const hand = (where: string): Source => ({ level: 'computed', where })
 
-/** Sheared areas in mm² per mm of engagement: part and screw at basic sizes, part and screw at the worst limits, engagement of equal strength in mm. */
-const STRIP: readonly (readonly ['M3' | 'M4' | 'M5' | 'M6' | 'M8', string, string, string, string, string])[] = [
-  ['M3', '8.247', '5.793', '5.547', '3.903', '2.58'],
-  ['M4', '10.996', '7.639', '7.769', '5.473', '3.21'],
-  ['M5', '13.744', '9.740', '9.999', '7.073', '4.01'],
-  ['M6', '16.493', '11.5865', '12.191', '8.646', '4.66'],
-  ['M8', '21.991', '15.661', '16.829', '12.161', '6.02'],
-]
-const strengths = { partShearStrength: '20 MPa', screwShearStrength: '480 MPa', screwTensileStrength: '800 MPa' } as const
 const corner = (x: number, y: number) => ({ x: [x, 'mm'] as const, y: [y, 'mm'] as const, area: '144 mm^2' as const })
 
 export const checks: Check[] = [
-  ...STRIP.flatMap(([name, partBasic, screwBasic, partWorst, screwWorst, equal]) => {
-    const engagement = [metricThread(name).diameter.in('mm') * 1.5, 'mm'] as const
-    const given = { thread: metricThread(name), engagement, threadLength: engagement, ...strengths }
-    const areas = (part: string, screw: string) => ({
-      partAreaPerLength: `${part} mm` as '1 mm',
-      screwAreaPerLength: `${screw} mm` as '1 mm',
-    })
-    return published(
-      threadStrip,
-      {
-        what: `${name}, basic profile`,
-        given: { ...given, limits: 'basic' },
-        gives: areas(partBasic, screwBasic),
-        source: hand('7/8 π d, and π D1/P (P/2 + (d2 − D1) tan 30°)'),
-      },
-      {
-        what: `${name}, loosest 6g and 6H`,
-        given,
-        gives: { ...areas(partWorst, screwWorst), equalStrengthEngagement: `${equal} mm` as '1 mm' },
-        // Published limits are whole µm: half of one in two diameters is 0.01 mm of area per length.
-        within: '0.01 mm',
-        source: { level: 'published', where: "FED-STD-H28/2B and Machinery's Handbook 24 on the limits of ISO 965-2" },
-      },
-    )
-  }),
-  ...published(threadStrip, {
-    what: 'M8 thread printed in PA12: 3.41 kN over 16 mm at the worst limits',
-    given: {
-      thread: metricThread('M8'),
-      engagement: '16 mm',
-      threadLength: '16 mm',
-      partShearStrength: '12.664 MPa',
-      screwShearStrength: '480 MPa',
-      screwTensileStrength: '800 MPa',
-    },
-    gives: { partStripForce: '3.41 kN', screwBreakForce: '29.29 kN', partEqualStrengthEngagement: '137.4 mm', governedBy: 'partThread' },
-    source: {
-      level: 'published',
-      where:
-        'Sliwka & Wojcik, Polymers 18 (2025) 112 (abstract): 3.41 kN, strength worked back from it; 36.6085 × 800/(16.829 × 12.664) by hand',
-    },
-  }),
   ...published(boltGroupShear, {
     what: 'overhung bar, 16 kN at 425 mm, four bolts at 60 and 75 mm',
     given: {
@@ -80,6 +27,22 @@ export const checks: Check[] = [
     },
     gives: { sizes: ['21.0 kN', '21.0 kN', '14.8 kN', '14.8 kN'], largest: '21.0 kN', centreMoment: '-6800 N m' },
     source: { level: 'published', where: 'Shigley 9th ed., example 8-7' },
+  }),
+  ...published(boltGroupShear, {
+    what: 'the same bar: 4 kN down each, 6800 N m over Σr² 36 900 mm²',
+    given: {
+      bolts: [corner(75, 60), corner(75, -60), corner(-75, -60), corner(-75, 60)],
+      forceX: '0 kN',
+      forceY: '-16 kN',
+      atX: '425 mm',
+      atY: '0 mm',
+    },
+    // 184.2818 N/mm × 60 and 75 mm.
+    gives: {
+      alongX: ['11056.9 N', '-11056.9 N', '-11056.9 N', '11056.9 N'],
+      alongY: ['-17821.1 N', '-17821.1 N', '9821.1 N', '9821.1 N'],
+    },
+    source: hand('Shigley 9th ed., eq. 8-57, by components'),
   }),
   ...published(boltGroupLoads, {
     what: 'four bolts at ±20 and ±30 mm, 100 N sideways and 240 N off, 60 mm above the face and 10 mm beside the middle',
@@ -95,6 +58,7 @@ export const checks: Check[] = [
       tensions: ['40 N', '-20 N', '80 N', '140 N'],
       largestTension: '140 N',
       shears: ['29.417 N', '21.926 N', '21.926 N', '29.417 N'],
+      largestShear: '29.417 N',
     },
     within: '0.001 N',
     source: hand('share of each load by hand'),
@@ -126,23 +90,6 @@ export const checks: Check[] = [
     within: '0.0001 %',
     source: hand('P (a + b)/a; 6 × 200 × 10/(16 × 25)'),
   }),
-  ...published(insertBound, {
-    what: 'knurl 5.6 mm, 8 mm long, half of 20 MPa',
-    given: {
-      knurlDiameter: '5.6 mm',
-      length: '8 mm',
-      shearStrength: '20 MPa',
-      share: 0.5,
-      calibrated: true,
-      bossDiameter: '10.4 mm',
-      bossStrength: '20 MPa',
-      preload: '1 kN',
-      jacksOut: true,
-    },
-    // π × 5.6 × 8 × 10 = 1407.43 N; × 2.8 mm; ring π/4 (108.16 − 31.36) × 20 = 1206.37 N.
-    gives: { pullOut: '1407.43 N', turnOut: '3.94081 N m', bossTension: '1206.37 N', preloadUse: 0.828932, state: 'holds' },
-    source: hand('envelope of the knurl and ring of the boss'),
-  }),
   ...published(powerScrew, {
     what: 'square thread 32 mm, two starts',
     given: {
@@ -155,7 +102,14 @@ export const checks: Check[] = [
       collarDiameter: '40 mm',
     },
     // The book prints 26.18 N m, -0.466 + 10.24 = 9.77 N m and 0.311.
-    gives: { raisingTorque: '26.18 N m', collarTorque: '10.24 N m', loweringTorque: '9.77 N m', efficiency: 0.311, state: 'selfLocking' },
+    gives: {
+      raisingTorque: '26.18 N m',
+      threadTorque: '15.94 N m',
+      collarTorque: '10.24 N m',
+      loweringTorque: '9.77 N m',
+      efficiency: 0.311,
+      state: 'selfLocking',
+    },
     source: { level: 'memory', where: 'Shigley 9th ed., example 8-1' },
   }),
   ...published(drilledBolt, {
@@ -168,7 +122,15 @@ export const checks: Check[] = [
       tension: '3 kN',
       torque: '0 N m',
     },
-    gives: { wall: '0.887 mm', rootArea: '10.825 mm^2', stressArea: '13.05 mm^2', areaLeft: 0.649, torsionLeft: 0.844 },
+    gives: {
+      wall: '0.887 mm',
+      rootArea: '10.825 mm^2',
+      stressArea: '13.05 mm^2',
+      areaLeft: 0.649,
+      torsionLeft: 0.844,
+      yieldLoad: '6928 N',
+      wallRule: 'met',
+    },
     source: hand('A(d3) − π 9/4, A_s − π 9/4, 1 − (3/4.7731)⁴'),
   }),
   ...published(drilledBolt, {
@@ -186,6 +148,35 @@ export const checks: Check[] = [
     within: '0.02 %',
     source: hand('von Mises of F/A and T/W, W = π (d3⁴ − D⁴)/(16 d3)'),
   }),
+  ...published(
+    drilledBolt,
+    {
+      what: 'M3 in M5: a wall of 0.509 mm is less than 1.5 pitches of 0.5 mm',
+      given: {
+        outer: metricThread('M5'),
+        inner: metricThread('M3'),
+        outerYieldStrength: '640 MPa',
+        innerYieldStrength: '240 MPa',
+        tension: '0 N',
+        torque: '0 N m',
+      },
+      gives: { wall: '0.509 mm', yieldLoad: '3593 N', wallRule: 'tooThin' },
+      source: hand('(4.0185 − 3)/2; (12.6829 − 7.0686) × 640, more than 1.25 × 5.0308 × 240'),
+    },
+    {
+      what: 'M3 in M6 of soft steel: 2598 N do not make 1.25 times the 3220 N of the inner screw',
+      given: {
+        outer: metricThread('M6'),
+        inner: metricThread('M3'),
+        outerYieldStrength: '240 MPa',
+        innerYieldStrength: '640 MPa',
+        tension: '0 N',
+        torque: '0 N m',
+      },
+      gives: { yieldLoad: '2598 N', wallRule: 'tooThin' },
+      source: hand('10.825 × 240 against 5.0308 × 640'),
+    },
+  ),
   ...published(endCap, {
     given: {
       thrust: '100 N',

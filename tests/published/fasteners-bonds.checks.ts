@@ -51,6 +51,21 @@ export const checks: Check[] = [
       where: 'Shigley 9th ed., problem 9-35 and its equation (from memory): 603.9 cosh, 816.2 sinh at 1.8255, by hand',
     },
   }),
+  ...published(
+    lapShear,
+    {
+      what: 'the same double lap a quarter of its length from the middle, either way',
+      given: { ...DOUBLE_LAP, force: '2000 lbf', temperatureChange: [-130 / 1.8, 'K'], at: '0.25 in' },
+      gives: { averageStress: '1000.0 psi', stress: '1726.5 psi', shearLagLength: '0.27386 in' },
+      source: { level: 'computed', where: '603.92 cosh(0.91287) + 816.19 sinh(0.91287), 1/3.65148 in, by hand' },
+    },
+    {
+      what: 'a quarter towards the end where the inner part stops',
+      given: { ...DOUBLE_LAP, force: '2000 lbf', temperatureChange: [-130 / 1.8, 'K'], at: '-0.25 in' },
+      gives: { stress: '20.6 psi' },
+      source: { level: 'computed', where: '603.92 cosh(0.91287) − 816.19 sinh(0.91287), by hand' },
+    },
+  ),
   ...published(lapStrength, {
     what: 'the same without temperature: average 1000 psi, peak 1923 psi',
     given: { ...DOUBLE_LAP, shearStrength: '3000 psi' },
@@ -73,7 +88,13 @@ export const checks: Check[] = [
       socketExpansion: '23 ppm/K',
       temperatureChange: '40 K',
     },
-    gives: { mouthStress: '7.57396 MPa', endStress: '2.35696 MPa' },
+    gives: {
+      averageStress: '3.18310 MPa',
+      mouthStress: '7.57396 MPa',
+      endStress: '2.35696 MPa',
+      thermalStress: '-1.22753 MPa',
+      shearLagLength: '5.47004 mm',
+    },
     source: {
       level: 'referenceLibrary',
       where: 'boundary-value solution with scipy solve_bvp (tests/oracles/fasteners-ferrule.py)',
@@ -92,7 +113,14 @@ export const checks: Check[] = [
       shearStrength: '15 MPa',
       held: 'mouth',
     },
-    gives: { averageStress: '3.1831 MPa', mouthStress: '39.036 MPa', longBondLimit: '57.6 N' },
+    gives: {
+      averageStress: '3.1831 MPa',
+      mouthStress: '39.036 MPa',
+      elasticLimit: '57.639 N',
+      plasticLimit: '706.86 N',
+      longBondLimit: '57.639 N',
+      shearLagLength: '1.22314 mm',
+    },
     source: hand('shear-lag equations of cord and socket; agrees with a boundary-value solution to 1e-9'),
   }),
   ...published(coneSocket, {
@@ -101,10 +129,16 @@ export const checks: Check[] = [
     gives: { wideDiameter: '3.7498 mm', pressure: '12.655 MPa', state: 'releases' },
     source: hand('equilibrium of a frictionless cone: F / (π (D² - d²)/4) on the projected ring, by hand'),
   }),
+  ...published(coneSocket, {
+    what: 'the same with friction 0.2',
+    given: { force: '100 N', mouthDiameter: '2 mm', length: '10 mm', halfAngle: '5 deg', friction: 0.2, socketDiameter: '8 mm' },
+    gives: { pressure: '3.8513 MPa', frictionStress: '0.77026 MPa', hoopStress: '4.9935 MPa', state: 'staysIn' },
+    source: hand('100/(sin 5° + 0.2 cos 5°) over π 2.87489 × 10/cos 5°; thick ring of 2.87489 and 8 mm'),
+  }),
   ...published(bondedPin, {
     what: '4 mm, 8 mm deep, 10 MPa, cold',
     given: { diameter: '4 mm', length: '8 mm', shearStrength: '10 MPa', temperature: '23 degC', glassTransitionTemperature: '60 degC' },
-    gives: { axialForce: '1005.3 N', torque: '2.0106 N m', state: 'usable' },
+    gives: { axialForce: '1005.3 N', torque: '2.0106 N m', shearStrength: '10.000 MPa', state: 'usable' },
     source: hand('π d L times strength, by hand'),
   }),
   ...published(bondedNut, {
@@ -118,7 +152,7 @@ export const checks: Check[] = [
       substrateShearStrength: '15 MPa',
       acrossLayersStrength: '15 MPa',
     },
-    gives: { axialForce: '363.73 N', governedBy: 'bond' },
+    gives: { axialForce: '363.73 N', torque: '1273.1 N mm', governedBy: 'bond', shearStrength: '5.0000 MPa', state: 'usable' },
     source: hand('2√3 s m times bond strength, by hand'),
   }),
   ...published(bondStrength, {
@@ -145,5 +179,48 @@ export const checks: Check[] = [
     gives: { factor: '0.5 1' },
     within: '1e-9',
     source: memory('adhesive handbooks: half the strength at Tg - 10 K'),
+  }),
+  ...published(adhesiveTemperatureFactor, {
+    what: 'five kelvin below the glass transition: half way from a half to a quarter',
+    given: { temperature: '55 degC', glassTransitionTemperature: '60 degC' },
+    gives: { factor: '0.375 1', state: 'softening' },
+    within: '1e-9',
+    source: { level: 'assumption', where: 'straight line from a half at Tg − 10 K to nothing at Tg + 10 K' },
+  }),
+  ...published(bondedNut, {
+    what: 'M4 nut in a bond stronger than the print: its plug shears along the flats',
+    given: {
+      acrossFlats: '7 mm',
+      height: '3 mm',
+      shearStrength: '25 MPa',
+      temperature: '23 degC',
+      glassTransitionTemperature: '55 degC',
+      substrateShearStrength: '15 MPa',
+      acrossLayersStrength: '15 MPa',
+    },
+    gives: { axialForce: '1091.19 N', torque: '3819.2 N mm', governedBy: 'substrateShear' },
+    source: hand('2√3 × 7 × 3 × 15, × 3.5 mm, by hand'),
+  }),
+  ...published(socketShear, {
+    what: 'the same a third of the way in, about',
+    given: {
+      force: '150 N',
+      cordDiameter: '1 mm',
+      boreDiameter: '1.6 mm',
+      length: '15 mm',
+      cordRigidity: '20 kN',
+      socketRigidity: '1e9 kN',
+      shearModulus: '50 MPa',
+      held: 'mouth',
+      cordExpansion: '-7 ppm/K',
+      socketExpansion: '23 ppm/K',
+      temperatureChange: '40 K',
+      at: '4.5 mm',
+    },
+    gives: { stress: '3.54910 MPa' },
+    source: {
+      level: 'referenceLibrary',
+      where: 'boundary-value solution with scipy solve_bvp (tests/oracles/fasteners-ferrule.py)',
+    },
   }),
 ]

@@ -177,4 +177,48 @@ export const checks: Check[] = [
       source: springs,
     },
   ),
+  ...published(
+    clampLoadOverTime,
+    {
+      what: 'layers that do not creep: embedding takes 20 µm over 2 µm/N, a turn of the wrench brings it back',
+      given: {
+        clampLoad: '100 N',
+        elasticCompliance: '0.5 um/N',
+        creepingLayers: [{ compliance: '1.5 um/N', creep: () => 1 }],
+        embedding: '20 um',
+        retightenings: ['1 h'],
+        times: ['0 h', '0.5 h', '1 h', '9 h'],
+      },
+      gives: { clampLoads: ['90 N', '90 N', '100 N', '100 N'], lowest: '90 N', state: 'clamped' },
+      within: '0.000001 N',
+      source: springs,
+    },
+    {
+      what: 'two layers, one of which creeps to twice its compliance at once: 100 N × (0.5 + 1 + 0.5)/(0.5 + 2 + 0.5)',
+      given: {
+        clampLoad: '100 N',
+        elasticCompliance: '0.5 um/N',
+        creepingLayers: [
+          { compliance: '1 um/N', creep: (time) => 2 - Math.exp(-time.in('s')) },
+          { compliance: '0.5 um/N', creep: () => 1 },
+        ],
+        times: ['1 h'],
+      },
+      gives: { clampLoads: ['66.667 N'] },
+      within: '0.01 N',
+      source: springs,
+    },
+    {
+      what: 'embedding of 300 µm opens it',
+      given: {
+        clampLoad: '100 N',
+        elasticCompliance: '0.5 um/N',
+        creepingLayers: [{ compliance: '1.5 um/N', creep: () => 1 }],
+        embedding: '300 um',
+        times: ['1 h'],
+      },
+      gives: { clampLoads: ['0.000 N'], lowest: '0.000 N', state: 'opens' },
+      source: springs,
+    },
+  ),
 ]

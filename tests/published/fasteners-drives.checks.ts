@@ -54,7 +54,14 @@ export const checks: Check[] = [
         friction: 0.2,
         load: 'goesRound',
       },
-      gives: { pressure: `${pressure} MPa` as never, transfer, clearanceLeft: [50 - 40 * transfer, 'um'], seat: 'tight' },
+      gives: {
+        pressure: `${pressure} MPa` as never,
+        housingHoopStress: [(pressure * (housing ** 2 + outside ** 2)) / (housing ** 2 - outside ** 2), 'MPa'],
+        transfer,
+        clearanceLeft: [50 - 40 * transfer, 'um'],
+        gripTorque: [0.2 * pressure * Math.PI * 3 * outside ** 2, 'N mm'],
+        seat: 'tight',
+      },
       within: '0.0000001 %',
       source: rings,
     }),
@@ -222,4 +229,17 @@ export const checks: Check[] = [
       source: hand('even pressure on metal, mean radius on the print'),
     },
   ),
+  ...published(bearingCap, {
+    what: '1 kN on four screws of 400 N, half of it felt by the screws',
+    given: { thrust: '1 kN', screws: 4, clampLoad: '400 N', loadFactor: 0.5, screwCapacity: '900 N' },
+    gives: {
+      screwLoad: '525.000 N',
+      faceLoad: '275.000 N',
+      liftThrust: '3200.00 N',
+      capacity: '3200.00 N',
+      governedBy: 'lifting',
+      state: 'closed',
+    },
+    source: hand('400 + 125, 400 − 125, 4 × 400/0.5; the screws would bear 4 × 500/0.5'),
+  }),
 ]

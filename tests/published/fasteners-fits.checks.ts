@@ -107,7 +107,7 @@ export const checks: Check[] = [
   ...published(pressFitGrip, {
     what: 'nylon ring, friction 0.25, 5 mm long',
     given: { pressure: '8.5 MPa', diameter: '30 mm', length: '5 mm', friction: 0.25 },
-    gives: { axialForce: '1 kN' },
+    gives: { axialForce: '1 kN', torque: '15 N m' },
     within: '0.2 %',
     source: { level: 'published', where: 'Crawford, Plastics Engineering 3rd ed., example 2.7 (pressure printed to two digits)' },
   }),

@@ -4,7 +4,6 @@ import {
   boltStiffness,
   coneHalfAngle,
   frustumStiffness,
-  headBearing,
   jointLoads,
   jointReserves,
   jointSlip,
@@ -12,12 +11,6 @@ import {
   memberCompliance,
   memberStiffnessFit,
   metricThread,
-  nutBearingArea,
-  nutInPocket,
-  nutPocketWall,
-  nutPullThrough,
-  pocketRoof,
-  washerSpread,
 } from '../../src/fasteners/index.js'
 import type { Source } from '../../src/formula/index.js'
 import { type Check, published } from './harness.js'
@@ -87,7 +80,7 @@ export const checks: Check[] = [
   ...published(jointLoads, {
     what: '14.4 kip preload, 6 kip load, C 0.368',
     given: { clampLoad: '14.4 kip', externalLoad: '6 kip', loadFactor: 0.368 },
-    gives: { boltLoad: '16.608 kip', faceLoad: '10.608 kip', state: 'closed' },
+    gives: { boltLoad: '16.608 kip', faceLoad: '10.608 kip', separationLoad: '22.785 kip', state: 'closed' },
     source: hand('F_b = C P + F_i, by hand'),
   }),
   ...published(jointReserves, {
@@ -112,77 +105,9 @@ export const checks: Check[] = [
       clampLoad: '10 kN',
       loadFactor: 0.4,
     },
-    gives: { amplitude: '20 MPa', state: 'closed' },
+    gives: { amplitude: '20 MPa', allowableAmplitude: '59.5 MPa', reserve: 2.975, state: 'closed' },
     within: '0.001 %',
-    source: hand('0.4 · 2010 / (2 · 20.1), by hand'),
-  }),
-  ...published(headBearing, {
-    what: 'M4 washer on a medium hole',
-    given: { force: '477 N', bearingDiameter: '9 mm', holeDiameter: '4.5 mm', allowablePressure: '20 MPa' },
-    gives: { area: '47.7 mm^2' },
-    source: hand('ring area, by hand'),
-  }),
-  ...published(washerSpread, {
-    what: '0.8 mm washer under 6.53 mm',
-    given: { headBearing: '6.53 mm', thickness: '0.8 mm', outerDiameter: '9 mm' },
-    gives: '8.13 mm',
-    within: '1e-6 mm',
-    source: { level: 'commonPractice', where: '45 degree spread through a washer' },
-  }),
-  ...published(
-    nutBearingArea,
-    {
-      what: 'M4',
-      given: { acrossFlats: '7 mm', bearingDiameter: '5.9 mm', holeDiameter: '4.5 mm' },
-      gives: { ringArea: '11.4 mm^2', hexagonArea: '26.5 mm^2' },
-      source: hand('ring and hexagon less the hole, by hand'),
-    },
-    {
-      what: 'M6',
-      given: { acrossFlats: '10 mm', bearingDiameter: '8.9 mm', holeDiameter: '6.6 mm' },
-      gives: { ringArea: '28.0 mm^2', hexagonArea: '52.4 mm^2' },
-      source: hand('ring and hexagon less the hole, by hand'),
-    },
-  ),
-  ...published(
-    nutInPocket,
-    {
-      what: 'six flats: 6T/(s² m) and 4T/(s² m)',
-      given: { torque: '1 N m', acrossFlats: '7 mm', height: '3 mm', flats: 6, clearance: '0 mm', compressiveStrength: '60 MPa' },
-      gives: { cornerPressure: '40.816 MPa', plasticPressure: '27.211 MPa', state: 'held' },
-      source: hand('moment of triangular and of uniform pressure on half of each flat, by hand'),
-    },
-    {
-      what: 'two flats: 18T/(s² m)',
-      given: { torque: '1 N m', acrossFlats: '7 mm', height: '3 mm', flats: 2, clearance: '0 mm', compressiveStrength: '60 MPa' },
-      gives: { cornerPressure: '122.449 MPa', state: 'roundsOut' },
-      source: hand('moment of triangular pressure on half of each flat, by hand'),
-    },
-  ),
-  ...published(nutPocketWall, {
-    what: 'M4 nut, 1 N m, 3 mm wall',
-    given: { torque: '1 N m', acrossFlats: '7 mm', height: '3 mm', wall: '3 mm' },
-    gives: { meanPressure: '10.204 MPa', wallTension: '11.905 MPa' },
-    source: hand('mean pressure of six flats, thin ring, by hand'),
-  }),
-  ...published(nutPullThrough, {
-    what: 'six sides under 3 mm',
-    given: { force: '1 kN', acrossFlats: '7 mm', cover: '3 mm', sides: 'six', shearStrength: '20 MPa' },
-    gives: { area: '72.746 mm^2', pullThroughForce: '1454.9 N' },
-    source: hand('2√3 s times cover, by hand'),
-  }),
-  ...published(pocketRoof, {
-    what: 'edge of a clamped plate under a small central load',
-    given: { force: '100 N', supportDiameter: '100 mm', loadDiameter: '0.1 mm', thickness: '2 mm' },
-    gives: { edgeStress: '11.94 MPa' },
-    source: hand('clamped circular plate, point load: 3F/(2π t²) at the edge, Timoshenko & Woinowsky-Krieger (from memory)'),
-  }),
-  ...published(pocketRoof, {
-    what: 'clamped plate 20 mm, loaded over 10 mm',
-    given: { force: '100 N', supportDiameter: '20 mm', loadDiameter: '10 mm', thickness: '3 mm', poissonRatio: 0.3 },
-    // 6/9 × 100/(4π) × 7/8 and × 1.3 × (ln 2 + 1/16).
-    gives: { edgeStress: '4.6420 MPa', middleStress: '5.2115 MPa' },
-    source: memory('Timoshenko & Woinowsky-Krieger, section 19: clamped plate loaded over a central circle; by hand'),
+    source: hand('0.4 · 2010 / (2 · 20.1) and 0.85 (150/6 + 45) MPa (VDI 2230, from memory), by hand'),
   }),
   ...published(coneHalfAngle, {
     what: 'tapped, grip twice the head, boss twice the head',
@@ -250,5 +175,24 @@ export const checks: Check[] = [
     },
     gives: { compliance: '7.2893e-8 m/N' as never },
     source: { level: 'referenceLibrary', where: 'scipy integrate.quad of 1/(E A(z)), A from the narrower of both cones at each depth' },
+  }),
+  ...published(jointLoads, {
+    what: 'pulled beyond 22.785 kip the parts are apart',
+    given: { clampLoad: '14.4 kip', externalLoad: '23 kip', loadFactor: 0.368 },
+    gives: { boltLoad: '23.000 kip', faceLoad: '0.000 kip', state: 'open' },
+    source: hand('the bolt alone carries what there is'),
+  }),
+  ...published(boltFatigue, {
+    what: 'a cycle that opens the joint: from 0.4 of nothing to all of the load',
+    given: {
+      thread: { diameter: '8 mm', stressArea: '36.6 mm^2' },
+      largestLoad: '5 kN',
+      smallestLoad: '1 kN',
+      clampLoad: '2 kN',
+      loadFactor: 0.4,
+    },
+    // Opens at 3.333 kN; 5000 N against 2000 + 400 N over 2 × 36.6 mm²; 0.85 (18.75 + 45).
+    gives: { amplitude: '35.519 MPa', allowableAmplitude: '54.1875 MPa', reserve: '1.5256 1', state: 'opens' },
+    source: hand('load of the bolt closed and open, by hand'),
   }),
 ]

@@ -75,6 +75,7 @@ export const checks: Check[] = [
     given: { force: '100 N', arm: '5 mm', depth: '10 mm', diameter: '4 mm' },
     gives: {
       mouthPressure: '17.5 MPa',
+      mouthPeakPressure: '22.281692 MPa',
       endPressure: '12.5 MPa',
       pivotDepth: '5.833333 mm',
       moment: '0.578703704 N m',
@@ -95,6 +96,7 @@ export const checks: Check[] = [
       gives: {
         slenderness: 2.37526753,
         mouthPressure: '9.8996094 MPa',
+        mouthPeakPressure: '12.6045742 MPa',
         endPressure: '2.549301077 MPa',
         mouthDisplacement: '19.7992188 um',
         moment: '0.650127995 N m',

@@ -88,7 +88,7 @@ export const checks: Check[] = [
     what: 'M4 8.8 in shear, thread and shank',
     given: { thread: metricThread('M4'), bolt: propertyClass('8.8') },
     // 0.6 × 800 MPa × 7.7496 mm² and × π/4 × 16 mm².
-    gives: { threadShearLoad: '3720 N', shankShearLoad: '6032 N' },
+    gives: { yieldLoad: '5618 N', threadShearLoad: '3720 N', shankShearLoad: '6032 N' },
     source: { level: 'commonPractice', where: 'shear strength 0.6 of tensile strength, areas by hand' },
     within: '0.01 %',
   }),

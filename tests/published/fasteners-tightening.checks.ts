@@ -102,7 +102,7 @@ export const checks: Check[] = [
       bearingDiameter: '9.38 mm',
       holeDiameter: '6.6 mm',
     },
-    gives: { torque: '10.321 N m' },
+    gives: { torque: '10.321 N m', threadTorque: '5.4397 N m', headTorque: '4.8813 N m', nutTorque: '5.4397 N m', nutFactor: '0.16894 1' },
     source: hand('10182 N · (2.67525 · 0.199701 + 3.995 · 0.12) mm: exact screw equation, by hand'),
   }),
   ...published(preloadFromTorque, {
@@ -174,5 +174,39 @@ export const checks: Check[] = [
     // Arms 0.87080 and 1.29987 mm.
     gives: { lowest: '7308.4 N', highest: '12057.8 N', tighteningFactor: '1.6499 1' },
     source: hand('exact screw equation at both ends: 0.95 × 10/arm, 1.05 × 10/arm'),
+  }),
+  ...published(tighteningTorque, {
+    what: 'the same with a lock nut of 0.5 N m: on the wrench and in the pocket, not in the preload',
+    given: {
+      preload: '10182 N',
+      thread: M('M6'),
+      threadFriction: 0.12,
+      headFriction: 0.12,
+      bearingDiameter: '9.38 mm',
+      holeDiameter: '6.6 mm',
+      prevailingTorque: '0.5 N m',
+    },
+    gives: { torque: '10.821 N m', threadTorque: '5.4397 N m', nutTorque: '5.9397 N m', nutFactor: '0.16894 1' },
+    source: hand('prevailing torque added'),
+  }),
+  ...published(preloadFromTorque, {
+    what: 'a lock nut takes all of a small torque',
+    given: {
+      torque: '0.4 N m',
+      thread: M('M6'),
+      threadFriction: 0.12,
+      headFriction: 0.12,
+      bearingDiameter: '9.38 mm',
+      holeDiameter: '6.6 mm',
+      prevailingTorque: '0.5 N m',
+    },
+    gives: { preload: '0.000 N', state: 'prevailingTorqueNotOvercome' },
+    source: hand('nothing is left'),
+  }),
+  ...published(threadGeometry, {
+    what: 'M6 lead angle',
+    given: { diameter: '6 mm', pitch: '1 mm' },
+    gives: { leadAngle: '3.4046 deg' },
+    source: hand('atan(1/(π × 5.3505))'),
   }),
 ]
