@@ -221,21 +221,13 @@ export class Loop {
       }
       const [, pa, , pb] = probes
       if (settled && pa.boundary <= rest && pb.boundary >= rest) break
-      // The resting point was swept: look for it where the two slips leave room, or where they meet.
-      const meets = pa.boundary < pb.boundary ? 0.5 * (pa.boundary + pb.boundary) : this.meeting(pa, pb, phi, Ta, Tb)
-      if (meets === undefined || attempt === 11) return 'slips'
-      rest = meets
+      // The resting point was swept: another may rest where the two slips leave room. Where they leave none the pinion slides.
+      if (pa.boundary >= pb.boundary || attempt === 11) return 'slips'
+      rest = 0.5 * (pa.boundary + pb.boundary)
     }
     this.commit(q, phi, Ta, Tb)
     this.torque = torque
     return 'followed'
-  }
-
-  /** Where two slips of opposite slope meet; undefined where they are one line, and the pinion slides. */
-  private meeting(pa: EndProbe, pb: EndProbe, phi: number, Ta: number, Tb: number): number | undefined {
-    if (pa.sense !== pb.sense || pa.sense === 0) return undefined
-    const at = phi + 0.5 * this.half + Math.log(Ta / Tb) / (2 * pa.sense * this.d.friction)
-    return at > phi && at < phi + this.half ? at : undefined
   }
 
   private commit(q: number, phi: number, Ta: number, Tb: number): void {

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest'
 import {
   arcCycleLoss,
   cordFibre,
+  type Drive,
   drive,
   driveWindup,
   frictionBand,
@@ -338,6 +339,37 @@ describe('bad input', () => {
     expect(() => windupChart(elastic, '1 N m')).toThrow('contactStiffness')
     expect(() => tensionAlongWrapChart(elastic, '1 N m')).toThrow('contactStiffness')
   })
+})
+
+test('friction keeps its ends apart through every result: each is that of a drive with this friction alone', () => {
+  const friction = { low: 0.11, high: 0.19 }
+  const drumFriction = { low: 0.15, high: 0.3 }
+  const asked = (d: Drive) => ({
+    limits: d.limits(),
+    windup: d.windup('6 N m', '20 deg'),
+    path: d.path({ torques: ['6 N m', '-3 N m', '1 N m'] }),
+    angles: d.path({ angles: ['0.2 deg', '-0.1 deg'] }),
+    losses: d.losses({
+      torque: '6 N m',
+      returnTorque: '1 N m',
+      stroke: '40 deg',
+      bearingFriction: 0.002,
+      bearingRadius: '4 mm',
+      bendingLoss: 0.01,
+    }),
+    travel: d.travel({ steps: cycle, cycles: 2 }),
+  })
+  const both = asked(drive({ ...given, friction, drumFriction }))
+  const [low, high] = (['low', 'high'] as const).map((end) =>
+    asked(drive({ ...given, friction: friction[end], drumFriction: drumFriction[end] })),
+  )
+  for (const name of Object.keys(both) as (keyof typeof both)[]) {
+    expect(both[name].atLowFriction).toEqual(low?.[name].atLowFriction)
+    expect(both[name].atHighFriction).toEqual(high?.[name].atHighFriction)
+    expect(both[name].atHighFriction).not.toEqual(both[name].atLowFriction)
+  }
+  // The drum's own friction is not the pinion's.
+  expect(asked(drive({ ...given, friction })).windup.atLowFriction.windup.si).toBeGreaterThan(both.windup.atLowFriction.windup.si)
 })
 
 test('friction as an interval keeps its ends apart', () => {

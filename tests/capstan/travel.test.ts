@@ -243,6 +243,19 @@ test('a travel that ends says where: angle and torque of the last point', () => 
   expect(travelPath(clamped, [2], [0], 0.01).points[0]?.pinionAngle).toBeCloseTo(3 * Math.PI, 3)
 })
 
+test('the least wrap is that of either track, wherever on the way', () => {
+  const least = (q: number[]) =>
+    travelPath(
+      base,
+      q,
+      q.map(() => 0),
+      0.01,
+    ).leastDrumWrap
+  expect(least([1, 0])).toBeCloseTo(Math.PI - 1, 9)
+  expect(least([-1.5, 0])).toBeCloseTo(Math.PI - 1.5, 9)
+  expect(least([0.5, -0.7, 0.2])).toBeCloseTo(Math.PI - 0.7, 9)
+})
+
 test.each([0, -0.01, Number.NaN, Number.POSITIVE_INFINITY])('a resolution of %d is refused', (resolution) => {
   expect(() => travelPath(base, [1], [0], resolution)).toThrow('capstan.travelPath: resolution')
 })
