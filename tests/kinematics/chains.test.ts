@@ -431,6 +431,27 @@ describe('damped inverse', () => {
     }
   })
 
+  test('what is missing of a rotation is its angle, up to half a turn', () => {
+    const wrist = chainFromScrews({
+      screws: [{ axis: { x: 0, y: 0, z: 1 }, point: { x: '0 m', y: '0 m', z: '0 m' } }],
+      tool: { position: { x: '0 m', y: '0 m', z: '0 m' } },
+    })
+    for (const angle of [1e-6, 0.7, 2.5, Math.PI]) {
+      const [c, s] = [Math.cos(angle), Math.sin(angle)]
+      const { ended, rotationError } = wrist.inverse({
+        position: { x: '0 m', y: '0 m', z: '0 m' },
+        rotation: [
+          [1, 0, 0],
+          [0, c, -s],
+          [0, s, c],
+        ],
+        seed: ['0 rad'],
+      })
+      expect(ended).toBe('settled')
+      expect(rotationError.si).toBeCloseTo(angle, 9)
+    }
+  })
+
   test('rotation too, and limits', () => {
     const target = lynchThreeLink.pose(rad([0.3, -0.4, 0.9]))
     const found = lynchThreeLink.inverse({

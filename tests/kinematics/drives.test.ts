@@ -290,15 +290,15 @@ describe('bad input', () => {
         crank: '40 mm',
         coupler: '168 mm',
         rocker: '32 mm',
-        rockerAngleAtStraightKnee: '-120 deg',
-        crankAngleAtStraightKnee: '110 deg',
+        rockerAngleAtStraightKnee: '60 deg',
+        crankAngleAtStraightKnee: '-60 deg',
       },
     })
     const out = new Float64Array(3)
     let before = 0
     for (let degrees = 0; degrees <= 179; degrees += 1) {
       against.actuatorAnglesInto(out, 0, [0, 0, (degrees * Math.PI) / 180])
-      expect(Math.abs(out[2]! - before)).toBeLessThan(0.02)
+      expect(Math.abs(out[2]! - before)).toBeLessThan(0.03)
       before = out[2]!
     }
     expect(against.kneeRatio(0)).toBeLessThan(0)

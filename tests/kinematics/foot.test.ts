@@ -706,6 +706,11 @@ describe('support', () => {
     expect(found.weakest!.tipPush!.si).toBeCloseTo((10.5 * 9.80665 * 0.12) / 0.26, 9)
   })
 
+  test('a push higher up tips with less', () => {
+    const given = { feet, centreOfMass: { x: '20 mm', y: '0 mm', z: '260 mm' }, mass: '10.5 kg' } as const
+    expect(supportPolygon({ ...given, pushHeight: '520 mm' }).weakest!.tipPush!.si).toBeCloseTo((10.5 * 9.80665 * 0.12) / 0.52, 9)
+  })
+
   test('three feet may tip, two never hold', () => {
     const centreOfMass = { x: '-60 mm', y: '-60 mm', z: '260 mm' } as const
     expect(supportPolygon({ feet: feet.slice(0, 3), centreOfMass }).state).toBe('tips')

@@ -499,8 +499,8 @@ export const checks: Check[] = [
   ),
   ...published(touchDownImpact, {
     given: { speed: '2 m/s', effectiveMass: '0.25 kg', contactStiffness: '40000 N/m' },
-    gives: { impulse: '0.5 N s', peakForce: '200 N' },
-    source: computed('2 · 0.25; 2 √(4e4 · 0.25), by hand'),
+    gives: { impulse: '0.5 N s', peakForce: '200 N', timeToPeak: '3.927 ms' },
+    source: computed('2 · 0.25; 2 √(4e4 · 0.25); π/2 √(0.25/4e4), by hand'),
   }),
 
   ...published(encoderStep, {
@@ -582,13 +582,21 @@ export const checks: Check[] = [
   ...published(cantileverToe, {
     what: '2 GPa, 40 × 10 × 2 mm, 1 N, 1 % strain',
     given: { modulus: '2000 MPa', length: '40 mm', width: '10 mm', thickness: '2 mm', tipForce: '1 N', allowableStrain: '1 %' },
-    gives: { stiffness: '0.6250 N/mm', deflection: '1.600 mm', rootStrain: '0.3000 %', forceLimit: '3.333 N', deflectionLimit: '5.333 mm' },
-    source: memory('Roark’s Formulas for Stress and Strain: F L³/3EI, 6 F L/b t²; by hand with I = 6.667 mm⁴'),
+    gives: {
+      stiffness: '0.6250 N/mm',
+      deflection: '1.600 mm',
+      tipAngle: '0.06000 rad',
+      rootStrain: '0.3000 %',
+      forceLimit: '3.333 N',
+      deflectionLimit: '5.333 mm',
+      use: 0.3,
+    },
+    source: memory('Roark’s Formulas for Stress and Strain: F L³/3EI, F L²/2EI, 6 F L/b t²; by hand with I = 6.667 mm⁴'),
   }),
   ...published(notchHinge, {
     what: '2 GPa, 10 mm wide, 0.5 mm thin, radius 5 mm, 5°',
     given: { modulus: '2000 MPa', width: '10 mm', thickness: '0.5 mm', notchRadius: '5 mm', angle: '5 deg', allowableStrain: '2 %' },
-    gives: { stiffness: '0.11184 N m/rad', strain: '1.1712 %' },
+    gives: { stiffness: '0.11184 N m/rad', moment: '9.7601 N mm', strain: '1.1712 %', angleLimit: '8.5381 deg', use: 0.5856 },
     source: memory('Paros and Weisbord 1965: 2 E b t^2.5 / (9 π √r); strain 4/(3π) √(t/r) per radian, by hand'),
   }),
 ]
