@@ -1,5 +1,5 @@
 import { notesOf } from '../formula/index.js'
-import { type In, InputError, type Issue, type Kind, type Note, nearName, read, show, UnreadableQuantity } from '../units/index.js'
+import { type In, InputError, type Issue, type Kind, type Note, nearName, readAt, show } from '../units/index.js'
 import type { LinkNumbers, LossNumbers, NetworkNumbers, Spread } from './network-numbers.js'
 
 /** Heat released in a node: a power, a law of its own temperature (kelvin to watts), or a law of several nodes' temperatures. */
@@ -52,15 +52,9 @@ const WHERE = 'thermal.network'
 
 /** Reads one quantity to SI; a bad one is added to the issues. */
 export function siOf(path: string, kind: Kind, given: unknown, issues: Issue[], above?: number): number {
-  try {
-    const x = read(kind, given)
-    if (Number.isFinite(x) && (above === undefined || x > above)) return x
-    issues.push({ path, given: show(given), accepts: above === undefined ? 'must be finite' : `must be above ${above}` })
-  } catch (error) {
-    if (!(error instanceof UnreadableQuantity)) throw error
-    issues.push({ path, given: show(given), accepts: error.message })
-  }
-  return Number.NaN
+  const x = readAt(path, kind, given, issues)
+  if (above !== undefined && x <= above) issues.push({ path, given: show(given), accepts: `must be above ${above}` })
+  return x
 }
 
 /** Reads a ratio that may be zero. */

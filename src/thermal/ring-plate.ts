@@ -1,19 +1,9 @@
 import { formula } from '../formula/index.js'
-import { besselJ0, besselJ1, besselJ1Zero, solveInPlace } from '../numeric/index.js'
+import { besselJ0, besselJ1, solveInPlace } from '../numeric/index.js'
+import { plateModes } from './plate-modes.js'
 
 /** Terms of the series; the rest falls with the cube of the order and stays below a millionth of the sum. */
 const TERMS = 400
-let zeros: Float64Array | undefined
-let ends: Float64Array | undefined
-
-/** Zeros of J1 and the squares of J0 there, made once when first asked for. */
-function roots(): { zeros: Float64Array; ends: Float64Array } {
-  if (zeros === undefined || ends === undefined) {
-    zeros = Float64Array.from({ length: TERMS }, (_, i) => besselJ1Zero(i + 1))
-    ends = zeros.map((zero) => besselJ0(zero) ** 2)
-  }
-  return { zeros, ends }
-}
 
 /**
  * Thermal resistance of a plate under a ring-shaped motor, both faces cooled: from the ring where motor and plate touch to the air. The plate is not a lump:
@@ -77,7 +67,7 @@ export const ringOnPlate = /* @__PURE__ */ formula('thermal.ringOnPlate', {
   ],
   si: (x) => {
     const { innerRadius, outerRadius, plateRadius } = x
-    const { zeros: lambda, ends: end } = roots()
+    const { zeros: lambda, squares: end } = plateModes()
     const { sources } = shapeOf(x)
     const area = outerRadius * outerRadius - innerRadius * innerRadius
     const covered = x.underMotor === 'covered' && x.motorFaceCoefficient > 0
@@ -140,7 +130,7 @@ let lastShape: Shape | undefined
 function shapeOf(x: Plate): Shape {
   const { innerRadius, outerRadius: a, plateRadius: b } = x
   if (lastShape?.innerRadius === innerRadius && lastShape.outerRadius === a && lastShape.plateRadius === b) return lastShape
-  const { zeros: lambda } = roots()
+  const { zeros: lambda } = plateModes()
   const mu = Float64Array.from({ length: TERMS + 1 }, (_, m) => (m === 0 ? 0 : lambda[m - 1]! / b))
   const sources = mu.map((value) => ringIntegral(x, value))
   const overlap = new Float64Array(COUPLED * COUPLED)
@@ -165,7 +155,7 @@ function shapeOf(x: Plate): Shape {
  * coefficient per face would take away there is given back as a source.
  */
 function coupledMean(x: Plate): number {
-  const { zeros: lambda, ends: end } = roots()
+  const { zeros: lambda, squares: end } = plateModes()
   const { plateRadius: b, motorFaceCoefficient: film } = x
   const { sources, overlap } = shapeOf(x)
   const matrix = overlap.map((integral) => -film * integral)

@@ -1,18 +1,6 @@
 import { formula } from '../formula/index.js'
-import { besselJ0, besselJ1, besselJ1Zero } from '../numeric/index.js'
-
-const TERMS = 1500
-let zeros: Float64Array | undefined
-let squares: Float64Array | undefined
-
-/** The first zeros of J1 and the squares of J0 there, made on first use. */
-function table() {
-  if (zeros === undefined || squares === undefined) {
-    zeros = Float64Array.from({ length: TERMS }, (_, i) => besselJ1Zero(i + 1))
-    squares = zeros.map((x) => besselJ0(x) ** 2)
-  }
-  return { zeros, squares }
-}
+import { besselJ1 } from '../numeric/index.js'
+import { plateModes, PLATE_MODES as TERMS } from './plate-modes.js'
 
 /** How the far face answers one mode: 1 for a thick plate, more when heat must turn back. */
 const modeFactor = (x: number, thickness: number, biot: number) => {
@@ -59,7 +47,7 @@ export const ringSpreading = /* @__PURE__ */ formula('thermal.ringSpreading', {
   },
   source: [{ level: 'computed', where: 'Fourier–Bessel series of the isoflux ring; for a disc the series of Lee, Song, Au & Moran 1995' }],
   si: ({ innerRadius: a1, outerRadius: a2, plateRadius: b, thickness, conductivity: k, coefficient }) => {
-    const { zeros, squares } = table()
+    const { zeros, squares } = plateModes()
     const biot = (coefficient * b) / k
     const tau = thickness / b
     let sum = 0
@@ -97,7 +85,7 @@ export const discSpreading = /* @__PURE__ */ formula('thermal.discSpreading', {
   assumes: ['uniform flux over the disc', 'near face elsewhere and rim adiabatic'],
   source: [{ level: 'memory', where: 'Yovanovich; Lee, Song, Au & Moran 1995, series solution (derived again for this library)' }],
   si: ({ sourceRatio: e, thicknessRatio, biot }) => {
-    const { zeros, squares } = table()
+    const { zeros, squares } = plateModes()
     let mean = 0
     let centre = 0
     for (let i = 0; i < TERMS; i++) {

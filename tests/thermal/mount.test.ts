@@ -6,12 +6,14 @@ import {
   compareRemedies,
   continuousTorque,
   cooledSurface,
+  currentsForTorque,
   fitStepResponse,
   intermittentTorque,
   judge,
   motor,
   motorMount,
   network,
+  polymerLimit,
   remedyChart,
   standardRemedies,
   temperatureChart,
@@ -219,6 +221,13 @@ describe('what a mount allows', () => {
     expect(continuousTorque(hot, demoLimits)).toMatchObject({ state: 'tooHot' })
   })
 
+  test('a polymer is bound by the least of its temperatures, and says by which', () => {
+    const given = { glassTransition: '105 degC', heatDeflection045: '95 degC' } as const
+    expect(polymerLimit({ ...given, heatDeflection180: '82 degC' }).governs).toBe('heatDeflection180')
+    expect(polymerLimit({ ...given, guard: '5 K' }).governs).toBe('heatDeflection045')
+    expect(polymerLimit(given).governs).toBe('glassTransition')
+  })
+
   test('a part without a limit is unknown, not safe', () => {
     const { parts, governing } = judge({ a: degC(50) }, [{ part: 'glue', node: 'a' }])
     expect(parts[0]?.state).toBe('unknown')
@@ -316,9 +325,60 @@ describe('calibration', () => {
     const fit = fitStepResponse({ times, temperatures, power: '10 W', before: '25 degC' })
     expect(Math.abs(fit.timeConstant.si - 800)).toBeLessThan(fit.timeConstant.high - fit.timeConstant.si)
     expect(fit.resistance?.si).toBeCloseTo(4, 1)
-    expect(fit.capacity?.si).toBeGreaterThan(180)
+    expect(fit.capacity!.si).toBeCloseTo(fit.timeConstant.si / fit.resistance!.si, 6)
+    for (const [told, wanted] of [
+      [fit.resistance!, 4],
+      [fit.capacity!, 200],
+      [fit.final, 338.15],
+    ] as const) {
+      expect(told.low).toBeLessThan(wanted)
+      expect(told.high).toBeGreaterThan(wanted)
+      expect(told.high - told.low).toBeLessThan(0.1 * wanted)
+    }
+    expect(() => fitStepResponse({ times, temperatures, power: '-10 W', before: '25 degC' })).toThrow('sign of the change')
+    expect(() => fitStepResponse({ times: [...times].reverse(), temperatures })).toThrow('later than the time before')
     expect(() => fitStepResponse({ times, temperatures, power: '10 W' })).toThrow('before')
   })
+})
+
+test('a sink radiates from its envelope and its base, not from its fins', () => {
+  const sink = {
+    width: '40 mm',
+    height: '50 mm',
+    finLength: '12 mm',
+    finThickness: '1 mm',
+    fins: 6,
+    baseThickness: '2 mm',
+    joint: '1 K/W',
+  } as const
+  const net = motorMount(demoMotor(), { ...demoSpecification, sink }).network({ torque: '0.3 N m' })
+  const { flows, temperatures } = net.steady()
+  const envelope = 0.04 * 0.05 + 2 * 0.012 * (0.04 + 0.05)
+  const wanted = envelope * 0.8 * 5.670374419e-8 * (temperatures.sink!.si ** 4 - 311.15 ** 4)
+  expect(flows[net.links.indexOf('sink radiation')]?.si).toBeCloseTo(wanted, 6)
+})
+
+test('controller loss at the junction temperature that it makes itself', () => {
+  const controller = {
+    ...demoSpecification.controller,
+    quiescent: '0 W',
+    supplyVoltage: '0 V',
+    junctionToBoard: '30 K/W',
+    switchResistance: '20 mohm',
+  } as const
+  const net = motorMount(demoMotor(), { ...demoSpecification, controller }).network({ torque: '0.3 N m' })
+  const board = net.si.numbers.losses.find(({ node }) => net.nodes[node] === 'board')!
+  const loss = (board.watts as (...T: number[]) => number)(330, 293.15)
+  const cold = 1.5 * currentsForTorque({ torque: '0.3 N m', backEmfConstant: demoMotor().backEmfConstant }).peakPhase.si ** 2 * 0.02
+  // Six switches share the loss: each junction stands 30 K/W times a sixth of it above the board.
+  expect(loss).toBeCloseTo(cold * (1 + 0.005 * (330 + (30 * loss) / 6 - 298.15)), 9)
+})
+
+test('a longer motor has more constant, less inner resistance and more mass, all by its length', () => {
+  const longer = standardRemedies(mount).find(({ name }) => name.includes('longer'))!
+  expect(longer.mount.motor.motorConstant.si / mount.motor.motorConstant.si).toBeCloseTo(Math.sqrt(1.4), 9)
+  expect(longer.mount.si.x.body.windingToStator).toBeCloseTo(mount.si.x.body.windingToStator / 1.4, 12)
+  expect(longer.mount.mass.si - mount.mass.si).toBeCloseTo(0.4 * 0.21, 9)
 })
 
 test('a cooled surface is two links with their scatter, and says what is wrong with it', () => {

@@ -212,7 +212,12 @@ test('a reduced network keeps the steady state and the sum of the heat capacitie
   expect(temperatures.M?.si).toBeCloseTo(whole.M?.si as number, 8)
   expect(timeConstants(small)[0]?.si).toBeGreaterThan(0.9 * (timeConstants(four(6))[0]?.si as number))
   expect(timeConstants(small)[0]?.si).toBeLessThan(1.1 * (timeConstants(four(6))[0]?.si as number))
+  // W hangs on S alone: of what M and the air hold of S by their conductances, W has 1.2 of 1.57, M 0.25 (and B's 0.02 of 0.06 more).
+  const [w, m] = small.si.numbers.capacities
+  expect(w).toBeCloseTo(23.1 + (105 * 1.2) / 1.57, 6)
+  expect(m).toBeCloseTo(78 + (105 * 0.25) / 1.57 + 13.5 / 3, 6)
   expect(() => reduceNetwork(four(6), ['Q'])).toThrow('must name a node')
+  expect(() => reduceNetwork(four(6), ['W', 'W'])).toThrow('once')
 })
 
 test('two series links are one of the sum of their resistances', () => {
