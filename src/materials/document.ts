@@ -1,5 +1,5 @@
 import { type EvidenceLevel, isPrior, type Property } from '../formula/index.js'
-import { InputError, type Issue, KINDS, type Kind, nearName, Quantity, read, show, siUnit } from '../units/index.js'
+import { InputError, type Issue, type Kind, kindRow, nearName, Quantity, read, show, siUnit, unitNames } from '../units/index.js'
 import { EVIDENCE_LEVELS } from './evidence.js'
 import { checkOrder, type Material, PROPERTY_KINDS, type PropertyName, propertiesOf, readProperty } from './record.js'
 import { checkCurve, type TemperatureCurve } from './temperature-curve.js'
@@ -33,7 +33,7 @@ const NAMES = Object.keys(PROPERTY_KINDS) as PropertyName[]
 
 /** A value as text that reads back to exactly the same number, in the unit it is usually printed in where that is possible. */
 function exactText(kind: Kind, si: number): string {
-  for (const unit of [...KINDS[kind].show].reverse()) {
+  for (const unit of kindRow(kind).show.toReversed()) {
     const value = (new Quantity(si, kind).in as (u: string) => number).call(new Quantity(si, kind), unit)
     const text = `${Number(value.toPrecision(12))} ${unit}`
     if (Math.abs(value) >= 0.1 && Math.abs(value) < 1e5 && read(kind, text) === si) return text
@@ -157,7 +157,7 @@ export function materialJsonSchema(): Record<string, unknown> {
   const escaped = (text: string) => text.replaceAll(/[.*+?^${}()|[\]\\/]/g, '\\$&')
   const quantityOf = (kind: Kind) => ({
     type: 'string',
-    pattern: `^[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)? (${Object.keys(KINDS[kind].units).map(escaped).join('|')})$`,
+    pattern: `^[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)? (${unitNames(kind).map(escaped).join('|')})$`,
   })
   const text = { type: 'string', minLength: 1 }
   const source = {

@@ -196,6 +196,18 @@ export const STAINLESS_SHEETS: Source = {
   level: 'published',
   where: 'data sheets of annealed bar and tube of the grade (ASTM A213 and A276 minimum strengths, physical properties)',
 }
+export const ALLOY_STEEL_SHEETS: Source = {
+  level: 'published',
+  where: 'data sheets of 4140 (42CrMo4): 7850 kg/m³, 205 GPa, Poisson 0.29, 42.7 W/(m K), 473 J/(kg K), 12.3 ppm/K',
+}
+export const SPRING_WIRE_PAGE: Source = {
+  level: 'published',
+  where: 'spring maker, page on EN 10270-1 (class SM, 2 mm: 1760 to 1970 MPa; 206 GPa; 7.85 kg/dm³; -30 to 100 °C)',
+}
+export const BRASS_SHEETS: Source = {
+  level: 'published',
+  where: 'data sheets of CW608N and CuZn40 (R410: 410 and 230 MPa; 102 GPa; 109 to 117 W/(m K); 20.4 to 21 ppm/K)',
+}
 export const EPOXY_SHEAR: Source = {
   level: 'published',
   where: 'Cusens & Smith 1980, The Structural Engineer 58A:1, abstract (four epoxies on steel, cured at 20 to 80 °C: at least 13 MPa)',

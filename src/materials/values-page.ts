@@ -1,5 +1,5 @@
 import { isPrior, type Property } from '../formula/index.js'
-import { KINDS, type Kind } from '../units/index.js'
+import { type Kind, kindRow, Quantity } from '../units/index.js'
 import { priorsOf } from './document.js'
 import { allMaterials } from './lookup.js'
 import { type Material, propertiesOf } from './record.js'
@@ -10,13 +10,11 @@ const words = (name: string) =>
 
 /** Typical value and range in one unit, chosen so that the typical value reads well. */
 function valueText({ kind, si, low, high }: Property): string {
-  const { show, units } = KINDS[kind]
-  const rows = show.map((unit) => [unit, (units as Record<string, number | readonly [number, number]>)[unit]] as const)
-  const inUnit = (x: number, factor: number | readonly [number, number] | undefined) =>
-    typeof factor === 'number' ? x / factor : factor === undefined ? x : (x - factor[1]) / factor[0]
-  const [unit, factor] = [...rows].reverse().find(([, f]) => Math.abs(inUnit(si, f)) >= 1) ?? (rows[0] as (typeof rows)[number])
-  const digits = (x: number) => String(Number(inUnit(x, factor).toPrecision(3)))
-  return `${digits(si)} (${digits(low)} to ${digits(high)})${unit === '1' ? '' : ` ${unit as string}`}`
+  const { show } = kindRow(kind)
+  const inUnit = (x: number, unit: string) => new Quantity(x, kind).in(unit as never)
+  const unit = show.findLast((each) => Math.abs(inUnit(si, each)) >= 1) ?? show[0]!
+  const digits = (x: number) => String(Number(inUnit(x, unit).toPrecision(3)))
+  return `${digits(si)} (${digits(low)} to ${digits(high)})${unit === '1' ? '' : ` ${unit}`}`
 }
 
 function section(material: Material): string {
