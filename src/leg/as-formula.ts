@@ -1,4 +1,5 @@
 import { type Formula, formula, type Input, type Inputs, type Property } from '../formula/index.js'
+import { materialNames } from '../materials/index.js'
 import { InputError, type Kind, nearName, Quantity, show } from '../units/index.js'
 import { checkReserves, governingReserve } from './assess.js'
 import { CASE_IDS, type CaseId } from './cases/catalogue.js'
@@ -9,7 +10,7 @@ import { bandProperty, isBand, type MaterialInputs, type MaterialValues, materia
 import type { Leg } from './specification/describe.js'
 import type { Band } from './specification/fields.js'
 import { type LegData, legSchema } from './specification/schema.js'
-import { referencesOf } from './specification/walk.js'
+import { placeOf, referencesOf } from './specification/walk.js'
 
 /** What the formula of a leg answers with. */
 export interface LegFormulaOptions {
@@ -31,34 +32,45 @@ type InputOf<T> =
 type InputsOf<T> = {
   readonly [N in keyof T & string as NonNullable<T[N]> extends Quantity
     ? N
-    : NonNullable<T[N]> extends readonly unknown[] | string | number | boolean
+    : NonNullable<T[N]> extends readonly unknown[] | number | boolean
       ? never
-      : N]: NonNullable<T[N]> extends Band ? { readonly kind: 'ratio'; readonly optional: true } : InputOf<NonNullable<T[N]>>
+      : N]: NonNullable<T[N]> extends Band
+    ? { readonly kind: 'ratio'; readonly optional: true }
+    : NonNullable<T[N]> extends string
+      ? { readonly oneOf: readonly NonNullable<T[N]>[]; readonly optional: true }
+      : InputOf<NonNullable<T[N]>>
 }
-/** The quantities of a leg at their places, and the properties of its materials, as inputs of a formula; each may be left out. */
-export type LegInputs = InputsOf<Omit<LegData, 'schemaVersion' | 'materials'>> & { readonly materials: MaterialInputs }
+/** The quantities and words of a leg at their places, and the properties of its materials, as inputs of a formula; each may be left out. */
+export type LegInputs = InputsOf<Omit<LegData, 'schemaVersion' | 'name' | 'remark' | 'materials'>> & { readonly materials: MaterialInputs }
+
+/** What is asked of a leg as a formula: its kernel's argument. */
+export const legReader = (leg: Leg) => {
+  const base = legNumbers(leg)
+  return (given: unknown): LegNumbers => {
+    const { materials, ...rest } = given as { materials?: MaterialValues }
+    const same = merged(base, rest) as LegNumbers
+    return materials === undefined ? same : { ...same, materials: withMaterialValues(base.materials, materials) }
+  }
+}
 
 /**
  * A leg as a formula of its own quantities, for the tools that work on any formula: solve for a field, sweep, sensitivities, uncertainty, optimise.
  *
- * Inputs are the leg's quantities at their paths (`'drives.knee.pretension'`), each with the leg's own value where it is left out; the result is
- * the smallest reserve of the verdict, or the reserve of one check. Values that carry a range (friction, share of the pretension left, what an
+ * Inputs are the leg's quantities and words at their paths (`'drives.knee.pretension'`, `plate: { material: 'PC' }`), each with the leg's own
+ * value where it is left out; the result is the margin of the verdict (its smallest reserve over the reserve wanted there: at least 1 where every
+ * check has what is wanted of it), or the reserve of one check. Values that carry a range (friction, share of the pretension left, what an
  * end keeps: `'drives.knee.friction'`; properties of the materials it names: `'materials.ASA.modulus'`) scatter over it in `uncertainty`,
  * `varianceShares`, `bounds` and `sensitivity` unless a value is given. Not among them are the ranges of magnet grades, fibre temperatures and
  * motor constants, which the leg is assessed with at their typical values.
  */
 export function legFormula(leg: Leg, options: LegFormulaOptions = {}): Formula<LegInputs, 'ratio'> {
-  const base = legNumbers(leg)
   const { cases = CASE_IDS, check, uncertain } = options
   if (check !== undefined) known(check)
-  const si = (given: unknown): number => {
-    const { materials, ...rest } = given as { materials?: MaterialValues }
-    const same = merged(base, rest) as LegNumbers
-    const x = materials === undefined ? same : { ...same, materials: withMaterialValues(base.materials, materials) }
-    return check === undefined ? governingReserve(x, cases).reserve : (checkReserves(x, cases).get(check) ?? 0)
-  }
-  return formula('leg.reserve', {
-    inputs: legInputs(leg, base, uncertain),
+  const numbers = legReader(leg)
+  const si = (given: unknown): number =>
+    check === undefined ? governingReserve(numbers(given), cases).margin : (checkReserves(numbers(given), cases).get(check) ?? 0)
+  return formula(check === undefined ? 'leg.margin' : 'leg.reserve', {
+    inputs: legInputs(leg, uncertain),
     output: 'ratio',
     assumes: ['typical values of everything uncertain'],
     source: [{ level: 'computed', where: 'every check of the leg in its load cases; see the calculation sheet of assess' }],
@@ -80,12 +92,14 @@ function known(check: string): void {
 }
 
 /** All inputs of a leg's formula. What has a range has it as its default, where the tools look for it. */
-function legInputs(leg: Leg, base: LegNumbers, uncertain: readonly string[] | undefined): Inputs {
-  const { defaults: _, materials: __, ...data } = leg
+export function legInputs(leg: Leg, uncertain: readonly string[] | undefined): Inputs {
+  const base = legNumbers(leg)
+  const { defaults: _, materials: own, ...data } = leg
   const prepared = prepare(base)
   // What an end of cord keeps stands in the table where the leg does not say.
   const keeps = Object.fromEntries(JOINTS.map((joint) => [joint, { ...data.drives[joint], endRetention: retentionOf(prepared, joint) }]))
-  const inputs = inputsOf({ ...data, drives: keeps })
+  const wordsAt = wordsOf(Object.keys(data.cords), Object.keys(own ?? {}))
+  const inputs = inputsOf({ ...data, drives: keeps }, wordsAt)
   const ranges = materialRanges(base, referencesOf(legSchema, leg, 'material'), prepared.moisture)
   const materials: Record<string, Input> = {}
   for (const [name, properties] of ranges) {
@@ -134,14 +148,27 @@ function keepDefaults(inputs: Inputs, paths: readonly string[], prefix = ''): In
   )
 }
 
-/** Inputs of all quantities of a record, at their places; each may be left out. */
-function inputsOf(record: object): Record<string, unknown> {
+/** The words that a field may be, by where it stands; nothing for free text. */
+function wordsOf(cords: readonly string[], materials: readonly string[]) {
+  return (path: readonly string[]): readonly string[] | undefined => {
+    const { meta } = placeOf(legSchema, path)
+    if (meta?.refersTo === 'material') return [...new Set([...materials, ...materialNames()])]
+    return meta?.refersTo === 'cord' ? cords : meta?.names?.()
+  }
+}
+
+/** Inputs of all quantities and words of a record, at their places; each may be left out. */
+function inputsOf(record: object, wordsAt: ReturnType<typeof wordsOf>, path: readonly string[] = []): Record<string, unknown> {
   const inputs: Record<string, unknown> = {}
   for (const [name, value] of Object.entries(record)) {
+    const place = [...path, name]
     if (value instanceof Quantity) inputs[name] = { kind: value.kind as Kind, optional: true }
     else if (isBand(value)) inputs[name] = ranged(bandProperty(value))
-    else if (typeof value === 'object' && value !== null && !Array.isArray(value)) {
-      const fields = inputsOf(value)
+    else if (typeof value === 'string') {
+      const words = wordsAt(place)
+      if (words !== undefined) inputs[name] = { oneOf: words, optional: true }
+    } else if (typeof value === 'object' && value !== null && !Array.isArray(value)) {
+      const fields = inputsOf(value, wordsAt, place)
       if (Object.keys(fields).length > 0) inputs[name] = { fields, optional: true }
     }
   }

@@ -84,25 +84,36 @@ function displayed(assessment: Assessment): Assessment {
   })
 }
 
-/** The smallest reserve of a leg, and what it belongs to: the fast form of `assess` that explains nothing. */
+/** The governing check of a leg: the fast form of `assess` that explains nothing. */
 export interface QuickVerdict {
   readonly reserve: number
+  /** The reserve over the one wanted of that check: the smallest of all; at least 1 where every check has what is wanted. */
+  readonly margin: number
   readonly id: string
   readonly joint: Joint
   readonly case: CaseId
 }
 
 /**
- * The governing reserve alone, from a leg's numbers (`legNumbers`): for sweeps and optimisers. Same chain as `assess`, nothing recorded.
+ * The governing check alone, the one with the least reserve over the reserve wanted, from a leg's numbers (`legNumbers`): for sweeps and
+ * optimisers. Same chain as `assess`, nothing recorded.
  */
 export function governingReserve(x: LegNumbers, cases: readonly CaseId[] = CASE_IDS, end: End = 'typical'): QuickVerdict {
-  const leg = prepare(x, end)
+  return governingOf(prepare(x, end), cases)
+}
+
+/** The same for a leg that is prepared already. @internal */
+export function governingOf(leg: Prepared, cases: readonly CaseId[]): QuickVerdict {
   const states = cases.map((id) => workOut(leg, bareSheet, id))
+  const { wantedReserve } = leg.x.usage
   let least: { check: Check; joint: Joint; id: CaseId } | undefined
+  let margin = Number.POSITIVE_INFINITY
   let reserve = Number.POSITIVE_INFINITY
   made(leg, bareSheet, states, (check, joint, id, finding) => {
     const found = reserveOf(finding)
-    if (found >= reserve) return
+    const over = found / enoughFor(check, wantedReserve)
+    if (over >= margin) return
+    margin = over
     reserve = found
     least = { check, joint, id }
   })
@@ -110,7 +121,7 @@ export function governingReserve(x: LegNumbers, cases: readonly CaseId[] = CASE_
     throw new InputError('governingReserve', [
       { path: 'cases', given: show(cases), accepts: 'must include a load case that asks something of the leg' },
     ])
-  return { reserve, id: least.check.id, joint: least.joint, case: least.id }
+  return { reserve, margin, id: least.check.id, joint: least.joint, case: least.id }
 }
 
 /** The worst reserve of every check over the load cases, by `id joint`, from a leg's numbers. */
@@ -189,6 +200,9 @@ const checkStage = (check: Check, joint: Joint, id: CaseId) => `check/${check.id
 const PLENTY = 1000
 const reserveOf = ({ demand, capacity }: Finding) => (demand <= 0 ? PLENTY : Math.min(PLENTY, Math.max(0, capacity / demand)))
 
+/** The reserve that is enough for a check: the one wanted, or less where the check says so. */
+const enoughFor = (check: Check, wanted: number) => Math.min(check.enough ?? wanted, wanted)
+
 const keyOf = ({ check, joint }: Found) => (check.scope === 'leg' ? check.id : `${check.id} ${joint}`)
 
 function worstReserves(found: readonly Found[]): Map<string, number> {
@@ -237,7 +251,7 @@ function resultOf(
     demand: new Quantity(demand, check.kind),
     capacity: new Quantity(capacity, check.kind),
     reserve,
-    enough: Math.min(check.enough ?? leg.x.usage.wantedReserve, leg.x.usage.wantedReserve),
+    enough: enoughFor(check, leg.x.usage.wantedReserve),
     reserveBand: {
       pessimistic: Math.min(reserve, band.pessimistic ?? reserve),
       optimistic: Math.max(reserve, band.optimistic ?? reserve),

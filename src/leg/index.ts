@@ -3,10 +3,11 @@
  *
  * @module
  */
-export { type LegFormulaOptions, legFormula } from './as-formula.js'
+export { type LegFormulaOptions, type LegInputs, legFormula } from './as-formula.js'
 export { type AssessOptions, assess, checkReserves, governingReserve, type QuickVerdict } from './assess.js'
 export { CASE_IDS, type CaseId } from './cases/catalogue.js'
 export type { Rest, Stake } from './checks/check.js'
+export { type LegFiguresOptions, legFigures } from './figures.js'
 export type { FootResult } from './foot-result.js'
 export * from './learning/index.js'
 export { type End, type Joint, type LegNumbers, legNumbers } from './numbers.js'

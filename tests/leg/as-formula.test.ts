@@ -7,20 +7,23 @@ import {
   describeLeg,
   governingReserve,
   type LegNumbers,
+  legFigures,
   legFormula,
   legNumbers,
+  withFields,
 } from '../../src/leg/index.js'
+import { prepare } from '../../src/leg/numbers.js'
 import { withMaterialValues } from '../../src/leg/ranges.js'
 import { materialOf } from '../../src/leg/specification/tables.js'
 import { PROPERTY_KINDS, type PropertyName } from '../../src/materials/index.js'
-import { scalarPaths, sensitivity, solveFor, sweep, uncertainty } from '../../src/study/index.js'
+import { optimise, scalarPaths, sensitivity, solveFor, sweep, uncertainty } from '../../src/study/index.js'
 import { InputError } from '../../src/units/index.js'
 
 const leg = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-first.yaml', import.meta.url), 'utf8'))
 
 describe('a leg as a formula', () => {
   test('without anything given it is the leg itself', () => {
-    expect(legFormula(leg)({}).si).toBe(governingReserve(legNumbers(leg)).reserve)
+    expect(legFormula(leg)({}).si).toBe(governingReserve(legNumbers(leg)).margin)
   })
 
   test('fields are given at their places, checked and with units', () => {
@@ -46,6 +49,21 @@ describe('a leg as a formula', () => {
     const [little, middle, much] = Array.from(table.in('result', '1')) as [number, number, number]
     expect(little).toBeGreaterThan(middle)
     expect(middle).toBeGreaterThan(much)
+  })
+
+  test('words are given at their places too, from their tables', () => {
+    const reserve = legFormula(leg, { check: 'motor.plate knee', cases: ['walk'] })
+    const asIs = reserve({}).si
+    expect(reserve({ plate: { material: 'ASA' } }).si).toBe(asIs)
+    expect(reserve({ plate: { material: 'PC' } }).si).toBeGreaterThan(asIs)
+    expect(reserve({ plate: { material: 'PLA' } }).si).toBeLessThan(asIs)
+    const changed = assess(withFields(leg, { 'plate.material': 'PC' }), { cases: ['walk'] }).checks
+    expect(reserve({ plate: { material: 'PC' } }).si).toBe(
+      changed.find(({ id, joint }) => id === 'motor.plate' && joint === 'knee')?.reserve,
+    )
+    expect(() => reserve({ plate: { material: 'PCC' } })).toThrow(/PC/)
+    expect(() => reserve({ drives: { hip: { cord: 'rope' } } })).toThrow(/braid/)
+    expect(() => reserve({ drives: { hip: { arrangement: 'twisted' } } } as never)).toThrow(/crossed/)
   })
 
   test('an unknown check is refused with the near name', () => {
@@ -127,5 +145,49 @@ describe('ranges of a leg', () => {
         }
       }
     }
+  })
+})
+
+describe('a leg as several figures', () => {
+  const good = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8'))
+  const figures = legFigures(good)({})
+  const verdict = assess(good)
+
+  test('they are those of the assessment', () => {
+    expect(figures.margin.si).toBe(verdict.governing.reserve / verdict.governing.enough)
+    expect(figures.reserve.si).toBe(verdict.governing.reserve)
+    expect(figures.footGive.si).toBe(Math.abs(verdict.foot.deflection!.z.si))
+    expect(figures.footError.si).toBe(verdict.foot.error.together.worstCorner.si)
+    const mounts = verdict.cases.flatMap(({ joints }) => [joints.hip.mountTemperature!.si, joints.knee.mountTemperature!.si])
+    expect(figures.hottestMount.si).toBeCloseTo(Math.max(...mounts), 6)
+    expect(figures.walkingLoss.si).toBeGreaterThan(0)
+  })
+
+  test('mass of the drives, by hand', () => {
+    // Two motors, two plates of ASA, two sinks of aluminium 84 x 96 x 4 mm, two drums of polycarbonate 14 mm long.
+    const { x, plate, sink, drives } = prepare(legNumbers(good))
+    const [asa, aluminium, pc] = [plate, sink!, drives.hip.drum].map(({ material }) => material.density!.si) as [number, number, number]
+    const ring = (outside: number, bore: number) => (Math.PI / 4) * (outside ** 2 - bore ** 2) * 0.014
+    const hand =
+      2 * (0.41 + 0.084 * 0.096 * x.plate.thickness * asa + 0.084 * 0.096 * 0.004 * aluminium) +
+      pc * (ring(0.0976 + 0.0016, 0.022) + ring(0.088 + 0.0016, 0.016))
+    expect(figures.driveMass.si).toBeCloseTo(hand, 12)
+  })
+
+  test('optimise trades them: lighter mounts within a margin, and a polymer chosen from the table', () => {
+    const found = optimise(legFigures(good, { cases: ['walk', 'hotAfternoon'], uncertain: [] }), {
+      vary: { 'sink.thickness': { from: '1 mm', to: '6 mm' } },
+      choices: { plate: { ASA: { plate: { material: 'ASA' } }, PC: { plate: { material: 'PC' } }, PLA: { plate: { material: 'PLA' } } } },
+      goals: { minimise: 'driveMass' },
+      constraints: { margin: { min: 1 } },
+      evaluations: 400,
+    })
+    expect(found.state).toBe('found')
+    expect(found.best.results.driveMass!.si).toBeLessThan(figures.driveMass.si)
+    const changed = withFields(good, {
+      'sink.thickness': found.best.inputs['sink.thickness'],
+      'plate.material': found.best.choices.plate,
+    })
+    expect(assess(changed, { cases: ['walk', 'hotAfternoon'] }).comfortable).toBe(true)
   })
 })

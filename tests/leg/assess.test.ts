@@ -361,8 +361,12 @@ describe('more of anything bad never improves its own reserve', () => {
 describe('manners', () => {
   test('the fast form agrees with the explained one', () => {
     const quick = governingReserve(legNumbers(first))
-    const least = firstVerdict.checks.reduce((a, b) => (b.reserve < a.reserve ? b : a))
-    expect(quick).toEqual({ reserve: least.reserve, id: least.id, joint: least.joint, case: least.case })
+    const { reserve, enough, id, joint, case: hardest } = firstVerdict.governing
+    expect(quick).toEqual({ reserve, margin: reserve / enough, id, joint, case: hardest })
+    // A geometric check asks less than a general one, so that the least reserve need not be the least margin.
+    const good = governingReserve(legNumbers(revised))
+    expect(good.reserve).toBe(revisedVerdict.governing.reserve)
+    expect(good.reserve).toBeGreaterThan(Math.min(...revisedVerdict.checks.map((check) => check.reserve)))
   })
 
   test('the same leg gives the same reports byte for byte, whatever the order of its sections', () => {

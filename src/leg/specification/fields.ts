@@ -1,6 +1,17 @@
 import * as z from 'zod'
 import type { Source } from '../../formula/index.js'
-import { type In, InputError, KINDS, type Kind, kindWords, nearNames, Quantity, quantity, quantityFromJSON } from '../../units/index.js'
+import {
+  type In,
+  InputError,
+  type Kind,
+  kindRow,
+  kindWords,
+  nearNames,
+  Quantity,
+  quantity,
+  quantityFromJSON,
+  unitNames,
+} from '../../units/index.js'
 
 /** What the reader of the document knows about one field beside its type. */
 export interface FieldMeta {
@@ -11,7 +22,9 @@ export interface FieldMeta {
   /** The JSON Schema of what may be written. */
   readonly json: Record<string, unknown>
   /** What kind of thing the field names, where that can be in the document itself. */
-  readonly refersTo?: 'material'
+  readonly refersTo?: 'material' | 'cord'
+  /** The words it may be, where they are a list. */
+  readonly names?: () => readonly string[]
   /** What is taken when nothing is written, and why. */
   readonly fallback?: Fallback
 }
@@ -114,7 +127,7 @@ const isWritten = (given: unknown): boolean =>
   typeof given === 'object' && given !== null && !(given instanceof Quantity) && 'value' in given && 'unit' in given && 'kind' in given
 
 function examples(kind: Kind): string {
-  const unit = (KINDS[kind].show as readonly string[]).at(-1) as string
+  const unit = kindRow(kind).show.at(-1) as string
   return unit === '1' ? '0.2' : `'5 ${unit}'`
 }
 
@@ -124,7 +137,7 @@ const escaped = (text: string) => text.replaceAll(/[\\^$.*+?()[\]{}|/]/g, '\\$&'
 const NUMBER_PATTERN = '[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?'
 
 function quantitySchema(kind: Kind): Record<string, unknown> {
-  const units = Object.keys(KINDS[kind].units)
+  const units = unitNames(kind)
   const text = { type: 'string', pattern: `^${NUMBER_PATTERN} (${units.map(escaped).join('|')})$` }
   const pair = { type: 'array', prefixItems: [{ type: 'number' }, { enum: units }], minItems: 2, maxItems: 2 }
   const plain = kind === 'ratio' || kind === 'count' || kind === 'strain'
@@ -134,7 +147,7 @@ function quantitySchema(kind: Kind): Record<string, unknown> {
 /** One of a few words. */
 export function word<const T extends string>(words: readonly T[], meaning: string): z.ZodType<T, T> {
   const accepts = `must be one of ${words.join(', ')}`
-  return field({ meaning, accepts, json: { enum: words } }, (given) => {
+  return field({ meaning, accepts, json: { enum: words }, names: () => words }, (given) => {
     if (typeof given === 'string' && (words as readonly string[]).includes(given)) return given as T
     throw new Refusal(`${accepts}${meant(given, words)}`)
   })
@@ -147,6 +160,13 @@ export function text(meaning: string): z.ZodType<string, string> {
     if (typeof given === 'string' && given.trim() !== '' && given.length <= 200) return given
     throw new Refusal(accepts)
   })
+}
+
+/** The same field, known to name a thing of the document itself. */
+export function named<S extends object>(schema: S, refersTo: 'material' | 'cord'): S {
+  const meta = META.get(schema)
+  if (meta !== undefined) META.set(schema, { ...meta, refersTo })
+  return schema
 }
 
 /** A whole number within limits. */
@@ -170,7 +190,7 @@ export function flag(meaning: string): z.ZodType<boolean, boolean> {
 /** A designation from a table, such as a thread or a bearing. */
 export function designation<T extends string>(what: string, names: () => readonly T[], meaning: string): z.ZodType<T, T> {
   const accepts = `must be the designation of ${what}`
-  return field({ meaning, accepts, json: { type: 'string', examples: names().slice(0, 8) } }, (given) => {
+  return field({ meaning, accepts, json: { type: 'string', examples: names().slice(0, 8) }, names }, (given) => {
     const known = names()
     if (typeof given === 'string' && (known as readonly string[]).includes(given)) return given as T
     const list = known.length <= 14 ? known.join(', ') : `${known.slice(0, 10).join(', ')}, … (${known.length})`

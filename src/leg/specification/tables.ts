@@ -8,7 +8,7 @@ import {
 } from '../../fasteners/index.js'
 import { type Material, material as materialByName } from '../../materials/index.js'
 import { InputError } from '../../units/index.js'
-import { designation, field, meant, Refusal, text } from './fields.js'
+import { designation, field, meant, named, Refusal, text } from './fields.js'
 import { materialFrom, type OwnMaterial } from './own-material.js'
 
 /** A material as the document names it. */
@@ -64,7 +64,7 @@ export const propertyClass = (meaning: string) => {
   const names = () => propertyClassTable.designations
   const inner = designation('a property class', names, meaning)
   return field<string, string | number>(
-    { meaning, accepts: 'must be a property class such as 8.8', json: { anyOf: [{ type: 'string' }, { type: 'number' }] } },
+    { meaning, accepts: 'must be a property class such as 8.8', json: { anyOf: [{ type: 'string' }, { type: 'number' }] }, names },
     (given) => {
       const result = inner.safeParse(typeof given === 'number' ? given.toFixed(1) : given)
       if (result.success) return result.data
@@ -112,4 +112,4 @@ export function bearingOf(size: string | undefined, own: BearingNumbers | undefi
 /** A cord fibre of the table. */
 export const fibre = (meaning: string) => designation('a cord fibre', fibreNames, meaning)
 /** The name of a cord; whether it is in the section of cords is looked at when the whole document is read. */
-export const cordName = (meaning: string) => text(meaning)
+export const cordName = (meaning: string) => named(text(meaning), 'cord')

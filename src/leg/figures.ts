@@ -1,0 +1,80 @@
+import { type Formula, formula } from '../formula/index.js'
+import { type LegInputs, legInputs, legReader } from './as-formula.js'
+import { governingOf } from './assess.js'
+import { CASE_IDS, type CaseId } from './cases/catalogue.js'
+import { workOut } from './cases/work-out.js'
+import { footResult } from './foot-result.js'
+import { JOINTS, type Prepared, prepare } from './numbers.js'
+import { bareSheet } from './sheet.js'
+import type { Leg } from './specification/describe.js'
+
+/** What `legFigures` may be told. */
+export interface LegFiguresOptions {
+  /** Load cases to run; all when silent. */
+  readonly cases?: readonly CaseId[]
+  /** Paths of the values whose ranges studies see without being given; see `legFormula`. */
+  readonly uncertain?: readonly string[]
+}
+
+const OUTPUT = {
+  /** Smallest reserve over the reserve wanted there: at least 1 where every check has what is wanted of it. */
+  margin: 'ratio',
+  /** Reserve of that check. */
+  reserve: 'ratio',
+  /** Mass of motors, plates, sinks and drums of both joints, printed solid. */
+  driveMass: 'mass',
+  /** Heat that the motors of one leg make on a walk. */
+  walkingLoss: 'power',
+  /** Hottest mounting face of all load cases. */
+  hottestMount: 'temperature',
+  /** How far the foot of the standing leg gives upright; without end where the drives hold no load. */
+  footGive: { kind: 'length', infinite: true },
+  /** Error of the foot at walking torque, worst corner. */
+  footError: 'length',
+} as const
+
+/**
+ * A leg as a formula with several results, for trade-offs: margin of the verdict, mass, heat, temperature, give and error of the foot. Inputs are
+ * those of `legFormula`. `optimise` takes each as a goal or a constraint.
+ */
+export function legFigures(leg: Leg, options: LegFiguresOptions = {}): Formula<LegInputs, typeof OUTPUT> {
+  const { cases = CASE_IDS, uncertain } = options
+  const numbers = legReader(leg)
+  const si = (given: unknown) => {
+    const prepared = prepare(numbers(given))
+    const { margin, reserve } = governingOf(prepared, cases)
+    const heats = cases.flatMap((id) => Object.values(workOut(prepared, bareSheet, id).joints).map(({ heat }) => heat.mount))
+    const { joints } = workOut(prepared, bareSheet, 'walk')
+    const { deflection, error } = footResult(prepared)
+    return {
+      margin,
+      reserve,
+      driveMass: driveMass(prepared),
+      walkingLoss: JOINTS.reduce((sum, joint) => sum + joints[joint].heat.loss + joints[joint].heat.ironLoss, 0),
+      hottestMount: Math.max(...heats),
+      footGive: deflection === undefined ? Number.POSITIVE_INFINITY : Math.abs(deflection.z.si),
+      footError: error.together.worstCorner.si,
+    }
+  }
+  return formula('leg.figures', {
+    inputs: legInputs(leg, uncertain),
+    output: OUTPUT,
+    assumes: ['typical values of everything uncertain', 'plates and drums printed solid'],
+    source: [{ level: 'computed', where: 'every check of the leg in its load cases; see the calculation sheet of assess' }],
+    si: si as never,
+  }) as unknown as Formula<LegInputs, typeof OUTPUT>
+}
+
+/** Mass of what drives the two joints. */
+function driveMass({ x, plate, sink, drives }: Prepared): number {
+  const sheet = ({ width, height, thickness }: { width: number; height: number; thickness: number }) => width * height * thickness
+  const mounts = x.motor.mass + sheet(x.plate) * densityOf(plate) + (x.sink && sink ? sheet(x.sink) * densityOf(sink) : 0)
+  const drums = JOINTS.map((joint) => {
+    const { bore, length } = x.drives[joint].drum
+    const { drumRadius, drum } = drives[joint]
+    return Math.PI * (drumRadius ** 2 - bore ** 2 / 4) * length * densityOf(drum)
+  })
+  return 2 * mounts + drums.reduce((sum, mass) => sum + mass, 0)
+}
+
+const densityOf = ({ material }: Prepared['plate']) => material.density?.si ?? 0
