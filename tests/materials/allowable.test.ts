@@ -15,6 +15,7 @@ import {
   pa6,
   pc,
   pla,
+  pom,
   stainless304,
   stainless316,
   steel129,
@@ -120,7 +121,7 @@ test('above the limit nothing is left, and the state says so', () => {
 
 test('warm time is said to count more than cold time, as a range', () => {
   const { notes } = allowableStress(pla, { ...base, temperature: '40 degC', duration: '100 h' })
-  expect(notes.map(({ text }) => text).join()).toMatch(/hours at 23 °C/)
+  expect(notes.map(({ text }) => text).join()).toMatch('like 9.1 to 250 hours at 23 °C')
 })
 
 test('the prepared numbers give the same stress, and record the chain', () => {
@@ -176,6 +177,17 @@ test('warm metal: a quarter of the yield of austenitic steel is gone at 100 °C,
     const { modulus, start } = designModulus(m, { direction: 'alongLayers', temperature: '100 degC', duration: '1 year', moisture: 'dry' })
     expect(modulus.si / start.si).toBeGreaterThan(0.96)
   }
+})
+
+test('shear: between layers the two shares multiply end by end, without layers it is von Mises', () => {
+  const share = (m: Material) => allowableStress(m, { ...base, direction: 'interlayerShear' }).factors[0]!
+  const { acrossLayersRatio: across, interlayerShearRatio: shear } = pla
+  const between = share(pla)
+  expect(between.low).toBe(across.low * shear.low)
+  expect(between.typical).toBe(across.si * shear.si)
+  expect(between.high).toBe(across.high * shear.high)
+  expect(share(pom)).toMatchObject({ low: 0.5, high: 0.6 })
+  expect(share(pom).typical).toBeCloseTo(1 / Math.sqrt(3), 3)
 })
 
 test('an adhesive is asked in shear', () => {

@@ -90,6 +90,7 @@ describe('relaxation logs', () => {
     const energy = fitActivationEnergy(shifts, '296.15 K')
     near(energy.si, oracle.activation.energy, 1e-10)
     near(energy.high - energy.si, oracle.activation.half, 1e-8)
+    near(energy.si - energy.low, oracle.activation.half, 1e-8)
     expect(() => fitActivationEnergy(shifts.slice(0, 1), '296.15 K')).toThrow('two temperatures')
     expect(() => fitActivationEnergy([...shifts, { temperature: '296.15 K', shift: 1 }], '296.15 K')).toThrow('leave the reference out')
     expect(() =>

@@ -31,7 +31,11 @@ const named = allMaterials().map((m) => [m.name, m] as const)
 describe('service verdict', () => {
   test('PLA beside a warm motor', () => {
     expect(serviceVerdict(pla, '30 degC')).toMatchObject({ verdict: 'ok' })
+    // 15 K below a glass transition of 55 to 65 °C: marginal from 40 to 50 °C.
+    expect(serviceVerdict(pla, '39.9 degC')).toMatchObject({ verdict: 'ok' })
     expect(serviceVerdict(pla, '45 degC')).toMatchObject({ verdict: 'marginal' })
+    expect(serviceVerdict(pla, '49.9 degC')).toMatchObject({ verdict: 'marginal' })
+    expect(serviceVerdict(pla, '50.1 degC')).toMatchObject({ verdict: 'fail' })
     const hot = serviceVerdict(pla, '55 degC')
     expect(hot).toMatchObject({ verdict: 'fail', limitedBy: 'creep near the glass transition' })
     expect(hot.reason).toMatch(/55 °C is above the loaded limit of PLA.*40 °C to 50 °C/)
@@ -130,6 +134,18 @@ describe('stiffness against what others measured', () => {
   ] as const)('%s of %#: the share left by creep', (_, m, atOnce, duration, after) => {
     const { typical } = cold(m, duration).factors.find(({ name }) => name === 'creep')!
     expect(typical).toBeCloseTo(after / atOnce, 2)
+  })
+  test('the creep factor and both its ends by hand: Findley with the time shifted by Arrhenius', () => {
+    const { creepCoefficient: c, creepExponent: n, activationEnergy: e } = pc
+    const { factors } = designModulus(pc, { direction: 'alongLayers', temperature: '60 degC', duration: '1000 h', moisture: 'dry' })
+    const creep = factors.find(({ name }) => name === 'creep')!
+    const left = (cc: number, nn: number, energy: number) => {
+      const faster = Math.exp((energy / 8.31446261815324) * (1 / 296.15 - 1 / 333.15))
+      return 1 / (1 + cc * (1000 * faster) ** nn)
+    }
+    expect(creep.typical / left(c.si, n.si, e.si)).toBeCloseTo(1, 12)
+    expect(creep.low / left(c.high, n.high, e.high)).toBeCloseTo(1, 12)
+    expect(creep.high / left(c.low, n.low, e.low)).toBeCloseTo(1, 12)
   })
   test('PP after a year: the secant of 347 MPa at 1.5 % (Crawford, Plastics Engineering, example 2.6) lies in the range', () => {
     const { modulus } = cold(pp, '1 year')

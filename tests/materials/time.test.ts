@@ -153,6 +153,19 @@ describe('superposition', () => {
     )
     expect(near(a!.si, b!.si, 1e-6)).toBe(true)
   })
+  test('a short ramp long ago keeps its digits', () => {
+    for (const law of laws) {
+      const t = 1e6
+      const rise = 0.999e-3 * t
+      const ramp = [
+        { time: seconds(0), stress: '0 MPa' },
+        { time: seconds(rise), stress: '1 MPa' },
+      ] as const
+      const { integral } = law.linear
+      const exact = (1e6 / rise) * (integral(t) - integral(t - rise))
+      expect(near(boltzmannStrain(law, ramp, [seconds(t)])[0]!.si, exact, 5e-11)).toBe(true)
+    }
+  })
   test('above half of the strength it says it is out of range; a nonlinear law and a backward history are refused', () => {
     const history = [{ time: '0 s', stress: '25 MPa' }] as const
     expect(boltzmannStrain(pmma, history, ['1 h'], { strength: '40 MPa' })[0]!.notes?.[0]?.text).toMatch('half')
