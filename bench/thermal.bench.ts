@@ -1,6 +1,7 @@
 import {
   airProperties,
   continuousTorque,
+  intermittentTorque,
   motor,
   motorMount,
   mountPlate,
@@ -8,6 +9,7 @@ import {
   type PartLimit,
   ringOnPlate,
   settledCycle,
+  timeAtTorque,
 } from '../src/thermal/index.js'
 import type { Row } from './harness.js'
 
@@ -110,6 +112,22 @@ export const rows: Row[] = [
           { network: load, duration: '180 s' },
           { network: rest, duration: '420 s' },
         ]).peaks.mount!.temperature.si
+      return sum
+    }),
+  },
+  {
+    work: 'time of that motor at 0.7 N m to the first limit, with its band',
+    ours: ours((times) => {
+      let sum = 0
+      for (let i = 0; i < times; i++) sum += timeAtTorque(mount, { torque: '0.7 N m' }, limits).time.high
+      return sum
+    }),
+  },
+  {
+    work: 'torque of that motor in cycles of 10 minutes, a quarter under load',
+    ours: ours((times) => {
+      let sum = 0
+      for (let i = 0; i < times; i++) sum += intermittentTorque(mount, limits, { dutyFactor: 0.25 }).torque.si
       return sum
     }),
   },
