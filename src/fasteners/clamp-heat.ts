@@ -1,5 +1,6 @@
 import { formula } from '../formula/index.js'
 import { loadsThroughSpells } from './heat-history.js'
+import { CREEP_RATIO, isCreepRatio } from './relaxation.js'
 
 /**
  * Clamp load through warm and cold spells: heat raises it on polymer layers, which soften and creep faster, and cooling drops it below the start (ratchet).
@@ -59,10 +60,9 @@ export const clampLoadThroughHeat = /* @__PURE__ */ formula('fasteners.clampLoad
   ],
   requires: {
     creep: {
-      accepts: 'must be the ratio to the compliance at loading: 1 at time 0, and a number to the end of the spells on their clock',
+      accepts: CREEP_RATIO,
       holds: ({ creep, speedUp, spells }) =>
-        Math.abs(creep(0) - 1) < 1e-6 &&
-        Number.isFinite(creep(spells.reduce((sum, { duration, temperatureChange }) => sum + duration * speedUp(temperatureChange), 0))),
+        isCreepRatio(creep, [spells.reduce((sum, { duration, temperatureChange }) => sum + duration * speedUp(temperatureChange), 0)]),
     },
     speedUp: {
       accepts: 'must be 1 at no temperature difference and positive in every spell',

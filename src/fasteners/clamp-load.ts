@@ -1,6 +1,6 @@
 import { formula } from '../formula/index.js'
 import { gamma, mittagLeffler } from '../numeric/index.js'
-import { relaxationOf } from './relaxation.js'
+import { CREEP_RATIO, isCreepRatio, relaxationOf } from './relaxation.js'
 
 /**
  * The clamp load that is left after a time, for parts that creep by a power law: exact, in closed form.
@@ -120,9 +120,8 @@ export const clampLoadOverTime = /* @__PURE__ */ formula('fasteners.clampLoadOve
   ],
   requires: {
     creepingLayers: {
-      accepts: 'each creep curve must be the ratio to the compliance at loading: 1 at time 0, and a number at every time asked',
-      holds: ({ creepingLayers, times }) =>
-        creepingLayers.every(({ creep }) => Math.abs(creep(0) - 1) < 1e-6 && times.every((time) => Number.isFinite(creep(time)))),
+      accepts: CREEP_RATIO,
+      holds: ({ creepingLayers, times }) => creepingLayers.every(({ creep }) => isCreepRatio(creep, times)),
     },
   },
   si: ({ clampLoad, elasticCompliance, creepingLayers, embedding, retightenings, times }) => {

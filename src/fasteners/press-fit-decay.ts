@@ -1,5 +1,6 @@
 import { formula } from '../formula/index.js'
 import { clampLoadOverTime } from './clamp-load.js'
+import { CREEP_RATIO, isCreepRatio } from './relaxation.js'
 
 /**
  * Pressure of a press fit as its boss relaxes, at many times: the pin's own give (`pressFit` → pinShare) slows the loss a little.
@@ -33,8 +34,8 @@ export const pressFitOverTime = /* @__PURE__ */ formula('fasteners.pressFitOverT
   ],
   requires: {
     creep: {
-      accepts: 'must be the ratio to the compliance at loading: 1 at time 0, and a number at every time asked',
-      holds: ({ creep, times }) => Math.abs(creep(0) - 1) < 1e-6 && times.every((time) => Number.isFinite(creep(time))),
+      accepts: CREEP_RATIO,
+      holds: ({ creep, times }) => isCreepRatio(creep, times),
     },
   },
   si: ({ pressure, pinShare, creep, times }) => {

@@ -1,7 +1,8 @@
 import { type Given, readInputs } from '../formula/index.js'
-import { Quantity } from '../units/index.js'
+import { InputError, Quantity } from '../units/index.js'
 import { clampLoadOverTime } from './clamp-load.js'
 import { compressionSleeve, springWasher } from './clamp-remedy.js'
+import { CREEP_RATIO, isCreepRatio } from './relaxation.js'
 
 const REMEDY_INPUTS = {
   /** Clamp load at tightening. */
@@ -43,6 +44,8 @@ export interface RemedyResult {
 export function compareRemedies(specification: RemedySpecification): RemedyResult[] {
   const x = readInputs('fasteners.compareRemedies', REMEDY_INPUTS, specification)
   const { clampLoad, boltCompliance, printCompliance, creep, times } = x
+  if (!isCreepRatio(creep, times))
+    throw new InputError('fasteners.compareRemedies', [{ path: 'creep', given: 'this curve', accepts: CREEP_RATIO }])
   const creepingLayers = [{ compliance: printCompliance, creep }]
   const plain = { clampLoad, creepingLayers, embedding: 0, retightenings: undefined, times }
   const forces = (loads: readonly number[]) => loads.map((load) => new Quantity(load, 'force'))

@@ -1,5 +1,5 @@
 import type { Source } from '../formula/index.js'
-import { InputError, KINDS, type Kind, nearNames, Quantity, show, type UnitOf } from '../units/index.js'
+import { InputError, type Kind, nearNames, Quantity, read, show, type UnitOf } from '../units/index.js'
 
 /** A column of a table: its kind of quantity and the unit its numbers are printed in. */
 export type Column = { [K in Kind]: readonly [kind: K, unit: UnitOf<K>] }[Kind]
@@ -45,7 +45,7 @@ export function sizeTable<const C extends Columns, const D extends string>(id: s
     const made: Record<string, number> = {}
     names.forEach((name, i) => {
       const [kind, unit] = table.columns[name] as Column
-      made[name] = (printed[i] as number) * (KINDS[kind].units as unknown as Record<string, number>)[unit]!
+      made[name] = read(kind, [printed[i], unit])
     })
     siRows.set(designation, made as SiRow<C>)
     return made as SiRow<C>

@@ -56,8 +56,10 @@ export const toleranceStack = /* @__PURE__ */ formula('fasteners.toleranceStack'
 
 /** Beyond this many dimensions the exact sum has too many terms. */
 const MOST_EXACT = 12
-/** Bits of the whole range, and of the quotient that gives the chance. */
-const [RANGE_BITS, QUOTIENT_BITS] = [52, 800n]
+/** Bits of the whole range. */
+const RANGE_BITS = 52
+/** Bits of the quotient that gives the chance. */
+const QUOTIENT_BITS = 800
 
 /** Chance that a sum of deviations, each even over ± its tolerance, is more than `limit` ≥ 0. In whole numbers: the terms nearly cancel, so doubles would lose the answer. */
 function upperTail(tolerances: readonly number[], limit: number): number {
@@ -82,7 +84,7 @@ function upperTail(tolerances: readonly number[], limit: number): number {
     for (let i = from; i < widths.length; i++) sum -= cut(left - widths[i]!, i + 1)
     return sum
   }
-  return Number((cut(room, 0) << QUOTIENT_BITS) / whole) / 2 ** Number(QUOTIENT_BITS)
+  return Number((cut(room, 0) << BigInt(QUOTIENT_BITS)) / whole) / 2 ** QUOTIENT_BITS
 }
 
 /**

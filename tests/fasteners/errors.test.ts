@@ -4,6 +4,7 @@ import {
   bondedPin,
   clampLoadOverTime,
   clampLoadThroughHeat,
+  compareRemedies,
   hexNut,
   isoTolerance,
   jointReserves,
@@ -16,6 +17,7 @@ import {
   preloadBand,
   preloadFromTorque,
   pressFit,
+  pressFitOverTime,
   propertyClass,
   smallBallBearing,
   threadStrip,
@@ -67,11 +69,30 @@ describe('bad input is named', () => {
     expect(act).toThrow(/creepingLayers .*1 at time 0/)
   })
 
+  test('a modulus that falls in place of a compliance that grows', () => {
+    const relaxing = (time: { in: (unit: 'h') => number }) => 1 / (1 + 0.1 * time.in('h') ** 0.2)
+    const told = /a number that is no smaller \(a modulus that falls is its inverse\)/
+    const creepingLayers = [{ compliance: '1 um/N', creep: relaxing }] as const
+    expect(() => clampLoadOverTime({ clampLoad: '1 kN', elasticCompliance: '0.1 um/N', creepingLayers, times: ['2 h'] })).toThrow(told)
+    expect(() => pressFitOverTime({ pressure: '1 MPa', creep: relaxing, times: ['2 h'] })).toThrow(told)
+    const joint = {
+      clampLoad: '1 kN',
+      boltCompliance: '0.01 um/N',
+      printCompliance: '0.1 um/N',
+      creep: relaxing,
+      spring: { compliance: '1 um/N', flatForce: '2 kN' },
+      sleeve: { compliance: '0.01 um/N', shortfall: '0 um' },
+      retightenAt: '1 h',
+      times: ['2 h'],
+    } as const
+    expect(() => compareRemedies(joint)).toThrow(/compareRemedies: creep .*is its inverse/)
+  })
+
   test('curves that end before they are needed, or stop the clock', () => {
     const ends = (time: { in: (unit: 'h') => number }) => (time.in('h') > 1 ? Number.NaN : 1)
     const creepingLayers = [{ compliance: '1 um/N', creep: ends }] as const
     const over = () => clampLoadOverTime({ clampLoad: '1 kN', elasticCompliance: '0.1 um/N', creepingLayers, times: ['2 h'] })
-    expect(over).toThrow(/creepingLayers .*a number at every time asked/)
+    expect(over).toThrow(/creepingLayers .*from then on a number/)
     const joint = {
       clampLoad: '1 kN',
       elasticCompliance: '0.1 um/N',
@@ -83,7 +104,7 @@ describe('bad input is named', () => {
       spells: [{ duration: '3 h', temperatureChange: '5 K' }],
     } as const
     expect(clampLoadThroughHeat(joint).state).toBe('clamped')
-    expect(() => clampLoadThroughHeat({ ...joint, creep: ends })).toThrow(/creep .*a number to the end of the spells/)
+    expect(() => clampLoadThroughHeat({ ...joint, creep: ends })).toThrow(/creep .*from then on a number/)
     expect(() => clampLoadThroughHeat({ ...joint, speedUp: (d) => (d.si === 0 ? 1 : 0) })).toThrow(/speedUp .*positive in every spell/)
     expect(() => clampLoadThroughHeat({ ...joint, softening: () => 1.2 })).toThrow(/softening .*1 at no temperature difference/)
   })

@@ -137,6 +137,15 @@ describe('groups and stacks', () => {
     )
   })
 
+  test('beyond all that can add up the chance is nothing, and on the other side all', () => {
+    const tolerances = [1e-4, 3e-5, 2e-4]
+    for (const limit of [3.3e-4 * (1 + 1e-12), 1, 1e9]) {
+      expect(uniformStackChance.si({ tolerances, limit }).exceedance).toBe(0)
+      expect(uniformStackChance.si({ tolerances, limit: -limit }).exceedance).toBe(1)
+    }
+    expect(uniformStackChance.si({ tolerances, limit: 3.2e-4 }).exceedance).toBeGreaterThan(0)
+  })
+
   test('the exact stack stays between the chances of its sure part, however unlike the widths', () => {
     fc.assert(
       fc.property(fc.array(range(-6, 0), { minLength: 1, maxLength: 11 }), range(-0.9, 0.9), (decades, limit) => {

@@ -77,17 +77,17 @@ export const checks: Check[] = [
     nutInPocket,
     {
       what: 'six flats: 6T/(s² m) and 4T/(s² m)',
-      given: { torque: '1 N m', acrossFlats: '7 mm', height: '3 mm', flats: 6, clearance: '0 mm', compressiveStrength: '60 MPa' },
-      gives: { cornerPressure: '40.816 MPa', plasticPressure: '27.211 MPa', state: 'held' },
+      given: { torque: '0.8 N m', acrossFlats: '7 mm', height: '3 mm', flats: 6, clearance: '0 mm', compressiveStrength: '60 MPa' },
+      gives: { cornerPressure: '32.653 MPa', plasticPressure: '21.769 MPa', state: 'held' },
       source: hand('moment of triangular and of uniform pressure on half of each flat, by hand'),
     },
     {
       what: 'six flats: σ s² m/6, force 3T/(6a) on half of a = s/√3',
-      given: { torque: '1 N m', acrossFlats: '7 mm', height: '3 mm', flats: 6, clearance: '0 mm', compressiveStrength: '60 MPa' },
+      given: { torque: '0.8 N m', acrossFlats: '7 mm', height: '3 mm', flats: 6, clearance: '0 mm', compressiveStrength: '60 MPa' },
       gives: {
         yieldTorque: '1.47000 N m',
         roundingTorque: '2.20500 N m',
-        flatForce: '123.718 N',
+        flatForce: '98.974 N',
         contactWidth: '2.02073 mm',
         freeAngle: '0.000 deg',
         holdAngle: '0.000 deg',
@@ -96,15 +96,15 @@ export const checks: Check[] = [
     },
     {
       what: 'two flats: 18T/(s² m)',
-      given: { torque: '1 N m', acrossFlats: '7 mm', height: '3 mm', flats: 2, clearance: '0 mm', compressiveStrength: '60 MPa' },
-      gives: { cornerPressure: '122.449 MPa', state: 'roundsOut' },
+      given: { torque: '0.8 N m', acrossFlats: '7 mm', height: '3 mm', flats: 2, clearance: '0 mm', compressiveStrength: '60 MPa' },
+      gives: { cornerPressure: '97.959 MPa', state: 'roundsOut' },
       source: hand('moment of triangular pressure on half of each flat, by hand'),
     },
   ),
   ...published(nutPocketWall, {
-    what: 'M4 nut, 1 N m, 3 mm wall',
-    given: { torque: '1 N m', acrossFlats: '7 mm', height: '3 mm', wall: '3 mm' },
-    gives: { meanPressure: '10.204 MPa', wallTension: '11.905 MPa' },
+    what: 'M4 nut, 0.8 N m, 3 mm wall',
+    given: { torque: '0.8 N m', acrossFlats: '7 mm', height: '3 mm', wall: '3 mm' },
+    gives: { meanPressure: '8.1633 MPa', wallTension: '9.5238 MPa' },
     source: hand('mean pressure of six flats, thin ring, by hand'),
   }),
   ...published(nutPullThrough, {
