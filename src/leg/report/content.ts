@@ -32,12 +32,14 @@ export function verdictText({ holds, comfortable, governing, checks, wantedReser
   const short = checks.filter(({ reserve }) => reserve >= 1).filter((check) => check.reserve < check.enough).length
   const first = `${capital(placeOf(governing))}, ${governing.caseTitle.toLowerCase()}`
   const outcome = !holds
-    ? `This leg fails: ${failing} of ${checks.length} checks are below 1. First to give: ${first} (reserve ${reserveText(governing.reserve)}).`
+    ? `This leg fails: ${failing} of ${checks.length} checks ${are(failing)} below 1. First to give: ${first} (reserve ${reserveText(governing.reserve)}).`
     : comfortable
       ? `This leg holds: every one of ${checks.length} checks has the reserve wanted of it (${significant(wantedReserve)}, or less where the table says so). Nearest to its limit: ${first} (${reserveText(governing.reserve)}).`
-      : `This leg holds, but ${short} of ${checks.length} checks are short of the reserve wanted of them (${significant(wantedReserve)}, or less where the table says so). Nearest to its limit: ${first} (${reserveText(governing.reserve)}).`
+      : `This leg holds, but ${short} of ${checks.length} checks ${are(short)} short of the reserve wanted of ${short === 1 ? 'it' : 'them'} (${significant(wantedReserve)}, or less where the table says so). Nearest to its limit: ${first} (${reserveText(governing.reserve)}).`
   return coupling === 'settled' ? outcome : `${outcome} In some load cases heat and resistance do not come to rest: see below.`
 }
+
+const are = (n: number) => (n === 1 ? 'is' : 'are')
 
 /** How much rests on priors, in words. */
 export function priorsText({ priors }: Assessment): string {
