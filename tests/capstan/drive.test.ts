@@ -144,6 +144,13 @@ describe('a drive', () => {
     expect(rough.points).toHaveLength(3)
     expect(rough.lostMotion.si).toBeGreaterThan(0)
   })
+  test('lost motion is the angle between what is left from either side', () => {
+    const { points, lostMotion } = hip.path({ torques: ['6 N m', '0 N m', '-6 N m', '0 N m'] }).atLowFriction
+    const [, fromAbove, , fromBelow] = points.map((p) => p.windup.si)
+    expect(fromAbove).toBeGreaterThan(0)
+    expect(fromBelow).toBeLessThan(0)
+    expect(lostMotion.si).toBeCloseTo((fromAbove ?? 0) - (fromBelow ?? 0), 9)
+  })
   test('an angle history past slip slides on', () => {
     const { points, slipped } = hip.path({ angles: ['3 deg'] }).atLowFriction
     expect(points[0]?.state).toBe('slips')
@@ -161,6 +168,13 @@ describe('a drive', () => {
     expect(passes.regime).toBe('everyElementPasses')
     expect(passes.walkPerCycle?.si).toBeGreaterThan(0)
   })
+})
+
+test('the pretension at the end is the mean of both spans, also under load', () => {
+  const { pretensionAtEnd, points } = hip.travel({ steps: [...cycle, { jointAngle: '0 deg', torque: '3 N m' }], cycles: 2 }).atLowFriction
+  const end = points.at(-1)
+  expect((end?.tautTension.si ?? 0) - (end?.slackTension.si ?? 0)).toBeCloseTo(3 / 0.0465, 9)
+  expect(pretensionAtEnd.si).toBeCloseTo(((end?.tautTension.si ?? 0) + (end?.slackTension.si ?? 0)) / 2, 9)
 })
 
 test('the regime is that of the last cycle: first cycles may sweep what then stays', () => {
@@ -254,6 +268,19 @@ describe('losses', () => {
     const { bending } = hip.losses({ ...cycle, torque: '0 N m', returnTorque: '0 N m' }).atLowFriction
     // Twice (out and back) two pulleys, 140 N in both spans, 40 degrees at 46.5 mm.
     expect(bending.energy.si).toBeCloseTo(2 * 2 * 0.01 * 140 * 0.0465 * ((40 * Math.PI) / 180), 9)
+  })
+  test('each way of the cycle loses at its own tensions', () => {
+    const swing = { torque: '6 N m', returnTorque: '-1 N m' } as const
+    const { bending, creep } = hip.losses({ ...cycle, ...swing }).atLowFriction
+    const { points } = hip.path({
+      torques: Array.from({ length: 8 }, (_, i) => (i % 2 === 0 ? swing.torque : swing.returnTorque)),
+    }).atLowFriction
+    const rim = 0.0465 * ((40 * Math.PI) / 180)
+    const [out, back] = points
+      .slice(-2)
+      .map((p) => ({ sum: p.tautTension.si + p.slackTension.si, difference: p.tautTension.si - p.slackTension.si }))
+    expect(bending.energy.si).toBeCloseTo(0.01 * rim * ((out?.sum ?? 0) + (back?.sum ?? 0)), 9)
+    expect(creep.energy.si).toBeCloseTo((rim * ((out?.difference ?? 0) ** 2 + (back?.difference ?? 0) ** 2)) / 35000, 9)
   })
   test('an unloaded return still bends cord and turns bearings', () => {
     const { bending, bearings } = hip.losses({ ...cycle, torque: '6 N m', returnTorque: '0 N m' }).atLowFriction
@@ -433,6 +460,14 @@ test('charts carry finite points in order', () => {
   expect(low.every((v, i) => i === 0 || v.x >= (low[i - 1]?.x ?? 0))).toBe(true)
   const loop = windupChart(hip, '6 N m') as unknown as { layer: { data: { values: { x: number; y: number }[] } }[] }
   expect(loop.layer[0]?.data.values.every((v) => Number.isFinite(v.x) && Number.isFinite(v.y))).toBe(true)
+  const most = Math.max(...(loop.layer[0]?.data.values ?? []).map((v) => v.x))
+  expect(most / hip.windup('6 N m').atLowFriction.windup.in('deg')).toBeCloseTo(1, 2)
+  expect(Math.max(...(loop.layer[0]?.data.values ?? []).map((v) => v.y))).toBeCloseTo(6, 9)
+  // The drum's own friction rules on the drum.
+  const gripping = drive({ ...given, drumFriction: 0.14 })
+  const first = (tensionAlongWrapChart(gripping, '6 N m') as unknown as typeof along).layer[0]?.data.values[0]
+  const taut = gripping.windup('6 N m').atLowFriction.tautTension.si
+  expect(first?.y).toBeCloseTo(Math.max(140, taut * Math.exp((-0.14 * 200 * Math.PI) / 180)), 6)
   expect(() => windupChart(hip, '0 N m')).toThrow('capstan.windupChart: amplitude')
   expect(() => windupChart(hip, '3 N' as never)).toThrow('capstan.windupChart: amplitude')
   expect(() => tensionAlongWrapChart(hip, '3 N' as never)).toThrow('capstan.tensionAlongWrapChart: torque')

@@ -91,6 +91,21 @@ describe('properties', () => {
       }),
     )
   })
+  test('slip begins at the slip torque, not before and not after, in the closed form and on a path', () => {
+    fc.assert(
+      fc.property(drives, (x) => {
+        const { d, slip } = built(x)
+        const [below, above] = [0.9995, 1.0005].map((share) => ({
+          closed: driveWindup.si({ ...d, torque: share * slip }),
+          path: loadPath(d, 'torque', [share * slip])[0],
+        }))
+        expect([below?.closed.state, below?.path?.state]).toEqual(['tight', 'tight'])
+        expect([above?.closed.state, above?.path?.state]).toEqual(['slips', 'slips'])
+        expect((above?.path?.torque ?? 0) / slip).toBeCloseTo(1, 7)
+        expect((above?.closed.torqueCarried ?? 0) / slip).toBeCloseTo(1, 9)
+      }),
+    )
+  })
   test('tangent stiffness is the slope of torque over windup, and falls as torque rises', () => {
     fc.assert(
       fc.property(drives, (x) => {

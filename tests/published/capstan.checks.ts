@@ -427,8 +427,14 @@ const geometry = [
     {
       what: 'crossed, tight',
       given: { arrangement: 'crossed', pinionRadius: '8 mm', drumRadius: '48 mm', centreDistance: '58 mm' },
-      gives: { pinionWrapAngle: '329.820 deg', span: '15.0997 mm' },
-      source: computed('tangent geometry by hand'),
+      gives: { pinionWrapAngle: '329.820 deg', drumWrapAngle: '329.820 deg', span: '15.0997 mm', loopPerCentreDistance: '0.52068 1' },
+      source: computed('tangent geometry by hand; 2 × 15.0997/58'),
+    },
+    {
+      what: 'open, a turn more',
+      given: { arrangement: 'open', pinionRadius: '8 mm', drumRadius: '48 mm', centreDistance: '80 mm', extraTurns: 1 },
+      gives: { pinionWrapAngle: '480 deg', drumWrapAngle: '240 deg', span: '69.2820 mm', loopPerCentreDistance: '1.73205 1' },
+      source: computed('asin(40/80) is 30 degrees'),
     },
     {
       what: 'crossed, wide',
@@ -605,7 +611,7 @@ const parts = [
   }),
   ...published(c.driveResonance, {
     given: { stiffness: '4608 N m/rad', loadInertia: '0.012 kg m^2', reflectedInertia: '9e-4 kg m^2' },
-    gives: { motorLocked: '98.62 Hz', motorFree: '373.39 Hz' },
+    gives: { motorLocked: '98.62 Hz', motorFree: '373.39 Hz', usableBandwidth: '32.87 Hz' },
     source: computed('two-inertia frequencies by hand'),
   }),
   ...published(c.stiffnessAtMotor, { given: { stiffness: '4608 N m/rad', ratio: 6 }, gives: '128 N m/rad', source: computed('4608/36') }),
