@@ -1,6 +1,5 @@
-import { InputError, type Issue, type Kind, type Note, Quantity, show } from '../units/index.js'
+import { InputError, type Issue, type Kind, kindRow, type Note, Quantity, show } from '../units/index.js'
 import type { Definition, Flat, Given, Inputs, Output, OutputField, OutputRecord, Result, Si, SiResult } from './definition.js'
-import { notesOf } from './notes.js'
 import { recordReader } from './reader.js'
 
 /** How a checked call behaves. */
@@ -38,12 +37,16 @@ export interface AnyFormula {
 
 /** A strict call outside a formula's validity range. */
 export class ValidityError extends Error {
-  override name = 'ValidityError'
+  override get name() {
+    return 'ValidityError'
+  }
 }
 
 /** The inputs are each acceptable but the formula has no finite answer for them together. */
 export class NoResultError extends Error {
-  override name = 'NoResultError'
+  override get name() {
+    return 'NoResultError'
+  }
 }
 
 /**
@@ -54,27 +57,30 @@ export function formula<const I extends Inputs, const O extends Output, const Y 
   id: string,
   def: Definition<I, O, Y>,
 ): Formula<I, O> {
-  let load: ReturnType<typeof recordReader> | undefined
-  const { si, valid, output } = def
+  const { si, valid } = def
   const requires = def.requires as Requires | undefined
   const kernel = si as (x: unknown) => unknown
   const tests = valid as Readonly<Record<string, (x: unknown, y: unknown) => boolean>> | undefined
+  // Made at the first call: most formulas of a program are never called with units.
+  let load: ReturnType<typeof recordReader> | undefined
+  let dress: Dresser
   const call = (given: unknown, options?: CallOptions): unknown => {
+    if (load === undefined) {
+      load = recordReader(def.inputs, true)
+      dress = dresser(id, def.output)
+    }
     const issues: Issue[] = []
-    load ??= recordReader(def.inputs, true)
-    const x = load(given, '', issues)
+    const notes: Note[] = []
+    const x = load(given, '', issues, notes)
     if (requires !== undefined && issues.length === 0) impossibleIn(requires, x, given, issues)
     if (issues.length > 0) throw new InputError(id, issues)
     const y = kernel(x)
-    let notes = notesOf(given)
-    if (tests !== undefined) {
-      for (const statement in tests) {
-        if (tests[statement]?.(x, y)) continue
-        if (options?.strict) throw new ValidityError(`${id}: not within its validity range: ${statement}`)
-        notes = [...(notes ?? []), { formula: id, text: `outside validity: ${statement}` }]
-      }
+    for (const statement in tests) {
+      if (tests[statement]?.(x, y)) continue
+      if (options?.strict) throw new ValidityError(`${id}: not within its validity range: ${statement}`)
+      notes.push({ formula: id, text: `outside validity: ${statement}` })
     }
-    return dressed(id, output, y, notes)
+    return dress(y, notes.length === 0 ? undefined : notes)
   }
   return Object.assign(call, { si, id, def }) as unknown as Formula<I, O>
 }
@@ -100,24 +106,31 @@ const isSingle = (output: Output): output is Kind | { kind: Kind; infinite: true
   typeof output === 'string' ||
   (typeof (output as { kind?: unknown }).kind === 'string' && (output as { infinite?: unknown }).infinite === true)
 
-/** SI results as quantities with their notes. */
-export function dressed(id: string, output: Output, y: unknown, notes: readonly Note[] | undefined): unknown {
-  if (isSingle(output)) return dressedField(id, 'the result', output, y, notes)
-  const result: Record<string, unknown> = {}
-  for (const name in output as OutputRecord)
-    result[name] = dressedField(id, name, (output as OutputRecord)[name] as OutputField, (y as Record<string, unknown>)[name], notes)
-  return result
+/** Makes SI results into quantities with their notes. */
+type Dresser = (y: unknown, notes: readonly Note[] | undefined) => unknown
+
+function dresser(id: string, output: Output): Dresser {
+  if (isSingle(output)) return fieldDresser(id, 'the result', output)
+  const fields = Object.entries(output as OutputRecord).map(([name, field]) => [name, fieldDresser(id, name, field)] as const)
+  return (y, notes) => {
+    const result: Record<string, unknown> = {}
+    for (const [name, dress] of fields) result[name] = dress((y as Record<string, unknown>)[name], notes)
+    return result
+  }
 }
 
-function dressedField(id: string, name: string, field: OutputField, y: unknown, notes: readonly Note[] | undefined): unknown {
-  if (typeof field === 'string') return new Quantity(finite(id, name, y), field, undefined, notes)
-  if ('kind' in field) return new Quantity(y === Number.POSITIVE_INFINITY ? y : finite(id, name, y), field.kind, undefined, notes)
-  if ('list' in field)
-    return Array.from(y as ArrayLike<number>, (item) => new Quantity(finite(id, name, item), field.list, undefined, notes))
-  return y
-}
-
-function finite(id: string, name: string, y: unknown): number {
-  if (typeof y === 'number' && Number.isFinite(y)) return y
-  throw new NoResultError(`${id}: ${name} is ${String(y)} for these inputs; no finite answer exists in this combination`)
+function fieldDresser(id: string, name: string, field: OutputField): Dresser {
+  if (typeof field !== 'string' && 'oneOf' in field) return (y) => y
+  if (typeof field !== 'string' && 'list' in field) {
+    const item = fieldDresser(id, name, field.list)
+    return (y, notes) => Array.from(y as ArrayLike<number>, (x) => item(x, notes))
+  }
+  const kind = typeof field === 'string' ? field : field.kind
+  const { dim } = kindRow(kind)
+  const mayBeInfinite = typeof field !== 'string'
+  return (y, notes) => {
+    if (!Number.isFinite(y) && !(mayBeInfinite && y === Number.POSITIVE_INFINITY))
+      throw new NoResultError(`${id}: ${name} is ${String(y)} for these inputs; no finite answer exists in this combination`)
+    return new Quantity(y as number, kind, dim, notes)
+  }
 }

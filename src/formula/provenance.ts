@@ -1,4 +1,4 @@
-import { type In, InputError, type Issue, type Kind, type Note, Quantity, read, show, UnreadableQuantity } from '../units/index.js'
+import { type In, InputError, type Issue, type Kind, type Note, Quantity, readAt, show } from '../units/index.js'
 
 /**
  * What stands behind a number or a formula, from the strongest kind of evidence to the weakest:
@@ -70,17 +70,7 @@ export const isProperty = (given: unknown): given is Property =>
  */
 export function property<K extends Kind>(kind: K, record: PropertyRecord<NoInfer<K>>): Property<K> {
   const issues: Issue[] = []
-  const si = (path: 'typical' | 'low' | 'high') => {
-    try {
-      const x = read(kind, record[path])
-      if (Number.isFinite(x)) return x
-      issues.push({ path, given: show(record[path]), accepts: 'must be finite' })
-    } catch (error) {
-      if (!(error instanceof UnreadableQuantity)) throw error
-      issues.push({ path, given: show(record[path]), accepts: error.message })
-    }
-    return Number.NaN
-  }
+  const si = (path: 'typical' | 'low' | 'high') => readAt(path, kind, record[path], issues)
   const typical = si('typical')
   const low = si('low')
   const high = si('high')

@@ -1,8 +1,24 @@
-import { InputError, type Issue, type Kind, nearName, Quantity, read, show, UnreadableQuantity } from '../units/index.js'
+import {
+  accepted,
+  didYouMean,
+  InputError,
+  type Issue,
+  type Kind,
+  kindAccepted,
+  kindRow,
+  kindWords,
+  type Note,
+  Quantity,
+  readAny,
+  show,
+} from '../units/index.js'
 import type { Given, Input, Inputs, Scalar, Si } from './definition.js'
 
-/** Reads one value: returns its SI form, or adds issues and returns something that will not be used. */
-type Reader = (given: unknown, path: string, issues: Issue[]) => unknown
+/**
+ * Reads one value: returns its SI form, or adds issues and returns something that will not be used. Notes that quantities carry are added,
+ * each once, to `notes` where it is given.
+ */
+type Reader = (given: unknown, path: string, issues: Issue[], notes?: Note[]) => unknown
 
 const refuse = (issues: Issue[], path: string, given: unknown, accepts: string): number => {
   issues.push({ path, given: show(given), accepts })
@@ -13,13 +29,18 @@ const refuse = (issues: Issue[], path: string, given: unknown, accepts: string):
 export function reader(input: Input): Reader {
   const spec: Exclude<Input, Kind> = typeof input === 'string' ? ({ kind: input } as Scalar) : input
   const inner = innerReader(spec)
-  if ('default' in spec && spec.default !== undefined) {
-    const issues: Issue[] = []
-    const value = inner(spec.default, 'default', issues)
-    if (issues.length > 0) throw new InputError('formula record', issues)
-    return (given, path, all) => (given === undefined ? value : inner(given, path, all))
-  }
-  return spec.optional ? (given, path, all) => (given === undefined ? undefined : inner(given, path, all)) : inner
+  const fallback = 'default' in spec && spec.default !== undefined ? readAlone('a default', inner, spec.default) : undefined
+  return fallback !== undefined || spec.optional
+    ? (given, path, issues, notes) => (given === undefined ? fallback : inner(given, path, issues, notes))
+    : inner
+}
+
+/** Reads a value that stands alone. Throws an `InputError` where it cannot be. */
+function readAlone(where: string, inner: Reader, given: unknown): unknown {
+  const issues: Issue[] = []
+  const value = inner(given, 'it', issues)
+  if (issues.length > 0) throw new InputError(where, issues)
+  return value
 }
 
 function innerReader(spec: Exclude<Input, Kind>): Reader {
@@ -37,58 +58,70 @@ const limitWords = (kind: Kind, limit: unknown) =>
   typeof limit === 'number' ? (limit === 0 ? '0' : String(new Quantity(limit, kind))) : String(limit)
 
 function scalarReader({ kind, min, max, above, below, whole }: Scalar): Reader {
-  const si = (limit: unknown) => (limit === undefined ? Number.NaN : typeof limit === 'number' ? limit : read(kind, limit))
-  const [lowest, highest, over, under] = [si(min), si(max), si(above), si(below)]
-  const words = [
-    min !== undefined && `at least ${limitWords(kind, min)}`,
-    above !== undefined && `above ${limitWords(kind, above)}`,
-    max !== undefined && `at most ${limitWords(kind, max)}`,
-    below !== undefined && `below ${limitWords(kind, below)}`,
-    whole && 'a whole number',
-  ]
-    .filter(Boolean)
-    .join(' and ')
-  return (given, path, issues) => {
-    let x: number
-    if (typeof given === 'object' && given !== null && (given as Quantity).kind === kind) x = (given as Quantity).si
-    else {
-      try {
-        x = read(kind, given)
-      } catch (error) {
-        if (!(error instanceof UnreadableQuantity)) throw error
-        return refuse(issues, path, given, error.message)
+  const row = kindRow(kind as string)
+  if (row === undefined) throw new InputError('formula record', [{ path: 'kind', given: show(kind), accepts: kindAccepted(kind) }])
+  const si = (limit: unknown, unset: number) => (limit === undefined ? unset : typeof limit === 'number' ? limit : readAny(row, limit))
+  // Without a limit still nothing infinite passes, nor what could not be read.
+  const lowest = si(min, -Number.MAX_VALUE)
+  const highest = si(max, Number.MAX_VALUE)
+  const over = si(above, Number.NEGATIVE_INFINITY)
+  const under = si(below, Number.POSITIVE_INFINITY)
+  // In a loop most texts are the same each time.
+  let text: string | undefined
+  let number = Number.NaN
+  return (given, path, issues, notes) => {
+    if (typeof given === 'string') {
+      if (given === text) return number
+    } else if (typeof given === 'object') takeNotes(given, notes)
+    const x = readAny(row, given)
+    if (x >= lowest && x <= highest && x > over && x < under && (!whole || Number.isInteger(x))) {
+      if (typeof given === 'string') {
+        text = given
+        number = x
       }
+      return x
     }
-    if (!Number.isFinite(x)) return refuse(issues, path, given, 'must be finite')
-    // NaN stands for a limit that is not set: every comparison with it is false.
-    return x < lowest || x > highest || x <= over || x >= under || (whole && !Number.isInteger(x))
-      ? refuse(issues, path, given, `must be ${words}`)
-      : x
+    if (!Number.isFinite(x)) return refuse(issues, path, given, accepted(kind, given))
+    const limits = Object.entries({ 'at least': min, above, 'at most': max, below }).filter(([, limit]) => limit !== undefined)
+    const words = limits.map(([word, limit]) => `${word} ${limitWords(kind, limit)}`)
+    return refuse(issues, path, given, `must be ${[...words, ...(whole ? ['a whole number'] : [])].join(' and ')}`)
   }
 }
 
-function choiceReader(words: readonly string[]): Reader {
-  return (given, path, issues) => {
-    if (typeof given === 'string' && words.includes(given)) return given
-    const near = typeof given === 'string' ? nearName(given, words) : undefined
-    return refuse(issues, path, given, `must be one of ${words.join(', ')}${near === undefined ? '' : `; did you mean ${near}?`}`)
-  }
+/** Adds the notes that a quantity or a record carries. */
+function takeNotes(given: object | null, notes: Note[] | undefined): void {
+  const carried = (given as { notes?: unknown } | null)?.notes
+  if (notes !== undefined && Array.isArray(carried)) for (const note of carried) if (!notes.includes(note)) notes.push(note)
 }
+
+const choiceReader =
+  (words: readonly string[]): Reader =>
+  (given, path, issues) =>
+    words.includes(given as string)
+      ? given
+      : refuse(issues, path, given, `must be one of ${words.join(', ')}${typeof given === 'string' ? didYouMean(given, words) : ''}`)
 
 const listReader =
   (item: Reader, least: number): Reader =>
-  (given, path, issues) =>
+  (given, path, issues, notes) =>
     Array.isArray(given) && given.length >= least
-      ? given.map((x, i) => item(x, `${path}[${i}]`, issues))
+      ? given.map((x, i) => item(x, `${path}[${i}]`, issues, notes))
       : refuse(issues, path, given, `must be a list of at least ${least}`)
 
-const curveReader =
-  ([from, to]: readonly [Kind, Kind]): Reader =>
-  (given, path, issues) => {
-    if (typeof given !== 'function') return refuse(issues, path, given, `must be a function of ${from} that gives ${to}`)
-    const si = (given as { si?: unknown }).si
-    return typeof si === 'function' ? si : (x: number) => read(to, given(new Quantity(x, from)))
+function curveReader([from, to]: readonly [Kind, Kind]): Reader {
+  const value = reader(to)
+  return (given, path, issues) => {
+    if (typeof given !== 'function')
+      return refuse(issues, path, given, `must be a function of ${kindWords(from)} that gives ${kindWords(to)}`)
+    const { si } = given as { si?: unknown }
+    if (typeof si === 'function') return si
+    return (x: number) => {
+      const y: unknown = given(new Quantity(x, from))
+      // A curve may end: what that means is for the formula to say.
+      return typeof y === 'number' && !Number.isFinite(y) ? y : readAlone(`a value of the curve ${path}`, value, y)
+    }
   }
+}
 
 /**
  * The reader of a record. A nested record may carry more than is asked (a material has many properties);
@@ -102,37 +135,37 @@ export function recordReader(inputs: Inputs, refuseSurplus: boolean): Reader {
     const input = inputs[name] as Input
     blank[name] = typeof input === 'string' || 'kind' in input ? Number.NaN : undefined
   }
-  return (given, path, issues) => {
+  return (given, path, issues, notes) => {
     if (given === null || typeof given !== 'object' || Array.isArray(given)) {
       return refuse(issues, path || 'the argument', given, `must be an object with ${names.join(', ')}`)
     }
+    takeNotes(given, notes)
     const record = given as Record<string, unknown>
     const x = { ...blank }
     let known = 0
     for (let i = 0; i < names.length; i++) {
-      const name = names[i] as string
+      const name = names[i]!
       const value = record[name]
       if (value !== undefined) known++
-      x[name] = (readers[i] as Reader)(value, path ? `${path}.${name}` : name, issues)
+      x[name] = readers[i]!(value, path ? `${path}.${name}` : name, issues, notes)
     }
     if (refuseSurplus) {
       // As many fields as are known: then there is no surplus, and no name needs a look.
       let fields = 0
-      for (const name in record) if (record[name] !== undefined || !Object.hasOwn(blank, name)) fields++
-      if (fields !== known) refuseUnknown(record, names, blank, path, issues)
+      for (const _ in record) fields++
+      if (fields !== known) refuseUnknown(record, names, path, issues)
     }
     return x
   }
 }
 
 /** Adds an issue for every field that is not an input, with the input that was probably meant. */
-function refuseUnknown(record: Record<string, unknown>, names: readonly string[], blank: object, path: string, issues: Issue[]): void {
+function refuseUnknown(record: Record<string, unknown>, names: readonly string[], path: string, issues: Issue[]): void {
   for (const name in record) {
-    if (Object.hasOwn(blank, name)) continue
+    if (names.includes(name)) continue
     const missing = names.filter((other) => record[other] === undefined)
-    const near = nearName(name, missing)
-    const meant = near === undefined ? '' : `, did you mean ${near}?`
-    refuse(issues, path ? `${path}.${name}` : name, record[name], `is not an input${meant}; inputs are ${names.join(', ')}`)
+    const accepts = `is not an input${didYouMean(name, missing, ', ')}; inputs are ${names.join(', ')}`
+    refuse(issues, path ? `${path}.${name}` : name, record[name], accepts)
   }
 }
 

@@ -1,5 +1,5 @@
 import { integrate, normalCdf, normalQuantile, triangularQuantile } from '../numeric/index.js'
-import { type In, type Issue, type Kind, Quantity, read, show, UnreadableQuantity } from '../units/index.js'
+import { type In, type Issue, type Kind, Quantity, readAt, show } from '../units/index.js'
 
 /** What a spread of a kind is given in: a temperature spreads by a temperature difference. */
 export type SpreadOf<K extends Kind> = K extends 'temperature' ? 'temperatureDifference' : K
@@ -84,17 +84,7 @@ export interface Scatter {
 /** Reads a distribution of a kind; adds issues and returns nothing where it cannot be. */
 export function scatterOf(given: Distribution, kind: Kind, path: string, issues: Issue[]): Scatter | undefined {
   const before = issues.length
-  const number = (x: unknown, of: Kind, where: string): number => {
-    try {
-      const si = read(of, x)
-      if (Number.isFinite(si)) return si
-      issues.push({ path: where, given: show(x), accepts: 'must be finite' })
-    } catch (error) {
-      if (!(error instanceof UnreadableQuantity)) throw error
-      issues.push({ path: where, given: show(x), accepts: error.message })
-    }
-    return Number.NaN
-  }
+  const number = (x: unknown, of: Kind, where: string): number => readAt(where, of, x, issues)
   const refuse = (x: unknown, accepts: string) => void issues.push({ path, given: show(x), accepts })
   const at = given.at.map((x, i) => number(x, kind, `${path}.${given.distribution}[${i}]`))
   const spread =

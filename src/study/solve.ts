@@ -1,6 +1,6 @@
 import { type AnyFormula, type Formula, type Inputs, NoResultError, type Output, recordReader } from '../formula/index.js'
 import { findRoots } from '../numeric/index.js'
-import { type In, InputError, type Issue, type Kind, Quantity, read, show, UnreadableQuantity } from '../units/index.js'
+import { type In, InputError, type Issue, type Kind, Quantity, read, readAt, show } from '../units/index.js'
 import {
   answering,
   type KindAt,
@@ -86,18 +86,14 @@ function targetOf(formula: AnyFormula, wanted: unknown): Wanted {
     throw new InputError('solveFor', [{ path: 'wanted', given: show(wanted), accepts }])
   }
   const value = single ? wanted : (wanted as Record<string, unknown>)[output.name]
-  return { ...output, si: readAt('wanted', output.kind, value) }
+  return { ...output, si: siAt('wanted', output.kind, value) }
 }
 
-function readAt(path: string, kind: Kind, given: unknown): number {
-  try {
-    const si = read(kind, given)
-    if (Number.isFinite(si)) return si
-    throw new UnreadableQuantity('must be finite')
-  } catch (error) {
-    if (!(error instanceof UnreadableQuantity)) throw error
-    throw new InputError('solveFor', [{ path, given: show(given), accepts: error.message }])
-  }
+function siAt(path: string, kind: Kind, given: unknown): number {
+  const issues: Issue[] = []
+  const si = readAt(path, kind, given, issues)
+  if (issues.length > 0) throw new InputError('solveFor', issues)
+  return si
 }
 
 const SMALLEST = 1e-12
@@ -107,7 +103,7 @@ function rangeOf(formula: AnyFormula, path: string, between: readonly [unknown, 
   const { kind, min, max, above, below } = scalarAt(formula, path)
   const si = (limit: unknown) => (limit === undefined ? undefined : typeof limit === 'number' ? limit : read(kind, limit))
   if (between !== undefined) {
-    const [lowest, highest] = [readAt('between[0]', kind, between[0]), readAt('between[1]', kind, between[1])]
+    const [lowest, highest] = [siAt('between[0]', kind, between[0]), siAt('between[1]', kind, between[1])]
     if (!(lowest < highest))
       throw new InputError('solveFor', [{ path: 'between', given: show(between), accepts: 'must be a lower and a higher value' }])
     return { kind, lowest, highest }

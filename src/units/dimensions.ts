@@ -1,24 +1,29 @@
-const BASE = ['m', 'kg', 's', 'K', 'A', 'mol'] as const
+/** The base units, in the order in which their exponents are packed. */
+const BASE = ['m', 'kg', 's', 'K', 'A', 'mol']
+
+/**
+ * The packed exponent of a base unit; 0 for any other name. Exponents are doubled (so that square roots stay exact) and stand base 64 in
+ * one number: a product of quantities adds two numbers.
+ */
+export const dimensionOf = (name: string): number => {
+  const place = BASE.indexOf(name)
+  return place < 0 ? 0 : 2 * 64 ** place
+}
+
+/** Doubled exponents of the base units. */
+const exponents = (dim: number): number[] =>
+  BASE.map(() => {
+    const doubled = ((((dim + 32) % 64) + 64) % 64) - 32 // each stands base 64 with a sign of its own
+    dim = (dim - doubled) / 64
+    return doubled
+  })
 
 /** Writes packed dimensions as a product of SI base units, such as `kg m^2 s^-2`; `1` for a pure number. */
-export function dimensionsText(dim: number): string {
-  const parts: [number, string][] = []
-  let rest = dim
-  for (const unit of BASE) {
-    const doubled = ((((rest + 32) % 64) + 64) % 64) - 32 // exponents stand base 64 with a sign each
-    rest = (rest - doubled) / 64
-    if (doubled !== 0) parts.push([doubled / 2, unit])
-  }
-  return parts.map(([exponent, unit]) => (exponent === 1 ? unit : `${unit}^${exponent}`)).join(' ') || '1'
-}
+export const dimensionsText = (dim: number): string =>
+  exponents(dim)
+    .map((doubled, i) => (doubled === 0 ? '' : doubled === 2 ? BASE[i] : `${BASE[i]}^${doubled / 2}`))
+    .filter(Boolean)
+    .join(' ') || '1'
 
 /** Whether every exponent is even once doubled, so that a square root of the dimensions exists with half exponents. */
-export function hasSquareRoot(dim: number): boolean {
-  let rest = dim
-  for (let i = 0; i < BASE.length; i++) {
-    const doubled = ((((rest + 32) % 64) + 64) % 64) - 32
-    if (doubled % 2 !== 0) return false
-    rest = (rest - doubled) / 64
-  }
-  return true
-}
+export const hasSquareRoot = (dim: number): boolean => exponents(dim).every((doubled) => doubled % 2 === 0)

@@ -10,7 +10,10 @@ export interface Issue {
 
 /** Bad input: lists every issue at once, each with its path, what was given and what is accepted. */
 export class InputError extends Error {
-  override name = 'InputError'
+  override get name() {
+    return 'InputError'
+  }
+
   constructor(
     /** The formula, function or document that was called. */
     readonly where: string,

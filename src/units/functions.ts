@@ -1,120 +1,133 @@
-import type { Kind } from './kinds.js'
+import { type Kind, type KindRow, kindRow, type UnitOf, unitOf } from './kinds.js'
 import { Quantity } from './quantity.js'
+import type { Unit } from './unit-size.js'
 
 /** A function that makes a quantity of one kind from a number in one unit. */
 type UnitFunction<K extends Kind> = (x: number) => Quantity<K>
 
+function unit<K extends Kind>(kind: K, name: UnitOf<K>): UnitFunction<K> {
+  let row: KindRow<K> | undefined
+  let scale: Unit
+  return (x) => {
+    if (row === undefined) {
+      row = kindRow(kind)
+      scale = unitOf(row, name)!
+    }
+    return new Quantity(x * scale.size + scale.zero, kind, row.dim)
+  }
+}
+
 /** A ratio from a number in units of one. */
-export const ratio: UnitFunction<'ratio'> = (x) => new Quantity(x, 'ratio')
+export const ratio = /* @__PURE__ */ unit('ratio', '1')
 /** A ratio from a number in %. */
-export const percent: UnitFunction<'ratio'> = (x) => new Quantity(x * 0.01, 'ratio')
+export const percent = /* @__PURE__ */ unit('ratio', '%')
 /** A count from a number in units of one. */
-export const count: UnitFunction<'count'> = (x) => new Quantity(x, 'count')
+export const count = /* @__PURE__ */ unit('count', '1')
 /** A strain from a number in units of one. */
-export const strain: UnitFunction<'strain'> = (x) => new Quantity(x, 'strain')
+export const strain = /* @__PURE__ */ unit('strain', '1')
 /** A length from a number in m. */
-export const m: UnitFunction<'length'> = (x) => new Quantity(x, 'length')
+export const m = /* @__PURE__ */ unit('length', 'm')
 /** A length from a number in mm. */
-export const mm: UnitFunction<'length'> = (x) => new Quantity(x * 1e-3, 'length')
+export const mm = /* @__PURE__ */ unit('length', 'mm')
 /** A length from a number in µm. */
-export const um: UnitFunction<'length'> = (x) => new Quantity(x * 1e-6, 'length')
+export const um = /* @__PURE__ */ unit('length', 'µm')
 /** A length from a number in in. */
-export const inch: UnitFunction<'length'> = (x) => new Quantity(x * 0.0254, 'length')
+export const inch = /* @__PURE__ */ unit('length', 'in')
 /** A length from a number in mil. */
-export const mil: UnitFunction<'length'> = (x) => new Quantity(x * (0.0254 / 1000), 'length')
+export const mil = /* @__PURE__ */ unit('length', 'mil')
 /** An angle from a number in rad. */
-export const rad: UnitFunction<'angle'> = (x) => new Quantity(x, 'angle')
+export const rad = /* @__PURE__ */ unit('angle', 'rad')
 /** An angle from a number in mrad. */
-export const mrad: UnitFunction<'angle'> = (x) => new Quantity(x * 1e-3, 'angle')
+export const mrad = /* @__PURE__ */ unit('angle', 'mrad')
 /** An angle from a number in deg. */
-export const deg: UnitFunction<'angle'> = (x) => new Quantity(x * (Math.PI / 180), 'angle')
+export const deg = /* @__PURE__ */ unit('angle', 'deg')
 /** An angle from a number in turn. */
-export const turn: UnitFunction<'angle'> = (x) => new Quantity(x * (2 * Math.PI), 'angle')
+export const turn = /* @__PURE__ */ unit('angle', 'turn')
 /** An area from a number in mm^2. */
-export const mm2: UnitFunction<'area'> = (x) => new Quantity(x * 1e-6, 'area')
+export const mm2 = /* @__PURE__ */ unit('area', 'mm^2')
 /** A volume from a number in mm^3. */
-export const mm3: UnitFunction<'volume'> = (x) => new Quantity(x * 1e-9, 'volume')
+export const mm3 = /* @__PURE__ */ unit('volume', 'mm^3')
 /** A second moment of area from a number in mm^4. */
-export const mm4: UnitFunction<'secondMomentOfArea'> = (x) => new Quantity(x * 1e-12, 'secondMomentOfArea')
+export const mm4 = /* @__PURE__ */ unit('secondMomentOfArea', 'mm^4')
 /** A time from a number in s. */
-export const s: UnitFunction<'time'> = (x) => new Quantity(x, 'time')
+export const s = /* @__PURE__ */ unit('time', 's')
 /** A time from a number in ms. */
-export const ms: UnitFunction<'time'> = (x) => new Quantity(x * 1e-3, 'time')
+export const ms = /* @__PURE__ */ unit('time', 'ms')
 /** A time from a number in min. */
-export const minutes: UnitFunction<'time'> = (x) => new Quantity(x * 60, 'time')
+export const minutes = /* @__PURE__ */ unit('time', 'min')
 /** A time from a number in h. */
-export const hours: UnitFunction<'time'> = (x) => new Quantity(x * 3600, 'time')
+export const hours = /* @__PURE__ */ unit('time', 'h')
 /** A time from a number in day. */
-export const days: UnitFunction<'time'> = (x) => new Quantity(x * 86400, 'time')
+export const days = /* @__PURE__ */ unit('time', 'day')
 /** A time from a number in year. */
-export const years: UnitFunction<'time'> = (x) => new Quantity(x * 31557600, 'time')
+export const years = /* @__PURE__ */ unit('time', 'year')
 /** A frequency from a number in Hz. */
-export const Hz: UnitFunction<'frequency'> = (x) => new Quantity(x, 'frequency')
+export const Hz = /* @__PURE__ */ unit('frequency', 'Hz')
 /** A velocity from a number in m/s. */
-export const mps: UnitFunction<'velocity'> = (x) => new Quantity(x, 'velocity')
+export const mps = /* @__PURE__ */ unit('velocity', 'm/s')
 /** An acceleration from a number in m/s^2. */
-export const mps2: UnitFunction<'acceleration'> = (x) => new Quantity(x, 'acceleration')
+export const mps2 = /* @__PURE__ */ unit('acceleration', 'm/s^2')
 /** An angular velocity from a number in rad/s. */
-export const radps: UnitFunction<'angularVelocity'> = (x) => new Quantity(x, 'angularVelocity')
+export const radps = /* @__PURE__ */ unit('angularVelocity', 'rad/s')
 /** An angular velocity from a number in rpm. */
-export const rpm: UnitFunction<'angularVelocity'> = (x) => new Quantity(x * ((2 * Math.PI) / 60), 'angularVelocity')
+export const rpm = /* @__PURE__ */ unit('angularVelocity', 'rpm')
 /** A mass from a number in kg. */
-export const kg: UnitFunction<'mass'> = (x) => new Quantity(x, 'mass')
+export const kg = /* @__PURE__ */ unit('mass', 'kg')
 /** A mass from a number in g. */
-export const gram: UnitFunction<'mass'> = (x) => new Quantity(x * 1e-3, 'mass')
+export const gram = /* @__PURE__ */ unit('mass', 'g')
 /** A moment of inertia from a number in kg m^2. */
-export const kgm2: UnitFunction<'momentOfInertia'> = (x) => new Quantity(x, 'momentOfInertia')
+export const kgm2 = /* @__PURE__ */ unit('momentOfInertia', 'kg m^2')
 /** A moment of inertia from a number in g mm^2. */
-export const gmm2: UnitFunction<'momentOfInertia'> = (x) => new Quantity(x * 1e-9, 'momentOfInertia')
+export const gmm2 = /* @__PURE__ */ unit('momentOfInertia', 'g mm^2')
 /** A density from a number in kg/m^3. */
-export const kgpm3: UnitFunction<'density'> = (x) => new Quantity(x, 'density')
+export const kgpm3 = /* @__PURE__ */ unit('density', 'kg/m^3')
 /** A force from a number in N. */
-export const N: UnitFunction<'force'> = (x) => new Quantity(x, 'force')
+export const N = /* @__PURE__ */ unit('force', 'N')
 /** A force from a number in kN. */
-export const kN: UnitFunction<'force'> = (x) => new Quantity(x * 1e3, 'force')
+export const kN = /* @__PURE__ */ unit('force', 'kN')
 /** A force from a number in lbf. */
-export const lbf: UnitFunction<'force'> = (x) => new Quantity(x * (0.45359237 * 9.80665), 'force')
+export const lbf = /* @__PURE__ */ unit('force', 'lbf')
 /** A torque from a number in N m. */
-export const Nm: UnitFunction<'torque'> = (x) => new Quantity(x, 'torque')
+export const Nm = /* @__PURE__ */ unit('torque', 'N m')
 /** A torque from a number in N mm. */
-export const Nmm: UnitFunction<'torque'> = (x) => new Quantity(x * 1e-3, 'torque')
+export const Nmm = /* @__PURE__ */ unit('torque', 'N mm')
 /** A stress from a number in Pa (a stress or pressure). */
-export const Pa: UnitFunction<'stress'> = (x) => new Quantity(x, 'stress')
+export const Pa = /* @__PURE__ */ unit('stress', 'Pa')
 /** A stress from a number in MPa (a stress; moduli of elasticity have a kind of their own, see `GPa`). */
-export const MPa: UnitFunction<'stress'> = (x) => new Quantity(x * 1e6, 'stress')
+export const MPa = /* @__PURE__ */ unit('stress', 'MPa')
 /** A modulus from a number in GPa (a modulus of elasticity). */
-export const GPa: UnitFunction<'modulus'> = (x) => new Quantity(x * 1e9, 'modulus')
+export const GPa = /* @__PURE__ */ unit('modulus', 'GPa')
 /** A linear stiffness from a number in N/m. */
-export const Npm: UnitFunction<'linearStiffness'> = (x) => new Quantity(x, 'linearStiffness')
+export const Npm = /* @__PURE__ */ unit('linearStiffness', 'N/m')
 /** A linear stiffness from a number in N/mm. */
-export const Npmm: UnitFunction<'linearStiffness'> = (x) => new Quantity(x * 1e3, 'linearStiffness')
+export const Npmm = /* @__PURE__ */ unit('linearStiffness', 'N/mm')
 /** A torsional stiffness from a number in N m/rad. */
-export const Nmprad: UnitFunction<'torsionalStiffness'> = (x) => new Quantity(x, 'torsionalStiffness')
+export const Nmprad = /* @__PURE__ */ unit('torsionalStiffness', 'N m/rad')
 /** An energy from a number in J. */
-export const J: UnitFunction<'energy'> = (x) => new Quantity(x, 'energy')
+export const J = /* @__PURE__ */ unit('energy', 'J')
 /** A power from a number in W. */
-export const W: UnitFunction<'power'> = (x) => new Quantity(x, 'power')
+export const W = /* @__PURE__ */ unit('power', 'W')
 /** A temperature from a number in K (an absolute temperature). */
-export const kelvin: UnitFunction<'temperature'> = (x) => new Quantity(x, 'temperature')
+export const kelvin = /* @__PURE__ */ unit('temperature', 'K')
 /** A temperature difference from a number in K (a difference of temperatures). */
-export const kelvins: UnitFunction<'temperatureDifference'> = (x) => new Quantity(x, 'temperatureDifference')
+export const kelvins = /* @__PURE__ */ unit('temperatureDifference', 'K')
 /** A thermal expansion from a number in ppm/K. */
-export const ppmpK: UnitFunction<'thermalExpansion'> = (x) => new Quantity(x * 1e-6, 'thermalExpansion')
+export const ppmpK = /* @__PURE__ */ unit('thermalExpansion', 'ppm/K')
 /** A thermal conductivity from a number in W/(m K). */
-export const WpmK: UnitFunction<'thermalConductivity'> = (x) => new Quantity(x, 'thermalConductivity')
+export const WpmK = /* @__PURE__ */ unit('thermalConductivity', 'W/(m K)')
 /** A thermal resistance from a number in K/W. */
-export const KpW: UnitFunction<'thermalResistance'> = (x) => new Quantity(x, 'thermalResistance')
+export const KpW = /* @__PURE__ */ unit('thermalResistance', 'K/W')
 /** A thermal conductance from a number in W/K. */
-export const WpK: UnitFunction<'thermalConductance'> = (x) => new Quantity(x, 'thermalConductance')
+export const WpK = /* @__PURE__ */ unit('thermalConductance', 'W/K')
 /** A heat capacity from a number in J/K. */
-export const JpK: UnitFunction<'heatCapacity'> = (x) => new Quantity(x, 'heatCapacity')
+export const JpK = /* @__PURE__ */ unit('heatCapacity', 'J/K')
 /** A voltage from a number in V. */
-export const V: UnitFunction<'voltage'> = (x) => new Quantity(x, 'voltage')
+export const V = /* @__PURE__ */ unit('voltage', 'V')
 /** A current from a number in A. */
-export const A: UnitFunction<'current'> = (x) => new Quantity(x, 'current')
+export const A = /* @__PURE__ */ unit('current', 'A')
 /** An electrical resistance from a number in ohm. */
-export const ohm: UnitFunction<'electricalResistance'> = (x) => new Quantity(x, 'electricalResistance')
+export const ohm = /* @__PURE__ */ unit('electricalResistance', 'ohm')
 /** A speed constant from a number in rpm/V. */
-export const rpmpV: UnitFunction<'speedConstant'> = (x) => new Quantity(x * ((2 * Math.PI) / 60), 'speedConstant')
+export const rpmpV = /* @__PURE__ */ unit('speedConstant', 'rpm/V')
 /** A temperature from a number in degrees Celsius. */
-export const degC: UnitFunction<'temperature'> = (x) => new Quantity(x + 273.15, 'temperature')
+export const degC = /* @__PURE__ */ unit('temperature', 'degC')

@@ -66,13 +66,11 @@ export {
   WpmK,
   years,
 } from './functions.js'
-export { KINDS, type Kind, siUnit, type UnitOf } from './kinds.js'
+export { type Kind, type KindRow, kindNames, kindRow, siUnit, type UnitOf, unitNames, unitOf } from './kinds.js'
 export { nearName, nearNames } from './near.js'
 export {
   type Foreign,
-  foreignUnit,
   type In,
-  kindWords,
   type Note,
   type Plain,
   Quantity,
@@ -81,5 +79,5 @@ export {
   quantityFromJSON,
   read,
   significant,
-  UnreadableQuantity,
 } from './quantity.js'
+export { accepted, didYouMean, foreignUnit, kindAccepted, kindWords, readAny, readAt } from './reading.js'

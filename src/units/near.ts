@@ -1,18 +1,18 @@
 /** Edit distance with transpositions (optimal string alignment), after Damerau 1964. */
 function editDistance(a: string, b: string): number {
-  const rows: number[][] = [Array.from({ length: b.length + 1 }, (_, j) => j)]
+  let above: number[] = []
+  let row = Array.from({ length: b.length + 1 }, (_, j) => j)
   for (let i = 1; i <= a.length; i++) {
-    const row = [i]
-    const above = rows[i - 1] as number[]
+    const twoAbove = above
+    above = row
+    row = [i]
     for (let j = 1; j <= b.length; j++) {
-      const cost = a[i - 1] === b[j - 1] ? 0 : 1
-      let best = Math.min((above[j] as number) + 1, (row[j - 1] as number) + 1, (above[j - 1] as number) + cost)
-      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) best = Math.min(best, (rows[i - 2]?.[j - 2] as number) + 1)
-      row.push(best)
+      const same = a[i - 1] === b[j - 1]
+      row[j] = Math.min(above[j]! + 1, row[j - 1]! + 1, above[j - 1]! + (same ? 0 : 1))
+      if (i > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) row[j] = Math.min(row[j]!, twoAbove[j - 2]! + 1)
     }
-    rows.push(row)
   }
-  return rows[a.length]?.[b.length] as number
+  return row[b.length]!
 }
 
 /** Names so long are not compared: a near miss of a real name is short. */
@@ -29,7 +29,8 @@ export function nearName(given: string, names: Iterable<string>): string | undef
   let best: string | undefined
   let least = Math.max(1, Math.floor(wanted.length / 3)) + 1
   for (const name of names) {
-    const distance = editDistance(wanted, plain(name))
+    // Of two equally near names, the one that begins alike.
+    const distance = editDistance(wanted, plain(name)) + (name[0] === given[0] ? 0 : 0.5)
     if (distance < least) {
       least = distance
       best = name

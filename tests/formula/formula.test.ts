@@ -123,6 +123,25 @@ describe('bad input', () => {
     expect(() => wrong({})).toThrow(InputError)
   })
 
+  test('a record with a kind that does not exist says so', () => {
+    const wrong = formula('test.unknown', { inputs: { x: 'lenght' as 'length' }, output: 'length', source: memory, si: ({ x }) => x })
+    expect(() => wrong({ x: '1 m' })).toThrow("kind is 'lenght'; must be a kind of quantity; did you mean length?")
+  })
+
+  test('a curve that gives something else is told by name', () => {
+    expect(() => everything({ ...full, creep: (() => '5 mm') as never })).toThrow(
+      /curve creep: it is '5 mm'; must be a ratio.*mm is a unit of length/,
+    )
+  })
+
+  test('a text that was read before is read again after another, and a refused one is never remembered', () => {
+    const width = (text: string) => stressOf({ load: '1 N', width: text as '1 mm' })
+    expect(width('1 mm').si).toBe(width('1 mm').si)
+    expect(width('2 mm').si).toBe(width('1 mm').si / 2)
+    expect(() => width('2 m')).toThrow('at most 1 m')
+    expect(() => width('2 m')).toThrow('at most 1 m')
+  })
+
   test('no finite answer is an error of its own, never NaN', () => {
     const root = formula('test.root', { inputs: { x: 'ratio' }, output: 'ratio', source: memory, si: ({ x }) => Math.sqrt(x) })
     expect(root({ x: 4 }).si).toBe(2)

@@ -1,7 +1,7 @@
 import { createUnit, unit } from 'mathjs'
 import { expect, test } from 'vitest'
-import { KINDS, type Kind } from '../../src/units/index.js'
-import { TABLE } from '../../src/units/kinds.js'
+import { dimensionsText } from '../../src/units/dimensions.js'
+import { type Kind, kindNames, kindRow, siUnit, unitNames, unitOf } from '../../src/units/index.js'
 
 // Definitions that mathjs lacks, from the SI Brochure (9th ed., 2019) and NIST SP 811 (2008) appendix B; composites of them are mathjs's work.
 createUnit('turn', { definition: `${2 * Math.PI} rad` }) // SI Brochure: 1 revolution = 2 pi rad
@@ -46,25 +46,37 @@ function outside(name: string, si: string): { factor: number; offset: number } {
   return { factor: at(1) - offset, offset }
 }
 
-const rows = (Object.keys(KINDS) as Kind[]).flatMap((kind) => Object.keys(KINDS[kind].units).map((name) => [kind, name] as const))
+const sizeOf = (kind: Kind, name: string) => unitOf(kindRow(kind), name)!
 
-test.each(rows)('%s in %s has the factor of mathjs or of its definition', (kind, name) => {
-  const { units } = TABLE[kind] as (typeof TABLE)[string]
-  const ours = units[name] as number | readonly [number, number]
-  const si = Object.keys(units)[0] as string
-  const theirs = outside(name, si)
-  const [factor, offset] = typeof ours === 'number' ? [ours, 0] : ours
-  expect(Math.abs(factor / theirs.factor - 1)).toBeLessThan(1e-12)
-  expect(Math.abs(offset - theirs.offset)).toBeLessThan(1e-9)
+const rows = kindNames().flatMap((kind) => unitNames(kind).map((name) => [kind, name] as const))
+
+test.each(rows)('%s in %s has the size of mathjs or of its definition', (kind, name) => {
+  const { size, zero } = sizeOf(kind, name)
+  const { factor, offset } = outside(name, siUnit(kind))
+  expect(Math.abs(size / factor - 1)).toBeLessThan(1e-12)
+  expect(Math.abs(zero - offset)).toBeLessThan(1e-9)
 })
 
-test('dimensions of every kind agree with those of its units', async () => {
-  const { dimensionsText } = await import('../../src/units/dimensions.js')
+test('decimal multiples of an SI unit are exact', () => {
+  const size = (kind: Kind, name: string) => sizeOf(kind, name).size
+  expect(size('length', 'mm')).toBe(1e-3)
+  expect(size('volume', 'nm^3')).toBe(1e-27)
+  expect(size('density', 'g/cm^3')).toBe(1000)
+  expect(size('momentOfInertia', 'g mm^2')).toBe(1e-9)
+  expect(size('stress', 'MPa')).toBe(1e6)
+  expect(size('linearStiffness', 'kN/mm')).toBe(1e6)
+  expect(size('electricalResistivity', 'ohm mm^2/m')).toBe(1e-6)
+  expect(size('tenacity', 'cN/dtex')).toBe(1e5)
+  expect(size('strainRate', '%/h')).toBe(0.01 / 3600)
+})
+
+test('dimensions of every kind agree with those of all its units', () => {
   const BASE = ['m', 'kg', 's', 'K', 'A', 'mol']
-  for (const kind of Object.keys(KINDS) as Kind[]) {
-    const name = Object.keys(KINDS[kind].units)[0] as string
+  for (const kind of kindNames()) {
+    for (const name of unitNames(kind)) expect(sizeOf(kind, name).dim, name).toBe(kindRow(kind).dim)
+    const name = siUnit(kind)
     if (/^(1|count\/rad)$/.test(name)) {
-      expect(KINDS[kind].dim, kind).toBe(0)
+      expect(kindRow(kind).dim, kind).toBe(0)
       continue
     }
     const inverse = /^1\/(.+)$/.exec(name)
@@ -77,17 +89,19 @@ test('dimensions of every kind agree with those of its units', async () => {
         .map((x, i) => (x === 0 ? '' : x === 1 ? BASE[i] : `${BASE[i]}^${x}`))
         .filter(Boolean)
         .join(' ') || '1'
-    expect(dimensionsText(KINDS[kind].dim), kind).toBe(text)
+    expect(dimensionsText(kindRow(kind).dim), kind).toBe(text)
   }
 })
 
-test('the first unit of every kind is its SI unit and results print in units of the table', () => {
-  for (const [kind, row] of Object.entries(TABLE)) {
-    expect(Object.values(row.units)[0], kind).toBe(1)
-    for (const name of row.show) expect(Object.keys(row.units), kind).toContain(name)
-    const sizes = row.show.map((name) => row.units[name]).filter((f): f is number => typeof f === 'number')
+test('every kind has an SI unit, no unit twice, and prints in units that grow', () => {
+  for (const kind of kindNames()) {
+    const { show, names } = kindRow(kind)
+    expect(sizeOf(kind, siUnit(kind)).size, kind).toBe(1)
+    expect(new Set(names).size, kind).toBe(names.length)
+    expect(unitNames(kind).slice(0, show.length)).toEqual(show)
+    const sizes = show.map((name) => sizeOf(kind, name).size)
     expect(
-      [...sizes].sort((a, b) => a - b),
+      sizes.toSorted((a, b) => a - b),
       kind,
     ).toEqual(sizes)
   }

@@ -1,4 +1,4 @@
-import { type In, InputError, KINDS, type Kind, nearName, quantity, type UnitOf } from '../../units/index.js'
+import { type In, InputError, type Kind, nearName, quantity, type UnitOf, unitNames } from '../../units/index.js'
 
 /** A column of a log: its name and kind of quantity, and the unit it is asked for in. */
 export interface LogColumn {
@@ -53,8 +53,9 @@ export function readLog(log: string, text: string, columns: readonly LogColumn[]
         },
       ]
     const given = header[at]?.[2]
-    if (given === undefined || !Object.hasOwn(KINDS[kind].units, given))
-      return [{ path: `${log}.${name}`, given: given ?? 'no unit', accepts: `must be in ${Object.keys(KINDS[kind].units).join(', ')}` }]
+    const units: readonly string[] = unitNames(kind)
+    if (given === undefined || !units.includes(given))
+      return [{ path: `${log}.${name}`, given: given ?? 'no unit', accepts: `must be in ${units.join(', ')}` }]
     if (given !== unit) remarks.push({ log, line: start + 1, what: 'unit', message: `${name} is in ${given}; converted from there` })
     return []
   })

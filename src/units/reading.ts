@@ -1,0 +1,147 @@
+import { type Issue, show } from './errors.js'
+import { type Kind, type KindRow, kindNames, kindRow, siUnit, unitAt, unitNames, unitOf } from './kinds.js'
+import { nearName } from './near.js'
+import type { Foreign, Plain } from './quantity.js'
+import type { Unit } from './unit-size.js'
+
+/** Numbers as text: digits with an optional sign, point and power of ten; nothing else (no blanks, no `Infinity`, no hexadecimal). */
+const NUMBER = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/
+const LONGEST_TEXT = 80
+
+/** Decimal digits that a double always holds exactly. */
+const EXACT_DIGITS = 15
+/** Powers of ten, exact too. */
+const TENS = /* @__PURE__ */ Array.from({ length: EXACT_DIGITS + 1 }, (_, n) => Number(`1e${n}`))
+
+/**
+ * The SI number of text, NaN unless it is a number by the grammar of `NUMBER`, one blank and a unit of the row.
+ *
+ * Plain decimals are read digit by digit, since this is the hot path of every call with text: an exact whole number divided by an exact power of ten is
+ * rounded once and so is the number that `Number` gives (Clinger 1990). Long ones and powers of ten go to `Number`.
+ */
+export function readText(row: KindRow, text: string): number {
+  const { length } = text
+  if (length > LONGEST_TEXT) return Number.NaN
+  const first = text.charCodeAt(0)
+  const start = first === 45 || first === 43 ? 1 : 0
+  let whole = 0
+  let point = -1
+  let at = start
+  for (; at < length; at++) {
+    const c = text.charCodeAt(at)
+    if (c >= 48 && c <= 57) whole = whole * 10 + (c - 48)
+    else if (c === 46 && point < 0) point = at
+    else break
+  }
+  const digits = at - start - (point < 0 ? 0 : 1)
+  let x: number
+  if (digits > 0 && digits <= EXACT_DIGITS && text.charCodeAt(at) === 32) {
+    x = point < 0 ? whole : whole / TENS[at - point - 1]!
+    if (first === 45) x = -x
+  } else {
+    at = text.indexOf(' ')
+    const number = text.slice(0, at)
+    if (at < 0 || !NUMBER.test(number)) return Number.NaN
+    x = Number(number)
+  }
+  at++
+  for (let i = 0; i < row.names.length; i++) if (endsAt(text, at, row.names[i]!)) return inSi(x, unitAt(row, i))
+  return Number.NaN
+}
+
+const inSi = (x: number, { size, zero }: Unit) => (zero === 0 ? x * size : x * size + zero)
+
+/** Whether a text is `end` from `at` on. */
+function endsAt(text: string, at: number, end: string): boolean {
+  let i = end.length
+  if (text.length - at !== i) return false
+  while (--i >= 0) if (text.charCodeAt(at + i) !== end.charCodeAt(i)) return false
+  return true
+}
+
+/** The SI number of anything that `In` accepts; NaN where it is not accepted. */
+export function readAny(row: KindRow, given: unknown): number {
+  if (typeof given === 'string') return readText(row, given)
+  if (typeof given === 'number') return isPlain(row.kind) ? given : Number.NaN
+  if (typeof given !== 'object' || given === null) return Number.NaN
+  const { kind, si } = given as { kind?: unknown; si?: unknown }
+  if (kind !== undefined) return kind === row.kind && typeof si === 'number' ? si : Number.NaN
+  if (Array.isArray(given)) {
+    const unit = unitOf(row, given[1])
+    return given.length === 2 && typeof given[0] === 'number' && unit !== undefined ? inSi(given[0], unit) : Number.NaN
+  }
+  return isForeign(given) ? readForeign(row.kind, given) : Number.NaN
+}
+
+const isForeign = (given: object): given is Foreign => typeof (given as Partial<Foreign>).toNumber === 'function'
+
+const isPlain = (kind: Kind): kind is Plain => kind === 'ratio' || kind === 'count' || kind === 'strain'
+
+/** The SI unit as unit libraries read it: many take a leading `1/` for a value. */
+export const foreignUnit = (kind: Kind): string => siUnit(kind).replace(/^1\/(\w+)$/, '$1^-1')
+
+function readForeign(kind: Kind, given: Foreign): number {
+  // A foreign '30 degC' would silently read as 303.15 K of difference.
+  if (kind === 'temperatureDifference') return Number.NaN
+  try {
+    const x: unknown = siUnit(kind) === '1' ? Number(given) : given.toNumber(foreignUnit(kind))
+    return typeof x === 'number' ? x : Number.NaN
+  } catch {
+    return Number.NaN
+  }
+}
+
+/**
+ * Reads a quantity of the given kind and returns its SI number; where it cannot be read or is not finite, adds an issue that says what
+ * is accepted and returns NaN.
+ */
+export function readAt(path: string, kind: Kind, given: unknown, issues: Issue[]): number {
+  const row = kindRow(kind)
+  const x = readAny(row, given)
+  if (Number.isFinite(x)) return x
+  issues.push({ path, given: show(given), accepts: accepted(kind, given) })
+  return Number.NaN
+}
+
+/** A kind's name as words, such as `torsional stiffness`. */
+export const kindWords = (kind: string) => kind.replaceAll(/([a-z])([A-Z0-9])/g, '$1 $2').toLowerCase()
+
+/** The units of a kind in words, with the one that was probably meant. */
+export function unitsAccepted(kind: Kind, unit = ''): string {
+  const names = unitNames(kind)
+  return `units of ${kindWords(kind)} are ${names.join(', ')}${didYouMean(unit, names)}`
+}
+
+/** A question that ends a message, where a name near the given one exists. */
+export function didYouMean(given: string, names: Iterable<string>, before = '; '): string {
+  const near = nearName(given, names)
+  return near === undefined ? '' : `${before}did you mean ${near}?`
+}
+
+export const kindAccepted = (kind: unknown): string => `must be a kind of quantity${didYouMean(String(kind), kindNames())}`
+
+/** What is accepted in the place of a value that could not be read. */
+export function accepted(kind: Kind, given: unknown): string {
+  const words = kindWords(kind)
+  const wanted = `must be ${/^[aeiou]/.test(words) ? 'an' : 'a'} ${words} such as ${isPlain(kind) ? '0.2' : `'5 ${kindRow(kind).show.at(-1)}'`}`
+  if (typeof given === 'string') return wanted + textHint(kind, given)
+  if (typeof given === 'number') return isPlain(kind) ? 'must be finite' : `${wanted}: a bare number has no unit`
+  if (Array.isArray(given) ? unitNames(kind).includes(given[1]) : (given as { kind?: unknown } | null)?.kind === kind)
+    return 'must be finite'
+  if (kind === 'temperatureDifference' && typeof given === 'object' && given !== null && isForeign(given))
+    return `${wanted}; foreign unit objects cannot tell a difference from a temperature`
+  return `${wanted} (${unitsAccepted(kind)})`
+}
+
+function textHint(kind: Kind, given: string): string {
+  if (given.length > LONGEST_TEXT) return `: text of ${given.length} characters is too long`
+  if (given.trim() === '') return ': the text is empty'
+  const [, number = '', unit = ''] = /^\s*([^\sa-zA-Z°µ%]*(?:[eE][+-]?\d+)?)\s*(.*?)\s*$/.exec(given) ?? []
+  if (unitNames(kind).includes(unit)) {
+    if (NUMBER.test(number)) return Number.isFinite(+number) ? `: write '${number} ${unit}' with one blank` : ': the number is too large'
+    return `: '${number}' is not a finite number`
+  }
+  if (unit === '') return ` (${unitsAccepted(kind)})`
+  const other = kindNames().find((name) => unitNames(name).includes(unit))
+  return `${other === undefined ? `: '${unit}' is not a unit here` : `: ${unit} is a unit of ${kindWords(other)}`}; ${unitsAccepted(kind, unit)}`
+}
