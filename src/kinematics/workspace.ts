@@ -90,7 +90,10 @@ const multiplesOfPi = (low: number, high: number): readonly [even: boolean, odd:
   return [holds(0), holds(Math.PI)]
 }
 
-/** Lowest and highest height of the hip axis over the foot in the leg plane, l1 cos q2 + l2 cos(q2 + q3), between limits of hip and knee. Exact. */
+/**
+ * Lowest and highest height of the hip axis over the foot in the leg plane, l1 cos q2 + l2 cos(q2 + q3), along the edge of the box of hip and knee limits.
+ * Only the signs are asked for: both that occur inside occur on the edge.
+ */
 function heightRange(l1: number, l2: number, low2: number, high2: number, low3: number, high3: number): [number, number] {
   const heights: number[] = []
   // With one joint at a limit the height is a cosine of the other: its ends, and its crests where they are inside.
@@ -105,12 +108,6 @@ function heightRange(l1: number, l2: number, low2: number, high2: number, low3: 
     const [across, along] = [l2 * Math.sin(q3), l1 + l2 * Math.cos(q3)]
     cosine(Math.hypot(across, along), Math.atan2(across, along), 0, low2, high2)
   }
-  // Inside, both links upright.
-  multiplesOfPi(low2, high2).forEach((hip, i) => {
-    multiplesOfPi(low3, high3).forEach((knee, j) => {
-      if (hip && knee) heights.push((i === 0 ? 1 : -1) * (l1 + (j === 0 ? l2 : -l2)))
-    })
-  })
   return [Math.min(...heights), Math.max(...heights)]
 }
 

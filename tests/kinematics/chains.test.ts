@@ -513,13 +513,18 @@ describe('bad input', () => {
     ).toThrow(/rotation is another matrix; must be the three rows of a rotation/)
     expect(() => lynchThreeLink.inverse({ ...target, limits: [] })).toThrow(/limits is 0 limits; must be one for each of the 3 joints/)
     expect(() => lynchThreeLink.coriolis(rad([0, 0, 0]), undefined as never)).toThrow(/rates is .*must be 3 finite numbers/)
-    expect(() =>
-      chainFromScrews({
-        screws: [{ axis: { x: 0, y: 0, z: 1 }, point: tool.position }],
-        tool,
-        links: [{ mass: '1 kg', centreOfMass: tool.position, inertia: { xx: '1 kg m^2', yy: '1 kg m^2', xy: '2 kg m^2' } }],
-      }),
-    ).toThrow(/links\[0\]\.inertia is products beyond its moments/)
+    for (const inertia of [
+      { xx: '1 kg m^2', yy: '1 kg m^2', xy: '2 kg m^2' },
+      // No pair of axes shows it, all three together do.
+      { xx: '1 kg m^2', yy: '1 kg m^2', zz: '1 kg m^2', xy: '-0.9 kg m^2', xz: '-0.9 kg m^2', yz: '-0.9 kg m^2' },
+    ] as const)
+      expect(() =>
+        chainFromScrews({
+          screws: [{ axis: { x: 0, y: 0, z: 1 }, point: tool.position }],
+          tool,
+          links: [{ mass: '1 kg', centreOfMass: tool.position, inertia }],
+        }),
+      ).toThrow(/links\[0\]\.inertia is products beyond its moments/)
     expect(() => lynchThreeLink.pose(['1 rad', '1 rad'])).toThrow(/2 values; must be one for each of the 3 joints/)
     expect(() => lynchThreeLink.pose(['1 rad', '1 m' as never, '1 rad'])).toThrow(/values\[1\]/)
   })

@@ -91,6 +91,21 @@ describe('error at the foot', () => {
     expect(together.worstPerAxis.z.si).toBeCloseTo(0.002 + lines[1]!.worstPerAxis.z.si, 15)
     expect(together.worstCorner.si).toBeLessThanOrEqual(0.003 + lines[1]!.worstCorner.si)
     expect(together.worstCorner.si).toBeGreaterThan(Math.hypot(0.003, lines[1]!.worstCorner.si))
+    // Ten movements in ten directions, over all signs.
+    const random = randomStream(13)
+    const ten = Array.from({ length: 10 }, (_, k) => {
+      const [x, y, z] = [0, 1, 2].map(() => random.uniformBetween(-1, 1)) as [number, number, number]
+      return { name: `${k}`, at: 'foot', x: [x, 'mm'], y: [y, 'mm'], z: [z, 'mm'] } as const
+    })
+    let worst = 0
+    for (let bits = 0; bits < 1 << 10; bits++) {
+      const total = [0, 0, 0]
+      ten.forEach(({ x, y, z }, k) => {
+        for (const [i, [value]] of [x, y, z].entries()) total[i]! += (bits >> k) & 1 ? -value : value
+      })
+      worst = Math.max(worst, Math.hypot(...(total as [number, number, number])))
+    }
+    expect(footError(leg, { angles: standing, sources: ten }).together.worstCorner.in('mm')).toBeCloseTo(worst, 12)
     const alone = footError(leg, { angles: standing, sources: [windup] }).covarianceSi
     expect(alone[1]).toBeCloseTo(-2e-6, 18)
     expect(covarianceSi[0]! + covarianceSi[4]! + covarianceSi[8]!).toBeCloseTo(together.rss.si ** 2, 15)
@@ -587,6 +602,44 @@ describe('workspace', () => {
     expect(largestStepBox(section, { leastLift: '300 mm' })).toBeUndefined()
   })
 
+  test('a section’s branches are those of the inverse, and a step box keeps to one', () => {
+    const bothWays = threeJointLeg({
+      hipOffset: '0 mm',
+      upperLink: '165 mm',
+      lowerLink: '180 mm',
+      limits: {
+        abduction: { lowest: '-30 deg', highest: '30 deg' },
+        hip: { lowest: '-60 deg', highest: '40 deg' },
+        knee: { lowest: '-80 deg', highest: '110 deg' },
+      },
+    })
+    const section = workspaceSection(bothWays, {
+      y: '0 mm',
+      x: { lowest: '-300 mm', highest: '300 mm' },
+      z: { lowest: '-340 mm', highest: '-100 mm' },
+      step: '20 mm',
+    })
+    const seen = new Set<number>()
+    section.z.forEach((z, iz) => {
+      section.x.forEach((x, ix) => {
+        const answer = bothWays.jointAngles({ x: [x, 'm'], y: '0 mm', z: [z, 'm'] })
+        const bends = answer.reachable ? answer.branches.map(({ kneeBend }) => kneeBend) : []
+        const bits = section.branches[iz * section.x.length + ix]!
+        seen.add(bits)
+        expect(bits).toBe((bends.includes('forward') ? 1 : 0) + (bends.includes('backward') ? 2 : 0))
+      })
+    })
+    expect([...seen].sort()).toEqual([0, 1, 2, 3])
+    expect(section.overlapping).toBe(section.branches.filter((bits) => bits === 3).length)
+    const box = largestStepBox(section)!
+    section.z.forEach((z, iz) => {
+      section.x.forEach((x, ix) => {
+        if (x < box.x.lowest.si || x > box.x.highest.si || z < box.z.lowest.si || z > box.z.highest.si) return
+        expect((section.branches[iz * section.x.length + ix]! >> box.branch) & 1).toBe(1)
+      })
+    })
+  })
+
   test('the note on the volume is there where the foot comes to both sides of the hip axis, found by sampling', () => {
     const random = randomStream(41)
     let noted = 0
@@ -643,6 +696,17 @@ describe('workspace', () => {
     expect(bending('0 deg', '90 deg')).toEqual([])
     expect(bending('-1 deg', '90 deg')).toEqual(['kneeBothWays'])
     expect(bending('150 deg', '200 deg')).toContain('kneeBothWays')
+    const spinning = threeJointLeg({
+      hipOffset: '58 mm',
+      upperLink: '165 mm',
+      lowerLink: '180 mm',
+      limits: {
+        abduction: { lowest: '-30 deg', highest: '30 deg' },
+        hip: { lowest: '-200 deg', highest: '200 deg' },
+        knee: { lowest: '0 deg', highest: '90 deg' },
+      },
+    })
+    expect(workspaceOverlaps(spinning).because).toEqual(['hipBeyondTurn', 'footAboveHip'])
     expect(workspaceOverlaps(limited)).toEqual({ overlaps: false, because: [] })
     expect(workspaceOverlaps(leg).because).toEqual(['kneeBothWays', 'abductionBeyondTurn', 'hipBeyondTurn', 'footAboveHip'])
     const note = limitedWorkspaceVolume({

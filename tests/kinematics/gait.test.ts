@@ -347,6 +347,24 @@ describe('what a stride asks', () => {
       limits: { knee: { lowest: '10 deg', highest: '75 deg' } },
     })
     expect(strideDemand({ leg: limited, path, load, drives })).toMatchObject({ walkable: false, reason: 'jointLimits' })
+    const straight = footPath({ ...bare, midStance: { x: '0 mm', y: '58 mm', z: '-345 mm' }, stanceSweep: '0 mm', dutyFactor: 1 })
+    expect(strideDemand({ leg, path: straight, load, drives })).toMatchObject({ walkable: false, reason: 'singular' })
+    const coupling = driveCoupling({
+      knee: 'fourBar',
+      fourBar: {
+        ground: '165 mm',
+        crank: '30 mm',
+        coupler: '160 mm',
+        rocker: '35 mm',
+        rockerAngleAtStraightKnee: '-70 deg',
+        crankAngleAtStraightKnee: '-80 deg',
+      },
+    })
+    const low = footPath({ ...bare, midStance: { x: '0 mm', y: '58 mm', z: '-170 mm' } })
+    const apart = strideDemand({ leg, path: low, load, drives, coupling })
+    expect(apart).toMatchObject({ walkable: false, reason: 'driveApart' })
+    if (apart.walkable) throw new Error('apart')
+    expect(apart.foot.z.in('mm')).toBeCloseTo(-170, 9)
     expect(() => strideDemand({ leg, path, drives } as never)).toThrow(/load is missing; give either load or groundReactionSi/)
     expect(() => strideDemand({ leg: {}, path, drives, load } as never)).toThrow(/leg is/)
   })

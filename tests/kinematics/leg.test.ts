@@ -238,6 +238,23 @@ describe('unreachable points', () => {
     expect(near.reason).toBe('tooNear')
   })
 
+  test('beside the offset cylinder the nearest point is on its rim, by hand', () => {
+    // In millimetres from the axis: the wanted point at 20, the rim at 58, along the axis at the sum or the difference of the links.
+    for (const [x, rim] of [
+      [450, 345],
+      [-450, -345],
+      [12, 15],
+      [-12, -15],
+      [200, 200],
+    ] as const) {
+      const answer = threeJointLeg(demo).jointAngles({ x: [x, 'mm'], y: '20 mm', z: '0 mm' })
+      if (answer.reachable) throw new Error('inside the cylinder')
+      expect(answer.nearest.x.in('mm')).toBeCloseTo(rim, 9)
+      expect(answer.nearest.y.in('mm')).toBeCloseTo(58, 9)
+      expect(answer.miss.in('mm')).toBeCloseTo(Math.hypot(x - rim, 38), 9)
+    }
+  })
+
   test('limits a turn further on are the same limits', () => {
     const leg = (turns: number) => {
       const at = (degrees: number) => [degrees + 360 * turns, 'deg'] as const
