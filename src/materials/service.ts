@@ -25,15 +25,22 @@ export interface ServiceLimit {
 /** How far below its glass transition an amorphous polymer stops carrying load, K. */
 const LOADED_MARGIN = 15
 
-const as = ({ si, low, high, source, conditions }: Property, less = 0): Property<'temperature'> =>
-  new Property(si - less, 'temperature', low - less, high - less, source, conditions)
+const as = ({ si, low, high, source, conditions }: Property): Property<'temperature'> =>
+  new Property(si, 'temperature', low, high, source, conditions)
+
+/** The margin is an assumption, however well the glass transition is known. */
+function belowTransition({ si, low, high, source }: Property): Property<'temperature'> {
+  const [l, t, h] = [low - LOADED_MARGIN, si - LOADED_MARGIN, high - LOADED_MARGIN]
+  const rule: Source = { level: 'assumption', where: `${LOADED_MARGIN} K below the glass transition (${source.where})` }
+  return new Property(t, 'temperature', l, h, rule, 'loaded for long')
+}
 
 function limitsOf(material: Material, loaded: boolean): ServiceLimit[] {
   const limits: ServiceLimit[] = []
   const { glassTransitionTemperature: glass, serviceTemperature: service, meltingTemperature: melting, strengthCurve: curve } = material
   if (material.family === 'amorphous' && glass !== undefined)
     limits.push(
-      loaded ? { name: 'creep near the glass transition', at: as(glass, LOADED_MARGIN) } : { name: 'glass transition', at: as(glass) },
+      loaded ? { name: 'creep near the glass transition', at: belowTransition(glass) } : { name: 'glass transition', at: as(glass) },
     )
   if (service !== undefined && (loaded || material.family !== 'amorphous')) limits.push({ name: 'service temperature', at: as(service) })
   if (melting !== undefined) limits.push({ name: 'melting', at: as(melting) })
