@@ -12,8 +12,10 @@ import {
   judge,
   motor,
   motorMount,
+  naturalConvection,
   network,
   polymerLimit,
+  radiationCoefficient,
   remedyChart,
   standardRemedies,
   temperatureChart,
@@ -91,6 +93,34 @@ describe('the network of a motor on its plate', () => {
     expect(inWind('motorUp')).toBeCloseTo(inWind('vertical')!, 6)
   })
 
+  test('between cool air and warm walls an idle plate stands where its own film balances', () => {
+    const net = motorMount(demoMotor(), { ...demoSpecification, surroundings: { air: '38 degC', radiant: '65 degC' } }).si.network(0, 0)
+    const [air, walls] = [311.15, 338.15]
+    const net0 = (T: number) =>
+      naturalConvection.si({
+        surface: 'verticalPlate',
+        length: 0.08,
+        surfaceTemperature: T,
+        airTemperature: air,
+        pressure: 101325,
+        tilt: 0,
+      }).coefficient *
+        (T - air) +
+      radiationCoefficient.si({ emissivity: 0.9, surface: T, surroundings: walls, viewFactor: 1 }) * (T - walls)
+    let [low, high] = [air, walls]
+    for (let k = 0; k < 60; k++) {
+      const middle = (low + high) / 2
+      if (net0(middle) < 0) low = middle
+      else high = middle
+    }
+    const at = (name: string, far: number) => {
+      const { g } = net.si.numbers.links.find((link) => link.name === name)!
+      return (g as (from: number, to: number) => number)(low, far) * (low - far)
+    }
+    // Two passes of the films are good to 3 % of either flow here.
+    expect(Math.abs(at('plate convection', air) / -at('plate radiation', walls) - 1)).toBeLessThan(0.03)
+  })
+
   test('switches that run away on their own take the board with them: an answer, not an error', () => {
     const hot = motorMount(demoMotor(), {
       ...demoSpecification,
@@ -131,12 +161,15 @@ describe('the network of a motor on its plate', () => {
         .steady().temperatures.mount?.si
       expect(T, Object.keys(change)[0]).toBeLessThan(plain)
     }
-    for (const attitude of ['motorUp', 'motorDown'] as const) {
+    const lying = (['motorUp', 'motorDown'] as const).map((attitude) => {
       const T = motorMount(demoMotor(), { ...demoSpecification, plate: { ...demoSpecification.plate, attitude } })
         .network({ torque: '0.3 N m' })
         .steady().temperatures.mount?.si as number
       expect(Math.abs(T - plain)).toBeLessThan(10)
-    }
+      return T
+    })
+    // The free face is the larger one: it had better be the one whose heat can rise.
+    expect(lying[0]).toBeGreaterThan(lying[1]! + 0.2)
   })
 
   test('a runaway is an answer, in the steady state and in the course', () => {

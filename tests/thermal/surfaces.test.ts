@@ -95,6 +95,10 @@ describe('moving air', () => {
       pressure: 101325,
     })
     expect(convectionAt('horizontalCylinder', 0.05, 340, where(5))).toBeCloseTo(alone.coefficient, 9)
+    // A can that turns: Reynolds number of the speed of its surface, 300 rad/s at 25 mm.
+    const { conductivity, viscosity, prandtl } = airProperties.si({ temperature: (340 + 298.15) / 2, pressure: 101325 })
+    const spinning = (0.133 * ((300 * 0.025 * 0.05) / viscosity) ** (2 / 3) * Math.cbrt(prandtl) * conductivity) / 0.05
+    expect(convectionAt('horizontalCylinder', 0.05, 340, where(0), 0, 300)).toBeCloseTo(spinning, 9)
   })
 
   test('mixed: between the stronger alone and the sum when they help, none left when equal ones oppose', () => {
