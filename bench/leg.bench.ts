@@ -1,10 +1,16 @@
 import { readFileSync } from 'node:fs'
-import { assess, type CaseId, describeLeg, governingReserve, htmlReport, legNumbers, reportPictures } from '../src/leg/index.js'
-import type { Row } from './harness.js'
+import { buildSync } from 'esbuild'
+import { assess, type CaseId, describeLeg, governingReserve, htmlReport, legFormula, legNumbers, reportPictures } from '../src/leg/index.js'
+import { optimise } from '../src/study/index.js'
+import { program, type Row } from './harness.js'
+
+const JOB = 'bench/build/leg-job.js'
+buildSync({ entryPoints: ['bench/leg-job.ts'], bundle: true, format: 'esm', platform: 'node', outfile: JOB, logLevel: 'error' })
 
 const text = readFileSync('examples/mudflat-leg-revised.yaml', 'utf8')
 const leg = describeLeg(text)
 const numbers = legNumbers(leg)
+const reserve = legFormula(leg)
 const verdict = assess(leg)
 const pictures = await reportPictures(verdict)
 const BASIC: readonly CaseId[] = ['stand', 'walk', 'stall']
@@ -42,6 +48,34 @@ export const rows: Row[] = [
     work: 'governing reserve: every load case',
     ours: timed('limbwright', (i) => governingReserve(heavier(i)).reserve),
     bound: { perSecondAtLeast: 2000 },
+  },
+  {
+    work: 'sweep of 100 000 legs through every load case on two threads, eight fields varied, start-up included',
+    ours: program('two threads', { path: process.execPath }, JOB, '2', '100000') as Row['ours'],
+    bound: { atMostSeconds: 60 },
+    rounds: 1,
+  },
+  {
+    work: 'optimum of the demo leg over eight fields, every load case, 20 000 legs',
+    ours: timed(
+      'limbwright',
+      () =>
+        optimise(reserve, {
+          vary: {
+            'drives.hip.pretension': { from: '60 N', to: '160 N' },
+            'drives.knee.pretension': { from: '60 N', to: '160 N' },
+            'drives.hip.drum.grooveDiameter': { from: '80 mm', to: '100 mm' },
+            'drives.knee.drum.grooveDiameter': { from: '80 mm', to: '100 mm' },
+            'bosses.hip.outerDiameter': { from: '10 mm', to: '16 mm' },
+            'bosses.knee.outerDiameter': { from: '10 mm', to: '16 mm' },
+            'robot.standHeight': { from: '250 mm', to: '310 mm' },
+            'plate.thickness': { from: '4 mm', to: '10 mm' },
+          },
+          goals: { maximise: 'result' },
+        }).runs,
+    ),
+    bound: { atMostSeconds: 30 },
+    rounds: 1,
   },
   {
     work: 'report of the demo leg as HTML, pictures drawn before',

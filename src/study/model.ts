@@ -10,7 +10,7 @@ import {
 } from '../formula/index.js'
 import { type In, InputError, type Issue, type Kind, nearName, Quantity, read, show } from '../units/index.js'
 import { type DistributionOf, isDistribution, type Scatter, scatterOf, triangularScatter, truncatedScatter } from './distribution.js'
-import { answering, type ScalarOutput, scalarAt, scalarOutputs, setAt, withValueAt } from './path.js'
+import { answering, type Place, placeAt, type ScalarOutput, scalarAt, scalarOutputs, withValueAt } from './path.js'
 
 /** One input that may be uncertain: a value, a property with its range, or a distribution. */
 export type UncertainArg<S> = S extends Kind
@@ -87,11 +87,12 @@ export function modelOf(
   const requires = Object.values(
     (formula.def as { requires?: Readonly<Record<string, { holds: (x: unknown) => boolean }>> }).requires ?? {},
   )
-  const flat = paths.every((path) => !path.includes('.'))
+  // With bad input among what was given, records on the way may be missing; then nobody asks for a value.
+  const places = issues.length > 0 ? [] : paths.map((path) => placeAt(x, path))
   const at = (values: ArrayLike<number>): number => {
-    for (let i = 0; i < paths.length; i++) {
-      if (flat) x[paths[i] as string] = values[i]
-      else setAt(x, paths[i] as string, values[i] as number)
+    for (let i = 0; i < places.length; i++) {
+      const { record, name } = places[i] as Place
+      record[name] = values[i]
     }
     for (const { holds } of requires) if (!holds(x)) return Number.NaN
     const y = kernel(x)

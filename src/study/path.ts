@@ -95,12 +95,24 @@ export function withValueAt(given: unknown, path: string, value: unknown): Recor
   return { ...record, [head]: withValueAt(record[head], path.slice(dot + 1), value) }
 }
 
+/** Where a number of an SI record stands: the record within it, and the name there. */
+export interface Place {
+  readonly record: Record<string, unknown>
+  readonly name: string
+}
+
+/** The place that a path leads to; it stays the same as long as the records on the way do. */
+export function placeAt(x: Record<string, unknown>, path: string): Place {
+  let record = x
+  const names = path.split('.')
+  for (let i = 0; i < names.length - 1; i++) record = record[names[i] as string] as Record<string, unknown>
+  return { record, name: names.at(-1) as string }
+}
+
 /** Sets a number at a path of an SI record that belongs to the caller. */
 export function setAt(x: Record<string, unknown>, path: string, value: number): void {
-  let at = x
-  const names = path.split('.')
-  for (let i = 0; i < names.length - 1; i++) at = at[names[i] as string] as Record<string, unknown>
-  at[names.at(-1) as string] = value
+  const { record, name } = placeAt(x, path)
+  record[name] = value
 }
 
 /** Name and kind of every number a formula gives; the name is empty for a single result. */

@@ -51,6 +51,8 @@ export interface SweepJob {
   readonly runner: Runner
   /** Runs one block of rows. */
   block(number: number, blockRows: number): Block
+  /** What is run, as text: the formula's name, what varies, what is fixed, and the results of rows spread over the whole. */
+  plan(): string
 }
 
 /**
@@ -73,6 +75,7 @@ export function sweepJob<I extends Inputs, O extends Output>(formula: Formula<I,
       runner.run(from, to, columns)
       return { block: number, rows: to - from, columns: columns.map((column) => ('words' in column ? column.words : column.values)) }
     },
+    plan: () => planText(runner),
   }
 }
 
@@ -90,10 +93,11 @@ export async function runSweep(job: SweepJob, options: RunOptions = {}): Promise
   const { blockRows = 1000, onProgress, signal, file, shard = [1, 1] } = options
   const [k, n] = checked(job, options)
   const blocks = blocksOf(job.rows, blockRows, k, n)
+  const plan = job.plan()
   const header: FileHeader = {
     format: 'limbwright-sweep',
     version: 1,
-    plan: await planDigest(job),
+    plan: await digest(plan),
     formula: job.id,
     rows: job.rows,
     blockRows,
@@ -129,7 +133,7 @@ export async function runSweep(job: SweepJob, options: RunOptions = {}): Promise
     if (signal?.aborted) throw new SweepStopped({ done, of: total, resumed }, signal.reason)
   }
   try {
-    if (options.workers !== undefined && missing.length > 1) await workers(options.workers, missing, blockRows, keep, stop)
+    if (options.workers !== undefined && missing.length > 1) await workers(options.workers, plan, missing, blockRows, keep, stop)
     else
       for (const block of missing) {
         stop()
@@ -163,15 +167,15 @@ function blocksOf(rows: number, blockRows: number, k: number, n: number): number
 
 const PROBES = 9
 
-/** What was run, as a digest: the formula's name, what varies, what is fixed, and the results of rows spread over the whole. */
-async function planDigest({ runner, rows, id }: SweepJob): Promise<string> {
+function planText(runner: Runner): string {
+  const { rows, paths, kinds } = runner.plan
   const probes = Array.from({ length: PROBES }, (_, i) => {
     const row = Math.floor((i * (rows - 1)) / (PROBES - 1))
     const columns = runner.columns(1)
     runner.run(row, row + 1, columns)
     return columns.map((column) => ('words' in column ? column.words[0] : String(column.values[0])))
   })
-  return digest(JSON.stringify([id, rows, runner.plan.paths, runner.plan.kinds, runner.described, probes]))
+  return JSON.stringify([runner.id, rows, paths, kinds, runner.described, probes])
 }
 
 async function opened(path: string, header: FileHeader) {
@@ -221,7 +225,7 @@ async function opened(path: string, header: FileHeader) {
  */
 export async function mergeSweep(job: SweepJob, files: readonly string[]): Promise<Table> {
   const { readFile } = await node('node:fs/promises')
-  const plan = await planDigest(job)
+  const plan = await digest(job.plan())
   const issues: Issue[] = []
   const columns = job.runner.columns(job.rows)
   const seen = new Set<number>()

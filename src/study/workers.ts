@@ -1,3 +1,5 @@
+import type { Worker } from 'node:worker_threads'
+import { InputError, show } from '../units/index.js'
 import type { Block } from './block-file.js'
 import { node } from './node.js'
 
@@ -17,36 +19,58 @@ const { parentPort, workerData } = require('node:worker_threads')
 import(workerData.module).then((module) => {
   const job = module[workerData.name]
   if (typeof job?.block !== 'function') throw new Error(workerData.module + ' exports no sweep job ' + workerData.name)
-  parentPort.on('message', (number) => {
-    const block = job.block(number, workerData.blockRows)
+  parentPort.on('message', (ask) => {
+    if (ask === 'which') return parentPort.postMessage({ plan: job.plan() })
+    const block = job.block(ask.block, ask.blockRows)
     parentPort.postMessage(block, block.columns.filter(ArrayBuffer.isView).map((column) => column.buffer))
   })
-  parentPort.postMessage('ready')
 })
 `
 
+/** Threads of the last sweep that ended well, with their module loaded and warm. They do not keep the process alive. */
+let resting: { readonly key: string; readonly threads: Worker[] } = { key: '', threads: [] }
+
+/** Threads for a job: those that rest, and new ones for the rest. */
+async function called(key: string, count: number, workerData: { module: string; name: string }): Promise<Worker[]> {
+  const { Worker } = await node('node:worker_threads')
+  const threads = resting.key === key ? resting.threads.splice(0, count) : []
+  for (const thread of threads) thread.ref()
+  while (threads.length < count) threads.push(new Worker(THREAD, { eval: true, workerData }))
+  return threads
+}
+
+async function letRest(key: string, threads: readonly Worker[]): Promise<void> {
+  const before = resting
+  resting = { key, threads: [...threads, ...(before.key === key ? before.threads : [])] }
+  for (const thread of threads) {
+    for (const event of ['message', 'error', 'exit']) thread.removeAllListeners(event)
+    thread.on('error', () => undefined)
+    thread.unref()
+  }
+  if (before.key !== key) await Promise.all(before.threads.map((thread) => thread.terminate()))
+}
+
 /**
  * Runs blocks on threads, each taking the next when it is done with one, and hands the results over in the order of the blocks: what is
- * kept is the same as on one thread, to the byte.
+ * kept is the same as on one thread, to the byte. `plan` is the text of the caller's job: a module that exports another one is refused.
  */
 export async function workers(
   { count, module, name }: WorkerPlan,
+  plan: string,
   blocks: readonly number[],
   blockRows: number,
   keep: (result: Block) => Promise<void>,
   stop: () => void,
 ): Promise<void> {
-  const { Worker } = await node('node:worker_threads')
   const { pathToFileURL } = await node('node:url')
   const url = /^(file|data):/.test(String(module)) ? String(module) : pathToFileURL(String(module)).href
-  const pool = Array.from(
-    { length: Math.min(count, blocks.length) },
-    () => new Worker(THREAD, { eval: true, workerData: { module: url, name, blockRows } }),
-  )
+  const key = `${url} ${name}`
+  const threads = await called(key, Math.min(count, blocks.length), { module: url, name })
   const waiting = new Map<number, Block>()
   let handed = 0
   let kept = 0
   let keeping: Promise<void> = Promise.resolve()
+  let well = false
   try {
     await new Promise<void>((resolve, reject) => {
       /** Keeps what has come in, in the order of the blocks. */
@@ -64,16 +88,25 @@ export async function workers(
         })
         keeping.catch(reject)
       }
-      for (const worker of pool) {
-        worker.on('error', reject)
-        worker.on('exit', (code) => reject(new Error(`a worker of the sweep ended early with code ${code}`)))
-        worker.on('message', (message: Block | 'ready') => {
-          if (message !== 'ready') {
+      for (const thread of threads) {
+        thread.on('error', reject)
+        thread.on('exit', (code) => reject(new Error(`a worker of the sweep ended early with code ${code}`)))
+        thread.on('message', (message: Block | { readonly plan: string }) => {
+          if ('plan' in message && message.plan !== plan) {
+            reject(
+              new InputError('runSweep', [
+                { path: 'workers.name', given: show(name), accepts: `must be this sweep: ${url} exports another one under that name` },
+              ]),
+            )
+            return
+          }
+          if ('block' in message) {
             waiting.set(message.block, message)
             flush()
           }
-          if (handed < blocks.length) worker.postMessage(blocks[handed++])
+          if (handed < blocks.length) thread.postMessage({ block: blocks[handed++], blockRows })
         })
+        thread.postMessage('which')
       }
       try {
         stop()
@@ -81,8 +114,12 @@ export async function workers(
         reject(error)
       }
     })
+    well = true
   } finally {
-    for (const worker of pool) worker.removeAllListeners('exit')
-    await Promise.all(pool.map((worker) => worker.terminate()))
+    if (well) await letRest(key, threads)
+    else {
+      for (const thread of threads) thread.removeAllListeners('exit')
+      await Promise.all(threads.map((thread) => thread.terminate()))
+    }
   }
 }

@@ -1,4 +1,5 @@
-import { spawnSync } from 'node:child_process'
+import { spawn, spawnSync } from 'node:child_process'
+import { once } from 'node:events'
 import { appendFileSync, mkdtempSync, readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -6,7 +7,7 @@ import { build } from 'esbuild'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { mergeSweep, runSweep, SweepStopped, sweep, sweepJob } from '../../src/study/index.js'
 import { InputError } from '../../src/units/index.js'
-import { plan, slow, wavy } from './sweep-job.js'
+import { long, plan, slow, wavy } from './sweep-job.js'
 
 const folder = mkdtempSync(join(tmpdir(), 'sweep-'))
 const bundled = join(folder, 'job.mjs')
@@ -73,6 +74,52 @@ await runSweep(slow, { blockRows: 10, file: ${JSON.stringify(path)}, onProgress:
     })
     expect(resumed).toBe(70)
     expectSame(table, await runSweep(slow))
+  })
+
+  test('killed from outside at whatever moment, again and again and on threads, it loses nothing and runs nothing twice', {
+    timeout: 120_000,
+  }, async () => {
+    const path = file('killed-often')
+    const script = `import { runSweep, long } from ${JSON.stringify(bundled)}
+const pool = { count: 2, module: ${JSON.stringify(bundled)}, name: 'long' }
+await runSweep(long, { blockRows: 5, file: ${JSON.stringify(path)}, onProgress: ({ done }) => process.stdout.write(done + '\\n'),
+  ...(process.argv[2] === 'threads' ? { workers: pool } : {}) })`
+    writeFileSync(file('often.mjs'), script)
+    let reported = 0
+    let kills = 0
+    for (let run = 0; run < 4; run++) {
+      const child = spawn(process.execPath, [file('often.mjs'), run % 2 === 0 ? 'alone' : 'threads'])
+      let first: number | undefined
+      const ended = once(child, 'close')
+      for await (const text of child.stdout) {
+        for (const line of String(text).trim().split('\n')) {
+          first ??= Number(line)
+          reported = Math.max(reported, Number(line))
+        }
+        // Not at a block's end but somewhere within the next one.
+        if (reported >= 100 * (run + 1)) {
+          await new Promise((resolve) => setTimeout(resolve, run))
+          child.kill('SIGKILL')
+        }
+      }
+      await ended
+      if (child.signalCode === 'SIGKILL') kills++
+      // Whatever was told before the kill was on disk: the next run starts behind it.
+      if (run > 0) expect(first).toBeGreaterThan(100 * run)
+    }
+    expect(kills).toBeGreaterThan(0)
+    let resumed = 0
+    const table = await runSweep(long, {
+      blockRows: 5,
+      file: path,
+      onProgress: (at) => {
+        resumed = at.resumed
+      },
+    })
+    if (reported < long.rows) expect(resumed).toBeGreaterThanOrEqual(reported)
+    expectSame(table, await runSweep(long))
+    await runSweep(long, { blockRows: 5, file: file('never-killed') })
+    expect(readFileSync(path)).toEqual(readFileSync(file('never-killed')))
   })
 
   test('a damaged block is run again', async () => {
@@ -149,6 +196,32 @@ describe('worker threads', () => {
   test('a module without the job is told by name', async () => {
     await expect(runSweep(job, { blockRows: 16, workers: { ...pool, name: 'jib' } })).rejects.toThrow('exports no sweep job jib')
     await expect(runSweep(job, { blockRows: 16, workers: { ...pool, module: file('nowhere.mjs') } })).rejects.toThrow('nowhere.mjs')
+  })
+  test('a module whose job is another sweep is refused', async () => {
+    await expect(runSweep(job, { blockRows: 16, workers: { ...pool, name: 'long' } })).rejects.toThrow('workers.name')
+  })
+  test('threads of one sweep serve the next, do not mix jobs, and let the process end', () => {
+    const script = `import { runSweep, job, long } from ${JSON.stringify(bundled)}
+import { threadsMade } from ${JSON.stringify(file('count.mjs'))}
+const workers = (name) => ({ count: 2, module: ${JSON.stringify(bundled)}, name })
+const a = await runSweep(job, { blockRows: 16, workers: workers('job') })
+const b = await runSweep(job, { blockRows: 32, workers: workers('job') })
+const c = await runSweep(long, { blockRows: 100, workers: workers('long') })
+const same = (x, y) => JSON.stringify(x.columns) === JSON.stringify(y.columns)
+console.log(threadsMade(), same(a, b), same(c, await runSweep(long)))`
+    writeFileSync(
+      file('count.mjs'),
+      `import { syncBuiltinESMExports } from 'node:module'
+import threads from 'node:worker_threads'
+let made = 0
+const { Worker } = threads
+threads.Worker = class extends Worker { constructor(...all) { super(...all); made++ } }
+syncBuiltinESMExports()
+export const threadsMade = () => made`,
+    )
+    writeFileSync(file('twice.mjs'), script)
+    const { stdout, stderr, status } = spawnSync(process.execPath, [file('twice.mjs')], { encoding: 'utf8', timeout: 50_000 })
+    expect([stdout.trim(), stderr, status]).toEqual(['4 true true', '', 0])
   })
   test('an error inside a thread reaches the caller', async () => {
     await expect(runSweep(job, { blockRows: 16, workers: { ...pool, name: 'broken' } })).rejects.toThrow('no block today')

@@ -38,6 +38,8 @@ const dawdle = formula('test.dawdle', {
 })
 /** The one that is killed on the way. */
 export const slow = sweepJob(dawdle, { over: { a: { from: 0, to: 1, count: 200 } } })
+/** So many blocks that a kill from outside comes in the midst of them. */
+export const long = sweepJob(dawdle, { over: { a: { from: 0, to: 1, count: 2000 } } })
 
 /** @public Taken by name on a thread. */
 export const broken = {

@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest'
+import { expect, test, vi } from 'vitest'
 import { slackTension } from '../../src/capstan/index.js'
 import { formula, NoResultError } from '../../src/formula/index.js'
 import { bounds, optimise, solveFor, sweep, uniform } from '../../src/study/index.js'
@@ -130,4 +130,50 @@ test('a kernel that finds no answer makes a gap, in every tool; any other error 
   expect(solveFor(plain, 'a', {}, 0.25).roots.map(({ si }) => si)).toEqual([expect.closeTo(-0.5, 9), expect.closeTo(0.5, 9)])
   expect(bounds(plain, { a: uniform(0, 2) }).gaps).toBeGreaterThan(0)
   expect(optimise(plain, { vary: { a: { from: 0.5, to: 3 } }, goals: { maximise: 'result' } }).best.inputs.a?.si).toBeCloseTo(1, 6)
+})
+
+test('where code may not be made at run time the plain loop gives the same bits', () => {
+  const plan = {
+    over: { load: { from: '1 N', to: '900 N', count: 13 }, friction: { from: 0.1, to: 0.3, count: 7 } },
+    fixed: { wrapAngle: '3 turn' },
+  } as const
+  const made = sweep(slackTension, plan).toCSV()
+  // A kernel of its own, since loops are kept by kernel.
+  const again = formula('test.again', { ...slackTension.def, si: (x) => slackTension.si(x) })
+  vi.stubGlobal('Function', () => {
+    throw new EvalError('no code at run time here')
+  })
+  try {
+    expect(sweep(again, plan).toCSV()).toBe(made)
+  } finally {
+    vi.unstubAllGlobals()
+  }
+})
+
+test('a formula of several outputs, optional inputs and nested records runs the same in one loop as call by call', () => {
+  const wide = formula('test.wide', {
+    inputs: {
+      a: 'ratio',
+      'odd name': 'ratio',
+      left: { kind: 'ratio', optional: true },
+      usual: { kind: 'ratio', default: 2 },
+      inner: { fields: { b: 'ratio' } },
+      way: { oneOf: ['up', 'down'] },
+    },
+    output: { sum: 'ratio', product: 'ratio', none: 'ratio', four: 'ratio' },
+    source: memory,
+    si: ({ a, 'odd name': odd, left, usual, inner, way }) => ({
+      sum: a + odd + (left ?? 10) + usual,
+      product: a * odd * inner.b,
+      none: way === 'up' ? a : -a,
+      four: 4,
+    }),
+  })
+  const table = sweep(wide, { over: { 'odd name': [1, 2, 3], a: [5, 7] }, fixed: { inner: { b: 0.5 }, way: 'down' } })
+  expect(table.rows).toBe(6)
+  for (let i = 0; i < table.rows; i++) {
+    const row = table.row(i) as unknown as Record<string, { si: number }>
+    const called = wide({ a: row.a!.si, 'odd name': row['odd name']!.si, inner: { b: 0.5 }, way: 'down' })
+    for (const name of ['sum', 'product', 'none', 'four'] as const) expect(row[name]!.si).toBe(called[name].si)
+  }
 })
