@@ -142,6 +142,30 @@ describe('bad input', () => {
     expect(() => width('2 m')).toThrow('at most 1 m')
   })
 
+  test('a value at an open limit is refused, beside it taken', () => {
+    const open = formula('test.open', {
+      inputs: { x: { kind: 'ratio', above: 0, below: 1 } },
+      output: 'ratio',
+      source: memory,
+      si: ({ x }) => x,
+    })
+    expect(open({ x: 0.999 }).si).toBe(0.999)
+    expect(() => open({ x: 1 })).toThrow('must be above 0 and below 1')
+    expect(() => open({ x: 0 })).toThrow('must be above 0 and below 1')
+  })
+
+  test('an output that may be infinite is still never NaN nor minus infinity', () => {
+    const until = formula('test.until', {
+      inputs: { x: 'ratio' },
+      output: { kind: 'time', infinite: true },
+      source: memory,
+      si: ({ x }) => Math.log(x) / 0,
+    })
+    expect(until({ x: 2 }).si).toBe(Number.POSITIVE_INFINITY)
+    expect(() => until({ x: 0.5 })).toThrow(NoResultError)
+    expect(() => until({ x: 1 })).toThrow(NoResultError)
+  })
+
   test('no finite answer is an error of its own, never NaN', () => {
     const root = formula('test.root', { inputs: { x: 'ratio' }, output: 'ratio', source: memory, si: ({ x }) => Math.sqrt(x) })
     expect(root({ x: 4 }).si).toBe(2)
@@ -163,6 +187,7 @@ describe('notes', () => {
     const noted = <K extends 'force' | 'modulus'>(kind: K) => new Quantity(1, kind, undefined, [note])
     const y = everything({ ...full, loads: [noted('force'), noted('force')], outer: { modulus: noted('modulus') } })
     expect(y.total.notes).toEqual([note])
+    expect(everything({ ...full, outer: { modulus: '2 GPa', notes: [note] } as never }).total.notes).toEqual([note])
   })
 
   test('strict throws instead', () => {

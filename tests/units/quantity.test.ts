@@ -147,6 +147,12 @@ describe('angles and temperatures', () => {
     expect(() => quantity('temperature', kelvins(5) as never)).toThrow(InputError)
   })
 
+  test('a foreign unit object is never read as a difference of temperatures', () => {
+    const foreign = { toNumber: () => 303.15 }
+    expect(quantity('temperature', foreign).si).toBe(303.15)
+    expect(() => quantity('temperatureDifference', foreign)).toThrow('cannot tell a difference from a temperature')
+  })
+
   test('temperature arithmetic', () => {
     expect(degC(60).minus(degC(25)).kind).toBe('temperatureDifference')
     expect(degC(60).minus(degC(25)).si).toBeCloseTo(35, 10)
