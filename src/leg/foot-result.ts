@@ -1,5 +1,15 @@
 import { driveResonance, reflectedInertia } from '../capstan/index.js'
-import { encoderStep, type FootErrorLine, footError, footStiffness, threeJointLeg, type Vector3 } from '../kinematics/index.js'
+import {
+  type AngleErrorSource,
+  cantileverToe,
+  eccentricityError,
+  encoderStep,
+  type FootErrorLine,
+  footError,
+  footStiffness,
+  threeJointLeg,
+  type Vector3,
+} from '../kinematics/index.js'
 import { Quantity } from '../units/index.js'
 import { poseOf } from './cases/motion.js'
 import { workOut } from './cases/work-out.js'
@@ -7,10 +17,14 @@ import { JOINTS, type Joint, type Prepared } from './numbers.js'
 import { legInertia } from './plans/control-gains.js'
 import { boxBendingStress, boxTorsionRigidity } from './sections.js'
 import { bareSheet } from './sheet.js'
+import { windups } from './windup.js'
 
 /** How well the foot of the standing leg keeps its place. */
 export interface FootResult {
-  /** Error of the foot from cord windup at walking torque and from encoder rounding, cause by cause and together. */
+  /**
+   * Error of the foot, cause by cause and together: windup of the cord at walking torque and what friction keeps of it, rounding and accuracy of the
+   * encoder, drums out of true, links and toes that give under the standing load.
+   */
   readonly error: { readonly lines: readonly FootErrorLine[]; readonly together: FootErrorLine }
   /** Stiffness with the foot free to move across the push, along x, y, z; absent where the drives slip or are too soft to hold the load. */
   readonly stiffness: Vector3<'linearStiffness'> | undefined
@@ -35,7 +49,7 @@ export function footResult(leg: Prepared): FootResult {
   })
   const walk = workOut(leg, bareSheet, 'walk')
   const beams = { upperLink: beam(leg, 'upper'), lowerLink: beam(leg, 'lower') }
-  const weight = (x.robot.mass * 9.80665) / x.robot.legs
+  const weight = standingLoad(x.robot.mass, x.robot.legs)
   const at = { abduction: angle(angles[0]), hip: angle(angles[1]), knee: angle(angles[2]) }
   // A drive that slips at walking torque holds nothing in place.
   const slips = JOINTS.some((joint) => walk.joints[joint].drive.stiffness <= 0)
@@ -53,17 +67,26 @@ export function footResult(leg: Prepared): FootResult {
       })
   const step = (joint: Joint) =>
     encoderStep.si({ countsPerTurn: x.motor.encoderCounts, turnsPerJointTurn: leg.drives[joint].ratio }).worstError
+  const both = (name: string, of: (joint: Joint) => number): AngleErrorSource => ({
+    name,
+    at: 'joint',
+    abduction: angle(0),
+    hip: angle(of('hip')),
+    knee: angle(of('knee')),
+  })
   const error = footError(kinematic, {
     angles: at,
     sources: [
-      {
-        name: 'cord windup at walking torque',
-        at: 'joint',
-        abduction: angle(0),
-        hip: angle(walk.joints.hip.drive.windup),
-        knee: angle(walk.joints.knee.drive.windup),
-      },
-      { name: 'encoder rounding', at: 'joint', abduction: angle(0), hip: angle(step('hip')), knee: angle(step('knee')) },
+      both('cord windup at walking torque', (joint) => walk.joints[joint].drive.windup),
+      both('windup that friction keeps when the torque is gone', (joint) => keptWindup(leg, joint, walk.joints[joint].motion.torque)),
+      both('encoder rounding', step),
+      both('encoder accuracy over a turn', (joint) => x.motor.encoderAccuracy / leg.drives[joint].ratio),
+      both('drum out of true', (joint) => {
+        const { runout } = x.drives[joint].drum
+        return eccentricityError.si({ eccentricity: runout / 2, trackRadius: leg.drives[joint].drumRadius, angle: 0 }).worstError
+      }),
+      { name: 'links under the standing load', at: 'foot', ...upright(stiff.stable ? weight * stiff.shares.links.z.si : 0) },
+      { name: 'toes under the standing load', at: 'foot', ...upright(toeGive(leg, weight)) },
     ],
   })
   const resonanceOf = (joint: Joint) =>
@@ -87,6 +110,33 @@ export function footResult(leg: Prepared): FootResult {
   }
 }
 
+/** Movement of the foot along z only. */
+const upright = (z: number) => ({ x: length(0), y: length(0), z: length(z) })
+
+/** How far the toes bend upright under a foot's load: until they lie flat. */
+function toeGive({ x, foot: { modulus } }: Prepared, load: number): number {
+  const { toes, toeLength, toeWidth, toeThickness, lift } = x.foot
+  const { deflection } = cantileverToe.si({
+    modulus,
+    length: toeLength,
+    width: toeWidth,
+    thickness: toeThickness,
+    allowableStrain: 1,
+    tipForce: (load / toes) * Math.cos(lift),
+  })
+  return Math.min(deflection * Math.cos(lift), toeLength * Math.sin(lift))
+}
+
+/** How far the foot of the standing leg gives upright per force on it, toes left out, m/N; nothing where the drives hold no load. */
+export function uprightCompliance(leg: Prepared): number | undefined {
+  const { deflection } = footResult(leg)
+  const { mass, legs } = leg.x.robot
+  return deflection === undefined ? undefined : Math.abs(deflection.z.si) / standingLoad(mass, legs)
+}
+
+/** Load of one foot of the standing robot, N. */
+export const standingLoad = (mass: number, legs: number): number => (mass * 9.80665) / legs
+
 function beam(leg: Prepared, name: 'upper' | 'lower') {
   const link = leg.x.links[name]
   const { modulus, poissonRatio } = leg.links[name]
@@ -98,6 +148,12 @@ function beam(leg: Prepared, name: 'upper' | 'lower') {
     acrossPlane: rigidity(modulus * inertia(link.depth, link.width)),
     torsion: rigidity(boxTorsionRigidity.si({ width: link.width, depth: link.depth, wall: link.wall, modulus, poissonRatio })),
   }
+}
+
+/** Joint angle that is left when the torque has gone to nothing: friction in the wraps holds some of the stretch. */
+function keptWindup(leg: Prepared, joint: Joint, torque: number): number {
+  const { axialRigidity } = leg.drives[joint].cord
+  return Math.abs(windups(leg, joint, axialRigidity, [Math.abs(torque), 0])[1]!)
 }
 
 const length = (x: number) => new Quantity(x, 'length')

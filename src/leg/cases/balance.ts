@@ -61,10 +61,12 @@ export function basisOf(leg: Prepared, of: Evaluator, { joint, motion, air, wind
   const { efficiency } = leg.x.drives[joint]
   const torqueAt = (torque: number) =>
     of(motorTorqueBand, { jointTorque: Math.abs(torque), ratio, efficiency, backEfficiency: undefined }).raising
-  // A leg that is held does not speed its rotor up.
-  const motorTorque = torqueAt(heating === 'held' ? motion.torque : motion.shaftTorque)
-  const coldEmf = coldEmfOf(of, leg)
   const motorSpeed = motion.speed * ratio
+  // A leg that is held neither speeds its rotor up nor drags it.
+  const turns = heating !== 'held' && motorSpeed > 0
+  const drag = turns ? dragTorqueOf(of, leg) : 0
+  const motorTorque = torqueAt(heating === 'held' ? motion.torque : motion.shaftTorque) + drag
+  const coldEmf = coldEmfOf(of, leg)
   return {
     air,
     wind,
@@ -72,8 +74,8 @@ export function basisOf(leg: Prepared, of: Evaluator, { joint, motion, air, wind
     pressure: pressureOf(of, leg),
     coldEmf,
     motorTorque,
-    heatingTorque: heating === 'none' ? 0 : heating === 'held' ? motorTorque : torqueAt(motion.shaftRms),
-    ironLoss: heating === 'moving' ? ironLossOf(leg, of, MEAN_OF_PEAK_SPEED * motorSpeed) : 0,
+    heatingTorque: heating === 'none' ? 0 : heating === 'held' ? motorTorque : torqueAt(motion.shaftRms) + drag,
+    ironLoss: heating === 'moving' ? of(dragLoss, { constantDrag: drag, viscousDrag: 0, speed: MEAN_OF_PEAK_SPEED * motorSpeed }) : 0,
     motorSpeed,
     loadedMotorSpeed: motion.loadedSpeed * ratio,
     share: heating === 'held' ? WORST_PHASE : 1,
@@ -87,16 +89,17 @@ const coldEmfOf = /* @__PURE__ */ oncePerLeg((of, { x: { motor }, end }): number
 
 const pressureOf = /* @__PURE__ */ oncePerLeg((of, { x }): number => of(pressureAtAltitude, { altitude: x.environment.altitude }))
 
-function ironLossOf({ x: { motor } }: Prepared, of: Evaluator, speed: number): number {
-  if (motor.noLoadCurrent === 0) return 0
-  const { dragTorque } = of(noLoadLoss, {
-    voltage: motor.noLoadVoltage,
-    current: motor.noLoadCurrent,
-    terminalResistance: motor.terminalResistance,
-    speed: motor.noLoadVoltage * motor.speedConstant,
-  })
-  return of(dragLoss, { constantDrag: dragTorque, viscousDrag: 0, speed })
-}
+/** Torque that iron and bearings take at any speed. */
+const dragTorqueOf = /* @__PURE__ */ oncePerLeg((of, { x: { motor } }): number =>
+  motor.noLoadCurrent === 0
+    ? 0
+    : of(noLoadLoss, {
+        voltage: motor.noLoadVoltage,
+        current: motor.noLoadCurrent,
+        terminalResistance: motor.terminalResistance,
+        speed: motor.noLoadVoltage * motor.speedConstant,
+      }).dragTorque,
+)
 
 /** Terminal resistance with the winding at a temperature. */
 export const hotTerminals = ({ x: { motor } }: Prepared, of: Evaluator, temperature: number): number =>

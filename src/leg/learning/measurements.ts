@@ -1,9 +1,9 @@
-import { frictionFromTensions, holdingRatio, loadPath } from '../../capstan/index.js'
+import { frictionFromTensions, holdingRatio } from '../../capstan/index.js'
 import { copperLoss, hotResistance } from '../../thermal/index.js'
 import { heatingRun } from '../cases/stall.js'
 import type { Joint, Prepared } from '../numbers.js'
-import { benchDrive } from '../plans/bench.js'
 import { shareLeft } from '../plans/tensioning.js'
+import { windups } from '../windup.js'
 import type { LogColumn } from './logs.js'
 
 export { retentionOf } from '../checks/cord.js'
@@ -94,7 +94,13 @@ function estimateOf(leg: Prepared, id: Exclude<MeasurementId, 'heating'>, joint:
           },
           { path: undefined, start: 0, low: -1, high: 1 },
         ],
-        predict: (p, rows) => windups(leg, joint, p[0]!, rows).map((x) => x + p[1]!),
+        predict: (p, rows) =>
+          windups(
+            leg,
+            joint,
+            p[0]!,
+            rows.map(([torque]) => torque!),
+          ).map((x) => x + p[1]!),
         measured: (row) => row[1]!,
       }
     case 'pretension':
@@ -151,30 +157,6 @@ export function lossOf({ x: { motor } }: Prepared, peakPhaseCurrent: number, tem
     conductor: 'copper',
   })
   return copperLoss.si({ peakPhaseCurrent, terminalResistance })
-}
-
-/** Joint angles over a history of torques in the first column, motor locked at mid travel, from the leg's pretension. @internal */
-export function windups(leg: Prepared, joint: Joint, axialRigidity: number, rows: readonly (readonly number[])[]): number[] {
-  const { pinionRadius, drumRadius, span, pinionWrapAngle, drumWrap } = benchDrive(leg, joint)
-  const { pretension, hold } = leg.x.drives[joint]
-  const { friction } = leg.drives[joint]
-  const state = {
-    axialRigidity,
-    pretension,
-    pinionRadius,
-    drumRadius,
-    span,
-    pinionWrap: pinionWrapAngle,
-    drumWrapTaut: drumWrap,
-    drumWrapSlack: drumWrap,
-    friction,
-    hold,
-  }
-  return loadPath(
-    state,
-    'torque',
-    rows.map((row) => row[0]!),
-  ).map(({ windup }) => windup)
 }
 
 /** Ratio of tensions that a friction gives over a wrap. @internal */

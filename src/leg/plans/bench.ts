@@ -1,6 +1,5 @@
 import { pulleyGeometry } from '../../capstan/index.js'
 import { Quantity } from '../../units/index.js'
-import { footResult } from '../foot-result.js'
 import { type Joint, legNumbers, type Prepared, prepare } from '../numbers.js'
 import type { Leg } from '../specification/describe.js'
 
@@ -52,16 +51,6 @@ export function benchDrive(leg: Prepared, joint: Joint): BenchDrive {
     travel: to - from,
   }
 }
-
-/** How far the foot of the standing leg gives upright per force on it, toes left out, m/N; nothing where the drives hold no load. */
-export function uprightCompliance(leg: Prepared): number | undefined {
-  const { deflection } = footResult(leg)
-  const { mass, legs } = leg.x.robot
-  return deflection === undefined ? undefined : Math.abs(deflection.z.si) / standingLoad(mass, legs)
-}
-
-/** Load of one foot of the standing robot, N. */
-export const standingLoad = (mass: number, legs: number): number => (mass * 9.80665) / legs
 
 export const length = (x: number) => new Quantity(x, 'length')
 export const force = (x: number) => new Quantity(x, 'force')

@@ -55,6 +55,11 @@ const drum = z.strictObject({
   bore: q('length', { above: 0 }, 'Diameter of the bore of the drum.'),
   length: q('length', { above: 0 }, 'Grooved length of the drum.'),
   groovePitch: q('length', { above: 0 }, 'Distance between neighbouring grooves.'),
+  runout: silent(
+    q('length', { min: 0 }, 'Run-out of the groove over a turn: what a dial gauge shows from lowest to highest.'),
+    '0.2 mm',
+    'a printed drum on a printed bore',
+  ),
   throughBolts: silent(whole(0, 12, 'Bolts that clamp the layers of the drum together.'), 0, 'none given'),
   throughBoltThread: silent(thread('Thread of the through bolts.'), 'M3', 'the usual size in small drums', 'commonPractice'),
   throughBoltClampLoad: silent(

@@ -34,6 +34,12 @@ export const motor = z.strictObject({
     'a magnetic encoder of 14 bits on the motor shaft',
     'commonPractice',
   ),
+  encoderAccuracy: silent(
+    q('angle', { min: 0 }, 'Worst error of the encoder over a turn of the motor.'),
+    '0.5 deg',
+    'a magnet over a sensor chip, mounted by hand',
+    'commonPractice',
+  ),
   rotorInertia: q('momentOfInertia', { above: 0 }, 'Moment of inertia of the rotor.'),
   mass: q('mass', { above: 0 }, 'Mass of the motor.'),
   specificHeat: silent(

@@ -1,0 +1,23 @@
+import { loadPath } from '../capstan/index.js'
+import type { Joint, Prepared } from './numbers.js'
+import { benchDrive } from './plans/bench.js'
+
+/** Joint angles over a history of torques, motor locked at mid travel, from the leg's pretension. @internal */
+export function windups(leg: Prepared, joint: Joint, axialRigidity: number, torques: readonly number[]): number[] {
+  const { pinionRadius, drumRadius, span, pinionWrapAngle, drumWrap } = benchDrive(leg, joint)
+  const { pretension, hold } = leg.x.drives[joint]
+  const { friction } = leg.drives[joint]
+  const state = {
+    axialRigidity,
+    pretension,
+    pinionRadius,
+    drumRadius,
+    span,
+    pinionWrap: pinionWrapAngle,
+    drumWrapTaut: drumWrap,
+    drumWrapSlack: drumWrap,
+    friction,
+    hold,
+  }
+  return loadPath(state, 'torque', torques).map(({ windup }) => windup)
+}
