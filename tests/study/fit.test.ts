@@ -87,6 +87,9 @@ test('a straight line: textbook standard errors and a 95 % interval that covers 
       const sxx = ts.reduce((sum, t) => sum + (t - mean) ** 2, 0)
       expect(slope!.standardError!.si).toBeCloseTo(result.deviation.in('N' as never) / Math.sqrt(sxx), 8)
       expect(result.degreesOfFreedom).toBe(28)
+      // Student's t, two-sided 95 %, 28 degrees of freedom, from any table: 2.048.
+      const [low, high] = slope!.interval!
+      expect((high.si - low.si) / 2 / slope!.standardError!.si).toBeCloseTo(2.048, 3)
       expect(result.checks.map(({ check }) => check)).toEqual(['outliers', 'runs', 'serial correlation', 'normality'])
     }
   }

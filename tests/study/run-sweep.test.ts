@@ -165,6 +165,12 @@ describe('parts and their merge', () => {
     )
     expect(rows.reduce((sum, n) => sum + n, 0)).toBe(whole.rows)
   })
+  test('part k of n begins with the k-th block', async () => {
+    for (const { k, path } of parts) {
+      const part = await runSweep(job, { blockRows: 48, shard: [k, 3], file: path })
+      expect([part.row(0).a, part.row(0).b]).toEqual([whole.row(48 * (k - 1)).a, whole.row(48 * (k - 1)).b])
+    }
+  })
   test('a missing part, a cut part and a foreign part are told, each with what to do', async () => {
     await expect(mergeSweep(job, [parts[0]!.path, parts[2]!.path])).rejects.toThrow('3 blocks of part 2 of 3 missing; run part 2 again')
     writeFileSync(file('short'), readFileSync(parts[1]!.path).subarray(0, -200))
