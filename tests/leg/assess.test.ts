@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { bare } from '../../src/formula/index.js'
+import { basisOf, canPathAt, pathsFrom } from '../../src/leg/cases/balance.js'
 import { heatOf } from '../../src/leg/cases/heat.js'
 import { mountRingResistance, mountRingResistanceExact } from '../../src/leg/cases/mount.js'
 import { workOut } from '../../src/leg/cases/work-out.js'
@@ -212,6 +213,12 @@ describe('heat', () => {
         const toAir = heat.resistanceToAir - leg.x.motor.windingToMount
         expect(Math.abs((heat.mount - state.air) / toAir - heat.loss - heat.ironLoss)).toBeLessThan(1e-5 * (1 + heat.loss))
         expect(heat.loss).toBeCloseTo(0.75 * heat.heatingCurrent ** 2 * heat.resistance, 8)
+        // Films where the loop came to rest are those it rested with, but for the 2e-5 K that count as rest: no film grows faster than its difference.
+        const { air, case: loadCase } = state
+        const { motion } = state.joints[joint]
+        const basis = basisOf(leg, bare, { joint, motion, air, wind: loadCase.wind(leg), heating: loadCase.heating })
+        const again = pathsFrom(leg, bare, basis, heat.mount, canPathAt(leg, bare, basis, heat.can))
+        expect(Math.abs(again.total * toAir - 1)).toBeLessThan(2e-5 / (heat.can - air))
       }
     }
   })
