@@ -1,4 +1,5 @@
 import {
+  cycleTension,
   driveWindup,
   pulleyGeometry,
   shaftForce,
@@ -17,6 +18,8 @@ export interface DriveAsk {
   readonly joint: Joint
   /** Largest joint torque, without sign. */
   readonly torque: number
+  /** Angle the joint runs through under it. */
+  readonly stroke: number
   readonly footForce: number
   readonly air: number
   readonly age: 'new' | 'year'
@@ -33,7 +36,7 @@ const geometryOf = /* @__PURE__ */ oncePerLegAnd(JOINTS, (of, leg, joint) => {
 const LOOSE = 0.5
 
 /** Tensions of one drive in one load case, at its temperature and age. */
-export function driveState(leg: Prepared, of: Evaluator, { joint, torque, footForce, air, age }: DriveAsk): DriveState {
+export function driveState(leg: Prepared, of: Evaluator, { joint, torque, stroke, footForce, air, age }: DriveAsk): DriveState {
   const { pinionRadius, drumRadius, cord, friction, pretensionLeft } = leg.drives[joint]
   const drive = leg.x.drives[joint]
   const frame = joint === 'hip' ? leg.plate : leg.links.upper
@@ -79,6 +82,7 @@ export function driveState(leg: Prepared, of: Evaluator, { joint, torque, footFo
         }).torque
       : Number.POSITIVE_INFINITY
   const travelled = of(travelPeakTension, { pretension, torque, drumRadius })
+  const cycled = of(cycleTension, { pretension, torque, drumRadius, span: geometry.span, stroke, loadedStroke: 'raising' }).peak
   const shaft = of(shaftForce, {
     arrangement: drive.arrangement,
     taut: wound.tautTension,
@@ -93,7 +97,7 @@ export function driveState(leg: Prepared, of: Evaluator, { joint, torque, footFo
     thermalTension: thermal,
     taut: wound.tautTension,
     slack: wound.slackTension,
-    peak: Math.max(wound.tautTension, travelled),
+    peak: Math.max(wound.tautTension, travelled, cycled),
     slackTorque: of(slackLimitTorque, { pretension, drumRadius }),
     slipTorque: slip,
     shaftForce: shaft.force,

@@ -66,6 +66,7 @@ function jointState(leg: Prepared, sheet: Sheet, id: CaseId, joint: Joint, motio
   const drive = driveState(leg, sheet.of, {
     joint,
     torque: Math.abs(moved.torque),
+    stroke: Math.max(0, moved.highest - moved.lowest),
     footForce: motion?.vertical ?? 0,
     air,
     age: loadCase.age,

@@ -1,5 +1,6 @@
 import {
   activatedCreepFactor,
+  bendEfficiency,
   bendRatio,
   cordFibre,
   endEfficiency,
@@ -64,7 +65,7 @@ function allowed(of: Evaluator, leg: Prepared, joint: Joint, designFactor: numbe
   return of(workingTension, {
     breakingStrength: cord.breakingStrength,
     endEfficiency: endShare(leg, joint),
-    bendEfficiency: Math.min(1, ratio / cord.leastBendRatio),
+    bendEfficiency: of(bendEfficiency, { bendRatio: ratio, leastBendRatio: cord.leastBendRatio, exponent: 1 }),
     designFactor,
   })
 }

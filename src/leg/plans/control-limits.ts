@@ -92,7 +92,7 @@ export function mechanicalTorque(leg: Prepared, joint: Joint, mostTorque: number
   const arm = Math.abs(walk.joints[joint].motion.torque) / (walk.motion?.vertical ?? 1)
   const force = 1 / Math.max(arm, LEAST_ARM * leg.x.robot.standHeight)
   const { x, by } = largest(mostTorque, (torque) => {
-    const drive = driveState(leg, bare, { joint, torque, footForce: force * torque, air: state.air, age: 'new' })
+    const drive = driveState(leg, bare, { joint, torque, stroke: 0, footForce: force * torque, air: state.air, age: 'new' })
     const scaled = withJoint(state, joint, { drive, motion: { ...at.motion, torque } })
     return leastOf(leg, scaled, joint, momentary)
   })

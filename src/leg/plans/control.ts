@@ -256,9 +256,9 @@ function startOf(leg: Prepared, joint: Joint): number {
 function homingCheck(leg: Prepared, joint: Joint, torquePerAmpere: number): HomingCheck {
   const { ratio: n } = leg.drives[joint]
   const { environment, joints, motor, drives } = leg.x
-  const still = driveState(leg, bare, { joint, torque: 0, footForce: 0, air: environment.normalAir, age: 'year' })
+  const still = driveState(leg, bare, { joint, torque: 0, stroke: 0, footForce: 0, air: environment.normalAir, age: 'year' })
   const push = HOMING_SHARE * Math.min(still.slackTorque, still.slipTorque)
-  const { windup } = driveState(leg, bare, { joint, torque: push, footForce: 0, air: environment.normalAir, age: 'year' })
+  const { windup } = driveState(leg, bare, { joint, torque: push, stroke: 0, footForce: 0, air: environment.normalAir, age: 'year' })
   const { step } = encoderStep.si({ countsPerTurn: motor.encoderCounts, turnsPerJointTurn: n })
   const between = (joints[joint].to - joints[joint].from) / step
   const tolerance = (2 * windup) / step + 1

@@ -160,7 +160,9 @@ function windup(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
     },
     (n, which) => withCord(n, name, { axialRigidity: axialRigidity * RIGIDITY_RANGE[which === 'low' ? 0 : 1] }),
     (prepared) =>
-      angle(driveState(prepared, bare, { joint, torque, footForce: 0, air: x.environment.assemblyTemperature, age: 'new' }).windup),
+      angle(
+        driveState(prepared, bare, { joint, torque, stroke: 0, footForce: 0, air: x.environment.assemblyTemperature, age: 'new' }).windup,
+      ),
   )
 }
 

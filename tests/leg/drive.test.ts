@@ -1,0 +1,19 @@
+import { readFileSync } from 'node:fs'
+import { expect, test } from 'vitest'
+import { bare } from '../../src/formula/index.js'
+import { driveState } from '../../src/leg/cases/drive.js'
+import { describeLeg, legNumbers } from '../../src/leg/index.js'
+import { prepare } from '../../src/leg/numbers.js'
+
+const leg = prepare(legNumbers(describeLeg(readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8'))))
+const state = (stroke: number) => driveState(leg, bare, { joint: 'knee', torque: 5, stroke, footForce: 0, air: 293.15, age: 'new' })
+
+test('a short stroke is sized by pretension plus torque over radius, a long repeated one by what its cord stores', () => {
+  expect(state(0.7).peak).toBeCloseTo(185 + 5 / 0.0448, 9)
+  // Mean tension of a raising stroke: F x (2 + x) / (2 (1 + x)) over the pretension at its end, x = R stroke / 2 span, and half the pull on top.
+  const span = Math.sqrt(0.118 ** 2 - (0.0448 + 0.008) ** 2)
+  const pull = 5 / (2 * 0.0448)
+  const x = (0.0448 * 12) / (2 * span)
+  expect(state(12).peak).toBeCloseTo(185 + pull + (pull * x * (2 + x)) / (2 * (1 + x)), 9)
+  expect(state(12).peak).toBeGreaterThan(state(0.7).peak)
+})
