@@ -1,3 +1,0 @@
-import type { AnyFormula } from '../formula/index.js';
-export declare const catalogue: ReadonlyMap<string, AnyFormula>;
-export declare function formulaOf(id: string): AnyFormula;

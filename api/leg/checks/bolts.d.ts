@@ -1,2 +1,0 @@
-import type { Check } from './check.js';
-export declare const boltChecks: readonly Check[];

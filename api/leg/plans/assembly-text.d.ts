@@ -1,2 +1,0 @@
-import type { AssemblyPlan } from './assembly.js';
-export declare function assemblyText(plan: AssemblyPlan): string;

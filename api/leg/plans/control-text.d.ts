@@ -1,2 +1,0 @@
-import type { ControlSheet } from './control.js';
-export declare function controlText(sheet: ControlSheet): string;

@@ -1,2 +1,0 @@
-import type { Assessment } from '../result.js';
-export declare function markdownReport(assessment: Assessment): string;

@@ -1,1 +1,0 @@
-export declare function legJsonSchema(): Record<string, unknown>;

@@ -1,3 +1,0 @@
-type Document = Record<string, unknown>;
-export declare function migrate(document: Readonly<Document>): Document;
-export {};

@@ -1,1 +1,0 @@
-export declare function readDocument(where: string, given: unknown): Record<string, unknown>;

@@ -1,1 +1,0 @@
-export declare function chebyshev(coefficients: readonly number[], x: number): number;

@@ -1,2 +1,0 @@
-export declare function lambertW0(x: number): number;
-export declare function lambertWm1(x: number): number;

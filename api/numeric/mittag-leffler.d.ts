@@ -1,1 +1,0 @@
-export declare function mittagLeffler(alpha: number, beta: number, z: number): number;

@@ -1,1 +1,0 @@
-export declare const SOBOL_NUMBERS: readonly (readonly number[])[];

@@ -1,2 +1,0 @@
-export declare function dimensionsText(dim: number): string;
-export declare function hasSquareRoot(dim: number): boolean;
