@@ -16,7 +16,7 @@ export default {
     'catalogue',
     'mathjs',
   ].map((name) => `src/${name}/index.ts`),
-  tsconfig: 'tsconfig.api.json',
+  tsconfig: 'tsconfig.declarations.json',
   out: 'docs/reference',
   readme: 'README.md',
   projectDocuments: ['docs/guide/*.md'],

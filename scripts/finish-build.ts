@@ -8,7 +8,7 @@ const OF_MODULES = 'dist/types'
 const OF_COMMONJS = 'dist/types-cjs'
 for (const folder of [OF_MODULES, OF_COMMONJS]) rmSync(folder, { recursive: true, force: true })
 const compiler = 'node_modules/typescript-7/bin/tsc'
-execFileSync(process.execPath, [compiler, '-p', 'tsconfig.api.json', '--removeComments', 'false', '--outDir', OF_MODULES], {
+execFileSync(process.execPath, [compiler, '-p', 'tsconfig.declarations.json', '--removeComments', 'false', '--outDir', OF_MODULES], {
   stdio: 'inherit',
 })
 cpSync(OF_MODULES, OF_COMMONJS, { recursive: true })
