@@ -3,7 +3,7 @@ import { Quantity } from '../units/index.js'
 import { motorOperatingPoint, motorTorqueThroughReduction } from './reduction.js'
 import type { StrideSamples } from './stride-samples.js'
 
-/** The inputs of one drive. @internal */
+/** The inputs of one drive. */
 export const DRIVE = {
   ratio: { kind: 'ratio', above: 0 },
   efficiency: { kind: 'ratio', above: 0, max: 1, default: 1 },
