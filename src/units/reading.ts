@@ -106,10 +106,15 @@ export function readAt(path: string, kind: Kind, given: unknown, issues: Issue[]
 /** A kind's name as words, such as `torsional stiffness`. */
 export const kindWords = (kind: string) => kind.replaceAll(/([a-z])([A-Z0-9])/g, '$1 $2').toLowerCase()
 
-/** The units of a kind in words, with the one that was probably meant. */
-export function unitsAccepted(kind: Kind, unit = ''): string {
+/** The units of a kind in words; where another one was given, what that is, or which one was probably meant. */
+export function unitsAccepted(kind: Kind, given = ''): string {
   const names = unitNames(kind)
-  return `units of ${kindWords(kind)} are ${names.join(', ')}${didYouMean(unit, names)}`
+  const units = `units of ${kindWords(kind)} are ${names.join(', ')}`
+  if (given === '') return units
+  const other = kindNames().find((name) => unitNames(name).includes(given))
+  return other === undefined
+    ? `'${given}' is not a unit here; ${units}${didYouMean(given, names)}`
+    : `${given} is a unit of ${kindWords(other)}; ${units}`
 }
 
 /** A question that ends a message, where a name near the given one exists. */
@@ -126,7 +131,11 @@ export function accepted(kind: Kind, given: unknown): string {
   const wanted = `must be ${/^[aeiou]/.test(words) ? 'an' : 'a'} ${words} such as ${isPlain(kind) ? '0.2' : `'5 ${kindRow(kind).show.at(-1)}'`}`
   if (typeof given === 'string') return wanted + textHint(kind, given)
   if (typeof given === 'number') return isPlain(kind) ? 'must be finite' : `${wanted}: a bare number has no unit`
-  if (Array.isArray(given) ? unitNames(kind).includes(given[1]) : (given as { kind?: unknown } | null)?.kind === kind)
+  if (
+    Array.isArray(given)
+      ? given.length === 2 && typeof given[0] === 'number' && unitNames(kind).includes(given[1])
+      : (given as { kind?: unknown } | null)?.kind === kind
+  )
     return 'must be finite'
   if (kind === 'temperatureDifference' && typeof given === 'object' && given !== null && isForeign(given))
     return `${wanted}; foreign unit objects cannot tell a difference from a temperature`
@@ -142,6 +151,5 @@ function textHint(kind: Kind, given: string): string {
     return `: '${number}' is not a finite number`
   }
   if (unit === '') return ` (${unitsAccepted(kind)})`
-  const other = kindNames().find((name) => unitNames(name).includes(unit))
-  return `${other === undefined ? `: '${unit}' is not a unit here` : `: ${unit} is a unit of ${kindWords(other)}`}; ${unitsAccepted(kind, unit)}`
+  return `: ${unitsAccepted(kind, unit)}`
 }

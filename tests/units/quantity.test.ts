@@ -93,6 +93,25 @@ describe('text', () => {
     expect(() => quantity('constructor' as never, '5 N' as never)).toThrow(InputError)
   })
 
+  test('a suggestion is made where it helps and only there', () => {
+    const told = (given: unknown, kind: Kind = 'force') => {
+      try {
+        quantity(kind, given as never)
+      } catch (error) {
+        return (error as Error).message
+      }
+    }
+    expect(told('5 mm')).not.toContain('did you mean')
+    expect(told('5')).not.toContain('did you mean')
+    expect(told('5 degC', 'temperatureDifference')).toMatch(
+      /degC is a unit of temperature; units of temperature difference are K, mK, degR$/,
+    )
+    expect(told('5 Nm', 'torque')).toMatch(/did you mean N m\?$/)
+    expect(told(['5', 'N'])).toContain("['5', 'N']; must be a force such as")
+    expect(told([5, 'N', 1])).toContain('must be a force such as')
+    expect(told([Number.NaN, 'N'])).toContain('must be finite')
+  })
+
   test('every unit of every kind reads back what it prints', () => {
     fc.assert(
       fc.property(fc.constantFrom(...kinds), fc.double({ min: -1e6, max: 1e6, noNaN: true }), fc.nat(), (kind, x, pick) => {
