@@ -1,0 +1,68 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, test } from 'vitest'
+import { workOut } from '../../src/leg/cases/work-out.js'
+import { CASE_IDS, describeLeg, legNumbers } from '../../src/leg/index.js'
+import { prepare } from '../../src/leg/numbers.js'
+import { bareSheet } from '../../src/leg/sheet.js'
+import { noLoadLoss } from '../../src/thermal/index.js'
+
+const read = (name: string) =>
+  prepare(legNumbers(describeLeg(readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8'))))
+const legs = ['mudflat-leg-first', 'mudflat-leg-revised'].map((name) => [name, read(name)] as const)
+const close = (x: number, expected: number, part = 1e-9) =>
+  expect(Math.abs(x - expected)).toBeLessThan(part * Math.max(1, Math.abs(expected)))
+
+describe.each(legs)('%s', (_, leg) => {
+  const { x } = leg
+  const states = CASE_IDS.map((id) => workOut(leg, bareSheet, id))
+
+  test('the spans of each drive balance the torque of its joint, and their sum stands on the pin', () => {
+    for (const state of states)
+      for (const joint of ['hip', 'knee'] as const) {
+        const { drive, motion } = state.joints[joint]
+        const { drumRadius, pinionRadius } = leg.drives[joint]
+        // A drive that slips carries what it slips at, and no more.
+        close((drive.taut - drive.slack) * drumRadius, Math.min(Math.abs(motion.torque), drive.slipTorque))
+        // Crossed spans lean by asin((R + r) / C): their sum acts along the line of centres, their difference across it.
+        const tilt = Math.asin((drumRadius + pinionRadius) / x.drives[joint].centreDistance)
+        close(drive.shaftForce, Math.hypot((drive.taut + drive.slack) * Math.cos(tilt), (drive.taut - drive.slack) * Math.sin(tilt)))
+        close(drive.pinForce, drive.shaftForce + (state.motion?.vertical ?? 0))
+      }
+  })
+
+  test('over a stride the legs push up what the robot weighs', () => {
+    const weight = x.robot.mass * 9.80665
+    const at = (id: 'walk' | 'trot' | 'stand') => states.find((state) => state.case.id === id)!.motion!.vertical
+    close(at('stand') * x.robot.legs, weight)
+    close(at('walk') * x.usage.walk.dutyFactor * x.robot.legs, weight)
+    // The highest of eight moments of half a sine stands sin(7 pi / 16) high; its mean is 2 / pi of the peak.
+    const peak = at('trot') / Math.sin((7 * Math.PI) / 16)
+    close((2 / Math.PI) * peak * x.usage.trot.dutyFactor * x.robot.legs, weight)
+  })
+
+  test('power into each motor is power at the joint and its losses', () => {
+    const { dragTorque } = noLoadLoss.si({
+      voltage: x.motor.noLoadVoltage,
+      current: x.motor.noLoadCurrent,
+      terminalResistance: x.motor.terminalResistance,
+      speed: x.motor.noLoadVoltage * x.motor.speedConstant,
+    })
+    for (const state of states)
+      for (const joint of ['hip', 'knee'] as const) {
+        const { heat, motion } = state.joints[joint]
+        if (heat.unsettled !== undefined) continue
+        const { ratio } = leg.drives[joint]
+        const turns = state.case.heating !== 'held' && motion.speed > 0
+        const asked = state.case.heating === 'held' ? motion.torque : motion.shaftTorque
+        const speed = heat.motorSpeed
+        // At the largest torque and the largest speed: shaft power is joint power over the drive's efficiency, and drag.
+        const joints = (Math.abs(asked) * speed) / ratio
+        close(heat.motorTorque * speed, joints / x.drives[joint].efficiency + (turns ? dragTorque * speed : 0))
+        // Sine currents against a sine EMF: 3/2 of phase peaks; the phase EMF is the line's over root three.
+        const electrical = 1.5 * heat.current * ((heat.backEmfConstant * speed) / Math.sqrt(3))
+        close(electrical, heat.motorTorque * speed)
+        // 3 I²R / 2 of a phase, whose resistance is half of terminal to terminal.
+        if (state.case.heating !== 'none') close(heat.loss, 1.5 * heat.heatingCurrent ** 2 * (heat.resistance / 2), 1e-5)
+      }
+  })
+})
