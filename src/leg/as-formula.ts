@@ -1,6 +1,6 @@
 import { type Formula, formula, type Input, type Inputs, type Property } from '../formula/index.js'
 import { materialNames } from '../materials/index.js'
-import { InputError, type Kind, nearName, Quantity, show } from '../units/index.js'
+import { didYouMean, InputError, type Kind, Quantity, show } from '../units/index.js'
 import { checkReserves, governingReserve } from './assess.js'
 import { CASE_IDS, type CaseId } from './cases/catalogue.js'
 import { retentionOf } from './checks/cord.js'
@@ -81,12 +81,11 @@ export function legFormula(leg: Leg, options: LegFormulaOptions = {}): Formula<L
 function known(check: string): void {
   const names = CHECKS.flatMap(({ id, scope }) => (scope === 'leg' ? [id] : [`${id} hip`, `${id} knee`]))
   if (names.includes(check)) return
-  const near = nearName(check, names)
   throw new InputError('legFormula', [
     {
       path: 'check',
       given: show(check),
-      accepts: `must be one of ${names.join(', ')}${near === undefined ? '' : `; did you mean ${near}?`}`,
+      accepts: `must be one of ${names.join(', ')}${didYouMean(check, names)}`,
     },
   ])
 }
@@ -114,9 +113,8 @@ export function legInputs(leg: Leg, uncertain: readonly string[] | undefined): I
     throw new InputError(
       'legFormula',
       unknown.map((path) => {
-        const near = nearName(path, paths)
         const accepts = `must be one of the values with a range: ${paths.join(', ')}`
-        return { path: 'uncertain', given: show(path), accepts: `${accepts}${near === undefined ? '' : `; did you mean ${near}?`}` }
+        return { path: 'uncertain', given: show(path), accepts: `${accepts}${didYouMean(path, paths)}` }
       }),
     )
   return keepDefaults(all, uncertain)

@@ -8,7 +8,7 @@ import {
   recordReader,
   type Scalar,
 } from '../formula/index.js'
-import { type In, InputError, type Issue, type Kind, nearName, Quantity, read, show } from '../units/index.js'
+import { didYouMean, type In, InputError, type Issue, type Kind, Quantity, read, show } from '../units/index.js'
 import { type DistributionOf, isDistribution, type Scatter, scatterOf, triangularScatter, truncatedScatter } from './distribution.js'
 import { answering, type Place, placeAt, type ScalarOutput, scalarAt, scalarOutputs, withValueAt } from './path.js'
 
@@ -65,9 +65,8 @@ export function outputOf(formula: AnyFormula, name: unknown, issues: Issue[], pa
   const found = outputs.find((output) => output.name === name)
   if (found !== undefined) return found
   const names = outputs.map((output) => output.name).filter(Boolean)
-  const near = typeof name === 'string' ? nearName(name, names) : undefined
   const accepts = names.length === 0 ? 'must be left out: the formula has one result' : `must be one of ${names.join(', ')}`
-  issues.push({ path, given: show(name), accepts: `${accepts}${near === undefined ? '' : `; did you mean ${near}?`}` })
+  issues.push({ path, given: show(name), accepts: `${accepts}${typeof name === 'string' ? didYouMean(name, names) : ''}` })
   return { name: '', kind: 'ratio' }
 }
 

@@ -9,7 +9,7 @@ import {
   recordReader,
   type Scalar,
 } from '../formula/index.js'
-import { type In, InputError, type Issue, type Kind, nearName, Quantity, show } from '../units/index.js'
+import { didYouMean, type In, InputError, type Issue, type Kind, Quantity, show } from '../units/index.js'
 import { bestOf, type Candidate, fronts, type Problem, search } from './evolve.js'
 import { Optimum, type Point } from './optimum.js'
 import { answering, type KindAt, type ScalarOutput, type ScalarPath, scalarAt, scalarOutputs, setAt, untyped, withValueAt } from './path.js'
@@ -203,11 +203,10 @@ function outputNamed(formula: AnyFormula, name: unknown, path: string, issues: I
   const found = outputs.find((output) => output.name === name)
   if (found !== undefined) return found
   const names = outputs.map((output) => output.name)
-  const near = typeof name === 'string' ? nearName(name, names) : undefined
   issues.push({
     path,
     given: show(name),
-    accepts: `must be one of ${names.join(', ')}${near === undefined ? '' : `; did you mean ${near}?`}`,
+    accepts: `must be one of ${names.join(', ')}${typeof name === 'string' ? didYouMean(name, names) : ''}`,
   })
   return undefined
 }

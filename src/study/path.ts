@@ -10,7 +10,7 @@ import {
   type Scalar,
 } from '../formula/index.js'
 import { NumericError } from '../numeric/index.js'
-import { type In, InputError, type Kind, nearName, show } from '../units/index.js'
+import { didYouMean, type In, InputError, type Kind, show } from '../units/index.js'
 
 /** Dotted paths of the numbers among a formula's inputs, such as `'load'` or `'outer.modulus'`. */
 export type ScalarPath<I> = {
@@ -68,12 +68,11 @@ export function scalarAt(formula: AnyFormula, path: string): Scalar {
   if (typeof found === 'string') return { kind: found } as Scalar
   if (typeof found === 'object' && 'kind' in found) return found
   const paths = scalarPaths(formula.def.inputs)
-  const near = nearName(path, paths)
   throw new InputError(formula.id, [
     {
       path: 'path',
       given: show(path),
-      accepts: `must be one of ${paths.join(', ')}${near === undefined ? '' : `; did you mean ${near}?`}`,
+      accepts: `must be one of ${paths.join(', ')}${didYouMean(path, paths)}`,
     },
   ])
 }

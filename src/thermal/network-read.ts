@@ -1,5 +1,5 @@
 import { notesOf } from '../formula/index.js'
-import { type In, InputError, type Issue, type Kind, type Note, nearName, readAt, show } from '../units/index.js'
+import { didYouMean, type In, InputError, type Issue, type Kind, type Note, readAt, show } from '../units/index.js'
 import type { LinkNumbers, LossNumbers, NetworkNumbers, Spread } from './network-numbers.js'
 
 /** Heat released in a node: a power, a law of its own temperature (kelvin to watts), or a law of several nodes' temperatures. */
@@ -70,11 +70,10 @@ export const byName = (given: unknown): given is Readonly<Record<string, unknown
 
 /** The issue of a name that no node has. */
 export function unknownNode(path: string, name: string, names: readonly string[], what = 'node'): Issue {
-  const near = nearName(name, names)
   return {
     path,
     given: show(name),
-    accepts: `must name a ${what}: ${names.join(', ')}${near === undefined ? '' : `; did you mean ${near}?`}`,
+    accepts: `must name a ${what}: ${names.join(', ')}${didYouMean(name, names)}`,
   }
 }
 

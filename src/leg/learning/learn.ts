@@ -1,4 +1,4 @@
-import { InputError, type Kind, nearName, Quantity, show, significant } from '../../units/index.js'
+import { didYouMean, InputError, type Kind, Quantity, show, significant } from '../../units/index.js'
 import { type AssessOptions, assess } from '../assess.js'
 import { uprightCompliance } from '../foot-result.js'
 import { JOINTS, type Joint, legNumbers, prepare } from '../numbers.js'
@@ -183,13 +183,12 @@ function namedLogs(logs: StandLogs) {
   const names = MEASUREMENTS.flatMap((id) => (id === 'heating' || id === 'footDeflection' ? [id] : JOINTS.map((joint) => `${id} ${joint}`)))
   const given = Object.entries(typeof logs === 'object' && logs !== null ? logs : {})
   const issues = given.flatMap(([name, text]) => {
-    const near = nearName(name, names)
     if (!names.includes(name))
       return [
         {
           path: name,
           given: show(name),
-          accepts: `must be one of ${names.join(', ')}${near === undefined ? '' : `; did you mean ${near}?`}`,
+          accepts: `must be one of ${names.join(', ')}${didYouMean(name, names)}`,
         },
       ]
     return typeof text === 'string' ? [] : [{ path: name, given: show(text), accepts: 'must be the text of a CSV file' }]
