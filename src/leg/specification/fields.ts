@@ -1,12 +1,12 @@
 import * as z from 'zod'
 import type { Source } from '../../formula/index.js'
 import {
-  didYouMean,
   type In,
   InputError,
   type Kind,
   kindRow,
   kindWords,
+  nearNames,
   Quantity,
   quantity,
   quantityFromJSON,
@@ -200,7 +200,9 @@ export function designation<T extends string>(what: string, names: () => readonl
 
 /** The hint that ends a message about a misspelt name. */
 export function meant(given: unknown, names: Iterable<string>): string {
-  return typeof given === 'string' ? didYouMean(given, names) : ''
+  if (typeof given !== 'string') return ''
+  const near = nearNames(given, names, 1)[0]
+  return near === undefined ? '' : `; did you mean ${near}?`
 }
 
 /** An interval given by its low, typical and high value: a friction coefficient is never one number. */
