@@ -5,7 +5,15 @@ import { optimise } from '../src/study/index.js'
 import { program, type Row } from './harness.js'
 
 const JOB = 'bench/build/leg-job.js'
-buildSync({ entryPoints: ['bench/leg-job.ts'], bundle: true, format: 'esm', platform: 'node', outfile: JOB, logLevel: 'error' })
+buildSync({
+  entryPoints: ['bench/leg-job.ts'],
+  bundle: true,
+  format: 'esm',
+  platform: 'node',
+  packages: 'external',
+  outfile: JOB,
+  logLevel: 'error',
+})
 
 const text = readFileSync('examples/mudflat-leg-revised.yaml', 'utf8')
 const leg = describeLeg(text)

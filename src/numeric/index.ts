@@ -41,7 +41,7 @@ export { type Integral, type IntegrateOptions, integrate, integrateWithError } f
 export { bilinearTable, linearTable, monotoneTable, type Table } from './interpolate.js'
 export { lambertW0, lambertWm1 } from './lambert.js'
 export { fitLeastSquares, type LeastSquaresFit, type LeastSquaresProblem, type Undetermined } from './levenberg.js'
-export { luDeterminant, luFactor, luSolve, solveInPlace } from './linear.js'
+export { luDeterminant, luFactor, luSolve, solveDefiniteInPlace, solveInPlace } from './linear.js'
 export { type MinimiseOptions, type Minimum, minimise } from './minimise.js'
 export { minimiseScalar, type ScalarMinimum, type ScalarMinimumOptions } from './minimise-scalar.js'
 export { mittagLeffler } from './mittag-leffler.js'

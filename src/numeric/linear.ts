@@ -88,6 +88,38 @@ export function solveInPlace(a: Float64Array, n: number, pivots: Int32Array, b: 
   return true
 }
 
+/**
+ * Solves A x = b once for a symmetric positive definite matrix, in half the work of `solveInPlace` and destroying both. Source: any numerical
+ * linear algebra text, "LDL factors".
+ *
+ * @param a n×n matrix, row-major, of which the upper triangle is read; overwritten.
+ * @param b right-hand side; overwritten by the solution.
+ * @returns false when the matrix is not positive definite (then `b` is untouched).
+ */
+export function solveDefiniteInPlace(a: Float64Array, n: number, b: Float64Array): boolean {
+  for (let k = 0; k < n; k++) {
+    const pivot = a[k * n + k]!
+    if (!(pivot > 0 && pivot < Infinity)) return false
+    const rowK = k * n
+    for (let i = k + 1; i < n; i++) {
+      const rowI = i * n
+      const factor = a[rowK + i]! / pivot
+      for (let j = i; j < n; j++) a[rowI + j] = a[rowI + j]! - factor * a[rowK + j]!
+    }
+  }
+  // Row k beyond the diagonal still holds the factors times their pivot.
+  for (let k = 0; k < n; k++) {
+    const part = b[k]! / a[k * n + k]!
+    for (let i = k + 1; i < n; i++) b[i] = b[i]! - a[k * n + i]! * part
+  }
+  for (let k = n - 1; k >= 0; k--) {
+    let sum = b[k]!
+    for (let i = k + 1; i < n; i++) sum -= a[k * n + i]! * b[i]!
+    b[k] = sum / a[k * n + k]!
+  }
+  return true
+}
+
 /** The determinant from the factors and the sign that `luFactor` returned. */
 export function luDeterminant(a: Float64Array, n: number, sign: -1 | 0 | 1): number {
   let product: number = sign

@@ -1,5 +1,5 @@
 import { formula } from '../formula/index.js'
-import { besselJ0, besselJ1, solveInPlace } from '../numeric/index.js'
+import { besselJ0, besselJ1, solveDefiniteInPlace } from '../numeric/index.js'
 import { plateModes } from './plate-modes.js'
 
 /** Terms of the series; the rest falls with the cube of the order and stays below a millionth of the sum. */
@@ -163,7 +163,7 @@ function coupledMean(x: Plate): number {
     matrix[m * COUPLED + m]! += admittanceAt(x, m === 0 ? 0 : lambda[m - 1]! / b) * ((b * b) / 2) * (m === 0 ? 1 : end[m - 1]!)
   const load = sources.subarray(0, COUPLED)
   const temperatures = load.slice()
-  solveInPlace(matrix, COUPLED, new Int32Array(COUPLED), temperatures)
+  solveDefiniteInPlace(matrix, COUPLED, temperatures)
   let mean = 0
   for (let m = 0; m < COUPLED; m++) mean += temperatures[m]! * load[m]!
   // A flux of 1/(π (a2² − a1²)) per watt, averaged over the ring.

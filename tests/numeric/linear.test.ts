@@ -1,7 +1,15 @@
 import fc from 'fast-check'
 import { Matrix, SingularValueDecomposition, solve } from 'ml-matrix'
 import { describe, expect, test } from 'vitest'
-import { householder, luDeterminant, luFactor, luSolve, singularValues, solveInPlace } from '../../src/numeric/index.js'
+import {
+  householder,
+  luDeterminant,
+  luFactor,
+  luSolve,
+  singularValues,
+  solveDefiniteInPlace,
+  solveInPlace,
+} from '../../src/numeric/index.js'
 
 // Nothing below 1e-100: the reference itself fails where squares underflow.
 const entry = fc.double({ min: -10, max: 10, noNaN: true }).map((x) => (Math.abs(x) < 1e-100 ? 0 : x))
@@ -15,6 +23,37 @@ const square = fc.integer({ min: 1, max: 8 }).chain((n) =>
 )
 
 const rows = (a: readonly number[], n: number) => Array.from({ length: n }, (_, i) => a.slice(i * n, i * n + n))
+
+describe('symmetric positive definite systems', () => {
+  test('agree with ml-matrix, from the upper triangle alone', () => {
+    fc.assert(
+      fc.property(square, ({ n, a, b }) => {
+        const half = new Matrix(rows(a, n))
+        const definite = half.mmul(half.transpose()).add(Matrix.eye(n))
+        const upper = Float64Array.from({ length: n * n }, (_, e) =>
+          e % n >= Math.floor(e / n) ? definite.get(Math.floor(e / n), e % n) : Number.NaN,
+        )
+        const x = Float64Array.from(b)
+        expect(solveDefiniteInPlace(upper, n, x)).toBe(true)
+        const other = solve(definite, Matrix.columnVector(b))
+        const size = Math.max(...x.map(Math.abs), 1)
+        const { condition } = new SingularValueDecomposition(definite)
+        for (let i = 0; i < n; i++) expect(Math.abs(x[i]! - other.get(i, 0))).toBeLessThan(1e-14 * condition * size * 10 + 1e-13)
+      }),
+    )
+  })
+
+  test('an indefinite matrix is told, and the right-hand side left alone', () => {
+    const b = Float64Array.of(1, 2)
+    for (const matrix of [
+      [1, 2, 2, 1],
+      [-1, 0, 0, 1],
+      [Number.NaN, 0, 0, 1],
+    ])
+      expect(solveDefiniteInPlace(Float64Array.from(matrix), 2, b)).toBe(false)
+    expect([...b]).toEqual([1, 2])
+  })
+})
 
 describe('LU in the caller’s buffers', () => {
   test('the solution satisfies the equations, and agrees with ml-matrix where that is well conditioned', () => {

@@ -1,5 +1,5 @@
 import { reflectedInertia } from '../../capstan/index.js'
-import type { Step } from '../../formula/index.js'
+import { bare, type Step } from '../../formula/index.js'
 import {
   FootPath,
   jointAccelerationsInto,
@@ -14,6 +14,7 @@ import {
 import { rmsTorque } from '../../thermal/index.js'
 import { type Kind, Quantity } from '../../units/index.js'
 import type { Prepared } from '../numbers.js'
+import { oncePerLeg } from '../once.js'
 import type { Sheet } from '../sheet.js'
 
 /** What a load case asks of one driven joint, at the joint. */
@@ -87,7 +88,8 @@ const acceleration = state.subarray(6, 9)
 /** The knee's side, from its limits. */
 export const branchOf = (leg: Prepared): number => (leg.x.joints.knee.from + leg.x.joints.knee.to < 0 ? KNEE_BACKWARD : 0)
 
-const kernelOf = ({ x }: Prepared) => new LegKernel(x.links.hipOffset, x.links.upper.length, x.links.lower.length)
+const kernelOf = (leg: Prepared) => kernelOnce(bare, leg)
+const kernelOnce = /* @__PURE__ */ oncePerLeg((_, { x }) => new LegKernel(x.links.hipOffset, x.links.upper.length, x.links.lower.length))
 
 /** A link as an even rod from its joint down: mass, centre of mass, inertia about it, as inverse dynamics takes them. */
 export const rodOf = ({ mass, length }: { mass: number; length: number }): readonly number[] => {
@@ -95,8 +97,21 @@ export const rodOf = ({ mass, length }: { mass: number; length: number }): reado
   return [mass, 0, 0, -length / 2, across, across, 0, 0, 0, 0]
 }
 
+/** Inverse dynamics of a leg, by gravity: level ground and slope. */
+const dynamicsOnce = /* @__PURE__ */ oncePerLeg(() => new Map<number, ReturnType<typeof makeDynamics>>())
+
+function dynamicsOf(leg: Prepared, gravity: number) {
+  const known = dynamicsOnce(bare, leg)
+  let found = known.get(gravity)
+  if (found === undefined) {
+    found = makeDynamics(leg, gravity)
+    known.set(gravity, found)
+  }
+  return found
+}
+
 /** Inverse dynamics of the links, and of links and rotors together. */
-function dynamicsOf({ x, drives }: Prepared, gravity: number) {
+function makeDynamics({ x, drives }: Prepared, gravity: number) {
   const { hipOffset, upper, lower } = x.links
   const { rotorInertia } = x.motor
   const rotor = (joint: 'hip' | 'knee') => reflectedInertia.si({ rotorInertia, ratio: drives[joint].ratio })
