@@ -8,6 +8,7 @@ import {
   kindRow,
   kindWords,
   type Note,
+  oneOfNames,
   Quantity,
   readAny,
   show,
@@ -97,9 +98,7 @@ function takeNotes(given: object | null, notes: Note[] | undefined): void {
 const choiceReader =
   (words: readonly string[]): Reader =>
   (given, path, issues) =>
-    words.includes(given as string)
-      ? given
-      : refuse(issues, path, given, `must be one of ${words.join(', ')}${typeof given === 'string' ? didYouMean(given, words) : ''}`)
+    words.includes(given as string) ? given : refuse(issues, path, given, oneOfNames(words, given))
 
 const listReader =
   (item: Reader, least: number): Reader =>

@@ -1,11 +1,12 @@
 import { type Formula, formula, type Input, type Inputs, type Property } from '../formula/index.js'
 import { materialNames } from '../materials/index.js'
-import { didYouMean, InputError, type Kind, Quantity, show } from '../units/index.js'
+import { didYouMean, InputError, type Kind, oneOfNames, Quantity, show } from '../units/index.js'
 import { checkReserves, governingReserve } from './assess.js'
-import { CASE_IDS, type CaseId } from './cases/catalogue.js'
+import type { CaseId } from './cases/catalogue.js'
 import { retentionOf } from './checks/cord.js'
 import { CHECKS } from './checks/index.js'
 import { JOINTS, type LegNumbers, legNumbers, prepare } from './numbers.js'
+import { caseList, knownOptions } from './options.js'
 import { bandProperty, isBand, type MaterialInputs, type MaterialValues, materialRanges, sure, withMaterialValues } from './ranges.js'
 import type { Leg } from './specification/describe.js'
 import type { Band } from './specification/fields.js'
@@ -64,7 +65,9 @@ export const legReader = (leg: Leg) => {
  * motor constants, which the leg is assessed with at their typical values.
  */
 export function legFormula(leg: Leg, options: LegFormulaOptions = {}): Formula<LegInputs, 'ratio'> {
-  const { cases = CASE_IDS, check, uncertain } = options
+  knownOptions('legFormula', options, ['cases', 'check', 'uncertain'])
+  const { check, uncertain } = options
+  const cases = caseList('legFormula', options.cases)
   if (check !== undefined) known(check)
   const numbers = legReader(leg)
   const si = (given: unknown): number =>
@@ -85,7 +88,7 @@ function known(check: string): void {
     {
       path: 'check',
       given: show(check),
-      accepts: `must be one of ${names.join(', ')}${didYouMean(check, names)}`,
+      accepts: oneOfNames(names, check),
     },
   ])
 }

@@ -6,6 +6,7 @@ import type { Check, Finding } from './checks/check.js'
 import { CHECKS } from './checks/index.js'
 import { footResult } from './foot-result.js'
 import { type End, JOINTS, type Joint, type LegNumbers, legNumbers, type Prepared, prepare } from './numbers.js'
+import { caseList, knownOptions } from './options.js'
 import { verdictText } from './report/content.js'
 import { markdownReport } from './report/markdown.js'
 import { rankedTable } from './report/text.js'
@@ -42,7 +43,8 @@ const where = 'assess'
  * Throws an `InputError` for an unknown load case, or when a material lacks a property that a check needs.
  */
 export function assess(leg: Leg, options: AssessOptions = {}): Assessment {
-  const cases = caseList(options.cases)
+  knownOptions(where, options, ['cases'])
+  const cases = caseList(where, options.cases)
   const x = legNumbers(leg)
   const sheet = recordingSheet()
   const typical = survey(prepare(x), sheet, cases)
@@ -276,14 +278,6 @@ function resultOf(
 function eachOnce(sources: readonly Source[]): Source[] {
   const seen = new Map(sources.map((source) => [`${source.level} ${source.where}`, source]))
   return [...seen.values()]
-}
-
-function caseList(given: readonly CaseId[] | undefined): readonly CaseId[] {
-  if (given === undefined) return CASE_IDS
-  const unknown = Array.isArray(given) ? given.filter((id) => !CASE_IDS.includes(id)) : [given]
-  if (unknown.length > 0)
-    throw new InputError(where, [{ path: 'cases', given: show(unknown[0]), accepts: `must be load cases among ${CASE_IDS.join(', ')}` }])
-  return CASE_IDS.filter((id) => given.includes(id))
 }
 
 function notMade(checks: readonly CheckResult[], cases: readonly CaseId[]): Assessment['notMade'] {

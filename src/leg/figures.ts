@@ -1,10 +1,11 @@
 import { type Formula, formula } from '../formula/index.js'
 import { type LegInputs, legInputs, legReader } from './as-formula.js'
 import { governingOf } from './assess.js'
-import { CASE_IDS, type CaseId } from './cases/catalogue.js'
+import type { CaseId } from './cases/catalogue.js'
 import { workOut } from './cases/work-out.js'
 import { footResult } from './foot-result.js'
 import { JOINTS, type Prepared, prepare } from './numbers.js'
+import { caseList, knownOptions } from './options.js'
 import { bareSheet } from './sheet.js'
 import type { Leg } from './specification/describe.js'
 
@@ -38,7 +39,9 @@ const OUTPUT = {
  * those of `legFormula`. `optimise` takes each as a goal or a constraint.
  */
 export function legFigures(leg: Leg, options: LegFiguresOptions = {}): Formula<LegInputs, typeof OUTPUT> {
-  const { cases = CASE_IDS, uncertain } = options
+  knownOptions('legFigures', options, ['cases', 'uncertain'])
+  const { uncertain } = options
+  const cases = caseList('legFigures', options.cases)
   const numbers = legReader(leg)
   const si = (given: unknown) => {
     const prepared = prepare(numbers(given))

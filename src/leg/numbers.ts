@@ -1,5 +1,4 @@
-import type { Quantity } from '../units/index.js'
-import { Quantity as QuantityClass } from '../units/index.js'
+import { InputError, Quantity, show } from '../units/index.js'
 import { type Matter, type MoistureState, matterOf } from './matter.js'
 import type { Leg } from './specification/describe.js'
 import type { OwnMaterial } from './specification/own-material.js'
@@ -23,12 +22,14 @@ export type LegNumbers = SiOf<LegData>
 
 /** Every quantity of a leg as its SI number: the form that sweeps vary. */
 export const legNumbers = (leg: Leg | LegData): LegNumbers => {
+  if (typeof leg !== 'object' || leg === null || typeof leg.environment !== 'object')
+    throw new InputError('leg', [{ path: 'leg', given: show(leg), accepts: 'must be a leg as describeLeg returns it' }])
   const { defaults: _, ...data } = leg as Leg
   return si(data) as LegNumbers
 }
 
 function si(value: unknown): unknown {
-  if (value instanceof QuantityClass) return value.si
+  if (value instanceof Quantity) return value.si
   if (Array.isArray(value)) return value.map(si)
   if (typeof value !== 'object' || value === null) return value
   const result: Record<string, unknown> = {}

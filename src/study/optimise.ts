@@ -9,7 +9,7 @@ import {
   recordReader,
   type Scalar,
 } from '../formula/index.js'
-import { didYouMean, type In, InputError, type Issue, type Kind, Quantity, show } from '../units/index.js'
+import { type In, InputError, type Issue, type Kind, oneOfNames, Quantity, show } from '../units/index.js'
 import { bestOf, type Candidate, fronts, type Problem, search } from './evolve.js'
 import { Optimum, type Point } from './optimum.js'
 import { answering, type KindAt, type ScalarOutput, type ScalarPath, scalarAt, scalarOutputs, setAt, untyped, withValueAt } from './path.js'
@@ -206,7 +206,7 @@ function outputNamed(formula: AnyFormula, name: unknown, path: string, issues: I
   issues.push({
     path,
     given: show(name),
-    accepts: `must be one of ${names.join(', ')}${typeof name === 'string' ? didYouMean(name, names) : ''}`,
+    accepts: oneOfNames(names, name),
   })
   return undefined
 }

@@ -10,7 +10,7 @@ import {
   type Scalar,
 } from '../formula/index.js'
 import { NumericError } from '../numeric/index.js'
-import { didYouMean, type In, InputError, type Kind, show } from '../units/index.js'
+import { type In, InputError, type Kind, oneOfNames, show } from '../units/index.js'
 
 /** Dotted paths of the numbers among a formula's inputs, such as `'load'` or `'outer.modulus'`. */
 export type ScalarPath<I> = {
@@ -72,7 +72,7 @@ export function scalarAt(formula: AnyFormula, path: string): Scalar {
     {
       path: 'path',
       given: show(path),
-      accepts: `must be one of ${paths.join(', ')}${didYouMean(path, paths)}`,
+      accepts: oneOfNames(paths, path),
     },
   ])
 }

@@ -80,4 +80,4 @@ export {
   read,
   significant,
 } from './quantity.js'
-export { accepted, didYouMean, foreignUnit, kindAccepted, kindWords, readAny, readAt } from './reading.js'
+export { accepted, didYouMean, foreignUnit, kindAccepted, kindWords, oneOfNames, readAny, readAt } from './reading.js'

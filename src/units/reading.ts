@@ -123,6 +123,16 @@ export function didYouMean(given: string, names: Iterable<string>, before = '; '
   return near === undefined ? '' : `${before}did you mean ${near}?`
 }
 
+/** Longer lists are cut: nobody reads them. */
+const MOST_NAMES = 40
+const NAMES_SHOWN = 12
+
+/** What is accepted where one of some names is: the list, or its beginning, and the near name. */
+export function oneOfNames(names: readonly string[], given: unknown): string {
+  const list = names.length <= MOST_NAMES ? names.join(', ') : `${names.slice(0, NAMES_SHOWN).join(', ')}, … (${names.length} in all)`
+  return `must be one of ${list}${typeof given === 'string' ? didYouMean(given, names) : ''}`
+}
+
 export const kindAccepted = (kind: unknown): string => `must be a kind of quantity${didYouMean(String(kind), kindNames())}`
 
 /** What is accepted in the place of a value that could not be read. */

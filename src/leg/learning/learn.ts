@@ -1,7 +1,8 @@
-import { didYouMean, InputError, type Kind, Quantity, show, significant } from '../../units/index.js'
+import { InputError, type Kind, oneOfNames, Quantity, show, significant } from '../../units/index.js'
 import { type AssessOptions, assess } from '../assess.js'
 import { uprightCompliance } from '../foot-result.js'
 import { JOINTS, type Joint, legNumbers, prepare } from '../numbers.js'
+import { knownOptions } from '../options.js'
 import { benchLeg } from '../plans/bench.js'
 import { type Comparison, compareAssessments } from '../plans/compare.js'
 import { displayed, valueText } from '../plans/show.js'
@@ -67,6 +68,8 @@ export interface Learnt {
  * without the columns it needs.
  */
 export function learn(leg: Leg, logs: StandLogs, options: LearnOptions = {}): Learnt {
+  knownOptions('learn', options, ['cases', 'spikes'])
+  const assessed = options.cases === undefined ? {} : { cases: options.cases }
   const entries = namedLogs(logs)
   let next = leg
   const moved: MovedField[] = []
@@ -100,8 +103,8 @@ export function learn(leg: Leg, logs: StandLogs, options: LearnOptions = {}): Le
     }
   }
   const comparison = compareAssessments(
-    assess(leg, options),
-    assess(next, options),
+    assess(leg, assessed),
+    assess(next, assessed),
     moved.map(({ path, before, after }) => ({ path, before, after })),
   )
   const compared = toCompare.map(({ log, rows }) => compareFoot(next, log, rows))
@@ -188,7 +191,7 @@ function namedLogs(logs: StandLogs) {
         {
           path: name,
           given: show(name),
-          accepts: `must be one of ${names.join(', ')}${didYouMean(name, names)}`,
+          accepts: oneOfNames(names, name),
         },
       ]
     return typeof text === 'string' ? [] : [{ path: name, given: show(text), accepts: 'must be the text of a CSV file' }]

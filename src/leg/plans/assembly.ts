@@ -1,5 +1,6 @@
 import { type In, quantity, significant } from '../../units/index.js'
 import { JOINTS, type Joint } from '../numbers.js'
+import { knownOptions } from '../options.js'
 import { CAUTIONS } from '../report/content.js'
 import type { Leg } from '../specification/describe.js'
 import { assemblyPage } from './assembly-text.js'
@@ -16,6 +17,8 @@ export interface AssemblyOptions {
   /** Stretch of a new braid that stays once it has been loaded. Default 1 %; measure yours. */
   readonly beddingStrain?: In<'strain'>
 }
+
+export const ASSEMBLY_OPTIONS = ['tail', 'beddingStrain'] as const
 
 /** What to look at again after some time. */
 export interface FollowUp {
@@ -54,6 +57,7 @@ const WEEK = 7 * DAY
  * energy, and bonded or pressed parts must not be the only thing that keeps a part in place.
  */
 export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyPlan {
+  knownOptions('assemblyPlan', options, ASSEMBLY_OPTIONS)
   const tail = quantity('length', options.tail ?? '150 mm')
   const bedding = quantity('strain', options.beddingStrain ?? '1 %')
   const bench = benchLeg(leg)

@@ -1,5 +1,6 @@
 import { significant } from '../../units/index.js'
 import { type AssessOptions, assess } from '../assess.js'
+import { knownOptions } from '../options.js'
 import { markdownPage, type Page, points, table, text } from '../report/blocks.js'
 import { placeOf, reserveText, standing, verdictText } from '../report/content.js'
 import type { Assessment, CheckResult } from '../result.js'
@@ -33,6 +34,7 @@ export interface Comparison {
  * Throws an `InputError` for a field that is not there, a value the specification refuses, or a contradiction between fields.
  */
 export function compareLegs(leg: Leg, changes: LegChanges, options: AssessOptions = {}): Comparison {
+  knownOptions('compareLegs', options, ['cases'])
   const changedLeg = withFields(leg, changes)
   return compareAssessments(
     assess(leg, options),

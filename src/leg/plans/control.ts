@@ -6,6 +6,7 @@ import { type In, InputError, Quantity, quantity, show } from '../../units/index
 import { driveState } from '../cases/drive.js'
 import { workOut } from '../cases/work-out.js'
 import { JOINTS, type Joint, type Prepared } from '../numbers.js'
+import { knownOptions } from '../options.js'
 import { CAUTIONS } from '../report/content.js'
 import { bareSheet } from '../sheet.js'
 import type { Leg } from '../specification/describe.js'
@@ -24,6 +25,8 @@ export interface ControlOptions {
   /** Mass of copper in the winding. Default a sixth of the motor's mass. */
   readonly copperMass?: In<'mass'>
 }
+
+export const CONTROL_OPTIONS = ['loopRate', 'durations', 'copperMass'] as const
 
 /** How a slipped cord is found: the joint is driven against both its stops with little current, and the counts between are compared. */
 export interface HomingCheck {
@@ -109,6 +112,7 @@ const LONGEST_PULSE = 120
 export function controlSheet(leg: Leg, options: ControlOptions = {}): ControlSheet {
   const bench = benchLeg(leg)
   const { motor } = bench.x
+  knownOptions('controlSheet', options, CONTROL_OPTIONS)
   const loopRate = quantity('frequency', options.loopRate ?? '1 kHz')
   const copper = quantity('mass', options.copperMass ?? [motor.mass * COPPER_SHARE, 'kg'])
   const durations = (options.durations ?? ['1 s', '10 s', '60 s']).map((one) => quantity('time', one as In<'time'>))

@@ -1,8 +1,9 @@
+import { knownOptions } from '../options.js'
 import { escaped, htmlDocument, htmlSection } from '../report/html-parts.js'
 import type { Leg } from '../specification/describe.js'
-import { type AssemblyOptions, assemblyPlan } from './assembly.js'
+import { ASSEMBLY_OPTIONS, type AssemblyOptions, assemblyPlan } from './assembly.js'
 import { assemblyPage } from './assembly-text.js'
-import { type ControlOptions, controlSheet } from './control.js'
+import { CONTROL_OPTIONS, type ControlOptions, controlSheet } from './control.js'
 import { controlPage } from './control-text.js'
 import { standPlan } from './stand.js'
 import { standPage } from './stand-text.js'
@@ -12,9 +13,11 @@ import { standPage } from './stand-text.js'
  * prints, follows light and dark, works by keyboard and screen reader.
  */
 export function htmlPlans(leg: Leg, options: AssemblyOptions & ControlOptions = {}): string {
+  knownOptions('htmlPlans', options, [...ASSEMBLY_OPTIONS, ...CONTROL_OPTIONS])
+  const { tail, beddingStrain, loopRate, durations, copperMass } = options
   const pages = [
-    ['assembly', assemblyPage(assemblyPlan(leg, options))],
-    ['control', controlPage(controlSheet(leg, options))],
+    ['assembly', assemblyPage(assemblyPlan(leg, given({ tail, beddingStrain })))],
+    ['control', controlPage(controlSheet(leg, given({ loopRate, durations, copperMass })))],
     ['stand', standPage(standPlan(leg))],
   ] as const
   const links = pages.map(([id, { title }]) => `<li><a href="#${id}">${escaped(title)}</a></li>`).join('')
@@ -24,3 +27,7 @@ export function htmlPlans(leg: Leg, options: AssemblyOptions & ControlOptions = 
     `<nav aria-label="Sheets"><ul>${links}</ul></nav>\n${pages.map(([id, page]) => htmlSection(id, page)).join('\n')}`,
   )
 }
+
+/** Options without those left open. */
+const given = <T extends object>(options: T) =>
+  Object.fromEntries(Object.entries(options).filter(([, value]) => value !== undefined)) as { [N in keyof T]?: NonNullable<T[N]> }

@@ -1,0 +1,34 @@
+import { didYouMean, InputError, show } from '../units/index.js'
+import { CASE_IDS, type CaseId } from './cases/catalogue.js'
+
+/** Refuses options that are none: a misspelt one would be silently without effect. */
+export function knownOptions(where: string, given: unknown, names: readonly string[]): void {
+  if (given === undefined) return
+  if (typeof given !== 'object' || given === null || Array.isArray(given))
+    throw new InputError(where, [{ path: 'options', given: show(given), accepts: `must be a record with ${names.join(', ')}` }])
+  const surplus = Object.keys(given).filter((name) => !names.includes(name))
+  if (surplus.length > 0)
+    throw new InputError(
+      where,
+      surplus.map((name) => ({
+        path: name,
+        given: show((given as Record<string, unknown>)[name]),
+        accepts: `is no option${didYouMean(name, names, ', ')}; options are ${names.join(', ')}`,
+      })),
+    )
+}
+
+/** The load cases asked for in the order of the report, all when silent. Refuses what is none. */
+export function caseList(where: string, given: readonly CaseId[] | undefined): readonly CaseId[] {
+  if (given === undefined) return CASE_IDS
+  const unknown = Array.isArray(given) ? given.filter((id) => !CASE_IDS.includes(id)) : [given]
+  if (unknown.length > 0)
+    throw new InputError(where, [
+      {
+        path: 'cases',
+        given: show(unknown[0]),
+        accepts: `must be load cases among ${CASE_IDS.join(', ')}${typeof unknown[0] === 'string' ? didYouMean(unknown[0], CASE_IDS) : ''}`,
+      },
+    ])
+  return CASE_IDS.filter((id) => given.includes(id))
+}
