@@ -74,7 +74,7 @@ export const rows: Row[] = [
     rounds: 7,
   },
   {
-    work: 'sweep of 160 000 heavy designs on two threads, start-up included',
+    work: 'sweep of 160 000 heavy designs on two warm threads',
     ours: two as Row['ours'],
     against:
       availableParallelism() > 1 ? [{ ...one, timesFaster: 1.6 }] : [{ name: 'one thread', missing: 'one core only', timesFaster: 1.6 }],
