@@ -79,7 +79,8 @@ function workedOut(of: Evaluator, leg: Prepared, group: BoltGroup): TightBolt {
     thread,
     modulus: STEEL_MODULUS,
     shankLength: 0,
-    threadLength: grip + (bolts.washers ? 2 * ring.thickness : 0),
+    // A bolt in tapped metal has a washer under its head only.
+    threadLength: grip + (bolts.washers ? (end === 'nut' ? 2 : 1) * ring.thickness : 0),
     head: 'socket',
     end,
     tappedModulus: end === 'tapped' ? STEEL_MODULUS / 3 : undefined,
