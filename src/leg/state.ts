@@ -28,6 +28,8 @@ export interface DriveState {
   /** Slope of joint torque over joint angle at that torque, motor held. */
   readonly stiffness: number
   readonly pinionWrapAngle: number
+  /** Arc of cord on the drum, both branches together. */
+  readonly drumWrapAngle: number
   readonly span: number
 }
 

@@ -105,6 +105,7 @@ export function driveState(leg: Prepared, of: Evaluator, { joint, torque, stroke
     windup: wound.windup,
     stiffness: wound.tangentStiffness,
     pinionWrapAngle: geometry.pinionWrapAngle,
+    drumWrapAngle: geometry.drumWrapAngle,
     span: geometry.span,
   }
 }

@@ -1,4 +1,4 @@
-import { anchorPull, drumHoop, drumNeckStress, groovePressure, layerSplitting, takeUp } from '../../capstan/index.js'
+import { anchorPull, cordToCut, drumHoop, drumNeckStress, groovePressure, layerSplitting, takeUp } from '../../capstan/index.js'
 import { clearanceHole, lugTearOut, pinBearing, pottedFerrule } from '../../fasteners/index.js'
 import type { Evaluator } from '../../formula/index.js'
 import type { JointState, Scene } from '../state.js'
@@ -236,9 +236,19 @@ export const drumChecks: readonly Check[] = [
     cases: ['season'],
     after: ['drive'],
     run: (of, { leg, joint }, { drive }) => {
-      const { cord, drumRadius, pretensionLeft } = leg.drives[joint]
-      const { tensioner, pretension } = leg.x.drives[joint]
-      const workingLength = 2 * drive.span + drumRadius * Math.PI + drive.pinionWrapAngle * leg.drives[joint].pinionRadius
+      const { cord, drumRadius, pinionRadius, pretensionLeft } = leg.drives[joint]
+      const { drum, tensioner, pretension } = leg.x.drives[joint]
+      const { workingLength } = of(cordToCut, {
+        span: drive.span,
+        drumRadius,
+        drumWrapTotal: drive.drumWrapAngle,
+        pinionRadius,
+        pinionWrap: drive.pinionWrapAngle,
+        groovePitch: drum.groovePitch,
+        endLength: 0,
+        tailLength: 0,
+        strain: 0,
+      })
       const taken = of(takeUp, {
         workingLength,
         pretension,
