@@ -4,7 +4,7 @@ Independent of the library: angles by the law of cosines, torques as force times
 Writes leg-hand.json beside this file.
 """
 import json, os
-from mpmath import mp, mpf, sqrt, acos, asin, atan2, cos, sin, pi, tan, log, exp, findroot, diff
+from mpmath import mp, mpf, sqrt, acos, atan2, cos, sin, pi, tan, diff
 
 mp.dps = 30
 g = mpf('9.80665')
@@ -64,7 +64,7 @@ def stride(duty, step, speed, clearance, force_at, traction):
         (kx, kd), (fx, fd) = lever_arms(x, height - up)
         # Turning of a link, right-handed about left: zero hanging straight down, positive when its end goes backward.
         return [kx / 2, kd / 2, -atan2(kx, kd), (kx + fx) / 2, (kd + fd) / 2, -atan2(fx - kx, fd - kd)]
-    rows = []
+    rows, poses = [], []
     for stands in (True, False):
         for i in range(8):
             s = (mpf(i) + mpf('0.5')) / 8
@@ -72,15 +72,22 @@ def stride(duty, step, speed, clearance, force_at, traction):
             second = [diff(lambda u, k=k: links(u)[k], t, 2) for k in range(6)]
             x, up = foot(t)
             f = force_at(s) if stands else mpf(0)
-            _, hip, knee = torques(x, f, traction * f, height - up, (second[:3], second[3:]))
+            sideways, hip, knee = torques(x, f, traction * f, height - up, (second[:3], second[3:]))
             # The rotors turn with hip and knee angle, 6.2 and 5.6 times faster.
             at_hip, at_knee = second[2], second[5] - second[2]
+            now, turning = links(t), [diff(lambda u, k=k: links(u)[k], t) for k in (2, 5)]
+            poses.append({'stands': stands, 'hip': now[2], 'knee': now[5] - now[2], 'hipRate': abs(turning[0]),
+                          'kneeRate': abs(turning[1] - turning[0]), 'away': sqrt(x * x + (height - up)**2), 'sideways': abs(sideways)})
             rows.append((hip, knee, hip + rotor * hip_ratio**2 * at_hip, knee + rotor * knee_ratio**2 * at_knee,
                          (stance_time if stands else swing_time) / 8))
     rms = lambda column: sqrt(sum(r[column] ** 2 * r[4] for r in rows) / period)
     most = lambda column: max((r[column] for r in rows), key=abs)
     return {'hip': float(most(0)), 'knee': float(most(1)), 'hipShaft': float(most(2)), 'kneeShaft': float(most(3)),
-            'hipShaftRms': float(rms(2)), 'kneeShaftRms': float(rms(3))}
+            'hipShaftRms': float(rms(2)), 'kneeShaftRms': float(rms(3)), **{
+                f'{joint}{name}': float(of(p[joint + key] for p in poses if p['stands'] or not loaded))
+                for joint in ('hip', 'knee') for name, of, key, loaded in
+                (('Lowest', min, '', False), ('Highest', max, '', False), ('Speed', max, 'Rate', False), ('LoadedSpeed', max, 'Rate', True))},
+            'farthest': float(max(p['away'] for p in poses)), 'sideways': float(max(p['sideways'] for p in poses))}
 
 rotor = mpf('42e-6')
 hip_ratio = (mpf('82.72') + mpf('1.6')) / (12 + mpf('1.6'))
@@ -104,7 +111,7 @@ duty_trot = mpf('0.55')
 out['trot'] = stride(duty_trot, mpf('0.13'), mpf('0.8'), mpf('0.045'), lambda s: pi / 2 * mass * g / legs / duty_trot * sin(pi * s), traction)
 # Drop of 60 mm on two feet that give way over 90 mm, half sine: peak is pi/2 of the mean m g (1 + h/s) / 2.
 drop = pi / 2 * mass * g * (1 + mpf('0.060') / mpf('0.090')) / 2
-out['drop'] = {'force': float(drop), 'knee': float(torques(mpf(0), drop, mpf(0))[2])}
+out['drop'] = {'force': float(drop), **dict(zip(('sideways', 'hip', 'knee'), map(float, torques(mpf(0), drop, mpf(0)))))}
 # Hop of 30 mm on four feet that push over 90 mm: the work of the feet lifts the weight by travel and height together.
 out['hop'] = {'force': float(pi / 2 * (mass * g * (mpf('0.090') + mpf('0.030')) / mpf('0.090')) / 4)}
 slope = mpf('14') * pi / 180
@@ -112,67 +119,4 @@ rear = mpf('0.5') + mpf('0.290') / mpf('0.420') * tan(slope)
 f = mass * g * cos(slope) * 2 * rear / legs / duty
 out['slope'] = {'force': float(f), 'forward': float(f * tan(slope))}
 
-# ---- reserves of the first design, each from its own textbook step -------------------------------------------------------------
-mm = mpf('0.001')
-d_cord, EA, MBS, T0, mu = mpf('1.6') * mm, mpf(26000), mpf(2400), mpf(90), mpf('0.14')
-r1 = (12 * mm + d_cord) / 2
-r2 = (mpf('74.56') * mm + d_cord) / 2
-C = 118 * mm
-tilt = asin((r1 + r2) / C)
-span, drum_wrap, pinion_wrap = sqrt(C**2 - (r1 + r2) ** 2), (pi + 2 * tilt) / 2, pi + 2 * tilt + 6 * pi
-
-def feed(T, R, wrap):
-    """Cord that an arc gives out when its span goes from T0 to T: slip until the tension is T0, or until the anchor."""
-    arc = abs(log(T / T0)) / mu
-    sign = 1 if T >= T0 else -1
-    if arc <= wrap:
-        return R / (mu * EA) * (T - T0 - T0 * log(T / T0)) * sign
-    total = T * (1 - exp(-sign * mu * wrap)) / (sign * mu)      # integral of T exp(-sign mu theta)
-    return R / EA * (total - T0 * wrap) * 1
-
-def spans(tau):
-    """Taut and slack tension at a joint torque: what the taut branch gives out, the slack branch takes up."""
-    pull = tau / r2
-    def gap(taut):
-        slack = taut - pull
-        give = (taut - T0) * span / EA + feed(taut, r2, drum_wrap) + feed(taut, r1, pinion_wrap / 1)
-        take = (T0 - slack) * span / EA + abs(feed(slack, r2, drum_wrap)) + abs(feed(slack, r1, pinion_wrap))
-        return give - take
-    taut = findroot(gap, T0 + pull * mpf('0.55'))
-    return taut, taut - pull
-
-knee_stand = abs(torques(mpf(0), stand, mpf(0))[2])
-taut, slack = spans(knee_stand)
-along = (taut + slack) * cos(tilt)
-across = (taut - slack) * sin(tilt)
-pin_force = sqrt(along**2 + across**2) + stand
-reserves = {}
-reserves['cord.slack knee'] = 2 * r2 * T0 / knee_stand
-reserves['cord.bend knee'] = 2 * r1 / d_cord / 8
-reserves['cord.working knee'] = MBS * mpf('0.33') * 1 / 5 / taut           # a bowline in UHMWPE keeps a third
-# Strength of printed ASA, soaked, after eight hours under load: 38 MPa, 0.94 wet, logarithmic loss to 0.55 at 1000 h from one minute.
-hours8 = 1 - mpf('0.45') * log(mpf(8 * 3600) / 60) / log(mpf(3600 * 1000) / 60)
-asa = mpf(38) * mpf('0.94') * hours8
-area = 4 * mm * 6 * mm
-reserves['boss.bearing knee'] = asa / (pin_force / 2 / area / 1000000)
-across_layers = mpf('0.6')
-reserves['boss.netSection knee'] = asa * across_layers / (pin_force / 2 / ((10 - 4) * mm * 6 * mm) / 1000000)
-arm = mpf(5) / 2 * mm + mpf('0.3') * mm + mpf(14) / 4 * mm
-reserves['pin.bending knee'] = mpf('0.85') * 1500 / (32 * pin_force / 2 * arm / (pi * (4 * mm) ** 3) / 1000000)
-reserves['pin.shear knee'] = mpf('0.577') * 1500 / (mpf(4) / 3 * pin_force / (2 * pi / 4 * (4 * mm) ** 2) / 1000000)
-# Link: 20 x 24 mm outside, 2 mm walls; moment of the knee torque, foot force along it.
-inertia = (20 * mm * (24 * mm) ** 3 - 16 * mm * (20 * mm) ** 3) / 12
-section = 20 * 24 - 16 * 20
-sigma = knee_stand * 12 * mm / inertia / 1000000 + stand / section
-reserves['lowerLink.bending'] = asa / sigma
-reserves['leg.reach'] = (upper + lower) / height
-# Peak phase current: torque over sqrt(3)/2 of the line EMF constant 60 / (2 pi Kv); efficiency 0.95.
-motor_torque = knee_stand / (r2 / r1) / mpf('0.95')
-Ke = 60 / (2 * pi * 110)
-out['motorTorque'] = float(motor_torque)
-out['currentOfUnweakenedMagnets'] = float(motor_torque / (sqrt(mpf(3)) / 2 * Ke))
-reserves['robot.tipOver'] = atan2(mpf('0.095') + offset, mpf('0.290')) / slope
-reserves['ground.slip'] = mpf('0.6') / tan(slope)
-out['taut'], out['slack'] = float(taut), float(slack)
-out['reserves'] = {k: float(v) for k, v in reserves.items()}
-json.dump(out, open(os.path.join(os.path.dirname(__file__), 'leg-hand.json'), 'w'), indent=1)
+json.dump(out, open(os.path.join(os.path.dirname(os.path.abspath(__file__)), 'leg-hand.json'), 'w'), indent=1)

@@ -1,0 +1,108 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, test } from 'vitest'
+import type { CaseId } from '../../src/leg/cases/catalogue.js'
+import { workOut } from '../../src/leg/cases/work-out.js'
+import { CHECKS } from '../../src/leg/checks/index.js'
+import { describeLeg, legNumbers } from '../../src/leg/index.js'
+import { type Joint, prepare } from '../../src/leg/numbers.js'
+import { bareSheet } from '../../src/leg/sheet.js'
+import type { CaseState } from '../../src/leg/state.js'
+import checks from '../oracles/leg-hand-checks.json' with { type: 'json' }
+import heat from '../oracles/leg-hand-heat.json' with { type: 'json' }
+
+const first = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-first.yaml', import.meta.url), 'utf8'))
+const leg = prepare(legNumbers(first))
+const states = new Map<CaseId, CaseState>()
+const stateOf = (id: CaseId) => {
+  const state = states.get(id) ?? workOut(leg, bareSheet, id)
+  states.set(id, state)
+  return state
+}
+
+/** What the library finds for a row such as `walk pin.bending knee`: demand and capacity. */
+function found(key: string): readonly [number, number] {
+  const [id, name, joint = 'hip'] = key.split(' ') as [CaseId, string, Joint?]
+  const state = stateOf(id)
+  const check = CHECKS.find((one) => one.id === name)
+  if (check === undefined) throw new Error(`no check ${name}`)
+  const walkTorque = (of: Joint) => Math.abs(stateOf('walk').motion?.[of].torque ?? 0)
+  const finding = check.run(bareSheet.of, { leg, state, joint, walkTorque }, state.joints[joint])
+  if (finding === undefined) throw new Error(`${key} is not asked`)
+  return [finding.demand, finding.capacity]
+}
+
+/** Holds a row against the library. */
+function near(key: string, [demand, capacity]: readonly [number, number], demandWithin: number, capacityWithin: number): void {
+  const [ownDemand, ownCapacity] = found(key)
+  expect(off(ownDemand, demand), `demand ${ownDemand}, by hand ${demand}`).toBeLessThan(demandWithin)
+  expect(off(ownCapacity, capacity), `capacity ${ownCapacity}, by hand ${capacity}`).toBeLessThan(capacityWithin)
+}
+
+const off = (one: number, other: number) => Math.abs(one / other - 1)
+
+describe('the hand', () => {
+  const keys = [...Object.keys(checks.rows), ...Object.keys(heat.rows)].map((key) => key.split(' ') as [CaseId, string, Joint?])
+  test('looks at nearly every check that this leg is asked', () => {
+    const done = new Set(keys.map(([, name]) => name))
+    // What this leg is not asked: its cord has long wraps and knots, its motor bolts sit in tapped metal and bear no pull.
+    expect(CHECKS.map(({ id }) => id).filter((id) => !done.has(id))).toEqual([
+      'cord.registry',
+      'ferrule.bond',
+      'motorBolt.separation',
+      'motorBolt.overload',
+      'motorBolt.nut',
+    ])
+  })
+  test('asks nothing that the library does not ask in that load case', () => {
+    for (const [id, name, joint] of keys) {
+      const check = CHECKS.find((one) => one.id === name)
+      expect(check?.cases, `${id} ${name}`).toContain(id)
+      expect(check?.scope === 'joint', `${id} ${name}`).toBe(joint !== undefined)
+    }
+  })
+})
+
+describe('checks against a calculation by hand (oracles/leg-hand-checks.py), each step from a textbook', () => {
+  test.each(Object.entries(checks.rows))('%s', (key, [demand, capacity]) => near(key, [demand!, capacity!], 1e-9, 1e-9))
+
+  test('cord tensions of the standing knee', () => {
+    const { drive } = stateOf('stand').joints.knee
+    expect(off(drive.taut, checks['stand knee'].taut)).toBeLessThan(1e-10)
+    expect(off(drive.slack, checks['stand knee'].slack)).toBeLessThan(1e-10)
+  })
+})
+
+describe('motors that settle, against heat balances solved together by hand (oracles/leg-hand-heat.py)', () => {
+  const motors = (['walk', 'hotAfternoon'] as const).flatMap((id) => (['hip', 'knee'] as const).map((joint) => [id, joint] as const))
+  test.each(motors)('%s %s: torques, speeds and drag', (id, joint) => {
+    const { heat: own } = stateOf(id).joints[joint]
+    const by = heat.motors[id][joint]
+    expect(own.unsettled).toBeUndefined()
+    const pairs = [
+      [own.heatingTorque, by.heating],
+      [own.motorTorque, by.most],
+      [own.ironLoss, by.iron],
+      [own.motorSpeed, by.speed],
+      [own.loadedMotorSpeed, by.loadedSpeed],
+    ] as const
+    for (const [one, other] of pairs) expect(off(one, other)).toBeLessThan(1e-9)
+  })
+
+  // Temperatures carry what the plate's tabulated series and finite volumes differ by, currents a tenth of that through magnets and copper.
+  const TOLERANCES: Readonly<Record<string, readonly [number, number]>> = {
+    'motor.plate': [4e-4, 1e-9],
+    'cord.heat': [4e-4, 1e-9],
+    'motor.winding': [4e-4, 1e-9],
+    'motor.magnet': [4e-4, 1e-9],
+    'motor.touch': [4e-4, 1e-9],
+    'motor.runaway': [1e-4, 2e-4],
+    'motor.current': [5e-5, 1e-9],
+    'motor.speed': [1e-9, 5e-5],
+    'motor.swing': [1e-9, 5e-5],
+    'controller.heat': [5e-5, 1e-9],
+    'supply.current': [1e-4, 1e-9],
+  }
+  test.each(Object.entries(heat.rows))('%s', (key, [demand, capacity]) => {
+    near(key, [demand!, capacity!], ...TOLERANCES[key.split(' ')[1]!]!)
+  })
+})
