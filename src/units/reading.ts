@@ -133,6 +133,7 @@ export function oneOfNames(names: readonly string[], given: unknown): string {
   return `must be one of ${list}${typeof given === 'string' ? didYouMean(given, names) : ''}`
 }
 
+/** What is accepted where a kind of quantity is. */
 export const kindAccepted = (kind: unknown): string => `must be a kind of quantity${didYouMean(String(kind), kindNames())}`
 
 /** What is accepted in the place of a value that could not be read. */

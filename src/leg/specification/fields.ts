@@ -114,7 +114,7 @@ export function q<K extends Kind>(kind: K, limits: FieldLimits<K>, meaning: stri
   ].filter(Boolean)
   const example = examples(kind)
   const accepts = `must be a quantity of ${kindWords(kind)} such as ${example}${words.length > 0 ? `, ${words.join(' and ')}` : ''}`
-  return field<Quantity<K>, In<K>>({ meaning, accepts, json: quantitySchema(kind) }, (given) => {
+  return field<Quantity<K>, In<K>>({ meaning, accepts, json: schemaOf(kind) }, (given) => {
     const made = quantity(kind, (isWritten(given) ? quantityFromJSON(given) : given) as In<K>)
     const x = made.si
     // NaN stands for a limit that is not set: every comparison with it is false.
@@ -135,6 +135,18 @@ const escaped = (text: string) => text.replaceAll(/[\\^$.*+?()[\]{}|/]/g, '\\$&'
 
 /** Numbers as quantity texts write them. */
 const NUMBER_PATTERN = '[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?'
+
+const schemas = new Map<Kind, Record<string, unknown>>()
+
+/** The schema of a kind, made once: most kinds stand in many fields. */
+function schemaOf(kind: Kind): Record<string, unknown> {
+  let schema = schemas.get(kind)
+  if (schema === undefined) {
+    schema = quantitySchema(kind)
+    schemas.set(kind, schema)
+  }
+  return schema
+}
 
 function quantitySchema(kind: Kind): Record<string, unknown> {
   const units = unitNames(kind)
