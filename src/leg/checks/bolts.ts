@@ -150,7 +150,7 @@ function checksOf(group: BoltGroup): readonly Check[] {
       stake: 'fails to work',
       kind: 'force',
       scope,
-      cases: group === 'motor' ? ['walk', 'trot', 'hop', 'drop', 'hotAfternoon', 'season'] : ['walk', 'trot', 'hop', 'drop', 'season'],
+      cases: ['walk', 'trot', 'hop', 'drop', 'hotAfternoon', 'season'],
       after: ['motion', 'heat'],
       run: (of, scene, at) => {
         const bolt = tightBolt(of, scene, group)
