@@ -219,11 +219,11 @@ F4, F3 = preload_of(M4, mpf('1.2')), preload_of(M3, mpf('0.35'))
 # Stack: washers under head and nut, cones meet half way in 15 mm. Motor: one washer, one cone through 7 mm to the tapped motor.
 stack = {'t': M4, 'F': F4, 'bolt': bolt_give(M4, 15 * mm, 2, False), 'parts': 2 / cone(E_print, mpf('7.5') * mm, M4['washer'], M4['hole']), 'faces': 4}
 motor = {'t': M3, 'F': F3, 'bolt': bolt_give(M3, 7 * mm, 1, True), 'parts': 1 / cone(E_print, 7 * mm, M3['washer'], M3['hole']), 'faces': 2}
-def clamp_left(b):
-    """Clamp load after a season at 20 degC: 10 um for each printed face, then quasi-elastic creep (Crawford), walking hours at the air's temperature."""
+def clamp_left(b, celsius=20):
+    """Clamp load after a season: 10 um for each printed face, then quasi-elastic creep (Crawford), walking hours at a temperature up to the glass transition."""
     total = b['bolt'] + b['parts']
     settled = b['F'] - b['faces'] * mpf('10e-6') / total
-    shift = exp(150000 / mpf('8.31446261815324') * (1 / mpf('293.15') - 1 / mpf('296.15')))
+    shift = exp(150000 / mpf('8.31446261815324') * (1 / (mpf('273.15') + min(celsius, ASA['glass'])) - 1 / mpf('296.15')))
     grown = 1 + mpf('0.09') * ((70 * day + 70 * hour / shift) / hour) ** mpf('0.27')
     return settled * total / (b['bolt'] + b['parts'] * grown)
 ring = lambda t: pi / 4 * (t['washer'] ** 2 - t['hole'] ** 2)

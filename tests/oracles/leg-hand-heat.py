@@ -1,17 +1,19 @@
-"""Motors of the demo's first design by hand, walking until they settle: torque, current, loss, films, plate, winding, controller, supply.
+"""Motors of the demo's first design by hand, walking and standing until they settle, and stalled for two hours: torque, current, loss, films, plate, winding, controller, supply.
 
 Independent of the library: heat balances and published correlations put down anew, all solved together (no loop of the library's kind); the
-plate by finite volumes instead of a series. Torques and speeds come from leg-hand.py. Writes leg-hand-heat.json beside this file.
+plate by finite volumes instead of a series. Torques and speeds come from leg-hand.py, bolts from leg-hand-checks.py. Writes leg-hand-heat.json beside this file.
 """
 import json, os, runpy
 import numpy as np
 from scipy.sparse import coo_matrix
 from scipy.sparse.linalg import spsolve
 from scipy.interpolate import CubicSpline
-from scipy.optimize import fsolve
+from scipy.integrate import solve_ivp
+from scipy.optimize import brentq, fsolve
 
 here = os.path.dirname(os.path.abspath(__file__))
-statics = runpy.run_path(os.path.join(here, 'leg-hand.py'))['out']
+parts = runpy.run_path(os.path.join(here, 'leg-hand-checks.py'))
+statics = parts['statics']
 walk = statics['walk']
 zero = 273.15
 r1 = (12e-3 + 1.6e-3) / 2
@@ -73,35 +75,68 @@ R20, to_mount, to_can = 0.13, 1.2, 4.0
 can_area = np.pi * 54e-3 * 27e-3 + np.pi / 4 * 54e-3**2               # wall and one end
 drag = (10 * 0.6 - 0.6**2 * R20) / (10 * Kv)                            # no-load test: input less copper loss, over speed
 
-def motor(joint, air):
-    heating = walk[joint + 'ShaftRms'] / ratio[joint] / 0.95 + drag
-    most = abs(walk[joint + 'Shaft']) / ratio[joint] / 0.95 + drag
-    iron = drag * 2 / np.pi * walk[joint + 'Speed'] * ratio[joint]      # mean of a half sine over its peak
-    emf = lambda can: 1 / Kv * (1 - 0.0011 * (can - zero - 20))         # magnets weaken (tables of neodymium grades)
-    current = lambda torque, can: torque / (np.sqrt(3) / 2 * emf(can))  # peak phase current, sinusoidal
-    def balance(x):
-        mount, can, plate_mean, loss = x
-        by_can = (mount - can) / to_can
-        h = film(plate_mean, air, 96e-3, 'plate', 0.9)
-        by_plate = (mount - air) / (contact + np.exp(ring_resistance(np.log(h))))
-        winding = mount + to_mount * loss
-        return (by_can - can_area * film(can, air, 54e-3, 'cylinder', 0.8) * (can - air),
-                by_plate - h * cooled * (plate_mean - air),             # the plate's film stands at the mean of its cooled faces
-                loss + iron - by_can - by_plate,
-                loss - 0.75 * current(heating, can) ** 2 * R20 * (234.5 + winding - zero) / 254.5)
-    x, _, ok, text = fsolve(balance, (air + 40, air + 30, air + 20, 3), xtol=1e-13, full_output=True)
-    assert ok == 1 or np.max(np.abs(balance(x))) < 1e-9, text
-    mount, can, plate_mean, loss = x
-    to_air = to_mount + (mount - air) / (loss + iron)
-    hot = R20 * (234.5 + mount + to_mount * loss - zero) / 254.5
-    return {'heating': heating, 'most': most, 'iron': iron, 'mount': mount, 'can': can, 'plateMean': plate_mean, 'loss': loss, 'winding': mount + to_mount * loss,
-            'toAir': to_air, 'resistance': hot, 'emf': emf(can), 'current': current(most, can), 'heatingCurrent': current(heating, can),
-            'lossAt20': 0.75 * current(heating, can) ** 2 * R20, 'speed': walk[joint + 'Speed'] * ratio[joint], 'loadedSpeed': walk[joint + 'LoadedSpeed'] * ratio[joint]}
+emf = lambda can: 1 / Kv * (1 - 0.0011 * (can - zero - 20))             # magnets weaken (tables of neodymium grades)
+current = lambda torque, can: torque / (np.sqrt(3) / 2 * emf(can))      # peak phase current, sinusoidal
+def can_of(mount, air):
+    """The can where as much comes through the motor as leaves its outside."""
+    gap = lambda can: (mount - can) / to_can - can_area * film(can, air, 54e-3, 'cylinder', 0.8) * (can - air)
+    return brentq(gap, air + 1e-9, mount, xtol=1e-11)
+def plate_of(mount, air):
+    """Heat through the plate, its film at the mean of its cooled faces."""
+    through = lambda h: (mount - air) / (contact + np.exp(ring_resistance(np.log(h))))
+    film_at = lambda mean: film(mean, air, 96e-3, 'plate', 0.9)
+    gap = lambda mean: through(film_at(mean)) - film_at(mean) * cooled * (mean - air)
+    h = film_at(brentq(gap, air + 1e-6, mount, xtol=1e-11))
+    assert films[0] < h < films[-1] or mount - air < 5
+    return through(h)
+def copper(torque, mount, can):
+    """Loss with the winding 1.2 K/W above the mount, copper warm (K = 234.5): fixed point of loss and resistance."""
+    cold = 0.75 * current(torque, can) ** 2 * R20
+    return cold * (234.5 + mount - zero) / 254.5 / (1 - cold * to_mount / 254.5)
+
+def motor(case, joint, air):
+    if case in ('stand', 'stall'):                                     # held: nothing turns, one phase carries its peak and twice its share
+        heating = most = abs(statics[case][joint]) / ratio[joint] / 0.95
+        speed = loaded = iron = 0
+        share = 2
+    else:
+        heating, most = walk[joint + 'ShaftRms'] / ratio[joint] / 0.95 + drag, abs(walk[joint + 'Shaft']) / ratio[joint] / 0.95 + drag
+        speed, loaded = walk[joint + 'Speed'] * ratio[joint], walk[joint + 'LoadedSpeed'] * ratio[joint]
+        iron = drag * 2 / np.pi * speed                                # mean of a half sine over its peak
+        share = 1
+    def spare(mount):
+        can = can_of(mount, air)
+        return copper(heating, mount, can) + iron - (mount - can) / to_can - plate_of(mount, air)
+    if case == 'stall':
+        # One body of 0.26 kg and 450 J/(kg K) warms up from the air; winding, can and plate follow at once.
+        course = solve_ivp(lambda _, y: [spare(y[0]) / (0.26 * 450)], (0, 7200), [air + 1e-4], method='LSODA', rtol=1e-9, atol=1e-7)
+        mount = course.y[0][-1]
+    else:
+        mount = brentq(spare, air + 0.01, air + 170, xtol=1e-11)
+    can = can_of(mount, air)
+    loss = copper(heating, mount, can)
+    away = (mount - can) / to_can + plate_of(mount, air)
+    mean = mount + to_mount * loss
+    return {'heating': heating, 'most': most, 'iron': iron, 'mount': mount, 'can': can, 'loss': loss, 'winding': mount + share * to_mount * loss,
+            'toAir': to_mount + (mount - air) / away, 'resistance': R20 * (234.5 + mean - zero) / 254.5, 'emf': emf(can), 'current': current(most, can),
+            'heatingCurrent': current(heating, can), 'lossAt20': 0.75 * current(heating, can) ** 2 * R20, 'speed': speed, 'loadedSpeed': loaded}
 
 rows = {}
 motors = {}
-for case, air in (('walk', zero + 20), ('hotAfternoon', zero + 40)):
-    m = motors[case] = {joint: motor(joint, air) for joint in ratio}
+for case, air in (('walk', zero + 20), ('hotAfternoon', zero + 40), ('stand', zero + 20), ('stall', zero + 40)):
+    m = motors[case] = {joint: motor(case, joint, air) for joint in ratio}
+    for joint, o in m.items():
+        rows.update({f'{case} {check} {joint}': values for check, values in {
+            'motor.winding': [o['winding'] + 10 - air, 130 + zero - air],       # hottest spot 10 K above the mean; class B
+            'motor.magnet': [o['can'] - air, 80 + zero - air],
+            'motor.touch': [o['can'] - air, 68 + zero - air],
+            'motor.plate': [o['mount'] - air, 103 - 15 + zero - air],           # 15 K below the glass transition
+            'cord.heat': [o['mount'] - air, 60 + zero - air],
+            'motor.current': [o['current'], 40],
+            # 3 I_rms^2 R of one switch, half a per cent more for each kelvin above 25 degC.
+            'controller.heat': [14 * (1.5 * o['heatingCurrent'] ** 2 * 0.004 * (1 + 0.005 * 75) + 0.6), 100 + zero - air]}.items()})
+        if case != 'stall': rows[f'{case} motor.runaway {joint}'] = [o['lossAt20'], 254.5 / o['toAir']]
+    if case in ('stand', 'stall'): continue
     # Three of four legs stand: each drive at its peak, copper and iron loss and 0.6 W of switching; voltage behind 70 mohm (quadratic).
     power = 3 * sum(o['most'] * o['loadedSpeed'] + 0.75 * o['current'] ** 2 * o['resistance'] + o['iron'] + 0.6 for o in m.values())
     volts = (22 + np.sqrt(22**2 - 4 * 0.07 * power)) / 2
@@ -111,18 +146,17 @@ for case, air in (('walk', zero + 20), ('hotAfternoon', zero + 40)):
             """Voltage circle of a surface-magnet machine (Park): (R i + psi w)^2 + (w L i p)^2 = (V / sqrt 3)^2, largest root."""
             psi, reach, drop = o['emf'] / np.sqrt(3), 14 * 40e-6 * amps, o['resistance'] / 2 * amps
             return np.roots([psi**2 + reach**2, 2 * drop * psi, drop**2 - volts**2 / 3]).max()
-        rows.update({f'{case} {check} {joint}': values for check, values in {
-            'motor.runaway': [o['lossAt20'], 254.5 / o['toAir']],
-            'motor.winding': [o['winding'] + 10 - air, 130 + zero - air],       # hottest spot 10 K above the mean; class B
-            'motor.magnet': [o['can'] - air, 80 + zero - air],
-            'motor.touch': [o['can'] - air, 68 + zero - air],
-            'motor.plate': [o['mount'] - air, 103 - 15 + zero - air],           # 15 K below the glass transition
-            'cord.heat': [o['mount'] - air, 60 + zero - air],
-            'motor.current': [o['current'], 40],
-            'motor.speed': [o['loadedSpeed'], speed(o['current'])],
-            'motor.swing': [o['speed'], speed(0.2 * o['current'])],
-            # Two of three bridge legs' worth: 3 I_rms^2 R, half a per cent more for each kelvin above 25 degC.
-            'controller.heat': [14 * (1.5 * o['heatingCurrent'] ** 2 * 0.004 * (1 + 0.005 * 75) + 0.6), 100 + zero - air]}.items()})
+        rows[f'{case} motor.speed {joint}'] = [o['loadedSpeed'], speed(o['current'])]
+        rows[f'{case} motor.swing {joint}'] = [o['speed'], speed(0.2 * o['current'])]
+
+# Bolts of the hot afternoon: the motor's own are beyond the glass transition, the stack's half as warm above the air as the hip's mount.
+for joint, o in motors['hotAfternoon'].items():
+    assert o['mount'] - zero > 103
+    across = (o['most'] / 12.5e-3 + float(parts['on_shafts']('hotAfternoon', joint))) / 4
+    rows[f'hotAfternoon motorBolt.slip {joint}'] = [across, 0.4 * parts['clamp_left'](parts['motor'], o['mount'] - zero)]
+stack_at = (motors['hotAfternoon']['hip']['mount'] - zero + 40) / 2
+rows['hotAfternoon stackBolt.headPressure'] = [parts['F4'] / parts['ring'](parts['M4']), parts['along'](parts['ASA'], stack_at, 86400)]
+rows['hotAfternoon stackBolt.slip'] = [parts['force']['walk'] / 4, 0.4 * parts['clamp_left'](parts['stack'], stack_at)]
 out = {'rows': {key: [float(v) for v in values] for key, values in rows.items()},
        'motors': {case: {joint: {k: float(v) for k, v in o.items()} for joint, o in m.items()} for case, m in motors.items()},
        'ringResistance': {str(h): float(fine(h)) for h in (6, 10, 16)}}
