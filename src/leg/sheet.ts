@@ -32,14 +32,23 @@ export function recordingSheet(): RecordingSheet {
     recording: true,
     of: (formula, x) => {
       const y = formula.si(x)
-      current.push(() => stepOf(formula as unknown as AnyFormula, x, y))
+      current.push(once(() => stepOf(formula as unknown as AnyFormula, x, y)))
       return y
     },
     open: (stage) => {
       current = []
       stages.set(stage, current)
     },
-    keep: (step) => void current.push(step),
+    keep: (step) => void current.push(once(step)),
     steps: (names) => [...new Set(names)].flatMap((name) => (stages.get(name) ?? []).map((step) => step())),
+  }
+}
+
+/** A step whose texts are made when first asked for, and once: many checks start from the same stages. */
+function once(make: () => Step): () => Step {
+  let made: Step | undefined
+  return () => {
+    made ??= make()
+    return made
   }
 }
