@@ -48,7 +48,7 @@ def torques(x, down, backward, hip_height=height, motion=None, gravity=g):
     return sideways, hip, knee
 
 def stride(duty, step, speed, clearance, force_at, traction):
-    """Torques with and without the rotors at eight moments of stance and eight of swing, for even speed in stance and a quintic swing."""
+    """Torques with and without the rotors at eight moments of stance and twelve of swing, for even speed in stance and a quintic swing."""
     stance_time = step / speed
     period = stance_time / duty
     swing_time = period - stance_time
@@ -66,8 +66,9 @@ def stride(duty, step, speed, clearance, force_at, traction):
         return [kx / 2, kd / 2, -atan2(kx, kd), (kx + fx) / 2, (kd + fd) / 2, -atan2(fx - kx, fd - kd)]
     rows, poses = [], []
     for stands in (True, False):
-        for i in range(8):
-            s = (mpf(i) + mpf('0.5')) / 8
+        count = 8 if stands else 12
+        for i in range(count):
+            s = (mpf(i) + mpf('0.5')) / count
             t = s * stance_time if stands else stance_time + s * swing_time
             second = [diff(lambda u, k=k: links(u)[k], t, 2) for k in range(6)]
             x, up = foot(t)
@@ -79,7 +80,7 @@ def stride(duty, step, speed, clearance, force_at, traction):
             poses.append({'stands': stands, 'hip': now[2], 'knee': now[5] - now[2], 'hipRate': abs(turning[0]),
                           'kneeRate': abs(turning[1] - turning[0]), 'away': sqrt(x * x + (height - up)**2), 'sideways': abs(sideways)})
             rows.append((hip, knee, hip + rotor * hip_ratio**2 * at_hip, knee + rotor * knee_ratio**2 * at_knee,
-                         (stance_time if stands else swing_time) / 8))
+                         (stance_time if stands else swing_time) / count))
     rms = lambda column: sqrt(sum(r[column] ** 2 * r[4] for r in rows) / period)
     most = lambda column: max((r[column] for r in rows), key=abs)
     return {'hip': float(most(0)), 'knee': float(most(1)), 'hipShaft': float(most(2)), 'kneeShaft': float(most(3)),

@@ -74,7 +74,8 @@ export interface Stance {
 }
 
 const STANCE_SAMPLES = 8
-const SWING_SAMPLES = 8
+/** Fine enough for the largest torque of a swing to two per cent. */
+const SWING_SAMPLES = 12
 
 const angles = new Float64Array(3)
 const rates = new Float64Array(3)
