@@ -164,6 +164,20 @@ describe('periodic duty', () => {
     })
   })
 
+  test('its course runs through both phases in order, ends where it starts and passes each peak where that is said to be', () => {
+    const { times, temperatures, peaks, period } = settledCycle(phases)
+    expect(times[0]).toBe(0)
+    expect(times.at(-1)).toBeCloseTo(period.si, 9)
+    expect(period.si).toBe(600)
+    expect(Array.from(times)).toEqual(Array.from(times).sort((x, y) => x - y))
+    for (const name of ['W', 'S', 'M', 'B'] as const) {
+      const course = temperatures[name]!
+      expect(course.at(-1)).toBeCloseTo(course[0]!, 2)
+      const highest = course.indexOf(Math.max(...course))
+      expect(Math.abs(times[highest]! - peaks[name]!.time.si), name).toBeLessThan(10)
+    }
+  })
+
   test('mount and stator peak after switch-off; the first cycle and the mean of losses both flatter', () => {
     const cycle = settledCycle(phases)
     expect(cycle.peaks.M?.time.si).toBeGreaterThan(200)
