@@ -59,7 +59,7 @@ export const legReader = (leg: Leg) => {
  *
  * Inputs are the leg's quantities and words at their paths (`'drives.knee.pretension'`, `plate: { material: 'PC' }`), each with the leg's own
  * value where it is left out; the result is the margin of the verdict (its smallest reserve over the reserve wanted there: at least 1 where every
- * check has what is wanted of it), or the reserve of one check. Values that carry a range (friction, share of the pretension left, what an
+ * check has what is wanted of it), or the reserve of one check; a `NoResultError` where that check does not apply. Values that carry a range (friction, share of the pretension left, what an
  * end keeps: `'drives.knee.friction'`; properties of the materials it names: `'materials.ASA.modulus'`) scatter over it in `uncertainty`,
  * `varianceShares`, `bounds` and `sensitivity` unless a value is given. Not among them are the ranges of magnet grades, fibre temperatures and
  * motor constants, which the leg is assessed with at their typical values.
@@ -68,10 +68,13 @@ export function legFormula(leg: Leg, options: LegFormulaOptions = {}): Formula<L
   knownOptions('legFormula', options, ['cases', 'check', 'uncertain'])
   const { check, uncertain } = options
   const cases = caseList('legFormula', options.cases)
-  if (check !== undefined) known(check)
+  if (check !== undefined) {
+    known(check)
+    asked(check, cases)
+  }
   const numbers = legReader(leg)
   const si = (given: unknown): number =>
-    check === undefined ? governingReserve(numbers(given), cases).margin : (checkReserves(numbers(given), cases).get(check) ?? 0)
+    check === undefined ? governingReserve(numbers(given), cases).margin : (checkReserves(numbers(given), cases).get(check) ?? Number.NaN)
   return formula(check === undefined ? 'leg.margin' : 'leg.reserve', {
     inputs: legInputs(leg, uncertain),
     output: 'ratio',
@@ -90,6 +93,16 @@ function known(check: string): void {
       given: show(check),
       accepts: oneOfNames(names, check),
     },
+  ])
+}
+
+/** Refuses a check that none of the load cases asks. */
+function asked(check: string, cases: readonly CaseId[]): void {
+  const [id] = check.split(' ')
+  const own = CHECKS.find((one) => one.id === id)?.cases ?? []
+  if (own.some((one) => cases.includes(one))) return
+  throw new InputError('legFormula', [
+    { path: 'cases', given: cases.join(', '), accepts: `must include a load case that asks ${check}: ${own.join(', ')}` },
   ])
 }
 

@@ -4,6 +4,7 @@ import { governingOf } from './assess.js'
 import type { CaseId } from './cases/catalogue.js'
 import { workOut } from './cases/work-out.js'
 import { footResult } from './foot-result.js'
+import { known } from './matter.js'
 import { JOINTS, type Prepared, prepare } from './numbers.js'
 import { caseList, knownOptions } from './options.js'
 import { bareSheet } from './sheet.js'
@@ -80,4 +81,4 @@ function driveMass({ x, plate, sink, drives }: Prepared): number {
   return 2 * mounts + drums.reduce((sum, mass) => sum + mass, 0)
 }
 
-const densityOf = ({ material }: Prepared['plate']) => material.density?.si ?? 0
+const densityOf = ({ material }: Prepared['plate']) => known(material, 'density')

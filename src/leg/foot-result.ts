@@ -127,11 +127,11 @@ function toeGive({ x, foot: { modulus } }: Prepared, load: number): number {
   return Math.min(deflection * Math.cos(lift), toeLength * Math.sin(lift))
 }
 
-/** How far the foot of the standing leg gives upright per force on it, toes left out, m/N; nothing where the drives hold no load. */
-export function uprightCompliance(leg: Prepared): number | undefined {
+/** How far the foot of the standing leg gives upright per force on it, toes left out, m/N; without end where the drives hold no load. */
+export function uprightCompliance(leg: Prepared): number {
   const { deflection } = footResult(leg)
   const { mass, legs } = leg.x.robot
-  return deflection === undefined ? undefined : Math.abs(deflection.z.si) / standingLoad(mass, legs)
+  return deflection === undefined ? Number.POSITIVE_INFINITY : Math.abs(deflection.z.si) / standingLoad(mass, legs)
 }
 
 /** Load of one foot of the standing robot, N. */

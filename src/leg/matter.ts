@@ -1,4 +1,5 @@
 import { type Direction, type Material, strengthNumbers } from '../materials/index.js'
+import { InputError } from '../units/index.js'
 import type { End } from './numbers.js'
 import { Strength } from './strength.js'
 
@@ -88,3 +89,13 @@ function make(material: Material, end: End, moisture: MoistureState): Matter {
 
 const wetModulus = (material: Material, moisture: MoistureState): number =>
   moisture === 'dry' ? 1 : ((moisture === 'conditioned' ? material.modulusConditionedRatio : material.modulusSaturatedRatio)?.si ?? 1)
+
+/** A typical value that a material must have. Throws an `InputError` that names it where the material has none. */
+export function known(material: Material, property: 'density' | 'specificHeat'): number {
+  const value = material[property]
+  if (value === undefined)
+    throw new InputError('leg', [
+      { path: `${material.name}.${property}`, given: 'nothing', accepts: 'must be there: give it under materials' },
+    ])
+  return value.si
+}

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
+import { NoResultError } from '../../src/formula/index.js'
 import {
   assess,
   CASE_IDS,
@@ -64,6 +65,14 @@ describe('a leg as a formula', () => {
     expect(() => reserve({ plate: { material: 'PCC' } })).toThrow(/PC/)
     expect(() => reserve({ drives: { hip: { cord: 'rope' } } })).toThrow(/braid/)
     expect(() => reserve({ drives: { hip: { arrangement: 'twisted' } } } as never)).toThrow(/crossed/)
+  })
+
+  test('a check that no load case asks is refused, and one that does not apply has no answer', () => {
+    expect(() => legFormula(leg, { check: 'cord.shelf knee', cases: ['walk'] })).toThrow(
+      /must include a load case that asks cord.shelf knee: shelf/,
+    )
+    // The ferrule's bond is asked of bonded ends only; this leg's are knots.
+    expect(() => legFormula(leg, { check: 'ferrule.bond knee' })({})).toThrow(NoResultError)
   })
 
   test('an unknown check is refused with the near name', () => {

@@ -164,6 +164,25 @@ describe('what a log teaches', () => {
     expect(learntText(at(2 * model))).toContain('look for play')
   })
 
+  test('a row whose time runs back is told and left out', () => {
+    const log = 'time [day],tension [N]\n0.1,180\n1,170\n0.5,300\n2,168\n3,167\n5,165\n'
+    const { remarks, moved } = learn(leg, { 'pretension knee': log }, cases)
+    expect(remarks).toMatchObject([{ line: 4, what: 'order' }])
+    expect(moved[0]!.readings).toBe(5)
+  })
+
+  test('drives that hold no load give without end in the model: nothing measured is softer', () => {
+    const loose = withFields(leg, {
+      'drives.hip.hold': 'frictionOnly',
+      'drives.knee.hold': 'frictionOnly',
+      'drives.knee.friction': [0.001, 0.001, 0.001],
+    })
+    const [foot] = learn(loose, { footDeflection: give(0.3) }, cases).compared
+    expect(foot!.predicted.si).toBe(Number.POSITIVE_INFINITY)
+    expect(foot!.state).not.toBe('above')
+    expect(learntText(learn(loose, { footDeflection: give(0.3) }, cases))).toContain('the drives hold no load')
+  })
+
   test('ends pulled to failure', () => {
     const { leg: next } = learn(leg, { 'pullOut hip': 'breaking force [N]\n1600\n1650\n1700\n1580\n1620\n' }, cases)
     expect(next.drives.hip.endRetention?.typical).toBeCloseTo(1630 / 2300, 10)

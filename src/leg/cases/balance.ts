@@ -49,7 +49,7 @@ export interface Basis {
 const ROOM = 293.15
 /** A phase that carries its peak while the rotor stands still heats twice as much as its share when turning. */
 const WORST_PHASE = 2
-/** Magnets of the common grades lose this share of their strength per kelvin. */
+/** Magnets lose this share of their strength per kelvin: the middle of neodymium grade tables, −0.10 to −0.12 %/K, as `magnetDerating` has it. */
 const MAGNET_COEFFICIENT = -0.0011
 /** The mean speed of a stride over its peak: two thirds, as of a half sine. */
 const MEAN_OF_PEAK_SPEED = 2 / Math.PI

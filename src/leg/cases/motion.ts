@@ -112,14 +112,16 @@ function dynamicsOf(leg: Prepared, gravity: number) {
 }
 
 /** Inverse dynamics of the links, and of links and rotors together. */
-function makeDynamics({ x, drives }: Prepared, gravity: number) {
+function makeDynamics(leg: Prepared, gravity: number) {
+  const { rotorInertia } = leg.x.motor
+  const rotor = (joint: 'hip' | 'knee') => reflectedInertia.si({ rotorInertia, ratio: leg.drives[joint].ratio })
+  return { links: rodLeg(leg, gravity), together: rodLeg(leg, gravity, [0, 0, 0, 0, rotor('hip'), 0, 0, 0, rotor('knee')]) }
+}
+
+/** Inverse dynamics of the links as even rods; the hip link stands still where hip and knee move. Rotor inertias as `LegDynamicsKernel` takes them. */
+export function rodLeg({ x }: Prepared, gravity: number, rotors?: readonly number[]): LegDynamicsKernel {
   const { hipOffset, upper, lower } = x.links
-  const { rotorInertia } = x.motor
-  const rotor = (joint: 'hip' | 'knee') => reflectedInertia.si({ rotorInertia, ratio: drives[joint].ratio })
-  const rods = [NO_LINK, rodOf(upper), rodOf(lower)] as const
-  const down = [0, 0, -gravity]
-  const make = (rotors?: readonly number[]) => new LegDynamicsKernel(hipOffset, upper.length, lower.length, rods, down, rotors)
-  return { links: make(), together: make([0, 0, 0, 0, rotor('hip'), 0, 0, 0, rotor('knee')]) }
+  return new LegDynamicsKernel(hipOffset, upper.length, lower.length, [NO_LINK, rodOf(upper), rodOf(lower)], [0, 0, -gravity], rotors)
 }
 
 const NO_LINK = new Float64Array(10)

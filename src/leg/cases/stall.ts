@@ -1,5 +1,6 @@
 import { bare, type Evaluator } from '../../formula/index.js'
 import { hotSteadyState, lumpedResponse } from '../../thermal/index.js'
+import { known } from '../matter.js'
 import type { Prepared } from '../numbers.js'
 import { type Basis, basisOf, canPathAt, type Excitation, excitationAt, type Paths, pathsFrom } from './balance.js'
 import { UNLOADED } from './motion.js'
@@ -139,7 +140,6 @@ function bodyAt(leg: Prepared, of: Evaluator, basis: Basis, mount: number, canSh
 function heatCapacityOf({ x, sink }: Prepared): number {
   const own = x.motor.mass * x.motor.specificHeat
   if (x.sink === undefined || sink === undefined) return own
-  const { density, specificHeat } = sink.material
   const { width, height, thickness } = x.sink
-  return own + width * height * thickness * (density?.si ?? 0) * (specificHeat?.si ?? 0)
+  return own + width * height * thickness * known(sink.material, 'density') * known(sink.material, 'specificHeat')
 }

@@ -38,7 +38,7 @@ export interface TightBolt {
 }
 
 const STEEL_MODULUS = 205e9
-/** Shear strength of bolts over their tensile strength. */
+/** Shear strength of bolts over their tensile strength: common practice, as `boltStrength` has it. */
 const SHEAR_RATIO = 0.6
 /** A printed boss as wide as this many head diameters behaves as an endless plate. */
 const WIDE = 3

@@ -5,7 +5,7 @@ import { JOINTS, type Joint, legNumbers, prepare } from '../numbers.js'
 import { knownOptions } from '../options.js'
 import { benchLeg } from '../plans/bench.js'
 import { type Comparison, compareAssessments } from '../plans/compare.js'
-import { displayed, valueText } from '../plans/show.js'
+import { displayed, endless, valueText } from '../plans/show.js'
 import { fieldAt, withFields } from '../plans/with-fields.js'
 import { heading, markdownPage, type Page, points, table, text } from '../report/blocks.js'
 import { verdictText } from '../report/content.js'
@@ -38,6 +38,7 @@ export interface MovedField {
 export interface ComparedLog {
   readonly log: string
   readonly what: string
+  /** Without end where the model's drives hold no load in the standing pose. */
   readonly predicted: Quantity<Kind>
   /** What the uncertain values of the leg let it be. */
   readonly band: readonly [Quantity<Kind>, Quantity<Kind>]
@@ -156,7 +157,7 @@ function correct(leg: Leg, log: string, found: Found): { field: MovedField; corr
 /** The foot's give per load, measured against that of the corrected leg. */
 function compareFoot(leg: Leg, log: string, rows: ReadLog['rows']): ComparedLog {
   const x = legNumbers(leg)
-  const [typical, ...ends] = ([undefined, 'pessimistic', 'optimistic'] as const).map((end) => uprightCompliance(prepare(x, end)) ?? 0)
+  const [typical, ...ends] = ([undefined, 'pessimistic', 'optimistic'] as const).map((end) => uprightCompliance(prepare(x, end)))
   const [stiff, soft] = [Math.min(typical!, ...ends), Math.max(typical!, ...ends)]
   const slope = slopeOf(rows.map(([push, give]) => [Math.abs(push!), Math.abs(give!)]))
   const compliance = (y: number) => new Quantity(y, 'linearCompliance')
@@ -239,8 +240,8 @@ export function learntPage({ leg, moved, compared, remarks, comparison }: Learnt
               compared.map((one) => [
                 one.log,
                 one.what,
-                one.predicted,
-                one.band.join(' to '),
+                endless(one.predicted),
+                one.band.map(endless).join(' to '),
                 one.measured ?? 'cannot be told',
                 one.interval?.join(' to ') ?? '',
                 one.state,

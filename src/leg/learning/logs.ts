@@ -63,6 +63,7 @@ export function readLog(log: string, text: string, columns: readonly LogColumn[]
   for (const name of names)
     if (!columns.some((column) => column.name === name))
       remarks.push({ log, line: start + 1, what: 'column', message: `the column ${name} is not used` })
+  const timed = columns[0]?.name === 'time'
   const rows: number[][] = []
   const lines: number[] = []
   for (let i = start + 1; i < all.length; i++) {
@@ -83,6 +84,10 @@ export function readLog(log: string, text: string, columns: readonly LogColumn[]
         problems.push({ log, line: i + 1, what, message: `${name}: ${message}` }),
       )
     })
+    const last = rows.at(-1)
+    // Time has to run on: what a reading did to cord or motor comes after what was before it.
+    if (timed && last !== undefined && row[0]! <= last[0]!)
+      problems.push({ log, line: i + 1, what: 'order', message: 'its time is not after that of the row before; row left out' })
     remarks.push(...problems)
     if (problems.every(({ what }) => what === 'unit')) {
       rows.push(row)

@@ -1,7 +1,7 @@
 import { driveResonance, reflectedInertia, stiffnessAtMotor } from '../../capstan/index.js'
-import { encoderStep, LegDynamicsKernel } from '../../kinematics/index.js'
+import { encoderStep } from '../../kinematics/index.js'
 import { Quantity } from '../../units/index.js'
-import { poseOf } from '../cases/motion.js'
+import { poseOf, rodLeg } from '../cases/motion.js'
 import type { Joint, Prepared } from '../numbers.js'
 import { torque } from './bench.js'
 
@@ -29,17 +29,6 @@ export interface Gains {
 export interface GravityTerms {
   readonly thigh: Quantity<'torque'>
   readonly shank: Quantity<'torque'>
-}
-
-/** Links as rods about their middle; the hip link stands still where hip and knee move. @internal */
-export function rodLeg({ x }: Prepared, gravity: number): LegDynamicsKernel {
-  const rod = ({ mass, length }: { mass: number; length: number }) => {
-    const inertia = (mass * length * length) / 12
-    return [mass, 0, 0, -length / 2, inertia, inertia, 0, 0, 0, 0]
-  }
-  const none = [0, 0, 0, 0, 0, 0, 0, 0, 0, 0]
-  const { upper, lower, hipOffset } = x.links
-  return new LegDynamicsKernel(hipOffset, upper.length, lower.length, [none, rod(upper), rod(lower)], [0, 0, -gravity])
 }
 
 /** Gravity terms of the leg hanging from its hip. @internal */

@@ -26,3 +26,6 @@ export function valueText(value: unknown): string {
     .map(([name, one]) => `${name}: ${valueText(one)}`)
     .join(', ')} }`
 }
+
+/** A quantity in words; one without end is a drive that holds no load. */
+export const endless = (x: Quantity): string => (Number.isFinite(x.si) ? String(x) : 'no end: the drives hold no load')

@@ -1,5 +1,6 @@
 import { significant } from '../../units/index.js'
 import { code, heading, led, markdownPage, type Page, points, subheading, table, text } from '../report/blocks.js'
+import { endless } from './show.js'
 import type { StandPlan } from './stand.js'
 
 /** The plan for the test stand as Markdown. */
@@ -23,8 +24,8 @@ export function standPage({ leg, measurements, cautions }: StandPlan): Page {
           i + 1,
           one.what,
           one.predictedIs,
-          one.predicted,
-          one.band.join(' to '),
+          endless(one.predicted),
+          one.band.map(endless).join(' to '),
           one.corrects ?? 'nothing: compare only',
           significant(one.information, 2),
           one.moves ?? '',

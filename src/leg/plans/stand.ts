@@ -246,7 +246,7 @@ function hardest(leg: Prepared): Joint {
 function foot(leg: Leg, ends: readonly [Prepared, Prepared, Prepared]): StandMeasurement {
   const { mass, legs } = ends[1].x.robot
   const load = standingLoad(mass, legs)
-  const [soft, middle, stiff] = ends.map((prepared) => load * (uprightCompliance(prepared) ?? 0)) as [number, number, number]
+  const [soft, middle, stiff] = ends.map((prepared) => load * uprightCompliance(prepared)) as [number, number, number]
   return {
     id: 'footDeflection',
     joint: undefined,

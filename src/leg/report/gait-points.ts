@@ -3,7 +3,7 @@ import { legDynamics, stanceForce, strideDemand, threeJointLeg } from '../../kin
 import { currentsForTorque, speedAtCurrent } from '../../thermal/index.js'
 import { Quantity } from '../../units/index.js'
 import { CASES } from '../cases/catalogue.js'
-import { branchOf, pathOf } from '../cases/motion.js'
+import { branchOf, pathOf, rodOf } from '../cases/motion.js'
 import { workOut } from '../cases/work-out.js'
 import { JOINTS, type Joint, type Prepared } from '../numbers.js'
 import { bareSheet } from '../sheet.js'
@@ -33,10 +33,11 @@ export function gaitClouds(leg: Prepared): readonly GaitCloud[] {
     lowerLink: length(links.lower.length),
   })
   const rod = ({ mass, length: l }: { mass: number; length: number }) => {
-    const across = new Quantity((mass * l * l) / 12, 'momentOfInertia')
+    const [, , , middle, about] = rodOf({ mass, length: l })
+    const across = new Quantity(about!, 'momentOfInertia')
     return {
       mass: new Quantity(mass, 'mass'),
-      centreOfMass: { x: length(0), y: length(0), z: length(-l / 2) },
+      centreOfMass: { x: length(0), y: length(0), z: length(middle!) },
       inertia: { xx: across, yy: across },
     }
   }
