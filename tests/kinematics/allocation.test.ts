@@ -134,7 +134,20 @@ function bytesPerCall(call: (i: number) => void): number {
   return (bytes + process.memoryUsage().heapUsed - last) / times
 }
 
+/** On a busy machine the engine compiles late, and until then puts more numbers on the heap. */
+const MOST_ROUNDS = 20
+
 test.each(calls)('%s allocates no object', (_, allowed, call) => {
-  // The engine may be at work on something else once; a call that allocates does so every time.
-  expect(Math.min(bytesPerCall(call), bytesPerCall(call), bytesPerCall(call))).toBeLessThan(allowed)
+  // A call that allocates does so in every round, however long it has been at work.
+  let least = Number.POSITIVE_INFINITY
+  for (let round = 0; round < MOST_ROUNDS && least >= allowed; round++) least = Math.min(least, bytesPerCall(call))
+  expect(least).toBeLessThan(allowed)
+})
+
+test('a call that makes an object each time is found out', () => {
+  const kept: unknown[] = []
+  const makes = (i: number) => {
+    kept[i & 7] = { x: i, y: [i, i + 1], z: new Float64Array(3) }
+  }
+  expect(Math.min(...Array.from({ length: 5 }, () => bytesPerCall(makes)))).toBeGreaterThan(BOXED)
 })
