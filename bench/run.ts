@@ -4,6 +4,7 @@ import { spawnSync } from 'node:child_process'
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { cpus, tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { type AllocationRow, measureAllocation } from './allocation.js'
 import { type Line, measureRow, type Row, table } from './harness.js'
 
 const asked = process.argv.slice(2)
@@ -14,11 +15,13 @@ if (asked[0] === '--file') {
 
 /** Measures one file and leaves its lines for the process that asked. */
 async function measureFile(name: string, out: string): Promise<void> {
-  const { rows } = (await import(`./${name}.bench.ts`)) as { rows: readonly Row[] | (() => Promise<readonly Row[]>) }
+  const { rows } = (await import(`./${name}.bench.ts`)) as {
+    rows: readonly (Row | AllocationRow)[] | (() => Promise<readonly (Row | AllocationRow)[]>)
+  }
   const lines: Line[] = []
   for (const row of typeof rows === 'function' ? await rows() : rows) {
     process.stderr.write(`  ${name}: ${row.work}\n`)
-    lines.push(...measureRow(row))
+    lines.push(...('call' in row ? measureAllocation(row) : measureRow(row)))
   }
   writeFileSync(out, JSON.stringify(lines))
 }
