@@ -7,8 +7,8 @@ import {
   mountPlate,
   network,
   type PartLimit,
+  periodicSteadyState,
   ringOnPlate,
-  settledCycle,
   timeAtTorque,
 } from '../src/thermal/index.js'
 import type { Row } from './harness.js'
@@ -108,7 +108,7 @@ export const rows: Row[] = [
     ours: ours((times) => {
       let sum = 0
       for (let i = 0; i < times; i++)
-        sum += settledCycle([
+        sum += periodicSteadyState([
           { network: load, duration: '180 s' },
           { network: rest, duration: '420 s' },
         ]).peaks.mount!.temperature.si

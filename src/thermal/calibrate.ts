@@ -38,8 +38,8 @@ export interface Calibration {
   /** Root-mean-square of reading less model, before and after. */
   readonly misfitBefore: Quantity<'temperatureDifference'>
   readonly misfitAfter: Quantity<'temperatureDifference'>
-  /** `consistent`; or `strained` where readings lie further off than sensor and scatter explain: something is missing in the model. */
-  readonly state: 'consistent' | 'strained'
+  /** `consistent`; or `inconsistent` where readings lie further off than sensor and scatter explain: something is missing in the model. */
+  readonly state: 'consistent' | 'inconsistent'
   /** The factors and what is left of their scatter, for `scaled`: to carry them to other loads. */
   readonly factors: Factors
 }
@@ -166,7 +166,7 @@ export function calibrate(
     misfitBefore: rms(before),
     misfitAfter: rms(fit.residuals),
     // With the priors counted as data, the sum of squares has as many degrees of freedom as there are readings.
-    state: fit.sumOfSquares <= readings + 3 * Math.sqrt(2 * readings) ? 'consistent' : 'strained',
+    state: fit.sumOfSquares <= readings + 3 * Math.sqrt(2 * readings) ? 'consistent' : 'inconsistent',
     factors,
   }
 }

@@ -117,7 +117,7 @@ function readStart(phases: readonly PhaseNumbers[], initial: Start | undefined):
 }
 
 /** One pass through phases from given temperatures: a march, then a rest. Without `initial` it starts from the warmest fixed temperature. */
-export function onePass(phases: readonly Phase[], initial?: Start): DutyResult {
+export function simulateOnce(phases: readonly Phase[], initial?: Start): DutyResult {
   const numbers = readPhases(phases)
   return dressed(numbers, passOnce(numbers, readStart(numbers, initial)), 'finished')
 }
@@ -127,7 +127,7 @@ export function onePass(phases: readonly Phase[], initial?: Start): DutyResult {
  *
  * `runaway` where the losses outgrow the paths; what is shown then is the pass that said so.
  */
-export function settledCycle(phases: readonly Phase[]): DutyResult {
+export function periodicSteadyState(phases: readonly Phase[]): DutyResult {
   const numbers = readPhases(phases)
   return dressed(numbers, settle(numbers), 'settled')
 }
@@ -183,7 +183,7 @@ export function intermittentDuty(duty: {
 }): DutyResult {
   const { load, rest } = duty
   const { loadTime, restTime } = dutyTimes('thermal.intermittentDuty', duty)
-  return settledCycle([
+  return periodicSteadyState([
     { network: load, duration: [loadTime, 's'] },
     { network: rest, duration: [restTime, 's'] },
   ])

@@ -37,7 +37,7 @@ export const hotResistance = /* @__PURE__ */ formula('thermal.hotResistance', {
  *
  * Above a certain loss there is none: every kelvin adds more loss than it sheds. Then the state is `runaway` and temperature and loss are infinite.
  */
-export const hotSteadyState = /* @__PURE__ */ formula('thermal.hotSteadyState', {
+export const steadyWindingTemperature = /* @__PURE__ */ formula('thermal.steadyWindingTemperature', {
   inputs: {
     /** Loss that the same current would cause at 20 °C. */
     lossAt20: { kind: 'power', min: 0 },

@@ -20,10 +20,10 @@ export { copperLoss, copperLossForTorque, copperLossFromRms, magnetDerating, pha
 export {
   type DutyResult,
   intermittentDuty,
-  onePass,
   type Phase,
-  settledCycle,
+  periodicSteadyState,
   shortTimeDuty,
+  simulateOnce,
   type TimeToLimit,
   timeToLimit,
 } from './duty.js'
@@ -35,8 +35,16 @@ export {
   nusseltFlatPlate,
   nusseltRotatingCylinder,
 } from './forced-convection.js'
-export { adiabaticPulse, continuousLoss, hotResistance, hotSteadyState, runawayLoss, windingHeatCapacity } from './hot-winding.js'
-export { insulationAgeing, judge, type PartLimit, type PartVerdict, polymerLimit, temperatureMargin, type Verdict } from './limits.js'
+export { adiabaticPulse, continuousLoss, hotResistance, runawayLoss, steadyWindingTemperature, windingHeatCapacity } from './hot-winding.js'
+export {
+  checkLimits,
+  insulationAgeing,
+  type LimitVerdict,
+  type PartLimit,
+  type PartVerdict,
+  polymerLimit,
+  temperatureMargin,
+} from './limits.js'
 export { type Motor, type MotorSpecification, motor } from './motor.js'
 export {
   backEmfConstant,
@@ -58,8 +66,6 @@ export {
   nusseltVerticalPlateLaminar,
 } from './natural-convection.js'
 export {
-  type Course,
-  type CourseRequest,
   type Factors,
   type Loss,
   type Network,
@@ -69,19 +75,21 @@ export {
   type Scatter,
   type SteadyTemperatures,
   type Temperatures,
+  type Transient,
+  type TransientRequest,
 } from './network.js'
 export { reduceNetwork, timeConstants } from './network-reduce.js'
 export { dragLoss, noLoadLoss, noLoadSplit } from './no-load.js'
 export { assessMount, continuousTorque, type MountVerdict } from './operating.js'
 export { intermittentTorque, type TimeAtTorque, timeAtTorque } from './operating-duty.js'
 export { radiantFlux, radiationCoefficient, STEFAN_BOLTZMANN } from './radiation.js'
-export { compareRemedies, type Remedy, type RemedyRow } from './remedies.js'
+export { compareMountRemedies, type Remedy, type RemedyRow } from './remedies.js'
 export { ringOnPlate } from './ring-plate.js'
 export { bestFinSpacing, finCount, plateFinSink } from './sink.js'
 export { discSpreading, discSpreadingEstimate, halfSpaceSpreading, ringSpreading } from './spreading.js'
 export { type BetterPolymer, standardRemedies } from './standard-remedies.js'
-export { fitStepResponse, type StepResponse } from './step-response.js'
-export { electricalPower, gaugeWire, leadLoss, speedAtCurrent, supplySag } from './supply.js'
+export { type FittedStepResponse, fitStepResponse } from './step-response.js'
+export { electricalPower, leadLoss, speedAtCurrent, supplySag, wireGauge } from './supply.js'
 export { type CooledSurface, cooledSurface, type Surroundings } from './surface.js'
 export {
   adhesiveLimits,

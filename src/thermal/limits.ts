@@ -110,7 +110,7 @@ export interface PartVerdict {
 }
 
 /** Verdicts on parts, worst first; parts without a limit stand last. */
-export interface Verdict {
+export interface LimitVerdict {
   /** The part with the smallest margin; undefined when none has a limit. */
   readonly governing: PartVerdict | undefined
   readonly parts: readonly PartVerdict[]
@@ -119,22 +119,26 @@ export interface Verdict {
 /**
  * Compares temperatures with limits. Without temperatures (a runaway) every part with a limit fails. Throws an `InputError` for a limit on a node that has no temperature.
  */
-export function judge(
+export function checkLimits(
   temperatures: Readonly<Record<string, Quantity<'temperature'>>> | undefined,
   limits: readonly PartLimit[],
   ambient: In<'temperature'> = '40 degC',
-): Verdict {
+): LimitVerdict {
   const air = quantity('temperature', ambient).si
   const parts = limits.map(({ part, node, limit, guard = '5 K' }, i): PartVerdict => {
     const temperature = temperatures?.[node]
     if (temperatures !== undefined && temperature === undefined) {
-      throw new InputError('thermal.judge', [
+      throw new InputError('thermal.checkLimits', [
         { path: `limits[${i}].node`, given: `'${node}'`, accepts: `must be one of ${Object.keys(temperatures).join(', ')}` },
       ])
     }
     const shared = { part, node, temperature }
     if (limit === undefined) return { ...shared, limit: undefined, margin: undefined, utilisation: undefined, state: 'unknown' }
-    const x = readInputs('thermal.judge', { limit: 'temperature', guard: { kind: 'temperatureDifference', min: 0 } }, { limit, guard })
+    const x = readInputs(
+      'thermal.checkLimits',
+      { limit: 'temperature', guard: { kind: 'temperatureDifference', min: 0 } },
+      { limit, guard },
+    )
     const told = new Quantity(x.limit, 'temperature')
     if (temperature === undefined) return { ...shared, limit: told, margin: undefined, utilisation: undefined, state: 'fails' }
     const { margin, utilisation, state } = temperatureMargin.si({ temperature: temperature.si, ambient: air, ...x })

@@ -11,7 +11,7 @@ export interface SteadyNumbers {
 }
 
 const NEWTON_STEPS = 40
-const CREEP_STEPS = 2000
+const PSEUDO_TRANSIENT_STEPS = 2000
 /** A Newton step changes no temperature by more than this. */
 const LARGEST_STEP = 60
 /** A step of the slow path changes no temperature by more than this. */
@@ -37,7 +37,7 @@ export function steadyNumbers(n: NetworkNumbers, start?: Float64Array): SteadyNu
     const released = imbalance(n, T, residual)
     const worst = largest(residual)
     slopes(n, T, matrix)
-    if (!damped(matrix, factors, size)) break
+    if (!isStable(matrix, factors, size)) break
     if (balanced(worst, released)) return { state: 'steady', T, residual: worst }
     for (let i = 0; i < size * size; i++) factors[i] = -matrix[i]!
     if (luFactor(factors, size, pivots) === 0) break
@@ -50,7 +50,7 @@ export function steadyNumbers(n: NetworkNumbers, start?: Float64Array): SteadyNu
     }
     if (bad) break
   }
-  return creep(n, temperaturesAt(n, coldest), residual, matrix, factors, pivots)
+  return pseudoTransient(n, temperaturesAt(n, coldest), residual, matrix, factors, pivots)
 }
 
 const largest = (values: Float64Array): number => {
@@ -60,7 +60,7 @@ const largest = (values: Float64Array): number => {
 }
 
 /** Whether small disturbances die out: all pivots of the negative slopes are positive (they form an M-matrix then). */
-export function damped(slope: Float64Array, work: Float64Array, size: number): boolean {
+export function isStable(slope: Float64Array, work: Float64Array, size: number): boolean {
   for (let i = 0; i < size * size; i++) work[i] = -slope[i]!
   for (let k = 0; k < size; k++) {
     const pivot = work[k * size + k]!
@@ -74,7 +74,7 @@ export function damped(slope: Float64Array, work: Float64Array, size: number): b
 }
 
 /** Slow heating from the coldest fixed temperature by linearly implicit steps, each node with a capacity of 1 J/K. */
-function creep(
+function pseudoTransient(
   n: NetworkNumbers,
   T: Float64Array,
   residual: Float64Array,
@@ -88,10 +88,10 @@ function creep(
   const next = new Float64Array(size)
   let released = imbalance(n, T, residual)
   let dt = 1
-  for (let k = 0; k < CREEP_STEPS; k++) {
+  for (let k = 0; k < PSEUDO_TRANSIENT_STEPS; k++) {
     const worst = largest(residual)
     slopes(n, T, matrix)
-    if (balanced(worst, released)) return { state: damped(matrix, factors, size) ? 'steady' : 'runaway', T, residual: worst }
+    if (balanced(worst, released)) return { state: isStable(matrix, factors, size) ? 'steady' : 'runaway', T, residual: worst }
     for (let i = 0; i < size * size; i++) factors[i] = -matrix[i]!
     for (let i = 0; i < size; i++) factors[i * size + i] = factors[i * size + i]! + 1 / dt
     change.set(residual)

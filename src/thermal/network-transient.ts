@@ -11,7 +11,7 @@ import { uncertain, uncertainTemperature } from './uncertain.js'
 export type Start = Readonly<Record<string, In<'temperature'>>> | In<'temperature'>
 
 /** What course is asked for. */
-export interface CourseRequest {
+export interface TransientRequest {
   readonly duration: In<'time'>
   /** Default the warmest fixed temperature. */
   readonly initial?: Start
@@ -20,7 +20,7 @@ export interface CourseRequest {
 }
 
 /** The course of temperature in time. Bands are worked out when first asked for. */
-export interface Course {
+export interface Transient {
   /** `finished`; or `runaway` where a node passed the ceiling and the course was broken off there. */
   readonly state: 'finished' | 'runaway'
   /** Temperatures at a time, with their 95 % bands. Throws a `NumericError` outside the interval. */
@@ -73,7 +73,7 @@ export function readWatch(n: NetworkNumbers, limits: Readonly<Record<string, In<
 export const withFixed = (n: NetworkNumbers, y: Float64Array): Float64Array => Float64Array.from([...y, ...n.fixed])
 
 /** The course of a network. @internal */
-export function transientOf(n: NetworkNumbers, course: CourseRequest): Course {
+export function transientOf(n: NetworkNumbers, course: TransientRequest): Transient {
   const issues: Issue[] = []
   withoutCapacity(n, issues)
   const duration = siOf('duration', 'time', course.duration, issues, 0)

@@ -4,11 +4,11 @@ import { flowOf, lossAt, type NetworkNumbers, notesAt, type Spread } from './net
 import { type Loss, type NetworkLink, type NetworkNode, readLosses, readNetwork, unknownNode } from './network-read.js'
 import { bandsAt } from './network-spread.js'
 import { type SteadyNumbers, steadyNumbers } from './network-steady.js'
-import { type Course, type CourseRequest, transientOf } from './network-transient.js'
+import { type Transient, type TransientRequest, transientOf } from './network-transient.js'
 import { uncertainTemperature } from './uncertain.js'
 
 export type { Loss, NetworkLink, NetworkNode, Scatter } from './network-read.js'
-export type { Course, CourseRequest } from './network-transient.js'
+export type { Transient, TransientRequest } from './network-transient.js'
 
 /** Temperatures by node name; each carries the 95 % band that the links' and losses' scatter gives it, and the notes of the network. */
 export type Temperatures = Readonly<Record<string, Property<'temperature'>>>
@@ -49,7 +49,7 @@ export interface Network {
   /** The stable steady state, by heat balance in watts; a runaway is an answer. */
   steady(): SteadyTemperatures
   /** The course from given temperatures over a time, with limits to watch. Without `initial` it starts from the warmest fixed temperature. */
-  transient(course: CourseRequest): Course
+  transient(course: TransientRequest): Transient
   /** The same network with other losses: nodes not named keep theirs. */
   withLosses(losses: Readonly<Record<string, Loss>>): Network
   /** The same network with links' conductances and nodes' capacities multiplied, by name, as a calibration tells. */

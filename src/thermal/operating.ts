@@ -1,6 +1,6 @@
 import type { Property } from '../formula/index.js'
 import { type In, Quantity, quantity } from '../units/index.js'
-import { judge, type PartLimit, type Verdict } from './limits.js'
+import { checkLimits, type LimitVerdict, type PartLimit } from './limits.js'
 import type { MotorLoad, MotorMount } from './mount.js'
 import type { SteadyTemperatures } from './network.js'
 import { halfWidth, steadyShifts } from './network-spread.js'
@@ -53,7 +53,7 @@ export function tooHot(mount: MotorMount, numbers: ReturnType<typeof readLimits>
 }
 
 /** Steady temperatures of a mount at a load with the verdict on every part. */
-export interface MountVerdict extends Verdict, Pick<SteadyTemperatures, 'state' | 'temperatures' | 'notes'> {
+export interface MountVerdict extends LimitVerdict, Pick<SteadyTemperatures, 'state' | 'temperatures' | 'notes'> {
   /** While holding still one phase heats twice its share: what its copper may reach; equal to the winding when turning. Undefined in a runaway. */
   readonly hottestPhase: Property<'temperature'> | undefined
 }
@@ -63,9 +63,9 @@ export function assessMount(mount: MotorMount, load: MotorLoad, limits: readonly
   const network = mount.network(load)
   const { state, temperatures, notes } = network.steady()
   const air = new Quantity(mount.si.surroundings.air, 'temperature')
-  if (state === 'runaway') return { state, temperatures, notes, hottestPhase: undefined, ...judge(undefined, limits, air) }
+  if (state === 'runaway') return { state, temperatures, notes, hottestPhase: undefined, ...checkLimits(undefined, limits, air) }
   const of = hottestPhaseOf(network.nodes, quantity('angularVelocity', load.speed ?? '0 rad/s').si)
   const T = Float64Array.from([...network.nodes.map((name) => temperatures[name]!.si), ...network.si.numbers.fixed])
   const hottestPhase = uncertainTemperature(of(T), halfWidth(steadyShifts(network.si.numbers, T), of), notes, 'steady')
-  return { state, temperatures, notes, hottestPhase, ...judge({ ...temperatures, hottestPhase }, limits, air) }
+  return { state, temperatures, notes, hottestPhase, ...checkLimits({ ...temperatures, hottestPhase }, limits, air) }
 }

@@ -37,7 +37,7 @@ export interface RemedyRow {
 }
 
 /** Compares remedies by the continuous torque they allow, the mass they add and the mount temperature at one torque. The first line is the mount as it is. */
-export function compareRemedies(
+export function compareMountRemedies(
   mount: MotorMount,
   limits: readonly PartLimit[],
   remedies: readonly Remedy[],

@@ -4,7 +4,7 @@ import { type In, InputError, type Issue, type Kind } from '../units/index.js'
 import { siOf } from './network-read.js'
 
 /** What a heating or cooling curve of one body tells, each with its 95 % interval. */
-export interface StepResponse {
+export interface FittedStepResponse {
   readonly timeConstant: Property<'time'>
   /** Temperature it tends to. */
   readonly final: Property<'temperature'>
@@ -27,7 +27,7 @@ export function fitStepResponse(curve: {
   readonly power?: In<'power'>
   /** Temperature before the change, needed with a power. */
   readonly before?: In<'temperature'>
-}): StepResponse {
+}): FittedStepResponse {
   const issues: Issue[] = []
   const times = curve.times.map((t, k) => siOf(`times[${k}]`, 'time', t, issues))
   const values = curve.temperatures.map((T, k) => siOf(`temperatures[${k}]`, 'temperature', T, issues))

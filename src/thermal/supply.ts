@@ -111,7 +111,7 @@ export const electricalPower = /* @__PURE__ */ formula('thermal.electricalPower'
 })
 
 /** Diameter, section and resistance per length of a round copper wire by American gauge. */
-export const gaugeWire = /* @__PURE__ */ formula('thermal.gaugeWire', {
+export const wireGauge = /* @__PURE__ */ formula('thermal.wireGauge', {
   inputs: {
     /** Gauge number; 0, −1, −2, −3 stand for 1/0 to 4/0. */
     gauge: { kind: 'count', min: -3, max: 40, whole: true },

@@ -15,9 +15,7 @@ import {
   dragLoss,
   electricalPower,
   forcedConvection,
-  gaugeWire,
   hotResistance,
-  hotSteadyState,
   layerResistance,
   leadLoss,
   magnetDerating,
@@ -47,11 +45,13 @@ import {
   runawayLoss,
   shellResistance,
   speedAtCurrent,
+  steadyWindingTemperature,
   supplySag,
   surfaceResistance,
   terminalResistance,
   torqueConstants,
   windingHeatCapacity,
+  wireGauge,
 } from '../../src/thermal/index.js'
 import { published, publishedValue } from './harness.js'
 
@@ -261,7 +261,7 @@ export const checks = [
     },
   ),
   ...published(
-    hotSteadyState,
+    steadyWindingTemperature,
     {
       what: '8 W, 4 K/W, 25 degC',
       given: { lossAt20: '8 W', thermalResistance: '4 K/W', ambient: '25 degC' },
@@ -355,7 +355,7 @@ export const checks = [
     source: computed('power balance, by hand'),
   }),
   ...published(
-    gaugeWire,
+    wireGauge,
     {
       what: 'gauge 12',
       given: { gauge: 12 },

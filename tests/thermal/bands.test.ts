@@ -5,9 +5,9 @@ import {
   continuousTorque,
   intermittentTorque,
   network,
-  onePass,
+  periodicSteadyState,
   reduceNetwork,
-  settledCycle,
+  simulateOnce,
   timeAtTorque,
   timeToLimit,
 } from '../../src/thermal/index.js'
@@ -94,7 +94,7 @@ test('the band of a course is that of moving every cause', () => {
 test('the band of a settled cycle is that of moving every cause', () => {
   const [load, rest] = [mount.network({ torque: '0.55 N m' }), mount.network({ torque: '0 N m' })]
   const cycleOf = (a: typeof load, b: typeof load) =>
-    settledCycle([
+    periodicSteadyState([
       { network: a, duration: '150 s' },
       { network: b, duration: '450 s' },
     ]).peaks
@@ -122,11 +122,11 @@ describe('causes of scatter', () => {
   test('the phases of a duty share them by name, also where one phase has more', () => {
     const of = (watts: number, scatter: Record<string, number>) =>
       network({ a: { capacity: '100 J/K', loss: [watts, 'W'] }, air }, [{ from: 'a', to: 'air', conductance: '0.2 W/K', scatter }])
-    const both = onePass([
+    const both = simulateOnce([
       { network: of(10, { film: 0.1 }), duration: '2 h' },
       { network: of(10, { other: 0.1 }), duration: '2 h' },
     ])
-    const end = onePass([{ network: of(10, { other: 0.1 }), duration: '4 h' }])
+    const end = simulateOnce([{ network: of(10, { other: 0.1 }), duration: '4 h' }])
     expect(half(both.peaks.a!.temperature) / half(end.peaks.a!.temperature)).toBeCloseTo(1, 2)
   })
 
@@ -157,7 +157,7 @@ describe('what a duty allows', () => {
     const { torque, temperatures } = intermittentTorque(mount, demoLimits, duty)
     const step = 0.01 * torque.si
     const peakAt = (newtonMetres: number) =>
-      settledCycle([
+      periodicSteadyState([
         { network: mount.si.network(newtonMetres, 0), duration: '150 s' },
         { network: mount.si.network(0, 0), duration: '450 s' },
       ]).peaks.mount!.temperature.si
@@ -168,7 +168,7 @@ describe('what a duty allows', () => {
   test('the hottest phase peaks before the stator does: its peak is the true one', () => {
     const limit = [{ part: 'winding', node: 'hottestPhase', limit: '130 degC' }] as const
     const { torque } = intermittentTorque(mount, limit, { dutyFactor: 0.25 })
-    const { temperatures } = settledCycle([
+    const { temperatures } = periodicSteadyState([
       { network: mount.si.network(torque.si, 0), duration: '150 s' },
       { network: mount.si.network(0, 0), duration: '450 s' },
     ])

@@ -3,13 +3,13 @@ import { describe, expect, test } from 'vitest'
 import {
   assessMount,
   calibrate,
-  compareRemedies,
+  checkLimits,
+  compareMountRemedies,
   continuousTorque,
   cooledSurface,
   currentsForTorque,
   fitStepResponse,
   intermittentTorque,
-  judge,
   motor,
   motorMount,
   naturalConvection,
@@ -262,7 +262,7 @@ describe('what a mount allows', () => {
   })
 
   test('a part without a limit is unknown, not safe', () => {
-    const { parts, governing } = judge({ a: degC(50) }, [{ part: 'glue', node: 'a' }])
+    const { parts, governing } = checkLimits({ a: degC(50) }, [{ part: 'glue', node: 'a' }])
     expect(parts[0]?.state).toBe('unknown')
     expect(governing).toBeUndefined()
     expect(() => continuousTorque(mount, [{ part: 'glue', node: 'can' }])).toThrow('at least one part with a limit')
@@ -270,7 +270,7 @@ describe('what a mount allows', () => {
   })
 
   test('remedies: metal spreads, thickness does not; the table holds mass and gain', () => {
-    const rows = compareRemedies(mount, demoLimits, standardRemedies(mount), { torque: '0.35 N m' })
+    const rows = compareMountRemedies(mount, demoLimits, standardRemedies(mount), { torque: '0.35 N m' })
     expect(rows).toHaveLength(9)
     const by = (word: string) => rows.find(({ name }) => name.includes(word))!
     expect(by('aluminium plate').torque.si).toBeGreaterThan(1.3 * rows[0]!.torque.si)
@@ -281,7 +281,7 @@ describe('what a mount allows', () => {
     // Half the time at rest: its mount temperature is the peak of the cycle, below that of holding on.
     expect(by('rests').mountTemperature!.si).toBeLessThan(rows[0]!.mountTemperature!.si - 10)
     const better = standardRemedies(mount, { limits: demoLimits, part: 'plate' })
-    const [, polymer] = compareRemedies(
+    const [, polymer] = compareMountRemedies(
       mount,
       demoLimits,
       better.filter(({ name }) => name.includes('25 K')),
@@ -341,8 +341,8 @@ describe('calibration', () => {
     expect(film.factor.si).toBeCloseTo(0.28 / 0.25, 1)
   })
 
-  test('readings that no likely change explains are called strained', () => {
-    expect(calibrate(net, { steady: { mount: '150 degC', can: '40 degC' } }, { sensor: '0.5 K' }).state).toBe('strained')
+  test('readings that no likely change explains are called inconsistent', () => {
+    expect(calibrate(net, { steady: { mount: '150 degC', can: '40 degC' } }, { sensor: '0.5 K' }).state).toBe('inconsistent')
   })
 
   test('bad measurements are named', () => {

@@ -5,11 +5,11 @@ import {
   intermittentDuty,
   naturalConvection,
   network,
-  onePass,
+  periodicSteadyState,
   radiationCoefficient,
   reduceNetwork,
-  settledCycle,
   shortTimeDuty,
+  simulateOnce,
   timeConstants,
   timeToLimit,
 } from '../../src/thermal/index.js'
@@ -131,7 +131,7 @@ describe('periodic duty', () => {
       ])
     // Alone the loaded phase has no balance (40 W through 0.1 W/K), with the rest it has.
     expect(grown(40, 0.1).steady().state).toBe('runaway')
-    const cycle = settledCycle([
+    const cycle = periodicSteadyState([
       { network: grown(40, 0.1), duration: '20 s' },
       { network: grown(0, 2), duration: '60 s' },
     ])
@@ -140,7 +140,7 @@ describe('periodic duty', () => {
   })
 
   test('a cycle far shorter than the network is slow settles on the steady state of its mean', () => {
-    const cycle = settledCycle([
+    const cycle = periodicSteadyState([
       { network: four(15), duration: '0.2 s' },
       { network: four(0), duration: '0.3 s' },
     ])
@@ -154,7 +154,7 @@ describe('periodic duty', () => {
   ] as const
 
   test('the settled cycle, as matrix exponentials give it: peaks, their times, means, return', () => {
-    const cycle = settledCycle(phases)
+    const cycle = periodicSteadyState(phases)
     expect(cycle.state).toBe('settled')
     ;(['W', 'S', 'M', 'B'] as const).forEach((name, i) => {
       expect(cycle.peaks[name]?.temperature.in('degC'), name).toBeCloseTo(oracle.cycle.peaks[i] as number, 3)
@@ -165,7 +165,7 @@ describe('periodic duty', () => {
   })
 
   test('its course runs through both phases in order, ends where it starts and passes each peak where that is said to be', () => {
-    const { times, temperatures, peaks, period } = settledCycle(phases)
+    const { times, temperatures, peaks, period } = periodicSteadyState(phases)
     expect(times[0]).toBe(0)
     expect(times.at(-1)).toBeCloseTo(period.si, 9)
     expect(period.si).toBe(600)
@@ -179,17 +179,17 @@ describe('periodic duty', () => {
   })
 
   test('mount and stator peak after switch-off; the first cycle and the mean of losses both flatter', () => {
-    const cycle = settledCycle(phases)
+    const cycle = periodicSteadyState(phases)
     expect(cycle.peaks.M?.time.si).toBeGreaterThan(200)
-    const first = onePass(phases)
+    const first = simulateOnce(phases)
     expect(first.peaks.W?.temperature.si).toBeLessThan((cycle.peaks.W?.temperature.si as number) - 5)
     const mean = four(6).steady().temperatures.W?.si as number
     expect(mean).toBeLessThan((cycle.peaks.W?.temperature.si as number) - 5)
   })
 
   test('a settled cycle repeats itself', () => {
-    const cycle = settledCycle(phases)
-    const again = onePass(phases, cycle.end)
+    const cycle = periodicSteadyState(phases)
+    const again = simulateOnce(phases, cycle.end)
     for (const name of ['W', 'S', 'M', 'B']) expect(again.end[name]?.si).toBeCloseTo(cycle.end[name]?.si as number, 3)
   })
 
@@ -202,9 +202,9 @@ describe('periodic duty', () => {
 
   test('a duty that never rests, a runaway duty, and unlike networks are said plainly', () => {
     expect(() => intermittentDuty({ load: four(20), rest: four(0), dutyFactor: 1 })).toThrow('never rests')
-    expect(() => settledCycle([])).toThrow(InputError)
+    expect(() => periodicSteadyState([])).toThrow(InputError)
     const other = network({ X: { capacity: '1 J/K' }, air: { fixed: '25 degC' } }, [{ from: 'X', to: 'air', conductance: '1 W/K' }])
-    expect(() => settledCycle([phases[0], { network: other, duration: '1 s' }])).toThrow('phases[1].network')
+    expect(() => periodicSteadyState([phases[0], { network: other, duration: '1 s' }])).toThrow('phases[1].network')
     const hot = (watts: number) =>
       network({ w: { capacity: '20 J/K', loss: (T) => (watts * (234.5 + T - 273.15)) / 254.5 }, air: { fixed: '25 degC' } }, [
         { from: 'w', to: 'air', conductance: '0.25 W/K' },

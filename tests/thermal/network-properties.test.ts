@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { type NetworkLink, type NetworkNode, network, settledCycle } from '../../src/thermal/index.js'
+import { type NetworkLink, type NetworkNode, network, periodicSteadyState } from '../../src/thermal/index.js'
 
 /** A random network in numbers: every node hangs on an earlier one or on the air, some links grow with the difference as still air does. */
 const drawn = fc
@@ -126,7 +126,7 @@ describe('any network', () => {
           fc.pre(x.power > 0.1)
           const load = build(x)
           const rest = load.withLosses(Object.fromEntries(load.nodes.map((name) => [name, '0 W' as const])))
-          const cycle = settledCycle([
+          const cycle = periodicSteadyState([
             { network: load, duration: [duty * period, 's'] },
             { network: rest, duration: [(1 - duty) * period, 's'] },
           ])

@@ -8,7 +8,7 @@ import {
   motor,
   motorMount,
   network,
-  settledCycle,
+  periodicSteadyState,
   timeAtTorque,
   timeToLimit,
 } from '../../src/thermal/index.js'
@@ -34,7 +34,7 @@ test('a correlation outside its range is noted on every result of a network', ()
   expect(course.peaks.board?.temperature.notes).toEqual([RANGE])
   expect(course.passed.board?.notes).toEqual([RANGE])
   expect(timeToLimit(board, { board: '40 degC' }).time.notes).toEqual([RANGE])
-  const cycle = settledCycle([{ network: board, duration: '10 min' }])
+  const cycle = periodicSteadyState([{ network: board, duration: '10 min' }])
   expect(cycle.notes).toEqual([RANGE])
   expect(cycle.peaks.board?.temperature.notes).toEqual([RANGE])
 })

@@ -1,5 +1,5 @@
 import { bare, type Evaluator } from '../../formula/index.js'
-import { hotSteadyState } from '../../thermal/index.js'
+import { steadyWindingTemperature } from '../../thermal/index.js'
 import type { Prepared } from '../numbers.js'
 import {
   type Basis,
@@ -142,7 +142,7 @@ function roundAt(leg: Prepared, of: Evaluator, basis: Basis, mount: number, can:
   const paths = pathsFrom(leg, of, basis, mount, through)
   const ambient = basis.air + basis.ironLoss / paths.total
   const resistanceToAir = windingToMount + 1 / paths.total
-  const hot = of(hotSteadyState, { lossAt20: excitation.lossAt20, thermalResistance: resistanceToAir, ambient })
+  const hot = of(steadyWindingTemperature, { lossAt20: excitation.lossAt20, thermalResistance: resistanceToAir, ambient })
   const steady = hot.state === 'steady'
   const loss = steady ? hot.loss : excitation.lossAt20
   const next = ambient + loss / paths.total

@@ -1,5 +1,5 @@
 import { bare, type Evaluator } from '../../formula/index.js'
-import { hotSteadyState, lumpedResponse } from '../../thermal/index.js'
+import { lumpedResponse, steadyWindingTemperature } from '../../thermal/index.js'
 import { known } from '../matter.js'
 import type { Prepared } from '../numbers.js'
 import { type Basis, basisOf, canPathAt, type Excitation, excitationAt, type Paths, pathsFrom } from './balance.js'
@@ -126,7 +126,7 @@ function bodyAt(leg: Prepared, of: Evaluator, basis: Basis, mount: number, canSh
   const can = basis.air + canShare * (mount - basis.air)
   const excitation = excitationAt(leg, of, basis, can)
   const paths = pathsFrom(leg, of, basis, mount, canPathAt(leg, of, basis, can))
-  const steady = of(hotSteadyState, {
+  const steady = of(steadyWindingTemperature, {
     lossAt20: excitation.lossAt20,
     thermalResistance: leg.x.motor.windingToMount,
     ambient: mount,
