@@ -1,4 +1,4 @@
-import { type Direction, type Material, strengthNumbers } from '../materials/index.js'
+import { type LoadDirection, type Material, strengthNumbers } from '../materials/index.js'
 import { InputError } from '../units/index.js'
 import type { End } from './numbers.js'
 import { Strength } from './strength.js'
@@ -22,9 +22,9 @@ export interface Matter {
   /** Linear growth by the water it holds. */
   readonly swelling: number
   readonly strainLimit: number
-  readonly strength: { readonly [D in Direction]: Strength }
+  readonly strength: { readonly [D in LoadDirection]: Strength }
   /** For loads that repeat; the static numbers where the material has no fatigue ratio (metals are checked by their own rule). */
-  readonly cyclic: { readonly [D in Direction]: Strength }
+  readonly cyclic: { readonly [D in LoadDirection]: Strength }
 }
 
 type Kept = { [E in End]: { [M in MoistureState]?: Matter } }
@@ -62,7 +62,7 @@ function make(material: Material, end: End, moisture: MoistureState): Matter {
         : transition[worst]
       : least('serviceTemperature', Number.POSITIVE_INFINITY)
   const water = moisture === 'dry' ? 0 : (moisture === 'conditioned' ? material.moistureConditioned : material.moistureSaturated)?.si
-  const numbers = (direction: Direction, cyclic: boolean) =>
+  const numbers = (direction: LoadDirection, cyclic: boolean) =>
     new Strength(strengthNumbers(material, direction, moisture, worst, cyclic && !metal && material.fatigueRatio !== undefined))
   const each = (cyclic: boolean) => ({
     alongLayers: numbers('alongLayers', cyclic),

@@ -2,13 +2,13 @@ import { Property, type Source } from '../formula/index.js'
 import type { Note } from '../units/index.js'
 import { conditionsReader, type StressConditions } from './conditions.js'
 import { weakest } from './evidence.js'
-import { type Material, needed } from './record.js'
+import { type Material, requireProperty } from './record.js'
 import { arrheniusShift } from './shift.js'
 import { amorphousStrengthFactor, durationFactor, fatigueFactor, ROOM } from './strength-factors.js'
 import { numbersOf, type StrengthNumbers, strengthParts, strengthSi, warmth } from './strength-numbers.js'
 
 /** One step from data-sheet strength to allowable stress. */
-export interface Factor {
+export interface StrengthFactor {
   readonly name: 'direction' | 'temperature' | 'duration' | 'moisture' | 'fatigue'
   readonly typical: number
   readonly low: number
@@ -26,7 +26,7 @@ export interface AllowableStress {
   /** The strength it starts from: at 23 °C, dry, short-term, along the layers; of metals the yield strength. */
   readonly strength: Property<'stress'>
   /** Every factor in order. */
-  readonly factors: readonly Factor[]
+  readonly factors: readonly StrengthFactor[]
   readonly safetyFactor: number
   /** `aboveLimit` or `aboveTable` when the temperature leaves nothing to carry. */
   readonly state: 'usable' | 'aboveLimit' | 'aboveTable'
@@ -54,7 +54,7 @@ export function allowableStress(material: Material, conditions: StressConditions
     StrengthNumbers,
   ]
   const stress = (x: StrengthNumbers) => strengthSi(x, c.temperature, c.duration, cycles, c.safetyFactor)
-  const spread = (name: Factor['name'], value: (x: StrengthNumbers) => number, source: Source, reason: string): Factor => ({
+  const spread = (name: StrengthFactor['name'], value: (x: StrengthNumbers) => number, source: Source, reason: string): StrengthFactor => ({
     name,
     low: value(low),
     typical: value(typical),
@@ -62,7 +62,7 @@ export function allowableStress(material: Material, conditions: StressConditions
     source,
     reason,
   })
-  const factors: Factor[] = [
+  const factors: StrengthFactor[] = [
     spread('direction', (x) => x.direction, from.direction.source, from.direction.conditions),
     spread(
       'temperature',
@@ -114,8 +114,8 @@ export function allowableStress(material: Material, conditions: StressConditions
 const temperatureSource = (material: Material): Source =>
   material.strengthCurve?.source ??
   (material.family === 'magnet'
-    ? needed('allowableStress', material, 'serviceTemperature').source
-    : weakest([...amorphousStrengthFactor.def.source, needed('allowableStress', material, 'glassTransitionTemperature').source]))
+    ? requireProperty('allowableStress', material, 'serviceTemperature').source
+    : weakest([...amorphousStrengthFactor.def.source, requireProperty('allowableStress', material, 'glassTransitionTemperature').source]))
 
 function notesFor(
   material: Material,

@@ -2,20 +2,20 @@ import { readInputs } from '../formula/index.js'
 import type { In } from '../units/index.js'
 
 /** Direction of a load in a part made of layers. */
-export type Direction = 'alongLayers' | 'acrossLayers' | 'interlayerShear'
+export type LoadDirection = 'alongLayers' | 'acrossLayers' | 'interlayerShear'
 /** Moisture state: as printed and dried, in equilibrium with 50 % humidity, or soaked. */
-export type Moisture = 'dry' | 'conditioned' | 'saturated'
+export type MoistureState = 'dry' | 'conditioned' | 'saturated'
 
 /** What a stress must be allowed for. Everything that lessens strength must be said; only `cycles` may be left out, for a static load. */
 export interface StressConditions {
   /** Direction of the load: along the layers, across them (pulling layers apart), or shear between them. */
-  readonly direction: Direction
+  readonly direction: LoadDirection
   /** Temperature of the part. */
   readonly temperature: In<'temperature'>
   /** Time under load. */
   readonly duration: In<'time'>
   /** Moisture state: `dry`, `conditioned` (in equilibrium with 50 % humidity) or `saturated` (soaked). */
-  readonly moisture: Moisture
+  readonly moisture: MoistureState
   /** Number of load cycles; left out for a static load. */
   readonly cycles?: In<'count'> | undefined
   /** Safety factor on stress, at least 1. */
@@ -36,10 +36,10 @@ export const conditionsReader = (where: string, given: StressConditions) =>
     },
     given as never,
   ) as {
-    readonly direction: Direction
+    readonly direction: LoadDirection
     readonly temperature: number
     readonly duration: number
-    readonly moisture: Moisture
+    readonly moisture: MoistureState
     readonly cycles: number | undefined
     readonly safetyFactor: number
   }

@@ -1,6 +1,6 @@
 import { type Property, readInputs } from '../formula/index.js'
 import { InputError, type Quantity } from '../units/index.js'
-import { type Material, needed } from './record.js'
+import { type Material, requireProperty } from './record.js'
 
 /** A pair of surfaces. */
 export interface SlidingPair {
@@ -32,6 +32,6 @@ export function slidingFriction(material: Material, pair: SlidingPair): SlidingF
       { path: 'surface', given: "'greased' on itself", accepts: 'greased values are known on steel only; measure this pair' },
     ])
   const name = on === 'itself' ? 'frictionOnSelf' : surface === 'dry' ? 'frictionOnSteel' : 'frictionOnSteelGreased'
-  const friction = needed(where, material, name)
+  const friction = requireProperty(where, material, name)
   return { friction, forHolding: friction.lowest, forDriving: friction.highest }
 }

@@ -4,7 +4,7 @@ import { type In, InputError, Quantity, show } from '../units/index.js'
 import { beyondLinear, type CreepLaw, type LinearCreepLaw } from './creep-law.js'
 
 /** One corner of a stress history; straight lines join the corners, two corners at one time are a jump. */
-export interface StressCorner {
+export interface StressHistoryPoint {
   readonly time: In<'time'>
   readonly stress: In<'stress'>
 }
@@ -29,7 +29,7 @@ const HISTORY = {
  */
 export function boltzmannStrain(
   law: CreepLaw,
-  history: readonly StressCorner[],
+  history: readonly StressHistoryPoint[],
   times: readonly In<'time'>[],
   options: SuperpositionOptions = {},
 ): Quantity<'strain'>[] {

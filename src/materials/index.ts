@@ -10,9 +10,9 @@
  *
  * @module
  */
-export { type AllowableStress, allowableStress, type Factor } from './allowable.js'
+export { type AllowableStress, allowableStress, type StrengthFactor } from './allowable.js'
 export { allowableChart, isochronousChart } from './charts.js'
-export type { Direction, Moisture, StressConditions } from './conditions.js'
+export type { LoadDirection, MoistureState, StressConditions } from './conditions.js'
 export {
   type CouponMaterial,
   type CouponSet,
@@ -33,7 +33,6 @@ export {
   relaxationLaw,
 } from './creep-law.js'
 export * from './cyclic-life.js'
-export { type Climate, type DampWall, dampWall } from './damp-wall.js'
 export * from './data/index.js'
 export {
   type MaterialDocument,
@@ -51,7 +50,7 @@ export {
   isometricCurve,
   type RelaxationCurve,
   relaxationCurve,
-  type StressCorner,
+  type StressHistoryPoint,
   type SuperpositionOptions,
   superposedSi,
   timeToStrain,
@@ -70,7 +69,7 @@ export {
   relaxationFromComplianceSi,
 } from './interconversion.js'
 export * from './layers.js'
-export { allMaterials, material, materialNames } from './lookup.js'
+export { allMaterials, materialByName, materialNames } from './lookup.js'
 export * from './metal-fatigue.js'
 export * from './moisture.js'
 export { type OwnProperties, withProperties } from './own-properties.js'
@@ -84,13 +83,13 @@ export {
   type Material,
   type MaterialHead,
   type MaterialWith,
-  needed,
   PROPERTY_KINDS,
   type Process,
   type PropertyName,
+  type PropertyRow,
+  type PropertyRows,
   propertiesOf,
-  type Row,
-  type Rows,
+  requireProperty,
 } from './record.js'
 export {
   fitActivationEnergy,
@@ -111,5 +110,5 @@ export {
   tabulatedStrengthFactor,
 } from './strength-factors.js'
 export { type StrengthNumbers, strengthNumbers, strengthSi } from './strength-numbers.js'
-export type { End, TemperatureCurve } from './temperature-curve.js'
-export { valuesPage } from './values-page.js'
+export type { RangeEnd, TemperatureCurve } from './temperature-curve.js'
+export { type Climate, type WallMoisture, wallMoistureUptake } from './wall-moisture.js'

@@ -41,7 +41,7 @@ export const cellularBounds = /* @__PURE__ */ formula('materials.cellularBounds'
  * A rectangular bar of solid walls and an infill core as a composite section: stiffness in pull and in bending, and what the walls alone give.
  * The core's modulus comes from a test or from both ends of `cellularBounds`.
  */
-export const walledBar = /* @__PURE__ */ formula('materials.walledBar', {
+export const shellInfillBeam = /* @__PURE__ */ formula('materials.shellInfillBeam', {
   inputs: {
     /** Width, square to the plane of bending. */
     width: { kind: 'length', above: 0 },

@@ -103,7 +103,7 @@ export const interlayerUtilisation = /* @__PURE__ */ formula('materials.interlay
  * What a bar's print direction makes of its load: a bar pulled or bent along its length, built at an angle to the plate.
  * Flat on the plate (0°) the stress runs along the layers; upright (90°) it pulls them apart.
  */
-export const builtAtAngle = /* @__PURE__ */ formula('materials.builtAtAngle', {
+export const buildAngleUtilisation = /* @__PURE__ */ formula('materials.buildAngleUtilisation', {
   inputs: {
     /** Largest tension along the bar, from pull or bending. */
     stress: 'stress',

@@ -7,7 +7,7 @@ export const allMaterials = (): readonly Material[] => [
   data.pla,
   data.petg,
   data.petgCf,
-  data.abs,
+  data.absPolymer,
   data.asa,
   data.pa6,
   data.pa12,
@@ -53,7 +53,7 @@ export const materialNames = (): string[] => allMaterials().map(({ name }) => na
  *
  * Throws an `InputError` that lists the nearest names when there is no such material.
  */
-export function material(name: string): Material {
+export function materialByName(name: string): Material {
   const found = typeof name === 'string' ? indexed().get(plain(name)) : undefined
   if (found !== undefined) return found
   const names = materialNames()

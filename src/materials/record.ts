@@ -67,7 +67,7 @@ export type PropertyName = keyof typeof PROPERTY_KINDS
 export type KindOf<P extends PropertyName> = (typeof PROPERTY_KINDS)[P]
 
 /** One value as the tables of this module write it: typical, low, high, unit, source, and what it holds for. */
-export type Row<K extends Kind> = readonly [
+export type PropertyRow<K extends Kind> = readonly [
   typical: number,
   low: number,
   high: number,
@@ -76,7 +76,7 @@ export type Row<K extends Kind> = readonly [
   conditions?: string,
 ]
 /** Values by property. */
-export type Rows = { readonly [P in PropertyName]?: Row<KindOf<P>> }
+export type PropertyRows = { readonly [P in PropertyName]?: PropertyRow<KindOf<P>> }
 
 /**
  * What a material is made of, for the rules that differ: an amorphous polymer softens at its glass transition, a semicrystalline one
@@ -113,11 +113,11 @@ export type MaterialWith<P extends PropertyName> = Material & { readonly [Q in P
  * Makes a material from its head and its rows.
  * Throws one `InputError` that lists every row whose typical value lies outside its range, that cannot be read, or that contradicts another.
  */
-export function defineMaterial<const R extends Rows>(head: MaterialHead, rows: R): MaterialWith<Extract<keyof R, PropertyName>> {
+export function defineMaterial<const R extends PropertyRows>(head: MaterialHead, rows: R): MaterialWith<Extract<keyof R, PropertyName>> {
   const issues: Issue[] = []
   const properties: Record<string, Property> = {}
   for (const name of Object.keys(rows) as PropertyName[]) {
-    const [typical, low, high, unit, source, conditions] = rows[name] as Row<Kind>
+    const [typical, low, high, unit, source, conditions] = rows[name] as PropertyRow<Kind>
     const record = { typical: [typical, unit], low: [low, unit], high: [high, unit], source, conditions: conditions ?? '' }
     const made = readProperty(name, record as unknown as PropertyRecord<Kind>, name, issues)
     if (made !== undefined) properties[name] = made
@@ -201,7 +201,7 @@ export const propertiesOf = (material: Material): [PropertyName, Property][] =>
  * A property that the calculation cannot do without.
  * Throws an `InputError` that names the property and the material when it is not known.
  */
-export function needed<P extends PropertyName>(where: string, material: Material, name: P): Property<KindOf<P>> {
+export function requireProperty<P extends PropertyName>(where: string, material: Material, name: P): Property<KindOf<P>> {
   const value = material[name]
   if (value !== undefined) return value as Property<KindOf<P>>
   throw new InputError(where, [

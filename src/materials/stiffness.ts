@@ -1,14 +1,14 @@
 import { Property, readInputs, type Source } from '../formula/index.js'
 import { type In, InputError, type Note, Quantity, show } from '../units/index.js'
 import { allowableStress } from './allowable.js'
-import type { Moisture } from './conditions.js'
+import type { MoistureState } from './conditions.js'
 import { findleyStrain } from './creep.js'
 import { weakest } from './evidence.js'
-import { type Material, needed } from './record.js'
+import { type Material, requireProperty } from './record.js'
 import { arrheniusShift } from './shift.js'
 import { amorphousStrengthFactor, ROOM, tabulatedStrengthFactor } from './strength-factors.js'
 import { isLayered, isRigid } from './strength-numbers.js'
-import { columnOf, type End } from './temperature-curve.js'
+import { columnOf, type RangeEnd } from './temperature-curve.js'
 
 /** What a modulus must hold for. */
 export interface ModulusConditions {
@@ -19,7 +19,7 @@ export interface ModulusConditions {
   /** Time under load. */
   readonly duration: In<'time'>
   /** Moisture state. */
-  readonly moisture: Moisture
+  readonly moisture: MoistureState
   /** Stress the part will carry; given, a stress above half of the short-term strength there leaves a note, since the modulus is a linear one. */
   readonly stress?: In<'stress'> | undefined
 }
@@ -56,7 +56,7 @@ function warmth(material: Material, temperature: number): { share: Three; state:
   const glassy = family === 'amorphous' && material.glassTransitionTemperature !== undefined
   const curve = modulusCurve ?? (glassy ? undefined : strengthCurve)
   if (curve !== undefined) {
-    const at = (end: End) => tabulatedStrengthFactor.si({ temperature, ...columnOf(curve, end) })
+    const at = (end: RangeEnd) => tabulatedStrengthFactor.si({ temperature, ...columnOf(curve, end) })
     const typical = at('typical')
     return {
       share: [at('low').factor, typical.factor, at('high').factor],
@@ -67,7 +67,7 @@ function warmth(material: Material, temperature: number): { share: Three; state:
     }
   }
   if (family !== 'amorphous') return { share: [1, 1, 1], state: 'usable', source: ONE, reason: 'hardly falls at these temperatures' }
-  const glass = needed('designModulus', material, 'glassTransitionTemperature')
+  const glass = requireProperty('designModulus', material, 'glassTransitionTemperature')
   const at = (glassTransition: number) => amorphousStrengthFactor.si({ temperature, glassTransition, margin: 15 }).state === 'usable'
   const share: Three = [at(glass.low) ? 1 : 0, at(glass.si) ? 1 : 0, at(glass.high) ? 1 : 0]
   return {
@@ -122,20 +122,20 @@ export function designModulus(material: Material, conditions: ModulusConditions)
     direction: ModulusConditions['direction']
     temperature: number
     duration: number
-    moisture: Moisture
+    moisture: MoistureState
     stress: number | undefined
   }
   const start =
     x.direction === 'acrossLayers' && isLayered(material)
-      ? needed(where, material, 'modulusAcrossLayers')
-      : needed(where, material, 'modulus')
+      ? requireProperty(where, material, 'modulusAcrossLayers')
+      : requireProperty(where, material, 'modulus')
   const warm = warmth(material, x.temperature)
   const factors: ModulusFactor[] = [
     { name: 'temperature', low: warm.share[0], typical: warm.share[1], high: warm.share[2], source: warm.source, reason: warm.reason },
   ]
   const rigid = isRigid(material)
   if (x.moisture !== 'dry' && !rigid) {
-    const { si, low, high, source } = needed(
+    const { si, low, high, source } = requireProperty(
       where,
       material,
       x.moisture === 'conditioned' ? 'modulusConditionedRatio' : 'modulusSaturatedRatio',
@@ -143,8 +143,8 @@ export function designModulus(material: Material, conditions: ModulusConditions)
     factors.push({ name: 'moisture', typical: si, low, high, source, reason: x.moisture })
   }
   if (!rigid) {
-    const c = needed(where, material, 'creepCoefficient')
-    const n = needed(where, material, 'creepExponent')
+    const c = requireProperty(where, material, 'creepCoefficient')
+    const n = requireProperty(where, material, 'creepExponent')
     const energy = material.activationEnergy
     const glass = material.glassTransitionTemperature
     const at = (cc: number, nn: number, e: number | undefined, highest: number | undefined) =>

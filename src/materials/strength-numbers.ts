@@ -1,8 +1,8 @@
 import { bare, type Evaluator, Property, type Source } from '../formula/index.js'
 import { InputError, show } from '../units/index.js'
-import type { Direction, Moisture } from './conditions.js'
+import type { LoadDirection, MoistureState } from './conditions.js'
 import { weakest } from './evidence.js'
-import { type Material, needed } from './record.js'
+import { type Material, requireProperty } from './record.js'
 import {
   amorphousStrengthFactor,
   deratedStrength,
@@ -11,7 +11,7 @@ import {
   ROOM,
   tabulatedStrengthFactor,
 } from './strength-factors.js'
-import { columnOf, type End } from './temperature-curve.js'
+import { columnOf, type RangeEnd } from './temperature-curve.js'
 
 /** What strength depends on, as plain SI numbers for one end of the ranges: prepare once, evaluate often. */
 export interface StrengthNumbers {
@@ -37,7 +37,7 @@ export interface StrengthParts {
   readonly fatigueRatio: Property<'ratio'> | undefined
 }
 
-const at = (property: Property, end: End) => (end === 'typical' ? property.si : property[end])
+const at = (property: Property, end: RangeEnd) => (end === 'typical' ? property.si : property[end])
 const one = (reason: string): Property<'ratio'> => new Property(1, 'ratio', 1, 1, { level: 'commonPractice', where: reason }, reason)
 
 const VON_MISES: Source = { level: 'commonPractice', where: 'shear yield 0.577 of tensile yield (von Mises)' }
@@ -49,7 +49,7 @@ export const isLayered = ({ process, family }: Material): boolean =>
 /** Whether a material neither creeps nor takes up water at the temperatures of a leg. */
 export const isRigid = ({ family }: Material): boolean => family === 'metal' || family === 'magnet'
 
-function directionShare(where: string, material: Material, direction: Direction): Property<'ratio'> {
+function directionShare(where: string, material: Material, direction: LoadDirection): Property<'ratio'> {
   if (material.family === 'adhesive') return one('an adhesive has no layers; shear starts from its shear strength')
   if (direction === 'alongLayers') return one('along the layers')
   if (!isLayered(material)) {
@@ -57,9 +57,9 @@ function directionShare(where: string, material: Material, direction: Direction)
       ? one('no layers: the same in every direction')
       : new Property(0.577, 'ratio', 0.5, 0.6, VON_MISES, 'no layers: shear from tension')
   }
-  const across = needed(where, material, 'acrossLayersRatio')
+  const across = requireProperty(where, material, 'acrossLayersRatio')
   if (direction === 'acrossLayers') return across
-  const shear = needed(where, material, 'interlayerShearRatio')
+  const shear = requireProperty(where, material, 'interlayerShearRatio')
   const high = across.high * shear.high
   if (high > 1)
     throw new InputError(where, [
@@ -73,25 +73,31 @@ function directionShare(where: string, material: Material, direction: Direction)
   return new Property(across.si * shear.si, 'ratio', across.low * shear.low, high, source, 'shear between layers')
 }
 
-function moistureShare(where: string, material: Material, moisture: Moisture): Property<'ratio'> {
+function moistureShare(where: string, material: Material, moisture: MoistureState): Property<'ratio'> {
   if (moisture === 'dry') return one('dry')
   if (isRigid(material)) return one('takes up no water')
-  return needed(where, material, moisture === 'conditioned' ? 'strengthConditionedRatio' : 'strengthSaturatedRatio')
+  return requireProperty(where, material, moisture === 'conditioned' ? 'strengthConditionedRatio' : 'strengthSaturatedRatio')
 }
 
-function startingStrength(where: string, material: Material, direction: Direction): Property<'stress'> {
-  if (material.family === 'metal') return needed(where, material, 'yieldStrength')
-  if (material.family !== 'adhesive') return needed(where, material, 'tensileStrength')
-  if (direction === 'interlayerShear') return needed(where, material, 'shearStrength')
+function startingStrength(where: string, material: Material, direction: LoadDirection): Property<'stress'> {
+  if (material.family === 'metal') return requireProperty(where, material, 'yieldStrength')
+  if (material.family !== 'adhesive') return requireProperty(where, material, 'tensileStrength')
+  if (direction === 'interlayerShear') return requireProperty(where, material, 'shearStrength')
   if (material.tensileStrength === undefined && material.shearStrength !== undefined)
     throw new InputError(where, [
       { path: 'direction', given: show(direction), accepts: `must be 'interlayerShear': ${material.name} is rated in shear only` },
     ])
-  return needed(where, material, 'tensileStrength')
+  return requireProperty(where, material, 'tensileStrength')
 }
 
 /** The properties that lead to an allowable stress; throws an `InputError` that names one the table lacks. */
-export function strengthParts(where: string, material: Material, direction: Direction, moisture: Moisture, cyclic: boolean): StrengthParts {
+export function strengthParts(
+  where: string,
+  material: Material,
+  direction: LoadDirection,
+  moisture: MoistureState,
+  cyclic: boolean,
+): StrengthParts {
   const rigid = isRigid(material)
   if (cyclic && rigid) {
     throw new InputError(where, [
@@ -106,9 +112,9 @@ export function strengthParts(where: string, material: Material, direction: Dire
     strength: startingStrength(where, material, direction),
     direction: directionShare(where, material, direction),
     moisture: moistureShare(where, material, moisture),
-    kept1000Hours: rigid ? one('metals do not creep at these temperatures') : needed(where, material, 'strengthKept1000Hours'),
-    kept1Year: rigid ? one('metals do not creep at these temperatures') : needed(where, material, 'strengthKept1Year'),
-    fatigueRatio: cyclic ? needed(where, material, 'fatigueRatio') : undefined,
+    kept1000Hours: rigid ? one('metals do not creep at these temperatures') : requireProperty(where, material, 'strengthKept1000Hours'),
+    kept1Year: rigid ? one('metals do not creep at these temperatures') : requireProperty(where, material, 'strengthKept1Year'),
+    fatigueRatio: cyclic ? requireProperty(where, material, 'fatigueRatio') : undefined,
   }
 }
 
@@ -119,9 +125,9 @@ export function strengthParts(where: string, material: Material, direction: Dire
  */
 export function strengthNumbers(
   material: Material,
-  direction: Direction,
-  moisture: Moisture,
-  end: End = 'typical',
+  direction: LoadDirection,
+  moisture: MoistureState,
+  end: RangeEnd = 'typical',
   cyclic = false,
 ): StrengthNumbers {
   const where = 'strengthNumbers'
@@ -129,7 +135,7 @@ export function strengthNumbers(
 }
 
 /** The parts at one end of their ranges. */
-export function numbersOf(where: string, material: Material, from: StrengthParts, end: End): StrengthNumbers {
+export function numbersOf(where: string, material: Material, from: StrengthParts, end: RangeEnd): StrengthNumbers {
   const { strengthCurve: curve } = material
   const amorphous = curve === undefined && material.family !== 'magnet'
   // A magnet has no curve of strength: it works up to its service temperature and no further.
@@ -138,7 +144,7 @@ export function numbersOf(where: string, material: Material, from: StrengthParts
       ? columnOf(curve, end)
       : amorphous
         ? { temperatures: [], shares: [] }
-        : { temperatures: [ROOM, at(needed(where, material, 'serviceTemperature'), end)], shares: [1, 1] }
+        : { temperatures: [ROOM, at(requireProperty(where, material, 'serviceTemperature'), end)], shares: [1, 1] }
   return {
     strength: at(from.strength, end),
     direction: at(from.direction, end),
@@ -146,7 +152,7 @@ export function numbersOf(where: string, material: Material, from: StrengthParts
     kept1000Hours: at(from.kept1000Hours, end),
     kept1Year: at(from.kept1Year, end),
     fatigueRatio: from.fatigueRatio === undefined ? 1 : at(from.fatigueRatio, end),
-    glassTransition: amorphous ? at(needed(where, material, 'glassTransitionTemperature'), end) : 0,
+    glassTransition: amorphous ? at(requireProperty(where, material, 'glassTransitionTemperature'), end) : 0,
     temperatures,
     shares,
   }

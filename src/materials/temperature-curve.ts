@@ -10,14 +10,14 @@ export interface TemperatureCurve {
 }
 
 /** One end of a range, or its typical value. */
-export type End = 'low' | 'typical' | 'high'
+export type RangeEnd = 'low' | 'typical' | 'high'
 
 const COLUMN = { low: 1, typical: 2, high: 3 } as const
 
 /** Temperatures in kelvin and the shares at one end of the ranges. */
 export const columnOf = (
   curve: TemperatureCurve,
-  end: End,
+  end: RangeEnd,
 ): { readonly temperatures: readonly number[]; readonly shares: readonly number[] } => ({
   temperatures: curve.points.map(([celsius]) => celsius + 273.15),
   shares: curve.points.map((point) => point[COLUMN[end]]),

@@ -5,7 +5,7 @@ import { assess, CASE_IDS, checkReserves, describeLeg, legNumbers } from '../../
 import { prepare } from '../../src/leg/numbers.js'
 import { oncePerLeg, oncePerLegAnd } from '../../src/leg/once.js'
 import { Strength } from '../../src/leg/strength.js'
-import { material, strengthNumbers, strengthSi } from '../../src/materials/index.js'
+import { materialByName, strengthNumbers, strengthSi } from '../../src/materials/index.js'
 
 const leg = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8'))
 const recording: Evaluator = (formula, x) => formula.si(x)
@@ -38,7 +38,7 @@ describe('work done once for a leg', () => {
 })
 
 test('a strength that was kept is the one that was asked for: temperature, duration and cycles', () => {
-  const numbers = strengthNumbers(material('ASA'), 'alongLayers', 'dry', 'typical', true)
+  const numbers = strengthNumbers(materialByName('ASA'), 'alongLayers', 'dry', 'typical', true)
   const strength = new Strength(numbers)
   for (let round = 0; round < 3; round++)
     for (const temperature of [283, 293, 313, 333])

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { recorder } from '../../src/formula/index.js'
 import {
-  abs,
+  absPolymer,
   allMaterials,
   allowableStress,
   aluminium6061T6,
@@ -125,10 +125,10 @@ test('warm time is said to count more than cold time, as a range', () => {
 })
 
 test('the prepared numbers give the same stress, and record the chain', () => {
-  const x = strengthNumbers(abs, 'acrossLayers', 'conditioned', 'low', true)
+  const x = strengthNumbers(absPolymer, 'acrossLayers', 'conditioned', 'low', true)
   const { of, steps } = recorder()
   const si = strengthSi(x, 323.15, 1e6, 1e4, 2, of)
-  const checked = allowableStress(abs, {
+  const checked = allowableStress(absPolymer, {
     direction: 'acrossLayers',
     temperature: '50 degC',
     duration: '1e6 s' as never,

@@ -3,7 +3,7 @@ import { property } from '../../src/formula/index.js'
 import {
   allMaterials,
   defineMaterial,
-  material,
+  materialByName,
   materialNames,
   PROPERTY_KINDS,
   pla,
@@ -81,14 +81,14 @@ test('no value is absurd for its family', () => {
       if (value !== undefined) expect(value.low >= low && value.high <= high, `${m.name} ${name} ${value.low} to ${value.high}`).toBe(true)
     }
   for (const name of ['stainless 304', 'stainless 316']) {
-    const k = material(name).thermalConductivity
+    const k = materialByName(name).thermalConductivity
     expect(k !== undefined && k.low > STAINLESS_CONDUCTIVITY[0] && k.high < STAINLESS_CONDUCTIVITY[1]).toBe(true)
   }
 })
 
 test.each([
   ['PLA glass transition', 'glassTransitionTemperature', pla.glassTransitionTemperature, '137 degC'],
-  ['stainless conductivity', 'thermalConductivity', material('stainless 304').thermalConductivity, '90 W/(m K)'],
+  ['stainless conductivity', 'thermalConductivity', materialByName('stainless 304').thermalConductivity, '90 W/(m K)'],
 ] as const)('the published slip of a %s cannot be entered in the range it belongs to', (_, kind, range, slip) => {
   expect(() =>
     property(kind as Kind, { typical: slip as never, low: range!.lowest as never, high: range!.highest as never, source }),
@@ -113,15 +113,15 @@ test('a record refuses a typical outside its range, naming the row, and what can
 })
 
 test('materials are found by any of their names, and near names are offered', () => {
-  expect(material('pla').name).toBe('PLA')
-  expect(material('Nylon 12').name).toBe('PA12')
-  expect(material('tpu_95a').name).toBe('TPU 95A')
-  expect(material('12.9').name).toBe('steel 12.9')
-  expect(() => material('PTEG')).toThrow('PETG')
-  expect(() => material('unobtainium')).toThrow('must be one of PLA')
-  expect(() => material(undefined as never)).toThrow('missing')
+  expect(materialByName('pla').name).toBe('PLA')
+  expect(materialByName('Nylon 12').name).toBe('PA12')
+  expect(materialByName('tpu_95a').name).toBe('TPU 95A')
+  expect(materialByName('12.9').name).toBe('steel 12.9')
+  expect(() => materialByName('PTEG')).toThrow('PETG')
+  expect(() => materialByName('unobtainium')).toThrow('must be one of PLA')
+  expect(() => materialByName(undefined as never)).toThrow('missing')
   // PET with carbon fibre crystallises: it is not glycol-modified PET.
-  expect(() => material('PET-CF')).toThrow('PETG-CF')
+  expect(() => materialByName('PET-CF')).toThrow('PETG-CF')
   const taken = allMaterials().flatMap((m) => [
     ...new Set([m.name, ...(m.aliases ?? [])].map((n) => n.toLowerCase().replaceAll(/[\s_-]+/g, ''))),
   ])
@@ -187,7 +187,7 @@ test.each([
   ['aluminium 6061-T6', 'density', '7850 kg/m^3'],
   ['PA6', 'specificHeat', '170 J/(kg K)'],
 ] as const)('a slip in a document is refused by the range beside it: %s %s of %s', (name, property, slip) => {
-  const good = writeMaterial(material(name))
+  const good = writeMaterial(materialByName(name))
   const row = good.properties[property]!
   const document = { ...good, properties: { ...good.properties, [property]: { ...row, typical: slip } } }
   expect(() => readMaterial(document)).toThrow(`properties.${property}.typical`)

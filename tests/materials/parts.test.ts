@@ -3,10 +3,9 @@ import { describe, expect, test } from 'vitest'
 import {
   allMaterials,
   bearingDuty,
-  builtAtAngle,
+  buildAngleUtilisation,
   cellularBounds,
   cumulativeDamage,
-  dampWall,
   fastenerZone,
   fatigueFactor,
   goodmanSafetyFactor,
@@ -21,10 +20,11 @@ import {
   printLife,
   reversedStress,
   runningClearance,
+  shellInfillBeam,
   slidingFriction,
   steelLife,
   uptakeTime,
-  walledBar,
+  wallMoistureUptake,
   waterUptake,
 } from '../../src/materials/index.js'
 
@@ -97,7 +97,7 @@ describe('layers', () => {
   test('a bar built at an angle is what the stress tensor says', () => {
     fc.assert(
       fc.property(fc.double({ min: 0, max: Math.PI / 2, noNaN: true }), stress, (angle, pull) => {
-        const simple = builtAtAngle.si({ stress: pull, angle, alongStrength: 5e7, acrossStrength: 2.5e7, shearStrength: 1.6e7 })
+        const simple = buildAngleUtilisation.si({ stress: pull, angle, alongStrength: 5e7, acrossStrength: 2.5e7, shearStrength: 1.6e7 })
         const full = layerStress.si({ xx: pull, yy: 0, zz: 0, xy: 0, yz: 0, zx: 0, buildDirection: [Math.sin(angle), 0, Math.cos(angle)] })
         return Math.abs(simple.normal - full.normal) < 1e-3 && Math.abs(simple.shear - full.shear) < 1e-3
       }),
@@ -122,11 +122,11 @@ describe('infill and walls', () => {
   })
   test('a core as stiff as the walls is a solid bar; more wall and more core only stiffen', () => {
     const bar = { width: 0.01, height: 0.008, sideWall: 0.001, topWall: 0.0012, wallModulus: 2e9, relativeDensity: 0.3 }
-    expect(walledBar.si({ ...bar, coreModulus: 2e9 }).bendingShare).toBeCloseTo(1, 14)
+    expect(shellInfillBeam.si({ ...bar, coreModulus: 2e9 }).bendingShare).toBeCloseTo(1, 14)
     fc.assert(
       fc.property(share, share, fc.double({ min: 0, max: 0.5, noNaN: true }), (thin, core, more) => {
         const at = (wall: number, coreModulus: number) =>
-          walledBar.si({ ...bar, sideWall: wall * 0.005, topWall: wall * 0.004, coreModulus }).bendingRigidity
+          shellInfillBeam.si({ ...bar, sideWall: wall * 0.005, topWall: wall * 0.004, coreModulus }).bendingRigidity
         const thick = thin + (1 - thin) * more
         return at(thick, core * 2e9) >= at(thin, core * 2e9) * (1 - 1e-12) && at(thin, core * 2e9) >= at(thin, 0)
       }),
@@ -142,7 +142,7 @@ describe('infill and walls', () => {
       coreModulus: '3 GPa',
       relativeDensity: 0.3,
     } as const
-    expect(() => walledBar(bar)).toThrow(/half of the width[\s\S]*at most that of the walls/)
+    expect(() => shellInfillBeam(bar)).toThrow(/half of the width[\s\S]*at most that of the walls/)
   })
   test('sparse infill round a fastener is refused until enough walls make it solid', () => {
     const zone = { holeDiameter: '4 mm', lineWidth: '0.45 mm', relativeDensity: 0.2 } as const
@@ -252,7 +252,7 @@ describe('water and sliding', () => {
 describe('queries of a material', () => {
   const polymers = allMaterials().filter(({ moistureSwelling }) => moistureSwelling !== undefined)
   test('a damp wall: a soaked one has the shares of the table, and only gets weaker, softer and longer with time and humidity', () => {
-    const soaked = dampWall(pa6, { humidity: 1, time: '20 year', thickness: '2 mm' })
+    const soaked = wallMoistureUptake(pa6, { humidity: 1, time: '20 year', thickness: '2 mm' })
     expect(soaked.strengthShare.si).toBeCloseTo(pa6.strengthSaturatedRatio.si, 9)
     expect(soaked.modulusShare.si).toBeCloseTo(pa6.modulusSaturatedRatio.si, 9)
     expect(soaked.growth.si).toBeCloseTo(pa6.moistureSwelling.si * pa6.moistureSaturated.si, 12)
@@ -263,7 +263,7 @@ describe('queries of a material', () => {
     })
     fc.assert(
       fc.property(climate, fc.double({ min: 0, max: 1, noNaN: true }), ({ m, humidity, days }, more) => {
-        const at = (h: number, d: number) => dampWall(m, { humidity: h, time: [d, 'day'], thickness: '3 mm' })
+        const at = (h: number, d: number) => wallMoistureUptake(m, { humidity: h, time: [d, 'day'], thickness: '3 mm' })
         const now = at(humidity, days)
         return [at(humidity + (1 - humidity) * more, days), at(humidity, days + 100 * more)].every(
           (later) =>
@@ -273,8 +273,8 @@ describe('queries of a material', () => {
         )
       }),
     )
-    expect(() => dampWall(pa6, { humidity: 1.2, time: '-1 s', thickness: '2 mm' })).toThrow(/humidity[\s\S]*time/)
-    expect(() => dampWall(pp, { humidity: 0.5, time: '1 h', thickness: '2 mm' })).toThrow('moistureDiffusivity')
+    expect(() => wallMoistureUptake(pa6, { humidity: 1.2, time: '-1 s', thickness: '2 mm' })).toThrow(/humidity[\s\S]*time/)
+    expect(() => wallMoistureUptake(pp, { humidity: 0.5, time: '1 h', thickness: '2 mm' })).toThrow('moistureDiffusivity')
   })
   test('friction is an interval: low for holding, high for driving; an unknown pair is refused', () => {
     const { friction, forHolding, forDriving } = slidingFriction(pom, { on: 'steel', surface: 'dry' })

@@ -1,5 +1,6 @@
 import { readFileSync, writeFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
+import { valuesPage } from '../../scripts/values-page.js'
 import {
   allMaterials,
   allowableChart,
@@ -11,7 +12,6 @@ import {
   pla,
   priorsOf,
   propertiesOf,
-  valuesPage,
 } from '../../src/materials/index.js'
 
 type Layer = { readonly data: { readonly values: readonly Record<string, number | string>[] } }

@@ -1,6 +1,6 @@
 import {
   bearingDuty,
-  builtAtAngle,
+  buildAngleUtilisation,
   cellularBounds,
   cumulativeDamage,
   equilibriumMoisture,
@@ -13,10 +13,10 @@ import {
   printLife,
   reversedStress,
   runningClearance,
+  shellInfillBeam,
   steelLife,
   toleranceFactor,
   uptakeTime,
-  walledBar,
   waterUptake,
   wearDepth,
 } from '../../src/materials/index.js'
@@ -213,7 +213,7 @@ export const checks = [
       source: byHand('shear alone: 4/10'),
     },
   ),
-  ...published(builtAtAngle, {
+  ...published(buildAngleUtilisation, {
     what: 'at 30°: a quarter across, 0.433 as shear',
     given: { stress: '10 MPa', angle: '30 deg', alongStrength: '50 MPa', acrossStrength: '25 MPa', shearStrength: '16 MPa' },
     gives: { normal: '2.5 MPa', shear: '4.330127018922 MPa', governs: 'betweenLayers' },
@@ -233,7 +233,7 @@ export const checks = [
     within: EXACT,
     source: byHand('1/16, 1/12 and 1/4 of the modulus; 0.3/8 and 1/12 of the strength'),
   }),
-  ...published(walledBar, {
+  ...published(shellInfillBeam, {
     what: '10 mm square, three walls of 0.45 mm, hollow: section 1 - 0.73², inertia 1 - 0.73⁴',
     given: {
       width: '10 mm',

@@ -1,5 +1,5 @@
 import { type PropertyRecord, property, type Source } from '../../formula/index.js'
-import { type Material, material as materialByName, PROPERTY_KINDS, type PropertyName } from '../../materials/index.js'
+import { type Material, materialByName, PROPERTY_KINDS, type PropertyName } from '../../materials/index.js'
 import { type In, InputError, type Kind, nearName, show } from '../../units/index.js'
 import { field, Refusal } from './fields.js'
 

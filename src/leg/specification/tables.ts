@@ -6,7 +6,7 @@ import {
   type SiThreadSizes,
   smallBallBearing,
 } from '../../fasteners/index.js'
-import { type Material, material as materialByName } from '../../materials/index.js'
+import { type Material, materialByName } from '../../materials/index.js'
 import { InputError } from '../../units/index.js'
 import { designation, field, meant, named, Refusal, text } from './fields.js'
 import { materialFrom, type OwnMaterial } from './own-material.js'

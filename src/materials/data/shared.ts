@@ -1,4 +1,4 @@
-import type { Row } from '../record.js'
+import type { PropertyRow } from '../record.js'
 import {
   CRANK,
   DRY_ASSUMED,
@@ -12,12 +12,19 @@ import {
   SHIFT_MEMORY,
 } from '../sources.js'
 
-// Rows that several polymers share because nothing better is known of any of them.
+// PropertyRows that several polymers share because nothing better is known of any of them.
 
-export const AMORPHOUS_1000_HOURS: Row<'ratio'> = [0.55, 0.5, 0.6, '1', PLASTICS_PRACTICE, 'steady load, 23 °C']
-export const AMORPHOUS_1_YEAR: Row<'ratio'> = [0.32, 0.25, 0.4, '1', PLASTICS_PRACTICE, 'steady load for a year and more, 23 °C, amorphous']
-export const CRYSTALLINE_1000_HOURS: Row<'ratio'> = [0.55, 0.5, 0.6, '1', PLASTICS_PRACTICE, 'steady load, 23 °C']
-export const CRYSTALLINE_1_YEAR: Row<'ratio'> = [
+export const AMORPHOUS_1000_HOURS: PropertyRow<'ratio'> = [0.55, 0.5, 0.6, '1', PLASTICS_PRACTICE, 'steady load, 23 °C']
+export const AMORPHOUS_1_YEAR: PropertyRow<'ratio'> = [
+  0.32,
+  0.25,
+  0.4,
+  '1',
+  PLASTICS_PRACTICE,
+  'steady load for a year and more, 23 °C, amorphous',
+]
+export const CRYSTALLINE_1000_HOURS: PropertyRow<'ratio'> = [0.55, 0.5, 0.6, '1', PLASTICS_PRACTICE, 'steady load, 23 °C']
+export const CRYSTALLINE_1_YEAR: PropertyRow<'ratio'> = [
   0.28,
   0.2,
   0.35,
@@ -25,7 +32,7 @@ export const CRYSTALLINE_1_YEAR: Row<'ratio'> = [
   PLASTICS_PRACTICE,
   'steady load for a year and more, 23 °C, semicrystalline',
 ]
-export const POLYMER_FATIGUE: Row<'ratio'> = [
+export const POLYMER_FATIGUE: PropertyRow<'ratio'> = [
   0.22,
   0.15,
   0.3,
@@ -33,7 +40,7 @@ export const POLYMER_FATIGUE: Row<'ratio'> = [
   FATIGUE_PRACTICE,
   'largest stress at 1e6 cycles, R = 0.1, over tensile strength; no self-heating',
 ]
-export const PRINT_LAYER_RATIO: Row<'ratio'> = [
+export const PRINT_LAYER_RATIO: PropertyRow<'ratio'> = [
   0.6,
   0.4,
   0.8,
@@ -41,7 +48,7 @@ export const PRINT_LAYER_RATIO: Row<'ratio'> = [
   FFF_CONSENSUS,
   'tensile strength across layers over along layers, fused filament',
 ]
-export const LAYER_SHEAR_RATIO: Row<'ratio'> = [
+export const LAYER_SHEAR_RATIO: PropertyRow<'ratio'> = [
   0.65,
   0.6,
   0.7,
@@ -49,8 +56,15 @@ export const LAYER_SHEAR_RATIO: Row<'ratio'> = [
   SHEAR_ASSUMED,
   'shear strength between layers over tensile strength across layers',
 ]
-export const GLASSY_STRAIN_LIMIT: Row<'strain'> = [0.75, 0.5, 1, '%', PLASTICS_PRACTICE, 'design strain of glassy polymers under long load']
-export const FIBRE_STRAIN_LIMIT: Row<'strain'> = [
+export const GLASSY_STRAIN_LIMIT: PropertyRow<'strain'> = [
+  0.75,
+  0.5,
+  1,
+  '%',
+  PLASTICS_PRACTICE,
+  'design strain of glassy polymers under long load',
+]
+export const FIBRE_STRAIN_LIMIT: PropertyRow<'strain'> = [
   0.3,
   0.2,
   0.4,
@@ -58,7 +72,7 @@ export const FIBRE_STRAIN_LIMIT: Row<'strain'> = [
   PLASTICS_PRACTICE,
   'design strain of brittle short-fibre grades under long load',
 ]
-export const TOUGH_STRAIN_LIMIT: Row<'strain'> = [
+export const TOUGH_STRAIN_LIMIT: PropertyRow<'strain'> = [
   1.5,
   1,
   2,
@@ -66,7 +80,7 @@ export const TOUGH_STRAIN_LIMIT: Row<'strain'> = [
   PLASTICS_PRACTICE,
   'design strain of tough semicrystalline polymers under long load',
 ]
-export const GLASSY_ACTIVATION: Row<'activationEnergy'> = [
+export const GLASSY_ACTIVATION: PropertyRow<'activationEnergy'> = [
   150,
   100,
   250,
@@ -74,9 +88,9 @@ export const GLASSY_ACTIVATION: Row<'activationEnergy'> = [
   SHIFT_MEMORY,
   'below the glass transition; a fitted number, the result is very sensitive to it',
 ]
-export const GREASED_FRICTION: Row<'ratio'> = [0.12, 0.05, 0.2, '1', GREASE_PRACTICE, 'on steel, greased, renewed as worn']
-export const PLASTIC_EMISSIVITY: Row<'ratio'> = [0.91, 0.85, 0.95, '1', PLASTIC_EMISSIVITIES, 'long-wave, unpainted plastic']
-export const METAL_EMISSIVITY: Row<'ratio'> = [
+export const GREASED_FRICTION: PropertyRow<'ratio'> = [0.12, 0.05, 0.2, '1', GREASE_PRACTICE, 'on steel, greased, renewed as worn']
+export const PLASTIC_EMISSIVITY: PropertyRow<'ratio'> = [0.91, 0.85, 0.95, '1', PLASTIC_EMISSIVITIES, 'long-wave, unpainted plastic']
+export const METAL_EMISSIVITY: PropertyRow<'ratio'> = [
   0.15,
   0.07,
   0.3,
@@ -84,7 +98,14 @@ export const METAL_EMISSIVITY: Row<'ratio'> = [
   EMISSIVITY_TABLES,
   'bright steel: polished 0.07, cold rolled 0.09, ground 0.24; oxide and paint raise it',
 ]
-export const HARDLY_WET_STRENGTH: Row<'ratio'> = [0.97, 0.93, 1, '1', DRY_ASSUMED, 'equilibrium at 50 % humidity over dry']
-export const HARDLY_WET_SATURATED: Row<'ratio'> = [0.94, 0.88, 1, '1', DRY_ASSUMED, 'soaked over dry']
-export const PLASTIC_DIFFUSIVITY: Row<'massDiffusivity'> = [3e-12, 1e-12, 1e-11, 'm^2/s', CRANK, 'water, room temperature, solid wall']
-export const MOISTURE_SWELLING: Row<'ratio'> = [0.25, 0.15, 0.35, '1', CRANK, 'linear strain per share of water by mass']
+export const HARDLY_WET_STRENGTH: PropertyRow<'ratio'> = [0.97, 0.93, 1, '1', DRY_ASSUMED, 'equilibrium at 50 % humidity over dry']
+export const HARDLY_WET_SATURATED: PropertyRow<'ratio'> = [0.94, 0.88, 1, '1', DRY_ASSUMED, 'soaked over dry']
+export const PLASTIC_DIFFUSIVITY: PropertyRow<'massDiffusivity'> = [
+  3e-12,
+  1e-12,
+  1e-11,
+  'm^2/s',
+  CRANK,
+  'water, room temperature, solid wall',
+]
+export const MOISTURE_SWELLING: PropertyRow<'ratio'> = [0.25, 0.15, 0.35, '1', CRANK, 'linear strain per share of water by mass']

@@ -34,7 +34,7 @@ import {
 } from './shared.js'
 
 /** Acrylonitrile butadiene styrene, printed from filament. */
-export const abs = /* @__PURE__ */ defineMaterial(
+export const absPolymer = /* @__PURE__ */ defineMaterial(
   {
     name: 'ABS',
     title: 'acrylonitrile butadiene styrene, fused filament, solid',

@@ -2,7 +2,7 @@ import { type Property, readInputs, type Source } from '../formula/index.js'
 import { type In, Quantity } from '../units/index.js'
 import { weakest } from './evidence.js'
 import { equilibriumMoisture, moistureGrowth, uptakeTime, waterUptake } from './moisture.js'
-import { type Material, needed } from './record.js'
+import { type Material, requireProperty } from './record.js'
 import { moistureFactor } from './strength-factors.js'
 
 /** A wall in a climate. */
@@ -16,7 +16,7 @@ export interface Climate {
 }
 
 /** What a climate makes of a wall. */
-export interface DampWall {
+export interface WallMoisture {
   /** Mean water content by mass. */
   readonly water: Quantity<'ratio'>
   /** Water content that it tends to. */
@@ -38,8 +38,8 @@ export interface DampWall {
  * The wet skin is ahead of the mean: a bent wall is weaker than this says until the water has spread. Throws an `InputError` for a climate that cannot be and for a
  * property the table lacks.
  */
-export function dampWall(material: Material, climate: Climate): DampWall {
-  const where = 'dampWall'
+export function wallMoistureUptake(material: Material, climate: Climate): WallMoisture {
+  const where = 'wallMoistureUptake'
   const x = readInputs(
     where,
     {
@@ -50,8 +50,8 @@ export function dampWall(material: Material, climate: Climate): DampWall {
     climate,
   )
   const used: Property[] = []
-  const typical = (name: Parameters<typeof needed>[2]): number => {
-    const value = needed(where, material, name) as Property
+  const typical = (name: Parameters<typeof requireProperty>[2]): number => {
+    const value = requireProperty(where, material, name) as Property
     used.push(value)
     return value.si
   }

@@ -1,8 +1,7 @@
-import { isPrior, type Property } from '../formula/index.js'
-import { type Kind, kindRow, Quantity } from '../units/index.js'
-import { priorsOf } from './document.js'
-import { allMaterials } from './lookup.js'
-import { type Material, propertiesOf } from './record.js'
+/** Writes the guide's page of material values; a test holds the committed page to it, and renews it with LIMBWRIGHT_UPDATE=1. */
+import { isPrior, type Property } from '../src/formula/index.js'
+import { allMaterials, type Material, priorsOf, propertiesOf } from '../src/materials/index.js'
+import { type Kind, kindRow, Quantity } from '../src/units/index.js'
 
 const plain = (text: string) => text.replaceAll('|', '\\|').replaceAll(/\s+/g, ' ')
 const words = (name: string) =>
