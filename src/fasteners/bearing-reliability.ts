@@ -1,6 +1,6 @@
 import { formula } from '../formula/index.js'
 
-/** Share of ball bearings that outlive a number of turns, and the rating that a wanted share asks for (three-parameter Weibull spread of the life). */
+/** Share of ball bearings that outlive a number of turns, and the rating needed for a required share (three-parameter Weibull spread of the life). */
 export const bearingReliability = /* @__PURE__ */ formula('fasteners.bearingReliability', {
   inputs: {
     /** Dynamic load rating. */
@@ -9,8 +9,8 @@ export const bearingReliability = /* @__PURE__ */ formula('fasteners.bearingReli
     load: { kind: 'force', above: 0 },
     /** Turns to survive. */
     turns: { kind: 'count', above: 0 },
-    /** Share wanted to survive them. */
-    reliabilityWanted: { kind: 'ratio', above: 0, below: 1, default: 0.9 },
+    /** Share required to survive them. */
+    requiredReliability: { kind: 'ratio', above: 0, below: 1, default: 0.9 },
     /** Life that every bearing reaches, over the rating life. */
     leastLife: { kind: 'ratio', min: 0, below: 1, default: 0.02 },
     /** Characteristic life (63.2 % have failed), over the rating life. */
@@ -21,7 +21,7 @@ export const bearingReliability = /* @__PURE__ */ formula('fasteners.bearingReli
   output: {
     /** Share that survives. */
     reliability: 'ratio',
-    /** Dynamic rating that the share wanted asks for. */
+    /** Dynamic rating needed for the required share. */
     ratingNeeded: 'force',
   },
   assumes: [
@@ -29,11 +29,11 @@ export const bearingReliability = /* @__PURE__ */ formula('fasteners.bearingReli
     "spread of the maker's tests of single-row ball bearings; the standard's factors (`bearingLife`) are close up to 99 %",
   ],
   source: [{ level: 'published', where: 'Shigley 8th/9th ed., section 11-4 and 11-5, eq. 11-6 to 11-9, table 11-6 (0.02, 4.459, 1.483)' }],
-  si: ({ dynamicRating, load, turns, reliabilityWanted, leastLife, characteristicLife, exponent }) => {
+  si: ({ dynamicRating, load, turns, requiredReliability, leastLife, characteristicLife, exponent }) => {
     const millions = turns / 1e6
     const wide = characteristicLife - leastLife
     const used = Math.max(0, millions * (load / dynamicRating) ** 3 - leastLife)
-    const life = leastLife + wide * (-Math.log(reliabilityWanted)) ** (1 / exponent)
+    const life = leastLife + wide * (-Math.log(requiredReliability)) ** (1 / exponent)
     return { reliability: Math.exp(-((used / wide) ** exponent)), ratingNeeded: load * Math.cbrt(millions / life) }
   },
 })

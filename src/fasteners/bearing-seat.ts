@@ -70,7 +70,7 @@ export const bearingSeat = /* @__PURE__ */ formula('fasteners.bearingSeat', {
     /** Coefficient of friction of ring on housing: the lowest. */
     friction: { kind: 'ratio', min: 0 },
     /** How the load lies to the outer ring: standing still on one spot of it, or going round. */
-    load: { oneOf: ['standsStill', 'goesRound'] },
+    load: { oneOf: ['stationary', 'rotating'] },
   },
   output: {
     /** Interference then; negative is clearance. */
@@ -142,7 +142,7 @@ export const bearingSeat = /* @__PURE__ */ formula('fasteners.bearingSeat', {
       clearanceLeft,
       gripTorque: pressFitGrip.si({ pressure: fit.pressure, diameter: outsideDiameter, length: x.width, friction: x.friction }).torque,
       releaseChange: dry.releases === 'onCooling' ? -dry.temperatureChange : dry.temperatureChange,
-      seat: tight ? ('tight' as const) : x.load === 'standsStill' ? ('looseAllowed' as const) : ('ringCreeps' as const),
+      seat: tight ? ('tight' as const) : x.load === 'stationary' ? ('looseAllowed' as const) : ('ringCreeps' as const),
       clearance: clearanceLeft >= 0 ? ('runsFree' as const) : ('preloaded' as const),
     }
   },

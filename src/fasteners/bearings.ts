@@ -177,15 +177,15 @@ export const bearingStaticSafety = /* @__PURE__ */ formula('fasteners.bearingSta
   output: {
     /** Static rating over load. */
     safety: 'ratio',
-    /** Least value for that duty. */
-    wanted: 'ratio',
+    /** Least static safety for that duty. */
+    requiredSafety: 'ratio',
     /** Verdict. */
     state: { oneOf: ['enough', 'dents'] },
   },
   source: [{ level: 'published', where: 'ISO 76 practice: 1 normal, 1.5 shock, 2 quiet or oscillating (the last from memory)' }],
   si: ({ staticRating, staticLoad, duty }) => {
-    const wanted = duty === 'normal' ? 1 : duty === 'shock' ? 1.5 : 2
+    const requiredSafety = duty === 'normal' ? 1 : duty === 'shock' ? 1.5 : 2
     const safety = staticRating / staticLoad
-    return { safety, wanted, state: safety >= wanted ? ('enough' as const) : ('dents' as const) }
+    return { safety, requiredSafety, state: safety >= requiredSafety ? ('enough' as const) : ('dents' as const) }
   },
 })

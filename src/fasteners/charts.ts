@@ -2,13 +2,13 @@ import { type Chart, lineChart } from '../chart/index.js'
 import type { Given } from '../formula/index.js'
 import { normalPdf } from '../numeric/index.js'
 import { type In, kindWords, quantity } from '../units/index.js'
-import { interferenceChances } from './print-fit.js'
-import { compareRemedies, type RemedySpecification } from './remedies.js'
+import { fitProbability } from './print-fit.js'
+import { type ClampRemedySpecification, compareClampRemedies } from './remedies.js'
 
 /** Clamp load over time of a joint and its remedies, with the clamp load that is needed. */
-export function clampLoadChart(specification: RemedySpecification, needed: In<'force'>): Chart {
+export function clampLoadChart(specification: ClampRemedySpecification, needed: In<'force'>): Chart {
   const days = specification.times.map((time) => quantity('time', time).in('day'))
-  const series = compareRemedies(specification).map(({ remedy, clampLoads, state }) => ({
+  const series = compareClampRemedies(specification).map(({ remedy, clampLoads, state }) => ({
     name: state === 'works' ? kindWords(remedy) : `${kindWords(remedy)} (${kindWords(state)})`,
     points: clampLoads.map((load, i) => [days[i]!, load.in('N')] as const),
   }))
@@ -25,8 +25,8 @@ export function clampLoadChart(specification: RemedySpecification, needed: In<'f
 const POINTS = 120
 
 /** How the interference of a pin in printed holes spreads, between loose and split. */
-export function interferenceChart(fit: Given<(typeof interferenceChances)['def']['inputs']>): Chart {
-  const { mean, scatter, looseChance, splitChance } = interferenceChances(fit)
+export function interferenceChart(fit: Given<(typeof fitProbability)['def']['inputs']>): Chart {
+  const { mean, scatter, looseProbability, splitProbability } = fitProbability(fit)
   const [middle, sd] = [mean.in('um'), scatter.in('um')]
   const percent = (share: number) => `${(100 * share).toPrecision(2)} %`
   const points = Array.from({ length: POINTS + 1 }, (_, i) => {
@@ -35,13 +35,13 @@ export function interferenceChart(fit: Given<(typeof interferenceChances)['def']
   })
   return lineChart({
     title: 'Interference of pin and printed hole',
-    description: `Distribution of the diametral interference: ${percent(looseChance.si)} loose, ${percent(splitChance.si)} split.`,
+    description: `Distribution of the diametral interference: ${percent(looseProbability.si)} loose, ${percent(splitProbability.si)} split.`,
     x: { title: 'diametral interference', unit: 'µm' },
     y: { title: 'share per µm', unit: '1', zero: true },
     series: [{ name: 'interference', points }],
     rules: [
-      { name: `loose ${percent(looseChance.si)}`, at: quantity('length', fit.neededInterference ?? '0 mm').in('um'), axis: 'x' },
-      { name: `split ${percent(splitChance.si)}`, at: quantity('length', fit.allowableInterference).in('um'), axis: 'x' },
+      { name: `loose ${percent(looseProbability.si)}`, at: quantity('length', fit.neededInterference ?? '0 mm').in('um'), axis: 'x' },
+      { name: `split ${percent(splitProbability.si)}`, at: quantity('length', fit.allowableInterference).in('um'), axis: 'x' },
     ],
   })
 }

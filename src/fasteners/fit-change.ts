@@ -60,7 +60,7 @@ export const releaseTemperature = /* @__PURE__ */ formula('fasteners.releaseTemp
 })
 
 /** The interference lost when the peaks of two machined surfaces are flattened in pressing; a printed bore is sheared instead, so measure it. */
-export const roughnessLoss = /* @__PURE__ */ formula('fasteners.roughnessLoss', {
+export const surfaceSmoothing = /* @__PURE__ */ formula('fasteners.surfaceSmoothing', {
   inputs: {
     /** Mean peak-to-valley height of the bore. */
     boreRoughness: { kind: 'length', min: 0 },

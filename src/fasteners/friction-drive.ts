@@ -31,8 +31,8 @@ export const frictionFaceTorque = /* @__PURE__ */ formula('fasteners.frictionFac
     outerDiameter: { kind: 'length', above: 0 },
     /** Inner diameter of the touching ring. */
     innerDiameter: { kind: 'length', min: 0 },
-    /** How the load spreads: evenly, or denser towards the axis as on worn faces and under a bolt (the lower answer, friction at the mean radius). */
-    pressure: { oneOf: ['even', 'worn'] },
+    /** How the load spreads: uniformly, or denser towards the axis as on worn faces and under a bolt (the lower answer, friction at the mean radius). */
+    pressure: { oneOf: ['uniform', 'worn'] },
   },
   /** Torque at slip. */
   output: 'torque',
@@ -74,8 +74,8 @@ export const frictionDrive = /* @__PURE__ */ formula('fasteners.frictionDrive', 
         },
       },
     },
-    /** How the torque meets the faces: through one after another (the weakest decides), or shared, as by both sides of a disc between two flanges. */
-    path: { oneOf: ['oneAfterAnother', 'shared'] },
+    /** How the torque meets the faces: in series (the weakest decides) or in parallel, as on both sides of a disc between two flanges. */
+    path: { oneOf: ['inSeries', 'inParallel'] },
     /** Torque to drive. */
     torque: { kind: 'torque', min: 0 },
   },
@@ -88,15 +88,15 @@ export const frictionDrive = /* @__PURE__ */ formula('fasteners.frictionDrive', 
     pressures: { list: 'stress' },
     /** Torque at slip over torque; infinite without torque. */
     reserve: { kind: 'ratio', infinite: true },
-    /** Reserve wanted: 1.5 over metal, 2.5 as soon as a face is printed. */
-    reserveWanted: 'ratio',
+    /** Required reserve: 1.5 over metal, 2.5 as soon as a face is printed. */
+    requiredReserve: 'ratio',
     /** Whether friction drives, a key, pins or teeth are needed, or a face is crushed. */
     state: { oneOf: ['frictionDrives', 'keyNeeded', 'facesCrushed'] },
   },
   assumes: ['shared faces slip together'],
   source: [
     { level: 'published', where: 'Shigley 9th ed., section 16-5, as fasteners.frictionFaceTorque' },
-    { level: 'assumption', where: 'reserves wanted: spread of friction on machined and on printed faces' },
+    { level: 'assumption', where: 'required reserves: spread of friction on machined and on printed faces' },
   ],
   requires: {
     faces: {
@@ -110,24 +110,24 @@ export const frictionDrive = /* @__PURE__ */ formula('fasteners.frictionDrive', 
     let crushed = false
     let printed = false
     for (const { outerDiameter, innerDiameter, friction: f, surface, allowablePressure } of faces) {
-      const pressure = surface === 'metal' ? 'even' : 'worn'
+      const pressure = surface === 'metal' ? 'uniform' : 'worn'
       faceTorques.push(frictionFaceTorque.si({ clampLoad, friction: f, outerDiameter, innerDiameter, pressure }))
       const bearing = headBearing.si({ force: clampLoad, bearingDiameter: outerDiameter, holeDiameter: innerDiameter, allowablePressure })
       pressures.push(bearing.pressure)
       crushed ||= bearing.reserve < 1
       printed ||= surface === 'printed'
     }
-    const slipTorque = path === 'shared' ? faceTorques.reduce((a, b) => a + b, 0) : Math.min(...faceTorques)
-    const reserveWanted = printed ? 2.5 : 1.5
+    const slipTorque = path === 'inParallel' ? faceTorques.reduce((a, b) => a + b, 0) : Math.min(...faceTorques)
+    const requiredReserve = printed ? 2.5 : 1.5
     return {
       slipTorque,
       faceTorques,
       pressures,
       reserve: torque === 0 ? Number.POSITIVE_INFINITY : slipTorque / torque,
-      reserveWanted,
+      requiredReserve,
       state: crushed
         ? ('facesCrushed' as const)
-        : slipTorque > 0 && slipTorque >= reserveWanted * torque
+        : slipTorque > 0 && slipTorque >= requiredReserve * torque
           ? ('frictionDrives' as const)
           : ('keyNeeded' as const),
     }

@@ -5,7 +5,7 @@ const SURFACES = { ground: [1.58, -0.085], machined: [4.51, -0.265], hotRolled: 
 /** Reliability factors for 8 % scatter of the endurance limit. */
 const RELIABILITIES = { '50 %': 1, '90 %': 0.897, '95 %': 0.868, '99 %': 0.814, '99.9 %': 0.753 } as const
 
-/** The alternating stress a steel pin bears for ever, from its tensile strength and its surface, size, temperature and wanted reliability. */
+/** The alternating stress a steel pin bears for an infinite number of cycles, from its tensile strength, surface, size and required reliability. */
 export const pinEnduranceLimit = /* @__PURE__ */ formula('fasteners.pinEnduranceLimit', {
   inputs: {
     /** Tensile strength of the pin. */

@@ -7,7 +7,7 @@ export const pinShear = /* @__PURE__ */ formula('fasteners.pinShear', {
     force: { kind: 'force', min: 0 },
     /** Diameter of the pin. */
     diameter: { kind: 'length', above: 0 },
-    /** Shear planes: 1 or, in a fork, 2. */
+    /** Shear planes: 1 or, in a clevis, 2. */
     planes: { kind: 'count', min: 1, max: 2, whole: true, default: 2 },
   },
   output: {
@@ -24,19 +24,19 @@ export const pinShear = /* @__PURE__ */ formula('fasteners.pinShear', {
   },
 })
 
-/** Bending of a pin in a fork: the load sits at the middle of each cheek and at the quarter points of the eye, gaps between them count in full. */
-export const forkPinBending = /* @__PURE__ */ formula('fasteners.forkPinBending', {
+/** Bending of a clevis pin: the load acts at the middle of each cheek and at the quarter points of the lug; the gaps between them count in full. */
+export const clevisPinBending = /* @__PURE__ */ formula('fasteners.clevisPinBending', {
   inputs: {
     /** Force across the pin. */
     force: { kind: 'force', min: 0 },
     /** Diameter of the pin. */
     diameter: { kind: 'length', above: 0 },
-    /** Thickness of each cheek of the fork. */
+    /** Thickness of each cheek of the clevis. */
     cheekThickness: { kind: 'length', above: 0 },
-    /** Gap between cheek and eye, each side. */
+    /** Gap between cheek and lug, each side. */
     gap: { kind: 'length', min: 0 },
-    /** Thickness of the eye in the middle. */
-    eyeThickness: { kind: 'length', above: 0 },
+    /** Thickness of the lug in the middle. */
+    lugThickness: { kind: 'length', above: 0 },
   },
   output: {
     /** Lever arm of half the force. */
@@ -48,10 +48,10 @@ export const forkPinBending = /* @__PURE__ */ formula('fasteners.forkPinBending'
     /** Moment over the plastic section modulus: hold it against the yield strength when a ductile pin may yield through. */
     plasticBendingStress: 'stress',
   },
-  assumes: ['pressure even along each cheek and each half of the eye: safe for stiff parts, nearly right for polymer parts on a steel pin'],
+  assumes: ['pressure even along each cheek and each half of the lug: safe for stiff parts, nearly right for polymer parts on a steel pin'],
   source: [{ level: 'memory', where: 'Bruhn, Analysis and Design of Flight Vehicle Structures, chapter D1 (pin bending)' }],
-  si: ({ force, diameter, cheekThickness, gap, eyeThickness }) => {
-    const arm = cheekThickness / 2 + gap + eyeThickness / 4
+  si: ({ force, diameter, cheekThickness, gap, lugThickness }) => {
+    const arm = cheekThickness / 2 + gap + lugThickness / 4
     const moment = (force / 2) * arm
     const bendingStress = (32 * moment) / (Math.PI * diameter ** 3)
     return { arm, moment, bendingStress, plasticBendingStress: (bendingStress * 3 * Math.PI) / 16 }

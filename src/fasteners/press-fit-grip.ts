@@ -45,8 +45,8 @@ export const pressFitHold = /* @__PURE__ */ formula('fasteners.pressFitHold', {
     axialForce: { kind: 'force', min: 0 },
     /** Torque to hold. */
     torque: { kind: 'torque', min: 0 },
-    /** Reserve wanted on the force at slip. */
-    reserveWanted: { kind: 'ratio', min: 1, default: 2 },
+    /** Required reserve on the force at slip. */
+    requiredReserve: { kind: 'ratio', min: 1, default: 2 },
   },
   output: {
     /** Friction force asked for: axial and tangential together. */
@@ -60,14 +60,14 @@ export const pressFitHold = /* @__PURE__ */ formula('fasteners.pressFitHold', {
   },
   assumes: ['slip follows the resultant of axial and tangential force'],
   source: [{ level: 'published', where: 'DIN 7190-1 (combined axial force and torque); any machine-design text' }],
-  si: ({ pressure, diameter, length, friction, axialForce, torque, reserveWanted }) => {
+  si: ({ pressure, diameter, length, friction, axialForce, torque, requiredReserve }) => {
     const demand = Math.hypot(axialForce, (2 * torque) / diameter)
     const capacity = pressFitGrip.si({ pressure, diameter, length, friction }).axialForce
     return {
       demand,
       capacity,
       reserve: demand === 0 ? Number.POSITIVE_INFINITY : capacity / demand,
-      retention: capacity >= reserveWanted * demand && capacity > 0 ? ('frictionHolds' as const) : ('positiveRetentionNeeded' as const),
+      retention: capacity >= requiredReserve * demand && capacity > 0 ? ('frictionHolds' as const) : ('positiveRetentionNeeded' as const),
     }
   },
 })

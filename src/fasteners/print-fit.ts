@@ -26,7 +26,7 @@ export const printedHolePrior = {
  *
  * Loose means interference below what is needed; split means above what the boss bears (`allowableInterference`).
  */
-export const interferenceChances = /* @__PURE__ */ formula('fasteners.interferenceChances', {
+export const fitProbability = /* @__PURE__ */ formula('fasteners.fitProbability', {
   inputs: {
     /** Mean pin diameter. */
     pinDiameter: { kind: 'length', above: 0 },
@@ -47,11 +47,11 @@ export const interferenceChances = /* @__PURE__ */ formula('fasteners.interferen
     /** Its standard deviation. */
     scatter: 'length',
     /** Chance of less than is needed. */
-    looseChance: 'ratio',
+    looseProbability: 'ratio',
     /** Chance of more than the boss bears. */
-    splitChance: 'ratio',
+    splitProbability: 'ratio',
     /** Chance of a good fit. */
-    goodChance: 'ratio',
+    goodProbability: 'ratio',
   },
   assumes: ['both diameters normally distributed and independent'],
   source: [{ level: 'published', where: 'Shigley 9th ed., section 1-10 and 20-3 (interference of normal variables)' }],
@@ -64,10 +64,10 @@ export const interferenceChances = /* @__PURE__ */ formula('fasteners.interferen
   si: ({ pinDiameter, pinScatter, holeDiameter, holeScatter, neededInterference, allowableInterference }) => {
     const mean = pinDiameter - holeDiameter
     const scatter = Math.hypot(pinScatter, holeScatter)
-    const looseChance = normalCdf((neededInterference - mean) / scatter)
-    const splitChance = normalCdf((mean - allowableInterference) / scatter)
-    const goodChance = Math.max(0, 1 - looseChance - splitChance)
-    return { mean, scatter, looseChance, splitChance, goodChance }
+    const looseProbability = normalCdf((neededInterference - mean) / scatter)
+    const splitProbability = normalCdf((mean - allowableInterference) / scatter)
+    const goodProbability = Math.max(0, 1 - looseProbability - splitProbability)
+    return { mean, scatter, looseProbability, splitProbability, goodProbability }
   },
 })
 

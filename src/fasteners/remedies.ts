@@ -23,11 +23,11 @@ const REMEDY_INPUTS = {
   times: { list: { kind: 'time', min: 0 } },
 } as const
 
-/** A joint and the remedies to compare, as `compareRemedies` takes it. */
-export type RemedySpecification = Given<typeof REMEDY_INPUTS>
+/** A joint and the remedies to compare, as `compareClampRemedies` takes it. */
+export type ClampRemedySpecification = Given<typeof REMEDY_INPUTS>
 
 /** What one remedy keeps of the clamp load. */
-export interface RemedyResult {
+export interface ClampRemedyResult {
   readonly remedy: 'asItIs' | 'retightened' | 'springWashers' | 'compressionSleeve'
   /** Clamp loads at the times asked. */
   readonly clampLoads: readonly Quantity<'force'>[]
@@ -41,11 +41,11 @@ export interface RemedyResult {
  * With a sleeve the print beside it relaxes and hands its share over; the little the sleeve then gives is all that is lost. A sleeve too short to carry at tightening is
  * taken never to carry, though a creeping print may come down on it. Throws one `InputError` that lists every bad input.
  */
-export function compareRemedies(specification: RemedySpecification): RemedyResult[] {
-  const x = readInputs('fasteners.compareRemedies', REMEDY_INPUTS, specification)
+export function compareClampRemedies(specification: ClampRemedySpecification): ClampRemedyResult[] {
+  const x = readInputs('fasteners.compareClampRemedies', REMEDY_INPUTS, specification)
   const { clampLoad, boltCompliance, printCompliance, creep, times } = x
   if (!isCreepRatio(creep, times))
-    throw new InputError('fasteners.compareRemedies', [{ path: 'creep', given: 'this curve', accepts: CREEP_RATIO }])
+    throw new InputError('fasteners.compareClampRemedies', [{ path: 'creep', given: 'this curve', accepts: CREEP_RATIO }])
   const creepingLayers = [{ compliance: printCompliance, creep }]
   const plain = { clampLoad, creepingLayers, embedding: 0, retightenings: undefined, times }
   const forces = (loads: readonly number[]) => loads.map((load) => new Quantity(load, 'force'))

@@ -125,7 +125,7 @@ export const threadStrip = /* @__PURE__ */ formula('fasteners.threadStrip', {
  *
  * There is no sound closed form. Without a test take 0.3 to 0.5 and call the result uncalibrated.
  */
-export const insertBound = /* @__PURE__ */ formula('fasteners.insertBound', {
+export const insertPullOut = /* @__PURE__ */ formula('fasteners.insertPullOut', {
   inputs: {
     /** Diameter over the knurl. */
     knurlDiameter: { kind: 'length', above: 0 },

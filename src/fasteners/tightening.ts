@@ -86,36 +86,6 @@ export const tighteningTorque = /* @__PURE__ */ formula('fasteners.tighteningTor
   valid: { 'thread friction below 1': ({ threadFriction }) => threadFriction < 1 },
 })
 
-/** The torque for a preload by the short formula of bolt practice, 0.16 pitch + 0.58 pitch diameter × friction; within about 0.3 % of the exact one. */
-export const tighteningTorqueShort = /* @__PURE__ */ formula('fasteners.tighteningTorqueShort', {
-  inputs: {
-    /** Preload of the bolt. */
-    preload: { kind: 'force', min: 0 },
-    /** Pitch. */
-    pitch: { kind: 'length', above: 0 },
-    /** Basic pitch diameter. */
-    pitchDiameter: { kind: 'length', above: 0 },
-    /** Coefficient of friction in the thread. */
-    threadFriction: { kind: 'ratio', min: 0 },
-    /** Coefficient of friction under the turned head or nut. */
-    headFriction: { kind: 'ratio', min: 0 },
-    /** Outer diameter of the bearing ring under the turned head or nut. */
-    bearingDiameter: { kind: 'length', above: 0 },
-    /** Diameter of the hole. */
-    holeDiameter: { kind: 'length', above: 0 },
-  },
-  /** Torque on the wrench. */
-  output: 'torque',
-  assumes: ['60 degree thread, small lead angle'],
-  source: [{ level: 'memory', where: 'VDI 2230-1, equation R13' }],
-  valid: { 'friction at most 0.3': ({ threadFriction }) => threadFriction <= 0.3 },
-  requires: {
-    bearingDiameter: WIDER_THAN_HOLE,
-  },
-  si: ({ preload, pitch, pitchDiameter, threadFriction, headFriction, bearingDiameter, holeDiameter }) =>
-    preload * (0.16 * pitch + 0.58 * pitchDiameter * threadFriction + ((bearingDiameter + holeDiameter) / 4) * headFriction),
-})
-
 /** The nut factor of a steel bolt from its friction, taking the mean bearing diameter under the head as 1.25 diameters. */
 export const nutFactor = /* @__PURE__ */ formula('fasteners.nutFactor', {
   inputs: {

@@ -92,7 +92,7 @@ function upperTail(tolerances: readonly number[], limit: number): number {
  *
  * Up to 12 dimensions; take `toleranceMonteCarlo` for more.
  */
-export const uniformStackChance = /* @__PURE__ */ formula('fasteners.uniformStackChance', {
+export const uniformStackProbability = /* @__PURE__ */ formula('fasteners.uniformStackProbability', {
   inputs: {
     /** ± tolerance of each dimension, each evenly spread over its range. */
     tolerances: { list: { kind: 'length', above: 0 } },

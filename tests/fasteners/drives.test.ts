@@ -30,7 +30,7 @@ describe('bearing seat', () => {
     swelling: 0,
     transfer: undefined,
     friction: 0.2,
-    load: 'standsStill' as const,
+    load: 'stationary' as const,
   }
 
   test('a softer housing passes less of its fit on; a rigid, thick one all but the ring at most', () => {
@@ -59,7 +59,7 @@ describe('bearing seat', () => {
     near(releaseChange, 30e-6 / (0.022 * 68e-6), 1e-12)
     expect(Math.abs(at(releaseChange).diametralInterference)).toBeLessThan(1e-18)
     expect(at(releaseChange + 0.1)).toMatchObject({ seat: 'looseAllowed', pressure: 0, gripTorque: 0, transfer: 0, clearanceLeft: 10e-6 })
-    expect(bearingSeat.si({ ...seat, temperatureChange: releaseChange + 0.1, load: 'goesRound' }).seat).toBe('ringCreeps')
+    expect(bearingSeat.si({ ...seat, temperatureChange: releaseChange + 0.1, load: 'rotating' }).seat).toBe('ringCreeps')
     fc.assert(
       fc.property(range(0, 18), range(0.01, 1), (change, more) => {
         expect(at(change + more).gripTorque).toBeLessThan(at(change).gripTorque)
@@ -84,7 +84,7 @@ describe('bearing seat', () => {
       ring: {},
       temperatureChange: '0 K',
       friction: 0.2,
-      load: 'goesRound',
+      load: 'rotating',
     } as const
     expect(() => bearingSeat(quantities)).toThrow(/racewayDiameter is '23 mm'; must be smaller than the outside diameter/)
     expect(() => bearingSeat(quantities)).toThrow(/housing .*must be wider than the bearing/)
@@ -132,7 +132,7 @@ describe('drives', () => {
           return (100 * 0.2 * integrate((r) => pressure(r) * r * r, bore, 1)) / load
         }
         near(
-          frictionFaceTorque.si({ ...x, pressure: 'even' }),
+          frictionFaceTorque.si({ ...x, pressure: 'uniform' }),
           ring(() => 1),
           1e-9,
         )
@@ -150,7 +150,7 @@ describe('drives', () => {
   test('more clamp load drives more until it crushes the print', () => {
     fc.assert(
       fc.property(range(10, 4000), range(1.01, 1.5), (clampLoad, more) => {
-        const x = { faces: [face, face], path: 'shared' as const, torque: 1 }
+        const x = { faces: [face, face], path: 'inParallel' as const, torque: 1 }
         near(
           frictionDrive.si({ ...x, clampLoad: clampLoad * more }).slipTorque,
           more * frictionDrive.si({ ...x, clampLoad }).slipTorque,
@@ -158,8 +158,8 @@ describe('drives', () => {
         )
       }),
     )
-    expect(frictionDrive.si({ faces: [face], path: 'shared', torque: 0.1, clampLoad: 6000 }).state).toBe('facesCrushed')
-    expect(frictionDrive.si({ faces: [face], path: 'shared', torque: 0, clampLoad: 0 }).state).toBe('keyNeeded')
+    expect(frictionDrive.si({ faces: [face], path: 'inParallel', torque: 0.1, clampLoad: 6000 }).state).toBe('facesCrushed')
+    expect(frictionDrive.si({ faces: [face], path: 'inParallel', torque: 0, clampLoad: 0 }).state).toBe('keyNeeded')
   })
 
   const key = {
@@ -185,6 +185,6 @@ describe('drives', () => {
     const thin = { ...key.hub, outerDiameter: '13 mm' } as const
     expect(() => parallelKey({ ...key, ...sizes, hub: thin })).toThrow(/hub .*must leave a wall over the keyway/)
     expect(() => parallelKey({ ...key, ...sizes, hubDepth: '1 mm' })).toThrow(/hubDepth is '1 mm'; must take what the key stands out/)
-    expect(() => frictionDrive({ clampLoad: '1 kN', faces: [], path: 'shared', torque: '1 N m' })).toThrow(/faces/)
+    expect(() => frictionDrive({ clampLoad: '1 kN', faces: [], path: 'inParallel', torque: '1 N m' })).toThrow(/faces/)
   })
 })

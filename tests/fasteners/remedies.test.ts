@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
-import { clampLoadChart, compareRemedies, interferenceChart, type RemedySpecification } from '../../src/fasteners/index.js'
+import { type ClampRemedySpecification, clampLoadChart, compareClampRemedies, interferenceChart } from '../../src/fasteners/index.js'
 
-const joint: RemedySpecification = {
+const joint: ClampRemedySpecification = {
   clampLoad: '1500 N',
   boltCompliance: '0.008 um/N',
   printCompliance: '0.06 um/N',
@@ -11,9 +11,9 @@ const joint: RemedySpecification = {
   retightenAt: '3 day',
   times: ['0 day', '4 day', '1 year'],
 }
-const last = (specification: RemedySpecification) =>
+const last = (specification: ClampRemedySpecification) =>
   Object.fromEntries(
-    compareRemedies(specification).map(({ remedy, clampLoads, state }) => [remedy, { newtons: clampLoads.at(-1)!.in('N'), state }]),
+    compareClampRemedies(specification).map(({ remedy, clampLoads, state }) => [remedy, { newtons: clampLoads.at(-1)!.in('N'), state }]),
   )
 
 test('every remedy beats none, the sleeve beats all', () => {

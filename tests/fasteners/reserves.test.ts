@@ -24,7 +24,7 @@ test('without a load the reserve is infinite, with the least load it is not', ()
   const lipStrengths = { compressiveStrength: 4e7, shearStrength: 1e7, bendingStrength: 3e7 }
   const key = { direction: 'oneWay' as const, shaftDiameter: 0.01, length: 0.012, keys: 1, hub }
   const keyStrengths = { shaftBearingStrength: 3e8, keyShearStrength: 2e8 }
-  const fit = { pressure: 5e6, diameter: 0.004, length: 0.01, friction: 0.2, reserveWanted: 2 }
+  const fit = { pressure: 5e6, diameter: 0.004, length: 0.01, friction: 0.2, requiredReserve: 2 }
   const of: Record<string, (load: number) => number> = {
     headBearing: (force) => headBearing.si({ force, bearingDiameter: 0.009, holeDiameter: 0.0045, allowablePressure: 2e7 }).reserve,
     jointSlip: (shearForce) => jointSlip.si({ faceLoad: 1000, friction: 0.2, faces: 1, shearForce }).reserve,
@@ -48,12 +48,12 @@ test('without a load the reserve is infinite, with the least load it is not', ()
 test('friction holds where its reserve is the one wanted, a fit that has let go never does', () => {
   const fit = { diameter: 0.004, length: 0.01, friction: 0.2, torque: 0.01 }
   fc.assert(
-    fc.property(range(0, 2e7), range(0, 100), range(1, 4), (pressure, axialForce, reserveWanted) => {
-      const { reserve, retention } = pressFitHold.si({ ...fit, pressure, axialForce, reserveWanted })
-      expect(retention).toBe(reserve >= reserveWanted ? 'frictionHolds' : 'positiveRetentionNeeded')
+    fc.property(range(0, 2e7), range(0, 100), range(1, 4), (pressure, axialForce, requiredReserve) => {
+      const { reserve, retention } = pressFitHold.si({ ...fit, pressure, axialForce, requiredReserve })
+      expect(retention).toBe(reserve >= requiredReserve ? 'frictionHolds' : 'positiveRetentionNeeded')
     }),
   )
-  const unloaded = { ...fit, torque: 0, axialForce: 0, reserveWanted: 2 }
+  const unloaded = { ...fit, torque: 0, axialForce: 0, requiredReserve: 2 }
   expect(pressFitHold.si({ ...unloaded, pressure: 0 }).retention).toBe('positiveRetentionNeeded')
   expect(pressFitHold.si({ ...unloaded, pressure: 1e6 }).retention).toBe('frictionHolds')
 })

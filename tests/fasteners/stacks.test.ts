@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { boltGroupLoads, boltGroupShear, lapShear, pottedFerrule, uniformStackChance } from '../../src/fasteners/index.js'
+import { boltGroupLoads, boltGroupShear, lapShear, pottedFerrule, uniformStackProbability } from '../../src/fasteners/index.js'
 import { integrate } from '../../src/numeric/index.js'
 
 const near = (a: number, b: number, relative: number) =>
@@ -128,8 +128,8 @@ describe('groups and stacks', () => {
   test('the exact stack is even about zero and at most a half above it', () => {
     fc.assert(
       fc.property(fc.array(range(0.1, 1), { minLength: 1, maxLength: 8 }), range(0.001, 3), (tolerances, limit) => {
-        const above = uniformStackChance.si({ tolerances, limit }).exceedance
-        const below = 1 - uniformStackChance.si({ tolerances, limit: -limit }).exceedance
+        const above = uniformStackProbability.si({ tolerances, limit }).exceedance
+        const below = 1 - uniformStackProbability.si({ tolerances, limit: -limit }).exceedance
         expect(Math.abs(above - below)).toBeLessThan(1e-9)
         expect(above).toBeGreaterThanOrEqual(-1e-9)
         expect(above).toBeLessThanOrEqual(0.5 + 1e-9)
@@ -140,10 +140,10 @@ describe('groups and stacks', () => {
   test('beyond all that can add up the chance is nothing, and on the other side all', () => {
     const tolerances = [1e-4, 3e-5, 2e-4]
     for (const limit of [3.3e-4 * (1 + 1e-12), 1, 1e9]) {
-      expect(uniformStackChance.si({ tolerances, limit }).exceedance).toBe(0)
-      expect(uniformStackChance.si({ tolerances, limit: -limit }).exceedance).toBe(1)
+      expect(uniformStackProbability.si({ tolerances, limit }).exceedance).toBe(0)
+      expect(uniformStackProbability.si({ tolerances, limit: -limit }).exceedance).toBe(1)
     }
-    expect(uniformStackChance.si({ tolerances, limit: 3.2e-4 }).exceedance).toBeGreaterThan(0)
+    expect(uniformStackProbability.si({ tolerances, limit: 3.2e-4 }).exceedance).toBeGreaterThan(0)
   })
 
   test('the exact stack stays between the chances of its sure part, however unlike the widths', () => {
@@ -151,7 +151,7 @@ describe('groups and stacks', () => {
       fc.property(fc.array(range(-6, 0), { minLength: 1, maxLength: 11 }), range(-0.9, 0.9), (decades, limit) => {
         const small = decades.map((decade) => 10 ** decade * 0.005)
         const spread = sum(small)
-        const { exceedance } = uniformStackChance.si({ tolerances: [1, ...small], limit })
+        const { exceedance } = uniformStackProbability.si({ tolerances: [1, ...small], limit })
         expect(exceedance).toBeGreaterThanOrEqual((1 - limit - spread) / 2 - 1e-12)
         expect(exceedance).toBeLessThanOrEqual((1 - limit + spread) / 2 + 1e-12)
       }),

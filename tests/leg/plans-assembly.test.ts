@@ -44,7 +44,7 @@ describe('against calculations by hand', () => {
   })
 
   test('pins, tap drill and bolts', () => {
-    // 14 mm of tongue, two gaps of 0.3 mm, two bosses of 11 mm.
+    // 14 mm of lug, two gaps of 0.3 mm, two bosses of 11 mm.
     expect(plan.cuts.pins[0]!.length.in('mm')).toBeCloseTo(36.6, 10)
     // Core hole of M4: 3.3 mm (ISO 2306 and every drill chart).
     expect(plan.cuts.shaft.tapDrill.in('mm')).toBeCloseTo(3.3, 10)

@@ -8,7 +8,7 @@ import {
   clampedShaft,
   toleranceMonteCarlo,
   toleranceStack,
-  uniformStackChance,
+  uniformStackProbability,
 } from '../../src/fasteners/index.js'
 import type { Source } from '../../src/formula/index.js'
 import { type Check, published } from './harness.js'
@@ -49,7 +49,7 @@ export const checks: Check[] = [
   }),
   ...published(bearingReliability, {
     what: 'the characteristic life is where 63.2 % have failed',
-    given: { dynamicRating: '1 kN', load: '1 kN', turns: 4.459e6, reliabilityWanted: 0.36787944 },
+    given: { dynamicRating: '1 kN', load: '1 kN', turns: 4.459e6, requiredReliability: 0.36787944 },
     gives: { reliability: 0.36787944, ratingNeeded: '1.000000 kN' },
     source: { level: 'published', where: 'Weibull distribution: e^-1 at the characteristic life' },
   }),
@@ -84,7 +84,7 @@ export const checks: Check[] = [
   }),
   ...published(bearingStaticSafety, {
     given: { staticRating: '1270 N', staticLoad: '1000 N', duty: 'shock' },
-    gives: { safety: 1.27, wanted: 1.5, state: 'dents' },
+    gives: { safety: 1.27, requiredSafety: 1.5, state: 'dents' },
     within: '0.0001 %',
     source: { level: 'published', where: "ISO 76 practice, a rolling-bearing maker's load page: 1.5 for shock" },
   }),
@@ -100,7 +100,7 @@ export const checks: Check[] = [
     source: hand('3-4-5; biases of opposite sensitivity add'),
   }),
   ...published(
-    uniformStackChance,
+    uniformStackProbability,
     {
       what: 'three equal: beyond two tolerances, 1/48',
       given: { tolerances: three, limit: '0.2 mm' },
@@ -211,13 +211,13 @@ export const checks: Check[] = [
     {
       what: 'normal duty',
       given: { staticRating: '1270 N', staticLoad: '1000 N', duty: 'normal' },
-      gives: { wanted: '1.0000 1', state: 'enough' },
+      gives: { requiredSafety: '1.0000 1', state: 'enough' },
       source: { level: 'published', where: "ISO 76 practice, a rolling-bearing maker's load page: 1" },
     },
     {
       what: 'quiet or oscillating duty',
       given: { staticRating: '1270 N', staticLoad: '1000 N', duty: 'quiet' },
-      gives: { wanted: '2.0000 1', state: 'dents' },
+      gives: { requiredSafety: '2.0000 1', state: 'dents' },
       source: { level: 'memory', where: "a rolling-bearing maker's load page: 2" },
     },
   ),

@@ -52,7 +52,7 @@ export const checks: Check[] = [
         ring: {},
         temperatureChange: '0 K',
         friction: 0.2,
-        load: 'goesRound',
+        load: 'rotating',
       },
       gives: {
         pressure: `${pressure} MPa` as never,
@@ -80,7 +80,7 @@ export const checks: Check[] = [
       temperatureChange: '30 K',
       innerRingWarmer: '10 K',
       friction: 0.2,
-      load: 'goesRound',
+      load: 'rotating',
     },
     // Clearance: 8 − 3 − 12e-6 × 17200 × 10 µm; release: 20/(19000 × 58e-6) K.
     gives: {
@@ -187,7 +187,7 @@ export const checks: Check[] = [
     },
     {
       what: 'uniform pressure: F f/3 × (D³ − d³)/(D² − d²) = 200/3 × 7000/300 N mm',
-      given: { ...pinion, clampLoad: '1 kN', pressure: 'even' },
+      given: { ...pinion, clampLoad: '1 kN', pressure: 'uniform' },
       gives: '1555.56 N mm',
       source: { level: 'published', where: 'Shigley 9th ed., eq. 16-27' },
     },
@@ -202,14 +202,14 @@ export const checks: Check[] = [
           { ...pinion, surface: 'printed', allowablePressure: '15 MPa' },
           { ...pinion, surface: 'printed', allowablePressure: '15 MPa' },
         ],
-        path: 'shared',
+        path: 'inParallel',
         torque: '0.8 N m',
       },
       gives: {
         slipTorque: '3.00000 N m',
         pressures: ['4.2441 MPa', '4.2441 MPa'],
         reserve: '3.75000 1',
-        reserveWanted: '2.50000 1',
+        requiredReserve: '2.50000 1',
         state: 'frictionDrives',
       },
       source: hand('1000 N on π/4 (400 − 100) mm², 0.2 × 1000 N × 7.5 mm each side'),
@@ -222,7 +222,7 @@ export const checks: Check[] = [
           { ...pinion, surface: 'metal', allowablePressure: '200 MPa' },
           { ...pinion, surface: 'printed', allowablePressure: '15 MPa' },
         ],
-        path: 'oneAfterAnother',
+        path: 'inSeries',
         torque: '0.8 N m',
       },
       gives: { slipTorque: '1.50000 N m', faceTorques: ['1.55556 N m', '1.50000 N m'], state: 'keyNeeded' },

@@ -2,16 +2,16 @@ import {
   allowableInterference,
   bossWallStress,
   effectiveBossDiameter,
+  fitProbability,
   holeCoupon,
-  interferenceChances,
   interferenceChange,
   pressFit,
   pressFitGrip,
   pressFitHold,
   pressFitOverTime,
   releaseTemperature,
-  roughnessLoss,
   spinningInsertion,
+  surfaceSmoothing,
 } from '../../src/fasteners/index.js'
 import type { Source } from '../../src/formula/index.js'
 import decay from '../oracles/fasteners-clamp.json' with { type: 'json' }
@@ -175,13 +175,13 @@ export const checks: Check[] = [
     gives: { temperatureChange: '214 K', releases: 'onHeating' },
     source: { level: 'published', where: 'Crawford, Plastics Engineering 3rd ed., example 2.7 (radial interference 0.321 mm)' },
   }),
-  ...published(roughnessLoss, {
+  ...published(surfaceSmoothing, {
     given: { boreRoughness: '6.3 um', pinRoughness: '3.7 um' },
     gives: '8 um',
     within: '0.0001 um',
     source: { level: 'memory', where: 'DIN 7190-1:2017: 0.8 × (6.3 + 3.7) µm' },
   }),
-  ...published(interferenceChances, {
+  ...published(fitProbability, {
     what: 'm6 pin in an H7 hole of 4 mm, tolerances taken as six standard deviations',
     given: {
       pinDiameter: '4.008 mm',
@@ -191,7 +191,7 @@ export const checks: Check[] = [
       allowableInterference: '8 um',
     },
     // Mean 2, sd 2.40370 µm: Φ(-0.832050) and Φ(-2.496151).
-    gives: { mean: '2 um', scatter: '2.40370 um', looseChance: 0.20269, splitChance: 0.0062775, goodChance: 0.791033 },
+    gives: { mean: '2 um', scatter: '2.40370 um', looseProbability: 0.20269, splitProbability: 0.0062775, goodProbability: 0.791033 },
     within: '0.002 %',
     source: { level: 'referenceLibrary', where: 'scipy 1.17 stats.norm.cdf' },
   }),

@@ -1,7 +1,7 @@
 import {
+  clevisPinBending,
   embeddedPin,
   embeddedPinElastic,
-  forkPinBending,
   goodmanReserve,
   lugNetSection,
   lugTearOut,
@@ -27,9 +27,9 @@ export const checks: Check[] = [
     gives: { averageStress: '39.7887 MPa', peakStress: '53.0516 MPa' },
     source: { level: 'published', where: 'Gere & Goodno, Mechanics of Materials: 4/3 of the average in a round section; average by hand' },
   }),
-  ...published(forkPinBending, {
+  ...published(clevisPinBending, {
     what: 'cheeks 4 mm, gaps 0.5 mm, eye 8 mm',
-    given: { force: '1 kN', diameter: '4 mm', cheekThickness: '4 mm', gap: '0.5 mm', eyeThickness: '8 mm' },
+    given: { force: '1 kN', diameter: '4 mm', cheekThickness: '4 mm', gap: '0.5 mm', lugThickness: '8 mm' },
     // 2 + 0.5 + 2 mm; 500 N × 4.5 mm; over π d³/32 and over d³/6.
     gives: { arm: '4.5 mm', moment: '2.25 N m', bendingStress: '358.099 MPa', plasticBendingStress: '210.9375 MPa' },
     within: '0.0002 %',

@@ -1,4 +1,4 @@
-import { insertBound, metricThread, threadStrip } from '../../src/fasteners/index.js'
+import { insertPullOut, metricThread, threadStrip } from '../../src/fasteners/index.js'
 import type { Source } from '../../src/formula/index.js'
 import { type Check, published } from './harness.js'
 
@@ -70,7 +70,7 @@ export const checks: Check[] = [
     },
     source: hand('10.9956 and 7.639 mm²/mm over 10 mm; 8.7787 × 800 N, over 10.9956 × 20'),
   }),
-  ...published(insertBound, {
+  ...published(insertPullOut, {
     what: 'knurl 5.6 mm, 8 mm long, half of 20 MPa',
     given: {
       knurlDiameter: '5.6 mm',

@@ -1,5 +1,5 @@
 import {
-  interferenceChances,
+  fitProbability,
   interferenceChange,
   isoTolerance,
   lugNetSection,
@@ -156,7 +156,7 @@ export const bossChecks: readonly Check[] = [
         friction: matter.frictionOnSteel,
         axialForce: 0.05 * drive.pinForce,
         torque,
-        reserveWanted: 2,
+        requiredReserve: 2,
       })
       return { demand: hold.demand, capacity: hold.capacity }
     },
@@ -178,7 +178,7 @@ export const bossChecks: readonly Check[] = [
       const boss = leg.x.bosses[joint]
       const pin = leg.pins[joint]
       const { upper, lower } = of(isoTolerance, { diameter: pin.diameter, zone: pin.zone })
-      const chances = of(interferenceChances, {
+      const chances = of(fitProbability, {
         pinDiameter: pin.diameter + (upper + lower) / 2,
         pinScatter: (upper - lower) / 6,
         holeDiameter: boss.hole,
@@ -186,7 +186,7 @@ export const bossChecks: readonly Check[] = [
         neededInterference: 0.002 * pin.diameter,
         allowableInterference: pin.diameter * 0.03,
       })
-      return { demand: Math.max(chances.looseChance, 1e-6), capacity: LOOSE_ACCEPTED }
+      return { demand: Math.max(chances.looseProbability, 1e-6), capacity: LOOSE_ACCEPTED }
     },
     demandIs: 'the share of bosses with less interference than 0.2 % of the diameter',
     capacityIs: 'one in fifty (choice)',

@@ -1,4 +1,4 @@
-import { embeddedPin, forkPinBending, goodmanReserve, pinBearing, pinEnduranceLimit, pinShear } from '../../fasteners/index.js'
+import { clevisPinBending, embeddedPin, goodmanReserve, pinBearing, pinEnduranceLimit, pinShear } from '../../fasteners/index.js'
 import { type Check, LOADED, ONCE } from './check.js'
 import { polymerRest } from './rests.js'
 
@@ -29,7 +29,7 @@ export const pinChecks: readonly Check[] = [
   {
     id: 'pin.bending',
     part: 'joint pin',
-    mode: 'bends in its fork',
+    mode: 'bends in its clevis',
     stake: 'breaks',
     kind: 'stress',
     scope: 'joint',
@@ -41,7 +41,7 @@ export const pinChecks: readonly Check[] = [
     }),
     demandIs: 'the bending stress at mid span',
     capacityIs: 'its yield strength, taken as 0.85 of its tensile strength',
-    remedy: 'a thicker pin, a narrower tongue, or smaller side gaps',
+    remedy: 'a thicker pin, a narrower lug, or smaller side gaps',
   },
   {
     id: 'pin.fatigue',
@@ -74,7 +74,7 @@ export const pinChecks: readonly Check[] = [
     },
     demandIs: 'the bending stress of every stride',
     capacityIs: 'the bending stress that it would bear without end at the same ratio of least to largest (Goodman, 99 % of pins)',
-    remedy: 'a thicker pin or a narrower tongue',
+    remedy: 'a thicker pin or a narrower lug',
   },
   {
     id: 'pin.bearingTongue',
@@ -90,7 +90,7 @@ export const pinChecks: readonly Check[] = [
       const { projectedPressure } = of(pinBearing, {
         force: drive.pinForce,
         diameter: leg.pins[joint].diameter,
-        thickness: leg.x.pins[joint].tongueThickness,
+        thickness: leg.x.pins[joint].lugThickness,
       })
       return {
         demand: projectedPressure,
@@ -137,10 +137,10 @@ export const pinChecks: readonly Check[] = [
     cases: LOADED,
     after: ['motion', 'drive'],
     run: (of, { leg, joint, state }, { drive }) => {
-      const { tongueThickness, gap } = leg.x.pins[joint]
+      const { lugThickness, gap } = leg.x.pins[joint]
       const { mouthPressure } = of(embeddedPin, {
         force: drive.pinForce / 2,
-        arm: gap + tongueThickness / 4,
+        arm: gap + lugThickness / 4,
         depth: leg.x.bosses[joint].engagement,
         diameter: leg.pins[joint].diameter,
       })
@@ -153,18 +153,18 @@ export const pinChecks: readonly Check[] = [
     demandIs:
       'the pressure at the mouth, each half of the pin taken as a cantilever from its boss (the other boss left out, the harder case)',
     capacityIs: 'twice the long-term strength, since the wall around holds the crushed edge in (assumption)',
-    remedy: 'a longer engagement, smaller side gaps, or a narrower tongue',
+    remedy: 'a longer engagement, smaller side gaps, or a narrower lug',
     rests: ({ leg, joint }) => polymerRest(leg.bosses[joint], 'boss'),
   },
 ]
 
 function bending(of: Parameters<Check['run']>[0], { leg, joint }: Parameters<Check['run']>[1], force: number): number {
-  const { forkThickness, tongueThickness, gap } = leg.x.pins[joint]
-  return of(forkPinBending, {
+  const { cheekThickness, lugThickness, gap } = leg.x.pins[joint]
+  return of(clevisPinBending, {
     force,
     diameter: leg.pins[joint].diameter,
-    cheekThickness: forkThickness,
+    cheekThickness,
     gap,
-    eyeThickness: tongueThickness,
+    lugThickness,
   }).bendingStress
 }

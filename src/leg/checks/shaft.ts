@@ -219,12 +219,12 @@ export const shaftChecks: readonly Check[] = [
         axialFactor: 14,
       })
       const hard = state.case.id === 'drop' || state.case.id === 'hop'
-      const { safety, wanted } = of(bearingStaticSafety, {
+      const { safety, requiredSafety } = of(bearingStaticSafety, {
         staticRating: leg.bearing.staticRating,
         staticLoad,
         duty: hard ? 'shock' : 'quiet',
       })
-      return { demand: staticLoad, capacity: (staticLoad * safety) / wanted }
+      return { demand: staticLoad, capacity: (staticLoad * safety) / requiredSafety }
     },
     demandIs: 'the equivalent static load of the nearer bearing',
     capacityIs: 'its static rating over what the duty wants (1.5 for shocks, 2 for oscillation)',

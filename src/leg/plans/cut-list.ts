@@ -27,7 +27,7 @@ export interface CordCut {
 export interface PinCut {
   readonly joint: Joint
   readonly size: string
-  /** Both bosses, the tongue and its gaps. */
+  /** Both bosses, the lug and its gaps. */
   readonly length: Quantity<'length'>
 }
 
@@ -72,8 +72,8 @@ export function cutList(leg: Prepared, tail: number): CutList {
   return {
     cords: JOINTS.map((joint) => cordCut(leg, joint, tail)),
     pins: JOINTS.map((joint) => {
-      const { size, tongueThickness, gap } = leg.x.pins[joint]
-      return { joint, size, length: length(tongueThickness + 2 * (gap + leg.x.bosses[joint].engagement)) }
+      const { size, lugThickness, gap } = leg.x.pins[joint]
+      return { joint, size, length: length(lugThickness + 2 * (gap + leg.x.bosses[joint].engagement)) }
     }),
     shaft: shaftCut(leg),
     bolts: [boltCut(leg, 'motor'), boltCut(leg, 'stack')],

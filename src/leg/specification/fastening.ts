@@ -6,9 +6,9 @@ import { bearingName, material, pinSize, propertyClass, thread } from './tables.
 export const pin = z.strictObject({
   size: pinSize('Pin by standard, diameter and tolerance.'),
   strength: silent(q('stress', { above: 0 }, 'Tensile strength of the pin.'), '1500 MPa', 'hardened dowel steel, 550 HV or more', 'memory'),
-  forkThickness: q('length', { above: 0 }, 'Thickness of each cheek of the fork that bears on the pin.'),
-  tongueThickness: q('length', { above: 0 }, 'Thickness of the middle part that bears on the pin.'),
-  gap: silent(q('length', { min: 0 }, 'Side gap between tongue and each cheek.'), '0.3 mm', 'a printed running gap', 'commonPractice'),
+  cheekThickness: q('length', { above: 0 }, 'Thickness of each cheek of the clevis that bears on the pin.'),
+  lugThickness: q('length', { above: 0 }, 'Thickness of the lug in the middle that bears on the pin.'),
+  gap: silent(q('length', { min: 0 }, 'Side gap between the lug and each cheek.'), '0.3 mm', 'a printed running gap', 'commonPractice'),
 })
 
 /** The printed boss that the pin is pressed into. */
