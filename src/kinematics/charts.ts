@@ -71,14 +71,14 @@ export function torqueSpeedChart(motor: MotorDemand, limit: MotorLimitSi = [], t
 export function strideTorqueChart(stride: Walkable, title = 'Drum torque over the stride'): Chart {
   const { samples } = stride
   const order = Array.from(samples.time.keys()).sort((i, j) => samples.time[i]! - samples.time[j]!)
-  const series = (['abduction', 'hip', 'knee'] as const).map((name, j) => ({
+  const series = (['sidewaysHip', 'hip', 'knee'] as const).map((name, j) => ({
     name,
     points: order.map((i) => [samples.time[i]! * 1000, samples.actuatorTorque[3 * i + j]!] as const),
   }))
   const peak = (demand: Demand) => demand.peakTorque
   return lineChart({
     title,
-    description: `Torque at the drums after touch-down. Peaks: abduction ${peak(stride.actuators.abduction)}, hip ${peak(stride.actuators.hip)}, knee ${peak(stride.actuators.knee)}.`,
+    description: `Torque at the drums after touch-down. Peaks: sideways hip ${peak(stride.actuators.sidewaysHip)}, hip ${peak(stride.actuators.hip)}, knee ${peak(stride.actuators.knee)}.`,
     x: { title: 'Time after touch-down', unit: 'ms' },
     y: { title: 'Torque', unit: 'N m' },
     series,

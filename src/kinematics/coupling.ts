@@ -240,7 +240,7 @@ export class DriveCoupling {
   ): PerJoint<Quantity<K>> {
     const x = readInputs(`kinematics.driveCoupling.${method}`, inputs, given) as PerJoint<number>
     const out = new Float64Array(3)
-    into.call(this, out, 0, [x.abduction, x.hip, x.knee])
+    into.call(this, out, 0, [x.sidewaysHip, x.hip, x.knee])
     return perJointOf(kind, out)
   }
 
@@ -251,7 +251,7 @@ export class DriveCoupling {
     into: (out: Float64Array, offset: number, q: ArrayLike<number>, x: ArrayLike<number>) => void,
   ): PerJoint<Quantity<K>> {
     const out = new Float64Array(3)
-    into.call(this, out, 0, [q.abduction, q.hip, q.knee], [x.abduction, x.hip, x.knee])
+    into.call(this, out, 0, [q.sidewaysHip, q.hip, q.knee], [x.sidewaysHip, x.hip, x.knee])
     return perJointOf(kind, out)
   }
 }

@@ -13,7 +13,7 @@ const SOURCES = {
     list: {
       fields: {
         at: { oneOf: ['joint', 'actuator', 'foot'] },
-        abduction: HALF_RANGE,
+        sidewaysHip: HALF_RANGE,
         hip: HALF_RANGE,
         knee: HALF_RANGE,
         x: MOVEMENT,
@@ -82,7 +82,7 @@ export function footError(
   if (coupling !== undefined) mustBeMade(where, 'coupling', coupling, DriveCoupling, 'driveCoupling')
   const { angles, sources } = readInputs(where, SOURCES, { angles: given.angles, sources: nameless(given.sources) as never })
   checkSources(where, given.sources, sources)
-  const q = [angles.abduction, angles.hip, angles.knee] as const
+  const q = [angles.sidewaysHip, angles.hip, angles.knee] as const
   const J = new Float64Array(9)
   leg.si.jacobianInto(J, 0, ...q)
   const throughDrives = new Float64Array(J)

@@ -14,7 +14,7 @@ const BEAM = {
 const COMPLIANCE = { kind: 'linearCompliance', min: 0, default: '0 m/N' } as const
 const SPECIFICATION = {
   angles: { fields: /* @__PURE__ */ perJoint('angle') },
-  driveStiffness: { fields: { abduction: STIFFNESS, hip: STIFFNESS, knee: STIFFNESS } },
+  driveStiffness: { fields: { sidewaysHip: STIFFNESS, hip: STIFFNESS, knee: STIFFNESS } },
   groundReaction: { fields: /* @__PURE__ */ xyz('force'), optional: true },
   upperLink: { fields: BEAM, optional: true },
   lowerLink: { fields: BEAM, optional: true },
@@ -48,7 +48,7 @@ export interface FootStiffness {
 }
 
 /** The leg gives way under its load: the drives are too soft to hold this pose. */
-export interface FootGivesWay {
+export interface UnstableFoot {
   readonly stable: false
 }
 
@@ -60,15 +60,15 @@ export interface FootGivesWay {
  * not a negative stiffness. Stiffness is that of a small further push. The deflection is of the whole load, and what the drives give of it (K⁻¹ Jᵀ R at
  * the joints) is followed through the leg's geometry: load times compliance would overrate it.
  */
-export function footStiffness(leg: ThreeJointLeg, given: FootStiffnessSpecification): FootStiffness | FootGivesWay {
+export function footStiffness(leg: ThreeJointLeg, given: FootStiffnessSpecification): FootStiffness | UnstableFoot {
   const where = 'kinematics.footStiffness'
   mustBeMade(where, 'leg', leg, ThreeJointLeg, 'threeJointLeg')
   const { coupling = driveCoupling({ knee: 'motorAtKnee' }), ...rest } = given
   mustBeMade(where, 'coupling', coupling, DriveCoupling, 'driveCoupling')
   const spec = readInputs(where, SPECIFICATION, rest)
-  const q = [spec.angles.abduction, spec.angles.hip, spec.angles.knee] as const
+  const q = [spec.angles.sidewaysHip, spec.angles.hip, spec.angles.knee] as const
   const K = new Float64Array(9)
-  coupling.jointMatrixInto(K, 0, q, [spec.driveStiffness.abduction, spec.driveStiffness.hip, spec.driveStiffness.knee])
+  coupling.jointMatrixInto(K, 0, q, [spec.driveStiffness.sidewaysHip, spec.driveStiffness.hip, spec.driveStiffness.knee])
   const R = spec.groundReaction
   const load = R === undefined ? ([0, 0, 0] as const) : ([R.x, R.y, R.z] as const)
   const windup = drivesGive(leg, q, K, load)

@@ -2,10 +2,10 @@
  * Legs and chains: where the foot is, what it asks of each motor, and how wrong it may be.
  *
  * Conventions, everywhere in this module:
- * - Frame: x forward, y left, z up. A leg's frame stands on its abduction axis.
- * - Angles are right-handed: abduction about +x, hip and knee about +y. All are zero with the leg straight down, so that a positive hip angle swings
+ * - Frame: x forward, y left, z up. A leg's frame stands on the axis of its sideways hip.
+ * - Angles are right-handed: sideways hip (abduction) about +x, hip and knee about +y. All are zero with the leg straight down, so that a positive hip angle swings
  *   the foot backward, and a positive knee angle folds the shank backward (the knee points forward).
- * - The hip offset is signed: positive for a leg whose plane is left of its abduction axis.
+ * - The hip offset is signed: positive for a leg whose plane is left of the axis of its sideways hip.
  * - `footPush` is the force of the foot on the ground, `groundReaction` the force of the ground on the foot: opposite vectors.
  * - Joint space is the angles of the joints; actuator space is the angles of the drives' output drums, after their reduction; motor space is before it.
  * - Torque is positive along its own angle. Mechanical power is positive when the motor drives; what the load drives back is given apart.
@@ -39,7 +39,7 @@ export * from './leg-kernel.js'
 export { type LimitsSi, type NearestSi, nearestReachable } from './leg-nearest.js'
 export * from './leg-rates.js'
 export * from './manipulability.js'
-export type { Demand, DriveSpecification, MotorDemand } from './motor-demand.js'
+export type { Demand, DriveTrainSpecification, MotorDemand } from './motor-demand.js'
 export * from './reduction.js'
 export * from './stability.js'
 export * from './stance-force.js'

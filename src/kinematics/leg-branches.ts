@@ -32,7 +32,7 @@ export function legBranches(
   const branches: LegBranch[] = []
   const size = l1 + l2 + Math.abs(d)
   const axisDistance = Math.hypot(y, z)
-  const abductionFree = d === 0 && axisDistance <= MEETING * size
+  const sidewaysHipFree = d === 0 && axisDistance <= MEETING * size
   let status = REACHED
   for (const foot of [0, FOOT_ABOVE]) {
     for (const knee of [0, KNEE_BACKWARD]) {
@@ -44,7 +44,7 @@ export function legBranches(
       if ((level && foot !== 0) || (met && knee !== 0)) continue
       const hipFree = Math.hypot(l1 + l2 * Math.cos(q3), l2 * Math.sin(q3)) <= MEETING * size
       const joints = [
-        ['abduction', abductionFree ? inRange(0, limits, 0) : q1, 0],
+        ['sidewaysHip', sidewaysHipFree ? inRange(0, limits, 0) : q1, 0],
         ['hip', hipFree ? inRange(0, limits, 1) : q2, 1],
         ['knee', q3, 2],
       ] as const
@@ -56,12 +56,12 @@ export function legBranches(
         angles[joint] = new Quantity(Number.isNaN(fit) ? angle : fit, 'angle')
       }
       branches.push({
-        abduction: angles.abduction,
+        sidewaysHip: angles.sidewaysHip,
         hip: angles.hip,
         knee: angles.knee,
         kneeBend: met ? (Math.cos(q3) > 0 ? 'straight' : 'folded') : knee === 0 ? 'forward' : 'backward',
         foot: level ? 'level' : foot === 0 ? 'below' : 'above',
-        freeJoints: [...(abductionFree ? (['abduction'] as const) : []), ...(hipFree ? (['hip'] as const) : [])],
+        freeJoints: [...(sidewaysHipFree ? (['sidewaysHip'] as const) : []), ...(hipFree ? (['hip'] as const) : [])],
         beyondLimits,
       })
     }

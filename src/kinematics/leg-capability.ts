@@ -9,12 +9,12 @@ const RATE = { kind: 'angularVelocity', min: 0 } as const
 const TORQUE = { kind: 'torque', min: 0 } as const
 const SPEED = {
   angles: { fields: /* @__PURE__ */ perJoint('angle') },
-  rateLimits: { fields: { abduction: RATE, hip: RATE, knee: RATE } },
+  rateLimits: { fields: { sidewaysHip: RATE, hip: RATE, knee: RATE } },
   direction: { fields: /* @__PURE__ */ xyz('ratio') },
 } as const satisfies Inputs
 const PUSH = {
   angles: { fields: /* @__PURE__ */ perJoint('angle') },
-  torqueLimits: { fields: { abduction: TORQUE, hip: TORQUE, knee: TORQUE } },
+  torqueLimits: { fields: { sidewaysHip: TORQUE, hip: TORQUE, knee: TORQUE } },
   direction: { fields: /* @__PURE__ */ xyz('ratio') },
 } as const satisfies Inputs
 
@@ -40,9 +40,9 @@ export interface PushLimit {
 
 type Triple = [number, number, number]
 
-const jacobianOf = (leg: ThreeJointLeg, q: { abduction: number; hip: number; knee: number }) => {
+const jacobianOf = (leg: ThreeJointLeg, q: { sidewaysHip: number; hip: number; knee: number }) => {
   const J = new Float64Array(9)
-  leg.si.jacobianInto(J, 0, q.abduction, q.hip, q.knee)
+  leg.si.jacobianInto(J, 0, q.sidewaysHip, q.hip, q.knee)
   return J
 }
 const columnsOf = (J: Float64Array): Triple[] => [0, 1, 2].map((j) => [J[j]!, J[3 + j]!, J[6 + j]!])
@@ -63,7 +63,7 @@ function smallestShare(limits: readonly number[], loads: readonly number[]): { s
 }
 
 const total = (limits: readonly number[], loads: readonly number[]) => loads.reduce((sum, load, i) => sum + Math.abs(load) * limits[i]!, 0)
-const three = (x: { abduction: number; hip: number; knee: number }): Triple => [x.abduction, x.hip, x.knee]
+const three = (x: { sidewaysHip: number; hip: number; knee: number }): Triple => [x.sidewaysHip, x.hip, x.knee]
 
 /** Relative size below which a singular pose's lost directions count as lost. */
 const LOST = 1e-9

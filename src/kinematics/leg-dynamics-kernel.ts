@@ -4,7 +4,7 @@ export type LinkSi = ArrayLike<number>
 /**
  * Inverse dynamics of the three-joint leg on plain SI numbers, written out: nothing is checked, nothing is allocated, fit for a 1 kHz control loop.
  *
- * Each link has a frame of its own, parallel to the leg's frame when the leg hangs straight down: the hip link's on the abduction axis, the
+ * Each link has a frame of its own, parallel to the leg's frame when the leg hangs straight down: the hip link's on the sideways hip's axis, the
  * upper link's at the hip point, the lower link's at the knee. Outward velocities and accelerations, inward forces and moments
  * (Newton–Euler). The tensors are the usual ones: off-diagonal terms are −∫ r_i r_j dm.
  */
@@ -27,7 +27,7 @@ export class LegDynamicsKernel {
     links: readonly [hip: LinkSi, upper: LinkSi, lower: LinkSi],
     /** Acceleration of free fall in the leg's frame: (0, 0, −9.81) on level ground. */
     gravity: ArrayLike<number>,
-    /** Rotor inertia seen by the joints as a symmetric matrix of abduction, hip and knee, row-major; the abduction stands alone. */
+    /** Rotor inertia seen by the joints as a symmetric matrix of sideways hip, hip and knee, row-major; the sideways hip stands alone. */
     rotorInertia: ArrayLike<number> = new Float64Array(9),
   ) {
     this.d = hipOffset
@@ -42,7 +42,7 @@ export class LegDynamicsKernel {
 
   /**
    * Joint torques (3 numbers) for a motion, with a force of the **ground on the foot** rx, ry, rz (zero in the air).
-   * `q`, `w` and `a` are angles, rates and accelerations of abduction, hip, knee.
+   * `q`, `w` and `a` are angles, rates and accelerations of sideways hip, hip, knee.
    */
   torqueInto(
     out: Float64Array,

@@ -23,7 +23,7 @@ const SPECIFICATION = {
 
 /**
  * Masses of a leg. Each link's centre of mass is taken from its own joint, in a frame parallel to the leg's frame when the leg hangs straight down:
- * the hip link's from the abduction axis, the upper link's from the hip point, the lower link's from the knee (foot included). Gravity is a vector of
+ * the hip link's from the sideways hip's axis, the upper link's from the hip point, the lower link's from the knee (foot included). Gravity is a vector of
  * the leg's frame, so that a slope or a tilted body can be given; by default 9.80665 m/s² downward.
  */
 export interface LegMasses extends Given<typeof SPECIFICATION> {}
@@ -55,7 +55,7 @@ const MOTION = {
   groundReaction: { fields: /* @__PURE__ */ xyz('force'), optional: true },
 } as const satisfies Inputs
 const ROTOR = { kind: 'momentOfInertia', min: 0 } as const
-const ROTORS = { abduction: ROTOR, hip: ROTOR, knee: ROTOR } as const satisfies Inputs
+const ROTORS = { sidewaysHip: ROTOR, hip: ROTOR, knee: ROTOR } as const satisfies Inputs
 const EFFECTIVE = {
   angles: { fields: /* @__PURE__ */ perJoint('angle') },
   direction: { fields: /* @__PURE__ */ xyz('ratio') },
@@ -140,7 +140,7 @@ export class LegDynamics {
     return { position: vectorOf('length', out), mass: new Quantity(mass, 'mass') }
   }
 
-  /** Centre of mass of the whole leg, SI (3 numbers); returns the mass. A leg without mass has its centre at the abduction axis. */
+  /** Centre of mass of the whole leg, SI (3 numbers); returns the mass. A leg without mass has its centre at the sideways hip's axis. */
   centreOfMassInto(out: Float64Array, offset: number, q: ArrayLike<number>): number {
     const { hipOffset: d, upperLink: l1 } = this.leg.si
     let mass = 0
@@ -167,7 +167,7 @@ export class LegDynamics {
     return mass
   }
 
-  /** Potential energy of the leg's own weight, J, with the abduction axis as the zero. */
+  /** Potential energy of the leg's own weight, J, with the sideways hip's axis as the zero. */
   potentialEnergySi(q: ArrayLike<number>): number {
     const c = this.column
     const mass = this.centreOfMassInto(c, 0, q)
@@ -229,7 +229,7 @@ export function effectiveMassOf(mobility: Float64Array, u: ArrayLike<number>): E
 }
 
 const ZERO = /* @__PURE__ */ new Float64Array(3)
-const joints = (x: PerJoint<number>) => Float64Array.from([x.abduction, x.hip, x.knee])
+const joints = (x: PerJoint<number>) => Float64Array.from([x.sidewaysHip, x.hip, x.knee])
 
 /** Gives a leg masses. Throws an `InputError` for a mass below zero, an inertia that no body has, or a value that cannot be read. */
 export function legDynamics(leg: ThreeJointLeg, given: LegMasses): LegDynamics {

@@ -4,7 +4,7 @@ export const REACHED = 0
 export const TOO_FAR = 1
 /** The foot would have to be nearer to the hip than the folded leg. */
 export const TOO_NEAR = 2
-/** The foot would have to be nearer to the abduction axis than the sideways offset. */
+/** The foot would have to be nearer to the sideways hip's axis than the sideways offset. */
 export const INSIDE_OFFSET = 3
 
 /** Bit of a branch number: the knee bends backward (negative knee angle). */
@@ -19,7 +19,7 @@ const SLACK = 8 * EPSILON
 /**
  * The arithmetic of the three-joint leg on plain SI numbers: nothing is checked and nothing is allocated, fit for a 1 kHz control loop.
  *
- * Joint angles are q1 (abduction, about +x), q2 (hip, about +y) and q3 (knee, about +y), right-handed, zero with the leg straight down.
+ * Joint angles are q1 (sideways hip, about +x), q2 (hip, about +y) and q3 (knee, about +y), right-handed, zero with the leg straight down.
  * Every method writes from `offset` on into a buffer of the caller.
  */
 export class LegKernel {
@@ -32,7 +32,7 @@ export class LegKernel {
   private readonly upperTwice: number
 
   constructor(
-    /** Sideways offset of the leg plane from the abduction axis, positive to the left. */
+    /** Sideways offset of the leg plane from the sideways hip's axis, positive to the left. */
     readonly hipOffset: number,
     /** Hip axis to knee axis. */
     readonly upperLink: number,
@@ -61,7 +61,7 @@ export class LegKernel {
     out[offset + 2] = d * s + Z * c
   }
 
-  /** Hip point, knee point and foot point, x, y, z each (9 numbers). The abduction axis passes through the origin. */
+  /** Hip point, knee point and foot point, x, y, z each (9 numbers). The axis of the sideways hip passes through the origin. */
   jointsInto(out: Float64Array, offset: number, q1: number, q2: number, q3: number): void {
     const { hipOffset: d, upperLink: l1, lowerLink: l2 } = this
     const s = Math.sin(q1)
@@ -85,7 +85,7 @@ export class LegKernel {
    * Joint angles q1, q2, q3 (3 numbers, each in (−π, π]) that put the foot at x, y, z on one of four branches:
    * 0, or the sum of `KNEE_BACKWARD` and `FOOT_ABOVE`. Returns `REACHED`, or the reason why not, and then writes nothing.
    *
-   * Where a joint is free (foot on the abduction axis without offset, foot on the hip axis of equal links) its angle is 0.
+   * Where a joint is free (foot on the sideways hip's axis without offset, foot on the hip axis of equal links) its angle is 0.
    */
   jointAnglesInto(out: Float64Array, offset: number, x: number, y: number, z: number, branch: number): number {
     const d = this.hipOffset
@@ -106,7 +106,7 @@ export class LegKernel {
       if (near < -slack) return TOO_NEAR
       near = 0
     }
-    // Sine and cosine of the knee, both times 2 l1 l2; the hip and the abduction as one angle between two vectors each.
+    // Sine and cosine of the knee, both times 2 l1 l2; the hip and the sideways hip as one angle between two vectors each.
     const kneeSine = (branch & KNEE_BACKWARD) === 0 ? Math.sqrt(far * near) : -Math.sqrt(far * near)
     const kneeCosine = distance - this.squares
     const along = this.upperTwice + kneeCosine

@@ -1,7 +1,7 @@
 import { bracketRoot } from '../numeric/index.js'
 import type { LegKernel } from './leg-kernel.js'
 
-/** Joint limits on SI numbers: lowest and highest of abduction, hip, knee in turn; ±∞ where there is none. */
+/** Joint limits on SI numbers: lowest and highest of sideways hip, hip, knee in turn; ±∞ where there is none. */
 export type LimitsSi = Float64Array
 
 /** Where a leg comes nearest to a point it cannot reach. */
@@ -14,7 +14,7 @@ export interface NearestSi {
   readonly miss: number
   /** Joint angles that stand at a limit: −1 at the lowest, +1 at the highest, 0 free. */
   readonly atLimit: readonly [number, number, number]
-  /** The wanted point is on the abduction axis, so that every direction around it is as near. */
+  /** The wanted point is on the sideways hip's axis, so that every direction around it is as near. */
   readonly directionArbitrary: boolean
 }
 
@@ -41,7 +41,7 @@ export function withinTurns(angle: number, lowest: number, highest: number): num
  * The reachable point nearest to a point, with or without joint limits. Where the point itself can be reached the miss is zero to rounding.
  *
  * The nearest point is where every joint is either at a limit or no longer helps; all such poses are listed in closed form
- * (one family, hip at a limit with knee and abduction free, by bracketed roots) and the best is taken. Nothing is iterated from a guess.
+ * (one family, hip at a limit with knee and sideways hip free, by bracketed roots) and the best is taken. Nothing is iterated from a guess.
  */
 export function nearestReachable(leg: LegKernel, limits: LimitsSi, x: number, y: number, z: number): NearestSi {
   const { hipOffset: d, upperLink: l1, lowerLink: l2 } = leg
@@ -91,7 +91,7 @@ export function nearestReachable(leg: LegKernel, limits: LimitsSi, x: number, y:
   const fixed2 = [low2, high2].filter(Number.isFinite)
   const fixed3 = [knee(0), knee(Math.PI), low3, high3].filter(Number.isFinite)
 
-  // Abduction free.
+  // Sideways hip free.
   const below = radius * radius - d * d
   for (const Z of below > 0 ? [-Math.sqrt(below), Math.sqrt(below)] : [0]) planar(x, Z, turned)
   for (const q3 of fixed3) {
@@ -110,7 +110,7 @@ export function nearestReachable(leg: LegKernel, limits: LimitsSi, x: number, y:
     for (const q3 of stationaryKnee(leg, q2, x, radius, kneeFrom, kneeTo)) turned(q2, knee(q3))
   }
 
-  // Abduction at a limit: the plane problem of a point beside the leg.
+  // Sideways hip at a limit: the plane problem of a point beside the leg.
   for (const q1 of fixed1) {
     const Z = z * Math.cos(q1) - y * Math.sin(q1)
     const at = (q2: number, q3: number) => consider(q1, q2, q3)
@@ -127,7 +127,7 @@ export function nearestReachable(leg: LegKernel, limits: LimitsSi, x: number, y:
   return { q, foot: best.foot, miss: best.miss, atLimit: [end(0), end(1), end(2)], directionArbitrary }
 }
 
-/** Knee angles at which, with the hip held and the abduction free, the foot is locally nearest to a point at x and `radius` from the axis. */
+/** Knee angles at which, with the hip held and the sideways hip free, the foot is locally nearest to a point at x and `radius` from the axis. */
 function stationaryKnee(leg: LegKernel, q2: number, x: number, radius: number, from: number, to: number): number[] {
   const { hipOffset: d, upperLink: l1, lowerLink: l2 } = leg
   const kneeX = -l1 * Math.sin(q2)

@@ -11,18 +11,18 @@ const SPECIFICATION = {
   hipOffset: 'length',
   upperLink: { kind: 'length', above: 0 },
   lowerLink: { kind: 'length', above: 0 },
-  limits: { fields: { abduction: RANGE, hip: RANGE, knee: RANGE }, optional: true },
+  limits: { fields: { sidewaysHip: RANGE, hip: RANGE, knee: RANGE }, optional: true },
 } as const satisfies Inputs
 const ANGLES = /* @__PURE__ */ perJoint('angle')
 const POINT = /* @__PURE__ */ xyz('length')
 
 /** The names of the joints, in order from the body to the foot. */
-export const LEG_JOINTS = ['abduction', 'hip', 'knee'] as const
+export const LEG_JOINTS = ['sidewaysHip', 'hip', 'knee'] as const
 /** A joint of the three-joint leg. */
 export type LegJoint = (typeof LEG_JOINTS)[number]
 
 /** What a three-joint leg is made from: lengths, and joint limits where there are any. */
-export interface LegSpecification extends Given<typeof SPECIFICATION> {}
+export interface ThreeJointLegSpecification extends Given<typeof SPECIFICATION> {}
 
 /** Joint angles as a caller gives them. */
 export interface GivenAngles extends Given<typeof ANGLES> {}
@@ -48,7 +48,7 @@ export interface Reachable {
 /** The foot cannot be put there: why, and how near it comes. */
 export interface Unreachable {
   readonly reachable: false
-  /** Too far for the straight leg, too near for the folded leg, nearer to the abduction axis than the offset, or ruled out by joint limits alone. */
+  /** Too far for the straight leg, too near for the folded leg, nearer to the sideways hip's axis than the offset, or ruled out by joint limits alone. */
   readonly reason: 'tooFar' | 'tooNear' | 'insideOffsetCylinder' | 'jointLimits'
   /** The reachable point that is nearest. */
   readonly nearest: Vector3<'length'>
@@ -58,7 +58,7 @@ export interface Unreachable {
   readonly angles: PerJoint<Quantity<'angle'>>
   /** Joints that stand at a limit there. */
   readonly activeLimits: readonly ActiveLimit[]
-  /** The wanted point is on the abduction axis: other directions around the axis are as near. */
+  /** The wanted point is on the sideways hip's axis: other directions around the axis are as near. */
   readonly directionArbitrary: boolean
 }
 
@@ -77,14 +77,14 @@ const REASONS = { [TOO_FAR]: 'tooFar', [TOO_NEAR]: 'tooNear', [INSIDE_OFFSET]: '
 /**
  * A leg of three joints: a sideways hip (abduction), a hip and a knee, with a signed sideways offset of the leg plane.
  *
- * The frame is on the abduction axis: x forward, y left, z up. Angles are right-handed about +x (abduction) and +y (hip, knee) and zero with the
+ * The frame is on the sideways hip's axis: x forward, y left, z up. Angles are right-handed about +x (sideways hip) and +y (hip, knee) and zero with the
  * leg straight down. A positive hip angle swings the foot backward; a positive knee angle swings the shank backward, so that the knee
  * points forward. Immutable. Its `si` kernel works on plain numbers for control loops.
  */
 export class ThreeJointLeg {
   /** The arithmetic on plain SI numbers: nothing checked, nothing allocated. */
   readonly si: LegKernel
-  /** Joint limits as lowest and highest of abduction, hip, knee; ±∞ where there is none. */
+  /** Joint limits as lowest and highest of sideways hip, hip, knee; ±∞ where there is none. */
   readonly limitsSi: LimitsSi
 
   /** @internal Use `threeJointLeg`. */
@@ -106,7 +106,7 @@ export class ThreeJointLeg {
     return vectorOf('length', out)
   }
 
-  /** Where the hip point (on the hip axis, in the leg plane), the knee and the foot are. The abduction axis passes through the origin. */
+  /** Where the hip point (on the hip axis, in the leg plane), the knee and the foot are. The axis of the sideways hip passes through the origin. */
   jointPositions(angles: GivenAngles): { readonly [P in 'hip' | 'knee' | 'foot']: Vector3<'length'> } {
     const [q1, q2, q3] = this.read('jointPositions', ANGLES, angles)
     const out = new Float64Array(9)
@@ -137,7 +137,7 @@ export class ThreeJointLeg {
     }
   }
 
-  /** Jacobian of the foot point: rows x, y, z; columns abduction, hip, knee; length per radian. */
+  /** Jacobian of the foot point: rows x, y, z; columns sideways hip, hip, knee; length per radian. */
   jacobian(angles: GivenAngles): Quantity<'length'>[][] {
     const [q1, q2, q3] = this.read('jacobian', ANGLES, angles)
     const out = new Float64Array(9)
@@ -213,7 +213,7 @@ export class ThreeJointLeg {
 
   private torque(q: PerJoint<number>, fx: number, fy: number, fz: number): PerJoint<Quantity<'torque'>> {
     const out = new Float64Array(3)
-    this.si.torqueFromFootPushInto(out, 0, q.abduction, q.hip, q.knee, fx, fy, fz)
+    this.si.torqueFromFootPushInto(out, 0, q.sidewaysHip, q.hip, q.knee, fx, fy, fz)
     return perJointOf('torque', out)
   }
 
@@ -232,13 +232,13 @@ const TORQUE = { angles: { fields: ANGLES }, torque: { fields: /* @__PURE__ */ p
 const RATES = { angles: { fields: ANGLES }, rates: { fields: /* @__PURE__ */ perJoint('angularVelocity') } }
 const FOOT_VELOCITY = { angles: { fields: ANGLES }, footVelocity: { fields: /* @__PURE__ */ xyz('velocity') } }
 
-const list = (x: PerJoint<number>): [number, number, number] => [x.abduction, x.hip, x.knee]
+const list = (x: PerJoint<number>): [number, number, number] => [x.sidewaysHip, x.hip, x.knee]
 
 /**
  * Makes a three-joint leg.
  * Throws an `InputError` for a link that is not positive and for limits that are upside down.
  */
-export function threeJointLeg(given: LegSpecification): ThreeJointLeg {
+export function threeJointLeg(given: ThreeJointLegSpecification): ThreeJointLeg {
   const where = 'kinematics.threeJointLeg'
   const spec = readInputs(where, SPECIFICATION, given)
   const issues = LEG_JOINTS.flatMap((joint) => {

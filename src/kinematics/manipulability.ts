@@ -48,7 +48,7 @@ export function manipulability(leg: ThreeJointLeg, angles: GivenAngles): Manipul
   const q = readInputs(where, perJoint('angle'), angles)
   const { upperLink: l1, lowerLink: l2 } = leg.si
   const J = new Float64Array(9)
-  leg.si.jacobianInto(J, 0, q.abduction, q.hip, q.knee)
+  leg.si.jacobianInto(J, 0, q.sidewaysHip, q.hip, q.knee)
   const { values, vectors } = singularValues(J, 3)
   const order = [0, 1, 2].sort((i, j) => values[j]! - values[i]!)
   const below = l1 * Math.cos(q.hip) + l2 * Math.cos(q.hip + q.knee)

@@ -20,7 +20,7 @@ export const DRIVE = {
 } as const satisfies Inputs
 
 /** The reduction and motor of one drive; the torque constant and resistance are those of the equivalent direct-current motor, at its present temperature. */
-export interface DriveSpecification extends Given<typeof DRIVE> {}
+export interface DriveTrainSpecification extends Given<typeof DRIVE> {}
 
 /** Torque, speed and power over a stride at one place: a joint, a drum or a motor's shaft. */
 export interface Demand {

@@ -20,7 +20,7 @@ const LOAD = {
 } as const satisfies Inputs
 const SPECIFICATION = {
   load: { fields: LOAD, optional: true },
-  drives: { fields: { abduction: { fields: DRIVE }, hip: { fields: DRIVE }, knee: { fields: DRIVE } } },
+  drives: { fields: { sidewaysHip: { fields: DRIVE }, hip: { fields: DRIVE }, knee: { fields: DRIVE } } },
   kneeBend: { oneOf: ['forward', 'backward'], default: 'forward' },
   foot: { oneOf: ['below', 'above'], default: 'below' },
   samples: { kind: 'count', min: 16, max: 100_000, whole: true, default: 240 },
@@ -97,7 +97,7 @@ export function strideDemand(given: StrideSpecification): Walkable | NotWalkable
       foot: vectorOf('length', samples.foot),
     }
   const each = <T>(one: (joint: (typeof LEG_JOINTS)[number], i: number) => T): PerJoint<T> => ({
-    abduction: one('abduction', 0),
+    sidewaysHip: one('sidewaysHip', 0),
     hip: one('hip', 1),
     knee: one('knee', 2),
   })
@@ -120,7 +120,7 @@ function reactionOf(load: Si<typeof LOAD>, dutyFactor: number, leg: ThreeJointLe
     const radius2 = y * y + z * z
     const height = Math.sqrt(Math.max(0, radius2 - d * d))
     const Z = side === 'below' ? -height : height
-    // In the leg plane, which leans by the abduction, only the cosine of the upright force is upright.
+    // In the leg plane, which leans by the sideways hip, only the cosine of the upright force is upright.
     const cosine = (y * d + z * Z) / radius2
     out[0] = load.foreAft === 'none' || height === 0 ? 0 : (vertical * cosine * x) / Z
     out[1] = 0

@@ -18,7 +18,7 @@ export interface StrideFailure {
   readonly foot: readonly [number, number, number]
 }
 
-/** One stride in numbers: columns of SI values, three to a sample (abduction, hip, knee) unless said otherwise. */
+/** One stride in numbers: columns of SI values, three to a sample (sideways hip, hip, knee) unless said otherwise. */
 export interface StrideSamples {
   readonly count: number
   /** Time after touch-down (one a sample). */

@@ -13,7 +13,7 @@ export interface Vector3<K extends Kind> {
 /** One value per joint of the three-joint leg. */
 export interface PerJoint<T> {
   /** The sideways hip: turns the whole leg about the forward axis. */
-  readonly abduction: T
+  readonly sidewaysHip: T
   /** The hip: swings the leg in its own plane. */
   readonly hip: T
   /** The knee. */
@@ -29,7 +29,7 @@ export const vectorOf = <K extends Kind>(kind: K, si: ArrayLike<number>, offset 
 
 /** Three numbers from `offset` on as one quantity per joint. */
 export const perJointOf = <K extends Kind>(kind: K, si: ArrayLike<number>, offset = 0): PerJoint<Quantity<K>> => ({
-  abduction: new Quantity(si[offset]!, kind),
+  sidewaysHip: new Quantity(si[offset]!, kind),
   hip: new Quantity(si[offset + 1]!, kind),
   knee: new Quantity(si[offset + 2]!, kind),
 })
@@ -42,7 +42,7 @@ export const rowsOf = <K extends Kind>(kind: K, si: ArrayLike<number>, columns: 
 export const xyz = <const K extends Kind>(kind: K) => ({ x: kind, y: kind, z: kind })
 
 /** The inputs of one value per joint. */
-export const perJoint = <const K extends Kind>(kind: K) => ({ abduction: kind, hip: kind, knee: kind })
+export const perJoint = <const K extends Kind>(kind: K) => ({ sidewaysHip: kind, hip: kind, knee: kind })
 
 /** The error for a direction without a length. */
 export const noDirection = (where: string, path = 'direction'): InputError =>

@@ -46,7 +46,7 @@ export const limitedWorkspaceVolume = /* @__PURE__ */ formula('kinematics.limite
     /** Knee to foot. */
     lowerLink: { kind: 'length', above: 0 },
     /** Range of the sideways hip, highest less lowest; at most a full turn. */
-    abductionRange: { kind: 'angle', min: 0, max: '1 turn' },
+    sidewaysHipRange: { kind: 'angle', min: 0, max: '1 turn' },
     /** Lowest hip angle. */
     hipFrom: { kind: 'angle', min: '-180 deg', max: '180 deg' },
     /** Highest hip angle. */
@@ -71,12 +71,12 @@ export const limitedWorkspaceVolume = /* @__PURE__ */ formula('kinematics.limite
     },
   },
   source: [{ level: 'computed', where: 'integral of |det J| = l1 l2 |sin q3| h over the joint ranges, in closed form' }],
-  si: ({ upperLink: l1, lowerLink: l2, abductionRange, hipFrom, hipTo, kneeFrom, kneeTo }) => {
+  si: ({ upperLink: l1, lowerLink: l2, sidewaysHipRange, hipFrom, hipTo, kneeFrom, kneeTo }) => {
     // ∫ sin q3 sin(q2 + q3) dq3 = q3 cos q2 / 2 − sin(2 q3 + q2) / 4.
     const shank = (q2: number) =>
       0.5 * (kneeTo - kneeFrom) * Math.cos(q2) - 0.25 * (Math.sin(2 * kneeTo + q2) - Math.sin(2 * kneeFrom + q2))
     return Math.abs(
-      abductionRange *
+      sidewaysHipRange *
         l1 *
         l2 *
         (l1 * (Math.sin(hipTo) - Math.sin(hipFrom)) * (Math.cos(kneeFrom) - Math.cos(kneeTo)) + l2 * (shank(hipTo) - shank(hipFrom))),
@@ -112,7 +112,7 @@ function heightRange(l1: number, l2: number, low2: number, high2: number, low3: 
 }
 
 /** Why the reachable space may overlap itself. */
-export type OverlapReason = 'kneeBothWays' | 'footAboveHip' | 'abductionBeyondTurn' | 'hipBeyondTurn'
+export type OverlapReason = 'kneeBothWays' | 'footAboveHip' | 'sidewaysHipBeyondTurn' | 'hipBeyondTurn'
 
 /**
  * Whether joint limits let the reachable space overlap itself: the knee may bend both ways, the foot be below the hip axis and above it, or a joint turn
@@ -126,7 +126,7 @@ export function workspaceOverlaps(leg: ThreeJointLeg): { readonly overlaps: bool
   // The knee's bend changes sides where it is straight or folded, not where it only comes to be.
   const inside = 1e-12
   if (multiplesOfPi(low3 + inside, high3 - inside).includes(true) || !Number.isFinite(high3 - low3)) because.push('kneeBothWays')
-  if (high1 - low1 > 2 * Math.PI) because.push('abductionBeyondTurn')
+  if (high1 - low1 > 2 * Math.PI) because.push('sidewaysHipBeyondTurn')
   if (high2 - low2 > 2 * Math.PI) because.push('hipBeyondTurn')
   const [lowest, highest] = heightRange(l1, l2, ...once(low2, high2), ...once(low3, high3))
   if (lowest < -1e-12 * l1 && highest > 1e-12 * l1) because.push('footAboveHip')

@@ -50,7 +50,7 @@ export function footResult(leg: Prepared): FootResult {
   const walk = workOut(leg, bareSheet, 'walk')
   const beams = { upperLink: beam(leg, 'upper'), lowerLink: beam(leg, 'lower') }
   const weight = standingLoad(x.robot.mass, x.robot.legs)
-  const at = { abduction: angle(angles[0]), hip: angle(angles[1]), knee: angle(angles[2]) }
+  const at = { sidewaysHip: angle(angles[0]), hip: angle(angles[1]), knee: angle(angles[2]) }
   // A drive that slips at walking torque holds nothing in place.
   const slips = JOINTS.some((joint) => walk.joints[joint].drive.stiffness <= 0)
   const stiff: ReturnType<typeof footStiffness> = slips
@@ -58,7 +58,7 @@ export function footResult(leg: Prepared): FootResult {
     : footStiffness(kinematic, {
         angles: at,
         driveStiffness: {
-          abduction: new Quantity(x.joints.sidewaysHip.stiffness, 'torsionalStiffness'),
+          sidewaysHip: new Quantity(x.joints.sidewaysHip.stiffness, 'torsionalStiffness'),
           hip: new Quantity(walk.joints.hip.drive.stiffness, 'torsionalStiffness'),
           knee: new Quantity(walk.joints.knee.drive.stiffness, 'torsionalStiffness'),
         },
@@ -70,7 +70,7 @@ export function footResult(leg: Prepared): FootResult {
   const both = (name: string, of: (joint: Joint) => number): AngleErrorSource => ({
     name,
     at: 'joint',
-    abduction: angle(0),
+    sidewaysHip: angle(0),
     hip: angle(of('hip')),
     knee: angle(of('knee')),
   })

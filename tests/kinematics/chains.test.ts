@@ -83,14 +83,14 @@ describe('the leg against a generic kinematics library', () => {
       lowerLink: link(pose.links[2]!),
       gravity: { x: [g[0]!, 'm/s^2'], y: [g[1]!, 'm/s^2'], z: [g[2]!, 'm/s^2'] },
     })
-    const angles = { abduction: [q[0]!, 'rad'], hip: [q[1]!, 'rad'], knee: [q[2]!, 'rad'] } as const
+    const angles = { sidewaysHip: [q[0]!, 'rad'], hip: [q[1]!, 'rad'], knee: [q[2]!, 'rad'] } as const
     const M = dynamics.massMatrix(angles).map((row) => row.map((x) => x.si))
     close(M.flat(), pose.mass.flat())
     close(
       Object.values(dynamics.gravityTorque(angles)).map((x) => x.si),
       pose.gravity,
     )
-    const rates = { abduction: [pose.w[0]!, 'rad/s'], hip: [pose.w[1]!, 'rad/s'], knee: [pose.w[2]!, 'rad/s'] } as const
+    const rates = { sidewaysHip: [pose.w[0]!, 'rad/s'], hip: [pose.w[1]!, 'rad/s'], knee: [pose.w[2]!, 'rad/s'] } as const
     close(
       Object.values(dynamics.coriolisTorque({ angles, rates })).map((x) => x.si),
       pose.coriolis,

@@ -122,16 +122,16 @@ describe.each(Object.entries(couplings))('coupling %s', (_, coupling) => {
 })
 
 test('a knee driven 1:1 from the hip keeps the shank’s absolute angle and loads the hip', () => {
-  const angles = { abduction: '0 deg', hip: '-30 deg', knee: '60 deg' } as const
+  const angles = { sidewaysHip: '0 deg', hip: '-30 deg', knee: '60 deg' } as const
   expect(parallelogram.actuatorAngles(angles).knee.in('deg')).toBeCloseTo(30, 12)
-  const torque = { abduction: '0 N m', hip: '1 N m', knee: '-4 N m' } as const
+  const torque = { sidewaysHip: '0 N m', hip: '1 N m', knee: '-4 N m' } as const
   expect(parallelogram.actuatorTorques({ angles, torque }).hip.si).toBeCloseTo(5, 12)
   expect(crossed.actuatorTorques({ angles, torque }).knee.si).toBeCloseTo(4 / 1.4, 12)
 })
 
 test('a motor on the thigh rides with it: the hip’s angle and torque are its own', () => {
-  const angles = { abduction: '0 deg', hip: '-30 deg', knee: '60 deg' } as const
-  const torque = { abduction: '0 N m', hip: '1 N m', knee: '-4 N m' } as const
+  const angles = { sidewaysHip: '0 deg', hip: '-30 deg', knee: '60 deg' } as const
+  const torque = { sidewaysHip: '0 N m', hip: '1 N m', knee: '-4 N m' } as const
   for (const coupling of [driveCoupling({ knee: 'parallelogram', motorOn: 'thigh' }), driveCoupling({ knee: 'motorAtKnee' })]) {
     expect(coupling.actuatorAngles(angles).knee.in('deg')).toBeCloseTo(60, 12)
     expect(coupling.actuatorTorques({ angles, torque }).hip.si).toBe(1)
@@ -336,6 +336,8 @@ describe('bad input', () => {
     expect(short.assemblesAt(0.2)).toBe(true)
     const beyond = [...Array(64).keys()].map((i) => i / 10).find((knee) => !short.assemblesAt(knee))
     expect(beyond).toBeDefined()
-    expect(() => short.actuatorAngles({ abduction: '0 deg', hip: '0 deg', knee: [beyond!, 'rad'] })).toThrow(/does not assemble at a knee/)
+    expect(() => short.actuatorAngles({ sidewaysHip: '0 deg', hip: '0 deg', knee: [beyond!, 'rad'] })).toThrow(
+      /does not assemble at a knee/,
+    )
   })
 })

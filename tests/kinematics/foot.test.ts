@@ -33,7 +33,7 @@ import frames from '../oracles/kinematics-frame.json' with { type: 'json' }
 import limitsOracle from '../oracles/kinematics-limits.json' with { type: 'json' }
 
 const leg = threeJointLeg({ hipOffset: '58 mm', upperLink: '165 mm', lowerLink: '180 mm' })
-const standing = { abduction: '4 deg', hip: '-30 deg', knee: '62 deg' } as const
+const standing = { sidewaysHip: '4 deg', hip: '-30 deg', knee: '62 deg' } as const
 const q = [(4 * Math.PI) / 180, -Math.PI / 6, (62 * Math.PI) / 180] as const
 const foot = (pose: readonly number[]) => {
   const out = new Float64Array(3)
@@ -42,7 +42,7 @@ const foot = (pose: readonly number[]) => {
 }
 
 describe('error at the foot', () => {
-  const half = { abduction: '0.2 deg', hip: '0.3 deg', knee: '0.25 deg' } as const
+  const half = { sidewaysHip: '0.2 deg', hip: '0.3 deg', knee: '0.25 deg' } as const
   test('the worst corner is the worst of the eight corners, moved for real', () => {
     const { lines } = footError(leg, { angles: standing, sources: [{ name: 'slack', at: 'joint', ...half }] })
     const delta = [0.2, 0.3, 0.25].map((d) => (d * Math.PI) / 180)
@@ -72,7 +72,7 @@ describe('error at the foot', () => {
     expect(together.worstCorner.si).toBeLessThanOrEqual(lines[0]!.worstCorner.si + lines[1]!.worstCorner.si + 1e-15)
     expect(covarianceSi[0]! + covarianceSi[4]! + covarianceSi[8]!).toBeCloseTo(together.rss.si ** 2, 15)
     // Slack in the hip's drum moves the thigh while the shank keeps its absolute angle, so the foot moves less than by the hip joint's slack alone.
-    const only = { abduction: '0 deg', hip: '1 deg', knee: '0 deg' } as const
+    const only = { sidewaysHip: '0 deg', hip: '1 deg', knee: '0 deg' } as const
     const one = (at: 'joint' | 'actuator') =>
       footError(leg, { angles: standing, coupling, sources: [{ name: 'hip', at, ...only }] }).together.worstCorner.si
     expect(one('actuator')).toBeLessThan(one('joint'))
@@ -114,7 +114,7 @@ describe('error at the foot', () => {
   test.each([
     [[{ name: 'a', at: 'foot', x: '1 mm', y: '0 mm' }], /sources\[0\]\.z is missing; must be a length/],
     [[{ name: 'a', at: 'joint', ...half, x: '1 mm' }], /sources\[0\]\.x is given; is not an input of a source at 'joint'/],
-    [[{ name: 'a', at: 'actuator', abduction: '0 deg', hip: '0 deg' }], /sources\[0\]\.knee is missing; must be an angle/],
+    [[{ name: 'a', at: 'actuator', sidewaysHip: '0 deg', hip: '0 deg' }], /sources\[0\]\.knee is missing; must be an angle/],
     [[{ at: 'joint', ...half }], /sources\[0\]\.name is .*must be a name/],
     [undefined, /sources is missing/],
     [Array.from({ length: 17 }, (_, k) => ({ name: `${k}`, at: 'foot', x: [k, 'mm'], y: '1 mm', z: [k * k, 'mm'] })), undefined],
@@ -132,12 +132,12 @@ describe('error at the foot', () => {
     const random = randomStream(31)
     const many = Array.from({ length: 5 }, (_, k) => {
       const angle = () => [random.uniformBetween(0, 0.01), 'rad'] as const
-      return { name: `cause ${k}`, at: 'joint', abduction: angle(), hip: angle(), knee: angle() } as const
+      return { name: `cause ${k}`, at: 'joint', sidewaysHip: angle(), hip: angle(), knee: angle() } as const
     })
     const { together } = footError(leg, { angles: standing, sources: many })
     const J = new Float64Array(9)
     leg.si.jacobianInto(J, 0, ...q)
-    const columns = many.flatMap((s) => [s.abduction, s.hip, s.knee].map(([d], j) => [J[j]! * d, J[3 + j]! * d, J[6 + j]! * d]))
+    const columns = many.flatMap((s) => [s.sidewaysHip, s.hip, s.knee].map(([d], j) => [J[j]! * d, J[3 + j]! * d, J[6 + j]! * d]))
     let worst = 0
     for (let bits = 0; bits < 1 << 15; bits++) {
       const total = [0, 0, 0]
@@ -180,7 +180,7 @@ describe('error at the foot', () => {
       path,
       ([a, b, c]) =>
         footError(leg, {
-          angles: { abduction: [a!, 'rad'], hip: [b!, 'rad'], knee: [c!, 'rad'] },
+          angles: { sidewaysHip: [a!, 'rad'], hip: [b!, 'rad'], knee: [c!, 'rad'] },
           sources: [{ name: 'slack', at: 'joint', ...half }],
         }).covarianceSi,
     )
@@ -190,8 +190,8 @@ describe('error at the foot', () => {
     const points = layers.flatMap(({ data }) => data?.values ?? []).filter(({ series }) => series?.startsWith('1 σ at 0 %'))
     const start = leg.jointAngles({ x: '60 mm', y: '58 mm', z: '-280 mm' })
     if (!start.reachable) throw new Error('reachable')
-    const { abduction, hip, knee } = start.branches[0]!
-    const c = footError(leg, { angles: { abduction, hip, knee }, sources: [{ name: 'slack', at: 'joint', ...half }] }).covarianceSi
+    const { sidewaysHip, hip, knee } = start.branches[0]!
+    const c = footError(leg, { angles: { sidewaysHip, hip, knee }, sources: [{ name: 'slack', at: 'joint', ...half }] }).covarianceSi
     const [x, z] = [points.map((p) => p.x - 60), points.map((p) => p.y + 280)]
     expect(points.length).toBe(33)
     expect(Math.max(...x) / (1e4 * Math.sqrt(c[0]!))).toBeCloseTo(1, 1.5)
@@ -203,7 +203,7 @@ describe('error at the foot', () => {
 })
 
 describe('stiffness at the foot', () => {
-  const drives = { abduction: '90 N m/rad', hip: '120 N m/rad', knee: '80 N m/rad' } as const
+  const drives = { sidewaysHip: '90 N m/rad', hip: '120 N m/rad', knee: '80 N m/rad' } as const
   const solve = (more: object = {}) => {
     const answer = footStiffness(leg, { angles: standing, driveStiffness: drives, ...more })
     if (!answer.stable) throw new Error('gives way')
@@ -306,7 +306,7 @@ describe('stiffness at the foot', () => {
       // The middle of the step: a half step first, then the whole by the compliance there.
       const by = (from: readonly number[], share: number) => {
         const answer = footStiffness(leg, {
-          angles: { abduction: [from[0]!, 'rad'], hip: [from[1]!, 'rad'], knee: [from[2]!, 'rad'] },
+          angles: { sidewaysHip: [from[0]!, 'rad'], hip: [from[1]!, 'rad'], knee: [from[2]!, 'rad'] },
           driveStiffness: drives,
           coupling,
           groundReaction: { x: [load[0] * share, 'N'], y: [load[1] * share, 'N'], z: [load[2] * share, 'N'] },
@@ -347,12 +347,12 @@ describe('stiffness at the foot', () => {
   })
 
   test('a very stiff drive beside soft ones is no reason to give way', () => {
-    const given = { angles: standing, driveStiffness: { abduction: '1e12 N m/rad', hip: '100 N m/rad', knee: '100 N m/rad' } } as const
+    const given = { angles: standing, driveStiffness: { sidewaysHip: '1e12 N m/rad', hip: '100 N m/rad', knee: '100 N m/rad' } } as const
     expect(footStiffness(leg, given)).toMatchObject({ stable: true })
   })
 
   test('drives too soft for the load give way, said as such', () => {
-    const soft = { abduction: '2 N m/rad', hip: '2 N m/rad', knee: '2 N m/rad' } as const
+    const soft = { sidewaysHip: '2 N m/rad', hip: '2 N m/rad', knee: '2 N m/rad' } as const
     expect(footStiffness(leg, { angles: standing, driveStiffness: soft, groundReaction: { x: '0 N', y: '0 N', z: '200 N' } })).toEqual({
       stable: false,
     })
@@ -369,8 +369,8 @@ describe('stiffness at the foot', () => {
         torsion: [given.torsion, 'N m^2'] as const,
       })
       const answer = footStiffness(threeJointLeg({ hipOffset: [d, 'm'], upperLink: [l1, 'm'], lowerLink: [l2, 'm'] }), {
-        angles: { abduction: [pose[0]!, 'rad'], hip: [pose[1]!, 'rad'], knee: [pose[2]!, 'rad'] },
-        driveStiffness: { abduction: rigid, hip: rigid, knee: rigid },
+        angles: { sidewaysHip: [pose[0]!, 'rad'], hip: [pose[1]!, 'rad'], knee: [pose[2]!, 'rad'] },
+        driveStiffness: { sidewaysHip: rigid, hip: rigid, knee: rigid },
         upperLink: beam(upperLink),
         lowerLink: beam(lowerLink),
       })
@@ -382,8 +382,8 @@ describe('stiffness at the foot', () => {
   )
 
   test('a bending link gives a cantilever’s deflection, and parts add as compliances', () => {
-    const stiff = { abduction: '1e12 N m/rad', hip: '1e12 N m/rad', knee: '1e12 N m/rad' } as const
-    const straight = { abduction: '0 deg', hip: '0 deg', knee: '0 deg' } as const
+    const stiff = { sidewaysHip: '1e12 N m/rad', hip: '1e12 N m/rad', knee: '1e12 N m/rad' } as const
+    const straight = { sidewaysHip: '0 deg', hip: '0 deg', knee: '0 deg' } as const
     const beam = { inPlane: '100 N m^2', acrossPlane: '50 N m^2', torsion: '1e9 N m^2' } as const
     const lower = footStiffness(leg, { angles: straight, driveStiffness: stiff, lowerLink: beam })
     if (!lower.stable) throw new Error('gives way')
@@ -403,7 +403,7 @@ describe('manipulability', () => {
   test('smallest singular value keeps its accuracy up to the singular pose', () => {
     for (const bend of [1, 1e-3, 1e-6, 1e-9, 1e-12]) {
       const { smallestSingularValue, measure, velocityAxes, inverseCondition, forceAxes } = manipulability(leg, {
-        abduction: '0.2 rad',
+        sidewaysHip: '0.2 rad',
         hip: '0.3 rad',
         knee: [bend, 'rad'],
       })
@@ -415,7 +415,7 @@ describe('manipulability', () => {
       // Near straight the value is linear in the bend.
       if (bend <= 1e-6)
         expect(smallestSingularValue.si / bend).toBeCloseTo(
-          manipulability(leg, { abduction: '0.2 rad', hip: '0.3 rad', knee: [1e-7, 'rad'] }).smallestSingularValue.si / 1e-7,
+          manipulability(leg, { sidewaysHip: '0.2 rad', hip: '0.3 rad', knee: [1e-7, 'rad'] }).smallestSingularValue.si / 1e-7,
           5,
         )
       expect(inverseCondition.si).toBeLessThanOrEqual(1)
@@ -430,7 +430,7 @@ describe('manipulability', () => {
       const J = new Float64Array(9)
       leg.si.jacobianInto(J, 0, a, b, c)
       const values = [...singularValues(J, 3).values].sort((x, y) => y - x)
-      const found = manipulability(leg, { abduction: [a, 'rad'], hip: [b, 'rad'], knee: [c, 'rad'] })
+      const found = manipulability(leg, { sidewaysHip: [a, 'rad'], hip: [b, 'rad'], knee: [c, 'rad'] })
       found.velocityAxes.forEach(({ halfLength, direction: { x, y, z } }, i) => {
         expect(halfLength.si).toBeCloseTo(values[i]!, 13)
         // |Jᵀ u| = σ for the axis u.
@@ -443,23 +443,23 @@ describe('manipulability', () => {
 
   test('a straight leg carries by structure along itself', () => {
     const push = footPushLimit(leg, {
-      angles: { abduction: '0 deg', hip: '0 deg', knee: '0 deg' },
-      torqueLimits: { abduction: '10 N m', hip: '10 N m', knee: '10 N m' },
+      angles: { sidewaysHip: '0 deg', hip: '0 deg', knee: '0 deg' },
+      torqueLimits: { sidewaysHip: '10 N m', hip: '10 N m', knee: '10 N m' },
       direction: { x: 0, y: 0.058 / 0.345, z: -1 },
     })
     expect(push.pureDirection.si).toBe(Infinity)
     expect(push.limitedBy).toBeUndefined()
     // Across itself it does not: 10 N m at the hip over 345 mm, with the knee still below its 10 N m over 180 mm.
     const across = footPushLimit(leg, {
-      angles: { abduction: '0 deg', hip: '0 deg', knee: '0 deg' },
-      torqueLimits: { abduction: '10 N m', hip: '10 N m', knee: '10 N m' },
+      angles: { sidewaysHip: '0 deg', hip: '0 deg', knee: '0 deg' },
+      torqueLimits: { sidewaysHip: '10 N m', hip: '10 N m', knee: '10 N m' },
       direction: { x: 1, y: 0, z: 0 },
     })
     expect(across.pureDirection.si).toBeCloseTo(10 / 0.345, 10)
     expect(across.bestDirection.si).toBeCloseTo(10 / 0.345, 10)
     const bent = footPushLimit(leg, {
       angles: standing,
-      torqueLimits: { abduction: '10 N m', hip: '10 N m', knee: '10 N m' },
+      torqueLimits: { sidewaysHip: '10 N m', hip: '10 N m', knee: '10 N m' },
       direction: { x: 0, y: 0, z: -1 },
     })
     expect(bent.bestDirection.si).toBeGreaterThanOrEqual(bent.pureDirection.si)
@@ -470,8 +470,8 @@ describe('manipulability', () => {
 })
 
 describe('limits along a direction', () => {
-  const by = <U extends string>([abduction, hip, knee]: readonly number[], unit: U) =>
-    ({ abduction: [abduction!, unit], hip: [hip!, unit], knee: [knee!, unit] }) as const
+  const by = <U extends string>([sidewaysHip, hip, knee]: readonly number[], unit: U) =>
+    ({ sidewaysHip: [sidewaysHip!, unit], hip: [hip!, unit], knee: [knee!, unit] }) as const
   const rateLimits = by(limitsOracle.rates, 'rad/s')
   const torqueLimits = by(limitsOracle.torques, 'N m')
   test.each(limitsOracle.cases.map((one, i) => [i, one.singularity, one] as const))(
@@ -495,14 +495,13 @@ describe('limits along a direction', () => {
   )
 
   test('distances to the singular poses', () => {
-    const { toSingularity } = manipulability(leg, { abduction: '10 deg', hip: '-20 deg', knee: '50 deg' })
+    const { toSingularity } = manipulability(leg, { sidewaysHip: '10 deg', hip: '-20 deg', knee: '50 deg' })
     expect(toSingularity.kneeFromStraight.in('deg')).toBeCloseTo(50, 12)
     expect(toSingularity.kneeFromFolded.in('deg')).toBeCloseTo(130, 12)
     expect(toSingularity.footBelowHipAxis.si).toBeCloseTo(0.165 * Math.cos(Math.PI / 9) + 0.18 * Math.cos(Math.PI / 6), 12)
-    expect(manipulability(leg, { abduction: '0 deg', hip: '0 deg', knee: '-170 deg' }).toSingularity.kneeFromFolded.in('deg')).toBeCloseTo(
-      10,
-      10,
-    )
+    expect(
+      manipulability(leg, { sidewaysHip: '0 deg', hip: '0 deg', knee: '-170 deg' }).toSingularity.kneeFromFolded.in('deg'),
+    ).toBeCloseTo(10, 10)
   })
 })
 
@@ -531,7 +530,7 @@ describe('workspace', () => {
     upperLink: '165 mm',
     lowerLink: '180 mm',
     limits: {
-      abduction: { lowest: '-30 deg', highest: '30 deg' },
+      sidewaysHip: { lowest: '-30 deg', highest: '30 deg' },
       hip: { lowest: '-45 deg', highest: '20 deg' },
       knee: { lowest: '10 deg', highest: '100 deg' },
     },
@@ -554,7 +553,7 @@ describe('workspace', () => {
     const exact = limitedWorkspaceVolume.si({
       upperLink: 0.165,
       lowerLink: 0.18,
-      abductionRange: 60 * deg,
+      sidewaysHipRange: 60 * deg,
       hipFrom: -45 * deg,
       hipTo: 20 * deg,
       kneeFrom: 10 * deg,
@@ -569,7 +568,7 @@ describe('workspace', () => {
       upperLink: '165 mm',
       lowerLink: '180 mm',
       limits: {
-        abduction: { lowest: '-30 deg', highest: '30 deg' },
+        sidewaysHip: { lowest: '-30 deg', highest: '30 deg' },
         hip: { lowest: '-45 deg', highest: '20 deg' },
         knee: { lowest: '10 deg', highest: '100 deg' },
       },
@@ -608,7 +607,7 @@ describe('workspace', () => {
       upperLink: '165 mm',
       lowerLink: '180 mm',
       limits: {
-        abduction: { lowest: '-30 deg', highest: '30 deg' },
+        sidewaysHip: { lowest: '-30 deg', highest: '30 deg' },
         hip: { lowest: '-60 deg', highest: '40 deg' },
         knee: { lowest: '-80 deg', highest: '110 deg' },
       },
@@ -660,7 +659,7 @@ describe('workspace', () => {
       const { notes, si } = limitedWorkspaceVolume({
         upperLink: [upperLink, 'm'],
         lowerLink: [lowerLink, 'm'],
-        abductionRange: '40 deg',
+        sidewaysHipRange: '40 deg',
         hipFrom: rad(hip[0]!),
         hipTo: rad(hip[1]!),
         kneeFrom: rad(knee[0]!),
@@ -674,7 +673,7 @@ describe('workspace', () => {
   })
 
   test('limits upside down are refused by the volume', () => {
-    const given = { upperLink: '165 mm', lowerLink: '180 mm', abductionRange: '60 deg', kneeFrom: '10 deg', kneeTo: '100 deg' } as const
+    const given = { upperLink: '165 mm', lowerLink: '180 mm', sidewaysHipRange: '60 deg', kneeFrom: '10 deg', kneeTo: '100 deg' } as const
     expect(() => limitedWorkspaceVolume({ ...given, hipFrom: '20 deg', hipTo: '-45 deg' })).toThrow(/hipTo is .*must be above hipFrom/)
     expect(() => limitedWorkspaceVolume({ ...given, hipFrom: '0 deg', hipTo: '9 deg', kneeTo: '5 deg' })).toThrow(/must be above kneeFrom/)
   })
@@ -687,7 +686,7 @@ describe('workspace', () => {
           upperLink: '165 mm',
           lowerLink: '180 mm',
           limits: {
-            abduction: { lowest: '-30 deg', highest: '30 deg' },
+            sidewaysHip: { lowest: '-30 deg', highest: '30 deg' },
             hip: { lowest: '-10 deg', highest: '10 deg' },
             knee: { lowest, highest } as never,
           },
@@ -701,18 +700,18 @@ describe('workspace', () => {
       upperLink: '165 mm',
       lowerLink: '180 mm',
       limits: {
-        abduction: { lowest: '-30 deg', highest: '30 deg' },
+        sidewaysHip: { lowest: '-30 deg', highest: '30 deg' },
         hip: { lowest: '-200 deg', highest: '200 deg' },
         knee: { lowest: '0 deg', highest: '90 deg' },
       },
     })
     expect(workspaceOverlaps(spinning).because).toEqual(['hipBeyondTurn', 'footAboveHip'])
     expect(workspaceOverlaps(limited)).toEqual({ overlaps: false, because: [] })
-    expect(workspaceOverlaps(leg).because).toEqual(['kneeBothWays', 'abductionBeyondTurn', 'hipBeyondTurn', 'footAboveHip'])
+    expect(workspaceOverlaps(leg).because).toEqual(['kneeBothWays', 'sidewaysHipBeyondTurn', 'hipBeyondTurn', 'footAboveHip'])
     const note = limitedWorkspaceVolume({
       upperLink: '165 mm',
       lowerLink: '180 mm',
-      abductionRange: '60 deg',
+      sidewaysHipRange: '60 deg',
       hipFrom: '-120 deg',
       hipTo: '20 deg',
       kneeFrom: '0 deg',

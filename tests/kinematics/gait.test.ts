@@ -158,7 +158,7 @@ describe('what a stride asks', () => {
     rotorInertia: '60 kg mm^2',
     motor: { torqueConstant: '0.087 N m/A', resistance: '0.12 ohm' },
   } as const
-  const drives = { abduction: drive, hip: drive, knee: drive }
+  const drives = { sidewaysHip: drive, hip: drive, knee: drive }
   const load = { mass: '10.5 kg', legShare: 0.25 } as const
   const path = footPath(base)
   const walk = (more: object = {}) => {
@@ -177,7 +177,7 @@ describe('what a stride asks', () => {
       for (let k = 0; k < 3; k++) power -= samples.groundReaction[3 * i + k]! * samples.footVelocity[3 * i + k]!
       ground += samples.weight[i]! * power
     }
-    const net = (['abduction', 'hip', 'knee'] as const).reduce(
+    const net = (['sidewaysHip', 'hip', 'knee'] as const).reduce(
       (sum, joint) => sum + answer.joints[joint].meanPowerOut.si - answer.joints[joint].meanPowerIn.si,
       0,
     )
@@ -218,9 +218,9 @@ describe('what a stride asks', () => {
 
   test('reduction losses cost the motor when it drives and spare it when it is driven', () => {
     const still = { ...drive, rotorInertia: '0 kg m^2', efficiency: 1, backEfficiency: 1 } as const
-    const ideal = walk({ drives: { abduction: still, hip: still, knee: still } }).motors.hip
+    const ideal = walk({ drives: { sidewaysHip: still, hip: still, knee: still } }).motors.hip
     const lossy = { ...still, efficiency: 0.8, backEfficiency: 0.7 } as const
-    const real = walk({ drives: { abduction: lossy, hip: lossy, knee: lossy } }).motors.hip
+    const real = walk({ drives: { sidewaysHip: lossy, hip: lossy, knee: lossy } }).motors.hip
     expect(real.meanPowerOut.si).toBeCloseTo(ideal.meanPowerOut.si / 0.8, 9)
     expect(real.meanPowerIn.si).toBeCloseTo(ideal.meanPowerIn.si * 0.7, 9)
     // Copper loss is the rms current squared times the resistance.
@@ -245,10 +245,10 @@ describe('what a stride asks', () => {
     const { samples } = walk({ path: slow, dynamics })
     for (let i = 0; i < samples.count; i += 7) {
       const [q, r] = [samples.jointAngle.subarray(3 * i, 3 * i + 3), samples.groundReaction.subarray(3 * i, 3 * i + 3)]
-      const angles = { abduction: [q[0]!, 'rad'], hip: [q[1]!, 'rad'], knee: [q[2]!, 'rad'] } as const
+      const angles = { sidewaysHip: [q[0]!, 'rad'], hip: [q[1]!, 'rad'], knee: [q[2]!, 'rad'] } as const
       const ground = leg.torqueFromGroundReaction({ angles, groundReaction: { x: [r[0]!, 'N'], y: [r[1]!, 'N'], z: [r[2]!, 'N'] } })
       const weight = dynamics.gravityTorque(angles)
-      for (const [j, joint] of (['abduction', 'hip', 'knee'] as const).entries())
+      for (const [j, joint] of (['sidewaysHip', 'hip', 'knee'] as const).entries())
         expect(samples.jointTorque[3 * i + j]).toBeCloseTo(ground[joint].si + weight[joint].si, 4)
     }
   })
@@ -257,7 +257,7 @@ describe('what a stride asks', () => {
     const motor = { torqueConstant: '0.087 N m/A', resistance: '0.12 ohm', noLoadCurrent: '0.6 A' } as const
     // A fast stride, so that rotors count and the motor runs both ways.
     const quick = footPath({ ...base, stridePeriod: '0.3 s' })
-    const { samples: s, motors } = walk({ path: quick, dynamics, drives: { abduction: drive, hip: { ...drive, motor }, knee: drive } })
+    const { samples: s, motors } = walk({ path: quick, dynamics, drives: { sidewaysHip: drive, hip: { ...drive, motor }, knee: drive } })
     let [squares, currents, total, volts, amperes] = [0, 0, 0, 0, 0]
     for (let i = 0; i < s.count; i++) {
       const [torque, rate, acceleration] = [s.actuatorTorque, s.actuatorRate, s.actuatorAcceleration].map(
@@ -295,11 +295,11 @@ describe('what a stride asks', () => {
   })
 
   test('rotors make the foot heavier, and a guided foot is never lighter than a free one', () => {
-    const given = { angles: { abduction: '3 deg', hip: '-30 deg', knee: '60 deg' }, direction: { x: 0, y: 0, z: 1 } } as const
+    const given = { angles: { sidewaysHip: '3 deg', hip: '-30 deg', knee: '60 deg' }, direction: { x: 0, y: 0, z: 1 } } as const
     const bare = dynamics.effectiveMass(given)
     const coupling = driveCoupling({ knee: 'parallelogram' })
     const reflected = [70e-6 * 6.2 ** 2, 'kg m^2'] as const
-    const rotors = { coupling, rotorInertiaAtOutput: { abduction: reflected, hip: reflected, knee: reflected } }
+    const rotors = { coupling, rotorInertiaAtOutput: { sidewaysHip: reflected, hip: reflected, knee: reflected } }
     const geared = dynamics.effectiveMass(given, rotors)
     expect(bare.constrained!.si).toBeGreaterThan(bare.free!.si)
     expect(geared.free!.si).toBeGreaterThan(bare.free!.si)
@@ -313,7 +313,7 @@ describe('what a stride asks', () => {
       upperLink: none,
       lowerLink: { mass: '0.2 kg', centreOfMass: { x: '0 mm', y: '0 mm', z: '-180 mm' } },
     })
-    const bent = { abduction: '10 deg', hip: '-25 deg', knee: '70 deg' } as const
+    const bent = { sidewaysHip: '10 deg', hip: '-25 deg', knee: '70 deg' } as const
     for (const direction of [
       { x: 0, y: 0, z: 1 },
       { x: 0.3, y: -0.5, z: 0.2 },
@@ -325,9 +325,9 @@ describe('what a stride asks', () => {
     const bare = legDynamics(leg, { hipLink: none, upperLink: none, lowerLink: none })
     const rotors = {
       coupling: driveCoupling({ knee: 'motorAtKnee' }),
-      rotorInertiaAtOutput: { abduction: '0.002 kg m^2', hip: '0.002 kg m^2', knee: '0.002 kg m^2' },
+      rotorInertiaAtOutput: { sidewaysHip: '0.002 kg m^2', hip: '0.002 kg m^2', knee: '0.002 kg m^2' },
     } as const
-    const straight = { abduction: '0 deg', hip: '0 deg', knee: '0 deg' } as const
+    const straight = { sidewaysHip: '0 deg', hip: '0 deg', knee: '0 deg' } as const
     const across = bare.effectiveMass({ angles: straight, direction: { x: 1, y: 0, z: 0 } }, rotors)
     expect(across.free!.si).toBeCloseTo(0.002 / (0.345 ** 2 + 0.18 ** 2), 12)
     expect(across.constrained).toBeUndefined()
@@ -423,34 +423,34 @@ describe('landing', () => {
 describe('speed limits', () => {
   const leg = threeJointLeg({ hipOffset: '58 mm', upperLink: '165 mm', lowerLink: '180 mm' })
   test('the best direction is never slower than the pure one, and a singular pose stands still', () => {
-    const rateLimits = { abduction: '10 rad/s', hip: '12 rad/s', knee: '15 rad/s' } as const
+    const rateLimits = { sidewaysHip: '10 rad/s', hip: '12 rad/s', knee: '15 rad/s' } as const
     const bent = footSpeedLimit(leg, {
-      angles: { abduction: '3 deg', hip: '-25 deg', knee: '55 deg' },
+      angles: { sidewaysHip: '3 deg', hip: '-25 deg', knee: '55 deg' },
       rateLimits,
       direction: { x: 1, y: 0, z: 0.2 },
     })
     expect(bent.bestDirection.si).toBeGreaterThanOrEqual(bent.pureDirection.si)
     expect(bent.limitedBy).toBeDefined()
     const straight = footSpeedLimit(leg, {
-      angles: { abduction: '0 deg', hip: '0 deg', knee: '0 deg' },
+      angles: { sidewaysHip: '0 deg', hip: '0 deg', knee: '0 deg' },
       rateLimits,
       direction: { x: 0, y: 0, z: 1 },
     })
     expect(straight.pureDirection.si).toBe(0)
     // Across a straight leg hip and knee turn together: 0.345 · 12 + 0.18 · 15.
     const across = footSpeedLimit(leg, {
-      angles: { abduction: '0 deg', hip: '0 deg', knee: '0 deg' },
+      angles: { sidewaysHip: '0 deg', hip: '0 deg', knee: '0 deg' },
       rateLimits,
       direction: { x: 1, y: 0, z: 0 },
     })
     expect(across.pureDirection.si).toBeCloseTo(6.84, 12)
     expect(across.bestDirection.si).toBeCloseTo(6.84, 12)
     expect(() =>
-      footSpeedLimit(leg, { angles: { abduction: '0 deg', hip: '0 deg', knee: '9 deg' }, rateLimits, direction: { x: 0, y: 0, z: 0 } }),
+      footSpeedLimit(leg, { angles: { sidewaysHip: '0 deg', hip: '0 deg', knee: '9 deg' }, rateLimits, direction: { x: 0, y: 0, z: 0 } }),
     ).toThrow(/must point somewhere/)
     expect(() =>
       footSpeedLimit(leg, {
-        angles: { abduction: '0 deg', hip: '0 deg', knee: '9 deg' },
+        angles: { sidewaysHip: '0 deg', hip: '0 deg', knee: '9 deg' },
         rateLimits: { ...rateLimits, hip: '-1 rad/s' },
         direction: { x: 1, y: 0, z: 0 },
       }),

@@ -21,7 +21,7 @@ import { InputError } from '../../src/units/index.js'
 
 const demo = { hipOffset: '58 mm', upperLink: '165 mm', lowerLink: '180 mm' } as const
 const limits = {
-  abduction: { lowest: '-35 deg', highest: '50 deg' },
+  sidewaysHip: { lowest: '-35 deg', highest: '50 deg' },
   hip: { lowest: '-80 deg', highest: '70 deg' },
   knee: { lowest: '15 deg', highest: '140 deg' },
 } as const
@@ -130,8 +130,8 @@ describe('inverse', () => {
 
     const onAxis = threeJointLeg({ ...demo, hipOffset: '0 mm' }).jointAngles({ x: '200 mm', y: '0 mm', z: '0 mm' })
     if (!onAxis.reachable) throw new Error('reachable')
-    expect(onAxis.branches[0]!.freeJoints).toEqual(['abduction'])
-    expect(onAxis.branches[0]!.abduction.si).toBe(0)
+    expect(onAxis.branches[0]!.freeJoints).toEqual(['sidewaysHip'])
+    expect(onAxis.branches[0]!.sidewaysHip.si).toBe(0)
 
     const folded = threeJointLeg({ hipOffset: '58 mm', upperLink: '170 mm', lowerLink: '170 mm' }).jointAngles({
       x: '0 mm',
@@ -146,7 +146,7 @@ describe('inverse', () => {
 describe('unreachable points', () => {
   const bounds = (leg: ReturnType<typeof threeJointLeg>) => leg.limitsSi
   const beyondHalfTurn = {
-    abduction: { lowest: '-60 deg', highest: '200 deg' },
+    sidewaysHip: { lowest: '-60 deg', highest: '200 deg' },
     hip: { lowest: '115 deg', highest: '118 deg' },
     knee: { lowest: '-310 deg', highest: '60 deg' },
   } as const
@@ -291,7 +291,7 @@ describe('Jacobian, statics, rates', () => {
 
   test('push and ground reaction are opposite vectors and give the same torque', () => {
     const leg = threeJointLeg(demo)
-    const angles = { abduction: '5 deg', hip: '-30 deg', knee: '60 deg' } as const
+    const angles = { sidewaysHip: '5 deg', hip: '-30 deg', knee: '60 deg' } as const
     const push = leg.torqueFromFootPush({ angles, footPush: { x: '3 N', y: '-2 N', z: '-50 N' } })
     const reaction = leg.torqueFromGroundReaction({ angles, groundReaction: { x: '-3 N', y: '2 N', z: '50 N' } })
     expect(reaction).toEqual(push)
@@ -375,16 +375,16 @@ describe('Jacobian, statics, rates', () => {
 
   test('singular poses are named, not answered with NaN', () => {
     const leg = threeJointLeg(demo)
-    const straight = { abduction: '0 deg', hip: '10 deg', knee: '0 deg' } as const
+    const straight = { sidewaysHip: '0 deg', hip: '10 deg', knee: '0 deg' } as const
     expect(leg.jointRates({ angles: straight, footVelocity: { x: '0 m/s', y: '0 m/s', z: '1 m/s' } })).toEqual({
       regular: false,
       singularity: 'kneeStraight',
     })
-    expect(leg.singularity({ abduction: '0 deg', hip: '0 deg', knee: '180 deg' })).toBe('kneeFolded')
+    expect(leg.singularity({ sidewaysHip: '0 deg', hip: '0 deg', knee: '180 deg' })).toBe('kneeFolded')
     const level = leg.jointAngles({ x: '200 mm', y: '58 mm', z: '0 mm' })
     if (!level.reachable) throw new Error('reachable')
-    const { abduction, hip, knee } = level.branches[0]!
-    expect(leg.singularity({ abduction, hip, knee })).toBe('footLevelWithHip')
+    const { sidewaysHip, hip, knee } = level.branches[0]!
+    expect(leg.singularity({ sidewaysHip, hip, knee })).toBe('footLevelWithHip')
   })
 })
 
@@ -404,7 +404,7 @@ describe('bad input', () => {
 
   test('a target that is not finite is refused by name', () => {
     expect(() => threeJointLeg(demo).jointAngles({ x: [Number.NaN, 'mm'], y: '0 mm', z: '0 mm' })).toThrow(/x is .*must be finite/)
-    expect(() => threeJointLeg(demo).footPosition({ abduction: '0 deg', hip: '0 deg' } as never)).toThrow(/knee is missing/)
+    expect(() => threeJointLeg(demo).footPosition({ sidewaysHip: '0 deg', hip: '0 deg' } as never)).toThrow(/knee is missing/)
   })
 })
 

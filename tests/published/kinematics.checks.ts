@@ -534,7 +534,7 @@ export const checks: Check[] = [
     given: {
       upperLink: '165 mm',
       lowerLink: '180 mm',
-      abductionRange: '60 deg',
+      sidewaysHipRange: '60 deg',
       hipFrom: '-45 deg',
       hipTo: '20 deg',
       kneeFrom: '10 deg',
@@ -551,7 +551,7 @@ export const checks: Check[] = [
     'two-link arm at its isotropic pose has equal singular values (leg with links √2 and 1, knee at 135°)',
     () => {
       const isotropic = threeJointLeg({ hipOffset: '0 m', upperLink: [Math.SQRT2, 'm'], lowerLink: '1 m' })
-      const axes = manipulability(isotropic, { abduction: '0 deg', hip: '-20 deg', knee: '135 deg' }).velocityAxes
+      const axes = manipulability(isotropic, { sidewaysHip: '0 deg', hip: '-20 deg', knee: '135 deg' }).velocityAxes
       return axes.filter((axis) => Math.abs(axis.halfLength.si - 1) < 1e-9).length
     },
     '2',
@@ -560,7 +560,7 @@ export const checks: Check[] = [
   publishedValue(
     'kinematics.threeJointLeg',
     'foot of the leg hanging straight',
-    () => leg.footPosition({ abduction: '0 deg', hip: '0 deg', knee: '0 deg' }).z,
+    () => leg.footPosition({ sidewaysHip: '0 deg', hip: '0 deg', knee: '0 deg' }).z,
     '-345 mm',
     computed('sum of the links'),
   ),

@@ -238,7 +238,7 @@ function reach(leg: Prepared): Chart {
     hipOffset: length(links.hipOffset),
     upperLink: length(links.upper.length),
     lowerLink: length(links.lower.length),
-    limits: { abduction: range(joints.sidewaysHip), hip: range(joints.hip), knee: range(joints.knee) },
+    limits: { sidewaysHip: range(joints.sidewaysHip), hip: range(joints.hip), knee: range(joints.knee) },
   })
   const stance = CASES.walk.stance(leg, bare)!
   const { walk } = usage

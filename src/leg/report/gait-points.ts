@@ -64,7 +64,7 @@ export function gaitClouds(leg: Prepared): readonly GaitCloud[] {
         out[1] = 0
         out[2] = force
       },
-      drives: { abduction: { ratio: 1 }, hip: drive('hip'), knee: drive('knee') },
+      drives: { sidewaysHip: { ratio: 1 }, hip: drive('hip'), knee: drive('knee') },
       kneeBend: branchOf(leg) === 0 ? 'forward' : 'backward',
       samples: SAMPLES,
     })
