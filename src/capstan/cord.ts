@@ -132,10 +132,12 @@ export const activatedCreepFactor = /* @__PURE__ */ formula('capstan.activatedCr
       Math.min(fromTemperature, toTemperature) >= 253.15 && Math.max(fromTemperature, toTemperature) <= 343.15,
   },
   si: ({ fromTemperature, toTemperature, fromStress, toStress, activationEnergy, activationVolume }) => {
+    // sinh and the Arrhenius term as one exponential: apart, both overflow at high stress.
     const boltzmann = 1.380649e-23
-    const rate = (T: number, stress: number) =>
-      Math.exp(-activationEnergy / (boltzmann * T)) * Math.sinh((stress * activationVolume) / (boltzmann * T))
-    return rate(toTemperature, toStress) / rate(fromTemperature, fromStress)
+    const from = (fromStress * activationVolume) / (boltzmann * fromTemperature)
+    const to = (toStress * activationVolume) / (boltzmann * toTemperature)
+    const warming = (activationEnergy / boltzmann) * (1 / fromTemperature - 1 / toTemperature)
+    return (Math.exp(warming + to - from) * Math.expm1(-2 * to)) / Math.expm1(-2 * from)
   },
 })
 

@@ -2,7 +2,7 @@ import { isPrior, type Source } from '../formula/index.js'
 import { InputError, Quantity, show } from '../units/index.js'
 import { CASE_IDS, CASES, type CaseId } from './cases/catalogue.js'
 import { stageOf, workOut } from './cases/work-out.js'
-import type { Check, Finding } from './checks/check.js'
+import { type Check, type Finding, reserveOf } from './checks/check.js'
 import { CHECKS } from './checks/index.js'
 import { footResult } from './foot-result.js'
 import { type End, JOINTS, type Joint, type LegNumbers, legNumbers, type Prepared, prepare } from './numbers.js'
@@ -197,10 +197,6 @@ function runsOf(id: CaseId): readonly CheckRun[] {
 }
 
 const checkStage = (check: Check, joint: Joint, id: CaseId) => `check/${check.id}/${joint}/${id}`
-
-/** A reserve beyond this says no more than "plenty". */
-const PLENTY = 1000
-const reserveOf = ({ demand, capacity }: Finding) => (demand <= 0 ? PLENTY : Math.min(PLENTY, Math.max(0, capacity / demand)))
 
 /** The reserve that is enough for a check: the one wanted, or less where the check says so. */
 const enoughFor = (check: Check, wanted: number) => Math.min(check.enough ?? wanted, wanted)

@@ -6,7 +6,13 @@ export interface Issue {
   readonly given: string
   /** What is accepted there. */
   readonly accepts: string
+  /** Line and column of the text it was read from, counted from 1; absent for objects. */
+  readonly line?: number
+  readonly column?: number
 }
+
+/** Issues that a message lists; the error carries all of them. */
+const MOST_LISTED = 20
 
 /** Bad input: lists every issue at once, each with its path, what was given and what is accepted. */
 export class InputError extends Error {
@@ -22,12 +28,18 @@ export class InputError extends Error {
     super(
       issues.length === 1
         ? `${where}: ${sentence(issues[0] as Issue)}`
-        : `${where}: ${issues.length} things to change\n${issues.map((issue) => `  - ${sentence(issue)}`).join('\n')}`,
+        : `${where}: ${issues.length} things to change\n${listed(issues).join('\n')}`,
     )
   }
 }
 
-const sentence = ({ path, given, accepts }: Issue) => `${path} is ${given}; ${accepts}`
+const sentence = ({ path, given, accepts, line, column }: Issue) =>
+  `${line === undefined ? '' : `line ${line}${column === undefined ? '' : `, column ${column}`}: `}${path} is ${given}; ${accepts}`
+
+function listed(issues: readonly Issue[]): string[] {
+  const lines = issues.slice(0, MOST_LISTED).map((issue) => `  - ${sentence(issue)}`)
+  return issues.length > MOST_LISTED ? [...lines, `  … and ${issues.length - MOST_LISTED} more`] : lines
+}
 
 const LONGEST_SHOWN = 60
 

@@ -147,6 +147,8 @@ describe('mistakes', () => {
       path: 'robot.standHeight',
       given: expect.stringContaining('350 mm'),
       accepts: expect.stringContaining('cannot reach'),
+      line: expect.any(Number),
+      column: expect.any(Number),
     })
   })
 
@@ -222,6 +224,38 @@ describe('hostile documents', () => {
     expect(messages(`# ${'x'.repeat(10_000_000)}`)).toEqual([
       { path: 'text', given: '10000002 characters', accepts: expect.stringContaining('at most') },
     ])
+  })
+
+  test('mistakes carry line and column, and a message lists at most twenty', () => {
+    const wrong = edited(['pretension:', 'pretention:'])
+    const found = messages(wrong) as { path: string; line?: number; column?: number }[]
+    const at = wrong.slice(0, wrong.indexOf('pretention')).split('\n').length
+    expect(found[0]).toMatchObject({ line: at, column: expect.any(Number) })
+    expect(() => describeLeg(wrong)).toThrow(`line ${at}, column`)
+    const many = `${text}\n${Array.from({ length: 5000 }, (_, i) => `unknown${i}: 1`).join('\n')}`
+    expect(messages(many).length).toBe(20)
+    let message = ''
+    try {
+      describeLeg(many)
+    } catch (error) {
+      message = (error as Error).message
+    }
+    expect(message.split('\n').length).toBeLessThan(30)
+    expect(message).toContain('4981 more unknown fields')
+  })
+
+  test('a document of many keys is read or refused at once', () => {
+    const many = Array.from({ length: 9000 }, (_, i) => `k${i}: 1`).join('\n')
+    expect(messages(many).length).toBeGreaterThan(19)
+    const long = Array.from({ length: 100_000 }, (_, i) => `k${i}: 1`).join('\n')
+    expect(messages(long)).toEqual([{ path: 'text', given: `${long.length} characters`, accepts: expect.stringContaining('at most') }])
+  })
+
+  test('bytes of a file, and a second document in the text', () => {
+    expect(messages(Buffer.from(text))).toEqual([
+      { path: 'specification', given: 'bytes of a file', accepts: expect.stringContaining("'utf8'") },
+    ])
+    expect(messages(`${text}\n---\nname: another\n`)[0]?.accepts).toMatch(/multiple documents/i)
   })
 
   test('a key that stands twice, a text that is no document, an object that contains itself', () => {

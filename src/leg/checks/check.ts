@@ -60,3 +60,14 @@ export const LOADED: readonly CaseId[] = ['stand', 'walk', 'stall', 'trot', 'hop
 export const WARM: readonly CaseId[] = ['stand', 'walk', 'stall', 'hotAfternoon', 'slope', 'trot']
 /** Load cases of one moment's force. */
 export const ONCE: readonly CaseId[] = ['walk', 'stall', 'trot', 'hop', 'drop', 'coldMorning', 'slope']
+
+/** A reserve beyond this says no more than "plenty". */
+const PLENTY = 1000
+
+/** Capacity over demand. A demand or capacity that is not a number counts as failed, with reserve 0. */
+export function reserveOf({ demand, capacity }: Finding): number {
+  if (Number.isNaN(demand) || Number.isNaN(capacity)) return 0
+  if (demand <= 0) return PLENTY
+  const reserve = capacity / demand
+  return Number.isNaN(reserve) ? 0 : Math.min(PLENTY, Math.max(0, reserve))
+}

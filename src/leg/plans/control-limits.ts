@@ -4,6 +4,7 @@ import { Quantity } from '../../units/index.js'
 import { driveState } from '../cases/drive.js'
 import { heatOf } from '../cases/heat.js'
 import { workOut } from '../cases/work-out.js'
+import { reserveOf } from '../checks/check.js'
 import { CHECKS } from '../checks/index.js'
 import type { Joint, Prepared } from '../numbers.js'
 import { bareSheet } from '../sheet.js'
@@ -55,7 +56,7 @@ function leastOf(leg: Prepared, state: CaseState, joint: Joint, wanted: (id: str
     if (!wanted(check.id)) continue
     const found = check.run(bare, scene, state.joints[joint])
     if (found === undefined) continue
-    const reserve = found.demand <= 0 ? Number.POSITIVE_INFINITY : found.capacity / found.demand
+    const reserve = reserveOf(found)
     if (reserve < least) [least, by] = [reserve, `${check.part}: ${check.mode} (${check.id})`]
   }
   return { least, by }

@@ -36,18 +36,18 @@ export const table = (caption: string, head: readonly string[], rows: readonly (
 })
 
 /** A page as Markdown. */
-export const markdownPage = ({ title, blocks }: Page): string => `${[`# ${title}`, ...blocks.map(markdown)].join('\n\n')}\n`
+export const markdownPage = ({ title, blocks }: Page): string => `${[`# ${literal(title)}`, ...blocks.map(markdown)].join('\n\n')}\n`
 
 function markdown(block: Block): string {
   switch (block.kind) {
     case 'heading':
-      return `${'#'.repeat(block.level)} ${block.text}`
+      return `${'#'.repeat(block.level)} ${literal(block.text)}`
     case 'text':
-      return block.lead === undefined ? block.text : `**${block.lead}** ${block.text}`.trimEnd()
+      return literal(block.lead === undefined ? block.text : `**${block.lead}** ${block.text}`.trimEnd())
     case 'points':
-      return block.lines.map((line) => `- ${line}`).join('\n')
+      return block.lines.map((line) => `- ${literal(line)}`).join('\n')
     case 'steps':
-      return block.lines.map((line, i) => `${i + 1}. ${line}`).join('\n')
+      return block.lines.map((line, i) => `${i + 1}. ${literal(line)}`).join('\n')
     case 'table':
       return markdownTable(block.head, block.rows)
     case 'code':
@@ -61,4 +61,7 @@ export function markdownTable(head: readonly string[], rows: readonly (readonly 
   return [line(head), line(head.map(() => '---')), ...rows.map(line)].join('\n')
 }
 
-const cell = (text: string) => text.replaceAll('|', '\\|').replaceAll(/\s+/g, ' ')
+const cell = (text: string) => literal(text).replaceAll('|', '\\|').replaceAll(/\s+/g, ' ')
+
+/** Text for Markdown in which no name or remark of a document can become a tag, a link or a picture. */
+export const literal = (text: string): string => text.replaceAll('<', '&lt;').replaceAll('](', ']\\(')

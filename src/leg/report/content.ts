@@ -1,4 +1,4 @@
-import { significant } from '../../units/index.js'
+import { type Quantity, significant } from '../../units/index.js'
 import type { Assessment, CheckResult } from '../result.js'
 
 /** Cautions that stand at the top of every report. */
@@ -75,3 +75,7 @@ export function footText({ foot }: Assessment): readonly string[] {
 
 /** A name of the code as words: `wrapAngle` is `wrap angle`. */
 export const words = (name: string): string => name.replaceAll(/([a-z])([A-Z])/g, '$1 $2').toLowerCase()
+
+/** A temperature of a motor in the table of load cases. */
+export const temperatureText = (temperature: Quantity<'temperature'> | undefined): string =>
+  temperature === undefined ? 'no steady value' : String(temperature)

@@ -1,5 +1,6 @@
 import type { Step } from '../../formula/index.js'
 import type { Assessment, CheckResult } from '../result.js'
+import { amountText } from '../sentence.js'
 import { chartTable } from './chart-table.js'
 import { reportCharts } from './charts.js'
 import {
@@ -12,6 +13,7 @@ import {
   priorsText,
   reserveText,
   standing,
+  temperatureText,
   verdictText,
   words,
 } from './content.js'
@@ -49,8 +51,8 @@ ${htmlTable(
     `<a href="#check-${i}">${escaped(placeOf(check))}</a>`,
     escaped(check.mode),
     escaped(check.caseTitle),
-    escaped(String(check.demand)),
-    escaped(String(check.capacity)),
+    escaped(amountText(check.demand)),
+    escaped(amountText(check.capacity)),
     reserveText(check.reserve),
     reserveText(check.enough),
     bandText(check),
@@ -98,8 +100,8 @@ ${htmlTable(
         j.tautTension,
         j.slackTension,
         j.motorLoss,
-        j.windingTemperature,
-        j.mountTemperature,
+        temperatureText(j.windingTemperature),
+        temperatureText(j.mountTemperature),
       ].map((x) => escaped(String(x)))
     }),
   ),

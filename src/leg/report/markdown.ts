@@ -1,6 +1,7 @@
 import type { Step } from '../../formula/index.js'
 import type { Assessment, CheckResult } from '../result.js'
-import { markdownTable } from './blocks.js'
+import { amountText } from '../sentence.js'
+import { literal, markdownTable } from './blocks.js'
 import {
   bandText,
   CAUTIONS,
@@ -11,6 +12,7 @@ import {
   priorsText,
   reserveText,
   standing,
+  temperatureText,
   verdictText,
   words,
 } from './content.js'
@@ -19,10 +21,10 @@ import {
 export function markdownReport(assessment: Assessment): string {
   const { leg, checks, cases } = assessment
   return `${[
-    `# ${leg.name}: calculation sheet`,
-    leg.remark === undefined ? '' : `> ${leg.remark}`,
+    `# ${literal(leg.name)}: calculation sheet`,
+    leg.remark === undefined ? '' : `> ${literal(leg.remark).replaceAll(/\s+/g, ' ')}`,
     `**${verdictText(assessment)}**`,
-    assessment.governing.sentence,
+    literal(assessment.governing.sentence),
     `What would help: ${assessment.governing.remedy}.`,
     priorsText(assessment),
     '## Cautions',
@@ -36,8 +38,8 @@ export function markdownReport(assessment: Assessment): string {
         placeOf(check),
         check.mode,
         check.caseTitle,
-        String(check.demand),
-        String(check.capacity),
+        amountText(check.demand),
+        amountText(check.capacity),
         reserveText(check.reserve),
         reserveText(check.enough),
         bandText(check),
@@ -78,8 +80,8 @@ export function markdownReport(assessment: Assessment): string {
             String(j.tautTension),
             String(j.slackTension),
             String(j.motorLoss),
-            String(j.windingTemperature ?? 'no rest'),
-            String(j.mountTemperature ?? 'no rest'),
+            temperatureText(j.windingTemperature),
+            temperatureText(j.mountTemperature),
           ]
         }),
       ),
@@ -120,7 +122,7 @@ function checkText(check: CheckResult): string {
       : `Other load cases: ${check.otherCases.map((one) => `${one.case} ${reserveText(one.reserve)}`).join(', ')}.`
   return [
     `### ${capital(placeOf(check))}: ${check.mode}`,
-    `${check.sentence} ${others}`.trim(),
+    literal(`${check.sentence} ${others}`.trim()),
     `What would help: ${check.remedy}.`,
     check.notes.length === 0 ? '' : check.notes.map((note) => `- Note: ${note}.`).join('\n'),
     `<details><summary>Calculation (${check.chain.length} steps), sources</summary>`,

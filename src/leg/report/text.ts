@@ -1,4 +1,5 @@
 import type { Assessment } from '../result.js'
+import { amountText } from '../sentence.js'
 import { bandText, placeOf, reserveText, standing } from './content.js'
 
 /** The ranked checks as a table of plain text for a terminal; the first `rows` of them. */
@@ -11,8 +12,8 @@ export function rankedTable({ checks }: Assessment, rows = checks.length): strin
       placeOf(check),
       check.mode,
       check.caseTitle,
-      String(check.demand),
-      String(check.capacity),
+      amountText(check.demand),
+      amountText(check.capacity),
       reserveText(check.reserve),
       reserveText(check.enough),
       bandText(check),

@@ -25,7 +25,8 @@ export type Leg = LegData & {
  */
 export function describeLeg(specification: LegSpecification | string | Leg): Leg {
   const where = 'describeLeg'
-  const document = migrate(readDocument(where, specification))
+  const { data: read, placeOf: lineOf } = readDocument(where, specification)
+  const document = migrate(read)
   const { defaults: earlier, ...given } = document as Record<string, unknown>
   const result = legSchema.safeParse(given)
   const issues = result.success ? [] : withoutEchoes(result.error.issues.flatMap((issue) => issuesOf(issue, given)))
@@ -34,7 +35,11 @@ export function describeLeg(specification: LegSpecification | string | Leg): Leg
   const listed = new Set(issues.map(({ path }) => path))
   issues.push(...unknownMaterials(data))
   issues.push(...contradictions(data).filter(({ path }) => !listed.has(path)))
-  if (issues.length > 0) throw new InputError(where, issues)
+  if (issues.length > 0)
+    throw new InputError(
+      where,
+      issues.map((issue) => ({ ...issue, ...lineOf(issue.path) })),
+    )
   return { ...(data as LegData), defaults: [...stillTaken(earlier), ...defaultsOf(legSchema, given)] }
 }
 
@@ -54,6 +59,9 @@ const stillTaken = (earlier: unknown): LegDefault[] =>
       )
     : []
 
+/** Unknown fields of one section that are listed one by one. */
+const MOST_UNKNOWN = 19
+
 /** One issue of the document reader as the library's own: path, what was given, what is accepted. */
 function issuesOf(issue: z.core.$ZodIssue, document: unknown): (Issue & { means?: string })[] {
   const path = pathText(issue.path)
@@ -62,7 +70,15 @@ function issuesOf(issue: z.core.$ZodIssue, document: unknown): (Issue & { means?
     document,
   )
   const { meta, names } = placeOf(legSchema, issue.path)
-  if (issue.code === 'unrecognized_keys') return issue.keys.map((key) => surplus(path, key, given, names ?? []))
+  if (issue.code === 'unrecognized_keys') {
+    const more = issue.keys.length - MOST_UNKNOWN
+    return [
+      ...issue.keys.slice(0, MOST_UNKNOWN).map((key) => surplus(path, key, given, names ?? [])),
+      ...(more > 0
+        ? [{ path: path === '' ? 'specification' : path, given: `a section with ${more} more unknown fields`, accepts: 'remove them' }]
+        : []),
+    ]
+  }
   if (issue.code === 'custom')
     return [{ path, given: show(given), accepts: given === undefined ? (meta?.accepts ?? issue.message) : issue.message }]
   if (issue.code === 'invalid_key') return [{ path, given: show(issue.path.at(-1)), accepts: 'must be a name that starts with a letter' }]

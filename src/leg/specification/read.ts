@@ -1,19 +1,39 @@
-import { parseDocument } from 'yaml'
+import { type Document, isMap, isNode, isScalar, isSeq, LineCounter, parseDocument, visit } from 'yaml'
 import { InputError, type Issue, show } from '../../units/index.js'
 
 /** A leg's specification is some kilobytes; a text much longer is something else. */
-const LONGEST_TEXT = 1_000_000
+const LONGEST_TEXT = 100_000
 const DEEPEST = 12
 const MOST_VALUES = 20_000
 const MOST_ALIASES = 50
+
+/** Line and column of a field, where the specification was text. */
+type Place = Pick<Issue, 'line' | 'column'>
+
+/** A document as it was read. */
+export interface Read {
+  readonly data: Record<string, unknown>
+  /** Where a field stands in the text; nothing for an object. */
+  readonly placeOf: (path: string) => Place
+}
+
+const NOWHERE = (): Place => ({})
 
 /**
  * The data of a specification: an object as it is, JSON or YAML text parsed (JSON is YAML, and read by the same rules, so that a key
  * that stands twice is refused there too). Throws one `InputError` for a text that is too long, cannot be parsed, repeats a key,
  * multiplies itself by aliases, or carries keys that would reach into an object's prototype.
  */
-export function readDocument(where: string, given: unknown): Record<string, unknown> {
-  const data = typeof given === 'string' ? parsed(where, given) : given
+export function readDocument(where: string, given: unknown): Read {
+  if (given instanceof Uint8Array)
+    throw new InputError(where, [
+      {
+        path: 'specification',
+        given: 'bytes of a file',
+        accepts: "must be text: read the file with 'utf8', as in readFileSync(file, 'utf8')",
+      },
+    ])
+  const { data, placeOf } = typeof given === 'string' ? parsed(where, given) : { data: given, placeOf: NOWHERE }
   const issues: Issue[] = []
   if (typeof data !== 'object' || data === null || Array.isArray(data)) {
     issues.push({
@@ -23,36 +43,74 @@ export function readDocument(where: string, given: unknown): Record<string, unkn
     })
   } else inspect(data, '', 0, { count: 0 }, new Set(), issues)
   if (issues.length > 0) throw new InputError(where, issues)
-  return data as Record<string, unknown>
+  return { data: data as Record<string, unknown>, placeOf }
 }
 
-function parsed(where: string, text: string): unknown {
+function parsed(where: string, text: string): { data: unknown; placeOf: Read['placeOf'] } {
   const fail = (given: string, accepts: string): never => {
     throw new InputError(where, [{ path: 'text', given, accepts }])
   }
   if (text.trim() === '') fail('an empty text', 'must be the specification of a leg as JSON or YAML')
   if (text.length > LONGEST_TEXT)
     fail(`${text.length} characters`, `must be at most ${LONGEST_TEXT} characters; a specification has a few thousand`)
-  const document = parseDocument(text, { uniqueKeys: true, prettyErrors: true, logLevel: 'silent' })
-  if (document.errors.length > 0) {
-    throw new InputError(
-      where,
-      document.errors.slice(0, 10).map((error) => {
-        const line = error.linePos?.[0]
-        return {
-          path: line === undefined ? 'text' : `line ${line.line}, column ${line.col}`,
-          given: 'not readable',
-          accepts: firstLine(error.message),
-        }
-      }),
-    )
-  }
+  const lines = new LineCounter()
+  // The parser's own search for keys that stand twice takes a time that grows with the square of their number.
+  const document = parseDocument(text, { uniqueKeys: false, prettyErrors: true, logLevel: 'error', lineCounter: lines })
+  const unreadable = document.errors.map(({ linePos, message }) => ({
+    path: linePos === undefined ? 'text' : placeText(linePos[0]),
+    given: 'not readable',
+    accepts: firstLine(message),
+  }))
+  const issues = unreadable.length > 0 ? unreadable : repeatedKeys(document, lines)
+  if (issues.length > 0) throw new InputError(where, issues.slice(0, MOST_MISTAKES))
   try {
-    return document.toJS({ maxAliasCount: MOST_ALIASES })
+    return { data: document.toJS({ maxAliasCount: MOST_ALIASES }), placeOf: (path) => placeIn(document, lines, path) }
   } catch (error) {
     return fail('a text with aliases', `may not use more than ${MOST_ALIASES} aliases (${firstLine((error as Error).message)})`)
   }
 }
+
+/** Where a field stands: the line of its name, or of the nearest section that is there. */
+function placeIn(document: Document, lines: LineCounter, path: string): Place {
+  let at: unknown = document.contents
+  let range: number | undefined
+  for (const name of path.split(/[.[\]]+/).filter((part) => part !== '')) {
+    const pair = isMap(at) ? at.items.find(({ key }) => isScalar(key) && String(key.value) === name) : undefined
+    const item = isSeq(at) ? at.items[Number(name)] : pair?.value
+    const start = isScalar(pair?.key) ? pair.key.range?.[0] : isNode(item) ? item.range?.[0] : undefined
+    if (start === undefined) break
+    range = start
+    at = item
+  }
+  if (range === undefined) return {}
+  const { line, col } = lines.linePos(range)
+  return { line, column: col }
+}
+
+/** Mistakes of a text that are listed at once. */
+const MOST_MISTAKES = 10
+
+function repeatedKeys(document: Document, lines: LineCounter): Issue[] {
+  const issues: Issue[] = []
+  visit(document, {
+    Map: (_, map) => {
+      const seen = new Set<unknown>()
+      for (const { key } of map.items) {
+        if (!isScalar(key)) continue
+        if (seen.has(key.value))
+          issues.push({
+            path: placeText(lines.linePos(key.range?.[0] ?? 0)),
+            given: `a second ${show(key.value)}`,
+            accepts: 'each name may stand once in a section',
+          })
+        seen.add(key.value)
+      }
+    },
+  })
+  return issues
+}
+
+const placeText = ({ line, col }: { line: number; col: number }) => `line ${line}, column ${col}`
 
 const firstLine = (text: string) => (text.split('\n')[0] as string).replace(/ at line \d+, column \d+:?$/, '')
 

@@ -1,0 +1,88 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, test } from 'vitest'
+import { parse } from 'yaml'
+import { reserveOf } from '../../src/leg/checks/check.js'
+import {
+  assess,
+  describeLeg,
+  governingReserve,
+  htmlReport,
+  legFigures,
+  legFormula,
+  legNumbers,
+  markdownReport,
+} from '../../src/leg/index.js'
+
+const read = (name: string) => readFileSync(new URL(`../../examples/mudflat-leg-${name}.yaml`, import.meta.url), 'utf8')
+interface Document {
+  name: string
+  motor: { terminalResistance: string }
+  cords: { braid: { breakingStrength: string } }
+  drives: { hip: { pretension: string }; knee: { pretension: string } }
+}
+const changed = (name: string, change: (data: Document) => void) => {
+  const data = parse(read(name))
+  change(data)
+  return describeLeg(data)
+}
+const slips = {
+  'a breaking strength of 2.4 N': changed('first', (leg) => {
+    leg.cords.braid.breakingStrength = '2.4 N'
+  }),
+  'a pretension of 90 kN': changed('first', (leg) => {
+    leg.drives.hip.pretension = '90 kN'
+  }),
+  'a knee pretension of 200 kN': changed('revised', (leg) => {
+    leg.drives.knee.pretension = '200 kN'
+  }),
+}
+
+describe.each(Object.entries(slips))('a leg with %s', (_, leg) => {
+  const verdict = assess(leg)
+
+  test('fails in the full verdict, with a finite reserve for every check', () => {
+    expect(verdict.holds).toBe(false)
+    for (const check of verdict.checks) expect(check.reserve, check.id).toBeGreaterThanOrEqual(0)
+    expect(verdict.governing.reserve).toBe(Math.min(...verdict.checks.map(({ reserve }) => reserve)))
+  })
+
+  test('fails in the fast, swept and optimised forms by the same amount', () => {
+    const least = Math.min(...verdict.checks.map(({ reserve, enough }) => reserve / enough))
+    const quick = governingReserve(legNumbers(leg))
+    expect(quick.margin).toBe(least)
+    expect(legFigures(leg)({}).margin.si).toBe(least)
+    expect((legFormula(leg)({}) as { si: number }).si).toBeLessThan(1)
+  })
+
+  test('prints no NaN', () => {
+    for (const text of [markdownReport(verdict), htmlReport(verdict)]) expect(text).not.toMatch(/\bNaN\b|undefined/)
+  })
+})
+
+test('a demand or capacity that is not a number has no reserve', () => {
+  expect(reserveOf({ demand: Number.NaN, capacity: 1 })).toBe(0)
+  expect(reserveOf({ demand: 1, capacity: Number.NaN })).toBe(0)
+  expect(reserveOf({ demand: 0, capacity: Number.NaN })).toBe(0)
+  expect(reserveOf({ demand: Number.POSITIVE_INFINITY, capacity: Number.POSITIVE_INFINITY })).toBe(0)
+  expect(reserveOf({ demand: 2, capacity: 3 })).toBe(1.5)
+})
+
+test('a motor without a steady temperature leaves no undefined cell in the HTML report', () => {
+  const leg = changed('first', ({ motor }) => {
+    motor.terminalResistance = '0.6 ohm'
+  })
+  const verdict = assess(leg)
+  expect(verdict.unsettled.length).toBeGreaterThan(0)
+  const html = htmlReport(verdict)
+  expect(html).not.toContain('undefined')
+  expect(html).toContain('no steady value')
+})
+
+test('a name cannot put a tag or a link into a Markdown report', () => {
+  const leg = changed('revised', (data) => {
+    data.name = 'x <script>alert(1)</script> [here](javascript:alert(1))'
+  })
+  const text = markdownReport(assess(leg, { cases: ['walk'] }))
+  expect(text).not.toContain('<script')
+  expect(text).not.toContain('](javascript')
+})
