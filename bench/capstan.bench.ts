@@ -1,7 +1,7 @@
-import { drive, driveWindup, loadPath, travelPath } from '../src/capstan/index.js'
+import { cordDrive, driveWindup, loadPath, travelPath } from '../src/capstan/index.js'
 import type { Row } from './harness.js'
 
-const hip = drive({
+const hip = cordDrive({
   pinionRadius: '7.5 mm',
   drumRadius: '46.5 mm',
   centreDistance: '62 mm',

@@ -2,7 +2,7 @@ import { arcWindup } from './arc.js'
 import { type ArcResponse, elasticArc } from './contact.js'
 
 /** A drive at one pose on SI numbers, as the kernels here take it. */
-export interface DriveState {
+export interface CordDriveState {
   /** Axial rigidity of the cord, N. */
   readonly axialRigidity: number
   /** Tension of both spans and all wraps at rest, N. */
@@ -29,7 +29,7 @@ export interface DriveState {
   readonly contactStiffness?: number | undefined
 }
 
-const arcOf = (d: DriveState, T: number, mu: number, R: number, wrap: number): ArcResponse =>
+const arcOf = (d: CordDriveState, T: number, mu: number, R: number, wrap: number): ArcResponse =>
   d.contactStiffness === undefined
     ? arcWindup.si({
         tension: T,
@@ -42,7 +42,7 @@ const arcOf = (d: DriveState, T: number, mu: number, R: number, wrap: number): A
     : elasticArc(T, d.pretension, mu, R, wrap, d.axialRigidity, d.contactStiffness)
 
 /** Cord given out by one branch, span and both arcs, at span tension T: length and compliance. */
-export function branch(d: DriveState, T: number, drumWrap: number): { length: number; compliance: number } {
+export function branch(d: CordDriveState, T: number, drumWrap: number): { length: number; compliance: number } {
   // Slip may pass the middle of a pinion that holds by friction alone: the slip limit, not the half wrap, ends it.
   const pinionArc = d.hold === 'clampedMidPinion' || d.friction === 0 || d.contactStiffness !== undefined ? d.pinionWrap / 2 : d.pinionWrap
   const pinion = arcOf(d, T, d.friction, d.pinionRadius, pinionArc)

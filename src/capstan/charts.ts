@@ -1,7 +1,7 @@
 import { type Chart, lineChart } from '../chart/index.js'
 import { readInputs } from '../formula/index.js'
 import { type In, Quantity } from '../units/index.js'
-import type { Drive } from './drive.js'
+import type { CordDrive } from './drive.js'
 import { loadPath } from './load-path.js'
 
 const ENDS = [
@@ -16,7 +16,7 @@ const AMPLITUDE = { amplitude: { kind: 'torque', above: 0 } } as const
  * Tension along the cord at a torque, from anchor to anchor through both drums, spans and the pinion: where it slips and where it rests.
  * The pose is mid travel, the load comes from rest. Throws an `InputError` for a torque that cannot be read.
  */
-export function tensionAlongWrapChart(drive: Drive, torque: In<'torque'>): Chart {
+export function tensionAlongWrapChart(drive: CordDrive, torque: In<'torque'>): Chart {
   const wanted = Math.abs(readInputs('capstan.tensionAlongWrapChart', TORQUE, { torque }).torque)
   const beyond: string[] = []
   const series = ENDS.map(([name, end]) => {
@@ -60,7 +60,7 @@ export function tensionAlongWrapChart(drive: Drive, torque: In<'torque'>): Chart
 }
 
 /** Windup against torque over a full cycle, with its hysteresis loop. Throws an `InputError` unless the torque is above zero. */
-export function windupChart(drive: Drive, amplitude: In<'torque'>): Chart {
+export function windupChart(drive: CordDrive, amplitude: In<'torque'>): Chart {
   const peak = readInputs('capstan.windupChart', AMPLITUDE, { amplitude }).amplitude
   const corners = [0, 1, -1, 1]
   const torques = corners.flatMap((to, k) => {

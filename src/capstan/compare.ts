@@ -2,7 +2,7 @@ import { type Given, property, readInputs, type Source } from '../formula/index.
 import { InputError, Quantity } from '../units/index.js'
 import { backlashAngle, beltTeethInMesh, beltToothShear, gearBacklash, lewisFormFactor, lewisRootStress } from './belt-and-gear.js'
 import { JOB, type ReductionJob } from './compare-job.js'
-import { type Drive, drive } from './drive.js'
+import { type CordDrive, cordDrive } from './drive.js'
 import type { AtFriction } from './drive-results.js'
 import { frictionRange } from './drive-specification.js'
 import { pulleyGeometry } from './geometry.js'
@@ -40,7 +40,7 @@ export interface ComparedReductions {
     readonly gear: { readonly value: Quantity<'length'>; readonly source: Source }
   }
   /** The cord drive that was compared, for more of it. */
-  readonly drive: Drive
+  readonly drive: CordDrive
 }
 
 /** Clearance of belt teeth in their grooves as a share of the pitch: a prior, to be replaced by a measurement. */
@@ -88,7 +88,7 @@ export function compareReductions(job: ReductionJob): ComparedReductions {
   ].filter((issue) => issue !== false)
   if (issues.length > 0) throw new InputError(where, issues)
 
-  const cord = drive({
+  const cord = cordDrive({
     ...job.cord,
     pinionRadius: [smallRadius, 'm'],
     drumRadius: [x.wheelRadius, 'm'],
@@ -105,7 +105,7 @@ export function compareReductions(job: ReductionJob): ComparedReductions {
   const force = (si: number) => new Quantity(si, 'force')
   const cordShaft = each((end) => {
     const { tautTension, slackTension } = wound[end]
-    return force(shaftForce.si({ ...geometry, arrangement: 'crossed', taut: tautTension.si, slack: slackTension.si }).force)
+    return force(shaftForce.si({ ...geometry, arrangement: 'crossed', tautTension: tautTension.si, slackTension: slackTension.si }).force)
   })
 
   const [beltSmall, beltRadius] = teeth.belt.map((count) => (count * x.belt.pitch) / (2 * Math.PI)) as [number, number]
@@ -120,7 +120,7 @@ export function compareReductions(job: ReductionJob): ComparedReductions {
       },
     ])
   const beltGeometry = { arrangement: 'open', pinionRadius: beltSmall, drumRadius: beltRadius, centreDistance: x.centreDistance } as const
-  const { span: beltSpan } = pulleyGeometry.si({ ...beltGeometry, extraTurns: 0 })
+  const { span: beltSpan } = pulleyGeometry.si({ ...beltGeometry, pinionTurns: 0 })
   const beltLoose = x.belt.pretension < beltPull / 2
   const [beltTaut, beltSlack] = beltLoose ? [beltPull, 0] : [x.belt.pretension + beltPull / 2, x.belt.pretension - beltPull / 2]
   const shear = beltToothShear.si({ tangentialForce: beltPull, teethInMesh: mesh.teethInMesh, width: x.width, rootWidth: x.belt.rootWidth })
@@ -157,7 +157,7 @@ export function compareReductions(job: ReductionJob): ComparedReductions {
     },
     shaftForce: {
       cord: cordShaft,
-      belt: force(shaftForce.si({ ...beltGeometry, taut: beltTaut, slack: beltSlack }).force),
+      belt: force(shaftForce.si({ ...beltGeometry, tautTension: beltTaut, slackTension: beltSlack }).force),
       gear: force(gearPull / Math.cos((20 * Math.PI) / 180)),
       note: 'cord and belt load their shafts at rest too, with the pretension; gears only under torque',
     },

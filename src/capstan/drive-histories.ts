@@ -1,5 +1,5 @@
 import { type Note, Quantity } from '../units/index.js'
-import type { DriveState } from './branch.js'
+import type { CordDriveState } from './branch.js'
 import type { Read } from './drive-specification.js'
 import type { PathPoint } from './load-path.js'
 import type { TravelEnd } from './travel-loop.js'
@@ -101,7 +101,7 @@ export function historyOf(fine: readonly PathPoint[], about: (peak: number) => r
 }
 
 export function travelOf(
-  d: DriveState,
+  d: CordDriveState,
   path: TravelPath,
   stepsPerCycle: number,
   x: Read,

@@ -1,6 +1,6 @@
 import type { Given, Si } from '../formula/index.js'
 import { type Note, Quantity } from '../units/index.js'
-import type { DriveState } from './branch.js'
+import type { CordDriveState } from './branch.js'
 import type { Read } from './drive-specification.js'
 import { loadPath, type PathPoint } from './load-path.js'
 import { shaftForce } from './loads.js'
@@ -54,7 +54,7 @@ const PER_LEG = 96
 
 /** Losses of a cycle at one end of the friction interval. */
 export function lossesOf(
-  d: DriveState,
+  d: CordDriveState,
   { arrangement, centreDistance }: Read,
   cycle: Si<typeof LOSS_CYCLE>,
   about: (peak: number) => readonly Note[] | undefined,
@@ -73,10 +73,10 @@ export function lossesOf(
     loop += 0.5 * (p.torque + q.torque) * (q.windup + q.slipped - p.windup - p.slipped)
   }
   const pinionTravel = (stroke * d.drumRadius) / d.pinionRadius
-  const both = [path.at(-1 - PER_LEG) as PathPoint, path.at(-1) as PathPoint].map(({ tautTension, slackTension }) => {
-    const [taut, slack] = [Math.max(tautTension, slackTension), Math.min(tautTension, slackTension)]
-    const force = shaftForce.si({ ...d, arrangement, centreDistance, taut, slack }).force
-    return strokeLosses.si({ ...d, ...cycle, taut, slack, pinionTravel, shaftForce: force })
+  const both = [path.at(-1 - PER_LEG) as PathPoint, path.at(-1) as PathPoint].map((p) => {
+    const spans = { tautTension: Math.max(p.tautTension, p.slackTension), slackTension: Math.min(p.tautTension, p.slackTension) }
+    const force = shaftForce.si({ ...d, arrangement, centreDistance, ...spans }).force
+    return strokeLosses.si({ ...d, ...cycle, ...spans, pinionTravel, shaftForce: force })
   })
   const passed = (Math.abs(torque) + Math.abs(returnTorque)) * stroke
   const notes = about(Math.max(...path.map((p) => Math.max(p.tautTension, p.slackTension))))

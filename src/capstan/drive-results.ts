@@ -1,8 +1,8 @@
 import { type Note, Quantity } from '../units/index.js'
-import type { DriveState } from './branch.js'
+import type { CordDriveState } from './branch.js'
 import { slackTorque, slipTorque } from './holding.js'
-import { slackLimitTorque, slipLimitTorque } from './limits.js'
-import { driveWindup, freeArcStiffness, spanStiffness } from './stiffness.js'
+import { slackTorqueEstimate, slipTorqueEstimate } from './limits.js'
+import { driveWindup, frictionlessWrapStiffness, spanStiffness } from './stiffness.js'
 
 /** One result at either end of the friction interval. Which is the larger depends on the result: lost motion can even peak in between. */
 export interface AtFriction<T> {
@@ -41,7 +41,7 @@ export interface DriveLimits {
   readonly slackEstimate: Quantity<'torque'>
 }
 
-export function limitsOf(d: DriveState, about: (peak: number) => readonly Note[] | undefined): DriveLimits {
+export function limitsOf(d: CordDriveState, about: (peak: number) => readonly Note[] | undefined): DriveLimits {
   const torque = (t: number, peak: number) => new Quantity(t, 'torque', undefined, about(peak))
   const slips = d.hold === 'frictionOnly'
   const solved = (slips ? slipTorque : slackTorque).si({ ...d, drumFriction: d.drumFriction })
@@ -49,12 +49,12 @@ export function limitsOf(d: DriveState, about: (peak: number) => readonly Note[]
   return {
     slackTorque: slips ? undefined : limit,
     slipTorque: slips ? limit : undefined,
-    slipEstimate: slips ? torque(slipLimitTorque.si({ ...d, pinionWrapAngle: d.pinionWrap }), d.pretension) : undefined,
-    slackEstimate: torque(slackLimitTorque.si(d), d.pretension),
+    slipEstimate: slips ? torque(slipTorqueEstimate.si(d), d.pretension) : undefined,
+    slackEstimate: torque(slackTorqueEstimate.si(d), d.pretension),
   }
 }
 
-export function windupOf(d: DriveState, torque: number, about: (peak: number) => readonly Note[] | undefined): Windup {
+export function windupOf(d: CordDriveState, torque: number, about: (peak: number) => readonly Note[] | undefined): Windup {
   // The formula knows a taut and a slack side: torque the other way swaps them.
   const wraps = torque < 0 ? { drumWrapTaut: d.drumWrapSlack, drumWrapSlack: d.drumWrapTaut } : {}
   const y = driveWindup.si({ ...d, ...wraps, torque: Math.abs(torque), drumFriction: d.drumFriction, contactStiffness: d.contactStiffness })
@@ -69,7 +69,7 @@ export function windupOf(d: DriveState, torque: number, about: (peak: number) =>
     slackTension: new Quantity(y.slackTension, 'force', undefined, notes),
     torqueCarried: new Quantity(sign * y.torqueCarried, 'torque', undefined, notes),
     state: y.state,
-    secantStiffnessAtLeast: stiffness(freeArcStiffness.si(d)),
+    secantStiffnessAtLeast: stiffness(frictionlessWrapStiffness.si(d)),
     stiffnessAtMost: stiffness(spanStiffness.si({ ...d, microSlipLength: 0 })),
   }
 }

@@ -50,7 +50,7 @@ type Specified = Given<typeof SPECIFICATION>
 /** A friction coefficient as one number, as the interval it lies in, or as a property, whose range is taken. */
 export type FrictionRange = In<'ratio'> | { readonly low: In<'ratio'>; readonly high: In<'ratio'> }
 /** What a drive is made from. */
-export type DriveSpecification = Omit<Specified, 'friction' | 'drumFriction'> & {
+export type CordDriveSpecification = Omit<Specified, 'friction' | 'drumFriction'> & {
   readonly friction: FrictionRange
   readonly drumFriction?: FrictionRange | undefined
 }
@@ -64,9 +64,9 @@ export function frictionRange(given: FrictionRange | undefined): { readonly low:
 }
 
 /** A specification read into SI numbers. Throws one `InputError` that lists every issue. */
-export function readDrive(given: DriveSpecification): Read {
-  const { friction, drumFriction, ...rest } = (given ?? {}) as DriveSpecification
-  const x = readInputs('capstan.drive', SPECIFICATION, {
+export function readDrive(given: CordDriveSpecification): Read {
+  const { friction, drumFriction, ...rest } = (given ?? {}) as CordDriveSpecification
+  const x = readInputs('capstan.cordDrive', SPECIFICATION, {
     ...rest,
     friction: frictionRange(friction),
     ...(drumFriction === undefined ? {} : { drumFriction: frictionRange(drumFriction) }),
@@ -93,7 +93,7 @@ function checkTogether(x: Read): void {
       issues.push({ path: name, given: `${range.low} to ${range.high}`, accepts: 'must have its low end at most its high end' })
   }
   if (issues.length === 0 && x.groovePitch !== undefined) {
-    const wrap = x.pinionWrap ?? pulleyGeometry.si({ ...x, extraTurns: x.pinionTurns }).pinionWrapAngle
+    const wrap = x.pinionWrap ?? pulleyGeometry.si(x).pinionWrap
     const pinion = (x.groovePitch * wrap) / (2 * Math.PI)
     if (x.pinionLength !== undefined && pinion > x.pinionLength)
       issues.push({ path: 'pinionLength', given: length(x.pinionLength), accepts: `must hold the wraps, at least ${length(pinion)}` })
@@ -105,5 +105,5 @@ function checkTogether(x: Read): void {
         accepts: `must hold the wraps of both tracks, at least ${length(drum)}`,
       })
   }
-  if (issues.length > 0) throw new InputError('capstan.drive', issues)
+  if (issues.length > 0) throw new InputError('capstan.cordDrive', issues)
 }

@@ -1,10 +1,10 @@
 import { notesOf, readInputs } from '../formula/index.js'
 import { type In, InputError, type Note, Quantity, show } from '../units/index.js'
-import type { DriveState } from './branch.js'
+import type { CordDriveState } from './branch.js'
 import { finely, historyOf, type LoadHistory, type TravelResult, travelOf } from './drive-histories.js'
 import { type CycleLosses, LOSS_CYCLE, type LossCycle, lossesOf } from './drive-losses.js'
 import { type AtFriction, type DriveLimits, limitsOf, type Windup, windupOf } from './drive-results.js'
-import { type DriveSpecification, readDrive } from './drive-specification.js'
+import { type CordDriveSpecification, readDrive } from './drive-specification.js'
 import { pulleyGeometry } from './geometry.js'
 import { checkHistory } from './history-limits.js'
 import { loadPath } from './load-path.js'
@@ -27,12 +27,12 @@ const BY_MOTOR = {
 } as const
 
 /** A cord drive: immutable, made from one specification; every result at both ends of the friction interval. */
-export interface Drive {
+export interface CordDrive {
   readonly ratio: Quantity<'ratio'>
   readonly span: Quantity<'length'>
   readonly pinionWrap: Quantity<'angle'>
   /** The drive at one end of the friction interval on SI numbers, as the kernels take it. */
-  readonly si: AtFriction<DriveState>
+  readonly si: AtFriction<CordDriveState>
   /** Torques at which it stops holding. */
   limits(): AtFriction<DriveLimits>
   /**
@@ -60,12 +60,12 @@ export interface Drive {
  * Makes a cord drive from its specification. Throws one `InputError` that lists every issue: overlapping pulleys, a friction interval
  * upside down, wraps that do not fit the grooved lengths.
  */
-export function drive(given: DriveSpecification): Drive {
+export function cordDrive(given: CordDriveSpecification): CordDrive {
   const x = readDrive(given)
-  const geometry = pulleyGeometry.si({ ...x, extraTurns: x.pinionTurns })
+  const geometry = pulleyGeometry.si(x)
   const span = x.span ?? geometry.span
-  const pinionWrap = x.pinionWrap ?? geometry.pinionWrapAngle
-  const state = (end: 'low' | 'high'): DriveState => ({
+  const pinionWrap = x.pinionWrap ?? geometry.pinionWrap
+  const state = (end: 'low' | 'high'): CordDriveState => ({
     axialRigidity: x.axialRigidity,
     pretension: x.pretension,
     pinionRadius: x.pinionRadius,
@@ -81,13 +81,16 @@ export function drive(given: DriveSpecification): Drive {
   })
   const si = { atLowFriction: state('low'), atHighFriction: state('high') }
   const inherited = notesOf(given)
-  const both = <T>(f: (d: DriveState) => T): AtFriction<T> => ({ atLowFriction: f(si.atLowFriction), atHighFriction: f(si.atHighFriction) })
+  const both = <T>(f: (d: CordDriveState) => T): AtFriction<T> => ({
+    atLowFriction: f(si.atLowFriction),
+    atHighFriction: f(si.atHighFriction),
+  })
   const noting = (asked: unknown) => {
     const passed = asked === undefined ? inherited : notesOf([given, asked])
     return (peak: number): readonly Note[] | undefined => {
       if (x.allowableTension === undefined || peak <= x.allowableTension) return passed
       const text = `tension of ${new Quantity(peak, 'force')} is above the allowable ${new Quantity(x.allowableTension, 'force')} of the cord`
-      return [...(passed ?? []), { formula: 'capstan.drive', text }]
+      return [...(passed ?? []), { formula: 'capstan.cordDrive', text }]
     }
   }
   return {
@@ -97,7 +100,7 @@ export function drive(given: DriveSpecification): Drive {
     si,
     limits: () => both((d) => limitsOf(d, noting(undefined))),
     windup: (torque, jointAngle) => {
-      const where = 'capstan.drive.windup'
+      const where = 'capstan.cordDrive.windup'
       const wanted = readInputs(where, TORQUE, { torque, jointAngle })
       if (Math.abs(wanted.jointAngle) >= x.drumWrap)
         throw new InputError(where, [
@@ -108,7 +111,7 @@ export function drive(given: DriveSpecification): Drive {
           },
         ])
       const about = noting([torque, jointAngle])
-      const posed = (d: DriveState) => ({
+      const posed = (d: CordDriveState) => ({
         ...d,
         drumWrapTaut: x.drumWrap + wanted.jointAngle,
         drumWrapSlack: x.drumWrap - wanted.jointAngle,
@@ -116,7 +119,7 @@ export function drive(given: DriveSpecification): Drive {
       return both((d) => windupOf(posed(d), wanted.torque, about))
     },
     path: (history) => {
-      const where = 'capstan.drive.path'
+      const where = 'capstan.cordDrive.path'
       checkHistory(where, si.atLowFriction)
       const byAngle = typeof history === 'object' && history !== null && 'angles' in history
       const values = byAngle ? readInputs(where, ANGLES, history).angles : readInputs(where, TORQUES, history as never).torques
@@ -124,13 +127,13 @@ export function drive(given: DriveSpecification): Drive {
       return both((d) => historyOf(loadPath(d, byAngle ? 'angle' : 'torque', finely(values)), about))
     },
     losses: (cycle) => {
-      checkHistory('capstan.drive.losses', si.atLowFriction)
-      const read = readInputs('capstan.drive.losses', LOSS_CYCLE, cycle)
+      checkHistory('capstan.cordDrive.losses', si.atLowFriction)
+      const read = readInputs('capstan.cordDrive.losses', LOSS_CYCLE, cycle)
       const about = noting(cycle)
       return both((d) => lossesOf(d, x, read, about))
     },
     travel: (cycle) => {
-      const where = 'capstan.drive.travel'
+      const where = 'capstan.cordDrive.travel'
       checkHistory(where, si.atLowFriction)
       const given: readonly object[] = Array.isArray(cycle?.steps) ? cycle.steps : []
       const byMotor = given.some((step) => 'pinionAngle' in step)

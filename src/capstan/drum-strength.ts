@@ -59,7 +59,7 @@ export const grooveWedging = /* @__PURE__ */ formula('capstan.grooveWedging', {
  * Whether the layers of a drum printed lying on its end come apart, with or without through bolts that clamp the stack: bending by the
  * cord's sideways pull and axial wedging against clamp load and layer strength.
  */
-export const layerSplitting = /* @__PURE__ */ formula('capstan.layerSplitting', {
+export const delamination = /* @__PURE__ */ formula('capstan.delamination', {
   inputs: {
     /** Bending moment across the layer considered. */
     bendingMoment: { kind: 'torque', min: 0 },

@@ -61,7 +61,7 @@ export const driveResonance = /* @__PURE__ */ formula('capstan.driveResonance', 
 })
 
 /** Drift of the pinion against the joint in one loaded-out, unloaded-back cycle, where cord held by friction alone passes over the pinion. */
-export const registryDrift = /* @__PURE__ */ formula('capstan.registryDrift', {
+export const creepDrift = /* @__PURE__ */ formula('capstan.creepDrift', {
   inputs: {
     /** Reduction of the drive. */
     ratio: { kind: 'ratio', above: 0 },

@@ -35,7 +35,7 @@ export const tautTension = /* @__PURE__ */ formula('capstan.tautTension', {
 })
 
 /** Ratio of taut to slack tension that a wrap can hold before it slips. */
-export const holdingRatio = /* @__PURE__ */ formula('capstan.holdingRatio', {
+export const tensionRatio = /* @__PURE__ */ formula('capstan.tensionRatio', {
   inputs: {
     /** Coefficient of friction, cord on drum. */
     friction: { kind: 'ratio', min: 0 },
@@ -70,7 +70,7 @@ export const frictionFromTensions = /* @__PURE__ */ formula('capstan.frictionFro
 })
 
 /** Angle of contact over which friction is used up: beyond it the cord lies at rest on the drum. Holding needs at least this angle. */
-export const mobilisedArc = /* @__PURE__ */ formula('capstan.mobilisedArc', {
+export const slipArc = /* @__PURE__ */ formula('capstan.slipArc', {
   inputs: {
     /** Tension at the taut end. */
     tautTension: { kind: 'force', above: 0 },
@@ -96,14 +96,14 @@ export const wrapsNeeded = /* @__PURE__ */ formula('capstan.wrapsNeeded', {
     tensionRatio: { kind: 'ratio', min: 1 },
     /** Coefficient of friction; take the low end of its range. */
     friction: { kind: 'ratio', above: 0 },
-    /** Reserve: the ratio held over the ratio needed. */
-    reserve: { kind: 'ratio', min: 1, default: 1 },
+    /** Required reserve: the ratio held over the ratio needed. */
+    requiredReserve: { kind: 'ratio', min: 1, default: 1 },
   },
   /** Turns of contact, of which the part turn between the spans counts. */
   output: 'count',
   assumes: ['cord perfectly flexible and massless', 'Coulomb friction, constant along the arc'],
   source: [{ level: 'published', where: 'Euler 1769; Eytelwein 1808, solved for the number of turns' }],
-  si: ({ tensionRatio, friction, reserve }) => Math.log(reserve * tensionRatio) / (2 * Math.PI * friction),
+  si: ({ tensionRatio, friction, requiredReserve }) => Math.log(requiredReserve * tensionRatio) / (2 * Math.PI * friction),
 })
 
 /** Largest taut tension of a running cord or belt, with the tension that its own speed takes up. */

@@ -39,11 +39,11 @@ export const pulleyGeometry = /* @__PURE__ */ formula('capstan.pulleyGeometry', 
     /** Distance between the axes. */
     centreDistance: { kind: 'length', above: 0 },
     /** Full turns of cord on the pinion beside the part turn between the spans. */
-    extraTurns: { kind: 'count', min: 0, default: 0 },
+    pinionTurns: { kind: 'count', min: 0, default: 0 },
   },
   output: {
     /** Whole arc of contact on the pinion. */
-    pinionWrapAngle: 'angle',
+    pinionWrap: 'angle',
     /** Arc between the spans' tangent points on the drum; what is left of a turn is free for anchors. */
     drumWrapAngle: 'angle',
     /** Free length of each span, tangent point to tangent point. */
@@ -59,12 +59,12 @@ export const pulleyGeometry = /* @__PURE__ */ formula('capstan.pulleyGeometry', 
       holds: ({ centreDistance, pinionRadius, drumRadius }) => centreDistance > pinionRadius + drumRadius,
     },
   },
-  si: ({ arrangement, pinionRadius, drumRadius, centreDistance, extraTurns }) => {
+  si: ({ arrangement, pinionRadius, drumRadius, centreDistance, pinionTurns }) => {
     const reach = arrangement === 'crossed' ? drumRadius + pinionRadius : drumRadius - pinionRadius
     const tilt = Math.asin(reach / centreDistance)
     const span = Math.sqrt(centreDistance * centreDistance - reach * reach)
     return {
-      pinionWrapAngle: 2 * Math.PI * extraTurns + Math.PI + (arrangement === 'crossed' ? 2 : -2) * tilt,
+      pinionWrap: 2 * Math.PI * pinionTurns + Math.PI + (arrangement === 'crossed' ? 2 : -2) * tilt,
       drumWrapAngle: Math.PI + 2 * tilt,
       span,
       loopPerCentreDistance: (2 * span) / centreDistance,

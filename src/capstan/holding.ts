@@ -1,8 +1,8 @@
 import { formula } from '../formula/index.js'
-import { branch, type DriveState, increasingRoot } from './branch.js'
+import { branch, type CordDriveState, increasingRoot } from './branch.js'
 
 /** Span tensions at which the pinion is on the verge of slipping. */
-export function slipPoint(d: DriveState): { taut: number; slack: number } {
+export function slipPoint(d: CordDriveState): { taut: number; slack: number } {
   const shrink = Math.exp(-d.friction * d.pinionWrap)
   if (shrink === 1) return { taut: d.pretension, slack: d.pretension }
   const f = (taut: number) => {

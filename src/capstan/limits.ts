@@ -1,7 +1,7 @@
 import { formula } from '../formula/index.js'
 
 /** Torque at the drum at which the slack span would lose all tension: a conservative estimate with equal changes of both spans. */
-export const slackLimitTorque = /* @__PURE__ */ formula('capstan.slackLimitTorque', {
+export const slackTorqueEstimate = /* @__PURE__ */ formula('capstan.slackTorqueEstimate', {
   inputs: {
     /** Tension of both spans at rest. */
     pretension: { kind: 'force', min: 0 },
@@ -15,7 +15,7 @@ export const slackLimitTorque = /* @__PURE__ */ formula('capstan.slackLimitTorqu
 })
 
 /** Torque at the drum at which the cord slips on the pinion: a conservative estimate with equal changes of both spans. */
-export const slipLimitTorque = /* @__PURE__ */ formula('capstan.slipLimitTorque', {
+export const slipTorqueEstimate = /* @__PURE__ */ formula('capstan.slipTorqueEstimate', {
   inputs: {
     /** Tension of both spans at rest. */
     pretension: { kind: 'force', min: 0 },
@@ -24,12 +24,12 @@ export const slipLimitTorque = /* @__PURE__ */ formula('capstan.slipLimitTorque'
     /** Friction on the pinion; the low end of its range. */
     friction: { kind: 'ratio', min: 0 },
     /** Whole arc of contact on the pinion. */
-    pinionWrapAngle: { kind: 'angle', min: 0 },
+    pinionWrap: { kind: 'angle', min: 0 },
   },
   output: 'torque',
   assumes: ['both spans change by the same force (the solved slip torque may be a tenth higher)', 'cord not clamped to the pinion'],
   source: [{ level: 'computed', where: 'belt-friction equation with T0 + F and T0 - F: F = T0 tanh(mu Theta / 2)' }],
-  si: ({ pretension, drumRadius, friction, pinionWrapAngle }) => 2 * drumRadius * pretension * Math.tanh((friction * pinionWrapAngle) / 2),
+  si: ({ pretension, drumRadius, friction, pinionWrap }) => 2 * drumRadius * pretension * Math.tanh((friction * pinionWrap) / 2),
 })
 
 /** Pretension that a torque needs so that the cord neither slips on the pinion nor goes slack. */
@@ -42,9 +42,9 @@ export const pretensionForTorque = /* @__PURE__ */ formula('capstan.pretensionFo
     /** Friction on the pinion; the low end of its range. */
     friction: { kind: 'ratio', above: 0 },
     /** Whole arc of contact on the pinion. */
-    pinionWrapAngle: { kind: 'angle', above: 0 },
-    /** Factor of safety on the torque. */
-    safety: { kind: 'ratio', min: 1, default: 1.3 },
+    pinionWrap: { kind: 'angle', above: 0 },
+    /** Required reserve: the torque held over the torque needed. */
+    requiredReserve: { kind: 'ratio', min: 1, default: 1.3 },
   },
   output: {
     /** The larger of the two. */
@@ -56,9 +56,9 @@ export const pretensionForTorque = /* @__PURE__ */ formula('capstan.pretensionFo
   },
   assumes: ['both spans change by the same force (conservative)', 'cord not clamped to the pinion'],
   source: [{ level: 'computed', where: 'slack and slip limits solved for the pretension' }],
-  si: ({ torque, drumRadius, friction, pinionWrapAngle, safety }) => {
-    const againstSlack = (safety * torque) / (2 * drumRadius)
-    const againstSlip = againstSlack / Math.tanh((friction * pinionWrapAngle) / 2)
+  si: ({ torque, drumRadius, friction, pinionWrap, requiredReserve }) => {
+    const againstSlack = (requiredReserve * torque) / (2 * drumRadius)
+    const againstSlip = againstSlack / Math.tanh((friction * pinionWrap) / 2)
     return { pretension: againstSlip, againstSlip, againstSlack }
   },
 })
@@ -99,17 +99,17 @@ export const strokeTension = /* @__PURE__ */ formula('capstan.strokeTension', {
   },
   output: {
     /** Tension of the taut span at the end of the stroke. */
-    taut: 'force',
+    tautTension: 'force',
     /** Tension of the slack span at the end of the stroke. */
-    slack: 'force',
+    slackTension: 'force',
   },
   assumes: ['spans only: slip arcs ignored', 'short pinion wrap, so that stored cord leaves the pinion', 'no gross slip'],
   source: [{ level: 'computed', where: 'dT/dtheta = -(r2/2L)(Ts - T0), from conservation of unstretched length' }],
   valid: { 'slack span under tension at the start': ({ pretension, torque, drumRadius }) => torque / (2 * drumRadius) < pretension },
   si: ({ pretension, torque, drumRadius, span, stroke }) => {
     const force = torque / (2 * drumRadius)
-    const slack = pretension - force * Math.exp((-drumRadius * stroke) / (2 * span))
-    return { taut: slack + 2 * force, slack }
+    const slackTension = pretension - force * Math.exp((-drumRadius * stroke) / (2 * span))
+    return { tautTension: slackTension + 2 * force, slackTension }
   },
 })
 

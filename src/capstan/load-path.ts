@@ -1,4 +1,4 @@
-import type { DriveState } from './branch.js'
+import type { CordDriveState } from './branch.js'
 import { checkHistory, checkStep } from './history-limits.js'
 import { type EndProbe, endProbe, Wrap } from './wrap.js'
 
@@ -48,7 +48,7 @@ function solve(f: (x: number) => number, slope: { at: number }, start: number, l
  * loose the other branch carries on alone, its cord keeps its memory, and the loose length is taken up again on the way back.
  * Throws an `InputError` for a drive with a contact stiffness (the memory here is that of cord that sticks rigidly) or without friction.
  */
-export function loadPath(d: DriveState, drive: 'torque' | 'angle', steps: ArrayLike<number>): PathPoint[] {
+export function loadPath(d: CordDriveState, drive: 'torque' | 'angle', steps: ArrayLike<number>): PathPoint[] {
   checkHistory('capstan.loadPath', d)
   const path = new LoadPath(d)
   const out = new Array<PathPoint>(steps.length)
@@ -77,7 +77,7 @@ class LoadPath {
   private looseA = 0
   private looseB = 0
 
-  constructor(private readonly d: DriveState) {
+  constructor(private readonly d: CordDriveState) {
     const muDrum = d.drumFriction ?? d.friction
     this.drumA = new Wrap(0, d.drumWrapTaut, d.pretension, muDrum)
     this.drumB = new Wrap(0, d.drumWrapSlack, d.pretension, muDrum)

@@ -6,9 +6,9 @@ export const shaftForce = /* @__PURE__ */ formula('capstan.shaftForce', {
     /** Whether the two spans cross between the pulleys. */
     arrangement: { oneOf: ['crossed', 'open'] },
     /** Tension of the taut span. */
-    taut: { kind: 'force', min: 0 },
+    tautTension: { kind: 'force', min: 0 },
     /** Tension of the slack span. */
-    slack: { kind: 'force', min: 0 },
+    slackTension: { kind: 'force', min: 0 },
     /** Centre-line radius of the pinion. */
     pinionRadius: { kind: 'length', above: 0 },
     /** Centre-line radius of the drum. */
@@ -32,11 +32,11 @@ export const shaftForce = /* @__PURE__ */ formula('capstan.shaftForce', {
       holds: ({ centreDistance, pinionRadius, drumRadius }) => centreDistance > pinionRadius + drumRadius,
     },
   },
-  si: ({ arrangement, taut, slack, pinionRadius, drumRadius, centreDistance }) => {
+  si: ({ arrangement, tautTension, slackTension, pinionRadius, drumRadius, centreDistance }) => {
     const reach = arrangement === 'crossed' ? drumRadius + pinionRadius : drumRadius - pinionRadius
     const sine = reach / centreDistance
-    const alongCentres = (taut + slack) * Math.sqrt(1 - sine * sine)
-    const across = Math.abs(taut - slack) * Math.abs(sine)
+    const alongCentres = (tautTension + slackTension) * Math.sqrt(1 - sine * sine)
+    const across = Math.abs(tautTension - slackTension) * Math.abs(sine)
     return { force: Math.hypot(alongCentres, across), alongCentres, across }
   },
 })

@@ -4,9 +4,9 @@ import { formula } from '../formula/index.js'
 export const strokeLosses = /* @__PURE__ */ formula('capstan.strokeLosses', {
   inputs: {
     /** Tension of the taut span. */
-    taut: { kind: 'force', min: 0 },
+    tautTension: { kind: 'force', min: 0 },
     /** Tension of the slack span. */
-    slack: { kind: 'force', min: 0 },
+    slackTension: { kind: 'force', min: 0 },
     /** Axial rigidity EA of the cord. */
     axialRigidity: { kind: 'axialRigidity', above: 0 },
     /** Centre-line radius of the pinion. */
@@ -39,13 +39,23 @@ export const strokeLosses = /* @__PURE__ */ formula('capstan.strokeLosses', {
     },
   ],
   requires: {
-    slack: { accepts: 'must be at most the taut tension', holds: ({ taut, slack }) => slack <= taut },
+    slackTension: { accepts: 'must be at most the taut tension', holds: ({ tautTension, slackTension }) => slackTension <= tautTension },
   },
-  si: ({ taut, slack, axialRigidity, pinionRadius, pinionTravel, shaftForce, bearingFriction, bearingRadius, bendingLoss }) => ({
-    creep: ((taut - slack) ** 2 / axialRigidity) * pinionRadius * pinionTravel,
+  si: ({
+    tautTension,
+    slackTension,
+    axialRigidity,
+    pinionRadius,
+    pinionTravel,
+    shaftForce,
+    bearingFriction,
+    bearingRadius,
+    bendingLoss,
+  }) => ({
+    creep: ((tautTension - slackTension) ** 2 / axialRigidity) * pinionRadius * pinionTravel,
     bearings: bearingFriction * shaftForce * bearingRadius * pinionTravel,
     // Each pulley has cord winding on at one span and off at the other: the mean of both pulls, twice.
-    bending: bendingLoss * (taut + slack) * pinionRadius * pinionTravel,
+    bending: bendingLoss * (tautTension + slackTension) * pinionRadius * pinionTravel,
   }),
 })
 
@@ -53,9 +63,9 @@ export const strokeLosses = /* @__PURE__ */ formula('capstan.strokeLosses', {
 export const driveLosses = /* @__PURE__ */ formula('capstan.driveLosses', {
   inputs: {
     /** Tension of the taut span. */
-    taut: { kind: 'force', above: 0 },
+    tautTension: { kind: 'force', above: 0 },
     /** Tension of the slack span. */
-    slack: { kind: 'force', min: 0 },
+    slackTension: { kind: 'force', min: 0 },
     /** Axial rigidity EA of the cord. */
     axialRigidity: { kind: 'axialRigidity', above: 0 },
     /** Centre-line radius of the pinion. */
@@ -83,11 +93,14 @@ export const driveLosses = /* @__PURE__ */ formula('capstan.driveLosses', {
   ],
   source: [{ level: 'computed', where: 'energy lost per pinion angle over the energy transmitted' }],
   requires: {
-    slack: { accepts: 'must be less than the taut tension: no power is carried otherwise', holds: ({ taut, slack }) => slack < taut },
+    slackTension: {
+      accepts: 'must be less than the taut tension: no power is carried otherwise',
+      holds: ({ tautTension, slackTension }) => slackTension < tautTension,
+    },
   },
   si: (x) => {
     const { creep, bearings, bending } = strokeLosses.si({ ...x, pinionTravel: 1 })
-    const work = (x.taut - x.slack) * x.pinionRadius
+    const work = (x.tautTension - x.slackTension) * x.pinionRadius
     return { creep: creep / work, bearings: bearings / work, bending: bending / work }
   },
 })

@@ -23,7 +23,7 @@ export const spanStiffness = /* @__PURE__ */ formula('capstan.spanStiffness', {
 })
 
 /** Stiffness of a cord drive at the joint if friction were nil and all wrapped cord stretched freely: a lower bound of the secant stiffness. */
-export const freeArcStiffness = /* @__PURE__ */ formula('capstan.freeArcStiffness', {
+export const frictionlessWrapStiffness = /* @__PURE__ */ formula('capstan.frictionlessWrapStiffness', {
   inputs: {
     /** Axial rigidity of the cord. */
     axialRigidity: { kind: 'axialRigidity', above: 0 },

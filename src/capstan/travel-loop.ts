@@ -1,4 +1,4 @@
-import type { DriveState } from './branch.js'
+import type { CordDriveState } from './branch.js'
 import { type EndProbe, endProbe, Wrap } from './wrap.js'
 
 /** One point of a travel history, SI numbers. */
@@ -50,7 +50,7 @@ export class Loop {
   private restHigh: number
 
   constructor(
-    private readonly d: DriveState,
+    private readonly d: CordDriveState,
     private readonly by: 'joint' | 'motor',
   ) {
     const muDrum = d.drumFriction ?? d.friction

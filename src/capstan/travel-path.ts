@@ -1,5 +1,5 @@
 import { InputError, show } from '../units/index.js'
-import type { DriveState } from './branch.js'
+import type { CordDriveState } from './branch.js'
 import { checkHistory, checkStep } from './history-limits.js'
 import { Loop, type TravelEnd, type TravelPoint } from './travel-loop.js'
 
@@ -26,7 +26,7 @@ export interface TravelPath {
  * Throws an `InputError` for a drive with a contact stiffness or without friction, and for a resolution that is not above zero.
  */
 export function travelPath(
-  d: DriveState,
+  d: CordDriveState,
   angle: ArrayLike<number>,
   torque: ArrayLike<number>,
   resolution: number,
@@ -48,7 +48,7 @@ export function travelPath(
 }
 
 /** Whether some cord element rested on the pinion all the way through the points given. */
-export function staysThrough(d: DriveState, points: readonly TravelPoint[]): boolean {
+export function staysThrough(d: CordDriveState, points: readonly TravelPoint[]): boolean {
   const low = points.reduce((most, p) => Math.max(most, p.restLow), Number.NEGATIVE_INFINITY)
   const high = points.reduce((least, p) => Math.min(least, p.restHigh), Number.POSITIVE_INFINITY)
   return d.hold === 'clampedMidPinion' || low < high

@@ -27,7 +27,7 @@ export interface DriveState {
   readonly windup: number
   /** Slope of joint torque over joint angle at that torque, motor held. */
   readonly stiffness: number
-  readonly pinionWrapAngle: number
+  readonly pinionWrap: number
   /** Arc of cord on the drum, both branches together. */
   readonly drumWrapAngle: number
   readonly span: number

@@ -4,7 +4,7 @@ import { benchDrive } from './plans/bench.js'
 
 /** Joint angles over a history of torques, motor locked at mid travel, from the leg's pretension. @internal */
 export function windups(leg: Prepared, joint: Joint, axialRigidity: number, torques: readonly number[]): number[] {
-  const { pinionRadius, drumRadius, span, pinionWrapAngle, drumWrap } = benchDrive(leg, joint)
+  const { pinionRadius, drumRadius, span, pinionWrap, drumWrap } = benchDrive(leg, joint)
   const { pretension, hold } = leg.x.drives[joint]
   const { friction } = leg.drives[joint]
   const state = {
@@ -13,7 +13,7 @@ export function windups(leg: Prepared, joint: Joint, axialRigidity: number, torq
     pinionRadius,
     drumRadius,
     span,
-    pinionWrap: pinionWrapAngle,
+    pinionWrap,
     drumWrapTaut: drumWrap,
     drumWrapSlack: drumWrap,
     friction,

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { compareReductions, drive, lewisRootStress, type ReductionJob, shaftForce } from '../../src/capstan/index.js'
+import { compareReductions, cordDrive, lewisRootStress, type ReductionJob, shaftForce } from '../../src/capstan/index.js'
 
 const job: ReductionJob = {
   torque: '3 N m',
@@ -43,14 +43,14 @@ test('the terms by hand, at equal torque and size', () => {
 })
 
 test('the cord column is the drive', () => {
-  const own = drive({ ...job.cord, pinionRadius: '8 mm', drumRadius: '48 mm', centreDistance: '60 mm' })
+  const own = cordDrive({ ...job.cord, pinionRadius: '8 mm', drumRadius: '48 mm', centreDistance: '60 mm' })
   const { windup, tautTension, slackTension } = own.windup('3 N m').atHighFriction
   expect(terms.windup.cord?.atHighFriction.si).toBeCloseTo(windup.si, 12)
   expect(terms.reserve.cord?.atHighFriction.si).toBeCloseTo(200 / tautTension.si, 9)
   const force = shaftForce({
     arrangement: 'crossed',
-    taut: tautTension,
-    slack: slackTension,
+    tautTension,
+    slackTension,
     pinionRadius: '8 mm',
     drumRadius: '48 mm',
     centreDistance: '60 mm',

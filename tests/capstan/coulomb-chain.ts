@@ -1,4 +1,4 @@
-import type { DriveState } from '../../src/capstan/index.js'
+import type { CordDriveState } from '../../src/capstan/index.js'
 
 /**
  * The whole loop as a chain of springs and Coulomb contacts, driven by the displacement of the drum's rim: an independent second method.
@@ -12,7 +12,7 @@ export class CoulombChain {
   private rim = 0
 
   constructor(
-    private readonly d: DriveState,
+    private readonly d: CordDriveState,
     perArc: number,
   ) {
     const arc = (radius: number, wrap: number, mu: number, drum: boolean) => {

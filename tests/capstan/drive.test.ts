@@ -1,16 +1,16 @@
 import { describe, expect, test } from 'vitest'
 import {
   arcCycleLoss,
+  type CordDrive,
+  cordDrive,
   cordFibre,
-  type Drive,
-  drive,
   driveWindup,
   frictionBand,
-  holdingRatio,
   loadPath,
   overFriction,
   pulleyGeometry,
   tensionAlongWrapChart,
+  tensionRatio,
   travelPath,
   windupChart,
 } from '../../src/capstan/index.js'
@@ -25,7 +25,7 @@ const given = {
   pretension: '140 N',
   friction: { low: 0.1, high: 0.18 },
 } as const
-const hip = drive(given)
+const hip = cordDrive(given)
 const cycle = [
   { jointAngle: '0 deg', torque: '6 N m' },
   { jointAngle: '-40 deg', torque: '6 N m' },
@@ -40,20 +40,20 @@ describe('a drive', () => {
       pinionRadius: '7.5 mm',
       drumRadius: '46.5 mm',
       centreDistance: '62 mm',
-      extraTurns: 3,
+      pinionTurns: 3,
     })
     expect(hip.span.si).toBe(g.span.si)
-    expect(hip.pinionWrap.si).toBe(g.pinionWrapAngle.si)
+    expect(hip.pinionWrap.si).toBe(g.pinionWrap.si)
     expect(hip.ratio.si).toBeCloseTo(6.2, 12)
-    expect(drive({ ...given, arrangement: 'open' }).pinionWrap.si).toBeLessThan(hip.pinionWrap.si)
-    expect(drive({ ...given, arrangement: 'open' }).span.si).toBeGreaterThan(hip.span.si)
+    expect(cordDrive({ ...given, arrangement: 'open' }).pinionWrap.si).toBeLessThan(hip.pinionWrap.si)
+    expect(cordDrive({ ...given, arrangement: 'open' }).span.si).toBeGreaterThan(hip.span.si)
   })
   test('gives slip and slack as different numbers, the solved slip above its estimate', () => {
     const { atLowFriction: low, atHighFriction: high } = hip.limits()
     expect(low.slipTorque?.si).toBeGreaterThan(low.slipEstimate?.si ?? Number.NaN)
     expect(low.slipTorque?.si).toBeLessThan(high.slipTorque?.si ?? Number.NaN)
     expect(low.slackEstimate.si).toBeCloseTo(2 * 140 * 0.0465, 12)
-    expect(drive({ ...given, hold: 'clampedMidPinion' }).limits().atLowFriction.slipTorque).toBeUndefined()
+    expect(cordDrive({ ...given, hold: 'clampedMidPinion' }).limits().atLowFriction.slipTorque).toBeUndefined()
   })
   test('is odd in torque and stays between its bounds at both ends of friction', () => {
     for (const end of ['atLowFriction', 'atHighFriction'] as const) {
@@ -71,15 +71,15 @@ describe('a drive', () => {
     expect(torqueCarried.si).toBeCloseTo(hip.limits().atLowFriction.slipTorque?.si ?? 0, 9)
   })
   test('notes a tension above the allowable of the cord', () => {
-    const weak = drive({ ...given, allowableTension: '150 N' })
+    const weak = cordDrive({ ...given, allowableTension: '150 N' })
     expect(weak.windup('6 N m').atLowFriction.windup.notes?.[0]?.text).toContain('above the allowable 150 N')
     expect(weak.windup('0.1 N m').atLowFriction.windup.notes).toBeUndefined()
-    const over = drive({ ...given, allowableTension: '100 N' })
+    const over = cordDrive({ ...given, allowableTension: '100 N' })
     expect(over.limits().atLowFriction.slackEstimate.notes?.[0]?.text).toContain('above the allowable')
   })
   test('takes the whole range of a friction that is a property', () => {
     const { friction } = cordFibre('LCP')
-    const { atLowFriction, atHighFriction } = drive({ ...given, friction }).si
+    const { atLowFriction, atHighFriction } = cordDrive({ ...given, friction }).si
     expect([atLowFriction.friction, atHighFriction.friction]).toEqual([friction.low, friction.high])
     expect([atLowFriction.drumFriction, atHighFriction.drumFriction]).toEqual([friction.low, friction.high])
   })
@@ -95,7 +95,7 @@ describe('a drive', () => {
       5,
     )
     expect(() => hip.windup('6 N m', '200 deg')).toThrow(
-      "capstan.drive.windup: jointAngle is '200 deg'; must be less than the drum wrap of 200 deg",
+      "capstan.cordDrive.windup: jointAngle is '200 deg'; must be less than the drum wrap of 200 deg",
     )
   })
   test('passes on the notes of what it is asked', () => {
@@ -121,7 +121,7 @@ describe('a drive', () => {
     expect(hip.losses(lost).atHighFriction.passed.notes?.[0]?.text).toBe(text)
   })
   test('notes a limit that lies above the allowable of the cord, though the pretension does not', () => {
-    const { slipTorque, slipEstimate } = drive({ ...given, allowableTension: '274 N' }).limits().atLowFriction
+    const { slipTorque, slipEstimate } = cordDrive({ ...given, allowableTension: '274 N' }).limits().atLowFriction
     expect(slipTorque?.notes?.[0]?.text).toContain('above the allowable 274 N')
     expect(slipEstimate?.notes).toBeUndefined()
   })
@@ -133,7 +133,7 @@ describe('a drive', () => {
     const free = hip.travel({ steps, cycles: 6 }).atLowFriction
     const first = hip.travel({ steps, cycles: 1 }).atLowFriction.peakTension.si
     expect(first).toBeGreaterThan(free.peakTension.si + 0.1)
-    const limited = drive({ ...given, allowableTension: [first - 0.05, 'N'] }).travel({ steps, cycles: 6 }).atLowFriction
+    const limited = cordDrive({ ...given, allowableTension: [first - 0.05, 'N'] }).travel({ steps, cycles: 6 }).atLowFriction
     expect(limited.points[0]?.tautTension.notes?.[0]?.text).toContain('above the allowable')
   })
   test('loss does not depend on how finely a closed history is given', () => {
@@ -161,7 +161,7 @@ describe('a drive', () => {
     const stays = hip.travel({ steps: cycle, cycles: 20 }).atLowFriction
     expect(stays.regime).toBe('elementStays')
     expect(Math.abs(stays.driftPerCycle.si)).toBeLessThan(1e-9)
-    const passes = drive({ ...given, pinionWrap: '150 deg', friction: 0.5, groovePitch: '2 mm' }).travel({
+    const passes = cordDrive({ ...given, pinionWrap: '150 deg', friction: 0.5, groovePitch: '2 mm' }).travel({
       steps: cycle,
       cycles: 5,
     }).atLowFriction
@@ -178,7 +178,7 @@ test('the pretension at the end is the mean of both spans, also under load', () 
 })
 
 test('the regime is that of the last cycle: first cycles may sweep what then stays', () => {
-  const settles = drive({
+  const settles = cordDrive({
     pinionRadius: '8 mm',
     drumRadius: '48 mm',
     centreDistance: '60 mm',
@@ -204,7 +204,7 @@ test('the regime is that of the last cycle: first cycles may sweep what then sta
 })
 
 test('drift is that of the pinion against the joint, whichever of them drives', () => {
-  const passing = drive({ ...given, pinionTurns: 0, friction: 0.45, groovePitch: '2 mm' })
+  const passing = cordDrive({ ...given, pinionTurns: 0, friction: 0.45, groovePitch: '2 mm' })
   const byJoint = passing.travel({ steps: cycle, cycles: 20 }).atLowFriction
   const byMotor = passing.travel({
     steps: cycle.map(({ jointAngle, torque }) => ({ pinionAngle: jointAngle === '0 deg' ? '0 deg' : '-248 deg', torque }) as const),
@@ -293,7 +293,7 @@ describe('losses', () => {
 })
 
 describe('a clamped drive', () => {
-  const clamped = drive({ ...given, hold: 'clampedMidPinion' })
+  const clamped = cordDrive({ ...given, hold: 'clampedMidPinion' })
   test('has a solved slack limit above its estimate, and is followed beyond it', () => {
     const { slackTorque, slackEstimate, slipTorque } = clamped.limits().atLowFriction
     expect(slipTorque).toBeUndefined()
@@ -330,7 +330,7 @@ describe('bad input', () => {
     const { pretension, ...rest } = given
     const base = 'pretention' in change ? rest : given
     void pretension
-    expect(() => drive({ ...base, ...change } as never)).toThrow(words)
+    expect(() => cordDrive({ ...base, ...change } as never)).toThrow(words)
   })
   test.each([
     ['no cycles', { steps: cycle, cycles: 0 }, 'cycles is 0; must be at least 1'],
@@ -341,7 +341,7 @@ describe('bad input', () => {
     ['two angles that drive', { steps: [cycle[0], { pinionAngle: '1 deg', torque: '1 N m' }], cycles: 1 }, 'mixed'],
   ])('a travel with %s', (_, given, words) => {
     expect(() => hip.travel(given as never)).toThrow(words)
-    expect(() => hip.travel(given as never)).toThrow('capstan.drive.travel')
+    expect(() => hip.travel(given as never)).toThrow('capstan.cordDrive.travel')
   })
   test.each([
     ['nothing', undefined, 'must be an object with torques'],
@@ -350,19 +350,19 @@ describe('bad input', () => {
     ['a force', { torques: ['1 N m', '3 N'] }, "torques[1] is '3 N'"],
   ])('a path of %s', (_, given, words) => {
     expect(() => hip.path(given as never)).toThrow(words)
-    expect(() => hip.path(given as never)).toThrow('capstan.drive.path')
+    expect(() => hip.path(given as never)).toThrow('capstan.cordDrive.path')
   })
   test('a torque that is none, and numbers that are not finite', () => {
-    expect(() => hip.windup('3 N' as never)).toThrow("capstan.drive.windup: torque is '3 N'")
+    expect(() => hip.windup('3 N' as never)).toThrow("capstan.cordDrive.windup: torque is '3 N'")
     expect(() => loadPath(hip.si.atLowFriction, 'torque', [1, Number.NaN])).toThrow('steps[1] is NaN; must be finite')
     expect(() => travelPath(hip.si.atLowFriction, [0], [Number.POSITIVE_INFINITY], 0.01)).toThrow('torque[0]')
-    expect(() => overFriction(holdingRatio, { wrapAngle: '1 turn' } as never)).toThrow('friction.low is missing')
+    expect(() => overFriction(tensionRatio, { wrapAngle: '1 turn' } as never)).toThrow('friction.low is missing')
   })
   test('a load history with an elastic contact', () => {
-    const elastic = drive({ ...given, contactStiffness: '5e6 N/m^2' })
+    const elastic = cordDrive({ ...given, contactStiffness: '5e6 N/m^2' })
     expect(elastic.windup('1 N m').atLowFriction.windup.si).toBeGreaterThan(hip.windup('1 N m').atLowFriction.windup.si)
-    expect(() => elastic.path({ torques: ['1 N m'] })).toThrow('capstan.drive.path: contactStiffness')
-    expect(() => elastic.travel({ steps: cycle, cycles: 1 })).toThrow('capstan.drive.travel: contactStiffness')
+    expect(() => elastic.path({ torques: ['1 N m'] })).toThrow('capstan.cordDrive.path: contactStiffness')
+    expect(() => elastic.travel({ steps: cycle, cycles: 1 })).toThrow('capstan.cordDrive.travel: contactStiffness')
     expect(() => windupChart(elastic, '1 N m')).toThrow('contactStiffness')
     expect(() => tensionAlongWrapChart(elastic, '1 N m')).toThrow('contactStiffness')
   })
@@ -371,7 +371,7 @@ describe('bad input', () => {
 test('friction keeps its ends apart through every result: each is that of a drive with this friction alone', () => {
   const friction = { low: 0.11, high: 0.19 }
   const drumFriction = { low: 0.15, high: 0.3 }
-  const asked = (d: Drive) => ({
+  const asked = (d: CordDrive) => ({
     limits: d.limits(),
     windup: d.windup('6 N m', '20 deg'),
     path: d.path({ torques: ['6 N m', '-3 N m', '1 N m'] }),
@@ -386,9 +386,9 @@ test('friction keeps its ends apart through every result: each is that of a driv
     }),
     travel: d.travel({ steps: cycle, cycles: 2 }),
   })
-  const both = asked(drive({ ...given, friction, drumFriction }))
+  const both = asked(cordDrive({ ...given, friction, drumFriction }))
   const [low, high] = (['low', 'high'] as const).map((end) =>
-    asked(drive({ ...given, friction: friction[end], drumFriction: drumFriction[end] })),
+    asked(cordDrive({ ...given, friction: friction[end], drumFriction: drumFriction[end] })),
   )
   for (const name of Object.keys(both) as (keyof typeof both)[]) {
     expect(both[name].atLowFriction).toEqual(low?.[name].atLowFriction)
@@ -396,20 +396,20 @@ test('friction keeps its ends apart through every result: each is that of a driv
     expect(both[name].atHighFriction).not.toEqual(both[name].atLowFriction)
   }
   // The drum's own friction is not the pinion's.
-  expect(asked(drive({ ...given, friction })).windup.atLowFriction.windup.si).toBeGreaterThan(both.windup.atLowFriction.windup.si)
+  expect(asked(cordDrive({ ...given, friction })).windup.atLowFriction.windup.si).toBeGreaterThan(both.windup.atLowFriction.windup.si)
 })
 
 test('friction as an interval keeps its ends apart', () => {
-  const { atLowFriction, atHighFriction } = overFriction(holdingRatio, { friction: { low: 0.1, high: 0.2 }, wrapAngle: '2 turn' })
+  const { atLowFriction, atHighFriction } = overFriction(tensionRatio, { friction: { low: 0.1, high: 0.2 }, wrapAngle: '2 turn' })
   expect(atLowFriction.si).toBeCloseTo(3.5136, 4)
   expect(atHighFriction.si).toBeCloseTo(12.3453, 4)
-  expect(() => overFriction(holdingRatio, { friction: { low: 0.3, high: 0.2 }, wrapAngle: '2 turn' })).toThrow('low end')
-  expect(overFriction(holdingRatio, { friction: 0.1, wrapAngle: '2 turn' }).atHighFriction.si).toBeCloseTo(3.5136, 4)
+  expect(() => overFriction(tensionRatio, { friction: { low: 0.3, high: 0.2 }, wrapAngle: '2 turn' })).toThrow('low end')
+  expect(overFriction(tensionRatio, { friction: 0.1, wrapAngle: '2 turn' }).atHighFriction.si).toBeCloseTo(3.5136, 4)
 })
 
 test('a band over friction keeps its order and finds what lies between the ends', () => {
   const lost = (friction: number) =>
-    drive({ ...given, friction }).path({ torques: ['6 N m', '-6 N m', '6 N m', '-6 N m'] }).atLowFriction.lostMotion
+    cordDrive({ ...given, friction }).path({ torques: ['6 N m', '-6 N m', '6 N m', '-6 N m'] }).atLowFriction.lostMotion
   const { least, leastAt, most, mostAt } = frictionBand({ low: 0.05, high: 0.18 }, lost)
   expect(least.si).toBe(lost(0.18).si)
   expect(leastAt.si).toBe(0.18)
@@ -418,7 +418,7 @@ test('a band over friction keeps its order and finds what lies between the ends'
   for (const friction of [0.05, 0.07, 0.08, 0.085, 0.09, 0.1, 0.12, 0.18]) expect(most.si).toBeGreaterThanOrEqual(lost(friction).si)
   // What rises with friction all the way has its band at the ends, also from a property and from one number.
   const { friction } = cordFibre('LCP')
-  const slips = (at: number) => drive({ ...given, friction: at }).limits().atLowFriction.slipTorque ?? lost(at).as('torque')
+  const slips = (at: number) => cordDrive({ ...given, friction: at }).limits().atLowFriction.slipTorque ?? lost(at).as('torque')
   const band = frictionBand(friction, slips)
   expect([band.leastAt.si, band.mostAt.si]).toEqual([friction.low, friction.high])
   expect(band.least.si).toBe(slips(friction.low).si)
@@ -427,7 +427,7 @@ test('a band over friction keeps its order and finds what lies between the ends'
 })
 
 test('the chart along the cord parts the sides at a clamp, and says what gives', () => {
-  const short = drive({ ...given, pinionTurns: 0, hold: 'clampedMidPinion' })
+  const short = cordDrive({ ...given, pinionTurns: 0, hold: 'clampedMidPinion' })
   // The clamp lies between two of the chart's points.
   const chart = tensionAlongWrapChart(short, '10 N m') as unknown as {
     description: string
@@ -464,7 +464,7 @@ test('charts carry finite points in order', () => {
   expect(most / hip.windup('6 N m').atLowFriction.windup.in('deg')).toBeCloseTo(1, 2)
   expect(Math.max(...(loop.layer[0]?.data.values ?? []).map((v) => v.y))).toBeCloseTo(6, 9)
   // The drum's own friction rules on the drum.
-  const gripping = drive({ ...given, drumFriction: 0.14 })
+  const gripping = cordDrive({ ...given, drumFriction: 0.14 })
   const first = (tensionAlongWrapChart(gripping, '6 N m') as unknown as typeof along).layer[0]?.data.values[0]
   const taut = gripping.windup('6 N m').atLowFriction.tautTension.si
   expect(first?.y).toBeCloseTo(Math.max(140, taut * Math.exp((-0.14 * 200 * Math.PI) / 180)), 6)

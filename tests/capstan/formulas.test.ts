@@ -10,10 +10,10 @@ describe('friction', () => {
       fc.property(between(1, 500), between(0.02, 0.6), between(0.1, 30), (slack, friction, wrapAngle) => {
         const taut = c.tautTension.si({ slackTension: slack, friction, wrapAngle })
         expect(c.slackTension.si({ load: taut, friction, wrapAngle }) / slack).toBeCloseTo(1, 10)
-        expect(taut / slack / c.holdingRatio.si({ friction, wrapAngle })).toBeCloseTo(1, 10)
+        expect(taut / slack / c.tensionRatio.si({ friction, wrapAngle })).toBeCloseTo(1, 10)
         expect(c.frictionFromTensions.si({ tautTension: taut, slackTension: slack, wrapAngle })).toBeCloseTo(friction, 10)
-        expect(c.mobilisedArc.si({ tautTension: taut, slackTension: slack, friction })).toBeCloseTo(wrapAngle, 8)
-        expect(2 * Math.PI * c.wrapsNeeded.si({ tensionRatio: taut / slack, friction, reserve: 1 })).toBeCloseTo(wrapAngle, 8)
+        expect(c.slipArc.si({ tautTension: taut, slackTension: slack, friction })).toBeCloseTo(wrapAngle, 8)
+        expect(2 * Math.PI * c.wrapsNeeded.si({ tensionRatio: taut / slack, friction, requiredReserve: 1 })).toBeCloseTo(wrapAngle, 8)
         expect(c.runningTautTension.si({ slackTension: slack, friction, wrapAngle, massPerLength: 0.001, speed: 0 }).tautTension).toBe(taut)
       }),
     )
@@ -221,10 +221,10 @@ describe('parts', () => {
   test('open and crossed differ; overlapping pulleys are refused', () => {
     const x = { pinionRadius: '8 mm', drumRadius: '48 mm', centreDistance: '58 mm' } as const
     const [crossed, open] = [c.pulleyGeometry({ ...x, arrangement: 'crossed' }), c.pulleyGeometry({ ...x, arrangement: 'open' })]
-    expect(crossed.pinionWrapAngle.si).toBeGreaterThan(Math.PI)
-    expect(open.pinionWrapAngle.si).toBeLessThan(Math.PI)
+    expect(crossed.pinionWrap.si).toBeGreaterThan(Math.PI)
+    expect(open.pinionWrap.si).toBeLessThan(Math.PI)
     expect(crossed.span.si).toBeLessThan(open.span.si)
-    const loads = { ...x, taut: '75 N', slack: '45 N' } as const
+    const loads = { ...x, tautTension: '75 N', slackTension: '45 N' } as const
     expect(c.shaftForce({ ...loads, arrangement: 'open' }).alongCentres.si).toBeGreaterThan(
       c.shaftForce({ ...loads, arrangement: 'crossed' }).alongCentres.si,
     )
@@ -245,10 +245,10 @@ describe('parts', () => {
       allowableAcrossLayers: 4e6,
       holeShare: 0.1,
     }
-    const { clampToStayClosed } = c.layerSplitting.si({ ...neck, clampLoad: 0 })
-    expect(c.layerSplitting.si({ ...neck, clampLoad: clampToStayClosed * 1.000001 }).state).toBe('closed')
-    expect(c.layerSplitting.si({ ...neck, clampLoad: clampToStayClosed * 0.999 }).state).toBe('heldByBond')
-    expect(c.layerSplitting.si({ ...neck, bendingMoment: 40, clampLoad: 0 }).state).toBe('splits')
+    const { clampToStayClosed } = c.delamination.si({ ...neck, clampLoad: 0 })
+    expect(c.delamination.si({ ...neck, clampLoad: clampToStayClosed * 1.000001 }).state).toBe('closed')
+    expect(c.delamination.si({ ...neck, clampLoad: clampToStayClosed * 0.999 }).state).toBe('heldByBond')
+    expect(c.delamination.si({ ...neck, bendingMoment: 40, clampLoad: 0 }).state).toBe('splits')
   })
   test('the anchor feels at least the stored tension under a taut span, at most it under a slack one', () => {
     fc.assert(

@@ -4,8 +4,8 @@ import {
   activatedPretensionLeft,
   arcRecovery,
   arcWindup,
-  type DriveState,
-  drive,
+  type CordDriveState,
+  cordDrive,
   fibreTautTension,
   loadPath,
   slackTorque,
@@ -19,7 +19,7 @@ const oracle = JSON.parse(readFileSync(new URL('../oracles/capstan.json', import
 const arc = { storedTension: 60, friction: 0.15, centreLineRadius: 0.008, axialRigidity: 20000 }
 const fibre = { frictionFactor: 0.25, exponent: 0.9, centreLineRadius: 0.008, wrapAngle: 4 * Math.PI }
 const recovery = (tension: number) => arcRecovery.si({ ...arc, peakTension: 90, tension })
-const R1: DriveState = {
+const R1: CordDriveState = {
   axialRigidity: 20000,
   pretension: 60,
   pinionRadius: 0.008,
@@ -84,7 +84,7 @@ test('a settled load cycle turns where the discretised Coulomb chain turns, and 
 
 test('a drive asked for the loss of its history gives that of the chain', () => {
   // Both add up the loop in straight pieces, 24 to a leg here and 40 there: that is a quarter of a per cent.
-  const d = drive({
+  const d = cordDrive({
     pinionRadius: '8 mm',
     drumRadius: '48 mm',
     centreDistance: '60 mm',
@@ -102,7 +102,7 @@ test('a drive asked for the loss of its history gives that of the chain', () => 
 })
 
 test('beyond the slack limit a clamped cord carries on one branch and comes back as quadrature says', () => {
-  const d: DriveState = { ...R1, hold: 'clampedMidPinion' }
+  const d: CordDriveState = { ...R1, hold: 'clampedMidPinion' }
   expect(slackTorque.si({ ...d, drumFriction: undefined }).torque / (oracle.clampedSlackTorque ?? 0)).toBeCloseTo(1, 9)
   const [beyond, back] = loadPath(d, 'torque', [20, 0])
   expect(beyond?.state).toBe('slackSpan')

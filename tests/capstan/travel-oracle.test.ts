@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
-import { type DriveState, travelPath } from '../../src/capstan/index.js'
+import { type CordDriveState, travelPath } from '../../src/capstan/index.js'
 
 // Written by tests/oracles/capstan-travel.py: a string of nodes that move through the loop, without stored tensions or slip zones.
 const oracle = JSON.parse(readFileSync(new URL('../oracles/capstan-travel.json', import.meta.url), 'utf8')) as Record<
@@ -9,7 +9,7 @@ const oracle = JSON.parse(readFileSync(new URL('../oracles/capstan-travel.json',
 >
 
 test.each(Object.entries(oracle))('cycles of a whole loop against a string of moving nodes: %s', (name, x) => {
-  const d: DriveState = {
+  const d: CordDriveState = {
     axialRigidity: 20000,
     pretension: 60,
     pinionRadius: 0.008,

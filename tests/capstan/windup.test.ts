@@ -4,9 +4,9 @@ import { elasticArc } from '../../src/capstan/contact.js'
 import {
   arcRecovery,
   arcWindup,
-  type DriveState,
+  type CordDriveState,
   driveWindup,
-  freeArcStiffness,
+  frictionlessWrapStiffness,
   loadPath,
   slackTorque,
   slipTorque,
@@ -28,12 +28,12 @@ const R1 = {
   drumFriction: 0.15,
   hold: 'frictionOnly',
   contactStiffness: undefined,
-} as const satisfies DriveState
+} as const satisfies CordDriveState
 const saturating = { ...R1, pinionWrap: 3 * Math.PI, friction: 0.12, drumFriction: 0.12 }
 const um = 1e-6
 
 describe('against a discretised Coulomb chain', () => {
-  const follow = (d: DriveState, rims: readonly number[]) => {
+  const follow = (d: CordDriveState, rims: readonly number[]) => {
     const chain = new CoulombChain(d, 400)
     let at = 0
     return rims.map((rim) => {
@@ -74,7 +74,7 @@ const drives = fc.record({
   friction: fc.double({ min: 0.05, max: 0.4, noNaN: true }),
   share: fc.double({ min: 0.02, max: 0.95, noNaN: true }),
 })
-const built = ({ share, ...x }: { share: number } & Omit<DriveState, 'hold' | 'drumWrapSlack'>) => {
+const built = ({ share, ...x }: { share: number } & Omit<CordDriveState, 'hold' | 'drumWrapSlack'>) => {
   const d = { ...x, drumWrapSlack: x.drumWrapTaut, drumFriction: x.friction, contactStiffness: undefined, hold: 'frictionOnly' as const }
   const slip = slipTorque.si(d).torque
   return { d, slip, torque: share * slip }
@@ -128,14 +128,14 @@ describe('properties', () => {
         expect(driveWindup.si({ ...d, torque: 0 }).tangentStiffness / most).toBeCloseTo(1, 12)
         const { secantStiffness } = driveWindup.si({ ...d, torque, hold: 'clampedMidPinion' })
         expect(secantStiffness).toBeLessThanOrEqual(most * (1 + 1e-9))
-        expect(secantStiffness).toBeGreaterThanOrEqual(freeArcStiffness.si(d) * (1 - 1e-9))
+        expect(secantStiffness).toBeGreaterThanOrEqual(frictionlessWrapStiffness.si(d) * (1 - 1e-9))
       }),
     )
   })
   test('without friction a clamped drive is its free length', () => {
     const d = { ...R1, friction: 0, drumFriction: 0, hold: 'clampedMidPinion' as const }
     const k = driveWindup.si({ ...d, torque: 1 }).secantStiffness
-    expect(k / freeArcStiffness.si(d)).toBeCloseTo(1, 10)
+    expect(k / frictionlessWrapStiffness.si(d)).toBeCloseTo(1, 10)
     const nearly = driveWindup.si({ ...d, friction: 1e-7, drumFriction: 1e-7, torque: 1 }).secantStiffness
     expect(nearly / k).toBeCloseTo(1, 5)
   })

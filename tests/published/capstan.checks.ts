@@ -75,7 +75,7 @@ const friction = [
     },
   ),
   ...published(
-    c.holdingRatio,
+    c.tensionRatio,
     {
       what: 'two turns at 0.3',
       given: { friction: 0.3, wrapAngle: '2 turn' },
@@ -92,7 +92,7 @@ const friction = [
     source: read('Beer & Johnston, Statics 10th ed., problem 8.104, as solved on two tutoring pages (the book itself was not opened)'),
   }),
   ...published(
-    c.mobilisedArc,
+    c.slipArc,
     {
       what: '90 over 60 N',
       given: { tautTension: '90 N', slackTension: '60 N', friction: 0.15 },
@@ -203,18 +203,18 @@ const friction = [
 ]
 
 const drive = [
-  ...published(c.slackLimitTorque, {
+  ...published(c.slackTorqueEstimate, {
     given: { pretension: '60 N', drumRadius: '48 mm' },
     gives: '5.76 N m',
     source: computed('2 × 60 N × 48 mm'),
   }),
-  ...published(c.slipLimitTorque, {
-    given: { pretension: '60 N', drumRadius: '48 mm', friction: 0.15, pinionWrapAngle: '3 turn' },
+  ...published(c.slipTorqueEstimate, {
+    given: { pretension: '60 N', drumRadius: '48 mm', friction: 0.15, pinionWrap: '3 turn' },
     gives: '5.116497 N m',
     source: computed('5.76 tanh(0.45 π) by hand'),
   }),
   ...published(c.pretensionForTorque, {
-    given: { torque: '3 N m', drumRadius: '48 mm', friction: 0.12, pinionWrapAngle: '3 turn' },
+    given: { torque: '3 N m', drumRadius: '48 mm', friction: 0.12, pinionWrap: '3 turn' },
     gives: { againstSlack: '40.625 N', againstSlip: '50.07074 N', pretension: '50.07074 N' },
     source: computed('1.3 × 3/(2 × 0.048), over tanh(0.36 π)'),
   }),
@@ -225,7 +225,7 @@ const drive = [
   }),
   ...published(c.strokeTension, {
     given: { pretension: '60 N', torque: '1.44 N m', drumRadius: '48 mm', span: '20 mm', stroke: '1 rad' },
-    gives: { slack: '55.48209 N', taut: '85.48209 N' },
+    gives: { slackTension: '55.48209 N', tautTension: '85.48209 N' },
     source: computed('60 − 15 e^(−1.2)'),
   }),
   ...published(
@@ -333,7 +333,7 @@ const drive = [
     gives: '4608 N m/rad',
     source: computed('2 EA r²/L'),
   }),
-  ...published(c.freeArcStiffness, {
+  ...published(c.frictionlessWrapStiffness, {
     given: {
       axialRigidity: '20 kN',
       pinionRadius: '8 mm',
@@ -427,19 +427,19 @@ const geometry = [
     {
       what: 'crossed, tight',
       given: { arrangement: 'crossed', pinionRadius: '8 mm', drumRadius: '48 mm', centreDistance: '58 mm' },
-      gives: { pinionWrapAngle: '329.820 deg', drumWrapAngle: '329.820 deg', span: '15.0997 mm', loopPerCentreDistance: '0.52068 1' },
+      gives: { pinionWrap: '329.820 deg', drumWrapAngle: '329.820 deg', span: '15.0997 mm', loopPerCentreDistance: '0.52068 1' },
       source: computed('tangent geometry by hand; 2 × 15.0997/58'),
     },
     {
       what: 'open, a turn more',
-      given: { arrangement: 'open', pinionRadius: '8 mm', drumRadius: '48 mm', centreDistance: '80 mm', extraTurns: 1 },
-      gives: { pinionWrapAngle: '480 deg', drumWrapAngle: '240 deg', span: '69.2820 mm', loopPerCentreDistance: '1.73205 1' },
+      given: { arrangement: 'open', pinionRadius: '8 mm', drumRadius: '48 mm', centreDistance: '80 mm', pinionTurns: 1 },
+      gives: { pinionWrap: '480 deg', drumWrapAngle: '240 deg', span: '69.2820 mm', loopPerCentreDistance: '1.73205 1' },
       source: computed('asin(40/80) is 30 degrees'),
     },
     {
       what: 'crossed, wide',
       given: { arrangement: 'crossed', pinionRadius: '8 mm', drumRadius: '48 mm', centreDistance: '80 mm' },
-      gives: { pinionWrapAngle: '268.854 deg', span: '57.1314 mm' },
+      gives: { pinionWrap: '268.854 deg', span: '57.1314 mm' },
       source: computed('tangent geometry by hand'),
     },
   ),
@@ -530,7 +530,14 @@ const geometry = [
 
 const parts = [
   ...published(c.shaftForce, {
-    given: { arrangement: 'crossed', taut: '75 N', slack: '45 N', pinionRadius: '8 mm', drumRadius: '48 mm', centreDistance: '58 mm' },
+    given: {
+      arrangement: 'crossed',
+      tautTension: '75 N',
+      slackTension: '45 N',
+      pinionRadius: '8 mm',
+      drumRadius: '48 mm',
+      centreDistance: '58 mm',
+    },
     gives: { alongCentres: '31.24069 N', across: '28.96552 N', force: '42.60261 N' },
     source: computed('vector sum by hand'),
   }),
@@ -561,7 +568,7 @@ const parts = [
     source: computed('60 × 2π/(2 tan 30°)'),
   }),
   ...published(
-    c.layerSplitting,
+    c.delamination,
     {
       what: 'no bolts',
       given: {
@@ -617,8 +624,8 @@ const parts = [
   ...published(c.stiffnessAtMotor, { given: { stiffness: '4608 N m/rad', ratio: 6 }, gives: '128 N m/rad', source: computed('4608/36') }),
   ...published(c.driveLosses, {
     given: {
-      taut: '75 N',
-      slack: '45 N',
+      tautTension: '75 N',
+      slackTension: '45 N',
       axialRigidity: '20 kN',
       pinionRadius: '8 mm',
       shaftForce: '150 N',
@@ -631,8 +638,8 @@ const parts = [
   }),
   ...published(c.strokeLosses, {
     given: {
-      taut: '75 N',
-      slack: '45 N',
+      tautTension: '75 N',
+      slackTension: '45 N',
       axialRigidity: '20 kN',
       pinionRadius: '8 mm',
       pinionTravel: '6 rad',
@@ -644,7 +651,7 @@ const parts = [
     gives: { creep: '2.16 mJ', bearings: '7.2 mJ', bending: '57.6 mJ' },
     source: computed('30²/20000 × 48 mm; 0.002 × 150 N × 4 mm × 6; two pulleys, each 0.01 × 60 N × 48 mm'),
   }),
-  ...published(c.registryDrift, {
+  ...published(c.creepDrift, {
     given: { ratio: 6, stroke: '1 rad', tensionDifference: '30 N', axialRigidity: '20 kN' },
     gives: '4.500 mrad',
     source: computed('6 × 30/(2 × 20000)'),

@@ -3,7 +3,7 @@ import {
   driveWindup,
   pulleyGeometry,
   shaftForce,
-  slackLimitTorque,
+  slackTorqueEstimate,
   slipTorque,
   thermalTension,
   travelPeakTension,
@@ -29,7 +29,7 @@ export interface DriveAsk {
 const geometryOf = /* @__PURE__ */ oncePerLegAnd(JOINTS, (of, leg, joint) => {
   const { pinionRadius, drumRadius } = leg.drives[joint]
   const { arrangement, centreDistance, pinion } = leg.x.drives[joint]
-  return of(pulleyGeometry, { arrangement, pinionRadius, drumRadius, centreDistance, extraTurns: pinion.wraps })
+  return of(pulleyGeometry, { arrangement, pinionRadius, drumRadius, centreDistance, pinionTurns: pinion.wraps })
 })
 
 /** A pretension below this is none, N: the cord hangs. */
@@ -58,7 +58,7 @@ export function driveState(leg: Prepared, of: Evaluator, { joint, torque, stroke
     pinionRadius,
     drumRadius,
     span: geometry.span,
-    pinionWrap: geometry.pinionWrapAngle,
+    pinionWrap: geometry.pinionWrap,
     drumWrapTaut: drumWrap,
     drumWrapSlack: drumWrap,
     friction,
@@ -74,7 +74,7 @@ export function driveState(leg: Prepared, of: Evaluator, { joint, torque, stroke
           pinionRadius,
           drumRadius,
           span: geometry.span,
-          pinionWrap: geometry.pinionWrapAngle,
+          pinionWrap: geometry.pinionWrap,
           drumWrapTaut: drumWrap,
           drumWrapSlack: drumWrap,
           friction,
@@ -85,8 +85,8 @@ export function driveState(leg: Prepared, of: Evaluator, { joint, torque, stroke
   const cycled = of(cycleTension, { pretension, torque, drumRadius, span: geometry.span, stroke, loadedStroke: 'raising' }).peak
   const shaft = of(shaftForce, {
     arrangement: drive.arrangement,
-    taut: wound.tautTension,
-    slack: wound.slackTension,
+    tautTension: wound.tautTension,
+    slackTension: wound.slackTension,
     pinionRadius,
     drumRadius,
     centreDistance: drive.centreDistance,
@@ -98,13 +98,13 @@ export function driveState(leg: Prepared, of: Evaluator, { joint, torque, stroke
     taut: wound.tautTension,
     slack: wound.slackTension,
     peak: Math.max(wound.tautTension, travelled, cycled),
-    slackTorque: of(slackLimitTorque, { pretension, drumRadius }),
+    slackTorque: of(slackTorqueEstimate, { pretension, drumRadius }),
     slipTorque: slip,
     shaftForce: shaft.force,
     pinForce: shaft.force + footForce,
     windup: wound.windup,
     stiffness: wound.tangentStiffness,
-    pinionWrapAngle: geometry.pinionWrapAngle,
+    pinionWrap: geometry.pinionWrap,
     drumWrapAngle: geometry.drumWrapAngle,
     span: geometry.span,
   }

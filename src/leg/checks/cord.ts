@@ -3,11 +3,11 @@ import {
   bendEfficiency,
   bendRatio,
   cordFibre,
+  creepDrift,
   endEfficiency,
   type FibreName,
-  mobilisedArc,
   pretensionForTorque,
-  registryDrift,
+  slipArc,
   workingTension,
 } from '../../capstan/index.js'
 import type { Evaluator } from '../../formula/index.js'
@@ -192,7 +192,7 @@ export const cordChecks: readonly Check[] = [
       const { cord, drumRadius, friction, pretensionLeft } = leg.drives[joint]
       const torque = walkTorque(joint)
       if (torque === 0) return undefined
-      const wanted = of(pretensionForTorque, { torque, drumRadius, friction, pinionWrapAngle: drive.pinionWrapAngle, safety: 1 })
+      const wanted = of(pretensionForTorque, { torque, drumRadius, friction, pinionWrap: drive.pinionWrap, requiredReserve: 1 })
       const stress = (leg.x.drives[joint].pretension / cord.breakingStrength) * fibreOf(scene).strength.si
       const hotter =
         fibreOf(scene).creep === 'activated'
@@ -253,15 +253,15 @@ export const cordChecks: readonly Check[] = [
       if (drive.slipTorque === Number.POSITIVE_INFINITY) return undefined
       const { ratio, cord, friction } = leg.drives[joint]
       const stroke = motion.highest - motion.lowest
-      const taut = of(mobilisedArc, { tautTension: drive.taut, slackTension: drive.pretension, friction })
-      const slack = of(mobilisedArc, {
+      const taut = of(slipArc, { tautTension: drive.taut, slackTension: drive.pretension, friction })
+      const slack = of(slipArc, {
         tautTension: drive.pretension,
         slackTension: Math.max(drive.slack, 0.01 * drive.pretension),
         friction,
       })
       // Cord in the middle of long wraps never leaves the pinion, and then nothing drifts.
-      if (ratio * stroke + taut + slack < drive.pinionWrapAngle) return undefined
-      const perStride = of(registryDrift, { ratio, stroke, tensionDifference: drive.taut - drive.slack, axialRigidity: cord.axialRigidity })
+      if (ratio * stroke + taut + slack < drive.pinionWrap) return undefined
+      const perStride = of(creepDrift, { ratio, stroke, tensionDifference: drive.taut - drive.slack, axialRigidity: cord.axialRigidity })
       return {
         demand: perStride * leg.x.usage.stridesPerDay,
         capacity: 2 * Math.PI,

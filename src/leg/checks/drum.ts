@@ -1,4 +1,4 @@
-import { anchorPull, cordToCut, drumHoop, drumNeckStress, groovePressure, layerSplitting, takeUp } from '../../capstan/index.js'
+import { anchorPull, cordToCut, delamination, drumHoop, drumNeckStress, groovePressure, takeUp } from '../../capstan/index.js'
 import { clearanceHole, lugTearOut, pinBearing, pottedFerrule } from '../../fasteners/index.js'
 import type { Evaluator } from '../../formula/index.js'
 import type { JointState, Scene } from '../state.js'
@@ -114,7 +114,7 @@ export const drumChecks: readonly Check[] = [
       const hole = clearanceHole.si(body.throughBoltThread).medium
       const strength = (state.case.id === 'season' ? drum.cyclic : drum.strength).acrossLayers
       const allowableAcrossLayers = strength.at(of, state.air, 1, state.cycles)
-      const { layerStress } = of(layerSplitting, {
+      const { layerStress } = of(delamination, {
         bendingMoment: drive.shaftForce * (body.length / 2),
         axialForce: 0,
         clampLoad: body.throughBolts * body.throughBoltClampLoad,
@@ -243,7 +243,7 @@ export const drumChecks: readonly Check[] = [
         drumRadius,
         drumWrapTotal: drive.drumWrapAngle,
         pinionRadius,
-        pinionWrap: drive.pinionWrapAngle,
+        pinionWrap: drive.pinionWrap,
         groovePitch: drum.groovePitch,
         endLength: 0,
         tailLength: 0,

@@ -1,4 +1,4 @@
-import { frictionFromTensions, holdingRatio } from '../../capstan/index.js'
+import { frictionFromTensions, tensionRatio } from '../../capstan/index.js'
 import { copperLoss, hotResistance } from '../../thermal/index.js'
 import { heatingRun } from '../cases/stall.js'
 import type { Joint, Prepared } from '../numbers.js'
@@ -160,4 +160,4 @@ export function lossOf({ x: { motor } }: Prepared, peakPhaseCurrent: number, tem
 }
 
 /** Ratio of tensions that a friction gives over a wrap. @internal */
-export const ratioOf = (friction: number, wrapAngle: number): number => holdingRatio.si({ friction, wrapAngle })
+export const ratioOf = (friction: number, wrapAngle: number): number => tensionRatio.si({ friction, wrapAngle })

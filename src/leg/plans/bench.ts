@@ -16,7 +16,7 @@ export interface BenchDrive {
   readonly pinionRadius: number
   readonly drumRadius: number
   readonly ratio: number
-  readonly pinionWrapAngle: number
+  readonly pinionWrap: number
   /** Wrap from tangent point to anchor of each branch at mid travel. */
   readonly drumWrap: number
   readonly span: number
@@ -31,12 +31,12 @@ export const benchLeg = (leg: Leg): Prepared => prepare(legNumbers(leg))
 export function benchDrive(leg: Prepared, joint: Joint): BenchDrive {
   const { pinionRadius, drumRadius, ratio } = leg.drives[joint]
   const { arrangement, centreDistance, pinion } = leg.x.drives[joint]
-  const { pinionWrapAngle, drumWrapAngle, span } = pulleyGeometry.si({
+  const { pinionWrap, drumWrapAngle, span } = pulleyGeometry.si({
     arrangement,
     pinionRadius,
     drumRadius,
     centreDistance,
-    extraTurns: pinion.wraps,
+    pinionTurns: pinion.wraps,
   })
   const { from, to } = leg.x.joints[joint]
   return {
@@ -44,7 +44,7 @@ export function benchDrive(leg: Prepared, joint: Joint): BenchDrive {
     pinionRadius,
     drumRadius,
     ratio,
-    pinionWrapAngle,
+    pinionWrap,
     drumWrap: drumWrapAngle / 2,
     span,
     middle: (from + to) / 2,

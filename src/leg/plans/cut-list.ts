@@ -90,14 +90,14 @@ export function endLengthOf({ x, drives }: Prepared, joint: Joint): number {
 function cordCut(leg: Prepared, joint: Joint, tailLength: number): CordCut {
   const drive = leg.x.drives[joint]
   const { cord } = leg.drives[joint]
-  const { span, drumRadius, drumWrap, pinionRadius, pinionWrapAngle } = benchDrive(leg, joint)
+  const { span, drumRadius, drumWrap, pinionRadius, pinionWrap } = benchDrive(leg, joint)
   const endLength = endLengthOf(leg, joint)
   const { cutLength, workingLength } = cordToCut.si({
     span,
     drumRadius,
     drumWrapTotal: 2 * drumWrap,
     pinionRadius,
-    pinionWrap: pinionWrapAngle,
+    pinionWrap,
     groovePitch: drive.drum.groovePitch,
     endLength,
     tailLength,

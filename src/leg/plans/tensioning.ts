@@ -59,8 +59,8 @@ const YEAR = 31_557_600
 /** Winding of one drive. @internal */
 export function winding(leg: Prepared, joint: Joint): Winding {
   const { arrangement } = leg.x.drives[joint]
-  const { middle, travel, pinionWrapAngle, drumWrap } = benchDrive(leg, joint)
-  const turns = pinionWrapAngle / (2 * Math.PI)
+  const { middle, travel, pinionWrap, drumWrap } = benchDrive(leg, joint)
+  const turns = pinionWrap / (2 * Math.PI)
   const other = { clockwise: 'counter-clockwise', 'counter-clockwise': 'clockwise' } as const
   // A branch lies on its drum in the sense in which it turns it, and on the pinion in the sense in which the pinion takes it up.
   const branch = (pulls: BranchWinding['pulls'], onDrum: BranchWinding['onDrum']): BranchWinding => ({
