@@ -33,6 +33,7 @@ export default {
     'formula.Definition.requires.__type.__index.__type.holds',
     'formula.Definition.valid.__type.__index',
     'formula.AnyFormula.def.__type.valid.__type.__index',
+    'formula.AnyFormula.def.__type.requires.__type.__index.__type.holds',
   ],
   treatWarningsAsErrors: true,
   treatValidationWarningsAsErrors: true,

@@ -44,7 +44,7 @@ function byHand(): Float64Array[] {
 const rosenbrock = formula('bench.rosenbrock', {
   inputs: { a: 'ratio', b: 'ratio' },
   output: 'ratio',
-  source: [{ level: 'memory', where: 'H. H. Rosenbrock 1960' }],
+  source: [{ level: 'unverified', where: 'H. H. Rosenbrock 1960' }],
   si: ({ a, b }) => 100 * (b - a * a) ** 2 + (1 - a) ** 2,
 })
 

@@ -1,5 +1,4 @@
 // Writes into each formula's reference page what its record says: inputs, outputs, assumptions, validity, sources and checks.
-import { readdirSync } from 'node:fs'
 import {
   type Application,
   Comment,
@@ -14,7 +13,9 @@ import ts from 'typescript'
 import { catalogue } from '../src/catalogue/index.js'
 import type { AnyFormula, Input, Inputs, OutputField } from '../src/formula/index.js'
 import { show } from '../src/units/index.js'
+import { checksById } from '../tests/published/evidence.js'
 import type { Check } from '../tests/published/harness.js'
+import { meaningOf } from './meaning.js'
 
 interface Row {
   readonly name: string
@@ -24,8 +25,7 @@ interface Row {
   readonly meaning: string
 }
 
-export async function load(app: Application) {
-  const checks = await publishedChecks()
+export function load(app: Application) {
   const written = new Set<string>()
   app.converter.on(Converter.EVENT_CREATE_DECLARATION, (context: Context, reflection: DeclarationReflection) => {
     if (!reflection.kindOf(ReflectionKind.Variable)) return
@@ -38,8 +38,7 @@ export async function load(app: Application) {
     written.add(id)
     const types = context.checker.getTypeArguments(context.checker.getTypeAtLocation(call) as ts.TypeReference)
     const meaning = (owner: ts.Type | undefined, field: string): string => {
-      const symbol = owner === undefined ? undefined : context.checker.getPropertyOfType(owner, field)
-      const text = ts.displayPartsToString(symbol?.getDocumentationComment(context.checker))
+      const text = meaningOf(context.checker, owner, field)
       if (text === '') app.logger.error(`${id}: ${field} has no doc comment`)
       return text
     }
@@ -55,7 +54,7 @@ export async function load(app: Application) {
         formula,
         inputRows(formula.def.inputs, types[0], '', meaning, typeOf),
         outputRows(formula, types[1], call, meaning),
-        checks.get(id) ?? [],
+        checksById.get(id) ?? [],
       ),
     })
     comment.blockTags.push(new CommentTag('@group', [{ kind: 'text', text: 'Formulas' }]))
@@ -66,18 +65,6 @@ export async function load(app: Application) {
     for (const id of catalogue.keys()) if (!written.has(id)) app.logger.error(`${id} has no reference page`)
     app.logger.info(`${written.size} formulas written`)
   })
-}
-
-async function publishedChecks(): Promise<Map<string, Check[]>> {
-  const folder = new URL('../tests/published/', import.meta.url)
-  const byId = new Map<string, Check[]>()
-  for (const file of readdirSync(folder)
-    .filter((name) => name.endsWith('.checks.ts'))
-    .sort()) {
-    const { checks } = (await import(new URL(file, folder).href)) as { checks: Check[] }
-    for (const check of checks) byId.set(check.id, [...(byId.get(check.id) ?? []), check])
-  }
-  return byId
 }
 
 type Meaning = (owner: ts.Type | undefined, field: string) => string

@@ -48,7 +48,7 @@ function section(material: Material): string {
 
 /**
  * A page of Markdown with every value of the given materials, its range, conditions, source and kind of evidence, and for each material the share that
- * rests on priors: numbers from memory, common practice or assumption, which a coupon of your own should replace.
+ * rests on priors: unverified numbers, common practice or assumptions, which a coupon of your own should replace.
  */
 export function valuesPage(materials: readonly Material[] = allMaterials()): string {
   const overview = materials.map((material) => {
@@ -62,7 +62,7 @@ export function valuesPage(materials: readonly Material[] = allMaterials()): str
     '',
     '# Values of the materials',
     '',
-    'Generated from the tables. A prior is a value from memory, common practice or assumption: replace it by a coupon of your own before a part depends on it.',
+    'Generated from the tables. A prior is an unverified value, common practice or an assumption: replace it by a coupon of your own before a part depends on it.',
     '',
     '| material | values | priors | share |',
     '|---|---|---|---|',

@@ -22,7 +22,7 @@ export const lewisRootStress = /* @__PURE__ */ formula('capstan.lewisRootStress'
   },
   assumes: ['one tooth carries all', 'no stress concentration, no temperature: for polymers the flank temperature decides'],
   source: [
-    { level: 'memory', where: "Lewis equation with Barth's factor (6.1 + V)/6.1: Shigley's Mechanical Engineering Design, sec. 14-1" },
+    { level: 'unverified', where: "Lewis equation with Barth's factor (6.1 + V)/6.1: Shigley's Mechanical Engineering Design, sec. 14-1" },
   ],
   si: ({ tangentialForce, module, faceWidth, formFactor, pitchSpeed }) => {
     const dynamicFactor = (6.1 + pitchSpeed) / 6.1
@@ -38,7 +38,7 @@ export const lewisFormFactor = /* @__PURE__ */ formula('capstan.lewisFormFactor'
   },
   /** Form factor. */
   output: 'ratio',
-  source: [{ level: 'memory', where: "Shigley's Mechanical Engineering Design, table 14-2" }],
+  source: [{ level: 'unverified', where: "Shigley's Mechanical Engineering Design, table 14-2" }],
   si: ({ teeth }) => {
     const z = [12, 14, 16, 17, 18, 20, 24, 30, 50, 100, Number.POSITIVE_INFINITY]
     const y = [0.245, 0.277, 0.296, 0.303, 0.309, 0.322, 0.337, 0.359, 0.409, 0.447, 0.485]
@@ -80,7 +80,7 @@ export const beltTeethInMesh = /* @__PURE__ */ formula('capstan.beltTeethInMesh'
       holds: ({ smallTeeth, largeTeeth, pitch, centreDistance }) => centreDistance > (pitch * (smallTeeth + largeTeeth)) / (2 * Math.PI),
     },
   },
-  source: [{ level: 'memory', where: 'ISO 5295 (trapezoidal synchronous belts)' }],
+  source: [{ level: 'unverified', where: 'ISO 5295 (trapezoidal synchronous belts)' }],
   si: ({ smallTeeth, largeTeeth, pitch, centreDistance }) => {
     const exact = smallTeeth / 2 - (pitch * smallTeeth * (largeTeeth - smallTeeth)) / (2 * Math.PI * Math.PI * centreDistance)
     const teethInMesh = Math.floor(exact)
@@ -121,7 +121,7 @@ export const beltRating = /* @__PURE__ */ formula('capstan.beltRating', {
         toothFactor * (width / referenceWidth) ** 1.14 * allowableTension > (width / referenceWidth) * massPerLength * speed * speed,
     },
   },
-  source: [{ level: 'memory', where: 'ISO 5295: P = (k_z k_w T_a − (b/b₀) m v²) v, k_w = (b/b₀)^1.14' }],
+  source: [{ level: 'unverified', where: 'ISO 5295: P = (k_z k_w T_a − (b/b₀) m v²) v, k_w = (b/b₀)^1.14' }],
   si: ({ allowableTension, massPerLength, referenceWidth, width, speed, toothFactor, pitchRadius }) => {
     const share = width / referenceWidth
     const widthFactor = share ** 1.14
@@ -178,7 +178,7 @@ export const gearBacklash = /* @__PURE__ */ formula('capstan.gearBacklash', {
     alongPitchCircle: 'length',
   },
   assumes: ['ferrous gears in ferrous housings at less than 15 m/s', 'commercial tolerances of housing, shafts and bearings'],
-  source: [{ level: 'memory', where: 'ISO/TR 10064-2: (2/3)(0.06 mm + 0.0005 a + 0.03 m)' }],
+  source: [{ level: 'unverified', where: 'ISO/TR 10064-2: (2/3)(0.06 mm + 0.0005 a + 0.03 m)' }],
   si: ({ module, centreDistance }) => {
     const normal = (2 / 3) * (6e-5 + 0.0005 * centreDistance + 0.03 * module)
     return { normal, alongPitchCircle: normal / Math.cos((20 * Math.PI) / 180) }

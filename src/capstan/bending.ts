@@ -49,7 +49,7 @@ export const wireRopeBendEfficiency = /* @__PURE__ */ formula('capstan.wireRopeB
   output: 'ratio',
   assumes: ['one static pull: a running rope loses more, and tires'],
   valid: { 'bend ratio of at most 40, as charted': ({ bendRatio }) => bendRatio <= 40 },
-  source: [{ level: 'memory', where: 'rigging handbooks, chart of sling efficiency over pins: 1 - 0.5/√(D/d)' }],
+  source: [{ level: 'unverified', where: 'rigging handbooks, chart of sling efficiency over pins: 1 - 0.5/√(D/d)' }],
   si: ({ bendRatio }) => 1 - 0.5 / Math.sqrt(bendRatio),
 })
 
@@ -78,7 +78,7 @@ export const wireBendingStress = /* @__PURE__ */ formula('capstan.wireBendingStr
   },
   output: 'stress',
   assumes: ['wires bend as single beams'],
-  source: [{ level: 'memory', where: 'Reuleaux: sigma = E d/D' }],
+  source: [{ level: 'unverified', where: 'Reuleaux: sigma = E d/D' }],
   si: ({ modulus, wireDiameter, pulleyDiameter }) => (modulus * wireDiameter) / pulleyDiameter,
 })
 
@@ -111,7 +111,7 @@ export const bendingCycles = /* @__PURE__ */ formula('capstan.bendingCycles', {
   output: 'count',
   source: [
     {
-      level: 'memory',
+      level: 'unverified',
       where: 'Feyrer, Wire Ropes: endurance regression for bending over sheaves (unit tension 1 N/mm², wires 1770 N/mm²)',
     },
   ],

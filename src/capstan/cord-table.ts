@@ -2,7 +2,7 @@ import { property, type Source } from '../formula/index.js'
 import { InputError, nearNames, show } from '../units/index.js'
 
 const sheet = (where: string): Source => ({ level: 'published', where })
-const memory = (where: string): Source => ({ level: 'memory', where })
+const unverified = (where: string): Source => ({ level: 'unverified', where })
 
 const fibreMaker = /* @__PURE__ */ sheet("a UHMWPE fibre maker's fact sheet of 2010 (data of the seller, read on its site)")
 const aramidTable = /* @__PURE__ */ sheet(
@@ -45,7 +45,7 @@ const heat = (service: readonly [number, number, number], end: readonly [number,
     low: [service[0], 'degC'],
     typical: [service[1], 'degC'],
     high: [service[2], 'degC'],
-    source: memory('fibre makers: advice on continuous use; stiffness and creep fade earlier'),
+    source: unverified('fibre makers: advice on continuous use; stiffness and creep fade earlier'),
     conditions: 'continuous, under tension',
   }),
   endTemperature: property('meltingTemperature', {
@@ -73,12 +73,12 @@ const perDecade = () =>
     low: [0.01, '%'],
     typical: [0.02, '%'],
     high: [0.03, '%'],
-    source: memory('fibre makers: logarithmic creep of para-aramid and LCP'),
+    source: unverified('fibre makers: logarithmic creep of para-aramid and LCP'),
     conditions: 'at a third to half of the breaking load, bedded in',
   })
 
 const friction = (low: number, typical: number, high: number, on: string) =>
-  property('ratio', { typical, low, high, source: memory('wide range of cord-on-drum figures; measure yours'), conditions: on })
+  property('ratio', { typical, low, high, source: unverified('wide range of cord-on-drum figures; measure yours'), conditions: on })
 
 const mtuExpansion = /* @__PURE__ */ sheet(
   'Michigan Technological University, course MY4150, table of properties of selected fibres (-12e-6/K; range ours)',
@@ -129,7 +129,7 @@ function build() {
         sheet("an aramid maker's comparison table (data of a seller); upper end National Academies, NAP 1824, table 3-1"),
         '20 °C, regular',
       ),
-      ...heat([140, 160, 180], [425, 450, 500], 'chars, does not melt', memory('aramid fibre makers')),
+      ...heat([140, 160, 180], [425, 450, 500], 'chars, does not melt', unverified('aramid fibre makers')),
       creep: 'logarithmic',
       creepPerDecade: perDecade(),
       expansion: expansion(-4, -3, -2, aramidExpansion),
@@ -143,7 +143,7 @@ function build() {
         sheet("an aramid maker's comparison table (data of a seller, 104 GPa); National Academies, NAP 1824, table 3-1 (124-131 GPa)"),
         '20 °C',
       ),
-      ...heat([140, 160, 180], [425, 450, 500], 'chars, does not melt', memory('aramid fibre makers')),
+      ...heat([140, 160, 180], [425, 450, 500], 'chars, does not melt', unverified('aramid fibre makers')),
       creep: 'logarithmic',
       creepPerDecade: perDecade(),
       expansion: expansion(-4, -3, -2, aramidExpansion),
@@ -151,18 +151,18 @@ function build() {
     },
     LCP: {
       ...fibre('1.41 g/cm^3', [2.6, 3.24, 3.3], [74, 74.6, 106], aramidTable, '20 °C'),
-      ...heat([100, 130, 150], [300, 320, 340], 'melts', memory('fibre maker of polyarylate LCP')),
+      ...heat([100, 130, 150], [300, 320, 340], 'melts', unverified('fibre maker of polyarylate LCP')),
       creep: 'logarithmic',
       creepPerDecade: perDecade(),
-      expansion: expansion(-6, -4.8, -3, memory('fibre maker of polyarylate LCP')),
+      expansion: expansion(-6, -4.8, -3, unverified('fibre maker of polyarylate LCP')),
       friction: friction(0.1, 0.15, 0.2, 'on printed polymer'),
     },
     PBO: {
       ...fibre('1.54 g/cm^3', [5.2, 5.8, 5.8], [180, 180, 270], mtu, '20 °C'),
-      ...heat([150, 200, 250], [600, 650, 650], 'chars, does not melt', memory('fibre maker of PBO')),
+      ...heat([150, 200, 250], [600, 650, 650], 'chars, does not melt', unverified('fibre maker of PBO')),
       creep: 'logarithmic',
       creepPerDecade: perDecade(),
-      expansion: expansion(-7, -6, -4, memory('fibre maker of PBO')),
+      expansion: expansion(-7, -6, -4, unverified('fibre maker of PBO')),
       friction: friction(0.1, 0.15, 0.25, 'on printed polymer'),
     },
   } as const

@@ -42,7 +42,7 @@ export const braidBreakingStrength = /* @__PURE__ */ formula('capstan.braidBreak
   valid: { 'realisation of 0.5 to 0.8': ({ realisation }) => realisation >= 0.5 && realisation <= 0.8 },
   source: [
     { level: 'computed', where: 'filament area times strength' },
-    { level: 'memory', where: 'rope practice: braids realise half to four fifths of the filament strength' },
+    { level: 'unverified', where: 'rope practice: braids realise half to four fifths of the filament strength' },
   ],
   si: ({ filamentStrength, filamentDensity, massPerLength, realisation }) =>
     (realisation * filamentStrength * massPerLength) / filamentDensity,
@@ -59,7 +59,7 @@ export const wireRopeBreakingLoad = /* @__PURE__ */ formula('capstan.wireRopeBre
     construction: { oneOf: ['7x7', '7x19'] },
   },
   output: 'force',
-  source: [{ level: 'memory', where: 'EN 12385-4: F = K d² R, K 0.359 (7x7), 0.332 (7x19)' }],
+  source: [{ level: 'unverified', where: 'EN 12385-4: F = K d² R, K 0.359 (7x7), 0.332 (7x19)' }],
   si: ({ diameter, grade, construction }) => (construction === '7x7' ? 0.359 : 0.332) * diameter * diameter * grade,
 })
 
@@ -152,7 +152,7 @@ export const logarithmicCreep = /* @__PURE__ */ formula('capstan.logarithmicCree
     to: { kind: 'time', above: 0 },
   },
   output: 'strain',
-  source: [{ level: 'memory', where: 'fibre makers: logarithmic creep of para-aramid and LCP' }],
+  source: [{ level: 'unverified', where: 'fibre makers: logarithmic creep of para-aramid and LCP' }],
   requires: { to: { accepts: 'must not be before the starting time', holds: ({ from, to }) => to >= from } },
   si: ({ perDecade, from, to }) => perDecade * Math.log10(to / from),
 })

@@ -133,7 +133,7 @@ export const runningTautTension = /* @__PURE__ */ formula('capstan.runningTautTe
     centrifugalTension: 'force',
   },
   assumes: ['cord perfectly flexible', 'steady speed', 'Coulomb friction, constant along the arc'],
-  source: [{ level: 'memory', where: "Shigley's Mechanical Engineering Design, sec. 17-2 (flat belts)" }],
+  source: [{ level: 'unverified', where: "Shigley's Mechanical Engineering Design, sec. 17-2 (flat belts)" }],
   si: ({ slackTension, friction, wrapAngle, massPerLength, speed }) => ({
     tautTension: massPerLength * speed * speed + (slackTension - massPerLength * speed * speed) * Math.exp(friction * wrapAngle),
     centrifugalTension: massPerLength * speed * speed,

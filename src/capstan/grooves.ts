@@ -16,7 +16,9 @@ export const vGrooveFriction = /* @__PURE__ */ formula('capstan.vGrooveFriction'
   },
   assumes: ['both flanks carry alike', 'cord does not touch the bottom of the groove'],
   valid: { 'groove angle of 20 to 180 degrees (a sharper groove jams)': ({ grooveAngle }) => grooveAngle >= 0.349 },
-  source: [{ level: 'memory', where: "Shigley's Mechanical Engineering Design, ch. 17 (V belts); belt-drive texts for the seating form" }],
+  source: [
+    { level: 'unverified', where: "Shigley's Mechanical Engineering Design, ch. 17 (V belts); belt-drive texts for the seating form" },
+  ],
   si: ({ friction, grooveAngle }) => {
     const sin = Math.sin(grooveAngle / 2)
     return { effectiveFriction: friction / sin, seatingFriction: friction / (sin + friction * Math.cos(grooveAngle / 2)) }
@@ -42,7 +44,7 @@ export const roundGrooveFriction = /* @__PURE__ */ formula('capstan.roundGrooveF
   /** Coefficient of friction along the groove. */
   output: 'ratio',
   assumes: ['pressure falls as the cosine from the bottom of the seat', 'seat fits the cord: credit above the flat value needs a test'],
-  source: [{ level: 'memory', where: 'EN 81-50, cl. 5.11 (EN 81-1, annex M), semi-circular and undercut grooves' }],
+  source: [{ level: 'unverified', where: 'EN 81-50, cl. 5.11 (EN 81-1, annex M), semi-circular and undercut grooves' }],
   si: ({ friction, undercutAngle, seatAngle }) =>
     (friction * 4 * (Math.cos(seatAngle / 2) - Math.sin(undercutAngle / 2))) /
     (Math.PI - undercutAngle - seatAngle - Math.sin(undercutAngle) + Math.sin(seatAngle)),

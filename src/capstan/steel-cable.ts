@@ -89,14 +89,14 @@ export function steelCable({ size, construction, steel }: SteelCable) {
       low: [expansion[0], 'ppm/K'],
       typical: [expansion[1], 'ppm/K'],
       high: [expansion[2], 'ppm/K'],
-      source: { level: 'memory', where: 'handbook tables of steels' },
+      source: { level: 'unverified', where: 'handbook tables of steels' },
       conditions: '20 to 100 °C',
     }),
     friction: property('ratio', {
       low: 0.12,
       typical: 0.16,
       high: 0.2,
-      source: { level: 'memory', where: 'wide range of cord-on-drum figures; measure yours' },
+      source: { level: 'unverified', where: 'wide range of cord-on-drum figures; measure yours' },
       conditions: 'on aluminium; not known on printed polymer, which it cuts',
     }),
   }

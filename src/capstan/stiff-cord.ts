@@ -98,7 +98,7 @@ export const fibreTautTension = /* @__PURE__ */ formula('capstan.fibreTautTensio
   },
   assumes: ['cord perfectly flexible and massless', 'the fibre law holds over the whole range of pressure along the arc'],
   valid: { 'exponent of 0.67 to 1, as reported for fibres': ({ exponent }) => exponent >= 0.66 },
-  source: [{ level: 'memory', where: 'Howell, J. Textile Inst. 44 (1953) T359 and 45 (1954) T575' }],
+  source: [{ level: 'unverified', where: 'Howell, J. Textile Inst. 44 (1953) T359 and 45 (1954) T575' }],
   si: ({ slackTension: Ts, frictionFactor: a, exponent: n, centreLineRadius: R, wrapAngle }) => {
     const m = 1 - n
     // (T/Ts)^m = 1 + m·g; log1p keeps the limit m → 0 exact.

@@ -26,7 +26,7 @@ export const groove = /* @__PURE__ */ formula('capstan.groove', {
     'clearance of 0.1 to 0.3 cord diameters': ({ pitchClearance }) => pitchClearance >= 0.1 && pitchClearance <= 0.3,
     'grooves leave a land between them': (_, { land }) => land > 0,
   },
-  source: [{ level: 'memory', where: 'seat radius of 0.53 to 0.55 and depth of at least 0.33 rope diameters: ISO 16625, ISO 4308-1' }],
+  source: [{ level: 'unverified', where: 'seat radius of 0.53 to 0.55 and depth of at least 0.33 rope diameters: ISO 16625, ISO 4308-1' }],
   si: ({ cordDiameter: d, pitchClearance, seatFactor, depthFactor }) => {
     const seat = seatFactor * d
     const depth = depthFactor * d
@@ -107,7 +107,7 @@ export const fleetAngle = /* @__PURE__ */ formula('capstan.fleetAngle', {
   /** Angle between the span and the plane of the pulley. */
   output: 'angle',
   valid: { 'fleet angle of at most 2 degrees (1.5 on plain drums)': (_, angle) => angle <= 0.034907 },
-  source: [{ level: 'memory', where: 'fleet angle limits of 1 to 2 degrees: MIL-F-18372; wire-rope drum practice' }],
+  source: [{ level: 'unverified', where: 'fleet angle limits of 1 to 2 degrees: MIL-F-18372; wire-rope drum practice' }],
   si: ({ axialOffset, span }) => Math.atan2(axialOffset, span),
 })
 

@@ -2,7 +2,7 @@ import { type Property, property, type Source } from '../formula/index.js'
 import { InputError, show } from '../units/index.js'
 import { unknownDesignation } from './size-table.js'
 
-const handbooks = (what: string): Source => ({ level: 'memory', where: `adhesive handbooks: ${what}; no primary source opened` })
+const handbooks = (what: string): Source => ({ level: 'unverified', where: `adhesive handbooks: ${what}; no primary source opened` })
 
 const shear = (typical: number, low: number, high: number, source: Source, conditions: string) =>
   property('stress', { typical: [typical, 'MPa'], low: [low, 'MPa'], high: [high, 'MPa'], source, conditions })

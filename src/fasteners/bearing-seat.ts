@@ -12,7 +12,7 @@ export const metalHousingTransfer = /* @__PURE__ */ property('ratio', {
   typical: 0.7,
   low: 0.5,
   high: 0.9,
-  source: { level: 'memory', where: "rolling-bearing makers' rule for rings in steel or iron housings" },
+  source: { level: 'unverified', where: "rolling-bearing makers' rule for rings in steel or iron housings" },
   conditions: 'small ball bearing, steel ring in a thick steel or iron housing',
 })
 

@@ -54,7 +54,7 @@ export const bearingEquivalentLoad = /* @__PURE__ */ formula('fasteners.bearingE
     'straight lines between the rows of the table, its end rows beyond: near the threshold the load jumps by about half a per cent',
   ],
   source: [
-    { level: 'memory', where: 'ISO 281:2007 table 3 (X, Y, e)' },
+    { level: 'unverified', where: 'ISO 281:2007 table 3 (X, Y, e)' },
     { level: 'published', where: 'ISO 76 static equivalent load: max(Fr, 0.6 Fr + 0.5 Fa)' },
   ],
   valid: {
@@ -95,7 +95,7 @@ export const bearingLife = /* @__PURE__ */ formula('fasteners.bearingLife', {
     time: 'time',
   },
   assumes: ['fatigue of the raceway: clean, lubricated, turning fully round'],
-  source: [{ level: 'published', where: 'ISO 281:2007; reliability factors from memory' }],
+  source: [{ level: 'published', where: 'ISO 281:2007; reliability factors unverified' }],
   valid: { 'load at most half the dynamic rating': ({ load, dynamicRating }) => load <= 0.5 * dynamicRating },
   si: ({ dynamicRating, load, reliability, speed }) => {
     const turns = RELIABILITY[reliability] * 1e6 * (dynamicRating / load) ** 3
@@ -152,7 +152,7 @@ export const bearingOscillation = /* @__PURE__ */ formula('fasteners.bearingOsci
   assumes: ['travel of four half-amplitudes counted as turning', 'balls roll half as far as the ring turns'],
   source: [
     { level: 'computed', where: 'four half-amplitudes over one turn' },
-    { level: 'memory', where: 'Harris, Rolling Bearing Analysis: critical amplitude by ball pitch' },
+    { level: 'unverified', where: 'Harris, Rolling Bearing Analysis: critical amplitude by ball pitch' },
   ],
   si: ({ halfAmplitude, balls }) => {
     const ballPitch = (2 * 2 * Math.PI) / balls
@@ -182,7 +182,7 @@ export const bearingStaticSafety = /* @__PURE__ */ formula('fasteners.bearingSta
     /** Verdict. */
     state: { oneOf: ['enough', 'dents'] },
   },
-  source: [{ level: 'published', where: 'ISO 76 practice: 1 normal, 1.5 shock, 2 quiet or oscillating (the last from memory)' }],
+  source: [{ level: 'published', where: 'ISO 76 practice: 1 normal, 1.5 shock, 2 quiet or oscillating (the last unverified)' }],
   si: ({ staticRating, staticLoad, duty }) => {
     const requiredSafety = duty === 'normal' ? 1 : duty === 'shock' ? 1.5 : 2
     const safety = staticRating / staticLoad

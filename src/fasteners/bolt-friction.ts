@@ -55,7 +55,7 @@ export const tighteningFactors = {
     typical: 1.5,
     low: 1.4,
     high: 1.6,
-    source: { level: 'memory', where: 'VDI 2230-1, table A8' },
+    source: { level: 'unverified', where: 'VDI 2230-1, table A8' },
     conditions: 'set by test on the actual joint',
   }),
   /** By feel of the hand, or an impact driver. */
@@ -63,7 +63,7 @@ export const tighteningFactors = {
     typical: 3,
     low: 2.5,
     high: 4,
-    source: { level: 'memory', where: 'VDI 2230-1, table A8' },
+    source: { level: 'unverified', where: 'VDI 2230-1, table A8' },
     conditions: 'no measurement of torque',
   }),
 }

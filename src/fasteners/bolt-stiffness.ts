@@ -58,7 +58,7 @@ export const boltCompliance = /* @__PURE__ */ formula('fasteners.boltCompliance'
   /** Stretch per force. */
   output: 'linearCompliance',
   assumes: ['substitute lengths of head, engaged thread and nut'],
-  source: [{ level: 'memory', where: 'VDI 2230-1, section 5.1.1' }],
+  source: [{ level: 'unverified', where: 'VDI 2230-1, section 5.1.1' }],
   requires: {
     tappedModulus: {
       accepts: 'must be given for a tapped part',

@@ -70,7 +70,7 @@ export const bondStrength = /* @__PURE__ */ formula('fasteners.bondStrength', {
     state: { oneOf: ['usable', 'softening', 'beyondGlassTransition'] },
   },
   assumes: ['reductions multiply', 'as adhesiveTemperatureFactor'],
-  source: [{ level: 'memory', where: 'reductions as adhesive handbooks multiply them' }],
+  source: [{ level: 'unverified', where: 'reductions as adhesive handbooks multiply them' }],
   requires: {
     temperature: BELOW_TRANSITION,
     partGlassTransitionTemperature: PART_HOLDS,

@@ -54,7 +54,7 @@ export const clampLoadThroughHeat = /* @__PURE__ */ formula('fasteners.clampLoad
   source: [
     { level: 'published', where: 'Morland & Lee 1960 (reduced time); Boltzmann superposition' },
     {
-      level: 'memory',
+      level: 'unverified',
       where: 'Schapery 1969, with equal factors of temperature on the load and on the strain at loading (g0 = g2, g1 = 1)',
     },
   ],

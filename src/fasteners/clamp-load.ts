@@ -166,6 +166,6 @@ export const embeddingLoss = /* @__PURE__ */ formula('fasteners.embeddingLoss', 
   },
   /** Clamp load lost. */
   output: 'force',
-  source: [{ level: 'memory', where: 'VDI 2230-1, section 5.4.2.1' }],
+  source: [{ level: 'unverified', where: 'VDI 2230-1, section 5.4.2.1' }],
   si: ({ embedding, boltCompliance, memberCompliance }) => embedding / (boltCompliance + memberCompliance),
 })

@@ -63,7 +63,7 @@ export const drilledBolt = /* @__PURE__ */ formula('fasteners.drilledBolt', {
   assumes: ['elastic torsion', 'hole on the axis', 'no notch at the end of the hole: do not let it end at a head or first engaged turn'],
   source: [
     { level: 'computed', where: 'areas and section moduli of a ring' },
-    { level: 'assumption', where: 'wall rule: nut-dilation range of VDI 2230-1 (from memory) and a wall of 1.5 pitches' },
+    { level: 'assumption', where: 'wall rule: nut-dilation range of VDI 2230-1 (unverified) and a wall of 1.5 pitches' },
   ],
   requires: {
     inner: {

@@ -70,6 +70,6 @@ export const surfaceSmoothing = /* @__PURE__ */ formula('fasteners.surfaceSmooth
   /** Loss of diametral interference. */
   output: 'length',
   assumes: ['metal on metal'],
-  source: [{ level: 'memory', where: 'DIN 7190-1:2017, smoothing of 0.8 of both roughness heights' }],
+  source: [{ level: 'unverified', where: 'DIN 7190-1:2017, smoothing of 0.8 of both roughness heights' }],
   si: ({ boreRoughness, pinRoughness }) => 0.8 * (boreRoughness + pinRoughness),
 })

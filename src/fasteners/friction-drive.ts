@@ -6,7 +6,7 @@ const friction = (typical: number, low: number, high: number, conditions: string
     typical,
     low,
     high,
-    source: { level: 'memory', where: 'handbook ranges of dry friction; measure your own faces' },
+    source: { level: 'unverified', where: 'handbook ranges of dry friction; measure your own faces' },
     conditions,
   })
 

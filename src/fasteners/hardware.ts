@@ -12,7 +12,7 @@ export const socketHead = /* @__PURE__ */ sizeTable('fasteners.socketHead', {
   },
   source: [
     { level: 'standard', where: 'ISO 4762:2004 table 1, M3 to M12, head, key (read in reproductions)' },
-    { level: 'memory', where: 'ISO 4762:2004 table 1, sizes below M3 and bearing diameters' },
+    { level: 'unverified', where: 'ISO 4762:2004 table 1, sizes below M3 and bearing diameters' },
   ],
   rows: {
     'M1.6': [3, 1.6, 1.5, 0.7, 2.72],
@@ -32,7 +32,7 @@ export const socketHead = /* @__PURE__ */ sizeTable('fasteners.socketHead', {
 export const hexHead = /* @__PURE__ */ sizeTable('fasteners.hexHead', {
   what: 'a hexagon-head bolt',
   columns: { acrossFlats: ['length', 'mm'], headHeight: ['length', 'mm'], bearingDiameter: ['length', 'mm'] },
-  source: [{ level: 'memory', where: 'ISO 4014:2011 and ISO 4017:2014 table 1, product grade A' }],
+  source: [{ level: 'unverified', where: 'ISO 4014:2011 and ISO 4017:2014 table 1, product grade A' }],
   rows: {
     'M1.6': [3.2, 1.1, 2.27],
     M2: [4, 1.4, 3.07],
@@ -57,7 +57,7 @@ export const hexNut = /* @__PURE__ */ sizeTable('fasteners.hexNut', {
     leastHeight: ['length', 'mm'],
     bearingDiameter: ['length', 'mm'],
   },
-  source: [{ level: 'standard', where: 'ISO 4032:2012 table 1 (read in three reproductions that agree; M1.6 from memory)' }],
+  source: [{ level: 'standard', where: 'ISO 4032:2012 table 1 (read in three reproductions that agree; M1.6 unverified)' }],
   rows: {
     'M1.6': [3.2, 3.41, 1.3, 1.05, 2.4],
     M2: [4, 4.32, 1.6, 1.35, 3.1],
@@ -76,7 +76,7 @@ export const hexNut = /* @__PURE__ */ sizeTable('fasteners.hexNut', {
 export const lockNut = /* @__PURE__ */ sizeTable('fasteners.lockNut', {
   what: 'a prevailing-torque hexagon nut',
   columns: { height: ['length', 'mm'], leastHeight: ['length', 'mm'], acrossFlats: ['length', 'mm'] },
-  source: [{ level: 'memory', where: 'ISO 7040:2012 table 1 (largest heights agree with ASME B18.16.3M, read in a reproduction)' }],
+  source: [{ level: 'unverified', where: 'ISO 7040:2012 table 1 (largest heights agree with ASME B18.16.3M, read in a reproduction)' }],
   rows: {
     M3: [4.5, 4.02, 5.5],
     M4: [6, 5.52, 7],
@@ -92,7 +92,7 @@ export const lockNut = /* @__PURE__ */ sizeTable('fasteners.lockNut', {
 export const prevailingTorque = /* @__PURE__ */ sizeTable('fasteners.prevailingTorque', {
   what: 'a prevailing-torque nut of class 8',
   columns: { firstOnLargest: ['torque', 'N m'], firstOffLeast: ['torque', 'N m'], fifthOffLeast: ['torque', 'N m'] },
-  source: [{ level: 'memory', where: 'ISO 2320:2015 table of prevailing torques, class 8' }],
+  source: [{ level: 'unverified', where: 'ISO 2320:2015 table of prevailing torques, class 8' }],
   rows: {
     M3: [0.43, 0.12, 0.08],
     M4: [0.9, 0.18, 0.12],
@@ -108,7 +108,7 @@ export const prevailingTorque = /* @__PURE__ */ sizeTable('fasteners.prevailingT
 export const washer = /* @__PURE__ */ sizeTable('fasteners.washer', {
   what: 'a plain washer',
   columns: { holeDiameter: ['length', 'mm'], outerDiameter: ['length', 'mm'], thickness: ['length', 'mm'] },
-  source: [{ level: 'memory', where: 'ISO 7089:2000 table 1' }],
+  source: [{ level: 'unverified', where: 'ISO 7089:2000 table 1' }],
   rows: {
     'M1.6': [1.7, 4, 0.3],
     M2: [2.2, 5, 0.3],
@@ -127,7 +127,7 @@ export const washer = /* @__PURE__ */ sizeTable('fasteners.washer', {
 export const largeWasher = /* @__PURE__ */ sizeTable('fasteners.largeWasher', {
   what: 'a large plain washer',
   columns: { holeDiameter: ['length', 'mm'], outerDiameter: ['length', 'mm'], thickness: ['length', 'mm'] },
-  source: [{ level: 'memory', where: 'ISO 7093-1:2000 table 1' }],
+  source: [{ level: 'unverified', where: 'ISO 7093-1:2000 table 1' }],
   rows: {
     M3: [3.2, 9, 0.8],
     M4: [4.3, 12, 1],
@@ -143,7 +143,7 @@ export const largeWasher = /* @__PURE__ */ sizeTable('fasteners.largeWasher', {
 export const clearanceHole = /* @__PURE__ */ sizeTable('fasteners.clearanceHole', {
   what: 'a coarse metric thread',
   columns: { fine: ['length', 'mm'], medium: ['length', 'mm'], coarse: ['length', 'mm'] },
-  source: [{ level: 'memory', where: 'ISO 273:1979 table 1' }],
+  source: [{ level: 'unverified', where: 'ISO 273:1979 table 1' }],
   rows: {
     'M1.6': [1.7, 1.8, 2],
     M2: [2.2, 2.4, 2.6],

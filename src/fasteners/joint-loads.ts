@@ -130,7 +130,7 @@ export const boltFatigue = /* @__PURE__ */ formula('fasteners.boltFatigue', {
   assumes: ['no bending of the bolt: in an opening or bent joint the amplitude is higher', 'property class 8.8 or better'],
   source: [
     { level: 'published', where: 'Shigley 9th ed., section 8-11 (amplitude)' },
-    { level: 'memory', where: 'VDI 2230-1, 5.5.3: 0.85 (150 mm/d + 45) MPa' },
+    { level: 'unverified', where: 'VDI 2230-1, 5.5.3: 0.85 (150 mm/d + 45) MPa' },
   ],
   requires: {
     smallestLoad: { accepts: 'must not exceed the largest', holds: ({ smallestLoad, largestLoad }) => smallestLoad <= largestLoad },

@@ -72,7 +72,7 @@ export const lapShear = /* @__PURE__ */ formula('fasteners.lapShear', {
   source: [
     {
       level: 'published',
-      where: 'Volkersen 1938; Shigley 9th ed., section 9-9 and problem 9-35 of its double lap with temperature (from memory)',
+      where: 'Volkersen 1938; Shigley 9th ed., section 9-9 and problem 9-35 of its double lap with temperature (unverified)',
     },
   ],
   requires: { at: { accepts: 'must lie within the lap', holds: ({ at, overlap }) => Math.abs(at) <= (overlap / 2) * (1 + 1e-12) } },

@@ -104,7 +104,7 @@ export const memberCompliance = /* @__PURE__ */ formula('fasteners.memberComplia
   assumes: ['even pressure on each plane', "edges limit the cone to a sleeve of the layer's outer diameter"],
   source: [
     { level: 'published', where: 'Shigley 9th ed., eq. 8-19 (cone), members in series' },
-    { level: 'memory', where: 'VDI 2230-1, section 5.1.2 (cone and sleeve of a limited boss)' },
+    { level: 'unverified', where: 'VDI 2230-1, section 5.1.2 (cone and sleeve of a limited boss)' },
   ],
   requires: {
     layers: {
@@ -158,7 +158,7 @@ export const coneHalfAngle = /* @__PURE__ */ formula('fasteners.coneHalfAngle', 
   /** Half angle of the cone. */
   output: 'angle',
   assumes: ['one material', "steel-like Poisson's ratio"],
-  source: [{ level: 'memory', where: 'VDI 2230-1, equations 5.1/26 and 5.1/27' }],
+  source: [{ level: 'unverified', where: 'VDI 2230-1, equations 5.1/26 and 5.1/27' }],
   requires: {
     outerDiameter: {
       accepts: 'must be larger than the bearing diameter, or the parts are a plain sleeve',
@@ -198,7 +198,7 @@ export const memberStiffnessFit = /* @__PURE__ */ formula('fasteners.memberStiff
   output: 'linearStiffness',
   assumes: ['one material of ample width', 'washer face of 1.5 diameters'],
   source: [
-    { level: 'published', where: 'Wileman, Choudhury, Green 1991, as Shigley 9th ed., eq. 8-23 and table 8-8 (aluminium from memory)' },
+    { level: 'published', where: 'Wileman, Choudhury, Green 1991, as Shigley 9th ed., eq. 8-23 and table 8-8 (aluminium unverified)' },
   ],
   valid: { 'grip from 0.5 to 10 diameters': ({ grip, diameter }) => grip >= 0.5 * diameter && grip <= 10 * diameter },
   si: ({ modulus, diameter, grip, material }) => {

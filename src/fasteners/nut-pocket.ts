@@ -84,7 +84,7 @@ export const pocketRoof = /* @__PURE__ */ formula('fasteners.pocketRoof', {
   assumes: ['thin elastic plate, clamped edge, even load over the nut'],
   source: [
     {
-      level: 'memory',
+      level: 'unverified',
       where: 'Timoshenko & Woinowsky-Krieger, Theory of Plates and Shells, section 19 (clamped plate loaded over a central circle)',
     },
   ],

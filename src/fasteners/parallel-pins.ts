@@ -8,7 +8,7 @@ import { sizeTable } from './size-table.js'
 export const parallelPin = /* @__PURE__ */ sizeTable('fasteners.parallelPin', {
   what: 'a pin diameter in mm',
   columns: { diameter: ['length', 'mm'], endLength: ['length', 'mm'], shortest: ['length', 'mm'], longest: ['length', 'mm'] },
-  source: [{ level: 'memory', where: 'ISO 8734:1997 table 1 (parallel pins of hardened steel)' }],
+  source: [{ level: 'unverified', where: 'ISO 8734:1997 table 1 (parallel pins of hardened steel)' }],
   rows: {
     '1': [1, 0.2, 3, 10],
     '1.5': [1.5, 0.3, 4, 16],

@@ -35,7 +35,7 @@ export const pinEnduranceLimit = /* @__PURE__ */ formula('fasteners.pinEndurance
     'no gain for pins thinner than the test bar of 7.62 mm',
     'no corrosion or fretting: an oscillating pin in a dry bore frets',
   ],
-  source: [{ level: 'published', where: 'Shigley 8th/9th ed., section 6-9 (Marin factors); reliability factors of table 6-5 from memory' }],
+  source: [{ level: 'published', where: 'Shigley 8th/9th ed., section 6-9 (Marin factors); reliability factors of table 6-5 unverified' }],
   valid: { 'diameter up to 51 mm': ({ diameter }) => diameter <= 0.051 },
   si: ({ tensileStrength, diameter, bending, surface, reliability }) => {
     const [a, b] = SURFACES[surface]

@@ -49,7 +49,7 @@ export const clevisPinBending = /* @__PURE__ */ formula('fasteners.clevisPinBend
     plasticBendingStress: 'stress',
   },
   assumes: ['pressure even along each cheek and each half of the lug: safe for stiff parts, nearly right for polymer parts on a steel pin'],
-  source: [{ level: 'memory', where: 'Bruhn, Analysis and Design of Flight Vehicle Structures, chapter D1 (pin bending)' }],
+  source: [{ level: 'unverified', where: 'Bruhn, Analysis and Design of Flight Vehicle Structures, chapter D1 (pin bending)' }],
   si: ({ force, diameter, cheekThickness, gap, lugThickness }) => {
     const arm = cheekThickness / 2 + gap + lugThickness / 4
     const moment = (force / 2) * arm
@@ -104,7 +104,7 @@ export const lugNetSection = /* @__PURE__ */ formula('fasteners.lugNetSection', 
   },
   assumes: ['hole in the middle of the width'],
   source: [
-    { level: 'published', where: 'Shigley 9th ed., section 8-12 (tension of members); concentration after Peterson, lugs (from memory)' },
+    { level: 'published', where: 'Shigley 9th ed., section 8-12 (tension of members); concentration after Peterson, lugs (unverified)' },
   ],
   requires: { width: { accepts: 'must be larger than the hole', holds: ({ width, diameter }) => width > diameter } },
   si: ({ force, width, diameter, thickness, stressConcentration }) => {
@@ -134,7 +134,7 @@ export const lugTearOut = /* @__PURE__ */ formula('fasteners.lugTearOut', {
     shearStress: 'stress',
   },
   assumes: ['two planes share the load'],
-  source: [{ level: 'memory', where: 'Bruhn, Analysis and Design of Flight Vehicle Structures, chapter D1 (shear-out at 40 degrees)' }],
+  source: [{ level: 'unverified', where: 'Bruhn, Analysis and Design of Flight Vehicle Structures, chapter D1 (shear-out at 40 degrees)' }],
   requires: { edgeDistance: { accepts: 'must reach past the hole', holds: ({ edgeDistance, diameter }) => edgeDistance > diameter / 2 } },
   valid: {
     'edge distance at least 1.5 diameters (2 is usual in plastics)': ({ edgeDistance, diameter }) => edgeDistance >= 1.5 * diameter,

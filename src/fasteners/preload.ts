@@ -79,7 +79,7 @@ export const preloadAtUtilisation = /* @__PURE__ */ formula('fasteners.preloadAt
   /** Preload. */
   output: 'force',
   assumes: ['von Mises', 'twist of tightening on the stress diameter'],
-  source: [{ level: 'memory', where: 'VDI 2230-1, section 5.5.2 (table of assembly preloads)' }],
+  source: [{ level: 'unverified', where: 'VDI 2230-1, section 5.5.2 (table of assembly preloads)' }],
   si: ({ thread, yieldStrength, threadFriction, utilisation, torsion }) => {
     const stressDiameter = Math.sqrt((4 * thread.stressArea) / Math.PI)
     const twist =

@@ -8,7 +8,7 @@ export const printedHolePrior = {
     typical: '0.12 mm',
     low: '0.05 mm',
     high: '0.25 mm',
-    source: { level: 'memory', where: 'published metrology of fused-filament prints; no universal value is defensible' },
+    source: { level: 'unverified', where: 'published metrology of fused-filament prints; no universal value is defensible' },
     conditions: 'holes of 3 to 10 mm, axis upright; print a coupon',
   }),
   /** Standard deviation between holes of one print. */
@@ -16,7 +16,7 @@ export const printedHolePrior = {
     typical: '0.05 mm',
     low: '0.03 mm',
     high: '0.08 mm',
-    source: { level: 'memory', where: 'published metrology of fused-filament prints' },
+    source: { level: 'unverified', where: 'published metrology of fused-filament prints' },
     conditions: 'one printer, one material; print a coupon',
   }),
 }

@@ -10,8 +10,8 @@ export const propertyClass = /* @__PURE__ */ sizeTable('fasteners.propertyClass'
   what: 'a property class of bolts',
   columns: { proofStress: ['stress', 'MPa'], yieldStrength: ['stress', 'MPa'], tensileStrength: ['stress', 'MPa'] },
   source: [
-    { level: 'memory', where: 'ISO 898-1:2013 table 3, sizes up to M16 (its load tables were read in reproductions and agree)' },
-    { level: 'memory', where: 'ISO 3506-1:2020 table 2 (stainless)' },
+    { level: 'unverified', where: 'ISO 898-1:2013 table 3, sizes up to M16 (its load tables were read in reproductions and agree)' },
+    { level: 'unverified', where: 'ISO 3506-1:2020 table 2 (stainless)' },
   ],
   rows: {
     '4.8': [310, 340, 420],
@@ -33,7 +33,7 @@ export const propertyClass = /* @__PURE__ */ sizeTable('fasteners.propertyClass'
 export const stainlessBreakingTorque = /* @__PURE__ */ sizeTable('fasteners.stainlessBreakingTorque', {
   what: 'a coarse metric thread',
   columns: { class50: ['torque', 'N m'], class70: ['torque', 'N m'], class80: ['torque', 'N m'] },
-  source: [{ level: 'memory', where: 'ISO 3506-1 table of minimum breaking torques' }],
+  source: [{ level: 'unverified', where: 'ISO 3506-1 table of minimum breaking torques' }],
   rows: {
     'M1.6': [0.15, 0.2, 0.24],
     M2: [0.3, 0.4, 0.48],

@@ -84,7 +84,7 @@ function thread(designation: CoarseThread | (string & {})): ThreadSizes {
 
 const THREAD_SOURCE: readonly Source[] = [
   { level: 'standard', where: 'ISO 261:1998, ISO 724:1993 (coarse pitches); ISO 965-2 limits of M3 to M6 (read in a reproduction)' },
-  { level: 'memory', where: 'ISO 965-1:2013 tables of allowances and tolerances, other sizes' },
+  { level: 'unverified', where: 'ISO 965-1:2013 tables of allowances and tolerances, other sizes' },
 ]
 
 /**

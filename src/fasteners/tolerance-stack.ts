@@ -37,7 +37,7 @@ export const toleranceStack = /* @__PURE__ */ formula('fasteners.toleranceStack'
     inflated: 'length',
   },
   assumes: ['root of squares: independent sizes'],
-  source: [{ level: 'published', where: 'Shigley 9th ed., section 20 (statistical stacks); inflation of 1.5: Bender 1962, from memory' }],
+  source: [{ level: 'published', where: 'Shigley 9th ed., section 20 (statistical stacks); inflation of 1.5: Bender 1962, unverified' }],
   si: ({ parts }) => {
     let nominal = 0
     let bias = 0

@@ -31,6 +31,7 @@ export interface AnyFormula {
     readonly output: Output
     readonly assumes?: readonly string[]
     readonly source: Definition<Inputs, Kind, number>['source']
+    readonly requires?: { readonly [path: string]: { readonly accepts: string; readonly holds: (x: never) => boolean } }
     readonly valid?: { readonly [statement: string]: (x: never, y: never) => boolean }
   }
 }

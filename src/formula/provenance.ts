@@ -1,11 +1,29 @@
 import { type In, InputError, type Issue, type Kind, type Note, Quantity, readAt, show } from '../units/index.js'
 
 /**
- * What stands behind a number or a formula, from the strongest kind of evidence to the weakest:
- * read in a publication or in a standard; given by a general-purpose reference library; computed from a published formula;
- * common practice of the trade; from memory (believed to be in the work named, which was not opened); an assumption of ours.
+ * Kinds of evidence, the strongest first:
+ *
+ * - `published` and `standard`: read in a publication or in a standard;
+ * - `referenceLibrary`: the answer of a general-purpose library;
+ * - `computed`: computed from a published formula by an independent method;
+ * - `commonPractice`: common practice of the trade, no source;
+ * - `unverified`: cited, original not checked;
+ * - `arithmetic`: a closed form worked again, which finds slips and is no evidence for the formula;
+ * - `assumption`: an assumption of this library, with its reason.
  */
-export type EvidenceLevel = 'published' | 'standard' | 'referenceLibrary' | 'computed' | 'commonPractice' | 'memory' | 'assumption'
+export const EVIDENCE_LEVELS = [
+  'published',
+  'standard',
+  'referenceLibrary',
+  'computed',
+  'commonPractice',
+  'unverified',
+  'arithmetic',
+  'assumption',
+] as const
+
+/** The evidence for a number or a formula; see `EVIDENCE_LEVELS`. */
+export type EvidenceLevel = (typeof EVIDENCE_LEVELS)[number]
 
 /** Where a number or a formula comes from. */
 export interface Source {
@@ -14,9 +32,8 @@ export interface Source {
   readonly where: string
 }
 
-/** Evidence that a measurement of one's own should replace. */
-export const isPrior = (source: Source): boolean =>
-  source.level === 'memory' || source.level === 'assumption' || source.level === 'commonPractice'
+/** Whether a measurement of one's own should replace the evidence: common practice and every weaker level. */
+export const isPrior = (source: Source): boolean => EVIDENCE_LEVELS.indexOf(source.level) >= EVIDENCE_LEVELS.indexOf('commonPractice')
 
 /**
  * A quantity with its range, conditions and source. Formulas take it as the quantity of its typical value; `uncertainty` and the

@@ -27,7 +27,7 @@ export const strideTiming = /* @__PURE__ */ formula('kinematics.strideTiming', {
   assumes: ['constant speed over level ground', 'no slip of the foot'],
   source: [
     {
-      level: 'memory',
+      level: 'unverified',
       where: 'R. McN. Alexander, Principles of Animal Locomotion (2003), ch. 7: duty factor, stride length and step length',
     },
   ],

@@ -18,7 +18,7 @@ export const fourBarSpeedRatio = /* @__PURE__ */ formula('kinematics.fourBarSpee
   /** Rocker speed over crank speed; torque goes the other way round. */
   output: 'ratio',
   assumes: ['rigid links, no clearance in the pins'],
-  source: [{ level: 'memory', where: 'R. L. Norton, Design of Machinery, ch. 6: ω4/ω2 = a sin(θ2 − θ3) / c sin(θ4 − θ3)' }],
+  source: [{ level: 'unverified', where: 'R. L. Norton, Design of Machinery, ch. 6: ω4/ω2 = a sin(θ2 − θ3) / c sin(θ4 − θ3)' }],
   si: ({ crank, rocker, crankAngle, couplerAngle, rockerAngle }) =>
     (crank * Math.sin(crankAngle - couplerAngle)) / (rocker * Math.sin(rockerAngle - couplerAngle)),
 })
@@ -48,7 +48,7 @@ export const transmissionAngleExtremes = /* @__PURE__ */ formula('kinematics.tra
     'the linkage assembles with the crank along the line of the fixed pivots': ({ ground, crank, coupler, rocker }) =>
       ground + crank <= coupler + rocker && Math.abs(ground - crank) >= Math.abs(coupler - rocker),
   },
-  source: [{ level: 'memory', where: 'R. L. Norton, Design of Machinery, ch. 4: cos μ = |b² + c² − (g ∓ a)²| / 2bc' }],
+  source: [{ level: 'unverified', where: 'R. L. Norton, Design of Machinery, ch. 4: cos μ = |b² + c² − (g ∓ a)²| / 2bc' }],
   si: ({ ground, crank, coupler, rocker }) => ({
     crankInward: acute((coupler ** 2 + rocker ** 2 - (ground - crank) ** 2) / (2 * coupler * rocker)),
     crankOutward: acute((coupler ** 2 + rocker ** 2 - (ground + crank) ** 2) / (2 * coupler * rocker)),

@@ -60,7 +60,7 @@ export const dropOnSpring = /* @__PURE__ */ formula('kinematics.dropOnSpring', {
   assumes: ['linear spring, no damping', 'legs without mass'],
   source: [
     {
-      level: 'memory',
+      level: 'unverified',
       where: 'W. C. Young, R. G. Budynas, Roark’s Formulas for Stress and Strain, "impact, energy method": F = W (1 + √(1 + 2h/δ))',
     },
   ],

@@ -25,7 +25,10 @@ export const motorTorqueThroughReduction = /* @__PURE__ */ formula('kinematics.m
     'the rotor turns as the drum does, without slack or stretch',
   ],
   source: [
-    { level: 'memory', where: 'any text on machine dynamics, "reflected inertia" and "efficiency of a gear train, driving and driven"' },
+    {
+      level: 'unverified',
+      where: 'any text on machine dynamics, "reflected inertia" and "efficiency of a gear train, driving and driven"',
+    },
   ],
   si: ({ outputTorque, outputSpeed, outputAcceleration, ratio, efficiency, backEfficiency, rotorInertia }) =>
     (outputTorque * outputSpeed < 0 ? outputTorque * backEfficiency : outputTorque / efficiency) / ratio +
@@ -63,7 +66,7 @@ export const motorOperatingPoint = /* @__PURE__ */ formula('kinematics.motorOper
     'torque proportional to current',
     'back EMF constant equals torque constant in SI',
   ],
-  source: [{ level: 'memory', where: 'A. Hughes, B. Drury, Electric Motors and Drives, ch. 3: V = I R + k ω, T = k I' }],
+  source: [{ level: 'unverified', where: 'A. Hughes, B. Drury, Electric Motors and Drives, ch. 3: V = I R + k ω, T = k I' }],
   si: ({ torque, speed, torqueConstant, resistance, noLoadCurrent }) => {
     const current = torque / torqueConstant + (speed > 0 ? noLoadCurrent : speed < 0 ? -noLoadCurrent : 0)
     const voltage = current * resistance + torqueConstant * speed

@@ -23,7 +23,7 @@ export const stanceForce = /* @__PURE__ */ formula('kinematics.stanceForce', {
   assumes: ['impulse of the stance equals the leg’s share of weight times the stride period', 'steady gait on level ground'],
   source: [
     {
-      level: 'memory',
+      level: 'unverified',
       where:
         'R. McN. Alexander, "The gaits of bipedal and quadrupedal animals", Int. J. Robotics Research 3(2), 1984: force with a third harmonic',
     },

@@ -43,7 +43,7 @@ export const cantileverToe = /* @__PURE__ */ formula('kinematics.cantileverToe',
     'length above eight thicknesses (below, shear adds to the deflection)': ({ length, thickness }) => length >= 8 * thickness,
   },
   source: [
-    { level: 'memory', where: 'W. C. Young, R. G. Budynas, Roark’s Formulas for Stress and Strain, beams, cantilever with end load' },
+    { level: 'unverified', where: 'W. C. Young, R. G. Budynas, Roark’s Formulas for Stress and Strain, beams, cantilever with end load' },
   ],
   si: ({ modulus, length, width, thickness, tipForce, allowableStrain }) => {
     const rigidity = (modulus * width * thickness ** 3) / 12
@@ -102,7 +102,7 @@ export const notchHinge = /* @__PURE__ */ formula('kinematics.notchHinge', {
   },
   source: [
     {
-      level: 'memory',
+      level: 'unverified',
       where: 'J. M. Paros, L. Weisbord, "How to design flexure hinges", Machine Design 37, 1965: k = 2 E b t^(5/2) / 9 π r^(1/2)',
     },
   ],

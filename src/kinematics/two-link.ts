@@ -50,8 +50,8 @@ export const twoLinkArmTorque = /* @__PURE__ */ formula('kinematics.twoLinkArmTo
   },
   assumes: ['rigid links in one vertical plane', 'no friction, no rotors'],
   source: [
-    { level: 'memory', where: 'M. W. Spong, S. Hutchinson, M. Vidyasagar, Robot Modeling and Control, "planar elbow manipulator"' },
-    { level: 'memory', where: 'J. J. Craig, Introduction to Robotics, 3rd ed., section 6.7 (masses at the links’ ends)' },
+    { level: 'unverified', where: 'M. W. Spong, S. Hutchinson, M. Vidyasagar, Robot Modeling and Control, "planar elbow manipulator"' },
+    { level: 'unverified', where: 'J. J. Craig, Introduction to Robotics, 3rd ed., section 6.7 (masses at the links’ ends)' },
   ],
   si: ({ first, second, angle1, angle2, rate1, rate2, acceleration1, acceleration2, gravity }) => {
     const l1 = first.length

@@ -24,7 +24,7 @@ export const findleyStrain = /* @__PURE__ */ formula('materials.findleyStrain', 
   /** Total strain. */
   output: 'strain',
   assumes: ['constant stress and temperature', 'strain proportional to stress', 'no physical ageing within the time'],
-  source: [{ level: 'memory', where: 'Findley, Lai & Onaran, Creep and Relaxation of Nonlinear Viscoelastic Materials, 1976' }],
+  source: [{ level: 'unverified', where: 'Findley, Lai & Onaran, Creep and Relaxation of Nonlinear Viscoelastic Materials, 1976' }],
   valid: {
     'stress at most half of the strength (linear range of prints: Polymers 2025, 17:2075)': ({ stress, strength }) =>
       strength === undefined || Math.abs(stress) <= 0.5 * strength,
@@ -60,7 +60,7 @@ export const findleySinhStrain = /* @__PURE__ */ formula('materials.findleySinhS
   /** Total strain. */
   output: 'strain',
   assumes: ['constant stress and temperature', 'no physical ageing within the time'],
-  source: [{ level: 'memory', where: 'Findley, Lai & Onaran, Creep and Relaxation of Nonlinear Viscoelastic Materials, 1976' }],
+  source: [{ level: 'unverified', where: 'Findley, Lai & Onaran, Creep and Relaxation of Nonlinear Viscoelastic Materials, 1976' }],
   si: ({ stress, elasticStrain, elasticStress, creepStrain, creepStress, creepExponent, time, referenceTime }) =>
     elasticStrain * Math.sinh(stress / elasticStress) +
     creepStrain * (time / referenceTime) ** creepExponent * Math.sinh(stress / creepStress),
@@ -102,7 +102,7 @@ export const nortonBaileyStrain = /* @__PURE__ */ formula('materials.nortonBaile
   /** Creep strain. */
   output: 'strain',
   assumes: ['constant stress and temperature', 'primary creep only'],
-  source: [{ level: 'memory', where: 'Norton 1929; Bailey 1935; Kraus, Creep Analysis, 1980' }],
+  source: [{ level: 'unverified', where: 'Norton 1929; Bailey 1935; Kraus, Creep Analysis, 1980' }],
   si: ({ stress, time, referenceStrain, referenceStress, referenceTime, stressExponent, timeExponent }) =>
     referenceStrain * (stress / referenceStress) ** stressExponent * (time / referenceTime) ** timeExponent,
 })
@@ -143,7 +143,7 @@ export const creepUnderSteps = /* @__PURE__ */ formula('materials.creepUnderStep
       level: 'published',
       where: 'Findley & Khosla 1955, abstract (superposition, strain and time hardening compared on unfilled plastics)',
     },
-    { level: 'memory', where: 'Kraus, Creep Analysis, 1980' },
+    { level: 'unverified', where: 'Kraus, Creep Analysis, 1980' },
   ],
   requires: {
     durations: { accepts: 'must be as many as stresses', holds: ({ stresses, durations }) => stresses.length === durations.length },

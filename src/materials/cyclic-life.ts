@@ -23,7 +23,7 @@ export const printLife = /* @__PURE__ */ formula('materials.printLife', {
   },
   assumes: ['stress ratio about 0.1', 'slow enough not to heat the polymer', 'no endurance limit: polymers have none'],
   source: [
-    { level: 'memory', where: 'Basquin 1910 (power law)' },
+    { level: 'unverified', where: 'Basquin 1910 (power law)' },
     {
       level: 'published',
       where: 'Materials 2024, 17:5394, abstract (printed PLA of all print angles fall on one line when divided by static strength)',
@@ -61,7 +61,7 @@ export const cumulativeDamage = /* @__PURE__ */ formula('materials.cumulativeDam
     state: { oneOf: ['holds', 'fails'] },
   },
   assumes: ['damage of a block is its share of life, whatever came before'],
-  source: [{ level: 'memory', where: 'Palmgren 1924; Miner 1945' }],
+  source: [{ level: 'unverified', where: 'Palmgren 1924; Miner 1945' }],
   requires: {
     lives: { accepts: 'must be as many as cycles', holds: ({ cycles, lives }) => cycles.length === lives.length },
   },

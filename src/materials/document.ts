@@ -1,6 +1,5 @@
-import { type EvidenceLevel, isPrior, type Property } from '../formula/index.js'
+import { EVIDENCE_LEVELS, type EvidenceLevel, isPrior, type Property } from '../formula/index.js'
 import { InputError, type Issue, type Kind, kindRow, nearName, Quantity, read, show, siUnit, unitNames } from '../units/index.js'
-import { EVIDENCE_LEVELS } from './evidence.js'
 import { checkOrder, type Material, PROPERTY_KINDS, type PropertyName, propertiesOf, readProperty } from './record.js'
 import { checkCurve, type TemperatureCurve } from './temperature-curve.js'
 

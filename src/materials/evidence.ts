@@ -1,15 +1,4 @@
-import type { EvidenceLevel, Source } from '../formula/index.js'
-
-/** Kinds of evidence, the strongest first. */
-export const EVIDENCE_LEVELS: readonly EvidenceLevel[] = [
-  'published',
-  'standard',
-  'referenceLibrary',
-  'computed',
-  'commonPractice',
-  'memory',
-  'assumption',
-]
+import { EVIDENCE_LEVELS, type Source } from '../formula/index.js'
 
 /** The weakest of several sources: what a result that rests on all of them is worth. */
 export const weakest = (sources: readonly Source[]): Source =>

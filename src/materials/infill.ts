@@ -26,7 +26,9 @@ export const cellularBounds = /* @__PURE__ */ formula('materials.cellularBounds'
     strengthStretching: 'stress',
   },
   assumes: ['cells small against the part', 'the solid of the infill is as good as that of the walls'],
-  source: [{ level: 'memory', where: 'Gibson & Ashby, Cellular Solids, 2nd ed. 1997, ch. 5; Deshpande, Ashby & Fleck 2001 (stretching)' }],
+  source: [
+    { level: 'unverified', where: 'Gibson & Ashby, Cellular Solids, 2nd ed. 1997, ch. 5; Deshpande, Ashby & Fleck 2001 (stretching)' },
+  ],
   valid: { 'a relative density of at most 0.3, where the laws of cells hold': ({ relativeDensity }) => relativeDensity <= 0.3 },
   si: ({ relativeDensity, modulus, strength }) => ({
     modulusBending: modulus * relativeDensity ** 2,

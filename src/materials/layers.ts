@@ -88,7 +88,7 @@ export const interlayerUtilisation = /* @__PURE__ */ formula('materials.interlay
     state: { oneOf: ['holds', 'separates'] },
   },
   assumes: ['tension and shear interact as a quarter ellipse', 'compression neither helps nor harms'],
-  source: [{ level: 'memory', where: 'quadratic delamination criterion (Brewer & Lagace 1988) with tension only' }],
+  source: [{ level: 'unverified', where: 'quadratic delamination criterion (Brewer & Lagace 1988) with tension only' }],
   si: ({ normal, shear, acrossStrength, shearStrength }) => {
     const utilisation = Math.hypot(Math.max(normal, 0) / acrossStrength, shear / shearStrength)
     return {

@@ -26,7 +26,7 @@ export const waterUptake = /* @__PURE__ */ formula('materials.waterUptake', {
   /** Share of the change from the first to the final water content. */
   output: 'ratio',
   assumes: ['Fick’s law with constant diffusivity', 'faces at once in equilibrium with the air or water', 'solid wall without voids'],
-  source: [{ level: 'memory', where: 'Crank, The Mathematics of Diffusion, 2nd ed. 1975, p. 48 (plane sheet)' }],
+  source: [{ level: 'unverified', where: 'Crank, The Mathematics of Diffusion, 2nd ed. 1975, p. 48 (plane sheet)' }],
   si: ({ time, thickness, diffusivity }) => uptakeShare((diffusivity * time) / thickness ** 2),
 })
 
@@ -43,7 +43,7 @@ export const uptakeTime = /* @__PURE__ */ formula('materials.uptakeTime', {
   /** Time. */
   output: 'time',
   assumes: ['Fick’s law with constant diffusivity', 'faces at once in equilibrium with the air or water', 'solid wall without voids'],
-  source: [{ level: 'memory', where: 'Crank, The Mathematics of Diffusion, 2nd ed. 1975, p. 48 (plane sheet)' }],
+  source: [{ level: 'unverified', where: 'Crank, The Mathematics of Diffusion, 2nd ed. 1975, p. 48 (plane sheet)' }],
   si: ({ share, thickness, diffusivity }) => {
     const early = (Math.PI * share ** 2) / 16
     const fourier = early < 0.008 ? early : bracketRoot((x) => uptakeShare(x) - share, 0.0079, 2)

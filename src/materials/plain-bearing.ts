@@ -68,7 +68,7 @@ export const wearDepth = /* @__PURE__ */ formula('materials.wearDepth', {
   /** Depth worn. */
   output: 'length',
   assumes: ['steady wear after running in', 'within the limit of pressure times speed, beyond which wear runs away'],
-  source: [{ level: 'memory', where: 'Archard 1953' }],
+  source: [{ level: 'unverified', where: 'Archard 1953' }],
   si: ({ specificWearRate, pressure, distance }) => specificWearRate * pressure * distance,
 })
 

@@ -22,7 +22,7 @@ export const pronyRelaxationModulus = /* @__PURE__ */ formula('materials.pronyRe
   /** Relaxation modulus. */
   output: 'modulus',
   assumes: ['linear viscoelasticity'],
-  source: [{ level: 'memory', where: 'Ferry, Viscoelastic Properties of Polymers, 3rd ed.; generalised Maxwell model' }],
+  source: [{ level: 'unverified', where: 'Ferry, Viscoelastic Properties of Polymers, 3rd ed.; generalised Maxwell model' }],
   si: ({ longTermModulus, terms, time }) => {
     let modulus = longTermModulus
     for (const term of terms) modulus += term.modulus * Math.exp(-time / term.time)
@@ -55,7 +55,7 @@ export const pronyCreepCompliance = /* @__PURE__ */ formula('materials.pronyCree
   /** Creep compliance: strain per stress. */
   output: 'creepCompliance',
   assumes: ['linear viscoelasticity'],
-  source: [{ level: 'memory', where: 'Ferry, Viscoelastic Properties of Polymers, 3rd ed.; generalised Kelvin model' }],
+  source: [{ level: 'unverified', where: 'Ferry, Viscoelastic Properties of Polymers, 3rd ed.; generalised Kelvin model' }],
   si: ({ instantCompliance, terms, viscosity, time }) => {
     let compliance = instantCompliance + (viscosity === undefined ? 0 : time / viscosity)
     for (const term of terms) compliance -= term.compliance * Math.expm1(-time / term.time)
@@ -76,7 +76,7 @@ export const standardSolidRetardationTime = /* @__PURE__ */ formula('materials.s
   /** Retardation time. */
   output: 'time',
   assumes: ['one relaxation term'],
-  source: [{ level: 'memory', where: 'Flügge, Viscoelasticity, 2nd ed.; standard linear solid' }],
+  source: [{ level: 'unverified', where: 'Flügge, Viscoelasticity, 2nd ed.; standard linear solid' }],
   valid: { 'modulus at once at least that at last': ({ instantModulus, longTermModulus }) => instantModulus >= longTermModulus },
   si: ({ relaxationTime, instantModulus, longTermModulus }) => (relaxationTime * instantModulus) / longTermModulus,
 })

@@ -54,7 +54,7 @@ export const wlfShift = /* @__PURE__ */ formula('materials.wlfShift', {
   output: 'ratio',
   assumes: ['thermorheologically simple', 'free volume governs'],
   source: [
-    { level: 'memory', where: 'Williams, Landel & Ferry 1955 (universal constants)' },
+    { level: 'unverified', where: 'Williams, Landel & Ferry 1955 (universal constants)' },
     { level: 'published', where: 'IUPAC Gold Book 12821 (form; valid from the glass transition to about 50 K above)' },
   ],
   valid: {
@@ -128,7 +128,7 @@ export const equivalentTime = /* @__PURE__ */ formula('materials.equivalentTime'
   /** Equivalent time at the reference temperature. */
   output: 'time',
   assumes: ['time-temperature superposition: E(t, T) = E(t/a, T₀)'],
-  source: [{ level: 'memory', where: 'Ferry, Viscoelastic Properties of Polymers, 3rd ed.' }],
+  source: [{ level: 'unverified', where: 'Ferry, Viscoelastic Properties of Polymers, 3rd ed.' }],
   si: ({ time, shift }) => time / shift,
 })
 
@@ -153,7 +153,7 @@ export const equivalentTimeOfHistory = /* @__PURE__ */ formula('materials.equiva
     hottestShare: 'ratio',
   },
   assumes: ['thermorheologically simple', 'reduced time adds up'],
-  source: [{ level: 'memory', where: 'Morland & Lee 1960 (reduced time)' }],
+  source: [{ level: 'unverified', where: 'Morland & Lee 1960 (reduced time)' }],
   requires: {
     temperatures: {
       accepts: 'must be as many as durations',
@@ -195,7 +195,7 @@ export const ageingShift = /* @__PURE__ */ formula('materials.ageingShift', {
   output: 'ratio',
   assumes: ['temperature below the glass transition and constant', 'creep short against the age'],
   source: [
-    { level: 'memory', where: 'Struik, Physical Aging in Amorphous Polymers, 1978 (shift rate 0.7 to 1)' },
+    { level: 'unverified', where: 'Struik, Physical Aging in Amorphous Polymers, 1978 (shift rate 0.7 to 1)' },
     { level: 'published', where: 'Fischbach & Weinberg 2023, arXiv:2302.11240, abstract (printed PLA shifts so)' },
   ],
   si: ({ age, referenceAge, shiftRate }) => (age / referenceAge) ** shiftRate,
@@ -214,7 +214,7 @@ export const effectiveTimeUnderAgeing = /* @__PURE__ */ formula('materials.effec
   /** Time to read on the creep curve measured at that age. */
   output: 'time',
   assumes: ['temperature below the glass transition and constant', 'load does not rejuvenate'],
-  source: [{ level: 'memory', where: 'Struik, Physical Aging in Amorphous Polymers, 1978' }],
+  source: [{ level: 'unverified', where: 'Struik, Physical Aging in Amorphous Polymers, 1978' }],
   si: ({ time, age, shiftRate }) => {
     const x = Math.log1p(time / age)
     const rest = 1 - shiftRate

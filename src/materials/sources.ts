@@ -77,7 +77,7 @@ export const EMISSIVITY_TABLES: Source = {
   where: 'three emissivity tables (after Thome 2008; two infrared-instrument manuals)',
 }
 export const CREEP_FIT: Source = {
-  level: 'memory',
+  level: 'unverified',
   where:
     'creep moduli at 1 h and 1000 h of moulded grades as data sheets to ISO 899-1 print them; coefficient and exponent computed from them',
 }
@@ -123,7 +123,7 @@ export const PP_STOCK_SHEET: Source = {
 export const PP_CREEP: Source = {
   level: 'computed',
   where:
-    'coefficient from 4 MPa at 1 % strain after 1000 h (DIN 53444) of a data sheet of PP stock shapes with 1.4 GPa at once; exponent from memory',
+    'coefficient from 4 MPa at 1 % strain after 1000 h (DIN 53444) of a data sheet of PP stock shapes with 1.4 GPa at once; exponent unverified',
 }
 export const PETG_SHEET: Source = {
   level: 'published',
@@ -153,7 +153,7 @@ export const POM_CREEP: Source = {
 }
 export const POM_WARM: Source = {
   level: 'computed',
-  where: 'data sheet of POM-H: 68 MPa and 3.25 GPa at 23 °C, 31 MPa and 0.70 GPa at 100 °C (ASTM D638); the other points from memory',
+  where: 'data sheet of POM-H: 68 MPa and 3.25 GPa at 23 °C, 31 MPa and 0.70 GPa at 100 °C (ASTM D638); the other points unverified',
 }
 export const ENGINEERING_PLASTICS: Source = {
   level: 'published',
@@ -227,46 +227,52 @@ export const PLASTIC_EMISSIVITIES: Source = {
 
 // Believed, not opened.
 export const FFF_CONSENSUS: Source = {
-  level: 'memory',
+  level: 'unverified',
   where: 'data sheets and papers on fused-filament printing taken together; none opened for this value',
 }
-export const SLS_CONSENSUS: Source = { level: 'memory', where: 'data sheets of sintered PA12 taken together; none opened for this value' }
-export const POLYMER_HANDBOOKS: Source = { level: 'memory', where: 'polymer handbooks (Brandrup & Immergut; Mark; Domininghaus)' }
-export const MOULDING_SHEETS: Source = { level: 'memory', where: 'data sheets of moulding grades to ISO 10350-1' }
+export const SLS_CONSENSUS: Source = {
+  level: 'unverified',
+  where: 'data sheets of sintered PA12 taken together; none opened for this value',
+}
+export const POLYMER_HANDBOOKS: Source = { level: 'unverified', where: 'polymer handbooks (Brandrup & Immergut; Mark; Domininghaus)' }
+export const MOULDING_SHEETS: Source = { level: 'unverified', where: 'data sheets of moulding grades to ISO 10350-1' }
 export const PLASTICS_PRACTICE: Source = {
-  level: 'memory',
+  level: 'unverified',
   where: 'BS 4618 and plastics design practice: share of short-term strength for long loads',
 }
 export const FATIGUE_PRACTICE: Source = {
-  level: 'memory',
+  level: 'unverified',
   where: 'polymer fatigue practice: 15 to 30 % of tensile strength at 1e6 cycles, R = 0.1',
 }
-export const METALS_HANDBOOK: Source = { level: 'memory', where: 'ASM Metals Handbook' }
+export const METALS_HANDBOOK: Source = { level: 'unverified', where: 'ASM Metals Handbook' }
 export const BOLTS_WARM: Source = {
-  level: 'memory',
+  level: 'unverified',
   where: 'ISO 898-1:1988, yield stress at elevated temperature by property class',
 }
 export const STAINLESS_WARM: Source = {
-  level: 'memory',
+  level: 'unverified',
   where: 'EN 10028-7, 0.2 % proof strength of 1.4301 and 1.4401 at elevated temperature; modulus EN 10088-1',
 }
 export const ALUMINIUM_WARM: Source = {
-  level: 'memory',
+  level: 'unverified',
   where: 'Aluminum Association, typical yield strength of 6061-T6 at temperature; modulus EN 1999-1-2',
 }
-export const METALS_STANDARD: Source = { level: 'memory', where: 'product standards of the alloy (EN 755-2, EN 10088, EN 10270, EN 12164)' }
-export const CRANK: Source = { level: 'memory', where: 'water diffusion in polymers, papers and handbooks taken together' }
+export const METALS_STANDARD: Source = {
+  level: 'unverified',
+  where: 'product standards of the alloy (EN 755-2, EN 10088, EN 10270, EN 12164)',
+}
+export const CRANK: Source = { level: 'unverified', where: 'water diffusion in polymers, papers and handbooks taken together' }
 export const SHIFT_MEMORY: Source = {
-  level: 'memory',
+  level: 'unverified',
   where: 'activation energies of glassy polymers below the glass transition, 100 to 250 kJ/mol',
 }
-export const FRICTION_MEMORY: Source = { level: 'memory', where: 'friction of plastics on steel, handbooks taken together' }
+export const FRICTION_MEMORY: Source = { level: 'unverified', where: 'friction of plastics on steel, handbooks taken together' }
 export const GREASE_PRACTICE: Source = { level: 'commonPractice', where: 'greased polymer on steel' }
 export const BEARING_MEMORY: Source = {
-  level: 'memory',
+  level: 'unverified',
   where: 'plain-bearing handbooks: limiting pressure times speed, unlubricated; wear factors',
 }
-export const ADHESIVE_MEMORY: Source = { level: 'memory', where: 'adhesive handbooks and data sheets taken together' }
+export const ADHESIVE_MEMORY: Source = { level: 'unverified', where: 'adhesive handbooks and data sheets taken together' }
 
 // Ours.
 export const PRINT_ASSUMED: Source = {

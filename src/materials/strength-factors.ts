@@ -109,7 +109,7 @@ export const durationFactor = /* @__PURE__ */ formula('materials.durationFactor'
   /** Share of the short-term strength. */
   output: 'ratio',
   assumes: ['steady load at 23 °C', 'strength falls evenly with the logarithm of time between the known points'],
-  source: [{ level: 'memory', where: 'BS 4618 and plastics design practice: stress for rupture falls evenly with log time' }],
+  source: [{ level: 'unverified', where: 'BS 4618 and plastics design practice: stress for rupture falls evenly with log time' }],
   valid: { 'a duration of at most ten years': ({ duration }) => duration <= 10 * YEAR },
   requires: {
     kept1Year: {
@@ -142,7 +142,7 @@ export const fatigueFactor = /* @__PURE__ */ formula('materials.fatigueFactor', 
   output: 'ratio',
   assumes: ['stress ratio about 0.1', 'slow enough not to heat the polymer', 'the line of a print follows its own static strength'],
   source: [
-    { level: 'memory', where: 'Basquin 1910 (power law)' },
+    { level: 'unverified', where: 'Basquin 1910 (power law)' },
     {
       level: 'published',
       where: 'Materials 2024, 17:5394, abstract (printed PLA of all print angles fall on one line when divided by static strength)',

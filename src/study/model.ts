@@ -83,9 +83,7 @@ export function modelOf(
 ): Model {
   const x = recordReader(formula.def.inputs, true)(given, '', issues) as Record<string, unknown>
   const kernel = answering(formula.si as (x: unknown) => unknown)
-  const requires = Object.values(
-    (formula.def as { requires?: Readonly<Record<string, { holds: (x: unknown) => boolean }>> }).requires ?? {},
-  )
+  const requires = Object.values(formula.def.requires ?? {})
   // With bad input among what was given, records on the way may be missing; then nobody asks for a value.
   const places = issues.length > 0 ? [] : paths.map((path) => placeAt(x, path))
   const at = (values: ArrayLike<number>): number => {
@@ -93,7 +91,7 @@ export function modelOf(
       const { record, name } = places[i] as Place
       record[name] = values[i]
     }
-    for (const { holds } of requires) if (!holds(x)) return Number.NaN
+    for (const { holds } of requires) if (!holds(x as never)) return Number.NaN
     const y = kernel(x)
     const value = output.name === '' ? (y as number) : (y as Record<string, number> | undefined)?.[output.name]
     return typeof value === 'number' && Number.isFinite(value) ? value : Number.NaN

@@ -111,7 +111,7 @@ export function optimise<I extends Inputs, O extends Output>(formula: Formula<I,
   if (issues.length > 0) throw new InputError(formula.id, issues)
 
   const kernel = answering(formula.si as (x: unknown) => unknown)
-  const requires = Object.values((any.def as { requires?: Readonly<Record<string, { holds: (x: unknown) => boolean }>> }).requires ?? {})
+  const requires = Object.values(any.def.requires ?? {})
   const argumentAt = (x: ArrayLike<number>) => {
     const argument = arguments_(Array.from(choices, (_, c) => x[axes.length + c] as number))
     axes.forEach(({ path }, i) => {
@@ -121,7 +121,7 @@ export function optimise<I extends Inputs, O extends Output>(formula: Formula<I,
   }
   const resultAt = (x: ArrayLike<number>): ((name: string) => number) | undefined => {
     const argument = argumentAt(x)
-    if (requires.some(({ holds }) => !holds(argument))) return undefined
+    if (requires.some(({ holds }) => !holds(argument as never))) return undefined
     const y = kernel(argument)
     if (y === undefined) return undefined
     return (name) => (name === 'result' ? (y as number) : ((y as Record<string, number>)[name] as number))

@@ -56,7 +56,7 @@ export const pressureAtAltitude = /* @__PURE__ */ formula('thermal.pressureAtAlt
   /** Pressure. */
   output: 'stress',
   assumes: ['standard atmosphere: 15 °C and 1013.25 mbar at sea level'],
-  source: [{ level: 'memory', where: 'ISO 2533, standard atmosphere, troposphere' }],
+  source: [{ level: 'unverified', where: 'ISO 2533, standard atmosphere, troposphere' }],
   si: ({ altitude }) => ATMOSPHERE * (1 - 2.25577e-5 * altitude) ** 5.25588,
 })
 

@@ -104,7 +104,7 @@ export const contactConductance = /* @__PURE__ */ formula('thermal.contactConduc
   },
   assumes: ['conforming rough surfaces, first loading, plastic asperities', 'gap taken as twice the roughness when not given'],
   valid: { 'pressure below a fiftieth of the hardness': ({ pressure, hardness }) => pressure <= 0.02 * hardness },
-  source: [{ level: 'memory', where: 'Cooper, Mikic & Yovanovich 1969, Yovanovich 1982: 1.25 k m/σ (P/H)^0.95' }],
+  source: [{ level: 'unverified', where: 'Cooper, Mikic & Yovanovich 1969, Yovanovich 1982: 1.25 k m/σ (P/H)^0.95' }],
   si: ({ conductivity1, conductivity2, roughness, slope, pressure, hardness, gapConductivity, gapThickness = 2 * roughness }) => {
     const k = (2 * conductivity1 * conductivity2) / (conductivity1 + conductivity2)
     const solid = ((1.25 * k * slope) / roughness) * (pressure / hardness) ** 0.95

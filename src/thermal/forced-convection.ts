@@ -95,7 +95,7 @@ export const mixedConvection = /* @__PURE__ */ formula('thermal.mixedConvection'
   },
   /** Nusselt number. */
   output: 'ratio',
-  source: [{ level: 'memory', where: 'Incropera, Fundamentals of Heat and Mass Transfer, section 9.9, exponent 3' }],
+  source: [{ level: 'unverified', where: 'Incropera, Fundamentals of Heat and Mass Transfer, section 9.9, exponent 3' }],
   si: ({ forced, natural, direction }) => Math.cbrt(Math.abs(forced ** 3 + (direction === 'assisting' ? 1 : -1) * natural ** 3)),
 })
 
@@ -115,7 +115,10 @@ export const nusseltRotatingCylinder = /* @__PURE__ */ formula('thermal.nusseltR
   output: 'ratio',
   valid: { 'rotational Reynolds number from 1e3 to 1e5': ({ reynolds }) => reynolds >= 1e3 && reynolds <= 1e5 },
   source: [
-    { level: 'memory', where: 'Becker 1963, International Journal of Heat and Mass Transfer 6, horizontal cylinder rotating in still air' },
+    {
+      level: 'unverified',
+      where: 'Becker 1963, International Journal of Heat and Mass Transfer 6, horizontal cylinder rotating in still air',
+    },
   ],
   si: ({ reynolds, prandtl }) => 0.133 * reynolds ** (2 / 3) * Math.cbrt(prandtl),
 })

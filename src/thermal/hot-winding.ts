@@ -140,7 +140,7 @@ export const windingHeatCapacity = /* @__PURE__ */ formula('thermal.windingHeatC
   },
   /** Heat capacity. */
   output: 'heatCapacity',
-  source: [{ level: 'computed', where: 'mass times specific heat; 385 J/(kg K) for copper, Incropera, table A.1 (from memory)' }],
+  source: [{ level: 'computed', where: 'mass times specific heat; 385 J/(kg K) for copper, Incropera, table A.1 (unverified)' }],
   si: ({ conductorMass, conductorSpecificHeat, insulationMass, insulationSpecificHeat }) =>
     conductorMass * conductorSpecificHeat + insulationMass * insulationSpecificHeat,
 })

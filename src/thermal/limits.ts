@@ -22,7 +22,7 @@ export const polymerLimit = /* @__PURE__ */ formula('thermal.polymerLimit', {
   assumes: ['amorphous polymer under lasting load', 'heat deflection is a short-time test: a bound, not a licence'],
   source: [
     { level: 'assumption', where: 'guard of 15 K below the glass transition: our choice, to be replaced by creep data' },
-    { level: 'memory', where: 'ISO 75-1, heat deflection at 0.45 and 1.8 MPa' },
+    { level: 'unverified', where: 'ISO 75-1, heat deflection at 0.45 and 1.8 MPa' },
   ],
   si: ({ glassTransition, heatDeflection180 = Number.POSITIVE_INFINITY, heatDeflection045 = Number.POSITIVE_INFINITY, guard }) => {
     const guarded = glassTransition - guard

@@ -47,7 +47,7 @@ export interface MotorMount {
   }
 }
 
-/** Specific heats of winding, stator and can, and motor base, J/(kg K). Source: Incropera, table A.1 (from memory). */
+/** Specific heats of winding, stator and can, and motor base, J/(kg K). Source: Incropera, table A.1 (unverified). */
 const COPPER = 385
 const STEEL = 450
 const ALUMINIUM = 896

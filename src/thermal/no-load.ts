@@ -58,7 +58,7 @@ export const noLoadSplit = /* @__PURE__ */ formula('thermal.noLoadSplit', {
   },
   source: [
     {
-      level: 'memory',
+      level: 'unverified',
       where:
         'Hendershot & Miller, Design of Brushless Permanent-Magnet Machines: hysteresis grows with frequency, eddy loss with its square',
     },

@@ -63,7 +63,7 @@ export const ringOnPlate = /* @__PURE__ */ formula('thermal.ringOnPlate', {
       where:
         'Fourier-Bessel series of the heat equation in a plate with convection on both faces; with one face insulated it is the published disc series',
     },
-    { level: 'memory', where: 'Yovanovich; Lee, Song, Au & Moran 1995 (disc on a plate, one face)' },
+    { level: 'unverified', where: 'Yovanovich; Lee, Song, Au & Moran 1995 (disc on a plate, one face)' },
   ],
   si: (x) => {
     const { innerRadius, outerRadius, plateRadius } = x

@@ -74,7 +74,9 @@ export const plateFinSink = /* @__PURE__ */ formula('thermal.plateFinSink', {
   },
   assumes: ['channels upright and open at both ends; sideways channels earn nothing', 'symmetric isothermal channels'],
   requires: { fins: { accepts: 'must leave room between them', holds: (x) => x.fins * x.finThickness < x.width } },
-  source: [{ level: 'memory', where: 'Bar-Cohen & Rohsenow 1984, isothermal symmetric channels; fin efficiency: Incropera, section 3.6' }],
+  source: [
+    { level: 'unverified', where: 'Bar-Cohen & Rohsenow 1984, isothermal symmetric channels; fin efficiency: Incropera, section 3.6' },
+  ],
   si: ({ width, height, finLength, finThickness, fins, conductivity, surfaceTemperature, airTemperature, pressure }) => {
     const spacing = (width - fins * finThickness) / (fins - 1)
     const air = airTemperature

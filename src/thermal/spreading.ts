@@ -83,7 +83,7 @@ export const discSpreading = /* @__PURE__ */ formula('thermal.discSpreading', {
     centre: 'ratio',
   },
   assumes: ['uniform flux over the disc', 'near face elsewhere and rim adiabatic'],
-  source: [{ level: 'memory', where: 'Yovanovich; Lee, Song, Au & Moran 1995, series solution (derived again for this library)' }],
+  source: [{ level: 'unverified', where: 'Yovanovich; Lee, Song, Au & Moran 1995, series solution (derived again for this library)' }],
   si: ({ sourceRatio: e, thicknessRatio, biot }) => {
     const { zeros, squares } = plateModes()
     let mean = 0

@@ -126,7 +126,7 @@ export const wireGauge = /* @__PURE__ */ formula('thermal.wireGauge', {
   },
   assumes: ['solid round annealed copper, 0.017241 ohm mm²/m at 20 °C'],
   source: [
-    { level: 'memory', where: 'ASTM B258: 39 steps of ratio 92^(1/39) from 0.127 mm' },
+    { level: 'unverified', where: 'ASTM B258: 39 steps of ratio 92^(1/39) from 0.127 mm' },
     { level: 'standard', where: 'IEC 60028, annealed copper' },
   ],
   si: ({ gauge }) => {

@@ -3,7 +3,7 @@ import { type In, Quantity } from '../units/index.js'
 
 const CLASSES: Source = { level: 'published', where: 'IEC 60085 thermal classes, as reproduced by insulation suppliers' }
 const MAGNETS: Source = { level: 'published', where: 'neodymium grade tables; guide values: the true limit is the load line of the magnet' }
-const MAGNETS_HIGH: Source = { level: 'memory', where: 'neodymium grade tables, high-temperature suffixes' }
+const MAGNETS_HIGH: Source = { level: 'unverified', where: 'neodymium grade tables, high-temperature suffixes' }
 
 const limitAt = (celsius: number, source: Source, conditions: string, low = celsius, high = celsius): Property<'temperature'> =>
   property('temperature', { typical: [celsius, 'degC'], low: [low, 'degC'], high: [high, 'degC'], source, conditions })
@@ -28,7 +28,7 @@ export const magnetGrades = /* @__PURE__ */ (() => ({
   EH: limitAt(200, MAGNETS_HIGH, 'suffix EH', 180, 200),
 }))()
 
-const ADHESIVES: Source = { level: 'memory', where: 'data sheets of adhesive families; strength falls long before the limit' }
+const ADHESIVES: Source = { level: 'unverified', where: 'data sheets of adhesive families; strength falls long before the limit' }
 
 /** Highest temperatures of adhesive families. */
 export const adhesiveLimits = /* @__PURE__ */ (() => ({
@@ -59,7 +59,7 @@ export const emissivities = /* @__PURE__ */ (() => ({
   steelRolled: emissivity(0.8, 0.7, 0.9, 'cold rolled, 8 to 14 µm'),
   paint: emissivity(0.93, 0.89, 0.97, 'oil or gloss paint, any colour'),
   lacquer: emissivity(0.87, 0.8, 0.95, 'lacquer'),
-  polymer: emissivity(0.9, 0.85, 0.95, 'printed polymer', 'memory'),
+  polymer: emissivity(0.9, 0.85, 0.95, 'printed polymer', 'unverified'),
 }))()
 
 /** A conductor of heat with what a network needs of it. */
@@ -69,7 +69,7 @@ export interface ThermalMaterial {
   readonly specificHeat: Property<'specificHeat'>
 }
 
-const INCROPERA: Source = { level: 'memory', where: 'Incropera, Fundamentals of Heat and Mass Transfer, table A.1' }
+const INCROPERA: Source = { level: 'unverified', where: 'Incropera, Fundamentals of Heat and Mass Transfer, table A.1' }
 const PRINTED: Source = {
   level: 'published',
   where: 'guarded hot plate on printed polymers, Materials 2026, 19(13), 2793; AIP Conf. Proc. 2305, 020022: 0.12 to 0.27 W/(m K)',

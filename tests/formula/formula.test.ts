@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { bare, type Evaluator, formula, NoResultError, property, readInputs, recorder, ValidityError } from '../../src/formula/index.js'
 import { deg, InputError, mm, N, Quantity, quantity } from '../../src/units/index.js'
 
-const memory = [{ level: 'memory', where: 'test' }] as const
+const memory = [{ level: 'unverified', where: 'test' }] as const
 
 const stressOf = formula('test.stressOf', {
   inputs: {
@@ -250,7 +250,7 @@ describe('evaluators', () => {
 })
 
 describe('provenance', () => {
-  const record = { typical: '2 GPa', low: '1.8 GPa', high: '2.2 GPa', source: { level: 'memory', where: 'a handbook' } } as const
+  const record = { typical: '2 GPa', low: '1.8 GPa', high: '2.2 GPa', source: { level: 'unverified', where: 'a handbook' } } as const
 
   test('a property is a quantity with a range and a source, and formulas take it', () => {
     const modulus = property('modulus', record)

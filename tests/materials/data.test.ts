@@ -13,7 +13,7 @@ import {
 } from '../../src/materials/index.js'
 import type { Kind } from '../../src/units/index.js'
 
-const source = { level: 'memory', where: 'test' } as const
+const source = { level: 'unverified', where: 'test' } as const
 
 describe.each(allMaterials().map((m) => [m.name, m] as const))('%s', (_, m) => {
   test('every value lies in its range and has a source', () => {

@@ -76,7 +76,7 @@ describe('special functions against mpmath', () => {
 })
 
 describe('special functions against handbook values', () => {
-  // Level 'memory': values believed to stand in M. Abramowitz, I. A. Stegun, Handbook of Mathematical Functions (1964), quoted without
+  // Level 'unverified': values believed to stand in M. Abramowitz, I. A. Stegun, Handbook of Mathematical Functions (1964), quoted without
   // the book open; tolerance half a unit of the last digit. The digits that count are mpmath's, above.
   const printed: readonly [string, number, number, number][] = [
     ['erf(0.5), table 7.1', numeric.erf(0.5), 0.5204998778, 10],

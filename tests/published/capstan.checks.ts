@@ -1,15 +1,16 @@
 import * as c from '../../src/capstan/index.js'
 import { published } from './harness.js'
 
-const memory = (where: string) => ({ level: 'memory', where }) as const
+const unverified = (where: string) => ({ level: 'unverified', where }) as const
 const computed = (where: string) => ({ level: 'computed', where }) as const
+const arithmetic = (where: string) => ({ level: 'arithmetic', where }) as const
 const read = (where: string) => ({ level: 'published', where }) as const
 const scipy = (where: string) => ({ level: 'referenceLibrary', where: `scipy: ${where}` }) as const
 
 // The chain puts no slip law in: springs, and at each node a force on the pulley of at most friction times tension times angle.
 const chain = scipy('discretised Coulomb chain of the whole loop, 800 and 1600 pieces per arc, extrapolated (tests/oracles/capstan.py)')
 
-const beerJohnston = memory('Beer & Johnston, Statics, sample problem 8.7 (bollard)')
+const beerJohnston = unverified('Beer & Johnston, Statics, sample problem 8.7 (bollard)')
 const R1 = {
   axialRigidity: '20 kN',
   pretension: '60 N',
@@ -36,19 +37,19 @@ const friction = [
       what: 'first of two fixed drums, 135° each',
       given: { load: '500 N', friction: 0.25, wrapAngle: '135 deg' },
       gives: '277.43 N',
-      source: memory('Hibbeler, Statics, ch. 8 (rope over two fixed drums)'),
+      source: unverified('Hibbeler, Statics, ch. 8 (rope over two fixed drums)'),
     },
     {
       what: 'second of two fixed drums',
       given: { load: '277.43 N', friction: 0.25, wrapAngle: '135 deg' },
       gives: '153.93 N',
-      source: memory('Hibbeler, Statics, ch. 8 (rope over two fixed drums)'),
+      source: unverified('Hibbeler, Statics, ch. 8 (rope over two fixed drums)'),
     },
     {
       what: 'mass let down over a fixed drum, quarter turn',
       given: { load: '981 N', friction: 0.3, wrapAngle: '90 deg' },
       gives: '612.4 N',
-      source: memory('Meriam & Kraige, Statics, sample problem 6/9 (100 kg, g = 9.81)'),
+      source: unverified('Meriam & Kraige, Statics, sample problem 6/9 (100 kg, g = 9.81)'),
     },
   ),
   ...published(
@@ -64,14 +65,14 @@ const friction = [
       what: 'flat belt',
       given: { slackTension: '600 lbf', friction: 0.25, wrapAngle: '120 deg' },
       gives: '1012.855 lbf',
-      source: computed('600 e^(0.25·2π/3) lbf'),
+      source: arithmetic('600 e^(0.25·2π/3) lbf'),
     },
     {
       what: 'mass over a fixed drum, quarter turn',
       given: { slackTension: '981 N', friction: 0.3, wrapAngle: '90 deg' },
       gives: '1571.5 N',
       within: '0.05 N',
-      source: memory('Meriam & Kraige, Statics, sample problem 6/9 (100 kg, g = 9.81)'),
+      source: unverified('Meriam & Kraige, Statics, sample problem 6/9 (100 kg, g = 9.81)'),
     },
   ),
   ...published(
@@ -80,10 +81,10 @@ const friction = [
       what: 'two turns at 0.3',
       given: { friction: 0.3, wrapAngle: '2 turn' },
       gives: '43.376 1',
-      source: computed('e^(0.3·4π) by hand'),
+      source: arithmetic('e^(0.3·4π) by hand'),
     },
-    { what: 'one turn at 0.05', given: { friction: 0.05, wrapAngle: '1 turn' }, gives: '1.3691 1', source: computed('e^(0.1π)') },
-    { what: 'five turns at 0.2', given: { friction: 0.2, wrapAngle: '5 turn' }, gives: '535.49 1', source: computed('e^(2π)') },
+    { what: 'one turn at 0.05', given: { friction: 0.05, wrapAngle: '1 turn' }, gives: '1.3691 1', source: arithmetic('e^(0.1π)') },
+    { what: 'five turns at 0.2', given: { friction: 0.2, wrapAngle: '5 turn' }, gives: '535.49 1', source: arithmetic('e^(2π)') },
   ),
   ...published(c.frictionFromTensions, {
     what: 'hawser, 80 lbf holds 5000 lbf with two turns',
@@ -97,13 +98,13 @@ const friction = [
       what: '90 over 60 N',
       given: { tautTension: '90 N', slackTension: '60 N', friction: 0.15 },
       gives: '2.703100721 rad',
-      source: computed('ln 1.5 / 0.15'),
+      source: arithmetic('ln 1.5 / 0.15'),
     },
     {
       what: '500 N hold 100 kg: 38.7° beyond a quarter turn',
       given: { tautTension: '981 N', slackTension: '500 N', friction: 0.3 },
       gives: '128.7 deg',
-      source: memory('Meriam & Kraige, Statics, sample problem 6/9 (g = 9.81)'),
+      source: unverified('Meriam & Kraige, Statics, sample problem 6/9 (g = 9.81)'),
     },
   ),
   ...published(
@@ -114,41 +115,41 @@ const friction = [
       gives: '2.67 1',
       source: read('Beer & Johnston, Statics 10th ed., problem 8.104'),
     },
-    { what: 'ratio 5 at 0.12', given: { tensionRatio: 5, friction: 0.12 }, gives: '2.1346 1', source: computed('ln 5 / (0.24 π)') },
+    { what: 'ratio 5 at 0.12', given: { tensionRatio: 5, friction: 0.12 }, gives: '2.1346 1', source: arithmetic('ln 5 / (0.24 π)') },
   ),
   ...published(c.runningTautTension, {
     what: 'polyamide flat belt',
     given: { slackTension: '172.4 lbf', friction: 0.3277, wrapAngle: '3.0165 rad', massPerLength: '0.39312 lb/ft', speed: '2748.9 ft/min' },
     gives: { tautTension: '420 lbf', centrifugalTension: '25.65 lbf' },
     within: '0.02 %',
-    source: memory("Shigley's Mechanical Engineering Design, example 17-1"),
+    source: unverified("Shigley's Mechanical Engineering Design, example 17-1"),
   }),
   ...published(c.vGrooveFriction, {
     given: { friction: 0.2, grooveAngle: '36 deg' },
     gives: { effectiveFriction: '0.64721 1', seatingFriction: '0.40062 1' },
-    source: computed('0.2/sin 18° and 0.2/(sin 18° + 0.2 cos 18°)'),
+    source: arithmetic('0.2/sin 18° and 0.2/(sin 18° + 0.2 cos 18°)'),
   }),
   ...published(
     c.roundGrooveFriction,
-    { what: 'plain seat', given: { friction: 1 }, gives: '1.27324 1', source: computed('4/π, limit of EN 81-50 cl. 5.11') },
+    { what: 'plain seat', given: { friction: 1 }, gives: '1.27324 1', source: arithmetic('4/π, limit of EN 81-50 cl. 5.11') },
     {
       what: 'undercut 90°, seat 30°',
       given: { friction: 1, undercutAngle: '90 deg', seatAngle: '30 deg' },
       gives: '1.89196 1',
-      source: computed('EN 81-50 cl. 5.11 by hand'),
+      source: arithmetic('EN 81-50 cl. 5.11 by hand'),
     },
-    { what: 'seat 60°', given: { friction: 1, seatAngle: '60 deg' }, gives: '1.17014 1', source: computed('EN 81-50 cl. 5.11 by hand') },
+    { what: 'seat 60°', given: { friction: 1, seatAngle: '60 deg' }, gives: '1.17014 1', source: arithmetic('EN 81-50 cl. 5.11 by hand') },
   ),
   ...published(c.helixWrap, {
     given: { centreLineRadius: '8 mm', groovePitch: '1.4 mm' },
     gives: { frictionFactor: '0.999612 1', curvatureRadius: '8.00621 mm', lengthPerTurn: '50.2850 mm', leadAngle: '1.5954 deg' },
-    source: computed('helix geometry by hand'),
+    source: arithmetic('helix geometry by hand'),
   }),
   ...published(c.thickCordFriction, {
     what: 'drum ten cords thick',
     given: { friction: 0.15, grooveRadius: '5 mm', cordDiameter: '1 mm' },
     gives: '0.136364 1',
-    source: computed('0.15/1.1'),
+    source: arithmetic('0.15/1.1'),
   }),
   ...published(
     c.stiffCordTautTension,
@@ -206,27 +207,27 @@ const drive = [
   ...published(c.slackTorqueEstimate, {
     given: { pretension: '60 N', drumRadius: '48 mm' },
     gives: '5.76 N m',
-    source: computed('2 × 60 N × 48 mm'),
+    source: arithmetic('2 × 60 N × 48 mm'),
   }),
   ...published(c.slipTorqueEstimate, {
     given: { pretension: '60 N', drumRadius: '48 mm', friction: 0.15, pinionWrap: '3 turn' },
     gives: '5.116497 N m',
-    source: computed('5.76 tanh(0.45 π) by hand'),
+    source: arithmetic('5.76 tanh(0.45 π) by hand'),
   }),
   ...published(c.pretensionForTorque, {
     given: { torque: '3 N m', drumRadius: '48 mm', friction: 0.12, pinionWrap: '3 turn' },
     gives: { againstSlack: '40.625 N', againstSlip: '50.07074 N', pretension: '50.07074 N' },
-    source: computed('1.3 × 3/(2 × 0.048), over tanh(0.36 π)'),
+    source: arithmetic('1.3 × 3/(2 × 0.048), over tanh(0.36 π)'),
   }),
   ...published(c.travelPeakTension, {
     given: { pretension: '60 N', torque: '1.44 N m', drumRadius: '48 mm' },
     gives: '90 N',
-    source: computed('60 N + 1.44/0.048'),
+    source: arithmetic('60 N + 1.44/0.048'),
   }),
   ...published(c.strokeTension, {
     given: { pretension: '60 N', torque: '1.44 N m', drumRadius: '48 mm', span: '20 mm', stroke: '1 rad' },
     gives: { slackTension: '55.48209 N', tautTension: '85.48209 N' },
-    source: computed('60 − 15 e^(−1.2)'),
+    source: arithmetic('60 − 15 e^(−1.2)'),
   }),
   ...published(
     c.cycleTension,
@@ -248,7 +249,7 @@ const drive = [
       what: 'stroke of 2 rad: more than the pretension and the whole pull',
       given: { pretension: '60 N', torque: '1.44 N m', drumRadius: '48 mm', span: '20 mm', stroke: '2 rad' },
       gives: { peak: '98.29 N', least: '32.29 N', restingAtEnd: '83.29 N' },
-      source: computed('60 + 15 (1 + 2.4 × 4.4/6.8); 60 − 15 (1 + 2.4²/6.8) by hand'),
+      source: arithmetic('60 + 15 (1 + 2.4 × 4.4/6.8); 60 − 15 (1 + 2.4²/6.8) by hand'),
     },
   ),
   ...published(
@@ -321,17 +322,17 @@ const drive = [
   ...published(c.arcCycleLoss, {
     given: { amplitude: '6 N', pretension: '60 N', friction: 0.15, centreLineRadius: '8 mm', axialRigidity: '20 kN' },
     gives: '6.4 uJ',
-    source: computed('2 R F³/(3 μ EA T0) by hand'),
+    source: arithmetic('2 R F³/(3 μ EA T0) by hand'),
   }),
   ...published(c.microSlipLength, {
     given: { axialRigidity: '20 kN', contactStiffness: '5e6 N/m^2' },
     gives: '63.25 mm',
-    source: computed('√(20e3/5e6)'),
+    source: arithmetic('√(20e3/5e6)'),
   }),
   ...published(c.spanStiffness, {
     given: { axialRigidity: '20 kN', drumRadius: '48 mm', span: '20 mm' },
     gives: '4608 N m/rad',
-    source: computed('2 EA r²/L'),
+    source: arithmetic('2 EA r²/L'),
   }),
   ...published(c.frictionlessWrapStiffness, {
     given: {
@@ -344,7 +345,7 @@ const drive = [
       drumWrapSlack: '0.5 turn',
     },
     gives: '374.33792 N m/rad',
-    source: computed('2 EA r²/(L + 3π r1 + π r2)'),
+    source: arithmetic('2 EA r²/(L + 3π r1 + π r2)'),
   }),
   ...published(c.slipTorque, {
     given: R1,
@@ -414,13 +415,13 @@ const geometry = [
     what: 'groove 15 mm, cord 1 mm',
     given: { grooveDiameter: '15 mm', cordDiameter: '1 mm' },
     gives: '8 mm',
-    source: computed('16/2'),
+    source: arithmetic('16/2'),
   }),
   ...published(c.reductionRatio, {
     what: 'grooves 15 and 95 mm, cord 1 mm: not 6.333',
     given: { drumRadius: '48 mm', pinionRadius: '8 mm' },
     gives: '6.000 1',
-    source: computed('96/16'),
+    source: arithmetic('96/16'),
   }),
   ...published(
     c.pulleyGeometry,
@@ -428,48 +429,48 @@ const geometry = [
       what: 'crossed, tight',
       given: { arrangement: 'crossed', pinionRadius: '8 mm', drumRadius: '48 mm', centreDistance: '58 mm' },
       gives: { pinionWrap: '329.820 deg', drumWrapAngle: '329.820 deg', span: '15.0997 mm', loopPerCentreDistance: '0.52068 1' },
-      source: computed('tangent geometry by hand; 2 × 15.0997/58'),
+      source: arithmetic('tangent geometry by hand; 2 × 15.0997/58'),
     },
     {
       what: 'open, a turn more',
       given: { arrangement: 'open', pinionRadius: '8 mm', drumRadius: '48 mm', centreDistance: '80 mm', pinionTurns: 1 },
       gives: { pinionWrap: '480 deg', drumWrapAngle: '240 deg', span: '69.2820 mm', loopPerCentreDistance: '1.73205 1' },
-      source: computed('asin(40/80) is 30 degrees'),
+      source: arithmetic('asin(40/80) is 30 degrees'),
     },
     {
       what: 'crossed, wide',
       given: { arrangement: 'crossed', pinionRadius: '8 mm', drumRadius: '48 mm', centreDistance: '80 mm' },
       gives: { pinionWrap: '268.854 deg', span: '57.1314 mm' },
-      source: computed('tangent geometry by hand'),
+      source: arithmetic('tangent geometry by hand'),
     },
   ),
   ...published(c.singleTrackTravel, {
     given: { drumWrapAngle: '329.82 deg', anchorGap: '30 deg', residualWrap: '10 deg' },
     gives: '279.82 deg',
-    source: computed('329.82 − 30 − 20'),
+    source: arithmetic('329.82 − 30 − 20'),
   }),
-  ...published(c.residualWrap, { given: { drumWrap: '180 deg', travel: '120 deg' }, gives: '120 deg', source: computed('180 − 60') }),
+  ...published(c.residualWrap, { given: { drumWrap: '180 deg', travel: '120 deg' }, gives: '120 deg', source: arithmetic('180 − 60') }),
   ...published(c.groove, {
     given: { cordDiameter: '1.6 mm' },
     gives: { pitch: '1.92 mm', seatRadius: '0.864 mm', depth: '0.528 mm', land: '0.32802 mm' },
-    source: computed('chord of the seat circle by hand'),
+    source: arithmetic('chord of the seat circle by hand'),
   }),
   ...published(c.pinionLength, {
     given: { groovePitch: '1.2 mm', wraps: 3, ratio: 6, travel: '120 deg' },
     gives: { length: '7.2 mm', walk: '2.4 mm' },
-    source: computed('1.2 (3 + 2 + 1)'),
+    source: arithmetic('1.2 (3 + 2 + 1)'),
   }),
   ...published(c.drumLength, {
     given: { drumLead: '7.2 mm', largestWrap: '200 deg', groovePitch: '1.2 mm' },
     gives: '10.4 mm',
-    source: computed('2 (7.2 × 200/360 + 1.2)'),
+    source: arithmetic('2 (7.2 × 200/360 + 1.2)'),
   }),
-  ...published(c.matchedDrumLead, { given: { pinionPitch: '1.2 mm', ratio: 6 }, gives: '7.2 mm', source: computed('1.2 × 6') }),
-  ...published(c.fleetAngle, { given: { axialOffset: '1.2 mm', span: '20 mm' }, gives: '3.434 deg', source: computed('atan 0.06') }),
+  ...published(c.matchedDrumLead, { given: { pinionPitch: '1.2 mm', ratio: 6 }, gives: '7.2 mm', source: arithmetic('1.2 × 6') }),
+  ...published(c.fleetAngle, { given: { axialOffset: '1.2 mm', span: '20 mm' }, gives: '3.434 deg', source: arithmetic('atan 0.06') }),
   ...published(c.leadMismatch, {
     given: { pinionPitch: '1.2 mm', drumLead: '2 mm', ratio: 6, travel: '120 deg' },
     gives: '0.866667 mm',
-    source: computed('(7.2 − 2)/6'),
+    source: arithmetic('(7.2 − 2)/6'),
   }),
   ...published(c.cordToCut, {
     given: {
@@ -484,7 +485,7 @@ const geometry = [
       strain: 0.003,
     },
     gives: { workingLength: '482.63231 mm', cutLength: '625.18874 mm' },
-    source: computed('sum of spans, arcs and helix by hand'),
+    source: arithmetic('sum of spans, arcs and helix by hand'),
   }),
   ...published(c.takeUp, {
     given: {
@@ -499,12 +500,12 @@ const geometry = [
       cordExpansion: '-12 ppm/K',
     },
     gives: { elastic: '1.35 mm', bedding: '4.5 mm', creep: '0.9 mm', heat: '1.107 mm', total: '8.75 mm' },
-    source: computed('elongations by hand'),
+    source: arithmetic('elongations by hand'),
   }),
   ...published(c.thermalTension, {
     given: { axialRigidity: '20 kN', temperatureRise: '30 K', frameExpansion: '70 ppm/K', cordExpansion: '-12 ppm/K' },
     gives: '49.2 N',
-    source: computed('20 kN × 30 K × 82 ppm/K'),
+    source: arithmetic('20 kN × 30 K × 82 ppm/K'),
   }),
   ...published(
     c.tensionerTakeUp,
@@ -512,19 +513,19 @@ const geometry = [
       what: 'idler pressed 3 mm into a span of 60 mm',
       given: { method: 'spanIdler', travel: '3 mm', span: '60 mm', centreDistance: '80 mm' },
       gives: { takeUp: '0.29925 mm', gain: '0.19901 1' },
-      source: computed('two hypotenuses less the span'),
+      source: arithmetic('two hypotenuses less the span'),
     },
     {
       what: 'centre distance, crossed 8/48 at 58 mm',
       given: { method: 'centreDistance', travel: '1 mm', span: '15.0997 mm', centreDistance: '58 mm' },
       gives: { takeUp: '0.52068 mm' },
-      source: computed('2 L/C'),
+      source: arithmetic('2 L/C'),
     },
   ),
   ...published(c.tensionPerScrewTurn, {
     given: { lead: '0.7 mm', gain: 1, workingLength: '0.45 m', axialRigidity: '20 kN' },
     gives: '31.1111 N',
-    source: computed('20 kN × 0.7/450'),
+    source: arithmetic('20 kN × 0.7/450'),
   }),
 ]
 
@@ -539,19 +540,19 @@ const parts = [
       centreDistance: '58 mm',
     },
     gives: { alongCentres: '31.24069 N', across: '28.96552 N', force: '42.60261 N' },
-    source: computed('vector sum by hand'),
+    source: arithmetic('vector sum by hand'),
   }),
   ...published(c.drumHoop, {
     given: { tension: '60 N', centreLineRadius: '8 mm', pitch: '1.2 mm', wallOuterRadius: '7.5 mm', boreRadius: '4 mm' },
     gives: { pressure: '6.25 MPa', boreHoopStress: '-17.47 MPa' },
-    source: computed("Lamé's thick cylinder by hand"),
+    source: arithmetic("Lamé's thick cylinder by hand"),
   }),
   ...published(c.groovePressure, {
     given: { tension: '60 N', centreLineRadius: '8 mm', cordDiameter: '1 mm' },
     gives: '7.5 MPa',
-    source: computed('2 × 60/(16 × 1)'),
+    source: arithmetic('2 × 60/(16 × 1)'),
   }),
-  ...published(c.bendRatio, { given: { centreLineRadius: '8 mm', cordDiameter: '1 mm' }, gives: '16.0 1', source: computed('16/1') }),
+  ...published(c.bendRatio, { given: { centreLineRadius: '8 mm', cordDiameter: '1 mm' }, gives: '16.0 1', source: arithmetic('16/1') }),
   ...published(c.idlerForce, {
     given: { tension: '755 lbf', turnedAngle: '85 deg' },
     gives: '1020 lbf',
@@ -560,12 +561,12 @@ const parts = [
   ...published(c.drumNeckStress, {
     given: { torque: '3 N m', sidePull: '120 N', arm: '20 mm', outerDiameter: '30 mm', boreDiameter: '8 mm' },
     gives: { torsionStress: '0.568760 MPa', bendingStress: '0.910017 MPa', equivalentStress: '1.341117 MPa' },
-    source: computed('section moduli of a hollow shaft by hand'),
+    source: arithmetic('section moduli of a hollow shaft by hand'),
   }),
   ...published(c.grooveWedging, {
     given: { tension: '60 N', wrapAngle: '1 turn', grooveAngle: '60 deg' },
     gives: '326.48389 N',
-    source: computed('60 × 2π/(2 tan 30°)'),
+    source: arithmetic('60 × 2π/(2 tan 30°)'),
   }),
   ...published(
     c.delamination,
@@ -580,7 +581,7 @@ const parts = [
         allowableAcrossLayers: '10 MPa',
       },
       gives: { layerStress: '0.986167 MPa', clampToStayClosed: '647.5104 N', reserve: '10.14027 1', state: 'heldByBond' },
-      source: computed('M/W + N/A by hand'),
+      source: arithmetic('M/W + N/A by hand'),
     },
     {
       what: 'clamped with 600 N',
@@ -593,7 +594,7 @@ const parts = [
         allowableAcrossLayers: '10 MPa',
       },
       gives: { layerStress: '0.0723590 MPa' },
-      source: computed('M/W + (N − F)/A by hand'),
+      source: arithmetic('M/W + (N − F)/A by hand'),
     },
   ),
   ...published(
@@ -602,26 +603,26 @@ const parts = [
       what: 'wrap of 2 rad',
       given: { spanTension: '90 N', storedTension: '60 N', friction: 0.15, wrapAngle: '2 rad' },
       gives: '66.67364 N',
-      source: computed('90 e^(−0.3)'),
+      source: arithmetic('90 e^(−0.3)'),
     },
     {
       what: 'half a turn',
       given: { spanTension: '90 N', storedTension: '60 N', friction: 0.15, wrapAngle: '0.5 turn' },
       gives: '60 N',
-      source: computed('90 e^(−0.15π) is below the stored tension'),
+      source: arithmetic('90 e^(−0.15π) is below the stored tension'),
     },
   ),
   ...published(c.reflectedInertia, {
     given: { rotorInertia: '2.5e-5 kg m^2', ratio: 6 },
     gives: '9.0e-4 kg m^2',
-    source: computed('2.5e-5 × 36'),
+    source: arithmetic('2.5e-5 × 36'),
   }),
   ...published(c.driveResonance, {
     given: { stiffness: '4608 N m/rad', loadInertia: '0.012 kg m^2', reflectedInertia: '9e-4 kg m^2' },
     gives: { motorLocked: '98.62 Hz', motorFree: '373.39 Hz', usableBandwidth: '32.87 Hz' },
-    source: computed('two-inertia frequencies by hand'),
+    source: arithmetic('two-inertia frequencies by hand'),
   }),
-  ...published(c.stiffnessAtMotor, { given: { stiffness: '4608 N m/rad', ratio: 6 }, gives: '128 N m/rad', source: computed('4608/36') }),
+  ...published(c.stiffnessAtMotor, { given: { stiffness: '4608 N m/rad', ratio: 6 }, gives: '128 N m/rad', source: arithmetic('4608/36') }),
   ...published(c.driveLosses, {
     given: {
       tautTension: '75 N',
@@ -634,7 +635,7 @@ const parts = [
       bendingLoss: 0.01,
     },
     gives: { creep: '0.0015 1', bearings: '0.0050 1', bending: '0.04 1' },
-    source: computed('30/20000; 0.002·150·4/(30·8); two pulleys, each 0.01 of a mean pull of 60 N: 2 × 0.01 × 60/30'),
+    source: arithmetic('30/20000; 0.002·150·4/(30·8); two pulleys, each 0.01 of a mean pull of 60 N: 2 × 0.01 × 60/30'),
   }),
   ...published(c.strokeLosses, {
     given: {
@@ -649,12 +650,12 @@ const parts = [
       bendingLoss: 0.01,
     },
     gives: { creep: '2.16 mJ', bearings: '7.2 mJ', bending: '57.6 mJ' },
-    source: computed('30²/20000 × 48 mm; 0.002 × 150 N × 4 mm × 6; two pulleys, each 0.01 × 60 N × 48 mm'),
+    source: arithmetic('30²/20000 × 48 mm; 0.002 × 150 N × 4 mm × 6; two pulleys, each 0.01 × 60 N × 48 mm'),
   }),
   ...published(c.creepDrift, {
     given: { ratio: 6, stroke: '1 rad', tensionDifference: '30 N', axialRigidity: '20 kN' },
     gives: '4.500 mrad',
-    source: computed('6 × 30/(2 × 20000)'),
+    source: arithmetic('6 × 30/(2 × 20000)'),
   }),
 ]
 
@@ -662,14 +663,30 @@ const cords = [
   ...published(c.braidAxialRigidity, {
     given: { filamentModulus: '100 GPa', filamentDensity: '975 kg/m^3', massPerLength: '0.5 g/m', braidAngle: '20 deg' },
     gives: '37.34 kN',
-    source: computed('affine helix by hand: 51.28 kN × 0.72808'),
+    source: arithmetic('affine helix by hand: 51.28 kN × 0.72808'),
   }),
   ...published(
     c.wireRopeBreakingLoad,
-    { given: { diameter: '2 mm', grade: '1770 MPa', construction: '7x7' }, gives: '2.5417 kN', source: computed('EN 12385-4, K = 0.359') },
-    { given: { diameter: '1 mm', grade: '1770 MPa', construction: '7x7' }, gives: '0.63543 kN', source: computed('EN 12385-4, K = 0.359') },
-    { given: { diameter: '4 mm', grade: '1770 MPa', construction: '7x19' }, gives: '9.4022 kN', source: computed('EN 12385-4, K = 0.332') },
-    { given: { diameter: '3 mm', grade: '1770 MPa', construction: '7x19' }, gives: '5.2888 kN', source: computed('EN 12385-4, K = 0.332') },
+    {
+      given: { diameter: '2 mm', grade: '1770 MPa', construction: '7x7' },
+      gives: '2.5417 kN',
+      source: arithmetic('EN 12385-4, K = 0.359'),
+    },
+    {
+      given: { diameter: '1 mm', grade: '1770 MPa', construction: '7x7' },
+      gives: '0.63543 kN',
+      source: arithmetic('EN 12385-4, K = 0.359'),
+    },
+    {
+      given: { diameter: '4 mm', grade: '1770 MPa', construction: '7x19' },
+      gives: '9.4022 kN',
+      source: arithmetic('EN 12385-4, K = 0.332'),
+    },
+    {
+      given: { diameter: '3 mm', grade: '1770 MPa', construction: '7x19' },
+      gives: '5.2888 kN',
+      source: arithmetic('EN 12385-4, K = 0.332'),
+    },
   ),
   ...published(c.wireRopeRigidity, {
     what: '7x19 stainless, 1/16 in',
@@ -680,16 +697,16 @@ const cords = [
   ...published(c.braidBreakingStrength, {
     given: { filamentStrength: '3.24 GPa', filamentDensity: '1.41 g/cm^3', massPerLength: '1.1 g/m', realisation: 0.65 },
     gives: '1.643 kN',
-    source: computed('0.65 × 3.24 GPa × 0.78014 mm²'),
+    source: arithmetic('0.65 × 3.24 GPa × 0.78014 mm²'),
   }),
   ...published(
     c.bendEfficiency,
-    { what: 'six tenths of the least', given: { bendRatio: 6, leastBendRatio: 10 }, gives: '0.60 1', source: computed('6/10') },
+    { what: 'six tenths of the least', given: { bendRatio: 6, leastBendRatio: 10 }, gives: '0.60 1', source: arithmetic('6/10') },
     {
       what: 'steeper, and above the least',
       given: { bendRatio: 12, leastBendRatio: 10, exponent: 2 },
       gives: '1.00 1',
-      source: computed('nothing is gained above it'),
+      source: arithmetic('nothing is gained above it'),
     },
   ),
   ...published(
@@ -703,7 +720,7 @@ const cords = [
       what: `over ${bendRatio} diameters`,
       given: { bendRatio },
       gives,
-      source: memory('rigging handbooks, chart of sling efficiency over pins'),
+      source: unverified('rigging handbooks, chart of sling efficiency over pins'),
     })),
   ),
   ...published(
@@ -724,12 +741,12 @@ const cords = [
   ...published(c.wireBendingStress, {
     given: { modulus: '200 GPa', wireDiameter: '0.1 mm', pulleyDiameter: '16 mm' },
     gives: '1250 MPa',
-    source: computed('E d/D'),
+    source: arithmetic('E d/D'),
   }),
   ...published(c.workingTension, {
     given: { breakingStrength: '5000 N', endEfficiency: 0.6, bendEfficiency: 0.9, designFactor: 8 },
     gives: '337.5 N',
-    source: computed('5000 × 0.54/8'),
+    source: arithmetic('5000 × 0.54/8'),
   }),
   ...published(
     c.activatedCreepFactor,
@@ -737,25 +754,25 @@ const cords = [
       what: '20 to 40 °C at 0.5 GPa',
       given: { fromTemperature: '20 degC', toTemperature: '40 degC', fromStress: '0.5 GPa', toStress: '0.5 GPa' },
       gives: '31.10 1',
-      source: computed('Eyring rate with U = 1.5 eV, V = 45 Å³ (numpy)'),
+      source: arithmetic('Eyring rate with U = 1.5 eV, V = 45 Å³ (numpy)'),
     },
     {
       what: '0.5 to 0.6 GPa at 20 °C',
       given: { fromTemperature: '20 degC', toTemperature: '20 degC', fromStress: '0.5 GPa', toStress: '0.6 GPa' },
       gives: '3.040 1',
-      source: computed('Eyring rate with U = 1.5 eV, V = 45 Å³ (numpy)'),
+      source: arithmetic('Eyring rate with U = 1.5 eV, V = 45 Å³ (numpy)'),
     },
   ),
   ...published(c.logarithmicCreep, {
     what: 'one second to one year',
     given: { perDecade: '0.02 %', from: '1 s', to: '1 year' },
     gives: '0.150 %',
-    source: computed('0.02 × lg 3.156e7'),
+    source: arithmetic('0.02 × lg 3.156e7'),
   }),
   ...published(c.pretensionLeft, {
     given: { pretension: '60 N', axialRigidity: '20 kN', creepStrain: '0.1 %' },
     gives: { tension: '40 N', state: 'taut' },
-    source: computed('60 − 20'),
+    source: arithmetic('60 − 20'),
   }),
   ...published(c.activatedPretensionLeft, {
     what: '30 days at 40 °C',
@@ -776,13 +793,13 @@ const cords = [
     what: 'one second to one year',
     given: { pretension: '60 N', axialRigidity: '20 kN', perDecade: '0.02 %', from: '1 s', to: '1 year' },
     gives: { tension: '40.0016 N', share: '0.666693 1' },
-    source: computed('60/(1 + 333.3 × 0.0002 × 7.4991)'),
+    source: arithmetic('60/(1 + 333.3 × 0.0002 × 7.4991)'),
   }),
   ...published(c.bendingCycles, {
     what: 'made-up coefficients',
     given: { bendRatio: 25, tension: '300 N', ropeDiameter: '3 mm', grade: '1960 MPa', b0: 1.5, b1: -1.4, b2: 3.1, b3: 0.2 },
     gives: '14034.870 1',
-    source: computed('the regression evaluated by hand'),
+    source: arithmetic('the regression evaluated by hand'),
   }),
 ]
 
@@ -793,20 +810,25 @@ const compared = [
       what: 'module 1, 16 teeth',
       given: { tangentialForce: '100 N', module: '1 mm', faceWidth: '10 mm', formFactor: 0.296 },
       gives: { rootStress: '33.78 MPa' },
-      source: computed('100/(10 × 0.296)'),
+      source: arithmetic('100/(10 × 0.296)'),
     },
     {
       what: '16 teeth of 8 per inch at 1200 rpm (the book rounds the factor for feet per minute)',
       given: { tangentialForce: '364.3 lbf', module: '3.175 mm', faceWidth: '1.5 in', formFactor: 0.296, pitchSpeed: '628.3 ft/min' },
       gives: { rootStress: '10000 psi', dynamicFactor: '1.523 1' },
       within: '0.05 %',
-      source: memory("Shigley's Mechanical Engineering Design, example 14-1"),
+      source: unverified("Shigley's Mechanical Engineering Design, example 14-1"),
     },
   ),
   ...published(
     c.lewisFormFactor,
-    { what: '16 teeth', given: { teeth: 16 }, gives: '0.296 1', source: memory("Shigley's Mechanical Engineering Design, table 14-2") },
-    { what: '100 teeth', given: { teeth: 100 }, gives: '0.447 1', source: memory("Shigley's Mechanical Engineering Design, table 14-2") },
+    { what: '16 teeth', given: { teeth: 16 }, gives: '0.296 1', source: unverified("Shigley's Mechanical Engineering Design, table 14-2") },
+    {
+      what: '100 teeth',
+      given: { teeth: 100 },
+      gives: '0.447 1',
+      source: unverified("Shigley's Mechanical Engineering Design, table 14-2"),
+    },
   ),
   ...published(
     c.beltTeethInMesh,
@@ -814,13 +836,13 @@ const compared = [
       what: '20/60 XL at 120 mm',
       given: { smallTeeth: 20, largeTeeth: 60, pitch: '5.08 mm', centreDistance: '120 mm' },
       gives: { exact: '8.2843 1', teethInMesh: '8 1', toothFactor: '1.0 1' },
-      source: computed('ISO 5295 form by hand'),
+      source: arithmetic('ISO 5295 form by hand'),
     },
     {
       what: '12/72 of 3 mm at 60 mm: few',
       given: { smallTeeth: 12, largeTeeth: 72, pitch: '3 mm', centreDistance: '60 mm' },
       gives: { exact: '4.18 1', teethInMesh: '4 1', toothFactor: '0.6 1' },
-      source: computed('ISO 5295 form by hand'),
+      source: arithmetic('ISO 5295 form by hand'),
     },
   ),
   ...published(c.beltRating, {
@@ -835,12 +857,12 @@ const compared = [
       pitchRadius: '16.1701 mm',
     },
     gives: { power: '84.85 W', torque: '0.8102 N m' },
-    source: computed('ISO 5295 form by hand'),
+    source: arithmetic('ISO 5295 form by hand'),
   }),
   ...published(c.beltToothShear, {
     given: { tangentialForce: '87.27 N', teethInMesh: 4, width: '6 mm', rootWidth: '1.5 mm' },
     gives: '2.4242 MPa',
-    source: computed('87.27/36'),
+    source: arithmetic('87.27/36'),
   }),
   ...published(
     c.gearBacklash,
@@ -848,19 +870,19 @@ const compared = [
       what: 'module 1.5 at 50 mm',
       given: { module: '1.5 mm', centreDistance: '50 mm' },
       gives: { normal: '0.09 mm' },
-      source: memory('ISO/TR 10064-2, table of least backlash'),
+      source: unverified('ISO/TR 10064-2, table of least backlash'),
     },
     {
       what: 'module 1 at 54 mm',
       given: { module: '1 mm', centreDistance: '54 mm' },
       gives: { normal: '0.078 mm', alongPitchCircle: '0.0830059 mm' },
-      source: computed('(2/3)(0.06 + 0.027 + 0.03) mm, over cos 20°'),
+      source: arithmetic('(2/3)(0.06 + 0.027 + 0.03) mm, over cos 20°'),
     },
   ),
   ...published(c.backlashAngle, {
     given: { backlash: '0.1 mm', pitchRadius: '34.38 mm' },
     gives: '9.99926 arcmin',
-    source: computed('0.1/34.38 rad'),
+    source: arithmetic('0.1/34.38 rad'),
   }),
 ]
 

@@ -13,7 +13,7 @@ import {
 import type { Source } from '../../src/formula/index.js'
 import { type Check, published } from './harness.js'
 
-const hand = (where: string): Source => ({ level: 'computed', where })
+const hand = (where: string): Source => ({ level: 'arithmetic', where })
 const FRACTIONS: Source = { level: 'referenceLibrary', where: 'the cut box in exact fractions (Python fractions)' }
 const three = ['0.1 mm', '0.1 mm', '0.1 mm'] as const
 
@@ -39,7 +39,7 @@ export const checks: Check[] = [
     given: { dynamicRating: '800 N', load: '100 N', reliability: '99 %', speed: '60 rpm' },
     gives: { time: '128000000 s' },
     within: '0.000001 %',
-    source: { level: 'memory', where: 'ISO 281:2007, a1 = 0.25: 0.25 × 512 million turns at one a second' },
+    source: { level: 'unverified', where: 'ISO 281:2007, a1 = 0.25: 0.25 × 512 million turns at one a second' },
   }),
   ...published(bearingReliability, {
     what: 'problem 11-1: 540 million turns at 2.278 kN, a bearing of 19.5 kN taken',
@@ -64,7 +64,7 @@ export const checks: Check[] = [
     given: { radialLoad: '400 N', axialLoad: '300 N', staticRating: '1270 N', axialFactor: 14 },
     // Y between 2.07: 1.31 and 3.45: 1.15 is 1.16657: 224 + 349.97 N; static 240 + 150 N is less than 400 N.
     gives: { dynamicLoad: '573.97 N', staticLoad: '400 N', axialCounts: 'axialCounts' },
-    source: { level: 'memory', where: 'ISO 281:2007 table 3, interpolated by hand' },
+    source: { level: 'unverified', where: 'ISO 281:2007 table 3, interpolated by hand' },
   }),
   ...published(bearingDutyLoad, {
     given: {
@@ -191,20 +191,20 @@ export const checks: Check[] = [
       given: { dynamicRating: '800 N', load: '100 N', reliability, speed: '60 rpm' },
       gives: { turns: `${millions}e6 1` as never },
       within: '0.000001 %',
-      source: { level: 'memory', where: 'ISO 281:2007 table 12: 1, 0.64, 0.55, 0.47, 0.37, 0.25 of 512 million turns' },
+      source: { level: 'unverified', where: 'ISO 281:2007 table 12: 1, 0.64, 0.55, 0.47, 0.37, 0.25 of 512 million turns' },
     }),
   ),
   ...published(bearingEquivalentLoad, {
     what: '10x22x6 mostly axial: f0 Fa/C0 = 3.31, static 0.6 × 100 + 0.5 × 300 N',
     given: { radialLoad: '100 N', axialLoad: '300 N', staticRating: '1270 N', axialFactor: 14 },
     gives: { dynamicLoad: '405.97 N', staticLoad: '210.00 N', axialCounts: 'axialCounts' },
-    source: { level: 'memory', where: 'ISO 281:2007 table 3, ISO 76, by hand: 56 + 1.16657 × 300' },
+    source: { level: 'unverified', where: 'ISO 281:2007 table 3, ISO 76, by hand: 56 + 1.16657 × 300' },
   }),
   ...published(bearingEquivalentLoad, {
     what: '10x22x6 mostly radial: 60 N beside 400 N count for nothing (e 0.255)',
     given: { radialLoad: '400 N', axialLoad: '60 N', staticRating: '1270 N', axialFactor: 14 },
     gives: { dynamicLoad: '400.00 N', staticLoad: '400.00 N', axialCounts: 'radialOnly' },
-    source: { level: 'memory', where: 'ISO 281:2007 table 3' },
+    source: { level: 'unverified', where: 'ISO 281:2007 table 3' },
   }),
   ...published(
     bearingStaticSafety,
@@ -218,7 +218,7 @@ export const checks: Check[] = [
       what: 'quiet or oscillating duty',
       given: { staticRating: '1270 N', staticLoad: '1000 N', duty: 'quiet' },
       gives: { requiredSafety: '2.0000 1', state: 'dents' },
-      source: { level: 'memory', where: "a rolling-bearing maker's load page: 2" },
+      source: { level: 'unverified', where: "a rolling-bearing maker's load page: 2" },
     },
   ),
   ...published(bearingOscillation, {

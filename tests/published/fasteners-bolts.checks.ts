@@ -11,7 +11,7 @@ import {
 import type { Source } from '../../src/formula/index.js'
 import { type Check, published } from './harness.js'
 
-const hand = (where: string): Source => ({ level: 'computed', where })
+const hand = (where: string): Source => ({ level: 'arithmetic', where })
 
 const corner = (x: number, y: number) => ({ x: [x, 'mm'] as const, y: [y, 'mm'] as const, area: '144 mm^2' as const })
 
@@ -110,7 +110,7 @@ export const checks: Check[] = [
       efficiency: 0.311,
       state: 'selfLocking',
     },
-    source: { level: 'memory', where: 'Shigley 9th ed., example 8-1' },
+    source: { level: 'unverified', where: 'Shigley 9th ed., example 8-1' },
   }),
   ...published(drilledBolt, {
     what: 'M3 in M6',

@@ -13,8 +13,8 @@ import {
 import type { Source } from '../../src/formula/index.js'
 import { type Check, published } from './harness.js'
 
-const memory = (where: string): Source => ({ level: 'memory', where })
-const hand = (where: string): Source => ({ level: 'computed', where })
+const unverified = (where: string): Source => ({ level: 'unverified', where })
+const hand = (where: string): Source => ({ level: 'arithmetic', where })
 
 const DOUBLE_LAP = {
   width: '1 in',
@@ -40,15 +40,15 @@ export const checks: Check[] = [
       shearModulus: '1 GPa',
     },
     gives: { averageStress: '3.200 MPa', innerEndStress: '6.2684 MPa', outerEndStress: '6.2684 MPa' },
-    source: memory('Volkersen 1938; (wl/2) coth(wl/2) = 1.95889 by hand'),
+    source: unverified('Volkersen 1938; (wl/2) coth(wl/2) = 1.95889 by hand'),
   }),
   ...published(lapShear, {
     what: 'double lap of steel in aluminium, 2000 lbf: 604 cosh, and 130 °F colder',
     given: { ...DOUBLE_LAP, force: '2000 lbf', temperatureChange: [-130 / 1.8, 'K'] },
     gives: { outerEndStress: '4390 psi', innerEndStress: '-544.4 psi', thermalEndStress: '2467 psi' },
     source: {
-      level: 'computed',
-      where: 'Shigley 9th ed., problem 9-35 and its equation (from memory): 603.9 cosh, 816.2 sinh at 1.8255, by hand',
+      level: 'arithmetic',
+      where: 'Shigley 9th ed., problem 9-35 and its equation (unverified): 603.9 cosh, 816.2 sinh at 1.8255, by hand',
     },
   }),
   ...published(
@@ -57,13 +57,13 @@ export const checks: Check[] = [
       what: 'the same double lap a quarter of its length from the middle, either way',
       given: { ...DOUBLE_LAP, force: '2000 lbf', temperatureChange: [-130 / 1.8, 'K'], at: '0.25 in' },
       gives: { averageStress: '1000.0 psi', stress: '1726.5 psi', shearLagLength: '0.27386 in' },
-      source: { level: 'computed', where: '603.92 cosh(0.91287) + 816.19 sinh(0.91287), 1/3.65148 in, by hand' },
+      source: { level: 'arithmetic', where: '603.92 cosh(0.91287) + 816.19 sinh(0.91287), 1/3.65148 in, by hand' },
     },
     {
       what: 'a quarter towards the end where the inner part stops',
       given: { ...DOUBLE_LAP, force: '2000 lbf', temperatureChange: [-130 / 1.8, 'K'], at: '-0.25 in' },
       gives: { stress: '20.6 psi' },
-      source: { level: 'computed', where: '603.92 cosh(0.91287) − 816.19 sinh(0.91287), by hand' },
+      source: { level: 'arithmetic', where: '603.92 cosh(0.91287) − 816.19 sinh(0.91287), by hand' },
     },
   ),
   ...published(lapStrength, {
@@ -71,7 +71,7 @@ export const checks: Check[] = [
     given: { ...DOUBLE_LAP, shearStrength: '3000 psi' },
     gives: { elasticLimit: '3120.1 lbf', plasticLimit: '6000 lbf', longLapLimit: '3286.3 lbf' },
     within: '0.01 %',
-    source: { level: 'computed', where: 'force in proportion to the peak of the equation above, by hand' },
+    source: { level: 'arithmetic', where: 'force in proportion to the peak of the equation above, by hand' },
   }),
   ...published(socketShear, {
     what: 'rigid socket, 15 mm: the cord would outgrow it by 1.2 in a thousand less',
@@ -121,7 +121,7 @@ export const checks: Check[] = [
       longBondLimit: '57.639 N',
       shearLagLength: '1.22314 mm',
     },
-    source: hand('shear-lag equations of cord and socket; agrees with a boundary-value solution to 1e-9'),
+    source: { level: 'arithmetic', where: 'shear-lag equations of cord and socket; agrees with a boundary-value solution to 1e-9' },
   }),
   ...published(coneSocket, {
     what: '100 N, 2 mm mouth, 10 mm, 5 degrees, no friction',
@@ -171,14 +171,14 @@ export const checks: Check[] = [
     what: 'an anaerobic as handbooks have it: 0.7 at 80 °C',
     given: { temperature: '80 degC', glassTransitionTemperature: bondPrior('anaerobicRetaining', 'steel').glassTransitionTemperature },
     gives: { factor: '0.7 1' },
-    source: memory('adhesive handbooks: 0.7 of the strength of retaining compounds at 80 °C'),
+    source: unverified('adhesive handbooks: 0.7 of the strength of retaining compounds at 80 °C'),
   }),
   ...published(adhesiveTemperatureFactor, {
     what: 'ten kelvin below the glass transition',
     given: { temperature: '50 degC', glassTransitionTemperature: '60 degC' },
     gives: { factor: '0.5 1' },
     within: '1e-9',
-    source: memory('adhesive handbooks: half the strength at Tg - 10 K'),
+    source: unverified('adhesive handbooks: half the strength at Tg - 10 K'),
   }),
   ...published(adhesiveTemperatureFactor, {
     what: 'five kelvin below the glass transition: half way from a half to a quarter',

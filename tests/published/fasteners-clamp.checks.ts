@@ -24,7 +24,7 @@ const heat: Source = {
   level: 'referenceLibrary',
   where: 'product rule with exact moments of the power law on fine grids, numpy (tests/oracles/fasteners-heat.py)',
 }
-const springs: Source = { level: 'computed', where: 'springs in series and side by side, by hand' }
+const springs: Source = { level: 'arithmetic', where: 'springs in series and side by side, by hand' }
 
 /** Exponent, and sin(nπ)/(nπ) to four digits. */
 const PURE_POWER = [

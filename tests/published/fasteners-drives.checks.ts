@@ -3,13 +3,13 @@ import type { Source } from '../../src/formula/index.js'
 import rows from '../oracles/fasteners-seat.json' with { type: 'json' }
 import { type Check, published } from './harness.js'
 
-const hand = (where: string): Source => ({ level: 'computed', where })
+const hand = (where: string): Source => ({ level: 'arithmetic', where })
 const rings: Source = {
   level: 'referenceLibrary',
   where: 'two thick rings by their displacements, four equations solved by numpy (tests/oracles/fasteners-seat.py)',
 }
 const keyExample: Source = {
-  level: 'memory',
+  level: 'unverified',
   where: 'Budynas & Nisbett, Shigley, example 7-6: 40 hp at 600 rpm, 1 7/16 in shaft, 3/8 in key',
 }
 const key = {

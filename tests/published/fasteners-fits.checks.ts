@@ -17,7 +17,7 @@ import type { Source } from '../../src/formula/index.js'
 import decay from '../oracles/fasteners-clamp.json' with { type: 'json' }
 import { type Check, published, publishedValue } from './harness.js'
 
-const lame: Source = { level: 'published', where: 'any machine-design text: thick cylinders, computed by hand from the printed equation' }
+const lame: Source = { level: 'arithmetic', where: 'thick cylinders as any machine-design text prints them, by hand' }
 const steel = { modulus: '207 GPa', poissonRatio: 0.292 } as const
 const rigid = { modulus: '1e9 GPa', poissonRatio: 0.3 } as const
 
@@ -115,14 +115,14 @@ export const checks: Check[] = [
     what: '3-4-5: axial 3 kN and tangential 4 kN',
     given: { pressure: '10 MPa', diameter: '20 mm', length: '40 mm', friction: 0.4, axialForce: '3 kN', torque: '40 N m' },
     gives: { demand: '5.0000 kN', capacity: '10.053 kN', reserve: 2.0106, retention: 'frictionHolds' },
-    source: { level: 'computed', where: 'resultant of axial and tangential force against friction' },
+    source: { level: 'arithmetic', where: 'resultant of axial and tangential force against friction' },
   }),
   ...published(spinningInsertion, {
     what: '3-4-5 of feed and surface speed',
     given: { straightForce: '500 N', diameter: '4 mm', feed: '30 mm/s', spin: '20 rad/s' },
     gives: { axialForce: '300 N', torque: '0.8 N m' },
     within: '0.0001 %',
-    source: { level: 'computed', where: 'friction against the resultant velocity: 500 × 3/5, and 500 × 4/5 × 2 mm' },
+    source: { level: 'arithmetic', where: 'friction against the resultant velocity: 500 × 3/5, and 500 × 4/5 × 2 mm' },
   }),
   ...published(allowableInterference, {
     what: 'rigid pin, boss of twice the bore: δ = dσ/E (1 + ν/k), k = 5/3',
@@ -153,7 +153,7 @@ export const checks: Check[] = [
       },
       gives: { diametralInterference: '-33.06 um', state: 'loose' },
       within: '0.001 um',
-      source: { level: 'computed', where: '19 mm × 58 ppm/K × 30 K' },
+      source: { level: 'arithmetic', where: '19 mm × 58 ppm/K × 30 K' },
     },
     {
       what: 'nylon ring heated by 214 K slips off',
@@ -179,7 +179,7 @@ export const checks: Check[] = [
     given: { boreRoughness: '6.3 um', pinRoughness: '3.7 um' },
     gives: '8 um',
     within: '0.0001 um',
-    source: { level: 'memory', where: 'DIN 7190-1:2017: 0.8 × (6.3 + 3.7) µm' },
+    source: { level: 'unverified', where: 'DIN 7190-1:2017: 0.8 × (6.3 + 3.7) µm' },
   }),
   ...published(fitProbability, {
     what: 'm6 pin in an H7 hole of 4 mm, tolerances taken as six standard deviations',

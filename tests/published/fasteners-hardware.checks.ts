@@ -38,7 +38,7 @@ export const checks: Check[] = [
   ...tableChecks(
     'fasteners.propertyClass',
     propertyClass,
-    { level: 'memory', where: 'ISO 898-1:2013 table 3, ISO 3506-1:2020 table 2' },
+    { level: 'unverified', where: 'ISO 898-1:2013 table 3, ISO 3506-1:2020 table 2' },
     'MPa',
     {
       fields: 'proofStress yieldStrength tensileStrength',
@@ -68,7 +68,7 @@ export const checks: Check[] = [
   ...tableChecks(
     'fasteners.socketHead',
     socketHead,
-    { level: 'standard', where: 'ISO 4762:2004 table 1 (bearing diameters and sizes below M3 from memory)' },
+    { level: 'standard', where: 'ISO 4762:2004 table 1 (bearing diameters and sizes below M3 unverified)' },
     'mm',
     {
       fields: 'headDiameter headHeight keySize keyDepth bearingDiameter',
@@ -84,7 +84,7 @@ export const checks: Check[] = [
       M12: '18 12 10 6 17.23',
     },
   ),
-  ...tableChecks('fasteners.hexHead', hexHead, { level: 'memory', where: 'ISO 4014:2011, ISO 4017:2014 table 1' }, 'mm', {
+  ...tableChecks('fasteners.hexHead', hexHead, { level: 'unverified', where: 'ISO 4014:2011, ISO 4017:2014 table 1' }, 'mm', {
     fields: 'acrossFlats headHeight bearingDiameter',
     'M1.6': '3.2 1.1 2.27',
     M2: '4 1.4 3.07',
@@ -100,7 +100,7 @@ export const checks: Check[] = [
   ...tableChecks(
     'fasteners.lockNut',
     lockNut,
-    { level: 'standard', where: 'ASME B18.16.3M largest heights; least heights of ISO 7040 from memory' },
+    { level: 'standard', where: 'ASME B18.16.3M largest heights; least heights of ISO 7040 unverified' },
     'mm',
     {
       fields: 'height leastHeight',
@@ -113,7 +113,7 @@ export const checks: Check[] = [
       M12: '14.9 14.2',
     },
   ),
-  ...tableChecks('fasteners.washer', washer, { level: 'memory', where: 'ISO 7089:2000 table 1' }, 'mm', {
+  ...tableChecks('fasteners.washer', washer, { level: 'unverified', where: 'ISO 7089:2000 table 1' }, 'mm', {
     fields: 'holeDiameter outerDiameter thickness',
     'M1.6': '1.7 4 0.3',
     M2: '2.2 5 0.3',
@@ -126,7 +126,7 @@ export const checks: Check[] = [
     M10: '10.5 20 2',
     M12: '13 24 2.5',
   }),
-  ...tableChecks('fasteners.largeWasher', largeWasher, { level: 'memory', where: 'ISO 7093-1:2000 table 1' }, 'mm', {
+  ...tableChecks('fasteners.largeWasher', largeWasher, { level: 'unverified', where: 'ISO 7093-1:2000 table 1' }, 'mm', {
     fields: 'outerDiameter thickness',
     M3: '9 0.8',
     M4: '12 1',
@@ -134,7 +134,7 @@ export const checks: Check[] = [
     M6: '18 1.6',
     M8: '24 2',
   }),
-  ...tableChecks('fasteners.clearanceHole', clearanceHole, { level: 'memory', where: 'ISO 273:1979' }, 'mm', {
+  ...tableChecks('fasteners.clearanceHole', clearanceHole, { level: 'unverified', where: 'ISO 273:1979' }, 'mm', {
     fields: 'fine medium coarse',
     'M1.6': '1.7 1.8 2',
     M2: '2.2 2.4 2.6',
@@ -147,7 +147,7 @@ export const checks: Check[] = [
     M10: '10.5 11 12',
     M12: '13 13.5 14.5',
   }),
-  ...tableChecks('fasteners.prevailingTorque', prevailingTorque, { level: 'memory', where: 'ISO 2320:2015, class 8' }, 'N m', {
+  ...tableChecks('fasteners.prevailingTorque', prevailingTorque, { level: 'unverified', where: 'ISO 2320:2015, class 8' }, 'N m', {
     fields: 'firstOnLargest firstOffLeast fifthOffLeast',
     M3: '0.43 0.12 0.08',
     M4: '0.9 0.18 0.12',
@@ -157,19 +157,25 @@ export const checks: Check[] = [
     M10: '10.5 1.5 1',
     M12: '15.5 2.3 1.6',
   }),
-  ...tableChecks('fasteners.stainlessBreakingTorque', stainlessBreakingTorque, { level: 'memory', where: 'ISO 3506-1, class 70' }, 'N m', {
-    fields: 'class70',
-    'M1.6': '0.2',
-    M2: '0.4',
-    'M2.5': '0.9',
-    M3: '1.6',
-    M4: '3.8',
-    M5: '7.8',
-    M6: '13',
-    M8: '32',
-    M10: '65',
-    M12: '110',
-  }),
+  ...tableChecks(
+    'fasteners.stainlessBreakingTorque',
+    stainlessBreakingTorque,
+    { level: 'unverified', where: 'ISO 3506-1, class 70' },
+    'N m',
+    {
+      fields: 'class70',
+      'M1.6': '0.2',
+      M2: '0.4',
+      'M2.5': '0.9',
+      M3: '1.6',
+      M4: '3.8',
+      M5: '7.8',
+      M6: '13',
+      M8: '32',
+      M10: '65',
+      M12: '110',
+    },
+  ),
   ...tableChecks(
     'fasteners.parallelKeySize',
     parallelKeySize,
@@ -188,7 +194,7 @@ export const checks: Check[] = [
       '14x9': '44 50 14 9 5.5 3.8',
     },
   ),
-  ...tableChecks('fasteners.parallelPin', parallelPin, { level: 'memory', where: 'ISO 8734:1997 table 1' }, 'mm', {
+  ...tableChecks('fasteners.parallelPin', parallelPin, { level: 'unverified', where: 'ISO 8734:1997 table 1' }, 'mm', {
     fields: 'diameter endLength shortest longest',
     '1': '1 0.2 3 10',
     '1.5': '1.5 0.3 4 16',

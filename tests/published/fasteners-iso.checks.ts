@@ -71,7 +71,7 @@ const isoRows = (): Check[] =>
           `${zone} at ${SIZES[i]} mm, ${which}`,
           () => isoTolerance({ diameter: `${SIZES[i]!} mm`, zone: zone as 'H7' })[which],
           `${text} um`,
-          { level: READ_IN_REPRODUCTION.includes(zone) ? 'standard' : 'memory', where: 'ISO 286-2:2010, row of this size' },
+          { level: READ_IN_REPRODUCTION.includes(zone) ? 'standard' : 'unverified', where: 'ISO 286-2:2010, row of this size' },
           '0.0001 um',
         )
       return [limit('upper', upper), limit('lower', lower)]
@@ -87,7 +87,7 @@ export const checks: Check[] = [
         `${zone} at ${edge}${more} mm: the band's upper end belongs to it`,
         () => isoTolerance({ diameter: `${edge}${more} mm` as '3 mm', zone }).lower,
         `${text} um`,
-        { level: 'memory', where: 'ISO 286-2:2010, "over … up to and including"' },
+        { level: 'unverified', where: 'ISO 286-2:2010, "over … up to and including"' },
         '0.0001 um',
       ),
     ),

@@ -16,8 +16,8 @@ import type { Source } from '../../src/formula/index.js'
 import { type Check, published } from './harness.js'
 
 const book = (where: string): Source => ({ level: 'published', where })
-const memory = (where: string): Source => ({ level: 'memory', where })
-const hand = (where: string): Source => ({ level: 'computed', where })
+const unverified = (where: string): Source => ({ level: 'unverified', where })
+const hand = (where: string): Source => ({ level: 'arithmetic', where })
 const shigley84: Source = { level: 'published', where: "Shigley's Mechanical Engineering Design, 9th ed., example 8-4" }
 const M = (size: Parameters<typeof metricThread>[0]) => metricThread(size)
 
@@ -63,13 +63,13 @@ export const checks: Check[] = [
     what: 'nut, grip twice the head, boss twice the head',
     given: { grip: '2 mm', bearingDiameter: '1 mm', outerDiameter: '2 mm', end: 'nut' },
     gives: '25.0820 deg',
-    source: memory('VDI 2230: tan = 0.362 + 0.032 ln(beta/2) + 0.153 ln y; atan 0.4680515 by hand'),
+    source: unverified('VDI 2230: tan = 0.362 + 0.032 ln(beta/2) + 0.153 ln y; atan 0.4680515 by hand'),
   }),
   ...published(boltCompliance, {
     what: 'M6 socket head, 10 mm shank, 5 mm thread, nut',
     given: { thread: M('M6'), modulus: '200 GPa', shankLength: '10 mm', threadLength: '5 mm', head: 'socket', end: 'nut' },
     gives: '4.8527e-9 m/N',
-    source: memory('VDI 2230 resilience; (2.4+10+2.4)/28.2743 + 8/17.8936 per 200 GPa, by hand: 0.52344 + 0.44709 over 200 kN/mm²'),
+    source: unverified('VDI 2230 resilience; (2.4+10+2.4)/28.2743 + 8/17.8936 per 200 GPa, by hand: 0.52344 + 0.44709 over 200 kN/mm²'),
   }),
   ...published(loadFactor, {
     what: '5.21 against 8.95 Mlbf/in',
@@ -107,13 +107,13 @@ export const checks: Check[] = [
     },
     gives: { amplitude: '20 MPa', allowableAmplitude: '59.5 MPa', reserve: 2.975, state: 'closed' },
     within: '0.001 %',
-    source: hand('0.4 · 2010 / (2 · 20.1) and 0.85 (150/6 + 45) MPa (VDI 2230, from memory), by hand'),
+    source: hand('0.4 · 2010 / (2 · 20.1) and 0.85 (150/6 + 45) MPa (VDI 2230, unverified), by hand'),
   }),
   ...published(coneHalfAngle, {
     what: 'tapped, grip twice the head, boss twice the head',
     given: { grip: '2 mm', bearingDiameter: '1 mm', outerDiameter: '2 mm', end: 'tapped' },
     gives: '26.1413 deg',
-    source: memory('VDI 2230: tan = 0.348 + 0.013 ln(beta) + 0.193 ln y; by hand'),
+    source: unverified('VDI 2230: tan = 0.348 + 0.013 ln(beta) + 0.193 ln y; by hand'),
   }),
   ...published(boltCompliance, {
     what: 'M4 hexagon head, 6 mm thread, tapped in 70 GPa',
@@ -127,7 +127,7 @@ export const checks: Check[] = [
       tappedModulus: '70 GPa',
     },
     gives: '7.4579e-9 m/N',
-    source: memory('VDI 2230 resilience; by hand: 2/(200 × 12.5664) + 8/(200 × 7.7496) + 1.32/(70 × 12.5664) mm/kN'),
+    source: unverified('VDI 2230 resilience; by hand: 2/(200 × 12.5664) + 8/(200 × 7.7496) + 1.32/(70 × 12.5664) mm/kN'),
   }),
   ...published(boltStiffness, {
     what: 'M4 thread through 13.6 mm of grip, 205 GPa',

@@ -17,8 +17,8 @@ const outline: Source = {
   where:
     'outline of the turned nut against the wall, virtual work with numerical derivatives, numpy and scipy (tests/oracles/fasteners-nut.py)',
 }
-const memory = (where: string): Source => ({ level: 'memory', where })
-const hand = (where: string): Source => ({ level: 'computed', where })
+const unverified = (where: string): Source => ({ level: 'unverified', where })
+const hand = (where: string): Source => ({ level: 'arithmetic', where })
 const nut = { acrossFlats: '7 mm', height: '3 mm', flats: 6, compressiveStrength: '60 MPa' } as const
 
 export const checks: Check[] = [
@@ -43,7 +43,7 @@ export const checks: Check[] = [
     what: 'as wide as its corners: 7 mm × (2/√3 − 1) = 1.0829 mm',
     given: { ...nut, torque: '0.1 N m', clearance: '1.083 mm' },
     gives: { state: 'spinsFree' },
-    source: { level: 'computed', where: 'width across corners of a hexagon' },
+    source: { level: 'arithmetic', where: 'width across corners of a hexagon' },
   }),
   ...published(headBearing, {
     what: 'M4 washer on a medium hole',
@@ -117,14 +117,14 @@ export const checks: Check[] = [
     what: 'edge of a clamped plate under a small central load',
     given: { force: '100 N', supportDiameter: '100 mm', loadDiameter: '0.1 mm', thickness: '2 mm' },
     gives: { edgeStress: '11.94 MPa' },
-    source: hand('clamped circular plate, point load: 3F/(2π t²) at the edge, Timoshenko & Woinowsky-Krieger (from memory)'),
+    source: hand('clamped circular plate, point load: 3F/(2π t²) at the edge, Timoshenko & Woinowsky-Krieger (unverified)'),
   }),
   ...published(pocketRoof, {
     what: 'clamped plate 20 mm, loaded over 10 mm',
     given: { force: '100 N', supportDiameter: '20 mm', loadDiameter: '10 mm', thickness: '3 mm', poissonRatio: 0.3 },
     // 6/9 × 100/(4π) × 7/8 and × 1.3 × (ln 2 + 1/16).
     gives: { edgeStress: '4.6420 MPa', middleStress: '5.2115 MPa' },
-    source: memory('Timoshenko & Woinowsky-Krieger, section 19: clamped plate loaded over a central circle; by hand'),
+    source: unverified('Timoshenko & Woinowsky-Krieger, section 19: clamped plate loaded over a central circle; by hand'),
   }),
   ...published(nutPullThrough, {
     what: 'slid in from the side: three sides hold',

@@ -17,7 +17,7 @@ const bvp: Source = {
   where:
     "the beam's differential equation EI y'''' + k y = 0 with free ends, solved with numpy.linalg from exponentials (tests/oracles/fasteners-pins.py)",
 }
-const sections: Source = { level: 'computed', where: 'areas and section moduli by hand' }
+const sections: Source = { level: 'arithmetic', where: 'areas and section moduli by hand' }
 const pin = { force: '100 N', diameter: '4 mm', arm: '5 mm', pinModulus: '200 GPa', foundationModulus: '2000 N/mm^2' } as const
 
 export const checks: Check[] = [
@@ -60,7 +60,7 @@ export const checks: Check[] = [
       what: 'planes at 40 degrees',
       given: { force: '600 N', edgeDistance: '8 mm', diameter: '4 mm', thickness: '5 mm', planes: 'fortyDegrees' },
       gives: { planeLength: '6.467911 mm' },
-      source: { level: 'memory', where: 'Bruhn D1; 8 mm − 2 mm × cos 40° = 8 − 1.532089' },
+      source: { level: 'unverified', where: 'Bruhn D1; 8 mm − 2 mm × cos 40° = 8 − 1.532089' },
     },
   ),
   ...published(embeddedPin, {
@@ -126,7 +126,7 @@ export const checks: Check[] = [
       given: { tensileStrength: '1000 MPa', diameter: '4 mm', surface: 'machined' },
       gives: { sizeFactor: 1, enduranceLimit: '361.5 MPa', shearEnduranceLimit: '208.6 MPa' },
       within: '0.02 %',
-      source: { level: 'computed', where: '0.5 × 1000 × 4.51 × 1000^−0.265, × 0.577' },
+      source: { level: 'arithmetic', where: '0.5 × 1000 × 4.51 × 1000^−0.265, × 0.577' },
     },
   ),
   ...published(
@@ -135,13 +135,13 @@ export const checks: Check[] = [
       what: 'reversed, 167 MPa',
       given: { largestStress: '167 MPa', smallestStress: '-167 MPa', enduranceLimit: '361.5 MPa', tensileStrength: '1000 MPa' },
       gives: { reserve: 2.16 },
-      source: { level: 'computed', where: '361.5/167' },
+      source: { level: 'arithmetic', where: '361.5/167' },
     },
     {
       what: 'pulsating, 0 to 167 MPa',
       given: { largestStress: '167 MPa', smallestStress: '0 MPa', enduranceLimit: '361.5 MPa', tensileStrength: '1000 MPa' },
       gives: { alternatingStress: '83.5 MPa', meanStress: '83.5 MPa', reserve: 3.18 },
-      source: { level: 'computed', where: '1/(83.5/361.5 + 83.5/1000)' },
+      source: { level: 'arithmetic', where: '1/(83.5/361.5 + 83.5/1000)' },
     },
   ),
 ]

@@ -2,7 +2,7 @@ import { insertPullOut, metricThread, threadStrip } from '../../src/fasteners/in
 import type { Source } from '../../src/formula/index.js'
 import { type Check, published } from './harness.js'
 
-const hand = (where: string): Source => ({ level: 'computed', where })
+const hand = (where: string): Source => ({ level: 'arithmetic', where })
 
 /** Sheared areas in mm² per mm of engagement: part and screw at basic sizes, part and screw at the worst limits, engagement of equal strength in mm. */
 const STRIP: readonly (readonly ['M3' | 'M4' | 'M5' | 'M6' | 'M8', string, string, string, string, string])[] = [

@@ -13,8 +13,8 @@ import type { Source } from '../../src/formula/index.js'
 import { type Check, published } from './harness.js'
 
 const book = (where: string): Source => ({ level: 'published', where })
-const memory = (where: string): Source => ({ level: 'memory', where })
-const hand = (where: string): Source => ({ level: 'computed', where })
+const unverified = (where: string): Source => ({ level: 'unverified', where })
+const hand = (where: string): Source => ({ level: 'arithmetic', where })
 const M = (size: Parameters<typeof metricThread>[0]) => metricThread(size)
 const stress = (mpa: number) => [mpa, 'MPa'] as const
 
@@ -66,7 +66,7 @@ export const checks: Check[] = [
       what: `${size} 8.8, friction 0.12`,
       given: { thread: M(size), yieldStrength: stress(640), threadFriction: 0.12 },
       gives: `${preload} N` as '1 N',
-      source: hand('VDI 2230 (from memory): 0.9 × 640 A_s/√(1 + 3 (1.5 d2/d_s (P/(π d2) + 0.12/cos 30°))²)'),
+      source: hand('VDI 2230 (unverified): 0.9 × 640 A_s/√(1 + 3 (1.5 d2/d_s (P/(π d2) + 0.12/cos 30°))²)'),
     }),
     ...(tabled === undefined
       ? []
@@ -74,7 +74,7 @@ export const checks: Check[] = [
           what: `${size} 8.8, friction 0.12, as the table prints it`,
           given: { thread: M(size), yieldStrength: stress(640), threadFriction: 0.12 },
           gives: `${tabled} kN` as '1 kN',
-          source: memory('VDI 2230-1 table A1, assembly preloads'),
+          source: unverified('VDI 2230-1 table A1, assembly preloads'),
         })),
     ...published(tighteningTorque, {
       what: `${size} 8.8 socket head, against the short formula of bolt practice`,
@@ -89,7 +89,7 @@ export const checks: Check[] = [
       gives: { torque: `${torque} N m` as '1 N m' },
       // The short formula linearises the thread's small angles.
       within: '0.3 %',
-      source: memory('VDI 2230-1, 0.16 P + 0.58 d2 mu + Dkm/2 mu, evaluated by hand'),
+      source: unverified('VDI 2230-1, 0.16 P + 0.58 d2 mu + Dkm/2 mu, evaluated by hand'),
     }),
   ]),
   ...published(tighteningTorque, {

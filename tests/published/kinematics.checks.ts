@@ -33,7 +33,8 @@ import { lynchFourScrews, lynchScale, lynchThreeLink, lynchTurnSlideTurn, sixAxi
 import { type Check, published, publishedValue } from './harness.js'
 
 const computed = (where: string): Source => ({ level: 'computed', where })
-const memory = (where: string): Source => ({ level: 'memory', where })
+const arithmetic = (where: string): Source => ({ level: 'arithmetic', where })
+const unverified = (where: string): Source => ({ level: 'unverified', where })
 const lynch: Source = {
   level: 'published',
   where: 'K. M. Lynch, F. C. Park, Modern Robotics (2017), code library, examples in the function texts',
@@ -43,10 +44,10 @@ const corke: Source = {
   where:
     'six-axis arm of P. I. Corke, B. Armstrong-Hélouvry, ICRA 1994; torques as quoted with a published toolbox of the parameters’ author',
 }
-const craig = memory(
+const craig = unverified(
   'J. J. Craig, Introduction to Robotics, 3rd ed., ch. 5 and 6; numbers recomputed from the book’s closed form with a computer algebra system',
 )
-const norton = memory('R. L. Norton, Design of Machinery, examples 4-1 and 6: 40, 120, 80, 100 mm at 40°')
+const norton = unverified('R. L. Norton, Design of Machinery, examples 4-1 and 6: 40, 120, 80, 100 mm at 40°')
 
 const rows = (
   id: string,
@@ -130,7 +131,7 @@ export const checks: Check[] = [
         acceleration2: '-4 rad/s^2',
       },
       gives: { torque1: '4.7364690268 N m', torque2: '0.7446213651 N m' },
-      source: memory(
+      source: unverified(
         'M. W. Spong, S. Hutchinson, M. Vidyasagar, Robot Modeling and Control, planar elbow manipulator; numbers by a reference kinematics library',
       ),
     },
@@ -168,7 +169,7 @@ export const checks: Check[] = [
       `two-link inverse from 0°, 30° towards (0.366025, 1.366025), joint ${joint + 1}`,
       () => twoLink.inverse({ position: { x: '0.366025 m', y: '1.366025 m', z: '0 m' }, seed: ['0 deg', '30 deg'] }).values[joint]!,
       ['30.0000 deg', '90.0000 deg'][joint]!,
-      memory('K. M. Lynch, F. C. Park, Modern Robotics (2017), example 6.1: Newton–Raphson ends at 30°, 90°'),
+      unverified('K. M. Lynch, F. C. Park, Modern Robotics (2017), example 6.1: Newton–Raphson ends at 30°, 90°'),
     ),
   ),
   ...list(
@@ -393,7 +394,7 @@ export const checks: Check[] = [
       what: `${shape} over unit distance and time`,
       given: { distance: '1 m', time: '1 s', shape },
       gives: { peakSpeed, peakAcceleration },
-      source: memory(
+      source: unverified(
         'R. L. Norton, Cam Design and Manufacturing Handbook, peak factors: cycloidal 2 and 2π, 3-4-5 polynomial 1.875 and 5.77',
       ),
     }),
@@ -402,12 +403,12 @@ export const checks: Check[] = [
     what: '80 mm in 0.2 s at 0.4 m/s, peaks of the quintic found by sampling its closed form with high-precision arithmetic',
     given: { stride: '80 mm', swingTime: '0.2 s', bodySpeed: '0.4 m/s' },
     gives: { peakSpeed: '1.1000 m/s', peakAcceleration: '23.0940 m/s^2' },
-    source: computed('x = −0.04 − 0.4 t + 0.16 (10 s³ − 15 s⁴ + 6 s⁵), derivatives'),
+    source: arithmetic('x = −0.04 − 0.4 t + 0.16 (10 s³ − 15 s⁴ + 6 s⁵), derivatives'),
   }),
   ...published(strideTiming, {
     given: { stridePeriod: '0.5 s', dutyFactor: 0.4, bodySpeed: '0.8 m/s' },
     gives: { stanceTime: '0.2 s', swingTime: '0.3 s', stanceSweep: '0.16 m', strideLength: '0.4 m' },
-    source: memory('R. McN. Alexander, Principles of Animal Locomotion (2003): stance sweep = speed × duty factor × period'),
+    source: unverified('R. McN. Alexander, Principles of Animal Locomotion (2003): stance sweep = speed × duty factor × period'),
   }),
   ...published(
     stanceForce,
@@ -415,7 +416,7 @@ export const checks: Check[] = [
       what: 'hop on all legs at duty factor 0.4: π/2β weights',
       given: { mass: '1 kg', legShare: 1, dutyFactor: 0.4, stancePhase: 0.5, gravity: '1 m/s^2' },
       gives: '3.926991 N',
-      source: computed('impulse balance of a half sine, π/(2 · 0.4)'),
+      source: arithmetic('impulse balance of a half sine, π/(2 · 0.4)'),
     },
     {
       what: 'two-peaked force at a quarter of the stance',
@@ -429,7 +430,7 @@ export const checks: Check[] = [
         gravity: '10 m/s^2',
       },
       gives: '59.5029 N',
-      source: computed('25 N/0.7 · 3π/(2·4) · (sin 45° + sin 135°)'),
+      source: arithmetic('25 N/0.7 · 3π/(2·4) · (sin 45° + sin 135°)'),
     },
   ),
   ...published(peakForceOfPair, {
@@ -452,20 +453,20 @@ export const checks: Check[] = [
       rotorInertia: '100 kg mm^2',
     },
     gives: '2.6000 N m',
-    source: computed('10/(5 · 0.8) + 1e-4 · 5 · 200'),
+    source: arithmetic('10/(5 · 0.8) + 1e-4 · 5 · 200'),
   }),
   ...published(motorOperatingPoint, {
     what: '10 A at 0.1 N m/A, 0.5 Ω, 100 rad/s',
     given: { torque: '1 N m', speed: '100 rad/s', torqueConstant: '0.1 N m/A', resistance: '0.5 ohm' },
     gives: { current: '10.00 A', voltage: '15.00 V', mechanicalPower: '100.0 W', copperLoss: '50.00 W', electricalPower: '150.0 W' },
-    source: computed('V = I R + k ω and the balance of power, by hand'),
+    source: arithmetic('V = I R + k ω and the balance of power, by hand'),
   }),
 
   ...published(jumpPush, {
     what: 'jump of twice the push',
     given: { mass: '10 kg', jumpHeight: '0.2 m', pushTravel: '0.1 m', gravity: '10 m/s^2' },
     gives: { totalForce: '300 N', takeOffSpeed: '2 m/s', pushTime: '0.1 s', flightTime: '0.4 s' },
-    source: computed('energy: F s = m g (h + s); v² = 2 g h, by hand'),
+    source: arithmetic('energy: F s = m g (h + s); v² = 2 g h, by hand'),
   }),
   ...published(
     dropOnSpring,
@@ -473,13 +474,13 @@ export const checks: Check[] = [
       what: 'laid down without a fall: twice the weight',
       given: { mass: '10 kg', dropHeight: '0 m', stiffness: '1 N/mm', gravity: '10 m/s^2' },
       gives: { peakForce: '200 N', compression: '0.2 m' },
-      source: memory('Roark’s Formulas for Stress and Strain, sudden loading gives twice the static load'),
+      source: unverified('Roark’s Formulas for Stress and Strain, sudden loading gives twice the static load'),
     },
     {
       what: 'fall of four static deflections: four times the weight',
       given: { mass: '10 kg', dropHeight: '0.4 m', stiffness: '1 N/mm', gravity: '10 m/s^2' },
       gives: { peakForce: '400 N', compression: '0.4 m' },
-      source: memory('Roark’s Formulas for Stress and Strain, impact: 1 + √(1 + 2 · 4) = 4'),
+      source: unverified('Roark’s Formulas for Stress and Strain, impact: 1 + √(1 + 2 · 4) = 4'),
     },
   ),
   ...(
@@ -500,14 +501,14 @@ export const checks: Check[] = [
   ...published(touchDownImpact, {
     given: { speed: '2 m/s', effectiveMass: '0.25 kg', contactStiffness: '40000 N/m' },
     gives: { impulse: '0.5 N s', peakForce: '200 N', timeToPeak: '3.927 ms' },
-    source: computed('2 · 0.25; 2 √(4e4 · 0.25); π/2 √(0.25/4e4), by hand'),
+    source: arithmetic('2 · 0.25; 2 √(4e4 · 0.25); π/2 √(0.25/4e4), by hand'),
   }),
 
   ...published(encoderStep, {
     what: '14-bit encoder on a motor behind 6:1',
     given: { countsPerTurn: 16384, turnsPerJointTurn: 6 },
     gives: { step: '0.0036621 deg', worstError: '0.0018311 deg' },
-    source: computed('360°/98304'),
+    source: arithmetic('360°/98304'),
   }),
   ...published(eccentricityError, {
     what: '0.05 mm at 10 mm: 17 minutes of arc',
@@ -521,13 +522,13 @@ export const checks: Check[] = [
   ...published(workspaceVolume, {
     given: { upperLink: '1 m', lowerLink: '0.5 m' },
     gives: '13.6136 m^3',
-    source: computed('4π/3 (1.5³ − 0.5³)'),
+    source: arithmetic('4π/3 (1.5³ − 0.5³)'),
   }),
   ...published(sagittalArea, {
     what: 'all the way round: the annulus',
     given: { upperLink: '1 m', lowerLink: '0.5 m', hipRange: '1 turn', kneeFrom: '0 deg', kneeTo: '180 deg' },
     gives: '6.28319 m^2',
-    source: computed('π (1.5² − 0.5²)'),
+    source: arithmetic('π (1.5² − 0.5²)'),
   }),
   ...published(limitedWorkspaceVolume, {
     what: 'against numerical integration (scipy dblquad)',
@@ -555,14 +556,14 @@ export const checks: Check[] = [
       return axes.filter((axis) => Math.abs(axis.halfLength.si - 1) < 1e-9).length
     },
     '2',
-    memory('J. J. Craig, Introduction to Robotics, ch. 8: isotropic points; T. Yoshikawa 1985'),
+    unverified('J. J. Craig, Introduction to Robotics, ch. 8: isotropic points; T. Yoshikawa 1985'),
   ),
   publishedValue(
     'kinematics.threeJointLeg',
     'foot of the leg hanging straight',
     () => leg.footPosition({ sidewaysHip: '0 deg', hip: '0 deg', knee: '0 deg' }).z,
     '-345 mm',
-    computed('sum of the links'),
+    arithmetic('sum of the links'),
   ),
   ...published(tipOverSlope, {
     given: { marginToEdge: '100 mm', height: '200 mm' },
@@ -591,13 +592,13 @@ export const checks: Check[] = [
       deflectionLimit: '5.333 mm',
       use: 0.3,
     },
-    source: memory('Roark’s Formulas for Stress and Strain: F L³/3EI, F L²/2EI, 6 F L/b t²; by hand with I = 6.667 mm⁴'),
+    source: unverified('Roark’s Formulas for Stress and Strain: F L³/3EI, F L²/2EI, 6 F L/b t²; by hand with I = 6.667 mm⁴'),
   }),
   ...published(notchHinge, {
     what: '2 GPa, 10 mm wide, 0.5 mm thin, radius 5 mm, 5°',
     given: { modulus: '2000 MPa', width: '10 mm', thickness: '0.5 mm', notchRadius: '5 mm', angle: '5 deg', allowableStrain: '2 %' },
     gives: { stiffness: '0.11184 N m/rad', moment: '9.7601 N mm', strain: '1.1712 %', angleLimit: '8.5381 deg', use: 0.5856 },
-    source: memory('Paros and Weisbord 1965: 2 E b t^2.5 / (9 π √r); strain 4/(3π) √(t/r) per radian, by hand'),
+    source: unverified('Paros and Weisbord 1965: 2 E b t^2.5 / (9 π √r); strain 4/(3π) √(t/r) per radian, by hand'),
   }),
 ]
 

@@ -23,7 +23,7 @@ import {
 import parts from '../oracles/materials-parts.json' with { type: 'json' }
 import { published } from './harness.js'
 
-const byHand = (where: string) => ({ level: 'computed', where }) as const
+const byHand = (where: string) => ({ level: 'arithmetic', where }) as const
 const library = (where: string) => ({ level: 'referenceLibrary', where: `${where} (tests/oracles/materials-parts.py)` }) as const
 const shigley = (where: string) => ({ level: 'published', where: `Shigley's Mechanical Engineering Design, ${where}` }) as const
 const BUSHING_SHEET = {
@@ -90,7 +90,7 @@ export const checks = [
       what: 'steel at 450 °F',
       given: { tensileStrength: '700 MPa', finish: 'ground', diameter: '10 mm', temperature: '450 degF' },
       gives: { warmth: 1.007 },
-      source: { level: 'memory', where: "Shigley's Mechanical Engineering Design, 9th ed., table 6-4 and example 6-5" },
+      source: { level: 'unverified', where: "Shigley's Mechanical Engineering Design, 9th ed., table 6-4 and example 6-5" },
     },
   ),
   ...published(
@@ -337,14 +337,14 @@ export const checks = [
       what: '43 in a sample, 90 % at 99 %',
       given: { sampleSize: 43, coverage: 0.9, confidence: 0.99 },
       gives: 2.217,
-      source: { level: 'memory', where: 'NIST/SEMATECH e-Handbook of Statistical Methods, section 7.2.6.3, example' },
+      source: { level: 'unverified', where: 'NIST/SEMATECH e-Handbook of Statistical Methods, section 7.2.6.3, example' },
     },
     {
       what: '10 in a sample, 90 % at 95 %: exact tables print 2.839',
       given: { sampleSize: 10, coverage: 0.9, confidence: 0.95 },
       gives: 2.839,
       within: '0.002',
-      source: { level: 'memory', where: 'Natrella, Experimental Statistics, NBS Handbook 91, table A-6' },
+      source: { level: 'unverified', where: 'Natrella, Experimental Statistics, NBS Handbook 91, table A-6' },
     },
   ),
   ...published(wearDepth, {

@@ -90,14 +90,14 @@ export const checks = [
     'universal constants, 10 K above the glass transition: log of the shift',
     () => Math.log10(wlfShift({ temperature: '70 degC', reference: '60 degC' }).si),
     '-2.831',
-    { level: 'computed', where: 'Williams-Landel-Ferry equation by hand: -17.44 × 10 / 61.6' },
+    { level: 'arithmetic', where: 'Williams-Landel-Ferry equation by hand: -17.44 × 10 / 61.6' },
   ),
   publishedValue(
     'materials.wlfShift',
     'far above, the shift tends to ten to the minus C1: at 1e6 K it is 17.439',
     () => -Math.log10(wlfShift.si({ temperature: 333.15 + 1e6, reference: 333.15, c1: 17.44, c2: 51.6 })),
     '17.4391',
-    { level: 'computed', where: '17.44 × 1e6 / (1e6 + 51.6)' },
+    { level: 'arithmetic', where: '17.44 × 1e6 / (1e6 + 51.6)' },
   ),
   ...published(
     arrheniusShift,
@@ -106,7 +106,7 @@ export const checks = [
       given: { temperature: '35 degC', reference: '25 degC', activationEnergy: '52.9 kJ/mol' },
       gives: 0.5,
       within: '0.001',
-      source: { level: 'memory', where: 'Atkins, Physical Chemistry (doubling per 10 K near room temperature: about 53 kJ/mol)' },
+      source: { level: 'unverified', where: 'Atkins, Physical Chemistry (doubling per 10 K near room temperature: about 53 kJ/mol)' },
     },
     {
       what: '45 °C against 23 °C at 150 kJ/mol',
@@ -260,7 +260,7 @@ export const checks = [
       what: 'Maxwell element after one relaxation time: 36.8 % of the stress is left',
       given: { longTermModulus: '0 GPa', terms: [{ modulus: '20 GPa', time: '50 s' }], time: '50 s' },
       gives: '7.358 GPa',
-      source: { level: 'computed', where: '20 GPa / e = 7.3576 GPa; relaxation time η/E = 1000/20 s of the Maxwell element' },
+      source: { level: 'arithmetic', where: '20 GPa / e = 7.3576 GPa; relaxation time η/E = 1000/20 s of the Maxwell element' },
     },
     {
       what: 'two terms, 1.2 + 0.5 e^-1 + 0.3 e^-0.1',
@@ -273,7 +273,7 @@ export const checks = [
         time: '10 s',
       },
       gives: '1.655391 GPa',
-      source: { level: 'computed', where: '0.5 × 0.36787944 + 0.3 × 0.90483742 + 1.2, tabulated exponentials' },
+      source: { level: 'arithmetic', where: '0.5 × 0.36787944 + 0.3 × 0.90483742 + 1.2, tabulated exponentials' },
     },
   ),
 ]

@@ -8,7 +8,7 @@ import {
 } from '../../src/materials/index.js'
 import { published } from './harness.js'
 
-const arithmetic = (where: string) => ({ level: 'computed', where }) as const
+const arithmetic = (where: string) => ({ level: 'arithmetic', where }) as const
 
 export const checks = [
   ...published(

@@ -35,8 +35,9 @@ import {
 import { published, publishedValue } from './harness.js'
 
 const book = (where: string): Source => ({ level: 'published', where })
-const memory = (where: string): Source => ({ level: 'memory', where })
+const unverified = (where: string): Source => ({ level: 'unverified', where })
 const computed = (where: string): Source => ({ level: 'computed', where })
+const arithmetic = (where: string): Source => ({ level: 'arithmetic', where })
 const library = (where: string): Source => ({ level: 'referenceLibrary', where })
 
 interface Oracle {
@@ -141,7 +142,7 @@ export const checks = [
       coefficient: '10 W/(m^2 K)',
     },
     gives: { efficiency: '0.761594 1' },
-    source: memory('tanh 1, Abramowitz & Stegun, table 4.15'),
+    source: unverified('tanh 1, Abramowitz & Stegun, table 4.15'),
   }),
   ...published(
     annularFin,
@@ -150,7 +151,7 @@ export const checks = [
       given: { innerRadius: '25 mm', outerRadius: '48 mm', thickness: '6 mm', conductivity: '186 W/(m K)', coefficient: '50 W/(m^2 K)' },
       gives: { efficiency: '0.95 1' },
       within: '3.1 %',
-      source: memory('Incropera, annular fin example, efficiency read from a chart'),
+      source: unverified('Incropera, annular fin example, efficiency read from a chart'),
     },
     ...oracle.fins.map(({ r1, r2, k, t, h, conductance }) => ({
       what: `root ${r1} m, rim ${r2} m, k ${k}`,
@@ -179,7 +180,7 @@ export const checks = [
     what: '120 mm, 7.5 mm apart, 1 mm thick',
     given: { width: '120 mm', spacing: '7.5 mm', thickness: '1 mm' },
     gives: '15 1',
-    source: computed('127.5 over 8.5, by hand (editions print 14 and 15)'),
+    source: arithmetic('127.5 over 8.5, by hand (editions print 14 and 15)'),
   }),
   ...published(
     plateFinSink,
@@ -197,7 +198,7 @@ export const checks = [
       given: sinkOf15,
       gives: { finArea: '0.1323 m^2', conductance: '0.7252 W/K', heat: '36.26 W' },
       within: '0.2 %',
-      source: computed('4.83 · (0.992 · 2 · 15 · 0.18 · 0.0245 + 14 · 0.0075 · 0.18), by hand from the print\u2019s coefficient'),
+      source: arithmetic('4.83 · (0.992 · 2 · 15 · 0.18 · 0.0245 + 14 · 0.0075 · 0.18), by hand from the print\u2019s coefficient'),
     },
   ),
   // spreading
@@ -236,13 +237,13 @@ export const checks = [
     what: 'source 0.1, thickness 0.2, Biot 1',
     given: { sourceRatio: 0.1, thicknessRatio: 0.2, biot: 1 },
     gives: { mean: '0.4476 1', peak: '0.5324 1' },
-    source: computed('closed form of Lee, Song, Au & Moran 1995, by hand'),
+    source: arithmetic('closed form of Lee, Song, Au & Moran 1995, by hand'),
   }),
   ...published(halfSpaceSpreading, {
     what: 'unit disc',
     given: { radius: '1 m', conductivity: '1 W/(m K)' },
     gives: { isothermal: '0.25 K/W', isofluxMean: '0.270190 K/W', isofluxCentre: '0.318310 K/W' },
-    source: memory('Rohsenow, Hartnett & Cho, Handbook of Heat Transfer, 3rd ed.: 1/4, 8/(3π²), 1/π'),
+    source: unverified('Rohsenow, Hartnett & Cho, Handbook of Heat Transfer, 3rd ed.: 1/4, 8/(3π²), 1/π'),
   }),
   ...published(mountPlate, {
     what: 'printed plate of 6 mm under a ring, 12.5 W/(m² K) on both faces',
@@ -264,7 +265,7 @@ export const checks = [
     what: 'printed polymer',
     given: { conductivity: '0.2 W/(m K)', density: '1250 kg/m^3', specificHeat: '1300 J/(kg K)' },
     gives: '0.1230769 mm^2/s',
-    source: computed('definition, by hand'),
+    source: arithmetic('definition, by hand'),
   }),
   ...published(
     thickBodyStep,
@@ -273,7 +274,7 @@ export const checks = [
       given: { initial: '20 degC', surface: '-15 degC', depth: '0.68 m', time: '60 day', diffusivity: '0.138 mm^2/s' },
       gives: '0 degC',
       within: '0.1',
-      source: memory('Incropera, example 5.6: water main at 0.68 m'),
+      source: unverified('Incropera, example 5.6: water main at 0.68 m'),
     },
     {
       what: 'frost depth after 60 days, unrounded',
@@ -287,7 +288,7 @@ export const checks = [
     what: '1 kW/m² into polymer for 100 s',
     given: { flux: '1 kW/m^2', time: '100 s', conductivity: '0.2 W/(m K)', diffusivity: '0.1230769 mm^2/s' },
     gives: '19.793 K',
-    source: computed('2 q/k √(α t/π), by hand'),
+    source: arithmetic('2 q/k √(α t/π), by hand'),
   }),
   ...published(
     lumpedResponse,
@@ -302,7 +303,7 @@ export const checks = [
       },
       gives: { temperature: '199 degC' },
       within: '0.05',
-      source: memory('Incropera, example 5.1: bead of 0.706 mm, 5.2 s'),
+      source: unverified('Incropera, example 5.1: bead of 0.706 mm, 5.2 s'),
     },
     {
       what: 'junction of 1 mm, 99 % of the change',
@@ -316,7 +317,7 @@ export const checks = [
       },
       gives: { temperature: '99 degC', timeConstant: '2.15873 s', done: '0.99 1' },
       within: '0.001 %',
-      source: computed('8500 · 320 · 0.001/(6 · 210) · ln 100 = 9.9413 s, by hand; Çengel, example 4-1, prints 10 s'),
+      source: arithmetic('8500 · 320 · 0.001/(6 · 210) · ln 100 = 9.9413 s, by hand; Çengel, example 4-1, prints 10 s'),
     },
   ),
   ...published(
@@ -344,33 +345,33 @@ export const checks = [
       given: { biot: 0.312989, fourier: 5.64 },
       gives: { middle: '0.2123 1' },
       within: '0.2 %',
-      source: memory('Incropera, example 5.5; 42.9 degC with rounded constants, 43.017 degC exactly: 16.983/80'),
+      source: unverified('Incropera, example 5.5; 42.9 degC with rounded constants, 43.017 degC exactly: 16.983/80'),
     },
   ),
   ...published(shortTimeOverload, {
     what: 'one time constant',
     given: { loadTime: '10 min', timeConstant: '10 min' },
     gives: { loss: '1.581977 1', torque: '1.257767 1' },
-    source: computed('1/(1 − 1/e), by hand'),
+    source: arithmetic('1/(1 − 1/e), by hand'),
   }),
   ...published(intermittentOverload, {
     what: 'half of two time constants',
     given: { loadTime: '10 min', period: '20 min', timeConstant: '10 min' },
     gives: { loss: '1.367879 1' },
-    source: computed('1 + 1/e, by hand'),
+    source: arithmetic('1 + 1/e, by hand'),
   }),
   // limits
   ...published(polymerLimit, {
     what: 'glass transition at 100 degC, deflection at 96 degC',
     given: { glassTransition: '100 degC', heatDeflection180: '96 degC' },
     gives: { temperature: '85 degC', governs: 'glassTransition' },
-    source: computed('100 less 15, by hand'),
+    source: arithmetic('100 less 15, by hand'),
   }),
   ...published(temperatureMargin, {
     what: '70 of 85 degC at 40 degC ambient',
     given: { temperature: '70 degC', limit: '85 degC', ambient: '40 degC' },
     gives: { margin: '15 K', utilisation: '0.6667 1', state: 'ok' },
-    source: computed('30/45, by hand'),
+    source: arithmetic('30/45, by hand'),
   }),
   ...published(insulationAgeing, {
     what: '25 K above the class',
@@ -464,7 +465,7 @@ export const checks = [
           ).time,
         ),
       wanted,
-      computed('-C/G ln(1 - G rise/P) at each conductance, by hand'),
+      arithmetic('-C/G ln(1 - G rise/P) at each conductance, by hand'),
       '0.002 %',
     ),
   ),

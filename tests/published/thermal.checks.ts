@@ -56,11 +56,12 @@ import {
 import { published, publishedValue } from './harness.js'
 
 const book = (where: string): Source => ({ level: 'published', where })
-const memory = (where: string): Source => ({ level: 'memory', where })
+const unverified = (where: string): Source => ({ level: 'unverified', where })
 const computed = (where: string): Source => ({ level: 'computed', where })
+const arithmetic = (where: string): Source => ({ level: 'arithmetic', where })
 const standard = (where: string): Source => ({ level: 'standard', where })
 
-const hundred = computed('definitions and power balance for Kv 100 rpm/V, 0.2 ohm, 0.6 N m, worked by hand')
+const hundred = arithmetic('definitions and power balance for Kv 100 rpm/V, 0.2 ohm, 0.6 N m, worked by hand')
 const ke = '0.0954929658551 V s/rad'
 
 export const checks = [
@@ -89,14 +90,14 @@ export const checks = [
       given: { altitude: '1500 m' },
       gives: '84556 Pa',
       within: '0.01 %',
-      source: memory('ISO 2533: 0.83450 of sea level'),
+      source: unverified('ISO 2533: 0.83450 of sea level'),
     },
     {
       what: '3000 m',
       given: { altitude: '3000 m' },
       gives: '70109 Pa',
       within: '0.01 %',
-      source: memory('ISO 2533: 0.69192 of sea level'),
+      source: unverified('ISO 2533: 0.69192 of sea level'),
     },
   ),
   ...published(rayleighNumber, {
@@ -112,14 +113,14 @@ export const checks = [
     given: { thickness: '3 mm', conductivity: '0.2 W/(m K)', area: '849.0154 mm^2' },
     gives: '17.66752 K/W',
     within: '1e-5 K/W',
-    source: computed("Fourier's law, by hand"),
+    source: arithmetic("Fourier's law, by hand"),
   }),
   ...published(shellResistance, {
     what: 'shell 25 to 30 mm',
     given: { innerRadius: '25 mm', outerRadius: '30 mm', conductivity: '0.2 W/(m K)', length: '20 mm' },
     gives: '7.254344 K/W',
     within: '1e-6 K/W',
-    source: computed('cylindrical wall, by hand'),
+    source: arithmetic('cylindrical wall, by hand'),
   }),
   ...published(surfaceResistance, {
     what: 'outside of a pipe',
@@ -132,7 +133,7 @@ export const checks = [
     given: { innerRadius: '6 mm', outerRadius: '17.5 mm' },
     gives: '849.0154 mm^2',
     within: '1e-4 mm^2',
-    source: computed('geometry'),
+    source: arithmetic('geometry'),
   }),
   ...published(contactConductance, {
     what: 'unit slope over roughness',
@@ -146,13 +147,13 @@ export const checks = [
     },
     gives: { solid: '0.031473 W/(m^2 K)' },
     within: '0.01 %',
-    source: computed('1.25 · 2 · 1 · 0.01^0.95 = 2.5 · 0.0125893, by hand'),
+    source: arithmetic('1.25 · 2 · 1 · 0.01^0.95 = 2.5 · 0.0125893, by hand'),
   }),
   ...published(biotNumber, {
     what: '6 mm polymer plate, half thickness',
     given: { coefficient: '12.47 W/(m^2 K)', length: '3 mm', conductivity: '0.2 W/(m K)' },
     gives: { biot: '0.187 1', state: 'distributed' },
-    source: computed('definition, by hand'),
+    source: arithmetic('definition, by hand'),
   }),
   ...published(ringOnPlate, {
     what: 'aluminium 2 mm, one face cooled',
@@ -208,13 +209,13 @@ export const checks = [
     what: 'delta',
     given: { legResistance: '0.3 ohm', connection: 'delta' },
     gives: { terminal: '0.2 ohm', phase: '0.1 ohm' },
-    source: computed('one leg parallel to two in series, by hand'),
+    source: arithmetic('one leg parallel to two in series, by hand'),
   }),
   ...published(motorTorqueBand, {
     what: '3 N m through 6:1',
     given: { jointTorque: '3 N m', ratio: 6, efficiency: 0.95 },
     gives: { raising: '0.526316 N m', lowering: '0.475 N m' },
-    source: computed('power balance, by hand'),
+    source: arithmetic('power balance, by hand'),
   }),
   // copper
   ...published(copperLoss, {
@@ -243,7 +244,7 @@ export const checks = [
     given: { peakPhaseCurrent: '7.255197 A', terminalResistance: '0.2 ohm' },
     gives: { worst: '5.263789 W', timesRotatingShare: '2 1' },
     within: '3e-6',
-    source: computed('one phase at the peak carries two thirds of 7.895684 W'),
+    source: arithmetic('one phase at the peak carries two thirds of 7.895684 W'),
   }),
   ...published(
     hotResistance,
@@ -266,93 +267,93 @@ export const checks = [
       what: '8 W, 4 K/W, 25 degC',
       given: { lossAt20: '8 W', thermalResistance: '4 K/W', ambient: '25 degC' },
       gives: { temperature: '62.3213 degC', loss: '9.33034 W', state: 'steady' },
-      source: computed('closed form, by hand'),
+      source: arithmetic('closed form, by hand'),
     },
     {
       what: 'beyond the pole',
       given: { lossAt20: '64 W', thermalResistance: '4 K/W', ambient: '25 degC' },
       gives: { state: 'runaway' },
-      source: computed('4 K/W · 64 W exceeds 254.5 K'),
+      source: arithmetic('4 K/W · 64 W exceeds 254.5 K'),
     },
   ),
   ...published(runawayLoss, {
     what: '4 K/W',
     given: { thermalResistance: '4 K/W' },
     gives: '63.625 W',
-    source: computed('254.5 K over 4 K/W'),
+    source: arithmetic('254.5 K over 4 K/W'),
   }),
   ...published(continuousLoss, {
     what: '120 degC, 4 K/W',
     given: { limit: '120 degC', ambient: '25 degC', thermalResistance: '4 K/W' },
     gives: { lossAt20: '17.0504 W' },
-    source: computed('(120 - 25)/4 · 254.5/354.5, by hand'),
+    source: arithmetic('(120 - 25)/4 · 254.5/354.5, by hand'),
   }),
   ...published(adiabaticPulse, {
     what: '10 J/K, 100 W, 20 to 120 degC',
     given: { heatCapacity: '10 J/K', lossAt20: '100 W', from: '20 degC', to: '120 degC' },
     gives: '8.4351 s',
     within: '0.001 s',
-    source: computed('10 · 2.545 · ln(354.5/254.5) / 10, by hand'),
+    source: arithmetic('10 · 2.545 · ln(354.5/254.5) / 10, by hand'),
   }),
   ...published(windingHeatCapacity, {
     what: '60 g of copper',
     given: { conductorMass: '60 g' },
     gives: '23.1 J/K',
-    source: memory('Incropera, table A.1: 385 J/(kg K)'),
+    source: unverified('Incropera, table A.1: 385 J/(kg K)'),
   }),
   ...published(magnetDerating, {
     what: '80 degC',
     given: { backEmfConstant: ke, magnetTemperature: '80 degC' },
     gives: { lossFactor: '1.14632 1' },
-    source: computed('1/(1 - 0.0011 · 60)², by hand'),
+    source: arithmetic('1/(1 - 0.0011 · 60)², by hand'),
   }),
   ...published(rmsTorque, {
     what: 'three parts',
     given: { torques: ['1 N m', '0.5 N m', '0 N m'], durations: ['2 s', '3 s', '5 s'] },
     gives: { torque: '0.524404 N m' },
-    source: computed('√(2.75/10), by hand'),
+    source: arithmetic('√(2.75/10), by hand'),
   }),
   // no load, supply, controller
   ...published(noLoadLoss, {
     what: '24 V, 0.5 A, 2400 rpm',
     given: { voltage: '24 V', current: '0.5 A', terminalResistance: '0.2 ohm', speed: '2400 rpm' },
     gives: { loss: '11.95 W', dragTorque: '0.0475475 N m' },
-    source: computed('power balance, by hand'),
+    source: arithmetic('power balance, by hand'),
   }),
   ...published(noLoadSplit, {
     what: '3 W at 100, 8 W at 200 rad/s',
     given: { speed1: '100 rad/s', loss1: '3 W', speed2: '200 rad/s', loss2: '8 W' },
     gives: { constantDrag: '0.02 N m', viscousDrag: '0.0001 N m s/rad' },
     within: '0.001 %',
-    source: computed('two equations P = a w + b w² by hand'),
+    source: arithmetic('two equations P = a w + b w² by hand'),
   }),
   ...published(dragLoss, {
     what: 'the same at 200 rad/s',
     given: { constantDrag: '0.02 N m', viscousDrag: '0.0001 N m s/rad', speed: '200 rad/s' },
     gives: '8 W',
     within: '0.001 %',
-    source: computed('P = a w + b w² by hand'),
+    source: arithmetic('P = a w + b w² by hand'),
   }),
   ...published(supplySag, {
     what: '24 V behind 0.1 ohm, 500 W',
     given: { openCircuitVoltage: '24 V', resistance: '0.1 ohm', power: '500 W' },
     gives: { voltage: '21.695 V', mostPower: '1440 W', state: 'holds' },
     within: '0.005 %',
-    source: computed('(24 + √(576 - 200))/2, by hand'),
+    source: arithmetic('(24 + √(576 - 200))/2, by hand'),
   }),
   ...published(speedAtCurrent, {
     what: 'Kv (V - √3/2 R I)',
     given: { voltage: '24 V', backEmfConstant: ke, terminalResistance: '0.2 ohm', peakPhaseCurrent: '10 A' },
     gives: { speed: '2226.79 rpm' },
     within: '0.01 rpm',
-    source: computed('100 · (24 - 1.7320508), by hand'),
+    source: arithmetic('100 · (24 - 1.7320508), by hand'),
   }),
   ...published(electricalPower, {
     what: 'lowering a load',
     given: { torque: '1 N m', speed: '-20 rad/s', copperLoss: '8 W' },
     gives: { electrical: '-12 W', state: 'regenerating' },
     within: '0.001 %',
-    source: computed('power balance, by hand'),
+    source: arithmetic('power balance, by hand'),
   }),
   ...published(
     wireGauge,
@@ -361,14 +362,14 @@ export const checks = [
       given: { gauge: 12 },
       gives: { diameter: '2.05253 mm', area: '3.30877 mm^2', resistancePerLength: '5.21069 mohm/m' },
       within: '0.001 %',
-      source: memory('ASTM B258, 17.241 nohm m'),
+      source: unverified('ASTM B258, 17.241 nohm m'),
     },
     {
       what: 'gauge 22',
       given: { gauge: 22 },
       gives: { resistancePerLength: '52.9622 mohm/m' },
       within: '0.001 %',
-      source: memory('ASTM B258, 17.241 nohm m'),
+      source: unverified('ASTM B258, 17.241 nohm m'),
     },
   ),
   ...published(leadLoss, {
@@ -376,21 +377,21 @@ export const checks = [
     given: { area: '3.30877 mm^2', length: '1 m', current: '10 A', conductors: 1 },
     gives: { resistance: '5.21069 mohm', loss: '0.521069 W' },
     within: '0.001 %',
-    source: computed('resistivity over section, by hand'),
+    source: arithmetic('resistivity over section, by hand'),
   }),
   ...published(bridgeConductionLoss, {
     what: '7.2552 A, 3 mohm',
     given: { peakPhaseCurrent: '7.2552 A', switchResistance: '3 mohm' },
     gives: '0.236871 W',
     within: '2e-6 W',
-    source: computed('1.5 I² R, by hand'),
+    source: arithmetic('1.5 I² R, by hand'),
   }),
   ...published(bridgeSwitchingLoss, {
     what: '24 V, 20+20 ns, 24 kHz',
     given: { peakPhaseCurrent: '7.2552 A', voltage: '24 V', frequency: '24 kHz', riseTime: '20e-3 us', fallTime: '20e-3 us' },
     gives: { edges: '0.159626 W' },
     within: '2e-6 W',
-    source: computed('linear-edge model, by hand'),
+    source: arithmetic('linear-edge model, by hand'),
   }),
   // convection and radiation
   ...published(
@@ -420,7 +421,7 @@ export const checks = [
     what: 'Ra 1e8, Pr 0.71',
     given: { rayleigh: 1e8, prandtl: 0.71 },
     gives: '52.1045 1',
-    source: computed('Churchill-Chu laminar form, by hand'),
+    source: arithmetic('Churchill-Chu laminar form, by hand'),
   }),
   ...published(
     nusseltHorizontalCylinder,
@@ -435,7 +436,7 @@ export const checks = [
       given: { rayleigh: 5.073e6, prandtl: 0.697 },
       gives: '23.3 1',
       within: '1 %',
-      source: memory('Incropera, example 9.4'),
+      source: unverified('Incropera, example 9.4'),
     },
   ),
   ...published(nusseltPlateUp, {
@@ -472,7 +473,7 @@ export const checks = [
     given: { reynolds: 1e4, prandtl: 0.7 },
     gives: { mean: '58.958 1' },
     within: '0.002',
-    source: computed('0.664 · 100 · 0.7^(1/3), by hand'),
+    source: arithmetic('0.664 · 100 · 0.7^(1/3), by hand'),
   }),
   ...published(
     nusseltCylinderCrossflow,
@@ -495,20 +496,20 @@ export const checks = [
     given: { surface: 'cylinder', length: '50 mm', speed: '2 m/s', surfaceTemperature: '60 degC', airTemperature: '25 degC' },
     gives: { coefficient: '21.5406 W/(m^2 K)', reynolds: '5793.9 1' },
     within: '0.05 %',
-    source: computed('Churchill-Bernstein on table properties'),
+    source: arithmetic('Churchill-Bernstein on table properties'),
   }),
   ...published(mixedConvection, {
     what: '3 and 4 assisting',
     given: { forced: 3, natural: 4, direction: 'assisting' },
     gives: '4.4979 1',
-    source: computed('cube root of 91, by hand'),
+    source: arithmetic('cube root of 91, by hand'),
   }),
   ...published(nusseltRotatingCylinder, {
     what: 'Re 1e4, Pr 0.7',
     given: { reynolds: 1e4, prandtl: 0.7 },
     gives: '54.81 1',
     within: '0.02',
-    source: memory('Becker 1963, 0.133 Re^(2/3) Pr^(1/3)'),
+    source: unverified('Becker 1963, 0.133 Re^(2/3) Pr^(1/3)'),
   }),
   ...published(
     radiantFlux,
@@ -545,7 +546,7 @@ export const checks = [
       return temperatures.a as NonNullable<typeof temperatures.a>
     },
     '60 degC',
-    computed('35 K above 25 degC, by hand'),
+    arithmetic('35 K above 25 degC, by hand'),
     '1e-6',
   ),
 ]

@@ -5,7 +5,7 @@ import { formula, property } from '../../src/formula/index.js'
 import { bounds, normal, triangular, truncated, uniform } from '../../src/study/index.js'
 import { InputError } from '../../src/units/index.js'
 
-const memory = [{ level: 'memory', where: 'test' }] as const
+const memory = [{ level: 'unverified', where: 'test' }] as const
 const x = 'ratio'
 const one = (si: (a: number, b: number) => number) =>
   formula('test.one', { inputs: { a: x, b: x }, output: 'ratio', source: memory, si: ({ a, b }) => si(a, b) })

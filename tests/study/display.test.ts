@@ -46,7 +46,7 @@ test('a tornado speaks the unit that the result prints in, for temperatures and 
   const warm = formula('test.warm', {
     inputs: { room: 'temperature', rise: 'temperatureDifference', arm: 'length' },
     output: { temperature: 'temperature', torque: 'torque' },
-    source: [{ level: 'memory', where: 'test' }],
+    source: [{ level: 'unverified', where: 'test' }],
     si: ({ room, rise, arm }) => ({ temperature: room + rise, torque: 10 * arm }),
   })
   const at = { room: '20 degC', rise: uniform('10 K', '30 K'), arm: uniform('0.1 m', '0.3 m') } as const

@@ -7,7 +7,7 @@ import { fit as fitted } from '../../src/study/index.js'
 import { InputError, N } from '../../src/units/index.js'
 import { regressions } from '../numeric/nist.data.js'
 
-const memory = [{ level: 'memory', where: 'test' }] as const
+const memory = [{ level: 'unverified', where: 'test' }] as const
 const x = 'ratio'
 
 /** A regression of the archive as a formula of its parameters and of x. */

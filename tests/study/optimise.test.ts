@@ -4,7 +4,7 @@ import { formula } from '../../src/formula/index.js'
 import { optimise } from '../../src/study/index.js'
 import { InputError } from '../../src/units/index.js'
 
-const memory = [{ level: 'memory', where: 'test' }] as const
+const memory = [{ level: 'unverified', where: 'test' }] as const
 const x = 'ratio'
 
 describe('published problems with known optima', () => {

@@ -5,7 +5,7 @@ import { formula, property } from '../../src/formula/index.js'
 import { normal, sensitivity, uniform, varianceShares } from '../../src/study/index.js'
 import { InputError } from '../../src/units/index.js'
 
-const memory = [{ level: 'memory', where: 'test' }] as const
+const memory = [{ level: 'unverified', where: 'test' }] as const
 const x = 'ratio'
 
 /** T. Ishigami, T. Homma, ISUMA '90 (1990) 398: sin x + a sin² y + b z⁴ sin x on (−π, π)³. */

@@ -5,7 +5,7 @@ import { formula } from '../../src/formula/index.js'
 import { solveFor } from '../../src/study/index.js'
 import { InputError } from '../../src/units/index.js'
 
-const memory = [{ level: 'memory', where: 'test' }] as const
+const memory = [{ level: 'unverified', where: 'test' }] as const
 const parabola = formula('test.parabola', {
   inputs: { x: 'ratio', outer: { fields: { shift: 'ratio' } } },
   output: { height: 'ratio', side: { oneOf: ['left', 'right'] } },

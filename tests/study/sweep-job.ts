@@ -5,7 +5,7 @@ import { runSweep, sweepJob } from '../../src/study/index.js'
 /** @public Used by the process that is killed. */
 export { runSweep }
 
-const memory = [{ level: 'memory', where: 'test' }] as const
+const memory = [{ level: 'unverified', where: 'test' }] as const
 
 /** Numbers of every sort: NaN, infinity, minus zero, words. */
 export const wavy = formula('test.wavy', {

@@ -4,7 +4,7 @@ import { formula, NoResultError } from '../../src/formula/index.js'
 import { bounds, optimise, solveFor, sweep, uniform } from '../../src/study/index.js'
 import { InputError } from '../../src/units/index.js'
 
-const memory = [{ level: 'memory', where: 'test' }] as const
+const memory = [{ level: 'unverified', where: 'test' }] as const
 const nested = formula('test.nested', {
   inputs: { x: 'ratio', outer: { fields: { shift: 'ratio' } } },
   output: { height: 'ratio', side: { oneOf: ['left', 'right'] }, all: { list: 'ratio' } },

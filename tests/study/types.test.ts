@@ -6,7 +6,7 @@ import { bounds, fit as fitted, normal, optimise, sensitivity, uncertainty, unif
 const drum = formula('test.drum', {
   inputs: { rim: { fields: { radius: 'length' } }, room: 'temperature' },
   output: { size: 'length', warmth: 'temperature' },
-  source: [{ level: 'memory', where: 'test' }],
+  source: [{ level: 'unverified', where: 'test' }],
   si: ({ rim, room }) => ({ size: rim.radius, warmth: room }),
 })
 const rim = { radius: '5 mm' } as const

@@ -5,7 +5,7 @@ import { formula, property } from '../../src/formula/index.js'
 import { lognormal, normal, triangular, truncated, uncertainty, uniform } from '../../src/study/index.js'
 import { InputError, N } from '../../src/units/index.js'
 
-const memory = [{ level: 'memory', where: 'test' }] as const
+const memory = [{ level: 'unverified', where: 'test' }] as const
 const sum = formula('test.sum', {
   inputs: { a: 'ratio', b: 'ratio', c: 'ratio', d: 'ratio' },
   output: 'ratio',

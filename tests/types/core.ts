@@ -73,7 +73,7 @@ const shapes = formula('test.shapes', {
     extra: { kind: 'length', optional: true },
   },
   output: { total: 'force', each: { list: 'force' }, state: { oneOf: ['held', 'loose'] }, until: { kind: 'time', infinite: true } },
-  source: [{ level: 'memory', where: 'test' }],
+  source: [{ level: 'unverified', where: 'test' }],
   si: ({ loads, extra, wet }) => ({ total: loads.length * (extra ?? 0), each: [...loads], state: wet ? 'loose' : 'held', until: 1 }),
 })
 const shaped = shapes({ shape: 'round', loads: ['5 N'], outer: { modulus: '2 GPa' }, creep: () => 0.5 })

@@ -25,6 +25,6 @@ export function polymerRest({ material }: Matter, part: string): Rest[] {
 /** Friction of the cord, as far as nobody has measured it on this drum. */
 export const frictionRest: Rest = {
   what: 'friction of the cord on its pinion',
-  source: { level: 'memory', where: 'ranges for braided polymer cord on printed and metal drums' },
+  source: { level: 'unverified', where: 'ranges for braided polymer cord on printed and metal drums' },
   test: 'hang two weights over the pinion and read the ratio at which the cord slips, wet and dry',
 }

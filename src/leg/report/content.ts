@@ -44,7 +44,7 @@ const are = (n: number) => (n === 1 ? 'is' : 'are')
 /** How much rests on priors, in words. */
 export function priorsText({ priors }: Assessment): string {
   const percent = (x: number) => `${Math.round(100 * x)} %`
-  return `${percent(priors.share)} of the sources behind these checks are priors (memory, common practice, assumptions); ${percent(priors.undecided)} of the checks change sides within the range of their uncertain values.`
+  return `${percent(priors.share)} of the sources behind these checks are priors (unverified values, common practice, assumptions); ${percent(priors.undecided)} of the checks change sides within the range of their uncertain values.`
 }
 
 /** First letter large. */
@@ -57,7 +57,8 @@ export const EVIDENCE: Readonly<Record<string, string>> = {
   referenceLibrary: 'reference library',
   computed: 'computed',
   commonPractice: 'common practice',
-  memory: 'from memory, not opened',
+  unverified: 'unverified: cited, original not checked',
+  arithmetic: 'a closed form worked again',
   assumption: 'assumption',
 }
 

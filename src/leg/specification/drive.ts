@@ -18,7 +18,7 @@ export const cord = z.strictObject({
     q('ratio', { min: 1 }, 'Factor between breaking strength, after ends and bends, and the highest working tension.'),
     5,
     'design factors of 5 to 12 on breaking strength are customary for fibre ropes (Cordage Institute CI 1401)',
-    'memory',
+    'unverified',
   ),
   leastBendRatio: silent(
     q('ratio', { min: 1 }, 'Least ratio of pulley to cord diameter for a long life.'),
@@ -98,7 +98,7 @@ export const drive = z.strictObject({
     band(1, 'Friction coefficient of the cord on the pinion.'),
     { low: 0.08, typical: 0.14, high: 0.2 },
     'braided polymer cord on a printed or smooth metal pulley',
-    'memory',
+    'unverified',
   ),
   hold: silent(
     word(

@@ -5,7 +5,12 @@ import { bearingName, material, pinSize, propertyClass, thread } from './tables.
 /** The steel pin of one joint. */
 export const pin = z.strictObject({
   size: pinSize('Pin by standard, diameter and tolerance.'),
-  strength: silent(q('stress', { above: 0 }, 'Tensile strength of the pin.'), '1500 MPa', 'hardened dowel steel, 550 HV or more', 'memory'),
+  strength: silent(
+    q('stress', { above: 0 }, 'Tensile strength of the pin.'),
+    '1500 MPa',
+    'hardened dowel steel, 550 HV or more',
+    'unverified',
+  ),
   cheekThickness: q('length', { above: 0 }, 'Thickness of each cheek of the clevis that bears on the pin.'),
   lugThickness: q('length', { above: 0 }, 'Thickness of the lug in the middle that bears on the pin.'),
   gap: silent(q('length', { min: 0 }, 'Side gap between the lug and each cheek.'), '0.3 mm', 'a printed running gap', 'commonPractice'),

@@ -66,7 +66,7 @@ export const motor = z.strictObject({
     q('ratio', { above: 0, max: 1 }, 'Emissivity of the can.'),
     0.8,
     'anodised or painted; tables disagree widely',
-    'memory',
+    'unverified',
   ),
   magnetSuffix: silent(
     word(['none', 'M', 'H', 'SH', 'UH', 'EH'], 'Temperature suffix of the magnet grade.'),
@@ -86,7 +86,7 @@ export const plate = z.strictObject({
   thickness: q('length', { above: 0 }, 'Thickness of the plate.'),
   width: q('length', { above: 0 }, 'Width of the plate.'),
   height: q('length', { above: 0 }, 'Height of the plate.'),
-  emissivity: silent(q('ratio', { above: 0, max: 1 }, 'Emissivity of the plate.'), 0.9, 'plastics generally 0.85 to 0.95', 'memory'),
+  emissivity: silent(q('ratio', { above: 0, max: 1 }, 'Emissivity of the plate.'), 0.9, 'plastics generally 0.85 to 0.95', 'unverified'),
   contactConductance: silent(
     q('heatTransferCoefficient', { above: 0 }, 'Contact conductance between motor and plate.'),
     '1500 W/(m^2 K)',
@@ -100,7 +100,7 @@ export const sink = z.strictObject({
   thickness: q('length', { above: 0 }, 'Thickness of the sink.'),
   width: q('length', { above: 0 }, 'Width of the sink.'),
   height: q('length', { above: 0 }, 'Height of the sink.'),
-  emissivity: silent(q('ratio', { above: 0, max: 1 }, 'Emissivity of the sink.'), 0.8, 'anodised aluminium', 'memory'),
+  emissivity: silent(q('ratio', { above: 0, max: 1 }, 'Emissivity of the sink.'), 0.8, 'anodised aluminium', 'unverified'),
 })
 
 /** The motor controller. */

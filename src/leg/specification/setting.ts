@@ -4,13 +4,13 @@ import { band, maybe, q, silent, whole } from './fields.js'
 /** Air and weather. */
 export const environment = z.strictObject({
   normalAir: silent(q('temperature', {}, 'Air temperature on an ordinary day.'), '20 degC', 'room temperature', 'commonPractice'),
-  hotAir: silent(q('temperature', {}, 'Still air on the hottest afternoon.'), '40 degC', 'highest ambient of IEC 60034-1', 'memory'),
+  hotAir: silent(q('temperature', {}, 'Still air on the hottest afternoon.'), '40 degC', 'highest ambient of IEC 60034-1', 'unverified'),
   coldAir: silent(q('temperature', {}, 'Air on the coldest morning.'), '0 degC', 'a frost-free cold morning'),
   assemblyTemperature: silent(
     q('temperature', {}, 'Temperature at which parts were measured, pressed and tensioned.'),
     '20 degC',
     'reference temperature of ISO 1',
-    'memory',
+    'unverified',
   ),
   surroundings: maybe(q('temperature', {}, 'Radiant temperature of the surroundings; the air temperature when silent.')),
   wind: silent(
@@ -28,7 +28,7 @@ export const environment = z.strictObject({
     q('ratio', { min: 0, max: 1 }, 'Relative humidity that the prints live in.'),
     0.5,
     'the standard atmosphere 23/50 of ISO 291',
-    'memory',
+    'unverified',
   ),
 })
 

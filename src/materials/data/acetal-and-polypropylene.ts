@@ -128,7 +128,7 @@ export const pp = /* @__PURE__ */ defineMaterial(
         [155, 0, 0, 0.05],
       ],
       source: PLASTICS_ENCYCLOPEDIA,
-      conditions: 'short-term, moulded homopolymer: 50 and 35 of 170 to 250 kpsi at 93 and 121 °C; between and beyond from memory',
+      conditions: 'short-term, moulded homopolymer: 50 and 35 of 170 to 250 kpsi at 93 and 121 °C; between and beyond unverified',
     },
     remarks: ['warps in printing; makes living hinges; nothing glues to it untreated; wears too fast for a bearing'],
   },
