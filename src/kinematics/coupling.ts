@@ -76,7 +76,7 @@ export class DriveCoupling {
 
   /** Whether the knee's drive can stand at a knee angle (SI); only a four-bar may not. */
   assemblesAt(knee: number): boolean {
-    return typeof this.drive === 'number' || Number.isFinite(this.drive.ratio(knee))
+    return Number.isFinite(typeof this.drive === 'number' ? knee : this.drive.ratio(knee))
   }
 
   /** Ratio of the knee's drive at a knee angle: actuator travel over knee travel (SI numbers). */

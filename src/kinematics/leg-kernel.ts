@@ -1,4 +1,4 @@
-/** What the inverse answers: 0 reached, otherwise why not. */
+/** Status of the inverse: the foot is at the point. Every other status says why not. */
 export const REACHED = 0
 /** The foot would have to be further from the hip than the straight leg. */
 export const TOO_FAR = 1
@@ -6,6 +6,8 @@ export const TOO_FAR = 1
 export const TOO_NEAR = 2
 /** The foot would have to be nearer to the sideways hip's axis than the sideways offset. */
 export const INSIDE_OFFSET = 3
+/** The point, or a number of the pose, is not a number. */
+export const NOT_A_NUMBER = 4
 
 /** Bit of a branch number: the knee bends backward (negative knee angle). */
 export const KNEE_BACKWARD = 1
@@ -91,19 +93,20 @@ export class LegKernel {
     const d = this.hipOffset
     const slack = this.slack
     let height = y * y + z * z - this.offsetSquared
-    if (height < 0) {
-      if (height < -slack) return INSIDE_OFFSET
+    // Each guard asks whether the number is in range, so that one that is not a number fails it.
+    if (!(height >= 0)) {
+      if (!(height >= -slack)) return height < 0 ? INSIDE_OFFSET : NOT_A_NUMBER
       height = 0
     }
     const distance = x * x + height
     let far = this.farthest - distance
     let near = distance - this.nearest
-    if (far < 0) {
-      if (far < -slack) return TOO_FAR
+    if (!(far >= 0)) {
+      if (!(far >= -slack)) return far < 0 ? TOO_FAR : NOT_A_NUMBER
       far = 0
     }
-    if (near < 0) {
-      if (near < -slack) return TOO_NEAR
+    if (!(near >= 0)) {
+      if (!(near >= -slack)) return TOO_NEAR
       near = 0
     }
     // Sine and cosine of the knee, both times 2 l1 l2; the hip and the sideways hip as one angle between two vectors each.

@@ -1,16 +1,19 @@
-import type { LegKernel } from './leg-kernel.js'
+import { type LegKernel, NOT_A_NUMBER } from './leg-kernel.js'
 
 /** Below this, relative to the leg's size, a pose counts as singular for the inverse of the Jacobian: eight digits are gone there. */
 export const SINGULAR = 1e-8
 
 /**
- * Which singularity a pose is at: 0 none, 1 knee straight, 2 knee folded, 3 foot level with the hip axis (sideways authority lost).
- * `tolerance` compares |sin knee|, and the foot's distance below the hip axis over the leg's length.
+ * Which singularity a pose is at: 0 none, 1 knee straight, 2 knee folded, 3 foot level with the hip axis (sideways authority lost), 4 a number of the
+ * pose is not a number. `tolerance` compares |sin knee|, and the foot's distance below the hip axis over the leg's length.
  */
-export function singularityOf(leg: LegKernel, q2: number, q3: number, tolerance = SINGULAR): 0 | 1 | 2 | 3 {
+export function singularityOf(leg: LegKernel, q2: number, q3: number, tolerance = SINGULAR): 0 | 1 | 2 | 3 | 4 {
   const { upperLink: l1, lowerLink: l2 } = leg
-  if (Math.abs(Math.sin(q3)) < tolerance) return Math.cos(q3) > 0 ? 1 : 2
-  return Math.abs(l1 * Math.cos(q2) + l2 * Math.cos(q2 + q3)) < tolerance * (l1 + l2) ? 3 : 0
+  const sine = Math.abs(Math.sin(q3))
+  if (!(sine >= tolerance)) return !(sine < tolerance) ? NOT_A_NUMBER : Math.cos(q3) > 0 ? 1 : 2
+  const height = Math.abs(l1 * Math.cos(q2) + l2 * Math.cos(q2 + q3))
+  if (!(height >= tolerance * (l1 + l2))) return height < tolerance * (l1 + l2) ? 3 : NOT_A_NUMBER
+  return 0
 }
 
 /** Foot velocity from joint rates (3 numbers): v = J q̇. */

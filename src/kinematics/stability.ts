@@ -65,6 +65,9 @@ export const frictionConeUse = /* @__PURE__ */ formula('kinematics.frictionConeU
   }),
 })
 
+/** A margin that is not a number counts as the worst. */
+const orLowest = (edge: SupportEdge) => (Number.isNaN(edge.margin.si) ? -Infinity : edge.margin.si)
+
 const POINT = { x: 'length', y: 'length' } as const
 const STANCE = {
   feet: { list: { fields: POINT }, least: 1 },
@@ -132,7 +135,7 @@ export function supportPolygon(given: Given<typeof STANCE>): SupportPolygon {
         }
       })
   const weakest = edges.reduce<SupportEdge | undefined>(
-    (least, edge) => (least === undefined || edge.margin.si < least.margin.si ? edge : least),
+    (least, edge) => (least === undefined || orLowest(edge) < orLowest(least) ? edge : least),
     undefined,
   )
   return {

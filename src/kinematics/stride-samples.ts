@@ -1,3 +1,5 @@
+import { NoResultError } from '../formula/index.js'
+import { InputError, Quantity } from '../units/index.js'
 import type { DriveCoupling } from './coupling.js'
 import type { FootPath } from './foot-path.js'
 import type { ThreeJointLeg } from './leg.js'
@@ -53,6 +55,7 @@ export interface StrideInputs {
 }
 
 const JUST_INSIDE = 1e-9
+const allFinite = (column: Float64Array, at: number) => Number.isFinite(column[at]! + column[at + 1]! + column[at + 2]!)
 
 /** Times and weights: midpoints of equal cells within stance and within swing, and both ends of each with no weight. */
 function sampleTimes(path: FootPath, samples: number): { time: number[]; weight: number[] } {
@@ -132,6 +135,14 @@ export function sampleStride({
     jointAccelerationsInto(leg.si, a, 0, q, w, acceleration)
     force.fill(0)
     if (stands) groundReaction(force, Math.min(1, Math.max(0, t / path.stanceTimeSi)), position)
+    if (!force.every(Number.isFinite))
+      throw new InputError('kinematics.strideDemand', [
+        {
+          path: 'groundReactionSi',
+          given: `[${Array.from(force).join(', ')}] N at ${new Quantity(t, 'time')}`,
+          accepts: 'must write three finite numbers',
+        },
+      ])
     if (dynamics === undefined) leg.si.torqueFromFootPushInto(torque, 0, q[0]!, q[1]!, q[2]!, -force[0]!, -force[1]!, -force[2]!)
     else dynamics.si.torqueInto(torque, 0, q, w, a, force[0]!, force[1]!, force[2]!)
     result.stance[i] = stands ? 1 : 0
@@ -145,6 +156,8 @@ export function sampleStride({
     coupling.actuatorRatesInto(result.actuatorRate, at, q, w)
     coupling.actuatorAccelerationsInto(result.actuatorAcceleration, at, q, w, a)
     coupling.actuatorTorquesInto(result.actuatorTorque, at, q, torque)
+    if (!allFinite(result.actuatorTorque, at) || !allFinite(result.actuatorAcceleration, at) || !allFinite(result.actuatorRate, at))
+      throw new NoResultError(`kinematics.strideDemand: torque or motion of a drum is not a finite number at ${new Quantity(t, 'time')}`)
   }
   return result
 }
