@@ -6,7 +6,7 @@ const BELOW_TRANSITION = {
 }
 const PART_HOLDS = {
   accepts: 'must lie above the temperature of the joint: beyond it the part itself gives way',
-  holds: (x: { readonly temperature: number; readonly partGlassTransitionTemperature: number | undefined }) =>
+  holds: (x: { readonly temperature: number; readonly partGlassTransitionTemperature?: number | undefined }) =>
     x.partGlassTransitionTemperature === undefined || x.temperature < x.partGlassTransitionTemperature,
 }
 

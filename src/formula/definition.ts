@@ -116,8 +116,14 @@ export type Given<I> = [
   ? { [K in keyof G]: G[K] }
   : never
 
-/** The same record as SI numbers, as kernels receive it. */
-export type Si<I> = { readonly [K in keyof I]: I[K] extends { optional: true } ? SiArg<I[K]> | undefined : SiArg<I[K]> }
+/** The same record as SI numbers, as kernels receive it. Optional inputs may be left out. */
+export type Si<I> = [
+  { readonly [K in keyof I as I[K] extends { optional: true } ? never : K]: SiArg<I[K]> } & {
+    readonly [K in keyof I as I[K] extends { optional: true } ? K : never]?: SiArg<I[K]> | undefined
+  },
+][0] extends infer G
+  ? { [K in keyof G]: G[K] }
+  : never
 
 type Value<O> = O extends Kind
   ? Quantity<O>

@@ -1,4 +1,4 @@
-import { InputError, type Issue, type Kind, kindRow, type Note, Quantity, show } from '../units/index.js'
+import { InputError, type Issue, issue, type Kind, kindRow, type Note, Quantity } from '../units/index.js'
 import type { Definition, Flat, Given, Inputs, Output, OutputField, OutputRecord, Result, Si, SiResult } from './definition.js'
 import { recordReader } from './reader.js'
 
@@ -93,7 +93,7 @@ function impossibleIn(requires: Requires, x: unknown, given: unknown, issues: Is
   for (const [path, { accepts, holds }] of Object.entries(requires)) {
     if (holds(x)) continue
     const value = path.split('.').reduce<unknown>((at, name) => (at as Record<string, unknown> | undefined)?.[name], given)
-    issues.push({ path, given: show(value), accepts })
+    issues.push(issue(path, value, accepts))
   }
 }
 

@@ -1,4 +1,4 @@
-import { type In, InputError, type Issue, type Kind, type Note, Quantity, readAt, show } from '../units/index.js'
+import { type In, InputError, type Issue, issue, type Kind, type Note, Quantity, readAt, show } from '../units/index.js'
 
 /**
  * Kinds of evidence, the strongest first:
@@ -92,14 +92,10 @@ export function property<K extends Kind>(kind: K, record: PropertyRecord<NoInfer
   const low = si('low')
   const high = si('high')
   if (issues.length === 0 && !(low <= typical && typical <= high)) {
-    issues.push({
-      path: 'typical',
-      given: show(record.typical),
-      accepts: `must lie within its range, ${show(record.low)} to ${show(record.high)}`,
-    })
+    issues.push(issue('typical', record.typical, `must lie within its range, ${show(record.low)} to ${show(record.high)}`))
   }
   if (typeof record.source?.where !== 'string' || record.source.where === '') {
-    issues.push({ path: 'source', given: show(record.source), accepts: 'must say where the value comes from' })
+    issues.push(issue('source', record.source, 'must say where the value comes from'))
   }
   if (issues.length > 0) throw new InputError(`property of kind ${kind}`, issues)
   return new Property(typical, kind, low, high, record.source, record.conditions ?? '')

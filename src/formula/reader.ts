@@ -3,6 +3,7 @@ import {
   didYouMean,
   InputError,
   type Issue,
+  issue,
   type Kind,
   kindAccepted,
   kindRow,
@@ -11,7 +12,7 @@ import {
   oneOfNames,
   Quantity,
   readAny,
-  show,
+  refuse,
 } from '../units/index.js'
 import type { Given, Input, Inputs, Scalar, Si } from './definition.js'
 
@@ -21,8 +22,9 @@ import type { Given, Input, Inputs, Scalar, Si } from './definition.js'
  */
 type Reader = (given: unknown, path: string, issues: Issue[], notes?: Note[]) => unknown
 
-const refuse = (issues: Issue[], path: string, given: unknown, accepts: string): number => {
-  issues.push({ path, given: show(given), accepts })
+/** Adds an issue; the NaN it returns is never used. */
+const reject = (issues: Issue[], path: string, given: unknown, accepts: string): number => {
+  issues.push(issue(path, given, accepts))
   return Number.NaN
 }
 
@@ -50,7 +52,7 @@ function innerReader(spec: Exclude<Input, Kind>): Reader {
   if ('list' in spec) return listReader(reader(spec.list), spec.least ?? 1)
   if ('fields' in spec) return recordReader(spec.fields, false)
   if ('flag' in spec)
-    return (given, path, issues) => (typeof given === 'boolean' ? given : refuse(issues, path, given, 'must be true or false'))
+    return (given, path, issues) => (typeof given === 'boolean' ? given : reject(issues, path, given, 'must be true or false'))
   return curveReader(spec.curve)
 }
 
@@ -60,7 +62,7 @@ const limitWords = (kind: Kind, limit: unknown) =>
 
 function scalarReader({ kind, min, max, above, below, whole }: Scalar): Reader {
   const row = kindRow(kind as string)
-  if (row === undefined) throw new InputError('formula record', [{ path: 'kind', given: show(kind), accepts: kindAccepted(kind) }])
+  if (row === undefined) refuse('formula record', 'kind', kind, kindAccepted(kind))
   const si = (limit: unknown, unset: number) => (limit === undefined ? unset : typeof limit === 'number' ? limit : readAny(row, limit))
   // Without a limit still nothing infinite passes, nor what could not be read.
   const lowest = si(min, -Number.MAX_VALUE)
@@ -82,10 +84,10 @@ function scalarReader({ kind, min, max, above, below, whole }: Scalar): Reader {
       }
       return x
     }
-    if (!Number.isFinite(x)) return refuse(issues, path, given, accepted(kind, given))
+    if (!Number.isFinite(x)) return reject(issues, path, given, accepted(kind, given))
     const limits = Object.entries({ 'at least': min, above, 'at most': max, below }).filter(([, limit]) => limit !== undefined)
     const words = limits.map(([word, limit]) => `${word} ${limitWords(kind, limit)}`)
-    return refuse(issues, path, given, `must be ${[...words, ...(whole ? ['a whole number'] : [])].join(' and ')}`)
+    return reject(issues, path, given, `must be ${[...words, ...(whole ? ['a whole number'] : [])].join(' and ')}`)
   }
 }
 
@@ -98,20 +100,20 @@ function takeNotes(given: object | null, notes: Note[] | undefined): void {
 const choiceReader =
   (words: readonly string[]): Reader =>
   (given, path, issues) =>
-    words.includes(given as string) ? given : refuse(issues, path, given, oneOfNames(words, given))
+    words.includes(given as string) ? given : reject(issues, path, given, oneOfNames(words, given))
 
 const listReader =
   (item: Reader, least: number): Reader =>
   (given, path, issues, notes) =>
     Array.isArray(given) && given.length >= least
       ? given.map((x, i) => item(x, `${path}[${i}]`, issues, notes))
-      : refuse(issues, path, given, `must be a list of at least ${least}`)
+      : reject(issues, path, given, `must be a list of at least ${least}`)
 
 function curveReader([from, to]: readonly [Kind, Kind]): Reader {
   const value = reader(to)
   return (given, path, issues) => {
     if (typeof given !== 'function')
-      return refuse(issues, path, given, `must be a function of ${kindWords(from)} that gives ${kindWords(to)}`)
+      return reject(issues, path, given, `must be a function of ${kindWords(from)} that gives ${kindWords(to)}`)
     const { si } = given as { si?: unknown }
     if (typeof si === 'function') return si
     return (x: number) => {
@@ -136,7 +138,7 @@ export function recordReader(inputs: Inputs, refuseSurplus: boolean): Reader {
   }
   return (given, path, issues, notes) => {
     if (given === null || typeof given !== 'object' || Array.isArray(given)) {
-      return refuse(issues, path || 'the argument', given, `must be an object with ${names.join(', ')}`)
+      return reject(issues, path || 'the argument', given, `must be an object with ${names.join(', ')}`)
     }
     takeNotes(given, notes)
     const record = given as Record<string, unknown>
@@ -164,7 +166,7 @@ function refuseUnknown(record: Record<string, unknown>, names: readonly string[]
     if (names.includes(name)) continue
     const missing = names.filter((other) => record[other] === undefined)
     const accepts = `is not an input${didYouMean(name, missing, ', ')}; inputs are ${names.join(', ')}`
-    refuse(issues, path ? `${path}.${name}` : name, record[name], accepts)
+    reject(issues, path ? `${path}.${name}` : name, record[name], accepts)
   }
 }
 

@@ -238,7 +238,7 @@ export class DriveCoupling {
     kind: K,
     into: (out: Float64Array, offset: number, x: ArrayLike<number>) => void,
   ): PerJoint<Quantity<K>> {
-    const x = readInputs(`kinematics.driveCoupling.${method}`, inputs, given) as PerJoint<number>
+    const x = readInputs(`kinematics.driveCoupling.${method}`, inputs, given) as unknown as PerJoint<number>
     const out = new Float64Array(3)
     into.call(this, out, 0, [x.sidewaysHip, x.hip, x.knee])
     return perJointOf(kind, out)

@@ -222,7 +222,7 @@ export class ThreeJointLeg {
     inputs: ReturnType<typeof perJoint<K>>,
     given: Given<ReturnType<typeof perJoint<K>>>,
   ): [number, number, number] {
-    return list(readInputs(`kinematics.threeJointLeg.${method}`, inputs, given) as PerJoint<number>)
+    return list(readInputs(`kinematics.threeJointLeg.${method}`, inputs, given) as unknown as PerJoint<number>)
   }
 }
 

@@ -6,7 +6,7 @@
  * @module
  */
 import { create, createUnitDependencies, type FactoryFunctionMap, type MathJsInstance, type Unit, unitDependencies } from 'mathjs'
-import { foreignUnit, InputError, type Kind, Quantity, quantity, show } from '../units/index.js'
+import { foreignUnit, type Kind, Quantity, quantity, refuse } from '../units/index.js'
 
 /** Units a workshop meets that mathjs lacks, by their definitions (SI Brochure, 9th ed.; NIST SP 811, appendix B). */
 const EXTRA: Readonly<Record<string, string>> = {
@@ -38,7 +38,7 @@ export function fromMathjs<K extends Kind>(kind: K, given: string | Unit): Quant
   const unit = typeof given === 'string' ? parsed(kind, given) : given
   if (kind === 'temperatureDifference') {
     if (/deg|cel|fah/i.test(unit.formatUnits()))
-      throw refused(given, 'must be in kelvin: a number of degrees names a temperature, not a difference')
+      refuse('fromMathjs', 'given', given, 'must be in kelvin: a number of degrees names a temperature, not a difference')
     return new Quantity(unit.toNumber('K'), kind)
   }
   return quantity(kind, unit as never)
@@ -50,14 +50,12 @@ export function toMathjs(given: Quantity<Kind>): Unit {
 }
 
 function parsed(kind: Kind, text: string): Unit {
-  if (text.length > 200) throw refused(text, 'must be at most 200 characters')
+  if (text.length > 200) refuse('fromMathjs', 'given', text, 'must be at most 200 characters')
   try {
     const unit = mathjs().unit(text)
     if (typeof unit.toJSON().value === 'number') return unit
   } catch {
     // mathjs speaks of character positions; the error below names what is accepted
   }
-  throw refused(text, `must be a number with units, such as '0.2 ${foreignUnit(kind)}'`)
+  refuse('fromMathjs', 'given', text, `must be a number with units, such as '0.2 ${foreignUnit(kind)}'`)
 }
-
-const refused = (given: unknown, accepts: string) => new InputError('fromMathjs', [{ path: 'given', given: show(given), accepts }])

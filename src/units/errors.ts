@@ -41,6 +41,14 @@ function listed(issues: readonly Issue[]): string[] {
   return issues.length > MOST_LISTED ? [...lines, `  … and ${issues.length - MOST_LISTED} more`] : lines
 }
 
+/** One issue: where it is, what was given (shown cut to a readable length) and what is accepted there. */
+export const issue = (path: string, given: unknown, accepts: string): Issue => ({ path, given: show(given), accepts })
+
+/** Throws an `InputError` with one issue. `where` names the function or document, `path` the field, `accepts` what is allowed there. */
+export function refuse(where: string, path: string, given: unknown, accepts: string): never {
+  throw new InputError(where, [issue(path, given, accepts)])
+}
+
 const LONGEST_SHOWN = 60
 
 /** A value as error messages show it: short, on one line, text in quotes. */

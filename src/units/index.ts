@@ -6,7 +6,7 @@
  *
  * @module
  */
-export { InputError, type Issue, show } from './errors.js'
+export { InputError, type Issue, issue, refuse, show } from './errors.js'
 export {
   A,
   count,

@@ -1,5 +1,5 @@
 import { dimensionsText, hasSquareRoot } from './dimensions.js'
-import { InputError, show } from './errors.js'
+import { InputError, refuse, show } from './errors.js'
 import { type Kind, type KindRow, kindRow, siUnit, type UnitOf, unitAt, unitOf } from './kinds.js'
 import { accepted, kindAccepted, readAny, unitsAccepted } from './reading.js'
 
@@ -191,9 +191,9 @@ function printed(si: number, row: KindRow | undefined, dim: number): string {
  */
 export function quantity<K extends Kind>(kind: K, given: In<NoInfer<K>>): Quantity<K> {
   const row = kindRow(kind)
-  if (row === undefined) throw new InputError('quantity', [{ path: 'kind', given: show(kind), accepts: kindAccepted(kind) }])
+  if (row === undefined) refuse('quantity', 'kind', kind, kindAccepted(kind))
   const x = readAny(row, given)
-  if (!Number.isFinite(x)) throw new InputError('quantity', [{ path: 'given', given: show(given), accepts: accepted(kind, given) }])
+  if (!Number.isFinite(x)) refuse('quantity', 'given', given, accepted(kind, given))
   return new Quantity(x, kind, row.dim, (given as { notes?: readonly Note[] }).notes)
 }
 
@@ -204,13 +204,7 @@ export const read = (kind: Kind, given: unknown): number => quantity(kind, given
 export function quantityFromJSON(data: unknown): Quantity<Kind> {
   const { kind, value, unit } = (data ?? {}) as Partial<QuantityJSON>
   if (kindRow(kind as string) === undefined || typeof value !== 'number' || !Number.isFinite(value) || unit !== siUnit(kind as Kind)) {
-    throw new InputError('quantityFromJSON', [
-      {
-        path: 'data',
-        given: show(data),
-        accepts: "must be { kind, value, unit } with a finite value in the kind's SI unit, as toJSON writes it",
-      },
-    ])
+    refuse('quantityFromJSON', 'data', data, "must be { kind, value, unit } with a finite value in the kind's SI unit, as toJSON writes it")
   }
   return new Quantity(value, kind as Kind)
 }

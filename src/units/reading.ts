@@ -1,4 +1,4 @@
-import { type Issue, show } from './errors.js'
+import { type Issue, issue } from './errors.js'
 import { type Kind, type KindRow, kindNames, kindRow, siUnit, unitAt, unitNames, unitOf } from './kinds.js'
 import { nearName } from './near.js'
 import type { Foreign, Plain } from './quantity.js'
@@ -99,7 +99,7 @@ export function readAt(path: string, kind: Kind, given: unknown, issues: Issue[]
   const row = kindRow(kind)
   const x = readAny(row, given)
   if (Number.isFinite(x)) return x
-  issues.push({ path, given: show(given), accepts: accepted(kind, given) })
+  issues.push(issue(path, given, accepted(kind, given)))
   return Number.NaN
 }
 

@@ -104,6 +104,13 @@ const recorded: number = recorder().of(slackTension, { load: 1, friction: 1, wra
 const plain: number = bare(slackTension, { load: 1, friction: 1, wrapAngle: 1 })
 // @ts-expect-error an evaluator takes every input
 bare(slackTension, { load: 1, friction: 1 })
+// a kernel's optional inputs may be left out
+shapes.si({ shape: 'round', loads: [1], outer: { modulus: 1, poisson: 0.3 }, creep: () => 1, wet: false })
+shapes.si({ shape: 'round', loads: [1], outer: { modulus: 1, poisson: 0.3 }, creep: () => 1, wet: false, extra: undefined })
+// @ts-expect-error an optional input is still a number
+shapes.si({ shape: 'round', loads: [1], outer: { modulus: 1, poisson: 0.3 }, creep: () => 1, wet: false, extra: '1 mm' })
+// @ts-expect-error the other inputs may not be left out
+shapes.si({ shape: 'round', loads: [1], outer: { modulus: 1, poisson: 0.3 }, wet: false })
 const accepted: In<'length'>[] = ['5 mm', [5, 'mm'], mm(5)]
 
 export { accepted, each, plain, recorded, rise, si, state, torque, until, warm, wrong }
