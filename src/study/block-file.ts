@@ -1,3 +1,4 @@
+import type { FileHandle } from 'node:fs/promises'
 import type { Column } from './table.js'
 
 /** Columns of some rows as text and back. Numbers keep every bit, NaN and infinities included. */
@@ -64,9 +65,9 @@ export function putInto({ columns: packed }: Block, columns: readonly Column[], 
   })
 }
 
-/** Whether a block has the shape its columns ask for. */
-export const fits = ({ rows, columns: packed }: EncodedBlock, columns: readonly Column[], wanted: number): boolean =>
-  rows === wanted &&
+/** Whether a block has the shape of the columns and that many rows. */
+export const fits = ({ rows, columns: packed }: EncodedBlock, columns: readonly Column[], expected: number): boolean =>
+  rows === expected &&
   packed.length === columns.length &&
   columns.every((column, c) => {
     const entry = packed[c]
@@ -98,35 +99,53 @@ export async function readLine(line: string): Promise<unknown> {
 export interface FileContent {
   readonly header: FileHeader | undefined
   readonly blocks: ReadonlyMap<number, EncodedBlock>
-  /** Bytes up to the end of the last good line; what follows was cut off by a kill. */
+  /** Bytes up to the end of the last whole line. A kill cut off what follows. */
   readonly goodBytes: number
-  /** Lines in the middle whose check does not hold: the file was damaged, not merely cut off. */
+  /** Whole lines whose check does not hold: the file was damaged, not merely cut off. */
   readonly damaged: number
 }
 
-/** Reads a file's text. Damaged lines are counted and their blocks taken as missing. */
-export async function readContent(text: string): Promise<FileContent> {
-  const lines = text.split('\n')
-  // What stands after the last line break was never finished.
-  lines.pop()
+const LINE_FEED = 10
+const CHUNK = 1 << 20
+
+/** The lines of a file that end in a line feed, read piece by piece: a file of results may be longer than the longest string. */
+async function* linesOf(handle: FileHandle): AsyncGenerator<Buffer> {
+  let rest: Buffer = Buffer.alloc(0)
+  for (let at = 0; ; ) {
+    const { bytesRead, buffer } = await handle.read(Buffer.allocUnsafe(CHUNK), 0, CHUNK, at)
+    if (bytesRead === 0) return
+    at += bytesRead
+    let piece = rest.length === 0 ? buffer.subarray(0, bytesRead) : Buffer.concat([rest, buffer.subarray(0, bytesRead)])
+    for (let end = piece.indexOf(LINE_FEED); end >= 0; end = piece.indexOf(LINE_FEED)) {
+      yield piece.subarray(0, end)
+      piece = piece.subarray(end + 1)
+    }
+    rest = piece
+  }
+}
+
+/** Reads a file (Node only). Damaged lines are counted and their blocks treated as missing. */
+export async function readContent(handle: FileHandle): Promise<FileContent> {
   let header: FileHeader | undefined
   const blocks = new Map<number, EncodedBlock>()
   let goodBytes = 0
-  let bytes = 0
   let damaged = 0
-  const encoder = new TextEncoder()
-  for (const [i, line] of lines.entries()) {
-    bytes += encoder.encode(line).length + 1
-    const data = await readLine(line)
-    if (data === undefined) damaged++
-    else {
-      if (i === 0) header = data as FileHeader
-      else if (!blocks.has((data as EncodedBlock).block)) blocks.set((data as EncodedBlock).block, data as EncodedBlock)
-    }
-    // A damaged line is stepped over, its block run again; only an unfinished tail is cut.
-    goodBytes = bytes
+  let first = true
+  for await (const line of linesOf(handle)) {
+    // A damaged line is skipped and its block run again; only an unfinished tail is cut off.
+    goodBytes += line.length + 1
+    const data = await readLine(line.toString('utf8'))
+    if (first && isHeader(data)) header = data
+    else if (isBlock(data)) {
+      if (!blocks.has(data.block)) blocks.set(data.block, data)
+    } else damaged++
+    first = false
   }
-  return { header: isHeader(header) ? header : undefined, blocks, goodBytes, damaged }
+  return { header, blocks, goodBytes, damaged }
 }
 
-const isHeader = (data: FileHeader | undefined): data is FileHeader => data?.format === 'limbwright-sweep' && data.version === 1
+const isHeader = (data: unknown): data is FileHeader =>
+  (data as FileHeader | null | undefined)?.format === 'limbwright-sweep' && (data as FileHeader).version === 1
+
+const isBlock = (data: unknown): data is EncodedBlock =>
+  typeof (data as EncodedBlock | null | undefined)?.block === 'number' && Array.isArray((data as EncodedBlock).columns)

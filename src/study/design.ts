@@ -26,6 +26,7 @@ export type Design =
 
 /** The inputs a design varies, and its rows. Any row can be had by its index, so a study can be divided freely. */
 export interface Plan {
+  readonly design: Design
   readonly paths: readonly string[]
   readonly kinds: readonly Kind[]
   readonly rows: number
@@ -55,6 +56,7 @@ export function planOf(formula: AnyFormula, over: Readonly<Record<string, unknow
 
   if (design === 'list')
     return {
+      design,
       paths,
       kinds,
       rows: axes[0]?.count as number,
@@ -70,6 +72,7 @@ export function planOf(formula: AnyFormula, over: Readonly<Record<string, unknow
     const gridValue = (i: number, row: number) =>
       (values[i] as Float64Array)[Math.floor(row / (repeats[i] as number)) % (axes[i] as Axis).count] as number
     return {
+      design,
       paths,
       kinds,
       rows,
@@ -100,7 +103,7 @@ export function planOf(formula: AnyFormula, over: Readonly<Record<string, unknow
     pointAt(row, point)
     for (let i = 0; i < axes.length; i++) into[i] = (axes[i] as Axis).at(point[i] as number)
   }
-  return { paths, kinds, rows: sampled, ...byRow(paths.length, fill) }
+  return { design, paths, kinds, rows: sampled, ...byRow(paths.length, fill) }
 }
 
 /** A plan's rows had one by one, and as columns. */
@@ -136,6 +139,11 @@ interface Axis {
   at(fraction: number): number
 }
 
+/** The most values of an axis, and the most numbers of a Latin hypercube: both are kept in memory. */
+const MOST_VALUES = 1e8
+/** A Sobol sequence has that many points. */
+const MOST_SOBOL = 2 ** 32
+
 const NO_AXIS: Axis = { count: 0, value: () => 0, at: () => 0 }
 
 function axisOf(path: string, scalar: Scalar, given: unknown, design: Design, issues: Issue[]): Axis {
@@ -166,15 +174,21 @@ function axisOf(path: string, scalar: Scalar, given: unknown, design: Design, is
   const at = (fraction: number) => (log ? from * (to / from) ** fraction : from + (to - from) * fraction)
   if (typeof design === 'object') return { count: 0, value: () => 0, at }
   const count = range.count ?? 0
-  if (!(Number.isInteger(count) && count >= 2))
-    issues.push({ path: `over.${path}.count`, given: show(range.count), accepts: 'must be a whole number of at least 2' })
+  if (!(Number.isInteger(count) && count >= 2 && count <= MOST_VALUES))
+    issues.push({ path: `over.${path}.count`, given: show(range.count), accepts: `must be a whole number from 2 to ${MOST_VALUES}` })
   return { count, value: (i) => (i === count - 1 ? to : at(i / (count - 1))), at }
 }
 
 function sampledCount(design: Exclude<Design, string>, dimensions: number, issues: Issue[]): number {
-  const count = 'sobol' in design ? design.sobol : design.latinHypercube
-  if (!(Number.isInteger(count) && count >= 1))
-    issues.push({ path: 'design', given: show(count), accepts: 'must be a whole number of rows' })
+  const [name, count, most] =
+    'sobol' in design
+      ? ['sobol', design.sobol, MOST_SOBOL]
+      : ['latinHypercube', design.latinHypercube, Math.floor(MOST_VALUES / dimensions)]
+  if (!(Number.isInteger(count) && count >= 1 && count <= most))
+    issues.push({ path: `design.${name}`, given: show(count), accepts: `must be a whole number of rows from 1 to ${most}` })
+  const needed = name === 'latinHypercube' || design.seed !== undefined
+  if (needed && !Number.isSafeInteger(design.seed))
+    issues.push({ path: 'design.seed', given: show(design.seed), accepts: 'must be a whole number' })
   if (dimensions > SOBOL_DIMENSIONS)
     issues.push({ path: 'over', given: `${dimensions} inputs`, accepts: `a sampled design has at most ${SOBOL_DIMENSIONS}` })
   return count

@@ -10,7 +10,7 @@ import {
 } from '../formula/index.js'
 import { didYouMean, type In, InputError, type Issue, type Kind, Quantity, read, show } from '../units/index.js'
 import { type DistributionOf, isDistribution, type Scatter, scatterOf, triangularScatter, truncatedScatter } from './distribution.js'
-import { answering, type Place, placeAt, type ScalarOutput, scalarAt, scalarOutputs, withValueAt } from './path.js'
+import { answering, type Place, placeAt, requirementsOf, type ScalarOutput, scalarAt, scalarOutputs, withValueAt } from './path.js'
 
 /** One input that may be uncertain: a value, a property with its range, or a distribution. */
 export type UncertainArg<S> = S extends Kind
@@ -83,7 +83,7 @@ export function modelOf(
 ): Model {
   const x = recordReader(formula.def.inputs, true)(given, '', issues) as Record<string, unknown>
   const kernel = answering(formula.si as (x: unknown) => unknown)
-  const requires = Object.values(formula.def.requires ?? {})
+  const requires = requirementsOf(formula)
   // With bad input among what was given, records on the way may be missing; then nobody asks for a value.
   const places = issues.length > 0 ? [] : paths.map((path) => placeAt(x, path))
   const at = (values: ArrayLike<number>): number => {
@@ -91,7 +91,7 @@ export function modelOf(
       const { record, name } = places[i] as Place
       record[name] = values[i]
     }
-    for (const { holds } of requires) if (!holds(x as never)) return Number.NaN
+    for (const { holds } of requires) if (!holds(x)) return Number.NaN
     const y = kernel(x)
     const value = output.name === '' ? (y as number) : (y as Record<string, number> | undefined)?.[output.name]
     return typeof value === 'number' && Number.isFinite(value) ? value : Number.NaN

@@ -1,6 +1,7 @@
 /** The parts of Node that long sweeps use. */
 interface NodeParts {
   readonly 'node:fs/promises': typeof import('node:fs/promises')
+  readonly 'node:os': typeof import('node:os')
   readonly 'node:url': typeof import('node:url')
   readonly 'node:worker_threads': typeof import('node:worker_threads')
 }

@@ -12,7 +12,18 @@ import {
 import { type In, InputError, type Issue, type Kind, oneOfNames, Quantity, show } from '../units/index.js'
 import { bestOf, type Candidate, fronts, type Problem, search } from './evolve.js'
 import { Optimum, type Point } from './optimum.js'
-import { answering, type KindAt, type ScalarOutput, type ScalarPath, scalarAt, scalarOutputs, setAt, untyped, withValueAt } from './path.js'
+import {
+  answering,
+  type KindAt,
+  requirementsOf,
+  type ScalarOutput,
+  type ScalarPath,
+  scalarAt,
+  scalarOutputs,
+  setAt,
+  untyped,
+  withValueAt,
+} from './path.js'
 import type { Fixed } from './sweep.js'
 
 /** The range of a continuous input. */
@@ -111,7 +122,7 @@ export function optimise<I extends Inputs, O extends Output>(formula: Formula<I,
   if (issues.length > 0) throw new InputError(formula.id, issues)
 
   const kernel = answering(formula.si as (x: unknown) => unknown)
-  const requires = Object.values(any.def.requires ?? {})
+  const requires = requirementsOf(any)
   const argumentAt = (x: ArrayLike<number>) => {
     const argument = arguments_(Array.from(choices, (_, c) => x[axes.length + c] as number))
     axes.forEach(({ path }, i) => {
@@ -121,7 +132,7 @@ export function optimise<I extends Inputs, O extends Output>(formula: Formula<I,
   }
   const resultAt = (x: ArrayLike<number>): ((name: string) => number) | undefined => {
     const argument = argumentAt(x)
-    if (requires.some(({ holds }) => !holds(argument as never))) return undefined
+    if (requires.some(({ holds }) => !holds(argument))) return undefined
     const y = kernel(argument)
     if (y === undefined) return undefined
     return (name) => (name === 'result' ? (y as number) : ((y as Record<string, number>)[name] as number))

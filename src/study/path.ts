@@ -126,6 +126,10 @@ export function scalarOutputs(output: Output): { name: string; kind: Kind }[] {
 /** Any formula as one whose types are not followed further. */
 export const untyped = <I extends Inputs, O extends Output>(formula: Formula<I, O>): AnyFormula => formula as unknown as AnyFormula
 
+/** Combinations of inputs that a formula rules out: each must hold for an SI argument, or a checked call throws. */
+export const requirementsOf = (formula: AnyFormula) =>
+  Object.values(formula.def.requires ?? {}) as unknown as readonly { readonly holds: (x: unknown) => boolean }[]
+
 /** Whether an error says that a formula has no answer at a point: a gap of a study, not its end. */
 export const isNoAnswer = (error: unknown): boolean => error instanceof NumericError || error instanceof NoResultError
 

@@ -1,9 +1,9 @@
 import type { Formula, Inputs, Output } from '../formula/index.js'
 import { InputError, type Issue, show } from '../units/index.js'
-import { type Block, decoded, digest, encoded, type FileHeader, fits, lineOf, putInto, readContent } from './block-file.js'
-import { node } from './node.js'
+import { type Block, decoded, digest, encoded, fits, putInto } from './block-file.js'
 import { untyped } from './path.js'
-import { type Runner, runnerOf, type SweepPlan } from './sweep.js'
+import { type Runner, refuseRows, runnerOf, type SweepPlan } from './sweep.js'
+import { openSweepFile } from './sweep-file.js'
 import { Table } from './table.js'
 import { type WorkerPlan, workers } from './workers.js'
 
@@ -15,6 +15,8 @@ export interface SweepProgress {
   readonly of: number
   /** Rows that were already in the file. */
   readonly resumed: number
+  /** Damaged lines in the file. Their blocks are run again. */
+  readonly damaged: number
 }
 
 /** How a long sweep is run. */
@@ -90,21 +92,12 @@ export function sweepJob<I extends Inputs, O extends Output>(formula: Formula<I,
  * Returns the table of this part. Rejects with `SweepStopped` when stopped, with an `InputError` for bad options or the file of another plan.
  */
 export async function runSweep(job: SweepJob, options: RunOptions = {}): Promise<Table> {
-  const { blockRows = 1000, onProgress, signal, file, shard = [1, 1] } = options
+  const { blockRows = 1000, onProgress, signal, file } = options
   const [k, n] = checked(job, options)
   const blocks = blocksOf(job.rows, blockRows, k, n)
-  const plan = job.plan()
-  const header: FileHeader = {
-    format: 'limbwright-sweep',
-    version: 1,
-    plan: await digest(plan),
-    formula: job.id,
-    rows: job.rows,
-    blockRows,
-    shard: [shard[0], shard[1]],
-  }
   const rowsOf = (block: number) => Math.min(blockRows, job.rows - block * blockRows)
   const total = blocks.reduce((sum, block) => sum + rowsOf(block), 0)
+  refuseRows(job.runner, total, `sweep of ${job.id}`)
   const columns = job.runner.columns(total)
   const place = new Map<number, number>()
   let at = 0
@@ -112,7 +105,18 @@ export async function runSweep(job: SweepJob, options: RunOptions = {}): Promise
     place.set(block, at)
     at += rowsOf(block)
   }
-  const store = file === undefined ? undefined : await opened(file, header)
+  const plan = job.plan()
+  const header = async () =>
+    ({
+      format: 'limbwright-sweep',
+      version: 1,
+      plan: await digest(plan),
+      formula: job.id,
+      rows: job.rows,
+      blockRows,
+      shard: [k, n],
+    }) as const
+  const store = file === undefined ? undefined : await openSweepFile(file, await header())
   let resumed = 0
   const missing: number[] = []
   for (const block of blocks) {
@@ -123,14 +127,15 @@ export async function runSweep(job: SweepJob, options: RunOptions = {}): Promise
     } else missing.push(block)
   }
   let done = resumed
+  const progress = (): SweepProgress => ({ done, of: total, resumed, damaged: store?.damaged ?? 0 })
   const keep = async (result: Block) => {
     putInto(result, columns, place.get(result.block) as number)
-    if (store !== undefined) await store.append(await lineOf(encoded(result)))
+    await store?.append(encoded(result))
     done += result.rows
-    onProgress?.({ done, of: total, resumed })
+    onProgress?.(progress())
   }
   const stop = () => {
-    if (signal?.aborted) throw new SweepStopped({ done, of: total, resumed }, signal.reason)
+    if (signal?.aborted) throw new SweepStopped(progress(), signal.reason)
   }
   try {
     if (options.workers !== undefined && missing.length > 1) await workers(options.workers, plan, missing, blockRows, keep, stop)
@@ -160,7 +165,7 @@ function checked(job: SweepJob, { blockRows = 1000, shard = [1, 1], workers: poo
 }
 
 /** The blocks of part k of n: every n-th, so that parts take about equally long where the work varies along the rows. */
-function blocksOf(rows: number, blockRows: number, k: number, n: number): number[] {
+export function blocksOf(rows: number, blockRows: number, k: number, n: number): number[] {
   const all = Math.ceil(rows / blockRows)
   return Array.from({ length: all }, (_, block) => block).filter((block) => block % n === k - 1)
 }
@@ -176,100 +181,4 @@ function planText(runner: Runner): string {
     return columns.map((column) => ('words' in column ? column.words[0] : String(column.values[0])))
   })
   return JSON.stringify([runner.id, rows, paths, kinds, runner.described, probes])
-}
-
-async function opened(path: string, header: FileHeader) {
-  const { open } = await node('node:fs/promises')
-  const handle = await open(path, 'a+')
-  const content = await readContent(await handle.readFile('utf8'))
-  const { size } = await handle.stat()
-  if (content.header === undefined) {
-    // Empty, or killed while the first line was written; anything else is somebody's file and stays untouched.
-    if (content.goodBytes > 0) {
-      await handle.close()
-      throw new InputError('runSweep', [
-        { path: 'file', given: show(path), accepts: 'must be new, or a file that an earlier run of this sweep wrote' },
-      ])
-    }
-    await handle.truncate(0)
-    await handle.appendFile(await lineOf(header))
-  } else {
-    const differs = (['plan', 'rows', 'blockRows', 'formula'] as const).filter((name) => content.header?.[name] !== header[name])
-    if (String(content.header.shard) !== String(header.shard)) differs.push('shard' as never)
-    if (differs.length > 0) {
-      await handle.close()
-      throw new InputError('runSweep', [
-        {
-          path: 'file',
-          given: show(path),
-          accepts: `holds another sweep (${differs.join(', ')} differ): choose a new file, or run the plan it was made with`,
-        },
-      ])
-    }
-    if (size > content.goodBytes) await handle.truncate(content.goodBytes)
-  }
-  return {
-    blocks: content.blocks,
-    append: async (line: string) => {
-      await handle.appendFile(line)
-      await handle.datasync()
-    },
-    close: () => handle.close(),
-  }
-}
-
-/**
- * Puts the files of all parts together (Node only). Every block must be there, whole and of the same plan.
- *
- * Rejects with an `InputError` that lists what is missing and which part to run again.
- */
-export async function mergeSweep(job: SweepJob, files: readonly string[]): Promise<Table> {
-  const { readFile } = await node('node:fs/promises')
-  const plan = await digest(job.plan())
-  const issues: Issue[] = []
-  const columns = job.runner.columns(job.rows)
-  const seen = new Set<number>()
-  let shape: FileHeader | undefined
-  for (const [i, file] of files.entries()) {
-    const { header, blocks } = await readContent(await readFile(file, 'utf8'))
-    if (header === undefined || header.plan !== plan || header.rows !== job.rows) {
-      issues.push({
-        path: `files[${i}]`,
-        given: show(file),
-        accepts: header === undefined ? 'must be a file that runSweep wrote' : 'holds another sweep',
-      })
-      continue
-    }
-    shape ??= header
-    if (header.blockRows !== shape.blockRows || header.shard[1] !== shape.shard[1]) {
-      issues.push({
-        path: `files[${i}]`,
-        given: `blocks of ${header.blockRows} rows in ${header.shard[1]} parts`,
-        accepts: `must be blocks of ${shape.blockRows} rows in ${shape.shard[1]} parts, as in ${show(files[0])}`,
-      })
-      continue
-    }
-    for (const [block, content] of blocks) {
-      const rows = Math.min(header.blockRows, job.rows - block * header.blockRows)
-      if (!fits(content, columns, rows)) continue
-      putInto(decoded(content), columns, block * header.blockRows)
-      seen.add(block)
-    }
-  }
-  if (shape === undefined && issues.length === 0)
-    issues.push({ path: 'files', given: show(files), accepts: 'must name the file of every part' })
-  if (shape !== undefined) {
-    const { blockRows, shard } = shape
-    for (let k = 1; k <= shard[1]; k++) {
-      const missing = blocksOf(job.rows, blockRows, k, shard[1]).filter((block) => !seen.has(block))
-      if (missing.length > 0)
-        issues.push({
-          path: 'files',
-          given: `${missing.length} blocks of part ${k} of ${shard[1]} missing`,
-          accepts: `run part ${k} again with its file: it goes on where it was`,
-        })
-    }
-  }
-  if (issues.length > 0) throw new InputError('mergeSweep', issues)
-  return new Table(job.id, columns, job.rows)
 }

@@ -4,6 +4,7 @@ import { type In, InputError, type Issue, type Kind, Quantity, read, readAt, sho
 import {
   answering,
   type KindAt,
+  requirementsOf,
   type ScalarPath,
   scalarAt,
   scalarOutputs,
@@ -16,7 +17,7 @@ import {
 
 /** How `solveFor` searches. */
 export interface SolveOptions<K extends Kind> {
-  /** Search only between these two values. Default: the input's own limits, or all magnitudes of its SI unit from 1e-12 to 1e12. */
+  /** Search only between these two values. Default: the input's own limits, or all magnitudes of its SI unit from 1e-30 to 1e15. */
   readonly between?: readonly [In<K>, In<K>]
   /** Parts the range is cut into; two solutions in one part are missed. Default 400. */
   readonly samples?: number
@@ -53,10 +54,13 @@ export function solveFor<I extends Inputs, O extends Output, const P extends Sca
   const { kind, lowest, highest } = rangeOf(untyped(formula), path, options.between)
   const x = knownInputs(untyped(formula), path, given, kind, lowest, highest)
   const kernel = answering(formula.si as (x: unknown) => unknown)
+  const requires = requirementsOf(untyped(formula))
   let least = Number.POSITIVE_INFINITY
   let most = Number.NEGATIVE_INFINITY
   const miss = (value: number) => {
     setAt(x, path, value)
+    // A value that the checked call would refuse is no solution, and the kernel's number there means nothing.
+    if (requires.some(({ holds }) => !holds(x))) return Number.NaN
     const y = kernel(x)
     const got = target.name === '' ? (y as number | undefined) : (y as Record<string, number> | undefined)?.[target.name]
     if (got === undefined || !Number.isFinite(got)) return Number.NaN
@@ -96,8 +100,9 @@ function siAt(path: string, kind: Kind, given: unknown): number {
   return si
 }
 
-const SMALLEST = 1e-12
-const LARGEST = 1e12
+/** The magnitudes that are searched where an input has no limit, SI: they hold every unit of every kind, from wear rates to wave numbers. */
+const SMALLEST = 1e-30
+const LARGEST = 1e15
 
 function rangeOf(formula: AnyFormula, path: string, between: readonly [unknown, unknown] | undefined) {
   const { kind, min, max, above, below } = scalarAt(formula, path)
@@ -115,7 +120,7 @@ function rangeOf(formula: AnyFormula, path: string, between: readonly [unknown, 
 }
 
 const inside = (limit: number | undefined, direction: 1 | -1) =>
-  limit === undefined ? undefined : limit + direction * Math.max(SMALLEST, Math.abs(limit) * 1e-12)
+  limit === undefined ? undefined : limit + direction * Math.max(SMALLEST, Math.abs(limit) * 1e-15)
 
 /** The other inputs as SI, checked as a call would check them. */
 function knownInputs(

@@ -9,7 +9,7 @@ import {
 } from '../formula/index.js'
 import { type In, InputError, type Issue, type Kind, Quantity } from '../units/index.js'
 import { type Design, type Plan, planOf, type Range } from './design.js'
-import { type KindAt, type ScalarPath, untyped, withValueAt } from './path.js'
+import { type KindAt, requirementsOf, type ScalarPath, untyped, withValueAt } from './path.js'
 import { runRows } from './row-loop.js'
 import { type Column, numbers, Table } from './table.js'
 
@@ -35,22 +35,43 @@ export interface Runner {
   readonly described: string
   /** Fills rows `from` to `to` (exclusive) of the columns, whose first row stands for row `from`. */
   run(from: number, to: number, columns: readonly Column[]): void
-  /** Empty columns for that many rows. */
+  /** Whether a column holds words. */
+  readonly words: boolean
+  /** Empty columns for that many rows. Throws an `InputError` where they do not fit into memory. */
   columns(rows: number): Column[]
 }
 
 /**
  * Runs a formula over many inputs and gives the results as columns with units.
  *
- * The inputs are checked once: the fixed ones, and the first row; every row then runs the SI kernel. A row where the kernel has no finite answer holds NaN
- * or infinity there and is counted in the table's `gaps`.
+ * The inputs are checked once: the fixed ones, and the first row; every row then runs the SI kernel. A row where the kernel has no finite answer, or where the formula
+ * rules out the combination of inputs, holds NaN or infinity there and is counted in the table's `gaps`.
  * Throws an `InputError` that lists every bad input.
  */
 export function sweep<I extends Inputs, O extends Output>(formula: Formula<I, O>, plan: NoInfer<SweepPlan<I>>): Table {
   const runner = runnerOf(untyped(formula), plan as SweepPlan<Inputs>)
+  refuseRows(runner, runner.plan.rows, 'sweep')
   const columns = runner.columns(runner.plan.rows)
   runner.run(0, runner.plan.rows, columns)
   return new Table(runner.id, columns, runner.plan.rows)
+}
+
+/** The most rows that one table holds: 800 MB a column; words take more. */
+const MOST_ROWS = 1e8
+const MOST_ROWS_WITH_WORDS = 1e7
+
+/** Throws an `InputError` where a table would not fit into memory: a process that runs out of memory ends without an error to catch. */
+export function refuseRows({ plan, words }: Runner, rows: number, where: string): void {
+  const most = words ? MOST_ROWS_WITH_WORDS : MOST_ROWS
+  if (rows <= most) return
+  const sampled = plan.design !== 'grid' && plan.design !== 'list'
+  throw new InputError(where, [
+    {
+      path: sampled ? 'design' : 'over',
+      given: `${rows} rows`,
+      accepts: `must make at most ${most} rows, as many as one table holds: take fewer values, or run parts of the sweep by runSweep with \`shard\``,
+    },
+  ])
 }
 
 /** Checks a sweep and makes its runner. */
@@ -66,21 +87,35 @@ export function runnerOf(formula: AnyFormula, { over, fixed = {}, design = 'grid
   const x = recordReader(formula.def.inputs, true)(given, '', issues) as Record<string, unknown>
   if (issues.length > 0) throw new InputError(formula.id, issues)
   const kernel = formula.si as (x: unknown) => unknown
+  const requires = requirementsOf(formula)
   const outputs = outputFields(formula.def.output)
   const run = (from: number, to: number, columns: readonly Column[]) => {
     const cells = columns.map((column) => ('values' in column ? column.values : (column.words as string[])))
     const inputs = cells.slice(0, plan.paths.length) as Float64Array[]
     plan.fillColumns(from, to, inputs)
-    runRows({ x, kernel, paths: plan.paths, inputs, keys: outputs.map(({ key }) => key), outputs: cells.slice(inputs.length) }, to - from)
+    runRows(
+      { x, kernel, requires, paths: plan.paths, inputs, keys: outputs.map(({ key }) => key), outputs: cells.slice(inputs.length) },
+      to - from,
+    )
   }
-  const columns = (rows: number): Column[] => [
-    ...plan.paths.map((path, i) => numbers(path, plan.kinds[i] as Kind, rows)),
-    ...outputs.map(({ name, kind }) => (kind === undefined ? { name, words: new Array<string>(rows) } : numbers(name, kind, rows))),
-  ]
+  const columns = (rows: number): Column[] => {
+    try {
+      return [
+        ...plan.paths.map((path, i) => numbers(path, plan.kinds[i] as Kind, rows)),
+        ...outputs.map(({ name, kind }) => (kind === undefined ? { name, words: new Array<string>(rows) } : numbers(name, kind, rows))),
+      ]
+    } catch (error) {
+      if (!(error instanceof RangeError)) throw error
+      throw new InputError(formula.id, [
+        { path: 'over', given: `${rows} rows`, accepts: 'do not fit into memory: run parts of the sweep by runSweep with `shard`' },
+      ])
+    }
+  }
   const described = JSON.stringify(x, (_, value) =>
     typeof value === 'function' ? 'function' : typeof value === 'number' && !Number.isFinite(value) ? String(value) : value,
   )
-  return { id: formula.id, plan, described, run, columns }
+  const words = outputs.some(({ kind }) => kind === undefined)
+  return { id: formula.id, plan, described, words, run, columns }
 }
 
 /** Outputs a table can hold: numbers and words; lists are left out. */

@@ -1,23 +1,35 @@
-import { spawn, spawnSync } from 'node:child_process'
-import { once } from 'node:events'
-import { appendFileSync, mkdtempSync, readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs'
-import { tmpdir } from 'node:os'
+import { spawnSync } from 'node:child_process'
+import { appendFileSync, existsSync, mkdtempSync, readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs'
+import { open } from 'node:fs/promises'
+import { hostname, tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { build } from 'esbuild'
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { mergeSweep, runSweep, SweepStopped, sweep, sweepJob } from '../../src/study/index.js'
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest'
+import { lineOf } from '../../src/study/block-file.js'
+import { mergeSweep, runSweep, SweepFileError, SweepStopped, sweep, sweepJob } from '../../src/study/index.js'
 import { InputError } from '../../src/units/index.js'
-import { long, plan, slow, wavy } from './sweep-job.js'
+import { plan, slow, wavy } from './sweep-job.js'
 
 const folder = mkdtempSync(join(tmpdir(), 'sweep-'))
 const bundled = join(folder, 'job.mjs')
 const file = (name: string) => join(folder, name)
 const job = sweepJob(wavy, plan)
 const whole = sweep(wavy, plan)
-// Threads run JavaScript as Node does; the bundle is what a builder's own compiled module would be.
-beforeAll(() =>
-  build({ entryPoints: ['tests/study/sweep-job.ts'], bundle: true, format: 'esm', platform: 'node', outfile: bundled, logLevel: 'error' }),
-)
+const parts = [1, 2, 3].map((k) => ({ k, path: file(`part${k}`) }))
+// Every test reads only these files and its own: they may run in any order and each alone.
+beforeAll(async () => {
+  // Threads run JavaScript as Node does; the bundle is what a builder's own compiled module would be.
+  await build({
+    entryPoints: ['tests/study/sweep-job.ts'],
+    bundle: true,
+    format: 'esm',
+    platform: 'node',
+    outfile: bundled,
+    logLevel: 'error',
+  })
+  await runSweep(job, { blockRows: 64, file: file('unbroken') })
+  for (const { k, path } of parts) await runSweep(job, { blockRows: 48, shard: [k, 3], file: path })
+})
 afterAll(() => rmSync(folder, { recursive: true, force: true }))
 
 /** Same columns to the last bit, NaN and words included. */
@@ -32,7 +44,6 @@ test('in blocks it is what sweep gives, with progress', async () => {
 
 describe('a file to go on from', () => {
   test('stopped by a signal, gone on with: nothing is run twice, the file is that of an unbroken run', async () => {
-    await runSweep(job, { blockRows: 64, file: file('unbroken') })
     const controller = new AbortController()
     const stopped = runSweep(job, {
       blockRows: 64,
@@ -44,7 +55,7 @@ describe('a file to go on from', () => {
     await expect(stopped).rejects.toThrow('stopped after 192 of 400 rows')
     const progress: { done: number; resumed: number }[] = []
     expectSame(await runSweep(job, { blockRows: 64, file: file('broken'), onProgress: (at) => progress.push(at) }), whole)
-    expect(progress[0]).toEqual({ done: 256, of: 400, resumed: 192 })
+    expect(progress[0]).toEqual({ done: 256, of: 400, resumed: 192, damaged: 0 })
     expect(readFileSync(file('broken'))).toEqual(readFileSync(file('unbroken')))
   })
 
@@ -76,49 +87,53 @@ await runSweep(slow, { blockRows: 10, file: ${JSON.stringify(path)}, onProgress:
     expectSame(table, await runSweep(slow))
   })
 
-  test('killed from outside at whatever moment, again and again and on threads, it loses nothing and runs nothing twice', {
-    timeout: 120_000,
+  test('killed in the middle of a write, again and again, alone and on threads, it loses nothing and runs nothing twice', {
+    timeout: 60_000,
   }, async () => {
     const path = file('killed-often')
-    const script = `import { runSweep, long } from ${JSON.stringify(bundled)}
-const pool = { count: 2, module: ${JSON.stringify(bundled)}, name: 'long' }
-await runSweep(long, { blockRows: 5, file: ${JSON.stringify(path)}, onProgress: ({ done }) => process.stdout.write(done + '\\n'),
-  ...(process.argv[2] === 'threads' ? { workers: pool } : {}) })`
+    // Writes only a part of the n-th line and dies: no timer decides where.
+    const script = `import { open } from 'node:fs/promises'
+import { runSweep, slow } from ${JSON.stringify(bundled)}
+const [nth, part, threads] = process.argv.slice(2).map(Number)
+const handle = await open(${JSON.stringify(file('any'))}, 'a+')
+const Handle = Object.getPrototypeOf(handle)
+const { appendFile } = Handle
+let writes = 0
+Handle.appendFile = async function (text) {
+  if (++writes < nth) return appendFile.call(this, text)
+  await appendFile.call(this, text.slice(0, Math.floor(part * text.length)))
+  process.kill(process.pid, 'SIGKILL')
+}
+const pool = { count: 2, module: ${JSON.stringify(bundled)}, name: 'slow' }
+await runSweep(slow, { blockRows: 10, file: ${JSON.stringify(path)}, onProgress: ({ done }) => console.log(done), ...(threads ? { workers: pool } : {}) })`
     writeFileSync(file('often.mjs'), script)
     let reported = 0
-    let kills = 0
-    for (let run = 0; run < 4; run++) {
-      const child = spawn(process.execPath, [file('often.mjs'), run % 2 === 0 ? 'alone' : 'threads'])
-      let first: number | undefined
-      const ended = once(child, 'close')
-      for await (const text of child.stdout) {
-        for (const line of String(text).trim().split('\n')) {
-          first ??= Number(line)
-          reported = Math.max(reported, Number(line))
-        }
-        // Not at a block's end but somewhere within the next one.
-        if (reported >= 100 * (run + 1)) {
-          await new Promise((resolve) => setTimeout(resolve, run))
-          child.kill('SIGKILL')
-        }
-      }
-      await ended
-      if (child.signalCode === 'SIGKILL') kills++
-      // Whatever was told before the kill was on disk: the next run starts behind it.
-      if (run > 0) expect(first).toBeGreaterThan(100 * run)
+    for (const [nth, part, threads] of [
+      [1, 0.5, 0],
+      [3, 0, 0],
+      [4, 0.01, 1],
+      [2, 0.99, 0],
+      [5, 1, 1],
+    ] as const) {
+      const { signal, stdout } = spawnSync(process.execPath, [file('often.mjs'), `${nth}`, `${part}`, `${threads}`], { encoding: 'utf8' })
+      expect(signal).toBe('SIGKILL')
+      const lines = stdout.trim().split('\n').filter(Boolean).map(Number)
+      // Whatever was reported before the kill was on disk: the next run starts behind it.
+      if (lines.length > 0) expect(lines[0]).toBeGreaterThan(reported)
+      reported = lines.at(-1) ?? reported
     }
-    expect(kills).toBeGreaterThan(0)
+    expect(reported).toBeGreaterThanOrEqual(80)
     let resumed = 0
-    const table = await runSweep(long, {
-      blockRows: 5,
+    const table = await runSweep(slow, {
+      blockRows: 10,
       file: path,
       onProgress: (at) => {
         resumed = at.resumed
       },
     })
-    if (reported < long.rows) expect(resumed).toBeGreaterThanOrEqual(reported)
-    expectSame(table, await runSweep(long))
-    await runSweep(long, { blockRows: 5, file: file('never-killed') })
+    expect(resumed).toBeGreaterThanOrEqual(reported)
+    expectSame(table, await runSweep(slow))
+    await runSweep(slow, { blockRows: 10, file: file('never-killed') })
     expect(readFileSync(path)).toEqual(readFileSync(file('never-killed')))
   })
 
@@ -126,9 +141,9 @@ await runSweep(long, { blockRows: 5, file: ${JSON.stringify(path)}, onProgress: 
     const text = readFileSync(file('unbroken'), 'utf8').split('\n')
     text[3] = text[3]!.replace(/[A-Z]/, (letter) => (letter === 'Q' ? 'R' : 'Q'))
     writeFileSync(file('damaged'), text.join('\n'))
-    let ran = 0
-    expectSame(await runSweep(job, { blockRows: 64, file: file('damaged'), onProgress: () => ran++ }), whole)
-    expect(ran).toBe(1)
+    const seen: unknown[] = []
+    expectSame(await runSweep(job, { blockRows: 64, file: file('damaged'), onProgress: (at) => seen.push(at) }), whole)
+    expect(seen).toEqual([{ done: 400, of: 400, resumed: 336, damaged: 1 }])
   })
 
   test.each([
@@ -146,18 +161,81 @@ await runSweep(long, { blockRows: 5, file: ${JSON.stringify(path)}, onProgress: 
     expect(readFileSync(file('unbroken'))).toEqual(before)
   })
 
-  test('a file that is not ours is refused and left alone', async () => {
-    writeFileSync(file('letter.txt'), 'Dear reader,\nhow are you?\n')
-    await expect(runSweep(job, { file: file('letter.txt') })).rejects.toThrow('an earlier run of this sweep')
-    expect(readFileSync(file('letter.txt'), 'utf8')).toContain('Dear reader')
+  test.each([
+    ['text', 'Dear reader,\nhow are you?\n'],
+    ['text without a line break', '{"precious":"a minified document"}'],
+    ['one letter', 'x'],
+    ['bytes without a line break', Buffer.alloc(2000, 0xfe)],
+    ['a null with a right check', null],
+  ])('a file of %s is rejected and stays untouched', async (_, content) => {
+    writeFileSync(file('foreign'), content ?? (await lineOf(null as never)))
+    const before = readFileSync(file('foreign'))
+    await expect(runSweep(job, { file: file('foreign') })).rejects.toThrow('an earlier run of this sweep')
+    expect(readFileSync(file('foreign'))).toEqual(before)
+    expect(existsSync(file('foreign.lock'))).toBe(false)
+  })
+
+  test('the cut header of another sweep is not this sweep’s file', async () => {
+    writeFileSync(file('other'), readFileSync(file('part1')).subarray(0, 120))
+    await expect(runSweep(job, { blockRows: 64, file: file('other') })).rejects.toThrow('an earlier run of this sweep')
+    expect(readFileSync(file('other'))).toHaveLength(120)
+  })
+
+  test('what cannot be a file is named', async () => {
+    await expect(runSweep(job, { file: folder })).rejects.toThrow(InputError)
+    await expect(runSweep(job, { file: join(folder, 'nowhere', 'x') })).rejects.toThrow(/file .*nowhere.*written/)
+    await expect(mergeSweep(job, [join(folder, 'nowhere')])).rejects.toThrow(/files\[0\].*nowhere/)
+  })
+
+  test('a file in use by another run is rejected; the lock of a process that has ended is not', async () => {
+    const path = file('locked')
+    const controller = new AbortController()
+    let second: Promise<unknown> | undefined
+    const first = runSweep(job, {
+      blockRows: 64,
+      file: path,
+      signal: controller.signal,
+      onProgress: () => {
+        second ??= runSweep(job, { blockRows: 64, file: path }).catch((error) => error)
+      },
+    })
+    expectSame(await first, whole)
+    expect(String(await second)).toMatch(`is in use by process ${process.pid}`)
+    expect(existsSync(`${path}.lock`)).toBe(false)
+    const { pid } = spawnSync(process.execPath, ['-e', ''])
+    writeFileSync(`${path}.lock`, JSON.stringify({ pid, host: hostname() }))
+    expectSame(await runSweep(job, { blockRows: 64, file: path }), whole)
+    expect(existsSync(`${path}.lock`)).toBe(false)
+    for (const stranger of ['', 'mine', JSON.stringify({ pid, host: 'another machine' })]) {
+      writeFileSync(`${path}.lock`, stranger)
+      await expect(runSweep(job, { blockRows: 64, file: path })).rejects.toThrow('locked.lock')
+      expect(readFileSync(`${path}.lock`, 'utf8')).toBe(stranger)
+    }
+  })
+
+  test('a disk that is full is reported with the file, and the finished blocks stay', async () => {
+    const path = file('full')
+    const any = await open(file('any'), 'a+')
+    const handles = Object.getPrototypeOf(any)
+    await any.close()
+    let writes = 0
+    const { appendFile } = handles
+    const write = vi.spyOn(handles, 'appendFile').mockImplementation(function (this: unknown, ...all: unknown[]) {
+      if (++writes === 4) return Promise.reject(Object.assign(new Error('ENOSPC: no space left on device, write'), { code: 'ENOSPC' }))
+      return appendFile.apply(this, all)
+    })
+    const failed = runSweep(job, { blockRows: 64, file: path })
+    await expect(failed).rejects.toThrow(SweepFileError)
+    await expect(failed).rejects.toThrow(/full'.*ENOSPC.*finished blocks stay/)
+    write.mockRestore()
+    const seen: unknown[] = []
+    expectSame(await runSweep(job, { blockRows: 64, file: path, onProgress: (at) => seen.push(at.resumed) }), whole)
+    expect(seen[0]).toBe(128)
+    expect(readFileSync(path)).toEqual(readFileSync(file('unbroken')))
   })
 })
 
 describe('parts and their merge', () => {
-  const parts = [1, 2, 3].map((k) => ({ k, path: file(`part${k}`) }))
-  beforeAll(async () => {
-    for (const { k, path } of parts) await runSweep(job, { blockRows: 48, shard: [k, 3], file: path })
-  })
   test('three parts in any order are the whole', async () => {
     expectSame(await mergeSweep(job, parts.map(({ path }) => path).reverse()), whole)
     const rows = await Promise.all(

@@ -1,7 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { slackTension } from '../../src/capstan/index.js'
+import { metricThread, tighteningTorque } from '../../src/fasteners/index.js'
 import { formula } from '../../src/formula/index.js'
+import { wearDepth } from '../../src/materials/index.js'
 import { solveFor } from '../../src/study/index.js'
 import { InputError } from '../../src/units/index.js'
 
@@ -83,4 +85,42 @@ test.each([
 ])('bad input %#', (call, message) => {
   expect(call).toThrow(InputError)
   expect(call).toThrow(message)
+})
+
+describe('what the formula itself refuses is no solution', () => {
+  const screw = {
+    preload: '1 kN',
+    thread: metricThread('M4'),
+    threadFriction: 0.1,
+    headFriction: 0.1,
+    bearingDiameter: '6.5 mm',
+  } as const
+  test('no hole wider than the head: 60.76 mm would give 2 N m', () => {
+    const answer = solveFor(tighteningTorque, 'holeDiameter', screw, { torque: '2 N m' })
+    expect(answer.state).toBe('none')
+    // By hand 1 kN x (0.7 mm / 2 pi + 0.577 x 0.1 x 3.545 mm + 0.1 x (6.5 mm + hole) / 4): 0.48 N m for no hole, 0.64 N m for one as wide as the head.
+    expect(answer.message).toMatch(/torque runs from 480\.\d N mm to 6[34]\d\.\d N mm$/)
+  })
+  test('every root can be called', () => {
+    const answer = solveFor(tighteningTorque, 'holeDiameter', screw, {
+      torque: tighteningTorque({ ...screw, holeDiameter: '4.5 mm' }).torque,
+    })
+    expect(answer.roots.map((root) => root.in('mm'))).toEqual([expect.closeTo(4.5, 8)])
+  })
+})
+
+describe('sizes below 1e-12 in SI units are ordinary ones', () => {
+  test('a wear rate of 2e-6 mm^3/(N m): depth 0.1 mm = 2e-15 m^2/N x 5 MPa x 10 km', () => {
+    const rate = solveFor(wearDepth, 'specificWearRate', { pressure: '5 MPa', distance: '10 km' }, '0.1 mm')
+    expect(rate.state).toBe('solved')
+    expect(rate.value.in('mm^3/(N m)')).toBeCloseTo(2e-6, 15)
+  })
+  test('powers of ten from 1e-28 to 1e14, both signs', () => {
+    const straight = formula('test.straight', { inputs: { x: 'ratio' }, output: 'ratio', source: memory, si: ({ x }) => x })
+    for (let e = -28; e <= 14; e++)
+      for (const sign of [1, -1]) {
+        const wanted = sign * 10 ** e
+        expect(solveFor(straight, 'x', {}, wanted).roots.map((root) => root.si / wanted)).toEqual([expect.closeTo(1, 9)])
+      }
+  })
 })

@@ -1,7 +1,7 @@
 import { expect, test, vi } from 'vitest'
 import { slackTension } from '../../src/capstan/index.js'
 import { formula, NoResultError } from '../../src/formula/index.js'
-import { bounds, optimise, solveFor, sweep, uniform } from '../../src/study/index.js'
+import { bounds, type Design, optimise, solveFor, sweep, uniform } from '../../src/study/index.js'
 import { InputError } from '../../src/units/index.js'
 
 const memory = [{ level: 'unverified', where: 'test' }] as const
@@ -176,4 +176,56 @@ test('a formula of several outputs, optional inputs and nested records runs the 
     const called = wide({ a: row.a!.si, 'odd name': row['odd name']!.si, inner: { b: 0.5 }, way: 'down' })
     for (const name of ['sum', 'product', 'none', 'four'] as const) expect(row[name]!.si).toBe(called[name].si)
   }
+})
+
+const record = {
+  inputs: { low: 'ratio', high: 'ratio' },
+  requires: { high: { accepts: 'must be above low', holds: ({ low, high }: { low: number; high: number }) => high > low } },
+  source: memory,
+} as const
+const window = formula('test.window', { ...record, output: 'ratio', si: ({ low, high }) => 1 / (high - low) })
+
+test('a row that the checked call would reject has no answer, in the compiled and in the plain loop', () => {
+  const over = { over: { low: [0, 1, 2] }, fixed: { high: 1 } }
+  const numbers = sweep(window, over)
+  expect([...numbers.in('result', '1')]).toEqual([1, Number.NaN, Number.NaN])
+  expect(numbers.gaps).toBe(2)
+  const words = formula('test.windowWords', {
+    ...record,
+    output: { width: 'ratio', word: { oneOf: ['wide'] } },
+    si: ({ low, high }) => ({ width: high - low, word: 'wide' as const }),
+  })
+  expect(sweep(words, over).column('word')).toMatchObject({ words: ['wide', 'no answer', 'no answer'] })
+})
+
+test.each([
+  ['a grid of 1e9 values', () => sweep(slackTension, sized({ from: '1 N', to: '2 N', count: 1e9 })), 'over.load.count'],
+  ['a grid of 1e12 values', () => sweep(slackTension, sized({ from: '1 N', to: '2 N', count: 1e12 })), 'over.load.count'],
+  [
+    'a grid of 1e9 rows',
+    () => {
+      const axis = { from: 0.1, to: 0.2, count: 1000 } as const
+      return sweep(slackTension, {
+        over: {
+          load: { from: '1 N', to: '2 N', count: 1000 },
+          friction: axis,
+          wrapAngle: { from: '1 turn', to: '2 turn', count: 1000 },
+        },
+      })
+    },
+    'at most 100000000 rows',
+  ],
+  ['1e9 points of a hypercube', () => sweep(slackTension, designed({ latinHypercube: 1e9, seed: 1 })), 'design.latinHypercube'],
+  ['1e9 points of a sequence', () => sweep(slackTension, designed({ sobol: 1e9 })), 'at most 100000000 rows'],
+  ['a hypercube without a seed', () => sweep(slackTension, designed({ latinHypercube: 9 } as never)), 'design.seed'],
+  ['a sequence with half a seed', () => sweep(slackTension, designed({ sobol: 9, seed: 0.5 })), 'design.seed'],
+])('%s is rejected by name before memory runs out', (_, call, message) => {
+  expect(call).toThrow(InputError)
+  expect(call).toThrow(message)
+})
+const sized = (load: { from: '1 N'; to: '2 N'; count: number }) => ({ over: { load }, fixed: { friction: 0.1, wrapAngle: '1 turn' } })
+const designed = (design: Design) => ({
+  over: { load: { from: '1 N', to: '2 N' } } as const,
+  fixed: { friction: 0.1, wrapAngle: '1 turn' },
+  design,
 })
