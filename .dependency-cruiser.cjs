@@ -21,6 +21,16 @@ const layers = Object.entries(mayImport).map(([folder, allowed]) => ({
   to: { path: '^src/', pathNot: `^src/(${[folder, ...allowed].join('|')})/` },
 }))
 
+// Inside the leg: the engine knows no part, parts know neither assessment nor report. A folder below never imports one above.
+const legFolders = ['run', 'cases', 'parts', 'assess']
+const insideLeg = legFolders.slice(0, 3).map((name, i) => ({
+  name: `leg-${name}`,
+  severity: 'error',
+  comment: `src/leg/${name} imports only what stands below it: ${legFolders.slice(0, i + 1).join(', ')}.`,
+  from: { path: `^src/leg/${name}/` },
+  to: { path: `^src/leg/(${legFolders.slice(i + 1).join('|')}|report|plans|learning)/` },
+}))
+
 const onlyFrom = (what, packages, folders, why) => ({
   name: `${what}-only-in-${folders.join('-and-')}`,
   severity: 'error',
@@ -32,6 +42,7 @@ const onlyFrom = (what, packages, folders, why) => ({
 module.exports = {
   forbidden: [
     ...layers,
+    ...insideLeg,
     {
       name: 'through-the-index',
       severity: 'error',

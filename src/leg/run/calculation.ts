@@ -1,0 +1,136 @@
+import { type Cell, FAILED, KNOWN, type Named, nowhere, STALE, type Unsettled } from './cell.js'
+import { type Answers, Engine } from './engine.js'
+import { Instances, type Structure } from './instances.js'
+import { Staleness } from './staleness.js'
+import type { AnyValue, At, Index, Names, Range, Value } from './value.js'
+
+/** How a calculation runs. */
+export interface CalculationOptions {
+  /** Keep what every value read and ran, for sheets. Default: false. */
+  readonly recording?: boolean
+  /** Recalculate only what a change reaches. Default: true. */
+  readonly selective?: boolean
+  /** Answers of the kinds of parts to the questions of their families. Default: none. */
+  readonly answers?: Answers
+}
+
+/**
+ * The values of one structure. Each value for each set of instances is one cell, calculated when first read, and again after what it read has
+ * changed. A failure is a value: who reads it fails with the same error, and everything else stands.
+ */
+export class Calculation<D = unknown> {
+  readonly instances: Instances
+  readonly recording: boolean
+  readonly #selective: boolean
+  readonly #staleness = new Staleness()
+  readonly #engine: Engine
+  #changed: Cell[] = []
+  #document: D
+
+  constructor(structure: Structure, document: D, options: CalculationOptions = {}) {
+    this.instances = new Instances(structure)
+    this.recording = options.recording ?? false
+    this.#selective = options.selective ?? true
+    this.#document = document
+    this.#engine = new Engine(this.instances, this.recording, options.answers ?? {}, (cell) => this.#read(cell))
+  }
+
+  /** Values calculated so far. */
+  get worked(): number {
+    return this.#engine.worked
+  }
+
+  /** The value for instances by handle. Throws the error of a value that failed. */
+  get<T, A extends Index>(of: Value<T, A>, where: At<A> & Named): T {
+    return this.read(this.cell(of, where)) as T
+  }
+
+  /** The value of a cell. Throws the error of a value that failed. */
+  read(cell: Cell): unknown {
+    this.refresh()
+    return cell.state === KNOWN ? cell.value : this.#engine.work(cell)
+  }
+
+  /** The cell of a value for instances by handle. */
+  cell<T, A extends Index>(of: Value<T, A>, where: At<A> & Named): Cell {
+    return this.instances.find(of as unknown as AnyValue, where, nowhere())
+  }
+
+  /** Sets a leaf until the next `load`. */
+  set<T, A extends Index>(of: Value<T, A>, where: At<A> & Named, x: T): void {
+    if (of.leaf === undefined) throw new Error(`${of.id} is calculated: pin it instead`)
+    this.put(this.cell(of, where), x)
+  }
+
+  /** Sets the cell of a leaf until the next `load`. */
+  put(cell: Cell, x: unknown): void {
+    if (cell.state === KNOWN && Object.is(cell.value, x)) return
+    cell.value = x
+    cell.state = KNOWN
+    this.#changed.push(cell)
+  }
+
+  /** Reads every leaf that was met from a document of the same structure. */
+  load(document: D): void {
+    this.#document = document
+    for (const cell of this.instances.leaves) this.restore(cell)
+  }
+
+  /** Sets a leaf back to what the document says. */
+  restore(cell: Cell): void {
+    let x: unknown
+    try {
+      x = this.#read(cell)
+    } catch (error) {
+      cell.value = error
+      cell.state = FAILED
+      this.#changed.push(cell)
+      return
+    }
+    this.put(cell, x)
+  }
+
+  /** Replaces a calculated value by a given one until `unpin`: a what-if. */
+  pin<T, A extends Index>(of: Value<T, A>, where: At<A> & Named, x: T): void {
+    if (of.leaf !== undefined) throw new Error(`${of.id} is a leaf: set it instead`)
+    const cell = this.cell(of, where)
+    if (!cell.pinned) this.#engine.shape++
+    cell.pinned = true
+    this.put(cell, x)
+  }
+
+  /** Calculates a pinned value again. */
+  unpin<T, A extends Index>(of: Value<T, A>, where: At<A> & Named): void {
+    const cell = this.cell(of, where)
+    if (!cell.pinned) return
+    cell.pinned = false
+    cell.state = STALE
+    this.#engine.shape++
+    this.#changed.push(cell)
+  }
+
+  /** Makes stale what the changes since the last time reach. */
+  refresh(): void {
+    if (this.#changed.length === 0) return
+    const changed = this.#changed
+    this.#changed = []
+    if (this.#selective) this.#staleness.spread(changed, this.#engine.shape)
+    else for (const cell of this.instances.cells) if (cell.of.leaf === undefined && !cell.pinned) cell.state = STALE
+  }
+
+  /** Loops that did not converge, among the values that stand. */
+  unsettled(): Unsettled[] {
+    return this.instances.cells.flatMap(({ unsettled, state }) => (unsettled === undefined || state === STALE ? [] : [unsettled]))
+  }
+
+  /** The range of a leaf in the document that is loaded; absent where it is certain. */
+  rangeOf({ of, names }: Cell): Range | undefined {
+    return (of.leaf?.range as ((document: D, names: Names) => Range | undefined) | undefined)?.(this.#document, names)
+  }
+
+  #read({ of, names }: Cell): unknown {
+    const leaf = of.leaf as NonNullable<AnyValue['leaf']>
+    const x = (leaf.read as (document: D, names: Names) => unknown)(this.#document, names)
+    return leaf.refersTo === undefined || typeof x !== 'string' ? x : this.instances.handle(leaf.refersTo, x)
+  }
+}

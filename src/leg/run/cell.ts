@@ -1,0 +1,62 @@
+import type { AnyFormula } from '../../formula/index.js'
+import { type AnyValue, INDICES, type Index, type Names } from './value.js'
+
+/** States of a cell. */
+export const STALE = 0
+export const KNOWN = 1
+export const AT_WORK = 2
+export const FAILED = 3
+
+/** Instances by index; -1 where a value does not have the index. */
+export type Where = { [X in Index]: number }
+/** Some instances by index. */
+export type Named = Partial<Readonly<Where>>
+
+/** What a recorded evaluation did, in order. */
+export type Entry =
+  | { readonly cell: Cell }
+  | { readonly formula: AnyFormula; readonly x: unknown; readonly y: unknown }
+  | {
+      readonly loop: string
+      readonly rounds: number
+      readonly x: number
+      readonly next: number
+      readonly within: number
+      readonly settled: boolean
+    }
+
+/** A loop that did not converge. */
+export interface Unsettled {
+  readonly value: string
+  /** Names of its instances. */
+  readonly names: Names
+  readonly loop: string
+  readonly why: string
+}
+
+/** One value for one set of instances. */
+export class Cell {
+  state = STALE
+  value: unknown = undefined
+  /** At least what it depends on; for invalidation alone. */
+  readonly reads: Cell[] = []
+  readonly users: Cell[] = []
+  log: Entry[] | undefined = undefined
+  pinned = false
+  mark = 0
+  unsettled: Unsettled | undefined = undefined
+  constructor(
+    readonly of: AnyValue,
+    readonly where: Where,
+    /** The same with what these instances imply. */
+    readonly sees: Where,
+    readonly names: Names,
+  ) {}
+}
+
+/** No instance of any index. */
+export function nowhere(): Where {
+  const where = {} as Where
+  for (const index of INDICES) where[index] = -1
+  return where
+}

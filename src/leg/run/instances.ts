@@ -1,0 +1,104 @@
+import { Cell, type Named, nowhere, type Where } from './cell.js'
+import { type AnyValue, IMPLIES, INDICES, type Index, type Names, type Of } from './value.js'
+
+/** The instances of a calculation: their names, and which implies which. It never changes under a calculation. */
+export interface Structure {
+  readonly names: { readonly [X in Index]?: readonly string[] }
+  /** For an index, the instances of another that each of its instances implies; -1 for none. */
+  readonly implied: { readonly [X in Index]?: { readonly [Y in Index]?: readonly number[] } }
+}
+
+/** More instances than any index has: keys of cells are numbers in this base. */
+const BASE = 256
+
+/** Finds cells and instances. Cells are made when first asked for. */
+export class Instances {
+  readonly cells: Cell[] = []
+  readonly leaves: Cell[] = []
+  readonly #families = new Map<AnyValue, Map<number, Cell>>()
+  readonly #lists = new Map<string, readonly Of<Index>[]>()
+  readonly #names: { [X in Index]?: string[] } = {}
+
+  constructor(readonly structure: Structure) {
+    for (const index of INDICES) {
+      const names = structure.names[index]
+      if (names !== undefined) this.#names[index] = [...names]
+    }
+  }
+
+  /** The handle of a name. A name first met (a material of a sweep) gets one. */
+  handle(index: Index, name: string): number {
+    this.#names[index] ??= []
+    const names = this.#names[index]
+    const found = names.indexOf(name)
+    if (found >= 0) return found
+    if (names.length >= BASE) throw new Error(`more than ${BASE} instances of ${index}`)
+    return names.push(name) - 1
+  }
+
+  name(index: Index, of: number): string {
+    const name = this.#names[index]?.[of]
+    if (name === undefined) throw new Error(`there is no ${index} ${of}`)
+    return name
+  }
+
+  all(index: Index, where: Named = {}): readonly Of<Index>[] {
+    const key = `${index} ${Object.entries(where).join()}`
+    let list = this.#lists.get(key)
+    if (list === undefined) {
+      const count = this.structure.names[index]?.length ?? 0
+      const tables = this.structure.implied[index] ?? {}
+      const fits = (i: number) => Object.entries(where).every(([x, of]) => (x === index ? i === of : tables[x as Index]?.[i] === of))
+      list = Array.from({ length: count }, (_, i) => i).filter(fits) as unknown as Of<Index>[]
+      this.#lists.set(key, list)
+    }
+    return list
+  }
+
+  /** The cell of a value for instances that are named, or that a reader has or implies. */
+  find(of: AnyValue, named: Named, sees: Where): Cell {
+    let family = this.#families.get(of)
+    if (family === undefined) {
+      family = new Map()
+      this.#families.set(of, family)
+    }
+    let key = 0
+    for (const index of of.by) key = key * BASE + instance(of, index, named, sees)
+    let cell = family.get(key)
+    if (cell === undefined) {
+      cell = this.#make(of, named, sees)
+      family.set(key, cell)
+      this.cells.push(cell)
+      if (of.leaf !== undefined) this.leaves.push(cell)
+    }
+    return cell
+  }
+
+  #make(of: AnyValue, named: Named, sees: Where): Cell {
+    const where = nowhere()
+    const names = {} as { [X in Index]: string }
+    for (const index of of.by) {
+      where[index] = instance(of, index, named, sees)
+      names[index] = this.name(index, where[index])
+    }
+    return new Cell(of, where, this.implied(where), names as Names)
+  }
+
+  /** Some instances with those that they imply. */
+  implied(named: Named): Where {
+    const all = { ...nowhere(), ...named }
+    for (const from of INDICES) {
+      const at = all[from]
+      const tables = this.structure.implied[from]
+      if (at < 0 || tables === undefined) continue
+      for (const index of IMPLIES[from] ?? []) if (all[index] < 0) all[index] = tables[index]?.[at] ?? -1
+    }
+    return all
+  }
+}
+
+function instance({ id }: AnyValue, index: Index, named: Named, sees: Where): number {
+  const of = named[index] ?? sees[index]
+  if (of < 0) throw new Error(`${id} needs a ${index}, and nothing here has one`)
+  return of
+}

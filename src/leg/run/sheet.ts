@@ -1,0 +1,195 @@
+import { type AnyFormula, type Source, type Step, stepOf } from '../../formula/index.js'
+import type { Calculation } from './calculation.js'
+import type { Cell, Entry } from './cell.js'
+import { type Candidate, inputPlaces, type Link, linkOf, numbersIn, type Origin, outputPlaces, type Place } from './links.js'
+import type { Names, Range } from './value.js'
+
+/** One step of a sheet: a formula or a line, its numbers at full precision, and where each input comes from. */
+export interface SheetStep {
+  readonly formula: string
+  /** The printed equation of a line. */
+  readonly equation?: string
+  readonly x: unknown
+  readonly y: unknown
+  /** Origin of each input number, by its path. */
+  readonly from: Readonly<Record<string, Link>>
+}
+
+/** A leaf that a sheet rests on. */
+export interface SheetLeaf {
+  readonly id: string
+  readonly names: Names
+  readonly kind: string
+  readonly value: unknown
+  readonly range?: Range
+  readonly source?: Source
+}
+
+/** The last round of a loop: it started at `x` and led to `next`. */
+export interface SheetLoop {
+  readonly title: string
+  readonly x: number
+  readonly next: number
+  readonly within: number
+  readonly settled: boolean
+}
+
+/** A number on a sheet whose origin is missing or not certain. */
+export interface SheetGap {
+  readonly where: string
+  readonly number: number
+}
+
+/** A calculation sheet in machine form: what is read stands before what reads it, and each step stands once. */
+export interface Sheet {
+  readonly leaves: readonly SheetLeaf[]
+  readonly steps: readonly SheetStep[]
+  readonly loops: readonly SheetLoop[]
+  /** Numbers of the values the sheet was made for, with their origins. */
+  readonly results: readonly { readonly id: string; readonly path: string; readonly number: number; readonly from: Link | undefined }[]
+  /** Numbers without an origin: calculated in between. */
+  readonly gaps: readonly SheetGap[]
+  /** Numbers with two possible origins. */
+  readonly doubtful: readonly SheetGap[]
+}
+
+/** Numbers that may be written in a formula's call without an origin: none, one, and twice. */
+const WRITTEN = [0, 1, 2, -1, Number.POSITIVE_INFINITY]
+
+/** Makes sheets of one recorded calculation. */
+export class SheetMaker {
+  readonly #calculation: Calculation<never>
+  readonly #placed = new Map<Cell, readonly Candidate[]>()
+  readonly #steps: SheetStep[] = []
+  readonly #leaves: SheetLeaf[] = []
+  readonly #loops: SheetLoop[] = []
+  readonly #gaps: SheetGap[] = []
+  readonly #doubtful: SheetGap[] = []
+
+  constructor(calculation: Calculation<never>) {
+    if (!calculation.recording) throw new Error('sheets are made of a calculation that records')
+    this.#calculation = calculation
+  }
+
+  /** The sheet of some cells and of all that they read. */
+  sheet(cells: readonly Cell[]): Sheet {
+    const results = cells.flatMap((cell) => {
+      const own = this.#place(cell)
+      return own.map(({ name, number, from }) => ({ id: cell.of.id, path: name, number, from }))
+    })
+    return {
+      leaves: this.#leaves,
+      steps: this.#steps,
+      loops: this.#loops,
+      results,
+      gaps: this.#gaps,
+      doubtful: this.#doubtful,
+    }
+  }
+
+  /** Steps of some cells as text, each once, in the order of the sheet. */
+  steps(cells: readonly Cell[]): Step[] {
+    return this.entries(cells).map(({ formula, x, y }) => stepOf(formula, x, y))
+  }
+
+  /** Runs of some cells and of all that they read, each once. */
+  entries(cells: readonly Cell[]): { readonly formula: AnyFormula; readonly x: unknown; readonly y: unknown }[] {
+    return closure(cells).flatMap(({ log = [] }) => log.flatMap((entry) => ('formula' in entry ? [entry] : [])))
+  }
+
+  /** Puts a cell on the sheet after what it read; returns its numbers with their origins. */
+  #place(cell: Cell): readonly Candidate[] {
+    const known = this.#placed.get(cell)
+    if (known !== undefined) return known
+    const own = cell.of.leaf === undefined ? this.#placeWorked(cell) : this.#placeLeaf(cell)
+    this.#placed.set(cell, own)
+    return own
+  }
+
+  #placeLeaf(cell: Cell): readonly Candidate[] {
+    const { leaf } = cell.of
+    const number = this.#leaves.length
+    const range = this.#calculation.rangeOf(cell)
+    const kind = leaf?.kind ?? 'record'
+    this.#leaves.push({
+      id: cell.of.id,
+      names: cell.names,
+      kind,
+      value: cell.value,
+      ...(range === undefined ? {} : { range }),
+      ...(leaf?.source === undefined ? {} : { source: leaf.source }),
+    })
+    if (kind === 'word') return []
+    return numbersIn(cell.value).map((place) => ({
+      name: place.path === '' ? cell.of.id : place.path,
+      number: place.number,
+      kind: kind === 'record' ? undefined : kind,
+      from: { of: 'leaf', number, path: place.path },
+    }))
+  }
+
+  #placeWorked(cell: Cell): readonly Candidate[] {
+    const candidates: Candidate[] = []
+    for (const entry of cell.log ?? []) this.#take(cell, entry, candidates)
+    return numbersIn(cell.value).map((place): Candidate => {
+      const name = place.path === '' ? cell.of.id : place.path
+      const link = this.#linked(`${cell.of.id} hands on ${place.path}`, place, candidates)
+      const origin = candidates.find(({ from }) => link !== undefined && sameOrigin(from, link))
+      return { name, number: place.number, kind: origin?.kind, from: link ?? { of: 'step', number: -1, path: '' } }
+    })
+  }
+
+  #take(cell: Cell, entry: Entry, candidates: Candidate[]): void {
+    if ('cell' in entry) candidates.push(...this.#place(entry.cell))
+    else if ('loop' in entry) {
+      const { loop: title, x, next, within, settled } = entry
+      this.#loops.push({ title, x, next, within, settled })
+    } else candidates.push(...this.#step(cell, entry, candidates))
+  }
+
+  #step(
+    cell: Cell,
+    entry: { readonly formula: AnyFormula; readonly x: unknown; readonly y: unknown },
+    candidates: readonly Candidate[],
+  ): Candidate[] {
+    const { formula, x, y } = entry
+    const from: Record<string, Link> = {}
+    for (const place of inputPlaces(formula, x)) {
+      const link = this.#linked(`${cell.of.id}: ${formula.id} ${place.path}`, place, candidates)
+      if (link !== undefined) from[place.path] = link
+    }
+    const number = this.#steps.length
+    const { equation } = formula as { equation?: string }
+    this.#steps.push({ formula: formula.id, ...(equation === undefined ? {} : { equation }), x, y, from })
+    return outputPlaces(formula, y).map(({ path, number: result, kind }) => ({
+      name: path === '' ? formula.id : path,
+      number: result,
+      kind,
+      from: { of: 'step', number, path },
+    }))
+  }
+
+  #linked(where: string, place: Place, candidates: readonly Candidate[]): Link | undefined {
+    const { link, doubtful } = linkOf(place, candidates)
+    if (link === undefined && !WRITTEN.includes(place.number) && !Number.isNaN(place.number))
+      this.#gaps.push({ where, number: place.number })
+    if (doubtful && !WRITTEN.includes(place.number)) this.#doubtful.push({ where, number: place.number })
+    return link
+  }
+}
+
+const sameOrigin = (a: Origin, b: Origin): boolean => a.of === b.of && a.number === b.number && a.path === b.path
+
+/** Some cells of a recorded calculation and all that they read, each once and after what it reads. */
+export function closure(cells: readonly Cell[]): Cell[] {
+  const seen = new Set<Cell>()
+  const order: Cell[] = []
+  const visit = (cell: Cell) => {
+    if (seen.has(cell)) return
+    seen.add(cell)
+    for (const entry of cell.log ?? []) if ('cell' in entry) visit(entry.cell)
+    order.push(cell)
+  }
+  for (const cell of cells) visit(cell)
+  return order
+}
