@@ -67,8 +67,9 @@ export const drilledBolt = /* @__PURE__ */ formula('fasteners.drilledBolt', {
   ],
   requires: {
     inner: {
-      accepts: 'must be smaller than the root of the outer thread',
-      holds: ({ inner, outer }) => inner.diameter < outer.rootDiameter,
+      accepts: 'must be smaller than the root of the outer thread, in diameter and in area',
+      holds: ({ inner, outer }) =>
+        inner.diameter < outer.rootDiameter && (Math.PI / 4) * inner.diameter ** 2 < Math.min(outer.rootArea, outer.stressArea),
     },
   },
   si: ({ outer, inner, outerYieldStrength, innerYieldStrength, tension, torque }) => {

@@ -76,7 +76,10 @@ export const nutBearingArea = /* @__PURE__ */ formula('fasteners.nutBearingArea'
   assumes: ['nut flat on its face'],
   source: [{ level: 'computed', where: 'areas of ring and hexagon' }],
   requires: {
-    bearingDiameter: WIDER_THAN_HOLE,
+    bearingDiameter: {
+      accepts: 'must be larger than the hole and no larger than the width across flats',
+      holds: ({ acrossFlats, bearingDiameter, holeDiameter }) => bearingDiameter > holeDiameter && bearingDiameter <= acrossFlats,
+    },
   },
   si: ({ acrossFlats, bearingDiameter, holeDiameter }) => {
     const hole = (Math.PI / 4) * holeDiameter * holeDiameter

@@ -36,7 +36,7 @@ export const pinEnduranceLimit = /* @__PURE__ */ formula('fasteners.pinEndurance
     'no corrosion or fretting: an oscillating pin in a dry bore frets',
   ],
   source: [{ level: 'published', where: 'Shigley 8th/9th ed., section 6-9 (Marin factors); reliability factors of table 6-5 unverified' }],
-  valid: { 'diameter up to 51 mm': ({ diameter }) => diameter <= 0.051 },
+  valid: { 'diameter up to 51 mm': ({ diameter }) => diameter <= 0.051 * (1 + 1e-9) },
   si: ({ tensileStrength, diameter, bending, surface, reliability }) => {
     const [a, b] = SURFACES[surface]
     const surfaceFactor = Math.min(1, a * (tensileStrength / 1e6) ** b)

@@ -8,7 +8,7 @@ import { frictionFaceTorque } from './friction-drive.js'
  */
 export const clampedShaft = /* @__PURE__ */ formula('fasteners.clampedShaft', {
   inputs: {
-    /** Sections along the axis. */
+    /** Sections along the axis, from either end. */
     sections: {
       list: {
         fields: {
@@ -39,10 +39,10 @@ export const clampedShaft = /* @__PURE__ */ formula('fasteners.clampedShaft', {
     torsionalStiffness: 'torsionalStiffness',
     /** Angle between the ends per constant bending moment, as stiffness. */
     bendingStiffness: 'torsionalStiffness',
-    /** Moment at which the first joint begins to gape. */
-    gapMoment: 'torque',
-    /** Torque at which the first joint slips. */
-    slipTorque: 'torque',
+    /** Moment at which the first joint between two sections begins to gape; infinite for a single section, which has no joint. */
+    gapMoment: { kind: 'torque', infinite: true },
+    /** Torque at which the first joint between two sections slips; infinite for a single section. */
+    slipTorque: { kind: 'torque', infinite: true },
     /** Whether the joints stay closed. */
     joints: { oneOf: ['closed', 'gaping'] },
     /** Whether friction drives, or a key, pins or teeth are needed. */
@@ -50,8 +50,9 @@ export const clampedShaft = /* @__PURE__ */ formula('fasteners.clampedShaft', {
   },
   assumes: [
     'the clamping bolt adds no stiffness of its own',
-    'pressure even over the smaller of two rings that meet',
-    'friction at the mean radius of the ring',
+    'uniform pressure over the ring in which two sections touch',
+    'friction at the mean radius of that ring',
+    'neither the moment nor the torque passes through the two end faces, under the head and the nut',
   ],
   source: [{ level: 'published', where: 'any strength-of-materials text: shafts in series, core of a ring section, flat friction face' }],
   requires: {
@@ -71,8 +72,9 @@ export const clampedShaft = /* @__PURE__ */ formula('fasteners.clampedShaft', {
       twist += length / (2 * inertia * shearModulus)
       bend += length / (inertia * modulus)
       const next = sections[i + 1]
-      const outer = Math.min(outerDiameter, next?.outerDiameter ?? outerDiameter)
-      const inner = Math.max(innerDiameter, next?.innerDiameter ?? innerDiameter)
+      if (next === undefined) break
+      const outer = Math.min(outerDiameter, next.outerDiameter)
+      const inner = Math.max(innerDiameter, next.innerDiameter)
       // Rings that miss each other touch nowhere: no moment and no torque.
       const touch = outer > inner
       gapMoment = Math.min(gapMoment, touch ? (clampLoad * (outer * outer + inner * inner)) / (8 * outer) : 0)

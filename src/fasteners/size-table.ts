@@ -69,7 +69,7 @@ function printedRow(id: string, table: SizeTableRecord<Columns, string>, designa
 
 /** The error for a designation that a table does not list. */
 export function unknownDesignation(id: string, what: string, given: unknown, names: readonly string[]): InputError {
-  const near = typeof given === 'string' || typeof given === 'number' ? nearSizes(String(given), names) : []
+  const near = typeof given === 'string' || typeof given === 'number' ? nearNames(String(given), names) : []
   const accepts = `must be ${what}: ${near.length > 0 ? `near it are ${near.join(', ')}; ` : ''}the table lists ${names.join(', ')}`
   return new InputError(id, [{ path: 'designation', given: show(given), accepts }])
 }
@@ -77,14 +77,3 @@ export function unknownDesignation(id: string, what: string, given: unknown, nam
 /** Object keys put whole numbers first; sizes that are plain numbers come in order of size. */
 const inOrder = <D extends string>(names: D[]): D[] =>
   names.every((name) => Number.isFinite(Number(name))) ? names.sort((a, b) => Number(a) - Number(b)) : names
-
-/** The three sizes nearest in size where the designation is a number, perhaps after letters (M7: M6, M8, M5), else those spelt alike. */
-function nearSizes(given: string, names: readonly string[]): readonly string[] {
-  const parts = (name: string) => /^([A-Za-z]*)\s*(\d+(?:\.\d+)?)(?:\s*mm)?$/.exec(name)
-  const wanted = parts(given)
-  const size = (name: string) => Number(parts(name)?.[2])
-  const like = wanted === null ? [] : names.filter((name) => parts(name)?.[1]?.toLowerCase() === wanted[1]?.toLowerCase())
-  if (wanted === null || like.length === 0) return nearNames(given, names)
-  const far = (name: string) => Math.abs(size(name) - Number(wanted[2]))
-  return like.sort((a, b) => far(a) - far(b)).slice(0, 3)
-}

@@ -166,7 +166,9 @@ function refuseUnknown(record: Record<string, unknown>, names: readonly string[]
     if (names.includes(name)) continue
     const missing = names.filter((other) => record[other] === undefined)
     const accepts = `is not an input${didYouMean(name, missing, ', ')}; inputs are ${names.join(', ')}`
-    reject(issues, path ? `${path}.${name}` : name, record[name], accepts)
+    // `show` calls an absent value missing; a surplus name is there, whatever its value.
+    const surplus = issue(path ? `${path}.${name}` : name, record[name], accepts)
+    issues.push(record[name] === undefined ? { ...surplus, given: 'undefined' } : surplus)
   }
 }
 

@@ -39,9 +39,37 @@ export function nearName(given: string, names: Iterable<string>): string | undef
   return best
 }
 
-/** The nearest names in order, for errors that list a few (such as material or thread designations). */
+/** A designation without its numbers, and the numbers: '10x22x6' is '#x#x#' with 10, 22, 6. Letter case, blanks and 'mm' do not count. */
+function sizesOf(name: string): { readonly shape: string; readonly sizes: readonly number[] } {
+  const sizes: number[] = []
+  const shape = name.toLowerCase().replaceAll(/\d+(\.\d+)?/g, (number) => {
+    sizes.push(Number(number))
+    return '#'
+  })
+  return { shape: shape.replaceAll('×', 'x').replaceAll(/mm|\s/g, ''), sizes }
+}
+
+/** The names written alike but for their numbers, nearest in size first; none where all are far from it, as of M44: a slip of the finger. */
+function nearSizes(given: string, names: Iterable<string>): string[] {
+  const { shape, sizes } = sizesOf(given)
+  if (sizes.length === 0) return []
+  return [...names]
+    .map((name) => ({ name, ...sizesOf(name) }))
+    .filter((other) => other.shape === shape)
+    .map(({ name, sizes: others }) => ({ name, distance: others.reduce((sum, size, i) => sum + Math.abs(size - sizes[i]!), 0) }))
+    .filter(({ distance }) => distance <= sizes.reduce((sum, size) => sum + size, 0) / 2)
+    .sort((a, b) => a.distance - b.distance)
+    .map(({ name }) => name)
+}
+
+/**
+ * The nearest names in order, for errors that list a few (such as material or thread designations). Designations that differ by their
+ * numbers only count as sizes: the nearest size comes first, not the nearest spelling.
+ */
 export function nearNames(given: string, names: Iterable<string>, count = 3): string[] {
   if (given.length > LONGEST_COMPARED) return []
+  const sizes = nearSizes(given, names)
+  if (sizes.length > 0) return sizes.slice(0, count)
   const wanted = given.toLowerCase()
   return [...names]
     .map((name) => {

@@ -80,6 +80,14 @@ describe('clamp load over time', () => {
     expect(turned[1]!).toBeLessThan(1000)
   })
 
+  test('retightenings may be listed in any order', () => {
+    const creepingLayers = [{ compliance: 1e-6, creep }]
+    const x = { ...joint, creepingLayers, times: [1e3, 2e4, 1e5, 1e6] }
+    const inOrder = clampLoadOverTime.si({ ...x, retightenings: [3600, 36_000, 360_000] })
+    expect(clampLoadOverTime.si({ ...x, retightenings: [360_000, 3600, 36_000] })).toEqual(inOrder)
+    expect(inOrder.clampLoads[3]!).toBeGreaterThan(clampLoadOverTime.si({ ...x, retightenings: [3600] }).clampLoads[3]! * 1.02)
+  })
+
   test('a hot spell ends below where a cool one ends: the ratchet', () => {
     const speedUp = (difference: number) => Math.exp(0.1 * difference)
     const softening = () => 1

@@ -39,6 +39,17 @@ describe('press fit', () => {
     near(thick.boreHoopStress, thick.pressure, 3e-6)
   })
 
+  test('the pin is compressed: by the pressure if solid, by more at the bore of a hollow one', () => {
+    const solid = pressFit.si(fit)
+    expect(solid.pressure).toBeGreaterThan(0)
+    expect(solid.pinHoopStress).toBe(-solid.pressure)
+    // At the bore of a hollow pin −2 p d²/(d² − b²): twice the pressure where the bore is a mere hole.
+    const hollow = pressFit.si({ ...fit, pinBore: 0.002 })
+    near(hollow.pinHoopStress, (-2 * hollow.pressure * 16) / 12, 1e-12)
+    const pierced = pressFit.si({ ...fit, pinBore: 4e-7 })
+    near(pierced.pinHoopStress, -2 * pierced.pressure, 1e-7)
+  })
+
   test('a stiffer pin has a smaller share, down to none', () => {
     fc.assert(
       fc.property(range(1e9, 1e12), (modulus) => {

@@ -18,6 +18,7 @@ const range = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 
 test('without a load the reserve is infinite, with the least load it is not', () => {
   const M6 = metricThread.si('M6')
+  const M8 = metricThread.si('M8')
   const hub = { material: 'metal' as const, outerDiameter: 0.03, bearingStrength: 3e8, tensileStrength: 3e8 }
   const strengths = { outerYieldStrength: 640e6, innerYieldStrength: 640e6 }
   const lip = { seatDiameter: 0.022, contactDiameter: 0.021, lipBore: 0.019, thickness: 0.003 }
@@ -29,8 +30,8 @@ test('without a load the reserve is infinite, with the least load it is not', ()
     headBearing: (force) => headBearing.si({ force, bearingDiameter: 0.009, holeDiameter: 0.0045, allowablePressure: 2e7 }).reserve,
     jointSlip: (shearForce) => jointSlip.si({ faceLoad: 1000, friction: 0.2, faces: 1, shearForce }).reserve,
     boltFatigue: (largestLoad) => boltFatigue.si({ thread: M6, largestLoad, smallestLoad: 0, clampLoad: 1000, loadFactor: 0.5 }).reserve,
-    drilledBolt: (tension) => drilledBolt.si({ outer: M6, inner: metricThread.si('M3'), ...strengths, tension, torque: 0 }).reserve,
-    drilledBoltTwisted: (torque) => drilledBolt.si({ outer: M6, inner: metricThread.si('M3'), ...strengths, tension: 0, torque }).reserve,
+    drilledBolt: (tension) => drilledBolt.si({ outer: M8, inner: metricThread.si('M4'), ...strengths, tension, torque: 0 }).reserve,
+    drilledBoltTwisted: (torque) => drilledBolt.si({ outer: M8, inner: metricThread.si('M4'), ...strengths, tension: 0, torque }).reserve,
     goodmanReserve: (largestStress) =>
       goodmanReserve.si({ largestStress, smallestStress: 0, enduranceLimit: 3e8, tensileStrength: 1e9 }).reserve,
     bearingShoulder: (thrust) => bearingShoulder.si({ thrust, clampLoad: 0, ...lip, ...lipStrengths }).reserve,

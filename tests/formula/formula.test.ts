@@ -96,6 +96,7 @@ describe('bad input', () => {
     [{ load: N(Number.NaN), width: '1 mm' }, 'must be finite'],
     [{ load: [Number.POSITIVE_INFINITY, 'N'], width: '1 mm' }, 'must be finite'],
     [{ load: mm(5), width: '1 mm' }, 'load is 5 mm (kind length)'],
+    [{ load: '1 N', width: '1 mm', surplus: undefined }, 'surplus is undefined; is not an input'],
     [{ laod: '1 N', width: '1 mm' }, "laod is '1 N'; is not an input, did you mean load?"],
     [null, 'must be an object with load, width, height'],
     [['1 N'], 'must be an object'],

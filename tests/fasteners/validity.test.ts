@@ -1,0 +1,206 @@
+import { describe, expect, test } from 'vitest'
+import * as fasteners from '../../src/fasteners/index.js'
+import { type AnyFormula, notesOf } from '../../src/formula/index.js'
+
+type Given = Record<string, unknown>
+
+/** A statement of a formula's validity range: what holds it only just, and the one input that then breaks it only just. */
+interface Limit {
+  readonly formula: { readonly id: string; readonly def: AnyFormula['def'] }
+  readonly statement: string
+  readonly inside: Given
+  readonly outside: Given
+}
+
+const { metricThread } = fasteners
+const polymer = { modulus: '2 GPa', poissonRatio: 0.38 }
+const steel = { modulus: '207 GPa', poissonRatio: 0.29 }
+
+const fit = { diameter: '4 mm', diametralInterference: '40 um', bossDiameter: '12 mm', boss: polymer, pin: steel }
+const strip = {
+  thread: metricThread('M4'),
+  engagement: '6 mm',
+  threadLength: '12 mm',
+  partShearStrength: '20 MPa',
+  screwShearStrength: '480 MPa',
+  screwTensileStrength: '800 MPa',
+}
+const insert = {
+  knurlDiameter: '6 mm',
+  length: '8 mm',
+  shearStrength: '20 MPa',
+  share: 0.4,
+  bossDiameter: '12 mm',
+  bossStrength: '20 MPa',
+  preload: '300 N',
+  jacksOut: false,
+}
+const key = {
+  torque: '1 N m',
+  direction: 'oneWay',
+  shaftDiameter: '10 mm',
+  ...fasteners.parallelKeySize('3x3'),
+  length: '12 mm',
+  hub: { material: 'printed', outerDiameter: '30 mm', bearingStrength: '25 MPa', tensileStrength: '9 MPa' },
+  shaftBearingStrength: '300 MPa',
+  keyShearStrength: '200 MPa',
+}
+const { shaftAbove: _above, shaftUpTo: _upTo, ...keyed } = key
+const glued = { diameter: '4 mm', shearStrength: '20 MPa', temperature: '23 degC', glassTransitionTemperature: '60 degC' }
+const load = { radialLoad: '100 N', staticRating: '1 kN' }
+const turned = { preload: '1 kN', thread: metricThread('M4'), headFriction: 0.1, bearingDiameter: '7 mm', holeDiameter: '4.5 mm' }
+const cycle = { largestLoad: '100 N', smallestLoad: '0 N', clampLoad: '1 kN', loadFactor: 0.5 }
+const bolt = { x: '0 mm', y: '0 mm', area: '8 mm^2' }
+const group = { bolts: [bolt], forceX: '10 N', forceY: '0 N', atX: '0 mm' }
+const roof = { force: '100 N', loadDiameter: '7 mm', supportDiameter: '10 mm', poissonRatio: 0.38 }
+const lug = { force: '100 N', diameter: '4 mm', thickness: '6 mm' }
+
+const LIMITS: readonly Limit[] = [
+  {
+    formula: fasteners.pressFit,
+    statement: 'interference below 2 % of the diameter',
+    inside: { ...fit, diametralInterference: '79.99 um' },
+    outside: { diametralInterference: '80.01 um' },
+  },
+  {
+    formula: fasteners.pressFit,
+    statement: 'boss at least 1.2 times the bore',
+    inside: { ...fit, bossDiameter: '4.801 mm' },
+    outside: { bossDiameter: '4.799 mm' },
+  },
+  {
+    formula: fasteners.bearingCap,
+    statement: 'clamp load below what a screw bears',
+    inside: { thrust: '100 N', screws: 4, clampLoad: '600 N', loadFactor: 0.9, screwCapacity: '600 N' },
+    outside: { clampLoad: '601 N' },
+  },
+  {
+    formula: fasteners.bearingEquivalentLoad,
+    statement: 'axial load at most a quarter of the static rating in bores up to 12 mm and light series',
+    inside: { ...load, axialLoad: '250 N' },
+    outside: { axialLoad: '251 N' },
+  },
+  {
+    formula: fasteners.bearingEquivalentLoad,
+    statement: 'axial load at most half the static rating',
+    inside: { ...load, axialLoad: '500 N' },
+    outside: { axialLoad: '501 N' },
+  },
+  {
+    formula: fasteners.bearingLife,
+    statement: 'load at most half the dynamic rating',
+    inside: { dynamicRating: '1 kN', load: '500 N', speed: '60 rpm' },
+    outside: { load: '501 N' },
+  },
+  {
+    formula: fasteners.boltGroupShear,
+    statement: 'a single bolt carries no moment',
+    inside: { ...group, atY: '0 mm' },
+    outside: { atY: '1 mm' },
+  },
+  {
+    formula: fasteners.bondedPin,
+    statement: 'length up to 1.5 diameters (average shear)',
+    inside: { ...glued, length: '6 mm' },
+    outside: { length: '6.001 mm' },
+  },
+  {
+    formula: fasteners.jointReserves,
+    statement: 'preload below the proof load',
+    inside: { clampLoad: '4.999 kN', externalLoad: '100 N', loadFactor: 0.9, proofLoad: '5 kN' },
+    outside: { clampLoad: '5 kN' },
+  },
+  {
+    formula: fasteners.boltFatigue,
+    statement: 'M6 and larger (the endurance rule is fitted there)',
+    inside: { ...cycle, thread: metricThread('M6') },
+    outside: { thread: metricThread('M5') },
+  },
+  {
+    formula: fasteners.memberStiffnessFit,
+    statement: 'grip from 0.5 to 10 diameters',
+    inside: { modulus: '70 GPa', diameter: '4 mm', grip: '40 mm' },
+    outside: { grip: '40.01 mm' },
+  },
+  {
+    formula: fasteners.memberStiffnessFit,
+    statement: 'grip from 0.5 to 10 diameters',
+    inside: { modulus: '70 GPa', diameter: '4 mm', grip: '2 mm' },
+    outside: { grip: '1.999 mm' },
+  },
+  {
+    formula: fasteners.pocketRoof,
+    statement: 'thickness below a quarter of the support',
+    inside: { ...roof, thickness: '2.5 mm' },
+    outside: { thickness: '2.501 mm' },
+  },
+  {
+    formula: fasteners.parallelKey,
+    statement: 'length up to 1.5 shaft diameters (even load along the key)',
+    inside: { ...keyed, length: '15 mm' },
+    outside: { length: '15.01 mm' },
+  },
+  {
+    formula: fasteners.parallelKey,
+    statement: 'torque of one direction in a printed hub (a reversing key beats its way loose)',
+    inside: keyed,
+    outside: { direction: 'reversing' },
+  },
+  {
+    formula: fasteners.pinEnduranceLimit,
+    statement: 'diameter up to 51 mm',
+    inside: { tensileStrength: '800 MPa', diameter: '51 mm' },
+    outside: { diameter: '51.01 mm' },
+  },
+  {
+    formula: fasteners.lugTearOut,
+    statement: 'edge distance at least 1.5 diameters (2 is usual in plastics)',
+    inside: { ...lug, edgeDistance: '6 mm' },
+    outside: { edgeDistance: '5.999 mm' },
+  },
+  {
+    formula: fasteners.threadStrip,
+    statement: 'engagement within 2.5 diameters',
+    inside: { ...strip, engagement: '10 mm' },
+    outside: { engagement: '10.001 mm' },
+  },
+  {
+    formula: fasteners.threadStrip,
+    statement: 'engagement at least 0.6 diameters',
+    inside: { ...strip, engagement: '2.4 mm' },
+    outside: { engagement: '2.399 mm' },
+  },
+  {
+    formula: fasteners.insertPullOut,
+    statement: 'the share comes from a pull test',
+    inside: { ...insert, calibrated: true },
+    outside: { calibrated: false },
+  },
+  {
+    formula: fasteners.tighteningTorque,
+    statement: 'thread friction below 1',
+    inside: { ...turned, threadFriction: 0.999 },
+    outside: { threadFriction: 1 },
+  },
+]
+
+const isFormula = (value: unknown): value is AnyFormula => typeof value === 'function' && 'def' in value
+const written = Object.values(fasteners as Record<string, unknown>)
+  .filter(isFormula)
+  .flatMap(({ id, def }) => Object.keys(def.valid ?? {}).map((statement) => `${id}: ${statement}`))
+
+test('every statement of a validity range has its limit below', () => {
+  expect([...new Set(LIMITS.map(({ formula, statement }) => `${formula.id}: ${statement}`))].sort()).toEqual(written.sort())
+})
+
+describe('a broken statement becomes a note, one that holds does not', () => {
+  test.each(LIMITS.map((limit) => [`${limit.formula.id}: ${limit.statement}`, limit] as const))('%s', (_, limit) => {
+    const { formula, statement, inside, outside } = limit
+    const told = (given: Given) => {
+      const result = (formula as unknown as (x: Given) => unknown)(given)
+      return (notesOf(result) ?? notesOf({ result }) ?? []).some(({ text }) => text === `outside validity: ${statement}`)
+    }
+    expect(told(inside)).toBe(false)
+    expect(told({ ...inside, ...outside })).toBe(true)
+  })
+})
