@@ -87,7 +87,7 @@ export const rows: Row[] = [
             'plate.thickness': { from: '4 mm', to: '10 mm' },
           },
           goals: { maximise: 'result' },
-        }).runs,
+        }).evaluations,
     ),
     bound: { atMostSeconds: 30 },
     rounds: 1,

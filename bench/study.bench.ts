@@ -108,7 +108,7 @@ export const rows: Row[] = [
             vary: { a: { from: -2, to: 2 }, b: { from: -2, to: 2 } },
             goals: { minimise: 'result' },
             seed: i,
-          }).runs
+          }).evaluations
         return sum
       },
     },

@@ -25,7 +25,7 @@ const show = (value: unknown): string => {
 }
 
 /**
- * A numerical routine was asked for something it cannot give.
+ * A numerical routine cannot give what was requested.
  *
  * The message is one sentence with the numbers in it; the same facts are fields, so that a caller who knows
  * what the plain numbers stand for can say it in the user's words and units.
@@ -36,16 +36,16 @@ export class NumericError extends Error {
   readonly routine: string
   /** The kind of failure. */
   readonly reason: NumericFailure
-  /** What was asked, and the numbers met on the way, by name. */
-  readonly asked: Readonly<Record<string, unknown>>
+  /** What was requested, and the numbers met on the way, by name. */
+  readonly details: Readonly<Record<string, unknown>>
 
-  constructor(routine: string, reason: NumericFailure, explanation: string, asked: Readonly<Record<string, unknown>> = {}) {
-    const facts = Object.entries(asked)
+  constructor(routine: string, reason: NumericFailure, explanation: string, details: Readonly<Record<string, unknown>> = {}) {
+    const facts = Object.entries(details)
       .map(([key, value]) => `${key} = ${show(value)}`)
       .join(', ')
     super(`${routine}: ${explanation}${facts === '' ? '' : ` (${facts})`}`)
     this.routine = routine
     this.reason = reason
-    this.asked = asked
+    this.details = details
   }
 }

@@ -113,8 +113,8 @@ export interface OdeSettings {
   readonly absoluteTolerance: Float64Array
 }
 
-const bad = (routine: string, explanation: string, asked: Record<string, unknown>): never => {
-  throw new NumericError(routine, 'badArgument', explanation, asked)
+const bad = (routine: string, explanation: string, details: Record<string, unknown>): never => {
+  throw new NumericError(routine, 'badArgument', explanation, details)
 }
 
 /** Checks a problem and fills in tolerances. @internal */

@@ -220,9 +220,9 @@ function evaluate(routine: string, response: StepResponse, elapsed: number, appl
   return check(routine, response(elapsed, applied), { elapsed, applied })
 }
 
-function check(routine: string, value: number, asked: Record<string, unknown>): number {
+function check(routine: string, value: number, details: Record<string, unknown>): number {
   if (Number.isFinite(value)) return value
-  throw new NumericError(routine, 'notFinite', 'a function of the problem is not finite', { ...asked, value })
+  throw new NumericError(routine, 'notFinite', 'a function of the problem is not finite', { ...details, value })
 }
 
 function nonzero(value: number, t: number): number {

@@ -15,7 +15,7 @@ export interface BoundsOptions {
 }
 
 /** How the result goes with one input over the ranges, as far as tested. */
-export type Direction = 'rising' | 'falling' | 'both' | 'none'
+export type Trend = 'rising' | 'falling' | 'mixed' | 'none'
 
 /** One extreme and the inputs that give it. */
 export interface Extreme {
@@ -36,7 +36,7 @@ export class Bounds extends Printable {
       readonly path: string
       readonly low: Quantity<Kind>
       readonly high: Quantity<Kind>
-      readonly direction: Direction
+      readonly trend: Trend
     }[],
     /**
      * `monotone`: every input moved the result one way only at every point tested, so both extremes are corners.
@@ -44,7 +44,7 @@ export class Bounds extends Printable {
      */
     readonly state: 'monotone' | 'searched',
     /** How often the formula ran. */
-    readonly runs: number,
+    readonly evaluations: number,
     /** Points tested that have no finite answer. */
     readonly gaps: number,
   ) {
@@ -53,7 +53,7 @@ export class Bounds extends Printable {
 
   /** One sentence on how sure the bounds are. */
   get message(): string {
-    const turning = this.inputs.filter(({ direction }) => direction === 'both').map(({ path }) => path)
+    const turning = this.inputs.filter(({ trend }) => trend === 'mixed').map(({ path }) => path)
     const how =
       this.state === 'monotone'
         ? 'monotone in every input at all points tested, so the extremes are at corners of the ranges'
@@ -82,20 +82,13 @@ export class Bounds extends Printable {
       this.message,
       markdownTable(
         ['input', 'from', 'to', 'result', 'at the lowest', 'at the highest'],
-        this.inputs.map(({ path, low, high, direction }) => [
-          path,
-          String(low),
-          String(high),
-          direction,
-          at(this.low, path),
-          at(this.high, path),
-        ]),
+        this.inputs.map(({ path, low, high, trend }) => [path, String(low), String(high), trend, at(this.low, path), at(this.high, path)]),
       ),
     ].join('\n\n')
   }
 }
 
-/** Corners are all tried up to this many inputs; beyond, those that the directions point to, and neighbours by search. */
+/** Corners are all tried up to this many inputs; beyond, those that the trends point to, and neighbours by search. */
 const MOST_FOR_CORNERS = 12
 
 /**
@@ -123,9 +116,9 @@ export function bounds<I extends Inputs, O extends Output>(
       issues.push({ path, given: scatter.words, accepts: 'must have two ends: use uniform(low, high), or cut it with truncated(…)' })
   if (issues.length > 0) throw new InputError(formula.id, issues)
   const search = new Search(varied, model.at)
-  const directions = search.directions(points, seed)
-  search.corners(directions)
-  const monotone = search.gaps === 0 && directions.every((direction) => direction !== 'both')
+  const trends = search.trends(points, seed)
+  search.corners(trends)
+  const monotone = search.gaps === 0 && trends.every((trend) => trend !== 'mixed')
   if (search.lowest === undefined || search.highest === undefined)
     throw new NoResultError(`${formula.id}: no finite answer exists in these ranges`)
   if (!monotone) search.inside()
@@ -143,10 +136,10 @@ export function bounds<I extends Inputs, O extends Output>(
       path,
       low: new Quantity(scatter.low, of),
       high: new Quantity(scatter.high, of),
-      direction: directions[i] as Direction,
+      trend: trends[i] as Trend,
     })),
     monotone ? 'monotone' : 'searched',
-    search.runs,
+    search.evaluations,
     search.gaps,
   )
 }
@@ -157,7 +150,7 @@ interface Found {
 }
 
 class Search {
-  runs = 0
+  evaluations = 0
   gaps = 0
   lowest: Found | undefined
   highest: Found | undefined
@@ -178,7 +171,7 @@ class Search {
 
   /** Runs the formula and keeps the extremes. */
   private run(x: Float64Array): number {
-    this.runs++
+    this.evaluations++
     const y = this.model(x)
     if (Number.isNaN(y)) {
       this.gaps++
@@ -190,7 +183,7 @@ class Search {
   }
 
   /** Along every input, five places through every point: which way the result goes. */
-  directions(points: number, seed: number): Direction[] {
+  trends(points: number, seed: number): Trend[] {
     const sequence = sobolSequence(this.n, seed)
     const u = new Float64Array(this.n)
     const x = new Float64Array(this.n)
@@ -216,16 +209,16 @@ class Search {
         x[i] = kept
       }
     }
-    return up.map((rises, i) => (rises ? (down[i] ? 'both' : 'rising') : down[i] ? 'falling' : 'none'))
+    return up.map((rises, i) => (rises ? (down[i] ? 'mixed' : 'rising') : down[i] ? 'falling' : 'none'))
   }
 
-  /** All corners, or, with many inputs, those of the known directions with every input that turns on either side. */
-  corners(directions: readonly Direction[]): void {
+  /** All corners, or, with many inputs, those of the known trends with every input that turns on either side. */
+  corners(trends: readonly Trend[]): void {
     const x = new Float64Array(this.n)
     const all = this.n <= MOST_FOR_CORNERS
-    const free = directions.flatMap((direction, i) => (all || direction === 'both' ? [i] : [])).slice(0, MOST_FOR_CORNERS)
+    const free = trends.flatMap((trend, i) => (all || trend === 'mixed' ? [i] : [])).slice(0, MOST_FOR_CORNERS)
     for (const highest of all ? [true] : [true, false]) {
-      for (let i = 0; i < this.n; i++) x[i] = this.place(i, (directions[i] === 'rising') === highest ? 1 : 0)
+      for (let i = 0; i < this.n; i++) x[i] = this.place(i, (trends[i] === 'rising') === highest ? 1 : 0)
       for (let bits = 0; bits < 2 ** free.length; bits++) {
         free.forEach((i, k) => {
           x[i] = this.place(i, (bits >> k) & 1)

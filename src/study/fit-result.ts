@@ -17,7 +17,7 @@ export interface FittedParameter {
 }
 
 /** Parameters that the data tell apart poorly or not at all. */
-export interface Confusion {
+export interface Confounded {
   readonly parameters: readonly string[]
   /** One sentence. */
   readonly message: string
@@ -79,7 +79,7 @@ export class FitResult extends Printable {
   }
 
   /** Which parameters the data cannot tell apart; empty when the fit is sound. */
-  get confusions(): Confusion[] {
+  get confounded(): Confounded[] {
     const names = (indices: readonly number[]) => indices.map((i) => (this.parameters[i] as FittedParameter).path)
     const lost = this.numbers.undetermined.map(({ parameters }) => ({
       parameters: names(parameters),
@@ -88,7 +88,7 @@ export class FitResult extends Printable {
           ? `${names(parameters)[0]} has no effect on these readings: they do not tell it`
           : `${names(parameters).join(' and ')} cannot be told apart: these readings tell only a combination of them; fix one, or log readings in which they differ`,
     }))
-    const poor: Confusion[] = []
+    const poor: Confounded[] = []
     this.parameters.forEach(({ path: one, state }, i) => {
       for (const { path: other, state: otherState } of this.parameters.slice(i + 1)) {
         const r = state === 'determined' && otherState === 'determined' ? this.correlation(one, other) : 0
@@ -127,7 +127,7 @@ export class FitResult extends Printable {
           interval === undefined ? '–' : `${interval[0]} to ${interval[1]}`,
         ]),
       ),
-      ...this.confusions.map(({ message }) => `- ${message}`),
+      ...this.confounded.map(({ message }) => `- ${message}`),
       ...this.checks.map(({ holds, message }) => `- ${holds ? 'passes' : 'LOOK'}: ${message}`),
     ].join('\n\n')
   }

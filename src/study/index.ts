@@ -4,11 +4,11 @@
  * @module
  */
 
-export { type Bounds, type BoundsOptions, bounds, type Direction, type Extreme } from './bounds.js'
+export { type Bounds, type BoundsOptions, bounds, type Extreme, type Trend } from './bounds.js'
 export type { Design, Range } from './design.js'
 export { type Distribution, type DistributionOf, lognormal, normal, type SpreadOf, triangular, truncated, uniform } from './distribution.js'
 export { type FitPlan, fit, type Guess, type Logged, type Measured } from './fit.js'
-export type { Confusion, FitResult, FittedParameter } from './fit-result.js'
+export type { Confounded, FitResult, FittedParameter } from './fit-result.js'
 export { mergeSweep } from './merge-sweep.js'
 export type { OptionsFor, Uncertain, UncertainArg } from './model.js'
 export { type Choice, type Constraints, type Goal, type OptimisePlan, optimise, type VaryRange } from './optimise.js'

@@ -84,7 +84,7 @@ export interface OptimisePlan<I, O> {
  *
  * With several goals it finds the trade-off front: points none of which is better than another in everything. A point where the formula has no
  * finite answer counts as forbidden. The search is global but finite: it finds good points, it does not prove them best; more
- * `evaluations` or another `seed` tell how sure the answer is. When no point keeps all constraints, the answer says so and names those broken.
+ * `evaluations` or another `seed` tell how sure the answer is. When no point keeps all constraints, the answer says so and names those violated.
  *
  * Throws one `InputError` that lists every bad input; a `NoResultError` where no point has a finite answer.
  */
@@ -162,7 +162,7 @@ export function optimise<I extends Inputs, O extends Output>(formula: Formula<I,
         choices.map(({ name, options }, c) => [name, (options[x[axes.length + c] as number] as [string, unknown])[0]]),
       ),
       results: Object.fromEntries(namedOutputs(any).map(({ name, kind }) => [name, new Quantity(value(name), kind)])),
-      broken: limits.filter((limit) => brokenBy(limit, value(limit.name)) > 0).map(({ words }) => words),
+      violated: limits.filter((limit) => brokenBy(limit, value(limit.name)) > 0).map(({ words }) => words),
       feasible: violation === 0,
       argument: fullArgument(plan.fixed ?? {}, axes, choices, x),
     }

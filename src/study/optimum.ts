@@ -11,7 +11,7 @@ export interface Point {
   /** Every numeric output of the formula, `result` where it has one. */
   readonly results: Readonly<Record<string, Quantity<Kind>>>
   /** Constraints broken here, in words. */
-  readonly broken: readonly string[]
+  readonly violated: readonly string[]
   readonly feasible: boolean
   /** The whole argument, ready for a checked call of the formula. */
   readonly argument: Readonly<Record<string, unknown>>
@@ -27,7 +27,7 @@ export class Optimum extends Printable {
     /** With several goals the trade-off front, ordered by the first goal; otherwise the best point alone. */
     readonly front: readonly Point[],
     /** How often the formula ran. */
-    readonly runs: number,
+    readonly evaluations: number,
     readonly seed: number,
     /** Inputs that ended at an end of their range, in words: a wider range may give more. */
     readonly atLimits: readonly string[],
@@ -69,8 +69,8 @@ export class Optimum extends Printable {
     const row = (point: Point) => names.map((name) => point.choices[name] ?? String(point.inputs[name] ?? point.results[name]))
     return [
       this.state === 'found'
-        ? `**${this.formula}**: ${goals}; ${front.length === 1 ? 'best point' : `${front.length} points of the trade-off front`} after ${this.runs} runs (seed ${this.seed})`
-        : `**${this.formula}**: no point of ${this.runs} keeps all constraints; the one that breaks them least breaks ${best.broken.join('; ')}`,
+        ? `**${this.formula}**: ${goals}; ${front.length === 1 ? 'best point' : `${front.length} points of the trade-off front`} after ${this.evaluations} runs (seed ${this.seed})`
+        : `**${this.formula}**: no point of ${this.evaluations} keeps all constraints; the one that breaks them least breaks ${best.violated.join('; ')}`,
       markdownTable(names, shown.map(row)),
       ...(this.goals.length === 1 ? [`- found by ${this.agreement.agreeing} of ${this.agreement.searches} independent searches`] : []),
       ...(this.atLimits.length > 0 ? [`- ${this.atLimits.join(', ')}: a wider range may give more`] : []),

@@ -6,7 +6,7 @@ export interface ResidualCheck {
   /** Whether the residuals look as independent normal scatter would, at 1 %. */
   readonly holds: boolean
   /** Chance of residuals at least this unusual if the model were right; not for outliers, which are listed. */
-  readonly chance: number | undefined
+  readonly pValue: number | undefined
   /** Readings concerned, by index from 0. */
   readonly readings: readonly number[]
   readonly message: string
@@ -30,13 +30,13 @@ export function residualChecks(residuals: Float64Array, sigma: number, freedom: 
   if (n >= 20) checks.push(normality(residuals))
   if (known) {
     const below = chiSquareCdf(square / sigma ** 2, freedom)
-    const chance = 1 - below
+    const pValue = 1 - below
     checks.push({
       check: 'size',
-      holds: chance >= UNUSUAL,
-      chance,
+      holds: pValue >= UNUSUAL,
+      pValue,
       readings: [],
-      message: `residuals are ${(Math.sqrt(square / freedom) / sigma).toPrecision(3)} times the deviation given (chance ${chance.toPrecision(2)})${chance < UNUSUAL ? ': the formula does not describe the readings, or they scatter more than was said' : ''}`,
+      message: `residuals are ${(Math.sqrt(square / freedom) / sigma).toPrecision(3)} times the deviation given (p = ${pValue.toPrecision(2)})${pValue < UNUSUAL ? ': the formula does not describe the readings, or they scatter more than was said' : ''}`,
     })
   }
   return checks
@@ -50,7 +50,7 @@ function outliers(residuals: Float64Array, sigma: number, freedom: number): Resi
   return {
     check: 'outliers',
     holds: readings.length === 0,
-    chance: undefined,
+    pValue: undefined,
     readings,
     message:
       readings.length === 0
@@ -71,13 +71,13 @@ function runs(residuals: Float64Array): ResidualCheck {
   const total = up + down
   const expected = 1 + (2 * up * down) / total
   const variance = ((expected - 1) * (expected - 2)) / (total - 1)
-  const chance = variance > 0 ? twoSided((count - expected) / Math.sqrt(variance)) : 1
+  const pValue = variance > 0 ? twoSided((count - expected) / Math.sqrt(variance)) : 1
   return {
     check: 'runs',
-    holds: chance >= UNUSUAL,
-    chance,
+    holds: pValue >= UNUSUAL,
+    pValue,
     readings: [],
-    message: `${count} runs of one sign, ${expected.toPrecision(3)} expected (chance ${chance.toPrecision(2)})${chance < UNUSUAL ? ': the fitted curve misses the shape of the readings, or they drift' : ''}`,
+    message: `${count} runs of one sign, ${expected.toPrecision(3)} expected (p = ${pValue.toPrecision(2)})${pValue < UNUSUAL ? ': the fitted curve misses the shape of the readings, or they drift' : ''}`,
   }
 }
 
@@ -89,13 +89,13 @@ function serial(residuals: Float64Array, square: number): ResidualCheck {
     product += (residuals[i] as number) * (residuals[i - 1] as number)
     steps += ((residuals[i] as number) - (residuals[i - 1] as number)) ** 2
   }
-  const chance = twoSided((product / square) * Math.sqrt(n))
+  const pValue = twoSided((product / square) * Math.sqrt(n))
   return {
     check: 'serial correlation',
-    holds: chance >= UNUSUAL,
-    chance,
+    holds: pValue >= UNUSUAL,
+    pValue,
     readings: [],
-    message: `Durbin-Watson ${(steps / square).toPrecision(3)}, 2 expected (chance ${chance.toPrecision(2)})${chance < UNUSUAL ? ': neighbouring readings are not independent, the intervals are too narrow' : ''}`,
+    message: `Durbin-Watson ${(steps / square).toPrecision(3)}, 2 expected (p = ${pValue.toPrecision(2)})${pValue < UNUSUAL ? ': neighbouring readings are not independent, the intervals are too narrow' : ''}`,
   }
 }
 
@@ -108,12 +108,12 @@ function normality(residuals: Float64Array): ResidualCheck {
   const excess = moment(4) / m2 ** 2 - 3
   const statistic = (n / 6) * (skew ** 2 + excess ** 2 / 4)
   // The statistic is chi-square with two degrees of freedom in large samples.
-  const chance = Math.exp(-statistic / 2)
+  const pValue = Math.exp(-statistic / 2)
   return {
     check: 'normality',
-    holds: chance >= UNUSUAL,
-    chance,
+    holds: pValue >= UNUSUAL,
+    pValue,
     readings: [],
-    message: `skewness ${skew.toPrecision(2)}, excess kurtosis ${excess.toPrecision(2)} (chance ${chance.toPrecision(2)})${chance < UNUSUAL ? ': the scatter is not normal' : ''}`,
+    message: `skewness ${skew.toPrecision(2)}, excess kurtosis ${excess.toPrecision(2)} (p = ${pValue.toPrecision(2)})${pValue < UNUSUAL ? ': the scatter is not normal' : ''}`,
   }
 }

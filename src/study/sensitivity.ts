@@ -89,7 +89,7 @@ export class Sensitivities extends Printable {
 /**
  * What each input does to a result near the values given: slopes, elasticities, and the result at both ends of each input's range.
  *
- * One input is moved at a time; for interplay and wide ranges see `varianceShares`. An input without a range is moved by ±10 %, kept within its record's limits.
+ * One input is moved at a time; for interaction and wide ranges see `varianceShares`. An input without a range is moved by ±10 %, kept within its record's limits.
  * Throws one `InputError` that lists every bad input, a `NoResultError` where the result at the values given is not finite.
  */
 export function sensitivity<I extends Inputs, O extends Output>(

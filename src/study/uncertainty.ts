@@ -96,9 +96,9 @@ export class Uncertainty extends Printable {
   }
 
   /** The part of the draws below a value: the chance of falling short of it. */
-  shareBelow(value: Quantity<Kind>): number {
+  probabilityBelow(value: Quantity<Kind>): number {
     if (value.kind !== this.kind)
-      throw new InputError('Uncertainty.shareBelow', [{ path: 'value', given: show(value), accepts: `must be a ${this.kind}` }])
+      throw new InputError('Uncertainty.probabilityBelow', [{ path: 'value', given: show(value), accepts: `must be a ${this.kind}` }])
     const { sorted } = this.monteCarlo
     let lo = 0
     let hi = sorted.length

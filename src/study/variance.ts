@@ -43,10 +43,10 @@ export class VarianceShares extends Printable {
     readonly deviation: Quantity<Kind>,
     readonly inputs: readonly VarianceShare[],
     /** One minus all first-order shares: what inputs do only together. */
-    readonly interplay: number,
+    readonly interaction: number,
     readonly confidence: number,
     /** How often the formula ran. */
-    readonly runs: number,
+    readonly evaluations: number,
     /** Base points left out because some run had no finite answer. */
     readonly gaps: number,
   ) {
@@ -69,12 +69,12 @@ export class VarianceShares extends Printable {
   toMarkdown(): string {
     const share = ({ value, low, high }: Share) => `${percentText(value)} (${percentText(low)} to ${percentText(high)})`
     return [
-      `**${this.formula}**: mean ${this.mean}, standard deviation ${this.deviation}; ${this.runs} runs, intervals at ${percentText(this.confidence)}`,
+      `**${this.formula}**: mean ${this.mean}, standard deviation ${this.deviation}; ${this.evaluations} runs, intervals at ${percentText(this.confidence)}`,
       markdownTable(
         ['input', 'scatters', 'share alone', 'share with others'],
         this.inputs.map(({ path, scatters, first, total }) => [path, scatters, share(first), share(total)]),
       ),
-      `Only together: ${percentText(this.interplay)}`,
+      `Only together: ${percentText(this.interaction)}`,
       ...(this.gaps > 0 ? [`- ${this.gaps} base points had no finite answer somewhere and are left out`] : []),
     ].join('\n\n')
   }

@@ -268,7 +268,7 @@ describe('bad problems', () => {
       try {
         explode()
       } catch (error) {
-        expect((error as { asked: { t: number } }).asked.t).toBeCloseTo(1, 3)
+        expect((error as { details: { t: number } }).details.t).toBeCloseTo(1, 3)
       }
     })
 

@@ -68,7 +68,7 @@ test('friction from logged tensions: found exactly from exact readings, units co
     fixed: { load: '500 N' },
   })
   expect(result.value('friction').si).toBeCloseTo(0.17, 9)
-  expect(result.confusions).toEqual([])
+  expect(result.confounded).toEqual([])
 })
 
 test('a straight line: textbook standard errors and a 95 % interval that covers as often as it says', () => {
@@ -105,7 +105,7 @@ test('what the readings cannot tell is said: a factor twice over, and an input w
     measured: { y: noisy(3, 0.1) },
     fixed: { offset: 1 },
   })
-  const messages = result.confusions.map(({ message }) => message)
+  const messages = result.confounded.map(({ message }) => message)
   expect(messages).toContainEqual(expect.stringContaining('slope and twin cannot be told apart'))
   expect(messages).toContainEqual(expect.stringContaining('idle has no effect'))
   expect(result.parameters.map(({ state }) => state)).toEqual(['undetermined', 'undetermined', 'undetermined'])
@@ -128,7 +128,7 @@ test('two parameters that only nearly coincide are said to be told apart poorly'
     measured: late.map((t) => Math.exp(-0.01 * t) + random.normal(0, 1e-4)),
   })
   expect(Math.abs(result.correlation('a', 'k'))).toBeGreaterThan(0.98)
-  expect(result.confusions[0]?.message).toContain('told apart poorly')
+  expect(result.confounded[0]?.message).toContain('told apart poorly')
 })
 
 test('a parameter pressed against its limit has no error and says why', () => {

@@ -205,7 +205,7 @@ test('constraints that cannot be kept are said, with those that the nearest poin
     constraints: { reserve: { min: 5 }, bend: { min: 12 } },
   })
   expect(found.state).toBe('infeasible')
-  expect(found.best.broken.join()).toMatch(/at least/)
+  expect(found.best.violated.join()).toMatch(/at least/)
   expect(found.toMarkdown()).toContain('no point of')
 })
 

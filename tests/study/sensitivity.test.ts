@@ -52,10 +52,10 @@ describe('shares of the variance against closed forms', () => {
       expect(Math.abs(total.value - t)).toBeLessThan(2.5 * (total.high - total.value))
     }
     expect(shares.inputs[0]?.path).toBe('x')
-    expect(shares.interplay).toBeCloseTo(exact.z[1], 1)
+    expect(shares.interaction).toBeCloseTo(exact.z[1], 1)
     expect(shares.deviation.si).toBeCloseTo(Math.sqrt(v), 1)
     expect(shares.mean.si).toBeCloseTo(3.5, 1)
-    expect(shares.runs).toBe(1024 * 16 * 5)
+    expect(shares.evaluations).toBe(1024 * 16 * 5)
     expect(shares.toMarkdown()).toContain('share with others')
     expect(JSON.parse(JSON.stringify(shares.chart)).description).toContain('First-order and total')
   })

@@ -70,7 +70,7 @@ describe('published and exact cases', () => {
     const exact = nominal * Math.exp((0.01 * wrap) ** 2 / 2)
     expect(Math.abs(u.monteCarlo.mean.value.si - exact)).toBeLessThan(4 * u.monteCarlo.mean.error.si)
     // half of the results lie below the median, whatever the scale
-    expect(u.shareBelow(N(nominal))).toBeCloseTo(0.5, 1)
+    expect(u.probabilityBelow(N(nominal))).toBeCloseTo(0.5, 1)
   })
 
   test('correlation: deviations add when it is 1, cancel when it is −1, and draws agree', () => {
