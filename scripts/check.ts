@@ -17,6 +17,7 @@ const steps: readonly (readonly [name: string, command: string])[] = [
   ['size', 'npm run -s check:size'],
   ['api snapshot', 'npm run -s check:api'],
   ['consumers', 'npm run -s check:consumers'],
+  ['bundles and runtimes', 'npm run -s check:bundles'],
   ['docs', 'npm run -s docs'],
   ['verification table', 'npm run -s verify'],
   ['demo', 'npm run -s demo'],

@@ -14,6 +14,18 @@ execFileSync(process.execPath, [compiler, '-p', 'tsconfig.declarations.json', '-
 cpSync(OF_MODULES, OF_COMMONJS, { recursive: true })
 // What is below this file is CommonJS to a compiler, as the .cjs files are to Node.
 writeFileSync(`${OF_COMMONJS}/package.json`, '{ "type": "commonjs" }\n')
+// mathjs declares itself an ES module, whose types a CommonJS declaration must name as such.
+const bridge = `${OF_COMMONJS}/mathjs/index.d.ts`
+const named = /import (?:type )?\{ (.+?) \} from 'mathjs'/
+const bridgeText = readFileSync(bridge, 'utf8')
+if (!named.test(bridgeText)) throw new Error(`${bridge} imports nothing from mathjs`)
+writeFileSync(
+  bridge,
+  bridgeText.replace(
+    named,
+    (_, names: string) => `import type { ${names.replaceAll('type ', '')} } from 'mathjs' with { 'resolution-mode': 'import' }`,
+  ),
+)
 
 interface Manifest {
   readonly name: string

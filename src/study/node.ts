@@ -7,4 +7,5 @@ interface NodeParts {
 }
 
 /** A part of Node, by a name that bundlers do not follow: everything else here runs in browsers too, and bundles for them. */
-export const node = <N extends keyof NodeParts>(name: N): Promise<NodeParts[N]> => import(/* @vite-ignore */ name) as Promise<NodeParts[N]>
+export const node = <N extends keyof NodeParts>(name: N): Promise<NodeParts[N]> =>
+  import(/* @vite-ignore */ /* webpackIgnore: true */ name) as Promise<NodeParts[N]>

@@ -85,6 +85,12 @@ export class Table {
 }
 
 /** An empty numeric column. */
-export const numbers = (name: string, kind: Kind, rows: number) => ({ name, kind, unit: siUnit(kind), values: new Float64Array(rows) })
+// Declared, so that compilers older than TypeScript 5.7, whose Float64Array takes no argument, read the declaration.
+export const numbers = (name: string, kind: Kind, rows: number): { name: string; kind: Kind; unit: string; values: Float64Array } => ({
+  name,
+  kind,
+  unit: siUnit(kind),
+  values: new Float64Array(rows),
+})
 
 const quoted = (text: string) => (/[",\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text)

@@ -11,8 +11,15 @@ export interface TemperatureLog {
   readonly initial?: Start
 }
 
+/** A log as numbers. Its type is declared, because compilers older than TypeScript 5.7 know no argument of `Float64Array`. */
+interface LogNumbers {
+  readonly rows: readonly { readonly time: number; readonly index: number; readonly T: number }[]
+  readonly duration: number
+  readonly initial: Float64Array
+}
+
 /** Reads a log for a network. */
-export function readLog(n: NetworkNumbers, log: TemperatureLog, issues: Issue[]) {
+export function readLog(n: NetworkNumbers, log: TemperatureLog, issues: Issue[]): LogNumbers {
   withoutCapacity(n, issues)
   const times = log.times.map((t, k) => siOf(`log.times[${k}]`, 'time', t, issues, -Number.MIN_VALUE))
   const rows = Object.entries(log.temperatures).flatMap(([name, values]) => {

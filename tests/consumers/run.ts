@@ -9,7 +9,8 @@ import { fileURLToPath } from 'node:url'
 const root = fileURLToPath(new URL('../../', import.meta.url))
 const pack = join(root, 'out/pack')
 const projects = join(root, 'tests/consumers/projects')
-const compilers = ['typescript', 'typescript-7'].map((name) => join(root, 'node_modules', name, 'bin/tsc'))
+// The oldest compiler that the declarations are held to comes with the consumer.
+const OLDEST = 'typescript-oldest@npm:typescript@5.4'
 
 rmSync(pack, { recursive: true, force: true })
 mkdirSync(pack, { recursive: true })
@@ -51,7 +52,7 @@ function compile(compiler: string, cwd: string, options: object) {
 try {
   // One installation that all folders find above them.
   writeFileSync(join(home, 'package.json'), '{ "private": true }')
-  const installed = run('npm', ['install', '--prefer-offline', '--no-audit', '--no-fund', tarball], home)
+  const installed = run('npm', ['install', '--prefer-offline', '--no-audit', '--no-fund', tarball, OLDEST], home)
   report('npm install of the packed tarball', installed.ok, installed.output)
   cpSync(projects, home, { recursive: true })
 
@@ -64,6 +65,10 @@ try {
     ['node16', { module: 'NodeNext', moduleResolution: 'NodeNext' }],
     ['bundler', { module: 'ESNext', moduleResolution: 'Bundler' }],
   ] as const
+  const compilers = [
+    ...['typescript', 'typescript-7'].map((name) => join(root, 'node_modules', name, 'bin/tsc')),
+    join(home, 'node_modules/typescript-oldest/bin/tsc'),
+  ]
   for (const compiler of compilers) {
     const version = run(process.execPath, [compiler, '--version'], home).output.trim()
     for (const [name, options] of ways) {

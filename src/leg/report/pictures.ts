@@ -24,22 +24,31 @@ const CONFIG = {
 /** The grey of guides, which the charts name themselves. */
 const GREY = /#595959/g
 
+/** The packages that draw. Bundlers know an import that may fail by the `try` around it. */
+async function renderer() {
+  try {
+    const vega = await import('vega')
+    const lite = await import('vega-lite')
+    return { vega, lite }
+  } catch (error) {
+    throw new Error('Pictures need the packages vega and vega-lite: npm install vega vega-lite', { cause: error })
+  }
+}
+
 /**
  * One chart as SVG, in the colours of the page that it is put into (`currentColor`).
  *
  * Needs the packages `vega` and `vega-lite` (6) beside limbwright; rejects with an error that says so where they are missing.
  */
 export async function chartSvg(chart: Chart): Promise<string> {
-  const [vega, lite] = await Promise.all([import('vega'), import('vega-lite')]).catch((error: unknown) => {
-    throw new Error('Pictures need the packages vega and vega-lite: npm install vega vega-lite', { cause: error })
-  })
+  const { vega, lite } = await renderer()
   // The figure around it carries title and description.
   const { title: _, description: __, ...spec } = chart
   const { spec: compiled } = lite.compile({ ...spec, config: CONFIG } as never)
   const view = new vega.View(vega.parse(compiled), { renderer: 'none' })
   const svg = await view.toSVG()
   view.finalize()
-  return svg.replaceAll(/ xmlns(?::\w+)?="[^"]*"/g, '').replaceAll(GREY, INK)
+  return svg.replaceAll(/ xmlns:\w+="[^"]*"/g, '').replaceAll(GREY, INK)
 }
 
 /**
