@@ -86,6 +86,7 @@ export { radiantFlux, radiationCoefficient, STEFAN_BOLTZMANN } from './radiation
 export { compareMountRemedies, type Remedy, type RemedyRow } from './remedies.js'
 export { ringOnPlate } from './ring-plate.js'
 export { bestFinSpacing, finCount, plateFinSink } from './sink.js'
+export { plateFinSinkInDraught } from './sink-in-draught.js'
 export { discSpreading, discSpreadingEstimate, halfSpaceSpreading, ringSpreading } from './spreading.js'
 export { type BetterPolymer, standardRemedies } from './standard-remedies.js'
 export { type FittedStepResponse, fitStepResponse } from './step-response.js'

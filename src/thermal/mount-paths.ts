@@ -1,10 +1,11 @@
 import { InputError, type Note, Quantity } from '../units/index.js'
 import { airProperties } from './air.js'
-import { barFin, straightFin } from './fins.js'
+import { barFin } from './fins.js'
 import type { MountNumbers } from './mount-specification.js'
 import type { NetworkLink } from './network.js'
 import { FILM_RANGE, type PlateAnswer, type PlateModel } from './plate-model.js'
 import { plateFinSink } from './sink.js'
+import { plateFinSinkInDraught } from './sink-in-draught.js'
 import {
   CONVECTION_SCATTER,
   convectionAt,
@@ -150,36 +151,22 @@ export function sinkLinks(sink: NonNullable<MountNumbers['sink']>, where: Surrou
     ])
   // Radiation leaves through the envelope: front, top and bottom, two sides.
   const envelope = sink.width * sink.height + 2 * sink.finLength * (sink.width + sink.height)
-  const base = (sink.fins - 1) * spacing * sink.height
   const still = (surface: number) => ({ ...sink, surfaceTemperature: surface, airTemperature: where.air, pressure: where.pressure })
-  const inDraught = (surface: number) => ({
-    length: sink.finLength,
-    width: sink.height,
-    thickness: sink.finThickness,
-    conductivity: sink.conductivity,
-    coefficient: convectionAt('verticalPlate', sink.height, surface, where),
-  })
+  const draught = (surface: number) => ({ ...still(surface), speed: where.airSpeed })
+  const free = (surface: number) => plateFinSink.si(still(surface)).conductance
+  const forced = (surface: number) => (where.airSpeed === 0 ? 0 : plateFinSinkInDraught.si(draught(surface)).conductance)
   return [
     { name: 'sink joint', from: sink.on, to: 'sink', resistance: new Quantity(sink.joint, 'thermalResistance'), scatter: 0.5 },
     {
       name: 'sink convection',
       from: 'sink',
       to: 'air',
-      conductance: (surface) => {
-        const free = plateFinSink.si(still(surface)).conductance
-        if (where.airSpeed === 0) return free
-        // A draught along the fins: each is a plate in a stream, so that fins too close for it are overrated.
-        const fin = straightFin.si(inDraught(surface))
-        return Math.max(free, sink.fins * fin.conductance + base * inDraught(surface).coefficient)
-      },
+      conductance: (surface) => Math.max(free(surface), forced(surface)),
       scatter: CONVECTION_SCATTER,
-      notes: (surface) =>
-        where.airSpeed === 0
-          ? [
-              ...remarks(plateFinSink, still(surface)),
-              ...remarks(airProperties, { temperature: 0.5 * (surface + where.air), pressure: where.pressure }),
-            ]
-          : [...remarks(straightFin, inDraught(surface)), ...convectionNotes('verticalPlate', sink.height, surface, where)],
+      notes: (surface) => [
+        ...(where.airSpeed === 0 ? remarks(plateFinSink, still(surface)) : remarks(plateFinSinkInDraught, draught(surface))),
+        ...remarks(airProperties, { temperature: 0.5 * (surface + where.air), pressure: where.pressure }),
+      ],
     },
     {
       name: 'sink radiation',

@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs'
 import type { Property, Source } from '../../src/formula/index.js'
+import { bracketRoot } from '../../src/numeric/index.js'
 import {
+  airProperties,
   annularFin,
   barFin,
   bestFinSpacing,
@@ -18,6 +20,7 @@ import {
   mountPlate,
   network,
   plateFinSink,
+  plateFinSinkInDraught,
   polymerLimit,
   ringSpreading,
   shortTimeOverload,
@@ -124,6 +127,24 @@ const sinkOf15 = {
   pressure: '100093 Pa',
 } as const
 
+const channel: { rows: { xStar: number; nusselt: number }[]; sinks: { fins: number; conductance: number }[] } = JSON.parse(
+  readFileSync(new URL('../oracles/thermal-channel.json', import.meta.url), 'utf8'),
+)
+/** One gap of 2 mm, 40 mm long. */
+const gapAt = (speed: number) =>
+  plateFinSinkInDraught.si({
+    width: 0.004,
+    height: 0.04,
+    finLength: 0.012,
+    finThickness: 0.001,
+    fins: 2,
+    conductivity: 167,
+    speed,
+    surfaceTemperature: 343,
+    airTemperature: 311,
+    pressure: 101325,
+  })
+
 export const checks = [
   // fins
   ...published(straightFin, {
@@ -200,6 +221,48 @@ export const checks = [
       within: '0.2 %',
       source: arithmetic('4.83 · (0.992 · 2 · 15 · 0.18 · 0.0245 + 14 · 0.0075 · 0.18), by hand from the print\u2019s coefficient'),
     },
+  ),
+  ...channel.rows
+    .filter(({ xStar }) => xStar >= 0.001 && xStar <= 0.1)
+    .map(({ xStar, nusselt }) =>
+      publishedValue(
+        'thermal.plateFinSinkInDraught',
+        `mean Nusselt number of the gap at x* of ${xStar}`,
+        () => {
+          // A gap of 2 mm in which the air is as fast as that x* takes: 40 mm long at most.
+          const air = airProperties.si({ temperature: 327, pressure: 101325 })
+          const speed = bracketRoot(
+            (stream) => Math.log((0.04 * air.viscosity) / (air.prandtl * 1.6e-5 * gapAt(stream).gapSpeed) / xStar),
+            1e-3,
+            1e4,
+          )
+          return (gapAt(speed).coefficient * 0.004) / air.conductivity
+        },
+        nusselt,
+        computed('entrance flow between two plates, boundary-layer equations marched (tests/oracles/thermal-channel.py)'),
+        '7 %',
+      ),
+    ),
+  ...channel.sinks.map(({ fins, conductance }) =>
+    publishedValue(
+      'thermal.plateFinSinkInDraught',
+      `sink of 42 mm in 2 m/s, ${fins} fins`,
+      () =>
+        plateFinSinkInDraught({
+          width: '42 mm',
+          height: '42 mm',
+          finLength: '12 mm',
+          finThickness: '1 mm',
+          fins,
+          conductivity: '167 W/(m K)',
+          speed: '2 m/s',
+          surfaceTemperature: '343 K',
+          airTemperature: '311 K',
+        }).conductance,
+      `${conductance} W/K`,
+      computed('the marched entrance flow with its own pressure drop (tests/oracles/thermal-channel.py)'),
+      '9 %',
+    ),
   ),
   // spreading
   ...published(ringSpreading, {

@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import {
   airProperties,
+  continuousTorque,
   forcedConvection,
   mixedConvection,
   motorMount,
@@ -10,12 +11,13 @@ import {
   nusseltFlatPlate,
   nusseltPlateUp,
   nusseltVerticalPlate,
+  plateFinSinkInDraught,
   pressureAtAltitude,
   radiantFlux,
   radiationCoefficient,
 } from '../../src/thermal/index.js'
 import { convectionAt } from '../../src/thermal/surface.js'
-import { demoMotor, demoSpecification } from './demo.js'
+import { demoLimits, demoMotor, demoSpecification } from './demo.js'
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 const shapes = ['verticalPlate', 'horizontalCylinder', 'plateUp', 'plateDown', 'tiltedPlate'] as const
@@ -133,6 +135,55 @@ describe('moving air', () => {
     expect(mountAt(1, 167)).toBeLessThan(mountAt(0, 167))
     expect(mountAt(4, 167)).toBeLessThan(mountAt(1, 167))
     expect(mountAt(4, 1)).toBeGreaterThan(mountAt(4, 167) + 0.5)
+  })
+})
+
+describe('fins in a draught', () => {
+  const sinkOf = (fins: number) =>
+    ({
+      width: '42 mm',
+      height: '42 mm',
+      finLength: '12 mm',
+      finThickness: '1 mm',
+      fins,
+      baseThickness: '2 mm',
+      joint: '1 K/W',
+    }) as const
+  const mountOf = (fins: number) =>
+    motorMount(demoMotor(), { ...demoSpecification, sink: sinkOf(fins), surroundings: { air: '38 degC', airSpeed: '2 m/s' } })
+
+  test('gaps that no air can pass cool next to nothing, and the result says so', () => {
+    const [open, close, shut] = [12, 20, 30].map((fins) => continuousTorque(mountOf(fins), demoLimits))
+    expect(open!.notes.filter(({ text }) => text.includes('gap wide enough'))).toHaveLength(0)
+    expect(close!.torque.si).toBeLessThan(open!.torque.si)
+    expect(shut!.torque.si).toBeLessThan(close!.torque.si)
+    for (const { notes } of [close!, shut!]) expect(notes.some(({ text }) => text.includes('gap wide enough'))).toBe(true)
+  })
+
+  test('the heat is never more than the air of the gaps can carry, and more speed never cools less', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 2, max: 40 }), between(0.3, 8), between(0.003, 0.03), (fins, speed, finLength) => {
+        const x = {
+          width: 0.05,
+          height: 0.04,
+          finLength,
+          finThickness: 0.001,
+          fins,
+          conductivity: 167,
+          speed,
+          surfaceTemperature: 343,
+          airTemperature: 311,
+          pressure: 101325,
+        }
+        const { conductance, gapSpeed, spacing } = plateFinSinkInDraught.si(x)
+        const { density } = airProperties.si({ temperature: 327, pressure: 101325 })
+        // Beside the gaps only the outer faces of the two outer fins count, in the free stream.
+        const outer = 2 * 0.04 * (finLength + 0.0005) * forcedConvection.si({ ...x, surface: 'flatPlate', length: 0.04 }).coefficient
+        expect(conductance).toBeLessThan(1.01 * density * 1007 * gapSpeed * spacing * finLength * (fins - 1) + outer)
+        expect(gapSpeed).toBeLessThan(speed)
+        expect(plateFinSinkInDraught.si({ ...x, speed: 1.1 * speed }).conductance).toBeGreaterThan(conductance)
+      }),
+    )
   })
 })
 
