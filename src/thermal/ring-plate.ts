@@ -1,9 +1,15 @@
 import { formula } from '../formula/index.js'
-import { besselJ0, besselJ1, solveDefiniteInPlace } from '../numeric/index.js'
+import { besselJ0, besselJ1 } from '../numeric/index.js'
+import { admittanceAt, type IsotropicDepth, isotropicDepth, type PlateDepth, ringIntegral } from './plate-depth.js'
 import { plateModes } from './plate-modes.js'
 
 /** Terms of the series; the rest falls with the cube of the order and stays below a millionth of the sum. */
 const TERMS = 400
+/** Modes that the missing film under the motor couples: the resistance is within 0.2 % of that with twice as many. */
+const COUPLED = 96
+/** Conjugate gradients stop when this part of the energy is left, which is the relative error of the mean over the ring. */
+const LEFT_OVER = 1e-12
+const MOST_ITERATIONS = 60
 
 /**
  * Thermal resistance of a plate under a ring-shaped motor, both faces cooled: from the ring where motor and plate touch to the air. The plate is not a lump:
@@ -19,8 +25,10 @@ export const ringOnPlate = /* @__PURE__ */ formula('thermal.ringOnPlate', {
     plateRadius: { kind: 'length', above: 0 },
     /** Thickness of the plate. */
     thickness: { kind: 'length', above: 0 },
-    /** Conductivity of the plate. */
+    /** Conductivity of the plate along its faces. */
     conductivity: { kind: 'thermalConductivity', above: 0 },
+    /** Conductivity through the plate: for a print lying flat, across the layers. Default: the same as along its faces. */
+    conductivityAcross: { kind: 'thermalConductivity', above: 0, optional: true },
     /** Heat transfer coefficient of the motor's face of the plate, film and radiation together; 0 for an insulated face. */
     motorFaceCoefficient: { kind: 'heatTransferCoefficient', min: 0 },
     /** The same of the free face. */
@@ -37,7 +45,7 @@ export const ringOnPlate = /* @__PURE__ */ formula('thermal.ringOnPlate', {
     spreading: 'thermalResistance',
   },
   assumes: [
-    'round plate with an adiabatic rim, one conductivity in all directions, steady',
+    'round plate with an adiabatic rim, one conductivity along its faces and one through it, steady',
     'uniform flux over the ring; one coefficient per face outside what the motor covers',
   ],
   requires: {
@@ -65,53 +73,34 @@ export const ringOnPlate = /* @__PURE__ */ formula('thermal.ringOnPlate', {
     },
     { level: 'unverified', where: 'Yovanovich; Lee, Song, Au & Moran 1995 (disc on a plate, one face)' },
   ],
-  si: (x) => {
-    const { innerRadius, outerRadius, plateRadius } = x
-    const { zeros: lambda, squares: end } = plateModes()
-    const { sources } = shapeOf(x)
-    const area = outerRadius * outerRadius - innerRadius * innerRadius
-    const covered = x.underMotor === 'covered' && x.motorFaceCoefficient > 0
-    const uniform = 1 / (Math.PI * plateRadius ** 2 * admittanceAt(x, 0))
-    let sum = 0
-    for (let n = covered ? COUPLED - 1 : 0; n < TERMS; n++) {
-      const mu = lambda[n]! / plateRadius
-      const source = sources[n + 1]!
-      sum += (source * source) / (end[n]! * admittanceAt(x, mu))
-    }
-    const spreading = (4 * sum) / (Math.PI * plateRadius * plateRadius * area * area)
-    if (!covered) return { ring: uniform + spreading, uniform, spreading }
-    const ring = coupledMean(x) + spreading
-    return { ring, uniform, spreading: ring - uniform }
-  },
+  si: ringResistance,
 })
 
 /** SI numbers of a plate and its ring. */
-interface Plate {
+interface RingPlate extends PlateDepth {
   readonly innerRadius: number
   readonly outerRadius: number
   readonly plateRadius: number
-  readonly thickness: number
-  readonly conductivity: number
-  readonly motorFaceCoefficient: number
-  readonly freeFaceCoefficient: number
+  readonly underMotor: 'covered' | 'open'
 }
 
-/** Integral of r J0(mu r) over the ring. */
-function ringIntegral({ innerRadius, outerRadius }: Plate, mu: number): number {
-  if (mu === 0) return (outerRadius * outerRadius - innerRadius * innerRadius) / 2
-  return (outerRadius * besselJ1(mu * outerRadius) - (innerRadius === 0 ? 0 : innerRadius * besselJ1(mu * innerRadius))) / mu
+function ringResistance(x: RingPlate) {
+  const { innerRadius, outerRadius, plateRadius } = x
+  const { zeros: lambda, squares: end } = plateModes()
+  const { sources } = shapeOf(x)
+  const depth = isotropicDepth(x)
+  const area = outerRadius * outerRadius - innerRadius * innerRadius
+  const covered = x.underMotor === 'covered' && x.motorFaceCoefficient > 0
+  const uniform = 1 / (Math.PI * plateRadius * plateRadius * admittanceAt(depth, 0))
+  let sum = 0
+  for (let n = covered ? COUPLED - 1 : 0; n < TERMS; n++) {
+    const source = sources[n + 1]!
+    sum += (source * source) / (end[n]! * admittanceAt(depth, lambda[n]! / plateRadius))
+  }
+  const higher = (4 * sum) / (Math.PI * plateRadius * plateRadius * area * area)
+  const ring = higher + (covered ? coupledMean(x, depth) : uniform)
+  return { ring, uniform, spreading: ring - uniform }
 }
-
-/** Flux into the motor's face per surface temperature, for one mode of the plate. */
-function admittanceAt({ thickness, conductivity, motorFaceCoefficient, freeFaceCoefficient }: Plate, mu: number): number {
-  if (mu === 0) return motorFaceCoefficient + 1 / (thickness / conductivity + 1 / freeFaceCoefficient)
-  const tanh = Math.tanh(mu * thickness)
-  const free = freeFaceCoefficient / (conductivity * mu)
-  return motorFaceCoefficient + (conductivity * mu * (tanh + free)) / (1 + free * tanh)
-}
-
-/** Modes that the missing film under the motor couples; for higher ones it is nothing against conduction. */
-const COUPLED = 48
 
 /** What depends on radii alone. */
 interface Shape {
@@ -127,12 +116,12 @@ interface Shape {
 /** The shape asked about last: a curve over films and conductivities asks for one again and again, and its Bessel functions are most of the work. */
 let lastShape: Shape | undefined
 
-function shapeOf(x: Plate): Shape {
+function shapeOf(x: RingPlate): Shape {
   const { innerRadius, outerRadius: a, plateRadius: b } = x
   if (lastShape?.innerRadius === innerRadius && lastShape.outerRadius === a && lastShape.plateRadius === b) return lastShape
   const { zeros: lambda } = plateModes()
   const mu = Float64Array.from({ length: TERMS + 1 }, (_, m) => (m === 0 ? 0 : lambda[m - 1]! / b))
-  const sources = mu.map((value) => ringIntegral(x, value))
+  const sources = mu.map((value) => ringIntegral(innerRadius, a, value))
   const overlap = new Float64Array(COUPLED * COUPLED)
   const j0 = mu.subarray(0, COUPLED).map((value) => besselJ0(value * a))
   const j1 = mu.subarray(0, COUPLED).map((value) => besselJ1(value * a))
@@ -150,22 +139,58 @@ function shapeOf(x: Plate): Shape {
   return lastShape
 }
 
+const diagonal = new Float64Array(COUPLED)
+const amplitudes = new Float64Array(COUPLED)
+const residual = new Float64Array(COUPLED)
+const direction = new Float64Array(COUPLED)
+const image = new Float64Array(COUPLED)
+
+/** Writes (diagonal − film · overlap) `direction` into `image`. */
+function applyCoupling(overlap: Float64Array, film: number): void {
+  for (let m = 0; m < COUPLED; m++) {
+    let sum = 0
+    const row = m * COUPLED
+    for (let n = 0; n < COUPLED; n++) sum += overlap[row + n]! * direction[n]!
+    image[m] = diagonal[m]! * direction[m]! - film * sum
+  }
+}
+
 /**
  * Mean ring temperature per watt from the uniform mode and the first modes, coupled by the film that is missing where the motor covers its face: what the one
- * coefficient per face would take away there is given back as a source.
+ * coefficient per face would take away there is given back as a source. Conjugate gradients, scaled by the diagonal that dominates the matrix.
  */
-function coupledMean(x: Plate): number {
+function coupledMean(x: RingPlate, depth: IsotropicDepth): number {
   const { zeros: lambda, squares: end } = plateModes()
   const { plateRadius: b, motorFaceCoefficient: film } = x
   const { sources, overlap } = shapeOf(x)
-  const matrix = overlap.map((integral) => -film * integral)
-  for (let m = 0; m < COUPLED; m++)
-    matrix[m * COUPLED + m]! += admittanceAt(x, m === 0 ? 0 : lambda[m - 1]! / b) * ((b * b) / 2) * (m === 0 ? 1 : end[m - 1]!)
-  const load = sources.subarray(0, COUPLED)
-  const temperatures = load.slice()
-  solveDefiniteInPlace(matrix, COUPLED, temperatures)
+  let energy = 0
+  for (let m = 0; m < COUPLED; m++) {
+    const source = sources[m]!
+    diagonal[m] = admittanceAt(depth, m === 0 ? 0 : lambda[m - 1]! / b) * ((b * b) / 2) * (m === 0 ? 1 : end[m - 1]!)
+    amplitudes[m] = 0
+    residual[m] = source
+    direction[m] = source / diagonal[m]!
+    energy += source * direction[m]!
+  }
+  const enough = LEFT_OVER * energy
+  for (let k = 0; k < MOST_ITERATIONS && energy > enough; k++) {
+    applyCoupling(overlap, film)
+    let curvature = 0
+    for (let m = 0; m < COUPLED; m++) curvature += direction[m]! * image[m]!
+    const step = energy / curvature
+    let next = 0
+    for (let m = 0; m < COUPLED; m++) {
+      amplitudes[m] = amplitudes[m]! + step * direction[m]!
+      const left = residual[m]! - step * image[m]!
+      residual[m] = left
+      next += (left * left) / diagonal[m]!
+    }
+    const turn = next / energy
+    for (let m = 0; m < COUPLED; m++) direction[m] = residual[m]! / diagonal[m]! + turn * direction[m]!
+    energy = next
+  }
   let mean = 0
-  for (let m = 0; m < COUPLED; m++) mean += temperatures[m]! * load[m]!
+  for (let m = 0; m < COUPLED; m++) mean += amplitudes[m]! * sources[m]!
   // A flux of 1/(π (a2² − a1²)) per watt, averaged over the ring.
   return mean / (2 * Math.PI * sources[0]! ** 2)
 }
