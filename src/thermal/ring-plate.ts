@@ -5,7 +5,7 @@ import { plateModes } from './plate-modes.js'
 
 /** Terms of the series; the rest falls with the cube of the order and stays below a millionth of the sum. */
 const TERMS = 400
-/** Modes that the missing film under the motor couples: the resistance is within 0.2 % of that with twice as many. */
+/** Modes that the missing film under the motor couples. Twice as many change the resistance by 0.2 % at most. */
 const COUPLED = 96
 /** Conjugate gradients stop when this part of the energy is left, which is the relative error of the mean over the ring. */
 const LEFT_OVER = 1e-12
@@ -92,10 +92,12 @@ function ringResistance(x: RingPlate) {
   const area = outerRadius * outerRadius - innerRadius * innerRadius
   const covered = x.underMotor === 'covered' && x.motorFaceCoefficient > 0
   const uniform = 1 / (Math.PI * plateRadius * plateRadius * admittanceAt(depth, 0))
+  // Short modes of the ring live under the motor: no film takes heat from them there.
+  const short = covered ? { ...depth, motorFaceCoefficient: 0 } : depth
   let sum = 0
   for (let n = covered ? COUPLED - 1 : 0; n < TERMS; n++) {
     const source = sources[n + 1]!
-    sum += (source * source) / (end[n]! * admittanceAt(depth, lambda[n]! / plateRadius))
+    sum += (source * source) / (end[n]! * admittanceAt(short, lambda[n]! / plateRadius))
   }
   const higher = (4 * sum) / (Math.PI * plateRadius * plateRadius * area * area)
   const ring = higher + (covered ? coupledMean(x, depth) : uniform)

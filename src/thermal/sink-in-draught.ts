@@ -66,7 +66,7 @@ export const plateFinSinkInDraught = /* @__PURE__ */ formula('thermal.plateFinSi
         'balance of dynamic pressure, entrance loss and laminar friction of a gap (96/Re); heat taken up by the air as in a heat exchanger with one fluid of constant temperature',
     },
     {
-      level: 'memory',
+      level: 'unverified',
       where:
         'Shah & London 1978, Laminar Flow Forced Convection in Ducts: parallel plates, entrance loss 0.674, mean Nusselt number of Stephan 1959 (a marched boundary layer confirms both: it is up to 7 % higher)',
     },
