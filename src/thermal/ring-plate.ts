@@ -73,7 +73,7 @@ export const ringOnPlate = /* @__PURE__ */ formula('thermal.ringOnPlate', {
     },
     { level: 'unverified', where: 'Yovanovich; Lee, Song, Au & Moran 1995 (disc on a plate, one face)' },
   ],
-  si: ringResistance,
+  si: (x) => ringResistance(x),
 })
 
 /** SI numbers of a plate and its ring. */
