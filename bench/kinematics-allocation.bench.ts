@@ -2,20 +2,23 @@ import {
   chainFromDenavitHartenberg,
   driveCoupling,
   footPath,
-  footPushFromTorqueInto,
-  footVelocityInto,
-  jointAccelerationsInto,
-  jointRatesInto,
   LegDynamicsKernel,
   legDynamics,
-  loadStiffnessInto,
-  rateAccelerationInto,
-  singularityOf,
   threeJointLeg,
 } from '../src/kinematics/index.js'
 import type { AllocationRow } from './allocation.js'
 
 const leg = threeJointLeg({ hipOffset: '58 mm', upperLink: '165 mm', lowerLink: '180 mm' })
+const limited = threeJointLeg({
+  hipOffset: '58 mm',
+  upperLink: '165 mm',
+  lowerLink: '180 mm',
+  limits: {
+    sidewaysHip: { lowest: '-35 deg', highest: '40 deg' },
+    hip: { lowest: '-75 deg', highest: '60 deg' },
+    knee: { lowest: '12 deg', highest: '140 deg' },
+  },
+})
 const link = { mass: '0.3 kg', centreOfMass: { x: '1 mm', y: '2 mm', z: '-60 mm' } } as const
 const dynamics = legDynamics(leg, { hipLink: link, upperLink: link, lowerLink: link })
 const rotors = new LegDynamicsKernel(
@@ -70,15 +73,15 @@ const [q4, w4, a4, push] = [
 ]
 
 const poses = (name: string, coupling: typeof cord): [string, number, (i: number) => void][] => [
-  [`${name}: matrix`, BOXED, () => coupling.matrixInto(out, 3, q)],
-  [`${name}: actuator angles`, BOXED, () => coupling.actuatorAnglesInto(out, 3, q)],
-  [`${name}: joint angles`, BOXED, () => coupling.jointAnglesInto(out, 3, q)],
-  [`${name}: actuator rates`, BOXED, () => coupling.actuatorRatesInto(out, 3, q, w)],
-  [`${name}: joint rates`, BOXED, () => coupling.jointRatesInto(out, 3, q, w)],
-  [`${name}: actuator accelerations`, BOXED, () => coupling.actuatorAccelerationsInto(out, 3, q, w, a)],
-  [`${name}: actuator torques`, BOXED, () => coupling.actuatorTorquesInto(out, 3, q, w)],
-  [`${name}: joint torques`, BOXED, () => coupling.jointTorquesInto(out, 3, q, w)],
-  [`${name}: joint matrix`, BOXED, () => coupling.jointMatrixInto(out, 3, q, w)],
+  [`${name}: matrix`, BOXED, () => coupling.si.matrixInto(out, 3, q)],
+  [`${name}: actuator angles`, BOXED, () => coupling.si.actuatorAnglesInto(out, 3, q)],
+  [`${name}: joint angles`, BOXED, () => coupling.si.jointAnglesInto(out, 3, q)],
+  [`${name}: actuator rates`, BOXED, () => coupling.si.actuatorRatesInto(out, 3, q, w)],
+  [`${name}: joint rates`, BOXED, () => coupling.si.jointRatesInto(out, 3, q, w)],
+  [`${name}: actuator accelerations`, BOXED, () => coupling.si.actuatorAccelerationsInto(out, 3, q, w, a)],
+  [`${name}: actuator torques`, BOXED, () => coupling.si.actuatorTorquesInto(out, 3, q, w)],
+  [`${name}: joint torques`, BOXED, () => coupling.si.jointTorquesInto(out, 3, q, w)],
+  [`${name}: joint matrix`, BOXED, () => coupling.si.jointMatrixInto(out, 3, q, w)],
 ]
 /**
  * Bytes of the numbers that the engine puts on the heap as they pass between functions: 16 each, how many depends on what it happens to inline (up to
@@ -86,6 +89,8 @@ const poses = (name: string, coupling: typeof cord): [string, number, (i: number
  */
 const BOXED = 136
 const NOTHING = 1
+/** A search through some hundred candidate poses passes numbers between functions that are too large to be inlined; it makes no object. */
+const SEARCH = 8192
 
 const calls: [work: string, atMostBytes: number, call: (i: number) => void][] = [
   ['leg: inverse', NOTHING, (i) => leg.si.jointAnglesInto(out, 3, 0.02, 0.06, -0.29, i & 3)],
@@ -94,21 +99,26 @@ const calls: [work: string, atMostBytes: number, call: (i: number) => void][] = 
   ['leg: Jacobian', NOTHING, () => leg.si.jacobianInto(out, 3, 0.1, -0.5, 1.1)],
   ['leg: torque', NOTHING, () => leg.si.torqueFromFootPushInto(out, 3, 0.1, -0.5, 1.1, 1, 2, 3)],
   ['leg: state', NOTHING, () => leg.si.stateInto(out, 3, 0.1, -0.5, 1.1, 1, 2, 3)],
-  ['leg: foot velocity', NOTHING, () => footVelocityInto(leg.si, out, 3, q, w)],
-  ['leg: joint rates', NOTHING, () => jointRatesInto(leg.si, out, 3, q, w)],
-  ['leg: rate acceleration', NOTHING, () => rateAccelerationInto(leg.si, out, 3, q, w)],
-  ['leg: joint accelerations', NOTHING, () => jointAccelerationsInto(leg.si, out, 3, q, w, a)],
-  ['leg: push from torque', NOTHING, () => footPushFromTorqueInto(leg.si, out, 3, q, w)],
-  ['leg: singularity', BOXED, () => singularityOf(leg.si, q[1]!, q[2]!)],
-  ['leg: load stiffness', NOTHING, () => loadStiffnessInto(out, leg, q, w)],
+  ['leg: foot velocity', NOTHING, () => leg.si.footVelocityInto(out, 3, q, w)],
+  ['leg: joint rates', NOTHING, () => leg.si.jointRatesInto(out, 3, q, w)],
+  ['leg: rate acceleration', NOTHING, () => leg.si.rateAccelerationInto(out, 3, q, w)],
+  ['leg: joint accelerations', NOTHING, () => leg.si.jointAccelerationsInto(out, 3, q, w, a)],
+  ['leg: push from torque', NOTHING, () => leg.si.footPushFromTorqueInto(out, 3, q, w)],
+  ['leg: singularity', BOXED, () => leg.si.singularityAt(q)],
+  ['leg: load stiffness', NOTHING, () => leg.si.loadStiffnessInto(out, 0, q, w)],
   ['leg: inverse dynamics', NOTHING, () => rotors.torqueInto(out, 3, q, w, a, 1, 2, 3)],
-  ['leg: mass matrix', NOTHING, () => dynamics.massMatrixInto(out, 3, q)],
-  ['leg: centre of mass', BOXED, () => dynamics.centreOfMassInto(out, 3, q)],
-  ['leg: potential energy', BOXED, () => dynamics.potentialEnergySi(q)],
+  ['leg: gravity', NOTHING, () => dynamics.si.gravityInto(out, 3, q)],
+  ['leg: Coriolis', NOTHING, () => dynamics.si.coriolisInto(out, 3, q, w)],
+  ['leg: forward dynamics', BOXED, () => dynamics.si.accelerationsInto(out, 3, q, w, a, 1, 2, 3)],
+  ['leg: nearest pose', SEARCH, () => leg.si.nearestInto(out, 3, leg.limitsSi, 0.3, 0.1, -0.3)],
+  ['leg: nearest pose within limits', SEARCH, () => limited.si.nearestInto(out, 3, limited.limitsSi, 0.3, 0.1, -0.3)],
+  ['leg: mass matrix', NOTHING, () => dynamics.si.massMatrixInto(out, 3, q)],
+  ['leg: centre of mass', BOXED, () => dynamics.si.centreOfMassInto(out, 3, q)],
+  ['leg: potential energy', BOXED, () => dynamics.si.potentialEnergy(q)],
   ...poses('cord', cord),
   ...poses('linkage', linkage),
-  ['foot path', BOXED, (i) => path.stateInto(out, 3, 1e-6 * i)],
-  ['foot path by points', BOXED, (i) => curve.stateInto(out, 3, 1e-6 * i)],
+  ['foot path', BOXED, (i) => path.si.stateInto(out, 3, 1e-6 * i)],
+  ['foot path by points', BOXED, (i) => curve.si.stateInto(out, 3, 1e-6 * i)],
   ['chain: pose', NOTHING, () => arm.poseInto(out, 3, q4)],
   ['chain: Jacobian', NOTHING, () => arm.jacobianInto(out, 3, q4)],
   ['chain: space Jacobian', NOTHING, () => arm.spaceJacobianInto(out, 3, q4)],

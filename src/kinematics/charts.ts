@@ -1,7 +1,6 @@
 import { type Chart, lineChart, pointChart, type Series } from '../chart/index.js'
 import type { FootPath } from './foot-path.js'
 import type { ThreeJointLeg } from './leg.js'
-import { nearestReachable } from './leg-nearest.js'
 import type { Demand, MotorDemand } from './motor-demand.js'
 import type { Walkable } from './stride-demand.js'
 import { legPlaneOutlineSi } from './workspace-section.js'
@@ -13,7 +12,7 @@ export function reachChart(leg: ThreeJointLeg, path: FootPath, title = 'Foot pat
   const out = new Float64Array(9)
   const points: [number, number][] = []
   for (let i = 0; i <= 120; i++) {
-    path.stateInto(out, 0, (path.periodSi * i) / 120)
+    path.si.stateInto(out, 0, (path.si.period * i) / 120)
     const below = Math.sqrt(Math.max(0, out[1]! ** 2 + out[2]! ** 2 - leg.si.hipOffset ** 2))
     points.push([out[0]! * MM, -below * MM])
   }
@@ -99,15 +98,16 @@ export function footErrorChart(
   const out = new Float64Array(9)
   const trace: [number, number][] = []
   for (let i = 0; i <= 120; i++) {
-    path.stateInto(out, 0, (path.periodSi * i) / 120)
+    path.si.stateInto(out, 0, (path.si.period * i) / 120)
     trace.push([out[0]! * MM, out[2]! * MM])
   }
+  const nearest = new Float64Array(6)
   const series: Series[] = [{ name: 'foot path', points: trace }]
   for (let k = 0; k < ellipses; k++) {
-    path.stateInto(out, 0, (path.periodSi * k) / ellipses)
+    path.si.stateInto(out, 0, (path.si.period * k) / ellipses)
     const centre = [out[0]!, out[2]!] as const
-    const { q } = nearestReachable(leg.si, leg.limitsSi, out[0]!, out[1]!, out[2]!)
-    const c = covarianceAt(q)
+    leg.si.nearestInto(nearest, 0, leg.limitsSi, out[0]!, out[1]!, out[2]!)
+    const c = covarianceAt(nearest.slice(0, 3))
     const [xx, xz, zz] = [c[0]!, c[2]!, c[8]!]
     const mean = (xx + zz) / 2
     const spread = Math.hypot((xx - zz) / 2, xz)

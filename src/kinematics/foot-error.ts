@@ -89,7 +89,7 @@ export function footError(
   if (coupling !== undefined) {
     const A = new Float64Array(9)
     const inverse = new Float64Array(9)
-    coupling.matrixInto(A, 0, q)
+    coupling.si.matrixInto(A, 0, q)
     invert3(inverse, A)
     multiply3(throughDrives, J, inverse)
   }

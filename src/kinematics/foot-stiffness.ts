@@ -68,13 +68,13 @@ export function footStiffness(leg: ThreeJointLeg, given: FootStiffnessSpecificat
   const spec = readInputs(where, SPECIFICATION, rest)
   const q = [spec.angles.sidewaysHip, spec.angles.hip, spec.angles.knee] as const
   const K = new Float64Array(9)
-  coupling.jointMatrixInto(K, 0, q, [spec.driveStiffness.sidewaysHip, spec.driveStiffness.hip, spec.driveStiffness.knee])
+  coupling.si.jointMatrixInto(K, 0, q, [spec.driveStiffness.sidewaysHip, spec.driveStiffness.hip, spec.driveStiffness.knee])
   const R = spec.groundReaction
   const load = R === undefined ? ([0, 0, 0] as const) : ([R.x, R.y, R.z] as const)
   const windup = drivesGive(leg, q, K, load)
   if (R !== undefined) {
     const H = new Float64Array(9)
-    loadStiffnessInto(H, leg, q, load)
+    leg.si.loadStiffnessInto(H, 0, q, load)
     for (let i = 0; i < 9; i++) K[i]! -= H[i]!
   }
   if (!positiveDefinite(K)) return { stable: false }
@@ -143,32 +143,6 @@ function guidedStiffness(compliance: Float64Array): number[] {
 }
 
 const positiveDefinite = (a: ArrayLike<number>) => a[0]! > 0 && a[0]! * a[4]! - a[1]! * a[3]! > 0 && determinant3(a) > 0
-
-/** ∂(Jᵀ R)/∂q of a fixed force R on the foot, symmetric, row-major (9 numbers), SI. */
-export function loadStiffnessInto(out: Float64Array, leg: ThreeJointLeg, q: ArrayLike<number>, force: ArrayLike<number>): void {
-  const { hipOffset: d, upperLink: l1, lowerLink: l2 } = leg.si
-  const s1 = Math.sin(q[0]!)
-  const c1 = Math.cos(q[0]!)
-  const shankX = -l2 * Math.sin(q[1]! + q[2]!)
-  const shankZ = -l2 * Math.cos(q[1]! + q[2]!)
-  const X = shankX - l1 * Math.sin(q[1]!)
-  const Z = shankZ - l1 * Math.cos(q[1]!)
-  const fx = force[0]!
-  const fy = force[1]!
-  const fz = force[2]!
-  const across = fy * c1 + fz * s1
-  const up = fz * c1 - fy * s1
-  // Second derivatives of the foot in the leg plane: x″ = −X, z″ = −Z for the hip, the shank's for every pair with the knee; dX/dq2 = Z, dZ/dq2 = −X.
-  out[0] = -d * across - Z * up
-  out[1] = X * across
-  out[2] = shankX * across
-  out[3] = out[1]!
-  out[4] = -X * fx - Z * up
-  out[5] = -shankX * fx - shankZ * up
-  out[6] = out[2]!
-  out[7] = out[5]!
-  out[8] = out[5]!
-}
 
 type Beam = Si<typeof BEAM>
 

@@ -1,6 +1,6 @@
 import { Quantity } from '../units/index.js'
 import type { LegJoint } from './leg.js'
-import { FOOT_ABOVE, KNEE_BACKWARD, type LegKernel, REACHED } from './leg-kernel.js'
+import { FOOT_ABOVE, KNEE_BACKWARD, type LegGeometryKernel, REACHED } from './leg-geometry-kernel.js'
 import { type LimitsSi, withinTurns } from './leg-nearest.js'
 import type { PerJoint } from './vectors.js'
 
@@ -21,7 +21,7 @@ const MEETING = 1e-9
 
 /** All ways to reach a point, those that meet given once; the kernel's status says why there is none. */
 export function legBranches(
-  leg: LegKernel,
+  leg: LegGeometryKernel,
   limits: LimitsSi,
   x: number,
   y: number,

@@ -1,162 +1,134 @@
-/** Mass, centre of mass and inertia of one rigid link on plain SI numbers: m, cx, cy, cz, then about the centre of mass xx, yy, zz, xy, xz, yz. */
-export type LinkSi = ArrayLike<number>
+import { LegTorqueKernel, type LinkSi } from './leg-torque-kernel.js'
+
+const NO_GRAVITY = /* @__PURE__ */ new Float64Array(3)
+const ZERO = /* @__PURE__ */ new Float64Array(3)
 
 /**
- * Inverse dynamics of the three-joint leg on plain SI numbers, written out: nothing is checked, nothing is allocated, fit for a 1 kHz control loop.
- *
- * Each link has a frame of its own, parallel to the leg's frame when the leg hangs straight down: the hip link's on the sideways hip's axis, the
- * upper link's at the hip point, the lower link's at the knee. Outward velocities and accelerations, inward forces and moments
- * (Newton–Euler). The tensors are the usual ones: off-diagonal terms are −∫ r_i r_j dm.
+ * Dynamics of the three-joint leg on plain SI numbers: joint torques of a motion, motion under joint torques, mass matrix, weight, energy. Nothing is
+ * checked and nothing is allocated: fit for a 1 kHz control loop. Buffers inside are reused from call to call.
  */
-export class LegDynamicsKernel {
-  private readonly d: number
-  private readonly l1: number
-  private readonly l2: number
-  private readonly hip: Float64Array
-  private readonly upper: Float64Array
-  private readonly lower: Float64Array
-  /** Constants of the motors' rotors as the joints feel them: 11, 22, 23, 33. */
-  private readonly rotor: Float64Array
-  /** Upward acceleration that stands for gravity, in the leg's frame. */
-  private readonly lift: Float64Array
+export class LegDynamicsKernel extends LegTorqueKernel {
+  /** The same leg without weight. */
+  private readonly weightless: LegTorqueKernel
+  private readonly unit = new Float64Array(3)
+  private readonly column = new Float64Array(3)
+  private readonly matrix = new Float64Array(9)
 
   constructor(
     hipOffset: number,
     upperLink: number,
     lowerLink: number,
     links: readonly [hip: LinkSi, upper: LinkSi, lower: LinkSi],
-    /** Acceleration of free fall in the leg's frame: (0, 0, −9.81) on level ground. */
+    /** Acceleration of free fall in the leg's frame: (0, 0, −9.80665) on level ground. */
     gravity: ArrayLike<number>,
     /** Rotor inertia seen by the joints as a symmetric matrix of sideways hip, hip and knee, row-major; the sideways hip stands alone. */
     rotorInertia: ArrayLike<number> = new Float64Array(9),
   ) {
-    this.d = hipOffset
-    this.l1 = upperLink
-    this.l2 = lowerLink
-    this.hip = Float64Array.from(links[0])
-    this.upper = Float64Array.from(links[1])
-    this.lower = Float64Array.from(links[2])
-    this.rotor = Float64Array.from([rotorInertia[0]!, rotorInertia[4]!, rotorInertia[5]!, rotorInertia[8]!])
-    this.lift = Float64Array.from([-gravity[0]!, -gravity[1]!, -gravity[2]!])
+    super(hipOffset, upperLink, lowerLink, links, gravity, rotorInertia)
+    this.weightless = new LegTorqueKernel(hipOffset, upperLink, lowerLink, links, NO_GRAVITY, rotorInertia)
+  }
+
+  /** Joint torques that hold the leg's own weight (3 numbers). */
+  gravityInto(out: Float64Array, offset: number, q: Float64Array): void {
+    this.torqueInto(out, offset, q, ZERO, ZERO, 0, 0, 0)
+  }
+
+  /** Joint torques of the rates alone, centrifugal and Coriolis (3 numbers). */
+  coriolisInto(out: Float64Array, offset: number, q: Float64Array, w: Float64Array): void {
+    this.weightless.torqueInto(out, offset, q, w, ZERO, 0, 0, 0)
+  }
+
+  /** Mass matrix with the rotors given to the constructor, row-major (9 numbers), exactly symmetric. */
+  massMatrixInto(out: Float64Array, offset: number, q: Float64Array): void {
+    const { unit, column } = this
+    for (let j = 0; j < 3; j++) {
+      unit.fill(0)
+      unit[j] = 1
+      this.weightless.torqueInto(column, 0, q, ZERO, unit, 0, 0, 0)
+      for (let i = j; i < 3; i++) {
+        out[offset + 3 * i + j] = column[i]!
+        out[offset + 3 * j + i] = column[i]!
+      }
+    }
   }
 
   /**
-   * Joint torques (3 numbers) for a motion, with a force of the **ground on the foot** rx, ry, rz (zero in the air).
-   * `q`, `w` and `a` are angles, rates and accelerations of sideways hip, hip, knee.
+   * Joint accelerations under joint torques (3 numbers), with a force of the **ground on the foot** rx, ry, rz (zero in the air): forward dynamics.
+   * Returns false, and writes nothing, where a joint moves no mass or a number is not a number.
    */
-  torqueInto(
+  accelerationsInto(
     out: Float64Array,
     offset: number,
     q: Float64Array,
     w: Float64Array,
-    a: Float64Array,
+    torque: ArrayLike<number>,
     rx: number,
     ry: number,
     rz: number,
-  ): void {
-    const { d, l1, l2, hip, upper, lower, rotor, lift } = this
-    const q2 = q[1]!
-    const q3 = q[2]!
+  ): boolean {
+    const { matrix: M, column: bias } = this
+    this.massMatrixInto(M, 0, q)
+    this.torqueInto(bias, 0, q, w, ZERO, rx, ry, rz)
+    // M = L D Lᵀ; each pivot must be positive beyond rounding.
+    const d1 = M[0]!
+    const l21 = M[3]! / d1
+    const l31 = M[6]! / d1
+    const d2 = M[4]! - l21 * M[3]!
+    const u32 = M[7]! - l31 * M[3]!
+    const l32 = u32 / d2
+    const d3 = M[8]! - l31 * M[6]! - l32 * u32
+    if (!(d1 > 0 && d2 > 1e-13 * M[4]! && d3 > 1e-13 * M[8]!)) return false
+    const y1 = torque[0]! - bias[0]!
+    const y2 = torque[1]! - bias[1]! - l21 * y1
+    const a3 = (torque[2]! - bias[2]! - l31 * y1 - l32 * y2) / d3
+    const a2 = y2 / d2 - l32 * a3
+    const a1 = y1 / d1 - l21 * a2 - l31 * a3
+    if (!Number.isFinite(a1 + a2 + a3)) return false
+    out[offset] = a1
+    out[offset + 1] = a2
+    out[offset + 2] = a3
+    return true
+  }
+
+  /** Centre of mass of the whole leg, SI (3 numbers); returns the mass. A leg without mass has its centre at the sideways hip's axis. */
+  centreOfMassInto(out: Float64Array, offset: number, q: ArrayLike<number>): number {
+    const { d, l1 } = this
+    let mass = 0
+    let x = 0
+    let across = 0
+    let up = 0
+    for (let i = 0; i < 3; i++) {
+      const link = i === 0 ? this.hip : i === 1 ? this.upper : this.lower
+      const m = link[0]!
+      const pitch = i === 0 ? 0 : i === 1 ? q[1]! : q[1]! + q[2]!
+      const s = Math.sin(pitch)
+      const c = Math.cos(pitch)
+      mass += m
+      x += m * (c * link[1]! + s * link[3]! - (i === 2 ? l1 * Math.sin(q[1]!) : 0))
+      across += m * (link[2]! + (i === 0 ? 0 : d))
+      up += m * (c * link[3]! - s * link[1]! - (i === 2 ? l1 * Math.cos(q[1]!) : 0))
+    }
     const s1 = Math.sin(q[0]!)
     const c1 = Math.cos(q[0]!)
-    const s2 = Math.sin(q2)
-    const c2 = Math.cos(q2)
-    const s3 = Math.sin(q3)
-    const c3 = Math.cos(q3)
-    const s23 = s2 * c3 + c2 * s3
-    const c23 = c2 * c3 - s2 * s3
-    const w1 = w[0]!
-    const w2 = w[1]!
-    const w23 = w2 + w[2]!
-    const a1 = a[0]!
-    const a2 = a[1]!
-    const a23 = a2 + a[2]!
+    const share = mass === 0 ? 0 : 1 / mass
+    out[offset] = x * share
+    out[offset + 1] = (across * c1 - up * s1) * share
+    out[offset + 2] = (across * s1 + up * c1) * share
+    return mass
+  }
 
-    // Hip link, turning about x: acceleration of its origin, then of its centre of mass.
-    const A1x = lift[0]!
-    const A1y = lift[1]! * c1 + lift[2]! * s1
-    const A1z = lift[2]! * c1 - lift[1]! * s1
-    const m1 = hip[0]!
-    const b1y = hip[2]!
-    const b1z = hip[3]!
-    const f1y = m1 * (A1y - a1 * b1z - w1 * w1 * b1y)
-    const f1z = m1 * (A1z + a1 * b1y - w1 * w1 * b1z)
+  /** Potential energy of the leg's own weight, J, with the sideways hip's axis as the zero. */
+  potentialEnergy(q: ArrayLike<number>): number {
+    const { column: c, lift } = this
+    const mass = this.centreOfMassInto(c, 0, q)
+    return mass * (lift[0]! * c[0]! + lift[1]! * c[1]! + lift[2]! * c[2]!)
+  }
 
-    // Upper link.
-    const hy = A1y - w1 * w1 * d
-    const hz = A1z + a1 * d
-    const A2x = c2 * A1x - s2 * hz
-    const A2z = s2 * A1x + c2 * hz
-    const wx2 = c2 * w1
-    const wz2 = s2 * w1
-    const ax2 = c2 * a1 - wz2 * w2
-    const az2 = s2 * a1 + wx2 * w2
-    const m2 = upper[0]!
-    const u2x = upper[1]!
-    const u2y = upper[2]!
-    const u2z = upper[3]!
-    const d2 = wx2 * u2x + w2 * u2y + wz2 * u2z
-    const ww2 = wx2 * wx2 + w2 * w2 + wz2 * wz2
-    const f2x = m2 * (A2x + a2 * u2z - az2 * u2y + wx2 * d2 - ww2 * u2x)
-    const f2y = m2 * (hy + az2 * u2x - ax2 * u2z + w2 * d2 - ww2 * u2y)
-    const f2z = m2 * (A2z + ax2 * u2y - a2 * u2x + wz2 * d2 - ww2 * u2z)
-    const h2x = upper[4]! * wx2 + upper[7]! * w2 + upper[8]! * wz2
-    const h2y = upper[7]! * wx2 + upper[5]! * w2 + upper[9]! * wz2
-    const h2z = upper[8]! * wx2 + upper[9]! * w2 + upper[6]! * wz2
-    const n2x = upper[4]! * ax2 + upper[7]! * a2 + upper[8]! * az2 + w2 * h2z - wz2 * h2y
-    const n2y = upper[7]! * ax2 + upper[5]! * a2 + upper[9]! * az2 + wz2 * h2x - wx2 * h2z
-    const n2z = upper[8]! * ax2 + upper[9]! * a2 + upper[6]! * az2 + wx2 * h2y - w2 * h2x
-
-    // Lower link: its origin is at (0, 0, −l1) of the upper link.
-    const kx = A2x - a2 * l1 - wx2 * wz2 * l1
-    const ky = hy + ax2 * l1 - w2 * wz2 * l1
-    const kz = A2z + (wx2 * wx2 + w2 * w2) * l1
-    const A3x = c3 * kx - s3 * kz
-    const A3z = s3 * kx + c3 * kz
-    const wx3 = c23 * w1
-    const wz3 = s23 * w1
-    const ax3 = c23 * a1 - wz3 * w23
-    const az3 = s23 * a1 + wx3 * w23
-    const m3 = lower[0]!
-    const u3x = lower[1]!
-    const u3y = lower[2]!
-    const u3z = lower[3]!
-    const d3 = wx3 * u3x + w23 * u3y + wz3 * u3z
-    const ww3 = wx3 * wx3 + w23 * w23 + wz3 * wz3
-    const f3x = m3 * (A3x + a23 * u3z - az3 * u3y + wx3 * d3 - ww3 * u3x)
-    const f3y = m3 * (ky + az3 * u3x - ax3 * u3z + w23 * d3 - ww3 * u3y)
-    const f3z = m3 * (A3z + ax3 * u3y - a23 * u3x + wz3 * d3 - ww3 * u3z)
-    const h3x = lower[4]! * wx3 + lower[7]! * w23 + lower[8]! * wz3
-    const h3y = lower[7]! * wx3 + lower[5]! * w23 + lower[9]! * wz3
-    const h3z = lower[8]! * wx3 + lower[9]! * w23 + lower[6]! * wz3
-    const n3x = lower[4]! * ax3 + lower[7]! * a23 + lower[8]! * az3 + w23 * h3z - wz3 * h3y
-    const n3y = lower[7]! * ax3 + lower[5]! * a23 + lower[9]! * az3 + wz3 * h3x - wx3 * h3z
-    const n3z = lower[8]! * ax3 + lower[9]! * a23 + lower[6]! * az3 + wx3 * h3y - w23 * h3x
-
-    // Inward: ground reaction in the lower link's frame, at (0, 0, −l2).
-    const ry1 = ry * c1 + rz * s1
-    const rz1 = rz * c1 - ry * s1
-    const g3x = c23 * rx - s23 * rz1
-    const g3z = s23 * rx + c23 * rz1
-    const F3x = f3x - g3x
-    const F3y = f3y - ry1
-    const F3z = f3z - g3z
-    const N3x = n3x + u3y * f3z - u3z * f3y - l2 * ry1
-    const N3y = n3y + u3z * f3x - u3x * f3z + l2 * g3x
-    const N3z = n3z + u3x * f3y - u3y * f3x
-
-    // The lower link's load in the upper link's frame, then on the upper link.
-    const P3x = c3 * F3x + s3 * F3z
-    const P3z = c3 * F3z - s3 * F3x
-    const F2x = f2x + P3x
-    const F2z = f2z + P3z
-    const N2x = n2x + u2y * f2z - u2z * f2y + c3 * N3x + s3 * N3z + l1 * F3y
-    const N2y = n2y + u2z * f2x - u2x * f2z + N3y - l1 * P3x
-    const N2z = n2z + u2x * f2y - u2y * f2x + c3 * N3z - s3 * N3x
-
-    const a3 = a[2]!
-    out[offset] = hip[4]! * a1 + b1y * f1z - b1z * f1y + c2 * N2x + s2 * N2z + d * (c2 * F2z - s2 * F2x) + rotor[0]! * a1
-    out[offset + 1] = N2y + rotor[1]! * a2 + rotor[2]! * a3
-    out[offset + 2] = N3y + rotor[2]! * a2 + rotor[3]! * a3
+  /** Kinetic energy of the links and the rotors given to the constructor, J. */
+  kineticEnergy(q: Float64Array, w: Float64Array): number {
+    const { column } = this
+    // Without weight and rates, the torque of an acceleration equal to the rates is M w.
+    this.weightless.torqueInto(column, 0, q, ZERO, w, 0, 0, 0)
+    return 0.5 * (column[0]! * w[0]! + column[1]! * w[1]! + column[2]! * w[2]!)
   }
 }

@@ -63,14 +63,8 @@ const EFFECTIVE = {
 
 /** A leg with masses: what its motion asks of the joints. Immutable; `si` is the form on plain numbers. */
 export class LegDynamics {
-  /** Inverse dynamics on plain SI numbers: nothing checked, nothing allocated. */
+  /** Dynamics on plain SI numbers: nothing checked, nothing allocated. */
   readonly si: LegDynamicsKernel
-  private readonly still: LegDynamicsKernel
-  private readonly links: readonly [number[], number[], number[]]
-  private readonly gravity: readonly number[]
-  /** Reused from call to call. */
-  private readonly unit = new Float64Array(3)
-  private readonly column = new Float64Array(3)
 
   /** @internal Use `legDynamics`. */
   constructor(
@@ -80,10 +74,9 @@ export class LegDynamics {
   ) {
     const { hipOffset, upperLink, lowerLink } = leg.si
     const link = (name: 'hipLink' | 'upperLink' | 'lowerLink') => linkSi('kinematics.legDynamics', name, given[name])
-    this.links = [link('hipLink'), link('upperLink'), link('lowerLink')]
-    this.gravity = given.gravity === undefined ? STANDARD_GRAVITY : [given.gravity.x, given.gravity.y, given.gravity.z]
-    this.si = new LegDynamicsKernel(hipOffset, upperLink, lowerLink, this.links, this.gravity)
-    this.still = new LegDynamicsKernel(hipOffset, upperLink, lowerLink, this.links, [0, 0, 0])
+    const { gravity: g } = given
+    const gravity = g === undefined ? STANDARD_GRAVITY : [g.x, g.y, g.z]
+    this.si = new LegDynamicsKernel(hipOffset, upperLink, lowerLink, [link('hipLink'), link('upperLink'), link('lowerLink')], gravity)
   }
 
   /** Joint torques of a motion, with a force of the **ground on the foot** where the foot stands. */
@@ -98,7 +91,7 @@ export class LegDynamics {
   gravityTorque(angles: GivenAngles): PerJoint<Quantity<'torque'>> {
     const q = joints(readInputs('kinematics.legDynamics.gravityTorque', perJoint('angle'), angles))
     const out = new Float64Array(3)
-    this.si.torqueInto(out, 0, q, ZERO, ZERO, 0, 0, 0)
+    this.si.gravityInto(out, 0, q)
     return perJointOf('torque', out)
   }
 
@@ -106,7 +99,7 @@ export class LegDynamics {
   coriolisTorque(given: { readonly angles: GivenAngles; readonly rates: Given<typeof MOTION.rates.fields> }): PerJoint<Quantity<'torque'>> {
     const { angles, rates } = readInputs('kinematics.legDynamics.coriolisTorque', { angles: MOTION.angles, rates: MOTION.rates }, given)
     const out = new Float64Array(3)
-    this.still.torqueInto(out, 0, joints(angles), joints(rates), ZERO, 0, 0, 0)
+    this.si.coriolisInto(out, 0, joints(angles), joints(rates))
     return perJointOf('torque', out)
   }
 
@@ -114,64 +107,16 @@ export class LegDynamics {
   massMatrix(angles: GivenAngles): Quantity<'momentOfInertia'>[][] {
     const q = joints(readInputs('kinematics.legDynamics.massMatrix', perJoint('angle'), angles))
     const out = new Float64Array(9)
-    this.massMatrixInto(out, 0, q)
+    this.si.massMatrixInto(out, 0, q)
     return rowsOf('momentOfInertia', out, 3)
-  }
-
-  /** Mass matrix on SI numbers, row-major (9 numbers), made exactly symmetric. */
-  massMatrixInto(out: Float64Array, offset: number, q: Float64Array): void {
-    const { unit, column } = this
-    for (let j = 0; j < 3; j++) {
-      unit.fill(0)
-      unit[j] = 1
-      this.still.torqueInto(column, 0, q, ZERO, unit, 0, 0, 0)
-      for (let i = j; i < 3; i++) {
-        out[offset + 3 * i + j] = column[i]!
-        out[offset + 3 * j + i] = column[i]!
-      }
-    }
   }
 
   /** Centre of mass of the whole leg, and its mass. */
   centreOfMass(angles: GivenAngles): { readonly position: Vector3<'length'>; readonly mass: Quantity<'mass'> } {
     const q = joints(readInputs('kinematics.legDynamics.centreOfMass', perJoint('angle'), angles))
     const out = new Float64Array(3)
-    const mass = this.centreOfMassInto(out, 0, q)
+    const mass = this.si.centreOfMassInto(out, 0, q)
     return { position: vectorOf('length', out), mass: new Quantity(mass, 'mass') }
-  }
-
-  /** Centre of mass of the whole leg, SI (3 numbers); returns the mass. A leg without mass has its centre at the sideways hip's axis. */
-  centreOfMassInto(out: Float64Array, offset: number, q: ArrayLike<number>): number {
-    const { hipOffset: d, upperLink: l1 } = this.leg.si
-    let mass = 0
-    let x = 0
-    let across = 0
-    let up = 0
-    for (let i = 0; i < 3; i++) {
-      const link = this.links[i]!
-      const m = link[0]!
-      const pitch = i === 0 ? 0 : i === 1 ? q[1]! : q[1]! + q[2]!
-      const s = Math.sin(pitch)
-      const c = Math.cos(pitch)
-      mass += m
-      x += m * (c * link[1]! + s * link[3]! - (i === 2 ? l1 * Math.sin(q[1]!) : 0))
-      across += m * (link[2]! + (i === 0 ? 0 : d))
-      up += m * (c * link[3]! - s * link[1]! - (i === 2 ? l1 * Math.cos(q[1]!) : 0))
-    }
-    const s1 = Math.sin(q[0]!)
-    const c1 = Math.cos(q[0]!)
-    const share = mass === 0 ? 0 : 1 / mass
-    out[offset] = x * share
-    out[offset + 1] = (across * c1 - up * s1) * share
-    out[offset + 2] = (across * s1 + up * c1) * share
-    return mass
-  }
-
-  /** Potential energy of the leg's own weight, J, with the sideways hip's axis as the zero. */
-  potentialEnergySi(q: ArrayLike<number>): number {
-    const c = this.column
-    const mass = this.centreOfMassInto(c, 0, q)
-    return -mass * (this.gravity[0]! * c[0]! + this.gravity[1]! * c[1]! + this.gravity[2]! * c[2]!)
   }
 
   /**
@@ -187,11 +132,11 @@ export class LegDynamics {
     const { angles, direction: u } = readInputs(where, EFFECTIVE, given)
     const q = joints(angles)
     const M = new Float64Array(9)
-    this.massMatrixInto(M, 0, q)
+    this.si.massMatrixInto(M, 0, q)
     if (drives !== undefined) {
       mustBeMade(where, 'coupling', drives.coupling, DriveCoupling, 'driveCoupling')
       const rotors = new Float64Array(9)
-      drives.coupling.jointMatrixInto(rotors, 0, q, joints(readInputs(where, ROTORS, drives.rotorInertiaAtOutput)))
+      drives.coupling.si.jointMatrixInto(rotors, 0, q, joints(readInputs(where, ROTORS, drives.rotorInertiaAtOutput)))
       for (let i = 0; i < 9; i++) M[i]! += rotors[i]!
     }
     const J = new Float64Array(9)
@@ -228,7 +173,6 @@ export function effectiveMassOf(mobility: Float64Array, u: ArrayLike<number>): E
   }
 }
 
-const ZERO = /* @__PURE__ */ new Float64Array(3)
 const joints = (x: PerJoint<number>) => Float64Array.from([x.sidewaysHip, x.hip, x.knee])
 
 /** Gives a leg masses. Throws an `InputError` for a mass below zero, an inertia that no body has, or a value that cannot be read. */

@@ -1,194 +1,184 @@
-/** Status of the inverse: the foot is at the point. Every other status says why not. */
-export const REACHED = 0
-/** The foot would have to be further from the hip than the straight leg. */
-export const TOO_FAR = 1
-/** The foot would have to be nearer to the hip than the folded leg. */
-export const TOO_NEAR = 2
-/** The foot would have to be nearer to the sideways hip's axis than the sideways offset. */
-export const INSIDE_OFFSET = 3
-/** The point, or a number of the pose, is not a number. */
-export const NOT_A_NUMBER = 4
+import { LegGeometryKernel, NOT_A_NUMBER } from './leg-geometry-kernel.js'
+import { type LimitsSi, NearestSearch } from './leg-nearest.js'
 
-/** Bit of a branch number: the knee bends backward (negative knee angle). */
-export const KNEE_BACKWARD = 1
-/** Bit of a branch number: the foot is above the hip axis, the leg folded over the hip. */
-export const FOOT_ABOVE = 2
-
-const EPSILON = 2 ** -52
-/** A squared distance this close to a limit, relative to the squared reach, is on it: rounding of the target is no reason to refuse. */
-const SLACK = 8 * EPSILON
+/** Below this, relative to the leg's size, a pose counts as singular for the inverse of the Jacobian: eight digits are lost there. */
+export const SINGULAR = 1e-8
 
 /**
- * The arithmetic of the three-joint leg on plain SI numbers: nothing is checked and nothing is allocated, fit for a 1 kHz control loop.
+ * The arithmetic of the three-joint leg on plain SI numbers. Nothing is checked and nothing is allocated: fit for a 1 kHz control loop.
  *
- * Joint angles are q1 (sideways hip, about +x), q2 (hip, about +y) and q3 (knee, about +y), right-handed, zero with the leg straight down.
- * Every method writes from `offset` on into a buffer of the caller.
+ * Every method ending in `Into` writes from `offset` on into a buffer of the caller. Vectors of three are sideways hip, hip, knee or x, y, z. `out` may
+ * be the vector that is transformed.
  */
-export class LegKernel {
-  /** Squared distances within this of a limit are on it. */
-  readonly slack: number
-  private readonly offsetSquared: number
-  private readonly farthest: number
-  private readonly nearest: number
-  private readonly squares: number
-  private readonly upperTwice: number
+export class LegKernel extends LegGeometryKernel {
+  private search: NearestSearch | undefined
 
-  constructor(
-    /** Sideways offset of the leg plane from the sideways hip's axis, positive to the left. */
-    readonly hipOffset: number,
-    /** Hip axis to knee axis. */
-    readonly upperLink: number,
-    /** Knee axis to foot point. */
-    readonly lowerLink: number,
-  ) {
-    const l1 = upperLink
-    const l2 = lowerLink
-    this.offsetSquared = hipOffset * hipOffset
-    this.farthest = (l1 + l2) * (l1 + l2)
-    this.nearest = (l1 - l2) * (l1 - l2)
-    this.squares = l1 * l1 + l2 * l2
-    this.upperTwice = 2 * l1 * l1
-    this.slack = SLACK * (this.farthest + this.offsetSquared)
+  /**
+   * Which singularity a pose is at: 0 none, 1 knee straight, 2 knee folded, 3 foot level with the hip axis (sideways authority lost), 4 an angle is not
+   * a number. `tolerance` compares |sin knee|, and the foot's distance below the hip axis over the leg's length. Default: 1e-8.
+   */
+  singularityAt(q: ArrayLike<number>, tolerance = SINGULAR): 0 | 1 | 2 | 3 | 4 {
+    const { upperLink: l1, lowerLink: l2 } = this
+    const q2 = q[1]!
+    const q3 = q[2]!
+    const sine = Math.abs(Math.sin(q3))
+    if (!(sine >= tolerance)) return !(sine < tolerance) ? NOT_A_NUMBER : Math.cos(q3) > 0 ? 1 : 2
+    const height = Math.abs(l1 * Math.cos(q2) + l2 * Math.cos(q2 + q3))
+    if (!(height >= tolerance * (l1 + l2))) return height < tolerance * (l1 + l2) ? 3 : NOT_A_NUMBER
+    return 0
   }
 
-  /** Foot position x, y, z (3 numbers). */
-  footInto(out: Float64Array, offset: number, q1: number, q2: number, q3: number): void {
+  /** Foot velocity from joint rates (3 numbers): v = J q̇. */
+  footVelocityInto(out: Float64Array, offset: number, q: ArrayLike<number>, rates: ArrayLike<number>): void {
     const { hipOffset: d, upperLink: l1, lowerLink: l2 } = this
-    const q23 = q2 + q3
+    const w1 = rates[0]!
+    const w2 = rates[1]!
+    const w23 = w2 + rates[2]!
+    const q2 = q[1]!
+    const q23 = q2 + q[2]!
     const Z = -l1 * Math.cos(q2) - l2 * Math.cos(q23)
-    const s = Math.sin(q1)
-    const c = Math.cos(q1)
-    out[offset] = -l1 * Math.sin(q2) - l2 * Math.sin(q23)
-    out[offset + 1] = d * c - Z * s
-    out[offset + 2] = d * s + Z * c
-  }
-
-  /** Hip point, knee point and foot point, x, y, z each (9 numbers). The axis of the sideways hip passes through the origin. */
-  jointsInto(out: Float64Array, offset: number, q1: number, q2: number, q3: number): void {
-    const { hipOffset: d, upperLink: l1, lowerLink: l2 } = this
-    const s = Math.sin(q1)
-    const c = Math.cos(q1)
-    const kneeX = -l1 * Math.sin(q2)
-    const kneeZ = -l1 * Math.cos(q2)
-    const footX = kneeX - l2 * Math.sin(q2 + q3)
-    const footZ = kneeZ - l2 * Math.cos(q2 + q3)
-    out[offset] = 0
-    out[offset + 1] = d * c
-    out[offset + 2] = d * s
-    out[offset + 3] = kneeX
-    out[offset + 4] = d * c - kneeZ * s
-    out[offset + 5] = d * s + kneeZ * c
-    out[offset + 6] = footX
-    out[offset + 7] = d * c - footZ * s
-    out[offset + 8] = d * s + footZ * c
+    const across = -Z * w1
+    const up = d * w1 + l1 * Math.sin(q2) * w2 + l2 * Math.sin(q23) * w23
+    const s = Math.sin(q[0]!)
+    const c = Math.cos(q[0]!)
+    out[offset] = -l1 * Math.cos(q2) * w2 - l2 * Math.cos(q23) * w23
+    out[offset + 1] = across * c - up * s
+    out[offset + 2] = across * s + up * c
   }
 
   /**
-   * Joint angles q1, q2, q3 (3 numbers, each in (−π, π]) that put the foot at x, y, z on one of four branches:
-   * 0, or the sum of `KNEE_BACKWARD` and `FOOT_ABOVE`. Returns `REACHED`, or the reason why not, and then writes nothing.
-   *
-   * Where a joint is free (foot on the sideways hip's axis without offset, foot on the hip axis of equal links) its angle is 0.
+   * Joint rates that give the foot a velocity (3 numbers): q̇ = J⁻¹ v, in closed form.
+   * Not finite at a singular pose: check `singularityAt` first.
    */
-  jointAnglesInto(out: Float64Array, offset: number, x: number, y: number, z: number, branch: number): number {
-    const d = this.hipOffset
-    const slack = this.slack
-    let height = y * y + z * z - this.offsetSquared
-    // Each guard asks whether the number is in range, so that one that is not a number fails it.
-    if (!(height >= 0)) {
-      if (!(height >= -slack)) return height < 0 ? INSIDE_OFFSET : NOT_A_NUMBER
-      height = 0
-    }
-    const distance = x * x + height
-    let far = this.farthest - distance
-    let near = distance - this.nearest
-    if (!(far >= 0)) {
-      if (!(far >= -slack)) return far < 0 ? TOO_FAR : NOT_A_NUMBER
-      far = 0
-    }
-    if (!(near >= 0)) {
-      if (!(near >= -slack)) return TOO_NEAR
-      near = 0
-    }
-    // Sine and cosine of the knee, both times 2 l1 l2; the hip and the sideways hip as one angle between two vectors each.
-    const kneeSine = (branch & KNEE_BACKWARD) === 0 ? Math.sqrt(far * near) : -Math.sqrt(far * near)
-    const kneeCosine = distance - this.squares
-    const along = this.upperTwice + kneeCosine
-    const Z = (branch & FOOT_ABOVE) === 0 ? -Math.sqrt(height) : Math.sqrt(height)
-    // Adding zero turns −0 into 0, which would make π of a free angle.
-    out[offset] = Math.atan2(z * d - y * Z + 0, y * d + z * Z + 0)
-    out[offset + 1] = Math.atan2(Z * kneeSine - x * along + 0, -Z * along - x * kneeSine + 0)
-    out[offset + 2] = Math.atan2(kneeSine + 0, kneeCosine)
-    return REACHED
+  jointRatesInto(out: Float64Array, offset: number, q: ArrayLike<number>, v: ArrayLike<number>): void {
+    this.throughInverseInto(out, offset, q, v, 0)
   }
 
-  /** Jacobian of the foot point in the leg's frame, row-major: out[3 i + j] = ∂(x, y, z)i/∂qj (9 numbers). */
-  jacobianInto(out: Float64Array, offset: number, q1: number, q2: number, q3: number): void {
+  /** The part of the foot's acceleration that comes from joint rates alone (3 numbers): J̇ q̇. */
+  rateAccelerationInto(out: Float64Array, offset: number, q: ArrayLike<number>, rates: ArrayLike<number>): void {
     const { hipOffset: d, upperLink: l1, lowerLink: l2 } = this
-    const q23 = q2 + q3
-    const shankX = -l2 * Math.sin(q23)
-    const shankZ = -l2 * Math.cos(q23)
-    const X = shankX - l1 * Math.sin(q2)
-    const Z = shankZ - l1 * Math.cos(q2)
-    const s = Math.sin(q1)
-    const c = Math.cos(q1)
-    out[offset] = 0
-    out[offset + 1] = Z
-    out[offset + 2] = shankZ
-    out[offset + 3] = -d * s - Z * c
-    out[offset + 4] = X * s
-    out[offset + 5] = shankX * s
-    out[offset + 6] = d * c - Z * s
-    out[offset + 7] = -X * c
-    out[offset + 8] = -shankX * c
+    const w1 = rates[0]!
+    const w2 = rates[1]!
+    const w23 = w2 + rates[2]!
+    const q2 = q[1]!
+    const q23 = q2 + q[2]!
+    const s2 = l1 * Math.sin(q2)
+    const c2 = l1 * Math.cos(q2)
+    const s23 = l2 * Math.sin(q23)
+    const c23 = l2 * Math.cos(q23)
+    const Z = -c2 - c23
+    const across = -2 * w1 * (s2 * w2 + s23 * w23) - w1 * w1 * d
+    const up = c2 * w2 * w2 + c23 * w23 * w23 - w1 * w1 * Z
+    const s = Math.sin(q[0]!)
+    const c = Math.cos(q[0]!)
+    out[offset] = s2 * w2 * w2 + s23 * w23 * w23
+    out[offset + 1] = across * c - up * s
+    out[offset + 2] = across * s + up * c
   }
 
-  /** Joint torques (3 numbers) that make the foot push its surroundings with the force fx, fy, fz: τ = Jᵀ F. */
-  torqueFromFootPushInto(out: Float64Array, offset: number, q1: number, q2: number, q3: number, fx: number, fy: number, fz: number): void {
+  /** Joint accelerations that give the foot an acceleration at given joint rates (3 numbers): q̈ = J⁻¹ (a − J̇ q̇). Not finite at a singular pose. */
+  jointAccelerationsInto(out: Float64Array, offset: number, q: ArrayLike<number>, rates: ArrayLike<number>, a: ArrayLike<number>): void {
+    const ax = a[0]!
+    const ay = a[1]!
+    const az = a[2]!
+    this.rateAccelerationInto(out, offset, q, rates)
+    out[offset] = ax - out[offset]!
+    out[offset + 1] = ay - out[offset + 1]!
+    out[offset + 2] = az - out[offset + 2]!
+    this.throughInverseInto(out, offset, q, out, offset)
+  }
+
+  /** Force the foot pushes with under given joint torques, at rest (3 numbers): F = J⁻ᵀ τ. Not finite at a singular pose. */
+  footPushFromTorqueInto(out: Float64Array, offset: number, q: ArrayLike<number>, torque: ArrayLike<number>): void {
     const { hipOffset: d, upperLink: l1, lowerLink: l2 } = this
+    const q2 = q[1]!
+    const q3 = q[2]!
     const q23 = q2 + q3
-    const shankX = -l2 * Math.sin(q23)
-    const shankZ = -l2 * Math.cos(q23)
-    const X = shankX - l1 * Math.sin(q2)
-    const Z = shankZ - l1 * Math.cos(q2)
-    const s = Math.sin(q1)
-    const c = Math.cos(q1)
-    // Force across the leg plane's vertical, in the leg plane.
-    const inPlane = fy * s - fz * c
-    out[offset] = -(d * s + Z * c) * fy + (d * c - Z * s) * fz
-    out[offset + 1] = Z * fx + X * inPlane
-    out[offset + 2] = shankZ * fx + shankX * inPlane
+    const s2 = Math.sin(q2)
+    const c2 = Math.cos(q2)
+    const s23 = Math.sin(q23)
+    const c23 = Math.cos(q23)
+    const Z = -l1 * c2 - l2 * c23
+    const sin3 = Math.sin(q3)
+    // Torque about the knee of the shank, and about the hip of the thigh alone.
+    const shank = torque[2]! / (l2 * sin3)
+    const thigh = (torque[1]! - torque[2]!) / (l1 * sin3)
+    const fx = s2 * shank - s23 * thigh
+    const up = c2 * shank - c23 * thigh
+    const across = (d * up - torque[0]!) / Z
+    const s = Math.sin(q[0]!)
+    const c = Math.cos(q[0]!)
+    out[offset] = fx
+    out[offset + 1] = across * c - up * s
+    out[offset + 2] = across * s + up * c
+  }
+
+  /** ∂(Jᵀ R)/∂q of a fixed force R on the foot, symmetric, row-major (9 numbers), SI. */
+  loadStiffnessInto(out: Float64Array, offset: number, q: ArrayLike<number>, force: ArrayLike<number>): void {
+    const { hipOffset: d, upperLink: l1, lowerLink: l2 } = this
+    const s1 = Math.sin(q[0]!)
+    const c1 = Math.cos(q[0]!)
+    const shankX = -l2 * Math.sin(q[1]! + q[2]!)
+    const shankZ = -l2 * Math.cos(q[1]! + q[2]!)
+    const X = shankX - l1 * Math.sin(q[1]!)
+    const Z = shankZ - l1 * Math.cos(q[1]!)
+    const fx = force[0]!
+    const fy = force[1]!
+    const fz = force[2]!
+    const across = fy * c1 + fz * s1
+    const up = fz * c1 - fy * s1
+    // Second derivatives of the foot in the leg plane: x″ = −X, z″ = −Z for the hip, the shank's for every pair with the knee; dX/dq2 = Z, dZ/dq2 = −X.
+    out[offset] = -d * across - Z * up
+    out[offset + 1] = X * across
+    out[offset + 2] = shankX * across
+    out[offset + 3] = out[offset + 1]!
+    out[offset + 4] = -X * fx - Z * up
+    out[offset + 5] = -shankX * fx - shankZ * up
+    out[offset + 6] = out[offset + 2]!
+    out[offset + 7] = out[offset + 5]!
+    out[offset + 8] = out[offset + 5]!
   }
 
   /**
-   * Everything a force loop asks for at one pose (15 numbers): foot position, Jacobian (row-major), and the joint torques that make
-   * the foot push with fx, fy, fz.
+   * The reachable pose whose foot is nearest to a point, within joint limits: angles, then the foot (6 numbers). Returns the distance missed: zero to
+   * rounding for a point within reach; infinite, with nothing written, for a point that is not finite. Makes no object, but boxes numbers of a few kilobytes: call it when a target is refused, not at every tick.
    */
-  stateInto(out: Float64Array, offset: number, q1: number, q2: number, q3: number, fx: number, fy: number, fz: number): void {
+  nearestInto(out: Float64Array, offset: number, limits: LimitsSi, x: number, y: number, z: number): number {
+    this.search ??= new NearestSearch(this)
+    const { search } = this
+    const miss = search.run(limits, x, y, z)
+    if (miss === Infinity) return miss
+    for (let i = 0; i < 3; i++) {
+      out[offset + i] = search.q[i]!
+      out[offset + 3 + i] = search.foot[i]!
+    }
+    return miss
+  }
+
+  /** J⁻¹ v of the vector that stands at `at` of `v`, in closed form; `v` may be `out`. */
+  private throughInverseInto(out: Float64Array, offset: number, q: ArrayLike<number>, v: ArrayLike<number>, at: number): void {
     const { hipOffset: d, upperLink: l1, lowerLink: l2 } = this
+    const q2 = q[1]!
+    const q3 = q[2]!
     const q23 = q2 + q3
-    const shankX = -l2 * Math.sin(q23)
-    const shankZ = -l2 * Math.cos(q23)
-    const X = shankX - l1 * Math.sin(q2)
-    const Z = shankZ - l1 * Math.cos(q2)
-    const s = Math.sin(q1)
-    const c = Math.cos(q1)
-    const y = d * c - Z * s
-    const z = d * s + Z * c
-    const inPlane = fy * s - fz * c
-    out[offset] = X
-    out[offset + 1] = y
-    out[offset + 2] = z
-    out[offset + 3] = 0
-    out[offset + 4] = Z
-    out[offset + 5] = shankZ
-    out[offset + 6] = -z
-    out[offset + 7] = X * s
-    out[offset + 8] = shankX * s
-    out[offset + 9] = y
-    out[offset + 10] = -X * c
-    out[offset + 11] = -shankX * c
-    out[offset + 12] = y * fz - z * fy
-    out[offset + 13] = Z * fx + X * inPlane
-    out[offset + 14] = shankZ * fx + shankX * inPlane
+    const s = Math.sin(q[0]!)
+    const c = Math.cos(q[0]!)
+    const s2 = Math.sin(q2)
+    const c2 = Math.cos(q2)
+    const s23 = Math.sin(q23)
+    const c23 = Math.cos(q23)
+    const Z = -l1 * c2 - l2 * c23
+    const vx = v[at]!
+    const vy = v[at + 1]!
+    const vz = v[at + 2]!
+    const w1 = -(vy * c + vz * s) / Z
+    const up = vz * c - vy * s - d * w1
+    // In the leg plane each link's end moves square to it: project on the shank for the hip's rate, on the thigh for the foot's.
+    const sin3 = Math.sin(q3)
+    const w2 = (vx * s23 + up * c23) / (-l1 * sin3)
+    const w23 = (vx * s2 + up * c2) / (l2 * sin3)
+    out[offset] = w1
+    out[offset + 1] = w2
+    out[offset + 2] = w23 - w2
   }
 }

@@ -1,28 +1,13 @@
-import { bracketRoot } from '../numeric/index.js'
-import type { LegKernel } from './leg-kernel.js'
+import type { LegGeometryKernel } from './leg-geometry-kernel.js'
 
 /** Joint limits on SI numbers: lowest and highest of sideways hip, hip, knee in turn; ±∞ where there is none. */
 export type LimitsSi = Float64Array
-
-/** Where a leg comes nearest to a point it cannot reach. */
-export interface NearestSi {
-  /** Joint angles there, within the limits. */
-  readonly q: Float64Array
-  /** The foot there. */
-  readonly foot: Float64Array
-  /** Distance from the wanted point. */
-  readonly miss: number
-  /** Joint angles that stand at a limit: −1 at the lowest, +1 at the highest, 0 free. */
-  readonly atLimit: readonly [number, number, number]
-  /** The wanted point is on the sideways hip's axis, so that every direction around it is as near. */
-  readonly directionArbitrary: boolean
-}
 
 const TURN = 2 * Math.PI
 const SCAN = 96
 const ON_LIMIT = 1e-12
 
-/** The angle, give or take whole turns, that lies within limits and is smallest in size; NaN if none does. */
+/** The angle, give or take whole turns, that lies within limits and is smallest in size; NaN if there is none, or for an angle that is not a number. SI numbers. */
 export function withinTurns(angle: number, lowest: number, highest: number): number {
   const wrapped = angle - TURN * Math.round(angle / TURN)
   // The turn that comes nearest to the limits' own place nearest zero, and its neighbours; the positive of two alike. A limit reached to rounding is reached.
@@ -38,116 +23,215 @@ export function withinTurns(angle: number, lowest: number, highest: number): num
 }
 
 /**
- * The reachable point nearest to a point, with or without joint limits. Where the point itself can be reached the miss is zero to rounding.
+ * Search for the reachable point nearest to a point, with or without joint limits. Where the point itself can be reached the miss is zero to rounding.
  *
- * The nearest point is where every joint is either at a limit or no longer helps; all such poses are listed in closed form
- * (one family, hip at a limit with knee and sideways hip free, by bracketed roots) and the best is taken. Nothing is iterated from a guess.
+ * The nearest point is where every joint is either at a limit or no longer helps. All such poses are listed in closed form (one family, hip at a limit
+ * with knee and sideways hip free, by bracketed roots) and the best is kept. Nothing is iterated from a guess. One search may not be shared between
+ * threads: it keeps the best pose in fields of its own.
  */
-export function nearestReachable(leg: LegKernel, limits: LimitsSi, x: number, y: number, z: number): NearestSi {
-  const { hipOffset: d, upperLink: l1, lowerLink: l2 } = leg
-  const radius = Math.hypot(y, z)
-  const directionArbitrary = radius === 0
-  const [toY, toZ] = directionArbitrary ? [0, -1] : [y / radius, z / radius]
-  const [low1, high1, low2, high2, low3, high3] = limits as unknown as [number, number, number, number, number, number]
-  const best = { miss: Infinity, q: new Float64Array(3), foot: new Float64Array(3) }
-  const foot = new Float64Array(3)
-  const improvement = 1e-13 * (l1 + l2 + Math.abs(d))
+export class NearestSearch {
+  /** Angles of the best pose so far. */
+  readonly q = new Float64Array(3)
+  /** The foot there. */
+  readonly foot = new Float64Array(3)
+  /** Its distance from the point. */
+  miss = Infinity
+  private readonly trial = new Float64Array(3)
+  private readonly improvement: number
+  private limits: LimitsSi = new Float64Array(6)
+  private x = 0
+  private y = 0
+  private z = 0
+  private radius = 0
+  /** Direction of the point around the axis. */
+  private toY = 0
+  private toZ = -1
+  /** Hip held at a limit, the knee tried there, and the slope of the squared distance over the knee's angle with the sideways hip free. */
+  private heldHip = 0
+  private triedKnee = 0
+  private slope = 0
 
-  const consider = (q1: number, q2: number, q3: number) => {
-    if (Number.isNaN(q1 + q2 + q3)) return
-    leg.footInto(foot, 0, q1, q2, q3)
-    const miss = Math.hypot(foot[0]! - x, foot[1]! - y, foot[2]! - z)
-    if (!(miss < best.miss - improvement)) return
-    best.miss = miss
-    best.q.set([q1, q2, q3])
-    best.foot.set(foot)
+  constructor(private readonly leg: LegGeometryKernel) {
+    this.improvement = 1e-13 * (leg.upperLink + leg.lowerLink + Math.abs(leg.hipOffset))
   }
-  const hip = (angle: number) => withinTurns(angle, low2, high2)
-  const knee = (angle: number) => withinTurns(angle, low3, high3)
-  /** Turns the leg plane so that its foot points as near the target as it can around the axis. */
-  const turned = (q2: number, q3: number) => {
-    if (Number.isNaN(q2 + q3)) return
+
+  /** Whether the point is on the axis of the sideways hip, so that every direction around it is as near. */
+  get directionArbitrary(): boolean {
+    return this.radius === 0
+  }
+
+  /** Searches; returns the miss, which is infinite (and nothing else changed) for a point that is not finite. */
+  run(limits: LimitsSi, x: number, y: number, z: number): number {
+    this.miss = Infinity
+    const radius = Math.hypot(y, z)
+    if (!Number.isFinite(x + radius)) return this.miss
+    this.limits = limits
+    this.x = x
+    this.y = y
+    this.z = z
+    this.radius = radius
+    this.toY = radius === 0 ? 0 : y / radius
+    this.toZ = radius === 0 ? -1 : z / radius
+    this.sidewaysFree()
+    for (let end = 0; end < 2; end++) if (Number.isFinite(limits[end])) this.sidewaysHeld(limits[end]!)
+    return this.miss
+  }
+
+  /** Sideways hip free. */
+  private sidewaysFree(): void {
+    const { x, radius, limits } = this
+    const { hipOffset: d, upperLink: l1, lowerLink: l2 } = this.leg
+    const below = radius * radius - d * d
+    const Z = below > 0 ? Math.sqrt(below) : 0
+    this.planar(x, -Z)
+    if (Z > 0) this.planar(x, Z)
+    for (let k = 0; k < 4; k++) {
+      const q3 = this.fixedKnee(k)
+      if (!Number.isFinite(q3)) continue
+      const across = l2 * Math.sin(q3)
+      const along = l1 + l2 * Math.cos(q3)
+      const lean = Math.atan2(across, along)
+      const stretch = Math.hypot(across, along, d) / Math.hypot(x, radius)
+      const height = (radius * stretch) ** 2 - d * d
+      if (Number.isFinite(stretch) && height >= 0) {
+        const root = Math.sqrt(height)
+        this.turned(this.hip(Math.atan2(-x * stretch, root) - lean), q3)
+        this.turned(this.hip(Math.atan2(-x * stretch, -root) - lean), q3)
+      }
+      this.turned(this.hip(Math.atan2(-1, 0) - lean), q3)
+      this.turned(this.hip(Math.atan2(1, 0) - lean), q3)
+      for (let end = 2; end < 4; end++) if (Number.isFinite(limits[end])) this.turned(limits[end]!, q3)
+    }
+    for (let end = 2; end < 4; end++) if (Number.isFinite(limits[end])) this.stationaryKnees(limits[end]!)
+  }
+
+  /** Sideways hip at a limit: the plane problem of a point beside the leg. */
+  private sidewaysHeld(q1: number): void {
+    const { x, limits } = this
+    const { upperLink: l1, lowerLink: l2 } = this.leg
+    const Z = this.z * Math.cos(q1) - this.y * Math.sin(q1)
+    this.planarAt(q1, x, Z)
+    for (let k = 0; k < 4; k++) {
+      const q3 = this.fixedKnee(k)
+      if (!Number.isFinite(q3)) continue
+      this.consider(q1, this.hip(Math.atan2(-x, -Z) - Math.atan2(l2 * Math.sin(q3), l1 + l2 * Math.cos(q3))), q3)
+      for (let end = 2; end < 4; end++) if (Number.isFinite(limits[end])) this.consider(q1, limits[end]!, q3)
+    }
+    for (let end = 2; end < 4; end++) {
+      const q2 = limits[end]!
+      if (Number.isFinite(q2)) this.consider(q1, q2, this.knee(Math.atan2(-(x + l1 * Math.sin(q2)), -(Z + l1 * Math.cos(q2))) - q2))
+    }
+  }
+
+  private consider(q1: number, q2: number, q3: number): void {
+    const { trial } = this
+    this.leg.footInto(trial, 0, q1, q2, q3)
+    const miss = Math.hypot(trial[0]! - this.x, trial[1]! - this.y, trial[2]! - this.z)
+    if (!(miss < this.miss - this.improvement)) return
+    this.miss = miss
+    this.q[0] = q1
+    this.q[1] = q2
+    this.q[2] = q3
+    this.foot.set(trial)
+  }
+
+  private hip(angle: number): number {
+    return withinTurns(angle, this.limits[2]!, this.limits[3]!)
+  }
+
+  private knee(angle: number): number {
+    return withinTurns(angle, this.limits[4]!, this.limits[5]!)
+  }
+
+  /** Knee angles at which the knee itself no longer helps: straight, folded, and its two limits; not finite where there is none. */
+  private fixedKnee(k: number): number {
+    return k === 0 ? this.knee(0) : k === 1 ? this.knee(Math.PI) : this.limits[k + 2]!
+  }
+
+  /** Turns the leg plane so that its foot is as near to the point as it can be around the axis. */
+  private turned(q2: number, q3: number): void {
+    const { toY, toZ } = this
+    const { hipOffset: d, upperLink: l1, lowerLink: l2 } = this.leg
     const Z = -l1 * Math.cos(q2) - l2 * Math.cos(q2 + q3)
     const free = d === 0 && Z === 0
-    consider(withinTurns(free ? 0 : Math.atan2(toZ * d - toY * Z, toY * d + toZ * Z), low1, high1), q2, q3)
+    const q1 = free ? 0 : Math.atan2(toZ * d - toY * Z, toY * d + toZ * Z)
+    this.consider(withinTurns(q1, this.limits[0]!, this.limits[1]!), q2, q3)
   }
-  /** Both knee bends that put the foot at X, Z in the leg plane. */
-  const planar = (X: number, Z: number, then: (q2: number, q3: number) => void) => {
+
+  /** Both knee bends that put the foot at X, Z in the leg plane, with the sideways hip free (`q1` not a number) or held. */
+  private planarAt(q1: number, X: number, Z: number): void {
+    const { upperLink: l1, lowerLink: l2 } = this.leg
     const distance = X * X + Z * Z
     const far = (l1 + l2) ** 2 - distance
     const near = distance - (l1 - l2) ** 2
     if (far < 0 || near < 0) return
-    for (const bend of [1, -1]) {
-      const q3 = 2 * Math.atan2(bend * Math.sqrt(far), Math.sqrt(near))
-      then(hip(Math.atan2(-X, -Z) - Math.atan2(l2 * Math.sin(q3), l1 + l2 * Math.cos(q3))), knee(q3))
+    for (let bend = 1; bend >= -1; bend -= 2) {
+      const bent = 2 * Math.atan2(bend * Math.sqrt(far), Math.sqrt(near))
+      const q2 = this.hip(Math.atan2(-X, -Z) - Math.atan2(l2 * Math.sin(bent), l1 + l2 * Math.cos(bent)))
+      const q3 = this.knee(bent)
+      if (Number.isNaN(q1)) this.turned(q2, q3)
+      else this.consider(q1, q2, q3)
     }
   }
 
-  // One turn at most, wherever the limits put it.
-  const kneeFrom = Number.isFinite(low3) ? low3 : Number.isFinite(high3) ? high3 - TURN : -Math.PI
-  const kneeTo = Math.min(high3, kneeFrom + TURN)
-
-  const fixed1 = [low1, high1].filter(Number.isFinite)
-  const fixed2 = [low2, high2].filter(Number.isFinite)
-  const fixed3 = [knee(0), knee(Math.PI), low3, high3].filter(Number.isFinite)
-
-  // Sideways hip free.
-  const below = radius * radius - d * d
-  for (const Z of below > 0 ? [-Math.sqrt(below), Math.sqrt(below)] : [0]) planar(x, Z, turned)
-  for (const q3 of fixed3) {
-    const across = l2 * Math.sin(q3)
-    const along = l1 + l2 * Math.cos(q3)
-    const lean = Math.atan2(across, along)
-    const reach = Math.hypot(across, along)
-    const stretch = Math.hypot(reach, d) / Math.hypot(x, radius)
-    const height = (radius * stretch) ** 2 - d * d
-    if (Number.isFinite(stretch) && height >= 0)
-      for (const Z of [-Math.sqrt(height), Math.sqrt(height)]) turned(hip(Math.atan2(-x * stretch, -Z) - lean), q3)
-    for (const X of [1, -1]) turned(hip(Math.atan2(-X, 0) - lean), q3)
-    for (const q2 of fixed2) turned(q2, q3)
-  }
-  for (const q2 of fixed2) {
-    for (const q3 of stationaryKnee(leg, q2, x, radius, kneeFrom, kneeTo)) turned(q2, knee(q3))
+  private planar(X: number, Z: number): void {
+    this.planarAt(Number.NaN, X, Z)
   }
 
-  // Sideways hip at a limit: the plane problem of a point beside the leg.
-  for (const q1 of fixed1) {
-    const Z = z * Math.cos(q1) - y * Math.sin(q1)
-    const at = (q2: number, q3: number) => consider(q1, q2, q3)
-    planar(x, Z, at)
-    for (const q3 of fixed3) {
-      at(hip(Math.atan2(-x, -Z) - Math.atan2(l2 * Math.sin(q3), l1 + l2 * Math.cos(q3))), q3)
-      for (const q2 of fixed2) at(q2, q3)
+  /** Knee angles at which, with the hip held and the sideways hip free, the foot is locally nearest to the point. */
+  private stationaryKnees(q2: number): void {
+    this.heldHip = q2
+    const low = this.limits[4]!
+    const high = this.limits[5]!
+    // One turn at most, wherever the limits put it.
+    const from = Number.isFinite(low) ? low : Number.isFinite(high) ? high - TURN : -Math.PI
+    const to = Math.min(high, from + TURN)
+    let before = from
+    this.triedKnee = from
+    this.slopeHere()
+    let slopeBefore = this.slope
+    for (let i = 1; i <= SCAN; i++) {
+      const here = from + ((to - from) * i) / SCAN
+      this.triedKnee = here
+      this.slopeHere()
+      const slope = this.slope
+      if (slopeBefore <= 0 && slope >= 0 && slopeBefore < slope) {
+        this.bisect(before, here)
+        this.turned(q2, this.knee(this.triedKnee))
+      }
+      before = here
+      slopeBefore = slope
     }
-    for (const q2 of fixed2) at(q2, knee(Math.atan2(-(x + l1 * Math.sin(q2)), -(Z + l1 * Math.cos(q2))) - q2))
   }
 
-  const { q } = best
-  const end = (i: number) => (Math.abs(q[i]! - limits[2 * i]!) <= ON_LIMIT ? -1 : Math.abs(q[i]! - limits[2 * i + 1]!) <= ON_LIMIT ? 1 : 0)
-  return { q, foot: best.foot, miss: best.miss, atLimit: [end(0), end(1), end(2)], directionArbitrary }
+  // Through fields: numbers passed to and from a function that is not inlined are each put on the heap.
+  private slopeHere(): void {
+    const { hipOffset: d, upperLink: l1, lowerLink: l2 } = this.leg
+    const q2 = this.heldHip
+    const s = l2 * Math.sin(q2 + this.triedKnee)
+    const c = l2 * Math.cos(q2 + this.triedKnee)
+    const Z = -l1 * Math.cos(q2) - c
+    const rho = Math.sqrt(d * d + Z * Z)
+    this.slope = -(-l1 * Math.sin(q2) - s - this.x) * c + (rho === 0 ? 0 : (1 - this.radius / rho) * Z * s)
+  }
+
+  /** Halves the part of a turn in which the slope rises through zero until no number is left between its ends. */
+  private bisect(from: number, to: number): void {
+    let low = from
+    let high = to
+    for (;;) {
+      const middle = 0.5 * (low + high)
+      if (!(middle > low && middle < high)) return
+      this.triedKnee = middle
+      this.slopeHere()
+      if (this.slope < 0) low = middle
+      else high = middle
+    }
+  }
 }
 
-/** Knee angles at which, with the hip held and the sideways hip free, the foot is locally nearest to a point at x and `radius` from the axis. */
-function stationaryKnee(leg: LegKernel, q2: number, x: number, radius: number, from: number, to: number): number[] {
-  const { hipOffset: d, upperLink: l1, lowerLink: l2 } = leg
-  const kneeX = -l1 * Math.sin(q2)
-  const kneeZ = -l1 * Math.cos(q2)
-  const slope = (q3: number) => {
-    const s = l2 * Math.sin(q2 + q3)
-    const c = l2 * Math.cos(q2 + q3)
-    const Z = kneeZ - c
-    const rho = Math.hypot(d, Z)
-    return -(kneeX - s - x) * c + (rho === 0 ? 0 : (1 - radius / rho) * Z * s)
-  }
-  const found: number[] = []
-  let before = from
-  let slopeBefore = slope(before)
-  for (let i = 1; i <= SCAN; i++) {
-    const here = from + ((to - from) * i) / SCAN
-    const slopeHere = slope(here)
-    if (slopeBefore <= 0 && slopeHere >= 0 && slopeBefore < slopeHere) found.push(bracketRoot(slope, before, here))
-    before = here
-    slopeBefore = slopeHere
-  }
-  return found
+/** Joint angles at a limit: −1 at the lowest, +1 at the highest, 0 free. */
+export const atLimit = (limits: LimitsSi, q: ArrayLike<number>): [number, number, number] => {
+  const end = (i: number) => (Math.abs(q[i]! - limits[2 * i]!) <= ON_LIMIT ? -1 : Math.abs(q[i]! - limits[2 * i + 1]!) <= ON_LIMIT ? 1 : 0)
+  return [end(0), end(1), end(2)]
 }

@@ -1,9 +1,9 @@
 import { type Given, type Inputs, readInputs, type Si } from '../formula/index.js'
 import { InputError, type Kind, Quantity } from '../units/index.js'
 import { type LegBranch, legBranches } from './leg-branches.js'
-import { INSIDE_OFFSET, LegKernel, REACHED, TOO_FAR, TOO_NEAR } from './leg-kernel.js'
-import { type LimitsSi, nearestReachable } from './leg-nearest.js'
-import { footPushFromTorqueInto, footVelocityInto, jointRatesInto, singularityOf } from './leg-rates.js'
+import { INSIDE_OFFSET, REACHED, TOO_FAR, TOO_NEAR } from './leg-geometry-kernel.js'
+import { LegKernel } from './leg-kernel.js'
+import { atLimit, type LimitsSi } from './leg-nearest.js'
 import { type PerJoint, perJoint, perJointOf, rowsOf, type Vector3, vectorOf, xyz } from './vectors.js'
 
 const RANGE = { fields: { lowest: 'angle', highest: 'angle' }, optional: true } as const
@@ -123,17 +123,19 @@ export class ThreeJointLeg {
     const { status, branches } = legBranches(this.si, this.limitsSi, x, y, z)
     const within = branches.filter((branch) => branch.beyondLimits.length === 0)
     if (within.length > 0) return { reachable: true, branches: within, excluded: branches.filter((branch) => !within.includes(branch)) }
-    const near = nearestReachable(this.si, this.limitsSi, x, y, z)
+    const near = new Float64Array(6)
+    const miss = this.si.nearestInto(near, 0, this.limitsSi, x, y, z)
+    const ends = atLimit(this.limitsSi, near)
     return {
       reachable: false,
       reason: status === REACHED ? 'jointLimits' : REASONS[status as keyof typeof REASONS],
-      nearest: vectorOf('length', near.foot),
-      miss: new Quantity(near.miss, 'length'),
-      angles: perJointOf('angle', near.q),
+      nearest: vectorOf('length', near, 3),
+      miss: new Quantity(miss, 'length'),
+      angles: perJointOf('angle', near),
       activeLimits: LEG_JOINTS.flatMap((joint, i): ActiveLimit[] =>
-        near.atLimit[i] === 0 ? [] : [{ joint, end: near.atLimit[i] === -1 ? 'lowest' : 'highest' }],
+        ends[i] === 0 ? [] : [{ joint, end: ends[i] === -1 ? 'lowest' : 'highest' }],
       ),
-      directionArbitrary: near.directionArbitrary,
+      directionArbitrary: y === 0 && z === 0,
     }
   }
 
@@ -172,7 +174,7 @@ export class ThreeJointLeg {
     const at = this.singular(q)
     if (at !== undefined) return at
     const out = new Float64Array(3)
-    footPushFromTorqueInto(this.si, out, 0, list(q), list(torque))
+    this.si.footPushFromTorqueInto(out, 0, list(q), list(torque))
     return { regular: true, footPush: vectorOf('force', out), groundReaction: vectorOf('force', [-out[0]!, -out[1]!, -out[2]!]) }
   }
 
@@ -183,7 +185,7 @@ export class ThreeJointLeg {
   }): Vector3<'velocity'> {
     const { angles: q, rates } = readInputs('kinematics.threeJointLeg.footVelocity', RATES, given)
     const out = new Float64Array(3)
-    footVelocityInto(this.si, out, 0, list(q), list(rates))
+    this.si.footVelocityInto(out, 0, list(q), list(rates))
     return vectorOf('velocity', out)
   }
 
@@ -196,18 +198,17 @@ export class ThreeJointLeg {
     const at = this.singular(q)
     if (at !== undefined) return at
     const out = new Float64Array(3)
-    jointRatesInto(this.si, out, 0, list(q), [v.x, v.y, v.z])
+    this.si.jointRatesInto(out, 0, list(q), [v.x, v.y, v.z])
     return { regular: true, rates: perJointOf('angularVelocity', out) }
   }
 
   /** Which singularity a pose is at, if any. */
   singularity(angles: GivenAngles): Singularity {
-    const [, q2, q3] = this.read('singularity', ANGLES, angles)
-    return SINGULARITIES[singularityOf(this.si, q2, q3)]!
+    return SINGULARITIES[this.si.singularityAt(this.read('singularity', ANGLES, angles))]!
   }
 
   private singular(q: PerJoint<number>): AtSingularity | undefined {
-    const found = SINGULARITIES[singularityOf(this.si, q.hip, q.knee)]!
+    const found = SINGULARITIES[this.si.singularityAt(list(q))]!
     return found === 'none' ? undefined : { regular: false, singularity: found }
   }
 

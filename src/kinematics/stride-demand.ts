@@ -4,7 +4,7 @@ import { DriveCoupling, driveCoupling } from './coupling.js'
 import { FootPath } from './foot-path.js'
 import { type LEG_JOINTS, ThreeJointLeg } from './leg.js'
 import { LegDynamics } from './leg-dynamics.js'
-import { FOOT_ABOVE, KNEE_BACKWARD } from './leg-kernel.js'
+import { FOOT_ABOVE, KNEE_BACKWARD } from './leg-geometry-kernel.js'
 import { type Demand, DRIVE, demandOf, type MotorDemand, motorDemand } from './motor-demand.js'
 import { stanceForce } from './stance-force.js'
 import { type GroundReactionSi, type StrideSamples, sampleStride } from './stride-samples.js'
@@ -86,7 +86,7 @@ export function strideDemand(given: StrideSpecification): Walkable | NotWalkable
     branch: (spec.kneeBend === 'forward' ? 0 : KNEE_BACKWARD) + (spec.foot === 'below' ? 0 : FOOT_ABOVE),
     dynamics,
     coupling,
-    groundReaction: groundReactionSi ?? reactionOf(spec.load!, path.dutyFactor, leg, spec.foot),
+    groundReaction: groundReactionSi ?? reactionOf(spec.load!, path.si.dutyFactor, leg, spec.foot),
     samples: spec.samples,
   })
   if ('reason' in samples)

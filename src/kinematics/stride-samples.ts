@@ -4,9 +4,8 @@ import type { DriveCoupling } from './coupling.js'
 import type { FootPath } from './foot-path.js'
 import type { ThreeJointLeg } from './leg.js'
 import type { LegDynamics } from './leg-dynamics.js'
-import { REACHED } from './leg-kernel.js'
+import { REACHED } from './leg-geometry-kernel.js'
 import { withinTurns } from './leg-nearest.js'
-import { jointAccelerationsInto, jointRatesInto, singularityOf } from './leg-rates.js'
 
 /** Force of the ground on the foot, N, at a part of the stance (0 touch-down, 1 lift-off), for a foot at a place in the leg's frame: writes x, y, z. */
 export type GroundReactionSi = (out: Float64Array, stancePhase: number, foot: Float64Array) => void
@@ -61,8 +60,8 @@ const allFinite = (column: Float64Array, at: number) => Number.isFinite(column[a
 function sampleTimes(path: FootPath, samples: number): { time: number[]; weight: number[] } {
   const time: number[] = []
   const weight: number[] = []
-  const stance = path.stanceTimeSi
-  const period = path.periodSi
+  const stance = path.si.stanceTime
+  const period = path.si.period
   for (const [from, to] of [
     [0, stance],
     [stance, period],
@@ -122,19 +121,19 @@ export function sampleStride({
   for (let i = 0; i < count; i++) {
     const at = 3 * i
     const t = time[i]!
-    const stands = path.stateInto(state, 0, t)
+    const stands = path.si.stateInto(state, 0, t)
     const fail = (reason: StrideFailure['reason']): StrideFailure => ({ timeSi: t, reason, foot: [state[0]!, state[1]!, state[2]!] })
     if (leg.si.jointAnglesInto(q, 0, state[0]!, state[1]!, state[2]!, branch) !== REACHED) return fail('unreachable')
     for (let j = 0; j < 3; j++) {
       q[j] = withinTurns(q[j]!, leg.limitsSi[2 * j]!, leg.limitsSi[2 * j + 1]!)
       if (Number.isNaN(q[j])) return fail('jointLimits')
     }
-    if (singularityOf(leg.si, q[1]!, q[2]!) !== 0) return fail('singular')
-    if (!coupling.assemblesAt(q[2]!)) return fail('driveApart')
-    jointRatesInto(leg.si, w, 0, q, velocity)
-    jointAccelerationsInto(leg.si, a, 0, q, w, acceleration)
+    if (leg.si.singularityAt(q) !== 0) return fail('singular')
+    if (!coupling.si.assemblesAt(q[2]!)) return fail('driveApart')
+    leg.si.jointRatesInto(w, 0, q, velocity)
+    leg.si.jointAccelerationsInto(a, 0, q, w, acceleration)
     force.fill(0)
-    if (stands) groundReaction(force, Math.min(1, Math.max(0, t / path.stanceTimeSi)), position)
+    if (stands) groundReaction(force, Math.min(1, Math.max(0, t / path.si.stanceTime)), position)
     if (!force.every(Number.isFinite))
       throw new InputError('kinematics.strideDemand', [
         {
@@ -153,9 +152,9 @@ export function sampleStride({
     result.jointRate.set(w, at)
     result.jointAcceleration.set(a, at)
     result.jointTorque.set(torque, at)
-    coupling.actuatorRatesInto(result.actuatorRate, at, q, w)
-    coupling.actuatorAccelerationsInto(result.actuatorAcceleration, at, q, w, a)
-    coupling.actuatorTorquesInto(result.actuatorTorque, at, q, torque)
+    coupling.si.actuatorRatesInto(result.actuatorRate, at, q, w)
+    coupling.si.actuatorAccelerationsInto(result.actuatorAcceleration, at, q, w, a)
+    coupling.si.actuatorTorquesInto(result.actuatorTorque, at, q, torque)
     if (!allFinite(result.actuatorTorque, at) || !allFinite(result.actuatorAcceleration, at) || !allFinite(result.actuatorRate, at))
       throw new NoResultError(`kinematics.strideDemand: torque or motion of a drum is not a finite number at ${new Quantity(t, 'time')}`)
   }

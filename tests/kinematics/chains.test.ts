@@ -98,7 +98,7 @@ describe('the leg against a generic kinematics library', () => {
 
     // Gravity torque is the gradient of the potential.
     for (let j = 0; j < 3; j++) {
-      const at = (step: number) => dynamics.potentialEnergySi(q.map((x, i) => (i === j ? x + step : x)))
+      const at = (step: number) => dynamics.si.potentialEnergy(q.map((x, i) => (i === j ? x + step : x)))
       expect(Math.abs((at(1e-5) - at(-1e-5)) / 2e-5 - pose.gravity[j]!)).toBeLessThan(1e-7)
     }
   })
@@ -369,7 +369,7 @@ describe('dynamics', () => {
     })
     const felt = new Float64Array(9)
     const [q, w, a] = [draw(3, 1), draw(3, 4), draw(3, 40)]
-    driveCoupling({ knee: 'cordFromHip', ratio: 1.3 }).jointMatrixInto(felt, 0, q, rotorInertia)
+    driveCoupling({ knee: 'cordFromHip', ratio: 1.3 }).si.jointMatrixInto(felt, 0, q, rotorInertia)
     const link = [0.3, 0.002, 0.01, -0.07, 0, 0, 0, 0, 0, 0]
     const leg = new LegDynamicsKernel(d, l1, l2, [link, link, link], [0, 0, -9.80665], felt)
     const [ours, theirs] = [new Float64Array(3), new Float64Array(3)]

@@ -30,22 +30,22 @@ describe.each(Object.entries(couplings))('coupling %s', (_, coupling) => {
   test('angles, rates and torques come back', () => {
     fc.assert(
       fc.property(pose, three, (q, x) => {
-        const phi = into((out) => coupling.actuatorAnglesInto(out, 0, q))
-        const back = into((out) => coupling.jointAnglesInto(out, 0, phi))
+        const phi = into((out) => coupling.si.actuatorAnglesInto(out, 0, q))
+        const back = into((out) => coupling.si.jointAnglesInto(out, 0, phi))
         const rates = into((out) =>
-          coupling.jointRatesInto(
+          coupling.si.jointRatesInto(
             out,
             0,
             q,
-            into((o) => coupling.actuatorRatesInto(o, 0, q, x)),
+            into((o) => coupling.si.actuatorRatesInto(o, 0, q, x)),
           ),
         )
         const torques = into((out) =>
-          coupling.jointTorquesInto(
+          coupling.si.jointTorquesInto(
             out,
             0,
             q,
-            into((o) => coupling.actuatorTorquesInto(o, 0, q, x)),
+            into((o) => coupling.si.actuatorTorquesInto(o, 0, q, x)),
           ),
         )
         for (let i = 0; i < 3; i++) {
@@ -60,12 +60,12 @@ describe.each(Object.entries(couplings))('coupling %s', (_, coupling) => {
   test('a vector may be turned into another in place', () => {
     const [q, x] = [Float64Array.of(0.2, -0.6, 0.9), Float64Array.of(3, -4, 5)]
     const forms: ((out: Float64Array, x: Float64Array) => void)[] = [
-      (out, y) => coupling.actuatorAnglesInto(out, 0, y === x ? q : y),
-      (out, y) => coupling.actuatorRatesInto(out, 0, q, y),
-      (out, y) => coupling.jointRatesInto(out, 0, q, y),
-      (out, y) => coupling.actuatorAccelerationsInto(out, 0, q, x, y),
-      (out, y) => coupling.actuatorTorquesInto(out, 0, q, y),
-      (out, y) => coupling.jointTorquesInto(out, 0, q, y),
+      (out, y) => coupling.si.actuatorAnglesInto(out, 0, y === x ? q : y),
+      (out, y) => coupling.si.actuatorRatesInto(out, 0, q, y),
+      (out, y) => coupling.si.jointRatesInto(out, 0, q, y),
+      (out, y) => coupling.si.actuatorAccelerationsInto(out, 0, q, x, y),
+      (out, y) => coupling.si.actuatorTorquesInto(out, 0, q, y),
+      (out, y) => coupling.si.jointTorquesInto(out, 0, q, y),
     ]
     for (const [k, form] of forms.entries()) {
       const apart = into((out) => form(out, x))
@@ -73,8 +73,8 @@ describe.each(Object.entries(couplings))('coupling %s', (_, coupling) => {
       form(inPlace, inPlace)
       expect([...inPlace]).toEqual([...apart])
     }
-    const drums = into((out) => coupling.actuatorAnglesInto(out, 0, q))
-    coupling.jointAnglesInto(drums, 0, drums)
+    const drums = into((out) => coupling.si.actuatorAnglesInto(out, 0, q))
+    coupling.si.jointAnglesInto(drums, 0, drums)
     for (let i = 0; i < 3; i++) expect(drums[i]).toBeCloseTo(q[i]!, 11)
   })
 
@@ -82,8 +82,8 @@ describe.each(Object.entries(couplings))('coupling %s', (_, coupling) => {
     fc.assert(
       fc.property(pose, three, three, (q, rates, torque) => {
         const [phiRates, phiTorque] = [new Float64Array(3), new Float64Array(3)]
-        coupling.actuatorRatesInto(phiRates, 0, q, rates)
-        coupling.actuatorTorquesInto(phiTorque, 0, q, torque)
+        coupling.si.actuatorRatesInto(phiRates, 0, q, rates)
+        coupling.si.actuatorTorquesInto(phiTorque, 0, q, torque)
         const power = (a: ArrayLike<number>, b: ArrayLike<number>) => a[0]! * b[0]! + a[1]! * b[1]! + a[2]! * b[2]!
         expect(power(phiRates, phiTorque)).toBeCloseTo(power(rates, torque), 9)
       }),
@@ -95,7 +95,7 @@ describe.each(Object.entries(couplings))('coupling %s', (_, coupling) => {
       fc.property(pose, three, three, (q, w, a) => {
         const at = (t: number) =>
           into((out) =>
-            coupling.actuatorAnglesInto(
+            coupling.si.actuatorAnglesInto(
               out,
               0,
               q.map((x, i) => x + w[i]! * t + 0.5 * a[i]! * t * t),
@@ -103,10 +103,10 @@ describe.each(Object.entries(couplings))('coupling %s', (_, coupling) => {
           )
         const step = 1e-4
         const [before, here, after] = [at(-step), at(0), at(step)]
-        const rates = into((out) => coupling.actuatorRatesInto(out, 0, q, w))
-        const accelerations = into((out) => coupling.actuatorAccelerationsInto(out, 0, q, w, a))
+        const rates = into((out) => coupling.si.actuatorRatesInto(out, 0, q, w))
+        const accelerations = into((out) => coupling.si.actuatorAccelerationsInto(out, 0, q, w, a))
         const M = new Float64Array(9)
-        coupling.jointMatrixInto(M, 0, q, [0.2, 0.3, 0.5])
+        coupling.si.jointMatrixInto(M, 0, q, [0.2, 0.3, 0.5])
         let energy = 0
         for (let i = 0; i < 3; i++) {
           expect(Math.abs((after[i]! - before[i]!) / (2 * step) - rates[i]!)).toBeLessThan(3e-4)
@@ -297,11 +297,11 @@ describe('bad input', () => {
     const out = new Float64Array(3)
     let before = 0
     for (let degrees = 0; degrees <= 179; degrees += 1) {
-      against.actuatorAnglesInto(out, 0, [0, 0, (degrees * Math.PI) / 180])
+      against.si.actuatorAnglesInto(out, 0, [0, 0, (degrees * Math.PI) / 180])
       expect(Math.abs(out[2]! - before)).toBeLessThan(0.03)
       before = out[2]!
     }
-    expect(against.kneeRatio(0)).toBeLessThan(0)
+    expect(against.si.kneeRatio(0)).toBeLessThan(0)
   })
 
   test('joint limits past a four-bar’s dead point are refused by name', () => {
@@ -314,7 +314,7 @@ describe('bad input', () => {
       }).limitsSi
     const { kneeActuator } = linkage.actuatorLimits(leg('70 deg'))
     const out = new Float64Array(3)
-    linkage.actuatorAnglesInto(out, 0, [0, (40 * Math.PI) / 180, (70 * Math.PI) / 180])
+    linkage.si.actuatorAnglesInto(out, 0, [0, (40 * Math.PI) / 180, (70 * Math.PI) / 180])
     expect(kneeActuator.highest.si).toBeCloseTo(out[2]!, 12)
     expect(() => linkage.actuatorLimits(leg('170 deg'))).toThrow(
       /limits is a knee from 5 deg to 170 deg; the four-bar does not drive the knee at/,
@@ -333,8 +333,8 @@ describe('bad input', () => {
         crankAngleAtStraightKnee: '-80 deg',
       },
     })
-    expect(short.assemblesAt(0.2)).toBe(true)
-    const beyond = [...Array(64).keys()].map((i) => i / 10).find((knee) => !short.assemblesAt(knee))
+    expect(short.si.assemblesAt(0.2)).toBe(true)
+    const beyond = [...Array(64).keys()].map((i) => i / 10).find((knee) => !short.si.assemblesAt(knee))
     expect(beyond).toBeDefined()
     expect(() => short.actuatorAngles({ sidewaysHip: '0 deg', hip: '0 deg', knee: [beyond!, 'rad'] })).toThrow(
       /does not assemble at a knee/,

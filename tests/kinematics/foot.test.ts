@@ -15,7 +15,6 @@ import {
   LegKernel,
   largestStepBox,
   limitedWorkspaceVolume,
-  loadStiffnessInto,
   manipulability,
   notchHinge,
   OUT_OF_REACH,
@@ -232,7 +231,7 @@ describe('stiffness at the foot', () => {
         fc.tuple(...[0, 1, 2].map(() => fc.double({ min: -80, max: 80, noNaN: true }))),
         (pose, force) => {
           const H = new Float64Array(9)
-          loadStiffnessInto(H, leg, pose as number[], force as number[])
+          leg.si.loadStiffnessInto(H, 0, pose as number[], force as number[])
           for (let j = 0; j < 3; j++) {
             const at = (step: number) => {
               const out = new Float64Array(3)
@@ -287,7 +286,7 @@ describe('stiffness at the foot', () => {
     const coupling = driveCoupling({ knee: 'cordFromHip', ratio: 1.2 })
     const load = [6, -4, 90] as const
     const K = new Float64Array(9)
-    coupling.jointMatrixInto(K, 0, q, [90, 120, 80])
+    coupling.si.jointMatrixInto(K, 0, q, [90, 120, 80])
     const turn = (tau: ArrayLike<number>) => {
       const determinant = K[4]! * K[8]! - K[5]! * K[7]!
       return [

@@ -38,7 +38,7 @@ const marksOf = (spec: unknown): { series: string; x: number; y: number }[] => {
 }
 const at = (path: ReturnType<typeof footPath>, t: number) => {
   const out = new Float64Array(9)
-  const stance = path.stateInto(out, 0, t)
+  const stance = path.si.stateInto(out, 0, t)
   return { out, stance }
 }
 const points = [
@@ -59,9 +59,9 @@ describe.each([
 ])('foot path: %s', (_, given) => {
   const path = footPath(given as FootPathSpecification)
   test('is closed and continuous, and its rates are derivatives', () => {
-    const T = path.periodSi
+    const T = path.si.period
     const edge = 1e-9
-    for (const t of [0, path.stanceTimeSi]) {
+    for (const t of [0, path.si.stanceTime]) {
       const [before, after] = [at(path, t - edge + T).out, at(path, t + edge).out]
       for (let i = 0; i < 3; i++) expect(Math.abs(before[i]! - after[i]!)).toBeLessThan(1e-8)
     }
@@ -78,11 +78,11 @@ describe.each([
   })
 
   test('stands at constant speed, and clears the ground by what it says', () => {
-    const { out } = at(path, 0.3 * path.stanceTimeSi)
+    const { out } = at(path, 0.3 * path.si.stanceTime)
     expect(Math.hypot(out[3]!, out[4]!)).toBeCloseTo(0.12 / (0.45 * 0.5), 12)
     expect(path.bodySpeed.si).toBeCloseTo(0.12 / (0.45 * 0.5), 12)
     let highest = 0
-    for (let k = 0; k <= 2000; k++) highest = Math.max(highest, at(path, (path.periodSi * k) / 2000).out[2]! + 0.28)
+    for (let k = 0; k <= 2000; k++) highest = Math.max(highest, at(path, (path.si.period * k) / 2000).out[2]! + 0.28)
     expect(path.clearance.si).toBeGreaterThanOrEqual(highest - 1e-12)
     expect(path.clearance.si - highest).toBeLessThan(1e-6)
   })
@@ -90,9 +90,9 @@ describe.each([
 
 test('a matched swing meets the ground at the stance’s speed; others scuff', () => {
   const matched = footPath({ ...base, swing: 'matched' })
-  const [before, after] = [at(matched, matched.periodSi - 1e-9), at(matched, 1e-9)]
+  const [before, after] = [at(matched, matched.si.period - 1e-9), at(matched, 1e-9)]
   expect(before.out[3]).toBeCloseTo(after.out[3]!, 6)
-  expect(at(footPath({ ...base, swing: 'cycloid' }), matched.periodSi - 1e-9).out[3]).toBeCloseTo(0, 6)
+  expect(at(footPath({ ...base, swing: 'cycloid' }), matched.si.period - 1e-9).out[3]).toBeCloseTo(0, 6)
 })
 
 test('a Bézier’s clearance is well below its highest control point', () => {
@@ -104,7 +104,7 @@ test('peaks of the swing agree with its samples', () => {
   const peak = (path: ReturnType<typeof footPath>, from: number) => {
     let most = 0
     for (let k = 0; k <= 20_000; k++) {
-      const { out, stance } = at(path, path.stanceTimeSi + ((path.periodSi - path.stanceTimeSi) * (k + 1e-6)) / 20_001)
+      const { out, stance } = at(path, path.si.stanceTime + ((path.si.period - path.si.stanceTime) * (k + 1e-6)) / 20_001)
       if (!stance) most = Math.max(most, from === 3 ? out[3]! : Math.abs(out[6]!))
     }
     return most
@@ -117,7 +117,7 @@ test('peaks of the swing agree with its samples', () => {
     expect(Math.abs(peak(path, 6) / peakAcceleration - 1)).toBeLessThan(2e-4)
   }
   const path = footPath({ ...base, swing: 'matched' })
-  const { peakSpeed, peakAcceleration } = matchedSwingPeaks.si({ stride: 0.12, swingTime, bodySpeed: path.bodySpeedSi })
+  const { peakSpeed, peakAcceleration } = matchedSwingPeaks.si({ stride: 0.12, swingTime, bodySpeed: path.si.bodySpeed })
   expect(peak(path, 3)).toBeCloseTo(peakSpeed, 6)
   expect(Math.abs(peak(path, 6) / peakAcceleration - 1)).toBeLessThan(2e-4)
 })
@@ -181,7 +181,7 @@ describe('what a stride asks', () => {
       (sum, joint) => sum + answer.joints[joint].meanPowerOut.si - answer.joints[joint].meanPowerIn.si,
       0,
     )
-    expect(net).toBeCloseTo(ground / path.periodSi, 3)
+    expect(net).toBeCloseTo(ground / path.si.period, 3)
   })
 
   test('power is the same at joints and drums, moment by moment', () => {
@@ -276,7 +276,7 @@ describe('what a stride asks', () => {
       volts = Math.max(volts, Math.abs(voltage))
       amperes = Math.max(amperes, Math.abs(current))
     }
-    expect(total).toBeCloseTo(quick.periodSi, 12)
+    expect(total).toBeCloseTo(quick.si.period, 12)
     expect(motors.hip.rmsTorque.si).toBeCloseTo(Math.sqrt(squares / total), 12)
     expect(motors.hip.electrical!.rmsCurrent.si).toBeCloseTo(Math.sqrt(currents / total), 10)
     expect(motors.hip.electrical!.peakVoltage.si).toBeCloseTo(volts, 12)

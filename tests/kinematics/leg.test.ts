@@ -3,15 +3,9 @@ import { describe, expect, test } from 'vitest'
 import {
   chainFromScrews,
   dampedInverse,
-  footPushFromTorqueInto,
-  footVelocityInto,
   INSIDE_OFFSET,
-  jointAccelerationsInto,
-  jointRatesInto,
   LegKernel,
-  nearestReachable,
   REACHED,
-  rateAccelerationInto,
   TOO_FAR,
   TOO_NEAR,
   threeJointLeg,
@@ -185,7 +179,8 @@ describe('unreachable points', () => {
           const p = foot(leg.si, q)
           return Math.hypot(p[0]! - t[0]!, p[1]! - t[1]!, p[2]! - t[2]!)
         }
-        const near = nearestReachable(leg.si, leg.limitsSi, t[0]!, t[1]!, t[2]!)
+        const pose = new Float64Array(6)
+        const near = { miss: leg.si.nearestInto(pose, 0, leg.limitsSi, t[0]!, t[1]!, t[2]!), q: pose }
         expect(near.miss).toBeCloseTo(distance([...near.q]), 12)
         for (let a = 0; a < 3; a++) {
           expect(near.q[a]).toBeGreaterThanOrEqual(leg.limitsSi[2 * a]!)
@@ -333,28 +328,30 @@ describe('Jacobian, statics, rates', () => {
           Float64Array,
           Float64Array,
         ]
-        footVelocityInto(leg, v, 0, q, w)
-        jointRatesInto(leg, back, 0, q, v)
+        leg.footVelocityInto(v, 0, q, w)
+        leg.jointRatesInto(back, 0, q, v)
         for (let i = 0; i < 3; i++) expect(back[i]).toBeCloseTo(w[i]!, 10)
         // In place it is the same.
         const place = Float64Array.from(v)
-        jointRatesInto(leg, place, 0, q, place)
+        leg.jointRatesInto(place, 0, q, place)
         expect([...place]).toEqual([...back])
         const J = new Float64Array(9)
         leg.jacobianInto(J, 0, q[0]!, q[1]!, q[2]!)
-        rateAccelerationInto(leg, bias, 0, q, w)
+        leg.rateAccelerationInto(bias, 0, q, w)
         for (let i = 0; i < 3; i++) acceleration[i] = bias[i]! + J[3 * i]! * a[0]! + J[3 * i + 1]! * a[1]! + J[3 * i + 2]! * a[2]!
-        jointAccelerationsInto(leg, back, 0, q, w, acceleration)
+        leg.jointAccelerationsInto(back, 0, q, w, acceleration)
         for (let i = 0; i < 3; i++) expect(back[i]).toBeCloseTo(a[i]!, 9)
+        const inPlace = Float64Array.from(acceleration)
+        leg.jointAccelerationsInto(inPlace, 0, q, w, inPlace)
+        expect([...inPlace]).toEqual([...back])
         const offset = new Float64Array(7)
-        jointAccelerationsInto(leg, offset, 4, q, w, acceleration)
+        leg.jointAccelerationsInto(offset, 4, q, w, acceleration)
         expect([...offset.subarray(4)]).toEqual([...back])
         // J̇ q̇ against a difference of J q̇ along the motion.
         const step = 1e-5
         const [one, other] = [1, -1].map((sign) => {
           const out = new Float64Array(3)
-          footVelocityInto(
-            leg,
+          leg.footVelocityInto(
             out,
             0,
             q.map((x, i) => x + sign * step * w[i]!),
@@ -365,7 +362,7 @@ describe('Jacobian, statics, rates', () => {
         for (let i = 0; i < 3; i++) expect(Math.abs((one![i]! - other![i]!) / (2 * step) - bias[i]!)).toBeLessThan(1e-7)
         const tau = new Float64Array(3)
         leg.torqueFromFootPushInto(tau, 0, q[0]!, q[1]!, q[2]!, a[0]!, a[1]!, a[2]!)
-        footPushFromTorqueInto(leg, back, 0, q, tau)
+        leg.footPushFromTorqueInto(back, 0, q, tau)
         for (let i = 0; i < 3; i++) expect(back[i]).toBeCloseTo(a[i]!, 9)
         // Power in joint space and at the foot is one number.
         expect(tau[0]! * w[0]! + tau[1]! * w[1]! + tau[2]! * w[2]!).toBeCloseTo(a[0]! * v[0]! + a[1]! * v[1]! + a[2]! * v[2]!, 12)

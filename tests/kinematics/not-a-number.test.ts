@@ -6,7 +6,6 @@ import {
   LegKernel,
   NOT_A_NUMBER,
   REACHED,
-  singularityOf,
   strideDemand,
   TOO_FAR,
   threeJointLeg,
@@ -33,6 +32,14 @@ describe('a number that is not a number never counts as reached, regular or asse
       }
   })
 
+  test.each([0, 1, 2])('coordinate %i of a point whose nearest pose is searched: nothing is written, the miss is infinite', (axis) => {
+    const at = point.map((p, i) => (i === axis ? Number.NaN : p)) as [number, number, number]
+    const out = new Float64Array(6).fill(7)
+    expect(leg.si.nearestInto(out, 0, leg.limitsSi, ...at)).toBe(Infinity)
+    expect([...out]).toEqual([7, 7, 7, 7, 7, 7])
+    expect(leg.si.nearestInto(out, 0, leg.limitsSi, ...point)).toBeLessThan(1e-12)
+  })
+
   test('infinite targets are too far, and one inside the offset keeps its reason', () => {
     const q = new Float64Array(3)
     const targets: [number, number, number][] = [
@@ -46,25 +53,25 @@ describe('a number that is not a number never counts as reached, regular or asse
   })
 
   test('a pose is not regular', () => {
-    expect(singularityOf(leg.si, 0.2, 0.8)).toBe(0)
+    expect(leg.si.singularityAt([0, 0.2, 0.8])).toBe(0)
     for (const [q2, q3, tolerance] of [
       [Number.NaN, 0.8, 1e-8],
       [0.2, Number.NaN, 1e-8],
       [0.2, 0.8, Number.NaN],
     ] as const)
-      expect(singularityOf(leg.si, q2, q3, tolerance)).toBe(NOT_A_NUMBER)
+      expect(leg.si.singularityAt([0, q2, q3], tolerance)).toBe(NOT_A_NUMBER)
   })
 
   test('the loop of the guide holds its last command at a time that is not a number', () => {
     const foot = new Float64Array(9)
-    expect(path.stateInto(foot, 0, Number.NaN)).toBe(false)
+    expect(path.si.stateInto(foot, 0, Number.NaN)).toBe(false)
     expect(leg.si.jointAnglesInto(new Float64Array(3), 0, foot[0]!, foot[1]!, foot[2]!, 0)).not.toBe(REACHED)
   })
 
   test('a drive does not assemble at a knee angle that is not a number', () => {
     for (const coupling of [driveCoupling({ knee: 'motorAtKnee' }), driveCoupling({ knee: 'cordFromHip', ratio: -0.8 })]) {
-      expect(coupling.assemblesAt(0.4)).toBe(true)
-      expect(coupling.assemblesAt(Number.NaN)).toBe(false)
+      expect(coupling.si.assemblesAt(0.4)).toBe(true)
+      expect(coupling.si.assemblesAt(Number.NaN)).toBe(false)
     }
   })
 })

@@ -1,16 +1,6 @@
 import { reflectedInertia } from '../../capstan/index.js'
 import { bare, type Step } from '../../formula/index.js'
-import {
-  FootPath,
-  jointAccelerationsInto,
-  jointRatesInto,
-  KNEE_BACKWARD,
-  LegDynamicsKernel,
-  LegKernel,
-  REACHED,
-  singularityOf,
-  stanceForce,
-} from '../../kinematics/index.js'
+import { FootPath, KNEE_BACKWARD, LegDynamicsKernel, LegKernel, REACHED, stanceForce } from '../../kinematics/index.js'
 import { rmsTorque } from '../../thermal/index.js'
 import { type Kind, Quantity } from '../../units/index.js'
 import type { Prepared } from '../numbers.js'
@@ -167,9 +157,9 @@ export function motionOver(leg: Prepared, sheet: Sheet, stance: Stance): Motion 
         })
       : 0
     // A stretched leg has no speeds to tell; its links are then taken as standing still.
-    if (turns && singularityOf(kernel, angles[1]!, angles[2]!) === 0) {
-      jointRatesInto(kernel, rates, 0, angles, velocity)
-      jointAccelerationsInto(kernel, accelerations, 0, angles, rates, acceleration)
+    if (turns && kernel.singularityAt(angles) === 0) {
+      kernel.jointRatesInto(rates, 0, angles, velocity)
+      kernel.jointAccelerationsInto(accelerations, 0, angles, rates, acceleration)
     } else {
       rates.fill(0)
       accelerations.fill(0)
@@ -273,7 +263,7 @@ export function pathOf({ x }: Prepared, stance: Stance, stridePeriod: number): F
 
 function place(out: Float64Array, path: FootPath | undefined, { x }: Prepared, stance: Stance, time: number): void {
   if (path !== undefined) {
-    path.stateInto(out, 0, time)
+    path.si.stateInto(out, 0, time)
     return
   }
   out.fill(0)

@@ -1,0 +1,119 @@
+import type { Inputs, Si } from '../formula/index.js'
+import { minimiseScalar } from '../numeric/index.js'
+import { strideTiming } from './stride-timing.js'
+import { bezierInto, LIFT_SHAPES, liftShapeInto, SWING_SHAPES, swingShapeInto } from './swing.js'
+import { xyz } from './vectors.js'
+
+/** The inputs of a foot path. @internal */
+export const FOOT_PATH = {
+  midStance: { fields: /* @__PURE__ */ xyz('length') },
+  stanceSweep: { kind: 'length', min: 0 },
+  stridePeriod: { kind: 'time', above: 0 },
+  dutyFactor: { kind: 'ratio', above: 0, max: 1 },
+  heading: { kind: 'angle', default: '0 deg' },
+  lift: { kind: 'length', min: 0, default: '0 mm' },
+  swing: { oneOf: SWING_SHAPES, default: 'matched' },
+  liftShape: { oneOf: LIFT_SHAPES, default: 'smooth' },
+  swingPoints: { list: { fields: { forward: 'length', up: 'length' } }, optional: true },
+} as const satisfies Inputs
+
+/** A foot path on plain SI numbers. `stateInto` checks nothing and allocates nothing. */
+export class FootPathKernel {
+  /** Time of one stride, s. */
+  readonly period: number
+  /** Part of the stride in stance. */
+  readonly dutyFactor: number
+  /** Time in stance, s. */
+  readonly stanceTime: number
+  /** Speed at which the stance foot moves backward, m/s. */
+  readonly bodySpeed: number
+  /** Highest rise of the swing over the stance line, m: the true clearance, which for a Bézier curve is well below its highest control point. */
+  readonly clearance: number
+  private readonly forward: Float64Array | undefined
+  private readonly up: Float64Array | undefined
+  private readonly work: Float64Array
+  private readonly shape = new Float64Array(3)
+
+  constructor(private readonly given: Si<typeof FOOT_PATH>) {
+    this.period = given.stridePeriod
+    this.dutyFactor = given.dutyFactor
+    const timing = strideTiming.si({ ...given, bodySpeed: 0 })
+    this.stanceTime = timing.stanceTime
+    this.bodySpeed = given.stanceSweep / timing.stanceTime
+    const points = given.swingPoints
+    if (points !== undefined) {
+      const half = given.stanceSweep / 2
+      this.forward = Float64Array.from([-half, ...points.map((p) => p.forward), half])
+      this.up = Float64Array.from([0, ...points.map((p) => p.up), 0])
+    }
+    this.work = new Float64Array(points === undefined ? 0 : points.length + 2)
+    this.clearance = given.dutyFactor === 1 ? 0 : this.highest()
+  }
+
+  /** Position, velocity and acceleration of the foot at a time after touch-down, SI (9 numbers). Returns whether the foot stands. */
+  stateInto(out: Float64Array, offset: number, time: number): boolean {
+    const { midStance, stanceSweep, heading } = this.given
+    const period = this.period
+    const t = time - period * Math.floor(time / period)
+    const stance = t < this.stanceTime
+    const v = this.bodySpeed
+    let along = 0.5 * stanceSweep - v * t
+    let alongRate = -v
+    let alongAcceleration = 0
+    let up = 0
+    let upRate = 0
+    let upAcceleration = 0
+    if (!stance) {
+      const swingTime = period - this.stanceTime
+      const u = (t - this.stanceTime) / swingTime
+      const { shape } = this
+      if (this.forward !== undefined && this.up !== undefined) {
+        bezierInto(shape, 0, this.forward, u, this.work)
+        along = shape[0]!
+        alongRate = shape[1]! / swingTime
+        alongAcceleration = shape[2]! / (swingTime * swingTime)
+        bezierInto(shape, 0, this.up, u, this.work)
+        up = shape[0]!
+        upRate = shape[1]! / swingTime
+        upAcceleration = shape[2]! / (swingTime * swingTime)
+      } else {
+        const carried = this.given.swing === 'matched' ? v : 0
+        const distance = stanceSweep + carried * swingTime
+        swingShapeInto(shape, 0, this.given.swing, u)
+        along = -0.5 * stanceSweep - carried * u * swingTime + distance * shape[0]!
+        alongRate = (distance * shape[1]!) / swingTime - carried
+        alongAcceleration = (distance * shape[2]!) / (swingTime * swingTime)
+        liftShapeInto(shape, 0, this.given.liftShape, u)
+        up = this.given.lift * shape[0]!
+        upRate = (this.given.lift * shape[1]!) / swingTime
+        upAcceleration = (this.given.lift * shape[2]!) / (swingTime * swingTime)
+      }
+    }
+    const c = Math.cos(heading)
+    const s = Math.sin(heading)
+    out[offset] = midStance.x + along * c
+    out[offset + 1] = midStance.y + along * s
+    out[offset + 2] = midStance.z + up
+    out[offset + 3] = alongRate * c
+    out[offset + 4] = alongRate * s
+    out[offset + 5] = upRate
+    out[offset + 6] = alongAcceleration * c
+    out[offset + 7] = alongAcceleration * s
+    out[offset + 8] = upAcceleration
+    return stance
+  }
+
+  private highest(): number {
+    if (this.up === undefined) return this.given.lift
+    const { up } = this
+    const height = (u: number) => {
+      bezierInto(this.shape, 0, up, u, this.work)
+      return this.shape[0]!
+    }
+    // A Bézier curve of n control points has fewer than n turns: search each stretch between coarse samples around the highest.
+    const steps = 8 * up.length
+    let top = 0
+    for (let i = 1; i < steps; i++) if (height(i / steps) > height(top / steps)) top = i
+    return -minimiseScalar((u) => -height(u), Math.max(0, top - 1) / steps, Math.min(steps, top + 1) / steps).value
+  }
+}
