@@ -1,7 +1,20 @@
 import { dirname, relative, resolve } from 'node:path'
 import { defineConfig, type Options } from 'tsup'
 
-const published = ['units', 'formula', 'capstan', 'kinematics', 'materials', 'fasteners', 'thermal', 'catalogue', 'study', 'leg', 'mathjs']
+const published = [
+  'units',
+  'formula',
+  'capstan',
+  'kinematics',
+  'materials',
+  'fasteners',
+  'structures',
+  'thermal',
+  'catalogue',
+  'study',
+  'leg',
+  'mathjs',
+]
 const internal = ['numeric', 'chart']
 
 /**

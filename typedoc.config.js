@@ -10,6 +10,7 @@ export default {
     'kinematics',
     'materials',
     'fasteners',
+    'structures',
     'thermal',
     'study',
     'leg',

@@ -5,7 +5,20 @@ import { join } from 'node:path'
 import ts from 'typescript'
 
 const folder = process.argv[2] ?? 'api'
-const SUBPATHS = ['capstan', 'catalogue', 'fasteners', 'formula', 'kinematics', 'leg', 'materials', 'mathjs', 'study', 'thermal', 'units']
+const SUBPATHS = [
+  'capstan',
+  'catalogue',
+  'fasteners',
+  'formula',
+  'kinematics',
+  'leg',
+  'materials',
+  'mathjs',
+  'structures',
+  'study',
+  'thermal',
+  'units',
+]
 
 const { config } = ts.readConfigFile('tsconfig.json', ts.sys.readFile)
 const { options } = ts.parseJsonConfigFileContent(config, ts.sys, '.')

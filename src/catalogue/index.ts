@@ -8,6 +8,7 @@ import * as fasteners from '../fasteners/index.js'
 import type { AnyFormula } from '../formula/index.js'
 import * as kinematics from '../kinematics/index.js'
 import * as materials from '../materials/index.js'
+import * as structures from '../structures/index.js'
 import * as thermal from '../thermal/index.js'
 import { nearNames } from '../units/index.js'
 
@@ -15,7 +16,7 @@ const isFormula = (value: unknown): value is AnyFormula =>
   typeof value === 'function' && typeof (value as Partial<AnyFormula>).id === 'string' && (value as Partial<AnyFormula>).def !== undefined
 
 /** The modules' namespaces: an explicit list, so that a bundler cannot empty it. */
-const MODULES: Readonly<Record<string, object>> = { capstan, kinematics, materials, fasteners, thermal }
+const MODULES: Readonly<Record<string, object>> = { capstan, kinematics, materials, fasteners, structures, thermal }
 
 /** All formulas by id (`module.exportName`), in the order of the modules. */
 export const catalogue: ReadonlyMap<string, AnyFormula> = new Map(

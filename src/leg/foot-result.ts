@@ -10,12 +10,12 @@ import {
   threeJointLeg,
   type Vector3,
 } from '../kinematics/index.js'
+import { boxSection, boxTorsionalRigidity } from '../structures/index.js'
 import { Quantity } from '../units/index.js'
 import { poseOf } from './cases/motion.js'
 import { workOut } from './cases/work-out.js'
 import { JOINTS, type Joint, type Prepared } from './numbers.js'
 import { legInertia } from './plans/control-gains.js'
-import { boxBendingStress, boxTorsionRigidity } from './sections.js'
 import { bareSheet } from './sheet.js'
 import { windups } from './windup.js'
 
@@ -140,13 +140,12 @@ export const standingLoad = (mass: number, legs: number): number => (mass * 9.80
 function beam(leg: Prepared, name: 'upper' | 'lower') {
   const link = leg.x.links[name]
   const { modulus, poissonRatio } = leg.links[name]
-  const inertia = (width: number, depth: number) =>
-    boxBendingStress.si({ moment: 0, width, depth, wall: link.wall, axialForce: 0 }).secondMoment
+  const inertia = (width: number, depth: number) => boxSection.si({ width, depth, wall: link.wall }).secondMoment
   const rigidity = (x: number) => new Quantity(x, 'bendingRigidity')
   return {
     inPlane: rigidity(modulus * inertia(link.width, link.depth)),
     acrossPlane: rigidity(modulus * inertia(link.depth, link.width)),
-    torsion: rigidity(boxTorsionRigidity.si({ width: link.width, depth: link.depth, wall: link.wall, modulus, poissonRatio })),
+    torsion: rigidity(boxTorsionalRigidity.si({ width: link.width, depth: link.depth, wall: link.wall, modulus, poissonRatio })),
   }
 }
 

@@ -5,7 +5,7 @@ import { recordReader } from '../../src/formula/index.js'
 import { checksById, committedUnconfirmed, unconfirmedOf } from '../published/evidence.js'
 import { writtenRecords } from './records.js'
 
-const folders = ['capstan', 'kinematics', 'materials', 'fasteners', 'thermal']
+const folders = ['capstan', 'kinematics', 'materials', 'fasteners', 'structures', 'thermal']
 const written = new Map(folders.flatMap((folder) => writtenRecords(folder).map((record) => [record.id, record] as const)))
 const exported = (module: string) => [...catalogue.keys()].filter((id) => id.startsWith(`${module}.`))
 

@@ -1,6 +1,6 @@
 import type { Evaluator } from '../../formula/index.js'
 import { jumpPush, tipOverSlope } from '../../kinematics/index.js'
-import { uphillShare } from '../load-share.js'
+import { slopeLoadShare } from '../../structures/index.js'
 import type { Prepared } from '../numbers.js'
 import type { Stance } from './motion.js'
 
@@ -218,7 +218,7 @@ export const CASES: { readonly [I in CaseId]: LoadCase } = {
     stance: (leg, of) => {
       const { robot, usage } = leg.x
       const tipOver = of(tipOverSlope, { marginToEdge: robot.hipSpacing / 2, height: robot.centreOfMassHeight ?? robot.standHeight })
-      const rear = of(uphillShare, { slope: usage.slope, tipOverSlope: tipOver })
+      const rear = of(slopeLoadShare, { slope: usage.slope, tipOverSlope: tipOver, levelShare: 0.5 })
       return {
         ...walking(leg, Math.tan(usage.slope)),
         gravity: GRAVITY * Math.cos(usage.slope),

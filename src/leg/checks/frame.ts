@@ -1,4 +1,4 @@
-import { boxBendingStress } from '../sections.js'
+import { boxBendingStress } from '../../structures/index.js'
 import type { Scene } from '../state.js'
 import { type Check, LOADED, ONCE } from './check.js'
 import { polymerRest } from './rests.js'

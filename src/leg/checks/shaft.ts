@@ -16,9 +16,9 @@ import {
   tighteningTorque,
 } from '../../fasteners/index.js'
 import type { Evaluator } from '../../formula/index.js'
+import { roundBendingStress } from '../../structures/index.js'
 import type { Prepared } from '../numbers.js'
 import { oncePerLeg } from '../once.js'
-import { roundBendingStress } from '../sections.js'
 import type { Scene } from '../state.js'
 import { type Check, LOADED, ONCE } from './check.js'
 import { polymerRest } from './rests.js'

@@ -1,0 +1,44 @@
+import { formula } from '../formula/index.js'
+import { BOX, HOLE_FITS, ROUND, WALLS_FIT } from './section-inputs.js'
+import { boxSection, roundSection } from './sections.js'
+
+/** Largest stress of a box beam under a bending moment and a force along it. */
+export const boxBendingStress = /* @__PURE__ */ formula('structures.boxBendingStress', {
+  inputs: {
+    /** Bending moment [N m]. */
+    moment: { kind: 'torque', min: 0 },
+    ...BOX,
+    /** Force along the beam, tension or compression, added as mean stress [N]. */
+    axialForce: { kind: 'force', min: 0, default: '0 N' },
+  },
+  output: {
+    /** Largest stress, at the outer fibre [Pa]. */
+    stress: 'stress',
+    /** Second moment of area [m⁴]. */
+    secondMoment: 'secondMomentOfArea',
+    /** Area of the section [m²]. */
+    area: 'area',
+  },
+  assumes: ['straight beam, plane sections stay plane', 'infill carries nothing', 'no buckling of the wall (`wallBuckling`)'],
+  source: [{ level: 'published', where: 'any strength-of-materials text: M c/I + F/A' }],
+  requires: { wall: WALLS_FIT },
+  si: ({ moment, width, depth, wall, axialForce }) => {
+    const { area, secondMoment } = boxSection.si({ width, depth, wall })
+    return { stress: (moment * depth) / (2 * secondMoment) + axialForce / area, secondMoment, area }
+  },
+})
+
+/** Bending stress of a round bar or tube. */
+export const roundBendingStress = /* @__PURE__ */ formula('structures.roundBendingStress', {
+  inputs: {
+    /** Bending moment [N m]. */
+    moment: { kind: 'torque', min: 0 },
+    ...ROUND,
+  },
+  /** Stress at the outer fibre [Pa]. */
+  output: 'stress',
+  assumes: ['straight bar, plane sections stay plane', 'no notch'],
+  source: [{ level: 'published', where: 'any strength-of-materials text: M c/I, 32 M/(π d³) for a solid bar' }],
+  requires: { holeDiameter: HOLE_FITS },
+  si: ({ moment, diameter, holeDiameter }) => moment / roundSection.si({ diameter, holeDiameter }).sectionModulus,
+})

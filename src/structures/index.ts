@@ -1,0 +1,14 @@
+/**
+ * Beams and columns: box and round sections, bending, torsion, buckling, and the load that each end of a robot carries on a slope.
+ *
+ * Conventions: width is measured along the bending axis, depth across it. A second moment of area is about the axis of bending, a torsion
+ * constant is the polar second moment only where the section is round. The wall of a box is the same all round.
+ *
+ * @module
+ */
+export * from './bending.js'
+export * from './column-buckling.js'
+export * from './load-share.js'
+export * from './sections.js'
+export * from './torsion.js'
+export * from './wall-buckling.js'

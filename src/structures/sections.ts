@@ -1,0 +1,64 @@
+import { formula } from '../formula/index.js'
+import { BOX, HOLE_FITS, ROUND, WALLS_FIT } from './section-inputs.js'
+
+/** Area, second moments and section moduli of a rectangular box, or of a solid rectangle where the walls meet. */
+export const boxSection = /* @__PURE__ */ formula('structures.boxSection', {
+  inputs: { ...BOX },
+  output: {
+    /** Area of the section [m²]. */
+    area: 'area',
+    /** Second moment of area about the axis along the width [m⁴]. */
+    secondMoment: 'secondMomentOfArea',
+    /** Second moment of area about the axis along the depth [m⁴]. */
+    sidewaysSecondMoment: 'secondMomentOfArea',
+    /** Section modulus for bending across the depth [m³]. */
+    sectionModulus: 'sectionModulus',
+    /** Section modulus for bending across the width [m³]. */
+    sidewaysSectionModulus: 'sectionModulus',
+  },
+  assumes: ['sharp corners', 'infill carries nothing'],
+  source: [{ level: 'published', where: 'any strength-of-materials text: hollow rectangle, (B H³ − b h³)/12' }],
+  requires: { wall: WALLS_FIT },
+  si: ({ width, depth, wall }) => {
+    const innerWidth = Math.max(0, width - 2 * wall)
+    const innerDepth = Math.max(0, depth - 2 * wall)
+    const secondMoment = (width * depth ** 3 - innerWidth * innerDepth ** 3) / 12
+    const sidewaysSecondMoment = (depth * width ** 3 - innerDepth * innerWidth ** 3) / 12
+    return {
+      area: width * depth - innerWidth * innerDepth,
+      secondMoment,
+      sidewaysSecondMoment,
+      sectionModulus: (2 * secondMoment) / depth,
+      sidewaysSectionModulus: (2 * sidewaysSecondMoment) / width,
+    }
+  },
+})
+
+/** Area, second moments and section moduli of a round bar or tube. */
+export const roundSection = /* @__PURE__ */ formula('structures.roundSection', {
+  inputs: { ...ROUND },
+  output: {
+    /** Area of the section [m²]. */
+    area: 'area',
+    /** Second moment of area about a diameter [m⁴]. */
+    secondMoment: 'secondMomentOfArea',
+    /** Section modulus for bending [m³]. */
+    sectionModulus: 'sectionModulus',
+    /** Polar second moment of area, the torsion constant [m⁴]. */
+    polarSecondMoment: 'secondMomentOfArea',
+    /** Section modulus for torsion [m³]. */
+    torsionalSectionModulus: 'sectionModulus',
+  },
+  source: [{ level: 'published', where: 'any strength-of-materials text: π (D⁴ − d⁴)/64 and /32' }],
+  requires: { holeDiameter: HOLE_FITS },
+  si: ({ diameter, holeDiameter }) => {
+    const secondMoment = (Math.PI / 64) * (diameter ** 4 - holeDiameter ** 4)
+    return {
+      area: (Math.PI / 4) * (diameter * diameter - holeDiameter * holeDiameter),
+      secondMoment,
+      sectionModulus: (2 * secondMoment) / diameter,
+      polarSecondMoment: 2 * secondMoment,
+      torsionalSectionModulus: (4 * secondMoment) / diameter,
+    }
+  },
+})
