@@ -76,6 +76,7 @@ export { type OwnProperties, withProperties } from './own-properties.js'
 export * from './plain-bearing.js'
 export * from './power-law-relaxation.js'
 export * from './prony.js'
+export type { RangeEnd, RangeRule } from './range-ends.js'
 export {
   defineMaterial,
   type Family,
@@ -103,12 +104,14 @@ export * from './shift.js'
 export { type DesignModulus, designModulus, type ModulusConditions, type ModulusFactor } from './stiffness.js'
 export {
   amorphousStrengthFactor,
+  deratedModulus,
   deratedStrength,
   durationFactor,
   fatigueFactor,
   moistureFactor,
+  strainLimitedStress,
   tabulatedStrengthFactor,
 } from './strength-factors.js'
 export { type StrengthNumbers, strengthNumbers, strengthSi } from './strength-numbers.js'
-export type { RangeEnd, TemperatureCurve } from './temperature-curve.js'
+export type { TemperatureCurve } from './temperature-curve.js'
 export { type Climate, type WallMoisture, wallMoistureUptake } from './wall-moisture.js'

@@ -100,6 +100,8 @@ export interface MaterialHead {
   readonly strengthCurve?: TemperatureCurve
   /** Stiffness over temperature where it is not the amorphous rule; it seldom falls as strength does. */
   readonly modulusCurve?: TemperatureCurve
+  /** Longest time under load, in hours, of the creep tests that the creep values rest on; results beyond it carry a note. */
+  readonly creepTestedHours?: number
   /** Warnings that belong beside every use. */
   readonly remarks?: readonly string[]
 }

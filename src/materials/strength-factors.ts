@@ -92,10 +92,21 @@ export const tabulatedStrengthFactor = /* @__PURE__ */ formula('materials.tabula
   },
 })
 
+/** Share of short-term strength left after a time at 23 °C: 1 up to a minute, then straight in log time through both shares, then a power law. */
+const keptAtRoom = (duration: number, kept1000Hours: number, kept1Year: number): number =>
+  duration <= MINUTE
+    ? 1
+    : duration <= THOUSAND_HOURS
+      ? 1 - (1 - kept1000Hours) * (Math.log(duration / MINUTE) / Math.log(THOUSAND_HOURS / MINUTE))
+      : duration <= YEAR
+        ? kept1000Hours - (kept1000Hours - kept1Year) * (Math.log(duration / THOUSAND_HOURS) / Math.log(YEAR / THOUSAND_HOURS))
+        : kept1Year * (duration / YEAR) ** (Math.log(kept1Year) / Math.log(YEAR / MINUTE))
+
 /**
- * Share of short-term strength that may be carried for a given time.
- * 1 up to a minute, then straight in the logarithm of time through the shares at 1000 hours and one year; beyond a year a power law of the
- * average steepness.
+ * Share of the short-term strength at its own temperature that a part carries for a given time.
+ * At 23 °C it is 1 up to a minute, then straight in the logarithm of time through the shares at 1000 hours and one year; beyond a year a power law of the
+ * average steepness. When warm, time runs faster by the shift of creep: the share is that after t/a over that after a minute/a, because the short-term strength at
+ * the temperature already contains the loss within the first minute.
  */
 export const durationFactor = /* @__PURE__ */ formula('materials.durationFactor', {
   inputs: {
@@ -105,26 +116,32 @@ export const durationFactor = /* @__PURE__ */ formula('materials.durationFactor'
     kept1000Hours: { kind: 'ratio', above: 0, max: 1 },
     /** Share kept after a year. */
     kept1Year: { kind: 'ratio', above: 0, max: 1 },
+    /** Shift factor of time with temperature, at most 1. Default: 1, a part at 23 °C. */
+    shift: { kind: 'ratio', above: 0, max: 1, default: 1 },
   },
   /** Share of the short-term strength. */
   output: 'ratio',
-  assumes: ['steady load at 23 °C', 'strength falls evenly with the logarithm of time between the known points'],
-  source: [{ level: 'unverified', where: 'BS 4618 and plastics design practice: stress for rupture falls evenly with log time' }],
-  valid: { 'a duration of at most ten years': ({ duration }) => duration <= 10 * YEAR },
+  assumes: [
+    'steady load',
+    'strength falls uniformly with the logarithm of time between the known points',
+    'rupture and creep share one shift of time with temperature',
+  ],
+  source: [{ level: 'unverified', where: 'BS 4618 and plastics design practice: stress for rupture falls uniformly with log time' }],
+  valid: {
+    'a duration of at most ten years at 23 °C, or its equivalent when warm': ({ duration, shift }) => duration / shift <= 10 * YEAR,
+  },
   requires: {
     kept1Year: {
       accepts: 'must be at most the share after 1000 hours',
       holds: ({ kept1000Hours, kept1Year }) => kept1Year <= kept1000Hours,
     },
   },
-  si: ({ duration, kept1000Hours, kept1Year }) =>
+  si: ({ duration, kept1000Hours, kept1Year, shift }) =>
     duration <= MINUTE
       ? 1
-      : duration <= THOUSAND_HOURS
-        ? 1 - (1 - kept1000Hours) * (Math.log(duration / MINUTE) / Math.log(THOUSAND_HOURS / MINUTE))
-        : duration <= YEAR
-          ? kept1000Hours - (kept1000Hours - kept1Year) * (Math.log(duration / THOUSAND_HOURS) / Math.log(YEAR / THOUSAND_HOURS))
-          : kept1Year * (duration / YEAR) ** (Math.log(kept1Year) / Math.log(YEAR / MINUTE)),
+      : shift === 1
+        ? keptAtRoom(duration, kept1000Hours, kept1Year)
+        : keptAtRoom(duration / shift, kept1000Hours, kept1Year) / keptAtRoom(MINUTE / shift, kept1000Hours, kept1Year),
 })
 
 /**
@@ -189,7 +206,7 @@ export const moistureFactor = /* @__PURE__ */ formula('materials.moistureFactor'
         : saturatedShare,
 })
 
-/** Allowable stress: strength times every factor that lessens it, over the safety factor. */
+/** Stress allowed against rupture: strength times every factor that lessens it, over the safety factor. */
 export const deratedStrength = /* @__PURE__ */ formula('materials.deratedStrength', {
   inputs: {
     /** Strength at 23 °C, dry, short-term, along the layers. */
@@ -213,4 +230,55 @@ export const deratedStrength = /* @__PURE__ */ formula('materials.deratedStrengt
   source: [{ level: 'commonPractice', where: 'partial factors multiplied, as in plastics design codes' }],
   si: ({ strength, direction, temperature, duration, moisture, fatigue, safetyFactor }) =>
     (strength * direction * temperature * duration * moisture * fatigue) / safetyFactor,
+})
+
+/** Modulus to put into elastic formulas: the short-term modulus times the shares left by temperature and water, over the growth of strain by creep. */
+export const deratedModulus = /* @__PURE__ */ formula('materials.deratedModulus', {
+  inputs: {
+    /** Short-term modulus at 23 °C, dry. */
+    modulus: { kind: 'modulus', min: 0 },
+    /** Share kept at the temperature. */
+    temperature: { kind: 'ratio', min: 0, max: 1 },
+    /** Share kept at the moisture content. */
+    moisture: { kind: 'ratio', min: 0, max: 1 },
+    /** Total strain after the time under load over the strain at once. */
+    creepRatio: { kind: 'ratio', min: 1 },
+  },
+  /** Stress over strain after the time. */
+  output: 'modulus',
+  assumes: ['temperature, water and time act independently', 'strain proportional to stress'],
+  source: [{ level: 'commonPractice', where: 'creep (apparent) modulus in the place of the modulus, as in plastics design' }],
+  si: ({ modulus, temperature, moisture, creepRatio }) => (modulus * temperature * moisture) / creepRatio,
+})
+
+/**
+ * Stress at which a part that stays loaded reaches its design strain.
+ * Up to a minute the short-term strength is the limit; from 1000 hours the design strain times the creep modulus; between them the stress goes straight in
+ * the logarithm of time. A design strain carries its own margin against crazing and creep rupture: no safety factor divides it again.
+ */
+export const strainLimitedStress = /* @__PURE__ */ formula('materials.strainLimitedStress', {
+  inputs: {
+    /** Short-term strength at the temperature, in the direction and moisture state. */
+    shortTermStrength: { kind: 'stress', min: 0 },
+    /** Creep modulus at the temperature after the time. */
+    modulus: { kind: 'modulus', min: 0 },
+    /** Design strain under long load. */
+    strainLimit: { kind: 'strain', above: 0 },
+    /** Time under load. */
+    duration: { kind: 'time', min: 0 },
+  },
+  /** Stress that the design strain allows. */
+  output: 'stress',
+  assumes: ['linear creep', 'the limit of strain tightens with the logarithm of time from a minute to 1000 hours'],
+  source: [
+    {
+      level: 'published',
+      where: 'Crawford, Plastics Engineering, 3rd ed., ch. 2 (design by a limiting strain and the creep modulus at the time)',
+    },
+    { level: 'assumption', where: 'the straight line in log time between a minute and 1000 hours' },
+  ],
+  si: ({ shortTermStrength, modulus, strainLimit, duration }) => {
+    const long = Math.min(1, Math.max(0, Math.log(duration / MINUTE) / Math.log(THOUSAND_HOURS / MINUTE)))
+    return shortTermStrength * (1 - long) + modulus * strainLimit * long
+  },
 })

@@ -2,6 +2,7 @@ import { bare, type Evaluator, Property, type Source } from '../formula/index.js
 import { InputError, show } from '../units/index.js'
 import type { LoadDirection, MoistureState } from './conditions.js'
 import { weakest } from './evidence.js'
+import { atEnd, type EndOf, oppositeEnd, type RangeEnd } from './range-ends.js'
 import { type Material, requireProperty } from './record.js'
 import {
   amorphousStrengthFactor,
@@ -11,7 +12,8 @@ import {
   ROOM,
   tabulatedStrengthFactor,
 } from './strength-factors.js'
-import { columnOf, type RangeEnd } from './temperature-curve.js'
+import { columnOf } from './temperature-curve.js'
+import { shiftEndOf, warmShift } from './warm-time.js'
 
 /** What strength depends on, as plain SI numbers for one end of the ranges: prepare once, evaluate often. */
 export interface StrengthNumbers {
@@ -21,6 +23,10 @@ export interface StrengthNumbers {
   readonly kept1000Hours: number
   readonly kept1Year: number
   readonly fatigueRatio: number
+  /** Activation energy by which heat shortens the time to rupture; 0 where none is known. */
+  readonly activationEnergy: number
+  /** Temperature above which the shift of time keeps its value. */
+  readonly shiftEnd: number
   /** Glass transition of the amorphous rule, or 0 where a table holds. */
   readonly glassTransition: number
   readonly temperatures: readonly number[]
@@ -35,9 +41,13 @@ export interface StrengthParts {
   readonly kept1000Hours: Property<'ratio'>
   readonly kept1Year: Property<'ratio'>
   readonly fatigueRatio: Property<'ratio'> | undefined
+  readonly activation: Property<'activationEnergy'> | undefined
 }
 
-const at = (property: Property, end: RangeEnd) => (end === 'typical' ? property.si : property[end])
+/** Values that scatter in a strength; both shares of time belong to one, and so do all points of a curve. */
+export const STRENGTH_KEYS = ['strength', 'direction', 'temperature', 'duration', 'moisture', 'fatigue', 'activation'] as const
+export type StrengthKey = (typeof STRENGTH_KEYS)[number]
+
 const one = (reason: string): Property<'ratio'> => new Property(1, 'ratio', 1, 1, { level: 'commonPractice', where: reason }, reason)
 
 const VON_MISES: Source = { level: 'commonPractice', where: 'shear yield 0.577 of tensile yield (von Mises)' }
@@ -115,6 +125,7 @@ export function strengthParts(
     kept1000Hours: rigid ? one('metals do not creep at these temperatures') : requireProperty(where, material, 'strengthKept1000Hours'),
     kept1Year: rigid ? one('metals do not creep at these temperatures') : requireProperty(where, material, 'strengthKept1Year'),
     fatigueRatio: cyclic ? requireProperty(where, material, 'fatigueRatio') : undefined,
+    activation: rigid ? undefined : material.activationEnergy,
   }
 }
 
@@ -131,28 +142,37 @@ export function strengthNumbers(
   cyclic = false,
 ): StrengthNumbers {
   const where = 'strengthNumbers'
-  return numbersOf(where, material, strengthParts(where, material, direction, moisture, cyclic), end)
+  return numbersOf(where, material, strengthParts(where, material, direction, moisture, cyclic), allAt(end))
 }
 
-/** The parts at one end of their ranges. */
-export function numbersOf(where: string, material: Material, from: StrengthParts, end: RangeEnd): StrengthNumbers {
+/** Every value at the end that makes a strength low (or high): a higher activation energy makes time pass faster. */
+export const allAt =
+  (end: RangeEnd): EndOf<StrengthKey> =>
+  (key) =>
+    key === 'activation' ? oppositeEnd(end) : end
+
+/** The parts at chosen ends of their ranges. */
+export function numbersOf(where: string, material: Material, from: StrengthParts, endOf: EndOf<StrengthKey>): StrengthNumbers {
   const { strengthCurve: curve } = material
+  const warm = endOf('temperature')
   const amorphous = curve === undefined && material.family !== 'magnet'
   // A magnet has no curve of strength: it works up to its service temperature and no further.
   const { temperatures, shares } =
     curve !== undefined
-      ? columnOf(curve, end)
+      ? columnOf(curve, warm)
       : amorphous
         ? { temperatures: [], shares: [] }
-        : { temperatures: [ROOM, at(requireProperty(where, material, 'serviceTemperature'), end)], shares: [1, 1] }
+        : { temperatures: [ROOM, atEnd(requireProperty(where, material, 'serviceTemperature'), warm)], shares: [1, 1] }
   return {
-    strength: at(from.strength, end),
-    direction: at(from.direction, end),
-    moisture: at(from.moisture, end),
-    kept1000Hours: at(from.kept1000Hours, end),
-    kept1Year: at(from.kept1Year, end),
-    fatigueRatio: from.fatigueRatio === undefined ? 1 : at(from.fatigueRatio, end),
-    glassTransition: amorphous ? at(requireProperty(where, material, 'glassTransitionTemperature'), end) : 0,
+    strength: atEnd(from.strength, endOf('strength')),
+    direction: atEnd(from.direction, endOf('direction')),
+    moisture: atEnd(from.moisture, endOf('moisture')),
+    kept1000Hours: atEnd(from.kept1000Hours, endOf('duration')),
+    kept1Year: atEnd(from.kept1Year, endOf('duration')),
+    fatigueRatio: from.fatigueRatio === undefined ? 1 : atEnd(from.fatigueRatio, endOf('fatigue')),
+    activationEnergy: from.activation === undefined ? 0 : atEnd(from.activation, endOf('activation')),
+    shiftEnd: shiftEndOf(material, warm),
+    glassTransition: amorphous ? atEnd(requireProperty(where, material, 'glassTransitionTemperature'), warm) : 0,
     temperatures,
     shares,
   }
@@ -165,7 +185,8 @@ export const warmth = (x: StrengthNumbers, temperature: number, of: Evaluator = 
     : of(tabulatedStrengthFactor, { temperature, temperatures: x.temperatures, shares: x.shares })
 
 /**
- * Allowable stress in SI numbers from prepared numbers, nothing checked; `of` records the chain for a calculation sheet.
+ * Stress allowed against rupture in SI numbers from prepared numbers, nothing checked; heat makes the time under load run faster where the
+ * activation energy is known; `of` records the chain for a calculation sheet.
  * Temperature in kelvin, duration in seconds, result in pascal; `cycles` of 1 is a static load.
  */
 export function strengthSi(
@@ -180,7 +201,13 @@ export function strengthSi(
     strength: x.strength,
     direction: x.direction,
     temperature: warmth(x, temperature, of).factor,
-    duration: of(durationFactor, { duration, kept1000Hours: x.kept1000Hours, kept1Year: x.kept1Year }),
+    duration: of(durationFactor, {
+      duration,
+      kept1000Hours: x.kept1000Hours,
+      kept1Year: x.kept1Year,
+      // A minute or less is the short-term test itself.
+      shift: duration <= 60 ? 1 : warmShift(temperature, x.activationEnergy, x.shiftEnd, of),
+    }),
     moisture: x.moisture,
     fatigue: of(fatigueFactor, { cycles, ratioAtMillion: x.fatigueRatio }),
     safetyFactor,

@@ -1,5 +1,6 @@
 import type { Source } from '../formula/index.js'
 import { type Issue, show } from '../units/index.js'
+import type { RangeEnd } from './range-ends.js'
 
 /** How strength or stiffness falls with temperature, as shares of the value at 23 °C. */
 export interface TemperatureCurve {
@@ -8,9 +9,6 @@ export interface TemperatureCurve {
   readonly source: Source
   readonly conditions: string
 }
-
-/** One end of a range, or its typical value. */
-export type RangeEnd = 'low' | 'typical' | 'high'
 
 const COLUMN = { low: 1, typical: 2, high: 3 } as const
 

@@ -109,9 +109,13 @@ describe('creep modulus of a material', () => {
         .notes.map(({ text }) => text)
         .join(),
     ).toMatch('above the glass transition')
-    expect(at('30 degC', 'dry').notes).toEqual([])
-    // The shift of time is held at its value at the dry transition, 52 °C: creep is no faster beyond.
-    expect(creep(at('54 degC', 'dry'))).toBe(creep(at('52 degC', 'dry')))
+    expect(
+      at('30 degC', 'dry')
+        .notes.map(({ text }) => text)
+        .join(),
+    ).not.toMatch('above the glass transition')
+    // A semicrystalline polymer goes on creeping faster above its transition.
+    expect(creep(at('54 degC', 'dry'))).toBeLessThan(creep(at('52 degC', 'dry')))
     expect(creep(at('30 degC', 'dry'))).toBeGreaterThan(creep(at('52 degC', 'dry')))
     expect(
       designModulus(petg, { direction: 'alongLayers', temperature: '23 degC', duration: '1 h', moisture: 'dry' }).modulus.source.level,
@@ -137,7 +141,13 @@ describe('stiffness against what others measured', () => {
   })
   test('the creep factor and both its ends by hand: Findley with the time shifted by Arrhenius', () => {
     const { creepCoefficient: c, creepExponent: n, activationEnergy: e } = pc
-    const { factors } = designModulus(pc, { direction: 'alongLayers', temperature: '60 degC', duration: '1000 h', moisture: 'dry' })
+    const { factors } = designModulus(pc, {
+      direction: 'alongLayers',
+      temperature: '60 degC',
+      duration: '1000 h',
+      moisture: 'dry',
+      range: 'extremes',
+    })
     const creep = factors.find(({ name }) => name === 'creep')!
     const left = (cc: number, nn: number, energy: number) => {
       const faster = Math.exp((energy / 8.31446261815324) * (1 / 296.15 - 1 / 333.15))

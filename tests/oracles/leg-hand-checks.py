@@ -36,11 +36,16 @@ STEEL = {'E': mpf('207e9'), 'nu': mpf('0.29'), 'alpha': mpf('11.9e-6')}
 def along(p, celsius, seconds, cycles=1):
     """Strength along the layers: partial factors multiplied, as in plastics design codes."""
     warm = min(1, (p['glass'] - 15 - mpf(celsius)) / (p['glass'] - 15 - 23))           # straight to nothing 15 K below the glass transition
-    # Strength for rupture falls with the logarithm of time (BS 4618): 1 at a minute, 0.55 at 1000 h, 0.32 at a year.
+    # Strength for rupture falls with the logarithm of time (BS 4618): 1 at a minute, 0.55 at 1000 h, 0.32 at a year, then a power of time.
     thousand, year = mpf(1000 * hour), mpf(31557600)
-    if seconds <= 60: long = mpf(1)
-    elif seconds <= thousand: long = 1 - mpf('0.45') * log(mpf(seconds) / 60) / log(thousand / 60)
-    else: long = mpf('0.55') - mpf('0.23') * log(mpf(seconds) / thousand) / log(year / thousand)
+    def kept(t):
+        if t <= 60: return mpf(1)
+        if t <= thousand: return 1 - mpf('0.45') * log(t / 60) / log(thousand / 60)
+        if t <= year: return mpf('0.55') - mpf('0.23') * log(t / thousand) / log(year / thousand)
+        return mpf('0.32') * (t / year) ** (log(mpf('0.32')) / log(year / 60))
+    # Time runs faster when warm (Arrhenius, 150 kJ/mol); a test of a minute at the temperature is the strength there.
+    faster = exp(mpf(150000) / mpf('8.31446261815324') * (1 / mpf('296.15') - 1 / (mpf(celsius) + mpf('273.15')))) if celsius > 23 and seconds > 60 else 1
+    long = kept(mpf(seconds) * faster) / kept(60 * faster)
     worn = mpf(cycles) ** (log(p['fatigue'], 10) / 6)       # Basquin's line from 1 at one cycle to the fatigue ratio at a million
     return p['strength'] * WET * warm * long * worn
 across = lambda p, *at: p['across'] * along(p, *at)

@@ -1,9 +1,11 @@
 import {
   amorphousStrengthFactor,
+  deratedModulus,
   deratedStrength,
   durationFactor,
   fatigueFactor,
   moistureFactor,
+  strainLimitedStress,
   tabulatedStrengthFactor,
 } from '../../src/materials/index.js'
 import { published } from './harness.js'
@@ -40,6 +42,29 @@ export const checks = [
     gives: 0.775,
     within: '1e-9 %',
     source: arithmetic('straight line in log time: half of the loss at half of the decades'),
+  }),
+  ...published(durationFactor, {
+    what: 'warm, a thousandfold faster clock: 100 h like 1e5 h',
+    given: { duration: '100 h', kept1000Hours: 0.55, kept1Year: 0.32, shift: 0.001 },
+    gives: (0.32 * (3.6e8 / 31557600) ** (Math.log(0.32) / Math.log(31557600 / 60))) / (1 - (0.45 * Math.log(1000)) / Math.log(60000)),
+    within: '1e-9 %',
+    source: arithmetic('power of time from the share at a year, over the straight line at a thousand minutes'),
+  }),
+  ...published(strainLimitedStress, {
+    what: 'polypropylene for a year at 1.5 %: 347 MPa times the strain',
+    given: { shortTermStrength: '30 MPa', modulus: '347 MPa', strainLimit: '1.5 %', duration: '1 year' },
+    gives: '5.205 MPa',
+    source: {
+      level: 'published',
+      where: 'Crawford, Plastics Engineering, 3rd ed., design at 1.5 % with the secant modulus of 347 MN/m² after a year; product by hand',
+    },
+  }),
+  ...published(deratedModulus, {
+    what: 'product of two shares over the growth of strain',
+    given: { modulus: '2 GPa', temperature: 0.5, moisture: 0.9, creepRatio: 1.5 },
+    gives: '0.6 GPa',
+    within: '1e-9 %',
+    source: arithmetic('2 × 0.5 × 0.9 / 1.5'),
   }),
   ...published(fatigueFactor, {
     what: 'a thousand cycles: half of the decades to a million',
