@@ -28,6 +28,7 @@ const STRENGTH = [
   'interlayerShearRatio',
   'strengthKept1000Hours',
   'strengthKept1Year',
+  'activationEnergy',
   'fatigueRatio',
   'glassTransitionTemperature',
   'serviceTemperature',
