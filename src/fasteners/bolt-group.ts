@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { BOLT_PATTERN } from './inputs.js'
 
 /** Area of the bolts, its centre, and its second moments about the centre: xx = Σ A x², yy = Σ A y², xy = Σ A x y. */
 function secondMoments(bolts: readonly { readonly x: number; readonly y: number; readonly area: number }[]) {
@@ -27,18 +28,7 @@ function secondMoments(bolts: readonly { readonly x: number; readonly y: number;
 export const boltGroupShear = /* @__PURE__ */ formula('fasteners.boltGroupShear', {
   inputs: {
     /** Bolts. */
-    bolts: {
-      list: {
-        fields: {
-          /** Place. */
-          x: 'length',
-          /** Place. */
-          y: 'length',
-          /** Shear area; equal numbers for equal bolts. */
-          area: { kind: 'area', above: 0 },
-        },
-      },
-    },
+    bolts: BOLT_PATTERN,
     /** Force along x. */
     forceX: 'force',
     /** Force along y. */
@@ -92,18 +82,7 @@ export const boltGroupShear = /* @__PURE__ */ formula('fasteners.boltGroupShear'
 export const boltGroupLoads = /* @__PURE__ */ formula('fasteners.boltGroupLoads', {
   inputs: {
     /** Bolts. */
-    bolts: {
-      list: {
-        fields: {
-          /** Place. */
-          x: 'length',
-          /** Place. */
-          y: 'length',
-          /** Area; equal numbers for equal bolts. */
-          area: { kind: 'area', above: 0 },
-        },
-      },
-    },
+    bolts: BOLT_PATTERN,
     /** Force. */
     force: {
       fields: {

@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { BOND } from './inputs.js'
 
 const BELOW_TRANSITION = {
   accepts: 'must stay below the glass transition of the adhesive: above it the joint fails',
@@ -44,22 +45,7 @@ export const adhesiveTemperatureFactor = /* @__PURE__ */ formula('fasteners.adhe
 /** What is left of an adhesive's shear strength on these parts, with this gap, at this temperature, under this load, after these years. */
 export const bondStrength = /* @__PURE__ */ formula('fasteners.bondStrength', {
   inputs: {
-    /** Shear strength of the adhesive on its test material at 23 °C (`bondPrior` where no test was made). */
-    shearStrength: { kind: 'stress', above: 0 },
-    /** Share kept on these materials. */
-    materialFactor: { kind: 'ratio', above: 0, max: 1, default: 1 },
-    /** Share kept with this gap. */
-    gapFactor: { kind: 'ratio', above: 0, max: 1, default: 1 },
-    /** Share kept under alternating load. */
-    fatigueFactor: { kind: 'ratio', above: 0, max: 1, default: 1 },
-    /** Share kept after ageing. */
-    ageingFactor: { kind: 'ratio', above: 0, max: 1, default: 1 },
-    /** Temperature of the joint. */
-    temperature: 'temperature',
-    /** Glass transition of the cured adhesive. */
-    glassTransitionTemperature: 'glassTransitionTemperature',
-    /** Glass transition of a part that stops bearing there, such as an amorphous print; left out for metals. */
-    partGlassTransitionTemperature: { kind: 'glassTransitionTemperature', optional: true },
+    ...BOND,
   },
   output: {
     /** Shear strength after all reductions. */
@@ -89,22 +75,7 @@ export const bondedPin = /* @__PURE__ */ formula('fasteners.bondedPin', {
     diameter: { kind: 'length', above: 0 },
     /** Bonded length. */
     length: { kind: 'length', above: 0 },
-    /** Shear strength of the adhesive on its test material at 23 °C (`bondPrior` where no test was made). */
-    shearStrength: { kind: 'stress', above: 0 },
-    /** Share kept on these materials. */
-    materialFactor: { kind: 'ratio', above: 0, max: 1, default: 1 },
-    /** Share kept with this gap. */
-    gapFactor: { kind: 'ratio', above: 0, max: 1, default: 1 },
-    /** Share kept under alternating load. */
-    fatigueFactor: { kind: 'ratio', above: 0, max: 1, default: 1 },
-    /** Share kept after ageing. */
-    ageingFactor: { kind: 'ratio', above: 0, max: 1, default: 1 },
-    /** Temperature of the joint. */
-    temperature: 'temperature',
-    /** Glass transition of the cured adhesive. */
-    glassTransitionTemperature: 'glassTransitionTemperature',
-    /** Glass transition of a part that stops bearing there, such as an amorphous print; left out for metals. */
-    partGlassTransitionTemperature: { kind: 'glassTransitionTemperature', optional: true },
+    ...BOND,
   },
   output: {
     /** Axial force. */
@@ -137,22 +108,7 @@ export const bondedNut = /* @__PURE__ */ formula('fasteners.bondedNut', {
     acrossFlats: { kind: 'length', above: 0 },
     /** Bonded height. */
     height: { kind: 'length', above: 0 },
-    /** Shear strength of the adhesive on its test material at 23 °C (`bondPrior` where no test was made). */
-    shearStrength: { kind: 'stress', above: 0 },
-    /** Share kept on these materials. */
-    materialFactor: { kind: 'ratio', above: 0, max: 1, default: 1 },
-    /** Share kept with this gap. */
-    gapFactor: { kind: 'ratio', above: 0, max: 1, default: 1 },
-    /** Share kept under alternating load. */
-    fatigueFactor: { kind: 'ratio', above: 0, max: 1, default: 1 },
-    /** Share kept after ageing. */
-    ageingFactor: { kind: 'ratio', above: 0, max: 1, default: 1 },
-    /** Temperature of the joint. */
-    temperature: 'temperature',
-    /** Glass transition of the cured adhesive. */
-    glassTransitionTemperature: 'glassTransitionTemperature',
-    /** Glass transition of a part that stops bearing there, such as an amorphous print; left out for metals. */
-    partGlassTransitionTemperature: { kind: 'glassTransitionTemperature', optional: true },
+    ...BOND,
     /** Shear strength of the print along the pull, beside the bond. */
     substrateShearStrength: { kind: 'stress', above: 0 },
     /** Tension across the layers under the plug. */

@@ -1,5 +1,6 @@
 import { formula } from '../formula/index.js'
 import { gamma, mittagLeffler } from '../numeric/index.js'
+import { CREEPING_JOINT } from './inputs.js'
 import { CREEP_RATIO, isCreepRatio, relaxationOf } from './relaxation.js'
 
 /**
@@ -9,12 +10,7 @@ import { CREEP_RATIO, isCreepRatio, relaxationOf } from './relaxation.js'
  */
 export const clampLoadPowerLaw = /* @__PURE__ */ formula('fasteners.clampLoadPowerLaw', {
   inputs: {
-    /** Clamp load at the start. */
-    clampLoad: { kind: 'force', min: 0 },
-    /** Elastic compliance: bolt, washers and metal layers. */
-    elasticCompliance: { kind: 'linearCompliance', min: 0 },
-    /** Compliance at loading of the layers that creep. */
-    creepingCompliance: { kind: 'linearCompliance', above: 0 },
+    ...CREEPING_JOINT,
     /** Creep after one hour, as a share of the strain at loading. */
     creepCoefficient: { kind: 'ratio', min: 0 },
     /** Exponent of time. */
@@ -50,12 +46,7 @@ export const clampLoadPowerLaw = /* @__PURE__ */ formula('fasteners.clampLoadPow
  */
 export const clampLoadQuasiElastic = /* @__PURE__ */ formula('fasteners.clampLoadQuasiElastic', {
   inputs: {
-    /** Clamp load at the start. */
-    clampLoad: { kind: 'force', min: 0 },
-    /** Elastic compliance: bolt, washers and metal layers. */
-    elasticCompliance: { kind: 'linearCompliance', min: 0 },
-    /** Compliance at loading of the layers that creep. */
-    creepingCompliance: { kind: 'linearCompliance', above: 0 },
+    ...CREEPING_JOINT,
     /** Creep compliance then over creep compliance at loading: 1 or more. */
     creepRatio: { kind: 'ratio', min: 1 },
   },

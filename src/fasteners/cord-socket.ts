@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { POTTED_END } from './inputs.js'
 import { bossWallStress } from './press-fit.js'
 
 /** x·cosh(u)/sinh(x) for 0 ≤ u ≤ x, without overflow. */
@@ -18,22 +19,7 @@ function skew(u: number, x: number): number {
  */
 export const socketShear = /* @__PURE__ */ formula('fasteners.socketShear', {
   inputs: {
-    /** Tension of the cord. */
-    force: { kind: 'force', min: 0 },
-    /** Diameter of the cord. */
-    cordDiameter: { kind: 'length', above: 0 },
-    /** Bore of the socket. */
-    boreDiameter: { kind: 'length', above: 0 },
-    /** Bonded length. */
-    length: { kind: 'length', above: 0 },
-    /** Force per strain of the cord. */
-    cordRigidity: { kind: 'axialRigidity', above: 0 },
-    /** Force per strain of the socket's wall; give a huge one for a rigid socket. */
-    socketRigidity: { kind: 'axialRigidity', above: 0 },
-    /** Shear modulus of the adhesive. */
-    shearModulus: { kind: 'modulus', above: 0 },
-    /** Where the socket is held. */
-    held: { oneOf: ['mouth', 'farEnd'] },
+    ...POTTED_END,
     /** Thermal expansion of the cord along itself; negative for most stretched fibres. */
     cordExpansion: { kind: 'thermalExpansion', default: '0 1/K' },
     /** Thermal expansion of the socket. */
@@ -93,24 +79,9 @@ export const socketShear = /* @__PURE__ */ formula('fasteners.socketShear', {
  */
 export const pottedFerrule = /* @__PURE__ */ formula('fasteners.pottedFerrule', {
   inputs: {
-    /** Tension of the cord. */
-    force: { kind: 'force', min: 0 },
-    /** Diameter of the cord. */
-    cordDiameter: { kind: 'length', above: 0 },
-    /** Bore of the socket. */
-    boreDiameter: { kind: 'length', above: 0 },
-    /** Bonded length. */
-    length: { kind: 'length', above: 0 },
-    /** Force per strain of the cord. */
-    cordRigidity: { kind: 'axialRigidity', above: 0 },
-    /** Force per strain of the socket's wall; give a huge one for a rigid socket. */
-    socketRigidity: { kind: 'axialRigidity', above: 0 },
-    /** Shear modulus of the adhesive. */
-    shearModulus: { kind: 'modulus', above: 0 },
+    ...POTTED_END,
     /** Shear strength of the adhesive on the cord. */
     shearStrength: { kind: 'stress', above: 0 },
-    /** Where the socket is held. */
-    held: { oneOf: ['mouth', 'farEnd'] },
   },
   output: {
     /** Average shear on the cord. */

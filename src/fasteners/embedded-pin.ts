@@ -1,5 +1,6 @@
 import { formula } from '../formula/index.js'
 import { minimiseScalar } from '../numeric/index.js'
+import { EMBEDDED_PIN } from './inputs.js'
 
 /**
  * A pin that sticks out of a soft bore and is loaded outside: pressure at the mouth and at the far end, and bending of the pin.
@@ -8,14 +9,7 @@ import { minimiseScalar } from '../numeric/index.js'
  */
 export const embeddedPin = /* @__PURE__ */ formula('fasteners.embeddedPin', {
   inputs: {
-    /** Force across the pin. */
-    force: { kind: 'force', min: 0 },
-    /** Distance of the force outside the mouth of the bore. */
-    arm: { kind: 'length', min: 0 },
-    /** Embedded length. */
-    depth: { kind: 'length', above: 0 },
-    /** Diameter of the pin. */
-    diameter: { kind: 'length', above: 0 },
+    ...EMBEDDED_PIN,
   },
   output: {
     /** Average pressure, force over projected area. */
@@ -70,14 +64,7 @@ const LONG = 30
  */
 export const embeddedPinElastic = /* @__PURE__ */ formula('fasteners.embeddedPinElastic', {
   inputs: {
-    /** Force across the pin. */
-    force: { kind: 'force', min: 0 },
-    /** Distance of the force outside the mouth of the bore. */
-    arm: { kind: 'length', min: 0 },
-    /** Embedded length. */
-    depth: { kind: 'length', above: 0 },
-    /** Diameter of the pin. */
-    diameter: { kind: 'length', above: 0 },
+    ...EMBEDDED_PIN,
     /** Modulus of the pin. */
     pinModulus: { kind: 'modulus', above: 0 },
     /** Force per length and displacement that the bore gives; about the modulus of the polymer. */

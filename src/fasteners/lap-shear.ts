@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { LAP } from './inputs.js'
 
 /** x·coth(x), which is 1 at 0. */
 const xCothX = (x: number): number => (x === 0 ? 1 : x / Math.tanh(x))
@@ -13,38 +14,7 @@ export const lapShear = /* @__PURE__ */ formula('fasteners.lapShear', {
   inputs: {
     /** Force of the joint. */
     force: 'force',
-    /** Width. */
-    width: { kind: 'length', above: 0 },
-    /** Length of the lap. */
-    overlap: { kind: 'length', above: 0 },
-    /** Single or double lap. */
-    lap: { oneOf: ['single', 'double'] },
-    /** Inner part (either one of a single lap). */
-    inner: {
-      fields: {
-        /** Thickness. */
-        thickness: { kind: 'length', above: 0 },
-        /** Modulus along the joint. */
-        modulus: { kind: 'modulus', above: 0 },
-        /** Thermal expansion. */
-        thermalExpansion: { kind: 'thermalExpansion', default: '0 1/K' },
-      },
-    },
-    /** Outer part, each. */
-    outer: {
-      fields: {
-        /** Thickness. */
-        thickness: { kind: 'length', above: 0 },
-        /** Modulus along the joint. */
-        modulus: { kind: 'modulus', above: 0 },
-        /** Thermal expansion. */
-        thermalExpansion: { kind: 'thermalExpansion', default: '0 1/K' },
-      },
-    },
-    /** Thickness of the adhesive. */
-    bondThickness: { kind: 'length', above: 0 },
-    /** Shear modulus of the adhesive. */
-    shearModulus: { kind: 'modulus', above: 0 },
+    ...LAP,
     /** Temperature minus temperature of cure. */
     temperatureChange: { kind: 'temperatureDifference', default: '0 K' },
     /** Place, from the middle. */
@@ -109,38 +79,7 @@ export const lapShear = /* @__PURE__ */ formula('fasteners.lapShear', {
  */
 export const lapStrength = /* @__PURE__ */ formula('fasteners.lapStrength', {
   inputs: {
-    /** Width. */
-    width: { kind: 'length', above: 0 },
-    /** Length of the lap. */
-    overlap: { kind: 'length', above: 0 },
-    /** Single or double lap. */
-    lap: { oneOf: ['single', 'double'] },
-    /** Inner part (either one of a single lap). */
-    inner: {
-      fields: {
-        /** Thickness. */
-        thickness: { kind: 'length', above: 0 },
-        /** Modulus along the joint. */
-        modulus: { kind: 'modulus', above: 0 },
-        /** Thermal expansion. */
-        thermalExpansion: { kind: 'thermalExpansion', default: '0 1/K' },
-      },
-    },
-    /** Outer part, each. */
-    outer: {
-      fields: {
-        /** Thickness. */
-        thickness: { kind: 'length', above: 0 },
-        /** Modulus along the joint. */
-        modulus: { kind: 'modulus', above: 0 },
-        /** Thermal expansion. */
-        thermalExpansion: { kind: 'thermalExpansion', default: '0 1/K' },
-      },
-    },
-    /** Thickness of the adhesive. */
-    bondThickness: { kind: 'length', above: 0 },
-    /** Shear modulus of the adhesive. */
-    shearModulus: { kind: 'modulus', above: 0 },
+    ...LAP,
     /** Shear strength of the adhesive on these parts (`bondStrength`). */
     shearStrength: { kind: 'stress', above: 0 },
     /** Temperature minus temperature of cure. */

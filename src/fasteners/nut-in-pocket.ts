@@ -1,5 +1,6 @@
 import { formula } from '../formula/index.js'
 import { bracketRoot, minimiseScalar } from '../numeric/index.js'
+import { FLATS_IN_PAIRS, HELD_NUT } from './inputs.js'
 
 /** Angle between the middle of a flat and a corner: turned so far, the nut passes. */
 const HALF_FLAT = Math.PI / 6
@@ -42,18 +43,7 @@ const per = (torque: number, moment: number) => (torque === 0 ? 0 : torque / mom
  */
 export const nutInPocket = /* @__PURE__ */ formula('fasteners.nutInPocket', {
   inputs: {
-    /** Torque on the nut. */
-    torque: { kind: 'torque', min: 0 },
-    /** Width of the nut across flats. */
-    acrossFlats: { kind: 'length', above: 0 },
-    /** Height of nut held by the walls. */
-    height: { kind: 'length', above: 0 },
-    /** Flats that touch: 6 in a pocket, 2 in an open slot. */
-    flats: { kind: 'count', min: 2, max: 6, whole: true },
-    /** Pocket across flats minus nut across flats. */
-    clearance: { kind: 'length', min: 0 },
-    /** Compressive strength of the wall at that temperature. */
-    compressiveStrength: { kind: 'stress', above: 0 },
+    ...HELD_NUT,
   },
   output: {
     /** Peak pressure at the corners with pressure rising evenly over the contact at best hold; infinite when nothing holds the nut. */
@@ -85,7 +75,7 @@ export const nutInPocket = /* @__PURE__ */ formula('fasteners.nutInPocket', {
     { level: 'assumption', where: 'a wall that yields evenly where the nut overlaps it' },
   ],
   requires: {
-    flats: { accepts: 'must be 2, 3, 4 or 6: five do not hold a nut in the middle', holds: ({ flats }) => flats !== 5 },
+    flats: FLATS_IN_PAIRS,
   },
   si: ({ torque, acrossFlats, height, flats, clearance, compressiveStrength }) => {
     const play = clearance / acrossFlats
@@ -126,22 +116,11 @@ export const nutInPocket = /* @__PURE__ */ formula('fasteners.nutInPocket', {
  */
 export const looseNutPressure = /* @__PURE__ */ formula('fasteners.looseNutPressure', {
   inputs: {
-    /** Torque on the nut. */
-    torque: { kind: 'torque', min: 0 },
-    /** Width of the nut across flats. */
-    acrossFlats: { kind: 'length', above: 0 },
-    /** Height of nut held by the walls. */
-    height: { kind: 'length', above: 0 },
-    /** Flats that touch: 6 in a pocket, 2 in an open slot. */
-    flats: { kind: 'count', min: 2, max: 6, whole: true },
-    /** Pocket across flats minus nut across flats. */
-    clearance: { kind: 'length', min: 0 },
+    ...HELD_NUT,
     /** Modulus of the wall at that temperature. */
     wallModulus: { kind: 'modulus', above: 0 },
     /** Depth of wall that gives: at most the wall between pocket and outside. */
     wallDepth: { kind: 'length', above: 0 },
-    /** Compressive strength of the wall at that temperature. */
-    compressiveStrength: { kind: 'stress', above: 0 },
   },
   output: {
     /** Pressure at the corners; infinite when elastic walls cannot hold the torque. */
@@ -163,7 +142,7 @@ export const looseNutPressure = /* @__PURE__ */ formula('fasteners.looseNutPress
     { level: 'assumption', where: 'bed of springs (Winkler) for the wall' },
   ],
   requires: {
-    flats: { accepts: 'must be 2, 3, 4 or 6: five do not hold a nut in the middle', holds: ({ flats }) => flats !== 5 },
+    flats: FLATS_IN_PAIRS,
   },
   si: ({ torque, acrossFlats, height, flats, clearance, wallModulus, wallDepth, compressiveStrength }) => {
     const play = clearance / acrossFlats

@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { BEARING_RING, THREAD_HELIX, TURNED_BOLT } from './inputs.js'
 import { LETS_SCREW_TURN, turnsAgainst, WIDER_THAN_HOLE } from './screw-limits.js'
 import { tighteningTorque } from './tightening.js'
 
@@ -10,24 +11,8 @@ export const preloadFromTorque = /* @__PURE__ */ formula('fasteners.preloadFromT
     /** Torque on the wrench. */
     torque: { kind: 'torque', min: 0 },
     /** The thread's sizes, as `metricThread` gives them. */
-    thread: {
-      fields: {
-        /** Nominal diameter. */
-        diameter: { kind: 'length', above: 0 },
-        /** Pitch. */
-        pitch: { kind: 'length', above: 0 },
-        /** Basic pitch diameter. */
-        pitchDiameter: { kind: 'length', above: 0 },
-      },
-    },
-    /** Coefficient of friction in the thread. */
-    threadFriction: { kind: 'ratio', min: 0 },
-    /** Coefficient of friction under the turned head or nut. */
-    headFriction: { kind: 'ratio', min: 0 },
-    /** Outer diameter of the bearing ring under the turned head or nut. */
-    bearingDiameter: { kind: 'length', above: 0 },
-    /** Diameter of the hole. */
-    holeDiameter: { kind: 'length', above: 0 },
+    thread: THREAD_HELIX,
+    ...TURNED_BOLT,
     /** Prevailing torque of a lock nut. */
     prevailingTorque: { kind: 'torque', min: 0, default: '0 N m' },
   },
@@ -97,26 +82,14 @@ export const preloadBand = /* @__PURE__ */ formula('fasteners.preloadBand', {
     /** Torque on the wrench. */
     torque: { kind: 'torque', above: 0 },
     /** The thread's sizes, as `metricThread` gives them. */
-    thread: {
-      fields: {
-        /** Nominal diameter. */
-        diameter: { kind: 'length', above: 0 },
-        /** Pitch. */
-        pitch: { kind: 'length', above: 0 },
-        /** Basic pitch diameter. */
-        pitchDiameter: { kind: 'length', above: 0 },
-      },
-    },
+    thread: THREAD_HELIX,
     /** Lowest friction, in the thread and under the head alike. */
     lowestFriction: { kind: 'ratio', min: 0 },
     /** Highest friction. */
     highestFriction: { kind: 'ratio', above: 0 },
     /** Error of the wrench and its reading, ± share. */
     wrenchError: { kind: 'ratio', min: 0, below: 1, default: 0.05 },
-    /** Outer diameter of the bearing ring under the turned head or nut. */
-    bearingDiameter: { kind: 'length', above: 0 },
-    /** Diameter of the hole. */
-    holeDiameter: { kind: 'length', above: 0 },
+    ...BEARING_RING,
   },
   output: {
     /** Preload with the highest friction and the wrench low. */

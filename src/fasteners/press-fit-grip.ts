@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { GRIPPING_FIT } from './inputs.js'
 
 /**
  * The axial force and the torque at which a press fit slips.
@@ -7,14 +8,7 @@ import { formula } from '../formula/index.js'
  */
 export const pressFitGrip = /* @__PURE__ */ formula('fasteners.pressFitGrip', {
   inputs: {
-    /** Pressure of the fit. */
-    pressure: { kind: 'stress', min: 0 },
-    /** Diameter of the interface. */
-    diameter: { kind: 'length', above: 0 },
-    /** Engaged length. */
-    length: { kind: 'length', above: 0 },
-    /** Coefficient of friction. */
-    friction: { kind: 'ratio', min: 0 },
+    ...GRIPPING_FIT,
   },
   output: {
     /** Axial force at slip, also the force at the end of pressing in. */
@@ -33,14 +27,7 @@ export const pressFitGrip = /* @__PURE__ */ formula('fasteners.pressFitGrip', {
 /** Whether a press fit holds an axial force and a torque together, and whether something positive must hold it instead. */
 export const pressFitHold = /* @__PURE__ */ formula('fasteners.pressFitHold', {
   inputs: {
-    /** Pressure left at the temperature and time asked about. */
-    pressure: { kind: 'stress', min: 0 },
-    /** Diameter of the interface. */
-    diameter: { kind: 'length', above: 0 },
-    /** Engaged length. */
-    length: { kind: 'length', above: 0 },
-    /** Coefficient of friction: the lowest. */
-    friction: { kind: 'ratio', min: 0 },
+    ...GRIPPING_FIT,
     /** Axial force to hold. */
     axialForce: { kind: 'force', min: 0 },
     /** Torque to hold. */

@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { BOSS_HAS_WALL, PIN_HAS_WALL, PRESSED_PIN } from './inputs.js'
 
 /** Radial compliance factors of boss and pin: each divided by its modulus and summed, they turn pressure into relative interference. */
 const bossFactor = (d: number, outer: number, poisson: number) => (outer * outer + d * d) / (outer * outer - d * d) + poisson
@@ -11,32 +12,9 @@ const pinFactor = (d: number, bore: number, poisson: number) => (d * d + bore * 
  */
 export const pressFit = /* @__PURE__ */ formula('fasteners.pressFit', {
   inputs: {
-    /** Diameter of the interface. */
-    diameter: { kind: 'length', above: 0 },
+    ...PRESSED_PIN,
     /** Pin diameter minus hole diameter before assembly. */
     diametralInterference: { kind: 'length', min: 0 },
-    /** Outer diameter of the boss. */
-    bossDiameter: { kind: 'length', above: 0 },
-    /** Bore of a hollow pin; zero if solid. */
-    pinBore: { kind: 'length', min: 0, default: '0 mm' },
-    /** Material of the boss. */
-    boss: {
-      fields: {
-        /** Modulus of elasticity at the temperature and time asked about. */
-        modulus: { kind: 'modulus', above: 0 },
-        /** Poisson's ratio. */
-        poissonRatio: { kind: 'ratio', min: 0, max: 0.5 },
-      },
-    },
-    /** Material of the pin. */
-    pin: {
-      fields: {
-        /** Modulus of elasticity. */
-        modulus: { kind: 'modulus', above: 0 },
-        /** Poisson's ratio. */
-        poissonRatio: { kind: 'ratio', min: 0, max: 0.5 },
-      },
-    },
   },
   output: {
     /** Pressure between pin and boss. */
@@ -63,8 +41,8 @@ export const pressFit = /* @__PURE__ */ formula('fasteners.pressFit', {
   ],
   source: [{ level: 'published', where: 'Lamé; Shigley 9th ed., eq. 3-56 and 3-57 (radial form)' }],
   requires: {
-    bossDiameter: { accepts: 'must be larger than the bore', holds: ({ bossDiameter, diameter }) => bossDiameter > diameter },
-    pinBore: { accepts: 'must be smaller than the pin', holds: ({ pinBore, diameter }) => pinBore < diameter },
+    bossDiameter: BOSS_HAS_WALL,
+    pinBore: PIN_HAS_WALL,
   },
   valid: {
     'interference below 2 % of the diameter': ({ diametralInterference, diameter }) => diametralInterference < 0.02 * diameter,
@@ -110,7 +88,7 @@ export const bossWallStress = /* @__PURE__ */ formula('fasteners.bossWallStress'
   assumes: ['plane stress', 'elastic'],
   source: [{ level: 'published', where: 'Lamé; Shigley 9th ed., eq. 3-50 with inner pressure only' }],
   requires: {
-    bossDiameter: { accepts: 'must be larger than the bore', holds: ({ bossDiameter, diameter }) => bossDiameter > diameter },
+    bossDiameter: BOSS_HAS_WALL,
     radius: {
       accepts: 'must lie in the wall, between bore and outside',
       holds: ({ radius, diameter, bossDiameter }) => 2 * radius >= diameter * (1 - 1e-12) && 2 * radius <= bossDiameter * (1 + 1e-12),
@@ -143,30 +121,7 @@ export const effectiveBossDiameter = /* @__PURE__ */ formula('fasteners.effectiv
 /** The largest interference a boss bears, with regard to how its layers lie. */
 export const allowableInterference = /* @__PURE__ */ formula('fasteners.allowableInterference', {
   inputs: {
-    /** Diameter of the interface. */
-    diameter: { kind: 'length', above: 0 },
-    /** Outer diameter of the boss. */
-    bossDiameter: { kind: 'length', above: 0 },
-    /** Bore of a hollow pin; zero if solid. */
-    pinBore: { kind: 'length', min: 0, default: '0 mm' },
-    /** Material of the boss. */
-    boss: {
-      fields: {
-        /** Modulus of elasticity. */
-        modulus: { kind: 'modulus', above: 0 },
-        /** Poisson's ratio. */
-        poissonRatio: { kind: 'ratio', min: 0, max: 0.5 },
-      },
-    },
-    /** Material of the pin. */
-    pin: {
-      fields: {
-        /** Modulus of elasticity. */
-        modulus: { kind: 'modulus', above: 0 },
-        /** Poisson's ratio. */
-        poissonRatio: { kind: 'ratio', min: 0, max: 0.5 },
-      },
-    },
+    ...PRESSED_PIN,
     /** Allowable tension within the layers. */
     allowableInLayers: { kind: 'stress', above: 0 },
     /** Allowable tension across the layers. */
@@ -187,8 +142,8 @@ export const allowableInterference = /* @__PURE__ */ formula('fasteners.allowabl
   assumes: ['as pressFit', 'across the layers the hoop tension alone is held against the allowable'],
   source: [{ level: 'computed', where: 'fasteners.pressFit solved for the interference' }],
   requires: {
-    bossDiameter: { accepts: 'must be larger than the bore', holds: ({ bossDiameter, diameter }) => bossDiameter > diameter },
-    pinBore: { accepts: 'must be smaller than the pin', holds: ({ pinBore, diameter }) => pinBore < diameter },
+    bossDiameter: BOSS_HAS_WALL,
+    pinBore: PIN_HAS_WALL,
   },
   si: ({ diameter, bossDiameter, pinBore, boss, pin, allowableInLayers, allowableAcrossLayers, boreAxis, criterion }) => {
     const hoop = bossFactor(diameter, bossDiameter, 0)

@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { BOLT_STRENGTHS, THREAD_AREAS } from './inputs.js'
 import { sizeTable } from './size-table.js'
 
 /**
@@ -52,27 +53,9 @@ export const stainlessBreakingTorque = /* @__PURE__ */ sizeTable('fasteners.stai
 export const boltStrength = /* @__PURE__ */ formula('fasteners.boltStrength', {
   inputs: {
     /** The thread's sizes, as `metricThread` gives them. */
-    thread: {
-      fields: {
-        /** Nominal diameter. */
-        diameter: { kind: 'length', above: 0 },
-        /** Stress area. */
-        stressArea: { kind: 'area', above: 0 },
-        /** Area on the root diameter. */
-        rootArea: { kind: 'area', above: 0 },
-      },
-    },
+    thread: THREAD_AREAS,
     /** The bolt's strengths, as `propertyClass` gives them. */
-    bolt: {
-      fields: {
-        /** Proof stress. */
-        proofStress: { kind: 'stress', above: 0 },
-        /** Yield strength. */
-        yieldStrength: { kind: 'stress', above: 0 },
-        /** Tensile strength. */
-        tensileStrength: { kind: 'stress', above: 0 },
-      },
-    },
+    bolt: BOLT_STRENGTHS,
     /** Shear strength of the bolt as a share of its tensile strength. */
     shearRatio: { kind: 'ratio', above: 0, max: 1, default: 0.6 },
   },

@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { THREAD_PROFILE } from './inputs.js'
 
 const COS_30 = Math.sqrt(3) / 2
 
@@ -52,26 +53,7 @@ export const threadGeometry = /* @__PURE__ */ formula('fasteners.threadGeometry'
 export const threadLimits = /* @__PURE__ */ formula('fasteners.threadLimits', {
   inputs: {
     /** The thread's sizes, as `metricThread` gives them. */
-    thread: {
-      fields: {
-        /** Nominal diameter. */
-        diameter: { kind: 'length', above: 0 },
-        /** Basic pitch diameter. */
-        pitchDiameter: { kind: 'length', above: 0 },
-        /** Basic minor diameter. */
-        minorDiameter: { kind: 'length', above: 0 },
-        /** Allowance of position g: how far below basic the screw starts. */
-        allowance: { kind: 'length', min: 0 },
-        /** Tolerance of the screw's major diameter, grade 6. */
-        screwMajorTolerance: { kind: 'length', min: 0 },
-        /** Tolerance of the screw's pitch diameter, grade 6. */
-        screwPitchTolerance: { kind: 'length', min: 0 },
-        /** Tolerance of the nut's pitch diameter, grade 6. */
-        nutPitchTolerance: { kind: 'length', min: 0 },
-        /** Tolerance of the nut's minor diameter, grade 6. */
-        nutMinorTolerance: { kind: 'length', min: 0 },
-      },
-    },
+    thread: THREAD_PROFILE,
   },
   output: {
     /** Largest major diameter of the screw. */

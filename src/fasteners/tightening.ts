@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { BEARING_RING, THREAD_HELIX, TURNED_BOLT } from './inputs.js'
 import { powerScrew } from './power-screw.js'
 import { LETS_SCREW_TURN, turnsAgainst, WIDER_THAN_HOLE } from './screw-limits.js'
 
@@ -29,24 +30,8 @@ export const tighteningTorque = /* @__PURE__ */ formula('fasteners.tighteningTor
     /** Preload of the bolt. */
     preload: { kind: 'force', min: 0 },
     /** The thread's sizes, as `metricThread` gives them. */
-    thread: {
-      fields: {
-        /** Nominal diameter. */
-        diameter: { kind: 'length', above: 0 },
-        /** Pitch (lead of a single-start thread). */
-        pitch: { kind: 'length', above: 0 },
-        /** Basic pitch diameter. */
-        pitchDiameter: { kind: 'length', above: 0 },
-      },
-    },
-    /** Coefficient of friction in the thread. */
-    threadFriction: { kind: 'ratio', min: 0 },
-    /** Coefficient of friction under the turned head or nut. */
-    headFriction: { kind: 'ratio', min: 0 },
-    /** Outer diameter of the bearing ring under the turned head or nut. */
-    bearingDiameter: { kind: 'length', above: 0 },
-    /** Diameter of the hole, the inner edge of that ring. */
-    holeDiameter: { kind: 'length', above: 0 },
+    thread: THREAD_HELIX,
+    ...TURNED_BOLT,
     /** Prevailing torque of a lock nut. */
     prevailingTorque: { kind: 'torque', min: 0, default: '0 N m' },
   },
@@ -145,10 +130,7 @@ export const looseningTorque = /* @__PURE__ */ formula('fasteners.looseningTorqu
     threadFriction: { kind: 'ratio', min: 0 },
     /** Coefficient of friction under the turned head or nut. */
     headFriction: { kind: 'ratio', min: 0 },
-    /** Outer diameter of the bearing ring under the turned head or nut. */
-    bearingDiameter: { kind: 'length', above: 0 },
-    /** Diameter of the hole. */
-    holeDiameter: { kind: 'length', above: 0 },
+    ...BEARING_RING,
     /** Prevailing torque of a lock nut in the loosening direction. */
     prevailingTorque: { kind: 'torque', min: 0, default: '0 N m' },
   },
