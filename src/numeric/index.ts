@@ -36,6 +36,7 @@ export {
 } from './distributions.js'
 export { erf, erfc, erfcScaled } from './erf.js'
 export { NumericError, type NumericFailure } from './error.js'
+export { type Crossings, type FindRootsOptions, findRoots } from './find-roots.js'
 export { gamma, lnGamma, reciprocalGamma, regularisedGammaP, regularisedGammaQ } from './gamma.js'
 export { type Integral, type IntegrateOptions, integrate, integrateWithError } from './integrate.js'
 export { bilinearTable, linearTable, monotoneTable, type Table } from './interpolate.js'
@@ -50,16 +51,7 @@ export { solveNonStiff } from './ode-explicit.js'
 export { type StiffProblem, solveStiff } from './ode-stiff.js'
 export { householder, type SingularValues, singularValues } from './orthogonal.js'
 export { type RandomStream, randomStream } from './random.js'
-export {
-  bracketRoot,
-  type Crossings,
-  type ExpandOptions,
-  expandBracket,
-  type FindRootsOptions,
-  findRoots,
-  type RootOptions,
-  type ScalarFunction,
-} from './root.js'
+export { bracketRoot, type RootOptions, type ScalarFunction } from './root.js'
 export { latinHypercube, type PointSequence, SOBOL_DIMENSIONS, sobolSequence } from './sampling.js'
 export {
   type GradedTimesOptions,

@@ -61,7 +61,7 @@ export type Target<O> = O extends Kind
 export function scalarAt(formula: AnyFormula, path: string): Scalar {
   let inputs: Inputs | undefined = formula.def.inputs
   let found: Input | undefined
-  for (const name of path.split('.')) {
+  for (const name of typeof path === 'string' ? path.split('.') : []) {
     found = inputs !== undefined && Object.hasOwn(inputs, name) ? inputs[name] : undefined
     inputs = typeof found === 'object' && 'fields' in found ? found.fields : undefined
   }

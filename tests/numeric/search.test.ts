@@ -1,15 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import {
-  besselJ0,
-  bracketRoot,
-  expandBracket,
-  findRoots,
-  integrate,
-  integrateWithError,
-  minimise,
-  minimiseScalar,
-} from '../../src/numeric/index.js'
+import { besselJ0, bracketRoot, findRoots, integrate, integrateWithError, minimise, minimiseScalar } from '../../src/numeric/index.js'
 
 const reason = (why: string) => expect.objectContaining({ name: 'NumericError', reason: why })
 
@@ -114,6 +105,74 @@ describe('findRoots', () => {
     expect(findRoots((x) => Math.log10(x) + 4.5, 1e-9, 1, { spacing: 'log', samples: 20 }).roots).toEqual([expect.closeTo(10 ** -4.5, 14)])
   })
 
+  test('a root beside the edge of the domain is found, and one at the edge', () => {
+    expect(findRoots((x) => Math.sqrt(x - 0.05) - 0.1, -1, 1, { samples: 10 }).roots).toEqual([expect.closeTo(0.06, 14)])
+    expect(findRoots((x) => Math.sqrt(0.05 - x) - 0.1, -1, 1, { samples: 10 }).roots).toEqual([expect.closeTo(0.04, 14)])
+    for (const power of [0.25, 1 / 3, 0.5, 1, 1.5, 3])
+      for (const sign of [1, -1]) {
+        const { roots } = findRoots((x) => (sign * x < 0.05 ? Number.NaN : (sign * x - 0.05) ** power), -1, 1, { samples: 10 })
+        expect(roots).toEqual([expect.closeTo(sign * 0.05, 12)])
+      }
+    // A domain that ends away from zero, or where the function has no limit, has no root there.
+    expect(findRoots((x) => Math.sqrt(x - 0.05) + 1e-3, -1, 1, { samples: 10 }).roots).toEqual([])
+    expect(findRoots((x) => Math.log(x - 0.05) - 9, -1, 1, { samples: 10 }).roots).toEqual([])
+    // A touching root between the edge and the first sample inside.
+    expect(findRoots((x) => (x < 0.05 ? Number.NaN : (x - 0.1) ** 2), -1, 1, { samples: 10 }).roots).toEqual([expect.closeTo(0.1, 7)])
+  })
+
+  test.each([
+    ['x^3', (x: number) => x ** 3],
+    ['x |x|', (x: number) => x * Math.abs(x)],
+    ['atan^3', (x: number) => Math.atan(x) ** 3],
+    ['x^9', (x: number) => x ** 9],
+    ['cube root', Math.cbrt],
+  ])('%s on a range that is not symmetric has its root at zero, to the last bit', (_, f) => {
+    for (const [lo, hi] of [
+      [-1, 2],
+      [-1, 2.5],
+      [-3, 1],
+      [-1e-9, 7],
+    ] as const)
+      expect(findRoots(f, lo, hi, { samples: 100 })).toEqual({ roots: [0], intervals: [], poles: [] })
+    const { roots } = findRoots((x) => f(x - 0.3), -1, 2, { samples: 100 })
+    expect(roots).toHaveLength(1)
+    expect(Math.abs(roots[0]! - 0.3)).toBeLessThan(1e-12)
+  })
+
+  test('roots that touch zero, and close pairs, wherever they lie between the samples', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0.01, max: 4.99, noNaN: true }), fc.integer({ min: 5, max: 60 }), (root, samples) => {
+        const touch = (f: (x: number) => number) => findRoots(f, 0, 5, { samples }).roots
+        expect(touch((x) => (x - root) ** 2)).toEqual([expect.closeTo(root, 6)])
+        expect(touch((x) => -((x - root) ** 2))).toEqual([expect.closeTo(root, 6)])
+        expect(touch((x) => Math.abs(x - root))).toEqual([expect.closeTo(root, 6)])
+        expect(touch((x) => (x - root) ** 2 + 1e-6)).toEqual([])
+        const pair = touch((x) => (x - root) ** 2 - 1e-6)
+        expect(pair).toEqual([root - 1e-3, root + 1e-3].map((x) => expect.closeTo(x, 10)))
+      }),
+      { seed: 3, numRuns: 60 },
+    )
+  })
+
+  test('a range of zeros is an interval, its ends to the last places', () => {
+    const flat = findRoots((x) => Math.max(0, x - 1) + Math.min(0, x + 0.3), -2, 3, { samples: 50 })
+    expect(flat.intervals).toHaveLength(1)
+    expect(flat.intervals[0]).toEqual([expect.closeTo(-0.3, 14), expect.closeTo(1, 14)])
+    expect(flat.roots).toEqual([])
+    expect(findRoots((x) => Math.max(0, x - 1), -2, 3).intervals).toEqual([[-2, expect.closeTo(1, 14)]])
+    expect(findRoots(() => 0, -2, 3).intervals).toEqual([[-2, 3]])
+    // Values within their rounding error are zero.
+    expect(findRoots((x) => Math.max(0, x - 1) + 1e-15 * Math.sin(1e9 * x), -2, 3, { noise: 2e-15 }).intervals).toHaveLength(1)
+    // A root that is flat over a small part of a cell is a point.
+    expect(findRoots((x) => x ** 4 * Math.sign(x), -1, 1, { noise: 1e-15 })).toEqual({ roots: [0], intervals: [], poles: [] })
+  })
+
+  test('a jump is none, however small it is against the slope beside it', () => {
+    const { roots, poles } = findRoots((x) => x - 0.3 + (x < 0.3 ? -1e-4 : 1e-4), -1, 1)
+    expect(roots).toEqual([])
+    expect(poles).toEqual([expect.closeTo(0.3, 9)])
+  })
+
   test('a root on a sample point is reported once', () => {
     expect(findRoots((x) => x - 0.5, 0, 1, { samples: 2 }).roots).toEqual([0.5])
     expect(findRoots((x) => x, 0, 1).roots).toEqual([0])
@@ -137,20 +196,6 @@ describe('findRoots', () => {
     expect(() => findRoots(Math.sin, 1, 1)).toThrowError(reason('badArgument'))
     expect(() => findRoots(Math.sin, 0, 1, { samples: 0 })).toThrowError(reason('badArgument'))
     expect(() => findRoots(Math.sin, 0, 1, { spacing: 'log' })).toThrowError(reason('badArgument'))
-  })
-})
-
-describe('expandBracket', () => {
-  test('walks out until the sign changes, and stays within limits', () => {
-    for (const root of [-3000, -0.2, 0.01, 55, 1e6]) {
-      const [lo, hi] = expandBracket((x) => x - root, 1)
-      expect(lo).toBeLessThanOrEqual(root)
-      expect(hi).toBeGreaterThanOrEqual(root)
-    }
-    expect(() => expandBracket((x) => x - 10, 1, { upper: 5, lower: 0 })).toThrowError(reason('noBracket'))
-    expect(() => expandBracket(() => Number.NaN, 1)).toThrowError(reason('notFinite'))
-    expect(() => expandBracket((x) => x, 1, { step: 0 })).toThrowError(reason('badArgument'))
-    expect(expandBracket((x) => Math.log(x) + 3, 1)[0]).toBeGreaterThan(0)
   })
 })
 
