@@ -1,4 +1,5 @@
 import type { AnyFormula, Input, OutputField } from '../../formula/index.js'
+import { type Kind, kindRow } from '../../units/index.js'
 
 /** A number on a sheet: where it stands, its kind, and the step or leaf it comes from. */
 export interface Candidate {
@@ -66,25 +67,52 @@ export function outputPlaces({ def: { output } }: AnyFormula, y: unknown): Place
   )
 }
 
-/** The last word of a path or id. */
-export const lastWord = (path: string): string => path.slice(path.lastIndexOf('.') + 1)
+/** Words of a name or path: `air.hotTemperature` is air, hot, temperature. */
+const wordsOf = (text: string): string[] =>
+  text
+    .replace(/([a-z0-9])([A-Z])/g, '$1 $2')
+    .toLowerCase()
+    .split(/[^a-z0-9]+/)
 
-/** Finds where a number comes from among what its reader had before: equal, of the same kind; by equal name where several are. */
-export function linkOf({ path, number, kind }: Place, candidates: readonly Candidate[]): { link: Link | undefined; doubtful: boolean } {
-  const fits = (one: Candidate) => one.kind === undefined || kind === undefined || one.kind === kind
-  const equal = candidates.filter((one) => Object.is(one.number, number) && fits(one))
-  if (equal.length > 0) return chosen(equal, path, false)
-  const opposite = number === 0 ? [] : candidates.filter((one) => one.number === -number && fits(one))
-  return opposite.length > 0 ? chosen(opposite, path, true) : { link: undefined, doubtful: false }
+/** How well the name of a candidate fits that of an input: the same last word counts most, then words they share. */
+function likeness(name: string, path: string): number {
+  const [own, wanted] = [wordsOf(name), wordsOf(path)]
+  return (own.at(-1) === wanted.at(-1) ? 10 : 0) + wanted.filter((word) => own.includes(word)).length
 }
 
-function chosen(found: readonly Candidate[], path: string, negative: boolean): { link: Link; doubtful: boolean } {
-  const last = found.at(-1) as Candidate
+/** A link, and whether another origin fits as well. */
+export interface Found {
+  readonly link: Link | undefined
+  readonly doubtful: boolean
+}
+
+/**
+ * Finds where a number comes from among what its reader had before: equal or opposite, of the same kind, or at least of the same dimension.
+ * Where several origins are, names decide; where a value hands a number on, the last one does.
+ */
+export function linkOf({ path, number, kind }: Place, candidates: readonly Candidate[], handsOn: boolean): Found {
+  for (const fits of [sameKind, sameDimension])
+    for (const negative of [false, true]) {
+      if (negative && number === 0) continue
+      const found = candidates.filter((one) => Object.is(one.number, negative ? -number : number) && fits(one.kind, kind))
+      if (found.length > 0) return chosen(found, path, negative, handsOn)
+    }
+  return { link: undefined, doubtful: false }
+}
+
+const sameKind = (a: string | undefined, b: string | undefined) => a === undefined || b === undefined || a === b
+const sameDimension = (a: string | undefined, b: string | undefined) =>
+  a === undefined || b === undefined || kindRow(a as Kind).dim === kindRow(b as Kind).dim
+
+function chosen(found: readonly Candidate[], path: string, negative: boolean, handsOn: boolean): Found {
   const dress = ({ from }: Candidate): Link => (negative ? { ...from, negative: true } : from)
-  if (found.every(({ from }) => same(from, last.from))) return { link: dress(last), doubtful: false }
-  const named = found.filter(({ name }) => lastWord(name) === lastWord(path))
-  const best = named.at(-1) ?? last
-  return { link: dress(best), doubtful: !named.every(({ from }) => same(from, best.from)) || named.length === 0 }
+  const last = found.at(-1) as Candidate
+  if (handsOn || found.every(({ from }) => same(from, last.from))) return { link: dress(last), doubtful: false }
+  const most = Math.max(...found.map(({ name }) => likeness(name, path)))
+  const best = found.filter(({ name }) => likeness(name, path) === most)
+  const one = best.at(-1) as Candidate
+  return { link: dress(one), doubtful: !best.every(({ from }) => same(from, one.from)) }
 }
 
-const same = (a: Origin, b: Origin): boolean => a.of === b.of && a.number === b.number && a.path === b.path
+/** Numbers of one step or leaf that are equal are equal by its own physics: either is right. */
+const same = (a: Origin, b: Origin): boolean => a.of === b.of && a.number === b.number

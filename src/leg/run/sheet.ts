@@ -133,7 +133,7 @@ export class SheetMaker {
     for (const entry of cell.log ?? []) this.#take(cell, entry, candidates)
     return numbersIn(cell.value).map((place): Candidate => {
       const name = place.path === '' ? cell.of.id : place.path
-      const link = this.#linked(`${cell.of.id} hands on ${place.path}`, place, candidates)
+      const link = this.#linked(`${cell.of.id} hands on ${place.path}`, place, candidates, true)
       const origin = candidates.find(({ from }) => link !== undefined && sameOrigin(from, link))
       return { name, number: place.number, kind: origin?.kind, from: link ?? { of: 'step', number: -1, path: '' } }
     })
@@ -169,8 +169,8 @@ export class SheetMaker {
     }))
   }
 
-  #linked(where: string, place: Place, candidates: readonly Candidate[]): Link | undefined {
-    const { link, doubtful } = linkOf(place, candidates)
+  #linked(where: string, place: Place, candidates: readonly Candidate[], handsOn = false): Link | undefined {
+    const { link, doubtful } = linkOf(place, candidates, handsOn)
     if (link === undefined && !WRITTEN.includes(place.number) && !Number.isNaN(place.number))
       this.#gaps.push({ where, number: place.number })
     if (doubtful && !WRITTEN.includes(place.number)) this.#doubtful.push({ where, number: place.number })

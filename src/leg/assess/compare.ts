@@ -1,0 +1,77 @@
+import { type LegCalculation, placeOf } from '../calculation.js'
+import { appliesTo, type Check } from '../cases/check.js'
+import { type CaseId, LOAD_CASES } from '../cases/events.js'
+import { JOINTS, type Joint } from '../numbers.js'
+import type { AnyValue, Cell, Named } from '../run/index.js'
+
+/** One check of one joint (or of the leg) in one load case. */
+export interface Comparison {
+  readonly check: Check
+  readonly joint: Joint
+  readonly id: CaseId
+  readonly demand: Cell
+  readonly capacity: Cell
+  readonly unless: Cell | undefined
+  readonly remark: Cell | undefined
+}
+
+/** Demand, capacity and reserve of a comparison. */
+export interface DemandCapacity {
+  readonly demand: number
+  readonly capacity: number
+  /** Capacity over demand, from 0 to `PLENTY`; 0 where one of them could not be calculated. */
+  readonly reserve: number
+  /** Why one of them could not be calculated. */
+  readonly failure?: string
+}
+
+/** A reserve beyond this means no more than "plenty". */
+export const PLENTY = 1000
+
+/** The comparisons of some checks in some load cases, with the cells of both sides. */
+export function comparisonsOf(calculation: LegCalculation, checks: readonly Check[], cases: readonly CaseId[]): Comparison[] {
+  const cellOf = (value: Check['demand'] | Check['unless'], where: Named) =>
+    value === undefined ? undefined : calculation.instances.find(value as unknown as AnyValue, {}, calculation.instances.implied(where))
+  return cases.flatMap((id) => {
+    const { event, air, age } = LOAD_CASES[id]
+    return checks
+      .filter((check) => appliesTo(check, event))
+      .flatMap((check) =>
+        (check.scope === 'leg' ? JOINTS.slice(0, 1) : JOINTS).map((joint): Comparison => {
+          const names = { leg: 'leg', event, air, age, ...(check.scope === 'joint' ? { joint } : {}), ...check.of }
+          const where = placeOf(calculation, names)
+          return {
+            check,
+            joint,
+            id,
+            demand: cellOf(check.demand, where) as Cell,
+            capacity: cellOf(check.capacity, where) as Cell,
+            unless: cellOf(check.unless, where),
+            remark: cellOf(check.remark, where),
+          }
+        }),
+      )
+  })
+}
+
+/** Capacity over demand. What is not a number has reserve 0, so that it fails. */
+export function reserveOf(demand: number, capacity: number): number {
+  if (Number.isNaN(demand) || Number.isNaN(capacity)) return 0
+  if (demand <= 0) return PLENTY
+  const reserve = capacity / demand
+  return Number.isNaN(reserve) ? 0 : Math.min(PLENTY, Math.max(0, reserve))
+}
+
+/** Both sides of a comparison; a reason where the check does not apply. A side that fails has reserve 0 and says why. */
+export function compare(calculation: LegCalculation, { demand, capacity, unless }: Comparison): DemandCapacity | string {
+  try {
+    const reason = unless === undefined ? undefined : (calculation.read(unless) as string | undefined)
+    if (reason !== undefined) return reason
+    const [asked, borne] = [calculation.read(demand) as number, calculation.read(capacity) as number]
+    const failure = Number.isNaN(asked) ? 'the demand is not a number' : Number.isNaN(borne) ? 'the capacity is not a number' : undefined
+    const found = { demand: asked, capacity: borne, reserve: reserveOf(asked, borne) }
+    return failure === undefined ? found : { ...found, failure }
+  } catch (error) {
+    return { demand: Number.NaN, capacity: Number.NaN, reserve: 0, failure: error instanceof Error ? error.message : String(error) }
+  }
+}

@@ -1,0 +1,50 @@
+import type { Source } from '../../formula/index.js'
+import type { Kind } from '../../units/index.js'
+import type { Index, Value } from '../run/index.js'
+import { EVENTS, type EventId, type Tag } from './events.js'
+
+/** What follows when the part fails: it breaks, it does not do its work, or somebody is hurt or annoyed. */
+export type Consequence = 'breaks' | 'fails to work' | 'safety'
+
+/** A side of a check, for the instances that a comparison has. */
+type Side<T> = Value<T, 'leg' | 'joint' | 'link' | 'boltGroup' | 'event' | 'air' | 'age'>
+
+/** One way a part can fail: a demand and a capacity, each a value of its own indices. */
+export interface Check {
+  /** Part and mode, such as `pin.bending`. */
+  readonly id: string
+  /** The part, in words. */
+  readonly part: string
+  /** How it fails, in words. */
+  readonly mode: string
+  readonly consequence: Consequence
+  /** Kind of both sides. */
+  readonly kind: Kind
+  /** Whether it applies to each driven joint or to the leg as a whole. */
+  readonly scope: 'joint' | 'leg'
+  /** Instances it is fixed to, by name: one link, one group of bolts. */
+  readonly of?: { readonly [X in Index]?: string }
+  /** Events it applies to: those with one of these tags. */
+  readonly when: readonly Tag[]
+  readonly demand: Side<number>
+  readonly capacity: Side<number>
+  /** Why it does not apply to this leg; absent where it does. */
+  readonly unless?: Side<string | undefined>
+  /** What to know beside the numbers. */
+  readonly remark?: Side<string | undefined>
+  /** What demand and capacity are, in words that complete "the demand is …". */
+  readonly demandIs: string
+  readonly capacityIs: string
+  /** What would help. */
+  readonly remedy: string
+  /** Required reserve where the general one is too much: geometry is exact, a rule of thumb has its margin in it. */
+  readonly requiredReserve?: number
+  /** Where the rule itself comes from, as well as the sources of its formulas. */
+  readonly rule?: Source
+}
+
+/** Whether a check applies to an event. */
+export const appliesTo = ({ when }: Check, event: EventId): boolean => {
+  const tags: readonly Tag[] = EVENTS[event].tags
+  return when.some((tag) => tags.includes(tag))
+}

@@ -1,0 +1,172 @@
+/** Loading of the foot: which stride or pose, and how hard. */
+export const STANCE_IDS = ['stand', 'walk', 'blocked', 'trot', 'hop', 'drop', 'slope', 'unloaded'] as const
+/** The name of a stance. */
+export type StanceId = (typeof STANCE_IDS)[number]
+
+/** Air round the leg. */
+export const AIR_IDS = ['normal', 'normalStill', 'hot', 'cold', 'shelf'] as const
+/** The name of an air. */
+export type AirId = (typeof AIR_IDS)[number]
+
+/** Age of the pretension. */
+export const AGE_IDS = ['new', 'year'] as const
+/** The name of an age. */
+export type AgeId = (typeof AGE_IDS)[number]
+
+/** What can be said of an event. Checks apply to events by these tags, never by name. */
+export type Tag =
+  /** The foot carries the robot. */
+  | 'bearsLoad'
+  /** The motors warm up, and do so until temperatures are steady. */
+  | 'warms'
+  | 'lasting'
+  /** The joints turn. */
+  | 'moves'
+  /** A load of one moment that strength must bear once; a hard one of a landing, push or stall; a shock. */
+  | 'oneMoment'
+  | 'rare'
+  | 'shock'
+  /** Loads of every day. */
+  | 'daily'
+  /** The strides of a season. */
+  | 'repeats'
+  /** The pretension acts for a long time. */
+  | 'keepsTension'
+  /** The leg as built, standing: geometry, tightening, zones of prints. */
+  | 'asBuilt'
+  /** An ordinary walk. */
+  | 'walks'
+  /** The coldest state, when fits are tightest. */
+  | 'coldFit'
+  /** The foot pushes along the ground. */
+  | 'pushes'
+  /** Nobody would expect a touch to be dangerous. */
+  | 'inReach'
+  /** The robot stands on a slope. */
+  | 'slopes'
+
+/** An event: how the foot is loaded, how motors warm up, what applies. */
+export interface Event {
+  readonly stance: StanceId
+  /** Held still with one phase worst, turning, or cold. */
+  readonly heating: 'none' | 'held' | 'moving'
+  readonly tags: readonly Tag[]
+}
+
+/** The events. */
+export const EVENTS = {
+  stand: { stance: 'stand', heating: 'held', tags: ['bearsLoad', 'warms', 'lasting', 'daily', 'asBuilt', 'inReach'] },
+  walk: {
+    stance: 'walk',
+    heating: 'moving',
+    tags: ['bearsLoad', 'warms', 'lasting', 'moves', 'oneMoment', 'daily', 'walks', 'pushes', 'inReach'],
+  },
+  stall: { stance: 'blocked', heating: 'held', tags: ['bearsLoad', 'warms', 'oneMoment', 'rare', 'pushes', 'inReach'] },
+  trot: { stance: 'trot', heating: 'moving', tags: ['bearsLoad', 'warms', 'lasting', 'moves', 'oneMoment', 'daily', 'pushes'] },
+  hop: { stance: 'hop', heating: 'none', tags: ['bearsLoad', 'oneMoment', 'rare', 'shock'] },
+  drop: { stance: 'drop', heating: 'none', tags: ['bearsLoad', 'oneMoment', 'rare', 'shock'] },
+  firstSteps: { stance: 'walk', heating: 'none', tags: ['bearsLoad', 'oneMoment', 'coldFit', 'pushes'] },
+  slope: { stance: 'slope', heating: 'moving', tags: ['bearsLoad', 'warms', 'lasting', 'moves', 'oneMoment', 'daily', 'slopes', 'pushes'] },
+  season: { stance: 'walk', heating: 'none', tags: ['bearsLoad', 'moves', 'repeats', 'keepsTension', 'pushes'] },
+  shelf: { stance: 'unloaded', heating: 'none', tags: ['keepsTension'] },
+} as const satisfies Record<string, Event>
+/** The name of an event. */
+export type EventId = keyof typeof EVENTS
+/** The events by name. */
+export const EVENT_IDS = Object.keys(EVENTS) as EventId[]
+
+/** A load case: an event in an air, with cords of an age. */
+export interface LoadCase {
+  readonly title: string
+  /** What happens, in one sentence. */
+  readonly story: string
+  readonly event: EventId
+  readonly air: AirId
+  readonly age: AgeId
+}
+
+/** The load cases, in the order of the report. */
+export const LOAD_CASES = {
+  stand: {
+    title: 'Stand',
+    story: 'The robot stands on all its feet for hours.',
+    event: 'stand',
+    air: 'normalStill',
+    age: 'new',
+  },
+  walk: {
+    title: 'Walk',
+    story: 'A slow walk with the load, on an ordinary day, until temperatures settle.',
+    event: 'walk',
+    air: 'normal',
+    age: 'new',
+  },
+  stall: {
+    title: 'Stall in hot still air',
+    story:
+      'The leg, cold until then, is blocked in the hardest pose of its walk in hot still air, until it is switched off after the stall time.',
+    event: 'stall',
+    air: 'hot',
+    age: 'new',
+  },
+  trot: {
+    title: 'Trot',
+    story: 'A trot on diagonal pairs, the force on each foot rising and falling as half a sine.',
+    event: 'trot',
+    air: 'normal',
+    age: 'new',
+  },
+  hop: {
+    title: 'Hop',
+    story: 'A hop on all feet: they push off and land over the landing travel, the force of each at its peak when the leg is most bent.',
+    event: 'hop',
+    air: 'normalStill',
+    age: 'new',
+  },
+  drop: {
+    title: 'Drop',
+    story: 'The robot is dropped on two feet and the legs give way under control.',
+    event: 'drop',
+    air: 'normalStill',
+    age: 'new',
+  },
+  hotAfternoon: {
+    title: 'Walk on a hot still afternoon',
+    story: 'The walk, in hot still air, until temperatures settle.',
+    event: 'walk',
+    air: 'hot',
+    age: 'new',
+  },
+  coldMorning: {
+    title: 'Cold morning',
+    story: 'The first steps on a cold morning: cord and prints have changed length, the motors are cold.',
+    event: 'firstSteps',
+    air: 'cold',
+    age: 'new',
+  },
+  slope: {
+    title: 'Carry up a slope',
+    story: 'The walk, straight up the steepest slope, the rear legs carrying more than the front ones.',
+    event: 'slope',
+    air: 'normal',
+    age: 'new',
+  },
+  season: {
+    title: 'A season of walking',
+    story: 'Every stride of a season: fatigue, creep and relaxation, damp prints, an aged pretension.',
+    event: 'season',
+    air: 'normal',
+    age: 'year',
+  },
+  shelf: {
+    title: 'A year on the shelf',
+    story: 'The leg lies unloaded under its pretension.',
+    event: 'shelf',
+    air: 'shelf',
+    age: 'new',
+  },
+} as const satisfies Record<string, LoadCase>
+/** The name of a load case. */
+export type CaseId = keyof typeof LOAD_CASES
+/** The load cases by name, in the order of the report. */
+export const CASE_IDS = Object.keys(LOAD_CASES) as CaseId[]

@@ -1,0 +1,170 @@
+import { jumpPush, tipOverSlope } from '../../../kinematics/index.js'
+import { slopeLoadShare } from '../../../structures/index.js'
+import type { EventId, StanceId } from '../../cases/events.js'
+import { line, type Use, type Value, value } from '../../run/index.js'
+import * as robot from '../robot/fields.js'
+import * as load from './fields.js'
+
+/** How the foot is loaded while the body passes over it. */
+export interface Stance {
+  readonly gravity: number
+  /** Part of the weight this leg carries, averaged over the stride. */
+  readonly legShare: number
+  readonly dutyFactor: number
+  readonly shape: 'rectangular' | 'halfSine'
+  /** Force along the ground over force upright. */
+  readonly traction: number
+  readonly speed: number
+  readonly stepLength: number
+  readonly clearance: number
+  /** Whether the leg is blocked somewhere in its stance: the poses of a step, but nothing moves. */
+  readonly blocked: boolean
+}
+
+const evenShare = line('share of one leg', { legs: 'count' }, 'ratio', '1 / legs', ({ legs }) => 1 / legs)
+const half = line('half of a distance', { distance: 'length' }, 'length', 'distance / 2', ({ distance }) => distance / 2)
+const pairShare = line(
+  'share of one leg of a pair',
+  { pair: 'ratio', legs: 'count' },
+  'ratio',
+  '2 · pair / legs',
+  (x) => (2 * x.pair) / x.legs,
+)
+const uphillTraction = line('traction up a slope', { slope: 'angle' }, 'ratio', 'tan(slope)', ({ slope }) => Math.tan(slope))
+const acrossSlope = line(
+  'gravity across a slope',
+  { gravity: 'acceleration', slope: 'angle' },
+  'acceleration',
+  'gravity · cos(slope)',
+  (x) => x.gravity * Math.cos(x.slope),
+)
+const landingShare = line(
+  'share of one foot of a landing force',
+  { force: 'force', mass: 'mass', gravity: 'acceleration', feet: 'count' },
+  'ratio',
+  'force / (mass · gravity · feet)',
+  (x) => x.force / (x.mass * x.gravity * x.feet),
+)
+
+type Read = Use<never>
+
+const walking = (use: Read): Stance => ({
+  gravity: use(robot.gravity),
+  legShare: use.run(evenShare, { legs: use(robot.legs) }),
+  dutyFactor: use(load.walk.dutyFactor),
+  shape: 'rectangular',
+  traction: use(load.traction),
+  speed: use(load.walk.speed),
+  stepLength: use(load.walk.stepLength),
+  clearance: use(load.walk.clearance),
+  blocked: false,
+})
+
+const held = (use: Read, shape: Stance['shape'], legShare: number): Stance => ({
+  gravity: use(robot.gravity),
+  legShare,
+  dutyFactor: 1,
+  shape,
+  traction: use(load.noTraction),
+  speed: 0,
+  stepLength: 0,
+  clearance: 0,
+  blocked: false,
+})
+
+/** A landing or a push-off: constant force over the travel, half a sine over time. */
+function leaping(use: Read, jumpHeight: number, feet: number): Stance {
+  const [mass, gravity] = [use(robot.mass), use(robot.gravity)]
+  const { totalForce: force } = use.run(jumpPush, { mass, jumpHeight, pushTravel: use(load.landingTravel), gravity })
+  return held(use, 'halfSine', use.run(landingShare, { force, mass, gravity, feet }))
+}
+
+/** Slope at which the robot tips over its lower feet, straight down the slope. */
+export const tipOverAlong = value('robot.tipOverAlong', [], (use) =>
+  use.run(tipOverSlope, {
+    marginToEdge: use.run(half, { distance: use(robot.hipSpacing) }),
+    height: use(robot.centreOfMassHeight) ?? use(robot.standHeight),
+  }),
+)
+
+function onSlope(use: Read): Stance {
+  const [slope, legs] = [use(load.slope), use(robot.legs)]
+  const pair = use.run(slopeLoadShare, { slope, tipOverSlope: use(tipOverAlong), levelShare: use(load.levelShare) })
+  return {
+    ...walking(use),
+    gravity: use.run(acrossSlope, { gravity: use(robot.gravity), slope }),
+    legShare: use.run(pairShare, { pair, legs }),
+    traction: use.run(uphillTraction, { slope }),
+  }
+}
+
+const STANCES: { readonly [S in StanceId]: (use: Read) => Stance } = {
+  stand: (use) => held(use, 'rectangular', use.run(evenShare, { legs: use(robot.legs) })),
+  walk: walking,
+  blocked: (use) => ({ ...walking(use), blocked: true }),
+  trot: (use) => ({
+    ...walking(use),
+    dutyFactor: use(load.trot.dutyFactor),
+    shape: 'halfSine',
+    speed: use(load.trot.speed),
+    stepLength: use(load.trot.stepLength),
+    clearance: use(load.trot.clearance),
+  }),
+  hop: (use) => leaping(use, use(load.hopHeight), use(robot.legs)),
+  drop: (use) => leaping(use, use(load.dropHeight), use(load.feetOfDrop)),
+  slope: onSlope,
+  unloaded: (use) => held(use, 'rectangular', 0),
+}
+
+/** The loading of the foot in a stance. */
+export const stance = value('load.stance', ['stance'], (use, at) => STANCES[use.nameOf('stance', at.stance) as StanceId](use))
+
+const underLoad = line('time under load', { time: 'time', dutyFactor: 'ratio' }, 'time', 'time · dutyFactor', (x) => x.time * x.dutyFactor)
+const stancePeriod = line(
+  'time of one stance',
+  { stepLength: 'length', speed: 'velocity' },
+  'time',
+  'stepLength / speed',
+  (x) => x.stepLength / x.speed,
+)
+const seasonStrides = line('strides of a season', { perDay: 'count', days: 'count' }, 'count', 'perDay · days', (x) => x.perDay * x.days)
+const seasonTime = line(
+  'time under load in a season',
+  { strides: 'count', stance: 'time' },
+  'time',
+  'strides · stance',
+  (x) => x.strides * x.stance,
+)
+
+/** Time of one stance of the walk. */
+export const walkStanceTime = value('load.walkStanceTime', [], (use) =>
+  use.run(stancePeriod, { stepLength: use(load.walk.stepLength), speed: use(load.walk.speed) }),
+)
+/** Strides of a season. */
+export const strides = value('load.strides', [], (use) => use.run(seasonStrides, { perDay: use(load.stridesPerDay), days: use(load.days) }))
+
+const aWalk = (use: Read) => use.run(underLoad, { time: use(load.walkingTime), dutyFactor: use(load.walk.dutyFactor) })
+const aMoment = (use: Read) => use(load.moment)
+const DURATIONS: { readonly [E in EventId]: (use: Read) => number } = {
+  stand: (use) => use(load.standingTime),
+  walk: aWalk,
+  stall: (use) => use(load.stallTime),
+  trot: aMoment,
+  hop: aMoment,
+  drop: aMoment,
+  firstSteps: aMoment,
+  slope: aWalk,
+  season: (use) => use.run(seasonTime, { strides: use(strides), stance: use(walkStanceTime) }),
+  shelf: (use) => use(load.shelfTime),
+}
+
+/** Time under load that creep counts. */
+export const duration = value('load.duration', ['event'], (use, at) => DURATIONS[use.nameOf('event', at.event) as EventId](use))
+/** Load cycles that fatigue counts. */
+export const cycles: Value<number, 'event'> = value('load.cycles', ['event'], (use, at) =>
+  use.nameOf('event', at.event) === 'season' ? use(strides) : use(load.once),
+)
+/** How long a motor is held from cold; absent where it is held until temperatures are steady. */
+export const heldFor = value('load.heldFor', ['event'], (use, at) =>
+  use.nameOf('event', at.event) === 'stall' ? use(load.stallTime) : undefined,
+)

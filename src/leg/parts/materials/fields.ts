@@ -1,0 +1,226 @@
+import {
+  type LoadDirection,
+  type Material,
+  type MoistureState,
+  PROPERTY_KINDS,
+  type PropertyName,
+  type StrengthNumbers,
+  strengthNumbers,
+} from '../../../materials/index.js'
+import { InputError } from '../../../units/index.js'
+import { record, reference, word } from '../../leaves.js'
+import type { LegNumbers } from '../../numbers.js'
+import { constant, leaf, type Names, type Range, type Value } from '../../run/index.js'
+import type { OwnMaterial } from '../../specification/own-material.js'
+import { materialOf } from '../../specification/tables.js'
+
+const found = (x: LegNumbers, name: string): Material => materialOf(name, x.materials as Readonly<Record<string, OwnMaterial>> | undefined)
+
+/** Tests that replace properties of a print by values of one's own. */
+const PULL = 'pull five bars of the material from your printer, lying and standing'
+const HANG = 'hang a known weight on bars of the material for a month and log when they break'
+const MEASURED_BY: { readonly [P in PropertyName]?: string } = {
+  modulus: 'bend a printed bar with known weights and measure its deflection',
+  modulusConditionedRatio: 'bend a bar dry, and again after a month in its air',
+  modulusSaturatedRatio: 'bend a bar dry, and again after a week in water',
+  poissonRatio: 'measure width and length of a pulled bar',
+  thermalExpansion: 'measure a long bar cold and warm',
+  thermalConductivity: 'heat one face of a plate with known power and measure both faces',
+  serviceTemperature: 'load a bar and warm it until it sags',
+  creepCoefficient: 'load a bar for a week and log its deflection',
+  creepExponent: 'load a bar for a week and log its deflection',
+  activationEnergy: 'log the deflection of loaded bars at two temperatures',
+  frictionOnSteel: 'pull a weighted print over steel with a spring balance',
+  moistureConditioned: 'weigh a bar dry, and again after a month in its air',
+  moistureSaturated: 'weigh a bar dry, and again after a week in water',
+  moistureSwelling: 'measure a bar dry and wet',
+  strainLimit: 'bend a printed strip until it whitens or tears',
+}
+
+/** A property of a material; absent where its record has none. */
+const propertyOf = (name: PropertyName): Value<number | undefined, 'material'> =>
+  leaf(`material.${name}`, ['material'], {
+    kind: PROPERTY_KINDS[name],
+    read: (x: LegNumbers, { material }: Names) => found(x, material)[name]?.si,
+    range: (x: LegNumbers, { material }: Names) => {
+      const property = found(x, material)[name]
+      return property === undefined || property.low >= property.high
+        ? undefined
+        : { low: property.low, high: property.high, source: property.source, measuredBy: MEASURED_BY[name] ?? PULL }
+    },
+  })
+
+export const dryModulus = propertyOf('modulus')
+export const modulusConditionedRatio = propertyOf('modulusConditionedRatio')
+export const modulusSaturatedRatio = propertyOf('modulusSaturatedRatio')
+export const poissonRatioGiven = propertyOf('poissonRatio')
+export const thermalExpansionGiven = propertyOf('thermalExpansion')
+export const thermalConductivity = propertyOf('thermalConductivity')
+export const glassTransition = propertyOf('glassTransitionTemperature')
+export const serviceTemperature = propertyOf('serviceTemperature')
+export const creepCoefficientGiven = propertyOf('creepCoefficient')
+export const creepExponentGiven = propertyOf('creepExponent')
+export const activationEnergy = propertyOf('activationEnergy')
+export const frictionOnSteelGiven = propertyOf('frictionOnSteel')
+export const moistureConditioned = propertyOf('moistureConditioned')
+export const moistureSaturated = propertyOf('moistureSaturated')
+export const moistureSwelling = propertyOf('moistureSwelling')
+export const strainLimit = propertyOf('strainLimit')
+export const density = propertyOf('density')
+export const specificHeat = propertyOf('specificHeat')
+
+export const name = word('material.name', ['material'], (_, { material }) => material)
+export const family = word('material.family', ['material'], (x, { material }) => found(x, material).family)
+/** Whether parts of it are built of layers. */
+export const layered = word('material.layered', ['material'], (x, { material }) => {
+  const { process, family: kind } = found(x, material)
+  return process === 'fusedFilament' || (process === 'sintered' && kind !== 'magnet')
+})
+/** Whether strength over temperature follows the amorphous rule, with its glass transition. */
+export const softensAtTransition = word('material.softensAtTransition', ['material'], (x, { material }) => {
+  const { family: kind, strengthCurve } = found(x, material)
+  return kind === 'amorphous' && strengthCurve === undefined
+})
+
+type StrengthName = keyof Omit<StrengthNumbers, 'temperatures' | 'shares'>
+const KINDS = {
+  strength: 'stress',
+  glassTransition: 'glassTransitionTemperature',
+  activationEnergy: 'activationEnergy',
+  shiftEnd: 'temperature',
+} as const
+
+/** One number that the strength of a material is made of, with its range. */
+function strengthLeaf(
+  id: string,
+  part: StrengthName,
+  measuredBy: string,
+  source: (material: Material) => { source: Range['source'] } | undefined,
+  direction: LoadDirection = 'alongLayers',
+  moisture: MoistureState = 'dry',
+): Value<number, 'material'> {
+  const at = (x: LegNumbers, material: string, end: 'low' | 'typical' | 'high') => {
+    const record = found(x, material)
+    // Metals have a fatigue rule of their own: the size, finish and mean stress of the part.
+    if (part === 'fatigueRatio' && record.family === 'metal') return 1
+    return strengthNumbers(record, direction, moisture, end, part === 'fatigueRatio')[part]
+  }
+  return leaf(id, ['material'], {
+    kind: KINDS[part as keyof typeof KINDS] ?? 'ratio',
+    read: (x: LegNumbers, { material }: Names) => at(x, material, 'typical'),
+    range: (x: LegNumbers, { material }: Names) => {
+      const ends = [at(x, material, 'low'), at(x, material, 'high')]
+      const [low, high] = [Math.min(...ends), Math.max(...ends)]
+      const from = source(found(x, material))
+      return low < high && from !== undefined ? { low, high, source: from.source, measuredBy } : undefined
+    },
+  })
+}
+
+/** Strength along the layers, dry, at room temperature: yield of metals, tensile strength otherwise. */
+export const strength = strengthLeaf('material.strength', 'strength', PULL, (m) =>
+  m.family === 'metal' ? m.yieldStrength : m.tensileStrength,
+)
+const share = (direction: LoadDirection) =>
+  strengthLeaf(`material.share.${direction}`, 'direction', PULL, (m) => m.acrossLayersRatio ?? m.yieldStrength, direction)
+/** Share of it in a direction. */
+export const directionShare = {
+  alongLayers: share('alongLayers'),
+  acrossLayers: share('acrossLayers'),
+  interlayerShear: share('interlayerShear'),
+} as const
+const wet = (moisture: MoistureState, property: PropertyName) =>
+  strengthLeaf(`material.share.${moisture}`, 'moisture', 'pull bars dry and wet', (m) => m[property], 'alongLayers', moisture)
+/** Share of it that a state of moisture leaves. */
+export const moistureShare = {
+  dry: wet('dry', 'density'),
+  conditioned: wet('conditioned', 'strengthConditionedRatio'),
+  saturated: wet('saturated', 'strengthSaturatedRatio'),
+} as const
+export const kept1000Hours = strengthLeaf('material.kept1000Hours', 'kept1000Hours', HANG, (m) => m.strengthKept1000Hours)
+export const kept1Year = strengthLeaf('material.kept1Year', 'kept1Year', HANG, (m) => m.strengthKept1Year)
+export const fatigueRatio = strengthLeaf(
+  'material.fatigueRatio',
+  'fatigueRatio',
+  'bend bars to and fro until they crack',
+  (m) => m.fatigueRatio,
+)
+/** Whether its record has a ratio of fatigue. */
+export const fatigueKnown = word(
+  'material.fatigueKnown',
+  ['material'],
+  (x, { material }) => found(x, material).fatigueRatio !== undefined && found(x, material).family !== 'metal',
+)
+/** Glass transition of the amorphous rule, or 0 where a table holds. */
+export const strengthTransition = strengthLeaf(
+  'material.strengthTransition',
+  'glassTransition',
+  'load a bar and warm it until it sags',
+  (m) => m.glassTransitionTemperature,
+)
+/** Activation energy by which heat shortens the time to rupture; 0 where none is known. */
+export const strengthActivation = strengthLeaf(
+  'material.strengthActivation',
+  'activationEnergy',
+  'log when loaded bars break at two temperatures',
+  (m) => m.activationEnergy,
+)
+/** Temperature above which the shift of time keeps its value. */
+export const shiftEnd = strengthLeaf(
+  'material.shiftEnd',
+  'shiftEnd',
+  'load a bar and warm it until it sags',
+  (m) => m.glassTransitionTemperature,
+)
+/** Share of the strength over temperature where it is not the amorphous rule. */
+export const strengthCurve = record('material.strengthCurve', ['material'], (x, { material }) => {
+  const { temperatures, shares } = strengthNumbers(found(x, material), 'alongLayers', 'dry')
+  return { temperatures, shares }
+})
+
+const TABLE = { level: 'assumption', where: 'where the record of the material has none' } as const
+export const poissonRatioElse = constant('material.poissonRatioElse', {
+  kind: 'ratio',
+  typical: 0.38,
+  low: 0.3,
+  high: 0.45,
+  source: TABLE,
+  measuredBy: 'measure width and length of a pulled bar',
+})
+export const frictionElse = constant('material.frictionElse', {
+  kind: 'ratio',
+  typical: 0.15,
+  low: 0.1,
+  high: 0.3,
+  source: TABLE,
+  measuredBy: 'pull a weighted part over steel with a spring balance',
+})
+export const dryAir = constant('material.dryAir', {
+  kind: 'ratio',
+  typical: 0.35,
+  source: { level: 'assumption', where: 'air this dry leaves prints dry' },
+})
+export const dampAir = constant('material.dampAir', {
+  kind: 'ratio',
+  typical: 0.75,
+  source: { level: 'assumption', where: 'air this damp soaks prints' },
+})
+/** Margin below the glass transition at which the amorphous rule gives no strength any more. */
+export const transitionMargin = constant('material.transitionMargin', {
+  kind: 'temperatureDifference',
+  typical: 15,
+  source: { level: 'commonPractice', where: '15 K below the glass transition for parts that bear load for long' },
+})
+/** Creep data are for this temperature. */
+export const creepReference = constant('material.creepReference', {
+  kind: 'temperature',
+  typical: 296.15,
+  source: { level: 'standard', where: 'ISO 291: standard atmosphere 23/50' },
+})
+export const steel = reference('material.steel', [], 'material', () => 'steel 12.9')
+
+/** A property that a calculation cannot do without. */
+export function needed(material: string, property: string, given: number | undefined): number {
+  if (given !== undefined) return given
+  throw new InputError('leg', [{ path: `${material}.${property}`, given: 'nothing', accepts: 'must be there: give it under materials' }])
+}

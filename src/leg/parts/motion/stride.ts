@@ -1,0 +1,312 @@
+import { formula } from '../../../formula/index.js'
+import { FootPath, KNEE_BACKWARD, LegDynamicsKernel, LegKernel, REACHED, stanceForce } from '../../../kinematics/index.js'
+import { rmsTorque } from '../../../thermal/index.js'
+
+const STANCE_SAMPLES = 8
+/** Fine enough for the largest torque of a swing to two per cent. */
+const SWING_SAMPLES = 12
+
+/** What a stride is made of, SI. */
+export interface StrideInput {
+  readonly hipOffset: number
+  readonly upperLink: number
+  readonly lowerLink: number
+  readonly upperMass: number
+  readonly lowerMass: number
+  readonly hipRotorInertia: number
+  readonly kneeRotorInertia: number
+  readonly knee: 'forward' | 'backward'
+  readonly height: number
+  readonly mass: number
+  readonly gravity: number
+  readonly legShare: number
+  readonly dutyFactor: number
+  readonly shape: 'rectangular' | 'halfSine'
+  readonly traction: number
+  readonly speed: number
+  readonly stepLength: number
+  readonly clearance: number
+  readonly blocked: boolean
+}
+
+interface JointLoad {
+  torque: number
+  shaftTorque: number
+  speed: number
+  loadedSpeed: number
+  lowest: number
+  highest: number
+  readonly shaft: number[]
+}
+
+const blank = (): JointLoad => ({
+  torque: 0,
+  shaftTorque: 0,
+  speed: 0,
+  loadedSpeed: 0,
+  lowest: Number.POSITIVE_INFINITY,
+  highest: Number.NEGATIVE_INFINITY,
+  shaft: [],
+})
+
+/** Torque that is only rounding is none. */
+const clean = (torque: number) => (Math.abs(torque) < 1e-12 ? 0 : torque)
+
+function take(joint: JointLoad, torque: number, shaftTorque: number, angle: number, rate: number, loaded: boolean): void {
+  const speed = Math.abs(rate)
+  if (Math.abs(torque) > Math.abs(joint.torque)) joint.torque = torque
+  if (Math.abs(shaftTorque) > Math.abs(joint.shaftTorque)) joint.shaftTorque = shaftTorque
+  if (speed > joint.speed) joint.speed = speed
+  if (loaded && speed > joint.loadedSpeed) joint.loadedSpeed = speed
+  if (angle < joint.lowest) joint.lowest = angle
+  if (angle > joint.highest) joint.highest = angle
+  joint.shaft.push(shaftTorque)
+}
+
+const NO_LINK = new Float64Array(10)
+
+/** A link as an even rod from its joint down: mass, centre of mass, inertia about it, as inverse dynamics takes them. */
+export const rodOf = ({ mass, length }: { mass: number; length: number }): readonly number[] => {
+  const across = (mass * length * length) / 12
+  return [mass, 0, 0, -length / 2, across, across, 0, 0, 0, 0]
+}
+
+/** Inverse dynamics of the links as even rods; the hip link stands still where hip and knee move. */
+export function rodDynamics(
+  x: Pick<StrideInput, 'hipOffset' | 'upperLink' | 'lowerLink' | 'upperMass' | 'lowerMass'>,
+  gravity: number,
+  rotors?: readonly number[],
+) {
+  const links = [NO_LINK, rodOf({ mass: x.upperMass, length: x.upperLink }), rodOf({ mass: x.lowerMass, length: x.lowerLink })] as const
+  return new LegDynamicsKernel(x.hipOffset, x.upperLink, x.lowerLink, links, [0, 0, -gravity], rotors)
+}
+
+/** The path of the foot over a stride. */
+export const footPathOf = (
+  x: Pick<StrideInput, 'hipOffset' | 'height' | 'stepLength' | 'dutyFactor' | 'clearance'>,
+  stridePeriod: number,
+) =>
+  new FootPath({
+    midStance: { x: 0, y: x.hipOffset, z: -x.height },
+    stanceSweep: x.stepLength,
+    stridePeriod,
+    dutyFactor: x.dutyFactor,
+    heading: 0,
+    lift: x.clearance,
+    swing: 'matched',
+    liftShape: 'smooth',
+    swingPoints: undefined,
+  })
+
+/** Moments of a stride: phase within stance or swing, time, and how long each stands for. */
+function momentsOf({ stepLength, speed, dutyFactor, blocked }: StrideInput) {
+  const moving = stepLength > 0
+  const stanceTime = moving ? stepLength / speed : 1
+  const period = moving ? stanceTime / dutyFactor : 1
+  const stanceSamples = moving ? STANCE_SAMPLES : 1
+  const turns = moving && !blocked
+  const moments: { stands: boolean; phase: number; time: number; lasts: number }[] = []
+  for (let i = 0; i < stanceSamples; i++) {
+    const phase = moving ? (i + 0.5) / STANCE_SAMPLES : 0.5
+    moments.push({ stands: true, phase, time: phase * stanceTime, lasts: stanceTime / stanceSamples })
+  }
+  for (let i = 0; turns && i < SWING_SAMPLES; i++) {
+    const phase = (i + 0.5) / SWING_SAMPLES
+    moments.push({ stands: false, phase, time: stanceTime + phase * (period - stanceTime), lasts: (period - stanceTime) / SWING_SAMPLES })
+  }
+  return { moving, turns, period, moments }
+}
+
+const angles = new Float64Array(3)
+const rates = new Float64Array(3)
+const accelerations = new Float64Array(3)
+const torques = new Float64Array(3)
+const shaft = new Float64Array(3)
+const state = new Float64Array(9)
+const velocity = state.subarray(3, 6)
+const acceleration = state.subarray(6, 9)
+
+/** Upright force of the ground in a moment. */
+const uprightForce = (x: StrideInput, stancePhase: number) =>
+  stanceForce.si({
+    mass: x.mass,
+    legShare: x.legShare,
+    dutyFactor: x.dutyFactor,
+    stancePhase,
+    shape: x.shape,
+    thirdHarmonic: 0,
+    gravity: x.gravity,
+  })
+
+const stride = (x: StrideInput) => {
+  const kernel = new LegKernel(x.hipOffset, x.upperLink, x.lowerLink)
+  const links = rodDynamics(x, x.gravity)
+  const together = rodDynamics(x, x.gravity, [0, 0, 0, 0, x.hipRotorInertia, 0, 0, 0, x.kneeRotorInertia])
+  const branch = x.knee === 'backward' ? KNEE_BACKWARD : 0
+  const { moving, turns, period, moments } = momentsOf(x)
+  const path = moving ? footPathOf(x, period) : undefined
+  const [hip, knee] = [blank(), blank()]
+  const durations: number[] = []
+  let [sideways, vertical, farthest, reached] = [0, 0, 0, true]
+  let worst = { torque: -1, phase: 0.5, hip: 0, knee: 0 }
+  for (const { stands, phase, time, lasts } of moments) {
+    if (path !== undefined) path.si.stateInto(state, 0, time)
+    else {
+      state.fill(0)
+      state[1] = x.hipOffset
+      state[2] = -x.height
+    }
+    const [px, py, pz] = [state[0]!, state[1]!, state[2]!]
+    farthest = Math.max(farthest, Math.sqrt(Math.max(0, px * px + py * py + pz * pz - x.hipOffset * x.hipOffset)))
+    if (kernel.jointAnglesInto(angles, 0, px, py, pz, branch) !== REACHED) {
+      reached = false
+      continue
+    }
+    const force = stands ? uprightForce(x, phase) : 0
+    // A stretched leg has no definite speeds; its links are then assumed to stand still.
+    if (turns && kernel.singularityAt(angles) === 0) {
+      kernel.jointRatesInto(rates, 0, angles, velocity)
+      kernel.jointAccelerationsInto(accelerations, 0, angles, rates, acceleration)
+    } else {
+      rates.fill(0)
+      accelerations.fill(0)
+    }
+    links.torqueInto(torques, 0, angles, rates, accelerations, x.traction * force, 0, force)
+    together.torqueInto(shaft, 0, angles, rates, accelerations, x.traction * force, 0, force)
+    take(hip, clean(torques[1]!), clean(shaft[1]!), angles[1]!, rates[1]!, stands)
+    take(knee, clean(torques[2]!), clean(shaft[2]!), angles[2]!, rates[2]!, stands)
+    durations.push(lasts)
+    sideways = Math.max(sideways, Math.abs(clean(torques[0]!)))
+    vertical = Math.max(vertical, force)
+    const largest = Math.max(Math.abs(torques[1]!), Math.abs(torques[2]!))
+    if (stands && largest > worst.torque) worst = { torque: largest, phase, hip: angles[1]!, knee: angles[2]! }
+  }
+  const rms = ({ shaft: made }: JointLoad) =>
+    made.length === 0 ? 0 : rmsTorque.si({ torques: made, durations, windingTimeConstant: undefined }).torque
+  return {
+    vertical,
+    forward: x.traction * vertical,
+    sidewaysTorque: sideways,
+    farthest,
+    reached: reached ? ('yes' as const) : ('no' as const),
+    hipTorque: hip.torque,
+    hipShaftTorque: hip.shaftTorque,
+    hipShaftRms: rms(hip),
+    hipSpeed: hip.speed,
+    hipLoadedSpeed: hip.loadedSpeed,
+    hipLowest: hip.lowest,
+    hipHighest: hip.highest,
+    kneeTorque: knee.torque,
+    kneeShaftTorque: knee.shaftTorque,
+    kneeShaftRms: rms(knee),
+    kneeSpeed: knee.speed,
+    kneeLoadedSpeed: knee.loadedSpeed,
+    kneeLowest: knee.lowest,
+    kneeHighest: knee.highest,
+    hardestPhase: worst.phase,
+    hardestHip: worst.hip,
+    hardestKnee: worst.knee,
+  }
+}
+
+/** Forces and joint torques of a leg over a stride, or in a pose that is held: the largest of moments sampled in stance and swing. */
+export const strideLoads = /* @__PURE__ */ formula('leg.strideLoads', {
+  inputs: {
+    /** Sideways distance from the sideways-hip axis to the plane of the leg. */
+    hipOffset: { kind: 'length', min: 0 },
+    /** Length of the upper link. */
+    upperLink: { kind: 'length', above: 0 },
+    /** Length of the lower link, to the foot point. */
+    lowerLink: { kind: 'length', above: 0 },
+    /** Mass of the upper link. */
+    upperMass: { kind: 'mass', min: 0 },
+    /** Mass of the lower link. */
+    lowerMass: { kind: 'mass', min: 0 },
+    /** Inertia of the hip's rotor, felt at the joint. */
+    hipRotorInertia: { kind: 'momentOfInertia', min: 0 },
+    /** Inertia of the knee's rotor, felt at the joint. */
+    kneeRotorInertia: { kind: 'momentOfInertia', min: 0 },
+    /** Side to which the knee bends. */
+    knee: { oneOf: ['forward', 'backward'] },
+    /** Height of the hip axis above the ground in mid stance. */
+    height: { kind: 'length', above: 0 },
+    /** Mass that the legs carry. */
+    mass: { kind: 'mass', above: 0 },
+    /** Acceleration of free fall across the ground. */
+    gravity: { kind: 'acceleration', min: 0 },
+    /** Share of the weight this leg carries, averaged over the stride. */
+    legShare: { kind: 'ratio', min: 0 },
+    /** Share of the stride that the foot is on the ground. */
+    dutyFactor: { kind: 'ratio', above: 0, max: 1 },
+    /** Course of the force over the stance. */
+    shape: { oneOf: ['rectangular', 'halfSine'] },
+    /** Force along the ground over force across it. */
+    traction: 'ratio',
+    /** Speed of the body. */
+    speed: { kind: 'velocity', min: 0 },
+    /** Way of the body over one foot on the ground; 0 for a pose that is held. */
+    stepLength: { kind: 'length', min: 0 },
+    /** Height the foot is lifted. */
+    clearance: { kind: 'length', min: 0 },
+    /** Whether the leg is blocked in its stance: the poses of a step, but nothing moves. */
+    blocked: { flag: true },
+  },
+  output: {
+    /** Largest force of the ground on the foot, across the ground. */
+    vertical: 'force',
+    /** The force along the ground with it. */
+    forward: 'force',
+    /** Largest torque about the sideways-hip axis. */
+    sidewaysTorque: 'torque',
+    /** Farthest distance of the foot from the hip axis, in the plane of the leg. */
+    farthest: 'length',
+    /** Whether the leg reaches every point of the path. */
+    reached: { oneOf: ['yes', 'no'] },
+    /** Hip torque of largest magnitude, with its sign: ground, weight and inertia of the links. */
+    hipTorque: 'torque',
+    /** The same with the inertia of the rotor: motor torque as the joint feels it. */
+    hipShaftTorque: 'torque',
+    /** Root mean square of it over the stride. */
+    hipShaftRms: 'torque',
+    /** Highest speed of the hip. */
+    hipSpeed: 'angularVelocity',
+    /** Highest speed while the foot bears load. */
+    hipLoadedSpeed: 'angularVelocity',
+    /** Lowest angle of the hip; infinite where the leg reaches no point. */
+    hipLowest: { kind: 'angle', infinite: true },
+    /** Highest angle of the hip. */
+    hipHighest: { kind: 'angle', infinite: true },
+    /** Knee torque of largest magnitude. */
+    kneeTorque: 'torque',
+    /** The same with the inertia of the rotor. */
+    kneeShaftTorque: 'torque',
+    /** Root mean square of it over the stride. */
+    kneeShaftRms: 'torque',
+    /** Highest speed of the knee. */
+    kneeSpeed: 'angularVelocity',
+    /** Highest speed while the foot bears load. */
+    kneeLoadedSpeed: 'angularVelocity',
+    /** Lowest angle of the knee; infinite where the leg reaches no point. */
+    kneeLowest: { kind: 'angle', infinite: true },
+    /** Highest angle of the knee. */
+    kneeHighest: { kind: 'angle', infinite: true },
+    /** Phase of the stance with the largest joint torque. */
+    hardestPhase: 'ratio',
+    /** Hip angle in that phase. */
+    hardestHip: 'angle',
+    /** Knee angle in that phase. */
+    hardestKnee: 'angle',
+  },
+  assumes: [
+    'links are rigid even rods, point foot',
+    'the body moves evenly',
+    'eight moments of stance and twelve of swing: the largest torque of a swing to two per cent',
+  ],
+  source: [
+    {
+      level: 'published',
+      where: 'outward velocities and accelerations, inward forces and moments (Newton-Euler; Craig, Introduction to Robotics, ch. 6)',
+    },
+  ],
+  si: stride,
+})

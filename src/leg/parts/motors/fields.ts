@@ -1,0 +1,78 @@
+import { insulationClasses, magnetGrades } from '../../../thermal/index.js'
+import { field, optional, ranged, word } from '../../leaves.js'
+import { constant } from '../../run/index.js'
+
+export const speedConstant = field('motor.speedConstant', ['motor'], 'speedConstant', (x) => x.motor.speedConstant)
+export const speedConstantBasis = word('motor.speedConstantBasis', ['motor'], (x) => x.motor.speedConstantBasis)
+export const terminalResistance = field('motor.terminalResistance', ['motor'], 'electricalResistance', (x) => x.motor.terminalResistance)
+export const noLoadCurrent = field('motor.noLoadCurrent', ['motor'], 'current', (x) => x.motor.noLoadCurrent)
+export const noLoadVoltage = field('motor.noLoadVoltage', ['motor'], 'voltage', (x) => x.motor.noLoadVoltage)
+export const polePairs = optional('motor.polePairs', ['motor'], 'count', (x) => x.motor.polePairs)
+export const phaseInductance = field('motor.phaseInductance', ['motor'], 'inductance', (x) => x.motor.phaseInductance)
+export const rotorInertia = field('motor.rotorInertia', ['motor'], 'momentOfInertia', (x) => x.motor.rotorInertia)
+export const mass = field('motor.mass', ['motor'], 'mass', (x) => x.motor.mass)
+export const specificHeat = field('motor.specificHeat', ['motor'], 'specificHeat', (x) => x.motor.specificHeat)
+export const canDiameter = field('motor.canDiameter', ['motor'], 'length', (x) => x.motor.canDiameter)
+export const canLength = field('motor.canLength', ['motor'], 'length', (x) => x.motor.canLength)
+export const canEmissivity = field('motor.canEmissivity', ['motor'], 'ratio', (x) => x.motor.canEmissivity)
+export const mountInnerDiameter = field('motor.mountInnerDiameter', ['motor'], 'length', (x) => x.motor.mountInnerDiameter)
+export const mountOuterDiameter = field('motor.mountOuterDiameter', ['motor'], 'length', (x) => x.motor.mountOuterDiameter)
+export const windingToMount = field('motor.windingToMount', ['motor'], 'thermalResistance', (x) => x.motor.windingToMount)
+export const mountToCan = field('motor.mountToCan', ['motor'], 'thermalResistance', (x) => x.motor.mountToCan)
+
+/** Temperature that the insulation bears at its hottest spot. */
+export const windingLimit = ranged(
+  'motor.windingLimit',
+  ['motor'],
+  'temperature',
+  'ask the maker for the class of the winding',
+  (x) => insulationClasses[x.motor.windingClass],
+)
+/** Temperature that the magnets bear. */
+export const magnetLimit = ranged(
+  'motor.magnetLimit',
+  ['motor'],
+  'temperature',
+  'ask the maker for grade and load line; measure the speed constant before and after a hot run',
+  (x) => magnetGrades[x.motor.magnetSuffix === 'none' ? 'standard' : x.motor.magnetSuffix],
+)
+
+/** Back-EMF of a motor over that of its catalogue. */
+export const catalogueScatter = constant('motor.catalogueScatter', {
+  kind: 'ratio',
+  typical: 1,
+  low: 0.95,
+  high: 1.05,
+  source: { level: 'commonPractice', where: 'catalogue speed constants, 5 % either way' },
+  measuredBy: 'spin the motor at a known speed and measure its line-to-line voltage',
+})
+/** Temperature of the terminal resistance of the document. */
+export const resistanceReference = constant('motor.resistanceReference', {
+  kind: 'temperature',
+  typical: 293.15,
+  source: { level: 'standard', where: 'the document gives the terminal resistance at 20 degC' },
+})
+/** Loss of the worst phase over the mean where a motor is held. */
+export const worstPhase = constant('motor.worstPhase', {
+  kind: 'ratio',
+  typical: 2,
+  source: {
+    level: 'computed',
+    where: 'a phase that carries its peak while the rotor stands still heats twice as much as its mean when turning',
+  },
+})
+/** Magnets lose this share of their strength per kelvin. */
+export const magnetCoefficient = constant('motor.magnetCoefficient', {
+  kind: 'temperatureCoefficient',
+  typical: -0.0011,
+  low: -0.0012,
+  high: -0.001,
+  source: { level: 'published', where: 'neodymium grade tables, −0.10 to −0.12 %/K' },
+  measuredBy: 'measure the speed constant cold and warm',
+})
+/** The mean speed of a stride over its peak. */
+export const meanOfPeakSpeed = constant('motor.meanOfPeakSpeed', {
+  kind: 'ratio',
+  typical: 2 / Math.PI,
+  source: { level: 'computed', where: 'mean of half a sine' },
+})

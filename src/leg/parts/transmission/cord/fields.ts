@@ -1,0 +1,166 @@
+import { cordFibre, endEfficiency, type FibreName } from '../../../../capstan/index.js'
+import { band, field, optional, ranged, reference, word } from '../../../leaves.js'
+import type { Joint, LegNumbers } from '../../../numbers.js'
+import { constant } from '../../../run/index.js'
+import type { Band } from '../../../specification/fields.js'
+import { pinOf } from '../../../specification/tables.js'
+
+const cordAt = (x: LegNumbers, cord: string) => x.cords[cord] as LegNumbers['cords'][string]
+
+export const diameter = field('cord.diameter', ['cord'], 'length', (x, { cord }) => cordAt(x, cord).diameter)
+export const breakingStrength = field('cord.breakingStrength', ['cord'], 'force', (x, { cord }) => cordAt(x, cord).breakingStrength)
+export const axialRigidity = field('cord.axialRigidity', ['cord'], 'axialRigidity', (x, { cord }) => cordAt(x, cord).axialRigidity)
+export const thermalExpansion = field(
+  'cord.thermalExpansion',
+  ['cord'],
+  'thermalExpansion',
+  (x, { cord }) => cordAt(x, cord).thermalExpansion,
+)
+export const designFactor = field('cord.designFactor', ['cord'], 'ratio', (x, { cord }) => cordAt(x, cord).designFactor)
+export const leastBendRatio = field('cord.leastBendRatio', ['cord'], 'ratio', (x, { cord }) => cordAt(x, cord).leastBendRatio)
+export const pretensionLeft = band(
+  'cord.pretensionLeft',
+  ['cord'],
+  'pluck a span and log its pitch for a month; the pitch goes as the root of the tension',
+  (x, { cord }) => cordAt(x, cord).pretensionLeft,
+)
+
+const fibreOf = (x: LegNumbers, cord: string) => cordFibre(cordAt(x, cord).fibre as FibreName)
+/** How the fibre creeps: by a thermally activated process (UHMWPE), or by a constant amount per decade of time. */
+export const creepOfFibre = word('cord.fibre.creep', ['cord'], (x, { cord }) => fibreOf(x, cord).creep)
+export const strengthOfFibre = field('cord.fibre.strength', ['cord'], 'stress', (x, { cord }) => fibreOf(x, cord).strength.si)
+export const serviceTemperature = ranged(
+  'cord.fibre.serviceTemperature',
+  ['cord'],
+  'temperature',
+  'keep a metre of cord under tension at that temperature for a day and measure its stretch',
+  (x, { cord }) => fibreOf(x, cord).serviceTemperature,
+)
+
+export const arrangement = word('drive.arrangement', ['joint'], (x, { joint }) => x.drives[joint].arrangement)
+export const centreDistance = field('drive.centreDistance', ['joint'], 'length', (x, { joint }) => x.drives[joint].centreDistance)
+export const pretensionSet = field('drive.pretension', ['joint'], 'force', (x, { joint }) => x.drives[joint].pretension)
+export const hold = word('drive.hold', ['joint'], (x, { joint }) => x.drives[joint].hold)
+export const efficiency = field('drive.efficiency', ['joint'], 'ratio', (x, { joint }) => x.drives[joint].efficiency)
+export const friction = band(
+  'drive.friction',
+  ['joint'],
+  'hang two weights over the pinion and read the ratio at which the cord slips, wet and dry',
+  (x, { joint }) => x.drives[joint].friction,
+  { level: 'unverified', where: 'ranges for braided polymer cord on printed and metal drums' },
+)
+export const ends = word('drive.ends', ['joint'], (x, { joint }) => x.drives[joint].ends)
+
+/** Share of strength that the ends of a joint's cord keep: what the leg says, or the table's value of such an end. */
+function retentionIn(x: LegNumbers, joint: Joint): Band {
+  const { ends: kind, endRetention, cord } = x.drives[joint]
+  if (endRetention !== undefined) return endRetention
+  const slippery = cordAt(x, cord).fibre.startsWith('UHMWPE')
+  const table = endEfficiency(kind === 'knot' ? (slippery ? 'bowlineUHMWPE' : 'bowline') : kind)
+  return { low: table.low, typical: table.si, high: table.high }
+}
+export const endRetention = band(
+  'drive.endRetention',
+  ['joint'],
+  'pull five ends of your own make to failure',
+  (x, { joint }) => retentionIn(x, joint),
+  {
+    level: 'assumption',
+    where: 'ranges of break tests by others',
+  },
+)
+
+export const pinion = {
+  grooveDiameter: optional('pinion.grooveDiameter', ['joint'], 'length', (x, { joint }) => x.drives[joint].pinion.grooveDiameter),
+  centreLineRadius: optional('pinion.centreLineRadius', ['joint'], 'length', (x, { joint }) => x.drives[joint].pinion.centreLineRadius),
+  turns: field('pinion.wraps', ['joint'], 'count', (x, { joint }) => x.drives[joint].pinion.wraps),
+}
+export const drum = {
+  grooveDiameter: optional('drum.grooveDiameter', ['joint'], 'length', (x, { joint }) => x.drives[joint].drum.grooveDiameter),
+  centreLineRadius: optional('drum.centreLineRadius', ['joint'], 'length', (x, { joint }) => x.drives[joint].drum.centreLineRadius),
+  material: reference('drum.material', ['joint'], 'material', (x, { joint }) => x.drives[joint].drum.material),
+  bore: field('drum.bore', ['joint'], 'length', (x, { joint }) => x.drives[joint].drum.bore),
+  length: field('drum.length', ['joint'], 'length', (x, { joint }) => x.drives[joint].drum.length),
+  groovePitch: field('drum.groovePitch', ['joint'], 'length', (x, { joint }) => x.drives[joint].drum.groovePitch),
+  throughBolts: field('drum.throughBolts', ['joint'], 'count', (x, { joint }) => x.drives[joint].drum.throughBolts),
+  throughBoltThread: word('drum.throughBoltThread', ['joint'], (x, { joint }) => x.drives[joint].drum.throughBoltThread),
+  throughBoltClampLoad: field('drum.throughBoltClampLoad', ['joint'], 'force', (x, { joint }) => x.drives[joint].drum.throughBoltClampLoad),
+}
+export const anchor = {
+  postDiameter: field('anchor.postDiameter', ['joint'], 'length', (x, { joint }) => x.drives[joint].anchor.postDiameter),
+  postLength: field('anchor.postLength', ['joint'], 'length', (x, { joint }) => x.drives[joint].anchor.postLength),
+  edgeDistance: field('anchor.edgeDistance', ['joint'], 'length', (x, { joint }) => x.drives[joint].anchor.edgeDistance),
+}
+export const tensioner = {
+  travel: field('tensioner.travel', ['joint'], 'length', (x, { joint }) => x.drives[joint].tensioner.travel),
+  slackAtAssembly: field('tensioner.slackAtAssembly', ['joint'], 'length', (x, { joint }) => x.drives[joint].tensioner.slackAtAssembly),
+}
+/** The bonded ferrule of cord ends; absent where the leg has none. */
+export const bondedEnd = word('bondedEnd', [], (x) => x.bondedEnd)
+/** Material of what carries motor and joint at their distance: the plate at the hip, the upper link at the knee. */
+export const frameMaterial = reference('drive.frameMaterial', ['joint'], 'material', (x, { joint }) =>
+  joint === 'hip' ? x.plate.material : x.links.upper.material,
+)
+export const pinDiameter = field('pin.diameter', ['joint'], 'length', (x, { joint }) => pinOf(x.pins[joint].size).diameter)
+
+/** A pretension below this is none: the cord is loose. */
+export const looseTension = constant('cord.looseTension', {
+  kind: 'force',
+  typical: 0.5,
+  source: { level: 'assumption', where: 'a cord that sags under its own weight' },
+})
+/** Factor on the strength of the ended, bent cord for a load of a moment. */
+export const onceFactor = constant('cord.onceFactor', {
+  kind: 'ratio',
+  typical: 2,
+  low: 1.5,
+  high: 3,
+  source: { level: 'assumption', where: 'half of the strength for loads that are rare' },
+  measuredBy: 'jerk ten ends of your own make with a falling weight, and pull them to failure afterwards',
+})
+const LONG = {
+  level: 'commonPractice',
+  where: 'long tension of UHMWPE at most 10 to 15 % of breaking strength; other fibres a third',
+} as const
+const HANG_CORD = 'hang a tenth, a fifth and a third of its strength on three cords for a month and log their length'
+/** Long tension over breaking strength that a fibre bears. */
+export const longTension = {
+  activated: constant('cord.longTension.activated', {
+    kind: 'ratio',
+    typical: 0.15,
+    low: 0.1,
+    high: 0.2,
+    source: LONG,
+    measuredBy: HANG_CORD,
+  }),
+  logarithmic: constant('cord.longTension.logarithmic', {
+    kind: 'ratio',
+    typical: 0.3,
+    low: 0.25,
+    high: 0.35,
+    source: LONG,
+    measuredBy: HANG_CORD,
+  }),
+} as const
+const EYRING = {
+  level: 'published',
+  where: 'J. Chem. Phys. 153 (2020) 144904, abstract: activation energy about 1.5 eV, volume about 45 cubic angstrom',
+} as const
+export const activationEnergy = constant('cord.activationEnergy', { kind: 'energy', typical: 1.5 * 1.602176634e-19, source: EYRING })
+export const activationVolume = constant('cord.activationVolume', { kind: 'volume', typical: 0.045e-27, source: EYRING })
+/** Temperature at which relaxation was measured. */
+export const relaxationReference = constant('cord.relaxationReference', {
+  kind: 'temperature',
+  typical: 293.15,
+  source: { level: 'assumption', where: 'an ordinary room' },
+})
+export const year = constant('cord.year', {
+  kind: 'time',
+  typical: 31_557_600,
+  source: { level: 'standard', where: 'Julian year, 365.25 d' },
+})
+export const mostYears = constant('cord.mostYears', {
+  kind: 'ratio',
+  typical: 20,
+  source: { level: 'assumption', where: 'twenty years and more leave the same: nothing to speak of' },
+})

@@ -1,0 +1,148 @@
+import {
+  cycleTension,
+  driveWindup,
+  pulleyGeometry,
+  shaftForce as shaftForceOf,
+  slackTorqueEstimate,
+  slipTorque as slipTorqueOf,
+  thermalTension as thermalTensionOf,
+  travelPeakTension,
+} from '../../../../capstan/index.js'
+import { line, type Use, value } from '../../../run/index.js'
+import { airTemperature, assemblyTemperature } from '../../load/fields.js'
+import { thermalExpansion } from '../../materials/values.js'
+import { footForce, jointTorque, stroke } from '../../motion/values.js'
+import * as cord from './fields.js'
+import { drumRadius, pinionRadius } from './radii.js'
+
+const halfAngle = line('arc of one branch on the drum', { arc: 'angle' }, 'angle', 'arc / 2', ({ arc }) => arc / 2)
+const rise = line(
+  'rise since assembly',
+  { air: 'temperature', assembly: 'temperature' },
+  'temperatureDifference',
+  'air − assembly',
+  (x) => x.air - x.assembly,
+)
+const agedTension = line('pretension after relaxation', { set: 'force', left: 'ratio' }, 'force', 'set · left', (x) => x.set * x.left)
+const kept = line(
+  'pretension at this temperature and age',
+  { aged: 'force', change: 'force', least: 'force' },
+  'force',
+  'max(least, aged + change)',
+  (x) => Math.max(x.least, x.aged + x.change),
+)
+const magnitude = line('magnitude of the joint torque', { torque: 'torque' }, 'torque', '|torque|', ({ torque }) => Math.abs(torque))
+const largest = line(
+  'largest tension in and after travel',
+  { loaded: 'force', travelled: 'force', cycled: 'force' },
+  'force',
+  'max(loaded, travelled, cycled)',
+  (x) => Math.max(x.loaded, x.travelled, x.cycled),
+)
+const together = line(
+  'force of cord and foot',
+  { shaftForce: 'force', footForce: 'force' },
+  'force',
+  'shaftForce + footForce',
+  (x) => x.shaftForce + x.footForce,
+)
+
+/** Arcs and spans of a drive. */
+export const geometry = value('cord.geometry', ['joint'], (use) =>
+  use.run(pulleyGeometry, {
+    arrangement: use(cord.arrangement),
+    pinionRadius: use(pinionRadius),
+    drumRadius: use(drumRadius),
+    centreDistance: use(cord.centreDistance),
+    pinionTurns: use(cord.pinion.turns),
+  }),
+)
+/** Arc of one branch on the drum: anchors opposite each other at mid travel, so each branch has half of the drum's arc. */
+export const branchArc = value('cord.branchArc', ['joint'], (use) => use.run(halfAngle, { arc: use(geometry).drumWrapAngle }))
+
+/** Change of the pretension since assembly by temperature alone. */
+export const thermalTension = value('cord.thermalTension', ['joint', 'air'], (use) =>
+  use.run(thermalTensionOf, {
+    axialRigidity: use(cord.axialRigidity),
+    temperatureRise: use.run(rise, { air: use(airTemperature), assembly: use(assemblyTemperature) }),
+    frameExpansion: use.at(thermalExpansion, { material: use(cord.frameMaterial) }),
+    cordExpansion: use(cord.thermalExpansion),
+  }),
+)
+/** Pretension of an age at the temperature of assembly. */
+export const agedPretension = value('cord.agedPretension', ['joint', 'age'], (use, at) => {
+  const set = use(cord.pretensionSet)
+  return use.nameOf('age', at.age) === 'new' ? set : use.run(agedTension, { set, left: use(cord.pretensionLeft) })
+})
+/** Pretension of both spans at a temperature and age. */
+export const pretension = value('cord.pretension', ['joint', 'air', 'age'], (use) =>
+  use.run(kept, { aged: use(agedPretension), change: use(thermalTension), least: use(cord.looseTension) }),
+)
+/** Whether nothing of the pretension is left. */
+export const loose = value('cord.loose', ['joint', 'air', 'age'], (use) => use(pretension) <= use(cord.looseTension))
+
+/** The drive as the formulas of winding up and slipping take it. */
+const driveAt = (use: Use<'joint' | 'air' | 'age'>) => {
+  const { span, pinionWrap } = use(geometry)
+  const arc = use(branchArc)
+  return {
+    axialRigidity: use(cord.axialRigidity),
+    pretension: use(pretension),
+    pinionRadius: use(pinionRadius),
+    drumRadius: use(drumRadius),
+    span,
+    pinionWrap,
+    drumWrapTaut: arc,
+    drumWrapSlack: arc,
+    friction: use(cord.friction),
+    drumFriction: undefined,
+  }
+}
+
+/** Magnitude of the joint torque in an event. */
+export const load = value('cord.load', ['joint', 'event'], (use) => use.run(magnitude, { torque: use(jointTorque) }))
+
+/** Tensions, windup and stiffness under the largest joint torque, motor held. */
+export const windup = value('cord.windup', ['joint', 'event', 'air', 'age'], (use) =>
+  use.run(driveWindup, { torque: use(load), ...driveAt(use), hold: use(cord.hold), contactStiffness: undefined }),
+)
+/** Torque at which the slack span carries nothing. */
+export const slackTorque = value('cord.slackTorque', ['joint', 'air', 'age'], (use) =>
+  use.run(slackTorqueEstimate, { pretension: use(pretension), drumRadius: use(drumRadius) }),
+)
+/** Torque at which the cord slips on the pinion; infinite where it is clamped. */
+export const slipTorque = value('cord.slipTorque', ['joint', 'air', 'age'], (use) =>
+  use(cord.hold) === 'frictionOnly' ? use.run(slipTorqueOf, driveAt(use)).torque : Number.POSITIVE_INFINITY,
+)
+/** Largest tension of the taut span, after the joint has travelled under load. */
+export const peakTension = value('cord.peakTension', ['joint', 'event', 'air', 'age'], (use) => {
+  const [at, torque, radius] = [use(pretension), use(load), use(drumRadius)]
+  return use.run(largest, {
+    loaded: use(windup).tautTension,
+    travelled: use.run(travelPeakTension, { pretension: at, torque, drumRadius: radius }),
+    cycled: use.run(cycleTension, {
+      pretension: at,
+      torque,
+      drumRadius: radius,
+      span: use(geometry).span,
+      stroke: use(stroke),
+      loadedStroke: 'raising',
+    }).peak,
+  })
+})
+/** Force of the cord on the shafts of pinion and drum. */
+export const shaftForce = value('cord.shaftForce', ['joint', 'event', 'air', 'age'], (use) => {
+  const { tautTension, slackTension } = use(windup)
+  return use.run(shaftForceOf, {
+    arrangement: use(cord.arrangement),
+    tautTension,
+    slackTension,
+    pinionRadius: use(pinionRadius),
+    drumRadius: use(drumRadius),
+    centreDistance: use(cord.centreDistance),
+  }).force
+})
+/** Force on the pin of a joint: cord and foot together. */
+export const pinForce = value('cord.pinForce', ['joint', 'event', 'air', 'age'], (use) =>
+  use.run(together, { shaftForce: use(shaftForce), footForce: use(footForce) }),
+)
