@@ -1,0 +1,117 @@
+import type * as z from 'zod'
+import { InputError, type Issue, nearName, show } from '../../units/index.js'
+import { acceptedBy, defaultsOf, exactlyOneIssues, type LegDefault, placeAt, salvaged, zodOf } from '../schema/index.js'
+import { readDocument } from '../specification/read.js'
+import { documentFields, type LegDocument, type LegDocumentData } from './fields.js'
+import { migrate } from './migrate.js'
+import type { PartlyLeg } from './partly.js'
+import { referenceIssues } from './references.js'
+import { driveRules } from './rules-of-drives.js'
+import { loadRules } from './rules-of-loads.js'
+import { partRules } from './rules-of-parts.js'
+
+/** One leg as it was read, with what the document left open. */
+export type DescribedLeg = LegDocumentData & {
+  /** What the document left open: where, which value is assumed, and why. */
+  readonly defaults: readonly LegDefault[]
+}
+
+const schema = /* @__PURE__ */ zodOf(documentFields)
+
+/**
+ * Reads the document of a leg: an object, or JSON or YAML text. Quantities are text with a unit (`'165 mm'`), pairs or `Quantity`; materials,
+ * threads, bearings and cords are named by their designation.
+ *
+ * Throws one `InputError` that lists every mistake: its line, what was given, what is accepted, and the near name of a misspelt one.
+ * Contradictions between sections (pulleys that overlap, a boss smaller than its pin, a foot that cannot reach) are in the same list.
+ */
+export function describeDocument(document: LegDocument | string | DescribedLeg): DescribedLeg {
+  const where = 'describeLeg'
+  const { data: read, placeOf } = readDocument(where, document)
+  const { defaults: earlier, ...given } = migrate(read)
+  const result = schema.safeParse(given)
+  const issues = result.success ? [] : withoutDuplicates(result.error.issues.flatMap((issue) => issuesOf(issue, given)))
+  const data = (result.success ? result.data : salvaged(documentFields, given)) as PartlyLeg
+  // A contradiction that follows from a field that is already in the list would only repeat it.
+  const listed = new Set(issues.map(({ path }) => path))
+  const rules: Issue[] = []
+  const report = (path: string, value: unknown, accepts: string) => rules.push({ path, given: show(value), accepts })
+  rules.push(...exactlyOneIssues(documentFields, given), ...referenceIssues(data))
+  for (const rule of [driveRules, partRules, loadRules]) rule(data, report)
+  issues.push(...rules.filter(({ path }) => !listed.has(path)))
+  if (issues.length > 0)
+    throw new InputError(
+      where,
+      issues.map((issue) => ({ ...issue, ...placeOf(issue.path) })),
+    )
+  return { ...(data as LegDocumentData), defaults: [...keptDefaults(earlier), ...defaultsOf(documentFields, given)] }
+}
+
+/** The defaults of a leg that was described before and is read again. */
+const keptDefaults = (earlier: unknown): LegDefault[] =>
+  Array.isArray(earlier)
+    ? earlier.filter(
+        (one): one is LegDefault => typeof one?.path === 'string' && typeof one?.value === 'string' && typeof one?.why?.where === 'string',
+      )
+    : []
+
+type Found = Issue & { readonly means?: string }
+
+/** Unknown fields of one section that are listed one by one. */
+const MOST_UNKNOWN = 19
+
+/** One issue of the schema as the library's own: path, what was given, what is accepted. */
+function issuesOf(issue: z.core.$ZodIssue, document: unknown): Found[] {
+  const path = pathText(issue.path)
+  const given = issue.path.reduce<unknown>(
+    (at, step) => (typeof at === 'object' && at !== null ? (at as Record<PropertyKey, unknown>)[step] : undefined),
+    document,
+  )
+  const { leaf, names } = placeAt(documentFields, document, issue.path)
+  const issueOf = (accepts: string): Found[] => [{ path: path === '' ? 'specification' : path, given: show(given), accepts }]
+  if (issue.code === 'unrecognized_keys') {
+    const more = issue.keys.length - MOST_UNKNOWN
+    const tail = { path: path === '' ? 'specification' : path, given: `a section with ${more} more unknown fields`, accepts: 'remove them' }
+    return [...issue.keys.slice(0, MOST_UNKNOWN).map((key) => surplus(path, key, given, names ?? [])), ...(more > 0 ? [tail] : [])]
+  }
+  if (issue.code === 'custom') return issueOf(given === undefined && leaf !== undefined ? acceptedBy(leaf) : issue.message)
+  if (issue.code === 'invalid_union') return issueOf(`must be one of ${variantNames(issue).join(', ')}`)
+  if (issue.code === 'invalid_key') return [{ path, given: show(issue.path.at(-1)), accepts: 'must be a name that starts with a letter' }]
+  if (issue.code === 'too_small') return issueOf('must have at least one entry')
+  if (issue.code === 'too_big') return issueOf('has too many entries')
+  if (leaf !== undefined) return issueOf(acceptedBy(leaf))
+  return issueOf(names === undefined ? 'must be a list or a section' : `must be a section with ${names.join(', ')}`)
+}
+
+/** The words that tell the variants of a section apart. */
+function variantNames(issue: z.core.$ZodIssueInvalidUnion): string[] {
+  const options = (issue as { options?: readonly unknown[] }).options
+  return Array.isArray(options) ? options.map(String) : []
+}
+
+/** A misspelt field is also missing under its right name: one slip, one message. */
+function withoutDuplicates(issues: readonly Found[]): Issue[] {
+  const meantPaths = new Set(issues.map(({ means }) => means))
+  return issues
+    .filter(({ path, given }) => given !== 'missing' || !meantPaths.has(path))
+    .map(({ path, given, accepts }) => ({ path, given, accepts }))
+}
+
+function surplus(path: string, key: string, section: unknown, names: readonly string[]): Found {
+  const given = (section as Record<string, unknown>)[key]
+  const near = nearName(key, names)
+  const hint = near === undefined ? '' : `, did you mean ${near}?`
+  const prefix = path === '' ? '' : `${path}.`
+  return {
+    path: prefix + key,
+    given: given === undefined ? 'undefined' : show(given),
+    accepts: `is not a field${hint}; fields here are ${names.join(', ')}`,
+    ...(near === undefined ? {} : { means: prefix + near }),
+  }
+}
+
+const pathText = (path: readonly PropertyKey[]) =>
+  path.reduce<string>(
+    (text, step) => (typeof step === 'number' ? `${text}[${step}]` : text === '' ? String(step) : `${text}.${String(step)}`),
+    '',
+  )

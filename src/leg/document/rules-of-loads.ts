@@ -1,0 +1,79 @@
+import { meant } from '../schema/index.js'
+import { entriesOf, millimetres, type PartlyLeg, type Report } from './partly.js'
+
+/** Contradictions between masses, and between the load cases and the leg that must bear them. */
+export function loadRules(data: PartlyLeg, report: Report): void {
+  massRules(data, report)
+  combinationRules(data, report)
+  landingRules(data, report)
+}
+
+function massRules({ robot, links, motors, plates, joints }: PartlyLeg, report: Report): void {
+  const robotMass = robot?.mass
+  for (const name of ['upper', 'lower'] as const) {
+    const mass = links?.[name]?.mass
+    if (mass === undefined || robotMass === undefined) continue
+    const carried = carriedMass(name, { motors, plates, joints })
+    if (mass.si + carried >= robotMass.si)
+      report(
+        `links.${name}.mass`,
+        mass,
+        `must leave the robot (${robotMass}) heavier than one link with what it carries (${(mass.si + carried).toPrecision(3)} kg)`,
+      )
+  }
+}
+
+/** Mass of the motors on a link, as far as it can be read. */
+function carriedMass(link: 'upper' | 'lower', { motors, plates, joints }: Pick<PartlyLeg, 'motors' | 'plates' | 'joints'>): number {
+  let mass = 0
+  for (const joint of ['sidewaysHip', 'hip', 'knee'] as const) {
+    const { motor, plate } = joints?.[joint] ?? {}
+    if (motor === undefined || plate === undefined || plates?.[plate]?.mountedOn !== link) continue
+    mass += motors?.[motor]?.mass?.si ?? 0
+  }
+  return mass
+}
+
+function combinationRules({ loadCases }: PartlyLeg, report: Report): void {
+  for (const [i, combination] of (loadCases?.combine ?? []).entries())
+    for (const part of ['events', 'airs', 'ages'] as const) {
+      const known = Object.keys(loadCases?.[part] ?? {})
+      for (const [k, name] of (combination?.[part] ?? []).entries())
+        if (name !== undefined && !known.includes(name))
+          report(
+            `loadCases.combine[${i}].${part}[${k}]`,
+            name,
+            `must be one of the names under loadCases.${part}: ${known.join(', ')}${meant(name, known)}`,
+          )
+    }
+}
+
+/** A landing may not fold the leg further than its knee bends. */
+function landingRules({ loadCases, links, joints, robot }: PartlyLeg, report: Report): void {
+  const [upper, lower, range] = [links?.upper?.length?.si, links?.lower?.length?.si, joints?.knee?.range]
+  if (upper === undefined || lower === undefined || range?.lowest === undefined || range.highest === undefined) return
+  const reach = (knee: number) => Math.sqrt(upper ** 2 + lower ** 2 + 2 * upper * lower * Math.cos(knee))
+  const [one, other] = [reach(range.lowest.si), reach(range.highest.si)]
+  const straddles = range.lowest.si < 0 && range.highest.si > 0
+  const [longest, shortest] = [straddles ? upper + lower : Math.max(one, other), Math.min(one, other)]
+  for (const [name, event] of entriesOf(loadCases?.events)) {
+    if (event.kind !== 'hop' && event.kind !== 'drop') continue
+    const path = `loadCases.events.${name}`
+    const { touchDownHeight, travel, feet } = event
+    if (touchDownHeight !== undefined && touchDownHeight.si > longest)
+      report(
+        `${path}.touchDownHeight`,
+        touchDownHeight,
+        `must be at most ${millimetres(longest)}, the straightest leg within its knee limits`,
+      )
+    const from = Math.min(touchDownHeight?.si ?? longest, longest)
+    if (travel !== undefined && travel.si > from - shortest)
+      report(
+        `${path}.travel`,
+        travel,
+        `must be at most ${millimetres(from - shortest)}, from touch-down to the most folded leg within its knee limits`,
+      )
+    if (feet !== undefined && robot?.legs !== undefined && feet > robot.legs)
+      report(`${path}.feet`, feet, `must be at most the number of legs (${robot.legs})`)
+  }
+}

@@ -1,0 +1,62 @@
+import type { Fields } from '../../schema/index.js'
+
+/** A shaft: a bolt drilled and tapped from its end for the screw of an end cap. */
+export const shaft = {
+  /** Thread of the shaft bolt. */
+  thread: { designation: 'thread' },
+  /** Property class of the shaft bolt. */
+  propertyClass: { designation: 'propertyClass' },
+  /** Thread tapped into its end. */
+  innerThread: { designation: 'thread' },
+  /** Property class of the screw in its end. */
+  innerPropertyClass: { designation: 'propertyClass' },
+  /** Engaged length of the inner thread. */
+  innerEngagement: { kind: 'length', above: 0, max: '100 mm' },
+  /** Tightening torque of the screw in its end. */
+  innerTighteningTorque: { kind: 'torque', above: 0 },
+  /** Thickness of the end cap. */
+  capThickness: { kind: 'length', above: 0, max: '100 mm' },
+  /** Diameter on which the end cap rests. */
+  capSpan: { kind: 'length', above: 0, max: '300 mm' },
+  /** Material of the end cap. */
+  capMaterial: { refersTo: 'materials' },
+  /** The bearings that it turns in: a name of the section bearings. */
+  bearings: { refersTo: 'bearings' },
+} as const satisfies Fields
+
+/** A pair of equal ball bearings. */
+export const bearingPair = {
+  section: {
+    /** Bearing of the table, by bore, outer diameter and width. Give this or own. */
+    size: { designation: 'bearing', optional: true },
+    /** Values of the bearing's own sheet. Give this or size. */
+    own: {
+      section: {
+        /** Bore. */
+        bore: { kind: 'length', above: 0, max: '300 mm' },
+        /** Outer diameter. */
+        outerDiameter: { kind: 'length', above: 0, max: '500 mm' },
+        /** Width. */
+        width: { kind: 'length', above: 0, max: '200 mm' },
+        /** Static load rating. */
+        staticRating: { kind: 'force', above: 0 },
+        /** Dynamic load rating. */
+        dynamicRating: { kind: 'force', above: 0 },
+      },
+      optional: true,
+    },
+    /** Distance between the two bearings. */
+    spacing: { kind: 'length', above: 0, max: '1 m' },
+    /** Distance from the nearer bearing to the plane of the leg. */
+    overhang: { kind: 'length', min: 0, max: '1 m' },
+    /** Material of the seat of the outer ring. */
+    seatMaterial: { refersTo: 'materials' },
+    /** Diametral interference of the outer ring in its seat at assembly, negative for clearance. */
+    seatInterference: { kind: 'length', min: '-5 mm', max: '5 mm' },
+    /** Whether shoulder and cap hold the outer rings axially. Default: false. */
+    retained: { flag: true, default: false, because: 'not promised' },
+    /** How the seat is printed: a name of the section prints. Default: default. */
+    print: { refersTo: 'prints', default: 'default', because: 'one way of printing for all parts' },
+  },
+  exactlyOne: [['size', 'own']],
+} as const

@@ -1,0 +1,39 @@
+import type { Fields } from '../../schema/index.js'
+
+const link = {
+  /** Length between the joint axes, or to the foot point for the lower link. */
+  length: { kind: 'length', above: 0, max: '2 m' },
+  /** Mass of the bare link. What is mounted on it is added where it is mounted. Default: 0.1 kg. */
+  mass: { kind: 'mass', above: 0, max: '50 kg', default: '0.1 kg', because: 'a printed link without what it carries' },
+  /** Distance of its centre of mass from the upper joint axis. Default: the middle. */
+  centreOfMass: { kind: 'length', min: '0 mm', max: '2 m', optional: true },
+  /** Material of the link. */
+  material: { refersTo: 'materials' },
+  /** Cross-section of the link. */
+  section: {
+    section: {
+      /** Outer width across the joint axis direction, and depth in the plane of bending. */
+      box: {
+        tuple: { width: { kind: 'length', above: 0, max: '500 mm' }, depth: { kind: 'length', above: 0, max: '500 mm' } },
+        optional: true,
+      },
+      /** Outer diameter of a round tube. */
+      tube: { kind: 'length', above: 0, max: '500 mm', optional: true },
+      /** Thickness of the solid wall. */
+      wall: { kind: 'length', above: 0, max: '100 mm' },
+    },
+    exactlyOne: [['box', 'tube']],
+  },
+  /** How it is printed: a name of the section prints. Default: default. */
+  print: { refersTo: 'prints', default: 'default', because: 'one way of printing for all parts' },
+} as const satisfies Fields
+
+/** The two links and the sideways offset. */
+export const links = {
+  /** Sideways distance from the sideways-hip axis to the plane of the leg. */
+  hipOffset: { kind: 'length', min: 0, max: '1 m' },
+  /** The link from hip to knee. */
+  upper: { section: link },
+  /** The link from knee to foot. */
+  lower: { section: link },
+} as const satisfies Fields

@@ -1,0 +1,44 @@
+import type { Fields } from '../../schema/index.js'
+
+const size = { tuple: { width: { kind: 'length', above: 0, max: '1 m' }, height: { kind: 'length', above: 0, max: '1 m' } } } as const
+
+/** A plate that motors are bolted to. */
+export const plate = {
+  /** The body, or the link, that the plate is fixed to. Its mass and that of what it carries are added there. */
+  mountedOn: { oneOf: ['body', 'upper', 'lower'] },
+  /** Distance of its middle from the upper joint axis of that link. Default: 0 mm. */
+  distance: { kind: 'length', min: '-1 m', max: '2 m', default: '0 mm', because: 'a motor on the axis of the joint above' },
+  /** Material of the plate. */
+  material: { refersTo: 'materials' },
+  /** Thickness of the plate. */
+  thickness: { kind: 'length', above: 0, max: '100 mm' },
+  /** Width and height of the plate. */
+  size,
+  /** Emissivity of the plate. Default: 0.9. */
+  emissivity: { kind: 'ratio', above: 0, max: 1, default: 0.9, because: 'plastics generally 0.85 to 0.95', level: 'unverified' },
+  /** Contact conductance between motor and plate. Default: 1500 W/(m^2 K). */
+  contactConductance: {
+    kind: 'heatTransferCoefficient',
+    above: 0,
+    default: '1500 W/(m^2 K)',
+    because: 'dry metal on printed polymer, bolted',
+  },
+  /** A metal sink between motor and plate. */
+  sink: {
+    section: {
+      /** Metal of the sink. */
+      material: { refersTo: 'materials' },
+      /** Thickness of the sink. */
+      thickness: { kind: 'length', above: 0, max: '100 mm' },
+      /** Width and height of the sink. */
+      size,
+      /** Emissivity of the sink. Default: 0.8. */
+      emissivity: { kind: 'ratio', above: 0, max: 1, default: 0.8, because: 'anodised aluminium', level: 'unverified' },
+    },
+    optional: true,
+  },
+  /** The bolt group that holds the plate. */
+  bolts: { refersTo: 'bolts', optional: true },
+  /** How it is printed: a name of the section prints. Default: default. */
+  print: { refersTo: 'prints', default: 'default', because: 'one way of printing for all parts' },
+} as const satisfies Fields

@@ -1,0 +1,191 @@
+import { fibreNames } from '../../capstan/index.js'
+import { metricThread, parallelPin, propertyClass, smallBallBearing } from '../../fasteners/index.js'
+import { type In, InputError, type Kind, kindRow, kindWords, nearNames, Quantity, quantity, quantityFromJSON } from '../../units/index.js'
+import { materialFrom } from '../specification/own-material.js'
+import type { Band, Field, Table } from './field.js'
+
+/** A value that is not accepted. The message says what is. */
+export class Rejection extends Error {}
+
+/** A field that holds one value, not further fields. */
+export type Leaf = Exclude<
+  Field,
+  { tuple: unknown } | { list: unknown } | { section: unknown } | { dictionary: unknown } | { variants: unknown }
+>
+
+/** Whether a field holds one value. */
+export const isLeaf = (field: Field): field is Leaf =>
+  !('tuple' in field || 'list' in field || 'section' in field || 'dictionary' in field || 'variants' in field)
+
+/** Names of the rows of each table. */
+export const TABLES: { readonly [T in Table]: { readonly what: string; readonly names: () => readonly string[] } } = {
+  thread: { what: 'a metric thread', names: () => metricThread.designations },
+  propertyClass: { what: 'a property class', names: () => propertyClass.designations },
+  pin: {
+    what: 'a parallel pin',
+    names: () => parallelPin.designations.flatMap((d) => [`ISO 8734 ${d} mm m6`, `ISO 2338 ${d} mm m6`, `ISO 2338 ${d} mm h8`]),
+  },
+  bearing: { what: 'a small ball bearing', names: () => smallBallBearing.designations },
+  fibre: { what: 'a cord fibre', names: fibreNames },
+}
+
+/** The value of a leaf as it is kept. Throws a `Rejection`. */
+export function readLeaf(field: Leaf, given: unknown): unknown {
+  if ('integer' in field) return readInteger(field, given)
+  if ('kind' in field) return readQuantity(field, given)
+  if ('interval' in field) return readInterval(field, given)
+  if ('band' in field) return readBand(field.max, given)
+  if ('oneOf' in field) return readWord(field.oneOf, given, acceptedBy(field))
+  if ('designation' in field) return readDesignation(field.designation, given)
+  if ('flag' in field) {
+    if (typeof given === 'boolean') return given
+    throw new Rejection(acceptedBy(field))
+  }
+  if ('own' in field) {
+    materialFrom(given as never)
+    return given
+  }
+  if (typeof given === 'string' && given.trim() !== '' && given.length <= 200) return given
+  throw new Rejection(acceptedBy(field))
+}
+
+/** What a leaf accepts, as messages say it. */
+export function acceptedBy(field: Leaf): string {
+  if ('integer' in field) return `must be a whole number from ${field.min} to ${field.max}`
+  if ('kind' in field) {
+    const limits = limitWords(field)
+    return `must be a quantity of ${kindWords(field.kind)} such as ${example(field.kind)}${limits === '' ? '' : `, ${limits}`}`
+  }
+  if ('interval' in field)
+    return `must be the lowest and the highest ${field.interval}, such as [${example(field.interval)}, ${example(field.interval)}], rising`
+  if ('band' in field) return `must be [low, typical, high], rising, above 0 and at most ${field.max}`
+  if ('oneOf' in field) return `must be one of ${field.oneOf.join(', ')}`
+  if ('designation' in field) return `must be the designation of ${TABLES[field.designation].what}`
+  if ('refersTo' in field)
+    return field.refersTo === 'materials'
+      ? 'must be the name of a material, of the table or of the section materials'
+      : `must be one of the names under ${field.refersTo}`
+  if ('flag' in field) return 'must be true or false'
+  if ('own' in field) return 'must be a section with basedOn and the properties you measured, such as tensileStrength'
+  return 'must be a text of 1 to 200 characters'
+}
+
+/** An example of a quantity as it is written. */
+export function example(kind: Kind): string {
+  const unit = kindRow(kind).show.at(-1) as string
+  return unit === '1' ? '0.2' : `'5 ${unit}'`
+}
+
+type Scalar = Extract<Leaf, { kind: Kind }>
+
+function limitWords({ min, above, max, below }: Scalar): string {
+  return Object.entries({ 'at least': min, above, 'at most': max, below })
+    .filter(([, limit]) => limit !== undefined)
+    .map(([word, limit]) => `${word} ${limit}`)
+    .join(' and ')
+}
+
+const bound = (kind: Kind, limit: unknown, unset: number): number =>
+  limit === undefined ? unset : limit === 0 ? 0 : quantity(kind, limit as In<Kind>).si
+
+function readQuantity(field: Scalar, given: unknown): Quantity {
+  const { kind, min, max, above, below } = field
+  const made = asQuantity(kind, given)
+  const x = made.si
+  const within =
+    x >= bound(kind, min, Number.NEGATIVE_INFINITY) &&
+    x <= bound(kind, max, Number.POSITIVE_INFINITY) &&
+    x > bound(kind, above, Number.NEGATIVE_INFINITY) &&
+    x < bound(kind, below, Number.POSITIVE_INFINITY)
+  if (!within) throw new Rejection(`must be ${limitWords(field)}${unitSlip(field, x)}`)
+  return made
+}
+
+function readInteger(field: Extract<Leaf, { integer: true }>, given: unknown): number {
+  if (typeof given === 'number' && Number.isInteger(given) && given >= field.min && given <= field.max) return given
+  throw new Rejection(acceptedBy(field))
+}
+
+/** Where a length is a thousand times too large, metres were probably written for millimetres. */
+function unitSlip({ kind, max }: Scalar, x: number): string {
+  if (kind !== 'length' || max === undefined) return ''
+  return x / 1000 <= bound(kind, max, 0) ? '; did you mean mm?' : ''
+}
+
+function readInterval({ interval: kind, min, max }: Extract<Leaf, { interval: Kind }>, given: unknown) {
+  const named = given as { lowest?: unknown; highest?: unknown } | null
+  const ends = Array.isArray(given) ? given : typeof given === 'object' && named !== null ? [named.lowest, named.highest] : []
+  if (ends.length !== 2) throw new Rejection(`must be the lowest and the highest, such as [${example(kind)}, ${example(kind)}]`)
+  const [lowest, highest] = ends.map((end) => asQuantity(kind, end)) as [Quantity, Quantity]
+  if (!(lowest.si < highest.si)) throw new Rejection(`must rise from ${lowest} to a higher value; the limits are upside down`)
+  if (!(lowest.si >= bound(kind, min, Number.NEGATIVE_INFINITY) && highest.si <= bound(kind, max, Number.POSITIVE_INFINITY)))
+    throw new Rejection(`must lie between ${min} and ${max}`)
+  return { lowest, highest }
+}
+
+/** Slips of builders that the reader of quantities cannot know: each with what to write instead. */
+const SLIPS: readonly (readonly [pattern: RegExp, hint: (text: string) => string])[] = [
+  [/^[+-]?\d+,\d+/, (text) => `; write '${text.replace(',', '.')}' with a point`],
+  [/°(?!C|F)/, (text) => `; write '${text.replace(/\s*°/, ' deg')}'`],
+  [/\bKV\b/i, (text) => `; write '${text.replace(/\s*KV/i, ' rpm/V')}'`],
+  [/\b(hours?|hrs?)\b/i, (text) => `; write '${text.replace(/hours?|hrs?/i, 'h')}'`],
+]
+
+function asQuantity(kind: Kind, given: unknown): Quantity {
+  try {
+    return quantity(kind, (isWritten(given) ? quantityFromJSON(given as never) : given) as In<Kind>)
+  } catch (error) {
+    const message = messageOf(error)
+    const slip = typeof given === 'string' ? SLIPS.find(([pattern]) => pattern.test(given)) : undefined
+    throw slip === undefined ? new Rejection(message) : new Rejection(`must be a quantity of ${kindWords(kind)}${slip[1](given as string)}`)
+  }
+}
+
+const isWritten = (given: unknown): boolean =>
+  typeof given === 'object' && given !== null && !(given instanceof Quantity) && 'value' in given && 'unit' in given && 'kind' in given
+
+/** What an error of the library's readers says is accepted. Other errors are thrown on. */
+export function messageOf(error: unknown): string {
+  if (error instanceof Rejection) return error.message
+  if (error instanceof InputError)
+    return error.issues.map(({ path, accepts }) => (path === 'given' ? accepts : `${path}: ${accepts}`)).join('; ')
+  throw error
+}
+
+function readBand(max: number, given: unknown): Band {
+  const accepts = `must be [low, typical, high], rising, above 0 and at most ${max}`
+  if (typeof given === 'number' && given > 0 && given <= max) {
+    const round = (x: number) => Number(Math.min(x, max).toPrecision(2))
+    throw new Rejection(
+      `${accepts}: one number hides the scatter; write for example [${round(0.7 * given)}, ${given}, ${round(1.3 * given)}]`,
+    )
+  }
+  const named = given as { low?: unknown; typical?: unknown; high?: unknown } | null
+  const three = Array.isArray(given) ? given : typeof given === 'object' && named !== null ? [named.low, named.typical, named.high] : []
+  const surplus = Array.isArray(given) || typeof given !== 'object' || given === null ? 0 : Object.keys(given).length - 3
+  const [low, typical, high] = three as number[]
+  const rising = three.length === 3 && surplus === 0 && three.every((x) => typeof x === 'number')
+  if (!rising || !(0 < low! && low! <= typical! && typical! <= high! && high! <= max)) throw new Rejection(accepts)
+  return { low: low!, typical: typical!, high: high! }
+}
+
+function readWord(words: readonly string[], given: unknown, accepts: string): string {
+  if (typeof given === 'string' && words.includes(given)) return given
+  throw new Rejection(`${accepts}${meant(given, words)}`)
+}
+
+function readDesignation(table: Table, given: unknown): string {
+  const known = TABLES[table].names()
+  // YAML reads 8.8 as a number.
+  const name = table === 'propertyClass' && typeof given === 'number' ? given.toFixed(1) : given
+  if (typeof name === 'string' && known.includes(name)) return name
+  const list = known.length <= 14 ? known.join(', ') : `${known.slice(0, 10).join(', ')}, … (${known.length})`
+  throw new Rejection(`must be the designation of ${TABLES[table].what}: ${list}${meant(name, known)}`)
+}
+
+/** The hint that ends a message about a misspelt name. */
+export function meant(given: unknown, names: Iterable<string>): string {
+  if (typeof given !== 'string') return ''
+  const near = nearNames(given, names, 1)[0]
+  return near === undefined ? '' : `; did you mean ${near}?`
+}
