@@ -32,6 +32,8 @@ export type Tag =
   | 'repeats'
   /** The pretension acts for a long time. */
   | 'keepsTension'
+  /** The leg lies on the shelf. */
+  | 'stored'
   /** The leg as built, standing: geometry, tightening, zones of prints. */
   | 'asBuilt'
   /** An ordinary walk. */
@@ -68,7 +70,7 @@ export const EVENTS = {
   firstSteps: { stance: 'walk', heating: 'none', tags: ['bearsLoad', 'oneMoment', 'coldFit', 'pushes'] },
   slope: { stance: 'slope', heating: 'moving', tags: ['bearsLoad', 'warms', 'lasting', 'moves', 'oneMoment', 'daily', 'slopes', 'pushes'] },
   season: { stance: 'walk', heating: 'none', tags: ['bearsLoad', 'moves', 'repeats', 'keepsTension', 'pushes'] },
-  shelf: { stance: 'unloaded', heating: 'none', tags: ['keepsTension'] },
+  shelf: { stance: 'unloaded', heating: 'none', tags: ['keepsTension', 'stored'] },
 } as const satisfies Record<string, Event>
 /** The name of an event. */
 export type EventId = keyof typeof EVENTS

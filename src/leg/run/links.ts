@@ -8,7 +8,8 @@ export interface Candidate {
   readonly number: number
   /** Absent where the number stands in a table of several kinds. */
   readonly kind: string | undefined
-  readonly from: Origin
+  /** Absent for a number that was written, such as 0. */
+  readonly from: Origin | undefined
 }
 
 /** A step or a leaf of a sheet by its number, and the place in its result. */
@@ -80,6 +81,8 @@ function likeness(name: string, path: string): number {
   return (own.at(-1) === wanted.at(-1) ? 10 : 0) + wanted.filter((word) => own.includes(word)).length
 }
 
+type Known = Candidate & { readonly from: Origin }
+
 /** A link, and whether another origin fits as well. */
 export interface Found {
   readonly link: Link | undefined
@@ -91,10 +94,11 @@ export interface Found {
  * Where several origins are, names decide; where a value hands a number on, the last one does.
  */
 export function linkOf({ path, number, kind }: Place, candidates: readonly Candidate[], handsOn: boolean): Found {
+  const known = candidates.filter((one): one is Known => one.from !== undefined)
   for (const fits of [sameKind, sameDimension])
     for (const negative of [false, true]) {
       if (negative && number === 0) continue
-      const found = candidates.filter((one) => Object.is(one.number, negative ? -number : number) && fits(one.kind, kind))
+      const found = known.filter((one) => Object.is(one.number, negative ? -number : number) && fits(one.kind, kind))
       if (found.length > 0) return chosen(found, path, negative, handsOn)
     }
   return { link: undefined, doubtful: false }
@@ -104,14 +108,14 @@ const sameKind = (a: string | undefined, b: string | undefined) => a === undefin
 const sameDimension = (a: string | undefined, b: string | undefined) =>
   a === undefined || b === undefined || kindRow(a as Kind).dim === kindRow(b as Kind).dim
 
-function chosen(found: readonly Candidate[], path: string, negative: boolean, handsOn: boolean): Found {
-  const dress = ({ from }: Candidate): Link => (negative ? { ...from, negative: true } : from)
-  const last = found.at(-1) as Candidate
-  if (handsOn || found.every(({ from }) => same(from, last.from))) return { link: dress(last), doubtful: false }
+function chosen(found: readonly Known[], path: string, negative: boolean, handsOn: boolean): Found {
+  const dress = (from: Origin): Link => (negative ? { ...from, negative: true } : from)
+  const last = found.at(-1) as Known
+  if (handsOn || found.every(({ from }) => same(from, last.from))) return { link: dress(last.from), doubtful: false }
   const most = Math.max(...found.map(({ name }) => likeness(name, path)))
   const best = found.filter(({ name }) => likeness(name, path) === most)
-  const one = best.at(-1) as Candidate
-  return { link: dress(one), doubtful: !best.every(({ from }) => same(from, one.from)) }
+  const one = best.at(-1) as Known
+  return { link: dress(one.from), doubtful: !best.every(({ from }) => same(from, one.from)) }
 }
 
 /** Numbers of one step or leaf that are equal are equal by its own physics: either is right. */

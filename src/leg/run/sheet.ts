@@ -134,8 +134,8 @@ export class SheetMaker {
     return numbersIn(cell.value).map((place): Candidate => {
       const name = place.path === '' ? cell.of.id : place.path
       const link = this.#linked(`${cell.of.id} hands on ${place.path}`, place, candidates, true)
-      const origin = candidates.find(({ from }) => link !== undefined && sameOrigin(from, link))
-      return { name, number: place.number, kind: origin?.kind, from: link ?? { of: 'step', number: -1, path: '' } }
+      const origin = candidates.find(({ from }) => link !== undefined && from !== undefined && sameOrigin(from, link))
+      return { name, number: place.number, kind: origin?.kind, from: link }
     })
   }
 

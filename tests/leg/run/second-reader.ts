@@ -36,8 +36,16 @@ export function workAgain(
   }
   for (const { title, x, next, within, settled } of sheet.loops)
     if (settled && !(Math.abs(next - x) <= within)) problems.push(`${title}: from ${x} to ${next} is more than ${within}`)
-  return { results: sheet.results.map(({ from }) => (from === undefined || from.number < 0 ? undefined : numberAt(from))), problems }
+  return {
+    results: sheet.results.map(({ from, number }) =>
+      from === undefined ? (WRITTEN.includes(number) ? number : undefined) : numberAt(from),
+    ),
+    problems,
+  }
 }
+
+/** Numbers that a value may write itself. */
+const WRITTEN = [0, 1, Number.POSITIVE_INFINITY]
 
 const near = (a: number, b: number) => Object.is(a, b) || Math.abs(a - b) <= 1e-14 * Math.max(Math.abs(a), Math.abs(b))
 
