@@ -144,19 +144,3 @@ export const clampLoadOverTime = /* @__PURE__ */ formula('fasteners.clampLoadOve
     return { clampLoads, lowest: Math.max(0, lowest), state: lowest > 0 ? ('clamped' as const) : ('opens' as const) }
   },
 })
-
-/** Clamp load lost when faces and threads flatten after tightening: short stiff joints lose most. */
-export const embeddingLoss = /* @__PURE__ */ formula('fasteners.embeddingLoss', {
-  inputs: {
-    /** Flattening of all faces together: some 3 µm a machined face, 10 µm or more a printed one. */
-    embedding: { kind: 'length', min: 0 },
-    /** Compliance of the bolt. */
-    boltCompliance: { kind: 'linearCompliance', above: 0 },
-    /** Compliance of the clamped parts. */
-    memberCompliance: { kind: 'linearCompliance', min: 0 },
-  },
-  /** Clamp load lost. */
-  output: 'force',
-  source: [{ level: 'unverified', where: 'VDI 2230-1, section 5.4.2.1' }],
-  si: ({ embedding, boltCompliance, memberCompliance }) => embedding / (boltCompliance + memberCompliance),
-})

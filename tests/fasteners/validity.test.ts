@@ -55,7 +55,48 @@ const group = { bolts: [bolt], forceX: '10 N', forceY: '0 N', atX: '0 mm' }
 const roof = { force: '100 N', loadDiameter: '7 mm', supportDiameter: '10 mm', poissonRatio: 0.38 }
 const lug = { force: '100 N', diameter: '4 mm', thickness: '6 mm' }
 
+const oiled = {
+  viscosity: '100 mm^2/s',
+  meanDiameter: '16 mm',
+  speed: '100 rpm',
+  cleanliness: 'normal',
+  fatigueLoadLimit: '60 N',
+  load: '300 N',
+}
+const eccentric = {
+  clampLoad: '900 N',
+  loadAt: '10 mm',
+  boltAt: '0 mm',
+  edgeAt: '8 mm',
+  faceArea: '224 mm^2',
+  faceSecondMoment: '4778.7 mm^4',
+  grip: '8 mm',
+  memberModulus: '2 GPa',
+  memberCompliance: '0.01786 um/N',
+  boltCompliance: '0.007 um/N',
+  boltDiameter: '3.34 mm',
+  boltModulus: '207 GPa',
+}
+
 const LIMITS: readonly Limit[] = [
+  {
+    formula: fasteners.eccentricJoint,
+    statement: 'the edge of the face is closed',
+    inside: { ...eccentric, externalLoad: '223 N' },
+    outside: { externalLoad: '223.5 N' },
+  },
+  {
+    formula: fasteners.bearingLifeFactor,
+    statement: 'viscosity ratio of at least 0.1',
+    inside: { ...oiled, viscosity: '24.62 mm^2/s' },
+    outside: { viscosity: '24.6 mm^2/s' },
+  },
+  {
+    formula: fasteners.bearingLifeFactor,
+    statement: 'life factor below its ceiling of 50',
+    inside: { ...oiled, viscosity: '1000 mm^2/s', load: '144 N' },
+    outside: { load: '142 N' },
+  },
   {
     formula: fasteners.pressFit,
     statement: 'interference below 2 % of the diameter',

@@ -1,8 +1,11 @@
 import {
+  bearingLifeFactor,
   boltCompliance,
   boltFatigue,
+  boltShearTension,
   boltStiffness,
   coneHalfAngle,
+  eccentricJoint,
   frustumStiffness,
   jointLoads,
   jointReserves,
@@ -13,6 +16,7 @@ import {
   metricThread,
 } from '../../src/fasteners/index.js'
 import type { Source } from '../../src/formula/index.js'
+import eccentric from '../oracles/fasteners-eccentric.json' with { type: 'json' }
 import { type Check, published } from './harness.js'
 
 const book = (where: string): Source => ({ level: 'published', where })
@@ -194,5 +198,86 @@ export const checks: Check[] = [
     // Opens at 3.333 kN; 5000 N against 2000 + 400 N over 2 × 36.6 mm²; 0.85 (18.75 + 45).
     gives: { amplitude: '35.519 MPa', allowableAmplitude: '54.1875 MPa', reserve: '1.5256 1', state: 'opens' },
     source: hand('load of the bolt closed and open, by hand'),
+  }),
+  ...eccentric.flatMap((row) => {
+    const [width, depth] = [row.width, row.depth]
+    return published(eccentricJoint, {
+      what: `face ${1000 * depth} mm deep of ${row.member / 1e9} GPa, load at ${1000 * row.loadAt} mm, bolt at ${1000 * row.boltAt} mm`,
+      given: {
+        clampLoad: [row.clamp, 'N'],
+        externalLoad: [row.load, 'N'],
+        loadAt: [row.loadAt, 'm'],
+        boltAt: [row.boltAt, 'm'],
+        edgeAt: [depth / 2, 'm'],
+        faceArea: [width * depth, 'm^2'],
+        faceSecondMoment: [(width * depth ** 3) / 12, 'm^4'],
+        grip: [row.grip, 'm'],
+        memberModulus: [row.member, 'Pa'],
+        memberCompliance: [row.grip / (row.member * width * depth), 'm/N'],
+        boltCompliance: [row.bolt, 'm/N'],
+        boltDiameter: [row.boltDiameter, 'm'],
+        boltModulus: [row.boltModulus, 'Pa'],
+      },
+      gives: {
+        loadFactor: row.loadFactor,
+        ...(row.gapLoad > 0 ? { gapLoad: [row.gapLoad, 'N'] } : {}),
+        ...(row.bending > 0 ? { bendingStress: [row.bending, 'Pa'], endRotation: [row.endRotation, 'rad'] } : {}),
+        ...(row.clampBending > 0 ? { clampBendingStress: [row.clampBending, 'Pa'] } : {}),
+      },
+      within: '0.0001 %',
+      source: { level: 'referenceLibrary', where: 'frame of springs solved by numpy (tests/oracles/fasteners-eccentric.py)' },
+    })
+  }),
+  ...published(boltShearTension, {
+    what: 'M20 8.8, half of each load: code strengths of 94.1 and 141 kN before their safety factor of 1.25',
+    given: {
+      shear: '58.8 kN',
+      tension: '88.2 kN',
+      thread: { diameter: '20 mm', stressArea: '245 mm^2', rootArea: '225 mm^2' },
+      bolt: { proofStress: '600 MPa', yieldStrength: '640 MPa', tensileStrength: '800 MPa' },
+    },
+    // 58.8/117.6 + 88.2/(1.4 × 176.4) and the root of 0.5² + 0.45².
+    gives: { shearLoad: '117.6 kN', breakingLoad: '196.0 kN', straightLineUse: 0.857, ellipticUse: 0.673, reserve: 1.167 },
+    source: { level: 'unverified', where: "EN 1993-1-8, table 3.4; steel designers' tables of M20 8.8" },
+  }),
+  ...(
+    [
+      [0.5, 0.63, '20 %'],
+      [0.6, 0.85, '8 %'],
+      [0.8, 1.35, '13 %'],
+      [1.5, 3.2, '6 %'],
+      [2, 4.5, '8 %'],
+      [3, 6, '5 %'],
+      [4, 7, '4 %'],
+    ] as const
+  ).flatMap(([kappa, factor, within]) =>
+    published(bearingLifeFactor, {
+      what: `viscosity ratio ${kappa}, contamination times fatigue load limit a tenth of the load`,
+      // 45 000 × 100^−0.83 / √16 is 246.13 mm²/s.
+      given: {
+        viscosity: [kappa * 246.13, 'mm^2/s'],
+        meanDiameter: '16 mm',
+        speed: '100 rpm',
+        cleanliness: 'typical',
+        fatigueLoadLimit: '50 N',
+        load: '100 N',
+      },
+      gives: { lifeFactor: factor },
+      within,
+      source: { level: 'published', where: "a rolling-bearing maker's life chart, read from a public repository that digitises it" },
+    }),
+  ),
+  ...published(bearingLifeFactor, {
+    what: 'reference viscosity of a bearing of 16 mm mean diameter at 100 and at 3000 rpm',
+    given: {
+      viscosity: '100 mm^2/s',
+      meanDiameter: '16 mm',
+      speed: '3000 rpm',
+      cleanliness: 'normal',
+      fatigueLoadLimit: '60 N',
+      load: '300 N',
+    },
+    gives: { referenceViscosity: '20.54 mm^2/s', viscosityRatio: 4.869, contaminationFactor: 0.55, state: 'separated' },
+    source: { level: 'arithmetic', where: 'ISO 281:2007: 4500/√3000/√16' },
   }),
 ]

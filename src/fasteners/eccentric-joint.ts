@@ -1,0 +1,94 @@
+import { formula } from '../formula/index.js'
+
+/**
+ * A bolt that clamps, or is loaded, beside the middle of the faces it holds: its share of the load, its bending, and the load at which the face begins to gape.
+ *
+ * All places lie on one line through the centroid of the face, positive towards the side of the load. On the far side of the load the face stays closed;
+ * it gapes at the edge nearest to the load.
+ */
+export const eccentricJoint = /* @__PURE__ */ formula('fasteners.eccentricJoint', {
+  inputs: {
+    /** Clamp load that is left [N]. */
+    clampLoad: { kind: 'force', min: 0 },
+    /** Outside tension of this bolt's part of the joint [N]. */
+    externalLoad: { kind: 'force', min: 0 },
+    /** Place of the external load, from the centroid of the face [m]. */
+    loadAt: { kind: 'length', min: 0 },
+    /** Place of the bolt, from the centroid of the face [m]; negative on the side away from the load. */
+    boltAt: 'length',
+    /** Distance from the centroid of the face to its edge on the side of the load [m]. */
+    edgeAt: { kind: 'length', above: 0 },
+    /** Area of the face that belongs to this bolt, without the hole [m²]. */
+    faceArea: { kind: 'area', above: 0 },
+    /** Second moment of area of that face about the axis through its centroid, across the line [m⁴]. */
+    faceSecondMoment: { kind: 'secondMomentOfArea', above: 0 },
+    /** Length of grip [m]. */
+    grip: { kind: 'length', above: 0 },
+    /** Modulus of the clamped parts [Pa]. */
+    memberModulus: { kind: 'modulus', above: 0 },
+    /** Compliance of the clamped parts under a load through their centroid (`memberCompliance`) [m/N]. */
+    memberCompliance: { kind: 'linearCompliance', above: 0 },
+    /** Compliance of the bolt (`boltCompliance`) [m/N]. */
+    boltCompliance: { kind: 'linearCompliance', above: 0 },
+    /** Diameter of the bolt that bends: of its stress area [m]. */
+    boltDiameter: { kind: 'length', above: 0 },
+    /** Modulus of the bolt [Pa]. */
+    boltModulus: { kind: 'modulus', above: 0 },
+  },
+  output: {
+    /** Share of the external load that the bolt carries while the face is closed. */
+    loadFactor: 'ratio',
+    /** Tension of the bolt [N]. */
+    boltLoad: 'force',
+    /** Angle by which the external load turns the two ends of the grip against each other [rad]. */
+    endRotation: 'angle',
+    /** Bending stress of the bolt by that turn [Pa]. */
+    bendingStress: 'stress',
+    /** Bending stress of the bolt by the clamp load itself, where it is not clamped through the centroid [Pa]. */
+    clampBendingStress: 'stress',
+    /** External load at which the edge begins to gape [N]; infinite when it never does. */
+    gapLoad: { kind: 'force', infinite: true },
+    /** Whether the face is closed; beyond that load all other results hold no longer. */
+    state: { oneOf: ['closed', 'gaping'] },
+  },
+  assumes: [
+    'face and parts bend as a beam, plane faces stay plane',
+    "load acts at the bearing faces of head and nut; the bolt's own bending stiffness is small beside that of the parts",
+    'the face gapes at one edge: no moment across the line',
+  ],
+  source: [
+    { level: 'unverified', where: 'VDI 2230-1, sections 5.1.3, 5.3 and 5.5.2 (eccentrically clamped and loaded joints)' },
+    { level: 'computed', where: 'beam theory of the clamped parts; agrees with a two-spring frame (tests/oracles/fasteners-eccentric.py)' },
+  ],
+  requires: {
+    boltAt: {
+      accepts: 'must lie within the face: no further from its centroid than the edge',
+      holds: ({ boltAt, edgeAt }) => Math.abs(boltAt) <= edgeAt,
+    },
+  },
+  valid: {
+    'the edge of the face is closed': ({ externalLoad }, { gapLoad }) => externalLoad <= gapLoad,
+  },
+  si: (x) => {
+    const { loadAt: a, boltAt: s, edgeAt: u, faceArea, faceSecondMoment, externalLoad, clampLoad } = x
+    const turning = x.grip / (x.memberModulus * faceSecondMoment)
+    const loadFactor = (x.memberCompliance + a * s * turning) / (x.boltCompliance + x.memberCompliance + s * s * turning)
+    const added = loadFactor * externalLoad
+    // Moment that the parts carry: of the external load about the centroid, less what the bolt takes back.
+    const endRotation = turning * (externalLoad * a - added * s)
+    // Pressure at the edge, per clamp load and per external load: uniform part and bending part.
+    const perClamp = 1 / faceArea + (s * u) / faceSecondMoment
+    const perLoad = (1 - loadFactor) / faceArea + ((a - loadFactor * s) * u) / faceSecondMoment
+    const bending = (x.boltModulus * x.boltDiameter) / (2 * x.grip)
+    const gapLoad = perLoad <= 0 ? Number.POSITIVE_INFINITY : Math.max(0, (clampLoad * perClamp) / perLoad)
+    return {
+      loadFactor,
+      boltLoad: clampLoad + added,
+      endRotation,
+      bendingStress: bending * Math.abs(endRotation),
+      clampBendingStress: bending * turning * clampLoad * Math.abs(s),
+      gapLoad,
+      state: externalLoad <= gapLoad ? ('closed' as const) : ('gaping' as const),
+    }
+  },
+})
