@@ -6,7 +6,7 @@ type Schema = Record<string, unknown>
 
 /** What a JSON Schema says beside the fields themselves. */
 export interface SchemaTexts {
-  /** The meaning of a field, by its path; places of lists and names of one's own are `*`. */
+  /** The meaning of a field by its path, such as `joints.hip.drive<cord>.pretension`; places of lists and names of one's own are `*`. */
   readonly meaning: (path: string) => string | undefined
   /** Names that complete a reference to a section. */
   readonly names: (section: string) => readonly string[]
@@ -63,7 +63,7 @@ function bareSchema(field: Field, path: string, texts: SchemaTexts, definitions:
   if ('dictionary' in field) return { type: 'object', additionalProperties: fieldSchema(field.dictionary, `${path}.*`, texts, definitions) }
   return {
     oneOf: Object.entries(field.of).map(([kind, fields]) => {
-      const schema = objectSchema(fields, path, texts, definitions)
+      const schema = objectSchema(fields, `${path}<${kind}>`, texts, definitions)
       return {
         ...schema,
         title: kind,
