@@ -1,4 +1,4 @@
-import { InputError, type Issue, issue, type Kind, kindRow, type Note, Quantity } from '../units/index.js'
+import { InputError, type Issue, issue, type Kind, kindRow, kindWords, type Note, Quantity } from '../units/index.js'
 import type { Definition, Flat, Given, Inputs, Output, OutputField, OutputRecord, Result, Si, SiResult } from './definition.js'
 import { recordReader } from './reader.js'
 
@@ -64,26 +64,37 @@ export function formula<const I extends Inputs, const O extends Output, const Y 
   const tests = valid as Readonly<Record<string, (x: unknown, y: unknown) => boolean>> | undefined
   // Made at the first call: most formulas of a program are never called with units.
   let load: ReturnType<typeof recordReader> | undefined
-  let dress: Dresser
+  let toResult: ToQuantities
   const call = (given: unknown, options?: CallOptions): unknown => {
     if (load === undefined) {
       load = recordReader(def.inputs, true)
-      dress = dresser(id, def.output)
+      toResult = toQuantities(id, def.output)
     }
     const issues: Issue[] = []
     const notes: Note[] = []
     const x = load(given, '', issues, notes)
     if (requires !== undefined && issues.length === 0) impossibleIn(requires, x, given, issues)
     if (issues.length > 0) throw new InputError(id, issues)
-    const y = kernel(x)
+    const y = answer(id, kernel, x)
     for (const statement in tests) {
       if (tests[statement]?.(x, y)) continue
       if (options?.strict) throw new ValidityError(`${id}: not within its validity range: ${statement}`)
       notes.push({ formula: id, text: `outside validity: ${statement}` })
     }
-    return dress(y, notes.length === 0 ? undefined : notes)
+    return toResult(y, notes.length === 0 ? undefined : notes)
   }
   return Object.assign(call, { si, id, def }) as unknown as Formula<I, O>
+}
+
+/** Runs a kernel. Where a routine within it fails, these inputs together have no answer. */
+function answer(id: string, kernel: (x: unknown) => unknown, x: unknown): unknown {
+  try {
+    return kernel(x)
+  } catch (error) {
+    const { name, message } = error as Error
+    if (name !== 'NumericError' && name !== 'RangeError') throw error
+    throw new NoResultError(`${id}: no answer exists for these inputs together (${message})`, { cause: error })
+  }
 }
 
 type Requires = Readonly<Record<string, { readonly accepts: string; readonly holds: (x: unknown) => boolean }>>
@@ -108,30 +119,52 @@ const isSingle = (output: Output): output is Kind | { kind: Kind; infinite: true
   (typeof (output as { kind?: unknown }).kind === 'string' && (output as { infinite?: unknown }).infinite === true)
 
 /** Makes SI results into quantities with their notes. */
-type Dresser = (y: unknown, notes: readonly Note[] | undefined) => unknown
+type ToQuantities = (y: unknown, notes: readonly Note[] | undefined) => unknown
 
-function dresser(id: string, output: Output): Dresser {
-  if (isSingle(output)) return fieldDresser(id, 'the result', output)
-  const fields = Object.entries(output as OutputRecord).map(([name, field]) => [name, fieldDresser(id, name, field)] as const)
+function toQuantities(id: string, output: Output): ToQuantities {
+  if (isSingle(output)) return toQuantity(id, 'the result', output)
+  const fields = Object.entries(output as OutputRecord).map(([name, field]) => [name, toQuantity(id, name, field)] as const)
   return (y, notes) => {
     const result: Record<string, unknown> = {}
-    for (const [name, dress] of fields) result[name] = dress((y as Record<string, unknown>)[name], notes)
+    for (const [name, toField] of fields) result[name] = toField((y as Record<string, unknown>)[name], notes)
     return result
   }
 }
 
-function fieldDresser(id: string, name: string, field: OutputField): Dresser {
+function toQuantity(id: string, name: string, field: OutputField): ToQuantities {
   if (typeof field !== 'string' && 'oneOf' in field) return (y) => y
   if (typeof field !== 'string' && 'list' in field) {
-    const item = fieldDresser(id, name, field.list)
+    const item = toQuantity(id, name, field.list)
     return (y, notes) => Array.from(y as ArrayLike<number>, (x) => item(x, notes))
   }
   const kind = typeof field === 'string' ? field : field.kind
   const { dim } = kindRow(kind)
   const mayBeInfinite = typeof field !== 'string'
+  const lowest = NEVER_NEGATIVE.includes(kind) ? 0 : kindRow(kind).lowest
   return (y, notes) => {
     if (!Number.isFinite(y) && !(mayBeInfinite && y === Number.POSITIVE_INFINITY))
       throw new NoResultError(`${id}: ${name} is ${String(y)} for these inputs; no finite answer exists in this combination`)
-    return new Quantity(y as number, kind, dim, notes)
+    const quantity = new Quantity(y as number, kind, dim, notes)
+    if ((y as number) < lowest)
+      throw new NoResultError(`${id}: ${name} is ${quantity} for these inputs; there is no such ${kindWords(kind)}`)
+    return quantity
   }
 }
+
+/** Kinds without a sign: a negative one means that the inputs describe no real part. */
+const NEVER_NEGATIVE: readonly Kind[] = [
+  'area',
+  'volume',
+  'secondMomentOfArea',
+  'sectionModulus',
+  'mass',
+  'massPerLength',
+  'density',
+  'momentOfInertia',
+  'modulus',
+  'axialRigidity',
+  'bendingRigidity',
+  'thermalConductivity',
+  'specificHeat',
+  'heatCapacity',
+]

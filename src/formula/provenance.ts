@@ -1,4 +1,4 @@
-import { type In, InputError, type Issue, issue, type Kind, type Note, Quantity, readAt, show } from '../units/index.js'
+import { bandText, type In, InputError, type Issue, issue, type Kind, type Note, Quantity, readAt, show } from '../units/index.js'
 
 /**
  * Kinds of evidence, the strongest first:
@@ -63,6 +63,11 @@ export class Property<K extends Kind = Kind> extends Quantity<K> {
   /** The high end as a quantity. */
   get highest(): Quantity<K> {
     return new Quantity(this.high, this.kind, this.dim, this.notes)
+  }
+
+  /** The typical value and its range, such as `65 (50 to 80) MPa`; a range of no width is left out. */
+  override toString(): string {
+    return this.low === this.high ? super.toString() : bandText(this.kind, this.si, this.low, this.high)
   }
 }
 

@@ -9,10 +9,12 @@ import {
   kindRow,
   kindWords,
   type Note,
+  nearName,
   oneOfNames,
   Quantity,
   readAny,
   refuse,
+  show,
 } from '../units/index.js'
 import type { Given, Input, Inputs, Scalar, Si } from './definition.js'
 
@@ -104,10 +106,13 @@ const choiceReader =
 
 const listReader =
   (item: Reader, least: number): Reader =>
-  (given, path, issues, notes) =>
-    Array.isArray(given) && given.length >= least
-      ? given.map((x, i) => item(x, `${path}[${i}]`, issues, notes))
-      : reject(issues, path, given, `must be a list of at least ${least}`)
+  (given, path, issues, notes) => {
+    if (!Array.isArray(given) || given.length < least) return reject(issues, path, given, `must be a list of at least ${least}`)
+    // Not `map`, which would step over the holes of a list.
+    const read: unknown[] = []
+    for (let i = 0; i < given.length; i++) read.push(item(given[i], `${path}[${i}]`, issues, notes))
+    return read
+  }
 
 function curveReader([from, to]: readonly [Kind, Kind]): Reader {
   const value = reader(to)
@@ -125,43 +130,64 @@ function curveReader([from, to]: readonly [Kind, Kind]): Reader {
 }
 
 /**
- * The reader of a record. A nested record may carry more than is asked (a material has many properties);
- * the argument of a formula may not, so that a misspelt optional input is not lost.
+ * The reader of a record. The argument of a formula may carry nothing but inputs. A nested record may carry more (a material has many
+ * properties), but not where the name could be a misspelt optional input: near an absent one, or any name where every input is optional.
  */
-export function recordReader(inputs: Inputs, refuseSurplus: boolean): Reader {
+export function recordReader(inputs: Inputs, isArgument: boolean): Reader {
   const names = Object.keys(inputs)
   const readers = names.map((name) => reader(inputs[name] as Input))
+  const optional = names.filter((name) => isOptional(inputs[name] as Input))
+  const isClosed = isArgument || optional.length === names.length
+  const surplus = isClosed ? refuseUnknown : optional.length > 0 ? misspeltRefuser(optional) : undefined
   const blank: Record<string, unknown> = {}
   for (const name of names) {
     const input = inputs[name] as Input
     blank[name] = typeof input === 'string' || 'kind' in input ? Number.NaN : undefined
   }
   return (given, path, issues, notes) => {
-    if (given === null || typeof given !== 'object' || Array.isArray(given)) {
-      return reject(issues, path || 'the argument', given, `must be an object with ${names.join(', ')}`)
+    let at: string | undefined
+    try {
+      if (!isRecord(given)) return reject(issues, path || 'the argument', given, `must be an object with ${names.join(', ')}`)
+      takeNotes(given, notes)
+      const x = { ...blank }
+      let known = 0
+      for (let i = 0; i < names.length; i++) {
+        at = names[i]!
+        const value = given[at]
+        if (value !== undefined) known++
+        x[at] = readers[i]!(value, path ? `${path}.${at}` : at, issues, notes)
+      }
+      at = undefined
+      if (surplus !== undefined) {
+        // As many fields as are known: then there is no surplus, and no name needs a look.
+        let fields = 0
+        for (const _ in given) fields++
+        if (fields !== known) surplus(given, names, path, issues)
+      }
+      return x
+    } catch (error) {
+      if (error instanceof InputError) throw error
+      // A getter or a proxy that throws.
+      const place = [path, at].filter(Boolean).join('.') || 'the argument'
+      issues.push({ path: place, given: 'unreadable', accepts: `must be plain data; reading it threw ${show(String(error))}` })
+      return blank
     }
-    takeNotes(given, notes)
-    const record = given as Record<string, unknown>
-    const x = { ...blank }
-    let known = 0
-    for (let i = 0; i < names.length; i++) {
-      const name = names[i]!
-      const value = record[name]
-      if (value !== undefined) known++
-      x[name] = readers[i]!(value, path ? `${path}.${name}` : name, issues, notes)
-    }
-    if (refuseSurplus) {
-      // As many fields as are known: then there is no surplus, and no name needs a look.
-      let fields = 0
-      for (const _ in record) fields++
-      if (fields !== known) refuseUnknown(record, names, path, issues)
-    }
-    return x
   }
 }
 
+const isOptional = (input: Input) =>
+  typeof input !== 'string' && (input.optional === true || ('default' in input && input.default !== undefined))
+
+/** An object with named fields: no list, no function, and none of the language's own objects, such as a date, a map or a buffer. */
+function isRecord(given: unknown): given is Record<string, unknown> {
+  if (given === null || typeof given !== 'object') return false
+  return Object.getPrototypeOf(given) === Object.prototype || Object.prototype.toString.call(given) === '[object Object]'
+}
+
+type SurplusCheck = (record: Record<string, unknown>, names: readonly string[], path: string, issues: Issue[]) => void
+
 /** Adds an issue for every field that is not an input, with the input that was probably meant. */
-function refuseUnknown(record: Record<string, unknown>, names: readonly string[], path: string, issues: Issue[]): void {
+const refuseUnknown: SurplusCheck = (record, names, path, issues) => {
   for (const name in record) {
     if (names.includes(name)) continue
     const missing = names.filter((other) => record[other] === undefined)
@@ -169,6 +195,27 @@ function refuseUnknown(record: Record<string, unknown>, names: readonly string[]
     // `show` calls an absent value missing; a surplus name is there, whatever its value.
     const surplus = issue(path ? `${path}.${name}` : name, record[name], accepts)
     issues.push(record[name] === undefined ? { ...surplus, given: 'undefined' } : surplus)
+  }
+}
+
+/** Names kept as harmless; more than records of this library have. */
+const MOST_HARMLESS = 500
+/** Slips in a name that is still taken for a misspelt one; a material's other properties are further away. */
+const MOST_SLIPS = 3
+
+/** Adds an issue for every field whose name is near an absent optional input. */
+function misspeltRefuser(optional: readonly string[]): SurplusCheck {
+  // Names that are near no optional input: a material's many properties are compared once.
+  const harmless = new Set<string>()
+  return (record, names, path, issues) => {
+    const absent = optional.filter((name) => record[name] === undefined)
+    if (absent.length === 0) return
+    for (const name in record) {
+      if (harmless.has(name) || names.includes(name)) continue
+      const meant = nearName(name, absent, MOST_SLIPS)
+      if (meant !== undefined) reject(issues, path ? `${path}.${name}` : name, record[name], `is not an input, did you mean ${meant}?`)
+      else if (harmless.size < MOST_HARMLESS && nearName(name, optional, MOST_SLIPS) === undefined) harmless.add(name)
+    }
   }
 }
 

@@ -16,30 +16,43 @@ const MOST_LISTED = 20
 
 /** Bad input: lists every issue at once, each with its path, what was given and what is accepted. */
 export class InputError extends Error {
+  /** The formula, function or document that was called. */
+  declare readonly where: string
+  /** Everything that is wrong, in the order of the inputs. */
+  declare readonly issues: readonly Issue[]
+
   override get name() {
     return 'InputError'
   }
 
-  constructor(
-    /** The formula, function or document that was called. */
-    readonly where: string,
-    readonly issues: readonly Issue[],
-  ) {
-    super(
-      issues.length === 1
-        ? `${where}: ${sentence(issues[0] as Issue)}`
-        : `${where}: ${issues.length} things to change\n${listed(issues).join('\n')}`,
-    )
+  constructor(where: string, issues: readonly Issue[], options?: ErrorOptions) {
+    super(message(where, issues), options)
+    // Not enumerable: Node would print them again below the message, which says the same.
+    Object.defineProperties(this, { where: { value: where }, issues: { value: issues } })
+  }
+
+  /** Plain data, for logs and services. */
+  toJSON(): { readonly name: string; readonly where: string; readonly issues: readonly Issue[] } {
+    return { name: this.name, where: this.where, issues: this.issues }
   }
 }
 
-const sentence = ({ path, given, accepts, line, column }: Issue) =>
-  `${line === undefined ? '' : `line ${line}${column === undefined ? '' : `, column ${column}`}: `}${path} is ${given}; ${accepts}`
-
-function listed(issues: readonly Issue[]): string[] {
-  const lines = issues.slice(0, MOST_LISTED).map((issue) => `  - ${sentence(issue)}`)
-  return issues.length > MOST_LISTED ? [...lines, `  … and ${issues.length - MOST_LISTED} more`] : lines
+function message(where: string, issues: readonly Issue[]): string {
+  if (issues.length === 1) return `${where}: ${sentence(issues[0] as Issue)}`
+  const lines = issues.slice(0, MOST_LISTED).map((each) => `  - ${sentence(each)}`)
+  if (issues.length > MOST_LISTED) lines.push(`  … and ${issues.length - MOST_LISTED} more`)
+  return `${where}: ${issues.length} things to change\n${lines.join('\n')}`
 }
+
+function sentence({ path, given, accepts, line, column }: Issue): string {
+  const place = line === undefined ? '' : `line ${line}${column === undefined ? '' : `, column ${column}`}: `
+  return `${place}${path === '' ? "''" : cutPath(path)} is ${given}; ${accepts}`
+}
+
+const LONGEST_PATH = 200
+
+/** A name that somebody made too long; the end of a path says which field it is. */
+const cutPath = (path: string) => (path.length > LONGEST_PATH ? `${path.slice(0, LONGEST_SHOWN)}…${path.slice(-LONGEST_SHOWN)}` : path)
 
 /** One issue: where it is, what was given (shown cut to a readable length) and what is accepted there. */
 export const issue = (path: string, given: unknown, accepts: string): Issue => ({ path, given: show(given), accepts })
@@ -50,25 +63,49 @@ export function refuse(where: string, path: string, given: unknown, accepts: str
 }
 
 const LONGEST_SHOWN = 60
+/** Lists within lists are shown this deep. */
+const DEEPEST_SHOWN = 2
 
-/** A value as error messages show it: short, on one line, text in quotes. */
+/** A value as error messages show it: short, on one line, text in quotes. Never throws, whatever is given. */
 export function show(given: unknown): string {
+  try {
+    return shown(given, 0)
+  } catch {
+    // A getter that throws, a revoked proxy.
+    return 'an object that cannot be read'
+  }
+}
+
+function shown(given: unknown, depth: number): string {
   if (given === undefined) return 'missing'
   if (given === null) return 'null'
   if (typeof given === 'string') return `'${cut(given)}'`
   if (typeof given === 'function') return 'a function'
-  if (typeof given !== 'object') return String(given)
-  if (isQuantityLike(given)) return `${cut(String(given))} (kind ${given.kind})`
-  if (Array.isArray(given))
-    return given.length === 0 ? 'an empty list' : cut(`[${given.slice(0, 4).map(show).join(', ')}${given.length > 4 ? ', …' : ''}]`)
+  if (typeof given !== 'object') return cut(String(given))
+  if (Array.isArray(given)) return listShown(given, depth)
+  if (isQuantityLike(given)) return `${cut(textOf(given))} (kind ${cut(given.kind)})`
   const names = Object.keys(given)
+  const what = Object.prototype.toString.call(given).slice('[object '.length, -1)
+  if (what !== 'Object') return /^[aeiou]/i.test(what) ? `an ${cut(what)}` : `a ${cut(what)}`
   return names.length === 0 ? 'an empty object' : cut(`an object with ${names.slice(0, 6).join(', ')}`)
 }
 
-const isQuantityLike = (given: object): given is { kind: string } =>
+function listShown(given: readonly unknown[], depth: number): string {
+  if (given.length === 0) return 'an empty list'
+  if (depth >= DEEPEST_SHOWN) return 'a list'
+  const items = Array.from(given.slice(0, 4), (item) => shown(item, depth + 1))
+  return cut(`[${items.join(', ')}${given.length > 4 ? ', …' : ''}]`)
+}
+
+const isQuantityLike = (given: object): given is { kind: string; si: number } =>
   typeof (given as { kind?: unknown }).kind === 'string' && typeof (given as { si?: unknown }).si === 'number'
 
-const cut = (text: string) => {
+/** The text of a quantity; that of a mere record with its fields is its SI number. */
+const textOf = (given: { si: number; toString?: unknown }) =>
+  typeof given.toString === 'function' && given.toString !== Object.prototype.toString ? String(given) : String(given.si)
+
+/** Text on one line, cut to the length that messages show. */
+export const cut = (text: string) => {
   const line = text.slice(0, 4 * LONGEST_SHOWN).replaceAll(/\s+/g, ' ')
   return line.length > LONGEST_SHOWN ? `${line.slice(0, LONGEST_SHOWN)}…` : line
 }

@@ -69,8 +69,11 @@ export {
 export { type Kind, type KindRow, kindNames, kindRow, siUnit, type UnitOf, unitNames, unitOf } from './kinds.js'
 export { nearName, nearNames } from './near.js'
 export {
+  ascending,
+  bandText,
   type Foreign,
   type In,
+  largest,
   type Note,
   type Plain,
   Quantity,
@@ -79,5 +82,6 @@ export {
   quantityFromJSON,
   read,
   significant,
+  smallest,
 } from './quantity.js'
 export { accepted, didYouMean, foreignUnit, kindAccepted, kindWords, oneOfNames, readAny, readAt } from './reading.js'

@@ -141,11 +141,13 @@ export interface KindRow<K extends Kind = Kind> {
   readonly names: readonly UnitOf<K>[]
   /** The units results are printed in, small to large. */
   readonly show: readonly UnitOf<K>[]
-  /** Units in the order of `names`, each worked out when it is first met; see `unitAt`. */
-  readonly met: (Unit | undefined)[]
+  /** Lowest value there is, SI: absolute zero for temperatures, none for the other kinds. */
+  readonly lowest: number
+  /** Units in the order of `names`, each worked out when it is first used; see `unitAt`. */
+  readonly unitCache: (Unit | undefined)[]
 }
 
-/** Rows already asked for: a program meets few of the kinds. */
+/** Rows already used: a program meets few of the kinds. */
 const ROWS = /* @__PURE__ */ new Map<string, KindRow>()
 
 /** The row of a kind; nothing where there is no such kind. */
@@ -157,16 +159,18 @@ export function kindRow(kind: string): KindRow | undefined {
     const [show = [], others = []] = UNITS[kind as Kind].split('; ').map((names) => names.split(', '))
     const names = [...show, ...others]
     const first = unitNamed(names[0]!)
-    row = { kind, dim: first.dim, names, show, met: [first] } as unknown as KindRow
+    // The scale that a temperature is printed in does not begin at absolute zero; that of a difference does.
+    const lowest = first.zero === 0 ? Number.NEGATIVE_INFINITY : 0
+    row = { kind, dim: first.dim, names, show, lowest, unitCache: [first] } as unknown as KindRow
     ROWS.set(kind, row)
   }
   return row
 }
 
 /** The unit at a place among a kind's names. */
-export function unitAt({ names, met }: KindRow, place: number): Unit {
-  met[place] ??= unitNamed(names[place]!)
-  return met[place]
+export function unitAt({ names, unitCache }: KindRow, place: number): Unit {
+  unitCache[place] ??= unitNamed(names[place]!)
+  return unitCache[place]
 }
 
 /** The unit of a kind by its name; nothing where the kind has no such unit. */

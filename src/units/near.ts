@@ -19,15 +19,15 @@ function editDistance(a: string, b: string): number {
 const LONGEST_COMPARED = 60
 
 /**
- * The name the writer most likely meant, or nothing when none is near (about one slip in three letters).
+ * The name the writer most likely meant, or nothing when none is near (about one slip in three letters, at most `most`).
  * Letter case and blanks do not count as slips.
  */
-export function nearName(given: string, names: Iterable<string>): string | undefined {
+export function nearName(given: string, names: Iterable<string>, most = Number.POSITIVE_INFINITY): string | undefined {
   if (given.length > LONGEST_COMPARED) return undefined
   const plain = (s: string) => s.toLowerCase().replaceAll(/[\s_-]/g, '')
   const wanted = plain(given)
   let best: string | undefined
-  let least = Math.max(1, Math.floor(wanted.length / 3)) + 1
+  let least = Math.min(most, Math.max(1, Math.floor(wanted.length / 3))) + 1
   for (const name of names) {
     // Of two equally near names, the one that begins alike.
     const distance = editDistance(wanted, plain(name)) + (name[0] === given[0] ? 0 : 0.5)

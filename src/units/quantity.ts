@@ -22,13 +22,14 @@ export interface Foreign {
 export type Plain = 'ratio' | 'count' | 'strain'
 
 /**
- * What a function takes for a quantity of kind `K`: a `Quantity`, text such as `'5 mm'` that the compiler checks, a pair such as
- * `[5, 'mm']`, a foreign unit object, or (ratios, counts and strains only) a plain number.
+ * What a function takes for a quantity of kind `K`: a `Quantity` or its JSON form, text such as `'5 mm'` that the compiler checks, a pair
+ * such as `[5, 'mm']`, a foreign unit object, or (ratios, counts and strains only) a plain number.
  */
 export type In<K extends Kind> =
   | Quantity<K>
   | `${number} ${UnitOf<K>}`
   | readonly [number, UnitOf<K>]
+  | QuantityJSON<K>
   | Foreign
   | (K extends Plain ? number : never)
 
@@ -113,6 +114,28 @@ export class Quantity<K extends Kind | 'derived' = Kind | 'derived'> {
     return new Quantity(this.si, kind, row.dim, this.notes)
   }
 
+  /** Whether this is greater than another quantity of the same kind. Throws an `InputError` for another kind. */
+  isGreaterThan(other: Quantity<NoInfer<K>>): boolean {
+    return this.si > comparable('isGreaterThan', this, other)
+  }
+
+  /** Whether this is less than another quantity of the same kind. Throws an `InputError` for another kind. */
+  isLessThan(other: Quantity<NoInfer<K>>): boolean {
+    return this.si < comparable('isLessThan', this, other)
+  }
+
+  /**
+   * What templates and operators take. Templates and joined text get `toString()`. A comparison (`a > b`, `Math.max`) or an arithmetic sign
+   * gets the number where there is no unit to lose, and otherwise an `InputError`: JavaScript shows neither operand the kind of the other.
+   */
+  [Symbol.toPrimitive](hint: string): number | string {
+    const isNumber = this.kind === 'ratio' || this.kind === 'count' || (this.kind === 'derived' && this.dim === 0)
+    if (hint !== 'string' && isNumber) return this.si
+    if (hint !== 'number') return this.toString()
+    if (this.kind === 'strain') return this.si
+    return refuse('Quantity', 'an operand', this, OPERATORS)
+  }
+
   /** Text in a sensible engineering unit with up to four significant digits, such as `12.5 N m`. */
   toString(): string {
     return printed(this.si, kindRow(this.kind), this.dim)
@@ -134,6 +157,30 @@ export class Quantity<K extends Kind | 'derived' = Kind | 'derived'> {
   }
 }
 
+const OPERATORS =
+  'an operator would drop its unit; compare with isGreaterThan, isLessThan, ascending, largest or smallest, calculate with plus, minus, times and over, or take the number with in'
+
+/** The SI number of a quantity that may be compared with another: both of one kind and numbers. */
+function comparable(method: string, one: Quantity, other: Quantity): number {
+  if (other?.kind !== one.kind || other.dim !== one.dim) throw unlike(method, other, one.kind)
+  for (const each of [one, other]) if (Number.isNaN(each.si)) throw refused(method, 'a quantity', 'NaN', 'must be a number')
+  return other.si
+}
+
+/** Order of two quantities of one kind, for `sort`: `list.sort(ascending)`. Throws an `InputError` for unlike kinds. */
+export function ascending<K extends Kind | 'derived'>(one: Quantity<K>, other: Quantity<NoInfer<K>>): number {
+  const si = comparable('ascending', one, other)
+  return one.si < si ? -1 : one.si > si ? 1 : 0
+}
+
+/** The largest of some quantities of one kind. Throws an `InputError` for unlike kinds. */
+export const largest = <K extends Kind | 'derived'>(first: Quantity<K>, ...others: readonly Quantity<NoInfer<K>>[]): Quantity<K> =>
+  others.reduce((best: Quantity<K>, other) => (ascending(best, other) < 0 ? other : best), first)
+
+/** The smallest of some quantities of one kind. Throws an `InputError` for unlike kinds. */
+export const smallest = <K extends Kind | 'derived'>(first: Quantity<K>, ...others: readonly Quantity<NoInfer<K>>[]): Quantity<K> =>
+  others.reduce((best: Quantity<K>, other) => (ascending(best, other) > 0 ? other : best), first)
+
 const refused = (method: string, path: string, given: string, accepts: string) =>
   new InputError(`Quantity.${method}`, [{ path, given, accepts }])
 
@@ -145,11 +192,8 @@ function scaled<K extends Kind | 'derived'>(method: string, from: Quantity<K>, s
   return new Quantity(si, from.kind, from.dim, from.notes)
 }
 
-/** Whether a kind is a temperature and no difference: the scale it is printed in does not begin at absolute zero. */
-function isAbsolute(kind: string): boolean {
-  const row = kindRow(kind)
-  return row !== undefined && unitAt(row, 0).zero !== 0
-}
+/** Whether a kind is an absolute temperature, not a difference. */
+const isAbsolute = (kind: string): boolean => kindRow(kind)?.lowest === 0
 
 /** The notes of two operands, each once. */
 export function joinNotes(
@@ -176,13 +220,26 @@ export function significant(x: number, digits = 4): string {
 
 function printed(si: number, row: KindRow | undefined, dim: number): string {
   if (row === undefined) return dim === 0 ? significant(si) : `${significant(si)} ${dimensionsText(dim)}`
+  const { number, name } = inShown(si, si, row)
+  return name === '1' ? number : `${number} ${name}`
+}
+
+/** A value in the unit that results of some size are printed in. */
+function inShown(si: number, ofSize: number, row: KindRow): { readonly number: string; readonly name: string } {
   const { show } = row
   // Zero prints in the middle one.
-  let at = si === 0 ? show.length >> 1 : 0
-  for (let i = 1; i < show.length; i++) if (Math.abs(si) >= unitAt(row, i).size * 0.9999) at = i
+  let at = ofSize === 0 ? show.length >> 1 : 0
+  for (let i = 1; i < show.length; i++) if (Math.abs(ofSize) >= unitAt(row, i).size * 0.9999) at = i
   const { size, zero } = unitAt(row, at)
-  const name = show[at]
-  return name === '1' ? significant((si - zero) / size) : `${significant((si - zero) / size)} ${name}`
+  return { number: significant((si - zero) / size), name: show[at]! }
+}
+
+/** A value and its range in one unit, such as `0.38 (0.25 to 0.55)` and `65 (50 to 80) MPa`. */
+export function bandText(kind: Kind, typical: number, low: number, high: number): string {
+  const row = kindRow(kind)
+  const [middle, bottom, top] = [typical, low, high].map((si) => inShown(si, typical, row))
+  const band = `${middle!.number} (${bottom!.number} to ${top!.number})`
+  return middle!.name === '1' ? band : `${band} ${middle!.name}`
 }
 
 /**

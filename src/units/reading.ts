@@ -1,4 +1,4 @@
-import { type Issue, issue } from './errors.js'
+import { cut, type Issue, issue } from './errors.js'
 import { type Kind, type KindRow, kindNames, kindRow, siUnit, unitAt, unitNames, unitOf } from './kinds.js'
 import { nearName } from './near.js'
 import type { Foreign, Plain } from './quantity.js'
@@ -59,18 +59,32 @@ function endsAt(text: string, at: number, end: string): boolean {
   return true
 }
 
-/** The SI number of anything that `In` accepts; NaN where it is not accepted. */
+/** The SI number of anything that `In` accepts; NaN where it is not accepted, as a temperature below absolute zero is not. */
 export function readAny(row: KindRow, given: unknown): number {
-  if (typeof given === 'string') return readText(row, given)
+  const x = typeof given === 'string' ? readText(row, given) : readValue(row, given)
+  return x >= row.lowest ? x : Number.NaN
+}
+
+function readValue(row: KindRow, given: unknown): number {
   if (typeof given === 'number') return isPlain(row.kind) ? given : Number.NaN
   if (typeof given !== 'object' || given === null) return Number.NaN
   const { kind, si } = given as { kind?: unknown; si?: unknown }
-  if (kind !== undefined) return kind === row.kind && typeof si === 'number' ? si : Number.NaN
+  if (kind !== undefined) {
+    if (kind !== row.kind) return Number.NaN
+    return typeof si === 'number' ? si : readJSON(row, given)
+  }
   if (Array.isArray(given)) {
     const unit = unitOf(row, given[1])
     return given.length === 2 && typeof given[0] === 'number' && unit !== undefined ? inSi(given[0], unit) : Number.NaN
   }
   return isForeign(given) ? readForeign(row.kind, given) : Number.NaN
+}
+
+/** A quantity as `toJSON` writes it; any unit of the kind is read. */
+function readJSON(row: KindRow, given: object): number {
+  const { value, unit } = given as { value?: unknown; unit?: unknown }
+  const found = unitOf(row, unit)
+  return typeof value === 'number' && found !== undefined ? inSi(value, found) : Number.NaN
 }
 
 const isForeign = (given: object): given is Foreign => typeof (given as Partial<Foreign>).toNumber === 'function'
@@ -113,7 +127,7 @@ export function unitsAccepted(kind: Kind, given = ''): string {
   if (given === '') return units
   const other = kindNames().find((name) => unitNames(name).includes(given))
   return other === undefined
-    ? `'${given}' is not a unit here; ${units}${didYouMean(given, names)}`
+    ? `'${cut(given)}' is not a unit here; ${units}${didYouMean(given, names)}`
     : `${given} is a unit of ${kindWords(other)}; ${units}`
 }
 
@@ -134,23 +148,38 @@ export function oneOfNames(names: readonly string[], given: unknown): string {
 }
 
 /** What is accepted where a kind of quantity is. */
-export const kindAccepted = (kind: unknown): string => `must be a kind of quantity${didYouMean(String(kind), kindNames())}`
+export const kindAccepted = (kind: unknown): string =>
+  `must be a kind of quantity${typeof kind === 'string' ? didYouMean(kind, kindNames()) : ''}`
 
 /** What is accepted in the place of a value that could not be read. */
 export function accepted(kind: Kind, given: unknown): string {
   const words = kindWords(kind)
   const wanted = `must be ${/^[aeiou]/.test(words) ? 'an' : 'a'} ${words} such as ${isPlain(kind) ? '0.2' : `'5 ${kindRow(kind).show.at(-1)}'`}`
+  if (kindRow(kind).lowest === 0 && isBelowZero(kind, given)) return 'must not be below absolute zero'
   if (typeof given === 'string') return wanted + textHint(kind, given)
   if (typeof given === 'number') return isPlain(kind) ? 'must be finite' : `${wanted}: a bare number has no unit`
-  if (
-    Array.isArray(given)
-      ? given.length === 2 && typeof given[0] === 'number' && unitNames(kind).includes(given[1])
-      : (given as { kind?: unknown } | null)?.kind === kind
-  )
-    return 'must be finite'
-  if (kind === 'temperatureDifference' && typeof given === 'object' && given !== null && isForeign(given))
-    return `${wanted}; foreign unit objects cannot tell a difference from a temperature`
+  if (typeof given === 'object' && given !== null) {
+    if (
+      Array.isArray(given)
+        ? given.length === 2 && typeof given[0] === 'number' && unitNames(kind).includes(given[1])
+        : hasNumber(kind, given)
+    )
+      return 'must be finite'
+    if (kind === 'temperatureDifference' && isForeign(given))
+      return `${wanted}; foreign unit objects cannot tell a difference from a temperature`
+  }
   return `${wanted} (${unitsAccepted(kind)})`
+}
+
+/** Whether a quantity of this kind, or its JSON form in a unit of the kind, holds a number. */
+function hasNumber(kind: Kind, given: object): boolean {
+  const { kind: own, si, value, unit } = given as { kind?: unknown; si?: unknown; value?: unknown; unit?: unknown }
+  return own === kind && (typeof si === 'number' || (typeof value === 'number' && unitNames(kind).includes(unit as string)))
+}
+
+const isBelowZero = (kind: Kind, given: unknown): boolean => {
+  const x = readAny({ ...kindRow(kind), lowest: Number.NEGATIVE_INFINITY }, given)
+  return x < 0 && x !== Number.NEGATIVE_INFINITY
 }
 
 function textHint(kind: Kind, given: string): string {

@@ -11,6 +11,7 @@ import {
   kelvin,
   kelvins,
   kindNames,
+  kindRow,
   kN,
   lbf,
   MPa,
@@ -114,7 +115,8 @@ describe('text', () => {
 
   test('every unit of every kind reads back what it prints', () => {
     fc.assert(
-      fc.property(fc.constantFrom(...kinds), fc.double({ min: -1e6, max: 1e6, noNaN: true }), fc.nat(), (kind, x, pick) => {
+      fc.property(fc.constantFrom(...kinds), fc.double({ min: -1e6, max: 1e6, noNaN: true }), fc.nat(), (kind, any, pick) => {
+        const x = kindRow(kind).lowest === 0 ? Math.abs(any) : any
         const unit = unitsOf(kind)[pick % unitsOf(kind).length] as string
         const q = quantity(kind, [x, unit] as never) as Quantity<Kind>
         expect(read(kind, `${x} ${unit}`) + 0).toBe(q.si + 0) // text has no negative zero
