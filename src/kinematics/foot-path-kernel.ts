@@ -17,6 +17,9 @@ export const FOOT_PATH = {
   swingPoints: { list: { fields: { forward: 'length', up: 'length' } }, optional: true },
 } as const satisfies Inputs
 
+/** The end of a swing, as a part of the stride before it. */
+const NEARLY = 2e-12
+
 /** A foot path on plain SI numbers. `stateInto` checks nothing and allocates nothing. */
 export class FootPathKernel {
   /** Time of one stride, s. */
@@ -101,6 +104,22 @@ export class FootPathKernel {
     out[offset + 7] = alongAcceleration * s
     out[offset + 8] = upAcceleration
     return stance
+  }
+
+  /**
+   * How much velocity and acceleration of the foot step at lift-off and at touch-down, as sizes: speed then acceleration at lift-off, then at touch-down.
+   */
+  steps(): readonly [number, number, number, number] {
+    if (this.dutyFactor === 1) return [0, 0, 0, 0]
+    const stance = new Float64Array(9)
+    const swing = new Float64Array(9)
+    this.stateInto(stance, 0, 0.5 * this.stanceTime)
+    const sizes = [this.stanceTime, this.period * (1 - NEARLY)].flatMap((time) => {
+      this.stateInto(swing, 0, time)
+      const step = (k: number) => Math.hypot(swing[k]! - stance[k]!, swing[k + 1]! - stance[k + 1]!, swing[k + 2]! - stance[k + 2]!)
+      return [step(3), step(6)]
+    })
+    return sizes as unknown as readonly [number, number, number, number]
   }
 
   private highest(): number {

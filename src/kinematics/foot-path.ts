@@ -18,6 +18,18 @@ export interface FootState {
   readonly acceleration: Vector3<'acceleration'>
 }
 
+/** Sizes of a step of the foot's motion. */
+export interface MotionStep {
+  readonly speed: Quantity<'velocity'>
+  readonly acceleration: Quantity<'acceleration'>
+}
+
+/** Steps of the foot's motion between stance and swing. */
+export interface PhaseSteps {
+  readonly liftOff: MotionStep
+  readonly touchDown: MotionStep
+}
+
 /**
  * A closed path of the foot relative to the body: stance first (straight backward at constant speed), then swing. Time zero is touch-down.
  * Immutable; `si` is its form on plain numbers.
@@ -39,6 +51,18 @@ export class FootPath {
   /** Highest rise of the swing over the stance line. */
   get clearance(): Quantity<'length'> {
     return new Quantity(this.si.clearance, 'length')
+  }
+
+  /**
+   * Steps of the foot's velocity and acceleration at lift-off and touch-down. A step of velocity is a blow on the drives (an unbounded torque in the
+   * model) and a scuff on the ground; a step of acceleration is a step of torque. `matched` with a `smooth` lift has neither.
+   */
+  get steps(): PhaseSteps {
+    const [liftOffSpeed, liftOffAcceleration, touchDownSpeed, touchDownAcceleration] = this.si.steps()
+    return {
+      liftOff: { speed: new Quantity(liftOffSpeed, 'velocity'), acceleration: new Quantity(liftOffAcceleration, 'acceleration') },
+      touchDown: { speed: new Quantity(touchDownSpeed, 'velocity'), acceleration: new Quantity(touchDownAcceleration, 'acceleration') },
+    }
   }
 
   /** The foot at a time after touch-down; times beyond one stride repeat it. */

@@ -66,6 +66,9 @@ export class LegDynamics {
   /** Dynamics on plain SI numbers: nothing checked, nothing allocated. */
   readonly si: LegDynamicsKernel
 
+  /** The same leg without the rotors: their inertia acts at the motors. @internal */
+  readonly withoutRotors: LegDynamicsKernel
+
   /** @internal Use `legDynamics`. */
   constructor(
     /** The leg's geometry. */
@@ -77,6 +80,7 @@ export class LegDynamics {
     const { gravity: g } = given
     const gravity = g === undefined ? STANDARD_GRAVITY : [g.x, g.y, g.z]
     this.si = new LegDynamicsKernel(hipOffset, upperLink, lowerLink, [link('hipLink'), link('upperLink'), link('lowerLink')], gravity)
+    this.withoutRotors = this.si
   }
 
   /** Joint torques of a motion, with a force of the **ground on the foot** where the foot stands. */

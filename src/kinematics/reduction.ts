@@ -17,6 +17,8 @@ export const motorTorqueThroughReduction = /* @__PURE__ */ formula('kinematics.m
     backEfficiency: { kind: 'ratio', min: 0, max: 1, default: 1 },
     /** Moment of inertia of the rotor and all that turns with it. */
     rotorInertia: { kind: 'momentOfInertia', min: 0, default: '0 kg m^2' },
+    /** Acceleration of the part that carries the motor, about the drum's axis and in the rotor's sense of turning; 0 for a motor on the body. */
+    carrierAcceleration: { kind: 'angularAcceleration', default: '0 rad/s^2' },
   },
   /** Torque at the motor's shaft, rotor included. */
   output: 'torque',
@@ -30,9 +32,9 @@ export const motorTorqueThroughReduction = /* @__PURE__ */ formula('kinematics.m
       where: 'any text on machine dynamics, "reflected inertia" and "efficiency of a gear train, driving and driven"',
     },
   ],
-  si: ({ outputTorque, outputSpeed, outputAcceleration, ratio, efficiency, backEfficiency, rotorInertia }) =>
+  si: ({ outputTorque, outputSpeed, outputAcceleration, ratio, efficiency, backEfficiency, rotorInertia, carrierAcceleration }) =>
     (outputTorque * outputSpeed < 0 ? outputTorque * backEfficiency : outputTorque / efficiency) / ratio +
-    rotorInertia * ratio * outputAcceleration,
+    rotorInertia * (ratio * outputAcceleration + carrierAcceleration),
 })
 
 /** Current, voltage and powers of a motor at a torque and speed, from its constants at the winding's present temperature. */

@@ -1,13 +1,14 @@
 import { type Given, type Inputs, readInputs, type Si } from '../formula/index.js'
-import { InputError, Quantity } from '../units/index.js'
+import { InputError, type Note, Quantity } from '../units/index.js'
 import { DriveCoupling, driveCoupling } from './coupling.js'
-import { FootPath } from './foot-path.js'
-import { type LEG_JOINTS, ThreeJointLeg } from './leg.js'
+import { FootPath, type PhaseSteps } from './foot-path.js'
+import { LEG_JOINTS, ThreeJointLeg } from './leg.js'
 import { LegDynamics } from './leg-dynamics.js'
 import { FOOT_ABOVE, KNEE_BACKWARD } from './leg-geometry-kernel.js'
-import { type Demand, DRIVE, demandOf, type MotorDemand, motorDemand } from './motor-demand.js'
+import { type Demand, DRIVE, type DriveSi, demandOf, MOTOR_WATCHED, type MotorDemand, motorDemand, watchMotor } from './motor-demand.js'
 import { stanceForce } from './stance-force.js'
-import { type GroundReactionSi, type StrideSamples, sampleStride } from './stride-samples.js'
+import { at, type GroundReactionSi, ROW_LENGTH, type StrideInputs, type Watch } from './stride-follower.js'
+import { type StrideSamples, sampleStride } from './stride-samples.js'
 import { mustBeMade, type PerJoint, type Vector3, vectorOf } from './vectors.js'
 
 const LOAD = {
@@ -44,8 +45,12 @@ export interface Walkable {
   readonly joints: PerJoint<Demand>
   /** At the drums, after the coupling of hip and knee. */
   readonly actuators: PerJoint<Demand>
-  /** At the motors' shafts, through the reductions, rotors included. */
+  /** At the motors' shafts, through the reductions, rotors included; joints and drums are without rotors. */
   readonly motors: PerJoint<MotorDemand>
+  /**
+   * Steps of the foot's speed and acceleration at lift-off and touch-down. The blow of a step of speed is not in the peaks, which then carry a note.
+   */
+  readonly steps: PhaseSteps
   /** Every sample on plain SI numbers. */
   readonly samples: StrideSamples
 }
@@ -61,8 +66,11 @@ export interface NotWalkable {
 }
 
 /**
- * What one stride asks of each joint, drum and motor: foot path and ground force, through inverse kinematics and dynamics, the coupling of the
+ * Torque, speed and power of each joint, drum and motor over one stride: foot path and ground force, through inverse kinematics and dynamics, the coupling of the
  * drives, the reductions and the motor constants.
+ *
+ * Accuracy at the default `samples`, 240: peaks within 0.2 %, rms and means within 0.1 % of those of 40 000 samples, for duty factors from 0.3 to 0.95
+ * and every swing. Each phase gets at least 120 samples however short it is, and more where a drum turns round and around the peaks.
  *
  * Throws an `InputError` for a specification that cannot be read, or without `load` or `groundReactionSi`. A path the leg cannot follow
  * is a typed answer.
@@ -80,15 +88,25 @@ export function strideDemand(given: StrideSpecification): Walkable | NotWalkable
       { path: 'load', given: spec.load === undefined ? 'missing' : 'given twice', accepts: 'give either load or groundReactionSi' },
     ])
   }
-  const samples = sampleStride({
+  // A rotor on the thigh turns with the thigh as well: its spin-up takes torque from the hip, and the thigh's from the knee's motor.
+  const { knee } = spec.drives
+  const carrier = coupling.si.carried === 1 ? 0 : knee.rotorTurns === 'withDrum' ? 1 : -1
+  const drives = each(
+    (joint): DriveSi => ({
+      ...spec.drives[joint],
+      carrier: joint === 'knee' ? carrier : 0,
+      carried: joint === 'hip' ? carrier * knee.rotorInertia * knee.ratio : 0,
+    }),
+  )
+  const inputs: StrideInputs = {
     leg,
     path,
     branch: (spec.kneeBend === 'forward' ? 0 : KNEE_BACKWARD) + (spec.foot === 'below' ? 0 : FOOT_ABOVE),
-    dynamics,
+    dynamics: dynamics?.withoutRotors,
     coupling,
     groundReaction: groundReactionSi ?? reactionOf(spec.load!, path.si.dutyFactor, leg, spec.foot),
-    samples: spec.samples,
-  })
+  }
+  const samples = sampleStride(inputs, { samples: spec.samples, watch: watchOf(drives) })
   if ('reason' in samples)
     return {
       walkable: false,
@@ -96,19 +114,58 @@ export function strideDemand(given: StrideSpecification): Walkable | NotWalkable
       time: new Quantity(samples.timeSi, 'time'),
       foot: vectorOf('length', samples.foot),
     }
-  const each = <T>(one: (joint: (typeof LEG_JOINTS)[number], i: number) => T): PerJoint<T> => ({
-    sidewaysHip: one('sidewaysHip', 0),
-    hip: one('hip', 1),
-    knee: one('knee', 2),
-  })
+  const notes = notesOfSteps(path)
   const { weight, jointTorque, jointRate, actuatorTorque, actuatorRate } = samples
   return {
     walkable: true,
-    joints: each((_, i) => demandOf(every(jointTorque, i), every(jointRate, i), weight)),
-    actuators: each((_, i) => demandOf(every(actuatorTorque, i), every(actuatorRate, i), weight)),
-    motors: each((joint, i) => motorDemand(samples, i, spec.drives[joint])),
+    joints: each((_, i) => demandOf(every(jointTorque, i), every(jointRate, i), weight, notes)),
+    actuators: each((_, i) => demandOf(every(actuatorTorque, i), every(actuatorRate, i), weight, notes)),
+    motors: each((joint, i) => motorDemand(samples, i, drives[joint], notes)),
+    steps: path.steps,
     samples,
   }
+}
+
+const each = <T>(one: (joint: (typeof LEG_JOINTS)[number], i: number) => T): PerJoint<T> => ({
+  sidewaysHip: one('sidewaysHip', 0),
+  hip: one('hip', 1),
+  knee: one('knee', 2),
+})
+
+/** Joint and drum torques, rates and powers, and all of the motors: the quantities whose peaks are reported. */
+function watchOf(drives: PerJoint<DriveSi>): Watch {
+  const places = [at('jointTorque'), at('jointRate'), at('actuatorTorque'), at('actuatorRate')] as const
+  return {
+    count: 18 + 3 * MOTOR_WATCHED,
+    into: (row) => {
+      let to = ROW_LENGTH
+      for (let j = 0; j < 3; j++) {
+        for (let k = 0; k < 4; k += 2) {
+          const torque = row[places[k]! + j]!
+          const rate = row[places[k + 1]! + j]!
+          row[to++] = torque
+          row[to++] = rate
+          row[to++] = torque * rate
+        }
+        watchMotor(row, to, drives[LEG_JOINTS[j]!], j)
+        to += MOTOR_WATCHED
+      }
+    },
+  }
+}
+
+/** A step of the foot's speed smaller than this part of the speed of the swing is rounding. */
+const STEPS = 1e-6
+
+/** A note for a path whose foot changes speed at once. */
+function notesOfSteps(path: FootPath): readonly Note[] | undefined {
+  const { period, stanceTime, bodySpeed, dutyFactor } = path.si
+  const scale = bodySpeed * (1 + (dutyFactor === 1 ? 0 : stanceTime / (period - stanceTime)))
+  const { liftOff, touchDown } = path.steps
+  const steps = [liftOff.speed, touchDown.speed]
+  if (steps.every(({ si }) => si <= STEPS * scale)) return undefined
+  const text = `foot speed steps by ${steps[0]} at lift-off and ${steps[1]} at touch-down: the blow of these steps is not in the peaks`
+  return [{ formula: 'kinematics.strideDemand', text }]
 }
 
 /** The ground's force from a load: vertical by the stance's shape, and along x so that it passes through the hip axis where asked. */

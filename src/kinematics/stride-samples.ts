@@ -1,162 +1,179 @@
-import { NoResultError } from '../formula/index.js'
-import { InputError, Quantity } from '../units/index.js'
-import type { DriveCoupling } from './coupling.js'
-import type { FootPath } from './foot-path.js'
-import type { ThreeJointLeg } from './leg.js'
-import type { LegDynamics } from './leg-dynamics.js'
-import { REACHED } from './leg-geometry-kernel.js'
-import { withinTurns } from './leg-nearest.js'
+import { withLists } from './columns.js'
+import {
+  at,
+  ROW_LENGTH,
+  ROW_VECTORS,
+  STANCE,
+  type StrideFailure,
+  StrideFollower,
+  type StrideInputs,
+  TIME,
+  type Watch,
+  WEIGHT,
+} from './stride-follower.js'
 
-/** Force of the ground on the foot, N, at a part of the stance (0 touch-down, 1 lift-off), for a foot at a place in the leg's frame: writes x, y, z. */
-export type GroundReactionSi = (out: Float64Array, stancePhase: number, foot: Float64Array) => void
-
-/** Where along the stride a leg cannot follow. */
-export interface StrideFailure {
-  /** Time after touch-down, s. */
-  readonly timeSi: number
-  readonly reason: 'unreachable' | 'jointLimits' | 'singular' | 'driveApart'
-  /** The foot wanted there, m. */
-  readonly foot: readonly [number, number, number]
-}
-
-/** One stride in numbers: columns of SI values, three to a sample (sideways hip, hip, knee) unless said otherwise. */
+/** One stride in numbers: columns of SI values, three to a sample (x, y, z, or sideways hip, hip, knee) unless said otherwise. */
 export interface StrideSamples {
   readonly count: number
-  /** Time after touch-down (one a sample). */
+  /** Time after touch-down (one a sample), ascending. */
   readonly time: Float64Array
-  /** Time a sample stands for; zero for the ends of stance and swing, which count for peaks only (one a sample). */
+  /** Time a sample stands for; zero for samples that count for peaks only (one a sample). */
   readonly weight: Float64Array
   /** 1 in stance, 0 in swing (one a sample). */
   readonly stance: Uint8Array
-  /** Foot position x, y, z. */
   readonly foot: Float64Array
   readonly footVelocity: Float64Array
-  /** Force of the ground on the foot x, y, z. */
+  readonly footAcceleration: Float64Array
+  /** Force of the ground on the foot. */
   readonly groundReaction: Float64Array
   readonly jointAngle: Float64Array
   readonly jointRate: Float64Array
   readonly jointAcceleration: Float64Array
   readonly jointTorque: Float64Array
+  readonly actuatorAngle: Float64Array
   readonly actuatorRate: Float64Array
   readonly actuatorAcceleration: Float64Array
   readonly actuatorTorque: Float64Array
+  /** The same with plain lists in place of typed arrays, for `JSON.stringify`. */
+  toJSON(): Record<string, unknown>
 }
 
-/** What a stride is sampled from. */
-export interface StrideInputs {
-  readonly leg: ThreeJointLeg
-  readonly path: FootPath
-  readonly branch: number
-  readonly dynamics?: LegDynamics | undefined
-  readonly coupling: DriveCoupling
-  readonly groundReaction: GroundReactionSi
+/** How a stride is sampled. */
+export interface Sampling {
+  /** Samples of the stride; each phase gets its share by time, but no fewer than `LEAST_CELLS`. */
   readonly samples: number
+  /** Quantities whose largest and smallest values are to be met. */
+  readonly watch?: Watch
 }
 
+/**
+ * Fewest cells of a phase, however short it is: half a period of the fourth harmonic of a phase spans fifteen of them, so that a parabola through three
+ * samples meets a peak to a thousandth.
+ */
+export const LEAST_CELLS = 120
 const JUST_INSIDE = 1e-9
-const allFinite = (column: Float64Array, at: number) => Number.isFinite(column[at]! + column[at + 1]! + column[at + 2]!)
+/** Rates below this part of the largest are rounding of a joint at rest. */
+const AT_REST = 1e-9
+/** A change of power's sign is closed in to this part of the stride. */
+const CLOSED_IN = 1e-9
+/** Local peaks this close to the highest are refined as well: between samples one of them may be the higher. */
+const NEARLY_HIGHEST = 0.95
 
-/** Times and weights: midpoints of equal cells within stance and within swing, and both ends of each with no weight. */
-function sampleTimes(path: FootPath, samples: number): { time: number[]; weight: number[] } {
-  const time: number[] = []
-  const weight: number[] = []
-  const stance = path.si.stanceTime
-  const period = path.si.period
-  for (const [from, to] of [
-    [0, stance],
-    [stance, period],
-  ] as const) {
-    const length = to - from
-    if (length <= 0) continue
-    const cells = Math.max(8, Math.round((samples * length) / period))
-    const put = (t: number, w: number) => {
-      time.push(t)
-      weight.push(w)
-    }
-    put(from + length * JUST_INSIDE, 0)
-    for (let i = 0; i < cells; i++) put(from + (length * (i + 0.5)) / cells, length / cells)
-    put(to - length * JUST_INSIDE, 0)
-  }
-  return { time, weight }
-}
+type Rows = Float64Array[]
 
 /** Follows a foot path with a leg: joint and actuator motion and torque at each sample, or where the leg cannot follow. */
-export function sampleStride({
-  leg,
-  path,
-  branch,
-  dynamics,
-  coupling,
-  groundReaction,
-  samples,
-}: StrideInputs): StrideSamples | StrideFailure {
-  const { time, weight } = sampleTimes(path, samples)
-  const count = time.length
-  const column = () => new Float64Array(3 * count)
-  const result = {
-    count,
-    time: Float64Array.from(time),
-    weight: Float64Array.from(weight),
-    stance: new Uint8Array(count),
-    foot: column(),
-    footVelocity: column(),
-    groundReaction: column(),
-    jointAngle: column(),
-    jointRate: column(),
-    jointAcceleration: column(),
-    jointTorque: column(),
-    actuatorRate: column(),
-    actuatorAcceleration: column(),
-    actuatorTorque: column(),
+export function sampleStride(inputs: StrideInputs, { samples, watch }: Sampling): StrideSamples | StrideFailure {
+  const follower = new StrideFollower(inputs, watch)
+  const { period, stanceTime } = inputs.path.si
+  const all: Rows = []
+  for (const [from, to] of [
+    [0, stanceTime],
+    [stanceTime, period],
+  ] as const) {
+    if (to - from <= 0) continue
+    const rows = phaseRows(follower, from, to, Math.max(LEAST_CELLS, Math.round((samples * (to - from)) / period)))
+    if ('reason' in rows) return rows
+    const more = [...signChanges(follower, rows, CLOSED_IN * period), ...peaks(follower, rows, watch?.count ?? 0)]
+    for (const row of more) if ('reason' in row) return row
+    all.push(...rows, ...(more as Rows))
   }
-  const state = new Float64Array(9)
-  const position = state.subarray(0, 3)
-  const velocity = state.subarray(3, 6)
-  const acceleration = state.subarray(6, 9)
-  const q = new Float64Array(3)
-  const w = new Float64Array(3)
-  const a = new Float64Array(3)
-  const force = new Float64Array(3)
-  const torque = new Float64Array(3)
-  for (let i = 0; i < count; i++) {
-    const at = 3 * i
-    const t = time[i]!
-    const stands = path.si.stateInto(state, 0, t)
-    const fail = (reason: StrideFailure['reason']): StrideFailure => ({ timeSi: t, reason, foot: [state[0]!, state[1]!, state[2]!] })
-    if (leg.si.jointAnglesInto(q, 0, state[0]!, state[1]!, state[2]!, branch) !== REACHED) return fail('unreachable')
-    for (let j = 0; j < 3; j++) {
-      q[j] = withinTurns(q[j]!, leg.limitsSi[2 * j]!, leg.limitsSi[2 * j + 1]!)
-      if (Number.isNaN(q[j])) return fail('jointLimits')
+  return inColumns(all.sort((a, b) => a[TIME]! - b[TIME]!))
+}
+
+/** Midpoints of equal cells of a phase, and both ends with no weight. */
+function phaseRows(follower: StrideFollower, from: number, to: number, cells: number): Rows | StrideFailure {
+  const length = to - from
+  const rows: Rows = []
+  for (let i = -1; i <= cells; i++) {
+    const end = i < 0 || i === cells
+    const time = i < 0 ? from + length * JUST_INSIDE : end ? to - length * JUST_INSIDE : from + (length * (i + 0.5)) / cells
+    const row = follower.rowAt(time, end ? 0 : length / cells)
+    if ('reason' in row) return row
+    rows.push(row)
+  }
+  return rows
+}
+
+/**
+ * Rows on either side of each moment at which a drum turns round: there the reduction goes from driving to driven, and the motor's torque steps.
+ */
+function signChanges(follower: StrideFollower, rows: Rows, width: number): (Float64Array | StrideFailure)[] {
+  const found: (Float64Array | StrideFailure)[] = []
+  const rate = at('actuatorRate')
+  let largest = 0
+  for (const row of rows) for (let j = rate; j < rate + 3; j++) largest = Math.max(largest, Math.abs(row[j]!))
+  for (let j = rate; j < rate + 3; j++)
+    for (let i = 1; i < rows.length; i++) {
+      let before = rows[i - 1]!
+      let after = rows[i]!
+      if (!(before[j]! * after[j]! < 0) || Math.max(Math.abs(before[j]!), Math.abs(after[j]!)) <= AT_REST * largest) continue
+      while (after[TIME]! - before[TIME]! > width) {
+        const middle = follower.rowAt(0.5 * (before[TIME]! + after[TIME]!), 0)
+        if ('reason' in middle) return [middle]
+        if (before[j]! * middle[j]! > 0) before = middle
+        else after = middle
+      }
+      found.push(weightless(before), weightless(after))
     }
-    if (leg.si.singularityAt(q) !== 0) return fail('singular')
-    if (!coupling.si.assemblesAt(q[2]!)) return fail('driveApart')
-    leg.si.jointRatesInto(w, 0, q, velocity)
-    leg.si.jointAccelerationsInto(a, 0, q, w, acceleration)
-    force.fill(0)
-    if (stands) groundReaction(force, Math.min(1, Math.max(0, t / path.si.stanceTime)), position)
-    if (!force.every(Number.isFinite))
-      throw new InputError('kinematics.strideDemand', [
-        {
-          path: 'groundReactionSi',
-          given: `[${Array.from(force).join(', ')}] N at ${new Quantity(t, 'time')}`,
-          accepts: 'must write three finite numbers',
-        },
-      ])
-    if (dynamics === undefined) leg.si.torqueFromFootPushInto(torque, 0, q[0]!, q[1]!, q[2]!, -force[0]!, -force[1]!, -force[2]!)
-    else dynamics.si.torqueInto(torque, 0, q, w, a, force[0]!, force[1]!, force[2]!)
-    result.stance[i] = stands ? 1 : 0
-    result.foot.set(position, at)
-    result.footVelocity.set(velocity, at)
-    result.groundReaction.set(force, at)
-    result.jointAngle.set(q, at)
-    result.jointRate.set(w, at)
-    result.jointAcceleration.set(a, at)
-    result.jointTorque.set(torque, at)
-    coupling.si.actuatorRatesInto(result.actuatorRate, at, q, w)
-    coupling.si.actuatorAccelerationsInto(result.actuatorAcceleration, at, q, w, a)
-    coupling.si.actuatorTorquesInto(result.actuatorTorque, at, q, torque)
-    if (!allFinite(result.actuatorTorque, at) || !allFinite(result.actuatorAcceleration, at) || !allFinite(result.actuatorRate, at))
-      throw new NoResultError(`kinematics.strideDemand: torque or motion of a drum is not a finite number at ${new Quantity(t, 'time')}`)
+  return found
+}
+
+const weightless = (row: Float64Array): Float64Array => {
+  const copy = row.slice()
+  copy[WEIGHT] = 0
+  return copy
+}
+
+/** Rows at the tops of parabolas through three samples around the highest and lowest values of each watched quantity. */
+function peaks(follower: StrideFollower, rows: Rows, watched: number): (Float64Array | StrideFailure)[] {
+  const times = new Set<number>()
+  const values = new Float64Array(rows.length)
+  for (let k = ROW_LENGTH; k < ROW_LENGTH + watched; k++)
+    for (const sign of [1, -1]) {
+      for (let i = 0; i < rows.length; i++) values[i] = sign * rows[i]![k]!
+      for (const top of topsOf(rows, values)) times.add(top)
+    }
+  return Array.from(times, (time) => follower.rowAt(time, 0))
+}
+
+/** Times of the tops around the highest positive values. */
+function topsOf(rows: Rows, values: Float64Array): number[] {
+  let highest = 0
+  for (let i = 0; i < values.length; i++) if (values[i]! > highest) highest = values[i]!
+  const least = NEARLY_HIGHEST * highest
+  const times: number[] = []
+  if (highest === 0) return times
+  for (let i = 1; i < rows.length - 1; i++) {
+    const here = values[i]!
+    if (here < least) continue
+    const left = values[i - 1]!
+    const right = values[i + 1]!
+    if (here < left || here < right) continue
+    // The ends of the phase stand half a cell from their neighbours: slopes on either side, at the middles of unequal steps.
+    const time = rows[i]![TIME]!
+    const [before, after] = [time - rows[i - 1]![TIME]!, rows[i + 1]![TIME]! - time]
+    const [rise, fall] = [(here - left) / before, (here - right) / after]
+    if (rise + fall > 0) times.push(time + (0.5 * (rise * after - fall * before)) / (rise + fall))
   }
-  return result
+  return times
+}
+
+/** Rows as columns. */
+function inColumns(rows: Rows): StrideSamples {
+  const vectors = Object.fromEntries(
+    ROW_VECTORS.map((name) => {
+      const column = new Float64Array(3 * rows.length)
+      rows.forEach((row, i) => {
+        column.set(row.subarray(at(name), at(name) + 3), 3 * i)
+      })
+      return [name, column]
+    }),
+  ) as { readonly [K in (typeof ROW_VECTORS)[number]]: Float64Array }
+  return withLists({
+    count: rows.length,
+    time: Float64Array.from(rows, (row) => row[TIME]!),
+    weight: Float64Array.from(rows, (row) => row[WEIGHT]!),
+    stance: Uint8Array.from(rows, (row) => row[STANCE]!),
+    ...vectors,
+  })
 }

@@ -240,7 +240,11 @@ describe('what a stride asks', () => {
     const none = { mass: '0 kg', centreOfMass: { x: '0 mm', y: '0 mm', z: '0 mm' } } as const
     const weightless = walk().samples
     const none0 = walk({ dynamics: legDynamics(leg, { hipLink: none, upperLink: none, lowerLink: none }) }).samples
-    for (const [i, torque] of weightless.jointTorque.entries()) expect(none0.jointTorque[i]).toBeCloseTo(torque, 12)
+    // Samples for peaks stand where rounding puts them; those of the grid stand alike.
+    const ofGrid = (s: typeof weightless) => s.jointTorque.filter((_, k) => s.weight[Math.floor(k / 3)]! > 0)
+    const expected = ofGrid(none0)
+    expect(expected.length).toBeGreaterThan(700)
+    for (const [i, torque] of ofGrid(weightless).entries()) expect(expected[i]).toBeCloseTo(torque, 12)
     const slow = footPath({ ...base, stridePeriod: '500 s' })
     const { samples } = walk({ path: slow, dynamics })
     for (let i = 0; i < samples.count; i += 7) {
@@ -263,8 +267,10 @@ describe('what a stride asks', () => {
       const [torque, rate, acceleration] = [s.actuatorTorque, s.actuatorRate, s.actuatorAcceleration].map(
         (column) => column[3 * i + 1]!,
       ) as [number, number, number]
-      const loss = torque * rate < 0 ? 0.85 : 1 / 0.9
-      const shaft = (torque * loss) / 6 + 60e-6 * 6 * acceleration
+      // The knee's rotor rides on the thigh: spinning it up loads the hip.
+      const loaded = torque + 60e-6 * 6 * s.actuatorAcceleration[3 * i + 2]!
+      const loss = loaded * rate < 0 ? 0.85 : 1 / 0.9
+      const shaft = (loaded * loss) / 6 + 60e-6 * 6 * acceleration
       const speed = 6 * rate
       const current = shaft / 0.087 + 0.6 * Math.sign(speed)
       const voltage = 0.12 * current + 0.087 * speed
