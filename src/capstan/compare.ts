@@ -162,7 +162,8 @@ export function compareReductions(job: ReductionJob): ComparedReductions {
       note: 'cord and belt load their shafts at rest too, with the pretension; gears only under torque',
     },
     lostMotion: {
-      cord: each((end) => loop[end].lostMotion),
+      // The torque comes back through zero, so the lost motion is known.
+      cord: each((end) => loop[end].lostMotion as Quantity<'angle'>),
       belt: angle(2 * backlashAngle.si({ backlash: beltClearance, pitchRadius: beltRadius })),
       gear: angle(backlashAngle.si({ backlash: gearClearance, pitchRadius: gearRadius })),
       note: 'teeth are free at no torque, whatever the load; the cord has no free play but a hysteresis that grows with load. The belt has its clearance at both pulleys, at most',

@@ -1,6 +1,7 @@
 import { type Note, Quantity } from '../units/index.js'
 import type { CordDriveState } from './branch.js'
 import type { Read } from './drive-specification.js'
+import { angleOf, type FineHistory } from './fine-history.js'
 import type { PathPoint } from './load-path.js'
 import type { TravelEnd } from './travel-loop.js'
 import { staysThrough, type TravelPath } from './travel-path.js'
@@ -18,10 +19,13 @@ export interface LoadHistory {
   }[]
   /** Work put in over the history: where it ends as it began, the energy that friction took. */
   readonly loss: Quantity<'energy'>
-  /** Angle between the extremes of windup found at zero torque; zero where the history meets zero torque less than twice. */
-  readonly lostMotion: Quantity<'angle'>
-  /** Angle at the joint that the pinion has slipped through. */
-  readonly slipped: Quantity<'angle'>
+  /**
+   * Angle between the extremes of the windup at zero torque; the start, at rest, is one of them. After load and release it is the angle that
+   * is left. Absent where the history never comes back to zero torque.
+   */
+  readonly lostMotion: Quantity<'angle'> | undefined
+  /** Angle at the joint that the pinion has slipped through. Absent where a given torque is above slip: the pinion then slides on without limit. */
+  readonly slipped: Quantity<'angle'> | undefined
 }
 
 /** What travel under load does to a drive. */
@@ -54,49 +58,39 @@ export interface TravelResult {
   readonly leastDrumWrap: Quantity<'angle'>
 }
 
-/** Points between two given ones, so that loss and lost motion do not depend on how finely a history is given. */
-const BETWEEN = 24
+/** Angle between the extremes of the windup found without load, the start at rest among them; `undefined` where only the start is without load. */
+function lostMotionOf(points: readonly PathPoint[]): number | undefined {
+  const largest = points.reduce((most, p) => Math.max(most, Math.abs(p.torque)), 0)
+  // A torque this small is rounding of an angle history.
+  const unloaded = points.filter((p) => Math.abs(p.torque) <= 1e-10 * largest).map(angleOf)
+  return unloaded.length < 2 ? undefined : Math.max(...unloaded) - Math.min(...unloaded)
+}
 
-export const finely = (values: readonly number[]): Float64Array =>
-  Float64Array.from({ length: values.length * BETWEEN }, (_, i) => {
-    const k = Math.floor(i / BETWEEN)
-    const from = k === 0 ? 0 : (values[k - 1] as number)
-    return from + (((values[k] as number) - from) * ((i % BETWEEN) + 1)) / BETWEEN
-  })
-
-export function historyOf(fine: readonly PathPoint[], about: (peak: number) => readonly Note[] | undefined): LoadHistory {
-  let [work, low, high, peak] = [0, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, 0]
-  let [torque, angle] = [0, 0]
-  const largest = fine.reduce((most, p) => Math.max(most, Math.abs(p.torque)), 0)
-  for (const p of fine) {
-    const now = p.windup + p.slipped
-    const next = Math.abs(p.torque) < 1e-10 * largest ? 0 : p.torque
-    work += 0.5 * (next + torque) * (now - angle)
-    // Windup where the torque passes zero.
-    if (torque !== 0 && torque * next <= 0) {
-      const zero = angle + ((now - angle) * torque) / (torque - next)
-      low = Math.min(low, zero)
-      high = Math.max(high, zero)
-    }
-    peak = Math.max(peak, p.tautTension, p.slackTension)
-    torque = next
-    angle = now
-  }
-  const notes = about(peak)
+/** A history as quantities. */
+export function historyOf(
+  { points, ends, work }: FineHistory,
+  by: 'torque' | 'angle',
+  about: (peak: number) => readonly Note[] | undefined,
+): LoadHistory {
+  const notes = about(points.reduce((most, p) => Math.max(most, p.tautTension, p.slackTension), 0))
+  const lost = lostMotionOf(points)
+  // A torque above slip would slide the pinion on without limit: how far is not known.
+  const runsAway = by === 'torque' && points.some((p) => p.state === 'slips')
   return {
-    points: fine
-      .filter((_, i) => (i + 1) % BETWEEN === 0)
-      .map((p) => ({
+    points: ends.map((end) => {
+      const p = points[end] as PathPoint
+      return {
         torque: new Quantity(p.torque, 'torque', undefined, notes),
-        windup: new Quantity(p.windup + p.slipped, 'angle', undefined, notes),
+        windup: new Quantity(angleOf(p), 'angle', undefined, notes),
         tautTension: new Quantity(p.tautTension, 'force', undefined, notes),
         slackTension: new Quantity(p.slackTension, 'force', undefined, notes),
         looseLength: new Quantity(p.looseLength, 'length', undefined, notes),
         state: p.state,
-      })),
-    loss: new Quantity(work, 'energy', undefined, notes),
-    lostMotion: new Quantity(high > low ? high - low : 0, 'angle', undefined, notes),
-    slipped: new Quantity(fine.at(-1)?.slipped ?? 0, 'angle', undefined, notes),
+      }
+    }),
+    loss: new Quantity(work.at(-1) ?? 0, 'energy', undefined, notes),
+    lostMotion: lost === undefined ? undefined : new Quantity(lost, 'angle', undefined, notes),
+    slipped: runsAway ? undefined : new Quantity(points.at(-1)?.slipped ?? 0, 'angle', undefined, notes),
   }
 }
 

@@ -1,8 +1,7 @@
 import { type Note, Quantity } from '../units/index.js'
 import type { CordDriveState } from './branch.js'
-import { slackTorque, slipTorque } from './holding.js'
-import { slackTorqueEstimate, slipTorqueEstimate } from './limits.js'
 import { driveWindup, frictionlessWrapStiffness, spanStiffness } from './stiffness.js'
+import { leastOverTravel } from './travel-limits.js'
 
 /** One result at either end of the friction interval. Which is the larger depends on the result: lost motion can even peak in between. */
 export interface AtFriction<T> {
@@ -16,12 +15,13 @@ export interface Windup {
   readonly windup: Quantity<'angle'>
   /** Slope of torque over angle. */
   readonly tangentStiffness: Quantity<'torsionalStiffness'>
-  /** Torque over angle. */
+  /** Torque over angle; zero once the pinion slips. */
   readonly secantStiffness: Quantity<'torsionalStiffness'>
   readonly tautTension: Quantity<'force'>
   readonly slackTension: Quantity<'force'>
   /** The torque, or the slip torque if that is less. */
   readonly torqueCarried: Quantity<'torque'>
+  /** Both spans tight; one with less than 1 % of the pretension; or the pinion slips at less than this torque. */
   readonly state: 'tight' | 'slackSpan' | 'slips'
   /** Bounds the secant stiffness from below: all wrapped cord stretches freely. */
   readonly secantStiffnessAtLeast: Quantity<'torsionalStiffness'>
@@ -29,28 +29,39 @@ export interface Windup {
   readonly stiffnessAtMost: Quantity<'torsionalStiffness'>
 }
 
-/** Torques at which a drive stops holding. */
-export interface DriveLimits {
-  /** Solved: the pinion slips under the cord. Absent for a clamped cord, which cannot. */
-  readonly slipTorque: Quantity<'torque'> | undefined
-  /** Estimate with equal span forces, lower than the solved one. */
-  readonly slipEstimate: Quantity<'torque'> | undefined
-  /** Solved: a span of a clamped cord goes loose. Absent for a cord held by friction alone, which slips before. */
-  readonly slackTorque: Quantity<'torque'> | undefined
-  /** Estimate with equal span forces of the torque at which a span goes loose if nothing slips. */
-  readonly slackEstimate: Quantity<'torque'>
+/** A pose of the joint under a torque of one sign. */
+export interface LoadedPose {
+  /** Angle of the joint from mid travel; positive lengthens the drum arc of the span that positive torque tightens. */
+  readonly jointAngle: Quantity<'angle'>
+  /** Sign of the torque. */
+  readonly direction: 'positive' | 'negative'
 }
 
-export function limitsOf(d: CordDriveState, about: (peak: number) => readonly Note[] | undefined): DriveLimits {
-  const torque = (t: number, peak: number) => new Quantity(t, 'torque', undefined, about(peak))
-  const slips = d.hold === 'frictionOnly'
-  const solved = (slips ? slipTorque : slackTorque).si({ ...d, drumFriction: d.drumFriction })
-  const limit = torque(solved.torque, solved.tautTension)
+/** Torques at which a drive stops holding: at one pose, or the least over the travel, of either direction. */
+export interface DriveLimits {
+  /** The lower of slip and slack torque. */
+  readonly holdingTorque: Quantity<'torque'>
+  /** Torque at which the pinion slips under the cord. Absent for a clamped cord, which cannot slip. */
+  readonly slipTorque: Quantity<'torque'> | undefined
+  /** Torque at which a span keeps less than 1 % of the pretension. Absent where the pinion slips before. */
+  readonly slackTorque: Quantity<'torque'> | undefined
+  /** Which of the two comes first. */
+  readonly limit: 'slips' | 'slackSpan'
+  /** Pose and direction of the least; over the travel the mirror image is as low. */
+  readonly pose: LoadedPose
+}
+
+/** Limits at an angle of the joint, in the direction in which they are lower there. */
+export function limitsOf(d: CordDriveState, jointAngle: number, about: (peak: number) => readonly Note[] | undefined): DriveLimits {
+  const { slip, slack, taut } = leastOverTravel({ ...d, drumWrap: d.drumWrapTaut, travel: 2 * Math.abs(jointAngle) })
+  const notes = about(taut)
+  const torque = (t: number) => (Number.isFinite(t) ? new Quantity(t, 'torque', undefined, notes) : undefined)
   return {
-    slackTorque: slips ? undefined : limit,
-    slipTorque: slips ? limit : undefined,
-    slipEstimate: slips ? torque(slipTorqueEstimate.si(d), d.pretension) : undefined,
-    slackEstimate: torque(slackTorqueEstimate.si(d), d.pretension),
+    holdingTorque: new Quantity(Math.min(slip, slack), 'torque', undefined, notes),
+    slipTorque: torque(slip),
+    slackTorque: torque(slack),
+    limit: slip <= slack ? 'slips' : 'slackSpan',
+    pose: { jointAngle: new Quantity(jointAngle, 'angle'), direction: jointAngle < 0 ? 'negative' : 'positive' },
   }
 }
 

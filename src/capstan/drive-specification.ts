@@ -20,6 +20,8 @@ const SPECIFICATION = {
   pinionTurns: { kind: 'count', min: 0 },
   /** Wrap on the drum from tangent point to anchor at mid travel, each side. */
   drumWrap: { kind: 'angle', above: 0 },
+  /** Travel of the joint from end to end, half to either side of mid travel. Default: until an anchor reaches its tangent point. */
+  travel: { kind: 'angle', min: 0, optional: true },
   /** Axial rigidity of the bedded-in cord. */
   axialRigidity: { kind: 'axialRigidity', above: 0 },
   /** Tension of both spans at rest. */
@@ -34,6 +36,8 @@ const SPECIFICATION = {
   contactStiffness: { kind: 'foundationModulus', above: 0, optional: true },
   /** Highest tension the cord may carry; above it results bear a note. */
   allowableTension: { kind: 'force', above: 0, optional: true },
+  /** Strain at which the cord breaks; more is an error, more than 2 % a note. Default: the highest of the fibres in `cordFibre`. */
+  breakingStrain: { kind: 'strain', above: 0, default: '5.2 %' },
   /** Axial distance from groove to groove on the pinion. */
   groovePitch: { kind: 'length', above: 0, optional: true },
   /** Grooved length of the pinion. */
@@ -78,6 +82,9 @@ export function readDrive(given: CordDriveSpecification): Read {
 /** A specification in SI numbers. */
 export type Read = Si<typeof SPECIFICATION>
 
+/** A strain as text. */
+export const percent = (strain: number) => `${Number((100 * strain).toPrecision(3))} %`
+
 function checkTogether(x: Read): void {
   const issues: { path: string; given: string; accepts: string }[] = []
   const length = (l: number) => String(new Quantity(l, 'length'))
@@ -86,6 +93,19 @@ function checkTogether(x: Read): void {
       path: 'centreDistance',
       given: length(x.centreDistance),
       accepts: `must exceed the sum of the centre-line radii, ${length(x.pinionRadius + x.drumRadius)}, or the pulleys overlap`,
+    })
+  if (x.travel !== undefined && x.travel > 2 * x.drumWrap)
+    issues.push({
+      path: 'travel',
+      given: String(new Quantity(x.travel, 'angle')),
+      accepts: `must not exceed twice the drum wrap, ${new Quantity(2 * x.drumWrap, 'angle')}, or an anchor leaves the drum`,
+    })
+  const strain = x.pretension / x.axialRigidity
+  if (strain > x.breakingStrain)
+    issues.push({
+      path: 'axialRigidity',
+      given: String(new Quantity(x.axialRigidity, 'axialRigidity')),
+      accepts: `must not let the pretension of ${new Quantity(x.pretension, 'force')} strain the cord by ${percent(strain)}, beyond its break at ${percent(x.breakingStrain)}: force over strain, usually kilonewtons`,
     })
   for (const name of ['friction', 'drumFriction'] as const) {
     const range = x[name]

@@ -1,16 +1,19 @@
 import { notesOf, readInputs } from '../formula/index.js'
 import { type In, InputError, type Note, Quantity, show } from '../units/index.js'
 import type { CordDriveState } from './branch.js'
-import { finely, historyOf, type LoadHistory, type TravelResult, travelOf } from './drive-histories.js'
+import { historyOf, type LoadHistory, type TravelResult, travelOf } from './drive-histories.js'
 import { type CycleLosses, LOSS_CYCLE, type LossCycle, lossesOf } from './drive-losses.js'
 import { type AtFriction, type DriveLimits, limitsOf, type Windup, windupOf } from './drive-results.js'
-import { type CordDriveSpecification, readDrive } from './drive-specification.js'
+import { type CordDriveSpecification, percent, type Read, readDrive } from './drive-specification.js'
+import { fineHistory } from './fine-history.js'
 import { pulleyGeometry } from './geometry.js'
 import { checkHistory } from './history-limits.js'
-import { loadPath } from './load-path.js'
 import { travelPath } from './travel-path.js'
+import { atAngle, surveyOf, type TravelSurvey } from './travel-survey.js'
 
 const TORQUE = { torque: 'torque', jointAngle: { kind: 'angle', default: '0 rad' } } as const
+const ANGLE = { jointAngle: 'angle' } as const
+const OVER_TRAVEL = { torque: 'torque', poses: { kind: 'count', min: 1, max: 10000, whole: true, default: 33 } } as const
 const TORQUES = { torques: { list: 'torque' } } as const
 const ANGLES = { angles: { list: 'angle' } } as const
 const CYCLES = { kind: 'count', min: 1, whole: true } as const
@@ -33,11 +36,16 @@ export interface CordDrive {
   readonly pinionWrap: Quantity<'angle'>
   /** The drive at one end of the friction interval on SI numbers, as the kernels take it. */
   readonly si: AtFriction<CordDriveState>
-  /** Torques at which it stops holding. */
-  limits(): AtFriction<DriveLimits>
+  /** Torques at which it stops holding, in either direction: the least over the travel, or at one angle of the joint from mid travel. */
+  limits(jointAngle?: In<'angle'>): AtFriction<DriveLimits>
   /**
-   * Windup at a torque of either sign from rest, at mid travel or at an angle of the joint from there: towards an end of travel one drum
-   * arc grows short and gives less before slip reaches its anchor. A torque above slip is answered: slips at so much.
+   * Limits, windup, stiffness and tensions under a torque of either direction over the whole travel, each with its worst pose; `poses` is the
+   * number of poses that are listed. Default: 33.
+   */
+  overTravel(torque: In<'torque'>, poses?: In<'count'>): AtFriction<TravelSurvey>
+  /**
+   * Windup at a torque of either sign from rest, at one angle of the joint from mid travel. Default: mid travel. Towards an end of travel one
+   * drum arc grows short and gives less length before slip reaches its anchor. A torque above slip gives the state `slips`.
    */
   windup(torque: In<'torque'>, jointAngle?: In<'angle'>): AtFriction<Windup>
   /** Follows torques (or angles) at one pose, motor locked. */
@@ -79,57 +87,54 @@ export function cordDrive(given: CordDriveSpecification): CordDrive {
     hold: x.hold,
     contactStiffness: x.contactStiffness,
   })
+  const travel = x.travel ?? 2 * x.drumWrap
   const si = { atLowFriction: state('low'), atHighFriction: state('high') }
   const inherited = notesOf(given)
   const both = <T>(f: (d: CordDriveState) => T): AtFriction<T> => ({
     atLowFriction: f(si.atLowFriction),
     atHighFriction: f(si.atHighFriction),
   })
-  const noting = (asked: unknown) => {
-    const passed = asked === undefined ? inherited : notesOf([given, asked])
-    return (peak: number): readonly Note[] | undefined => {
-      if (x.allowableTension === undefined || peak <= x.allowableTension) return passed
-      const text = `tension of ${new Quantity(peak, 'force')} is above the allowable ${new Quantity(x.allowableTension, 'force')} of the cord`
-      return [...(passed ?? []), { formula: 'capstan.cordDrive', text }]
-    }
+  // A load that breaks the cord is an error of the argument named; a limit that lies beyond the break is a limit all the same.
+  const noting = (passed: unknown, breaks?: Argument) => {
+    const inheritedToo = passed === undefined ? inherited : notesOf([given, passed])
+    return (peak: number): readonly Note[] | undefined => tensionNotes(x, peak, inheritedToo, breaks)
   }
   return {
     ratio: new Quantity(x.drumRadius / x.pinionRadius, 'ratio', undefined, inherited),
     span: new Quantity(span, 'length', undefined, inherited),
     pinionWrap: new Quantity(pinionWrap, 'angle', undefined, inherited),
     si,
-    limits: () => both((d) => limitsOf(d, noting(undefined))),
+    limits: (jointAngle) => {
+      const where = 'capstan.cordDrive.limits'
+      const angle = jointAngle === undefined ? travel / 2 : readInputs(where, ANGLE, { jointAngle }).jointAngle
+      if (jointAngle !== undefined) checkAngle(where, angle, jointAngle, x.drumWrap)
+      return both((d) => limitsOf(d, angle, noting(jointAngle)))
+    },
+    overTravel: (torque, poses) => {
+      const read = readInputs('capstan.cordDrive.overTravel', OVER_TRAVEL, { torque, poses })
+      return both((d) => surveyOf(d, read.torque, travel, read.poses, noting(torque)))
+    },
     windup: (torque, jointAngle) => {
       const where = 'capstan.cordDrive.windup'
-      const wanted = readInputs(where, TORQUE, { torque, jointAngle })
-      if (Math.abs(wanted.jointAngle) >= x.drumWrap)
-        throw new InputError(where, [
-          {
-            path: 'jointAngle',
-            given: show(jointAngle),
-            accepts: `must be less than the drum wrap of ${new Quantity(x.drumWrap, 'angle')} either way`,
-          },
-        ])
-      const about = noting([torque, jointAngle])
-      const posed = (d: CordDriveState) => ({
-        ...d,
-        drumWrapTaut: x.drumWrap + wanted.jointAngle,
-        drumWrapSlack: x.drumWrap - wanted.jointAngle,
-      })
-      return both((d) => windupOf(posed(d), wanted.torque, about))
+      const read = readInputs(where, TORQUE, { torque, jointAngle })
+      checkAngle(where, read.jointAngle, jointAngle, x.drumWrap)
+      const about = noting([torque, jointAngle], { where, path: 'torque', given: torque })
+      return both((d) => windupOf(atAngle(d, read.jointAngle), read.torque, about))
     },
     path: (history) => {
       const where = 'capstan.cordDrive.path'
       checkHistory(where, si.atLowFriction)
       const byAngle = typeof history === 'object' && history !== null && 'angles' in history
       const values = byAngle ? readInputs(where, ANGLES, history).angles : readInputs(where, TORQUES, history as never).torques
-      const about = noting(history)
-      return both((d) => historyOf(loadPath(d, byAngle ? 'angle' : 'torque', finely(values)), about))
+      const about = noting(history, { where, path: byAngle ? 'angles' : 'torques', given: history })
+      const by = byAngle ? 'angle' : 'torque'
+      return both((d) => historyOf(fineHistory(d, by, values), by, about))
     },
     losses: (cycle) => {
-      checkHistory('capstan.cordDrive.losses', si.atLowFriction)
-      const read = readInputs('capstan.cordDrive.losses', LOSS_CYCLE, cycle)
-      const about = noting(cycle)
+      const where = 'capstan.cordDrive.losses'
+      checkHistory(where, si.atLowFriction)
+      const read = readInputs(where, LOSS_CYCLE, cycle)
+      const about = noting(cycle, { where, path: 'torque', given: cycle.torque })
       return both((d) => lossesOf(d, x, read, about))
     },
     travel: (cycle) => {
@@ -155,8 +160,45 @@ export function cordDrive(given: CordDriveSpecification): CordDrive {
         Float64Array.from({ length: cycles * steps.length }, (_, i) => steps[i % steps.length]?.[name] as number)
       const angles = repeat(byMotor ? 'pinionAngle' : 'jointAngle')
       const torques = repeat('torque')
-      const about = noting(cycle)
+      const about = noting(cycle, { where, path: 'steps', given: cycle.steps })
       return both((d) => travelOf(d, travelPath(d, angles, torques, resolution, byMotor ? 'motor' : 'joint'), steps.length, x, about))
     },
   }
+}
+
+function checkAngle(where: string, jointAngle: number, given: unknown, drumWrap: number): void {
+  if (Math.abs(jointAngle) < drumWrap) return
+  const accepts = `must be less than the drum wrap of ${new Quantity(drumWrap, 'angle')} either way`
+  throw new InputError(where, [{ path: 'jointAngle', given: show(given), accepts }])
+}
+
+interface Argument {
+  readonly where: string
+  readonly path: string
+  readonly given: unknown
+}
+
+const NOTED_STRAIN = 0.02
+
+/** Notes of a result whose highest tension is `peak`. Throws an `InputError` for a load that breaks the cord. */
+function tensionNotes(
+  x: Read,
+  peak: number,
+  passed: readonly Note[] | undefined,
+  breaks: Argument | undefined,
+): readonly Note[] | undefined {
+  const strain = peak / x.axialRigidity
+  const texts: string[] = []
+  const tension = new Quantity(peak, 'force')
+  if (strain > x.breakingStrain) {
+    const text = `strains the cord by ${percent(strain)}, beyond its break at ${percent(x.breakingStrain)}`
+    if (breaks !== undefined)
+      throw new InputError(breaks.where, [
+        { path: breaks.path, given: show(breaks.given), accepts: `must not break the cord: a tension of ${tension} ${text}` },
+      ])
+    texts.push(`tension of ${tension} ${text}`)
+  } else if (strain > NOTED_STRAIN) texts.push(`strain of ${percent(strain)} is above 2 %: the model drops its square`)
+  if (x.allowableTension !== undefined && peak > x.allowableTension)
+    texts.push(`tension of ${tension} is above the allowable ${new Quantity(x.allowableTension, 'force')} of the cord`)
+  return texts.length === 0 ? passed : [...(passed ?? []), ...texts.map((text) => ({ formula: 'capstan.cordDrive', text }))]
 }

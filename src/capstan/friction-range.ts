@@ -1,6 +1,6 @@
 import { type Flat, type Formula, type Given, type Inputs, type Output, type Result, readInputs } from '../formula/index.js'
 import { minimiseScalar } from '../numeric/index.js'
-import { type In, InputError, type Kind, Quantity, show } from '../units/index.js'
+import { type In, InputError, type Kind, Quantity, refuse, show } from '../units/index.js'
 import type { AtFriction } from './drive-results.js'
 import { type FrictionRange, frictionRange, RANGE } from './drive-specification.js'
 
@@ -41,19 +41,22 @@ const LOOKS = 24
 
 /**
  * The least and the most that one result can be while friction is anywhere in its interval, ends and inside: lost motion is often largest
- * between them. `of` gives the result at one coefficient. Looks at 25 of them and closer about the best, so that one narrow peak may be missed.
- * Throws an `InputError` for an interval upside down.
+ * between them. `of` gives the result at one coefficient. 25 coefficients are tried, then the neighbourhood of the best: a narrow peak may be missed.
+ * Throws an `InputError` for an interval upside down and where `of` gives no result.
  */
-export function frictionBand<K extends Kind>(friction: FrictionRange, of: (friction: number) => Quantity<K>): FrictionBand<K> {
-  const { low, high } = readRange('capstan.frictionBand', friction).read
+export function frictionBand<K extends Kind>(friction: FrictionRange, of: (friction: number) => Quantity<K> | undefined): FrictionBand<K> {
+  const where = 'capstan.frictionBand'
+  const { low, high } = readRange(where, friction).read
+  const result = (at: number) =>
+    of(at) ?? refuse(where, 'of', of, `must give a result over the whole interval; it gives none at a friction of ${at}`)
   const places = Array.from({ length: LOOKS + 1 }, (_, i) => (i === LOOKS ? high : low * (high / low) ** (i / LOOKS)))
-  const seen = places.map((at) => of(at))
+  const seen = places.map(result)
   const extreme = (sign: 1 | -1) => {
     const worth = (result: Quantity<K>) => sign * result.si
     const best = seen.reduce((most, result, i) => (worth(result) < worth(seen[most] as Quantity<K>) ? i : most), 0)
     const [from, to] = [places[Math.max(0, best - 1)] as number, places[Math.min(LOOKS, best + 1)] as number]
-    const at = from < to ? minimiseScalar((x) => worth(of(x)), from, to).x : from
-    const found = of(at)
+    const at = from < to ? minimiseScalar((x) => worth(result(x)), from, to).x : from
+    const found = result(at)
     return worth(found) < worth(seen[best] as Quantity<K>)
       ? { at, found }
       : { at: places[best] as number, found: seen[best] as Quantity<K> }

@@ -21,7 +21,10 @@ export function slipPoint(d: CordDriveState): { taut: number; slack: number } {
   return { taut, slack: taut * shrink }
 }
 
-/** Torque at which the cord slips round a pinion that holds it by friction alone, with the unequal stretch of the two branches; the equal-force estimate is lower. */
+/**
+ * Torque at which the cord slips round a pinion that holds it by friction alone, at one pose: with the unequal stretch of the two branches.
+ * It is least where the taut branch is long on its drum and the slack one short, at an end of travel: see `travelLimits`.
+ */
 export const slipTorque = /* @__PURE__ */ formula('capstan.slipTorque', {
   inputs: {
     /** Axial rigidity of the cord. */
@@ -57,15 +60,34 @@ export const slipTorque = /* @__PURE__ */ formula('capstan.slipTorque', {
   source: [
     { level: 'computed', where: 'Euler-Eytelwein ratio over the whole pinion wrap with equal lengths given and taken by the two branches' },
   ],
+  valid: {
+    'cord strain of at most 2 %': ({ axialRigidity }, { tautTension }) => tautTension <= 0.02 * axialRigidity,
+  },
   si: (x) => {
     const { taut, slack } = slipPoint({ ...x, hold: 'frictionOnly' })
     return { torque: x.drumRadius * (taut - slack), tautTension: taut, slackTension: slack }
   },
 })
 
+/** Share of the pretension at which a span counts as slack: a cord with less leaves its groove. */
+export const SLACK_SHARE = 0.01
+
+/** Taut tension at which the slack span keeps a share of the pretension, and the joint's angle there, if nothing slips on the pinion as a whole. */
+export function slackPoint(d: CordDriveState, share: number): { taut: number; windup: number } {
+  const taken = branch(d, share * d.pretension, d.drumWrapSlack).length
+  const f = (taut: number) => {
+    const { length, compliance } = branch(d, taut, d.drumWrapTaut)
+    return { value: length + taken, slope: compliance }
+  }
+  // The span alone would need this much: the arcs only add to the length that the branch gives.
+  const most = d.pretension - (taken * d.axialRigidity) / d.span
+  const taut = increasingRoot(f, Math.min(2 * d.pretension, most), d.pretension, most, 1e-9 * d.pretension)
+  return { taut, windup: -taken / d.drumRadius }
+}
+
 /**
- * Torque at which a span of a cord clamped in the middle of the pinion goes loose, with the unequal stretch of the two branches. Beyond it
- * one branch carries alone, at half the stiffness or less. Cord held by friction alone slips before.
+ * Torque at which a span of a cord drive loses its tension, with the unequal stretch of the two branches. Beyond it one branch of a clamped
+ * cord carries alone, at half the stiffness or less. Most cords held by friction alone slip before; the state says which comes first.
  */
 export const slackTorque = /* @__PURE__ */ formula('capstan.slackTorque', {
   inputs: {
@@ -79,7 +101,7 @@ export const slackTorque = /* @__PURE__ */ formula('capstan.slackTorque', {
     drumRadius: { kind: 'length', above: 0 },
     /** Free span of one branch. */
     span: { kind: 'length', above: 0 },
-    /** Angle of contact on the pinion, all turns counted; the clamp is in its middle. */
+    /** Angle of contact on the pinion, all turns counted; a clamp is in its middle. */
     pinionWrap: { kind: 'angle', above: 0 },
     /** Wrap from tangent point to anchor on the drum, taut branch. */
     drumWrapTaut: { kind: 'angle', min: 0 },
@@ -87,29 +109,33 @@ export const slackTorque = /* @__PURE__ */ formula('capstan.slackTorque', {
     drumWrapSlack: { kind: 'angle', min: 0 },
     /** Coefficient of friction, cord on pinion. */
     friction: { kind: 'ratio', min: 0 },
-    /** Coefficient of friction, cord on drum; the pinion's where not given. */
+    /** Coefficient of friction, cord on drum. Default: that of the pinion. */
     drumFriction: { kind: 'ratio', min: 0, optional: true },
+    /** Whether friction alone holds the cord on the pinion or a clamp in the middle of its wraps. */
+    hold: { oneOf: ['frictionOnly', 'clampedMidPinion'], default: 'clampedMidPinion' },
+    /** Share of the pretension below which the span counts as slack; 0 is the cord that hangs. */
+    slackShare: { kind: 'ratio', min: 0, below: 1, default: 0.01 },
   },
   output: {
     /** Torque at the joint. */
     torque: 'torque',
-    /** Tension of the taut span there; the other has none. */
+    /** Tension of the taut span there. */
     tautTension: 'force',
     /** Angle of the joint there against its unloaded place. */
     windup: 'angle',
+    /** Whether the span goes slack at this torque, or the pinion slips before it is reached. */
+    state: { oneOf: ['slackSpan', 'slipsBefore'] },
   },
   assumes: ['loaded from a uniform pretension', 'fixed centres', 'linear elastic cord', 'Coulomb friction, static and kinetic alike'],
-  source: [{ level: 'computed', where: 'the taut branch gives what the slack branch takes in when all its tension is gone' }],
+  valid: {
+    'the pinion does not slip before': (_, { state }) => state === 'slackSpan',
+    'cord strain of at most 2 %': ({ axialRigidity }, { tautTension }) => tautTension <= 0.02 * axialRigidity,
+  },
+  source: [{ level: 'computed', where: 'the taut branch gives the length that the slack branch takes in as it loses its tension' }],
   si: (x) => {
-    const d = { ...x, hold: 'clampedMidPinion' } as const
-    const taken = branch(d, 0, d.drumWrapSlack).length
-    const f = (taut: number) => {
-      const { length, compliance } = branch(d, taut, d.drumWrapTaut)
-      return { value: length + taken, slope: compliance }
-    }
-    // The span alone would need this much: the arcs only add to what the branch gives.
-    const most = d.pretension - (taken * d.axialRigidity) / d.span
-    const taut = increasingRoot(f, 2 * d.pretension, d.pretension, most, 1e-9 * d.pretension)
-    return { torque: d.drumRadius * taut, tautTension: taut, windup: -taken / d.drumRadius }
+    const { taut, windup } = slackPoint(x, x.slackShare)
+    const slack = x.slackShare * x.pretension
+    const slips = x.hold === 'frictionOnly' && taut * Math.exp(-x.friction * x.pinionWrap) >= slack
+    return { torque: x.drumRadius * (taut - slack), tautTension: taut, windup, state: slips ? 'slipsBefore' : 'slackSpan' }
   },
 })

@@ -1,65 +1,61 @@
 import { formula } from '../formula/index.js'
 
-/** Torque at the drum at which the slack span would lose all tension: a conservative estimate with equal changes of both spans. */
+/** Torque at which the slack span would lose all tension: quick bounds by hand. `slackTorque` solves it at one pose, `travelLimits` over the travel. */
 export const slackTorqueEstimate = /* @__PURE__ */ formula('capstan.slackTorqueEstimate', {
   inputs: {
     /** Tension of both spans at rest. */
     pretension: { kind: 'force', min: 0 },
-    /** Centre-line radius of the drum. */
+    /** Radius of the drum to the cord's centre line. */
     drumRadius: { kind: 'length', above: 0 },
   },
-  output: 'torque',
-  assumes: ['both spans change by the same force (the solved limit is a few per cent higher)'],
-  source: [{ level: 'computed', where: 'moment balance of the drum: T0 in both spans, the slack one unloaded to zero' }],
-  si: ({ pretension, drumRadius }) => 2 * drumRadius * pretension,
+  output: {
+    /** Lower bound whatever the arcs, so for the whole travel. */
+    anyArcs: 'torque',
+    /** Lower bound for equal drum arcs, so near mid travel only. */
+    equalArcs: 'torque',
+  },
+  assumes: [
+    'any arcs: the taut span keeps at least the pretension',
+    'equal arcs: both spans change by the same force',
+    'fixed centres, linear elastic cord',
+  ],
+  source: [{ level: 'computed', where: 'moment balance of the drum: the slack span at zero, the taut one at T0 or at 2 T0' }],
+  si: ({ pretension, drumRadius }) => ({ anyArcs: drumRadius * pretension, equalArcs: 2 * drumRadius * pretension }),
 })
 
-/** Torque at the drum at which the cord slips on the pinion: a conservative estimate with equal changes of both spans. */
+/** Torque at which the cord slips on the pinion: quick bounds by hand. `slipTorque` solves it at one pose, `travelLimits` over the travel. */
 export const slipTorqueEstimate = /* @__PURE__ */ formula('capstan.slipTorqueEstimate', {
   inputs: {
     /** Tension of both spans at rest. */
     pretension: { kind: 'force', min: 0 },
-    /** Centre-line radius of the drum. */
+    /** Radius of the drum to the cord's centre line. */
     drumRadius: { kind: 'length', above: 0 },
-    /** Friction on the pinion; the low end of its range. */
+    /** Coefficient of friction, cord on pinion; the low end of its range. */
     friction: { kind: 'ratio', min: 0 },
-    /** Whole arc of contact on the pinion. */
+    /** Angle of contact on the pinion, all turns counted. */
     pinionWrap: { kind: 'angle', min: 0 },
   },
-  output: 'torque',
-  assumes: ['both spans change by the same force (the solved slip torque may be a tenth higher)', 'cord not clamped to the pinion'],
-  source: [{ level: 'computed', where: 'belt-friction equation with T0 + F and T0 - F: F = T0 tanh(mu Theta / 2)' }],
-  si: ({ pretension, drumRadius, friction, pinionWrap }) => 2 * drumRadius * pretension * Math.tanh((friction * pinionWrap) / 2),
-})
-
-/** Pretension that a torque needs so that the cord neither slips on the pinion nor goes slack. */
-export const pretensionForTorque = /* @__PURE__ */ formula('capstan.pretensionForTorque', {
-  inputs: {
-    /** Largest torque at the drum. */
-    torque: { kind: 'torque', min: 0 },
-    /** Centre-line radius of the drum. */
-    drumRadius: { kind: 'length', above: 0 },
-    /** Friction on the pinion; the low end of its range. */
-    friction: { kind: 'ratio', above: 0 },
-    /** Whole arc of contact on the pinion. */
-    pinionWrap: { kind: 'angle', above: 0 },
-    /** Required reserve: the torque held over the torque needed. */
-    requiredReserve: { kind: 'ratio', min: 1, default: 1.3 },
-  },
   output: {
-    /** The larger of the two. */
-    pretension: 'force',
-    /** What slipping asks for. */
-    againstSlip: 'force',
-    /** What staying taut asks for. */
-    againstSlack: 'force',
+    /** Lower bound whatever the arcs, so for the whole travel. */
+    anyArcs: 'torque',
+    /** Lower bound for equal drum arcs, so near mid travel only. */
+    equalArcs: 'torque',
   },
-  assumes: ['both spans change by the same force (conservative)', 'cord not clamped to the pinion'],
-  source: [{ level: 'computed', where: 'slack and slip limits solved for the pretension' }],
-  si: ({ torque, drumRadius, friction, pinionWrap, requiredReserve }) => {
-    const againstSlack = (requiredReserve * torque) / (2 * drumRadius)
-    const againstSlip = againstSlack / Math.tanh((friction * pinionWrap) / 2)
-    return { pretension: againstSlip, againstSlip, againstSlack }
+  assumes: [
+    'any arcs: the taut span keeps at least the pretension',
+    'equal arcs: both spans change by the same force',
+    'cord not clamped to the pinion',
+    'fixed centres, linear elastic cord',
+  ],
+  source: [
+    {
+      level: 'computed',
+      where: 'belt-friction equation with the taut span at T0, and with T0 + F and T0 - F: F = T0 tanh(mu Theta / 2)',
+    },
+  ],
+  si: ({ pretension, drumRadius, friction, pinionWrap }) => {
+    const pull = drumRadius * pretension
+    return { anyArcs: -pull * Math.expm1(-friction * pinionWrap), equalArcs: 2 * pull * Math.tanh((friction * pinionWrap) / 2) }
   },
 })
 

@@ -1,5 +1,6 @@
 import type { CordDriveState } from './branch.js'
 import { checkHistory, checkStep } from './history-limits.js'
+import { SLACK_SHARE } from './holding.js'
 import { type EndProbe, endProbe, Wrap } from './wrap.js'
 
 /** One point of a load path, SI numbers. */
@@ -16,6 +17,7 @@ export interface PathPoint {
   readonly slipped: number
   /** Length by which a clamped cord hangs loose on one side; zero while both spans are tight. */
   readonly looseLength: number
+  /** Both spans tight; the pinion slips; or a span keeps less than 1 % of the pretension. */
   readonly state: 'tight' | 'slips' | 'slackSpan'
 }
 
@@ -41,11 +43,12 @@ function solve(f: (x: number) => number, slope: { at: number }, start: number, l
 }
 
 /**
- * Follows a history of torque (or of angle) at one pose, motor locked, step by step: loading, unloading, reversal, gross slip. The wraps
- * remember; nothing but the given turning points matters, so a step may be as long as it likes. SI numbers.
+ * Follows a history of torque (or of angle) at one pose, motor locked, step by step: loading, unloading, reversal, gross slip. The wraps keep
+ * their memory of earlier loads. Only the turning points matter, so a step of any length is exact. SI numbers.
  *
- * Steps of torque beyond what the pinion holds stay at the slip torque; steps of angle slide on at it. Where a span of a clamped cord goes
- * loose the other branch carries on alone, its cord keeps its memory, and the loose length is taken up again on the way back.
+ * Steps of torque beyond slip stay at the slip torque; steps of angle slide on at it. Where a span of a clamped cord goes slack the other branch
+ * carries alone. The slack cord keeps its memory, and its loose length is taken up again on the way back. Contact points are those of the
+ * unloaded drive; `travelPath` lets the pinion turn under the cord.
  * Throws an `InputError` for a drive with a contact stiffness (the memory here is that of cord that sticks rigidly) or without friction.
  */
 export function loadPath(d: CordDriveState, drive: 'torque' | 'angle', steps: ArrayLike<number>): PathPoint[] {
@@ -59,7 +62,8 @@ export function loadPath(d: CordDriveState, drive: 'torque' | 'angle', steps: Ar
   return out
 }
 
-class LoadPath {
+/** The cord at one pose with its memory of loads. Mutable, for the simulations only. */
+export class LoadPath {
   private readonly drumA: Wrap
   private readonly drumB: Wrap
   /** The whole pinion wrap, or with a clamp the half on side A; side B's half is `pinionB`. */
@@ -173,7 +177,7 @@ class LoadPath {
     this.Ta = Ta
     this.Tb = Tb
     this.commit()
-    return this.point(looseA > 0 || looseB > 0 ? 'slackSpan' : 'tight')
+    return this.point(Math.min(Ta, Tb) < SLACK_SHARE * this.d.pretension ? 'slackSpan' : 'tight')
   }
 
   toAngle(angle: number): PathPoint {

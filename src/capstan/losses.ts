@@ -1,6 +1,9 @@
 import { formula } from '../formula/index.js'
 
-/** Energy a running cord drive loses over a stroke, term by term, at steady tensions. */
+/**
+ * Energy that a running cord or belt loses over a stroke, term by term, at steady tensions. For a cord anchored on its drum `losses` of a
+ * `cordDrive` takes the creep from its travel.
+ */
 export const strokeLosses = /* @__PURE__ */ formula('capstan.strokeLosses', {
   inputs: {
     /** Tension of the taut span. */
@@ -23,8 +26,8 @@ export const strokeLosses = /* @__PURE__ */ formula('capstan.strokeLosses', {
     bendingLoss: { kind: 'ratio', min: 0 },
   },
   output: {
-    /** Elastic creep of the cord on the pulleys. */
-    creep: 'energy',
+    /** Elastic creep over both pulleys by the law of an endless belt: about twice what a cord anchored on its drum loses. */
+    beltCreep: 'energy',
     /** Bearings of the pinion. */
     bearings: 'energy',
     /** Bending of the cord on two pulleys, both spans. */
@@ -35,7 +38,7 @@ export const strokeLosses = /* @__PURE__ */ formula('capstan.strokeLosses', {
     {
       level: 'computed',
       where:
-        'belt creep (Grashof); bearing friction torque; wire-rope practice of a share of the pull per sheave for bending, 2 % with its bearing',
+        'creep of an endless belt (Grashof): the difference of tensions squared over EA, per length that passes; bearing friction torque; wire-rope practice of a share of the pull per sheave for bending, 2 % with its bearing',
     },
   ],
   requires: {
@@ -52,14 +55,14 @@ export const strokeLosses = /* @__PURE__ */ formula('capstan.strokeLosses', {
     bearingRadius,
     bendingLoss,
   }) => ({
-    creep: ((tautTension - slackTension) ** 2 / axialRigidity) * pinionRadius * pinionTravel,
+    beltCreep: ((tautTension - slackTension) ** 2 / axialRigidity) * pinionRadius * pinionTravel,
     bearings: bearingFriction * shaftForce * bearingRadius * pinionTravel,
     // Each pulley has cord winding on at one span and off at the other: the mean of both pulls, twice.
     bending: bendingLoss * (tautTension + slackTension) * pinionRadius * pinionTravel,
   }),
 })
 
-/** What a running cord drive loses, term by term, as shares of the transmitted power. */
+/** Losses of a running cord or belt, term by term, as shares of the transmitted power. */
 export const driveLosses = /* @__PURE__ */ formula('capstan.driveLosses', {
   inputs: {
     /** Tension of the taut span. */
@@ -80,8 +83,8 @@ export const driveLosses = /* @__PURE__ */ formula('capstan.driveLosses', {
     bendingLoss: { kind: 'ratio', min: 0 },
   },
   output: {
-    /** Elastic creep of the cord on the pulleys. */
-    creep: 'ratio',
+    /** Elastic creep over both pulleys by the law of an endless belt: about twice what a cord anchored on its drum loses. */
+    beltCreep: 'ratio',
     /** Bearings of the pinion. */
     bearings: 'ratio',
     /** Bending of the cord on two pulleys, both spans. */
@@ -99,8 +102,8 @@ export const driveLosses = /* @__PURE__ */ formula('capstan.driveLosses', {
     },
   },
   si: (x) => {
-    const { creep, bearings, bending } = strokeLosses.si({ ...x, pinionTravel: 1 })
+    const { beltCreep, bearings, bending } = strokeLosses.si({ ...x, pinionTravel: 1 })
     const work = (x.tautTension - x.slackTension) * x.pinionRadius
-    return { creep: creep / work, bearings: bearings / work, bending: bending / work }
+    return { beltCreep: beltCreep / work, bearings: bearings / work, bending: bending / work }
   },
 })

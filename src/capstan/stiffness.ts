@@ -1,6 +1,6 @@
 import { formula } from '../formula/index.js'
 import { branch, increasingRoot } from './branch.js'
-import { slipPoint } from './holding.js'
+import { SLACK_SHARE, slipPoint } from './holding.js'
 
 /** Stiffness of a cord drive at the joint if the wrapped arcs gave nothing: the value at zero torque, and an upper bound at any other. */
 export const spanStiffness = /* @__PURE__ */ formula('capstan.spanStiffness', {
@@ -88,7 +88,7 @@ export const driveWindup = /* @__PURE__ */ formula('capstan.driveWindup', {
     windup: 'angle',
     /** Slope of torque over angle here; zero once the pinion slips. */
     tangentStiffness: 'torsionalStiffness',
-    /** Torque over angle; at zero torque the tangent. */
+    /** Torque over angle; at zero torque the tangent, zero once the pinion slips. */
     secantStiffness: 'torsionalStiffness',
     /** Tension of the taut span. */
     tautTension: 'force',
@@ -96,7 +96,7 @@ export const driveWindup = /* @__PURE__ */ formula('capstan.driveWindup', {
     slackTension: 'force',
     /** Torque the drive carries: the torque given, or the slip torque if that is less. */
     torqueCarried: 'torque',
-    /** Both spans tight; one span loose; or the pinion slips at less than this torque. */
+    /** Both spans tight; one span slack, with less than 1 % of the pretension; or the pinion slips at less than this torque. */
     state: { oneOf: ['tight', 'slackSpan', 'slips'] },
   },
   assumes: [
@@ -105,7 +105,10 @@ export const driveWindup = /* @__PURE__ */ formula('capstan.driveWindup', {
     'linear elastic cord without bending stiffness or creep',
     'Coulomb friction, static and kinetic alike',
   ],
-  valid: { 'both spans tight and no slip': (_, { state }) => state === 'tight' },
+  valid: {
+    'both spans tight and no slip': (_, { state }) => state === 'tight',
+    'cord strain of at most 2 %': ({ axialRigidity }, { tautTension }) => tautTension <= 0.02 * axialRigidity,
+  },
   source: [
     { level: 'computed', where: 'slip arcs after Euler-Eytelwein on both pulleys; equal lengths given and taken by the two branches' },
   ],
@@ -120,17 +123,16 @@ export const driveWindup = /* @__PURE__ */ formula('capstan.driveWindup', {
     let taut = d.pretension + pull
     let slack = d.pretension
     let carried = torque
-    let state: 'tight' | 'slackSpan' | 'slips' = 'tight'
+    let slips = false
     if (torque > 0) {
       const low = Math.max(d.pretension, pull)
-      const sidesLoose = pull > d.pretension && f(pull).value >= 0
-      if (sidesLoose) state = 'slackSpan'
-      taut = sidesLoose
+      const hangs = pull > d.pretension && f(pull).value >= 0
+      taut = hangs
         ? pull
         : increasingRoot(f, Math.max(low, d.pretension + pull / 2), low, d.pretension + pull, 1e-9 * (d.pretension + pull))
       slack = taut - pull
       if (d.hold === 'frictionOnly' && taut * Math.exp(-d.friction * d.pinionWrap) >= slack) {
-        state = 'slips'
+        slips = true
         ;({ taut, slack } = slipPoint(d))
         carried = d.drumRadius * (taut - slack)
       }
@@ -139,15 +141,15 @@ export const driveWindup = /* @__PURE__ */ formula('capstan.driveWindup', {
     const s = branch(d, slack, d.drumWrapSlack)
     const windup = t.length / d.drumRadius
     const square = d.drumRadius * d.drumRadius
-    const tangent = state === 'slips' ? 0 : square / t.compliance + (state === 'slackSpan' ? 0 : square / s.compliance)
+    const tangent = slips ? 0 : square / t.compliance + (slack === 0 ? 0 : square / s.compliance)
     return {
       windup: torque > 0 ? windup : 0,
       tangentStiffness: tangent,
-      secantStiffness: windup > 0 && torque > 0 ? carried / windup : tangent,
+      secantStiffness: windup > 0 && torque > 0 && !slips ? carried / windup : tangent,
       tautTension: torque > 0 ? taut : d.pretension,
       slackTension: slack,
       torqueCarried: carried,
-      state,
+      state: slips ? 'slips' : slack < SLACK_SHARE * d.pretension ? 'slackSpan' : 'tight',
     }
   },
 })

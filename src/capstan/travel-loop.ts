@@ -1,4 +1,5 @@
 import type { CordDriveState } from './branch.js'
+import { SLACK_SHARE } from './holding.js'
 import { type EndProbe, endProbe, Wrap } from './wrap.js'
 
 /** One point of a travel history, SI numbers. */
@@ -215,6 +216,7 @@ export class Loop {
           break
         }
       }
+      if (settled && Math.min(Ta, Tb) < SLACK_SHARE * d.pretension) return 'slackSpan'
       if (this.pinionB !== undefined) {
         if (!settled) return 'slackSpan'
         break

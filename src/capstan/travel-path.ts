@@ -3,9 +3,9 @@ import type { CordDriveState } from './branch.js'
 import { checkHistory, checkStep } from './history-limits.js'
 import { Loop, type TravelEnd, type TravelPoint } from './travel-loop.js'
 
-/** What a travel simulation gives, SI numbers. */
+/** Result of a travel simulation, SI numbers. */
 export interface TravelPath {
-  /** One point per step; the last is where it ended, short of its step unless all was followed. */
+  /** One point per step. The last is the end of the travel, short of its step unless all steps were followed. */
   readonly points: readonly TravelPoint[]
   readonly end: TravelEnd
   /** Whether some cord element has stayed at rest on the pinion throughout. */
@@ -15,14 +15,15 @@ export interface TravelPath {
 }
 
 /**
- * Follows the whole loop through a history of torque and of the angle of the joint (or, `by` the `motor`, of the pinion): cord winds on
- * with the tension it has, rests, and leaves from the far side through a slip zone; unstretched length is kept to rounding. SI numbers.
- * Strain is small: unstretched length is (1 − ε) times length.
+ * Follows the whole loop through a history of torque and of the angle of the joint (or, `by` the `motor`, of the pinion). Cord winds on with the
+ * tension it has, rests, and leaves on the far side through a slip zone. Unstretched length is kept to rounding. SI numbers.
+ * Strain is small: unstretched length is (1 − ε) times length. At one pose the tensions differ from those of `loadPath` by about the strain times
+ * the change of tension, because the pinion here turns under the cord by the windup.
  *
- * It ends where the pinion slips, an anchor or clamp is unwound, or a span goes loose: loose cord leaves its groove, and what winds on then
- * is not for this model to say. The last point gives angle and torque of that end.
+ * The travel ends where the pinion slips, an anchor or clamp is unwound, or a span keeps less than 1 % of the pretension: slack cord leaves its
+ * groove, which this model does not follow. The last point holds angle and torque of that end.
  *
- * `resolution` is the longest step of the joint; the state changes continuously, so only the tension of cord wound on is sampled by it.
+ * `resolution` is the longest step of the joint. Only the tension of cord that winds on is sampled by it.
  * Throws an `InputError` for a drive with a contact stiffness or without friction, and for a resolution that is not above zero.
  */
 export function travelPath(

@@ -99,7 +99,9 @@ describe('properties', () => {
           closed: driveWindup.si({ ...d, torque: share * slip }),
           path: loadPath(d, 'torque', [share * slip])[0],
         }))
-        expect([below?.closed.state, below?.path?.state]).toEqual(['tight', 'tight'])
+        // Some of these wraps grip so well that the slack span has lost its tension before.
+        const before = d.pretension * 0.01 > (below?.closed.slackTension ?? 0) ? 'slackSpan' : 'tight'
+        expect([below?.closed.state, below?.path?.state]).toEqual([before, before])
         expect([above?.closed.state, above?.path?.state]).toEqual(['slips', 'slips'])
         expect((above?.path?.torque ?? 0) / slip).toBeCloseTo(1, 7)
         expect((above?.closed.torqueCarried ?? 0) / slip).toBeCloseTo(1, 9)
@@ -206,7 +208,7 @@ describe('a clamped cord beyond the slack limit', () => {
     fc.assert(
       fc.property(drives, fc.double({ min: 0.1, max: 4, noNaN: true }), (x, times) => {
         const d = clamped(x)
-        const torque = times * slackTorque.si(d).torque
+        const torque = times * slackTorque.si({ ...d, slackShare: 0.01 }).torque
         const point = loadPath(d, 'torque', [torque])[0]
         const closed = driveWindup.si({ ...d, torque })
         expect((point?.windup ?? 0) / closed.windup).toBeCloseTo(1, 6)
@@ -222,7 +224,7 @@ describe('a clamped cord beyond the slack limit', () => {
     const length = 0.02 + 0.008 * 3 * Math.PI + 0.048 * Math.PI
     const spring = (20000 * 0.048 ** 2) / length
     const limit = 2 * 60 * 0.048
-    expect(slackTorque.si(d).torque / limit).toBeCloseTo(1, 5)
+    expect(slackTorque.si({ ...d, slackShare: 0 }).torque / limit).toBeCloseTo(1, 5)
     const torques = [3, 9, -9, 9, 3, 0]
     loadPath(d, 'torque', torques).forEach((point, i) => {
       const torque = torques[i] ?? 0
@@ -236,7 +238,7 @@ describe('a clamped cord beyond the slack limit', () => {
     fc.assert(
       fc.property(drives, fc.double({ min: 1.05, max: 3, noNaN: true }), (x, times) => {
         const d = clamped(x)
-        const peak = times * slackTorque.si(d).torque
+        const peak = times * slackTorque.si({ ...d, slackShare: 0.01 }).torque
         const torques = [1, -1, 1, 0.5, 0, -0.5, -1, -0.5, 0, 0.5, 1].flatMap((to, i, all) =>
           Array.from({ length: 10 }, (_, k) => peak * ((all[i - 1] ?? 0) + ((to - (all[i - 1] ?? 0)) * (k + 1)) / 10)),
         )

@@ -1,7 +1,9 @@
 import { readFileSync } from 'node:fs'
 import * as fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { slackTorque } from '../../src/capstan/index.js'
 import { assess, controlSheet, controlText, describeLeg, withFields } from '../../src/leg/index.js'
+import { benchDrive, benchLeg } from '../../src/leg/plans/bench.js'
 import { InputError } from '../../src/units/index.js'
 
 const read = (name: string) => describeLeg(readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8'))
@@ -33,9 +35,14 @@ describe('against calculations by hand', () => {
     expect(knee.gains.motorStiffness.si * 5.6 ** 2).toBeCloseTo(knee.gains.stiffness.si, 9)
   })
 
-  test('the knee may never pass the torque at which both spans of 185 N leave the slack one at nothing: 2 · 185 N · 44.8 mm', () => {
+  test('the knee may never pass the torque at which a span goes slack at an end of its travel', () => {
     const never = knee.currentLimits.at(-1)!
-    expect(never.jointTorque.si).toBeCloseTo(2 * 185 * 0.0448, 6)
+    const { pinionRadius, drumRadius, span, pinionWrap, drumWrap, travel } = benchDrive(benchLeg(leg), 'knee')
+    const { cord, friction } = benchLeg(leg).drives.knee
+    const x = { axialRigidity: cord.axialRigidity, pretension: 185, pinionRadius, drumRadius, span, pinionWrap, friction, slackShare: 0.01 }
+    const end = { drumWrapTaut: drumWrap + travel / 2, drumWrapSlack: drumWrap - travel / 2, hold: 'clampedMidPinion' as const }
+    expect(never.jointTorque.si).toBeCloseTo(slackTorque.si({ ...x, ...end }).torque, 6)
+    expect(never.jointTorque.si).toBeGreaterThan(185 * 0.0448)
     expect(never.protects).toMatch(/cord.slack/)
   })
 

@@ -118,4 +118,5 @@ cases = {
     "an element stays, torque both ways": dict(pinion=6 * pi, mu=0.15, mu_drum=0.15, stroke=-1.0, force=30.0, back=-6.0, cycles=3),
     "slippery drum": dict(pinion=1.5 * pi, mu=0.3, mu_drum=0.12, stroke=-0.6, force=24.0, back=0.0, cycles=4),
 }
-Path(__file__).with_suffix(".json").write_text(json.dumps({name: refined(case) for name, case in cases.items()}, indent=1) + "\n")
+if __name__ == "__main__":
+    Path(__file__).with_suffix(".json").write_text(json.dumps({name: refined(case) for name, case in cases.items()}, indent=1) + "\n")

@@ -57,6 +57,7 @@ d_cord, EA, MBS, T_built, mu = mpf('1.6') * mm, mpf(26000), mpf(2400), mpf(90), 
 r1 = (12 * mm + d_cord) / 2
 R = {'hip': (mpf('82.72') * mm + d_cord) / 2, 'knee': (mpf('74.56') * mm + d_cord) / 2}
 C = {'hip': 64 * mm, 'knee': 118 * mm}
+travel_deg = {'hip': 130, 'knee': 115}
 # Crossed belt (any machine-design text): tilt of the spans, their length, arcs; three more turns on the pinion.
 tilt = {j: asin((r1 + R[j]) / C[j]) for j in R}
 span = {j: sqrt(C[j]**2 - (r1 + R[j]) ** 2) for j in R}
@@ -74,22 +75,29 @@ def feed(T, T0, radius, wrap):
     if arc <= wrap: return radius / (mu * EA) * (T - T0 - T0 * log(T / T0))
     return abs(radius / EA * (T * (1 - exp(-sign * mu * wrap)) / (sign * mu) - T0 * wrap))
 
-def gap(taut, slack, T0, j):
-    """What the taut branch gives less what the slack branch takes: nothing, at fixed centres."""
-    both = lambda T: abs(T - T0) * span[j] / EA + feed(T, T0, R[j], drum_arc[j] / 2) + feed(T, T0, r1, pinion_arc[j])
-    return both(taut) - both(slack)
+def gap(taut, slack, T0, j, turned=0, pinion=None):
+    """What the taut branch gives less what the slack branch takes: nothing, at fixed centres; the joint `turned` from mid travel."""
+    both = lambda T, q: abs(T - T0) * span[j] / EA + feed(T, T0, R[j], drum_arc[j] / 2 + q) + feed(T, T0, r1, pinion or pinion_arc[j])
+    return both(taut, turned) - both(slack, -turned)
 
 def tensions(case, j):
     T0, pull = pretension(case), torque(case, j) / R[j]
     taut = findroot(lambda T: gap(T, T - pull, T0, j), (T0 + pull * mpf('0.5'), T0 + pull * mpf('0.6')), solver='anderson')
     return taut, taut - pull
 
-def slip_torque(case, j):
+# Both limits are lowest at an end of travel, the taut span's arc on the drum the longer one (shown by the cord node by node, capstan-limits.py).
+end_of_travel = {j: mpf(t) / 2 * pi / 180 for j, t in travel_deg.items()}
+def slip_torque(T0, j):
     """The whole arc on the pinion slips: Euler-Eytelwein ratio over all of it."""
-    T0, ratio = pretension(case), exp(mu * pinion_arc[j])
+    ratio = exp(mu * pinion_arc[j])
     # Above the square root of the ratio the taut side cannot lie: its arc would be longer than the whole.
-    taut = findroot(lambda T: gap(T, T / ratio, T0, j), (T0 * mpf('1.5'), T0 * mpf('2.2')), solver='anderson')
+    taut = findroot(lambda T: gap(T, T / ratio, T0, j, end_of_travel[j]), (T0 * mpf('1.2'), T0 * mpf('2.2')), solver='anderson')
     return R[j] * taut * (1 - 1 / ratio)
+def slack_torque(T0, j):
+    """The slack span keeps a hundredth of the pretension; the pinion held in the middle of its wraps, as if it could not slip."""
+    slack = T0 / 100
+    taut = findroot(lambda T: gap(T, slack, T0, j, end_of_travel[j], pinion_arc[j] / 2), (T0 * mpf('1.2'), T0 * mpf('2.5')), solver='anderson')
+    return R[j] * (taut - slack)
 
 def on_shafts(case, j):
     """Both spans together on the shaft of the drum: along the line of centres and across it (statics)."""
@@ -101,9 +109,9 @@ def on_pin(case, j): return on_shafts(case, j) + force[case]
 ended = MBS * mpf('0.33') * min(1, 2 * r1 / d_cord / 8)
 for j in R:
     for case in ('stand', 'walk', 'coldMorning', 'drop'):
-        row(case, 'cord.slack', j, torque(case, j), 2 * R[j] * pretension(case))
+        row(case, 'cord.slack', j, torque(case, j), slack_torque(pretension(case), j))
     for case in ('walk', 'season', 'coldMorning'):
-        row(case, 'cord.slip', j, torque(case, j), slip_torque(case, j))
+        row(case, 'cord.slip', j, torque(case, j), slip_torque(pretension(case), j))
     row('walk', 'cord.working', j, tensions('walk', j)[0], ended / 5)
     # Travel under load winds slack cord on until the slack span carries the pretension again.
     row('drop', 'cord.peak', j, pretension('drop') + torque('drop', j) / R[j], ended / 2)
@@ -113,7 +121,7 @@ for j in R:
     k, eV = mpf('1.380649e-23'), mpf('1.602176634e-19')
     rate = lambda T: exp(-mpf('1.5') * eV / (k * T)) * sinh(T_built / MBS * mpf('2.8e9') * mpf('45e-30') / (k * T))
     years = rate(mpf('298.15')) / rate(mpf('293.15'))
-    row('shelf', 'cord.shelf', j, torque('walk', j) / (2 * R[j] * tanh(mu * pinion_arc[j] / 2)), T_built * mpf('0.75') ** years)
+    row('shelf', 'cord.shelf', j, torque('walk', j) / slip_torque(mpf(1), j), T_built * mpf('0.75') ** years)
 
 # ---- drum: thick cylinder, hub of twice the bore -------------------------------------------------------------------------------------------
 bore, wide, pitch = {'hip': 22 * mm, 'knee': 16 * mm}, 14 * mm, 2 * mm

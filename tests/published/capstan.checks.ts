@@ -23,6 +23,14 @@ const R1 = {
   friction: 0.15,
 } as const
 
+const limitChain = scipy(
+  'cord node by node at the end of travel, 400 and 800 pieces per arc, extrapolated (tests/oracles/capstan-limits.py)',
+)
+const { axialRigidity, pretension, drumWrapTaut: drumWrap, drumWrapSlack, ...R1Shape } = R1
+void drumWrapSlack
+const shape = { ...R1Shape, drumWrap } as const
+const R1Travel = { ...shape, axialRigidity, pretension } as const
+
 const friction = [
   ...published(
     c.slackTension,
@@ -206,19 +214,57 @@ const friction = [
 const drive = [
   ...published(c.slackTorqueEstimate, {
     given: { pretension: '60 N', drumRadius: '48 mm' },
-    gives: '5.76 N m',
-    source: arithmetic('2 × 60 N × 48 mm'),
+    gives: { equalArcs: '5.76 N m', anyArcs: '2.88 N m' },
+    source: arithmetic('60 N × 48 mm, and twice that'),
   }),
   ...published(c.slipTorqueEstimate, {
     given: { pretension: '60 N', drumRadius: '48 mm', friction: 0.15, pinionWrap: '3 turn' },
-    gives: '5.116497 N m',
-    source: arithmetic('5.76 tanh(0.45 π) by hand'),
+    gives: { equalArcs: '5.116497 N m', anyArcs: '2.709606 N m' },
+    source: arithmetic('5.76 tanh(0.45 π), 2.88 (1 − e^(−0.9 π)) by hand'),
   }),
-  ...published(c.pretensionForTorque, {
-    given: { torque: '3 N m', drumRadius: '48 mm', friction: 0.12, pinionWrap: '3 turn' },
-    gives: { againstSlack: '40.625 N', againstSlip: '50.07074 N', pretension: '50.07074 N' },
-    source: arithmetic('1.3 × 3/(2 × 0.048), over tanh(0.36 π)'),
-  }),
+  ...published(
+    c.travelLimits,
+    {
+      what: 'mid travel',
+      given: { ...R1Travel, travel: '0 deg' },
+      gives: { slipTorque: '6.5721558 N m' },
+      source: limitChain,
+    },
+    {
+      what: 'end of a travel of 330 degrees',
+      given: { ...R1Travel, travel: '330 deg' },
+      gives: { slipTorque: '4.94816 N m', limit: 'slips' },
+      source: limitChain,
+    },
+    {
+      what: 'drum with twice the friction',
+      given: { ...R1Travel, travel: '300 deg', drumFriction: 0.3 },
+      gives: { slipTorque: '5.783124 N m' },
+      within: '0.0001 %',
+      source: limitChain,
+    },
+    {
+      what: 'clamped, arcs of 6 and 0.28 rad',
+      given: { ...R1Travel, drumWrap: '3.14 rad', travel: '5.72 rad', hold: 'clampedMidPinion' },
+      gives: { slackTorque: '5.33184 N m', limit: 'slackSpan' },
+      source: limitChain,
+    },
+  ),
+  ...published(
+    c.pretensionForTorque,
+    {
+      what: 'end of a travel of 330 degrees',
+      given: { ...shape, travel: '330 deg', torque: '4.94816 N m', requiredReserve: 1 },
+      gives: { pretension: '60 N' },
+      source: limitChain,
+    },
+    {
+      what: 'clamped, a reserve of a half',
+      given: { ...shape, drumWrap: '3.14 rad', travel: '5.72 rad', hold: 'clampedMidPinion', torque: '5.33184 N m', requiredReserve: 1.5 },
+      gives: { pretension: '90 N', againstSlack: '90 N' },
+      source: limitChain,
+    },
+  ),
   ...published(c.travelPeakTension, {
     given: { pretension: '60 N', torque: '1.44 N m', drumRadius: '48 mm' },
     gives: '90 N',
@@ -353,7 +399,7 @@ const drive = [
     source: scipy('quadrature of the strain along all arcs and brentq on equal branch lengths'),
   }),
   ...published(c.slackTorque, {
-    given: R1,
+    given: { ...R1, slackShare: 0 },
     gives: { torque: '7.786457806 N m' },
     source: scipy('quadrature of the strain along the taut arcs and brentq on what the slack branch takes in'),
   }),
@@ -634,7 +680,7 @@ const parts = [
       bearingRadius: '4 mm',
       bendingLoss: 0.01,
     },
-    gives: { creep: '0.0015 1', bearings: '0.0050 1', bending: '0.04 1' },
+    gives: { beltCreep: '0.0015 1', bearings: '0.0050 1', bending: '0.04 1' },
     source: arithmetic('30/20000; 0.002·150·4/(30·8); two pulleys, each 0.01 of a mean pull of 60 N: 2 × 0.01 × 60/30'),
   }),
   ...published(c.strokeLosses, {
@@ -649,7 +695,7 @@ const parts = [
       bearingRadius: '4 mm',
       bendingLoss: 0.01,
     },
-    gives: { creep: '2.16 mJ', bearings: '7.2 mJ', bending: '57.6 mJ' },
+    gives: { beltCreep: '2.16 mJ', bearings: '7.2 mJ', bending: '57.6 mJ' },
     source: arithmetic('30²/20000 × 48 mm; 0.002 × 150 N × 4 mm × 6; two pulleys, each 0.01 × 60 N × 48 mm'),
   }),
   ...published(c.creepDrift, {

@@ -3,9 +3,8 @@ import {
   driveWindup,
   pulleyGeometry,
   shaftForce,
-  slackTorqueEstimate,
-  slipTorque,
   thermalTension,
+  travelLimits,
   travelPeakTension,
 } from '../../capstan/index.js'
 import type { Evaluator } from '../../formula/index.js'
@@ -66,21 +65,23 @@ export function driveState(leg: Prepared, of: Evaluator, { joint, torque, stroke
     hold: drive.hold,
     contactStiffness: undefined,
   })
-  const slip =
-    drive.hold === 'frictionOnly'
-      ? of(slipTorque, {
-          axialRigidity: cord.axialRigidity,
-          pretension,
-          pinionRadius,
-          drumRadius,
-          span: geometry.span,
-          pinionWrap: geometry.pinionWrap,
-          drumWrapTaut: drumWrap,
-          drumWrapSlack: drumWrap,
-          friction,
-          drumFriction: undefined,
-        }).torque
-      : Number.POSITIVE_INFINITY
+  const { from, to } = leg.x.joints[joint]
+  const limits = (hold: 'frictionOnly' | 'clampedMidPinion') =>
+    of(travelLimits, {
+      axialRigidity: cord.axialRigidity,
+      pretension,
+      pinionRadius,
+      drumRadius,
+      span: geometry.span,
+      pinionWrap: geometry.pinionWrap,
+      drumWrap,
+      // Where the travel unwinds an anchor, the cord holds on no drum arc at all; the assembly plan reports that.
+      travel: Math.min(to - from, 2 * drumWrap),
+      friction,
+      drumFriction: undefined,
+      hold,
+    })
+  const slip = drive.hold === 'frictionOnly' ? limits('frictionOnly').slipTorque : Number.POSITIVE_INFINITY
   const travelled = of(travelPeakTension, { pretension, torque, drumRadius })
   const cycled = of(cycleTension, { pretension, torque, drumRadius, span: geometry.span, stroke, loadedStroke: 'raising' }).peak
   const shaft = of(shaftForce, {
@@ -98,7 +99,8 @@ export function driveState(leg: Prepared, of: Evaluator, { joint, torque, stroke
     taut: wound.tautTension,
     slack: wound.slackTension,
     peak: Math.max(wound.tautTension, travelled, cycled),
-    slackTorque: of(slackTorqueEstimate, { pretension, drumRadius }),
+    // Of a cord that does not slip: slipping is a limit of its own.
+    slackTorque: limits('clampedMidPinion').slackTorque,
     slipTorque: slip,
     shaftForce: shaft.force,
     pinForce: shaft.force + footForce,

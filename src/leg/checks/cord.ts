@@ -189,10 +189,23 @@ export const cordChecks: readonly Check[] = [
     after: ['drive'],
     run: (of, scene, { drive }) => {
       const { leg, joint, state, walkTorque } = scene
-      const { cord, drumRadius, friction, pretensionLeft } = leg.drives[joint]
+      const { cord, pinionRadius, drumRadius, friction, pretensionLeft } = leg.drives[joint]
       const torque = walkTorque(joint)
       if (torque === 0) return undefined
-      const wanted = of(pretensionForTorque, { torque, drumRadius, friction, pinionWrap: drive.pinionWrap, requiredReserve: 1 })
+      const { from, to } = leg.x.joints[joint]
+      const needed = of(pretensionForTorque, {
+        torque,
+        pinionRadius,
+        drumRadius,
+        span: drive.span,
+        pinionWrap: drive.pinionWrap,
+        drumWrap: drive.drumWrapAngle / 2,
+        travel: Math.min(to - from, drive.drumWrapAngle),
+        friction,
+        drumFriction: undefined,
+        hold: leg.x.drives[joint].hold,
+        requiredReserve: 1,
+      }).pretension
       const stress = (leg.x.drives[joint].pretension / cord.breakingStrength) * fibreOf(scene).strength.si
       const hotter =
         fibreOf(scene).creep === 'activated'
@@ -207,7 +220,7 @@ export const cordChecks: readonly Check[] = [
           : 1
       // What a year at room temperature leaves, for as many years as this time and temperature amount to.
       const left = pretensionAfter(leg.x.drives[joint].pretension, pretensionLeft, Math.min(hotter * (state.duration / YEAR), 20))
-      return { demand: leg.x.drives[joint].hold === 'clampedMidPinion' ? wanted.againstSlack : wanted.againstSlip, capacity: left }
+      return { demand: needed, capacity: left }
     },
     demandIs: 'the pretension that the torque of walking needs',
     capacityIs: 'the pretension left after the time on the shelf at its temperature',

@@ -303,8 +303,10 @@ describe('sheets', () => {
     }),
   )
   const radius = constant('radius', { kind: 'length', typical: 0.04, source: { level: 'assumption', where: 'a toy' } })
-  const slack = value('slack torque', ['air'], (use) =>
-    use.run(slackTorqueEstimate, { pretension: use(pretension), drumRadius: use(radius) }),
+  const slack = value(
+    'slack torque',
+    ['air'],
+    (use) => use.run(slackTorqueEstimate, { pretension: use(pretension), drumRadius: use(radius) }).equalArcs,
   )
   const formulas = new Map<string, AnyFormula>([thermalTension, slackTorqueEstimate].map((one) => [one.id, one as unknown as AnyFormula]))
   const cold = { air: of<'air'>(0) }

@@ -15,7 +15,7 @@ import { stroke } from '../../motion/values.js'
 import { heat } from '../../motors/heat.js'
 import * as cord from './fields.js'
 import { drumRadius, pinionRadius, ratio } from './radii.js'
-import { geometry, load, loose, peakTension, pretension, slackTorque, slipTorque, windup } from './values.js'
+import { branchArc, geometry, load, loose, peakTension, pretension, slackTorque, slipTorque, travel, windup } from './values.js'
 
 const share = line(
   'long tension of the fibre',
@@ -105,14 +105,19 @@ const longTension = value('cord.longTensionAllowed', ['joint'], (use) =>
 const afterShelf = reference('event.afterShelf', [], 'event', () => 'walk')
 const walkingTorque = value('cord.walkingTorque', ['joint'], (use) => use.at(load, { event: use(afterShelf) }))
 const pretensionNeeded = value('cord.pretensionNeeded', ['joint'], (use) => {
-  const needed = use.run(pretensionForTorque, {
+  const { span, pinionWrap } = use(geometry)
+  return use.run(pretensionForTorque, {
     torque: use(walkingTorque),
+    pinionRadius: use(pinionRadius),
     drumRadius: use(drumRadius),
+    span,
+    pinionWrap,
+    drumWrap: use(branchArc),
+    travel: use(travel),
     friction: use(cord.friction),
-    pinionWrap: use(geometry).pinionWrap,
+    hold: use(cord.hold),
     requiredReserve: 1,
-  })
-  return use(cord.hold) === 'clampedMidPinion' ? needed.againstSlack : needed.againstSlip
+  }).pretension
 })
 const creepFactor = (use: Use<'joint' | 'air'>): number => {
   if (use(cord.creepOfFibre) !== 'activated') return 1

@@ -3,12 +3,12 @@ import {
   driveWindup,
   pulleyGeometry,
   shaftForce as shaftForceOf,
-  slackTorqueEstimate,
-  slipTorque as slipTorqueOf,
   thermalTension as thermalTensionOf,
+  travelLimits,
   travelPeakTension,
 } from '../../../../capstan/index.js'
 import { line, type Use, value } from '../../../run/index.js'
+import { from, to } from '../../joints/fields.js'
 import { airTemperature, assemblyTemperature } from '../../load/fields.js'
 import { thermalExpansion } from '../../materials/values.js'
 import { footForce, jointTorque, stroke } from '../../motion/values.js'
@@ -16,6 +16,13 @@ import * as cord from './fields.js'
 import { drumRadius, pinionRadius } from './radii.js'
 
 const halfAngle = line('arc of one branch on the drum', { arc: 'angle' }, 'angle', 'arc / 2', ({ arc }) => arc / 2)
+const onDrum = line(
+  'travel with both anchors on the drum',
+  { from: 'angle', to: 'angle', arc: 'angle' },
+  'angle',
+  'min(to − from, 2 · arc)',
+  (x) => Math.min(x.to - x.from, 2 * x.arc),
+)
 const rise = line(
   'rise since assembly',
   { air: 'temperature', assembly: 'temperature' },
@@ -106,13 +113,17 @@ export const load = value('cord.load', ['joint', 'event'], (use) => use.run(magn
 export const windup = value('cord.windup', ['joint', 'event', 'air', 'age'], (use) =>
   use.run(driveWindup, { torque: use(load), ...driveAt(use), hold: use(cord.hold), contactStiffness: undefined }),
 )
-/** Torque at which the slack span carries nothing. */
-export const slackTorque = value('cord.slackTorque', ['joint', 'air', 'age'], (use) =>
-  use.run(slackTorqueEstimate, { pretension: use(pretension), drumRadius: use(drumRadius) }),
-)
-/** Torque at which the cord slips on the pinion; infinite where it is clamped. */
+/** Travel of the joint. Where it unwinds an anchor, the cord holds on no drum arc at all; the assembly plan reports that. */
+export const travel = value('cord.travel', ['joint'], (use) => use.run(onDrum, { from: use(from), to: use(to), arc: use(branchArc) }))
+const limits = (use: Use<'joint' | 'air' | 'age'>, hold: 'frictionOnly' | 'clampedMidPinion') => {
+  const { drumWrapTaut: drumWrap, drumWrapSlack: _, ...drive } = driveAt(use)
+  return use.run(travelLimits, { ...drive, drumWrap, travel: use(travel), hold })
+}
+/** Torque at which a span of a cord that does not slip goes slack, the least over the travel: slipping is a limit of its own. */
+export const slackTorque = value('cord.slackTorque', ['joint', 'air', 'age'], (use) => limits(use, 'clampedMidPinion').slackTorque)
+/** Torque at which the cord slips on the pinion, the least over the travel; infinite where it is clamped. */
 export const slipTorque = value('cord.slipTorque', ['joint', 'air', 'age'], (use) =>
-  use(cord.hold) === 'frictionOnly' ? use.run(slipTorqueOf, driveAt(use)).torque : Number.POSITIVE_INFINITY,
+  use(cord.hold) === 'frictionOnly' ? limits(use, 'frictionOnly').slipTorque : Number.POSITIVE_INFINITY,
 )
 /** Largest tension of the taut span, after the joint has travelled under load. */
 export const peakTension = value('cord.peakTension', ['joint', 'event', 'air', 'age'], (use) => {

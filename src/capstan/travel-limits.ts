@@ -1,0 +1,152 @@
+import { formula } from '../formula/index.js'
+import type { CordDriveState } from './branch.js'
+import { SLACK_SHARE, slackPoint, slipPoint } from './holding.js'
+
+interface AtEndOfTravel extends Omit<CordDriveState, 'drumWrapTaut' | 'drumWrapSlack'> {
+  readonly drumWrap: number
+  readonly travel: number
+}
+
+/**
+ * Slip and slack torque at the end of travel where they are least, infinite where the limit is not met first. The longer the taut branch and the
+ * shorter the slack one, the sooner both limits come: a branch that gives more length takes less tension.
+ */
+export function leastOverTravel(x: AtEndOfTravel): { slip: number; slack: number; taut: number } {
+  const d: CordDriveState = { ...x, drumWrapTaut: x.drumWrap + x.travel / 2, drumWrapSlack: x.drumWrap - x.travel / 2 }
+  const loose = slackPoint(d, SLACK_SHARE)
+  const slack = d.drumRadius * (loose.taut - SLACK_SHARE * d.pretension)
+  if (d.hold === 'clampedMidPinion') return { slip: Number.POSITIVE_INFINITY, slack, taut: loose.taut }
+  const verge = slipPoint(d)
+  const slip = d.drumRadius * (verge.taut - verge.slack)
+  // A span that is slack before the pinion slips: only very grippy, long wraps come to that.
+  return verge.slack < SLACK_SHARE * d.pretension
+    ? { slip, slack, taut: loose.taut }
+    : { slip, slack: Number.POSITIVE_INFINITY, taut: verge.taut }
+}
+
+/**
+ * Torques at which a cord drive stops holding, the least over the travel of the joint and of either direction of torque. The worst pose is an end
+ * of travel with the torque that tightens the span on the longer drum arc; the other end with the other torque is its mirror image.
+ */
+export const travelLimits = /* @__PURE__ */ formula('capstan.travelLimits', {
+  inputs: {
+    /** Axial rigidity of the cord. The torques do not depend on it. */
+    axialRigidity: { kind: 'axialRigidity', above: 0 },
+    /** Tension of both spans and all wraps at rest. */
+    pretension: { kind: 'force', above: 0 },
+    /** Radius of the pinion to the cord's centre line. */
+    pinionRadius: { kind: 'length', above: 0 },
+    /** Radius of the drum to the cord's centre line. */
+    drumRadius: { kind: 'length', above: 0 },
+    /** Free span of one branch. */
+    span: { kind: 'length', above: 0 },
+    /** Angle of contact on the pinion, all turns counted. */
+    pinionWrap: { kind: 'angle', above: 0 },
+    /** Wrap from tangent point to anchor on the drum at mid travel, each branch. */
+    drumWrap: { kind: 'angle', above: 0 },
+    /** Travel of the joint from end to end, half to either side. */
+    travel: { kind: 'angle', min: 0 },
+    /** Coefficient of friction, cord on pinion; the low end of its range. */
+    friction: { kind: 'ratio', min: 0 },
+    /** Coefficient of friction, cord on drum. Default: that of the pinion. */
+    drumFriction: { kind: 'ratio', min: 0, optional: true },
+    /** Whether friction alone holds the cord on the pinion or a clamp in the middle of its wraps. */
+    hold: { oneOf: ['frictionOnly', 'clampedMidPinion'], default: 'frictionOnly' },
+  },
+  requires: {
+    travel: {
+      accepts: 'must not exceed twice the drum wrap, or an anchor leaves the drum',
+      holds: ({ drumWrap, travel }) => travel <= 2 * drumWrap,
+    },
+  },
+  output: {
+    /** The lower of slip and slack torque. */
+    holdingTorque: 'torque',
+    /** Torque at which the pinion slips under the cord; infinite for a clamped cord. */
+    slipTorque: { kind: 'torque', infinite: true },
+    /** Torque at which the slack span keeps 1 % of the pretension; infinite where the pinion slips before. */
+    slackTorque: { kind: 'torque', infinite: true },
+    /** Tension of the taut span at the holding torque. */
+    tautTension: 'force',
+    /** Which limit comes first. */
+    limit: { oneOf: ['slips', 'slackSpan'] },
+  },
+  assumes: [
+    'loaded from a uniform pretension at the end of travel: travel under load changes the tensions first (`cycleTension`)',
+    'equal drum arcs at mid travel',
+    'fixed centres',
+    'linear elastic cord',
+    'Coulomb friction, static and kinetic alike',
+  ],
+  valid: {
+    'cord strain of at most 2 %': ({ axialRigidity }, { tautTension }) => tautTension <= 0.02 * axialRigidity,
+  },
+  source: [{ level: 'computed', where: 'slip and slack torque at an end of travel, where the drum arcs differ most' }],
+  si: (x) => {
+    const { slip, slack, taut } = leastOverTravel(x)
+    const slips = slip <= slack
+    return {
+      holdingTorque: slips ? slip : slack,
+      slipTorque: slip,
+      slackTorque: slack,
+      tautTension: taut,
+      limit: slips ? 'slips' : 'slackSpan',
+    }
+  },
+})
+
+/** Pretension that a torque needs so that the cord neither slips on the pinion nor goes slack, anywhere in the travel and in either direction. */
+export const pretensionForTorque = /* @__PURE__ */ formula('capstan.pretensionForTorque', {
+  inputs: {
+    /** Largest torque at the joint. */
+    torque: { kind: 'torque', min: 0 },
+    /** Radius of the pinion to the cord's centre line. */
+    pinionRadius: { kind: 'length', above: 0 },
+    /** Radius of the drum to the cord's centre line. */
+    drumRadius: { kind: 'length', above: 0 },
+    /** Free span of one branch. */
+    span: { kind: 'length', above: 0 },
+    /** Angle of contact on the pinion, all turns counted. */
+    pinionWrap: { kind: 'angle', above: 0 },
+    /** Wrap from tangent point to anchor on the drum at mid travel, each branch. */
+    drumWrap: { kind: 'angle', above: 0 },
+    /** Travel of the joint from end to end, half to either side. */
+    travel: { kind: 'angle', min: 0 },
+    /** Coefficient of friction, cord on pinion; the low end of its range. */
+    friction: { kind: 'ratio', above: 0 },
+    /** Coefficient of friction, cord on drum. Default: that of the pinion. */
+    drumFriction: { kind: 'ratio', min: 0, optional: true },
+    /** Whether friction alone holds the cord on the pinion or a clamp in the middle of its wraps. */
+    hold: { oneOf: ['frictionOnly', 'clampedMidPinion'], default: 'frictionOnly' },
+    /** Required reserve: the torque held over the torque needed. */
+    requiredReserve: { kind: 'ratio', min: 1, default: 1.3 },
+  },
+  requires: {
+    travel: {
+      accepts: 'must not exceed twice the drum wrap, or an anchor leaves the drum',
+      holds: ({ drumWrap, travel }) => travel <= 2 * drumWrap,
+    },
+  },
+  output: {
+    /** The larger of the two. */
+    pretension: 'force',
+    /** Pretension that keeps the pinion from slipping; 0 for a clamped cord. */
+    againstSlip: 'force',
+    /** Pretension that keeps 1 % of itself in the slack span; 0 where the pinion slips before. */
+    againstSlack: 'force',
+  },
+  assumes: [
+    'the tension that is left when the torque comes: after creep, in the cold, on the return stroke',
+    'equal drum arcs at mid travel',
+    'fixed centres',
+    'linear elastic cord',
+    'Coulomb friction, static and kinetic alike',
+  ],
+  source: [{ level: 'computed', where: 'the holding torque is proportional to the pretension: least over the travel, solved for it' }],
+  si: (x) => {
+    // The rigidity cancels: both branches stretch in proportion to it.
+    const { slip, slack } = leastOverTravel({ ...x, axialRigidity: 1, pretension: 1 })
+    const needed = x.requiredReserve * x.torque
+    return { pretension: needed / Math.min(slip, slack), againstSlip: needed / slip, againstSlack: needed / slack }
+  },
+})

@@ -1,0 +1,109 @@
+import { minimiseScalar } from '../numeric/index.js'
+import { type Kind, type Note, Quantity } from '../units/index.js'
+import type { CordDriveState } from './branch.js'
+import { type DriveLimits, type LoadedPose, limitsOf, type Windup, windupOf } from './drive-results.js'
+import { driveWindup } from './stiffness.js'
+
+/** A value at the pose where it is worst. */
+export interface AtPose<K extends Kind> {
+  readonly value: Quantity<K>
+  readonly pose: LoadedPose
+}
+
+/** A drive over the whole travel of its joint under a torque of either direction, loaded from rest at each pose. */
+export interface TravelSurvey {
+  /** Torques at which it stops holding, least over the travel. */
+  readonly limits: DriveLimits
+  /** Largest windup. */
+  readonly windup: AtPose<'angle'>
+  /** Least slope of torque over angle; zero where the pinion slips. */
+  readonly tangentStiffness: AtPose<'torsionalStiffness'>
+  /** Least torque over angle; zero where the pinion slips. */
+  readonly secantStiffness: AtPose<'torsionalStiffness'>
+  /** Highest tension of the taut span. */
+  readonly tautTension: AtPose<'force'>
+  /** Least tension of the slack span. */
+  readonly slackTension: AtPose<'force'>
+  /** The worst state anywhere in the travel: slipping before slack, slack before tight. */
+  readonly state: Windup['state']
+  /** Windup at equal steps of the travel, from one end to the other, for either direction of torque. */
+  readonly poses: readonly {
+    readonly jointAngle: Quantity<'angle'>
+    readonly positive: Windup
+    readonly negative: Windup
+  }[]
+}
+
+/** The pose of a drive at an angle of the joint from mid travel. */
+export const atAngle = (d: CordDriveState, jointAngle: number): CordDriveState => ({
+  ...d,
+  drumWrapTaut: d.drumWrapTaut + jointAngle,
+  drumWrapSlack: d.drumWrapSlack - jointAngle,
+})
+
+/** Poses at which the extremes are looked for first, to one side of mid travel; the best is refined. */
+const LOOKS = 32
+
+type Wound = ReturnType<typeof driveWindup.si>
+
+/**
+ * Finds the pose where a result is worst, for torque in the positive direction: the other direction is its mirror image. `badness` is largest
+ * where the result is worst; `seen` holds the drive at equal steps of the travel.
+ */
+function worst(seen: readonly Wound[], at: (q: number) => Wound, travel: number, badness: (y: Wound) => number): number {
+  const angle = (i: number) => (travel / 2) * (i / LOOKS - 1)
+  const values = seen.map(badness)
+  const best = values.reduce((most, value, i) => (value > (values[most] as number) ? i : most), 0)
+  const [from, to] = [angle(Math.max(0, best - 1)), angle(Math.min(2 * LOOKS, best + 1))]
+  const found = from < to ? minimiseScalar((q) => -badness(at(q)), from, to).x : from
+  return badness(at(found)) > (values[best] as number) ? found : angle(best)
+}
+
+/** Limits, windup and stiffness of a drive over its travel, at one end of the friction interval. */
+export function surveyOf(
+  d: CordDriveState,
+  torque: number,
+  travel: number,
+  poses: number,
+  about: (peak: number) => readonly Note[] | undefined,
+): TravelSurvey {
+  const size = Math.abs(torque)
+  const at = (q: number, sign: 1 | -1) => windupOf(atAngle(d, q), sign * size, about)
+  const bare = (q: number) =>
+    driveWindup.si({ ...atAngle(d, q), torque: size, drumFriction: d.drumFriction, contactStiffness: d.contactStiffness })
+  const seen = Array.from({ length: 2 * LOOKS + 1 }, (_, i) => bare((travel / 2) * (i / LOOKS - 1)))
+  const extreme = <K extends Kind>(badness: (y: Wound) => number, of: (w: Windup) => Quantity<K>): AtPose<K> => {
+    const q = worst(seen, bare, travel, badness)
+    return { value: of(at(q, 1)), pose: { jointAngle: new Quantity(q, 'angle'), direction: 'positive' } }
+  }
+  const all = Array.from({ length: poses }, (_, i) => {
+    const q = poses === 1 ? 0 : travel * (i / (poses - 1) - 0.5)
+    return { jointAngle: new Quantity(q, 'angle'), positive: at(q, 1), negative: at(q, -1) }
+  })
+  return {
+    limits: limitsOf(d, travel / 2, about),
+    windup: extreme(
+      (y) => y.windup,
+      (w) => w.windup,
+    ),
+    tangentStiffness: extreme(
+      (y) => -y.tangentStiffness,
+      (w) => w.tangentStiffness,
+    ),
+    secantStiffness: extreme(
+      (y) => -y.secantStiffness,
+      (w) => w.secantStiffness,
+    ),
+    tautTension: extreme(
+      (y) => y.tautTension,
+      (w) => w.tautTension,
+    ),
+    slackTension: extreme(
+      (y) => -y.slackTension,
+      (w) => w.slackTension,
+    ),
+    // Both limits fall towards the end of the travel: its state is the worst.
+    state: at(travel / 2, 1).state,
+    poses: all,
+  }
+}
