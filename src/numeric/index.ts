@@ -21,6 +21,7 @@ export {
   besselK1Scaled,
 } from './bessel.js'
 export { lnBeta, regularisedBeta } from './beta.js'
+export { chebyshev } from './chebyshev.js'
 export {
   chiSquareCdf,
   chiSquareQuantile,

@@ -16,6 +16,7 @@ export { type Calibration, type Correction, calibrate } from './calibrate.js'
 export { remedyChart, temperatureChart, torqueDutyChart } from './charts.js'
 export { biotNumber, contactConductance, layerResistance, ringArea, shellResistance, surfaceResistance } from './conduction.js'
 export { bridgeConductionLoss, bridgeSwitchingLoss } from './controller.js'
+export { canLaw, mountLaw } from './cooling-laws.js'
 export { copperLoss, copperLossForTorque, copperLossFromRms, magnetDerating, phaseLossesAtStall, rmsTorque } from './copper.js'
 export {
   type DutyResult,
@@ -46,6 +47,7 @@ export {
   temperatureMargin,
 } from './limits.js'
 export { type Motor, type MotorSpecification, motor } from './motor.js'
+export { motorBalance } from './motor-balance.js'
 export {
   backEmfConstant,
   currentsForTorque,
@@ -54,6 +56,7 @@ export {
   terminalResistance,
   torqueConstants,
 } from './motor-constants.js'
+export { motorStall, motorWarmUp } from './motor-stall.js'
 export { type MotorLoad, type MotorMount, motorMount } from './mount.js'
 export { mountPlate } from './mount-plate.js'
 export type { MountSpecification } from './mount-specification.js'
@@ -82,7 +85,10 @@ export { reduceNetwork, timeConstants } from './network-reduce.js'
 export { dragLoss, noLoadLoss, noLoadSplit } from './no-load.js'
 export { assessMount, continuousTorque, type MountVerdict } from './operating.js'
 export { intermittentTorque, type TimeAtTorque, timeAtTorque } from './operating-duty.js'
+export { plateLaw } from './plate-law.js'
+export { plateStore } from './plate-store.js'
 export { radiantFlux, radiationCoefficient, STEFAN_BOLTZMANN } from './radiation.js'
+export { ringOnRectangularPlate, ringsOnPlate } from './rectangular-plate.js'
 export { compareMountRemedies, type Remedy, type RemedyRow } from './remedies.js'
 export { ringOnPlate } from './ring-plate.js'
 export { bestFinSpacing, finCount, plateFinSink } from './sink.js'
@@ -92,6 +98,7 @@ export { type BetterPolymer, standardRemedies } from './standard-remedies.js'
 export { type FittedStepResponse, fitStepResponse } from './step-response.js'
 export { electricalPower, leadLoss, speedAtCurrent, supplySag, wireGauge } from './supply.js'
 export { type CooledSurface, cooledSurface, type Surroundings } from './surface.js'
+export { surfaceCoefficient } from './surface-coefficient.js'
 export {
   adhesiveLimits,
   emissivities,

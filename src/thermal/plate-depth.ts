@@ -7,6 +7,8 @@ export interface PlateDepth {
   readonly conductivityAcross?: number | undefined
   readonly motorFaceCoefficient: number
   readonly freeFaceCoefficient: number
+  /** Heat that the plate itself takes up, for a temperature that grows as exp(s t): s over the diffusivity along the faces, 1/m². Default 0. */
+  readonly storage?: number | undefined
 }
 
 /** A plate that conducts alike in all directions. */
@@ -23,6 +25,7 @@ export function isotropicDepth(x: PlateDepth): IsotropicDepth {
     conductivityAcross: undefined,
     motorFaceCoefficient,
     freeFaceCoefficient,
+    storage: x.storage,
   }
 }
 
@@ -30,7 +33,9 @@ export function isotropicDepth(x: PlateDepth): IsotropicDepth {
 const DEEP = 20
 
 /** Flux into the motor's face per surface temperature, for one mode of the plate. */
-export function admittanceAt({ thickness, conductivity, motorFaceCoefficient, freeFaceCoefficient }: IsotropicDepth, mu: number): number {
+export function admittanceAt(plate: IsotropicDepth, wave: number): number {
+  const { thickness, conductivity, motorFaceCoefficient, freeFaceCoefficient, storage = 0 } = plate
+  const mu = storage === 0 ? wave : Math.sqrt(wave * wave + storage)
   if (mu === 0) return motorFaceCoefficient + 1 / (thickness / conductivity + 1 / freeFaceCoefficient)
   const inside = conductivity * mu
   if (mu * thickness > DEEP) return motorFaceCoefficient + inside

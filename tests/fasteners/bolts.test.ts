@@ -122,8 +122,7 @@ describe('shear and tension', () => {
     fc.assert(
       fc.property(range(0, 5000), range(0, 8000), (shear, tension) => {
         const { reserve, ellipticUse } = boltShearTension.si({ thread, bolt, shearRatio: 0.6, plane: 'thread', shear, tension })
-        // Below the smallest normal number the divisions lose their digits.
-        expect(1 / reserve).toBeGreaterThanOrEqual(ellipticUse * (1 - 1e-12) - 1e-300)
+        expect(1 / reserve).toBeGreaterThanOrEqual(ellipticUse * (1 - 1e-12))
       }),
     )
   })

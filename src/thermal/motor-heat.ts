@@ -1,0 +1,109 @@
+import { chebyshev } from '../numeric/index.js'
+import { lawPlace } from './chebyshev-law.js'
+import { RISES } from './cooling-laws.js'
+import { copperLossForTorque, magnetDerating } from './copper.js'
+import { steadyWindingTemperature } from './hot-winding.js'
+import { motorConstant } from './motor-constants.js'
+
+/** Air and laws by which a motor on its mount is cooled, as inputs. */
+export const COOLING_LAWS = {
+  /** Temperature of the air. */
+  air: { kind: 'temperature', min: '-60 degC', max: '100 degC' },
+  /** Temperature of what the surfaces see. Default: that of the air. */
+  radiant: { kind: 'temperature', min: 0, optional: true },
+  /** Law of the mount: conductance of `mountLaw`. */
+  mountConductance: { list: 'ratio' },
+  /** Law of the mount: radiant share of `mountLaw`. */
+  mountRadiantShare: { list: 'ratio' },
+  /** Law of the can: conductance of `canLaw`. */
+  canConductance: { list: 'ratio' },
+  /** Law of the can: its rise over that of the mounting face, of `canLaw`. */
+  canShare: { list: 'ratio' },
+  /** Law of the can: radiant share of `canLaw`. */
+  canRadiantShare: { list: 'ratio' },
+} as const
+
+/** What a motor on a mount loses and how it is cooled, as inputs of its balance and of its stall. */
+export const HEATED_MOTOR = {
+  /** Torque that heats: root mean square of a motion, or the torque held, at the rotor. */
+  torque: { kind: 'torque', min: 0 },
+  /** Peak line-to-line back-EMF per rad/s, magnets at 20 °C. */
+  backEmfConstant: { kind: 'backEmfConstant', above: 0 },
+  /** Reversible change of remanence per kelvin. */
+  magnetCoefficient: { kind: 'temperatureCoefficient', max: 0, above: '-0.2 %/K', default: '-0.11 %/K' },
+  /** Resistance between two terminals at 20 °C. */
+  terminalResistance: { kind: 'electricalResistance', above: 0 },
+  /** Loss in iron and bearings, and any other that enters the mounting face. */
+  otherLoss: { kind: 'power', min: 0, default: '0 W' },
+  /** Resistance from the mean of the winding to the mounting face. */
+  windingToMount: { kind: 'thermalResistance', above: 0 },
+  ...COOLING_LAWS,
+} as const
+
+/** The same in numbers. */
+export interface HeatedMotor {
+  readonly torque: number
+  readonly backEmfConstant: number
+  readonly magnetCoefficient: number
+  readonly terminalResistance: number
+  readonly otherLoss: number
+  readonly windingToMount: number
+  readonly air: number
+  readonly radiant?: number | undefined
+  readonly mountConductance: readonly number[]
+  readonly mountRadiantShare: readonly number[]
+  readonly canConductance: readonly number[]
+  readonly canShare: readonly number[]
+  readonly canRadiantShare: readonly number[]
+}
+
+/** A motor with its mounting face at some temperature. */
+export interface MotorState {
+  can: number
+  backEmf: number
+  /** Copper loss of the torque with the winding at 20 °C and the magnets as they are. */
+  lossAt20: number
+  winding: number
+  loss: number
+  /** Conductance from the mounting face to the air, all ways. */
+  conductance: number
+  /** Heat that enters the mounting face less what leaves it; infinite where the winding runs away from it. */
+  surplus: number
+}
+
+/** Below this rise the law counts as at it: its conductance hardly changes, K. */
+export const LEAST_RISE = RISES.low
+
+/** Writes the state of a motor whose mounting face is at a temperature into `out`. */
+export function motorStateAt(m: HeatedMotor, mount: number, out: MotorState): MotorState {
+  const rise = mount - m.air
+  const place = lawPlace(RISES, Math.max(rise, LEAST_RISE))
+  const glow = (m.radiant ?? m.air) - m.air
+  const byMount = Math.exp(chebyshev(m.mountConductance, place))
+  const byCan = Math.exp(chebyshev(m.canConductance, place))
+  // Radiation comes from what the surfaces see: each way starts from air and surroundings by its share of them.
+  const mountFar = glow === 0 ? 0 : glow * chebyshev(m.mountRadiantShare, place)
+  const canFar = glow === 0 ? 0 : glow * chebyshev(m.canRadiantShare, place)
+  const can = m.air + canFar + chebyshev(m.canShare, place) * (rise - canFar)
+  const { backEmfConstant } = magnetDerating.si({
+    backEmfConstant: m.backEmfConstant,
+    magnetTemperature: can,
+    coefficient: m.magnetCoefficient,
+  })
+  const lossAt20 = copperLossForTorque.si({
+    torque: m.torque,
+    motorConstant: motorConstant.si({ backEmfConstant, terminalResistance: m.terminalResistance }),
+  })
+  const hot = steadyWindingTemperature.si({ lossAt20, thermalResistance: m.windingToMount, ambient: mount })
+  out.can = can
+  out.backEmf = backEmfConstant
+  out.lossAt20 = lossAt20
+  out.winding = hot.temperature
+  out.loss = hot.loss
+  out.conductance = byMount + byCan
+  out.surplus = hot.loss + m.otherLoss - byMount * (rise - mountFar) - byCan * (rise - canFar)
+  return out
+}
+
+/** An empty state to write into. */
+export const motorState = (): MotorState => ({ can: 0, backEmf: 0, lossAt20: 0, winding: 0, loss: 0, conductance: 0, surplus: 0 })

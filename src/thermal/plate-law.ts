@@ -1,0 +1,72 @@
+import { formula } from '../formula/index.js'
+import { type LawRange, lawCoefficients, lawNodes } from './chebyshev-law.js'
+import { LONGEST_PLATE, ringsFit, sourceResistances } from './rectangular-plate.js'
+
+/** Films over which a plate is tabulated, W/(m² K): a bright sink in still air to a storm. */
+export const FILMS: LawRange = { low: 0.5, high: 200, terms: 8 }
+
+/**
+ * Resistance of a plate under a motor, tabulated over the film on its faces: Chebyshev coefficients of the logarithm, over the logarithm of the film from 0.3 to 300 W/(m² K).
+ *
+ * A heat balance asks for the plate at dozens of films, and its series are too slow for that. The table is within 0.01 % of `ringOnRectangularPlate`.
+ */
+export const plateLaw = /* @__PURE__ */ formula('thermal.plateLaw', {
+  inputs: {
+    /** Inner radius of the ring; 0 for a disc. */
+    innerRadius: { kind: 'length', min: 0 },
+    /** Outer radius of the ring. */
+    outerRadius: { kind: 'length', above: 0 },
+    /** Width of the plate. */
+    width: { kind: 'length', above: 0 },
+    /** Height of the plate. */
+    height: { kind: 'length', above: 0 },
+    /** Place of the ring along the width, from the middle of the plate. */
+    x: { kind: 'length', default: '0 mm' },
+    /** Place of the ring along the height, from the middle of the plate. */
+    y: { kind: 'length', default: '0 mm' },
+    /** Thickness of the plate. */
+    thickness: { kind: 'length', above: 0 },
+    /** Conductivity of the plate along its faces. */
+    conductivity: { kind: 'thermalConductivity', above: 0 },
+    /** Conductivity through the plate: for a print lying flat, across the layers. Default: the same as along its faces. */
+    conductivityAcross: { kind: 'thermalConductivity', above: 0, optional: true },
+    /** Resistance of what covers the free face before its film, such as a printed plate behind a metal one. */
+    behind: { kind: 'thermalContactResistance', min: 0, default: '0 m^2 K/W' },
+  },
+  output: {
+    /** Coefficients of the resistance from the ring to the air, K/W. */
+    ring: { list: 'ratio' },
+    /** Coefficients of the resistance from the mean of the cooled faces to the air, K/W. */
+    mean: { list: 'ratio' },
+  },
+  assumes: ['as ringOnRectangularPlate; the same film on both faces'],
+  requires: {
+    innerRadius: {
+      accepts: 'must be smaller than the outer radius of the ring',
+      holds: ({ innerRadius, outerRadius }) => innerRadius < outerRadius,
+    },
+    outerRadius: {
+      accepts: 'must fit on the plate at its place',
+      holds: ({ width, height, ...ring }) => ringsFit(width, height, [ring]),
+    },
+    height: {
+      accepts: 'must be at most five times the width, and at least a fifth of it',
+      holds: ({ width, height }) => Math.max(width / height, height / width) <= LONGEST_PLATE,
+    },
+  },
+  source: [
+    { level: 'computed', where: 'ringOnRectangularPlate at 12 Chebyshev nodes; any numerical analysis text, "Chebyshev interpolation"' },
+  ],
+  si: ({ innerRadius, outerRadius, x, y, behind, ...plate }) => {
+    const { width, height } = plate
+    const facesAt = (film: number) => ({ ...plate, motorFaceCoefficient: film, freeFaceCoefficient: 1 / (behind + 1 / film) })
+    const nodes = lawNodes(FILMS).map(facesAt)
+    // Heat leaves through the free face and what the motor does not cover of its own.
+    const open = width * height - Math.PI * outerRadius * outerRadius
+    const mean = (film: number) => 1 / (open * film + (width * height) / (behind + 1 / film))
+    return {
+      ring: lawCoefficients(nodes.map((faces) => Math.log(sourceResistances(faces, [{ x, y, innerRadius, outerRadius }], 'covered')[0]!))),
+      mean: lawCoefficients(lawNodes(FILMS).map((film) => Math.log(mean(film)))),
+    }
+  },
+})

@@ -1,0 +1,75 @@
+import { formula } from '../formula/index.js'
+import { sourceResistances } from './rectangular-plate.js'
+
+/** Rates of growth at which the store answers as the plate does, over the time asked for. */
+const SLOW = 0.3
+const QUICK = 3
+
+/**
+ * What a plate takes up from a motor that warms for a time: a heat capacity behind a conductance, beside the way to the air.
+ *
+ * A printed plate takes heat only as deep as it has come: the shorter the time, the less of the plate counts. Capacity and conductance answer as the whole
+ * plate does for temperatures that grow ten times slower to three times faster than the time.
+ */
+export const plateStore = /* @__PURE__ */ formula('thermal.plateStore', {
+  inputs: {
+    /** Inner radius of the ring; 0 for a disc. */
+    innerRadius: { kind: 'length', min: 0 },
+    /** Outer radius of the ring. */
+    outerRadius: { kind: 'length', above: 0 },
+    /** Width of the plate. */
+    width: { kind: 'length', above: 0 },
+    /** Height of the plate. */
+    height: { kind: 'length', above: 0 },
+    /** Place of the ring along the width, from the middle of the plate. */
+    x: { kind: 'length', default: '0 mm' },
+    /** Place of the ring along the height, from the middle of the plate. */
+    y: { kind: 'length', default: '0 mm' },
+    /** Thickness of the plate. */
+    thickness: { kind: 'length', above: 0 },
+    /** Conductivity of the plate along its faces. */
+    conductivity: { kind: 'thermalConductivity', above: 0 },
+    /** Conductivity through the plate: for a print lying flat, across the layers. Default: the same as along its faces. */
+    conductivityAcross: { kind: 'thermalConductivity', above: 0, optional: true },
+    /** Density of the plate. */
+    density: { kind: 'density', above: 0 },
+    /** Specific heat of the plate. */
+    specificHeat: { kind: 'specificHeat', above: 0 },
+    /** Resistance of the contact between motor and plate. */
+    contact: { kind: 'thermalResistance', min: 0, default: '0 K/W' },
+    /** Film on both faces; the store hardly depends on it. */
+    film: { kind: 'heatTransferCoefficient', above: 0, default: '12 W/(m^2 K)' },
+    /** How long the motor warms. */
+    time: { kind: 'time', above: 0 },
+  },
+  output: {
+    /** Heat capacity of the store. */
+    capacity: 'heatCapacity',
+    /** Conductance between mounting face and store. */
+    conductance: 'thermalConductance',
+  },
+  assumes: ['as ringOnRectangularPlate'],
+  requires: {
+    innerRadius: {
+      accepts: 'must be smaller than the outer radius of the ring',
+      holds: ({ innerRadius, outerRadius }) => innerRadius < outerRadius,
+    },
+  },
+  source: [
+    { level: 'computed', where: 'series of the plate with its storage at two rates of growth (Laplace transform), less its steady part' },
+  ],
+  si: ({ innerRadius, outerRadius, x, y, density, specificHeat, contact, film, time, ...plate }) => {
+    const source = [{ x, y, innerRadius, outerRadius }]
+    const faces = { ...plate, motorFaceCoefficient: film, freeFaceCoefficient: film }
+    const admittance = (rate: number) =>
+      1 / (contact + sourceResistances({ ...faces, storage: (rate * density * specificHeat) / plate.conductivity }, source, 'covered')[0]!)
+    const steady = admittance(0)
+    // Rate over extra admittance is a straight line in the rate: one over the capacity, and one over the conductance.
+    const slow = SLOW / time
+    const quick = QUICK / time
+    const atSlow = slow / (admittance(slow) - steady)
+    const atQuick = quick / (admittance(quick) - steady)
+    const perConductance = (atQuick - atSlow) / (quick - slow)
+    return { capacity: 1 / (atSlow - slow * perConductance), conductance: 1 / perConductance }
+  },
+})

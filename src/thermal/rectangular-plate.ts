@@ -1,0 +1,189 @@
+import { formula } from '../formula/index.js'
+import type { PlateDepth } from './plate-depth.js'
+import { type PlateShape, type PlateSource, plateShape, rectangleResistances } from './plate-sources.js'
+import { ringOnPlate, ringResistance } from './ring-plate.js'
+
+/** A longer plate is a bar: its long side over its short one. */
+export const LONGEST_PLATE = 5
+
+/** Whether rings lie on the plate and apart. */
+export function ringsFit(width: number, height: number, sources: readonly PlateSource[]): boolean {
+  return sources.every(
+    ({ x, y, outerRadius }, i) =>
+      Math.abs(x) + outerRadius <= width / 2 + 1e-9 &&
+      Math.abs(y) + outerRadius <= height / 2 + 1e-9 &&
+      sources.every((other, j) => j >= i || Math.hypot(x - other.x, y - other.y) >= outerRadius + other.outerRadius - 1e-9),
+  )
+}
+
+/** The last geometry: films and conductivities change more often than sizes. */
+let last: { readonly width: number; readonly height: number; readonly shape: PlateShape } | undefined
+
+const sameSource = (a: PlateSource, b: PlateSource) =>
+  a.x === b.x && a.y === b.y && a.innerRadius === b.innerRadius && a.outerRadius === b.outerRadius
+
+function shapeOf(width: number, height: number, sources: readonly PlateSource[]): PlateShape {
+  const same =
+    last !== undefined &&
+    last.width === width &&
+    last.height === height &&
+    last.shape.sources.length === sources.length &&
+    last.shape.sources.every((source, i) => sameSource(source, sources[i]!))
+  if (!same) last = { width, height, shape: plateShape(width, height, sources) }
+  return last!.shape
+}
+
+/** A rectangular plate in SI numbers. */
+export interface RectangularPlate extends PlateDepth {
+  readonly width: number
+  readonly height: number
+}
+
+/** Ring to ring resistances of sources on a rectangular plate, row by row, K/W. */
+export function sourceResistances(plate: RectangularPlate, sources: readonly PlateSource[], underMotor: 'covered' | 'open'): Float64Array {
+  const { width, height } = plate
+  const matrix = rectangleResistances(shapeOf(width, height, sources), plate, underMotor === 'covered')
+  const plateRadius = Math.sqrt((width * height) / Math.PI)
+  sources.forEach(({ innerRadius, outerRadius }, i) => {
+    const at = i * sources.length + i
+    matrix[at] = matrix[at]! + ringResistance({ ...plate, innerRadius, outerRadius, plateRadius, underMotor })
+  })
+  return matrix
+}
+
+/**
+ * Thermal resistance of a rectangular plate under a ring-shaped motor, both faces cooled: from the mean of the ring to the air.
+ *
+ * The ring may sit anywhere on the plate. A long or narrow plate resists more than the round one of equal area, because its ends are far away.
+ */
+export const ringOnRectangularPlate = /* @__PURE__ */ formula('thermal.ringOnRectangularPlate', {
+  inputs: {
+    /** Inner radius of the ring; 0 for a disc. */
+    innerRadius: { kind: 'length', min: 0 },
+    /** Outer radius of the ring. */
+    outerRadius: { kind: 'length', above: 0 },
+    /** Width of the plate. */
+    width: { kind: 'length', above: 0 },
+    /** Height of the plate. */
+    height: { kind: 'length', above: 0 },
+    /** Place of the ring along the width, from the middle of the plate. */
+    x: { kind: 'length', default: '0 mm' },
+    /** Place of the ring along the height, from the middle of the plate. */
+    y: { kind: 'length', default: '0 mm' },
+    /** Thickness of the plate. */
+    thickness: { kind: 'length', above: 0 },
+    /** Conductivity of the plate along its faces. */
+    conductivity: { kind: 'thermalConductivity', above: 0 },
+    /** Conductivity through the plate: for a print lying flat, across the layers. Default: the same as along its faces. */
+    conductivityAcross: { kind: 'thermalConductivity', above: 0, optional: true },
+    /** Heat transfer coefficient of the motor's face of the plate, film and radiation together; 0 for an insulated face. */
+    motorFaceCoefficient: { kind: 'heatTransferCoefficient', min: 0 },
+    /** The same of the free face. */
+    freeFaceCoefficient: { kind: 'heatTransferCoefficient', above: 0 },
+    /** Whether the motor covers its face of the plate inside the ring's outer radius, so that no air cools it there, or stands clear of it. */
+    underMotor: { oneOf: ['covered', 'open'], default: 'covered' },
+  },
+  output: {
+    /** From the mean of the ring to the air. */
+    ring: 'thermalResistance',
+    /** The part of it that a plate of uniform flux would have. */
+    uniform: 'thermalResistance',
+    /** The part of it that spreading adds. */
+    spreading: 'thermalResistance',
+  },
+  assumes: [
+    'plate with adiabatic edges, one conductivity along its faces and one through it, steady',
+    'uniform flux over the ring; one coefficient per face outside what the motor covers',
+  ],
+  requires: {
+    innerRadius: {
+      accepts: 'must be smaller than the outer radius of the ring',
+      holds: ({ innerRadius, outerRadius }) => innerRadius < outerRadius,
+    },
+    outerRadius: {
+      accepts: 'must fit on the plate at its place',
+      holds: ({ width, height, ...ring }) => ringsFit(width, height, [ring]),
+    },
+    height: {
+      accepts: 'must be at most five times the width, and at least a fifth of it',
+      holds: ({ width, height }) => Math.max(width / height, height / width) <= LONGEST_PLATE,
+    },
+  },
+  source: [
+    {
+      level: 'computed',
+      where:
+        'the round plate of equal area (thermal.ringOnPlate), and the difference of the cosine series of the rectangle and the Bessel series of the round plate; within 1 % of finite volumes up to a side ratio of 5',
+    },
+  ],
+  si: (x) => {
+    const { innerRadius, outerRadius, width, height, underMotor } = x
+    const ring = sourceResistances(x, [{ x: x.x, y: x.y, innerRadius, outerRadius }], underMotor)[0]!
+    const plateRadius = Math.sqrt((width * height) / Math.PI)
+    const { uniform } = ringOnPlate.si({ ...x, plateRadius, underMotor: 'open' })
+    return { ring, uniform, spreading: ring - uniform }
+  },
+})
+
+/**
+ * Resistances of several motors (or boards) on one rectangular plate: how far each ring is warmed by a watt in each.
+ *
+ * The heat of all rings is carried by one plate, so the mean of a ring above the air is the sum of its row, each entry times the heat of its column.
+ */
+export const ringsOnPlate = /* @__PURE__ */ formula('thermal.ringsOnPlate', {
+  inputs: {
+    /** Place of each ring along the width, from the middle of the plate. */
+    x: { list: 'length' },
+    /** Place of each ring along the height, from the middle of the plate. */
+    y: { list: 'length' },
+    /** Inner radius of each ring; 0 for a disc. */
+    innerRadius: { list: { kind: 'length', min: 0 } },
+    /** Outer radius of each ring. */
+    outerRadius: { list: { kind: 'length', above: 0 } },
+    /** Width of the plate. */
+    width: { kind: 'length', above: 0 },
+    /** Height of the plate. */
+    height: { kind: 'length', above: 0 },
+    /** Thickness of the plate. */
+    thickness: { kind: 'length', above: 0 },
+    /** Conductivity of the plate along its faces. */
+    conductivity: { kind: 'thermalConductivity', above: 0 },
+    /** Conductivity through the plate: for a print lying flat, across the layers. Default: the same as along its faces. */
+    conductivityAcross: { kind: 'thermalConductivity', above: 0, optional: true },
+    /** Heat transfer coefficient of the motors' face of the plate, film and radiation together. */
+    motorFaceCoefficient: { kind: 'heatTransferCoefficient', min: 0 },
+    /** The same of the free face. */
+    freeFaceCoefficient: { kind: 'heatTransferCoefficient', above: 0 },
+    /** Whether the motors cover their face of the plate inside their rings. */
+    underMotor: { oneOf: ['covered', 'open'], default: 'covered' },
+  },
+  output: {
+    /** Row by row: mean of one ring per watt in each. */
+    resistances: { list: 'thermalResistance' },
+  },
+  assumes: [
+    'plate with adiabatic edges, one conductivity along its faces and one through it, steady',
+    'uniform flux over each ring, all rings on one face; one coefficient per face outside what the motors cover',
+  ],
+  requires: {
+    outerRadius: {
+      accepts: 'must be as many as the places and inner radii, above the inner radii, on the plate and apart from each other',
+      holds: ({ x, y, innerRadius, outerRadius, width, height }) =>
+        outerRadius.length > 0 &&
+        [x, y, innerRadius].every((list) => list.length === outerRadius.length) &&
+        outerRadius.every((radius, i) => radius > innerRadius[i]!) &&
+        ringsFit(width, height, sourcesOf({ x, y, innerRadius, outerRadius })),
+    },
+    height: {
+      accepts: 'must be at most five times the width, and at least a fifth of it',
+      holds: ({ width, height }) => Math.max(width / height, height / width) <= LONGEST_PLATE,
+    },
+  },
+  source: [{ level: 'computed', where: 'as thermal.ringOnRectangularPlate, with the cosines of all places' }],
+  si: (x) => ({ resistances: Array.from(sourceResistances(x, sourcesOf(x), x.underMotor)) }),
+})
+
+/** Sources from lists of their numbers. */
+function sourcesOf(lists: { readonly [K in keyof PlateSource]: readonly number[] }): PlateSource[] {
+  return lists.outerRadius.map((outerRadius, i) => ({ x: lists.x[i]!, y: lists.y[i]!, innerRadius: lists.innerRadius[i]!, outerRadius }))
+}

@@ -1,0 +1,268 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { chebyshev } from '../../src/numeric/index.js'
+import { lawPlace } from '../../src/thermal/chebyshev-law.js'
+import { RISES } from '../../src/thermal/cooling-laws.js'
+import {
+  canLaw,
+  motor,
+  motorBalance,
+  motorMount,
+  motorStall,
+  motorWarmUp,
+  mountLaw,
+  plateLaw,
+  plateStore,
+  ringArea,
+  ringOnRectangularPlate,
+  ringsOnPlate,
+  surfaceCoefficient,
+  surfaceResistance,
+} from '../../src/thermal/index.js'
+import { motorState, motorStateAt } from '../../src/thermal/motor-heat.js'
+import { FILMS } from '../../src/thermal/plate-law.js'
+import { InputError } from '../../src/units/index.js'
+import { demoSpecification } from './demo.js'
+
+const between = (min: number, max: number) => fc.double({ min, max, noNaN: true })
+
+const plate = {
+  innerRadius: 0.006,
+  outerRadius: 0.0175,
+  width: 0.08,
+  height: 0.08,
+  x: 0,
+  y: 0,
+  thickness: 0.007,
+  conductivity: 0.2,
+} as const
+const still = { air: 311.15, radiant: 311.15, airSpeed: 0, pressure: 101325, factor: 1 } as const
+const contact = surfaceResistance.si({ coefficient: 1500, area: ringArea.si({ innerRadius: 0.006, outerRadius: 0.0175 }) })
+const mountOf = (shape: Parameters<typeof plateLaw.si>[0], air = still) =>
+  mountLaw.si({ ...plateLaw.si(shape), contact, height: shape.height, emissivity: 0.9, ...air })
+const canOf = (air = still) => canLaw.si({ diameter: 0.052, length: 0.022, emissivity: 0.6, mountToCan: 6, ...air })
+const lawsOf = (shape: Parameters<typeof plateLaw.si>[0] = { ...plate, behind: 0 }, air = still) => {
+  const mount = mountOf(shape, air)
+  const can = canOf(air)
+  return {
+    air: air.air,
+    radiant: air.radiant,
+    mountConductance: mount.conductance,
+    mountRadiantShare: mount.radiantShare,
+    canConductance: can.conductance,
+    canShare: can.canShare,
+    canRadiantShare: can.radiantShare,
+  }
+}
+const laws = lawsOf()
+const machine = {
+  backEmfConstant: 0.0868,
+  magnetCoefficient: -0.0011,
+  terminalResistance: 0.18,
+  otherLoss: 0,
+  windingToMount: 1.1,
+} as const
+
+describe('laws', () => {
+  test.each([
+    [0.2, 0.007, 0],
+    [0.53, 0.007, 0],
+    [0.12, 0.01, 0],
+    [167, 0.003, 0],
+    [167, 0.003, 0.04],
+  ])(
+    'the table of a plate of %s W/(m K), %s m, %s m² K/W behind it, is within 0.06 percent of its series at any film',
+    (conductivity, thickness, behind) => {
+      const law = plateLaw.si({ ...plate, conductivity, thickness, behind })
+      for (let film = 0.55; film < 195; film *= 1.17) {
+        const series = ringOnRectangularPlate.si({
+          ...plate,
+          conductivity,
+          thickness,
+          motorFaceCoefficient: film,
+          freeFaceCoefficient: 1 / (behind + 1 / film),
+          underMotor: 'covered',
+        })
+        expect(Math.abs(Math.exp(chebyshev(law.ring, lawPlace(FILMS, film))) / series.ring - 1)).toBeLessThan(6e-4)
+      }
+    },
+  )
+
+  test.each([
+    [0, 0.9],
+    [3, 0.9],
+    [0, 0.05],
+  ])('the law of a mount in %s m/s, emissivity %s, is within 0.02 percent of plain rounds of plate and film', (airSpeed, emissivity) => {
+    for (const shape of [
+      { ...plate, behind: 0 },
+      { ...plate, conductivity: 167, thickness: 0.003, behind: 0 },
+    ]) {
+      const table = plateLaw.si(shape)
+      const law = mountLaw.si({ ...table, contact, height: 0.08, emissivity, ...still, airSpeed })
+      for (let rise = 0.011; rise < 440; rise *= 1.9) {
+        let film = 10
+        let resistance = 0
+        for (let k = 0; k < 300; k++) {
+          resistance = contact + Math.exp(chebyshev(table.ring, lawPlace(FILMS, film)))
+          const temperature = 311.15 + (rise * Math.exp(chebyshev(table.mean, lawPlace(FILMS, film)))) / resistance
+          film = surfaceCoefficient.si({ shape: 'verticalPlate', length: 0.08, temperature, emissivity, ...still, airSpeed }).total
+        }
+        expect(Math.abs(Math.exp(chebyshev(law.conductance, lawPlace(RISES, rise))) * resistance - 1)).toBeLessThan(2e-4)
+      }
+    }
+  })
+})
+
+describe('balance', () => {
+  const at = (torque: number, more: Partial<Parameters<typeof motorBalance.si>[0]> = {}) =>
+    motorBalance.si({ torque, ...machine, ...laws, ...more })
+
+  test('heat in is heat out, and more torque or more loss is never cooler', () => {
+    fc.assert(
+      fc.property(between(0, 0.4), between(0, 3), between(0, 60), (torque, otherLoss, glow) => {
+        const x = { torque, ...machine, ...laws, otherLoss, radiant: laws.air + glow }
+        const steady = motorBalance.si(x)
+        fc.pre(steady.state === 'steady')
+        const { surplus } = motorStateAt(x, steady.mount, motorState())
+        if (steady.mount > laws.air + 0.01) expect(Math.abs(surplus)).toBeLessThan(1e-6 * (1 + steady.loss))
+        expect(motorBalance.si({ ...x, torque: torque + 0.01 }).mount).toBeGreaterThanOrEqual(steady.mount)
+        expect(motorBalance.si({ ...x, otherLoss: otherLoss + 0.1 }).mount).toBeGreaterThan(steady.mount)
+      }),
+      { numRuns: 200 },
+    )
+  })
+
+  test('no torque is as warm as the air; a torque beyond the last that settles runs away', () => {
+    expect(at(0).mount).toBeCloseTo(laws.air, 9)
+    let low = 0.3
+    let high = 3
+    for (let k = 0; k < 40; k++) {
+      const middle = (low + high) / 2
+      if (at(middle).state === 'steady') low = middle
+      else high = middle
+    }
+    expect(at(high)).toMatchObject({ state: 'runaway', mount: Number.POSITIVE_INFINITY, winding: Number.POSITIVE_INFINITY })
+    expect(at(low).mount).toBeLessThan(laws.air + RISES.high)
+    expect(at(50).state).toBe('runaway')
+  })
+
+  test('the network of the same motor reads up to 7 % less, because its metal base spreads the heat over the ring', () => {
+    const { controller: _, ...specification } = demoSpecification
+    const mount = motorMount(motor({ backEmfConstant: '0.0868 V s/rad', terminalResistance: '0.18 ohm' }), specification)
+    // The same ways: winding and base in one row, the can behind the stator.
+    for (const [torque, most] of [
+      [0.1, 0.07],
+      [0.25, 0.07],
+      [0.35, 0.07],
+    ] as const) {
+      const { temperatures } = mount.network({ torque: [torque, 'N m'] }).steady()
+      const lumped = at(torque, { windingToMount: 0.8 + 0.3 })
+      const rise = temperatures.mount!.si - laws.air
+      const ratio = (lumped.mount - laws.air) / rise
+      expect(ratio, `${torque} N m`).toBeGreaterThan(1)
+      expect(ratio, `${torque} N m`).toBeLessThan(1 + most)
+    }
+  })
+})
+
+describe('stall', () => {
+  const store = plateStore.si({ ...plate, density: 1070, specificHeat: 1300, contact, film: 12, time: 60 })
+  const body = { capacity: 100, storeCapacity: store.capacity, storeConductance: store.conductance }
+  const at = (torque: number, time: number, more: object = {}) => motorStall.si({ torque, ...machine, ...laws, ...body, time, ...more })
+
+  test('the steps keep 0.1 K, in about a dozen states a minute or less', () => {
+    for (const [torque, time] of [
+      [0.6, 60],
+      [0.9, 60],
+      [0.9, 20],
+      [0.45, 600],
+    ] as const) {
+      const { mount, states } = at(torque, time)
+      // The same by classical fourth-order steps, far finer.
+      const state = motorState()
+      const x = { torque, ...machine, ...laws }
+      const rate = (T: number, S: number) => (motorStateAt(x, T, state).surplus - store.conductance * (T - S)) / body.capacity
+      const take = (T: number, S: number) => (store.conductance * (T - S)) / store.capacity
+      let T = laws.air
+      let S = laws.air
+      const h = time / 4000
+      for (let k = 0; k < 4000; k++) {
+        const [a, b] = [rate(T, S), take(T, S)]
+        const [c, d] = [rate(T + (h / 2) * a, S + (h / 2) * b), take(T + (h / 2) * a, S + (h / 2) * b)]
+        const [e, f] = [rate(T + (h / 2) * c, S + (h / 2) * d), take(T + (h / 2) * c, S + (h / 2) * d)]
+        const [g, i] = [rate(T + h * e, S + h * f), take(T + h * e, S + h * f)]
+        T += (h / 6) * (a + 2 * c + 2 * e + g)
+        S += (h / 6) * (b + 2 * d + 2 * f + i)
+      }
+      expect(Math.abs(mount - T)).toBeLessThan(0.1)
+      expect(states).toBeLessThan(time > 60 ? 45 : 17)
+    }
+  })
+
+  test('a long stall ends in the balance; what the plate stores only ever cools; a stall beyond runs away in time', () => {
+    expect(at(0.3, 36000).mount).toBeCloseTo(motorBalance.si({ torque: 0.3, ...machine, ...laws }).mount, 1)
+    expect(at(0.9, 60, { storeCapacity: 0, storeConductance: 0 }).mount).toBeGreaterThan(at(0.9, 60).mount + 0.1)
+    expect(at(1.2, 3600)).toMatchObject({ state: 'runaway', winding: Number.POSITIVE_INFINITY })
+    expect(at(9, 1).state).toBe('runaway')
+  })
+
+  test('a run of two stretches is the run of both, within the steps', () => {
+    const stretch = (initial: number, initialStore: number, time: number) =>
+      motorWarmUp.si({ otherLoss: 10, initial, initialStore, ...laws, ...body, time })
+    const half = stretch(laws.air, laws.air, 120)
+    expect(Math.abs(stretch(half.mount, half.store, 120).mount - stretch(laws.air, laws.air, 240).mount)).toBeLessThan(0.1)
+    const cooling = motorWarmUp.si({ otherLoss: 0, initial: 350, initialStore: 350, ...laws, ...body, time: 600 })
+    expect(cooling.mount).toBeLessThan(350)
+    expect(cooling.mount).toBeGreaterThan(laws.air)
+  })
+})
+
+describe('several motors on one plate', () => {
+  const two = (distance: number) =>
+    ringsOnPlate.si({
+      x: [-distance / 2, distance / 2],
+      y: [0, 0],
+      innerRadius: [0.006, 0.006],
+      outerRadius: [0.0175, 0.0175],
+      width: 0.12,
+      height: 0.06,
+      thickness: 0.003,
+      conductivity: 167,
+      motorFaceCoefficient: 12,
+      freeFaceCoefficient: 12,
+      underMotor: 'covered',
+    }).resistances
+
+  test('each warms the other as it is warmed, less the farther apart, and less than itself', () => {
+    for (const distance of [0.036, 0.05, 0.08]) {
+      const [own, other, back, its] = two(distance)
+      expect(other).toBeCloseTo(back!, 12)
+      expect(own).toBeCloseTo(its!, 9)
+      expect(own).toBeGreaterThan(other!)
+    }
+    expect(two(0.036)[1]).toBeGreaterThan(two(0.08)[1]!)
+  })
+
+  test('places and sizes that cannot be are refused by name', () => {
+    const good = {
+      x: ['-25 mm', '25 mm'],
+      y: ['0 mm', '0 mm'],
+      innerRadius: ['6 mm', '6 mm'],
+      outerRadius: ['17.5 mm', '17.5 mm'],
+      width: '110 mm',
+      height: '60 mm',
+      thickness: '7 mm',
+      conductivity: '0.2 W/(m K)',
+      motorFaceCoefficient: '12 W/(m^2 K)',
+      freeFaceCoefficient: '12 W/(m^2 K)',
+    } as const
+    expect(ringsOnPlate(good).resistances).toHaveLength(4)
+    expect(() => ringsOnPlate({ ...good, x: ['-10 mm', '10 mm'] })).toThrow('apart')
+    expect(() => ringsOnPlate({ ...good, x: ['-25 mm', '50 mm'] })).toThrow('on the plate')
+    expect(() => ringsOnPlate({ ...good, y: ['0 mm'] })).toThrow('as many')
+    expect(() => ringsOnPlate({ ...good, width: '400 mm' })).toThrow('five times')
+    const one = { ...good, innerRadius: '6 mm', outerRadius: '17.5 mm', x: '0 mm', y: '0 mm' } as const
+    expect(() => ringOnRectangularPlate({ ...one, width: '34 mm' })).toThrow(InputError)
+    expect(() => ringOnRectangularPlate({ ...one, height: '600 mm' })).toThrow('five times')
+  })
+})
