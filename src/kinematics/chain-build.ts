@@ -3,7 +3,7 @@ import { InputError } from '../units/index.js'
 import type { ChainJointSi } from './chain-kernel.js'
 import { ChainKernel } from './chain-kernel.js'
 import { alignZ, compose, IDENTITY, inverse, linkIn, shift, turnX, turnZ } from './frames.js'
-import { LINK, linkSi } from './leg-dynamics.js'
+import { LINK, linkSi } from './link.js'
 import { determinant3, dot3 } from './matrix3.js'
 import { noDirection, xyz } from './vectors.js'
 

@@ -4,7 +4,7 @@ import { type In, InputError, type Issue, Quantity, quantity, show } from '../un
 import { type DenavitHartenbergChain, kernelFromScrews, kernelFromTable, rotationSi, type ScrewChain } from './chain-build.js'
 import { dampedInverse } from './chain-inverse.js'
 import type { ChainKernel } from './chain-kernel.js'
-import { type EffectiveMass, effectiveMassOf } from './leg-dynamics.js'
+import { type EffectiveMass, effectiveMassOf } from './effective-mass.js'
 import { unit3 } from './matrix3.js'
 import { noDirection, rowsOf, type Vector3, vectorOf, xyz } from './vectors.js'
 

@@ -1,58 +1,57 @@
-import { type Given, type Inputs, readInputs, type Si } from '../formula/index.js'
-import { InputError, Quantity } from '../units/index.js'
-import { DriveCoupling } from './coupling.js'
+import { type Given, type Inputs, NoResultError, readInputs, type Si } from '../formula/index.js'
+import { type Note, Quantity, refuse } from '../units/index.js'
+import { DriveCoupling, driveCoupling } from './coupling.js'
+import { type EffectiveMass, effectiveMassOf } from './effective-mass.js'
 import { type GivenAngles, ThreeJointLeg } from './leg.js'
 import { LegDynamicsKernel } from './leg-dynamics-kernel.js'
-import { determinant3, invert3, invertPositive3, multiply3, quadratic3, transpose3, unit3 } from './matrix3.js'
+import { LINK, linkSi, together } from './link.js'
+import { invertPositive3, multiply3, transpose3, unit3 } from './matrix3.js'
 import { mustBeMade, noDirection, type PerJoint, perJoint, perJointOf, rowsOf, type Vector3, vectorOf, xyz } from './vectors.js'
 
-const INERTIA = { kind: 'momentOfInertia', min: 0, default: '0 kg m^2' } as const
-const PRODUCT = { kind: 'momentOfInertia', default: '0 kg m^2' } as const
-/** A rigid link as `readInputs` takes it: mass, centre of mass and inertia about the centre of mass (off-diagonal terms −∫ r_i r_j dm). @internal */
-export const LINK = {
-  mass: { kind: 'mass', min: 0 },
-  centreOfMass: { fields: /* @__PURE__ */ xyz('length') },
-  inertia: { fields: { xx: INERTIA, yy: INERTIA, zz: INERTIA, xy: PRODUCT, xz: PRODUCT, yz: PRODUCT }, optional: true },
-} as const satisfies Inputs
+const GEARED_ROTOR = {
+  fields: {
+    rotorInertia: { kind: 'momentOfInertia', min: 0 },
+    ratio: { kind: 'ratio', above: 0 },
+    rotorTurns: { oneOf: ['withDrum', 'againstDrum'], default: 'withDrum' },
+  },
+  optional: true,
+} as const
+const LINKS = ['hipLink', 'upperLink', 'lowerLink'] as const
 const SPECIFICATION = {
   hipLink: { fields: LINK },
   upperLink: { fields: LINK },
   lowerLink: { fields: LINK },
   gravity: { fields: /* @__PURE__ */ xyz('acceleration'), optional: true },
+  motors: { list: { fields: { on: { oneOf: LINKS }, ...LINK } }, least: 0, optional: true },
+  rotors: { fields: { sidewaysHip: GEARED_ROTOR, hip: GEARED_ROTOR, knee: GEARED_ROTOR }, optional: true },
 } as const satisfies Inputs
 
 /**
  * Masses of a leg. Each link's centre of mass is taken from its own joint, in a frame parallel to the leg's frame when the leg hangs straight down:
  * the hip link's from the sideways hip's axis, the upper link's from the hip point, the lower link's from the knee (foot included). Gravity is a vector of
- * the leg's frame, so that a slope or a tilted body can be given; by default 9.80665 m/s² downward.
+ * the leg's frame, so that a slope or a tilted body can be given. Default: 9.80665 m/s² downward.
+ *
+ * `motors` are bodies fixed to a link, placed as the link's own centre of mass is, rotors included as if they were locked. `rotors` are the moments of
+ * inertia of the rotors about their own axes with their reductions; they act through the coupling.
  */
-export interface LegMasses extends Given<typeof SPECIFICATION> {}
+export interface LegMasses extends Given<typeof SPECIFICATION> {
+  /** How the knee is driven, for the rotors. Default: the motor is at the knee. */
+  readonly coupling?: DriveCoupling
+}
 
 const STANDARD_GRAVITY = [0, 0, -9.80665] as const
-
-/** One link's ten numbers in the kernel's order. Throws an `InputError` where the inertia is no body's. @internal */
-export const linkSi = (where: string, path: string, link: Si<typeof LINK>): number[] => {
-  const { mass, centreOfMass: c, inertia } = link
-  const { xx, yy, zz, xy, xz, yz } = inertia ?? { xx: 0, yy: 0, zz: 0, xy: 0, xz: 0, yz: 0 }
-  const slack = 1e-12 * (xx + yy + zz)
-  const minors = [xx * yy - xy * xy, xx * zz - xz * xz, yy * zz - yz * yz]
-  const determinant = determinant3([xx, xy, xz, xy, yy, yz, xz, yz, zz])
-  if (minors.some((minor) => minor < -slack * slack) || determinant < -(slack ** 3))
-    throw new InputError(where, [
-      {
-        path: `${path}.inertia`,
-        given: 'products beyond its moments',
-        accepts: 'must be the tensor of a body: no axis with a moment below zero',
-      },
-    ])
-  return [mass, c.x, c.y, c.z, xx, yy, zz, xy, xz, yz]
-}
 
 const MOTION = {
   angles: { fields: /* @__PURE__ */ perJoint('angle') },
   rates: { fields: /* @__PURE__ */ perJoint('angularVelocity') },
   accelerations: { fields: /* @__PURE__ */ perJoint('angularAcceleration') },
   groundReaction: { fields: /* @__PURE__ */ xyz('force'), optional: true },
+} as const satisfies Inputs
+const UNDER_TORQUE = {
+  angles: MOTION.angles,
+  rates: MOTION.rates,
+  torque: { fields: /* @__PURE__ */ perJoint('torque') },
+  groundReaction: MOTION.groundReaction,
 } as const satisfies Inputs
 const ROTOR = { kind: 'momentOfInertia', min: 0 } as const
 const ROTORS = { sidewaysHip: ROTOR, hip: ROTOR, knee: ROTOR } as const satisfies Inputs
@@ -61,26 +60,41 @@ const EFFECTIVE = {
   direction: { fields: /* @__PURE__ */ xyz('ratio') },
 } as const satisfies Inputs
 
-/** A leg with masses: what its motion asks of the joints. Immutable; `si` is the form on plain numbers. */
+/** A leg with masses: torques of a motion, motion under torques, weight, energy. Immutable; `si` is the form on plain numbers. */
 export class LegDynamics {
   /** Dynamics on plain SI numbers: nothing checked, nothing allocated. */
   readonly si: LegDynamicsKernel
 
+  /** Whether rotors are in the mass matrix. */
+  readonly hasRotors: boolean
   /** The same leg without the rotors: their inertia acts at the motors. @internal */
   readonly withoutRotors: LegDynamicsKernel
+
+  /** Remarks on the masses, such as an inertia that no body has; every result carries them. */
+  readonly notes: readonly Note[] | undefined
 
   /** @internal Use `legDynamics`. */
   constructor(
     /** The leg's geometry. */
     readonly leg: ThreeJointLeg,
     given: Si<typeof SPECIFICATION>,
+    rotorInertia: Float64Array,
   ) {
     const { hipOffset, upperLink, lowerLink } = leg.si
-    const link = (name: 'hipLink' | 'upperLink' | 'lowerLink') => linkSi('kinematics.legDynamics', name, given[name])
+    const notes: Note[] = []
+    const body = (path: string, link: Si<typeof LINK>) => linkSi('kinematics.legDynamics', path, link, notes)
+    const links = LINKS.map((name) =>
+      (given.motors ?? []).reduce(
+        (sum, motor, i) => (motor.on === name ? together(sum, body(`motors[${i}]`, motor)) : sum),
+        body(name, given[name]),
+      ),
+    ) as unknown as readonly [number[], number[], number[]]
     const { gravity: g } = given
     const gravity = g === undefined ? STANDARD_GRAVITY : [g.x, g.y, g.z]
-    this.si = new LegDynamicsKernel(hipOffset, upperLink, lowerLink, [link('hipLink'), link('upperLink'), link('lowerLink')], gravity)
-    this.withoutRotors = this.si
+    this.withoutRotors = new LegDynamicsKernel(hipOffset, upperLink, lowerLink, links, gravity)
+    this.hasRotors = rotorInertia.some((x) => x !== 0)
+    this.si = this.hasRotors ? new LegDynamicsKernel(hipOffset, upperLink, lowerLink, links, gravity, rotorInertia) : this.withoutRotors
+    this.notes = notes.length === 0 ? undefined : notes
   }
 
   /** Joint torques of a motion, with a force of the **ground on the foot** where the foot stands. */
@@ -88,7 +102,20 @@ export class LegDynamics {
     const { angles, rates, accelerations, groundReaction: r } = readInputs('kinematics.legDynamics.inverseDynamics', MOTION, given)
     const out = new Float64Array(3)
     this.si.torqueInto(out, 0, joints(angles), joints(rates), joints(accelerations), r?.x ?? 0, r?.y ?? 0, r?.z ?? 0)
-    return perJointOf('torque', out)
+    return perJointOf('torque', out, 0, this.notes)
+  }
+
+  /**
+   * Joint accelerations under joint torques, with a force of the **ground on the foot** where the foot stands. Throws a `NoResultError` where a joint
+   * moves no mass.
+   */
+  forwardDynamics(given: Given<typeof UNDER_TORQUE>): PerJoint<Quantity<'angularAcceleration'>> {
+    const where = 'kinematics.legDynamics.forwardDynamics'
+    const { angles, rates, torque, groundReaction: r } = readInputs(where, UNDER_TORQUE, given)
+    const out = new Float64Array(3)
+    if (!this.si.accelerationsInto(out, 0, joints(angles), joints(rates), joints(torque), r?.x ?? 0, r?.y ?? 0, r?.z ?? 0))
+      throw new NoResultError(`${where}: a joint moves no mass in this pose, so its acceleration has no bound`)
+    return perJointOf('angularAcceleration', out, 0, this.notes)
   }
 
   /** Joint torques that hold the leg's own weight. */
@@ -96,7 +123,7 @@ export class LegDynamics {
     const q = joints(readInputs('kinematics.legDynamics.gravityTorque', perJoint('angle'), angles))
     const out = new Float64Array(3)
     this.si.gravityInto(out, 0, q)
-    return perJointOf('torque', out)
+    return perJointOf('torque', out, 0, this.notes)
   }
 
   /** Joint torques of the rates alone (centrifugal and Coriolis). */
@@ -104,10 +131,10 @@ export class LegDynamics {
     const { angles, rates } = readInputs('kinematics.legDynamics.coriolisTorque', { angles: MOTION.angles, rates: MOTION.rates }, given)
     const out = new Float64Array(3)
     this.si.coriolisInto(out, 0, joints(angles), joints(rates))
-    return perJointOf('torque', out)
+    return perJointOf('torque', out, 0, this.notes)
   }
 
-  /** Mass matrix in joint space, without the motors' rotors. */
+  /** Mass matrix in joint space, with the rotors where `rotors` were given. */
   massMatrix(angles: GivenAngles): Quantity<'momentOfInertia'>[][] {
     const q = joints(readInputs('kinematics.legDynamics.massMatrix', perJoint('angle'), angles))
     const out = new Float64Array(9)
@@ -138,6 +165,7 @@ export class LegDynamics {
     const M = new Float64Array(9)
     this.si.massMatrixInto(M, 0, q)
     if (drives !== undefined) {
+      if (this.hasRotors) refuse(where, 'drives', drives, 'must be left out: the rotors are in legDynamics already')
       mustBeMade(where, 'coupling', drives.coupling, DriveCoupling, 'driveCoupling')
       const rotors = new Float64Array(9)
       drives.coupling.si.jointMatrixInto(rotors, 0, q, joints(readInputs(where, ROTORS, drives.rotorInertiaAtOutput)))
@@ -159,29 +187,32 @@ export class LegDynamics {
   }
 }
 
-/** Effective mass along a direction; `undefined` where there is no bound to it. */
-export interface EffectiveMass {
-  /** The point may move across the direction too. */
-  readonly free: Quantity<'mass'> | undefined
-  /** The point is guided along the direction. */
-  readonly constrained: Quantity<'mass'> | undefined
-}
-
-/** Effective mass from the mobility J M⁻¹ Jᵀ of a point (SI), along a unit vector. @internal */
-export function effectiveMassOf(mobility: Float64Array, u: ArrayLike<number>): EffectiveMass {
-  const along = quadratic3(mobility, u)
-  const inertia = new Float64Array(9)
-  return {
-    free: along > 1e-14 * Math.max(...mobility.map(Math.abs)) ? new Quantity(1 / along, 'mass') : undefined,
-    constrained: invert3(inertia, mobility) ? new Quantity(quadratic3(inertia, u), 'mass') : undefined,
-  }
-}
-
 const joints = (x: PerJoint<number>) => Float64Array.from([x.sidewaysHip, x.hip, x.knee])
 
-/** Gives a leg masses. Throws an `InputError` for a mass below zero, an inertia that no body has, or a value that cannot be read. */
+/** Gives a leg masses. Throws an `InputError` for a mass or a principal moment below zero, or a value that cannot be read. */
 export function legDynamics(leg: ThreeJointLeg, given: LegMasses): LegDynamics {
   const where = 'kinematics.legDynamics'
   mustBeMade(where, 'leg', leg, ThreeJointLeg, 'threeJointLeg')
-  return new LegDynamics(leg, readInputs(where, SPECIFICATION, given))
+  const { coupling, ...rest } = given
+  if (coupling !== undefined) mustBeMade(where, 'coupling', coupling, DriveCoupling, 'driveCoupling')
+  const spec = readInputs(where, SPECIFICATION, rest)
+  return new LegDynamics(leg, spec, rotorsAtJoints(where, spec.rotors, coupling ?? driveCoupling({ knee: 'motorAtKnee' })))
+}
+
+/** Inertia of the rotors as the joints feel it, row-major (9 numbers): Aᵀ diag(N² J) A, and what a knee rotor on the thigh shares with the hip. */
+function rotorsAtJoints(where: string, rotors: Si<typeof SPECIFICATION>['rotors'], coupling: DriveCoupling): Float64Array {
+  const out = new Float64Array(9)
+  if (rotors === undefined) return out
+  const { sidewaysHip, hip, knee } = rotors
+  if (knee !== undefined && !coupling.constantRatio)
+    refuse(where, 'rotors.knee', knee, 'must be left out with a four-bar knee, whose ratio changes with the pose: give it to strideDemand')
+  const atDrum = [sidewaysHip, hip, knee].map((r) => (r === undefined ? 0 : r.ratio ** 2 * r.rotorInertia))
+  const straight = [0, 0, 0]
+  coupling.si.jointMatrixInto(out, 0, straight, atDrum)
+  if (knee !== undefined && coupling.si.carried === 0) {
+    const shared = (knee.rotorTurns === 'withDrum' ? 1 : -1) * knee.ratio * knee.rotorInertia * coupling.si.kneeRatio(0)
+    out[5]! += shared
+    out[7]! += shared
+  }
+  return out
 }

@@ -1,8 +1,8 @@
 import { type Given, type Inputs, readInputs, type Si } from '../formula/index.js'
-import { InputError, type Kind, Quantity } from '../units/index.js'
+import { type In, InputError, type Kind, type Note, Quantity } from '../units/index.js'
 import { type LegBranch, legBranches } from './leg-branches.js'
 import { INSIDE_OFFSET, REACHED, TOO_FAR, TOO_NEAR } from './leg-geometry-kernel.js'
-import { LegKernel } from './leg-kernel.js'
+import { LegKernel, SINGULAR } from './leg-kernel.js'
 import { atLimit, type LimitsSi } from './leg-nearest.js'
 import { type PerJoint, perJoint, perJointOf, rowsOf, type Vector3, vectorOf, xyz } from './vectors.js'
 
@@ -165,17 +165,23 @@ export class ThreeJointLeg {
     return this.torque(q, -f.x, -f.y, -f.z)
   }
 
-  /** Force the foot pushes with under given joint torques at rest, or which singularity leaves it undetermined. */
+  /** Force the foot pushes with under given joint torques at rest, or which singularity leaves it undetermined; `tolerance` as in `jointRates`. */
   footPushFromTorque(given: {
     readonly angles: GivenAngles
     readonly torque: Given<ReturnType<typeof perJoint<'torque'>>>
+    readonly tolerance?: In<'ratio'>
   }): { readonly regular: true; readonly footPush: Vector3<'force'>; readonly groundReaction: Vector3<'force'> } | AtSingularity {
-    const { angles: q, torque } = readInputs('kinematics.threeJointLeg.footPushFromTorque', TORQUE, given)
-    const at = this.singular(q)
+    const { angles: q, torque, tolerance } = readInputs('kinematics.threeJointLeg.footPushFromTorque', TORQUE, given)
+    const at = this.singular(q, tolerance)
     if (at !== undefined) return at
+    const notes = singularityNotes('footPushFromTorque', this.si, q)
     const out = new Float64Array(3)
     this.si.footPushFromTorqueInto(out, 0, list(q), list(torque))
-    return { regular: true, footPush: vectorOf('force', out), groundReaction: vectorOf('force', [-out[0]!, -out[1]!, -out[2]!]) }
+    return {
+      regular: true,
+      footPush: vectorOf('force', out, 0, notes),
+      groundReaction: vectorOf('force', [-out[0]!, -out[1]!, -out[2]!], 0, notes),
+    }
   }
 
   /** Velocity of the foot from joint rates. */
@@ -189,26 +195,31 @@ export class ThreeJointLeg {
     return vectorOf('velocity', out)
   }
 
-  /** Joint rates for a velocity of the foot, or which singularity forbids it. */
+  /**
+   * Joint rates for a velocity of the foot, or which singularity forbids it. `tolerance` is how near counts as singular: it compares |sin knee|, and the
+   * foot's distance below the hip axis over the leg's length. Rates grow as one over that distance; below 0.02 they carry a note. Default: 1e-8.
+   */
   jointRates(given: {
     readonly angles: GivenAngles
     readonly footVelocity: Given<ReturnType<typeof xyz<'velocity'>>>
+    readonly tolerance?: In<'ratio'>
   }): { readonly regular: true; readonly rates: PerJoint<Quantity<'angularVelocity'>> } | AtSingularity {
-    const { angles: q, footVelocity: v } = readInputs('kinematics.threeJointLeg.jointRates', FOOT_VELOCITY, given)
-    const at = this.singular(q)
+    const { angles: q, footVelocity: v, tolerance } = readInputs('kinematics.threeJointLeg.jointRates', FOOT_VELOCITY, given)
+    const at = this.singular(q, tolerance)
     if (at !== undefined) return at
     const out = new Float64Array(3)
     this.si.jointRatesInto(out, 0, list(q), [v.x, v.y, v.z])
-    return { regular: true, rates: perJointOf('angularVelocity', out) }
+    return { regular: true, rates: perJointOf('angularVelocity', out, 0, singularityNotes('jointRates', this.si, q)) }
   }
 
-  /** Which singularity a pose is at, if any. */
-  singularity(angles: GivenAngles): Singularity {
-    return SINGULARITIES[this.si.singularityAt(this.read('singularity', ANGLES, angles))]!
+  /** Which singularity a pose is at, if any; `tolerance` as in `jointRates`. */
+  singularity(angles: GivenAngles, tolerance: In<'ratio'> = SINGULAR): Singularity {
+    const given = readInputs('kinematics.threeJointLeg.singularity', { tolerance: TOLERANCE }, { tolerance })
+    return SINGULARITIES[this.si.singularityAt(this.read('singularity', ANGLES, angles), given.tolerance)]!
   }
 
-  private singular(q: PerJoint<number>): AtSingularity | undefined {
-    const found = SINGULARITIES[this.si.singularityAt(list(q))]!
+  private singular(q: PerJoint<number>, tolerance: number): AtSingularity | undefined {
+    const found = SINGULARITIES[this.si.singularityAt(list(q), tolerance)]!
     return found === 'none' ? undefined : { regular: false, singularity: found }
   }
 
@@ -229,11 +240,28 @@ export class ThreeJointLeg {
 
 const FOOT_PUSH = { angles: { fields: ANGLES }, footPush: { fields: /* @__PURE__ */ xyz('force') } }
 const GROUND_REACTION = { angles: { fields: ANGLES }, groundReaction: { fields: /* @__PURE__ */ xyz('force') } }
-const TORQUE = { angles: { fields: ANGLES }, torque: { fields: /* @__PURE__ */ perJoint('torque') } }
+const TOLERANCE = { kind: 'ratio', min: SINGULAR, max: 1, default: SINGULAR } as const
+const TORQUE = { angles: { fields: ANGLES }, torque: { fields: /* @__PURE__ */ perJoint('torque') }, tolerance: TOLERANCE }
 const RATES = { angles: { fields: ANGLES }, rates: { fields: /* @__PURE__ */ perJoint('angularVelocity') } }
-const FOOT_VELOCITY = { angles: { fields: ANGLES }, footVelocity: { fields: /* @__PURE__ */ xyz('velocity') } }
+const FOOT_VELOCITY = { angles: { fields: ANGLES }, footVelocity: { fields: /* @__PURE__ */ xyz('velocity') }, tolerance: TOLERANCE }
 
 const list = (x: PerJoint<number>): [number, number, number] => [x.sidewaysHip, x.hip, x.knee]
+
+/** Nearer to a singular pose than this, rates and forces are more than fifty times those of a well bent leg and say so. */
+const NEAR = 0.02
+
+/** A note on rates or forces near a singular pose. */
+function singularityNotes(method: string, leg: LegKernel, q: PerJoint<number>): readonly Note[] | undefined {
+  const nearest = SINGULARITIES[leg.singularityAt(list(q), NEAR)]!
+  if (nearest === 'none') return undefined
+  const near = {
+    kneeStraight: () => `the knee is ${new Quantity(Math.abs(Math.asin(Math.sin(q.knee))), 'angle')} from straight`,
+    kneeFolded: () => `the knee is ${new Quantity(Math.abs(Math.asin(Math.sin(q.knee))), 'angle')} from folded`,
+    footLevelWithHip: () =>
+      `the foot is ${new Quantity(Math.abs(leg.upperLink * Math.cos(q.hip) + leg.lowerLink * Math.cos(q.hip + q.knee)), 'length')} from the height of the hip axis`,
+  }[nearest]()
+  return [{ formula: `kinematics.threeJointLeg.${method}`, text: `${near}: rates and forces grow without limit towards that pose` }]
+}
 
 /**
  * Makes a three-joint leg.

@@ -37,8 +37,8 @@ export interface Manipulability {
 /**
  * How well a leg moves and pushes at a pose: measure, ellipsoids, nearness to a singularity.
  *
- * The smallest singular value comes from the determinant in closed form over the two larger ones, and so keeps its relative accuracy right up to the
- * singular pose.
+ * The smallest singular value comes from the determinant in closed form over the two larger ones. It keeps its relative accuracy up to the straight
+ * knee; next to the folded knee and to the foot level with the hip axis its error is about 1e-16 of the leg's length.
  *
  * Source: T. Yoshikawa, "Manipulability of robotic mechanisms", *Int. J. Robotics Research* 4(2), 1985.
  */

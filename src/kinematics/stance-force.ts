@@ -43,7 +43,10 @@ export const peakForceOfPair = /* @__PURE__ */ formula('kinematics.peakForceOfPa
   inputs: {
     /** Mass of the whole robot. */
     mass: { kind: 'mass', above: 0 },
-    /** Part of the weight that the pair carries on average; 1 for all legs together in a hop, with the result the total of the legs divided by two. */
+    /**
+     * Part of the weight that the pair carries, averaged over the stride. Four equal legs: 0.5. A robot of two legs: 1. Four legs that all push together, as
+     * in a hop: 0.5 too, because each pair carries half.
+     */
     pairShare: { kind: 'ratio', min: 0, max: 1 },
     /** Part of the stride that each foot stands. */
     dutyFactor: { kind: 'ratio', above: 0, max: 1 },

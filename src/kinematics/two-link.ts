@@ -40,7 +40,7 @@ export const twoLinkArmTorque = /* @__PURE__ */ formula('kinematics.twoLinkArmTo
     /** Acceleration of the second joint. */
     acceleration2: 'angularAcceleration',
     /** Acceleration of free fall. */
-    gravity: { kind: 'acceleration', min: 0, default: '9.81 m/s^2' },
+    gravity: { kind: 'acceleration', min: 0, default: '9.80665 m/s^2' },
   },
   output: {
     /** Torque at the first joint. */

@@ -28,10 +28,10 @@ export const vectorOf = <K extends Kind>(kind: K, si: ArrayLike<number>, offset 
 })
 
 /** Three numbers from `offset` on as one quantity per joint. */
-export const perJointOf = <K extends Kind>(kind: K, si: ArrayLike<number>, offset = 0): PerJoint<Quantity<K>> => ({
-  sidewaysHip: new Quantity(si[offset]!, kind),
-  hip: new Quantity(si[offset + 1]!, kind),
-  knee: new Quantity(si[offset + 2]!, kind),
+export const perJointOf = <K extends Kind>(kind: K, si: ArrayLike<number>, offset = 0, notes?: readonly Note[]): PerJoint<Quantity<K>> => ({
+  sidewaysHip: new Quantity(si[offset]!, kind, undefined, notes),
+  hip: new Quantity(si[offset + 1]!, kind, undefined, notes),
+  knee: new Quantity(si[offset + 2]!, kind, undefined, notes),
 })
 
 /** A row-major matrix as rows of quantities. */

@@ -25,14 +25,17 @@ export const sagittalArea = /* @__PURE__ */ formula('kinematics.sagittalArea', {
     lowerLink: { kind: 'length', above: 0 },
     /** Range of the hip, highest less lowest; at most a full turn. */
     hipRange: { kind: 'angle', min: 0, max: '1 turn' },
-    /** Knee angle nearest to straight. */
-    kneeFrom: { kind: 'angle', min: 0, max: '180 deg' },
-    /** Knee angle furthest bent, in the same sense. */
-    kneeTo: { kind: 'angle', min: 0, max: '180 deg' },
+    /** Knee angle at one limit: from 0 to 180 deg for a forward knee, from -180 deg to 0 for a backward one. */
+    kneeFrom: { kind: 'angle', min: '-180 deg', max: '180 deg' },
+    /** Knee angle at the other limit, on the same side of straight. */
+    kneeTo: { kind: 'angle', min: '-180 deg', max: '180 deg' },
   },
   /** Area in the leg plane. */
   output: 'area',
   assumes: ['knee bends one way only, so that no place is counted twice'],
+  requires: {
+    kneeTo: { accepts: 'must be on the same side of straight as kneeFrom', holds: ({ kneeFrom, kneeTo }) => kneeFrom * kneeTo >= 0 },
+  },
   source: [{ level: 'computed', where: 'integral of |det J| = l1 l2 |sin q3| over the joint ranges' }],
   si: ({ upperLink, lowerLink, hipRange, kneeFrom, kneeTo }) =>
     upperLink * lowerLink * hipRange * Math.abs(Math.cos(kneeFrom) - Math.cos(kneeTo)),
@@ -51,17 +54,20 @@ export const limitedWorkspaceVolume = /* @__PURE__ */ formula('kinematics.limite
     hipFrom: { kind: 'angle', min: '-180 deg', max: '180 deg' },
     /** Highest hip angle. */
     hipTo: { kind: 'angle', min: '-180 deg', max: '180 deg' },
-    /** Knee angle nearest to straight, knee forward. */
-    kneeFrom: { kind: 'angle', min: 0, max: '180 deg' },
-    /** Knee angle furthest bent. */
-    kneeTo: { kind: 'angle', min: 0, max: '180 deg' },
+    /** Lowest knee angle: from 0 to 180 deg for a forward knee, from -180 deg to 0 for a backward one. */
+    kneeFrom: { kind: 'angle', min: '-180 deg', max: '180 deg' },
+    /** Highest knee angle, on the same side of straight. */
+    kneeTo: { kind: 'angle', min: '-180 deg', max: '180 deg' },
   },
   /** Volume between the limits. */
   output: 'volume',
   assumes: ['knee bends one way only', 'no parts in the way'],
   requires: {
     hipTo: { accepts: 'must be above hipFrom', holds: ({ hipFrom, hipTo }) => hipTo > hipFrom },
-    kneeTo: { accepts: 'must be above kneeFrom', holds: ({ kneeFrom, kneeTo }) => kneeTo > kneeFrom },
+    kneeTo: {
+      accepts: 'must be above kneeFrom and on the same side of straight',
+      holds: ({ kneeFrom, kneeTo }) => kneeTo > kneeFrom && kneeFrom * kneeTo >= 0,
+    },
   },
   valid: {
     'foot on one side of the hip axis everywhere between the limits (otherwise the part above it is taken off, not added)': (x) => {

@@ -97,6 +97,7 @@ export const checks: Check[] = [
         rate2: '-0.5 rad/s',
         acceleration1: '2 rad/s^2',
         acceleration2: '-1 rad/s^2',
+        gravity: '9.81 m/s^2',
       },
       gives: { torque1: '44.0504779205500 N m', torque2: '7.92041414919025 N m' },
       within: '1e-11 %',
@@ -113,6 +114,7 @@ export const checks: Check[] = [
         rate2: '2 rad/s',
         acceleration1: '3 rad/s^2',
         acceleration2: '4 rad/s^2',
+        gravity: '9.81 m/s^2',
       },
       gives: { torque1: '28.0632151919752 N m', torque2: '9.36602540378444 N m' },
       within: '1e-11 %',
@@ -129,6 +131,7 @@ export const checks: Check[] = [
         rate2: '-2 rad/s',
         acceleration1: '3 rad/s^2',
         acceleration2: '-4 rad/s^2',
+        gravity: '9.81 m/s^2',
       },
       gives: { torque1: '4.7364690268 N m', torque2: '0.7446213651 N m' },
       source: unverified(
