@@ -17,24 +17,63 @@ export interface Point {
   readonly argument: Readonly<Record<string, unknown>>
 }
 
+/** How sure a search is. */
+export interface Agreement {
+  /** Independent searches that settled; a search that the evaluations cut short is not among them. */
+  readonly searches: number
+  /** How many of those found this optimum. */
+  readonly agreeing: number
+}
+
+/** Everything that an `Optimum` holds. */
+interface Found {
+  readonly formula: string
+  readonly goals: readonly { readonly output: string; readonly goal: 'minimise' | 'maximise' }[]
+  readonly best: Point
+  readonly front: readonly Point[]
+  readonly evaluations: number
+  readonly seed: number
+  readonly atLimits: readonly string[]
+  readonly agreement: Agreement
+  readonly settled: boolean
+  readonly remarks: readonly string[]
+}
+
 /** What a search found. */
 export class Optimum extends Printable {
-  constructor(
-    readonly formula: string,
-    readonly goals: readonly { readonly output: string; readonly goal: 'minimise' | 'maximise' }[],
-    /** The best point; with several goals, the best in the first. */
-    readonly best: Point,
-    /** With several goals the trade-off front, ordered by the first goal; otherwise the best point alone. */
-    readonly front: readonly Point[],
-    /** How often the formula ran. */
-    readonly evaluations: number,
-    readonly seed: number,
-    /** Inputs that ended at an end of their range, in words: a wider range may give more. */
-    readonly atLimits: readonly string[],
-    /** With one goal: independent searches that settled, and how many of them found this optimum; few agreeing means to search longer. */
-    readonly agreement: { readonly searches: number; readonly agreeing: number },
-  ) {
+  readonly formula: string
+  readonly goals: Found['goals']
+  /** The best point; with several goals, the best in the first. */
+  readonly best: Point
+  /** With several goals the trade-off front, ordered by the first goal; otherwise the best point alone. */
+  readonly front: readonly Point[]
+  /** How often the formula ran. */
+  readonly evaluations: number
+  readonly seed: number
+  /** Inputs that ended at an end of their range, in words: a wider range may give more. */
+  readonly atLimits: readonly string[]
+  /** With one goal: how many independent searches settled, and how many of them found this optimum. */
+  readonly agreement: Agreement
+  /**
+   * With one goal: whether a search that settled found the best point. With several: whether the front moved by less than 1 % of its ranges over the
+   * last quarter of the evaluations. False means that the evaluations ran out.
+   */
+  readonly settled: boolean
+  /** What a reader should know, such as a feasible region that random points hardly meet. */
+  readonly remarks: readonly string[]
+
+  constructor(found: Found) {
     super()
+    this.formula = found.formula
+    this.goals = found.goals
+    this.best = found.best
+    this.front = found.front
+    this.evaluations = found.evaluations
+    this.seed = found.seed
+    this.atLimits = found.atLimits
+    this.agreement = found.agreement
+    this.settled = found.settled
+    this.remarks = found.remarks
   }
 
   /** `found`, or `infeasible`: no point kept all constraints, `best` breaks them least. */
@@ -57,6 +96,17 @@ export class Optimum extends Printable {
     })
   }
 
+  /** One sentence on how sure the answer is. */
+  private get sureness(): string {
+    const { searches, agreeing } = this.agreement
+    if (this.goals.length > 1)
+      return this.settled
+        ? 'settled: the front hardly moved over the last quarter of the evaluations'
+        : 'not settled: the evaluations ran out while the front still moved; raise `evaluations`'
+    const found = `found by ${agreeing} of ${searches} independent searches that settled`
+    return this.settled ? found : `${found}; not settled: the evaluations ran out, raise \`evaluations\``
+  }
+
   toMarkdown(most = 12): string {
     const goals = this.goals.map(({ output, goal }) => `${goal} ${output}`).join(', ')
     const { best, front } = this
@@ -72,7 +122,8 @@ export class Optimum extends Printable {
         ? `**${this.formula}**: ${goals}; ${front.length === 1 ? 'best point' : `${front.length} points of the trade-off front`} after ${this.evaluations} runs (seed ${this.seed})`
         : `**${this.formula}**: no point of ${this.evaluations} keeps all constraints; the one that breaks them least breaks ${best.violated.join('; ')}`,
       markdownTable(names, shown.map(row)),
-      ...(this.goals.length === 1 ? [`- found by ${this.agreement.agreeing} of ${this.agreement.searches} independent searches`] : []),
+      `- ${this.sureness}`,
+      ...this.remarks.map((remark) => `- ${remark}`),
       ...(this.atLimits.length > 0 ? [`- ${this.atLimits.join(', ')}: a wider range may give more`] : []),
     ].join('\n\n')
   }

@@ -235,8 +235,14 @@ test.each([
   [() => optimise(drive, { ...good, vary: { drum: { from: '-9 mm', to: '5 mm' } } }), 'above 0'],
   [() => optimise(drive, { ...good, goals: { minimise: 'sice' as never } }), 'did you mean size?'],
   [() => optimise(drive, { ...good, goals: [] }), 'at least one goal'],
-  [() => optimise(drive, { ...good, constraints: { size: {} } }), 'must be { min }, { max } or both'],
+  [() => optimise(drive, { ...good, constraints: { size: {} } }), 'must be { min }, { max }, both, or { equals, within }'],
   [() => optimise(drive, { ...good, constraints: { size: { max: '5 N' as never } } }), 'N is a unit of force'],
+  [() => optimise(drive, { ...good, constraints: { size: { min: '5 mm', max: '2 mm' } } }), 'a lower and a higher limit'],
+  [() => optimise(drive, { ...good, constraints: { size: { min: '5 mm', equals: '2 mm' } as never } }), '{ equals, within }'],
+  [() => optimise(drive, { ...good, constraints: { size: { maxx: '5 mm' } as never } }), '{ equals, within }'],
+  [() => optimise(drive, { ...good, constraints: { bend: { equals: 0 } } }), 'constraints.bend.within'],
+  [() => optimise(drive, { ...good, constraints: { size: { equals: '9 mm', within: '0 mm' } } }), 'above 0'],
+  [() => optimise(drive, { ...good, population: 1e9 }), 'population'],
   [
     () => optimise(drive, { ...good, choices: { cord: { ...cords, odd: { cord: { strength: '5 mm' as never, diameter: '1 mm' } } } } }),
     'choices.cord.odd',
@@ -246,4 +252,191 @@ test.each([
 ])('bad input %#', (call, message) => {
   expect(call).toThrow(InputError)
   expect(call).toThrow(message)
+})
+
+const variables = (n: number, low: number, high: number) =>
+  Object.fromEntries(Array.from({ length: n }, (_, i) => [`x${i + 1}`, { from: low, to: high }])) as never
+/** A problem in numbered variables. */
+const numbered = (id: string, n: number, outputs: Record<string, (x: readonly number[]) => number>) => {
+  const names = Array.from({ length: n }, (_, i) => `x${i + 1}`)
+  return formula(`test.${id}`, {
+    inputs: Object.fromEntries(names.map((name) => [name, 'ratio' as const])),
+    output: Object.fromEntries(Object.keys(outputs).map((name) => [name, 'ratio' as const])),
+    source: memory,
+    si: (all) => {
+      const at = names.map((name) => all[name] as number)
+      return Object.fromEntries(Object.entries(outputs).map(([name, f]) => [name, f(at)]))
+    },
+  })
+}
+
+describe('what a search claims', () => {
+  const bowl = numbered('bowl', 2, { f: ([a, b]) => (a! - 3) ** 2 + (b! - 1) ** 2 })
+  test('searches that the evaluations cut short say nothing about agreement', () => {
+    const found = optimise(bowl, { vary: variables(2, -100, 100), goals: { minimise: 'f' }, evaluations: 200 })
+    expect(found.agreement).toEqual({ searches: 0, agreeing: 0 })
+    expect(found.settled).toBe(false)
+    expect(found.toMarkdown()).toContain('found by 0 of 0 independent searches that settled; not settled: the evaluations ran out')
+    expect(optimise(bowl, { vary: variables(2, -100, 100), goals: { minimise: 'f' } }).agreement).toEqual({ searches: 3, agreeing: 3 })
+  })
+  test('agreement does not depend on the unit of the goal or on an offset', () => {
+    const waves = (scale: number, offset: number) =>
+      numbered('waves', 4, { f: (at) => offset + scale * at.reduce((sum, v) => sum + v * v - 10 * Math.cos(2 * Math.PI * v) + 10, 0) })
+    let apart = 0
+    for (const seed of [1, 2, 3]) {
+      const agreement = (scale: number, offset: number) =>
+        optimise(waves(scale, offset), {
+          vary: variables(4, -5.12, 5.12),
+          goals: { minimise: 'f' },
+          evaluations: 6000,
+          population: 16,
+          seed,
+        })
+      const plain = agreement(1, 0)
+      apart += plain.agreement.searches - plain.agreement.agreeing
+      expect(agreement(1e-12, 0).agreement).toEqual(plain.agreement)
+      expect(agreement(2 ** 40, 0).agreement).toEqual(plain.agreement)
+      expect(agreement(1e-4, 300).agreement).toEqual(plain.agreement)
+    }
+    // Small populations end in different valleys, and the answers say so.
+    expect(apart).toBeGreaterThan(0)
+  })
+  test('a front that still moves is not settled; one that rests is', () => {
+    // ZDT4 of E. Zitzler, K. Deb, L. Thiele 2000: 21^9 local fronts.
+    const g = (at: readonly number[]) => 91 + at.slice(1).reduce((sum, v) => sum + v * v - 10 * Math.cos(4 * Math.PI * v), 0)
+    const zdt4 = numbered('zdt4', 10, { first: (at) => at[0]!, second: (at) => g(at) * (1 - Math.sqrt(at[0]! / g(at))) })
+    const vary = { ...(variables(10, -5, 5) as object), x1: { from: 0, to: 1 } } as never
+    const moving = optimise(zdt4, { vary, goals: [{ minimise: 'first' }, { minimise: 'second' }], evaluations: 15_000 })
+    expect(moving.settled).toBe(false)
+    expect(moving.toMarkdown()).toContain('not settled: the evaluations ran out while the front still moved')
+    const two = numbered('two', 1, { left: ([a]) => a! ** 2, right: ([a]) => (a! - 2) ** 2 })
+    const resting = optimise(two, { vary: variables(1, -5, 5), goals: [{ minimise: 'left' }, { minimise: 'right' }], evaluations: 10_000 })
+    expect(resting.settled).toBe(true)
+    for (const { inputs } of resting.front) {
+      expect(inputs.x1!.si).toBeGreaterThan(-1e-3)
+      expect(inputs.x1!.si).toBeLessThan(2.001)
+    }
+  })
+})
+
+describe('thin feasible regions and equalities', () => {
+  test('a band of 1e-4 along a curve: the optimum 0.75 - 1e-4, whatever the seed, and the doubt is stated', () => {
+    const band = numbered('band', 2, { f: ([a, b]) => a! ** 2 + (b! - 1) ** 2, off: ([a, b]) => b! - a! ** 2 })
+    for (let seed = 1; seed <= 20; seed++) {
+      const found = optimise(band, {
+        vary: variables(2, -1, 1),
+        goals: { minimise: 'f' },
+        constraints: { off: { min: -1e-4, max: 1e-4 } },
+        seed,
+      })
+      // With the multiplier 1 of the equality the band's edge gives 0.75 less its half width, to second order.
+      expect(found.best.results.f!.si).toBeCloseTo(0.75 - 1e-4, 6)
+      expect(found.best.feasible).toBe(true)
+      expect(found.remarks.join()).toContain('random points keep all constraints')
+    }
+  })
+  // Numbers 5, 11 and 13 of T. P. Runarsson, X. Yao, IEEE Trans. Evol. Comput. 4 (2000) 284; their equalities hold to within 1e-4.
+  test('two equations in one plane: 0.75 at y = x^2', () => {
+    const curve = numbered('curve', 2, { f: ([a, b]) => a! ** 2 + (b! - 1) ** 2, off: ([a, b]) => b! - a! ** 2 })
+    const found = optimise(curve, {
+      vary: variables(2, -1, 1),
+      goals: { minimise: 'f' },
+      constraints: { off: { equals: 0, within: 1e-9 } },
+    })
+    expect(found.best.results.f!.si).toBeCloseTo(0.75, 8)
+    expect(found.best.inputs.x2!.si).toBeCloseTo(0.5, 4)
+    expect(found.agreement.agreeing).toBe(found.agreement.searches)
+  })
+  test('three equations of sines among four variables: 5126.4981', () => {
+    const flow = numbered('flow', 4, {
+      f: ([a, b]) => 3 * a! + 1e-6 * a! ** 3 + 2 * b! + (2e-6 / 3) * b! ** 3,
+      difference: ([, , c, d]) => d! - c!,
+      first: ([a, , c, d]) => 1000 * Math.sin(-c! - 0.25) + 1000 * Math.sin(-d! - 0.25) + 894.8 - a!,
+      second: ([, b, c, d]) => 1000 * Math.sin(c! - 0.25) + 1000 * Math.sin(c! - d! - 0.25) + 894.8 - b!,
+      third: ([, , c, d]) => 1000 * Math.sin(d! - 0.25) + 1000 * Math.sin(d! - c! - 0.25) + 1294.8,
+    })
+    const wide = { from: 0, to: 1200 }
+    const angle = { from: -0.55, to: 0.55 }
+    const zero = { equals: 0, within: 1e-6 }
+    const found = optimise(flow, {
+      vary: { x1: wide, x2: wide, x3: angle, x4: angle } as never,
+      goals: { minimise: 'f' },
+      constraints: { difference: { min: -0.55, max: 0.55 }, first: zero, second: zero, third: zero },
+    })
+    expect(found.best.violated).toEqual([])
+    expect(found.best.results.f!.si).toBeCloseTo(5126.4981, 3)
+  })
+  test('an equality by its default tolerance, a millionth of the value', () => {
+    const rod = numbered('rod', 2, { area: ([a, b]) => a! * b!, edge: ([a, b]) => a! + b! })
+    const found = optimise(rod, { vary: variables(2, 0.1, 10), goals: { minimise: 'edge' }, constraints: { area: { equals: 4 } } })
+    expect(found.best.results.edge!.si).toBeCloseTo(4, 5)
+    expect(Math.abs(found.best.results.area!.si - 4)).toBeLessThanOrEqual(4e-6)
+    expect(found.state).toBe('found')
+  })
+})
+
+describe('the closing local descent gives full digits at the default effort', () => {
+  // Numbers 7 and 9 of the same collection.
+  test('ten variables, eight constraints: 24.3062091', () => {
+    const ten = numbered('ten', 10, {
+      f: ([a, b, c, d, e, f, g, h, i, j]) =>
+        a! ** 2 +
+        b! ** 2 +
+        a! * b! -
+        14 * a! -
+        16 * b! +
+        (c! - 10) ** 2 +
+        4 * (d! - 5) ** 2 +
+        (e! - 3) ** 2 +
+        2 * (f! - 1) ** 2 +
+        5 * g! ** 2 +
+        7 * (h! - 11) ** 2 +
+        2 * (i! - 10) ** 2 +
+        (j! - 7) ** 2 +
+        45,
+      g1: ([a, b, , , , , g, h]) => 4 * a! + 5 * b! - 3 * g! + 9 * h!,
+      g2: ([a, b, , , , , g, h]) => 10 * a! - 8 * b! - 17 * g! + 2 * h!,
+      g3: ([a, b, , , , , , , i, j]) => -8 * a! + 2 * b! + 5 * i! - 2 * j!,
+      g4: ([a, b, c, d]) => 3 * (a! - 2) ** 2 + 4 * (b! - 3) ** 2 + 2 * c! ** 2 - 7 * d!,
+      g5: ([a, b, c, d]) => 5 * a! ** 2 + 8 * b! + (c! - 6) ** 2 - 2 * d!,
+      g6: ([a, b, , , e, f]) => a! ** 2 + 2 * (b! - 2) ** 2 - 2 * a! * b! + 14 * e! - 6 * f!,
+      g7: ([a, b, , , e, f]) => 0.5 * (a! - 8) ** 2 + 2 * (b! - 4) ** 2 + 3 * e! ** 2 - f!,
+      g8: ([a, b, , , , , , , i, j]) => -3 * a! + 6 * b! + 12 * (i! - 8) ** 2 - 7 * j!,
+    })
+    const max = [105, 0, 12, 120, 40, 0, 30, 0]
+    const found = optimise(ten, {
+      vary: variables(10, -10, 10),
+      goals: { minimise: 'f' },
+      constraints: Object.fromEntries(max.map((value, k) => [`g${k + 1}`, { max: value }])) as never,
+    })
+    expect(found.best.results.f!.si).toBeCloseTo(24.3062091, 6)
+    expect(found.best.feasible).toBe(true)
+  })
+  test('seven variables, four constraints: 680.6300573', () => {
+    const seven = numbered('seven', 7, {
+      f: ([a, b, c, d, e, f, g]) =>
+        (a! - 10) ** 2 +
+        5 * (b! - 12) ** 2 +
+        c! ** 4 +
+        3 * (d! - 11) ** 2 +
+        10 * e! ** 6 +
+        7 * f! ** 2 +
+        g! ** 4 -
+        4 * f! * g! -
+        10 * f! -
+        8 * g!,
+      g1: ([a, b, c, d, e]) => 2 * a! ** 2 + 3 * b! ** 4 + c! + 4 * d! ** 2 + 5 * e!,
+      g2: ([a, b, c, d, e]) => 7 * a! + 3 * b! + 10 * c! ** 2 + d! - e!,
+      g3: ([a, b, , , , f, g]) => 23 * a! + b! ** 2 + 6 * f! ** 2 - 8 * g!,
+      g4: ([a, b, c, , , f, g]) => 4 * a! ** 2 + b! ** 2 - 3 * a! * b! + 2 * c! ** 2 + 5 * f! - 11 * g!,
+    })
+    const max = [127, 282, 196, 0]
+    const found = optimise(seven, {
+      vary: variables(7, -10, 10),
+      goals: { minimise: 'f' },
+      constraints: Object.fromEntries(max.map((value, k) => [`g${k + 1}`, { max: value }])) as never,
+    })
+    expect(found.best.results.f!.si).toBeCloseTo(680.6300573, 6)
+    expect(found.best.feasible).toBe(true)
+  })
 })
