@@ -122,7 +122,8 @@ describe('shear and tension', () => {
     fc.assert(
       fc.property(range(0, 5000), range(0, 8000), (shear, tension) => {
         const { reserve, ellipticUse } = boltShearTension.si({ thread, bolt, shearRatio: 0.6, plane: 'thread', shear, tension })
-        expect(1 / reserve).toBeGreaterThanOrEqual(ellipticUse * (1 - 1e-12))
+        // Below the smallest normal number the divisions lose their digits.
+        expect(1 / reserve).toBeGreaterThanOrEqual(ellipticUse * (1 - 1e-12) - 1e-300)
       }),
     )
   })

@@ -78,7 +78,79 @@ const eccentric = {
   boltModulus: '207 GPa',
 }
 
+const peel = {
+  force: '100 N',
+  width: '20 mm',
+  overlap: '12 mm',
+  thickness: '3 mm',
+  modulus: '2.5 GPa',
+  poissonRatio: 0.35,
+  bondThickness: '0.2 mm',
+  bondModulus: '2.5 GPa',
+  shearModulus: '0.9 GPa',
+}
+const formed = {
+  thread: { diameter: '4 mm', pitch: '1.8 mm', pitchDiameter: '3.3 mm' },
+  pilotDiameter: '3.2 mm',
+  engagement: '10 mm',
+  bossDiameter: '9 mm',
+  shearStrength: '18 MPa',
+  formingTorque: '0.6 N m',
+  threadFriction: 0.25,
+  headFriction: 0.2,
+  bearingDiameter: '8 mm',
+  holeDiameter: '4.5 mm',
+}
+
 const LIMITS: readonly Limit[] = [
+  {
+    formula: fasteners.lapPeel,
+    statement: 'adhesive at most a tenth of the thickness of the parts',
+    inside: { ...peel, bondThickness: '0.3 mm' },
+    outside: { bondThickness: '0.301 mm' },
+  },
+  {
+    formula: fasteners.lugStressConcentration,
+    statement: 'hole from 0.15 to 0.75 of the width',
+    inside: { width: '20 mm', diameter: '15 mm', end: 'round' },
+    outside: { diameter: '15.01 mm' },
+  },
+  {
+    formula: fasteners.lugStressConcentration,
+    statement: 'hole from 0.15 to 0.75 of the width',
+    inside: { width: '20 mm', diameter: '3 mm', end: 'square' },
+    outside: { diameter: '2.99 mm' },
+  },
+  {
+    formula: fasteners.threadFormingScrew,
+    statement: 'hole from 0.75 to 0.9 of the diameter',
+    inside: { ...formed, pilotDiameter: '3 mm' },
+    outside: { pilotDiameter: '2.99 mm' },
+  },
+  {
+    formula: fasteners.threadFormingScrew,
+    statement: 'hole from 0.75 to 0.9 of the diameter',
+    inside: { ...formed, pilotDiameter: '3.6 mm' },
+    outside: { pilotDiameter: '3.61 mm' },
+  },
+  {
+    formula: fasteners.threadFormingScrew,
+    statement: 'engagement of 2 to 3 diameters',
+    inside: { ...formed, engagement: '8 mm' },
+    outside: { engagement: '7.99 mm' },
+  },
+  {
+    formula: fasteners.threadFormingScrew,
+    statement: 'engagement of 2 to 3 diameters',
+    inside: { ...formed, engagement: '12 mm' },
+    outside: { engagement: '12.01 mm' },
+  },
+  {
+    formula: fasteners.threadFormingScrew,
+    statement: 'boss of at least 2 diameters',
+    inside: { ...formed, bossDiameter: '8 mm' },
+    outside: { bossDiameter: '7.99 mm' },
+  },
   {
     formula: fasteners.eccentricJoint,
     statement: 'the edge of the face is closed',

@@ -83,40 +83,36 @@ function likeness(name: string, path: string): number {
 
 type Known = Candidate & { readonly from: Origin }
 
-/** A link, and whether another origin fits as well. */
-export interface Found {
-  readonly link: Link | undefined
-  readonly doubtful: boolean
-}
-
 /**
  * Finds where a number comes from among what its reader had before: equal or opposite, of the same kind, or at least of the same dimension.
- * Where several origins are, names decide; where a value hands a number on, the last one does.
+ * Where several are, names decide, then the order: what was read last belongs to the last input. `taken` holds what later inputs took.
  */
-export function linkOf({ path, number, kind }: Place, candidates: readonly Candidate[], handsOn: boolean): Found {
+export function linkOf(
+  { path, number, kind }: Place,
+  candidates: readonly Candidate[],
+  taken: Set<Candidate> | undefined,
+): Link | undefined {
   const known = candidates.filter((one): one is Known => one.from !== undefined)
   for (const fits of [sameKind, sameDimension])
     for (const negative of [false, true]) {
       if (negative && number === 0) continue
       const found = known.filter((one) => Object.is(one.number, negative ? -number : number) && fits(one.kind, kind))
-      if (found.length > 0) return chosen(found, path, negative, handsOn)
+      if (found.length === 0) continue
+      const one = path === '' ? (found.at(-1) as Known) : chosen(found, path, taken ?? NONE)
+      taken?.add(one)
+      return negative ? { ...one.from, negative: true } : one.from
     }
-  return { link: undefined, doubtful: false }
+  return undefined
 }
+
+const NONE: ReadonlySet<Candidate> = new Set()
 
 const sameKind = (a: string | undefined, b: string | undefined) => a === undefined || b === undefined || a === b
 const sameDimension = (a: string | undefined, b: string | undefined) =>
   a === undefined || b === undefined || kindRow(a as Kind).dim === kindRow(b as Kind).dim
 
-function chosen(found: readonly Known[], path: string, negative: boolean, handsOn: boolean): Found {
-  const dress = (from: Origin): Link => (negative ? { ...from, negative: true } : from)
-  const last = found.at(-1) as Known
-  if (handsOn || found.every(({ from }) => same(from, last.from))) return { link: dress(last.from), doubtful: false }
+function chosen(found: readonly Known[], path: string, taken: ReadonlySet<Candidate>): Known {
   const most = Math.max(...found.map(({ name }) => likeness(name, path)))
   const best = found.filter(({ name }) => likeness(name, path) === most)
-  const one = best.at(-1) as Known
-  return { link: dress(one.from), doubtful: !best.every(({ from }) => same(from, one.from)) }
+  return best.filter((one) => !taken.has(one)).at(-1) ?? (best.at(-1) as Known)
 }
-
-/** Numbers of one step or leaf that are equal are equal by its own physics: either is right. */
-const same = (a: Origin, b: Origin): boolean => a.of === b.of && a.number === b.number

@@ -34,7 +34,7 @@ export interface SheetLoop {
   readonly settled: boolean
 }
 
-/** A number on a sheet whose origin is missing or not certain. */
+/** A number on a sheet without an origin. */
 export interface SheetGap {
   readonly where: string
   readonly number: number
@@ -49,8 +49,6 @@ export interface Sheet {
   readonly results: readonly { readonly id: string; readonly path: string; readonly number: number; readonly from: Link | undefined }[]
   /** Numbers without an origin: calculated in between. */
   readonly gaps: readonly SheetGap[]
-  /** Numbers with two possible origins. */
-  readonly doubtful: readonly SheetGap[]
 }
 
 /** Numbers that may be written in a formula's call without an origin: none, one, and twice. */
@@ -64,7 +62,6 @@ export class SheetMaker {
   readonly #leaves: SheetLeaf[] = []
   readonly #loops: SheetLoop[] = []
   readonly #gaps: SheetGap[] = []
-  readonly #doubtful: SheetGap[] = []
 
   constructor(calculation: Calculation<never>) {
     if (!calculation.recording) throw new Error('sheets are made of a calculation that records')
@@ -83,7 +80,6 @@ export class SheetMaker {
       loops: this.#loops,
       results,
       gaps: this.#gaps,
-      doubtful: this.#doubtful,
     }
   }
 
@@ -133,7 +129,7 @@ export class SheetMaker {
     for (const entry of cell.log ?? []) this.#take(cell, entry, candidates)
     return numbersIn(cell.value).map((place): Candidate => {
       const name = place.path === '' ? cell.of.id : place.path
-      const link = this.#linked(`${cell.of.id} hands on ${place.path}`, place, candidates, true)
+      const link = this.#linked(`${cell.of.id} hands on ${place.path}`, place, candidates)
       const origin = candidates.find(({ from }) => link !== undefined && from !== undefined && sameOrigin(from, link))
       return { name, number: place.number, kind: origin?.kind, from: link }
     })
@@ -154,8 +150,9 @@ export class SheetMaker {
   ): Candidate[] {
     const { formula, x, y } = entry
     const from: Record<string, Link> = {}
-    for (const place of inputPlaces(formula, x)) {
-      const link = this.#linked(`${cell.of.id}: ${formula.id} ${place.path}`, place, candidates)
+    const taken = new Set<Candidate>()
+    for (const place of inputPlaces(formula, x).reverse()) {
+      const link = this.#linked(`${cell.of.id}: ${formula.id} ${place.path}`, place, candidates, taken)
       if (link !== undefined) from[place.path] = link
     }
     const number = this.#steps.length
@@ -169,11 +166,10 @@ export class SheetMaker {
     }))
   }
 
-  #linked(where: string, place: Place, candidates: readonly Candidate[], handsOn = false): Link | undefined {
-    const { link, doubtful } = linkOf(place, candidates, handsOn)
+  #linked(where: string, place: Place, candidates: readonly Candidate[], taken?: Set<Candidate>): Link | undefined {
+    const link = linkOf(place, candidates, taken)
     if (link === undefined && !WRITTEN.includes(place.number) && !Number.isNaN(place.number))
       this.#gaps.push({ where, number: place.number })
-    if (doubtful && !WRITTEN.includes(place.number)) this.#doubtful.push({ where, number: place.number })
     return link
   }
 }

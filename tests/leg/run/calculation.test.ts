@@ -317,7 +317,6 @@ describe('sheets', () => {
     const torqueThen = calculation.read(cell)
     const sheet = new SheetMaker(calculation as Calculation<never>).sheet([cell])
     expect(sheet.gaps).toEqual([])
-    expect(sheet.doubtful).toEqual([])
     expect(sheet.steps.map(({ formula }) => formula)).toEqual([
       'leg.rise',
       'capstan.thermalTension',

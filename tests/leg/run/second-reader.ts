@@ -61,7 +61,7 @@ function put(record: Record<string, unknown>, path: string, number: number): voi
   at[last] = number
 }
 
-const TOKEN = /\s*(\d+(?:\.\d+)?(?:e[+-]?\d+)?|[\p{L}_][\p{L}\p{N}_]*|[-+−·×/^²³√(),|])/uy
+const TOKEN = /\s*(\d+(?:\.\d+)?(?:e[+-]?\d+)?|[\p{L}_][\p{L}\p{Nd}_]*|[-+−·×/^²³√(),|])/uy
 
 const FUNCTIONS: Readonly<Record<string, (...x: number[]) => number>> = {
   max: Math.max,

@@ -54,6 +54,8 @@ export const days = field('usage.days', [], 'count', (x) => x.usage.days)
 export const shelfTime = field('usage.shelfTime', [], 'time', (x) => x.usage.shelfTime)
 export const requiredReserve = field('usage.requiredReserve', [], 'ratio', (x) => x.usage.wantedReserve)
 
+/** Whether an event is the strides of a season. */
+export const repeats = word('event.repeats', ['event'], (_, { event }) => (EVENTS[event].tags as readonly string[]).includes('repeats'))
 /** How the motors warm up in an event. */
 export const heating = word('event.heating', ['event'], (_, { event }) => EVENTS[event].heating)
 

@@ -87,7 +87,7 @@ const KINDS = {
   strength: 'stress',
   glassTransition: 'glassTransitionTemperature',
   activationEnergy: 'activationEnergy',
-  shiftEnd: 'temperature',
+  shiftEnd: 'glassTransitionTemperature',
 } as const
 
 /** One number that the strength of a material is made of, with its range. */

@@ -3,7 +3,6 @@ import { band, field, optional, ranged, reference, word } from '../../../leaves.
 import type { Joint, LegNumbers } from '../../../numbers.js'
 import { constant } from '../../../run/index.js'
 import type { Band } from '../../../specification/fields.js'
-import { pinOf } from '../../../specification/tables.js'
 
 const cordAt = (x: LegNumbers, cord: string) => x.cords[cord] as LegNumbers['cords'][string]
 
@@ -101,7 +100,6 @@ export const bondedEnd = word('bondedEnd', [], (x) => x.bondedEnd)
 export const frameMaterial = reference('drive.frameMaterial', ['joint'], 'material', (x, { joint }) =>
   joint === 'hip' ? x.plate.material : x.links.upper.material,
 )
-export const pinDiameter = field('pin.diameter', ['joint'], 'length', (x, { joint }) => pinOf(x.pins[joint].size).diameter)
 
 /** A pretension below this is none: the cord is loose. */
 export const looseTension = constant('cord.looseTension', {

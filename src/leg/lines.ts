@@ -1,0 +1,27 @@
+import { line } from './run/index.js'
+
+/** Lines of arithmetic that several parts share. */
+export const halfForce = line('half of a force', { force: 'force' }, 'force', 'force / 2', ({ force }) => force / 2)
+export const halfLength = line('half of a length', { length: 'length' }, 'length', 'length / 2', ({ length }) => length / 2)
+export const shareOfStress = line(
+  'share of a strength',
+  { share: 'ratio', strength: 'stress' },
+  'stress',
+  'share · strength',
+  (x) => x.share * x.strength,
+)
+export const riseAbove = line(
+  'rise above the air',
+  { temperature: 'temperature', air: 'temperature' },
+  'temperatureDifference',
+  'temperature − air',
+  (x) => x.temperature - x.air,
+)
+export const temperatureRise = line(
+  'rise since assembly',
+  { air: 'temperature', assembly: 'temperature' },
+  'temperatureDifference',
+  'air − assembly',
+  (x) => x.air - x.assembly,
+)
+export const sumOfForces = line('sum of two forces', { one: 'force', other: 'force' }, 'force', 'one + other', (x) => x.one + x.other)

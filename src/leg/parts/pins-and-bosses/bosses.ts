@@ -1,0 +1,204 @@
+import { fitProbability, isoTolerance, lugNetSection, lugTearOut, pressFitHold } from '../../../fasteners/index.js'
+import type { Check } from '../../cases/check.js'
+import { shareOfStress } from '../../lines.js'
+import { line, type Use, value } from '../../run/index.js'
+import { airTemperature, moment } from '../load/fields.js'
+import { cycles } from '../load/values.js'
+import { layered } from '../materials/fields.js'
+import { allowableStress, frictionOnSteel } from '../materials/values.js'
+import { shearShare } from '../transmission/cord/anchor.js'
+import { pinForce } from '../transmission/cord/values.js'
+import * as own from './fields.js'
+import { gripPressure, meanInterference, meanPin, splitStress } from './fit.js'
+import { forceOnBoss } from './pins.js'
+import { bossHoopStrength, bossInterlayerShear, bossStrength } from './strengths.js'
+
+const { boss, pin } = own
+const share = line('share of a length', { share: 'ratio', length: 'length' }, 'length', 'share · length', (x) => x.share * x.length)
+const scatter = line(
+  'scatter of the pin',
+  { upper: 'length', lower: 'length', sigmas: 'ratio' },
+  'length',
+  '(upper − lower) / sigmas',
+  (x) => (x.upper - x.lower) / x.sigmas,
+)
+const atLeast = line('chance told apart', { chance: 'ratio', least: 'ratio' }, 'ratio', 'max(chance, least)', (x) =>
+  Math.max(x.chance, x.least),
+)
+const drag = line(
+  'torque of the eye that drags the pin',
+  { friction: 'ratio', force: 'force', diameter: 'length' },
+  'torque',
+  'friction · force · (diameter / 2)',
+  (x) => x.friction * x.force * (x.diameter / 2),
+)
+const along = line('force along the pin', { share: 'ratio', force: 'force' }, 'force', 'share · force', (x) => x.share * x.force)
+const both = line('length of pin in both bosses', { engagement: 'length' }, 'length', '2 · engagement', (x) => 2 * x.engagement)
+
+const section = (use: Use<'joint' | 'event' | 'air' | 'age'>, stressConcentration: number) =>
+  use.run(lugNetSection, {
+    force: use(forceOnBoss),
+    width: use(boss.outerDiameter),
+    diameter: use(pin.diameter),
+    thickness: use(boss.engagement),
+    stressConcentration,
+  })
+const tearOut = value(
+  'boss.tearOutStress',
+  ['joint', 'event', 'air', 'age'],
+  (use) =>
+    use.run(lugTearOut, {
+      force: use(forceOnBoss),
+      edgeDistance: use(boss.edgeDistance),
+      diameter: use(pin.diameter),
+      thickness: use(boss.engagement),
+      planes: 'front',
+    }).shearStress,
+)
+const shearStrength = value('boss.shearStrength', ['joint', 'event', 'air'], (use) =>
+  use(boss.axis) === 'alongLayers'
+    ? use(bossInterlayerShear)
+    : use.run(shareOfStress, { share: use(shearShare), strength: use(bossStrength) }),
+)
+const netSection = value('boss.netSectionStress', ['joint', 'event', 'air', 'age'], (use) => section(use, 1).averageStress)
+const peak = value('boss.peakStress', ['joint', 'event', 'air', 'age'], (use) => section(use, use(own.peakOverMean)).peakStress)
+const enduring = value('boss.enduringStress', ['joint', 'event', 'air'], (use) =>
+  allowableStress(use, use(boss.material), {
+    direction: use(boss.axis) === 'alongLayers' ? 'acrossLayers' : 'alongLayers',
+    temperature: use(airTemperature),
+    duration: use(moment),
+    cycles: use(cycles),
+  }),
+)
+const splitStrength = value('boss.splitStrength', ['joint', 'air'], (use) =>
+  allowableStress(use, use(boss.material), {
+    direction: use(boss.axis) === 'alongLayers' ? 'acrossLayers' : 'alongLayers',
+    temperature: use(airTemperature),
+    duration: use(own.splitTime),
+  }),
+)
+const hold = (use: Use<'joint' | 'event' | 'air' | 'age'>) => {
+  const [force, diameter] = [use(pinForce), use(pin.diameter)]
+  return use.run(pressFitHold, {
+    pressure: use(gripPressure),
+    diameter,
+    length: use.run(both, { engagement: use(boss.engagement) }),
+    friction: use.at(frictionOnSteel, { material: use(boss.material) }),
+    axialForce: use.run(along, { share: use(own.axialShare), force }),
+    torque: use.run(drag, { friction: use.at(frictionOnSteel, { material: use(own.eyeMaterial) }), force, diameter }),
+    requiredReserve: use(own.gripReserve),
+  })
+}
+const isLoose = value('boss.isLoose', ['joint', 'air'], (use) => use(meanInterference) <= 0)
+const grip = value('boss.grip', ['joint', 'event', 'air', 'age'], (use) =>
+  use(isLoose) ? { demand: use(pinForce), capacity: 0 } : hold(use),
+)
+const looseChance = value('boss.looseChance', ['joint'], (use) => {
+  const diameter = use(pin.diameter)
+  const { upper, lower } = use.run(isoTolerance, { diameter, zone: use(pin.zone) })
+  const { looseProbability: chance } = use.run(fitProbability, {
+    pinDiameter: use(meanPin),
+    pinScatter: use.run(scatter, { upper, lower, sigmas: use(own.toleranceSigmas) }),
+    holeDiameter: use(boss.hole),
+    holeScatter: use(boss.holeScatter),
+    neededInterference: use.run(share, { share: use(own.neededShare), length: diameter }),
+    allowableInterference: use.run(share, { share: use(own.allowableShare), length: diameter }),
+  })
+  return use.run(atLeast, { chance, least: use(own.leastChance) })
+})
+/** Printed and moulded bosses: the rules of press fits in plastic are not for metal. */
+const unlessMetal = value('boss.unlessMetal', ['joint'], (use) =>
+  use.at(layered, { material: use(boss.material) }) ? undefined : 'the boss is not printed',
+)
+
+/** Checks of the bosses that the pins are pressed into. */
+export const bossChecks: readonly Check[] = [
+  {
+    id: 'boss.tearOut',
+    part: 'boss',
+    mode: 'lets the pin tear out to the edge',
+    consequence: 'breaks',
+    kind: 'stress',
+    scope: 'joint',
+    when: ['bearsLoad'],
+    demand: tearOut,
+    capacity: shearStrength,
+    demandIs: 'the shear stress on the two planes from pin to edge',
+    capacityIs: 'the long-term shear strength of the print, between layers where the bore lies in them',
+    remedy: 'more edge distance (twice the pin diameter is usual), or print the boss standing on its bore',
+  },
+  {
+    id: 'boss.netSection',
+    part: 'boss',
+    mode: 'tears across its hole',
+    consequence: 'breaks',
+    kind: 'stress',
+    scope: 'joint',
+    when: ['bearsLoad'],
+    demand: netSection,
+    capacity: bossHoopStrength,
+    demandIs: 'the mean stress in the section next to the hole',
+    capacityIs: 'the long-term strength of the print in that direction',
+    remedy: 'a larger boss',
+  },
+  {
+    id: 'boss.fatigue',
+    part: 'boss',
+    mode: 'cracks next to its hole by repeated load',
+    consequence: 'breaks',
+    kind: 'stress',
+    scope: 'joint',
+    when: ['repeats'],
+    demand: peak,
+    capacity: enduring,
+    demandIs: 'the peak stress next to the hole (two and a half times the mean, close pin)',
+    capacityIs: 'the strength that is left after the strides of a season',
+    remedy: 'a larger boss, or print it standing on its bore',
+  },
+  {
+    id: 'boss.split',
+    part: 'boss',
+    mode: 'splits from the pressed-in pin',
+    consequence: 'breaks',
+    kind: 'stress',
+    scope: 'joint',
+    when: ['coldFit'],
+    demand: splitStress,
+    capacity: splitStrength,
+    demandIs: 'the hoop stress at the bore with the largest pin in the smallest hole, on a cold morning',
+    capacityIs: 'the strength of the print for an hour in the direction of the hoop',
+    remedy: 'ream to a larger hole, make the boss thicker, or print it standing on its bore',
+  },
+  {
+    id: 'boss.grip',
+    part: 'pin in its bosses',
+    mode: 'turns and walks out of its warm, relaxed bosses',
+    consequence: 'fails to work',
+    kind: 'force',
+    scope: 'joint',
+    when: ['walks', 'repeats'],
+    demand: value('boss.gripDemand', ['joint', 'event', 'air', 'age'], (use) => use(grip).demand),
+    capacity: value('boss.gripCapacity', ['joint', 'event', 'air', 'age'], (use) => use(grip).capacity),
+    remark: value('boss.looseRemark', ['joint', 'air'], (use) =>
+      use(isLoose) ? 'the pin is loose in its boss at this temperature' : undefined,
+    ),
+    demandIs: 'the force at the pin surface from the eye that drags it and a twentieth of the load along it (assumption)',
+    capacityIs: 'the grip of both bosses with the pressure that temperature and relaxation leave',
+    remedy: 'positive retention (a cap or a ring), a tighter hole, a longer engagement, or a bush in the eye',
+  },
+  {
+    id: 'boss.fitScatter',
+    part: 'boss',
+    mode: 'comes out loose by chance',
+    consequence: 'fails to work',
+    kind: 'ratio',
+    scope: 'joint',
+    when: ['coldFit'],
+    demand: looseChance,
+    capacity: own.looseAccepted,
+    unless: unlessMetal,
+    demandIs: 'the share of bosses with less interference than 0.2 % of the diameter',
+    capacityIs: 'one in fifty (choice)',
+    remedy: 'a smaller hole, or ream to less scatter; print and measure a coupon of ten holes',
+  },
+]

@@ -1,0 +1,120 @@
+import { field, reference, word } from '../../leaves.js'
+import { constant } from '../../run/index.js'
+import { pinOf } from '../../specification/tables.js'
+
+export const pin = {
+  diameter: field('pin.diameter', ['joint'], 'length', (x, { joint }) => pinOf(x.pins[joint].size).diameter),
+  zone: word('pin.zone', ['joint'], (x, { joint }) => pinOf(x.pins[joint].size).zone),
+  strength: field('pin.strength', ['joint'], 'stress', (x, { joint }) => x.pins[joint].strength),
+  cheekThickness: field('pin.cheekThickness', ['joint'], 'length', (x, { joint }) => x.pins[joint].cheekThickness),
+  lugThickness: field('pin.lugThickness', ['joint'], 'length', (x, { joint }) => x.pins[joint].lugThickness),
+  gap: field('pin.gap', ['joint'], 'length', (x, { joint }) => x.pins[joint].gap),
+}
+export const boss = {
+  material: reference('boss.material', ['joint'], 'material', (x, { joint }) => x.bosses[joint].material),
+  outerDiameter: field('boss.outerDiameter', ['joint'], 'length', (x, { joint }) => x.bosses[joint].outerDiameter),
+  hole: field('boss.hole', ['joint'], 'length', (x, { joint }) => x.bosses[joint].hole),
+  holeScatter: field('boss.holeScatter', ['joint'], 'length', (x, { joint }) => x.bosses[joint].holeScatter),
+  engagement: field('boss.engagement', ['joint'], 'length', (x, { joint }) => x.bosses[joint].engagement),
+  edgeDistance: field('boss.edgeDistance', ['joint'], 'length', (x, { joint }) => x.bosses[joint].edgeDistance),
+  axis: word('boss.axis', ['joint'], (x, { joint }) => x.bosses[joint].axis),
+}
+/** Material of the link whose eye turns on the pin: the upper link at the hip, the lower link at the knee. */
+export const eyeMaterial = reference('pin.eyeMaterial', ['joint'], 'material', (x, { joint }) =>
+  joint === 'hip' ? x.links.upper.material : x.links.lower.material,
+)
+
+const assumption = (where: string) => ({ level: 'assumption', where }) as const
+export const yieldShare = constant('pin.yieldShare', {
+  kind: 'ratio',
+  typical: 0.85,
+  low: 0.8,
+  high: 0.9,
+  source: assumption('yield of hardened steel as a share of its tensile strength'),
+  measuredBy: 'bend a spare pin on two supports and note where it stays bent',
+})
+/** A printed surface that turns on its pin bears this share of what a resting one does. */
+export const movingShare = constant('pin.movingShare', {
+  kind: 'ratio',
+  typical: 0.5,
+  low: 0.3,
+  high: 0.7,
+  source: assumption('the eye turns on the pin'),
+  measuredBy: 'turn a loaded pin in a printed eye for a day of strides and measure the hole',
+})
+/** Strength of a crushed edge over that of a free bar. */
+export const edgeSupport = constant('boss.edgeSupport', {
+  kind: 'ratio',
+  typical: 2,
+  low: 1.5,
+  high: 3,
+  source: assumption('the wall around holds the crushed edge in'),
+  measuredBy: 'press a pin sideways into the mouth of a spare boss until it stays tilted',
+})
+export const leverShare = constant('boss.leverShare', {
+  kind: 'ratio',
+  typical: 0.25,
+  source: assumption('the eye loads each half of the pin a quarter of its thickness from the gap'),
+})
+export const peakOverMean = constant('boss.peakOverMean', {
+  kind: 'ratio',
+  typical: 2.5,
+  low: 2,
+  high: 3,
+  source: { level: 'commonPractice', where: 'close pins concentrate the stress beside their hole two- to threefold' },
+  measuredBy: 'load a boss to and fro until it cracks',
+})
+/** A press fit keeps its strain: stress relaxes faster than strength fades, so the first hour decides. */
+export const splitTime = constant('boss.splitTime', {
+  kind: 'time',
+  typical: 3600,
+  source: assumption('stress of a press fit relaxes faster than strength fades'),
+})
+export const holeDeviations = constant('boss.holeDeviations', {
+  kind: 'ratio',
+  typical: 2,
+  source: assumption('the smallest hole of a batch is two standard deviations below the mean'),
+})
+export const toleranceSigmas = constant('pin.toleranceSigmas', {
+  kind: 'ratio',
+  typical: 6,
+  source: { level: 'commonPractice', where: 'a tolerance zone is six standard deviations wide' },
+})
+export const axialShare = constant('boss.axialShare', {
+  kind: 'ratio',
+  typical: 0.05,
+  low: 0.02,
+  high: 0.1,
+  source: assumption('a twentieth of the load of the pin acts along it'),
+  measuredBy: 'mark a pin and note how it walks in a week of use',
+})
+export const gripReserve = constant('boss.gripReserve', {
+  kind: 'ratio',
+  typical: 2,
+  source: assumption('friction grips are designed for twice the force'),
+})
+export const neededShare = constant('boss.neededInterference', {
+  kind: 'ratio',
+  typical: 0.002,
+  source: { level: 'commonPractice', where: 'press fits of steel in plastic, 0.2 % of the diameter and more' },
+})
+export const allowableShare = constant('boss.allowableInterference', {
+  kind: 'ratio',
+  typical: 0.03,
+  source: { level: 'commonPractice', where: 'press fits of steel in plastic, up to 3 % of the diameter' },
+})
+export const looseAccepted = constant('boss.looseAccepted', {
+  kind: 'ratio',
+  typical: 0.02,
+  source: assumption('one boss in fifty may come out loose'),
+})
+export const leastChance = constant('boss.leastChance', {
+  kind: 'ratio',
+  typical: 1e-6,
+  source: assumption('chances below one in a million are not told apart'),
+})
+export const mostReserve = constant('pin.mostReserve', {
+  kind: 'ratio',
+  typical: 1e6,
+  source: assumption('a larger reserve of fatigue means no more than "plenty"'),
+})

@@ -1,0 +1,90 @@
+import { interferenceChange, isoTolerance, pressFit } from '../../../fasteners/index.js'
+import { temperatureRise } from '../../lines.js'
+import { line, type Use, value } from '../../run/index.js'
+import { airTemperature, assemblyTemperature, day } from '../load/fields.js'
+import { duration } from '../load/values.js'
+import { steel } from '../materials/fields.js'
+import { modulus, poissonRatio, relaxedModulus, swelling, thermalExpansion } from '../materials/values.js'
+import { boss, holeDeviations, pin } from './fields.js'
+
+const meanSize = line(
+  'mean diameter of the pin',
+  { nominal: 'length', upper: 'length', lower: 'length' },
+  'length',
+  'nominal + (upper + lower) / 2',
+  (x) => x.nominal + (x.upper + x.lower) / 2,
+)
+const largestSize = line(
+  'largest diameter of the pin',
+  { nominal: 'length', upper: 'length' },
+  'length',
+  'nominal + upper',
+  (x) => x.nominal + x.upper,
+)
+const smallestHole = line(
+  'smallest hole',
+  { hole: 'length', scatter: 'length', deviations: 'ratio' },
+  'length',
+  'hole − deviations · scatter',
+  (x) => x.hole - x.deviations * x.scatter,
+)
+const over = line('interference', { pin: 'length', hole: 'length' }, 'length', 'pin − hole', (x) => x.pin - x.hole)
+const notNegative = line('interference that presses', { interference: 'length' }, 'length', 'max(interference, 0)', (x) =>
+  Math.max(x.interference, 0),
+)
+const longer = line('time of relaxation', { time: 'time', least: 'time' }, 'time', 'max(time, least)', (x) => Math.max(x.time, x.least))
+
+const tolerance = value('pin.tolerance', ['joint'], (use) => use.run(isoTolerance, { diameter: use(pin.diameter), zone: use(pin.zone) }))
+/** Mean diameter of a pin of its tolerance zone. */
+export const meanPin = value('pin.meanDiameter', ['joint'], (use) => {
+  const { upper, lower } = use(tolerance)
+  return use.run(meanSize, { nominal: use(pin.diameter), upper, lower })
+})
+const largestPin = value('pin.largestDiameter', ['joint'], (use) =>
+  use.run(largestSize, { nominal: use(pin.diameter), upper: use(tolerance).upper }),
+)
+
+/** Interference at the temperature of the air. */
+function interferenceAt(use: Use<'joint' | 'air'>, diametralInterference: number, growth: number): number {
+  const material = use(boss.material)
+  return use.run(interferenceChange, {
+    diametralInterference,
+    diameter: use(pin.diameter),
+    bossExpansion: use.at(thermalExpansion, { material }),
+    pinExpansion: use.at(thermalExpansion, { material: use(steel) }),
+    temperatureChange: use.run(temperatureRise, { air: use(airTemperature), assembly: use(assemblyTemperature) }),
+    swelling: growth,
+  }).diametralInterference
+}
+/** Interference of mean sizes, with the water that the boss holds. */
+export const meanInterference = value('boss.meanInterference', ['joint', 'air'], (use) =>
+  interferenceAt(use, use.run(over, { pin: use(meanPin), hole: use(boss.hole) }), use.at(swelling, { material: use(boss.material) })),
+)
+/** Interference of the largest pin in a small hole of a dry boss. */
+const tightestInterference = value('boss.tightestInterference', ['joint', 'air'], (use) => {
+  const hole = use.run(smallestHole, { hole: use(boss.hole), scatter: use(boss.holeScatter), deviations: use(holeDeviations) })
+  return interferenceAt(use, use.run(over, { pin: use(largestPin), hole }), 0)
+})
+
+const press = (use: Use<'joint'>, interference: number, bossModulus: number) => {
+  const [material, pinMaterial] = [use(boss.material), use(steel)]
+  return use.run(pressFit, {
+    diameter: use(pin.diameter),
+    diametralInterference: use.run(notNegative, { interference }),
+    bossDiameter: use(boss.outerDiameter),
+    pinBore: 0,
+    boss: { modulus: bossModulus, poissonRatio: use.at(poissonRatio, { material }) },
+    pin: { modulus: use.at(modulus, { material: pinMaterial }), poissonRatio: use.at(poissonRatio, { material: pinMaterial }) },
+  })
+}
+/** Hoop stress at the bore with the largest pin in the smallest hole. */
+export const splitStress = value(
+  'boss.splitStress',
+  ['joint', 'air'],
+  (use) => press(use, use(tightestInterference), use.at(modulus, { material: use(boss.material) })).boreHoopStress,
+)
+/** Pressure of a fit of mean sizes after the time under load, a day at least. */
+export const gripPressure = value('boss.gripPressure', ['joint', 'event', 'air'], (use) => {
+  const time = use.run(longer, { time: use(duration), least: use(day) })
+  return press(use, use(meanInterference), relaxedModulus(use, use(boss.material), use(airTemperature), time)).pressure
+})

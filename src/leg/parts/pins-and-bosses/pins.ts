@@ -1,0 +1,192 @@
+import { clevisPinBending, embeddedPin, goodmanReserve, pinBearing, pinEnduranceLimit, pinShear } from '../../../fasteners/index.js'
+import type { Check } from '../../cases/check.js'
+import { halfForce, shareOfStress } from '../../lines.js'
+import { line, type Use, value } from '../../run/index.js'
+import { airTemperature } from '../load/fields.js'
+import { duration } from '../load/values.js'
+import { allowableStress } from '../materials/values.js'
+import { shearShare } from '../transmission/cord/anchor.js'
+import { pinForce, shaftForce } from '../transmission/cord/values.js'
+import { boss, edgeSupport, eyeMaterial, leverShare, mostReserve, movingShare, pin, yieldShare } from './fields.js'
+import { bossStrength } from './strengths.js'
+
+const larger = line('larger stress', { one: 'stress', other: 'stress' }, 'stress', 'max(one, other)', (x) => Math.max(x.one, x.other))
+const smaller = line('smaller stress', { one: 'stress', other: 'stress' }, 'stress', 'min(one, other)', (x) => Math.min(x.one, x.other))
+const borne = line(
+  'stress borne',
+  { stress: 'stress', reserve: 'ratio', most: 'ratio' },
+  'stress',
+  'stress · min(reserve, most)',
+  (x) => x.stress * Math.min(x.reserve, x.most),
+)
+const leverArm = line(
+  'arm of each half of the pin',
+  { gap: 'length', share: 'ratio', lug: 'length' },
+  'length',
+  'gap + share · lug',
+  (x) => x.gap + x.share * x.lug,
+)
+type Loaded = Use<'joint' | 'event' | 'air' | 'age'>
+
+const ofTensile = (id: string, share: typeof yieldShare) =>
+  value(id, ['joint'], (use) => use.run(shareOfStress, { share: use(share), strength: use(pin.strength) }))
+const shear = value(
+  'pin.shearStress',
+  ['joint', 'event', 'air', 'age'],
+  (use) => use.run(pinShear, { force: use(pinForce), diameter: use(pin.diameter), planes: 2 }).peakStress,
+)
+const bending = (use: Loaded, force: number): number =>
+  use.run(clevisPinBending, {
+    force,
+    diameter: use(pin.diameter),
+    cheekThickness: use(pin.cheekThickness),
+    gap: use(pin.gap),
+    lugThickness: use(pin.lugThickness),
+  }).bendingStress
+/** Bending stress of a pin at mid span. */
+const bendingStress = value('pin.bendingStress', ['joint', 'event', 'air', 'age'], (use) => bending(use, use(pinForce)))
+
+const enduring = value('pin.enduringStress', ['joint', 'event', 'air', 'age'], (use) => {
+  const tensileStrength = use(pin.strength)
+  const one = use(bendingStress)
+  const other = bending(use, use(shaftForce))
+  const { enduranceLimit } = use.run(pinEnduranceLimit, {
+    tensileStrength,
+    diameter: use(pin.diameter),
+    bending: 'fixedDirection',
+    surface: 'ground',
+    reliability: '99 %',
+  })
+  const { reserve } = use.run(goodmanReserve, {
+    largestStress: use.run(larger, { one, other }),
+    smallestStress: use.run(smaller, { one, other }),
+    enduranceLimit,
+    tensileStrength,
+  })
+  return use.run(borne, { stress: one, reserve, most: use(mostReserve) })
+})
+
+const eyePressure = value(
+  'pin.eyePressure',
+  ['joint', 'event', 'air', 'age'],
+  (use) => use.run(pinBearing, { force: use(pinForce), diameter: use(pin.diameter), thickness: use(pin.lugThickness) }).projectedPressure,
+)
+const eyeStrength = value('pin.eyeStrength', ['joint', 'event', 'air'], (use) => {
+  const strength = allowableStress(use, use(eyeMaterial), {
+    direction: 'alongLayers',
+    temperature: use(airTemperature),
+    duration: use(duration),
+  })
+  return use.run(shareOfStress, { share: use(movingShare), strength })
+})
+
+/** Half of the force of the pin, which each boss bears. */
+export const forceOnBoss = value('boss.force', ['joint', 'event', 'air', 'age'], (use) => use.run(halfForce, { force: use(pinForce) }))
+const bossPressure = value(
+  'boss.pressure',
+  ['joint', 'event', 'air', 'age'],
+  (use) => use.run(pinBearing, { force: use(forceOnBoss), diameter: use(pin.diameter), thickness: use(boss.engagement) }).projectedPressure,
+)
+const mouthPressure = value(
+  'boss.mouthPressure',
+  ['joint', 'event', 'air', 'age'],
+  (use) =>
+    use.run(embeddedPin, {
+      force: use(forceOnBoss),
+      arm: use.run(leverArm, { gap: use(pin.gap), share: use(leverShare), lug: use(pin.lugThickness) }),
+      depth: use(boss.engagement),
+      diameter: use(pin.diameter),
+    }).mouthPressure,
+)
+const mouthStrength = value('boss.mouthStrength', ['joint', 'event', 'air'], (use) =>
+  use.run(shareOfStress, { share: use(edgeSupport), strength: use(bossStrength) }),
+)
+
+/** Checks of the steel pins of the driven joints, and of what they press on. */
+export const pinChecks: readonly Check[] = [
+  {
+    id: 'pin.shear',
+    part: 'joint pin',
+    mode: 'is sheared off',
+    consequence: 'breaks',
+    kind: 'stress',
+    scope: 'joint',
+    when: ['oneMoment'],
+    demand: shear,
+    capacity: ofTensile('pin.shearStrength', shearShare),
+    demandIs: 'the peak shear stress in its two planes',
+    capacityIs: 'its shear strength, 0.577 of its tensile strength',
+    remedy: 'a thicker pin, or less force on the foot',
+  },
+  {
+    id: 'pin.bending',
+    part: 'joint pin',
+    mode: 'bends in its clevis',
+    consequence: 'breaks',
+    kind: 'stress',
+    scope: 'joint',
+    when: ['oneMoment'],
+    demand: bendingStress,
+    capacity: ofTensile('pin.yieldStrength', yieldShare),
+    demandIs: 'the bending stress at mid span',
+    capacityIs: 'its yield strength, assumed to be 0.85 of its tensile strength',
+    remedy: 'a thicker pin, a narrower lug, or smaller side gaps',
+  },
+  {
+    id: 'pin.fatigue',
+    part: 'joint pin',
+    mode: 'cracks by repeated bending',
+    consequence: 'breaks',
+    kind: 'stress',
+    scope: 'joint',
+    when: ['repeats'],
+    demand: bendingStress,
+    capacity: enduring,
+    demandIs: 'the bending stress of every stride',
+    capacityIs: 'the bending stress that it bears for any number of strides at the same ratio of least to largest (Goodman, 99 % of pins)',
+    remedy: 'a thicker pin or a narrower lug',
+  },
+  {
+    id: 'pin.bearingTongue',
+    part: 'link eye on the pin',
+    mode: 'wears oval under the pin',
+    consequence: 'fails to work',
+    kind: 'stress',
+    scope: 'joint',
+    when: ['bearsLoad'],
+    demand: eyePressure,
+    capacity: eyeStrength,
+    demandIs: 'the pressure of the pin on the projected area of the eye',
+    capacityIs: 'half the long-term strength of the polymer, since the eye turns on the pin (assumption)',
+    remedy: 'a wider eye, a bush, or a thicker pin',
+  },
+  {
+    id: 'boss.bearing',
+    part: 'boss on the pin',
+    mode: 'yields under the pin',
+    consequence: 'breaks',
+    kind: 'stress',
+    scope: 'joint',
+    when: ['bearsLoad'],
+    demand: bossPressure,
+    capacity: bossStrength,
+    demandIs: 'the pressure of half the pin force on the projected area of one boss',
+    capacityIs: 'the long-term strength of the polymer at this temperature',
+    remedy: 'a longer engagement or a thicker pin',
+  },
+  {
+    id: 'boss.mouth',
+    part: 'mouth of the boss',
+    mode: 'is crushed by the pin that tilts in it',
+    consequence: 'breaks',
+    kind: 'stress',
+    scope: 'joint',
+    when: ['bearsLoad'],
+    demand: mouthPressure,
+    capacity: mouthStrength,
+    demandIs:
+      'the pressure at the mouth, each half of the pin assumed to be a cantilever from its boss (without the other boss, the harder case)',
+    capacityIs: 'twice the long-term strength, since the wall around holds the crushed edge in (assumption)',
+    remedy: 'a longer engagement, smaller side gaps, or a narrower lug',
+  },
+]
