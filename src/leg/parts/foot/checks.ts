@@ -1,0 +1,112 @@
+import { cantileverToe, tipOverSlope } from '../../../kinematics/index.js'
+import type { Check } from '../../cases/check.js'
+import { line, type Use, value } from '../../run/index.js'
+import { hipOffset } from '../links/fields.js'
+import { repeats, slope } from '../load/fields.js'
+import { tipOverAlong } from '../load/values.js'
+import { family, strainLimit } from '../materials/fields.js'
+import { modulus } from '../materials/values.js'
+import { footForce } from '../motion/values.js'
+import { centreOfMassHeight, hipTrack, standHeight } from '../robot/fields.js'
+import * as foot from './fields.js'
+
+const onToe = line(
+  'force across one toe',
+  { force: 'force', toes: 'count', lift: 'angle' },
+  'force',
+  'force / toes · cos(lift)',
+  (x) => (x.force / x.toes) * Math.cos(x.lift),
+)
+const flatAt = line(
+  'deflection at which a toe lies flat',
+  { length: 'length', lift: 'angle' },
+  'length',
+  'length · sin(lift)',
+  (x) => x.length * Math.sin(x.lift),
+)
+const toFlat = line(
+  'force that lays a toe flat',
+  { stiffness: 'linearStiffness', flat: 'length' },
+  'force',
+  'stiffness · flat',
+  (x) => x.stiffness * x.flat,
+)
+const sideEdge = line(
+  'distance to the edge of the feet across',
+  { track: 'length', offset: 'length' },
+  'length',
+  'track / 2 + offset',
+  (x) => x.track / 2 + x.offset,
+)
+const lesser = line('smaller slope', { along: 'angle', across: 'angle' }, 'angle', 'min(along, across)', (x) => Math.min(x.along, x.across))
+
+/** Strain that the material of a toe bears, in every stride of a season where they are counted. */
+const allowableStrain = value('foot.allowableStrain', ['event'], (use) => {
+  const material = use(foot.material)
+  const limit = use.at(strainLimit, { material })
+  if (limit !== undefined) return limit
+  if (use.at(family, { material }) !== 'elastomer') return use(foot.polymerStrain)
+  return use(use(repeats) ? foot.elastomerStrainRepeated : foot.elastomerStrain)
+})
+const toeAt = (use: Use<'event'>, tipForce: number) =>
+  use.run(cantileverToe, {
+    modulus: use.at(modulus, { material: use(foot.material) }),
+    length: use(foot.toeLength),
+    width: use(foot.toeWidth),
+    thickness: use(foot.toeThickness),
+    allowableStrain: use(allowableStrain),
+    tipForce,
+  })
+const flat = value('foot.flat', [], (use) => use.run(flatAt, { length: use(foot.toeLength), lift: use(foot.lift) }))
+/** A toe under its share of the force, as if nothing were under it. */
+const free = value('foot.freeToe', ['leg', 'event'], (use) =>
+  toeAt(use, use.run(onToe, { force: use(footForce), toes: use(foot.toes), lift: use(foot.lift) })),
+)
+const liesFlat = value('foot.liesFlat', ['leg', 'event'], (use) => use(free).deflection > use(flat))
+/** Strain at the root of a toe. A toe that lies flat on the ground bends no further. */
+const rootStrain = value('foot.rootStrain', ['leg', 'event'], (use) => {
+  const { rootStrain: strain, stiffness } = use(free)
+  return use(liesFlat) ? toeAt(use, use.run(toFlat, { stiffness, flat: use(flat) })).rootStrain : strain
+})
+
+/** Slope at which the weight passes through the edge of the feet. Across, the feet stand outside the body by the sideways offset. */
+const tipOver = value('robot.tipOver', ['leg'], (use) => {
+  const across = use.run(tipOverSlope, {
+    marginToEdge: use.run(sideEdge, { track: use(hipTrack), offset: use(hipOffset) }),
+    height: use(centreOfMassHeight) ?? use(standHeight),
+  })
+  return use.run(lesser, { along: use(tipOverAlong), across })
+})
+
+/** Checks of the toes and of the stand of the whole robot. */
+export const footChecks: readonly Check[] = [
+  {
+    id: 'toe.strain',
+    part: 'toe',
+    mode: 'tears at its root',
+    consequence: 'breaks',
+    kind: 'strain',
+    scope: 'leg',
+    when: ['bearsLoad'],
+    demand: rootStrain,
+    capacity: allowableStrain,
+    remark: value('foot.flatRemark', ['leg', 'event'], (use) => (use(liesFlat) ? 'the toes lie flat on the ground' : undefined)),
+    demandIs: 'the strain at the root of a toe, bent no further than flat',
+    capacityIs: 'the strain its polymer bears (in every stride of a season)',
+    remedy: 'longer or thinner toes, or toes that stand flatter',
+  },
+  {
+    id: 'robot.tipOver',
+    part: 'robot',
+    mode: 'tips over',
+    consequence: 'safety',
+    kind: 'angle',
+    scope: 'leg',
+    when: ['slopes'],
+    demand: slope,
+    capacity: tipOver,
+    demandIs: 'the steepest slope',
+    capacityIs: 'the slope at which the weight passes through the edge of the feet, all of them on the ground',
+    remedy: 'a lower load, feet farther apart, or a gentler slope',
+  },
+]

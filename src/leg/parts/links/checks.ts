@@ -1,0 +1,78 @@
+import { boxBendingStress } from '../../../structures/index.js'
+import type { Check } from '../../cases/check.js'
+import { line, type Of, type Use, value } from '../../run/index.js'
+import { airTemperature, moment } from '../load/fields.js'
+import { cycles, duration } from '../load/values.js'
+import { allowableStress } from '../materials/values.js'
+import { hipOf, kneeOf, stride } from '../motion/values.js'
+import { load } from '../transmission/cord/values.js'
+import * as link from './fields.js'
+
+const larger = line('larger joint torque', { hip: 'torque', knee: 'torque' }, 'torque', 'max(knee, hip)', (x) => Math.max(x.knee, x.hip))
+const along = line('force on the foot', { vertical: 'force', forward: 'force' }, 'force', 'hypot(vertical, forward)', (x) =>
+  Math.hypot(x.vertical, x.forward),
+)
+
+/** The leg that a link belongs to is its only one so far. */
+const legOf = (use: Use<'link' | 'event'>): Of<'leg'> => use.all('leg')[0] as Of<'leg'>
+
+/** Moment that a link carries: the upper link the hip torque at its root and the knee torque at its end, the lower link the knee torque. */
+const bendingMoment = value('link.moment', ['link', 'event'], (use, at) => {
+  const leg = legOf(use)
+  const knee = use.at(load, { joint: kneeOf(use, leg) })
+  return use.nameOf('link', at.link) === 'lower' ? knee : use.run(larger, { hip: use.at(load, { joint: hipOf(use, leg) }), knee })
+})
+const stress = value('link.stress', ['link', 'event'], (use) => {
+  const { vertical, forward } = use(stride)
+  return use.run(boxBendingStress, {
+    moment: use(bendingMoment),
+    width: use(link.width),
+    depth: use(link.depth),
+    wall: use(link.wall),
+    axialForce: use.run(along, { vertical, forward }),
+  }).stress
+})
+const strength = value('link.strength', ['link', 'event', 'air'], (use) =>
+  allowableStress(use, use(link.material), { direction: 'alongLayers', temperature: use(airTemperature), duration: use(duration) }),
+)
+const enduring = value('link.enduringStress', ['link', 'event', 'air'], (use) =>
+  allowableStress(use, use(link.material), {
+    direction: 'alongLayers',
+    temperature: use(airTemperature),
+    duration: use(moment),
+    cycles: use(cycles),
+  }),
+)
+
+const LINKS = ['upper', 'lower'] as const
+const common = { consequence: 'breaks', kind: 'stress', scope: 'leg', demand: stress, remedy: 'a deeper section or thicker walls' } as const
+
+/** Checks of the two links. */
+export const linkChecks: readonly Check[] = [
+  ...LINKS.map(
+    (name): Check => ({
+      id: `${name}Link.bending`,
+      part: `${name} link`,
+      mode: 'breaks in bending',
+      ...common,
+      of: { link: name },
+      when: ['oneMoment'],
+      capacity: strength,
+      demandIs: 'the stress at the outer fibre from the larger joint torque it carries and the foot force along it',
+      capacityIs: 'the strength of the printed wall for a moment, along its layers',
+    }),
+  ),
+  ...LINKS.map(
+    (name): Check => ({
+      id: `${name}Link.fatigue`,
+      part: `${name} link`,
+      mode: 'cracks by the strides of a season',
+      ...common,
+      of: { link: name },
+      when: ['repeats'],
+      capacity: enduring,
+      demandIs: 'the stress at the outer fibre in every stride',
+      capacityIs: 'the strength that the strides of a season leave',
+    }),
+  ),
+]
