@@ -1,21 +1,6 @@
 import { dirname, relative, resolve } from 'node:path'
 import { defineConfig, type Options } from 'tsup'
-
-const published = [
-  'units',
-  'formula',
-  'capstan',
-  'kinematics',
-  'materials',
-  'fasteners',
-  'structures',
-  'thermal',
-  'catalogue',
-  'study',
-  'leg',
-  'mathjs',
-]
-const internal = ['numeric', 'chart']
+import folders from './folders.json' with { type: 'json' }
 
 /**
  * One file for each folder of the source, importing its neighbours as the folders do. Chunks of the bundler's own would tie every formula
@@ -37,7 +22,7 @@ const folderByFolder: NonNullable<Options['esbuildPlugins']>[number] = {
 export default defineConfig({
   entry: {
     index: 'src/index.ts',
-    ...Object.fromEntries([...published, ...internal].map((name) => [name, `src/${name}/index.ts`])),
+    ...Object.fromEntries(Object.values(folders).flatMap((names) => names.map((name) => [name, `src/${name}/index.ts`]))),
     // Bundled from its ES source: as a package of its own, loading its CommonJS file made up most of the time that importing kinematics
     // took. In a file of its own, since what it does when loaded would keep a whole module in a user's bundle.
     'ml-matrix': 'node_modules/ml-matrix/src/index.js',

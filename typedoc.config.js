@@ -1,22 +1,12 @@
 import { katex } from '@mdit/plugin-katex'
+import folders from './folders.json' with { type: 'json' }
+
+const { core, modules, tools } = folders
 
 /** @type {Partial<import('typedoc').TypeDocOptions>} */
 export default {
   name: 'limbwright',
-  entryPoints: [
-    'units',
-    'formula',
-    'capstan',
-    'kinematics',
-    'materials',
-    'fasteners',
-    'structures',
-    'thermal',
-    'study',
-    'leg',
-    'catalogue',
-    'mathjs',
-  ].map((name) => `src/${name}/index.ts`),
+  entryPoints: [...core, ...modules, ...tools].map((name) => `src/${name}/index.ts`),
   tsconfig: 'tsconfig.declarations.json',
   out: 'docs/reference',
   readme: 'README.md',

@@ -3,26 +3,14 @@
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import ts from 'typescript'
+import folders from '../folders.json' with { type: 'json' }
 
 const folder = process.argv[2] ?? 'api'
-const SUBPATHS = [
-  'capstan',
-  'catalogue',
-  'fasteners',
-  'formula',
-  'kinematics',
-  'leg',
-  'materials',
-  'mathjs',
-  'structures',
-  'study',
-  'thermal',
-  'units',
-]
+const subpaths = [...folders.core, ...folders.modules, ...folders.tools]
 
 const { config } = ts.readConfigFile('tsconfig.json', ts.sys.readFile)
 const { options } = ts.parseJsonConfigFileContent(config, ts.sys, '.')
-const entries = ['src/index.ts', ...SUBPATHS.map((name) => `src/${name}/index.ts`)]
+const entries = ['src/index.ts', ...subpaths.map((name) => `src/${name}/index.ts`)]
 const program = ts.createProgram(entries, { ...options, noEmit: true, stripInternal: true })
 const checker = program.getTypeChecker()
 const printer = ts.createPrinter({ removeComments: true })

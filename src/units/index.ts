@@ -71,11 +71,9 @@ export { nearName, nearNames } from './near.js'
 export {
   ascending,
   bandText,
-  type Foreign,
   type In,
   largest,
   type Note,
-  type Plain,
   Quantity,
   type QuantityJSON,
   quantity,
@@ -84,4 +82,15 @@ export {
   significant,
   smallest,
 } from './quantity.js'
-export { accepted, didYouMean, foreignUnit, kindAccepted, kindWords, oneOfNames, readAny, readAt } from './reading.js'
+export {
+  accepted,
+  didYouMean,
+  type Foreign,
+  foreignUnit,
+  kindAccepted,
+  kindWords,
+  oneOfNames,
+  type Plain,
+  readAny,
+  readAt,
+} from './reading.js'

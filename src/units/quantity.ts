@@ -1,7 +1,7 @@
 import { dimensionsText, hasSquareRoot } from './dimensions.js'
 import { InputError, refuse, show } from './errors.js'
 import { type Kind, type KindRow, kindRow, siUnit, type UnitOf, unitAt, unitOf } from './kinds.js'
-import { accepted, kindAccepted, readAny, unitsAccepted } from './reading.js'
+import { accepted, type Foreign, kindAccepted, type Plain, readAny, unitsAccepted } from './reading.js'
 
 /** A remark that travels with a result into whatever is computed from it, such as a correlation used outside its range. */
 export interface Note {
@@ -9,17 +9,6 @@ export interface Note {
   readonly formula: string
   readonly text: string
 }
-
-/** A foreign unit object, such as a mathjs unit: anything that gives its number in a named unit. */
-export interface Foreign {
-  /** The number in a unit named as mathjs names it; throws when its dimensions are not the unit's. */
-  toNumber(unit: string): number
-  /** Keeps a `Quantity` of another kind from passing as foreign. */
-  readonly kind?: never
-}
-
-/** Kinds that are plain numbers and may be given as such. */
-export type Plain = 'ratio' | 'count' | 'strain'
 
 /**
  * What a function takes for a quantity of kind `K`: a `Quantity` or its JSON form, text such as `'5 mm'` that the compiler checks, a pair
@@ -158,7 +147,7 @@ export class Quantity<K extends Kind | 'derived' = Kind | 'derived'> {
 }
 
 const OPERATORS =
-  'an operator would drop its unit; compare with isGreaterThan, isLessThan, ascending, largest or smallest, calculate with plus, minus, times and over, or take the number with in'
+  'operators drop units; compare with isGreaterThan, isLessThan, ascending, largest or smallest, calculate with plus, minus, times or over'
 
 /** The SI number of a quantity that may be compared with another: both of one kind and numbers. */
 function comparable(method: string, one: Quantity, other: Quantity): number {

@@ -1,63 +1,34 @@
 import { cut, type Issue, issue } from './errors.js'
-import { type Kind, type KindRow, kindNames, kindRow, siUnit, unitAt, unitNames, unitOf } from './kinds.js'
+import { type Kind, type KindRow, kindNames, kindRow, siUnit, unitNames, unitOf } from './kinds.js'
 import { nearName } from './near.js'
-import type { Foreign, Plain } from './quantity.js'
 import type { Unit } from './unit-size.js'
+
+/** A foreign unit object, such as a mathjs unit: anything that gives its number in a named unit. */
+export interface Foreign {
+  /** The number in a unit named as mathjs names it; throws when its dimensions are not the unit's. */
+  toNumber(unit: string): number
+  /** Keeps a `Quantity` of another kind from passing as foreign. */
+  readonly kind?: never
+}
+
+/** Kinds that are plain numbers and may be given as such. */
+export type Plain = 'ratio' | 'count' | 'strain'
 
 /** Numbers as text: digits with an optional sign, point and power of ten; nothing else (no blanks, no `Infinity`, no hexadecimal). */
 const NUMBER = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/
 const LONGEST_TEXT = 80
 
-/** Decimal digits that a double always holds exactly. */
-const EXACT_DIGITS = 15
-/** Powers of ten, exact too. */
-const TENS = /* @__PURE__ */ Array.from({ length: EXACT_DIGITS + 1 }, (_, n) => Number(`1e${n}`))
-
-/**
- * The SI number of text, NaN unless it is a number by the grammar of `NUMBER`, one blank and a unit of the row.
- *
- * Plain decimals are read digit by digit, since this is the hot path of every call with text: an exact whole number divided by an exact power of ten is
- * rounded once and so is the number that `Number` gives (Clinger 1990). Long ones and powers of ten go to `Number`.
- */
+/** The SI number of text: a number by the grammar of `NUMBER`, one blank and a unit of the row. NaN for any other text. */
 export function readText(row: KindRow, text: string): number {
-  const { length } = text
-  if (length > LONGEST_TEXT) return Number.NaN
-  const first = text.charCodeAt(0)
-  const start = first === 45 || first === 43 ? 1 : 0
-  let whole = 0
-  let point = -1
-  let at = start
-  for (; at < length; at++) {
-    const c = text.charCodeAt(at)
-    if (c >= 48 && c <= 57) whole = whole * 10 + (c - 48)
-    else if (c === 46 && point < 0) point = at
-    else break
-  }
-  const digits = at - start - (point < 0 ? 0 : 1)
-  let x: number
-  if (digits > 0 && digits <= EXACT_DIGITS && text.charCodeAt(at) === 32) {
-    x = point < 0 ? whole : whole / TENS[at - point - 1]!
-    if (first === 45) x = -x
-  } else {
-    at = text.indexOf(' ')
-    const number = text.slice(0, at)
-    if (at < 0 || !NUMBER.test(number)) return Number.NaN
-    x = Number(number)
-  }
-  at++
-  for (let i = 0; i < row.names.length; i++) if (endsAt(text, at, row.names[i]!)) return inSi(x, unitAt(row, i))
-  return Number.NaN
+  if (text.length > LONGEST_TEXT) return Number.NaN
+  const blank = text.indexOf(' ')
+  const number = text.slice(0, blank)
+  if (blank < 0 || !NUMBER.test(number)) return Number.NaN
+  const unit = unitOf(row, text.slice(blank + 1))
+  return unit === undefined ? Number.NaN : inSi(Number(number), unit)
 }
 
 const inSi = (x: number, { size, zero }: Unit) => (zero === 0 ? x * size : x * size + zero)
-
-/** Whether a text is `end` from `at` on. */
-function endsAt(text: string, at: number, end: string): boolean {
-  let i = end.length
-  if (text.length - at !== i) return false
-  while (--i >= 0) if (text.charCodeAt(at + i) !== end.charCodeAt(i)) return false
-  return true
-}
 
 /** The SI number of anything that `In` accepts; NaN where it is not accepted, as a temperature below absolute zero is not. */
 export function readAny(row: KindRow, given: unknown): number {

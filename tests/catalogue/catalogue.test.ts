@@ -1,11 +1,12 @@
 import { fileURLToPath } from 'node:url'
 import { describe, expect, test } from 'vitest'
+import list from '../../folders.json' with { type: 'json' }
 import { catalogue, formulaOf } from '../../src/catalogue/index.js'
 import { recordReader } from '../../src/formula/index.js'
 import { checksById, committedUnconfirmed, unconfirmedOf } from '../published/evidence.js'
 import { writtenRecords } from './records.js'
 
-const folders = ['capstan', 'kinematics', 'materials', 'fasteners', 'structures', 'thermal']
+const folders = list.modules
 const written = new Map(folders.flatMap((folder) => writtenRecords(folder).map((record) => [record.id, record] as const)))
 const exported = (module: string) => [...catalogue.keys()].filter((id) => id.startsWith(`${module}.`))
 
