@@ -1,5 +1,5 @@
 import { type Property, property, type Source } from '../formula/index.js'
-import { InputError, show } from '../units/index.js'
+import { refuse } from '../units/index.js'
 import { unknownDesignation } from './size-table.js'
 
 const handbooks = (what: string): Source => ({ level: 'unverified', where: `adhesive handbooks: ${what}; no primary source opened` })
@@ -47,10 +47,10 @@ export interface BondPrior {
  */
 export function bondPrior(adhesive: AdhesiveName, surface: BondSurface, gap: BondGap = 'best'): BondPrior {
   const of = 'fasteners.bondPrior'
-  if (!ADHESIVES.includes(adhesive)) throw unknownDesignation(of, 'an adhesive', adhesive, ADHESIVES)
+  if (!ADHESIVES.includes(adhesive)) unknownDesignation(of, 'an adhesive', adhesive, ADHESIVES)
   const metal = (METALS as readonly string[]).includes(surface)
-  if (!metal && !(PRINTS as readonly string[]).includes(surface)) throw unknownDesignation(of, 'a surface', surface, [...METALS, ...PRINTS])
-  if (!GAPS.includes(gap)) throw unknownDesignation(of, 'a gap', gap, GAPS)
+  if (!metal && !(PRINTS as readonly string[]).includes(surface)) unknownDesignation(of, 'a surface', surface, [...METALS, ...PRINTS])
+  if (!GAPS.includes(gap)) unknownDesignation(of, 'a gap', gap, GAPS)
   const wear = {
     fatigueFactor: share(0.25, 0.2, 0.3, handbooks('0.2 to 0.3 of the static strength'), 'alternating load'),
     ageingFactor: share(
@@ -63,13 +63,12 @@ export function bondPrior(adhesive: AdhesiveName, surface: BondSurface, gap: Bon
   }
   if (adhesive === 'anaerobicRetaining') {
     if (!metal) {
-      throw new InputError(of, [
-        {
-          path: 'surface',
-          given: show(surface),
-          accepts: `must be a metal (${METALS.join(', ')}) for an anaerobic: it does not cure on plastic and may crack it`,
-        },
-      ])
+      refuse(
+        of,
+        'surface',
+        surface,
+        `must be a metal (${METALS.join(', ')}) for an anaerobic, which does not cure on plastic and may crack it`,
+      )
     }
     return {
       ...wear,

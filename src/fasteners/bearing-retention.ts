@@ -7,7 +7,7 @@ export const bearingShoulder = /* @__PURE__ */ formula('fasteners.bearingShoulde
   inputs: {
     /** Axial load on the ring towards the lip. */
     thrust: { kind: 'force', min: 0 },
-    /** Clamp load that runs through ring and lip: of all cap screws where the cap presses on the ring, none where it sits on the housing. */
+    /** Clamp load through ring and lip: of all cap screws where the cap presses on the ring, zero where the cap sits on the housing. */
     clampLoad: { kind: 'force', min: 0, default: '0 N' },
     /** Diameter of the seat, where the lip is rooted. */
     seatDiameter: { kind: 'length', above: 0 },
@@ -31,11 +31,11 @@ export const bearingShoulder = /* @__PURE__ */ formula('fasteners.bearingShoulde
     shearStress: 'stress',
     /** Bending stress at the root. */
     bendingStress: 'stress',
-    /** Axial force, thrust and clamp load together, that the lip bears. */
+    /** Axial force, thrust and clamp load together, at which the lip fails. */
     capacity: 'force',
     /** Capacity over thrust and clamp load; infinite without either. */
     reserve: { kind: 'ratio', infinite: true },
-    /** What gives first. */
+    /** Governing mode of failure. */
     governedBy: { oneOf: ['crushing', 'shear', 'bending'] },
   },
   assumes: [
@@ -73,7 +73,7 @@ export const bearingShoulder = /* @__PURE__ */ formula('fasteners.bearingShoulde
   },
 })
 
-/** The screwed cap that holds a bearing along its axis: load of its screws, and the thrust at which it lifts or a screw gives way. */
+/** The screwed cap that holds a bearing along its axis: load of its screws, and the thrust at which the cap lifts or a screw fails. */
 export const bearingCap = /* @__PURE__ */ formula('fasteners.bearingCap', {
   inputs: {
     /** Axial load towards the cap. */
@@ -84,7 +84,7 @@ export const bearingCap = /* @__PURE__ */ formula('fasteners.bearingCap', {
     clampLoad: { kind: 'force', min: 0 },
     /** Load factor of the joint; near 0.9 in clamped polymer. */
     loadFactor: { kind: 'ratio', min: 0, below: 1 },
-    /** What one screw bears: the smallest of proof load, stripping of its thread and pull-out of its insert or nut. */
+    /** Capacity of one screw: the smallest of proof load, stripping of its thread and pull-out of its insert or nut. */
     screwCapacity: { kind: 'force', above: 0 },
   },
   output: {
@@ -94,7 +94,7 @@ export const bearingCap = /* @__PURE__ */ formula('fasteners.bearingCap', {
     faceLoad: 'force',
     /** Thrust at which the cap lifts. */
     liftThrust: 'force',
-    /** Thrust the cap bears without lifting or overloading a screw. */
+    /** Largest thrust without lifting of the cap or overload of a screw. */
     capacity: 'force',
     /** Capacity over thrust; infinite without thrust. */
     reserve: { kind: 'ratio', infinite: true },
@@ -103,9 +103,9 @@ export const bearingCap = /* @__PURE__ */ formula('fasteners.bearingCap', {
     /** Whether the cap stays on its face. */
     state: { oneOf: ['closed', 'lifts'] },
   },
-  assumes: ['screws evenly around the bearing, sharing the thrust', 'stiff cap: no prying (`prying` otherwise)'],
+  assumes: ['screws at equal angles around the bearing, sharing the thrust equally', 'stiff cap: no prying (`prying` otherwise)'],
   source: [{ level: 'published', where: 'Shigley 9th ed., section 8-7 and eq. 8-24 to 8-30, as fasteners.jointLoads' }],
-  valid: { 'clamp load below what a screw bears': ({ clampLoad, screwCapacity }) => clampLoad <= screwCapacity },
+  valid: { 'clamp load at most the capacity of a screw': ({ clampLoad, screwCapacity }) => clampLoad <= screwCapacity },
   si: ({ thrust, screws, clampLoad, loadFactor, screwCapacity }) => {
     const joint = jointLoads.si({ clampLoad, externalLoad: thrust / screws, loadFactor })
     const liftThrust = screws * joint.separationLoad

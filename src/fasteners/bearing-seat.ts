@@ -6,7 +6,7 @@ import { pressFitGrip } from './press-fit-grip.js'
 /**
  * The share of a ring's interference that a stiff metal housing passes into the bearing's internal clearance.
  *
- * A printed housing gives way itself and passes a few per cent only: `bearingSeat` works it out. Never carry this figure over to a print.
+ * A printed housing is so soft that it passes a few per cent only, which `bearingSeat` calculates. Do not use this figure for a print.
  */
 export const metalHousingTransfer = /* @__PURE__ */ property('ratio', {
   typical: 0.7,
@@ -17,15 +17,15 @@ export const metalHousingTransfer = /* @__PURE__ */ property('ratio', {
 })
 
 /**
- * The seat of a ball bearing's outer ring in a housing that may be printed: what heat and moisture leave of the fit, what the fit takes of the internal clearance, whether the ring creeps.
+ * The seat of a ball bearing's outer ring in a housing that may be printed: the fit after heat and moisture, the internal clearance that the fit leaves, and creep of the ring.
  *
- * The internal clearance is the whole radial travel of one ring in the other, as catalogues give it; what the raceway shrinks in diameter comes off it.
+ * The internal clearance is the whole radial travel of one ring in the other, as catalogues state it. The contraction of the raceway in diameter comes off it.
  */
 export const bearingSeat = /* @__PURE__ */ formula('fasteners.bearingSeat', {
   inputs: {
     /** Outside diameter of the bearing. */
     outsideDiameter: { kind: 'length', above: 0 },
-    /** Diameter of the outer raceway; near (outside + bore)/2 + 0.3 × (outside − bore) when the maker is silent. */
+    /** Diameter of the outer raceway; near (outside + bore)/2 + 0.3 × (outside − bore) if the manufacturer does not state it. */
     racewayDiameter: { kind: 'length', above: 0 },
     /** Width of the bearing. */
     width: { kind: 'length', above: 0 },
@@ -40,7 +40,7 @@ export const bearingSeat = /* @__PURE__ */ formula('fasteners.bearingSeat', {
       fields: {
         /** Outer diameter, or twice the shortest way from the axis to a free surface (`effectiveBossDiameter`). */
         diameter: { kind: 'length', above: 0 },
-        /** Modulus at the temperature and time asked about. */
+        /** Modulus at the temperature and for the duration of the fit. */
         modulus: { kind: 'modulus', above: 0 },
         /** Poisson's ratio. */
         poissonRatio: { kind: 'ratio', min: 0, max: 0.5 },
@@ -69,17 +69,17 @@ export const bearingSeat = /* @__PURE__ */ formula('fasteners.bearingSeat', {
     transfer: { kind: 'ratio', min: 0, max: 1, optional: true },
     /** Coefficient of friction of ring on housing: the lowest. */
     friction: { kind: 'ratio', min: 0 },
-    /** How the load lies to the outer ring: standing still on one spot of it, or going round. */
+    /** Direction of the load relative to the outer ring: stationary, or rotating round it. */
     load: { oneOf: ['stationary', 'rotating'] },
   },
   output: {
     /** Interference then; negative is clearance. */
     diametralInterference: 'length',
-    /** Pressure of ring on housing; none when loose. */
+    /** Pressure of ring on housing; zero when loose. */
     pressure: 'stress',
     /** Hoop tension of the housing at the seat. */
     housingHoopStress: 'stress',
-    /** Share of the interference that comes off the internal clearance; none when loose. */
+    /** Share of the interference that comes off the internal clearance; zero when loose. */
     transfer: 'ratio',
     /** Radial internal clearance left; negative is preload. */
     clearanceLeft: 'length',
@@ -87,7 +87,7 @@ export const bearingSeat = /* @__PURE__ */ formula('fasteners.bearingSeat', {
     gripTorque: 'torque',
     /** Change of temperature since assembly at which a dry fit lets go, negative for a housing that grows less than the ring; infinite when it never does, zero when it is loose from the start. */
     releaseChange: { kind: 'temperatureDifference', infinite: true },
-    /** How the ring sits: a loose one may stay where the load stands still, and creeps round where the load does. */
+    /** How the ring sits: a loose one may stay under a load that is stationary relative to it, and creeps round under a rotating load. */
     seat: { oneOf: ['tight', 'looseAllowed', 'ringCreeps'] },
     /** How the balls run. */
     clearance: { oneOf: ['runsFree', 'preloaded'] },
@@ -95,11 +95,11 @@ export const bearingSeat = /* @__PURE__ */ formula('fasteners.bearingSeat', {
   assumes: [
     'ring and housing as thick rings in plane stress, equally long',
     'housing and outer ring at one temperature',
-    'no relaxation of the housing but what its modulus says',
+    'relaxation of the housing only as its modulus states it',
   ],
   source: [
     { level: 'published', where: 'Lamé; Shigley 9th ed., eq. 3-50 to 3-57, as fasteners.pressFit' },
-    { level: 'commonPractice', where: 'a ring under a load that stands still to it may be loose, one under a turning load must be tight' },
+    { level: 'commonPractice', where: 'a ring under a stationary load may be loose, one under a rotating load must be tight' },
   ],
   requires: {
     racewayDiameter: {

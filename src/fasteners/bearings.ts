@@ -29,7 +29,7 @@ const Y = [2.3, 1.99, 1.71, 1.55, 1.45, 1.31, 1.15, 1.04, 1]
 let tables: { e: Table; y: Table } | undefined
 const clampedRatio = (x: number) => Math.min(LOAD_RATIO[LOAD_RATIO.length - 1]!, Math.max(LOAD_RATIO[0]!, x))
 
-/** The radial load that ages a ball bearing as its radial and axial load together do. */
+/** The radial load under which a ball bearing reaches the same life as under its radial and axial load together. */
 export const bearingEquivalentLoad = /* @__PURE__ */ formula('fasteners.bearingEquivalentLoad', {
   inputs: {
     /** Radial load. */
@@ -103,7 +103,7 @@ export const bearingLife = /* @__PURE__ */ formula('fasteners.bearingLife', {
   },
 })
 
-/** The constant load that ages a ball bearing as a cycle of loads does: cubic mean over the turns made at each. */
+/** The constant load under which a ball bearing reaches the same life as under a cycle of loads: cubic mean over the turns at each. */
 export const bearingDutyLoad = /* @__PURE__ */ formula('fasteners.bearingDutyLoad', {
   inputs: {
     /** Parts of the cycle. */
@@ -133,7 +133,7 @@ export const bearingDutyLoad = /* @__PURE__ */ formula('fasteners.bearingDutyLoa
   },
 })
 
-/** What an oscillating joint means for its bearing: turns per swing, and whether the swing is so small that balls dig in place. */
+/** Life of a bearing in an oscillating joint: equivalent turns per swing, and whether the swing is so small that the balls wear dents in place. */
 export const bearingOscillation = /* @__PURE__ */ formula('fasteners.bearingOscillation', {
   inputs: {
     /** Swing to each side of the middle. */
@@ -142,7 +142,7 @@ export const bearingOscillation = /* @__PURE__ */ formula('fasteners.bearingOsci
     balls: { kind: 'count', min: 3, whole: true },
   },
   output: {
-    /** Turns that age the bearing as one full swing there and back does. */
+    /** Turns equivalent to one full swing there and back. */
     turnsPerCycle: 'ratio',
     /** Angle between balls, as seen by the turning ring. */
     ballPitch: 'angle',
@@ -171,7 +171,7 @@ export const bearingStaticSafety = /* @__PURE__ */ formula('fasteners.bearingSta
     staticRating: { kind: 'force', above: 0 },
     /** Equivalent static load. */
     staticLoad: { kind: 'force', above: 0 },
-    /** What it must stand. */
+    /** Duty. */
     duty: { oneOf: ['normal', 'shock', 'quiet'] },
   },
   output: {

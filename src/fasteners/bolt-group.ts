@@ -56,7 +56,7 @@ export const boltGroupShear = /* @__PURE__ */ formula('fasteners.boltGroupShear'
   source: [{ level: 'published', where: 'Shigley 9th ed., section 8-12, eq. 8-56 and 8-57' }],
   requires: {
     bolts: {
-      accepts: 'must not all stand at one place',
+      accepts: 'must not all be at one place',
       holds: ({ bolts }) => bolts.length === 1 || bolts.some(({ x, y }) => x !== bolts[0]!.x || y !== bolts[0]!.y),
     },
   },
@@ -137,7 +137,7 @@ export const boltGroupLoads = /* @__PURE__ */ formula('fasteners.boltGroupLoads'
   ],
   requires: {
     bolts: {
-      accepts: 'must be three or more that do not stand in one line, or nothing holds a moment about it',
+      accepts: 'must be three or more that are not in one line, since bolts in one line hold no moment about it',
       holds: ({ bolts }) => {
         const { xx, yy, xy } = secondMoments(bolts)
         return xx * yy - xy * xy > 1e-9 * (xx + yy) ** 2

@@ -5,17 +5,17 @@ import { boltStrength } from './property-class.js'
 /**
  * A bolt under shear and tension together: how much of it is used.
  *
- * The straight line of the building code is the lower bound, the ellipse is what tests show. A preloaded joint that does not slip carries no shear in its bolts.
+ * The straight line of the building code is the lower bound; tests follow the ellipse. A preloaded joint that does not slip carries no shear in its bolts.
  */
 export const boltShearTension = /* @__PURE__ */ formula('fasteners.boltShearTension', {
   inputs: {
     /** Shear force in one plane [N]. */
     shear: { kind: 'force', min: 0 },
-    /** Tension of the bolt, external load and what is left of the preload [N]. */
+    /** Tension of the bolt, external load and remaining preload [N]. */
     tension: { kind: 'force', min: 0 },
-    /** The thread's sizes, as `metricThread` gives them. */
+    /** Sizes of the thread, from `metricThread`. */
     thread: THREAD_AREAS,
-    /** The bolt's strengths, as `propertyClass` gives them. */
+    /** Strengths of the bolt, from `propertyClass`. */
     bolt: BOLT_STRENGTHS,
     /** Where the plane of shear crosses the bolt. */
     plane: { oneOf: ['thread', 'shank'], default: 'thread' },

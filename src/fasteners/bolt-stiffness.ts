@@ -30,10 +30,10 @@ export const boltStiffness = /* @__PURE__ */ formula('fasteners.boltStiffness', 
   },
 })
 
-/** Compliance of a bolt with what gives in its head, its engaged thread and its nut: on short grips they are half of it. */
+/** Compliance of a bolt including its head, its engaged thread and its nut, which make up half of it on a short grip. */
 export const boltCompliance = /* @__PURE__ */ formula('fasteners.boltCompliance', {
   inputs: {
-    /** The thread's sizes, as `metricThread` gives them. */
+    /** Sizes of the thread, from `metricThread`. */
     thread: {
       fields: {
         /** Nominal diameter. */

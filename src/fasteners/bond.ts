@@ -6,12 +6,12 @@ const BELOW_TRANSITION = {
   holds: (x: { readonly temperature: number; readonly glassTransitionTemperature: number }) => x.temperature < x.glassTransitionTemperature,
 }
 const PART_HOLDS = {
-  accepts: 'must lie above the temperature of the joint: beyond it the part itself gives way',
+  accepts: 'must be above the temperature of the joint, since the part itself loses its strength there',
   holds: (x: { readonly temperature: number; readonly partGlassTransitionTemperature?: number | undefined }) =>
     x.partGlassTransitionTemperature === undefined || x.temperature < x.partGlassTransitionTemperature,
 }
 
-/** How much of an adhesive's strength is left at a temperature, from its glass transition: half at 10 K below, and nothing to count on above. */
+/** Share of an adhesive's strength at a temperature, from its glass transition: half at 10 K below it, not reliable above. */
 export const adhesiveTemperatureFactor = /* @__PURE__ */ formula('fasteners.adhesiveTemperatureFactor', {
   inputs: {
     /** Temperature of the joint. */
@@ -42,7 +42,7 @@ export const adhesiveTemperatureFactor = /* @__PURE__ */ formula('fasteners.adhe
   },
 })
 
-/** What is left of an adhesive's shear strength on these parts, with this gap, at this temperature, under this load, after these years. */
+/** Shear strength of an adhesive after reductions for material, gap, temperature, alternating load and ageing. */
 export const bondStrength = /* @__PURE__ */ formula('fasteners.bondStrength', {
   inputs: {
     ...BOND,
@@ -87,7 +87,7 @@ export const bondedPin = /* @__PURE__ */ formula('fasteners.bondedPin', {
     /** Whether the bond may be relied on. */
     state: { oneOf: ['usable', 'softening', 'beyondGlassTransition'] },
   },
-  assumes: ['even shear: bonds longer than about 1.5 diameters, or with one soft part, carry less (`pottedFerrule`)'],
+  assumes: ['uniform shear: bonds longer than about 1.5 diameters, or with one soft part, carry less (`pottedFerrule`)'],
   source: [{ level: 'published', where: 'average shear of a cylindrical bond, any machine-design text' }],
   requires: {
     temperature: BELOW_TRANSITION,
@@ -109,7 +109,7 @@ export const bondedNut = /* @__PURE__ */ formula('fasteners.bondedNut', {
     /** Bonded height. */
     height: { kind: 'length', above: 0 },
     ...BOND,
-    /** Shear strength of the print along the pull, beside the bond. */
+    /** Shear strength of the print along the pull, next to the bond. */
     substrateShearStrength: { kind: 'stress', above: 0 },
     /** Tension across the layers under the plug. */
     acrossLayersStrength: { kind: 'stress', above: 0 },
@@ -119,14 +119,14 @@ export const bondedNut = /* @__PURE__ */ formula('fasteners.bondedNut', {
     axialForce: 'force',
     /** Torque it holds, at the mean radius of the flats. */
     torque: 'torque',
-    /** What gives first under axial force. */
+    /** Governing mode of failure under axial force. */
     governedBy: { oneOf: ['bond', 'substrateShear', 'plugTension'] },
     /** Shear strength of the bond after all reductions. */
     shearStrength: 'stress',
     /** Whether the bond may be relied on. */
     state: { oneOf: ['usable', 'softening', 'beyondGlassTransition'] },
   },
-  assumes: ['even shear around the hexagon', "plug of the nut's own outline"],
+  assumes: ['uniform shear around the hexagon', "plug of the nut's own outline"],
   source: [{ level: 'computed', where: 'perimeter and area of a hexagon' }],
   requires: {
     temperature: BELOW_TRANSITION,

@@ -5,8 +5,8 @@ import { CREEP_RATIO, isCreepRatio } from './relaxation.js'
 /**
  * Clamp load through warm and cold spells: heat raises it on polymer layers, which soften and creep faster, and cooling drops it below the start (ratchet).
  *
- * Softening lets a hot joint down at once and gives that part back on cooling; what crept meanwhile is lost. The effort grows with the square of
- * the number of spells, so give a season as some dozens of typical ones. Loads after an opening are those of a joint that could pull.
+ * Softening lowers the load of a hot joint at once, and cooling restores that part. The creep meanwhile is a permanent loss. The effort grows with the square of
+ * the number of spells, so describe a season by some dozens of typical spells. Loads after an opening are those of a joint that could pull.
  */
 export const clampLoadThroughHeat = /* @__PURE__ */ formula('fasteners.clampLoadThroughHeat', {
   inputs: {
@@ -47,7 +47,7 @@ export const clampLoadThroughHeat = /* @__PURE__ */ formula('fasteners.clampLoad
     state: { oneOf: ['clamped', 'opens'] },
   },
   assumes: [
-    'temperature speeds the creep clock, and softens the layers: they give and creep as under a load larger by the softening',
+    'temperature speeds the creep clock, and softens the layers: they deflect and creep as under a load that is larger by the softening',
     'temperature changes at once and everywhere alike',
     'stays below the glass transition',
   ],

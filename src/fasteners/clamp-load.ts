@@ -24,7 +24,7 @@ export const clampLoadPowerLaw = /* @__PURE__ */ formula('fasteners.clampLoadPow
     /** Share that is left. */
     share: 'ratio',
   },
-  assumes: ['linear viscoelastic', 'one temperature', "length of grip fixed but for the bolt's own give"],
+  assumes: ['linear viscoelastic', 'one temperature', 'length of grip constant but for the stretch of the bolt'],
   source: [
     {
       level: 'computed',
@@ -42,7 +42,7 @@ export const clampLoadPowerLaw = /* @__PURE__ */ formula('fasteners.clampLoadPow
 /**
  * The clamp load that is left by the quasi-elastic shortcut: as if the parts had had their crept modulus from the start.
  *
- * Quick and close; it leaves out that creep slows as the load falls, so it errs to the low side, by a few per cent.
+ * Quick and close. It neglects that creep slows down as the load falls, so the result is low by a few per cent.
  */
 export const clampLoadQuasiElastic = /* @__PURE__ */ formula('fasteners.clampLoadQuasiElastic', {
   inputs: {
@@ -67,7 +67,7 @@ export const clampLoadQuasiElastic = /* @__PURE__ */ formula('fasteners.clampLoa
 /**
  * Clamp load at many times for any creep curve: exact linear viscoelasticity, with embedding and retightening.
  *
- * Give the curve with its `.si` form (seconds to ratio) where you have one: the checked form costs about 20 times more.
+ * Give the curve with its `.si` form (seconds to ratio) if possible, because the checked form costs about 20 times more.
  */
 export const clampLoadOverTime = /* @__PURE__ */ formula('fasteners.clampLoadOverTime', {
   inputs: {
@@ -90,7 +90,7 @@ export const clampLoadOverTime = /* @__PURE__ */ formula('fasteners.clampLoadOve
     embedding: { kind: 'length', min: 0, default: '0 mm' },
     /** Times at which the bolt is turned back to its first clamp load. */
     retightenings: { list: { kind: 'time', above: 0 }, least: 0, optional: true },
-    /** Times asked about. */
+    /** Times at which the clamp load is calculated. */
     times: { list: { kind: 'time', min: 0 } },
   },
   output: {

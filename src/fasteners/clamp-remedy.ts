@@ -1,6 +1,6 @@
 import { formula } from '../formula/index.js'
 
-/** A spring washer or a stack of them in the joint: how much softer the elastic side becomes, and whether the clamp load flattens it (then it does nothing). */
+/** A spring washer or a stack of them in the joint: how much softer the elastic side becomes, and whether the clamp load flattens it (then it has no effect). */
 export const springWasher = /* @__PURE__ */ formula('fasteners.springWasher', {
   inputs: {
     /** Compliance of the washer stack within its travel. */
@@ -26,16 +26,16 @@ export const springWasher = /* @__PURE__ */ formula('fasteners.springWasher', {
   }),
 })
 
-/** A metal sleeve in the print that carries the clamp load: what stays on sleeve and on print, by how flush the sleeve is. */
+/** A metal sleeve in the print that carries the clamp load: the shares of sleeve and print, by the length of the sleeve. */
 export const compressionSleeve = /* @__PURE__ */ formula('fasteners.compressionSleeve', {
   inputs: {
     /** Clamp load. */
     clampLoad: { kind: 'force', min: 0 },
     /** Compliance of the sleeve. */
     sleeveCompliance: { kind: 'linearCompliance', above: 0 },
-    /** Compliance of the print beside it. */
+    /** Compliance of the print next to it. */
     printCompliance: { kind: 'linearCompliance', above: 0 },
-    /** How much shorter the sleeve is than the print: negative when it stands proud. */
+    /** Length of the print minus length of the sleeve; negative when the sleeve is longer. */
     shortfall: 'length',
   },
   output: {

@@ -32,7 +32,7 @@ export const socketShear = /* @__PURE__ */ formula('fasteners.socketShear', {
   output: {
     /** Average shear on the cord by its tension. */
     averageStress: 'stress',
-    /** Shear at the place asked. */
+    /** Shear at that place. */
     stress: 'stress',
     /** Shear at the mouth. */
     mouthStress: 'stress',
@@ -75,7 +75,7 @@ export const socketShear = /* @__PURE__ */ formula('fasteners.socketShear', {
 /**
  * A cord end or rod glued into a round socket: its highest shear, and the most that length is good for at the temperature of cure.
  *
- * Held as `socketShear`, which gives the shear in between and what temperature adds: take that off the strength.
+ * The ends are held as in `socketShear`, which also returns the shear in between and the part by temperature. Subtract that part from the strength.
  */
 export const pottedFerrule = /* @__PURE__ */ formula('fasteners.pottedFerrule', {
   inputs: {
@@ -90,11 +90,11 @@ export const pottedFerrule = /* @__PURE__ */ formula('fasteners.pottedFerrule', 
     mouthStress: 'stress',
     /** Shear at the far end. */
     endStress: 'stress',
-    /** Tension at which the highest shear meets the strength: what a brittle bond holds. */
+    /** Tension at which the highest shear meets the strength: the limit of a brittle bond. */
     elasticLimit: 'force',
-    /** Tension at even shear at the strength: what a ductile bond would hold at best. */
+    /** Tension at which uniform shear meets the strength: the upper bound for a ductile bond. */
     plasticLimit: 'force',
-    /** The elastic limit of an endlessly long bond held the same way. */
+    /** The elastic limit of an infinitely long bond held the same way. */
     longBondLimit: 'force',
     /** Length over which the shear falls away; beyond some three of them more length adds nothing elastic. */
     shearLagLength: 'length',
@@ -153,7 +153,7 @@ export const coneSocket = /* @__PURE__ */ formula('fasteners.coneSocket', {
     /** Whether the cone stays in when the tension is gone (friction angle above half angle) or comes loose. */
     state: { oneOf: ['staysIn', 'releases'] },
   },
-  assumes: ['no bond to the socket', 'even pressure', 'rigid resin'],
+  assumes: ['no bond to the socket', 'uniform pressure', 'rigid resin'],
   source: [{ level: 'computed', where: 'balance of a wedge with friction; thick ring after Lamé' }],
   requires: {
     socketDiameter: {

@@ -1,9 +1,9 @@
 import { formula } from '../formula/index.js'
 
 /**
- * A bolt drilled and tapped from its end for a smaller screw: what is left of it in tension and torsion, and whether the wall will do.
+ * A bolt drilled and tapped from its end for a smaller screw: its remaining strength in tension and torsion, and whether the wall is thick enough.
  *
- * The hole counts with the inner thread's major diameter, where the tap cuts, not with the tap drill. Torsion falls far less than tension.
+ * The hole counts with the major diameter of the inner thread, not with the diameter of the tap drill. Torsional strength falls far less than tensile strength.
  */
 export const drilledBolt = /* @__PURE__ */ formula('fasteners.drilledBolt', {
   inputs: {
@@ -29,7 +29,7 @@ export const drilledBolt = /* @__PURE__ */ formula('fasteners.drilledBolt', {
         stressArea: { kind: 'area', above: 0 },
       },
     },
-    /** Yield strength of the outer bolt; below its class where drilling has tempered it. */
+    /** Yield strength of the outer bolt; below that of its class where drilling has tempered it. */
     outerYieldStrength: { kind: 'stress', above: 0 },
     /** Yield strength of the inner screw. */
     innerYieldStrength: { kind: 'stress', above: 0 },
@@ -49,7 +49,7 @@ export const drilledBolt = /* @__PURE__ */ formula('fasteners.drilledBolt', {
     areaLeft: 'ratio',
     /** Share of the torsional section modulus that is left. */
     torsionLeft: 'ratio',
-    /** Yield load of what is left, by the root diameter. */
+    /** Remaining yield load, by the root diameter. */
     yieldLoad: 'force',
     /** Torque at yield. */
     yieldTorque: 'torque',
@@ -102,7 +102,7 @@ export const drilledBolt = /* @__PURE__ */ formula('fasteners.drilledBolt', {
 /**
  * An end cap or big washer on a screw that keeps a free-turning link on its axle: play, bearing, bending and shear of the cap.
  *
- * Give the largest width of the link: a printed one grows when warm or wet, a steel axle hardly, and the play is gone.
+ * Use the largest width of the link, because a printed link grows when warm or wet and a steel axle hardly does, so the play disappears.
  */
 export const endCap = /* @__PURE__ */ formula('fasteners.endCap', {
   inputs: {
@@ -133,7 +133,7 @@ export const endCap = /* @__PURE__ */ formula('fasteners.endCap', {
     /** Whether the link turns freely. */
     state: { oneOf: ['turnsFreely', 'clamped'] },
   },
-  assumes: ["overhang of the cap as a cantilever on the axle's edge (safe: a ring is stiffer)", 'thrust even around'],
+  assumes: ["overhang of the cap as a cantilever on the axle's edge (safe: a ring is stiffer)", 'uniform thrust around the axle'],
   source: [{ level: 'computed', where: 'cantilever strip and ring areas' }],
   requires: {
     linkBore: { accepts: 'must not be smaller than the axle', holds: ({ linkBore, axleDiameter }) => linkBore >= axleDiameter },

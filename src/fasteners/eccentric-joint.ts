@@ -1,7 +1,7 @@
 import { formula } from '../formula/index.js'
 
 /**
- * A bolt that clamps, or is loaded, beside the middle of the faces it holds: its share of the load, its bending, and the load at which the face begins to gape.
+ * A bolt that is clamped or loaded off the centroid of its face: share of the load, bending of the bolt, and the load at which the face begins to gape.
  *
  * All places lie on one line through the centroid of the face, positive towards the side of the load. On the far side of the load the face stays closed;
  * it gapes at the edge nearest to the load.
@@ -74,7 +74,7 @@ export const eccentricJoint = /* @__PURE__ */ formula('fasteners.eccentricJoint'
     const turning = x.grip / (x.memberModulus * faceSecondMoment)
     const loadFactor = (x.memberCompliance + a * s * turning) / (x.boltCompliance + x.memberCompliance + s * s * turning)
     const added = loadFactor * externalLoad
-    // Moment that the parts carry: of the external load about the centroid, less what the bolt takes back.
+    // Moment that the parts carry: of the external load about the centroid, less that of the added bolt load.
     const endRotation = turning * (externalLoad * a - added * s)
     // Pressure at the edge, per clamp load and per external load: uniform part and bending part.
     const perClamp = 1 / faceArea + (s * u) / faceSecondMoment

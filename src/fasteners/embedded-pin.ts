@@ -67,11 +67,11 @@ export const embeddedPinElastic = /* @__PURE__ */ formula('fasteners.embeddedPin
     ...EMBEDDED_PIN,
     /** Modulus of the pin. */
     pinModulus: { kind: 'modulus', above: 0 },
-    /** Force per length and displacement that the bore gives; about the modulus of the polymer. */
+    /** Force per length and displacement of the bore; about the modulus of the polymer. */
     foundationModulus: { kind: 'foundationModulus', above: 0 },
   },
   output: {
-    /** Depth in characteristic lengths: rigid below 1, endless above 3. */
+    /** Depth in characteristic lengths: rigid below 1, infinitely long above 3. */
     slenderness: 'ratio',
     /** Projected pressure at the mouth. */
     mouthPressure: 'stress',

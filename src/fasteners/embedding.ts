@@ -1,8 +1,8 @@
 import { formula, property } from '../formula/index.js'
 
 /**
- * Flattening of one face or thread soon after tightening, by what it is made of. Add those of a joint for `embeddingLoss`: two metal faces and a
- * thread are some 8 µm, and each face with a print on it may add as much again.
+ * Flattening of one face or thread soon after tightening, by material. Add the values of a joint for `embeddingLoss`: two metal faces and a
+ * thread are about 8 µm, and each face with a print on it may add as much again.
  */
 export const faceEmbeddings = {
   /** Engaged thread of metal in metal. */

@@ -1,6 +1,6 @@
 import { formula } from '../formula/index.js'
 
-/** What is left of an interference when it gets warm or wet: a polymer boss grows more than a steel pin, so heat loosens it. */
+/** Interference that remains when a fit gets warm or wet: a polymer boss grows more than a steel pin, so heat loosens it. */
 export const interferenceChange = /* @__PURE__ */ formula('fasteners.interferenceChange', {
   inputs: {
     /** Diametral interference as assembled. */
@@ -13,7 +13,7 @@ export const interferenceChange = /* @__PURE__ */ formula('fasteners.interferenc
     pinExpansion: 'thermalExpansion',
     /** Temperature minus temperature of assembly. */
     temperatureChange: 'temperatureDifference',
-    /** Swelling strain of the boss by moisture taken up since assembly. */
+    /** Swelling strain of the boss by moisture absorbed since assembly. */
     swelling: { kind: 'strain', default: 0 },
   },
   output: {
@@ -59,7 +59,7 @@ export const releaseTemperature = /* @__PURE__ */ formula('fasteners.releaseTemp
   },
 })
 
-/** The interference lost when the peaks of two machined surfaces are flattened in pressing; a printed bore is sheared instead, so measure it. */
+/** The interference lost when the peaks of two machined surfaces are flattened in pressing; a printed bore is sheared instead, so measure its loss. */
 export const surfaceSmoothing = /* @__PURE__ */ formula('fasteners.surfaceSmoothing', {
   inputs: {
     /** Mean peak-to-valley height of the bore. */

@@ -31,7 +31,7 @@ export const frictionFaceTorque = /* @__PURE__ */ formula('fasteners.frictionFac
     outerDiameter: { kind: 'length', above: 0 },
     /** Inner diameter of the touching ring. */
     innerDiameter: { kind: 'length', min: 0 },
-    /** How the load spreads: uniformly, or denser towards the axis as on worn faces and under a bolt (the lower answer, friction at the mean radius). */
+    /** How the load spreads: uniformly, or denser towards the axis as on worn faces and under a bolt (the lower result, friction at the mean radius). */
     pressure: { oneOf: ['uniform', 'worn'] },
   },
   /** Torque at slip. */
@@ -50,8 +50,7 @@ export const frictionFaceTorque = /* @__PURE__ */ formula('fasteners.frictionFac
 /**
  * Torque that a clamped stack drives by friction alone, over metal and printed faces.
  *
- * Metal faces keep their load evenly spread. A printed face is counted at its mean radius, must not be crushed, and asks for a larger reserve. Give the clamp load that
- * is left (`clampLoadOverTime`, `clampLoadThroughHeat`), not the one at tightening; friction and a key do not add up, since a key bears only after the face has slipped.
+ * Metal faces keep a uniform pressure. A printed face counts at its mean radius, must not be crushed, and needs a larger reserve. Use the remaining clamp load (`clampLoadOverTime`, `clampLoadThroughHeat`), not the one at tightening; friction and a key do not add up, because a key carries only after the face has slipped.
  */
 export const frictionDrive = /* @__PURE__ */ formula('fasteners.frictionDrive', {
   inputs: {
@@ -69,7 +68,7 @@ export const frictionDrive = /* @__PURE__ */ formula('fasteners.frictionDrive', 
           friction: { kind: 'ratio', above: 0 },
           /** Metal on metal, or a print on at least one side. */
           surface: { oneOf: ['metal', 'printed'] },
-          /** Pressure the softer side bears at temperature over time. */
+          /** Allowable pressure of the softer side at its temperature over time. */
           allowablePressure: { kind: 'stress', above: 0 },
         },
       },

@@ -88,7 +88,7 @@ export const lockNut = /* @__PURE__ */ sizeTable('fasteners.lockNut', {
   },
 })
 
-/** Prevailing torque of lock nuts of class 8: largest when first screwed on, least when first and when fifth screwed off. It gives no preload. */
+/** Prevailing torque of lock nuts of class 8: largest when first screwed on, least when first and when fifth screwed off. It contributes nothing to the preload. */
 export const prevailingTorque = /* @__PURE__ */ sizeTable('fasteners.prevailingTorque', {
   what: 'a prevailing-torque nut of class 8',
   columns: { firstOnLargest: ['torque', 'N m'], firstOffLeast: ['torque', 'N m'], fifthOffLeast: ['torque', 'N m'] },

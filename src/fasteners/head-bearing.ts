@@ -1,7 +1,7 @@
 import { formula } from '../formula/index.js'
 import { WIDER_THAN_HOLE } from './screw-limits.js'
 
-/** Pressure under a head, nut or washer, against what the material below bears at that temperature and for that time. */
+/** Pressure under a head, nut or washer, and its reserve against the allowable pressure of the material below. */
 export const headBearing = /* @__PURE__ */ formula('fasteners.headBearing', {
   inputs: {
     /** Largest force of the bolt. */
@@ -23,7 +23,7 @@ export const headBearing = /* @__PURE__ */ formula('fasteners.headBearing', {
     /** Force at the allowable pressure. */
     allowableForce: 'force',
   },
-  assumes: ['even pressure: a thin washer on a soft part bends (`washerSpread`)'],
+  assumes: ['uniform pressure: a thin washer on a soft part bends (`washerSpread`)'],
   source: [{ level: 'published', where: 'any machine-design text: bearing pressure' }],
   requires: {
     bearingDiameter: WIDER_THAN_HOLE,
@@ -40,7 +40,7 @@ export const headBearing = /* @__PURE__ */ formula('fasteners.headBearing', {
   },
 })
 
-/** How far a washer really spreads a head's force: 45 degrees through its thickness, no further than its edge. */
+/** Diameter over which a washer spreads a head's force: 45 degrees through its thickness, no further than its edge. */
 export const washerSpread = /* @__PURE__ */ formula('fasteners.washerSpread', {
   inputs: {
     /** Bearing diameter of the head on the washer. */
@@ -50,14 +50,14 @@ export const washerSpread = /* @__PURE__ */ formula('fasteners.washerSpread', {
     /** Outer diameter of the washer. */
     outerDiameter: { kind: 'length', above: 0 },
   },
-  /** Diameter over which pressure may be taken as even. */
+  /** Diameter over which the pressure may be assumed uniform. */
   output: 'length',
   assumes: ['spread at 45 degrees in steel on a soft part'],
   source: [{ level: 'commonPractice', where: 'load spread of 45 degrees through a stiff plate' }],
   si: ({ headBearing: head, thickness, outerDiameter }) => Math.min(outerDiameter, head + 2 * thickness),
 })
 
-/** Bearing area of a bare hexagon nut: the chamfered ring that standards count, and the full hexagon it may sink to in a soft part. */
+/** Bearing area of a hexagon nut without washer: the chamfered ring that standards count, and the full hexagon after it has sunk into a soft part. */
 export const nutBearingArea = /* @__PURE__ */ formula('fasteners.nutBearingArea', {
   inputs: {
     /** Width across flats. */

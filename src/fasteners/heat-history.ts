@@ -48,7 +48,7 @@ function meanCreep(creep: (time: number) => number, young: number, old: number):
  * Loads right after each change of temperature and at the end of each spell; negative where the joint would have to pull.
  *
  * With m the softening and G = m F, the load F solves e F + c ∫φ(ξ − ξ′) dG = (e + c) F₀ + growth on the creep clock ξ: G jumps with every
- * change of temperature and is taken as straight between the points of a grid that crowds behind each jump. Two grids, the error extrapolated away.
+ * change of temperature and is assumed linear between the points of a grid that crowds behind each jump. Two grids, the error extrapolated away.
  */
 export function loadsThroughSpells(joint: HeatedJoint): { readonly starts: number[]; readonly ends: number[] } {
   const coarse = solve(joint, COARSE)
@@ -69,7 +69,7 @@ function solve({ clampLoad, elasticCompliance, creepingCompliance, creep, spells
   const ends: number[] = []
   let g = clampLoad
   let begin = 0
-  /** What all steps before this time make the creeping layers give then. */
+  /** Deflection of the creeping layers at this time by all steps before it. */
   const given = (now: number) => {
     let sum = 0
     for (let i = 0; i < jump.length; i++) sum += jump[i]! * creep(now - jumpAt[i]!)
@@ -78,7 +78,7 @@ function solve({ clampLoad, elasticCompliance, creepingCompliance, creep, spells
   }
   for (const { clock, softening, growth } of spells) {
     const elastic = elasticCompliance / softening
-    // A change of G by x at once adds (elastic + creeping) x to what the joint gives.
+    // A change of G by x at once adds (elastic + creeping) x to the deflection of the joint.
     const missing = (now: number) => held + growth - creepingCompliance * given(now) - elastic * g
     const step = missing(begin) / (elastic + creepingCompliance)
     jumpAt.push(begin)

@@ -168,7 +168,7 @@ export const isoTolerance = /* @__PURE__ */ formula('fasteners.isoTolerance', {
     /** Lower deviation: smallest diameter minus nominal diameter. */
     lower: 'length',
   },
-  assumes: ['20 °C', 'limits of size of machined parts; a printed hole keeps none of them'],
+  assumes: ['20 °C', 'limits of size of machined parts; a printed hole does not keep them'],
   source: [
     { level: 'standard', where: 'ISO 286-2:2010 for m6, h6, h8, H7, H8, H9, H11 (read in reproductions of its tables)' },
     { level: 'unverified', where: 'ISO 286-1:2010 tables 1, 4, 5 and its rule for holes K to U, for the other zones' },

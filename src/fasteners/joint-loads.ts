@@ -1,11 +1,11 @@
 import { formula } from '../formula/index.js'
 
-/** What bolt and joint feel under an outside tension, and the load at which the joint opens. */
+/** Loads of bolt and joint under an external tension, and the load at which the joint opens. */
 export const jointLoads = /* @__PURE__ */ formula('fasteners.jointLoads', {
   inputs: {
     /** Clamp load left at that time and temperature. */
     clampLoad: { kind: 'force', min: 0 },
-    /** Outside tension per bolt. */
+    /** External tension per bolt. */
     externalLoad: { kind: 'force', min: 0 },
     /** Load factor of the joint. */
     loadFactor: { kind: 'ratio', min: 0, below: 1 },
@@ -15,7 +15,7 @@ export const jointLoads = /* @__PURE__ */ formula('fasteners.jointLoads', {
     boltLoad: 'force',
     /** Force left between the parts. */
     faceLoad: 'force',
-    /** Outside load at which the parts separate. */
+    /** External load at which the parts separate. */
     separationLoad: 'force',
     /** Whether the parts touch. */
     state: { oneOf: ['closed', 'open'] },
@@ -34,12 +34,12 @@ export const jointLoads = /* @__PURE__ */ formula('fasteners.jointLoads', {
   },
 })
 
-/** The three usual reserves of a bolted joint: against yielding, against overload of what preload leaves, against opening. */
+/** The three usual reserves of a bolted joint: against yielding, against overload beyond the preload, against opening. */
 export const jointReserves = /* @__PURE__ */ formula('fasteners.jointReserves', {
   inputs: {
     /** Clamp load. */
     clampLoad: { kind: 'force', min: 0 },
-    /** Outside tension per bolt. */
+    /** External tension per bolt. */
     externalLoad: { kind: 'force', above: 0 },
     /** Load factor of the joint. */
     loadFactor: { kind: 'ratio', above: 0, below: 1 },
@@ -49,9 +49,9 @@ export const jointReserves = /* @__PURE__ */ formula('fasteners.jointReserves', 
   output: {
     /** Proof load over bolt load. */
     yieldReserve: 'ratio',
-    /** Outside load that would reach the proof load, over the outside load; negative when preload alone is above it. */
+    /** External load that would reach the proof load, over the external load; negative when preload alone is above it. */
     overloadReserve: 'ratio',
-    /** Outside load that would open the joint, over the outside load. */
+    /** External load that would open the joint, over the external load. */
     separationReserve: 'ratio',
   },
   assumes: ['as jointLoads, joint closed'],
@@ -96,10 +96,10 @@ export const jointSlip = /* @__PURE__ */ formula('fasteners.jointSlip', {
   },
 })
 
-/** Fatigue of a preloaded bolt: alternating stress at the first engaged thread against what rolled threads bear. */
+/** Fatigue of a preloaded bolt: alternating stress at the first engaged thread against the endurance limit of rolled threads. */
 export const boltFatigue = /* @__PURE__ */ formula('fasteners.boltFatigue', {
   inputs: {
-    /** The thread's sizes, as `metricThread` gives them. */
+    /** Sizes of the thread, from `metricThread`. */
     thread: {
       fields: {
         /** Nominal diameter. */
@@ -108,9 +108,9 @@ export const boltFatigue = /* @__PURE__ */ formula('fasteners.boltFatigue', {
         stressArea: { kind: 'area', above: 0 },
       },
     },
-    /** Largest outside tension of the cycle. */
+    /** Largest external tension of the cycle. */
     largestLoad: { kind: 'force', min: 0 },
-    /** Smallest outside tension of the cycle. */
+    /** Smallest external tension of the cycle. */
     smallestLoad: { kind: 'force', min: 0 },
     /** Clamp load: use the smallest of its life. */
     clampLoad: { kind: 'force', min: 0 },
@@ -120,11 +120,11 @@ export const boltFatigue = /* @__PURE__ */ formula('fasteners.boltFatigue', {
   output: {
     /** Stress amplitude of the bolt. */
     amplitude: 'stress',
-    /** Amplitude that threads rolled before heat treatment bear for ever. */
+    /** Endurance limit of threads rolled before heat treatment, as amplitude. */
     allowableAmplitude: 'stress',
     /** Allowable over actual; infinite without a cycle. */
     reserve: { kind: 'ratio', infinite: true },
-    /** Whether the joint opens in the cycle: the bolt then feels all of the load. */
+    /** Whether the joint opens in the cycle: the bolt then carries all of the load. */
     state: { oneOf: ['closed', 'opens'] },
   },
   assumes: ['no bending of the bolt: in an opening or bent joint the amplitude is higher', 'property class 8.8 or better'],

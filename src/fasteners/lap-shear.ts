@@ -23,7 +23,7 @@ export const lapShear = /* @__PURE__ */ formula('fasteners.lapShear', {
   output: {
     /** Average shear by the force. */
     averageStress: 'stress',
-    /** Shear at the place asked, by force and temperature. */
+    /** Shear at that place, by force and temperature. */
     stress: 'stress',
     /** Shear at the end where the inner part stops. */
     innerEndStress: 'stress',
@@ -34,11 +34,7 @@ export const lapShear = /* @__PURE__ */ formula('fasteners.lapShear', {
     /** Length over which the shear falls away from an end; more than some three of them add nothing. */
     shearLagLength: 'length',
   },
-  assumes: [
-    'elastic',
-    'no bending and no peel: the true peak is worse, so read it as the least severe',
-    'shear constant through the adhesive',
-  ],
+  assumes: ['elastic', 'no bending and no peel (`lapPeel`): the true peak is higher', 'shear constant through the adhesive'],
   source: [
     {
       level: 'published',
@@ -73,9 +69,9 @@ export const lapShear = /* @__PURE__ */ formula('fasteners.lapShear', {
 })
 
 /**
- * What a glued lap holds: by its highest shear (brittle bond), by even shear (ductile bond at best), and by its highest shear however long it is made.
+ * Strength of a glued lap: by its highest shear (brittle bond), by uniform shear (upper bound for a ductile bond), and by its highest shear for an infinitely long lap.
  *
- * With unlike parts or a change of temperature one end is worse: both are looked at.
+ * With unlike parts or a change of temperature one end is worse. Both ends are checked.
  */
 export const lapStrength = /* @__PURE__ */ formula('fasteners.lapStrength', {
   inputs: {
@@ -86,15 +82,15 @@ export const lapStrength = /* @__PURE__ */ formula('fasteners.lapStrength', {
     temperatureChange: { kind: 'temperatureDifference', default: '0 K' },
   },
   output: {
-    /** Force at which the highest shear meets the strength; none where temperature alone breaks the bond. */
+    /** Force at which the highest shear meets the strength; zero where temperature alone breaks the bond. */
     elasticLimit: 'force',
-    /** Force at even shear at the strength. */
+    /** Force at which uniform shear meets the strength. */
     plasticLimit: 'force',
-    /** The elastic limit of an endlessly long lap. */
+    /** The elastic limit of an infinitely long lap. */
     longLapLimit: 'force',
-    /** Length over which the shear falls away from an end; a lap of some three of them each side holds what an endless one does. */
+    /** Length over which the shear falls away from an end; a lap of three of them on each side is as strong as an infinitely long one. */
     shearLagLength: 'length',
-    /** Whether temperature leaves anything to hold with. */
+    /** Whether temperature alone breaks the bond. */
     state: { oneOf: ['holds', 'brokenByTemperature'] },
   },
   assumes: ['as lapShear: no peel, so the true limit is lower', 'pull in one direction'],

@@ -7,9 +7,9 @@ const POLYNOMIALS = {
 } as const
 
 /**
- * How much higher the stress beside a pin hole is than its average over the net section: what counts in brittle prints and in fatigue.
+ * Ratio of the largest stress at a pin hole to the average over the net section. It governs in brittle prints and in fatigue.
  *
- * Give the factor to `lugNetSection`. For a given width the peak is least with a pin of about a third of the width (round end) or two fifths (square end).
+ * Use the factor in `lugNetSection`. For a given width the peak is least with a pin of about a third of the width (round end) or two fifths (square end).
  */
 export const lugStressConcentration = /* @__PURE__ */ formula('fasteners.lugStressConcentration', {
   inputs: {

@@ -16,7 +16,7 @@ export const frustumStiffness = /* @__PURE__ */ formula('fasteners.frustumStiffn
   },
   /** Stiffness. */
   output: 'linearStiffness',
-  assumes: ['even pressure on each plane of the cone', 'material reaches as far as the cone: else `memberCompliance`'],
+  assumes: ['uniform pressure on each plane of the cone', 'material reaches as far as the cone: else `memberCompliance`'],
   source: [{ level: 'published', where: 'Shigley 9th ed., eq. 8-19 and 8-20' }],
   requires: {
     narrowDiameter: { accepts: 'must be larger than the hole', holds: ({ narrowDiameter, holeDiameter }) => narrowDiameter > holeDiameter },
@@ -65,7 +65,7 @@ function bothCones(layers: readonly Layer[], headBearing: number, nutBearing: nu
 /**
  * Compliance of a stack of unlike layers between head and nut: a cone of pressure from each bearing ring until they meet, no wider than each layer really is.
  *
- * Layers are listed from the head. A thin boss ends the cone early and becomes a sleeve, and what lies behind it starts with the boss's diameter. A tapped part has one cone only.
+ * Layers are listed from the head. A thin boss ends the cone early and becomes a sleeve, and the cone behind it starts with the diameter of the boss. A tapped part has one cone only.
  */
 export const memberCompliance = /* @__PURE__ */ formula('fasteners.memberCompliance', {
   inputs: {
@@ -86,7 +86,7 @@ export const memberCompliance = /* @__PURE__ */ formula('fasteners.memberComplia
     },
     /** Bearing diameter under the head, or of its washer. */
     headBearing: { kind: 'length', above: 0 },
-    /** Bearing diameter under the nut, or of its washer; of no account in a tapped part. */
+    /** Bearing diameter under the nut, or of its washer; not used in a tapped part. */
     nutBearing: { kind: 'length', above: 0 },
     /** Whether a nut or the last layer's thread closes the joint. */
     end: { oneOf: ['nut', 'tapped'], default: 'nut' },
@@ -101,7 +101,7 @@ export const memberCompliance = /* @__PURE__ */ formula('fasteners.memberComplia
     /** Length of grip. */
     grip: 'length',
   },
-  assumes: ['even pressure on each plane', "edges limit the cone to a sleeve of the layer's outer diameter"],
+  assumes: ['uniform pressure on each plane', "edges limit the cone to a sleeve of the layer's outer diameter"],
   source: [
     { level: 'published', where: 'Shigley 9th ed., eq. 8-19 (cone), members in series' },
     { level: 'unverified', where: 'VDI 2230-1, section 5.1.2 (cone and sleeve of a limited boss)' },

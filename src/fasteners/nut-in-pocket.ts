@@ -6,10 +6,10 @@ import { FLATS_IN_PAIRS, HELD_NUT } from './inputs.js'
 const HALF_FLAT = Math.PI / 6
 
 /**
- * What one wall gives against a turned nut, per height, in halves of the nut's width across flats; `play` is the clearance over the width across flats.
+ * Resistance of one wall against a turned nut, per height, in halves of the nut's width across flats; `play` is the clearance over the width across flats.
  *
- * The nut's corner stands `depth` deep in the wall, the overlap is a triangle. By virtual work the moment of a pressure is its work per angle:
- * `even` of an even unit pressure over the overlap, `rising` of one that is 1 at the corner and falls with the depth; `width` is what the flat touches with.
+ * The nut's corner is `depth` deep in the wall; the overlap is a triangle. By virtual work the moment of a pressure is its work per angle:
+ * `even` of a uniform unit pressure over the overlap, `rising` of one that is 1 at the corner and falls with the depth; `width` is the width of contact of the flat.
  */
 function wall(turn: number, play: number): { depth: number; width: number; even: number; rising: number } {
   const across = 2 / Math.sqrt(3)
@@ -34,7 +34,7 @@ const firstTouch = (play: number) => {
 const per = (torque: number, moment: number) => (torque === 0 ? 0 : torque / moment)
 
 /**
- * A nut held from turning by a printed pocket (six flats) or an open slot (two): pressure on the flats, what torque they bear, how far the nut turns before it is held.
+ * A nut held from turning by a printed pocket (six flats) or an open slot (two): pressure on the flats, the torque they hold, and the angle that the nut turns before it is held.
  *
  * A loose nut turns until its corners touch and digs them in; the walls then hold it on less of each flat, so the pressure rises and the rounding
  * torque falls fast with clearance. The pressure at the first touch of a loose nut, before anything has bedded in, is `looseNutPressure`'s.
@@ -46,17 +46,17 @@ export const nutInPocket = /* @__PURE__ */ formula('fasteners.nutInPocket', {
     ...HELD_NUT,
   },
   output: {
-    /** Peak pressure at the corners with pressure rising evenly over the contact at best hold; infinite when nothing holds the nut. */
+    /** Peak pressure at the corners with pressure rising linearly over the contact at best hold; infinite when nothing holds the nut. */
     cornerPressure: { kind: 'stress', infinite: true },
-    /** Pressure when the contact at best hold bears evenly; infinite when nothing holds the nut. */
+    /** Pressure when it is uniform over the contact at best hold; infinite when nothing holds the nut. */
     plasticPressure: { kind: 'stress', infinite: true },
     /** Torque at which corners that have bedded in begin to dig on. */
     yieldTorque: 'torque',
-    /** Torque at which the flats round out: the most that even pressure at the strength holds at any turn. */
+    /** Torque at which the flats round out: the largest that a uniform pressure at the strength holds at any turn. */
     roundingTorque: 'torque',
     /** Force on each flat with that rising pressure; infinite when nothing holds the nut. */
     flatForce: { kind: 'force', infinite: true },
-    /** Width of each flat that bears at best hold: half a flat when the pocket fits, nothing when the nut spins. */
+    /** Width of contact of each flat at best hold: half a flat when the pocket fits, nothing when the nut spins. */
     contactWidth: 'length',
     /** Angle the nut turns before it touches; half a flat (30 degrees) when it spins free. */
     freeAngle: 'angle',
@@ -68,11 +68,11 @@ export const nutInPocket = /* @__PURE__ */ formula('fasteners.nutInPocket', {
   assumes: [
     'no friction',
     'rigid nut with sharp corners, centred by flats in opposite pairs',
-    'the wall gives way at its strength where the nut overlaps it; what is pressed aside helps nothing',
+    'the wall yields at its strength where the nut overlaps it; displaced material adds nothing',
   ],
   source: [
-    { level: 'computed', where: 'moment balance of a hexagon turned in a hexagon, triangular or even pressure on the overlap' },
-    { level: 'assumption', where: 'a wall that yields evenly where the nut overlaps it' },
+    { level: 'computed', where: 'moment balance of a hexagon turned in a hexagon, triangular or uniform pressure on the overlap' },
+    { level: 'assumption', where: 'a wall that yields uniformly where the nut overlaps it' },
   ],
   requires: {
     flats: FLATS_IN_PAIRS,
@@ -112,14 +112,14 @@ export const nutInPocket = /* @__PURE__ */ formula('fasteners.nutInPocket', {
 /**
  * The pressure of a loose nut's corners on walls that are still elastic: a narrow contact that widens as the nut is turned harder.
  *
- * It tells whether corners dig in at all; what the pocket holds in the end is `nutInPocket`'s rounding torque.
+ * It shows whether the corners dig in at all. The final strength of the pocket is the rounding torque of `nutInPocket`.
  */
 export const looseNutPressure = /* @__PURE__ */ formula('fasteners.looseNutPressure', {
   inputs: {
     ...HELD_NUT,
     /** Modulus of the wall at that temperature. */
     wallModulus: { kind: 'modulus', above: 0 },
-    /** Depth of wall that gives: at most the wall between pocket and outside. */
+    /** Depth of wall that deflects: at most the wall between pocket and outside. */
     wallDepth: { kind: 'length', above: 0 },
   },
   output: {
@@ -135,7 +135,7 @@ export const looseNutPressure = /* @__PURE__ */ formula('fasteners.looseNutPress
   assumes: [
     'no friction',
     'rigid nut with sharp corners',
-    'the wall gives like a bed of springs, each as stiff as its modulus over its depth',
+    'the wall deflects like a bed of springs, each as stiff as its modulus over its depth',
   ],
   source: [
     { level: 'computed', where: 'moment balance of a hexagon turned in a hexagon on a bed of springs' },

@@ -1,6 +1,6 @@
 import { formula } from '../formula/index.js'
 
-/** Tension that a torque on the nut puts into the wall around its pocket, which is what splits thin bosses along a layer. */
+/** Tension in the wall around a nut pocket by a torque on the nut; it splits thin bosses along a layer. */
 export const nutPocketWall = /* @__PURE__ */ formula('fasteners.nutPocketWall', {
   inputs: {
     /** Torque on the nut. */
@@ -20,7 +20,7 @@ export const nutPocketWall = /* @__PURE__ */ formula('fasteners.nutPocketWall', 
   },
   assumes: [
     'all six flats touch',
-    'elastic forces on the flats spread around as an even pressure',
+    'elastic forces on the flats spread around as a uniform pressure',
     'the peak at a sharp inner corner is several times higher: round it',
   ],
   source: [{ level: 'computed', where: 'balance of forces across a cut through the pocket' }],
@@ -53,7 +53,7 @@ export const nutPullThrough = /* @__PURE__ */ formula('fasteners.nutPullThrough'
     /** Force at which the plug shears out. */
     pullThroughForce: 'force',
   },
-  assumes: ['even shear around the plug'],
+  assumes: ['uniform shear around the plug'],
   source: [{ level: 'computed', where: 'perimeter of a hexagon, 2√3 times its width across flats, times the cover' }],
   si: ({ force, acrossFlats, cover, sides, shearStrength }) => {
     const area = (sides === 'six' ? 2 : 1) * Math.sqrt(3) * acrossFlats * cover
@@ -78,10 +78,10 @@ export const pocketRoof = /* @__PURE__ */ formula('fasteners.pocketRoof', {
   output: {
     /** Bending stress at the held edge. */
     edgeStress: 'stress',
-    /** Bending stress in the middle, without the screw hole; beside the hole up to twice. */
+    /** Bending stress in the middle, without the screw hole; next to the hole up to twice as high. */
     middleStress: 'stress',
   },
-  assumes: ['thin elastic plate, clamped edge, even load over the nut'],
+  assumes: ['thin elastic plate, clamped edge, uniform load over the nut'],
   source: [
     {
       level: 'unverified',

@@ -29,7 +29,7 @@ export const parallelKeySize = /* @__PURE__ */ sizeTable('fasteners.parallelKeyS
 /**
  * Torque through a parallel key: crushing of hub and shaft, shear of the key, tension of the hub's wall over the keyway.
  *
- * A metal hub yields until two keys share; a print is cut less exactly than its flank gives, so a second key in a print counts for nothing.
+ * A metal hub yields until two keys share; a printed keyway is less exact than its flank deflects, so a second key in a print counts for nothing.
  */
 export const parallelKey = /* @__PURE__ */ formula('fasteners.parallelKey', {
   inputs: {
@@ -47,7 +47,7 @@ export const parallelKey = /* @__PURE__ */ formula('fasteners.parallelKey', {
     shaftDepth: { kind: 'length', above: 0 },
     /** Depth of the keyway in the hub, from the bore's edge. */
     hubDepth: { kind: 'length', above: 0 },
-    /** Straight length of key that bears in both; without its round ends. */
+    /** Straight length of key in contact with both, without its round ends. */
     length: { kind: 'length', above: 0 },
     /** Number of keys. */
     keys: { kind: 'count', min: 1, max: 2, whole: true, default: 1 },
@@ -58,13 +58,13 @@ export const parallelKey = /* @__PURE__ */ formula('fasteners.parallelKey', {
         material: { oneOf: ['metal', 'printed'] },
         /** Outer diameter. */
         outerDiameter: { kind: 'length', above: 0 },
-        /** Pressure its flank bears: yield strength of a metal, compressive strength of a print at temperature times its long-term share. */
+        /** Allowable pressure on its flank: yield strength of a metal, compressive strength of a print at temperature times its long-term share. */
         bearingStrength: { kind: 'stress', above: 0 },
-        /** Tension its wall bears: across the layers where they lie along the axis. */
+        /** Allowable tension of its wall: across the layers where they lie along the axis. */
         tensileStrength: { kind: 'stress', above: 0 },
       },
     },
-    /** Pressure the shaft's keyway bears. */
+    /** Allowable pressure on the shaft's keyway. */
     shaftBearingStrength: { kind: 'stress', above: 0 },
     /** Shear strength of the key. */
     keyShearStrength: { kind: 'stress', above: 0 },
@@ -80,18 +80,18 @@ export const parallelKey = /* @__PURE__ */ formula('fasteners.parallelKey', {
     keyShear: 'stress',
     /** Tension of the hub's wall over the keyway. */
     hubWallTension: 'stress',
-    /** Torque at which the weakest gives way. */
+    /** Torque at which the weakest of the four fails. */
     torqueCapacity: 'torque',
     /** Capacity over torque; infinite without torque. */
     reserve: { kind: 'ratio', infinite: true },
-    /** What gives way first. */
+    /** Governing mode of failure. */
     governedBy: { oneOf: ['hubCrushing', 'shaftCrushing', 'keyShear', 'hubWall'] },
   },
   assumes: [
-    'force at the surface of the shaft, even along the key and over each flank',
-    'friction of the fit left out',
+    'force at the surface of the shaft, uniform along the key and over each flank',
+    'no friction in the fit',
     'two keys in metal carry as one and a half, in a print as one',
-    "the hub's wall carries half the key's force, as a ring under one tangential force does that an even shear at its rim balances; no notch at the keyway's corner, so round it",
+    "the hub's wall carries half of the key's force, like a ring under one tangential force that a uniform shear at its rim balances; round corners of the keyway",
   ],
   source: [
     { level: 'published', where: 'Budynas & Nisbett, Shigley, section 7-7: shear F/(w l), crushing on the flank' },
@@ -101,7 +101,7 @@ export const parallelKey = /* @__PURE__ */ formula('fasteners.parallelKey', {
   requires: {
     height: { accepts: 'must be larger than the depth in the shaft', holds: ({ height, shaftDepth }) => height > shaftDepth },
     hubDepth: {
-      accepts: 'must take what the key stands out of the shaft',
+      accepts: 'must be at least the part of the key that is outside the shaft',
       holds: ({ hubDepth, height, shaftDepth }) => hubDepth >= (height - shaftDepth) * (1 - 1e-9),
     },
     hub: {
@@ -110,7 +110,8 @@ export const parallelKey = /* @__PURE__ */ formula('fasteners.parallelKey', {
     },
   },
   valid: {
-    'length up to 1.5 shaft diameters (even load along the key)': ({ length, shaftDiameter }) => length <= 1.5 * shaftDiameter * (1 + 1e-9),
+    'length up to 1.5 shaft diameters (uniform load along the key)': ({ length, shaftDiameter }) =>
+      length <= 1.5 * shaftDiameter * (1 + 1e-9),
     'torque of one direction in a printed hub (a reversing key beats its way loose)': ({ hub, direction }) =>
       hub.material === 'metal' || direction === 'oneWay',
   },

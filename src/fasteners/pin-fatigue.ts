@@ -5,7 +5,7 @@ const SURFACES = { ground: [1.58, -0.085], machined: [4.51, -0.265], hotRolled: 
 /** Reliability factors for 8 % scatter of the endurance limit. */
 const RELIABILITIES = { '50 %': 1, '90 %': 0.897, '95 %': 0.868, '99 %': 0.814, '99.9 %': 0.753 } as const
 
-/** The alternating stress a steel pin bears for an infinite number of cycles, from its tensile strength, surface, size and required reliability. */
+/** The endurance limit of a steel pin, from its tensile strength, surface, size and required reliability. */
 export const pinEnduranceLimit = /* @__PURE__ */ formula('fasteners.pinEnduranceLimit', {
   inputs: {
     /** Tensile strength of the pin. */
@@ -48,7 +48,7 @@ export const pinEnduranceLimit = /* @__PURE__ */ formula('fasteners.pinEndurance
   },
 })
 
-/** Reserve against fatigue under a mean and an alternating stress (modified Goodman line); hold the largest stress against the yield strength besides. */
+/** Reserve against fatigue under a mean and an alternating stress (modified Goodman line); check the largest stress against the yield strength as well. */
 export const goodmanReserve = /* @__PURE__ */ formula('fasteners.goodmanReserve', {
   inputs: {
     /** Largest stress of the cycle. */
@@ -68,7 +68,7 @@ export const goodmanReserve = /* @__PURE__ */ formula('fasteners.goodmanReserve'
     /** Reserve on both stresses together; infinite at rest. */
     reserve: { kind: 'ratio', infinite: true },
   },
-  assumes: ['endless life', 'compressive mean stress counts as none'],
+  assumes: ['infinite life', 'a compressive mean stress counts as zero'],
   source: [{ level: 'published', where: 'Shigley 9th ed., section 6-12 (modified Goodman)' }],
   requires: {
     smallestStress: {

@@ -45,10 +45,12 @@ export const clevisPinBending = /* @__PURE__ */ formula('fasteners.clevisPinBend
     moment: 'torque',
     /** Bending stress. */
     bendingStress: 'stress',
-    /** Moment over the plastic section modulus: hold it against the yield strength when a ductile pin may yield through. */
+    /** Moment over the plastic section modulus: compare it with the yield strength where a ductile pin may yield fully. */
     plasticBendingStress: 'stress',
   },
-  assumes: ['pressure even along each cheek and each half of the lug: safe for stiff parts, nearly right for polymer parts on a steel pin'],
+  assumes: [
+    'pressure uniform along each cheek and each half of the lug: safe for stiff parts, nearly right for polymer parts on a steel pin',
+  ],
   source: [{ level: 'unverified', where: 'Bruhn, Analysis and Design of Flight Vehicle Structures, chapter D1 (pin bending)' }],
   si: ({ force, diameter, cheekThickness, gap, lugThickness }) => {
     const arm = cheekThickness / 2 + gap + lugThickness / 4
@@ -74,7 +76,7 @@ export const pinBearing = /* @__PURE__ */ formula('fasteners.pinBearing', {
     /** Peak of a cosine distribution around a close-fitting pin. */
     peakPressure: 'stress',
   },
-  assumes: ['even along the thickness', 'no clearance; with clearance the peak is higher'],
+  assumes: ['uniform along the thickness', 'no clearance; with clearance the peak is higher'],
   source: [{ level: 'published', where: 'any machine-design text: bearing stress; cosine pressure of journals' }],
   si: ({ force, diameter, thickness }) => {
     const projectedPressure = force / (diameter * thickness)
@@ -82,7 +84,7 @@ export const pinBearing = /* @__PURE__ */ formula('fasteners.pinBearing', {
   },
 })
 
-/** Tension beside a pin hole: average over the net section and, for brittle parts and fatigue, with the stress concentration. */
+/** Tension next to a pin hole: average over the net section and, for brittle parts and fatigue, with the stress concentration. */
 export const lugNetSection = /* @__PURE__ */ formula('fasteners.lugNetSection', {
   inputs: {
     /** Force through the hole. */
@@ -124,7 +126,7 @@ export const lugTearOut = /* @__PURE__ */ formula('fasteners.lugTearOut', {
     diameter: { kind: 'length', above: 0 },
     /** Thickness. */
     thickness: { kind: 'length', above: 0 },
-    /** Where the planes start: at the front of the hole (safe), or 40 degrees beside the load (usual for ductile lugs). */
+    /** Where the planes start: at the front of the hole (safe), or 40 degrees from the load (usual for ductile lugs). */
     planes: { oneOf: ['front', 'fortyDegrees'], default: 'front' },
   },
   output: {

@@ -5,12 +5,12 @@ import { tighteningTorque } from './tightening.js'
 
 const COS_30 = Math.sqrt(3) / 2
 
-/** The preload a wrench torque gives, after a lock nut's prevailing torque is taken off; told, not clamped, when nothing is left. */
+/** The preload from a wrench torque less a lock nut's prevailing torque; a state reports when no torque remains for the preload. */
 export const preloadFromTorque = /* @__PURE__ */ formula('fasteners.preloadFromTorque', {
   inputs: {
     /** Torque on the wrench. */
     torque: { kind: 'torque', min: 0 },
-    /** The thread's sizes, as `metricThread` gives them. */
+    /** Sizes of the thread, from `metricThread`. */
     thread: THREAD_HELIX,
     ...TURNED_BOLT,
     /** Prevailing torque of a lock nut. */
@@ -41,7 +41,7 @@ export const preloadFromTorque = /* @__PURE__ */ formula('fasteners.preloadFromT
 /** The highest preload at which tension and the twist of tightening together use a stated share of the bolt's yield strength. */
 export const preloadAtUtilisation = /* @__PURE__ */ formula('fasteners.preloadAtUtilisation', {
   inputs: {
-    /** The thread's sizes, as `metricThread` gives them. */
+    /** Sizes of the thread, from `metricThread`. */
     thread: {
       fields: {
         /** Pitch. */
@@ -58,7 +58,7 @@ export const preloadAtUtilisation = /* @__PURE__ */ formula('fasteners.preloadAt
     threadFriction: { kind: 'ratio', min: 0 },
     /** Share of the yield strength that is used. */
     utilisation: { kind: 'ratio', above: 0, max: 1, default: 0.9 },
-    /** Whether the twist is taken as fully plastic over the section (bolt practice) or elastic (about 8 % less preload). */
+    /** Whether the twist is fully plastic over the section (bolt practice) or elastic (about 8 % less preload). */
     torsion: { oneOf: ['plastic', 'elastic'], default: 'plastic' },
   },
   /** Preload. */
@@ -76,12 +76,12 @@ export const preloadAtUtilisation = /* @__PURE__ */ formula('fasteners.preloadAt
   },
 })
 
-/** The lowest and highest preload one wrench setting gives when friction is only known within a range. */
+/** The lowest and highest preload of one wrench setting for a range of friction. */
 export const preloadBand = /* @__PURE__ */ formula('fasteners.preloadBand', {
   inputs: {
     /** Torque on the wrench. */
     torque: { kind: 'torque', above: 0 },
-    /** The thread's sizes, as `metricThread` gives them. */
+    /** Sizes of the thread, from `metricThread`. */
     thread: THREAD_HELIX,
     /** Lowest friction, in the thread and under the head alike. */
     lowestFriction: { kind: 'ratio', min: 0 },

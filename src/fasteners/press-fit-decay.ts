@@ -3,20 +3,20 @@ import { clampLoadOverTime } from './clamp-load.js'
 import { CREEP_RATIO, isCreepRatio } from './relaxation.js'
 
 /**
- * Pressure of a press fit as its boss relaxes, at many times: the pin's own give (`pressFit` → pinShare) slows the loss a little.
+ * Pressure of a press fit as its boss relaxes, at many times: the compliance of the pin (`pressFit` → pinShare) slows the loss a little.
  *
- * Start from the pressure at the temperature and moisture asked about: interference left there (`interferenceChange`), modulus there. Give what
- * is left to `pressFitHold`, which says when something positive must hold the pin.
+ * Start from the pressure at that temperature and moisture, with the interference (`interferenceChange`) and the modulus there. `pressFitHold` then
+ * shows whether a positive retention is needed.
  */
 export const pressFitOverTime = /* @__PURE__ */ formula('fasteners.pressFitOverTime', {
   inputs: {
     /** Pressure at assembly. */
     pressure: { kind: 'stress', min: 0 },
-    /** Share of the interference taken up by squeezing the pin; none for a rigid one. */
+    /** Share of the interference taken up by squeezing the pin; zero for a rigid one. */
     pinShare: { kind: 'ratio', min: 0, below: 1, default: 0 },
     /** Creep compliance of the boss over its value at loading, by time: 1 at time 0. */
     creep: { curve: ['time', 'ratio'] },
-    /** Times asked about. */
+    /** Times at which the pressure is calculated. */
     times: { list: { kind: 'time', min: 0 } },
   },
   output: {
@@ -39,7 +39,7 @@ export const pressFitOverTime = /* @__PURE__ */ formula('fasteners.pressFitOverT
     },
   },
   si: ({ pressure, pinShare, creep, times }) => {
-    // The pin stands to its boss as a bolt does to the layers it clamps.
+    // The pin is to its boss what a bolt is to the layers it clamps.
     const { clampLoads, lowest } = clampLoadOverTime.si({
       clampLoad: 1,
       elasticCompliance: pinShare,

@@ -16,7 +16,7 @@ export const pressFitGrip = /* @__PURE__ */ formula('fasteners.pressFitGrip', {
     /** Torque at slip. */
     torque: 'torque',
   },
-  assumes: ['pressure even along the length', 'Coulomb friction'],
+  assumes: ['pressure uniform along the length', 'Coulomb friction'],
   source: [{ level: 'published', where: 'Engineering Plastics Handbook, press fits; any machine-design text' }],
   si: ({ pressure, diameter, length, friction }) => {
     const axialForce = friction * pressure * Math.PI * diameter * length
@@ -36,13 +36,13 @@ export const pressFitHold = /* @__PURE__ */ formula('fasteners.pressFitHold', {
     requiredReserve: { kind: 'ratio', min: 1, default: 2 },
   },
   output: {
-    /** Friction force asked for: axial and tangential together. */
+    /** Required friction force: axial and tangential together. */
     demand: 'force',
     /** Friction force the fit has. */
     capacity: 'force',
     /** Capacity over demand; infinite without a demand. */
     reserve: { kind: 'ratio', infinite: true },
-    /** Whether friction is enough, or a shoulder, clip, cap or bond must hold the pin. */
+    /** Whether friction is sufficient, or a shoulder, clip, cap or bond must hold the pin. */
     retention: { oneOf: ['frictionHolds', 'positiveRetentionNeeded'] },
   },
   assumes: ['slip follows the resultant of axial and tangential force'],
@@ -74,7 +74,7 @@ export const spinningInsertion = /* @__PURE__ */ formula('fasteners.spinningInse
   output: {
     /** Axial force while spinning. */
     axialForce: 'force',
-    /** Torque the spindle must give. */
+    /** Torque of the spindle. */
     torque: 'torque',
   },
   assumes: ['Coulomb friction, the same at every speed', 'no softening by the heat of friction: a polymer bore may smear, so few turns'],

@@ -76,7 +76,7 @@ export const bossWallStress = /* @__PURE__ */ formula('fasteners.bossWallStress'
     diameter: { kind: 'length', above: 0 },
     /** Outer diameter of the boss. */
     bossDiameter: { kind: 'length', above: 0 },
-    /** Radius asked about. */
+    /** Radius at which the stresses are calculated. */
     radius: { kind: 'length', above: 0 },
   },
   output: {
@@ -101,7 +101,7 @@ export const bossWallStress = /* @__PURE__ */ formula('fasteners.bossWallStress'
   },
 })
 
-/** The round boss that stands for a boss of any shape: twice the shortest way from the bore's axis to a free surface. */
+/** Diameter of the round boss that is equivalent to a boss of any shape: twice the shortest distance from the bore's axis to a free surface. */
 export const effectiveBossDiameter = /* @__PURE__ */ formula('fasteners.effectiveBossDiameter', {
   inputs: {
     /** Distances from the axis of the bore to each free surface: sides, end, neighbouring holes. */
@@ -118,7 +118,7 @@ export const effectiveBossDiameter = /* @__PURE__ */ formula('fasteners.effectiv
   },
 })
 
-/** The largest interference a boss bears, with regard to how its layers lie. */
+/** The largest allowable interference of a boss, by the direction of its layers. */
 export const allowableInterference = /* @__PURE__ */ formula('fasteners.allowableInterference', {
   inputs: {
     ...PRESSED_PIN,
@@ -128,7 +128,7 @@ export const allowableInterference = /* @__PURE__ */ formula('fasteners.allowabl
     allowableAcrossLayers: { kind: 'stress', above: 0 },
     /** How the bore lies: its axis across the layers (upright), or in them (lying), where hoop tension pulls layers apart at two places. */
     boreAxis: { oneOf: ['acrossLayers', 'inLayers'] },
-    /** Stress at the bore that is held against the allowable: hoop for brittle materials, von Mises or Tresca for ductile ones. */
+    /** Stress at the bore that is compared with the allowable: hoop for brittle materials, von Mises or Tresca for ductile ones. */
     criterion: { oneOf: ['hoop', 'vonMises', 'tresca'], default: 'vonMises' },
   },
   output: {
@@ -139,7 +139,7 @@ export const allowableInterference = /* @__PURE__ */ formula('fasteners.allowabl
     /** Which strength governs. */
     governedBy: { oneOf: ['inLayers', 'acrossLayers'] },
   },
-  assumes: ['as pressFit', 'across the layers the hoop tension alone is held against the allowable'],
+  assumes: ['as pressFit', 'across the layers the hoop tension alone is compared with the allowable'],
   source: [{ level: 'computed', where: 'fasteners.pressFit solved for the interference' }],
   requires: {
     bossDiameter: BOSS_HAS_WALL,

@@ -1,7 +1,7 @@
 import { formula, property } from '../formula/index.js'
 import { chiSquareQuantile, normalCdf, studentTQuantile } from '../numeric/index.js'
 
-/** How far printed holes of 3 to 10 mm fall short of their drawing, before a coupon of your own says better. */
+/** Undersize and scatter of printed holes of 3 to 10 mm, until a coupon of your own replaces them. */
 export const printedHolePrior = {
   /** Drawn diameter minus printed diameter, on average. */
   undersize: /* @__PURE__ */ property('length', {
@@ -22,9 +22,9 @@ export const printedHolePrior = {
 }
 
 /**
- * The chance that a pin is loose in its hole and the chance that it splits the boss, when both diameters scatter.
+ * Probabilities that a pin is loose in its hole and that it splits the boss, when both diameters scatter.
  *
- * Loose means interference below what is needed; split means above what the boss bears (`allowableInterference`).
+ * Loose means less interference than needed; split means more than the boss allows (`allowableInterference`).
  */
 export const fitProbability = /* @__PURE__ */ formula('fasteners.fitProbability', {
   inputs: {
@@ -36,9 +36,9 @@ export const fitProbability = /* @__PURE__ */ formula('fasteners.fitProbability'
     holeDiameter: { kind: 'length', above: 0 },
     /** Standard deviation of the hole. */
     holeScatter: { kind: 'length', above: 0 },
-    /** Least interference that still holds. */
+    /** Least interference that is needed. */
     neededInterference: { kind: 'length', default: '0 mm' },
-    /** Largest interference the boss bears. */
+    /** Largest allowable interference of the boss. */
     allowableInterference: { kind: 'length', above: 0 },
   },
   output: {
@@ -46,11 +46,11 @@ export const fitProbability = /* @__PURE__ */ formula('fasteners.fitProbability'
     mean: 'length',
     /** Its standard deviation. */
     scatter: 'length',
-    /** Chance of less than is needed. */
+    /** Probability of less interference than needed. */
     looseProbability: 'ratio',
-    /** Chance of more than the boss bears. */
+    /** Probability of more interference than the boss allows. */
     splitProbability: 'ratio',
-    /** Chance of a good fit. */
+    /** Probability of a good fit. */
     goodProbability: 'ratio',
   },
   assumes: ['both diameters normally distributed and independent'],
@@ -71,7 +71,7 @@ export const fitProbability = /* @__PURE__ */ formula('fasteners.fitProbability'
   },
 })
 
-/** Mean and scatter of printed holes from a coupon you measured, with how sure they are: what replaces the prior. */
+/** Mean and scatter of printed holes from a coupon you measured, with their confidence limits. They replace the prior. */
 export const holeCoupon = /* @__PURE__ */ formula('fasteners.holeCoupon', {
   inputs: {
     /** Measured diameters of holes that were drawn alike, at least three. */
@@ -90,7 +90,7 @@ export const holeCoupon = /* @__PURE__ */ formula('fasteners.holeCoupon', {
     scatter: 'length',
     /** Half-width of the confidence interval of the mean. */
     meanUncertainty: 'length',
-    /** Upper confidence limit of the standard deviation: few holes say little about scatter. */
+    /** Upper confidence limit of the standard deviation: a few holes determine it poorly. */
     scatterUpperLimit: 'length',
   },
   assumes: ['diameters normally distributed and independent'],

@@ -5,7 +5,7 @@ import { sizeTable } from './size-table.js'
 /**
  * Strengths of a steel or stainless bolt by property class, such as `'8.8'` or `'A2-70'`.
  *
- * For stainless classes, which have no proof stress of their own, the 0.2 % proof stress stands in both columns.
+ * For stainless classes, which have no proof stress of their own, the 0.2 % proof stress is in both columns.
  */
 export const propertyClass = /* @__PURE__ */ sizeTable('fasteners.propertyClass', {
   what: 'a property class of bolts',
@@ -52,18 +52,18 @@ export const stainlessBreakingTorque = /* @__PURE__ */ sizeTable('fasteners.stai
   },
 })
 
-/** What a bolt carries in tension and across: proof, yield and breaking load on the stress area, shear through the thread and through the shank. */
+/** Strength of a bolt in tension and in shear: proof, yield and breaking load on the stress area, shear through the thread and through the shank. */
 export const boltStrength = /* @__PURE__ */ formula('fasteners.boltStrength', {
   inputs: {
-    /** The thread's sizes, as `metricThread` gives them. */
+    /** Sizes of the thread, from `metricThread`. */
     thread: THREAD_AREAS,
-    /** The bolt's strengths, as `propertyClass` gives them. */
+    /** Strengths of the bolt, from `propertyClass`. */
     bolt: BOLT_STRENGTHS,
     /** Shear strength of the bolt as a share of its tensile strength. */
     shearRatio: { kind: 'ratio', above: 0, max: 1, default: 0.6 },
   },
   output: {
-    /** Load without lasting stretch. */
+    /** Largest load without permanent stretch. */
     proofLoad: 'force',
     /** Load at yield. */
     yieldLoad: 'force',

@@ -1,6 +1,6 @@
 import { formula } from '../formula/index.js'
 
-/** Prying: a flange that heels on its toe pulls the bolt harder than the load does (upper bound of a stiff flange), and what the flange must bear. */
+/** Prying: a flange that heels on its toe pulls the bolt harder than the load does (upper bound of a stiff flange), and bending of the flange. */
 export const prying = /* @__PURE__ */ formula('fasteners.prying', {
   inputs: {
     /** Load per bolt. */

@@ -9,11 +9,11 @@ export interface CreepingShare {
 /** What a creep curve must be. */
 export const CREEP_RATIO =
   'must be creep compliance over compliance at loading: 1 at time 0, from then on a number that is no smaller (a modulus that falls is its inverse)'
-/** Whether a curve is one, as far as the times asked about show. */
+/** Whether a curve is a creep ratio, at the times of interest. */
 export const isCreepRatio = (creep: (time: number) => number, times: readonly number[]): boolean =>
   Math.abs(creep(0) - 1) < 1e-6 && times.every((time) => Number.isFinite(creep(time)) && creep(time) > 1 - 1e-6)
 
-/** Where the table of a relaxation curve starts: in parts of its end (from a year down to about 3 s), and of the first time asked. */
+/** Where the table of a relaxation curve starts: in parts of its end (from a year down to about 3 s), and of the first time of interest. */
 const FIRST_OF_END = 1e-7
 const FIRST_OF_EARLIEST = 1 / 30
 /** No earlier than this, in parts of the end. */

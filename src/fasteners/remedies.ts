@@ -1,5 +1,5 @@
 import { type Given, readInputs } from '../formula/index.js'
-import { InputError, Quantity } from '../units/index.js'
+import { Quantity, refuse } from '../units/index.js'
 import { clampLoadOverTime } from './clamp-load.js'
 import { compressionSleeve, springWasher } from './clamp-remedy.js'
 import { CREEP_RATIO, isCreepRatio } from './relaxation.js'
@@ -15,37 +15,36 @@ const REMEDY_INPUTS = {
   creep: { curve: ['time', 'ratio'] },
   /** Spring washers: compliance within their travel, and the force that flattens them. */
   spring: { fields: { compliance: { kind: 'linearCompliance', above: 0 }, flatForce: { kind: 'force', above: 0 } } },
-  /** A metal sleeve: compliance, and how much shorter than the print it is. */
+  /** A metal sleeve: compliance, and length of the print minus length of the sleeve. */
   sleeve: { fields: { compliance: { kind: 'linearCompliance', above: 0 }, shortfall: 'length' } },
   /** When the bolt is turned back once to its first load. */
   retightenAt: { kind: 'time', above: 0 },
-  /** Times asked about. */
+  /** Times at which the clamp load is calculated. */
   times: { list: { kind: 'time', min: 0 } },
 } as const
 
 /** A joint and the remedies to compare, as `compareClampRemedies` takes it. */
 export type ClampRemedySpecification = Given<typeof REMEDY_INPUTS>
 
-/** What one remedy keeps of the clamp load. */
+/** The clamp load over time with one remedy. */
 export interface ClampRemedyResult {
   readonly remedy: 'asItIs' | 'retightened' | 'springWashers' | 'compressionSleeve'
-  /** Clamp loads at the times asked. */
+  /** Clamp loads at those times. */
   readonly clampLoads: readonly Quantity<'force'>[]
-  /** Whether the remedy works at all: washers may be flattened, a sleeve too short or so proud that the print is loose. */
+  /** Whether the remedy works at all: washers may be flattened; a sleeve may be too short, or so long that the print is loose. */
   readonly state: 'works' | 'flattened' | 'sleeveTooShort' | 'printLoose'
 }
 
 /**
  * Clamp load over time of one printed joint as it is, turned back once, on spring washers, and on a metal sleeve.
  *
- * With a sleeve the print beside it relaxes and hands its share over; the little the sleeve then gives is all that is lost. A sleeve too short to carry at tightening is
- * taken never to carry, though a creeping print may come down on it. Throws one `InputError` that lists every bad input.
+ * The print next to a sleeve relaxes and hands its share over to the sleeve, so only the small deflection of the sleeve is lost. A sleeve that is too short to carry at
+ * tightening is assumed never to carry, although a creeping print may settle on it. Throws one `InputError` that lists every bad input.
  */
 export function compareClampRemedies(specification: ClampRemedySpecification): ClampRemedyResult[] {
   const x = readInputs('fasteners.compareClampRemedies', REMEDY_INPUTS, specification)
   const { clampLoad, boltCompliance, printCompliance, creep, times } = x
-  if (!isCreepRatio(creep, times))
-    throw new InputError('fasteners.compareClampRemedies', [{ path: 'creep', given: 'this curve', accepts: CREEP_RATIO }])
+  if (!isCreepRatio(creep, times)) refuse('fasteners.compareClampRemedies', 'creep', creep, CREEP_RATIO)
   const creepingLayers = [{ compliance: printCompliance, creep }]
   const plain = { clampLoad, creepingLayers, embedding: 0, retightenings: undefined, times }
   const forces = (loads: readonly number[]) => loads.map((load) => new Quantity(load, 'force'))
@@ -58,7 +57,7 @@ export function compareClampRemedies(specification: ClampRemedySpecification): C
     printCompliance,
     shortfall: x.sleeve.shortfall,
   })
-  // To the print, sleeve and bolt are one spring, side by side: what the print lets go, they share by stiffness.
+  // To the print, sleeve and bolt are one spring, side by side: they share the load that the print loses by their stiffness.
   const given = x.sleeve.compliance / (x.sleeve.compliance + boltCompliance)
   const beside = { ...plain, clampLoad: sleeve.printLoad, elasticCompliance: boltCompliance * given }
   const onSleeve = forces(clampLoadOverTime.si(beside).clampLoads.map((print) => clampLoad - (sleeve.printLoad - print) * given))

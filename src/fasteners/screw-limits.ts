@@ -7,7 +7,7 @@ export const WIDER_THAN_HOLE = {
 
 const COS_30 = Math.sqrt(3) / 2
 
-/** Whether a metric thread turns at all against so much friction: beyond, its equation answers with the wrong sign. */
+/** Whether a metric thread turns at all against so much friction: beyond that, its equation has the wrong sign. */
 export const turnsAgainst = (threadFriction: number, lead: number, meanDiameter: number) =>
   threadFriction * lead < Math.PI * meanDiameter * COS_30
 

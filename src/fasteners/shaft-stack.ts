@@ -2,7 +2,7 @@ import { formula } from '../formula/index.js'
 import { frictionFaceTorque } from './friction-drive.js'
 
 /**
- * A coaxial shaft pulled together by a bolt through spacer, drum and link: how stiff it is, what moment opens its joints, what torque friction drives.
+ * A coaxial shaft pulled together by a bolt through spacer, drum and link: its stiffness, the moment that opens its joints, and the torque that friction drives.
  *
  * Sections are rings, listed along the axis; each may be of another material. While closed the stack bends and twists as one.
  */

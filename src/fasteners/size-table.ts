@@ -1,5 +1,5 @@
 import type { Source } from '../formula/index.js'
-import { InputError, type Kind, nearNames, Quantity, read, show, type UnitOf } from '../units/index.js'
+import { type Kind, nearNames, Quantity, read, refuse, type UnitOf } from '../units/index.js'
 
 /** A column of a table: its kind of quantity and the unit its numbers are printed in. */
 export type Column = { [K in Kind]: readonly [kind: K, unit: UnitOf<K>] }[Kind]
@@ -13,7 +13,7 @@ export type SizeRow<C extends Columns> = { readonly [N in keyof C]: Quantity<C[N
 /** One row as SI numbers. */
 export type SiRow<C extends Columns> = { readonly [N in keyof C]: number }
 
-/** A table of standard sizes: called with a designation it gives that row, made once and kept. */
+/** A table of standard sizes: called with a designation it returns that row, made once and kept. */
 export interface SizeTable<C extends Columns, D extends string> {
   /** The row of a designation as quantities. Throws an `InputError` that lists near designations. */
   (designation: D | (string & {})): SizeRow<C>
@@ -25,7 +25,7 @@ export interface SizeTable<C extends Columns, D extends string> {
   readonly source: readonly Source[]
 }
 
-/** What a table is written as: what it lists, columns, sources, and a row of numbers (in the columns' order and units) for each designation. */
+/** The record of a table: its subject, columns, sources, and a row of numbers (in the columns' order and units) for each designation. */
 export interface SizeTableRecord<C extends Columns, D extends string> {
   readonly what: string
   readonly columns: C
@@ -64,14 +64,14 @@ export function sizeTable<const C extends Columns, const D extends string>(id: s
 
 function printedRow(id: string, table: SizeTableRecord<Columns, string>, designation: string): readonly number[] {
   if (typeof designation === 'string' && Object.hasOwn(table.rows, designation)) return table.rows[designation]!
-  throw unknownDesignation(id, table.what, designation, inOrder(Object.keys(table.rows)))
+  return unknownDesignation(id, table.what, designation, inOrder(Object.keys(table.rows)))
 }
 
-/** The error for a designation that a table does not list. */
-export function unknownDesignation(id: string, what: string, given: unknown, names: readonly string[]): InputError {
+/** Throws the error for a designation that a table does not list. */
+export function unknownDesignation(id: string, what: string, given: unknown, names: readonly string[]): never {
   const near = typeof given === 'string' || typeof given === 'number' ? nearNames(String(given), names) : []
   const accepts = `must be ${what}: ${near.length > 0 ? `near it are ${near.join(', ')}; ` : ''}the table lists ${names.join(', ')}`
-  return new InputError(id, [{ path: 'designation', given: show(given), accepts }])
+  refuse(id, 'designation', given, accepts)
 }
 
 /** Object keys put whole numbers first; sizes that are plain numbers come in order of size. */

@@ -3,7 +3,7 @@ import { BEARING_RING, THREAD_HELIX } from './inputs.js'
 import { LETS_SCREW_TURN, WIDER_THAN_HOLE } from './screw-limits.js'
 import { tighteningTorque } from './tightening.js'
 
-/** Pull-out force of M8 threads in nylon PA12 sintered from powder, by how the thread was made: what such joints reach when tested. */
+/** Pull-out force of M8 threads in nylon PA12 sintered from powder, by how the thread was made, as tested. */
 export const measuredPullOut = {
   /** Thread printed with the part. */
   printedThread: /* @__PURE__ */ pullOut('3.41 kN'),
@@ -25,7 +25,7 @@ function pullOut(typical: '3.41 kN' | '3.83 kN' | '4.78 kN') {
 }
 
 /**
- * A screw that forms its own thread in plastic: what pulls it out, what torque strips it, and what torque to set.
+ * A screw that forms its own thread in plastic: pull-out force, stripping torque and the torque to set.
  *
  * Measure the forming torque on your own boss: it depends on the hole, the plastic and the screw. A hole of 0.8 diameters and two diameters of engagement
  * are a start. Each time such a screw is driven anew it forms a little more, so use an insert where the joint is opened often.

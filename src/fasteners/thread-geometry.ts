@@ -6,8 +6,8 @@ const COS_30 = Math.sqrt(3) / 2
 /**
  * Diameters and areas of an ISO metric thread from its diameter and pitch.
  *
- * Two diameters are easily mixed up: the minor diameter of the basic profile (flat, what a nut is bored to) and the root diameter
- * of the screw (rounded, what is left of the bolt); their areas differ by about 6 %.
+ * Two diameters are easily mixed up: the minor diameter of the basic profile (flat, the bore of a nut) and the root diameter
+ * of the screw (rounded, the core of the bolt); their areas differ by about 6 %.
  */
 export const threadGeometry = /* @__PURE__ */ formula('fasteners.threadGeometry', {
   inputs: {
@@ -52,7 +52,7 @@ export const threadGeometry = /* @__PURE__ */ formula('fasteners.threadGeometry'
 /** Limits of a 6g screw thread and of a 6H nut thread, from the basic sizes and the tolerances of their pitch. */
 export const threadLimits = /* @__PURE__ */ formula('fasteners.threadLimits', {
   inputs: {
-    /** The thread's sizes, as `metricThread` gives them. */
+    /** Sizes of the thread, from `metricThread`. */
     thread: THREAD_PROFILE,
   },
   output: {

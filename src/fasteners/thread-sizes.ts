@@ -82,7 +82,7 @@ function threadTable<D extends string>(
     const known = siSizes.get(designation)
     if (known !== undefined) return known
     if (typeof designation !== 'string' || !Object.hasOwn(rows, designation)) {
-      throw unknownDesignation(id, what, designation, Object.keys(rows))
+      unknownDesignation(id, what, designation, Object.keys(rows))
     }
     const [d, p, allowance, screwMajor, screwPitch, nutPitch, nutMinor] = rows[designation as D]
     const diameter = d / 1000

@@ -12,13 +12,13 @@ const externalPerLength = (pitch: number, nutMinor: number, screwPitch: number) 
   ((Math.PI * nutMinor) / pitch) * (pitch / 2 + TAN_30 * (screwPitch - nutMinor))
 
 /**
- * Stripping of a thread: sheared areas of screw and tapped part, which of them goes first, and the engagement at which the screw breaks before.
+ * Stripping of a thread: sheared areas of screw and tapped part, the governing mode of failure, and the engagement at which the screw breaks first.
  *
  * `limits: 'worst'` takes the loosest pair of 6g and 6H; `'basic'` the basic profile. Engagement beyond 2.5 diameters does not count.
  */
 export const threadStrip = /* @__PURE__ */ formula('fasteners.threadStrip', {
   inputs: {
-    /** The thread's sizes, as `metricThread` gives them. */
+    /** Sizes of the thread, from `metricThread`. */
     thread: {
       fields: {
         /** Nominal diameter. */
@@ -73,7 +73,7 @@ export const threadStrip = /* @__PURE__ */ formula('fasteners.threadStrip', {
     equalStrengthEngagement: 'length',
     /** Engagement at which the screw would break as the part's thread strips; beyond the 2.5 diameters that count, the part always strips first. */
     partEqualStrengthEngagement: 'length',
-    /** What gives first. */
+    /** Governing mode of failure. */
     governedBy: { oneOf: ['partThread', 'screwThread', 'screwTension'] },
   },
   assumes: ['turns share the load equally over the engagement that counts', 'no widening of a thin boss'],
@@ -121,9 +121,9 @@ export const threadStrip = /* @__PURE__ */ formula('fasteners.threadStrip', {
 })
 
 /**
- * What a heat-set or pressed-in insert may hold, from above: a share of the shear around its knurl that only your own pull test can tell.
+ * Upper bound for a heat-set or pressed-in insert: a share of the shear strength around its knurl. Only your own pull test determines that share.
  *
- * There is no sound closed form. Without a test take 0.3 to 0.5 and call the result uncalibrated.
+ * There is no sound closed form. Without a test assume 0.3 to 0.5; the result is then marked as uncalibrated. See also `measuredPullOut`.
  */
 export const insertPullOut = /* @__PURE__ */ formula('fasteners.insertPullOut', {
   inputs: {
@@ -155,13 +155,13 @@ export const insertPullOut = /* @__PURE__ */ formula('fasteners.insertPullOut', 
     bossTension: 'force',
     /** Share of the lesser of both that the preload uses when it jacks the insert out; zero when the clamped part rests on it. */
     preloadUse: 'ratio',
-    /** Worth of the numbers. */
+    /** Evidence for the numbers. */
     evidence: { oneOf: ['calibrated', 'uncalibrated'] },
     /** Whether assembly alone pulls it out. */
     state: { oneOf: ['holds', 'jacksOutAtAssembly'] },
   },
   assumes: [
-    "even shear on the knurl's envelope, scaled by the share",
+    "uniform shear on the knurl's envelope, scaled by the share",
     'wall around the hole of 2.4 mm and infill of 70 % or more there (Kastner et al. 2023)',
   ],
   source: [

@@ -21,15 +21,15 @@ const asScrew = (
 })
 
 /**
- * The torque that gives a bolt its preload: part lifts along the thread, part is lost in the thread, part under the turned head.
+ * Tightening torque for a preload: one part lifts along the thread, one part is lost in the thread and one under the turned head.
  *
- * A lock nut's prevailing torque comes on top and gives no preload.
+ * A lock nut's prevailing torque is added and contributes nothing to the preload.
  */
 export const tighteningTorque = /* @__PURE__ */ formula('fasteners.tighteningTorque', {
   inputs: {
     /** Preload of the bolt. */
     preload: { kind: 'force', min: 0 },
-    /** The thread's sizes, as `metricThread` gives them. */
+    /** Sizes of the thread, from `metricThread`. */
     thread: THREAD_HELIX,
     ...TURNED_BOLT,
     /** Prevailing torque of a lock nut. */
@@ -42,9 +42,9 @@ export const tighteningTorque = /* @__PURE__ */ formula('fasteners.tighteningTor
     threadTorque: 'torque',
     /** Part under the head. */
     headTorque: 'torque',
-    /** Torque that wants to turn a held nut in its pocket: thread part and prevailing torque. */
+    /** Torque on a held nut in its pocket: thread part and prevailing torque. */
     nutTorque: 'torque',
-    /** Nut factor of preload and wrench torque without the prevailing torque. */
+    /** Nut factor: wrench torque without the prevailing torque, over preload and diameter. */
     nutFactor: 'ratio',
   },
   assumes: ['friction in the thread acts at the pitch diameter, under the head at the mean of ring and hole', 'friction constant'],
@@ -71,7 +71,7 @@ export const tighteningTorque = /* @__PURE__ */ formula('fasteners.tighteningTor
   valid: { 'thread friction below 1': ({ threadFriction }) => threadFriction < 1 },
 })
 
-/** The nut factor of a steel bolt from its friction, taking the mean bearing diameter under the head as 1.25 diameters. */
+/** The nut factor of a steel bolt from its friction, with a mean bearing diameter under the head of 1.25 diameters. */
 export const nutFactor = /* @__PURE__ */ formula('fasteners.nutFactor', {
   inputs: {
     /** Nominal diameter. */
@@ -101,7 +101,7 @@ export const nutFactor = /* @__PURE__ */ formula('fasteners.nutFactor', {
   },
 })
 
-/** The torque for a preload from a nut factor: the rule of thumb for when friction is only known by surface. */
+/** The torque for a preload from a nut factor: the rule of thumb where only the surface is known. */
 export const torqueFromNutFactor = /* @__PURE__ */ formula('fasteners.torqueFromNutFactor', {
   inputs: {
     /** Nut factor. */

@@ -4,7 +4,7 @@ import { normalCdf, randomStream } from '../numeric/index.js'
 /**
  * A chain of dimensions: nominal gap, and its tolerance as the worst case, as root of squares, inflated, and with a bias that printed parts share.
  *
- * Root of squares is no worst case: it takes each tolerance as three standard deviations, centred. Sensitivity is +1 where the dimension opens the gap.
+ * The root of squares is not a worst case: it assumes each tolerance to be three standard deviations, centred. Sensitivity is +1 where the dimension opens the gap.
  */
 export const toleranceStack = /* @__PURE__ */ formula('fasteners.toleranceStack', {
   inputs: {
@@ -16,7 +16,7 @@ export const toleranceStack = /* @__PURE__ */ formula('fasteners.toleranceStack'
           nominal: 'length',
           /** ± tolerance. */
           tolerance: { kind: 'length', min: 0 },
-          /** How much the gap grows per growth of this size. */
+          /** Growth of the gap per growth of this size. */
           sensitivity: { kind: 'ratio', default: 1 },
           /** Bias that all such sizes share (flow, shrinkage), with its sign. */
           bias: { kind: 'length', default: '0 mm' },
@@ -58,10 +58,10 @@ export const toleranceStack = /* @__PURE__ */ formula('fasteners.toleranceStack'
 const MOST_EXACT = 12
 /** Bits of the whole range. */
 const RANGE_BITS = 52
-/** Bits of the quotient that gives the chance. */
+/** Bits of the quotient. */
 const QUOTIENT_BITS = 800
 
-/** Chance that a sum of deviations, each even over ± its tolerance, is more than `limit` ≥ 0. In whole numbers: the terms nearly cancel, so doubles would lose the answer. */
+/** Chance that a sum of deviations, each uniform over ± its tolerance, is more than `limit` ≥ 0. In whole numbers: the terms nearly cancel, so doubles would lose the answer. */
 function upperTail(tolerances: readonly number[], limit: number): number {
   let half = 0
   for (const tolerance of tolerances) half += tolerance
@@ -71,7 +71,7 @@ function upperTail(tolerances: readonly number[], limit: number): number {
   let whole = 1n
   for (const tolerance of tolerances) {
     const width = BigInt(Math.round(tolerance * grain))
-    // One that is nothing beside the others moves nothing.
+    // A tolerance that is negligible next to the others has no effect.
     if (width === 0n) continue
     widths.push(2n * width)
     room += width
@@ -88,24 +88,24 @@ function upperTail(tolerances: readonly number[], limit: number): number {
 }
 
 /**
- * The exact chance that a sum of evenly spread deviations exceeds a limit, by the geometry of a cut box; and the chance a normal curve would give.
+ * The exact probability that a sum of uniformly distributed deviations exceeds a limit, by the geometry of a cut box, and the same by a normal distribution.
  *
  * Up to 12 dimensions; take `toleranceMonteCarlo` for more.
  */
 export const uniformStackProbability = /* @__PURE__ */ formula('fasteners.uniformStackProbability', {
   inputs: {
-    /** ± tolerance of each dimension, each evenly spread over its range. */
+    /** ± tolerance of each dimension, each uniformly distributed over its range. */
     tolerances: { list: { kind: 'length', above: 0 } },
-    /** Deviation of the sum asked about. */
+    /** Deviation of the sum. */
     limit: 'length',
   },
   output: {
-    /** Chance of more than the limit. */
+    /** Probability of more than the limit. */
     exceedance: 'ratio',
     /** The same by a normal curve of equal variance. */
     normalExceedance: 'ratio',
   },
-  assumes: ['independent, even spread'],
+  assumes: ['independent, uniform distributions'],
   source: [{ level: 'published', where: 'Irwin 1927, Hall 1927; unlike widths: Olds 1952' }],
   requires: {
     tolerances: {
@@ -122,7 +122,7 @@ export const uniformStackProbability = /* @__PURE__ */ formula('fasteners.unifor
   },
 })
 
-/** Chance that a gap lies outside its limits, by drawing many assemblies: any mix of even, normal and triangular sizes. Seeded: the same every time. */
+/** Probability that a gap is outside its limits, by drawing many assemblies: any mix of uniform, normal and triangular sizes. The seed makes it repeatable. */
 export const toleranceMonteCarlo = /* @__PURE__ */ formula('fasteners.toleranceMonteCarlo', {
   inputs: {
     /** Dimensions. */
@@ -135,7 +135,7 @@ export const toleranceMonteCarlo = /* @__PURE__ */ formula('fasteners.toleranceM
           tolerance: { kind: 'length', min: 0 },
           /** How it spreads. */
           spread: { oneOf: ['uniform', 'normal', 'triangular'] },
-          /** How much the gap grows per growth of this size. */
+          /** Growth of the gap per growth of this size. */
           sensitivity: { kind: 'ratio', default: 1 },
         },
       },
@@ -154,11 +154,11 @@ export const toleranceMonteCarlo = /* @__PURE__ */ formula('fasteners.toleranceM
     mean: 'length',
     /** Its standard deviation. */
     scatter: 'length',
-    /** Chance of less than the least. */
+    /** Probability of less than the least. */
     tooSmall: 'ratio',
-    /** Chance of more than the largest. */
+    /** Probability of more than the largest. */
     tooLarge: 'ratio',
-    /** Standard error of the two chances together. */
+    /** Standard error of the two probabilities together. */
     standardError: 'ratio',
   },
   assumes: ['independent sizes'],

@@ -147,7 +147,7 @@ describe('bad input is named', () => {
     const bolts = [0, 10, 30].map((x) => ({ x: [x, 'mm'] as const, y: [2 * x, 'mm'] as const, area: '5 mm^2' as const }))
     const nowhere = { x: '0 mm', y: '0 mm', z: '0 mm' } as const
     const act = () => boltGroupLoads({ bolts, force: { x: '1 N', y: '0 N', z: '0 N' }, at: nowhere, moment: {} })
-    expect(act).toThrow(/bolts .*three or more that do not stand in one line/)
+    expect(act).toThrow(/bolts .*three or more that are not in one line/)
   })
 
   test('five flats do not hold a nut', () => {

@@ -183,7 +183,7 @@ const LIMITS: readonly Limit[] = [
   },
   {
     formula: fasteners.bearingCap,
-    statement: 'clamp load below what a screw bears',
+    statement: 'clamp load at most the capacity of a screw',
     inside: { thrust: '100 N', screws: 4, clampLoad: '600 N', loadFactor: 0.9, screwCapacity: '600 N' },
     outside: { clampLoad: '601 N' },
   },
@@ -249,7 +249,7 @@ const LIMITS: readonly Limit[] = [
   },
   {
     formula: fasteners.parallelKey,
-    statement: 'length up to 1.5 shaft diameters (even load along the key)',
+    statement: 'length up to 1.5 shaft diameters (uniform load along the key)',
     inside: { ...keyed, length: '15 mm' },
     outside: { length: '15.01 mm' },
   },
