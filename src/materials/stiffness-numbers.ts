@@ -6,7 +6,7 @@ import { type Material, requireProperty } from './record.js'
 import { amorphousStrengthFactor, deratedModulus, tabulatedStrengthFactor } from './strength-factors.js'
 import { isLayered, isRigid } from './strength-numbers.js'
 import { columnOf, type TemperatureCurve } from './temperature-curve.js'
-import { shiftEndOf, timeAtRoom } from './warm-time.js'
+import { shiftEndOf, warmShift } from './warm-time.js'
 
 /** Values that scatter in the modulus of a loaded part. */
 export const STIFFNESS_KEYS = ['modulus', 'temperature', 'moisture', 'creepCoefficient', 'creepExponent', 'activation'] as const
@@ -117,19 +117,31 @@ export function softening(
   return of(tabulatedStrengthFactor, { temperature, temperatures: x.temperatures, shares: x.shares })
 }
 
-/** Total strain over the strain at once, after a time at a temperature. */
-export const creepRatio = (x: StiffnessNumbers, temperature: number, duration: number, of: Evaluator = bare): number =>
-  x.creepCoefficient === 0
-    ? 1
-    : of(findleyStrain, {
-        stress: 1,
-        modulus: 1,
-        creepCoefficient: x.creepCoefficient,
-        creepExponent: x.creepExponent,
-        time: timeAtRoom(duration, temperature, x.activationEnergy, x.shiftEnd, of),
-        referenceTime: 3600,
-        strength: undefined,
-      })
+/** Time of a short-term test, s: what creeps within it at a temperature is in the measured curve of stiffness. */
+const SHORT_TERM = 60
+
+const grown = (x: StiffnessNumbers, time: number, of: Evaluator): number =>
+  of(findleyStrain, {
+    stress: 1,
+    modulus: 1,
+    creepCoefficient: x.creepCoefficient,
+    creepExponent: x.creepExponent,
+    time,
+    referenceTime: 3600,
+    strength: undefined,
+  })
+
+/**
+ * Total strain over the strain at once, after a time at a temperature.
+ * Where a measured curve says how stiffness falls with temperature, the creep of its first minute is not counted twice.
+ */
+export function creepRatio(x: StiffnessNumbers, temperature: number, duration: number, of: Evaluator = bare): number {
+  if (x.creepCoefficient === 0) return 1
+  const shift = warmShift(temperature, x.activationEnergy, x.shiftEnd, of)
+  const after = grown(x, duration / shift, of)
+  if (shift === 1 || x.temperatures.length === 0) return after
+  return Math.max(1, (after * grown(x, SHORT_TERM, of)) / grown(x, SHORT_TERM / shift, of))
+}
 
 /** Modulus for elastic formulas in SI numbers from prepared numbers, nothing checked; temperature in kelvin, duration in seconds. */
 export const stiffnessSi = (x: StiffnessNumbers, temperature: number, duration: number, of: Evaluator = bare): number =>

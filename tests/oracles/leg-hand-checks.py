@@ -28,10 +28,10 @@ def torque(case, joint): return abs(mpf(statics[{'season': 'walk', 'coldMorning'
 
 # ---- printed polymers: soaked by damp air --------------------------------------------------------------------------------------------
 # Tensile strength, share across layers, shear between layers over that, glass transition, fatigue ratio: ranges of printed bars (tables of data).
-ASA = {'strength': 38 * MPa, 'across': mpf('0.6'), 'shear': mpf('0.65'), 'glass': 103, 'fatigue': mpf('0.22'), 'E': mpf('2.0e9'), 'nu': mpf('0.36'), 'alpha': mpf('95e-6')}
-PC = {'strength': 62 * MPa, 'across': mpf('0.65'), 'shear': mpf('0.65'), 'glass': 147, 'fatigue': mpf('0.20')}
+ASA = {'strength': 38 * MPa, 'across': mpf('0.6'), 'shear': mpf('0.65'), 'glass': 103, 'fatigue': mpf('0.22'), 'E': mpf('2.1e9'), 'nu': mpf('0.36'), 'alpha': mpf('95e-6')}
+PC = {'strength': 62 * MPa, 'across': mpf('0.65'), 'shear': mpf('0.65'), 'glass': 145, 'fatigue': mpf('0.15')}
 WET = mpf('0.94')                                           # strength and stiffness of an amorphous polymer soaked over dry
-SWELLING = mpf('0.008') * mpf('0.25')                       # 0.8 % of water, a quarter per cent of length for each per cent of mass
+SWELLING = mpf('0.013') * mpf('0.25')                       # 1.3 % of water, a quarter per cent of length for each per cent of mass
 STEEL = {'E': mpf('207e9'), 'nu': mpf('0.29'), 'alpha': mpf('11.9e-6')}
 def along(p, celsius, seconds, cycles=1):
     """Strength along the layers: partial factors multiplied, as in plastics design codes."""
@@ -163,10 +163,10 @@ def lame(delta, E, j):
     p = delta / (d * ((k + ASA['nu']) / E + (1 - STEEL['nu']) / STEEL['E']))
     return p, p * k
 def relaxed(celsius, seconds):
-    """Modulus left of a held strain: Findley's creep 1 + 0.09 (t/1 h)^0.27 turned about exactly (Mittag-Leffler), hotter is longer (Arrhenius)."""
+    """Modulus left of a held strain: Findley's creep 1 + 0.155 (t/1 h)^0.27 turned about exactly (Mittag-Leffler), hotter is longer (Arrhenius)."""
     T = mpf('273.15') + celsius
     shift = exp(150000 / mpf('8.31446261815324') * (1 / T - 1 / mpf('296.15')))
-    n, c = mpf('0.27'), mpf('0.09')
+    n, c = mpf('0.27'), mpf('0.155')
     z = -c * gamma(1 + n) * (seconds / shift / hour) ** n
     return ASA['E'] * WET * sum(z**k / gamma(1 + n * k) for k in range(400))
 hoop_across = {'hip': False, 'knee': True}                       # bore in the layers: hoop stress pulls them apart
@@ -237,7 +237,7 @@ def clamp_left(b, celsius=20):
     total = b['bolt'] + b['parts']
     settled = b['F'] - b['faces'] * mpf('10e-6') / total
     shift = exp(150000 / mpf('8.31446261815324') * (1 / (mpf('273.15') + min(celsius, ASA['glass'])) - 1 / mpf('296.15')))
-    grown = 1 + mpf('0.09') * ((70 * day + 70 * hour / shift) / hour) ** mpf('0.27')
+    grown = 1 + mpf('0.155') * ((70 * day + 70 * hour / shift) / hour) ** mpf('0.27')
     return settled * total / (b['bolt'] + b['parts'] * grown)
 ring = lambda t: pi / 4 * (t['washer'] ** 2 - t['hole'] ** 2)
 row('stand', 'stackBolt.tightening', '', F4, most_preload(M4))

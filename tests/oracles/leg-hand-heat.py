@@ -20,7 +20,7 @@ r1 = (12e-3 + 1.6e-3) / 2
 ratio = {'hip': (82.72e-3 + 1.6e-3) / 2 / r1, 'knee': (74.56e-3 + 1.6e-3) / 2 / r1}
 
 # ---- plate under the motor: heat enters through a ring of 14 to 34 mm, printed ASA 7 mm thick, as wide as a disc of the same area -----
-a1, a2, b, thick, k_plate = 7e-3, 17e-3, np.sqrt(84e-3 * 96e-3 / np.pi), 7e-3, 0.18
+a1, a2, b, thick, k_plate = 7e-3, 17e-3, np.sqrt(84e-3 * 96e-3 / np.pi), 7e-3, 0.17
 def plate(h, n):
     """Mean rise of the ring for 1 W by finite volumes on rings (energy balance of each cell); both faces cooled but where the motor covers one."""
     # Cells are finest where the flux jumps: at the edges of the ring, and at the faces.

@@ -22,6 +22,7 @@ import {
 import {
   CRYSTALLINE_1_YEAR,
   CRYSTALLINE_1000_HOURS,
+  CRYSTALLINE_ACTIVATION,
   GREASED_FRICTION,
   HARDLY_WET_SATURATED,
   HARDLY_WET_STRENGTH,
@@ -39,6 +40,7 @@ export const pom = /* @__PURE__ */ defineMaterial(
     aliases: ['acetal', 'polyoxymethylene', 'POM-C', 'POM-H'],
     family: 'semicrystalline',
     process: 'moulded',
+    creepTestedHours: 1000,
     strengthCurve: {
       points: [
         [23, 1, 1, 1],
@@ -65,18 +67,26 @@ export const pom = /* @__PURE__ */ defineMaterial(
   },
   {
     density: [1410, 1390, 1430, 'kg/m^3', PET_GENERAL],
-    modulus: [2.9, 2.6, 3.1, 'GPa', PET_GENERAL],
+    modulus: [2.7, 2.4, 3.1, 'GPa', ENGINEERING_PLASTICS, 'copolymer 2.5, homopolymer 3.0; another source 2.9'],
     poissonRatio: [0.38, 0.35, 0.4, '1', MOULDING_SHEETS],
-    tensileStrength: [65, 60, 70, 'MPa', PET_GENERAL],
+    tensileStrength: [65, 60, 72, 'MPa', ENGINEERING_PLASTICS, 'copolymer 65, homopolymer 72'],
     strainLimit: TOUGH_STRAIN_LIMIT,
     strengthKept1000Hours: CRYSTALLINE_1000_HOURS,
     strengthKept1Year: CRYSTALLINE_1_YEAR,
     creepCoefficient: [0.14, 0.08, 0.3, '1', POM_CREEP, '23 °C, 0.5 % strain'],
     creepExponent: [0.31, 0.2, 0.33, '1', POM_CREEP, '23 °C'],
+    activationEnergy: CRYSTALLINE_ACTIVATION,
     fatigueRatio: [0.35, 0.25, 0.45, '1', MOULDING_SHEETS, 'largest stress at 1e6 cycles, R = 0.1, over tensile strength'],
     glassTransitionTemperature: [-65, -85, -50, 'degC', POM_STOCK_SHEET, 'others -85 and -60'],
     heatDeflectionTemperature045: [157, 150, 180, 'degC', POM_STOCK_SHEET, 'the source gives 155, others 160 to 180'],
-    heatDeflectionTemperature180: [102, 95, 145, 'degC', POM_STOCK_SHEET, 'the source gives 95, others 104 to 145'],
+    heatDeflectionTemperature180: [
+      104,
+      95,
+      145,
+      'degC',
+      POM_STOCK_SHEET,
+      'copolymer rod 95 and moulded 104 to 120, homopolymer 120 to 145',
+    ],
     vicatTemperature: [152, 148, 162, 'degC', POM_STOCK_SHEET, 'B50; the source gives 150'],
     meltingTemperature: [166, 163, 178, 'degC', POM_STOCK_SHEET, 'copolymer 166, homopolymer 175'],
     serviceTemperature: [85, 80, 100, 'degC', CRAWFORD],
@@ -108,6 +118,7 @@ export const pp = /* @__PURE__ */ defineMaterial(
     aliases: ['polypropylene'],
     family: 'semicrystalline',
     process: 'fusedFilament',
+    creepTestedHours: 1000,
     strengthCurve: {
       points: [
         [23, 1, 1, 1],
@@ -145,6 +156,7 @@ export const pp = /* @__PURE__ */ defineMaterial(
     strengthKept1Year: CRYSTALLINE_1_YEAR,
     creepCoefficient: [0.62, 0.35, 0.9, '1', PP_CREEP, '23 °C, 1 % strain'],
     creepExponent: [0.2, 0.15, 0.25, '1', PP_CREEP, '23 °C'],
+    activationEnergy: CRYSTALLINE_ACTIVATION,
     fatigueRatio: [0.35, 0.25, 0.45, '1', MOULDING_SHEETS, 'largest stress at 1e6 cycles, R = 0.1, over tensile strength'],
     glassTransitionTemperature: [-10, -20, 0, 'degC', CRAWFORD],
     heatDeflectionTemperature045: [100, 80, 121, 'degC', PLASTICS_ENCYCLOPEDIA, 'the source and others 100 to 121'],

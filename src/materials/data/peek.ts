@@ -13,6 +13,7 @@ import {
 import {
   CRYSTALLINE_1_YEAR,
   CRYSTALLINE_1000_HOURS,
+  CRYSTALLINE_ACTIVATION,
   GLASSY_STRAIN_LIMIT,
   GREASED_FRICTION,
   HARDLY_WET_SATURATED,
@@ -71,6 +72,7 @@ export const peek = /* @__PURE__ */ defineMaterial(
     strengthKept1Year: CRYSTALLINE_1_YEAR,
     creepCoefficient: [0.04, 0.02, 0.1, '1', PRINT_ASSUMED, '23 °C; creep strain at 1 h over elastic strain'],
     creepExponent: [0.18, 0.1, 0.25, '1', PRINT_ASSUMED, '23 °C'],
+    activationEnergy: CRYSTALLINE_ACTIVATION,
     fatigueRatio: [0.35, 0.2, 0.5, '1', MOULDING_SHEETS, 'largest stress at 1e6 cycles, R = 0.1, over tensile strength'],
     glassTransitionTemperature: [145, 143, 153, 'degC', CRAWFORD, 'the source gives 143, another 153'],
     heatDeflectionTemperature045: [205, 180, 240, 'degC', MOULDING_SHEETS, 'crystallised'],

@@ -1,6 +1,8 @@
 import type { PropertyRow } from '../record.js'
 import {
   CRANK,
+  CRAWFORD_STRAIN,
+  CRYSTALLINE_SHIFT,
   DRY_ASSUMED,
   EMISSIVITY_TABLES,
   FATIGUE_PRACTICE,
@@ -61,8 +63,16 @@ export const GLASSY_STRAIN_LIMIT: PropertyRow<'strain'> = [
   0.5,
   1,
   '%',
-  PLASTICS_PRACTICE,
-  'design strain of glassy polymers under long load',
+  CRAWFORD_STRAIN,
+  'design strain under long load; middle of 0.5 to 1',
+]
+export const BRITTLE_STRAIN_LIMIT: PropertyRow<'strain'> = [
+  0.5,
+  0.4,
+  1,
+  '%',
+  CRAWFORD_STRAIN,
+  'design strain under long load, brittle glass',
 ]
 export const FIBRE_STRAIN_LIMIT: PropertyRow<'strain'> = [
   0.3,
@@ -77,7 +87,7 @@ export const TOUGH_STRAIN_LIMIT: PropertyRow<'strain'> = [
   1,
   2,
   '%',
-  PLASTICS_PRACTICE,
+  CRAWFORD_STRAIN,
   'design strain of tough semicrystalline polymers under long load',
 ]
 export const GLASSY_ACTIVATION: PropertyRow<'activationEnergy'> = [
@@ -87,6 +97,14 @@ export const GLASSY_ACTIVATION: PropertyRow<'activationEnergy'> = [
   'kJ/mol',
   SHIFT_MEMORY,
   'below the glass transition; a fitted number, the result is very sensitive to it',
+]
+export const CRYSTALLINE_ACTIVATION: PropertyRow<'activationEnergy'> = [
+  30,
+  0,
+  80,
+  'kJ/mol',
+  CRYSTALLINE_SHIFT,
+  'beyond what the curve of stiffness over temperature already holds',
 ]
 export const GREASED_FRICTION: PropertyRow<'ratio'> = [0.12, 0.05, 0.2, '1', GREASE_PRACTICE, 'on steel, greased, renewed as worn']
 export const PLASTIC_EMISSIVITY: PropertyRow<'ratio'> = [0.91, 0.85, 0.95, '1', PLASTIC_EMISSIVITIES, 'long-wave, unpainted plastic']
