@@ -51,6 +51,14 @@ export const reference = <X extends Index, const A extends Index = never>(
   read: Read<A, string>,
 ): Value<Of<X>, A> => leaf(id, by, { kind: 'word', refersTo, read: named(read as unknown as Read<A, Of<X>>) })
 
+/** Names that stand for instances of another index, in the order of the document. */
+export const references = <X extends Index, const A extends Index = never>(
+  id: string,
+  by: readonly A[],
+  refersTo: X,
+  read: Read<A, readonly string[]>,
+): Value<readonly Of<X>[], A> => leaf(id, by, { kind: 'word', refersTo, read: named(read as unknown as Read<A, readonly Of<X>[]>) })
+
 /** An uncertain ratio of the document. */
 export const band = <const A extends Index = never>(
   id: string,

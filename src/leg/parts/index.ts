@@ -1,4 +1,5 @@
 import type { Check } from '../cases/check.js'
+import { boltChecks } from './bolts/checks.js'
 import { controllerChecks } from './controllers/checks.js'
 import { footChecks } from './foot/checks.js'
 import { jointChecks } from './joints/checks.js'
@@ -19,6 +20,7 @@ export const CHECKS: readonly Check[] = [
   ...anchorChecks,
   ...pinChecks,
   ...bossChecks,
+  ...boltChecks,
   ...footChecks,
   ...motorChecks,
   ...plateChecks,

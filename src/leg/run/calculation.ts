@@ -131,6 +131,9 @@ export class Calculation<D = unknown> {
   #read({ of, names }: Cell): unknown {
     const leaf = of.leaf as NonNullable<AnyValue['leaf']>
     const x = (leaf.read as (document: D, names: Names) => unknown)(this.#document, names)
-    return leaf.refersTo === undefined || typeof x !== 'string' ? x : this.instances.handle(leaf.refersTo, x)
+    const { refersTo } = leaf
+    if (refersTo === undefined) return x
+    if (Array.isArray(x)) return x.map((name) => this.instances.handle(refersTo, name))
+    return typeof x === 'string' ? this.instances.handle(refersTo, x) : x
   }
 }

@@ -68,7 +68,11 @@ export const moment = constant('event.moment', {
 })
 export const once = constant('event.once', { kind: 'count', typical: 1, source: CHOICE })
 export const day = constant('event.day', { kind: 'time', typical: 86_400, source: { level: 'standard', where: 'ISO 80000-3: 24 h' } })
-export const hour = constant('event.hour', { kind: 'time', typical: 3600, source: { level: 'standard', where: 'ISO 80000-3: 60 min' } })
+export const hour = constant('creep.referenceTime', {
+  kind: 'time',
+  typical: 3600,
+  source: { level: 'standard', where: 'ISO 80000-3: 60 min' },
+})
 /** Share of the weight that the lower pair of legs carries on the level. */
 export const levelShare = constant('event.levelShare', {
   kind: 'ratio',

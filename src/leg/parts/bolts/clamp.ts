@@ -1,0 +1,121 @@
+import { clampLoadQuasiElastic, embeddingLoss } from '../../../fasteners/index.js'
+import { equivalentTime, findleyStrain } from '../../../materials/index.js'
+import { line, type Of, type Use, value } from '../../run/index.js'
+import { airTemperature, day, days, hour, walkingTime } from '../load/fields.js'
+import { creepCoefficient, creepExponent, creepShift, modulus, softening } from '../materials/values.js'
+import { hipOf } from '../motion/values.js'
+import { heat } from '../motors/heat.js'
+import { material as plateMaterial } from '../plates/fields.js'
+import * as bolts from './fields.js'
+import { boltCompliance, memberCompliance, preload, weakestLayer } from './values.js'
+
+const flattened = line(
+  'flattening of all faces',
+  { layers: 'count', perFace: 'length' },
+  'length',
+  '2 · layers · perFace',
+  (x) => 2 * x.layers * x.perFace,
+)
+const settledOf = line('clamp load after embedding', { preload: 'force', loss: 'force' }, 'force', 'max(0, preload − loss)', (x) =>
+  Math.max(0, x.preload - x.loss),
+)
+const walked = line('time walked in a season', { days: 'count', perDay: 'time' }, 'time', 'days · perDay', (x) => x.days * x.perDay)
+const calendar = line(
+  'time that creep counts',
+  { days: 'count', day: 'time', warm: 'time' },
+  'time',
+  'days · day + warm',
+  (x) => x.days * x.day + x.warm,
+)
+const stressOf = line(
+  'stress at a small strain',
+  { strain: 'strain', modulus: 'modulus' },
+  'stress',
+  'strain · modulus',
+  (x) => x.strain * x.modulus,
+)
+const grownOf = line(
+  'strain over strain at once',
+  { strain: 'strain', small: 'strain' },
+  'ratio',
+  'strain / small',
+  (x) => x.strain / x.small,
+)
+const since = line('growth since tightening again', { grown: 'ratio', week: 'ratio' }, 'ratio', 'grown / week', (x) => x.grown / x.week)
+const atLeastOne = line('creep ratio', { ratio: 'ratio', one: 'ratio' }, 'ratio', 'max(one, ratio)', (x) => Math.max(x.one, x.ratio))
+const limited = line(
+  'temperature of the bolts',
+  { mount: 'temperature', softening: 'temperature', beyond: 'temperatureDifference' },
+  'temperature',
+  'min(mount, softening + beyond)',
+  (x) => Math.min(x.mount, x.softening + x.beyond),
+)
+const halfWay = line(
+  'temperature half way from air to mount',
+  { motorTemperature: 'temperature', airTemperature: 'temperature' },
+  'temperature',
+  '(motorTemperature + airTemperature) / 2',
+  (x) => (x.motorTemperature + x.airTemperature) / 2,
+)
+
+/** Temperature of the motor's bolts: that of their plate. A motor without steady temperature softens the plate, and no more. */
+export const motorBoltTemperature = value('bolts.motorTemperature', ['joint', 'event', 'air'], (use) =>
+  use.run(limited, {
+    mount: use(heat).mount,
+    softening: use.at(softening, { material: use(plateMaterial) }),
+    beyond: use(bolts.beyondSoftening),
+  }),
+)
+/** Temperature of the stack's bolts: half way from the air to that of the hip's motor bolts. */
+export const stackBoltTemperature = value('bolts.stackTemperature', ['leg', 'event', 'air'], (use, at) =>
+  use.run(halfWay, {
+    motorTemperature: use.at(motorBoltTemperature, { joint: hipOf(use, at.leg) }),
+    airTemperature: use(airTemperature),
+  }),
+)
+
+/** Clamp load that the flattening of the faces leaves. */
+export const settledLoad = value('bolts.settledLoad', ['boltGroup'], (use) => {
+  const embedding = use(bolts.sleeves)
+    ? use(bolts.embeddingOfSleeves)
+    : use.run(flattened, { layers: use(bolts.layerCount), perFace: use(bolts.embeddingPerFace) })
+  const loss = use.run(embeddingLoss, { embedding, boltCompliance: use(boltCompliance), memberCompliance: use(memberCompliance) })
+  return use.run(settledOf, { preload: use(preload), loss })
+})
+
+/** Strain under a constant load over the strain at once. */
+function grown(use: Use<never>, material: Of<'material'>, time: number): number {
+  const [own, small] = [use.at(modulus, { material }), use(bolts.smallStrain)]
+  const strain = use.run(findleyStrain, {
+    stress: use.run(stressOf, { strain: small, modulus: own }),
+    modulus: own,
+    creepCoefficient: use.at(creepCoefficient, { material }),
+    creepExponent: use.at(creepExponent, { material }),
+    time,
+    referenceTime: use(hour),
+    strength: undefined,
+  })
+  return use.run(grownOf, { strain, small })
+}
+
+/**
+ * Clamp load after a season of creep: calendar time at room temperature, and the hours of walking at the temperature that the bolts have then.
+ * Tightening again after a week makes good the loss of the first week; creep goes on from there.
+ */
+export function clampLeft(use: Use<'boltGroup'>, temperature: number): number {
+  const settled = use(settledLoad)
+  const layer = weakestLayer(use)
+  if (use(bolts.sleeves) || use.at(creepCoefficient, { material: layer }) === 0) return settled
+  const walking = use.run(walked, { days: use(days), perDay: use(walkingTime) })
+  const shift = creepShift(use, layer, temperature)
+  const warm = use.run(equivalentTime, { time: walking, shift: shift ?? 1 })
+  const all = grown(use, layer, use.run(calendar, { days: use(days), day: use(day), warm }))
+  const again = use(bolts.retightened)
+  const ratio = again ? use.run(since, { grown: all, week: grown(use, layer, use(bolts.week)) }) : all
+  return use.run(clampLoadQuasiElastic, {
+    clampLoad: again ? use(preload) : settled,
+    elasticCompliance: use(boltCompliance),
+    creepingCompliance: use(memberCompliance),
+    creepRatio: use.run(atLeastOne, { ratio, one: 1 }),
+  }).clampLoad
+}

@@ -1,0 +1,122 @@
+import { boltGroupTipping, headBearing, jointReserves, jointSlip } from '../../../fasteners/index.js'
+import { line, type Use, value } from '../../run/index.js'
+import { day } from '../load/fields.js'
+import { allowableStress, frictionOnSteel, softening } from '../materials/values.js'
+import { footForce } from '../motion/values.js'
+import { heat } from '../motors/heat.js'
+import { shaftForce } from '../transmission/cord/values.js'
+import { clampLeft, motorBoltTemperature, stackBoltTemperature } from './clamp.js'
+import * as bolts from './fields.js'
+import { bearingDiameter, loadFactor, preload, proofLoad, weakestLayer } from './values.js'
+
+const moment = line('moment on the bracket', { force: 'force', arm: 'length' }, 'torque', 'force · arm', (x) => x.force * x.arm)
+const borne = line(
+  'external load that is borne',
+  { load: 'force', reserve: 'ratio', most: 'ratio' },
+  'force',
+  'load · max(0, min(reserve, most))',
+  (x) => x.load * Math.max(0, Math.min(x.reserve, x.most)),
+)
+const across = line(
+  'force across the motor bolts',
+  { torque: 'torque', diameter: 'length', cord: 'force' },
+  'force',
+  'torque / (diameter / 2) + cord',
+  (x) => x.torque / (x.diameter / 2) + x.cord,
+)
+const each = line('force across each bolt', { force: 'force', count: 'count' }, 'force', 'force / count', (x) => x.force / x.count)
+const nearSoftening = line(
+  'temperature near softening',
+  { softening: 'temperature', margin: 'temperatureDifference' },
+  'temperature',
+  'softening − margin',
+  (x) => x.softening - x.margin,
+)
+
+/** Pull on the hardest loaded bolt of the stack: the foot force tips the bracket about its edge. */
+export const stackPull = value(
+  'bolts.stackPull',
+  ['leg', 'event'],
+  (use) =>
+    use.run(boltGroupTipping, {
+      distances: use(bolts.distances),
+      moment: use.run(moment, { force: use(footForce), arm: use(bolts.leverArm) }),
+      tension: 0,
+    }).largest,
+)
+
+const reserves = (use: Use<'boltGroup'>, clampLoad: number, externalLoad: number) =>
+  use.run(jointReserves, { clampLoad, externalLoad, loadFactor: use(loadFactor), proofLoad: use(proofLoad) })
+
+/** Pull at which the remaining clamp load is used up. */
+export const separationPull = value('bolts.separationPull', ['boltGroup', 'event', 'air'], (use) => {
+  const load = use(stackPull)
+  const reserve = reserves(use, clampLeft(use, use(stackBoltTemperature)), load).separationReserve
+  return use.run(borne, { load, reserve, most: use(bolts.largestReserve) })
+})
+/** Pull that takes a bolt from its preload to its proof load. */
+export const overloadPull = value('bolts.overloadPull', ['boltGroup', 'event'], (use) => {
+  const load = use(stackPull)
+  const reserve = reserves(use, use(preload), load).overloadReserve
+  return use.run(borne, { load, reserve, most: use(bolts.largestReserve) })
+})
+
+/** Force across each bolt of the stack. */
+export const stackShear = value('bolts.stackShear', ['boltGroup', 'event'], (use) =>
+  use.run(each, { force: use(footForce), count: use(bolts.count) }),
+)
+/** Force across each bolt of a motor: its torque and the pull of the cord. */
+export const motorShear = value('bolts.motorShear', ['joint', 'boltGroup', 'event', 'air', 'age'], (use) => {
+  const force = use.run(across, { torque: use(heat).motorTorque, diameter: use(bolts.circleDiameter), cord: use(shaftForce) })
+  return use.run(each, { force, count: use(bolts.count) })
+})
+
+const slip = (use: Use<'boltGroup'>, temperature: number, shearForce: number): number => {
+  const friction = use.at(frictionOnSteel, { material: weakestLayer(use) })
+  return use.run(jointSlip, { faceLoad: clampLeft(use, temperature), friction, faces: 1, shearForce }).slipForce
+}
+/** Force across a bolt at which the clamped parts slide. */
+export const stackSlip = value('bolts.stackSlip', ['boltGroup', 'event', 'air'], (use) =>
+  slip(use, use(stackBoltTemperature), use(stackShear)),
+)
+export const motorSlip = value('bolts.motorSlip', ['joint', 'boltGroup', 'event', 'air', 'age'], (use) =>
+  slip(use, use(motorBoltTemperature), use(motorShear)),
+)
+
+/** Pressure that the print under the heads bears for a day: clamp load fades as it creeps, so its first day decides. */
+const allowedPressure = (use: Use<'boltGroup'>, temperature: number): number =>
+  allowableStress(use, weakestLayer(use), { direction: 'alongLayers', temperature, duration: use(day) })
+
+export const stackPressureAllowed = value('bolts.stackPressureAllowed', ['boltGroup', 'event', 'air'], (use) =>
+  allowedPressure(use, use(stackBoltTemperature)),
+)
+export const motorPressureAllowed = value('bolts.motorPressureAllowed', ['joint', 'boltGroup', 'event', 'air'], (use) =>
+  allowedPressure(use, use(motorBoltTemperature)),
+)
+const pressure = (use: Use<'boltGroup'>, allowablePressure: number): number =>
+  use.run(headBearing, {
+    force: use(preload),
+    bearingDiameter: use(bearingDiameter),
+    holeDiameter: use(bolts.holeDiameter),
+    allowablePressure,
+  }).pressure
+/** Pressure under head or washer at full preload. */
+export const stackPressure = value('bolts.stackPressure', ['boltGroup', 'event', 'air'], (use) => pressure(use, use(stackPressureAllowed)))
+export const motorPressure = value('bolts.motorPressure', ['joint', 'boltGroup', 'event', 'air'], (use) =>
+  pressure(use, use(motorPressureAllowed)),
+)
+
+const SLEEVED = 'metal sleeves carry the clamp load'
+const SOFT = 'the print is softened, which is a failure of the plate itself'
+const notPressed = (use: Use<'boltGroup'>, temperature: number): string | undefined => {
+  if (use(bolts.sleeves)) return SLEEVED
+  const limit = use.at(softening, { material: weakestLayer(use) })
+  return temperature > use.run(nearSoftening, { softening: limit, margin: use(bolts.softeningMargin) }) ? SOFT : undefined
+}
+/** Why pressure under the heads is no failure of its own. */
+export const stackNotPressed = value('bolts.stackNotPressed', ['boltGroup', 'event', 'air'], (use) =>
+  notPressed(use, use(stackBoltTemperature)),
+)
+export const motorNotPressed = value('bolts.motorNotPressed', ['joint', 'boltGroup', 'event', 'air'], (use) =>
+  notPressed(use, use(motorBoltTemperature)),
+)
