@@ -46,6 +46,12 @@ export function correlationFactor(
   return { matrix, lower }
 }
 
+/** The lower factor of a correlation matrix whose inputs are put into another order. */
+export function reordered(matrix: Float64Array, n: number, order: readonly number[]): Float64Array {
+  const turned = Float64Array.from(order.flatMap((i) => order.map((j) => matrix[i * n + j] as number)))
+  return cholesky(turned, n) as Float64Array
+}
+
 /** Lower factor of a positive semidefinite matrix with ones on the diagonal, or nothing. Source: any numerical linear algebra text. */
 function cholesky(a: Float64Array, n: number): Float64Array | undefined {
   const lower = new Float64Array(n * n)

@@ -23,15 +23,7 @@ export { type SolveOptions, solveFor } from './solve.js'
 export { type Fixed, type Over, type SweepPlan, sweep } from './sweep.js'
 export { SweepFileError } from './sweep-file.js'
 export { type Column, Table } from './table.js'
-export {
-  type Contribution,
-  type Correlation,
-  type Estimate,
-  type LinearUncertainty,
-  type MonteCarloUncertainty,
-  Uncertainty,
-  type UncertaintyOptions,
-  uncertainty,
-} from './uncertainty.js'
+export { type Correlation, type UncertaintyOptions, uncertainty } from './uncertainty.js'
+export { type Contribution, type Estimate, type LinearUncertainty, type MonteCarloUncertainty, Uncertainty } from './uncertainty-result.js'
 export { type Share, type VarianceOptions, type VarianceShare, type VarianceShares, varianceShares } from './variance.js'
 export type { WorkerPlan } from './workers.js'

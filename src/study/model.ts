@@ -8,6 +8,7 @@ import {
   recordReader,
   type Scalar,
 } from '../formula/index.js'
+import { normalCdf } from '../numeric/index.js'
 import { didYouMean, type In, InputError, type Issue, type Kind, Quantity, read, show } from '../units/index.js'
 import { type DistributionOf, isDistribution, type Scatter, scatterOf, triangularScatter, truncatedScatter } from './distribution.js'
 import { answering, type Place, placeAt, requirementsOf, type ScalarOutput, scalarAt, scalarOutputs, withValueAt } from './path.js'
@@ -225,4 +226,9 @@ export function slope(f: (x: number) => number, x: number, step: number, limits:
     return (8 * (f(x + step) - f(x - step)) - (f(x + 2 * step) - f(x - 2 * step))) / (12 * step)
   const h = x + 2 * step < limits.high ? step : -step
   return (-3 * f(x) + 4 * f(x + h) - f(x + 2 * h)) / (2 * h)
+}
+
+/** The value of an input at a normal score: where the same share of its distribution lies below. */
+export function valueAtScore({ scatter }: Varied, score: number): number {
+  return scatter.quantile(Math.min(Math.max(normalCdf(score), Number.MIN_VALUE), 1 - 2 ** -53))
 }

@@ -1,16 +1,23 @@
 import { barChart, type Chart } from '../chart/index.js'
 import { type Formula, type Inputs, NoResultError, type Output } from '../formula/index.js'
-import { SOBOL_DIMENSIONS, sobolSequence, studentTQuantile } from '../numeric/index.js'
+import { SOBOL_DIMENSIONS, studentTQuantile } from '../numeric/index.js'
 import { type Issue, type Kind, Quantity, show } from '../units/index.js'
-import { type Model, type OptionsFor, type Uncertain, uncertainModel, type Varied } from './model.js'
-import { untyped } from './path.js'
+import { correlationFactor } from './correlation.js'
+import { type OptionsFor, type Uncertain, uncertainModel } from './model.js'
+import { type ScalarPath, untyped } from './path.js'
 import { markdownTable, Printable, percentText, spreadKind } from './show.js'
+import type { Correlation } from './uncertainty.js'
+import { correlatedReplicate, type Round, replicate } from './variance-rounds.js'
 
 /** How shares of the variance are estimated. */
-export interface VarianceOptions {
+export interface VarianceOptions<P extends string = string> {
+  /** Inputs that scatter together. Default: none do. */
+  readonly correlations?: readonly Correlation<P>[]
   /** Base points of each replicate; a power of two fills the space evenly. Default 512. */
   readonly samples?: number
-  /** Independent repetitions, from whose spread the confidence intervals come. Default 16. The formula runs samples × replicates × (inputs + 2) times. */
+  /**
+   * Independent repetitions, from whose spread the confidence intervals come. Default 16. The formula runs samples × replicates × (inputs + 2)
+   * times, with correlations × (2 inputs + 1) times. */
   readonly replicates?: number
   /** Default 1. */
   readonly seed?: number
@@ -29,9 +36,9 @@ export interface Share {
 export interface VarianceShare {
   readonly path: string
   readonly scatters: string
-  /** Share of the variance that would go if this input alone were known exactly. */
+  /** Share of the variance that would go if this input alone were known exactly; with correlations that includes what it tells of the others. */
   readonly first: Share
-  /** Share that would stay if everything else were known exactly: its own and all it does together with others. */
+  /** Share that would stay if everything else were known exactly: its own and all its interactions; with correlations less what the others tell of it. */
   readonly total: Share
 }
 
@@ -42,8 +49,8 @@ export class VarianceShares extends Printable {
     readonly mean: Quantity<Kind>,
     readonly deviation: Quantity<Kind>,
     readonly inputs: readonly VarianceShare[],
-    /** One minus all first-order shares: what inputs do only together. */
-    readonly interaction: number,
+    /** One minus all first-order shares: what inputs do only together. Undefined with correlations, where shares overlap. */
+    readonly interaction: number | undefined,
     readonly confidence: number,
     /** How often the formula ran. */
     readonly evaluations: number,
@@ -74,7 +81,9 @@ export class VarianceShares extends Printable {
         ['input', 'scatters', 'share alone', 'share with others'],
         this.inputs.map(({ path, scatters, first, total }) => [path, scatters, share(first), share(total)]),
       ),
-      `Only together: ${percentText(this.interaction)}`,
+      this.interaction === undefined
+        ? 'Some inputs scatter together: their shares overlap and need not add up to one.'
+        : `Only together: ${percentText(this.interaction)}`,
       ...(this.gaps > 0 ? [`- ${this.gaps} base points had no finite answer somewhere and are left out`] : []),
     ].join('\n\n')
   }
@@ -83,30 +92,47 @@ export class VarianceShares extends Printable {
 /**
  * Which uncertain inputs the variance of a result comes from: first-order and total shares (Sobol indices) with confidence intervals.
  *
- * Inputs scatter as in `uncertainty` and independently of each other: with correlated inputs these shares have no such meaning. Points
+ * Inputs scatter as in `uncertainty`, correlations included. Points
  * come from scrambled Sobol sequences, one scramble for each replicate; intervals from the replicates by Student's t.
  * Throws one `InputError` that lists every bad input, a `NoResultError` where most points have no finite answer.
  *
- * Source: A. Saltelli et al., *Comput. Phys. Commun.* 181 (2010) 259 (first order, eq. b of table 2); M. J. W. Jansen, *Comput. Phys. Commun.* 117 (1999) 35 (total).
+ * Source: A. Saltelli et al., *Comput. Phys. Commun.* 181 (2010) 259 (first order, eq. b of table 2); M. J. W. Jansen, *Comput. Phys. Commun.* 117 (1999) 35 (total);
+ * S. Kucherenko, S. Tarantola, P. Annoni, *Comput. Phys. Commun.* 183 (2012) 937 (correlated inputs).
  */
 export function varianceShares<I extends Inputs, O extends Output>(
   formula: Formula<I, O>,
   given: NoInfer<Uncertain<I>>,
-  ...[options]: OptionsFor<O, VarianceOptions>
+  ...[options]: OptionsFor<O, VarianceOptions<ScalarPath<I>>>
 ): VarianceShares {
-  const { samples = 512, replicates = 16, seed = 1, confidence = 0.95, output } = (options ?? {}) as VarianceOptions & { output?: string }
+  const {
+    correlations = [],
+    samples = 512,
+    replicates = 16,
+    seed = 1,
+    confidence = 0.95,
+    output,
+  } = (options ?? {}) as VarianceOptions & { output?: string }
   const issues: Issue[] = []
-  if (!(Number.isInteger(samples) && samples >= 16))
-    issues.push({ path: 'samples', given: show(samples), accepts: 'must be a whole number of at least 16' })
-  if (!(Number.isInteger(replicates) && replicates >= 4))
-    issues.push({ path: 'replicates', given: show(replicates), accepts: 'must be a whole number of at least 4' })
+  if (!(Number.isInteger(samples) && samples >= 16 && samples <= 1e6))
+    issues.push({ path: 'samples', given: show(samples), accepts: 'must be a whole number from 16 to 1000000' })
+  if (!(Number.isInteger(replicates) && replicates >= 4 && replicates <= 1e4))
+    issues.push({ path: 'replicates', given: show(replicates), accepts: 'must be a whole number from 4 to 10000' })
   if (!Number.isSafeInteger(seed)) issues.push({ path: 'seed', given: show(seed), accepts: 'must be a whole number' })
   if (!(confidence > 0 && confidence < 1))
     issues.push({ path: 'confidence', given: show(confidence), accepts: 'must be a number between 0 and 1' })
   const { varied, model } = uncertainModel(untyped(formula), given, output, issues)
   if (2 * varied.length > SOBOL_DIMENSIONS)
     throw new NoResultError(`${formula.id}: at most ${Math.floor(SOBOL_DIMENSIONS / 2)} uncertain inputs can be told apart`)
-  const rounds = Array.from({ length: replicates }, (_, r) => replicate(varied, model, samples, seed + 7919 * r))
+  const { matrix, lower } = correlationFactor(
+    varied.map(({ path }) => path),
+    correlations,
+    formula.id,
+  )
+  const rounds = Array.from({ length: replicates }, (_, r) =>
+    lower === undefined
+      ? replicate(varied, model, samples, seed + 7919 * r)
+      : correlatedReplicate(varied, model, samples, seed + 7919 * r, matrix, lower),
+  )
   const t = studentTQuantile(0.5 + confidence / 2, replicates - 1)
   const share = (pick: (round: Round) => number): Share => {
     const values = rounds.map(pick)
@@ -129,65 +155,9 @@ export function varianceShares<I extends Inputs, O extends Output>(
     new Quantity(share(({ mean }) => mean).value, kind),
     new Quantity(Math.sqrt(share(({ variance }) => variance).value), spreadKind(kind)),
     inputs,
-    1 - inputs.reduce((sum, { first }) => sum + first.value, 0),
+    lower === undefined ? 1 - inputs.reduce((sum, { first }) => sum + first.value, 0) : undefined,
     confidence,
-    samples * replicates * (varied.length + 2),
+    samples * replicates * (lower === undefined ? varied.length + 2 : 2 * varied.length + 1),
     gaps,
   )
-}
-
-interface Round {
-  readonly mean: number
-  readonly variance: number
-  readonly first: Float64Array
-  readonly total: Float64Array
-  readonly gaps: number
-}
-
-/** One replicate: two independent halves A and B of a scrambled sequence, and A with one column of B. */
-function replicate(varied: readonly Varied[], model: Model, samples: number, seed: number): Round {
-  const d = varied.length
-  const points = sobolSequence(2 * d, seed)
-  const u = new Float64Array(2 * d)
-  const x = new Float64Array(d)
-  const value = (i: number, from: number) => (varied[i] as Varied).scatter.quantile(u[from + i] as number)
-  const yA: number[] = []
-  const yB: number[] = []
-  const yMixed: Float64Array[] = []
-  for (let s = 0; s < samples; s++) {
-    points.point(s, u)
-    for (let i = 0; i < d; i++) x[i] = value(i, d)
-    const b = model.at(x)
-    for (let i = 0; i < d; i++) x[i] = value(i, 0)
-    const a = model.at(x)
-    const mixed = new Float64Array(d)
-    for (let i = 0; i < d; i++) {
-      const own = x[i] as number
-      x[i] = value(i, d)
-      mixed[i] = model.at(x)
-      x[i] = own
-    }
-    if (Number.isNaN(a) || Number.isNaN(b) || mixed.some(Number.isNaN)) continue
-    yA.push(a)
-    yB.push(b)
-    yMixed.push(mixed)
-  }
-  const n = yA.length
-  if (n < samples / 2)
-    throw new NoResultError(`${model.id}: no finite answer exists for most points; the distributions reach where the formula does not hold`)
-  const mean = (yA.reduce((sum, y) => sum + y, 0) + yB.reduce((sum, y) => sum + y, 0)) / (2 * n)
-  let variance = 0
-  for (let s = 0; s < n; s++) variance += ((yA[s] as number) - mean) ** 2 + ((yB[s] as number) - mean) ** 2
-  variance /= 2 * n
-  const first = new Float64Array(d)
-  const total = new Float64Array(d)
-  if (variance > 0)
-    for (let s = 0; s < n; s++)
-      for (let i = 0; i < d; i++) {
-        const difference = ((yMixed[s] as Float64Array)[i] as number) - (yA[s] as number)
-        // Centred on the mean: the same expectation, less noise.
-        first[i] = (first[i] as number) + (((yB[s] as number) - mean) * difference) / (n * variance)
-        total[i] = (total[i] as number) + difference ** 2 / (2 * n * variance)
-      }
-  return { mean, variance, first, total, gaps: samples - n }
 }

@@ -160,3 +160,60 @@ test.each([
   expect(call).toThrow(InputError)
   expect(call).toThrow(message)
 })
+
+describe('shares of the variance with inputs that scatter together', () => {
+  // Closed form of a linear model of normal inputs (S. Kucherenko, S. Tarantola, P. Annoni 2012): the first share is the squared correlation
+  // of input and result, the total one the part of the variance that is left when the others are known.
+  const plane = formula('test.plane', {
+    inputs: { x, y: x, z: x },
+    output: 'ratio',
+    source: memory,
+    si: ({ x, y, z }) => 2 * x - y + 0.5 * z,
+  })
+  const given = { x: normal(1, 1), y: normal(0, 2), z: normal(-1, 3) }
+  test.each([0.8, -0.5, 0])('a linear model, correlation %f of two of three inputs', (rho) => {
+    const slopes = [2, -1, 0.5]
+    const sd = [1, 2, 3]
+    const cov = (i: number, j: number) => sd[i]! * sd[j]! * (i === j ? 1 : (i === 0 && j === 1) || (i === 1 && j === 0) ? rho : 0)
+    const toResult = (i: number) => slopes.reduce((sum, slope, j) => sum + slope * cov(i, j), 0)
+    const variance = slopes.reduce((sum, slope, i) => sum + slope * toResult(i), 0)
+    const exact = [0, 1, 2].map((i) => ({
+      first: toResult(i) ** 2 / (cov(i, i) * variance),
+      total: (slopes[i]! ** 2 * cov(i, i) * (i < 2 ? 1 - rho * rho : 1)) / variance,
+    }))
+    // A coefficient of 1e-9 takes the way of correlated inputs to the answer of independent ones.
+    const shares = varianceShares(plane, given, { samples: 1024, correlations: [{ between: ['x', 'y'], coefficient: rho || 1e-9 }] })
+    expect(shares.deviation.si).toBeCloseTo(Math.sqrt(variance), 1)
+    for (const [i, path] of ['x', 'y', 'z'].entries()) {
+      const found = shares.inputs.find((input) => input.path === path)!
+      expect(found.first.value).toBeCloseTo(exact[i]!.first, 2)
+      expect(found.total.value).toBeCloseTo(exact[i]!.total, 2)
+    }
+    expect(shares.interaction).toBeUndefined()
+    expect(shares.evaluations).toBe(1024 * 16 * 7)
+    expect(shares.toMarkdown()).toContain('need not add up to one')
+  })
+  test('inputs that are one and the same: both tell all, neither is left when the other is known', () => {
+    const twins = varianceShares(
+      plane,
+      { x: normal(0, 1), y: normal(0, 1), z: normal(0, 1e-3) },
+      { correlations: [{ between: ['x', 'y'], coefficient: 1 }] },
+    )
+    for (const path of ['x', 'y']) {
+      const found = twins.inputs.find((input) => input.path === path)!
+      expect(found.first.value).toBeCloseTo(1, 2)
+      expect(found.total.value).toBeCloseTo(0, 6)
+    }
+  })
+  test('other distributions, uncorrelated, give the shares of the independent estimator', () => {
+    const all = uniform(-Math.PI, Math.PI)
+    const shares = varianceShares(
+      ishigami,
+      { x: all, y: all, z: all },
+      { samples: 1024, correlations: [{ between: ['x', 'y'], coefficient: 0 }] },
+    )
+    const find = (path: string) => shares.inputs.find((input) => input.path === path)!
+    expect(find('x').first.value).toBeCloseTo(0.3139, 1)
+    expect(find('z').total.value).toBeCloseTo(0.2437, 1)
+  })
+})

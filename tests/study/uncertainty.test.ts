@@ -181,3 +181,43 @@ test.each([
   expect(call).toThrow(InputError)
   expect(call).toThrow(message)
 })
+
+describe('draws until the figures settle', () => {
+  const given = { a: normal(0, 1), b: normal(0, 1), c: normal(0, 1), d: normal(0, 1) }
+  test('they go on until mean, deviation and ends are certain to the digits asked for, and are the draws of one run', () => {
+    const once = uncertainty(sum, given, { samples: 2000 })
+    expect(once.monteCarlo.converged).toBe(false)
+    const settled = uncertainty(sum, given, { samples: 2000, digits: 1, untilSettled: true })
+    const { converged, samples, digits, deviation, high, sorted } = settled.monteCarlo
+    expect(converged).toBe(true)
+    expect(digits).toBe(1)
+    // One digit of a deviation of 2 is 1: twice every error is below 0.5.
+    for (const { error } of [deviation, high]) expect(2 * error.si).toBeLessThanOrEqual(0.5)
+    expect(samples).toBeLessThan(20_000)
+    expect(sorted).toEqual(uncertainty(sum, given, { samples, digits: 1 }).monteCarlo.sorted)
+  })
+  test('two digits: the errors are below 0.05, and the ends those of JCGM 101, 9.2.2', () => {
+    const { monteCarlo: mc } = uncertainty(sum, given, { untilSettled: true })
+    expect(mc.converged).toBe(true)
+    expect(mc.samples).toBeGreaterThan(10_000)
+    for (const { error } of [mc.mean, mc.deviation, mc.low, mc.high]) expect(2 * error.si).toBeLessThanOrEqual(0.05)
+    expect(Math.abs(mc.high.value.si - 3.92)).toBeLessThan(0.05)
+    expect(Math.abs(mc.low.value.si + 3.92)).toBeLessThan(0.05)
+  })
+  test('a limit of draws ends them, and the answer says so', () => {
+    const { monteCarlo: mc, ...rest } = uncertainty(sum, given, { samples: 200, digits: 3, untilSettled: 3000 })
+    expect(mc.samples).toBe(3000)
+    expect(mc.converged).toBe(false)
+    expect(mc.samplesNeeded).toBeGreaterThan(3000)
+    expect(Object.keys(rest)).toContain('linear')
+  })
+  test.each([
+    [{ untilSettled: 0 as never }, 'untilSettled'],
+    [{ untilSettled: 1e12 }, 'untilSettled'],
+    [{ digits: 4 }, 'digits'],
+    [{ samples: 1e12 }, 'samples'],
+  ])('bad option %#', (options, path) => {
+    expect(() => uncertainty(sum, given, options)).toThrow(InputError)
+    expect(() => uncertainty(sum, given, options)).toThrow(path)
+  })
+})
