@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { ARC } from './inputs.js'
 
 /** x − ln(1 + x), exact also for small x where the two cancel. */
 export const excess = (x: number): number =>
@@ -76,10 +77,7 @@ export const arcRecovery = /* @__PURE__ */ formula('capstan.arcRecovery', {
     storedTension: { kind: 'force', above: 0 },
     /** Coefficient of friction, cord on pulley. */
     friction: { kind: 'ratio', above: 0 },
-    /** Radius of the pulley to the cord's centre line. */
-    centreLineRadius: { kind: 'length', above: 0 },
-    /** Axial rigidity of the cord. */
-    axialRigidity: { kind: 'axialRigidity', above: 0 },
+    ...ARC,
   },
   requires: {
     peakTension: {
@@ -127,10 +125,7 @@ export const arcCycleLoss = /* @__PURE__ */ formula('capstan.arcCycleLoss', {
     pretension: { kind: 'force', above: 0 },
     /** Coefficient of friction, cord on pulley. */
     friction: { kind: 'ratio', above: 0 },
-    /** Radius of the pulley to the cord's centre line. */
-    centreLineRadius: { kind: 'length', above: 0 },
-    /** Axial rigidity of the cord. */
-    axialRigidity: { kind: 'axialRigidity', above: 0 },
+    ...ARC,
   },
   /** Energy lost per cycle. */
   output: 'energy',

@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { ACTIVATION } from './inputs.js'
 
 const BOLTZMANN = 1.380649e-23
 
@@ -24,10 +25,7 @@ export const activatedPretensionLeft = /* @__PURE__ */ formula('capstan.activate
     temperature: { kind: 'temperature', above: 0 },
     /** Time. */
     time: { kind: 'time', min: 0 },
-    /** Activation energy of the process. */
-    activationEnergy: { kind: 'energy', above: 0, default: '1.5 eV' },
-    /** Activation volume of the process. */
-    activationVolume: { kind: 'volume', above: 0, default: '0.045 nm^3' },
+    ...ACTIVATION,
   },
   output: {
     /** Tension left. */

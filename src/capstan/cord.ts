@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { ACTIVATION } from './inputs.js'
 import { thermalTension } from './take-up.js'
 
 /** Axial rigidity of a braid from its filament's modulus and the cord's mass per length. */
@@ -117,10 +118,7 @@ export const activatedCreepFactor = /* @__PURE__ */ formula('capstan.activatedCr
     fromStress: { kind: 'stress', above: 0 },
     /** Fibre stress asked for. */
     toStress: { kind: 'stress', above: 0 },
-    /** Activation energy of the process. */
-    activationEnergy: { kind: 'energy', above: 0, default: '1.5 eV' },
-    /** Activation volume of the process. */
-    activationVolume: { kind: 'volume', above: 0, default: '0.045 nm^3' },
+    ...ACTIVATION,
   },
   output: 'ratio',
   assumes: ['steady creep; the rate itself must be measured'],

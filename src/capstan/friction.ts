@@ -1,14 +1,12 @@
 import { formula } from '../formula/index.js'
+import { WRAP } from './inputs.js'
 
 /** Tension left at the slack end of a cord wrapped on a drum, on the verge of slipping (belt friction). */
 export const slackTension = /* @__PURE__ */ formula('capstan.slackTension', {
   inputs: {
     /** Tension at the taut end. */
     load: { kind: 'force', min: 0 },
-    /** Coefficient of friction, cord on drum. */
-    friction: { kind: 'ratio', min: 0 },
-    /** Total angle of contact. */
-    wrapAngle: { kind: 'angle', min: 0 },
+    ...WRAP,
   },
   /** Tension at the slack end. */
   output: 'force',
@@ -22,10 +20,7 @@ export const tautTension = /* @__PURE__ */ formula('capstan.tautTension', {
   inputs: {
     /** Tension kept at the slack end. */
     slackTension: { kind: 'force', min: 0 },
-    /** Coefficient of friction, cord on drum; use the low end of its range for holding. */
-    friction: { kind: 'ratio', min: 0 },
-    /** Total angle of contact. */
-    wrapAngle: { kind: 'angle', min: 0 },
+    ...WRAP,
   },
   /** Tension at the taut end when the cord is about to slip. */
   output: 'force',
@@ -37,10 +32,7 @@ export const tautTension = /* @__PURE__ */ formula('capstan.tautTension', {
 /** Ratio of taut to slack tension that a wrap can hold before it slips. */
 export const tensionRatio = /* @__PURE__ */ formula('capstan.tensionRatio', {
   inputs: {
-    /** Coefficient of friction, cord on drum. */
-    friction: { kind: 'ratio', min: 0 },
-    /** Total angle of contact. */
-    wrapAngle: { kind: 'angle', min: 0 },
+    ...WRAP,
   },
   /** Largest ratio of taut to slack tension; the radius of the drum does not enter. */
   output: 'ratio',
@@ -111,10 +103,7 @@ export const runningTautTension = /* @__PURE__ */ formula('capstan.runningTautTe
   inputs: {
     /** Tension at the slack end while running. */
     slackTension: { kind: 'force', min: 0 },
-    /** Coefficient of friction, cord on drum. */
-    friction: { kind: 'ratio', min: 0 },
-    /** Total angle of contact. */
-    wrapAngle: { kind: 'angle', min: 0 },
+    ...WRAP,
     /** Mass of the cord per length. */
     massPerLength: { kind: 'massPerLength', min: 0 },
     /** Speed of the cord along itself. */

@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { PULLEYS } from './inputs.js'
 
 /** Radius to the cord's centre line from the groove's bottom diameter. */
 export const centreLineRadius = /* @__PURE__ */ formula('capstan.centreLineRadius', {
@@ -30,14 +31,7 @@ export const reductionRatio = /* @__PURE__ */ formula('capstan.reductionRatio', 
 /** Arc of contact and free span of a drive, crossed or open. */
 export const pulleyGeometry = /* @__PURE__ */ formula('capstan.pulleyGeometry', {
   inputs: {
-    /** Whether the two spans cross between the pulleys. */
-    arrangement: { oneOf: ['crossed', 'open'] },
-    /** Centre-line radius of the pinion. */
-    pinionRadius: { kind: 'length', above: 0 },
-    /** Centre-line radius of the drum. */
-    drumRadius: { kind: 'length', above: 0 },
-    /** Distance between the axes. */
-    centreDistance: { kind: 'length', above: 0 },
+    ...PULLEYS,
     /** Full turns of cord on the pinion beside the part turn between the spans. */
     pinionTurns: { kind: 'count', min: 0, default: 0 },
   },

@@ -1,5 +1,6 @@
 import { formula } from '../formula/index.js'
 import { branch, type CordDriveState, increasingRoot } from './branch.js'
+import { CORD_DRIVE, DRUM_ARCS } from './inputs.js'
 
 /** Span tensions at which the pinion is on the verge of slipping. */
 export function slipPoint(d: CordDriveState): { taut: number; slack: number } {
@@ -27,26 +28,8 @@ export function slipPoint(d: CordDriveState): { taut: number; slack: number } {
  */
 export const slipTorque = /* @__PURE__ */ formula('capstan.slipTorque', {
   inputs: {
-    /** Axial rigidity of the cord. */
-    axialRigidity: { kind: 'axialRigidity', above: 0 },
-    /** Tension of both spans and all wraps at rest. */
-    pretension: { kind: 'force', above: 0 },
-    /** Radius of the pinion to the cord's centre line. */
-    pinionRadius: { kind: 'length', above: 0 },
-    /** Radius of the drum to the cord's centre line. */
-    drumRadius: { kind: 'length', above: 0 },
-    /** Free span of one branch. */
-    span: { kind: 'length', above: 0 },
-    /** Angle of contact on the pinion, all turns counted. */
-    pinionWrap: { kind: 'angle', above: 0 },
-    /** Wrap from tangent point to anchor on the drum, taut branch. */
-    drumWrapTaut: { kind: 'angle', min: 0 },
-    /** Wrap from tangent point to anchor on the drum, slack branch. */
-    drumWrapSlack: { kind: 'angle', min: 0 },
-    /** Coefficient of friction, cord on pinion. */
-    friction: { kind: 'ratio', min: 0 },
-    /** Coefficient of friction, cord on drum; the pinion's where not given. */
-    drumFriction: { kind: 'ratio', min: 0, optional: true },
+    ...CORD_DRIVE,
+    ...DRUM_ARCS,
   },
   output: {
     /** Torque at the joint. */
@@ -91,26 +74,8 @@ export function slackPoint(d: CordDriveState, share: number): { taut: number; wi
  */
 export const slackTorque = /* @__PURE__ */ formula('capstan.slackTorque', {
   inputs: {
-    /** Axial rigidity of the cord. */
-    axialRigidity: { kind: 'axialRigidity', above: 0 },
-    /** Tension of both spans and all wraps at rest. */
-    pretension: { kind: 'force', above: 0 },
-    /** Radius of the pinion to the cord's centre line. */
-    pinionRadius: { kind: 'length', above: 0 },
-    /** Radius of the drum to the cord's centre line. */
-    drumRadius: { kind: 'length', above: 0 },
-    /** Free span of one branch. */
-    span: { kind: 'length', above: 0 },
-    /** Angle of contact on the pinion, all turns counted; a clamp is in its middle. */
-    pinionWrap: { kind: 'angle', above: 0 },
-    /** Wrap from tangent point to anchor on the drum, taut branch. */
-    drumWrapTaut: { kind: 'angle', min: 0 },
-    /** Wrap from tangent point to anchor on the drum, slack branch. */
-    drumWrapSlack: { kind: 'angle', min: 0 },
-    /** Coefficient of friction, cord on pinion. */
-    friction: { kind: 'ratio', min: 0 },
-    /** Coefficient of friction, cord on drum. Default: that of the pinion. */
-    drumFriction: { kind: 'ratio', min: 0, optional: true },
+    ...CORD_DRIVE,
+    ...DRUM_ARCS,
     /** Whether friction alone holds the cord on the pinion or a clamp in the middle of its wraps. */
     hold: { oneOf: ['frictionOnly', 'clampedMidPinion'], default: 'clampedMidPinion' },
     /** Share of the pretension below which the span counts as slack; 0 is the cord that hangs. */

@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { LOADED_DRUM } from './inputs.js'
 
 /** Torque at which the slack span would lose all tension: quick bounds by hand. `slackTorque` solves it at one pose, `travelLimits` over the travel. */
 export const slackTorqueEstimate = /* @__PURE__ */ formula('capstan.slackTorqueEstimate', {
@@ -62,12 +63,7 @@ export const slipTorqueEstimate = /* @__PURE__ */ formula('capstan.slipTorqueEst
 /** Largest cord tension to size cord and anchors for, after the joint has travelled under load. */
 export const travelPeakTension = /* @__PURE__ */ formula('capstan.travelPeakTension', {
   inputs: {
-    /** Tension of both spans at rest. */
-    pretension: { kind: 'force', min: 0 },
-    /** Largest torque at the drum. */
-    torque: { kind: 'torque', min: 0 },
-    /** Centre-line radius of the drum. */
-    drumRadius: { kind: 'length', above: 0 },
+    ...LOADED_DRUM,
   },
   output: 'force',
   assumes: [
@@ -82,12 +78,7 @@ export const travelPeakTension = /* @__PURE__ */ formula('capstan.travelPeakTens
 /** Tension of the spans after a loaded stroke from rest, where the cord wound on is stored at the slack span's tension. */
 export const strokeTension = /* @__PURE__ */ formula('capstan.strokeTension', {
   inputs: {
-    /** Tension of both spans at rest. */
-    pretension: { kind: 'force', above: 0 },
-    /** Torque at the drum during the stroke. */
-    torque: { kind: 'torque', min: 0 },
-    /** Centre-line radius of the drum. */
-    drumRadius: { kind: 'length', above: 0 },
+    ...LOADED_DRUM,
     /** Free length of each span. */
     span: { kind: 'length', above: 0 },
     /** Angle the drum turns under load. */
@@ -115,12 +106,7 @@ export const strokeTension = /* @__PURE__ */ formula('capstan.strokeTension', {
  */
 export const cycleTension = /* @__PURE__ */ formula('capstan.cycleTension', {
   inputs: {
-    /** Tension of both spans and of all stored cord before the first cycle. */
-    pretension: { kind: 'force', above: 0 },
-    /** Torque at the drum during the loaded stroke; none on the return. */
-    torque: { kind: 'torque', min: 0 },
-    /** Centre-line radius of the drum. */
-    drumRadius: { kind: 'length', above: 0 },
+    ...LOADED_DRUM,
     /** Free length of each span. */
     span: { kind: 'length', above: 0 },
     /** Angle the drum turns each way. */

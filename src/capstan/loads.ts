@@ -1,20 +1,14 @@
 import { formula } from '../formula/index.js'
+import { PULLEYS } from './inputs.js'
 
 /** Force of the cord on the shafts of pinion and drum. */
 export const shaftForce = /* @__PURE__ */ formula('capstan.shaftForce', {
   inputs: {
-    /** Whether the two spans cross between the pulleys. */
-    arrangement: { oneOf: ['crossed', 'open'] },
     /** Tension of the taut span. */
     tautTension: { kind: 'force', min: 0 },
     /** Tension of the slack span. */
     slackTension: { kind: 'force', min: 0 },
-    /** Centre-line radius of the pinion. */
-    pinionRadius: { kind: 'length', above: 0 },
-    /** Centre-line radius of the drum. */
-    drumRadius: { kind: 'length', above: 0 },
-    /** Distance between the axes. */
-    centreDistance: { kind: 'length', above: 0 },
+    ...PULLEYS,
   },
   output: {
     /** Size of the force on either shaft. */

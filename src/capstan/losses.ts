@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { RUNNING } from './inputs.js'
 
 /**
  * Energy that a running cord or belt loses over a stroke, term by term, at steady tensions. For a cord anchored on its drum `losses` of a
@@ -10,20 +11,9 @@ export const strokeLosses = /* @__PURE__ */ formula('capstan.strokeLosses', {
     tautTension: { kind: 'force', min: 0 },
     /** Tension of the slack span. */
     slackTension: { kind: 'force', min: 0 },
-    /** Axial rigidity EA of the cord. */
-    axialRigidity: { kind: 'axialRigidity', above: 0 },
-    /** Centre-line radius of the pinion. */
-    pinionRadius: { kind: 'length', above: 0 },
     /** Angle the pinion turns during the stroke. */
     pinionTravel: { kind: 'angle', min: 0 },
-    /** Force on the pinion's bearings. */
-    shaftForce: { kind: 'force', min: 0 },
-    /** Friction of the bearings. */
-    bearingFriction: { kind: 'ratio', min: 0 },
-    /** Radius at which bearing friction acts. */
-    bearingRadius: { kind: 'length', min: 0 },
-    /** Share of the cord's pull lost over one pulley, on and off it, by rubbing of its own fibres; about 0.01 to 0.02 for wire rope. */
-    bendingLoss: { kind: 'ratio', min: 0 },
+    ...RUNNING,
   },
   output: {
     /** Elastic creep over both pulleys by the law of an endless belt: about twice what a cord anchored on its drum loses. */
@@ -69,18 +59,7 @@ export const driveLosses = /* @__PURE__ */ formula('capstan.driveLosses', {
     tautTension: { kind: 'force', above: 0 },
     /** Tension of the slack span. */
     slackTension: { kind: 'force', min: 0 },
-    /** Axial rigidity EA of the cord. */
-    axialRigidity: { kind: 'axialRigidity', above: 0 },
-    /** Centre-line radius of the pinion. */
-    pinionRadius: { kind: 'length', above: 0 },
-    /** Force on the pinion's bearings. */
-    shaftForce: { kind: 'force', min: 0 },
-    /** Friction of the bearings. */
-    bearingFriction: { kind: 'ratio', min: 0 },
-    /** Radius at which bearing friction acts. */
-    bearingRadius: { kind: 'length', min: 0 },
-    /** Share of the cord's pull lost over one pulley, on and off it, by rubbing of its own fibres; about 0.01 to 0.02 for wire rope. */
-    bendingLoss: { kind: 'ratio', min: 0 },
+    ...RUNNING,
   },
   output: {
     /** Elastic creep over both pulleys by the law of an endless belt: about twice what a cord anchored on its drum loses. */

@@ -1,6 +1,7 @@
 import { formula } from '../formula/index.js'
 import { branch, increasingRoot } from './branch.js'
 import { SLACK_SHARE, slipPoint } from './holding.js'
+import { CORD_DRIVE, DRUM_ARCS, HOLD } from './inputs.js'
 
 /** Stiffness of a cord drive at the joint if the wrapped arcs gave nothing: the value at zero torque, and an upper bound at any other. */
 export const spanStiffness = /* @__PURE__ */ formula('capstan.spanStiffness', {
@@ -58,28 +59,9 @@ export const driveWindup = /* @__PURE__ */ formula('capstan.driveWindup', {
   inputs: {
     /** Torque at the joint. */
     torque: { kind: 'torque', min: 0 },
-    /** Axial rigidity of the cord. */
-    axialRigidity: { kind: 'axialRigidity', above: 0 },
-    /** Tension of both spans and all wraps at rest. */
-    pretension: { kind: 'force', above: 0 },
-    /** Radius of the pinion to the cord's centre line. */
-    pinionRadius: { kind: 'length', above: 0 },
-    /** Radius of the drum to the cord's centre line. */
-    drumRadius: { kind: 'length', above: 0 },
-    /** Free span of one branch. */
-    span: { kind: 'length', above: 0 },
-    /** Angle of contact on the pinion, all turns counted. */
-    pinionWrap: { kind: 'angle', above: 0 },
-    /** Wrap from tangent point to anchor on the drum, taut branch. */
-    drumWrapTaut: { kind: 'angle', min: 0 },
-    /** Wrap from tangent point to anchor on the drum, slack branch. */
-    drumWrapSlack: { kind: 'angle', min: 0 },
-    /** Coefficient of friction, cord on pinion. */
-    friction: { kind: 'ratio', min: 0 },
-    /** Coefficient of friction, cord on drum; the pinion's where not given. */
-    drumFriction: { kind: 'ratio', min: 0, optional: true },
-    /** Whether friction alone holds the cord on the pinion or a clamp in the middle of its wraps. */
-    hold: { oneOf: ['frictionOnly', 'clampedMidPinion'], default: 'frictionOnly' },
+    ...CORD_DRIVE,
+    ...DRUM_ARCS,
+    ...HOLD,
     /** Tangential stiffness of the contact per length of cord; rigid where not given, which is optimistic. */
     contactStiffness: { kind: 'foundationModulus', above: 0, optional: true },
   },

@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { WARMING } from './inputs.js'
 
 /** Take-up a tensioner must have, term by term: elastic stretch, bedding-in, creep, slack of assembly, and heat with its sign. */
 export const takeUp = /* @__PURE__ */ formula('capstan.takeUp', {
@@ -15,12 +16,7 @@ export const takeUp = /* @__PURE__ */ formula('capstan.takeUp', {
     creepStrain: { kind: 'strain', min: 0 },
     /** Loose cord that assembly leaves. */
     slack: { kind: 'length', min: 0 },
-    /** Working temperature less temperature at tensioning. */
-    temperatureRise: 'temperatureDifference',
-    /** Expansion of the frame that sets the centre distance. */
-    frameExpansion: 'thermalExpansion',
-    /** Expansion of the cord along its length; negative for drawn polymer fibres. */
-    cordExpansion: 'thermalExpansion',
+    ...WARMING,
   },
   output: {
     /** All terms together when the drive gets colder or warmer so that the cord loosens; heat that tightens it takes nothing off. */
@@ -62,12 +58,7 @@ export const thermalTension = /* @__PURE__ */ formula('capstan.thermalTension', 
   inputs: {
     /** Axial rigidity of the cord. */
     axialRigidity: { kind: 'axialRigidity', above: 0 },
-    /** Working temperature less temperature at tensioning. */
-    temperatureRise: 'temperatureDifference',
-    /** Expansion of the frame that sets the centre distance. */
-    frameExpansion: 'thermalExpansion',
-    /** Expansion of the cord along its length; negative for drawn polymer fibres. */
-    cordExpansion: 'thermalExpansion',
+    ...WARMING,
   },
   /** Change of tension: positive when the frame outgrows the cord. */
   output: 'force',

@@ -1,6 +1,7 @@
 import { formula } from '../formula/index.js'
 import type { CordDriveState } from './branch.js'
 import { SLACK_SHARE, slackPoint, slipPoint } from './holding.js'
+import { CORD_DRIVE, DRUM_TRAVEL, HOLD } from './inputs.js'
 
 interface AtEndOfTravel extends Omit<CordDriveState, 'drumWrapTaut' | 'drumWrapSlack'> {
   readonly drumWrap: number
@@ -30,28 +31,9 @@ export function leastOverTravel(x: AtEndOfTravel): { slip: number; slack: number
  */
 export const travelLimits = /* @__PURE__ */ formula('capstan.travelLimits', {
   inputs: {
-    /** Axial rigidity of the cord. The torques do not depend on it. */
-    axialRigidity: { kind: 'axialRigidity', above: 0 },
-    /** Tension of both spans and all wraps at rest. */
-    pretension: { kind: 'force', above: 0 },
-    /** Radius of the pinion to the cord's centre line. */
-    pinionRadius: { kind: 'length', above: 0 },
-    /** Radius of the drum to the cord's centre line. */
-    drumRadius: { kind: 'length', above: 0 },
-    /** Free span of one branch. */
-    span: { kind: 'length', above: 0 },
-    /** Angle of contact on the pinion, all turns counted. */
-    pinionWrap: { kind: 'angle', above: 0 },
-    /** Wrap from tangent point to anchor on the drum at mid travel, each branch. */
-    drumWrap: { kind: 'angle', above: 0 },
-    /** Travel of the joint from end to end, half to either side. */
-    travel: { kind: 'angle', min: 0 },
-    /** Coefficient of friction, cord on pinion; the low end of its range. */
-    friction: { kind: 'ratio', min: 0 },
-    /** Coefficient of friction, cord on drum. Default: that of the pinion. */
-    drumFriction: { kind: 'ratio', min: 0, optional: true },
-    /** Whether friction alone holds the cord on the pinion or a clamp in the middle of its wraps. */
-    hold: { oneOf: ['frictionOnly', 'clampedMidPinion'], default: 'frictionOnly' },
+    ...CORD_DRIVE,
+    ...DRUM_TRAVEL,
+    ...HOLD,
   },
   requires: {
     travel: {
@@ -116,8 +98,7 @@ export const pretensionForTorque = /* @__PURE__ */ formula('capstan.pretensionFo
     friction: { kind: 'ratio', above: 0 },
     /** Coefficient of friction, cord on drum. Default: that of the pinion. */
     drumFriction: { kind: 'ratio', min: 0, optional: true },
-    /** Whether friction alone holds the cord on the pinion or a clamp in the middle of its wraps. */
-    hold: { oneOf: ['frictionOnly', 'clampedMidPinion'], default: 'frictionOnly' },
+    ...HOLD,
     /** Required reserve: the torque held over the torque needed. */
     requiredReserve: { kind: 'ratio', min: 1, default: 1.3 },
   },
