@@ -32,25 +32,27 @@ export function elasticArc(T: number, T0: number, mu: number, R: number, wrap: n
   const phi = 0.5 * (lo + hi)
   const Tb = at(phi)
   const slipping = mu > 0 ? Math.abs(T - Tb) / mu : T * phi
-  // By the envelope of the two zones the boundary's own motion contributes nothing to first order but through Tb.
   const th = tanhOf(phi)
   const feed = (R / EA) * (slipping - T0 * phi) + ((Tb - T0) * lambda * th) / EA
-  return { feed, compliance: complianceOf(T, T0, Tb, phi, mu, R, EA, lambda, th, sign), slipArc: phi }
+  return { feed, compliance: complianceOf({ T, T0, Tb, phi, mu, R, EA, lambda, th, sign }), slipArc: phi }
 }
 
-/** d(feed)/dT with the boundary moving as its condition demands. */
-function complianceOf(
-  T: number,
-  T0: number,
-  Tb: number,
-  phi: number,
-  mu: number,
-  R: number,
-  EA: number,
-  lambda: number,
-  th: number,
-  sign: number,
-): number {
+/** An arc with its slip boundary found: tensions at the tangent point, stored and at the boundary; `th` is tanh of the resting length over λ. */
+interface Slipping {
+  readonly T: number
+  readonly T0: number
+  readonly Tb: number
+  readonly phi: number
+  readonly mu: number
+  readonly R: number
+  readonly EA: number
+  readonly lambda: number
+  readonly th: number
+  readonly sign: number
+}
+
+/** d(feed)/dT while the boundary moves as its condition demands. */
+function complianceOf({ T, T0, Tb, phi, mu, R, EA, lambda, th, sign }: Slipping): number {
   // Condition G(φ, T) = sign (Tb − T0) tanh − μ λ Tb / R = 0 with Tb = T e^(−sign μ φ), tanh = tanh(R(Θ − φ)/λ).
   const decay = Tb / T
   const tbByPhi = -sign * mu * Tb

@@ -14,13 +14,9 @@ export * from './belt-and-gear.js'
 export * from './bending.js'
 export type { CordDriveState } from './branch.js'
 export * from './charts.js'
-export {
-  beltBacklashPrior,
-  type ComparedReductions,
-  type ComparedTerm,
-  compareReductions,
-} from './compare.js'
+export { type ComparedReductions, type ComparedTerm, compareReductions } from './compare.js'
 export type { ReductionJob } from './compare-job.js'
+export { beltBacklashPrior } from './compare-terms.js'
 export * from './cord.js'
 export * from './cord-ends.js'
 export * from './cord-life.js'

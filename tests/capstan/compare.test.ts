@@ -76,8 +76,8 @@ test('a belt whose slack span goes loose works on one span', () => {
 })
 
 test.each([
-  ['too few gear teeth', { gear: { ...job.gear, module: '2 mm' } }, 'gear.module is 2 mm; leaves 8 teeth'],
-  ['too few belt teeth', { belt: { ...job.belt, pitch: '10 mm' } }, 'belt.pitch is 10 mm; leaves 5 teeth'],
+  ['too few gear teeth', { gear: { ...job.gear, module: '2 mm' } }, "gear.module is '2 mm'; leaves 8 teeth"],
+  ['too few belt teeth', { belt: { ...job.belt, pitch: '10 mm' } }, "belt.pitch is '10 mm'; leaves 5 teeth"],
   ['overlapping pulleys', { centreDistance: '50 mm' }, 'centreDistance'],
   ['a friction upside down', { cord: { ...job.cord, friction: { low: 0.3, high: 0.1 } } }, 'friction'],
   ['no cord', { cord: undefined }, 'cord'],
