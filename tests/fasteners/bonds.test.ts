@@ -57,7 +57,7 @@ describe('bonds and temperature', () => {
     )
     expect(() => bondStrength(beyond)).toThrow(/bondStrength: temperature is '56 degC'/)
     const warm = { ...bond, temperature: '50 degC', partGlassTransitionTemperature: '48 degC' } as const
-    expect(() => bondedNut({ ...nut, ...warm })).toThrow(/partGlassTransitionTemperature is '48 degC'; must lie above the temperature/)
+    expect(() => bondedNut({ ...nut, ...warm })).toThrow(/partGlassTransitionTemperature is '48 degC'; must be above the temperature/)
     expect(() => bondedPin({ diameter: '4 mm', length: '6 mm', ...warm })).toThrow(/partGlassTransitionTemperature/)
   })
 

@@ -184,7 +184,9 @@ describe('drives', () => {
     const sizes = { width: '4 mm', height: '4 mm', shaftDepth: '2.5 mm', hubDepth: '1.8 mm' } as const
     const thin = { ...key.hub, outerDiameter: '13 mm' } as const
     expect(() => parallelKey({ ...key, ...sizes, hub: thin })).toThrow(/hub .*must leave a wall over the keyway/)
-    expect(() => parallelKey({ ...key, ...sizes, hubDepth: '1 mm' })).toThrow(/hubDepth is '1 mm'; must take what the key stands out/)
+    expect(() => parallelKey({ ...key, ...sizes, hubDepth: '1 mm' })).toThrow(
+      /hubDepth is '1 mm'; must be at least the part of the key that is outside/,
+    )
     expect(() => frictionDrive({ clampLoad: '1 kN', faces: [], path: 'inParallel', torque: '1 N m' })).toThrow(/faces/)
   })
 })
