@@ -31,7 +31,7 @@ export interface Step {
 /** Keeps every formula run through its `of`, in order. */
 export interface Recorder {
   readonly of: Evaluator
-  /** The calculation sheet so far; texts are made when asked for. */
+  /** The calculation sheet so far. Texts are made by this call. */
   steps(): Step[]
 }
 

@@ -233,7 +233,7 @@ export function bandText(kind: Kind, typical: number, low: number, high: number)
 
 /**
  * Makes a quantity from anything `In<K>` accepts.
- * Throws an `InputError` naming the given value and the units accepted; a non-finite number is refused.
+ * Throws an `InputError` that names the given value and the units accepted, also for a number that is not finite.
  */
 export function quantity<K extends Kind>(kind: K, given: In<NoInfer<K>>): Quantity<K> {
   const row = kindRow(kind)
