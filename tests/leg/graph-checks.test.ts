@@ -2,15 +2,15 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { catalogue } from '../../src/catalogue/index.js'
 import type { AnyFormula } from '../../src/formula/index.js'
-import { type Comparison, compare, comparisonsOf } from '../../src/leg/assess/compare.js'
+import { compare, comparisonsOf } from '../../src/leg/assess/compare.js'
 import { calculationOf } from '../../src/leg/calculation.js'
 import { workOut } from '../../src/leg/cases/work-out.js'
 import { CHECKS as OLD } from '../../src/leg/checks/index.js'
 import { CASE_IDS, describeLeg, legNumbers } from '../../src/leg/index.js'
-import { JOINTS, prepare } from '../../src/leg/numbers.js'
+import { prepare } from '../../src/leg/numbers.js'
 import { CHECKS } from '../../src/leg/parts/index.js'
 import { strideLoads } from '../../src/leg/parts/motion/stride.js'
-import { type Calculation, SheetMaker } from '../../src/leg/run/index.js'
+import { type Calculation, closure, SheetMaker } from '../../src/leg/run/index.js'
 import { bareSheet } from '../../src/leg/sheet.js'
 import { workAgain } from './run/second-reader.js'
 
@@ -48,6 +48,8 @@ describe.each(legs)('%s', (_, x) => {
         else {
           if (typeof now === 'string') throw new Error(`${id} ${joint} ${caseId}: ${now}`)
           expect(now.failure).toBeUndefined()
+          // The heat balance is a newer model than the one before; tests/leg/hand.test.ts holds it.
+          if (closure([one!.demand, one!.capacity]).some((cell) => cell.of.id === 'motor.temperatures')) continue
           close(now.demand, before.demand, `${id} ${joint} ${caseId} demand`)
           close(now.capacity, before.capacity, `${id} ${joint} ${caseId} capacity`)
         }
@@ -55,20 +57,14 @@ describe.each(legs)('%s', (_, x) => {
     }
   })
 
-  /** Whether a number is one of the heat balance. */
-  const ofHeat = (one: Comparison, number: number) =>
-    JOINTS.some((joint) => Object.values(states.get(one.id)!.joints[joint].heat).includes(number))
-
   test.each(CHECKS.map((check) => [check.id, check] as const))('the second reader works %s again', (_, check) => {
     for (const one of comparisons.filter((c) => c.check === check)) {
       const found = compare(calculation, one)
       if (typeof found === 'string') continue
       const sheet = new SheetMaker(calculation as unknown as Calculation<never>).sheet([one.demand, one.capacity])
       const { results, problems } = workAgain(sheet, formulas)
-      // The heat balance is one piece until it is made of values.
-      const gaps = sheet.gaps.filter(({ number, where }) => !where.startsWith('motor.heat') && !ofHeat(one, number))
-      expect({ gaps, problems }, `${one.id} ${one.joint}`).toEqual({ gaps: [], problems: [] })
-      if (sheet.gaps.length === 0) expect(results).toEqual([found.demand, found.capacity])
+      expect({ gaps: sheet.gaps, problems }, `${one.id} ${one.joint}`).toEqual({ gaps: [], problems: [] })
+      expect(results).toEqual([found.demand, found.capacity])
     }
   })
 

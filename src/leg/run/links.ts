@@ -75,44 +75,62 @@ const wordsOf = (text: string): string[] =>
     .toLowerCase()
     .split(/[^a-z0-9]+/)
 
-/** How well the name of a candidate fits that of an input: the same last word counts most, then words they share. */
-function likeness(name: string, path: string): number {
-  const [own, wanted] = [wordsOf(name), wordsOf(path)]
-  return (own.at(-1) === wanted.at(-1) ? 10 : 0) + wanted.filter((word) => own.includes(word)).length
-}
-
 type Known = Candidate & { readonly from: Origin }
 
-/**
- * Finds where a number comes from among what its reader had before: equal or opposite, of the same kind, or at least of the same dimension.
- * Where several are, names decide, then the order: what was read last belongs to the last input. `taken` holds what later inputs took.
- */
-export function linkOf(
-  { path, number, kind }: Place,
-  candidates: readonly Candidate[],
-  taken: Set<Candidate> | undefined,
-): Link | undefined {
-  const known = candidates.filter((one): one is Known => one.from !== undefined)
+/** How well the name of a candidate fits that of an input: the words they share, and the same last word. */
+function likeness(name: string, path: string): number {
+  const [own, wanted] = [wordsOf(name), wordsOf(path)]
+  return 2 * wanted.filter((word) => own.includes(word)).length + (own.at(-1) === wanted.at(-1) ? 1 : 0)
+}
+
+/** What may be the origin of a number: equal or opposite, of the same kind, or at least of the same dimension. */
+function originsOf({ number, kind }: Place, known: readonly Known[]): { readonly found: readonly Known[]; readonly negative: boolean } {
   for (const fits of [sameKind, sameDimension])
     for (const negative of [false, true]) {
       if (negative && number === 0) continue
       const found = known.filter((one) => Object.is(one.number, negative ? -number : number) && fits(one.kind, kind))
-      if (found.length === 0) continue
-      const one = path === '' ? (found.at(-1) as Known) : chosen(found, path, taken ?? NONE)
-      taken?.add(one)
-      return negative ? { ...one.from, negative: true } : one.from
+      if (found.length > 0) return { found, negative }
     }
-  return undefined
+  return { found: [], negative: false }
 }
 
-const NONE: ReadonlySet<Candidate> = new Set()
+const withOrigin = (candidates: readonly Candidate[]) => candidates.filter((one): one is Known => one.from !== undefined)
+const linked = ({ from }: Known, negative: boolean): Link => (negative ? { ...from, negative: true } : from)
+
+/** Where a number that a value hands on comes from: by name where it has one, otherwise what was made last. */
+export function originOf(place: Place, candidates: readonly Candidate[]): Link | undefined {
+  const { found, negative } = originsOf(place, withOrigin(candidates))
+  const one = place.path === '' ? found.at(-1) : bestOf(found, place.path).at(-1)
+  return one === undefined ? undefined : linked(one, negative)
+}
+
+/**
+ * Where the inputs of a step come from among what its reader had before. Where several numbers are equal, names decide; where they do not, the
+ * order does: what was read last belongs to the last input.
+ */
+export function linksOf(places: readonly Place[], candidates: readonly Candidate[]): Map<Place, Link> {
+  const known = withOrigin(candidates)
+  const links = new Map<Place, Link>()
+  const taken = new Set<Known>()
+  for (const byName of [true, false])
+    for (const place of [...places].reverse()) {
+      if (links.has(place)) continue
+      const { found, negative } = originsOf(place, known)
+      const best = bestOf(found, place.path)
+      const one = best.filter((each) => !taken.has(each)).at(-1) ?? best.at(-1)
+      if (one === undefined || (byName && likeness(one.name, place.path) === 0)) continue
+      taken.add(one)
+      links.set(place, linked(one, negative))
+    }
+  return links
+}
 
 const sameKind = (a: string | undefined, b: string | undefined) => a === undefined || b === undefined || a === b
 const sameDimension = (a: string | undefined, b: string | undefined) =>
   a === undefined || b === undefined || kindRow(a as Kind).dim === kindRow(b as Kind).dim
 
-function chosen(found: readonly Known[], path: string, taken: ReadonlySet<Candidate>): Known {
+/** The candidates whose names fit best. */
+function bestOf(found: readonly Known[], path: string): readonly Known[] {
   const most = Math.max(...found.map(({ name }) => likeness(name, path)))
-  const best = found.filter(({ name }) => likeness(name, path) === most)
-  return best.filter((one) => !taken.has(one)).at(-1) ?? (best.at(-1) as Known)
+  return found.filter(({ name }) => likeness(name, path) === most)
 }

@@ -1,7 +1,7 @@
 import { type AnyFormula, type Source, type Step, stepOf } from '../../formula/index.js'
 import type { Calculation } from './calculation.js'
 import type { Cell, Entry } from './cell.js'
-import { type Candidate, inputPlaces, type Link, linkOf, numbersIn, type Origin, outputPlaces, type Place } from './links.js'
+import { type Candidate, inputPlaces, type Link, linksOf, numbersIn, type Origin, originOf, outputPlaces } from './links.js'
 import type { Names, Range } from './value.js'
 
 /** One step of a sheet: a formula or a line, its numbers at full precision, and where each input comes from. */
@@ -129,7 +129,8 @@ export class SheetMaker {
     for (const entry of cell.log ?? []) this.#take(cell, entry, candidates)
     return numbersIn(cell.value).map((place): Candidate => {
       const name = place.path === '' ? cell.of.id : place.path
-      const link = this.#linked(`${cell.of.id} hands on ${place.path}`, place, candidates)
+      const link = originOf(place, candidates)
+      if (link === undefined) this.#gap(`${cell.of.id} hands on ${place.path}`, place.number)
       const origin = candidates.find(({ from }) => link !== undefined && from !== undefined && sameOrigin(from, link))
       return { name, number: place.number, kind: origin?.kind, from: link }
     })
@@ -150,10 +151,12 @@ export class SheetMaker {
   ): Candidate[] {
     const { formula, x, y } = entry
     const from: Record<string, Link> = {}
-    const taken = new Set<Candidate>()
-    for (const place of inputPlaces(formula, x).reverse()) {
-      const link = this.#linked(`${cell.of.id}: ${formula.id} ${place.path}`, place, candidates, taken)
+    const places = inputPlaces(formula, x)
+    const links = linksOf(places, candidates)
+    for (const place of places) {
+      const link = links.get(place)
       if (link !== undefined) from[place.path] = link
+      else this.#gap(`${cell.of.id}: ${formula.id} ${place.path}`, place.number)
     }
     const number = this.#steps.length
     const { equation } = formula as { equation?: string }
@@ -166,11 +169,8 @@ export class SheetMaker {
     }))
   }
 
-  #linked(where: string, place: Place, candidates: readonly Candidate[], taken?: Set<Candidate>): Link | undefined {
-    const link = linkOf(place, candidates, taken)
-    if (link === undefined && !WRITTEN.includes(place.number) && !Number.isNaN(place.number))
-      this.#gaps.push({ where, number: place.number })
-    return link
+  #gap(where: string, number: number): void {
+    if (!WRITTEN.includes(number) && !Number.isNaN(number)) this.#gaps.push({ where, number })
   }
 }
 

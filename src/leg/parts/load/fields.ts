@@ -23,7 +23,7 @@ export const airTemperature = field('air.temperature', ['air'], temperature, ({ 
 export const wind = field('air.wind', ['air'], 'velocity', ({ environment }, { air }) => (air === 'normal' ? environment.wind : 0))
 /** Radiant temperature of the surroundings: that of the air where none is given. */
 export const surroundings = field(
-  'air.surroundings',
+  'radiant.temperature',
   ['air'],
   temperature,
   ({ environment, usage }, { air }) =>

@@ -3,7 +3,7 @@ import { line, type Of, type Use, value } from '../../run/index.js'
 import { from, to } from '../joints/fields.js'
 import * as links from '../links/fields.js'
 import { stance } from '../load/values.js'
-import { rotorAtJoint } from '../motors/values.js'
+import { rotorAtJoint } from '../motors/rotor.js'
 import { mass, standHeight } from '../robot/fields.js'
 import { strideLoads } from './stride.js'
 

@@ -47,7 +47,7 @@ export const catalogueScatter = constant('motor.catalogueScatter', {
   measuredBy: 'spin the motor at a known speed and measure its line-to-line voltage',
 })
 /** Temperature of the terminal resistance of the document. */
-export const resistanceReference = constant('motor.resistanceReference', {
+export const resistanceReference = constant('motor.resistanceMeasuredAt', {
   kind: 'temperature',
   typical: 293.15,
   source: { level: 'standard', where: 'the document gives the terminal resistance at 20 degC' },

@@ -1,24 +1,136 @@
-import { bare } from '../../../formula/index.js'
-import { type Heat, heatOf } from '../../cases/heat.js'
-import { word } from '../../leaves.js'
-import { type Joint, prepare } from '../../numbers.js'
-import { value } from '../../run/index.js'
-import { airTemperature, heating, wind } from '../load/fields.js'
+import { currentsForTorque, hotResistance, magnetDerating, motorBalance, motorStall } from '../../../thermal/index.js'
+import { constant, line, type Use, value } from '../../run/index.js'
+import { airTemperature, heating } from '../load/fields.js'
 import { heldFor } from '../load/values.js'
-import { jointMotion } from '../motion/values.js'
+import { coolingLaws, store } from '../plates/values.js'
+import * as motor from './fields.js'
+import { coldEmf, heatingTorque, ironLoss, loadedMotorSpeed, motorSpeed, motorTorque } from './values.js'
 
-/** The leg as the heat balance takes it, until the balance itself is made of values. */
-const prepared = word('bridge.prepared', [], (x) => prepare(x))
+const heatCapacity = line(
+  'heat capacity of the motor',
+  { mass: 'mass', specificHeat: 'specificHeat' },
+  'heatCapacity',
+  'mass · specificHeat',
+  (x) => x.mass * x.specificHeat,
+)
+const hottestPhase = line(
+  'hottest phase of the winding',
+  { mount: 'temperature', share: 'ratio', loss: 'power', resistance: 'thermalResistance' },
+  'temperature',
+  'mount + share · loss · resistance',
+  (x) => x.mount + x.share * x.loss * x.resistance,
+)
+
+/** The temperature that stands for a motor without a steady one: every correlation ends below it. */
+const ceiling = constant('motor.ceiling', {
+  kind: 'temperature',
+  typical: 700,
+  source: { level: 'assumption', where: 'a mount this hot is beyond every correlation here' },
+})
+
+/** Temperatures of a motor, and what follows from them. */
+interface Temperatures {
+  readonly winding: number
+  readonly mount: number
+  readonly can: number
+  readonly loss: number
+  readonly lossAt20: number
+  readonly backEmf: number
+  readonly resistanceToAir: number
+  /** Why there is no steady state; absent where there is one. */
+  readonly unsettled: string | undefined
+}
+
+const RUNAWAY = 'the loss grows faster with temperature than the heat that leaves, so there is no steady temperature'
+const TOO_LONG = 'within the stall time the mount passes every correlation, or the winding runs away from it'
+
+/** A motor as its balance takes it. */
+const heatedMotor = (use: Use<'joint' | 'event' | 'air'>) => ({
+  torque: use(heatingTorque),
+  backEmfConstant: use(coldEmf),
+  magnetCoefficient: use(motor.magnetCoefficient),
+  terminalResistance: use(motor.terminalResistance),
+  otherLoss: use(ironLoss),
+  windingToMount: use(motor.windingToMount),
+  ...coolingLaws(use),
+})
+
+/** A motor that dissipates nothing is as warm as the air. */
+function cold(use: Use<'joint' | 'event' | 'air'>): Temperatures {
+  const air = use(airTemperature)
+  const { backEmfConstant: backEmf } = use.run(magnetDerating, {
+    backEmfConstant: use(coldEmf),
+    magnetTemperature: air,
+    coefficient: use(motor.magnetCoefficient),
+  })
+  const resistanceToAir = use(motor.windingToMount)
+  return { winding: air, mount: air, can: air, loss: 0, lossAt20: 0, backEmf, resistanceToAir, unsettled: undefined }
+}
+
+/**
+ * Temperatures of the motor of a joint: steady, or after the time it is held. Without a steady state every part is at the ceiling, so that a
+ * runaway never scores better than a motor that just stays stable.
+ */
+export const temperatures = value('motor.temperatures', ['joint', 'event', 'air'], (use): Temperatures => {
+  if (use(heating) === 'none') return cold(use)
+  const [time, most] = [use(heldFor), use(ceiling)]
+  const ask = heatedMotor(use)
+  const end =
+    time === undefined
+      ? use.run(motorBalance, ask)
+      : use.run(motorStall, {
+          ...ask,
+          capacity: use.run(heatCapacity, { mass: use(motor.mass), specificHeat: use(motor.specificHeat) }),
+          storeCapacity: use(store).capacity,
+          storeConductance: use(store).conductance,
+          time,
+        })
+  const { winding, mount, can, loss, lossAt20, backEmf, resistanceToAir } = end
+  if (end.state !== 'runaway' && mount <= most)
+    return { winding, mount, can, loss, lossAt20, backEmf, resistanceToAir, unsettled: undefined }
+  const unsettled = time === undefined ? RUNAWAY : TOO_LONG
+  return { winding: most, mount: most, can: most, loss: lossAt20, lossAt20, backEmf, resistanceToAir, unsettled }
+})
+
+const currentFor = (use: Use<'joint' | 'event' | 'air'>, torque: number) =>
+  use.run(currentsForTorque, { torque, backEmfConstant: use(temperatures).backEmf }).peakPhase
 
 /** Motor, mount and currents of a joint in an event. */
-export const heat = value('motor.heat', ['joint', 'event', 'air'], (use, at): Heat => {
-  const motion = use(jointMotion)
-  return heatOf(use(prepared), bare, {
-    joint: use.nameOf('joint', at.joint) as Joint,
-    motion,
-    air: use(airTemperature),
-    wind: use(wind),
-    heating: use(heating),
-    heldFor: use(heldFor),
-  })
+export const heat = value('motor.heat', ['joint', 'event', 'air'], (use) => {
+  const { winding, mount, can, loss, lossAt20, backEmf, resistanceToAir, unsettled } = use(temperatures)
+  const held = use(heating) === 'held'
+  return {
+    motorTorque: use(motorTorque),
+    heatingTorque: use(heatingTorque),
+    motorSpeed: use(motorSpeed),
+    loadedMotorSpeed: use(loadedMotorSpeed),
+    /** Magnets count as weak where current is calculated, and as cold where speed is. */
+    backEmfConstant: unsettled === undefined ? backEmf : use(coldEmf),
+    resistance: use.run(hotResistance, {
+      resistance: use(motor.terminalResistance),
+      measuredAt: use(motor.resistanceReference),
+      temperature: winding,
+      conductor: 'copper',
+    }),
+    current: currentFor(use, use(motorTorque)),
+    heatingCurrent: currentFor(use, use(heatingTorque)),
+    loss,
+    ironLoss: use(ironLoss),
+    /** The mean of the winding, but the hottest phase where the motor is held. */
+    winding:
+      unsettled !== undefined
+        ? winding
+        : use.run(hottestPhase, {
+            mount,
+            share: held ? use(motor.worstPhase) : 1,
+            loss,
+            resistance: use(motor.windingToMount),
+          }),
+    windingMean: winding,
+    mount,
+    can,
+    lossAt20,
+    resistanceToAir,
+    unsettled,
+  }
 })
