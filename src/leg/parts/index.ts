@@ -2,6 +2,8 @@ import type { Check } from '../cases/check.js'
 import { boltChecks } from './bolts/checks.js'
 import { controllerChecks } from './controllers/checks.js'
 import { footChecks } from './foot/checks.js'
+import { bearingChecks } from './hip-shaft/bearings.js'
+import { shaftChecks } from './hip-shaft/shaft.js'
 import { jointChecks } from './joints/checks.js'
 import { linkChecks } from './links/checks.js'
 import { motorChecks } from './motors/checks.js'
@@ -21,6 +23,8 @@ export const CHECKS: readonly Check[] = [
   ...pinChecks,
   ...bossChecks,
   ...boltChecks,
+  ...shaftChecks,
+  ...bearingChecks,
   ...footChecks,
   ...motorChecks,
   ...plateChecks,

@@ -2,6 +2,7 @@ import { clampLoadQuasiElastic, embeddingLoss } from '../../../fasteners/index.j
 import { equivalentTime, findleyStrain } from '../../../materials/index.js'
 import { line, type Of, type Use, value } from '../../run/index.js'
 import { airTemperature, day, days, hour, walkingTime } from '../load/fields.js'
+import { layered } from '../materials/fields.js'
 import { creepCoefficient, creepExponent, creepShift, modulus, softening } from '../materials/values.js'
 import { hipOf } from '../motion/values.js'
 import { heat } from '../motors/heat.js'
@@ -11,10 +12,10 @@ import { boltCompliance, memberCompliance, preload, weakestLayer } from './value
 
 const flattened = line(
   'flattening of all faces',
-  { layers: 'count', perFace: 'length' },
+  { perFace: { list: 'length' } },
   'length',
-  '2 · layers · perFace',
-  (x) => 2 * x.layers * x.perFace,
+  '2 · sum(perFace)',
+  (x) => 2 * x.perFace.reduce((sum, one) => sum + one, 0),
 )
 const settledOf = line('clamp load after embedding', { preload: 'force', loss: 'force' }, 'force', 'max(0, preload − loss)', (x) =>
   Math.max(0, x.preload - x.loss),
@@ -74,11 +75,15 @@ export const stackBoltTemperature = value('bolts.stackTemperature', ['leg', 'eve
   }),
 )
 
+/** Flattening of a face of a clamped layer: printed faces are rougher than machined ones. */
+const embeddingOf = (use: Use<never>, material: Of<'material'>): number =>
+  use(use.at(layered, { material }) ? bolts.embeddingPerFace : bolts.embeddingPerMetalFace)
+
 /** Clamp load that the flattening of the faces leaves. */
 export const settledLoad = value('bolts.settledLoad', ['boltGroup'], (use) => {
   const embedding = use(bolts.sleeves)
     ? use(bolts.embeddingOfSleeves)
-    : use.run(flattened, { layers: use(bolts.layerCount), perFace: use(bolts.embeddingPerFace) })
+    : use.run(flattened, { perFace: use(bolts.layers).map((material) => embeddingOf(use, material)) })
   const loss = use.run(embeddingLoss, { embedding, boltCompliance: use(boltCompliance), memberCompliance: use(memberCompliance) })
   return use.run(settledOf, { preload: use(preload), loss })
 })

@@ -21,7 +21,6 @@ export const nut = word('bolts.nut', ['boltGroup'], (x, at) => groupOf(x, at).nu
 export const retightened = word('bolts.retightened', ['boltGroup'], (x, at) => groupOf(x, at).retightened)
 export const bossDiameter = optional('bolts.bossDiameter', ['boltGroup'], 'length', (x, at) => groupOf(x, at).bossDiameter)
 export const thicknesses = record('bolts.thickness', ['boltGroup'], (x, at) => groupOf(x, at).stack.map(({ thickness }) => thickness))
-export const layerCount = field('bolts.layerCount', ['boltGroup'], 'count', (x, at) => groupOf(x, at).stack.length)
 /** Materials of the clamped layers. */
 export const layers = references('bolts.layers', ['boltGroup'], 'material', (x, at) => groupOf(x, at).stack.map(({ material }) => material))
 
@@ -71,6 +70,15 @@ export const embeddingPerFace = constant('bolts.embeddingPerFace', {
   low: 4e-6,
   high: 15e-6,
   source: { level: 'assumption', where: 'a printed face is rougher than a machined one, which flattens by 2 to 4 µm' },
+  measuredBy: FLATTENING,
+})
+/** Flattening of each machined face of a stack. */
+export const embeddingPerMetalFace = constant('bolts.embeddingPerMetalFace', {
+  kind: 'length',
+  typical: 3e-6,
+  low: 1.5e-6,
+  high: 4e-6,
+  source: { level: 'unverified', where: 'VDI 2230-1: 2 to 4 µm for each pair of machined faces and for the thread' },
   measuredBy: FLATTENING,
 })
 /** Flattening of a stack whose sleeves carry the clamp load between metal faces. */

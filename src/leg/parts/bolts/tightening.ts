@@ -1,6 +1,7 @@
 import { nutInPocket, preloadAtUtilisation, tighteningTorque } from '../../../fasteners/index.js'
 import { type Of, value } from '../../run/index.js'
 import { assemblyTemperature } from '../load/fields.js'
+import { layered } from '../materials/fields.js'
 import { allowableStress } from '../materials/values.js'
 import { BY_INFILL, solidZone } from '../prints/values.js'
 import * as bolts from './fields.js'
@@ -61,6 +62,7 @@ const zone = value('bolts.zone', ['boltGroup'], (use) => solidZone(use, use(bolt
 export const zoneSolid = value('bolts.zoneSolid', ['boltGroup'], (use) => use(zone).solid)
 export const zoneRemark = value('bolts.zoneRemark', ['boltGroup'], (use) => (use(zone).byInfill ? BY_INFILL : undefined))
 /** Why the print under the heads carries nothing. */
-export const sleeved = value('bolts.sleeved', ['boltGroup'], (use) =>
-  use(bolts.sleeves) ? 'metal sleeves carry the clamp load' : undefined,
-)
+export const sleeved = value('bolts.sleeved', ['boltGroup'], (use) => {
+  if (use(bolts.sleeves)) return 'metal sleeves carry the clamp load'
+  return use(bolts.layers).some((material) => use.at(layered, { material })) ? undefined : 'the clamped parts are not printed'
+})

@@ -1,0 +1,93 @@
+import { clearanceHole, metricThread, propertyClass, socketHead } from '../../../fasteners/index.js'
+import { EVENTS, type Tag } from '../../cases/events.js'
+import { field, record, reference, word } from '../../leaves.js'
+import type { LegNumbers } from '../../numbers.js'
+import { constant } from '../../run/index.js'
+import { type BearingNumbers, bearingOf } from '../../specification/tables.js'
+
+export const thread = record('shaft.thread', [], (x) => metricThread.si(x.shaft.thread))
+export const steelOf = record('shaft.propertyClass', [], (x) => propertyClass.si(x.shaft.propertyClass))
+export const inner = {
+  thread: record('shaft.inner.thread', [], (x) => metricThread.si(x.shaft.innerThread)),
+  steelOf: record('shaft.inner.propertyClass', [], (x) => propertyClass.si(x.shaft.innerPropertyClass)),
+  bearingDiameter: field('shaft.inner.bearingDiameter', [], 'length', (x) => socketHead.si(x.shaft.innerThread).bearingDiameter),
+  holeDiameter: field('shaft.inner.holeDiameter', [], 'length', (x) => clearanceHole.si(x.shaft.innerThread).medium),
+  engagement: field('shaft.inner.engagement', [], 'length', (x) => x.shaft.innerEngagement),
+  tighteningTorque: field('shaft.inner.tighteningTorque', [], 'torque', (x) => x.shaft.innerTighteningTorque),
+}
+export const cap = {
+  thickness: field('shaft.capThickness', [], 'length', (x) => x.shaft.capThickness),
+  span: field('shaft.capDiameter', [], 'length', (x) => x.shaft.capSpan),
+  material: reference('shaft.capMaterial', [], 'material', (x) => x.shaft.capMaterial),
+}
+const bearingIn = (x: LegNumbers) => bearingOf(x.bearings.size, x.bearings.own) as BearingNumbers
+export const bearing = {
+  bore: field('bearing.bore', [], 'length', (x) => bearingIn(x).bore),
+  outerDiameter: field('bearing.outerDiameter', [], 'length', (x) => bearingIn(x).outerDiameter),
+  width: field('bearing.width', [], 'length', (x) => bearingIn(x).width),
+  staticRating: field('bearing.staticRating', [], 'force', (x) => bearingIn(x).staticRating),
+  dynamicRating: field('bearing.dynamicRating', [], 'force', (x) => bearingIn(x).dynamicRating),
+}
+export const spacing = field('bearings.spacing', [], 'length', (x) => x.bearings.spacing)
+export const overhang = field('bearings.overhang', [], 'length', (x) => x.bearings.overhang)
+export const seatMaterial = reference('bearings.seatMaterial', [], 'material', (x) => x.bearings.seatMaterial)
+export const seatInterference = field('bearings.seatInterference', [], 'length', (x) => x.bearings.seatInterference)
+export const retained = word('bearings.retained', [], (x) => x.bearings.retained)
+/** Whether an event is a shock. */
+export const isShock = word('event.isShock', ['event'], (_, { event }) => (EVENTS[event].tags as readonly Tag[]).includes('shock'))
+
+/** Shear strength of steel threads over their tensile strength. */
+export const threadShear = constant('shaft.threadShear', {
+  kind: 'ratio',
+  typical: 0.6,
+  low: 0.55,
+  high: 0.65,
+  source: { level: 'commonPractice', where: 'shear strength of steel 0.6 of its tensile strength' },
+  measuredBy: 'tighten a screw of yours in a drilled and tapped bolt until something strips',
+})
+export const innerFriction = constant('shaft.innerFriction', {
+  kind: 'ratio',
+  typical: 0.14,
+  low: 0.1,
+  high: 0.2,
+  source: { level: 'commonPractice', where: 'dry or lightly oiled steel' },
+  measuredBy: 'tighten over a load washer and read the torque',
+})
+export const shearRatio = constant('shaft.shearRatio', {
+  kind: 'ratio',
+  typical: 0.6,
+  source: { level: 'commonPractice', where: 'shear strength of bolts 0.6 of their tensile strength' },
+})
+/** Play of the bearing between shaft and cap. */
+export const axialPlay = constant('shaft.axialPlay', {
+  kind: 'length',
+  typical: 0.1e-3,
+  low: 0.02e-3,
+  high: 0.3e-3,
+  source: { level: 'assumption', where: 'a washer ground to fit' },
+  measuredBy: 'push and pull the leg along its shaft under a dial gauge',
+})
+/** Balls of a small deep-groove bearing. */
+export const balls = constant('bearing.balls', {
+  kind: 'count',
+  typical: 8,
+  low: 7,
+  high: 9,
+  source: { level: 'commonPractice', where: 'seven to nine balls in small deep-groove bearings' },
+  measuredBy: 'count the balls of an open bearing',
+})
+/** Factor f0 of the axial load of small deep-groove bearings. */
+export const axialFactor = constant('bearing.axialFactor', {
+  kind: 'ratio',
+  typical: 14,
+  low: 12,
+  high: 16,
+  source: { level: 'unverified', where: 'ISO 76 and ISO 281: f0 of 12 to 16 for small deep-groove bearings' },
+  measuredBy: "read f0 from the bearing's own sheet",
+})
+/** Loss of interference below which a seat has lost nothing. */
+export const leastLoss = constant('bearing.leastLoss', {
+  kind: 'length',
+  typical: 1e-9,
+  source: { level: 'assumption', where: 'a nanometre is nothing' },
+})

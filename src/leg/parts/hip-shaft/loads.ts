@@ -1,0 +1,40 @@
+import { line, value } from '../../run/index.js'
+import { sidewaysFrom, sidewaysTo } from '../joints/fields.js'
+import { footForce, hipOf } from '../motion/values.js'
+import { shaftForce } from '../transmission/cord/values.js'
+import * as shaft from './fields.js'
+
+const leaning = line(
+  'thrust of the leaning leg',
+  { force: 'force', from: 'angle', to: 'angle' },
+  'force',
+  'force · sin(min(π / 2, max(|from|, |to|)))',
+  (x) => x.force * Math.sin(Math.min(Math.PI / 2, Math.max(Math.abs(x.from), Math.abs(x.to)))),
+)
+const together = line(
+  'load of the hip shaft',
+  { shaftForce: 'force', footForce: 'force' },
+  'force',
+  'shaftForce + footForce',
+  (x) => x.shaftForce + x.footForce,
+)
+const levered = line(
+  'load of the nearer bearing',
+  { load: 'force', overhang: 'length', spacing: 'length' },
+  'force',
+  'load · (1 + overhang / spacing)',
+  (x) => x.load * (1 + x.overhang / x.spacing),
+)
+
+/** Thrust of the leg along the hip shaft: the foot force leaning by the farthest sideways turn. */
+export const thrust = value('shaft.thrust', ['leg', 'event'], (use) =>
+  use.run(leaning, { force: use(footForce), from: use(sidewaysFrom), to: use(sidewaysTo) }),
+)
+/** Force of cord and foot on the hip shaft. */
+export const shaftLoad = value('shaft.load', ['leg', 'event', 'air', 'age'], (use, at) =>
+  use.run(together, { shaftForce: use.at(shaftForce, { joint: hipOf(use, at.leg) }), footForce: use(footForce) }),
+)
+/** Load of the nearer bearing. Of an overhung leg it is more than the whole load. */
+export const nearerLoad = value('shaft.nearerLoad', ['leg', 'event', 'air', 'age'], (use) =>
+  use.run(levered, { load: use(shaftLoad), overhang: use(shaft.overhang), spacing: use(shaft.spacing) }),
+)
