@@ -8,11 +8,14 @@ import { markdownTable, Printable, percentText, spreadKind } from './show.js'
 export interface FittedParameter {
   readonly path: string
   readonly value: Quantity<Kind>
-  /** `atLimit`: pressed against its limit, where no error can be told. `undetermined`: the data do not tell it. */
-  readonly state: 'determined' | 'atLimit' | 'undetermined'
+  /**
+   * `atLimit`: pressed against its limit, where no error can be stated. `undetermined`: the data do not determine it. `unsettled`: the fit has not
+   * settled, the value is the best so far.
+   */
+  readonly state: 'determined' | 'atLimit' | 'undetermined' | 'unsettled'
   /** Standard error, where it is determined. */
   readonly standardError: Quantity<Kind> | undefined
-  /** Confidence interval, where it is determined and readings are left over. */
+  /** Confidence interval, where it is determined and readings are left over; an end may be infinite in a profile that never ends. */
   readonly interval: readonly [Quantity<Kind>, Quantity<Kind>] | undefined
 }
 
@@ -26,21 +29,52 @@ export interface Confounded {
 /** Above this correlation of their errors, two parameters are said to be told apart poorly. */
 const POORLY_APART = 0.98
 
+const ERROR_WORDS = { determined: '–', atLimit: 'at its limit', undetermined: 'not determined', unsettled: 'not settled' } as const
+
+/** Everything that a `FitResult` holds. */
+interface Found {
+  readonly formula: string
+  readonly parameters: readonly FittedParameter[]
+  readonly kind: Kind
+  readonly numbers: LeastSquaresFit
+  readonly converged: boolean
+  readonly starts: { readonly tried: number; readonly agreeing: number }
+  readonly confidence: number
+  readonly residuals: Float64Array
+  readonly fittedValues: Float64Array
+  readonly checks: readonly ResidualCheck[]
+}
+
 /** What a fit found. */
 export class FitResult extends Printable {
-  constructor(
-    readonly formula: string,
-    readonly parameters: readonly FittedParameter[],
-    private readonly kind: Kind,
-    private readonly numbers: LeastSquaresFit,
-    readonly confidence: number,
-    /** Measured minus fitted, SI, in the order of the readings. */
-    readonly residuals: Float64Array,
-    /** The fitted results, SI. */
-    readonly fittedValues: Float64Array,
-    readonly checks: readonly ResidualCheck[],
-  ) {
+  readonly formula: string
+  readonly parameters: readonly FittedParameter[]
+  /** False when the search stopped before it settled: the best so far. */
+  readonly converged: boolean
+  /** How many starts had an answer, and how many of them ended at this fit: few agreeing means that there are several local bests. */
+  readonly starts: Found['starts']
+  readonly confidence: number
+  /** Measured minus fitted, SI, in the order of the readings. */
+  readonly residuals: Float64Array
+  /** The fitted results, SI. */
+  readonly fittedValues: Float64Array
+  /** Checks of the residuals, each divided by the deviation of its weight. */
+  readonly checks: readonly ResidualCheck[]
+  private readonly kind: Kind
+  private readonly numbers: LeastSquaresFit
+
+  constructor(found: Found) {
     super()
+    this.formula = found.formula
+    this.parameters = found.parameters
+    this.converged = found.converged
+    this.starts = found.starts
+    this.confidence = found.confidence
+    this.residuals = found.residuals
+    this.fittedValues = found.fittedValues
+    this.checks = found.checks
+    this.kind = found.kind
+    this.numbers = found.numbers
   }
 
   /** Standard deviation of the residuals, or the one that was given. */
@@ -48,7 +82,7 @@ export class FitResult extends Printable {
     return new Quantity(this.numbers.sigma, spreadKind(this.kind))
   }
 
-  /** Sum of the squared residuals, SI. */
+  /** Sum of the squared residuals, each times its weight, SI. */
   get sumOfSquares(): number {
     return this.numbers.sumOfSquares
   }
@@ -56,11 +90,6 @@ export class FitResult extends Printable {
   /** Readings minus parameters determined. */
   get degreesOfFreedom(): number {
     return this.numbers.degreesOfFreedom
-  }
-
-  /** False when the search stopped before it settled: the best so far. */
-  get converged(): boolean {
-    return this.numbers.ended === 'converged'
   }
 
   /** A found value by its path. Throws a `RangeError` that lists the paths. */
@@ -78,8 +107,9 @@ export class FitResult extends Printable {
     return (covariance[i * n + j] as number) / Math.sqrt((covariance[i * n + i] as number) * (covariance[j * n + j] as number))
   }
 
-  /** Which parameters the data cannot tell apart; empty when the fit is sound. */
+  /** Which parameters the data cannot tell apart; empty when the fit is sound, or has not settled. */
   get confounded(): Confounded[] {
+    if (!this.converged) return []
     const names = (indices: readonly number[]) => indices.map((i) => (this.parameters[i] as FittedParameter).path)
     const lost = this.numbers.undetermined.map(({ parameters }) => ({
       parameters: names(parameters),
@@ -117,13 +147,13 @@ export class FitResult extends Printable {
 
   toMarkdown(): string {
     return [
-      `**${this.formula}** fitted to ${this.residuals.length} readings; ${this.degreesOfFreedom} degrees of freedom, deviation ${this.deviation}${this.converged ? '' : '; NOT settled, best so far'}`,
+      `**${this.formula}** fitted to ${this.residuals.length} readings; ${this.degreesOfFreedom} degrees of freedom, deviation ${this.deviation}${this.converged ? '' : '; NOT settled, best so far'}${this.starts.tried > 1 ? `; ${this.starts.agreeing} of ${this.starts.tried} starts end here` : ''}`,
       markdownTable(
         ['parameter', 'value', 'standard error', `${percentText(this.confidence)} interval`],
         this.parameters.map(({ path, value, state, standardError, interval }) => [
           path,
           String(value),
-          standardError === undefined ? (state === 'atLimit' ? 'at its limit' : 'not determined') : String(standardError),
+          standardError === undefined ? ERROR_WORDS[state] : String(standardError),
           interval === undefined ? '–' : `${interval[0]} to ${interval[1]}`,
         ]),
       ),

@@ -1,8 +1,9 @@
-import { type Formula, type Inputs, NoResultError, type Output, reader, type Scalar } from '../formula/index.js'
-import { fitLeastSquares, type LeastSquaresFit, NumericError, studentTQuantile } from '../numeric/index.js'
-import { type In, InputError, type Issue, type Kind, Quantity, show, type UnitOf } from '../units/index.js'
-import { FitResult, type FittedParameter } from './fit-result.js'
-import { limitsOf, modelOf, outputOf } from './model.js'
+import { type Formula, type Inputs, type Output, reader, type Scalar } from '../formula/index.js'
+import { type In, InputError, type Issue, type Kind, oneOfNames, Quantity, show, type UnitOf } from '../units/index.js'
+import { parametersOf } from './fit-intervals.js'
+import { FitResult } from './fit-result.js'
+import { fitted, type Parameter } from './fit-search.js'
+import { limitsOf, type Model, modelOf, outputOf } from './model.js'
 import { type KindAt, type ScalarOutput, type ScalarPath, scalarAt, untyped, withValueAt } from './path.js'
 import { residualChecks } from './residuals.js'
 import { spreadKind } from './show.js'
@@ -33,8 +34,22 @@ export interface FitPlan<I, O> {
   readonly measured: Measured<O>
   /** Inputs that are known and the same for all readings. */
   readonly fixed?: Fixed<I>
-  /** Standard deviation of a reading, where it is known (a quantity of the result's kind). Default: from the residuals. */
+  /** Standard deviation of a reading of weight 1, where it is known (a quantity of the result's kind). Default: from the residuals. */
   readonly deviation?: Quantity<Kind>
+  /** A weight above zero for each reading: the inverse of its variance, to any scale. Default: all alike. */
+  readonly weights?: ArrayLike<number>
+  /**
+   * `squares`: least squares. `huber`: readings further off than 1.345 deviations pull only in proportion, so that a few bad ones hardly matter.
+   * Default `squares`.
+   */
+  readonly loss?: 'squares' | 'huber'
+  /** Number of starts: the guess, then others spread over the limits or, where there are none, over the magnitudes around the guess. Default 1. */
+  readonly starts?: number
+  /**
+   * `linear`: from the linear approximation at the best fit, quick. `profile`: where the sum of squares, the other parameters fitted anew, has grown
+   * to the limit; right for curved models too. Default `linear`.
+   */
+  readonly intervals?: 'linear' | 'profile'
   /** Confidence of the intervals. Default 0.95. */
   readonly confidence?: number
 }
@@ -42,18 +57,19 @@ export interface FitPlan<I, O> {
 /**
  * Finds inputs of a formula from logged readings of its result: a friction from tensions, a creep rate from a year of pretension.
  *
- * Least squares by Levenberg and Marquardt's method within the limits of the record. The answer carries confidence intervals (by the linear
- * approximation at the best fit), what the data cannot tell apart, and checks of the residuals: unusual readings, runs, drift and normality are reported,
- * nothing is dropped. It is a local best: guess well, or fit from several guesses.
+ * Least squares by Levenberg and Marquardt's method within the limits of the record, or a robust loss. The answer carries confidence intervals, the parameters
+ * that the data cannot tell apart, and checks of the residuals: unusual readings, runs, drift and normality are reported,
+ * nothing is dropped. One start finds a local best: guess well, or take several `starts`. In a fit that has not settled no parameter counts as determined.
  *
  * Throws one `InputError` that lists every bad input (columns of unequal length, gaps in a column, units of another kind); a `NoResultError`
  * where the formula has no finite answer at the guess.
  *
- * Source: D. M. Bates, D. G. Watts, *Nonlinear Regression Analysis*, 1988, ch. 2 (intervals).
+ * Source: D. M. Bates, D. G. Watts, *Nonlinear Regression Analysis*, 1988, ch. 2 (linear intervals), 6.1 (profiles); P. J. Huber,
+ * *Robust Statistics*, 1981, ch. 7 (loss and its errors).
  */
 export function fit<I extends Inputs, O extends Output>(formula: Formula<I, O>, plan: NoInfer<FitPlan<I, O>>): FitResult {
   const any = untyped(formula)
-  const { confidence = 0.95, deviation } = plan
+  const { confidence = 0.95, deviation, weights, loss = 'squares', starts = 1, intervals = 'linear' } = plan
   const issues: Issue[] = []
   const given = plan as unknown as {
     parameters: Record<string, unknown>
@@ -85,6 +101,7 @@ export function fit<I extends Inputs, O extends Output>(formula: Formula<I, O>, 
       given: `${readings.length} readings`,
       accepts: `must be at least as many as the ${parameters.length} parameters`,
     })
+  optionIssues(plan as never, readings.length, issues)
   if (!(confidence > 0 && confidence < 1))
     issues.push({ path: 'confidence', given: show(confidence), accepts: 'must be a number between 0 and 1' })
   if (deviation !== undefined && (deviation.kind !== spreadKind(output.kind) || !(deviation.si > 0)))
@@ -97,52 +114,67 @@ export function fit<I extends Inputs, O extends Output>(formula: Formula<I, O>, 
   const model = modelOf(any, nominal, paths, output, issues)
   if (issues.length > 0) throw new InputError(formula.id, issues)
 
-  const x = new Float64Array(paths.length)
-  const predict = (p: ArrayLike<number>, i: number) => {
-    for (let k = 0; k < parameters.length; k++) x[k] = p[k] as number
-    for (let c = 0; c < columns.length; c++) x[parameters.length + c] = (columns[c] as { values: Float64Array }).values[i] as number
-    return model.at(x)
-  }
-  const found = solve(formula.id, {
-    count: readings.length,
-    start: parameters.map(({ start }) => start),
-    lower: parameters.map(({ low }) => low),
-    upper: parameters.map(({ high }) => high),
-    residuals: (p, out) => {
-      for (let i = 0; i < readings.length; i++) out[i] = predict(p, i) - (readings[i] as number)
-    },
+  const found = fitted({
+    id: formula.id,
+    parameters,
+    readings,
+    predict: predictor(model, parameters.length, columns),
+    weights: weights === undefined ? new Float64Array(readings.length).fill(1) : Float64Array.from(weights),
     sigma: deviation?.si,
+    starts,
+    loss,
   })
   // Measured minus fitted, as residuals are read.
-  const residuals = found.residuals.map((r) => -r)
-  return new FitResult(
-    formula.id,
-    fitted(parameters, found, confidence),
-    output.kind,
-    found,
+  const residuals = readings.map((y, i) => y - found.predict(i))
+  const scaled = residuals.map((r, i) => r * Math.sqrt(found.weights[i] as number))
+  return new FitResult({
+    formula: formula.id,
+    parameters: parametersOf(found, confidence, intervals),
+    kind: output.kind,
+    numbers: found.numbers,
+    converged: found.converged,
+    starts: found.starts,
     confidence,
     residuals,
-    readings.map((y, i) => y - (residuals[i] as number)),
-    residualChecks(residuals, found.sigma, found.degreesOfFreedom, deviation !== undefined),
-  )
+    fittedValues: readings.map((y, i) => y - (residuals[i] as number)),
+    checks: residualChecks(scaled, found.numbers.sigma, found.numbers.degreesOfFreedom, deviation !== undefined && loss === 'squares'),
+  })
 }
 
-function solve(id: string, problem: Parameters<typeof fitLeastSquares>[0]): LeastSquaresFit {
-  try {
-    return fitLeastSquares(problem)
-  } catch (error) {
-    if (!(error instanceof NumericError && error.reason === 'notFinite')) throw error
-    throw new NoResultError(`${id}: no finite answer exists at the first guess for some reading; guess elsewhere`)
+/** The result for parameters and the logged inputs of a reading. */
+function predictor(model: Model, count: number, columns: readonly { readonly values: Float64Array }[]) {
+  const x = new Float64Array(count + columns.length)
+  return (p: ArrayLike<number>, i: number) => {
+    for (let k = 0; k < count; k++) x[k] = p[k] as number
+    for (let c = 0; c < columns.length; c++) x[count + c] = (columns[c] as { values: Float64Array }).values[i] as number
+    return model.at(x)
   }
 }
 
-interface Parameter {
-  readonly path: string
-  readonly kind: Kind
-  readonly start: number
-  readonly low: number
-  readonly high: number
+function optionIssues({ weights, loss, starts, intervals }: FitPlan<never, never>, readings: number, issues: Issue[]): void {
+  const choice = (path: string, given: unknown, options: readonly string[]) => {
+    if (given !== undefined && !options.includes(given as string))
+      issues.push({ path, given: show(given), accepts: oneOfNames(options, given) })
+  }
+  choice('loss', loss, ['squares', 'huber'])
+  choice('intervals', intervals, ['linear', 'profile'])
+  if (loss === 'huber' && intervals === 'profile')
+    issues.push({
+      path: 'intervals',
+      given: "'profile'",
+      accepts: "must be 'linear' with the loss 'huber': profiles are of the sum of squares",
+    })
+  if (starts !== undefined && !(Number.isInteger(starts) && starts >= 1 && starts <= MOST_STARTS))
+    issues.push({ path: 'starts', given: show(starts), accepts: `must be a whole number from 1 to ${MOST_STARTS}` })
+  if (weights === undefined) return
+  const all = Array.from(typeof weights === 'object' && weights !== null ? weights : [])
+  const bad = all.findIndex((weight) => !(typeof weight === 'number' && weight > 0 && weight < Number.POSITIVE_INFINITY))
+  if (bad >= 0) issues.push({ path: `weights[${bad}]`, given: show(all[bad]), accepts: 'must be a number above zero' })
+  else if (all.length !== readings)
+    issues.push({ path: 'weights', given: `${all.length} values`, accepts: `must have one value for each of ${readings} readings` })
 }
+
+const MOST_STARTS = 10_000
 
 function parameterOf(path: string, scalar: Scalar, guess: unknown, issues: Issue[]): Parameter {
   const read = reader({ ...scalar, optional: undefined, default: undefined } as unknown as Scalar)
@@ -184,24 +216,4 @@ function measuredOf(formula: ReturnType<typeof untyped>, given: unknown, issues:
   const column = names[0] === undefined ? given : (given as Record<string, unknown>)[names[0]]
   const path = names[0] === undefined ? 'measured' : `measured.${names[0]}`
   return { output, readings: columnOf(column, { kind: output.kind } as Scalar, path, issues) }
-}
-
-function fitted(parameters: readonly Parameter[], found: LeastSquaresFit, confidence: number): FittedParameter[] {
-  const t = found.degreesOfFreedom > 0 ? studentTQuantile(0.5 + confidence / 2, found.degreesOfFreedom) : Number.POSITIVE_INFINITY
-  return parameters.map(({ path, kind }, i) => {
-    const value = found.parameters[i] as number
-    const error = found.standardErrors[i] as number
-    const state = found.atLimit.includes(i) ? 'atLimit' : Number.isFinite(error) ? 'determined' : 'undetermined'
-    const reach = state === 'determined' ? t * error : 0
-    return {
-      path,
-      value: new Quantity(value, kind),
-      state,
-      standardError: state === 'determined' ? new Quantity(error, spreadKind(kind)) : undefined,
-      interval:
-        state === 'determined' && Number.isFinite(reach)
-          ? ([new Quantity(value - reach, kind), new Quantity(value + reach, kind)] as const)
-          : undefined,
-    }
-  })
 }
