@@ -108,7 +108,10 @@ export const prevailingTorque = /* @__PURE__ */ sizeTable('fasteners.prevailingT
 export const washer = /* @__PURE__ */ sizeTable('fasteners.washer', {
   what: 'a plain washer',
   columns: { holeDiameter: ['length', 'mm'], outerDiameter: ['length', 'mm'], thickness: ['length', 'mm'] },
-  source: [{ level: 'unverified', where: 'ISO 7089:2000 table 1' }],
+  source: [
+    { level: 'standard', where: 'ISO 7089 table 1, M3 to M12 (read in three reproductions)' },
+    { level: 'unverified', where: 'ISO 7089:2000 table 1, sizes below M3' },
+  ],
   rows: {
     'M1.6': [1.7, 4, 0.3],
     M2: [2.2, 5, 0.3],
@@ -143,7 +146,7 @@ export const largeWasher = /* @__PURE__ */ sizeTable('fasteners.largeWasher', {
 export const clearanceHole = /* @__PURE__ */ sizeTable('fasteners.clearanceHole', {
   what: 'a coarse metric thread',
   columns: { fine: ['length', 'mm'], medium: ['length', 'mm'], coarse: ['length', 'mm'] },
-  source: [{ level: 'unverified', where: 'ISO 273:1979 table 1' }],
+  source: [{ level: 'standard', where: 'ISO 273 table 1 (read in two reproductions)' }],
   rows: {
     'M1.6': [1.7, 1.8, 2],
     M2: [2.2, 2.4, 2.6],

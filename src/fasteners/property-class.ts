@@ -11,7 +11,11 @@ export const propertyClass = /* @__PURE__ */ sizeTable('fasteners.propertyClass'
   what: 'a property class of bolts',
   columns: { proofStress: ['stress', 'MPa'], yieldStrength: ['stress', 'MPa'], tensileStrength: ['stress', 'MPa'] },
   source: [
-    { level: 'unverified', where: 'ISO 898-1:2013 table 3, sizes up to M16 (its load tables were read in reproductions and agree)' },
+    {
+      level: 'standard',
+      where:
+        'ISO 898-1, tables of ultimate and proof loads, sizes up to M16 (read in reproductions); yield strengths of table 3 unverified',
+    },
     { level: 'unverified', where: 'ISO 3506-1:2020 table 2 (stainless)' },
   ],
   rows: {

@@ -118,6 +118,9 @@ export const checks: Check[] = [
     'M1.6': '1.7 4 0.3',
     M2: '2.2 5 0.3',
     'M2.5': '2.7 6 0.5',
+  }),
+  ...tableChecks('fasteners.washer', washer, { level: 'standard', where: 'ISO 7089 (three reproductions that agree)' }, 'mm', {
+    fields: 'holeDiameter outerDiameter thickness',
     M3: '3.2 7 0.5',
     M4: '4.3 9 0.8',
     M5: '5.3 10 1',
@@ -129,12 +132,15 @@ export const checks: Check[] = [
   ...tableChecks('fasteners.largeWasher', largeWasher, { level: 'unverified', where: 'ISO 7093-1:2000 table 1' }, 'mm', {
     fields: 'outerDiameter thickness',
     M3: '9 0.8',
-    M4: '12 1',
     M5: '15 1',
     M6: '18 1.6',
     M8: '24 2',
   }),
-  ...tableChecks('fasteners.clearanceHole', clearanceHole, { level: 'unverified', where: 'ISO 273:1979' }, 'mm', {
+  ...tableChecks('fasteners.largeWasher', largeWasher, { level: 'standard', where: 'ISO 7093, M4 (read in a reproduction)' }, 'mm', {
+    fields: 'holeDiameter outerDiameter thickness',
+    M4: '4.3 12 1',
+  }),
+  ...tableChecks('fasteners.clearanceHole', clearanceHole, { level: 'standard', where: 'ISO 273 (two reproductions that agree)' }, 'mm', {
     fields: 'fine medium coarse',
     'M1.6': '1.7 1.8 2',
     M2: '2.2 2.4 2.6',

@@ -1,0 +1,206 @@
+"""Values of fastener formulas by other methods than their closed forms: boundary-value solutions, sums of springs, integrals over sections and
+balance of forces in space (numpy, scipy). Writes fasteners-independent.json. Run: python3 tests/oracles/fasteners-independent.py
+"""
+import json
+from math import atan, cos, pi, radians, sin, tan
+from pathlib import Path
+
+import numpy as np
+from scipy.integrate import quad, solve_bvp
+from scipy.optimize import brentq
+
+out = {}
+
+
+def boss_wall():
+    """Thick ring under inner pressure: displacement u of radius, u'' + u'/r − u/r² = 0, by solve_bvp."""
+    E, nu, a, b, p = 2e9, 0.38, 0.002, 0.006, 10e6
+    s = E / (1 - nu**2)
+    radial = lambda u, du, r: s * (du + nu * u / r)
+    hoop = lambda u, du, r: s * (u / r + nu * du)
+    # Radius in units of a, displacement in units of p a/E, so that all is of order one.
+    f = lambda r, y: np.vstack([y[1], y[0] / r**2 - y[1] / r])
+    k = p / E
+    bc = lambda ya, yb: np.array([radial(ya[0] * k, ya[1] * k, 1) / p + 1, radial(yb[0] * k, yb[1] * k, b / a) / p])
+    x = np.linspace(1, b / a, 200)
+    res = solve_bvp(f, bc, x, np.ones((2, x.size)), tol=1e-10, max_nodes=100000)
+    u, du = res.sol(2.0) * k
+    return dict(hoopMiddle=float(hoop(u, du, 2.0)), radialMiddle=float(radial(u, du, 2.0)))
+
+
+def round_plate():
+    """Clamped round plate under a uniform load over a middle circle: slope of the plate by solve_bvp of its moment balance."""
+    F, R, c, t, nu = 300.0, 0.005, 0.0035, 0.002, 0.38
+
+    def shear(r):
+        return F / (2 * pi * r) * np.minimum(1, (r / c) ** 2)
+
+    # (slope' + slope/r)' = shear/D; M_r = D (slope' + nu slope/r), D = 1; y = slope, slope'.
+    f = lambda r, y: np.vstack([y[1], shear(r) - y[1] / r + y[0] / r**2])
+    r0 = 1e-6
+    x = np.sort(np.concatenate([np.linspace(r0, R, 800), [c]]))
+    res = solve_bvp(f, lambda a, b: np.array([a[0] - a[1] * r0, b[0]]), x, np.zeros((2, x.size)), tol=1e-9, max_nodes=400000)
+    edge = abs(res.sol(R)[1]) * 6 / t**2
+    y = res.sol(2e-5)
+    middle = abs(y[1] + nu * y[0] / 2e-5) * 6 / t**2
+    return dict(edge=float(edge), middle=float(middle))
+
+
+def annular_plate():
+    """Annular plate clamped outside, free inside, under a ring load: the lip that holds a bearing, by the same balance."""
+    F, a, b, r0, t, nu = 250.0, 0.011, 0.00925, 0.009975, 0.0025, 0.38
+    f = lambda shear: lambda r, y: np.vstack([y[1], shear / r - y[1] / r + y[0] / r**2])
+    # Inside of the load no shear: slope = A r + B/r with no radial moment at the bore; outside by solve_bvp, joined in slope and moment.
+    inner = lambda r: (r + b * b * (1 + nu) / (1 - nu) / r, 1 - b * b * (1 + nu) / (1 - nu) / r**2)
+    scale = inner(r0)
+    x = np.linspace(r0, a, 400)
+    res = solve_bvp(f(F / (2 * pi)), lambda ya, yb: np.array([ya[0] * scale[1] - ya[1] * scale[0], yb[0]]), x, np.zeros((2, x.size)), tol=1e-9, max_nodes=100000)
+    return float(abs(res.sol(a)[1]) * 6 / t**2)
+
+
+def lap(double, temperature):
+    """Shear along a lap by solve_bvp of the two parts as bars joined by shear springs."""
+    w, L, eta, G, P = 0.02, 0.012, 0.2e-3, 0.6e9, 1000.0
+    ti, Ei, ai, to, Eo, ao = 0.003, 2.2e9, 70e-6, 0.002, 70e9, 23e-6
+    sides = 2 if double else 1
+    ki, ko = Ei * ti * w, Eo * to * w
+    per = P / sides  # force of one bond
+    # n: share of the pull that the outer part carries, q: shear per length over pull per length; x from −1/2 to 1/2.
+    rise = G * w / eta * L**2 / per
+    strain = lambda n: per * n / ko + ao * temperature - (P * (1 - n) / ki + ai * temperature)
+    x = np.linspace(-0.5, 0.5, 400)
+    # The inner part stops at −1/2, where the outer carries all; the outer stops at +1/2.
+    res = solve_bvp(lambda x, y: np.vstack([-y[1], -rise * strain(y[0])]), lambda a, b: np.array([a[0] - 1, b[0]]), x, np.ones((2, x.size)), tol=1e-10, max_nodes=200000)
+    assert res.success
+    tau = res.sol(np.array([-0.5, 0.25, 0.5]))[1] * per / (w * L)
+    return [float(v) for v in tau]
+
+
+def bolt_group():
+    """Springs under a rigid plate: shear and pull of each bolt from the balance in space."""
+    bolts = np.array([[20, 10], [-15, 18], [-18, -12], [22, -16]]) * 1e-3
+    area = np.array([8.78, 8.78, 14.2, 14.2]) * 1e-6
+    F, at, M = np.array([150.0, -80, 60]), np.array([5, -3, 25]) * 1e-3, np.array([1.0, 0.5, -0.8])
+    moment = np.cross(at, F) + M
+    K = np.zeros((6, 6))
+    arms = []
+    for (x, y), a in zip(bolts, area):
+        B = np.zeros((3, 6))
+        B[:, :3] = np.eye(3)
+        r = np.array([x, y, 0])
+        for k in range(3):
+            e = np.zeros(3)
+            e[k] = 1
+            B[:, 3 + k] = np.cross(e, r)
+        K += a * B.T @ B
+        arms.append(B)
+    d = np.linalg.solve(K, np.concatenate([F, moment]))
+    forces = [a * B @ d for B, a in zip(arms, area)]
+    return dict(shears=[float(np.hypot(f[0], f[1])) for f in forces], tensions=[float(f[2]) for f in forces])
+
+
+def tipping():
+    """Bracket that turns about its edge: pull of each bolt in proportion to its lift, found by root finding on the turn."""
+    d = np.array([10, 30, 30, 55]) * 1e-3
+    moment, straight = 12.0, 80.0
+    turn = brentq(lambda t: (d * (d * t)).sum() - moment, 0, 1e9)
+    return [float(v) for v in d * turn + straight / len(d)]
+
+
+def ring_joint():
+    """Ring under clamp load and moment: the moment that takes the pressure at one edge to nothing, and the torque of friction, by integration."""
+    outer, inner, F, mu = 0.010, 0.005, 2000.0, 0.15
+    area = quad(lambda r: 2 * pi * r, inner, outer)[0]
+    # Pressure p(1 + y/outer) has no pressure at y = −outer; its moment is the one that opens the joint.
+    gap = quad(lambda r: F / area * r**3 / outer * quad(lambda t: sin(t) ** 2, 0, 2 * pi)[0], inner, outer)[0]
+    # Worn faces: pressure times radius constant.
+    c = F / quad(lambda r: 2 * pi * r * (1 / r), inner, outer)[0]
+    worn = quad(lambda r: mu * (c / r) * 2 * pi * r * r, inner, outer)[0]
+    even = quad(lambda r: mu * F / area * 2 * pi * r * r, inner, outer)[0]
+    return dict(gap=gap, worn=worn, uniform=even)
+
+
+def cone():
+    """Cone of resin: pressure from the balance of forces along the axis, summed over rings of the surface."""
+    F, d, L, half, mu = 500.0, 0.003, 0.015, radians(6), 0.2
+    pull = lambda p: quad(lambda x: p * (sin(half) + mu * cos(half)) * 2 * pi * (d / 2 + x * tan(half)) / cos(half), 0, L)[0]
+    return brentq(lambda p: pull(p) - F, 0, 1e9)
+
+
+def clevis():
+    """Largest moment of a pin under uniform loads of cheeks and lug, by integrating its shear force."""
+    F, cheek, gap, lug = 400.0, 0.006, 0.0003, 0.012
+    total = 2 * cheek + 2 * gap + lug
+
+    def load(x):
+        if x < cheek or x > total - cheek:
+            return F / 2 / cheek
+        if cheek + gap <= x <= total - cheek - gap:
+            return -F / lug
+        return 0.0
+
+    n = 240000
+    x = (np.arange(n) + 0.5) / n * total
+    q = np.array([load(v) for v in x]) * total / n
+    shear = np.cumsum(q) - q / 2
+    return float(np.max(np.cumsum(shear) * total / n))
+
+
+def drilled():
+    """Ring section by integration: torsional stiffness share and shear at yield."""
+    d3 = 8 - 17 / 12 * (3**0.5 / 2) * 1.25
+    polar = lambda a, b: quad(lambda r: 2 * pi * r**3, a / 2, b / 2)[0]
+    left = polar(4, d3) / polar(0, d3)
+    return dict(torsionLeft=left, yieldTorque=640 / 3**0.5 * polar(4, d3) / (d3 / 2) / 1000)
+
+
+def goodman():
+    """Factor on a cycle of stress that takes it to the Goodman line."""
+    top, bottom, Se, Su = 300.0, -80.0, 350.0, 900.0
+    return brentq(lambda n: n * (top - bottom) / 2 / Se + n * (top + bottom) / 2 / Su - 1, 0, 100)
+
+
+def joint():
+    """Bolt and parts as two springs: stretched bolt, pressed parts, then an external load between them."""
+    bolt, parts, clamp, load = 1 / 7.34e-9, 1 / 52.5e-9, 900.0, 60.0
+    # How far the outside load moves the head: balance of both springs.
+    x = brentq(lambda x: bolt * (clamp / bolt + x) - parts * (clamp / parts - x) - load, 0, 1e-3)
+    opens = parts and clamp / parts
+    return dict(factor=bolt * x / load, boltLoad=clamp + bolt * x, faceLoad=clamp - parts * x, separation=bolt * (clamp / bolt + opens))
+
+
+def thread_torque():
+    """Force on the flank of a metric thread in space: normal and friction balance the axial load; torque is their moment about the axis."""
+    d2, P, mu, half = 3.5453, 0.7, 0.14, radians(30)
+    lam = atan(P / (pi * d2))
+    # Tangent of the helix and of the flank (which falls outwards) span the surface; x is radial, y around, z along the axis.
+    along = np.array([0, cos(lam), sin(lam)])
+    flank = np.array([cos(half), 0, -sin(half)])
+    normal = np.cross(flank, along)
+    normal /= np.linalg.norm(normal)
+    if normal[2] < 0:
+        normal = -normal
+    result = {}
+    for name, sense in (("tighten", 1), ("loosen", -1)):
+        # Friction on the screw points against its motion along the helix.
+        force = normal - sense * mu * along
+        axial, around = force[2], force[1]
+        result[name] = abs(around / axial) * d2 / 2 * (1 if name == "tighten" else 1)
+    return result
+
+
+out["bossWall"] = boss_wall()
+out["roundPlate"] = round_plate()
+out["annularPlate"] = annular_plate()
+out["lap"] = {f"{kind} {t}": lap(kind == "double", t) for kind in ("single", "double") for t in (0, 40)}
+out["boltGroup"] = bolt_group()
+out["tipping"] = tipping()
+out["ring"] = ring_joint()
+out["cone"] = cone()
+out["clevis"] = clevis()
+out["drilled"] = drilled()
+out["goodman"] = goodman()
+out["joint"] = joint()
+out["thread"] = thread_torque()
+Path(__file__).with_suffix(".json").write_text(json.dumps(out, indent=1) + "\n")
+print(json.dumps(out, indent=1))
