@@ -21,6 +21,7 @@ const steps: readonly (readonly [name: string, command: string])[] = [
   ['bundles and runtimes', 'npm run -s check:bundles'],
   ['docs', 'npm run -s docs'],
   ['verification table', 'npm run -s verify'],
+  ['validation table', 'npm run -s validate'],
   ['demo', 'npm run -s demo'],
 ]
 
