@@ -1,32 +1,9 @@
-import { formula, Property, type Source } from '../formula/index.js'
-import { chiSquareQuantile, normalQuantile } from '../numeric/index.js'
-import { type In, InputError, type Issue, type Kind, quantity, show } from '../units/index.js'
+import { Property, readInputs, type Source } from '../formula/index.js'
+import { type In, InputError, type Issue, type Kind, readAt, refuse, show } from '../units/index.js'
 import { unknownProperty, withProperties } from './own-properties.js'
 import { type KindOf, type Material, type MaterialHead, PROPERTY_KINDS, type PropertyName } from './record.js'
 import type { TemperatureCurve } from './temperature-curve.js'
-
-/**
- * How many standard deviations either side of the mean of a sample hold a share of all parts with a confidence (two-sided tolerance factor, normal
- * scatter). Small samples pay dearly: five coupons need twice the width of fifty.
- */
-export const toleranceFactor = /* @__PURE__ */ formula('materials.toleranceFactor', {
-  inputs: {
-    /** Number of coupons. */
-    sampleSize: { kind: 'count', min: 2 },
-    /** Share of all parts that is to lie within. */
-    coverage: { kind: 'ratio', above: 0, below: 1, default: 0.9 },
-    /** Confidence in that. */
-    confidence: { kind: 'ratio', above: 0, below: 1, default: 0.95 },
-  },
-  /** Factor on the sample's standard deviation. */
-  output: 'ratio',
-  assumes: ['normal scatter', 'coupons drawn at random from what will be built'],
-  source: [{ level: 'unverified', where: 'Howe 1969, as the NIST/SEMATECH e-Handbook of Statistical Methods gives it, section 7.2.6.3' }],
-  valid: { 'at least five coupons': ({ sampleSize }) => sampleSize >= 5 },
-  si: ({ sampleSize, coverage, confidence }) =>
-    normalQuantile((1 + coverage) / 2) *
-    Math.sqrt(((sampleSize - 1) * (1 + 1 / sampleSize)) / chiSquareQuantile(1 - confidence, sampleSize - 1)),
-})
+import { toleranceFactor } from './tolerance-factor.js'
 
 /** Results of coupons for one property. */
 export interface CouponSetOf<P extends PropertyName> {
@@ -75,33 +52,28 @@ interface Sampled {
 }
 
 const NEEDED = 3
+const WHERE = 'materialFromCoupons'
+const SHARES = {
+  coverage: { kind: 'ratio', above: 0, below: 1, default: 0.9 },
+  confidence: { kind: 'ratio', above: 0, below: 1, default: 0.95 },
+} as const
 
-/** One value in SI, or an issue. */
-function readOne(path: string, kind: Kind, value: unknown, issues: Issue[]): number | undefined {
-  try {
-    return quantity(kind, value as never).si
-  } catch (error) {
-    if (!(error instanceof InputError)) throw error
-    issues.push({ path, given: show(value), accepts: (error.issues[0] as Issue).accepts })
-    return undefined
-  }
+/** What every set of coupons is read with: how wide a range to state, and where to list what is wrong. */
+interface Reading {
+  readonly coverage: number
+  readonly confidence: number
+  readonly issues: Issue[]
 }
 
-function sampled(
-  path: string,
-  kind: Kind,
-  values: readonly unknown[],
-  coverage: number,
-  confidence: number,
-  issues: Issue[],
-): Sampled | undefined {
+function sampled(path: string, kind: Kind, values: readonly unknown[], { coverage, confidence, issues }: Reading): Sampled | undefined {
   if (!Array.isArray(values) || values.length < NEEDED) {
     const count = Array.isArray(values) ? `${values.length} coupons` : show(values)
     issues.push({ path, given: count, accepts: `at least ${NEEDED} coupons are needed before a range can be stated` })
     return undefined
   }
-  const x = values.flatMap((value, i) => readOne(`${path}[${i}]`, kind, value, issues) ?? [])
-  if (x.length < values.length) return undefined
+  const before = issues.length
+  const x = values.map((value, i) => readAt(`${path}[${i}]`, kind, value as In<Kind>, issues))
+  if (issues.length > before) return undefined
   const mean = x.reduce((sum, value) => sum + value, 0) / x.length
   const deviation = Math.sqrt(x.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (x.length - 1))
   const half = toleranceFactor.si({ sampleSize: x.length, coverage, confidence }) * deviation
@@ -116,70 +88,50 @@ function sampled(
   return { mean, low: mean - half, high: mean + half, count: x.length }
 }
 
-const ownSource = ({ count }: Sampled, measured: string | undefined, coverage: number, confidence: number): Source => ({
+const ownSource = ({ count }: Sampled, measured: string | undefined, { coverage, confidence }: Reading): Source => ({
   level: 'published',
   where: `own measurement of ${count} coupons${measured === undefined ? '' : `, ${measured}`}; range for ${coverage * 100} % of parts at ${confidence * 100} % confidence`,
 })
 
+const propertyOf = (s: Sampled, name: PropertyName, conditions: string, reading: Reading, measured?: string): Property =>
+  new Property(s.mean, PROPERTY_KINDS[name] as Kind, s.low, s.high, ownSource(s, measured, reading), conditions)
+
+/** Lists what is not of the form that a set of coupons needs. */
+function shapeIssues({ name, basedOn, coupons, warm }: CouponMaterial): Issue[] {
+  const problem = (path: string, given: unknown, accepts: string): Issue => ({ path, given: show(given), accepts })
+  return [
+    ...(typeof name === 'string' && name !== '' ? [] : [problem('name', name, 'must be text')]),
+    ...(typeof basedOn === 'object' && basedOn !== null
+      ? []
+      : [problem('basedOn', basedOn, 'must be a material of the table, such as pla')]),
+    ...(Array.isArray(coupons) ? [] : [problem('coupons', coupons, 'must be a list')]),
+    ...(warm === undefined || Array.isArray(warm) ? [] : [problem('warm', warm, 'must be a list')]),
+  ]
+}
+
 /**
  * A material of your own from coupons: what you measured with its range, the rest from a material of the table with its sources kept.
  *
- * The range of a set holds a share of all parts with a confidence, so few coupons give a wide one. Throws one `InputError` that lists every set that is too small
- * or too scattered for the claim, every unreadable value and every unknown property.
+ * The range of a set holds a share of all parts with a confidence, so few coupons give a wide one. A value far outside the range of the base material is
+ * listed in `doubts`. Throws one `InputError` that lists every set that is too small or too scattered for the claim, every unreadable value, every value that
+ * no such material has and every unknown property.
  */
 export function materialFromCoupons(given: CouponMaterial): Material {
-  const where = 'materialFromCoupons'
-  if (typeof given !== 'object' || given === null)
-    throw new InputError(where, [{ path: 'the argument', given: show(given), accepts: 'must be an object with name, basedOn and coupons' }])
-  const { name: ownName, basedOn, coupons, coverage = 0.9, confidence = 0.95 } = given
-  const issues: Issue[] = []
-  if (typeof ownName !== 'string' || ownName === '') issues.push({ path: 'name', given: show(ownName), accepts: 'must be text' })
-  if (typeof basedOn !== 'object' || basedOn === null)
-    issues.push({ path: 'basedOn', given: show(basedOn), accepts: 'must be a material of the table, such as pla' })
-  for (const path of ['coupons', 'warm'] as const)
-    if (!(Array.isArray(given[path]) || (path === 'warm' && given.warm === undefined)))
-      issues.push({ path, given: show(given[path]), accepts: 'must be a list' })
-  for (const [path, share] of [
-    ['coverage', coverage],
-    ['confidence', confidence],
-  ] as const)
-    if (!(share > 0 && share < 1)) issues.push({ path, given: show(share), accepts: 'must lie between 0 and 1' })
-  if (issues.length > 0) throw new InputError(where, issues)
-  const made: Partial<Record<PropertyName, Property>> = {}
-  const record = (s: Sampled, name: PropertyName, conditions: string, measured?: string) => {
-    const kind = PROPERTY_KINDS[name] as Kind
-    return new Property(s.mean, kind, s.low, s.high, ownSource(s, measured, coverage, confidence), conditions)
-  }
-  for (const [i, { property: name, values, conditions, measured }] of coupons.entries()) {
-    const path = `coupons[${i}]`
-    if (!Object.hasOwn(PROPERTY_KINDS, name)) {
-      issues.push(unknownProperty(`${path}.property`, name))
-      continue
-    }
-    const s = sampled(`${path}.values`, PROPERTY_KINDS[name] as Kind, values, coverage, confidence, issues)
-    if (s !== undefined) made[name] = record(s, name, conditions ?? 'own coupons', measured)
-  }
+  if (typeof given !== 'object' || given === null) refuse(WHERE, 'the argument', given, 'must be an object with name, basedOn and coupons')
+  const issues = shapeIssues(given)
+  if (issues.length > 0) throw new InputError(WHERE, issues)
+  const { name, basedOn } = given
+  const reading: Reading = { ...readInputs(WHERE, SHARES, { coverage: given.coverage, confidence: given.confidence }), issues }
+  const made = measuredProperties(given.coupons, reading)
   const along = made.tensileStrength
   if (given.acrossLayers !== undefined) {
-    const across = sampled('acrossLayers', 'stress', given.acrossLayers, coverage, confidence, issues)
-    if (along === undefined) {
-      issues.push({
-        path: 'acrossLayers',
-        given: 'strength',
-        accepts: 'needs coupons of tensileStrength along the layers to be compared with',
-      })
-    } else if (across !== undefined) {
-      // Strength that seems higher across the layers than along them is scatter: it is not counted.
-      const share = (stress: number) => Math.min(1, stress / along.si)
-      const ratio = { ...across, mean: share(across.mean), low: share(across.low), high: share(across.high) }
-      const capped = across.high > along.si ? '; what seems stronger across than along is not counted' : ''
-      made.acrossLayersRatio = record(ratio, 'acrossLayersRatio', `own upright coupons over own flat ones${capped}`)
-    }
+    const share = acrossShare(given.acrossLayers, along, reading)
+    if (share !== undefined) made.acrossLayersRatio = share
   }
-  const strengthCurve = given.warm === undefined ? basedOn.strengthCurve : curveOf(given.warm, along, coverage, confidence, issues)
-  if (issues.length > 0) throw new InputError(where, issues)
+  const strengthCurve = given.warm === undefined ? basedOn.strengthCurve : curveOf(given.warm, along, reading)
+  if (issues.length > 0) throw new InputError(WHERE, issues)
   const head: Partial<MaterialHead> = {
-    name: ownName,
+    name,
     title: given.title ?? `${basedOn.title}, own coupons`,
     aliases: [],
     ...(strengthCurve === undefined ? {} : { strengthCurve }),
@@ -187,27 +139,50 @@ export function materialFromCoupons(given: CouponMaterial): Material {
   return withProperties(basedOn, made as never, head)
 }
 
-function curveOf(
-  warm: readonly WarmCoupons[],
-  along: Property | undefined,
-  coverage: number,
-  confidence: number,
-  issues: Issue[],
-): TemperatureCurve | undefined {
+/** The properties of the coupon sets, each with its range. */
+function measuredProperties(coupons: readonly CouponSet[], reading: Reading): Partial<Record<PropertyName, Property>> {
+  const made: Partial<Record<PropertyName, Property>> = {}
+  for (const [i, { property: name, values, conditions, measured }] of coupons.entries()) {
+    const path = `coupons[${i}]`
+    if (!Object.hasOwn(PROPERTY_KINDS, name)) {
+      reading.issues.push(unknownProperty(`${path}.property`, name))
+      continue
+    }
+    const s = sampled(`${path}.values`, PROPERTY_KINDS[name] as Kind, values, reading)
+    if (s !== undefined) made[name] = propertyOf(s, name, conditions ?? 'own coupons', reading, measured)
+  }
+  return made
+}
+
+/** Strength of upright coupons over that of flat ones; strength that seems higher across the layers than along them is scatter and is not counted. */
+function acrossShare(values: readonly In<'stress'>[], along: Property | undefined, reading: Reading): Property | undefined {
+  const across = sampled('acrossLayers', 'stress', values, reading)
   if (along === undefined) {
-    issues.push({
-      path: 'warm',
-      given: `${warm.length} temperatures`,
-      accepts: 'needs coupons of tensileStrength at 23 °C to be compared with',
-    })
+    const accepts = 'needs coupons of tensileStrength along the layers to be compared with'
+    reading.issues.push({ path: 'acrossLayers', given: 'strength', accepts })
+    return undefined
+  }
+  if (across === undefined) return undefined
+  const share = (stress: number) => Math.min(1, stress / along.si)
+  const ratio = { ...across, mean: share(across.mean), low: share(across.low), high: share(across.high) }
+  const capped = across.high > along.si ? '; what seems stronger across than along is not counted' : ''
+  return propertyOf(ratio, 'acrossLayersRatio', `own upright coupons over own flat ones${capped}`, reading)
+}
+
+function curveOf(warm: readonly WarmCoupons[], along: Property | undefined, reading: Reading): TemperatureCurve | undefined {
+  const { issues } = reading
+  if (along === undefined) {
+    const accepts = 'needs coupons of tensileStrength at 23 °C to be compared with'
+    issues.push({ path: 'warm', given: `${warm.length} temperatures`, accepts })
     return undefined
   }
   const points: [number, number, number, number][] = [[23, 1, 1, 1]]
   let count = 0
   warm.forEach(({ temperature, values }, i) => {
-    const s = sampled(`warm[${i}].values`, 'stress', values, coverage, confidence, issues)
-    const kelvin = readOne(`warm[${i}].temperature`, 'temperature', temperature, issues)
-    if (s === undefined || kelvin === undefined) return
+    const listed = issues.length
+    const s = sampled(`warm[${i}].values`, 'stress', values, reading)
+    const kelvin = readAt(`warm[${i}].temperature`, 'temperature', temperature, issues)
+    if (s === undefined || issues.length > listed) return
     const celsius = kelvin - 273.15
     const before = points.at(-1) as [number, number, number, number]
     if (celsius <= before[0]) {

@@ -156,6 +156,7 @@ export function fitFindley(
     creepCoefficient: values.creepCoefficient,
     creepExponent: values.creepExponent,
     referenceTime: [referenceTime, 's'],
+    longestTest: [Math.max(...rows.map(({ time }) => time)), 's'],
   })
   return { ...rest, law }
 }
@@ -202,6 +203,7 @@ export function fitFindleySinh(
     creepStress: [v.creepStress, 'Pa'],
     creepExponent: v.creepExponent,
     referenceTime: [referenceTime, 's'],
+    longestTest: [Math.max(...rows.map(({ time }) => time)), 's'],
   })
   return { ...rest, law }
 }

@@ -21,8 +21,10 @@ export interface CreepLaw {
   readonly strain: (stress: In<'stress'>, time: In<'time'>) => Quantity<'strain'>
   /** The same on SI numbers, nothing checked. */
   readonly si: (stress: number, time: number) => number
-  /** Short-term strength, Pa; a linear law asked above half of it leaves a note on its results. */
+  /** Short-term strength, Pa; above half of it the results of a linear law carry a note. */
   readonly strength?: number
+  /** Longest time of the readings the law rests on, s; results beyond it carry a note. */
+  readonly longestTest?: number
   /** Only for a linear law: creep compliance and its integral over time, SI. */
   readonly linear?: {
     /** Strain per stress after a time in seconds, 1/Pa. */
@@ -37,21 +39,35 @@ export type LinearCreepLaw = CreepLaw & { readonly linear: NonNullable<CreepLaw[
 
 const HELD = { stress: 'stress', time: { kind: 'time', min: 0 } } as const
 
-/** A note when a linear law is asked above half of the strength. */
-export const beyondLinear = (
+/** Notes of a result of a law: a stress above half of the strength, and a time beyond the readings the law rests on. */
+export function lawNotes(
   formula: string,
-  { linear, strength: own }: CreepLaw,
-  stress: number,
+  { linear, strength: own, longestTest }: CreepLaw,
+  at: { readonly stress: number; readonly time: number },
   strength = own,
-): readonly Note[] | undefined =>
-  linear !== undefined && strength !== undefined && Math.abs(stress) > 0.5 * strength
-    ? [{ formula, text: 'stress above half of the strength: outside the linear range, the strain is too small' }]
-    : undefined
+): readonly Note[] | undefined {
+  const notes: Note[] = []
+  if (linear !== undefined && strength !== undefined && Math.abs(at.stress) > 0.5 * strength)
+    notes.push({ formula, text: 'stress above half of the strength: outside the linear range, the strain is too small' })
+  if (longestTest !== undefined && at.time > longestTest * (1 + 1e-9)) {
+    const times = Number((at.time / longestTest).toPrecision(2))
+    const reliable = times > 10 ? '; more than one decade beyond the readings it is a guess' : ''
+    notes.push({ formula, text: `time ${times} times beyond the longest reading, ${hours(longestTest)}: extrapolated${reliable}` })
+  }
+  return notes.length > 0 ? notes : undefined
+}
 
-function law<L extends CreepLaw['linear']>(name: string, si: CreepLaw['si'], linear: L, strength?: number) {
+const hours = (seconds: number) => `${Number((seconds / 3600).toPrecision(3))} h`
+
+interface Limits {
+  readonly strength?: number | undefined
+  readonly longestTest?: number | undefined
+}
+
+function law<L extends CreepLaw['linear']>(name: string, si: CreepLaw['si'], linear: L, { strength, longestTest }: Limits = {}) {
   const strain = (stress: In<'stress'>, time: In<'time'>) => {
     const x = readInputs(name, HELD, { stress, time })
-    return new Quantity(si(x.stress, x.time), 'strain', undefined, beyondLinear(`materials.${name}`, made, x.stress))
+    return new Quantity(si(x.stress, x.time), 'strain', undefined, lawNotes(`materials.${name}`, made, x))
   }
   const made: CreepLaw & { readonly linear: L } = {
     name,
@@ -59,6 +75,7 @@ function law<L extends CreepLaw['linear']>(name: string, si: CreepLaw['si'], lin
     si,
     ...(linear === undefined ? {} : { linear }),
     ...(strength === undefined ? {} : { strength }),
+    ...(longestTest === undefined ? {} : { longestTest }),
   } as CreepLaw & { readonly linear: L }
   return made
 }
@@ -66,25 +83,29 @@ function law<L extends CreepLaw['linear']>(name: string, si: CreepLaw['si'], lin
 const pick = <I extends Inputs>(where: string, inputs: I, given: Given<I>) => readInputs(where, inputs, given)
 
 const STRENGTH = { kind: 'stress', above: 0, optional: true } as const
+const LONGEST_TEST = { kind: 'time', above: 0, optional: true } as const
 
 const FINDLEY = {
   modulus: { kind: 'modulus', above: 0 },
   creepCoefficient: { kind: 'ratio', min: 0 },
   creepExponent: { kind: 'ratio', above: 0, below: 1 },
   referenceTime: { kind: 'time', above: 0, default: '1 h' },
+  /** Short-term strength; above half of it results carry a note. Default: not checked. */
   strength: STRENGTH,
+  /** Longest time of the test behind the parameters; beyond it results carry a note. Default: not checked. */
+  longestTest: LONGEST_TEST,
 } as const
 
 /** The linear Findley law as a creep law; see `findleyStrain`. Throws an `InputError` for parameters that cannot be. */
 export function findleyLaw(parameters: Given<typeof FINDLEY>): LinearCreepLaw {
   const p = pick('findleyLaw', FINDLEY, parameters)
-  const { modulus, creepCoefficient, creepExponent, referenceTime, strength } = p
+  const { modulus, creepCoefficient, creepExponent, referenceTime } = p
   // A literal each time: spreading the parameters costs a hundred times as much.
   const compliance = (time: number) =>
     findleyStrain.si({ stress: 1, modulus, creepCoefficient, creepExponent, time, referenceTime, strength: undefined })
   const n = creepExponent
   const integral = (t: number) => (t / modulus) * (1 + (creepCoefficient * (t / referenceTime) ** n) / (n + 1))
-  return law('findleyLaw', (stress, time) => stress * compliance(time), { compliance, integral }, strength)
+  return law('findleyLaw', (stress, time) => stress * compliance(time), { compliance, integral }, p)
 }
 
 const SINH = {
@@ -94,6 +115,8 @@ const SINH = {
   creepStress: { kind: 'stress', above: 0 },
   creepExponent: { kind: 'ratio', above: 0, below: 1 },
   referenceTime: { kind: 'time', above: 0, default: '1 h' },
+  /** Longest time of the test behind the parameters; beyond it results carry a note. Default: not checked. */
+  longestTest: LONGEST_TEST,
 } as const
 
 /** The Findley law with its stress dependence as a creep law; see `findleySinhStrain`. Throws an `InputError` for parameters that cannot be. */
@@ -102,13 +125,15 @@ export function findleySinhLaw(parameters: Given<typeof SINH>): CreepLaw {
   const { elasticStrain, elasticStress, creepStrain, creepStress, creepExponent, referenceTime } = p
   const strain = (stress: number, time: number) =>
     findleySinhStrain.si({ stress, elasticStrain, elasticStress, creepStrain, creepStress, creepExponent, time, referenceTime })
-  return law('findleySinhLaw', strain, undefined)
+  return law('findleySinhLaw', strain, undefined, p)
 }
 
 /** What else is known of a material whose law is a series. */
 export interface LinearLawOptions {
-  /** Short-term strength; given, a stress above half of it leaves a note on the results. */
+  /** Short-term strength; above half of it results carry a note. Default: not checked. */
   readonly strength?: In<'stress'> | undefined
+  /** Longest time of the test behind the series; beyond it results carry a note. Default: not checked. */
+  readonly longestTest?: In<'time'> | undefined
 }
 
 /** A creep compliance as a creep law. Throws an `InputError` for a series that cannot be read. */
@@ -126,12 +151,12 @@ function fromCompliance(
   { instantCompliance, terms, viscosity }: ReturnType<typeof complianceFromRelaxationSi>,
   options: LinearLawOptions,
 ): LinearCreepLaw {
-  const { strength } = readInputs(name, { strength: STRENGTH }, options)
+  const limits = readInputs(name, { strength: STRENGTH, longestTest: LONGEST_TEST }, options)
   const compliance = (time: number) => pronyCreepCompliance.si({ instantCompliance, terms, viscosity, time })
   const integral = (t: number) => {
     let sum = instantCompliance * t + (viscosity === undefined ? 0 : (t * t) / (2 * viscosity))
     for (const term of terms) sum += term.compliance * (t + term.time * Math.expm1(-t / term.time))
     return sum
   }
-  return law(name, (stress, time) => stress * compliance(time), { compliance, integral }, strength)
+  return law(name, (stress, time) => stress * compliance(time), { compliance, integral }, limits)
 }

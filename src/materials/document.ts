@@ -1,6 +1,7 @@
 import { EVIDENCE_LEVELS, type EvidenceLevel, isPrior, type Property } from '../formula/index.js'
-import { InputError, type Issue, type Kind, kindRow, nearName, Quantity, read, show, siUnit, unitNames } from '../units/index.js'
-import { checkOrder, type Material, PROPERTY_KINDS, type PropertyName, propertiesOf, readProperty } from './record.js'
+import { InputError, type Issue, issue, type Kind, kindRow, nearName, Quantity, read, refuse, siUnit } from '../units/index.js'
+import { doubtsAbout, impossible } from './plausibility.js'
+import { checkOrder, type Family, type Material, PROPERTY_KINDS, type PropertyName, propertiesOf, readProperty } from './record.js'
 import { checkCurve, type TemperatureCurve } from './temperature-curve.js'
 
 /** One property as a document holds it: quantities as text. */
@@ -21,14 +22,36 @@ export interface MaterialDocument {
   readonly process: string
   readonly strengthCurve?: TemperatureCurve
   readonly modulusCurve?: TemperatureCurve
+  readonly creepTestedHours?: number
   readonly remarks?: readonly string[]
+  readonly doubts?: readonly string[]
   readonly properties: { readonly [P in PropertyName]?: PropertyDocument }
 }
 
-const FAMILIES = ['amorphous', 'semicrystalline', 'elastomer', 'metal', 'magnet', 'adhesive']
-const PROCESSES = ['fusedFilament', 'sintered', 'moulded', 'wrought', 'cured']
-const FIELDS = ['name', 'title', 'aliases', 'family', 'process', 'strengthCurve', 'modulusCurve', 'remarks', 'properties', '$schema']
+export const FAMILIES = ['amorphous', 'semicrystalline', 'elastomer', 'metal', 'magnet', 'adhesive'] as const
+export const PROCESSES = ['fusedFilament', 'sintered', 'moulded', 'wrought', 'cured'] as const
 const NAMES = Object.keys(PROPERTY_KINDS) as PropertyName[]
+
+const isText = (x: unknown): x is string => typeof x === 'string' && x !== ''
+const areTexts = (x: unknown) => Array.isArray(x) && x.every((item) => typeof item === 'string')
+
+/** The fields of a document beside its properties: what each must be, and whether it may be absent. */
+const HEAD: Readonly<Record<string, { readonly holds: (x: unknown) => boolean; readonly accepts: string; readonly optional?: true }>> = {
+  name: { holds: isText, accepts: 'must be text' },
+  title: { holds: isText, accepts: 'must be text' },
+  aliases: { holds: areTexts, accepts: 'must be a list of texts', optional: true },
+  family: { holds: (x) => (FAMILIES as readonly unknown[]).includes(x), accepts: `must be one of ${FAMILIES.join(', ')}` },
+  process: { holds: (x) => (PROCESSES as readonly unknown[]).includes(x), accepts: `must be one of ${PROCESSES.join(', ')}` },
+  creepTestedHours: {
+    holds: (x) => typeof x === 'number' && x > 0 && Number.isFinite(x),
+    accepts: 'must be a number of hours above 0',
+    optional: true,
+  },
+  remarks: { holds: areTexts, accepts: 'must be a list of texts', optional: true },
+  doubts: { holds: areTexts, accepts: 'must be a list of texts', optional: true },
+}
+const CURVES = ['strengthCurve', 'modulusCurve'] as const
+const FIELDS = [...Object.keys(HEAD), ...CURVES, 'properties', '$schema']
 
 /** A value as text that reads back to exactly the same number, in the unit it is usually printed in where that is possible. */
 function exactText(kind: Kind, si: number): string {
@@ -42,7 +65,6 @@ function exactText(kind: Kind, si: number): string {
 
 /** A material as plain data; `readMaterial` gives back exactly the same numbers. */
 export function writeMaterial(material: Material): MaterialDocument {
-  const { name, title, aliases, family, process, strengthCurve, modulusCurve, remarks } = material
   const text = ({ si, low, high, source, conditions, kind }: Property): PropertyDocument => ({
     typical: exactText(kind, si),
     low: exactText(kind, low),
@@ -50,82 +72,86 @@ export function writeMaterial(material: Material): MaterialDocument {
     source: { level: source.level, where: source.where },
     ...(conditions === '' ? {} : { conditions }),
   })
+  const head = [...Object.keys(HEAD), ...CURVES].flatMap((key) => {
+    const value = material[key as keyof Material]
+    return value === undefined ? [] : [[key, value]]
+  })
   return {
-    name,
-    title,
-    ...(aliases === undefined ? {} : { aliases }),
-    family,
-    process,
-    ...(strengthCurve === undefined ? {} : { strengthCurve }),
-    ...(modulusCurve === undefined ? {} : { modulusCurve }),
-    ...(remarks === undefined ? {} : { remarks }),
+    ...Object.fromEntries(head),
     properties: Object.fromEntries(propertiesOf(material).map(([property, value]) => [property, text(value)])),
-  }
+  } as MaterialDocument
 }
+
+const WHERE = 'readMaterial'
 
 const isRecord = (given: unknown): given is Record<string, unknown> => typeof given === 'object' && given !== null && !Array.isArray(given)
 
+/** What else is known of a document's material. */
+export interface ReadMaterialOptions {
+  /** The material of the table that it is a grade of: values far outside its ranges are listed in `doubts`. Default: none. */
+  readonly basedOn?: Material | undefined
+}
+
 /**
  * Reads a material from a document (parsed JSON, or its text).
- * Throws one `InputError` that lists every misspelt field, unreadable quantity, typical value outside its range and value that cannot be.
+ * Throws one `InputError` that lists every misspelt field, unreadable quantity, typical value outside its range and value that no material of the family has.
  */
-export function readMaterial(document: unknown): Material {
-  const where = 'readMaterial'
+export function readMaterial(document: unknown, options: ReadMaterialOptions = {}): Material {
   const given = typeof document === 'string' ? parsed(document) : document
-  if (!isRecord(given))
-    throw new InputError(where, [
-      { path: 'document', given: show(given), accepts: 'must be an object with name, title, family, process, properties' },
-    ])
+  if (!isRecord(given)) refuse(WHERE, 'document', given, 'must be an object with name, title, family, process, properties')
   const issues: Issue[] = []
   for (const key of Object.keys(given)) if (!FIELDS.includes(key)) issues.push(misspelt(key, FIELDS))
-  for (const key of ['name', 'title'])
-    if (typeof given[key] !== 'string' || given[key] === '') issues.push({ path: key, given: show(given[key]), accepts: 'must be text' })
-  oneOf(given, 'family', FAMILIES, issues)
-  oneOf(given, 'process', PROCESSES, issues)
-  for (const key of ['aliases', 'remarks'])
-    if (given[key] !== undefined && !(Array.isArray(given[key]) && (given[key] as unknown[]).every((item) => typeof item === 'string')))
-      issues.push({ path: key, given: show(given[key]), accepts: 'must be a list of texts' })
-  const properties: Record<string, Property> = {}
-  if (!isRecord(given.properties))
-    issues.push({ path: 'properties', given: show(given.properties), accepts: 'must be an object of properties' })
-  else
-    for (const [name, value] of Object.entries(given.properties)) {
-      const path = `properties.${name}`
-      if (!NAMES.includes(name as PropertyName)) issues.push(misspelt(path, NAMES, name))
-      else if (!isRecord(value)) issues.push({ path, given: show(value), accepts: 'must be an object with typical, low, high and source' })
-      else {
-        const source = isRecord(value.source) ? value.source : {}
-        if (!isLevel(source.level))
-          issues.push({ path: `${path}.source.level`, given: show(source.level), accepts: `must be one of ${EVIDENCE_LEVELS.join(', ')}` })
-        else {
-          const made = readProperty(name as PropertyName, value as never, path, issues)
-          if (made !== undefined) properties[name] = made
-        }
-      }
-    }
-  checkOrder(properties, issues, 'properties.')
-  for (const key of ['strengthCurve', 'modulusCurve']) if (given[key] !== undefined) checkCurveDocument(key, given[key], issues)
-  if (issues.length > 0) throw new InputError(where, issues)
+  for (const [key, { holds, accepts, optional }] of Object.entries(HEAD))
+    if (!(holds(given[key]) || (optional && given[key] === undefined))) issues.push(issue(key, given[key], accepts))
+  const properties = readProperties(given.properties, given.family as Family, issues)
+  for (const key of CURVES) if (given[key] !== undefined) checkCurveDocument(key, given[key], issues)
+  if (issues.length > 0) throw new InputError(WHERE, issues)
   const { $schema: _, properties: __, ...head } = given
-  return { ...head, ...properties } as unknown as Material
+  const doubts = [...((head.doubts ?? []) as string[]), ...(options.basedOn === undefined ? [] : doubtsAbout(options.basedOn, properties))]
+  return { ...head, ...properties, ...(doubts.length > 0 ? { doubts } : {}) } as unknown as Material
+}
+
+/** The properties of a document, with every issue of theirs. */
+function readProperties(given: unknown, family: Family, issues: Issue[]): { readonly [P in PropertyName]?: Property } {
+  if (!isRecord(given)) {
+    issues.push(issue('properties', given, 'must be an object of properties'))
+    return {}
+  }
+  const properties: Record<string, Property> = {}
+  for (const [name, value] of Object.entries(given)) {
+    const path = `properties.${name}`
+    const made = readPropertyDocument(name, value, path, issues)
+    if (made === undefined) continue
+    const absurd = impossible(family, name as PropertyName, made, path)
+    if (absurd === undefined) properties[name] = made
+    else issues.push(absurd)
+  }
+  checkOrder(properties, issues, 'properties.')
+  return properties
+}
+
+function readPropertyDocument(name: string, value: unknown, path: string, issues: Issue[]): Property | undefined {
+  if (!NAMES.includes(name as PropertyName)) issues.push(misspelt(path, NAMES, name))
+  else if (!isRecord(value)) issues.push(issue(path, value, 'must be an object with typical, low, high and source'))
+  else {
+    const level = isRecord(value.source) ? value.source.level : undefined
+    if (isLevel(level)) return readProperty(name as PropertyName, value as never, path, issues)
+    issues.push(issue(`${path}.source.level`, level, `must be one of ${EVIDENCE_LEVELS.join(', ')}`))
+  }
+  return undefined
 }
 
 function parsed(text: string): unknown {
   try {
     return JSON.parse(text) as unknown
   } catch (error) {
-    throw new InputError('readMaterial', [{ path: 'document', given: show(text), accepts: `must be JSON: ${(error as Error).message}` }])
+    return refuse(WHERE, 'document', text, `must be JSON: ${(error as Error).message}`)
   }
 }
 
 const misspelt = (path: string, names: readonly string[], name = path): Issue => {
   const near = nearName(name, names)
   return { path, given: 'unknown', accepts: near === undefined ? `must be one of ${names.join(', ')}` : `did you mean ${near}?` }
-}
-
-function oneOf(given: Record<string, unknown>, key: string, accepted: readonly string[], issues: Issue[]): void {
-  if (!accepted.includes(given[key] as string))
-    issues.push({ path: key, given: show(given[key]), accepts: `must be one of ${accepted.join(', ')}` })
 }
 
 const isLevel = (level: unknown) => EVIDENCE_LEVELS.includes(level as EvidenceLevel)
@@ -141,66 +167,10 @@ function checkCurveDocument(path: string, curve: unknown, issues: Issue[]): void
     isLevel(curve.source.level) &&
     typeof curve.conditions === 'string'
   if (!sound) {
-    issues.push({
-      path,
-      given: show(curve),
-      accepts: 'must have points [celsius, low, typical, high], a source and conditions',
-    })
+    issues.push(issue(path, curve, 'must have points [celsius, low, typical, high], a source and conditions'))
     return
   }
   checkCurve(path, curve as unknown as TemperatureCurve, issues)
-}
-
-/** The JSON Schema (draft 2020-12) of a material document, for editors that complete and check while it is written. */
-export function materialJsonSchema(): Record<string, unknown> {
-  const escaped = (text: string) => text.replaceAll(/[.*+?^${}()|[\]\\/]/g, '\\$&')
-  const quantityOf = (kind: Kind) => ({
-    type: 'string',
-    pattern: `^[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)? (${unitNames(kind).map(escaped).join('|')})$`,
-  })
-  const text = { type: 'string', minLength: 1 }
-  const source = {
-    type: 'object',
-    properties: { level: { enum: EVIDENCE_LEVELS }, where: text },
-    required: ['level', 'where'],
-    additionalProperties: false,
-  }
-  const propertyOf = (kind: Kind) => ({
-    type: 'object',
-    properties: { typical: quantityOf(kind), low: quantityOf(kind), high: quantityOf(kind), source, conditions: { type: 'string' } },
-    required: ['typical', 'low', 'high', 'source'],
-    additionalProperties: false,
-  })
-  const point = { type: 'array', items: { type: 'number' }, minItems: 4, maxItems: 4 }
-  const curve = {
-    type: 'object',
-    properties: { points: { type: 'array', items: point, minItems: 2 }, source, conditions: { type: 'string' } },
-    required: ['points', 'source', 'conditions'],
-    additionalProperties: false,
-  }
-  return {
-    $schema: 'https://json-schema.org/draft/2020-12/schema',
-    title: 'material',
-    type: 'object',
-    properties: {
-      $schema: { type: 'string' },
-      name: text,
-      title: text,
-      aliases: { type: 'array', items: text },
-      family: { enum: FAMILIES },
-      process: { enum: PROCESSES },
-      strengthCurve: curve,
-      modulusCurve: curve,
-      remarks: { type: 'array', items: text },
-      properties: {
-        type: 'object',
-        properties: Object.fromEntries(NAMES.map((name) => [name, propertyOf(PROPERTY_KINDS[name])])),
-        additionalProperties: false,
-      },
-    },
-    required: ['name', 'title', 'family', 'process', 'properties'],
-    additionalProperties: false,
-  }
 }
 
 /** How much of a material rests on what nobody measured or read: the share of its values that are priors, and which they are. */

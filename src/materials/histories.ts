@@ -1,7 +1,7 @@
 import { readInputs } from '../formula/index.js'
 import { bracketRoot, gradedTimes } from '../numeric/index.js'
 import { type In, InputError, Quantity, show } from '../units/index.js'
-import { beyondLinear, type CreepLaw, type LinearCreepLaw } from './creep-law.js'
+import { type CreepLaw, type LinearCreepLaw, lawNotes } from './creep-law.js'
 
 /** One corner of a stress history; straight lines join the corners, two corners at one time are a jump. */
 export interface StressHistoryPoint {
@@ -48,8 +48,11 @@ export function boltzmannStrain(
       ])
   })
   const largest = Math.max(...x.history.map(({ stress }) => Math.abs(stress)))
-  const notes = beyondLinear(`materials.${where}`, law, largest, x.strength ?? law.strength)
-  return x.times.map((t) => new Quantity(superposedSi(law as LinearCreepLaw, x.history, t), 'strain', undefined, notes))
+  const start = x.history[0]?.time ?? 0
+  return x.times.map((t) => {
+    const notes = lawNotes(`materials.${where}`, law, { stress: largest, time: t - start }, x.strength ?? law.strength)
+    return new Quantity(superposedSi(law as LinearCreepLaw, x.history, t), 'strain', undefined, notes)
+  })
 }
 
 /** Strain by superposition in SI numbers, nothing checked. */
@@ -93,7 +96,12 @@ export function isochronousCurve(law: CreepLaw, time: In<'time'>, stresses: read
   const x = readInputs('isochronousCurve', { time: { kind: 'time', min: 0 }, stresses: { list: 'stress' } }, { time, stresses })
   return x.stresses.map((stress) => ({
     stress: new Quantity(stress, 'stress'),
-    strain: new Quantity(law.si(stress, x.time), 'strain', undefined, beyondLinear('materials.isochronousCurve', law, stress)),
+    strain: new Quantity(
+      law.si(stress, x.time),
+      'strain',
+      undefined,
+      lawNotes('materials.isochronousCurve', law, { stress, time: x.time }),
+    ),
   }))
 }
 
@@ -110,7 +118,7 @@ export function isometricCurve(
   )
   return x.times.map((time) => {
     const stress = stressFor(law, x.strain, time)
-    const notes = beyondLinear('materials.isometricCurve', law, stress)
+    const notes = lawNotes('materials.isometricCurve', law, { stress, time })
     return { time: new Quantity(time, 'time'), stress: new Quantity(stress, 'stress', undefined, notes) }
   })
 }
@@ -139,8 +147,8 @@ const LONGEST = 100 * 31557600
 export function timeToStrain(law: CreepLaw, stress: In<'stress'>, strain: In<'strain'>): Quantity<'time'> {
   const x = readInputs('timeToStrain', { stress: { kind: 'stress', above: 0 }, strain: { kind: 'strain', above: 0 } }, { stress, strain })
   const over = (logTime: number) => law.si(x.stress, Math.exp(logTime)) - x.strain
-  const notes = beyondLinear('materials.timeToStrain', law, x.stress)
-  const answer = (seconds: number) => new Quantity(seconds, 'time', undefined, notes)
+  const answer = (time: number) =>
+    new Quantity(time, 'time', undefined, lawNotes('materials.timeToStrain', law, { stress: x.stress, time }))
   if (law.si(x.stress, 0) >= x.strain) return answer(0)
   if (over(Math.log(LONGEST)) < 0) return answer(Number.POSITIVE_INFINITY)
   const first = Math.log(1e-9)
@@ -191,5 +199,7 @@ export function relaxationCurve(law: LinearCreepLaw, upTo: In<'time'>): Relaxati
     const i = Math.min(Math.floor(place), times.length - 2)
     return (kept[i] as number) + ((kept[i + 1] as number) - (kept[i] as number)) * (place - i)
   }
-  return Object.assign((time: Quantity<'time'>) => new Quantity(si(time.si), 'ratio' as const), { si })
+  const curve = (time: Quantity<'time'>) =>
+    new Quantity(si(time.si), 'ratio' as const, undefined, lawNotes('materials.relaxationCurve', law, { stress: 0, time: time.si }))
+  return Object.assign(curve, { si })
 }

@@ -18,7 +18,6 @@ export {
   type CouponSet,
   type CouponSetOf,
   materialFromCoupons,
-  toleranceFactor,
   type WarmCoupons,
 } from './coupons.js'
 export * from './creep.js'
@@ -36,9 +35,9 @@ export * from './cyclic-life.js'
 export * from './data/index.js'
 export {
   type MaterialDocument,
-  materialJsonSchema,
   type PropertyDocument,
   priorsOf,
+  type ReadMaterialOptions,
   readMaterial,
   writeMaterial,
 } from './document.js'
@@ -70,10 +69,12 @@ export {
 } from './interconversion.js'
 export * from './layers.js'
 export { allMaterials, materialByName, materialNames } from './lookup.js'
+export { materialJsonSchema } from './material-schema.js'
 export * from './metal-fatigue.js'
 export * from './moisture.js'
 export { type OwnProperties, withProperties } from './own-properties.js'
 export * from './plain-bearing.js'
+export { doubtsAbout } from './plausibility.js'
 export * from './power-law-relaxation.js'
 export * from './prony.js'
 export type { RangeEnd, RangeRule } from './range-ends.js'
@@ -114,4 +115,5 @@ export {
 } from './strength-factors.js'
 export { type StrengthNumbers, strengthNumbers, strengthSi } from './strength-numbers.js'
 export type { TemperatureCurve } from './temperature-curve.js'
+export * from './tolerance-factor.js'
 export { type Climate, type WallMoisture, wallMoistureUptake } from './wall-moisture.js'

@@ -53,6 +53,7 @@ export function allowableNotes(
 ): Note[] {
   const notes: Note[] = []
   const say = (text: string) => notes.push({ formula: 'materials.allowableStress', text })
+  for (const doubt of material.doubts ?? []) say(doubt)
   const polymer = !['metal', 'magnet'].includes(material.family)
   if (state === 'aboveLimit') say(`${material.name} may carry no continuous load here: within 15 K of its glass transition or above`)
   if (state === 'aboveTable') say(`no strength is known for ${material.name} at this temperature`)
@@ -67,6 +68,7 @@ export function allowableNotes(
 export function modulusNotes(material: Material, asked: Asked, usable: boolean, transition: number | undefined): Note[] {
   const notes: Note[] = []
   const say = (text: string) => notes.push({ formula: 'materials.designModulus', text })
+  for (const doubt of material.doubts ?? []) say(doubt)
   if (!usable) say(`${material.name} has no stiffness to count on at this temperature`)
   if (['metal', 'magnet'].includes(material.family) || !usable) return notes
   timeNotes(material, asked, say)

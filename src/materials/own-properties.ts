@@ -1,5 +1,6 @@
 import { Property, type PropertyRecord } from '../formula/index.js'
 import { InputError, type Issue, type Kind, nearName, show } from '../units/index.js'
+import { doubtsAbout, impossible } from './plausibility.js'
 import { checkOrder, type KindOf, type Material, type MaterialHead, PROPERTY_KINDS, type PropertyName, readProperty } from './record.js'
 
 /** The issue of a name that is no property, with the nearest one that is. */
@@ -20,7 +21,9 @@ export type OwnProperties = { readonly [P in PropertyName]?: Property<KindOf<P>>
 
 /**
  * A material with some of its properties replaced, everything else with the source it had.
- * Throws an `InputError` that lists every unknown name, unreadable value, typical value outside its range and value that contradicts another.
+ * A value far outside the range of the material it replaces is listed in `doubts`, which every result of the material carries as a note. Throws an
+ * `InputError` that lists every unknown name, unreadable value, typical value outside its range, value that no material of the family has and value that
+ * contradicts another.
  */
 export function withProperties(material: Material, properties: OwnProperties, head: Partial<MaterialHead> = {}): Material {
   const issues: Issue[] = []
@@ -35,9 +38,13 @@ export function withProperties(material: Material, properties: OwnProperties, he
         ? { typical: value, low: value.lowest, high: value.highest, source: value.source, conditions: value.conditions }
         : value
     const property = readProperty(name, record as PropertyRecord<Kind>, name, issues)
-    if (property !== undefined) made[name] = property
+    if (property === undefined) continue
+    const issue = impossible(head.family ?? material.family, name, property, name)
+    if (issue === undefined) made[name] = property
+    else issues.push(issue)
   }
-  const merged = { ...material, ...head, ...made } as Material
+  const doubts = [...(material.doubts ?? []), ...doubtsAbout(material, made)]
+  const merged = { ...material, ...head, ...made, ...(doubts.length > 0 ? { doubts } : {}) } as Material
   checkOrder(merged, issues)
   if (issues.length > 0) throw new InputError(`withProperties(${show(material.name)})`, issues)
   return merged

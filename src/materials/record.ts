@@ -104,6 +104,8 @@ export interface MaterialHead {
   readonly creepTestedHours?: number
   /** Warnings that belong beside every use. */
   readonly remarks?: readonly string[]
+  /** Values of one's own that lie far outside the range of the material they replace; every result carries them as notes. */
+  readonly doubts?: readonly string[]
 }
 
 /** A material: what it is and its properties, each with range, conditions and source. A property that is not known is absent. */

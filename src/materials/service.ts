@@ -78,7 +78,10 @@ export function serviceVerdict(material: Material, temperature: In<'temperature'
   const where = { ok: 'below', marginal: 'within', fail: 'above' }[verdict]
   return {
     verdict,
-    reason: `${degrees(x.temperature)} is ${where} the ${x.load} limit of ${material.name}: ${range} (${worst.at.source.level})`,
+    reason: [
+      `${degrees(x.temperature)} is ${where} the ${x.load} limit of ${material.name}: ${range} (${worst.at.source.level})`,
+      ...(material.doubts ?? []),
+    ].join('; '),
     limit: worst.at,
     limitedBy: worst.name,
     limits,

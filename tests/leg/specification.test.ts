@@ -199,6 +199,8 @@ describe('materials of your own', () => {
     expect(paths(own.replace('tensileStrength', 'tensilStrength') + withOwn)[0]).toMatch(/did you mean tensileStrength/)
     expect(paths(own.replace('33 MPa', '43 MPa') + withOwn)[0]).toMatch(/within its range/)
     expect(paths(own.replace('33 MPa', '33 mm') + withOwn)[0]).toMatch(/unit of length/)
+    // A bare value far outside the table is a slip until its range and source are given.
+    expect(paths(own.replace('1.9 GPa', '19 GPa') + withOwn)[0]).toMatch(/modulus is 19 GPa, far from .*give typical, low, high and source/)
   })
 })
 

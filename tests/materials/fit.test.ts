@@ -1,13 +1,18 @@
 import { describe, expect, test } from 'vitest'
 import {
+  boltzmannStrain,
   fitActivationEnergy,
   fitFindley,
   fitFindleySinh,
   fitNortonBailey,
   fitRelaxation,
+  isochronousCurve,
   pronyRelaxationModulus,
+  relaxationCurve,
   relaxationLaw,
+  timeToStrain,
 } from '../../src/materials/index.js'
+import { Quantity } from '../../src/units/index.js'
 import oracle from '../oracles/materials-fit.json' with { type: 'json' }
 
 const near = (a: number, b: number, relative: number) => expect(Math.abs(a - b) <= relative * Math.abs(b), `${a} against ${b}`).toBe(true)
@@ -30,6 +35,20 @@ describe('creep logs against scipy', () => {
     expect(residuals.length).toBe(oracle.findley.time.length)
     expect(scatter).toBeLessThan(0.006)
     expect(notes.map(({ text }) => text).join()).toMatch('ten times the longest reading, 168 h')
+  })
+  test('a law carries how far its log reached: beyond it every result has a note', () => {
+    const hour = Array.from({ length: 8 }, (_, i) => 60 * 1.8 ** i)
+    const { law } = fitFindley(hour.map((t) => ({ time: [t, 's'], stress: '8 MPa', strain: 0.004 * (1 + 0.1 * (t / 3600) ** 0.2) })))
+    const said = (q: { readonly notes?: readonly { text: string }[] | undefined }) => (q.notes ?? []).map(({ text }) => text).join()
+    expect(said(law.strain('8 MPa', '50 min'))).toBe('')
+    expect(said(law.strain('8 MPa', '5 h'))).toMatch(/4\.9 times beyond the longest reading/)
+    expect(said(law.strain('8 MPa', '10000 h'))).toMatch('more than one decade')
+    expect(said(isochronousCurve(law, '1000 h', ['8 MPa'])[0]!.strain)).toMatch('extrapolated')
+    expect(said(timeToStrain(law, '8 MPa', '0.5 %'))).toMatch('extrapolated')
+    expect(said(relaxationCurve(law, '1 year')(new Quantity(3.6e6, 'time')))).toMatch('extrapolated')
+    const history = [{ time: '0 s', stress: '8 MPa' }] as const
+    const [early, late] = boltzmannStrain(law, history, ['10 min', '1000 h'])
+    expect([said(early!), said(late!)]).toEqual(['', expect.stringMatching('extrapolated')])
   })
   test('Norton-Bailey', () => {
     const { parameters, referenceStress } = fitNortonBailey(log(oracle.norton))

@@ -7,6 +7,7 @@ import {
   asa,
   designModulus,
   type Material,
+  materialByName,
   materialFromCoupons,
   materialJsonSchema,
   pa6,
@@ -384,5 +385,44 @@ describe('documents', () => {
     expect(names).toContain('creepCoefficient')
     expect(names).not.toContain('modulus')
     expect(share).toBeCloseTo(names.length / propertiesOf(pla).length, 14)
+  })
+})
+
+describe("values of one's own that no such material has", () => {
+  const source = { level: 'published', where: 'a table on the web' } as const
+  const at = (typical: string) => ({ typical, low: typical, high: typical, source }) as never
+  const said = (notes: readonly { text: string }[]) => notes.map(({ text }) => text).join('\n')
+
+  test('PLA with a glass transition of 137 °C (a printed misprint of 57 or 60) is doubted by every result', () => {
+    const odd = withProperties(pla, { glassTransitionTemperature: at('137 degC') })
+    expect(odd.doubts?.join()).toMatch(/glassTransitionTemperature is 137 .*54 .*64 .*PLA/)
+    const c = { direction: 'alongLayers', temperature: '23 degC', duration: '1 h', moisture: 'dry' } as const
+    expect(said(allowableStress(odd, { ...c, safetyFactor: 1 }).notes)).toMatch('137')
+    expect(said(designModulus(odd, c).notes)).toMatch('137')
+    expect(serviceVerdict(odd, '23 degC').reason).toMatch('137')
+    // The doubt stays with the material in a file.
+    expect(readMaterial(JSON.stringify(writeMaterial(odd))).doubts).toEqual(odd.doubts)
+  })
+  test('stainless steel with 90 W/(m K) is doubted; with 900 it is refused', () => {
+    const steel = materialByName('stainless 304')
+    expect(withProperties(steel, { thermalConductivity: at('90 W/(m K)') }).doubts?.join()).toMatch('thermalConductivity')
+    expect(() => withProperties(steel, { thermalConductivity: at('900 W/(m K)') })).toThrow('no material of the family metal')
+    const document = writeMaterial(steel)
+    const row = document.properties.thermalConductivity!
+    const wrong = {
+      ...document,
+      properties: { ...document.properties, thermalConductivity: { ...row, typical: '90 W/(m K)', high: '90 W/(m K)' } },
+    }
+    expect(readMaterial(wrong).doubts).toBeUndefined()
+    expect(readMaterial(wrong, { basedOn: steel }).doubts?.length).toBe(1)
+  })
+  test('a modulus of a polymer in the wrong unit is refused, from coupons and in a document', () => {
+    const stiff = { property: 'modulus', values: ['2100 GPa', '2150 GPa', '2050 GPa'] } as const
+    expect(() => materialFromCoupons({ name: 'x', basedOn: asa, coupons: [stiff] })).toThrow('check the unit and the digits')
+  })
+  test('coupons that lie in the range of the table, or a little beside it, are not doubted', () => {
+    expect(withProperties(pla, { tensileStrength: at('70 MPa') }).doubts).toBeUndefined()
+    for (const m of allMaterials())
+      for (const [name, value] of propertiesOf(m)) expect(withProperties(m, { [name]: value }).doubts, `${m.name} ${name}`).toBeUndefined()
   })
 })

@@ -1,5 +1,5 @@
 import { type PropertyRecord, property, type Source } from '../../formula/index.js'
-import { type Material, materialByName, PROPERTY_KINDS, type PropertyName } from '../../materials/index.js'
+import { doubtsAbout, type Material, materialByName, PROPERTY_KINDS, type PropertyName } from '../../materials/index.js'
 import { type In, InputError, type Kind, nearName, show } from '../../units/index.js'
 import { field, Refusal } from './fields.js'
 
@@ -62,6 +62,7 @@ export function ownRecordOf(material: Material): OwnMaterial {
 
 function madeOf({ basedOn, ...values }: OwnMaterial): Material {
   if (typeof basedOn !== 'string') throw new Refusal('must say which material of the table it is basedOn')
+  const base = materialByName(basedOn)
   const problems: string[] = []
   const properties: Record<string, unknown> = {}
   for (const [name, value] of Object.entries(values)) {
@@ -71,14 +72,18 @@ function madeOf({ basedOn, ...values }: OwnMaterial): Material {
       continue
     }
     try {
-      properties[name] = property(PROPERTY_KINDS[name as PropertyName] as Kind, recordOf(value))
+      const made = property(PROPERTY_KINDS[name as PropertyName] as Kind, recordOf(value))
+      properties[name] = made
+      // A bare value far outside the table is a slip more often than a discovery: it must come with its range and source.
+      const doubts = typeof value === 'string' ? doubtsAbout(base, { [name]: made }) : []
+      problems.push(...doubts.map((doubt) => `${doubt}; if it is right, give typical, low, high and source`))
     } catch (error) {
       if (!(error instanceof InputError)) throw error
       problems.push(...error.issues.map(({ path, given, accepts }) => `${name}.${path} is ${given}, ${accepts}`))
     }
   }
   if (problems.length > 0) throw new Refusal(problems.join('; '))
-  return { ...materialByName(basedOn), ...properties }
+  return { ...base, ...properties }
 }
 
 function recordOf(value: unknown): PropertyRecord<Kind> {
