@@ -15,6 +15,7 @@ import type { AnyFormula, Input, Inputs, OutputField } from '../src/formula/inde
 import { show } from '../src/units/index.js'
 import { checksById } from '../tests/published/evidence.js'
 import type { Check } from '../tests/published/harness.js'
+import { equationTex } from './equation-tex.js'
 import { meaningOf } from './meaning.js'
 
 interface Row {
@@ -146,6 +147,7 @@ function page(formula: AnyFormula, inputs: Row[], outputs: Row[], checks: readon
   const list = (title: string, items: readonly string[]) =>
     items.length === 0 ? '' : `\n\n**${title}**\n\n${items.map((item) => `- ${escaped(item)}`).join('\n')}`
   return [
+    equations(formula),
     `\n\n**Inputs**\n\n${tableOf(inputs, ['input', 'kind', 'limits', 'default', 'meaning'])}`,
     `\n\n**Output**\n\n${tableOf(outputs, ['output', 'kind', 'values', '', 'meaning'])}`,
     list('Assumes', assumes ?? []),
@@ -161,6 +163,20 @@ function page(formula: AnyFormula, inputs: Row[], outputs: Row[], checks: readon
     `\n\nId: \`${formula.id}\`\n`,
   ].join('')
 }
+
+function equations({ id, def }: AnyFormula): string {
+  if (def.equation === undefined) return ''
+  const outputs = typeof def.output === 'string' || isInfinite(def.output) ? [] : Object.keys(def.output)
+  const names = new Set([...namesIn(def.inputs), ...outputs])
+  return `\n\n**Equation**\n\n${def.equation.map((text) => `$$\n${equationTex(id, names, text)}\n$$`).join('\n\n')}`
+}
+
+/** The names of inputs, those of nested records included. */
+const namesIn = (inputs: Inputs): string[] =>
+  Object.entries(inputs).flatMap(([name, input]) => {
+    const inner = typeof input === 'object' && 'list' in input ? input.list : input
+    return typeof inner === 'object' && 'fields' in inner ? [name, ...namesIn(inner.fields)] : [name]
+  })
 
 function tableOf(rows: readonly Row[], titles: readonly string[]): string {
   const cells = rows.map((row) => [`\`${row.name}\``, row.kind, row.limits, row.fallback, row.meaning])

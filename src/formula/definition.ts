@@ -56,7 +56,12 @@ export interface OutputRecord {
 export interface Definition<I extends Inputs, O extends Output, Y> {
   readonly inputs: I
   readonly output: O
-  /** What the derivation takes for granted. */
+  /**
+   * The equations in the record's own names, in the notation of mathjs: assignments, to an output (`result` where there is one) or to a name of
+   * their own, and what the results satisfy (`a == b`). Reference pages show them; a test evaluates them with units against the kernel.
+   */
+  readonly equation?: readonly string[]
+  /** The assumptions of the derivation. */
   readonly assumes?: readonly string[]
   /** Where it is published; the first is the main one. */
   readonly source: readonly Source[]

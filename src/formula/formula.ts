@@ -29,6 +29,7 @@ export interface AnyFormula {
   readonly def: {
     readonly inputs: Inputs
     readonly output: Output
+    readonly equation?: readonly string[]
     readonly assumes?: readonly string[]
     readonly source: Definition<Inputs, Kind, number>['source']
     readonly requires?: { readonly [path: string]: { readonly accepts: string; readonly holds: (x: never) => boolean } }

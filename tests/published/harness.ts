@@ -13,6 +13,8 @@ export interface Check {
   readonly expected: string
   readonly within: string
   readonly source: Source
+  /** The inputs of a formula's case. */
+  readonly given?: unknown
   /** Runs it: computed and expected in the expected value's unit (words give NaN and are compared as text). */
   readonly run: () => { computed: number | string; expected: number | string; tolerance: number }
 }
@@ -59,7 +61,10 @@ export function published<I extends Inputs, O extends Output>(formula: Formula<I
         const result = formula(c.given) as unknown
         return name === '' ? result : name.split('.').reduce<unknown>((at, key) => (at as Record<string, unknown>)[key], result)
       }
-      return comparison(formula.id, [c.what, name].filter(Boolean).join(': '), value, expected, c.within ?? 'digits', c.source)
+      return {
+        ...comparison(formula.id, [c.what, name].filter(Boolean).join(': '), value, expected, c.within ?? 'digits', c.source),
+        given: c.given,
+      }
     })
   })
 }
