@@ -100,6 +100,10 @@ export const arcRecovery = /* @__PURE__ */ formula('capstan.arcRecovery', {
     /** Arc along which friction has reversed; it must fit within the wrap. */
     reversedArc: 'angle',
   },
+  equation: [
+    'reversedArc = log(peakTension / tension) / (2 * friction)',
+    'recovered = centreLineRadius / (friction * axialRigidity) * (sqrt(peakTension) - sqrt(tension))^2',
+  ],
   assumes: ['linear elastic cord', 'Coulomb friction', 'slip within the arc throughout', 'taut side; the slack side has the same form'],
   source: [{ level: 'computed', where: 'reverse slip from the tangent point, T = T₁e^(μθ), until it meets the loading profile' }],
   si: ({ peakTension, tension, storedTension, friction, centreLineRadius, axialRigidity }) => {
@@ -129,6 +133,7 @@ export const arcCycleLoss = /* @__PURE__ */ formula('capstan.arcCycleLoss', {
   },
   /** Energy lost per cycle. */
   output: 'energy',
+  equation: ['result = 2 * centreLineRadius * amplitude^3 / (3 * friction * axialRigidity * pretension)'],
   valid: { 'amplitude of at most a quarter of the pretension': ({ amplitude, pretension }) => amplitude <= 0.25 * pretension },
   assumes: ['small amplitude (leading order)', 'slip within the arc', 'Coulomb friction'],
   source: [{ level: 'computed', where: 'leading order of the exact loading and unloading laws round a closed cycle' }],
@@ -146,6 +151,7 @@ export const microSlipLength = /* @__PURE__ */ formula('capstan.microSlipLength'
   },
   /** Decay length; it must be short against the arc, and can dwarf the span. */
   output: 'length',
+  equation: ['result = sqrt(axialRigidity / contactStiffness)'],
   assumes: ['long arc', 'no slip'],
   source: [{ level: 'computed', where: 'bar on an elastic tangential bedding, EA u″ = k u: the shear-lag equation of lap joints' }],
   si: ({ axialRigidity, contactStiffness }) => Math.sqrt(axialRigidity / contactStiffness),

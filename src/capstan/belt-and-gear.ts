@@ -20,6 +20,10 @@ export const lewisRootStress = /* @__PURE__ */ formula('capstan.lewisRootStress'
     /** Dynamic factor for cut teeth. */
     dynamicFactor: 'ratio',
   },
+  equation: [
+    'dynamicFactor = (6.1 m/s + pitchSpeed) / (6.1 m/s)',
+    'rootStress = dynamicFactor * tangentialForce / (faceWidth * module * formFactor)',
+  ],
   assumes: ['one tooth carries all', 'no stress concentration, no temperature: for polymers the flank temperature decides'],
   source: [
     { level: 'unverified', where: "Lewis equation with Barth's factor (6.1 + V)/6.1: Shigley's Mechanical Engineering Design, sec. 14-1" },
@@ -70,6 +74,11 @@ export const beltTeethInMesh = /* @__PURE__ */ formula('capstan.beltTeethInMesh'
     /** Share of the belt's rating: 1 from six teeth, 0.2 less for each one missing. */
     toothFactor: 'ratio',
   },
+  equation: [
+    'exact = smallTeeth / 2 - pitch * smallTeeth * (largeTeeth - smallTeeth) / (2 * pi^2 * centreDistance)',
+    'teethInMesh = floor(exact)',
+    'toothFactor = teethInMesh >= 6 ? 1 : max(0, 1 - 0.2 * (6 - teethInMesh))',
+  ],
   requires: {
     largeTeeth: {
       accepts: 'must be at least the teeth of the small pulley',
@@ -114,6 +123,11 @@ export const beltRating = /* @__PURE__ */ formula('capstan.beltRating', {
     /** Width factor. */
     widthFactor: 'ratio',
   },
+  equation: [
+    'widthFactor = (width / referenceWidth)^1.14',
+    'power = (toothFactor * widthFactor * allowableTension - width / referenceWidth * massPerLength * speed^2) * speed',
+    'torque = (toothFactor * widthFactor * allowableTension - width / referenceWidth * massPerLength * speed^2) * pitchRadius',
+  ],
   requires: {
     speed: {
       accepts: 'leaves no tension for power at this speed',
@@ -144,6 +158,7 @@ export const beltToothShear = /* @__PURE__ */ formula('capstan.beltToothShear', 
   },
   /** Shear stress, shared evenly. */
   output: 'stress',
+  equation: ['result = tangentialForce / (teethInMesh * width * rootWidth)'],
   assumes: ['all teeth in mesh carry alike; the first carries more'],
   source: [{ level: 'computed', where: 'force over sheared area' }],
   si: ({ tangentialForce, teethInMesh, width, rootWidth }) => tangentialForce / (teethInMesh * width * rootWidth),
@@ -159,6 +174,7 @@ export const backlashAngle = /* @__PURE__ */ formula('capstan.backlashAngle', {
   },
   /** Angle of free play at the joint. */
   output: 'angle',
+  equation: ['result = backlash / pitchRadius'],
   source: [{ level: 'computed', where: 'arc over radius' }],
   si: ({ backlash, pitchRadius }) => backlash / pitchRadius,
 })
@@ -177,6 +193,7 @@ export const gearBacklash = /* @__PURE__ */ formula('capstan.gearBacklash', {
     /** The same along the pitch circle, at 20° of pressure angle. */
     alongPitchCircle: 'length',
   },
+  equation: ['normal = 2 / 3 * (0.06 mm + 0.0005 * centreDistance + 0.03 * module)', 'alongPitchCircle = normal / cos(20 deg)'],
   assumes: ['ferrous gears in ferrous housings at less than 15 m/s', 'commercial tolerances of housing, shafts and bearings'],
   source: [{ level: 'unverified', where: 'ISO/TR 10064-2: (2/3)(0.06 mm + 0.0005 a + 0.03 m)' }],
   si: ({ module, centreDistance }) => {

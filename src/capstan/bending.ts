@@ -9,6 +9,7 @@ export const bendRatio = /* @__PURE__ */ formula('capstan.bendRatio', {
     cordDiameter: { kind: 'length', above: 0 },
   },
   output: 'ratio',
+  equation: ['result = 2 * centreLineRadius / cordDiameter'],
   source: [{ level: 'commonPractice', where: 'D/d of rope practice' }],
   si: ({ centreLineRadius, cordDiameter }) => (2 * centreLineRadius) / cordDiameter,
 })
@@ -28,6 +29,7 @@ export const bendEfficiency = /* @__PURE__ */ formula('capstan.bendEfficiency', 
   },
   /** Share kept; goes into `workingTension`. */
   output: 'ratio',
+  equation: ['result = min(1, (bendRatio / leastBendRatio)^exponent)'],
   assumes: ['one static pull: wear and fatigue over the pulley come on top'],
   valid: { 'bend ratio of at least half the least one': ({ bendRatio, leastBendRatio }) => bendRatio >= 0.5 * leastBendRatio },
   source: [
@@ -47,6 +49,7 @@ export const wireRopeBendEfficiency = /* @__PURE__ */ formula('capstan.wireRopeB
   },
   /** Share kept; goes into `workingTension`. */
   output: 'ratio',
+  equation: ['result = 1 - 0.5 / sqrt(bendRatio)'],
   assumes: ['one static pull: a running rope loses more, and tires'],
   valid: { 'bend ratio of at most 40, as charted': ({ bendRatio }) => bendRatio <= 40 },
   source: [{ level: 'unverified', where: 'rigging handbooks, chart of sling efficiency over pins: 1 - 0.5/√(D/d)' }],
@@ -77,6 +80,7 @@ export const wireBendingStress = /* @__PURE__ */ formula('capstan.wireBendingStr
     pulleyDiameter: { kind: 'length', above: 0 },
   },
   output: 'stress',
+  equation: ['result = modulus * wireDiameter / pulleyDiameter'],
   assumes: ['wires bend as single beams'],
   source: [{ level: 'unverified', where: 'Reuleaux: sigma = E d/D' }],
   si: ({ modulus, wireDiameter, pulleyDiameter }) => (modulus * wireDiameter) / pulleyDiameter,

@@ -17,6 +17,9 @@ export const braidAxialRigidity = /* @__PURE__ */ formula('capstan.braidAxialRig
     lateralRatio: { kind: 'ratio', min: 0, max: 1, default: 0.5 },
   },
   output: 'axialRigidity',
+  equation: [
+    'result = filamentModulus * massPerLength / filamentDensity * cos(braidAngle)^2 * (cos(braidAngle)^2 - lateralRatio * sin(braidAngle)^2)',
+  ],
   assumes: ['affine helix', 'bedded in: a new braid has 0.3 to 0.7 of this until cycled'],
   source: [{ level: 'computed', where: 'strain and force of a helical strand resolved on the cord axis' }],
   si: ({ filamentModulus, filamentDensity, massPerLength, braidAngle, lateralRatio }) => {
@@ -39,6 +42,7 @@ export const braidBreakingStrength = /* @__PURE__ */ formula('capstan.braidBreak
   },
   /** Straight, new, without its ends. A pull test or the spool's own figure goes before it. */
   output: 'force',
+  equation: ['result = realisation * filamentStrength * massPerLength / filamentDensity'],
   assumes: ['all mass of the cord bears load: no cover, no coating'],
   valid: { 'realisation of 0.5 to 0.8': ({ realisation }) => realisation >= 0.5 && realisation <= 0.8 },
   source: [
@@ -100,6 +104,7 @@ export const workingTension = /* @__PURE__ */ formula('capstan.workingTension', 
     designFactor: { kind: 'ratio', min: 1 },
   },
   output: 'force',
+  equation: ['result = breakingStrength * endEfficiency * bendEfficiency / designFactor'],
   assumes: ['losses of end and bend multiply'],
   source: [{ level: 'published', where: 'Cordage Institute CI 1401: design factors of 5 to 12 on breaking strength' }],
   valid: { 'design factor at least 5': ({ designFactor }) => designFactor >= 5 },
@@ -180,6 +185,9 @@ export const pretensionLeft = /* @__PURE__ */ formula('capstan.pretensionLeft', 
     /** Whether any is left. */
     state: { oneOf: ['taut', 'slack'] },
   },
+  equation: [
+    'tension = max(0 N, pretension - axialRigidity * creepStrain + axialRigidity * temperatureRise * (frameExpansion - cordExpansion))',
+  ],
   assumes: ['ends fixed, frame rigid and as warm as the cord', 'creep strain of constant tension counted in full'],
   source: [
     { level: 'computed', where: 'strain compatibility at fixed ends: dT = EA (heat strain of the frame less that of the cord - dε)' },

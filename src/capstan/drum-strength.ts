@@ -28,6 +28,12 @@ export const drumNeckStress = /* @__PURE__ */ formula('capstan.drumNeckStress', 
     /** Equivalent stress of both by von Mises, for a section loaded along its strong direction. */
     equivalentStress: 'stress',
   },
+  equation: [
+    'sectionModulus = pi * (outerDiameter^4 - boreDiameter^4) / (32 * outerDiameter)',
+    'torsionStress = torque / (2 * sectionModulus)',
+    'bendingStress = sidePull * arm / sectionModulus',
+    'equivalentStress = sqrt(bendingStress^2 + 3 * torsionStress^2)',
+  ],
   assumes: ['round section', 'Saint-Venant torsion and beam bending, no notch factor'],
   source: [{ level: 'computed', where: 'elastic torsion and bending of a hollow round shaft; any strength-of-materials text' }],
   si: ({ torque, sidePull, arm, outerDiameter: D, boreDiameter: d }) => {
@@ -50,6 +56,7 @@ export const grooveWedging = /* @__PURE__ */ formula('capstan.grooveWedging', {
   },
   /** Axial force on one wall, all along the wrap. */
   output: 'force',
+  equation: ['result = tension * wrapAngle / (2 * tan(grooveAngle / 2))'],
   assumes: ['no flank friction (safe)', 'uniform tension'],
   source: [{ level: 'computed', where: 'balance of a wedge: T/R per length shared by two flanks' }],
   si: ({ tension, wrapAngle, grooveAngle }) => (tension * wrapAngle) / (2 * Math.tan(grooveAngle / 2)),
@@ -128,6 +135,7 @@ export const anchorPull = /* @__PURE__ */ formula('capstan.anchorPull', {
   },
   /** Force on the anchor: never below the stored tension while the span is tighter than it. */
   output: 'force',
+  equation: ['result = min(max(storedTension, spanTension * exp(-friction * wrapAngle)), spanTension * exp(friction * wrapAngle))'],
   assumes: ['the wrap held the stored tension before the load came', 'Coulomb friction'],
   source: [{ level: 'computed', where: 'Euler-Eytelwein decay from the tangent point until the stored tension is met' }],
   si: ({ spanTension, storedTension, friction, wrapAngle }) => {

@@ -9,6 +9,7 @@ export const reflectedInertia = /* @__PURE__ */ formula('capstan.reflectedInerti
     ratio: { kind: 'ratio', above: 0 },
   },
   output: 'momentOfInertia',
+  equation: ['result = rotorInertia * ratio^2'],
   source: [{ level: 'commonPractice', where: 'equal kinetic energy at the joint: N² J' }],
   si: ({ rotorInertia, ratio }) => rotorInertia * ratio * ratio,
 })
@@ -23,6 +24,7 @@ export const stiffnessAtMotor = /* @__PURE__ */ formula('capstan.stiffnessAtMoto
   },
   /** Torque per angle of the motor. */
   output: 'torsionalStiffness',
+  equation: ['result = stiffness / ratio^2'],
   source: [{ level: 'commonPractice', where: 'equal energy: K/N²' }],
   si: ({ stiffness, ratio }) => stiffness / (ratio * ratio),
 })
@@ -45,6 +47,11 @@ export const driveResonance = /* @__PURE__ */ formula('capstan.driveResonance', 
     /** Bandwidth a controller on the motor side can usually reach: a third of the locked frequency (rule of thumb). */
     usableBandwidth: 'frequency',
   },
+  equation: [
+    'motorLocked = sqrt(stiffness / loadInertia) / (2 * pi)',
+    'motorFree = sqrt(stiffness * (1 / loadInertia + 1 / reflectedInertia)) / (2 * pi)',
+    'usableBandwidth = motorLocked / 3',
+  ],
   assumes: [
     'two inertias on one spring, no damping',
     'bandwidth: rule of thumb of a third to a fifth of the locked frequency; the third is given',
@@ -73,6 +80,7 @@ export const creepDrift = /* @__PURE__ */ formula('capstan.creepDrift', {
     axialRigidity: { kind: 'axialRigidity', above: 0 },
   },
   output: 'angle',
+  equation: ['result = ratio * stroke * tensionDifference / (2 * axialRigidity)'],
   assumes: [
     'short pinion wrap: every cord element leaves the pinion (none leaves, no drift, where pinion travel and slip arcs fit in the wrap)',
     'no experiment stands behind this',

@@ -10,6 +10,7 @@ export const slackTension = /* @__PURE__ */ formula('capstan.slackTension', {
   },
   /** Tension at the slack end. */
   output: 'force',
+  equation: ['result = load * exp(-friction * wrapAngle)'],
   assumes: ['cord perfectly flexible and massless', 'Coulomb friction, constant along the arc', 'slip impends along the whole arc'],
   source: [{ level: 'published', where: 'Euler 1769; Eytelwein 1808; any statics text, "belt friction"' }],
   si: ({ load, friction, wrapAngle }) => load * Math.exp(-friction * wrapAngle),
@@ -24,6 +25,7 @@ export const tautTension = /* @__PURE__ */ formula('capstan.tautTension', {
   },
   /** Tension at the taut end when the cord is about to slip. */
   output: 'force',
+  equation: ['result = slackTension * exp(friction * wrapAngle)'],
   assumes: ['cord perfectly flexible and massless', 'Coulomb friction, constant along the arc', 'slip impends along the whole arc'],
   source: [{ level: 'published', where: 'Euler 1769; Eytelwein 1808; any statics text, "belt friction"' }],
   si: ({ slackTension, friction, wrapAngle }) => slackTension * Math.exp(friction * wrapAngle),
@@ -36,6 +38,7 @@ export const tensionRatio = /* @__PURE__ */ formula('capstan.tensionRatio', {
   },
   /** Largest ratio of taut to slack tension; the radius of the drum does not enter. */
   output: 'ratio',
+  equation: ['result = exp(friction * wrapAngle)'],
   assumes: ['cord perfectly flexible and massless', 'Coulomb friction, constant along the arc'],
   source: [{ level: 'published', where: 'Euler 1769; Eytelwein 1808; any statics text, "belt friction"' }],
   si: ({ friction, wrapAngle }) => Math.exp(friction * wrapAngle),
@@ -56,6 +59,7 @@ export const frictionFromTensions = /* @__PURE__ */ formula('capstan.frictionFro
   },
   /** Coefficient of friction at this ratio of drum to cord diameter. */
   output: 'ratio',
+  equation: ['result = log(tautTension / slackTension) / wrapAngle'],
   assumes: ['the whole arc slips at constant speed', 'the value holds for the ratio of drum to cord diameter it was measured at'],
   source: [{ level: 'published', where: 'Euler 1769; Eytelwein 1808, solved for the coefficient' }],
   si: ({ tautTension, slackTension, wrapAngle }) => Math.log(tautTension / slackTension) / wrapAngle,
@@ -76,6 +80,7 @@ export const slipArc = /* @__PURE__ */ formula('capstan.slipArc', {
   },
   /** Arc along which the cord slips; its share of the whole wrap is the utilisation of the wrap. */
   output: 'angle',
+  equation: ['result = log(tautTension / slackTension) / friction'],
   assumes: ['cord perfectly flexible and massless', 'Coulomb friction, constant along the arc'],
   source: [{ level: 'published', where: 'Euler 1769; Eytelwein 1808, solved for the angle' }],
   si: ({ tautTension, slackTension, friction }) => Math.log(tautTension / slackTension) / friction,
@@ -93,6 +98,7 @@ export const wrapsNeeded = /* @__PURE__ */ formula('capstan.wrapsNeeded', {
   },
   /** Turns of contact, of which the part turn between the spans counts. */
   output: 'count',
+  equation: ['result = log(requiredReserve * tensionRatio) / (2 * pi * friction)'],
   assumes: ['cord perfectly flexible and massless', 'Coulomb friction, constant along the arc'],
   source: [{ level: 'published', where: 'Euler 1769; Eytelwein 1808, solved for the number of turns' }],
   si: ({ tensionRatio, friction, requiredReserve }) => Math.log(requiredReserve * tensionRatio) / (2 * Math.PI * friction),
@@ -121,6 +127,10 @@ export const runningTautTension = /* @__PURE__ */ formula('capstan.runningTautTe
     /** Part of both tensions that bends the moving cord round the drum and presses on nothing. */
     centrifugalTension: 'force',
   },
+  equation: [
+    'centrifugalTension = massPerLength * speed^2',
+    'tautTension = centrifugalTension + (slackTension - centrifugalTension) * exp(friction * wrapAngle)',
+  ],
   assumes: ['cord perfectly flexible', 'steady speed', 'Coulomb friction, constant along the arc'],
   source: [{ level: 'unverified', where: "Shigley's Mechanical Engineering Design, sec. 17-2 (flat belts)" }],
   si: ({ slackTension, friction, wrapAngle, massPerLength, speed }) => ({

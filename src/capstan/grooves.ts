@@ -14,6 +14,10 @@ export const vGrooveFriction = /* @__PURE__ */ formula('capstan.vGrooveFriction'
     /** While the cord is still being pulled into the groove: flank friction also resists seating. The lower, safer figure for holding. */
     seatingFriction: 'ratio',
   },
+  equation: [
+    'effectiveFriction = friction / sin(grooveAngle / 2)',
+    'seatingFriction = friction / (sin(grooveAngle / 2) + friction * cos(grooveAngle / 2))',
+  ],
   assumes: ['both flanks carry alike', 'cord does not touch the bottom of the groove'],
   valid: { 'groove angle of 20 to 180 degrees (a sharper groove jams)': ({ grooveAngle }) => grooveAngle >= 0.349 },
   source: [
@@ -43,6 +47,9 @@ export const roundGrooveFriction = /* @__PURE__ */ formula('capstan.roundGrooveF
   },
   /** Coefficient of friction along the groove. */
   output: 'ratio',
+  equation: [
+    'result = 4 * friction * (cos(seatAngle / 2) - sin(undercutAngle / 2)) / (pi - undercutAngle - seatAngle - sin(undercutAngle) + sin(seatAngle))',
+  ],
   assumes: ['pressure falls as the cosine from the bottom of the seat', 'seat fits the cord: credit above the flat value needs a test'],
   source: [{ level: 'unverified', where: 'EN 81-50, cl. 5.11 (EN 81-1, annex M), semi-circular and undercut grooves' }],
   si: ({ friction, undercutAngle, seatAngle }) =>
@@ -68,6 +75,13 @@ export const helixWrap = /* @__PURE__ */ formula('capstan.helixWrap', {
     /** Cord length of one turn. */
     lengthPerTurn: 'length',
   },
+  equation: [
+    'rise = groovePitch / (2 * pi)',
+    'leadAngle = atan(rise / centreLineRadius)',
+    'lengthPerTurn = 2 * pi * sqrt(centreLineRadius^2 + rise^2)',
+    'curvatureRadius = (centreLineRadius^2 + rise^2) / centreLineRadius',
+    'frictionFactor = centreLineRadius / sqrt(centreLineRadius^2 + rise^2)',
+  ],
   assumes: ['the cord follows a geodesic of a smooth cylinder: no side force'],
   source: [{ level: 'computed', where: 'curvature and arc length of a circular helix (any differential-geometry text)' }],
   si: ({ centreLineRadius: R, groovePitch }) => {
@@ -97,6 +111,7 @@ export const thickCordFriction = /* @__PURE__ */ formula('capstan.thickCordFrict
   },
   /** Coefficient to use in the exponent. */
   output: 'ratio',
+  equation: ['result = friction / (1 + cordDiameter / (2 * grooveRadius))'],
   assumes: ['moment balance about the axle, first order in cord over drum diameter'],
   valid: { 'drum at least four cord diameters': ({ grooveRadius, cordDiameter }) => 2 * grooveRadius >= 4 * cordDiameter },
   source: [{ level: 'computed', where: 'moment balance of a wrapped element about the axle' }],

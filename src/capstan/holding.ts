@@ -39,6 +39,7 @@ export const slipTorque = /* @__PURE__ */ formula('capstan.slipTorque', {
     /** Slack tension there. */
     slackTension: 'force',
   },
+  equation: ['torque == drumRadius * (tautTension - slackTension)', 'tautTension == slackTension * exp(friction * pinionWrap)'],
   assumes: ['loaded from a uniform pretension', 'fixed centres', 'linear elastic cord', 'Coulomb friction, static and kinetic alike'],
   source: [
     { level: 'computed', where: 'Euler-Eytelwein ratio over the whole pinion wrap with equal lengths given and taken by the two branches' },

@@ -15,6 +15,7 @@ export const slackTorqueEstimate = /* @__PURE__ */ formula('capstan.slackTorqueE
     /** Lower bound for equal drum arcs, so near mid travel only. */
     equalArcs: 'torque',
   },
+  equation: ['anyArcs = drumRadius * pretension', 'equalArcs = 2 * drumRadius * pretension'],
   assumes: [
     'any arcs: the taut span keeps at least the pretension',
     'equal arcs: both spans change by the same force',
@@ -42,6 +43,10 @@ export const slipTorqueEstimate = /* @__PURE__ */ formula('capstan.slipTorqueEst
     /** Lower bound for equal drum arcs, so near mid travel only. */
     equalArcs: 'torque',
   },
+  equation: [
+    'anyArcs = drumRadius * pretension * (1 - exp(-friction * pinionWrap))',
+    'equalArcs = 2 * drumRadius * pretension * tanh(friction * pinionWrap / 2)',
+  ],
   assumes: [
     'any arcs: the taut span keeps at least the pretension',
     'equal arcs: both spans change by the same force',
@@ -66,6 +71,7 @@ export const travelPeakTension = /* @__PURE__ */ formula('capstan.travelPeakTens
     ...LOADED_DRUM,
   },
   output: 'force',
+  equation: ['result = pretension + torque / drumRadius'],
   assumes: [
     'cord wound on slack displaces cord stored at pretension until the slack span is back at the pretension (short pinion wrap): a conservative size; with long wraps the peak stays nearer T0 + 0.5 to 0.6 of torque over radius',
     'joint strokes of at most 2.8 spans over the drum radius: longer ones, repeated on a short pinion wrap, pull more (`cycleTension`)',
@@ -90,6 +96,10 @@ export const strokeTension = /* @__PURE__ */ formula('capstan.strokeTension', {
     /** Tension of the slack span at the end of the stroke. */
     slackTension: 'force',
   },
+  equation: [
+    'slackTension = pretension - torque / (2 * drumRadius) * exp(-drumRadius * stroke / (2 * span))',
+    'tautTension = slackTension + torque / drumRadius',
+  ],
   assumes: ['spans only: slip arcs ignored', 'short pinion wrap, so that stored cord leaves the pinion', 'no gross slip'],
   source: [{ level: 'computed', where: 'dT/dtheta = -(r2/2L)(Ts - T0), from conservation of unstretched length' }],
   valid: { 'slack span under tension at the start': ({ pretension, torque, drumRadius }) => torque / (2 * drumRadius) < pretension },

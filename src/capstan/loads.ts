@@ -55,6 +55,10 @@ export const drumHoop = /* @__PURE__ */ formula('capstan.drumHoop', {
     /** Hoop stress at the bore, in the middle of a drum without one; negative is compression. */
     boreHoopStress: 'stress',
   },
+  equation: [
+    'pressure = tension / (centreLineRadius * pitch)',
+    'boreHoopStress = boreRadius > 0 m ? -2 * pressure * wallOuterRadius^2 / (wallOuterRadius^2 - boreRadius^2) : -pressure',
+  ],
   assumes: ['wraps lie side by side over a length of at least the wall thickness', 'plane stress, empty bore, elastic'],
   source: [{ level: 'computed', where: "Lamé's thick cylinder under outer pressure, p = T/(R pitch)" }],
   requires: {
@@ -82,6 +86,7 @@ export const groovePressure = /* @__PURE__ */ formula('capstan.groovePressure', 
     cordDiameter: { kind: 'length', above: 0 },
   },
   output: 'stress',
+  equation: ['result = tension / (centreLineRadius * cordDiameter)'],
   assumes: ['cord supported over its full diameter'],
   source: [{ level: 'commonPractice', where: 'rope pressure 2T/(D d)' }],
   si: ({ tension, centreLineRadius, cordDiameter }) => tension / (centreLineRadius * cordDiameter),
@@ -96,6 +101,7 @@ export const idlerForce = /* @__PURE__ */ formula('capstan.idlerForce', {
     turnedAngle: { kind: 'angle', min: 0, max: '360 deg' },
   },
   output: 'force',
+  equation: ['result = 2 * tension * sin(turnedAngle / 2)'],
   assumes: ['equal tension on both sides'],
   source: [{ level: 'published', where: 'FAA Order AA-SM-017, control-cable pulley example: 2 T sin(theta/2)' }],
   si: ({ tension, turnedAngle }) => 2 * tension * Math.sin(turnedAngle / 2),

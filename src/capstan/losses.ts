@@ -23,6 +23,11 @@ export const strokeLosses = /* @__PURE__ */ formula('capstan.strokeLosses', {
     /** Bending of the cord on two pulleys, both spans. */
     bending: 'energy',
   },
+  equation: [
+    'beltCreep = (tautTension - slackTension)^2 / axialRigidity * pinionRadius * pinionTravel',
+    'bearings = bearingFriction * shaftForce * bearingRadius * pinionTravel',
+    'bending = bendingLoss * (tautTension + slackTension) * pinionRadius * pinionTravel',
+  ],
   assumes: ['terms are small and add', 'rubbing of fibres grows with the pull in the cord, so that pretension costs too'],
   source: [
     {
@@ -69,6 +74,12 @@ export const driveLosses = /* @__PURE__ */ formula('capstan.driveLosses', {
     /** Bending of the cord on two pulleys, both spans. */
     bending: 'ratio',
   },
+  equation: [
+    'work = (tautTension - slackTension) * pinionRadius',
+    'beltCreep = (tautTension - slackTension) / axialRigidity',
+    'bearings = bearingFriction * shaftForce * bearingRadius / work',
+    'bending = bendingLoss * (tautTension + slackTension) * pinionRadius / work',
+  ],
   assumes: [
     'terms are small and add',
     'steady torque: the slip in the arcs as torque rises and falls is lost per load cycle, not per stroke, and comes on top',

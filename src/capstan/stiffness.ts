@@ -17,6 +17,7 @@ export const spanStiffness = /* @__PURE__ */ formula('capstan.spanStiffness', {
   },
   /** Torque per angle of the joint, motor locked. */
   output: 'torsionalStiffness',
+  equation: ['result = 2 * axialRigidity * drumRadius^2 / (span + 2 * microSlipLength)'],
   assumes: ['both spans tight', 'arcs rigid'],
   source: [{ level: 'computed', where: "Hooke's law for two spans on one drum, K = 2 EA r²/L" }],
   si: ({ axialRigidity, drumRadius, span, microSlipLength }) =>
@@ -43,6 +44,10 @@ export const frictionlessWrapStiffness = /* @__PURE__ */ formula('capstan.fricti
   },
   /** Torque per angle of the joint, motor locked. Not a bound of the tangent stiffness near slip. */
   output: 'torsionalStiffness',
+  equation: [
+    'shared = span + pinionRadius * pinionWrap / 2',
+    'result = axialRigidity * drumRadius^2 * (1 / (shared + drumRadius * drumWrapTaut) + 1 / (shared + drumRadius * drumWrapSlack))',
+  ],
   assumes: ['both spans tight', 'no friction, cord held in the middle of the pinion'],
   source: [{ level: 'computed', where: "Hooke's law with the arcs as free length" }],
   si: ({ axialRigidity, pinionRadius, drumRadius, span, pinionWrap, drumWrapTaut, drumWrapSlack }) => {

@@ -32,6 +32,13 @@ export const takeUp = /* @__PURE__ */ formula('capstan.takeUp', {
     /** Frame growth less cord growth: positive tightens the cord, negative must be taken up. */
     heat: 'length',
   },
+  equation: [
+    'elastic = workingLength * pretension / axialRigidity',
+    'bedding = workingLength * beddingStrain',
+    'creep = workingLength * creepStrain',
+    'heat = workingLength * temperatureRise * (frameExpansion - cordExpansion)',
+    'total = elastic + bedding + creep + slack + max(0 m, -heat)',
+  ],
   assumes: ['frame rigid', 'frame and cord at one temperature'],
   source: [{ level: 'computed', where: 'sum of elongations over the cord length' }],
   si: ({
@@ -62,6 +69,7 @@ export const thermalTension = /* @__PURE__ */ formula('capstan.thermalTension', 
   },
   /** Change of tension: positive when the frame outgrows the cord. */
   output: 'force',
+  equation: ['result = axialRigidity * temperatureRise * (frameExpansion - cordExpansion)'],
   assumes: ['frame rigid: a compliant frame takes part of it', 'frame and cord at one temperature', 'elastic, no relaxation'],
   source: [{ level: 'computed', where: 'thermal strain difference times axial rigidity' }],
   si: ({ axialRigidity, temperatureRise, frameExpansion, cordExpansion }) =>
@@ -123,6 +131,7 @@ export const tensionPerScrewTurn = /* @__PURE__ */ formula('capstan.tensionPerSc
   },
   /** Tension gained per full turn. */
   output: 'force',
+  equation: ['result = axialRigidity * lead * gain / workingLength'],
   assumes: ['the tension evens out along the whole cord: turn the joint back and forth while setting', 'frame rigid'],
   source: [{ level: 'computed', where: "Hooke's law over the working length" }],
   si: ({ lead, gain, workingLength, axialRigidity }) => (axialRigidity * lead * gain) / workingLength,

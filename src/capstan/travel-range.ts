@@ -18,6 +18,7 @@ export const singleTrackTravel = /* @__PURE__ */ formula('capstan.singleTrackTra
   },
   /** Travel of the joint from end to end. */
   output: 'angle',
+  equation: ['result = drumWrapAngle - anchorGap - 2 * residualWrap'],
   assumes: ['both anchors on one track of less than a full turn'],
   source: [{ level: 'computed', where: 'each anchor may come up to its tangent point but for the residual wrap' }],
   si: ({ drumWrapAngle, anchorGap, residualWrap }) => drumWrapAngle - anchorGap - 2 * residualWrap,
@@ -39,6 +40,7 @@ export const residualWrap = /* @__PURE__ */ formula('capstan.residualWrap', {
   },
   /** Wrap on the track that is paid out furthest. */
   output: 'angle',
+  equation: ['result = drumWrap - travel / 2'],
   valid: { 'at least 10 degrees left before the anchor': (_, left) => left >= 0.1745 },
   source: [{ level: 'commonPractice', where: 'winding drums keep a residual wrap before the anchor' }],
   si: ({ drumWrap, travel }) => drumWrap - travel / 2,

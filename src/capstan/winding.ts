@@ -56,6 +56,7 @@ export const pinionLength = /* @__PURE__ */ formula('capstan.pinionLength', {
     /** Axial walk of the wraps over the travel. */
     walk: 'length',
   },
+  equation: ['turns = ratio * travel / (2 * pi)', 'length = groovePitch * (wraps + turns + spare)', 'walk = groovePitch * turns'],
   assumes: ['no registry drift: a pinion held by friction alone may need more'],
   source: [{ level: 'computed', where: 'one pitch of axial walk per pinion turn' }],
   si: ({ groovePitch, wraps, ratio, travel, spare }) => {
@@ -78,6 +79,7 @@ export const drumLength = /* @__PURE__ */ formula('capstan.drumLength', {
   },
   /** Length that needs grooves, without flanges. */
   output: 'length',
+  equation: ['result = tracks * (drumLead * largestWrap / (2 * pi) + groovePitch)'],
   source: [{ level: 'computed', where: 'axial advance of a helix plus the width of one cord, per track' }],
   si: ({ drumLead, largestWrap, groovePitch, tracks }) => tracks * ((drumLead * largestWrap) / (2 * Math.PI) + groovePitch),
 })
@@ -92,6 +94,7 @@ export const matchedDrumLead = /* @__PURE__ */ formula('capstan.matchedDrumLead'
   },
   /** Axial distance per drum turn. */
   output: 'length',
+  equation: ['result = pinionPitch * ratio'],
   source: [{ level: 'computed', where: 'both ends of a span must walk alike: lead per pinion turn times turns per drum turn' }],
   si: ({ pinionPitch, ratio }) => pinionPitch * ratio,
 })
@@ -106,6 +109,7 @@ export const fleetAngle = /* @__PURE__ */ formula('capstan.fleetAngle', {
   },
   /** Angle between the span and the plane of the pulley. */
   output: 'angle',
+  equation: ['result = atan(axialOffset / span)'],
   valid: { 'fleet angle of at most 2 degrees (1.5 on plain drums)': (_, angle) => angle <= 0.034907 },
   source: [{ level: 'unverified', where: 'fleet angle limits of 1 to 2 degrees: MIL-F-18372; wire-rope drum practice' }],
   si: ({ axialOffset, span }) => Math.atan2(axialOffset, span),
@@ -125,6 +129,7 @@ export const leadMismatch = /* @__PURE__ */ formula('capstan.leadMismatch', {
   },
   /** Offset at either end of travel when the span is square at mid travel. */
   output: 'length',
+  equation: ['result = abs(pinionPitch * ratio - drumLead) * travel / (4 * pi)'],
   source: [{ level: 'computed', where: 'difference of the two walks over half the travel' }],
   si: ({ pinionPitch, drumLead, ratio, travel }) => (Math.abs(pinionPitch * ratio - drumLead) * travel) / (4 * Math.PI),
 })
@@ -157,6 +162,10 @@ export const cordToCut = /* @__PURE__ */ formula('capstan.cordToCut', {
     /** Length between the anchors under tension. */
     workingLength: 'length',
   },
+  equation: [
+    'workingLength = 2 * span + drumRadius * drumWrapTotal + pinionWrap * sqrt(pinionRadius^2 + (groovePitch / (2 * pi))^2)',
+    'cutLength = workingLength / (1 + strain) + 2 * (endLength + tailLength)',
+  ],
   source: [{ level: 'computed', where: 'sum of spans, arcs and helix length' }],
   si: ({ span, drumRadius, drumWrapTotal, pinionRadius, pinionWrap, groovePitch, endLength, tailLength, strain }) => {
     const c = groovePitch / (2 * Math.PI)

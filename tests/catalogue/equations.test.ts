@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { catalogue } from '../../src/catalogue/index.js'
-import { type AnyFormula, brokenStatements, formula, type Input, type Inputs, recordReader } from '../../src/formula/index.js'
+import { type AnyFormula, formula, type Input, type Inputs, recordReader } from '../../src/formula/index.js'
 import { type Issue, kindRow, readAny } from '../../src/units/index.js'
 import { checksById } from '../published/evidence.js'
 import { determined, disagreements } from './equations.js'
@@ -61,13 +61,12 @@ describe.each(written)('the equation of %s', (_, one) => {
         const x = moved(one.def.inputs, start, () => factors.next().value as number)
         if (!acceptable(one, x)) return
         const y = one.si(x as never)
-        if (brokenStatements(one, x, y).length > 0) return
         compared++
         expect(disagreements(one, x, y)).toEqual([])
       }),
       { numRuns: 30 },
     )
-    expect(compared, 'no moved case was acceptable and valid').toBeGreaterThan(5)
+    expect(compared, 'no moved case was acceptable').toBeGreaterThan(5)
   })
 })
 
