@@ -170,12 +170,12 @@ export type Program = { readonly path: string } | { readonly missing: string }
 
 /**
  * Builds a C or C++ source of bench/c into bench/build. Flags follow the source, so that `-l` flags link.
- * `needs` names headers (of a Debian package, say) without which the reference is reported as missing.
+ * `needs` names headers (of a Debian package, say) without which the reference is reported as missing, and what to call them.
  */
 export function buildC(
   source: string,
   flags: readonly string[] = ['-O3'],
-  needs: { headers?: readonly string[]; from?: string } = {},
+  needs: { headers?: readonly string[]; called?: string; from?: string } = {},
 ): Program {
   const { name, ext } = parse(source)
   const compiler = ext === '.c' ? (process.env.CC ?? 'cc') : (process.env.CXX ?? 'c++')
@@ -192,7 +192,7 @@ export function buildC(
         stdio: ['pipe', 'ignore', 'ignore'],
       })
     } catch {
-      return { missing: `${header} is not installed${needs.from === undefined ? '' : ` (Debian package ${needs.from})`}` }
+      return { missing: `${needs.called ?? header} is not installed${needs.from === undefined ? '' : ` (Debian package ${needs.from})`}` }
     }
   }
   const folder = join('bench', 'build')

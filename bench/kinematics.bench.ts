@@ -41,7 +41,7 @@ const angles = Float64Array.from(poses.flatMap(({ q }) => [...q]))
 
 const generic = buildC('chain.cpp', ['-O3', '-I/usr/include/eigen3', '-lorocos-kdl'], {
   headers: ['kdl/chain.hpp'],
-  from: 'liborocos-kdl-dev',
+  called: "Debian's kinematics library",
 })
 const c = buildC('leg.c')
 

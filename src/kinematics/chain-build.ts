@@ -1,6 +1,6 @@
 import { type Given, type Inputs, readInputs, type Si } from '../formula/index.js'
 import { InputError } from '../units/index.js'
-import type { ChainJointSi } from './chain-kernel.js'
+import type { ChainJointSi } from './chain-geometry-kernel.js'
 import { ChainKernel } from './chain-kernel.js'
 import { alignZ, compose, IDENTITY, inverse, linkIn, shift, turnX, turnZ } from './frames.js'
 import { LINK, linkSi } from './link.js'

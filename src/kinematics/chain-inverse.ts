@@ -1,11 +1,12 @@
 import { solveInPlace } from '../numeric/index.js'
 import type { ChainKernel } from './chain-kernel.js'
+import { rotationErrorInto } from './rotation-error.js'
 
-/** What a damped inverse is asked for, SI. */
+/** Target and start of a damped inverse, SI. */
 export interface InverseRequest {
-  /** Wanted place of the tool's origin in the base. */
+  /** Target place of the tool's origin in the base. */
   readonly position: ArrayLike<number>
-  /** Wanted rotation of the tool, row-major; left out, only the place matters. */
+  /** Target rotation of the tool, row-major. Default: only the place matters. */
   readonly rotation?: ArrayLike<number> | undefined
   /** Metres that a radian of rotation error counts as. */
   readonly lengthPerRadian: number
@@ -20,144 +21,195 @@ export interface InverseRequest {
 
 /** Where a damped inverse ended. */
 export interface InverseResult {
-  /** `reached`; `settled` where no small motion comes nearer (out of reach, or a local stop against limits); or out of iterations. */
-  readonly ended: 'reached' | 'settled' | 'iterationLimit'
+  /**
+   * `reached`; `localStop` where no small motion comes nearer (the target is out of reach, or limits are in the way of this search);
+   * `iterationLimit`; `notANumber` for a request with a number that is not finite.
+   */
+  readonly ended: 'reached' | 'localStop' | 'iterationLimit' | 'notANumber'
   readonly values: Float64Array
   readonly positionError: number
   readonly rotationError: number
+  /** Error that was made smaller: place, and rotation as a length. */
+  readonly error: number
   readonly iterations: number
 }
+
+/** Attempts with growing damping before a search counts as stopped. */
+const ATTEMPTS = 40
+/** A slope of the error this small against its scale is rounding. */
+const FLAT = 1e-12
+/** A step that leaves more than this part of the squared error is slow: from then on the curvature counts. */
+const SLOW = 0.9
 
 /**
  * Damped least squares with accepted and rejected steps (Levenberg–Marquardt), joints clipped at their limits.
  *
- * A fixed damping sent to a target out of reach runs into a cycle unless it is large enough to be slow everywhere; here a step is only
- * taken if it lessens the error, so the search settles on the nearest pose it can find.
+ * A fixed damping sent to a target out of reach runs into a cycle unless it is large enough to be slow everywhere. Here a step is taken only if it
+ * lessens the error, so that the search ends at a pose from which no small motion comes nearer. Once it is slow, the curvature of the tool's path is
+ * part of the equations (Newton's method), because without it a search for a target out of reach closes in slowly.
  *
  * Source: K. Levenberg, *Quart. Appl. Math.* 2 (1944) 164; D. Marquardt, *SIAM J. Appl. Math.* 11 (1963) 431; S. R. Buss, "Introduction to inverse
  * kinematics with Jacobian transpose, pseudoinverse and damped least squares methods" (2004 survey).
  */
 export function dampedInverse(chain: ChainKernel, request: InverseRequest): InverseResult {
-  const n = chain.joints
-  const { lowest, highest, rotation, tolerance } = request
-  const rows = rotation === undefined ? 3 : 6
-  const q = Float64Array.from({ length: n }, (_, i) => Math.min(highest[i]!, Math.max(lowest[i]!, request.seed[i]!)))
-  const trial = new Float64Array(n)
-  const pose = new Float64Array(12)
-  const J = new Float64Array(6 * n)
-  const error = new Float64Array(6)
-  const trialError = new Float64Array(6)
-  const normal = new Float64Array(n * n)
-  const step = new Float64Array(n)
-  const gradient = new Float64Array(n)
-  const pivots = new Int32Array(n)
+  return new DampedSearch(chain, request).run()
+}
 
-  /** Weighted error at joint values: place first, then rotation; returns its square. */
-  const errorAt = (out: Float64Array, values: Float64Array): number => {
-    chain.poseInto(pose, 0, values)
+class DampedSearch {
+  private readonly n: number
+  private readonly rows: 3 | 6
+  private readonly q: Float64Array
+  private readonly trial: Float64Array
+  private readonly pose = new Float64Array(12)
+  private readonly jacobian: Float64Array
+  private error = new Float64Array(6)
+  private trialError = new Float64Array(6)
+  private readonly normal: Float64Array
+  private readonly damped: Float64Array
+  private readonly step: Float64Array
+  private readonly gradient: Float64Array
+  private readonly pivots: Int32Array
+  private square: number
+  private damping = 1e-3
+  private slow = false
+
+  constructor(
+    private readonly chain: ChainKernel,
+    private readonly request: InverseRequest,
+  ) {
+    const n = chain.joints
+    this.n = n
+    this.rows = request.rotation === undefined ? 3 : 6
+    this.q = Float64Array.from({ length: n }, (_, i) => Math.min(request.highest[i]!, Math.max(request.lowest[i]!, request.seed[i]!)))
+    this.trial = new Float64Array(n)
+    this.jacobian = new Float64Array(6 * n)
+    this.normal = new Float64Array(n * n)
+    this.damped = new Float64Array(n * n)
+    this.step = new Float64Array(n)
+    this.gradient = new Float64Array(n)
+    this.pivots = new Int32Array(n)
+    this.square = this.errorAt(this.error, this.q)
+  }
+
+  run(): InverseResult {
+    const { maxIterations, tolerance } = this.request
+    if (!Number.isFinite(this.square)) return this.result('notANumber', 0)
+    for (let iteration = 0; iteration < maxIterations; iteration++) {
+      if (this.square <= tolerance * tolerance) return this.result('reached', iteration)
+      if (this.flat() || !this.stepped()) return this.result('localStop', iteration)
+    }
+    return this.result(this.square <= tolerance * tolerance ? 'reached' : 'iterationLimit', maxIterations)
+  }
+
+  /** Weighted error at joint values: place first, then rotation as a length; returns its square. */
+  private errorAt(out: Float64Array, values: Float64Array): number {
+    const { pose, request } = this
+    this.chain.poseInto(pose, 0, values)
     let square = 0
     for (let i = 0; i < 3; i++) out[i] = request.position[i]! - pose[9 + i]!
-    if (rotation !== undefined) {
-      rotationErrorInto(out, rotation, pose)
+    if (request.rotation !== undefined) {
+      rotationErrorInto(out, request.rotation, pose)
       for (let i = 3; i < 6; i++) out[i] = out[i]! * request.lengthPerRadian
     }
-    for (let i = 0; i < rows; i++) square += out[i]! * out[i]!
+    for (let i = 0; i < this.rows; i++) square += out[i]! * out[i]!
     return square
   }
-  const size = (from: number) => Math.hypot(error[from]!, error[from + 1]!, error[from + 2]!)
-  const result = (ended: InverseResult['ended'], iterations: number): InverseResult => ({
-    ended,
-    values: q,
-    positionError: size(0),
-    rotationError: rotation === undefined ? 0 : size(3) / request.lengthPerRadian,
-    iterations,
-  })
 
-  let square = errorAt(error, q)
-  let damping = 1e-3
-  for (let iteration = 0; iteration < request.maxIterations; iteration++) {
-    if (square <= tolerance * tolerance) return result('reached', iteration)
-    chain.jacobianInto(J, 0, q)
-    let scale = 0
+  /** Row of the error's Jacobian: velocity of the tool first, then its rotation times the length per radian. */
+  private row(row: number, column: number): number {
+    return row < 3
+      ? this.jacobian[(row + 3) * this.n + column]!
+      : this.request.lengthPerRadian * this.jacobian[(row - 3) * this.n + column]!
+  }
+
+  /** Works out slope and curvature at the present pose; returns whether the error is flat there. */
+  private flat(): boolean {
+    const { n, q, gradient, normal, error, rows } = this
+    const { lowest, highest } = this.request
+    this.chain.jacobianInto(this.jacobian, 0, q)
     let slope = 0
+    let scale = 0
     for (let i = 0; i < n; i++) {
       let g = 0
-      for (let r = 0; r < rows; r++) g += weighted(J, n, r, i, request.lengthPerRadian) * error[r]!
+      for (let r = 0; r < rows; r++) g += this.row(r, i) * error[r]!
       // A joint at a limit that the step would push further is left out of it.
       gradient[i] = (q[i]! <= lowest[i]! && g < 0) || (q[i]! >= highest[i]! && g > 0) ? 0 : g
       slope = Math.max(slope, Math.abs(gradient[i]!))
-    }
-    for (let i = 0; i < n; i++) {
       for (let j = 0; j <= i; j++) {
         let sum = 0
-        for (let r = 0; r < rows; r++) sum += weighted(J, n, r, i, request.lengthPerRadian) * weighted(J, n, r, j, request.lengthPerRadian)
-        normal[i * n + j] = sum
-        normal[j * n + i] = sum
+        for (let r = 0; r < rows; r++) sum += this.row(r, i) * this.row(r, j)
+        if (i === j) scale = Math.max(scale, sum)
+        const bent = this.slow ? sum - this.curvature(j, i) : sum
+        normal[i * n + j] = bent
+        normal[j * n + i] = bent
       }
-      scale = Math.max(scale, normal[i * (n + 1)]!)
     }
-    if (slope <= 1e-12 * Math.sqrt(scale * square) || scale === 0) return result('settled', iteration)
-    let accepted = false
-    for (let attempt = 0; attempt < 40 && !accepted; attempt++) {
-      const a = Float64Array.from(normal)
-      for (let i = 0; i < n; i++) {
-        a[i * (n + 1)]! += damping * scale
-        step[i] = gradient[i]!
-        if (gradient[i] === 0 && (q[i]! <= lowest[i]! || q[i]! >= highest[i]!)) {
-          for (let j = 0; j < n; j++) {
-            a[i * n + j] = 0
-            a[j * n + i] = 0
-          }
-          a[i * (n + 1)] = 1
-        }
-      }
-      if (solveInPlace(a, n, pivots, step)) {
-        for (let i = 0; i < n; i++) trial[i] = Math.min(highest[i]!, Math.max(lowest[i]!, q[i]! + step[i]!))
-        const trialSquare = errorAt(trialError, trial)
-        if (trialSquare < square) {
-          q.set(trial)
-          error.set(trialError)
-          square = trialSquare
-          damping = Math.max(damping / 5, 1e-14)
-          accepted = true
-          continue
-        }
-      }
-      damping = Math.min(damping * 4, 1e14)
-    }
-    if (!accepted) return result(square <= tolerance * tolerance ? 'reached' : 'settled', iteration)
+    this.scale = scale
+    return slope <= FLAT * Math.sqrt(scale * this.square) || scale === 0
   }
-  return result(square <= tolerance * tolerance ? 'reached' : 'iterationLimit', request.maxIterations)
-}
 
-/** Rows of the error's Jacobian: velocity of the tool first, then its rotation times the length per radian. */
-const weighted = (J: Float64Array, n: number, row: number, column: number, lengthPerRadian: number): number =>
-  row < 3 ? J[(row + 3) * n + column]! : lengthPerRadian * J[(row - 3) * n + column]!
+  /** The largest diagonal of JᵀJ: what damping is measured against. */
+  private scale = 0
 
-/** The rotation that is missing, as axis times angle in base axes, into out[3..5]. */
-function rotationErrorInto(out: Float64Array, wanted: ArrayLike<number>, pose: Float64Array): void {
-  // E = W Rᵀ.
-  const E = (i: number, j: number) =>
-    wanted[3 * i]! * pose[3 * j]! + wanted[3 * i + 1]! * pose[3 * j + 1]! + wanted[3 * i + 2]! * pose[3 * j + 2]!
-  const x = E(2, 1) - E(1, 2)
-  const y = E(0, 2) - E(2, 0)
-  const z = E(1, 0) - E(0, 1)
-  const trace = E(0, 0) + E(1, 1) + E(2, 2)
-  const sine = Math.hypot(x, y, z)
-  const angle = Math.atan2(sine, trace - 1)
-  if (sine > 1e-9) {
-    out[3] = (x / sine) * angle
-    out[4] = (y / sine) * angle
-    out[5] = (z / sine) * angle
-  } else if (trace > 0) {
-    out[3] = x / 2
-    out[4] = y / 2
-    out[5] = z / 2
-  } else {
-    // Half a turn: the axis is the largest column of E + 1.
-    const i = [0, 1, 2].reduce((best, k) => (E(k, k) > E(best, best) ? k : best), 0)
-    const column = [0, 1, 2].map((k) => E(k, i) + (k === i ? 1 : 0))
-    const length = Math.hypot(...column)
-    for (let k = 0; k < 3; k++) out[3 + k] = (column[k]! / length) * Math.PI
+  /** Error times the second derivative of the tool's place by joints i ≤ j: the axis of i crossed with the velocity by j. */
+  private curvature(i: number, j: number): number {
+    const { n, jacobian: J, error } = this
+    const [wx, wy, wz] = [J[i]!, J[n + i]!, J[2 * n + i]!]
+    const [vx, vy, vz] = [J[3 * n + j]!, J[4 * n + j]!, J[5 * n + j]!]
+    return error[0]! * (wy * vz - wz * vy) + error[1]! * (wz * vx - wx * vz) + error[2]! * (wx * vy - wy * vx)
+  }
+
+  /** Takes a step that lessens the error, with more and more damping; returns whether there was one. */
+  private stepped(): boolean {
+    const { q, trial, request } = this
+    for (let attempt = 0; attempt < ATTEMPTS; attempt++) {
+      if (this.dampedStep()) {
+        for (let i = 0; i < this.n; i++) trial[i] = Math.min(request.highest[i]!, Math.max(request.lowest[i]!, q[i]! + this.step[i]!))
+        const square = this.errorAt(this.trialError, trial)
+        if (square < this.square) {
+          q.set(trial)
+          ;[this.error, this.trialError] = [this.trialError, this.error]
+          this.slow = square > SLOW * this.square
+          this.square = square
+          this.damping = Math.max(this.damping / 5, 1e-14)
+          return true
+        }
+      }
+      this.damping = Math.min(this.damping * 4, 1e14)
+    }
+    return false
+  }
+
+  /** Solves for the step at the present damping; returns whether it leads downhill. */
+  private dampedStep(): boolean {
+    const { n, q, damped, step, gradient } = this
+    const { lowest, highest } = this.request
+    damped.set(this.normal)
+    for (let i = 0; i < n; i++) {
+      damped[i * (n + 1)]! += this.damping * this.scale
+      step[i] = gradient[i]!
+      if (gradient[i] !== 0 || (q[i]! > lowest[i]! && q[i]! < highest[i]!)) continue
+      for (let j = 0; j < n; j++) {
+        damped[i * n + j] = 0
+        damped[j * n + i] = 0
+      }
+      damped[i * (n + 1)] = 1
+    }
+    if (!solveInPlace(damped, n, this.pivots, step)) return false
+    let downhill = 0
+    for (let i = 0; i < n; i++) downhill += step[i]! * gradient[i]!
+    return downhill > 0
+  }
+
+  private result(ended: InverseResult['ended'], iterations: number): InverseResult {
+    const size = (from: number) => Math.hypot(this.error[from]!, this.error[from + 1]!, this.error[from + 2]!)
+    return {
+      ended,
+      values: this.q,
+      positionError: size(0),
+      rotationError: this.rows === 3 ? 0 : size(3) / this.request.lengthPerRadian,
+      error: Math.sqrt(this.square),
+      iterations,
+    }
   }
 }

@@ -1,9 +1,9 @@
-import { type Given, type Inputs, readInputs } from '../formula/index.js'
-import { luFactor, luSolve } from '../numeric/index.js'
+import { type Given, type Inputs, NoResultError, readInputs } from '../formula/index.js'
+import { luFactor, luSolve, singularValues } from '../numeric/index.js'
 import { type In, InputError, type Issue, Quantity, quantity, show } from '../units/index.js'
 import { type DenavitHartenbergChain, kernelFromScrews, kernelFromTable, rotationSi, type ScrewChain } from './chain-build.js'
-import { dampedInverse } from './chain-inverse.js'
 import type { ChainKernel } from './chain-kernel.js'
+import { searchInverse } from './chain-search.js'
 import { type EffectiveMass, effectiveMassOf } from './effective-mass.js'
 import { unit3 } from './matrix3.js'
 import { noDirection, rowsOf, type Vector3, vectorOf, xyz } from './vectors.js'
@@ -29,14 +29,42 @@ const INVERSE = {
   lengthPerRadian: { kind: 'length', above: 0, default: '100 mm' },
   tolerance: { kind: 'length', above: 0, default: '1e-9 m' },
   maxIterations: { kind: 'count', min: 1, whole: true, default: 500 },
+  restarts: { kind: 'count', min: 0, max: 10_000, whole: true, default: 0 },
+  randomSeed: { kind: 'count', min: 0, whole: true, default: 1 },
 } as const satisfies Inputs
 
-/** A pose to be reached. */
+/**
+ * A pose to be reached. `restarts` is how many searches start from drawn joint values besides the one from `seed`. Default: 0, so that the answer is a
+ * local one; eight and more searches tell the nearest pose from a local stop, and find the different solutions.
+ */
 export interface InverseTarget extends Given<typeof INVERSE> {
-  /** Where the search starts; brought within the limits. */
+  /** Where the first search starts; brought within the limits. */
   readonly seed: GivenJointValues
-  /** Lowest and highest value of each joint; left out, none. */
+  /** Joint values to come near to where the chain has joints to spare. Default: no preference. */
+  readonly preferred?: GivenJointValues
+  /** Lowest and highest value of each joint. Default: no limits. */
   readonly limits?: readonly { readonly lowest: In<'angle'> | In<'length'>; readonly highest: In<'angle'> | In<'length'> }[]
+}
+
+const TOOL_PUSH = { moment: { fields: /* @__PURE__ */ xyz('torque') }, force: { fields: /* @__PURE__ */ xyz('force') } }
+
+/** Moment and force, in the tool's axes, with which the tool pushes its surroundings. */
+export interface ToolPush extends Given<typeof TOOL_PUSH> {}
+
+/** Where an inverse ended. */
+export interface InverseAnswer {
+  /** `reached`, `nearestFound` (eight or more searches agree), `localStop` (no small motion comes nearer; a search from elsewhere may), `iterationLimit`. */
+  readonly ended: 'reached' | 'nearestFound' | 'localStop' | 'iterationLimit'
+  readonly values: readonly JointValue[]
+  readonly positionError: Quantity<'length'>
+  readonly rotationError: Quantity<'angle'>
+  readonly iterations: number
+  /** Searches made: one, and the restarts. */
+  readonly searches: number
+  /** Searches that ended where the best one did. */
+  readonly agreeing: number
+  /** The different joint values found that reach the target; whole turns apart count once. */
+  readonly solutions: readonly (readonly JointValue[])[]
 }
 
 /** A serial chain of any number of joints. Immutable; `si` is its arithmetic on plain numbers. */
@@ -90,19 +118,14 @@ export class SerialChain {
     readonly values: GivenJointValues
     readonly rates: readonly number[]
     readonly accelerations: readonly number[]
-    readonly toolPush?: { readonly moment: Given<ReturnType<typeof xyz<'torque'>>>; readonly force: Given<ReturnType<typeof xyz<'force'>>> }
+    readonly toolPush?: ToolPush
   }): JointEffort[] {
     const where = 'inverseDynamics'
     const q = this.values(where, given.values)
     const w = this.numbers(where, 'rates', given.rates)
     const a = this.numbers(where, 'accelerations', given.accelerations)
-    let push: number[] | undefined
-    if (given.toolPush !== undefined) {
-      const { moment: m, force: f } = readInputs(`kinematics.serialChain.${where}`, TOOL_PUSH, given.toolPush)
-      push = [m.x, m.y, m.z, f.x, f.y, f.z]
-    }
     const out = new Float64Array(this.si.joints)
-    this.si.torqueInto(out, 0, q, w, a, push)
+    this.si.torqueInto(out, 0, q, w, a, this.push(where, given.toolPush))
     return this.efforts(out)
   }
 
@@ -161,18 +184,13 @@ export class SerialChain {
   }
 
   /**
-   * Joint values that bring the tool to a place (and rotation) by damped least squares from a seed: one answer, not all. A target out of reach is
-   * answered with the nearest pose found (`settled`) and the remaining errors; nothing cycles and nothing is clamped in silence.
+   * Joint values that bring the tool to a place (and rotation) by damped least squares, from a seed and from `restarts` drawn ones. The answer has the
+   * best values found and the errors that remain. `localStop` means that no small motion comes nearer, which is not the nearest pose for certain;
+   * `nearestFound` that eight or more searches agree on it. For the three-joint leg `jointAngles` is exact.
    */
-  inverse(target: InverseTarget): {
-    readonly ended: 'reached' | 'settled' | 'iterationLimit'
-    readonly values: JointValue[]
-    readonly positionError: Quantity<'length'>
-    readonly rotationError: Quantity<'angle'>
-    readonly iterations: number
-  } {
+  inverse(target: InverseTarget): InverseAnswer {
     const where = 'kinematics.serialChain.inverse'
-    const { seed, limits, ...rest } = target
+    const { seed, preferred, limits, ...rest } = target
     const spec = readInputs(where, INVERSE, rest)
     const n = this.si.joints
     if (limits !== undefined && (!Array.isArray(limits) || limits.length !== n))
@@ -194,23 +212,67 @@ export class SerialChain {
       throw new InputError(where, [
         { path: `limits[${crossed}].lowest`, given: String(lowest[crossed]), accepts: 'must be below the highest' },
       ])
-    const found = dampedInverse(this.si, {
+    const found = searchInverse(this.si, {
       position: [spec.position.x, spec.position.y, spec.position.z],
       rotation: spec.rotation === undefined ? undefined : rotationSi(where, 'rotation', spec.rotation),
       lengthPerRadian: spec.lengthPerRadian,
       seed: this.values('inverse', seed, 'seed'),
+      preferred: preferred === undefined ? undefined : this.values('inverse', preferred, 'preferred'),
       lowest,
       highest,
       tolerance: spec.tolerance,
       maxIterations: spec.maxIterations,
+      restarts: spec.restarts,
+      randomSeed: spec.randomSeed,
     })
+    const { ended, best, searches, agreeing, solutions } = found
+    if (ended === 'notANumber') throw new NoResultError(`${where}: the error of the pose is not a finite number`)
     return {
-      ended: found.ended,
-      values: Array.from(found.values, (x, i) => (this.si.sliding[i] === 1 ? new Quantity(x, 'length') : new Quantity(x, 'angle'))),
-      positionError: new Quantity(found.positionError, 'length'),
-      rotationError: new Quantity(found.rotationError, 'angle'),
-      iterations: found.iterations,
+      ended,
+      values: this.jointValues(best.values),
+      positionError: new Quantity(best.positionError, 'length'),
+      rotationError: new Quantity(best.rotationError, 'angle'),
+      iterations: best.iterations,
+      searches,
+      agreeing,
+      solutions: solutions.map((values) => this.jointValues(values)),
     }
+  }
+
+  /** Joint accelerations under joint torques (forces) on SI numbers: forward dynamics. Throws a `NoResultError` where a joint moves no mass. */
+  forwardDynamics(given: {
+    readonly values: GivenJointValues
+    readonly rates: readonly number[]
+    readonly efforts: readonly number[]
+    readonly toolPush?: ToolPush
+  }): number[] {
+    const where = 'forwardDynamics'
+    const q = this.values(where, given.values)
+    const [w, efforts] = [this.numbers(where, 'rates', given.rates), this.numbers(where, 'efforts', given.efforts)]
+    const out = new Float64Array(this.si.joints)
+    if (!this.si.accelerationsInto(out, 0, q, w, efforts, this.push(where, given.toolPush)))
+      throw new NoResultError(`kinematics.serialChain.${where}: a joint moves no mass, so its acceleration has no bound`)
+    return Array.from(out)
+  }
+
+  /**
+   * How well the tool moves at joint values: singular values of its Jacobian, the largest first. `velocity` is of its origin, m/s per unit of joint rates
+   * (a radian or a metre per second); `rotation` of its angular rate. A value near zero is a direction that is lost.
+   */
+  singularValues(values: GivenJointValues): { readonly velocity: number[]; readonly rotation: number[] } {
+    const n = this.si.joints
+    const J = new Float64Array(6 * n)
+    this.si.jacobianInto(J, 0, this.values('singularValues', values))
+    const of = (first: number) => {
+      // Three rows and n columns, filled up with zeros to a square.
+      const size = Math.max(3, n)
+      const square = new Float64Array(size * size)
+      for (let i = 0; i < 3; i++) for (let j = 0; j < n; j++) square[j * size + i] = J[(first + i) * n + j]!
+      return Array.from(singularValues(square, size).values)
+        .sort((a, b) => b - a)
+        .slice(0, Math.min(3, n))
+    }
+    return { velocity: of(3), rotation: of(0) }
   }
 
   private values(method: string, given: GivenJointValues, path = 'values'): Float64Array {
@@ -243,6 +305,16 @@ export class SerialChain {
     return Float64Array.from(given)
   }
 
+  private push(method: string, given: ToolPush | undefined): number[] | undefined {
+    if (given === undefined) return undefined
+    const { moment: m, force: f } = readInputs(`kinematics.serialChain.${method}`, TOOL_PUSH, given)
+    return [m.x, m.y, m.z, f.x, f.y, f.z]
+  }
+
+  private jointValues(values: Float64Array): JointValue[] {
+    return Array.from(values, (x, i) => (this.si.sliding[i] === 1 ? new Quantity(x, 'length') : new Quantity(x, 'angle')))
+  }
+
   private efforts(out: Float64Array): JointEffort[] {
     return Array.from(out, (x, i) => (this.si.sliding[i] === 1 ? new Quantity(x, 'force') : new Quantity(x, 'torque')))
   }
@@ -252,8 +324,6 @@ export class SerialChain {
     return Array.from({ length: 6 }, (_, i) => Array.from(out.subarray(i * n, (i + 1) * n)))
   }
 }
-
-const TOOL_PUSH = { moment: { fields: /* @__PURE__ */ xyz('torque') }, force: { fields: /* @__PURE__ */ xyz('force') } }
 
 /** A chain from the screws of its joints at zero. Throws an `InputError` for a chain without joints, an axis without direction, or a matrix that is no rotation. */
 export const chainFromScrews = (given: ScrewChain): SerialChain => new SerialChain(kernelFromScrews(given))

@@ -1,4 +1,4 @@
-import type { FrameSi } from './chain-kernel.js'
+import type { FrameSi } from './chain-geometry-kernel.js'
 
 /** Frames on plain SI numbers: rotation row-major (9), position (3). Used when chains are built; nothing here is hot. */
 

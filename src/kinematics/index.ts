@@ -20,6 +20,7 @@
 
 export * from './chain.js'
 export type { DenavitHartenbergChain, ScrewChain } from './chain-build.js'
+export * from './chain-geometry-kernel.js'
 export * from './chain-inverse.js'
 export * from './chain-kernel.js'
 export * from './charts.js'

@@ -412,7 +412,7 @@ describe('damped inverse', () => {
       exact.si.footInto(p, 0, random.uniformBetween(-0.6, 0.6), random.uniformBetween(-1, 0.5), random.uniformBetween(0.3, 2.2))
       const found = dampedInverse(leg.si, request([...p]))
       if (found.ended === 'reached') reached++
-      else expect(found.ended).toBe('settled')
+      else expect(found.ended).toBe('localStop')
     }
     expect(reached).toBe(300)
   })
@@ -424,7 +424,7 @@ describe('damped inverse', () => {
       const size = Math.hypot(...direction)
       const target = direction.map((x) => (x / size) * random.uniformBetween(0.4, 0.9))
       const found = dampedInverse(leg.si, request(target))
-      expect(found.ended).toBe('settled')
+      expect(found.ended).toBe('localStop')
       const answer = exact.jointAngles({ x: [target[0]!, 'm'], y: [target[1]!, 'm'], z: [target[2]!, 'm'] })
       if (answer.reachable) throw new Error('out of reach')
       expect(found.positionError).toBeCloseTo(answer.miss.si, 7)
@@ -447,7 +447,7 @@ describe('damped inverse', () => {
         ],
         seed: ['0 rad'],
       })
-      expect(ended).toBe('settled')
+      expect(ended).toBe('localStop')
       expect(rotationError.si).toBeCloseTo(angle, 9)
     }
   })
@@ -467,7 +467,7 @@ describe('damped inverse', () => {
       seed: rad([0, 0, 0.2]),
       limits: [0, 1, 2].map(() => ({ lowest: '-0.3 rad', highest: '0.5 rad' }) as const),
     })
-    expect(stopped.ended).toBe('settled')
+    expect(stopped.ended).toBe('localStop')
     for (const value of stopped.values) {
       expect(value.si).toBeLessThanOrEqual(0.5)
       expect(value.si).toBeGreaterThanOrEqual(-0.3)

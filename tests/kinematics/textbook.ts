@@ -1,6 +1,6 @@
 import { chainFromDenavitHartenberg, chainFromScrews } from '../../src/kinematics/index.js'
 
-/** Chains of published examples, as their sources give them. */
+/** Chains of published examples, as their sources give them, and one of our own. */
 
 const turn = [
   [0, 0, 1],
@@ -15,7 +15,6 @@ const turned = (x: number, y: number, z: number) => ({
   zz: [x, 'kg m^2'] as const,
 })
 const at = (x: number, y: number, z: number) => ({ x: [x, 'm'] as const, y: [y, 'm'] as const, z: [z, 'm'] as const })
-const at2 = (x: number, y: number, z: number) => ({ x: [x, 'm/s^2'] as const, y: [y, 'm/s^2'] as const, z: [z, 'm/s^2'] as const })
 const axis = (x: number, y: number, z: number) => ({ x, y, z })
 
 /**
@@ -70,47 +69,39 @@ export const lynchTurnSlideTurn = chainFromScrews({
   },
 })
 
-const kgm2 = (x: number) => [x, 'kg m^2'] as const
-const armLink = (mass: number, c: readonly [number, number, number], i: readonly [number, number, number]) => ({
+const sixAxisLink = (mass: number, c: readonly [number, number, number], i: readonly number[]) => ({
   mass: [mass, 'kg'] as const,
-  centreOfMass: at(...c),
-  inertia: { xx: kgm2(i[0]), yy: kgm2(i[1]), zz: kgm2(i[2]) },
+  centreOfMass: { x: [c[0], 'mm'] as const, y: [c[1], 'mm'] as const, z: [c[2], 'mm'] as const },
+  inertia: Object.fromEntries(['xx', 'yy', 'zz', 'xy', 'xz', 'yz'].map((name, k) => [name, [i[k]!, 'kg mm^2'] as const])),
 })
 
-/** Six-axis textbook arm in standard DH: parameters collected by P. I. Corke and B. Armstrong-Hélouvry, ICRA 1994; rotor inertia times ratio squared. */
-export const sixAxisArm = (withRotors: boolean) =>
-  chainFromDenavitHartenberg({
-    convention: 'standard',
-    base: { position: at(0, 0, 0.672) },
-    rows: [
-      { alpha: '90 deg' },
-      { a: '0.4318 m' },
-      { d: '0.15005 m', a: '0.0203 m', alpha: '-90 deg' },
-      { d: '0.4318 m', alpha: '90 deg' },
-      { alpha: '-90 deg' },
-      {},
-    ],
-    links: [
-      armLink(0, [0, 0, 0], [0, 0.35, 0]),
-      armLink(17.4, [-0.3638, 0.006, 0.2275], [0.13, 0.524, 0.539]),
-      armLink(4.8, [-0.0203, -0.0141, 0.07], [0.066, 0.086, 0.0125]),
-      armLink(0.82, [0, 0.019, 0], [1.8e-3, 1.3e-3, 1.8e-3]),
-      armLink(0.34, [0, 0, 0], [0.3e-3, 0.4e-3, 0.3e-3]),
-      armLink(0.09, [0, 0, 0.032], [0.15e-3, 0.15e-3, 0.04e-3]),
-    ],
-    gravity: at2(0, 0, -9.81),
-    ...(withRotors
-      ? {
-          rotorInertia: (
-            [
-              [200e-6, 62.6111],
-              [200e-6, 107.815],
-              [200e-6, 53.7063],
-              [33e-6, 76.0364],
-              [33e-6, 71.923],
-              [33e-6, 76.686],
-            ] as const
-          ).map(([inertia, ratio]) => [inertia * ratio * ratio, 'kg m^2'] as const),
-        }
-      : {}),
-  })
+/** An invented six-axis arm, as tests/oracles/kinematics-six-axis.py has it. */
+export const sixAxisArm = chainFromDenavitHartenberg({
+  convention: 'standard',
+  rows: [
+    { d: '95 mm', a: '12 mm', alpha: '90 deg' },
+    { d: '18 mm', a: '210 mm' },
+    { d: '-14 mm', a: '9 mm', alpha: '90 deg' },
+    { d: '190 mm', alpha: '-90 deg' },
+    { d: '6 mm', alpha: '90 deg' },
+    { d: '70 mm' },
+  ],
+  links: [
+    sixAxisLink(0.9, [-4, -30, 6], [1400, 900, 1350, 40, -25, 60]),
+    sixAxisLink(1.3, [-95, 8, 22], [1100, 6900, 6600, -130, 70, 35]),
+    sixAxisLink(0.7, [-5, 12, 31], [820, 760, 410, 15, 22, -18]),
+    sixAxisLink(0.45, [2, -48, 5], [520, 130, 540, -9, 4, 16]),
+    sixAxisLink(0.28, [1, 7, 14], [110, 100, 62, 3, -2, 5]),
+    sixAxisLink(0.15, [4, -3, -21], [48, 51, 20, 1, 2, -1]),
+  ],
+  rotorInertia: (
+    [
+      [60, 50],
+      [60, 60],
+      [42, 50],
+      [18, 40],
+      [18, 40],
+      [9, 30],
+    ] as const
+  ).map(([inertia, ratio]) => [inertia * ratio * ratio, 'kg mm^2'] as const),
+})

@@ -91,19 +91,6 @@ for n in range(1, 9):
         chain.addSegment(K.Segment(str(i), joint, end, rigid(link)))
     out['chains'].append({'n': n, 'rows': rows, 'links': links, 'g': g, 'poses': [pose(chain, n, g, 3) for _ in range(3)]})
 
-# Six-axis textbook arm with the integers as joint angles: gravity torques without rotors.
-half = math.pi / 2
-table = [(0, 0, half), (0, .4318, 0), (.15005, .0203, -half), (.4318, 0, half), (0, 0, -half), (0, 0, 0)]
-masses = [(0, (0, 0, 0)), (17.4, (-.3638, .006, .2275)), (4.8, (-.0203, -.0141, .07)), (.82, (0, .019, 0)), (.34, (0, 0, 0)), (.09, (0, 0, .032))]
-chain = K.Chain()
-for i, ((d, a, alpha), (m, c)) in enumerate(zip(table, masses)):
-    end = K.Frame(K.Vector(0, 0, d)) * K.Frame(K.Vector(a, 0, 0)) * K.Frame(K.Rotation.RotX(alpha))
-    chain.addSegment(K.Segment(str(i), K.Joint(K.Joint.RotZ), end, K.RigidBodyInertia(m, K.Vector(*c), K.RotationalInertia(0, 0, 0, 0, 0, 0))))
-G = K.JntArray(6)
-K.ChainDynParam(chain, K.Vector(0, 0, -9.81)).JntToGravity(jnt([1, 2, 3, 4, 5, 6]), G)
-out['sixAxisGravity'] = arr(G, 6)
-
 with open(__file__.replace('.py', '.json'), 'w') as file:
     json.dump(out, file, indent=None, separators=(',', ':'))
     file.write('\n')
-print('written', out['sixAxisGravity'])
