@@ -1,5 +1,5 @@
 import { formula } from '../formula/index.js'
-import { BOLT_PATTERN } from './inputs.js'
+import { BOLT_PATTERN } from './thread-inputs.js'
 
 /** Area of the bolts, its centre, and its second moments about the centre: xx = Σ A x², yy = Σ A y², xy = Σ A x y. */
 function secondMoments(bolts: readonly { readonly x: number; readonly y: number; readonly area: number }[]) {

@@ -1,6 +1,6 @@
 import { formula } from '../formula/index.js'
-import { BOLT_STRENGTHS, THREAD_AREAS } from './inputs.js'
 import { boltStrength } from './property-class.js'
+import { BOLT_STRENGTHS, THREAD_AREAS } from './thread-inputs.js'
 
 /**
  * A bolt under shear and tension together: how much of it is used.

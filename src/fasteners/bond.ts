@@ -1,5 +1,5 @@
 import { formula } from '../formula/index.js'
-import { BOND } from './inputs.js'
+import { BOND } from './bond-inputs.js'
 
 const BELOW_TRANSITION = {
   accepts: 'must stay below the glass transition of the adhesive: above it the joint fails',

@@ -1,7 +1,7 @@
 import { formula } from '../formula/index.js'
 import { gamma, mittagLeffler } from '../numeric/index.js'
-import { CREEPING_JOINT } from './inputs.js'
 import { CREEP_RATIO, isCreepRatio, relaxationOf } from './relaxation.js'
+import { CREEPING_JOINT } from './thread-inputs.js'
 
 /**
  * The clamp load that is left after a time, for parts that creep by a power law: exact, in closed form.

@@ -1,5 +1,5 @@
 import { formula } from '../formula/index.js'
-import { POTTED_END } from './inputs.js'
+import { POTTED_END } from './bond-inputs.js'
 import { bossWallStress } from './press-fit.js'
 
 /** x·cosh(u)/sinh(x) for 0 ≤ u ≤ x, without overflow. */

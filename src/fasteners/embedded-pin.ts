@@ -1,6 +1,6 @@
 import { formula } from '../formula/index.js'
 import { minimiseScalar } from '../numeric/index.js'
-import { EMBEDDED_PIN } from './inputs.js'
+import { EMBEDDED_PIN } from './pin-inputs.js'
 
 /**
  * A pin that sticks out of a soft bore and is loaded outside: pressure at the mouth and at the far end, and bending of the pin.

@@ -1,5 +1,5 @@
 import { formula } from '../formula/index.js'
-import { LAP } from './inputs.js'
+import { LAP } from './bond-inputs.js'
 
 /** x·coth(x), which is 1 at 0. */
 const xCothX = (x: number): number => (x === 0 ? 1 : x / Math.tanh(x))

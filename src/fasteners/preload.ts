@@ -1,6 +1,6 @@
 import { formula } from '../formula/index.js'
-import { BEARING_RING, THREAD_HELIX, TURNED_BOLT } from './inputs.js'
 import { LETS_SCREW_TURN, turnsAgainst, WIDER_THAN_HOLE } from './screw-limits.js'
+import { BEARING_RING, THREAD_HELIX, TURNED_BOLT } from './thread-inputs.js'
 import { tighteningTorque } from './tightening.js'
 
 const COS_30 = Math.sqrt(3) / 2

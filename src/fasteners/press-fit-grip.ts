@@ -1,5 +1,5 @@
 import { formula } from '../formula/index.js'
-import { GRIPPING_FIT } from './inputs.js'
+import { GRIPPING_FIT } from './pin-inputs.js'
 
 /**
  * The axial force and the torque at which a press fit slips.

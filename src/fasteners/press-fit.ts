@@ -1,5 +1,5 @@
 import { formula } from '../formula/index.js'
-import { BOSS_HAS_WALL, PIN_HAS_WALL, PRESSED_PIN } from './inputs.js'
+import { BOSS_HAS_WALL, PIN_HAS_WALL, PRESSED_PIN } from './pin-inputs.js'
 
 /** Radial compliance factors of boss and pin: each divided by its modulus and summed, they turn pressure into relative interference. */
 const bossFactor = (d: number, outer: number, poisson: number) => (outer * outer + d * d) / (outer * outer - d * d) + poisson

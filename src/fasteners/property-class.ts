@@ -1,6 +1,6 @@
 import { formula } from '../formula/index.js'
-import { BOLT_STRENGTHS, THREAD_AREAS } from './inputs.js'
 import { sizeTable } from './size-table.js'
+import { BOLT_STRENGTHS, THREAD_AREAS } from './thread-inputs.js'
 
 /**
  * Strengths of a steel or stainless bolt by property class, such as `'8.8'` or `'A2-70'`.

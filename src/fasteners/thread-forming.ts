@@ -1,6 +1,6 @@
 import { formula, property } from '../formula/index.js'
-import { BEARING_RING, THREAD_HELIX } from './inputs.js'
 import { LETS_SCREW_TURN, WIDER_THAN_HOLE } from './screw-limits.js'
+import { BEARING_RING, THREAD_HELIX } from './thread-inputs.js'
 import { tighteningTorque } from './tightening.js'
 
 /** Pull-out force of M8 threads in nylon PA12 sintered from powder, by how the thread was made, as tested. */

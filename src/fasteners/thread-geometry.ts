@@ -1,5 +1,5 @@
 import { formula } from '../formula/index.js'
-import { THREAD_PROFILE } from './inputs.js'
+import { THREAD_PROFILE } from './thread-inputs.js'
 
 const COS_30 = Math.sqrt(3) / 2
 

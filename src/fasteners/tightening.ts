@@ -1,7 +1,7 @@
 import { formula } from '../formula/index.js'
-import { BEARING_RING, THREAD_HELIX, TURNED_BOLT } from './inputs.js'
 import { powerScrew } from './power-screw.js'
 import { LETS_SCREW_TURN, turnsAgainst, WIDER_THAN_HOLE } from './screw-limits.js'
+import { BEARING_RING, THREAD_HELIX, TURNED_BOLT } from './thread-inputs.js'
 
 /** A bolt's thread and turned head as a screw with a collar: friction under the head acts at the mean of ring and hole. */
 const asScrew = (

@@ -97,6 +97,14 @@ export const checks: Check[] = [
     M10: '16 6.4 14.63',
     M12: '18 7.5 16.63',
   }),
+  ...tableChecks('fasteners.hexHead', hexHead, { level: 'standard', where: 'DIN 933 (ISO 4017) as a fastener maker prints it' }, 'mm', {
+    fields: 'acrossFlats headHeight',
+    M3: '5.5 2',
+    M4: '7 2.8',
+    M5: '8 3.5',
+    M6: '10 4',
+    M8: '13 5.3',
+  }),
   ...tableChecks(
     'fasteners.lockNut',
     lockNut,
