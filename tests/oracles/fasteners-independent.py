@@ -169,9 +169,9 @@ def joint():
     return dict(factor=bolt * x / load, boltLoad=clamp + bolt * x, faceLoad=clamp - parts * x, separation=bolt * (clamp / bolt + opens))
 
 
-def thread_torque():
+def thread_torque(mu=0.14):
     """Force on the flank of a metric thread in space: normal and friction balance the axial load; torque is their moment about the axis."""
-    d2, P, mu, half = 3.5453, 0.7, 0.14, radians(30)
+    d2, P, half = 3.5453, 0.7, radians(30)
     lam = atan(P / (pi * d2))
     # Tangent of the helix and of the flank (which falls outwards) span the surface; x is radial, y around, z along the axis.
     along = np.array([0, cos(lam), sin(lam)])
@@ -185,10 +185,91 @@ def thread_torque():
         # Friction on the screw points against its motion along the helix.
         force = normal - sense * mu * along
         axial, around = force[2], force[1]
-        result[name] = abs(around / axial) * d2 / 2 * (1 if name == "tighten" else 1)
+        result[name] = abs(around / axial) * d2 / 2
     return result
 
 
+def preloads():
+    """M4: preload of one torque at the ends of a friction range, and the preload at which tension and twist use 0.9 of the yield strength."""
+    head = lambda mu: quad(lambda r: mu * r, 2.25, 3.5)[0] / 1.25  # worn ring: every radius carries alike
+    at = lambda torque, mu: torque / ((thread_torque(mu)["tighten"] + head(mu)) / 1000)
+    d2, d3 = 3.5453, 3.1412
+    area = pi / 4 * ((d2 + d3) / 2) ** 2
+    wp = 2 * pi * quad(lambda r: r * r, 0, (d2 + d3) / 4)[0]  # plastic: the same shear at every radius
+    stress = lambda F: ((F / area) ** 2 + 3 * (thread_torque(0.12)["tighten"] * F / wp) ** 2) ** 0.5
+    return dict(lowest=at(0.95, 0.2), highest=at(1.05, 0.1), utilised=brentq(lambda F: stress(F) - 0.9 * 640, 1, 1e5))
+
+
+def springs():
+    """Two springs in series or side by side, by root finding: embedding, sleeve beside print, washer under a bolt."""
+    bolt, parts, clamp = 1 / 7.34e-9, 1 / 52.5e-9, 900.0
+    lost = brentq(lambda dF: dF / bolt + dF / parts - 8e-6, 0, 1e6)
+    sleeve, print_, short = 1 / 4e-9, 1 / 52.5e-9, 10e-6
+    # Press by x: the print from the start, the sleeve once the gap is closed.
+    x = brentq(lambda x: print_ * x + sleeve * max(0, x - short) - clamp, 0, 1e-3)
+    washer = 1 / brentq(lambda k: 1 / k - 7.34e-9 - 0.4e-6, 1e3, 1e9)
+    return dict(embedding=lost, sleeve=sleeve * (x - short), print=print_ * x, washer=washer)
+
+
+def stack():
+    """Worst case of a chain by trying every corner."""
+    import itertools
+
+    parts = [(20, 0.1, 1), (-7.5, 0.05, 1), (4, 0.08, -2)]
+    gaps = [sum(k * (n + t * sign) for (n, t, k), sign in zip(parts, signs)) for signs in itertools.product((-1, 1), repeat=3)]
+    # Variance of a sum of independent normal sizes whose tolerance is three deviations.
+    deviation = np.sqrt(np.array([k for _, _, k in parts]) @ np.diag([(t / 3) ** 2 for _, t, _ in parts]) @ np.array([k for _, _, k in parts]))
+    return dict(nominal=(max(gaps) + min(gaps)) / 2, worst=(max(gaps) - min(gaps)) / 2, root=float(3 * deviation))
+
+
+def hexagon():
+    """Hexagon of 7 mm across flats from its corners: area less a hole, and outline."""
+    corners = [(7 / 3**0.5 * cos(radians(60 * k)), 7 / 3**0.5 * sin(radians(60 * k))) for k in range(7)]
+    area = abs(sum(a[0] * b[1] - b[0] * a[1] for a, b in zip(corners, corners[1:]))) / 2
+    outline = sum(((a[0] - b[0]) ** 2 + (a[1] - b[1]) ** 2) ** 0.5 for a, b in zip(corners, corners[1:]))
+    ring = quad(lambda r: 2 * pi * r, 2.25, 2.95)[0]
+    return dict(area=area - quad(lambda r: 2 * pi * r, 0, 2.25)[0], ring=ring, outline=outline)
+
+
+def cosine_peak():
+    """Peak of a cosine pressure around half a pin that carries 400 N over 4 mm by 6 mm."""
+    return brentq(lambda p: quad(lambda a: p * cos(a) ** 2 * 2 * 6, -pi / 2, pi / 2)[0] - 400, 0, 1e3)
+
+
+def duty():
+    """Load that uses up a bearing's life as fast as a cycle does: shares of life summed, each part with its own life."""
+    C, parts = 2700.0, [(100.0, 3.0), (250.0, 1.0), (400.0, 0.5)]
+    used = sum(turns / (1e6 * (C / load) ** 3) for load, turns in parts)
+    return brentq(lambda P: sum(t for _, t in parts) / (1e6 * (C / P) ** 3) - used, 1, 1e4)
+
+
+def lever():
+    """Flange on its toe: forces of bolt and toe from balance of force and moment."""
+    load, a, b = 300.0, 12.0, 9.0
+    # Unknown bolt, toe: bolt − toe = load; moment about the load's line: bolt a − toe (a + b) = 0.
+    return [float(v) for v in np.linalg.solve(np.array([[1, -1], [a, -(a + b)]]), np.array([load, 0]))]
+
+
+def spun():
+    """A pin pressed in while it spins: friction on many small patches against their sliding."""
+    F, d, feed, spin, n = 800.0, 0.004, 0.005, 20.0, 720
+    axial = around = 0.0
+    for _ in range(n):
+        v = np.array([feed, spin * d / 2])
+        f = F / n * v / np.linalg.norm(v)
+        axial += f[0]
+        around += f[1] * d / 2
+    return dict(axial=axial, torque=around)
+
+
+out["preloads"] = preloads()
+out["springs"] = springs()
+out["stack"] = stack()
+out["hexagon"] = hexagon()
+out["cosinePeak"] = cosine_peak()
+out["duty"] = duty()
+out["lever"] = lever()
+out["spun"] = spun()
 out["bossWall"] = boss_wall()
 out["roundPlate"] = round_plate()
 out["annularPlate"] = annular_plate()
