@@ -54,12 +54,6 @@ export function besselJ1Zero(n: number): number {
   return x
 }
 
-/** Modified Bessel function I0(x) = exp(|x|) · `besselI0Scaled(x)`; infinite beyond |x| of about 713. */
-export const besselI0 = (x: number): number => grow(besselI0Scaled(x), Math.abs(x))
-
-/** Modified Bessel function I1(x), odd in x; infinite beyond |x| of about 713. */
-export const besselI1 = (x: number): number => grow(besselI1Scaled(x), Math.abs(x))
-
 /** exp(−|x|) I0(x): never overflows. Relative error about 1e-15. */
 export function besselI0Scaled(x: number): number {
   const size = Math.abs(x)
@@ -74,32 +68,20 @@ export function besselI1Scaled(x: number): number {
   return (Math.sign(x) * chebyshev(table.I1_FAR, 16 / size - 1)) / Math.sqrt(size)
 }
 
-/** Modified Bessel function K0(x), x > 0; 0 beyond about 705. */
-export const besselK0 = (x: number): number => besselK0Scaled(x) * Math.exp(-x)
-
-/** Modified Bessel function K1(x), x > 0; 0 beyond about 705. */
-export const besselK1 = (x: number): number => besselK1Scaled(x) * Math.exp(-x)
-
 /** exp(x) K0(x), x > 0: never underflows. Relative error about 1e-15. */
 export function besselK0Scaled(x: number): number {
   positive('besselK0', x)
   if (x > 2) return chebyshev(table.K0_FAR, 4 / x - 1) / Math.sqrt(x)
-  return Math.exp(x) * (chebyshev(table.K0_NEAR, (x * x) / 2 - 1) - Math.log(0.5 * x) * besselI0(x))
+  return Math.exp(x) * (chebyshev(table.K0_NEAR, (x * x) / 2 - 1) - Math.log(0.5 * x) * besselI0Scaled(x) * Math.exp(x))
 }
 
 /** exp(x) K1(x), x > 0: never underflows. Relative error about 1e-15. */
 export function besselK1Scaled(x: number): number {
   positive('besselK1', x)
   if (x > 2) return chebyshev(table.K1_FAR, 4 / x - 1) / Math.sqrt(x)
-  return Math.exp(x) * (chebyshev(table.K1_NEAR, (x * x) / 2 - 1) / x + Math.log(0.5 * x) * besselI1(x))
+  return Math.exp(x) * (chebyshev(table.K1_NEAR, (x * x) / 2 - 1) / x + Math.log(0.5 * x) * besselI1Scaled(x) * Math.exp(x))
 }
 
 const positive = (routine: string, x: number): void => {
   if (!(x > 0)) throw new NumericError(routine, 'outOfRange', 'the argument must be positive', { x })
-}
-
-const grow = (scaled: number, x: number): number => {
-  // In halves, as exp(x) alone overflows a little before the product does.
-  const half = Math.exp(0.5 * x)
-  return scaled * half * half
 }

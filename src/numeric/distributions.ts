@@ -1,8 +1,7 @@
 import { regularisedBeta } from './beta.js'
 import { erfc, erfcScaled, expMinusHalfSquare } from './erf.js'
 import { NumericError } from './error.js'
-import { regularisedGammaP, regularisedGammaQ } from './gamma.js'
-import { bracketRoot } from './root.js'
+import { regularisedGammaP } from './gamma.js'
 
 /** Density of the standard normal distribution. */
 export const normalPdf = (x: number): number => 0.3989422804014327 * expMinusHalfSquare(x)
@@ -70,61 +69,10 @@ export function studentTCdf(t: number, dof: number): number {
   return t < 0 ? tail : 1 - tail
 }
 
-/**
- * The value of Student's t below which a fraction p lies, by inverting the distribution; relative error about 1e-12.
- *
- * A two-sided 95 % confidence interval uses p = 0.975.
- */
-export function studentTQuantile(p: number, dof: number): number {
-  probability('studentTQuantile', p)
-  freedom('studentTQuantile', dof)
-  if (p === 0.5) return 0
-  if (p > 0.5) return -lowerT(1 - p, dof)
-  return lowerT(p, dof)
-}
-
-/** Lower-tail quantile, in the logarithm of −t so that heavy tails are reached. */
-function lowerT(p: number, dof: number): number {
-  const z = -normalQuantile(p)
-  const f = (u: number): number => Math.log(studentTCdf(-Math.exp(u), dof) / p)
-  let lo = Math.log(Math.max(0.5 * z, 1e-300))
-  let hi = Math.log(Math.max(2 * z, 1e-290))
-  while (f(lo) < 0) lo -= 1
-  while (f(hi) > 0) hi += 1
-  return -Math.exp(bracketRoot(f, lo, hi))
-}
-
 /** Probability that chi-square with `dof` degrees of freedom is at most x. */
 export function chiSquareCdf(x: number, dof: number): number {
   freedom('chiSquareCdf', dof)
   return x <= 0 ? 0 : regularisedGammaP(0.5 * dof, 0.5 * x)
-}
-
-/** The value of chi-square below which a fraction p lies, by inverting the distribution; relative error about 1e-12. */
-export function chiSquareQuantile(p: number, dof: number): number {
-  probability('chiSquareQuantile', p)
-  freedom('chiSquareQuantile', dof)
-  const f = (u: number): number => {
-    const x = 0.5 * Math.exp(u)
-    // The smaller of the two tails carries the digits.
-    return p < 0.5 ? Math.log(regularisedGammaP(0.5 * dof, x) / p) : -Math.log(regularisedGammaQ(0.5 * dof, x) / (1 - p))
-  }
-  const c = 2 / (9 * dof)
-  const start = Math.log(dof * Math.max(1 - c + normalQuantile(p) * Math.sqrt(c), 0.05) ** 3)
-  let lo = start - 0.1
-  let hi = start + 0.1
-  for (let stride = 0.2; f(lo) > 0; stride *= 2) lo -= stride
-  for (let stride = 0.2; f(hi) < 0; stride *= 2) hi += stride
-  return Math.exp(bracketRoot(f, lo, hi))
-}
-
-/** Probability that Fisher's F with (dof1, dof2) degrees of freedom is at most x. */
-export function fisherFCdf(x: number, dof1: number, dof2: number): number {
-  freedom('fisherFCdf', dof1)
-  freedom('fisherFCdf', dof2)
-  if (x <= 0) return 0
-  const n = dof1 * x + dof2
-  return regularisedBeta((dof1 * x) / n, 0.5 * dof1, 0.5 * dof2, dof2 / n)
 }
 
 /**
@@ -169,10 +117,12 @@ function cutNormal(p: number, a: number, b: number): number {
   return Math.min(Math.max(normalQuantile(u), a), b)
 }
 
-function probability(routine: string, p: number): void {
+/** Refuses a probability outside the open interval from 0 to 1. @internal */
+export function probability(routine: string, p: number): void {
   if (!(p > 0 && p < 1)) throw new NumericError(routine, 'outOfRange', 'a probability must lie between 0 and 1', { p })
 }
 
-function freedom(routine: string, dof: number): void {
+/** Refuses degrees of freedom that are not positive. @internal */
+export function freedom(routine: string, dof: number): void {
   if (!(dof > 0 && dof < Infinity)) throw new NumericError(routine, 'outOfRange', 'degrees of freedom must be positive', { dof })
 }

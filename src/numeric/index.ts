@@ -8,42 +8,35 @@
  */
 
 export {
-  besselI0,
   besselI0Scaled,
-  besselI1,
   besselI1Scaled,
   besselJ0,
   besselJ1,
   besselJ1Zero,
-  besselK0,
   besselK0Scaled,
-  besselK1,
   besselK1Scaled,
 } from './bessel.js'
-export { lnBeta, regularisedBeta } from './beta.js'
+export { regularisedBeta } from './beta.js'
 export { chebyshev } from './chebyshev.js'
 export {
   chiSquareCdf,
-  chiSquareQuantile,
-  fisherFCdf,
   lognormalQuantile,
   normalCdf,
   normalPdf,
   normalQuantile,
   studentTCdf,
-  studentTQuantile,
   triangularQuantile,
   truncatedNormalQuantile,
 } from './distributions.js'
 export { erf, erfc, erfcScaled } from './erf.js'
 export { NumericError, type NumericFailure } from './error.js'
 export { type Crossings, type FindRootsOptions, findRoots } from './find-roots.js'
-export { gamma, lnGamma, reciprocalGamma, regularisedGammaP, regularisedGammaQ } from './gamma.js'
-export { type Integral, type IntegrateOptions, integrate, integrateWithError } from './integrate.js'
-export { bilinearTable, linearTable, monotoneTable, type Table } from './interpolate.js'
-export { lambertW0, lambertWm1 } from './lambert.js'
+export { gamma, lnGamma, reciprocalGamma, regularisedGammaP } from './gamma.js'
+export { type GradedTimesOptions, gradedTimes, invertHereditary } from './hereditary.js'
+export { type IntegrateOptions, integrate } from './integrate.js'
+export { linearTable, monotoneTable, type Table } from './interpolate.js'
 export { fitLeastSquares, type LeastSquaresFit, type LeastSquaresProblem, type Undetermined } from './levenberg.js'
-export { luDeterminant, luFactor, luSolve, solveDefiniteInPlace, solveInPlace } from './linear.js'
+export { luFactor, luSolve, solveDefiniteInPlace, solveInPlace } from './linear.js'
 export { type MinimiseOptions, type Minimum, minimise } from './minimise.js'
 export { minimiseScalar, type ScalarMinimum, type ScalarMinimumOptions } from './minimise-scalar.js'
 export { mittagLeffler } from './mittag-leffler.js'
@@ -51,15 +44,7 @@ export type { Derivative, OdeEvent, OdeEventRecord, OdeProblem, OdeSolution } fr
 export { solveNonStiff } from './ode-explicit.js'
 export { type StiffProblem, solveStiff } from './ode-stiff.js'
 export { householder, type SingularValues, singularValues } from './orthogonal.js'
+export { chiSquareQuantile, studentTQuantile } from './quantiles.js'
 export { type RandomStream, randomStream } from './random.js'
 export { bracketRoot, type RootOptions, type ScalarFunction } from './root.js'
 export { latinHypercube, type PointSequence, SOBOL_DIMENSIONS, sobolSequence } from './sampling.js'
-export {
-  type GradedTimesOptions,
-  gradedTimes,
-  hereditary,
-  invertHereditary,
-  type StepResponse,
-  solveVolterra,
-  type VolterraProblem,
-} from './volterra.js'

@@ -66,44 +66,6 @@ export function monotoneTable(xs: ArrayLike<number>, ys: ArrayLike<number>): Tab
   )
 }
 
-/**
- * Bilinear interpolation in a table of two variables.
- *
- * @param z one row for each x, one column for each y: `z[i][j]` belongs to `xs[i]`, `ys[j]`.
- * @throws NumericError `badArgument` for a malformed table; the function returned throws `outOfRange` outside it.
- */
-export function bilinearTable(
-  xs: ArrayLike<number>,
-  ys: ArrayLike<number>,
-  z: ArrayLike<ArrayLike<number>>,
-): (x: number, y: number) => number {
-  const x = ascending('bilinearTable', 'xs', xs)
-  const y = ascending('bilinearTable', 'ys', ys)
-  if (z.length !== x.length)
-    throw new NumericError('bilinearTable', 'badArgument', 'needs one row for each x', { rows: z.length, xs: x.length })
-  const m = y.length
-  const flat = new Float64Array(x.length * m)
-  for (let i = 0; i < x.length; i++) {
-    if (z[i]!.length !== m)
-      throw new NumericError('bilinearTable', 'badArgument', 'each row needs one entry for each y', {
-        row: i,
-        entries: z[i]!.length,
-        ys: m,
-      })
-    for (let j = 0; j < m; j++) flat[i * m + j] = finiteEntry('bilinearTable', 'z', i, z[i]![j]!)
-  }
-  const findX = finder('bilinearTable', x)
-  const findY = finder('bilinearTable', y)
-  return (atX, atY) => {
-    const i = findX(atX)
-    const j = findY(atY)
-    const s = (atX - x[i]!) / (x[i + 1]! - x[i]!)
-    const t = (atY - y[j]!) / (y[j + 1]! - y[j]!)
-    const k = i * m + j
-    return (1 - s) * ((1 - t) * flat[k]! + t * flat[k + 1]!) + s * ((1 - t) * flat[k + m]! + t * flat[k + m + 1]!)
-  }
-}
-
 function table(x: Float64Array, value: (x: number) => number, slope: (x: number) => number): Table {
   return Object.assign(value, { slope, low: x[0]!, high: x[x.length - 1]! })
 }

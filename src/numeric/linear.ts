@@ -119,10 +119,3 @@ export function solveDefiniteInPlace(a: Float64Array, n: number, b: Float64Array
   }
   return true
 }
-
-/** The determinant from the factors and the sign that `luFactor` returned. */
-export function luDeterminant(a: Float64Array, n: number, sign: -1 | 0 | 1): number {
-  let product: number = sign
-  for (let i = 0; i < n; i++) product *= a[i * n + i]!
-  return product
-}

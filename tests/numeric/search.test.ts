@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { besselJ0, bracketRoot, findRoots, integrate, integrateWithError, minimise, minimiseScalar } from '../../src/numeric/index.js'
+import { besselJ0, bracketRoot, findRoots, integrate, minimise, minimiseScalar } from '../../src/numeric/index.js'
+import { integrateWithError } from '../../src/numeric/integrate.js'
 
 const reason = (why: string) => expect.objectContaining({ name: 'NumericError', reason: why })
 

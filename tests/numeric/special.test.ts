@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest'
+import { lnBeta } from '../../src/numeric/beta.js'
+import { regularisedGammaQ } from '../../src/numeric/gamma.js'
 import * as numeric from '../../src/numeric/index.js'
 import oracle from '../oracles/numeric-special.json' with { type: 'json' }
 
@@ -18,20 +20,12 @@ const RELATIVE = {
   besselI1Scaled: 1e-15,
   besselK0Scaled: 1e-15,
   besselK1Scaled: 1e-15,
-  besselI0: 2e-15,
-  besselI1: 2e-15,
-  besselK0: 2e-15,
-  besselK1: 2e-15,
   besselJ1Zero: 4e-16,
-  lambertW0: 3e-15,
-  lambertWm1: 3e-15,
   normalCdf: 1e-15,
   normalQuantile: 1e-15,
   studentTCdf: 1e-13,
-  studentTQuantile: 1e-12,
   chiSquareCdf: 3e-15,
-  chiSquareQuantile: 1e-12,
-  fisherFCdf: 5e-15,
+  chiSquareQuantile: 2e-14,
 } as const
 
 type Rows = readonly (readonly number[])[]
@@ -39,7 +33,7 @@ type Rows = readonly (readonly number[])[]
 const split = (row: readonly number[]) => ({ given: row.slice(0, -1), expected: row[row.length - 1]! })
 
 function worst(name: string, allowed: (given: readonly number[], expected: number) => number): string[] {
-  const f = (numeric as unknown as Record<string, (...x: number[]) => number>)[name]!
+  const f = ({ ...numeric, lnBeta, regularisedGammaQ } as unknown as Record<string, (...x: number[]) => number>)[name]!
   const wrong: string[] = []
   for (const row of (oracle as unknown as Record<string, Rows>)[name]!) {
     const { given, expected } = split(row)
@@ -64,13 +58,17 @@ describe('special functions against mpmath', () => {
     expect(worst('besselJ1', allowed)).toEqual([])
   })
 
+  test('Student’s t quantile: full digits, fewer with thousands of degrees of freedom, where the incomplete beta function has fewer', () => {
+    expect(worst('studentTQuantile', ([, dof], e) => (dof! > 1000 ? 2e-13 : 1e-14) * Math.abs(e))).toEqual([])
+  })
+
   test('Mittag-Leffler function within the error its page states', () => {
     expect(worst('mittagLeffler', ([, , z], e) => 2e-13 * Math.abs(e) + (z! < -1 ? 5e-14 / (1 - z!) : 0))).toEqual([])
     expect(worst('mittagLeffler', ([, , z], e) => (z! > -1 ? 2e-14 * Math.abs(e) : Infinity))).toEqual([])
   })
 
   test('every function of the oracle is tested', () => {
-    const tested = new Set<string>([...Object.keys(RELATIVE), 'besselJ0', 'besselJ1', 'mittagLeffler', 'mpmath'])
+    const tested = new Set<string>([...Object.keys(RELATIVE), 'besselJ0', 'besselJ1', 'studentTQuantile', 'mittagLeffler', 'mpmath'])
     expect(Object.keys(oracle).filter((name) => !tested.has(name))).toEqual([])
   })
 })
@@ -99,13 +97,6 @@ describe('special functions against handbook values', () => {
 })
 
 describe('identities', () => {
-  test('Lambert W is the inverse of w exp(w) on both branches', () => {
-    for (const w of [-0.9, -0.5, 0.1, 1, 5, 100]) expect(numeric.lambertW0(w * Math.exp(w)) / w).toBeCloseTo(1, 13)
-    for (const w of [-1.2, -2, -10, -100, -700]) expect(numeric.lambertWm1(w * Math.exp(w)) / w).toBeCloseTo(1, 13)
-    expect(numeric.lambertW0(-1 / Math.E)).toBeCloseTo(-1, 7)
-    expect(numeric.lambertWm1(-1 / Math.E)).toBeCloseTo(-1, 7)
-  })
-
   test('Mittag-Leffler functions that have other names', () => {
     for (const x of [0.1, 0.9, 1.5, 4, 25]) {
       expect(numeric.mittagLeffler(0.5, 1, -x) / numeric.erfcScaled(x)).toBeCloseTo(1, 12)
@@ -158,10 +149,7 @@ describe('arguments outside the domain', () => {
     ['gamma at a pole', () => numeric.gamma(-2)],
     ['lnGamma of zero', () => numeric.lnGamma(0)],
     ['lnGamma of NaN', () => numeric.lnGamma(Number.NaN)],
-    ['lambertW0 below the branch point', () => numeric.lambertW0(-0.3679)],
-    ['lambertW0 of NaN', () => numeric.lambertW0(Number.NaN)],
-    ['lambertWm1 of a positive number', () => numeric.lambertWm1(0.1)],
-    ['K0 of zero', () => numeric.besselK0(0)],
+    ['K0 of zero', () => numeric.besselK0Scaled(0)],
     ['K1 of a negative number', () => numeric.besselK1Scaled(-1)],
     ['normal quantile of 1', () => numeric.normalQuantile(1)],
     ['t quantile of 0', () => numeric.studentTQuantile(0, 5)],
@@ -178,13 +166,12 @@ describe('arguments outside the domain', () => {
   }
 
   test('the message says what was asked', () => {
-    expect(() => numeric.lambertWm1(0.25)).toThrow('lambertWm1: the lower branch exists for −1/e ≤ x < 0 (x = 0.25)')
+    expect(() => numeric.normalQuantile(1.5)).toThrow('normalQuantile: a probability must lie between 0 and 1 (p = 1.5)')
   })
 
   test('1/gamma is zero at the poles and overflow is not a number made up', () => {
     expect(numeric.reciprocalGamma(-3)).toBe(0)
     expect(numeric.reciprocalGamma(200)).toBe(0)
-    expect(numeric.besselI0(1000)).toBe(Infinity)
     expect(numeric.gamma(172)).toBe(Infinity)
   })
 })

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { bilinearTable, linearTable, monotoneTable } from '../../src/numeric/index.js'
+import { linearTable, monotoneTable } from '../../src/numeric/index.js'
 import oracle from '../oracles/numeric-pchip.json' with { type: 'json' }
 
 const reason = (why: string) => expect.objectContaining({ name: 'NumericError', reason: why })
@@ -113,45 +113,5 @@ describe('every table', () => {
     const table = linearTable([0, 2, 3], [10, 20, 0])
     expect([0.5, 1, 2.25].map((x) => table(x))).toEqual([12.5, 15, 15])
     expect([table.slope(1), table.slope(2), table.slope(3)]).toEqual([5, -20, -20])
-  })
-})
-
-describe('bilinearTable', () => {
-  const xs = [0, 1, 4]
-  const ys = [-1, 2]
-  test('reproduces a + b x + c y + d x y exactly', () => {
-    fc.assert(
-      fc.property(fc.array(fc.integer({ min: -9, max: 9 }), { minLength: 4, maxLength: 4 }), part, part, ([a, b, c, d], s, t) => {
-        const f = (x: number, y: number) => a! + b! * x + c! * y + d! * x * y
-        const table = bilinearTable(
-          xs,
-          ys,
-          xs.map((x) => ys.map((y) => f(x, y))),
-        )
-        const x = 4 * s
-        const y = -1 + 3 * t
-        expect(table(x, y)).toBeCloseTo(f(x, y), 11)
-      }),
-    )
-  })
-
-  test('refuses and throws outside', () => {
-    const z = [
-      [1, 2],
-      [3, 4],
-      [5, 6],
-    ]
-    expect(bilinearTable(xs, ys, z)(4, 2)).toBe(6)
-    expect(() => bilinearTable(xs, ys, z)(4.1, 0)).toThrowError(reason('outOfRange'))
-    expect(() => bilinearTable(xs, ys, z)(1, -1.1)).toThrowError(reason('outOfRange'))
-    expect(() => bilinearTable(xs, ys, z.slice(1))).toThrowError(reason('badArgument'))
-    expect(() => bilinearTable(xs, ys, [[1, 2], [3], [5, 6]])).toThrowError(reason('badArgument'))
-    expect(() =>
-      bilinearTable(xs, ys, [
-        [1, 2],
-        [3, Number.NaN],
-        [5, 6],
-      ]),
-    ).toThrowError(reason('badArgument'))
   })
 })

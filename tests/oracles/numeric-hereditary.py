@@ -1,6 +1,6 @@
-"""Reference solutions of hereditary integrals and Volterra equations; writes numeric-volterra.json (mpmath, 30 digits).
+"""Reference solutions of hereditary integrals and Volterra equations; writes numeric-hereditary.json (mpmath, 30 digits).
 
-Run: python3 tests/oracles/numeric-volterra.py
+Run: python3 tests/oracles/numeric-hereditary.py
 """
 import json
 import os
@@ -20,8 +20,6 @@ times = [0.001, 0.1, 1, 10, 1000]
 data = {
     "mpmath": mpmath.__version__,
     "powerCreep": {"a": 0.3, "n": 0.25, "relaxation": [[t, float(relaxation_of_power_creep(mpf(t), mpf("0.3"), mpf("0.25")))] for t in times]},
-    # u(t) = 1 - integral of u(s)/sqrt(t-s): solution exp(pi t) erfc(sqrt(pi t)) (P. Linz 1985, a standard weakly singular example).
-    "abel": [[t, float(mpmath.exp(mpmath.pi * t) * mpmath.erfc(mpmath.sqrt(mpmath.pi * t)))] for t in (0.01, 0.1, 1, 4)],
 }
-json.dump(data, open(os.path.join(os.path.dirname(os.path.abspath(__file__)), "numeric-volterra.json"), "w"), indent=1)
+json.dump(data, open(os.path.join(os.path.dirname(os.path.abspath(__file__)), "numeric-hereditary.json"), "w"), indent=1)
 print(data)
