@@ -1,4 +1,5 @@
 export { pom, pp } from './acetal-and-polypropylene.js'
+export { absCf, absGf, asaCf, asaGf, pa6Gf, petCf, petGf, plaCf } from './fibre-filled.js'
 export { anaerobic, epoxy, ndfeb } from './magnets-and-adhesives.js'
 export { aluminium6061T6, brass, springSteel, stainless304, stainless316, steel88, steel109, steel129 } from './metals.js'
 export { peek } from './peek.js'
