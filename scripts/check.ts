@@ -10,6 +10,7 @@ const steps: readonly (readonly [name: string, command: string])[] = [
   ['typecheck, TypeScript 6', 'npm run -s typecheck:6'],
   ['typecheck, TypeScript 7', 'npm run -s typecheck:fast'],
   ['typecheck of the docs examples', 'npm run -s typecheck:examples'],
+  ['glossary', 'npm run -s glossary -- --check'],
   ['meanings of the document', 'npm run -s meanings -- --check'],
   ['layers', 'npm run -s layers'],
   ['unused code', 'npm run -s knip'],
