@@ -13,6 +13,8 @@ export interface Matter {
   readonly poissonRatio: number
   readonly thermalExpansion: number
   readonly thermalConductivity: number
+  /** The same through the layers of a print; of a metal as along them. */
+  readonly conductivityAcrossLayers: number
   /** Glass transition, or the service limit where the material has no glass transition to mind. */
   readonly softening: number
   readonly softeningKind: 'glassTransition' | 'service'
@@ -43,7 +45,10 @@ export function matterOf(material: Material, end: End, moisture: MoistureState):
 
 function make(material: Material, end: End, moisture: MoistureState): Matter {
   const worst = end === 'pessimistic' ? 'low' : end === 'optimistic' ? 'high' : 'typical'
-  const least = (name: 'thermalConductivity' | 'frictionOnSteel' | 'serviceTemperature' | 'strainLimit', otherwise: number) => {
+  const least = (
+    name: 'thermalConductivity' | 'thermalConductivityAcrossLayers' | 'frictionOnSteel' | 'serviceTemperature' | 'strainLimit',
+    otherwise: number,
+  ) => {
     const property = material[name]
     return property === undefined ? otherwise : worst === 'typical' ? property.si : property[worst]
   }
@@ -75,6 +80,7 @@ function make(material: Material, end: End, moisture: MoistureState): Matter {
     poissonRatio: material.poissonRatio?.si ?? 0.38,
     thermalExpansion: material.thermalExpansion?.si ?? 0,
     thermalConductivity: least('thermalConductivity', Number.NaN),
+    conductivityAcrossLayers: least('thermalConductivityAcrossLayers', least('thermalConductivity', Number.NaN)),
     softening,
     softeningKind: amorphous ? 'glassTransition' : 'service',
     creepCoefficient: metal ? 0 : most('creepCoefficient', 0),

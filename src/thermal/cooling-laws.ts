@@ -8,7 +8,7 @@ import { surfaceCoefficient } from './surface-coefficient.js'
 export const RISES: LawRange = { low: 0.01, high: 450, terms: 12 }
 
 /** A film that moves by less than this part of itself has settled. */
-const SETTLED = 1e-10
+const SETTLED = 1e-8
 const MOST_ROUNDS = 60
 
 /** Finds the film that belongs to the surface temperature which it gives. Aitken's step between plain rounds. */

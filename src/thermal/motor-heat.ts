@@ -71,13 +71,13 @@ export interface MotorState {
   surplus: number
 }
 
-/** Below this rise the law counts as at it: its conductance hardly changes, K. */
+/** Below this rise, K, the law counts as at it: the conductance hardly changes. Above its end it counts as at its end, and the formulas that use it report that. */
 export const LEAST_RISE = RISES.low
 
 /** Writes the state of a motor whose mounting face is at a temperature into `out`. */
 export function motorStateAt(m: HeatedMotor, mount: number, out: MotorState): MotorState {
   const rise = mount - m.air
-  const place = lawPlace(RISES, Math.max(rise, LEAST_RISE))
+  const place = lawPlace(RISES, Math.min(RISES.high, Math.max(rise, LEAST_RISE)))
   const glow = (m.radiant ?? m.air) - m.air
   const byMount = Math.exp(chebyshev(m.mountConductance, place))
   const byCan = Math.exp(chebyshev(m.canConductance, place))

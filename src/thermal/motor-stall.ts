@@ -26,56 +26,106 @@ export interface Warmed {
   readonly states: number
 }
 
-/**
- * Follows mounting face and store for a time. Steps of third order with an embedded second-order answer (Bogacki & Shampine 1989): the difference is the error, and sets the
- * next step.
- */
-export function warm(
-  surplusAt: (mount: number) => number,
-  body: MotorBody,
-  mount: number,
-  store: number,
-  time: number,
-  highest: number,
-): Warmed {
-  const { capacity, storeCapacity, storeConductance } = body
-  let states = 0
-  const rate = (T: number, S: number) => {
-    states++
-    return (surplusAt(T) - storeConductance * (T - S)) / capacity
+/** Rates of change of mounting face and store, K/s. */
+type Rates = (mount: number, store: number) => readonly [mount: number, store: number]
+
+/** The rates of a body, and how many states were worked out for them. */
+function ratesOf(surplusAt: (mount: number) => number, { capacity, storeCapacity, storeConductance }: MotorBody) {
+  const perStore = storeCapacity > 0 ? storeConductance / storeCapacity : 0
+  const through = storeConductance / capacity
+  const count = { states: 0 }
+  const rates: Rates = (T, S) => {
+    count.states++
+    return [surplusAt(T) / capacity - through * (T - S), perStore * (T - S)]
   }
-  const take = (T: number, S: number) => (storeCapacity > 0 ? (storeConductance * (T - S)) / storeCapacity : 0)
-  let T = mount
-  let S = store
+  return { rates, through, perStore, count }
+}
+
+/** Coefficients of the modified Rosenbrock pair. */
+const D = 1 / (2 + Math.SQRT2)
+const E = 6 + Math.SQRT2
+/** Step of the difference quotient of the surplus, K. */
+const NUDGE = 1e-3
+
+/**
+ * One L-stable step of second order with its embedded error (the modified Rosenbrock pair of Shampine & Reichelt 1997). `slope`: of the surplus over the capacity, by the
+ * temperature of the mounting face.
+ */
+function rosenbrock(
+  { rates, through, perStore }: ReturnType<typeof ratesOf>,
+  T: number,
+  S: number,
+  [r, s]: readonly [number, number],
+  slope: number,
+  step: number,
+) {
+  // The matrix 1 − step D J of two states, and its inverse.
+  const q = step * D
+  const a = 1 - q * (slope - through)
+  const b = -q * through
+  const c = -q * perStore
+  const d = 1 + q * perStore
+  const inverse = 1 / (a * d - b * c)
+  const k1 = (d * r - b * s) * inverse
+  const l1 = (a * s - c * r) * inverse
+  const [r1, s1] = rates(T + 0.5 * step * k1, S + 0.5 * step * l1)
+  const k2 = (d * (r1 - k1) - b * (s1 - l1)) * inverse + k1
+  const l2 = (a * (s1 - l1) - c * (r1 - k1)) * inverse + l1
+  const mount = T + step * k2
+  const store = S + step * l2
+  const next = rates(mount, store)
+  const u = next[0] - E * (k2 - r1) - 2 * (k1 - r)
+  const v = next[1] - E * (l2 - s1) - 2 * (l1 - s)
+  const error = (step / 6) * Math.max(Math.abs(k1 - 2 * k2 + (d * u - b * v) * inverse), Math.abs(l1 - 2 * l2 + (a * v - c * u) * inverse))
+  return { mount, store, next, error }
+}
+
+/** Follows mounting face and store for a time, in steps that the embedded error chooses: a long stall settles in few. */
+function warm(surplusAt: (mount: number) => number, body: MotorBody, start: number, time: number, highest: number): Warmed {
+  const of = ratesOf(surplusAt, body)
+  let mount = start
+  let store = start
   let t = 0
-  let step = time / 3
-  let r1 = rate(T, S)
-  let s1 = take(T, S)
+  let step = time / 4
+  let now = of.rates(mount, store)
+  let slope = Number.NaN
   while (t < time) {
-    if (!Number.isFinite(r1) || T > highest) return { mount: T, store: S, finished: false, states }
+    if (!Number.isFinite(now[0]) || mount > highest) return { mount, store, finished: false, states: of.count.states }
     // The last two steps share what is left, so that none is tiny.
     if (step > 0.999 * (time - t)) step = time - t
     else if (2 * step > time - t) step = (time - t) / 2
-    const [T2, S2] = [T + 0.5 * step * r1, S + 0.5 * step * s1]
-    const [r2, s2] = [rate(T2, S2), take(T2, S2)]
-    const [T3, S3] = [T + 0.75 * step * r2, S + 0.75 * step * s2]
-    const [r3, s3] = [rate(T3, S3), take(T3, S3)]
-    const nextT = T + (step / 9) * (2 * r1 + 3 * r2 + 4 * r3)
-    const nextS = S + (step / 9) * (2 * s1 + 3 * s2 + 4 * s3)
-    const [r4, s4] = [rate(nextT, nextS), take(nextT, nextS)]
-    const error = (step * Math.max(Math.abs(-5 * r1 + 6 * r2 + 8 * r3 - 9 * r4), Math.abs(-5 * s1 + 6 * s2 + 8 * s3 - 9 * s4))) / 72
-    if (error <= STEP_ERROR) {
+    if (Number.isNaN(slope)) slope = (of.rates(mount + NUDGE, store + NUDGE)[0] - now[0]) / NUDGE
+    const end = rosenbrock(of, mount, store, now, slope, step)
+    if (end.error <= STEP_ERROR) {
       t += step
-      T = nextT
-      S = nextS
-      r1 = r4
-      s1 = s4
-    } else if (step < SHORTEST) return { mount: T, store: S, finished: false, states }
+      mount = end.mount
+      store = end.store
+      now = end.next
+      slope = Number.NaN
+    } else if (step < SHORTEST) return { mount, store, finished: false, states: of.count.states }
     // Not a number where a trial ran away: then the step is cut to a fifth.
-    const factor = SAFETY * Math.cbrt(STEP_ERROR / error)
+    const factor = SAFETY * Math.cbrt(STEP_ERROR / end.error)
     step *= factor > 0.2 ? Math.min(5, factor) : 0.2
   }
-  return { mount: T, store: S, finished: T <= highest, states }
+  return { mount, store, finished: mount <= highest, states: of.count.states }
+}
+
+/** Steps of a stretch with constant loss are this long or shorter, s. */
+const STRETCH = 60
+
+/** The same with constant loss in equal steps: its end then depends smoothly on every input, as a fit needs. */
+function warmEvenly(surplusAt: (mount: number) => number, body: MotorBody, start: readonly [number, number], time: number) {
+  const of = ratesOf(surplusAt, body)
+  const steps = Math.max(2, Math.ceil(time / STRETCH))
+  let [mount, store] = start
+  for (let k = 0; k < steps; k++) {
+    const now = of.rates(mount, store)
+    const slope = (of.rates(mount + NUDGE, store + NUDGE)[0] - now[0]) / NUDGE
+    const end = rosenbrock(of, mount, store, now, slope, time / steps)
+    mount = end.mount
+    store = end.store
+  }
+  return { mount, store }
 }
 
 /** Inputs of what stores heat. */
@@ -124,7 +174,7 @@ export const motorStall = /* @__PURE__ */ formula('thermal.motorStall', {
   source: [
     {
       level: 'computed',
-      where: 'two lumps with copper resistance and magnets that depend on temperature; embedded Runge-Kutta steps, 0.02 K each',
+      where: 'two lumps with copper resistance and magnets that depend on temperature; embedded Rosenbrock steps, 0.02 K each',
     },
   ],
   si: ({ capacity, storeCapacity, storeConductance, time, ...m }) => {
@@ -132,7 +182,6 @@ export const motorStall = /* @__PURE__ */ formula('thermal.motorStall', {
     const end = warm(
       (mount) => motorStateAt(m, mount, state).surplus,
       { capacity, storeCapacity, storeConductance },
-      m.air,
       m.air,
       time,
       m.air + RISES.high,
@@ -181,17 +230,17 @@ export const motorWarmUp = /* @__PURE__ */ formula('thermal.motorWarmUp', {
   },
   output: {
     /** Mounting face. */
-    mount: { kind: 'temperature', infinite: true },
+    mount: 'temperature',
     /** Store in the plate. */
-    store: { kind: 'temperature', infinite: true },
+    store: 'temperature',
   },
   assumes: ['laws made for this air and these surroundings'],
-  source: [{ level: 'computed', where: 'two lumps; embedded Runge-Kutta steps, 0.02 K each' }],
+  valid: { 'mounting face at most 450 K above the air, where the laws end': ({ air }, { mount }) => mount <= air + RISES.high },
+  source: [{ level: 'computed', where: 'two lumps; L-stable Rosenbrock steps of a minute or less' }],
   si: ({ initial, initialStore, capacity, storeCapacity, storeConductance, time, ...laws }) => {
     const state: MotorState = motorState()
     const m = passive(laws)
     const body = { capacity, storeCapacity, storeConductance }
-    const { mount, store, finished } = warm((T) => motorStateAt(m, T, state).surplus, body, initial, initialStore, time, m.air + RISES.high)
-    return { mount: finished ? mount : Number.POSITIVE_INFINITY, store: finished ? store : Number.POSITIVE_INFINITY }
+    return warmEvenly((mount) => motorStateAt(m, mount, state).surplus, body, [initial, initialStore], time)
   },
 })

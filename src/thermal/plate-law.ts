@@ -3,7 +3,7 @@ import { type LawRange, lawCoefficients, lawNodes } from './chebyshev-law.js'
 import { LONGEST_PLATE, ringsFit, sourceResistances } from './rectangular-plate.js'
 
 /** Films over which a plate is tabulated, W/(m² K): a bright sink in still air to a storm. */
-export const FILMS: LawRange = { low: 0.5, high: 200, terms: 8 }
+export const FILMS: LawRange = { low: 0.5, high: 200, terms: 9 }
 
 /**
  * Resistance of a plate under a motor, tabulated over the film on its faces: Chebyshev coefficients of the logarithm, over the logarithm of the film from 0.3 to 300 W/(m² K).

@@ -35,6 +35,8 @@ export const plateStore = /* @__PURE__ */ formula('thermal.plateStore', {
     density: { kind: 'density', above: 0 },
     /** Specific heat of the plate. */
     specificHeat: { kind: 'specificHeat', above: 0 },
+    /** Resistance of what covers the free face before its film, such as a printed plate behind a metal one. */
+    behind: { kind: 'thermalContactResistance', min: 0, optional: true },
     /** Resistance of the contact between motor and plate. */
     contact: { kind: 'thermalResistance', min: 0, default: '0 K/W' },
     /** Film on both faces; the store hardly depends on it. */
@@ -58,9 +60,9 @@ export const plateStore = /* @__PURE__ */ formula('thermal.plateStore', {
   source: [
     { level: 'computed', where: 'series of the plate with its storage at two rates of growth (Laplace transform), less its steady part' },
   ],
-  si: ({ innerRadius, outerRadius, x, y, density, specificHeat, contact, film, time, ...plate }) => {
+  si: ({ innerRadius, outerRadius, x, y, density, specificHeat, behind = 0, contact, film, time, ...plate }) => {
     const source = [{ x, y, innerRadius, outerRadius }]
-    const faces = { ...plate, motorFaceCoefficient: film, freeFaceCoefficient: film }
+    const faces = { ...plate, motorFaceCoefficient: film, freeFaceCoefficient: 1 / (behind + 1 / film) }
     const admittance = (rate: number) =>
       1 / (contact + sourceResistances({ ...faces, storage: (rate * density * specificHeat) / plate.conductivity }, source, 'covered')[0]!)
     const steady = admittance(0)

@@ -74,7 +74,7 @@ describe('what a log teaches', () => {
     const asked = { ...UNLOADED, torque: 4 }
     // Made along another way than the one it is read by: a stall of so many minutes, its loss with the copper as warm as it gets.
     const after = (minutes: number) =>
-      heatOf(prepared, bare, { joint: 'knee', motion: asked, air: 293.15, wind: 0, heating: 'held', heldFor: 60 * minutes, steps: 200 })
+      heatOf(prepared, bare, { joint: 'knee', motion: asked, air: 293.15, wind: 0, heating: 'held', heldFor: 60 * minutes })
     const row = (minutes: number, shift = 0) => {
       const { heatingCurrent, windingMean, mount } = after(Math.max(minutes, 1e-6))
       return `${minutes + shift},${heatingCurrent},${windingMean - 273.15},${mount - 273.15},20`

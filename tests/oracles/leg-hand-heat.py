@@ -5,10 +5,9 @@ plate by finite volumes instead of a series. Torques and speeds come from leg-ha
 """
 import json, os, runpy
 import numpy as np
-from scipy.sparse import coo_matrix
-from scipy.sparse.linalg import spsolve
+from scipy.sparse import coo_matrix, diags
+from scipy.sparse.linalg import splu, spsolve
 from scipy.interpolate import CubicSpline
-from scipy.integrate import solve_ivp
 from scipy.optimize import brentq, fsolve
 
 here = os.path.dirname(os.path.abspath(__file__))
@@ -20,7 +19,8 @@ r1 = (12e-3 + 1.6e-3) / 2
 ratio = {'hip': (82.72e-3 + 1.6e-3) / 2 / r1, 'knee': (74.56e-3 + 1.6e-3) / 2 / r1}
 
 # ---- plate under the motor: heat enters through a ring of 14 to 34 mm, printed ASA 7 mm thick, as wide as a disc of the same area -----
-a1, a2, b, thick, k_plate = 7e-3, 17e-3, np.sqrt(84e-3 * 96e-3 / np.pi), 7e-3, 0.17
+a1, a2, b, thick = 7e-3, 17e-3, np.sqrt(84e-3 * 96e-3 / np.pi), 7e-3
+k_plate, k_across = 0.17, 0.155                              # along the layers and across them
 def plate(h, n):
     """Mean rise of the ring for 1 W by finite volumes on rings (energy balance of each cell); both faces cooled but where the motor covers one."""
     # Cells are finest where the flux jumps: at the edges of the ring, and at the faces.
@@ -31,12 +31,12 @@ def plate(h, n):
     middle, area = (edges[1:] + edges[:-1]) / 2, np.pi * (edges[1:] ** 2 - edges[:-1] ** 2)
     cells = len(middle)
     at = np.arange(cells * layers).reshape(cells, layers)
-    out = lambda dz: 1 / (1 / h + dz / 2 / k_plate)             # from the middle of a cell at a face to the air
+    out = lambda dz: 1 / (1 / h + dz / 2 / k_across)             # from the middle of a cell at a face to the air
     diagonal = np.zeros((cells, layers))
     diagonal[:, -1] += out(dz[-1]) * area
     diagonal[middle > a2, 0] += out(dz[0]) * area[middle > a2]
     across = np.outer(2 * np.pi * edges[1:-1] * k_plate / np.diff(middle), dz)
-    down = np.outer(area * k_plate, 2 / (dz[1:] + dz[:-1]))
+    down = np.outer(area * k_across, 2 / (dz[1:] + dz[:-1]))
     diagonal[:-1] += across; diagonal[1:] += across
     diagonal[:, :-1] += down; diagonal[:, 1:] += down
     i = np.concatenate([at.ravel(), at[:-1].ravel(), at[1:].ravel(), at[:, :-1].ravel(), at[:, 1:].ravel()])
@@ -48,7 +48,7 @@ def plate(h, n):
     q = np.zeros((cells, layers))
     q[ring, 0] = flux * area[ring]
     T = spsolve(coo_matrix((v, (i, j))).tocsc(), q.ravel()).reshape(cells, layers)
-    return ((T[ring, 0] + flux * dz[0] / 2 / k_plate) * area[ring]).sum() / area[ring].sum()
+    return ((T[ring, 0] + flux * dz[0] / 2 / k_across) * area[ring]).sum() / area[ring].sum()
 def fine(h):
     """Grids halved: what is left falls with the square of the cell (Richardson)."""
     coarse, half = plate(h, 6), plate(h, 12)
@@ -94,6 +94,58 @@ def copper(torque, mount, can):
     cold = 0.75 * current(torque, can) ** 2 * R20
     return cold * (234.5 + mount - zero) / 254.5 / (1 - cold * to_mount / 254.5)
 
+def stalled(torque, air, time=7200, steps=1440):
+    """Motor of 0.26 kg and 450 J/(kg K) as one body on the plate in cells (1070 kg/m3, 1300 J/(kg K)), from cold: two-stage implicit steps, films of the moment."""
+    n = 8
+    part = lambda lo, hi, n: lo + (hi - lo) * (1 - np.cos(np.pi * np.arange(n + 1) / n)) / 2
+    edges = np.concatenate([part(0, a1, n)[:-1], part(a1, a2, 2 * n)[:-1], part(a2, b, 4 * n)])
+    levels = part(0, thick, 3 * n)
+    layers, dz = 3 * n, np.diff(levels)
+    middle, area = (edges[1:] + edges[:-1]) / 2, np.pi * (edges[1:] ** 2 - edges[:-1] ** 2)
+    at = np.arange(len(middle) * layers).reshape(len(middle), layers)
+    across = np.outer(2 * np.pi * edges[1:-1] * k_plate / np.diff(middle), dz)
+    down = np.outer(area * k_across, 2 / (dz[1:] + dz[:-1]))
+    inner = np.zeros(at.shape)
+    inner[:-1] += across; inner[1:] += across; inner[:, :-1] += down; inner[:, 1:] += down
+    i = np.concatenate([at.ravel(), at[:-1].ravel(), at[1:].ravel(), at[:, :-1].ravel(), at[:, 1:].ravel()])
+    j = np.concatenate([at.ravel(), at[1:].ravel(), at[:-1].ravel(), at[:, 1:].ravel(), at[:, :-1].ravel()])
+    v = np.concatenate([inner.ravel(), -across.ravel(), -across.ravel(), -down.ravel(), -down.ravel()])
+    base = coo_matrix((v, (i, j))).tocsc()
+    ring, open_ = (middle > a1) & (middle < a2), middle > a2
+    weight = np.zeros(at.shape); weight[ring, 0] = area[ring] / area[ring].sum()
+    weight = weight.ravel()
+    drop = dz[0] / 2 / k_across / area[ring].sum() + contact        # from the middle of the first cells to the mounting face, per watt
+    capacity = (1070 * 1300 * np.outer(area, dz)).ravel()
+    u, mount, h = np.zeros(len(weight)), air, 8.0
+    step, g = time / steps, 1 - np.sqrt(0.5)
+    def faces(h):
+        out = np.zeros(at.shape)
+        out[:, -1] += area / (1 / h + dz[-1] / 2 / k_across); out[open_, 0] += area[open_] / (1 / h + dz[0] / 2 / k_across)
+        return out
+    def mean_face(u, h):
+        grid = u.reshape(at.shape)
+        top, bottom = grid[:, 0] / (1 + h * dz[0] / 2 / k_across), grid[:, -1] / (1 + h * dz[-1] / 2 / k_across)
+        return ((top * area)[open_].sum() + (bottom * area).sum()) / (area[open_].sum() + area.sum())
+    for _ in range(steps):
+        for _ in range(3): h = film(air + max(mean_face(u, h), 1e-6), air, 96e-3, 'plate', 0.9)
+        lu = splu((base + diags(faces(h).ravel() + capacity / (g * step))).tocsc())
+        green = lu.solve(weight)
+        rates = []
+        for stage in range(2):
+            bu = u + (step * (1 - g) * rates[0][0] if stage else 0)
+            bm = mount + (step * (1 - g) * rates[0][1] if stage else 0)
+            free = lu.solve(capacity / (g * step) * bu)
+            def late(m):
+                q = (m - air - weight @ free) / (drop + weight @ green)
+                can = can_of(m, air) if m > air + 1e-6 else air
+                return m - bm - g * step * (copper(torque, m, can) - (m - can) / to_can - q) / (0.26 * 450)
+            m = brentq(late, bm - 50, bm + 50, xtol=1e-10)
+            q = (m - air - weight @ free) / (drop + weight @ green)
+            rates.append((((free + q * green) - bu) / (g * step), (m - bm) / (g * step)))
+        u = u + step * ((1 - g) * rates[0][0] + g * rates[1][0])
+        mount = mount + step * ((1 - g) * rates[0][1] + g * rates[1][1])
+    return mount
+
 def motor(case, joint, air):
     if case in ('stand', 'stall'):                                     # held: nothing turns, one phase carries its peak and twice its share
         heating = most = abs(statics[case][joint]) / ratio[joint] / 0.95
@@ -108,9 +160,7 @@ def motor(case, joint, air):
         can = can_of(mount, air)
         return copper(heating, mount, can) + iron - (mount - can) / to_can - plate_of(mount, air)
     if case == 'stall':
-        # One body of 0.26 kg and 450 J/(kg K) warms up from the air; winding, can and plate follow at once.
-        course = solve_ivp(lambda _, y: [spare(y[0]) / (0.26 * 450)], (0, 7200), [air + 1e-4], method='LSODA', rtol=1e-9, atol=1e-7)
-        mount = course.y[0][-1]
+        mount = stalled(heating, air)
     else:
         mount = brentq(spare, air + 0.01, air + 170, xtol=1e-11)
     can = can_of(mount, air)

@@ -105,7 +105,7 @@ const motorOf = (torque: number) => ({
 const bodyOf = (name: PlateName, time: number) => {
   const { rho, c } = oracle.plates[name]
   const { contact } = oracle.motor
-  const { capacity, conductance } = plateStore.si({ ...plateOf(name), density: rho, specificHeat: c, contact, film: 12, time })
+  const { capacity, conductance } = plateStore.si({ ...plateOf(name), density: rho, specificHeat: c, behind: 0, contact, film: 12, time })
   return { capacity: oracle.motor.capacity, storeCapacity: capacity, storeConductance: conductance, time }
 }
 const heatAt = (law: { conductance: readonly number[]; share: readonly number[] }, place: Place, rise: number) => {

@@ -166,7 +166,7 @@ describe('balance', () => {
 })
 
 describe('stall', () => {
-  const store = plateStore.si({ ...plate, density: 1070, specificHeat: 1300, contact, film: 12, time: 60 })
+  const store = plateStore.si({ ...plate, density: 1070, specificHeat: 1300, behind: 0, contact, film: 12, time: 60 })
   const body = { capacity: 100, storeCapacity: store.capacity, storeConductance: store.conductance }
   const at = (torque: number, time: number, more: object = {}) => motorStall.si({ torque, ...machine, ...laws, ...body, time, ...more })
 

@@ -15,6 +15,9 @@ const MAD = 0.6744897501960817
 /** Fewer whole rows tell nothing. */
 export const LEAST_READINGS = 3
 
+/** Half the interval over the value, beyond which a value counts as undetermined. */
+const WIDEST = 0.75
+
 /** What a log tells of one field. */
 export interface Found {
   readonly path: string
@@ -132,8 +135,9 @@ export function fitted(
     if (path === undefined) return []
     const value = found.parameters[i]!
     const error = found.standardErrors[i]!
-    const told = Number.isFinite(error) && !found.atLimit.includes(i)
     const interval = [value - t * error, value + t * error] as const
+    // Every field fitted here is positive: an interval nearly as wide as the value itself does not determine it.
+    const told = t * error < WIDEST * value && !found.atLimit.includes(i)
     return [
       {
         path,

@@ -150,7 +150,6 @@ function stallTemperatures(leg: Prepared): Chart {
         wind: 0,
         heating: 'held',
         heldFor: time,
-        steps: STALL_POINTS,
       })
       if (heat.unsettled !== undefined) {
         lost += ` The ${joint} motor runs away within the time: its lines end there.`
