@@ -16,6 +16,7 @@ export const encoderStep = /* @__PURE__ */ formula('kinematics.encoderStep', {
     /** Root mean square of that error over many readings. */
     rmsError: 'angle',
   },
+  equation: ['step = 2 * pi / (countsPerTurn * turnsPerJointTurn)', 'worstError = step / 2', 'rmsError = step / sqrt(12)'],
   assumes: ['ideal encoder: only rounding, no noise, no eccentricity'],
   source: [{ level: 'commonPractice', where: 'uniform rounding error: half a step at most, step over √12 rms' }],
   si: ({ countsPerTurn, turnsPerJointTurn }) => {
@@ -44,6 +45,7 @@ export const eccentricityError = /* @__PURE__ */ formula('kinematics.eccentricit
     /** Part that turns twice per turn: what is left when two opposite heads are averaged. */
     secondHarmonic: 'angle',
   },
+  equation: ['k = eccentricity / trackRadius', 'worstError = asin(min(1, k))', 'firstHarmonic = k', 'secondHarmonic = k^2 / 2'],
   valid: { 'eccentricity below a tenth of the track radius': ({ eccentricity, trackRadius }) => eccentricity < 0.1 * trackRadius },
   assumes: ['the head reads the track along its own radius', 'one read head'],
   source: [

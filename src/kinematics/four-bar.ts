@@ -17,6 +17,7 @@ export const fourBarSpeedRatio = /* @__PURE__ */ formula('kinematics.fourBarSpee
   },
   /** Rocker speed over crank speed; torque goes the other way round. */
   output: 'ratio',
+  equation: ['result = crank * sin(crankAngle - couplerAngle) / (rocker * sin(rockerAngle - couplerAngle))'],
   assumes: ['rigid links, no clearance in the pins'],
   source: [{ level: 'unverified', where: 'R. L. Norton, Design of Machinery, ch. 6: ω4/ω2 = a sin(θ2 − θ3) / c sin(θ4 − θ3)' }],
   si: ({ crank, rocker, crankAngle, couplerAngle, rockerAngle }) =>
@@ -43,6 +44,10 @@ export const transmissionAngleExtremes = /* @__PURE__ */ formula('kinematics.tra
     /** Acute angle of coupler and rocker with the crank away from the rocker's pivot. */
     crankOutward: 'angle',
   },
+  equation: [
+    'crankInward = acos(min(1, abs(coupler^2 + rocker^2 - (ground - crank)^2) / (2 * coupler * rocker)))',
+    'crankOutward = acos(min(1, abs(coupler^2 + rocker^2 - (ground + crank)^2) / (2 * coupler * rocker)))',
+  ],
   assumes: ['the crank reaches both places'],
   valid: {
     'the linkage assembles with the crank along the line of the fixed pivots': ({ ground, crank, coupler, rocker }) =>

@@ -26,6 +26,12 @@ export const jumpPush = /* @__PURE__ */ formula('kinematics.jumpPush', {
     /** Time in the air, landing at the height of take-off. */
     flightTime: 'time',
   },
+  equation: [
+    'totalForce = mass * gravity * (1 + jumpHeight / pushTravel)',
+    'takeOffSpeed = sqrt(2 * gravity * jumpHeight)',
+    'pushTime = 2 * pushTravel / takeOffSpeed',
+    'flightTime = 2 * takeOffSpeed / gravity',
+  ],
   assumes: ['constant force over the travel', 'massless legs', 'straight up'],
   source: [{ level: 'computed', where: 'energy and uniform acceleration; any mechanics text' }],
   si: ({ mass, jumpHeight, pushTravel, gravity }) => {
@@ -57,6 +63,10 @@ export const dropOnSpring = /* @__PURE__ */ formula('kinematics.dropOnSpring', {
     /** Deepest compression. */
     compression: 'length',
   },
+  equation: [
+    'peakForce = mass * gravity * (1 + sqrt(1 + 2 * dropHeight * stiffness / (mass * gravity)))',
+    'compression = peakForce / stiffness',
+  ],
   assumes: ['linear spring, no damping', 'legs without mass'],
   source: [
     {
@@ -89,6 +99,11 @@ export const touchDownImpact = /* @__PURE__ */ formula('kinematics.touchDownImpa
     /** Time to the peak. */
     timeToPeak: 'time',
   },
+  equation: [
+    'impulse = effectiveMass * speed',
+    'peakForce = speed * sqrt(contactStiffness * effectiveMass)',
+    'timeToPeak = pi / 2 * sqrt(effectiveMass / contactStiffness)',
+  ],
   assumes: ['lumped mass on a linear contact, a quarter of an oscillation', 'the body’s load builds up more slowly'],
   source: [{ level: 'computed', where: 'undamped oscillator started with a speed: F = v √(k m); any vibration text' }],
   si: ({ speed, effectiveMass, contactStiffness }) => ({

@@ -11,6 +11,7 @@ export const tipOverSlope = /* @__PURE__ */ formula('kinematics.tipOverSlope', {
   },
   /** Slope towards the edge at which the weight passes through it. */
   output: 'angle',
+  equation: ['result = atan(marginToEdge / height)'],
   assumes: ['rigid stance, no motion', 'feet do not slip'],
   source: [{ level: 'commonPractice', where: 'moments about the tipping edge; any statics text, "tipping of a block"' }],
   si: ({ marginToEdge, height }) => Math.atan2(marginToEdge, height),
@@ -30,6 +31,7 @@ export const tipOverPush = /* @__PURE__ */ formula('kinematics.tipOverPush', {
   },
   /** Push towards and square to the edge. */
   output: 'force',
+  equation: ['result = mass * gravity * marginToEdge / pushHeight'],
   assumes: ['level ground, steady push', 'feet do not slip before'],
   source: [{ level: 'commonPractice', where: 'moments about the tipping edge; any statics text, "tipping of a block"' }],
   si: ({ mass, marginToEdge, pushHeight, gravity }) => (mass * gravity * marginToEdge) / pushHeight,
@@ -55,6 +57,7 @@ export const frictionConeUse = /* @__PURE__ */ formula('kinematics.frictionConeU
     /** Whether the foot holds. */
     state: { oneOf: ['holds', 'slips'] },
   },
+  equation: ['use = tangential / (friction * normal)', 'forceAngle = atan(tangential / normal)', 'coneAngle = atan(friction)'],
   assumes: ['Coulomb friction; mud, sand and film of water do not obey it'],
   source: [{ level: 'commonPractice', where: 'Coulomb friction, angle of friction; any statics text' }],
   si: ({ normal, tangential, friction }) => ({

@@ -55,6 +55,7 @@ export const peakForceOfPair = /* @__PURE__ */ formula('kinematics.peakForceOfPa
   },
   /** Peak vertical ground reaction on one leg of the pair. */
   output: 'force',
+  equation: ['result = pi / 4 * pairShare * mass * gravity / dutyFactor'],
   assumes: ['force over the stance is a half sine', 'both legs of the pair carry alike', 'steady gait on level ground'],
   source: [
     {

@@ -20,6 +20,12 @@ export const strideTiming = /* @__PURE__ */ formula('kinematics.strideTiming', {
     /** Distance the body travels in a whole stride. */
     strideLength: 'length',
   },
+  equation: [
+    'stanceTime = dutyFactor * stridePeriod',
+    'swingTime = (1 - dutyFactor) * stridePeriod',
+    'stanceSweep = bodySpeed * stanceTime',
+    'strideLength = bodySpeed * stridePeriod',
+  ],
   assumes: ['constant speed over level ground', 'no slip of the foot'],
   source: [
     {

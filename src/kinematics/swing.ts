@@ -48,6 +48,10 @@ export const matchedSwingPeaks = /* @__PURE__ */ formula('kinematics.matchedSwin
     /** Highest acceleration. */
     peakAcceleration: 'acceleration',
   },
+  equation: [
+    'peakSpeed = 1.875 * (stride + bodySpeed * swingTime) / swingTime - bodySpeed',
+    'peakAcceleration = 10 / sqrt(3) * (stride + bodySpeed * swingTime) / swingTime^2',
+  ],
   assumes: ['quintic with the stance speed and no acceleration at both ends'],
   source: [{ level: 'computed', where: 'quintic x = x0 − v t + (stride + v T)(10s³ − 15s⁴ + 6s⁵), derivatives' }],
   si: ({ stride, swingTime, bodySpeed }) => ({

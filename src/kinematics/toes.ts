@@ -32,6 +32,7 @@ export const cantileverToe = /* @__PURE__ */ formula('kinematics.cantileverToe',
     /** Root strain over the allowable strain. */
     use: 'ratio',
   },
+  equation: ['stiffness = modulus * width * thickness^3 / (4 * length^3)', 'deflection = tipForce / stiffness'],
   assumes: [
     'slender toe of one section, clamped rigidly at the root',
     'small deflection',
@@ -91,6 +92,13 @@ export const notchHinge = /* @__PURE__ */ formula('kinematics.notchHinge', {
     /** Strain over the allowable strain. */
     use: 'ratio',
   },
+  equation: [
+    'stiffness = 2 * modulus * width * thickness^2.5 / (9 * pi * sqrt(notchRadius))',
+    'moment = stiffness * angle',
+    'strain = 6 * moment / (modulus * width * thickness^2)',
+    'use = strain / allowableStrain',
+    'angleLimit = angle / use',
+  ],
   assumes: [
     'semicircular cut-outs on both sides',
     'thin hinge: the leading term of the exact integral',

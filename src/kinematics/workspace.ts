@@ -11,6 +11,7 @@ export const workspaceVolume = /* @__PURE__ */ formula('kinematics.workspaceVolu
   },
   /** Volume of all places the foot can reach. */
   output: 'volume',
+  equation: ['result = 4 * pi / 3 * ((upperLink + lowerLink)^3 - abs(upperLink - lowerLink)^3)'],
   assumes: ['no joint limits, no parts in the way'],
   source: [{ level: 'computed', where: 'spherical shell less the cylinder of the offset (napkin-ring theorem)' }],
   si: ({ upperLink, lowerLink }) => ((4 * Math.PI) / 3) * ((upperLink + lowerLink) ** 3 - Math.abs(upperLink - lowerLink) ** 3),
@@ -32,6 +33,7 @@ export const sagittalArea = /* @__PURE__ */ formula('kinematics.sagittalArea', {
   },
   /** Area in the leg plane. */
   output: 'area',
+  equation: ['result = upperLink * lowerLink * hipRange * abs(cos(kneeFrom) - cos(kneeTo))'],
   assumes: ['knee bends one way only, so that no place is counted twice'],
   requires: {
     kneeTo: { accepts: 'must be on the same side of straight as kneeFrom', holds: ({ kneeFrom, kneeTo }) => kneeFrom * kneeTo >= 0 },

@@ -19,6 +19,7 @@ export const boxBendingStress = /* @__PURE__ */ formula('structures.boxBendingSt
     /** Area of the section [m²]. */
     area: 'area',
   },
+  equation: ['stress == moment * depth / (2 * secondMoment) + axialForce / area'],
   assumes: ['straight beam, plane sections stay plane', 'infill carries nothing', 'no buckling of the wall (`wallBuckling`)'],
   source: [{ level: 'published', where: 'any strength-of-materials text: M c/I + F/A' }],
   requires: { wall: WALLS_FIT },
@@ -37,6 +38,7 @@ export const roundBendingStress = /* @__PURE__ */ formula('structures.roundBendi
   },
   /** Stress at the outer fibre [Pa]. */
   output: 'stress',
+  equation: ['result = 32 * moment * diameter / (pi * (diameter^4 - holeDiameter^4))'],
   assumes: ['straight bar, plane sections stay plane', 'no notch'],
   source: [{ level: 'published', where: 'any strength-of-materials text: M c/I, 32 M/(π d³) for a solid bar' }],
   requires: { holeDiameter: HOLE_FITS },

@@ -12,6 +12,7 @@ export const slopeLoadShare = /* @__PURE__ */ formula('structures.slopeLoadShare
   },
   /** Share of the force normal to the ground. */
   output: 'ratio',
+  equation: ['result = min(1, levelShare + (1 - levelShare) * tan(slope) / tan(tipOverSlope))'],
   assumes: ['rigid stance, no motion'],
   source: [{ level: 'published', where: 'any statics text: moments about the upper feet' }],
   valid: { 'a slope that does not tip the robot': ({ slope, tipOverSlope }) => slope <= tipOverSlope },

@@ -16,6 +16,15 @@ export const boxSection = /* @__PURE__ */ formula('structures.boxSection', {
     /** Section modulus for bending across the width [m³]. */
     sidewaysSectionModulus: 'sectionModulus',
   },
+  equation: [
+    'innerWidth = max(0 m, width - 2 * wall)',
+    'innerDepth = max(0 m, depth - 2 * wall)',
+    'area = width * depth - innerWidth * innerDepth',
+    'secondMoment = (width * depth^3 - innerWidth * innerDepth^3) / 12',
+    'sidewaysSecondMoment = (depth * width^3 - innerDepth * innerWidth^3) / 12',
+    'sectionModulus = 2 * secondMoment / depth',
+    'sidewaysSectionModulus = 2 * sidewaysSecondMoment / width',
+  ],
   assumes: ['sharp corners', 'infill carries nothing'],
   source: [{ level: 'published', where: 'any strength-of-materials text: hollow rectangle, (B H³ − b h³)/12' }],
   requires: { wall: WALLS_FIT },
@@ -49,6 +58,13 @@ export const roundSection = /* @__PURE__ */ formula('structures.roundSection', {
     /** Section modulus for torsion [m³]. */
     torsionalSectionModulus: 'sectionModulus',
   },
+  equation: [
+    'area = pi / 4 * (diameter^2 - holeDiameter^2)',
+    'secondMoment = pi / 64 * (diameter^4 - holeDiameter^4)',
+    'sectionModulus = 2 * secondMoment / diameter',
+    'polarSecondMoment = 2 * secondMoment',
+    'torsionalSectionModulus = 2 * sectionModulus',
+  ],
   source: [{ level: 'published', where: 'any strength-of-materials text: π (D⁴ − d⁴)/64 and /32' }],
   requires: { holeDiameter: HOLE_FITS },
   si: ({ diameter, holeDiameter }) => {

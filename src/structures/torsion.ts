@@ -21,6 +21,12 @@ export const roundTorsion = /* @__PURE__ */ formula('structures.roundTorsion', {
     /** Angle of twist over the length [rad]. */
     twist: 'angle',
   },
+  equation: [
+    'polarSecondMoment = pi / 32 * (diameter^4 - holeDiameter^4)',
+    'shearStress = torque * diameter / (2 * polarSecondMoment)',
+    'stiffness = shearModulus * polarSecondMoment / length',
+    'twist = torque / stiffness',
+  ],
   assumes: ['elastic', 'no notch'],
   source: [{ level: 'published', where: 'Gere, Mechanics of Materials, section 3.3' }],
   requires: { holeDiameter: HOLE_FITS },
@@ -62,6 +68,7 @@ export const rectangleTorsion = /* @__PURE__ */ formula('structures.rectangleTor
     /** Angle of twist over the length [rad]. */
     twist: 'angle',
   },
+  equation: ['twist == torque / stiffness', 'stiffness == shearModulus * torsionConstant / length'],
   assumes: ['elastic', 'ends free to warp: an end that is held flat is stiffer'],
   source: [
     { level: 'unverified', where: 'Saint-Venant 1855; Timoshenko & Goodier, Theory of Elasticity, torsion of rectangular bars' },
@@ -113,6 +120,12 @@ export const thinWalledTorsion = /* @__PURE__ */ formula('structures.thinWalledT
     /** Torque per twist per length [N m²]. */
     rigidity: 'bendingRigidity',
   },
+  equation: [
+    'torsionConstant = 4 * enclosedArea^2 * wall / perimeter',
+    'meanShearStress = torque / (2 * enclosedArea * wall)',
+    'shearStress = meanShearStress + torque * wall / torsionConstant',
+    'rigidity = shearModulus * torsionConstant',
+  ],
   assumes: [
     'closed section: a slot along it leaves next to nothing',
     'shear rises linearly through the wall; round the inner corners, which concentrate it',
@@ -155,6 +168,10 @@ export const boxTorsionalRigidity = /* @__PURE__ */ formula('structures.boxTorsi
   },
   /** Torque per twist per length [N m²]. */
   output: 'bendingRigidity',
+  equation: [
+    'shearModulus = modulus / (2 * (1 + poissonRatio))',
+    'result = 2 * shearModulus * wall * ((width - wall) * (depth - wall))^2 / (width - wall + depth - wall)',
+  ],
   assumes: ['as thinWalledTorsion', 'isotropic: shear modulus E/(2 (1 + ν))'],
   source: [{ level: 'published', where: 'as structures.thinWalledTorsion' }],
   requires: { wall: WALLS_FIT },

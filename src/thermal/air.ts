@@ -55,6 +55,7 @@ export const pressureAtAltitude = /* @__PURE__ */ formula('thermal.pressureAtAlt
   },
   /** Pressure. */
   output: 'stress',
+  equation: ['result = 101325 Pa * (1 - 0.0000225577 / m * altitude)^5.25588'],
   assumes: ['standard atmosphere: 15 °C and 1013.25 mbar at sea level'],
   source: [{ level: 'unverified', where: 'ISO 2533, standard atmosphere, troposphere' }],
   si: ({ altitude }) => ATMOSPHERE * (1 - 2.25577e-5 * altitude) ** 5.25588,

@@ -12,6 +12,7 @@ export const layerResistance = /* @__PURE__ */ formula('thermal.layerResistance'
   },
   /** Resistance. */
   output: 'thermalResistance',
+  equation: ['result = thickness / (conductivity * area)'],
   assumes: ['one-dimensional flow'],
   source: [{ level: 'published', where: "Fourier's law; any heat transfer text, plane wall" }],
   si: ({ thickness, conductivity, area }) => thickness / (conductivity * area),
@@ -31,6 +32,7 @@ export const shellResistance = /* @__PURE__ */ formula('thermal.shellResistance'
   },
   /** Resistance. */
   output: 'thermalResistance',
+  equation: ['result = log(outerRadius / innerRadius) / (2 * pi * conductivity * length)'],
   assumes: ['radial flow only'],
   requires: {
     innerRadius: { accepts: 'must be below the outer radius', holds: ({ innerRadius, outerRadius }) => innerRadius < outerRadius },
@@ -49,6 +51,7 @@ export const surfaceResistance = /* @__PURE__ */ formula('thermal.surfaceResista
   },
   /** Resistance. */
   output: 'thermalResistance',
+  equation: ['result = 1 / (coefficient * area)'],
   source: [{ level: 'published', where: "Newton's law of cooling; any heat transfer text" }],
   si: ({ coefficient, area }) => 1 / (coefficient * area),
 })
@@ -63,6 +66,7 @@ export const ringArea = /* @__PURE__ */ formula('thermal.ringArea', {
   },
   /** Area. */
   output: 'area',
+  equation: ['result = pi * (outerRadius^2 - innerRadius^2)'],
   requires: {
     innerRadius: { accepts: 'must be below the outer radius', holds: ({ innerRadius, outerRadius }) => innerRadius < outerRadius },
   },
@@ -129,6 +133,7 @@ export const biotNumber = /* @__PURE__ */ formula('thermal.biotNumber', {
     /** Whether one temperature will do. */
     state: { oneOf: ['lumped', 'distributed'] },
   },
+  equation: ['biot = coefficient * length / conductivity'],
   source: [{ level: 'published', where: 'Çengel, Heat and Mass Transfer, section 4-1: lumped below 0.1' }],
   si: ({ coefficient, length, conductivity }) => {
     const biot = (coefficient * length) / conductivity

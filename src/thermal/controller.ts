@@ -18,6 +18,7 @@ export const bridgeConductionLoss = /* @__PURE__ */ formula('thermal.bridgeCondu
   },
   /** Loss of the whole bridge. */
   output: 'power',
+  equation: ['result = 1.5 * peakPhaseCurrent^2 * switchResistance * (1 + resistanceCoefficient * (junctionTemperature - 298.15 K))'],
   assumes: ['sinusoidal phase currents (at standstill the same total)', 'on-resistance linear in temperature', 'synchronous rectification'],
   source: [
     { level: 'computed', where: 'three legs, each rms current squared times one on-resistance' },

@@ -12,6 +12,7 @@ export const copperLoss = /* @__PURE__ */ formula('thermal.copperLoss', {
   },
   /** Loss. */
   output: 'power',
+  equation: ['result = 3 / 4 * peakPhaseCurrent^2 * terminalResistance'],
   assumes: ['sinusoidal currents', 'no skin or proximity effect'],
   source: [{ level: 'computed', where: 'three phases, each half the squared peak current times half the terminal resistance' }],
   si: ({ peakPhaseCurrent, terminalResistance }) => 0.75 * peakPhaseCurrent * peakPhaseCurrent * terminalResistance,
@@ -27,6 +28,7 @@ export const copperLossFromRms = /* @__PURE__ */ formula('thermal.copperLossFrom
   },
   /** Loss. */
   output: 'power',
+  equation: ['result = 3 / 2 * rmsPhaseCurrent^2 * terminalResistance'],
   source: [{ level: 'computed', where: 'three phases, each the squared rms current times half the terminal resistance' }],
   si: ({ rmsPhaseCurrent, terminalResistance }) => 1.5 * rmsPhaseCurrent * rmsPhaseCurrent * terminalResistance,
 })
@@ -41,6 +43,7 @@ export const copperLossForTorque = /* @__PURE__ */ formula('thermal.copperLossFo
   },
   /** Loss. */
   output: 'power',
+  equation: ['result = (torque / motorConstant)^2'],
   source: [{ level: 'computed', where: 'definition of the motor constant' }],
   si: ({ torque, motorConstant }) => (torque / motorConstant) ** 2,
 })
@@ -69,6 +72,12 @@ export const phaseLossesAtStall = /* @__PURE__ */ formula('thermal.phaseLossesAt
     /** The hottest over its share when turning. */
     timesRotatingShare: 'ratio',
   },
+  equation: [
+    'a = 1 / 2 * terminalResistance * peakPhaseCurrent^2 * cos(electricalAngle)^2',
+    'b = 1 / 2 * terminalResistance * peakPhaseCurrent^2 * cos(electricalAngle - 2 * pi / 3)^2',
+    'c = 1 / 2 * terminalResistance * peakPhaseCurrent^2 * cos(electricalAngle + 2 * pi / 3)^2',
+    'worst = max(a, b, c)',
+  ],
   assumes: ['wye, or the equivalent wye of a delta'],
   source: [{ level: 'computed', where: 'squares of three cosines 120 degrees apart' }],
   si: ({ peakPhaseCurrent, terminalResistance, electricalAngle }) => {

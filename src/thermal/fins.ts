@@ -23,6 +23,13 @@ export const straightFin = /* @__PURE__ */ formula('thermal.straightFin', {
     /** Root to fluid. */
     conductance: 'thermalConductance',
   },
+  equation: [
+    'correctedLength = length + thickness / 2',
+    'x = correctedLength * sqrt(2 * coefficient / (conductivity * thickness))',
+    'efficiency = tanh(x) / x',
+    'area = 2 * width * correctedLength',
+    'conductance = efficiency * area * coefficient',
+  ],
   assumes: ['one-dimensional along the fin', 'ends of the width not counted'],
   valid: { 'Biot number across half the thickness below 0.1': (x) => (x.coefficient * x.thickness) / 2 / x.conductivity < 0.1 },
   source: [
@@ -60,6 +67,12 @@ export const barFin = /* @__PURE__ */ formula('thermal.barFin', {
     /** Root to fluid. */
     conductance: 'thermalConductance',
   },
+  equation: [
+    'correctedLength = length + section / perimeter',
+    'x = correctedLength * sqrt(coefficient * perimeter / (conductivity * section))',
+    'efficiency = tanh(x) / x',
+    'conductance = efficiency * coefficient * perimeter * correctedLength',
+  ],
   assumes: ['one-dimensional along the bar', 'tip counted by extra length, section over perimeter'],
   source: [{ level: 'published', where: 'Incropera, Fundamentals of Heat and Mass Transfer, section 3.6, fins of uniform section' }],
   si: ({ length, perimeter, section, conductivity, coefficient }) => {

@@ -15,6 +15,10 @@ export const nusseltFlatPlate = /* @__PURE__ */ formula('thermal.nusseltFlatPlat
     /** At the trailing edge (laminar flow only; half the mean). */
     trailingEdge: 'ratio',
   },
+  equation: [
+    'mean = (reynolds <= 500000 ? 0.664 * sqrt(reynolds) : 0.037 * reynolds^0.8 - 871) * cbrt(prandtl)',
+    'trailingEdge = 0.332 * sqrt(reynolds) * cbrt(prandtl)',
+  ],
   assumes: ['isothermal plate, free stream without turbulence'],
   valid: {
     'Reynolds number up to 1e8': ({ reynolds }) => reynolds <= 1e8,
@@ -39,6 +43,9 @@ export const nusseltCylinderCrossflow = /* @__PURE__ */ formula('thermal.nusselt
   },
   /** Mean Nusselt number on the diameter. */
   output: 'ratio',
+  equation: [
+    'result = 0.3 + 0.62 * sqrt(reynolds) * cbrt(prandtl) / (1 + (0.4 / prandtl)^(2 / 3))^(1 / 4) * (1 + (reynolds / 282000)^(5 / 8))^(4 / 5)',
+  ],
   valid: { 'Reynolds times Prandtl number above 0.2': ({ reynolds, prandtl }) => reynolds * prandtl > 0.2 },
   source: [{ level: 'published', where: 'Churchill & Bernstein 1977 (Incropera, eq. 7.54); scatter about 15 %' }],
   si: ({ reynolds, prandtl }) =>
@@ -113,6 +120,7 @@ export const nusseltRotatingCylinder = /* @__PURE__ */ formula('thermal.nusseltR
   },
   /** Mean Nusselt number on the diameter. */
   output: 'ratio',
+  equation: ['result = 0.133 * reynolds^(2 / 3) * prandtl^(1 / 3)'],
   valid: { 'rotational Reynolds number from 1e3 to 1e5': ({ reynolds }) => reynolds >= 1e3 && reynolds <= 1e5 },
   source: [
     {

@@ -54,6 +54,7 @@ export const steadyWindingTemperature = /* @__PURE__ */ formula('thermal.steadyW
     /** Whether a steady state exists. */
     state: { oneOf: ['steady', 'runaway'] },
   },
+  equation: ['loss == lossAt20 * (temperature - 293.15 K + 254.5 K) / (254.5 K)', 'temperature == ambient + thermalResistance * loss'],
   assumes: ['copper', 'one constant thermal resistance', 'current held constant'],
   source: [{ level: 'computed', where: 'heat balance with resistance linear in temperature (K = 234.5)' }],
   si: ({ lossAt20, thermalResistance, ambient }) => {
@@ -76,6 +77,7 @@ export const runawayLoss = /* @__PURE__ */ formula('thermal.runawayLoss', {
   },
   /** Loss at 20 °C of the current at which no steady state is left. */
   output: 'power',
+  equation: ['result = 254.5 K / thermalResistance'],
   assumes: ['copper', 'one constant thermal resistance', 'current held constant'],
   source: [{ level: 'computed', where: 'pole of the heat balance with resistance linear in temperature' }],
   si: ({ thermalResistance }) => COPPER_SPAN / thermalResistance,
@@ -97,6 +99,7 @@ export const continuousLoss = /* @__PURE__ */ formula('thermal.continuousLoss', 
     /** Loss at 20 °C of the same current: compare with cold resistance. */
     lossAt20: 'power',
   },
+  equation: ['loss = (limit - ambient) / thermalResistance', 'lossAt20 = loss * 254.5 K / (limit - 293.15 K + 254.5 K)'],
   assumes: ['copper', 'one constant thermal resistance'],
   source: [{ level: 'computed', where: 'heat balance with resistance linear in temperature' }],
   si: ({ limit, ambient, thermalResistance }) => {
@@ -119,6 +122,7 @@ export const adiabaticPulse = /* @__PURE__ */ formula('thermal.adiabaticPulse', 
   },
   /** Time. */
   output: 'time',
+  equation: ['result = heatCapacity * 254.5 K / lossAt20 * log((to - 293.15 K + 254.5 K) / (from - 293.15 K + 254.5 K))'],
   assumes: ['no heat leaves the copper', 'current held constant', 'copper'],
   requires: { to: { accepts: 'must be at least the temperature at the start', holds: ({ from, to }) => to >= from } },
   source: [{ level: 'computed', where: 'integral of the heat balance with resistance linear in temperature' }],
@@ -140,6 +144,7 @@ export const windingHeatCapacity = /* @__PURE__ */ formula('thermal.windingHeatC
   },
   /** Heat capacity. */
   output: 'heatCapacity',
+  equation: ['result = conductorMass * conductorSpecificHeat + insulationMass * insulationSpecificHeat'],
   source: [{ level: 'computed', where: 'mass times specific heat; 385 J/(kg K) for copper, Incropera, table A.1 (unverified)' }],
   si: ({ conductorMass, conductorSpecificHeat, insulationMass, insulationSpecificHeat }) =>
     conductorMass * conductorSpecificHeat + insulationMass * insulationSpecificHeat,

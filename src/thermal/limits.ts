@@ -54,6 +54,7 @@ export const temperatureMargin = /* @__PURE__ */ formula('thermal.temperatureMar
     /** Verdict. */
     state: { oneOf: ['ok', 'marginal', 'fails'] },
   },
+  equation: ['margin = limit - temperature', 'utilisation = (temperature - ambient) / (limit - ambient)'],
   source: [{ level: 'commonPractice', where: 'temperature rise over permitted rise, as machines are rated by class' }],
   si: ({ temperature, limit, ambient, guard }) => {
     const margin = limit - temperature
@@ -77,6 +78,7 @@ export const insulationAgeing = /* @__PURE__ */ formula('thermal.insulationAgein
   },
   /** Rate of ageing against that at the class temperature. */
   output: 'ratio',
+  equation: ['result = 2^((temperature - classTemperature) / halvingStep)'],
   assumes: ['one ageing mechanism'],
   source: [{ level: 'published', where: 'ten-kelvin rule as printed beside the classes of IEC 60085' }],
   si: ({ temperature, classTemperature, halvingStep }) => 2 ** ((temperature - classTemperature) / halvingStep),

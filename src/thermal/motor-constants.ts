@@ -58,6 +58,13 @@ export const torqueConstants = /* @__PURE__ */ formula('thermal.torqueConstants'
     /** Per ampere of DC link current in six-step drive of a motor with sinusoidal EMF. */
     dcSinusoidal: 'torqueConstantDc',
   },
+  equation: [
+    'peakPhase = sqrt(3) / 2 * backEmfConstant',
+    'rmsPhase = sqrt(3 / 2) * backEmfConstant',
+    'powerInvariant = sqrt(1 / 2) * backEmfConstant',
+    'dcTrapezoidal = backEmfConstant',
+    'dcSinusoidal = 3 / pi * backEmfConstant',
+  ],
   assumes: ['sinusoidal back-EMF and current in phase with it (except where DC is said)', 'no reluctance torque', 'no saturation'],
   source: [{ level: 'computed', where: 'power balance: torque times speed = 3/2 peak phase EMF times peak phase current' }],
   si: ({ backEmfConstant: ke }) => ({
@@ -79,6 +86,7 @@ export const motorConstant = /* @__PURE__ */ formula('thermal.motorConstant', {
   },
   /** Motor constant. */
   output: 'motorConstant',
+  equation: ['result = backEmfConstant / sqrt(terminalResistance)'],
   assumes: ['sinusoidal back-EMF and current in phase with it'],
   source: [
     { level: 'computed', where: 'definition torque/√(copper loss), with 3/4 of squared peak phase current times terminal resistance' },
@@ -104,6 +112,12 @@ export const currentsForTorque = /* @__PURE__ */ formula('thermal.currentsForTor
     /** DC link current in six-step drive, flat-topped EMF. */
     dcTrapezoidal: 'current',
   },
+  equation: [
+    'peakPhase = torque / (sqrt(3) / 2 * backEmfConstant)',
+    'rmsPhase = torque / (sqrt(3 / 2) * backEmfConstant)',
+    'powerInvariant = torque / (sqrt(1 / 2) * backEmfConstant)',
+    'dcTrapezoidal = torque / backEmfConstant',
+  ],
   assumes: ['current in phase with the back-EMF', 'no saturation'],
   source: [{ level: 'computed', where: 'torque over the torque constant of each convention' }],
   si: ({ torque, backEmfConstant: ke }) => ({

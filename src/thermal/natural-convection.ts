@@ -15,6 +15,7 @@ export const nusseltVerticalPlate = /* @__PURE__ */ formula('thermal.nusseltVert
   },
   /** Mean Nusselt number on the height. */
   output: 'ratio',
+  equation: ['result = (0.825 + 0.387 * rayleigh^(1 / 6) / (1 + (0.492 / prandtl)^(9 / 16))^(8 / 27))^2'],
   assumes: ['isothermal surface in still air'],
   valid: { 'Rayleigh number up to 1e12': ({ rayleigh }) => rayleigh <= 1e12 },
   source: [
@@ -39,6 +40,7 @@ export const nusseltVerticalPlateLaminar = /* @__PURE__ */ formula('thermal.nuss
   },
   /** Mean Nusselt number on the height. */
   output: 'ratio',
+  equation: ['result = 0.68 + 0.67 * rayleigh^(1 / 4) / (1 + (0.492 / prandtl)^(9 / 16))^(4 / 9)'],
   assumes: ['isothermal surface in still air', 'laminar boundary layer'],
   valid: { 'Rayleigh number up to 1e9': ({ rayleigh }) => rayleigh <= 1e9 },
   source: [{ level: 'published', where: 'Churchill & Chu 1975, laminar form (Incropera, eq. 9.27)' }],
@@ -55,6 +57,7 @@ export const nusseltHorizontalCylinder = /* @__PURE__ */ formula('thermal.nussel
   },
   /** Mean Nusselt number on the diameter. */
   output: 'ratio',
+  equation: ['result = (0.6 + 0.387 * rayleigh^(1 / 6) / (1 + (0.559 / prandtl)^(9 / 16))^(8 / 27))^2'],
   assumes: ['isothermal surface in still air', 'long cylinder'],
   valid: { 'Rayleigh number up to 1e12': ({ rayleigh }) => rayleigh <= 1e12 },
   source: [{ level: 'published', where: 'Churchill & Chu 1975, horizontal cylinder (Çengel, table 9-1); scatter about 15 %' }],
@@ -76,6 +79,7 @@ export const nusseltPlateUp = /* @__PURE__ */ formula('thermal.nusseltPlateUp', 
   },
   /** Mean Nusselt number on area over perimeter. */
   output: 'ratio',
+  equation: ['result = rayleigh < 10000000 ? 0.54 * rayleigh^(1 / 4) : 0.15 * rayleigh^(1 / 3)'],
   assumes: ['isothermal surface in still air, nothing above it'],
   valid: { 'Rayleigh number from 1e4 to 1e11': ({ rayleigh }) => rayleigh >= 1e4 && rayleigh <= 1e11 },
   source: [
@@ -95,6 +99,7 @@ export const nusseltPlateDown = /* @__PURE__ */ formula('thermal.nusseltPlateDow
   },
   /** Mean Nusselt number on area over perimeter. */
   output: 'ratio',
+  equation: ['result = 0.27 * rayleigh^(1 / 4)'],
   assumes: ['isothermal surface in still air, nothing below it'],
   valid: { 'Rayleigh number from 1e5 to 1e10': ({ rayleigh }) => rayleigh >= 1e5 && rayleigh <= 1e10 },
   source: [{ level: 'published', where: 'McAdams 1954 (Çengel, problem 9-41)' }],

@@ -18,6 +18,7 @@ export const noLoadLoss = /* @__PURE__ */ formula('thermal.noLoadLoss', {
     /** Drag torque. */
     dragTorque: 'torque',
   },
+  equation: ['loss = voltage * current - current^2 * terminalResistance', 'dragTorque = loss / speed'],
   assumes: ['six-step drive: the DC current flows through two phases', 'controller loss not in the measurement'],
   requires: {
     current: {
@@ -50,6 +51,7 @@ export const noLoadSplit = /* @__PURE__ */ formula('thermal.noLoadSplit', {
     /** Drag torque per speed. */
     viscousDrag: 'torsionalDamping',
   },
+  equation: ['loss1 == constantDrag * speed1 + viscousDrag * speed1^2', 'loss2 == constantDrag * speed2 + viscousDrag * speed2^2'],
   assumes: ['loss is a sum of a linear and a quadratic term in speed'],
   requires: { speed2: { accepts: 'must differ from the first speed', holds: ({ speed1, speed2 }) => speed1 !== speed2 } },
   valid: {
@@ -81,6 +83,7 @@ export const dragLoss = /* @__PURE__ */ formula('thermal.dragLoss', {
   },
   /** Loss. */
   output: 'power',
+  equation: ['result = constantDrag * abs(speed) + viscousDrag * speed^2'],
   assumes: ['switching ripple not included'],
   source: [{ level: 'computed', where: 'drag torque times speed' }],
   si: ({ constantDrag, viscousDrag, speed }) => constantDrag * Math.abs(speed) + viscousDrag * speed * speed,

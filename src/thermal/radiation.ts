@@ -17,6 +17,7 @@ export const radiantFlux = /* @__PURE__ */ formula('thermal.radiantFlux', {
   },
   /** Net flux from the surface; negative when it gains. */
   output: 'heatFlux',
+  equation: ['result = viewFactor * emissivity * 5.670374419e-8 W / (m^2 K^4) * (surface^4 - surroundings^4)'],
   assumes: ['grey surface', 'surroundings large, so that what returns does not count'],
   source: [{ level: 'published', where: 'Stefan–Boltzmann law; constant of CODATA 2018 (exact)' }],
   si: ({ emissivity, surface, surroundings, viewFactor }) =>
@@ -37,6 +38,7 @@ export const radiationCoefficient = /* @__PURE__ */ formula('thermal.radiationCo
   },
   /** Coefficient on the difference of these two temperatures. */
   output: 'heatTransferCoefficient',
+  equation: ['result = viewFactor * emissivity * 5.670374419e-8 W / (m^2 K^4) * (surface + surroundings) * (surface^2 + surroundings^2)'],
   assumes: ['grey surface', 'surroundings large, so that what returns does not count'],
   source: [{ level: 'published', where: 'Stefan–Boltzmann law, factored (Çengel, problem 3-94)' }],
   si: ({ emissivity, surface, surroundings, viewFactor }) =>

@@ -107,6 +107,7 @@ export const finCount = /* @__PURE__ */ formula('thermal.finCount', {
   },
   /** Number of fins. */
   output: 'count',
+  equation: ['result = floor((width + spacing) / (spacing + thickness))'],
   assumes: ['the last spacing is left over'],
   source: [{ level: 'computed', where: 'a fin at each end: ⌊(width + spacing)/(spacing + thickness)⌋' }],
   si: ({ width, spacing, thickness }) => Math.floor((width + spacing) / (spacing + thickness)),

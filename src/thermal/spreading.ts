@@ -147,6 +147,11 @@ export const halfSpaceSpreading = /* @__PURE__ */ formula('thermal.halfSpaceSpre
     /** Uniform flux, temperature of its centre. */
     isofluxCentre: 'thermalResistance',
   },
+  equation: [
+    'isothermal = 1 / (4 * conductivity * radius)',
+    'isofluxMean = 8 / (3 * pi^2 * conductivity * radius)',
+    'isofluxCentre = 1 / (pi * conductivity * radius)',
+  ],
   source: [{ level: 'published', where: 'Rohsenow, Hartnett & Cho, Handbook of Heat Transfer, 3rd ed., spreading resistances' }],
   si: ({ radius, conductivity }) => {
     const unit = 1 / (conductivity * radius)

@@ -26,6 +26,7 @@ export const supplySag = /* @__PURE__ */ formula('thermal.supplySag', {
     /** Whether the power asked can be delivered. */
     state: { oneOf: ['holds', 'brownOut'] },
   },
+  equation: ['mostPower = openCircuitVoltage^2 / (4 * resistance)', 'voltage == openCircuitVoltage - resistance * current'],
   assumes: ['battery as a constant voltage behind a constant resistance'],
   source: [{ level: 'computed', where: 'quadratic of voltage, power and series resistance; maximum power transfer' }],
   si: ({ openCircuitVoltage: open, resistance, power }) => {
@@ -63,6 +64,9 @@ export const speedAtCurrent = /* @__PURE__ */ formula('thermal.speedAtCurrent', 
     /** Whether the motor turns at all. */
     state: { oneOf: ['turns', 'stalled'] },
   },
+  equation: [
+    '(terminalResistance / 2 * peakPhaseCurrent + backEmfConstant / sqrt(3) * speed)^2 + (polePairs * phaseInductance * peakPhaseCurrent * speed)^2 == voltage^2 / 3',
+  ],
   assumes: ['space-vector modulation to its linear limit, switches ideal', 'no field weakening', 'motoring'],
   source: [{ level: 'computed', where: 'voltage ellipse of the surface-magnet machine: Park equations in any machines text' }],
   si: ({ voltage, backEmfConstant, terminalResistance, peakPhaseCurrent, phaseInductance, polePairs }) => {
@@ -102,6 +106,7 @@ export const electricalPower = /* @__PURE__ */ formula('thermal.electricalPower'
     /** What the drive does. */
     state: { oneOf: ['motoring', 'braking', 'regenerating'] },
   },
+  equation: ['mechanical = torque * speed', 'electrical = mechanical + copperLoss + otherLoss'],
   source: [{ level: 'computed', where: 'power balance' }],
   si: ({ torque, speed, copperLoss, otherLoss }) => {
     const mechanical = torque * speed
@@ -124,6 +129,7 @@ export const wireGauge = /* @__PURE__ */ formula('thermal.wireGauge', {
     /** Resistance per length at 20 °C. */
     resistancePerLength: 'resistancePerLength',
   },
+  equation: ['diameter = 0.127 mm * 92^((36 - gauge) / 39)', 'area = pi / 4 * diameter^2', 'resistancePerLength = 1.7241e-8 ohm m / area'],
   assumes: ['solid round annealed copper, 0.017241 ohm mm²/m at 20 °C'],
   source: [
     { level: 'unverified', where: 'ASTM B258: 39 steps of ratio 92^(1/39) from 0.127 mm' },
@@ -158,6 +164,11 @@ export const leadLoss = /* @__PURE__ */ formula('thermal.leadLoss', {
     /** Heat. */
     loss: 'power',
   },
+  equation: [
+    'resistance = 1.7241e-8 ohm m * length * conductors / area * (temperature - 293.15 K + 254.5 K) / (254.5 K)',
+    'drop = resistance * current',
+    'loss = resistance * current^2',
+  ],
   assumes: ['annealed copper; no rating of the bundle is implied'],
   source: [{ level: 'standard', where: 'IEC 60028, 0.017241 ohm mm²/m at 20 °C; inferred zero of resistance at −234.5 °C' }],
   si: ({ area, length, current, conductors, temperature }) => {

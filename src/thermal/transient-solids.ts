@@ -13,6 +13,7 @@ export const thermalDiffusivity = /* @__PURE__ */ formula('thermal.thermalDiffus
   },
   /** Diffusivity. */
   output: 'thermalDiffusivity',
+  equation: ['result = conductivity / (density * specificHeat)'],
   source: [{ level: 'published', where: 'definition; any heat transfer text' }],
   si: ({ conductivity, density, specificHeat }) => conductivity / (density * specificHeat),
 })
@@ -33,6 +34,7 @@ export const thickBodyStep = /* @__PURE__ */ formula('thermal.thickBodyStep', {
   },
   /** Temperature there and then. */
   output: 'temperature',
+  equation: ['result = initial + (surface - initial) * (1 - erf(depth / (2 * sqrt(diffusivity * time))))'],
   assumes: ['far side not yet reached: thickness beyond about four times √(diffusivity · time)'],
   source: [{ level: 'published', where: 'Incropera, Fundamentals of Heat and Mass Transfer, section 5.7, constant surface temperature' }],
   si: ({ initial, surface, depth, time, diffusivity }) => initial + (surface - initial) * erfc(depth / (2 * Math.sqrt(diffusivity * time))),
@@ -52,6 +54,7 @@ export const thickBodyFlux = /* @__PURE__ */ formula('thermal.thickBodyFlux', {
   },
   /** Rise of the surface. */
   output: 'temperatureDifference',
+  equation: ['result = 2 * flux / conductivity * sqrt(diffusivity * time / pi)'],
   assumes: ['far side not yet reached'],
   source: [{ level: 'published', where: 'Incropera, Fundamentals of Heat and Mass Transfer, section 5.7, constant surface flux' }],
   si: ({ flux, time, conductivity, diffusivity }) => ((2 * flux) / conductivity) * Math.sqrt((diffusivity * time) / Math.PI),
@@ -79,6 +82,11 @@ export const lumpedResponse = /* @__PURE__ */ formula('thermal.lumpedResponse', 
     /** Part of the change that is done. */
     done: 'ratio',
   },
+  equation: [
+    'timeConstant = heatCapacity * thermalResistance',
+    'done = 1 - exp(-time / timeConstant)',
+    'temperature = initial + (final - initial) * done',
+  ],
   assumes: ['one temperature in the body (Biot number below 0.1)', 'constant resistance'],
   source: [{ level: 'published', where: 'Incropera, Fundamentals of Heat and Mass Transfer, section 5.1; Çengel, section 4-1' }],
   si: ({ initial, final, heatCapacity, thermalResistance, time }) => {
@@ -106,6 +114,12 @@ export const wallResponse = /* @__PURE__ */ formula('thermal.wallResponse', {
     /** Coefficient of the first term. */
     coefficient: 'ratio',
   },
+  equation: [
+    'eigenvalue * sin(eigenvalue) == biot * cos(eigenvalue)',
+    'coefficient == 4 * sin(eigenvalue) / (2 * eigenvalue + sin(2 * eigenvalue))',
+    'middle == coefficient * exp(-eigenvalue^2 * fourier)',
+    'surface == middle * cos(eigenvalue)',
+  ],
   assumes: ['uniform start', 'constant coefficient'],
   valid: { 'Fourier number from 0.2, where one term is within 2 % in the middle and 4 % at the surface': ({ fourier }) => fourier >= 0.2 },
   source: [{ level: 'published', where: 'Çengel, Heat and Mass Transfer, table 4-2; Heisler 1947' }],
@@ -131,6 +145,7 @@ export const shortTimeOverload = /* @__PURE__ */ formula('thermal.shortTimeOverl
     /** Torque over the continuous torque. */
     torque: 'ratio',
   },
+  equation: ['loss = 1 / (1 - exp(-loadTime / timeConstant))', 'torque = sqrt(loss)'],
   assumes: ['one time constant; a winding on a mount has two, and the short one governs short loads', 'loss with the square of torque'],
   source: [{ level: 'published', where: 'duty type S2 of IEC 60034-1, single-body heating' }],
   si: ({ loadTime, timeConstant }) => {
@@ -155,6 +170,7 @@ export const intermittentOverload = /* @__PURE__ */ formula('thermal.intermitten
     /** Torque over the continuous torque. */
     torque: 'ratio',
   },
+  equation: ['loss = (1 - exp(-period / timeConstant)) / (1 - exp(-loadTime / timeConstant))', 'torque = sqrt(loss)'],
   assumes: ['one time constant', 'loss with the square of torque'],
   requires: { loadTime: { accepts: 'must be at most the period', holds: ({ loadTime, period }) => loadTime <= period } },
   source: [{ level: 'published', where: 'duty type S3 of IEC 60034-1, single-body heating' }],
