@@ -1,5 +1,7 @@
+import { readFileSync } from 'node:fs'
 import { dirname, relative, resolve } from 'node:path'
 import { defineConfig, type Options } from 'tsup'
+import ts from 'typescript'
 import folders from './folders.json' with { type: 'json' }
 
 /**
@@ -19,6 +21,34 @@ const folderByFolder: NonNullable<Options['esbuildPlugins']>[number] = {
   },
 }
 
+/**
+ * A record with shared inputs (`...WRAP`) becomes the result of a pure call. Bundlers take a spread for an effect, and would keep every formula that
+ * has one, used or not.
+ */
+const pureRecords: NonNullable<Options['esbuildPlugins']>[number] = {
+  name: 'pure-records',
+  setup(build) {
+    build.onLoad({ filter: /[\\/]src[\\/].*\.ts$/ }, ({ path }) => {
+      const text = readFileSync(path, 'utf8')
+      if (!text.includes('@__PURE__')) return undefined
+      const file = ts.createSourceFile(path, text, ts.ScriptTarget.ES2022, true)
+      const records: ts.Node[] = []
+      const visit = (node: ts.Node): void => {
+        const record = ts.isCallExpression(node) && node.expression.getText(file) === 'formula' ? node.arguments[1] : undefined
+        if (record !== undefined && ts.isObjectLiteralExpression(record)) records.push(record)
+        else ts.forEachChild(node, visit)
+      }
+      visit(file)
+      const contents = records.reduceRight((all, record) => {
+        const [start, end] = [record.getStart(file), record.getEnd()]
+        const inner = all.slice(start, end)
+        return inner.includes('...') ? `${all.slice(0, start)}/* @__PURE__ */ (() => (${inner}))()${all.slice(end)}` : all
+      }, text)
+      return { contents, loader: 'ts' }
+    })
+  },
+}
+
 export default defineConfig({
   entry: {
     index: 'src/index.ts',
@@ -35,7 +65,7 @@ export default defineConfig({
   esbuildOptions(options) {
     options.alias = { yaml: './node_modules/yaml/browser/index.js' }
   },
-  esbuildPlugins: [folderByFolder],
+  esbuildPlugins: [folderByFolder, pureRecords],
   // Declarations are written by scripts/finish-build.ts.
   dts: false,
   clean: true,
