@@ -24,6 +24,10 @@ export const bearingReliability = /* @__PURE__ */ formula('fasteners.bearingReli
     /** Dynamic rating needed for the required share. */
     ratingNeeded: 'force',
   },
+  equation: [
+    'used = max(0, turns / 1000000 * (load / dynamicRating)^3 - leastLife)',
+    'reliability = exp(-(used / (characteristicLife - leastLife))^exponent)',
+  ],
   assumes: [
     'fatigue of the raceway: clean, lubricated, turning fully round',
     "spread of the maker's tests of single-row ball bearings; the standard's factors (`bearingLife`) are close up to 99 %",

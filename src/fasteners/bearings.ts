@@ -149,6 +149,7 @@ export const bearingOscillation = /* @__PURE__ */ formula('fasteners.bearingOsci
     /** What governs. */
     state: { oneOf: ['fatigueLife', 'falseBrinelling'] },
   },
+  equation: ['turnsPerCycle = 4 * halfAmplitude / (2 * pi)', 'ballPitch = 4 * pi / balls'],
   assumes: ['travel of four half-amplitudes counted as turning', 'balls roll half as far as the ring turns'],
   source: [
     { level: 'computed', where: 'four half-amplitudes over one turn' },

@@ -16,6 +16,10 @@ export const boltStiffness = /* @__PURE__ */ formula('fasteners.boltStiffness', 
   },
   /** Stiffness. */
   output: 'linearStiffness',
+  equation: [
+    'shankArea = pi / 4 * diameter^2',
+    'result = shankArea * stressArea * modulus / (shankArea * threadLength + stressArea * shankLength)',
+  ],
   assumes: ['head and engaged thread rigid: `boltCompliance` counts them'],
   source: [{ level: 'published', where: 'Shigley 9th ed., eq. 8-17' }],
   requires: {
@@ -91,6 +95,7 @@ export const loadFactor = /* @__PURE__ */ formula('fasteners.loadFactor', {
   },
   /** Load factor, 0 to 1. */
   output: 'ratio',
+  equation: ['result = memberCompliance / (boltCompliance + memberCompliance)'],
   assumes: ['outside load acts at the bearing faces'],
   source: [{ level: 'published', where: 'Shigley 9th ed., eq. 8-24 (stiffness constant of the joint)' }],
   si: ({ boltCompliance: bolt, memberCompliance: member }) => member / (bolt + member),

@@ -153,6 +153,11 @@ export const coneSocket = /* @__PURE__ */ formula('fasteners.coneSocket', {
     /** Whether the cone stays in when the tension is gone (friction angle above half angle) or comes loose. */
     state: { oneOf: ['staysIn', 'releases'] },
   },
+  equation: [
+    'wideDiameter = mouthDiameter + 2 * length * tan(halfAngle)',
+    'pressure = force / (sin(halfAngle) + friction * cos(halfAngle)) / (pi * (mouthDiameter + wideDiameter) / 2 * length / cos(halfAngle))',
+    'frictionStress = friction * pressure',
+  ],
   assumes: ['no bond to the socket', 'uniform pressure', 'rigid resin'],
   source: [{ level: 'computed', where: 'balance of a wedge with friction; thick ring after Lamé' }],
   requires: {

@@ -133,6 +133,13 @@ export const endCap = /* @__PURE__ */ formula('fasteners.endCap', {
     /** Whether the link turns freely. */
     state: { oneOf: ['turnsFreely', 'clamped'] },
   },
+  equation: [
+    'arm = (capDiameter + linkBore) / 4 - axleDiameter / 2',
+    'play = axleLength - linkWidth',
+    'pressure = thrust / (pi / 4 * (capDiameter^2 - linkBore^2))',
+    'bendingStress = 6 * thrust * arm / (pi * axleDiameter * capThickness^2)',
+    'shearStress = thrust / (pi * axleDiameter * capThickness)',
+  ],
   assumes: ["overhang of the cap as a cantilever on the axle's edge (safe: a ring is stiffer)", 'uniform thrust around the axle'],
   source: [{ level: 'computed', where: 'cantilever strip and ring areas' }],
   requires: {

@@ -29,6 +29,12 @@ export const embeddedPin = /* @__PURE__ */ formula('fasteners.embeddedPin', {
     /** Bending stress of the pin there. */
     bendingStress: 'stress',
   },
+  equation: [
+    'averagePressure = force / (diameter * depth)',
+    'mouthPressure = force * (4 * depth + 6 * arm) / (depth^2 * diameter)',
+    'mouthPeakPressure = 4 / pi * mouthPressure',
+    'endPressure = force * (2 * depth + 6 * arm) / (depth^2 * diameter)',
+  ],
   assumes: ['rigid pin', 'bore reacts in proportion to displacement, on both sides (press fit or bonded)'],
   source: [
     {

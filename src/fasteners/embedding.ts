@@ -46,6 +46,7 @@ export const embeddingLoss = /* @__PURE__ */ formula('fasteners.embeddingLoss', 
   },
   /** Clamp load lost [N]; more than the clamp load where the joint comes loose. */
   output: 'force',
+  equation: ['result = embedding / (boltCompliance + memberCompliance)'],
   assumes: ['elastic bolt and parts'],
   source: [{ level: 'unverified', where: 'VDI 2230-1, section 5.4.2.1' }],
   si: ({ embedding, boltCompliance, memberCompliance }) => embedding / (boltCompliance + memberCompliance),

@@ -69,6 +69,7 @@ export const surfaceSmoothing = /* @__PURE__ */ formula('fasteners.surfaceSmooth
   },
   /** Loss of diametral interference. */
   output: 'length',
+  equation: ['result = 0.8 * (boreRoughness + pinRoughness)'],
   assumes: ['metal on metal'],
   source: [{ level: 'unverified', where: 'DIN 7190-1:2017, smoothing of 0.8 of both roughness heights' }],
   si: ({ boreRoughness, pinRoughness }) => 0.8 * (boreRoughness + pinRoughness),

@@ -23,6 +23,12 @@ export const headBearing = /* @__PURE__ */ formula('fasteners.headBearing', {
     /** Force at the allowable pressure. */
     allowableForce: 'force',
   },
+  equation: [
+    'area = pi / 4 * (bearingDiameter^2 - holeDiameter^2)',
+    'pressure = force / area',
+    'allowableForce = allowablePressure * area',
+    'reserve = allowablePressure / pressure',
+  ],
   assumes: ['uniform pressure: a thin washer on a soft part bends (`washerSpread`)'],
   source: [{ level: 'published', where: 'any machine-design text: bearing pressure' }],
   requires: {
@@ -52,6 +58,7 @@ export const washerSpread = /* @__PURE__ */ formula('fasteners.washerSpread', {
   },
   /** Diameter over which the pressure may be assumed uniform. */
   output: 'length',
+  equation: ['result = min(outerDiameter, headBearing + 2 * thickness)'],
   assumes: ['spread at 45 degrees in steel on a soft part'],
   source: [{ level: 'commonPractice', where: 'load spread of 45 degrees through a stiff plate' }],
   si: ({ headBearing: head, thickness, outerDiameter }) => Math.min(outerDiameter, head + 2 * thickness),
@@ -73,6 +80,10 @@ export const nutBearingArea = /* @__PURE__ */ formula('fasteners.nutBearingArea'
     /** Full hexagon less the hole. */
     hexagonArea: 'area',
   },
+  equation: [
+    'ringArea = pi / 4 * (bearingDiameter^2 - holeDiameter^2)',
+    'hexagonArea = sqrt(3) / 2 * acrossFlats^2 - pi / 4 * holeDiameter^2',
+  ],
   assumes: ['nut flat on its face'],
   source: [{ level: 'computed', where: 'areas of ring and hexagon' }],
   requires: {

@@ -20,6 +20,11 @@ export const jointLoads = /* @__PURE__ */ formula('fasteners.jointLoads', {
     /** Whether the parts touch. */
     state: { oneOf: ['closed', 'open'] },
   },
+  equation: [
+    'separationLoad = clampLoad / (1 - loadFactor)',
+    'boltLoad = externalLoad < separationLoad ? clampLoad + loadFactor * externalLoad : externalLoad',
+    'faceLoad = externalLoad < separationLoad ? clampLoad - (1 - loadFactor) * externalLoad : 0 N',
+  ],
   assumes: ['linear joint', 'load concentric with the bolt'],
   source: [{ level: 'published', where: 'Shigley 9th ed., section 8-7 and eq. 8-30' }],
   si: ({ clampLoad, externalLoad, loadFactor }) => {
@@ -54,6 +59,11 @@ export const jointReserves = /* @__PURE__ */ formula('fasteners.jointReserves', 
     /** External load that would open the joint, over the external load. */
     separationReserve: 'ratio',
   },
+  equation: [
+    'yieldReserve = proofLoad / (clampLoad + loadFactor * externalLoad)',
+    'overloadReserve = (proofLoad - clampLoad) / (loadFactor * externalLoad)',
+    'separationReserve = clampLoad / ((1 - loadFactor) * externalLoad)',
+  ],
   assumes: ['as jointLoads, joint closed'],
   source: [{ level: 'published', where: 'Shigley 9th ed., eq. 8-28, 8-29, 8-30' }],
   valid: { 'preload below the proof load': ({ clampLoad, proofLoad }) => clampLoad < proofLoad },
@@ -84,6 +94,7 @@ export const jointSlip = /* @__PURE__ */ formula('fasteners.jointSlip', {
     /** Whether it holds. */
     state: { oneOf: ['holds', 'slips'] },
   },
+  equation: ['slipForce = faceLoad * friction * faces', 'reserve = slipForce / shearForce'],
   assumes: ['Coulomb friction'],
   source: [{ level: 'published', where: 'any machine-design text: friction joint' }],
   si: ({ faceLoad, friction, faces, shearForce }) => {

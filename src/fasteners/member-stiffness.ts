@@ -16,6 +16,10 @@ export const frustumStiffness = /* @__PURE__ */ formula('fasteners.frustumStiffn
   },
   /** Stiffness. */
   output: 'linearStiffness',
+  equation: [
+    'wideDiameter = narrowDiameter + 2 * thickness * tan(halfAngle)',
+    'result = pi * modulus * holeDiameter * tan(halfAngle) / log((wideDiameter - holeDiameter) * (narrowDiameter + holeDiameter) / ((wideDiameter + holeDiameter) * (narrowDiameter - holeDiameter)))',
+  ],
   assumes: ['uniform pressure on each plane of the cone', 'material reaches as far as the cone: else `memberCompliance`'],
   source: [{ level: 'published', where: 'Shigley 9th ed., eq. 8-19 and 8-20' }],
   requires: {

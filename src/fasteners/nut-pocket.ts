@@ -18,6 +18,7 @@ export const nutPocketWall = /* @__PURE__ */ formula('fasteners.nutPocketWall', 
     /** Average tension in the wall. */
     wallTension: 'stress',
   },
+  equation: ['meanPressure = 3 * torque / (2 * acrossFlats^2 * height)', 'wallTension = meanPressure * acrossFlats / (2 * wall)'],
   assumes: [
     'all six flats touch',
     'elastic forces on the flats spread around as a uniform pressure',
@@ -81,6 +82,11 @@ export const pocketRoof = /* @__PURE__ */ formula('fasteners.pocketRoof', {
     /** Bending stress in the middle, without the screw hole; next to the hole up to twice as high. */
     middleStress: 'stress',
   },
+  equation: [
+    'ratio = loadDiameter / supportDiameter',
+    'edgeStress = 3 * force / (2 * pi * thickness^2) * (1 - ratio^2 / 2)',
+    'middleStress = 3 * force * (1 + poissonRatio) / (2 * pi * thickness^2) * (log(1 / ratio) + ratio^2 / 4)',
+  ],
   assumes: ['thin elastic plate, clamped edge, uniform load over the nut'],
   source: [
     {

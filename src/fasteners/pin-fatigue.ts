@@ -68,6 +68,11 @@ export const goodmanReserve = /* @__PURE__ */ formula('fasteners.goodmanReserve'
     /** Reserve on both stresses together; infinite at rest. */
     reserve: { kind: 'ratio', infinite: true },
   },
+  equation: [
+    'alternatingStress = (largestStress - smallestStress) / 2',
+    'meanStress = (largestStress + smallestStress) / 2',
+    'reserve = 1 / (alternatingStress / enduranceLimit + max(0 Pa, meanStress) / tensileStrength)',
+  ],
   assumes: ['infinite life', 'a compressive mean stress counts as zero'],
   source: [{ level: 'published', where: 'Shigley 9th ed., section 6-12 (modified Goodman)' }],
   requires: {

@@ -16,6 +16,7 @@ export const pinShear = /* @__PURE__ */ formula('fasteners.pinShear', {
     /** Stress at the neutral axis of a long pin, 4/3 of the average. */
     peakStress: 'stress',
   },
+  equation: ['averageStress = force / (planes * pi / 4 * diameter^2)', 'peakStress = 4 / 3 * averageStress'],
   assumes: ['planes share the load equally'],
   source: [{ level: 'published', where: 'any strength-of-materials text: transverse shear of a round section' }],
   si: ({ force, diameter, planes }) => {
@@ -48,6 +49,12 @@ export const clevisPinBending = /* @__PURE__ */ formula('fasteners.clevisPinBend
     /** Moment over the plastic section modulus: compare it with the yield strength where a ductile pin may yield fully. */
     plasticBendingStress: 'stress',
   },
+  equation: [
+    'arm = cheekThickness / 2 + gap + lugThickness / 4',
+    'moment = force / 2 * arm',
+    'bendingStress = 32 * moment / (pi * diameter^3)',
+    'plasticBendingStress = 3 * pi / 16 * bendingStress',
+  ],
   assumes: [
     'pressure uniform along each cheek and each half of the lug: safe for stiff parts, nearly right for polymer parts on a steel pin',
   ],
@@ -76,6 +83,7 @@ export const pinBearing = /* @__PURE__ */ formula('fasteners.pinBearing', {
     /** Peak of a cosine distribution around a close-fitting pin. */
     peakPressure: 'stress',
   },
+  equation: ['projectedPressure = force / (diameter * thickness)', 'peakPressure = 4 / pi * projectedPressure'],
   assumes: ['uniform along the thickness', 'no clearance; with clearance the peak is higher'],
   source: [{ level: 'published', where: 'any machine-design text: bearing stress; cosine pressure of journals' }],
   si: ({ force, diameter, thickness }) => {
@@ -104,6 +112,7 @@ export const lugNetSection = /* @__PURE__ */ formula('fasteners.lugNetSection', 
     /** Times the stress concentration. */
     peakStress: 'stress',
   },
+  equation: ['averageStress = force / ((width - diameter) * thickness)', 'peakStress = stressConcentration * averageStress'],
   assumes: ['hole in the middle of the width'],
   source: [
     { level: 'published', where: 'Shigley 9th ed., section 8-12 (tension of members); concentration after Peterson, lugs (unverified)' },

@@ -32,6 +32,11 @@ export const powerScrew = /* @__PURE__ */ formula('fasteners.powerScrew', {
     /** Whether it stays by itself. */
     state: { oneOf: ['selfLocking', 'overhauls'] },
   },
+  equation: [
+    'slope = lead / (pi * meanDiameter)',
+    'mu = threadFriction / cos(halfThreadAngle)',
+    'raisingTorque = force * (meanDiameter / 2 * (slope + mu) / (1 - slope * mu) + collarFriction * collarDiameter / 2)',
+  ],
   assumes: ['Coulomb friction; vibration lowers it, so lock a tensioner all the same'],
   source: [{ level: 'published', where: 'Shigley 9th ed., eq. 8-5 and 8-6' }],
   requires: {

@@ -16,6 +16,7 @@ export const pressFitGrip = /* @__PURE__ */ formula('fasteners.pressFitGrip', {
     /** Torque at slip. */
     torque: 'torque',
   },
+  equation: ['axialForce = friction * pressure * pi * diameter * length', 'torque = axialForce * diameter / 2'],
   assumes: ['pressure uniform along the length', 'Coulomb friction'],
   source: [{ level: 'published', where: 'Engineering Plastics Handbook, press fits; any machine-design text' }],
   si: ({ pressure, diameter, length, friction }) => {
@@ -45,6 +46,11 @@ export const pressFitHold = /* @__PURE__ */ formula('fasteners.pressFitHold', {
     /** Whether friction is sufficient, or a shoulder, clip, cap or bond must hold the pin. */
     retention: { oneOf: ['frictionHolds', 'positiveRetentionNeeded'] },
   },
+  equation: [
+    'demand = sqrt(axialForce^2 + (2 * torque / diameter)^2)',
+    'capacity = friction * pressure * pi * diameter * length',
+    'reserve = capacity / demand',
+  ],
   assumes: ['slip follows the resultant of axial and tangential force'],
   source: [{ level: 'published', where: 'DIN 7190-1 (combined axial force and torque); any machine-design text' }],
   si: ({ pressure, diameter, length, friction, axialForce, torque, requiredReserve }) => {
@@ -77,6 +83,11 @@ export const spinningInsertion = /* @__PURE__ */ formula('fasteners.spinningInse
     /** Torque of the spindle. */
     torque: 'torque',
   },
+  equation: [
+    'speed = sqrt(feed^2 + (spin * diameter / 2)^2)',
+    'axialForce = straightForce * feed / speed',
+    'torque = straightForce * (spin * diameter / 2) * diameter / (2 * speed)',
+  ],
   assumes: ['Coulomb friction, the same at every speed', 'no softening by the heat of friction: a polymer bore may smear, so few turns'],
   source: [{ level: 'computed', where: 'friction acts against the resultant sliding velocity (any mechanics text)' }],
   si: ({ straightForce, diameter, feed, spin }) => {

@@ -85,6 +85,11 @@ export const bossWallStress = /* @__PURE__ */ formula('fasteners.bossWallStress'
     /** Radial stress there (negative: compression). */
     radialStress: 'stress',
   },
+  equation: [
+    'base = pressure * diameter^2 / (bossDiameter^2 - diameter^2)',
+    'hoopStress = base * (1 + bossDiameter^2 / (4 * radius^2))',
+    'radialStress = base * (1 - bossDiameter^2 / (4 * radius^2))',
+  ],
   assumes: ['plane stress', 'elastic'],
   source: [{ level: 'published', where: 'Lamé; Shigley 9th ed., eq. 3-50 with inner pressure only' }],
   requires: {

@@ -53,6 +53,7 @@ export const fitProbability = /* @__PURE__ */ formula('fasteners.fitProbability'
     /** Probability of a good fit. */
     goodProbability: 'ratio',
   },
+  equation: ['mean = pinDiameter - holeDiameter', 'scatter = sqrt(pinScatter^2 + holeScatter^2)'],
   assumes: ['both diameters normally distributed and independent'],
   source: [{ level: 'published', where: 'Shigley 9th ed., section 1-10 and 20-3 (interference of normal variables)' }],
   requires: {

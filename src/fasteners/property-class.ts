@@ -78,6 +78,13 @@ export const boltStrength = /* @__PURE__ */ formula('fasteners.boltStrength', {
     /** Breaking load in shear, one plane through the full shank. */
     shankShearLoad: 'force',
   },
+  equation: [
+    'proofLoad = thread.stressArea * bolt.proofStress',
+    'yieldLoad = thread.stressArea * bolt.yieldStrength',
+    'breakingLoad = thread.stressArea * bolt.tensileStrength',
+    'threadShearLoad = thread.rootArea * shearRatio * bolt.tensileStrength',
+    'shankShearLoad = pi / 4 * thread.diameter^2 * shearRatio * bolt.tensileStrength',
+  ],
   assumes: ['static load, no bending'],
   source: [
     { level: 'standard', where: 'ISO 898-1:2013, 9.1 (loads on the stress area)' },

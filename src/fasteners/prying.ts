@@ -24,6 +24,11 @@ export const prying = /* @__PURE__ */ formula('fasteners.prying', {
     /** Bending stress of the flange at the bolt line, across the net width. */
     flangeStress: 'stress',
   },
+  equation: [
+    'toeForce = load * loadToBolt / boltToToe',
+    'boltTension = load + toeForce',
+    'flangeStress = 6 * load * loadToBolt / ((width - holeDiameter) * thickness^2)',
+  ],
   assumes: ['stiff flange on its toe: the most prying there can be; a flange that bends between load and bolt pries less'],
   source: [{ level: 'computed', where: 'lever about the toe' }],
   requires: { holeDiameter: { accepts: 'must be smaller than the width', holds: ({ holeDiameter, width }) => holeDiameter < width } },

@@ -30,6 +30,15 @@ export const threadGeometry = /* @__PURE__ */ formula('fasteners.threadGeometry'
     /** Lead angle at the pitch diameter. */
     leadAngle: 'angle',
   },
+  equation: [
+    'height = sqrt(3) / 2 * pitch',
+    'pitchDiameter = diameter - 3 / 4 * height',
+    'minorDiameter = diameter - 5 / 4 * height',
+    'rootDiameter = diameter - 17 / 12 * height',
+    'stressArea = pi / 4 * ((pitchDiameter + rootDiameter) / 2)^2',
+    'rootArea = pi / 4 * rootDiameter^2',
+    'leadAngle = atan(pitch / (pi * pitchDiameter))',
+  ],
   assumes: ['single start', '60 degree ISO profile'],
   source: [{ level: 'standard', where: 'ISO 68-1:1998 (profile), ISO 724:1993 (diameters), ISO 898-1:2013, 9.1.6.1 (stress area)' }],
   requires: { pitch: { accepts: 'must be less than 0.8 of the diameter', holds: ({ pitch, diameter }) => pitch < 0.8 * diameter } },
@@ -69,6 +78,14 @@ export const threadLimits = /* @__PURE__ */ formula('fasteners.threadLimits', {
     /** Largest minor diameter of the nut. */
     nutMinorLargest: 'length',
   },
+  equation: [
+    'screwMajorLargest = thread.diameter - thread.allowance',
+    'screwMajorSmallest = screwMajorLargest - thread.screwMajorTolerance',
+    'screwPitchLargest = thread.pitchDiameter - thread.allowance',
+    'screwPitchSmallest = screwPitchLargest - thread.screwPitchTolerance',
+    'nutPitchLargest = thread.pitchDiameter + thread.nutPitchTolerance',
+    'nutMinorLargest = thread.minorDiameter + thread.nutMinorTolerance',
+  ],
   assumes: ['tolerance classes 6g and 6H, uncoated'],
   source: [{ level: 'standard', where: 'ISO 965-1:2013, clauses 5 to 13' }],
   si: ({ thread }) => ({

@@ -113,6 +113,7 @@ export const torqueFromNutFactor = /* @__PURE__ */ formula('fasteners.torqueFrom
   },
   /** Torque on the wrench. */
   output: 'torque',
+  equation: ['result = nutFactor * preload * diameter'],
   source: [{ level: 'published', where: 'Shigley 9th ed., eq. 8-27' }],
   si: ({ nutFactor, preload, diameter }) => nutFactor * preload * diameter,
 })

@@ -23,6 +23,7 @@ export const findleyStrain = /* @__PURE__ */ formula('materials.findleyStrain', 
   },
   /** Total strain. */
   output: 'strain',
+  equation: ['result = stress / modulus * (1 + creepCoefficient * (time / referenceTime)^creepExponent)'],
   assumes: ['constant stress and temperature', 'strain proportional to stress', 'no physical ageing within the time'],
   source: [{ level: 'unverified', where: 'Findley, Lai & Onaran, Creep and Relaxation of Nonlinear Viscoelastic Materials, 1976' }],
   valid: {
@@ -59,6 +60,9 @@ export const findleySinhStrain = /* @__PURE__ */ formula('materials.findleySinhS
   },
   /** Total strain. */
   output: 'strain',
+  equation: [
+    'result = elasticStrain * sinh(stress / elasticStress) + creepStrain * (time / referenceTime)^creepExponent * sinh(stress / creepStress)',
+  ],
   assumes: ['constant stress and temperature', 'no physical ageing within the time'],
   source: [{ level: 'unverified', where: 'Findley, Lai & Onaran, Creep and Relaxation of Nonlinear Viscoelastic Materials, 1976' }],
   si: ({ stress, elasticStrain, elasticStress, creepStrain, creepStress, creepExponent, time, referenceTime }) =>
@@ -76,6 +80,7 @@ export const creepModulus = /* @__PURE__ */ formula('materials.creepModulus', {
   },
   /** Creep modulus. */
   output: 'modulus',
+  equation: ['result = stress / strain'],
   assumes: ['stress on the initial area, strain measured by an extensometer'],
   source: [{ level: 'standard', where: 'ISO 899-1 (definition; extensometer required for design data, scope read)' }],
   si: ({ stress, strain }) => stress / strain,
@@ -101,6 +106,7 @@ export const nortonBaileyStrain = /* @__PURE__ */ formula('materials.nortonBaile
   },
   /** Creep strain. */
   output: 'strain',
+  equation: ['result = referenceStrain * (stress / referenceStress)^stressExponent * (time / referenceTime)^timeExponent'],
   assumes: ['constant stress and temperature', 'primary creep only'],
   source: [{ level: 'unverified', where: 'Norton 1929; Bailey 1935; Kraus, Creep Analysis, 1980' }],
   si: ({ stress, time, referenceStrain, referenceStress, referenceTime, stressExponent, timeExponent }) =>

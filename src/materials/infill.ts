@@ -25,6 +25,13 @@ export const cellularBounds = /* @__PURE__ */ formula('materials.cellularBounds'
     /** Strength when cell walls stretch. */
     strengthStretching: 'stress',
   },
+  equation: [
+    'modulusBending = modulus * relativeDensity^2',
+    'modulusStretching = modulus * relativeDensity / 3',
+    'modulusLimit = modulus * relativeDensity',
+    'strengthBending = 0.3 * strength * relativeDensity^(3 / 2)',
+    'strengthStretching = strength * relativeDensity / 3',
+  ],
   assumes: ['cells small against the part', 'the solid of the infill is as good as that of the walls'],
   source: [
     { level: 'unverified', where: 'Gibson & Ashby, Cellular Solids, 2nd ed. 1997, ch. 5; Deshpande, Ashby & Fleck 2001 (stretching)' },

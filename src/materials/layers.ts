@@ -87,6 +87,7 @@ export const interlayerUtilisation = /* @__PURE__ */ formula('materials.interlay
     /** Whether the layers hold. */
     state: { oneOf: ['holds', 'separates'] },
   },
+  equation: ['utilisation = sqrt((max(normal, 0 Pa) / acrossStrength)^2 + (shear / shearStrength)^2)', 'reserve = 1 / utilisation'],
   assumes: ['tension and shear interact as a quarter ellipse', 'compression neither helps nor harms'],
   source: [{ level: 'unverified', where: 'quadratic delamination criterion (Brewer & Lagace 1988) with tension only' }],
   si: ({ normal, shear, acrossStrength, shearStrength }) => {

@@ -121,6 +121,7 @@ export const goodmanSafetyFactor = /* @__PURE__ */ formula('materials.goodmanSaf
     /** What would come first. */
     governs: { oneOf: ['fatigue', 'yield'] },
   },
+  equation: ['fatigue = 1 / (alternating / enduranceLimit + max(mean, 0 Pa) / tensileStrength)'],
   assumes: ['stresses grow together', 'a steady compression neither helps nor harms'],
   source: [{ level: 'published', where: 'Marks’ Calculations for Machine Design, ch. 7, Goodman theory (pp. 307-308)' }],
   si: ({ alternating, mean, enduranceLimit, tensileStrength, yieldStrength }) => {
@@ -142,6 +143,7 @@ export const reversedStress = /* @__PURE__ */ formula('materials.reversedStress'
   },
   /** Amplitude of the equivalent fully reversed stress. */
   output: 'stress',
+  equation: ['result = alternating / (1 - max(mean, 0 Pa) / tensileStrength)'],
   assumes: ['modified Goodman line', 'a steady compression neither helps nor harms'],
   source: [
     { level: 'published', where: "Shigley's Mechanical Engineering Design, 11th ed., ch. 6 (equivalent completely reversed stress)" },

@@ -63,6 +63,7 @@ export const equilibriumMoisture = /* @__PURE__ */ formula('materials.equilibriu
   },
   /** Water content by mass. */
   output: 'ratio',
+  equation: ['result = humidity <= 1 / 2 ? conditioned * 2 * humidity : conditioned + (saturated - conditioned) * (2 * humidity - 1)'],
   assumes: ['straight between dry, 50 % humidity and soaked'],
   source: [{ level: 'commonPractice', where: 'interpolation between data-sheet values; polyamides bend upward towards saturation' }],
   requires: {
@@ -86,6 +87,7 @@ export const moistureGrowth = /* @__PURE__ */ formula('materials.moistureGrowth'
   },
   /** Change of the dimension. */
   output: 'length',
+  equation: ['result = length * swelling * (after - before)'],
   assumes: ['swelling proportional to water', 'free to grow'],
   source: [
     {

@@ -35,6 +35,14 @@ export const bearingDuty = /* @__PURE__ */ formula('materials.bearingDuty', {
     /** Whether the limit is kept. */
     state: { oneOf: ['within', 'exceeded'] },
   },
+  equation: [
+    'pressure = load / (diameter * length)',
+    'velocity = speed * diameter / 2',
+    'duty = pressure * velocity',
+    'utilisation = duty / limit',
+    'torque = friction * load * diameter / 2',
+    'heat = torque * speed',
+  ],
   assumes: ['pressure spread evenly over the projected area', 'boundary lubrication or dry'],
   source: [{ level: 'commonPractice', where: 'plain bearings: load over diameter times length, times surface speed' }],
   valid: { 'length 0.5 to 2 diameters': ({ length, diameter }) => length >= 0.5 * diameter && length <= 2 * diameter },
@@ -67,6 +75,7 @@ export const wearDepth = /* @__PURE__ */ formula('materials.wearDepth', {
   },
   /** Depth worn. */
   output: 'length',
+  equation: ['result = specificWearRate * pressure * distance'],
   assumes: ['steady wear after running in', 'within the limit of pressure times speed, beyond which wear runs away'],
   source: [{ level: 'unverified', where: 'Archard 1953' }],
   si: ({ specificWearRate, pressure, distance }) => specificWearRate * pressure * distance,

@@ -14,6 +14,7 @@ export const powerLawRelaxationModulus = /* @__PURE__ */ formula('materials.powe
   },
   /** Relaxation modulus at the same time. */
   output: 'modulus',
+  equation: ['result = sin(creepExponent * pi) / (creepExponent * pi * compliance)'],
   assumes: ['linear viscoelasticity', 'compliance a pure power of time, without an elastic part'],
   source: [{ level: 'unverified', where: 'Ferry, Viscoelastic Properties of Polymers, 3rd ed.; Park & Schapery 1999' }],
   si: ({ compliance, creepExponent }) => Math.sin(creepExponent * Math.PI) / (creepExponent * Math.PI) / compliance,

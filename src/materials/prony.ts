@@ -75,6 +75,7 @@ export const standardSolidRetardationTime = /* @__PURE__ */ formula('materials.s
   },
   /** Retardation time. */
   output: 'time',
+  equation: ['result = relaxationTime * instantModulus / longTermModulus'],
   assumes: ['one relaxation term'],
   source: [{ level: 'unverified', where: 'Flügge, Viscoelasticity, 2nd ed.; standard linear solid' }],
   valid: { 'modulus at once at least that at last': ({ instantModulus, longTermModulus }) => instantModulus >= longTermModulus },

@@ -20,6 +20,7 @@ export const arrheniusShift = /* @__PURE__ */ formula('materials.arrheniusShift'
   },
   /** Shift factor. */
   output: 'ratio',
+  equation: ['result = exp(activationEnergy / (8.31446261815324 J / (mol K)) * (1 / temperature - 1 / reference))'],
   assumes: ['thermorheologically simple', 'one process with one activation energy'],
   source: [
     {
@@ -52,6 +53,7 @@ export const wlfShift = /* @__PURE__ */ formula('materials.wlfShift', {
   },
   /** Shift factor. */
   output: 'ratio',
+  equation: ['result = 10^(-c1 * (temperature - reference) / (c2 + temperature - reference))'],
   assumes: ['thermorheologically simple', 'free volume governs'],
   source: [
     { level: 'unverified', where: 'Williams, Landel & Ferry 1955 (universal constants)' },
@@ -127,6 +129,7 @@ export const equivalentTime = /* @__PURE__ */ formula('materials.equivalentTime'
   },
   /** Equivalent time at the reference temperature. */
   output: 'time',
+  equation: ['result = time / shift'],
   assumes: ['time-temperature superposition: E(t, T) = E(t/a, T₀)'],
   source: [{ level: 'unverified', where: 'Ferry, Viscoelastic Properties of Polymers, 3rd ed.' }],
   si: ({ time, shift }) => time / shift,
@@ -193,6 +196,7 @@ export const ageingShift = /* @__PURE__ */ formula('materials.ageingShift', {
   },
   /** Shift factor: above one when older. */
   output: 'ratio',
+  equation: ['result = (age / referenceAge)^shiftRate'],
   assumes: ['temperature below the glass transition and constant', 'creep short against the age'],
   source: [
     { level: 'unverified', where: 'Struik, Physical Aging in Amorphous Polymers, 1978 (shift rate 0.7 to 1)' },
@@ -213,6 +217,7 @@ export const effectiveTimeUnderAgeing = /* @__PURE__ */ formula('materials.effec
   },
   /** Time to read on the creep curve measured at that age. */
   output: 'time',
+  equation: ['result = shiftRate == 1 ? age * log(1 + time / age) : age * ((1 + time / age)^(1 - shiftRate) - 1) / (1 - shiftRate)'],
   assumes: ['temperature below the glass transition and constant', 'load does not rejuvenate'],
   source: [{ level: 'unverified', where: 'Struik, Physical Aging in Amorphous Polymers, 1978' }],
   si: ({ time, age, shiftRate }) => {

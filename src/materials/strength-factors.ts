@@ -157,6 +157,7 @@ export const fatigueFactor = /* @__PURE__ */ formula('materials.fatigueFactor', 
   },
   /** Largest stress of the cycle over tensile strength. */
   output: 'ratio',
+  equation: ['result = cycles^(log10(ratioAtMillion) / 6)'],
   assumes: ['stress ratio about 0.1', 'slow enough not to heat the polymer', 'the line of a print follows its own static strength'],
   source: [
     { level: 'unverified', where: 'Basquin 1910 (power law)' },
@@ -188,6 +189,9 @@ export const moistureFactor = /* @__PURE__ */ formula('materials.moistureFactor'
   },
   /** Share of the dry value. */
   output: 'ratio',
+  equation: [
+    'result = moisture <= conditioned ? 1 - (1 - conditionedShare) * moisture / conditioned : moisture < saturated ? conditionedShare - (conditionedShare - saturatedShare) * (moisture - conditioned) / (saturated - conditioned) : saturatedShare',
+  ],
   assumes: ['water is spread evenly through the wall', 'the effect is that of the content alone'],
   source: [{ level: 'commonPractice', where: 'interpolation between dry, conditioned and saturated data-sheet values' }],
   valid: { 'a content at most that of saturation': ({ moisture, saturated }) => moisture <= saturated * (1 + 1e-12) },
@@ -226,6 +230,7 @@ export const deratedStrength = /* @__PURE__ */ formula('materials.deratedStrengt
   },
   /** Allowable stress. */
   output: 'stress',
+  equation: ['result = strength * direction * temperature * duration * moisture * fatigue / safetyFactor'],
   assumes: ['the factors act independently, so that their product is on the safe side'],
   source: [{ level: 'commonPractice', where: 'partial factors multiplied, as in plastics design codes' }],
   si: ({ strength, direction, temperature, duration, moisture, fatigue, safetyFactor }) =>
@@ -246,6 +251,7 @@ export const deratedModulus = /* @__PURE__ */ formula('materials.deratedModulus'
   },
   /** Stress over strain after the time. */
   output: 'modulus',
+  equation: ['result = modulus * temperature * moisture / creepRatio'],
   assumes: ['temperature, water and time act independently', 'strain proportional to stress'],
   source: [{ level: 'commonPractice', where: 'creep (apparent) modulus in the place of the modulus, as in plastics design' }],
   si: ({ modulus, temperature, moisture, creepRatio }) => (modulus * temperature * moisture) / creepRatio,
@@ -269,6 +275,10 @@ export const strainLimitedStress = /* @__PURE__ */ formula('materials.strainLimi
   },
   /** Stress that the design strain allows. */
   output: 'stress',
+  equation: [
+    'share = min(1, max(0, log(duration / (60 s)) / log(60000)))',
+    'result = shortTermStrength * (1 - share) + modulus * strainLimit * share',
+  ],
   assumes: ['linear creep', 'the limit of strain tightens with the logarithm of time from a minute to 1000 hours'],
   source: [
     {
