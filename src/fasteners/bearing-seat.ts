@@ -19,6 +19,9 @@ export const metalHousingTransfer = /* @__PURE__ */ property('ratio', {
 /**
  * The seat of a ball bearing's outer ring in a housing that may be printed: the fit after heat and moisture, the internal clearance that the fit leaves, and creep of the ring.
  *
+ * The housing is most likely to split in the cold, when it contracts on the ring: compare its hoop stress at the lowest temperature with its strength.
+ * `allowableInterference` with the raceway as bore of the pin returns the largest interference.
+ *
  * The internal clearance is the whole radial travel of one ring in the other, as catalogues state it. The contraction of the raceway in diameter comes off it.
  */
 export const bearingSeat = /* @__PURE__ */ formula('fasteners.bearingSeat', {

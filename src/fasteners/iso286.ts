@@ -1,38 +1,38 @@
 import { formula } from '../formula/index.js'
 
 /** Upper ends of the size bands in metres; a band includes its upper end and not its lower one. */
-const BANDS = [0.003, 0.006, 0.01, 0.014, 0.018, 0.024, 0.03, 0.04, 0.05] as const
-/** Which column of the main bands (3, 6, 10, 18, 30, 50 mm) each of those belongs to. */
-const MAIN_BAND = [0, 1, 2, 3, 3, 4, 4, 5, 5] as const
+const BANDS = [0.003, 0.006, 0.01, 0.014, 0.018, 0.024, 0.03, 0.04, 0.05, 0.065, 0.08, 0.1, 0.12] as const
+/** Which column of the main bands (3, 6, 10, 18, 30, 50, 80, 120 mm) each of those belongs to. */
+const MAIN_BAND = [0, 1, 2, 3, 3, 4, 4, 5, 5, 6, 6, 7, 7] as const
 
 /** Width of the tolerance zone by grade, µm, by main band (ISO 286-1:2010 table 1). */
 const GRADES: Readonly<Record<number, readonly number[]>> = {
-  5: [4, 5, 6, 8, 9, 11],
-  6: [6, 8, 9, 11, 13, 16],
-  7: [10, 12, 15, 18, 21, 25],
-  8: [14, 18, 22, 27, 33, 39],
-  9: [25, 30, 36, 43, 52, 62],
-  10: [40, 48, 58, 70, 84, 100],
-  11: [60, 75, 90, 110, 130, 160],
-  12: [100, 120, 150, 180, 210, 250],
-  13: [140, 180, 220, 270, 330, 390],
+  5: [4, 5, 6, 8, 9, 11, 13, 15],
+  6: [6, 8, 9, 11, 13, 16, 19, 22],
+  7: [10, 12, 15, 18, 21, 25, 30, 35],
+  8: [14, 18, 22, 27, 33, 39, 46, 54],
+  9: [25, 30, 36, 43, 52, 62, 74, 87],
+  10: [40, 48, 58, 70, 84, 100, 120, 140],
+  11: [60, 75, 90, 110, 130, 160, 190, 220],
+  12: [100, 120, 150, 180, 210, 250, 300, 350],
+  13: [140, 180, 220, 270, 330, 390, 460, 540],
 }
 
 /** Distance of a shaft's nearer limit from the basic size, µm, by band (ISO 286-1:2010 tables 4 and 5): upper limit for c to h, lower for k to u. */
 const DEVIATIONS: Readonly<Record<string, readonly number[]>> = {
-  c: [-60, -70, -80, -95, -95, -110, -110, -120, -130],
-  d: [-20, -30, -40, -50, -50, -65, -65, -80, -80],
-  e: [-14, -20, -25, -32, -32, -40, -40, -50, -50],
-  f: [-6, -10, -13, -16, -16, -20, -20, -25, -25],
-  g: [-2, -4, -5, -6, -6, -7, -7, -9, -9],
-  h: [0, 0, 0, 0, 0, 0, 0, 0, 0],
-  k: [0, 1, 1, 1, 1, 2, 2, 2, 2],
-  m: [2, 4, 6, 7, 7, 8, 8, 9, 9],
-  n: [4, 8, 10, 12, 12, 15, 15, 17, 17],
-  p: [6, 12, 15, 18, 18, 22, 22, 26, 26],
-  r: [10, 15, 19, 23, 23, 28, 28, 34, 34],
-  s: [14, 19, 23, 28, 28, 35, 35, 43, 43],
-  u: [18, 23, 28, 33, 33, 41, 48, 60, 70],
+  c: [-60, -70, -80, -95, -95, -110, -110, -120, -130, -140, -150, -170, -180],
+  d: [-20, -30, -40, -50, -50, -65, -65, -80, -80, -100, -100, -120, -120],
+  e: [-14, -20, -25, -32, -32, -40, -40, -50, -50, -60, -60, -72, -72],
+  f: [-6, -10, -13, -16, -16, -20, -20, -25, -25, -30, -30, -36, -36],
+  g: [-2, -4, -5, -6, -6, -7, -7, -9, -9, -10, -10, -12, -12],
+  h: [0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0],
+  k: [0, 1, 1, 1, 1, 2, 2, 2, 2, 2, 2, 3, 3],
+  m: [2, 4, 6, 7, 7, 8, 8, 9, 9, 11, 11, 13, 13],
+  n: [4, 8, 10, 12, 12, 15, 15, 17, 17, 20, 20, 23, 23],
+  p: [6, 12, 15, 18, 18, 22, 22, 26, 26, 32, 32, 37, 37],
+  r: [10, 15, 19, 23, 23, 28, 28, 34, 34, 41, 43, 51, 54],
+  s: [14, 19, 23, 28, 28, 35, 35, 43, 43, 53, 59, 71, 79],
+  u: [18, 23, 28, 33, 33, 41, 48, 60, 70, 87, 102, 124, 144],
 }
 
 /** Tolerance zones of shafts that the table holds. */
@@ -153,12 +153,12 @@ function zoneLimits(zone: string, band: number): { upper: number; lower: number 
 /**
  * The limits of a machined size from its ISO tolerance zone: how far a 4 mm m6 pin or a 4 mm H7 hole may lie from 4 mm.
  *
- * Bands include their upper end (exactly 3 mm belongs to the band up to 3 mm). Sizes from 1 to 50 mm.
+ * Bands include their upper end (exactly 3 mm belongs to the band up to 3 mm). Sizes from 1 to 120 mm.
  */
 export const isoTolerance = /* @__PURE__ */ formula('fasteners.isoTolerance', {
   inputs: {
     /** Nominal diameter. */
-    diameter: { kind: 'length', min: '1 mm', max: '50 mm' },
+    diameter: { kind: 'length', min: '1 mm', max: '120 mm' },
     /** Tolerance zone: small letters for shafts and pins, capitals for holes. */
     zone: { oneOf: ALL_ZONES },
   },
@@ -170,7 +170,10 @@ export const isoTolerance = /* @__PURE__ */ formula('fasteners.isoTolerance', {
   },
   assumes: ['20 °C', 'limits of size of machined parts; a printed hole does not keep them'],
   source: [
-    { level: 'standard', where: 'ISO 286-2:2010 for m6, h6, h8, H7, H8, H9, H11 (read in reproductions of its tables)' },
+    {
+      level: 'standard',
+      where: 'ISO 286-2:2010 for m6, h6, h8, H7, H8, H9, H11, and most zones from 50 to 120 mm (read in reproductions)',
+    },
     { level: 'unverified', where: 'ISO 286-1:2010 tables 1, 4, 5 and its rule for holes K to U, for the other zones' },
   ],
   si: ({ diameter, zone }) => {
@@ -183,7 +186,7 @@ export const isoTolerance = /* @__PURE__ */ formula('fasteners.isoTolerance', {
 export const isoFit = /* @__PURE__ */ formula('fasteners.isoFit', {
   inputs: {
     /** Nominal diameter of both. */
-    diameter: { kind: 'length', min: '1 mm', max: '50 mm' },
+    diameter: { kind: 'length', min: '1 mm', max: '120 mm' },
     /** Tolerance zone of the hole. */
     hole: { oneOf: HOLE_ZONES },
     /** Tolerance zone of the pin or shaft. */

@@ -95,7 +95,7 @@ export const parallelKey = /* @__PURE__ */ formula('fasteners.parallelKey', {
   ],
   source: [
     { level: 'published', where: 'Budynas & Nisbett, Shigley, section 7-7: shear F/(w l), crushing on the flank' },
-    { level: 'published', where: 'two keys share as 2 × 0.75: Roloff/Matek, read in a summary' },
+    { level: 'unverified', where: 'Roloff/Matek, Machine Elements: two keys carry as 2 × 0.75' },
     { level: 'assumption', where: 'a second key in a print counts for nothing' },
   ],
   requires: {

@@ -8,6 +8,7 @@ import {
   measuredPullOut,
   metricThread,
   preloadFromTorque,
+  snapHook,
   threadFormingScrew,
 } from '../../src/fasteners/index.js'
 
@@ -130,4 +131,38 @@ test('measured: an insert set with heat holds a tenth more than a printed thread
   expect(heatSetInsert.si / printedThread.si).toBeCloseTo(1.12, 2)
   expect(wireInsert.si / printedThread.si).toBeCloseTo(1.4, 2)
   for (const { low, high, si } of [printedThread, heatSetInsert, wireInsert]) expect(low < si && si < high).toBe(true)
+})
+
+describe('snap hooks', () => {
+  const hook = {
+    length: 0.02,
+    thickness: 0.002,
+    width: 0.008,
+    shape: 'uniform' as const,
+    undercut: 0.001,
+    modulus: 2e9,
+    allowableStrain: 0.02,
+    friction: 0.3,
+    entryAngle: 0.5,
+    holdingAngle: 0.8,
+  }
+
+  test('a steeper holding face holds more, until it locks', () => {
+    fc.assert(
+      fc.property(range(0.1, 1.2), range(0.05, 0.3), (holdingAngle, more) => {
+        const [flat, steep] = [snapHook.si({ ...hook, holdingAngle }), snapHook.si({ ...hook, holdingAngle: holdingAngle + more })]
+        expect(steep.separationForce).toBeGreaterThanOrEqual(flat.separationForce)
+      }),
+    )
+    expect(snapHook.si({ ...hook, holdingAngle: Math.PI / 2 }).separationForce).toBe(Number.POSITIVE_INFINITY)
+    expect(snapHook.si({ ...hook, friction: 0, holdingAngle: Math.PI / 2 }).separationForce).toBe(Number.POSITIVE_INFINITY)
+    expect(snapHook.si({ ...hook, friction: 2, entryAngle: 0.5 }).state).toBe('locks')
+  })
+
+  test('at the allowable undercut the reserve is one, a taper allows more', () => {
+    const { allowableUndercut } = snapHook.si(hook)
+    expect(snapHook.si({ ...hook, undercut: allowableUndercut }).reserve).toBeCloseTo(1, 12)
+    expect(snapHook.si({ ...hook, undercut: 1.01 * allowableUndercut }).state).toBe('overstrained')
+    expect(snapHook.si({ ...hook, shape: 'halfThickness' }).allowableUndercut / allowableUndercut).toBeCloseTo(1.6355, 4)
+  })
 })

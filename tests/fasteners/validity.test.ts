@@ -102,7 +102,25 @@ const formed = {
   holeDiameter: '4.5 mm',
 }
 
+const hook = {
+  length: '20 mm',
+  thickness: '2 mm',
+  width: '8 mm',
+  undercut: '1 mm',
+  modulus: '2 GPa',
+  allowableStrain: '2 %',
+  friction: 0.3,
+  entryAngle: '30 deg',
+  holdingAngle: '45 deg',
+}
+
 const LIMITS: readonly Limit[] = [
+  {
+    formula: fasteners.snapHook,
+    statement: 'length at least five times the thickness (slender hook)',
+    inside: { ...hook, thickness: '4 mm' },
+    outside: { thickness: '4.01 mm' },
+  },
   {
     formula: fasteners.lapPeel,
     statement: 'adhesive at most a tenth of the thickness of the parts',

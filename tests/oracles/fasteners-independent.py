@@ -262,6 +262,18 @@ def spun():
     return dict(axial=axial, torque=around)
 
 
+def snap():
+    """Cantilever hook of 9.5 mm by 3.28 mm by 19 mm tapered to half: tip deflection by 32.5 N, strain at the root, and pushing over a slope of 30 degrees."""
+    b, h, L, E, P, mu = 9.5, 3.28, 19.0, 1815.0, 32.5, 0.6
+    t = lambda x, taper: h * (1 - x / L / 2) if taper else h
+    tip = lambda taper: quad(lambda x: P * (L - x) ** 2 / (E * b * t(x, taper) ** 3 / 12), 0, L)[0]
+    slope = radians(30)
+    # Normal force N and friction mu N on the slope: across they balance the bending force, along they are the push.
+    N = brentq(lambda N: N * (cos(slope) - mu * sin(slope)) - P, 0, 1e5)
+    return dict(tapered=tip(True), uniform=tip(False), strain=6 * P * L / (E * b * h * h), push=N * (sin(slope) + mu * cos(slope)))
+
+
+out["snap"] = snap()
 out["preloads"] = preloads()
 out["springs"] = springs()
 out["stack"] = stack()

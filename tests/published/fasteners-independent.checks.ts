@@ -29,6 +29,7 @@ import {
   preloadFromTorque,
   propertyClass,
   prying,
+  snapHook,
   spinningInsertion,
   springWasher,
   threadGeometry,
@@ -67,6 +68,16 @@ const lap = {
   shearModulus: '0.6 GPa',
 } as const
 const pascal = (x: number) => [x, 'Pa'] as const
+
+const snap = {
+  length: '19 mm',
+  thickness: '3.28 mm',
+  width: '9.5 mm',
+  modulus: '1815 MPa',
+  friction: 0.6,
+  entryAngle: '30 deg',
+  holdingAngle: '90 deg',
+} as const
 
 /** Least ultimate loads of bolts in N, as the standard's table prints them: class, then M3, M4, M5, M6, M8, M10, M12. */
 const ULTIMATE: readonly (readonly [name: string, ...loads: number[]])[] = [
@@ -402,6 +413,27 @@ export const checks: Check[] = [
     gives: { axialForce: [o.spun.axial, 'N'], torque: [o.spun.torque, 'N m'] },
     within: exact,
     source: by('friction of small patches against their sliding, summed'),
+  }),
+  ...(['tapered', 'uniform'] as const).flatMap((kind) =>
+    published(snapHook, {
+      what: `${kind} hook of 19 mm, bent by 32.5 N`,
+      given: {
+        ...snap,
+        shape: kind === 'tapered' ? 'halfThickness' : 'uniform',
+        undercut: [o.snap[kind], 'mm'],
+        allowableStrain: '4 %',
+      },
+      gives: { strain: [o.snap.strain, '1'], deflectionForce: '32.5 N', matingForce: [o.snap.push, 'N'], state: 'snaps' },
+      within: exact,
+      source: by('bending of the cantilever integrated, forces on the slope by root finding'),
+    }),
+  ),
+  ...published(snapHook, {
+    what: 'the worked example of a design guide: 2 % strain, 32.5 N and 58.5 N',
+    given: { ...snap, shape: 'halfThickness', undercut: '2.4 mm', allowableStrain: '2 %' },
+    gives: { strain: '2 %', deflectionForce: '32.5 N', matingForce: '58.5 N' },
+    within: '1 %',
+    source: { level: 'unverified', where: "a resin maker's design guide of snap joints, hook of shape 2" },
   }),
   ...SIZES.flatMap((size, i) => {
     const { diameter, pitch } = metricThread(size)

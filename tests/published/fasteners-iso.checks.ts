@@ -58,6 +58,38 @@ const EDGES: readonly (readonly [edge: number, zone: 'm6' | 'u7' | 'c11', at: nu
   [40, 'u7', 60, 70],
   [40, 'c11', -280, -290],
 ]
+/** Limits of larger sizes in µm, upper/lower, as reproductions of the tables print them: a size in mm, then zones. */
+const LARGER: Readonly<Record<number, string>> = {
+  62:
+    'f6 -30/-49 f7 -30/-60 f8 -30/-76 g5 -10/-23 g6 -10/-29 h5 0/-13 h6 0/-19 h7 0/-30 h8 0/-46 h9 0/-74 js5 6.5/-6.5 js6 9.5/-9.5 js7 15/-15 ' +
+    'k5 15/2 k6 21/2 m5 24/11 m6 30/11 n6 39/20 r6 60/41 s6 72/53 u6 106/87 d9 -100/-174 ' +
+    'K6 4/-15 K7 9/-21 K8 14/-32 M6 -5/-24 M7 0/-30 M8 5/-41 N6 -14/-33 N7 -9/-39 N8 -4/-50 R7 -30/-60 H11 190/0 H12 300/0 H13 460/0 JS6 9.5/-9.5 JS9 37/-37',
+  72: 'r6 62/43 R7 -32/-62',
+  90:
+    'f6 -36/-58 f7 -36/-71 g5 -12/-27 g6 -12/-34 h5 0/-15 h6 0/-22 h7 0/-35 h8 0/-54 h9 0/-87 h10 0/-140 h11 0/-220 h12 0/-350 ' +
+    'K6 4/-18 K7 10/-25 K8 16/-38 M6 -6/-28 M7 0/-35 M8 6/-48 N6 -16/-38 N7 -10/-45 N8 -4/-58 R7 -38/-73 G7 47/12 E8 126/72 F7 71/36',
+  110: 'R7 -41/-76 h6 0/-22 H7 35/0 H8 54/0',
+}
+
+const largerRows = (): Check[] =>
+  Object.entries(LARGER).flatMap(([size, row]) => {
+    const words = row.split(' ')
+    return words.flatMap((zone, i) => {
+      if (i % 2 === 1) return []
+      const limits = words[i + 1]!.split('/')
+      return (['upper', 'lower'] as const).map((which, j) =>
+        publishedValue(
+          'fasteners.isoTolerance',
+          `${zone} at ${size} mm, ${which}`,
+          () => isoTolerance({ diameter: `${Number(size)} mm`, zone: zone as 'H7' })[which],
+          `${limits[j]!} um`,
+          { level: 'standard', where: 'ISO 286-2 and JIS B 0401 tables, 50 to 120 mm (read in reproductions)' },
+          '0.0001 um',
+        ),
+      )
+    })
+  })
+
 const READ_IN_REPRODUCTION = ['m6', 'h6', 'h8', 'H7', 'H8', 'H9', 'H11']
 const SIZES = [2, 4, 8, 12, 25, 45]
 
@@ -80,6 +112,7 @@ const isoRows = (): Check[] =>
 
 export const checks: Check[] = [
   ...isoRows(),
+  ...largerRows(),
   ...EDGES.flatMap(([edge, zone, at, beyond]) =>
     ([['', at] as const, ['.001', beyond] as const] as const).map(([more, text]) =>
       publishedValue(
