@@ -1,0 +1,93 @@
+import { InputError, show } from '../../units/index.js'
+import type { CaseId } from '../cases/events.js'
+import { footResult } from '../foot-result.js'
+import { legNumbers, prepare } from '../numbers.js'
+import { caseList, knownOptions } from '../options.js'
+import { CHECKS } from '../parts/index.js'
+import { verdictText } from '../report/content.js'
+import { markdownReport } from '../report/markdown.js'
+import { rankedTable } from '../report/text.js'
+import type { Assessment, CheckResult } from '../result.js'
+import { type Calculation, SheetMaker } from '../run/index.js'
+import type { Leg } from '../specification/describe.js'
+import { appliesTo } from '../cases/check.js'
+import { LOAD_CASES } from '../cases/events.js'
+import { findingsOf } from './findings.js'
+import { caseResult, checkResult, priorsOf, unsettledOf } from './results.js'
+import { survey } from './survey.js'
+
+/** Options of `assess`. */
+export interface AssessOptions {
+  /** Load cases to evaluate. Default: all. */
+  readonly cases?: readonly CaseId[]
+}
+
+const where = 'assess'
+
+/**
+ * Assesses a leg in its load cases: every way each part can fail, with demand, capacity, reserve and the whole calculation, the smallest
+ * reserve first. Reserve is capacity over demand; temperatures are compared as rises above the air.
+ *
+ * Uncertain values (friction, strength of prints, relaxation) are at their typical value. Each check has its range as well: every uncertain value
+ * at the end that is unfavourable for this check, and at the favourable end. A check that cannot be calculated fails, and says why.
+ * Results are estimates for trained judgement.
+ *
+ * Throws an `InputError` for an unknown load case.
+ */
+export function assess(leg: Leg, options: AssessOptions = {}): Assessment {
+  knownOptions(where, options, ['cases'])
+  const cases = caseList(where, options.cases)
+  const x = legNumbers(leg)
+  const { calculation, checks: found, without } = findingsOf(x, cases, true)
+  // The survey changes leaves, and sheets show typical values: it has a calculation of its own.
+  const fast = findingsOf(x, cases, false)
+  const bands = survey(fast.calculation, fast.checks)
+  const bandOf = new Map([...bands].map(([{ key }, band]) => [key, band]))
+  const sheets = new SheetMaker(calculation as unknown as Calculation<never>)
+  const checks = found
+    .map((check) => checkResult(check, bandOf.get(check.key) as NonNullable<ReturnType<typeof bandOf.get>>, calculation, sheets))
+    .sort((a, b) => a.reserve / a.requiredReserve - b.reserve / b.requiredReserve || (a.id < b.id ? -1 : 1))
+  const governing = checks[0]
+  if (governing === undefined)
+    throw new InputError(where, [{ path: 'cases', given: show(cases), accepts: 'must include a load case that a check applies to' }])
+  const unsettled = unsettledOf(calculation, cases)
+  return displayed({
+    leg,
+    passes: checks.every(({ reserve }) => reserve >= 1),
+    meetsTarget: checks.every((check) => check.reserve >= check.requiredReserve),
+    requiredReserve: x.usage.wantedReserve,
+    governing,
+    checks,
+    cases: cases.map((id) => caseResult(calculation, id)),
+    foot: footResult(prepare(x)),
+    coupling: unsettled.length === 0 ? 'settled' : 'unsettled',
+    unsettled,
+    notEvaluated: notEvaluated(checks, cases, without),
+    priors: priorsOf(checks),
+  })
+}
+
+/** What notebooks show of an assessment: its report; plain data otherwise. */
+function displayed(assessment: Assessment): Assessment {
+  return Object.defineProperty(assessment, Symbol.for('Jupyter.display'), {
+    value: () => ({
+      'text/markdown': markdownReport(assessment),
+      'text/plain': `${verdictText(assessment)}\n\n${rankedTable(assessment, 20)}`,
+    }),
+    enumerable: false,
+  })
+}
+
+function notEvaluated(
+  checks: readonly CheckResult[],
+  cases: readonly CaseId[],
+  without: ReadonlyMap<string, string>,
+): Assessment['notEvaluated'] {
+  const made = new Set(checks.map(({ id }) => id))
+  return CHECKS.filter(({ id }) => !made.has(id)).map((check) => ({
+    id: check.id,
+    why:
+      without.get(check.id) ??
+      (cases.some((id) => appliesTo(check, LOAD_CASES[id].event)) ? 'does not apply to this leg' : 'none of its load cases was evaluated'),
+  }))
+}

@@ -1,0 +1,167 @@
+import { isPrior, type Source, type Step } from '../../formula/index.js'
+import { Quantity } from '../../units/index.js'
+import { type LegCalculation, placeOf } from '../calculation.js'
+import { type CaseId, LOAD_CASES } from '../cases/events.js'
+import { JOINTS, type Joint } from '../numbers.js'
+import { airTemperature } from '../parts/load/fields.js'
+import { footForce, jointMotion } from '../parts/motion/values.js'
+import { heat } from '../parts/motors/heat.js'
+import { peakTension, pretension, windup } from '../parts/transmission/cord/values.js'
+import type { CaseResult, CheckResult, JointResult, Reliance, Unsettled } from '../result.js'
+import { type Cell, closure, type SheetMaker } from '../run/index.js'
+import type { CheckFindings } from './findings.js'
+import { sentenceOf } from './sentence.js'
+import type { Band } from './survey.js'
+
+const eachOnce = (sources: readonly Source[]): Source[] => [
+  ...new Map(sources.map((source) => [`${source.level} ${source.where}`, source])).values(),
+]
+
+/** A name of a leaf in words: `drive.friction` of the knee is `drive friction (knee)`. */
+function nameOf({ of, names }: Cell): string {
+  const words = of.id
+    .replaceAll('.', ' ')
+    .replace(/([a-z])([A-Z])/g, '$1 $2')
+    .toLowerCase()
+  const instances = Object.values(names).filter((name) => !['main', 'leg'].includes(name))
+  return instances.length === 0 ? words : `${words} (${instances.join(', ')})`
+}
+
+/** The result of one check: its hardest load case, with the whole calculation. */
+export function checkResult(
+  { findings, reserve, required }: CheckFindings,
+  { worst, best }: Band,
+  calculation: LegCalculation,
+  sheets: SheetMaker,
+): CheckResult {
+  const [finding, ...others] = findings as [CheckFindings['findings'][number], ...CheckFindings['findings'][number][]]
+  const { comparison, demand, capacity, failure } = finding
+  const { check, joint, id } = comparison
+  const cells = closure([comparison.demand, comparison.capacity])
+  const steps: readonly Step[] = sheets.steps([comparison.demand, comparison.capacity])
+  const remark = comparison.remark === undefined || failure !== undefined ? undefined : (calculation.read(comparison.remark) as string | undefined)
+  const reliesOn = cells.flatMap((cell): Reliance[] => {
+    const range = cell.of.leaf === undefined ? undefined : calculation.rangeOf(cell)
+    return range === undefined ? [] : [{ what: nameOf(cell), source: range.source, test: range.measuredBy }]
+  })
+  const constants = cells.flatMap(({ of: { leaf } }) => (leaf?.source === undefined ? [] : [leaf.source]))
+  return {
+    id: check.id,
+    part: check.part,
+    mode: check.mode,
+    consequence: check.consequence,
+    ...(check.scope === 'joint' ? { joint } : {}),
+    case: id,
+    caseTitle: LOAD_CASES[id].title,
+    demand: new Quantity(demand, check.kind),
+    capacity: new Quantity(capacity, check.kind),
+    reserve,
+    requiredReserve: required,
+    range: { worst, best },
+    sentence: sentenceOf(check, joint, LOAD_CASES[id].title, finding),
+    demandIs: check.demandIs,
+    capacityIs: check.capacityIs,
+    remedy: check.remedy,
+    steps,
+    sources: eachOnce([
+      ...(check.rule === undefined ? [] : [check.rule]),
+      ...steps.flatMap(({ equation, source }) => (equation === undefined ? source : [])),
+      ...constants,
+    ]),
+    notes: [
+      ...new Set([
+        ...(failure === undefined ? [] : [failure]),
+        ...(remark === undefined ? [] : [remark]),
+        ...steps.flatMap(({ title, notes }) => notes.map((note) => `${title}: outside ${note}`)),
+      ]),
+    ],
+    otherCases: others.map((one) => ({ case: one.comparison.id, reserve: one.reserve })),
+    reliesOn,
+  }
+}
+
+const amounts = (calculation: LegCalculation, id: CaseId, joint: Joint): JointResult => {
+  const { event, air, age } = LOAD_CASES[id]
+  const where = calculation.instances.implied(placeOf(calculation, { leg: 'leg', joint, event, air, age })) as never
+  const read = <T, K extends ConstructorParameters<typeof Quantity>[1]>(kind: K, work: () => T & number) => {
+    try {
+      return new Quantity(work(), kind)
+    } catch {
+      // A value that failed is told by the checks that read it.
+      return new Quantity(Number.NaN, kind)
+    }
+  }
+  const motion = () => calculation.get(jointMotion, where)
+  const wound = () => calculation.get(windup, where)
+  const warm = () => calculation.get(heat, where)
+  const steady = () => {
+    try {
+      return warm().unsettled === undefined
+    } catch {
+      return false
+    }
+  }
+  return {
+    torque: read('torque', () => motion().torque),
+    speed: read('angularVelocity', () => motion().speed),
+    motorTorque: read('torque', () => warm().motorTorque),
+    peakPhaseCurrent: read('peakPhaseCurrent', () => warm().current),
+    pretension: read('force', () => calculation.get(pretension, where)),
+    tautTension: read('force', () => wound().tautTension),
+    slackTension: read('force', () => wound().slackTension),
+    peakTension: read('force', () => calculation.get(peakTension, where)),
+    motorLoss: read('power', () => warm().loss),
+    windingTemperature: steady() ? read('temperature', () => warm().winding) : undefined,
+    mountTemperature: steady() ? read('temperature', () => warm().mount) : undefined,
+  } as JointResult
+}
+
+/** One load case: loads, and what they mean for each joint. */
+export function caseResult(calculation: LegCalculation, id: CaseId): CaseResult {
+  const { title, story, event, air } = LOAD_CASES[id]
+  const where = calculation.instances.implied(placeOf(calculation, { leg: 'leg', event, air })) as never
+  return {
+    id,
+    title,
+    story,
+    footForce: new Quantity(calculation.get(footForce, where), 'force'),
+    air: new Quantity(calculation.get(airTemperature, where), 'temperature'),
+    joints: { hip: amounts(calculation, id, 'hip'), knee: amounts(calculation, id, 'knee') },
+  }
+}
+
+/** Motors without a steady temperature. */
+export const unsettledOf = (calculation: LegCalculation, cases: readonly CaseId[]): Unsettled[] =>
+  cases.flatMap((id) =>
+    JOINTS.flatMap((joint): Unsettled[] => {
+      const { event, air } = LOAD_CASES[id]
+      const cell = calculation.cell(heat, placeOf(calculation, { joint, event, air }) as never)
+      try {
+        const { unsettled } = calculation.read(cell) as typeof heat.holds
+        return unsettled === undefined ? [] : [{ case: id, joint, loop: 'copper loss and winding temperature', why: `${capital(unsettled)}.` }]
+      } catch {
+        return []
+      }
+    }),
+  )
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)
+
+/** How much of a verdict rests on values that nobody measured or published. */
+export function priorsOf(checks: readonly CheckResult[]) {
+  const undecided = checks.filter(({ range }) => range.worst < 1 && range.best >= 1)
+  const sources = checks.flatMap((check) => [...check.sources, ...check.reliesOn.map(({ source }) => source)])
+  const tests = new Map<string, { what: string; test: string; checks: string[] }>()
+  for (const check of undecided.length > 0 ? undecided : checks.slice(0, 5))
+    for (const { what, test, source } of check.reliesOn) {
+      if (!isPrior(source)) continue
+      const name = check.joint === undefined ? check.id : `${check.id} (${check.joint})`
+      const known = tests.get(what)
+      if (known === undefined) tests.set(what, { what, test, checks: [name] })
+      else known.checks.push(name)
+    }
+  return {
+    undecided: undecided.length / checks.length,
+    share: sources.length === 0 ? 0 : sources.filter(isPrior).length / sources.length,
+    tests: [...tests.values()].sort((a, b) => b.checks.length - a.checks.length).slice(0, 5),
+  }
+}

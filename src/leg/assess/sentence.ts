@@ -1,0 +1,29 @@
+import { type Kind, Quantity, significant } from '../../units/index.js'
+import type { Check } from '../cases/check.js'
+import type { Joint } from '../numbers.js'
+import type { DemandCapacity } from './compare.js'
+
+/** A demand or capacity as text. */
+export const amountText = (amount: Quantity): string => (Number.isNaN(amount.si) ? 'not a number' : String(amount))
+
+/** The finding of a check, in plain words. */
+export function sentenceOf(check: Check, joint: Joint, caseTitle: string, { demand, capacity, reserve, failure }: DemandCapacity): string {
+  const part = check.scope === 'joint' ? `${check.part} (${joint})` : check.part
+  if (failure !== undefined) {
+    const unknown = Number.isNaN(demand) ? check.demandIs : check.capacityIs
+    return `${caseTitle}: the ${part} counts as failed, because this cannot be calculated from these inputs: ${unknown} (${failure}).`
+  }
+  const [d, c] = [amount(demand, check.kind), amount(capacity, check.kind)]
+  const verdict =
+    reserve < 1 ? `fails: it ${check.mode}` : reserve >= 1000 ? 'is far from its limit' : `passes, with a reserve of ${significant(reserve, 3)}`
+  const outcome =
+    reserve >= 1
+      ? 'that is enough'
+      : reserve < 0.001
+        ? 'nothing is left to carry it'
+        : `the demand is ${significant(1 / reserve, 3)} times the capacity`
+  return `${caseTitle}: the ${part} ${verdict}. ${capital(check.demandIs)} is ${d}; ${check.capacityIs} is ${c}; ${outcome}.`
+}
+
+const amount = (x: number, kind: Kind) => amountText(new Quantity(x, kind))
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)
