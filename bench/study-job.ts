@@ -5,7 +5,7 @@ import { formula } from '../src/formula/index.js'
 import { runSweep, sweepJob } from '../src/study/index.js'
 
 /** Five formulas in a chain, with an exponential and a logarithm in them. */
-export const chain = formula('bench.chain', {
+export const chain = formula('bench.steps', {
   inputs: { friction: { kind: 'ratio', min: 0 }, groove: { kind: 'length', above: 0 }, age: { kind: 'time', above: 0 } },
   output: { taut: 'force', ratio: 'ratio' },
   source: [{ level: 'computed', where: 'five formulas of capstan' }],

@@ -18,6 +18,8 @@ export interface Step {
   readonly formula: string
   /** Its name in words. */
   readonly title: string
+  /** The equation, where the step is one line of arithmetic. */
+  readonly equation?: string
   /** Inputs as text, by name. */
   readonly inputs: Readonly<Record<string, string>>
   /** Results as text, by name (`result` where there is one). */
@@ -51,6 +53,7 @@ export function recorder(): Recorder {
 /** One run of a formula, on SI numbers, as a line of a calculation sheet. */
 export function stepOf(formula: AnyFormula, x: unknown, y: unknown): Step {
   const { inputs, output, assumes = [], source } = formula.def
+  const { equation } = formula as { readonly equation?: string }
   const given = x as Record<string, unknown>
   const shown: Record<string, string> = {}
   for (const name in inputs) if (given[name] !== undefined) shown[name] = inputText(inputs[name] as Input, given[name])
@@ -62,6 +65,7 @@ export function stepOf(formula: AnyFormula, x: unknown, y: unknown): Step {
   return {
     formula: formula.id,
     title: kindWords(formula.id.slice(formula.id.indexOf('.') + 1)),
+    ...(equation === undefined ? {} : { equation }),
     inputs: shown,
     results,
     assumes,

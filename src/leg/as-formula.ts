@@ -1,17 +1,18 @@
 import { type Formula, formula, type Input, type Inputs, type Property } from '../formula/index.js'
 import { materialNames } from '../materials/index.js'
 import { didYouMean, InputError, type Kind, oneOfNames, Quantity, show } from '../units/index.js'
-import { checkReserves, governingReserve } from './assess.js'
-import type { CaseId } from './cases/catalogue.js'
-import { retentionOf } from './checks/cord.js'
-import { CHECKS } from './checks/index.js'
-import { JOINTS, type LegNumbers, legNumbers, prepare } from './numbers.js'
+import { QuickLeg } from './assess/quick.js'
+import { appliesTo } from './cases/check.js'
+import { CASE_IDS, type CaseId, LOAD_CASES } from './cases/events.js'
+import { JOINTS, type LegNumbers, legNumbers } from './numbers.js'
 import { caseList, knownOptions } from './options.js'
+import { CHECKS } from './parts/index.js'
+import { retentionIn } from './parts/transmission/cord/fields.js'
 import { bandProperty, isBand, type MaterialInputs, type MaterialValues, materialRanges, sure, withMaterialValues } from './ranges.js'
 import type { Leg } from './specification/describe.js'
 import type { Band } from './specification/fields.js'
 import { type LegData, legSchema } from './specification/schema.js'
-import { placeOf, referencesOf } from './specification/walk.js'
+import { placeOf } from './specification/walk.js'
 
 /** What the formula of a leg answers with. */
 export interface LegFormulaOptions {
@@ -73,8 +74,9 @@ export function legFormula(leg: Leg, options: LegFormulaOptions = {}): Formula<L
     asked(check, cases)
   }
   const numbers = legReader(leg)
+  const quick = new QuickLeg(cases)
   const si = (given: unknown): number =>
-    check === undefined ? governingReserve(numbers(given), cases).margin : (checkReserves(numbers(given), cases).get(check) ?? Number.NaN)
+    check === undefined ? quick.governing(numbers(given)).margin : (quick.reserves(numbers(given), check).get(check) ?? Number.NaN)
   return formula(check === undefined ? 'leg.margin' : 'leg.reserve', {
     inputs: legInputs(leg, uncertain),
     output: 'ratio',
@@ -99,7 +101,7 @@ function known(check: string): void {
 /** Refuses a check that none of the load cases asks. */
 function asked(check: string, cases: readonly CaseId[]): void {
   const [id] = check.split(' ')
-  const own = CHECKS.find((one) => one.id === id)?.cases ?? []
+  const own = CASE_IDS.filter((one) => CHECKS.some((each) => each.id === id && appliesTo(each, LOAD_CASES[one].event)))
   if (own.some((one) => cases.includes(one))) return
   throw new InputError('legFormula', [
     { path: 'cases', given: cases.join(', '), accepts: `must include a load case that asks ${check}: ${own.join(', ')}` },
@@ -110,12 +112,13 @@ function asked(check: string, cases: readonly CaseId[]): void {
 export function legInputs(leg: Leg, uncertain: readonly string[] | undefined): Inputs {
   const base = legNumbers(leg)
   const { defaults: _, materials: own, ...data } = leg
-  const prepared = prepare(base)
   // What an end of cord keeps stands in the table where the leg does not say.
-  const keeps = Object.fromEntries(JOINTS.map((joint) => [joint, { ...data.drives[joint], endRetention: retentionOf(prepared, joint) }]))
+  const keeps = Object.fromEntries(JOINTS.map((joint) => [joint, { ...data.drives[joint], endRetention: retentionIn(base, joint) }]))
   const wordsAt = wordsOf(Object.keys(data.cords), Object.keys(own ?? {}))
   const inputs = inputsOf({ ...data, drives: keeps }, wordsAt)
-  const ranges = materialRanges(base, referencesOf(legSchema, leg, 'material'), prepared.moisture)
+  const quick = new QuickLeg()
+  quick.governing(base)
+  const ranges = materialRanges(base, quick.load(base))
   const materials: Record<string, Input> = {}
   for (const [name, properties] of ranges) {
     const fields = Object.fromEntries([...properties].map(([property, value]) => [property, ranged(value)]))

@@ -1,13 +1,13 @@
 import { type Formula, formula } from '../formula/index.js'
 import { type LegInputs, legInputs, legReader } from './as-formula.js'
-import { governingOf } from './assess.js'
-import type { CaseId } from './cases/catalogue.js'
-import { workOut } from './cases/work-out.js'
+import { QuickLeg } from './assess/quick.js'
+import { placeOf } from './calculation.js'
+import { type CaseId, LOAD_CASES } from './cases/events.js'
 import { footResult } from './foot-result.js'
 import { known } from './matter.js'
-import { JOINTS, type Prepared, prepare } from './numbers.js'
+import { JOINTS, type Joint, type Prepared, prepare } from './numbers.js'
 import { caseList, knownOptions } from './options.js'
-import { bareSheet } from './sheet.js'
+import { heat } from './parts/motors/heat.js'
 import type { Leg } from './specification/describe.js'
 
 /** What `legFigures` may be told. */
@@ -44,18 +44,23 @@ export function legFigures(leg: Leg, options: LegFiguresOptions = {}): Formula<L
   const { uncertain } = options
   const cases = caseList('legFigures', options.cases)
   const numbers = legReader(leg)
+  const quick = new QuickLeg(cases)
   const si = (given: unknown) => {
-    const prepared = prepare(numbers(given))
-    const { margin, reserve } = governingOf(prepared, cases)
-    const heats = cases.flatMap((id) => Object.values(workOut(prepared, bareSheet, id).joints).map(({ heat }) => heat.mount))
-    const { joints } = workOut(prepared, bareSheet, 'walk')
+    const x = numbers(given)
+    const prepared = prepare(x)
+    const { margin, reserve } = quick.governing(x)
+    const calculation = quick.load(x)
+    const heatIn = (id: CaseId, joint: Joint) => {
+      const { event, air } = LOAD_CASES[id]
+      return calculation.get(heat, placeOf(calculation, { joint, event, air }) as never)
+    }
     const { deflection, error } = footResult(prepared)
     return {
       margin,
       reserve,
       driveMass: driveMass(prepared),
-      walkingLoss: JOINTS.reduce((sum, joint) => sum + joints[joint].heat.loss + joints[joint].heat.ironLoss, 0),
-      hottestMount: Math.max(...heats),
+      walkingLoss: JOINTS.reduce((sum, joint) => sum + heatIn('walk', joint).loss + heatIn('walk', joint).ironLoss, 0),
+      hottestMount: Math.max(...cases.flatMap((id) => JOINTS.map((joint) => heatIn(id, joint).mount))),
       footGive: deflection === undefined ? Number.POSITIVE_INFINITY : Math.abs(deflection.z.si),
       footError: error.together.worstCorner.si,
     }

@@ -1,12 +1,13 @@
 /**
- * One leg as one specification: what each load case asks of every part, and what gives first.
+ * One leg as one specification: the loads of each load case on every part, and which part fails first.
  *
  * @module
  */
 export { type LegFormulaOptions, type LegInputs, legFormula } from './as-formula.js'
-export { type AssessOptions, assess, checkReserves, governingReserve, type QuickVerdict } from './assess.js'
-export { CASE_IDS, type CaseId } from './cases/catalogue.js'
-export type { Rest, Stake } from './checks/check.js'
+export { type AssessOptions, assess } from './assess/assess.js'
+export { checkReserves, governingReserve, type QuickVerdict } from './assess/quick.js'
+export type { Consequence } from './cases/check.js'
+export { CASE_IDS, type CaseId } from './cases/events.js'
 export { type LegFiguresOptions, legFigures } from './figures.js'
 export type { FootResult } from './foot-result.js'
 export * from './learning/index.js'
@@ -18,7 +19,7 @@ export { htmlReport } from './report/html.js'
 export { markdownReport } from './report/markdown.js'
 export { chartSvg, type ReportPicture, reportPictures } from './report/pictures.js'
 export { rankedTable } from './report/text.js'
-export type { Assessment, CaseResult, CheckResult, JointResult, Unsettled } from './result.js'
+export type { Assessment, CaseResult, CheckResult, JointResult, Reliance, Unsettled } from './result.js'
 export { describeLeg, type Leg } from './specification/describe.js'
 export { legJsonSchema } from './specification/json-schema.js'
 export { migrate } from './specification/migrate.js'

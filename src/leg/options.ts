@@ -1,5 +1,5 @@
 import { didYouMean, InputError, show } from '../units/index.js'
-import { CASE_IDS, type CaseId } from './cases/catalogue.js'
+import { CASE_IDS, type CaseId } from './cases/events.js'
 
 /** Refuses options that are none: a misspelt one would be silently without effect. */
 export function knownOptions(where: string, given: unknown, names: readonly string[]): void {

@@ -1,7 +1,7 @@
 import type { Source, Step } from '../formula/index.js'
 import type { Quantity } from '../units/index.js'
-import type { CaseId } from './cases/catalogue.js'
-import type { Rest, Stake } from './checks/check.js'
+import type { Consequence } from './cases/check.js'
+import type { CaseId } from './cases/events.js'
 import type { FootResult } from './foot-result.js'
 import type { Joint } from './numbers.js'
 import type { Leg } from './specification/describe.js'
@@ -12,7 +12,7 @@ export interface CheckResult {
   readonly id: string
   readonly part: string
   readonly mode: string
-  readonly stake: Stake
+  readonly consequence: Consequence
   /** The joint it belongs to; absent for the leg as a whole. */
   readonly joint?: Joint
   readonly case: CaseId
@@ -21,10 +21,10 @@ export interface CheckResult {
   readonly capacity: Quantity
   /** Capacity over demand: below 1 the part fails. */
   readonly reserve: number
-  /** The reserve that is enough for it. */
-  readonly enough: number
-  /** The reserve with every uncertain value at its bad end, and at its good end. */
-  readonly reserveBand: { readonly pessimistic: number; readonly optimistic: number }
+  /** The reserve required of it. */
+  readonly requiredReserve: number
+  /** The reserve with every uncertain value at the end that is unfavourable for this check, and at the favourable end. */
+  readonly range: { readonly worst: number; readonly best: number }
   /** What was found, in plain words. */
   readonly sentence: string
   /** What demand and capacity are. */
@@ -33,15 +33,22 @@ export interface CheckResult {
   /** What would help. */
   readonly remedy: string
   /** The calculation, formula by formula. */
-  readonly chain: readonly Step[]
-  /** Sources of the chain, each once. */
+  readonly steps: readonly Step[]
+  /** Sources of the calculation, each once. */
   readonly sources: readonly Source[]
-  /** Validity limits that the chain breaks, and other remarks. */
+  /** Validity limits that the calculation breaks, and other remarks. */
   readonly notes: readonly string[]
   /** Reserves in the other load cases. */
   readonly otherCases: readonly { readonly case: CaseId; readonly reserve: number }[]
-  /** Uncertain values it rests on, and the test that would replace each. */
-  readonly rests: readonly Rest[]
+  /** Uncertain values it relies on, and the test that would replace each. */
+  readonly reliesOn: readonly Reliance[]
+}
+
+/** An uncertain value that a check relies on, its source, and the test that would replace it. */
+export interface Reliance {
+  readonly what: string
+  readonly source: Source
+  readonly test: string
 }
 
 /** A driven joint in one load case, for tables and charts. */
@@ -83,10 +90,11 @@ export interface Unsettled {
 export interface Assessment {
   readonly leg: Leg
   /** Whether every reserve is at least 1. */
-  readonly holds: boolean
-  /** Whether every reserve is enough: the one wanted, or less where a check says so. */
-  readonly comfortable: boolean
-  readonly wantedReserve: number
+  readonly passes: boolean
+  /** Whether every check has its required reserve. */
+  readonly meetsTarget: boolean
+  /** The general required reserve; some checks require less. */
+  readonly requiredReserve: number
   /** The check with the smallest reserve. */
   readonly governing: CheckResult
   /** Every check, smallest reserve first. */
@@ -98,12 +106,12 @@ export interface Assessment {
   readonly coupling: 'settled' | 'unsettled'
   readonly unsettled: readonly Unsettled[]
   /** Checks that do not apply to this leg or could not be made, and why. */
-  readonly notMade: readonly { readonly id: string; readonly why: string }[]
+  readonly notEvaluated: readonly { readonly id: string; readonly why: string }[]
   /** How much of the verdict rests on values that nobody measured or published. */
   readonly priors: {
     /** Share of the checks whose reserve changes sides (1) within the range of its uncertain values. */
     readonly undecided: number
-    /** Share of the sources used in all chains and rests that are priors. */
+    /** Share of the sources used that are priors. */
     readonly share: number
     /** The uncertain values that decide most checks, with the test that would replace each. */
     readonly tests: readonly { readonly what: string; readonly test: string; readonly checks: readonly string[] }[]

@@ -41,13 +41,13 @@ describe.each(Object.entries(slips))('a leg with %s', (_, leg) => {
   const verdict = assess(leg)
 
   test('fails in the full verdict, with a finite reserve for every check', () => {
-    expect(verdict.holds).toBe(false)
+    expect(verdict.passes).toBe(false)
     for (const check of verdict.checks) expect(check.reserve, check.id).toBeGreaterThanOrEqual(0)
     expect(verdict.governing.reserve).toBe(Math.min(...verdict.checks.map(({ reserve }) => reserve)))
   })
 
   test('fails in the fast, swept and optimised forms by the same amount', () => {
-    const least = Math.min(...verdict.checks.map(({ reserve, enough }) => reserve / enough))
+    const least = Math.min(...verdict.checks.map(({ reserve, requiredReserve }) => reserve / requiredReserve))
     const quick = governingReserve(legNumbers(leg))
     expect(quick.margin).toBe(least)
     expect(legFigures(leg)({}).margin.si).toBe(least)

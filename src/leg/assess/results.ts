@@ -39,7 +39,8 @@ export function checkResult(
   const { check, joint, id } = comparison
   const cells = closure([comparison.demand, comparison.capacity])
   const steps: readonly Step[] = sheets.steps([comparison.demand, comparison.capacity])
-  const remark = comparison.remark === undefined || failure !== undefined ? undefined : (calculation.read(comparison.remark) as string | undefined)
+  const remark =
+    comparison.remark === undefined || failure !== undefined ? undefined : (calculation.read(comparison.remark) as string | undefined)
   const reliesOn = cells.flatMap((cell): Reliance[] => {
     const range = cell.of.leaf === undefined ? undefined : calculation.rangeOf(cell)
     return range === undefined ? [] : [{ what: nameOf(cell), source: range.source, test: range.measuredBy }]
@@ -138,7 +139,9 @@ export const unsettledOf = (calculation: LegCalculation, cases: readonly CaseId[
       const cell = calculation.cell(heat, placeOf(calculation, { joint, event, air }) as never)
       try {
         const { unsettled } = calculation.read(cell) as typeof heat.holds
-        return unsettled === undefined ? [] : [{ case: id, joint, loop: 'copper loss and winding temperature', why: `${capital(unsettled)}.` }]
+        return unsettled === undefined
+          ? []
+          : [{ case: id, joint, loop: 'copper loss and winding temperature', why: `${capital(unsettled)}.` }]
       } catch {
         return []
       }

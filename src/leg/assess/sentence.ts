@@ -15,7 +15,11 @@ export function sentenceOf(check: Check, joint: Joint, caseTitle: string, { dema
   }
   const [d, c] = [amount(demand, check.kind), amount(capacity, check.kind)]
   const verdict =
-    reserve < 1 ? `fails: it ${check.mode}` : reserve >= 1000 ? 'is far from its limit' : `passes, with a reserve of ${significant(reserve, 3)}`
+    reserve < 1
+      ? `fails: it ${check.mode}`
+      : reserve >= 1000
+        ? 'is far from its limit'
+        : `passes, with a reserve of ${significant(reserve, 3)}`
   const outcome =
     reserve >= 1
       ? 'that is enough'

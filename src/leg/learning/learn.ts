@@ -1,5 +1,5 @@
 import { InputError, type Kind, oneOfNames, Quantity, show, significant } from '../../units/index.js'
-import { type AssessOptions, assess } from '../assess.js'
+import { type AssessOptions, assess } from '../assess/assess.js'
 import { uprightCompliance } from '../foot-result.js'
 import { JOINTS, type Joint, legNumbers, prepare } from '../numbers.js'
 import { knownOptions } from '../options.js'

@@ -1,5 +1,5 @@
 import { significant } from '../../units/index.js'
-import { type AssessOptions, assess } from '../assess.js'
+import { type AssessOptions, assess } from '../assess/assess.js'
 import { knownOptions } from '../options.js'
 import { markdownPage, type Page, points, table, text } from '../report/blocks.js'
 import { placeOf, reserveText, standing, verdictText } from '../report/content.js'

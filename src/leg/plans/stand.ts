@@ -1,6 +1,6 @@
 import { bare } from '../../formula/index.js'
 import { type Kind, Quantity } from '../../units/index.js'
-import { checkReserves } from '../assess.js'
+import { checkReserves } from '../assess/quick.js'
 import { driveState } from '../cases/drive.js'
 import { heatOf } from '../cases/heat.js'
 import { workOut } from '../cases/work-out.js'

@@ -44,11 +44,11 @@ const MOST_BARS = 18
 /** Reserves beyond this are drawn as this long; the label tells. */
 const LONGEST_BAR = 4
 
-function reserveChart({ checks, wantedReserve }: Assessment): Chart {
+function reserveChart({ checks, requiredReserve }: Assessment): Chart {
   const shown = checks.slice(0, MOST_BARS)
   return barChart({
     title: 'Reserve of the checks nearest to their limit',
-    description: `Bars of the ${shown.length} of ${checks.length} checks that are nearest to the reserve wanted of them; a bar that ends before the dashed line at 1 fails${wantedReserve > 1 ? `, the other line is the ${wantedReserve} wanted` : ''}. First: ${placeOf(shown[0]!)}, ${reserveText(shown[0]!.reserve)}.`,
+    description: `Bars of the ${shown.length} of ${checks.length} checks that are nearest to the reserve wanted of them; a bar that ends before the dashed line at 1 fails${requiredReserve > 1 ? `, the other line is the ${requiredReserve} wanted` : ''}. First: ${placeOf(shown[0]!)}, ${reserveText(shown[0]!.reserve)}.`,
     value: { title: 'reserve: capacity over demand', unit: '1', zero: true },
     bars: shown.map((check) => ({
       name: check.joint === undefined ? check.id : `${check.id}, ${check.joint}`,
@@ -56,7 +56,7 @@ function reserveChart({ checks, wantedReserve }: Assessment): Chart {
       group: standing(check),
       label: `${reserveText(check.reserve)} ${standing(check)}`,
     })),
-    rules: [1, ...(wantedReserve > 1 ? [wantedReserve] : [])].map((at) => ({ name: '', at })),
+    rules: [1, ...(requiredReserve > 1 ? [requiredReserve] : [])].map((at) => ({ name: '', at })),
   })
 }
 

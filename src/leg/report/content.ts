@@ -16,27 +16,26 @@ export const CAUTIONS: readonly string[] = [
 export const reserveText = (reserve: number): string => (reserve >= 100 ? 'over 100' : significant(reserve, 3))
 
 /** The band of a reserve. */
-export const bandText = ({ reserveBand: { pessimistic, optimistic } }: CheckResult): string =>
-  `${reserveText(pessimistic)} to ${reserveText(optimistic)}`
+export const bandText = ({ range: { worst, best } }: CheckResult): string => `${reserveText(worst)} to ${reserveText(best)}`
 
-/** Whether a check fails, is short of the reserve wanted, or holds: in words, so that colour is never needed. */
-export const standing = ({ reserve, enough }: CheckResult): 'fails' | 'short' | 'holds' =>
-  reserve < 1 ? 'fails' : reserve < enough ? 'short' : 'holds'
+/** Whether a check fails, is short of its required reserve, or holds: in words, so that colour is never needed. */
+export const standing = ({ reserve, requiredReserve }: CheckResult): 'fails' | 'short' | 'holds' =>
+  reserve < 1 ? 'fails' : reserve < requiredReserve ? 'short' : 'holds'
 
 /** Part and joint of a check. */
 export const placeOf = ({ part, joint }: CheckResult): string => (joint === undefined ? part : `${part}, ${joint}`)
 
 /** The verdict in one or two sentences. */
-export function verdictText({ holds, comfortable, governing, checks, wantedReserve, coupling }: Assessment): string {
+export function verdictText({ passes, meetsTarget, governing, checks, requiredReserve, coupling }: Assessment): string {
   const failing = checks.filter(({ reserve }) => reserve < 1).length
-  const short = checks.filter(({ reserve }) => reserve >= 1).filter((check) => check.reserve < check.enough).length
+  const short = checks.filter(({ reserve }) => reserve >= 1).filter((check) => check.reserve < check.requiredReserve).length
   const first = `${capital(placeOf(governing))}, ${governing.caseTitle.toLowerCase()}`
-  const outcome = !holds
-    ? `This leg fails: ${failing} of ${checks.length} checks ${are(failing)} below 1. First to give: ${first} (reserve ${reserveText(governing.reserve)}).`
-    : comfortable
-      ? `This leg holds: every one of ${checks.length} checks has the reserve wanted of it (${significant(wantedReserve)}, or less where the table says so). Nearest to its limit: ${first} (${reserveText(governing.reserve)}).`
-      : `This leg holds, but ${short} of ${checks.length} checks ${are(short)} short of the reserve wanted of ${short === 1 ? 'it' : 'them'} (${significant(wantedReserve)}, or less where the table says so). Nearest to its limit: ${first} (${reserveText(governing.reserve)}).`
-  return coupling === 'settled' ? outcome : `${outcome} In some load cases heat and resistance do not come to rest: see below.`
+  const outcome = !passes
+    ? `This leg fails: ${failing} of ${checks.length} checks ${are(failing)} below 1. First to fail: ${first} (reserve ${reserveText(governing.reserve)}).`
+    : meetsTarget
+      ? `This leg passes: every one of ${checks.length} checks has its required reserve (${significant(requiredReserve)}, or less where the table says so). Nearest to its limit: ${first} (${reserveText(governing.reserve)}).`
+      : `This leg passes, but ${short} of ${checks.length} checks ${are(short)} short of ${short === 1 ? 'its' : 'their'} required reserve (${significant(requiredReserve)}, or less where the table says so). Nearest to its limit: ${first} (${reserveText(governing.reserve)}).`
+  return coupling === 'settled' ? outcome : `${outcome} In some load cases heat and resistance do not converge: see below.`
 }
 
 const are = (n: number) => (n === 1 ? 'is' : 'are')

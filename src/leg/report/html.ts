@@ -1,6 +1,6 @@
 import type { Step } from '../../formula/index.js'
+import { amountText } from '../assess/sentence.js'
 import type { Assessment, CheckResult } from '../result.js'
-import { amountText } from '../sentence.js'
 import { chartTable } from './chart-table.js'
 import { reportCharts } from './charts.js'
 import {
@@ -31,7 +31,7 @@ export function htmlReport(assessment: Assessment, pictures?: readonly ReportPic
     leg.remark,
     `<section aria-labelledby="verdict">
 <h2 id="verdict">Verdict</h2>
-<p class="verdict ${assessment.holds ? 'holds' : 'fails'}">${escaped(verdictText(assessment))}</p>
+<p class="verdict ${assessment.passes ? 'holds' : 'fails'}">${escaped(verdictText(assessment))}</p>
 <p>${escaped(governing.sentence)}</p>
 <p>What would help: ${escaped(governing.remedy)}.</p>
 <p>${escaped(priorsText(assessment))}</p>
@@ -54,7 +54,7 @@ ${htmlTable(
     escaped(amountText(check.demand)),
     escaped(amountText(check.capacity)),
     reserveText(check.reserve),
-    reserveText(check.enough),
+    reserveText(check.requiredReserve),
     bandText(check),
   ]),
 )}
@@ -129,7 +129,7 @@ ${htmlTable(
   ['field', 'taken', 'why', 'evidence'],
   leg.defaults.map(({ path, value, why }) => [path, value, why.where, EVIDENCE[why.level] ?? why.level].map(escaped)),
 )}
-${assessment.notMade.length === 0 ? '' : `<h3>Checks not made</h3><ul>${assessment.notMade.map(({ id, why }) => `<li>${escaped(id)}: ${escaped(why)}</li>`).join('')}</ul>`}
+${assessment.notEvaluated.length === 0 ? '' : `<h3>Checks not made</h3><ul>${assessment.notEvaluated.map(({ id, why }) => `<li>${escaped(id)}: ${escaped(why)}</li>`).join('')}</ul>`}
 </section>`,
   )
 }
@@ -172,8 +172,8 @@ function checkHtml(check: CheckResult, i: number): string {
 <p>${escaped(check.sentence)}</p>${others}
 <p>What would help: ${escaped(check.remedy)}.</p>
 ${check.notes.length === 0 ? '' : `<ul class="notes">${check.notes.map((note) => `<li>Note: ${escaped(note)}.</li>`).join('')}</ul>`}
-<details><summary>Calculation (${check.chain.length} steps) and sources</summary>
-<ol class="chain">${check.chain.map(stepHtml).join('')}</ol>
+<details><summary>Calculation (${check.steps.length} steps) and sources</summary>
+<ol class="chain">${check.steps.map(stepHtml).join('')}</ol>
 <ul class="sources">${check.sources.map(({ level, where }) => `<li>${escaped(EVIDENCE[level] ?? level)}: ${escaped(where)}</li>`).join('')}</ul>
 </details>
 </article>`

@@ -1,6 +1,6 @@
 import type { Step } from '../../formula/index.js'
+import { amountText } from '../assess/sentence.js'
 import type { Assessment, CheckResult } from '../result.js'
-import { amountText } from '../sentence.js'
 import { literal, markdownTable } from './blocks.js'
 import {
   bandText,
@@ -41,7 +41,7 @@ export function markdownReport(assessment: Assessment): string {
         amountText(check.demand),
         amountText(check.capacity),
         reserveText(check.reserve),
-        reserveText(check.enough),
+        reserveText(check.requiredReserve),
         bandText(check),
       ]),
     ),
@@ -104,7 +104,9 @@ export function markdownReport(assessment: Assessment): string {
       ['field', 'taken', 'why', 'evidence'],
       leg.defaults.map(({ path, value, why }) => [path, value, why.where, EVIDENCE[why.level] ?? why.level]),
     ),
-    assessment.notMade.length === 0 ? '' : `## Checks not made\n\n${assessment.notMade.map(({ id, why }) => `- ${id}: ${why}`).join('\n')}`,
+    assessment.notEvaluated.length === 0
+      ? ''
+      : `## Checks not made\n\n${assessment.notEvaluated.map(({ id, why }) => `- ${id}: ${why}`).join('\n')}`,
   ]
     .filter((part) => part !== '')
     .join('\n\n')}\n`
@@ -125,8 +127,8 @@ function checkText(check: CheckResult): string {
     literal(`${check.sentence} ${others}`.trim()),
     `What would help: ${check.remedy}.`,
     check.notes.length === 0 ? '' : check.notes.map((note) => `- Note: ${note}.`).join('\n'),
-    `<details><summary>Calculation (${check.chain.length} steps), sources</summary>`,
-    check.chain.map(stepText).join('\n'),
+    `<details><summary>Calculation (${check.steps.length} steps), sources</summary>`,
+    check.steps.map(stepText).join('\n'),
     check.sources.map(({ level, where }) => `- Source (${EVIDENCE[level] ?? level}): ${where}`).join('\n'),
     '</details>',
   ]

@@ -12,6 +12,6 @@ a { color: var(--link); } a:focus-visible, summary:focus-visible, .wide:focus-vi
 th, td { padding: 0.25rem 0.55rem; text-align: left; vertical-align: top; border-bottom: 1px solid var(--line); } th { background: var(--soft); }
 .charts { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 32rem), 1fr)); gap: 0 2rem; } figure { margin: 1rem 0; min-width: 0; break-inside: avoid; } figcaption { font-size: 0.9rem; } .picture svg { max-width: 100%; height: auto; }
 article { margin-top: 1.4rem; } details { margin: 0.4rem 0; } summary { cursor: pointer; color: var(--link); }
-.chain li { margin: 0.4rem 0; } .field { margin-right: 0.6rem; } code { font-size: 0.85em; } .sources, .notes { font-size: 0.9rem; }
+.steps li { margin: 0.4rem 0; } .field { margin-right: 0.6rem; } code { font-size: 0.85em; } .sources, .notes { font-size: 0.9rem; }
 @media print { body { max-width: none; font-size: 9.5pt; } .wide { overflow: visible; } table { font-size: 7pt; } a { color: inherit; text-decoration: none; } article, tr { break-inside: avoid; } }
 `

@@ -1,5 +1,5 @@
+import { amountText } from '../assess/sentence.js'
 import type { Assessment } from '../result.js'
-import { amountText } from '../sentence.js'
 import { bandText, placeOf, reserveText, standing } from './content.js'
 
 /** The ranked checks as a table of plain text for a terminal; the first `rows` of them. */
@@ -15,7 +15,7 @@ export function rankedTable({ checks }: Assessment, rows = checks.length): strin
       amountText(check.demand),
       amountText(check.capacity),
       reserveText(check.reserve),
-      reserveText(check.enough),
+      reserveText(check.requiredReserve),
       bandText(check),
     ])
   const widths = head.map((title, i) => Math.max(title.length, ...lines.map((line) => (line[i] as string).length)))

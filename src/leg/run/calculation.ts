@@ -67,13 +67,18 @@ export class Calculation<D = unknown> {
     if (cell.state === KNOWN && Object.is(cell.value, x)) return
     cell.value = x
     cell.state = KNOWN
+    cell.sections = undefined
     this.#changed.push(cell)
   }
 
-  /** Reads every leaf that was met from a document of the same structure. */
+  /** Reads the leaves anew from a document of the same structure; those whose sections of it are the same objects as before stay. */
   load(document: D): void {
+    const before = this.#document as Readonly<Record<string, unknown>>
+    const after = document as Readonly<Record<string, unknown>>
+    const changed = new Set([...Object.keys(before), ...Object.keys(after)].filter((name) => !Object.is(before[name], after[name])))
     this.#document = document
-    for (const cell of this.instances.leaves) this.restore(cell)
+    for (const cell of this.instances.leaves)
+      if (cell.state !== STALE && (cell.sections === undefined || cell.sections.some((name) => changed.has(name)))) this.restore(cell)
   }
 
   /** Sets a leaf back to what the document says. */
@@ -87,7 +92,9 @@ export class Calculation<D = unknown> {
       this.#changed.push(cell)
       return
     }
+    const { sections } = cell
     this.put(cell, x)
+    cell.sections = sections
   }
 
   /** Replaces a calculated value by a given one until `unpin`: a what-if. */
@@ -128,12 +135,25 @@ export class Calculation<D = unknown> {
     return (of.leaf?.range as ((document: D, names: Names) => Range | undefined) | undefined)?.(this.#document, names)
   }
 
-  #read({ of, names }: Cell): unknown {
-    const leaf = of.leaf as NonNullable<AnyValue['leaf']>
-    const x = (leaf.read as (document: D, names: Names) => unknown)(this.#document, names)
+  #read(cell: Cell): unknown {
+    const leaf = cell.of.leaf as NonNullable<AnyValue['leaf']>
+    const [x, sections] = watched(this.#document, (document) => (leaf.read as (document: D, names: Names) => unknown)(document, cell.names))
+    cell.sections = sections
     const { refersTo } = leaf
     if (refersTo === undefined) return x
     if (Array.isArray(x)) return x.map((name) => this.instances.handle(refersTo, name))
     return typeof x === 'string' ? this.instances.handle(refersTo, x) : x
   }
+}
+
+/** Reads from a document, and which of its sections were read. */
+function watched<D, T>(document: D, read: (document: D) => T): readonly [T, readonly string[]] {
+  const sections: string[] = []
+  const watching = new Proxy(document as object, {
+    get(target, name) {
+      if (typeof name === 'string' && !sections.includes(name)) sections.push(name)
+      return Reflect.get(target, name)
+    },
+  })
+  return [read(watching as D), sections]
 }

@@ -44,6 +44,8 @@ export class Cell {
   log: Entry[] | undefined = undefined
   pinned = false
   mark = 0
+  /** Sections of the document that a leaf was read from; absent where it was set otherwise. */
+  sections: readonly string[] | undefined = undefined
   unsettled: Unsettled | undefined = undefined
   constructor(
     readonly of: AnyValue,

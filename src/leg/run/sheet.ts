@@ -57,6 +57,8 @@ const WRITTEN = [0, 1, 2, -1, Number.POSITIVE_INFINITY]
 /** Makes sheets of one recorded calculation. */
 export class SheetMaker {
   readonly #calculation: Calculation<never>
+  /** Texts of steps, made when first asked for: many checks share them. */
+  readonly #texts = new Map<object, Step>()
   readonly #placed = new Map<Cell, readonly Candidate[]>()
   readonly #steps: SheetStep[] = []
   readonly #leaves: SheetLeaf[] = []
@@ -85,7 +87,14 @@ export class SheetMaker {
 
   /** Steps of some cells as text, each once, in the order of the sheet. */
   steps(cells: readonly Cell[]): Step[] {
-    return this.entries(cells).map(({ formula, x, y }) => stepOf(formula, x, y))
+    return this.entries(cells).map((entry) => {
+      let step = this.#texts.get(entry)
+      if (step === undefined) {
+        step = stepOf(entry.formula, entry.x, entry.y)
+        this.#texts.set(entry, step)
+      }
+      return step
+    })
   }
 
   /** Runs of some cells and of all that they read, each once. */

@@ -225,3 +225,21 @@ export function needed(material: string, property: string, given: number | undef
   if (given !== undefined) return given
   throw new InputError('leg', [{ path: `${material}.${property}`, given: 'nothing', accepts: 'must be there: give it under materials' }])
 }
+
+/** Properties of the table that a leaf is made of, by its id. */
+const MADE_OF: { readonly [id: string]: readonly PropertyName[] } = {
+  'material.strength': ['tensileStrength', 'yieldStrength'],
+  'material.share.acrossLayers': ['acrossLayersRatio'],
+  'material.share.interlayerShear': ['acrossLayersRatio', 'interlayerShearRatio'],
+  'material.share.conditioned': ['strengthConditionedRatio'],
+  'material.share.saturated': ['strengthSaturatedRatio'],
+  'material.kept1000Hours': ['strengthKept1000Hours'],
+  'material.kept1Year': ['strengthKept1Year'],
+  'material.fatigueRatio': ['fatigueRatio'],
+  'material.strengthTransition': ['glassTransitionTemperature'],
+  'material.strengthActivation': ['activationEnergy'],
+  'material.shiftEnd': ['glassTransitionTemperature'],
+  'material.strengthCurve': ['serviceTemperature'],
+}
+/** Properties of the table that a leaf of a material is made of. */
+export const propertiesOf = (id: string): readonly PropertyName[] => MADE_OF[id] ?? [id.slice('material.'.length) as PropertyName]

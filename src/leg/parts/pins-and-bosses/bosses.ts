@@ -6,6 +6,7 @@ import { airTemperature, moment } from '../load/fields.js'
 import { cycles } from '../load/values.js'
 import { layered } from '../materials/fields.js'
 import { allowableStress, frictionOnSteel } from '../materials/values.js'
+import { BY_INFILL, solidZone, ZONE } from '../prints/values.js'
 import { shearShare } from '../transmission/cord/anchor.js'
 import { pinForce } from '../transmission/cord/values.js'
 import * as own from './fields.js'
@@ -106,6 +107,13 @@ const looseChance = value('boss.looseChance', ['joint'], (use) => {
   })
   return use.run(atLeast, { chance, least: use(own.leastChance) })
 })
+const twice = line('diameter that must be solid', { hole: 'length', outer: 'length' }, 'length', 'min(2 · hole, outer)', (x) =>
+  Math.min(2 * x.hole, x.outer),
+)
+/** A boss that is thinner than twice its hole has no infill beyond its own outside. */
+const zoneNeeded = value('boss.zoneNeeded', ['joint'], (use) => use.run(twice, { hole: use(boss.hole), outer: use(boss.outerDiameter) }))
+const zone = value('boss.zone', ['joint'], (use) => solidZone(use, use(boss.hole), use(zoneNeeded)))
+
 /** Printed and moulded bosses: the rules of press fits in plastic are not for metal. */
 const unlessMetal = value('boss.unlessMetal', ['joint'], (use) =>
   use.at(layered, { material: use(boss.material) }) ? undefined : 'the boss is not printed',
@@ -200,5 +208,15 @@ export const bossChecks: readonly Check[] = [
     demandIs: 'the share of bosses with less interference than 0.2 % of the diameter',
     capacityIs: 'one in fifty (choice)',
     remedy: 'a smaller hole, or ream to less scatter; print and measure a coupon of ten holes',
+  },
+  {
+    id: 'boss.zone',
+    part: 'print round the pin',
+    scope: 'joint',
+    demand: zoneNeeded,
+    capacity: value('boss.zoneSolid', ['joint'], (use) => use(zone).solid),
+    unless: unlessMetal,
+    remark: value('boss.zoneRemark', ['joint'], (use) => (use(zone).byInfill ? BY_INFILL : undefined)),
+    ...ZONE,
   },
 ]

@@ -51,7 +51,7 @@ export const friction = band(
 export const ends = word('drive.ends', ['joint'], (x, { joint }) => x.drives[joint].ends)
 
 /** Share of strength that the ends of a joint's cord keep: what the leg says, or the table's value of such an end. */
-function retentionIn(x: LegNumbers, joint: Joint): Band {
+export function retentionIn(x: LegNumbers, joint: Joint): Band {
   const { ends: kind, endRetention, cord } = x.drives[joint]
   if (endRetention !== undefined) return endRetention
   const slippery = cordAt(x, cord).fibre.startsWith('UHMWPE')
