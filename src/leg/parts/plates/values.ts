@@ -48,18 +48,18 @@ const shape = (use: Use<'motor' | 'plate'>) => {
     conductivityAcross: across(use, material),
   }
 }
-/** Resistance of a plate under a motor, tabulated over the film on its faces. */
-export const plateTable = value('plate.table', ['motor', 'plate'], (use) => {
-  // Heat crosses the layers of the printed plate behind a sink.
-  const behind = use(plate.hasSink)
+/** Resistance of what covers the free face: heat crosses the layers of the printed plate behind a sink. */
+const behindFace = value('plate.behind', ['plate'], (use) =>
+  use(plate.hasSink)
     ? use.run(covering, {
         thickness: use(plate.thickness),
         conductivity: across(use, materialOf(use)),
         contact: use(plate.contactConductance),
       })
-    : 0
-  return use.run(plateLaw, { ...shape(use), behind })
-})
+    : 0,
+)
+/** Resistance of a plate under a motor, tabulated over the film on its faces. */
+export const plateTable = value('plate.table', ['motor', 'plate'], (use) => use.run(plateLaw, { ...shape(use), behind: use(behindFace) }))
 /** Resistance of the contact between a motor and its plate. */
 export const contact = value('plate.contact', ['motor', 'plate'], (use) => {
   const area = use.run(ringArea, {
@@ -121,5 +121,13 @@ export const store = value('plate.store', ['motor', 'plate', 'event'], (use) => 
   const { material } = use(body)
   const [rho, c] = [use.at(density, { material }), use.at(specificHeat, { material })]
   if (time === undefined || rho === undefined || c === undefined) return { capacity: 0, conductance: 0 }
-  return use.run(plateStore, { ...shape(use), density: rho, specificHeat: c, contact: use(contact), film: use(storeFilm), time })
+  return use.run(plateStore, {
+    ...shape(use),
+    density: rho,
+    specificHeat: c,
+    behind: use(behindFace),
+    contact: use(contact),
+    film: use(storeFilm),
+    time,
+  })
 })
