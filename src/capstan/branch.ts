@@ -25,9 +25,34 @@ export interface CordDriveState {
   readonly drumFriction?: number | undefined
   /** Whether friction alone holds the cord on the pinion or a clamp in the middle of its wraps. */
   readonly hold: 'frictionOnly' | 'clampedMidPinion'
-  /** Tangential stiffness of the contact per length of cord, Pa; rigid where not given. */
+  /** Tangential stiffness of the contact per length of cord, Pa. Default: rigid. */
   readonly contactStiffness?: number | undefined
+  /** Compliance of frame, bearings and tensioner. Default: rigid. */
+  readonly compliance?: LoopCompliance | undefined
 }
+
+/** What gives in the loop of a drive beside its cord, m/N. */
+export interface LoopCompliance {
+  /** Cord length that each branch gains per newton by which the sum of the two tensions rises: the centres come closer. */
+  readonly sum: number
+  /** Cord length that the taut branch gains, and the slack one loses, per newton of the difference of the two tensions. */
+  readonly difference: number
+  /** Cord length that the taut branch gains per newton of its own tension, beside the stretch of its cord: a tensioner in that span. */
+  readonly tautSpan: number
+  /** The same of the slack branch. */
+  readonly slackSpan: number
+}
+
+/** A frame without compliance. */
+export const RIGID: LoopCompliance = { sum: 0, difference: 0, tautSpan: 0, slackSpan: 0 }
+
+/** The same pose seen from torque the other way: what is taut becomes slack. */
+export const mirrored = (d: CordDriveState): CordDriveState => ({
+  ...d,
+  drumWrapTaut: d.drumWrapSlack,
+  drumWrapSlack: d.drumWrapTaut,
+  compliance: d.compliance && { ...d.compliance, tautSpan: d.compliance.slackSpan, slackSpan: d.compliance.tautSpan },
+})
 
 const arcOf = (d: CordDriveState, T: number, mu: number, R: number, wrap: number): ArcResponse =>
   d.contactStiffness === undefined
@@ -41,16 +66,34 @@ const arcOf = (d: CordDriveState, T: number, mu: number, R: number, wrap: number
       })
     : elasticArc(T, d.pretension, mu, R, wrap, d.axialRigidity, d.contactStiffness)
 
-/** Cord given out by one branch, span and both arcs, at span tension T: length and compliance. */
-export function branch(d: CordDriveState, T: number, drumWrap: number): { length: number; compliance: number } {
+/** Cord given out by one branch at span tension T: span with its tensioner and both arcs. Length and compliance. */
+export function branch(d: CordDriveState, T: number, drumWrap: number, tensioner: number): { length: number; compliance: number } {
   // Slip may pass the middle of a pinion that holds by friction alone: the slip limit, not the half wrap, ends it.
   const pinionArc = d.hold === 'clampedMidPinion' || d.friction === 0 || d.contactStiffness !== undefined ? d.pinionWrap / 2 : d.pinionWrap
   const pinion = arcOf(d, T, d.friction, d.pinionRadius, pinionArc)
   const drum = arcOf(d, T, d.drumFriction ?? d.friction, d.drumRadius, drumWrap)
+  const span = d.span / d.axialRigidity + tensioner
+  return { length: (T - d.pretension) * span + pinion.feed + drum.feed, compliance: span + pinion.compliance + drum.compliance }
+}
+
+/** Cord given out by both branches and the closing frame at two span tensions: zero where they belong together. `slope` is per taut tension. */
+export function loop(d: CordDriveState, taut: number, slack: number, slackByTaut: number): { value: number; slope: number } {
+  const { sum, tautSpan, slackSpan } = d.compliance ?? RIGID
+  const t = branch(d, taut, d.drumWrapTaut, tautSpan)
+  const s = branch(d, slack, d.drumWrapSlack, slackSpan)
   return {
-    length: ((T - d.pretension) * d.span) / d.axialRigidity + pinion.feed + drum.feed,
-    compliance: d.span / d.axialRigidity + pinion.compliance + drum.compliance,
+    value: t.length + s.length + 2 * sum * (taut + slack - 2 * d.pretension),
+    slope: t.compliance + slackByTaut * s.compliance + 2 * sum * (1 + slackByTaut),
   }
+}
+
+/**
+ * Cord that the drum winds per newton of the difference of the two tensions, from the compliances of the branches: the branch that gives less
+ * carries more of it. A slack branch that hangs has an infinite compliance and carries none.
+ */
+export function lengthPerPull(taut: number, slack: number, { sum, difference }: LoopCompliance): number {
+  if (slack === Number.POSITIVE_INFINITY) return taut + sum + difference
+  return (taut * (slack + 2 * sum) + sum * (slack - taut)) / (taut + slack + 4 * sum) + difference
 }
 
 const MOST_STEPS = 100

@@ -1,7 +1,7 @@
 import { type Note, Quantity } from '../units/index.js'
-import type { CordDriveState } from './branch.js'
+import { type CordDriveState, mirrored } from './branch.js'
 import { driveWindup, frictionlessWrapStiffness, spanStiffness } from './stiffness.js'
-import { leastOverTravel } from './travel-limits.js'
+import { lowerDirection } from './travel-limits.js'
 
 /** One result at either end of the friction interval. Which is the larger depends on the result: lost motion can even peak in between. */
 export interface AtFriction<T> {
@@ -53,7 +53,7 @@ export interface DriveLimits {
 
 /** Limits at an angle of the joint, in the direction in which they are lower there. */
 export function limitsOf(d: CordDriveState, jointAngle: number, about: (peak: number) => readonly Note[] | undefined): DriveLimits {
-  const { slip, slack, taut } = leastOverTravel({ ...d, drumWrap: d.drumWrapTaut, travel: 2 * Math.abs(jointAngle) })
+  const { slip, slack, taut, direction } = lowerDirection(atAngle(d, jointAngle))
   const notes = about(taut)
   const torque = (t: number) => (Number.isFinite(t) ? new Quantity(t, 'torque', undefined, notes) : undefined)
   return {
@@ -61,14 +61,28 @@ export function limitsOf(d: CordDriveState, jointAngle: number, about: (peak: nu
     slipTorque: torque(slip),
     slackTorque: torque(slack),
     limit: slip <= slack ? 'slips' : 'slackSpan',
-    pose: { jointAngle: new Quantity(jointAngle, 'angle'), direction: jointAngle < 0 ? 'negative' : 'positive' },
+    pose: { jointAngle: new Quantity(jointAngle, 'angle'), direction },
   }
 }
 
+/** The least limits over the travel: at the one of its ends where they are lower. Equal ends are one and the same mirrored. */
+export function travelLimitsOf(d: CordDriveState, travel: number, about: (peak: number) => readonly Note[] | undefined): DriveLimits {
+  const [high, low] = [limitsOf(d, travel / 2, about), limitsOf(d, -travel / 2, about)]
+  return low.holdingTorque.si < high.holdingTorque.si ? low : high
+}
+
+/** The pose of a drive at an angle of the joint from mid travel. */
+export const atAngle = (d: CordDriveState, jointAngle: number): CordDriveState => ({
+  ...d,
+  drumWrapTaut: d.drumWrapTaut + jointAngle,
+  drumWrapSlack: d.drumWrapSlack - jointAngle,
+})
+
+/** Windup at one pose under torque of either sign. */
 export function windupOf(d: CordDriveState, torque: number, about: (peak: number) => readonly Note[] | undefined): Windup {
   // The formula knows a taut and a slack side: torque the other way swaps them.
-  const wraps = torque < 0 ? { drumWrapTaut: d.drumWrapSlack, drumWrapSlack: d.drumWrapTaut } : {}
-  const y = driveWindup.si({ ...d, ...wraps, torque: Math.abs(torque), drumFriction: d.drumFriction, contactStiffness: d.contactStiffness })
+  const seen = torque < 0 ? mirrored(d) : d
+  const y = driveWindup.si({ ...seen, torque: Math.abs(torque), drumFriction: d.drumFriction, contactStiffness: d.contactStiffness })
   const sign = torque < 0 ? -1 : 1
   const notes = about(y.tautTension)
   const stiffness = (k: number) => new Quantity(k, 'torsionalStiffness', undefined, notes)
@@ -80,7 +94,7 @@ export function windupOf(d: CordDriveState, torque: number, about: (peak: number
     slackTension: new Quantity(y.slackTension, 'force', undefined, notes),
     torqueCarried: new Quantity(sign * y.torqueCarried, 'torque', undefined, notes),
     state: y.state,
-    secantStiffnessAtLeast: stiffness(frictionlessWrapStiffness.si(d)),
+    secantStiffnessAtLeast: stiffness(frictionlessWrapStiffness.si(seen)),
     stiffnessAtMost: stiffness(spanStiffness.si({ ...d, microSlipLength: 0 })),
   }
 }

@@ -1,5 +1,7 @@
 import { type Given, isProperty, readInputs, type Si } from '../formula/index.js'
 import { type In, InputError, Quantity } from '../units/index.js'
+import { type LoopCompliance, RIGID } from './branch.js'
+import { frameCompliance } from './frame.js'
 import { pulleyGeometry } from './geometry.js'
 
 // No spread and no member access in these: bundlers keep what they cannot prove to be without effect.
@@ -34,6 +36,19 @@ const SPECIFICATION = {
   hold: { oneOf: ['frictionOnly', 'clampedMidPinion'], default: 'frictionOnly' },
   /** Tangential stiffness of the contact per length of cord, for windup; rigid where not given. */
   contactStiffness: { kind: 'foundationModulus', above: 0, optional: true },
+  /**
+   * Stiffness of frame, shafts and bearings between the two axes: along the line of centres, force per approach, and across it, force per sideways
+   * shift. Default: rigid.
+   */
+  frameStiffness: {
+    fields: { along: { kind: 'linearStiffness', above: 0 }, across: { kind: 'linearStiffness', above: 0 } },
+    optional: true,
+  },
+  /** A sprung tensioner: its stiffness along the cord, and the span that it is in, by the sign of the torque that tightens that span. Default: none. */
+  tensioner: {
+    fields: { stiffness: { kind: 'linearStiffness', above: 0 }, span: { oneOf: ['positive', 'negative'] } },
+    optional: true,
+  },
   /** Highest tension the cord may carry; above it results bear a note. */
   allowableTension: { kind: 'force', above: 0, optional: true },
   /** Strain at which the cord breaks; more is an error, more than 2 % a note. Default: the highest of the fibres in `cordFibre`. */
@@ -126,4 +141,18 @@ function checkTogether(x: Read): void {
       })
   }
   if (issues.length > 0) throw new InputError('capstan.cordDrive', issues)
+}
+
+/** What gives beside the cord, seen from torque in the positive direction; `undefined` for a rigid frame without a tensioner. */
+export function complianceOf(x: Read): LoopCompliance | undefined {
+  const { frameStiffness: frame, tensioner } = x
+  if (frame === undefined && tensioner === undefined) return undefined
+  const given = frame === undefined ? RIGID : frameCompliance.si({ ...x, stiffnessAlong: frame.along, stiffnessAcross: frame.across })
+  const spring = tensioner === undefined ? 0 : 1 / tensioner.stiffness
+  return {
+    sum: given.sum,
+    difference: given.difference,
+    tautSpan: tensioner?.span === 'positive' ? spring : 0,
+    slackSpan: tensioner?.span === 'negative' ? spring : 0,
+  }
 }

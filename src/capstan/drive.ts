@@ -3,13 +3,13 @@ import { type In, InputError, type Note, Quantity, show } from '../units/index.j
 import type { CordDriveState } from './branch.js'
 import { historyOf, type LoadHistory, type TravelResult, travelOf } from './drive-histories.js'
 import { type CycleLosses, LOSS_CYCLE, type LossCycle, lossesOf } from './drive-losses.js'
-import { type AtFriction, type DriveLimits, limitsOf, type Windup, windupOf } from './drive-results.js'
-import { type CordDriveSpecification, percent, type Read, readDrive } from './drive-specification.js'
+import { type AtFriction, atAngle, type DriveLimits, limitsOf, travelLimitsOf, type Windup, windupOf } from './drive-results.js'
+import { type CordDriveSpecification, complianceOf, percent, type Read, readDrive } from './drive-specification.js'
 import { fineHistory } from './fine-history.js'
 import { pulleyGeometry } from './geometry.js'
 import { checkHistory } from './history-limits.js'
 import { travelPath } from './travel-path.js'
-import { atAngle, surveyOf, type TravelSurvey } from './travel-survey.js'
+import { surveyOf, type TravelSurvey } from './travel-survey.js'
 
 const TORQUE = { torque: 'torque', jointAngle: { kind: 'angle', default: '0 rad' } } as const
 const ANGLE = { jointAngle: 'angle' } as const
@@ -73,6 +73,7 @@ export function cordDrive(given: CordDriveSpecification): CordDrive {
   const geometry = pulleyGeometry.si(x)
   const span = x.span ?? geometry.span
   const pinionWrap = x.pinionWrap ?? geometry.pinionWrap
+  const compliance = complianceOf(x)
   const state = (end: 'low' | 'high'): CordDriveState => ({
     axialRigidity: x.axialRigidity,
     pretension: x.pretension,
@@ -86,6 +87,7 @@ export function cordDrive(given: CordDriveSpecification): CordDrive {
     drumFriction: (x.drumFriction ?? x.friction)[end],
     hold: x.hold,
     contactStiffness: x.contactStiffness,
+    compliance,
   })
   const travel = x.travel ?? 2 * x.drumWrap
   const si = { atLowFriction: state('low'), atHighFriction: state('high') }
@@ -106,8 +108,9 @@ export function cordDrive(given: CordDriveSpecification): CordDrive {
     si,
     limits: (jointAngle) => {
       const where = 'capstan.cordDrive.limits'
-      const angle = jointAngle === undefined ? travel / 2 : readInputs(where, ANGLE, { jointAngle }).jointAngle
-      if (jointAngle !== undefined) checkAngle(where, angle, jointAngle, x.drumWrap)
+      if (jointAngle === undefined) return both((d) => travelLimitsOf(d, travel, noting(undefined)))
+      const angle = readInputs(where, ANGLE, { jointAngle }).jointAngle
+      checkAngle(where, angle, jointAngle, x.drumWrap)
       return both((d) => limitsOf(d, angle, noting(jointAngle)))
     },
     overTravel: (torque, poses) => {
@@ -123,8 +126,8 @@ export function cordDrive(given: CordDriveSpecification): CordDrive {
     },
     path: (history) => {
       const where = 'capstan.cordDrive.path'
-      checkHistory(where, si.atLowFriction)
       const byAngle = typeof history === 'object' && history !== null && 'angles' in history
+      checkHistory(where, si.atLowFriction, byAngle ? 'rigidFrame' : 'anyFrame')
       const values = byAngle ? readInputs(where, ANGLES, history).angles : readInputs(where, TORQUES, history as never).torques
       const about = noting(history, { where, path: byAngle ? 'angles' : 'torques', given: history })
       const by = byAngle ? 'angle' : 'torque'
@@ -132,14 +135,14 @@ export function cordDrive(given: CordDriveSpecification): CordDrive {
     },
     losses: (cycle) => {
       const where = 'capstan.cordDrive.losses'
-      checkHistory(where, si.atLowFriction)
+      checkHistory(where, si.atLowFriction, 'rigidFrame')
       const read = readInputs(where, LOSS_CYCLE, cycle)
       const about = noting(cycle, { where, path: 'torque', given: cycle.torque })
       return both((d) => lossesOf(d, x, read, about))
     },
     travel: (cycle) => {
       const where = 'capstan.cordDrive.travel'
-      checkHistory(where, si.atLowFriction)
+      checkHistory(where, si.atLowFriction, 'rigidFrame')
       const given: readonly object[] = Array.isArray(cycle?.steps) ? cycle.steps : []
       const byMotor = given.some((step) => 'pinionAngle' in step)
       const mixed = byMotor ? given.findIndex((step) => 'jointAngle' in step) : -1

@@ -1,5 +1,4 @@
 import type { CordDriveState } from './branch.js'
-import { checkHistory } from './history-limits.js'
 import { LoadPath, loadPath, type PathPoint } from './load-path.js'
 
 /** A history followed between its given steps too, so that loss and lost motion do not depend on how finely it is given. */
@@ -17,7 +16,6 @@ const PER_LEG = 24
 
 /** Follows a history of torque or of angle at one pose. A leg that passes zero torque is parted there: the angle without load is a point. */
 export function fineHistory(d: CordDriveState, by: 'torque' | 'angle', steps: ArrayLike<number>): FineHistory {
-  checkHistory('capstan.loadPath', d)
   // One step is exact however long: it shows which legs pass zero torque.
   const coarse = loadPath(d, by, steps)
   const path = new LoadPath(d)

@@ -1,4 +1,5 @@
 import { InputError, show } from '../units/index.js'
+import type { CordDriveState } from './branch.js'
 
 /**
  * Refuses what a history cannot follow. A contact stiffness: the memory of a wrap is that of cord that sticks rigidly, an elastic contact
@@ -6,14 +7,21 @@ import { InputError, show } from '../units/index.js'
  */
 export function checkHistory(
   where: string,
-  d: { readonly contactStiffness?: number | undefined; readonly friction: number; readonly drumFriction?: number | undefined },
+  d: Pick<CordDriveState, 'contactStiffness' | 'friction' | 'drumFriction' | 'compliance'>,
+  rigid: 'rigidFrame' | 'anyFrame' = 'anyFrame',
 ): void {
   const issues: { path: string; given: string; accepts: string }[] = []
   if (d.contactStiffness !== undefined)
     issues.push({
       path: 'contactStiffness',
       given: `${show(d.contactStiffness)} N/m²`,
-      accepts: 'must be left out: a history takes sticking cord as rigid (the windup from rest takes it)',
+      accepts: 'must be omitted: in a history, cord that sticks is rigid (the windup from rest allows it)',
+    })
+  if (rigid === 'rigidFrame' && d.compliance !== undefined)
+    issues.push({
+      path: 'compliance',
+      given: 'given',
+      accepts: 'must be omitted: a travel or a history of angles assumes a rigid frame (windup, limits and histories of torque allow it)',
     })
   for (const name of ['friction', 'drumFriction'] as const) {
     const value = d[name]

@@ -1,16 +1,12 @@
 import { formula } from '../formula/index.js'
-import { branch, type CordDriveState, increasingRoot } from './branch.js'
-import { CORD_DRIVE, DRUM_ARCS } from './inputs.js'
+import { branch, type CordDriveState, increasingRoot, loop, RIGID } from './branch.js'
+import { CORD_LOOP, DRUM_ARCS, FRICTIONS, LOOP_COMPLIANCE } from './inputs.js'
 
 /** Span tensions at which the pinion is on the verge of slipping. */
 export function slipPoint(d: CordDriveState): { taut: number; slack: number } {
   const shrink = Math.exp(-d.friction * d.pinionWrap)
   if (shrink === 1) return { taut: d.pretension, slack: d.pretension }
-  const f = (taut: number) => {
-    const t = branch(d, taut, d.drumWrapTaut)
-    const s = branch(d, taut * shrink, d.drumWrapSlack)
-    return { value: t.length + s.length, slope: t.compliance + shrink * s.compliance }
-  }
+  const f = (taut: number) => loop(d, taut, taut * shrink, shrink)
   const high = d.pretension / shrink
   const taut = increasingRoot(
     f,
@@ -28,8 +24,10 @@ export function slipPoint(d: CordDriveState): { taut: number; slack: number } {
  */
 export const slipTorque = /* @__PURE__ */ formula('capstan.slipTorque', {
   inputs: {
-    ...CORD_DRIVE,
+    ...CORD_LOOP,
+    ...FRICTIONS,
     ...DRUM_ARCS,
+    ...LOOP_COMPLIANCE,
   },
   output: {
     /** Torque at the joint. */
@@ -40,7 +38,12 @@ export const slipTorque = /* @__PURE__ */ formula('capstan.slipTorque', {
     slackTension: 'force',
   },
   equation: ['torque == drumRadius * (tautTension - slackTension)', 'tautTension == slackTension * exp(friction * pinionWrap)'],
-  assumes: ['loaded from a uniform pretension', 'fixed centres', 'linear elastic cord', 'Coulomb friction, static and kinetic alike'],
+  assumes: [
+    'loaded from a uniform pretension',
+    'centres fixed but for the compliance given',
+    'linear elastic cord',
+    'Coulomb friction, static and kinetic alike',
+  ],
   source: [
     { level: 'computed', where: 'Euler-Eytelwein ratio over the whole pinion wrap with equal lengths given and taken by the two branches' },
   ],
@@ -58,15 +61,17 @@ export const SLACK_SHARE = 0.01
 
 /** Taut tension at which the slack span keeps a share of the pretension, and the joint's angle there, if nothing slips on the pinion as a whole. */
 export function slackPoint(d: CordDriveState, share: number): { taut: number; windup: number } {
-  const taken = branch(d, share * d.pretension, d.drumWrapSlack).length
+  const { sum, difference, tautSpan, slackSpan } = d.compliance ?? RIGID
+  const slack = share * d.pretension
+  const taken = branch(d, slack, d.drumWrapSlack, slackSpan).length
   const f = (taut: number) => {
-    const { length, compliance } = branch(d, taut, d.drumWrapTaut)
-    return { value: length + taken, slope: compliance }
+    const { length, compliance } = branch(d, taut, d.drumWrapTaut, tautSpan)
+    return { value: length + taken + 2 * sum * (taut + slack - 2 * d.pretension), slope: compliance + 2 * sum }
   }
-  // The span alone would need this much: the arcs only add to the length that the branch gives.
-  const most = d.pretension - (taken * d.axialRigidity) / d.span
+  // The span alone would need this much: the arcs only add to the length that the branch gives, the frame brings the sum back to twice the pretension.
+  const most = Math.max(2 * d.pretension - slack, d.pretension - (taken * d.axialRigidity) / d.span)
   const taut = increasingRoot(f, Math.min(2 * d.pretension, most), d.pretension, most, 1e-9 * d.pretension)
-  return { taut, windup: -taken / d.drumRadius }
+  return { taut, windup: (-taken - sum * (taut + slack - 2 * d.pretension) + difference * (taut - slack)) / d.drumRadius }
 }
 
 /**
@@ -75,8 +80,10 @@ export function slackPoint(d: CordDriveState, share: number): { taut: number; wi
  */
 export const slackTorque = /* @__PURE__ */ formula('capstan.slackTorque', {
   inputs: {
-    ...CORD_DRIVE,
+    ...CORD_LOOP,
+    ...FRICTIONS,
     ...DRUM_ARCS,
+    ...LOOP_COMPLIANCE,
     /** Whether friction alone holds the cord on the pinion or a clamp in the middle of its wraps. */
     hold: { oneOf: ['frictionOnly', 'clampedMidPinion'], default: 'clampedMidPinion' },
     /** Share of the pretension below which the span counts as slack; 0 is the cord that hangs. */
@@ -92,7 +99,12 @@ export const slackTorque = /* @__PURE__ */ formula('capstan.slackTorque', {
     /** Whether the span goes slack at this torque, or the pinion slips before it is reached. */
     state: { oneOf: ['slackSpan', 'slipsBefore'] },
   },
-  assumes: ['loaded from a uniform pretension', 'fixed centres', 'linear elastic cord', 'Coulomb friction, static and kinetic alike'],
+  assumes: [
+    'loaded from a uniform pretension',
+    'centres fixed but for the compliance given',
+    'linear elastic cord',
+    'Coulomb friction, static and kinetic alike',
+  ],
   valid: {
     'the pinion does not slip before': (_, { state }) => state === 'slackSpan',
     'cord strain of at most 2 %': ({ axialRigidity }, { tautTension }) => tautTension <= 0.02 * axialRigidity,

@@ -4,8 +4,8 @@ const LENGTH = { kind: 'length', above: 0 } as const
 const RIGIDITY = { kind: 'axialRigidity', above: 0 } as const
 const COEFFICIENT = { kind: 'ratio', min: 0 } as const
 
-/** A cord on its two pulleys, without its drum arcs. */
-export const CORD_DRIVE = {
+/** A cord on its two pulleys, without its drum arcs and its friction. */
+export const CORD_LOOP = {
   /** Axial rigidity of the bedded-in cord. */
   axialRigidity: RIGIDITY,
   /** Tension of both spans and all wraps at rest. */
@@ -18,6 +18,10 @@ export const CORD_DRIVE = {
   span: LENGTH,
   /** Angle of contact on the pinion, all turns counted; a clamp is in its middle. */
   pinionWrap: { kind: 'angle', above: 0 },
+} as const
+
+/** Friction of a cord on its two pulleys. */
+export const FRICTIONS = {
   /** Coefficient of friction, cord on pinion; the low end of its range decides holding. */
   friction: COEFFICIENT,
   /** Coefficient of friction, cord on drum. Default: that of the pinion. */
@@ -44,6 +48,26 @@ export const DRUM_TRAVEL = {
 export const HOLD = {
   /** Whether friction alone holds the cord on the pinion or a clamp in the middle of its wraps. */
   hold: { oneOf: ['frictionOnly', 'clampedMidPinion'], default: 'frictionOnly' },
+} as const
+
+const COMPLIANCE = { kind: 'linearCompliance', min: 0, default: '0 m/N' } as const
+
+/** What gives in the loop beside the cord. */
+export const LOOP_COMPLIANCE = {
+  /** Compliance of frame, bearings and tensioner, from `frameCompliance` and `tensionerCompliance`. Default: rigid. */
+  compliance: {
+    fields: {
+      /** Cord that each branch gains per newton by which the sum of the two tensions rises. */
+      sum: COMPLIANCE,
+      /** Cord that the taut branch gains, and the slack one loses, per newton of the difference of the two tensions. */
+      difference: COMPLIANCE,
+      /** Cord that the taut branch gains per newton of its tension from a tensioner in it. */
+      tautSpan: COMPLIANCE,
+      /** The same of the slack branch. */
+      slackSpan: COMPLIANCE,
+    },
+    optional: true,
+  },
 } as const
 
 /** A cord wrapped on a drum. */

@@ -1,4 +1,4 @@
-import type { CordDriveState } from './branch.js'
+import { type CordDriveState, RIGID } from './branch.js'
 import { checkHistory, checkStep } from './history-limits.js'
 import { SLACK_SHARE } from './holding.js'
 import { type EndProbe, endProbe, Wrap } from './wrap.js'
@@ -49,10 +49,11 @@ function solve(f: (x: number) => number, slope: { at: number }, start: number, l
  * Steps of torque beyond slip stay at the slip torque; steps of angle slide on at it. Where a span of a clamped cord goes slack the other branch
  * carries alone. The slack cord keeps its memory, and its loose length is taken up again on the way back. Contact points are those of the
  * unloaded drive; `travelPath` lets the pinion turn under the cord.
- * Throws an `InputError` for a drive with a contact stiffness (the memory here is that of cord that sticks rigidly) or without friction.
+ * Throws an `InputError` for a drive with a contact stiffness (the memory here is that of cord that sticks rigidly) or without friction, and for
+ * angles of a drive with a compliant frame.
  */
 export function loadPath(d: CordDriveState, drive: 'torque' | 'angle', steps: ArrayLike<number>): PathPoint[] {
-  checkHistory('capstan.loadPath', d)
+  checkHistory('capstan.loadPath', d, drive === 'angle' ? 'rigidFrame' : 'anyFrame')
   const path = new LoadPath(d)
   const out = new Array<PathPoint>(steps.length)
   for (let i = 0; i < steps.length; i++) {
@@ -80,6 +81,11 @@ export class LoadPath {
   /** Loose length on either side times the rigidity. */
   private looseA = 0
   private looseB = 0
+  /** Spans with their tensioners, and the compliance of the frame, as lengths of cord. */
+  private readonly spanA: number
+  private readonly spanB: number
+  private readonly sum: number
+  private readonly difference: number
 
   constructor(private readonly d: CordDriveState) {
     const muDrum = d.drumFriction ?? d.friction
@@ -90,6 +96,11 @@ export class LoadPath {
     this.pinionB = clamped ? new Wrap(0, d.pinionWrap / 2, d.pretension, d.friction) : undefined
     this.Ta = d.pretension
     this.Tb = d.pretension
+    const { sum, difference, tautSpan, slackSpan } = d.compliance ?? RIGID
+    this.spanA = d.span + d.axialRigidity * tautSpan
+    this.spanB = d.span + d.axialRigidity * slackSpan
+    this.sum = d.axialRigidity * sum
+    this.difference = d.axialRigidity * difference
   }
 
   /** Cord given out by side A since the last committed state, times the rigidity; its slope is left in `slope`. */
@@ -99,10 +110,10 @@ export class LoadPath {
     drumA.probe(1, drumA.high, T, pd)
     // The clamp of a half wrap, and the resting middle of a whole one, lie at its high end.
     pinion.probe(-1, pinion.low, T, pp)
-    this.slope.at = d.span + d.drumRadius * pd.slope + d.pinionRadius * pp.slope
+    this.slope.at = this.spanA + d.drumRadius * pd.slope + d.pinionRadius * pp.slope
     const onDrum = pd.integral - drumA.highIntegral
     const onPinion = pinion.lowIntegral - pp.integral
-    return d.span * (T - this.Ta) + d.drumRadius * onDrum + d.pinionRadius * onPinion
+    return this.spanA * (T - this.Ta) + d.drumRadius * onDrum + d.pinionRadius * onPinion
   }
 
   private sideB(T: number): number {
@@ -112,17 +123,22 @@ export class LoadPath {
     const wrap = this.pinionB ?? this.pinion
     const outward = this.pinionB === undefined ? 1 : -1
     wrap.probe(outward, outward > 0 ? wrap.high : wrap.low, T, pp)
-    this.slope.at = d.span + d.drumRadius * pd.slope + d.pinionRadius * pp.slope
+    this.slope.at = this.spanB + d.drumRadius * pd.slope + d.pinionRadius * pp.slope
     const onPinion = outward > 0 ? pp.integral - wrap.highIntegral : wrap.lowIntegral - pp.integral
-    return d.span * (T - this.Tb) + d.drumRadius * (pd.integral - drumB.highIntegral) + d.pinionRadius * onPinion
+    return this.spanB * (T - this.Tb) + d.drumRadius * (pd.integral - drumB.highIntegral) + d.pinionRadius * onPinion
   }
 
   private both(Ta: number, Tb: number): number {
     this.gaveA = this.sideA(Ta)
     const slopeA = this.slope.at
     const b = this.sideB(Tb)
-    this.slope.at += slopeA
-    return this.gaveA + b
+    this.slope.at += slopeA + 4 * this.sum
+    return this.gaveA + b + 2 * this.sum * (Ta - this.Ta + Tb - this.Tb)
+  }
+
+  /** Cord that side A gains as the frame gives, times the rigidity, since the last committed state. */
+  private frameA(Ta: number, Tb: number): number {
+    return this.sum * (Ta - this.Ta + Tb - this.Tb) + this.difference * (Ta - this.Ta - Tb + this.Tb)
   }
 
   /** Whether the slip of the two ends has met: the pinion slides as a whole. */
@@ -171,7 +187,7 @@ export class LoadPath {
 
   /** Goes to span tensions whose probes are set, with what then hangs loose on either side. */
   private hang(Ta: number, Tb: number, looseA: number, looseB: number): PathPoint {
-    this.windup += (this.gaveA + this.looseA - looseA) / (this.d.axialRigidity * this.d.drumRadius)
+    this.windup += (this.gaveA + this.frameA(Ta, Tb) + this.looseA - looseA) / (this.d.axialRigidity * this.d.drumRadius)
     this.looseA = looseA
     this.looseB = looseB
     this.Ta = Ta
@@ -221,11 +237,14 @@ export class LoadPath {
       const line = (sign * (Ta - Ta / grip)) / d.friction
       const Tb = Ta / grip
       slope.at =
-        d.span * (1 + 1 / grip) +
+        this.spanA +
+        2 * this.sum +
+        (this.spanB + 2 * this.sum) / grip +
         d.drumRadius * (probes[0].slope + probes[2].slope / grip) +
         (d.pinionRadius * sign * (1 - 1 / grip)) / d.friction
       return (
-        d.span * (Ta - this.Ta + Tb - this.Tb) +
+        (this.spanA + 2 * this.sum) * (Ta - this.Ta) +
+        (this.spanB + 2 * this.sum) * (Tb - this.Tb) +
         d.drumRadius * (probes[0].integral - drumA.highIntegral + probes[2].integral - drumB.highIntegral) +
         d.pinionRadius * (line - pinionBefore)
       )
@@ -244,7 +263,10 @@ export class LoadPath {
       (sign * (Ta - Ta * Math.exp(-sign * d.friction * (meet - this.pinion.low)))) / d.friction -
       (this.pinion.integralTo(meet) - this.pinion.lowIntegral)
     this.windup +=
-      (d.span * (Ta - this.Ta) + d.drumRadius * (this.probes[0].integral - this.drumA.highIntegral) + d.pinionRadius * onPinion) /
+      (this.spanA * (Ta - this.Ta) +
+        this.frameA(Ta, Tb) +
+        d.drumRadius * (this.probes[0].integral - this.drumA.highIntegral) +
+        d.pinionRadius * onPinion) /
       (d.axialRigidity * d.drumRadius)
     this.drumA.commit(1, this.drumA.high, Ta, this.probes[0])
     this.drumB.commit(1, this.drumB.high, Tb, this.probes[2])

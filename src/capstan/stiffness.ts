@@ -1,9 +1,9 @@
 import { formula } from '../formula/index.js'
-import { branch, increasingRoot } from './branch.js'
+import { branch, increasingRoot, lengthPerPull, loop, RIGID } from './branch.js'
 import { SLACK_SHARE, slipPoint } from './holding.js'
-import { CORD_DRIVE, DRUM_ARCS, HOLD } from './inputs.js'
+import { CORD_LOOP, DRUM_ARCS, FRICTIONS, HOLD, LOOP_COMPLIANCE } from './inputs.js'
 
-/** Stiffness of a cord drive at the joint if the wrapped arcs gave nothing: the value at zero torque, and an upper bound at any other. */
+/** Stiffness of a cord drive at the joint with rigid wrapped arcs and a rigid frame: the value at zero torque, and an upper bound at any other. */
 export const spanStiffness = /* @__PURE__ */ formula('capstan.spanStiffness', {
   inputs: {
     /** Axial rigidity of the cord. */
@@ -24,7 +24,7 @@ export const spanStiffness = /* @__PURE__ */ formula('capstan.spanStiffness', {
     (2 * axialRigidity * drumRadius * drumRadius) / (span + 2 * microSlipLength),
 })
 
-/** Stiffness of a cord drive at the joint if friction were nil and all wrapped cord stretched freely: a lower bound of the secant stiffness. */
+/** Stiffness of a cord drive at the joint without friction, all wrapped cord free to stretch: a lower bound of the secant stiffness. */
 export const frictionlessWrapStiffness = /* @__PURE__ */ formula('capstan.frictionlessWrapStiffness', {
   inputs: {
     /** Axial rigidity of the cord. */
@@ -41,6 +41,7 @@ export const frictionlessWrapStiffness = /* @__PURE__ */ formula('capstan.fricti
     drumWrapTaut: { kind: 'angle', min: 0 },
     /** Wrap from tangent point to anchor on the drum, slack branch. */
     drumWrapSlack: { kind: 'angle', min: 0 },
+    ...LOOP_COMPLIANCE,
   },
   /** Torque per angle of the joint, motor locked. Not a bound of the tangent stiffness near slip. */
   output: 'torsionalStiffness',
@@ -48,11 +49,14 @@ export const frictionlessWrapStiffness = /* @__PURE__ */ formula('capstan.fricti
     'shared = span + pinionRadius * pinionWrap / 2',
     'result = axialRigidity * drumRadius^2 * (1 / (shared + drumRadius * drumWrapTaut) + 1 / (shared + drumRadius * drumWrapSlack))',
   ],
-  assumes: ['both spans tight', 'no friction, cord held in the middle of the pinion'],
+  assumes: ['both spans tight', 'no friction, cord held in the middle of the pinion', 'equation: that of a rigid frame'],
   source: [{ level: 'computed', where: "Hooke's law with the arcs as free length" }],
-  si: ({ axialRigidity, pinionRadius, drumRadius, span, pinionWrap, drumWrapTaut, drumWrapSlack }) => {
+  si: ({ axialRigidity, pinionRadius, drumRadius, span, pinionWrap, drumWrapTaut, drumWrapSlack, compliance }) => {
+    const frame = compliance ?? RIGID
     const shared = span + (pinionRadius * pinionWrap) / 2
-    return axialRigidity * drumRadius * drumRadius * (1 / (shared + drumRadius * drumWrapTaut) + 1 / (shared + drumRadius * drumWrapSlack))
+    const taut = (shared + drumRadius * drumWrapTaut) / axialRigidity + frame.tautSpan
+    const slack = (shared + drumRadius * drumWrapSlack) / axialRigidity + frame.slackSpan
+    return (drumRadius * drumRadius) / lengthPerPull(taut, slack, frame)
   },
 })
 
@@ -64,9 +68,11 @@ export const driveWindup = /* @__PURE__ */ formula('capstan.driveWindup', {
   inputs: {
     /** Torque at the joint. */
     torque: { kind: 'torque', min: 0 },
-    ...CORD_DRIVE,
+    ...CORD_LOOP,
+    ...FRICTIONS,
     ...DRUM_ARCS,
     ...HOLD,
+    ...LOOP_COMPLIANCE,
     /** Tangential stiffness of the contact per length of cord; rigid where not given, which is optimistic. */
     contactStiffness: { kind: 'foundationModulus', above: 0, optional: true },
   },
@@ -88,7 +94,7 @@ export const driveWindup = /* @__PURE__ */ formula('capstan.driveWindup', {
   },
   assumes: [
     'loaded from a uniform pretension, joint at one pose',
-    'fixed rigid centres, round pulleys',
+    'centres fixed but for the compliance given, round pulleys',
     'linear elastic cord without bending stiffness or creep',
     'Coulomb friction, static and kinetic alike',
   ],
@@ -102,11 +108,8 @@ export const driveWindup = /* @__PURE__ */ formula('capstan.driveWindup', {
   si: (d) => {
     const { torque } = d
     const pull = torque / d.drumRadius
-    const f = (taut: number) => {
-      const t = branch(d, taut, d.drumWrapTaut)
-      const s = branch(d, taut - pull, d.drumWrapSlack)
-      return { value: t.length + s.length, slope: t.compliance + s.compliance }
-    }
+    const frame = d.compliance ?? RIGID
+    const f = (taut: number) => loop(d, taut, taut - pull, 1)
     let taut = d.pretension + pull
     let slack = d.pretension
     let carried = torque
@@ -124,11 +127,12 @@ export const driveWindup = /* @__PURE__ */ formula('capstan.driveWindup', {
         carried = d.drumRadius * (taut - slack)
       }
     }
-    const t = branch(d, taut, d.drumWrapTaut)
-    const s = branch(d, slack, d.drumWrapSlack)
-    const windup = t.length / d.drumRadius
-    const square = d.drumRadius * d.drumRadius
-    const tangent = slips ? 0 : square / t.compliance + (slack === 0 ? 0 : square / s.compliance)
+    const t = branch(d, taut, d.drumWrapTaut, frame.tautSpan)
+    const s = branch(d, slack, d.drumWrapSlack, frame.slackSpan)
+    const closing = frame.sum * (taut + slack - 2 * d.pretension)
+    const windup = (t.length + closing + frame.difference * (taut - slack)) / d.drumRadius
+    const hanging = slack === 0 ? Number.POSITIVE_INFINITY : s.compliance
+    const tangent = slips ? 0 : (d.drumRadius * d.drumRadius) / lengthPerPull(t.compliance, hanging, frame)
     return {
       windup: torque > 0 ? windup : 0,
       tangentStiffness: tangent,

@@ -1,19 +1,20 @@
 import { formula } from '../formula/index.js'
-import type { CordDriveState } from './branch.js'
+import { type CordDriveState, mirrored } from './branch.js'
 import { SLACK_SHARE, slackPoint, slipPoint } from './holding.js'
-import { CORD_DRIVE, DRUM_TRAVEL, HOLD } from './inputs.js'
+import { CORD_LOOP, DRUM_TRAVEL, FRICTIONS, HOLD, LOOP_COMPLIANCE } from './inputs.js'
 
-interface AtEndOfTravel extends Omit<CordDriveState, 'drumWrapTaut' | 'drumWrapSlack'> {
-  readonly drumWrap: number
-  readonly travel: number
+/** Limits at one pose for torque in one direction. */
+export interface HoldingLimits {
+  /** Torque at which the pinion slips; infinite for a clamped cord. */
+  readonly slip: number
+  /** Torque at which the slack span keeps 1 % of the pretension; infinite where the pinion slips before. */
+  readonly slack: number
+  /** Taut tension at the lower of the two. */
+  readonly taut: number
 }
 
-/**
- * Slip and slack torque at the end of travel where they are least, infinite where the limit is not met first. The longer the taut branch and the
- * shorter the slack one, the sooner both limits come: a branch that gives more length takes less tension.
- */
-export function leastOverTravel(x: AtEndOfTravel): { slip: number; slack: number; taut: number } {
-  const d: CordDriveState = { ...x, drumWrapTaut: x.drumWrap + x.travel / 2, drumWrapSlack: x.drumWrap - x.travel / 2 }
+/** Slip and slack torque at one pose, for torque that tightens the taut branch. */
+export function limitsAt(d: CordDriveState): HoldingLimits {
   const loose = slackPoint(d, SLACK_SHARE)
   const slack = d.drumRadius * (loose.taut - SLACK_SHARE * d.pretension)
   if (d.hold === 'clampedMidPinion') return { slip: Number.POSITIVE_INFINITY, slack, taut: loose.taut }
@@ -25,15 +26,43 @@ export function leastOverTravel(x: AtEndOfTravel): { slip: number; slack: number
     : { slip, slack: Number.POSITIVE_INFINITY, taut: verge.taut }
 }
 
+const holding = ({ slip, slack }: HoldingLimits) => Math.min(slip, slack)
+
+/** A drive at one pose, with the direction of torque in which it holds less there. */
+export function lowerDirection(d: CordDriveState): HoldingLimits & { readonly direction: 'positive' | 'negative' } {
+  const [positive, negative] = [limitsAt(d), limitsAt(mirrored(d))]
+  return holding(negative) < holding(positive) ? { ...negative, direction: 'negative' } : { ...positive, direction: 'positive' }
+}
+
+interface OverTravel extends Omit<CordDriveState, 'drumWrapTaut' | 'drumWrapSlack'> {
+  readonly drumWrap: number
+  readonly travel: number
+}
+
+/**
+ * Limits at the end of travel where they are least. The longer the taut branch and the shorter the slack one, the sooner both limits come: a branch
+ * that gives more length takes less tension. Only a tensioner in one of the spans makes the two ends differ.
+ */
+export function leastOverTravel(x: OverTravel): HoldingLimits {
+  const d: CordDriveState = { ...x, drumWrapTaut: x.drumWrap + x.travel / 2, drumWrapSlack: x.drumWrap - x.travel / 2 }
+  const one = limitsAt(d)
+  if (d.compliance === undefined || d.compliance.tautSpan === d.compliance.slackSpan) return one
+  const { tautSpan, slackSpan } = d.compliance
+  const other = limitsAt({ ...d, compliance: { ...d.compliance, tautSpan: slackSpan, slackSpan: tautSpan } })
+  return holding(other) < holding(one) ? other : one
+}
+
 /**
  * Torques at which a cord drive stops holding, the least over the travel of the joint and of either direction of torque. The worst pose is an end
  * of travel with the torque that tightens the span on the longer drum arc; the other end with the other torque is its mirror image.
  */
 export const travelLimits = /* @__PURE__ */ formula('capstan.travelLimits', {
   inputs: {
-    ...CORD_DRIVE,
+    ...CORD_LOOP,
+    ...FRICTIONS,
     ...DRUM_TRAVEL,
     ...HOLD,
+    ...LOOP_COMPLIANCE,
   },
   requires: {
     travel: {
@@ -56,7 +85,7 @@ export const travelLimits = /* @__PURE__ */ formula('capstan.travelLimits', {
   assumes: [
     'loaded from a uniform pretension at the end of travel: travel under load changes the tensions first (`cycleTension`)',
     'equal drum arcs at mid travel',
-    'fixed centres',
+    'centres fixed but for the compliance given',
     'linear elastic cord',
     'Coulomb friction, static and kinetic alike',
   ],
@@ -119,7 +148,7 @@ export const pretensionForTorque = /* @__PURE__ */ formula('capstan.pretensionFo
   assumes: [
     'the tension that is left when the torque comes: after creep, in the cold, on the return stroke',
     'equal drum arcs at mid travel',
-    'fixed centres',
+    'centres fixed but for the compliance given',
     'linear elastic cord',
     'Coulomb friction, static and kinetic alike',
   ],

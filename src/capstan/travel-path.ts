@@ -24,7 +24,7 @@ export interface TravelPath {
  * groove, which this model does not follow. The last point holds angle and torque of that end.
  *
  * `resolution` is the longest step of the joint. Only the tension of cord that winds on is sampled by it.
- * Throws an `InputError` for a drive with a contact stiffness or without friction, and for a resolution that is not above zero.
+ * Throws an `InputError` for a drive with a contact stiffness, with a compliant frame or without friction, and for a resolution that is not above zero.
  */
 export function travelPath(
   d: CordDriveState,
@@ -33,7 +33,7 @@ export function travelPath(
   resolution: number,
   by: 'joint' | 'motor' = 'joint',
 ): TravelPath {
-  checkHistory('capstan.travelPath', d)
+  checkHistory('capstan.travelPath', d, 'rigidFrame')
   if (!(resolution > 0 && resolution < Number.POSITIVE_INFINITY))
     throw new InputError('capstan.travelPath', [{ path: 'resolution', given: show(resolution), accepts: 'must be finite and above 0' }])
   const loop = new Loop(d, by)

@@ -1,7 +1,7 @@
 import { minimiseScalar } from '../numeric/index.js'
 import { type Kind, type Note, Quantity } from '../units/index.js'
-import type { CordDriveState } from './branch.js'
-import { type DriveLimits, type LoadedPose, limitsOf, type Windup, windupOf } from './drive-results.js'
+import { type CordDriveState, mirrored } from './branch.js'
+import { atAngle, type DriveLimits, type LoadedPose, travelLimitsOf, type Windup, windupOf } from './drive-results.js'
 import { driveWindup } from './stiffness.js'
 
 /** A value at the pose where it is worst. */
@@ -34,29 +34,27 @@ export interface TravelSurvey {
   }[]
 }
 
-/** The pose of a drive at an angle of the joint from mid travel. */
-export const atAngle = (d: CordDriveState, jointAngle: number): CordDriveState => ({
-  ...d,
-  drumWrapTaut: d.drumWrapTaut + jointAngle,
-  drumWrapSlack: d.drumWrapSlack - jointAngle,
-})
-
 /** Poses at which the extremes are looked for first, to one side of mid travel; the best is refined. */
 const LOOKS = 32
 
 type Wound = ReturnType<typeof driveWindup.si>
 
-/**
- * Finds the pose where a result is worst, for torque in the positive direction: the other direction is its mirror image. `badness` is largest
- * where the result is worst; `seen` holds the drive at equal steps of the travel.
- */
-function worst(seen: readonly Wound[], at: (q: number) => Wound, travel: number, badness: (y: Wound) => number): number {
+type Sign = 1 | -1
+
+/** Finds the pose where a result is worst. `badness` is largest there; `seen` holds the drive at equal steps of the travel. */
+function worst(
+  seen: readonly Wound[],
+  at: (q: number) => Wound,
+  travel: number,
+  badness: (y: Wound) => number,
+): { q: number; most: number } {
   const angle = (i: number) => (travel / 2) * (i / LOOKS - 1)
   const values = seen.map(badness)
   const best = values.reduce((most, value, i) => (value > (values[most] as number) ? i : most), 0)
   const [from, to] = [angle(Math.max(0, best - 1)), angle(Math.min(2 * LOOKS, best + 1))]
   const found = from < to ? minimiseScalar((q) => -badness(at(q)), from, to).x : from
-  return badness(at(found)) > (values[best] as number) ? found : angle(best)
+  const [refined, sampled] = [badness(at(found)), values[best] as number]
+  return refined > sampled ? { q: found, most: refined } : { q: angle(best), most: sampled }
 }
 
 /** Limits, windup and stiffness of a drive over its travel, at one end of the friction interval. */
@@ -68,20 +66,30 @@ export function surveyOf(
   about: (peak: number) => readonly Note[] | undefined,
 ): TravelSurvey {
   const size = Math.abs(torque)
-  const at = (q: number, sign: 1 | -1) => windupOf(atAngle(d, q), sign * size, about)
-  const bare = (q: number) =>
-    driveWindup.si({ ...atAngle(d, q), torque: size, drumFriction: d.drumFriction, contactStiffness: d.contactStiffness })
-  const seen = Array.from({ length: 2 * LOOKS + 1 }, (_, i) => bare((travel / 2) * (i / LOOKS - 1)))
+  const at = (q: number, sign: Sign) => windupOf(atAngle(d, q), sign * size, about)
+  const bare = (sign: Sign) => (q: number) => {
+    const posed = atAngle(d, q)
+    return driveWindup.si({ ...(sign < 0 ? mirrored(posed) : posed), torque: size })
+  }
+  // Only a tensioner in one of the spans makes the directions differ; else the other one is a mirror image.
+  const oneWay = d.compliance === undefined || d.compliance.tautSpan === d.compliance.slackSpan
+  const ways = (oneWay ? ([1] as const) : ([1, -1] as const)).map((sign: Sign) => ({
+    sign,
+    seen: Array.from({ length: 2 * LOOKS + 1 }, (_, i) => bare(sign)((travel / 2) * (i / LOOKS - 1))),
+  }))
   const extreme = <K extends Kind>(badness: (y: Wound) => number, of: (w: Windup) => Quantity<K>): AtPose<K> => {
-    const q = worst(seen, bare, travel, badness)
-    return { value: of(at(q, 1)), pose: { jointAngle: new Quantity(q, 'angle'), direction: 'positive' } }
+    const found = ways.map(({ sign, seen }) => ({ sign, ...worst(seen, bare(sign), travel, badness) }))
+    const { q, sign } = found.reduce((a, b) => (b.most > a.most ? b : a))
+    return { value: of(at(q, sign)), pose: { jointAngle: new Quantity(q, 'angle'), direction: sign > 0 ? 'positive' : 'negative' } }
   }
   const all = Array.from({ length: poses }, (_, i) => {
     const q = poses === 1 ? 0 : travel * (i / (poses - 1) - 0.5)
     return { jointAngle: new Quantity(q, 'angle'), positive: at(q, 1), negative: at(q, -1) }
   })
+  // Both limits fall towards the end of the travel where the taut branch is long: the state there is the worst of its direction.
+  const ends = [at(travel / 2, 1).state, at(-travel / 2, -1).state]
   return {
-    limits: limitsOf(d, travel / 2, about),
+    limits: travelLimitsOf(d, travel, about),
     windup: extreme(
       (y) => y.windup,
       (w) => w.windup,
@@ -102,8 +110,7 @@ export function surveyOf(
       (y) => -y.slackTension,
       (w) => w.slackTension,
     ),
-    // Both limits fall towards the end of the travel: its state is the worst.
-    state: at(travel / 2, 1).state,
+    state: (['slips', 'slackSpan'] as const).find((state) => ends.includes(state)) ?? 'tight',
     poses: all,
   }
 }

@@ -26,15 +26,17 @@ class Chain:
         # A node belongs to the pulley whose piece lies on either side of it.
         self.on_drum = np.concatenate([np.ones(per_arc), np.zeros(count - 2 * per_arc), np.ones(per_arc)])
         self.pinned = per_arc + per_arc // 2 if drive["clamped"] else None
-        self.u, self.rim = np.zeros(count), 0.0
+        self.u, self.rims = np.zeros(count), np.zeros(2)
 
     def tensions(self, u):
-        return self.d["T0"] + self.d["EA"] * np.diff(np.concatenate([[-self.rim], u, [-self.rim]])) / self.h
+        return self.d["T0"] + self.d["EA"] * np.diff(np.concatenate([[-self.rims[0]], u, [-self.rims[1]]])) / self.h
 
-    def move(self, rim, sliding=None):
-        shift, self.rim = rim - self.rim, rim
+    def move(self, rim, sliding=None, rim_b=None):
+        """Moves the rim of the drum; seen from a frame that gives, that of branch B by another length."""
+        rims = np.array([rim, rim if rim_b is None else rim_b])
+        shifts, self.rims = rims - self.rims, rims
         T0, k, n = self.d["T0"], self.d["EA"] / self.h, len(self.m)
-        resting = self.u - self.on_drum * shift
+        resting = self.u - self.on_drum * np.where(np.arange(n) < n / 2, *shifts)
         # Towards the taut span, whose tension is the higher: tension falls along the cord from A to B.
         slips = np.zeros(n) if sliding is None else np.where(sliding, -1.0, 0.0)
         for _ in range(60 * n):
@@ -44,8 +46,8 @@ class Chain:
             half = slips * self.m / 2
             left, right = k[:-1] * (1 + half), k[1:] * (1 - half)
             load = T0 * 2 * half
-            load[0] += left[0] * rim
-            load[-1] += right[-1] * rim
+            load[0] += left[0] * rims[0]
+            load[-1] += right[-1] * rims[1]
             band = np.zeros((3, n))
             band[0, 1:] = np.where(stick, 0, right)[:-1]
             band[1] = np.where(stick, 1, -left - right)
@@ -117,18 +119,19 @@ def case(name, drive, drum, travel):
     print(name, torque, flush=True)
 
 
-deg = pi / 180
-for travel in (0, 180, 300, 330):
-    case(f"short arcs, travel {travel} deg", base, pi, travel * deg)
-case("arcs of 6 and 0.28 rad", base, 3.14, 5.72)
-case("grippy drum", {**base, "mu_drum": 0.3}, pi, 300 * deg)
-case("slippery drum", {**base, "mu_drum": 0.05}, pi, 300 * deg)
-case("short wrap, high friction", {**base, "pinion": 4.0, "mu": 0.4, "mu_drum": 0.4}, 2.0, 3.6)
-for travel in (0, 110, 220, 360):
-    case(f"hip, travel {travel} deg", hip, 200 * deg, travel * deg)
-case("clamped, mid travel", {**base, "clamped": True}, pi, 0.0)
-case("clamped, arcs of 6 and 0.28 rad", {**base, "clamped": True}, 3.14, 5.72)
-case("clamped hip, travel 360 deg", {**hip, "clamped": True}, 200 * deg, 360 * deg)
-# So much grip that the slack span is gone before the pinion slips.
-case("grippy long wrap", {**base, "mu": 0.6, "mu_drum": 0.6, "pinion": 16.0, "clamped": True}, pi, 0.0)
-Path(__file__).with_suffix(".json").write_text(json.dumps(cases, indent=2) + "\n")
+if __name__ == "__main__":
+    deg = pi / 180
+    for travel in (0, 180, 300, 330):
+        case(f"short arcs, travel {travel} deg", base, pi, travel * deg)
+    case("arcs of 6 and 0.28 rad", base, 3.14, 5.72)
+    case("grippy drum", {**base, "mu_drum": 0.3}, pi, 300 * deg)
+    case("slippery drum", {**base, "mu_drum": 0.05}, pi, 300 * deg)
+    case("short wrap, high friction", {**base, "pinion": 4.0, "mu": 0.4, "mu_drum": 0.4}, 2.0, 3.6)
+    for travel in (0, 110, 220, 360):
+        case(f"hip, travel {travel} deg", hip, 200 * deg, travel * deg)
+    case("clamped, mid travel", {**base, "clamped": True}, pi, 0.0)
+    case("clamped, arcs of 6 and 0.28 rad", {**base, "clamped": True}, 3.14, 5.72)
+    case("clamped hip, travel 360 deg", {**hip, "clamped": True}, 200 * deg, 360 * deg)
+    # So much grip that the slack span is gone before the pinion slips.
+    case("grippy long wrap", {**base, "mu": 0.6, "mu_drum": 0.6, "pinion": 16.0, "clamped": True}, pi, 0.0)
+    Path(__file__).with_suffix(".json").write_text(json.dumps(cases, indent=2) + "\n")

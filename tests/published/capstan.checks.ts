@@ -31,6 +31,11 @@ void drumWrapSlack
 const shape = { ...R1Shape, drumWrap } as const
 const R1Travel = { ...shape, axialRigidity, pretension } as const
 
+const axes = { pinionRadius: '7.5 mm', drumRadius: '46.5 mm', centreDistance: '62 mm' } as const
+const byGeometry = computed(
+  'length of the cord path about axes shifted by a micrometre either way, by coordinates (tests/oracles/capstan-frame.py)',
+)
+
 const friction = [
   ...published(
     c.slackTension,
@@ -397,6 +402,97 @@ const drive = [
     given: R1,
     gives: { torque: '6.57215575 N m', tautTension: '145.5301305 N', slackTension: '8.610219052 N' },
     source: scipy('quadrature of the strain along all arcs and brentq on equal branch lengths'),
+  }),
+  ...published(c.stickSlip, {
+    what: 'either coefficient',
+    given: {
+      axialRigidity: '20 kN',
+      pretension: '60 N',
+      pinionRadius: '8 mm',
+      drumRadius: '48 mm',
+      span: '20 mm',
+      pinionWrap: '3 turn',
+      drumWrapTaut: '0.5 turn',
+      drumWrapSlack: '0.5 turn',
+      staticFriction: 0.15,
+      kineticFriction: 0.12,
+    },
+    gives: { slidingTorque: '5.60847397 N m', breakawayTorque: '6.4196202 N m' },
+    source: scipy('quadrature of the strain along all arcs and brentq on equal branch lengths, the pinion at either coefficient'),
+  }),
+  ...published(c.historyWindup, {
+    what: 'fifth turning point of a load cycle',
+    given: {
+      ...R1,
+      torques: ['1.60094152 N m', '-1.60377140 N m', '1.60377140 N m', '-1.60377140 N m', '1.60377140 N m'],
+      reading: 5,
+    },
+    gives: '1.2500 mrad',
+    source: scipy('discretised Coulomb chain of the whole loop, driven by the rim to 1.25 mrad either way (tests/oracles/capstan.py)'),
+  }),
+  ...published(c.frictionToHold, {
+    what: 'end of a travel of 330 degrees',
+    given: {
+      torque: '4.94816 N m',
+      axialRigidity,
+      pretension,
+      pinionRadius: '8 mm',
+      drumRadius: '48 mm',
+      span: '20 mm',
+      pinionWrap: '3 turn',
+      drumWrap,
+      travel: '330 deg',
+    },
+    gives: '0.15000 1',
+    source: limitChain,
+  }),
+  ...published(
+    c.holdingChance,
+    {
+      what: 'a little below the median',
+      given: { frictionNeeded: 0.1, frictionLow: 0.08, frictionHigh: 0.2 },
+      gives: { holds: '0.8005853 1', slips: '0.1994147 1' },
+      source: scipy('stats.lognorm with nine tenths between the ends'),
+    },
+    {
+      what: 'in the tail',
+      given: { frictionNeeded: 0.06, frictionLow: 0.08, frictionHigh: 0.2 },
+      gives: { slips: '0.003706452 1' },
+      source: scipy('stats.lognorm with nine tenths between the ends'),
+    },
+  ),
+  ...published(
+    c.frameCompliance,
+    {
+      what: 'crossed',
+      given: { arrangement: 'crossed', ...axes, stiffnessAlong: '2 kN/mm', stiffnessAcross: '1 kN/mm' },
+      gives: { sum: '0.120708 um/N', difference: '0.758585 um/N' },
+      source: byGeometry,
+    },
+    {
+      what: 'open',
+      given: { arrangement: 'open', ...axes, stiffnessAlong: '2 kN/mm', stiffnessAcross: '1 kN/mm' },
+      gives: { sum: '0.302159 um/N', difference: '0.395682 um/N' },
+      source: byGeometry,
+    },
+  ),
+  ...published(c.tensionerCompliance, {
+    given: { stiffness: '0.4 kN/mm', gain: 2 },
+    gives: '0.010 mm/N',
+    source: arithmetic('2²/400'),
+  }),
+  ...published(c.driveWindup, {
+    what: 'on a soft bracket',
+    given: {
+      ...R1,
+      torque: '1.61078 N m',
+      compliance: { sum: '0.32222 um/N', difference: '2.9037 um/N', tautSpan: '0 m/N', slackSpan: '0 m/N' },
+    },
+    gives: { windup: '3.29606 mrad', tautTension: '77.9713 N' },
+    within: '0.002 %',
+    source: scipy(
+      'cord node by node on springs for a frame of 400 N/mm along and 300 N/mm across the centres, 60 mm apart (tests/oracles/capstan-frame.py)',
+    ),
   }),
   ...published(c.slackTorque, {
     given: { ...R1, slackShare: 0 },
