@@ -18,7 +18,7 @@ export interface StrengthFactor {
   readonly high: number
   /** Where the range comes from. */
   readonly source: Source
-  /** What it stands for, in words. */
+  /** Its meaning, in words. */
   readonly reason: string
 }
 
@@ -64,7 +64,7 @@ interface Criterion {
  * design strain: that strain times the creep modulus at the temperature and time, without a safety factor, since a design strain carries its own margin.
  *
  * The range combines the ranges of all values as if each scattered alone (`range: 'extremes'` puts all at their worst ends at once). Above the temperature
- * limit the stress is zero and `state` says so. Throws an `InputError` for conditions that are missing or impossible, and for a property the table lacks.
+ * limit the stress is zero and `state` gives the reason. Throws an `InputError` for conditions that are missing or impossible, and for a property the table lacks.
  */
 export function allowableStress(material: Material, conditions: StressConditions): AllowableStress {
   const c = conditionsReader(WHERE, conditions)

@@ -1,6 +1,6 @@
 import { type Chart, lineChart } from '../chart/index.js'
 import { readInputs } from '../formula/index.js'
-import { type In, InputError, show } from '../units/index.js'
+import { type In, refuse, show } from '../units/index.js'
 import { allowableStress } from './allowable.js'
 import type { StressConditions } from './conditions.js'
 import type { CreepLaw } from './creep-law.js'
@@ -38,10 +38,7 @@ export function allowableChart(
     { durations: { list: { kind: 'time', min: 0 } }, from: { kind: 'temperature', min: 0 }, to: { kind: 'temperature', min: 0 } },
     { durations, from: range.from, to: range.to },
   )
-  if (!(x.to > x.from))
-    throw new InputError('allowableChart', [
-      { path: 'range.to', given: show(range.to), accepts: `must be above range.from, ${show(range.from)}` },
-    ])
+  if (!(x.to > x.from)) refuse('allowableChart', 'range.to', range.to, `must be above range.from, ${show(range.from)}`)
   const temperatures = Array.from({ length: 61 }, (_, i) => x.from + ((x.to - x.from) * i) / 60)
   const lines = materials.flatMap((material) =>
     x.durations.map((duration) => ({

@@ -1,6 +1,6 @@
 import { Property, readInputs, type Source } from '../formula/index.js'
 import { fitLeastSquares, type LeastSquaresFit, studentTQuantile } from '../numeric/index.js'
-import { type In, InputError, type Kind, type Note, show } from '../units/index.js'
+import { type In, InputError, type Kind, type Note, refuse } from '../units/index.js'
 import { findleySinhStrain, findleyStrain, nortonBaileyStrain } from './creep.js'
 import { type CreepLaw, findleyLaw, findleySinhLaw, type LinearCreepLaw } from './creep-law.js'
 
@@ -51,8 +51,7 @@ function rowsOf(where: string, readings: readonly CreepReading[], needed: number
     throw new InputError(where, [
       { path: 'readings', given: `${rows.length} readings`, accepts: `at least ${needed} are needed to fit and to judge the fit` },
     ])
-  if (!(confidence > 0 && confidence < 1))
-    throw new InputError(where, [{ path: 'confidence', given: show(confidence), accepts: 'must lie between 0 and 1' }])
+  if (!(confidence > 0 && confidence < 1)) refuse(where, 'confidence', confidence, 'must lie between 0 and 1')
   return rows
 }
 

@@ -1,6 +1,6 @@
 import { readInputs } from '../formula/index.js'
 import { bracketRoot, gradedTimes } from '../numeric/index.js'
-import { type In, InputError, Quantity, show } from '../units/index.js'
+import { type In, InputError, Quantity, refuse } from '../units/index.js'
 import { type CreepLaw, type LinearCreepLaw, lawNotes } from './creep-law.js'
 
 /** One corner of a stress history; straight lines join the corners, two corners at one time are a jump. */
@@ -43,9 +43,7 @@ export function boltzmannStrain(
   x.history.forEach((corner, i) => {
     const before = x.history[i - 1]
     if (before !== undefined && corner.time < before.time)
-      throw new InputError(where, [
-        { path: `history[${i}].time`, given: show(history[i]?.time), accepts: 'must not come before the corner ahead of it' },
-      ])
+      refuse(where, `history[${i}].time`, history[i]?.time, 'must not come before the corner ahead of it')
   })
   const largest = Math.max(...x.history.map(({ stress }) => Math.abs(stress)))
   const start = x.history[0]?.time ?? 0
@@ -193,7 +191,7 @@ export function relaxationCurve(law: LinearCreepLaw, upTo: In<'time'>): Relaxati
   const times = gradedTimes(end, 240, { first })
   const kept = keptUnderHeldStrain(law.linear, times)
   const si = (time: number): number => {
-    if (!(time >= 0 && time <= end * (1 + 1e-12))) throw new RangeError(`relaxationCurve: prepared up to ${end} s, asked for ${time} s`)
+    if (!(time >= 0 && time <= end * (1 + 1e-12))) throw new RangeError(`relaxationCurve: prepared up to ${end} s, called at ${time} s`)
     if (time <= first) return 1 + ((kept[1] as number) - 1) * (time / first)
     const place = 1 + ((times.length - 2) * Math.log(time / first)) / Math.log(end / first)
     const i = Math.min(Math.floor(place), times.length - 2)

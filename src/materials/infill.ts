@@ -142,7 +142,7 @@ export const fastenerZone = /* @__PURE__ */ formula('materials.fastenerZone', {
       level: 'published',
       where: 'Kastner et al. 2023, J. Manuf. Mater. Process. 7:42, abstract (heat-set inserts: about 70 % infill or enough walls)',
     },
-    { level: 'assumption', where: 'solid to twice the diameter of the hole; pull-out test wanted' },
+    { level: 'assumption', where: 'solid to twice the diameter of the hole; a pull-out test should replace it' },
   ],
   si: ({ holeDiameter, wallCount, lineWidth, relativeDensity, neededDiameter }) => {
     const solidDiameter = holeDiameter + 2 * wallCount * lineWidth

@@ -124,7 +124,7 @@ export const buildAngleUtilisation = /* @__PURE__ */ formula('materials.buildAng
     shear: 'stress',
     /** Share of the strength used, the worse of within and between layers. */
     utilisation: 'ratio',
-    /** Where it gives first. */
+    /** Where it fails first. */
     governs: { oneOf: ['withinLayers', 'betweenLayers'] },
   },
   assumes: ['uniaxial stress along the bar', 'layers flat'],

@@ -1,4 +1,4 @@
-import { InputError, nearNames, show } from '../units/index.js'
+import { nearNames, refuse } from '../units/index.js'
 import * as data from './data/index.js'
 import type { Material } from './record.js'
 
@@ -67,14 +67,12 @@ export function materialByName(name: string): Material {
   const names = materialNames()
   const candidates = allMaterials().flatMap(({ name: own, aliases = [] }) => [own, ...aliases])
   const near = typeof name === 'string' ? nearNames(name, candidates) : []
-  throw new InputError('material', [
-    {
-      path: 'name',
-      given: show(name),
-      accepts:
-        near.length > 0
-          ? `is not in the table; near it: ${near.join(', ')}`
-          : `must be one of ${names.join(', ')}; a material of your own comes from materialFromCoupons or readMaterial`,
-    },
-  ])
+  refuse(
+    'materialByName',
+    'name',
+    name,
+    near.length > 0
+      ? `is not in the table; near it: ${near.join(', ')}`
+      : `must be one of ${names.join(', ')}; a material of your own comes from materialFromCoupons or readMaterial`,
+  )
 }

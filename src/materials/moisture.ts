@@ -33,7 +33,7 @@ export const waterUptake = /* @__PURE__ */ formula('materials.waterUptake', {
 /** Time a wall takes to get a share of the way to its final water content. */
 export const uptakeTime = /* @__PURE__ */ formula('materials.uptakeTime', {
   inputs: {
-    /** Share of the change that is wanted. */
+    /** Share of the change to reach. */
     share: { kind: 'ratio', above: 0, max: 0.9999 },
     /** Thickness of the wall; twice it when one face is sealed. */
     thickness: { kind: 'length', above: 0 },

@@ -22,14 +22,14 @@ function hourText(material: Material, temperature: number): string | undefined {
   return `an hour at this temperature ages the polymer like ${hours(energy.low)} to ${hours(energy.high)} hours at 23 °C`
 }
 
-interface Asked {
+interface Load {
   readonly temperature: number
   readonly duration: number
   readonly cycles?: number | undefined
 }
 
 /** What a result of a polymer under load for long must carry: how far its data reach, and how heat was counted. */
-function timeNotes(material: Material, { temperature, duration }: Asked, say: (text: string) => void): void {
+function timeNotes(material: Material, { temperature, duration }: Load, say: (text: string) => void): void {
   const energy = material.activationEnergy
   const longest = material.creepTestedHours ?? LONGEST_TEST_HOURS
   const counted = timeAtRoom(duration, temperature, energy?.si ?? 0, shiftEndOf(material, 'typical'))
@@ -47,7 +47,7 @@ function timeNotes(material: Material, { temperature, duration }: Asked, say: (t
 /** Notes of an allowable stress. */
 export function allowableNotes(
   material: Material,
-  asked: Asked,
+  load: Load,
   state: 'usable' | 'aboveLimit' | 'aboveTable',
   withoutStrain: boolean,
 ): Note[] {
@@ -57,24 +57,24 @@ export function allowableNotes(
   const polymer = !['metal', 'magnet'].includes(material.family)
   if (state === 'aboveLimit') say(`${material.name} may carry no continuous load here: within 15 K of its glass transition or above`)
   if (state === 'aboveTable') say(`no strength is known for ${material.name} at this temperature`)
-  if ((asked.cycles ?? 1) > 1e7) say('more than ten million cycles: the S-N line is extrapolated')
-  if (polymer && state === 'usable') timeNotes(material, asked, say)
-  if (polymer && withoutStrain && asked.duration > HOUR)
+  if ((load.cycles ?? 1) > 1e7) say('more than ten million cycles: the S-N line is extrapolated')
+  if (polymer && state === 'usable') timeNotes(material, load, say)
+  if (polymer && withoutStrain && load.duration > HOUR)
     say(`${material.name} has no design strain in the table: rupture alone is considered`)
   return notes
 }
 
 /** Notes of a modulus. */
-export function modulusNotes(material: Material, asked: Asked, usable: boolean, transition: number | undefined): Note[] {
+export function modulusNotes(material: Material, load: Load, usable: boolean, transition: number | undefined): Note[] {
   const notes: Note[] = []
   const say = (text: string) => notes.push({ formula: 'materials.designModulus', text })
   for (const doubt of material.doubts ?? []) say(doubt)
   if (!usable) say(`${material.name} has no stiffness to count on at this temperature`)
   if (['metal', 'magnet'].includes(material.family) || !usable) return notes
-  timeNotes(material, asked, say)
+  timeNotes(material, load, say)
   // Where the data at 23 °C are of a glass, they say nothing of the rubber above the transition.
   const dry = material.glassTransitionTemperature?.si ?? 0
-  if (material.activationEnergy !== undefined && transition !== undefined && dry > ROOM && asked.temperature > transition)
+  if (material.activationEnergy !== undefined && transition !== undefined && dry > ROOM && load.temperature > transition)
     say('above the glass transition: the shift of time by Arrhenius is outside its range')
   return notes
 }

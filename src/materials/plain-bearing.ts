@@ -43,7 +43,7 @@ export const bearingDuty = /* @__PURE__ */ formula('materials.bearingDuty', {
     'torque = friction * load * diameter / 2',
     'heat = torque * speed',
   ],
-  assumes: ['pressure spread evenly over the projected area', 'boundary lubrication or dry'],
+  assumes: ['uniform pressure over the projected area', 'boundary lubrication or dry'],
   source: [{ level: 'commonPractice', where: 'plain bearings: load over diameter times length, times surface speed' }],
   valid: { 'length 0.5 to 2 diameters': ({ length, diameter }) => length >= 0.5 * diameter && length <= 2 * diameter },
   si: ({ load, diameter, length, speed, friction, limit }) => {
@@ -84,7 +84,7 @@ export const wearDepth = /* @__PURE__ */ formula('materials.wearDepth', {
 /**
  * Running clearance of a shaft in a polymer bushing when warm and damp.
  * A bushing pressed into a stiff housing cannot grow outward and closes on the shaft; a free one grows as a whole and its bore opens. A
- * clearance that comes out at or below zero means a shaft that seizes: `state` says so.
+ * clearance that comes out at or below zero means a shaft that seizes; `state` names it.
  */
 export const runningClearance = /* @__PURE__ */ formula('materials.runningClearance', {
   inputs: {

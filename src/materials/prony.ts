@@ -47,7 +47,7 @@ export const pronyCreepCompliance = /* @__PURE__ */ formula('materials.pronyCree
       },
       least: 0,
     },
-    /** Viscosity η of the flow that never ends; left out for a solid. */
+    /** Viscosity η of continuous flow. Default: a solid, no flow. */
     viscosity: { kind: 'dynamicViscosity', above: 0, optional: true },
     /** Time under load. */
     time: { kind: 'time', min: 0 },

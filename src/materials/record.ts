@@ -90,7 +90,7 @@ export type Process = 'fusedFilament' | 'sintered' | 'moulded' | 'wrought' | 'cu
 export interface MaterialHead {
   /** Its name in the library, such as `PLA`. */
   readonly name: string
-  /** A few words that say which grade and process the values stand for. */
+  /** Grade and process of the values, in a few words. */
   readonly title: string
   /** Other names it is found by. */
   readonly aliases?: readonly string[]

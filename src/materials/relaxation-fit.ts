@@ -1,6 +1,6 @@
 import { Property, readInputs } from '../formula/index.js'
 import { fitLeastSquares, studentTQuantile } from '../numeric/index.js'
-import { type In, InputError, Quantity, show } from '../units/index.js'
+import { type In, InputError, Quantity, refuse } from '../units/index.js'
 import type { Relaxation } from './interconversion.js'
 import { pronyRelaxationModulus } from './prony.js'
 
@@ -12,7 +12,7 @@ export interface RelaxationReading {
 
 /** A fitted Prony series. */
 export interface RelaxationFit {
-  /** The series, ready for `relaxationLaw` and `complianceFromRelaxation`; terms that came out at zero are left out. */
+  /** The series, ready for `relaxationLaw` and `complianceFromRelaxation`; terms of zero are dropped. */
   readonly series: Relaxation
   /** Root mean square of the relative difference between modulus read and fitted. */
   readonly scatter: number
@@ -21,7 +21,7 @@ export interface RelaxationFit {
 }
 
 /**
- * A Prony series of a relaxation log: relaxation times are set evenly in the logarithm of time over the log, the moduli are fitted and kept at or above zero.
+ * A Prony series of a relaxation log: relaxation times are spaced uniformly in the logarithm of time over the log, the moduli are fitted and kept at or above zero.
  * Outside the times of the log the series knows nothing. Throws an `InputError` for fewer readings than unknowns, or readings that cannot be.
  */
 export function fitRelaxation(
@@ -32,8 +32,7 @@ export function fitRelaxation(
   const { termsPerDecade = 1, fluid = false } = options
   const fields = { time: { kind: 'time', above: 0 }, modulus: { kind: 'modulus', above: 0 } } as const
   const { readings: rows } = readInputs(where, { readings: { list: { fields } } }, { readings: readings as never })
-  if (!(termsPerDecade > 0 && termsPerDecade <= 4))
-    throw new InputError(where, [{ path: 'termsPerDecade', given: show(termsPerDecade), accepts: 'must lie above 0 and be at most 4' }])
+  if (!(termsPerDecade > 0 && termsPerDecade <= 4)) refuse(where, 'termsPerDecade', termsPerDecade, 'must lie above 0 and be at most 4')
   const first = Math.min(...rows.map(({ time }) => time))
   const last = Math.max(...rows.map(({ time }) => time))
   const count = Math.max(1, Math.round(Math.log10(last / first) * termsPerDecade))

@@ -57,7 +57,7 @@ const degrees = (kelvin: number) => `${Math.round(kelvin - CELSIUS)} °C`
 
 /**
  * Whether a part of a material may work at a temperature, and why.
- * Each limit has a range: below all of it is `ok`, above any of it is `fail`. A heat deflection temperature is never taken for a limit: it is a test of a
+ * Each limit has a range: below all of it is `ok`, above any of it is `fail`. A heat deflection temperature is never a limit: it is a test of a
  * bar under a load for minutes. Throws an `InputError` for a temperature that cannot be.
  */
 export function serviceVerdict(material: Material, temperature: In<'temperature'>, load: 'loaded' | 'unloaded' = 'loaded'): ServiceVerdict {

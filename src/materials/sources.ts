@@ -313,6 +313,6 @@ export const PRINT_ASSUMED: Source = {
 }
 export const SHEAR_ASSUMED: Source = {
   level: 'assumption',
-  where: 'interlayer shear about 0.6 to 0.7 of the strength across layers; coupon wanted',
+  where: 'interlayer shear about 0.6 to 0.7 of the strength across layers; a coupon should replace it',
 }
 export const DRY_ASSUMED: Source = { level: 'assumption', where: 'hardly hygroscopic: a few percent at most' }

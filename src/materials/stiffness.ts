@@ -68,7 +68,7 @@ const CONDITIONS = {
   range: RANGE_RULE,
 } as const
 
-interface Asked {
+interface ReadConditions {
   readonly direction: ModulusConditions['direction']
   readonly temperature: number
   readonly duration: number
@@ -86,7 +86,7 @@ interface Asked {
  * conditions that cannot be and for a property the table lacks.
  */
 export function designModulus(material: Material, conditions: ModulusConditions): DesignModulus {
-  const x = readInputs(WHERE, CONDITIONS, conditions as never) as unknown as Asked
+  const x = readInputs(WHERE, CONDITIONS, conditions as never) as unknown as ReadConditions
   const from = stiffnessParts(WHERE, material, x.direction, x.moisture)
   const numbers = (endOf: EndOf<StiffnessKey>) => stiffnessNumbersOf(WHERE, material, from, endOf)
   const spread = rangeOf(x.range, STIFFNESS_KEYS, (endOf) => stiffnessSi(numbers(endOf), x.temperature, x.duration))
@@ -114,7 +114,7 @@ export function designModulus(material: Material, conditions: ModulusConditions)
 }
 
 /** A note where the stress lies above half of the low end of the short-term strength: the modulus is a linear one. */
-function linearRangeNote(material: Material, x: Asked, stress: number): Note[] {
+function linearRangeNote(material: Material, x: ReadConditions, stress: number): Note[] {
   const { low: strength } = allowableStress(material, {
     direction: x.direction,
     temperature: [x.temperature, 'K'],
@@ -133,7 +133,7 @@ function factorsOf(
   material: Material,
   from: StiffnessParts,
   numbers: (endOf: EndOf<StiffnessKey>) => StiffnessNumbers,
-  x: Asked,
+  x: ReadConditions,
 ): ModulusFactor[] {
   const factor = (
     name: ModulusFactor['name'],

@@ -17,7 +17,7 @@ export const amorphousStrengthFactor = /* @__PURE__ */ formula('materials.amorph
     temperature: { kind: 'temperature', min: 0 },
     /** Glass transition by DSC half step. */
     glassTransition: { kind: 'glassTransitionTemperature', above: 0 },
-    /** How far below the glass transition strength is taken as gone. */
+    /** Distance below the glass transition at which the strength is assumed to be zero. */
     margin: { kind: 'temperatureDifference', min: 0, default: '15 K' },
   },
   output: {
@@ -192,7 +192,7 @@ export const moistureFactor = /* @__PURE__ */ formula('materials.moistureFactor'
   equation: [
     'result = moisture <= conditioned ? 1 - (1 - conditionedShare) * moisture / conditioned : moisture < saturated ? conditionedShare - (conditionedShare - saturatedShare) * (moisture - conditioned) / (saturated - conditioned) : saturatedShare',
   ],
-  assumes: ['water is spread evenly through the wall', 'the effect is that of the content alone'],
+  assumes: ['uniform water content through the wall', 'the effect is that of the content alone'],
   source: [{ level: 'commonPractice', where: 'interpolation between dry, conditioned and saturated data-sheet values' }],
   valid: { 'a content at most that of saturation': ({ moisture, saturated }) => moisture <= saturated * (1 + 1e-12) },
   requires: {

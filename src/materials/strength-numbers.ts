@@ -1,5 +1,5 @@
 import { bare, type Evaluator, Property, type Source } from '../formula/index.js'
-import { InputError, show } from '../units/index.js'
+import { InputError, refuse } from '../units/index.js'
 import type { LoadDirection, MoistureState } from './conditions.js'
 import { weakest } from './evidence.js'
 import { atEnd, type EndOf, oppositeEnd, type RangeEnd } from './range-ends.js'
@@ -94,9 +94,7 @@ function startingStrength(where: string, material: Material, direction: LoadDire
   if (material.family !== 'adhesive') return requireProperty(where, material, 'tensileStrength')
   if (direction === 'interlayerShear') return requireProperty(where, material, 'shearStrength')
   if (material.tensileStrength === undefined && material.shearStrength !== undefined)
-    throw new InputError(where, [
-      { path: 'direction', given: show(direction), accepts: `must be 'interlayerShear': ${material.name} is rated in shear only` },
-    ])
+    refuse(where, 'direction', direction, `must be 'interlayerShear': ${material.name} is rated in shear only`)
   return requireProperty(where, material, 'tensileStrength')
 }
 
@@ -110,13 +108,12 @@ export function strengthParts(
 ): StrengthParts {
   const rigid = isRigid(material)
   if (cyclic && rigid) {
-    throw new InputError(where, [
-      {
-        path: 'cycles',
-        given: show(material.name),
-        accepts: 'metals need the size, finish and mean stress of the part: use partEnduranceLimit and goodmanSafetyFactor',
-      },
-    ])
+    refuse(
+      where,
+      'cycles',
+      material.name,
+      'metals need the size, finish and mean stress of the part: use partEnduranceLimit and goodmanSafetyFactor',
+    )
   }
   return {
     strength: startingStrength(where, material, direction),

@@ -20,6 +20,7 @@ import {
   waterUptake,
   wearDepth,
 } from '../../src/materials/index.js'
+import outside from '../oracles/materials-outside.json' with { type: 'json' }
 import parts from '../oracles/materials-parts.json' with { type: 'json' }
 import { published } from './harness.js'
 
@@ -333,6 +334,16 @@ export const checks = [
   ),
   ...published(
     toleranceFactor,
+    ...(outside.tolerance as [number, number, number, number][]).map(([sampleSize, coverage, confidence, exact]) => ({
+      what: `${sampleSize} in a sample, ${100 * coverage} % at ${100 * confidence} %: exact factor by numerical integration`,
+      given: { sampleSize, coverage, confidence },
+      gives: exact,
+      within: '1 %',
+      source: {
+        level: 'computed',
+        where: 'exact two-sided tolerance factor of a normal sample, scipy quadrature (tests/oracles/materials-outside.py)',
+      } as const,
+    })),
     {
       what: '43 in a sample, 90 % at 99 %',
       given: { sampleSize: 43, coverage: 0.9, confidence: 0.99 },
@@ -340,7 +351,7 @@ export const checks = [
       source: { level: 'unverified', where: 'NIST/SEMATECH e-Handbook of Statistical Methods, section 7.2.6.3, example' },
     },
     {
-      what: '10 in a sample, 90 % at 95 %: exact tables print 2.839',
+      what: '10 in a sample, 90 % at 95 %: tables of the approximation print 2.839',
       given: { sampleSize: 10, coverage: 0.9, confidence: 0.95 },
       gives: 2.839,
       within: '0.002',

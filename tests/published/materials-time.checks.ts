@@ -21,6 +21,7 @@ import {
   wlfShift,
 } from '../../src/materials/index.js'
 import laws from '../oracles/materials-laws.json' with { type: 'json' }
+import outside from '../oracles/materials-outside.json' with { type: 'json' }
 import viscoelastic from '../oracles/materials-viscoelastic.json' with { type: 'json' }
 import { published, publishedValue } from './harness.js'
 
@@ -256,6 +257,24 @@ export const checks = [
   }),
   ...published(
     pronyRelaxationModulus,
+    ...(outside.ladder as [number, number][]).map(([seconds, modulus]) => ({
+      what: `Maxwell ladder of three elements held for ${seconds} s: differential equations integrated`,
+      given: {
+        longTermModulus: '1 GPa',
+        terms: [
+          { modulus: '0.5 GPa', time: '2 s' },
+          { modulus: '0.3 GPa', time: '40 s' },
+          { modulus: '0.2 GPa', time: '900 s' },
+        ],
+        time: [seconds, 's'],
+      } as const,
+      gives: [modulus, 'GPa'] as const,
+      within: '1e-7 %',
+      source: {
+        level: 'referenceLibrary',
+        where: 'scipy solve_ivp (Radau) of s˙ = -s/τ for each element (tests/oracles/materials-outside.py)',
+      } as const,
+    })),
     {
       what: 'Maxwell element after one relaxation time: 36.8 % of the stress is left',
       given: { longTermModulus: '0 GPa', terms: [{ modulus: '20 GPa', time: '50 s' }], time: '50 s' },
