@@ -66,7 +66,10 @@ export async function reportPictures(assessment: Assessment): Promise<readonly R
   }
 }
 
-/** Names inside a picture made its own, so that several pictures can stand in one page. */
+/** Names inside a picture made its own, so that several pictures can stand in one page. A page names no address, not even that of the format. */
 function separate(svg: string, id: string): string {
-  return svg.replaceAll(/ id="([^"]*)"/g, ` id="${id}-$1"`).replaceAll(/url\(#([^)]*)\)/g, `url(#${id}-$1)`)
+  return svg
+    .replace(/ xmlns="[^"]*"/, '')
+    .replaceAll(/ id="([^"]*)"/g, ` id="${id}-$1"`)
+    .replaceAll(/url\(#([^)]*)\)/g, `url(#${id}-$1)`)
 }
