@@ -1,5 +1,6 @@
 import { formula, type Given, type Inputs, readInputs } from '../formula/index.js'
 import { InputError, Quantity } from '../units/index.js'
+import { convexHull, insideEdge } from './support-margin.js'
 
 /** Slope at which a robot that stands still starts to tip over an edge of its support polygon. */
 export const tipOverSlope = /* @__PURE__ */ formula('kinematics.tipOverSlope', {
@@ -125,7 +126,7 @@ export function supportPolygon(given: Given<typeof STANCE>): SupportPolygon {
         const to = corners[(i + 1) % corners.length]!
         const [a, b] = [feet[from]!, feet[to]!]
         twiceArea += a.x * b.y - b.x * a.y
-        const margin = ((b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x)) / Math.hypot(b.x - a.x, b.y - a.y)
+        const margin = insideEdge(a, b, c)
         const marginToEdge = Math.max(0, margin)
         return {
           feet: [from, to],
@@ -149,24 +150,4 @@ export function supportPolygon(given: Given<typeof STANCE>): SupportPolygon {
     margin: weakest?.margin,
     weakest,
   }
-}
-
-/** Indices of the convex hull's corners, counter-clockwise (A. M. Andrew's monotone chain, 1979). */
-function convexHull(points: readonly { x: number; y: number }[]): number[] {
-  const order = points.map((_, i) => i).sort((i, j) => points[i]!.x - points[j]!.x || points[i]!.y - points[j]!.y)
-  const size = Math.max(...points.map((p) => Math.hypot(p.x - points[0]!.x, p.y - points[0]!.y)))
-  const turnsLeft = (a: number, b: number, c: number) => {
-    const [p, q, r] = [points[a]!, points[b]!, points[c]!]
-    return (q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x) > 1e-12 * size * size
-  }
-  const half = (ordered: readonly number[]) => {
-    const chain: number[] = []
-    for (const i of ordered) {
-      while (chain.length >= 2 && !turnsLeft(chain.at(-2)!, chain.at(-1)!, i)) chain.pop()
-      chain.push(i)
-    }
-    return chain.slice(0, -1)
-  }
-  const hull = [...half(order), ...half(order.toReversed())]
-  return hull.length < 3 ? [...new Set(hull)] : hull
 }

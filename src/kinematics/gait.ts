@@ -1,0 +1,221 @@
+import { type Given, type Inputs, readInputs } from '../formula/index.js'
+import { Quantity, refuse } from '../units/index.js'
+import { withLists } from './columns.js'
+import { type FootForces, footForces, type NoFootForces } from './foot-forces.js'
+import type { Gait, GaitLeg, GaitSamples } from './gait-result.js'
+import { longitudinalMargin, supportMargin } from './support-margin.js'
+import { xyz } from './vectors.js'
+
+/** Legs of a four-legged robot, in the order of the gaits' phases. */
+export const FOUR_LEGS = ['leftFront', 'rightFront', 'leftHind', 'rightHind'] as const
+
+/**
+ * Phases of touch-down in the stride of the symmetric gaits of four legs, in the order of `FOUR_LEGS`: `walk` is the lateral sequence (left hind, left
+ * front, right hind, right front), `diagonalWalk` the diagonal sequence (left hind, right front, right hind, left front); `trot` moves diagonal legs
+ * together, `pace` those of a side, `bound` front and hind pairs.
+ *
+ * Source: M. Hildebrand, "Symmetrical gaits of horses", *Science* 150 (1965) 701, for the names; not opened.
+ */
+export const GAITS = {
+  walk: [0.25, 0.75, 0, 0.5],
+  diagonalWalk: [0.75, 0.25, 0, 0.5],
+  trot: [0.5, 0, 0, 0.5],
+  pace: [0, 0.5, 0, 0.5],
+  bound: [0.5, 0.5, 0, 0],
+} as const
+
+const SPECIFICATION = {
+  feet: { list: { fields: { x: 'length', y: 'length' } }, least: 3 },
+  gait: { oneOf: ['walk', 'diagonalWalk', 'trot', 'pace', 'bound'], optional: true },
+  phases: { list: { kind: 'ratio', min: 0, max: 1 }, optional: true },
+  dutyFactor: { kind: 'ratio', above: 0, max: 1 },
+  stridePeriod: { kind: 'time', above: 0 },
+  forward: { kind: 'velocity', default: '0 m/s' },
+  sideways: { kind: 'velocity', default: '0 m/s' },
+  turnRate: { kind: 'angularVelocity', default: '0 rad/s' },
+  mass: { kind: 'mass', above: 0 },
+  centreOfMass: { fields: /* @__PURE__ */ xyz('length') },
+  slope: { kind: 'angle', min: 0, max: '60 deg', default: '0 deg' },
+  uphill: { kind: 'angle', default: '0 deg' },
+  friction: { kind: 'ratio', above: 0, default: 0.6 },
+  gravity: { kind: 'acceleration', above: 0, default: '9.80665 m/s^2' },
+  samples: { kind: 'count', min: 8, max: 20_000, whole: true, default: 240 },
+} as const satisfies Inputs
+
+/**
+ * A gait of a robot whose body keeps parallel to the ground: places of the feet at mid stance under the body (for a named gait in the order of
+ * `FOUR_LEGS`), a named gait or each leg's phase of touch-down, duty factor and period, speed forward and to the left, rate of turning (to the left).
+ * x, y and the height of the centre of mass (z, above the ground) are in one frame that moves with the body. `uphill` is the direction of a slope, from x
+ * towards y. Default: level ground, friction 0.6.
+ */
+export interface GaitSpecification extends Given<typeof SPECIFICATION> {}
+
+/**
+ * A gait of four (or more) legs along its stride: which feet stand where, how the weight passes from foot to foot, and how far it is from tipping.
+ *
+ * Loads are those of standing still at each moment (`footForces`), which is what a slow walk has; with two feet the weight is shared by the lever rule
+ * along the line between them. Accelerations of the body are left out. A foot in stance moves under the body on the arc that the body's speed and turn
+ * give it.
+ */
+export function gait(given: GaitSpecification): Gait {
+  const where = 'kinematics.gait'
+  const spec = readInputs(where, SPECIFICATION, given)
+  const { feet, dutyFactor, stridePeriod, samples: count } = spec
+  const phases = phasesOf(where, spec.gait, spec.phases, feet.length)
+  const n = feet.length
+  const moments = count
+  const columns = {
+    count: moments,
+    legs: n,
+    time: new Float64Array(moments),
+    stands: new Uint8Array(moments * n),
+    footX: new Float64Array(moments * n).fill(Number.NaN),
+    footY: new Float64Array(moments * n).fill(Number.NaN),
+    margin: new Float64Array(moments),
+    longitudinalMargin: new Float64Array(moments),
+    share: new Float64Array(moments * n),
+    frictionUse: new Float64Array(moments),
+  }
+  const { centreOfMass: c, slope, uphill } = spec
+  // Where the weight passes through the ground.
+  const weightAt = { x: c.x - c.z * Math.tan(slope) * Math.cos(uphill), y: c.y - c.z * Math.tan(slope) * Math.sin(uphill) }
+  const travel = Math.atan2(spec.sideways, spec.forward)
+  for (let i = 0; i < moments; i++) {
+    const time = ((i + 0.5) / moments) * stridePeriod
+    columns.time[i] = time
+    const standing: { leg: number; x: number; y: number }[] = []
+    for (let leg = 0; leg < n; leg++) {
+      const since = (time / stridePeriod - phases[leg]! + 1) % 1
+      if (since >= dutyFactor) continue
+      const at = underBody(feet[leg]!, (since - 0.5 * dutyFactor) * stridePeriod, spec)
+      columns.stands[n * i + leg] = 1
+      columns.footX[n * i + leg] = at.x
+      columns.footY[n * i + leg] = at.y
+      standing.push({ leg, ...at })
+    }
+    columns.margin[i] = supportMargin(standing, weightAt)
+    columns.longitudinalMargin[i] = longitudinalMargin(standing, weightAt, travel)
+    columns.frictionUse[i] = shareWeight(columns.share.subarray(n * i, n * i + n), standing, weightAt, spec)
+  }
+  return summary(columns, phases, spec)
+}
+
+/** Phases of touch-down, of a named gait or as given. */
+function phasesOf(
+  where: string,
+  named: keyof typeof GAITS | undefined,
+  phases: readonly number[] | undefined,
+  legs: number,
+): readonly number[] {
+  if ((named === undefined) === (phases === undefined)) refuse(where, 'gait', named, 'give either a named gait or the phases of the legs')
+  if (named !== undefined && legs !== 4)
+    refuse(where, 'feet', `${legs} feet`, `must be four for the gait '${named}'; give phases for others`)
+  if (phases !== undefined && phases.length !== legs)
+    refuse(where, 'phases', `${phases.length} phases`, `must be one for each of the ${legs} feet`)
+  return phases ?? GAITS[named!]
+}
+
+/** Where a foot fixed to the ground is seen from the body, a time after mid stance, for a body that moves and turns evenly. */
+function underBody(
+  foot: { readonly x: number; readonly y: number },
+  time: number,
+  { forward, sideways, turnRate }: { readonly forward: number; readonly sideways: number; readonly turnRate: number },
+): { x: number; y: number } {
+  const turn = turnRate * time
+  // Displacement of the body: the speed's own direction turns with it; the series keep their digits for small turns.
+  const along = Math.abs(turn) < 1e-4 ? time * (1 - (turn * turn) / 6) : Math.sin(turn) / turnRate
+  const aside = Math.abs(turn) < 1e-4 ? time * (turn / 2) : (1 - Math.cos(turn)) / turnRate
+  const x = foot.x - (forward * along - sideways * aside)
+  const y = foot.y - (forward * aside + sideways * along)
+  const [s, c] = [Math.sin(turn), Math.cos(turn)]
+  return { x: c * x + s * y, y: c * y - s * x }
+}
+
+/** Writes each leg's part of the weight; returns the largest part of friction in use, NaN where the feet cannot hold the weight. */
+function shareWeight(
+  share: Float64Array,
+  standing: readonly { leg: number; x: number; y: number }[],
+  weightAt: { x: number; y: number },
+  spec: {
+    mass: number
+    slope: number
+    uphill: number
+    friction: number
+    gravity: number
+    centreOfMass: { x: number; y: number; z: number }
+  },
+): number {
+  const { mass, slope, uphill, friction, gravity: g, centreOfMass: c } = spec
+  if (standing.length === 2) {
+    const [a, b] = standing as [(typeof standing)[number], (typeof standing)[number]]
+    const along =
+      ((weightAt.x - a.x) * (b.x - a.x) + (weightAt.y - a.y) * (b.y - a.y)) / Math.max((b.x - a.x) ** 2 + (b.y - a.y) ** 2, 1e-30)
+    const of = Math.min(1, Math.max(0, along))
+    share[a.leg] = 1 - of
+    share[b.leg] = of
+    return Number.NaN
+  }
+  if (standing.length === 1) share[standing[0]!.leg] = 1
+  if (standing.length < 3) return Number.NaN
+  const m = (x: number) => [x, 'm'] as const
+  const answer: FootForces | NoFootForces = footForces({
+    feet: standing.map(({ x, y }) => ({ at: { x: m(x), y: m(y), z: m(0) } })),
+    friction,
+    mass: [mass, 'kg'],
+    centreOfMass: { x: m(c.x), y: m(c.y), z: m(c.z) },
+    gravity: {
+      x: [-g * Math.sin(slope) * Math.cos(uphill), 'm/s^2'],
+      y: [-g * Math.sin(slope) * Math.sin(uphill), 'm/s^2'],
+      z: [-g * Math.cos(slope), 'm/s^2'],
+    },
+  })
+  if (!answer.feasible) {
+    share.fill(Number.NaN)
+    return Number.NaN
+  }
+  standing.forEach(({ leg }, k) => {
+    share[leg] = answer.normals[k]!.si / (mass * g * Math.cos(slope))
+  })
+  return answer.worstUse.si
+}
+
+type Columns = Omit<GaitSamples, 'toJSON'>
+
+function summary(
+  columns: Columns,
+  phases: readonly number[],
+  spec: {
+    feet: readonly { x: number; y: number }[]
+    dutyFactor: number
+    stridePeriod: number
+    forward: number
+    sideways: number
+    turnRate: number
+  },
+): Gait {
+  const { count, legs: n, margin, longitudinalMargin: along, stands, share, time, frictionUse } = columns
+  const worst = margin.indexOf(Math.min(...margin))
+  const perSample = Array.from({ length: count }, (_, i) => stands.subarray(n * i, n * i + n).reduce((sum, x) => sum + x, 0))
+  const legs = spec.feet.map((foot, leg): GaitLeg => {
+    const half = 0.5 * spec.dutyFactor * spec.stridePeriod
+    const [start, end] = [underBody(foot, -half, spec), underBody(foot, half, spec)]
+    const shares = Array.from({ length: count }, (_, i) => share[n * i + leg]!).filter((x) => !Number.isNaN(x))
+    return {
+      phase: phases[leg]!,
+      stanceSweep: new Quantity(Math.hypot(start.x - end.x, start.y - end.y), 'length'),
+      heading: new Quantity(Math.atan2(start.y - end.y + 0, start.x - end.x + 0), 'angle'),
+      largestShare: new Quantity(Math.max(0, ...shares), 'ratio'),
+      meanShare: new Quantity(shares.reduce((sum, x) => sum + x, 0) / Math.max(1, shares.length), 'ratio'),
+    }
+  })
+  return {
+    legs,
+    leastMargin: new Quantity(margin[worst]!, 'length'),
+    leastLongitudinalMargin: new Quantity(Math.min(...along), 'length'),
+    atTime: new Quantity(time[worst]!, 'time'),
+    standing: { fewest: Math.min(...perSample), most: Math.max(...perSample) },
+    staticallyStable: margin[worst]! >= 0,
+    worstFrictionUse: new Quantity(Math.max(0, ...frictionUse.filter((x) => !Number.isNaN(x))), 'ratio'),
+    samples: withLists(columns),
+  }
+}
