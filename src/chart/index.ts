@@ -1,7 +1,7 @@
 /**
  * Charts as Vega-Lite specifications: plain JSON that notebooks show natively and that the report renders to SVG.
  *
- * Colours are the eight of Okabe and Ito, "Color Universal Design" (2008), chosen to be told apart by colour-blind readers; line
+ * Colours are the eight of Okabe and Ito, "Color Universal Design" (2008), chosen so that colour-blind readers can distinguish them; line
  * dashes, marker shapes and direct text repeat what colour says.
  *
  * @module

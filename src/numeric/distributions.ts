@@ -117,12 +117,12 @@ function cutNormal(p: number, a: number, b: number): number {
   return Math.min(Math.max(normalQuantile(u), a), b)
 }
 
-/** Refuses a probability outside the open interval from 0 to 1. @internal */
+/** Throws for a probability outside the open interval from 0 to 1. @internal */
 export function probability(routine: string, p: number): void {
   if (!(p > 0 && p < 1)) throw new NumericError(routine, 'outOfRange', 'a probability must lie between 0 and 1', { p })
 }
 
-/** Refuses degrees of freedom that are not positive. @internal */
+/** Throws for degrees of freedom that are not positive. @internal */
 export function freedom(routine: string, dof: number): void {
   if (!(dof > 0 && dof < Infinity)) throw new NumericError(routine, 'outOfRange', 'degrees of freedom must be positive', { dof })
 }

@@ -1,7 +1,7 @@
 import { NumericError } from './error.js'
 import type { ScalarFunction } from './root.js'
 
-/** How closely an integral is wanted, and at what cost. */
+/** Required accuracy of an integral, and the allowed cost. */
 export interface IntegrateOptions {
   /** Accepted error relative to the integral. Default 1e-10. */
   readonly relativeTolerance?: number | undefined

@@ -27,7 +27,7 @@ export interface LeastSquaresProblem {
 
 /** A combination of parameters that the residuals do not determine. */
 export interface Undetermined {
-  /** The parameters involved, by index: one that has no effect, or several that can only be told together. */
+  /** The parameters involved, by index: one that has no effect, or several that can only be determined together. */
   readonly parameters: readonly number[]
   /** How they may change together, each in units of its own size of effect. */
   readonly direction: Float64Array
@@ -49,7 +49,7 @@ export interface LeastSquaresFit {
   readonly covariance: Float64Array
   /** Standard error of each parameter: 0 for one held at a limit, infinite for one that is not determined. */
   readonly standardErrors: Float64Array
-  /** Parameters that ended at a limit which holds them there, by index: no standard error can be told for them. */
+  /** Parameters that ended at a limit which holds them there, by index: they have no standard error. */
   readonly atLimit: readonly number[]
   /** Number of directions in the free parameters that the residuals determine. */
   readonly rank: number
@@ -72,7 +72,7 @@ const RANK_TOLERANCE = 1e-9
  * Fits parameters to data: bounded non-linear least squares by Levenberg and Marquardt's method.
  *
  * Steps come from an orthogonal factorisation, with Moré's scaling, Nielsen's damping and a second-order bend (geodesic acceleration)
- * that also refuses steps too long for the model; parameters pressed against a limit are held there while the rest move. Afterwards the
+ * that also rejects steps too long for the model; parameters pressed against a limit are held there while the rest move. Afterwards the
  * scaled Jacobian's singular values tell which parameters are determined. Finds a local minimum: start near, or several times.
  *
  * @throws NumericError `badArgument` for lengths that differ, fewer residuals than parameters, or a start outside the limits;

@@ -1,7 +1,7 @@
 import { NumericError } from './error.js'
 import type { ScalarFunction } from './root.js'
 
-/** How closely a minimum is wanted, and at what cost. */
+/** Required accuracy of a minimum, and the allowed cost. */
 export interface ScalarMinimumOptions {
   /** Absolute accuracy of the place. Default: 1e-8 of the interval; finer is beyond what function values can tell. */
   readonly xTolerance?: number | undefined

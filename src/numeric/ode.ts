@@ -164,7 +164,7 @@ export function drive(routine: string, problem: OdeProblem, stepper: Stepper): O
       const smallest = 16 * 2 ** -52 * Math.max(Math.abs(t), Math.abs(target))
       h = Math.min(h, maxStep)
       const left = target - t
-      // A last step only just too short would leave a sliver behind; split what is left evenly instead.
+      // A last step only just too short would leave a sliver behind; split the rest into two equal steps instead.
       const last = h >= left * (1 - 1e-10)
       const trial = last ? left : Math.min(h, 0.5 * left)
       if (accepted + rejected >= maxSteps) {

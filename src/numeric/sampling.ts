@@ -7,7 +7,7 @@ export const SOBOL_DIMENSIONS = SOBOL_NUMBERS.length + 1
 
 const BITS = 32
 
-/** A sequence of points that fill the unit cube evenly; any point can be had by its index, so work can be divided freely. */
+/** A sequence of points that fill the unit cube uniformly; any point is available by its index, so work can be divided freely. */
 export interface PointSequence {
   /** Numbers per point. */
   readonly dimensions: number

@@ -14,7 +14,7 @@ export interface EncodedBlock {
 export interface FileHeader {
   readonly format: 'limbwright-sweep'
   readonly version: 1
-  /** What was run: a file of another plan is refused. */
+  /** Digest of what was run. A file of another plan is rejected. */
   readonly plan: string
   readonly formula: string
   readonly rows: number
@@ -82,7 +82,7 @@ export async function digest(text: string): Promise<string> {
   return Array.from(new Uint8Array(hash), (byte) => byte.toString(16).padStart(2, '0')).join('')
 }
 
-/** One line of a file: the data and a check over it, so that a line half written is told from a whole one. */
+/** One line of a file: the data and a check over it, so that a half-written line is recognised. */
 export async function lineOf(data: FileHeader | EncodedBlock): Promise<string> {
   const text = JSON.stringify(data)
   return `${(await digest(text)).slice(0, 16)} ${text}\n`

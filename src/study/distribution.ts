@@ -43,7 +43,7 @@ export const lognormal = <const V>(median: V, factor: number): Distribution<V, n
 /** Uniform: every value between two ends equally likely. */
 export const uniform = <const V>(low: V, high: V): Distribution<V, never> => ({ distribution: 'uniform', at: [low, high] })
 
-/** Triangular: rising from the low end to the likeliest value, falling to the high end. What a range with a typical value is taken as. */
+/** Triangular: rising from the low end to the likeliest value, falling to the high end. A range with a typical value is assumed to scatter like that. */
 export const triangular = <const V>(low: V, mode: V, high: V): Distribution<V, never> => ({
   distribution: 'triangular',
   at: [low, mode, high],
@@ -76,6 +76,8 @@ export interface Scatter {
   readonly high: number
   /** The value below which a fraction lies, 0 < fraction < 1. */
   quantile(fraction: number): number
+  /** The value at a normal score, where it is a simple function: exact in both tails. */
+  atScore?(score: number): number
   /** The fraction below a value. */
   below(x: number): number
   readonly words: string
@@ -127,6 +129,7 @@ const normalScatter = (mean: number, deviation: number, kind: Kind): Scatter => 
   low: Number.NEGATIVE_INFINITY,
   high: Number.POSITIVE_INFINITY,
   quantile: (p) => mean + deviation * normalQuantile(p),
+  atScore: (score) => mean + deviation * score,
   below: (x) => (x === Number.POSITIVE_INFINITY ? 1 : x === Number.NEGATIVE_INFINITY ? 0 : normalCdf((x - mean) / deviation)),
   words: `normal, ${text(mean, kind)} ± ${text(deviation, kind === 'temperature' ? 'temperatureDifference' : kind)}`,
 })
@@ -141,6 +144,7 @@ function lognormalScatter(median: number, factor: number, kind: Kind): Scatter {
     low: 0,
     high: Number.POSITIVE_INFINITY,
     quantile: (p) => median * Math.exp(s * normalQuantile(p)),
+    atScore: (score) => median * Math.exp(s * score),
     below: (x) => (x <= 0 ? 0 : x === Number.POSITIVE_INFINITY ? 1 : normalCdf(Math.log(x / median) / s)),
     words: `lognormal, ${text(median, kind)} within a factor ${Number(factor.toPrecision(3))}`,
   }

@@ -26,7 +26,7 @@ export interface Confounded {
   readonly message: string
 }
 
-/** Above this correlation of their errors, two parameters are said to be told apart poorly. */
+/** Above this correlation of their errors, two parameters are reported as poorly separated. */
 const POORLY_APART = 0.98
 
 const ERROR_WORDS = { determined: '–', atLimit: 'at its limit', undetermined: 'not determined', unsettled: 'not settled' } as const
@@ -115,8 +115,8 @@ export class FitResult extends Printable {
       parameters: names(parameters),
       message:
         parameters.length === 1
-          ? `${names(parameters)[0]} has no effect on these readings: they do not tell it`
-          : `${names(parameters).join(' and ')} cannot be told apart: these readings tell only a combination of them; fix one, or log readings in which they differ`,
+          ? `${names(parameters)[0]} has no effect on these readings: they do not determine it`
+          : `${names(parameters).join(' and ')} cannot be separated: these readings determine only a combination of them; fix one, or log readings in which they differ`,
     }))
     const poor: Confounded[] = []
     this.parameters.forEach(({ path: one, state }, i) => {
@@ -125,7 +125,7 @@ export class FitResult extends Printable {
         if (Math.abs(r) > POORLY_APART)
           poor.push({
             parameters: [one, other],
-            message: `${one} and ${other} are told apart poorly: their errors correlate by ${r.toFixed(4)}`,
+            message: `${one} and ${other} are separated poorly: their errors correlate by ${r.toFixed(4)}`,
           })
       }
     })

@@ -7,6 +7,8 @@
 export { type Bounds, type BoundsOptions, bounds, type Extreme, type Trend } from './bounds.js'
 export type { Design, Range } from './design.js'
 export { type Distribution, type DistributionOf, lognormal, normal, type SpreadOf, triangular, truncated, uniform } from './distribution.js'
+export { type FailureOptions, failureProbability } from './failure-probability.js'
+export { type FirstOrderReliability, Reliability } from './failure-result.js'
 export { type FitPlan, fit, type Guess, type Logged, type Measured } from './fit.js'
 export type { Confounded, FitResult, FittedParameter } from './fit-result.js'
 export { mergeSweep } from './merge-sweep.js'

@@ -85,7 +85,7 @@ export function modelOf(
   const x = recordReader(formula.def.inputs, true)(given, '', issues) as Record<string, unknown>
   const kernel = answering(formula.si as (x: unknown) => unknown)
   const requires = requirementsOf(formula)
-  // With bad input among what was given, records on the way may be missing; then nobody asks for a value.
+  // With bad input among what was given, records on the way may be missing; the model is then never evaluated.
   const places = issues.length > 0 ? [] : paths.map((path) => placeAt(x, path))
   const at = (values: ArrayLike<number>): number => {
     for (let i = 0; i < places.length; i++) {
@@ -120,7 +120,7 @@ export interface UncertainModel {
 }
 
 /**
- * Finds what is uncertain in an argument: distributions, properties with a range (taken as triangular over it), and inputs left out whose default
+ * Finds what is uncertain in an argument: distributions, properties with a range (triangular over it), and omitted inputs whose default
  * is such a property.
  * Throws one `InputError` that lists every issue, nothing uncertain among them.
  */
@@ -230,5 +230,5 @@ export function slope(f: (x: number) => number, x: number, step: number, limits:
 
 /** The value of an input at a normal score: where the same share of its distribution lies below. */
 export function valueAtScore({ scatter }: Varied, score: number): number {
-  return scatter.quantile(Math.min(Math.max(normalCdf(score), Number.MIN_VALUE), 1 - 2 ** -53))
+  return scatter.atScore?.(score) ?? scatter.quantile(Math.min(Math.max(normalCdf(score), Number.MIN_VALUE), 1 - 2 ** -53))
 }

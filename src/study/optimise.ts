@@ -91,7 +91,7 @@ function problemOf({ axes, choices, goals, limits }: Plan, resultAt: ResultAt): 
   }
 }
 
-/** Random points from which the size of an output is told where its limit is zero and tells none. */
+/** Random points that give the size of an output whose limit is zero. */
 const PROBES = 32
 /** A stream of its own. */
 const PROBE_STREAM = 2 ** 31

@@ -110,7 +110,7 @@ export class Optimum extends Printable {
   toMarkdown(most = 12): string {
     const goals = this.goals.map(({ output, goal }) => `${goal} ${output}`).join(', ')
     const { best, front } = this
-    // Evenly spread over the front, ends included.
+    // Uniformly spread over the front, ends included.
     const shown =
       front.length <= most
         ? front

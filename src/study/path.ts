@@ -46,7 +46,7 @@ export type Without<I, P> = P extends keyof I
 /** Names of a formula's outputs that are numbers. */
 export type ScalarOutput<O> = { [N in keyof O & string]: O[N] extends Kind | { kind: Kind } ? N : never }[keyof O & string]
 
-/** What result is asked for: the value itself, or one named output's value where there are several. */
+/** The target result: the value itself, or one named output's value where there are several. */
 export type Target<O> = O extends Kind
   ? In<O>
   : O extends { kind: infer K extends Kind; infinite: true }

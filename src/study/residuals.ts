@@ -36,7 +36,7 @@ export function residualChecks(residuals: Float64Array, sigma: number, freedom: 
       holds: pValue >= UNUSUAL,
       pValue,
       readings: [],
-      message: `residuals are ${(Math.sqrt(square / freedom) / sigma).toPrecision(3)} times the deviation given (p = ${pValue.toPrecision(2)})${pValue < UNUSUAL ? ': the formula does not describe the readings, or they scatter more than was said' : ''}`,
+      message: `residuals are ${(Math.sqrt(square / freedom) / sigma).toPrecision(3)} times the deviation given (p = ${pValue.toPrecision(2)})${pValue < UNUSUAL ? ': the formula does not describe the readings, or they scatter more than the deviation given' : ''}`,
     })
   }
   return checks

@@ -45,7 +45,7 @@ type Compiled = (
   requires: RowLoop['requires'],
 ) => void
 
-/** Loops made, by kernel: a sweep in blocks asks for the same again and again. */
+/** Compiled loops by kernel: a sweep in blocks needs the same loop again and again. */
 const made = new WeakMap<RowLoop['kernel'], Map<string, Compiled | undefined>>()
 
 function compile({ x, kernel, requires, paths, keys, outputs }: RowLoop): Compiled | undefined {
@@ -96,7 +96,7 @@ function runAnyRows({ x, kernel: bare, requires, paths, inputs, keys, outputs }:
       const key = keys[q] as string
       const value = key === '' ? y : (y as Record<string, unknown> | undefined)?.[key]
       const column = outputs[q] as Float64Array | string[]
-      // A row without an answer: NaN, and a word that says so.
+      // A row without an answer: NaN, and the words 'no answer'.
       if (Array.isArray(column)) column[i] = value === undefined ? 'no answer' : String(value)
       else column[i] = value === undefined ? Number.NaN : (value as number)
     }

@@ -27,7 +27,7 @@ export interface RunOptions {
   readonly onProgress?: (progress: SweepProgress) => void
   /** Stops the sweep after the block at hand; what is done stays in the file. */
   readonly signal?: AbortSignal
-  /** Where results are appended block by block (Node only). A file of the same plan is gone on with; of another plan it is refused. */
+  /** File to which results are appended block by block (Node only). A file of the same plan is continued, of another plan rejected. */
   readonly file?: string
   /** Only part k of n, from 1: every n-th block. Any batch system can run the parts; `mergeSweep` puts them together. */
   readonly shard?: readonly [k: number, n: number]

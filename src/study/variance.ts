@@ -13,7 +13,7 @@ import { correlatedReplicate, type Round, replicate } from './variance-rounds.js
 export interface VarianceOptions<P extends string = string> {
   /** Inputs that scatter together. Default: none do. */
   readonly correlations?: readonly Correlation<P>[]
-  /** Base points of each replicate; a power of two fills the space evenly. Default 512. */
+  /** Base points of each replicate; a power of two fills the space uniformly. Default 512. */
   readonly samples?: number
   /**
    * Independent repetitions, from whose spread the confidence intervals come. Default 16. The formula runs samples × replicates × (inputs + 2)
@@ -122,7 +122,7 @@ export function varianceShares<I extends Inputs, O extends Output>(
     issues.push({ path: 'confidence', given: show(confidence), accepts: 'must be a number between 0 and 1' })
   const { varied, model } = uncertainModel(untyped(formula), given, output, issues)
   if (2 * varied.length > SOBOL_DIMENSIONS)
-    throw new NoResultError(`${formula.id}: at most ${Math.floor(SOBOL_DIMENSIONS / 2)} uncertain inputs can be told apart`)
+    throw new NoResultError(`${formula.id}: at most ${Math.floor(SOBOL_DIMENSIONS / 2)} uncertain inputs can be separated`)
   const { matrix, lower } = correlationFactor(
     varied.map(({ path }) => path),
     correlations,

@@ -52,7 +52,7 @@ async function letRest(key: string, threads: readonly Worker[]): Promise<void> {
 
 /**
  * Runs blocks on threads, each taking the next when it is done with one, and hands the results over in the order of the blocks: what is
- * kept is the same as on one thread, to the byte. `plan` is the text of the caller's job: a module that exports another one is refused.
+ * kept is the same as on one thread, to the byte. `plan` is the text of the caller's job: a module that exports another one is rejected.
  */
 export async function workers(
   { count, module, name }: WorkerPlan,
