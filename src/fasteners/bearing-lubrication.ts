@@ -18,21 +18,21 @@ const CURVES = [
  */
 export const bearingLifeFactor = /* @__PURE__ */ formula('fasteners.bearingLifeFactor', {
   inputs: {
-    /** Kinematic viscosity of the oil at the temperature of the bearing [m²/s]. */
+    /** Kinematic viscosity of the oil at the temperature of the bearing. */
     viscosity: { kind: 'kinematicViscosity', above: 0 },
-    /** Mean of bore and outside diameter [m]. */
+    /** Mean of bore and outside diameter. */
     meanDiameter: { kind: 'length', above: 0 },
-    /** Speed [rad/s]; of an oscillating joint its mean speed. */
+    /** Speed; of an oscillating joint its mean speed. */
     speed: { kind: 'angularVelocity', above: 0 },
     /** How clean it runs: extreme and high for sealed bearings of clean rooms, normal for sealed and greased, slight for shielded, typical and severe without seals. */
     cleanliness: { oneOf: ['extreme', 'high', 'normal', 'slight', 'typical', 'severe', 'verySevere'] },
-    /** Fatigue load limit; for ball bearings about a 22nd of the static rating [N]. */
+    /** Fatigue load limit; for ball bearings about a 22nd of the static rating. */
     fatigueLoadLimit: { kind: 'force', above: 0 },
-    /** Equivalent dynamic load [N]. */
+    /** Equivalent dynamic load. */
     load: { kind: 'force', above: 0 },
   },
   output: {
-    /** Viscosity at which the surfaces just part [m²/s]. */
+    /** Viscosity at which the surfaces just part. */
     referenceViscosity: 'kinematicViscosity',
     /** Viscosity over reference viscosity; at most 4 counts. */
     viscosityRatio: 'ratio',

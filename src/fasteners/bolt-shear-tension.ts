@@ -9,9 +9,9 @@ import { BOLT_STRENGTHS, THREAD_AREAS } from './thread-inputs.js'
  */
 export const boltShearTension = /* @__PURE__ */ formula('fasteners.boltShearTension', {
   inputs: {
-    /** Shear force in one plane [N]. */
+    /** Shear force in one plane. */
     shear: { kind: 'force', min: 0 },
-    /** Tension of the bolt, external load and remaining preload [N]. */
+    /** Tension of the bolt, external load and remaining preload. */
     tension: { kind: 'force', min: 0 },
     /** Sizes of the thread, from `metricThread`. */
     thread: THREAD_AREAS,
@@ -23,9 +23,9 @@ export const boltShearTension = /* @__PURE__ */ formula('fasteners.boltShearTens
     shearRatio: { kind: 'ratio', above: 0, max: 1, default: 0.6 },
   },
   output: {
-    /** Shear at which the bolt breaks without tension [N]. */
+    /** Shear at which the bolt breaks without tension. */
     shearLoad: 'force',
-    /** Tension at which the bolt breaks without shear [N]. */
+    /** Tension at which the bolt breaks without shear. */
     breakingLoad: 'force',
     /** Used share by the straight line: shear over its load, plus tension over 1.4 times 0.9 of the breaking load. */
     straightLineUse: 'ratio',

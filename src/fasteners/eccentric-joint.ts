@@ -8,45 +8,45 @@ import { formula } from '../formula/index.js'
  */
 export const eccentricJoint = /* @__PURE__ */ formula('fasteners.eccentricJoint', {
   inputs: {
-    /** Clamp load that is left [N]. */
+    /** Clamp load that is left. */
     clampLoad: { kind: 'force', min: 0 },
-    /** Outside tension of this bolt's part of the joint [N]. */
+    /** Outside tension of this bolt's part of the joint. */
     externalLoad: { kind: 'force', min: 0 },
-    /** Place of the external load, from the centroid of the face [m]. */
+    /** Place of the external load, from the centroid of the face. */
     loadAt: { kind: 'length', min: 0 },
-    /** Place of the bolt, from the centroid of the face [m]; negative on the side away from the load. */
+    /** Place of the bolt, from the centroid of the face; negative on the side away from the load. */
     boltAt: 'length',
-    /** Distance from the centroid of the face to its edge on the side of the load [m]. */
+    /** Distance from the centroid of the face to its edge on the side of the load. */
     edgeAt: { kind: 'length', above: 0 },
-    /** Area of the face that belongs to this bolt, without the hole [m²]. */
+    /** Area of the face that belongs to this bolt, without the hole. */
     faceArea: { kind: 'area', above: 0 },
-    /** Second moment of area of that face about the axis through its centroid, across the line [m⁴]. */
+    /** Second moment of area of that face about the axis through its centroid, across the line. */
     faceSecondMoment: { kind: 'secondMomentOfArea', above: 0 },
-    /** Length of grip [m]. */
+    /** Length of grip. */
     grip: { kind: 'length', above: 0 },
-    /** Modulus of the clamped parts [Pa]. */
+    /** Modulus of the clamped parts. */
     memberModulus: { kind: 'modulus', above: 0 },
-    /** Compliance of the clamped parts under a load through their centroid (`memberCompliance`) [m/N]. */
+    /** Compliance of the clamped parts under a load through their centroid (`memberCompliance`). */
     memberCompliance: { kind: 'linearCompliance', above: 0 },
-    /** Compliance of the bolt (`boltCompliance`) [m/N]. */
+    /** Compliance of the bolt (`boltCompliance`). */
     boltCompliance: { kind: 'linearCompliance', above: 0 },
-    /** Diameter of the bolt that bends: of its stress area [m]. */
+    /** Diameter of the bolt that bends: of its stress area. */
     boltDiameter: { kind: 'length', above: 0 },
-    /** Modulus of the bolt [Pa]. */
+    /** Modulus of the bolt. */
     boltModulus: { kind: 'modulus', above: 0 },
   },
   output: {
     /** Share of the external load that the bolt carries while the face is closed. */
     loadFactor: 'ratio',
-    /** Tension of the bolt [N]. */
+    /** Tension of the bolt. */
     boltLoad: 'force',
-    /** Angle by which the external load turns the two ends of the grip against each other [rad]. */
+    /** Angle by which the external load turns the two ends of the grip against each other. */
     endRotation: 'angle',
-    /** Bending stress of the bolt by that turn [Pa]. */
+    /** Bending stress of the bolt by that turn. */
     bendingStress: 'stress',
-    /** Bending stress of the bolt by the clamp load itself, where it is not clamped through the centroid [Pa]. */
+    /** Bending stress of the bolt by the clamp load itself, where it is not clamped through the centroid. */
     clampBendingStress: 'stress',
-    /** External load at which the edge begins to gape [N]; infinite when it never does. */
+    /** External load at which the edge begins to gape; infinite when it never does. */
     gapLoad: { kind: 'force', infinite: true },
     /** Whether the face is closed; beyond that load all other results hold no longer. */
     state: { oneOf: ['closed', 'gaping'] },

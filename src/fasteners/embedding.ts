@@ -37,14 +37,14 @@ export const faceEmbeddings = {
 /** Clamp load lost when faces and threads flatten after tightening: short stiff joints lose most. */
 export const embeddingLoss = /* @__PURE__ */ formula('fasteners.embeddingLoss', {
   inputs: {
-    /** Flattening of all faces and threads together (`faceEmbeddings`) [m]. */
+    /** Flattening of all faces and threads together (`faceEmbeddings`). */
     embedding: { kind: 'length', min: 0 },
-    /** Compliance of the bolt [m/N]. */
+    /** Compliance of the bolt. */
     boltCompliance: { kind: 'linearCompliance', above: 0 },
-    /** Compliance of the clamped parts [m/N]. */
+    /** Compliance of the clamped parts. */
     memberCompliance: { kind: 'linearCompliance', min: 0 },
   },
-  /** Clamp load lost [N]; more than the clamp load where the joint comes loose. */
+  /** Clamp load lost; more than the clamp load where the joint comes loose. */
   output: 'force',
   equation: ['result = embedding / (boltCompliance + memberCompliance)'],
   assumes: ['elastic bolt and parts'],

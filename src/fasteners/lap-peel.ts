@@ -10,37 +10,37 @@ const LONG = 40
  */
 export const lapPeel = /* @__PURE__ */ formula('fasteners.lapPeel', {
   inputs: {
-    /** Pull on the joint [N]. */
+    /** Pull on the joint. */
     force: { kind: 'force', above: 0 },
-    /** Width [m]. */
+    /** Width. */
     width: { kind: 'length', above: 0 },
-    /** Length of the lap [m]. */
+    /** Length of the lap. */
     overlap: { kind: 'length', above: 0 },
-    /** Thickness of each part [m]. */
+    /** Thickness of each part. */
     thickness: { kind: 'length', above: 0 },
-    /** Modulus of each part [Pa]. */
+    /** Modulus of each part. */
     modulus: { kind: 'modulus', above: 0 },
     /** Poisson's ratio of each part. */
     poissonRatio: { kind: 'ratio', min: 0, below: 0.5 },
-    /** Thickness of the adhesive [m]. */
+    /** Thickness of the adhesive. */
     bondThickness: { kind: 'length', above: 0 },
-    /** Modulus of the adhesive, across the bond [Pa]. */
+    /** Modulus of the adhesive, across the bond. */
     bondModulus: { kind: 'modulus', above: 0 },
-    /** Shear modulus of the adhesive [Pa]. */
+    /** Shear modulus of the adhesive. */
     shearModulus: { kind: 'modulus', above: 0 },
-    /** Length of each part from the lap to where it can turn freely [m]. Default: long parts. */
+    /** Length of each part from the lap to where it can turn freely. Default: long parts. */
     freeLength: { kind: 'length', above: 0, optional: true },
   },
   output: {
     /** Moment at the end of the lap over that of a rigid lap, force times half a thickness. */
     momentFactor: 'ratio',
-    /** Moment in each part at the end of the lap [N m]. */
+    /** Moment in each part at the end of the lap. */
     edgeMoment: 'torque',
-    /** Largest peel stress, across the bond at its ends [Pa]. */
+    /** Largest peel stress, across the bond at its ends. */
     peelStress: 'stress',
-    /** Largest shear stress of the bond, bending of the parts included [Pa]. */
+    /** Largest shear stress of the bond, bending of the parts included. */
     shearStress: 'stress',
-    /** Largest stress of each part, tension and bending at the end of the lap [Pa]. */
+    /** Largest stress of each part, tension and bending at the end of the lap. */
     partStress: 'stress',
   },
   assumes: [

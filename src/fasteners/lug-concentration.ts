@@ -13,9 +13,9 @@ const POLYNOMIALS = {
  */
 export const lugStressConcentration = /* @__PURE__ */ formula('fasteners.lugStressConcentration', {
   inputs: {
-    /** Width of the lug across the load [m]. */
+    /** Width of the lug across the load. */
     width: { kind: 'length', above: 0 },
-    /** Hole diameter [m]. */
+    /** Hole diameter. */
     diameter: { kind: 'length', above: 0 },
     /** End of the lug: round and concentric with the hole, or square and at least one width beyond the middle of the hole. */
     end: { oneOf: ['round', 'square'] },

@@ -45,7 +45,6 @@ export const pressFitOverTime = /* @__PURE__ */ formula('fasteners.pressFitOverT
       elasticCompliance: pinShare,
       creepingLayers: [{ compliance: 1 - pinShare, creep }],
       embedding: 0,
-      retightenings: undefined,
       times,
     })
     return { pressures: clampLoads.map((share) => pressure * share), lowest: pressure * lowest }

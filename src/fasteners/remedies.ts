@@ -46,7 +46,7 @@ export function compareClampRemedies(specification: ClampRemedySpecification): C
   const { clampLoad, boltCompliance, printCompliance, creep, times } = x
   if (!isCreepRatio(creep, times)) refuse('fasteners.compareClampRemedies', 'creep', creep, CREEP_RATIO)
   const creepingLayers = [{ compliance: printCompliance, creep }]
-  const plain = { clampLoad, creepingLayers, embedding: 0, retightenings: undefined, times }
+  const plain = { clampLoad, creepingLayers, embedding: 0, times }
   const forces = (loads: readonly number[]) => loads.map((load) => new Quantity(load, 'force'))
   const over = (elasticCompliance: number, retightenings?: readonly number[]) =>
     forces(clampLoadOverTime.si({ ...plain, elasticCompliance, retightenings }).clampLoads)

@@ -16,39 +16,39 @@ function wedge(angle: number, friction: number): number {
  */
 export const snapHook = /* @__PURE__ */ formula('fasteners.snapHook', {
   inputs: {
-    /** Length of the hook from its root to its catch [m]. */
+    /** Length of the hook from its root to its catch. */
     length: { kind: 'length', above: 0 },
-    /** Thickness at the root, in the direction of bending [m]. */
+    /** Thickness at the root, in the direction of bending. */
     thickness: { kind: 'length', above: 0 },
-    /** Width [m]. */
+    /** Width. */
     width: { kind: 'length', above: 0 },
     /** Thickness along the hook: uniform, or tapered to half at the catch. */
     shape: { oneOf: ['uniform', 'halfThickness'], default: 'uniform' },
-    /** Depth of the catch, by which the hook bends while it snaps [m]. */
+    /** Depth of the catch, by which the hook bends while it snaps. */
     undercut: { kind: 'length', above: 0 },
-    /** Secant modulus at that strain [Pa]. */
+    /** Secant modulus at that strain. */
     modulus: { kind: 'modulus', above: 0 },
     /** Allowable strain: for one assembly about 0.7 of the strain at yield, for many 0.4. */
     allowableStrain: { kind: 'strain', above: 0 },
     /** Coefficient of friction of hook on catch. */
     friction: { kind: 'ratio', min: 0 },
-    /** Slope of the entering face against the direction of assembly [rad]. */
+    /** Slope of the entering face against the direction of assembly. */
     entryAngle: { kind: 'angle', above: 0, below: '90 deg' },
-    /** Slope of the holding face against the direction of assembly [rad]; 90 degrees does not come apart. */
+    /** Slope of the holding face against the direction of assembly; 90 degrees does not come apart. */
     holdingAngle: { kind: 'angle', above: 0, max: '90 deg' },
   },
   output: {
     /** Largest strain, at the root, while the hook snaps. */
     strain: 'strain',
-    /** Undercut at the allowable strain [m]. */
+    /** Undercut at the allowable strain. */
     allowableUndercut: 'length',
     /** Allowable strain over strain. */
     reserve: 'ratio',
-    /** Force that bends the hook aside [N]. */
+    /** Force that bends the hook aside. */
     deflectionForce: 'force',
-    /** Force to push the hook in [N]; infinite where the entering face locks. */
+    /** Force to push the hook in; infinite where the entering face locks. */
     matingForce: { kind: 'force', infinite: true },
-    /** Force to pull the hook out [N]; infinite where the holding face locks. */
+    /** Force to pull the hook out; infinite where the holding face locks. */
     separationForce: { kind: 'force', infinite: true },
     /** Whether the hook survives and can be assembled. */
     state: { oneOf: ['snaps', 'overstrained', 'locks'] },

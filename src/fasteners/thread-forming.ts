@@ -34,15 +34,15 @@ export const threadFormingScrew = /* @__PURE__ */ formula('fasteners.threadFormi
   inputs: {
     /** The screw's sizes: outer diameter of its thread, pitch, pitch diameter. */
     thread: THREAD_HELIX,
-    /** Diameter of the hole before the thread is formed [m]. */
+    /** Diameter of the hole before the thread is formed. */
     pilotDiameter: { kind: 'length', above: 0 },
-    /** Length of formed thread, without the tapered start [m]. */
+    /** Length of formed thread, without the tapered start. */
     engagement: { kind: 'length', above: 0 },
-    /** Outer diameter of the boss [m]. */
+    /** Outer diameter of the boss. */
     bossDiameter: { kind: 'length', above: 0 },
-    /** Shear strength of the plastic at its temperature and for the duration of the load; across the layers of an upright boss [Pa]. */
+    /** Shear strength of the plastic at its temperature and for the duration of the load; across the layers of an upright boss. */
     shearStrength: { kind: 'stress', above: 0 },
-    /** Torque that forms the last turn, measured [N m]. */
+    /** Torque that forms the last turn, measured. */
     formingTorque: { kind: 'torque', min: 0 },
     /** Coefficient of friction in the formed thread. */
     threadFriction: { kind: 'ratio', min: 0 },
@@ -53,13 +53,13 @@ export const threadFormingScrew = /* @__PURE__ */ formula('fasteners.threadFormi
     share: { kind: 'ratio', above: 0, below: 1, default: 0.5 },
   },
   output: {
-    /** Force that shears the formed thread [N]. */
+    /** Force that shears the formed thread. */
     pullOutForce: 'force',
-    /** Torque that strips the thread once the head is down [N m]. */
+    /** Torque that strips the thread once the head is down. */
     strippingTorque: 'torque',
-    /** Torque to set, between forming and stripping [N m]. */
+    /** Torque to set, between forming and stripping. */
     tighteningTorque: 'torque',
-    /** Clamp load at that torque, before the plastic relaxes [N]. */
+    /** Clamp load at that torque, before the plastic relaxes. */
     clampLoad: 'force',
     /** Stripping torque over forming torque; infinite where nothing is needed to form. */
     torqueRatio: { kind: 'ratio', infinite: true },

@@ -5,18 +5,18 @@ import { boxSection, roundSection } from './sections.js'
 /** Largest stress of a box beam under a bending moment and a force along it. */
 export const boxBendingStress = /* @__PURE__ */ formula('structures.boxBendingStress', {
   inputs: {
-    /** Bending moment [N m]. */
+    /** Bending moment. */
     moment: { kind: 'torque', min: 0 },
     ...BOX,
-    /** Force along the beam, tension or compression, added as mean stress [N]. */
+    /** Force along the beam, tension or compression, added as mean stress. */
     axialForce: { kind: 'force', min: 0, default: '0 N' },
   },
   output: {
-    /** Largest stress, at the outer fibre [Pa]. */
+    /** Largest stress, at the outer fibre. */
     stress: 'stress',
-    /** Second moment of area [m⁴]. */
+    /** Second moment of area. */
     secondMoment: 'secondMomentOfArea',
-    /** Area of the section [m²]. */
+    /** Area of the section. */
     area: 'area',
   },
   equation: ['stress == moment * depth / (2 * secondMoment) + axialForce / area'],
@@ -32,11 +32,11 @@ export const boxBendingStress = /* @__PURE__ */ formula('structures.boxBendingSt
 /** Bending stress of a round bar or tube. */
 export const roundBendingStress = /* @__PURE__ */ formula('structures.roundBendingStress', {
   inputs: {
-    /** Bending moment [N m]. */
+    /** Bending moment. */
     moment: { kind: 'torque', min: 0 },
     ...ROUND,
   },
-  /** Stress at the outer fibre [Pa]. */
+  /** Stress at the outer fibre. */
   output: 'stress',
   equation: ['result = 32 * moment * diameter / (pi * (diameter^4 - holeDiameter^4))'],
   assumes: ['straight bar, plane sections stay plane', 'no notch'],

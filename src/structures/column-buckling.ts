@@ -10,29 +10,29 @@ const EFFECTIVE_LENGTH = { bothPinned: 1, fixedAndFree: 2, fixedAndPinned: 0.699
  */
 export const columnBuckling = /* @__PURE__ */ formula('structures.columnBuckling', {
   inputs: {
-    /** Compressive force [N]. */
+    /** Compressive force. */
     force: { kind: 'force', min: 0 },
-    /** Length of the column [m]. */
+    /** Length of the column. */
     length: { kind: 'length', above: 0 },
     /** How the ends are held. */
     ends: { oneOf: ['bothPinned', 'fixedAndFree', 'fixedAndPinned', 'bothFixed'] },
-    /** Area of the section [m²]. */
+    /** Area of the section. */
     area: { kind: 'area', above: 0 },
-    /** Least second moment of area: a column buckles across its weak axis [m⁴]. */
+    /** Least second moment of area: a column buckles across its weak axis. */
     secondMoment: { kind: 'secondMomentOfArea', above: 0 },
-    /** Modulus along the column, at its temperature and for the duration of the load [Pa]. */
+    /** Modulus along the column, at its temperature and for the duration of the load. */
     modulus: { kind: 'modulus', above: 0 },
-    /** Compressive yield strength [Pa]. */
+    /** Compressive yield strength. */
     yieldStrength: { kind: 'stress', above: 0 },
   },
   output: {
-    /** Length of the column with pinned ends that buckles at the same force [m]. */
+    /** Length of the column with pinned ends that buckles at the same force. */
     effectiveLength: 'length',
     /** Slenderness ratio: effective length over radius of gyration. */
     slenderness: 'ratio',
     /** Slenderness ratio above which Euler's load governs. */
     transitionSlenderness: 'ratio',
-    /** Force at which the column buckles [N]. */
+    /** Force at which the column buckles. */
     criticalForce: 'force',
     /** Critical force over force; infinite without a force. */
     reserve: { kind: 'ratio', infinite: true },

@@ -3,9 +3,9 @@ import { formula } from '../formula/index.js'
 /** Share of the weight that the lower pair of feet carries on a slope: all of it at the slope that tips the robot. */
 export const slopeLoadShare = /* @__PURE__ */ formula('structures.slopeLoadShare', {
   inputs: {
-    /** Slope of the ground, along the line from pair to pair [rad]. */
+    /** Slope of the ground, along the line from pair to pair. */
     slope: { kind: 'angle', min: 0, below: '90 deg' },
-    /** Slope at which the robot tips over its lower feet (`kinematics.tipOverSlope`) [rad]. */
+    /** Slope at which the robot tips over its lower feet (`kinematics.tipOverSlope`). */
     tipOverSlope: { kind: 'angle', above: 0, max: '90 deg' },
     /** Share of the lower pair on the level: a half where the centre of mass is midway between the pairs. */
     levelShare: { kind: 'ratio', min: 0, below: 1, default: 0.5 },

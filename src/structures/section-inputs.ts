@@ -1,18 +1,18 @@
 /** Outer sizes and wall of a box. */
 export const BOX = {
-  /** Outer width, along the bending axis [m]. */
+  /** Outer width, along the bending axis. */
   width: { kind: 'length', above: 0 },
-  /** Outer depth, across the bending axis [m]. */
+  /** Outer depth, across the bending axis. */
   depth: { kind: 'length', above: 0 },
-  /** Wall thickness, the same all round [m]; half of the smaller side makes the box solid. */
+  /** Wall thickness, the same all round; half of the smaller side makes the box solid. */
   wall: { kind: 'length', above: 0 },
 } as const
 
 /** Diameters of a round bar or tube. */
 export const ROUND = {
-  /** Outer diameter [m]; the root diameter of a thread. */
+  /** Outer diameter; the root diameter of a thread. */
   diameter: { kind: 'length', above: 0 },
-  /** Diameter of a hole along the axis [m]. */
+  /** Diameter of a hole along the axis. */
   holeDiameter: { kind: 'length', min: 0, default: '0 mm' },
 } as const
 

@@ -5,15 +5,15 @@ import { BOX, HOLE_FITS, ROUND, WALLS_FIT } from './section-inputs.js'
 export const boxSection = /* @__PURE__ */ formula('structures.boxSection', {
   inputs: { ...BOX },
   output: {
-    /** Area of the section [m²]. */
+    /** Area of the section. */
     area: 'area',
-    /** Second moment of area about the axis along the width [m⁴]. */
+    /** Second moment of area about the axis along the width. */
     secondMoment: 'secondMomentOfArea',
-    /** Second moment of area about the axis along the depth [m⁴]. */
+    /** Second moment of area about the axis along the depth. */
     sidewaysSecondMoment: 'secondMomentOfArea',
-    /** Section modulus for bending across the depth [m³]. */
+    /** Section modulus for bending across the depth. */
     sectionModulus: 'sectionModulus',
-    /** Section modulus for bending across the width [m³]. */
+    /** Section modulus for bending across the width. */
     sidewaysSectionModulus: 'sectionModulus',
   },
   equation: [
@@ -47,15 +47,15 @@ export const boxSection = /* @__PURE__ */ formula('structures.boxSection', {
 export const roundSection = /* @__PURE__ */ formula('structures.roundSection', {
   inputs: { ...ROUND },
   output: {
-    /** Area of the section [m²]. */
+    /** Area of the section. */
     area: 'area',
-    /** Second moment of area about a diameter [m⁴]. */
+    /** Second moment of area about a diameter. */
     secondMoment: 'secondMomentOfArea',
-    /** Section modulus for bending [m³]. */
+    /** Section modulus for bending. */
     sectionModulus: 'sectionModulus',
-    /** Polar second moment of area, the torsion constant [m⁴]. */
+    /** Polar second moment of area, the torsion constant. */
     polarSecondMoment: 'secondMomentOfArea',
-    /** Section modulus for torsion [m³]. */
+    /** Section modulus for torsion. */
     torsionalSectionModulus: 'sectionModulus',
   },
   equation: [

@@ -5,20 +5,20 @@ import { roundSection } from './sections.js'
 /** Shear stress and stiffness of a round bar or tube under a torque. */
 export const roundTorsion = /* @__PURE__ */ formula('structures.roundTorsion', {
   inputs: {
-    /** Torque [N m]. */
+    /** Torque. */
     torque: { kind: 'torque', min: 0 },
     ...ROUND,
-    /** Length of the bar [m]. */
+    /** Length of the bar. */
     length: { kind: 'length', above: 0 },
-    /** Shear modulus [Pa]. */
+    /** Shear modulus. */
     shearModulus: { kind: 'modulus', above: 0 },
   },
   output: {
-    /** Largest shear stress, at the outside [Pa]. */
+    /** Largest shear stress, at the outside. */
     shearStress: 'stress',
-    /** Torsional stiffness of the length [N m/rad]. */
+    /** Torsional stiffness of the length. */
     stiffness: 'torsionalStiffness',
-    /** Angle of twist over the length [rad]. */
+    /** Angle of twist over the length. */
     twist: 'angle',
   },
   equation: [
@@ -47,25 +47,25 @@ const TERMS = 12
  */
 export const rectangleTorsion = /* @__PURE__ */ formula('structures.rectangleTorsion', {
   inputs: {
-    /** Torque [N m]. */
+    /** Torque. */
     torque: { kind: 'torque', min: 0 },
-    /** One side of the section [m]. */
+    /** One side of the section. */
     width: { kind: 'length', above: 0 },
-    /** The other side [m]. */
+    /** The other side. */
     depth: { kind: 'length', above: 0 },
-    /** Length of the bar [m]. */
+    /** Length of the bar. */
     length: { kind: 'length', above: 0 },
-    /** Shear modulus [Pa]. */
+    /** Shear modulus. */
     shearModulus: { kind: 'modulus', above: 0 },
   },
   output: {
-    /** Torsion constant [m⁴]. */
+    /** Torsion constant. */
     torsionConstant: 'secondMomentOfArea',
-    /** Largest shear stress, in the middle of the wide face [Pa]. */
+    /** Largest shear stress, in the middle of the wide face. */
     shearStress: 'stress',
-    /** Torsional stiffness of the length [N m/rad]. */
+    /** Torsional stiffness of the length. */
     stiffness: 'torsionalStiffness',
-    /** Angle of twist over the length [rad]. */
+    /** Angle of twist over the length. */
     twist: 'angle',
   },
   equation: ['twist == torque / stiffness', 'stiffness == shearModulus * torsionConstant / length'],
@@ -99,25 +99,25 @@ export const rectangleTorsion = /* @__PURE__ */ formula('structures.rectangleTor
 /** Shear stress and rigidity of a thin-walled closed section of any shape, whose wall has one thickness. */
 export const thinWalledTorsion = /* @__PURE__ */ formula('structures.thinWalledTorsion', {
   inputs: {
-    /** Torque [N m]. */
+    /** Torque. */
     torque: { kind: 'torque', min: 0 },
-    /** Area that the middle line of the wall encloses [m²]. */
+    /** Area that the middle line of the wall encloses. */
     enclosedArea: { kind: 'area', above: 0 },
-    /** Length of the middle line around the section [m]. */
+    /** Length of the middle line around the section. */
     perimeter: { kind: 'length', above: 0 },
-    /** Wall thickness [m]. */
+    /** Wall thickness. */
     wall: { kind: 'length', above: 0 },
-    /** Shear modulus [Pa]. */
+    /** Shear modulus. */
     shearModulus: { kind: 'modulus', above: 0 },
   },
   output: {
-    /** Shear stress at the outer surface [Pa]. */
+    /** Shear stress at the outer surface. */
     shearStress: 'stress',
-    /** Mean shear stress through the wall [Pa]. */
+    /** Mean shear stress through the wall. */
     meanShearStress: 'stress',
-    /** Torsion constant [m⁴]. */
+    /** Torsion constant. */
     torsionConstant: 'secondMomentOfArea',
-    /** Torque per twist per length [N m²]. */
+    /** Torque per twist per length. */
     rigidity: 'bendingRigidity',
   },
   equation: [
@@ -161,12 +161,12 @@ export const thinWalledTorsion = /* @__PURE__ */ formula('structures.thinWalledT
 export const boxTorsionalRigidity = /* @__PURE__ */ formula('structures.boxTorsionalRigidity', {
   inputs: {
     ...BOX,
-    /** Modulus of elasticity [Pa]. */
+    /** Modulus of elasticity. */
     modulus: { kind: 'modulus', above: 0 },
     /** Poisson's ratio. */
     poissonRatio: { kind: 'ratio', min: 0, max: 0.5 },
   },
-  /** Torque per twist per length [N m²]. */
+  /** Torque per twist per length. */
   output: 'bendingRigidity',
   equation: [
     'shearModulus = modulus / (2 * (1 + poissonRatio))',

@@ -9,11 +9,11 @@ const COEFFICIENT = {
 /** Stress at which a flat wall buckles between its edges: the thin wall of a hollow link dents long before the link as a whole buckles. */
 export const wallBuckling = /* @__PURE__ */ formula('structures.wallBuckling', {
   inputs: {
-    /** Width of the flat wall between its edges [m]. */
+    /** Width of the flat wall between its edges. */
     width: { kind: 'length', above: 0 },
-    /** Thickness of the wall [m]. */
+    /** Thickness of the wall. */
     thickness: { kind: 'length', above: 0 },
-    /** Modulus along the wall, at its temperature and for the duration of the load [Pa]. */
+    /** Modulus along the wall, at its temperature and for the duration of the load. */
     modulus: { kind: 'modulus', above: 0 },
     /** Poisson's ratio. */
     poissonRatio: { kind: 'ratio', min: 0, max: 0.5 },
@@ -22,7 +22,7 @@ export const wallBuckling = /* @__PURE__ */ formula('structures.wallBuckling', {
     /** Uniform compression, or bending in the wall's own plane (its largest compression counts). */
     load: { oneOf: ['compression', 'bending'], default: 'compression' },
   },
-  /** Compressive stress at which the wall buckles [Pa]. */
+  /** Compressive stress at which the wall buckles. */
   output: 'stress',
   assumes: [
     'flat, elastic, long wall',
