@@ -6,8 +6,8 @@ export const excess = (x: number): number =>
   x > -0.01 && x < 0.01 ? x * x * (1 / 2 - x * (1 / 3 - x * (1 / 4 - x * (1 / 5 - x * (1 / 6 - x * (1 / 7 - x / 8)))))) : x - Math.log1p(x)
 
 /**
- * What a wrapped arc gives when the span tension at its tangent point changes: cord slips over the first part of the arc, the rest stays
- * as it is. The arc is rigid for small changes and softens with load, whatever its length, until slip reaches the anchor.
+ * Cord length that a wrapped arc gives out when the span tension at its tangent point changes. Cord slips over the first part of the arc, and the
+ * rest stays at rest. The arc is rigid for small changes and softens with load until slip reaches the anchor, whatever its length.
  */
 export const arcWindup = /* @__PURE__ */ formula('capstan.arcWindup', {
   inputs: {
@@ -64,8 +64,8 @@ export const arcWindup = /* @__PURE__ */ formula('capstan.arcWindup', {
 })
 
 /**
- * Cord length a wrapped arc gives back when the span tension falls from a peak, and what it keeps: friction reverses from the tangent
- * point inwards, so less comes back than went out. The part kept at the starting tension is the lost motion of the arc.
+ * Recovery of a wrapped arc when the span tension falls from a peak. Friction reverses from the tangent point inwards, so less cord comes back than
+ * went out. The length still out at the starting tension is the lost motion of the arc.
  */
 export const arcRecovery = /* @__PURE__ */ formula('capstan.arcRecovery', {
   inputs: {

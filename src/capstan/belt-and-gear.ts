@@ -156,7 +156,7 @@ export const beltToothShear = /* @__PURE__ */ formula('capstan.beltToothShear', 
     /** Width of a tooth at its root, along the belt. */
     rootWidth: { kind: 'length', above: 0 },
   },
-  /** Shear stress, shared evenly. */
+  /** Mean shear stress of the teeth in mesh. */
   output: 'stress',
   equation: ['result = tangentialForce / (teethInMesh * width * rootWidth)'],
   assumes: ['all teeth in mesh carry alike; the first carries more'],
@@ -179,7 +179,7 @@ export const backlashAngle = /* @__PURE__ */ formula('capstan.backlashAngle', {
   si: ({ backlash, pitchRadius }) => backlash / pitchRadius,
 })
 
-/** Least backlash of a pair of metal spur gears so that they never jam: what makers allow for tooth errors, heat and bearings. Printed gears want more. */
+/** Least backlash of a pair of metal spur gears: an allowance for tooth errors, heat and bearings, so that they never jam. Printed gears need more. */
 export const gearBacklash = /* @__PURE__ */ formula('capstan.gearBacklash', {
   inputs: {
     /** Module. */

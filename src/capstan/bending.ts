@@ -16,7 +16,7 @@ export const bendRatio = /* @__PURE__ */ formula('capstan.bendRatio', {
 
 /**
  * Share of its strength that a cord keeps over a pulley: all of it down to a least bend ratio, less below. Both coefficients belong to a cord and
- * to tests of it; braids of UHMWPE are said to keep all down to 8 or 10.
+ * to tests of it; braids of UHMWPE are reported to keep all of it down to 8 or 10.
  */
 export const bendEfficiency = /* @__PURE__ */ formula('capstan.bendEfficiency', {
   inputs: {
@@ -24,7 +24,7 @@ export const bendEfficiency = /* @__PURE__ */ formula('capstan.bendEfficiency', 
     bendRatio: { kind: 'ratio', above: 0 },
     /** Bend ratio from which the cord keeps its whole strength. */
     leastBendRatio: { kind: 'ratio', above: 0 },
-    /** Power with which the strength falls below it; 1 is a straight line through nothing. */
+    /** Power with which the strength falls below it; 1 is a straight line through zero. */
     exponent: { kind: 'ratio', above: 0, default: 1 },
   },
   /** Share kept; goes into `workingTension`. */
@@ -88,7 +88,7 @@ export const wireBendingStress = /* @__PURE__ */ formula('capstan.wireBendingStr
 
 /**
  * Bending cycles a wire rope survives over pulleys, by the regression form of rope research. Its coefficients belong to one construction
- * and one test programme: none is built in.
+ * and one test programme: no coefficients are built in.
  */
 export const bendingCycles = /* @__PURE__ */ formula('capstan.bendingCycles', {
   inputs: {

@@ -21,7 +21,7 @@ export interface CordDriveState {
   readonly drumWrapSlack: number
   /** Coefficient of friction, cord on pinion. */
   readonly friction: number
-  /** Coefficient of friction, cord on drum; the pinion's where not given. */
+  /** Coefficient of friction, cord on drum. Default: that of the pinion. */
   readonly drumFriction?: number | undefined
   /** Whether friction alone holds the cord on the pinion or a clamp in the middle of its wraps. */
   readonly hold: 'frictionOnly' | 'clampedMidPinion'
@@ -31,7 +31,7 @@ export interface CordDriveState {
   readonly compliance?: LoopCompliance | undefined
 }
 
-/** What gives in the loop of a drive beside its cord, m/N. */
+/** Compliance of a drive beside that of its cord, m/N. */
 export interface LoopCompliance {
   /** Cord length that each branch gains per newton by which the sum of the two tensions rises: the centres come closer. */
   readonly sum: number
@@ -46,7 +46,7 @@ export interface LoopCompliance {
 /** A frame without compliance. */
 export const RIGID: LoopCompliance = { sum: 0, difference: 0, tautSpan: 0, slackSpan: 0 }
 
-/** The same pose seen from torque the other way: what is taut becomes slack. */
+/** The same pose for torque in the other direction: the taut branch becomes the slack one. */
 export const mirrored = (d: CordDriveState): CordDriveState => ({
   ...d,
   drumWrapTaut: d.drumWrapSlack,
@@ -88,8 +88,8 @@ export function loop(d: CordDriveState, taut: number, slack: number, slackByTaut
 }
 
 /**
- * Cord that the drum winds per newton of the difference of the two tensions, from the compliances of the branches: the branch that gives less
- * carries more of it. A slack branch that hangs has an infinite compliance and carries none.
+ * Cord that the drum winds per newton of the difference of the two tensions, from the compliances of the branches: the stiffer branch
+ * carries more of it. A slack branch without tension has an infinite compliance and carries no load.
  */
 export function lengthPerPull(taut: number, slack: number, { sum, difference }: LoopCompliance): number {
   if (slack === Number.POSITIVE_INFINITY) return taut + sum + difference

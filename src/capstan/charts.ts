@@ -17,15 +17,15 @@ const AMPLITUDE = { amplitude: { kind: 'torque', above: 0 } } as const
  * The pose is mid travel, the load comes from rest. Throws an `InputError` for a torque that cannot be read.
  */
 export function tensionAlongWrapChart(drive: CordDrive, torque: In<'torque'>): Chart {
-  const wanted = Math.abs(readInputs('capstan.tensionAlongWrapChart', TORQUE, { torque }).torque)
+  const size = Math.abs(readInputs('capstan.tensionAlongWrapChart', TORQUE, { torque }).torque)
   const beyond: string[] = []
   const series = ENDS.map(([name, end]) => {
     const d = drive.si[end]
-    const point = loadPath(d, 'torque', [wanted])[0]
+    const point = loadPath(d, 'torque', [size])[0]
     if (point === undefined) throw new Error('a path of one step has one point')
     const { tautTension: Ta, slackTension: Tb, state } = point
     if (state === 'slips') beyond.push(`At ${name} the pinion slips: the line holds for ${new Quantity(point.torque, 'torque')}.`)
-    if (state === 'slackSpan') beyond.push(`At ${name} the slack span hangs loose.`)
+    if (state === 'slackSpan') beyond.push(`At ${name} the slack span is loose.`)
     const clamp = d.hold === 'clampedMidPinion' ? d.pinionWrap / 2 : undefined
     const muDrum = d.drumFriction ?? d.friction
     const points: [number, number][] = []
@@ -51,7 +51,7 @@ export function tensionAlongWrapChart(drive: CordDrive, torque: In<'torque'>): C
   })
   return lineChart({
     title: 'Tension along the cord',
-    description: `Cord tension from the taut anchor through drum, span, pinion, span and drum to the slack anchor at a torque of ${[new Quantity(wanted, 'torque'), ...beyond].join('. ').replace(/\.$/, '')}.`,
+    description: `Cord tension from the taut anchor through drum, span, pinion, span and drum to the slack anchor at a torque of ${[new Quantity(size, 'torque'), ...beyond].join('. ').replace(/\.$/, '')}.`,
     x: { title: 'length along the cord from the taut anchor', unit: 'mm' },
     y: { title: 'tension', unit: 'N' },
     series,

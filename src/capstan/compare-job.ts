@@ -1,13 +1,13 @@
 import type { Given } from '../formula/index.js'
 import { type FrictionRange, RANGE } from './drive-specification.js'
 
-/** What the three reductions must do, as `compareReductions` reads it. */
+/** Job of the three reductions, as `compareReductions` reads it. */
 export const JOB = {
   /** Torque at the joint, the same for all three. */
   torque: { kind: 'torque', above: 0 },
   /** Radius of the wheel on the joint: centre line of the drum, pitch circle of belt pulley and gear. */
   wheelRadius: { kind: 'length', above: 0 },
-  /** Reduction wanted; belt and gear take the nearest whole teeth. */
+  /** Required reduction; belt and gear take the nearest whole teeth. */
   ratio: { kind: 'ratio', min: 1 },
   /** Distance of the axes for cord and belt; the gears' own follows from their teeth. */
   centreDistance: { kind: 'length', above: 0 },
@@ -43,7 +43,7 @@ export const JOB = {
       axialRigidity: { kind: 'axialRigidity', above: 0 },
       /** Tension of both spans at rest; half the tangential force keeps the slack span from going loose. */
       pretension: { kind: 'force', above: 0 },
-      /** Clearance between a tooth and its groove, along the pitch line; a labelled prior where not given. */
+      /** Clearance between a tooth and its groove, along the pitch line. Default: a prior of ours. */
       backlash: { kind: 'length', min: 0, optional: true },
     },
   },
@@ -53,7 +53,7 @@ export const JOB = {
       module: { kind: 'length', above: 0 },
       /** Bending stress the tooth root may carry. */
       allowableStress: { kind: 'stress', above: 0 },
-      /** Backlash along the pitch circle; the standard's least where not given. */
+      /** Backlash along the pitch circle. Default: the least of the standard. */
       backlash: { kind: 'length', min: 0, optional: true },
     },
   },

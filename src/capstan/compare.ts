@@ -5,13 +5,13 @@ import { beltTerms, cordTerms, gearTerms, readJob } from './compare-terms.js'
 import type { CordDrive } from './drive.js'
 import type { AtFriction } from './drive-results.js'
 
-/** One term, side by side. A cell is left out where the term does not exist for that reduction or is not worked out: the note says which. */
+/** One term, side by side. A cell is absent where the term does not exist for that reduction or is not calculated; the note names the reason. */
 export interface ComparedTerm<K extends 'ratio' | 'force' | 'angle' | 'count'> {
   /** Cord drive, at both ends of its friction. */
   readonly cord: AtFriction<Quantity<K>> | undefined
   readonly belt: Quantity<K> | undefined
   readonly gear: Quantity<K> | undefined
-  /** What to mind when these are set against each other. */
+  /** Caution for the comparison. */
   readonly note: string
 }
 
@@ -29,7 +29,7 @@ export interface ComparedReductions {
   readonly windup: ComparedTerm<'angle'>
   /** Teeth that share the load; for the cord the turns on its pinion. */
   readonly engaged: ComparedTerm<'count'>
-  /** What may be carried over what is: cord tension, tooth shear, root stress. Not comparable as safety: what breaks, and how, differs. */
+  /** Capacity over demand: cord tension, tooth shear, root stress. Not comparable as safety, because the modes of failure differ. */
   readonly reserve: ComparedTerm<'ratio'>
   /** Where the two clearances come from. */
   readonly backlash: {
@@ -41,7 +41,7 @@ export interface ComparedReductions {
 }
 
 /**
- * Works the same job as a cord drive, a tooth belt and a pair of spur gears, and sets the terms side by side. Throws an `InputError` for overlapping
+ * Compares a cord drive, a tooth belt and a pair of spur gears at the same job, term by term. Throws an `InputError` for overlapping
  * pulleys and for fewer teeth than can be cut.
  */
 export function compareReductions(job: ReductionJob): ComparedReductions {

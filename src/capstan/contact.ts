@@ -1,4 +1,4 @@
-/** Response of one arc on SI numbers: what comes out at the tangent point and how it changes with the span tension. */
+/** Response of one arc, SI numbers: cord given out at the tangent point and its change with the span tension. */
 export interface ArcResponse {
   readonly feed: number
   readonly compliance: number

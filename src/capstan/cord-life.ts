@@ -76,7 +76,7 @@ export const logarithmicPretensionLeft = /* @__PURE__ */ formula('capstan.logari
     perDecade: { kind: 'strain', min: 0 },
     /** Time from which decades count, when the pretension was set. */
     from: { kind: 'time', above: 0 },
-    /** Time asked for. */
+    /** Time at the end. */
     to: { kind: 'time', above: 0 },
   },
   requires: { to: { accepts: 'must not be before the starting time', holds: ({ from, to }) => to >= from } },

@@ -117,11 +117,11 @@ export const activatedCreepFactor = /* @__PURE__ */ formula('capstan.activatedCr
   inputs: {
     /** Temperature of the known rate. */
     fromTemperature: { kind: 'temperature', above: 0 },
-    /** Temperature asked for. */
+    /** Temperature of the new rate. */
     toTemperature: { kind: 'temperature', above: 0 },
     /** Fibre stress of the known rate. */
     fromStress: { kind: 'stress', above: 0 },
-    /** Fibre stress asked for. */
+    /** Fibre stress of the new rate. */
     toStress: { kind: 'stress', above: 0 },
     ...ACTIVATION,
   },
@@ -151,7 +151,7 @@ export const logarithmicCreep = /* @__PURE__ */ formula('capstan.logarithmicCree
     perDecade: { kind: 'strain', min: 0 },
     /** Time from which it counts. */
     from: { kind: 'time', above: 0 },
-    /** Time asked for. */
+    /** Time at the end. */
     to: { kind: 'time', above: 0 },
   },
   output: 'strain',
@@ -161,8 +161,9 @@ export const logarithmicCreep = /* @__PURE__ */ formula('capstan.logarithmicCree
 })
 
 /**
- * Pretension left when cord between fixed ends has crept and the temperature has changed, estimated low: the creep strain of constant
- * tension is taken off in full, though creep slows as tension falls. A printed frame with a polymer cord tightens when warm, slackens when cold. For what is really left see `activatedPretensionLeft` (UHMWPE) and `logarithmicPretensionLeft` (the others).
+ * Low estimate of the pretension left when cord between fixed ends has crept and the temperature has changed. The creep strain of constant
+ * tension is subtracted in full, though creep slows as tension falls. A printed frame with a polymer cord tightens when warm and slackens when
+ * cold. `activatedPretensionLeft` (UHMWPE) and `logarithmicPretensionLeft` (the others) follow the falling tension.
  */
 export const pretensionLeft = /* @__PURE__ */ formula('capstan.pretensionLeft', {
   inputs: {
@@ -170,7 +171,7 @@ export const pretensionLeft = /* @__PURE__ */ formula('capstan.pretensionLeft', 
     pretension: { kind: 'force', above: 0 },
     /** Axial rigidity EA of the cord. */
     axialRigidity: { kind: 'axialRigidity', above: 0 },
-    /** Creep strain at the pretension since then; less as the tension falls, so that this is a low estimate of what is left. */
+    /** Creep strain at the pretension since then; less as the tension falls, so that the result is a low estimate. */
     creepStrain: { kind: 'strain', min: 0 },
     /** Temperature now less temperature at tensioning. */
     temperatureRise: { kind: 'temperatureDifference', default: '0 K' },
@@ -180,7 +181,7 @@ export const pretensionLeft = /* @__PURE__ */ formula('capstan.pretensionLeft', 
     cordExpansion: { kind: 'thermalExpansion', default: '0 1/K' },
   },
   output: {
-    /** What is left, never less than nothing: a cord cannot push. */
+    /** Tension left; not below zero, because a cord cannot push. */
     tension: 'force',
     /** Whether any is left. */
     state: { oneOf: ['taut', 'slack'] },

@@ -13,7 +13,7 @@ export interface LoadHistory {
     readonly windup: Quantity<'angle'>
     readonly tautTension: Quantity<'force'>
     readonly slackTension: Quantity<'force'>
-    /** Length by which a span of a clamped cord hangs loose. */
+    /** Length by which a span of a clamped cord is loose. */
     readonly looseLength: Quantity<'length'>
     readonly state: PathPoint['state']
   }[]
@@ -28,7 +28,7 @@ export interface LoadHistory {
   readonly slipped: Quantity<'angle'> | undefined
 }
 
-/** What travel under load does to a drive. */
+/** Travel of a drive under load. */
 export interface TravelResult {
   readonly points: readonly {
     readonly jointAngle: Quantity<'angle'>
@@ -37,7 +37,7 @@ export interface TravelResult {
     readonly tautTension: Quantity<'force'>
     readonly slackTension: Quantity<'force'>
   }[]
-  /** Whether all was followed, or what ended it: the last point then holds the angle and torque of that end, short of its step. */
+  /** Whether all steps were followed, or the end of the travel: the last point then holds the angle and torque of that end, short of its step. */
   readonly end: TravelEnd
   /**
    * Judged on the last cycle. `elementStays`: some cord element rests on the pinion throughout, so that the registry settles.

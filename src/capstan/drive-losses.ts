@@ -9,7 +9,7 @@ import { strokeLosses } from './losses.js'
 import type { TravelEnd } from './travel-loop.js'
 import { travelLoss } from './travel-loss.js'
 
-/** A cycle of loaded stroke and return, for what it loses. */
+/** A cycle of loaded stroke and return whose losses are required. */
 export const LOSS_CYCLE = {
   /** Torque at the joint during the loaded stroke. */
   torque: 'torque',
@@ -25,7 +25,7 @@ export const LOSS_CYCLE = {
   bendingLoss: { kind: 'ratio', min: 0 },
 } as const
 
-/** A cycle of loaded stroke and return, for what it loses. */
+/** A cycle of loaded stroke and return whose losses are required. */
 export type LossCycle = Given<typeof LOSS_CYCLE>
 
 /** One way in which energy is lost. */
@@ -43,8 +43,8 @@ export interface CycleLosses {
   /** Slip in the arcs as the torque rises and falls: the exact hysteresis loop of the settled load cycle, motor locked. */
   readonly microSlip: LossTerm
   /**
-   * Creep of the cord over the pulleys as it travels under load: what the settled cycle of the travel simulation loses beyond micro-slip. A cord
-   * anchored on its drum loses about half of what the law of an endless belt says. Absent where the travel cannot be followed.
+   * Creep of the cord over the pulleys as it travels under load: the loss of a settled cycle of travel beyond micro-slip. A cord
+   * anchored on its drum loses about half as much as an endless belt. Absent where the travel cannot be followed.
    */
   readonly creep: LossTerm | undefined
   /** Bearings of the pinion. */

@@ -25,7 +25,7 @@ export interface Windup {
   readonly state: 'tight' | 'slackSpan' | 'slips'
   /** Bounds the secant stiffness from below: all wrapped cord stretches freely. */
   readonly secantStiffnessAtLeast: Quantity<'torsionalStiffness'>
-  /** Bounds tangent and secant stiffness from above: the wrapped cord gives nothing. */
+  /** Bounds tangent and secant stiffness from above: the wrapped cord is rigid. */
   readonly stiffnessAtMost: Quantity<'torsionalStiffness'>
 }
 

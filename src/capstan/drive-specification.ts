@@ -30,11 +30,11 @@ const SPECIFICATION = {
   pretension: { kind: 'force', above: 0 },
   /** Friction, cord on pinion: low and high end. */
   friction: RANGE,
-  /** Friction, cord on drum; the pinion's where not given. */
+  /** Friction, cord on drum. Default: that of the pinion. */
   drumFriction: { fields: LOW_AND_HIGH, optional: true },
   /** Whether friction alone holds the cord on the pinion or a clamp in the middle of its wraps. */
   hold: { oneOf: ['frictionOnly', 'clampedMidPinion'], default: 'frictionOnly' },
-  /** Tangential stiffness of the contact per length of cord, for windup; rigid where not given. */
+  /** Tangential stiffness of the contact per length of cord, for windup. Default: rigid. */
   contactStiffness: { kind: 'foundationModulus', above: 0, optional: true },
   /**
    * Stiffness of frame, shafts and bearings between the two axes: along the line of centres, force per approach, and across it, force per sideways
@@ -59,16 +59,16 @@ const SPECIFICATION = {
   pinionLength: { kind: 'length', above: 0, optional: true },
   /** Grooved length of the drum, both tracks. */
   drumLength: { kind: 'length', above: 0, optional: true },
-  /** Free span of one branch, where idlers or measurement make it other than the geometry says. */
+  /** Free span of one branch, where idlers or a measurement differ from the geometry. Default: that of the geometry. */
   span: { kind: 'length', above: 0, optional: true },
-  /** Angle of contact on the pinion, where it is other than the geometry says. */
+  /** Angle of contact on the pinion, where it differs from the geometry. Default: that of the geometry. */
   pinionWrap: { kind: 'angle', above: 0, optional: true },
 } as const
 
 type Specified = Given<typeof SPECIFICATION>
 /** A friction coefficient as one number, as the interval it lies in, or as a property, whose range is taken. */
 export type FrictionRange = In<'ratio'> | { readonly low: In<'ratio'>; readonly high: In<'ratio'> }
-/** What a drive is made from. */
+/** Specification of a cord drive. */
 export type CordDriveSpecification = Omit<Specified, 'friction' | 'drumFriction'> & {
   readonly friction: FrictionRange
   readonly drumFriction?: FrictionRange | undefined
@@ -143,7 +143,7 @@ function checkTogether(x: Read): void {
   if (issues.length > 0) throw new InputError('capstan.cordDrive', issues)
 }
 
-/** What gives beside the cord, seen from torque in the positive direction; `undefined` for a rigid frame without a tensioner. */
+/** Compliance beside that of the cord, for torque in the positive direction; `undefined` for a rigid frame without a tensioner. */
 export function complianceOf(x: Read): LoopCompliance | undefined {
   const { frameStiffness: frame, tensioner } = x
   if (frame === undefined && tensioner === undefined) return undefined

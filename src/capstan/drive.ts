@@ -50,9 +50,9 @@ export interface CordDrive {
   windup(torque: In<'torque'>, jointAngle?: In<'angle'>): AtFriction<Windup>
   /** Follows torques (or angles) at one pose, motor locked. */
   path(history: { readonly torques: readonly In<'torque'>[] } | { readonly angles: readonly In<'angle'>[] }): AtFriction<LoadHistory>
-  /** What a cycle of loaded stroke and return loses, term by term. */
+  /** Losses of a cycle of loaded stroke and return, term by term. */
   losses(cycle: LossCycle): AtFriction<CycleLosses>
-  /** Repeats a cycle of torque and of joint angle (or, in every step, pinion angle), from mid travel, and looks at the last. */
+  /** Repeats a cycle of torque and of joint angle (or, in every step, pinion angle), from mid travel, and evaluates the last one. */
   travel(cycle: {
     readonly steps:
       | readonly { readonly jointAngle: In<'angle'>; readonly torque: In<'torque'> }[]

@@ -72,7 +72,7 @@ export const delamination = /* @__PURE__ */ formula('capstan.delamination', {
     bendingMoment: { kind: 'torque', min: 0 },
     /** Axial force that pulls the layers apart, such as wedging in the groove. */
     axialForce: { kind: 'force', min: 0 },
-    /** Clamp load of all through bolts together, what is left of it; 0 without bolts. */
+    /** Clamp load of all through bolts together, as it is left after creep and heat; 0 without bolts. */
     clampLoad: { kind: 'force', min: 0 },
     /** Outer diameter of the section. */
     outerDiameter: { kind: 'length', above: 0 },
@@ -101,7 +101,7 @@ export const delamination = /* @__PURE__ */ formula('capstan.delamination', {
   },
   assumes: [
     'plane sections stay plane',
-    'bolts and holes spread evenly, clamp load central; holes take their share of area and section modulus',
+    'bolts and holes at equal spacing, clamp load central; holes take their share of area and section modulus',
     'clamp load does not change with the load',
   ],
   source: [{ level: 'computed', where: 'combined axial force and bending of a hollow round section; any strength-of-materials text' }],

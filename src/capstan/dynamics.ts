@@ -82,8 +82,8 @@ export const creepDrift = /* @__PURE__ */ formula('capstan.creepDrift', {
   output: 'angle',
   equation: ['result = ratio * stroke * tensionDifference / (2 * axialRigidity)'],
   assumes: [
-    'short pinion wrap: every cord element leaves the pinion (none leaves, no drift, where pinion travel and slip arcs fit in the wrap)',
-    'no experiment stands behind this',
+    'short pinion wrap: every cord element leaves the pinion (no element leaves and there is no drift where pinion travel and slip arcs fit in the wrap)',
+    'not checked by experiment',
   ],
   source: [{ level: 'computed', where: 'bookkeeping of unstretched length over repeated cycles' }],
   si: ({ ratio, stroke, tensionDifference, axialRigidity }) => (ratio * stroke * tensionDifference) / (2 * axialRigidity),

@@ -18,7 +18,7 @@ function readRange(where: string, given: FrictionRange | undefined) {
 
 /**
  * Runs a formula that takes `friction` at both ends of an interval. Results are named for the end they belong to, since more friction
- * raises some results and lowers others. Throws an `InputError` for an interval upside down and for what the formula itself refuses.
+ * raises some results and lowers others. Throws an `InputError` for a low end above the high end and for input that the formula rejects.
  */
 export function overFriction<I extends Inputs & { readonly friction: unknown }, O extends Output>(
   formula: Formula<I, O>,
@@ -42,13 +42,13 @@ const LOOKS = 24
 /**
  * The least and the most that one result can be while friction is anywhere in its interval, ends and inside: lost motion is often largest
  * between them. `of` gives the result at one coefficient. 25 coefficients are tried, then the neighbourhood of the best: a narrow peak may be missed.
- * Throws an `InputError` for an interval upside down and where `of` gives no result.
+ * Throws an `InputError` for a low end above the high end and where `of` has no result.
  */
 export function frictionBand<K extends Kind>(friction: FrictionRange, of: (friction: number) => Quantity<K> | undefined): FrictionBand<K> {
   const where = 'capstan.frictionBand'
   const { low, high } = readRange(where, friction).read
   const result = (at: number) =>
-    of(at) ?? refuse(where, 'of', of, `must give a result over the whole interval; it gives none at a friction of ${at}`)
+    of(at) ?? refuse(where, 'of', of, `must return a result over the whole interval; it returns no result at a friction of ${at}`)
   const places = Array.from({ length: LOOKS + 1 }, (_, i) => (i === LOOKS ? high : low * (high / low) ** (i / LOOKS)))
   const seen = places.map(result)
   const extreme = (sign: 1 | -1) => {

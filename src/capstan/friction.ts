@@ -124,7 +124,7 @@ export const runningTautTension = /* @__PURE__ */ formula('capstan.runningTautTe
   output: {
     /** Tension at the taut end when the cord is about to slip. */
     tautTension: 'force',
-    /** Part of both tensions that bends the moving cord round the drum and presses on nothing. */
+    /** Part of both tensions that bends the moving cord round the drum and does not press on the drum. */
     centrifugalTension: 'force',
   },
   equation: [

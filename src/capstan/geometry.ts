@@ -40,7 +40,7 @@ export const pulleyGeometry = /* @__PURE__ */ formula('capstan.pulleyGeometry', 
   output: {
     /** Whole arc of contact on the pinion. */
     pinionWrap: 'angle',
-    /** Arc between the spans' tangent points on the drum; what is left of a turn is free for anchors. */
+    /** Arc between the spans' tangent points on the drum; the rest of the turn is free for anchors. */
     drumWrapAngle: 'angle',
     /** Free length of each span, tangent point to tangent point. */
     span: 'length',

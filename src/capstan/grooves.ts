@@ -57,7 +57,7 @@ export const roundGrooveFriction = /* @__PURE__ */ formula('capstan.roundGrooveF
     (Math.PI - undercutAngle - seatAngle - Math.sin(undercutAngle) + Math.sin(seatAngle)),
 })
 
-/** What the lead of a helical groove does to the wrap: length per turn, radius of curvature and the share of friction left. */
+/** Effect of the lead of a helical groove on the wrap: length per turn, radius of curvature and the share of friction left. */
 export const helixWrap = /* @__PURE__ */ formula('capstan.helixWrap', {
   inputs: {
     /** Radius of the drum to the cord's centre line. */

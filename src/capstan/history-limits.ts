@@ -2,8 +2,8 @@ import { InputError, show } from '../units/index.js'
 import type { CordDriveState } from './branch.js'
 
 /**
- * Refuses what a history cannot follow. A contact stiffness: the memory of a wrap is that of cord that sticks rigidly, an elastic contact
- * would need another one (`driveWindup` takes it, from rest). No friction at all: nothing would hold the cord.
+ * Rejects drives that a history cannot follow. With a contact stiffness, because the memory of a wrap is that of cord that sticks rigidly
+ * (`driveWindup` allows it, from rest). Without friction, because the pinion then does not hold the cord.
  */
 export function checkHistory(
   where: string,
@@ -30,7 +30,7 @@ export function checkHistory(
   if (issues.length > 0) throw new InputError(where, issues)
 }
 
-/** Refuses a step of a history that is not a finite number. */
+/** Rejects a step of a history that is not a finite number. */
 export function checkStep(where: string, name: string, i: number, value: number): number {
   if (!Number.isFinite(value)) throw new InputError(where, [{ path: `${name}[${i}]`, given: show(value), accepts: 'must be finite' }])
   return value

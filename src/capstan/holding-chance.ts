@@ -20,7 +20,7 @@ export const frictionToHold = /* @__PURE__ */ formula('capstan.frictionToHold', 
       holds: ({ drumWrap, travel }) => travel <= 2 * drumWrap,
     },
   },
-  /** Least coefficient of friction, pinion and drum alike; infinite where none up to 3 holds the torque. */
+  /** Least coefficient of friction, pinion and drum alike; infinite where a coefficient of 3 does not hold the torque. */
   output: { kind: 'ratio', infinite: true },
   assumes: ['one coefficient on pinion and drum', 'loaded from a uniform pretension', 'linear elastic cord', 'Coulomb friction'],
   source: [{ level: 'computed', where: 'least slip and slack torque over the travel, solved for the friction' }],
@@ -34,7 +34,7 @@ export const frictionToHold = /* @__PURE__ */ formula('capstan.frictionToHold', 
   },
 })
 
-/** Chance that the friction of a drive is at least what it needs, from the interval that the friction lies in: lognormal, in closed form. */
+/** Chance that the friction of a drive is at least the friction needed, from the interval of its friction: lognormal, in closed form. */
 export const holdingChance = /* @__PURE__ */ formula('capstan.holdingChance', {
   inputs: {
     /** Friction needed, from `frictionToHold`. */

@@ -59,7 +59,7 @@ export const slipTorque = /* @__PURE__ */ formula('capstan.slipTorque', {
 /** Share of the pretension at which a span counts as slack: a cord with less leaves its groove. */
 export const SLACK_SHARE = 0.01
 
-/** Taut tension at which the slack span keeps a share of the pretension, and the joint's angle there, if nothing slips on the pinion as a whole. */
+/** Taut tension at which the slack span keeps a share of the pretension, and the joint's angle there, if the pinion does not slip as a whole. */
 export function slackPoint(d: CordDriveState, share: number): { taut: number; windup: number } {
   const { sum, difference, tautSpan, slackSpan } = d.compliance ?? RIGID
   const slack = share * d.pretension
@@ -68,7 +68,7 @@ export function slackPoint(d: CordDriveState, share: number): { taut: number; wi
     const { length, compliance } = branch(d, taut, d.drumWrapTaut, tautSpan)
     return { value: length + taken + 2 * sum * (taut + slack - 2 * d.pretension), slope: compliance + 2 * sum }
   }
-  // The span alone would need this much: the arcs only add to the length that the branch gives, the frame brings the sum back to twice the pretension.
+  // The span alone would need this much: the arcs add to the length that the branch gives out, and the frame brings the sum back to twice the pretension.
   const most = Math.max(2 * d.pretension - slack, d.pretension - (taken * d.axialRigidity) / d.span)
   const taut = increasingRoot(f, Math.min(2 * d.pretension, most), d.pretension, most, 1e-9 * d.pretension)
   return { taut, windup: (-taken - sum * (taut + slack - 2 * d.pretension) + difference * (taut - slack)) / d.drumRadius }
@@ -76,7 +76,7 @@ export function slackPoint(d: CordDriveState, share: number): { taut: number; wi
 
 /**
  * Torque at which a span of a cord drive loses its tension, with the unequal stretch of the two branches. Beyond it one branch of a clamped
- * cord carries alone, at half the stiffness or less. Most cords held by friction alone slip before; the state says which comes first.
+ * cord carries alone, at half the stiffness or less. Most cords held by friction alone slip before; the state names the one that comes first.
  */
 export const slackTorque = /* @__PURE__ */ formula('capstan.slackTorque', {
   inputs: {
@@ -86,7 +86,7 @@ export const slackTorque = /* @__PURE__ */ formula('capstan.slackTorque', {
     ...LOOP_COMPLIANCE,
     /** Whether friction alone holds the cord on the pinion or a clamp in the middle of its wraps. */
     hold: { oneOf: ['frictionOnly', 'clampedMidPinion'], default: 'clampedMidPinion' },
-    /** Share of the pretension below which the span counts as slack; 0 is the cord that hangs. */
+    /** Share of the pretension below which the span counts as slack; 0 is a cord without tension. */
     slackShare: { kind: 'ratio', min: 0, below: 1, default: 0.01 },
   },
   output: {

@@ -3,9 +3,9 @@
  *
  * Conventions. Every radius named `centreLineRadius`, `pinionRadius` or `drumRadius` reaches the cord's centre line: groove-bottom radius
  * plus half the cord. The pinion sits on the motor, the drum on the joint; the ratio is drum over pinion. A wrap angle counts every turn
- * of contact. Torque and windup are at the joint unless a name says otherwise, motor locked. Taut is the span that torque tightens, slack
- * the other; pretension is the tension of both at rest. Friction is an interval in life: the low end decides holding, both ends decide
- * lost motion. Strain is small: its square is dropped.
+ * of contact. Torque and windup are at the joint, motor locked, unless a name contains `motor`. Taut is the span that torque tightens, slack
+ * the other; pretension is the tension of both at rest. Friction is an interval in life: the low end decides holding, and both ends
+ * decide lost motion. Strain is small: its square is dropped.
  *
  * @module
  */

@@ -52,7 +52,7 @@ export const HOLD = {
 
 const COMPLIANCE = { kind: 'linearCompliance', min: 0, default: '0 m/N' } as const
 
-/** What gives in the loop beside the cord. */
+/** Compliance of the loop beside that of the cord. */
 export const LOOP_COMPLIANCE = {
   /** Compliance of frame, bearings and tensioner, from `frameCompliance` and `tensionerCompliance`. Default: rigid. */
   compliance: {
@@ -98,7 +98,7 @@ export const PULLEYS = {
   centreDistance: LENGTH,
 } as const
 
-/** A loaded drum: what the limits and the tensions after travel start from. */
+/** A loaded drum, for limits and tensions after travel. */
 export const LOADED_DRUM = {
   /** Tension of both spans at rest. */
   pretension: { kind: 'force', above: 0 },

@@ -75,7 +75,7 @@ export const travelPeakTension = /* @__PURE__ */ formula('capstan.travelPeakTens
   assumes: [
     'cord wound on slack displaces cord stored at pretension until the slack span is back at the pretension (short pinion wrap): a conservative size; with long wraps the peak stays nearer T0 + 0.5 to 0.6 of torque over radius',
     'joint strokes of at most 2.8 spans over the drum radius: longer ones, repeated on a short pinion wrap, pull more (`cycleTension`)',
-    'no experiment stands behind this',
+    'not checked by experiment',
   ],
   source: [{ level: 'computed', where: 'conservation of unstretched cord length over a long stroke' }],
   si: ({ pretension, torque, drumRadius }) => pretension + torque / drumRadius,
@@ -111,8 +111,8 @@ export const strokeTension = /* @__PURE__ */ formula('capstan.strokeTension', {
 })
 
 /**
- * Tensions that settle when a stroke under load and an unloaded return are repeated, where no cord stays on the pinion: the other limit, of a
- * long wrap, is settled near the static tensions. What lies between, the travel of a `drive` tells.
+ * Tensions that settle when a stroke under load and an unloaded return are repeated, where no cord stays on the pinion. The other limit, of a
+ * long wrap, settles near the static tensions. For wraps between the two use the travel of a `cordDrive`.
  */
 export const cycleTension = /* @__PURE__ */ formula('capstan.cycleTension', {
   inputs: {
@@ -127,7 +127,7 @@ export const cycleTension = /* @__PURE__ */ formula('capstan.cycleTension', {
   output: {
     /** Highest tension of the taut span. */
     peak: 'force',
-    /** Lowest tension of the slack span under load: what is left against slip and slack. */
+    /** Lowest tension of the slack span under load: the tension that remains against slip and slack. */
     least: 'force',
     /** Tension of both spans without load where the loaded stroke starts. */
     restingAtStart: 'force',
@@ -138,14 +138,14 @@ export const cycleTension = /* @__PURE__ */ formula('capstan.cycleTension', {
     'short pinion wrap: every cord element leaves the pinion',
     'spans only: slip arcs ignored (their unequal stretch adds up to a fifth of half the pull to both spans), no gross slip',
     'enough cycles to settle',
-    'no experiment stands behind this',
+    'not checked by experiment',
   ],
   valid: { 'slack span under tension throughout': (_, { least }) => least > 0 },
   source: [
     {
       level: 'computed',
       where:
-        'conservation of unstretched length: dT/dθ = -(r2/2L)(wound on - paid out) both ways, with what one stroke stores the next pays out',
+        'conservation of unstretched length: dT/dθ = -(r2/2L)(wound on - paid out) both ways; the next stroke pays out the cord that one stroke stores',
     },
   ],
   si: ({ pretension, torque, drumRadius, span, stroke, loadedStroke }) => {

@@ -15,7 +15,7 @@ export interface PathPoint {
   readonly slackTension: number
   /** Angle the pinion has slipped through under the cord, at the joint, since the start. */
   readonly slipped: number
-  /** Length by which a clamped cord hangs loose on one side; zero while both spans are tight. */
+  /** Length by which a clamped cord is loose on one side; zero while both spans are tight. */
   readonly looseLength: number
   /** Both spans tight; the pinion slips; or a span keeps less than 1 % of the pretension. */
   readonly state: 'tight' | 'slips' | 'slackSpan'
@@ -75,7 +75,7 @@ export class LoadPath {
   private Ta: number
   private Tb: number
   private windup = 0
-  /** What side A gave at the last call of `both`. */
+  /** Cord given out by side A at the last call of `both`. */
   private gaveA = 0
   private slipped = 0
   /** Loose length on either side times the rigidity. */
@@ -136,7 +136,7 @@ export class LoadPath {
     return this.gaveA + b + 2 * this.sum * (Ta - this.Ta + Tb - this.Tb)
   }
 
-  /** Cord that side A gains as the frame gives, times the rigidity, since the last committed state. */
+  /** Cord that side A gains as the frame deflects, times the rigidity, since the last committed state. */
   private frameA(Ta: number, Tb: number): number {
     return this.sum * (Ta - this.Ta + Tb - this.Tb) + this.difference * (Ta - this.Ta - Tb + this.Tb)
   }
@@ -169,7 +169,7 @@ export class LoadPath {
     const low = Math.max(least, pull + least)
     const slack = this.looseA + this.looseB
     const f = (Ta: number) => this.both(Ta, Ta - pull) + slack
-    // Both spans would lose tension at the low end unless the pull alone exceeds what one holds now.
+    // Both spans would lose tension at the low end unless the pull alone exceeds the tension of one of them.
     const maybeLoose = slack > 0 || pull > this.Ta || -pull > this.Tb
     if (maybeLoose) {
       const left = f(low)
@@ -185,7 +185,7 @@ export class LoadPath {
     return this.hang(Ta, Ta - pull, 0, 0)
   }
 
-  /** Goes to span tensions whose probes are set, with what then hangs loose on either side. */
+  /** Goes to span tensions whose probes are set, with the length that is then loose on either side. */
   private hang(Ta: number, Tb: number, looseA: number, looseB: number): PathPoint {
     this.windup += (this.gaveA + this.frameA(Ta, Tb) + this.looseA - looseA) / (this.d.axialRigidity * this.d.drumRadius)
     this.looseA = looseA
@@ -198,21 +198,21 @@ export class LoadPath {
 
   toAngle(angle: number): PathPoint {
     const { d, slope } = this
-    const wanted = (angle - this.windup - this.slipped) * d.drumRadius * d.axialRigidity
+    const wound = (angle - this.windup - this.slipped) * d.drumRadius * d.axialRigidity
     const least = LEAST * d.pretension
-    const fa = (T: number) => this.sideA(T) - wanted + this.looseA
-    const fb = (T: number) => this.sideB(T) + wanted + this.looseB
+    const fa = (T: number) => this.sideA(T) - wound + this.looseA
+    const fb = (T: number) => this.sideB(T) + wound + this.looseB
     const left = { a: fa(least), b: fb(least) }
     if (this.pinionB !== undefined || (left.a <= 0 && left.b <= 0)) {
       const Ta = left.a > 0 ? least : solve(fa, slope, this.Ta, least, Number.POSITIVE_INFINITY)
       const Tb = left.b > 0 ? least : solve(fb, slope, this.Tb, least, Number.POSITIVE_INFINITY)
       this.both(Ta, Tb)
-      // The angle is what was asked for, to rounding.
-      this.gaveA = wanted - this.looseA + Math.max(0, left.a)
+      // The angle is the one given, to rounding.
+      this.gaveA = wound - this.looseA + Math.max(0, left.a)
       if (!this.slides()) return this.hang(Ta, Tb, Math.max(0, left.a), Math.max(0, left.b))
     }
-    this.slide(Math.sign(wanted))
-    // What the spans do not take, the pinion slides.
+    this.slide(Math.sign(wound))
+    // The pinion slides through the rest of the angle.
     this.slipped = angle - this.windup
     return this.point('slips')
   }

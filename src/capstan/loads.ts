@@ -70,7 +70,7 @@ export const drumHoop = /* @__PURE__ */ formula('capstan.drumHoop', {
   si: ({ tension, centreLineRadius, pitch, wallOuterRadius, boreRadius }) => {
     const pressure = tension / (centreLineRadius * pitch)
     const outer = wallOuterRadius * wallOuterRadius
-    // A bore, however small, doubles what a solid drum bears.
+    // A bore, however small, doubles the hoop stress of a solid drum.
     return { pressure, boreHoopStress: boreRadius > 0 ? (-2 * pressure * outer) / (outer - boreRadius * boreRadius) : -pressure }
   },
 })

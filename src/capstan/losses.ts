@@ -16,7 +16,7 @@ export const strokeLosses = /* @__PURE__ */ formula('capstan.strokeLosses', {
     ...RUNNING,
   },
   output: {
-    /** Elastic creep over both pulleys by the law of an endless belt: about twice what a cord anchored on its drum loses. */
+    /** Elastic creep over both pulleys by the law of an endless belt: about twice as much as a cord anchored on its drum. */
     beltCreep: 'energy',
     /** Bearings of the pinion. */
     bearings: 'energy',
@@ -67,7 +67,7 @@ export const driveLosses = /* @__PURE__ */ formula('capstan.driveLosses', {
     ...RUNNING,
   },
   output: {
-    /** Elastic creep over both pulleys by the law of an endless belt: about twice what a cord anchored on its drum loses. */
+    /** Elastic creep over both pulleys by the law of an endless belt: about twice as much as a cord anchored on its drum. */
     beltCreep: 'ratio',
     /** Bearings of the pinion. */
     bearings: 'ratio',

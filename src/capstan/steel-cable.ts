@@ -34,8 +34,7 @@ export const steelCables = (): SteelCable[] =>
   CABLES.flatMap(([size, construction]) => (['carbon', 'stainless'] as const).map((steel) => ({ size, construction, steel })))
 
 /**
- * A small control cable of steel: what a drive asks of its cord, with range and source. The rigidity is absent for 3x7, of which no stretch
- * constant was found. Throws an `InputError` for a size that is not in the table in this construction.
+ * Properties of a small control cable of steel, with range and source. The rigidity is absent for 3x7, because no stretch constant was found. Throws an `InputError` for a size that is not in the table in this construction.
  */
 export function steelCable({ size, construction, steel }: SteelCable) {
   const row = CABLES.find((each) => each[0] === size && each[1] === construction)

@@ -73,7 +73,7 @@ export const driveWindup = /* @__PURE__ */ formula('capstan.driveWindup', {
     ...DRUM_ARCS,
     ...HOLD,
     ...LOOP_COMPLIANCE,
-    /** Tangential stiffness of the contact per length of cord; rigid where not given, which is optimistic. */
+    /** Tangential stiffness of the contact per length of cord; Default: rigid, which is optimistic. */
     contactStiffness: { kind: 'foundationModulus', above: 0, optional: true },
   },
   output: {

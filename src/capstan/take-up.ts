@@ -19,7 +19,7 @@ export const takeUp = /* @__PURE__ */ formula('capstan.takeUp', {
     ...WARMING,
   },
   output: {
-    /** All terms together when the drive gets colder or warmer so that the cord loosens; heat that tightens it takes nothing off. */
+    /** All terms together when the drive gets colder or warmer so that the cord loosens; heat that tightens it is not subtracted. */
     total: 'length',
     /** Elastic stretch to the pretension. */
     elastic: 'length',

@@ -40,8 +40,8 @@ interface OverTravel extends Omit<CordDriveState, 'drumWrapTaut' | 'drumWrapSlac
 }
 
 /**
- * Limits at the end of travel where they are least. The longer the taut branch and the shorter the slack one, the sooner both limits come: a branch
- * that gives more length takes less tension. Only a tensioner in one of the spans makes the two ends differ.
+ * Limits at the end of travel where they are least. The longer the taut branch and the shorter the slack one, the sooner both limits come: a longer
+ * branch takes less tension. Only a tensioner in one of the spans makes the two ends differ.
  */
 export function leastOverTravel(x: OverTravel): HoldingLimits {
   const d: CordDriveState = { ...x, drumWrapTaut: x.drumWrap + x.travel / 2, drumWrapSlack: x.drumWrap - x.travel / 2 }

@@ -18,7 +18,7 @@ export interface TravelPoint {
   readonly peakTension: number
   /** Lowest tension of a span on the way since the point before. */
   readonly leastTension: number
-  /** Pinion angles between which cord has rested on the pinion since the point before; the low one above the high where none has. */
+  /** Pinion angles between which cord has rested on the pinion since the point before; the low one above the high one where no cord has. */
   readonly restLow: number
   readonly restHigh: number
 }
@@ -46,7 +46,7 @@ export class Loop {
   private peak: number
   private least: number
   leastDrumWrap: number
-  /** Pinion angles between which every point has rested since the last point asked for. */
+  /** Pinion angles between which every point has rested since the last point. */
   private restLow: number
   private restHigh: number
 
@@ -93,7 +93,7 @@ export class Loop {
     const { d } = this
     const ratio = d.drumRadius / d.pinionRadius
     const scale = this.by === 'joint' ? 1 : ratio
-    // Cord that winds on and off the pinion within one step would leave nothing at rest to count from.
+    // Cord that winds on and off the pinion within one step would leave no cord at rest to count from.
     const longest = scale * Math.min(resolution, (0.2 * this.half) / ratio)
     const [angle0, torque0] = [this.by === 'joint' ? this.q : this.phi, this.torque]
     const steps = Math.max(
@@ -108,7 +108,7 @@ export class Loop {
         done = next
         if (Number.isInteger(done)) size = 1
       }
-      // A step may only have been too long for the iteration; and an end is wanted where it is, not a step before.
+      // A step may only have been too long for the iteration; and an end must be found where it is, not a step before.
       else if (size <= FINEST) return end
       else size /= 2
     }

@@ -10,8 +10,8 @@ const CYCLES = 8
 const RESOLUTION = 0.02
 
 /**
- * Energy that friction takes in a settled cycle of a stroke under torque and a return under another one: what the motor puts in less what the
- * joint gives out. The stroke lies about mid travel and moves the joint against the torque.
+ * Energy that friction takes in a settled cycle of a stroke under torque and a return under another one: the work of the
+ * motor less the work at the joint. The stroke lies about mid travel and moves the joint against the torque.
  */
 export function travelLoss(
   d: CordDriveState,

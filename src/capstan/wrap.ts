@@ -1,4 +1,4 @@
-/** What the end of a wrap would be like at a trial tension; a scratch record that `probe` fills. */
+/** State of the end of a wrap at a trial tension; a scratch record that `probe` fills. */
 export interface EndProbe {
   /** Integral of tension over angle up to this end, from the wrap's fixed reference. */
   integral: number
@@ -9,7 +9,7 @@ export interface EndProbe {
   /** Integral and logarithm of tension at the boundary. */
   boundaryIntegral: number
   boundaryLog: number
-  /** +1 where tension falls inwards through the slip, −1 where it rises, 0 where nothing slips. */
+  /** +1 where tension falls inwards through the slip, −1 where it rises, 0 without slip. */
   sense: number
   /** Whether slip has run through the whole wrap. */
   through: boolean
@@ -97,7 +97,7 @@ export class Wrap {
     return { log: u, integral: (this.sum[i] as number) + area(Math.exp(u0), Math.exp(u), u - u0, angle - t0) }
   }
 
-  /** What an end (`outward` +1 the high one, −1 the low one) would be like at angle and tension `T`. */
+  /** State of an end (`outward` +1 the high one, −1 the low one) at angle and tension `T`. */
   probe(outward: 1 | -1, angle: number, T: number, out: EndProbe): void {
     const { theta, log, sum, friction: mu } = this
     const last = outward > 0 ? this.tail : this.head

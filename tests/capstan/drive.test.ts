@@ -502,7 +502,7 @@ test('a band over friction keeps its order and finds what lies between the ends'
   expect(band.least.si).toBe(slips(friction.low)?.si)
   expect(frictionBand(0.1, slips).most.si).toBe(frictionBand(0.1, slips).least.si)
   expect(() => frictionBand(0.1, () => undefined)).toThrow(
-    'of is a function; must give a result over the whole interval; it gives none at a friction of 0.1',
+    'of is a function; must return a result over the whole interval; it returns no result at a friction of 0.1',
   )
   expect(() => frictionBand({ low: 0.3, high: 0.2 }, slips)).toThrow('capstan.frictionBand: friction is 0.3 to 0.2')
 })
@@ -525,7 +525,7 @@ test('the chart along the cord parts the sides at a clamp, and says what gives',
   expect(tensionAlongWrapChart(hip, '20 N m').description).toContain(
     '20 N m. At low friction the pinion slips: the line holds for 13.11 N m',
   )
-  expect(tensionAlongWrapChart(short, '50 N m').description).toContain('At high friction the slack span hangs loose.')
+  expect(tensionAlongWrapChart(short, '50 N m').description).toContain('At high friction the slack span is loose.')
 })
 
 test('charts carry finite points in order', () => {
