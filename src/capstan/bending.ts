@@ -64,6 +64,7 @@ export const controlCableBendRatio = /* @__PURE__ */ formula('capstan.controlCab
   },
   /** Pulley over cable diameter, by straight lines between the printed 1, 10 and 20 %. */
   output: 'ratio',
+  equation: ['result = loadShare <= 0.01 ? 10 : loadShare <= 0.1 ? 10 + (loadShare - 0.01) / 0.09 * 10 : 20 + (loadShare - 0.1) / 0.1 * 8'],
   source: [{ level: 'published', where: 'MIL-F-18372, pulley ratio against cable load (read from a page that lost the table lines)' }],
   si: ({ loadShare }) =>
     loadShare <= 0.01 ? 10 : loadShare <= 0.1 ? 10 + ((loadShare - 0.01) / 0.09) * 10 : 20 + ((loadShare - 0.1) / 0.1) * 8,
@@ -113,6 +114,11 @@ export const bendingCycles = /* @__PURE__ */ formula('capstan.bendingCycles', {
   },
   /** Cycles, mean of the tests the coefficients came from. */
   output: 'count',
+  equation: [
+    'lgBend = log10(bendRatio)',
+    'load = log10(tension / ropeDiameter^2 / (1 N / mm^2)) - 0.4 * log10(grade / (1770 N / mm^2))',
+    'result = 10^(b0 + (b1 + b3 * lgBend) * load + b2 * lgBend) * corrections',
+  ],
   source: [
     {
       level: 'unverified',

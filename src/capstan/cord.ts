@@ -82,6 +82,7 @@ export const wireRopeRigidity = /* @__PURE__ */ formula('capstan.wireRopeRigidit
     /** Modulus on the full circle of the diameter: a quarter of the wire's, never use that. */
     circleModulus: 'modulus',
   },
+  equation: ['axialRigidity = 100 psi / stretchConstant * diameter^2', 'circleModulus = 4 / pi * 100 psi / stretchConstant'],
   assumes: ['constructional stretch pulled out'],
   source: [{ level: 'published', where: "a wire-rope seller's page of formulas: elongation % = W G / D², G = 1.62e-5 for 7x19 stainless" }],
   si: ({ diameter, stretchConstant }) => {
@@ -126,6 +127,12 @@ export const activatedCreepFactor = /* @__PURE__ */ formula('capstan.activatedCr
     ...ACTIVATION,
   },
   output: 'ratio',
+  equation: [
+    'boltzmann = 1.380649e-23 J / K',
+    'x = fromStress * activationVolume / (boltzmann * fromTemperature)',
+    'y = toStress * activationVolume / (boltzmann * toTemperature)',
+    'result = exp(activationEnergy / boltzmann * (1 / fromTemperature - 1 / toTemperature)) * sinh(y) / sinh(x)',
+  ],
   assumes: ['steady creep; the rate itself must be measured'],
   source: [
     { level: 'published', where: 'J. Chem. Phys. 153 (2020) 144904, abstract: U about 1.5 eV, V about 45 cubic angstrom; Eyring rate' },

@@ -99,6 +99,12 @@ export const delamination = /* @__PURE__ */ formula('capstan.delamination', {
     /** Closed by clamping, held by the layer bond, or split. */
     state: { oneOf: ['closed', 'heldByBond', 'splits'] },
   },
+  equation: [
+    'area = pi / 4 * (outerDiameter^2 - boreDiameter^2) * (1 - holeShare)',
+    'sectionModulus = pi * (outerDiameter^4 - boreDiameter^4) / (32 * outerDiameter) * (1 - holeShare)',
+    'layerStress = bendingMoment / sectionModulus + (axialForce - clampLoad) / area',
+    'clampToStayClosed = bendingMoment / sectionModulus * area + axialForce',
+  ],
   assumes: [
     'plane sections stay plane',
     'bolts and holes at equal spacing, clamp load central; holes take their share of area and section modulus',

@@ -99,6 +99,7 @@ export const slackTorque = /* @__PURE__ */ formula('capstan.slackTorque', {
     /** Whether the span goes slack at this torque, or the pinion slips before it is reached. */
     state: { oneOf: ['slackSpan', 'slipsBefore'] },
   },
+  equation: ['torque == drumRadius * (tautTension - slackShare * pretension)'],
   assumes: [
     'loaded from a uniform pretension',
     'centres fixed but for the compliance given',

@@ -145,6 +145,7 @@ export const pretensionForTorque = /* @__PURE__ */ formula('capstan.pretensionFo
     /** Pretension that keeps 1 % of itself in the slack span; 0 where the pinion slips before. */
     againstSlack: 'force',
   },
+  equation: ['pretension == max(againstSlip, againstSlack)'],
   assumes: [
     'the tension that is left when the torque comes: after creep, in the cold, on the return stroke',
     'equal drum arcs at mid travel',

@@ -22,6 +22,7 @@ export const groove = /* @__PURE__ */ formula('capstan.groove', {
     /** Land left between two grooves at the outer diameter; below zero the grooves cut into each other. */
     land: 'length',
   },
+  equation: ['pitch = cordDiameter * (1 + pitchClearance)', 'seatRadius = seatFactor * cordDiameter', 'depth = depthFactor * cordDiameter'],
   valid: {
     'clearance of 0.1 to 0.3 cord diameters': ({ pitchClearance }) => pitchClearance >= 0.1 && pitchClearance <= 0.3,
     'grooves leave a land between them': (_, { land }) => land > 0,

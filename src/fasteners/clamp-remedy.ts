@@ -46,6 +46,7 @@ export const compressionSleeve = /* @__PURE__ */ formula('fasteners.compressionS
     /** What carries: a sleeve that is too short carries nothing, one too proud leaves the print loose. */
     state: { oneOf: ['sleeveCarries', 'shared', 'sleeveTooShort', 'printLoose'] },
   },
+  equation: ['sleeveLoad + printLoad == clampLoad'],
   assumes: ['flat rigid washer over both'],
   source: [{ level: 'computed', where: 'two springs side by side, one with a gap' }],
   si: ({ clampLoad, sleeveCompliance, printCompliance, shortfall }) => {

@@ -51,6 +51,10 @@ export const eccentricJoint = /* @__PURE__ */ formula('fasteners.eccentricJoint'
     /** Whether the face is closed; beyond that load all other results hold no longer. */
     state: { oneOf: ['closed', 'gaping'] },
   },
+  equation: [
+    'turning = grip / (memberModulus * faceSecondMoment)',
+    'loadFactor = (memberCompliance + loadAt * boltAt * turning) / (boltCompliance + memberCompliance + boltAt^2 * turning)',
+  ],
   assumes: [
     'face and parts bend as a beam, plane faces stay plane',
     "load acts at the bearing faces of head and nut; the bolt's own bending stiffness is small beside that of the parts",

@@ -92,6 +92,7 @@ export const embeddedPinElastic = /* @__PURE__ */ formula('fasteners.embeddedPin
     /** Bending stress of the pin there. */
     bendingStress: 'stress',
   },
+  equation: ['inertia = pi * diameter^4 / 64', 'slenderness = depth * (foundationModulus / (4 * pinModulus * inertia))^(1 / 4)'],
   assumes: ['straight elastic pin', 'bore reacts in proportion to displacement, on both sides', 'both ends of the embedded length free'],
   source: [
     {

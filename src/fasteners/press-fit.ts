@@ -34,6 +34,15 @@ export const pressFit = /* @__PURE__ */ formula('fasteners.pressFit', {
     /** Share of the interference taken up by squeezing the pin. */
     pinShare: 'ratio',
   },
+  equation: [
+    'bossFactor = (bossDiameter^2 + diameter^2) / (bossDiameter^2 - diameter^2) + boss.poissonRatio',
+    'pinFactor = (diameter^2 + pinBore^2) / (diameter^2 - pinBore^2) - pin.poissonRatio',
+    'pressure = diametralInterference / (diameter * (bossFactor / boss.modulus + pinFactor / pin.modulus))',
+    'boreHoopStress = pressure * (bossDiameter^2 + diameter^2) / (bossDiameter^2 - diameter^2)',
+    'boreTresca = boreHoopStress + pressure',
+    'boreVonMises = sqrt(boreHoopStress^2 + boreHoopStress * pressure + pressure^2)',
+    'outsideHoopStress = 2 * pressure * diameter^2 / (bossDiameter^2 - diameter^2)',
+  ],
   assumes: [
     'plane stress, open ends',
     'pin and boss equally long; the edge of the boss sees more where the pin sticks out',

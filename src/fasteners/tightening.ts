@@ -47,6 +47,14 @@ export const tighteningTorque = /* @__PURE__ */ formula('fasteners.tighteningTor
     /** Nut factor: wrench torque without the prevailing torque, over preload and diameter. */
     nutFactor: 'ratio',
   },
+  equation: [
+    'slope = thread.pitch / (pi * thread.pitchDiameter)',
+    'mu = threadFriction / cos(pi / 6)',
+    'threadTorque = preload * thread.pitchDiameter / 2 * (slope + mu) / (1 - slope * mu)',
+    'headTorque = preload * headFriction * (bearingDiameter + holeDiameter) / 4',
+    'nutTorque = threadTorque + prevailingTorque',
+    'torque = threadTorque + headTorque + prevailingTorque',
+  ],
   assumes: ['friction in the thread acts at the pitch diameter, under the head at the mean of ring and hole', 'friction constant'],
   source: [{ level: 'published', where: 'any machine-design text, "power screws" and "bolt torque", such as Shigley 9th ed., eq. 8-26' }],
   requires: {
@@ -87,6 +95,11 @@ export const nutFactor = /* @__PURE__ */ formula('fasteners.nutFactor', {
   },
   /** Nut factor: torque over preload and diameter. */
   output: 'ratio',
+  equation: [
+    'slope = lead / (pi * meanDiameter)',
+    'mu = threadFriction / cos(pi / 6)',
+    'result = (meanDiameter / 2 * (slope + mu) / (1 - slope * mu) + headFriction * 1.25 * diameter / 2) / diameter',
+  ],
   assumes: ['60 degree thread', 'washer face 1.5 diameters wide, so that its mean diameter is 1.25 diameters'],
   source: [{ level: 'published', where: 'Shigley 9th ed., eq. 8-26' }],
   requires: {
@@ -141,6 +154,11 @@ export const looseningTorque = /* @__PURE__ */ formula('fasteners.looseningTorqu
     /** Whether it stays by itself. */
     state: { oneOf: ['selfHolding', 'selfLoosening'] },
   },
+  equation: [
+    'slope = pitch / (pi * pitchDiameter)',
+    'mu = threadFriction / cos(pi / 6)',
+    'torque = preload * (pitchDiameter / 2 * (mu - slope) / (1 + slope * mu) + headFriction * (bearingDiameter + holeDiameter) / 4) + prevailingTorque',
+  ],
   assumes: ['60 degree thread', 'friction acts against loosening in thread and under the head'],
   source: [{ level: 'published', where: 'any machine-design text, "lowering torque" of power screws' }],
   requires: {

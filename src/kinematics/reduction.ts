@@ -22,6 +22,9 @@ export const motorTorqueThroughReduction = /* @__PURE__ */ formula('kinematics.m
   },
   /** Torque at the motor's shaft, rotor included. */
   output: 'torque',
+  equation: [
+    'result = (outputTorque * outputSpeed < 0 W ? outputTorque * backEfficiency : outputTorque / efficiency) / ratio + rotorInertia * (ratio * outputAcceleration + carrierAcceleration)',
+  ],
   assumes: [
     'friction of the reduction as a constant part of the power through it',
     'the rotor turns as the drum does, without slack or stretch',
@@ -63,6 +66,13 @@ export const motorOperatingPoint = /* @__PURE__ */ formula('kinematics.motorOper
     /** Power from the supply; negative when it flows back. */
     electricalPower: 'power',
   },
+  equation: [
+    'current = torque / torqueConstant + sign(speed) * noLoadCurrent',
+    'voltage = current * resistance + torqueConstant * speed',
+    'mechanicalPower = torque * speed',
+    'copperLoss = current^2 * resistance',
+    'electricalPower = voltage * current',
+  ],
   assumes: [
     'steady at each instant: winding inductance left out',
     'torque proportional to current',

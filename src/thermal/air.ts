@@ -28,6 +28,7 @@ export const airProperties = /* @__PURE__ */ formula('thermal.airProperties', {
     /** Density. */
     density: 'density',
   },
+  equation: ['density = pressure / (287.055 J / (kg K) * temperature)'],
   assumes: ['dry air', 'conductivity, dynamic viscosity and Prandtl number independent of pressure'],
   valid: { 'from −20 to 140 °C, where the fit keeps 0.13 %': ({ temperature }) => temperature >= 253.15 && temperature <= 413.15 },
   source: [
@@ -87,6 +88,7 @@ export const rayleighNumber = /* @__PURE__ */ formula('thermal.rayleighNumber', 
     /** Kinematic viscosity of the film. */
     viscosity: 'kinematicViscosity',
   },
+  equation: ['rayleigh == 9.80665 m/s^2 * abs(surface - air) * length^3 * prandtl / ((surface + air) / 2 * viscosity^2)'],
   assumes: ['properties at the film temperature', 'expansion coefficient 1/T of the film'],
   source: [{ level: 'published', where: 'Çengel, Heat and Mass Transfer, ch. 9, Rayleigh number with film properties' }],
   si: ({ surface, air, length, pressure }) => {

@@ -106,6 +106,11 @@ export const contactConductance = /* @__PURE__ */ formula('thermal.contactConduc
     /** Both. */
     total: 'heatTransferCoefficient',
   },
+  equation: [
+    'meanConductivity = 2 * conductivity1 * conductivity2 / (conductivity1 + conductivity2)',
+    'solid = 1.25 * meanConductivity * slope / roughness * (pressure / hardness)^0.95',
+    'total == solid + gap',
+  ],
   assumes: ['conforming rough surfaces, first loading, plastic asperities', 'gap taken as twice the roughness when not given'],
   valid: { 'pressure below a fiftieth of the hardness': ({ pressure, hardness }) => pressure <= 0.02 * hardness },
   source: [{ level: 'unverified', where: 'Cooper, Mikic & Yovanovich 1969, Yovanovich 1982: 1.25 k m/σ (P/H)^0.95' }],

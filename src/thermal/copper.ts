@@ -106,6 +106,7 @@ export const magnetDerating = /* @__PURE__ */ formula('thermal.magnetDerating', 
     /** Loss for one torque, against magnets at 20 °C. */
     lossFactor: 'ratio',
   },
+  equation: ['lossFactor = 1 / (1 + coefficient * (magnetTemperature - 293.15 K))^2'],
   assumes: ['reversible loss of remanence only', 'linear in temperature'],
   valid: { 'magnets below 200 °C, where no neodymium grade is left': ({ magnetTemperature }) => magnetTemperature <= 473.15 },
   source: [{ level: 'published', where: 'neodymium magnet grade tables: reversible coefficient of remanence −0.10 to −0.12 %/K' }],
@@ -131,6 +132,7 @@ export const rmsTorque = /* @__PURE__ */ formula('thermal.rmsTorque', {
     /** Length of the cycle. */
     period: 'time',
   },
+  equation: ['period = sum(durations)', 'torque = sqrt(sum(dotMultiply(dotPow(torques, 2), durations)) / period)'],
   assumes: ['winding temperature constant over the cycle'],
   requires: {
     durations: {

@@ -174,6 +174,7 @@ export const motorTorqueBand = /* @__PURE__ */ formula('thermal.motorTorqueBand'
     /** Motor torque while the load overhauls. */
     lowering: 'torque',
   },
+  equation: ['raising = jointTorque / (ratio * efficiency)', 'frictionless = jointTorque / ratio'],
   source: [{ level: 'computed', where: 'power balance across the reduction' }],
   si: ({ jointTorque, ratio, efficiency, backEfficiency = efficiency }) => ({
     raising: jointTorque / (ratio * efficiency),

@@ -46,6 +46,7 @@ export const ringOnPlate = /* @__PURE__ */ formula('thermal.ringOnPlate', {
     /** The part of it that spreading adds. */
     spreading: 'thermalResistance',
   },
+  equation: ['spreading == ring - uniform'],
   assumes: [
     'round plate with an adiabatic rim, one conductivity along its faces and one through it, steady',
     'uniform flux over the ring; one coefficient per face outside what the motor covers',

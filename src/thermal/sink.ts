@@ -21,6 +21,7 @@ export const bestFinSpacing = /* @__PURE__ */ formula('thermal.bestFinSpacing', 
     /** Rayleigh number on the height. */
     rayleigh: 'ratio',
   },
+  equation: ['spacing == 2.714 * height / rayleigh^(1 / 4)'],
   assumes: ['isothermal fins much thinner than their spacing', 'channels upright and open at both ends'],
   requires: {
     surfaceTemperature: {

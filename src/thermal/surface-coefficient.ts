@@ -31,6 +31,7 @@ export const surfaceCoefficient = /* @__PURE__ */ formula('thermal.surfaceCoeffi
     /** Both. */
     total: 'heatTransferCoefficient',
   },
+  equation: ['total == convection + radiation'],
   assumes: ['still air and stream do not add: the stronger counts, which errs on the hot side'],
   source: [{ level: 'computed', where: 'naturalConvection, nusseltFlatPlate or nusseltCylinderCrossflow, radiationCoefficient' }],
   si: ({ shape, length, temperature, air, radiant, airSpeed, pressure, emissivity, factor }) => {
