@@ -1,8 +1,8 @@
 import { NoResultError } from '../formula/index.js'
 import { normalQuantile, randomStream } from '../numeric/index.js'
 import { type Kind, Quantity } from '../units/index.js'
-import { type UncertainModel, type Varied, valueAtScore } from './model.js'
 import { spreadKind } from './show.js'
+import { type UncertainModel, type Varied, valueAtScore } from './uncertain-model.js'
 import type { Estimate, MonteCarloUncertainty } from './uncertainty-result.js'
 
 const BATCHES = 20

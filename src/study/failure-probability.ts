@@ -5,9 +5,10 @@ import { correlationFactor } from './correlation.js'
 import { type DesignPoint, designPoint } from './design-point.js'
 import { type FirstOrderReliability, Reliability } from './failure-result.js'
 import { type LimitState, limitState } from './limit-state.js'
-import { type OptionsFor, type Uncertain, type UncertainModel, uncertainModel } from './model.js'
+import type { OptionsFor } from './model.js'
 import { type ScalarOutput, type ScalarPath, untyped } from './path.js'
 import { type SubsetRun, subsetRun } from './subset-simulation.js'
+import { type Uncertain, type UncertainModel, uncertainModel } from './uncertain-model.js'
 import type { Correlation } from './uncertainty.js'
 
 type OutputKind<O> = O extends Kind

@@ -1,4 +1,4 @@
-import { type UncertainModel, type Varied, valueAtScore } from './model.js'
+import { type UncertainModel, type Varied, valueAtScore } from './uncertain-model.js'
 
 /** A limit state in independent standard normal scores: failure where the function is not above zero. */
 export interface LimitState {

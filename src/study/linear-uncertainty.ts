@@ -1,7 +1,8 @@
 import { type AnyFormula, NoResultError } from '../formula/index.js'
 import { Quantity } from '../units/index.js'
-import { limitsAt, modelOf, slope, type UncertainModel } from './model.js'
+import { limitsAt, modelOf, slope } from './model.js'
 import { spreadKind } from './show.js'
+import type { UncertainModel } from './uncertain-model.js'
 import type { LinearUncertainty } from './uncertainty-result.js'
 
 /** First-order propagation with a correlation matrix. */

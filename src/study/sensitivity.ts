@@ -1,10 +1,12 @@
 import { barChart, type Chart } from '../chart/index.js'
 import { type Formula, type Inputs, NoResultError, type Output, type Scalar } from '../formula/index.js'
 import { InputError, type Issue, type Kind, Quantity, show } from '../units/index.js'
-import { isDistribution, type Scatter, scatterOf } from './distribution.js'
-import { hasRange, limitsOf, modelOf, type OptionsFor, outputOf, scalarsWithRanges, slope, type Uncertain } from './model.js'
+import { isDistribution, scatterOf } from './distribution.js'
+import { limitsOf, modelOf, type OptionsFor, outputOf, slope } from './model.js'
 import { type ScalarPath, scalarAt, untyped, withValueAt } from './path.js'
+import type { Scatter } from './scatter.js'
 import { markdownTable, Printable } from './show.js'
+import { hasRange, scalarsWithRanges, type Uncertain } from './uncertain-model.js'
 
 /** How local sensitivities are worked out. */
 export interface SensitivityOptions<P extends string = string> {

@@ -3,8 +3,9 @@ import { type Issue, show } from '../units/index.js'
 import { correlationFactor } from './correlation.js'
 import { draws } from './draws.js'
 import { linearUncertainty } from './linear-uncertainty.js'
-import { type OptionsFor, type Uncertain, uncertainModel } from './model.js'
+import type { OptionsFor } from './model.js'
 import { type ScalarPath, untyped } from './path.js'
+import { type Uncertain, uncertainModel } from './uncertain-model.js'
 import { type LinearUncertainty, type MonteCarloUncertainty, Uncertainty } from './uncertainty-result.js'
 
 /** Two inputs that scatter together. */

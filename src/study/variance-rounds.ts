@@ -1,7 +1,8 @@
 import { NoResultError } from '../formula/index.js'
 import { normalQuantile, sobolSequence } from '../numeric/index.js'
 import { reordered } from './correlation.js'
-import { type Model, type Varied, valueAtScore } from './model.js'
+import type { Model } from './model.js'
+import { type Varied, valueAtScore } from './uncertain-model.js'
 
 /** What one replicate gave. */
 export interface Round {

@@ -3,9 +3,10 @@ import { type Formula, type Inputs, NoResultError, type Output } from '../formul
 import { SOBOL_DIMENSIONS, studentTQuantile } from '../numeric/index.js'
 import { type Issue, type Kind, Quantity, show } from '../units/index.js'
 import { correlationFactor } from './correlation.js'
-import { type OptionsFor, type Uncertain, uncertainModel } from './model.js'
+import type { OptionsFor } from './model.js'
 import { type ScalarPath, untyped } from './path.js'
 import { markdownTable, Printable, percentText, spreadKind } from './show.js'
+import { type Uncertain, uncertainModel } from './uncertain-model.js'
 import type { Correlation } from './uncertainty.js'
 import { correlatedReplicate, type Round, replicate } from './variance-rounds.js'
 

@@ -1,0 +1,193 @@
+import { type AnyFormula, type Inputs, type Output, reader, type Scalar } from '../formula/index.js'
+import { type In, InputError, type Issue, type Kind, oneOfNames, Quantity, show, type UnitOf } from '../units/index.js'
+import type { FitProblem, Parameter } from './fit-search.js'
+import { limitsOf, type Model, modelOf, outputOf } from './model.js'
+import { type KindAt, type ScalarOutput, type ScalarPath, scalarAt, withValueAt } from './path.js'
+import { spreadKind } from './show.js'
+import type { Fixed } from './sweep.js'
+
+/** A logged column: a list of quantities, or numbers with their unit. */
+export type Logged<K extends Kind> = readonly In<K>[] | { readonly unit: UnitOf<K>; readonly values: ArrayLike<number> }
+
+/** A parameter to find: a first guess, and limits where the record's own are too wide. */
+export type Guess<K extends Kind> = In<K> | { readonly start: In<K>; readonly low?: In<K>; readonly high?: In<K> }
+
+type OutputKind<O, N> = N extends keyof O ? (O[N] extends Kind ? O[N] : O[N] extends { kind: infer K extends Kind } ? K : never) : never
+
+/** What was measured of a formula's result. */
+export type Measured<O> = O extends Kind
+  ? Logged<O>
+  : O extends { kind: infer K extends Kind; infinite: true }
+    ? Logged<K>
+    : { readonly [N in ScalarOutput<O>]?: Logged<OutputKind<O, N>> }
+
+/** A fit: what is looked for, what was logged, what is known. */
+export interface FitPlan<I, O> {
+  /** Inputs to find, by dotted path. */
+  readonly parameters: { readonly [P in ScalarPath<I>]?: Guess<KindAt<I, P>> }
+  /** Inputs that were logged, one value for each reading. */
+  readonly data: { readonly [P in ScalarPath<I>]?: Logged<KindAt<I, P>> }
+  /** The measured result; of a formula with several outputs, exactly one of them. */
+  readonly measured: Measured<O>
+  /** Inputs that are known and the same for all readings. */
+  readonly fixed?: Fixed<I>
+  /** Standard deviation of a reading of weight 1, where it is known (a quantity of the result's kind). Default: from the residuals. */
+  readonly deviation?: Quantity<Kind>
+  /** A weight above zero for each reading: the inverse of its variance, to any scale. Default: all alike. */
+  readonly weights?: ArrayLike<number>
+  /**
+   * `squares`: least squares. `huber`: readings further off than 1.345 deviations pull only in proportion, so that a few bad ones hardly matter.
+   * Default `squares`.
+   */
+  readonly loss?: 'squares' | 'huber'
+  /** Number of starts: the guess, then others spread over the limits or, where there are none, over the magnitudes around the guess. Default 1. */
+  readonly starts?: number
+  /**
+   * `linear`: from the linear approximation at the best fit, quick. `profile`: where the sum of squares, the other parameters fitted anew, has grown
+   * to the limit; right for curved models too. Default `linear`.
+   */
+  readonly intervals?: 'linear' | 'profile'
+  /** Confidence of the intervals. Default 0.95. */
+  readonly confidence?: number
+}
+
+/** An input that was logged. */
+interface Logging {
+  readonly path: string
+  readonly kind: Kind
+  readonly values: Float64Array
+}
+
+/** Reads a plan: the problem as plain numbers and the kind of the readings. Throws one `InputError` that lists every bad input. */
+export function readFit(formula: AnyFormula, plan: FitPlan<Inputs, Output>): { readonly problem: FitProblem; readonly kind: Kind } {
+  const issues: Issue[] = []
+  const { parameters: guesses = {}, data = {}, measured, fixed = {} } = plan as unknown as Readonly<Record<string, object | undefined>>
+  const parameters = Object.entries(guesses).map(([path, guess]) => parameterOf(path, scalarAt(formula, path), guess, issues))
+  const columns = Object.entries(data).map(([path, column]) => {
+    const scalar = scalarAt(formula, path)
+    return { path, kind: scalar.kind, values: columnOf(column, scalar, `data.${path}`, issues) }
+  })
+  const { output, readings } = measuredOf(formula, measured, issues)
+  lengthIssues(parameters, columns, readings.length, issues)
+  optionIssues(plan as never, readings.length, issues)
+  const { deviation, weights, starts = 1, loss = 'squares' } = plan
+  if (deviation !== undefined && (deviation.kind !== spreadKind(output.kind) || !(deviation.si > 0)))
+    issues.push({ path: 'deviation', given: show(deviation), accepts: `must be a ${spreadKind(output.kind)} above zero` })
+  let nominal: unknown = fixed
+  for (const { path, kind, start } of parameters) nominal = withValueAt(nominal, path, new Quantity(start, kind))
+  for (const { path, kind, values } of columns) nominal = withValueAt(nominal, path, new Quantity(values[0] ?? 0, kind))
+  if (issues.length > 0) throw new InputError(formula.id, issues)
+  const paths = [...parameters, ...columns].map(({ path }) => path)
+  const model = modelOf(formula, nominal, paths, output, issues)
+  if (issues.length > 0) throw new InputError(formula.id, issues)
+  const problem: FitProblem = {
+    id: formula.id,
+    parameters,
+    readings,
+    predict: predictor(model, parameters.length, columns),
+    weights: weights === undefined ? new Float64Array(readings.length).fill(1) : Float64Array.from(weights),
+    sigma: deviation?.si,
+    starts,
+    loss,
+  }
+  return { problem, kind: output.kind }
+}
+
+function lengthIssues(parameters: readonly Parameter[], columns: readonly Logging[], readings: number, issues: Issue[]): void {
+  if (parameters.length === 0) issues.push({ path: 'parameters', given: 'none', accepts: 'must name at least one input to find' })
+  for (const { path } of parameters)
+    if (columns.some((column) => column.path === path))
+      issues.push({ path: `data.${path}`, given: 'logged', accepts: 'is also a parameter to find: it is one or the other' })
+  for (const { path, values } of columns)
+    if (values.length !== readings)
+      issues.push({
+        path: `data.${path}`,
+        given: `${values.length} values`,
+        accepts: `must have one value for each of ${readings} readings`,
+      })
+  if (readings < parameters.length && readings > 0)
+    issues.push({
+      path: 'measured',
+      given: `${readings} readings`,
+      accepts: `must be at least as many as the ${parameters.length} parameters`,
+    })
+}
+
+/** The result for parameters and the logged inputs of a reading. */
+function predictor(model: Model, count: number, columns: readonly { readonly values: Float64Array }[]) {
+  const x = new Float64Array(count + columns.length)
+  return (p: ArrayLike<number>, i: number) => {
+    for (let k = 0; k < count; k++) x[k] = p[k] as number
+    for (let c = 0; c < columns.length; c++) x[count + c] = (columns[c] as { values: Float64Array }).values[i] as number
+    return model.at(x)
+  }
+}
+
+function optionIssues({ weights, loss, starts, intervals, confidence }: FitPlan<never, never>, readings: number, issues: Issue[]): void {
+  if (confidence !== undefined && !(confidence > 0 && confidence < 1))
+    issues.push({ path: 'confidence', given: show(confidence), accepts: 'must be a number between 0 and 1' })
+  const choice = (path: string, given: unknown, options: readonly string[]) => {
+    if (given !== undefined && !options.includes(given as string))
+      issues.push({ path, given: show(given), accepts: oneOfNames(options, given) })
+  }
+  choice('loss', loss, ['squares', 'huber'])
+  choice('intervals', intervals, ['linear', 'profile'])
+  if (loss === 'huber' && intervals === 'profile')
+    issues.push({
+      path: 'intervals',
+      given: "'profile'",
+      accepts: "must be 'linear' with the loss 'huber': profiles are of the sum of squares",
+    })
+  if (starts !== undefined && !(Number.isInteger(starts) && starts >= 1 && starts <= MOST_STARTS))
+    issues.push({ path: 'starts', given: show(starts), accepts: `must be a whole number from 1 to ${MOST_STARTS}` })
+  if (weights === undefined) return
+  const all = Array.from(typeof weights === 'object' && weights !== null ? weights : [])
+  const bad = all.findIndex((weight) => !(typeof weight === 'number' && weight > 0 && weight < Number.POSITIVE_INFINITY))
+  if (bad >= 0) issues.push({ path: `weights[${bad}]`, given: show(all[bad]), accepts: 'must be a number above zero' })
+  else if (all.length !== readings)
+    issues.push({ path: 'weights', given: `${all.length} values`, accepts: `must have one value for each of ${readings} readings` })
+}
+
+const MOST_STARTS = 10_000
+
+function parameterOf(path: string, scalar: Scalar, guess: unknown, issues: Issue[]): Parameter {
+  const read = reader({ ...scalar, optional: undefined, default: undefined } as unknown as Scalar)
+  const full =
+    typeof guess === 'object' && guess !== null && 'start' in guess
+      ? (guess as { start: unknown; low?: unknown; high?: unknown })
+      : { start: guess }
+  const number = (x: unknown, where: string) => read(x, `parameters.${path}${where}`, issues) as number
+  const limits = limitsOf(scalar)
+  const start = number(full.start, full === guess ? '.start' : '')
+  const open = (limit: unknown, direction: 1 | -1, at: number) =>
+    limit !== undefined && Number.isFinite(at)
+      ? at + direction * Math.max(Number.MIN_VALUE, 1e-12 * Math.max(Math.abs(at), Math.abs(start)))
+      : at
+  // An open limit is left by a hair, so that the kernel is never run where its record forbids it.
+  const low = full.low === undefined ? open(scalar.above, 1, limits.low) : number(full.low, '.low')
+  const high = full.high === undefined ? open(scalar.below, -1, limits.high) : number(full.high, '.high')
+  if (start < low || start > high)
+    issues.push({ path: `parameters.${path}.start`, given: show(full.start), accepts: 'must lie between its low and high' })
+  return { path, kind: scalar.kind, start, low, high }
+}
+
+function columnOf(given: unknown, scalar: Scalar, path: string, issues: Issue[]): Float64Array {
+  const read = reader({ ...scalar, optional: undefined, default: undefined } as unknown as Scalar)
+  if (Array.isArray(given)) return Float64Array.from(given, (x, i) => read(x, `${path}[${i}]`, issues) as number)
+  const { unit, values } = (given ?? {}) as { unit?: unknown; values?: ArrayLike<unknown> }
+  if (typeof unit !== 'string' || typeof values !== 'object' || values === null || typeof values.length !== 'number') {
+    issues.push({ path, given: show(given), accepts: "must be a list of values, or { unit: 'N', values: [...] }" })
+    return new Float64Array(0)
+  }
+  return Float64Array.from({ length: values.length }, (_, i) => read([values[i], unit], `${path}[${i}]`, issues) as number)
+}
+
+function measuredOf(formula: AnyFormula, given: unknown, issues: Issue[]) {
+  const isColumn = Array.isArray(given) || (typeof given === 'object' && given !== null && 'values' in given && 'unit' in given)
+  const names = isColumn || typeof given !== 'object' || given === null ? [] : Object.keys(given)
+  if (names.length > 1) issues.push({ path: 'measured', given: names.join(', '), accepts: 'must be one output: fit one at a time' })
+  const output = outputOf(formula, names[0], issues, 'measured')
+  const column = names[0] === undefined ? given : (given as Record<string, unknown>)[names[0]]
+  const path = names[0] === undefined ? 'measured' : `measured.${names[0]}`
+  return { output, readings: columnOf(column, { kind: output.kind } as Scalar, path, issues) }
+}
