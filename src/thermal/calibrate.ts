@@ -2,6 +2,7 @@ import { CholeskyDecomposition, Matrix } from 'ml-matrix'
 import { readInputs } from '../formula/index.js'
 import { fitLeastSquares } from '../numeric/index.js'
 import { type In, InputError, type Issue, Quantity } from '../units/index.js'
+import { requireKeys } from './known-keys.js'
 import type { Factors, Network } from './network.js'
 import { courseNumbers } from './network-course.js'
 import type { NetworkNumbers } from './network-numbers.js'
@@ -63,6 +64,7 @@ export function calibrate(
     readonly capacityScatter?: In<'ratio'>
   } = {},
 ): Calibration {
+  requireKeys('thermal.calibrate', 'measured', measured, ['steady', 'log'])
   const issues: Issue[] = []
   const { sensor, capacityScatter } = readInputs(
     'thermal.calibrate',

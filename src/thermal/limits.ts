@@ -1,5 +1,7 @@
 import { formula, Property, readInputs } from '../formula/index.js'
-import { type In, InputError, Quantity, quantity } from '../units/index.js'
+import { type In, InputError, type Issue, issue, Quantity, quantity, refuse } from '../units/index.js'
+import { onlyKeys } from './known-keys.js'
+import { unknownNode } from './network-read.js'
 
 /** What a loaded printed part may be heated to for long: well below glass transition, and never above its heat deflection temperature at the matching stress. */
 export const polymerLimit = /* @__PURE__ */ formula('thermal.polymerLimit', {
@@ -118,6 +120,23 @@ export interface LimitVerdict {
   readonly parts: readonly PartVerdict[]
 }
 
+const PART_LIMIT = ['part', 'node', 'limit', 'guard'] as const satisfies readonly (keyof PartLimit)[]
+
+/** Throws where limits are no list of parts at nodes that exist. Without names any node may be named. @internal */
+export function checkPartLimits(where: string, limits: unknown, names: readonly string[] | undefined): void {
+  if (!Array.isArray(limits)) refuse(where, 'limits', limits, 'must be a list of parts with their nodes and limits')
+  const issues: Issue[] = []
+  limits.forEach((each: unknown, i) => {
+    const path = `limits[${i}]`
+    if (!onlyKeys(path, each, PART_LIMIT, issues)) return
+    const { part, node } = each as PartLimit
+    if (typeof part !== 'string') issues.push(issue(`${path}.part`, part, 'must be the name of the part'))
+    if (typeof node !== 'string') issues.push(issue(`${path}.node`, node, 'must be the name of a node'))
+    else if (names !== undefined && !names.includes(node)) issues.push(unknownNode(`${path}.node`, node, names))
+  })
+  if (issues.length > 0) throw new InputError(where, issues)
+}
+
 /**
  * Compares temperatures with limits. Without temperatures (a runaway) every part with a limit fails. Throws an `InputError` for a limit on a node that has no temperature.
  */
@@ -127,13 +146,9 @@ export function checkLimits(
   ambient: In<'temperature'> = '40 degC',
 ): LimitVerdict {
   const air = quantity('temperature', ambient).si
-  const parts = limits.map(({ part, node, limit, guard = '5 K' }, i): PartVerdict => {
+  checkPartLimits('thermal.checkLimits', limits, temperatures === undefined ? undefined : Object.keys(temperatures))
+  const parts = limits.map(({ part, node, limit, guard = '5 K' }): PartVerdict => {
     const temperature = temperatures?.[node]
-    if (temperatures !== undefined && temperature === undefined) {
-      throw new InputError('thermal.checkLimits', [
-        { path: `limits[${i}].node`, given: `'${node}'`, accepts: `must be one of ${Object.keys(temperatures).join(', ')}` },
-      ])
-    }
     const shared = { part, node, temperature }
     if (limit === undefined) return { ...shared, limit: undefined, margin: undefined, utilisation: undefined, state: 'unknown' }
     const x = readInputs(
@@ -141,12 +156,12 @@ export function checkLimits(
       { limit: 'temperature', guard: { kind: 'temperatureDifference', min: 0 } },
       { limit, guard },
     )
-    const told = new Quantity(x.limit, 'temperature')
-    if (temperature === undefined) return { ...shared, limit: told, margin: undefined, utilisation: undefined, state: 'fails' }
+    const allowed = new Quantity(x.limit, 'temperature')
+    if (temperature === undefined) return { ...shared, limit: allowed, margin: undefined, utilisation: undefined, state: 'fails' }
     const { margin, utilisation, state } = temperatureMargin.si({ temperature: temperature.si, ambient: air, ...x })
     return {
       ...shared,
-      limit: told,
+      limit: allowed,
       margin: marginOf(x.limit, margin, temperature),
       utilisation: new Quantity(utilisation, 'ratio'),
       state,

@@ -17,8 +17,10 @@ export const mountPlate = /* @__PURE__ */ formula('thermal.mountPlate', {
     plateRadius: { kind: 'length', above: 0 },
     /** Thickness of the plate. */
     thickness: { kind: 'length', above: 0 },
-    /** Conductivity of the plate. */
+    /** Conductivity of the plate along its faces. */
     conductivity: { kind: 'thermalConductivity', above: 0 },
+    /** Conductivity through the plate: for a print lying flat, across the layers. Default: the same as along its faces. */
+    conductivityAcross: { kind: 'thermalConductivity', above: 0, optional: true },
     /** Density of the plate. */
     density: { kind: 'density', above: 0, default: '1070 kg/m^3' },
     /** Specific heat of the plate. */
@@ -55,7 +57,7 @@ export const mountPlate = /* @__PURE__ */ formula('thermal.mountPlate', {
     mass: 'mass',
   },
   assumes: [
-    'round plate, one conductivity in all directions, steady',
+    'round plate, one conductivity along its faces and one through it, steady',
     'the motor base is metal: the ring is at one temperature, and its gap inside the ring carries nothing',
     'one coefficient per face outside what the motor covers',
   ],

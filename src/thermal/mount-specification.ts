@@ -21,6 +21,7 @@ const PLATE = {
   height: { kind: 'length', above: 0 },
   thickness: { kind: 'length', above: 0 },
   conductivity: { kind: 'thermalConductivity', above: 0 },
+  conductivityAcross: { kind: 'thermalConductivity', above: 0, optional: true },
   density: { kind: 'density', above: 0 },
   specificHeat: { kind: 'specificHeat', above: 0 },
   emissivity: { kind: 'ratio', min: 0, max: 1, default: 0.9 },
@@ -96,7 +97,8 @@ export const MOUNT = {
  * A motor on its printed plate, by geometry and materials.
  *
  * `body`: the motor; can, ring on which it sits, masses of winding (copper), stator and can, and the resistances between them. `plate`: width
- * and height of the plate, its material, the contact coefficient under the ring and its attitude (which face is up). `insert`: a metal disc sunk
+ * and height of the plate (a side ratio up to 5), its conductivity along its faces and across its layers, its other material values, the contact coefficient under the
+ * ring and its attitude (which face is up). `insert`: a metal disc sunk
  * into the motor's face. `links`: bars that carry heat from the mount into the leg. `sink`: an upright plate-fin sink on the mount or the stator
  * through a `joint`. `controller`: a board near the mount. `surroundings`: air, radiant temperature, altitude, air speed. `rotationCools`: count
  * the turning can (off by default: a leg that holds still has none). The scatters are relative 95 % half-widths of what is

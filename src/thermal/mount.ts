@@ -1,6 +1,7 @@
 import { notesOf, readInputs } from '../formula/index.js'
-import { type In, InputError, type Note, type Quantity as Q, Quantity, quantity } from '../units/index.js'
+import { type In, InputError, type Issue, issue, type Note, type Quantity as Q, Quantity, quantity } from '../units/index.js'
 import { magnetDerating } from './copper.js'
+import { requireKeys } from './known-keys.js'
 import { airGapTorque, copperLossAt, dragLossAt, type Motor, type MotorNumbers, peakCurrentAt } from './motor.js'
 import { boardLinks, boardLoss, boardNotes } from './mount-board.js'
 import { stillHolds } from './mount-factors.js'
@@ -8,6 +9,7 @@ import { barLinks, plateLinks, sinkLinks } from './mount-paths.js'
 import { MOUNT, type MountNumbers, type MountSpecification } from './mount-specification.js'
 import { type Factors, type Network, type NetworkLink, type NetworkNode, network, networkOf } from './network.js'
 import { type PlateModel, plateModel } from './plate-model.js'
+import { LONGEST_PLATE } from './rectangular-plate.js'
 import {
   CONVECTION_SCATTER,
   convectionAt,
@@ -25,6 +27,9 @@ export interface MotorLoad {
   /** Speed, of the torque's sign where the motor drives; 0 or missing is a hold. */
   readonly speed?: In<'angularVelocity'> | undefined
 }
+
+/** Fields of a load. @internal */
+export const LOAD = ['torque', 'speed'] as const satisfies readonly (keyof MotorLoad)[]
 
 /** A motor on its mount: the network for any load. Immutable. */
 export interface MotorMount {
@@ -83,7 +88,11 @@ function mountOf(machine: Motor, specification: MountSpecification, x: MountNumb
     return base.withLosses(lossesOf(machine.si, x, torque, speed))
   }
   return {
-    network: ({ torque, speed = '0 rad/s' }) => at(quantity('torque', torque).si, quantity('angularVelocity', speed).si),
+    network: (load) => {
+      requireKeys('thermal.motorMount', 'load', load, LOAD)
+      const { torque, speed = '0 rad/s' } = load
+      return at(quantity('torque', torque).si, quantity('angularVelocity', speed).si)
+    },
     mass: new Quantity(massOf(x, plate), 'mass'),
     motor: machine,
     specification,
@@ -99,18 +108,19 @@ function mountOf(machine: Motor, specification: MountSpecification, x: MountNumb
 }
 
 function checkFit({ body, plate, insert }: MountNumbers): void {
-  const radius = equivalentRadius(plate)
-  const issues = []
+  const short = Math.min(plate.width, plate.height)
+  const sizes = `${mm(plate.width)} by ${mm(plate.height)}`
+  const issues: Issue[] = []
   if (body.ringInnerDiameter >= body.ringOuterDiameter)
-    issues.push({ path: 'body.ringInnerDiameter', given: mm(body.ringInnerDiameter), accepts: 'must be below ringOuterDiameter' })
-  if (body.ringOuterDiameter / 2 >= radius)
-    issues.push({ path: 'plate', given: `${mm(plate.width)} by ${mm(plate.height)}`, accepts: 'must be larger than the ring of the motor' })
+    issues.push(issue('body.ringInnerDiameter', mm(body.ringInnerDiameter), 'must be below ringOuterDiameter'))
+  if (body.ringOuterDiameter >= short) issues.push(issue('plate', sizes, 'must be larger than the ring of the motor, both ways'))
+  if (Math.max(plate.width, plate.height) > LONGEST_PLATE * short)
+    issues.push(issue('plate', sizes, `must be at most ${LONGEST_PLATE} times as long as wide; give a longer one as a plate and links`))
   if (insert !== undefined && insert.diameter < body.ringOuterDiameter)
-    issues.push({ path: 'insert.diameter', given: mm(insert.diameter), accepts: 'must be at least ringOuterDiameter' })
-  if (insert !== undefined && insert.diameter / 2 > radius)
-    issues.push({ path: 'insert.diameter', given: mm(insert.diameter), accepts: 'must fit on the plate' })
+    issues.push(issue('insert.diameter', mm(insert.diameter), 'must be at least ringOuterDiameter'))
+  if (insert !== undefined && insert.diameter > short) issues.push(issue('insert.diameter', mm(insert.diameter), 'must fit on the plate'))
   if (insert !== undefined && insert.thickness >= plate.thickness)
-    issues.push({ path: 'insert.thickness', given: mm(insert.thickness), accepts: 'must be below the thickness of the plate' })
+    issues.push(issue('insert.thickness', mm(insert.thickness), 'must be below the thickness of the plate'))
   if (issues.length > 0) throw new InputError('thermal.motorMount', issues)
 }
 
@@ -124,6 +134,8 @@ const plateOf = ({ body, plate, insert }: MountNumbers): PlateModel =>
     plateRadius: equivalentRadius(plate),
     thickness: plate.thickness,
     conductivity: plate.conductivity,
+    conductivityAcross: plate.conductivityAcross,
+    rectangle: plate,
     density: plate.density,
     specificHeat: plate.specificHeat,
     insert: insert === undefined ? undefined : { ...insert, radius: insert.diameter / 2 },

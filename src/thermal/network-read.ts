@@ -1,5 +1,6 @@
 import { notesOf } from '../formula/index.js'
-import { didYouMean, type In, InputError, type Issue, type Kind, type Note, readAt, show } from '../units/index.js'
+import { didYouMean, type In, InputError, type Issue, issue, type Kind, type Note, readAt, show } from '../units/index.js'
+import { isRecord, onlyKeys } from './known-keys.js'
 import type { LinkNumbers, LossNumbers, NetworkNumbers, Spread } from './network-numbers.js'
 
 /** Heat released in a node: a power, a law of its own temperature (kelvin to watts), or a law of several nodes' temperatures. */
@@ -49,6 +50,8 @@ export interface NetworkLink {
 }
 
 const WHERE = 'thermal.network'
+const NODE = ['capacity', 'capacityScatter', 'loss', 'lossScatter', 'fixed'] as const satisfies readonly (keyof NetworkNode)[]
+const LINK = ['from', 'to', 'conductance', 'resistance', 'scatter', 'notes', 'name'] as const satisfies readonly (keyof NetworkLink)[]
 
 /** Reads one quantity to SI; a bad one is added to the issues. */
 export function siOf(path: string, kind: Kind, given: unknown, issues: Issue[], above?: number): number {
@@ -69,12 +72,9 @@ export const byName = (given: unknown): given is Readonly<Record<string, unknown
   typeof given === 'object' && given !== null && !Array.isArray(given) && !('kind' in given) && !('toNumber' in given)
 
 /** The issue of a name that no node has. */
-export function unknownNode(path: string, name: string, names: readonly string[], what = 'node'): Issue {
-  return {
-    path,
-    given: show(name),
-    accepts: `must name a ${what}: ${names.join(', ')}${didYouMean(name, names)}`,
-  }
+export function unknownNode(path: string, name: unknown, names: readonly string[], what = 'node'): Issue {
+  const near = typeof name === 'string' ? didYouMean(name, names) : ''
+  return { path, given: name === undefined ? 'missing' : show(name), accepts: `must name a ${what}: ${names.join(', ')}${near}` }
 }
 
 /** Reads the losses of free nodes; names are looked up among all nodes. A law is tried once at temperature `tried`. */
@@ -94,6 +94,7 @@ export function readLosses(
       issues.push(unknownNode(path, name, free))
       continue
     }
+    if (isRecord(loss) && 'watts' in loss) onlyKeys(path, loss, ['on', 'watts', 'notes'], issues)
     if (typeof loss === 'function') losses.push({ node, on: [node], watts: loss, factor: 1 })
     else if (typeof loss === 'object' && loss !== null && 'watts' in loss) {
       const on = loss.on.map((other, i) => {
@@ -122,6 +123,7 @@ export function readNetwork(
   ceilingGiven?: In<'temperature'>,
 ): NetworkNumbers {
   const issues: Issue[] = []
+  checkShape(nodes, links, issues)
   const ceiling = ceilingGiven === undefined ? HOTTEST : siOf('ceiling', 'temperature', ceilingGiven, issues, 0)
   const all = Object.keys(nodes)
   const fixedNames = all.filter((name) => nodes[name]?.fixed !== undefined)
@@ -149,6 +151,15 @@ export function readNetwork(
   if (issues.length === 0) isolatedNodes(names, fixedNames, links, issues)
   if (issues.length > 0) throw new InputError(WHERE, issues)
   return { names, fixedNames, fixed, capacities, losses, links: numbered, spreads, notes: notesOf([nodes, links]) ?? [], ceiling }
+}
+
+/** Throws where nodes and links cannot be read as such; adds an issue for each field that is none. */
+function checkShape(nodes: unknown, links: unknown, issues: Issue[]): void {
+  if (!isRecord(nodes)) issues.push(issue('nodes', nodes, 'must be a record of nodes by name'))
+  else for (const [name, node] of Object.entries(nodes)) onlyKeys(`nodes.${name}`, node, NODE, issues)
+  if (!Array.isArray(links)) issues.push(issue('links', links, 'must be a list of links between nodes'))
+  else for (let i = 0; i < links.length; i++) onlyKeys(`links[${i}]`, links[i], LINK, issues)
+  if (issues.length > 0) throw new InputError(WHERE, issues)
 }
 
 function linkOf(link: NetworkLink, path: string, order: readonly string[], tried: number, issues: Issue[]): LinkNumbers {

@@ -1,5 +1,6 @@
 import type { Property } from '../formula/index.js'
 import { type In, InputError, type Issue, type Note, Quantity } from '../units/index.js'
+import { requireKeys } from './known-keys.js'
 import { courseNumbers, extremesOf, ledgerOf } from './network-course.js'
 import { type NetworkNumbers, notesAt, temperaturesAt } from './network-numbers.js'
 import { byName, siOf, unknownNode } from './network-read.js'
@@ -74,6 +75,7 @@ export const withFixed = (n: NetworkNumbers, y: Float64Array): Float64Array => F
 
 /** The course of a network. @internal */
 export function transientOf(n: NetworkNumbers, course: TransientRequest): Transient {
+  requireKeys('thermal.network', 'request', course, ['duration', 'initial', 'limits'])
   const issues: Issue[] = []
   withoutCapacity(n, issues)
   const duration = siOf('duration', 'time', course.duration, issues, 0)

@@ -1,5 +1,6 @@
 import type { Property } from '../formula/index.js'
 import { type In, InputError, type Issue, type Note, Quantity } from '../units/index.js'
+import { requireKeys } from './known-keys.js'
 import { flowOf, lossAt, type NetworkNumbers, notesAt, type Spread } from './network-numbers.js'
 import { type Loss, type NetworkLink, type NetworkNode, readLosses, readNetwork, unknownNode } from './network-read.js'
 import { bandsAt } from './network-spread.js'
@@ -76,6 +77,7 @@ export function network(
     readonly ceiling?: In<'temperature'>
   } = {},
 ): Network {
+  requireKeys('thermal.network', 'options', options, ['ceiling'])
   return networkOf(readNetwork(nodes, links, options.ceiling))
 }
 
@@ -100,8 +102,10 @@ function withLosses(n: NetworkNumbers, given: Readonly<Record<string, Loss>>): N
   return networkOf({ ...n, losses: [...n.losses.filter(({ node }) => !replaced.has(node)), ...losses] })
 }
 
-function scaled(n: NetworkNumbers, { links = {}, capacities = {}, spreads }: Factors): Network {
+function scaled(n: NetworkNumbers, factors: Factors): Network {
+  requireKeys('thermal.network.scaled', 'factors', factors, ['links', 'capacities', 'spreads'])
   const issues: Issue[] = []
+  const { links = {}, capacities = {}, spreads } = factors
   const names = n.links.map(({ name }) => name)
   const known = (path: string, of: Readonly<Record<string, number>>, all: readonly string[], what: string, above: number) => {
     for (const [name, x] of Object.entries(of)) {

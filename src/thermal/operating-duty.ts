@@ -2,8 +2,9 @@ import type { Property } from '../formula/index.js'
 import { type In, InputError, type Issue, quantity } from '../units/index.js'
 import { dutyTimes, intermittentDuty } from './duty.js'
 import { extremesOfPass, settle, shiftsOfPass } from './duty-cycle.js'
+import { requireKeys } from './known-keys.js'
 import type { PartLimit } from './limits.js'
-import type { MotorLoad, MotorMount } from './mount.js'
+import { LOAD, type MotorLoad, type MotorMount } from './mount.js'
 import { notesAt } from './network-numbers.js'
 import { halfWidth } from './network-spread.js'
 import { readInitial, type Start, withFixed } from './network-transient.js'
@@ -19,6 +20,7 @@ export function intermittentTorque(
   duty: { readonly dutyFactor: In<'ratio'>; readonly period?: In<'time'>; readonly speed?: In<'angularVelocity'> },
 ): TorqueLimit {
   const where = 'thermal.intermittentTorque'
+  requireKeys(where, 'duty', duty, ['dutyFactor', 'period', 'speed'])
   const { loadTime, restTime } = dutyTimes(where, duty)
   const speed = quantity('angularVelocity', duty.speed ?? '0 rad/s').si
   const numbers = readLimits(where, mount, limits, speed)
@@ -78,6 +80,7 @@ export interface TimeAtTorque {
  */
 export function timeAtTorque(mount: MotorMount, load: MotorLoad, limits: readonly PartLimit[], initial?: Start): TimeAtTorque {
   const where = 'thermal.timeAtTorque'
+  requireKeys(where, 'load', load, LOAD)
   const numbers = readLimits(where, mount, limits, quantity('angularVelocity', load.speed ?? '0 rad/s').si)
   const n = mount.network(load).si.numbers
   const issues: Issue[] = []

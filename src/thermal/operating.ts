@@ -1,5 +1,6 @@
 import type { Property } from '../formula/index.js'
 import { type In, Quantity, quantity } from '../units/index.js'
+import { requireKeys } from './known-keys.js'
 import { checkLimits, type LimitVerdict, type PartLimit } from './limits.js'
 import type { MotorLoad, MotorMount } from './mount.js'
 import type { SteadyTemperatures } from './network.js'
@@ -18,6 +19,7 @@ export function continuousTorque(
   limits: readonly PartLimit[],
   options: { readonly speed?: In<'angularVelocity'> } = {},
 ): TorqueLimit {
+  requireKeys(WHERE, 'options', options, ['speed'])
   const speed = quantity('angularVelocity', options.speed ?? '0 rad/s').si
   const numbers = readLimits(WHERE, mount, limits, speed)
   let near: Float64Array | undefined

@@ -8,8 +8,12 @@ export interface PlateNumbers {
   readonly plateRadius: number
   readonly thickness: number
   readonly conductivity: number
+  /** Through the plate. Default: as along its faces. */
+  readonly conductivityAcross?: number | undefined
   readonly density: number
   readonly specificHeat: number
+  /** Sides of a rectangular plate of the same area. */
+  readonly rectangle?: { readonly width: number; readonly height: number } | undefined
   /** A metal disc sunk flush into the motor's face, at least as wide as the ring. */
   readonly insert?:
     | {
@@ -74,7 +78,11 @@ export function gridOf(plate: PlateNumbers): Grid {
   const capacity = new Float64Array(size)
   const metal = (i: number, j: number) =>
     insert !== undefined && depths[j + 1]! <= insert.thickness * 1.000001 && radii[i + 1]! <= insert.radius * 1.000001 ? insert : undefined
+  const { conductivityAcross = plate.conductivity, rectangle } = plate
   const kOf = (i: number, j: number) => metal(i, j)?.conductivity ?? plate.conductivity
+  const acrossOf = (i: number, j: number) => metal(i, j)?.conductivity ?? conductivityAcross
+  // Both faces share the rim.
+  const halfRim = rectangle === undefined ? Math.PI * b : rectangle.width + rectangle.height
   const middle = (i: number) => 0.5 * (radii[i]! + radii[i + 1]!)
   const height = (j: number) => depths[j + 1]! - depths[j]!
   const ring = Math.PI * (a2 * a2 - a1 * a1)
@@ -87,7 +95,7 @@ export function gridOf(plate: PlateNumbers): Grid {
       capacity[at(j)] = body.density * body.specificHeat * area * height(j)
       if (j + 1 < layers) {
         const joint = metal(i, j) !== undefined && metal(i, j + 1) === undefined ? 1 / insert!.contact : 0
-        base.join(at(j), at(j + 1), area / (height(j) / 2 / kOf(i, j) + joint + height(j + 1) / 2 / kOf(i, j + 1)))
+        base.join(at(j), at(j + 1), area / (height(j) / 2 / acrossOf(i, j) + joint + height(j + 1) / 2 / acrossOf(i, j + 1)))
       }
       if (i + 1 < columns) {
         const edge = radii[i + 1]!
@@ -96,14 +104,14 @@ export function gridOf(plate: PlateNumbers): Grid {
         base.join(at(j), at(j) + nodes, (2 * Math.PI * height(j)) / (inside + outside))
       } else {
         // The rim is cooled as the mean of both faces.
-        motorFace[at(j)] = motorFace[at(j)]! + Math.PI * b * height(j)
-        freeFace[at(j)] = freeFace[at(j)]! + Math.PI * b * height(j)
+        motorFace[at(j)] = motorFace[at(j)]! + halfRim * height(j)
+        freeFace[at(j)] = freeFace[at(j)]! + halfRim * height(j)
       }
     }
     const top = i * nodes
     const bottom = top + nodes - 1
-    base.join(top, at(0), (area * 2 * kOf(i, 0)) / height(0))
-    base.join(at(layers - 1), bottom, (area * 2 * kOf(i, layers - 1)) / height(layers - 1))
+    base.join(top, at(0), (area * 2 * acrossOf(i, 0)) / height(0))
+    base.join(at(layers - 1), bottom, (area * 2 * acrossOf(i, layers - 1)) / height(layers - 1))
     freeFace[bottom] = area
     const inRing = middle(i) > a1 && middle(i) < a2
     if (inRing && plate.entry === 'even') load[top] = area / ring

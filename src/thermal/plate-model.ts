@@ -1,4 +1,5 @@
 import { type Grid, gridOf, type PlateNumbers } from './plate-grid.js'
+import { rectangleExcess } from './plate-rectangle.js'
 
 /** What a plate does at given film coefficients. */
 export interface PlateAnswer {
@@ -67,8 +68,17 @@ export function plateModel(plate: PlateNumbers): PlateModel {
   const second = dot(reference!, capacity, delayed)
   orthonormalise(basis)
   const reduced = reduce(basis, grid)
+  const excess = rectangleExcess(plate)
   return {
-    at: (motorFaceCoefficient, freeFaceCoefficient, out) => evaluate(reduced, direct, motorFaceCoefficient, freeFaceCoefficient, out),
+    at: (motorFaceCoefficient, freeFaceCoefficient, out) => {
+      evaluate(reduced, direct, motorFaceCoefficient, freeFaceCoefficient, out)
+      // What leaves is what the films take from the faces: all three fall together.
+      const part = 1 / (1 + out.conductance * excess(motorFaceCoefficient, freeFaceCoefficient))
+      out.conductance *= part
+      out.motorFace *= part
+      out.freeFace *= part
+      return out
+    },
     capacity: stored,
     storeConductance: (stored * stored) / second,
     mass: massOf(plate),

@@ -1,6 +1,7 @@
 import { Property } from '../formula/index.js'
 import { fitLeastSquares, studentTQuantile } from '../numeric/index.js'
 import { type In, InputError, type Issue, type Kind } from '../units/index.js'
+import { requireKeys } from './known-keys.js'
 import { siOf } from './network-read.js'
 
 /** What a heating or cooling curve of one body tells, each with its 95 % interval. */
@@ -28,6 +29,7 @@ export function fitStepResponse(curve: {
   /** Temperature before the change, needed with a power. */
   readonly before?: In<'temperature'>
 }): FittedStepResponse {
+  requireKeys('thermal.fitStepResponse', 'curve', curve, ['times', 'temperatures', 'power', 'before'])
   const issues: Issue[] = []
   const times = curve.times.map((t, k) => siOf(`times[${k}]`, 'time', t, issues))
   const values = curve.temperatures.map((T, k) => siOf(`temperatures[${k}]`, 'temperature', T, issues))

@@ -1,7 +1,7 @@
 import type { Property } from '../formula/index.js'
 import { bracketRoot } from '../numeric/index.js'
 import { type In, InputError, type Note, quantity } from '../units/index.js'
-import type { PartLimit } from './limits.js'
+import { checkPartLimits, type PartLimit } from './limits.js'
 import type { MotorMount } from './mount.js'
 import { uncertain } from './uncertain.js'
 
@@ -44,12 +44,9 @@ export function hottestPhaseOf(nodes: readonly string[], speed: number): LimitNu
 /** Limits as numbers; parts without a temperature are left out, but not all of them. */
 export function readLimits(where: string, mount: MotorMount, limits: readonly PartLimit[], speed: number): LimitNumbers[] {
   const { nodes } = mount.si.network(0, 0)
-  const known = limits.flatMap(({ part, node, limit }, i) => {
+  checkPartLimits(where, limits, [...nodes, HOTTEST_PHASE])
+  const known = limits.flatMap(({ part, node, limit }) => {
     const index = nodes.indexOf(node)
-    if (index < 0 && node !== HOTTEST_PHASE)
-      throw new InputError(where, [
-        { path: `limits[${i}].node`, given: `'${node}'`, accepts: `must be one of ${nodes.join(', ')}, ${HOTTEST_PHASE}` },
-      ])
     if (limit === undefined) return []
     const of = index < 0 ? hottestPhaseOf(nodes, speed) : (T: ArrayLike<number>) => T[index]!
     return [{ part, node, of, limit: quantity('temperature', limit as In<'temperature'>).si }]

@@ -1,9 +1,10 @@
 import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { annularFin, mountPlate, ringOnPlate } from '../../src/thermal/index.js'
+import { annularFin, continuousTorque, mountPlate, ringOnPlate } from '../../src/thermal/index.js'
 import type { PlateNumbers } from '../../src/thermal/plate-grid.js'
 import { plateModel } from '../../src/thermal/plate-model.js'
+import { demoLimits, demoMount, demoSpecification } from './demo.js'
 
 interface Row {
   b: number
@@ -71,6 +72,44 @@ test('fin and disc are a third too optimistic for a printed plate, and right for
   expect(sum(0.2, 0.006) / whole(0.2, 0.006)).toBeLessThan(0.7)
   // The rest of the difference for metal is the rim, which the sum leaves out.
   expect(Math.abs(sum(167, 0.003) / whole(167, 0.003) - 1)).toBeLessThan(0.08)
+})
+
+interface Rectangle {
+  width: number
+  height: number
+  t: number
+  k: number
+  kz: number
+  hm: number
+  hf: number
+  sources: { x: number; y: number; a1: number; a2: number }[]
+  means: number[]
+}
+const rectangles: Rectangle[] = JSON.parse(readFileSync(new URL('../oracles/thermal-rectangle.json', import.meta.url), 'utf8'))
+
+test.each(rectangles.filter(({ sources: [ring, other], k }) => other === undefined && ring!.x === 0 && k < 1))(
+  'a rectangle of $width by $height m, $k W/(m K) along and $kz across, film $hm: three-dimensional finite volumes',
+  ({ width, height, t, k, kz, hm, hf, sources: [ring], means: [mean] }) => {
+    const model = plateModel(
+      plate(
+        { b: Math.sqrt((width * height) / Math.PI), t, k, a1: ring!.a1, a2: ring!.a2, ht: hm, hb: hf },
+        { entry: 'even', conductivityAcross: kz, rectangle: { width, height } },
+      ),
+    )
+    // The reference has adiabatic edges, close to the ring of a narrow plate.
+    expect(Math.abs(1 / model.at(hm, hf, answer()).conductance / mean! - 1)).toBeLessThan(0.01)
+  },
+)
+
+test('a plate as narrow as the ring carries less, and one that conducts less across its layers is hotter', () => {
+  const at = (change: Partial<(typeof demoSpecification)['plate']> & { conductivityAcross?: string }) =>
+    continuousTorque(demoMount({ ...demoSpecification, plate: { ...demoSpecification.plate, ...change } as never }), demoLimits).torque.si
+  const square = at({ width: '84 mm', height: '96 mm' } as never)
+  expect(at({ width: '41 mm', height: '196 mm' } as never) / square).toBeLessThan(0.99)
+  expect(at({ width: '196 mm', height: '41 mm' } as never) / square).toBeLessThan(0.99)
+  expect(at({ width: '84 mm', height: '96 mm', conductivityAcross: '0.1 W/(m K)' } as never) / square).toBeLessThan(0.98)
+  expect(() => at({ width: '34 mm', height: '160 mm' } as never)).toThrow('larger than the ring')
+  expect(() => at({ width: '40 mm', height: '240 mm' } as never)).toThrow('5 times')
 })
 
 describe('properties', () => {

@@ -1,0 +1,36 @@
+import { chebyshev } from '../numeric/index.js'
+import { type LawRange, lawCoefficients, lawNodes, lawPlace } from './chebyshev-law.js'
+import type { PlateNumbers } from './plate-grid.js'
+import { plateShape, rectangleResistances } from './plate-sources.js'
+
+/** Films over which the difference is tabulated, W/(m² K). Weaker and stronger ones count as at the ends, where hardly any heat flows or none reaches the edges. */
+const FILMS: LawRange = { low: 0.5, high: 300, terms: 7 }
+
+/**
+ * How much more a rectangular plate resists than the round one of equal area, over the films of both faces, K/W. Heat enters through the ring, or through the insert where
+ * there is one.
+ */
+export function rectangleExcess(plate: PlateNumbers): (motorFaceCoefficient: number, freeFaceCoefficient: number) => number {
+  const { rectangle, insert } = plate
+  if (rectangle === undefined) return () => 0
+  const source = insert === undefined ? { ...plate, x: 0, y: 0 } : { x: 0, y: 0, innerRadius: 0, outerRadius: insert.radius }
+  const shape = plateShape(rectangle.width, rectangle.height, [source])
+  const nodes = lawNodes(FILMS)
+  const covered = plate.underMotor === 'covered' && insert === undefined
+  // Row by row of the motor's face: coefficients over the film of the free face.
+  const rows = nodes.map((motorFaceCoefficient) =>
+    lawCoefficients(
+      nodes.map((freeFaceCoefficient) => rectangleResistances(shape, { ...plate, motorFaceCoefficient, freeFaceCoefficient }, covered)[0]!),
+    ),
+  )
+  // Columns become expansions over the film of the motor's face.
+  const columns = rows[0]!.map((_, k) => lawCoefficients(rows.map((row) => row[k]!)))
+  const placeOf = (film: number) => lawPlace(FILMS, Math.min(FILMS.high, Math.max(FILMS.low, film)))
+  return (motor, free) => {
+    const place = placeOf(motor)
+    return chebyshev(
+      columns.map((column) => chebyshev(column, place)),
+      placeOf(free),
+    )
+  }
+}
