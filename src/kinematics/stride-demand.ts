@@ -1,43 +1,21 @@
-import { type Given, type Inputs, readInputs, type Si } from '../formula/index.js'
-import { InputError, type Note, Quantity } from '../units/index.js'
-import { DriveCoupling, driveCoupling } from './coupling.js'
-import { FootPath, type PhaseSteps } from './foot-path.js'
-import { LEG_JOINTS, ThreeJointLeg } from './leg.js'
-import { LegDynamics } from './leg-dynamics.js'
-import { FOOT_ABOVE, KNEE_BACKWARD } from './leg-geometry-kernel.js'
+import { type Given, type Inputs, readInputs } from '../formula/index.js'
+import { type Note, Quantity } from '../units/index.js'
+import type { FootPath, PhaseSteps } from './foot-path.js'
+import { LEG_JOINTS } from './leg.js'
 import { type Demand, DRIVE, type DriveSi, demandOf, MOTOR_WATCHED, type MotorDemand, motorDemand, watchMotor } from './motor-demand.js'
-import { stanceForce } from './stance-force.js'
-import { at, type GroundReactionSi, ROW_LENGTH, type StrideInputs, type Watch } from './stride-follower.js'
+import { at, ROW_LENGTH, type Watch } from './stride-follower.js'
+import { partsOf, STRIDE, type StrideParts, strideInputs } from './stride-inputs.js'
 import { type StrideSamples, sampleStride } from './stride-samples.js'
-import { mustBeMade, type PerJoint, type Vector3, vectorOf } from './vectors.js'
+import { type PerJoint, type Vector3, vectorOf } from './vectors.js'
 
-const LOAD = {
-  mass: { kind: 'mass', above: 0 },
-  legShare: { kind: 'ratio', min: 0, max: 1 },
-  shape: { oneOf: ['halfSine', 'parabolic', 'rectangular', 'twoPeaked'], default: 'halfSine' },
-  thirdHarmonic: { kind: 'ratio', min: -0.3333, max: 1, default: 0.4 },
-  gravity: { kind: 'acceleration', above: 0, default: '9.80665 m/s^2' },
-  foreAft: { oneOf: ['none', 'throughHip'], default: 'none' },
-} as const satisfies Inputs
 const SPECIFICATION = {
-  load: { fields: LOAD, optional: true },
+  ...STRIDE,
   drives: { fields: { sidewaysHip: { fields: DRIVE }, hip: { fields: DRIVE }, knee: { fields: DRIVE } } },
-  kneeBend: { oneOf: ['forward', 'backward'], default: 'forward' },
-  foot: { oneOf: ['below', 'above'], default: 'below' },
   samples: { kind: 'count', min: 16, max: 100_000, whole: true, default: 240 },
 } as const satisfies Inputs
 
 /** What a stride is made of. */
-export interface StrideSpecification extends Given<typeof SPECIFICATION> {
-  readonly leg: ThreeJointLeg
-  readonly path: FootPath
-  /** Masses of the leg; left out, the leg is weightless and only the ground's force is carried. */
-  readonly dynamics?: LegDynamics
-  /** How the knee is driven; left out, the motor is at the knee. */
-  readonly coupling?: DriveCoupling
-  /** Force of the ground in place of `load`, on plain SI numbers. */
-  readonly groundReactionSi?: GroundReactionSi
-}
+export interface StrideSpecification extends Given<typeof SPECIFICATION>, StrideParts {}
 
 /** The leg follows the path: what that asks. */
 export interface Walkable {
@@ -77,17 +55,10 @@ export interface NotWalkable {
  */
 export function strideDemand(given: StrideSpecification): Walkable | NotWalkable {
   const where = 'kinematics.strideDemand'
-  const { leg, path, dynamics, coupling = driveCoupling({ knee: 'motorAtKnee' }), groundReactionSi, ...rest } = given
-  mustBeMade(where, 'leg', leg, ThreeJointLeg, 'threeJointLeg')
-  mustBeMade(where, 'path', path, FootPath, 'footPath')
-  mustBeMade(where, 'coupling', coupling, DriveCoupling, 'driveCoupling')
-  if (dynamics !== undefined) mustBeMade(where, 'dynamics', dynamics, LegDynamics, 'legDynamics')
+  const { parts, rest } = partsOf(where, given)
+  const { path, coupling } = parts
   const spec = readInputs(where, SPECIFICATION, rest)
-  if ((spec.load === undefined) === (groundReactionSi === undefined)) {
-    throw new InputError(where, [
-      { path: 'load', given: spec.load === undefined ? 'missing' : 'given twice', accepts: 'give either load or groundReactionSi' },
-    ])
-  }
+  const inputs = strideInputs(where, parts, spec)
   // A rotor on the thigh turns with the thigh as well: its spin-up takes torque from the hip, and the thigh's from the knee's motor.
   const { knee } = spec.drives
   const carrier = coupling.si.carried === 1 ? 0 : knee.rotorTurns === 'withDrum' ? 1 : -1
@@ -98,14 +69,6 @@ export function strideDemand(given: StrideSpecification): Walkable | NotWalkable
       carried: joint === 'hip' ? carrier * knee.rotorInertia * knee.ratio : 0,
     }),
   )
-  const inputs: StrideInputs = {
-    leg,
-    path,
-    branch: (spec.kneeBend === 'forward' ? 0 : KNEE_BACKWARD) + (spec.foot === 'below' ? 0 : FOOT_ABOVE),
-    dynamics: dynamics?.withoutRotors,
-    coupling,
-    groundReaction: groundReactionSi ?? reactionOf(spec.load!, path.si.dutyFactor, leg, spec.foot),
-  }
   const samples = sampleStride(inputs, { samples: spec.samples, watch: watchOf(drives) })
   if ('reason' in samples)
     return {
@@ -166,23 +129,6 @@ function notesOfSteps(path: FootPath): readonly Note[] | undefined {
   if (steps.every(({ si }) => si <= STEPS * scale)) return undefined
   const text = `foot speed steps by ${steps[0]} at lift-off and ${steps[1]} at touch-down: the blow of these steps is not in the peaks`
   return [{ formula: 'kinematics.strideDemand', text }]
-}
-
-/** The ground's force from a load: vertical by the stance's shape, and along x so that it passes through the hip axis where asked. */
-function reactionOf(load: Si<typeof LOAD>, dutyFactor: number, leg: ThreeJointLeg, side: 'below' | 'above'): GroundReactionSi {
-  const { hipOffset: d } = leg.si
-  return (out, stancePhase, foot) => {
-    const vertical = stanceForce.si({ ...load, dutyFactor, stancePhase })
-    const [x, y, z] = foot as unknown as [number, number, number]
-    const radius2 = y * y + z * z
-    const height = Math.sqrt(Math.max(0, radius2 - d * d))
-    const Z = side === 'below' ? -height : height
-    // In the leg plane, which leans by the sideways hip, only the cosine of the upright force is upright.
-    const cosine = (y * d + z * Z) / radius2
-    out[0] = load.foreAft === 'none' || height === 0 ? 0 : (vertical * cosine * x) / Z
-    out[1] = 0
-    out[2] = vertical
-  }
 }
 
 const every = (column: Float64Array, joint: number) => Float64Array.from({ length: column.length / 3 }, (_, i) => column[3 * i + joint]!)

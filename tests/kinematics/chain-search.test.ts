@@ -171,3 +171,42 @@ test('singular values: the isotropic two-link arm of the textbooks, and the leg'
   expect(velocity[0]! * velocity[1]! * velocity[2]!).toBeCloseTo(volume, 14)
   expect(rotation[2]).toBeLessThan(1e-15)
 })
+
+test('a chain on a base that turns is the chain with one more joint', () => {
+  const links = [0, 1, 2].map((i) => ({
+    mass: [0.4 + 0.1 * i, 'kg'] as const,
+    centreOfMass: place([0.01 * i, 0.03, -0.08 * i]),
+    inertia: { xx: '900 kg mm^2', yy: '800 kg mm^2', zz: '300 kg mm^2', xy: '40 kg mm^2' } as const,
+  }))
+  const screws = [
+    { axis: { x: 1, y: 0, z: 0 }, point: place([0.05, 0, 0]) },
+    { axis: { x: 0, y: 1, z: 0 }, point: place([0.05, 0.058, 0]) },
+    { axis: { x: 0, y: 1, z: 0 }, point: place([0.05, 0.058, -0.165]) },
+  ]
+  const tool = { position: place([0.05, 0.058, -0.345]) }
+  const alone = chainFromScrews({ screws, tool, links })
+  const none = { mass: '0 kg', centreOfMass: place([0, 0, 0]) } as const
+  const turning = chainFromScrews({
+    screws: [{ axis: { x: 0, y: 0, z: 1 }, point: place([0, 0, 0]) }, ...screws],
+    tool,
+    links: [none, ...links],
+  })
+  const random = randomStream(9)
+  for (let n = 0; n < 40; n++) {
+    const [q, w, a, push] = [3, 3, 3, 6].map((size) => Array.from({ length: size }, () => random.uniformBetween(-3, 3))) as number[][]
+    const [angle, rate, acceleration] = [0, 1, 2].map(() => random.uniformBetween(-3, 3)) as [number, number, number]
+    const whole = new Float64Array(4)
+    turning.si.torqueInto(whole, 0, [angle, ...q!], [rate, ...w!], [acceleration, ...a!], push)
+    const out = new Float64Array(9)
+    // The base turns about its own upright axis: in its axes gravity stays where it is.
+    alone.si.movingBaseInto(out, 0, q!, w!, a!, Float64Array.of(0, 0, rate, 0, 0, acceleration, 0, 0, 9.80665), push)
+    for (let i = 0; i < 3; i++) expect(out[i]).toBeCloseTo(whole[i + 1]!, 10)
+    expect(out[5]).toBeCloseTo(whole[0]!, 10)
+  }
+  // At rest the base carries the weight, and its moment about the base's origin.
+  const out = new Float64Array(9)
+  alone.si.movingBaseInto(out, 0, [0.2, -0.4, 0.9], [0, 0, 0], [0, 0, 0], Float64Array.of(0, 0, 0, 0, 0, 0, 0, 0, 9.80665))
+  const { position, mass } = alone.centreOfMass(rad([0.2, -0.4, 0.9]))
+  const weight = mass.si * 9.80665
+  for (const [i, x] of [position.y.si * weight, -position.x.si * weight, 0, 0, 0, weight].entries()) expect(out[3 + i]).toBeCloseTo(x, 12)
+})

@@ -9,6 +9,7 @@ import {
   fourBar,
   fourBarSpeedRatio,
   frictionConeUse,
+  jerkLimitedMove,
   jumpPush,
   landOnSpringAndDamper,
   limitedWorkspaceVolume,
@@ -39,6 +40,10 @@ const unverified = (where: string): Source => ({ level: 'unverified', where })
 const lynch: Source = {
   level: 'published',
   where: 'K. M. Lynch, F. C. Park, Modern Robotics (2017), code library, examples in the function texts',
+}
+const programme: Source = {
+  level: 'computed',
+  where: 'shortest time by linear programmes of 120 and 240 steps of constant jerk, extrapolated: tests/oracles/kinematics-move.py',
 }
 const sixAxisLagrange: Source = {
   level: 'computed',
@@ -88,6 +93,30 @@ const fourBarAt40 = (assembly: 'open' | 'crossed') => {
 const leg = threeJointLeg({ hipOffset: '58 mm', upperLink: '165 mm', lowerLink: '180 mm' })
 
 export const checks: Check[] = [
+  ...published(
+    jerkLimitedMove,
+    {
+      what: 'rate and acceleration reached',
+      given: { distance: '1.2 rad', maxRate: '6 rad/s', maxAcceleration: '80 rad/s^2', rampTime: '20 ms' },
+      gives: { moveTime: '0.2950 s' },
+      within: '0.01 %',
+      source: programme,
+    },
+    {
+      what: 'acceleration reached, rate not',
+      given: { distance: '0.5 rad', maxRate: '6 rad/s', maxAcceleration: '80 rad/s^2', rampTime: '30 ms' },
+      gives: { moveTime: '0.19094 s' },
+      within: '0.01 %',
+      source: programme,
+    },
+    {
+      what: 'jerk alone',
+      given: { distance: '0.05 rad', maxRate: '6 rad/s', maxAcceleration: '80 rad/s^2', rampTime: '40 ms' },
+      gives: { moveTime: '0.0928318 s' },
+      within: 'digits',
+      source: programme,
+    },
+  ),
   ...published(
     twoLinkArmTorque,
     {

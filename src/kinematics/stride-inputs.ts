@@ -1,0 +1,79 @@
+import type { Inputs, Si } from '../formula/index.js'
+import { refuse } from '../units/index.js'
+import { DriveCoupling, driveCoupling } from './coupling.js'
+import { FootPath } from './foot-path.js'
+import { ThreeJointLeg } from './leg.js'
+import { LegDynamics } from './leg-dynamics.js'
+import { FOOT_ABOVE, KNEE_BACKWARD } from './leg-geometry-kernel.js'
+import { stanceForce } from './stance-force.js'
+import type { GroundReactionSi, StrideInputs } from './stride-follower.js'
+import { mustBeMade } from './vectors.js'
+
+const LOAD = {
+  mass: { kind: 'mass', above: 0 },
+  legShare: { kind: 'ratio', min: 0, max: 1 },
+  shape: { oneOf: ['halfSine', 'parabolic', 'rectangular', 'twoPeaked'], default: 'halfSine' },
+  thirdHarmonic: { kind: 'ratio', min: -0.3333, max: 1, default: 0.4 },
+  gravity: { kind: 'acceleration', above: 0, default: '9.80665 m/s^2' },
+  foreAft: { oneOf: ['none', 'throughHip'], default: 'none' },
+} as const satisfies Inputs
+/** The inputs that say how a leg walks. @internal */
+export const STRIDE = {
+  load: { fields: LOAD, optional: true },
+  kneeBend: { oneOf: ['forward', 'backward'], default: 'forward' },
+  foot: { oneOf: ['below', 'above'], default: 'below' },
+} as const satisfies Inputs
+
+/** The objects that a stride is made of. */
+export interface StrideParts {
+  readonly leg: ThreeJointLeg
+  readonly path: FootPath
+  /** Masses of the leg. Default: the leg is weightless and carries the ground's force only. */
+  readonly dynamics?: LegDynamics
+  /** How the knee is driven. Default: the motor is at the knee. */
+  readonly coupling?: DriveCoupling
+  /** Force of the ground in place of `load`, on plain SI numbers. */
+  readonly groundReactionSi?: GroundReactionSi
+}
+
+/** Takes the objects of a stride from what was given, each checked; the rest is for the reader. @internal */
+export function partsOf<T extends StrideParts>(where: string, given: T) {
+  const { leg, path, dynamics, coupling = driveCoupling({ knee: 'motorAtKnee' }), groundReactionSi, ...rest } = given
+  mustBeMade(where, 'leg', leg, ThreeJointLeg, 'threeJointLeg')
+  mustBeMade(where, 'path', path, FootPath, 'footPath')
+  mustBeMade(where, 'coupling', coupling, DriveCoupling, 'driveCoupling')
+  if (dynamics !== undefined) mustBeMade(where, 'dynamics', dynamics, LegDynamics, 'legDynamics')
+  return { parts: { leg, path, dynamics, coupling, groundReactionSi }, rest }
+}
+
+/** What the follower of a stride needs. Throws an `InputError` without `load` or `groundReactionSi`, or with both. @internal */
+export function strideInputs(where: string, parts: ReturnType<typeof partsOf>['parts'], spec: Si<typeof STRIDE>): StrideInputs {
+  const { leg, path, dynamics, coupling, groundReactionSi } = parts
+  if ((spec.load === undefined) === (groundReactionSi === undefined))
+    refuse(where, 'load', spec.load, 'give either load or groundReactionSi')
+  return {
+    leg,
+    path,
+    branch: (spec.kneeBend === 'forward' ? 0 : KNEE_BACKWARD) + (spec.foot === 'below' ? 0 : FOOT_ABOVE),
+    dynamics: dynamics?.withoutRotors,
+    coupling,
+    groundReaction: groundReactionSi ?? reactionOf(spec.load!, path.si.dutyFactor, leg, spec.foot),
+  }
+}
+
+/** The ground's force from a load: vertical by the stance's shape, and along x so that it passes through the hip axis where asked. */
+function reactionOf(load: Si<typeof LOAD>, dutyFactor: number, leg: ThreeJointLeg, side: 'below' | 'above'): GroundReactionSi {
+  const { hipOffset: d } = leg.si
+  return (out, stancePhase, foot) => {
+    const vertical = stanceForce.si({ ...load, dutyFactor, stancePhase })
+    const [x, y, z] = foot as unknown as [number, number, number]
+    const radius2 = y * y + z * z
+    const height = Math.sqrt(Math.max(0, radius2 - d * d))
+    const Z = side === 'below' ? -height : height
+    // In the leg plane, which leans by the sideways hip, only the cosine of the upright force is upright.
+    const cosine = (y * d + z * Z) / radius2
+    out[0] = load.foreAft === 'none' || height === 0 ? 0 : (vertical * cosine * x) / Z
+    out[1] = 0
+    out[2] = vertical
+  }
+}
