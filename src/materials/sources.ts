@@ -226,10 +226,6 @@ export const FLAT_AND_UPRIGHT: Source = {
   where:
     'upright over flat strength of printed bars, 5 a set, three printers (J. Carter, open data set tensile_test, 2026) and of makers’ sheets (open data set h2c-materials, 2026)',
 }
-export const PRINTED_BARS: Source = {
-  level: 'published',
-  where: 'J. Carter, open data set tensile_test, 2026 (printed bars, flat and upright, 5 a set, three printers; grips not to a standard)',
-}
 export const PRINTED_FATIGUE: Source = {
   level: 'computed',
   where:

@@ -6,7 +6,6 @@ import {
   DRY_ASSUMED,
   EMISSIVITY_TABLES,
   FATIGUE_PRACTICE,
-  FFF_CONSENSUS,
   GREASE_PRACTICE,
   PLASTIC_EMISSIVITIES,
   PLASTICS_PRACTICE,
@@ -41,14 +40,6 @@ export const POLYMER_FATIGUE: PropertyRow<'ratio'> = [
   '1',
   FATIGUE_PRACTICE,
   'largest stress at 1e6 cycles, R = 0.1, over tensile strength; no self-heating',
-]
-export const PRINT_LAYER_RATIO: PropertyRow<'ratio'> = [
-  0.6,
-  0.4,
-  0.8,
-  '1',
-  FFF_CONSENSUS,
-  'tensile strength across layers over along layers, fused filament',
 ]
 export const LAYER_SHEAR_RATIO: PropertyRow<'ratio'> = [
   0.65,
