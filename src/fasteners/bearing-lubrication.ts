@@ -43,6 +43,7 @@ export const bearingLifeFactor = /* @__PURE__ */ formula('fasteners.bearingLifeF
     /** How the surfaces run. */
     state: { oneOf: ['separated', 'mixed', 'boundary'] },
   },
+  equation: ['viscosityRatio == viscosity / referenceViscosity'],
   assumes: ['radial ball bearing', 'mean diameter below 100 mm', 'fatigue of the raceways: abrasive wear by mud is not counted'],
   source: [
     {

@@ -38,6 +38,13 @@ export const bearingShoulder = /* @__PURE__ */ formula('fasteners.bearingShoulde
     /** Governing mode of failure. */
     governedBy: { oneOf: ['crushing', 'shear', 'bending'] },
   },
+  equation: [
+    'force = thrust + clampLoad',
+    'pressure = force / (pi / 4 * (contactDiameter^2 - lipBore^2))',
+    'shearStress = force / (pi * seatDiameter * thickness)',
+    'arm = (seatDiameter - (contactDiameter + lipBore) / 2) / 2',
+    'bendingStress = 6 * force * arm / (pi * seatDiameter * thickness^2)',
+  ],
   assumes: [
     'ring pressed flat on the lip',
     'bending as a strip rooted at the seat',

@@ -183,6 +183,7 @@ export const bearingStaticSafety = /* @__PURE__ */ formula('fasteners.bearingSta
     /** Verdict. */
     state: { oneOf: ['enough', 'dents'] },
   },
+  equation: ['safety = staticRating / staticLoad'],
   source: [{ level: 'published', where: 'ISO 76 practice: 1 normal, 1.5 shock, 2 quiet or oscillating (the last unverified)' }],
   si: ({ staticRating, staticLoad, duty }) => {
     const requiredSafety = duty === 'normal' ? 1 : duty === 'shock' ? 1.5 : 2

@@ -34,6 +34,11 @@ export const boltShearTension = /* @__PURE__ */ formula('fasteners.boltShearTens
     /** Factor on both loads at which the straight line or pure tension breaks the bolt; infinite without a load. */
     reserve: { kind: 'ratio', infinite: true },
   },
+  equation: [
+    'breakingLoad = thread.stressArea * bolt.tensileStrength',
+    'straightLineUse == shear / shearLoad + tension / (1.4 * 0.9 * breakingLoad)',
+    'ellipticUse == sqrt((shear / shearLoad)^2 + (tension / breakingLoad)^2)',
+  ],
   assumes: ['one plane of shear', 'no bending (`eccentricJoint`)', 'no partial safety factors'],
   source: [
     { level: 'standard', where: 'EN 1993-1-8:2005, table 3.4 (read in reproductions): Fv/FvR + Ft/(1.4 FtR), FtR = 0.9 fub As' },

@@ -99,6 +99,7 @@ export const pottedFerrule = /* @__PURE__ */ formula('fasteners.pottedFerrule', 
     /** Length over which the shear falls away; beyond some three of them more length adds nothing elastic. */
     shearLagLength: 'length',
   },
+  equation: ['averageStress = force / (pi * cordDiameter * length)', 'plasticLimit = shearStrength * pi * cordDiameter * length'],
   assumes: [
     'elastic',
     'cord bonds as a solid rod: slippery or braided fibre holds less, so take a pull test',

@@ -60,6 +60,18 @@ export const drilledBolt = /* @__PURE__ */ formula('fasteners.drilledBolt', {
     /** Whether wall and strengths meet the rule: yield load 1.25 times the inner screw's, wall 1.5 inner pitches, width 1.4 times the inner diameter. */
     wallRule: { oneOf: ['met', 'tooThin'] },
   },
+  equation: [
+    'hole = pi / 4 * inner.diameter^2',
+    'wall = (outer.rootDiameter - inner.diameter) / 2',
+    'rootArea = outer.rootArea - hole',
+    'stressArea = outer.stressArea - hole',
+    'areaLeft = stressArea / outer.stressArea',
+    'torsionLeft = 1 - (inner.diameter / outer.rootDiameter)^4',
+    'modulus = pi / 16 * outer.rootDiameter^3 * torsionLeft',
+    'yieldLoad = rootArea * outerYieldStrength',
+    'yieldTorque = modulus * outerYieldStrength / sqrt(3)',
+    'vonMises = sqrt((tension / rootArea)^2 + 3 * (torque / modulus)^2)',
+  ],
   assumes: ['elastic torsion', 'hole on the axis', 'no notch at the end of the hole: do not let it end at a head or first engaged turn'],
   source: [
     { level: 'computed', where: 'areas and section moduli of a ring' },

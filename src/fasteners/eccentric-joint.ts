@@ -54,6 +54,10 @@ export const eccentricJoint = /* @__PURE__ */ formula('fasteners.eccentricJoint'
   equation: [
     'turning = grip / (memberModulus * faceSecondMoment)',
     'loadFactor = (memberCompliance + loadAt * boltAt * turning) / (boltCompliance + memberCompliance + boltAt^2 * turning)',
+    'boltLoad = clampLoad + loadFactor * externalLoad',
+    'endRotation = turning * externalLoad * (loadAt - loadFactor * boltAt)',
+    'bendingStress = boltModulus * boltDiameter / (2 * grip) * abs(endRotation)',
+    'clampBendingStress = boltModulus * boltDiameter / (2 * grip) * turning * clampLoad * abs(boltAt)',
   ],
   assumes: [
     'face and parts bend as a beam, plane faces stay plane',

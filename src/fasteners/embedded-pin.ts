@@ -92,7 +92,13 @@ export const embeddedPinElastic = /* @__PURE__ */ formula('fasteners.embeddedPin
     /** Bending stress of the pin there. */
     bendingStress: 'stress',
   },
-  equation: ['inertia = pi * diameter^4 / 64', 'slenderness = depth * (foundationModulus / (4 * pinModulus * inertia))^(1 / 4)'],
+  equation: [
+    'inertia = pi * diameter^4 / 64',
+    'slenderness = depth * (foundationModulus / (4 * pinModulus * inertia))^0.25',
+    'mouthPeakPressure == 4 / pi * mouthPressure',
+    'mouthDisplacement == mouthPressure * diameter / foundationModulus',
+    'bendingStress == 32 * moment / (pi * diameter^3)',
+  ],
   assumes: ['straight elastic pin', 'bore reacts in proportion to displacement, on both sides', 'both ends of the embedded length free'],
   source: [
     {

@@ -43,6 +43,7 @@ export const lapPeel = /* @__PURE__ */ formula('fasteners.lapPeel', {
     /** Largest stress of each part, tension and bending at the end of the lap. */
     partStress: 'stress',
   },
+  equation: ['edgeMoment == momentFactor * force * thickness / 2', 'partStress == force / (width * thickness) * (1 + 3 * momentFactor)'],
   assumes: [
     'elastic, equal parts of one material, wide compared with their thickness',
     'peel and shear constant through the adhesive',

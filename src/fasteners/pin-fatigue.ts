@@ -29,6 +29,7 @@ export const pinEnduranceLimit = /* @__PURE__ */ formula('fasteners.pinEndurance
     /** Size factor. */
     sizeFactor: 'ratio',
   },
+  equation: ['shearEnduranceLimit == 0.577 * enduranceLimit'],
   assumes: [
     'steel',
     'bending',

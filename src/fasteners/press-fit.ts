@@ -39,9 +39,11 @@ export const pressFit = /* @__PURE__ */ formula('fasteners.pressFit', {
     'pinFactor = (diameter^2 + pinBore^2) / (diameter^2 - pinBore^2) - pin.poissonRatio',
     'pressure = diametralInterference / (diameter * (bossFactor / boss.modulus + pinFactor / pin.modulus))',
     'boreHoopStress = pressure * (bossDiameter^2 + diameter^2) / (bossDiameter^2 - diameter^2)',
-    'boreTresca = boreHoopStress + pressure',
     'boreVonMises = sqrt(boreHoopStress^2 + boreHoopStress * pressure + pressure^2)',
+    'boreTresca = boreHoopStress + pressure',
     'outsideHoopStress = 2 * pressure * diameter^2 / (bossDiameter^2 - diameter^2)',
+    'outsideGrowth = bossDiameter * outsideHoopStress / boss.modulus',
+    'pinShare = (pinFactor / pin.modulus) / (bossFactor / boss.modulus + pinFactor / pin.modulus)',
   ],
   assumes: [
     'plane stress, open ends',

@@ -53,6 +53,11 @@ export const snapHook = /* @__PURE__ */ formula('fasteners.snapHook', {
     /** Whether the hook survives and can be assembled. */
     state: { oneOf: ['snaps', 'overstrained', 'locks'] },
   },
+  equation: [
+    'deflectionForce == width * thickness^2 * modulus * strain / (6 * length)',
+    'reserve == allowableStrain / strain',
+    'allowableUndercut == undercut * allowableStrain / strain',
+  ],
   assumes: [
     'rigid counterpart',
     'root that does not yield: a soft root bends along and lowers the strain',

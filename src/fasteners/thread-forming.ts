@@ -66,7 +66,11 @@ export const threadFormingScrew = /* @__PURE__ */ formula('fasteners.threadFormi
     /** Whether forming and stripping lie far enough apart for a torque setting. */
     state: { oneOf: ['settable', 'tooNarrow'] },
   },
-  equation: ['pullOutForce = pi * thread.diameter * engagement * shearStrength'],
+  equation: [
+    'pullOutForce = pi * thread.diameter * engagement * shearStrength',
+    'clampLoad = share * pullOutForce',
+    'tighteningTorque == formingTorque + share * (strippingTorque - formingTorque)',
+  ],
   assumes: [
     'the thread shears on the cylinder of its outer diameter, uniformly along the engagement',
     'the forming torque goes on while the head is tightened',

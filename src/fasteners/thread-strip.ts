@@ -160,7 +160,11 @@ export const insertPullOut = /* @__PURE__ */ formula('fasteners.insertPullOut', 
     /** Whether assembly alone pulls it out. */
     state: { oneOf: ['holds', 'jacksOutAtAssembly'] },
   },
-  equation: ['pullOut = share * pi * knurlDiameter * length * shearStrength', 'turnOut = pullOut * knurlDiameter / 2'],
+  equation: [
+    'pullOut = share * pi * knurlDiameter * length * shearStrength',
+    'turnOut = pullOut * knurlDiameter / 2',
+    'bossTension = pi / 4 * (bossDiameter^2 - knurlDiameter^2) * bossStrength',
+  ],
   assumes: [
     "uniform shear on the knurl's envelope, scaled by the share",
     'wall around the hole of 2.4 mm and infill of 70 % or more there (Kastner et al. 2023)',

@@ -39,6 +39,10 @@ export const columnBuckling = /* @__PURE__ */ formula('structures.columnBuckling
     /** Which formula governs. */
     governedBy: { oneOf: ['euler', 'johnson'] },
   },
+  equation: [
+    'slenderness == effectiveLength / sqrt(secondMoment / area)',
+    'transitionSlenderness = pi * sqrt(2 * modulus / yieldStrength)',
+  ],
   assumes: ['straight column, force along its axis: a crooked or eccentric one bends from the start', 'one section along its length'],
   source: [
     { level: 'published', where: 'Gere, Mechanics of Materials, sections 11.3 and 11.4 (Euler, effective lengths)' },
