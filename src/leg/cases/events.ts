@@ -1,5 +1,5 @@
 /** Loading of the foot: which stride or pose, and how hard. */
-export const STANCE_IDS = ['stand', 'walk', 'blocked', 'trot', 'hop', 'drop', 'slope', 'unloaded'] as const
+export const STANCE_IDS = ['stand', 'walk', 'blocked', 'trot', 'hop', 'drop', 'slope', 'slopeDown', 'unloaded'] as const
 /** The name of a stance. */
 export type StanceId = (typeof STANCE_IDS)[number]
 
@@ -69,6 +69,11 @@ export const EVENTS = {
   drop: { stance: 'drop', heating: 'none', tags: ['bearsLoad', 'oneMoment', 'rare', 'shock'] },
   firstSteps: { stance: 'walk', heating: 'none', tags: ['bearsLoad', 'oneMoment', 'coldFit', 'pushes'] },
   slope: { stance: 'slope', heating: 'moving', tags: ['bearsLoad', 'warms', 'lasting', 'moves', 'oneMoment', 'daily', 'slopes', 'pushes'] },
+  slopeDown: {
+    stance: 'slopeDown',
+    heating: 'moving',
+    tags: ['bearsLoad', 'warms', 'lasting', 'moves', 'oneMoment', 'daily', 'slopes', 'pushes'],
+  },
   season: { stance: 'walk', heating: 'none', tags: ['bearsLoad', 'moves', 'repeats', 'keepsTension', 'pushes'] },
   shelf: { stance: 'unloaded', heating: 'none', tags: ['keepsTension', 'stored'] },
 } as const satisfies Record<string, Event>
@@ -120,14 +125,15 @@ export const LOAD_CASES = {
   },
   hop: {
     title: 'Hop',
-    story: 'A hop on all feet: they push off and land over the landing travel, the force of each at its peak when the leg is most bent.',
+    story: 'A hop on all feet: they push off and land over the landing travel. The most bent pose at its end decides.',
     event: 'hop',
     air: 'normalStill',
     age: 'new',
   },
   drop: {
     title: 'Drop',
-    story: 'The robot is dropped on two feet and the legs give way under control.',
+    story:
+      'The robot is dropped on two feet, and the legs fold under control over the landing travel. The most bent pose at its end decides.',
     event: 'drop',
     air: 'normalStill',
     age: 'new',
@@ -152,6 +158,83 @@ export const LOAD_CASES = {
     event: 'slope',
     air: 'normal',
     age: 'new',
+  },
+  slopeDown: {
+    title: 'Carry down a slope',
+    story: 'The walk, straight down the steepest slope, the front legs carrying more than the rear ones and braking.',
+    event: 'slopeDown',
+    air: 'normal',
+    age: 'new',
+  },
+  hotSlope: {
+    title: 'Carry up a slope in hot still air',
+    story: 'The walk up the steepest slope in hot still air, until temperatures settle.',
+    event: 'slope',
+    air: 'hot',
+    age: 'new',
+  },
+  hotSlopeDown: {
+    title: 'Carry down a slope in hot still air',
+    story: 'The walk down the steepest slope in hot still air, until temperatures settle.',
+    event: 'slopeDown',
+    air: 'hot',
+    age: 'new',
+  },
+  hotTrot: {
+    title: 'Trot in hot still air',
+    story: 'The trot, in hot still air, until temperatures settle.',
+    event: 'trot',
+    air: 'hot',
+    age: 'new',
+  },
+  hotDrop: {
+    title: 'Drop in hot air, new cord',
+    story: 'The drop in hot air, which tightens a cord that shortens in its expanding frame.',
+    event: 'drop',
+    air: 'hot',
+    age: 'new',
+  },
+  coldSteps: {
+    title: 'Cold morning, aged cord',
+    story: 'The first steps on a cold morning, after a year under pretension.',
+    event: 'firstSteps',
+    air: 'cold',
+    age: 'year',
+  },
+  coldTrot: {
+    title: 'Trot in the cold, aged cord',
+    story: 'The trot on a cold morning, after a year under pretension.',
+    event: 'trot',
+    air: 'cold',
+    age: 'year',
+  },
+  coldSlope: {
+    title: 'Carry up a slope in the cold, aged cord',
+    story: 'The walk up the steepest slope on a cold morning, after a year under pretension.',
+    event: 'slope',
+    air: 'cold',
+    age: 'year',
+  },
+  coldSlopeDown: {
+    title: 'Carry down a slope in the cold, aged cord',
+    story: 'The walk down the steepest slope on a cold morning, after a year under pretension.',
+    event: 'slopeDown',
+    air: 'cold',
+    age: 'year',
+  },
+  coldHop: {
+    title: 'Hop in the cold, aged cord',
+    story: 'The hop on a cold morning, after a year under pretension.',
+    event: 'hop',
+    air: 'cold',
+    age: 'year',
+  },
+  coldDrop: {
+    title: 'Drop in the cold, aged cord',
+    story: 'The drop on a cold morning, after a year under pretension.',
+    event: 'drop',
+    air: 'cold',
+    age: 'year',
   },
   season: {
     title: 'A season of walking',

@@ -76,5 +76,8 @@ export const usage = z.strictObject({
     '60 mm',
     'legs that give way on landing',
   ),
+  touchDownHeight: maybe(
+    q('length', { above: 0 }, 'Height of the hip when the feet touch down in a landing; the standing height when silent.'),
+  ),
   wantedReserve: silent(q('ratio', { min: 1 }, 'Reserve every check should have.'), 1.25, 'a quarter over, for estimates of this kind'),
 })

@@ -1,5 +1,5 @@
 import { EVENTS } from '../../cases/events.js'
-import { band, field, word } from '../../leaves.js'
+import { band, field, optional, word } from '../../leaves.js'
 import { constant } from '../../run/index.js'
 
 const temperature = 'temperature'
@@ -45,6 +45,8 @@ export const traction = field('usage.traction', [], 'ratio', (x) => x.usage.trac
 export const hopHeight = field('usage.hopHeight', [], 'length', (x) => x.usage.hopHeight)
 export const dropHeight = field('usage.dropHeight', [], 'length', (x) => x.usage.dropHeight)
 export const landingTravel = field('usage.landingTravel', [], 'length', (x) => x.usage.landingTravel)
+/** Height of the hip when the feet touch down; absent for the standing height. */
+export const touchDownHeight = optional('usage.touchDownHeight', [], 'length', (x) => x.usage.touchDownHeight)
 export const slope = field('usage.slope', [], 'angle', (x) => x.usage.slope)
 export const standingTime = field('usage.standingTime', [], 'time', (x) => x.usage.standingTime)
 export const stallTime = field('usage.stallTime', [], 'time', (x) => x.usage.stallTime)

@@ -7,13 +7,16 @@ import * as load from './fields.js'
 
 /** How the foot is loaded while the body passes over it. */
 export interface Stance {
+  /** Height of the hip axis above the ground. */
+  readonly height: number
   readonly gravity: number
   /** Part of the weight this leg carries, averaged over the stride. */
   readonly legShare: number
   readonly dutyFactor: number
   readonly shape: 'rectangular' | 'halfSine'
-  /** Force along the ground over force upright. */
-  readonly traction: number
+  /** Force along the ground over force upright: the most braking (negative) and the most pushing. */
+  readonly tractionLowest: number
+  readonly tractionHighest: number
   readonly speed: number
   readonly stepLength: number
   readonly clearance: number
@@ -29,6 +32,14 @@ const pairShare = line(
   'ratio',
   '2 · pair / legs',
   (x) => (2 * x.pair) / x.legs,
+)
+const opposite = line('braking', { traction: 'ratio' }, 'ratio', '−traction', ({ traction }) => -traction)
+const landed = line(
+  'height at the end of a landing',
+  { touchDown: 'length', travel: 'length' },
+  'length',
+  'touchDown − travel',
+  (x) => x.touchDown - x.travel,
 )
 const uphillTraction = line('traction up a slope', { slope: 'angle' }, 'ratio', 'tan(slope)', ({ slope }) => Math.tan(slope))
 const acrossSlope = line(
@@ -49,23 +60,27 @@ const landingShare = line(
 type Read = Use<never>
 
 const walking = (use: Read): Stance => ({
+  height: use(robot.standHeight),
   gravity: use(robot.gravity),
   legShare: use.run(evenShare, { legs: use(robot.legs) }),
   dutyFactor: use(load.walk.dutyFactor),
   shape: 'rectangular',
-  traction: use(load.traction),
+  tractionLowest: use.run(opposite, { traction: use(load.traction) }),
+  tractionHighest: use(load.traction),
   speed: use(load.walk.speed),
   stepLength: use(load.walk.stepLength),
   clearance: use(load.walk.clearance),
   blocked: false,
 })
 
-const held = (use: Read, shape: Stance['shape'], legShare: number): Stance => ({
+const held = (use: Read, shape: Stance['shape'], legShare: number, height: number): Stance => ({
+  height,
   gravity: use(robot.gravity),
   legShare,
   dutyFactor: 1,
   shape,
-  traction: use(load.noTraction),
+  tractionLowest: use(load.noTraction),
+  tractionHighest: use(load.noTraction),
   speed: 0,
   stepLength: 0,
   clearance: 0,
@@ -76,7 +91,10 @@ const held = (use: Read, shape: Stance['shape'], legShare: number): Stance => ({
 function leaping(use: Read, jumpHeight: number, feet: number): Stance {
   const [mass, gravity] = [use(robot.mass), use(robot.gravity)]
   const { totalForce: force } = use.run(jumpPush, { mass, jumpHeight, pushTravel: use(load.landingTravel), gravity })
-  return held(use, 'halfSine', use.run(landingShare, { force, mass, gravity, feet }))
+  // The force is constant over the travel and the knee torque rises as the leg folds, so the lowest pose decides.
+  const touchDown = use(load.touchDownHeight) ?? use(robot.standHeight)
+  const height = use.run(landed, { touchDown, travel: use(load.landingTravel) })
+  return held(use, 'halfSine', use.run(landingShare, { force, mass, gravity, feet }), height)
 }
 
 /** Slope at which the robot tips over its lower feet, straight down the slope. */
@@ -87,19 +105,22 @@ export const tipOverAlong = value('robot.tipOverAlong', [], (use) =>
   }),
 )
 
-function onSlope(use: Read): Stance {
+function onSlope(use: Read, way: 'up' | 'down'): Stance {
   const [slope, legs] = [use(load.slope), use(robot.legs)]
   const pair = use.run(slopeLoadShare, { slope, tipOverSlope: use(tipOverAlong), levelShare: use(load.levelShare) })
+  const uphill = use.run(uphillTraction, { slope })
+  const traction = way === 'up' ? uphill : use.run(opposite, { traction: uphill })
   return {
     ...walking(use),
     gravity: use.run(acrossSlope, { gravity: use(robot.gravity), slope }),
     legShare: use.run(pairShare, { pair, legs }),
-    traction: use.run(uphillTraction, { slope }),
+    tractionLowest: traction,
+    tractionHighest: traction,
   }
 }
 
 const STANCES: { readonly [S in StanceId]: (use: Read) => Stance } = {
-  stand: (use) => held(use, 'rectangular', use.run(evenShare, { legs: use(robot.legs) })),
+  stand: (use) => held(use, 'rectangular', use.run(evenShare, { legs: use(robot.legs) }), use(robot.standHeight)),
   walk: walking,
   blocked: (use) => ({ ...walking(use), blocked: true }),
   trot: (use) => ({
@@ -112,8 +133,9 @@ const STANCES: { readonly [S in StanceId]: (use: Read) => Stance } = {
   }),
   hop: (use) => leaping(use, use(load.hopHeight), use(robot.legs)),
   drop: (use) => leaping(use, use(load.dropHeight), use(load.feetOfDrop)),
-  slope: onSlope,
-  unloaded: (use) => held(use, 'rectangular', 0),
+  slope: (use) => onSlope(use, 'up'),
+  slopeDown: (use) => onSlope(use, 'down'),
+  unloaded: (use) => held(use, 'rectangular', 0, use(robot.standHeight)),
 }
 
 /** The loading of the foot in a stance. */
@@ -154,6 +176,7 @@ const DURATIONS: { readonly [E in EventId]: (use: Read) => number } = {
   drop: aMoment,
   firstSteps: aMoment,
   slope: aWalk,
+  slopeDown: aWalk,
   season: (use) => use.run(seasonTime, { strides: use(strides), stance: use(walkStanceTime) }),
   shelf: (use) => use(load.shelfTime),
 }

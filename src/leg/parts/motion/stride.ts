@@ -2,7 +2,8 @@ import { formula } from '../../../formula/index.js'
 import { FootPath, KNEE_BACKWARD, LegDynamicsKernel, LegKernel, REACHED, stanceForce } from '../../../kinematics/index.js'
 import { rmsTorque } from '../../../thermal/index.js'
 
-const STANCE_SAMPLES = 8
+/** Parts of a stance. Its ends are among the moments: braking or pushing is often hardest there. */
+const STANCE_PARTS = 8
 /** Fine enough for the largest torque of a swing to two per cent. */
 const SWING_SAMPLES = 12
 
@@ -22,7 +23,8 @@ export interface StrideInput {
   readonly legShare: number
   readonly dutyFactor: number
   readonly shape: 'rectangular' | 'halfSine'
-  readonly traction: number
+  readonly tractionLowest: number
+  readonly tractionHighest: number
   readonly speed: number
   readonly stepLength: number
   readonly clearance: number
@@ -36,7 +38,8 @@ interface JointLoad {
   loadedSpeed: number
   lowest: number
   highest: number
-  readonly shaft: number[]
+  /** Motor torques with the lowest and with the highest traction. */
+  readonly shaft: readonly [number[], number[]]
 }
 
 const blank = (): JointLoad => ({
@@ -46,13 +49,13 @@ const blank = (): JointLoad => ({
   loadedSpeed: 0,
   lowest: Number.POSITIVE_INFINITY,
   highest: Number.NEGATIVE_INFINITY,
-  shaft: [],
+  shaft: [[], []],
 })
 
 /** Torque that is only rounding is none. */
 const clean = (torque: number) => (Math.abs(torque) < 1e-12 ? 0 : torque)
 
-function take(joint: JointLoad, torque: number, shaftTorque: number, angle: number, rate: number, loaded: boolean): void {
+function take(joint: JointLoad, end: 0 | 1, torque: number, shaftTorque: number, angle: number, rate: number, loaded: boolean): void {
   const speed = Math.abs(rate)
   if (Math.abs(torque) > Math.abs(joint.torque)) joint.torque = torque
   if (Math.abs(shaftTorque) > Math.abs(joint.shaftTorque)) joint.shaftTorque = shaftTorque
@@ -60,8 +63,11 @@ function take(joint: JointLoad, torque: number, shaftTorque: number, angle: numb
   if (loaded && speed > joint.loadedSpeed) joint.loadedSpeed = speed
   if (angle < joint.lowest) joint.lowest = angle
   if (angle > joint.highest) joint.highest = angle
-  joint.shaft.push(shaftTorque)
+  joint.shaft[end].push(shaftTorque)
 }
+
+/** Lowest and highest traction. */
+const ENDS = [0, 1] as const
 
 const NO_LINK = new Float64Array(10)
 
@@ -103,12 +109,13 @@ function momentsOf({ stepLength, speed, dutyFactor, blocked }: StrideInput) {
   const moving = stepLength > 0
   const stanceTime = moving ? stepLength / speed : 1
   const period = moving ? stanceTime / dutyFactor : 1
-  const stanceSamples = moving ? STANCE_SAMPLES : 1
+  const parts = moving ? STANCE_PARTS : 0
   const turns = moving && !blocked
   const moments: { stands: boolean; phase: number; time: number; lasts: number }[] = []
-  for (let i = 0; i < stanceSamples; i++) {
-    const phase = moving ? (i + 0.5) / STANCE_SAMPLES : 0.5
-    moments.push({ stands: true, phase, time: phase * stanceTime, lasts: stanceTime / stanceSamples })
+  for (let i = 0; i <= parts; i++) {
+    const phase = moving ? i / parts : 0.5
+    const weight = !moving ? 1 : i === 0 || i === parts ? 0.5 / parts : 1 / parts
+    moments.push({ stands: true, phase, time: phase * stanceTime, lasts: weight * stanceTime })
   }
   for (let i = 0; turns && i < SWING_SAMPLES; i++) {
     const phase = (i + 0.5) / SWING_SAMPLES
@@ -171,21 +178,26 @@ const stride = (x: StrideInput) => {
       rates.fill(0)
       accelerations.fill(0)
     }
-    links.torqueInto(torques, 0, angles, rates, accelerations, x.traction * force, 0, force)
-    together.torqueInto(shaft, 0, angles, rates, accelerations, x.traction * force, 0, force)
-    take(hip, clean(torques[1]!), clean(shaft[1]!), angles[1]!, rates[1]!, stands)
-    take(knee, clean(torques[2]!), clean(shaft[2]!), angles[2]!, rates[2]!, stands)
+    // A torque is linear in the force along the ground, so its worst is at one end of the traction.
+    for (const end of ENDS) {
+      const along = (end === 0 ? x.tractionLowest : x.tractionHighest) * force
+      links.torqueInto(torques, 0, angles, rates, accelerations, along, 0, force)
+      together.torqueInto(shaft, 0, angles, rates, accelerations, along, 0, force)
+      take(hip, end, clean(torques[1]!), clean(shaft[1]!), angles[1]!, rates[1]!, stands)
+      take(knee, end, clean(torques[2]!), clean(shaft[2]!), angles[2]!, rates[2]!, stands)
+      sideways = Math.max(sideways, Math.abs(clean(torques[0]!)))
+      const largest = Math.max(Math.abs(torques[1]!), Math.abs(torques[2]!))
+      if (stands && largest > worst.torque) worst = { torque: largest, phase, hip: angles[1]!, knee: angles[2]! }
+    }
     durations.push(lasts)
-    sideways = Math.max(sideways, Math.abs(clean(torques[0]!)))
     vertical = Math.max(vertical, force)
-    const largest = Math.max(Math.abs(torques[1]!), Math.abs(torques[2]!))
-    if (stands && largest > worst.torque) worst = { torque: largest, phase, hip: angles[1]!, knee: angles[2]! }
   }
-  const rms = ({ shaft: made }: JointLoad) =>
+  const rmsOf = (made: readonly number[]) =>
     made.length === 0 ? 0 : rmsTorque.si({ torques: made, durations, windingTimeConstant: undefined }).torque
+  const rms = ({ shaft: [lowest, highest] }: JointLoad) => Math.max(rmsOf(lowest), rmsOf(highest))
   return {
     vertical,
-    forward: x.traction * vertical,
+    forward: Math.max(Math.abs(x.tractionLowest), Math.abs(x.tractionHighest)) * vertical,
     sidewaysTorque: sideways,
     farthest,
     reached: reached ? ('yes' as const) : ('no' as const),
@@ -240,8 +252,9 @@ export const strideLoads = /* @__PURE__ */ formula('leg.strideLoads', {
     dutyFactor: { kind: 'ratio', above: 0, max: 1 },
     /** Course of the force over the stance. */
     shape: { oneOf: ['rectangular', 'halfSine'] },
-    /** Force along the ground over force across it. */
-    traction: 'ratio',
+    /** Force along the ground over force across it: the most braking (negative) and the most pushing. */
+    tractionLowest: 'ratio',
+    tractionHighest: 'ratio',
     /** Speed of the body. */
     speed: { kind: 'velocity', min: 0 },
     /** Way of the body over one foot on the ground; 0 for a pose that is held. */
@@ -254,7 +267,7 @@ export const strideLoads = /* @__PURE__ */ formula('leg.strideLoads', {
   output: {
     /** Largest force of the ground on the foot, across the ground. */
     vertical: 'force',
-    /** The force along the ground with it. */
+    /** The largest force along the ground with it. */
     forward: 'force',
     /** Largest torque about the sideways-hip axis. */
     sidewaysTorque: 'torque',
@@ -300,7 +313,8 @@ export const strideLoads = /* @__PURE__ */ formula('leg.strideLoads', {
   assumes: [
     'links are rigid even rods, point foot',
     'the body moves evenly',
-    'eight moments of stance and twelve of swing: the largest torque of a swing to two per cent',
+    'force along the ground in proportion to the force across it, at its worst end in every moment',
+    'nine moments of stance, its ends included, and twelve of swing: the largest torque of a swing to two per cent',
   ],
   source: [
     {

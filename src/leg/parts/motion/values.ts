@@ -4,7 +4,7 @@ import { from, to } from '../joints/fields.js'
 import * as links from '../links/fields.js'
 import { stance } from '../load/values.js'
 import { rotorAtJoint } from '../motors/rotor.js'
-import { mass, standHeight } from '../robot/fields.js'
+import { mass } from '../robot/fields.js'
 import { strideLoads } from './stride.js'
 
 /** Instances of the leg by name: joints in the order hip, knee; links upper, lower. */
@@ -22,7 +22,8 @@ export const kneeSide = value('motion.kneeSide', ['leg'], (use, at) => {
 /** Forces and torques of the leg over a stride. */
 export const stride = value('motion.stride', ['leg', 'stance'], (use, at) => {
   const [upper, lower] = [{ link: upperOf(use, at.leg) }, { link: lowerOf(use, at.leg) }]
-  const { gravity, legShare, dutyFactor, shape, traction, speed, stepLength, clearance, blocked } = use(stance)
+  const { height, gravity, legShare, dutyFactor, shape, tractionLowest, tractionHighest, speed, stepLength, clearance, blocked } =
+    use(stance)
   return use.run(strideLoads, {
     hipOffset: use(links.hipOffset),
     upperLink: use.at(links.length, upper),
@@ -32,13 +33,14 @@ export const stride = value('motion.stride', ['leg', 'stance'], (use, at) => {
     hipRotorInertia: use.at(rotorAtJoint, { joint: hipOf(use, at.leg) }),
     kneeRotorInertia: use.at(rotorAtJoint, { joint: kneeOf(use, at.leg) }),
     knee: use(kneeSide),
-    height: use(standHeight),
+    height,
     mass: use(mass),
     gravity,
     legShare,
     dutyFactor,
     shape,
-    traction,
+    tractionLowest,
+    tractionHighest,
     speed,
     stepLength,
     clearance,

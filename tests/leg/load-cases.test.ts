@@ -1,0 +1,163 @@
+import { readFileSync } from 'node:fs'
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { compare, comparisonsOf } from '../../src/leg/assess/compare.js'
+import { calculationOf } from '../../src/leg/calculation.js'
+import { type CaseId, LOAD_CASES } from '../../src/leg/cases/events.js'
+import { describeLeg, type LegNumbers, legNumbers } from '../../src/leg/index.js'
+import { CHECKS } from '../../src/leg/parts/index.js'
+import { strideLoads } from '../../src/leg/parts/motion/stride.js'
+
+const revised = legNumbers(describeLeg(readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8')))
+const ALL = Object.keys(LOAD_CASES) as CaseId[]
+const G = 9.80665
+
+/** A leg without weight, standing or walking. */
+const light = {
+  hipOffset: 0,
+  upperLink: 0.15,
+  lowerLink: 0.16,
+  upperMass: 0,
+  lowerMass: 0,
+  hipRotorInertia: 0,
+  kneeRotorInertia: 0,
+  knee: 'forward',
+  height: 0.26,
+  mass: 40 / G,
+  gravity: G,
+  legShare: 1,
+  dutyFactor: 1,
+  shape: 'rectangular',
+  tractionLowest: 0,
+  tractionHighest: 0,
+  speed: 0,
+  stepLength: 0,
+  clearance: 0,
+  blocked: false,
+} as const
+
+describe('torques of a stance against statics by hand', () => {
+  // Force 40 N at the foot, links 150 and 160 mm, hip 260 mm high, foot from 50 mm ahead to 50 mm behind: moments of the force about hip and
+  // knee, the knee found by intersecting two circles (derived by hand; computed from statics).
+  const stance = { ...light, dutyFactor: 0.75, legShare: 0.75, stepLength: 0.1, speed: 0.1, blocked: true } as const
+  test('braking and pushing both count, at the ends of the stance', () => {
+    const pushing = strideLoads.si({ ...stance, tractionLowest: 0.25, tractionHighest: 0.25 })
+    const braking = strideLoads.si({ ...stance, tractionLowest: -0.25, tractionHighest: -0.25 })
+    const both = strideLoads.si({ ...stance, tractionLowest: -0.25, tractionHighest: 0.25 })
+    expect(Math.abs(pushing.kneeTorque)).toBeCloseTo(3.003494, 6)
+    expect(Math.abs(braking.kneeTorque)).toBeCloseTo(5.414183, 6)
+    expect(Math.abs(pushing.hipTorque)).toBeCloseTo(4.6, 9)
+    expect(Math.abs(both.kneeTorque)).toBeCloseTo(5.414183, 6)
+    expect(Math.abs(both.hipTorque)).toBeCloseTo(4.6, 9)
+  })
+
+  test('knee torque of an upright force rises as the leg folds', () => {
+    // |torque| = F l1 l2 sin(knee) / D: 80 N at 240 mm is 7.841751 N m.
+    const folded = strideLoads.si({ ...light, mass: 80 / G, height: 0.24 })
+    expect(Math.abs(folded.kneeTorque)).toBeCloseTo(7.841751, 6)
+    fc.assert(
+      fc.property(fc.double({ min: 0.06, max: 0.29, noNaN: true }), (height) => {
+        const at = (h: number) => Math.abs(strideLoads.si({ ...light, height: h }).kneeTorque)
+        expect(at(height)).toBeGreaterThan(at(height + 0.01) - 1e-12)
+      }),
+    )
+  })
+
+  test('a mirrored leg that walks backward has the same torques', () => {
+    const forward = strideLoads.si({ ...stance, tractionLowest: -0.1, tractionHighest: 0.25 })
+    const mirrored = strideLoads.si({ ...stance, knee: 'backward', tractionLowest: -0.25, tractionHighest: 0.1 })
+    expect(Math.abs(mirrored.kneeTorque)).toBeCloseTo(Math.abs(forward.kneeTorque), 12)
+    expect(Math.abs(mirrored.hipTorque)).toBeCloseTo(Math.abs(forward.hipTorque), 12)
+    expect(mirrored.kneeShaftRms).toBeCloseTo(forward.kneeShaftRms, 12)
+  })
+})
+
+/** Reserves of every check of every joint, the least over all load cases. */
+function reserves(x: LegNumbers): Map<string, number> {
+  const calculation = calculationOf(x)
+  const least = new Map<string, number>()
+  for (const one of comparisonsOf(calculation, CHECKS, ALL)) {
+    const found = compare(calculation, one)
+    if (typeof found === 'string') continue
+    const key = `${one.check.id} ${one.check.scope === 'joint' ? one.joint : ''}`
+    least.set(key, Math.min(least.get(key) ?? Number.POSITIVE_INFINITY, found.reserve))
+  }
+  return least
+}
+
+const changed = (change: (x: LegNumbers) => void): LegNumbers => {
+  const copy = structuredClone(revised)
+  change(copy)
+  return copy
+}
+
+describe('nothing bad raises a reserve', () => {
+  const before = reserves(revised)
+  test.each<[string, (x: LegNumbers) => void, RegExp]>([
+    [
+      'more traction',
+      (x) => {
+        x.usage.traction = 0.3
+      },
+      /./,
+    ],
+    [
+      'a steeper slope',
+      (x) => {
+        x.usage.slope *= 1.2
+      },
+      /^(?!ground.slip|robot.tipOver)./,
+    ],
+    [
+      'a deeper landing at the same force',
+      (x) => {
+        x.usage.landingTravel *= 1.02
+        x.usage.dropHeight *= 1.02
+      },
+      /^(cord.slack|motor.current) knee/,
+    ],
+    [
+      'a higher drop',
+      (x) => {
+        x.usage.dropHeight *= 1.3
+      },
+      /./,
+    ],
+    [
+      'colder air',
+      (x) => {
+        x.environment.coldAir -= 10
+      },
+      /^cord.sl/,
+    ],
+    [
+      'hotter air',
+      (x) => {
+        x.environment.hotAir += 5
+      },
+      /^(motor|cord.heat|boss.grip|cord.peak)/,
+    ],
+    [
+      'an older cord',
+      (x) => {
+        for (const cord of Object.values(x.cords)) cord.pretensionLeft.typical *= 0.9
+      },
+      /^cord.sl/,
+    ],
+  ])('%s', (_, change, checks) => {
+    const after = reserves(changed(change))
+    for (const [key, reserve] of before) if (checks.test(key)) expect(after.get(key), key).toBeLessThanOrEqual(reserve * (1 + 1e-9))
+  })
+
+  test('cold air and an aged cord together take more from the slack limit than either alone', () => {
+    const calculation = calculationOf(revised)
+    const slack = CHECKS.filter(({ id }) => id === 'cord.slack')
+    const at = (id: CaseId) => {
+      const [one] = comparisonsOf(calculation, slack, [id]).filter(({ joint }) => joint === 'knee')
+      const found = compare(calculation, one!)
+      if (typeof found === 'string') throw new Error(found)
+      return found.reserve
+    }
+    expect(at('coldDrop')).toBeLessThan(at('drop'))
+  })
+})
