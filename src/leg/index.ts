@@ -7,7 +7,7 @@ export { type LegFormulaOptions, type LegInputs, legFormula } from './as-formula
 export { type AssessOptions, assess } from './assess/assess.js'
 export { checkReserves, governingReserve, type QuickVerdict } from './assess/quick.js'
 export type { Consequence } from './cases/check.js'
-export { CASE_IDS, type CaseId } from './cases/events.js'
+export { ALL_CASE_IDS, CASE_IDS, type CaseId } from './cases/events.js'
 export { type LegFiguresOptions, legFigures } from './figures.js'
 export type { FootResult } from './foot-result.js'
 export * from './learning/index.js'

@@ -1,5 +1,5 @@
 import { didYouMean, InputError, show } from '../units/index.js'
-import { CASE_IDS, type CaseId } from './cases/events.js'
+import { ALL_CASE_IDS, CASE_IDS, type CaseId } from './cases/events.js'
 
 /** Refuses options that are none: a misspelt one would be silently without effect. */
 export function knownOptions(where: string, given: unknown, names: readonly string[]): void {
@@ -18,17 +18,17 @@ export function knownOptions(where: string, given: unknown, names: readonly stri
     )
 }
 
-/** The load cases asked for in the order of the report, all when silent. Refuses what is none. */
+/** Some load cases, in the order of the report. Default: the usual ones. Throws an `InputError` for a name that is none. */
 export function caseList(where: string, given: readonly CaseId[] | undefined): readonly CaseId[] {
   if (given === undefined) return CASE_IDS
-  const unknown = Array.isArray(given) ? given.filter((id) => !CASE_IDS.includes(id)) : [given]
+  const unknown = Array.isArray(given) ? given.filter((id) => !ALL_CASE_IDS.includes(id)) : [given]
   if (unknown.length > 0)
     throw new InputError(where, [
       {
         path: 'cases',
         given: show(unknown[0]),
-        accepts: `must be load cases among ${CASE_IDS.join(', ')}${typeof unknown[0] === 'string' ? didYouMean(unknown[0], CASE_IDS) : ''}`,
+        accepts: `must be load cases among ${ALL_CASE_IDS.join(', ')}${typeof unknown[0] === 'string' ? didYouMean(unknown[0], ALL_CASE_IDS) : ''}`,
       },
     ])
-  return CASE_IDS.filter((id) => given.includes(id))
+  return ALL_CASE_IDS.filter((id) => given.includes(id))
 }

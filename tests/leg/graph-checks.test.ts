@@ -4,9 +4,10 @@ import { catalogue } from '../../src/catalogue/index.js'
 import type { AnyFormula } from '../../src/formula/index.js'
 import { compare, comparisonsOf } from '../../src/leg/assess/compare.js'
 import { calculationOf } from '../../src/leg/calculation.js'
+import { CASE_IDS } from '../../src/leg/cases/catalogue.js'
 import { workOut } from '../../src/leg/cases/work-out.js'
 import { CHECKS as OLD } from '../../src/leg/checks/index.js'
-import { CASE_IDS, describeLeg, legNumbers } from '../../src/leg/index.js'
+import { describeLeg, legNumbers } from '../../src/leg/index.js'
 import { prepare } from '../../src/leg/numbers.js'
 import { CHECKS } from '../../src/leg/parts/index.js'
 import { strideLoads } from '../../src/leg/parts/motion/stride.js'
@@ -96,7 +97,7 @@ describe.each(legs)('%s', (_, x) => {
     const gained = CHECKS.map((check) => {
       const now = new Set(comparisons.filter((c) => c.check === check).map((c) => c.id))
       const before = OLD.find((one) => one.id === check.id)!.cases
-      return [check.id, [...now].filter((id) => !before.includes(id))] as const
+      return [check.id, [...now].filter((id) => !(before as readonly string[]).includes(id))] as const
     }).filter(([, more]) => more.length > 0)
     console.log(JSON.stringify(gained))
   })

@@ -1,5 +1,19 @@
 /** Loading of the foot: which stride or pose, and how hard. */
-export const STANCE_IDS = ['stand', 'walk', 'blocked', 'trot', 'hop', 'drop', 'slope', 'slopeDown', 'unloaded'] as const
+export const STANCE_IDS = [
+  'stand',
+  'walk',
+  'walkBack',
+  'blocked',
+  'blockedBack',
+  'trot',
+  'hop',
+  'hopEnd',
+  'drop',
+  'dropEnd',
+  'slope',
+  'slopeDown',
+  'unloaded',
+] as const
 /** The name of a stance. */
 export type StanceId = (typeof STANCE_IDS)[number]
 
@@ -67,6 +81,14 @@ export const EVENTS = {
   trot: { stance: 'trot', heating: 'moving', tags: ['bearsLoad', 'warms', 'lasting', 'moves', 'oneMoment', 'daily', 'pushes'] },
   hop: { stance: 'hop', heating: 'none', tags: ['bearsLoad', 'oneMoment', 'rare', 'shock'] },
   drop: { stance: 'drop', heating: 'none', tags: ['bearsLoad', 'oneMoment', 'rare', 'shock'] },
+  walkBack: {
+    stance: 'walkBack',
+    heating: 'moving',
+    tags: ['bearsLoad', 'warms', 'lasting', 'moves', 'oneMoment', 'daily', 'walks', 'pushes', 'inReach'],
+  },
+  stallBack: { stance: 'blockedBack', heating: 'held', tags: ['bearsLoad', 'warms', 'oneMoment', 'rare', 'pushes', 'inReach'] },
+  hopEnd: { stance: 'hopEnd', heating: 'none', tags: ['bearsLoad', 'oneMoment', 'rare', 'shock'] },
+  dropEnd: { stance: 'dropEnd', heating: 'none', tags: ['bearsLoad', 'oneMoment', 'rare', 'shock'] },
   firstSteps: { stance: 'walk', heating: 'none', tags: ['bearsLoad', 'oneMoment', 'coldFit', 'pushes'] },
   slope: { stance: 'slope', heating: 'moving', tags: ['bearsLoad', 'warms', 'lasting', 'moves', 'oneMoment', 'daily', 'slopes', 'pushes'] },
   slopeDown: {
@@ -75,6 +97,8 @@ export const EVENTS = {
     tags: ['bearsLoad', 'warms', 'lasting', 'moves', 'oneMoment', 'daily', 'slopes', 'pushes'],
   },
   season: { stance: 'walk', heating: 'none', tags: ['bearsLoad', 'moves', 'repeats', 'keepsTension', 'pushes'] },
+  seasonBack: { stance: 'walkBack', heating: 'none', tags: ['bearsLoad', 'moves', 'repeats', 'keepsTension', 'pushes'] },
+  firstStepsBack: { stance: 'walkBack', heating: 'none', tags: ['bearsLoad', 'oneMoment', 'coldFit', 'pushes'] },
   shelf: { stance: 'unloaded', heating: 'none', tags: ['keepsTension', 'stored'] },
 } as const satisfies Record<string, Event>
 /** The name of an event. */
@@ -125,7 +149,7 @@ export const LOAD_CASES = {
   },
   hop: {
     title: 'Hop',
-    story: 'A hop on all feet: they push off and land over the landing travel. The most bent pose at its end decides.',
+    story: 'A hop on all feet, at touch-down: they push off and land over the landing travel.',
     event: 'hop',
     air: 'normalStill',
     age: 'new',
@@ -166,6 +190,34 @@ export const LOAD_CASES = {
     air: 'normal',
     age: 'new',
   },
+  walkBack: {
+    title: 'Walk backward',
+    story: 'The walk with the force along the ground the other way round: braking, or walking backward.',
+    event: 'walkBack',
+    air: 'normal',
+    age: 'new',
+  },
+  stallBack: {
+    title: 'Stall backward in hot still air',
+    story: 'The leg, cold until then, is blocked while it pushes backward in hot still air, until it is switched off after the stall time.',
+    event: 'stallBack',
+    air: 'hot',
+    age: 'new',
+  },
+  landing: {
+    title: 'End of a landing',
+    story: 'The drop, with the leg most folded at the end of the landing travel.',
+    event: 'dropEnd',
+    air: 'normalStill',
+    age: 'new',
+  },
+  hotWalkBack: {
+    title: 'Walk backward on a hot still afternoon',
+    story: 'The walk backward, in hot still air, until temperatures settle.',
+    event: 'walkBack',
+    air: 'hot',
+    age: 'new',
+  },
   hotSlope: {
     title: 'Carry up a slope in hot still air',
     story: 'The walk up the steepest slope in hot still air, until temperatures settle.',
@@ -188,9 +240,9 @@ export const LOAD_CASES = {
     age: 'new',
   },
   hotDrop: {
-    title: 'Drop in hot air, new cord',
-    story: 'The drop in hot air, which tightens a cord that shortens in its expanding frame.',
-    event: 'drop',
+    title: 'End of a landing in hot air, new cord',
+    story: 'The drop in hot air, which tightens a cord that shortens in its expanding frame, with the leg most folded.',
+    event: 'dropEnd',
     air: 'hot',
     age: 'new',
   },
@@ -199,6 +251,20 @@ export const LOAD_CASES = {
     story: 'The first steps on a cold morning, after a year under pretension.',
     event: 'firstSteps',
     air: 'cold',
+    age: 'year',
+  },
+  coldStepsBack: {
+    title: 'Cold morning, walking backward, aged cord',
+    story: 'The first steps on a cold morning, backward, after a year under pretension.',
+    event: 'firstStepsBack',
+    air: 'cold',
+    age: 'year',
+  },
+  seasonBack: {
+    title: 'A season of walking backward',
+    story: 'Every stride of a season with the force along the ground the other way round.',
+    event: 'seasonBack',
+    air: 'normal',
     age: 'year',
   },
   coldTrot: {
@@ -223,16 +289,16 @@ export const LOAD_CASES = {
     age: 'year',
   },
   coldHop: {
-    title: 'Hop in the cold, aged cord',
-    story: 'The hop on a cold morning, after a year under pretension.',
-    event: 'hop',
+    title: 'End of a hop in the cold, aged cord',
+    story: 'The hop on a cold morning, after a year under pretension, with the leg most folded.',
+    event: 'hopEnd',
     air: 'cold',
     age: 'year',
   },
   coldDrop: {
-    title: 'Drop in the cold, aged cord',
-    story: 'The drop on a cold morning, after a year under pretension.',
-    event: 'drop',
+    title: 'End of a landing in the cold, aged cord',
+    story: 'The drop on a cold morning, after a year under pretension, with the leg most folded.',
+    event: 'dropEnd',
     air: 'cold',
     age: 'year',
   },
@@ -253,5 +319,19 @@ export const LOAD_CASES = {
 } as const satisfies Record<string, LoadCase>
 /** The name of a load case. */
 export type CaseId = keyof typeof LOAD_CASES
-/** The load cases by name, in the order of the report. */
-export const CASE_IDS = Object.keys(LOAD_CASES) as CaseId[]
+/** All load cases by name, in the order of the report. */
+export const ALL_CASE_IDS = Object.keys(LOAD_CASES) as CaseId[]
+/** The load cases of an assessment that names none: one of each sort. `ALL_CASE_IDS` combines them with cold, heat and age, and with the ground pulling the other way. */
+export const CASE_IDS = [
+  'stand',
+  'walk',
+  'stall',
+  'trot',
+  'hop',
+  'drop',
+  'hotAfternoon',
+  'coldMorning',
+  'slope',
+  'season',
+  'shelf',
+] as const satisfies readonly CaseId[]

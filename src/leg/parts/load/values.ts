@@ -65,13 +65,19 @@ const walking = (use: Read): Stance => ({
   legShare: use.run(evenShare, { legs: use(robot.legs) }),
   dutyFactor: use(load.walk.dutyFactor),
   shape: 'rectangular',
-  tractionLowest: use.run(opposite, { traction: use(load.traction) }),
+  tractionLowest: use(load.traction),
   tractionHighest: use(load.traction),
   speed: use(load.walk.speed),
   stepLength: use(load.walk.stepLength),
   clearance: use(load.walk.clearance),
   blocked: false,
 })
+
+/** Braking, or walking backward: the force along the ground is the other way round. */
+function backward(use: Read): Stance {
+  const traction = use.run(opposite, { traction: use(load.traction) })
+  return { ...walking(use), tractionLowest: traction, tractionHighest: traction }
+}
 
 const held = (use: Read, shape: Stance['shape'], legShare: number, height: number): Stance => ({
   height,
@@ -87,13 +93,12 @@ const held = (use: Read, shape: Stance['shape'], legShare: number, height: numbe
   blocked: false,
 })
 
-/** A landing or a push-off: constant force over the travel, half a sine over time. */
-function leaping(use: Read, jumpHeight: number, feet: number): Stance {
+/** A landing or a push-off: constant force over the travel. The knee torque rises as the leg folds, so its end is the hardest pose. */
+function leaping(use: Read, jumpHeight: number, feet: number, pose: 'touchDown' | 'folded'): Stance {
   const [mass, gravity] = [use(robot.mass), use(robot.gravity)]
   const { totalForce: force } = use.run(jumpPush, { mass, jumpHeight, pushTravel: use(load.landingTravel), gravity })
-  // The force is constant over the travel and the knee torque rises as the leg folds, so the lowest pose decides.
   const touchDown = use(load.touchDownHeight) ?? use(robot.standHeight)
-  const height = use.run(landed, { touchDown, travel: use(load.landingTravel) })
+  const height = pose === 'touchDown' ? use(robot.standHeight) : use.run(landed, { touchDown, travel: use(load.landingTravel) })
   return held(use, 'halfSine', use.run(landingShare, { force, mass, gravity, feet }), height)
 }
 
@@ -122,7 +127,9 @@ function onSlope(use: Read, way: 'up' | 'down'): Stance {
 const STANCES: { readonly [S in StanceId]: (use: Read) => Stance } = {
   stand: (use) => held(use, 'rectangular', use.run(evenShare, { legs: use(robot.legs) }), use(robot.standHeight)),
   walk: walking,
+  walkBack: backward,
   blocked: (use) => ({ ...walking(use), blocked: true }),
+  blockedBack: (use) => ({ ...backward(use), blocked: true }),
   trot: (use) => ({
     ...walking(use),
     dutyFactor: use(load.trot.dutyFactor),
@@ -131,8 +138,10 @@ const STANCES: { readonly [S in StanceId]: (use: Read) => Stance } = {
     stepLength: use(load.trot.stepLength),
     clearance: use(load.trot.clearance),
   }),
-  hop: (use) => leaping(use, use(load.hopHeight), use(robot.legs)),
-  drop: (use) => leaping(use, use(load.dropHeight), use(load.feetOfDrop)),
+  hop: (use) => leaping(use, use(load.hopHeight), use(robot.legs), 'touchDown'),
+  hopEnd: (use) => leaping(use, use(load.hopHeight), use(robot.legs), 'folded'),
+  drop: (use) => leaping(use, use(load.dropHeight), use(load.feetOfDrop), 'touchDown'),
+  dropEnd: (use) => leaping(use, use(load.dropHeight), use(load.feetOfDrop), 'folded'),
   slope: (use) => onSlope(use, 'up'),
   slopeDown: (use) => onSlope(use, 'down'),
   unloaded: (use) => held(use, 'rectangular', 0, use(robot.standHeight)),
@@ -177,7 +186,13 @@ const DURATIONS: { readonly [E in EventId]: (use: Read) => number } = {
   firstSteps: aMoment,
   slope: aWalk,
   slopeDown: aWalk,
+  walkBack: aWalk,
+  stallBack: (use) => use(load.stallTime),
+  hopEnd: aMoment,
+  dropEnd: aMoment,
   season: (use) => use.run(seasonTime, { strides: use(strides), stance: use(walkStanceTime) }),
+  seasonBack: (use) => use.run(seasonTime, { strides: use(strides), stance: use(walkStanceTime) }),
+  firstStepsBack: aMoment,
   shelf: (use) => use(load.shelfTime),
 }
 
@@ -185,9 +200,9 @@ const DURATIONS: { readonly [E in EventId]: (use: Read) => number } = {
 export const duration = value('load.duration', ['event'], (use, at) => DURATIONS[use.nameOf('event', at.event) as EventId](use))
 /** Load cycles that fatigue counts. */
 export const cycles: Value<number, 'event'> = value('load.cycles', ['event'], (use, at) =>
-  use.nameOf('event', at.event) === 'season' ? use(strides) : use(load.once),
+  ['season', 'seasonBack'].includes(use.nameOf('event', at.event)) ? use(strides) : use(load.once),
 )
 /** How long a motor is held from cold; absent where it is held until temperatures are steady. */
 export const heldFor = value('load.heldFor', ['event'], (use, at) =>
-  use.nameOf('event', at.event) === 'stall' ? use(load.stallTime) : undefined,
+  ['stall', 'stallBack'].includes(use.nameOf('event', at.event)) ? use(load.stallTime) : undefined,
 )

@@ -2,8 +2,7 @@ import { formula } from '../../../formula/index.js'
 import { FootPath, KNEE_BACKWARD, LegDynamicsKernel, LegKernel, REACHED, stanceForce } from '../../../kinematics/index.js'
 import { rmsTorque } from '../../../thermal/index.js'
 
-/** Parts of a stance. Its ends are among the moments: braking or pushing is often hardest there. */
-const STANCE_PARTS = 8
+const STANCE_SAMPLES = 8
 /** Fine enough for the largest torque of a swing to two per cent. */
 const SWING_SAMPLES = 12
 
@@ -109,13 +108,12 @@ function momentsOf({ stepLength, speed, dutyFactor, blocked }: StrideInput) {
   const moving = stepLength > 0
   const stanceTime = moving ? stepLength / speed : 1
   const period = moving ? stanceTime / dutyFactor : 1
-  const parts = moving ? STANCE_PARTS : 0
+  const stanceSamples = moving ? STANCE_SAMPLES : 1
   const turns = moving && !blocked
   const moments: { stands: boolean; phase: number; time: number; lasts: number }[] = []
-  for (let i = 0; i <= parts; i++) {
-    const phase = moving ? i / parts : 0.5
-    const weight = !moving ? 1 : i === 0 || i === parts ? 0.5 / parts : 1 / parts
-    moments.push({ stands: true, phase, time: phase * stanceTime, lasts: weight * stanceTime })
+  for (let i = 0; i < stanceSamples; i++) {
+    const phase = moving ? (i + 0.5) / STANCE_SAMPLES : 0.5
+    moments.push({ stands: true, phase, time: phase * stanceTime, lasts: stanceTime / stanceSamples })
   }
   for (let i = 0; turns && i < SWING_SAMPLES; i++) {
     const phase = (i + 0.5) / SWING_SAMPLES
@@ -314,7 +312,7 @@ export const strideLoads = /* @__PURE__ */ formula('leg.strideLoads', {
     'links are rigid even rods, point foot',
     'the body moves evenly',
     'force along the ground in proportion to the force across it, at its worst end in every moment',
-    'nine moments of stance, its ends included, and twelve of swing: the largest torque of a swing to two per cent',
+    'eight moments of stance and twelve of swing: the largest torque to three per cent',
   ],
   source: [
     {

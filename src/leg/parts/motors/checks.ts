@@ -7,7 +7,6 @@ import { airTemperature } from '../load/fields.js'
 import { sag } from '../supply/values.js'
 import * as motor from './fields.js'
 import { heat } from './heat.js'
-import { coldEmf } from './values.js'
 
 const hottest = line(
   'hottest spot of the winding',
@@ -56,11 +55,10 @@ export const unsettledRemark = value('motor.unsettledRemark', ['joint', 'event',
     : 'the temperatures of the motor do not converge: assumed to be where every film formula ends',
 )
 const speedAt = (use: At, peakPhaseCurrent: number): number => {
-  const { resistance } = use(heat)
+  const { backEmfConstant, resistance } = use(heat)
   return use.run(speedAtCurrent, {
     voltage: use(sag).voltage,
-    // Cold magnets are the strongest, and leave the least speed.
-    backEmfConstant: use(coldEmf),
+    backEmfConstant,
     terminalResistance: resistance,
     peakPhaseCurrent,
     phaseInductance: use(motor.phaseInductance),
