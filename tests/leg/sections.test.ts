@@ -33,7 +33,7 @@ describe('the foot', () => {
     // F L³ / (3 E I) of one toe, upright part; its polymer as soft as the damp leaves it.
     const { foot: toe } = prepare(legNumbers(leg))
     const along =
-      ((((10.5 * 9.80665) / 4 / 2) * Math.cos((25 * Math.PI) / 180) * 0.034 ** 3) / (3 * toe.modulus)) * (12 / (0.016 * 0.009 ** 3))
+      ((((10.5 * 9.80665) / 4 / 2) * Math.cos((25 * Math.PI) / 180) * 0.034 ** 3) / (3 * toe.modulus)) * (12 / (0.016 * 0.0112 ** 3))
     expect(line('toes under the standing load').worstCorner.si).toBeCloseTo(along * Math.cos((25 * Math.PI) / 180), 9)
     expect(foot.error.together.worstCorner.si).toBeLessThanOrEqual(foot.error.lines.reduce((sum, one) => sum + one.worstCorner.si, 0))
   })

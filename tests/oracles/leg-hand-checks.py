@@ -320,7 +320,7 @@ for j, (least, most) in {'hip': (-85, 45), 'knee': (20, 135)}.items():
 for case in ('stand', 'walk', 'drop'):
     row(case, 'sidewaysHip.hold', '', abs(mpf(statics[case]['sideways'])), 14)
 # Toe as a cantilever of 34 x 16 x 9 mm (Roark), soaked TPU, until it lies flat on the ground.
-E_toe, l, b, t, lift = 40 * MPa * mpf('0.85'), 34 * mm, 16 * mm, 9 * mm, 25 * pi / 180
+E_toe, l, b, t, lift = 26 * MPa * mpf('0.85'), 34 * mm, 16 * mm, 9 * mm, 25 * pi / 180
 I = b * t**3 / 12
 for case in ('walk', 'season', 'drop'):
     tip = min(force[case] / 2 * cos(lift), 3 * E_toe * I / l**3 * l * sin(lift))
