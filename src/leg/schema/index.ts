@@ -3,8 +3,8 @@
  *
  * @module
  */
-export type { Band, Data, DataFields, Field, Fields, Given, GivenFields, OwnMaterial, OwnValue, Section, Table } from './field.js'
-export { jsonSchemaOf, type SchemaTexts } from './json-schema.js'
-export { acceptedBy, isLeaf, type Leaf, meant, Rejection, readLeaf } from './leaf.js'
-export { defaultsOf, eachLeaf, exactlyOneIssues, type LegDefault, placeAt, referencesOf, salvaged } from './walk.js'
+export type { DataFields, Field, Fields, GivenFields, Section } from './field.js'
+export { jsonSchemaOf } from './json-schema.js'
+export { acceptedBy, meant } from './leaf.js'
+export { defaultsOf, exactlyOneIssues, type LegDefault, placeAt, referencesOf, salvaged } from './walk.js'
 export { zodOf } from './zod.js'
