@@ -90,6 +90,43 @@ export const phaseLossesAtStall = /* @__PURE__ */ formula('thermal.phaseLossesAt
   },
 })
 
+/**
+ * Rise of the hottest phase of a motor that holds still at its worst electrical angle, with heat that flows from phase to phase: between the mean of the winding and twice
+ * its rise, which is the bound without any such flow.
+ */
+export const hottestPhaseRise = /* @__PURE__ */ formula('thermal.hottestPhaseRise', {
+  inputs: {
+    /** Copper loss of all phases. */
+    loss: { kind: 'power', min: 0 },
+    /** Resistance from the mean of the winding to what it sits in, all phases together. */
+    windingResistance: { kind: 'thermalResistance', above: 0 },
+    /** Conductance between each two phases; 0 for phases that touch nowhere. */
+    phaseCoupling: { kind: 'thermalConductance', min: 0, default: '0 W/K' },
+  },
+  output: {
+    /** Rise of the hottest phase over what the winding sits in. */
+    hottest: 'temperatureDifference',
+    /** Rise of the mean of the winding. */
+    mean: 'temperatureDifference',
+    /** Rise of the hottest phase without flow between phases: the bound. */
+    bound: 'temperatureDifference',
+  },
+  assumes: [
+    'three equal phases; one carries two thirds of the loss, the others a sixth each',
+    'steady, the resistance of the phases alike',
+  ],
+  source: [
+    {
+      level: 'computed',
+      where: 'three equal nodes joined to a base and to each other: the difference of the phases decays by the base and three couplings',
+    },
+  ],
+  si: ({ loss, windingResistance, phaseCoupling }) => {
+    const mean = loss * windingResistance
+    return { hottest: mean * (1 + 1 / (1 + 9 * phaseCoupling * windingResistance)), mean, bound: 2 * mean }
+  },
+})
+
 /** What warm magnets cost: the back-EMF constant falls, and the loss for one torque grows with its inverse square. */
 export const magnetDerating = /* @__PURE__ */ formula('thermal.magnetDerating', {
   inputs: {

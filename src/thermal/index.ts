@@ -17,7 +17,15 @@ export { remedyChart, temperatureChart, torqueDutyChart } from './charts.js'
 export { biotNumber, contactConductance, layerResistance, ringArea, shellResistance, surfaceResistance } from './conduction.js'
 export { bridgeConductionLoss, bridgeSwitchingLoss } from './controller.js'
 export { canLaw, mountLaw } from './cooling-laws.js'
-export { copperLoss, copperLossForTorque, copperLossFromRms, magnetDerating, phaseLossesAtStall, rmsTorque } from './copper.js'
+export {
+  copperLoss,
+  copperLossForTorque,
+  copperLossFromRms,
+  hottestPhaseRise,
+  magnetDerating,
+  phaseLossesAtStall,
+  rmsTorque,
+} from './copper.js'
 export {
   type DutyResult,
   intermittentDuty,
@@ -103,6 +111,7 @@ export {
   adhesiveLimits,
   emissivities,
   insulationClasses,
+  insulationRises,
   magnetGrades,
   type ThermalMaterial,
   thermalMaterials,

@@ -5,16 +5,17 @@ const SQRT3 = Math.sqrt(3)
 /**
  * Peak line-to-line back-EMF per rad/s from a speed constant (Kv), whose meaning depends on how it was measured.
  *
- * `spunPeakLineToLine`: the motor was spun and the peak of the line-to-line voltage read, Ke = 1/Kv exactly. `noLoadSixStep`: free
+ * `spunPeakLineToLine`: the motor was spun and the peak of the line-to-line voltage read, Ke = 1/Kv exactly. `spunPeakPhase`: the same with the peak of
+ * one phase against the star point, as in "peak phase volts per rev/s"; between two lines there are √3 of it. `noLoadSixStep`: free
  * speed over DC volts in six-step drive of a sinusoidal motor, whose mean commutated voltage is 3/π of the peak. `catalogue`: not
- * said; taken as 1/Kv with a band of 5 % either way for modulation and no-load slip.
+ * stated; assumed to be 1/Kv with a band of 5 % either way for modulation and no-load slip.
  */
 export const backEmfConstant = /* @__PURE__ */ formula('thermal.backEmfConstant', {
   inputs: {
     /** Speed constant Kv. */
     speedConstant: { kind: 'speedConstant', above: 0 },
     /** How Kv was measured. */
-    basis: { oneOf: ['spunPeakLineToLine', 'noLoadSixStep', 'catalogue'] },
+    basis: { oneOf: ['spunPeakLineToLine', 'spunPeakPhase', 'noLoadSixStep', 'catalogue'] },
   },
   output: {
     /** Peak line-to-line back-EMF constant. */
@@ -30,7 +31,7 @@ export const backEmfConstant = /* @__PURE__ */ formula('thermal.backEmfConstant'
     { level: 'commonPractice', where: 'catalogue speed constants, 5 % either way' },
   ],
   si: ({ speedConstant, basis }) => {
-    const ke = (basis === 'noLoadSixStep' ? Math.PI / 3 : 1) / speedConstant
+    const ke = (basis === 'noLoadSixStep' ? Math.PI / 3 : basis === 'spunPeakPhase' ? SQRT3 : 1) / speedConstant
     const spread = basis === 'catalogue' ? 0.05 : 0
     return { typical: ke, low: ke * (1 - spread), high: ke * (1 + spread) }
   },

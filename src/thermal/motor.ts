@@ -1,5 +1,5 @@
-import { type Given, notesOf, readInputs, type Si } from '../formula/index.js'
-import { InputError, type Note, type Quantity as Q, Quantity } from '../units/index.js'
+import { type Given, notesOf, Property, readInputs, type Si } from '../formula/index.js'
+import { InputError, type Kind, type Note, type Quantity as Q, Quantity } from '../units/index.js'
 import { copperLossForTorque, magnetDerating } from './copper.js'
 import { hotResistance } from './hot-winding.js'
 import { backEmfConstant, currentsForTorque, motorConstant, torqueConstants } from './motor-constants.js'
@@ -18,7 +18,7 @@ const NO_LOAD = {
 
 const MOTOR = {
   speedConstant: { kind: 'speedConstant', above: 0, optional: true },
-  speedConstantBasis: { oneOf: ['spunPeakLineToLine', 'noLoadSixStep', 'catalogue'], optional: true },
+  speedConstantBasis: { oneOf: ['spunPeakLineToLine', 'spunPeakPhase', 'noLoadSixStep', 'catalogue'], optional: true },
   backEmfConstant: { kind: 'backEmfConstant', above: 0, optional: true },
   torqueConstantPeakPhase: { kind: 'torqueConstantPeakPhase', above: 0, optional: true },
   torqueConstantRmsPhase: { kind: 'torqueConstantRmsPhase', above: 0, optional: true },
@@ -82,6 +82,8 @@ const CONSTANTS = [
   'torqueConstantDc',
 ] as const
 
+const CATALOGUE = { level: 'commonPractice', where: 'catalogue speed constants, 5 % either way' } as const
+
 /** Reads a motor. Throws an `InputError` when no constant is given, or several, or a speed constant without its basis. */
 export function motor(given: MotorSpecification): Motor {
   const x = readInputs('thermal.motor', MOTOR, given)
@@ -96,19 +98,29 @@ export function motor(given: MotorSpecification): Motor {
       {
         path: 'speedConstantBasis',
         given: x.speedConstantBasis ?? 'missing',
-        accepts: 'belongs to a speedConstant and says how it was measured: spunPeakLineToLine, noLoadSixStep or catalogue',
+        accepts: 'belongs to a speedConstant and says how it was measured: spunPeakLineToLine, spunPeakPhase, noLoadSixStep or catalogue',
       },
     ])
   }
   const carried = notesOf(given)
   const si = { ...numbersOf(x), notes: carried ?? [] }
-  const ke = new Quantity(si.backEmfConstant, 'backEmfConstant', undefined, carried)
-  const resistance = new Quantity(si.terminalResistance, 'electricalResistance', undefined, carried)
+  /** The value with the band that the back-EMF constant has; all these constants are proportional to it. */
+  const banded = <K extends Kind>(kind: K, x: number): Q<K> =>
+    si.backEmfScatter === 0
+      ? new Quantity(x, kind, undefined, carried)
+      : new Property(x, kind, x * (1 - si.backEmfScatter), x * (1 + si.backEmfScatter), CATALOGUE, 'band of the speed constant', carried)
+  const constants = torqueConstants.si(si)
   return {
-    backEmfConstant: ke,
-    terminalResistance: resistance,
-    motorConstant: motorConstant({ backEmfConstant: ke, terminalResistance: resistance }),
-    torqueConstants: torqueConstants({ backEmfConstant: ke }),
+    backEmfConstant: banded('backEmfConstant', si.backEmfConstant),
+    terminalResistance: new Quantity(si.terminalResistance, 'electricalResistance', undefined, carried),
+    motorConstant: banded('motorConstant', motorConstant.si(si)),
+    torqueConstants: {
+      peakPhase: banded('torqueConstantPeakPhase', constants.peakPhase),
+      rmsPhase: banded('torqueConstantRmsPhase', constants.rmsPhase),
+      powerInvariant: banded('torqueConstantPowerInvariant', constants.powerInvariant),
+      dcTrapezoidal: banded('torqueConstantDc', constants.dcTrapezoidal),
+      dcSinusoidal: banded('torqueConstantDc', constants.dcSinusoidal),
+    },
     inertia: si.inertia === undefined ? undefined : new Quantity(si.inertia, 'momentOfInertia'),
     si,
   }

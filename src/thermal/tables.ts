@@ -18,6 +18,30 @@ export const insulationClasses = /* @__PURE__ */ (() => ({
   N: limitAt(200, CLASSES, 'hottest spot'),
 }))()
 
+const RISES: Source = { level: 'published', where: 'IEC 60034-1 limits of rise by resistance, as reproduced in a motor manual' }
+const RISES_UNREAD: Source = { level: 'unverified', where: 'IEC 60034-1 limits of rise by resistance' }
+
+const riseOf = (kelvin: number, source: Source): Property<'temperatureDifference'> =>
+  property('temperatureDifference', {
+    typical: [kelvin, 'K'],
+    low: [kelvin, 'K'],
+    high: [kelvin, 'K'],
+    source,
+    conditions: 'mean of the winding by resistance, over air of 40 °C',
+  })
+
+/**
+ * Permitted rise of the mean of a winding, as measured by its resistance, over air of 40 °C. The classes of `insulationClasses` are for the hottest spot, 5 to 15 K above that mean: compare a
+ * mean with these, a hottest spot with those.
+ */
+export const insulationRises = /* @__PURE__ */ (() => ({
+  A: riseOf(60, RISES_UNREAD),
+  E: riseOf(75, RISES_UNREAD),
+  B: riseOf(80, RISES),
+  F: riseOf(105, RISES),
+  H: riseOf(125, RISES),
+}))()
+
 /** Highest temperatures of neodymium magnet grades by suffix: guides only, since the load line decides. */
 export const magnetGrades = /* @__PURE__ */ (() => ({
   standard: limitAt(80, MAGNETS, 'no suffix', 60, 80),

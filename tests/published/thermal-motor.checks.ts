@@ -4,7 +4,9 @@ import { chebyshev } from '../../src/numeric/index.js'
 import { lawPlace } from '../../src/thermal/chebyshev-law.js'
 import { RISES } from '../../src/thermal/cooling-laws.js'
 import {
+  backEmfConstant,
   canLaw,
+  hottestPhaseRise,
   motorBalance,
   motorStall,
   motorWarmUp,
@@ -117,6 +119,23 @@ const heatAt = (law: { conductance: readonly number[]; share: readonly number[] 
 const ofRise = (temperature: number, place: Place, part: number) => String(part * Math.abs(temperature - oracle.where[place].air) + 0.01)
 
 export const checks = [
+  ...[0, 0.1, 0.5].map((coupling, i) =>
+    publishedValue(
+      'thermal.hottestPhaseRise',
+      `9 W, 0.8 K/W, ${coupling} W/K between phases: kelvin of the hottest`,
+      () => hottestPhaseRise.si({ loss: 9, windingResistance: 0.8, phaseCoupling: coupling }).hottest,
+      // numpy.linalg.solve of the three nodes: each 1/2.4 W/K to the base, 6, 1.5 and 1.5 W.
+      [14.4, 11.386047, 8.765217][i]!,
+      { level: 'referenceLibrary', where: 'numpy 2.4, linear solve of three nodes joined to a base and to each other' },
+      '1e-6',
+    ),
+  ),
+  ...published(backEmfConstant, {
+    what: '0.1 peak phase volts at one turn a second',
+    given: { speedConstant: '600 rpm/V', basis: 'spunPeakPhase' },
+    gives: { typical: '0.0275664 V s/rad' },
+    source: { level: 'referenceLibrary', where: 'sympy 1.14: sqrt(3)/(20 pi), line-to-line peak of three phases 120 degrees apart' },
+  }),
   ...published(surfaceCoefficient, {
     what: 'hot water pipe of 80 mm, 70/20 degC, without radiation',
     given: { shape: 'horizontalCylinder', length: '80 mm', temperature: '70 degC', air: '20 degC', radiant: '20 degC', emissivity: 0 },

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { Property } from '../../src/formula/index.js'
 import { motor, torqueSpeedLimit } from '../../src/thermal/index.js'
 import { copperLossAt } from '../../src/thermal/motor.js'
 import { InputError, Nm } from '../../src/units/index.js'
@@ -101,4 +102,18 @@ describe('torque-speed limit', () => {
     const [brown] = torqueSpeedLimit(demoMotor(), [Nm(4)], { voltage: '22 V', resistance: '0.5 ohm' })
     expect(brown?.state).toBe('brownOut')
   })
+})
+
+test('a catalogue speed constant gives every torque constant its band, and one per phase is √3 between lines', () => {
+  const by = (speedConstantBasis: 'catalogue' | 'spunPeakPhase' | 'spunPeakLineToLine') =>
+    motor({ speedConstant: '110 rpm/V', speedConstantBasis, terminalResistance: '0.18 ohm' })
+  const { torqueConstants, motorConstant, backEmfConstant } = by('catalogue')
+  for (const constant of [...Object.values(torqueConstants), motorConstant, backEmfConstant]) {
+    expect(constant).toBeInstanceOf(Property)
+    const { low, high } = constant as Property
+    expect(low / constant.si).toBeCloseTo(0.95, 12)
+    expect(high / constant.si).toBeCloseTo(1.05, 12)
+  }
+  expect(by('spunPeakLineToLine').torqueConstants.peakPhase).not.toBeInstanceOf(Property)
+  expect(by('spunPeakPhase').backEmfConstant.si / by('spunPeakLineToLine').backEmfConstant.si).toBeCloseTo(Math.sqrt(3), 12)
 })
