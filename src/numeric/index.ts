@@ -4,6 +4,16 @@
  * Conventions: matrices are row-major `Float64Array`s; functions that fill a buffer take it as their last argument; a request that cannot be met
  * throws `NumericError` with the reason and the numbers, and nothing is clamped or answered with NaN. Random draws depend only on a seed and an index.
  *
+ * Libraries and own routines:
+ * - Random numbers are pure-rand's; decompositions of larger matrices are ml-matrix's, where the callers import it. `linear` and `orthogonal` hold
+ *   what runs thousands of times on small matrices in the caller's buffers: ml-matrix took 5 to 20 times as long there.
+ * - Roots, minima, quadrature and tables are ours: nothing that is kept has typed failures, domain edges, limits and restarts.
+ * - Special functions and distributions are ours: the kept libraries bring 40 and more packages for these twenty functions. They are held to mpmath.
+ * - Least squares is ours for limits, covariance and undetermined directions; it is held to certified regressions.
+ * - Differential equations are ours for events and stiff networks. The explicit pair is of fifth order: to a tolerance of 1e-12 a method of
+ *   eighth order would take a third of the evaluations.
+ * - Sobol's sequence, hereditary equations and the Mittag-Leffler function have no kept library.
+ *
  * Internal to the package: the other folders build on it, it is not a public entry point.
  */
 

@@ -1,4 +1,5 @@
 import { NumericError } from './error.js'
+import { Simplex } from './simplex.js'
 
 /** Limits, scale and effort of a search in several variables. */
 export interface MinimiseOptions {
@@ -33,6 +34,8 @@ export interface Minimum {
 /**
  * A local minimum of a function of a few variables (up to about ten) within box limits, from function values alone.
  *
+ * Ours: the libraries that have it know no limits and no restarts, and are hardly kept.
+ *
  * Nelder-Mead simplex with coefficients that depend on the number of variables, points beyond a limit moved onto it, and
  * restarts from the best point. The function may return +∞ for "not allowed here"; it need not be smooth. No promise of
  * a global minimum: start from several points where there may be several valleys.
@@ -59,30 +62,26 @@ export function minimise(f: (x: Float64Array) => number, start: ArrayLike<number
     }
   }
   const step = steps(best, lower, upper, options.step)
-  const search: Search = { f, n, lower, upper, step, evaluations: 0, maxEvaluations }
-  let value = evaluate(search, best)
+  let evaluations = 0
+  const valueAt = (x: Float64Array): number => {
+    evaluations++
+    return evaluated(f, x)
+  }
+  const search = { n, lower, upper, step, value: valueAt, mayGoOn: () => evaluations < maxEvaluations }
+  let value = valueAt(best)
   if (!Number.isFinite(value))
     throw new NumericError('minimise', 'notFinite', 'the function is not finite at the start', { start: best, value })
   let converged = false
   for (let round = 0; round <= restarts; round++) {
     const before = value
-    const result = nelderMead(search, best, value, round % 2 === 0 ? 1 : -0.5, xTolerance, fTolerance)
-    value = result.value
-    converged = result.converged
+    const simplex = new Simplex(search, best, value, round % 2 === 0 ? 1 : -0.5)
+    converged = simplex.contract(xTolerance, fTolerance)
+    best.set(simplex.best)
+    value = simplex.value
     if (!converged) break
     if (round > 0 && before - value <= fTolerance * Math.max(Math.abs(value), Number.MIN_VALUE)) break
   }
-  return { x: best, value, evaluations: search.evaluations, converged }
-}
-
-interface Search {
-  readonly f: (x: Float64Array) => number
-  readonly n: number
-  readonly lower: Float64Array
-  readonly upper: Float64Array
-  readonly step: Float64Array
-  readonly maxEvaluations: number
-  evaluations: number
+  return { x: best, value, evaluations, converged }
 }
 
 function bound(n: number, given: ArrayLike<number> | undefined, otherwise: number, name: string): Float64Array {
@@ -105,91 +104,8 @@ function steps(start: Float64Array, lower: Float64Array, upper: Float64Array, gi
   })
 }
 
-function evaluate(search: Search, x: Float64Array): number {
-  search.evaluations++
-  const value = search.f(x)
+function evaluated(f: (x: Float64Array) => number, x: Float64Array): number {
+  const value = f(x)
   if (Number.isNaN(value)) throw new NumericError('minimise', 'notFinite', 'the function is not a number', { x: Float64Array.from(x) })
   return value
-}
-
-function nelderMead(search: Search, best: Float64Array, bestValue: number, scale: number, xTolerance: number, fTolerance: number) {
-  const { n, lower, upper, step } = search
-  const expansion = n === 1 ? 2 : 1 + 2 / n
-  const contraction = n === 1 ? 0.5 : 0.75 - 1 / (2 * n)
-  const shrink = n === 1 ? 0.5 : 1 - 1 / n
-  const points: Float64Array[] = [Float64Array.from(best)]
-  const values = [bestValue]
-  for (let i = 0; i < n; i++) {
-    const x = Float64Array.from(best)
-    const wanted = x[i]! + scale * step[i]!
-    // A start on its limit steps inwards.
-    x[i] = wanted <= upper[i]! && wanted >= lower[i]! ? wanted : Math.min(Math.max(x[i]! - scale * step[i]!, lower[i]!), upper[i]!)
-    points.push(x)
-    values.push(evaluate(search, x))
-  }
-  const centre = new Float64Array(n)
-  let trial: Float64Array = new Float64Array(n)
-  const move = (from: Float64Array, factor: number): number => {
-    for (let i = 0; i < n; i++) trial[i] = Math.min(Math.max(centre[i]! + factor * (from[i]! - centre[i]!), lower[i]!), upper[i]!)
-    return evaluate(search, trial)
-  }
-  let converged = false
-  for (;;) {
-    for (let i = 1; i <= n; i++) {
-      const p = points[i]!
-      const v = values[i]!
-      let j = i - 1
-      for (; j >= 0 && values[j]! > v; j--) {
-        points[j + 1] = points[j]!
-        values[j + 1] = values[j]!
-      }
-      points[j + 1] = p
-      values[j + 1] = v
-    }
-    let size = 0
-    for (let i = 1; i <= n; i++) {
-      for (let k = 0; k < n; k++) {
-        if (step[k]! > 0) size = Math.max(size, Math.abs(points[i]![k]! - points[0]![k]!) / step[k]!)
-      }
-    }
-    const spread = values[n]! - values[0]!
-    converged = size <= xTolerance && spread <= Math.max(fTolerance * Math.abs(values[0]!), fTolerance)
-    if (size <= 1e-15 || converged) {
-      converged = true
-      break
-    }
-    if (search.evaluations >= search.maxEvaluations) break
-    centre.fill(0)
-    for (let i = 0; i < n; i++) for (let k = 0; k < n; k++) centre[k] = centre[k]! + points[i]![k]! / n
-    const worst = points[n]!
-    const accept = (value: number): void => {
-      points[n] = trial
-      values[n] = value
-      trial = worst
-    }
-    const reflected = move(worst, -1)
-    if (reflected < values[0]!) {
-      const kept = Float64Array.from(trial)
-      const expanded = move(worst, -expansion)
-      if (expanded < reflected) accept(expanded)
-      else {
-        trial.set(kept)
-        accept(reflected)
-      }
-    } else if (reflected < values[n - 1]!) accept(reflected)
-    else {
-      const outside = reflected < values[n]!
-      const contracted = move(worst, outside ? -contraction : contraction)
-      if (contracted < Math.min(reflected, values[n]!)) accept(contracted)
-      else {
-        for (let i = 1; i <= n; i++) {
-          const p = points[i]!
-          for (let k = 0; k < n; k++) p[k] = points[0]![k]! + shrink * (p[k]! - points[0]![k]!)
-          values[i] = evaluate(search, p)
-        }
-      }
-    }
-  }
-  best.set(points[0]!)
-  return { value: values[0]!, converged }
 }

@@ -1,6 +1,6 @@
 import {
-  drive,
   insideSegment,
+  integrateSteps,
   type OdeProblem,
   type OdeSettings,
   type OdeSolution,
@@ -126,5 +126,5 @@ class DormandPrince implements Stepper {
  * Source: J. R. Dormand, P. J. Prince, *J. Comput. Appl. Math.* 6 (1980) 19; L. F. Shampine, *Math. Comp.* 46 (1986) 135 (interpolant).
  */
 export function solveNonStiff(problem: OdeProblem): OdeSolution {
-  return drive('solveNonStiff', problem, new DormandPrince(readProblem('solveNonStiff', problem)))
+  return integrateSteps('solveNonStiff', problem, new DormandPrince(readProblem('solveNonStiff', problem)))
 }

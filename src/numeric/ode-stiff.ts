@@ -1,8 +1,8 @@
 import { NumericError } from './error.js'
 import { luFactor, luSolve } from './linear.js'
 import {
-  drive,
   insideSegment,
+  integrateSteps,
   type OdeProblem,
   type OdeSettings,
   type OdeSolution,
@@ -247,5 +247,5 @@ export function solveStiff(problem: StiffProblem): OdeSolution {
   const settings = readProblem('solveStiff', problem)
   if (settings.n > 200)
     throw new NumericError('solveStiff', 'badArgument', 'the dense solver is meant for up to 200 states', { states: settings.n })
-  return drive('solveStiff', problem, new Esdirk(settings, problem.jacobian))
+  return integrateSteps('solveStiff', problem, new Esdirk(settings, problem.jacobian))
 }

@@ -140,7 +140,7 @@ export function readProblem(routine: string, problem: OdeProblem): OdeSettings {
 }
 
 /** Drives a stepper from start to end: step control, jumps, events, dense output. @internal */
-export function drive(routine: string, problem: OdeProblem, stepper: Stepper): OdeSolution {
+export function integrateSteps(routine: string, problem: OdeProblem, stepper: Stepper): OdeSolution {
   const { start, end, events = [], maxStep = Infinity, maxSteps = 100_000, dense = true } = problem
   const n = problem.initial.length
   const { degree } = stepper
