@@ -111,6 +111,12 @@ shapes.si({ shape: 'round', loads: [1], outer: { modulus: 1, poisson: 0.3 }, cre
 shapes.si({ shape: 'round', loads: [1], outer: { modulus: 1, poisson: 0.3 }, creep: () => 1, wet: false, extra: '1 mm' })
 // @ts-expect-error the other inputs may not be left out
 shapes.si({ shape: 'round', loads: [1], outer: { modulus: 1, poisson: 0.3 }, wet: false })
+// a quantity's JSON form is an input, of its own kind only
+slackTension({ load: { kind: 'force', value: 5, unit: 'N' }, friction: 0.2, wrapAngle: '3 turn' })
+// @ts-expect-error the JSON form of a length is not a force
+slackTension({ load: { kind: 'length', value: 5, unit: 'm' }, friction: 0.2, wrapAngle: '3 turn' })
+// @ts-expect-error unlike kinds do not compare
+N(5).isGreaterThan(Nm(5))
 const accepted: In<'length'>[] = ['5 mm', [5, 'mm'], mm(5)]
 
 export { accepted, each, plain, recorded, rise, si, state, torque, until, warm, wrong }
