@@ -49,7 +49,7 @@ export function searchInverse(chain: ChainKernel, request: SearchRequest): Searc
   return { ended: nearest ? 'nearestFound' : best.ended, best, searches: found.length, agreeing, solutions: different(chain, reached) }
 }
 
-/** Seeds drawn evenly between the limits; a turning joint without limits is drawn over one turn. */
+/** Seeds drawn uniformly between the limits; a turning joint without limits is drawn over one turn. */
 function drawnSeeds(chain: ChainKernel, { restarts, randomSeed, lowest, highest }: SearchRequest): Float64Array[] {
   if (restarts === 0) return []
   const open = Array.from({ length: chain.joints }, (_, i) => i).find(

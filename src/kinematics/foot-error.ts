@@ -45,7 +45,7 @@ export interface FootErrorLine {
   readonly worstPerAxis: Vector3<'length'>
   /** Worst distance: the worst corner of the box of joint errors. Exact for the linear error. */
   readonly worstCorner: Quantity<'length'>
-  /** Root sum of squares along each axis, the errors of the joints taken as independent. */
+  /** Root sum of squares along each axis, the errors of the joints assumed to be independent. */
   readonly rssPerAxis: Vector3<'length'>
   /** Root sum of squares as a distance. */
   readonly rss: Quantity<'length'>

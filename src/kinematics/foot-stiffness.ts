@@ -22,7 +22,7 @@ const SPECIFICATION = {
 } as const satisfies Inputs
 
 /**
- * What makes a foot give way: torsional stiffness of each drive at its drum (before the coupling), bending and torsion of the links where given
+ * Sources of compliance at the foot: torsional stiffness of each drive at its drum (before the coupling), bending and torsion of the links where given
  * (rigidities E I across the leg plane's normal and in it, and G J), and a soft foot pad along the leg's axes.
  */
 export interface FootStiffnessSpecification extends Given<typeof SPECIFICATION> {
@@ -47,7 +47,7 @@ export interface FootStiffness {
   readonly deflectionOf: { readonly [part in 'drives' | 'links' | 'footPad']: Vector3<'length'> }
 }
 
-/** The leg gives way under its load: the drives are too soft to hold this pose. */
+/** The leg collapses under its load: the drives are too soft to hold this pose. */
 export interface UnstableFoot {
   readonly stable: false
 }

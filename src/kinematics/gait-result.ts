@@ -35,6 +35,7 @@ export interface GaitSamples {
   readonly share: Float64Array
   /** Largest part of friction used by a foot at rest; NaN where the feet cannot hold the weight. */
   readonly frictionUse: Float64Array
+  /** Plain data: lists instead of typed arrays. */
   toJSON(): Record<string, unknown>
 }
 

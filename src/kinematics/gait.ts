@@ -115,7 +115,7 @@ function phasesOf(
   return phases ?? GAITS[named!]
 }
 
-/** Where a foot fixed to the ground is seen from the body, a time after mid stance, for a body that moves and turns evenly. */
+/** Where a foot fixed to the ground is seen from the body, a time after mid stance, for a body that moves and turns at constant rates. */
 function underBody(
   foot: { readonly x: number; readonly y: number },
   time: number,

@@ -1,5 +1,5 @@
 /**
- * Legs and chains: where the foot is, what it asks of each motor, and how wrong it may be.
+ * Legs and chains: position of the foot, demand on each motor, and error of the foot.
  *
  * Conventions, everywhere in this module:
  * - Frame: x forward, y left, z up. A leg's frame stands on the axis of its sideways hip.

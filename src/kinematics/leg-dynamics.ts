@@ -153,7 +153,7 @@ export class LegDynamics {
   /**
    * What a push on the foot has to accelerate, along a direction: `free` when the foot may also move sideways to the push, `constrained` when it is
    * guided along the direction (always the larger). Pass the rotors and the coupling, or the answer holds for a leg without motors; the body is
-   * taken as fixed. `undefined` is a mass without a bound: at a singular pose the foot cannot be moved along the lost direction, and not be guided at all.
+   * assumed to be fixed. `undefined` is a mass without a bound: at a singular pose the foot cannot be moved along the lost direction, and not be guided at all.
    */
   effectiveMass(
     given: Given<typeof EFFECTIVE>,

@@ -93,7 +93,7 @@ export class LegGeometryKernel {
     const d = this.hipOffset
     const slack = this.slack
     let height = y * y + z * z - this.offsetSquared
-    // Each guard asks whether the number is in range, so that one that is not a number fails it.
+    // Each guard tests that the number is in range, so that one that is not a number fails it.
     if (!(height >= 0)) {
       if (!(height >= -slack)) return height < 0 ? INSIDE_OFFSET : NOT_A_NUMBER
       height = 0

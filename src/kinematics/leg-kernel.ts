@@ -141,7 +141,7 @@ export class LegKernel extends LegGeometryKernel {
 
   /**
    * The reachable pose whose foot is nearest to a point, within joint limits: angles, then the foot (6 numbers). Returns the distance missed: zero to
-   * rounding for a point within reach; infinite, with nothing written, for a point that is not finite. Makes no object, but boxes numbers of a few kilobytes: call it when a target is refused, not at every tick.
+   * rounding for a point within reach; infinite, with nothing written, for a point that is not finite. Makes no object, but boxes numbers of a few kilobytes: call it when a target is out of reach, not at every tick.
    */
   nearestInto(out: Float64Array, offset: number, limits: LimitsSi, x: number, y: number, z: number): number {
     this.search ??= new NearestSearch(this)

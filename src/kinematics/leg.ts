@@ -52,13 +52,13 @@ export interface Unreachable {
   readonly reason: 'tooFar' | 'tooNear' | 'insideOffsetCylinder' | 'jointLimits'
   /** The reachable point that is nearest. */
   readonly nearest: Vector3<'length'>
-  /** Its distance from the wanted point. */
+  /** Its distance from the target. */
   readonly miss: Quantity<'length'>
   /** Joint angles that put the foot at the nearest point. */
   readonly angles: PerJoint<Quantity<'angle'>>
   /** Joints that stand at a limit there. */
   readonly activeLimits: readonly ActiveLimit[]
-  /** The wanted point is on the sideways hip's axis: other directions around the axis are as near. */
+  /** The target is on the sideways hip's axis: other directions around the axis are as near. */
   readonly directionArbitrary: boolean
 }
 

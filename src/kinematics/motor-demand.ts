@@ -47,7 +47,7 @@ export interface Demand {
   readonly meanPowerIn: Quantity<'power'>
 }
 
-/** What a stride asks of a motor. */
+/** Demand of a stride on a motor. */
 export interface MotorDemand extends Demand {
   /** Electrical side; `undefined` where no motor constants were given. */
   readonly electrical:

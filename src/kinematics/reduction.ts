@@ -5,7 +5,7 @@ export const motorTorqueThroughReduction = /* @__PURE__ */ formula('kinematics.m
   inputs: {
     /** Torque at the output drum, positive along its angle, without the rotor's inertia. */
     outputTorque: 'torque',
-    /** Speed of the output drum; at rest the reduction counts as driving, which asks more of the motor. */
+    /** Speed of the output drum; at rest the reduction counts as driving, which needs more motor torque. */
     outputSpeed: 'angularVelocity',
     /** Acceleration of the output drum. */
     outputAcceleration: { kind: 'angularAcceleration', default: '0 rad/s^2' },

@@ -17,7 +17,7 @@ const SPECIFICATION = {
 /** What a stride is made of. */
 export interface StrideSpecification extends Given<typeof SPECIFICATION>, StrideParts {}
 
-/** The leg follows the path: what that asks. */
+/** Demand of following the path. */
 export interface Walkable {
   readonly walkable: true
   readonly joints: PerJoint<Demand>
@@ -39,7 +39,7 @@ export interface NotWalkable {
   readonly reason: 'unreachable' | 'jointLimits' | 'singular' | 'driveApart'
   /** Time after touch-down. */
   readonly time: Quantity<'time'>
-  /** The foot wanted there; ask the leg's `jointAngles` for the nearest it can do. */
+  /** The target of the foot there; the leg's `jointAngles` gives the nearest point within reach. */
   readonly foot: Vector3<'length'>
 }
 

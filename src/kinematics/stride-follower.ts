@@ -15,7 +15,7 @@ export interface StrideFailure {
   /** Time after touch-down, s. */
   readonly timeSi: number
   readonly reason: 'unreachable' | 'jointLimits' | 'singular' | 'driveApart'
-  /** The foot wanted there, m. */
+  /** Target of the foot there, m. */
   readonly foot: readonly [number, number, number]
 }
 

@@ -61,7 +61,7 @@ export function strideInputs(where: string, parts: ReturnType<typeof partsOf>['p
   }
 }
 
-/** The ground's force from a load: vertical by the stance's shape, and along x so that it passes through the hip axis where asked. */
+/** The ground's force from a load: vertical by the stance's shape, and along x so that it passes through the hip axis if that is chosen. */
 function reactionOf(load: Si<typeof LOAD>, dutyFactor: number, leg: ThreeJointLeg, side: 'below' | 'above'): GroundReactionSi {
   const { hipOffset: d } = leg.si
   return (out, stancePhase, foot) => {

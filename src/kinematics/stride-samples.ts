@@ -12,7 +12,7 @@ import {
   WEIGHT,
 } from './stride-follower.js'
 
-/** One stride in numbers: columns of SI values, three to a sample (x, y, z, or sideways hip, hip, knee) unless said otherwise. */
+/** One stride in numbers: columns of SI values, three to a sample (x, y, z, or sideways hip, hip, knee) unless noted. */
 export interface StrideSamples {
   readonly count: number
   /** Time after touch-down (one a sample), ascending. */

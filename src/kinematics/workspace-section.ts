@@ -103,7 +103,7 @@ export interface StepBox {
 }
 
 /**
- * The largest upright box of grid points that one branch reaches: the widest sweep that has at least a given lift, or by area when no lift is asked.
+ * The largest upright box of grid points that one branch reaches: the widest sweep that has at least a given lift, or by area when no lift is given.
  * Exact on the grid; between grid points it holds to a step. `undefined` when no box is tall enough.
  */
 export function largestStepBox(

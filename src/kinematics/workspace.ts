@@ -100,7 +100,7 @@ const multiplesOfPi = (low: number, high: number): readonly [even: boolean, odd:
 
 /**
  * Lowest and highest height of the hip axis over the foot in the leg plane, l1 cos q2 + l2 cos(q2 + q3), along the edge of the box of hip and knee limits.
- * Only the signs are asked for: both that occur inside occur on the edge.
+ * Only the signs matter: both that occur inside occur on the edge.
  */
 function heightRange(l1: number, l2: number, low2: number, high2: number, low3: number, high3: number): [number, number] {
   const heights: number[] = []
