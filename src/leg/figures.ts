@@ -50,6 +50,7 @@ export function legFigures(leg: Leg, options: LegFiguresOptions = {}): Formula<L
     const prepared = prepare(x)
     const { margin, reserve } = quick.governing(x)
     const calculation = quick.load(x)
+    prepared.kept.calculation = calculation
     const heatIn = (id: CaseId, joint: Joint) => {
       const { event, air } = LOAD_CASES[id]
       return calculation.get(heat, placeOf(calculation, { joint, event, air }) as never)

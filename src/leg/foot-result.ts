@@ -12,11 +12,10 @@ import {
 } from '../kinematics/index.js'
 import { boxSection, boxTorsionalRigidity } from '../structures/index.js'
 import { Quantity } from '../units/index.js'
-import { poseOf } from './cases/motion.js'
-import { workOut } from './cases/work-out.js'
 import { JOINTS, type Joint, type Prepared } from './numbers.js'
 import { legInertia } from './plans/control-gains.js'
-import { bareSheet } from './sheet.js'
+import { poseOf } from './pose.js'
+import { caseState } from './what-if.js'
 import { windups } from './windup.js'
 
 /** How well the foot of the standing leg keeps its place. */
@@ -47,7 +46,7 @@ export function footResult(leg: Prepared): FootResult {
     upperLink: length(x.links.upper.length),
     lowerLink: length(x.links.lower.length),
   })
-  const walk = workOut(leg, bareSheet, 'walk')
+  const walk = caseState(leg, 'walk')
   const beams = { upperLink: beam(leg, 'upper'), lowerLink: beam(leg, 'lower') }
   const weight = standingLoad(x.robot.mass, x.robot.legs)
   const at = { sidewaysHip: angle(angles[0]), hip: angle(angles[1]), knee: angle(angles[2]) }

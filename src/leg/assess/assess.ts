@@ -51,6 +51,8 @@ export function assess(leg: Leg, options: AssessOptions = {}): Assessment {
   if (governing === undefined)
     throw new InputError(where, [{ path: 'cases', given: show(cases), accepts: 'must include a load case that a check applies to' }])
   const unsettled = unsettledOf(calculation, cases)
+  const prepared = prepare(x)
+  prepared.kept.calculation = fast.calculation
   return displayed({
     leg,
     passes: checks.every(({ reserve }) => reserve >= 1),
@@ -59,7 +61,7 @@ export function assess(leg: Leg, options: AssessOptions = {}): Assessment {
     governing,
     checks,
     cases: cases.map((id) => caseResult(calculation, id)),
-    foot: footResult(prepare(x)),
+    foot: footResult(prepared),
     coupling: unsettled.length === 0 ? 'settled' : 'unsettled',
     unsettled,
     notEvaluated: notEvaluated(checks, cases, without),

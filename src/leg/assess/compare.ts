@@ -1,8 +1,8 @@
 import { type LegCalculation, placeOf } from '../calculation.js'
 import { appliesTo, type Check } from '../cases/check.js'
-import { type CaseId, LOAD_CASES } from '../cases/events.js'
+import { type CaseId, LOAD_CASES, type LoadCase } from '../cases/events.js'
 import { JOINTS, type Joint } from '../numbers.js'
-import type { AnyValue, Cell, Named } from '../run/index.js'
+import type { AnyValue, Cell } from '../run/index.js'
 
 /** One check of one joint (or of the leg) in one load case. */
 export interface Comparison {
@@ -28,31 +28,38 @@ export interface DemandCapacity {
 /** A reserve beyond this means no more than "plenty". */
 export const PLENTY = 1000
 
-/** The comparisons of some checks in some load cases, with the cells of both sides. */
-export function comparisonsOf(calculation: LegCalculation, checks: readonly Check[], cases: readonly CaseId[]): Comparison[] {
-  const cellOf = (value: Check['demand'] | Check['unless'], where: Named) =>
-    value === undefined ? undefined : calculation.instances.find(value as unknown as AnyValue, {}, calculation.instances.implied(where))
-  return cases.flatMap((id) => {
-    const { event, air, age } = LOAD_CASES[id]
-    return checks
-      .filter((check) => appliesTo(check, event))
-      .flatMap((check) =>
-        (check.scope === 'leg' ? JOINTS.slice(0, 1) : JOINTS).map((joint): Comparison => {
-          const names = { leg: 'leg', event, air, age, ...(check.scope === 'joint' ? { joint } : {}), ...check.of }
-          const where = placeOf(calculation, names)
-          return {
-            check,
-            joint,
-            id,
-            demand: cellOf(check.demand, where) as Cell,
-            capacity: cellOf(check.capacity, where) as Cell,
-            unless: cellOf(check.unless, where),
-            remark: cellOf(check.remark, where),
-          }
-        }),
-      )
-  })
+/** One check at some instances, given by name. */
+export function comparisonAt(
+  calculation: LegCalculation,
+  check: Check,
+  joint: Joint,
+  id: CaseId,
+  { event, air, age }: Pick<LoadCase, 'event' | 'air' | 'age'> = LOAD_CASES[id],
+): Comparison {
+  const names = { leg: 'leg', event, air, age, ...(check.scope === 'joint' ? { joint } : {}), ...check.of }
+  const where = calculation.instances.implied(placeOf(calculation, names))
+  const cellOf = (value: Check['demand'] | Check['unless']) =>
+    value === undefined ? undefined : calculation.instances.find(value as unknown as AnyValue, {}, where)
+  return {
+    check,
+    joint,
+    id,
+    demand: cellOf(check.demand) as Cell,
+    capacity: cellOf(check.capacity) as Cell,
+    unless: cellOf(check.unless),
+    remark: cellOf(check.remark),
+  }
 }
+
+/** The comparisons of some checks in some load cases, with the cells of both sides. */
+export const comparisonsOf = (calculation: LegCalculation, checks: readonly Check[], cases: readonly CaseId[]): Comparison[] =>
+  cases.flatMap((id) =>
+    checks
+      .filter((check) => appliesTo(check, LOAD_CASES[id].event))
+      .flatMap((check) =>
+        (check.scope === 'leg' ? JOINTS.slice(0, 1) : JOINTS).map((joint) => comparisonAt(calculation, check, joint, id)),
+      ),
+  )
 
 /** Capacity over demand. What is not a number has reserve 0, so that it fails. */
 export function reserveOf(demand: number, capacity: number): number {

@@ -1,9 +1,9 @@
 import { frictionFromTensions, tensionRatio } from '../../capstan/index.js'
 import { copperLoss, hotResistance } from '../../thermal/index.js'
-import { heatingRun } from '../cases/stall.js'
 import type { Joint, Prepared } from '../numbers.js'
 import { shareLeft } from '../plans/tensioning.js'
 import { windups } from '../windup.js'
+import { HeatingRun } from './heating-run.js'
 import type { LogColumn } from './logs.js'
 
 export { retentionOf } from '../checks/cord.js'
@@ -130,6 +130,7 @@ const windingEstimate = (leg: Prepared): Estimate => ({
 function coolingEstimate(leg: Prepared): Estimate {
   const { motor, environment } = leg.x
   const { typical } = environment.coolingFactor
+  const run = new HeatingRun(leg.x)
   return {
     kind: 'curve',
     parameters: [
@@ -139,8 +140,9 @@ function coolingEstimate(leg: Prepared): Estimate {
       { path: undefined, start: 0, low: -20, high: 20 },
     ],
     predict: (p, rows) =>
-      heatingRun(
-        { ...leg, coolingFactor: p[0]!, x: { ...leg.x, motor: { ...motor, specificHeat: p[1]! } } },
+      run.temperatures(
+        p[0]!,
+        p[1]!,
         rows.map(([time, current, winding, , air]) => ({ time: time!, air: air!, loss: lossOf(leg, current!, winding!) })),
         rows[0]![3]! + p[2]!,
       ),

@@ -1,8 +1,8 @@
 import { driveResonance, reflectedInertia, stiffnessAtMotor } from '../../capstan/index.js'
 import { encoderStep } from '../../kinematics/index.js'
 import { Quantity } from '../../units/index.js'
-import { poseOf, rodLeg } from '../cases/motion.js'
 import type { Joint, Prepared } from '../numbers.js'
+import { poseOf, rodLeg } from '../pose.js'
 import { torque } from './bench.js'
 
 /** Highest sensible gains of a position loop on the motor's encoder, and why not more. */

@@ -1,14 +1,12 @@
-import { bare } from '../../formula/index.js'
 import { adiabaticPulse, copperLoss, insulationClasses, windingHeatCapacity } from '../../thermal/index.js'
 import { Quantity } from '../../units/index.js'
-import { driveState } from '../cases/drive.js'
-import { heatOf } from '../cases/heat.js'
-import { workOut } from '../cases/work-out.js'
-import { reserveOf } from '../checks/check.js'
-import { CHECKS } from '../checks/index.js'
+import { type Comparison, compare, comparisonAt, comparisonsOf } from '../assess/compare.js'
+import { calculationOf, type LegCalculation, placeOf } from '../calculation.js'
 import type { Joint, Prepared } from '../numbers.js'
-import { bareSheet } from '../sheet.js'
-import type { CaseState, JointState, Scene } from '../state.js'
+import { CHECKS } from '../parts/index.js'
+import { footForce, jointMotion, stroke } from '../parts/motion/values.js'
+import { heat } from '../parts/motors/heat.js'
+import type { Cell } from '../run/index.js'
 import { torque } from './bench.js'
 
 /** One current limit to set, and what it keeps from harm. */
@@ -48,61 +46,73 @@ function largest(most: number, reserves: (x: number) => { least: number; by: str
   return { x: low, by }
 }
 
-/** Smallest reserve among checks in one state of one joint. */
-function leastOf(leg: Prepared, state: CaseState, joint: Joint, wanted: (id: string) => boolean): { least: number; by: string } {
-  const scene: Scene = { leg, state, joint, walkTorque: () => 0 }
+/** Smallest reserve among some comparisons. */
+function leastOf(calculation: LegCalculation, comparisons: readonly Comparison[]): { least: number; by: string } {
   let [least, by] = [Number.POSITIVE_INFINITY, '']
-  for (const check of CHECKS) {
-    if (!wanted(check.id)) continue
-    const found = check.run(bare, scene, state.joints[joint])
-    if (found === undefined) continue
-    const reserve = reserveOf(found)
-    if (reserve < least) [least, by] = [reserve, `${check.part}: ${check.mode} (${check.id})`]
+  for (const one of comparisons) {
+    const found = compare(calculation, one)
+    if (typeof found === 'string' || found.reserve >= least) continue
+    least = found.reserve
+    by = `${one.check.part}: ${one.check.mode} (${one.check.id})`
   }
   return { least, by }
 }
 
-const withJoint = (state: CaseState, joint: Joint, at: Partial<JointState>): CaseState => ({
-  ...state,
-  joints: { ...state.joints, [joint]: { ...state.joints[joint], ...at } },
-})
-
-/** Joint torque that may be held without end in hot still air, one phase carrying its peak, and what ends it. @internal */
+/** Joint torque that may be held continuously in hot still air, one phase carrying its peak, and what limits it. @internal */
 export function continuousTorque(leg: Prepared, joint: Joint, mostTorque: number): { torque: number; by: string | undefined } {
-  const state = workOut(leg, bareSheet, 'stall')
+  const calculation = calculationOf(leg.x)
+  const held = { event: 'stand', air: 'hot', age: 'new' } as const
+  const comparisons = CHECKS.filter(({ id }) => HOT.includes(id)).map((check) => comparisonAt(calculation, check, joint, 'stand', held))
+  const here = calculation.instances.implied(placeOf(calculation, { joint, ...held })) as never
   const { x, by } = largest(mostTorque, (torque) => {
     const motion = { torque, shaftTorque: torque, shaftRms: torque, speed: 0, loadedSpeed: 0, lowest: 0, highest: 0 }
-    const heat = heatOf(leg, bare, { joint, motion, air: leg.x.environment.hotAir, wind: 0, heating: 'held' })
-    if (heat.unsettled !== undefined) return { least: 0, by: `motor: temperatures come to no rest (${heat.unsettled.loop})` }
-    return leastOf(leg, withJoint(state, joint, { heat, motion }), joint, (id) => HOT.includes(id))
+    calculation.pin(jointMotion, here, motion)
+    const { unsettled } = calculation.get(heat, here)
+    if (unsettled !== undefined) return { least: 0, by: `motor: temperatures do not converge (${unsettled})` }
+    return leastOf(calculation, comparisons)
   })
   return { torque: x, by }
 }
 
-/** The foot force never counts as acting on a shorter arm than this share of the standing height: a leg straight over its foot asks no torque at all. */
+/** The foot force never counts as acting on a shorter arm than this share of the standing height: a leg straight over its foot takes no torque at all. */
 const LEAST_ARM = 0.1
 
 /**
- * Joint torque at which the cord, its ends, the drum or the pin give for a moment, cord new and at ordinary temperature, the foot force growing
+ * Joint torque at which the cord, its ends, the drum or the pin fail for a moment, with a new cord at ordinary temperature. The foot force grows
  * with the torque on the arm that it has in walking. @internal
  */
 export function mechanicalTorque(leg: Prepared, joint: Joint, mostTorque: number): { torque: number; by: string | undefined } {
-  const state = workOut(leg, bareSheet, 'drop')
-  const walk = workOut(leg, bareSheet, 'walk')
-  const at = state.joints[joint]
-  const arm = Math.abs(walk.joints[joint].motion.torque) / (walk.motion?.vertical ?? 1)
+  const calculation = calculationOf(leg.x)
+  const walk = calculation.instances.implied(placeOf(calculation, { leg: 'leg', joint, event: 'walk' })) as never
+  const arm = Math.abs(calculation.get(jointMotion, walk).torque) / calculation.get(footForce, walk)
   const force = 1 / Math.max(arm, LEAST_ARM * leg.x.robot.standHeight)
+  const comparisons = comparisonsOf(calculation, CHECKS, ['drop']).filter((one) => one.joint === joint && one.check.scope === 'joint')
+  leastOf(calculation, comparisons)
+  const momentary = comparisons.filter(({ demand, capacity }) => {
+    const read = readsOf([demand, capacity])
+    return read.has('cord.pretension') && !read.has('motor.temperatures')
+  })
+  const here = calculation.instances.implied(placeOf(calculation, { leg: 'leg', joint, event: 'drop' })) as never
+  const own = calculation.get(jointMotion, here)
+  calculation.pin(stroke, here, 0)
   const { x, by } = largest(mostTorque, (torque) => {
-    const drive = driveState(leg, bare, { joint, torque, stroke: 0, footForce: force * torque, air: state.air, age: 'new' })
-    const scaled = withJoint(state, joint, { drive, motion: { ...at.motion, torque } })
-    return leastOf(leg, scaled, joint, momentary)
+    calculation.pin(jointMotion, here, { ...own, torque })
+    calculation.pin(footForce, here, force * torque)
+    return leastOf(calculation, momentary)
   })
   return { torque: x, by }
 }
 
-const momentary = (id: string) => {
-  const check = CHECKS.find((one) => one.id === id)
-  return check?.scope === 'joint' && check.after.includes('drive') && !check.after.includes('heat') && check.cases.includes('drop')
+/** Ids of all values that some cells read. */
+function readsOf(cells: readonly Cell[]): Set<string> {
+  const seen = new Set<Cell>()
+  const open = [...cells]
+  for (let cell = open.pop(); cell !== undefined; cell = open.pop())
+    if (!seen.has(cell)) {
+      seen.add(cell)
+      open.push(...cell.reads)
+    }
+  return new Set([...seen].map(({ of }) => of.id))
 }
 
 /**

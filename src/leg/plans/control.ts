@@ -1,15 +1,12 @@
 import { reflectedInertia } from '../../capstan/index.js'
-import { bare } from '../../formula/index.js'
 import { encoderStep } from '../../kinematics/index.js'
 import { backEmfConstant, hotResistance, noLoadLoss, torqueConstants } from '../../thermal/index.js'
 import { type In, InputError, Quantity, quantity, show } from '../../units/index.js'
-import { driveState } from '../cases/drive.js'
-import { workOut } from '../cases/work-out.js'
 import { JOINTS, type Joint, type Prepared } from '../numbers.js'
 import { knownOptions } from '../options.js'
 import { CAUTIONS } from '../report/content.js'
-import { bareSheet } from '../sheet.js'
 import type { Leg } from '../specification/describe.js'
+import { caseState, driveAt } from '../what-if.js'
 import { type Assumed, angle, benchLeg, count, ratio, torque } from './bench.js'
 import { type Gains, type GravityTerms, gainsOf, gravityTerms } from './control-gains.js'
 import { type CurrentLimit, continuousTorque, currentLimit, mechanicalTorque, pulseCurrent } from './control-limits.js'
@@ -129,7 +126,7 @@ export function controlSheet(leg: Leg, options: ControlOptions = {}): ControlShe
   ]
   if (bad.length > 0) throw new InputError('controlSheet', bad)
   const emf = backEmfConstant.si({ speedConstant: motor.speedConstant, basis: motor.speedConstantBasis }).typical
-  const hot = workOut(bench, bareSheet, 'hotAfternoon')
+  const hot = caseState(bench, 'hotAfternoon')
   const warm = Math.min(...JOINTS.map((joint) => hot.joints[joint].heat.backEmfConstant))
   const ask = { leg: bench, emf, warm, loopRate: loopRate.si, copper: copper.si, durations: durations.map(({ si }) => si) }
   const classLimit = hotResistance.si({
@@ -164,7 +161,7 @@ export function controlSheet(leg: Leg, options: ControlOptions = {}): ControlShe
   return displayed(sheet, controlPage)
 }
 
-const hottest = (joints: ReturnType<typeof workOut>['joints']) =>
+const hottest = (joints: ReturnType<typeof caseState>['joints']) =>
   Math.max(...JOINTS.filter((joint) => joints[joint].heat.unsettled === undefined).map((joint) => joints[joint].heat.winding), 293.15)
 
 const constants = (emf: number) => torqueConstants({ backEmfConstant: new Quantity(emf, 'backEmfConstant') })
@@ -187,8 +184,8 @@ function jointControl(joint: Joint, { leg, emf, warm, loopRate, copper, duration
   const cold = torqueConstants.si({ backEmfConstant: emf })
   const perAmpere = n * drive.efficiency
   const warmPerAmpere = torqueConstants.si({ backEmfConstant: warm }).peakPhase * perAmpere
-  const walk = workOut(leg, bareSheet, 'walk').joints[joint]
-  const stand = workOut(leg, bareSheet, 'stand').joints[joint]
+  const walk = caseState(leg, 'walk').joints[joint]
+  const stand = caseState(leg, 'stand').joints[joint]
   const { motor, controller } = x
   const { dragTorque } = noLoadLoss.si({
     voltage: motor.noLoadVoltage,
@@ -253,16 +250,16 @@ function jointControl(joint: Joint, { leg, emf, warm, loopRate, copper, duration
 }
 
 function startOf(leg: Prepared, joint: Joint): number {
-  const { heat } = workOut(leg, bareSheet, 'hotAfternoon').joints[joint]
+  const { heat } = caseState(leg, 'hotAfternoon').joints[joint]
   return heat.unsettled === undefined ? heat.winding : leg.x.environment.hotAir
 }
 
 function homingCheck(leg: Prepared, joint: Joint, torquePerAmpere: number): HomingCheck {
   const { ratio: n } = leg.drives[joint]
   const { environment, joints, motor, drives } = leg.x
-  const still = driveState(leg, bare, { joint, torque: 0, stroke: 0, footForce: 0, air: environment.normalAir, age: 'year' })
+  const still = driveAt(leg, { joint, torque: 0, stroke: 0, footForce: 0, air: environment.normalAir, age: 'year' })
   const push = HOMING_SHARE * Math.min(still.slackTorque, still.slipTorque)
-  const { windup } = driveState(leg, bare, { joint, torque: push, stroke: 0, footForce: 0, air: environment.normalAir, age: 'year' })
+  const { windup } = driveAt(leg, { joint, torque: push, stroke: 0, footForce: 0, air: environment.normalAir, age: 'year' })
   const { step } = encoderStep.si({ countsPerTurn: motor.encoderCounts, turnsPerJointTurn: n })
   const between = (joints[joint].to - joints[joint].from) / step
   const tolerance = (2 * windup) / step + 1

@@ -1,10 +1,7 @@
 import { clearanceHole, isoTolerance, metricThread, preloadFromTorque, pressFit, pressFitGrip, socketHead } from '../../fasteners/index.js'
-import { bare } from '../../formula/index.js'
 import { Quantity } from '../../units/index.js'
-import { tightBolt } from '../checks/bolt-group.js'
-import { clampLeft } from '../checks/clamp.js'
 import { JOINTS, type Joint, type Prepared } from '../numbers.js'
-import type { Scene } from '../state.js'
+import { clampLoadAt } from '../what-if.js'
 import { force, length, ratio, torque } from './bench.js'
 import { SCREW_FRICTION } from './tensioning.js'
 
@@ -52,15 +49,15 @@ const ROOM = 296.15
 export function tightening(leg: Prepared): TighteningStep[] {
   const group = (name: 'stack' | 'motor', what: string): TighteningStep => {
     const bolts = leg.x.bolts[name]
-    const bolt = tightBolt(bare, { leg } as Scene, name)
-    const after = (days: number) => ratio(clampAfter(leg, name, days) / bolt.preload)
+    const { preload: clamp, after: left } = clampLoadAt(leg, name)
+    const after = (days: number) => ratio(left(days, ROOM) / clamp)
     return {
       what,
       thread: bolts.thread,
       count: bolts.count,
       torque: torque(bolts.tighteningTorque),
       passes: PASSES.map((share) => torque(share * bolts.tighteningTorque)),
-      preload: force(bolt.preload),
+      preload: force(clamp),
       afterDay: after(1),
       afterWeek: after(7),
       remark: bolts.sleeves
@@ -94,16 +91,6 @@ export function tightening(leg: Prepared): TighteningStep[] {
       remark: 'hold the shaft, not the leg',
     },
   ]
-}
-
-/** Clamp load some days after tightening, at room temperature and not walked on. */
-function clampAfter(leg: Prepared, group: 'stack' | 'motor', days: number): number {
-  const { usage, bolts } = leg.x
-  const untouched = {
-    ...leg,
-    x: { ...leg.x, usage: { ...usage, days, walkingTime: 0 }, bolts: { ...bolts, [group]: { ...bolts[group], retightened: false } } },
-  }
-  return clampLeft(bare, { leg: untouched } as Scene, group, tightBolt(bare, { leg } as Scene, group), ROOM)
 }
 
 /** Pins in the order of pressing. @internal */

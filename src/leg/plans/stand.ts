@@ -1,16 +1,12 @@
-import { bare } from '../../formula/index.js'
 import { type Kind, Quantity } from '../../units/index.js'
 import { checkReserves } from '../assess/quick.js'
-import { driveState } from '../cases/drive.js'
-import { heatOf } from '../cases/heat.js'
-import { workOut } from '../cases/work-out.js'
 import { standingLoad, uprightCompliance } from '../foot-result.js'
 import { headerOf } from '../learning/logs.js'
 import { COLUMNS, type MeasurementId, ratioOf, retentionOf } from '../learning/measurements.js'
 import { type End, JOINTS, type Joint, type LegNumbers, legNumbers, type Prepared, prepare } from '../numbers.js'
 import { CAUTIONS } from '../report/content.js'
-import { bareSheet } from '../sheet.js'
 import type { Leg } from '../specification/describe.js'
+import { caseState, driveAt, heatAt } from '../what-if.js'
 import { angle, benchDrive, force, length, ratio } from './bench.js'
 import { displayed } from './show.js'
 import { standPage } from './stand-text.js'
@@ -160,9 +156,7 @@ function windup(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
     },
     (n, which) => withCord(n, name, { axialRigidity: axialRigidity * RIGIDITY_RANGE[which === 'low' ? 0 : 1] }),
     (prepared) =>
-      angle(
-        driveState(prepared, bare, { joint, torque, stroke: 0, footForce: 0, air: x.environment.assemblyTemperature, age: 'new' }).windup,
-      ),
+      angle(driveAt(prepared, { joint, torque, stroke: 0, footForce: 0, air: x.environment.assemblyTemperature, age: 'new' }).windup),
   )
 }
 
@@ -210,8 +204,8 @@ function heating(leg: Leg, x: LegNumbers): StandMeasurement {
   const { windingToMount } = x.motor
   const { coolingFactor } = x.environment
   const joint = hardest(prepare(x))
-  const { motion } = workOut(prepare(x), bareSheet, 'stand').joints[joint]
-  const held = (prepared: Prepared) => heatOf(prepared, bare, { joint, motion, air: x.environment.normalAir, wind: 0, heating: 'held' })
+  const { motion } = caseState(prepare(x), 'stand').joints[joint]
+  const held = (prepared: Prepared) => heatAt(prepared, { joint, motion, air: x.environment.normalAir, wind: 0, heating: 'held' })
   const current = new Quantity(held(prepare(x)).heatingCurrent, 'peakPhaseCurrent')
   return measurement(
     leg,
@@ -239,7 +233,7 @@ function heating(leg: Leg, x: LegNumbers): StandMeasurement {
 
 /** The joint that standing asks most of. */
 function hardest(leg: Prepared): Joint {
-  const { hip, knee } = workOut(leg, bareSheet, 'stand').joints
+  const { hip, knee } = caseState(leg, 'stand').joints
   return Math.abs(hip.motion.torque) > Math.abs(knee.motion.torque) ? 'hip' : 'knee'
 }
 

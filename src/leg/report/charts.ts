@@ -1,20 +1,14 @@
 import { barChart, type Chart, lineChart, pointChart, type Series } from '../../chart/index.js'
-import { bare } from '../../formula/index.js'
 import { reachChart, threeJointLeg } from '../../kinematics/index.js'
 import { sensitivity } from '../../study/index.js'
 import { insulationClasses } from '../../thermal/index.js'
 import { Quantity } from '../../units/index.js'
 import { legFormula } from '../as-formula.js'
-import { CASES } from '../cases/catalogue.js'
-import { heatOf } from '../cases/heat.js'
-import { pathOf } from '../cases/motion.js'
-import { workOut } from '../cases/work-out.js'
-import { tightBolt } from '../checks/bolt-group.js'
-import { clampLeft } from '../checks/clamp.js'
-import { pretensionAfter } from '../checks/cord.js'
 import { JOINTS, legNumbers, type Prepared, prepare } from '../numbers.js'
+import { footPathOf } from '../parts/motion/stride.js'
+import { afterYears } from '../parts/transmission/cord/checks.js'
 import type { Assessment } from '../result.js'
-import { bareSheet } from '../sheet.js'
+import { caseState, clampLoadAt, heatAt } from '../what-if.js'
 import { placeOf, reserveText, standing } from './content.js'
 import { gaitClouds, motorLimit } from './gait-points.js'
 
@@ -133,7 +127,7 @@ const STALL_POINTS = 24
 function stallTemperatures(leg: Prepared): Chart {
   const { usage, environment, motor } = leg.x
   const { stallTime } = usage
-  const state = workOut(leg, bareSheet, 'stall')
+  const state = caseState(leg, 'stall')
   const [unit, factor] = stallTime > 3 * 3600 ? (['h', 3600] as const) : stallTime > 300 ? (['min', 60] as const) : (['s', 1] as const)
   const series: Series[] = []
   let lost = ''
@@ -143,7 +137,7 @@ function stallTemperatures(leg: Prepared): Chart {
     for (let i = 1; i <= STALL_POINTS; i++) {
       // Early times closer together: that is where most happens.
       const time = stallTime * (i / STALL_POINTS) ** 2
-      const heat = heatOf(leg, bare, {
+      const heat = heatAt(leg, {
         joint,
         motion: state.joints[joint].motion,
         air: environment.hotAir,
@@ -174,7 +168,7 @@ function stallTemperatures(leg: Prepared): Chart {
 }
 
 function pretensionOverTime(leg: Prepared): Chart {
-  const walk = workOut(leg, bareSheet, 'walk')
+  const walk = caseState(leg, 'walk')
   return lineChart({
     title: 'Pretension over a year at room temperature',
     description: `Tension of the resting spans as the cord relaxes, taking ${JOINTS.map((joint) => `${Math.round(100 * leg.drives[joint].pretensionLeft)} % (${joint})`).join(' and ')} as left after a year; below what walking needs a span hangs slack.`,
@@ -185,7 +179,11 @@ function pretensionOverTime(leg: Prepared): Chart {
         name: joint,
         points: Array.from({ length: 25 }, (_, i) => {
           const months = i / 2
-          const left = pretensionAfter(leg.x.drives[joint].pretension, leg.drives[joint].pretensionLeft, months / 12)
+          const left = afterYears.si({
+            set: leg.x.drives[joint].pretension,
+            left: leg.drives[joint].pretensionLeft,
+            years: months / 12,
+          })
           return [months, Number(left.toFixed(3))] as const
         }),
       })),
@@ -199,7 +197,7 @@ function pretensionOverTime(leg: Prepared): Chart {
 }
 
 function clampOverSeason(leg: Prepared): Chart {
-  const state = workOut(leg, bareSheet, 'walk')
+  const state = caseState(leg, 'walk')
   const { heat } = state.joints.knee
   const mount = Math.min(heat.mount, leg.plate.softening)
   const { days } = leg.x.usage
@@ -213,13 +211,11 @@ function clampOverSeason(leg: Prepared): Chart {
     x: { title: 'time', unit: 'days' },
     y: { title: 'clamp load', unit: 'N', zero: true },
     series: groups.map(([group, name, temperature]) => {
-      const bolt = tightBolt(bare, { leg, state, joint: 'knee', walkTorque: () => 0 }, group)
-      const points: [number, number][] = [[0, Number(bolt.preload.toFixed(1))]]
+      const { preload, after } = clampLoadAt(leg, group)
+      const points: [number, number][] = [[0, Number(preload.toFixed(1))]]
       for (let i = 1; i <= 20; i++) {
-        const after = days * (i / 20) ** 3
-        const then = { ...leg, x: { ...leg.x, usage: { ...leg.x.usage, days: after } } }
-        const left = clampLeft(bare, { leg: then, state, joint: 'knee', walkTorque: () => 0 }, group, bolt, temperature)
-        points.push([Number(after.toPrecision(5)), Number(left.toFixed(1))])
+        const day = days * (i / 20) ** 3
+        points.push([Number(day.toPrecision(5)), Number(after(day, temperature, leg.x.usage.walkingTime).toFixed(1))])
       }
       return { name, points }
     }),
@@ -227,7 +223,7 @@ function clampOverSeason(leg: Prepared): Chart {
 }
 
 function reach(leg: Prepared): Chart {
-  const { links, joints, usage } = leg.x
+  const { links, joints, usage, robot } = leg.x
   const length = (x: number) => new Quantity(x, 'length')
   const range = ({ from, to }: { from: number; to: number }) => ({
     lowest: new Quantity(from, 'angle'),
@@ -239,7 +235,10 @@ function reach(leg: Prepared): Chart {
     lowerLink: length(links.lower.length),
     limits: { sidewaysHip: range(joints.sidewaysHip), hip: range(joints.hip), knee: range(joints.knee) },
   })
-  const stance = CASES.walk.stance(leg, bare)!
   const { walk } = usage
-  return reachChart(kinematic, pathOf(leg, stance, walk.stepLength / walk.speed / walk.dutyFactor), 'Foot path of the walk within reach')
+  return reachChart(
+    kinematic,
+    footPathOf({ ...walk, hipOffset: links.hipOffset, height: robot.standHeight }, walk.stepLength / walk.speed / walk.dutyFactor),
+    'Foot path of the walk within reach',
+  )
 }

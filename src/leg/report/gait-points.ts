@@ -1,12 +1,12 @@
-import { bare } from '../../formula/index.js'
 import { legDynamics, stanceForce, strideDemand, threeJointLeg } from '../../kinematics/index.js'
 import { currentsForTorque, speedAtCurrent } from '../../thermal/index.js'
 import { Quantity } from '../../units/index.js'
-import { CASES } from '../cases/catalogue.js'
-import { branchOf, pathOf, rodOf } from '../cases/motion.js'
-import { workOut } from '../cases/work-out.js'
+import { placeOf } from '../calculation.js'
 import { JOINTS, type Joint, type Prepared } from '../numbers.js'
-import { bareSheet } from '../sheet.js'
+import { stance as stanceOf } from '../parts/load/values.js'
+import { footPathOf, rodOf } from '../parts/motion/stride.js'
+import { branchOf } from '../pose.js'
+import { calculationFor, caseState } from '../what-if.js'
 
 /** Speed and torque, SI, in size. */
 type Point = readonly [speed: number, torque: number]
@@ -52,13 +52,16 @@ export function gaitClouds(leg: Prepared): readonly GaitCloud[] {
     rotorInertia: new Quantity(motor.rotorInertia, 'momentOfInertia'),
   })
   return (['walk', 'trot'] as const).flatMap((id) => {
-    const stance = CASES[id].stance(leg, bare)!
+    const calculation = calculationFor(leg)
+    const stance = calculation.get(stanceOf, placeOf(calculation, { stance: id }) as never)
+    const path = { ...stance, hipOffset: links.hipOffset, height: leg.x.robot.standHeight }
     const stride = strideDemand({
       leg: kinematic,
-      path: pathOf(leg, stance, stance.stepLength / stance.speed / stance.dutyFactor),
+      path: footPathOf(path, stance.stepLength / stance.speed / stance.dutyFactor),
       dynamics,
       groundReactionSi: (out, stancePhase) => {
-        const { mass, legShare, dutyFactor, shape, gravity, traction } = stance
+        const { legShare, dutyFactor, shape, gravity, traction } = stance
+        const { mass } = leg.x.robot
         const force = stanceForce.si({ mass, legShare, dutyFactor, stancePhase, shape, thirdHarmonic: 0, gravity })
         out[0] = traction * force
         out[1] = 0
@@ -83,7 +86,7 @@ export function gaitClouds(leg: Prepared): readonly GaitCloud[] {
 
 /** What the motor gives at the open-circuit supply voltage, from the controller's current limit to its highest speed, the winding as warm as after walking. */
 export function motorLimit(leg: Prepared): readonly Point[] {
-  const { heat } = workOut(leg, bareSheet, 'walk').joints.knee
+  const { heat } = caseState(leg, 'walk').joints.knee
   const { motor, supply, controller } = leg.x
   const perTorque = currentsForTorque.si({ torque: 1, backEmfConstant: heat.backEmfConstant }).peakPhase
   const points: Point[] = [[0, controller.currentLimit / perTorque]]

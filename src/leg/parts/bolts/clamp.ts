@@ -1,5 +1,6 @@
 import { clampLoadQuasiElastic, embeddingLoss } from '../../../fasteners/index.js'
 import { equivalentTime, findleyStrain } from '../../../materials/index.js'
+import { field } from '../../leaves.js'
 import { line, type Of, type Use, value } from '../../run/index.js'
 import { airTemperature, day, days, hour, walkingTime } from '../load/fields.js'
 import { layered } from '../materials/fields.js'
@@ -124,3 +125,8 @@ export function clampLeft(use: Use<'boltGroup'>, temperature: number): number {
     creepRatio: use.run(atLeastOne, { ratio, one: 1 }),
   }).clampLoad
 }
+
+/** Temperature of the bolts of a chart or a plan; the checks use those of motor and stack. */
+export const boltTemperature = field('bolts.temperature', [], 'temperature', (x) => x.environment.assemblyTemperature)
+/** Clamp load at that temperature. */
+export const clampLoadAtTemperature = value('bolts.clampLoadAtTemperature', ['boltGroup'], (use) => clampLeft(use, use(boltTemperature)))

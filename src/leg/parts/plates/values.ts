@@ -131,3 +131,6 @@ export const store = value('plate.store', ['motor', 'plate', 'event'], (use) => 
     time,
   })
 })
+
+/** How a motor on its plate is cooled, for heating runs on the test stand. */
+export const cooling = value('plate.cooling', ['motor', 'plate', 'air'], (use) => coolingLaws(use))

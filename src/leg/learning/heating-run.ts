@@ -1,0 +1,59 @@
+import { motorWarmUp } from '../../thermal/index.js'
+import { calculationOf, type LegCalculation, placeOf } from '../calculation.js'
+import type { LegNumbers } from '../numbers.js'
+import { airTemperature, coolingFactor, stallTime, surroundings } from '../parts/load/fields.js'
+import { mass } from '../parts/motors/fields.js'
+import { cooling, store } from '../parts/plates/values.js'
+
+/** A moment of a heating run: copper loss until the next moment, and the air. */
+export interface HeatingMoment {
+  readonly time: number
+  readonly loss: number
+  readonly air: number
+}
+
+/** Predicts the mounting face of a motor over a heating run in still air, from its first temperature on. */
+export class HeatingRun {
+  readonly #calculation: LegCalculation
+  readonly #here: never
+  readonly #surroundings: number | undefined
+
+  constructor(x: LegNumbers) {
+    this.#calculation = calculationOf(x)
+    const { instances } = this.#calculation
+    this.#here = instances.implied(placeOf(this.#calculation, { joint: 'hip', event: 'stall', air: 'normalStill' })) as never
+    this.#surroundings = x.environment.surroundings
+  }
+
+  /** Temperatures of the mounting face at the moments of the run. */
+  temperatures(factor: number, specificHeat: number, moments: readonly HeatingMoment[], initial: number): number[] {
+    const [calculation, here] = [this.#calculation, this.#here]
+    // The store answers as the plate does over the whole run.
+    const whole = (moments.at(-1)?.time ?? 0) - (moments[0]?.time ?? 0)
+    if (moments.length < 2) return moments.map(() => initial)
+    calculation.set(coolingFactor, here, factor)
+    calculation.set(stallTime, here, whole)
+    const { capacity: storeCapacity, conductance: storeConductance } = calculation.get(store, here)
+    const capacity = calculation.get(mass, here) * specificHeat
+    let [mount, inStore] = [initial, initial]
+    return moments.map(({ time, air }, i) => {
+      const from = moments[i - 1]
+      if (from === undefined) return mount
+      calculation.set(airTemperature, here, air)
+      calculation.set(surroundings, here, this.#surroundings ?? air)
+      const after = motorWarmUp.si({
+        otherLoss: from.loss,
+        initial: mount,
+        initialStore: inStore,
+        ...calculation.get(cooling, here),
+        capacity,
+        storeCapacity,
+        storeConductance,
+        time: time - from.time,
+      })
+      mount = after.mount
+      inStore = after.store
+      return mount
+    })
+  }
+}

@@ -1,0 +1,187 @@
+import { calculationOf, type LegCalculation, placeOf } from './calculation.js'
+import { type CaseId, LOAD_CASES } from './cases/events.js'
+import { JOINTS, type Joint, type Prepared } from './numbers.js'
+import { boltTemperature, clampLoadAtTemperature } from './parts/bolts/clamp.js'
+import { retightened } from './parts/bolts/fields.js'
+import { preload as boltPreload } from './parts/bolts/values.js'
+import { airTemperature, days, stallTime, surroundings, walkingTime as walkedPerDay, wind } from './parts/load/fields.js'
+import { cycles, duration } from './parts/load/values.js'
+import { footForce, type JointMotion, jointMotion, stride, stroke } from './parts/motion/values.js'
+import { heat } from './parts/motors/heat.js'
+import {
+  geometry,
+  load,
+  loose,
+  peakTension,
+  pinForce,
+  pretension,
+  shaftForce,
+  slackTorque,
+  slipTorque,
+  windup,
+} from './parts/transmission/cord/values.js'
+import type { Index, Named } from './run/index.js'
+
+/** The calculation of a leg at its end of the ranges; made once for each. */
+export function calculationFor(leg: Prepared): LegCalculation {
+  if (leg.kept.leg !== leg || leg.kept.calculation === undefined) {
+    const calculation = calculationOf(leg.x)
+    if (leg.kept.leg !== leg) return calculation
+    leg.kept.calculation = calculation
+    if (leg.end !== 'typical') toEnd(calculation, leg.end)
+  }
+  return leg.kept.calculation
+}
+
+/** Puts every uncertain leaf at its unfavourable or favourable end, as far as that is the same for most checks: much creep is unfavourable. */
+function toEnd(calculation: LegCalculation, end: 'pessimistic' | 'optimistic'): void {
+  const set = new Set<unknown>()
+  for (let met = -1; met !== set.size; ) {
+    met = set.size
+    for (const id of Object.keys(LOAD_CASES) as CaseId[]) for (const joint of JOINTS) driveIn(calculation, id, joint)
+    for (const cell of calculation.instances.leaves) {
+      const range = calculation.rangeOf(cell)
+      if (range === undefined || set.has(cell)) continue
+      set.add(cell)
+      const low = (end === 'pessimistic') !== cell.of.id.startsWith('material.creepCoefficient')
+      calculation.put(cell, low ? range.low : range.high)
+    }
+  }
+}
+
+const at = (calculation: LegCalculation, names: { readonly [X in Index]?: string }): Named =>
+  calculation.instances.implied(placeOf(calculation, { leg: 'leg', ...names }))
+
+/** Cord, heat and motion of a joint, as tables and plans read them. */
+export type DriveState = ReturnType<typeof driveAtPlace>
+const driveAtPlace = (calculation: LegCalculation, where: Named) => {
+  const here = where as never
+  const { tautTension, slackTension, windup: angle, tangentStiffness } = calculation.get(windup, here)
+  const { pinionWrap, drumWrapAngle, span } = calculation.get(geometry, here)
+  return {
+    pretension: calculation.get(pretension, here),
+    hangs: calculation.get(loose, here),
+    taut: tautTension,
+    slack: slackTension,
+    peak: calculation.get(peakTension, here),
+    slackTorque: calculation.get(slackTorque, here),
+    slipTorque: calculation.get(slipTorque, here),
+    shaftForce: calculation.get(shaftForce, here),
+    pinForce: calculation.get(pinForce, here),
+    windup: angle,
+    stiffness: tangentStiffness,
+    pinionWrap,
+    drumWrapAngle,
+    span,
+  }
+}
+const driveIn = (calculation: LegCalculation, id: CaseId, joint: Joint) => {
+  const { event, air, age } = LOAD_CASES[id]
+  const where = at(calculation, { joint, event, air, age })
+  return {
+    motion: calculation.get(jointMotion, where as never),
+    drive: driveAtPlace(calculation, where),
+    heat: calculation.get(heat, where as never),
+  }
+}
+
+/** One load case of a leg. */
+export function caseState(leg: Prepared, id: CaseId) {
+  const calculation = calculationFor(leg)
+  const { event, air, age } = LOAD_CASES[id]
+  const where = at(calculation, { event, air, age }) as never
+  return {
+    motion: event === 'shelf' ? undefined : calculation.get(stride, where),
+    joints: { hip: driveIn(calculation, id, 'hip'), knee: driveIn(calculation, id, 'knee') },
+    air: calculation.get(airTemperature, where),
+    duration: calculation.get(duration, where),
+    cycles: calculation.get(cycles, where),
+  }
+}
+
+/** A drive under an imposed torque. */
+export interface DriveAsk {
+  readonly joint: Joint
+  readonly torque: number
+  readonly stroke: number
+  readonly footForce: number
+  readonly air: number
+  readonly age: 'new' | 'year'
+}
+
+/** Tensions, limits and windup of a drive under an imposed torque, at a temperature and age. */
+export function driveAt(leg: Prepared, { joint, torque, age, ...ask }: DriveAsk): DriveState {
+  const calculation = calculationFor(leg)
+  const where = at(calculation, { joint, event: 'walk', air: 'normal', age })
+  const here = where as never
+  calculation.set(airTemperature, here, ask.air)
+  calculation.pin(load, here, Math.abs(torque))
+  calculation.pin(stroke, here, ask.stroke)
+  calculation.pin(footForce, here, ask.footForce)
+  try {
+    return driveAtPlace(calculation, where)
+  } finally {
+    calculation.unpin(load, here)
+    calculation.unpin(stroke, here)
+    calculation.unpin(footForce, here)
+    calculation.restore(calculation.cell(airTemperature, here))
+  }
+}
+
+/** A motor under an imposed motion. */
+export interface HeatAsk {
+  readonly joint: Joint
+  readonly motion: JointMotion
+  readonly air: number
+  readonly wind: number
+  readonly heating: 'held' | 'moving'
+  /** How long it is held from cold; absent until temperatures are steady. */
+  readonly heldFor?: number
+}
+
+/** Temperatures and currents of a motor under an imposed motion. */
+export function heatAt(leg: Prepared, { joint, motion, air, wind: speed, heating, heldFor }: HeatAsk): typeof heat.holds {
+  const calculation = calculationFor(leg)
+  const event = heating === 'moving' ? 'walk' : heldFor === undefined ? 'stand' : 'stall'
+  const { environment } = leg.x
+  const hot = air === environment.hotAir && speed === 0
+  const where = at(calculation, { joint, event, air: hot ? 'hot' : 'normalStill' })
+  const here = where as never
+  const leaves = [
+    [airTemperature, air],
+    [wind, speed],
+    [surroundings, environment.surroundings ?? air],
+    ...(heldFor === undefined ? [] : [[stallTime, heldFor] as const]),
+  ] as const
+  for (const [leaf, x] of leaves) calculation.set(leaf as typeof airTemperature, here, x)
+  calculation.pin(jointMotion, here, motion)
+  try {
+    return calculation.get(heat, here)
+  } finally {
+    calculation.unpin(jointMotion, here)
+    for (const [leaf] of leaves) calculation.restore(calculation.cell(leaf as typeof airTemperature, here))
+  }
+}
+
+/** Preload of the bolts of a group, and their clamp load some days after tightening: at a temperature while walking, walked on or not. */
+export function clampLoadAt(leg: Prepared, group: 'stack' | 'motor') {
+  const calculation = calculationFor(leg)
+  const here = at(calculation, { boltGroup: group }) as never
+  const { walkingTime: usual } = leg.x.usage
+  return {
+    preload: calculation.get(boltPreload, here),
+    /** Not tightened again where it is not walked on. */
+    after: (dayCount: number, temperature: number, walkingTime = 0) => {
+      calculation.set(days, here, dayCount)
+      calculation.set(walkedPerDay, here, walkingTime)
+      if (walkingTime !== usual) calculation.set(retightened, here, false)
+      calculation.set(boltTemperature, here, temperature)
+      try {
+        return calculation.get(clampLoadAtTemperature, here)
+      } finally {
+        for (const leaf of [days, walkedPerDay, retightened, boltTemperature])
+          calculation.restore(calculation.cell(leaf as typeof days, here))
+      }
+    },
+  }
+}
