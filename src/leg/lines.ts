@@ -24,4 +24,3 @@ export const temperatureRise = line(
   'air − assembly',
   (x) => x.air - x.assembly,
 )
-export const sumOfForces = line('sum of two forces', { one: 'force', other: 'force' }, 'force', 'one + other', (x) => x.one + x.other)

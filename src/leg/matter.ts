@@ -1,12 +1,11 @@
-import { type LoadDirection, type Material, strengthNumbers } from '../materials/index.js'
+import type { Material } from '../materials/index.js'
 import { InputError } from '../units/index.js'
 import type { End } from './numbers.js'
-import { Strength } from './strength.js'
 
 /** How wet the prints are. */
 export type MoistureState = 'dry' | 'conditioned' | 'saturated'
 
-/** A material as the checks use it: SI numbers at one end of its ranges, strengths prepared for any temperature and time. */
+/** A material as the plans use it: SI numbers at one end of its ranges. */
 export interface Matter {
   readonly material: Material
   readonly modulus: number
@@ -24,9 +23,6 @@ export interface Matter {
   /** Linear growth by the water it holds. */
   readonly swelling: number
   readonly strainLimit: number
-  readonly strength: { readonly [D in LoadDirection]: Strength }
-  /** For loads that repeat; the static numbers where the material has no fatigue ratio (metals are checked by their own rule). */
-  readonly cyclic: { readonly [D in LoadDirection]: Strength }
 }
 
 type Kept = { [E in End]: { [M in MoistureState]?: Matter } }
@@ -67,13 +63,6 @@ function make(material: Material, end: End, moisture: MoistureState): Matter {
         : transition[worst]
       : least('serviceTemperature', Number.POSITIVE_INFINITY)
   const water = moisture === 'dry' ? 0 : (moisture === 'conditioned' ? material.moistureConditioned : material.moistureSaturated)?.si
-  const numbers = (direction: LoadDirection, cyclic: boolean) =>
-    new Strength(strengthNumbers(material, direction, moisture, worst, cyclic && !metal && material.fatigueRatio !== undefined))
-  const each = (cyclic: boolean) => ({
-    alongLayers: numbers('alongLayers', cyclic),
-    acrossLayers: numbers('acrossLayers', cyclic),
-    interlayerShear: numbers('interlayerShear', cyclic),
-  })
   return {
     material,
     modulus: (material.modulus?.si ?? Number.NaN) * wetModulus(material, moisture),
@@ -88,8 +77,6 @@ function make(material: Material, end: End, moisture: MoistureState): Matter {
     frictionOnSteel: least('frictionOnSteel', 0.15),
     swelling: (water ?? 0) * (material.moistureSwelling?.si ?? 0),
     strainLimit: least('strainLimit', Number.NaN),
-    strength: each(false),
-    cyclic: each(true),
   }
 }
 

@@ -77,7 +77,7 @@ export interface Prepared {
   /** What films carry over what their formulas say. */
   readonly coolingFactor: number
   /** What was worked out once (see `once.ts`), and for which leg: a changed copy of it starts anew. */
-  readonly kept: { leg: Prepared | undefined; calculation: LegCalculation | undefined; readonly results: unknown[] }
+  readonly kept: { leg: Prepared | undefined; calculation: LegCalculation | undefined }
 }
 
 const bandAt = (band: { low: number; typical: number; high: number }, end: End, badIs: 'low' | 'high') =>
@@ -126,7 +126,7 @@ export function prepare(x: LegNumbers, end: End = 'typical'): Prepared {
     steel: matter('steel 12.9'),
     groundFriction: bandAt(x.foot.groundFriction, end, 'low'),
     coolingFactor: bandAt(x.environment.coolingFactor, end, 'low'),
-    kept: { leg: undefined, calculation: undefined, results: [] },
+    kept: { leg: undefined, calculation: undefined },
   }
   prepared.kept.leg = prepared
   return prepared

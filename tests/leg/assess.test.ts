@@ -1,10 +1,8 @@
 import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { bare } from '../../src/formula/index.js'
-import { basisOf, heatedMotor } from '../../src/leg/cases/balance.js'
-import { heatOf } from '../../src/leg/cases/heat.js'
-import { workOut } from '../../src/leg/cases/work-out.js'
+import { calculationOf, placeOf } from '../../src/leg/calculation.js'
+import { LOAD_CASES } from '../../src/leg/cases/events.js'
 import {
   assess,
   CASE_IDS,
@@ -17,7 +15,8 @@ import {
   markdownReport,
 } from '../../src/leg/index.js'
 import { prepare } from '../../src/leg/numbers.js'
-import { bareSheet } from '../../src/leg/sheet.js'
+import { heatedMotorOf } from '../../src/leg/parts/motors/heat.js'
+import { caseState, heatAt } from '../../src/leg/what-if.js'
 import { motorState, motorStateAt } from '../../src/thermal/motor-heat.js'
 import { InputError } from '../../src/units/index.js'
 
@@ -164,17 +163,17 @@ describe('checks that only some legs need', () => {
 describe('heat', () => {
   test('settles at a fixed point where heat in is heat out, in every warm load case', () => {
     const leg = prepare(legNumbers(revised))
+    const calculation = calculationOf(leg.x)
     for (const id of ['stand', 'walk', 'trot', 'hotAfternoon', 'slope'] as const) {
-      const state = workOut(leg, bareSheet, id)
+      const state = caseState(leg, id)
       for (const joint of ['hip', 'knee'] as const) {
         const { heat } = state.joints[joint]
         const toAir = heat.resistanceToAir - leg.x.motor.windingToMount
         expect(Math.abs((heat.mount - state.air) / toAir - heat.loss - heat.ironLoss)).toBeLessThan(1e-5 * (1 + heat.loss))
         expect(heat.loss).toBeCloseTo(0.75 * heat.heatingCurrent ** 2 * heat.resistance, 8)
-        const { air, case: loadCase } = state
-        const { motion } = state.joints[joint]
-        const basis = basisOf(leg, bare, { joint, motion, air, wind: loadCase.wind(leg), heating: loadCase.heating })
-        const { surplus } = motorStateAt(heatedMotor(bare, leg, basis), heat.mount, motorState())
+        const { event, air } = LOAD_CASES[id]
+        const asked = calculation.get(heatedMotorOf, placeOf(calculation, { joint, event, air }) as never)
+        const { surplus } = motorStateAt(asked, heat.mount, motorState())
         expect(Math.abs(surplus)).toBeLessThan(1e-7)
       }
     }
@@ -182,10 +181,10 @@ describe('heat', () => {
 
   describe('a stall of a stated time', () => {
     const leg = prepare(legNumbers(revised))
-    const motion = workOut(leg, bareSheet, 'stall').joints.knee.motion
+    const motion = caseState(leg, 'stall').joints.knee.motion
     const ask = { joint: 'knee', motion, air: 313.15, wind: 0, heating: 'held' } as const
-    const stalled = (heldFor: number) => heatOf(leg, bare, { ...ask, heldFor })
-    const settled = heatOf(leg, bare, ask)
+    const stalled = (heldFor: number) => heatAt(leg, { ...ask, heldFor })
+    const settled = heatAt(leg, ask)
 
     test('begins with the heat that the motor takes up, grows hotter with time, and ends where temperatures settle', () => {
       const soon = stalled(1)
@@ -204,18 +203,18 @@ describe('heat', () => {
 
     test('the sink takes up its part behind the contact', () => {
       const bigger = prepare({ ...leg.x, sink: { ...leg.x.sink!, thickness: 2 * leg.x.sink!.thickness } })
-      const riseOf = (one: typeof leg) => heatOf(one, bare, { ...ask, heldFor: 600 }).mount - 313.15
+      const riseOf = (one: typeof leg) => heatAt(one, { ...ask, heldFor: 600 }).mount - 313.15
       expect(riseOf(bigger)).toBeLessThan(0.9 * riseOf(leg))
     })
 
     test('what would run away in the end bears a short stall', () => {
       const hot = prepare(legNumbers(first))
       const of = (heldFor: number | undefined) =>
-        heatOf(hot, bare, { ...ask, motion: workOut(hot, bareSheet, 'stall').joints.knee.motion, heldFor })
+        heatAt(hot, { ...ask, motion: caseState(hot, 'stall').joints.knee.motion, ...(heldFor === undefined ? {} : { heldFor }) })
       expect(of(undefined).unsettled).toBeDefined()
       expect(of(60).unsettled).toBeUndefined()
       expect(of(60).mount).toBeLessThan(330)
-      expect(of(1e5).unsettled?.loop).toMatch(/copper loss/)
+      expect(of(1e5).unsettled).toMatch(/stall time/)
     })
   })
 

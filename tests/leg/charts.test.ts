@@ -1,12 +1,10 @@
 import { readFileSync } from 'node:fs'
 import { afterEach, describe, expect, test, vi } from 'vitest'
-import { CASES } from '../../src/leg/cases/catalogue.js'
-import { motionOver } from '../../src/leg/cases/motion.js'
 import { type Assessment, assess, describeLeg, htmlReport, legNumbers, reportCharts, reportPictures } from '../../src/leg/index.js'
 import { prepare } from '../../src/leg/numbers.js'
 import { chartTable } from '../../src/leg/report/chart-table.js'
 import { gaitClouds, motorLimit } from '../../src/leg/report/gait-points.js'
-import { bareSheet } from '../../src/leg/sheet.js'
+import { caseState } from '../../src/leg/what-if.js'
 import hand from '../oracles/leg-hand.json' with { type: 'json' }
 
 const read = (name: string) => readFileSync(new URL(`../../examples/mudflat-leg-${name}.yaml`, import.meta.url), 'utf8')
@@ -60,7 +58,7 @@ describe('points of the gaits at the motors', () => {
   })
 
   test('without mass they are the torques of the statics, through reduction and losses', () => {
-    const { knee } = motionOver(massless, bareSheet, CASES.walk.stance(massless, bareSheet.of)!)
+    const { motion: knee } = caseState(massless, 'walk').joints.knee
     const cloud = gaitClouds(massless).find(({ name }) => name === 'knee, walk')!
     // The statics samples eight moments, the cloud many, ends of the stance among them: it may only be larger, and not by much.
     const statics = Math.abs(knee.torque) / massless.drives.knee.ratio / massless.x.drives.knee.efficiency

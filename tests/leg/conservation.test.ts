@@ -1,10 +1,9 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { CASE_IDS } from '../../src/leg/cases/catalogue.js'
-import { workOut } from '../../src/leg/cases/work-out.js'
-import { describeLeg, legNumbers } from '../../src/leg/index.js'
+import { EVENTS, LOAD_CASES } from '../../src/leg/cases/events.js'
+import { CASE_IDS, describeLeg, legNumbers } from '../../src/leg/index.js'
 import { prepare } from '../../src/leg/numbers.js'
-import { bareSheet } from '../../src/leg/sheet.js'
+import { caseState } from '../../src/leg/what-if.js'
 import { noLoadLoss } from '../../src/thermal/index.js'
 
 const read = (name: string) =>
@@ -15,7 +14,7 @@ const close = (x: number, expected: number, part = 1e-9) =>
 
 describe.each(legs)('%s', (_, leg) => {
   const { x } = leg
-  const states = CASE_IDS.map((id) => workOut(leg, bareSheet, id))
+  const states = CASE_IDS.map((id) => ({ ...caseState(leg, id), id, heating: EVENTS[LOAD_CASES[id].event].heating }))
 
   test('the spans of each drive balance the torque of its joint, and their sum stands on the pin', () => {
     for (const state of states)
@@ -35,7 +34,7 @@ describe.each(legs)('%s', (_, leg) => {
 
   test('over a stride the legs push up what the robot weighs', () => {
     const weight = x.robot.mass * 9.80665
-    const at = (id: 'walk' | 'trot' | 'stand') => states.find((state) => state.case.id === id)!.motion!.vertical
+    const at = (id: 'walk' | 'trot' | 'stand') => states.find((state) => state.id === id)!.motion!.vertical
     close(at('stand') * x.robot.legs, weight)
     close(at('walk') * x.usage.walk.dutyFactor * x.robot.legs, weight)
     // The highest of eight moments of half a sine stands sin(7 pi / 16) high; its mean is 2 / pi of the peak.
@@ -55,8 +54,8 @@ describe.each(legs)('%s', (_, leg) => {
         const { heat, motion } = state.joints[joint]
         if (heat.unsettled !== undefined) continue
         const { ratio } = leg.drives[joint]
-        const turns = state.case.heating !== 'held' && motion.speed > 0
-        const asked = state.case.heating === 'held' ? motion.torque : motion.shaftTorque
+        const turns = state.heating !== 'held' && motion.speed > 0
+        const asked = state.heating === 'held' ? motion.torque : motion.shaftTorque
         const speed = heat.motorSpeed
         // At the largest torque and the largest speed: shaft power is joint power over the drive's efficiency, and drag.
         const joints = (Math.abs(asked) * speed) / ratio
@@ -65,7 +64,7 @@ describe.each(legs)('%s', (_, leg) => {
         const electrical = 1.5 * heat.current * ((heat.backEmfConstant * speed) / Math.sqrt(3))
         close(electrical, heat.motorTorque * speed)
         // 3 I²R / 2 of a phase, whose resistance is half of terminal to terminal.
-        if (state.case.heating !== 'none') close(heat.loss, 1.5 * heat.heatingCurrent ** 2 * (heat.resistance / 2), 1e-5)
+        if (state.heating !== 'none') close(heat.loss, 1.5 * heat.heatingCurrent ** 2 * (heat.resistance / 2), 1e-5)
       }
   })
 })

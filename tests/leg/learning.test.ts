@@ -1,11 +1,9 @@
 import { readFileSync } from 'node:fs'
 import * as fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { bare } from '../../src/formula/index.js'
-import { heatOf } from '../../src/leg/cases/heat.js'
-import { UNLOADED } from '../../src/leg/cases/motion.js'
 import { assess, describeLeg, type Leg, learn, learntText, withFields } from '../../src/leg/index.js'
 import { legNumbers, prepare } from '../../src/leg/numbers.js'
+import { heatAt } from '../../src/leg/what-if.js'
 import { InputError } from '../../src/units/index.js'
 
 const leg = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8'))
@@ -71,10 +69,10 @@ describe('what a log teaches', () => {
       'motor.windingToMount': '1 K/W',
     })
     const prepared = prepare(legNumbers(real))
-    const asked = { ...UNLOADED, torque: 4 }
+    const asked = { torque: 4, shaftTorque: 0, shaftRms: 0, speed: 0, loadedSpeed: 0, lowest: 0, highest: 0 }
     // Made along another way than the one it is read by: a stall of so many minutes, its loss with the copper as warm as it gets.
     const after = (minutes: number) =>
-      heatOf(prepared, bare, { joint: 'knee', motion: asked, air: 293.15, wind: 0, heating: 'held', heldFor: 60 * minutes })
+      heatAt(prepared, { joint: 'knee', motion: asked, air: 293.15, wind: 0, heating: 'held', heldFor: 60 * minutes })
     const row = (minutes: number, shift = 0) => {
       const { heatingCurrent, windingMean, mount } = after(Math.max(minutes, 1e-6))
       return `${minutes + shift},${heatingCurrent},${windingMean - 273.15},${mount - 273.15},20`

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { parse } from 'yaml'
-import { reserveOf } from '../../src/leg/checks/check.js'
+import { reserveOf } from '../../src/leg/assess/compare.js'
 import {
   assess,
   describeLeg,
@@ -60,11 +60,11 @@ describe.each(Object.entries(slips))('a leg with %s', (_, leg) => {
 })
 
 test('a demand or capacity that is not a number has no reserve', () => {
-  expect(reserveOf({ demand: Number.NaN, capacity: 1 })).toBe(0)
-  expect(reserveOf({ demand: 1, capacity: Number.NaN })).toBe(0)
-  expect(reserveOf({ demand: 0, capacity: Number.NaN })).toBe(0)
-  expect(reserveOf({ demand: Number.POSITIVE_INFINITY, capacity: Number.POSITIVE_INFINITY })).toBe(0)
-  expect(reserveOf({ demand: 2, capacity: 3 })).toBe(1.5)
+  expect(reserveOf(Number.NaN, 1)).toBe(0)
+  expect(reserveOf(1, Number.NaN)).toBe(0)
+  expect(reserveOf(0, Number.NaN)).toBe(0)
+  expect(reserveOf(Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY)).toBe(0)
+  expect(reserveOf(2, 3)).toBe(1.5)
 })
 
 test('a motor without a steady temperature leaves no undefined cell in the HTML report', () => {

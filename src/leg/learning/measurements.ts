@@ -1,12 +1,11 @@
 import { frictionFromTensions, tensionRatio } from '../../capstan/index.js'
 import { copperLoss, hotResistance } from '../../thermal/index.js'
 import type { Joint, Prepared } from '../numbers.js'
+import { retentionIn } from '../parts/transmission/cord/fields.js'
 import { shareLeft } from '../plans/tensioning.js'
 import { windups } from '../windup.js'
 import { HeatingRun } from './heating-run.js'
 import type { LogColumn } from './logs.js'
-
-export { retentionOf } from '../checks/cord.js'
 
 /** What can be measured on the test stand. */
 export const MEASUREMENTS = ['cordFriction', 'windup', 'pretension', 'pullOut', 'heating', 'footDeflection'] as const
@@ -160,6 +159,9 @@ export function lossOf({ x: { motor } }: Prepared, peakPhaseCurrent: number, tem
   })
   return copperLoss.si({ peakPhaseCurrent, terminalResistance })
 }
+
+/** Share of strength that the ends of a joint's cord keep. @internal */
+export const retentionOf = ({ x }: Prepared, joint: Joint) => retentionIn(x, joint)
 
 /** Ratio of tensions that a friction gives over a wrap. @internal */
 export const ratioOf = (friction: number, wrapAngle: number): number => tensionRatio.si({ friction, wrapAngle })

@@ -60,7 +60,7 @@ export function gaitClouds(leg: Prepared): readonly GaitCloud[] {
       path: footPathOf(path, stance.stepLength / stance.speed / stance.dutyFactor),
       dynamics,
       groundReactionSi: (out, stancePhase) => {
-        const { legShare, dutyFactor, shape, gravity, traction } = stance
+        const { legShare, dutyFactor, shape, gravity, tractionHighest: traction } = stance
         const { mass } = leg.x.robot
         const force = stanceForce.si({ mass, legShare, dutyFactor, stancePhase, shape, thirdHarmonic: 0, gravity })
         out[0] = traction * force

@@ -4,8 +4,7 @@
  * @module
  */
 export { Calculation, type CalculationOptions } from './calculation.js'
-export { type Cell, FAILED, KNOWN, type Named, type Unsettled } from './cell.js'
-export type { Answers } from './engine.js'
+export { type Cell, FAILED, type Named } from './cell.js'
 export type { Structure } from './instances.js'
 export { closure, type Sheet, SheetMaker, type SheetStep } from './sheet.js'
 export * from './value.js'

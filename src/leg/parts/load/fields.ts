@@ -54,7 +54,6 @@ export const walkingTime = field('usage.walkingTime', [], 'time', (x) => x.usage
 export const stridesPerDay = field('usage.stridesPerDay', [], 'count', (x) => x.usage.stridesPerDay)
 export const days = field('usage.days', [], 'count', (x) => x.usage.days)
 export const shelfTime = field('usage.shelfTime', [], 'time', (x) => x.usage.shelfTime)
-export const requiredReserve = field('usage.requiredReserve', [], 'ratio', (x) => x.usage.wantedReserve)
 
 /** Whether an event is the strides of a season. */
 export const repeats = word('event.repeats', ['event'], (_, { event }) => (EVENTS[event].tags as readonly string[]).includes('repeats'))

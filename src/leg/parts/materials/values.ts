@@ -109,9 +109,6 @@ export function allowableStress(use: Use<never>, material: Of<'material'>, { dir
   return strengthSi(numbers, temperature, duration, cycles ?? 1, 1, use.run)
 }
 
-/** Strength of a material along its layers as a number to compare materials by: dry, cold, at once. */
-export const plainStrength = given.strength
-
 /** How much faster creep runs at a temperature than at the one its data are for (below the glass transition, Arrhenius). */
 export function creepShift(use: Use<never>, material: Of<'material'>, temperature: number): number | undefined {
   const activationEnergy = use.at(given.activationEnergy, { material })

@@ -55,6 +55,9 @@ const heatedMotor = (use: Use<'joint' | 'event' | 'air'>) => ({
   ...coolingLaws(use),
 })
 
+/** The same as a value. */
+export const heatedMotorOf = value('motor.heated', ['joint', 'event', 'air'], (use) => heatedMotor(use))
+
 /** A motor that dissipates nothing is as warm as the air. */
 function cold(use: Use<'joint' | 'event' | 'air'>): Temperatures {
   const air = use(airTemperature)

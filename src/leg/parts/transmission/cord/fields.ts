@@ -48,7 +48,6 @@ export const friction = band(
   (x, { joint }) => x.drives[joint].friction,
   { level: 'unverified', where: 'ranges for braided polymer cord on printed and metal drums' },
 )
-export const ends = word('drive.ends', ['joint'], (x, { joint }) => x.drives[joint].ends)
 
 /** Share of strength that the ends of a joint's cord keep: what the leg says, or the table's value of such an end. */
 export function retentionIn(x: LegNumbers, joint: Joint): Band {
@@ -94,8 +93,6 @@ export const tensioner = {
   travel: field('tensioner.travel', ['joint'], 'length', (x, { joint }) => x.drives[joint].tensioner.travel),
   slackAtAssembly: field('tensioner.slackAtAssembly', ['joint'], 'length', (x, { joint }) => x.drives[joint].tensioner.slackAtAssembly),
 }
-/** The bonded ferrule of cord ends; absent where the leg has none. */
-export const bondedEnd = word('bondedEnd', [], (x) => x.bondedEnd)
 /** Material of what carries motor and joint at their distance: the plate at the hip, the upper link at the knee. */
 export const frameMaterial = reference('drive.frameMaterial', ['joint'], 'material', (x, { joint }) =>
   joint === 'hip' ? x.plate.material : x.links.upper.material,
