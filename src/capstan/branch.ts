@@ -1,5 +1,6 @@
 import { arcWindup } from './arc.js'
 import { type ArcResponse, elasticArc } from './contact.js'
+import { fibreArc, fibreGrip } from './fibre-arc.js'
 
 /** A drive at one pose on SI numbers, as the kernels here take it. */
 export interface CordDriveState {
@@ -27,6 +28,11 @@ export interface CordDriveState {
   readonly hold: 'frictionOnly' | 'clampedMidPinion'
   /** Tangential stiffness of the contact per length of cord, Pa. Default: rigid. */
   readonly contactStiffness?: number | undefined
+  /**
+   * Exponent n of friction that falls with pressure: the coefficient is the one given at the pretension, times (T/T0)^(n − 1) at a tension T.
+   * Default 1: Coulomb friction.
+   */
+  readonly frictionExponent?: number | undefined
   /** Compliance of frame, bearings and tensioner. Default: rigid. */
   readonly compliance?: LoopCompliance | undefined
 }
@@ -54,24 +60,37 @@ export const mirrored = (d: CordDriveState): CordDriveState => ({
   compliance: d.compliance && { ...d.compliance, tautSpan: d.compliance.slackSpan, slackSpan: d.compliance.tautSpan },
 })
 
-const arcOf = (d: CordDriveState, T: number, mu: number, R: number, wrap: number): ArcResponse =>
-  d.contactStiffness === undefined
-    ? arcWindup.si({
-        tension: T,
-        storedTension: d.pretension,
-        friction: mu,
-        centreLineRadius: R,
-        wrapAngle: wrap,
-        axialRigidity: d.axialRigidity,
-      })
-    : elasticArc(T, d.pretension, mu, R, wrap, d.axialRigidity, d.contactStiffness)
+/** Friction of the drum: the one given, or that of the pinion at the lower pressure of the larger radius. */
+const drumFrictionOf = (d: CordDriveState): number =>
+  d.drumFriction ??
+  (d.frictionExponent === undefined ? d.friction : d.friction * (d.drumRadius / d.pinionRadius) ** (1 - d.frictionExponent))
+
+/** Slack tension that the pinion holds on the verge of slip. */
+export const gripped = (d: CordDriveState, taut: number): number =>
+  d.frictionExponent === undefined || d.frictionExponent === 1
+    ? taut * Math.exp(-d.friction * d.pinionWrap)
+    : fibreGrip(taut, d.pretension, d.friction, d.pinionWrap, d.frictionExponent)
+
+function arcOf(d: CordDriveState, T: number, mu: number, R: number, wrap: number): ArcResponse {
+  if (d.contactStiffness !== undefined) return elasticArc(T, d.pretension, mu, R, wrap, d.axialRigidity, d.contactStiffness)
+  if (d.frictionExponent !== undefined && d.frictionExponent < 1 && mu > 0)
+    return fibreArc(T, d.pretension, mu, R, wrap, d.axialRigidity, d.frictionExponent)
+  return arcWindup.si({
+    tension: T,
+    storedTension: d.pretension,
+    friction: mu,
+    centreLineRadius: R,
+    wrapAngle: wrap,
+    axialRigidity: d.axialRigidity,
+  })
+}
 
 /** Cord given out by one branch at span tension T: span with its tensioner and both arcs. Length and compliance. */
 export function branch(d: CordDriveState, T: number, drumWrap: number, tensioner: number): { length: number; compliance: number } {
   // Slip may pass the middle of a pinion that holds by friction alone: the slip limit, not the half wrap, ends it.
   const pinionArc = d.hold === 'clampedMidPinion' || d.friction === 0 || d.contactStiffness !== undefined ? d.pinionWrap / 2 : d.pinionWrap
   const pinion = arcOf(d, T, d.friction, d.pinionRadius, pinionArc)
-  const drum = arcOf(d, T, d.drumFriction ?? d.friction, d.drumRadius, drumWrap)
+  const drum = arcOf(d, T, drumFrictionOf(d), d.drumRadius, drumWrap)
   const span = d.span / d.axialRigidity + tensioner
   return { length: (T - d.pretension) * span + pinion.feed + drum.feed, compliance: span + pinion.compliance + drum.compliance }
 }
@@ -83,7 +102,7 @@ export function loop(d: CordDriveState, taut: number, slack: number, slackByTaut
   const s = branch(d, slack, d.drumWrapSlack, slackSpan)
   return {
     value: t.length + s.length + 2 * sum * (taut + slack - 2 * d.pretension),
-    slope: t.compliance + slackByTaut * s.compliance + 2 * sum * (1 + slackByTaut),
+    slope: t.compliance + (slackByTaut === 0 ? 0 : slackByTaut * s.compliance) + 2 * sum * (1 + slackByTaut),
   }
 }
 
@@ -114,7 +133,8 @@ export function increasingRoot(
     if (value > 0) hi = x
     else lo = x
     const newton = x - value / slope
-    if (Math.abs(newton - x) <= tolerance) return newton
+    // At no tension the slope may be infinite: a step of zero is then no sign of a root.
+    if (slope < Number.POSITIVE_INFINITY && Math.abs(newton - x) <= tolerance) return newton
     const next = newton > lo && newton < hi ? newton : 0.5 * (lo + hi)
     if (Math.abs(next - x) <= tolerance) return next
     x = next

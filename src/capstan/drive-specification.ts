@@ -32,6 +32,8 @@ const SPECIFICATION = {
   friction: RANGE,
   /** Friction, cord on drum. Default: that of the pinion. */
   drumFriction: { fields: LOW_AND_HIGH, optional: true },
+  /** Exponent of friction that falls with pressure; both frictions are then those at the pretension. Default: 1, Coulomb friction. */
+  frictionExponent: { kind: 'ratio', above: 0, max: 1, optional: true },
   /** Whether friction alone holds the cord on the pinion or a clamp in the middle of its wraps. */
   hold: { oneOf: ['frictionOnly', 'clampedMidPinion'], default: 'frictionOnly' },
   /** Tangential stiffness of the contact per length of cord, for windup. Default: rigid. */
@@ -115,6 +117,8 @@ function checkTogether(x: Read): void {
       given: String(new Quantity(x.travel, 'angle')),
       accepts: `must not exceed twice the drum wrap, ${new Quantity(2 * x.drumWrap, 'angle')}, or an anchor leaves the drum`,
     })
+  if (x.contactStiffness !== undefined && (x.frictionExponent ?? 1) < 1)
+    issues.push({ path: 'contactStiffness', given: 'given', accepts: 'must be omitted with a friction exponent below 1' })
   const strain = x.pretension / x.axialRigidity
   if (strain > x.breakingStrain)
     issues.push({

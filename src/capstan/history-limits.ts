@@ -7,7 +7,7 @@ import type { CordDriveState } from './branch.js'
  */
 export function checkHistory(
   where: string,
-  d: Pick<CordDriveState, 'contactStiffness' | 'friction' | 'drumFriction' | 'compliance'>,
+  d: Pick<CordDriveState, 'contactStiffness' | 'friction' | 'drumFriction' | 'frictionExponent' | 'compliance'>,
   rigid: 'rigidFrame' | 'anyFrame' = 'anyFrame',
 ): void {
   const issues: { path: string; given: string; accepts: string }[] = []
@@ -22,6 +22,12 @@ export function checkHistory(
       path: 'compliance',
       given: 'given',
       accepts: 'must be omitted: a travel or a history of angles assumes a rigid frame (windup, limits and histories of torque allow it)',
+    })
+  if ((d.frictionExponent ?? 1) < 1)
+    issues.push({
+      path: 'frictionExponent',
+      given: show(d.frictionExponent),
+      accepts: 'must be omitted: a history assumes Coulomb friction (windup and limits allow the exponent)',
     })
   for (const name of ['friction', 'drumFriction'] as const) {
     const value = d[name]

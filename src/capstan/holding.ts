@@ -1,9 +1,11 @@
 import { formula } from '../formula/index.js'
-import { branch, type CordDriveState, increasingRoot, loop, RIGID } from './branch.js'
-import { CORD_LOOP, DRUM_ARCS, FRICTIONS, LOOP_COMPLIANCE } from './inputs.js'
+import { branch, type CordDriveState, gripped, increasingRoot, loop, RIGID } from './branch.js'
+import { CORD_LOOP, DRUM_ARCS, FIBRE_LAW, FRICTIONS, LOOP_COMPLIANCE } from './inputs.js'
 
 /** Span tensions at which the pinion is on the verge of slipping. */
 export function slipPoint(d: CordDriveState): { taut: number; slack: number } {
+  const n = d.frictionExponent ?? 1
+  if (n < 1) return fibreSlipPoint(d, n)
   const shrink = Math.exp(-d.friction * d.pinionWrap)
   if (shrink === 1) return { taut: d.pretension, slack: d.pretension }
   const f = (taut: number) => loop(d, taut, taut * shrink, shrink)
@@ -28,6 +30,7 @@ export const slipTorque = /* @__PURE__ */ formula('capstan.slipTorque', {
     ...FRICTIONS,
     ...DRUM_ARCS,
     ...LOOP_COMPLIANCE,
+    ...FIBRE_LAW,
   },
   output: {
     /** Torque at the joint. */
@@ -55,6 +58,19 @@ export const slipTorque = /* @__PURE__ */ formula('capstan.slipTorque', {
     return { torque: x.drumRadius * (taut - slack), tautTension: taut, slackTension: slack }
   },
 })
+
+/** The same for friction that falls with pressure; without slack tension where the pinion holds that too. */
+function fibreSlipPoint(d: CordDriveState, n: number): { taut: number; slack: number } {
+  const T0 = d.pretension
+  if (d.friction === 0) return { taut: T0, slack: T0 }
+  const f = (taut: number) => {
+    const slack = gripped(d, taut)
+    return loop(d, taut, slack, (slack / taut) ** n)
+  }
+  const high = T0 * (1 + (1 - n) * d.friction * d.pinionWrap) ** (1 / (1 - n))
+  const taut = increasingRoot(f, Math.min(2 * T0, 0.5 * (T0 + high)), T0, high, 1e-9 * T0)
+  return { taut, slack: gripped(d, taut) }
+}
 
 /** Share of the pretension at which a span counts as slack: a cord with less leaves its groove. */
 export const SLACK_SHARE = 0.01
@@ -84,6 +100,7 @@ export const slackTorque = /* @__PURE__ */ formula('capstan.slackTorque', {
     ...FRICTIONS,
     ...DRUM_ARCS,
     ...LOOP_COMPLIANCE,
+    ...FIBRE_LAW,
     /** Whether friction alone holds the cord on the pinion or a clamp in the middle of its wraps. */
     hold: { oneOf: ['frictionOnly', 'clampedMidPinion'], default: 'clampedMidPinion' },
     /** Share of the pretension below which the span counts as slack; 0 is a cord without tension. */
@@ -114,7 +131,7 @@ export const slackTorque = /* @__PURE__ */ formula('capstan.slackTorque', {
   si: (x) => {
     const { taut, windup } = slackPoint(x, x.slackShare)
     const slack = x.slackShare * x.pretension
-    const slips = x.hold === 'frictionOnly' && taut * Math.exp(-x.friction * x.pinionWrap) >= slack
+    const slips = x.hold === 'frictionOnly' && gripped(x, taut) >= slack
     return { torque: x.drumRadius * (taut - slack), tautTension: taut, windup, state: slips ? 'slipsBefore' : 'slackSpan' }
   },
 })

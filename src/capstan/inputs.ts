@@ -70,6 +70,15 @@ export const LOOP_COMPLIANCE = {
   },
 } as const
 
+/** Friction that falls with pressure. */
+export const FIBRE_LAW = {
+  /**
+   * Exponent n of friction that falls with pressure: the coefficients are those at the pretension, times (T/T0)^(n − 1) at a tension T. Fibres have
+   * 0.67 to 1. Without a friction of its own the drum has that of the pinion at its lower pressure. Default: 1, Coulomb friction.
+   */
+  frictionExponent: { kind: 'ratio', above: 0, max: 1, optional: true },
+} as const
+
 /** A cord wrapped on a drum. */
 export const WRAP = {
   /** Coefficient of friction, cord on drum; the low end of its range decides holding. */

@@ -1,7 +1,7 @@
 import { formula } from '../formula/index.js'
-import { branch, increasingRoot, lengthPerPull, loop, RIGID } from './branch.js'
+import { branch, gripped, increasingRoot, lengthPerPull, loop, RIGID } from './branch.js'
 import { SLACK_SHARE, slipPoint } from './holding.js'
-import { CORD_LOOP, DRUM_ARCS, FRICTIONS, HOLD, LOOP_COMPLIANCE } from './inputs.js'
+import { CORD_LOOP, DRUM_ARCS, FIBRE_LAW, FRICTIONS, HOLD, LOOP_COMPLIANCE } from './inputs.js'
 
 /** Stiffness of a cord drive at the joint with rigid wrapped arcs and a rigid frame: the value at zero torque, and an upper bound at any other. */
 export const spanStiffness = /* @__PURE__ */ formula('capstan.spanStiffness', {
@@ -73,8 +73,15 @@ export const driveWindup = /* @__PURE__ */ formula('capstan.driveWindup', {
     ...DRUM_ARCS,
     ...HOLD,
     ...LOOP_COMPLIANCE,
+    ...FIBRE_LAW,
     /** Tangential stiffness of the contact per length of cord; Default: rigid, which is optimistic. */
     contactStiffness: { kind: 'foundationModulus', above: 0, optional: true },
+  },
+  requires: {
+    contactStiffness: {
+      accepts: 'must be omitted with a friction exponent below 1',
+      holds: ({ contactStiffness, frictionExponent }) => contactStiffness === undefined || (frictionExponent ?? 1) === 1,
+    },
   },
   output: {
     /** Angle of the joint against its unloaded place. In the state `slips` the angle at which slip begins. */
@@ -121,7 +128,8 @@ export const driveWindup = /* @__PURE__ */ formula('capstan.driveWindup', {
         ? pull
         : increasingRoot(f, Math.max(low, d.pretension + pull / 2), low, d.pretension + pull, 1e-9 * (d.pretension + pull))
       slack = taut - pull
-      if (d.hold === 'frictionOnly' && taut * Math.exp(-d.friction * d.pinionWrap) >= slack) {
+      const held = d.hold === 'frictionOnly' ? gripped(d, taut) : 0
+      if (held > 0 && held >= slack) {
         slips = true
         ;({ taut, slack } = slipPoint(d))
         carried = d.drumRadius * (taut - slack)

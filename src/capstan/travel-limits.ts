@@ -1,7 +1,7 @@
 import { formula } from '../formula/index.js'
 import { type CordDriveState, mirrored } from './branch.js'
 import { SLACK_SHARE, slackPoint, slipPoint } from './holding.js'
-import { CORD_LOOP, DRUM_TRAVEL, FRICTIONS, HOLD, LOOP_COMPLIANCE } from './inputs.js'
+import { CORD_LOOP, DRUM_TRAVEL, FIBRE_LAW, FRICTIONS, HOLD, LOOP_COMPLIANCE } from './inputs.js'
 
 /** Limits at one pose for torque in one direction. */
 export interface HoldingLimits {
@@ -63,6 +63,7 @@ export const travelLimits = /* @__PURE__ */ formula('capstan.travelLimits', {
     ...DRUM_TRAVEL,
     ...HOLD,
     ...LOOP_COMPLIANCE,
+    ...FIBRE_LAW,
   },
   requires: {
     travel: {
