@@ -132,7 +132,7 @@ class DampedSearch {
     for (let i = 0; i < n; i++) {
       let g = 0
       for (let r = 0; r < rows; r++) g += this.row(r, i) * error[r]!
-      // A joint at a limit that the step would push further is left out of it.
+      // A joint at a limit that the step would push further takes no part in it.
       gradient[i] = (q[i]! <= lowest[i]! && g < 0) || (q[i]! >= highest[i]! && g > 0) ? 0 : g
       slope = Math.max(slope, Math.abs(gradient[i]!))
       for (let j = 0; j <= i; j++) {

@@ -164,7 +164,7 @@ export function driveCoupling(given: CouplingSpecification): DriveCoupling {
   const { knee, ratio, fourBar } = spec
   if (knee !== 'cordFromHip' && ratio !== undefined) refuse('ratio', String(ratio), `is not an input of knee '${knee}'`)
   if (knee !== 'fourBar' && fourBar !== undefined) refuse('fourBar', 'given', `is not an input of knee '${knee}'`)
-  if (knee === 'motorAtKnee' && given.motorOn === 'body') refuse('motorOn', "'body'", "must be 'thigh' or left out with knee 'motorAtKnee'")
+  if (knee === 'motorAtKnee' && given.motorOn === 'body') refuse('motorOn', "'body'", "must be 'thigh' or absent with knee 'motorAtKnee'")
   if (knee === 'motorAtKnee') return new DriveCoupling(1, false)
   if (knee === 'parallelogram') return new DriveCoupling(1, spec.motorOn === 'body')
   if (knee === 'cordFromHip') {

@@ -26,7 +26,7 @@ const SPECIFICATION = {
  * (rigidities E I across the leg plane's normal and in it, and G J), and a soft foot pad along the leg's axes.
  */
 export interface FootStiffnessSpecification extends Given<typeof SPECIFICATION> {
-  /** How the knee is driven; left out, its motor is at the knee. */
+  /** How the knee is driven. Default: its motor is at the knee. */
   readonly coupling?: DriveCoupling
 }
 

@@ -54,7 +54,7 @@ export interface GaitSpecification extends Given<typeof SPECIFICATION> {}
  * A gait of four (or more) legs along its stride: which feet stand where, how the weight passes from foot to foot, and how far it is from tipping.
  *
  * Loads are those of standing still at each moment (`footForces`), which is what a slow walk has; with two feet the weight is shared by the lever rule
- * along the line between them. Accelerations of the body are left out. A foot in stance moves under the body on the arc that the body's speed and turn
+ * along the line between them. Accelerations of the body are neglected. A foot in stance moves under the body on the arc that the body's speed and turn
  * give it.
  */
 export function gait(given: GaitSpecification): Gait {

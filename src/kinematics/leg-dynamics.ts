@@ -165,7 +165,7 @@ export class LegDynamics {
     const M = new Float64Array(9)
     this.si.massMatrixInto(M, 0, q)
     if (drives !== undefined) {
-      if (this.hasRotors) refuse(where, 'drives', drives, 'must be left out: the rotors are in legDynamics already')
+      if (this.hasRotors) refuse(where, 'drives', drives, 'must be absent, because the rotors are in legDynamics already')
       mustBeMade(where, 'coupling', drives.coupling, DriveCoupling, 'driveCoupling')
       const rotors = new Float64Array(9)
       drives.coupling.si.jointMatrixInto(rotors, 0, q, joints(readInputs(where, ROTORS, drives.rotorInertiaAtOutput)))
@@ -205,7 +205,12 @@ function rotorsAtJoints(where: string, rotors: Si<typeof SPECIFICATION>['rotors'
   if (rotors === undefined) return out
   const { sidewaysHip, hip, knee } = rotors
   if (knee !== undefined && !coupling.constantRatio)
-    refuse(where, 'rotors.knee', knee, 'must be left out with a four-bar knee, whose ratio changes with the pose: give it to strideDemand')
+    refuse(
+      where,
+      'rotors.knee',
+      knee,
+      'must be absent with a four-bar knee, because its ratio changes with the pose; give the rotor to strideDemand',
+    )
   const atDrum = [sidewaysHip, hip, knee].map((r) => (r === undefined ? 0 : r.ratio ** 2 * r.rotorInertia))
   const straight = [0, 0, 0]
   coupling.si.jointMatrixInto(out, 0, straight, atDrum)

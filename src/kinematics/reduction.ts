@@ -74,7 +74,7 @@ export const motorOperatingPoint = /* @__PURE__ */ formula('kinematics.motorOper
     'electricalPower = voltage * current',
   ],
   assumes: [
-    'steady at each instant: winding inductance left out',
+    'steady at each instant: winding inductance neglected',
     'torque proportional to current',
     'back EMF constant equals torque constant in SI',
   ],

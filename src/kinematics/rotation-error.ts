@@ -1,8 +1,8 @@
 /** The rotation that is missing, as axis times angle in base axes, into out[3..5]. */
-export function rotationErrorInto(out: Float64Array, wanted: ArrayLike<number>, pose: Float64Array): void {
+export function rotationErrorInto(out: Float64Array, target: ArrayLike<number>, pose: Float64Array): void {
   // E = W Rᵀ.
   const E = (i: number, j: number) =>
-    wanted[3 * i]! * pose[3 * j]! + wanted[3 * i + 1]! * pose[3 * j + 1]! + wanted[3 * i + 2]! * pose[3 * j + 2]!
+    target[3 * i]! * pose[3 * j]! + target[3 * i + 1]! * pose[3 * j + 1]! + target[3 * i + 2]! * pose[3 * j + 2]!
   const x = E(2, 1) - E(1, 2)
   const y = E(0, 2) - E(2, 0)
   const z = E(1, 0) - E(0, 1)

@@ -24,7 +24,7 @@ export interface StrideInputs {
   readonly leg: ThreeJointLeg
   readonly path: FootPath
   readonly branch: number
-  /** Dynamics of the links without rotors; left out, the leg is weightless. */
+  /** Dynamics of the links without rotors. Default: the leg is weightless. */
   readonly dynamics?: LegDynamicsKernel | undefined
   readonly coupling: DriveCoupling
   readonly groundReaction: GroundReactionSi

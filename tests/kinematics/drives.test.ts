@@ -278,7 +278,7 @@ describe('bad input', () => {
       /must assemble with the knee straight/,
     ],
     [{ knee: 'cordfromhip', ratio: 1 }, /did you mean cordFromHip/],
-    [{ knee: 'motorAtKnee', motorOn: 'body' }, /motorOn is 'body'; must be 'thigh' or left out/],
+    [{ knee: 'motorAtKnee', motorOn: 'body' }, /motorOn is 'body'; must be 'thigh' or absent/],
   ])('coupling %#', (given, message) => expect(() => driveCoupling(given as never)).toThrow(message))
 
   test('a four-bar that turns the knee against the crank stays on its turn over a wide range', () => {

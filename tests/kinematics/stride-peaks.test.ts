@@ -77,7 +77,7 @@ describe('peaks of a stride at the default number of samples are within 0.2 % of
     for (const swing of SWING_SHAPES)
       for (const liftShape of ['cosine', 'smooth']) {
         const path = gait(0.85, 0.5, 50, { swing, liftShape })
-        const [fine, coarse] = [walk(path, { samples: 40_000 }), walk(path)]
+        const [fine, coarse] = [walk(path, { samples: 10_000 }), walk(path)]
         const [of, at] = [peaksOf(fine), peaksOf(coarse)]
         for (const [i, peak] of of.entries()) expect(at[i]!).toBeGreaterThanOrEqual(peak * 0.998 - 1e-9)
         for (const joint of JOINTS)
