@@ -14,15 +14,15 @@ import type { Band } from './specification/fields.js'
 import { type LegData, legSchema } from './specification/schema.js'
 import { placeOf } from './specification/walk.js'
 
-/** What the formula of a leg answers with. */
+/** Result and inputs of the formula of a leg. */
 export interface LegFormulaOptions {
-  /** Load cases to run; all when silent. */
+  /** Load cases to run. Default: those of `assess`. */
   readonly cases?: readonly CaseId[]
   /** One check instead of the governing one: its id, with the joint after a blank where it belongs to one (`'pin.bending knee'`). */
   readonly check?: string
   /**
-   * Paths of the values whose ranges studies see without being given: frictions, shares that are left, properties of materials. All that
-   * carry a range when silent; none for `[]`.
+   * Paths of the values whose ranges studies vary: frictions, shares that are left, properties of materials. `[]` is none. Default: all
+   * that carry a range.
    */
   readonly uncertain?: readonly string[]
 }
@@ -45,7 +45,7 @@ type InputsOf<T> = {
 /** The quantities and words of a leg at their places, and the properties of its materials, as inputs of a formula; each may be left out. */
 export type LegInputs = InputsOf<Omit<LegData, 'schemaVersion' | 'name' | 'remark' | 'materials'>> & { readonly materials: MaterialInputs }
 
-/** What is asked of a leg as a formula: its kernel's argument. */
+/** Reads the argument of a leg's kernel: the leg's numbers with the given ones in their places. */
 export const legReader = (leg: Leg) => {
   const base = legNumbers(leg)
   return (given: unknown): LegNumbers => {
@@ -59,11 +59,12 @@ export const legReader = (leg: Leg) => {
  * A leg as a formula of its own quantities, for the tools that work on any formula: solve for a field, sweep, sensitivities, uncertainty, optimise.
  *
  * Inputs are the leg's quantities and words at their paths (`'drives.knee.pretension'`, `plate: { material: 'PC' }`), each with the leg's own
- * value where it is left out; the result is the margin of the verdict (its smallest reserve over the reserve wanted there: at least 1 where every
- * check has what is wanted of it), or the reserve of one check; a `NoResultError` where that check does not apply. Values that carry a range (friction, share of the pretension left, what an
- * end keeps: `'drives.knee.friction'`; properties of the materials it names: `'materials.ASA.modulus'`) scatter over it in `uncertainty`,
- * `varianceShares`, `bounds` and `sensitivity` unless a value is given. Not among them are the ranges of magnet grades, fibre temperatures and
- * motor constants, which the leg is assessed with at their typical values.
+ * value as its default. The result is the margin of the verdict: the smallest ratio of reserve to required reserve, at least 1 where every check
+ * has its required reserve. With `check` the result is the reserve of that check; a `NoResultError` where the check does not apply.
+ *
+ * Some values carry a range: friction, share of the pretension left, strength left in a cord end (`'drives.knee.friction'`), and properties of the
+ * materials that the leg names (`'materials.ASA.modulus'`). They scatter over this range in `uncertainty`, `varianceShares`, `bounds` and
+ * `sensitivity` unless a value is given. Magnet grades, fibre temperatures and motor constants stay at their typical values.
  */
 export function legFormula(leg: Leg, options: LegFormulaOptions = {}): Formula<LegInputs, 'ratio'> {
   knownOptions('legFormula', options, ['cases', 'check', 'uncertain'])
@@ -71,7 +72,7 @@ export function legFormula(leg: Leg, options: LegFormulaOptions = {}): Formula<L
   const cases = caseList('legFormula', options.cases)
   if (check !== undefined) {
     known(check)
-    asked(check, cases)
+    applicable(check, cases)
   }
   const numbers = legReader(leg)
   const quick = new QuickLeg(cases)
@@ -98,13 +99,13 @@ function known(check: string): void {
   ])
 }
 
-/** Refuses a check that none of the load cases asks. */
-function asked(check: string, cases: readonly CaseId[]): void {
+/** Throws for a check that applies to none of the load cases. */
+function applicable(check: string, cases: readonly CaseId[]): void {
   const [id] = check.split(' ')
   const own = CASE_IDS.filter((one) => CHECKS.some((each) => each.id === id && appliesTo(each, LOAD_CASES[one].event)))
   if (own.some((one) => cases.includes(one))) return
   throw new InputError('legFormula', [
-    { path: 'cases', given: cases.join(', '), accepts: `must include a load case that asks ${check}: ${own.join(', ')}` },
+    { path: 'cases', given: cases.join(', '), accepts: `must include a load case that ${check} applies to: ${own.join(', ')}` },
   ])
 }
 
@@ -112,7 +113,7 @@ function asked(check: string, cases: readonly CaseId[]): void {
 export function legInputs(leg: Leg, uncertain: readonly string[] | undefined): Inputs {
   const base = legNumbers(leg)
   const { defaults: _, materials: own, ...data } = leg
-  // What an end of cord keeps stands in the table where the leg does not say.
+  // The table holds the strength left in a cord end where the leg does not give it.
   const keeps = Object.fromEntries(JOINTS.map((joint) => [joint, { ...data.drives[joint], endRetention: retentionIn(base, joint) }]))
   const wordsAt = wordsOf(Object.keys(data.cords), Object.keys(own ?? {}))
   const inputs = inputsOf({ ...data, drives: keeps }, wordsAt)

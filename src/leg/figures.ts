@@ -10,16 +10,16 @@ import { caseList, knownOptions } from './options.js'
 import { heat } from './parts/motors/heat.js'
 import type { Leg } from './specification/describe.js'
 
-/** What `legFigures` may be told. */
+/** Options of `legFigures`. */
 export interface LegFiguresOptions {
-  /** Load cases to run; all when silent. */
+  /** Load cases to run. Default: those of `assess`. */
   readonly cases?: readonly CaseId[]
   /** Paths of the values whose ranges studies see without being given; see `legFormula`. */
   readonly uncertain?: readonly string[]
 }
 
 const OUTPUT = {
-  /** Smallest reserve over the reserve wanted there: at least 1 where every check has what is wanted of it. */
+  /** Smallest ratio of reserve to required reserve: at least 1 where every check has its required reserve. */
   margin: 'ratio',
   /** Reserve of that check. */
   reserve: 'ratio',
@@ -29,14 +29,14 @@ const OUTPUT = {
   walkingLoss: 'power',
   /** Hottest mounting face of all load cases. */
   hottestMount: 'temperature',
-  /** How far the foot of the standing leg gives upright; without end where the drives hold no load. */
+  /** Vertical deflection of the foot of the standing leg; infinite where the drives hold no load. */
   footGive: { kind: 'length', infinite: true },
   /** Error of the foot at walking torque, worst corner. */
   footError: 'length',
 } as const
 
 /**
- * A leg as a formula with several results, for trade-offs: margin of the verdict, mass, heat, temperature, give and error of the foot. Inputs are
+ * A leg as a formula with several results, for trade-offs: margin of the verdict, mass, heat, temperature, deflection and error of the foot. Inputs are
  * those of `legFormula`. `optimise` takes each as a goal or a constraint.
  */
 export function legFigures(leg: Leg, options: LegFiguresOptions = {}): Formula<LegInputs, typeof OUTPUT> {

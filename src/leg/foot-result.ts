@@ -21,15 +21,15 @@ import { windups } from './windup.js'
 /** How well the foot of the standing leg keeps its place. */
 export interface FootResult {
   /**
-   * Error of the foot, cause by cause and together: windup of the cord at walking torque and what friction keeps of it, rounding and accuracy of the
-   * encoder, drums out of true, links and toes that give under the standing load.
+   * Error of the foot, cause by cause and together: windup of the cord at walking torque and the part that friction keeps, rounding and accuracy of the
+   * encoder, drums out of true, deflection of links and toes under the standing load.
    */
   readonly error: { readonly lines: readonly FootErrorLine[]; readonly together: FootErrorLine }
   /** Stiffness with the foot free to move across the push, along x, y, z; absent where the drives slip or are too soft to hold the load. */
   readonly stiffness: Vector3<'linearStiffness'> | undefined
   /** Movement of the foot under the standing load. */
   readonly deflection: Vector3<'length'> | undefined
-  /** What drives and links each give, along x, y, z. */
+  /** Compliance of drives and of links, along x, y, z. */
   readonly shares: { readonly drives: Vector3<'linearCompliance'>; readonly links: Vector3<'linearCompliance'> } | undefined
   /** Resonances of each driven joint with the leg in the air. */
   readonly resonance: { readonly [J in Joint]: { readonly motorLocked: Quantity<'frequency'>; readonly motorFree: Quantity<'frequency'> } }
@@ -126,7 +126,7 @@ function toeGive({ x, foot: { modulus } }: Prepared, load: number): number {
   return Math.min(deflection * Math.cos(lift), toeLength * Math.sin(lift))
 }
 
-/** How far the foot of the standing leg gives upright per force on it, toes left out, m/N; without end where the drives hold no load. */
+/** Vertical compliance of the foot of the standing leg without its toes [m/N]; infinite where the drives hold no load. */
 export function uprightCompliance(leg: Prepared): number {
   const { deflection } = footResult(leg)
   const { mass, legs } = leg.x.robot

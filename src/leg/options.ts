@@ -1,7 +1,7 @@
 import { didYouMean, InputError, show } from '../units/index.js'
 import { ALL_CASE_IDS, CASE_IDS, type CaseId } from './cases/events.js'
 
-/** Refuses options that are none: a misspelt one would be silently without effect. */
+/** Throws for unknown options, because a misspelt one would silently have no effect. */
 export function knownOptions(where: string, given: unknown, names: readonly string[]): void {
   if (given === undefined) return
   if (typeof given !== 'object' || given === null || Array.isArray(given))

@@ -62,7 +62,7 @@ export interface JointResult {
   readonly slackTension: Quantity<'force'>
   readonly peakTension: Quantity<'force'>
   readonly motorLoss: Quantity<'power'>
-  /** Temperatures where they come to rest; absent where they do not. */
+  /** Steady temperatures; absent where there is no thermal steady state. */
   readonly windingTemperature: Quantity<'temperature'> | undefined
   readonly mountTemperature: Quantity<'temperature'> | undefined
 }
@@ -77,7 +77,7 @@ export interface CaseResult {
   readonly joints: { readonly [J in Joint]: JointResult }
 }
 
-/** A loop of effects that does not come to rest. */
+/** A loop of effects that does not converge. */
 export interface Unsettled {
   readonly case: CaseId
   readonly joint: Joint
@@ -102,7 +102,7 @@ export interface Assessment {
   readonly cases: readonly CaseResult[]
   /** How well the foot keeps its place. */
   readonly foot: FootResult
-  /** Whether heat, resistance and what hangs on them came to rest everywhere. */
+  /** Whether heat, resistance and the values that depend on them converged in every load case. */
   readonly coupling: 'settled' | 'unsettled'
   readonly unsettled: readonly Unsettled[]
   /** Checks that do not apply to this leg or could not be made, and why. */

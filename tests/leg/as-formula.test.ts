@@ -67,9 +67,9 @@ describe('a leg as a formula', () => {
     expect(() => reserve({ drives: { hip: { arrangement: 'twisted' } } } as never)).toThrow(/crossed/)
   })
 
-  test('a check that no load case asks is refused, and one that does not apply has no answer', () => {
+  test('a check that applies to none of the load cases throws, and one that does not apply has no answer', () => {
     expect(() => legFormula(leg, { check: 'cord.shelf knee', cases: ['walk'] })).toThrow(
-      /must include a load case that asks cord.shelf knee: shelf/,
+      /must include a load case that cord.shelf knee applies to: shelf/,
     )
     // The ferrule's bond is asked of bonded ends only; this leg's are knots.
     expect(() => legFormula(leg, { check: 'ferrule.bond knee' })({})).toThrow(NoResultError)

@@ -359,9 +359,18 @@ describe('reports', () => {
   test('cautions, defaults with reasons, and what to measure stand in both', () => {
     for (const report of [html, markdownReport(firstVerdict)]) {
       expect(report).toMatch(/stores energy/)
-      expect(report).toMatch(/Values that the specification left open/)
+      expect(report).toMatch(/Assumed values/)
       expect(report).toMatch(/drives\.hip\.efficiency/)
       expect(report).toMatch(/What to measure first/)
+    }
+  })
+
+  test('both name the other load cases of a check by title', () => {
+    const [other] = firstVerdict.governing.otherCases
+    const { title } = firstVerdict.cases.find(({ id }) => id === other?.case)!
+    for (const report of [html, markdownReport(firstVerdict)]) {
+      expect(report).toContain(`Reserves in other load cases: ${title} (`)
+      expect(report).not.toMatch(/Reserves in other load cases: [a-z]/)
     }
   })
 })

@@ -76,6 +76,10 @@ test('a motor without a steady temperature leaves no undefined cell in the HTML 
   const html = htmlReport(verdict)
   expect(html).not.toContain('undefined')
   expect(html).toContain('no steady value')
+  const [first] = verdict.unsettled
+  const title = verdict.cases.find(({ id }) => id === first?.case)?.title
+  for (const report of [html, markdownReport(verdict)])
+    expect(report).toMatch(new RegExp(`Load cases without a thermal steady state[^:]*${title}, ${first?.joint}: `))
 })
 
 test('a name cannot put a tag or a link into a Markdown report', () => {

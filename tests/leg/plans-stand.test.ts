@@ -76,6 +76,6 @@ test('every log starts with the header that learn reads', () => {
 
 test('the page carries cautions, steps and headers', () => {
   const text = standText(plan)
-  for (const part of ['Caution', 'nobody in line', 'slack tension [N],taut tension [N],wrap angle [turn]', 'tells'])
+  for (const part of ['Caution', 'nobody in line', 'slack tension [N],taut tension [N],wrap angle [turn]', 'information'])
     expect(text).toContain(part)
 })

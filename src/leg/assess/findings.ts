@@ -29,7 +29,7 @@ export interface LegFindings {
 /** Name of a check with its joint, as `pin.bending knee`. */
 export const keyOf = ({ check, joint }: Comparison): string => (check.scope === 'leg' ? check.id : `${check.id} ${joint}`)
 
-/** The reserve required of a check: the general one, or less where the check says so. */
+/** The reserve required of a check: the general one, or that of the check where it is lower. */
 export const requiredOf = ({ check }: Comparison, general: number): number => Math.min(check.requiredReserve ?? general, general)
 
 /** Evaluates every check of a leg in some load cases. */

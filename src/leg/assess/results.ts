@@ -88,7 +88,7 @@ const amounts = (calculation: LegCalculation, id: CaseId, joint: Joint): JointRe
     try {
       return new Quantity(work(), kind)
     } catch {
-      // A value that failed is told by the checks that read it.
+      // The checks that read a value report its failure.
       return new Quantity(Number.NaN, kind)
     }
   }

@@ -22,9 +22,9 @@ export function sentenceOf(check: Check, joint: Joint, caseTitle: string, { dema
         : `passes, with a reserve of ${significant(reserve, 3)}`
   const outcome =
     reserve >= 1
-      ? 'that is enough'
+      ? 'the capacity is enough'
       : reserve < 0.001
-        ? 'nothing is left to carry it'
+        ? 'the capacity is less than a thousandth of the demand'
         : `the demand is ${significant(1 / reserve, 3)} times the capacity`
   return `${caseTitle}: the ${part} ${verdict}. ${capital(check.demandIs)} is ${d}; ${check.capacityIs} is ${c}; ${outcome}.`
 }

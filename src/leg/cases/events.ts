@@ -27,7 +27,7 @@ export const AGE_IDS = ['new', 'year'] as const
 /** The name of an age. */
 export type AgeId = (typeof AGE_IDS)[number]
 
-/** What can be said of an event. Checks apply to events by these tags, never by name. */
+/** Properties of an event. Checks apply to events by these tags, never by name. */
 export type Tag =
   /** The foot carries the robot. */
   | 'bearsLoad'

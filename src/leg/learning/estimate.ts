@@ -12,17 +12,17 @@ export interface SpikeOptions {
 const SPIKE = 6
 /** The median of absolute deviations of a normal scatter, over its standard deviation. */
 const MAD = 0.6744897501960817
-/** Fewer whole rows tell nothing. */
+/** Fewest whole rows for an estimate. */
 export const LEAST_READINGS = 3
 
 /** Half the interval over the value, beyond which a value counts as undetermined. */
 const WIDEST = 0.75
 
-/** What a log tells of one field. */
+/** Estimate of one field from a log. */
 export interface Found {
   readonly path: string
   readonly value: number
-  /** Where the value lies with 95 % confidence; absent where the data do not tell it. */
+  /** Where the value lies with 95 % confidence; absent where the data do not determine it. */
   readonly interval: readonly [number, number] | undefined
   /** Where single readings lie: what a band of the specification means. */
   readonly spread: readonly [number, number]
@@ -126,7 +126,7 @@ export function fitted(
   const kept = withoutSpikes(log, read, Array.from(first.residuals), remarks, options)
   const keep = read.rows.map((row) => kept.includes(row))
   if (kept.length < Math.max(LEAST_READINGS, parameters.length + 1)) {
-    remarks.push({ log, line: undefined, what: 'few readings', message: `${kept.length} readings are left; nothing is learnt from it` })
+    remarks.push({ log, line: undefined, what: 'few readings', message: `${kept.length} readings are left, too few to estimate a field` })
     return []
   }
   const found = kept.length === read.rows.length ? first : solve(keep)
@@ -151,7 +151,10 @@ export function fitted(
   })
 }
 
-/** The slope of the second column over the first, whatever the zero of the instruments: with its interval of 95 % confidence where the rows tell it. */
+/**
+ * The slope of the second column over the first, whatever the zero of the instruments. Its interval has 95 % confidence, and is there where the
+ * rows determine the slope.
+ */
 export function slopeOf(rows: readonly (readonly number[])[]): { value: number; interval: readonly [number, number] } | undefined {
   const [xs, ys] = [0, 1].map((column) => Math.max(...rows.map((row) => Math.abs(row[column]!)))) as [number, number]
   if (!(xs > 0 && ys > 0)) return undefined

@@ -18,7 +18,7 @@ import { COLUMNS, estimatesOf, MEASUREMENTS, type MeasurementId } from './measur
 /** Logs by measurement and joint: `{ 'pretension knee': csv, 'cordFriction hip': csv }`. */
 export type StandLogs = Readonly<Record<string, string>>
 
-/** What `learn` may be told. */
+/** Options of `learn`. */
 export interface LearnOptions extends AssessOptions, SpikeOptions {}
 
 /** A field that the logs corrected. */
@@ -30,7 +30,7 @@ export interface MovedField {
   /** Interval of 95 % confidence, in the unit of the field; absent where the data do not determine it. */
   readonly interval: readonly [string, string] | undefined
   readonly readings: number
-  /** `corrected`; `confirmed` where the old value lies in the interval; `undetermined` where the log cannot tell it and the field stays. */
+  /** `corrected`; `confirmed` where the old value lies in the interval; `undetermined` where the log leaves the field as it is. */
   readonly state: 'corrected' | 'confirmed' | 'undetermined'
 }
 
@@ -38,11 +38,11 @@ export interface MovedField {
 export interface ComparedLog {
   readonly log: string
   readonly what: string
-  /** Without end where the model's drives hold no load in the standing pose. */
+  /** Infinite where the model's drives hold no load in the standing pose. */
   readonly predicted: Quantity<Kind>
   /** What the uncertain values of the leg let it be. */
   readonly band: readonly [Quantity<Kind>, Quantity<Kind>]
-  /** Measured, with its interval of 95 % confidence; absent where the readings do not tell it. */
+  /** Measured, with its interval of 95 % confidence; absent where the readings do not determine it. */
   readonly measured: Quantity<Kind> | undefined
   readonly interval: readonly [Quantity<Kind>, Quantity<Kind>] | undefined
   /** `agrees` where interval and band overlap. */
@@ -85,7 +85,7 @@ export function learn(leg: Leg, logs: StandLogs, options: LearnOptions = {}): Le
         log,
         line: undefined,
         what: 'few readings',
-        message: `${read.rows.length} whole rows; at least ${LEAST_READINGS} are needed, nothing is learnt from it`,
+        message: `${read.rows.length} whole rows; at least ${LEAST_READINGS} are needed to estimate a field`,
       })
       continue
     }
@@ -112,10 +112,10 @@ export function learn(leg: Leg, logs: StandLogs, options: LearnOptions = {}): Le
   return displayed({ leg: next, moved, compared, remarks, comparison }, learntPage)
 }
 
-/** Estimates farther apart than this many combined standard errors do not tell of one thing. */
+/** Estimates farther apart than this many combined standard errors do not belong to one value. */
 const APART = 4
 
-/** What was found together with what earlier logs told of the same field. */
+/** An estimate pooled with those of earlier logs of the same field. */
 function withEarlier(earlier: Map<string, Found>, one: Found, log: string, remarks: LogRemark[]): Found {
   if (one.interval === undefined) return one
   const known = earlier.get(one.path)
@@ -125,7 +125,7 @@ function withEarlier(earlier: Map<string, Found>, one: Found, log: string, remar
       log,
       line: undefined,
       what: 'disagreement',
-      message: `${one.path} comes out ${significant(together.apart, 3)} combined standard errors from an earlier log; both are taken together, but one of them measured something else`,
+      message: `${one.path} comes out ${significant(together.apart, 3)} combined standard errors from an earlier log; both are pooled, but one of the two logs measured something else`,
     })
   const taken = together?.one ?? one
   earlier.set(one.path, taken)
@@ -154,7 +154,7 @@ function correct(leg: Leg, log: string, found: Found): { field: MovedField; corr
   }
 }
 
-/** The foot's give per load, measured against that of the corrected leg. */
+/** The foot's compliance, measured against that of the corrected leg. */
 function compareFoot(leg: Leg, log: string, rows: ReadLog['rows']): ComparedLog {
   const x = legNumbers(leg)
   const [typical, ...ends] = ([undefined, 'pessimistic', 'optimistic'] as const).map((end) => uprightCompliance(prepare(x, end)))
@@ -164,7 +164,7 @@ function compareFoot(leg: Leg, log: string, rows: ReadLog['rows']): ComparedLog 
   const state = slope === undefined ? 'undetermined' : slope.interval[0] > soft ? 'above' : slope.interval[1] < stiff ? 'below' : 'agrees'
   return {
     log,
-    what: 'upright give of the foot per force',
+    what: 'vertical compliance of the foot',
     predicted: compliance(typical!),
     band: [compliance(stiff), compliance(soft)],
     measured: slope && compliance(slope.value),
@@ -175,10 +175,11 @@ function compareFoot(leg: Leg, log: string, rows: ReadLog['rows']): ComparedLog 
 }
 
 const FOOT_MEANS = {
-  agrees: 'drives and links explain what the foot gives',
-  above: 'something gives that the model holds rigid: look for play in pins and bearings, soft bosses, the sideways hip, the frame',
+  agrees: 'drives and links explain the deflection of the foot',
+  above:
+    'the foot deflects more than drives and links explain: look for play in pins and bearings, soft bosses, abduction of the hip, the frame',
   below: 'stiffer than the model: was the foot free to move across the push?',
-  undetermined: 'the readings do not tell a slope: take more steps of load',
+  undetermined: 'the readings do not determine a slope: take more steps of load',
 } as const
 
 const bandOf = ({ value, spread }: Found): [number, number, number] => [Math.min(spread[0], value), value, Math.max(spread[1], value)]
@@ -213,19 +214,19 @@ export const learntText = (learnt: Learnt): string => markdownPage(learntPage(le
 /** What was learnt as a page. @internal */
 export function learntPage({ leg, moved, compared, remarks, comparison }: Learnt): Page {
   return {
-    title: `${leg.name}: what the test stand taught`,
+    title: `${leg.name}: results of the test stand`,
     blocks: [
       moved.length === 0
         ? text('No field could be corrected.')
         : table(
-            'Fields that the logs tell about',
+            'Fields estimated from the logs',
             ['log', 'field', 'before', 'after', '95 % confidence', 'readings', ''],
             moved.map((one) => [
               one.log,
               one.path,
               one.before,
               one.after,
-              one.interval?.join(' to ') ?? 'cannot be told',
+              one.interval?.join(' to ') ?? 'undetermined',
               one.readings,
               one.state,
             ]),
@@ -242,7 +243,7 @@ export function learntPage({ leg, moved, compared, remarks, comparison }: Learnt
                 one.what,
                 endless(one.predicted),
                 one.band.map(endless).join(' to '),
-                one.measured ?? 'cannot be told',
+                one.measured ?? 'undetermined',
                 one.interval?.join(' to ') ?? '',
                 one.state,
                 one.means,

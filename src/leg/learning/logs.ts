@@ -1,6 +1,6 @@
 import { type In, InputError, type Kind, nearName, quantity, type UnitOf, unitNames } from '../../units/index.js'
 
-/** A column of a log: its name and kind of quantity, and the unit it is asked for in. */
+/** A column of a log: its name and kind of quantity, and the unit of its header. */
 export interface LogColumn {
   readonly name: string
   readonly kind: Kind
@@ -30,7 +30,7 @@ const HEADER = /^\s*([^[\]]+?)\s*\[([^[\]]+)\]\s*$/
 
 /**
  * Reads a CSV log: comment lines start with #, the header names each column with its unit in brackets, a cell may carry a unit of its own.
- * Rows with a gap or an unreadable cell are left out and reported by line; units other than the asked ones are converted and reported.
+ * Rows with a gap or an unreadable cell are left out and reported by line; other units are converted and reported.
  *
  * Throws an `InputError` for a header that lacks a column, or gives a unit of another kind.
  */
@@ -110,7 +110,7 @@ function cellOf(cell: string, kind: Kind, unit: string, report: (what: LogRemark
     return si
   } catch (error) {
     if (!(error instanceof InputError)) throw error
-    report('unreadable', `${cell} is no quantity in ${unit}; row left out`)
+    report('unreadable', `${cell} is not a quantity in ${unit}; row left out`)
     return Number.NaN
   }
 }

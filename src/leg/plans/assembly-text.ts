@@ -9,7 +9,7 @@ export const assemblyText = (plan: AssemblyPlan): string => markdownPage(assembl
 export function assemblyPage(plan: AssemblyPlan): Page {
   const { leg, cuts, windings, tensioners } = plan
   const blocks: (Block | undefined)[] = [
-    plan.problems.length === 0 ? undefined : led('This does not go together as specified:', ''),
+    plan.problems.length === 0 ? undefined : led('This leg does not go together as specified:', ''),
     plan.problems.length === 0 ? undefined : points(plan.problems),
     heading('Cautions'),
     points(plan.cautions),
@@ -51,7 +51,7 @@ export function assemblyPage(plan: AssemblyPlan): Page {
       ? undefined
       : table(
           'Ends to bond',
-          ['joint', 'adhesive', 'bonded length', 'gap around the cord', 'locked beside the bond'],
+          ['joint', 'adhesive', 'bonded length', 'gap around the cord', 'mechanical lock next to the bond'],
           plan.bonds.map((one) => [
             one.joint,
             one.adhesive,
@@ -108,10 +108,10 @@ export function assemblyPage(plan: AssemblyPlan): Page {
       ['when', 'what', 'expect'],
       plan.followUps.map((one) => [one.when, one.what, one.expect]),
     ),
-    heading('Taken because the specification does not say'),
+    heading('Assumed values'),
     table(
-      'Values taken and why',
-      ['what', 'taken', 'why'],
+      'Assumed values and their reasons',
+      ['what', 'value', 'reason'],
       plan.assumed.map((one) => [one.what, one.value, one.why]),
     ),
   ]

@@ -24,7 +24,7 @@ export const ASSEMBLY_OPTIONS = ['tail', 'beddingStrain'] as const
 export interface FollowUp {
   readonly when: 'after a day' | 'after a week'
   readonly what: string
-  /** What is expected to be left by then, and what to do. */
+  /** Share expected to be left by then, and the work to do. */
   readonly expect: string
 }
 
@@ -50,8 +50,8 @@ const DAY = 86_400
 const WEEK = 7 * DAY
 
 /**
- * The plan a builder works from: what to cut, how to lay the cords, where the tensioners stand, which screw to tighten how far and when,
- * what to press and bond, and what to do again after a day and a week.
+ * The plan a builder works from: cuts, lay of the cords, positions of the tensioners, tightening of each screw in order, presses and bonds,
+ * and the work to repeat after a day and a week.
  *
  * Throws an `InputError` for options that are not quantities of their kind. Estimates for trained judgement: cords under tension store
  * energy, and bonded or pressed parts must not be the only thing that keeps a part in place.
@@ -72,7 +72,11 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
     leg,
     cautions: CAUTIONS,
     assumed: [
-      { what: 'free tail at each cord end', value: String(tail), why: options.tail === undefined ? 'a hand needs it to pull' : 'given' },
+      {
+        what: 'free tail at each cord end',
+        value: String(tail),
+        why: options.tail === undefined ? 'long enough to pull by hand' : 'given',
+      },
       {
         what: 'bedding stretch of the braid',
         value: String(bedding),
@@ -128,9 +132,7 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
       ...tensioners
         .filter(({ spare }) => spare.si < 0)
         .map(({ joint, end, travel }) => `${joint}: the tensioner needs ${end} and has ${travel}`),
-      ...tensioners
-        .filter(({ state }) => state === 'overhauls')
-        .map(({ joint }) => `${joint}: the tensioning screw does not hold by itself`),
+      ...tensioners.filter(({ state }) => state === 'overhauls').map(({ joint }) => `${joint}: the tensioning screw is not self-locking`),
       ...pressed
         .filter(({ interference }) => interference.si <= 0)
         .map(({ joint }) => `${joint}: the pin is loose in its boss on average; it must be held by something else`),
@@ -160,7 +162,7 @@ function stepsOf({
       : ['Make all cord ends on the bench and proof-pull each once to twice its daily tension, behind a guard.']),
     'Press the pins in with a vice or an arbor press and a guide, never with a hammer; stop if the force passes the one listed by half, or the print turns white. Eye protection: a hardened pin can shatter.',
     'Seat the bearings by their outer rings; put shoulder and cap on.',
-    ...(sleeves ? ['Put the metal sleeves in; each must stand level with or a hair above its print.'] : []),
+    ...(sleeves ? ['Put the metal sleeves in; each must be level with or slightly above its print.'] : []),
     'Bolt the motors to their plates, then plate and hip housing, crosswise in the passes listed.',
     'Fit the hip shaft, its end cap and its screw.',
     ...windings.map(

@@ -31,7 +31,7 @@ export interface Comparison {
 /**
  * Changes any fields of a leg and assesses both designs, check by check.
  *
- * Throws an `InputError` for a field that is not there, a value the specification refuses, or a contradiction between fields.
+ * Throws an `InputError` for a field that is not there, a value that the specification does not allow, or a contradiction between fields.
  */
 export function compareLegs(leg: Leg, changes: LegChanges, options: AssessOptions = {}): Comparison {
   knownOptions('compareLegs', options, ['cases'])
@@ -73,7 +73,7 @@ export const comparisonText = (comparison: Comparison): string => markdownPage(c
 export function comparisonPage({ changed, before, after, checks }: Comparison): Page {
   const moved = checks.filter(({ factor }) => factor === undefined || Math.abs(factor - 1) > 0.005)
   const cellOf = (check: CheckResult | undefined) =>
-    check === undefined ? 'not made' : `${reserveText(check.reserve)}, ${standing(check)} (${check.caseTitle.toLowerCase()})`
+    check === undefined ? 'not evaluated' : `${reserveText(check.reserve)}, ${standing(check)} (${check.caseTitle.toLowerCase()})`
   return {
     title: `${after.leg.name}: two designs side by side`,
     blocks: [

@@ -87,7 +87,7 @@ export function gainsOf(leg: Prepared, joint: Joint, driveStiffness: number, loo
       `Below that, leg and rotor move as one (${new Quantity(inertia, 'momentOfInertia')} at the joint): stiffness is inertia times the square of the angular bandwidth, damping for a damping ratio of ${DAMPING_RATIO}.`,
       wanted > driveStiffness
         ? 'The cord is softer than that, so the gain is held to the stiffness of the drive: more would only shake the motor.'
-        : 'The cord is stiffer than this gain, so the gain is what the foot feels.',
+        : 'The cord is stiffer than this gain, so the gain sets the stiffness at the foot.',
       'With the foot on the ground the inertia is another: start at a quarter of these gains and raise them with the leg hung up.',
     ],
   }

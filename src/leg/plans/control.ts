@@ -17,7 +17,7 @@ import { displayed } from './show.js'
 export interface ControlOptions {
   /** Rate of the position loop. Default 1 kHz. */
   readonly loopRate?: In<'frequency'>
-  /** Durations for which current limits are wanted, at most two minutes: longer ones are no pulses. Default 1, 10 and 60 s. */
+  /** Durations of the current limits, at most two minutes: longer ones are no pulses. Default 1, 10 and 60 s. */
   readonly durations?: readonly In<'time'>[]
   /** Mass of copper in the winding. Default a sixth of the motor's mass. */
   readonly copperMass?: In<'mass'>
@@ -152,9 +152,9 @@ export function controlSheet(leg: Leg, options: ControlOptions = {}): ControlShe
       {
         what: 'copper in the winding',
         value: String(copper),
-        why: options.copperMass === undefined ? 'assumption: a sixth of the motor; limits for seconds rest on it' : 'given',
+        why: options.copperMass === undefined ? 'assumption: a sixth of the motor; limits for seconds depend on it' : 'given',
       },
-      { what: 'links', value: 'even rods', why: 'gravity terms and inertia; weigh and balance yours' },
+      { what: 'links', value: 'uniform rods', why: 'gravity terms and inertia; weigh and balance yours' },
     ],
     cautions: CAUTIONS,
   }
@@ -197,12 +197,12 @@ function jointControl(joint: Joint, { leg, emf, warm, loopRate, copper, duration
   const cap = 'the controller: its own limit'
   const continuous = continuousTorque(leg, joint, most)
   const moment = mechanicalTorque(leg, joint, controller.currentLimit * cold.peakPhase * perAmpere)
-  // Pulses start from where an hour of walking leaves the winding; from the continuous limit where that has no rest.
+  // Pulses start from where an hour of walking leaves the winding; from the hot air where that has no steady state.
   const start = startOf(leg, joint)
   const pulses = durations.map((seconds) => {
     const pulse = pulseCurrent(leg, seconds, start, copper)
     const endless = continuous.torque / warmPerAmpere
-    // What may be held without end may be held for a moment too, unless walking has left the winding too hot for anything.
+    // A continuous current may be held for a moment too, unless walking has left the winding too hot for anything.
     const heat = pulse === 0 ? 0 : Math.max(pulse, endless)
     const peak = Math.min(heat, moment.torque / (cold.peakPhase * perAmpere), controller.currentLimit)
     const protects =
@@ -227,11 +227,11 @@ function jointControl(joint: Joint, { leg, emf, warm, loopRate, copper, duration
     jointTorquePerPeakAmpere: new Quantity(cold.peakPhase * perAmpere, 'torqueConstantPeakPhase'),
     jointTorquePerRmsAmpere: new Quantity(cold.rmsPhase * perAmpere, 'torqueConstantRmsPhase'),
     currentLimits: [
-      currentLimit('without end, held still in hot air', undefined, continuous.torque / warmPerAmpere, warmPerAmpere, continuous.by ?? cap),
+      currentLimit('continuous, held still in hot air', undefined, continuous.torque / warmPerAmpere, warmPerAmpere, continuous.by ?? cap),
       ...pulses,
       // Cold magnets give the most torque for a current: that is the case that breaks something.
       currentLimit(
-        'never more',
+        'absolute maximum',
         undefined,
         Math.min(moment.torque / (cold.peakPhase * perAmpere), controller.currentLimit),
         cold.peakPhase * perAmpere,

@@ -61,7 +61,7 @@ export function tightening(leg: Prepared): TighteningStep[] {
       afterDay: after(1),
       afterWeek: after(7),
       remark: bolts.sleeves
-        ? 'the sleeves carry the clamp load: check that no sleeve stands below its print'
+        ? 'the sleeves carry the clamp load: check that no sleeve is below the face of its print'
         : 'the print creeps under the heads: tighten again as below',
     }
   }

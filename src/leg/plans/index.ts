@@ -1,4 +1,4 @@
-/** What a builder needs beside the verdict: designs side by side, the assembly plan, the control sheet, the plan for the test stand. */
+/** Sheets for the builder as well as the verdict: designs side by side, the assembly plan, the control sheet, the plan for the test stand. */
 export { type AssemblyOptions, type AssemblyPlan, assemblyPlan, type FollowUp } from './assembly.js'
 export { assemblyText } from './assembly-text.js'
 export type { Assumed } from './bench.js'

@@ -27,5 +27,5 @@ export function valueText(value: unknown): string {
     .join(', ')} }`
 }
 
-/** A quantity in words; one without end is a drive that holds no load. */
-export const endless = (x: Quantity): string => (Number.isFinite(x.si) ? String(x) : 'no end: the drives hold no load')
+/** A quantity in words; an infinite one is a drive that holds no load. */
+export const endless = (x: Quantity): string => (Number.isFinite(x.si) ? String(x) : 'infinite: the drives hold no load')

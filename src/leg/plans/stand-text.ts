@@ -13,13 +13,13 @@ export function standPage({ leg, measurements, cautions }: StandPlan): Page {
     blocks: [
       heading('Cautions'),
       points(cautions),
-      heading('In order of what it tells'),
+      heading('Measurements, most informative first'),
       text(
-        'What a measurement tells: how far the reserves near their limit move, together, while its field runs through its range (natural logarithms).',
+        'Information: the sum of the changes of the reserves near their limit (natural logarithms) while the field runs through its range.',
       ),
       table(
-        'Measurements, the most telling first',
-        ['', 'measurement', 'compare', 'predicted', 'band', 'corrects', 'tells', 'moves most'],
+        'Measurements and predictions',
+        ['', 'measurement', 'compare', 'predicted', 'band', 'corrects', 'information', 'most sensitive check'],
         measurements.map((one, i) => [
           i + 1,
           one.what,

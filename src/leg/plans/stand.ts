@@ -29,7 +29,7 @@ export interface StandMeasurement {
   /** The field it corrects; absent where it is only compared. */
   readonly corrects: string | undefined
   /**
-   * What the measurement tells about the verdict: the sum over all checks that come near their limit of how far the reserve moves (natural
+   * Information about the verdict: the sum over all checks that come near their limit of how far the reserve moves (natural
    * logarithm) while the field runs through its range; and the check that moves most.
    */
   readonly information: number
@@ -38,7 +38,7 @@ export interface StandMeasurement {
   readonly csv: string
 }
 
-/** What to measure on the test stand, the most telling first. */
+/** Measurements on the test stand, most informative first. */
 export interface StandPlan {
   readonly leg: Leg
   readonly measurements: readonly StandMeasurement[]
@@ -48,7 +48,7 @@ export interface StandPlan {
 /** Ranges of fields that the specification gives as one number. */
 const RIGIDITY_RANGE = [0.75, 1.25] as const
 const THERMAL_RANGE = [0.7, 1.3] as const
-/** Checks with more reserve than this are not what the verdict hangs on. */
+/** Reserve above which a check does not decide the verdict. */
 const NEAR = 4
 const WEEK = 604_800
 /** Wrap on the pinion for the friction test, rad: half a turn. */
@@ -80,7 +80,7 @@ function informationOf(x: LegNumbers, vary: Variation): { information: number; m
   for (const [check, a] of low) {
     const b = high.get(check)
     if (b === undefined || Math.min(a, b) > NEAR) continue
-    // A reserve of nothing is as bad as a hundredth: beyond that no number tells more.
+    // A reserve of nothing is as bad as a hundredth: a smaller one adds no information.
     const swing = Math.abs(Math.log(Math.max(a, 0.01) / Math.max(b, 0.01)))
     information += swing
     if (swing > most) [most, moves] = [swing, check]
@@ -128,7 +128,7 @@ function friction(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
       id: 'cordFriction',
       joint,
       what: `friction of the cord on the pinion of the ${joint}`,
-      how: 'Lay the cord over the pinion, held still. Hang a known weight on the slack end, pull the other with a scale until it creeps evenly, read both; at least three readings each at half a turn, one turn, one and a half; once dry, once wet.',
+      how: 'Lay the cord over the pinion, held still. Hang a known weight on the slack end, pull the other with a scale until the cord creeps at a constant speed, then read both. Take at least three readings each at half a turn, one turn and one and a half turns, once dry and once wet.',
       caution: 'Weights fall: work low over a box, feet away.',
       predictedIs: 'taut over slack tension at half a turn',
       corrects: `drives.${joint}.friction`,
@@ -149,8 +149,8 @@ function windup(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
       id: 'windup',
       joint,
       what: `windup loop of the ${joint} drive`,
-      how: `Lock the motor. Load the joint from nothing up to ${new Quantity(torque, 'torque')} (half of what loosens the slack span) and back in at least eight even steps, and the other way round with the sign; read angle and torque at each step, in order.`,
-      caution: 'The cord is at its highest tension: guard it, stand beside, never in line with it.',
+      how: `Lock the motor. Load the joint from zero up to ${new Quantity(torque, 'torque')} (half of what loosens the slack span) and back in at least eight equal steps, then repeat with the opposite sign. Read angle and torque at each step, in order.`,
+      caution: 'The cord is at its highest tension: guard the cord, and stand to its side, never in line with it.',
       predictedIs: 'joint angle at that torque, motor locked',
       corrects: `cords.${name}.axialRigidity`,
     },
@@ -171,7 +171,7 @@ function pretension(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
       joint,
       what: `decay of the pretension of the ${joint}`,
       how: 'Set the pretension, then read it (by a scale at the middle of a span, or by the pitch of the plucked span) after an hour, four hours, a day, three days, a week, two weeks, a month; always at the same temperature and pose.',
-      caution: 'Tensioned for weeks: keep the guard on and a label that says so.',
+      caution: 'The cord stays tensioned for weeks: keep the guard on, with a warning label.',
       predictedIs: 'tension left after a week',
       corrects: `cords.${name}.pretensionLeft`,
     },
@@ -190,7 +190,7 @@ function pullOut(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
       id: 'pullOut',
       joint,
       what: `strength of the cord ends of the ${joint} (${x.drives[joint].ends})`,
-      how: 'Make five ends as you will make them for the leg, cured and bedded in, and pull each until it lets go or breaks; log the highest force of each, and keep the pieces.',
+      how: 'Make five ends as you will make them for the leg, cured and bedded in, and pull each until it slips out or breaks; log the highest force of each, and keep the pieces.',
       caution: 'A breaking cord whips and throws its fitting: closed guard, eye protection, nobody in line.',
       predictedIs: 'breaking force',
       corrects: `drives.${joint}.endRetention`,
@@ -231,7 +231,7 @@ function heating(leg: Leg, x: LegNumbers): StandMeasurement {
   )
 }
 
-/** The joint that standing asks most of. */
+/** The joint with the larger torque in standing. */
 function hardest(leg: Prepared): Joint {
   const { hip, knee } = caseState(leg, 'stand').joints
   return Math.abs(hip.motion.torque) > Math.abs(knee.motion.torque) ? 'hip' : 'knee'
@@ -246,9 +246,9 @@ function foot(leg: Leg, ends: readonly [Prepared, Prepared, Prepared]): StandMea
     joint: undefined,
     log: 'footDeflection',
     what: 'deflection of the foot under load, drives on, leg standing',
-    how: `Hold the standing pose, push the foot up in steps to the load of standing (${force(load)}) and back; read the foot with a dial gauge from the body. It takes in drives, links and play together.`,
+    how: `Hold the standing pose, push the foot up in steps to the load of standing (${force(load)}) and back; read the foot with a dial gauge from the body. The reading includes drives, links and play together.`,
     caution: 'Powered leg: hands off the links, one finger on the switch.',
-    predictedIs: 'upright deflection under the standing load, toes left out',
+    predictedIs: 'vertical deflection under the standing load, without the toes',
     predicted: length(middle),
     band: [length(Math.min(soft, middle, stiff)), length(Math.max(soft, middle, stiff))],
     corrects: undefined,

@@ -137,8 +137,8 @@ export function tensionerSetting(leg: Prepared, { joint, workingLength }: CordCu
 }
 
 /**
- * Share of the pretension left after a time, the year's share of the specification taken as reached by equal losses per decade of time from
- * one hour on (so do LCP and aramid; UHMWPE loses more in the first days). @internal
+ * Share of the pretension left after a time. Equal losses per decade of time are assumed from one hour on, down to the share that the
+ * specification gives for a year. LCP and aramid relax like this; UHMWPE loses more in the first days. @internal
  */
 export function shareLeft(leg: Prepared, joint: Joint, time: number, yearShare = leg.drives[joint].pretensionLeft): number {
   const { pretension } = leg.x.drives[joint]

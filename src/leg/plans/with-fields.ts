@@ -2,7 +2,7 @@ import { InputError, type Issue, Quantity, show } from '../../units/index.js'
 import { describeLeg, type Leg } from '../specification/describe.js'
 
 /**
- * Fields to change, by where they stand: `{ 'drives.knee.pretension': '220 N', 'bolts.stack.rows[0]': '10 mm', sink: undefined }`. Values are
+ * Fields to change, by path: `{ 'drives.knee.pretension': '220 N', 'bolts.stack.rows[0]': '10 mm', sink: undefined }`. Values are
  * what the specification takes there; `undefined` takes a field out, so that its default comes back.
  */
 export type LegChanges = Readonly<Record<string, unknown>>
@@ -33,7 +33,7 @@ export function withFields(leg: Leg, changes: LegChanges): Leg {
   return describeLeg({ ...next, defaults: stillOpen } as unknown as Leg)
 }
 
-/** What stands at a path of a leg. */
+/** The value at a path of a leg. */
 export const fieldAt = (leg: Leg, path: string): unknown =>
   stepsOf(path).reduce<unknown>(
     (at, step) => (isRecord(at) && Object.hasOwn(at, step) ? (at as Record<string, unknown>)[step] : undefined),

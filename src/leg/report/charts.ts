@@ -35,14 +35,14 @@ export function reportCharts(assessment: Assessment): readonly ReportChart[] {
 }
 
 const MOST_BARS = 18
-/** Reserves beyond this are drawn as this long; the label tells. */
+/** Reserves beyond this are drawn at this length; the label has the number. */
 const LONGEST_BAR = 4
 
 function reserveChart({ checks, requiredReserve }: Assessment): Chart {
   const shown = checks.slice(0, MOST_BARS)
   return barChart({
     title: 'Reserve of the checks nearest to their limit',
-    description: `Bars of the ${shown.length} of ${checks.length} checks that are nearest to the reserve wanted of them; a bar that ends before the dashed line at 1 fails${requiredReserve > 1 ? `, the other line is the ${requiredReserve} wanted` : ''}. First: ${placeOf(shown[0]!)}, ${reserveText(shown[0]!.reserve)}.`,
+    description: `Bars of the ${shown.length} of ${checks.length} checks that are nearest to their required reserve. A check fails where its bar ends before the dashed line at 1${requiredReserve > 1 ? `; the other line is the required reserve of ${requiredReserve}` : ''}. First: ${placeOf(shown[0]!)}, ${reserveText(shown[0]!.reserve)}.`,
     value: { title: 'reserve: capacity over demand', unit: '1', zero: true },
     bars: shown.map((check) => ({
       name: check.joint === undefined ? check.id : `${check.id}, ${check.joint}`,
@@ -77,10 +77,10 @@ function tornado({ leg, governing }: Assessment): Chart {
   const labelled = (reserve: number, input: Quantity) => (reserve > base ? String(input) : '')
   const end = (reserve: number) => Number(Math.min(reserve, 3 * base + 1).toPrecision(6))
   return barChart({
-    title: `What moves the governing reserve (${placeOf(governing)}, ${governing.caseTitle.toLowerCase()})`,
+    title: `Sensitivity of the governing reserve (${placeOf(governing)}, ${governing.caseTitle.toLowerCase()})`,
     description:
       shown.length === 0
-        ? 'No quantity of the leg moves the governing reserve when it changes by two per cent.'
+        ? 'A change of two per cent in any one quantity of the leg leaves the governing reserve as it is.'
         : `Reserve with each value two per cent lower and two per cent higher, those that move it most first: ${shown
             .slice(0, 3)
             .map(({ path, atFrom, atTo }) => `${path} ${reserveText(atFrom!.si)} to ${reserveText(atTo!.si)}`)
@@ -113,11 +113,11 @@ function torqueSpeed(leg: Prepared): Chart {
   const series = clouds.map(({ name, points }) => ({ name, points: points.map(([speed, torque]) => [rpm(speed), torque] as const) }))
   return pointChart({
     title: 'Torque and speed of the motors over a stride',
-    description: `Each mark is one moment of a stride at a motor's shaft, inertia of links and rotor included; the line is what the motor gives at the supply voltage, winding as warm as after walking.${series.length < 4 ? ' A gait that the leg cannot follow is left out.' : ''}`,
+    description: `Each mark is one moment of a stride at a motor's shaft, with the inertia of links and rotor. The line is the motor limit at the supply voltage, with the winding as warm as after walking.${series.length < 4 ? ' A gait that the leg cannot follow is not shown.' : ''}`,
     x: { title: 'motor speed', unit: 'rpm', zero: true },
     y: { title: 'motor torque', unit: 'N m', zero: true },
     series,
-    lines: [{ name: 'what the motor gives', points: motorLimit(leg).map(([speed, torque]) => [rpm(speed), torque] as const) }],
+    lines: [{ name: 'motor limit', points: motorLimit(leg).map(([speed, torque]) => [rpm(speed), torque] as const) }],
   })
 }
 
@@ -171,7 +171,7 @@ function pretensionOverTime(leg: Prepared): Chart {
   const walk = caseState(leg, 'walk')
   return lineChart({
     title: 'Pretension over a year at room temperature',
-    description: `Tension of the resting spans as the cord relaxes, taking ${JOINTS.map((joint) => `${Math.round(100 * leg.drives[joint].pretensionLeft)} % (${joint})`).join(' and ')} as left after a year; below what walking needs a span hangs slack.`,
+    description: `Tension of the resting spans as the cord relaxes. Assumed to be left after a year: ${JOINTS.map((joint) => `${Math.round(100 * leg.drives[joint].pretensionLeft)} % (${joint})`).join(' and ')}. A span hangs slack where its tension is below the tension that walking needs.`,
     x: { title: 'time', unit: 'months' },
     y: { title: 'tension', unit: 'N', zero: true },
     series: [
@@ -207,7 +207,7 @@ function clampOverSeason(leg: Prepared): Chart {
   ] as const
   return lineChart({
     title: 'Clamp load of a bolt over the season',
-    description: `What embedding and creep of the clamped layers leave of each bolt's preload, day by day, walking ${String(new Quantity(leg.x.usage.walkingTime, 'time'))} a day at the temperature of walking.`,
+    description: `Preload left in each bolt after embedding and creep of the clamped layers, day by day, with walking for ${String(new Quantity(leg.x.usage.walkingTime, 'time'))} a day at the temperature of walking.`,
     x: { title: 'time', unit: 'days' },
     y: { title: 'clamp load', unit: 'N', zero: true },
     series: groups.map(([group, name, temperature]) => {

@@ -1,7 +1,7 @@
 import { type Quantity, significant } from '../../units/index.js'
 import type { Assessment, CheckResult } from '../result.js'
 
-/** Cautions that stand at the top of every report. */
+/** Cautions at the top of every report. */
 export const CAUTIONS: readonly string[] = [
   'A tensioned cord stores energy. Guard it, wear eye protection, never stand in line with it, and release the tension before you open a drive.',
   'Legs and drives pinch. Keep hands out of powered legs; cut the supply before you reach in.',
@@ -33,17 +33,19 @@ export function verdictText({ passes, meetsTarget, governing, checks, requiredRe
   const outcome = !passes
     ? `This leg fails: ${failing} of ${checks.length} checks ${are(failing)} below 1. First to fail: ${first} (reserve ${reserveText(governing.reserve)}).`
     : meetsTarget
-      ? `This leg passes: every one of ${checks.length} checks has its required reserve (${significant(requiredReserve)}, or less where the table says so). Nearest to its limit: ${first} (${reserveText(governing.reserve)}).`
-      : `This leg passes, but ${short} of ${checks.length} checks ${are(short)} short of ${short === 1 ? 'its' : 'their'} required reserve (${significant(requiredReserve)}, or less where the table says so). Nearest to its limit: ${first} (${reserveText(governing.reserve)}).`
-  return coupling === 'settled' ? outcome : `${outcome} In some load cases heat and resistance do not converge: see below.`
+      ? `This leg passes: every one of ${checks.length} checks has its required reserve (${significant(requiredReserve)}, or less where the table lists a lower one). Nearest to its limit: ${first} (${reserveText(governing.reserve)}).`
+      : `This leg passes, but ${short} of ${checks.length} checks ${are(short)} short of ${short === 1 ? 'its' : 'their'} required reserve (${significant(requiredReserve)}, or less where the table lists a lower one). Nearest to its limit: ${first} (${reserveText(governing.reserve)}).`
+  return coupling === 'settled'
+    ? outcome
+    : `${outcome} In some load cases heat and resistance do not converge: see "Load cases without a thermal steady state".`
 }
 
 const are = (n: number) => (n === 1 ? 'is' : 'are')
 
-/** How much rests on priors, in words. */
+/** Share of priors and of undecided checks, in words. */
 export function priorsText({ priors }: Assessment): string {
   const percent = (x: number) => `${Math.round(100 * x)} %`
-  return `${percent(priors.share)} of the sources behind these checks are priors (unverified values, common practice, assumptions); ${percent(priors.undecided)} of the checks change sides within the range of their uncertain values.`
+  return `${percent(priors.share)} of the sources behind these checks are priors (unverified values, common practice, assumptions); ${percent(priors.undecided)} of the checks pass at one end of the range of their uncertain values and fail at the other.`
 }
 
 /** First letter large. */
@@ -67,9 +69,9 @@ export function footText({ foot }: Assessment): readonly string[] {
   return [
     `Error of the foot: ${error.lines.map(({ name, worstCorner }) => `${name} up to ${worstCorner}`).join('; ')}; together up to ${error.together.worstCorner}, root sum of squares ${error.together.rss}.`,
     stiffness === undefined || deflection === undefined
-      ? 'The drives slip, or are too soft to hold the standing load in this pose: there is no stiffness to speak of.'
-      : `Stiffness felt by a push on the free foot: forward ${stiffness.x}, sideways ${stiffness.y}, upright ${stiffness.z}; under the standing load the foot gives ${deflection.z} upright.`,
-    `Resonance with the leg in the air, motor held: hip ${resonance.hip.motorLocked}, knee ${resonance.knee.motorLocked}; a controller on the motor side can usually reach ${usableBandwidth}.`,
+      ? 'The drives slip, or are too soft to hold the standing load in this pose, so the stiffness of the foot cannot be calculated.'
+      : `Stiffness of the free foot: forward ${stiffness.x}, sideways ${stiffness.y}, vertical ${stiffness.z}. The vertical deflection of the foot under the standing load is ${deflection.z}.`,
+    `Resonance with the leg in the air and the motor locked: hip ${resonance.hip.motorLocked}, knee ${resonance.knee.motorLocked}. The bandwidth that a controller on the motor side can usually reach is ${usableBandwidth}.`,
   ]
 }
 

@@ -84,7 +84,7 @@ export function gaitClouds(leg: Prepared): readonly GaitCloud[] {
   })
 }
 
-/** What the motor gives at the open-circuit supply voltage, from the controller's current limit to its highest speed, the winding as warm as after walking. */
+/** Motor limit at the open-circuit supply voltage, from the controller's current limit to its highest speed, the winding as warm as after walking. */
 export function motorLimit(leg: Prepared): readonly Point[] {
   const { heat } = caseState(leg, 'walk').joints.knee
   const { motor, supply, controller } = leg.x

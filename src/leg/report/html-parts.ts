@@ -37,7 +37,7 @@ ${main}
 `
 }
 
-/** Blocks as HTML, headings one level lower where asked. */
+/** Blocks as HTML, with headings one level lower as an option. */
 export const htmlBlocks = (blocks: readonly Block[], lower: 0 | 1 = 0): string => blocks.map((block) => html(block, lower)).join('\n')
 
 /** A page as a part of another: its title is a heading there. */

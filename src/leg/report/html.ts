@@ -1,5 +1,6 @@
 import type { Step } from '../../formula/index.js'
 import { amountText } from '../assess/sentence.js'
+import { LOAD_CASES } from '../cases/events.js'
 import type { Assessment, CheckResult } from '../result.js'
 import { chartTable } from './chart-table.js'
 import { reportCharts } from './charts.js'
@@ -33,7 +34,7 @@ export function htmlReport(assessment: Assessment, pictures?: readonly ReportPic
 <h2 id="verdict">Verdict</h2>
 <p class="verdict ${assessment.passes ? 'holds' : 'fails'}">${escaped(verdictText(assessment))}</p>
 <p>${escaped(governing.sentence)}</p>
-<p>What would help: ${escaped(governing.remedy)}.</p>
+<p>Remedy: ${escaped(governing.remedy)}.</p>
 <p>${escaped(priorsText(assessment))}</p>
 </section>
 <section aria-labelledby="cautions">
@@ -42,10 +43,10 @@ export function htmlReport(assessment: Assessment, pictures?: readonly ReportPic
 </section>
 <section aria-labelledby="checks">
 <h2 id="checks">Checks, nearest to its limit first</h2>
-<p>Reserve is capacity over demand; temperatures are compared as rises above the air. The order is by reserve over the reserve wanted. The range takes every uncertain value at its bad end, and at its good end.</p>
+<p>Reserve is capacity over demand. Temperatures are compared as rises above the air. Checks are ordered by reserve over required reserve. The two ends of the range are the reserves with every uncertain value at its unfavourable end and at its favourable end.</p>
 ${htmlTable(
   'Every check with its reserve',
-  ['standing', 'part', 'how it fails', 'load case', 'demand', 'capacity', 'reserve', 'wanted', 'range'],
+  ['standing', 'part', 'how it fails', 'load case', 'demand', 'capacity', 'reserve', 'required reserve', 'range'],
   checks.map((check, i) => [
     `<span class="${standing(check)}">${standing(check)}</span>`,
     `<a href="#check-${i}">${escaped(placeOf(check))}</a>`,
@@ -67,7 +68,7 @@ ${chartsHtml(pictures ?? reportCharts(assessment).map((one) => ({ ...one, svg: u
 <h2 id="cases">Load cases</h2>
 <dl>${cases.map((one) => `<dt>${escaped(one.title)}</dt><dd>${escaped(one.story)}</dd>`).join('')}</dl>
 ${htmlTable(
-  'What each load case asks of each joint',
+  'Loads of each joint in each load case',
   [
     'load case',
     'joint',
@@ -123,20 +124,20 @@ ${unsettledHtml(assessment)}
 ${checks.map(checkHtml).join('\n')}
 </section>
 <section aria-labelledby="open">
-<h2 id="open">Values that the specification left open</h2>
+<h2 id="open">Assumed values</h2>
 ${htmlTable(
-  'Defaults and their reasons',
-  ['field', 'taken', 'why', 'evidence'],
+  'Assumed values and their reasons',
+  ['field', 'value', 'reason', 'evidence'],
   leg.defaults.map(({ path, value, why }) => [path, value, why.where, EVIDENCE[why.level] ?? why.level].map(escaped)),
 )}
-${assessment.notEvaluated.length === 0 ? '' : `<h3>Checks not made</h3><ul>${assessment.notEvaluated.map(({ id, why }) => `<li>${escaped(id)}: ${escaped(why)}</li>`).join('')}</ul>`}
+${assessment.notEvaluated.length === 0 ? '' : `<h3>Checks not evaluated</h3><ul>${assessment.notEvaluated.map(({ id, why }) => `<li>${escaped(id)}: ${escaped(why)}</li>`).join('')}</ul>`}
 </section>`,
   )
 }
 
 function chartsHtml(pictures: readonly ReportPicture[]): string {
   const note = pictures.every(({ svg }) => svg === undefined)
-    ? '<p>The charts are not drawn in this copy of the report; their numbers stand in the tables. (Pictures need the packages vega and vega-lite.)</p>'
+    ? '<p>The charts are not drawn in this copy of the report; the tables hold their numbers. (Pictures need the packages vega and vega-lite.)</p>'
     : ''
   return `${note}<div class="charts">${pictures.map(figure).join('\n')}</div>`
 }
@@ -159,18 +160,18 @@ function figure({ id, chart, svg }: ReportPicture): string {
 
 function unsettledHtml({ unsettled }: Assessment): string {
   if (unsettled.length === 0) return ''
-  return `<h3>What does not come to rest</h3><ul>${unsettled.map(({ case: id, joint, loop, why }) => `<li>${escaped(`${id}, ${joint}: ${loop}. ${why}`)}</li>`).join('')}</ul>`
+  return `<h3>Load cases without a thermal steady state</h3><ul>${unsettled.map(({ case: id, joint, loop, why }) => `<li>${escaped(`${LOAD_CASES[id].title}, ${joint}: ${loop}. ${why}`)}</li>`).join('')}</ul>`
 }
 
 function checkHtml(check: CheckResult, i: number): string {
   const others =
     check.otherCases.length === 0
       ? ''
-      : `<p>Other load cases: ${check.otherCases.map((one) => `${escaped(one.case)} ${reserveText(one.reserve)}`).join(', ')}.</p>`
+      : `<p>Reserves in other load cases: ${check.otherCases.map((one) => `${escaped(LOAD_CASES[one.case].title)} (${reserveText(one.reserve)})`).join('; ')}.</p>`
   return `<article id="check-${i}">
 <h3>${escaped(capital(placeOf(check)))}: ${escaped(check.mode)}</h3>
 <p>${escaped(check.sentence)}</p>${others}
-<p>What would help: ${escaped(check.remedy)}.</p>
+<p>Remedy: ${escaped(check.remedy)}.</p>
 ${check.notes.length === 0 ? '' : `<ul class="notes">${check.notes.map((note) => `<li>Note: ${escaped(note)}.</li>`).join('')}</ul>`}
 <details><summary>Calculation (${check.steps.length} steps) and sources</summary>
 <ol class="chain">${check.steps.map(stepHtml).join('')}</ol>

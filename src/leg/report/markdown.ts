@@ -1,5 +1,6 @@
 import type { Step } from '../../formula/index.js'
 import { amountText } from '../assess/sentence.js'
+import { LOAD_CASES } from '../cases/events.js'
 import type { Assessment, CheckResult } from '../result.js'
 import { literal, markdownTable } from './blocks.js'
 import {
@@ -25,14 +26,14 @@ export function markdownReport(assessment: Assessment): string {
     leg.remark === undefined ? '' : `> ${literal(leg.remark).replaceAll(/\s+/g, ' ')}`,
     `**${verdictText(assessment)}**`,
     literal(assessment.governing.sentence),
-    `What would help: ${assessment.governing.remedy}.`,
+    `Remedy: ${assessment.governing.remedy}.`,
     priorsText(assessment),
     '## Cautions',
     CAUTIONS.map((caution) => `- ${caution}`).join('\n'),
     '## Checks, nearest to its limit first',
-    'Reserve is capacity over demand; temperatures are compared as rises above the air. The order is by reserve over the reserve wanted. The range takes every uncertain value at its bad end, and at its good end.',
+    'Reserve is capacity over demand. Temperatures are compared as rises above the air. Checks are ordered by reserve over required reserve. The two ends of the range are the reserves with every uncertain value at its unfavourable end and at its favourable end.',
     markdownTable(
-      ['', 'part', 'how it fails', 'load case', 'demand', 'capacity', 'reserve', 'wanted', 'range'],
+      ['', 'part', 'how it fails', 'load case', 'demand', 'capacity', 'reserve', 'required reserve', 'range'],
       checks.map((check) => [
         standing(check),
         placeOf(check),
@@ -93,20 +94,20 @@ export function markdownReport(assessment: Assessment): string {
     unsettledText(assessment),
     '## What to measure first',
     assessment.priors.tests.length === 0
-      ? 'Nothing stands out.'
+      ? 'No measurement decides more checks than the others.'
       : assessment.priors.tests
           .map(({ what, test, checks: names }) => `- **${capital(what)}**: ${test}. It decides ${names.join(', ')}.`)
           .join('\n'),
     '## Calculations',
     ...checks.map(checkText),
-    '## Values that the specification left open',
+    '## Assumed values',
     markdownTable(
-      ['field', 'taken', 'why', 'evidence'],
+      ['field', 'value', 'reason', 'evidence'],
       leg.defaults.map(({ path, value, why }) => [path, value, why.where, EVIDENCE[why.level] ?? why.level]),
     ),
     assessment.notEvaluated.length === 0
       ? ''
-      : `## Checks not made\n\n${assessment.notEvaluated.map(({ id, why }) => `- ${id}: ${why}`).join('\n')}`,
+      : `## Checks not evaluated\n\n${assessment.notEvaluated.map(({ id, why }) => `- ${id}: ${why}`).join('\n')}`,
   ]
     .filter((part) => part !== '')
     .join('\n\n')}\n`
@@ -114,18 +115,18 @@ export function markdownReport(assessment: Assessment): string {
 
 function unsettledText({ unsettled }: Assessment): string {
   if (unsettled.length === 0) return ''
-  return `## What does not come to rest\n\n${unsettled.map(({ case: id, joint, loop, why }) => `- ${id}, ${joint}: ${loop}. ${why}`).join('\n')}`
+  return `## Load cases without a thermal steady state\n\n${unsettled.map(({ case: id, joint, loop, why }) => `- ${LOAD_CASES[id].title}, ${joint}: ${loop}. ${why}`).join('\n')}`
 }
 
 function checkText(check: CheckResult): string {
   const others =
     check.otherCases.length === 0
       ? ''
-      : `Other load cases: ${check.otherCases.map((one) => `${one.case} ${reserveText(one.reserve)}`).join(', ')}.`
+      : `Reserves in other load cases: ${check.otherCases.map((one) => `${LOAD_CASES[one.case].title} (${reserveText(one.reserve)})`).join('; ')}.`
   return [
     `### ${capital(placeOf(check))}: ${check.mode}`,
     literal(`${check.sentence} ${others}`.trim()),
-    `What would help: ${check.remedy}.`,
+    `Remedy: ${check.remedy}.`,
     check.notes.length === 0 ? '' : check.notes.map((note) => `- Note: ${note}.`).join('\n'),
     `<details><summary>Calculation (${check.steps.length} steps), sources</summary>`,
     check.steps.map(stepText).join('\n'),

@@ -38,7 +38,7 @@ async function renderer() {
 /**
  * One chart as SVG, in the colours of the page that it is put into (`currentColor`).
  *
- * Needs the packages `vega` and `vega-lite` (6) beside limbwright; rejects with an error that says so where they are missing.
+ * Needs the packages `vega` and `vega-lite` (6) beside limbwright; rejects with an error that names them where they are missing.
  */
 export async function chartSvg(chart: Chart): Promise<string> {
   const { vega, lite } = await renderer()
@@ -53,7 +53,7 @@ export async function chartSvg(chart: Chart): Promise<string> {
 
 /**
  * The charts of a report, rendered: hand them to `htmlReport`. Where the packages that render are not installed the pictures are left out, and the
- * report shows the numbers as tables and says so.
+ * report shows the numbers as tables with a note.
  */
 export async function reportPictures(assessment: Assessment): Promise<readonly ReportPicture[]> {
   const charts = reportCharts(assessment)

@@ -1,4 +1,4 @@
-/** The look of the report: system fonts, light and dark, fit for printing; standing is said in words, and colour only repeats it. */
+/** The look of the report: system fonts, light and dark, fit for printing; words carry the standing, and colour only repeats it. */
 export const STYLE = `
 :root { color-scheme: light dark; --ink: #1a1a1a; --paper: #ffffff; --soft: #f2f2f2; --line: #c8c8c8; --bad: #a33b00; --mid: #7a5a00; --good: #00614a; --link: #00508a; }
 @media (prefers-color-scheme: dark) { :root { --ink: #ececec; --paper: #161616; --soft: #232323; --line: #484848; --bad: #ff9a66; --mid: #f0c75e; --good: #5fd3b0; --link: #7cc0f0; } }

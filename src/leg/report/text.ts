@@ -4,7 +4,7 @@ import { bandText, placeOf, reserveText, standing } from './content.js'
 
 /** The ranked checks as a table of plain text for a terminal; the first `rows` of them. */
 export function rankedTable({ checks }: Assessment, rows = checks.length): string {
-  const head = ['', 'part', 'how it fails', 'load case', 'demand', 'capacity', 'reserve', 'wanted', 'range']
+  const head = ['', 'part', 'how it fails', 'load case', 'demand', 'capacity', 'reserve', 'required reserve', 'range']
   const lines = checks
     .slice(0, rows)
     .map((check) => [

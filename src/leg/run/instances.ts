@@ -11,7 +11,7 @@ export interface Structure {
 /** More instances than any index has: keys of cells are numbers in this base. */
 const BASE = 256
 
-/** Finds cells and instances. Cells are made when first asked for. */
+/** Finds cells and instances. Cells are made at their first use. */
 export class Instances {
   readonly cells: Cell[] = []
   readonly leaves: Cell[] = []

@@ -57,7 +57,7 @@ const WRITTEN = [0, 1, 2, -1, Number.POSITIVE_INFINITY]
 /** Makes sheets of one recorded calculation. */
 export class SheetMaker {
   readonly #calculation: Calculation<never>
-  /** Texts of steps, made when first asked for: many checks share them. */
+  /** Texts of steps, made at their first use: many checks share them. */
   readonly #texts = new Map<object, Step>()
   readonly #placed = new Map<Cell, readonly Candidate[]>()
   readonly #steps: SheetStep[] = []

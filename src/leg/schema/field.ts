@@ -1,7 +1,7 @@
 import type { EvidenceLevel } from '../../formula/index.js'
 import type { In, Kind, Quantity } from '../../units/index.js'
 
-/** What may be said of any field: whether it may be left out, the value assumed then, and why. */
+/** Options of any field: whether it may be left out, the value assumed then, and why. */
 interface Open {
   /** The field may be left out; nothing is assumed then. */
   readonly optional?: true

@@ -41,7 +41,7 @@ const radius = (what: string) => ({
 const pinion = z.strictObject({
   ...radius('pinion'),
   wraps: silent(
-    q('count', { min: 0, max: 40 }, 'Full turns of cord on the pinion beside the part turn between the spans.'),
+    q('count', { min: 0, max: 40 }, 'Full turns of cord on the pinion, in addition to the part turn between the spans.'),
     3,
     'three turns',
     'commonPractice',
@@ -109,7 +109,7 @@ export const drive = z.strictObject({
     'the harder case',
   ),
   ends: silent(word(['bondedFerrule', 'swagedSleeve', 'splice', 'knot'], 'How the cord ends are made.'), 'knot', 'the weakest usual end'),
-  endRetention: maybe(band(1, 'Share of the cord strength that the end keeps; by kind of end when silent.')),
+  endRetention: maybe(band(1, 'Share of the cord strength that the end keeps. Default: by kind of end.')),
   anchor,
   tensioner,
   efficiency: silent(
@@ -131,5 +131,5 @@ export const bondedEnd = z.strictObject({
     '8 MPa',
     'slippery fibres bond badly; pull-test yours',
   ),
-  mechanicalLock: silent(flag('Whether a cone or a knot in the resin locks the cord beside the bond.'), false, 'none given'),
+  mechanicalLock: silent(flag('Whether a cone or a knot in the resin locks the cord as well as the bond.'), false, 'none given'),
 })

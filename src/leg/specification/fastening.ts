@@ -64,9 +64,7 @@ const bolts = z.strictObject({
     'a nut held by a spanner',
   ),
   stack: z.array(layer).min(1).max(12),
-  bossDiameter: maybe(
-    q('length', { above: 0 }, 'Diameter of the clamped printed boss around each bolt; three head diameters when silent.'),
-  ),
+  bossDiameter: maybe(q('length', { above: 0 }, 'Diameter of the clamped printed boss around each bolt. Default: three head diameters.')),
   retightened: silent(flag('Whether the bolts are tightened again after a week.'), false, 'not promised'),
 })
 

@@ -17,7 +17,7 @@ import {
 export interface FieldMeta {
   /** What the field means, for editors and messages. */
   readonly meaning: string
-  /** What is accepted, as messages say it. */
+  /** Accepted values, as messages list them. */
   readonly accepts: string
   /** The JSON Schema of what may be written. */
   readonly json: Record<string, unknown>
@@ -25,11 +25,11 @@ export interface FieldMeta {
   readonly refersTo?: 'material' | 'cord'
   /** The words it may be, where they are a list. */
   readonly names?: () => readonly string[]
-  /** What is taken when nothing is written, and why. */
+  /** The assumed value of a field that is not given, and the reason. */
   readonly fallback?: Fallback
 }
 
-/** A value taken when the document is silent. */
+/** The assumed value of a field that the document does not give. */
 export interface Fallback {
   readonly value: unknown
   readonly why: Source
@@ -66,7 +66,7 @@ function accepted(error: unknown): string | undefined {
   return undefined
 }
 
-/** The same field, with a value that is taken when the document is silent; the described leg lists it with its reason. */
+/** The same field, with an assumed value where the document does not give one; the described leg lists it with its reason. */
 export function silent<Out, Given>(
   schema: z.ZodType<Out, Given>,
   value: NoInfer<Given>,

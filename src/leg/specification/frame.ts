@@ -9,7 +9,7 @@ export const robot = z.strictObject({
   standHeight: q('length', { above: 0 }, 'Height of the hip axis above the ground when standing.'),
   hipSpacing: silent(q('length', { above: 0 }, 'Distance from front to rear hip.'), '400 mm', 'a body of ordinary proportions'),
   hipTrack: silent(q('length', { above: 0 }, 'Distance from left to right sideways-hip axis.'), '200 mm', 'a body of ordinary proportions'),
-  centreOfMassHeight: maybe(q('length', { above: 0 }, 'Height of the centre of mass when standing; the hip height when silent.')),
+  centreOfMassHeight: maybe(q('length', { above: 0 }, 'Height of the centre of mass when standing. Default: the hip height.')),
 })
 
 const link = (name: string) =>

@@ -7,7 +7,7 @@ type Document = Record<string, unknown>
 const STEPS: Readonly<Record<number, (document: Document) => Document>> = {
   // Version 1 had one `air` temperature and no section of its own for the weather.
   1: ({ air, ...rest }) => (air === undefined ? rest : { ...rest, environment: { ...(rest.environment as object), normalAir: air } }),
-  // Version 2 had a layer height, which no check asked for, and a duty factor of hops, which follows from height and travel.
+  // Version 2 had a layer height, which no check used, and a duty factor of hops, which follows from height and travel.
   2: ({ print, usage, ...rest }) => ({
     ...rest,
     ...(print === undefined ? {} : { print: without(print, 'layerHeight') }),

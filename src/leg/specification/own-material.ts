@@ -68,7 +68,7 @@ function madeOf({ basedOn, ...values }: OwnMaterial): Material {
   for (const [name, value] of Object.entries(values)) {
     if (!NAMES.includes(name)) {
       const near = nearName(name, NAMES)
-      problems.push(`${name} is no property of a material${near === undefined ? '' : `, did you mean ${near}?`}`)
+      problems.push(`${name} is not a property of a material${near === undefined ? '' : `, did you mean ${near}?`}`)
       continue
     }
     try {

@@ -11,7 +11,7 @@ export const motor = z.strictObject({
       'How Kv was found: peak line-to-line EMF of the spun motor, no-load speed over DC voltage in six-step drive, or a catalogue that does not say.',
     ),
     'catalogue',
-    'not said: the constant is known to some per cent only',
+    'not specified: the constant is known to some per cent only',
     'commonPractice',
   ),
   terminalResistance: q('electricalResistance', { above: 0 }, 'Resistance between two terminals at 20 degC.'),
@@ -24,9 +24,9 @@ export const motor = z.strictObject({
   ),
   polePairs: maybe(q('count', { min: 1, max: 60 }, 'Pole pairs; needed with phaseInductance.')),
   phaseInductance: silent(
-    q('inductance', { min: 0 }, 'Inductance of one phase: it takes its share of the voltage at speed.'),
+    q('inductance', { min: 0 }, 'Inductance of one phase: the voltage across it grows with speed.'),
     '0 H',
-    'not said: the voltage that the inductance takes is left out',
+    'not specified: the voltage across the inductance is neglected',
   ),
   encoderCounts: silent(
     q('count', { min: 12, max: 16_777_216 }, 'Counts of the encoder per turn of the motor.'),
@@ -111,7 +111,7 @@ export const controller = z.strictObject({
     'a small three-phase bridge',
   ),
   switchingLoss: silent(
-    q('power', { min: 0 }, 'Loss beside conduction: switching, gate drive, logic.'),
+    q('power', { min: 0 }, 'Loss besides conduction: switching, gate drive, logic.'),
     '0.6 W',
     'a small three-phase bridge',
   ),

@@ -21,7 +21,7 @@ const NOWHERE = (): Place => ({})
 
 /**
  * The data of a specification: an object as it is, JSON or YAML text parsed (JSON is YAML, and read by the same rules, so that a key
- * that stands twice is refused there too). Throws one `InputError` for a text that is too long, cannot be parsed, repeats a key,
+ * that occurs twice is an error there too). Throws one `InputError` for a text that is too long, cannot be parsed, repeats a key,
  * multiplies itself by aliases, or carries keys that would reach into an object's prototype.
  */
 export function readDocument(where: string, given: unknown): Read {
@@ -101,7 +101,7 @@ function repeatedKeys(document: Document, lines: LineCounter): Issue[] {
           issues.push({
             path: placeText(lines.linePos(key.range?.[0] ?? 0)),
             given: `a second ${show(key.value)}`,
-            accepts: 'each name may stand once in a section',
+            accepts: 'each name may occur once in a section',
           })
         seen.add(key.value)
       }

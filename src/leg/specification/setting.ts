@@ -12,16 +12,19 @@ export const environment = z.strictObject({
     'reference temperature of ISO 1',
     'unverified',
   ),
-  surroundings: maybe(q('temperature', {}, 'Radiant temperature of the surroundings; the air temperature when silent.')),
+  surroundings: maybe(q('temperature', {}, 'Radiant temperature of the surroundings. Default: the air temperature.')),
   wind: silent(
     q('velocity', { min: 0 }, 'Air speed over the motor while walking on an ordinary day.'),
     '0 m/s',
     'still air, the cautious case',
   ),
   coolingFactor: silent(
-    band(10, 'What air and radiation carry off the motors and their mounts, over what the film formulas say: low, typical, high.'),
+    band(
+      10,
+      'Heat that air and radiation carry off the motors and their mounts, over the heat that the film formulas give: low, typical, high.',
+    ),
     { low: 0.8, typical: 1, high: 1.2 },
-    'scatter of film formulas between bodies that stand close together; one heating curve tells yours',
+    'scatter of film formulas between bodies that stand close together; one heating curve measures yours',
   ),
   altitude: silent(q('length', { min: '-500 m', max: '6000 m' }, 'Altitude.'), '0 m', 'sea level'),
   humidity: silent(
@@ -37,7 +40,7 @@ export const print = z.strictObject({
   lineWidth: silent(q('length', { above: 0 }, 'Width of one wall line.'), '0.45 mm', 'the usual setting', 'commonPractice'),
   walls: silent(whole(1, 40, 'Number of wall lines.'), 5, 'strong parts', 'commonPractice'),
   infill: silent(
-    q('ratio', { min: 0, max: 1 }, 'Infill density beside fasteners and under clamp load.'),
+    q('ratio', { min: 0, max: 1 }, 'Infill density next to fasteners and under clamp load.'),
     0.4,
     'a usual setting',
     'commonPractice',
@@ -52,7 +55,7 @@ const gait = (name: string, speed: string, duty: number, why: string) =>
     clearance: silent(q('length', { above: 0 }, `Height the foot is lifted at a ${name}.`), '40 mm', why),
   })
 
-/** What the robot is asked to do, and for how long. */
+/** Tasks of the robot, and their durations. */
 export const usage = z.strictObject({
   walk: gait('walk', '0.3 m/s', 0.75, 'a slow walk with three feet on the ground').prefault({}),
   trot: gait('trot', '0.8 m/s', 0.5, 'a trot with diagonal pairs').prefault({}),
@@ -72,12 +75,12 @@ export const usage = z.strictObject({
   shelfTime: silent(q('time', { above: 0 }, 'Time on the shelf under pretension.'), '1 year', 'between two seasons'),
   shelfTemperature: silent(q('temperature', {}, 'Temperature on the shelf.'), '25 degC', 'a heated room in summer'),
   landingTravel: silent(
-    q('length', { above: 0 }, 'How far the legs give when landing, and push when hopping (controlled knee bend).'),
+    q('length', { above: 0 }, 'How far the legs flex when landing, and push when hopping (controlled knee bend).'),
     '60 mm',
-    'legs that give way on landing',
+    'legs that flex on landing',
   ),
   touchDownHeight: maybe(
-    q('length', { above: 0 }, 'Height of the hip when the feet touch down in a landing; the standing height when silent.'),
+    q('length', { above: 0 }, 'Height of the hip when the feet touch down in a landing. Default: the standing height.'),
   ),
   wantedReserve: silent(q('ratio', { min: 1 }, 'Reserve every check should have.'), 1.25, 'a quarter over, for estimates of this kind'),
 })

@@ -13,5 +13,5 @@ export const controller = {
   /** Thermal resistance from board to air, or to the plate it is mounted on. Default: 14 K/W. */
   toAir: { kind: 'thermalResistance', above: 0, default: '14 K/W', because: 'a bare board of 40 mm square in still air' },
   /** Mass of the board. Default: 0 kg. */
-  mass: { kind: 'mass', min: 0, max: '10 kg', default: '0 kg', because: 'not stated: neglected beside the motor' },
+  mass: { kind: 'mass', min: 0, max: '10 kg', default: '0 kg', because: 'not specified: negligible compared with the motor' },
 } as const satisfies Fields

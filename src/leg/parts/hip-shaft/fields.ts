@@ -89,5 +89,5 @@ export const axialFactor = constant('bearing.axialFactor', {
 export const leastLoss = constant('bearing.leastLoss', {
   kind: 'length',
   typical: 1e-9,
-  source: { level: 'assumption', where: 'a nanometre is nothing' },
+  source: { level: 'assumption', where: 'a nanometre is negligible' },
 })

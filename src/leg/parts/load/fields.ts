@@ -65,7 +65,7 @@ export const feetOfDrop = constant('event.feetOfDrop', { kind: 'count', typical:
 export const moment = constant('event.moment', {
   kind: 'time',
   typical: 1,
-  source: { level: 'assumption', where: 'the time that short-term strength stands for' },
+  source: { level: 'assumption', where: 'the time that short-term strength refers to' },
 })
 export const once = constant('event.once', { kind: 'count', typical: 1, source: CHOICE })
 export const day = constant('event.day', { kind: 'time', typical: 86_400, source: { level: 'standard', where: 'ISO 80000-3: 24 h' } })

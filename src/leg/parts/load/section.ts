@@ -6,7 +6,7 @@ export const environment = {
   assemblyTemperature: { kind: 'temperature', default: '20 degC', because: 'reference temperature of ISO 1', level: 'unverified' },
   /** Radiant temperature of the surroundings. Default: the temperature of the air. */
   surroundings: { kind: 'temperature', optional: true },
-  /** What air and radiation carry off motors and mounts, over what the film formulas give. Default: 0.8 to 1.2. */
+  /** Heat that air and radiation carry off motors and mounts, over the heat that the film formulas give. Default: 0.8 to 1.2. */
   coolingFactor: {
     band: 'ratio',
     max: 10,

@@ -51,7 +51,7 @@ const blank = (): JointLoad => ({
   shaft: [[], []],
 })
 
-/** Torque that is only rounding is none. */
+/** Torques below this are rounding errors and count as zero. */
 const clean = (torque: number) => (Math.abs(torque) < 1e-12 ? 0 : torque)
 
 function take(joint: JointLoad, end: 0 | 1, torque: number, shaftTorque: number, angle: number, rate: number, loaded: boolean): void {
@@ -76,7 +76,7 @@ export const rodOf = ({ mass, length }: { mass: number; length: number }): reado
   return [mass, 0, 0, -length / 2, across, across, 0, 0, 0, 0]
 }
 
-/** Inverse dynamics of the links as even rods; the hip link stands still where hip and knee move. */
+/** Inverse dynamics of the links as uniform rods; the hip link does not move where hip and knee move. */
 export function rodDynamics(
   x: Pick<StrideInput, 'hipOffset' | 'upperLink' | 'lowerLink' | 'upperMass' | 'lowerMass'>,
   gravity: number,
@@ -309,8 +309,8 @@ export const strideLoads = /* @__PURE__ */ formula('leg.strideLoads', {
     hardestKnee: 'angle',
   },
   assumes: [
-    'links are rigid even rods, point foot',
-    'the body moves evenly',
+    'links are rigid uniform rods, point foot',
+    'the body moves at constant speed',
     'force along the ground in proportion to the force across it, at its worst end in every moment',
     'eight moments of stance and twelve of swing: the largest torque to three per cent',
   ],

@@ -23,7 +23,7 @@ const scatter = line(
   '(upper − lower) / sigmas',
   (x) => (x.upper - x.lower) / x.sigmas,
 )
-const atLeast = line('chance told apart', { chance: 'ratio', least: 'ratio' }, 'ratio', 'max(chance, least)', (x) =>
+const atLeast = line('smallest chance that is resolved', { chance: 'ratio', least: 'ratio' }, 'ratio', 'max(chance, least)', (x) =>
   Math.max(x.chance, x.least),
 )
 const drag = line(

@@ -111,7 +111,7 @@ export const looseAccepted = constant('boss.looseAccepted', {
 export const leastChance = constant('boss.leastChance', {
   kind: 'ratio',
   typical: 1e-6,
-  source: assumption('chances below one in a million are not told apart'),
+  source: assumption('chances below one in a million are not distinguished'),
 })
 export const mostReserve = constant('pin.mostReserve', {
   kind: 'ratio',

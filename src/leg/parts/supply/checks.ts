@@ -5,7 +5,7 @@ import { sag } from './values.js'
 
 const drawn = line('current drawn', { current: 'current' }, 'current', 'max(current, 0)', ({ current }) => Math.max(current, 0))
 const brownOut = line(
-  'current that it cannot give',
+  'current that it cannot deliver',
   { share: 'ratio', current: 'current' },
   'current',
   'share · current',
@@ -23,7 +23,7 @@ const available = line(
 const failing = constant('supply.failing', {
   kind: 'ratio',
   typical: 0.999,
-  source: { level: 'assumption', where: 'a supply that cannot give the power at all fails' },
+  source: { level: 'assumption', where: 'a supply that cannot deliver the power fails' },
 })
 const demand = value('supply.demand', ['leg', 'event', 'air'], (use) => {
   const { current, state } = use(sag)
@@ -49,7 +49,7 @@ export const supplyChecks: readonly Check[] = [
     demand,
     capacity,
     remark: value('supply.remark', ['leg', 'event', 'air'], (use) =>
-      use(sag).state === 'brownOut' ? 'the supply browns out: it cannot give the power at all' : undefined,
+      use(sag).state === 'brownOut' ? 'the supply browns out: it cannot deliver the power' : undefined,
     ),
     demandIs: 'the current that all legs draw when the drives of the standing legs are at their peak together',
     capacityIs: 'the current limit of the supply',

@@ -39,7 +39,7 @@ const leastWrap = constant('anchor.leastWrap', {
 const ferruleModulus = constant('ferrule.modulus', {
   kind: 'modulus',
   typical: 100e9,
-  source: { level: 'commonPractice', where: 'brass; steel is stiffer, and both are rigid beside the cord' },
+  source: { level: 'commonPractice', where: 'brass; steel is stiffer, and both are rigid compared with the cord' },
 })
 const ferruleThickness = constant('ferrule.wall', {
   kind: 'length',

@@ -198,7 +198,7 @@ export const cordChecks: readonly Check[] = [
       use(loose) ? 'temperature and age leave no pretension at all: the cord is loose' : undefined,
     ),
     demandIs: 'the joint torque',
-    capacityIs: 'the torque at which the slack span carries nothing, with the pretension of this temperature and age',
+    capacityIs: 'the torque at which the slack span has no tension, with the pretension of this temperature and age',
     remedy: 'more pretension, a larger drum, or a cord and frame that change length alike when heated',
   },
   {
@@ -286,7 +286,7 @@ export const cordChecks: readonly Check[] = [
     demand: pretensionNeeded,
     capacity: pretensionAfterShelf,
     unless: value('cord.unlessUnloaded', ['joint'], (use) =>
-      use(walkingTorque) === 0 ? 'walking takes no torque of this joint' : undefined,
+      use(walkingTorque) === 0 ? 'walking needs no torque at this joint' : undefined,
     ),
     demandIs: 'the pretension for the torque of walking',
     capacityIs: 'the pretension left after the time on the shelf at its temperature',

@@ -98,7 +98,7 @@ export const frameMaterial = reference('drive.frameMaterial', ['joint'], 'materi
   joint === 'hip' ? x.plate.material : x.links.upper.material,
 )
 
-/** A pretension below this is none: the cord is loose. */
+/** A cord with less pretension than this is loose. */
 export const looseTension = constant('cord.looseTension', {
   kind: 'force',
   typical: 0.5,
@@ -157,5 +157,5 @@ export const year = constant('cord.year', {
 export const mostYears = constant('cord.mostYears', {
   kind: 'ratio',
   typical: 20,
-  source: { level: 'assumption', where: 'twenty years and more leave the same: nothing to speak of' },
+  source: { level: 'assumption', where: 'twenty years and more leave the same negligible share' },
 })
