@@ -40,7 +40,7 @@ function look(file: string, rows: number): Assessment {
   console.log(`\n${rankedTable(assessment, rows)}\n`)
   console.log(verdictText(assessment))
   console.log(assessment.governing.sentence)
-  console.log(`What would help: ${assessment.governing.remedy}.`)
+  console.log(`Remedy: ${assessment.governing.remedy}.`)
   return assessment
 }
 
@@ -131,7 +131,7 @@ progress(`reading ${Object.keys(logs).length} logs`)
 const learnt = learn(revised.leg, logs)
 for (const one of learnt.moved)
   console.log(
-    `  ${one.path.padEnd(28)} ${one.before.padEnd(20)} is ${one.after.padEnd(28)} (95 %: ${one.interval?.join(' to ') ?? 'cannot be told'})`,
+    `  ${one.path.padEnd(28)} ${one.before.padEnd(20)} is ${one.after.padEnd(28)} (95 %: ${one.interval?.join(' to ') ?? 'undetermined'})`,
   )
 for (const { log, line, message } of learnt.remarks) console.log(`  ${log}, line ${line}: ${message}`)
 console.log(verdictText(learnt.comparison.after))
