@@ -4,7 +4,7 @@ import { strideTiming } from './stride-timing.js'
 import { bezierInto, LIFT_SHAPES, liftShapeInto, SWING_SHAPES, swingShapeInto } from './swing.js'
 import { xyz } from './vectors.js'
 
-/** The inputs of a foot path. @internal */
+/** The inputs of a foot path. */
 export const FOOT_PATH = {
   midStance: { fields: /* @__PURE__ */ xyz('length') },
   stanceSweep: { kind: 'length', min: 0 },

@@ -1,7 +1,7 @@
 import type { Inputs, Si } from '../formula/index.js'
 import { crankFromRockerInto, rockerFromCrankInto } from './four-bar.js'
 
-/** The inputs of a four-bar between hip and knee. @internal */
+/** The inputs of a four-bar between hip and knee. */
 export const FOUR_BAR_KNEE = {
   ground: { kind: 'length', above: 0 },
   crank: { kind: 'length', above: 0 },

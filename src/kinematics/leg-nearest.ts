@@ -31,9 +31,9 @@ export function withinTurns(angle: number, lowest: number, highest: number): num
  */
 export class NearestSearch {
   /** Angles of the best pose so far. */
-  readonly q = new Float64Array(3)
+  readonly q: Float64Array = new Float64Array(3)
   /** The foot there. */
-  readonly foot = new Float64Array(3)
+  readonly foot: Float64Array = new Float64Array(3)
   /** Its distance from the point. */
   miss = Infinity
   private readonly trial = new Float64Array(3)

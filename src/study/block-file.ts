@@ -1,4 +1,3 @@
-import type { FileHandle } from 'node:fs/promises'
 import type { Column } from './table.js'
 
 /** Columns of some rows as text and back. Numbers keep every bit, NaN and infinities included. */
@@ -108,8 +107,13 @@ export interface FileContent {
 const LINE_FEED = 10
 const CHUNK = 1 << 20
 
+/** An open file, as far as it is read here: declared, so that programs without the types of Node compile. */
+export interface ReadableFile {
+  read<B extends Uint8Array>(buffer: B, offset: number, length: number, position: number): Promise<{ bytesRead: number; buffer: B }>
+}
+
 /** The lines of a file that end in a line feed, read piece by piece: a file of results may be longer than the longest string. */
-async function* linesOf(handle: FileHandle): AsyncGenerator<Buffer> {
+async function* linesOf(handle: ReadableFile): AsyncGenerator<Buffer> {
   let rest: Buffer = Buffer.alloc(0)
   for (let at = 0; ; ) {
     const { bytesRead, buffer } = await handle.read(Buffer.allocUnsafe(CHUNK), 0, CHUNK, at)
@@ -125,7 +129,7 @@ async function* linesOf(handle: FileHandle): AsyncGenerator<Buffer> {
 }
 
 /** Reads a file (Node only). Damaged lines are counted and their blocks treated as missing. */
-export async function readContent(handle: FileHandle): Promise<FileContent> {
+export async function readContent(handle: ReadableFile): Promise<FileContent> {
   let header: FileHeader | undefined
   const blocks = new Map<number, EncodedBlock>()
   let goodBytes = 0

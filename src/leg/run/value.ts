@@ -113,7 +113,7 @@ export interface Use<A extends Index> {
   /** A value for instances named here; those the reader has may stay unnamed. */
   at<T, B extends Index>(
     of: Value<T, B>,
-    where: { readonly [X in Exclude<B, Sees<A>>]: Of<X> } & { readonly [X in B & Sees<A>]?: Of<X> },
+    where: { readonly [X in Exclude<B, Sees<A>>]: Of<X> } & { readonly [X in Extract<B, Sees<A>>]?: Of<X> },
   ): T
   /** Instances of an index, in the order of the document; those with given other instances where named. */
   all<X extends Index>(index: X, where?: { readonly [Y in Index]?: Of<Y> }): readonly Of<X>[]
