@@ -3,7 +3,7 @@ import { materialNames } from '../materials/index.js'
 import { didYouMean, InputError, type Kind, oneOfNames, Quantity, show } from '../units/index.js'
 import { QuickLeg } from './assess/quick.js'
 import { appliesTo } from './cases/check.js'
-import { CASE_IDS, type CaseId, LOAD_CASES } from './cases/events.js'
+import { ALL_CASE_IDS, type CaseId, LOAD_CASES } from './cases/events.js'
 import { JOINTS, type LegNumbers, legNumbers } from './numbers.js'
 import { caseList, knownOptions } from './options.js'
 import { CHECKS } from './parts/index.js'
@@ -102,7 +102,7 @@ function known(check: string): void {
 /** Throws for a check that applies to none of the load cases. */
 function applicable(check: string, cases: readonly CaseId[]): void {
   const [id] = check.split(' ')
-  const own = CASE_IDS.filter((one) => CHECKS.some((each) => each.id === id && appliesTo(each, LOAD_CASES[one].event)))
+  const own = ALL_CASE_IDS.filter((one) => CHECKS.some((each) => each.id === id && appliesTo(each, LOAD_CASES[one].event)))
   if (own.some((one) => cases.includes(one))) return
   throw new InputError('legFormula', [
     { path: 'cases', given: cases.join(', '), accepts: `must include a load case that ${check} applies to: ${own.join(', ')}` },

@@ -3,7 +3,16 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { compare, comparisonsOf } from '../../src/leg/assess/compare.js'
 import { calculationOf } from '../../src/leg/calculation.js'
-import { ALL_CASE_IDS, assess, type CaseId, describeLeg, type LegNumbers, legNumbers } from '../../src/leg/index.js'
+import {
+  ALL_CASE_IDS,
+  assess,
+  type CaseId,
+  describeLeg,
+  htmlReport,
+  type LegNumbers,
+  legNumbers,
+  markdownReport,
+} from '../../src/leg/index.js'
 import { CHECKS } from '../../src/leg/parts/index.js'
 import { strideLoads } from '../../src/leg/parts/motion/stride.js'
 
@@ -171,6 +180,14 @@ describe('an assessment in all load cases', () => {
     for (const check of usual.checks) {
       const same = all.checks.find(({ id, joint }) => id === check.id && joint === check.joint)
       expect(same?.reserve, check.id).toBeLessThanOrEqual(check.reserve)
+    }
+  })
+
+  test('both reports hold it, with pictures of a governing case that is not among the usual ones', () => {
+    const all = assess(describeLeg(text), { cases: ALL_CASE_IDS })
+    for (const page of [markdownReport(all), htmlReport(all)]) {
+      expect(page).toContain('End of a landing in the cold, aged cord')
+      expect(page).not.toMatch(/undefined|NaN/)
     }
   })
 })
