@@ -152,6 +152,14 @@ describe('mistakes', () => {
     })
   })
 
+  test.each([
+    ['landingTravel: 90 mm', 'landingTravel: 250 mm', 'usage.landingTravel', 'most folded leg'],
+    ['landingTravel: 90 mm', 'landingTravel: 90 mm, touchDownHeight: 400 mm', 'usage.touchDownHeight', 'straightest leg'],
+    ['landingTravel: 90 mm', 'landingTravel: 90 mm, touchDownHeight: 100 mm', 'usage.touchDownHeight', 'most folded'],
+  ])('a landing beyond what the leg can fold: %s becomes %s', (from, to, path, accepts) => {
+    expect(messages(edited([from, to.replace(', ', '\n  ')]))).toMatchObject([{ path, accepts: expect.stringContaining(accepts) }])
+  })
+
   test('wraps that do not fit their pinion', () => {
     const [issue] = messages(edited(['wraps: 3, length: 14 mm', 'wraps: 9, length: 14 mm']))
     expect(issue?.path).toBe('drives.hip.pinion.length')

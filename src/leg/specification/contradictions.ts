@@ -24,6 +24,7 @@ export function contradictions(data: Partly<LegData>): Issue[] {
     pinAndBoss(data, joint, report)
   }
   reach(data, report)
+  landing(data, report)
   fastenings(data, report)
   thermalParts(data, report)
   return issues
@@ -169,6 +170,30 @@ function reach({ links, robot }: Data, report: Report): void {
       if (wall !== undefined && size !== undefined && 2 * wall.si > size.si)
         report(`links.${name}.wall`, wall, `must be at most half the ${side} (${size})`)
   }
+}
+
+/** A landing starts within the leg's reach and may not fold it further than its knee bends. */
+function landing({ links, robot, joints, usage }: Data, report: Report): void {
+  const [upper, lower] = [links?.upper?.length?.si, links?.lower?.length?.si]
+  const [from, to] = [joints?.knee?.from?.si, joints?.knee?.to?.si]
+  const travel = usage?.landingTravel
+  const touchDown = usage?.touchDownHeight ?? robot?.standHeight
+  if (upper === undefined || lower === undefined || from === undefined || to === undefined || touchDown === undefined) return
+  const hipToFoot = (knee: number) => Math.sqrt(upper ** 2 + lower ** 2 + 2 * upper * lower * Math.cos(knee))
+  const shortest = Math.min(hipToFoot(from), hipToFoot(to))
+  const longest = from < 0 && to > 0 ? upper + lower : Math.max(hipToFoot(from), hipToFoot(to))
+  if (usage?.touchDownHeight !== undefined && (touchDown.si > longest || touchDown.si <= shortest))
+    report(
+      'usage.touchDownHeight',
+      touchDown,
+      `must be above ${millimetres(shortest)} and at most ${millimetres(longest)}, the most folded and the straightest leg within its knee limits`,
+    )
+  else if (travel !== undefined && touchDown.si > shortest && travel.si > touchDown.si - shortest)
+    report(
+      'usage.landingTravel',
+      travel,
+      `must be at most ${millimetres(touchDown.si - shortest)}, from touch-down (hip at ${millimetres(touchDown.si)}) to the most folded leg within its knee limits`,
+    )
 }
 
 function fastenings({ bolts, shaft, bearings, bondedEnd, drives, cords }: Data, report: Report): void {

@@ -64,6 +64,7 @@ const STILL: JointMotion = { torque: 0, shaftTorque: 0, shaftRms: 0, speed: 0, l
 export const jointMotion = value('motion.joint', ['joint', 'stance'], (use, at): JointMotion => {
   if (use.nameOf('stance', at.stance) === 'unloaded') return STILL
   const s = use(stride)
+  if (!Number.isFinite(s.hipLowest)) throw new RangeError('the leg reaches no point of this stance within the length of its links')
   return (use.nameOf('joint', at.joint) as Joint) === 'hip'
     ? {
         torque: s.hipTorque,
