@@ -8,6 +8,7 @@ import {
   assess,
   type CaseId,
   describeLeg,
+  governingReserve,
   htmlReport,
   type LegNumbers,
   legNumbers,
@@ -44,6 +45,13 @@ const light = {
   clearance: 0,
   blocked: false,
 } as const
+
+test.each([0.29, 0.5, Number.NaN])('a landing over %s m, out of reach of the links, has no reserve', (travel) => {
+  const numbers = structuredClone(revised)
+  const usage = { ...numbers.usage, landingTravel: travel }
+  expect(governingReserve(revised, ALL).reserve).toBeGreaterThan(0)
+  expect(governingReserve({ ...numbers, usage }, ALL).reserve).toBe(0)
+})
 
 describe('torques of a pose and a stance against statics by hand', () => {
   test('knee torque of an upright force rises as the leg folds', () => {

@@ -98,6 +98,8 @@ function leaping(use: Read, jumpHeight: number, feet: number, pose: 'touchDown' 
   const [mass, gravity] = [use(robot.mass), use(robot.gravity)]
   const { totalForce: force } = use.run(jumpPush, { mass, jumpHeight, pushTravel: use(load.landingTravel), gravity })
   const touchDown = use(load.touchDownHeight) ?? use(robot.standHeight)
+  if (!(use(load.landingTravel) < touchDown))
+    throw new RangeError('the landing travel must be less than the height of the hip at touch-down')
   const height = pose === 'touchDown' ? use(robot.standHeight) : use.run(landed, { touchDown, travel: use(load.landingTravel) })
   return held(use, 'halfSine', use.run(landingShare, { force, mass, gravity, feet }), height)
 }
