@@ -1,5 +1,6 @@
 import { significant } from '../../units/index.js'
-import { type Block, heading, led, markdownPage, type Page, points, steps, table, text } from '../report/blocks.js'
+import { type Block, heading, led, type Page, points, steps, table, text } from '../report/blocks.js'
+import { markdownPage } from '../report/markdown-blocks.js'
 import type { AssemblyPlan } from './assembly.js'
 
 /** The assembly plan as Markdown. */

@@ -1,6 +1,7 @@
 import { significant } from '../../units/index.js'
 import { JOINTS } from '../numbers.js'
-import { heading, led, markdownPage, type Page, points, steps, table, text } from '../report/blocks.js'
+import { heading, led, type Page, points, steps, table, text } from '../report/blocks.js'
+import { markdownPage } from '../report/markdown-blocks.js'
 import type { ControlSheet, JointControl } from './control.js'
 
 /** The control sheet as Markdown. */

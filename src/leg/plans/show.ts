@@ -1,6 +1,7 @@
 import { Quantity, significant } from '../../units/index.js'
-import { markdownPage, type Page } from '../report/blocks.js'
+import type { Page } from '../report/blocks.js'
 import { htmlBlocks } from '../report/html-parts.js'
+import { markdownPage } from '../report/markdown-blocks.js'
 
 /** Plain data that notebooks show as its page. */
 export function displayed<T extends object>(data: T, pageOf: (data: T) => Page): T {

@@ -1,5 +1,6 @@
 import { significant } from '../../units/index.js'
-import { code, heading, led, markdownPage, type Page, points, subheading, table, text } from '../report/blocks.js'
+import { code, heading, led, type Page, points, subheading, table, text } from '../report/blocks.js'
+import { markdownPage } from '../report/markdown-blocks.js'
 import { endless } from './show.js'
 import type { StandPlan } from './stand.js'
 

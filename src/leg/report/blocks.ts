@@ -1,11 +1,67 @@
-/** A part of a page that is written once and printed as Markdown or as HTML. */
+/** A piece of text: plain, strong, code, or a link to a place of the same page. */
+export type Piece =
+  | string
+  | { readonly text: string; readonly to?: string; readonly strong?: true; readonly code?: true; readonly tone?: Tone }
+/** Text with or without links and emphasis. */
+export type Words = string | readonly Piece[]
+
+/** How a text stands out: by its words first, and by colour where there is some. */
+export type Tone = 'fails' | 'short' | 'holds'
+
+/** What a row or a section belongs to: readers of a page filter by it. */
+export interface Marks {
+  /** Its place on the page, which links lead to. */
+  readonly id?: string
+  readonly joint?: string
+  readonly part?: string
+  /** Load cases, by title. */
+  readonly cases?: readonly string[]
+  readonly state?: string
+}
+
+/** Rows of words under a head. The caption says what they hold to those who cannot see the place of the table. */
+export interface TableOf {
+  readonly caption: string
+  readonly head: readonly string[]
+  readonly rows: readonly (readonly Words[])[]
+  /** What each row belongs to, row by row. */
+  readonly marks?: readonly Marks[]
+}
+
+/** A drawing or chart. Where there is no picture, the words and the table stand for it. */
+export interface Picture {
+  /** Starts each id inside the picture. */
+  readonly id: string
+  readonly title: string
+  /** The result in one sentence. */
+  readonly answer?: string
+  /** What is to be seen, for those who do not see it. */
+  readonly description: string
+  /** An `<svg>` element; absent where it was not drawn. */
+  readonly svg?: string | undefined
+  /** Its numbers. */
+  readonly table?: Omit<TableOf, 'caption'>
+  /** Takes the whole width of a page. Default: two pictures stand side by side where there is room. */
+  readonly wide?: boolean
+}
+
+/** A part of a page that is written once and printed as HTML, as Markdown or as plain text. */
 export type Block =
   | { readonly kind: 'heading'; readonly level: 2 | 3; readonly text: string }
+  /** A part with a title and a place; parts of parts have titles one level lower. */
+  | { readonly kind: 'section'; readonly title: string; readonly blocks: readonly Block[]; readonly marks?: Marks }
   /** A paragraph; its lead, where there is one, stands out before it. */
-  | { readonly kind: 'text'; readonly text: string; readonly lead?: string }
-  | { readonly kind: 'points' | 'steps'; readonly lines: readonly string[] }
-  | { readonly kind: 'table'; readonly head: readonly string[]; readonly rows: readonly (readonly string[])[]; readonly caption: string }
+  | { readonly kind: 'text'; readonly text: Words; readonly lead?: string; readonly tone?: Tone; readonly small?: true }
+  | { readonly kind: 'points' | 'steps'; readonly lines: readonly Words[] }
+  | ({ readonly kind: 'table' } & TableOf)
+  /** Names and values. An empty value is a line to write on. */
+  | { readonly kind: 'facts'; readonly caption: string; readonly rows: readonly (readonly [name: string, value: Words])[] }
   | { readonly kind: 'code'; readonly text: string }
+  /** What can be folded away on a screen, and never is on paper. */
+  | { readonly kind: 'fold'; readonly summary: string; readonly blocks: readonly Block[] }
+  | ({ readonly kind: 'picture' } & Picture)
+  /** Pictures beside each other where there is room. */
+  | { readonly kind: 'pictures'; readonly pictures: readonly Picture[] }
 
 /** A page: its title and what stands on it. */
 export interface Page {
@@ -17,51 +73,49 @@ export interface Page {
 export const heading = (text: string): Block => ({ kind: 'heading', level: 2, text })
 /** A heading of the third level. */
 export const subheading = (text: string): Block => ({ kind: 'heading', level: 3, text })
+/** A part with a title and a place. */
+export const section = (id: string, title: string, blocks: readonly Block[], marks: Marks = {}): Block => ({
+  kind: 'section',
+  title,
+  blocks,
+  marks: { ...marks, id },
+})
 /** A paragraph. */
-export const text = (words: string): Block => ({ kind: 'text', text: words })
+export const text = (words: Words): Block => ({ kind: 'text', text: words })
+/** A remark in smaller letters. */
+export const small = (words: Words): Block => ({ kind: 'text', text: words, small: true })
 /** A paragraph whose first words stand out. */
-export const led = (lead: string, words: string): Block => ({ kind: 'text', text: words, lead })
+export const led = (lead: string, words: Words): Block => ({ kind: 'text', text: words, lead })
 /** A list of points. */
-export const points = (lines: readonly string[]): Block => ({ kind: 'points', lines })
+export const points = (lines: readonly Words[]): Block => ({ kind: 'points', lines })
 /** A numbered list. */
-export const steps = (lines: readonly string[]): Block => ({ kind: 'steps', lines })
+export const steps = (lines: readonly Words[]): Block => ({ kind: 'steps', lines })
 /** Lines as they are to be typed. */
 export const code = (words: string): Block => ({ kind: 'code', text: words })
+/** What can be folded away on a screen. */
+export const fold = (summary: string, blocks: readonly Block[]): Block => ({ kind: 'fold', summary, blocks })
+/** Names and values. */
+export const facts = (caption: string, rows: readonly (readonly [string, Words])[]): Block => ({ kind: 'facts', caption, rows })
+/** A drawing or chart. */
+export const picture = (one: Picture): Block => ({ kind: 'picture', ...one })
 /** A table; cells are printed as they read. The caption says what it holds to those who cannot see its place. */
-export const table = (caption: string, head: readonly string[], rows: readonly (readonly unknown[])[]): Block => ({
+export const table = (
+  caption: string,
+  head: readonly string[],
+  rows: readonly (readonly unknown[])[],
+  marks?: readonly Marks[],
+): Block => ({
   kind: 'table',
   caption,
   head,
-  rows: rows.map((cells) => cells.map(String)),
+  rows: rows.map((cells) => cells.map((cell) => (Array.isArray(cell) ? (cell as readonly Piece[]) : String(cell)))),
+  ...(marks === undefined ? {} : { marks }),
 })
 
-/** A page as Markdown. */
-export const markdownPage = ({ title, blocks }: Page): string => `${[`# ${literal(title)}`, ...blocks.map(markdown)].join('\n\n')}\n`
+/** Text without links and emphasis. */
+export const plainWords = (words: Words): string =>
+  typeof words === 'string' ? words : words.map((piece) => (typeof piece === 'string' ? piece : piece.text)).join('')
 
-function markdown(block: Block): string {
-  switch (block.kind) {
-    case 'heading':
-      return `${'#'.repeat(block.level)} ${literal(block.text)}`
-    case 'text':
-      return literal(block.lead === undefined ? block.text : `**${block.lead}** ${block.text}`.trimEnd())
-    case 'points':
-      return block.lines.map((line) => `- ${literal(line)}`).join('\n')
-    case 'steps':
-      return block.lines.map((line, i) => `${i + 1}. ${literal(line)}`).join('\n')
-    case 'table':
-      return markdownTable(block.head, block.rows)
-    case 'code':
-      return `\`\`\`\n${block.text.trimEnd()}\n\`\`\``
-  }
-}
-
-/** A table as Markdown. */
-export function markdownTable(head: readonly string[], rows: readonly (readonly string[])[]): string {
-  const line = (cells: readonly string[]) => `| ${cells.map(cell).join(' | ')} |`
-  return [line(head), line(head.map(() => '---')), ...rows.map(line)].join('\n')
-}
-
-const cell = (text: string) => literal(text).replaceAll('|', '\\|').replaceAll(/\s+/g, ' ')
-
-/** Text for Markdown in which no name or remark of a document can become a tag, a link or a picture. */
-export const literal = (text: string): string => text.replaceAll('<', '&lt;').replaceAll('](', ']\\(')
+/** The table of a picture, with its caption. */
+export const pictureTable = ({ title, table: numbers }: Picture): TableOf | undefined =>
+  numbers === undefined ? undefined : { caption: `Numbers of the picture: ${title}`, ...numbers }

@@ -1,18 +1,9 @@
-import type { Block, Page } from './blocks.js'
+import { type Block, type Marks, type Page, type Picture, type Piece, pictureTable, type TableOf, type Words } from './blocks.js'
 import { STYLE } from './style.js'
 
 const ENTITIES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' }
 /** Text as it may stand between tags and in attributes. */
 export const escaped = (text: string): string => text.replaceAll(/[&<>"']/g, (c) => ENTITIES[c] as string)
-
-/** A table with a caption; cells are HTML. */
-export function htmlTable(caption: string, head: readonly string[], rows: readonly (readonly string[])[]): string {
-  const body = rows.map((cells) => `<tr>${cells.map((text) => `<td>${text}</td>`).join('')}</tr>`).join('\n')
-  return `<div class="wide" tabindex="0" role="region" aria-label="${escaped(caption)}"><table>
-<caption>${escaped(caption)}</caption>
-<thead><tr>${head.map((text) => `<th scope="col">${escaped(text)}</th>`).join('')}</tr></thead>
-<tbody>${body}</tbody></table></div>`
-}
 
 /** A whole page that needs nothing beside it: no network, no script. */
 export function htmlDocument(title: string, remark: string | undefined, main: string): string {
@@ -38,31 +29,95 @@ ${main}
 }
 
 /** Blocks as HTML, with headings one level lower as an option. */
-export const htmlBlocks = (blocks: readonly Block[], lower: 0 | 1 = 0): string => blocks.map((block) => html(block, lower)).join('\n')
+export const htmlBlocks = (blocks: readonly Block[], lower: 0 | 1 = 0): string =>
+  blocks.map((block) => html(block, lower, 2 + lower)).join('\n')
 
 /** A page as a part of another: its title is a heading there. */
 export const htmlSection = (id: string, { title, blocks }: Page): string =>
   `<section aria-labelledby="${id}">\n<h2 id="${id}">${escaped(title)}</h2>\n${htmlBlocks(blocks, 1)}\n</section>`
 
-function html(block: Block, lower: 0 | 1): string {
+/** A block; `level` is that of the headings of sections here. */
+function html(block: Block, lower: 0 | 1, level: number): string {
+  const inside = (blocks: readonly Block[], at = level) => blocks.map((one) => html(one, lower, at)).join('\n')
   switch (block.kind) {
     case 'heading': {
-      const level = block.level + lower
-      return `<h${level}>${escaped(block.text)}</h${level}>`
+      const own = block.level + lower
+      return `<h${own}>${escaped(block.text)}</h${own}>`
     }
-    case 'text':
-      return `<p>${block.lead === undefined ? '' : `<strong>${escaped(block.lead)}</strong> `}${escaped(block.text)}</p>`
+    case 'section': {
+      const id = block.marks?.id ?? ''
+      return `<section id="${id}" aria-labelledby="${id}-title"${dataOf(block.marks)}>\n<h${level} id="${id}-title">${escaped(block.title)}</h${level}>\n${inside(block.blocks, level + 1)}\n</section>`
+    }
+    case 'text': {
+      const classes = [block.tone && `verdict ${block.tone}`, block.small && 'small'].filter(Boolean).join(' ')
+      const lead = block.lead === undefined ? '' : `<strong>${escaped(block.lead)}</strong> `
+      return `<p${classes === '' ? '' : ` class="${classes}"`}>${lead}${inline(block.text)}</p>`
+    }
     case 'points':
-      return `<ul>${block.lines.map((line) => `<li>${escaped(line)}</li>`).join('')}</ul>`
+      return `<ul>${block.lines.map((line) => `<li>${inline(line)}</li>`).join('')}</ul>`
     case 'steps':
-      return `<ol>${block.lines.map((line) => `<li>${escaped(line)}</li>`).join('')}</ol>`
+      return `<ol>${block.lines.map((line) => `<li>${inline(line)}</li>`).join('')}</ol>`
     case 'table':
-      return htmlTable(
-        block.caption,
-        block.head,
-        block.rows.map((cells) => cells.map(escaped)),
-      )
+      return htmlTable(block)
+    case 'facts':
+      return `<table class="facts"><caption>${escaped(block.caption)}</caption><tbody>${block.rows
+        .map(
+          ([name, value]) =>
+            `<tr><th scope="row">${escaped(name)}</th><td${value === '' ? ' class="blank"' : ''}>${inline(value)}</td></tr>`,
+        )
+        .join('')}</tbody></table>`
     case 'code':
-      return `<pre><code>${escaped(block.text)}</code></pre>`
+      return `<div class="wide" tabindex="0" role="group" aria-label="Lines to type"><pre><code>${escaped(block.text)}</code></pre></div>`
+    case 'fold':
+      return `<details open><summary>${escaped(block.summary)}</summary>${inside(block.blocks)}</details>`
+    case 'picture':
+      return htmlPicture(block, level)
+    case 'pictures':
+      return `<div class="charts">${block.pictures.map((one) => htmlPicture(one, level)).join('\n')}</div>`
   }
+}
+
+/** A picture with its words and its numbers. */
+function htmlPicture(one: Picture, level: number): string {
+  const { id, title, answer, description, svg, wide } = one
+  const numbers = pictureTable(one)
+  const drawn =
+    svg === undefined || /<svg[^>]* role=/.test(svg) ? svg : svg.replace('<svg', `<svg role="img" aria-labelledby="${id}-title ${id}-text"`)
+  return `<figure id="${id}" aria-labelledby="${id}-title"${wide ? ' class="wholeWidth"' : ''}>
+<h${level} id="${id}-title">${escaped(title)}</h${level}>
+${answer === undefined ? '' : `<p class="answer">${escaped(answer)}</p>\n`}${drawn === undefined ? '' : `<div class="picture">${drawn}</div>\n`}<figcaption id="${id}-text">${escaped(description)}</figcaption>
+${numbers === undefined ? '' : `<details open><summary>Numbers of this picture</summary>${htmlTable(numbers)}</details>\n`}</figure>`
+}
+
+/** A table with a caption. It scrolls in a box of its own where it is wider than the page, and the box can be reached by keyboard. */
+function htmlTable({ caption, head, rows, marks }: TableOf): string {
+  const body = rows.map((cells, i) => {
+    const mark = marks?.[i]
+    const id = mark?.id === undefined ? '' : ` id="${mark.id}"`
+    return `<tr${id}${dataOf(mark)}>${cells.map((one) => `<td>${inline(one)}</td>`).join('')}</tr>`
+  })
+  return `<div class="wide" tabindex="0" role="region" aria-label="${escaped(caption)}"><table>
+<caption>${escaped(caption)}</caption>
+<thead><tr>${head.map((one) => `<th scope="col">${escaped(one)}</th>`).join('')}</tr></thead>
+<tbody>${body.join('\n')}</tbody></table></div>`
+}
+
+/** What a filter finds. */
+function dataOf(marks: Marks | undefined): string {
+  if (marks === undefined) return ''
+  const { joint, part, cases, state } = marks
+  const all = { joint, part, state, cases: cases === undefined ? undefined : `|${cases.join('|')}|` }
+  return Object.entries(all)
+    .map(([name, value]) => (value === undefined ? '' : ` data-${name}="${escaped(value)}"`))
+    .join('')
+}
+
+const inline = (words: Words): string => (typeof words === 'string' ? escaped(words) : words.map(piece).join(''))
+
+function piece(one: Piece): string {
+  if (typeof one === 'string') return escaped(one)
+  const { text, to, strong, code, tone } = one
+  const own = code ? `<code>${escaped(text)}</code>` : strong ? `<strong>${escaped(text)}</strong>` : escaped(text)
+  const toned = tone === undefined ? own : `<span class="${tone}">${own}</span>`
+  return to === undefined ? toned : `<a href="#${to}">${toned}</a>`
 }

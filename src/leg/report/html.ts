@@ -18,7 +18,7 @@ import {
   verdictText,
   words,
 } from './content.js'
-import { escaped, htmlDocument, htmlTable } from './html-parts.js'
+import { escaped, htmlDocument } from './html-parts.js'
 import type { ReportPicture } from './pictures.js'
 
 /**
@@ -188,4 +188,13 @@ function stepHtml(step: Step): string {
   const assumes = step.assumes.length === 0 ? '' : `<br><small>Assumes: ${escaped(step.assumes.join('; '))}.</small>`
   const notes = step.notes.map((note) => `<br><strong>Outside: ${escaped(note)}.</strong>`).join('')
   return `<li><strong>${escaped(step.title)}</strong> <code>${escaped(step.formula)}</code><br>${list(step.inputs)} → ${list(step.results)}${assumes}${notes}</li>`
+}
+
+/** A table with a caption; cells are HTML. */
+function htmlTable(caption: string, head: readonly string[], rows: readonly (readonly string[])[]): string {
+  const body = rows.map((cells) => `<tr>${cells.map((text) => `<td>${text}</td>`).join('')}</tr>`).join('\n')
+  return `<div class="wide" tabindex="0" role="region" aria-label="${escaped(caption)}"><table>
+<caption>${escaped(caption)}</caption>
+<thead><tr>${head.map((text) => `<th scope="col">${escaped(text)}</th>`).join('')}</tr></thead>
+<tbody>${body}</tbody></table></div>`
 }

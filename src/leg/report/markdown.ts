@@ -2,7 +2,6 @@ import type { Step } from '../../formula/index.js'
 import { amountText } from '../assess/sentence.js'
 import { LOAD_CASES } from '../cases/events.js'
 import type { Assessment, CheckResult } from '../result.js'
-import { literal, markdownTable } from './blocks.js'
 import {
   bandText,
   CAUTIONS,
@@ -17,6 +16,7 @@ import {
   verdictText,
   words,
 } from './content.js'
+import { literal } from './markdown-blocks.js'
 
 /** The assessment as a calculation sheet in Markdown: verdict, ranked checks, load cases, each check's calculation folded under it. */
 export function markdownReport(assessment: Assessment): string {
@@ -144,4 +144,10 @@ function stepText(step: Step, i: number): string {
       .join('; ')
   const notes = step.notes.map((note) => ` *Outside: ${note}.*`).join('')
   return `${i + 1}. **${step.title}** (\`${step.formula}\`): ${list(step.inputs)} → **${list(step.results)}**${notes}`
+}
+
+function markdownTable(head: readonly string[], rows: readonly (readonly string[])[]): string {
+  const cell = (one: string) => literal(one).replaceAll('|', '\\|').replaceAll(/\s+/g, ' ')
+  const line = (cells: readonly string[]) => `| ${cells.map(cell).join(' | ')} |`
+  return [line(head), line(head.map(() => '---')), ...rows.map(line)].join('\n')
 }
