@@ -8,8 +8,9 @@ import { CAUTIONS } from '../report/content.js'
 import type { Leg } from '../specification/describe.js'
 import { caseState, driveAt } from '../what-if.js'
 import { type Assumed, angle, benchLeg, count, ratio, torque } from './bench.js'
+import { type CurrentsAsk, currentLimitsOf } from './control-currents.js'
 import { type Gains, type GravityTerms, gainsOf, gravityTerms } from './control-gains.js'
-import { type CurrentLimit, continuousTorque, currentLimit, mechanicalTorque, pulseCurrent } from './control-limits.js'
+import type { CurrentLimit } from './control-limits.js'
 import { controlPage } from './control-text.js'
 import { displayed } from './show.js'
 
@@ -21,9 +22,11 @@ export interface ControlOptions {
   readonly durations?: readonly In<'time'>[]
   /** Mass of copper in the winding. Default a sixth of the motor's mass. */
   readonly copperMass?: In<'mass'>
+  /** How far the pretension may be set wrong, either way. Default 5 %: a plucked or scaled setting. */
+  readonly settingAccuracy?: In<'ratio'>
 }
 
-export const CONTROL_OPTIONS = ['loopRate', 'durations', 'copperMass'] as const
+export const CONTROL_OPTIONS = ['loopRate', 'durations', 'copperMass', 'settingAccuracy'] as const
 
 /** How a slipped cord is found: the joint is driven against both its stops with little current, and the counts between are compared. */
 export interface HomingCheck {
@@ -54,6 +57,8 @@ export interface JointControl {
   readonly jointTorquePerRmsAmpere: Quantity<'torqueConstantRmsPhase'>
   /** Smallest current first. */
   readonly currentLimits: readonly CurrentLimit[]
+  /** Checks that fail without any torque, which no current limit helps. */
+  readonly failsAtAnyCurrent: readonly string[]
   /** Joint torque of standing still on all feet, as feed-forward while the foot bears load. */
   readonly standTorque: Quantity<'torque'>
   /** Motor torque that its drag takes whichever way it turns, and the share of transmitted torque the drive loses. */
@@ -113,7 +118,11 @@ export function controlSheet(leg: Leg, options: ControlOptions = {}): ControlShe
   const loopRate = quantity('frequency', options.loopRate ?? '1 kHz')
   const copper = quantity('mass', options.copperMass ?? [motor.mass * COPPER_SHARE, 'kg'])
   const durations = (options.durations ?? ['1 s', '10 s', '60 s']).map((one) => quantity('time', one as In<'time'>))
+  const setting = quantity('ratio', options.settingAccuracy ?? '5 %')
   const bad = [
+    ...(setting.si >= 0 && setting.si <= 0.5
+      ? []
+      : [{ path: 'settingAccuracy', given: show(options.settingAccuracy), accepts: 'must be from 0 to 50 %' }]),
     ...(loopRate.si > 0 ? [] : [{ path: 'loopRate', given: show(options.loopRate), accepts: 'must be above zero' }]),
     ...(copper.si > 0 && copper.si < motor.mass
       ? []
@@ -128,7 +137,15 @@ export function controlSheet(leg: Leg, options: ControlOptions = {}): ControlShe
   const emf = backEmfConstant.si({ speedConstant: motor.speedConstant, basis: motor.speedConstantBasis }).typical
   const hot = caseState(bench, 'hotAfternoon')
   const warm = Math.min(...JOINTS.map((joint) => hot.joints[joint].heat.backEmfConstant))
-  const ask = { leg: bench, emf, warm, loopRate: loopRate.si, copper: copper.si, durations: durations.map(({ si }) => si) }
+  const ask = {
+    leg: bench,
+    emf,
+    warm,
+    loopRate: loopRate.si,
+    copper: copper.si,
+    setting: setting.si,
+    durations: durations.map(({ si }) => si),
+  }
   const classLimit = hotResistance.si({
     resistance: motor.terminalResistance / 2,
     measuredAt: 293.15,
@@ -154,6 +171,12 @@ export function controlSheet(leg: Leg, options: ControlOptions = {}): ControlShe
         value: String(copper),
         why: options.copperMass === undefined ? 'assumption: a sixth of the motor; limits for seconds depend on it' : 'given',
       },
+      {
+        what: 'pretension set wrong by up to',
+        value: String(setting),
+        why:
+          options.settingAccuracy === undefined ? 'assumption: a plucked span or a scale; the current limits hold for both ends' : 'given',
+      },
       { what: 'links', value: 'uniform rods', why: 'gravity terms and inertia; weigh and balance yours' },
     ],
     cautions: CAUTIONS,
@@ -166,16 +189,12 @@ const hottest = (joints: ReturnType<typeof caseState>['joints']) =>
 
 const constants = (emf: number) => torqueConstants({ backEmfConstant: new Quantity(emf, 'backEmfConstant') })
 
-interface Ask {
-  readonly leg: Prepared
-  readonly emf: number
-  readonly warm: number
+interface Ask extends CurrentsAsk {
   readonly loopRate: number
-  readonly copper: number
-  readonly durations: readonly number[]
 }
 
-function jointControl(joint: Joint, { leg, emf, warm, loopRate, copper, durations }: Ask): JointControl {
+function jointControl(joint: Joint, ask: Ask): JointControl {
+  const { leg, emf, loopRate } = ask
   const { x } = leg
   const drive = x.drives[joint]
   const n = leg.drives[joint].ratio
@@ -183,39 +202,15 @@ function jointControl(joint: Joint, { leg, emf, warm, loopRate, copper, duration
   const { from, to } = x.joints[joint]
   const cold = torqueConstants.si({ backEmfConstant: emf })
   const perAmpere = n * drive.efficiency
-  const warmPerAmpere = torqueConstants.si({ backEmfConstant: warm }).peakPhase * perAmpere
   const walk = caseState(leg, 'walk').joints[joint]
   const stand = caseState(leg, 'stand').joints[joint]
-  const { motor, controller } = x
+  const { motor } = x
+  const currents = currentLimitsOf(joint, ask)
   const { dragTorque } = noLoadLoss.si({
     voltage: motor.noLoadVoltage,
     current: motor.noLoadCurrent,
     terminalResistance: motor.terminalResistance,
     speed: motor.noLoadVoltage * motor.speedConstant,
-  })
-  const most = controller.currentLimit * warmPerAmpere
-  const cap = 'the controller: its own limit'
-  const continuous = continuousTorque(leg, joint, most)
-  const moment = mechanicalTorque(leg, joint, controller.currentLimit * cold.peakPhase * perAmpere)
-  // Pulses start from where an hour of walking leaves the winding; from the hot air where that has no steady state.
-  const start = startOf(leg, joint)
-  const pulses = durations.map((seconds) => {
-    const pulse = pulseCurrent(leg, seconds, start, copper)
-    const endless = continuous.torque / warmPerAmpere
-    // A continuous current may be held for a moment too, unless walking has left the winding too hot for anything.
-    const heat = pulse === 0 ? 0 : Math.max(pulse, endless)
-    const peak = Math.min(heat, moment.torque / (cold.peakPhase * perAmpere), controller.currentLimit)
-    const protects =
-      peak === 0
-        ? 'motor winding: walking in hot air leaves it at its class already'
-        : peak === heat
-          ? heat === pulse
-            ? 'motor winding: reaches its class (motor.winding)'
-            : (continuous.by ?? cap)
-          : peak === controller.currentLimit
-            ? cap
-            : (moment.by ?? cap)
-    return currentLimit('for a time, winding warm from walking', seconds, peak, warmPerAmpere, protects)
   })
   return {
     joint,
@@ -226,18 +221,8 @@ function jointControl(joint: Joint, { leg, emf, warm, loopRate, copper, duration
     countsPerAngle: new Quantity(1 / encoderStep.si({ countsPerTurn: motor.encoderCounts, turnsPerJointTurn: n }).step, 'countsPerAngle'),
     jointTorquePerPeakAmpere: new Quantity(cold.peakPhase * perAmpere, 'torqueConstantPeakPhase'),
     jointTorquePerRmsAmpere: new Quantity(cold.rmsPhase * perAmpere, 'torqueConstantRmsPhase'),
-    currentLimits: [
-      currentLimit('continuous, held still in hot air', undefined, continuous.torque / warmPerAmpere, warmPerAmpere, continuous.by ?? cap),
-      ...pulses,
-      // Cold magnets give the most torque for a current: that is the case that breaks something.
-      currentLimit(
-        'absolute maximum',
-        undefined,
-        Math.min(moment.torque / (cold.peakPhase * perAmpere), controller.currentLimit),
-        cold.peakPhase * perAmpere,
-        moment.by ?? cap,
-      ),
-    ],
+    currentLimits: currents.limits,
+    failsAtAnyCurrent: currents.regardless,
     standTorque: torque(stand.motion.torque),
     dragTorque: torque(dragTorque),
     dragCurrent: new Quantity(dragTorque / cold.peakPhase, 'peakPhaseCurrent'),
@@ -247,11 +232,6 @@ function jointControl(joint: Joint, { leg, emf, warm, loopRate, copper, duration
     gains: gainsOf(leg, joint, walk.drive.stiffness, loopRate),
     homing: homingCheck(leg, joint, cold.peakPhase * perAmpere),
   }
-}
-
-function startOf(leg: Prepared, joint: Joint): number {
-  const { heat } = caseState(leg, 'hotAfternoon').joints[joint]
-  return heat.unsettled === undefined ? heat.winding : leg.x.environment.hotAir
 }
 
 function homingCheck(leg: Prepared, joint: Joint, torquePerAmpere: number): HomingCheck {

@@ -14,10 +14,10 @@ import { standPage } from './stand-text.js'
  */
 export function htmlPlans(leg: Leg, options: AssemblyOptions & ControlOptions = {}): string {
   knownOptions('htmlPlans', options, [...ASSEMBLY_OPTIONS, ...CONTROL_OPTIONS])
-  const { tail, beddingStrain, loopRate, durations, copperMass } = options
+  const { tail, beddingStrain, loopRate, durations, copperMass, settingAccuracy } = options
   const pages = [
     ['assembly', assemblyPage(assemblyPlan(leg, given({ tail, beddingStrain })))],
-    ['control', controlPage(controlSheet(leg, given({ loopRate, durations, copperMass })))],
+    ['control', controlPage(controlSheet(leg, given({ loopRate, durations, copperMass, settingAccuracy })))],
     ['stand', standPage(standPlan(leg))],
   ] as const
   const links = pages.map(([id, { title }]) => `<li><a href="#${id}">${escaped(title)}</a></li>`).join('')

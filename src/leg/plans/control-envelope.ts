@@ -1,0 +1,112 @@
+import { type Comparison, comparisonAt } from '../assess/compare.js'
+import { calculationOf, placeOf } from '../calculation.js'
+import { appliesTo } from '../cases/check.js'
+import type { AgeId, AirId } from '../cases/events.js'
+import type { Joint, Prepared } from '../numbers.js'
+import { CHECKS } from '../parts/index.js'
+import { footForce, jointMotion, stroke } from '../parts/motion/values.js'
+import { heat } from '../parts/motors/heat.js'
+import { pretensionSet } from '../parts/transmission/cord/fields.js'
+import type { Cell } from '../run/index.js'
+import { type Limit, leastOf, limitOf } from './control-limits.js'
+
+/** Checks that heat decides; touching the can is left out: it wants a guard, not a current limit. */
+const HOT = ['motor.winding', 'motor.magnet', 'motor.plate', 'motor.runaway', 'cord.heat', 'controller.heat']
+
+/** Joint torque that may be held continuously in hot still air, one phase carrying its peak, and what limits it. @internal */
+export function continuousTorque(leg: Prepared, joint: Joint, mostTorque: number): Limit {
+  const calculation = calculationOf(leg.x)
+  const held = { event: 'stand', air: 'hot', age: 'new' } as const
+  const comparisons = CHECKS.filter(({ id }) => HOT.includes(id)).map((check) => comparisonAt(calculation, check, joint, 'stand', held))
+  const here = calculation.instances.implied(placeOf(calculation, { joint, ...held })) as never
+  const load = (torque: number) => {
+    const motion = { torque, shaftTorque: torque, shaftRms: torque, speed: 0, loadedSpeed: 0, lowest: 0, highest: 0 }
+    calculation.pin(jointMotion, here, motion)
+    const { unsettled } = calculation.get(heat, here)
+    return unsettled === undefined ? undefined : `motor: temperatures do not converge (${unsettled})`
+  }
+  return limitOf(calculation, comparisons, mostTorque, load, `still air of ${celsius(leg.x.environment.hotAir)}, until temperatures settle`)
+}
+
+/** The foot force never counts as acting on a shorter arm than this share of the standing height: a leg straight over its foot takes no torque at all. */
+const LEAST_ARM = 0.1
+
+/** Air, age and setting of the cord of one corner of the envelope. */
+interface Corner {
+  readonly air: AirId
+  readonly age: AgeId
+  readonly setting: number
+}
+
+const AIRS = ['cold', 'normalStill', 'hot'] as const
+const AGES = ['new', 'year'] as const
+
+/** A limit in one corner, with the temperature of its air. */
+export interface CornerLimit extends Limit {
+  readonly air: number
+}
+
+/**
+ * Joint torques at which the cord, its ends, the drum or the pin fail for a moment: one for each combination of air, age of the cord and setting of
+ * its pretension. The foot force grows with the torque on the arm that it has in walking. `most` is the largest torque for an air temperature,
+ * `setting` how far the pretension may be off, as a share. @internal
+ */
+export function mechanicalTorques(leg: Prepared, joint: Joint, most: (air: number) => number, setting: number): CornerLimit[] {
+  const { environment } = leg.x
+  const airs = { cold: environment.coldAir, normalStill: environment.normalAir, hot: environment.hotAir }
+  return AIRS.flatMap((air) =>
+    AGES.flatMap((age) =>
+      (setting === 0 ? [1] : [1 - setting, 1 + setting]).map((share) => ({
+        ...inCorner(leg, joint, most(airs[air]), { air, age, setting: share }, airs[air]),
+        air: airs[air],
+      })),
+    ),
+  )
+}
+
+function inCorner(leg: Prepared, joint: Joint, mostTorque: number, { air, age, setting }: Corner, airTemperature: number): Limit {
+  const calculation = calculationOf(leg.x)
+  const walk = calculation.instances.implied(placeOf(calculation, { leg: 'leg', joint, event: 'walk' })) as never
+  const arm = Math.abs(calculation.get(jointMotion, walk).torque) / calculation.get(footForce, walk)
+  const force = 1 / Math.max(arm, LEAST_ARM * leg.x.robot.standHeight)
+  const here = calculation.instances.implied(placeOf(calculation, { leg: 'leg', joint, event: 'drop' })) as never
+  const own = calculation.get(jointMotion, here)
+  calculation.set(pretensionSet, here, setting * leg.x.drives[joint].pretension)
+  calculation.pin(stroke, here, 0)
+  const load = (torque: number) => {
+    calculation.pin(jointMotion, here, { ...own, torque })
+    calculation.pin(footForce, here, force * torque)
+    return undefined
+  }
+  load(mostTorque)
+  const comparisons = CHECKS.filter((check) => check.scope === 'joint' && appliesTo(check, 'drop')).map((check) =>
+    comparisonAt(calculation, check, joint, 'drop', { event: 'drop', air, age }),
+  )
+  leastOf(calculation, comparisons)
+  const momentary = comparisons.filter(onCord)
+  const condition = `air of ${celsius(airTemperature)}, cord ${age === 'new' ? 'new' : 'a year old'}${settingText(setting)}`
+  return limitOf(calculation, momentary, mostTorque, load, condition)
+}
+
+const settingText = (share: number) =>
+  share === 1 ? '' : `, pretension set ${Math.round(Math.abs(100 * (share - 1)))} % too ${share < 1 ? 'low' : 'high'}`
+
+const celsius = (kelvin: number) => `${Number((kelvin - 273.15).toFixed(1))} degC`
+
+/** Whether a comparison reads the pretension, and no temperature of the motor. */
+function onCord({ demand, capacity }: Comparison): boolean {
+  const read = readsOf([demand, capacity])
+  return read.has('cord.pretension') && !read.has('motor.temperatures')
+}
+
+/** Ids of all values that some cells read. */
+function readsOf(cells: readonly Cell[]): Set<string> {
+  const seen = new Set<Cell>()
+  const open = [...cells]
+  for (let cell = open.pop(); cell !== undefined; cell = open.pop())
+    if (!seen.has(cell)) {
+      seen.add(cell)
+      open.push(...cell.reads)
+    }
+  return new Set([...seen].map(({ of }) => of.id))
+}
