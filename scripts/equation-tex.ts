@@ -19,11 +19,14 @@ export function equationTex(id: string, names: ReadonlySet<string>, equation: st
     const { isAccessorNode, isSymbolNode, name } = node as Partial<Accessor & Named>
     // `thread.pitch`: the field with its record below it.
     if (isAccessorNode) return `${words(name as string)}_{${(object as MathNode).toTex(options)}}`
+    const { isFunctionNode, fn, args } = node as Partial<Call>
+    if (isFunctionNode && fn?.name === 'equalText') return args!.map((each) => each.toTex(options)).join(' = ')
     return isSymbolNode && own.has(name as string) ? words(name as string) : undefined
   }
   return parsed.toTex({ parenthesis: 'auto', handler }).trim()
 }
 
+type Call = MathNode & { readonly isFunctionNode: true; readonly fn: Named; readonly args: readonly MathNode[] }
 type Named = MathNode & { readonly isSymbolNode: true; readonly name: string }
 type Assignment = MathNode & { readonly isAssignmentNode: true; readonly object: MathNode; readonly value: MathNode }
 type Accessor = MathNode & { readonly isAccessorNode: true; readonly object: MathNode; readonly name: string }

@@ -91,16 +91,16 @@ export class DriveCoupling {
       throw new InputError('kinematics.driveCoupling.actuatorLimits', [
         { path: 'limits', given: 'no limits', accepts: 'hip and knee need limits' },
       ])
-    for (let i = 0; i <= LIMIT_STEPS && typeof this.drive !== 'number'; i++) {
-      const knee = low3 + ((high3 - low3) * i) / LIMIT_STEPS
-      if (!(this.drive.ratio(knee) * this.drive.ratio(0) > 0))
-        throw new InputError('kinematics.driveCoupling.actuatorLimits', [
-          {
-            path: 'limits',
-            given: `a knee from ${new Quantity(low3, 'angle')} to ${new Quantity(high3, 'angle')}`,
-            accepts: `the four-bar does not drive the knee at ${new Quantity(knee, 'angle')}: it is past a dead point or apart`,
-          },
-        ])
+    const dead = typeof this.drive === 'number' ? undefined : this.drive.deadPoint(low3, high3)
+    if (dead !== undefined && dead.state !== 'drivesThroughout') {
+      const at = dead.state === 'apart' ? low3 : dead.kneeAngle
+      throw new InputError('kinematics.driveCoupling.actuatorLimits', [
+        {
+          path: 'limits',
+          given: `a knee from ${new Quantity(low3, 'angle')} to ${new Quantity(high3, 'angle')}`,
+          accepts: `the four-bar does not drive the knee at ${new Quantity(at, 'angle')}: it is past a dead point or apart`,
+        },
+      ])
     }
     const out = new Float64Array(3)
     const angle = (x: number) => new Quantity(x, 'angle')
@@ -141,9 +141,6 @@ export class DriveCoupling {
     return perJointOf(kind, out)
   }
 }
-
-/** Steps of a four-bar knee's range in the search for a dead point. */
-const LIMIT_STEPS = 180
 
 const ANGLES = /* @__PURE__ */ perJoint('angle')
 const RATES = /* @__PURE__ */ perJoint('angularVelocity')

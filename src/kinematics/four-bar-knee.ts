@@ -1,5 +1,7 @@
 import type { Inputs, Si } from '../formula/index.js'
 import { crankFromRockerInto, rockerFromCrankInto } from './four-bar.js'
+import { fourBarDeadPoint } from './four-bar-knee-pose.js'
+import { crankOverRocker, crankOverRockerSlope } from './four-bar-rates.js'
 
 /** The inputs of a four-bar between hip and knee. */
 export const FOUR_BAR_KNEE = {
@@ -62,25 +64,20 @@ export class FourBarKnee {
   ratio(knee: number): number {
     if (!this.solve(knee)) return Number.NaN
     const { crank, rocker } = this.given
-    const t3 = this.pose[1]!
-    return (rocker * Math.sin(this.rockerZero + knee - t3)) / (crank * Math.sin(this.pose[0]! - t3))
+    return crankOverRocker(crank, rocker, this.pose[0]!, this.pose[1]!, this.rockerZero + knee)
   }
 
   /** Change of the ratio with the rocker's angle. */
   ratioRate(knee: number): number {
-    const ratio = this.ratio(knee)
+    if (!this.solve(knee)) return Number.NaN
     const { crank, coupler, rocker } = this.given
-    const t4 = this.rockerZero + knee
-    const t2 = this.pose[0]!
-    const t3 = this.pose[1]!
-    const across = Math.sin(t2 - t3)
-    // Coupler speed over rocker speed: the closure, projected square to the crank.
-    const couplerRatio = (rocker * Math.sin(t4 - t2)) / (coupler * Math.sin(t3 - t2))
-    return (
-      (rocker / crank) *
-      ((Math.cos(t4 - t3) * (1 - couplerRatio)) / across -
-        (Math.sin(t4 - t3) * Math.cos(t2 - t3) * (ratio - couplerRatio)) / (across * across))
-    )
+    return crankOverRockerSlope(crank, coupler, rocker, this.pose[0]!, this.pose[1]!, this.rockerZero + knee)
+  }
+
+  /** Where the linkage is at a dead point or apart, between a knee angle and another with the straight knee between them. */
+  deadPoint(lowest: number, highest: number): ReturnType<typeof fourBarDeadPoint.si> {
+    const crankSide = this.side > 0 ? 'positive' : 'negative'
+    return fourBarDeadPoint.si({ ...this.given, crankSide, kneeLowest: Math.min(0, lowest), kneeHighest: Math.max(0, highest) })
   }
 
   /** The knee angle of a travel. The same linkage seen from the crank: the rocker's side that leads back to this travel, the side it has with the knee straight first. */

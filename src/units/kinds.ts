@@ -23,6 +23,7 @@ const UNITS = {
   area: 'mm^2; m^2, cm^2, um^2, in^2',
   volume: 'mm^3, cm^3; m^3, nm^3, L, mL, in^3',
   curvature: '1/m; 1/mm',
+  inverseArea: '1/mm^2; 1/m^2',
   secondMomentOfArea: 'mm^4; m^4, cm^4, in^4',
   sectionModulus: 'mm^3; m^3, cm^3, in^3',
 
@@ -42,6 +43,7 @@ const UNITS = {
   massPerLength: 'g/m, kg/m; g/km, tex, dtex, lb/ft',
   density: 'kg/m^3; g/cm^3, lb/in^3',
   momentOfInertia: 'g mm^2, kg mm^2, kg m^2; kg cm^2, g cm^2, lb in^2',
+  inertiaCoupling: 'g mm^2, kg mm^2, kg m^2; kg cm^2, g cm^2, lb in^2',
   impulse: 'N s',
 
   // force, torque and what carries them (pressure is a stress)
@@ -65,6 +67,7 @@ const UNITS = {
 
   // energy and power
   energy: 'uJ, mJ, J, kJ; W h, eV, lbf ft',
+  energyPerDistance: 'J/m; kJ/km, W h/km',
   power: 'mW, W, kW; hp',
   activationEnergy: 'kJ/mol; J/mol',
   pressureVelocity: 'MPa m/s; Pa m/s',
@@ -108,6 +111,7 @@ const UNITS = {
   electricalResistivity: 'ohm mm^2/m; ohm m',
   inductance: 'uH, mH; H',
   fluxLinkage: 'mWb; Wb',
+  magneticFluxDensity: 'uT, mT, T',
   speedConstant: 'rpm/V; rad/s/V',
   backEmfConstant: 'V s/rad; mV s/rad, V/krpm',
   torqueConstantPeakPhase: TORQUE_CONSTANT,

@@ -51,6 +51,7 @@ const DEFINITIONS: Readonly<Record<string, string>> = {
   C: 'A s',
   ohm: 'V/A',
   Wb: 'V s',
+  T: 'Wb/m^2',
   H: 'Wb/A',
 }
 

@@ -11,4 +11,5 @@ test('an equation is written with the words of its names', () => {
     '\\text{lead angle} = \\tan^{-1}\\left(\\frac{\\text{pitch}_{\\text{thread}}}{\\pi\\cdot\\text{load}}\\right)',
   )
   expect(tex('result / load == exp(-friction * wrapAngle)')).toContain('=\\exp')
+  expect(tex('result = equalText(load, "body") ? 1 : 0')).toContain('\\text{load} = \\mathtt{"body"}')
 })
