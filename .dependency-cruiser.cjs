@@ -1,5 +1,5 @@
 // The layer rule: which folder of src may import which. An arrow that is not listed here is an error.
-const { modules, core: units, internal } = require('./folders.json')
+const { modules, core: units, tools, internal } = require('./folders.json')
 
 const core = [...internal, ...units]
 const mayImport = {
@@ -12,6 +12,7 @@ const mayImport = {
   catalogue: [...core, ...modules],
   leg: [...core, ...modules, 'study'],
   mathjs: core,
+  cli: [...core, ...modules, ...tools],
 }
 
 const layers = Object.entries(mayImport).map(([folder, allowed]) => ({
@@ -107,8 +108,8 @@ module.exports = {
     {
       name: 'node-only-in-study',
       severity: 'error',
-      comment: 'The library runs in a browser too; only the worker pool of study may ask for Node.',
-      from: { path: '^src/', pathNot: '^src/study/' },
+      comment: 'The library runs in a browser too; only the worker pool of study and the command line may ask for Node.',
+      from: { path: '^src/', pathNot: '^src/(study|cli)/' },
       to: { dependencyTypes: ['core'] },
     },
   ],

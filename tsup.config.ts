@@ -49,10 +49,12 @@ const pureRecords: NonNullable<Options['esbuildPlugins']>[number] = {
   },
 }
 
-export default defineConfig({
+const { programs: _, ...libraries } = folders
+
+const library = defineConfig({
   entry: {
     index: 'src/index.ts',
-    ...Object.fromEntries(Object.values(folders).flatMap((names) => names.map((name) => [name, `src/${name}/index.ts`]))),
+    ...Object.fromEntries(Object.values(libraries).flatMap((names) => names.map((name) => [name, `src/${name}/index.ts`]))),
     // Bundled from its ES source: as a package of its own, loading its CommonJS file made up most of the time that importing kinematics
     // took. In a file of its own, since what it does when loaded would keep a whole module in a user's bundle.
     'ml-matrix': 'node_modules/ml-matrix/src/index.js',
@@ -70,3 +72,15 @@ export default defineConfig({
   dts: false,
   clean: true,
 })
+
+/** The command line, which imports the folders of the library as a user does. */
+const program = defineConfig({
+  entry: { limbwright: 'src/cli/limbwright.ts' },
+  format: ['esm'],
+  target: 'es2022',
+  splitting: false,
+  esbuildPlugins: [folderByFolder],
+  dts: false,
+})
+
+export default [library, program]

@@ -60,6 +60,10 @@ try {
     const { ok, output } = run(process.execPath, ['main.js'], join(home, name))
     report(name, ok, output)
   }
+  const program = run(process.execPath, ['node_modules/limbwright/dist/limbwright.js', 'start', 'leg.yaml'], home)
+  report('the command line writes its example', program.ok, program.output)
+  const bin = run(join(home, 'node_modules/.bin/limbwright'), ['check', 'leg.yaml', '--json', '--set', 'drives.knee.pretension=1 N'], home)
+  report('the command line fails a leg whose cord is slack', !bin.ok && bin.output.includes('"passes": false'), bin.output)
   const ways = [
     ['node16', { module: 'Node16', moduleResolution: 'Node16' }],
     ['node16', { module: 'NodeNext', moduleResolution: 'NodeNext' }],

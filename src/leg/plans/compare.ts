@@ -1,4 +1,4 @@
-import { significant } from '../../units/index.js'
+import { Quantity, significant } from '../../units/index.js'
 import { type AssessOptions, assess } from '../assess/assess.js'
 import { knownOptions } from '../options.js'
 import { type Page, points, table, text } from '../report/blocks.js'
@@ -47,6 +47,35 @@ export function compareLegs(leg: Leg, changes: LegChanges, options: AssessOption
     })),
   )
 }
+
+/**
+ * Assesses two designs, described each by a document of its own, check by check. Every field that differs is listed.
+ *
+ * Throws an `InputError` for an unknown load case.
+ */
+export function compareDesigns(before: Leg, after: Leg, options: AssessOptions = {}): Comparison {
+  knownOptions('compareDesigns', options, ['cases'])
+  const { defaults: _, ...one } = before as unknown as Record<string, unknown>
+  const { defaults: __, ...other } = after as unknown as Record<string, unknown>
+  return compareAssessments(assess(before, options), assess(after, options), differences(one, other, ''))
+}
+
+/** Every field that two designs do not share. */
+function differences(before: unknown, after: unknown, path: string): Comparison['changed'] {
+  const [one, other] = [sectionOf(before), sectionOf(after)]
+  if (one === undefined || other === undefined) {
+    const same = JSON.stringify(before) === JSON.stringify(after)
+    return same ? [] : [{ path, before: valueText(before), after: valueText(after) }]
+  }
+  const names = [...new Set([...Object.keys(one), ...Object.keys(other)])]
+  return names.flatMap((name) => differences(one[name], other[name], path === '' ? name : `${path}.${name}`))
+}
+
+/** The fields of a section; nothing for a value, a list, or a band, which are one field each. */
+const sectionOf = (value: unknown): Readonly<Record<string, unknown>> | undefined =>
+  typeof value === 'object' && value !== null && !(value instanceof Quantity) && !Array.isArray(value) && !('typical' in value)
+    ? (value as Readonly<Record<string, unknown>>)
+    : undefined
 
 /** The same of two verdicts that are there already. @internal */
 export function compareAssessments(before: Assessment, after: Assessment, changed: Comparison['changed']): Comparison {

@@ -2,7 +2,7 @@
 export { type AssemblyOptions, type AssemblyPlan, assemblyPlan, type FollowUp } from './assembly.js'
 export { assemblyText } from './assembly-text.js'
 export type { Assumed } from './bench.js'
-export { type ComparedCheck, type Comparison, compareLegs, comparisonText } from './compare.js'
+export { type ComparedCheck, type Comparison, compareDesigns, compareLegs, comparisonText } from './compare.js'
 export { type ControlOptions, type ControlSheet, controlSheet, type HomingCheck, type JointControl } from './control.js'
 export type { Gains, GravityTerms } from './control-gains.js'
 export type { CurrentLimit } from './control-limits.js'

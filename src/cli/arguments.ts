@@ -1,0 +1,65 @@
+import { type ParseArgsConfig, parseArgs } from 'node:util'
+import { InputError, nearName, refuse } from '../units/index.js'
+
+/** What a verb accepts after its name. */
+export type Options = NonNullable<ParseArgsConfig['options']>
+
+/** Options that every verb accepts. */
+const COMMON = { help: { type: 'boolean', short: 'h' }, json: { type: 'boolean' }, quiet: { type: 'boolean', short: 'q' } } as const
+
+/** Words and options of one call. */
+export interface Arguments {
+  readonly words: readonly string[]
+  readonly text: (name: string) => string | undefined
+  readonly texts: (name: string) => readonly string[]
+  readonly flag: (name: string) => boolean
+}
+
+/** The words after a verb. Throws an `InputError` for an unknown option or one without its value. */
+export function argumentsOf(verb: string, args: readonly string[], own: Options): Arguments {
+  const options: Options = { ...COMMON, ...own }
+  for (const word of args) {
+    if (word === '--') break
+    const name = word.match(/^--([^=]+)/)?.[1]
+    if (name !== undefined && options[name] === undefined) refuseOption(verb, name, options)
+  }
+  try {
+    const { values, positionals } = parseArgs({ args: [...args], options, allowPositionals: true, strict: true })
+    const one = (name: string) => values[name]
+    return {
+      words: positionals,
+      text: (name) => one(name) as string | undefined,
+      texts: (name) => (one(name) ?? []) as readonly string[],
+      flag: (name) => one(name) === true,
+    }
+  } catch (error) {
+    throw new InputError(verb, [{ path: '', given: '', accepts: `${verb}: ${(error as Error).message}` }])
+  }
+}
+
+function refuseOption(verb: string, name: string, options: Options): never {
+  const names = Object.keys(options)
+  const near = nearName(name, names)
+  const hint = near === undefined ? '' : ` Did you mean --${near}?`
+  const accepts = `--${name} is not an option of ${verb}.${hint} Options: ${names.map((each) => `--${each}`).join(', ')}`
+  throw new InputError(verb, [{ path: '', given: '', accepts }])
+}
+
+/** `name=value` words as a record: numbers, true, false and lists as JSON has them, everything else as text. */
+export function assignments(verb: string, given: readonly string[]): Record<string, unknown> {
+  return Object.fromEntries(
+    given.map((word) => {
+      const at = word.indexOf('=')
+      if (at < 1) refuse(verb, word, 'without a value', "must be a field and its value, such as drives.knee.pretension='200 N'")
+      return [word.slice(0, at), readValue(word.slice(at + 1))]
+    }),
+  )
+}
+
+function readValue(text: string): unknown {
+  try {
+    return JSON.parse(text)
+  } catch {
+    return text
+  }
+}

@@ -1,0 +1,60 @@
+import { basename, extname } from 'node:path'
+import type { Leg } from '../leg/index.js'
+import { refuse } from '../units/index.js'
+import { argumentsOf } from './arguments.js'
+import { casesOf, LEG_OPTIONS, legFrom } from './leg-file.js'
+import { EXIT, type Exit, progress, type Terminal } from './terminal.js'
+
+const verb = 'learn'
+
+/** Corrects a leg from logs of the test stand, prints what changed, and writes the corrected document. */
+export async function learnFromLogs(terminal: Terminal, args: readonly string[]): Promise<Exit> {
+  const given = argumentsOf(verb, args, { ...LEG_OPTIONS, to: { type: 'string' }, 'keep-spikes': { type: 'boolean' } })
+  const [file, ...logFiles] = given.words
+  if (file === undefined || logFiles.length === 0)
+    refuse(verb, 'words', given.words, 'must name the document of a leg and at least one log, such as leg.yaml logs/pretension-knee.csv')
+  const tell = progress(terminal, given.flag('quiet'))
+  const leg = await legFrom(terminal, verb, file, given)
+  const { editLegText, learn, learntText } = await import('../leg/index.js')
+  const logs = Object.fromEntries(logFiles.map((name) => [logName(name), terminal.readText(name)]))
+  tell(`read ${file} and ${logFiles.length} logs`)
+  const learnt = learn(leg, logs, { ...(await casesOf(given)), spikes: given.flag('keep-spikes') ? 'keep' : 'leaveOut' })
+  tell(`estimated ${learnt.moved.length} fields`)
+  const to = given.text('to')
+  if (to !== undefined) {
+    const corrected = learnt.moved.filter(({ state }) => state !== 'undetermined')
+    terminal.writeText(
+      to,
+      editLegText(
+        terminal.readText(file),
+        valuesAt(
+          learnt.leg,
+          corrected.map(({ path }) => path),
+        ),
+      ),
+    )
+    tell(`wrote ${to}`)
+  }
+  const { moved, remarks, comparison } = learnt
+  terminal.out(
+    given.flag('json')
+      ? JSON.stringify({ moved, remarks, passes: comparison.after.passes, meetsTarget: comparison.after.meetsTarget }, null, 2)
+      : learntText(learnt),
+  )
+  return comparison.after.meetsTarget ? EXIT.holds : EXIT.falls
+}
+
+/** The name that the stand plan gives a log: `pretension-knee.csv` holds `pretension knee`. */
+const logName = (file: string) => basename(file, extname(file)).replaceAll(/[-_ ]+/g, ' ')
+
+/** Values of a leg by path. */
+const valuesAt = (leg: Leg, paths: readonly string[]): Record<string, unknown> =>
+  Object.fromEntries(
+    paths.map((path) => [
+      path,
+      path
+        .replaceAll(/\[(\d+)\]/g, '.$1')
+        .split('.')
+        .reduce<unknown>((at, step) => (at as Record<string, unknown> | undefined)?.[step], leg),
+    ]),
+  )

@@ -1,0 +1,45 @@
+import type { CaseId, Leg } from '../leg/index.js'
+import { refuse } from '../units/index.js'
+import { type Arguments, assignments, type Options } from './arguments.js'
+import { FileError } from './file-error.js'
+import type { Terminal } from './terminal.js'
+
+/** Options of every verb that reads a leg. */
+export const LEG_OPTIONS = {
+  set: { type: 'string', multiple: true },
+  remove: { type: 'string', multiple: true },
+  cases: { type: 'string' },
+} as const satisfies Options
+
+/** The fields that `--set` and `--remove` change. */
+export function changesOf(verb: string, given: Arguments): Record<string, unknown> {
+  return { ...assignments(verb, given.texts('set')), ...Object.fromEntries(given.texts('remove').map((path) => [path, undefined])) }
+}
+
+/** Reads a leg's document and changes the fields that the command line names. Mistakes carry the name of the file. */
+export async function legFrom(terminal: Terminal, verb: string, file: string, given: Arguments): Promise<Leg> {
+  const { describeLeg, withFields } = await import('../leg/index.js')
+  const text = terminal.readText(file)
+  const changes = changesOf(verb, given)
+  try {
+    const leg = describeLeg(text)
+    return Object.keys(changes).length === 0 ? leg : withFields(leg, changes)
+  } catch (error) {
+    throw new FileError(file, error)
+  }
+}
+
+/** The load cases that `--cases` names: ids with commas between them, `all`, or the usual ones where it is left open. */
+export async function casesOf(given: Arguments): Promise<{ cases?: readonly CaseId[] }> {
+  const text = given.text('cases')
+  if (text === undefined) return {}
+  const { ALL_CASE_IDS } = await import('../leg/index.js')
+  return { cases: text === 'all' ? ALL_CASE_IDS : (text.split(',').map((id) => id.trim()) as CaseId[]) }
+}
+
+/** The only word of a verb that takes one. */
+export function onlyWord(verb: string, { words }: Arguments, what: string): string {
+  const [word, ...more] = words
+  if (word === undefined || more.length > 0) refuse(verb, 'words', words, `must be ${what}, and nothing else`)
+  return word
+}

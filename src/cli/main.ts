@@ -1,0 +1,57 @@
+import { nearName } from '../units/index.js'
+import { call } from './call.js'
+import { check } from './check.js'
+import { compare } from './compare.js'
+import { mistakesOf, mistakeText } from './file-error.js'
+import { formulas } from './formulas.js'
+import { learnFromLogs } from './learn.js'
+import { report } from './report.js'
+import { schema } from './schema.js'
+import { start } from './start.js'
+import { EXIT, type Exit, type Terminal } from './terminal.js'
+import { helpOf, overview, VERBS } from './usage.js'
+
+const RUN: Readonly<Record<string, (terminal: Terminal, args: readonly string[]) => Promise<Exit>>> = {
+  start,
+  check,
+  compare,
+  report,
+  learn: learnFromLogs,
+  schema,
+  formulas,
+  call,
+}
+
+/** Runs one command line and returns its exit code. Mistakes of the user are printed, one a line; a fault of the program is thrown. */
+export async function main(terminal: Terminal, args: readonly string[], version: string): Promise<Exit> {
+  const [verb, ...rest] = args
+  if (verb === undefined || verb === '--help' || verb === '-h' || verb === 'help') {
+    terminal.out(rest[0] !== undefined && VERBS[rest[0]] !== undefined ? helpOf(rest[0]) : overview(version))
+    return verb === undefined ? EXIT.unusable : EXIT.holds
+  }
+  if (verb === '--version') {
+    terminal.out(version)
+    return EXIT.holds
+  }
+  const run = Object.hasOwn(RUN, verb) ? RUN[verb] : undefined
+  if (run === undefined) {
+    const near = nearName(verb, Object.keys(RUN))
+    terminal.note(
+      `limbwright: ${verb} is not a verb.${near === undefined ? '' : ` Did you mean ${near}?`} Verbs: ${Object.keys(RUN).join(', ')}`,
+    )
+    return EXIT.unusable
+  }
+  if (rest.includes('--help') || rest.includes('-h')) {
+    terminal.out(helpOf(verb))
+    return EXIT.holds
+  }
+  try {
+    return await run(terminal, rest)
+  } catch (error) {
+    const mistakes = mistakesOf(error)
+    if (mistakes === undefined) throw error
+    if (rest.includes('--json')) terminal.out(JSON.stringify({ mistakes }, null, 2))
+    else for (const mistake of mistakes) terminal.note(mistakeText(mistake))
+    return EXIT.unusable
+  }
+}

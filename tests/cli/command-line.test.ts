@@ -1,0 +1,134 @@
+import { spawnSync } from 'node:child_process'
+import { readFileSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
+import { expect, test } from 'vitest'
+import { main, type Terminal } from '../../src/cli/index.js'
+import { assess, describeLeg } from '../../src/leg/index.js'
+
+const root = fileURLToPath(new URL('../../', import.meta.url))
+const example = (name: string) => readFileSync(`${root}examples/${name}`, 'utf8')
+const revised = example('mudflat-leg-revised.yaml')
+
+/** Runs one command line on files in memory. */
+async function run(args: readonly string[], files: Record<string, string> = { 'leg.yaml': revised }) {
+  const out: string[] = []
+  const notes: string[] = []
+  const terminal: Terminal = {
+    out: (text) => out.push(text),
+    note: (text) => notes.push(text),
+    readText: (name) => {
+      if (files[name] === undefined)
+        throw Object.assign(new Error(`ENOENT: no such file or directory, open '${name}'`), { code: 'ENOENT', path: name })
+      return files[name]
+    },
+    writeText: (name, text) => {
+      files[name] = text
+    },
+    exists: (name) => files[name] !== undefined,
+    packaged: (name) => readFileSync(`${root}${name}`, 'utf8'),
+  }
+  const code = await main(terminal, args, '1.2.3')
+  return { code, out: out.join('\n'), notes: notes.join('\n'), files }
+}
+
+test('check prints the verdict, and its exit code is the verdict', async () => {
+  const good = await run(['check', 'leg.yaml', '--rows', '3'])
+  expect(good.code).toBe(0)
+  expect(good.out).toMatch(/^This leg passes/)
+  expect(good.out.match(/^(holds|fails|short)/gm)).toHaveLength(3)
+  expect(good.notes).toMatch(/read leg\.yaml.*\n.*assessed \d+ checks/)
+  const bad = await run(['check', 'leg.yaml', '-q', '--json', '--set', 'drives.knee.pretension=120 N'])
+  expect([bad.code, bad.notes]).toEqual([1, ''])
+  const { passes, governing, checks } = JSON.parse(bad.out)
+  expect([passes, governing.id, governing.joint]).toEqual([false, 'cord.slack', 'knee'])
+  expect(governing.reserve).toBeLessThan(1)
+  expect(checks.length).toBeGreaterThan(50)
+  const table = await run(['check', 'leg.yaml', '--csv', '-q', '--cases', 'stand'])
+  expect(table.out.split('\n')[0]).toMatch(/^check,part,mode,joint,load case,demand,capacity,reserve/)
+})
+
+test('a mistake in a document is printed with its line and column', async () => {
+  const text = revised.replace('mass: 10.5 kg', 'mass: 10.5 N').replace('hipSpacing', 'hipSpacinq')
+  const wrong = await run(['check', 'leg.yaml'], { 'leg.yaml': text })
+  expect(wrong.code).toBe(2)
+  const line = text.split('\n').findIndex((each) => each.includes('10.5 N')) + 1
+  expect(wrong.notes).toContain(`leg.yaml:${line}:3: robot.mass is '10.5 N'; must be a mass`)
+  expect(wrong.notes).toMatch(/leg\.yaml:\d+:3: robot\.hipSpacinq .*hipSpacing/)
+  const broken = await run(['check', 'leg.yaml', '--json'], { 'leg.yaml': 'robot:\n  mass: [' })
+  expect(broken.code).toBe(2)
+  expect(JSON.parse(broken.out).mistakes[0]).toMatchObject({ file: 'leg.yaml', path: 'text', line: 2 })
+})
+
+test('a mistake on the command line is one plain line', async () => {
+  expect(await run(['chek', 'leg.yaml'])).toMatchObject({ code: 2, notes: expect.stringContaining('Did you mean check?') })
+  expect(await run(['check', 'leg.yaml', '--row', '3'])).toMatchObject({ code: 2, notes: expect.stringContaining('Did you mean --rows?') })
+  expect(await run(['check', 'no.yaml'])).toMatchObject({ code: 2, notes: expect.stringContaining('no such file') })
+  expect(await run(['check', 'leg.yaml', '--cases', 'wolk'])).toMatchObject({ code: 2, notes: expect.stringContaining('walk') })
+  expect(await run(['check', 'leg.yaml', '--set', 'drives.knee'])).toMatchObject({ code: 2 })
+  expect(await run([])).toMatchObject({ code: 2, out: expect.stringContaining('learn') })
+  expect(await run(['learn', '--help'])).toMatchObject({ code: 0, out: expect.stringContaining('--keep-spikes') })
+})
+
+test('compare shows one leg with a changed field, or two documents', async () => {
+  const one = await run(['compare', 'leg.yaml', '--set', 'drives.knee.pretension=200 N', '--json', '-q'])
+  const { changed, checks } = JSON.parse(one.out)
+  expect(changed).toEqual([{ path: 'drives.knee.pretension', before: '185 N', after: '200 N' }])
+  expect(checks.some(({ factor }: { factor: number }) => factor > 1)).toBe(true)
+  const files = { 'leg.yaml': revised, 'other.yaml': revised.replace('dropHeight: 60 mm', 'dropHeight: 70 mm') }
+  const two = await run(['compare', 'leg.yaml', 'other.yaml', '-q'], files)
+  expect(two.out).toMatch(/usage\.dropHeight ?\| ?60 mm ?\| ?70 mm/)
+  expect(await run(['compare', 'leg.yaml'])).toMatchObject({ code: 2 })
+})
+
+test('start writes a leg that passes, with its schema, and never over an old file', async () => {
+  const { files, code } = await run(['start', 'new/leg.yaml'], {})
+  expect(code).toBe(0)
+  expect(Object.keys(files)).toEqual(['new/leg.yaml', 'new/leg.schema.json'])
+  expect(JSON.parse(files['new/leg.schema.json'] as string).properties.robot).toBeDefined()
+  expect(await run(['check', 'new/leg.yaml'], files)).toMatchObject({ code: 0 })
+  expect(await run(['start', 'new/leg.yaml'], files)).toMatchObject({ code: 2 })
+})
+
+test('report writes page, text, table and workshop sheets', async () => {
+  const { files, code } = await run(['report', 'leg.yaml', '--to', 'out', '-q', '--cases', 'stand,walk'])
+  expect(code).toBe(0)
+  expect(Object.keys(files).sort()).toEqual(['leg.yaml', 'out/checks.csv', 'out/report.html', 'out/report.md', 'out/workshop.html'])
+  expect(files['out/report.html']).toMatch(/^<!doctype html>/i)
+})
+
+test('learn corrects the document and keeps its comments', async () => {
+  const files = { 'leg.yaml': revised, 'pretension-knee.csv': example('stand-logs/pretension-knee.csv') }
+  const { out, files: after } = await run(['learn', 'leg.yaml', 'pretension-knee.csv', '--to', 'learnt.yaml', '--json', '-q'], files)
+  const moved = JSON.parse(out).moved as { path: string; after: string }[]
+  expect(moved.length).toBeGreaterThan(0)
+  const learnt = after['learnt.yaml'] as string
+  expect(learnt).toContain('# with battery and probe')
+  const changedLines = learnt.split('\n').filter((line, i) => line !== revised.split('\n')[i])
+  expect(changedLines.length).toBeLessThanOrEqual(moved.length)
+  expect(assess(describeLeg(learnt), { cases: ['stand'] }).leg.name).toMatch(/revised/)
+})
+
+test('formulas are found by words, and called or solved', async () => {
+  expect(await run(['formulas', 'slack', 'wrapAngle'])).toMatchObject({ out: expect.stringContaining('capstan.slackTension(load') })
+  expect(await run(['formulas', 'capstan.slackTension'])).toMatchObject({ out: expect.stringContaining('exp(-friction * wrapAngle)') })
+  const inputs = ['load=500 N', 'friction=0.2']
+  expect(await run(['call', 'capstan.slackTension', ...inputs, 'wrapAngle=3 turn'])).toMatchObject({ code: 0, out: '11.53 N' })
+  const solved = await run(['call', 'capstan.slackTension', ...inputs, '--solve', 'wrapAngle', '--target', '2 N', '--json'])
+  expect(JSON.parse(solved.out).wrapAngle[0].value).toBeCloseTo(Math.log(250) / 0.2, 9)
+  expect(await run(['call', 'capstan.slackTensoin'])).toMatchObject({ code: 2, notes: expect.stringContaining('capstan.slackTension') })
+  expect(await run(['call', 'capstan.slackTension', 'load=5 mm'])).toMatchObject({
+    code: 2,
+    notes: expect.stringContaining('must be a force'),
+  })
+})
+
+test('the program itself reads a pipe and sets the exit code', () => {
+  const { status, stdout, stderr } = spawnSync(
+    process.execPath,
+    ['--import', 'tsx', 'src/cli/limbwright.ts', 'check', '-', '--cases', 'stand', '--json'],
+    { cwd: root, input: revised.replace('pretension: 185 N', 'pretension: 1 N'), encoding: 'utf8' },
+  )
+  expect(stderr).toMatch(/assessed \d+ checks/)
+  expect(JSON.parse(stdout).passes).toBe(false)
+  expect(status).toBe(1)
+})
