@@ -25,6 +25,19 @@ export { bare, type Evaluator, type Recorder, recorder, type Step, stepOf } from
 export { type AnyFormula, brokenStatements, type CallOptions, type Formula, formula, NoResultError, ValidityError } from './formula.js'
 export { notesOf } from './notes.js'
 export {
+  atLeast,
+  atMost,
+  type KeptLimit,
+  limitSentence,
+  type NearestWish,
+  type Proposal,
+  type ProposalCandidate,
+  type Proposals,
+  proposalsOf,
+  type Refusal,
+  type Relaxable,
+} from './proposal.js'
+export {
   EVIDENCE_LEVELS,
   type EvidenceLevel,
   isPrior,
