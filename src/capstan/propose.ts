@@ -88,7 +88,7 @@ function candidate(x: DriveWishNumbers, name: string, cord: CordStock, s: DriveS
     atMost('grooved length of the pinion', 'length', s.pinionLength, x.axialSpace),
     atMost('grooved length of the drum', 'length', s.drumLength, x.axialSpace),
     atMost('centre distance', 'length', s.centreDistance, x.centreSpace),
-    atLeast('torque held after shelf and cold', 'torque', s.heldTorque, x.requiredReserve * x.torque),
+    atLeast('torque held after shelf and cold', 'torque', s.heldTorque, x.requiredReserve * x.torque, true),
     atMost('highest tension of the cord', 'force', s.peakTension, s.workingTension),
     atMost('force on the shaft of the motor', 'force', s.shaftForce, x.shaftForce),
     atMost('take-up of the tensioner', 'length', s.takeUp, x.tensionerSpace),

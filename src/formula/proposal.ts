@@ -9,6 +9,8 @@ export interface KeptLimit {
   readonly must: 'stay below' | 'stay above'
   /** Share of the limit that is used: at most 1 where the limit is kept. */
   readonly use: number
+  /** Whether the design was sized to just keep this limit, so that it is always used in full and governs nothing. */
+  readonly sizedTo: boolean
 }
 
 /** A limit that a value must not exceed. */
@@ -18,15 +20,17 @@ export const atMost = (what: string, kind: Kind, value: number, limit: number): 
   limit: new Quantity(limit, kind),
   must: 'stay below',
   use: shareOf(value, limit),
+  sizedTo: false,
 })
 
 /** A limit that a value must not fall below. */
-export const atLeast = (what: string, kind: Kind, value: number, limit: number): KeptLimit => ({
+export const atLeast = (what: string, kind: Kind, value: number, limit: number, sizedTo = false): KeptLimit => ({
   what,
   value: new Quantity(value, kind),
   limit: new Quantity(limit, kind),
   must: 'stay above',
   use: shareOf(limit, value),
+  sizedTo,
 })
 
 /** A part over a whole; without any whole every part is too much. A value that is no number counts as broken. */
@@ -82,11 +86,19 @@ export interface Relaxable {
   readonly input: string
   readonly kind: Kind
   readonly easiest: number
+  /** How near to the edge the nearest value lies, SI. Default: a thousandth of it. */
+  readonly within?: number
 }
 
-const worst = (limits: readonly KeptLimit[]): KeptLimit => limits.reduce((a, b) => (b.use > a.use ? b : a))
+/** Rounding that counts as keeping a limit. */
+const KEPT = 1 + 1e-9
+
+const worst = (limits: readonly KeptLimit[]): KeptLimit => {
+  const counting = limits.filter(({ sizedTo, use }) => !sizedTo || use > KEPT)
+  return (counting.length > 0 ? counting : limits).reduce((a, b) => (b.use > a.use ? b : a))
+}
 const proposalOf = <T>({ design, limits }: ProposalCandidate<T>): Proposal<T> => ({ design, limits, governing: worst(limits) })
-const keeps = ({ limits }: ProposalCandidate<unknown>) => limits.every(({ use }) => use <= 1)
+const keeps = ({ limits }: ProposalCandidate<unknown>) => limits.every(({ use }) => use <= KEPT)
 
 /** How many designs are listed, and steps of the search for the nearest wish. */
 const LISTED = 12
@@ -114,7 +126,7 @@ export function proposalsOf<X extends object, T>(
     }
   }
   const closest = proposalOf(all.reduce((a, b) => (worst(b.limits).use < worst(a.limits).use ? b : a)))
-  const broken = closest.limits.filter(({ use }) => !(use <= 1)).sort((a, b) => b.use - a.use)
+  const broken = closest.limits.filter(({ use }) => !(use <= KEPT)).sort((a, b) => b.use - a.use)
   const nearest = relaxable.map((one) => nearestOf(wish, designs, one))
   return { state: 'refused', proposals: [], refusal: { closest, broken, nearest }, message: refusalText(all.length, broken, nearest) }
 }
@@ -122,7 +134,7 @@ export function proposalsOf<X extends object, T>(
 function nearestOf<X extends object>(
   wish: X,
   designs: (wish: X) => readonly ProposalCandidate<unknown>[],
-  { input, kind, easiest }: Relaxable,
+  { input, kind, easiest, within }: Relaxable,
 ): NearestWish {
   const given = (wish as Record<string, number>)[input] as number
   const at = (x: number) => designs({ ...wish, [input]: x }).some(keeps)
@@ -133,7 +145,7 @@ function nearestOf<X extends object>(
   })
   if (!at(easiest)) return of(undefined)
   let [easy, hard] = [easiest, given]
-  for (let i = 0; i < HALVINGS && Math.abs(easy - hard) > 1e-3 * Math.min(Math.abs(easy), Math.abs(hard)); i++) {
+  for (let i = 0; i < HALVINGS && Math.abs(easy - hard) > (within ?? 1e-3 * Math.min(Math.abs(easy), Math.abs(hard))); i++) {
     const middle = (easy + hard) / 2
     if (at(middle)) easy = middle
     else hard = middle

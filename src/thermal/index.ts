@@ -95,6 +95,8 @@ export { assessMount, continuousTorque, type MountVerdict } from './operating.js
 export { intermittentTorque, type TimeAtTorque, timeAtTorque } from './operating-duty.js'
 export { plateLaw } from './plate-law.js'
 export { plateStore } from './plate-store.js'
+export { type MountWish, type ProposedMount, proposeMount } from './propose.js'
+export { type FiveNumbers, type TypicalMotor, typicalMotor } from './propose-motor.js'
 export { radiantFlux, radiationCoefficient, STEFAN_BOLTZMANN } from './radiation.js'
 export { ringOnRectangularPlate, ringsOnPlate } from './rectangular-plate.js'
 export { compareMountRemedies, type Remedy, type RemedyRow } from './remedies.js'

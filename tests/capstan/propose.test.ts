@@ -36,7 +36,8 @@ describe('drives for a wish', () => {
     expect(state).toBe('met')
     const [first, second] = proposals
     expect(first!.design.drumRadius.si).toBeLessThanOrEqual(second!.design.drumRadius.si)
-    expect(first!.governing.use).toBe(Math.max(...first!.limits.map(({ use }) => use)))
+    expect(first!.governing.use).toBe(Math.max(...first!.limits.filter(({ sizedTo }) => !sizedTo).map(({ use }) => use)))
+    expect(first!.limits.filter(({ sizedTo }) => sizedTo).map(({ what }) => what)).toEqual(['torque held after shelf and cold'])
     expect(message).toContain('governs the first one')
   })
 
