@@ -64,7 +64,7 @@ const UTILISATION = 0.7
 export function proposeBolts(wish: BoltsWish): Proposals<ProposedBolts> {
   const { threads = THREADS, classes = CLASSES, ...rest } = wish
   const read = readInputs('fasteners.proposeBolts', WISH, rest as Given<typeof WISH>)
-  // Reads the names, and refuses those that are none.
+  // A name that is none is an error here.
   for (const name of threads) metricThread(name)
   for (const name of classes) propertyClass(name)
   return proposalsOf(
