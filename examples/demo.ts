@@ -49,13 +49,12 @@ const first = look('mudflat-leg-first.yaml', 14)
 
 chapter('2  What moves it')
 const { governing } = first
-const check = `${governing.id} ${governing.joint}`
+const check = governing.joint === undefined ? governing.id : `${governing.id} ${governing.joint}`
 progress(`what moves "${check}" in "${governing.caseTitle}", each field by a tenth`)
 const moves = sensitivity(legFormula(first.leg, { check, cases: [governing.case], uncertain: [] }), {
-  usage: { stallTime: '2 h' },
-  motor: { terminalResistance: '0.13 ohm', mass: '0.26 kg', mountOuterDiameter: '34 mm', canLength: '27 mm' },
-  plate: { thickness: '7 mm', width: '84 mm', height: '96 mm' },
-  drives: { knee: { drum: { grooveDiameter: '74.56 mm' } } },
+  usage: { dropHeight: '60 mm', landingTravel: '90 mm' },
+  cords: { braid: { axialRigidity: '26 kN' } },
+  drives: { knee: { pretension: '90 N', drum: { grooveDiameter: '74.56 mm' } } },
   robot: { standHeight: '270 mm', mass: '10.5 kg' },
 })
 for (const { path, value, atFrom, atTo } of moves.inputs.slice(0, 6)) {
@@ -73,7 +72,7 @@ chapter('4  The same, optimised')
 const plan = {
   vary: {
     'drives.hip.pretension': { from: '150 N', to: '230 N' },
-    'drives.knee.pretension': { from: '150 N', to: '230 N' },
+    'drives.knee.pretension': { from: '240 N', to: '320 N' },
     'bosses.hip.outerDiameter': { from: '13 mm', to: '18 mm' },
     'bosses.knee.outerDiameter': { from: '13 mm', to: '18 mm' },
     'bosses.hip.hole': { from: '3.96 mm', to: '3.99 mm' },

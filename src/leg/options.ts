@@ -1,5 +1,5 @@
 import { didYouMean, InputError, show } from '../units/index.js'
-import { ALL_CASE_IDS, CASE_IDS, type CaseId } from './cases/events.js'
+import { ALL_CASE_IDS, type CaseId } from './cases/events.js'
 
 /** Throws for unknown options, because a misspelt one would silently have no effect. */
 export function knownOptions(where: string, given: unknown, names: readonly string[]): void {
@@ -18,9 +18,9 @@ export function knownOptions(where: string, given: unknown, names: readonly stri
     )
 }
 
-/** Some load cases, in the order of the report. Default: the usual ones. Throws an `InputError` for a name that is none. */
+/** Some load cases, in the order of the report. Default: all. Throws an `InputError` for a name that is none. */
 export function caseList(where: string, given: readonly CaseId[] | undefined): readonly CaseId[] {
-  if (given === undefined) return CASE_IDS
+  if (given === undefined) return ALL_CASE_IDS
   const unknown = Array.isArray(given) ? given.filter((id) => !ALL_CASE_IDS.includes(id)) : [given]
   if (unknown.length > 0)
     throw new InputError(where, [

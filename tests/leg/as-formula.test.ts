@@ -82,7 +82,7 @@ describe('a leg as a formula', () => {
 })
 
 describe('ranges of a leg', () => {
-  const revised = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8'))
+  const revised = describeLeg(readFileSync(new URL('./legs/workbench.yaml', import.meta.url), 'utf8'))
   const ranges = (of: typeof leg) =>
     scalarPaths(legFormula(of).def.inputs).filter((path) => /friction|Left|Retention|^materials/.test(path))
 
@@ -158,7 +158,7 @@ describe('ranges of a leg', () => {
 })
 
 describe('a leg as several figures', () => {
-  const good = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8'))
+  const good = describeLeg(readFileSync(new URL('./legs/workbench.yaml', import.meta.url), 'utf8'))
   const figures = legFigures(good)({})
   const verdict = assess(good)
 

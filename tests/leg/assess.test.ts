@@ -27,10 +27,10 @@ const firstVerdict = assess(first)
 const revisedVerdict = assess(revised)
 
 describe('the example', () => {
-  test('the first design fails where it should: its blocked knee motor cooks the cord and softens its plate', () => {
+  test('the first design fails where it should: its cord slips when it lands in the cold, its blocked knee motor cooks the cord and softens its plate', () => {
     expect(firstVerdict.passes).toBe(false)
-    expect(firstVerdict.governing.id).toBe('cord.heat')
-    expect(firstVerdict.governing.case).toBe('stall')
+    expect(firstVerdict.governing.id).toBe('cord.slip')
+    expect(firstVerdict.governing.case).toBe('coldDrop')
     const failing = new Set(firstVerdict.checks.filter(({ reserve }) => reserve < 1).map(({ id }) => id))
     for (const id of [
       'motor.plate',

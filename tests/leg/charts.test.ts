@@ -26,7 +26,7 @@ describe('charts', () => {
 
   test('the reserves drawn are those of the verdict, nearest to its limit first', () => {
     const rows = rowsOf(first, 'reserves')
-    expect(rows[0]?.[0]).toBe('cord.heat, knee')
+    expect(rows[0]?.[0]).toBe('cord.slip, knee')
     expect(Number(rows[0]?.[1])).toBeCloseTo(first.governing.reserve, 3)
     expect(rows[0]?.[2]).toMatch(/fails$/)
   })
@@ -60,11 +60,10 @@ describe('points of the gaits at the motors', () => {
   test('without mass they are the torques of the statics, through reduction and losses', () => {
     const { motion: knee } = caseState(massless, 'walk').joints.knee
     const cloud = gaitClouds(massless).find(({ name }) => name === 'knee, walk')!
-    // The statics samples eight moments, the cloud many, ends of the stance among them: it may only be larger, and not by much.
+    // Both take the ends of the stance, where the torque of a level walk is largest.
     const statics = Math.abs(knee.torque) / massless.drives.knee.ratio / massless.x.drives.knee.efficiency
     expect(Math.abs(knee.torque)).toBeCloseTo(Math.abs(hand.walk.kneeWithoutLinks), 9)
-    expect(cloud.peakTorque).toBeGreaterThan(0.999 * statics)
-    expect(cloud.peakTorque).toBeLessThan(1.06 * statics)
+    expect(cloud.peakTorque / statics).toBeCloseTo(1, 2)
   })
 
   test('mass of links and rotors adds torque', () => {

@@ -37,9 +37,8 @@ describe.each(legs)('%s', (_, leg) => {
     const at = (id: 'walk' | 'trot' | 'stand') => states.find((state) => state.id === id)!.motion!.vertical
     close(at('stand') * x.robot.legs, weight)
     close(at('walk') * x.usage.walk.dutyFactor * x.robot.legs, weight)
-    // The highest of eight moments of half a sine stands sin(7 pi / 16) high; its mean is 2 / pi of the peak.
-    const peak = at('trot') / Math.sin((7 * Math.PI) / 16)
-    close((2 / Math.PI) * peak * x.usage.trot.dutyFactor * x.robot.legs, weight)
+    // The mean of half a sine is 2 / pi of its peak.
+    close((2 / Math.PI) * at('trot') * x.usage.trot.dutyFactor * x.robot.legs, weight)
   })
 
   test('power into each motor is power at the joint and its losses', () => {

@@ -6,7 +6,8 @@ import type { LegDocument } from '../../src/leg/document/fields.js'
 import { migrate } from '../../src/leg/document/migrate.js'
 import { InputError, type Issue, Quantity } from '../../src/units/index.js'
 
-const old = (name: string) => parse(readFileSync(new URL(`../../examples/mudflat-leg-${name}.yaml`, import.meta.url), 'utf8'))
+const FILES = { first: '../../examples/mudflat-leg-first.yaml', revised: './legs/workbench.yaml' } as const
+const old = (name: string) => parse(readFileSync(new URL(FILES[name as keyof typeof FILES], import.meta.url), 'utf8'))
 const heavier = (name: string) => {
   const data = old(name)
   data.links.upper.mass = '0.7 kg'

@@ -6,7 +6,7 @@ import { legNumbers, prepare } from '../../src/leg/numbers.js'
 import { heatAt } from '../../src/leg/what-if.js'
 import { InputError } from '../../src/units/index.js'
 
-const leg = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8'))
+const leg = describeLeg(readFileSync(new URL('./legs/workbench.yaml', import.meta.url), 'utf8'))
 const cases = { cases: ['stand', 'walk', 'season'] } as const
 
 // Logs made by hand from the published law each measurement stands for, with a fixed scatter.

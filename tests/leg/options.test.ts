@@ -14,7 +14,7 @@ import {
 } from '../../src/leg/index.js'
 import { optimise } from '../../src/study/index.js'
 
-const leg = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8'))
+const leg = describeLeg(readFileSync(new URL('./legs/workbench.yaml', import.meta.url), 'utf8'))
 const logs = { 'pullOut hip': 'breaking force [N]\n1600\n1650\n1700\n' }
 
 describe('a misspelt option is refused, with the near name', () => {

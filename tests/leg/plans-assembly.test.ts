@@ -4,8 +4,7 @@ import { describe, expect, test } from 'vitest'
 import { assemblyPlan, assemblyText, assess, describeLeg, withFields } from '../../src/leg/index.js'
 import { InputError } from '../../src/units/index.js'
 
-const read = (name: string) => describeLeg(readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8'))
-const leg = read('mudflat-leg-revised')
+const leg = describeLeg(readFileSync(new URL('./legs/workbench.yaml', import.meta.url), 'utf8'))
 const plan = assemblyPlan(leg)
 
 describe('against calculations by hand', () => {

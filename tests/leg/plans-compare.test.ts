@@ -3,8 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { assess, compareLegs, comparisonText, describeLeg, withFields } from '../../src/leg/index.js'
 import { InputError } from '../../src/units/index.js'
 
-const read = (name: string) => describeLeg(readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8'))
-const leg = read('mudflat-leg-revised')
+const leg = describeLeg(readFileSync(new URL('./legs/workbench.yaml', import.meta.url), 'utf8'))
 
 describe('two designs side by side', () => {
   test('twice the pretension doubles the torque until the slack span is loose, and nothing else of the knee is touched by hand', () => {

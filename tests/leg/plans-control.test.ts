@@ -7,7 +7,7 @@ import { benchDrive, benchLeg } from '../../src/leg/plans/bench.js'
 import { InputError } from '../../src/units/index.js'
 
 const read = (name: string) => describeLeg(readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8'))
-const leg = read('mudflat-leg-revised')
+const leg = describeLeg(readFileSync(new URL('./legs/workbench.yaml', import.meta.url), 'utf8'))
 const sheet = controlSheet(leg)
 const { hip, knee } = sheet.joints
 

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { assemblyPlan, assemblyText, controlSheet, controlText, describeLeg, htmlPlans, standPlan, standText } from '../../src/leg/index.js'
 
-const text = readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8')
+const text = readFileSync(new URL('./legs/workbench.yaml', import.meta.url), 'utf8')
 const leg = describeLeg(text)
 const page = htmlPlans(leg)
 const plain = (html: string) =>

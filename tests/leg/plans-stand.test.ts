@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { assess, describeLeg, learn, standPlan, standText, withFields } from '../../src/leg/index.js'
 
-const leg = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8'))
+const leg = describeLeg(readFileSync(new URL('./legs/workbench.yaml', import.meta.url), 'utf8'))
 const plan = standPlan(leg)
 const of = (log: string, from = plan) => from.measurements.find((one) => one.log === log)!
 

@@ -4,7 +4,7 @@ import { assess, describeLeg, withFields } from '../../src/leg/index.js'
 import { legNumbers, prepare } from '../../src/leg/numbers.js'
 
 describe('the foot', () => {
-  const leg = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8'))
+  const leg = describeLeg(readFileSync(new URL('./legs/workbench.yaml', import.meta.url), 'utf8'))
   const { foot } = assess(leg, { cases: ['walk'] })
 
   test('deflection under the standing load is load over guided stiffness at least, and nothing is infinite', () => {

@@ -121,7 +121,8 @@ for j in R:
     k, eV = mpf('1.380649e-23'), mpf('1.602176634e-19')
     rate = lambda T: exp(-mpf('1.5') * eV / (k * T)) * sinh(T_built / MBS * mpf('2.8e9') * mpf('45e-30') / (k * T))
     years = rate(mpf('298.15')) / rate(mpf('293.15'))
-    row('shelf', 'cord.shelf', j, torque('walk', j) / slip_torque(mpf(1), j), T_built * mpf('0.75') ** years)
+    # It must walk in every direction.
+    row('shelf', 'cord.shelf', j, max(torque(way, j) for way in ('walk', 'walkBack', 'slope', 'slopeDown')) / slip_torque(mpf(1), j), T_built * mpf('0.75') ** years)
 
 # ---- drum: thick cylinder, hub of twice the bore -------------------------------------------------------------------------------------------
 bore, wide, pitch = {'hip': 22 * mm, 'knee': 16 * mm}, 14 * mm, 2 * mm
@@ -228,7 +229,7 @@ def bolt_give(t, grip, washers, tapped):
     end = mpf('0.33') * t['d'] / (E_bolt / 3 * A) if tapped else mpf('0.4') * t['d'] / (E_bolt * A)
     return mpf('0.4') * t['d'] / (E_bolt * A) + (grip + washers * t['sheet'] + t['d'] / 2) / (E_bolt * t['A3']) + end
 E_print = ASA['E'] * WET
-F4, F3 = preload_of(M4, mpf('1.2')), preload_of(M3, mpf('0.35'))
+F4, F3 = preload_of(M4, mpf('0.8')), preload_of(M3, mpf('0.35'))
 # Stack: washers under head and nut, cones meet half way in 15 mm. Motor: one washer, one cone through 7 mm to the tapped motor.
 stack = {'t': M4, 'F': F4, 'bolt': bolt_give(M4, 15 * mm, 2, False), 'parts': 2 / cone(E_print, mpf('7.5') * mm, M4['washer'], M4['hole']), 'faces': 4}
 motor = {'t': M3, 'F': F3, 'bolt': bolt_give(M3, 7 * mm, 1, True), 'parts': 1 / cone(E_print, 7 * mm, M3['washer'], M3['hole']), 'faces': 2}

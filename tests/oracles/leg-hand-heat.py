@@ -192,12 +192,14 @@ for case, air in (('walk', zero + 20), ('hotAfternoon', zero + 40), ('stand', ze
     volts = (22 + np.sqrt(22**2 - 4 * 0.07 * power)) / 2
     rows[f'{case} supply.current'] = [power / volts, min(60, 22**2 / (4 * 0.07) / 11)]
     for joint, o in m.items():
-        def speed(amps):
+        def at(emf, amps):
             """Voltage circle of a surface-magnet machine (Park): (R i + psi w)^2 + (w L i p)^2 = (V / sqrt 3)^2, largest root."""
-            psi, reach, drop = o['emf'] / np.sqrt(3), 14 * 40e-6 * amps, o['resistance'] / 2 * amps
+            psi, reach, drop = emf / np.sqrt(3), 14 * 40e-6 * amps, o['resistance'] / 2 * amps
             return np.roots([psi**2 + reach**2, 2 * drop * psi, drop**2 - volts**2 / 3]).max()
-        rows[f'{case} motor.speed {joint}'] = [o['loadedSpeed'], speed(o['current'])]
-        rows[f'{case} motor.swing {joint}'] = [o['speed'], speed(0.2 * o['current'])]
+        # Magnets warm, or still as cold as the air: the slower.
+        speed = lambda share: min(at(emf(can), share * current(o['most'], can)) for can in (o['can'], air))
+        rows[f'{case} motor.speed {joint}'] = [o['loadedSpeed'], speed(1)]
+        rows[f'{case} motor.swing {joint}'] = [o['speed'], speed(0.2)]
 
 # Bolts of the hot afternoon: the motor's own are beyond the glass transition, the stack's half as warm above the air as the hip's mount.
 for joint, o in motors['hotAfternoon'].items():

@@ -47,40 +47,41 @@ def torques(x, down, backward, hip_height=height, motion=None, gravity=g):
     sideways = -(down + sum(fd for _, _, _, fd, _ in links)) * offset
     return sideways, hip, knee
 
-def stride(duty, step, speed, clearance, force_at, traction):
-    """Torques with and without the rotors at eight moments of stance and twelve of swing, for even speed in stance and a quintic swing."""
+EXTREMES = (mpf(0), mpf('0.5'), mpf(1))
+def stride(duty, step, speed, clearance, force_at, traction, gravity=g):
+    """Torques with and without the rotors at eight moments of stance, its ends and middle, and twelve of swing, for even speed in stance and a quintic swing."""
     stance_time = step / speed
     period = stance_time / duty
     swing_time = period - stance_time
-    def foot(t):
-        if t < stance_time:
+    def foot(t, stands):
+        if stands:
             return step / 2 - speed * t, mpf(0)
         u = (t - stance_time) / swing_time
         along = -step / 2 - speed * u * swing_time + (step + speed * swing_time) * u**3 * (10 - 15 * u + 6 * u * u)
         v = u if u <= mpf('0.5') else 1 - u
         return along, clearance * 2 * (v - sin(4 * pi * v) / (4 * pi))
-    def links(t):
-        x, up = foot(t)
+    def links(t, stands):
+        x, up = foot(t, stands)
         (kx, kd), (fx, fd) = lever_arms(x, height - up)
         # Turning of a link, right-handed about left: zero hanging straight down, positive when its end goes backward.
         return [kx / 2, kd / 2, -atan2(kx, kd), (kx + fx) / 2, (kd + fd) / 2, -atan2(fx - kx, fd - kd)]
     rows, poses = [], []
     for stands in (True, False):
         count = 8 if stands else 12
-        for i in range(count):
-            s = (mpf(i) + mpf('0.5')) / count
+        # Ends and middle of the stance count for the largest values alone: they last no time.
+        for s, share in [((mpf(i) + mpf('0.5')) / count, mpf(1) / count) for i in range(count)] + [(e, mpf(0)) for e in EXTREMES if stands]:
             t = s * stance_time if stands else stance_time + s * swing_time
-            second = [diff(lambda u, k=k: links(u)[k], t, 2) for k in range(6)]
-            x, up = foot(t)
+            second = [diff(lambda u, k=k: links(u, stands)[k], t, 2) for k in range(6)]
+            x, up = foot(t, stands)
             f = force_at(s) if stands else mpf(0)
-            sideways, hip, knee = torques(x, f, traction * f, height - up, (second[:3], second[3:]))
+            sideways, hip, knee = torques(x, f, traction * f, height - up, (second[:3], second[3:]), gravity)
             # The rotors turn with hip and knee angle, 6.2 and 5.6 times faster.
             at_hip, at_knee = second[2], second[5] - second[2]
-            now, turning = links(t), [diff(lambda u, k=k: links(u)[k], t) for k in (2, 5)]
+            now, turning = links(t, stands), [diff(lambda u, k=k: links(u, stands)[k], t) for k in (2, 5)]
             poses.append({'stands': stands, 'hip': now[2], 'knee': now[5] - now[2], 'hipRate': abs(turning[0]),
                           'kneeRate': abs(turning[1] - turning[0]), 'away': sqrt(x * x + (height - up)**2), 'sideways': abs(sideways)})
             rows.append((hip, knee, hip + rotor * hip_ratio**2 * at_hip, knee + rotor * knee_ratio**2 * at_knee,
-                         (stance_time if stands else swing_time) / count))
+                         (stance_time if stands else swing_time) * share))
     rms = lambda column: sqrt(sum(r[column] ** 2 * r[4] for r in rows) / period)
     most = lambda column: max((r[column] for r in rows), key=abs)
     return {'hip': float(most(0)), 'knee': float(most(1)), 'hipShaft': float(most(2)), 'kneeShaft': float(most(3)),
@@ -101,13 +102,14 @@ out['stand']['force'] = float(stand)
 duty, step, speed, traction = mpf('0.75'), mpf('0.12'), mpf('0.3'), mpf('0.15')
 force = mass * g / legs / duty
 out['walk'] = {'force': float(force), **stride(duty, step, speed, mpf('0.04'), lambda s: force, traction)}
-blocked = [torques(step / 2 - step * (mpf(i) + mpf('0.5')) / 8, force, traction * force) for i in range(8)]
+phases = [(mpf(i) + mpf('0.5')) / 8 for i in range(8)] + list(EXTREMES)
+blocked = [torques(step / 2 - step * s, force, traction * force) for s in phases]
 out['stall'] = {'hip': float(max((t[1] for t in blocked), key=abs)), 'knee': float(max((t[2] for t in blocked), key=abs))}
 # Of a leg without weight only the push is left: force times lever arm about the knee.
 def bare_knee(x):
     knee_x, knee_down = pose(x)
     return force * (x - knee_x) + traction * force * (height - knee_down)
-out['walk']['kneeWithoutLinks'] = float(max((bare_knee(step / 2 - step * (mpf(i) + mpf('0.5')) / 8) for i in range(8)), key=abs))
+out['walk']['kneeWithoutLinks'] = float(max((bare_knee(step / 2 - step * s) for s in phases), key=abs))
 duty_trot = mpf('0.55')
 out['trot'] = stride(duty_trot, mpf('0.13'), mpf('0.8'), mpf('0.045'), lambda s: pi / 2 * mass * g / legs / duty_trot * sin(pi * s), traction)
 # Drop of 60 mm on two feet that give way over 90 mm, half sine: peak is pi/2 of the mean m g (1 + h/s) / 2.
@@ -118,6 +120,9 @@ out['hop'] = {'force': float(pi / 2 * (mass * g * (mpf('0.090') + mpf('0.030')) 
 slope = mpf('14') * pi / 180
 rear = mpf('0.5') + mpf('0.290') / mpf('0.420') * tan(slope)
 f = mass * g * cos(slope) * 2 * rear / legs / duty
-out['slope'] = {'force': float(f), 'forward': float(f * tan(slope))}
+on_slope = lambda sign: stride(duty, step, speed, mpf('0.04'), lambda s: f, sign * tan(slope), g * cos(slope))
+out['slope'] = {'force': float(f), 'forward': float(f * tan(slope)), **on_slope(1)}
+out['slopeDown'] = on_slope(-1)
+out['walkBack'] = stride(duty, step, speed, mpf('0.04'), lambda s: force, -traction)
 
 json.dump(out, open(os.path.join(os.path.dirname(os.path.abspath(__file__)), 'leg-hand.json'), 'w'), indent=1)

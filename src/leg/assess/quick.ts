@@ -1,6 +1,6 @@
 import { InputError, show } from '../../units/index.js'
 import { calculationOf, type LegCalculation } from '../calculation.js'
-import { CASE_IDS, type CaseId } from '../cases/events.js'
+import { ALL_CASE_IDS, type CaseId } from '../cases/events.js'
 import type { Joint, LegNumbers } from '../numbers.js'
 import { CHECKS } from '../parts/index.js'
 import { structureKey } from '../parts/structure.js'
@@ -25,7 +25,7 @@ export class QuickLeg {
   #comparisons: readonly Comparison[] = []
   #x: LegNumbers | undefined
 
-  constructor(cases: readonly CaseId[] = CASE_IDS) {
+  constructor(cases: readonly CaseId[] = ALL_CASE_IDS) {
     this.#cases = cases
   }
 
@@ -82,7 +82,8 @@ export class QuickLeg {
  * The governing check alone, the one with the least reserve over the required reserve, from a leg's numbers (`legNumbers`): for sweeps and
  * optimisers. Same calculation as `assess`, nothing recorded.
  */
-export const governingReserve = (x: LegNumbers, cases: readonly CaseId[] = CASE_IDS): QuickVerdict => new QuickLeg(cases).governing(x)
+export const governingReserve = (x: LegNumbers, cases: readonly CaseId[] = ALL_CASE_IDS): QuickVerdict => new QuickLeg(cases).governing(x)
 
 /** The least reserve of every check over the load cases, by `id joint`, from a leg's numbers. */
-export const checkReserves = (x: LegNumbers, cases: readonly CaseId[] = CASE_IDS): Map<string, number> => new QuickLeg(cases).reserves(x)
+export const checkReserves = (x: LegNumbers, cases: readonly CaseId[] = ALL_CASE_IDS): Map<string, number> =>
+  new QuickLeg(cases).reserves(x)

@@ -65,6 +65,7 @@ export function fromVersion3(given: Document): Document {
     'shelfTime',
     'shelfTemperature',
     'landingTravel',
+    'touchDownHeight',
     'wantedReserve',
   ])[1]
   const both = (thing: unknown) => (thing === undefined ? undefined : sectionOf(thing))
@@ -266,11 +267,11 @@ function gaitsOf(usage: Document | undefined): unknown {
 
 function loadCasesOf(usage: Document = {}, environment: Document = {}): unknown {
   const { normalAir, hotAir, coldAir, wind } = environment
-  const { slope, hopHeight, dropHeight, landingTravel, stallTime, days, shelfTime, shelfTemperature } = usage
+  const { slope, hopHeight, dropHeight, landingTravel, touchDownHeight, stallTime, days, shelfTime, shelfTemperature } = usage
   const travel = landingTravel ?? '60 mm'
   const angle = si('angle', slope)
   const degrees = (x: number) => `${Number(((x * 180) / Math.PI).toPrecision(12))} deg`
-  const landing = hopHeight !== undefined || dropHeight !== undefined || landingTravel !== undefined
+  const landing = [hopHeight, dropHeight, landingTravel, touchDownHeight].some((given) => given !== undefined)
   const airs = present({
     normal: normalAir === undefined && wind === undefined ? undefined : present({ temperature: normalAir ?? '20 degC', wind }),
     hot: hotAir === undefined ? undefined : { temperature: hotAir },
@@ -289,8 +290,8 @@ function loadCasesOf(usage: Document = {}, environment: Document = {}): unknown 
           slopeDown: { kind: 'slope', gait: 'walk', angle: degrees(-angle) },
           slopeAcross: { kind: 'slope', gait: 'walk', angle: degrees(angle), direction: 'across' },
         }),
-    hop: landing ? { kind: 'hop', height: hopHeight ?? '30 mm', travel } : undefined,
-    drop: landing ? { kind: 'drop', height: dropHeight ?? '80 mm', feet: 2, travel } : undefined,
+    hop: landing ? present({ kind: 'hop', height: hopHeight ?? '30 mm', travel, touchDownHeight }) : undefined,
+    drop: landing ? present({ kind: 'drop', height: dropHeight ?? '80 mm', feet: 2, travel, touchDownHeight }) : undefined,
     stall: stallTime === undefined ? undefined : { kind: 'stall', gait: 'walk', time: stallTime },
   })
   const all = Object.fromEntries(Object.entries({ airs, ages, events }).filter(([, section]) => Object.keys(section).length > 0))

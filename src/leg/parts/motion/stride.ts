@@ -2,7 +2,10 @@ import { formula } from '../../../formula/index.js'
 import { FootPath, KNEE_BACKWARD, LegDynamicsKernel, LegKernel, REACHED, stanceForce } from '../../../kinematics/index.js'
 import { rmsTorque } from '../../../thermal/index.js'
 
+/** Enough for the root mean square over a stance. */
 const STANCE_SAMPLES = 8
+/** Ends of the stance, where the leg is farthest from upright, and its middle, where half a sine is highest: the largest values are found there. */
+const EXTREMES = [0, 0.5, 1]
 /** Fine enough for the largest torque of a swing to two per cent. */
 const SWING_SAMPLES = 12
 
@@ -103,7 +106,7 @@ export const footPathOf = (
     swingPoints: undefined,
   })
 
-/** Moments of a stride: phase within stance or swing, time, and how long each stands for. */
+/** Moments of a stride: phase within stance or swing, time, and how long each stands for; 0 for moments that only the largest values count. */
 function momentsOf({ stepLength, speed, dutyFactor, blocked }: StrideInput) {
   const moving = stepLength > 0
   const stanceTime = moving ? stepLength / speed : 1
@@ -115,6 +118,7 @@ function momentsOf({ stepLength, speed, dutyFactor, blocked }: StrideInput) {
     const phase = moving ? (i + 0.5) / STANCE_SAMPLES : 0.5
     moments.push({ stands: true, phase, time: phase * stanceTime, lasts: stanceTime / stanceSamples })
   }
+  for (const phase of moving ? EXTREMES : []) moments.push({ stands: true, phase, time: phase * stanceTime, lasts: 0 })
   for (let i = 0; turns && i < SWING_SAMPLES; i++) {
     const phase = (i + 0.5) / SWING_SAMPLES
     moments.push({ stands: false, phase, time: stanceTime + phase * (period - stanceTime), lasts: (period - stanceTime) / SWING_SAMPLES })
@@ -312,7 +316,7 @@ export const strideLoads = /* @__PURE__ */ formula('leg.strideLoads', {
     'links are rigid uniform rods, point foot',
     'the body moves at constant speed',
     'force along the ground in proportion to the force across it, at its worst end in every moment',
-    'eight moments of stance and twelve of swing: the largest torque to three per cent',
+    'eight moments of stance, its ends and its middle, and twelve of swing: the largest torque of a swing to two per cent',
   ],
   source: [
     {

@@ -1,4 +1,4 @@
-import { runawayLoss, speedAtCurrent, touchThresholds } from '../../../thermal/index.js'
+import { currentsForTorque, runawayLoss, speedAtCurrent, touchThresholds } from '../../../thermal/index.js'
 import type { Check } from '../../cases/check.js'
 import { ranged } from '../../leaves.js'
 import { riseAbove } from '../../lines.js'
@@ -6,7 +6,7 @@ import { constant, line, type Use, type Value, value } from '../../run/index.js'
 import { airTemperature } from '../load/fields.js'
 import { sag } from '../supply/values.js'
 import * as motor from './fields.js'
-import { heat } from './heat.js'
+import { emfInAir, heat } from './heat.js'
 
 const hottest = line(
   'hottest spot of the winding',
@@ -54,16 +54,34 @@ export const unsettledRemark = value('motor.unsettledRemark', ['joint', 'event',
     ? undefined
     : 'the temperatures of the motor do not converge: assumed to be where every film formula ends',
 )
-const speedAt = (use: At, peakPhaseCurrent: number): number => {
-  const { backEmfConstant, resistance } = use(heat)
-  return use.run(speedAtCurrent, {
+const speedWith = (use: At, backEmfConstant: number, peakPhaseCurrent: number): number =>
+  use.run(speedAtCurrent, {
     voltage: use(sag).voltage,
     backEmfConstant,
-    terminalResistance: resistance,
+    terminalResistance: use(heat).resistance,
     peakPhaseCurrent,
     phaseInductance: use(motor.phaseInductance),
     polePairs: use(motor.polePairs) ?? 1,
   }).speed
+const slower = line(
+  'slower of warm and cold magnets',
+  { warm: 'angularVelocity', cold: 'angularVelocity' },
+  'angularVelocity',
+  'min(warm, cold)',
+  (x) => Math.min(x.warm, x.cold),
+)
+/**
+ * Speed at a share of the largest current. Strong magnets, as cold as the air, use up more of the voltage; weak ones need more current. The
+ * slower of the two counts, so that a motor that warms up never looks faster.
+ */
+const speedAt = (use: At, currentOf: (current: number) => number): number => {
+  const { backEmfConstant, current, motorTorque: torque } = use(heat)
+  const strong = use(emfInAir)
+  const { peakPhase } = use.run(currentsForTorque, { torque, backEmfConstant: strong })
+  return use.run(slower, {
+    warm: speedWith(use, backEmfConstant, currentOf(current)),
+    cold: speedWith(use, strong, currentOf(peakPhase)),
+  })
 }
 const canRise = rise('motor.canRise', (use) => use(heat).can)
 
@@ -139,9 +157,10 @@ export const motorChecks: readonly Check[] = [
     scope: 'joint',
     when: ['moves'],
     demand: value('motor.loadedSpeed', ['joint', 'event', 'air'], (use) => use(heat).loadedMotorSpeed),
-    capacity: value('motor.speedAtTorque', ['joint', 'event', 'air'], (use) => speedAt(use, use(heat).current)),
+    capacity: value('motor.speedAtTorque', ['joint', 'event', 'air'], (use) => speedAt(use, (current) => current)),
     demandIs: 'the motor speed while the foot bears load',
-    capacityIs: 'the speed that the sagging supply still allows at the largest current, with a warm winding',
+    capacityIs:
+      'the speed that the sagging supply still allows at the largest current, with a warm winding and magnets warm or as cold as the air, whichever is slower',
     remedy: 'a higher voltage, a motor with a higher speed constant, a lower reduction, or a slower gait',
   },
   {
@@ -154,10 +173,11 @@ export const motorChecks: readonly Check[] = [
     when: ['moves'],
     demand: value('motor.swingSpeed', ['joint', 'event', 'air'], (use) => use(heat).motorSpeed),
     capacity: value('motor.speedOfSwing', ['joint', 'event', 'air'], (use) =>
-      speedAt(use, use.run(shareOfCurrent, { share: use(swingShare), current: use(heat).current })),
+      speedAt(use, (current) => use.run(shareOfCurrent, { share: use(swingShare), current })),
     ),
     demandIs: 'the highest motor speed of the swing',
-    capacityIs: 'the speed that the sagging supply allows at a fifth of the stance current',
+    capacityIs:
+      'the speed that the sagging supply allows at a fifth of the stance current, with magnets warm or as cold as the air, whichever is slower',
     remedy: 'a higher voltage, a motor with a higher speed constant, or a slower gait',
   },
 ]

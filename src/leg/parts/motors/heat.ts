@@ -58,14 +58,22 @@ const heatedMotor = (use: Use<'joint' | 'event' | 'air'>) => ({
 /** The same as a value. */
 export const heatedMotorOf = value('motor.heated', ['joint', 'event', 'air'], (use) => heatedMotor(use))
 
+/** Back-EMF constant with the magnets as warm as the air. */
+export const emfInAir = value(
+  'motor.emfInAir',
+  ['motor', 'air'],
+  (use) =>
+    use.run(magnetDerating, {
+      backEmfConstant: use(coldEmf),
+      magnetTemperature: use(airTemperature),
+      coefficient: use(motor.magnetCoefficient),
+    }).backEmfConstant,
+)
+
 /** A motor that dissipates nothing is as warm as the air. */
 function cold(use: Use<'joint' | 'event' | 'air'>): Temperatures {
   const air = use(airTemperature)
-  const { backEmfConstant: backEmf } = use.run(magnetDerating, {
-    backEmfConstant: use(coldEmf),
-    magnetTemperature: air,
-    coefficient: use(motor.magnetCoefficient),
-  })
+  const backEmf = use(emfInAir)
   const resistanceToAir = use(motor.windingToMount)
   return { winding: air, mount: air, can: air, loss: 0, lossAt20: 0, backEmf, resistanceToAir, unsettled: undefined }
 }
@@ -107,7 +115,7 @@ export const heat = value('motor.heat', ['joint', 'event', 'air'], (use) => {
     heatingTorque: use(heatingTorque),
     motorSpeed: use(motorSpeed),
     loadedMotorSpeed: use(loadedMotorSpeed),
-    /** Magnets count as weak where current is calculated, and as cold where speed is. */
+    /** Of magnets at their temperature: the current follows from it. Without a steady temperature, of magnets at 20 degC. */
     backEmfConstant: unsettled === undefined ? backEmf : use(coldEmf),
     resistance: use.run(hotResistance, {
       resistance: use(motor.terminalResistance),

@@ -8,7 +8,7 @@ import {
   workingTension,
 } from '../../../../capstan/index.js'
 import type { Check } from '../../../cases/check.js'
-import { reference } from '../../../leaves.js'
+import { references } from '../../../leaves.js'
 import { constant, line, type Use, type Value, value } from '../../../run/index.js'
 import { airTemperature, shelfTime, stridesPerDay } from '../../load/fields.js'
 import { stroke } from '../../motion/values.js'
@@ -101,9 +101,12 @@ const longTension = value('cord.longTensionAllowed', ['joint'], (use) =>
   use.run(share, { share: use(cord.longTension[use(cord.creepOfFibre)]), strength: use(cord.breakingStrength) }),
 )
 
-/** What a leg taken from the shelf must do. */
-const afterShelf = reference('event.afterShelf', [], 'event', () => 'walk')
-const walkingTorque = value('cord.walkingTorque', ['joint'], (use) => use.at(load, { event: use(afterShelf) }))
+const most = line('largest torque of walking', { torques: { list: 'torque' } }, 'torque', 'max(torques)', (x) => Math.max(...x.torques))
+/** What a leg taken from the shelf must do: walk in every direction, on the level and on the slope. */
+const afterShelf = references('event.afterShelf', [], 'event', () => ['walk', 'walkBack', 'slope', 'slopeDown'])
+const walkingTorque = value('cord.walkingTorque', ['joint'], (use) =>
+  use.run(most, { torques: use(afterShelf).map((event) => use.at(load, { event })) }),
+)
 const pretensionNeeded = value('cord.pretensionNeeded', ['joint'], (use) => {
   const { span, pinionWrap } = use(geometry)
   return use.run(pretensionForTorque, {
@@ -288,7 +291,7 @@ export const cordChecks: readonly Check[] = [
     unless: value('cord.unlessUnloaded', ['joint'], (use) =>
       use(walkingTorque) === 0 ? 'walking needs no torque at this joint' : undefined,
     ),
-    demandIs: 'the pretension for the torque of walking',
+    demandIs: 'the pretension for the torque of walking, forward or backward, up or down the slope, whichever needs most',
     capacityIs: 'the pretension left after the time on the shelf at its temperature',
     remedy: 'release the tension for storage, tension again before use, or more pretension',
   },
