@@ -12,6 +12,8 @@
  * @module
  */
 export { ATMOSPHERE, airProperties, GRAVITY, pressureAtAltitude, rayleighNumber } from './air.js'
+export { batteryHeat, costOfTransport, runningTime, strideCopperLoss } from './battery-run.js'
+export { busPower, speedUnderSag } from './bus-power.js'
 export { type Calibration, type Correction, calibrate } from './calibrate.js'
 export { remedyChart, temperatureChart, torqueDutyChart } from './charts.js'
 export { biotNumber, contactConductance, layerResistance, ringArea, shellResistance, surfaceResistance } from './conduction.js'

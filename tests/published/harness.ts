@@ -46,6 +46,9 @@ interface PublishedCase<I extends Inputs, O extends Output> {
   readonly what?: string
 }
 
+/** A printed value with its unit, as an oracle's data have it. */
+export const printed = <U extends string>(value: string | undefined, unit: U) => `${value} ${unit}` as `${number} ${U}`
+
 /** Published cases of one formula. */
 export function published<I extends Inputs, O extends Output>(formula: Formula<I, O>, ...cases: PublishedCase<I, O>[]): Check[] {
   return cases.flatMap((c) => {

@@ -15,7 +15,7 @@ import {
   sidewaysHipTorque,
 } from '../../src/kinematics/index.js'
 import oracle from '../oracles/kinematics-drives.json' with { type: 'json' }
-import { type Check, published } from './harness.js'
+import { type Check, printed, published } from './harness.js'
 
 const computed = (model: string): Source => ({ level: 'computed', where: `${model}: tests/oracles/kinematics-drives.py` })
 const closure = computed('closure of the pins by Newton’s method, differentiated to 40 digits with mpmath')
@@ -24,9 +24,6 @@ const equilibrium = computed('twelve equations of equilibrium of upper link, sha
 const scan = computed('scan of the knee angle with circles intersected, refined by bisection')
 
 const si = <U extends string>(value: string | number, unit: U) => [Number(value), unit] as const
-
-/** A printed value with its unit. */
-const text = <U extends string>(printed: string, unit: U) => `${printed} ${unit}` as `${number} ${U}`
 
 const linkage = { ground: '150 mm', crank: '30 mm', coupler: '148 mm', rocker: '26 mm' } as const
 const { fourBar, deadPoints, driveInertia, carriedMotor, parallelogram, rod, sideways, stance, gyroscopic } = oracle
@@ -59,7 +56,7 @@ const rods = RODS.map(([name, what, rocker]) => {
 const limits = { kneeLowest: '-180 deg', kneeHighest: '180 deg' } as const
 const bar = { ...linkage, rockerAngleAtStraightKnee: '1.9 rad' } as const
 const dead = (at: { kneeAngle: string; kind: string }) => ({
-  kneeAngle: text(at.kneeAngle, 'rad'),
+  kneeAngle: printed(at.kneeAngle, 'rad'),
   state: at.kind as 'rockerDeadPoint',
 })
 
@@ -75,7 +72,7 @@ export const checks: Check[] = [
       hipAcceleration: '20 rad/s^2',
       kneeAcceleration: '-50 rad/s^2',
     },
-    gives: { rate: text(fourBar.drumRate, 'rad/s'), acceleration: text(fourBar.drumAcceleration, 'rad/s^2') },
+    gives: { rate: printed(fourBar.drumRate, 'rad/s'), acceleration: printed(fourBar.drumAcceleration, 'rad/s^2') },
     source: closure,
   }),
   ...published(
@@ -88,13 +85,13 @@ export const checks: Check[] = [
         hipTorque: si(r.jointHip, 'N m'),
         kneeTorque: si(r.jointKnee, 'N m'),
       },
-      gives: { hip: text(r.hipDrum, 'N m'), knee: text(r.kneeDrum, 'N m') },
+      gives: { hip: printed(r.hipDrum, 'N m'), knee: printed(r.kneeDrum, 'N m') },
       source: equilibrium,
     })),
   ),
   ...published(carriedMotorLoad, {
     given: { mass: '0.4 kg', distance: '40 mm', hipAngle: '0.5 rad' },
-    gives: { inertia: text(carriedMotor.inertia, 'kg m^2'), holdingTorque: text(carriedMotor.holding, 'N m') },
+    gives: { inertia: printed(carriedMotor.inertia, 'kg m^2'), holdingTorque: printed(carriedMotor.holding, 'N m') },
     source: points,
   }),
   ...published(
@@ -103,9 +100,9 @@ export const checks: Check[] = [
       what: name,
       given: drive,
       gives: {
-        hip: text(expected.hip, 'kg m^2'),
-        coupling: text(expected.coupling, 'kg m^2'),
-        knee: text(expected.knee, 'kg m^2'),
+        hip: printed(expected.hip, 'kg m^2'),
+        coupling: printed(expected.coupling, 'kg m^2'),
+        knee: printed(expected.knee, 'kg m^2'),
       },
       source: points,
     })),
@@ -115,7 +112,7 @@ export const checks: Check[] = [
     ...drives.map(({ name, drive, expected: { torque } }) => ({
       what: name,
       given: { ...drive, hipAcceleration: '100 rad/s^2' as const, kneeAcceleration: '-200 rad/s^2' as const },
-      gives: { hip: text(torque[0]!, 'N m'), knee: text(torque[1]!, 'N m') },
+      gives: { hip: printed(torque[0], 'N m'), knee: printed(torque[1], 'N m') },
       source: points,
     })),
     {
@@ -131,7 +128,7 @@ export const checks: Check[] = [
         hipAcceleration: '20 rad/s^2',
         kneeAcceleration: '-50 rad/s^2',
       },
-      gives: { hip: text(driveInertia.fourBar.torque[0]!, 'N m'), knee: text(driveInertia.fourBar.torque[1]!, 'N m') },
+      gives: { hip: printed(driveInertia.fourBar.torque[0], 'N m'), knee: printed(driveInertia.fourBar.torque[1], 'N m') },
       source: points,
     },
   ),
@@ -148,9 +145,9 @@ export const checks: Check[] = [
       kneeDrive: '1.48e-3 kg m^2',
     },
     gives: {
-      hip: text(parallelogram.hip, 'kg m^2'),
-      coupling: text(parallelogram.coupling, 'kg m^2'),
-      knee: text(parallelogram.knee, 'kg m^2'),
+      hip: printed(parallelogram.hip, 'kg m^2'),
+      coupling: printed(parallelogram.coupling, 'kg m^2'),
+      knee: printed(parallelogram.knee, 'kg m^2'),
     },
     source: points,
   }),
@@ -164,10 +161,10 @@ export const checks: Check[] = [
       rockerAngle: '1.1 rad',
     },
     gives: {
-      ratio: text(fourBar.ratio, '1'),
-      couplerRatio: text(fourBar.couplerRatio, '1'),
-      ratioSlope: text(fourBar.ratioSlope, '1'),
-      transmissionAngle: text(fourBar.transmissionAngle, 'rad'),
+      ratio: printed(fourBar.ratio, '1'),
+      couplerRatio: printed(fourBar.couplerRatio, '1'),
+      ratioSlope: printed(fourBar.ratioSlope, '1'),
+      transmissionAngle: printed(fourBar.transmissionAngle, 'rad'),
       state: 'drives',
     },
     source: closure,
@@ -175,11 +172,11 @@ export const checks: Check[] = [
   ...published(fourBarKneePose, {
     given: { ...bar, crankSide: 'positive', kneeAngle: '-0.8 rad' },
     gives: {
-      crankAngle: text(fourBar.crankAngle, 'rad'),
-      couplerAngle: text(fourBar.couplerAngle, 'rad'),
-      ratio: text(fourBar.ratio, '1'),
-      ratioSlope: text(fourBar.ratioSlope, '1'),
-      transmissionAngle: text(fourBar.transmissionAngle, 'rad'),
+      crankAngle: printed(fourBar.crankAngle, 'rad'),
+      couplerAngle: printed(fourBar.couplerAngle, 'rad'),
+      ratio: printed(fourBar.ratio, '1'),
+      ratioSlope: printed(fourBar.ratioSlope, '1'),
+      transmissionAngle: printed(fourBar.transmissionAngle, 'rad'),
       state: 'drives',
     },
     source: closure,
@@ -241,9 +238,9 @@ export const checks: Check[] = [
       what,
       given: rodInputs,
       gives: {
-        force: text(r.rod, 'N'),
-        crankTorque: text(r.kneeDrum, 'N m'),
-        crankBearingForce: text(r.rodOnCrank, 'N'),
+        force: printed(r.rod, 'N'),
+        crankTorque: printed(r.kneeDrum, 'N m'),
+        crankBearingForce: printed(r.rodOnCrank, 'N'),
         state: Number(r.rod) > 0 ? ('pulled' as const) : ('pushed' as const),
       },
       source: equilibrium,
@@ -261,11 +258,11 @@ export const checks: Check[] = [
         couplerAngle: si(r.couplerAngle, 'rad'),
       },
       gives: {
-        force: text(r.knee, 'N'),
-        forward: text(r.forward, 'N'),
-        upward: text(r.upward, 'N'),
-        compression: text(r.compression, 'N'),
-        shear: text(r.shear, 'N'),
+        force: printed(r.knee, 'N'),
+        forward: printed(r.forward, 'N'),
+        upward: printed(r.upward, 'N'),
+        compression: printed(r.compression, 'N'),
+        shear: printed(r.shear, 'N'),
       },
       source: equilibrium,
     })),
@@ -284,9 +281,9 @@ export const checks: Check[] = [
         foot: { offset: '45 mm', height: '-250 mm', groundLeft: '-5 N', groundUpward: '40 N' },
       },
       gives: {
-        weight: text(stance.weight, 'N m'),
-        ground: text(stance.ground, 'N m'),
-        torque: text(stance.torque, 'N m'),
+        weight: printed(stance.weight, 'N m'),
+        ground: printed(stance.ground, 'N m'),
+        torque: printed(stance.torque, 'N m'),
       },
       source: points,
     },
@@ -303,9 +300,9 @@ export const checks: Check[] = [
         ],
       },
       gives: {
-        inertia: text(sideways.inertia, 'kg m^2'),
-        weight: text(sideways.weight, 'N m'),
-        torque: text(sideways.torque, 'N m'),
+        inertia: printed(sideways.inertia, 'kg m^2'),
+        weight: printed(sideways.weight, 'N m'),
+        torque: printed(sideways.torque, 'N m'),
       },
       source: points,
     },
@@ -315,13 +312,13 @@ export const checks: Check[] = [
     {
       what: 'body that pitches and yaws',
       given: { rotorInertia: '4e-5 kg m^2', spin: '48 rad/s', sidewaysAngle: '0.2 rad', pitchRate: '1 rad/s', yawRate: '2 rad/s' },
-      gives: { sidewaysDrive: text(gyroscopic.drive, 'N m') },
+      gives: { sidewaysDrive: printed(gyroscopic.drive, 'N m') },
       source: points,
     },
     {
       what: 'hip that swings sideways',
       given: { rotorInertia: '4e-5 kg m^2', spin: '48 rad/s', sidewaysAngle: '0.2 rad', sidewaysRate: '3 rad/s' },
-      gives: { bearings: text(gyroscopic.bearings, 'N m') },
+      gives: { bearings: printed(gyroscopic.bearings, 'N m') },
       source: points,
     },
   ),
