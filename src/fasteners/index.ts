@@ -9,6 +9,7 @@
  * @module
  */
 export * from './adhesives.js'
+export * from './bearing-cocking.js'
 export * from './bearing-lubrication.js'
 export * from './bearing-reliability.js'
 export * from './bearing-retention.js'
@@ -56,6 +57,7 @@ export * from './propose-bolts.js'
 export * from './propose-pin.js'
 export * from './prying.js'
 export * from './remedies.js'
+export * from './ring-joint.js'
 export * from './shaft-stack.js'
 export type { SizeRow, SizeTable } from './size-table.js'
 export * from './snap-fit.js'

@@ -1,5 +1,6 @@
 import { formula } from '../formula/index.js'
 import { frictionFaceTorque } from './friction-drive.js'
+import { ringJoint } from './ring-joint.js'
 
 /**
  * A coaxial shaft pulled together by a bolt through spacer, drum and link: its stiffness, the moment that opens its joints, and the torque that friction drives.
@@ -77,8 +78,9 @@ export const clampedShaft = /* @__PURE__ */ formula('fasteners.clampedShaft', {
       const inner = Math.max(innerDiameter, next.innerDiameter)
       // Rings that miss each other touch nowhere: no moment and no torque.
       const touch = outer > inner
-      gapMoment = Math.min(gapMoment, touch ? (clampLoad * (outer * outer + inner * inner)) / (8 * outer) : 0)
-      const face = { clampLoad, friction, outerDiameter: outer, innerDiameter: inner, pressure: 'worn' } as const
+      const ring = { clampLoad, friction, outerDiameter: outer, innerDiameter: inner } as const
+      gapMoment = Math.min(gapMoment, touch ? ringJoint.si({ ...ring, moment }).gapMoment : 0)
+      const face = { ...ring, pressure: 'worn' } as const
       slipTorque = Math.min(slipTorque, touch ? frictionFaceTorque.si(face) : 0)
     }
     return {

@@ -1,5 +1,5 @@
 /**
- * Beams and columns: box and round sections, bending, torsion, buckling, and the load that each end of a robot carries on a slope.
+ * Beams and columns: box and round sections, bending, torsion, buckling, shafts in two bearings, and the load that each end of a robot carries on a slope.
  *
  * Conventions: width is measured along the bending axis, depth across it. A second moment of area is about the axis of bending, a torsion
  * constant is the polar second moment only where the section is round. The wall of a box is the same all round.
@@ -10,5 +10,8 @@ export * from './bending.js'
 export * from './column-buckling.js'
 export * from './load-share.js'
 export * from './sections.js'
+export * from './shaft-bearings.js'
+export * from './shaft-overhang.js'
+export * from './shear-coefficient.js'
 export * from './torsion.js'
 export * from './wall-buckling.js'

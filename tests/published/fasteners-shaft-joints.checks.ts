@@ -1,0 +1,66 @@
+import { bearingCocking, capCocking, ringJoint, rodCocking, sleeveJointTilt } from '../../src/fasteners/index.js'
+import type { Source } from '../../src/formula/index.js'
+import oracle from '../oracles/structures-shafts.json' with { type: 'json' }
+import { type Check, printed, published } from './harness.js'
+
+const by = (model: string): Source => ({ level: 'computed', where: `${model}: tests/oracles/structures-shafts.py` })
+const springs = by('springs round a ring that only push')
+const { ring, sleeve, cocking } = oracle
+
+export const checks: Check[] = [
+  ...published(ringJoint, {
+    what: '1200 N on a ring of 20 by 10 mm',
+    given: { clampLoad: '1200 N', outerDiameter: '20 mm', innerDiameter: '10 mm', friction: 0.15, moment: '7 N m' },
+    gives: {
+      gapMoment: printed(ring.gap, 'N m'),
+      tippingMoment: printed(ring.tips, 'N m'),
+      slipTorque: printed(ring.slip, 'N m'),
+      state: 'gaping',
+    },
+    source: by('pressure over cells; contact forces by linear programme'),
+  }),
+  ...published(
+    sleeveJointTilt,
+    {
+      what: 'gaping sleeve',
+      given: { clampLoad: '1200 N', radius: '8 mm', wall: '3 mm', length: '20 mm', modulus: '2.2 GPa', moment: '7 N m' },
+      gives: {
+        contactHalfAngle: printed(sleeve.half, 'rad'),
+        tilt: printed(sleeve.tilt, 'mrad'),
+        gap: printed(sleeve.gap, 'mm'),
+        state: 'gaping',
+      },
+      source: springs,
+    },
+    {
+      what: 'closed sleeve',
+      given: { clampLoad: '1200 N', radius: '8 mm', wall: '3 mm', length: '20 mm', modulus: '2.2 GPa', moment: '3 N m' },
+      gives: { tilt: printed(sleeve.closed, 'mrad'), state: 'closed' },
+      source: springs,
+    },
+  ),
+  ...published(rodCocking, {
+    given: { rodForce: '-150 N', planeOffset: '6 mm', pinPlanesApart: '2 mm', pinDistance: '150 mm' },
+    gives: { moment: '0.9 N m', axialPull: printed(cocking.pull, 'N') },
+    source: by('direction of the rod in space'),
+  }),
+  ...published(bearingCocking, {
+    given: { moment: '0.9 N m', balls: 8, pitchDiameter: '14 mm', contactAngle: '0.2 rad', pairSpacing: '14 mm' },
+    gives: {
+      axialLinear: printed(cocking.linear, 'N'),
+      axial: printed(cocking.hertz, 'N'),
+      normal: printed(cocking.normal, 'N'),
+      pairForce: printed(cocking.pair, 'N'),
+    },
+    source: by('balls spread over a million positions'),
+  }),
+  ...published(capCocking, {
+    given: { moment: '0.9 N m', shoulderRadius: '6 mm', capRadius: '6 mm', pivotRadius: '9 mm' },
+    gives: {
+      rigidForce: printed(cocking.rigid, 'N'),
+      elasticForce: printed(cocking.elastic, 'N'),
+      screwForce: printed(cocking.screw, 'N'),
+    },
+    source: by('linear programme over rim contacts; rims as springs'),
+  }),
+]
