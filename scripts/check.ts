@@ -23,6 +23,7 @@ const steps: readonly (readonly [name: string, command: string])[] = [
   ['docs', 'npm run -s docs'],
   ['verification table', 'npm run -s verify'],
   ['validation table', 'npm run -s validate'],
+  ['fuzz', 'npm run -s fuzz'],
   ['demo', 'npm run -s demo'],
 ]
 

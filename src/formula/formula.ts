@@ -94,7 +94,9 @@ function answer(id: string, kernel: (x: unknown) => unknown, x: unknown): unknow
   } catch (error) {
     const { name, message } = error as Error
     if (name !== 'NumericError' && name !== 'RangeError') throw error
-    throw new NoResultError(`${id}: no answer exists for these inputs together (${message})`, { cause: error })
+    // A routine explains itself; what the engine says of its own numbers helps nobody.
+    const reason = name === 'NumericError' ? ` (${message})` : ''
+    throw new NoResultError(`${id}: no answer exists for these inputs together${reason}`, { cause: error })
   }
 }
 

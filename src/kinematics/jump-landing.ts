@@ -1,8 +1,4 @@
-import { formula, type Given, type Inputs, readInputs } from '../formula/index.js'
-import { solveNonStiff } from '../numeric/index.js'
-import { Quantity } from '../units/index.js'
-
-const GRAVITY = { kind: 'acceleration', above: 0, default: '9.80665 m/s^2' } as const
+import { formula } from '../formula/index.js'
 
 /** Force, speed and time of a jump from standing: the legs push with constant force over their travel, then the robot flies. */
 export const jumpPush = /* @__PURE__ */ formula('kinematics.jumpPush', {
@@ -112,73 +108,3 @@ export const touchDownImpact = /* @__PURE__ */ formula('kinematics.touchDownImpa
     timeToPeak: (Math.PI / 2) * Math.sqrt(effectiveMass / contactStiffness),
   }),
 })
-
-const LANDING = {
-  mass: { kind: 'mass', above: 0 },
-  dropHeight: { kind: 'length', min: 0 },
-  stiffness: { kind: 'linearStiffness', above: 0 },
-  damping: { kind: 'linearDamping', min: 0 },
-  gravity: GRAVITY,
-} as const satisfies Inputs
-
-/** A landing on spring and damper. */
-export interface Landing {
-  /** Highest total force on the legs, and when after touch-down. */
-  readonly peakForce: Quantity<'force'>
-  readonly timeOfPeak: Quantity<'time'>
-  /** Force at touch-down: the damper alone, c v. More damping raises it. */
-  readonly touchDownForce: Quantity<'force'>
-  /** The peak is the damper's at touch-down: less damping would land more softly. */
-  readonly damperGoverns: boolean
-  /** Deepest compression of the legs. */
-  readonly compression: Quantity<'length'>
-  readonly touchDownSpeed: Quantity<'velocity'>
-}
-
-/**
- * A drop on legs with spring and damper, integrated from touch-down to the deepest point. The damper pushes on the way down and never pulls the foot
- * to the ground.
- */
-export function landOnSpringAndDamper(given: Given<typeof LANDING>): Landing {
-  const { mass, dropHeight, stiffness, damping, gravity } = readInputs('kinematics.landOnSpringAndDamper', LANDING, given)
-  const speed = Math.sqrt(2 * gravity * dropHeight)
-  const force = (y: Float64Array) => Math.max(0, stiffness * y[0]! + damping * y[1]!)
-  const natural = Math.sqrt(stiffness / mass)
-  const solution = solveNonStiff({
-    derivative: (_, y, out) => {
-      out[0] = y[1]!
-      out[1] = gravity - force(y) / mass
-    },
-    start: 0,
-    // Even critically or more heavily damped, the deepest point is passed or the settled depth approached within this time.
-    end: 10 / natural + (20 * damping) / stiffness,
-    initial: [0, speed],
-    relativeTolerance: 1e-10,
-    absoluteTolerance: 1e-13,
-    maxStep: 0.05 / natural,
-    events: [
-      { value: (_, y) => (y[0]! > 0 ? y[1]! : 1), direction: 'falling', terminal: true },
-      // The force stops rising.
-      { value: (_, y) => stiffness * y[1]! + damping * (gravity - force(y) / mass), direction: 'falling' },
-    ],
-  })
-  const touchDown = damping * speed
-  let peak = touchDown
-  let when = 0
-  let deepest = 0
-  for (const { t, y } of [...solution.events, { t: solution.tEnd, y: solution.yEnd }]) {
-    deepest = Math.max(deepest, y[0]!)
-    if (force(y) > peak) {
-      peak = force(y)
-      when = t
-    }
-  }
-  return {
-    peakForce: new Quantity(peak, 'force'),
-    timeOfPeak: new Quantity(when, 'time'),
-    touchDownForce: new Quantity(touchDown, 'force'),
-    damperGoverns: when === 0 && touchDown > 0,
-    compression: new Quantity(deepest, 'length'),
-    touchDownSpeed: new Quantity(speed, 'velocity'),
-  }
-}

@@ -193,7 +193,7 @@ const joints = (x: PerJoint<number>) => Float64Array.from([x.sidewaysHip, x.hip,
 export function legDynamics(leg: ThreeJointLeg, given: LegMasses): LegDynamics {
   const where = 'kinematics.legDynamics'
   mustBeMade(where, 'leg', leg, ThreeJointLeg, 'threeJointLeg')
-  const { coupling, ...rest } = given
+  const { coupling, ...rest } = given ?? ({} as Partial<LegMasses>)
   if (coupling !== undefined) mustBeMade(where, 'coupling', coupling, DriveCoupling, 'driveCoupling')
   const spec = readInputs(where, SPECIFICATION, rest)
   return new LegDynamics(leg, spec, rotorsAtJoints(where, spec.rotors, coupling ?? driveCoupling({ knee: 'motorAtKnee' })))

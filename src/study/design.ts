@@ -39,7 +39,7 @@ export interface Plan {
 /** Reads what varies. Throws one `InputError` that lists every issue. */
 export function planOf(formula: AnyFormula, over: Readonly<Record<string, unknown>>, design: Design): Plan {
   const issues: Issue[] = []
-  const paths = Object.keys(over)
+  const paths = Object.keys(over ?? {})
   if (paths.length === 0) issues.push({ path: 'over', given: show(over), accepts: 'must name at least one input to vary' })
   const scalars = paths.map((path) => scalarAt(formula, path))
   const kinds = scalars.map(({ kind }) => kind)

@@ -58,6 +58,9 @@ export const truncated = <const V, const S>(of: Distribution<V, S>, low: V, high
 
 const NAMES = ['normal', 'lognormal', 'uniform', 'triangular', 'truncated']
 
+/** How many values of the input each distribution holds. */
+const POINTS = { normal: 1, lognormal: 1, uniform: 2, triangular: 3, truncated: 2 } as const
+
 /** Whether a value is a distribution. */
 export const isDistribution = (given: unknown): given is Distribution =>
   typeof given === 'object' &&
@@ -70,7 +73,9 @@ export function scatterOf(given: Distribution, kind: Kind, path: string, issues:
   const before = issues.length
   const number = (x: unknown, of: Kind, where: string): number => readAt(where, of, x, issues)
   const refuse = (x: unknown, accepts: string) => void issues.push({ path, given: show(x), accepts })
-  const at = given.at.map((x, i) => number(x, kind, `${path}.${given.distribution}[${i}]`))
+  // A hole in the list is a missing value, which `map` would skip.
+  const at = Array.from(given.at, (x, i) => number(x, kind, `${path}.${given.distribution}[${i}]`))
+  if (at.length !== POINTS[given.distribution]) refuse(given.at, `must be made by ${given.distribution}(…), with its values`)
   const spread =
     given.distribution === 'normal' ? number(given.spread, kind === 'temperature' ? 'temperatureDifference' : kind, `${path}.normal[1]`) : 0
   const inner = given.distribution === 'truncated' && given.of !== undefined ? scatterOf(given.of, kind, path, issues) : undefined

@@ -95,7 +95,9 @@ export function truncatedScatter(inner: Scatter, low: number, high: number, kind
   ]
   const above = (x: number) => 1 - (inner.below(x) - from) / share
   const width = last - first
-  const options = { relativeTolerance: 1e-9, absoluteTolerance: 1e-11 * width }
+  // No finer than the rounding of the values themselves, for a narrow distribution far from zero.
+  const rounding = 4 * Number.EPSILON * Math.max(Math.abs(first), Math.abs(last))
+  const options = { relativeTolerance: 1e-9, absoluteTolerance: Math.max(1e-11 * width, rounding) }
   const mean = first + integrate(above, first, last, options)
   const square = 2 * width * integrate((x) => ((x - first) / width) * above(x), first, last, options)
   return {

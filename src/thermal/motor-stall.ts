@@ -11,8 +11,6 @@ const BODY = {
   storeCapacity: { kind: 'heatCapacity', min: 0, default: '0 J/K' },
   /** Conductance between mounting face and store. */
   storeConductance: { kind: 'thermalConductance', min: 0, default: '0 W/K' },
-  /** How long it warms. */
-  time: { kind: 'time', above: 0 },
 } as const
 
 /**
@@ -22,7 +20,12 @@ const BODY = {
  * and loss are infinite.
  */
 export const motorStall = /* @__PURE__ */ formula('thermal.motorStall', {
-  inputs: { ...HEATED_MOTOR, ...BODY },
+  inputs: {
+    ...HEATED_MOTOR,
+    ...BODY,
+    /** How long it warms. */
+    time: { kind: 'time', above: 0 },
+  },
   output: {
     /** Mean of the winding. */
     winding: { kind: 'temperature', infinite: true },
@@ -102,6 +105,8 @@ export const motorWarmUp = /* @__PURE__ */ formula('thermal.motorWarmUp', {
     initialStore: 'temperature',
     ...COOLING_LAWS,
     ...BODY,
+    /** How long the stretch lasts. It is followed in steps of a minute, and a plate has long settled after a month. */
+    time: { kind: 'time', above: 0, max: '30 day' },
   },
   output: {
     /** Mounting face. */

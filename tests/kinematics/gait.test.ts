@@ -6,6 +6,7 @@ import {
   type FootPathSpecification,
   footPath,
   footSpeedLimit,
+  type Landing,
   landOnSpringAndDamper,
   legDynamics,
   matchedSwingPeaks,
@@ -424,6 +425,26 @@ describe('landing', () => {
     expect(peaks.at(-1)!.peakForce.si).toBeCloseTo(1600 * Math.sqrt(2 * 9.80665 * 0.15), 9)
     for (let i = 1; i < peaks.length; i++) expect(peaks[i]!.compression.si).toBeLessThan(peaks[i - 1]!.compression.si)
   })
+})
+
+describe('a landing on very stiff dampers', () => {
+  // Far beyond critical damping the mass is slowed by the damper alone, which takes v m / c of travel, and then creeps to the sag m g / k.
+  test.each([4e4, 4e5, 4e7, 4e12])('%d N s/m: stopped by the damper, then creeps to the static sag', (damping) => {
+    const landing = landOnSpringAndDamper({ mass: '10.5 kg', dropHeight: '150 mm', stiffness: '8 N/mm', damping: [damping, 'N s/m'] })
+    expect(landing.damperGoverns).toBe(true)
+    expect(landing.peakForce.si / (damping * Math.sqrt(2 * 9.80665 * 0.15))).toBeCloseTo(1, 9)
+    expect(landing.compression.si / ((10.5 * 9.80665) / 8000)).toBeCloseTo(1, 6)
+  })
+})
+
+test.each([0, 1, 20, 400])('a landing from %d mm at ten times critical damping: integration and closed form meet', (height) => {
+  const critical = 2 * Math.sqrt(8000 * 10.5)
+  const [integrated, closed] = [10 - 1e-9, 10 + 1e-9].map((factor) =>
+    landOnSpringAndDamper({ mass: '10.5 kg', dropHeight: [height, 'mm'], stiffness: '8 N/mm', damping: [factor * critical, 'N s/m'] }),
+  ) as [Landing, Landing]
+  expect(closed.peakForce.si / integrated.peakForce.si).toBeCloseTo(1, 7)
+  expect(closed.compression.si / integrated.compression.si).toBeCloseTo(1, 6)
+  expect(closed.damperGoverns).toBe(integrated.damperGoverns)
 })
 
 describe('speed limits', () => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { driveCoupling, legDynamics, limitedWorkspaceVolume, sagittalArea, threeJointLeg } from '../../src/kinematics/index.js'
+import { InputError } from '../../src/units/index.js'
 
 const leg = threeJointLeg({ hipOffset: '58 mm', upperLink: '165 mm', lowerLink: '180 mm' })
 const links = {
@@ -106,6 +107,7 @@ test('a rotor on the thigh spins with the thigh and with its drum: energy of the
     },
   })
   expect(() => legDynamics(leg, { ...links, rotors, coupling: linkage })).toThrow(/rotors\.knee.*four-bar/)
+  expect(() => legDynamics(leg, undefined as never)).toThrow(InputError)
   expect(legDynamics(leg, { ...links, rotors: { hip: rotor }, coupling: linkage }).hasRotors).toBe(true)
 })
 

@@ -81,6 +81,7 @@ test.each([
       }),
     'above zero',
   ],
+  [() => sweep(slackTension, {} as never), 'over is missing; must name at least one input to vary'],
   [() => sweep(slackTension, { over: { load: ['1 N'] }, fixed: { friction: 0.1 } }), 'wrapAngle is missing'],
   [
     () => sweep(slackTension, { over: { load: ['1 N'] }, fixed: { friction: 0.1, wrapAngel: '1 rad' } as never }),

@@ -146,12 +146,26 @@ test('a deviation scales with the spread of its only input, and widening never n
   )
 })
 
+test('a narrow distribution far from zero has its moments', () => {
+  const far = uncertainty(slackTension, { load: truncated(normal('6818 MN', '1 N'), '0 N', '7000 MN'), friction: 0.2, wrapAngle: '0 deg' })
+  // Doubles of this size are 1e-6 N apart, which the square of the width of 16 N turns into some 1e-4 of the variance.
+  expect(far.linear.deviation.si).toBeCloseTo(1, 2)
+})
+
 test.each([
   [() => uncertainty(slackTension, { load: '500 N', friction: 0.2, wrapAngle: '3 turn' }), 'something uncertain'],
   [() => uncertainty(slackTension, { load: '500 N', friction: normal('5 N', 1) as never, wrapAngle: '3 turn' }), 'N is a unit of force'],
   [() => uncertainty(slackTension, { load: '500 N', friction: normal(0.2, 0.5), wrapAngle: '3 turn' }), 'cut it with truncated'],
   [() => uncertainty(slackTension, { load: '500 N', friction: normal(0.2, 0), wrapAngle: '3 turn' }), 'above zero'],
   [() => uncertainty(slackTension, { load: '500 N', friction: uniform(0.3, 0.2), wrapAngle: '3 turn' }), 'a lower and a higher end'],
+  [
+    () => uncertainty(slackTension, { load: '500 N', friction: { ...normal(0.2, 0.02), at: [] } as never, wrapAngle: '3 turn' }),
+    'friction is an empty list; must be made by normal(…), with its values',
+  ],
+  [
+    () => uncertainty(slackTension, { load: '500 N', friction: { ...uniform(0.1, 0.3), at: new Array(2) } as never, wrapAngle: '3 turn' }),
+    'friction.uniform[0] is missing',
+  ],
   [() => uncertainty(slackTension, { load: '500 N', friction: triangular(0.3, 0.2, 0.4), wrapAngle: '3 turn' }), 'likeliest value between'],
   [() => uncertainty(slackTension, { load: '500 N', friction: lognormal(0.2, 0.9), wrapAngle: '3 turn' }), 'above 1'],
   [() => uncertainty(slackTension, { load: '500 N', friction: truncated(normal(0.2, 0.01), 5, 6), wrapAngle: '3 turn' }), 'something left'],
