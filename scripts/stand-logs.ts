@@ -6,7 +6,7 @@ import { readFileSync, writeFileSync } from 'node:fs'
 import { describeLeg, legNumbers } from '../src/leg/index.js'
 import { HeatingRun } from '../src/leg/learning/heating-run.js'
 import { lossOf, ratioOf } from '../src/leg/learning/measurements.js'
-import { prepare } from '../src/leg/numbers.js'
+import { driveOf, motorOf, prepare } from '../src/leg/numbers.js'
 import { sure } from '../src/leg/ranges.js'
 import { windups } from '../src/leg/windup.js'
 import { randomStream } from '../src/numeric/index.js'
@@ -25,10 +25,8 @@ const TRUE = {
 
 const examples = new URL('../examples/', import.meta.url)
 const x = legNumbers(describeLeg(readFileSync(new URL('mudflat-leg-revised.yaml', examples), 'utf8')))
-const leg = prepare({
-  ...x,
-  drives: { ...x.drives, knee: { ...x.drives.knee, friction: sure(TRUE.friction), pretension: TRUE.pretension } },
-})
+const drive = { ...driveOf(x, 'knee', 'cord'), friction: sure(TRUE.friction), pretension: TRUE.pretension }
+const leg = prepare({ ...x, joints: { ...x.joints, knee: { ...x.joints.knee, drive } } })
 const random = randomStream(7)
 /** A reading: the value, off by a share of the scatter between -1 and 1. */
 const read = (value: number, scatter: number) => value + scatter * (2 * random.uniform() - 1)
@@ -79,12 +77,12 @@ function heating(): void {
   const times = Array.from({ length: 32 }, (_, i) => 120 * i)
   const air = times.map(() => read(18.5 + zero, 0.1))
   const current = times.map((_, i) => 6.5 + 0.0026 * i)
-  const run = new HeatingRun(leg.x)
+  const run = new HeatingRun(leg.x, 'knee')
   let winding = air
   let mount = air
   // The loss depends on the winding and the winding on the loss.
   for (let round = 0; round < 40; round++) {
-    const loss = current.map((amps, i) => lossOf(leg, amps, winding[i] as number))
+    const loss = current.map((amps, i) => lossOf(motorOf(leg.x, 'knee'), amps, winding[i] as number))
     const moments = times.map((time, i) => ({ time, air: air[i] as number, loss: loss[i] as number }))
     mount = run.temperatures(TRUE.coolingFactor, TRUE.specificHeat, moments, air[0] as number)
     winding = mount.map((at, i) => at + TRUE.windingToMount * (loss[i] as number))

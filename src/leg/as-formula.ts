@@ -4,15 +4,16 @@ import { didYouMean, InputError, type Kind, oneOfNames, Quantity, show } from '.
 import { QuickLeg } from './assess/quick.js'
 import { appliesTo } from './cases/check.js'
 import { ALL_CASE_IDS, type CaseId, LOAD_CASES } from './cases/events.js'
-import { JOINTS, type LegNumbers, legNumbers } from './numbers.js'
+import type { Leg } from './document/describe.js'
+import { documentFields, type LegData } from './document/fields.js'
+import { movedInputs, withEarlierInputs } from './earlier-inputs.js'
+import { hasCord, JOINTS, type LegNumbers, legNumbers } from './numbers.js'
 import { caseList, knownOptions } from './options.js'
 import { CHECKS } from './parts/index.js'
 import { retentionIn } from './parts/transmission/cord/fields.js'
 import { bandProperty, isBand, type MaterialInputs, type MaterialValues, materialRanges, sure, withMaterialValues } from './ranges.js'
-import type { Leg } from './specification/describe.js'
-import type { Band } from './specification/fields.js'
-import { type LegData, legSchema } from './specification/schema.js'
-import { placeOf } from './specification/walk.js'
+import type { Band } from './schema/field.js'
+import { designations, placeAt } from './schema/index.js'
 
 /** Result and inputs of the formula of a leg. */
 export interface LegFormulaOptions {
@@ -27,11 +28,14 @@ export interface LegFormulaOptions {
   readonly uncertain?: readonly string[]
 }
 
-type InputOf<T> =
-  T extends Quantity<infer K extends Kind>
-    ? { readonly kind: K; readonly optional: true }
-    : { readonly fields: InputsOf<T>; readonly optional: true }
-type InputsOf<T> = {
+/** Of a union of sections, which is one section to a formula. */
+type InputOf<T> = [T] extends [Quantity<infer K extends Kind>]
+  ? { readonly kind: K; readonly optional: true }
+  : { readonly fields: InputsOf<T>; readonly optional: true }
+/** Sections of several kinds as one section with the fields of all. */
+type Merged<T> = { readonly [N in T extends unknown ? keyof T : never]: T extends { readonly [M in N]?: infer V } ? V : never }
+type InputsOf<T> = InputsOfMerged<Merged<T>>
+type InputsOfMerged<T> = {
   readonly [N in keyof T & string as NonNullable<T[N]> extends Quantity
     ? N
     : NonNullable<T[N]> extends readonly unknown[] | number | boolean
@@ -43,13 +47,39 @@ type InputsOf<T> = {
       : InputOf<NonNullable<T[N]>>
 }
 /** The quantities and words of a leg at their places, and the properties of its materials, as inputs of a formula; each may be left out. */
-export type LegInputs = InputsOf<Omit<LegData, 'schemaVersion' | 'name' | 'remark' | 'materials'>> & { readonly materials: MaterialInputs }
+export type LegInputs = InputsOf<Omit<LegData, '$schema' | 'schemaVersion' | 'name' | 'remark' | 'materials'>> & {
+  readonly materials: MaterialInputs
+} & EarlierInputs
+
+type CordDrive = Extract<LegData['joints']['knee']['drive'], { readonly kind: 'cord' }>
+/** Paths of version 3, understood for one version. */
+type EarlierInputs = InputsOf<{
+  readonly drives: { readonly hip: CordDrive; readonly knee: CordDrive }
+  readonly motor: LegData['motors'][string]
+  readonly plate: LegData['plates'][string] & LegData['plates'][string]['size']
+  readonly controller: LegData['controllers'][string]
+  readonly sink: NonNullable<LegData['plates'][string]['sink']> & LegData['plates'][string]['size']
+  readonly shaft: LegData['shafts'][string]
+  readonly print: LegData['prints'][string]
+  readonly usage: { readonly walk: LegData['gaits'][string]; readonly trot: LegData['gaits'][string] } & EarlierTimes &
+    EarlierLengths & { readonly [N in 'traction' | 'wantedReserve']: Quantity<'ratio'> } & {
+      readonly slope: Quantity<'angle'>
+      readonly days: Quantity<'count'>
+      readonly shelfTemperature: Quantity<'temperature'>
+    }
+  readonly environment: { readonly [N in 'normalAir' | 'hotAir' | 'coldAir']: Quantity<'temperature'> } & {
+    readonly wind: Quantity<'velocity'>
+  }
+}>
+type EarlierTimes = { readonly [N in 'stallTime' | 'shelfTime']: Quantity<'time'> }
+type EarlierLengths = { readonly [N in 'hopHeight' | 'dropHeight' | 'landingTravel' | 'touchDownHeight']: Quantity<'length'> }
 
 /** Reads the argument of a leg's kernel: the leg's numbers with the given ones in their places. */
 export const legReader = (leg: Leg) => {
   const base = legNumbers(leg)
+  const moved = movedInputs(leg)
   return (given: unknown): LegNumbers => {
-    const { materials, ...rest } = given as { materials?: MaterialValues }
+    const { materials, ...rest } = moved(given as Record<string, unknown>) as { materials?: MaterialValues }
     const same = merged(base, rest) as LegNumbers
     return materials === undefined ? same : { ...same, materials: withMaterialValues(base.materials, materials) }
   }
@@ -58,11 +88,11 @@ export const legReader = (leg: Leg) => {
 /**
  * A leg as a formula of its own quantities, for the tools that work on any formula: solve for a field, sweep, sensitivities, uncertainty, optimise.
  *
- * Inputs are the leg's quantities and words at their paths (`'drives.knee.pretension'`, `plate: { material: 'PC' }`), each with the leg's own
+ * Inputs are the leg's quantities and words at their paths (`'joints.knee.drive.pretension'`, `robot: { mass: '12 kg' }`), each with the leg's own
  * value as its default. The result is the margin of the verdict: the smallest ratio of reserve to required reserve, at least 1 where every check
  * has its required reserve. With `check` the result is the reserve of that check; a `NoResultError` where the check does not apply.
  *
- * Some values carry a range: friction, share of the pretension left, strength left in a cord end (`'drives.knee.friction'`), and properties of the
+ * Some values carry a range: friction, share of the pretension left, strength left in a cord end (`'joints.knee.drive.friction'`), and properties of the
  * materials that the leg names (`'materials.ASA.modulus'`). They scatter over this range in `uncertainty`, `varianceShares`, `bounds` and
  * `sensitivity` unless a value is given. Magnet grades, fibre temperatures and motor constants stay at their typical values.
  */
@@ -113,10 +143,8 @@ function applicable(check: string, cases: readonly CaseId[]): void {
 export function legInputs(leg: Leg, uncertain: readonly string[] | undefined): Inputs {
   const base = legNumbers(leg)
   const { defaults: _, materials: own, ...data } = leg
-  // The table holds the strength left in a cord end where the leg does not give it.
-  const keeps = Object.fromEntries(JOINTS.map((joint) => [joint, { ...data.drives[joint], endRetention: retentionIn(base, joint) }]))
-  const wordsAt = wordsOf(Object.keys(data.cords), Object.keys(own ?? {}))
-  const inputs = inputsOf({ ...data, drives: keeps }, wordsAt)
+  const wordsAt = wordsOf(data, Object.keys(own ?? {}))
+  const inputs = inputsOf({ ...data, joints: withRetention(data.joints, base) }, wordsAt)
   const quick = new QuickLeg()
   quick.governing(base)
   const ranges = materialRanges(base, quick.load(base))
@@ -126,7 +154,7 @@ export function legInputs(leg: Leg, uncertain: readonly string[] | undefined): I
     materials[name] = { fields, optional: true }
   }
   const all = { ...inputs, materials: { fields: materials, optional: true } } as Inputs
-  if (uncertain === undefined) return all
+  if (uncertain === undefined) return withEarlierInputs(all, leg)
   const paths = scalarPathsWithDefault(all)
   const unknown = uncertain.filter((path) => !paths.includes(path))
   if (unknown.length > 0)
@@ -137,7 +165,7 @@ export function legInputs(leg: Leg, uncertain: readonly string[] | undefined): I
         return { path: 'uncertain', given: show(path), accepts: `${accepts}${didYouMean(path, paths)}` }
       }),
     )
-  return keepDefaults(all, uncertain)
+  return withEarlierInputs(keepDefaults(all, uncertain), leg)
 }
 
 const ranged = (value: Property): Input => ({ kind: value.kind, default: value, optional: true }) as Input
@@ -166,12 +194,31 @@ function keepDefaults(inputs: Inputs, paths: readonly string[], prefix = ''): In
   )
 }
 
-/** The words that a field may be, by where it stands; nothing for free text. */
-function wordsOf(cords: readonly string[], materials: readonly string[]) {
+/** Joints with the strength left in a cord end from the table where the leg does not give it. */
+const withRetention = (joints: LegData['joints'], base: LegNumbers) => ({
+  ...joints,
+  ...Object.fromEntries(
+    JOINTS.filter((joint) => hasCord(base, joint)).map((joint) => [
+      joint,
+      { ...joints[joint], drive: { ...joints[joint].drive, endRetention: retentionIn(base, joint) } },
+    ]),
+  ),
+})
+
+/** Things that are kinds, not places: one may be taken instead of another. */
+const KINDS = ['motors', 'controllers', 'cords', 'prints'] as const
+
+/** The words that a field may be, by where it stands; nothing for free text and for what the leg is built of. */
+function wordsOf(data: object, materials: readonly string[]) {
   return (path: readonly string[]): readonly string[] | undefined => {
-    const { meta } = placeOf(legSchema, path)
-    if (meta?.refersTo === 'material') return [...new Set([...materials, ...materialNames()])]
-    return meta?.refersTo === 'cord' ? cords : meta?.names?.()
+    const { leaf } = placeAt(documentFields, data, path)
+    if (leaf === undefined) return undefined
+    if ('oneOf' in leaf) return leaf.oneOf
+    if ('designation' in leaf) return designations(leaf.designation)
+    if (!('refersTo' in leaf)) return undefined
+    if (leaf.refersTo === 'materials') return [...new Set([...materials, ...materialNames()])]
+    const section = (data as Record<string, object | undefined>)[leaf.refersTo]
+    return (KINDS as readonly string[]).includes(leaf.refersTo) ? Object.keys(section ?? {}) : undefined
   }
 }
 

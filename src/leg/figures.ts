@@ -3,12 +3,12 @@ import { type LegInputs, legInputs, legReader } from './as-formula.js'
 import { QuickLeg } from './assess/quick.js'
 import { placeOf } from './calculation.js'
 import { type CaseId, LOAD_CASES } from './cases/events.js'
+import type { Leg } from './document/describe.js'
 import { footResult } from './foot-result.js'
 import { known } from './matter.js'
-import { JOINTS, type Joint, type Prepared, prepare } from './numbers.js'
+import { driveOf, hasCord, JOINTS, type Joint, motorOf, type Prepared, plateOf, prepare } from './numbers.js'
 import { caseList, knownOptions } from './options.js'
 import { heat } from './parts/motors/heat.js'
-import type { Leg } from './specification/describe.js'
 
 /** Options of `legFigures`. */
 export interface LegFiguresOptions {
@@ -76,15 +76,19 @@ export function legFigures(leg: Leg, options: LegFiguresOptions = {}): Formula<L
 }
 
 /** Mass of what drives the two joints. */
-function driveMass({ x, plate, sink, drives }: Prepared): number {
-  const sheet = ({ width, height, thickness }: { width: number; height: number; thickness: number }) => width * height * thickness
-  const mounts = x.motor.mass + sheet(x.plate) * densityOf(plate) + (x.sink && sink ? sheet(x.sink) * densityOf(sink) : 0)
-  const drums = JOINTS.map((joint) => {
-    const { bore, length } = x.drives[joint].drum
+function driveMass({ x, plates, sinks, drives }: Prepared): number {
+  const sheet = ({ size: { width, height }, thickness }: { size: { width: number; height: number }; thickness: number }) =>
+    width * height * thickness
+  const masses = JOINTS.map((joint) => {
+    const [plate, sink] = [plateOf(x, joint), sinks[joint]]
+    const mount =
+      motorOf(x, joint).mass + sheet(plate) * densityOf(plates[joint]) + (plate.sink && sink ? sheet(plate.sink) * densityOf(sink) : 0)
+    if (!hasCord(x, joint)) return mount
+    const { bore, length } = driveOf(x, joint, 'cord').drum
     const { drumRadius, drum } = drives[joint]
-    return Math.PI * (drumRadius ** 2 - bore ** 2 / 4) * length * densityOf(drum)
+    return mount + Math.PI * (drumRadius ** 2 - bore ** 2 / 4) * length * densityOf(drum)
   })
-  return 2 * mounts + drums.reduce((sum, mass) => sum + mass, 0)
+  return masses.reduce((sum, mass) => sum + mass, 0)
 }
 
-const densityOf = ({ material }: Prepared['plate']) => known(material, 'density')
+const densityOf = ({ material }: Prepared['foot']) => known(material, 'density')

@@ -12,7 +12,7 @@ import {
 } from '../kinematics/index.js'
 import { boxSection, boxTorsionalRigidity } from '../structures/index.js'
 import { Quantity } from '../units/index.js'
-import { JOINTS, type Joint, type Prepared } from './numbers.js'
+import { boxOf, driveOf, JOINTS, type Joint, motorOf, type Prepared, toesOf } from './numbers.js'
 import { legInertia } from './plans/control-gains.js'
 import { poseOf } from './pose.js'
 import { caseState } from './what-if.js'
@@ -57,7 +57,7 @@ export function footResult(leg: Prepared): FootResult {
     : footStiffness(kinematic, {
         angles: at,
         driveStiffness: {
-          sidewaysHip: new Quantity(x.joints.sidewaysHip.stiffness, 'torsionalStiffness'),
+          sidewaysHip: new Quantity(sidewaysStiffness(leg), 'torsionalStiffness'),
           hip: new Quantity(walk.joints.hip.drive.stiffness, 'torsionalStiffness'),
           knee: new Quantity(walk.joints.knee.drive.stiffness, 'torsionalStiffness'),
         },
@@ -65,7 +65,7 @@ export function footResult(leg: Prepared): FootResult {
         ...beams,
       })
   const step = (joint: Joint) =>
-    encoderStep.si({ countsPerTurn: x.motor.encoderCounts, turnsPerJointTurn: leg.drives[joint].ratio }).worstError
+    encoderStep.si({ countsPerTurn: motorOf(x, joint).encoderCounts, turnsPerJointTurn: leg.drives[joint].ratio }).worstError
   const both = (name: string, of: (joint: Joint) => number): AngleErrorSource => ({
     name,
     at: 'joint',
@@ -79,9 +79,9 @@ export function footResult(leg: Prepared): FootResult {
       both('cord windup at walking torque', (joint) => walk.joints[joint].drive.windup),
       both('windup that friction keeps when the torque is gone', (joint) => keptWindup(leg, joint, walk.joints[joint].motion.torque)),
       both('encoder rounding', step),
-      both('encoder accuracy over a turn', (joint) => x.motor.encoderAccuracy / leg.drives[joint].ratio),
+      both('encoder accuracy over a turn', (joint) => motorOf(x, joint).encoderAccuracy / leg.drives[joint].ratio),
       both('drum out of true', (joint) => {
-        const { runout } = x.drives[joint].drum
+        const { runout } = driveOf(x, joint, 'cord').drum
         return eccentricityError.si({ eccentricity: runout / 2, trackRadius: leg.drives[joint].drumRadius, angle: 0 }).worstError
       }),
       { name: 'links under the standing load', at: 'foot', ...upright(stiff.stable ? weight * stiff.shares.links.z.si : 0) },
@@ -92,7 +92,7 @@ export function footResult(leg: Prepared): FootResult {
     driveResonance.si({
       stiffness: Math.max(walk.joints[joint].drive.stiffness, 1e-9),
       loadInertia: legInertia(leg, joint),
-      reflectedInertia: reflectedInertia.si({ rotorInertia: x.motor.rotorInertia, ratio: leg.drives[joint].ratio }),
+      reflectedInertia: reflectedInertia.si({ rotorInertia: motorOf(x, joint).rotorInertia, ratio: leg.drives[joint].ratio }),
     })
   const resonances = { hip: resonanceOf('hip'), knee: resonanceOf('knee') }
   const frequencies = (joint: Joint) => ({
@@ -109,21 +109,29 @@ export function footResult(leg: Prepared): FootResult {
   }
 }
 
+/** Stiffness of what holds the sideways hip. A leg without one is fixed to the body there. */
+function sidewaysStiffness({ x: { joints } }: Prepared): number {
+  const drive = joints.sidewaysHip?.drive
+  return drive?.kind === 'held' ? drive.stiffness : RIGID
+}
+/** Stiffer than any drive by far, N m/rad. */
+const RIGID = 1e9
+
 /** Movement of the foot along z only. */
 const upright = (z: number) => ({ x: length(0), y: length(0), z: length(z) })
 
 /** How far the toes bend upright under a foot's load: until they lie flat. */
 function toeGive({ x, foot: { modulus } }: Prepared, load: number): number {
-  const { toes, toeLength, toeWidth, toeThickness, lift } = x.foot
+  const toes = toesOf(x)
   const { deflection } = cantileverToe.si({
     modulus,
-    length: toeLength,
-    width: toeWidth,
-    thickness: toeThickness,
+    length: toes.length,
+    width: toes.width,
+    thickness: toes.thickness,
     allowableStrain: 1,
-    tipForce: (load / toes) * Math.cos(lift),
+    tipForce: (load / toes.count) * Math.cos(toes.lift),
   })
-  return Math.min(deflection * Math.cos(lift), toeLength * Math.sin(lift))
+  return Math.min(deflection * Math.cos(toes.lift), toes.length * Math.sin(toes.lift))
 }
 
 /** Vertical compliance of the foot of the standing leg without its toes [m/N]; infinite where the drives hold no load. */
@@ -137,14 +145,14 @@ export function uprightCompliance(leg: Prepared): number {
 export const standingLoad = (mass: number, legs: number): number => (mass * 9.80665) / legs
 
 function beam(leg: Prepared, name: 'upper' | 'lower') {
-  const link = leg.x.links[name]
+  const { wall, width: across, depth: along } = boxOf(leg.x, name)
   const { modulus, poissonRatio } = leg.links[name]
-  const inertia = (width: number, depth: number) => boxSection.si({ width, depth, wall: link.wall }).secondMoment
+  const inertia = (width: number, depth: number) => boxSection.si({ width, depth, wall }).secondMoment
   const rigidity = (x: number) => new Quantity(x, 'bendingRigidity')
   return {
-    inPlane: rigidity(modulus * inertia(link.width, link.depth)),
-    acrossPlane: rigidity(modulus * inertia(link.depth, link.width)),
-    torsion: rigidity(boxTorsionalRigidity.si({ width: link.width, depth: link.depth, wall: link.wall, modulus, poissonRatio })),
+    inPlane: rigidity(modulus * inertia(across, along)),
+    acrossPlane: rigidity(modulus * inertia(along, across)),
+    torsion: rigidity(boxTorsionalRigidity.si({ width: across, depth: along, wall, modulus, poissonRatio })),
   }
 }
 

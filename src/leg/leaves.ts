@@ -3,13 +3,12 @@ import type { Kind } from '../units/index.js'
 import type { AgeId, AirId, EventId, StanceId } from './cases/events.js'
 import type { Joint, LegNumbers } from './numbers.js'
 import { type Index, leaf, type Names, type Of, type Range, type Value } from './run/index.js'
-import type { Band } from './specification/fields.js'
+import type { Band } from './schema/field.js'
 
 /** Names of the instances of a leg. */
 export interface LegNames {
   joint: Joint
   link: 'upper' | 'lower'
-  boltGroup: 'stack' | 'motor'
   stance: StanceId
   event: EventId
   air: AirId

@@ -1,10 +1,10 @@
 import { InputError, Quantity, show } from '../units/index.js'
 import type { LegCalculation } from './calculation.js'
+import type { Leg } from './document/describe.js'
+import type { LegData } from './document/fields.js'
+import { rejectNotComputed } from './document/not-computed.js'
 import { type Matter, type MoistureState, matterOf } from './matter.js'
-import type { Leg } from './specification/describe.js'
-import type { OwnMaterial } from './specification/own-material.js'
-import type { LegData } from './specification/schema.js'
-import { type BearingNumbers, bearingOf, materialOf, type PinSize, pinOf } from './specification/tables.js'
+import { type BearingNumbers, bearingOf, materialOf, type PinSize, pinOf } from './schema/tables.js'
 
 /** Which end of every range a leg is assessed with: the typical values, or all the bad or all the good ends together. */
 export type End = 'pessimistic' | 'typical' | 'optimistic'
@@ -26,6 +26,7 @@ export const legNumbers = (leg: Leg | LegData): LegNumbers => {
   if (typeof leg !== 'object' || leg === null || typeof leg.environment !== 'object')
     throw new InputError('leg', [{ path: 'leg', given: show(leg), accepts: 'must be a leg as describeLeg returns it' }])
   const { defaults: _, ...data } = leg as Leg
+  rejectNotComputed(data)
   return si(data) as LegNumbers
 }
 
@@ -38,12 +39,70 @@ function si(value: unknown): unknown {
   return result
 }
 
-/** The joints that are driven through cord. */
+/** The upright joints of a leg, hip and knee. */
 export const JOINTS = ['hip', 'knee'] as const
-/** A joint that is driven through cord. */
+/** An upright joint of a leg: hip or knee. */
 export type Joint = (typeof JOINTS)[number]
 
-/** What follows for one drive from its data alone. */
+type JointNumbers = LegNumbers['joints'][Joint]
+type DriveOf<K extends JointNumbers['drive']['kind']> = Extract<JointNumbers['drive'], { readonly kind: K }>
+
+/** The drive of a joint, where it is of that kind. Throws a `RangeError` where it is of another one. */
+export function driveOf<K extends JointNumbers['drive']['kind']>(x: LegNumbers, joint: Joint, kind: K): DriveOf<K> {
+  const { drive } = x.joints[joint]
+  if (drive.kind === kind) return drive as DriveOf<K>
+  throw new RangeError(`the ${joint} has no ${kind} drive`)
+}
+/** Whether a joint is driven by cord. */
+export const hasCord = (x: LegNumbers, joint: Joint): boolean => x.joints[joint].drive.kind === 'cord'
+
+/** What a name of the document stands for. Throws a `RangeError` where a part of the leg is missing. */
+export function partOf<T>(section: { readonly [name: string]: T }, name: string | undefined, what: string): T {
+  const part = name === undefined ? undefined : section[name]
+  if (part === undefined) throw new RangeError(`the leg has no ${what}`)
+  return part
+}
+/** Motor, controller, plate, pin and boss of a joint. */
+export const motorOf = (x: LegNumbers, joint: Joint) => partOf(x.motors, x.joints[joint].motor, `motor at the ${joint}`)
+export const controllerOf = (x: LegNumbers, joint: Joint) => partOf(x.controllers, x.joints[joint].controller, `controller at the ${joint}`)
+export const plateOf = (x: LegNumbers, joint: Joint) => partOf(x.plates, x.joints[joint].plate, `plate at the ${joint}`)
+export const pinAt = (x: LegNumbers, joint: Joint) => partOf(x.pins, x.joints[joint].pin, `pin at the ${joint}`)
+export const bossAt = (x: LegNumbers, joint: Joint) => partOf(x.bosses, x.joints[joint].boss, `boss at the ${joint}`)
+/** The hip shaft and its bearings. */
+export const shaftOf = (x: LegNumbers) => partOf(x.shafts, x.joints.hip.shaft, 'hip shaft')
+export const bearingsOf = (x: LegNumbers) => partOf(x.bearings, shaftOf(x).bearings, 'hip bearings')
+/** The bonded end of a joint's cord; absent where its ends are made otherwise. */
+export const bondedEndOf = (x: LegNumbers, joint: Joint) => {
+  const { ends, end } = driveOf(x, joint, 'cord')
+  return ends === 'bondedFerrule' && end !== undefined ? x.ends[end] : undefined
+}
+/** Still or moving air of the document, by name. */
+export const airNamed = (x: LegNumbers, name: string) => partOf(x.loadCases.airs, name, `air called ${name}`)
+/** Joint limits as a range. */
+export const rangeOf = (x: LegNumbers, joint: Joint) => x.joints[joint].range
+/** The gaits that every leg has. */
+export const gaitNamed = (x: LegNumbers, name: 'walk' | 'trot') => partOf(x.gaits, name, `gait called ${name}`)
+/** How long a blocked leg pushes before it is switched off. */
+export function stallTimeOf({ loadCases }: LegNumbers): number {
+  const { stall } = loadCases.events
+  if (stall?.kind === 'stall') return stall.time
+  throw new RangeError('the leg has no event called stall')
+}
+/** Days walked in a season. */
+export const seasonDays = (x: LegNumbers): number => partOf(x.loadCases.ages, 'season', 'age called season').daysWalked
+/** Outer sizes of the box section of a link. */
+export function boxOf(x: LegNumbers, link: 'upper' | 'lower') {
+  const { box, wall } = x.links[link].section
+  if (box === undefined) throw new RangeError(`the ${link} link has no box section`)
+  return { ...box, wall }
+}
+/** The toes of the foot. */
+export function toesOf(x: LegNumbers) {
+  if (x.foot.kind === 'toes') return x.foot
+  throw new RangeError('the foot has no toes')
+}
+
+/** What follows for one cord drive from its data alone. */
 export interface DriveNumbers {
   readonly pinionRadius: number
   readonly drumRadius: number
@@ -66,11 +125,9 @@ export interface Prepared {
   readonly pins: { readonly [J in Joint]: PinSize }
   readonly bosses: { readonly [J in Joint]: Matter }
   readonly links: { readonly upper: Matter; readonly lower: Matter }
-  readonly plate: Matter
-  readonly sink: Matter | undefined
+  readonly plates: { readonly [J in Joint]: Matter }
+  readonly sinks: { readonly [J in Joint]: Matter | undefined }
   readonly foot: Matter
-  readonly cap: Matter
-  readonly seat: Matter
   readonly bearing: BearingNumbers
   readonly steel: Matter
   readonly groundFriction: number
@@ -87,15 +144,24 @@ const bandAt = (band: { low: number; typical: number; high: number }, end: End, 
 const DRY_AIR = 0.35
 const DAMP_AIR = 0.75
 
+/** One entry for each joint, looked up at its first use: a leg may be without the part. */
+const byJoint = <T>(of: (joint: Joint) => T): { readonly [J in Joint]: T } => ({
+  get hip() {
+    return of('hip')
+  },
+  get knee() {
+    return of('knee')
+  },
+})
+
 /** Looks up what the numbers name. Cheap enough to repeat for every leg of a sweep: materials and threads are kept. */
 export function prepare(x: LegNumbers, end: End = 'typical'): Prepared {
   const { humidity } = x.environment
   const moisture: MoistureState = humidity <= DRY_AIR ? 'dry' : humidity <= DAMP_AIR ? 'conditioned' : 'saturated'
-  const own = x.materials as Readonly<Record<string, OwnMaterial>> | undefined
-  const matter = (name: string) => matterOf(materialOf(name, own), end, moisture)
+  const matter = (name: string) => matterOf(materialOf(name, x.materials), end, moisture)
   const drive = (joint: Joint): DriveNumbers => {
-    const { pinion, drum, cord: name, friction } = x.drives[joint]
-    const cord = x.cords[name] as LegNumbers['cords'][string]
+    const { pinion, drum, cord: name, friction } = driveOf(x, joint, 'cord')
+    const cord = partOf(x.cords, name, `cord at the ${joint}`)
     const pinionRadius = radius(pinion, cord.diameter)
     const drumRadius = radius(drum, cord.diameter)
     return {
@@ -113,16 +179,20 @@ export function prepare(x: LegNumbers, end: End = 'typical'): Prepared {
     end,
     moisture,
     matter,
-    drives: { hip: drive('hip'), knee: drive('knee') },
-    pins: { hip: pinOf(x.pins.hip.size), knee: pinOf(x.pins.knee.size) },
-    bosses: { hip: matter(x.bosses.hip.material), knee: matter(x.bosses.knee.material) },
+    drives: byJoint(drive),
+    pins: byJoint((joint) => pinOf(pinAt(x, joint).size)),
+    bosses: byJoint((joint) => matter(bossAt(x, joint).material)),
     links: { upper: matter(x.links.upper.material), lower: matter(x.links.lower.material) },
-    plate: matter(x.plate.material),
-    sink: x.sink === undefined ? undefined : matter(x.sink.material),
+    plates: byJoint((joint) => matter(plateOf(x, joint).material)),
+    sinks: byJoint((joint) => {
+      const { sink } = plateOf(x, joint)
+      return sink === undefined ? undefined : matter(sink.material)
+    }),
     foot: matter(x.foot.material),
-    cap: matter(x.shaft.capMaterial),
-    seat: matter(x.bearings.seatMaterial),
-    bearing: bearingOf(x.bearings.size, x.bearings.own) as BearingNumbers,
+    get bearing() {
+      const { size, own } = bearingsOf(x)
+      return bearingOf(size, own) as BearingNumbers
+    },
     steel: matter('steel 12.9'),
     groundFriction: bandAt(x.foot.groundFriction, end, 'low'),
     coolingFactor: bandAt(x.environment.coolingFactor, end, 'low'),

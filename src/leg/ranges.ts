@@ -4,9 +4,9 @@ import type { Kind } from '../units/index.js'
 import type { LegCalculation } from './calculation.js'
 import type { LegNumbers } from './numbers.js'
 import { propertiesOf } from './parts/materials/fields.js'
-import type { Band } from './specification/fields.js'
-import { type OwnMaterial, ownRecordOf } from './specification/own-material.js'
-import { materialOf } from './specification/tables.js'
+import type { Band, OwnMaterial } from './schema/field.js'
+import { ownRecordOf } from './schema/own-material.js'
+import { materialOf } from './schema/tables.js'
 
 /** Whether a value of a leg is an interval of a plain ratio: a friction, a share that is left. */
 export const isBand = (value: unknown): value is Band =>

@@ -2,9 +2,9 @@ import type { Source, Step } from '../formula/index.js'
 import type { Quantity } from '../units/index.js'
 import type { Consequence } from './cases/check.js'
 import type { CaseId } from './cases/events.js'
+import type { Leg } from './document/describe.js'
 import type { FootResult } from './foot-result.js'
 import type { Joint } from './numbers.js'
-import type { Leg } from './specification/describe.js'
 
 /** One check of the verdict: a part, how it fails, and how much is in reserve in the load case that is hardest for it. */
 export interface CheckResult {

@@ -1,10 +1,10 @@
 import { calculationOf, type LegCalculation, placeOf } from './calculation.js'
 import { type CaseId, LOAD_CASES } from './cases/events.js'
-import { JOINTS, type Joint, type Prepared } from './numbers.js'
+import { airNamed, JOINTS, type Joint, type Prepared } from './numbers.js'
 import { boltTemperature, clampLoadAtTemperature } from './parts/bolts/clamp.js'
 import { retightened } from './parts/bolts/fields.js'
 import { preload as boltPreload } from './parts/bolts/values.js'
-import { airTemperature, days, stallTime, surroundings, walkingTime as walkedPerDay, wind } from './parts/load/fields.js'
+import { airTemperature, day, days, season, stallTime, surroundings, walkingTime as walkedPerDay, wind } from './parts/load/fields.js'
 import { cycles, duration } from './parts/load/values.js'
 import { footForce, type JointMotion, jointMotion, stride, stroke } from './parts/motion/values.js'
 import { heat } from './parts/motors/heat.js'
@@ -144,7 +144,7 @@ export function heatAt(leg: Prepared, { joint, motion, air, wind: speed, heating
   const calculation = calculationFor(leg)
   const event = heating === 'moving' ? 'walk' : heldFor === undefined ? 'stand' : 'stall'
   const { environment } = leg.x
-  const hot = air === environment.hotAir && speed === 0
+  const hot = air === airNamed(leg.x, 'hot').temperature && speed === 0
   const where = at(calculation, { joint, event, air: hot ? 'hot' : 'normalStill' })
   const here = where as never
   const leaves = [
@@ -164,7 +164,7 @@ export function heatAt(leg: Prepared, { joint, motion, air, wind: speed, heating
 }
 
 /** Preload of the bolts of a group, and their clamp load some days after tightening: at a temperature while walking, walked on or not. */
-export function clampLoadAt(leg: Prepared, group: 'stack' | 'motor') {
+export function clampLoadAt(leg: Prepared, group: string) {
   const calculation = calculationFor(leg)
   const here = at(calculation, { boltGroup: group }) as never
   const { walkingTime: usual } = leg.x.usage
@@ -173,13 +173,14 @@ export function clampLoadAt(leg: Prepared, group: 'stack' | 'motor') {
     /** Not tightened again where it is not walked on. */
     after: (dayCount: number, temperature: number, walkingTime = 0) => {
       calculation.set(days, here, dayCount)
+      calculation.set(season, here, dayCount * calculation.get(day, here))
       calculation.set(walkedPerDay, here, walkingTime)
       if (walkingTime !== usual) calculation.set(retightened, here, false)
       calculation.set(boltTemperature, here, temperature)
       try {
         return calculation.get(clampLoadAtTemperature, here)
       } finally {
-        for (const leaf of [days, walkedPerDay, retightened, boltTemperature])
+        for (const leaf of [days, season, walkedPerDay, retightened, boltTemperature])
           calculation.restore(calculation.cell(leaf as typeof days, here))
       }
     },

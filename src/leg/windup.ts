@@ -1,11 +1,11 @@
 import { loadPath } from '../capstan/index.js'
-import type { Joint, Prepared } from './numbers.js'
+import { driveOf, type Joint, type Prepared } from './numbers.js'
 import { benchDrive } from './plans/bench.js'
 
 /** Joint angles over a history of torques, motor locked at mid travel, from the leg's pretension. @internal */
 export function windups(leg: Prepared, joint: Joint, axialRigidity: number, torques: readonly number[]): number[] {
   const { pinionRadius, drumRadius, span, pinionWrap, drumWrap } = benchDrive(leg, joint)
-  const { pretension, hold } = leg.x.drives[joint]
+  const { pretension, hold } = driveOf(leg.x, joint, 'cord')
   const { friction } = leg.drives[joint]
   const state = {
     axialRigidity,

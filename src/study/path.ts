@@ -23,14 +23,16 @@ export type KindAt<I, P> = P extends keyof I
     ? I[P]
     : I[P] extends { kind: infer K extends Kind }
       ? K
-      : never
-  : P extends `${infer Head}.${infer Rest}`
-    ? Head extends keyof I
-      ? I[Head] extends { fields: infer F }
-        ? KindAt<F, Rest>
-        : never
+      : KindBelow<I, P>
+  : KindBelow<I, P>
+/** The same within a record; names of a dictionary are any text, dots included. */
+type KindBelow<I, P> = P extends `${infer Head}.${infer Rest}`
+  ? Head extends keyof I
+    ? I[Head] extends { fields: infer F }
+      ? KindAt<F, Rest>
       : never
     : never
+  : never
 
 /** A formula's argument with the input at a path left open. */
 export type Without<I, P> = P extends keyof I

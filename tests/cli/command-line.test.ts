@@ -72,7 +72,7 @@ test('a mistake on the command line is one plain line', async () => {
 test('compare shows one leg with a changed field, or two documents', async () => {
   const one = await run(['compare', 'leg.yaml', '--set', 'drives.knee.pretension=200 N', '--json', '-q'])
   const { changed, checks } = JSON.parse(one.out)
-  expect(changed).toEqual([{ path: 'drives.knee.pretension', before: '185 N', after: '200 N' }])
+  expect(changed).toEqual([{ path: 'drives.knee.pretension', before: '280 N', after: '200 N' }])
   expect(checks.some(({ factor }: { factor: number }) => factor > 1)).toBe(true)
   const files = { 'leg.yaml': revised, 'other.yaml': revised.replace('dropHeight: 60 mm', 'dropHeight: 70 mm') }
   const two = await run(['compare', 'leg.yaml', 'other.yaml', '-q'], files)
@@ -126,7 +126,7 @@ test('the program itself reads a pipe and sets the exit code', () => {
   const { status, stdout, stderr } = spawnSync(
     process.execPath,
     ['--import', 'tsx', 'src/cli/limbwright.ts', 'check', '-', '--cases', 'stand', '--json'],
-    { cwd: root, input: revised.replace('pretension: 185 N', 'pretension: 1 N'), encoding: 'utf8' },
+    { cwd: root, input: revised.replace('pretension: 280 N', 'pretension: 1 N'), encoding: 'utf8' },
   )
   expect(stderr).toMatch(/assessed \d+ checks/)
   expect(JSON.parse(stdout).passes).toBe(false)

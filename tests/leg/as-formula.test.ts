@@ -15,10 +15,11 @@ import {
 } from '../../src/leg/index.js'
 import { prepare } from '../../src/leg/numbers.js'
 import { withMaterialValues } from '../../src/leg/ranges.js'
-import { materialOf } from '../../src/leg/specification/tables.js'
+import { materialOf } from '../../src/leg/schema/tables.js'
 import { PROPERTY_KINDS, type PropertyName } from '../../src/materials/index.js'
 import { optimise, scalarPaths, sensitivity, solveFor, sweep, uncertainty } from '../../src/study/index.js'
 import { InputError } from '../../src/units/index.js'
+import { cordDrive } from './cord-drive.js'
 
 const leg = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-first.yaml', import.meta.url), 'utf8'))
 
@@ -39,7 +40,7 @@ describe('a leg as a formula', () => {
   test('it can be solved for any field', () => {
     const reserve = legFormula(leg, { check: 'cord.slack knee', cases: ['walk'] })
     const { value } = solveFor(reserve, 'drives.knee.pretension', { drives: { knee: {} } }, 1.25, { between: ['10 N', '500 N'] })
-    const stiffer = describeLeg({ ...leg, drives: { ...leg.drives, knee: { ...leg.drives.knee, pretension: [value.si, 'N'] } } } as never)
+    const stiffer = withFields(leg, { 'joints.knee.drive.pretension': [value.si, 'N'] })
     const check = assess(stiffer, { cases: ['walk'] }).checks.find(({ id, joint }) => id === 'cord.slack' && joint === 'knee')
     expect(check?.reserve).toBeCloseTo(1.25, 8)
   })
@@ -88,10 +89,10 @@ describe('ranges of a leg', () => {
 
   test('friction, what is left, what an end keeps and materials scatter without being given', () => {
     const slip = legFormula(leg, { check: 'cord.slip knee', cases: ['walk'] })
-    const { friction } = leg.drives.knee
+    const { friction } = cordDrive(leg, 'knee')
     const spread = uncertainty(slip, {}, { samples: 200 })
     const first = spread.linear.contributions[0]
-    expect(first?.path).toBe('drives.knee.friction')
+    expect(first?.path).toBe('joints.knee.drive.friction')
     expect(first?.scatters).toContain(`${friction.low} to ${friction.high}`)
     expect(spread.linear.value.si).toBe(slip({}).si)
     const [low, high] = [friction.low, friction.high].map((value) => slip({ drives: { knee: { friction: value } } }).si) as [number, number]
@@ -102,41 +103,39 @@ describe('ranges of a leg', () => {
 
   test('a value that is given is sure, and then the rest still scatters', () => {
     const slip = legFormula(leg, { check: 'cord.slip knee', cases: ['walk'] })
-    const paths = uncertainty(slip, { drives: { knee: { friction: 0.12 } } }, { samples: 200 }).linear.contributions.map(({ path }) => path)
-    expect(paths).not.toContain('drives.knee.friction')
-    expect(paths).toContain('drives.hip.friction')
+    const paths = uncertainty(slip, { joints: { knee: { drive: { friction: 0.12 } } } }, { samples: 200 }).linear.contributions.map(
+      ({ path }) => path,
+    )
+    expect(paths).not.toContain('joints.knee.drive.friction')
+    expect(paths).toContain('joints.hip.drive.friction')
   })
 
   test('a material as a formula input is the same as an own material of the document', () => {
     const check = 'drum.groove knee'
-    const { material } = leg.drives.knee.drum
+    const { material } = cordDrive(leg, 'knee').drum
     const weaker = legFormula(leg, { check })({ materials: { [material]: { tensileStrength: '40 MPa' } } }).si
-    const written = describeLeg({
-      ...leg,
-      materials: { weaker: { basedOn: material, tensileStrength: '40 MPa' } },
-      drives: { ...leg.drives, knee: { ...leg.drives.knee, drum: { ...leg.drives.knee.drum, material: 'weaker' } } },
-    } as never)
+    const written = withFields(leg, {
+      'materials.weaker': { basedOn: material, tensileStrength: '40 MPa' },
+      'joints.knee.drive.drum.material': 'weaker',
+    })
     expect(weaker).toBe(legFormula(written, { check })({}).si)
     expect(weaker).toBeLessThan(legFormula(leg, { check })({}).si)
   })
 
   test('with chosen paths only those scatter; an unknown one is refused with the near name', () => {
-    const one = legFormula(leg, { uncertain: ['drives.knee.friction'] })
-    expect(sensitivity(one, {}).inputs.map(({ path }) => path)).toEqual(['drives.knee.friction'])
-    expect(() => legFormula(leg, { uncertain: ['drives.knee.fricton'] })).toThrow(/did you mean drives.knee.friction/)
+    const one = legFormula(leg, { uncertain: ['joints.knee.drive.friction'] })
+    expect(sensitivity(one, {}).inputs.map(({ path }) => path)).toEqual(['joints.knee.drive.friction'])
+    expect(() => legFormula(leg, { uncertain: ['joints.knee.drive.fricton'] })).toThrow(/did you mean joints.knee.drive.friction/)
     expect(() => uncertainty(legFormula(leg, { uncertain: [] }), {})).toThrow(/something uncertain/)
   })
 
   test('no property with a range that acts on a check is missing among the inputs', { timeout: 180_000 }, () => {
-    const dampAndBare = describeLeg({
-      ...revised,
-      bolts: {
-        stack: { ...revised.bolts.stack, sleeves: false },
-        motor: { ...revised.bolts.motor, sleeves: false },
-      },
-      bearings: { ...revised.bearings, retained: false },
-      environment: { ...revised.environment, humidity: 0.5 },
-    } as never)
+    const dampAndBare = withFields(revised, {
+      'bolts.stack.sleeves': false,
+      'bolts.motor.sleeves': false,
+      'bearings.hip.retained': false,
+      'environment.humidity': 0.5,
+    })
     for (const each of [leg, revised, dampAndBare]) {
       const x = legNumbers(each)
       const listed = ranges(each)
@@ -174,11 +173,15 @@ describe('a leg as several figures', () => {
 
   test('mass of the drives, by hand', () => {
     // Two motors, two plates of ASA, two sinks of aluminium 84 x 96 x 4 mm, two drums of polycarbonate 14 mm long.
-    const { x, plate, sink, drives } = prepare(legNumbers(good))
-    const [asa, aluminium, pc] = [plate, sink!, drives.hip.drum].map(({ material }) => material.density!.si) as [number, number, number]
+    const { x, plates, sinks, drives } = prepare(legNumbers(good))
+    const [asa, aluminium, pc] = [plates.hip, sinks.hip!, drives.hip.drum].map(({ material }) => material.density!.si) as [
+      number,
+      number,
+      number,
+    ]
     const ring = (outside: number, bore: number) => (Math.PI / 4) * (outside ** 2 - bore ** 2) * 0.014
     const hand =
-      2 * (0.41 + 0.084 * 0.096 * x.plate.thickness * asa + 0.084 * 0.096 * 0.004 * aluminium) +
+      2 * (0.41 + 0.084 * 0.096 * x.plates.bodyPlate!.thickness * asa + 0.084 * 0.096 * 0.004 * aluminium) +
       pc * (ring(0.0976 + 0.0016, 0.022) + ring(0.088 + 0.0016, 0.016))
     expect(figures.driveMass.si).toBeCloseTo(hand, 12)
   })

@@ -13,6 +13,7 @@ import {
   type LegNumbers,
   legNumbers,
   markdownReport,
+  withFields,
 } from '../../src/leg/index.js'
 import { prepare } from '../../src/leg/numbers.js'
 import { heatedMotorOf } from '../../src/leg/parts/motors/heat.js'
@@ -76,13 +77,12 @@ describe('every check', () => {
   test('can fail and can hold: no check is always the same over the two designs and a bad leg', () => {
     const bad = checkReserves(
       legNumbers(
-        describeLeg({
-          ...first,
-          robot: { ...first.robot, mass: '60 kg' },
-          usage: { ...first.usage, slope: '30 deg' },
-          shaft: { ...first.shaft, innerTighteningTorque: '4 N m' },
-          bolts: { ...first.bolts, stack: { ...first.bolts.stack, tighteningTorque: '4 N m' } },
-        } as never),
+        withFields(first, {
+          'robot.mass': '60 kg',
+          'usage.slope': '30 deg',
+          'shafts.hip.innerTighteningTorque': '4 N m',
+          'bolts.stack.tighteningTorque': '4 N m',
+        }),
       ),
     )
     const good = checkReserves(legNumbers(revised))
@@ -97,57 +97,55 @@ describe('every check', () => {
 
 describe('checks that only some legs need', () => {
   const ferrule = {
-    ...revised,
-    bondedEnd: { length: '14 mm', socketDiameter: '2.2 mm', adhesive: 'flexible epoxy' },
-    drives: { ...revised.drives, hip: { ...revised.drives.hip, ends: 'bondedFerrule' } },
+    'ends.tube': { length: '14 mm', socketDiameter: '2.2 mm', adhesive: 'flexible epoxy' },
+    'joints.hip.drive.ends': 'bondedFerrule',
+    'joints.hip.drive.end': 'tube',
   }
-  const bondOf = (leg: unknown) =>
-    assess(describeLeg(leg as never)).checks.find(({ id, joint }) => id === 'ferrule.bond' && joint === 'hip')
+  const bondOf = (changes: Record<string, unknown>) =>
+    assess(withFields(revised, changes)).checks.find(({ id, joint }) => id === 'ferrule.bond' && joint === 'hip')
 
   test('a bonded ferrule: bare it peels, locked by a cone it holds far more', () => {
     const bare = bondOf(ferrule)
-    const locked = bondOf({ ...ferrule, bondedEnd: { ...ferrule.bondedEnd, mechanicalLock: true } })
+    const locked = bondOf({ ...ferrule, 'ends.tube.mechanicalLock': true })
     expect(bare?.reserve).toBeGreaterThan(0)
     expect(locked?.reserve as number).toBeGreaterThan(1.5 * (bare?.reserve as number))
-    expect(() => describeLeg({ ...ferrule, bondedEnd: undefined } as never)).toThrow(
-      /bondedEnd is missing; is needed because drives.hip.ends/,
+    expect(() => withFields(revised, { 'joints.hip.drive.ends': 'bondedFerrule' })).toThrow(
+      /joints.hip.drive.end is missing; is needed because joints.hip.drive.ends/,
     )
   })
 
   test('registry drifts only where the travel uses up the wraps', () => {
     const wraps = (n: number) =>
-      assess(
-        describeLeg({
-          ...first,
-          drives: { ...first.drives, hip: { ...first.drives.hip, pinion: { ...first.drives.hip.pinion, wraps: n } } },
-        } as never),
-      ).checks.find(({ id, joint }) => id === 'cord.registry' && joint === 'hip')
+      assess(withFields(first, { 'joints.hip.drive.pinion.turns': n })).checks.find(
+        ({ id, joint }) => id === 'cord.registry' && joint === 'hip',
+      )
     expect(wraps(0)?.reserve).toBeLessThan(1)
     expect(wraps(3)).toBeUndefined()
   })
 
   test('fields that nobody minds on this leg act on another: print settings, through bolts, bearing, inductance, hop height', () => {
-    const knee = first.drives.knee
-    const reserve = (change: object, id: string) =>
-      assess(describeLeg({ ...first, ...change } as never)).checks.find((check) => check.id === id && (check.joint ?? 'knee') === 'knee')
-        ?.reserve as number
-    const bolted = { drives: { ...first.drives, knee: { ...knee, drum: { ...knee.drum, throughBolts: 3, throughBoltClampLoad: '30 N' } } } }
+    const reserve = (change: Record<string, unknown>, id: string) =>
+      assess(Object.keys(change).length === 0 ? first : withFields(first, change)).checks.find(
+        (check) => check.id === id && (check.joint ?? 'knee') === 'knee',
+      )?.reserve as number
+    const bolted = {
+      'joints.knee.drive.drum.throughBolts': 3,
+      'joints.knee.drive.drum.throughBoltThread': 'M3',
+      'joints.knee.drive.drum.throughBoltClampLoad': '30 N',
+    }
     expect(reserve(bolted, 'drum.split')).toBeGreaterThan(1.05 * reserve({}, 'drum.split'))
-    expect(reserve({ print: { ...first.print, walls: 2 } }, 'boss.zone')).toBeLessThan(1)
-    expect(reserve({ print: { ...first.print, walls: 2, infill: 0.8 } }, 'boss.zone')).toBe(1)
-    expect(reserve({ print: { ...first.print, walls: 2, lineWidth: '1.1 mm' } }, 'boss.zone')).toBeGreaterThan(1)
+    expect(reserve({ 'prints.default.walls': 2 }, 'boss.zone')).toBeLessThan(1)
+    expect(reserve({ 'prints.default.walls': 2, 'prints.default.infill': 0.8 }, 'boss.zone')).toBe(1)
+    expect(reserve({ 'prints.default.walls': 2, 'prints.default.lineWidth': '1.1 mm' }, 'boss.zone')).toBeGreaterThan(1)
     const poor = { own: { bore: '10 mm', outerDiameter: '22 mm', width: '6 mm', staticRating: '0.9 kN', dynamicRating: '60 N' } }
-    const life = reserve({ bearings: { ...first.bearings, size: undefined, ...poor } }, 'bearing.life')
+    const life = reserve({ 'bearings.hip.size': undefined, 'bearings.hip.own': poor.own }, 'bearing.life')
     // Life goes with the cube of the rating (ISO 281).
     const better = { own: { ...poor.own, dynamicRating: '120 N' } }
-    expect(reserve({ bearings: { ...first.bearings, size: undefined, ...better } }, 'bearing.life') / life).toBeCloseTo(8, 10)
-    expect(reserve({ motor: { ...first.motor, phaseInductance: '400 uH' } }, 'motor.speed')).toBeLessThan(reserve({}, 'motor.speed'))
-    expect(() => describeLeg({ ...first, motor: { ...first.motor, polePairs: undefined } } as never)).toThrow(
-      /motor.polePairs is missing; is needed/,
-    )
+    expect(reserve({ 'bearings.hip.size': undefined, 'bearings.hip.own': better.own }, 'bearing.life') / life).toBeCloseTo(8, 10)
+    expect(reserve({ 'motors.main.phaseInductance': '400 uH' }, 'motor.speed')).toBeLessThan(reserve({}, 'motor.speed'))
+    expect(() => withFields(first, { 'motors.main.polePairs': undefined })).toThrow(/motors.main.polePairs is missing; is needed/)
     const hop = (height: string) =>
-      assess(describeLeg({ ...first, usage: { ...first.usage, hopHeight: height } } as never), { cases: ['hop'] }).cases[0]?.footForce
-        .si as number
+      assess(withFields(first, { 'loadCases.events.hop.height': height }), { cases: ['hop'] }).cases[0]?.footForce.si as number
     expect(hop('90 mm') / hop('0 mm')).toBeCloseTo(2, 12)
   })
 
@@ -168,7 +166,7 @@ describe('heat', () => {
       const state = caseState(leg, id)
       for (const joint of ['hip', 'knee'] as const) {
         const { heat } = state.joints[joint]
-        const toAir = heat.resistanceToAir - leg.x.motor.windingToMount
+        const toAir = heat.resistanceToAir - leg.x.motors.main!.windingToMount
         expect(Math.abs((heat.mount - state.air) / toAir - heat.loss - heat.ironLoss)).toBeLessThan(1e-5 * (1 + heat.loss))
         expect(heat.loss).toBeCloseTo(0.75 * heat.heatingCurrent ** 2 * heat.resistance, 8)
         const { event, air } = LOAD_CASES[id]
@@ -202,7 +200,7 @@ describe('heat', () => {
     })
 
     test('the sink takes up its part behind the contact', () => {
-      const bigger = prepare({ ...leg.x, sink: { ...leg.x.sink!, thickness: 2 * leg.x.sink!.thickness } })
+      const bigger = prepare(legNumbers(withFields(revised, { 'sink.thickness': '8 mm' })))
       const riseOf = (one: typeof leg) => heatAt(one, { ...ask, heldFor: 600 }).mount - 313.15
       expect(riseOf(bigger)).toBeLessThan(0.9 * riseOf(leg))
     })
@@ -220,17 +218,24 @@ describe('heat', () => {
 
   test('a loop that comes to no rest is named, and nothing is made up', () => {
     const x = legNumbers(first)
-    const hopeless = { ...first, motor: { ...first.motor, terminalResistance: '2 ohm' } } as never
-    const verdict = assess(describeLeg(hopeless))
+    const verdict = assess(withFields(first, { 'motors.main.terminalResistance': '2 ohm' }))
     expect(verdict.coupling).toBe('unsettled')
     expect(verdict.unsettled[0]?.loop).toMatch(/copper loss/)
     expect(verdict.checks.find(({ id, joint }) => id === 'motor.runaway' && joint === 'knee')?.reserve).toBeLessThan(1)
     const stall = verdict.cases.find(({ id }) => id === 'stall')
     expect(stall?.joints.knee.windingTemperature).toBeUndefined()
     expect(JSON.stringify(verdict.cases)).not.toMatch(/NaN/)
-    expect(x.motor.terminalResistance).toBe(0.13)
+    expect(x.motors.main!.terminalResistance).toBe(0.13)
   })
 })
+
+const withAir = (n: LegNumbers, name: string, change: (air: LegNumbers['loadCases']['airs'][string]) => object) =>
+  ({ ...n, loadCases: { ...n.loadCases, airs: { ...n.loadCases.airs, [name]: change(n.loadCases.airs[name]!) } } }) as LegNumbers
+const withEvent = (n: LegNumbers, name: string, change: (event: { height: number; angle: number }) => object) =>
+  ({
+    ...n,
+    loadCases: { ...n.loadCases, events: { ...n.loadCases.events, [name]: change(n.loadCases.events[name] as never) } },
+  }) as LegNumbers
 
 describe('more of anything bad never improves its own reserve', () => {
   const x = legNumbers(first)
@@ -260,7 +265,7 @@ describe('more of anything bad never improves its own reserve', () => {
     ],
     [
       'hot air',
-      (n, f) => ({ ...n, environment: { ...n.environment, hotAir: n.environment.hotAir + 5 * (f - 1) } }),
+      (n, f) => withAir(n, 'hot', (air) => ({ ...air, temperature: air.temperature + 5 * (f - 1) })),
       ['motor.plate hip', 'cord.heat hip', 'stackBolt.headPressure', 'bearing.seat'],
     ],
     [
@@ -270,23 +275,23 @@ describe('more of anything bad never improves its own reserve', () => {
     ],
     [
       'drop height',
-      (n, f) => ({ ...n, usage: { ...n.usage, dropHeight: n.usage.dropHeight * f } }),
+      (n, f) => withEvent(n, 'drop', (event) => ({ ...event, height: event.height * f })),
       ['cord.peak knee', 'pin.bending knee', 'lowerLink.bending', 'motor.current knee'],
     ],
-    ['slope', (n, f) => ({ ...n, usage: { ...n.usage, slope: n.usage.slope * f } }), ['ground.slip', 'robot.tipOver']],
+    ['slope', (n, f) => withEvent(n, 'slopeUp', (event) => ({ ...event, angle: event.angle * f })), ['ground.slip', 'robot.tipOver']],
     [
       'hole scatter',
-      (n, f) => ({ ...n, bosses: { ...n.bosses, knee: { ...n.bosses.knee, holeScatter: n.bosses.knee.holeScatter * f } } }),
+      (n, f) => ({ ...n, bosses: { ...n.bosses, kneeBoss: { ...n.bosses.kneeBoss!, holeScatter: n.bosses.kneeBoss!.holeScatter * f } } }),
       ['boss.split knee', 'boss.fitScatter knee'],
     ],
     [
       'tightening torque',
-      (n, f) => ({ ...n, bolts: { ...n.bolts, stack: { ...n.bolts.stack, tighteningTorque: n.bolts.stack.tighteningTorque * f } } }),
+      (n, f) => ({ ...n, bolts: { ...n.bolts, stack: { ...n.bolts.stack!, tighteningTorque: n.bolts.stack!.tighteningTorque * f } } }),
       ['stackBolt.tightening', 'stackBolt.nut', 'stackBolt.headPressure'],
     ],
     [
       'winding resistance',
-      (n, f) => ({ ...n, motor: { ...n.motor, terminalResistance: n.motor.terminalResistance * f } }),
+      (n, f) => ({ ...n, motors: { main: { ...n.motors.main!, terminalResistance: n.motors.main!.terminalResistance * f } } }),
       ['motor.plate hip', 'motor.runaway knee', 'motor.speed knee'],
     ],
   ]
@@ -330,7 +335,7 @@ describe('manners', () => {
   })
 
   test('a foot path beyond reach fails by name', () => {
-    const long = describeLeg({ ...first, usage: { ...first.usage, walk: { ...first.usage.walk, stepLength: '500 mm' } } } as never)
+    const long = withFields(first, { 'gaits.walk.stepLength': '500 mm' })
     const reach = assess(long).checks.find(({ id }) => id === 'leg.reach')
     expect(reach?.reserve).toBeLessThan(1)
   })
@@ -360,7 +365,7 @@ describe('reports', () => {
     for (const report of [html, markdownReport(firstVerdict)]) {
       expect(report).toMatch(/stores energy/)
       expect(report).toMatch(/Assumed values/)
-      expect(report).toMatch(/drives\.hip\.efficiency/)
+      expect(report).toMatch(/joints\.hip\.drive\.efficiency/)
       expect(report).toMatch(/What to measure first/)
     }
   })

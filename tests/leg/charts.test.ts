@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { afterEach, describe, expect, test, vi } from 'vitest'
 import { type Assessment, assess, describeLeg, htmlReport, legNumbers, reportCharts, reportPictures } from '../../src/leg/index.js'
-import { prepare } from '../../src/leg/numbers.js'
+import { driveOf, prepare } from '../../src/leg/numbers.js'
 import { chartTable } from '../../src/leg/report/chart-table.js'
 import { gaitClouds, motorLimit } from '../../src/leg/report/gait-points.js'
 import { caseState } from '../../src/leg/what-if.js'
@@ -54,14 +54,14 @@ describe('points of the gaits at the motors', () => {
   const massless = prepare({
     ...leg.x,
     links: { ...leg.x.links, upper: { ...leg.x.links.upper, mass: 0 }, lower: { ...leg.x.links.lower, mass: 0 } },
-    motor: { ...leg.x.motor, rotorInertia: 0 },
+    motors: { main: { ...leg.x.motors.main!, rotorInertia: 0 } },
   })
 
   test('without mass they are the torques of the statics, through reduction and losses', () => {
     const { motion: knee } = caseState(massless, 'walk').joints.knee
     const cloud = gaitClouds(massless).find(({ name }) => name === 'knee, walk')!
     // Both take the ends of the stance, where the torque of a level walk is largest.
-    const statics = Math.abs(knee.torque) / massless.drives.knee.ratio / massless.x.drives.knee.efficiency
+    const statics = Math.abs(knee.torque) / massless.drives.knee.ratio / driveOf(massless.x, 'knee', 'cord').efficiency
     expect(Math.abs(knee.torque)).toBeCloseTo(Math.abs(hand.walk.kneeWithoutLinks), 9)
     expect(cloud.peakTorque / statics).toBeCloseTo(1, 2)
   })

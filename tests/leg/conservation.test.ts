@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { EVENTS, LOAD_CASES } from '../../src/leg/cases/events.js'
 import { CASE_IDS, describeLeg, legNumbers } from '../../src/leg/index.js'
-import { prepare } from '../../src/leg/numbers.js'
+import { driveOf, prepare } from '../../src/leg/numbers.js'
 import { caseState } from '../../src/leg/what-if.js'
 import { noLoadLoss } from '../../src/thermal/index.js'
 
@@ -26,7 +26,7 @@ describe.each(legs)('%s', (_, leg) => {
         if (Math.abs(motion.torque) <= drive.slipTorque) close(carried, Math.abs(motion.torque))
         else expect(carried).toBeGreaterThanOrEqual(drive.slipTorque)
         // Crossed spans lean by asin((R + r) / C): their sum acts along the line of centres, their difference across it.
-        const tilt = Math.asin((drumRadius + pinionRadius) / x.drives[joint].centreDistance)
+        const tilt = Math.asin((drumRadius + pinionRadius) / driveOf(x, joint, 'cord').centreDistance)
         close(drive.shaftForce, Math.hypot((drive.taut + drive.slack) * Math.cos(tilt), (drive.taut - drive.slack) * Math.sin(tilt)))
         close(drive.pinForce, drive.shaftForce + (state.motion?.vertical ?? 0))
       }
@@ -36,17 +36,17 @@ describe.each(legs)('%s', (_, leg) => {
     const weight = x.robot.mass * 9.80665
     const at = (id: 'walk' | 'trot' | 'stand') => states.find((state) => state.id === id)!.motion!.vertical
     close(at('stand') * x.robot.legs, weight)
-    close(at('walk') * x.usage.walk.dutyFactor * x.robot.legs, weight)
+    close(at('walk') * x.gaits.walk!.dutyFactor * x.robot.legs, weight)
     // The mean of half a sine is 2 / pi of its peak.
-    close((2 / Math.PI) * at('trot') * x.usage.trot.dutyFactor * x.robot.legs, weight)
+    close((2 / Math.PI) * at('trot') * x.gaits.trot!.dutyFactor * x.robot.legs, weight)
   })
 
   test('power into each motor is power at the joint and its losses', () => {
     const { dragTorque } = noLoadLoss.si({
-      voltage: x.motor.noLoadVoltage,
-      current: x.motor.noLoadCurrent,
-      terminalResistance: x.motor.terminalResistance,
-      speed: x.motor.noLoadVoltage * x.motor.speedConstant,
+      voltage: x.motors.main!.noLoadVoltage,
+      current: x.motors.main!.noLoadCurrent,
+      terminalResistance: x.motors.main!.terminalResistance,
+      speed: x.motors.main!.noLoadVoltage * x.motors.main!.speedConstant,
     })
     for (const state of states)
       for (const joint of ['hip', 'knee'] as const) {
@@ -58,7 +58,7 @@ describe.each(legs)('%s', (_, leg) => {
         const speed = heat.motorSpeed
         // At the largest torque and the largest speed: shaft power is joint power over the drive's efficiency, and drag.
         const joints = (Math.abs(asked) * speed) / ratio
-        close(heat.motorTorque * speed, joints / x.drives[joint].efficiency + (turns ? dragTorque * speed : 0))
+        close(heat.motorTorque * speed, joints / driveOf(x, joint, 'cord').efficiency + (turns ? dragTorque * speed : 0))
         // Sine currents against a sine EMF: 3/2 of phase peaks; the phase EMF is the line's over root three.
         const electrical = 1.5 * heat.current * ((heat.backEmfConstant * speed) / Math.sqrt(3))
         close(electrical, heat.motorTorque * speed)

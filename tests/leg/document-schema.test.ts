@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest'
-import { documentJsonSchema } from '../../src/leg/document/json-schema.js'
+import { legJsonSchema } from '../../src/leg/document/json-schema.js'
 
 interface Schema {
   readonly [name: string]: unknown
 }
-const schema = documentJsonSchema() as Schema
+const schema = legJsonSchema() as Schema
 
 describe('the JSON Schema of the document', () => {
   test('every property is described', () => {

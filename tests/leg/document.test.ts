@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { parse, stringify } from 'yaml'
-import { describeDocument } from '../../src/leg/document/describe.js'
-import type { LegDocument } from '../../src/leg/document/fields.js'
+import { describeLeg } from '../../src/leg/document/describe.js'
+import type { LegSpecification } from '../../src/leg/document/fields.js'
 import { migrate } from '../../src/leg/document/migrate.js'
 import { InputError, type Issue, Quantity } from '../../src/units/index.js'
 
@@ -13,11 +13,16 @@ const heavier = (name: string) => {
   data.links.upper.mass = '0.7 kg'
   return data
 }
+const lighter = () => {
+  const data = old('revised')
+  data.links.upper.mass = '0.46 kg'
+  return data
+}
 const current = stringify(migrate(heavier('revised')), { aliasDuplicateObjects: false })
 
 const issuesOf = (document: unknown): readonly Issue[] => {
   try {
-    describeDocument(document as LegDocument)
+    describeLeg(document as LegSpecification)
   } catch (error) {
     if (error instanceof InputError) return error.issues
     throw error
@@ -41,7 +46,7 @@ const changed = (change: (data: Draft) => void) => {
 describe('a document of version 3', () => {
   test.each(['first', 'revised'])('the %s leg is read with every number where it now belongs', (name) => {
     const before = heavier(name)
-    const leg = describeDocument(migrate(before) as never)
+    const leg = describeLeg(migrate(before) as never)
     expect(leg.joints.hip.drive).toMatchObject({ kind: 'cord', cord: 'braid' })
     expect(leg.joints.hip.range.highest.in('deg')).toBeCloseTo(45, 9)
     expect(leg.joints.sidewaysHip?.drive).toMatchObject({ kind: 'held' })
@@ -56,9 +61,9 @@ describe('a document of version 3', () => {
 
   test('the mass of what a link carries is taken off it, and a link lighter than that is an issue that names the parts', () => {
     // Motor 0.41 kg, ASA plate 84 x 96 x 7 mm and aluminium sink 84 x 96 x 4 mm: 0.41 + 0.0604 + 0.0871 kg.
-    const leg = describeDocument(migrate(heavier('revised')) as never)
+    const leg = describeLeg(migrate(heavier('revised')) as never)
     expect(leg.links.upper.mass.in('kg')).toBeCloseTo(0.7 - 0.41 - 0.084 * 0.096 * (0.007 * 1070 + 0.004 * 2700), 4)
-    expect(() => migrate(old('revised'))).toThrow(/links.upper.mass is '0.46 kg'; must be above what the link carries: motor 410 g/)
+    expect(() => migrate(lighter())).toThrow(/links.upper.mass is '0.46 kg'; must be above what the link carries: motor 410 g/)
   })
 
   test('versions 1 and 2 come along, and an unknown version is named', () => {
@@ -72,13 +77,13 @@ describe('a document of version 3', () => {
 
 describe('a document of version 4', () => {
   test('reads back what it wrote', () => {
-    const leg = describeDocument(current)
-    const again = describeDocument(JSON.stringify(leg))
+    const leg = describeLeg(current)
+    const again = describeLeg(JSON.stringify(leg))
     expect(JSON.stringify(again)).toBe(JSON.stringify(leg))
   })
 
   test('names what it leaves open, library entries included', () => {
-    const { defaults } = describeDocument(current)
+    const { defaults } = describeLeg(current)
     const paths = defaults.map(({ path }) => path)
     expect(paths).toContain('joints.hip.drive.efficiency')
     expect(paths).toContain('loadCases.events.trot')
@@ -129,7 +134,7 @@ describe('a document of version 4', () => {
         drive: { kind: 'direct' },
       }
     })
-    const leg = describeDocument(knee)
+    const leg = describeLeg(knee)
     expect(leg.joints.knee.through).toMatchObject({ kind: 'rod', retainedBy: 'cap' })
     expect(leg.joints.hip.drive).toMatchObject({ kind: 'belt', belt: 'strap' })
   })

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { assess, checksTable, compareDesigns, describeLeg, editLegText } from '../../src/leg/index.js'
+import { cordDrive } from './cord-drive.js'
 
 const text = readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8')
 
@@ -25,8 +26,8 @@ test('fields come and go, and comments stay', () => {
   ])
   expect(edited).toContain('# 6.2 : 1 on the centre line of the cord')
   expect(edited).not.toContain('stallTime')
-  expect(leg.environment.normalAir.in('degC')).toBeCloseTo(25, 9)
-  expect(leg.drives.hip.friction.low).toBe(0.1)
+  expect(leg.loadCases.airs.normal!.temperature.in('degC')).toBeCloseTo(25, 9)
+  expect(cordDrive(leg, 'hip').friction.low).toBe(0.1)
 })
 
 test('a field is removed with its line, from sections of both forms', () => {
@@ -43,14 +44,14 @@ test('values of a described leg are written so that they read back alike', () =>
   const leg = describeLeg(text)
   const edited = editLegText(text, {
     'robot.mass': leg.robot.mass,
-    'drives.knee.friction': leg.drives.knee.friction,
-    'joints.knee': leg.joints.knee,
-    'plate.width': describeLeg(editLegText(text, { 'plate.width': '0.08412345678 m' })).plate.width,
+    'joints.knee.drive.friction': cordDrive(leg, 'knee').friction,
+    'joints.knee.from': leg.joints.knee.range.lowest,
+    'plate.width': describeLeg(editLegText(text, { 'plate.width': '0.08412345678 m' })).plates.bodyPlate!.size.width,
   })
   const again = describeLeg(edited)
-  expect(again.drives.knee.friction).toEqual(leg.drives.knee.friction)
-  expect(again.joints.knee.from.si).toBeCloseTo(leg.joints.knee.from.si, 12)
-  expect(again.plate.width.si).toBeCloseTo(0.08412345678, 13)
+  expect(cordDrive(again, 'knee').friction).toEqual(cordDrive(leg, 'knee').friction)
+  expect(again.joints.knee.range.lowest.si).toBeCloseTo(leg.joints.knee.range.lowest.si, 12)
+  expect(again.plates.bodyPlate!.size.width.si).toBeCloseTo(0.08412345678, 13)
 })
 
 test('JSON stays JSON; a path that leads nowhere is refused by name', () => {

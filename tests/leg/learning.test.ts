@@ -5,6 +5,7 @@ import { assess, describeLeg, type Leg, learn, learntText, withFields } from '..
 import { legNumbers, prepare } from '../../src/leg/numbers.js'
 import { heatAt } from '../../src/leg/what-if.js'
 import { InputError } from '../../src/units/index.js'
+import { cordDrive } from './cord-drive.js'
 
 const leg = describeLeg(readFileSync(new URL('./legs/workbench.yaml', import.meta.url), 'utf8'))
 const cases = { cases: ['stand', 'walk', 'season'] } as const
@@ -29,7 +30,7 @@ const give = (slope: number) =>
 
 const HEATING = 'time [min],peak phase current [A],winding temperature [degC],mount temperature [degC],air temperature [degC]'
 
-const bandOf = (one: Leg, joint: 'hip' | 'knee') => one.drives[joint].friction
+const bandOf = (one: Leg, joint: 'hip' | 'knee') => cordDrive(one, joint).friction
 
 describe('what a log teaches', () => {
   test('friction from two weights: the mean, its confidence, and a band that holds single readings', () => {
@@ -38,14 +39,14 @@ describe('what a log teaches', () => {
     expect(bandOf(next, 'knee').low).toBeLessThan(0.195)
     expect(bandOf(next, 'knee').high).toBeGreaterThan(0.205)
     expect(bandOf(next, 'hip')).toEqual(bandOf(leg, 'hip'))
-    expect(moved[0]).toMatchObject({ path: 'drives.knee.friction', state: 'corrected', readings: 12 })
+    expect(moved[0]).toMatchObject({ path: 'joints.knee.drive.friction', state: 'corrected', readings: 12 })
   })
 
   test('pretension and its year from a month of decay', () => {
     const a = 0.05
     const { leg: next } = learn(leg, { 'pretension knee': decay(170, a) }, cases)
     const year = 1 / (1 + a * Math.log10(365.25 * 24))
-    expect(next.drives.knee.pretension.in('N')).toBeCloseTo(170, 0)
+    expect(cordDrive(next, 'knee').pretension.in('N')).toBeCloseTo(170, 0)
     expect(next.cords.braid!.pretensionLeft.typical).toBeCloseTo(year, 2)
   })
 
@@ -58,15 +59,15 @@ describe('what a log teaches', () => {
     })
     const log = `${HEATING}\n${rows.join('\n')}`
     const { leg: next, moved } = learn(leg, { heating: log }, cases)
-    expect(next.motor.windingToMount.in('K/W')).toBeCloseTo(1.1, 3)
+    expect(next.motors.main!.windingToMount.in('K/W')).toBeCloseTo(1.1, 3)
     expect(moved[0]!.interval).toBeDefined()
   })
 
   describe('a heating curve', () => {
     const real = withFields(leg, {
       'environment.coolingFactor': [0.7, 0.7, 0.7],
-      'motor.specificHeat': '520 J/(kg K)',
-      'motor.windingToMount': '1 K/W',
+      'motors.main.specificHeat': '520 J/(kg K)',
+      'motors.main.windingToMount': '1 K/W',
     })
     const prepared = prepare(legNumbers(real))
     const asked = { torque: 4, shaftTorque: 0, shaftRms: 0, speed: 0, loadedSpeed: 0, lowest: 0, highest: 0 }
@@ -81,19 +82,19 @@ describe('what a log teaches', () => {
     test('tells what air carries off, what the motor takes up, and the way out of the winding', () => {
       const log = [HEATING, ...Array.from({ length: 31 }, (_, i) => row(2 * i))].join('\n')
       const { leg: next, moved } = learn(leg, { heating: log }, cases)
-      expect(moved.map(({ path }) => path)).toEqual(['motor.windingToMount', 'environment.coolingFactor', 'motor.specificHeat'])
-      expect(next.motor.windingToMount.in('K/W')).toBeCloseTo(1, 6)
+      expect(moved.map(({ path }) => path)).toEqual(['motors.main.windingToMount', 'environment.coolingFactor', 'motors.main.specificHeat'])
+      expect(next.motors.main!.windingToMount.in('K/W')).toBeCloseTo(1, 6)
       expect(next.environment.coolingFactor.typical).toBeCloseTo(0.7, 2)
-      expect(next.motor.specificHeat.in('J/(kg K)')).toBeGreaterThan(510)
-      expect(next.motor.specificHeat.in('J/(kg K)')).toBeLessThan(530)
+      expect(next.motors.main!.specificHeat.in('J/(kg K)')).toBeGreaterThan(510)
+      expect(next.motors.main!.specificHeat.in('J/(kg K)')).toBeLessThan(530)
     })
 
     test('that has settled tells nothing of what the motor takes up', () => {
       const log = [HEATING, ...Array.from({ length: 12 }, (_, i) => row(1e4, i + 0.001 * scatter(i)))].join('\n')
       const { leg: next, moved } = learn(leg, { heating: log }, cases)
       expect(next.environment.coolingFactor.typical).toBeCloseTo(0.7, 2)
-      expect(next.motor.specificHeat).toEqual(leg.motor.specificHeat)
-      expect(moved.find(({ path }) => path === 'motor.specificHeat')?.state).toBe('undetermined')
+      expect(next.motors.main!.specificHeat).toEqual(leg.motors.main!.specificHeat)
+      expect(moved.find(({ path }) => path === 'motors.main.specificHeat')?.state).toBe('undetermined')
     })
 
     test('of a motor that cools less than the film formulas say moves the verdict to the bad side', () => {
@@ -105,13 +106,7 @@ describe('what a log teaches', () => {
   })
 
   // With next to no friction the arcs stretch freely: K = EA r² (1/a + 1/b), a = b = span + half pinion arc + drum arc of each branch.
-  const slick = describeLeg({
-    ...leg,
-    drives: {
-      hip: { ...leg.drives.hip, friction: [1e-6, 1e-6, 1e-6] },
-      knee: { ...leg.drives.knee, friction: [1e-6, 1e-6, 1e-6] },
-    },
-  } as never)
+  const slick = withFields(leg, { 'joints.hip.drive.friction': [1e-6, 1e-6, 1e-6], 'joints.knee.drive.friction': [1e-6, 1e-6, 1e-6] })
   const hooke = ([R, r, C]: readonly [number, number, number], rigidity: number, noise = 0.001) => {
     const theta = Math.PI + 2 * Math.asin((R + r) / C)
     const span = Math.sqrt(C * C - (R + r) ** 2)
@@ -171,9 +166,9 @@ describe('what a log teaches', () => {
 
   test('drives that hold no load give without end in the model: nothing measured is softer', () => {
     const loose = withFields(leg, {
-      'drives.hip.hold': 'frictionOnly',
-      'drives.knee.hold': 'frictionOnly',
-      'drives.knee.friction': [0.001, 0.001, 0.001],
+      'joints.hip.drive.hold': 'frictionOnly',
+      'joints.knee.drive.hold': 'frictionOnly',
+      'joints.knee.drive.friction': [0.001, 0.001, 0.001],
     })
     const [foot] = learn(loose, { footDeflection: give(0.3) }, cases).compared
     expect(foot!.predicted.si).toBe(Number.POSITIVE_INFINITY)
@@ -183,7 +178,7 @@ describe('what a log teaches', () => {
 
   test('ends pulled to failure', () => {
     const { leg: next } = learn(leg, { 'pullOut hip': 'breaking force [N]\n1600\n1650\n1700\n1580\n1620\n' }, cases)
-    expect(next.drives.hip.endRetention?.typical).toBeCloseTo(1630 / 2300, 10)
+    expect(cordDrive(next, 'hip').endRetention?.typical).toBeCloseTo(1630 / 2300, 10)
   })
 
   test('the new verdict is that of the corrected leg', () => {
@@ -231,16 +226,16 @@ describe('logs that are not clean', () => {
       ),
     )
     expect(kilo.remarks).toContainEqual(expect.objectContaining({ line: 1, what: 'unit' }))
-    expect(kilo.leg.drives.knee.friction.typical).toBeCloseTo(clean.leg.drives.knee.friction.typical, 10)
+    expect(cordDrive(kilo.leg, 'knee').friction.typical).toBeCloseTo(cordDrive(clean.leg, 'knee').friction.typical, 10)
   })
 
   test('a spike is named, left out, and kept when asked', () => {
     const text = [...lines, `5,${5 * Math.exp(0.8 * Math.PI)},0.5`].join('\n')
     const out = remarksOf(text)
     expect(out.remarks).toContainEqual(expect.objectContaining({ line: 14, what: 'spike' }))
-    expect(out.leg.drives.knee.friction.typical).toBeCloseTo(0.2, 2)
+    expect(cordDrive(out.leg, 'knee').friction.typical).toBeCloseTo(0.2, 2)
     const kept = remarksOf(text, { spikes: 'keep' })
-    expect(kept.leg.drives.knee.friction.typical).toBeGreaterThan(0.22)
+    expect(cordDrive(kept.leg, 'knee').friction.typical).toBeGreaterThan(0.22)
     expect(learntText(out)).toMatch(/line 14 \(spike\)/)
   })
 
@@ -248,7 +243,7 @@ describe('logs that are not clean', () => {
     const { moved, remarks, leg: next } = remarksOf(lines.slice(0, 3).join('\n'))
     expect(moved).toEqual([])
     expect(remarks).toContainEqual(expect.objectContaining({ what: 'few readings' }))
-    expect(next.drives).toEqual(leg.drives)
+    expect(next.joints).toEqual(leg.joints)
   })
 
   test.each([

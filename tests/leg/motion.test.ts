@@ -2,9 +2,9 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { calculationOf, placeOf } from '../../src/leg/calculation.js'
 import type { StanceId } from '../../src/leg/cases/events.js'
+import { describeLeg } from '../../src/leg/document/describe.js'
 import { legNumbers } from '../../src/leg/numbers.js'
 import { stride } from '../../src/leg/parts/motion/values.js'
-import { describeLeg } from '../../src/leg/specification/describe.js'
 import hand from '../oracles/leg-hand.json' with { type: 'json' }
 
 const text = readFileSync(new URL('../../examples/mudflat-leg-first.yaml', import.meta.url), 'utf8')
@@ -56,7 +56,7 @@ describe('joint torques against a calculation by hand (oracles/leg-hand.py: tria
 })
 
 test('an unreachable path is reported as out of reach, with its farthest point', () => {
-  const far = calculationOf({ ...x, usage: { ...x.usage, walk: { ...x.usage.walk, stepLength: 0.6 } } })
+  const far = calculationOf({ ...x, gaits: { ...x.gaits, walk: { ...x.gaits.walk!, stepLength: 0.6 } } })
   const { reached, farthest } = far.get(stride, placeOf(far, { leg: 'leg', stance: 'walk' }) as never)
   expect(reached).toBe('no')
   expect(farthest).toBeGreaterThan(x.links.upper.length + x.links.lower.length)

@@ -46,7 +46,7 @@ describe('against calculations by hand', () => {
     // 14 mm of lug, two gaps of 0.3 mm, two bosses of 11 mm.
     expect(plan.cuts.pins[0]!.length.in('mm')).toBeCloseTo(36.6, 10)
     // Core hole of M4: 3.3 mm (ISO 2306 and every drill chart).
-    expect(plan.cuts.shaft.tapDrill.in('mm')).toBeCloseTo(3.3, 10)
+    expect(plan.cuts.shaft!.tapDrill.in('mm')).toBeCloseTo(3.3, 10)
     // M4 through 15 mm with two washers of 0.8 mm (ISO 7089), a nut of 3.2 mm (ISO 4032) and two pitches of 0.7 mm.
     expect(plan.cuts.bolts[1]!.leastLength.in('mm')).toBeCloseTo(15 + 1.6 + 3.2 + 1.4, 10)
     // m6 on 4 mm: +4 to +12 µm (ISO 286-2), mean 8 µm, in a hole of 3.976 mm.
@@ -102,7 +102,8 @@ describe('what holds for every leg', () => {
     const bonded = assemblyPlan(
       withFields(leg, {
         'drives.hip.ends': 'bondedFerrule',
-        bondedEnd: { length: '12 mm', socketDiameter: '2 mm', adhesive: 'toughened epoxy' },
+        'ends.tube': { length: '12 mm', socketDiameter: '2 mm', adhesive: 'toughened epoxy' },
+        'joints.hip.drive.end': 'tube',
       }),
     )
     expect(bonded.bonds).toHaveLength(1)

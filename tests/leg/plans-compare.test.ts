@@ -25,7 +25,8 @@ describe('two designs side by side', () => {
 
   test('a section can be taken out, and a check that then no longer applies is said to be missing', () => {
     const both = compareLegs(leg, { sink: undefined, 'bolts.motor.nut': 'onWasher' }, { cases: ['walk'] })
-    expect(both.leg.sink).toBeUndefined()
+    expect(both.leg.plates.bodyPlate!.sink).toBeUndefined()
+    expect(both.leg.plates.kneePlate!.sink).toBeUndefined()
     const friction = compareLegs(leg, { 'drives.hip.hold': 'frictionOnly' }, { cases: ['walk'] })
     const slip = friction.checks.find(({ id, after }) => id === 'cord.slip' && after?.joint === 'hip')
     expect(slip?.before).toBeUndefined()
@@ -33,7 +34,8 @@ describe('two designs side by side', () => {
   })
 
   test('lists are reached by place', () => {
-    expect(withFields(leg, { 'bolts.stack.rows[0]': '9 mm' }).bolts.stack.rows[0]?.in('mm')).toBeCloseTo(9, 12)
+    const { pattern } = withFields(leg, { 'bolts.stack.rows[0]': '9 mm' }).bolts.stack!
+    expect(pattern.kind === 'rows' && pattern.distances[0]?.in('mm')).toBeCloseTo(9, 12)
   })
 
   test('a changed default is no default any more, and one taken out comes back', () => {

@@ -5,6 +5,7 @@ import { slackTorque } from '../../src/capstan/index.js'
 import { assess, controlSheet, controlText, describeLeg, withFields } from '../../src/leg/index.js'
 import { benchDrive, benchLeg } from '../../src/leg/plans/bench.js'
 import { InputError } from '../../src/units/index.js'
+import { cordDrive } from './cord-drive.js'
 
 const read = (name: string) => describeLeg(readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8'))
 const leg = describeLeg(readFileSync(new URL('./legs/workbench.yaml', import.meta.url), 'utf8'))
@@ -19,13 +20,13 @@ describe('against calculations by hand', () => {
     expect(hip.countsPerAngle.in('count/deg')).toBeCloseTo((16384 * 6.2) / 360, 9)
     // Power balance of a sinusoidal motor: 3/2 · peak phase EMF · peak phase current, with peak phase EMF = line-to-line peak / √3.
     const kt = (1.5 / Math.sqrt(3) / 110) * (60 / (2 * Math.PI))
-    expect(sheet.motor.torqueConstants.peakPhase.si).toBeCloseTo(kt, 12)
-    expect(hip.jointTorquePerPeakAmpere.si).toBeCloseTo(kt * 6.2 * leg.drives.hip.efficiency.si, 12)
+    expect(sheet.motors.hip.torqueConstants.peakPhase.si).toBeCloseTo(kt, 12)
+    expect(hip.jointTorquePerPeakAmpere.si).toBeCloseTo(kt * 6.2 * cordDrive(leg, 'hip').efficiency.si, 12)
     expect(hip.jointTorquePerRmsAmpere.si / hip.jointTorquePerPeakAmpere.si).toBeCloseTo(Math.SQRT2, 12)
   })
 
   test('gravity terms of rods and the inertia of a rod about its end', () => {
-    expect(sheet.gravity.thigh.si).toBeCloseTo((0.46 * 0.0825 + 0.16 * 0.165) * 9.80665, 12)
+    expect(sheet.gravity.thigh.si).toBeCloseTo((0.66 * 0.0825 + 0.16 * 0.165) * 9.80665, 12)
     expect(sheet.gravity.shank.si).toBeCloseTo(0.16 * 0.09 * 9.80665, 12)
     const load = (0.16 * 0.18 ** 2) / 3
     expect(knee.gains.inertia.si).toBeCloseTo(load + 96e-6 * 5.6 ** 2, 12)
@@ -64,7 +65,7 @@ describe('against calculations by hand', () => {
 describe('current limits', () => {
   test('the continuous one leaves nothing over: a robot that stands on that torque in hot air has that check at 1', () => {
     const held = knee.currentLimits[0]!
-    const inHotAir = { 'environment.normalAir': [leg.environment.hotAir.si, 'K'] }
+    const inHotAir = { 'loadCases.airs.normal.temperature': [leg.loadCases.airs.hot!.temperature.si, 'K'] }
     const asked = (kilograms: number) =>
       Math.abs(assess(withFields(leg, { 'robot.mass': [kilograms, 'kg'] }), { cases: ['stand'] }).cases[0]!.joints.knee.torque.si)
     // Torque is a straight line over the mass, less what the links weigh: a robot on that line asks just what may be held.

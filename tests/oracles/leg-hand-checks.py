@@ -261,11 +261,11 @@ hold = swept(findroot(lambda a: diff(swept, a) * 10**6, (mpf('0.05'), mpf('0.5')
 assert all(swept(pi / 6 * mpf(i) / 200) <= hold for i in range(20, 200))
 row('stand', 'stackBolt.nut', '', F4 * helix(M4), 2 * mpf('2.9') * mm * hold * along(ASA, 20, 60))
 row('stand', 'stackBolt.zone', '', M4['washer'], M4['hole'] + 2 * 5 * mpf('0.45') * mm)
-row('stand', 'motorBolt.zone', '', M3['washer'], M3['hole'] + 2 * 5 * mpf('0.45') * mm)
 # Torque of a turning motor: joint torque with the rotor's own over ratio and efficiency, and drag of the no-load test.
 Kv = mpf(110) * 2 * pi / 60
 drag = (10 * mpf('0.6') - mpf('0.6') ** 2 * mpf('0.13')) / (10 * Kv)
 for j in R:
+    row('stand', 'motorBolt.zone', j, M3['washer'], M3['hole'] + 2 * 5 * mpf('0.45') * mm)
     row('stand', 'motorBolt.tightening', j, F3, most_preload(M3))
     row('season', 'motorBolt.headPressure', j, F3 / ring(M3), along(ASA, 20, day))
     turning = abs(mpf(statics['walk'][j + 'Shaft'])) / (R[j] / r1) / mpf('0.95') + drag

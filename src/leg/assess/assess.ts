@@ -2,6 +2,7 @@ import { InputError, show } from '../../units/index.js'
 import { appliesTo } from '../cases/check.js'
 import type { CaseId } from '../cases/events.js'
 import { LOAD_CASES } from '../cases/events.js'
+import type { Leg } from '../document/describe.js'
 import { footResult } from '../foot-result.js'
 import { legNumbers, prepare } from '../numbers.js'
 import { caseList, knownOptions } from '../options.js'
@@ -11,7 +12,6 @@ import { markdownReport } from '../report/markdown.js'
 import { rankedTable } from '../report/text.js'
 import type { Assessment, CheckResult } from '../result.js'
 import { type Calculation, SheetMaker } from '../run/index.js'
-import type { Leg } from '../specification/describe.js'
 import { findingsOf } from './findings.js'
 import { caseResult, checkResult, priorsOf, unsettledOf } from './results.js'
 import { survey } from './survey.js'
@@ -57,7 +57,7 @@ export function assess(leg: Leg, options: AssessOptions = {}): Assessment {
     leg,
     passes: checks.every(({ reserve }) => reserve >= 1),
     meetsTarget: checks.every((check) => check.reserve >= check.requiredReserve),
-    requiredReserve: x.usage.wantedReserve,
+    requiredReserve: x.usage.requiredReserve,
     governing,
     checks,
     cases: cases.map((id) => caseResult(calculation, id)),

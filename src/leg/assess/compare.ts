@@ -36,7 +36,9 @@ export function comparisonAt(
   id: CaseId,
   { event, air, age }: Pick<LoadCase, 'event' | 'air' | 'age'> = LOAD_CASES[id],
 ): Comparison {
-  const names = { leg: 'leg', event, air, age, ...(check.scope === 'joint' ? { joint } : {}), ...check.of }
+  const part = check.of?.(calculation.document, joint) ?? {}
+  const own = typeof part === 'string' ? {} : part
+  const names = { leg: 'leg', event, air, age, ...(check.scope === 'joint' ? { joint } : {}), ...own }
   const where = calculation.instances.implied(placeOf(calculation, names))
   const cellOf = (value: Check['demand'] | Check['unless']) =>
     value === undefined ? undefined : calculation.instances.find(value as unknown as AnyValue, {}, where)
@@ -51,13 +53,31 @@ export function comparisonAt(
   }
 }
 
+const jointsOf = (check: Check): readonly Joint[] => (check.scope === 'leg' ? JOINTS.slice(0, 1) : JOINTS)
+
+/** Why a leg (or one of its joints) has no part of a check; nothing where it has one. */
+function lackedPart(calculation: LegCalculation, check: Check, joint: Joint): string | undefined {
+  const part = check.of?.(calculation.document, joint)
+  return typeof part === 'string' ? part : undefined
+}
+/** Checks of parts that no joint of a leg has, with the reason. */
+export const lackedParts = (calculation: LegCalculation, checks: readonly Check[]): Map<string, string> =>
+  new Map(
+    checks.flatMap((check): [string, string][] => {
+      const reasons = jointsOf(check).map((joint) => lackedPart(calculation, check, joint))
+      return reasons.every((reason) => reason !== undefined) ? [[check.id, [...new Set(reasons)].join(', ')]] : []
+    }),
+  )
+
 /** The comparisons of some checks in some load cases, with the cells of both sides. */
 export const comparisonsOf = (calculation: LegCalculation, checks: readonly Check[], cases: readonly CaseId[]): Comparison[] =>
   cases.flatMap((id) =>
     checks
       .filter((check) => appliesTo(check, LOAD_CASES[id].event))
       .flatMap((check) =>
-        (check.scope === 'leg' ? JOINTS.slice(0, 1) : JOINTS).map((joint) => comparisonAt(calculation, check, joint, id)),
+        jointsOf(check)
+          .filter((joint) => lackedPart(calculation, check, joint) === undefined)
+          .map((joint) => comparisonAt(calculation, check, joint, id)),
       ),
   )
 

@@ -2,7 +2,7 @@ import { calculationOf, type LegCalculation } from '../calculation.js'
 import type { CaseId } from '../cases/events.js'
 import type { LegNumbers } from '../numbers.js'
 import { CHECKS } from '../parts/index.js'
-import { type Comparison, compare, comparisonsOf, type DemandCapacity } from './compare.js'
+import { type Comparison, compare, comparisonsOf, type DemandCapacity, lackedParts } from './compare.js'
 
 /** A comparison with what was found. */
 export interface Finding extends DemandCapacity {
@@ -36,7 +36,7 @@ export const requiredOf = ({ check }: Comparison, general: number): number => Ma
 export function findingsOf(x: LegNumbers, cases: readonly CaseId[], recording: boolean): LegFindings {
   const calculation = calculationOf(x, { recording })
   const groups = new Map<string, { comparisons: Comparison[]; findings: Finding[] }>()
-  const without = new Map<string, string>()
+  const without = lackedParts(calculation, CHECKS)
   for (const comparison of comparisonsOf(calculation, CHECKS, cases)) {
     const found = compare(calculation, comparison)
     if (typeof found === 'string') {
@@ -52,7 +52,7 @@ export function findingsOf(x: LegNumbers, cases: readonly CaseId[], recording: b
   const checks = [...groups].map(([key, { comparisons, findings }]): CheckFindings => {
     const ordered = findings.sort((a, b) => a.reserve - b.reserve)
     const [worst] = ordered as [Finding, ...Finding[]]
-    return { key, comparisons, findings: ordered, reserve: worst.reserve, required: requiredOf(worst.comparison, x.usage.wantedReserve) }
+    return { key, comparisons, findings: ordered, reserve: worst.reserve, required: requiredOf(worst.comparison, x.usage.requiredReserve) }
   })
   return { calculation, checks, without }
 }

@@ -49,7 +49,7 @@ export class QuickLeg {
     for (const one of this.#comparisons) {
       const found = compare(calculation, one)
       if (typeof found === 'string') continue
-      const over = found.reserve / requiredOf(one, x.usage.wantedReserve)
+      const over = found.reserve / requiredOf(one, x.usage.requiredReserve)
       if (over >= margin) continue
       margin = over
       reserve = found.reserve

@@ -1,5 +1,6 @@
 import type { Source } from '../../formula/index.js'
 import type { Kind } from '../../units/index.js'
+import type { Joint, LegNumbers } from '../numbers.js'
 import type { Index, Value } from '../run/index.js'
 import { EVENTS, type EventId, type Tag } from './events.js'
 
@@ -8,6 +9,9 @@ export type Consequence = 'breaks' | 'fails to work' | 'safety'
 
 /** A side of a check, for the instances that a comparison has. */
 type Side<T> = Value<T, 'leg' | 'joint' | 'link' | 'boltGroup' | 'event' | 'air' | 'age'>
+
+/** Instances of a part by name, or why there is none. */
+export type Part = { readonly [X in Index]?: string } | string
 
 /** One way a part can fail: a demand and a capacity, each a value of its own indices. */
 export interface Check {
@@ -22,8 +26,8 @@ export interface Check {
   readonly kind: Kind
   /** Whether it applies to each driven joint or to the leg as a whole. */
   readonly scope: 'joint' | 'leg'
-  /** Instances it is fixed to, by name: one link, one group of bolts. */
-  readonly of?: { readonly [X in Index]?: string }
+  /** Instances that it is for, by name: one link, one group of bolts. A text says why the leg (or the joint) has no such part, and the check is not made. */
+  readonly of?: (leg: LegNumbers, joint: Joint) => Part
   /** Events it applies to: those with one of these tags. */
   readonly when: readonly Tag[]
   readonly demand: Side<number>
@@ -48,3 +52,7 @@ export const appliesTo = ({ when }: Check, event: EventId): boolean => {
   const tags: readonly Tag[] = EVENTS[event].tags
   return when.some((tag) => tags.includes(tag))
 }
+
+/** Some checks of a part that a leg may be without; `lacking` says why it has none. */
+export const ofPart = (checks: readonly Check[], lacking: (leg: LegNumbers, joint: Joint) => string | undefined): readonly Check[] =>
+  checks.map((check) => ({ ...check, of: (leg, joint) => lacking(leg, joint) ?? check.of?.(leg, joint) ?? {} }))

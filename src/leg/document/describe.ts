@@ -1,17 +1,21 @@
 import type * as z from 'zod'
 import { InputError, type Issue, nearName, show } from '../../units/index.js'
 import { acceptedBy, defaultsOf, exactlyOneIssues, type LegDefault, placeAt, salvaged, zodOf } from '../schema/index.js'
-import { readDocument } from '../specification/read.js'
-import { documentFields, type LegDocument, type LegDocumentData } from './fields.js'
-import { migrate } from './migrate.js'
+import { earlierPath } from './earlier-paths.js'
+import { DOCUMENT_VERSION, documentFields, type LegData, type LegSpecification } from './fields.js'
+import { migrate, versionOf } from './migrate.js'
 import type { PartlyLeg } from './partly.js'
+import { readDocument } from './read.js'
 import { referenceIssues } from './references.js'
 import { driveRules } from './rules-of-drives.js'
 import { loadRules } from './rules-of-loads.js'
 import { partRules } from './rules-of-parts.js'
 
-/** One leg as it was read, with what the document left open. */
-export type DescribedLeg = LegDocumentData & {
+/**
+ * One leg as it was read: every field of the document as a quantity, word or number, those that the document left open included.
+ * It is plain data: change a field by describing a new leg (`{ ...leg, robot: { ...leg.robot, mass: '12 kg' } }` goes back in as it is).
+ */
+export type Leg = LegData & {
   /** What the document left open: where, which value is assumed, and why. */
   readonly defaults: readonly LegDefault[]
 }
@@ -19,16 +23,18 @@ export type DescribedLeg = LegDocumentData & {
 const schema = /* @__PURE__ */ zodOf(documentFields)
 
 /**
- * Reads the document of a leg: an object, or JSON or YAML text. Quantities are text with a unit (`'165 mm'`), pairs or `Quantity`; materials,
+ * Reads the document of a leg, of this version or an older one: an object, or JSON or YAML text. Quantities are text with a unit (`'165 mm'`), pairs or `Quantity`; materials,
  * threads, bearings and cords are named by their designation.
  *
  * Throws one `InputError` that lists every mistake: its line, what was given, what is accepted, and the near name of a misspelt one.
  * Contradictions between sections (pulleys that overlap, a boss smaller than its pin, a foot that cannot reach) are in the same list.
  */
-export function describeDocument(document: LegDocument | string | DescribedLeg): DescribedLeg {
+export function describeLeg(specification: LegSpecification | string | Leg): Leg {
   const where = 'describeLeg'
-  const { data: read, placeOf } = readDocument(where, document)
+  const { data: read, placeOf } = readDocument(where, specification)
   const { defaults: earlier, ...given } = migrate(read)
+  // Messages name the fields as the builder wrote them.
+  const written = versionOf(read) === DOCUMENT_VERSION ? (path: string) => path : earlierPath
   const result = schema.safeParse(given)
   const issues = result.success ? [] : withoutDuplicates(result.error.issues.flatMap((issue) => issuesOf(issue, given)))
   const data = (result.success ? result.data : salvaged(documentFields, given)) as PartlyLeg
@@ -42,10 +48,15 @@ export function describeDocument(document: LegDocument | string | DescribedLeg):
   if (issues.length > 0)
     throw new InputError(
       where,
-      issues.map((issue) => ({ ...issue, ...placeOf(issue.path) })),
+      eachOnce(issues.map((issue) => ({ ...issue, path: written(issue.path) }))).map((issue) => ({ ...issue, ...placeOf(issue.path) })),
     )
-  return { ...(data as LegDocumentData), defaults: [...keptDefaults(earlier), ...defaultsOf(documentFields, given)] }
+  return { ...(data as LegData), defaults: [...keptDefaults(earlier), ...defaultsOf(documentFields, given)] }
 }
+
+/** What version 3 had once may stand in several places now; its slip is one message. */
+const eachOnce = (issues: readonly Issue[]): Issue[] => [
+  ...new Map(issues.map((issue) => [`${issue.path} ${issue.given} ${issue.accepts}`, issue])).values(),
+]
 
 /** The defaults of a leg that was described before and is read again. */
 const keptDefaults = (earlier: unknown): LegDefault[] =>

@@ -90,6 +90,6 @@ export const documentFields = {
 } as const satisfies Fields
 
 /** A leg as it may be written: quantities as text, pairs or `Quantity`. */
-export type LegDocument = GivenFields<typeof documentFields>
+export type LegSpecification = GivenFields<typeof documentFields>
 /** A leg as it was read. */
-export type LegDocumentData = DataFields<typeof documentFields>
+export type LegData = DataFields<typeof documentFields>

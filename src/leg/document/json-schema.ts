@@ -7,7 +7,7 @@ import meanings from './meanings.json' with { type: 'json' }
  * The JSON Schema (draft 2020-12) of a leg's document, for editors that complete and check YAML and JSON while they are written. A quantity is a
  * text of number and unit, or a pair. The package ships it as `limbwright/leg.schema.json`.
  */
-export function documentJsonSchema(): Record<string, unknown> {
+export function legJsonSchema(): Record<string, unknown> {
   const texts = meanings as Readonly<Record<string, string>>
   return {
     $schema: 'https://json-schema.org/draft/2020-12/schema',

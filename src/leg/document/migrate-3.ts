@@ -1,5 +1,6 @@
-import { materialByName } from '../../materials/index.js'
 import { type In, InputError, type Issue, type Kind, quantity, show } from '../../units/index.js'
+import type { OwnMaterial } from '../schema/field.js'
+import { materialOf } from '../schema/tables.js'
 
 type Document = Record<string, unknown>
 
@@ -223,9 +224,8 @@ function sheetMass(part: unknown, own: Document | undefined): number | undefined
   const sizes = ['width', 'height', 'thickness'].map((name) => si('length', section[name]))
   if (sizes.includes(undefined)) return undefined
   try {
-    const name = String(section.material)
-    const base = sectionOf(own?.[name])?.basedOn ?? name
-    return (sizes as number[]).reduce((product, x) => product * x, 1) * (materialByName(String(base)).density?.si ?? Number.NaN)
+    const { density } = materialOf(String(section.material), own as Record<string, OwnMaterial> | undefined)
+    return (sizes as number[]).reduce((product, x) => product * x, 1) * (density?.si ?? Number.NaN)
   } catch {
     return undefined
   }
@@ -238,7 +238,7 @@ function bareMass(given: unknown, { motor, plate, sink, materials }: Document): 
   if (parts.some((part) => part === undefined || Number.isNaN(part))) return given
   const [all, motorMass, plateMass, sinkMass] = parts as [number, number, number, number]
   const bare = all - motorMass - plateMass - sinkMass
-  if (bare > 0) return `${bare.toPrecision(6)} kg`
+  if (bare > 0) return `${Number(bare.toPrecision(12))} kg`
   const grams = (x: number) => `${Number((1000 * x).toPrecision(3))} g`
   const issue: Issue = {
     path: 'links.upper.mass',

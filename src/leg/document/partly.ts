@@ -1,5 +1,5 @@
 import type { Quantity } from '../../units/index.js'
-import type { LegDocumentData } from './fields.js'
+import type { LegData } from './fields.js'
 
 /** Data of which any field may be missing: what could be read of a document that has mistakes. */
 export type Partly<T> = T extends Quantity | string | number | boolean | undefined
@@ -9,7 +9,7 @@ export type Partly<T> = T extends Quantity | string | number | boolean | undefin
     : { readonly [K in keyof T]?: Partly<T[K]> } | undefined
 
 /** A leg's document of which any field may be missing. */
-export type PartlyLeg = NonNullable<Partly<LegDocumentData>>
+export type PartlyLeg = NonNullable<Partly<LegData>>
 
 /** Adds an issue: path, what was given, what is accepted. */
 export type Report = (path: string, given: unknown, accepts: string) => void

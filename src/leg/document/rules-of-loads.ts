@@ -60,18 +60,18 @@ function landingRules({ loadCases, links, joints, robot }: PartlyLeg, report: Re
     if (event.kind !== 'hop' && event.kind !== 'drop') continue
     const path = `loadCases.events.${name}`
     const { touchDownHeight, travel, feet } = event
-    if (touchDownHeight !== undefined && touchDownHeight.si > longest)
+    const touchDown = touchDownHeight ?? robot?.standHeight
+    if (touchDownHeight !== undefined && (touchDownHeight.si > longest || touchDownHeight.si <= shortest))
       report(
         `${path}.touchDownHeight`,
         touchDownHeight,
-        `must be at most ${millimetres(longest)}, the straightest leg within its knee limits`,
+        `must be above ${millimetres(shortest)} and at most ${millimetres(longest)}, the most folded and the straightest leg within its knee limits`,
       )
-    const from = Math.min(touchDownHeight?.si ?? longest, longest)
-    if (travel !== undefined && travel.si > from - shortest)
+    else if (travel !== undefined && touchDown !== undefined && touchDown.si > shortest && travel.si > touchDown.si - shortest)
       report(
         `${path}.travel`,
         travel,
-        `must be at most ${millimetres(from - shortest)}, from touch-down to the most folded leg within its knee limits`,
+        `must be at most ${millimetres(touchDown.si - shortest)}, from touch-down (hip at ${millimetres(touchDown.si)}) to the most folded leg within its knee limits`,
       )
     if (feet !== undefined && robot?.legs !== undefined && feet > robot.legs)
       report(`${path}.feet`, feet, `must be at most the number of legs (${robot.legs})`)

@@ -1,4 +1,4 @@
-import { bearingOf, pinOf, threadOf } from '../specification/tables.js'
+import { bearingOf, pinOf, threadOf } from '../schema/tables.js'
 import { below, entriesOf, millimetres, notAbove, type PartlyLeg, type Report } from './partly.js'
 
 /** Contradictions within links, pins, bolts, shafts, bearings, motors and plates. */

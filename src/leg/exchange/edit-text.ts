@@ -1,23 +1,35 @@
 import { type Document, isCollection, isMap, isNode, isScalar, type Node, type Pair, parseDocument, Scalar, type YAMLMap } from 'yaml'
 import { InputError, show } from '../../units/index.js'
+import { earlierPath } from '../document/earlier-paths.js'
+import { DOCUMENT_VERSION } from '../document/fields.js'
+import { versionOf } from '../document/migrate.js'
 import type { LegChanges } from '../plans/with-fields.js'
 import { documentValue } from './document-value.js'
 
 const where = 'editLegText'
 
 /**
- * The text of a leg's document, YAML or JSON, with some fields changed: `editLegText(text, { 'drives.knee.pretension': '200 N' })`. Comments, order and
+ * The text of a leg's document, YAML or JSON, with some fields changed: `editLegText(text, { 'joints.knee.drive.pretension': '200 N' })`. Comments, order and
  * every untouched line stay as they are; `undefined` removes a field. The values are not checked here: `describeLeg` reads the result.
  *
  * Throws an `InputError` for text that cannot be parsed, and for a path that leads through something that is not a section or a list.
  */
 export function editLegText(text: string, changes: LegChanges): string {
   const json = asJson(text)
-  return Object.entries(changes).reduce((now, [path, value]) => {
+  // A document of version 3 has its own names for the fields of a leg.
+  const nameOf = isEarlier(text) ? earlierPath : (path: string) => path
+  return Object.entries(changes).reduce((now, [given, value]) => {
+    const path = nameOf(given)
     const steps = path.replaceAll(/\[(\d+)\]/g, '.$1').split('.')
     const written = value === undefined ? undefined : documentValue(value)
     return json ? editedJson(now, path, steps, written) : editedYaml(now, path, steps, written)
   }, text)
+}
+
+function isEarlier(text: string): boolean {
+  const data: unknown = parseDocument(text, { logLevel: 'error' }).toJS()
+  const version = typeof data === 'object' && data !== null ? versionOf(data as Record<string, unknown>) : DOCUMENT_VERSION
+  return typeof version === 'number' && version < DOCUMENT_VERSION
 }
 
 function asJson(text: string): boolean {
@@ -30,7 +42,7 @@ function asJson(text: string): boolean {
 
 const unreachable = (path: string, value: unknown): never => {
   throw new InputError(where, [
-    { path, given: show(value), accepts: 'must be the path of a field of the document, such as drives.knee.pretension' },
+    { path, given: show(value), accepts: 'must be the path of a field of the document, such as joints.knee.drive.pretension' },
   ])
 }
 

@@ -1,6 +1,6 @@
 import { motorWarmUp } from '../../thermal/index.js'
 import { calculationOf, type LegCalculation, placeOf } from '../calculation.js'
-import type { LegNumbers } from '../numbers.js'
+import type { Joint, LegNumbers } from '../numbers.js'
 import { airTemperature, coolingFactor, stallTime, surroundings } from '../parts/load/fields.js'
 import { mass } from '../parts/motors/fields.js'
 import { cooling, store } from '../parts/plates/values.js'
@@ -18,10 +18,10 @@ export class HeatingRun {
   readonly #here: never
   readonly #surroundings: number | undefined
 
-  constructor(x: LegNumbers) {
+  constructor(x: LegNumbers, joint: Joint) {
     this.#calculation = calculationOf(x)
     const { instances } = this.#calculation
-    this.#here = instances.implied(placeOf(this.#calculation, { joint: 'hip', event: 'stall', air: 'normalStill' })) as never
+    this.#here = instances.implied(placeOf(this.#calculation, { joint, event: 'stall', air: 'normalStill' })) as never
     this.#surroundings = x.environment.surroundings
   }
 

@@ -1,6 +1,6 @@
 import { frictionFromTensions, tensionRatio } from '../../capstan/index.js'
 import { copperLoss, hotResistance } from '../../thermal/index.js'
-import type { Joint, Prepared } from '../numbers.js'
+import { driveOf, type Joint, motorOf, type Prepared } from '../numbers.js'
 import { retentionIn } from '../parts/transmission/cord/fields.js'
 import { shareLeft } from '../plans/tensioning.js'
 import { windups } from '../windup.js'
@@ -64,23 +64,23 @@ export type Estimate =
 
 /** Estimators of one measurement on one joint, in the order they are to be used. @internal */
 export function estimatesOf(leg: Prepared, id: MeasurementId, joint: Joint): readonly Estimate[] {
-  return id === 'heating' ? [windingEstimate(leg), coolingEstimate(leg)] : [estimateOf(leg, id, joint)]
+  return id === 'heating' ? [windingEstimate(leg, joint), coolingEstimate(leg, joint)] : [estimateOf(leg, id, joint)]
 }
 
 function estimateOf(leg: Prepared, id: Exclude<MeasurementId, 'heating'>, joint: Joint): Estimate {
-  const drive = leg.x.drives[joint]
+  const drive = driveOf(leg.x, joint, 'cord')
   const { cord } = leg.drives[joint]
   switch (id) {
     case 'cordFriction':
       return {
         kind: 'scatter',
-        path: `drives.${joint}.friction`,
+        path: `joints.${joint}.drive.friction`,
         high: 1,
         value: ([slackTension, tautTension, wrapAngle]) =>
           frictionFromTensions.si({ slackTension: slackTension!, tautTension: tautTension!, wrapAngle: wrapAngle! }),
       }
     case 'pullOut':
-      return { kind: 'scatter', path: `drives.${joint}.endRetention`, high: 1, value: ([force]) => force! / cord.breakingStrength }
+      return { kind: 'scatter', path: `joints.${joint}.drive.endRetention`, high: 1, value: ([force]) => force! / cord.breakingStrength }
     case 'windup':
       return {
         kind: 'curve',
@@ -106,7 +106,7 @@ function estimateOf(leg: Prepared, id: Exclude<MeasurementId, 'heating'>, joint:
       return {
         kind: 'curve',
         parameters: [
-          { path: `drives.${joint}.pretension`, start: drive.pretension, low: 0.05 * drive.pretension, high: 20 * drive.pretension },
+          { path: `joints.${joint}.drive.pretension`, start: drive.pretension, low: 0.05 * drive.pretension, high: 20 * drive.pretension },
           { path: `cords.${drive.cord}.pretensionLeft`, start: leg.drives[joint].pretensionLeft, low: 0.02, high: 1 },
         ],
         predict: (p, rows) => rows.map(([time]) => p[0]! * shareLeft(leg, joint, time!, p[1]!)),
@@ -118,23 +118,30 @@ function estimateOf(leg: Prepared, id: Exclude<MeasurementId, 'heating'>, joint:
 }
 
 /** From winding to mounting face, whose difference follows the loss at once. */
-const windingEstimate = (leg: Prepared): Estimate => ({
+const windingEstimate = (leg: Prepared, joint: Joint): Estimate => ({
   kind: 'curve',
-  parameters: [{ path: 'motor.windingToMount', start: leg.x.motor.windingToMount, low: 0.01, high: 20 }],
-  predict: (p, rows) => rows.map(([, current, winding]) => p[0]! * lossOf(leg, current!, winding!)),
+  parameters: [
+    { path: `motors.${leg.x.joints[joint].motor}.windingToMount`, start: motorOf(leg.x, joint).windingToMount, low: 0.01, high: 20 },
+  ],
+  predict: (p, rows) => rows.map(([, current, winding]) => p[0]! * lossOf(motorOf(leg.x, joint), current!, winding!)),
   measured: ([, , winding, mount]) => winding! - mount!,
 })
 
 /** From the mounting face to the air, and the heat that motor and sink take up on the way. */
-function coolingEstimate(leg: Prepared): Estimate {
-  const { motor, environment } = leg.x
-  const { typical } = environment.coolingFactor
-  const run = new HeatingRun(leg.x)
+function coolingEstimate(leg: Prepared, joint: Joint): Estimate {
+  const motor = motorOf(leg.x, joint)
+  const { typical } = leg.x.environment.coolingFactor
+  const run = new HeatingRun(leg.x, joint)
   return {
     kind: 'curve',
     parameters: [
       { path: 'environment.coolingFactor', start: typical, low: 0.05, high: 10 },
-      { path: 'motor.specificHeat', start: motor.specificHeat, low: motor.specificHeat / 10, high: 10 * motor.specificHeat },
+      {
+        path: `motors.${leg.x.joints[joint].motor}.specificHeat`,
+        start: motor.specificHeat,
+        low: motor.specificHeat / 10,
+        high: 10 * motor.specificHeat,
+      },
       // How far the first reading is off.
       { path: undefined, start: 0, low: -20, high: 20 },
     ],
@@ -142,7 +149,11 @@ function coolingEstimate(leg: Prepared): Estimate {
       run.temperatures(
         p[0]!,
         p[1]!,
-        rows.map(([time, current, winding, , air]) => ({ time: time!, air: air!, loss: lossOf(leg, current!, winding!) })),
+        rows.map(([time, current, winding, , air]) => ({
+          time: time!,
+          air: air!,
+          loss: lossOf(motorOf(leg.x, joint), current!, winding!),
+        })),
         rows[0]![3]! + p[2]!,
       ),
     measured: ([, , , mount]) => mount!,
@@ -150,7 +161,7 @@ function coolingEstimate(leg: Prepared): Estimate {
 }
 
 /** Copper loss of a current with the winding at a temperature. @internal */
-export function lossOf({ x: { motor } }: Prepared, peakPhaseCurrent: number, temperature: number): number {
+export function lossOf(motor: ReturnType<typeof motorOf>, peakPhaseCurrent: number, temperature: number): number {
   const terminalResistance = hotResistance.si({
     resistance: motor.terminalResistance,
     measuredAt: 293.15,

@@ -1,4 +1,5 @@
-import type { Check } from '../cases/check.js'
+import { type Check, ofPart } from '../cases/check.js'
+import { hasCord, type Joint, type LegNumbers } from '../numbers.js'
 import { boltChecks } from './bolts/checks.js'
 import { controllerChecks } from './controllers/checks.js'
 import { footChecks } from './foot/checks.js'
@@ -15,16 +16,22 @@ import { anchorChecks } from './transmission/cord/anchor.js'
 import { cordChecks } from './transmission/cord/checks.js'
 import { drumChecks } from './transmission/cord/drum.js'
 
+const noCord = (x: LegNumbers, joint: Joint) => (hasCord(x, joint) ? undefined : `the ${joint} is not driven by cord`)
+const noPin = (x: LegNumbers, joint: Joint) => (x.joints[joint].pin === undefined ? `the ${joint} has no pin` : undefined)
+const noBoss = (x: LegNumbers, joint: Joint) =>
+  noPin(x, joint) ?? (x.joints[joint].boss === undefined ? `the ${joint} has no boss` : undefined)
+const noShaft = (x: LegNumbers) => (x.joints.hip.shaft === undefined ? 'the hip has no shaft' : undefined)
+
 /** Every check, by part: the one list that names all parts. */
 export const CHECKS: readonly Check[] = [
-  ...cordChecks,
-  ...drumChecks,
-  ...anchorChecks,
-  ...pinChecks,
-  ...bossChecks,
+  ...ofPart(cordChecks, noCord),
+  ...ofPart(drumChecks, noCord),
+  ...ofPart(anchorChecks, noCord),
+  ...ofPart(pinChecks, noPin),
+  ...ofPart(bossChecks, noBoss),
   ...boltChecks,
-  ...shaftChecks,
-  ...bearingChecks,
+  ...ofPart(shaftChecks, noShaft),
+  ...ofPart(bearingChecks, noShaft),
   ...footChecks,
   ...motorChecks,
   ...plateChecks,

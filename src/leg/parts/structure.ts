@@ -1,41 +1,92 @@
 import { AGE_IDS, AIR_IDS, EVENT_IDS, EVENTS, STANCE_IDS } from '../cases/events.js'
-import { JOINTS, type LegNumbers } from '../numbers.js'
+import { JOINTS, type Joint, type LegNumbers } from '../numbers.js'
 import type { Structure } from '../run/index.js'
 
-/**
- * The instances of a leg. Hip and knee share a kind of motor, controller and plate, which the document gives once; each has its own cord by
- * name.
- */
+type Section = 'motors' | 'controllers' | 'plates' | 'cords'
+
+/** The instances of a leg: joints and links by their fixed names, and what the document names. */
 export function structureOf(x: LegNumbers): Structure {
-  const cords = Object.keys(x.cords)
-  const both = JOINTS.map(() => 0)
+  const named = (section: Section, of: (joint: Joint) => string | undefined) => {
+    const names = Object.keys(x[section])
+    return JOINTS.map((joint) => names.indexOf(of(joint) ?? ''))
+  }
+  const bolts = Object.keys(x.bolts)
+  const first = (names: readonly string[]) => names.map(() => 0)
   return {
     names: {
       leg: ['leg'],
       joint: JOINTS,
-      motor: ['main'],
-      cord: cords,
-      plate: ['main'],
-      controller: ['main'],
+      motor: Object.keys(x.motors),
+      cord: Object.keys(x.cords),
+      plate: Object.keys(x.plates),
+      controller: Object.keys(x.controllers),
       link: ['upper', 'lower'],
-      boltGroup: ['stack', 'motor'],
+      boltGroup: bolts,
       material: [],
+      print: Object.keys(x.prints),
       stance: STANCE_IDS,
       event: EVENT_IDS,
       air: AIR_IDS,
       age: AGE_IDS,
     },
     implied: {
-      joint: { leg: both, motor: both, plate: both, controller: both, cord: JOINTS.map((joint) => cords.indexOf(x.drives[joint].cord)) },
-      motor: { leg: [0] },
-      plate: { leg: [0] },
+      joint: {
+        leg: first(JOINTS),
+        motor: named('motors', (joint) => x.joints[joint].motor),
+        plate: named('plates', (joint) => x.joints[joint].plate),
+        controller: named('controllers', (joint) => x.joints[joint].controller),
+        cord: named('cords', (joint) => {
+          const { drive } = x.joints[joint]
+          return drive.kind === 'cord' ? drive.cord : undefined
+        }),
+      },
+      motor: { leg: first(Object.keys(x.motors)) },
+      plate: { leg: first(Object.keys(x.plates)) },
       link: { leg: [0, 0] },
-      boltGroup: { leg: [0, 0] },
+      boltGroup: { leg: first(bolts) },
       event: { stance: EVENT_IDS.map((event) => STANCE_IDS.indexOf(EVENTS[event].stance)) },
     },
   }
 }
 
-/** What a calculation is made for: another text needs another calculation. */
+const SECTIONS = [
+  'joints',
+  'motors',
+  'controllers',
+  'plates',
+  'cords',
+  'bolts',
+  'pins',
+  'bosses',
+  'shafts',
+  'bearings',
+  'prints',
+  'ends',
+  'belts',
+] as const
+
+/** Names and words of a section, which a calculation is made for; numbers are not among them. */
+function words(value: unknown): string {
+  if (typeof value === 'string') return value
+  if (typeof value !== 'object' || value === null) return ''
+  return Object.entries(value)
+    .map(([name, one]) => {
+      const inner = words(one)
+      return inner === '' && typeof one !== 'object' ? name : `${name}(${inner})`
+    })
+    .join()
+}
+
+const keys = new WeakMap<object, string>()
+
+/** What a calculation is made for: another text needs another calculation. Materials and other words of a part count too, which costs a new calculation only. */
 export const structureKey = (x: LegNumbers): string =>
-  [Object.keys(x.cords).join(), ...JOINTS.map((joint) => x.drives[joint].cord), x.sink === undefined ? 'no sink' : 'sink'].join('/')
+  SECTIONS.map((name) => {
+    const section = x[name]
+    let key = keys.get(section)
+    if (key === undefined) {
+      key = words(section)
+      keys.set(section, key)
+    }
+    return key
+  }).join('/')

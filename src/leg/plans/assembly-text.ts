@@ -33,9 +33,11 @@ export function assemblyPage(plan: AssemblyPlan): Page {
       ['pin', 'joint', 'length'],
       cuts.pins.map((one) => [one.size, one.joint, one.length]),
     ),
-    text(
-      `Hip shaft: ${cuts.shaft.thread} bolt of class ${cuts.shaft.propertyClass}, at least ${cuts.shaft.leastLength} from the outer face of the far bearing to the plane of the leg; drill its end ${cuts.shaft.tapDrill} by ${cuts.shaft.drillDepth} deep and tap ${cuts.shaft.innerThread} for ${cuts.shaft.threadDepth} of full thread. Clamp it; chips and cutting oil: eye protection.`,
-    ),
+    cuts.shaft === undefined
+      ? undefined
+      : text(
+          `Hip shaft: ${cuts.shaft.thread} bolt of class ${cuts.shaft.propertyClass}, at least ${cuts.shaft.leastLength} from the outer face of the far bearing to the plane of the leg; drill its end ${cuts.shaft.tapDrill} by ${cuts.shaft.drillDepth} deep and tap ${cuts.shaft.innerThread} for ${cuts.shaft.threadDepth} of full thread. Clamp it; chips and cutting oil: eye protection.`,
+        ),
     table(
       'Bolts to buy',
       ['bolts', 'count', 'at least'],

@@ -1,8 +1,8 @@
 import { type In, quantity, significant } from '../../units/index.js'
-import { JOINTS, type Joint } from '../numbers.js'
+import type { Leg } from '../document/describe.js'
+import { driveOf, hasCord, JOINTS, type Joint } from '../numbers.js'
 import { knownOptions } from '../options.js'
 import { CAUTIONS } from '../report/content.js'
-import type { Leg } from '../specification/describe.js'
 import { assemblyPage } from './assembly-text.js'
 import { type Assumed, benchLeg } from './bench.js'
 import { type CutList, cutList, END_DIAMETERS } from './cut-list.js'
@@ -62,7 +62,8 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
   const bedding = quantity('strain', options.beddingStrain ?? '1 %')
   const bench = benchLeg(leg)
   const cuts = cutList(bench, tail.si)
-  const windings = JOINTS.map((joint) => winding(bench, joint))
+  const cords = JOINTS.filter((joint) => hasCord(bench.x, joint))
+  const windings = cords.map((joint) => winding(bench, joint))
   const tensioners = cuts.cords.map((cut) => tensionerSetting(bench, cut, bedding.si))
   const screws = tightening(bench)
   const pressed = presses(bench)
@@ -85,7 +86,7 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
             ? 'assumption: load a metre ten times to a third of its strength and measure what stays'
             : 'given',
       },
-      ...(JOINTS.some((joint) => bench.x.drives[joint].ends !== 'bondedFerrule')
+      ...(cords.some((joint) => driveOf(bench.x, joint, 'cord').ends !== 'bondedFerrule')
         ? [
             {
               what: 'cord inside one end',
@@ -102,9 +103,9 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
     tightening: screws,
     presses: pressed,
     bonds: bonded,
-    steps: stepsOf({ windings, tensioners, bonds: bonded, sleeves: bench.x.bolts.stack.sleeves || bench.x.bolts.motor.sleeves }),
+    steps: stepsOf({ windings, tensioners, bonds: bonded, sleeves: Object.values(bench.x.bolts).some(({ sleeves }) => sleeves) }),
     followUps: [
-      ...JOINTS.flatMap((joint, i) => {
+      ...cords.flatMap((joint, i) => {
         const { pretension, tensionPerTurn } = tensioners[i] as TensionerSetting
         const follow = (when: FollowUp['when'], time: number): FollowUp => {
           const share = left(joint, time)

@@ -1,7 +1,7 @@
 import { pulleyGeometry } from '../../capstan/index.js'
 import { Quantity } from '../../units/index.js'
-import { type Joint, legNumbers, type Prepared, prepare } from '../numbers.js'
-import type { Leg } from '../specification/describe.js'
+import type { Leg } from '../document/describe.js'
+import { driveOf, type Joint, legNumbers, type Prepared, prepare, rangeOf } from '../numbers.js'
 
 /** A value the plan needs and the specification does not hold. */
 export interface Assumed {
@@ -30,15 +30,15 @@ export const benchLeg = (leg: Leg): Prepared => prepare(legNumbers(leg))
 /** Arcs and spans of one drive. */
 export function benchDrive(leg: Prepared, joint: Joint): BenchDrive {
   const { pinionRadius, drumRadius, ratio } = leg.drives[joint]
-  const { arrangement, centreDistance, pinion } = leg.x.drives[joint]
+  const { arrangement, centreDistance, pinion } = driveOf(leg.x, joint, 'cord')
   const { pinionWrap, drumWrapAngle, span } = pulleyGeometry.si({
     arrangement,
     pinionRadius,
     drumRadius,
     centreDistance,
-    pinionTurns: pinion.wraps,
+    pinionTurns: pinion.turns,
   })
-  const { from, to } = leg.x.joints[joint]
+  const { lowest: from, highest: to } = rangeOf(leg.x, joint)
   return {
     joint,
     pinionRadius,

@@ -1,5 +1,5 @@
 import { magnetDerating, torqueConstants } from '../../thermal/index.js'
-import type { Joint, Prepared } from '../numbers.js'
+import { airNamed, controllerOf, driveOf, type Joint, type Prepared } from '../numbers.js'
 import { caseState } from '../what-if.js'
 import { continuousTorque, mechanicalTorques } from './control-envelope.js'
 import { type CurrentLimit, type CurrentOf, currentLimit, type Limit } from './control-limits.js'
@@ -22,7 +22,7 @@ const CAP = 'the controller: its own limit'
 /** Winding temperature from which pulses start: an hour of walking; the hot air where that has no steady state. */
 export function startOf(leg: Prepared, joint: Joint): number {
   const { heat } = caseState(leg, 'hotAfternoon').joints[joint]
-  return heat.unsettled === undefined ? heat.winding : leg.x.environment.hotAir
+  return heat.unsettled === undefined ? heat.winding : airNamed(leg.x, 'hot').temperature
 }
 
 /** Current limits of one joint, and the checks that fail at any current. */
@@ -34,8 +34,8 @@ export interface Currents {
 /** Current limits of one joint, each the least over air, age and setting of the cord; the smallest current first. @internal */
 export function currentLimitsOf(joint: Joint, ask: CurrentsAsk): Currents {
   const { leg, emf, warm, durations, copper, setting } = ask
-  const { currentLimit: cap } = leg.x.controller
-  const perAmpere = leg.drives[joint].ratio * leg.x.drives[joint].efficiency
+  const { currentLimit: cap } = controllerOf(leg.x, joint)
+  const perAmpere = leg.drives[joint].ratio * driveOf(leg.x, joint, 'cord').efficiency
   const warmPerAmpere = torqueConstants.si({ backEmfConstant: warm }).peakPhase * perAmpere
   // The cord may get all of the motor's torque: losses are not counted where something breaks.
   const coldPerAmpere = (air: number) =>
@@ -49,7 +49,7 @@ export function currentLimitsOf(joint: Joint, ask: CurrentsAsk): Currents {
   const held = least([inAmperes(heat, warmPerAmpere), { ...never, torquePerAmpere: warmPerAmpere }])
   const start = startOf(leg, joint)
   const pulses = durations.map((seconds) => {
-    const pulse = pulseCurrent(leg, seconds, start, copper)
+    const pulse = pulseCurrent(leg, joint, seconds, start, copper)
     const winding = `winding warm from walking, ${Math.round(start - 273.15)} degC`
     const own = (protects: string): CurrentOf => ({
       peak: pulse,

@@ -2,7 +2,7 @@ import { type Comparison, comparisonAt } from '../assess/compare.js'
 import { calculationOf, placeOf } from '../calculation.js'
 import { appliesTo } from '../cases/check.js'
 import type { AgeId, AirId } from '../cases/events.js'
-import type { Joint, Prepared } from '../numbers.js'
+import { airNamed, driveOf, type Joint, type Prepared } from '../numbers.js'
 import { CHECKS } from '../parts/index.js'
 import { footForce, jointMotion, stroke } from '../parts/motion/values.js'
 import { heat } from '../parts/motors/heat.js'
@@ -25,7 +25,13 @@ export function continuousTorque(leg: Prepared, joint: Joint, mostTorque: number
     const { unsettled } = calculation.get(heat, here)
     return unsettled === undefined ? undefined : `motor: temperatures do not converge (${unsettled})`
   }
-  return limitOf(calculation, comparisons, mostTorque, load, `still air of ${celsius(leg.x.environment.hotAir)}, until temperatures settle`)
+  return limitOf(
+    calculation,
+    comparisons,
+    mostTorque,
+    load,
+    `still air of ${celsius(airNamed(leg.x, 'hot').temperature)}, until temperatures settle`,
+  )
 }
 
 /** The foot force never counts as acting on a shorter arm than this share of the standing height: a leg straight over its foot takes no torque at all. */
@@ -52,13 +58,13 @@ export interface CornerLimit extends Limit {
  * `setting` how far the pretension may be off, as a share. @internal
  */
 export function mechanicalTorques(leg: Prepared, joint: Joint, most: (air: number) => number, setting: number): CornerLimit[] {
-  const { environment } = leg.x
-  const airs = { cold: environment.coldAir, normalStill: environment.normalAir, hot: environment.hotAir }
-  return AIRS.flatMap((air) =>
+  const air = (name: string) => airNamed(leg.x, name).temperature
+  const airs = { cold: air('cold'), normalStill: air('normal'), hot: air('hot') }
+  return AIRS.flatMap((corner) =>
     AGES.flatMap((age) =>
       (setting === 0 ? [1] : [1 - setting, 1 + setting]).map((share) => ({
-        ...inCorner(leg, joint, most(airs[air]), { air, age, setting: share }, airs[air]),
-        air: airs[air],
+        ...inCorner(leg, joint, most(airs[corner]), { air: corner, age, setting: share }, airs[corner]),
+        air: airs[corner],
       })),
     ),
   )
@@ -71,7 +77,7 @@ function inCorner(leg: Prepared, joint: Joint, mostTorque: number, { air, age, s
   const force = 1 / Math.max(arm, LEAST_ARM * leg.x.robot.standHeight)
   const here = calculation.instances.implied(placeOf(calculation, { leg: 'leg', joint, event: 'drop' })) as never
   const own = calculation.get(jointMotion, here)
-  calculation.set(pretensionSet, here, setting * leg.x.drives[joint].pretension)
+  calculation.set(pretensionSet, here, setting * driveOf(leg.x, joint, 'cord').pretension)
   calculation.pin(stroke, here, 0)
   const load = (torque: number) => {
     calculation.pin(jointMotion, here, { ...own, torque })

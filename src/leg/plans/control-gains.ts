@@ -1,7 +1,7 @@
 import { driveResonance, reflectedInertia, stiffnessAtMotor } from '../../capstan/index.js'
 import { encoderStep } from '../../kinematics/index.js'
 import { Quantity } from '../../units/index.js'
-import type { Joint, Prepared } from '../numbers.js'
+import { type Joint, motorOf, type Prepared } from '../numbers.js'
 import { poseOf, rodLeg } from '../pose.js'
 import { torque } from './bench.js'
 
@@ -55,7 +55,7 @@ const DAMPING_RATIO = 0.7
 /** Gains of one joint at a stiffness of its drive. `loopRate` in Hz. @internal */
 export function gainsOf(leg: Prepared, joint: Joint, driveStiffness: number, loopRate: number): Gains {
   const { ratio } = leg.drives[joint]
-  const { rotorInertia, encoderCounts } = leg.x.motor
+  const { rotorInertia, encoderCounts } = motorOf(leg.x, joint)
   const rotor = reflectedInertia.si({ rotorInertia, ratio })
   const load = legInertia(leg, joint)
   const resonance = driveResonance.si({ stiffness: Math.max(driveStiffness, 1e-9), loadInertia: load, reflectedInertia: rotor })

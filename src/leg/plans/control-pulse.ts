@@ -1,5 +1,5 @@
 import { adiabaticPulse, copperLoss, insulationClasses, windingHeatCapacity } from '../../thermal/index.js'
-import type { Prepared } from '../numbers.js'
+import { type Joint, motorOf, type Prepared } from '../numbers.js'
 
 /** The hottest spot of a winding above its mean, K; and a phase that holds still carries twice its share. */
 const HOT_SPOT = 10
@@ -9,8 +9,8 @@ const WORST_PHASE = 2
  * Peak phase current that heats the winding from a temperature to its class within a time, nothing shed (so that it errs on the safe side),
  * one phase carrying its peak. @internal
  */
-export function pulseCurrent(leg: Prepared, seconds: number, from: number, conductorMass: number): number {
-  const { motor } = leg.x
+export function pulseCurrent(leg: Prepared, joint: Joint, seconds: number, from: number, conductorMass: number): number {
+  const motor = motorOf(leg.x, joint)
   const limit = insulationClasses[motor.windingClass].si - HOT_SPOT
   if (from >= limit) return 0
   const heatCapacity = windingHeatCapacity.si({

@@ -9,7 +9,7 @@ export const controlText = (sheet: ControlSheet): string => markdownPage(control
 
 /** The control sheet as a page. @internal */
 export function controlPage(sheet: ControlSheet): Page {
-  const { motor, joints, gravity, leg } = sheet
+  const { motors, joints, gravity, leg } = sheet
   const rows: readonly (readonly [string, (one: JointControl) => unknown])[] = [
     ['motor turns per joint turn, with sign', ({ ratio, sign }) => significant(sign * ratio.si, 5)],
     ['joint limits', ({ jointLimits: [from, to] }) => `${from} to ${to}`],
@@ -33,18 +33,18 @@ export function controlPage(sheet: ControlSheet): Page {
     points(sheet.conventions),
     heading('Cautions'),
     points(sheet.cautions),
-    heading('Motor'),
+    heading('Motors'),
     table(
-      'The motor in named conventions',
-      ['', 'value'],
+      'The motors in named conventions',
+      ['', ...JOINTS],
       [
-        ['pole pairs', motor.polePairs ?? 'not given: count them'],
-        ['torque per peak phase ampere', motor.torqueConstants.peakPhase],
-        ['the same, magnets warm', motor.warmTorqueConstant],
-        ['torque per rms phase ampere', motor.torqueConstants.rmsPhase],
-        ['torque per power-invariant q ampere', motor.torqueConstants.powerInvariant],
-        ['phase resistance (half of terminal to terminal), 20 degC', motor.phaseResistance],
-        ['the same with the winding as hot as walking makes it', motor.hottestPhaseResistance],
+        ['pole pairs', motors.hip.polePairs ?? 'not given: count them', motors.knee.polePairs ?? 'not given: count them'],
+        ['torque per peak phase ampere', motors.hip.torqueConstants.peakPhase, motors.knee.torqueConstants.peakPhase],
+        ['the same, magnets warm', motors.hip.warmTorqueConstant, motors.knee.warmTorqueConstant],
+        ['torque per rms phase ampere', motors.hip.torqueConstants.rmsPhase, motors.knee.torqueConstants.rmsPhase],
+        ['torque per power-invariant q ampere', motors.hip.torqueConstants.powerInvariant, motors.knee.torqueConstants.powerInvariant],
+        ['phase resistance (half of terminal to terminal), 20 degC', motors.hip.phaseResistance, motors.knee.phaseResistance],
+        ['the same with the winding as hot as walking makes it', motors.hip.hottestPhaseResistance, motors.knee.hottestPhaseResistance],
       ],
     ),
     heading('Joints'),

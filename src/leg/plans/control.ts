@@ -2,10 +2,10 @@ import { reflectedInertia } from '../../capstan/index.js'
 import { encoderStep } from '../../kinematics/index.js'
 import { backEmfConstant, hotResistance, noLoadLoss, torqueConstants } from '../../thermal/index.js'
 import { type In, InputError, Quantity, quantity, show } from '../../units/index.js'
-import { JOINTS, type Joint, type Prepared } from '../numbers.js'
+import type { Leg } from '../document/describe.js'
+import { airNamed, driveOf, JOINTS, type Joint, motorOf, type Prepared, rangeOf } from '../numbers.js'
 import { knownOptions } from '../options.js'
 import { CAUTIONS } from '../report/content.js'
-import type { Leg } from '../specification/describe.js'
 import { caseState, driveAt } from '../what-if.js'
 import { type Assumed, angle, benchLeg, count, ratio, torque } from './bench.js'
 import { type CurrentsAsk, currentLimitsOf } from './control-currents.js'
@@ -72,19 +72,22 @@ export interface JointControl {
   readonly homing: HomingCheck
 }
 
+/** The numbers of the motor of one joint. */
+export interface MotorControl {
+  readonly polePairs: Quantity<'count'> | undefined
+  /** Torque per ampere at the rotor, magnets at 20 °C, and peak phase with the magnets at the hottest walk. */
+  readonly torqueConstants: ReturnType<typeof constants>
+  readonly warmTorqueConstant: Quantity<'torqueConstantPeakPhase'>
+  /** Half the terminal resistance, cold and at the winding's class. */
+  readonly phaseResistance: Quantity<'electricalResistance'>
+  readonly hottestPhaseResistance: Quantity<'electricalResistance'>
+}
+
 /** Numbers to type into a motor controller, each in a named convention. Plain data; `controlPage` renders it. */
 export interface ControlSheet {
   readonly leg: Leg
   readonly conventions: readonly string[]
-  readonly motor: {
-    readonly polePairs: Quantity<'count'> | undefined
-    /** Torque per ampere at the rotor, magnets at 20 °C, and peak phase with the magnets at the hottest walk. */
-    readonly torqueConstants: ReturnType<typeof constants>
-    readonly warmTorqueConstant: Quantity<'torqueConstantPeakPhase'>
-    /** Half the terminal resistance, cold and at the winding's class. */
-    readonly phaseResistance: Quantity<'electricalResistance'>
-    readonly hottestPhaseResistance: Quantity<'electricalResistance'>
-  }
+  readonly motors: { readonly [J in Joint]: MotorControl }
   readonly gravity: GravityTerms
   readonly joints: { readonly [J in Joint]: JointControl }
   readonly assumed: readonly Assumed[]
@@ -113,10 +116,11 @@ const LONGEST_PULSE = 120
  */
 export function controlSheet(leg: Leg, options: ControlOptions = {}): ControlSheet {
   const bench = benchLeg(leg)
-  const { motor } = bench.x
+  const lightest = Math.min(...JOINTS.map((joint) => motorOf(bench.x, joint).mass))
   knownOptions('controlSheet', options, CONTROL_OPTIONS)
   const loopRate = quantity('frequency', options.loopRate ?? '1 kHz')
-  const copper = quantity('mass', options.copperMass ?? [motor.mass * COPPER_SHARE, 'kg'])
+  const given = options.copperMass === undefined ? undefined : quantity('mass', options.copperMass)
+  const copper = (joint: Joint) => given ?? new Quantity(motorOf(bench.x, joint).mass * COPPER_SHARE, 'mass')
   const durations = (options.durations ?? ['1 s', '10 s', '60 s']).map((one) => quantity('time', one as In<'time'>))
   const setting = quantity('ratio', options.settingAccuracy ?? '5 %')
   const bad = [
@@ -124,7 +128,7 @@ export function controlSheet(leg: Leg, options: ControlOptions = {}): ControlShe
       ? []
       : [{ path: 'settingAccuracy', given: show(options.settingAccuracy), accepts: 'must be from 0 to 50 %' }]),
     ...(loopRate.si > 0 ? [] : [{ path: 'loopRate', given: show(options.loopRate), accepts: 'must be above zero' }]),
-    ...(copper.si > 0 && copper.si < motor.mass
+    ...(given === undefined || (given.si > 0 && given.si < lightest)
       ? []
       : [{ path: 'copperMass', given: show(options.copperMass), accepts: 'must be above zero and below the mass of the motor' }]),
     ...durations.flatMap((one, i) =>
@@ -134,41 +138,32 @@ export function controlSheet(leg: Leg, options: ControlOptions = {}): ControlShe
     ),
   ]
   if (bad.length > 0) throw new InputError('controlSheet', bad)
-  const emf = backEmfConstant.si({ speedConstant: motor.speedConstant, basis: motor.speedConstantBasis }).typical
   const hot = caseState(bench, 'hotAfternoon')
-  const warm = Math.min(...JOINTS.map((joint) => hot.joints[joint].heat.backEmfConstant))
-  const ask = {
-    leg: bench,
-    emf,
-    warm,
-    loopRate: loopRate.si,
-    copper: copper.si,
-    setting: setting.si,
-    durations: durations.map(({ si }) => si),
+  const askOf = (joint: Joint): Ask => {
+    const { speedConstant, speedConstantBasis: basis } = motorOf(bench.x, joint)
+    return {
+      leg: bench,
+      emf: backEmfConstant.si({ speedConstant, basis }).typical,
+      warm: hot.joints[joint].heat.backEmfConstant,
+      hottest: hottest(hot.joints[joint]),
+      loopRate: loopRate.si,
+      copper: copper(joint).si,
+      setting: setting.si,
+      durations: durations.map(({ si }) => si),
+    }
   }
-  const classLimit = hotResistance.si({
-    resistance: motor.terminalResistance / 2,
-    measuredAt: 293.15,
-    temperature: hottest(hot.joints),
-    conductor: 'copper',
-  })
+  const copperText = [...new Set(JOINTS.map((joint) => String(copper(joint))))].join(' (hip), ')
   const sheet: ControlSheet = {
     leg,
     conventions: CONVENTIONS,
-    motor: {
-      polePairs: motor.polePairs === undefined ? undefined : count(motor.polePairs),
-      torqueConstants: constants(emf),
-      warmTorqueConstant: constants(warm).peakPhase,
-      phaseResistance: new Quantity(motor.terminalResistance / 2, 'electricalResistance'),
-      hottestPhaseResistance: new Quantity(classLimit, 'electricalResistance'),
-    },
+    motors: { hip: motorControl('hip', askOf('hip')), knee: motorControl('knee', askOf('knee')) },
     gravity: gravityTerms(bench),
-    joints: { hip: jointControl('hip', ask), knee: jointControl('knee', ask) },
+    joints: { hip: jointControl('hip', askOf('hip')), knee: jointControl('knee', askOf('knee')) },
     assumed: [
       { what: 'rate of the position loop', value: String(loopRate), why: options.loopRate === undefined ? 'a usual rate' : 'given' },
       {
         what: 'copper in the winding',
-        value: String(copper),
+        value: copperText,
         why: options.copperMass === undefined ? 'assumption: a sixth of the motor; limits for seconds depend on it' : 'given',
       },
       {
@@ -184,27 +179,42 @@ export function controlSheet(leg: Leg, options: ControlOptions = {}): ControlShe
   return displayed(sheet, controlPage)
 }
 
-const hottest = (joints: ReturnType<typeof caseState>['joints']) =>
-  Math.max(...JOINTS.filter((joint) => joints[joint].heat.unsettled === undefined).map((joint) => joints[joint].heat.winding), 293.15)
+const hottest = ({ heat }: ReturnType<typeof caseState>['joints'][Joint]) =>
+  heat.unsettled === undefined ? Math.max(heat.winding, 293.15) : 293.15
 
 const constants = (emf: number) => torqueConstants({ backEmfConstant: new Quantity(emf, 'backEmfConstant') })
 
 interface Ask extends CurrentsAsk {
+  /** Winding after a walk in hot air. */
+  readonly hottest: number
   readonly loopRate: number
+}
+
+function motorControl(joint: Joint, { leg, emf, warm, hottest: temperature }: Ask): MotorControl {
+  const { polePairs, terminalResistance } = motorOf(leg.x, joint)
+  const resistance = terminalResistance / 2
+  const hot = hotResistance.si({ resistance, measuredAt: 293.15, temperature, conductor: 'copper' })
+  return {
+    polePairs: polePairs === undefined ? undefined : count(polePairs),
+    torqueConstants: constants(emf),
+    warmTorqueConstant: constants(warm).peakPhase,
+    phaseResistance: new Quantity(resistance, 'electricalResistance'),
+    hottestPhaseResistance: new Quantity(hot, 'electricalResistance'),
+  }
 }
 
 function jointControl(joint: Joint, ask: Ask): JointControl {
   const { leg, emf, loopRate } = ask
   const { x } = leg
-  const drive = x.drives[joint]
+  const drive = driveOf(x, joint, 'cord')
   const n = leg.drives[joint].ratio
   const sign = drive.arrangement === 'crossed' ? -1 : 1
-  const { from, to } = x.joints[joint]
+  const { lowest: from, highest: to } = rangeOf(x, joint)
   const cold = torqueConstants.si({ backEmfConstant: emf })
   const perAmpere = n * drive.efficiency
   const walk = caseState(leg, 'walk').joints[joint]
   const stand = caseState(leg, 'stand').joints[joint]
-  const { motor } = x
+  const motor = motorOf(x, joint)
   const currents = currentLimitsOf(joint, ask)
   const { dragTorque } = noLoadLoss.si({
     voltage: motor.noLoadVoltage,
@@ -236,14 +246,17 @@ function jointControl(joint: Joint, ask: Ask): JointControl {
 
 function homingCheck(leg: Prepared, joint: Joint, torquePerAmpere: number): HomingCheck {
   const { ratio: n } = leg.drives[joint]
-  const { environment, joints, motor, drives } = leg.x
-  const still = driveAt(leg, { joint, torque: 0, stroke: 0, footForce: 0, air: environment.normalAir, age: 'year' })
+  const motor = motorOf(leg.x, joint)
+  const { temperature: air } = airNamed(leg.x, 'normal')
+  const { lowest, highest } = rangeOf(leg.x, joint)
+  const still = driveAt(leg, { joint, torque: 0, stroke: 0, footForce: 0, air, age: 'year' })
   const push = HOMING_SHARE * Math.min(still.slackTorque, still.slipTorque)
-  const { windup } = driveAt(leg, { joint, torque: push, stroke: 0, footForce: 0, air: environment.normalAir, age: 'year' })
+  const { windup } = driveAt(leg, { joint, torque: push, stroke: 0, footForce: 0, air, age: 'year' })
   const { step } = encoderStep.si({ countsPerTurn: motor.encoderCounts, turnsPerJointTurn: n })
-  const between = (joints[joint].to - joints[joint].from) / step
+  const between = (highest - lowest) / step
   const tolerance = (2 * windup) / step + 1
-  const where = drives[joint].hold === 'clampedMidPinion' ? 'at its anchors or its clamp' : 'on the pinion or at its anchors'
+  const where =
+    driveOf(leg.x, joint, 'cord').hold === 'clampedMidPinion' ? 'at its anchors or its clamp' : 'on the pinion or at its anchors'
   return {
     current: new Quantity(push / torquePerAmpere, 'peakPhaseCurrent'),
     jointTorque: torque(push),

@@ -1,7 +1,20 @@
 import { cordToCut } from '../../capstan/index.js'
 import { hexNut, metricThread, washer } from '../../fasteners/index.js'
 import type { Quantity } from '../../units/index.js'
-import { JOINTS, type Joint, type Prepared } from '../numbers.js'
+import {
+  bearingsOf,
+  bondedEndOf,
+  bossAt,
+  driveOf,
+  hasCord,
+  JOINTS,
+  type Joint,
+  type LegNumbers,
+  type Prepared,
+  partOf,
+  pinAt,
+  shaftOf,
+} from '../numbers.js'
 import { benchDrive, length } from './bench.js'
 
 /** A cord to cut from the spool. */
@@ -47,10 +60,11 @@ export interface ShaftCut {
 
 /** Bolts to lay out. */
 export interface BoltCut {
-  readonly group: 'stack' | 'motor'
+  /** Name of the group. */
+  readonly group: string
   readonly thread: string
   readonly propertyClass: string
-  /** For one leg: the motor's group counts twice. */
+  /** For one leg: the group of a motor counts for each joint that has it. */
   readonly count: number
   /** Grip, washers, nut and two pitches that stand out; into tapped metal one and a half diameters instead of a nut. */
   readonly leastLength: Quantity<'length'>
@@ -60,7 +74,8 @@ export interface BoltCut {
 export interface CutList {
   readonly cords: readonly CordCut[]
   readonly pins: readonly PinCut[]
-  readonly shaft: ShaftCut
+  /** Absent for a leg without a hip shaft. */
+  readonly shaft: ShaftCut | undefined
   readonly bolts: readonly BoltCut[]
 }
 
@@ -70,25 +85,25 @@ export const END_DIAMETERS = { splice: 72, swagedSleeve: 12, knot: 30 } as const
 /** Cut list of a leg. `tail` is SI. @internal */
 export function cutList(leg: Prepared, tail: number): CutList {
   return {
-    cords: JOINTS.map((joint) => cordCut(leg, joint, tail)),
-    pins: JOINTS.map((joint) => {
-      const { size, lugThickness, gap } = leg.x.pins[joint]
-      return { joint, size, length: length(lugThickness + 2 * (gap + leg.x.bosses[joint].engagement)) }
+    cords: JOINTS.filter((joint) => hasCord(leg.x, joint)).map((joint) => cordCut(leg, joint, tail)),
+    pins: pressedJoints(leg.x).map((joint) => {
+      const { size, lugThickness, gap } = pinAt(leg.x, joint)
+      return { joint, size, length: length(lugThickness + 2 * (gap + bossAt(leg.x, joint).engagement)) }
     }),
-    shaft: shaftCut(leg),
-    bolts: [boltCut(leg, 'motor'), boltCut(leg, 'stack')],
+    shaft: leg.x.joints.hip.shaft === undefined ? undefined : shaftCut(leg),
+    bolts: boltGroups(leg.x).map((group) => boltCut(leg, group)),
   }
 }
 
 /** Cord inside one end of a drive, SI. @internal */
 export function endLengthOf({ x, drives }: Prepared, joint: Joint): number {
-  const { ends } = x.drives[joint]
-  if (ends === 'bondedFerrule') return x.bondedEnd?.length ?? 0
+  const { ends } = driveOf(x, joint, 'cord')
+  if (ends === 'bondedFerrule') return bondedEndOf(x, joint)?.length ?? 0
   return END_DIAMETERS[ends] * drives[joint].cord.diameter
 }
 
 function cordCut(leg: Prepared, joint: Joint, tailLength: number): CordCut {
-  const drive = leg.x.drives[joint]
+  const drive = driveOf(leg.x, joint, 'cord')
   const { cord } = leg.drives[joint]
   const { span, drumRadius, drumWrap, pinionRadius, pinionWrap } = benchDrive(leg, joint)
   const endLength = endLengthOf(leg, joint)
@@ -121,7 +136,7 @@ function cordCut(leg: Prepared, joint: Joint, tailLength: number): CordCut {
 const RUN_OUT = 3
 
 function shaftCut({ x, bearing }: Prepared): ShaftCut {
-  const { shaft, bearings } = x
+  const [shaft, bearings] = [shaftOf(x), bearingsOf(x)]
   const inner = metricThread.si(shaft.innerThread)
   return {
     thread: shaft.thread,
@@ -134,8 +149,18 @@ function shaftCut({ x, bearing }: Prepared): ShaftCut {
   }
 }
 
-function boltCut({ x }: Prepared, group: 'stack' | 'motor'): BoltCut {
-  const bolts = x.bolts[group]
+/** Joints with a pin that is pressed into a boss. @internal */
+export const pressedJoints = (x: LegNumbers): readonly Joint[] =>
+  JOINTS.filter((joint) => x.joints[joint].pin !== undefined && x.joints[joint].boss !== undefined)
+
+/** Groups of bolts of a leg, those of the motors first. @internal */
+export const boltGroups = (x: LegNumbers): readonly string[] => {
+  const ofMotors = JOINTS.map((joint) => x.joints[joint].motorBolts)
+  return [...new Set([...ofMotors, ...Object.keys(x.bolts)])].filter((name) => name !== undefined)
+}
+
+function boltCut({ x }: Prepared, group: string): BoltCut {
+  const bolts = partOf(x.bolts, group, 'group of bolts')
   const { diameter, pitch } = metricThread.si(bolts.thread)
   const grip = bolts.stack.reduce((sum, { thickness }) => sum + thickness, 0)
   const tapped = bolts.nut === 'tappedMetal'
@@ -145,7 +170,7 @@ function boltCut({ x }: Prepared, group: 'stack' | 'motor'): BoltCut {
     group,
     thread: bolts.thread,
     propertyClass: bolts.propertyClass,
-    count: bolts.count * (group === 'motor' ? JOINTS.length : 1),
+    count: bolts.count * Math.max(1, JOINTS.filter((joint) => x.joints[joint].motorBolts === group).length),
     leastLength: length(grip + washers + hold),
   }
 }

@@ -1,8 +1,9 @@
 import { clearanceHole, isoTolerance, metricThread, preloadFromTorque, pressFit, pressFitGrip, socketHead } from '../../fasteners/index.js'
 import { Quantity } from '../../units/index.js'
-import { JOINTS, type Joint, type Prepared } from '../numbers.js'
+import { bondedEndOf, bossAt, hasCord, JOINTS, type Joint, type LegNumbers, type Prepared, partOf, pinAt, shaftOf } from '../numbers.js'
 import { clampLoadAt } from '../what-if.js'
 import { force, length, ratio, torque } from './bench.js'
+import { pressedJoints } from './cut-list.js'
 import { SCREW_FRICTION } from './tensioning.js'
 
 /** One group of screws, in the order of tightening. */
@@ -47,8 +48,8 @@ const ROOM = 296.15
 
 /** Screws in the order of tightening. @internal */
 export function tightening(leg: Prepared): TighteningStep[] {
-  const group = (name: 'stack' | 'motor', what: string): TighteningStep => {
-    const bolts = leg.x.bolts[name]
+  const group = (name: string, what: string): TighteningStep => {
+    const bolts = partOf(leg.x.bolts, name, 'group of bolts')
     const { preload: clamp, after: left } = clampLoadAt(leg, name)
     const after = (days: number) => ratio(left(days, ROOM) / clamp)
     return {
@@ -65,7 +66,20 @@ export function tightening(leg: Prepared): TighteningStep[] {
         : 'the print creeps under the heads: tighten again as below',
     }
   }
-  const { shaft } = leg.x
+  const ofMotors = JOINTS.flatMap((joint) => {
+    const name = leg.x.joints[joint].motorBolts
+    return name === undefined ? [] : [group(name, `motor on its plate, ${joint}`)]
+  })
+  const stack = leg.x.plates[leg.x.joints.hip.plate ?? '']?.bolts
+  return [
+    ...ofMotors,
+    ...(stack === undefined ? [] : [group(stack, 'stack of plate and hip housing')]),
+    ...(leg.x.joints.hip.shaft === undefined ? [] : [endCap(leg.x)]),
+  ]
+}
+
+function endCap(x: LegNumbers): TighteningStep {
+  const shaft = shaftOf(x)
   const { preload } = preloadFromTorque.si({
     torque: shaft.innerTighteningTorque,
     thread: metricThread.si(shaft.innerThread),
@@ -75,29 +89,24 @@ export function tightening(leg: Prepared): TighteningStep[] {
     holeDiameter: clearanceHole.si(shaft.innerThread).medium,
     prevailingTorque: 0,
   })
-  return [
-    group('motor', 'motor on its plate, hip'),
-    group('motor', 'motor on its plate, knee'),
-    group('stack', 'stack of plate and hip housing'),
-    {
-      what: 'end cap of the hip shaft',
-      thread: shaft.innerThread,
-      count: 1,
-      torque: torque(shaft.innerTighteningTorque),
-      passes: [torque(shaft.innerTighteningTorque)],
-      preload: force(preload),
-      afterDay: undefined,
-      afterWeek: undefined,
-      remark: 'hold the shaft, not the leg',
-    },
-  ]
+  return {
+    what: 'end cap of the hip shaft',
+    thread: shaft.innerThread,
+    count: 1,
+    torque: torque(shaft.innerTighteningTorque),
+    passes: [torque(shaft.innerTighteningTorque)],
+    preload: force(preload),
+    afterDay: undefined,
+    afterWeek: undefined,
+    remark: 'hold the shaft, not the leg',
+  }
 }
 
 /** Pins in the order of pressing. @internal */
 export function presses(leg: Prepared): PressStep[] {
-  return JOINTS.map((joint) => {
+  return pressedJoints(leg.x).map((joint) => {
     const pin = leg.pins[joint]
-    const boss = leg.x.bosses[joint]
+    const boss = bossAt(leg.x, joint)
     const { modulus, poissonRatio, material, frictionOnSteel } = leg.bosses[joint]
     const { upper, lower } = isoTolerance.si({ diameter: pin.diameter, zone: pin.zone })
     const interference = pin.diameter + (upper + lower) / 2 - boss.hole
@@ -117,7 +126,7 @@ export function presses(leg: Prepared): PressStep[] {
     })
     return {
       joint,
-      pin: leg.x.pins[joint].size,
+      pin: pinAt(leg.x, joint).size,
       hole: length(boss.hole),
       interference: length(interference),
       pressingForce: force(axialForce),
@@ -127,14 +136,11 @@ export function presses(leg: Prepared): PressStep[] {
 }
 
 /** Cord ends that are bonded. @internal */
-export function bonds({ x, drives }: Prepared): BondStep[] {
-  const { bondedEnd } = x
-  if (bondedEnd === undefined) return []
-  return JOINTS.filter((joint) => x.drives[joint].ends === 'bondedFerrule').map((joint) => ({
-    joint,
-    adhesive: bondedEnd.adhesive,
-    bondedLength: length(bondedEnd.length),
-    gap: length((bondedEnd.socketDiameter - drives[joint].cord.diameter) / 2),
-    mechanicalLock: bondedEnd.mechanicalLock,
-  }))
-}
+export const bonds = ({ x, drives }: Prepared): BondStep[] =>
+  JOINTS.filter((joint) => hasCord(x, joint)).flatMap((joint) => {
+    const bonded = bondedEndOf(x, joint)
+    if (bonded === undefined) return []
+    const { adhesive, length: bondedLength, socketDiameter, mechanicalLock } = bonded
+    const gap = length((socketDiameter - drives[joint].cord.diameter) / 2)
+    return [{ joint, adhesive, bondedLength: length(bondedLength), gap, mechanicalLock }]
+  })

@@ -1,6 +1,6 @@
+import type { Leg } from '../document/describe.js'
 import { knownOptions } from '../options.js'
 import { escaped, htmlDocument, htmlSection } from '../report/html-parts.js'
-import type { Leg } from '../specification/describe.js'
 import { ASSEMBLY_OPTIONS, type AssemblyOptions, assemblyPlan } from './assembly.js'
 import { assemblyPage } from './assembly-text.js'
 import { CONTROL_OPTIONS, type ControlOptions, controlSheet } from './control.js'

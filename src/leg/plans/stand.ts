@@ -1,11 +1,23 @@
 import { type Kind, Quantity } from '../../units/index.js'
 import { checkReserves } from '../assess/quick.js'
+import type { Leg } from '../document/describe.js'
 import { standingLoad, uprightCompliance } from '../foot-result.js'
 import { headerOf } from '../learning/logs.js'
 import { COLUMNS, type MeasurementId, ratioOf, retentionOf } from '../learning/measurements.js'
-import { type End, JOINTS, type Joint, type LegNumbers, legNumbers, type Prepared, prepare } from '../numbers.js'
+import {
+  airNamed,
+  driveOf,
+  type End,
+  hasCord,
+  JOINTS,
+  type Joint,
+  type LegNumbers,
+  legNumbers,
+  motorOf,
+  type Prepared,
+  prepare,
+} from '../numbers.js'
 import { CAUTIONS } from '../report/content.js'
-import type { Leg } from '../specification/describe.js'
 import { caseState, driveAt, heatAt } from '../what-if.js'
 import { angle, benchDrive, force, length, ratio } from './bench.js'
 import { displayed } from './show.js'
@@ -64,13 +76,23 @@ export function standPlan(leg: Leg): StandPlan {
   const at = (end: End) => prepare(x, end)
   const ends = [at('pessimistic'), at('typical'), at('optimistic')] as const
   const measurements = [
-    ...JOINTS.flatMap((joint) => [friction(leg, x, joint), windup(leg, x, joint), pretension(leg, x, joint), pullOut(leg, x, joint)]),
+    ...JOINTS.filter((joint) => hasCord(x, joint)).flatMap((joint) => [
+      friction(leg, x, joint),
+      windup(leg, x, joint),
+      pretension(leg, x, joint),
+      pullOut(leg, x, joint),
+    ]),
     heating(leg, x),
     foot(leg, ends),
   ].sort((a, b) => b.information - a.information || (a.log < b.log ? -1 : 1))
   return displayed({ leg, measurements, cautions: CAUTIONS }, standPage)
 }
 
+interface Band {
+  readonly low: number
+  readonly typical: number
+  readonly high: number
+}
 type Variation = (x: LegNumbers, which: 'low' | 'high') => LegNumbers
 
 /** How far reserves move while a field runs through its range. */
@@ -88,10 +110,10 @@ function informationOf(x: LegNumbers, vary: Variation): { information: number; m
   return { information, moves }
 }
 
-const withDrive = (x: LegNumbers, joint: Joint, change: Partial<LegNumbers['drives']['hip']>): LegNumbers => ({
-  ...x,
-  drives: { ...x.drives, [joint]: { ...x.drives[joint], ...change } },
-})
+const withDrive = (x: LegNumbers, joint: Joint, change: { friction: Band } | { endRetention: Band }): LegNumbers => {
+  const drive = { ...driveOf(x, joint, 'cord'), ...change }
+  return { ...x, joints: { ...x.joints, [joint]: { ...x.joints[joint], drive } } }
+}
 const withCord = (x: LegNumbers, name: string, change: Partial<LegNumbers['cords'][string]>): LegNumbers => ({
   ...x,
   cords: { ...x.cords, [name]: { ...(x.cords[name] as LegNumbers['cords'][string]), ...change } },
@@ -120,7 +142,7 @@ function measurement(
 }
 
 function friction(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
-  const { friction: band } = x.drives[joint]
+  const { friction: band } = driveOf(x, joint, 'cord')
   return measurement(
     leg,
     x,
@@ -131,7 +153,7 @@ function friction(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
       how: 'Lay the cord over the pinion, held still. Hang a known weight on the slack end, pull the other with a scale until the cord creeps at a constant speed, then read both. Take at least three readings each at half a turn, one turn and one and a half turns, once dry and once wet.',
       caution: 'Weights fall: work low over a box, feet away.',
       predictedIs: 'taut over slack tension at half a turn',
-      corrects: `drives.${joint}.friction`,
+      corrects: `joints.${joint}.drive.friction`,
     },
     (n, which) => withDrive(n, joint, { friction: sure(band[which]) }),
     ({ drives }) => ratio(ratioOf(drives[joint].friction, TEST_WRAP)),
@@ -139,9 +161,9 @@ function friction(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
 }
 
 function windup(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
-  const name = x.drives[joint].cord
+  const name = driveOf(x, joint, 'cord').cord
   const { axialRigidity } = x.cords[name] as LegNumbers['cords'][string]
-  const torque = x.drives[joint].pretension * benchDrive(prepare(x), joint).drumRadius
+  const torque = driveOf(x, joint, 'cord').pretension * benchDrive(prepare(x), joint).drumRadius
   return measurement(
     leg,
     x,
@@ -161,7 +183,7 @@ function windup(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
 }
 
 function pretension(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
-  const name = x.drives[joint].cord
+  const name = driveOf(x, joint, 'cord').cord
   const { pretensionLeft } = x.cords[name] as LegNumbers['cords'][string]
   return measurement(
     leg,
@@ -176,7 +198,7 @@ function pretension(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
       corrects: `cords.${name}.pretensionLeft`,
     },
     (n, which) => withCord(n, name, { pretensionLeft: sure(pretensionLeft[which]) }),
-    (prepared) => force(x.drives[joint].pretension * shareLeft(prepared, joint, WEEK)),
+    (prepared) => force(driveOf(x, joint, 'cord').pretension * shareLeft(prepared, joint, WEEK)),
   )
 }
 
@@ -189,11 +211,11 @@ function pullOut(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
     {
       id: 'pullOut',
       joint,
-      what: `strength of the cord ends of the ${joint} (${x.drives[joint].ends})`,
+      what: `strength of the cord ends of the ${joint} (${driveOf(x, joint, 'cord').ends})`,
       how: 'Make five ends as you will make them for the leg, cured and bedded in, and pull each until it slips out or breaks; log the highest force of each, and keep the pieces.',
       caution: 'A breaking cord whips and throws its fitting: closed guard, eye protection, nobody in line.',
       predictedIs: 'breaking force',
-      corrects: `drives.${joint}.endRetention`,
+      corrects: `joints.${joint}.drive.endRetention`,
     },
     (n, which) => withDrive(n, joint, { endRetention: sure(band[which]) }),
     (prepared) => force(retentionOf(prepared, joint).typical * breakingStrength),
@@ -201,11 +223,12 @@ function pullOut(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
 }
 
 function heating(leg: Leg, x: LegNumbers): StandMeasurement {
-  const { windingToMount } = x.motor
   const { coolingFactor } = x.environment
   const joint = hardest(prepare(x))
+  const [name, motor] = [x.joints[joint].motor as string, motorOf(x, joint)]
+  const { temperature: air } = airNamed(x, 'normal')
   const { motion } = caseState(prepare(x), 'stand').joints[joint]
-  const held = (prepared: Prepared) => heatAt(prepared, { joint, motion, air: x.environment.normalAir, wind: 0, heating: 'held' })
+  const held = (prepared: Prepared) => heatAt(prepared, { joint, motion, air, wind: 0, heating: 'held' })
   const current = new Quantity(held(prepare(x)).heatingCurrent, 'peakPhaseCurrent')
   return measurement(
     leg,
@@ -217,16 +240,16 @@ function heating(leg: Leg, x: LegNumbers): StandMeasurement {
       how: `Turn the current vector slowly with ${current} peak per phase (the current of standing) so that all phases heat alike; log winding temperature (by resistance at the terminals), mounting face and air every minute for an hour, out of the wind. Leave out the first minutes, while the winding itself warms up.`,
       caution: 'Hot: the can burns and the print softens. Stop at the limits of the control sheet; never leave it alone.',
       predictedIs: 'mounting face above the air, settled',
-      corrects: 'environment.coolingFactor, motor.specificHeat, motor.windingToMount',
+      corrects: `environment.coolingFactor, motors.${name}.specificHeat, motors.${name}.windingToMount`,
     },
     // Hot with both: little cooling, much resistance on the way out of the winding.
     (n, which) => ({
       ...n,
       environment: { ...n.environment, coolingFactor: sure(coolingFactor[which]) },
-      motor: { ...n.motor, windingToMount: windingToMount * THERMAL_RANGE[which === 'low' ? 1 : 0] },
+      motors: { ...n.motors, [name]: { ...motor, windingToMount: motor.windingToMount * THERMAL_RANGE[which === 'low' ? 1 : 0] } },
     }),
     (prepared) => {
-      return new Quantity(held(prepared).mount - x.environment.normalAir, 'temperatureDifference')
+      return new Quantity(held(prepared).mount - air, 'temperatureDifference')
     },
   )
 }

@@ -1,7 +1,7 @@
 import { logarithmicPretensionLeft, residualWrap, takeUp, tensionerTakeUp, tensionPerScrewTurn } from '../../capstan/index.js'
 import { clearanceHole, metricThread, powerScrew, socketHead } from '../../fasteners/index.js'
 import type { Quantity } from '../../units/index.js'
-import type { Joint, Prepared } from '../numbers.js'
+import { airNamed, driveOf, type Joint, type Prepared } from '../numbers.js'
 import { angle, benchDrive, count, force, length, torque } from './bench.js'
 import type { CordCut } from './cut-list.js'
 
@@ -58,7 +58,7 @@ const YEAR = 31_557_600
 
 /** Winding of one drive. @internal */
 export function winding(leg: Prepared, joint: Joint): Winding {
-  const { arrangement } = leg.x.drives[joint]
+  const { arrangement } = driveOf(leg.x, joint, 'cord')
   const { middle, travel, pinionWrap, drumWrap } = benchDrive(leg, joint)
   const turns = pinionWrap / (2 * Math.PI)
   const other = { clockwise: 'counter-clockwise', 'counter-clockwise': 'clockwise' } as const
@@ -82,10 +82,10 @@ export function winding(leg: Prepared, joint: Joint): Winding {
 
 /** Setting of one tensioner. @internal */
 export function tensionerSetting(leg: Prepared, { joint, workingLength }: CordCut, beddingStrain: number): TensionerSetting {
-  const { pretension, tensioner, centreDistance } = leg.x.drives[joint]
+  const { pretension, tensioner, centreDistance } = driveOf(leg.x, joint, 'cord')
   const { cord, pretensionLeft } = leg.drives[joint]
-  const frame = joint === 'hip' ? leg.plate : leg.links.upper
-  const { assemblyTemperature, coldAir, hotAir } = leg.x.environment
+  const frame = joint === 'hip' ? leg.plates.hip : leg.links.upper
+  const { assemblyTemperature } = leg.x.environment
   const taken = (air: number) =>
     takeUp.si({
       workingLength: workingLength.si,
@@ -98,7 +98,7 @@ export function tensionerSetting(leg: Prepared, { joint, workingLength }: CordCu
       frameExpansion: frame.thermalExpansion,
       cordExpansion: cord.thermalExpansion,
     })
-  const [cold, hot] = [taken(coldAir), taken(hotAir)]
+  const [cold, hot] = [taken(airNamed(leg.x, 'cold').temperature), taken(airNamed(leg.x, 'hot').temperature)]
   const { elastic, slack } = cold
   const total = Math.max(cold.total, hot.total)
   const { pitch, pitchDiameter } = metricThread.si(tensioner.thread)
@@ -141,7 +141,7 @@ export function tensionerSetting(leg: Prepared, { joint, workingLength }: CordCu
  * specification gives for a year. LCP and aramid relax like this; UHMWPE loses more in the first days. @internal
  */
 export function shareLeft(leg: Prepared, joint: Joint, time: number, yearShare = leg.drives[joint].pretensionLeft): number {
-  const { pretension } = leg.x.drives[joint]
+  const { pretension } = driveOf(leg.x, joint, 'cord')
   const ask = { pretension, axialRigidity: leg.drives[joint].cord.axialRigidity, from: HOUR }
   // 1/share - 1 is proportional to the creep per decade: one evaluation gives the creep that leads to the year's share.
   const unit = 1 / logarithmicPretensionLeft.si({ ...ask, perDecade: 1, to: YEAR }).share - 1

@@ -1,9 +1,11 @@
-import { InputError, type Issue, Quantity, show } from '../../units/index.js'
-import { describeLeg, type Leg } from '../specification/describe.js'
+import { type In, InputError, type Issue, type Kind, Quantity, quantity, show } from '../../units/index.js'
+import { describeLeg, type Leg } from '../document/describe.js'
+import { newPlaces, valueAt } from '../document/earlier-paths.js'
 
 /**
- * Fields to change, by path: `{ 'drives.knee.pretension': '220 N', 'bolts.stack.rows[0]': '10 mm', sink: undefined }`. Values are
- * what the specification takes there; `undefined` takes a field out, so that its default comes back.
+ * Fields to change, by path: `{ 'joints.knee.drive.pretension': '220 N', 'bolts.stack.pattern.distances[0]': '10 mm' }`. Values are
+ * what the document takes there; `undefined` takes a field out, so that its default comes back. Paths of version 3
+ * (`'drives.knee.pretension'`) are understood for one version.
  */
 export type LegChanges = Readonly<Record<string, unknown>>
 
@@ -20,25 +22,46 @@ export function withFields(leg: Leg, changes: LegChanges): Leg {
     issues.push({
       path: 'changes',
       given: show(changes),
-      accepts: "must name at least one field, such as { 'drives.knee.pretension': '220 N' }",
+      accepts: "must name at least one field, such as { 'joints.knee.drive.pretension': '220 N' }",
     })
-  for (const path of paths) {
-    const changed = put(next, stepsOf(path), (changes as Record<string, unknown>)[path])
-    if (changed === undefined || path === 'defaults' || path.startsWith('defaults.'))
-      issues.push({ path, given: show(changes[path]), accepts: 'must be the path of a field of the leg, such as drives.knee.pretension' })
+  const moved = paths.flatMap((path) => placesOf(leg, path, changes[path]))
+  for (const { path, to, value } of moved) {
+    const changed = put(next, stepsOf(to), value)
+    if (changed === undefined || to === 'defaults' || to.startsWith('defaults.'))
+      issues.push({
+        path,
+        given: show(changes[path]),
+        accepts: 'must be the path of a field of the leg, such as joints.knee.drive.pretension',
+      })
     else next = changed as Record<string, unknown>
   }
   if (issues.length > 0) throw new InputError('withFields', issues)
-  const stillOpen = leg.defaults.filter(({ path }) => !paths.some((one) => path === one || under(path, one) || under(one, path)))
+  const stillOpen = leg.defaults.filter(({ path }) => !moved.some(({ to: one }) => path === one || under(path, one) || under(one, path)))
   return describeLeg({ ...next, defaults: stillOpen } as unknown as Leg)
 }
 
-/** The value at a path of a leg. */
-export const fieldAt = (leg: Leg, path: string): unknown =>
-  stepsOf(path).reduce<unknown>(
-    (at, step) => (isRecord(at) && Object.hasOwn(at, step) ? (at as Record<string, unknown>)[step] : undefined),
-    leg,
-  )
+/** The value at a path of a leg. A path of version 3 leads to where the field is now. */
+export const fieldAt = (leg: Leg, path: string): unknown => valueAt(leg, newPlaces(leg, path)?.[0]?.path ?? path)
+
+/** Where a change goes: at its path, or at the places that a path of version 3 has become. */
+function placesOf(leg: Leg, path: string, value: unknown): { path: string; to: string; value: unknown }[] {
+  const places = newPlaces(leg, path)
+  if (places === undefined || places.length === 0) return [{ path, to: path, value }]
+  return places.map(({ path: to, factor, kind }) => ({ path, to, value: scaled(leg, to, value, factor, kind) }))
+}
+
+/** A value for a place that holds it with a factor. What cannot be read stays as it is: the reader reports it. */
+function scaled(leg: Leg, to: string, value: unknown, factor: number | undefined, kind: Kind | undefined): unknown {
+  if (factor === undefined || value === undefined) return value
+  const now = valueAt(leg, to)
+  const own = kind === undefined ? (now instanceof Quantity ? now.kind : undefined) : 'count'
+  if (own === undefined) return value
+  try {
+    return new Quantity(factor * quantity(own as 'count', value as In<'count'>).si, kind ?? own)
+  } catch {
+    return value
+  }
+}
 
 const under = (path: string, section: string) => path.startsWith(`${section}.`) || path.startsWith(`${section}[`)
 const stepsOf = (path: string) => path.replaceAll(/\[(\d+)\]/g, '.$1').split('.')

@@ -4,7 +4,7 @@ import { sensitivity } from '../../study/index.js'
 import { insulationClasses } from '../../thermal/index.js'
 import { Quantity } from '../../units/index.js'
 import { legFormula } from '../as-formula.js'
-import { JOINTS, legNumbers, type Prepared, prepare } from '../numbers.js'
+import { airNamed, driveOf, gaitNamed, JOINTS, legNumbers, motorOf, type Prepared, prepare, seasonDays, stallTimeOf } from '../numbers.js'
 import { footPathOf } from '../parts/motion/stride.js'
 import { afterYears } from '../parts/transmission/cord/checks.js'
 import type { Assessment } from '../result.js'
@@ -125,22 +125,22 @@ const celsius = (kelvin: number) => Number((kelvin - 273.15).toFixed(2))
 const STALL_POINTS = 24
 
 function stallTemperatures(leg: Prepared): Chart {
-  const { usage, environment, motor } = leg.x
-  const { stallTime } = usage
+  const { temperature: hotAir } = airNamed(leg.x, 'hot')
+  const stallTime = stallTimeOf(leg.x)
   const state = caseState(leg, 'stall')
   const [unit, factor] = stallTime > 3 * 3600 ? (['h', 3600] as const) : stallTime > 300 ? (['min', 60] as const) : (['s', 1] as const)
   const series: Series[] = []
   let lost = ''
   for (const joint of JOINTS) {
-    const winding: [number, number][] = [[0, celsius(environment.hotAir)]]
-    const mount: [number, number][] = [[0, celsius(environment.hotAir)]]
+    const winding: [number, number][] = [[0, celsius(hotAir)]]
+    const mount: [number, number][] = [[0, celsius(hotAir)]]
     for (let i = 1; i <= STALL_POINTS; i++) {
       // Early times closer together: that is where most happens.
       const time = stallTime * (i / STALL_POINTS) ** 2
       const heat = heatAt(leg, {
         joint,
         motion: state.joints[joint].motion,
-        air: environment.hotAir,
+        air: hotAir,
         wind: 0,
         heating: 'held',
         heldFor: time,
@@ -161,8 +161,13 @@ function stallTemperatures(leg: Prepared): Chart {
     y: { title: 'temperature', unit: '°C' },
     series,
     rules: [
-      { name: `plate (${leg.plate.material.name}) softens`, at: celsius(leg.plate.softening) },
-      { name: `winding, class ${motor.windingClass}`, at: celsius(insulationClasses[motor.windingClass].si) },
+      ...JOINTS.flatMap((joint) => [
+        { name: `plate (${leg.plates[joint].material.name}) softens`, at: celsius(leg.plates[joint].softening) },
+        {
+          name: `winding, class ${motorOf(leg.x, joint).windingClass}`,
+          at: celsius(insulationClasses[motorOf(leg.x, joint).windingClass].si),
+        },
+      ]).filter(({ name }, i, all) => all.findIndex((one) => one.name === name) === i),
     ],
   })
 }
@@ -180,7 +185,7 @@ function pretensionOverTime(leg: Prepared): Chart {
         points: Array.from({ length: 25 }, (_, i) => {
           const months = i / 2
           const left = afterYears.si({
-            set: leg.x.drives[joint].pretension,
+            set: driveOf(leg.x, joint, 'cord').pretension,
             left: leg.drives[joint].pretensionLeft,
             years: months / 12,
           })
@@ -199,43 +204,49 @@ function pretensionOverTime(leg: Prepared): Chart {
 function clampOverSeason(leg: Prepared): Chart {
   const state = caseState(leg, 'walk')
   const { heat } = state.joints.knee
-  const mount = Math.min(heat.mount, leg.plate.softening)
-  const { days } = leg.x.usage
+  const mount = Math.min(heat.mount, leg.plates.knee.softening)
+  const days = seasonDays(leg.x)
+  const [stack, motor] = [leg.x.plates[leg.x.joints.hip.plate ?? '']?.bolts, leg.x.joints.knee.motorBolts]
   const groups = [
-    ['stack', 'stack bolts', (mount + state.air) / 2],
-    ['motor', 'motor bolts', mount],
+    [stack, 'stack bolts', (mount + state.air) / 2],
+    [motor, 'motor bolts', mount],
   ] as const
   return lineChart({
     title: 'Clamp load of a bolt over the season',
     description: `Preload left in each bolt after embedding and creep of the clamped layers, day by day, with walking for ${String(new Quantity(leg.x.usage.walkingTime, 'time'))} a day at the temperature of walking.`,
     x: { title: 'time', unit: 'days' },
     y: { title: 'clamp load', unit: 'N', zero: true },
-    series: groups.map(([group, name, temperature]) => {
+    series: groups.flatMap(([group, name, temperature]) => {
+      if (group === undefined) return []
       const { preload, after } = clampLoadAt(leg, group)
       const points: [number, number][] = [[0, Number(preload.toFixed(1))]]
       for (let i = 1; i <= 20; i++) {
         const day = days * (i / 20) ** 3
         points.push([Number(day.toPrecision(5)), Number(after(day, temperature, leg.x.usage.walkingTime).toFixed(1))])
       }
-      return { name, points }
+      return [{ name, points }]
     }),
   })
 }
 
 function reach(leg: Prepared): Chart {
-  const { links, joints, usage, robot } = leg.x
+  const { links, joints, robot } = leg.x
   const length = (x: number) => new Quantity(x, 'length')
-  const range = ({ from, to }: { from: number; to: number }) => ({
-    lowest: new Quantity(from, 'angle'),
-    highest: new Quantity(to, 'angle'),
+  const range = ({ lowest, highest }: { lowest: number; highest: number }) => ({
+    lowest: new Quantity(lowest, 'angle'),
+    highest: new Quantity(highest, 'angle'),
   })
   const kinematic = threeJointLeg({
     hipOffset: length(links.hipOffset),
     upperLink: length(links.upper.length),
     lowerLink: length(links.lower.length),
-    limits: { sidewaysHip: range(joints.sidewaysHip), hip: range(joints.hip), knee: range(joints.knee) },
+    limits: {
+      sidewaysHip: range(joints.sidewaysHip?.range ?? { lowest: -1e-6, highest: 1e-6 }),
+      hip: range(joints.hip.range),
+      knee: range(joints.knee.range),
+    },
   })
-  const { walk } = usage
+  const walk = gaitNamed(leg.x, 'walk')
   return reachChart(
     kinematic,
     footPathOf({ ...walk, hipOffset: links.hipOffset, height: robot.standHeight }, walk.stepLength / walk.speed / walk.dutyFactor),

@@ -2,10 +2,10 @@ import { legDynamics, stanceForce, strideDemand, threeJointLeg } from '../../kin
 import { currentsForTorque, speedAtCurrent } from '../../thermal/index.js'
 import { Quantity } from '../../units/index.js'
 import { placeOf } from '../calculation.js'
-import { JOINTS, type Joint, type Prepared } from '../numbers.js'
+import { controllerOf, driveOf, JOINTS, type Joint, motorOf, type Prepared } from '../numbers.js'
 import { stance as stanceOf } from '../parts/load/values.js'
 import { footPathOf, rodOf } from '../parts/motion/stride.js'
-import { branchOf } from '../pose.js'
+import { branchOf, massOf } from '../pose.js'
 import { calculationFor, caseState } from '../what-if.js'
 
 /** Speed and torque, SI, in size. */
@@ -25,7 +25,7 @@ const LIMIT_POINTS = 24
 
 /** Speed and torque at each motor's shaft over strides of walk and trot, links as rods with their mass and rotors included; a gait that the leg cannot follow is left out. */
 export function gaitClouds(leg: Prepared): readonly GaitCloud[] {
-  const { links, motor, drives } = leg.x
+  const { links } = leg.x
   const length = (x: number) => new Quantity(x, 'length')
   const kinematic = threeJointLeg({
     hipOffset: length(links.hipOffset),
@@ -43,13 +43,13 @@ export function gaitClouds(leg: Prepared): readonly GaitCloud[] {
   }
   const dynamics = legDynamics(kinematic, {
     hipLink: { mass: '0 kg', centreOfMass: { x: '0 m', y: '0 m', z: '0 m' } },
-    upperLink: rod(links.upper),
-    lowerLink: rod(links.lower),
+    upperLink: rod({ mass: massOf(leg, 'upper'), length: links.upper.length }),
+    lowerLink: rod({ mass: massOf(leg, 'lower'), length: links.lower.length }),
   })
   const drive = (joint: Joint) => ({
     ratio: leg.drives[joint].ratio,
-    efficiency: drives[joint].efficiency,
-    rotorInertia: new Quantity(motor.rotorInertia, 'momentOfInertia'),
+    efficiency: driveOf(leg.x, joint, 'cord').efficiency,
+    rotorInertia: new Quantity(motorOf(leg.x, joint).rotorInertia, 'momentOfInertia'),
   })
   return (['walk', 'trot'] as const).flatMap((id) => {
     const calculation = calculationFor(leg)
@@ -87,7 +87,8 @@ export function gaitClouds(leg: Prepared): readonly GaitCloud[] {
 /** Motor limit at the open-circuit supply voltage, from the controller's current limit to its highest speed, the winding as warm as after walking. */
 export function motorLimit(leg: Prepared): readonly Point[] {
   const { heat } = caseState(leg, 'walk').joints.knee
-  const { motor, supply, controller } = leg.x
+  const { supply } = leg.x
+  const [motor, controller] = [motorOf(leg.x, 'knee'), controllerOf(leg.x, 'knee')]
   const perTorque = currentsForTorque.si({ torque: 1, backEmfConstant: heat.backEmfConstant }).peakPhase
   const points: Point[] = [[0, controller.currentLimit / perTorque]]
   for (let i = LIMIT_POINTS; i >= 0; i--) {

@@ -35,6 +35,11 @@ export class Calculation<D = unknown> {
     this.#engine = new Engine(this.instances, this.recording, options.answers ?? {}, (cell) => this.#read(cell))
   }
 
+  /** The document whose leaves it holds. */
+  get document(): D {
+    return this.#document
+  }
+
   /** Values calculated so far. */
   get worked(): number {
     return this.#engine.worked

@@ -12,6 +12,7 @@ export const INDICES = [
   'link',
   'boltGroup',
   'material',
+  'print',
   'stance',
   'event',
   'air',

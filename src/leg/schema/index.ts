@@ -3,8 +3,8 @@
  *
  * @module
  */
-export type { DataFields, Field, Fields, GivenFields, Section } from './field.js'
+export type { DataFields, Field, Fields, GivenFields, OwnMaterial, OwnValue, Section } from './field.js'
 export { jsonSchemaOf } from './json-schema.js'
-export { acceptedBy, meant } from './leaf.js'
+export { acceptedBy, designations, meant } from './leaf.js'
 export { defaultsOf, exactlyOneIssues, type LegDefault, placeAt, referencesOf, salvaged } from './walk.js'
 export { zodOf } from './zod.js'

@@ -1,11 +1,9 @@
 import { fibreNames } from '../../capstan/index.js'
 import { metricThread, parallelPin, propertyClass, smallBallBearing } from '../../fasteners/index.js'
 import { type In, InputError, type Kind, kindRow, kindWords, nearNames, Quantity, quantity, quantityFromJSON } from '../../units/index.js'
-import { materialFrom } from '../specification/own-material.js'
 import type { Band, Field, Table } from './field.js'
-
-/** A value that is not accepted. The message says what is. */
-export class Rejection extends Error {}
+import { materialFrom } from './own-material.js'
+import { Rejection } from './rejection.js'
 
 /** A field that holds one value, not further fields. */
 export type Leaf = Exclude<
@@ -28,6 +26,9 @@ export const TABLES: { readonly [T in Table]: { readonly what: string; readonly 
   bearing: { what: 'a small ball bearing', names: () => smallBallBearing.designations },
   fibre: { what: 'a cord fibre', names: fibreNames },
 }
+
+/** Names of the rows of a table. */
+export const designations = (table: Table): readonly string[] => TABLES[table].names()
 
 /** The value of a leaf as it is kept. Throws a `Rejection`. */
 export function readLeaf(field: Leaf, given: unknown): unknown {

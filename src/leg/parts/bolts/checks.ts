@@ -1,4 +1,5 @@
 import type { Check } from '../../cases/check.js'
+import type { Joint, LegNumbers } from '../../numbers.js'
 import { ZONE } from '../prints/values.js'
 import * as loads from './loads.js'
 import * as tightening from './tightening.js'
@@ -25,9 +26,16 @@ const SIDES = {
   },
 } as const
 
+/** The group that holds the plate of the hip, and that of a joint's motor. */
+const GROUPS = {
+  stack: (x: LegNumbers) => groupOr(x.plates[x.joints.hip.plate ?? '']?.bolts, 'the plate of the hip has no bolts of its own'),
+  motor: (x: LegNumbers, joint: Joint) => groupOr(x.joints[joint].motorBolts, 'no bolts are given for its motor'),
+}
+const groupOr = (boltGroup: string | undefined, why: string) => (boltGroup === undefined ? why : { boltGroup })
+
 function checksOf(group: 'stack' | 'motor'): readonly Check[] {
   const { name, scope, pressure, pressureAllowed, notPressed, shear, slip } = SIDES[group]
-  const of = { boltGroup: group }
+  const of = GROUPS[group]
   return [
     {
       id: `${group}Bolt.tightening`,
@@ -94,7 +102,7 @@ function checksOf(group: 'stack' | 'motor'): readonly Check[] {
     {
       id: `${group}Bolt.zone`,
       part: `print under the heads of the ${group} bolts`,
-      scope: 'leg',
+      scope,
       of,
       demand: tightening.zoneNeeded,
       capacity: tightening.zoneSolid,
@@ -115,7 +123,7 @@ export const boltChecks: readonly Check[] = [
     consequence: 'fails to work',
     kind: 'force',
     scope: 'leg',
-    of: { boltGroup: 'stack' },
+    of: GROUPS.stack,
     when: ['moves', 'shock'],
     demand: loads.stackPull,
     capacity: loads.separationPull,
@@ -130,7 +138,7 @@ export const boltChecks: readonly Check[] = [
     consequence: 'breaks',
     kind: 'force',
     scope: 'leg',
-    of: { boltGroup: 'stack' },
+    of: GROUPS.stack,
     when: ['oneMoment'],
     demand: loads.stackPull,
     capacity: loads.overloadPull,

@@ -2,7 +2,7 @@ import { clampLoadQuasiElastic, embeddingLoss } from '../../../fasteners/index.j
 import { equivalentTime, findleyStrain } from '../../../materials/index.js'
 import { field } from '../../leaves.js'
 import { line, type Of, type Use, value } from '../../run/index.js'
-import { airTemperature, day, days, hour, walkingTime } from '../load/fields.js'
+import { airTemperature, days, hour, season, walkingTime } from '../load/fields.js'
 import { layered } from '../materials/fields.js'
 import { creepCoefficient, creepExponent, creepShift, modulus, softening } from '../materials/values.js'
 import { hipOf } from '../motion/values.js'
@@ -22,13 +22,7 @@ const settledOf = line('clamp load after embedding', { preload: 'force', loss: '
   Math.max(0, x.preload - x.loss),
 )
 const walked = line('time walked in a season', { days: 'count', perDay: 'time' }, 'time', 'days · perDay', (x) => x.days * x.perDay)
-const calendar = line(
-  'time that creep counts',
-  { days: 'count', day: 'time', warm: 'time' },
-  'time',
-  'days · day + warm',
-  (x) => x.days * x.day + x.warm,
-)
+const calendar = line('time that creep counts', { season: 'time', warm: 'time' }, 'time', 'season + warm', (x) => x.season + x.warm)
 const stressOf = line(
   'stress at a small strain',
   { strain: 'strain', modulus: 'modulus' },
@@ -115,7 +109,7 @@ export function clampLeft(use: Use<'boltGroup'>, temperature: number): number {
   const walking = use.run(walked, { days: use(days), perDay: use(walkingTime) })
   const shift = creepShift(use, layer, temperature)
   const warm = use.run(equivalentTime, { time: walking, shift: shift ?? 1 })
-  const all = grown(use, layer, use.run(calendar, { days: use(days), day: use(day), warm }))
+  const all = grown(use, layer, use.run(calendar, { season: use(season), warm }))
   const again = use(bolts.retightened)
   const ratio = again ? use.run(since, { grown: all, week: grown(use, layer, use(bolts.week)) }) : all
   return use.run(clampLoadQuasiElastic, {

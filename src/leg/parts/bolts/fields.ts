@@ -1,10 +1,15 @@
 import { clearanceHole, hexNut, metricThread, propertyClass, socketHead, washer } from '../../../fasteners/index.js'
-import { field, optional, record, references, word } from '../../leaves.js'
-import type { LegNumbers } from '../../numbers.js'
+import { field, optional, record, reference, references, word } from '../../leaves.js'
+import { JOINTS, type LegNumbers, partOf } from '../../numbers.js'
 import { constant } from '../../run/index.js'
 
-type Group = 'stack' | 'motor'
-const groupOf = (x: LegNumbers, { boltGroup }: { readonly boltGroup: Group }) => x.bolts[boltGroup]
+const groupOf = (x: LegNumbers, { boltGroup }: { readonly boltGroup: string }) => partOf(x.bolts, boltGroup, 'group of bolts')
+/** How the bolts of a group sit. Throws where the document has another pattern. */
+function patternOf<K extends 'rows' | 'circle'>(x: LegNumbers, at: { readonly boltGroup: string }, kind: K) {
+  const { pattern } = groupOf(x, at)
+  if (pattern.kind === kind) return pattern as Extract<typeof pattern, { readonly kind: K }>
+  throw new RangeError(`the bolts ${at.boltGroup} have no pattern of ${kind}`)
+}
 
 export const thread = record('bolts.thread', ['boltGroup'], (x, at) => metricThread.si(groupOf(x, at).thread))
 export const head = record('bolts.head', ['boltGroup'], (x, at) => socketHead.si(groupOf(x, at).thread))
@@ -24,9 +29,17 @@ export const thicknesses = record('bolts.thickness', ['boltGroup'], (x, at) => g
 /** Materials of the clamped layers. */
 export const layers = references('bolts.layers', ['boltGroup'], 'material', (x, at) => groupOf(x, at).stack.map(({ material }) => material))
 
-export const distances = record('bolts.distances', [], (x) => x.bolts.stack.rows)
-export const leverArm = field('bolts.leverArm', [], 'length', (x) => x.bolts.stack.leverArm)
-export const circleDiameter = field('bolts.circleDiameter', [], 'length', (x) => x.bolts.motor.circleDiameter)
+export const distances = record('bolts.distances', ['boltGroup'], (x, at) => patternOf(x, at, 'rows').distances)
+export const leverArm = field('bolts.leverArm', ['boltGroup'], 'length', (x, at) => patternOf(x, at, 'rows').leverArm)
+export const circleDiameter = field('bolts.circleDiameter', ['boltGroup'], 'length', (x, at) => patternOf(x, at, 'circle').diameter)
+
+/** How the plate that a group holds is printed, or the plate of the motor that it holds. */
+export const print = reference('bolts.print', ['boltGroup'], 'print', (x, { boltGroup }) => {
+  const held = Object.values(x.plates).find(({ bolts }) => bolts === boltGroup)
+  const joint = JOINTS.find((one) => x.joints[one].motorBolts === boltGroup)
+  const under = joint === undefined ? undefined : x.plates[x.joints[joint].plate ?? '']
+  return (held ?? under)?.print ?? 'default'
+})
 
 export const boltModulus = constant('bolts.modulus', {
   kind: 'modulus',

@@ -36,7 +36,7 @@ const nearSoftening = line(
 /** Pull on the hardest loaded bolt of the stack: the foot force tips the bracket about its edge. */
 export const stackPull = value(
   'bolts.stackPull',
-  ['leg', 'event'],
+  ['boltGroup', 'event'],
   (use) =>
     use.run(boltGroupTipping, {
       distances: use(bolts.distances),

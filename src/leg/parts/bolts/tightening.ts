@@ -57,7 +57,7 @@ export const noPocket = value('bolts.noPocket', ['boltGroup'], (use) => {
 
 /** Diameter round the hole that must be solid: what head or washer presses on. */
 export const zoneNeeded = value('bolts.zoneNeeded', ['boltGroup'], (use) => use(bearingDiameter))
-const zone = value('bolts.zone', ['boltGroup'], (use) => solidZone(use, use(bolts.holeDiameter), use(zoneNeeded)))
+const zone = value('bolts.zone', ['boltGroup'], (use) => solidZone(use, use(bolts.print), use(bolts.holeDiameter), use(zoneNeeded)))
 /** Diameter round the hole that is solid. */
 export const zoneSolid = value('bolts.zoneSolid', ['boltGroup'], (use) => use(zone).solid)
 export const zoneRemark = value('bolts.zoneRemark', ['boltGroup'], (use) => (use(zone).byInfill ? BY_INFILL : undefined))

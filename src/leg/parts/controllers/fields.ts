@@ -1,11 +1,20 @@
 import { field } from '../../leaves.js'
+import { type LegNumbers, partOf } from '../../numbers.js'
 import { constant } from '../../run/index.js'
 
-export const onResistance = field('controller.onResistance', ['controller'], 'electricalResistance', (x) => x.controller.onResistance)
-export const switchingLoss = field('controller.switchingLoss', ['controller'], 'power', (x) => x.controller.switchingLoss)
-export const currentLimit = field('controller.currentLimit', ['controller'], 'peakPhaseCurrent', (x) => x.controller.currentLimit)
-export const temperatureLimit = field('controller.temperatureLimit', ['controller'], 'temperature', (x) => x.controller.temperatureLimit)
-export const toAir = field('controller.toAir', ['controller'], 'thermalResistance', (x) => x.controller.toAir)
+const boardIn = (x: LegNumbers, { controller }: { readonly controller: string }) => partOf(x.controllers, controller, 'controller')
+
+export const onResistance = field('controller.onResistance', ['controller'], 'electricalResistance', (x, at) => boardIn(x, at).onResistance)
+export const switchingLoss = field('controller.switchingLoss', ['controller'], 'power', (x, at) => boardIn(x, at).switchingLoss)
+export const currentLimit = field('controller.currentLimit', ['controller'], 'peakPhaseCurrent', (x, at) => boardIn(x, at).currentLimit)
+export const temperatureLimit = field(
+  'controller.temperatureLimit',
+  ['controller'],
+  'temperature',
+  (x, at) => boardIn(x, at).temperatureLimit,
+)
+export const toAir = field('controller.toAir', ['controller'], 'thermalResistance', (x, at) => boardIn(x, at).toAir)
+export const mass = field('controller.mass', ['controller'], 'mass', (x, at) => boardIn(x, at).mass)
 export const resistanceCoefficient = constant('controller.resistanceCoefficient', {
   kind: 'temperatureCoefficient',
   typical: 0.005,

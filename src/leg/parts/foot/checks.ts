@@ -2,7 +2,7 @@ import { cantileverToe, tipOverSlope } from '../../../kinematics/index.js'
 import type { Check } from '../../cases/check.js'
 import { line, type Use, value } from '../../run/index.js'
 import { hipOffset } from '../links/fields.js'
-import { repeats, slope } from '../load/fields.js'
+import { repeats, slope, slopeDown } from '../load/fields.js'
 import { tipOverAlong } from '../load/values.js'
 import { family, strainLimit } from '../materials/fields.js'
 import { modulus } from '../materials/values.js'
@@ -78,6 +78,8 @@ const tipOver = value('robot.tipOver', ['leg'], (use) => {
   return use.run(lesser, { along: use(tipOverAlong), across })
 })
 
+const steepest = value('event.slope', ['event'], (use, at) => use(use.nameOf('event', at.event) === 'slopeDown' ? slopeDown : slope))
+
 /** Checks of the toes and of the stand of the whole robot. */
 export const footChecks: readonly Check[] = [
   {
@@ -103,7 +105,7 @@ export const footChecks: readonly Check[] = [
     kind: 'angle',
     scope: 'leg',
     when: ['slopes'],
-    demand: slope,
+    demand: steepest,
     capacity: tipOver,
     demandIs: 'the steepest slope',
     capacityIs: 'the slope at which the weight passes through the edge of the feet, all of them on the ground',

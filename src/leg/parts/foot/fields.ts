@@ -1,11 +1,12 @@
 import { band, field, reference } from '../../leaves.js'
+import { toesOf } from '../../numbers.js'
 import { constant } from '../../run/index.js'
 
-export const toes = field('foot.toes', [], 'count', (x) => x.foot.toes)
-export const toeLength = field('foot.toeLength', [], 'length', (x) => x.foot.toeLength)
-export const toeThickness = field('foot.toeThickness', [], 'length', (x) => x.foot.toeThickness)
-export const toeWidth = field('foot.toeWidth', [], 'length', (x) => x.foot.toeWidth)
-export const lift = field('foot.lift', [], 'angle', (x) => x.foot.lift)
+export const toes = field('foot.toes', [], 'count', (x) => toesOf(x).count)
+export const toeLength = field('foot.toeLength', [], 'length', (x) => toesOf(x).length)
+export const toeThickness = field('foot.toeThickness', [], 'length', (x) => toesOf(x).thickness)
+export const toeWidth = field('foot.toeWidth', [], 'length', (x) => toesOf(x).width)
+export const lift = field('foot.lift', [], 'angle', (x) => toesOf(x).lift)
 export const material = reference('foot.material', [], 'material', (x) => x.foot.material)
 export const groundFriction = band(
   'foot.groundFriction',

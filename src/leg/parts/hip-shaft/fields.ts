@@ -1,26 +1,29 @@
 import { clearanceHole, metricThread, propertyClass, socketHead } from '../../../fasteners/index.js'
 import { EVENTS, type Tag } from '../../cases/events.js'
 import { field, record, reference, word } from '../../leaves.js'
-import type { LegNumbers } from '../../numbers.js'
+import { bearingsOf, type LegNumbers, shaftOf } from '../../numbers.js'
 import { constant } from '../../run/index.js'
-import { type BearingNumbers, bearingOf } from '../../specification/tables.js'
+import { type BearingNumbers, bearingOf } from '../../schema/tables.js'
 
-export const thread = record('shaft.thread', [], (x) => metricThread.si(x.shaft.thread))
-export const steelOf = record('shaft.propertyClass', [], (x) => propertyClass.si(x.shaft.propertyClass))
+export const thread = record('shaft.thread', [], (x) => metricThread.si(shaftOf(x).thread))
+export const steelOf = record('shaft.propertyClass', [], (x) => propertyClass.si(shaftOf(x).propertyClass))
 export const inner = {
-  thread: record('shaft.inner.thread', [], (x) => metricThread.si(x.shaft.innerThread)),
-  steelOf: record('shaft.inner.propertyClass', [], (x) => propertyClass.si(x.shaft.innerPropertyClass)),
-  bearingDiameter: field('shaft.inner.bearingDiameter', [], 'length', (x) => socketHead.si(x.shaft.innerThread).bearingDiameter),
-  holeDiameter: field('shaft.inner.holeDiameter', [], 'length', (x) => clearanceHole.si(x.shaft.innerThread).medium),
-  engagement: field('shaft.inner.engagement', [], 'length', (x) => x.shaft.innerEngagement),
-  tighteningTorque: field('shaft.inner.tighteningTorque', [], 'torque', (x) => x.shaft.innerTighteningTorque),
+  thread: record('shaft.inner.thread', [], (x) => metricThread.si(shaftOf(x).innerThread)),
+  steelOf: record('shaft.inner.propertyClass', [], (x) => propertyClass.si(shaftOf(x).innerPropertyClass)),
+  bearingDiameter: field('shaft.inner.bearingDiameter', [], 'length', (x) => socketHead.si(shaftOf(x).innerThread).bearingDiameter),
+  holeDiameter: field('shaft.inner.holeDiameter', [], 'length', (x) => clearanceHole.si(shaftOf(x).innerThread).medium),
+  engagement: field('shaft.inner.engagement', [], 'length', (x) => shaftOf(x).innerEngagement),
+  tighteningTorque: field('shaft.inner.tighteningTorque', [], 'torque', (x) => shaftOf(x).innerTighteningTorque),
 }
 export const cap = {
-  thickness: field('shaft.capThickness', [], 'length', (x) => x.shaft.capThickness),
-  span: field('shaft.capDiameter', [], 'length', (x) => x.shaft.capSpan),
-  material: reference('shaft.capMaterial', [], 'material', (x) => x.shaft.capMaterial),
+  thickness: field('shaft.capThickness', [], 'length', (x) => shaftOf(x).capThickness),
+  span: field('shaft.capDiameter', [], 'length', (x) => shaftOf(x).capSpan),
+  material: reference('shaft.capMaterial', [], 'material', (x) => shaftOf(x).capMaterial),
 }
-const bearingIn = (x: LegNumbers) => bearingOf(x.bearings.size, x.bearings.own) as BearingNumbers
+const bearingIn = (x: LegNumbers) => {
+  const { size, own } = bearingsOf(x)
+  return bearingOf(size, own) as BearingNumbers
+}
 export const bearing = {
   bore: field('bearing.bore', [], 'length', (x) => bearingIn(x).bore),
   outerDiameter: field('bearing.outerDiameter', [], 'length', (x) => bearingIn(x).outerDiameter),
@@ -28,11 +31,11 @@ export const bearing = {
   staticRating: field('bearing.staticRating', [], 'force', (x) => bearingIn(x).staticRating),
   dynamicRating: field('bearing.dynamicRating', [], 'force', (x) => bearingIn(x).dynamicRating),
 }
-export const spacing = field('bearings.spacing', [], 'length', (x) => x.bearings.spacing)
-export const overhang = field('bearings.overhang', [], 'length', (x) => x.bearings.overhang)
-export const seatMaterial = reference('bearings.seatMaterial', [], 'material', (x) => x.bearings.seatMaterial)
-export const seatInterference = field('bearings.seatInterference', [], 'length', (x) => x.bearings.seatInterference)
-export const retained = word('bearings.retained', [], (x) => x.bearings.retained)
+export const spacing = field('bearings.spacing', [], 'length', (x) => bearingsOf(x).spacing)
+export const overhang = field('bearings.overhang', [], 'length', (x) => bearingsOf(x).overhang)
+export const seatMaterial = reference('bearings.seatMaterial', [], 'material', (x) => bearingsOf(x).seatMaterial)
+export const seatInterference = field('bearings.seatInterference', [], 'length', (x) => bearingsOf(x).seatInterference)
+export const retained = word('bearings.retained', [], (x) => bearingsOf(x).retained)
 /** Whether an event is a shock. */
 export const isShock = word('event.isShock', ['event'], (_, { event }) => (EVENTS[event].tags as readonly Tag[]).includes('shock'))
 

@@ -76,6 +76,7 @@ export const jointChecks: readonly Check[] = [
   },
   {
     id: 'sidewaysHip.hold',
+    of: (x) => (x.joints.sidewaysHip === undefined ? 'the leg has no sideways hip' : {}),
     part: 'sideways hip',
     mode: 'yields',
     consequence: 'fails to work',

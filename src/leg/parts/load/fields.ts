@@ -1,6 +1,16 @@
-import { EVENTS } from '../../cases/events.js'
+import { type AirId, EVENTS } from '../../cases/events.js'
 import { band, field, optional, word } from '../../leaves.js'
+import { airNamed, gaitNamed, type LegNumbers, partOf } from '../../numbers.js'
 import { constant } from '../../run/index.js'
+
+type EventKind = LegNumbers['loadCases']['events'][string]['kind']
+/** An event of the document by name. Throws where it is of another kind. */
+function eventOf<K extends EventKind>({ loadCases }: LegNumbers, name: string, kind: K) {
+  const event = partOf(loadCases.events, name, `event called ${name}`)
+  if (event.kind === kind) return event as Extract<typeof event, { readonly kind: K }>
+  throw new RangeError(`the event ${name} is no ${kind}`)
+}
+const ageOf = ({ loadCases }: LegNumbers, name: string) => partOf(loadCases.ages, name, `age called ${name}`)
 
 const temperature = 'temperature'
 export const assemblyTemperature = field('environment.assemblyTemperature', [], temperature, (x) => x.environment.assemblyTemperature)
@@ -13,47 +23,59 @@ export const coolingFactor = band(
   (x) => x.environment.coolingFactor,
 )
 
+/** An air of the graph as the document has it: the normal one stands for its still form too. */
+const airOf = (x: LegNumbers, air: AirId) => airNamed(x, air === 'normalStill' ? 'normal' : air)
 /** Temperature of the air. */
-export const airTemperature = field('air.temperature', ['air'], temperature, ({ environment, usage }, { air }) => {
-  if (air === 'hot') return environment.hotAir
-  if (air === 'cold') return environment.coldAir
-  return air === 'shelf' ? usage.shelfTemperature : environment.normalAir
-})
+export const airTemperature = field('air.temperature', ['air'], temperature, (x, { air }) => airOf(x, air).temperature)
 /** Air speed over the motors. */
-export const wind = field('air.wind', ['air'], 'velocity', ({ environment }, { air }) => (air === 'normal' ? environment.wind : 0))
+export const wind = field('air.wind', ['air'], 'velocity', (x, { air }) => (air === 'normalStill' ? 0 : airOf(x, air).wind))
 /** Radiant temperature of the surroundings: that of the air where none is given. */
 export const surroundings = field(
   'radiant.temperature',
   ['air'],
   temperature,
-  ({ environment, usage }, { air }) =>
-    environment.surroundings ??
-    { hot: environment.hotAir, cold: environment.coldAir, shelf: usage.shelfTemperature, normal: environment.normalAir }[
-      air === 'normalStill' ? 'normal' : air
-    ],
+  (x, { air }) => x.environment.surroundings ?? airOf(x, air).temperature,
 )
 
-const gait = (name: 'walk' | 'trot') => ({
-  speed: field(`usage.${name}.speed`, [], 'velocity', (x) => x.usage[name].speed),
-  dutyFactor: field(`usage.${name}.dutyFactor`, [], 'ratio', (x) => x.usage[name].dutyFactor),
-  stepLength: field(`usage.${name}.stepLength`, [], 'length', (x) => x.usage[name].stepLength),
-  clearance: field(`usage.${name}.clearance`, [], 'length', (x) => x.usage[name].clearance),
-})
+const gait = (name: 'walk' | 'trot') => {
+  const of = (x: LegNumbers) => gaitNamed(x, name)
+  return {
+    speed: field(`gaits.${name}.speed`, [], 'velocity', (x) => of(x).speed),
+    dutyFactor: field(`gaits.${name}.dutyFactor`, [], 'ratio', (x) => of(x).dutyFactor),
+    stepLength: field(`gaits.${name}.stepLength`, [], 'length', (x) => of(x).stepLength),
+    clearance: field(`gaits.${name}.clearance`, [], 'length', (x) => of(x).clearance),
+    /** The most pushing and the most braking (negative) force along the ground over the force across it. */
+    pushing: field(`gaits.${name}.pushing`, [], 'ratio', (x) => of(x).traction.highest),
+    braking: field(`gaits.${name}.braking`, [], 'ratio', (x) => of(x).traction.lowest),
+  }
+}
 export const walk = gait('walk')
 export const trot = gait('trot')
-export const traction = field('usage.traction', [], 'ratio', (x) => x.usage.traction)
-export const hopHeight = field('usage.hopHeight', [], 'length', (x) => x.usage.hopHeight)
-export const dropHeight = field('usage.dropHeight', [], 'length', (x) => x.usage.dropHeight)
-export const landingTravel = field('usage.landingTravel', [], 'length', (x) => x.usage.landingTravel)
-/** Height of the hip when the feet touch down; absent for the standing height. */
-export const touchDownHeight = optional('usage.touchDownHeight', [], 'length', (x) => x.usage.touchDownHeight)
-export const slope = field('usage.slope', [], 'angle', (x) => x.usage.slope)
+
+const landing = (name: 'hop' | 'drop') => {
+  const of = (x: LegNumbers) => eventOf(x, name, name)
+  return {
+    height: field(`events.${name}.height`, [], 'length', (x) => of(x).height),
+    travel: field(`events.${name}.travel`, [], 'length', (x) => of(x).travel),
+    /** Height of the hip when the feet touch down; absent for the standing height. */
+    touchDownHeight: optional(`events.${name}.touchDownHeight`, [], 'length', (x) => of(x).touchDownHeight),
+    /** Feet that land together. */
+    feet: field(`events.${name}.feet`, [], 'count', (x) => of(x).feet ?? x.robot.legs),
+  }
+}
+export const hop = landing('hop')
+export const drop = landing('drop')
+/** Slope that is climbed, and that is descended, both positive. */
+export const slope = field('events.slopeUp.angle', [], 'angle', (x) => eventOf(x, 'slopeUp', 'slope').angle)
+export const slopeDown = field('events.slopeDown.angle', [], 'angle', (x) => -eventOf(x, 'slopeDown', 'slope').angle)
 export const standingTime = field('usage.standingTime', [], 'time', (x) => x.usage.standingTime)
-export const stallTime = field('usage.stallTime', [], 'time', (x) => x.usage.stallTime)
+export const stallTime = field('events.stall.time', [], 'time', (x) => eventOf(x, 'stall', 'stall').time)
 export const walkingTime = field('usage.walkingTime', [], 'time', (x) => x.usage.walkingTime)
 export const stridesPerDay = field('usage.stridesPerDay', [], 'count', (x) => x.usage.stridesPerDay)
-export const days = field('usage.days', [], 'count', (x) => x.usage.days)
-export const shelfTime = field('usage.shelfTime', [], 'time', (x) => x.usage.shelfTime)
+export const days = field('ages.season.daysWalked', [], 'count', (x) => ageOf(x, 'season').daysWalked)
+/** Time of a season. */
+export const season = field('ages.season.time', [], 'time', (x) => ageOf(x, 'season').time)
+export const shelfTime = field('ages.aged.time', [], 'time', (x) => ageOf(x, 'aged').time)
 
 /** Whether an event is the strides of a season. */
 export const repeats = word('event.repeats', ['event'], (_, { event }) => (EVENTS[event].tags as readonly string[]).includes('repeats'))
@@ -61,7 +83,6 @@ export const repeats = word('event.repeats', ['event'], (_, { event }) => (EVENT
 export const heating = word('event.heating', ['event'], (_, { event }) => EVENTS[event].heating)
 
 const CHOICE = { level: 'assumption', where: 'choice of this library' } as const
-export const feetOfDrop = constant('event.feetOfDrop', { kind: 'count', typical: 2, source: CHOICE })
 export const moment = constant('event.moment', {
   kind: 'time',
   typical: 1,

@@ -76,7 +76,7 @@ const landing = {
   feet: { integer: true, min: 1, max: 12, optional: true },
   /** How far the legs fold while they stop the fall. */
   travel: { kind: 'length', above: 0, max: '2 m' },
-  /** Height of the hip when the feet touch down. Default: a straight leg less a tenth of its length. */
+  /** Height of the hip when the feet touch down. Default: the standing height. */
   touchDownHeight: { kind: 'length', above: 0, max: '3 m', optional: true },
   /** Push along the ground as a share of the load, of both signs. Default: 0. */
   traction: { kind: 'ratio', min: 0, max: 2, default: 0, because: 'an upright landing' },

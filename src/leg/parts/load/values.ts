@@ -65,8 +65,8 @@ const walking = (use: Read): Stance => ({
   legShare: use.run(evenShare, { legs: use(robot.legs) }),
   dutyFactor: use(load.walk.dutyFactor),
   shape: 'rectangular',
-  tractionLowest: use(load.traction),
-  tractionHighest: use(load.traction),
+  tractionLowest: use(load.walk.pushing),
+  tractionHighest: use(load.walk.pushing),
   speed: use(load.walk.speed),
   stepLength: use(load.walk.stepLength),
   clearance: use(load.walk.clearance),
@@ -75,7 +75,7 @@ const walking = (use: Read): Stance => ({
 
 /** Braking, or walking backward: the force along the ground is the other way round. */
 function backward(use: Read): Stance {
-  const traction = use.run(opposite, { traction: use(load.traction) })
+  const traction = use(load.walk.braking)
   return { ...walking(use), tractionLowest: traction, tractionHighest: traction }
 }
 
@@ -94,13 +94,12 @@ const held = (use: Read, shape: Stance['shape'], legShare: number, height: numbe
 })
 
 /** A landing or a push-off: constant force over the travel. The knee torque rises as the leg folds, so its end is the hardest pose. */
-function leaping(use: Read, jumpHeight: number, feet: number, pose: 'touchDown' | 'folded'): Stance {
-  const [mass, gravity] = [use(robot.mass), use(robot.gravity)]
-  const { totalForce: force } = use.run(jumpPush, { mass, jumpHeight, pushTravel: use(load.landingTravel), gravity })
-  const touchDown = use(load.touchDownHeight) ?? use(robot.standHeight)
-  if (!(use(load.landingTravel) < touchDown))
-    throw new RangeError('the landing travel must be less than the height of the hip at touch-down')
-  const height = pose === 'touchDown' ? use(robot.standHeight) : use.run(landed, { touchDown, travel: use(load.landingTravel) })
+function leaping(use: Read, leap: typeof load.hop, pose: 'touchDown' | 'folded'): Stance {
+  const [mass, gravity, travel, feet] = [use(robot.mass), use(robot.gravity), use(leap.travel), use(leap.feet)]
+  const { totalForce: force } = use.run(jumpPush, { mass, jumpHeight: use(leap.height), pushTravel: travel, gravity })
+  const touchDown = use(leap.touchDownHeight) ?? use(robot.standHeight)
+  if (!(travel < touchDown)) throw new RangeError('the landing travel must be less than the height of the hip at touch-down')
+  const height = pose === 'touchDown' ? use(robot.standHeight) : use.run(landed, { touchDown, travel })
   return held(use, 'halfSine', use.run(landingShare, { force, mass, gravity, feet }), height)
 }
 
@@ -113,7 +112,7 @@ export const tipOverAlong = value('robot.tipOverAlong', [], (use) =>
 )
 
 function onSlope(use: Read, way: 'up' | 'down'): Stance {
-  const [slope, legs] = [use(load.slope), use(robot.legs)]
+  const [slope, legs] = [use(way === 'up' ? load.slope : load.slopeDown), use(robot.legs)]
   const pair = use.run(slopeLoadShare, { slope, tipOverSlope: use(tipOverAlong), levelShare: use(load.levelShare) })
   const uphill = use.run(uphillTraction, { slope })
   const traction = way === 'up' ? uphill : use.run(opposite, { traction: uphill })
@@ -136,14 +135,16 @@ const STANCES: { readonly [S in StanceId]: (use: Read) => Stance } = {
     ...walking(use),
     dutyFactor: use(load.trot.dutyFactor),
     shape: 'halfSine',
+    tractionLowest: use(load.trot.pushing),
+    tractionHighest: use(load.trot.pushing),
     speed: use(load.trot.speed),
     stepLength: use(load.trot.stepLength),
     clearance: use(load.trot.clearance),
   }),
-  hop: (use) => leaping(use, use(load.hopHeight), use(robot.legs), 'touchDown'),
-  hopEnd: (use) => leaping(use, use(load.hopHeight), use(robot.legs), 'folded'),
-  drop: (use) => leaping(use, use(load.dropHeight), use(load.feetOfDrop), 'touchDown'),
-  dropEnd: (use) => leaping(use, use(load.dropHeight), use(load.feetOfDrop), 'folded'),
+  hop: (use) => leaping(use, load.hop, 'touchDown'),
+  hopEnd: (use) => leaping(use, load.hop, 'folded'),
+  drop: (use) => leaping(use, load.drop, 'touchDown'),
+  dropEnd: (use) => leaping(use, load.drop, 'folded'),
   slope: (use) => onSlope(use, 'up'),
   slopeDown: (use) => onSlope(use, 'down'),
   unloaded: (use) => held(use, 'rectangular', 0, use(robot.standHeight)),

@@ -11,8 +11,8 @@ import { InputError } from '../../../units/index.js'
 import { record, reference, word } from '../../leaves.js'
 import type { LegNumbers } from '../../numbers.js'
 import { constant, leaf, type Names, type Range, type Value } from '../../run/index.js'
-import type { OwnMaterial } from '../../specification/own-material.js'
-import { materialOf } from '../../specification/tables.js'
+import type { OwnMaterial } from '../../schema/field.js'
+import { materialOf } from '../../schema/tables.js'
 
 const found = (x: LegNumbers, name: string): Material => materialOf(name, x.materials as Readonly<Record<string, OwnMaterial>> | undefined)
 

@@ -2,6 +2,7 @@ import type { Joint } from '../../numbers.js'
 import { line, type Of, type Use, value } from '../../run/index.js'
 import { from, to } from '../joints/fields.js'
 import * as links from '../links/fields.js'
+import { mass as loadedMass } from '../links/values.js'
 import { stance } from '../load/values.js'
 import { rotorAtJoint } from '../motors/rotor.js'
 import { mass } from '../robot/fields.js'
@@ -28,8 +29,8 @@ export const stride = value('motion.stride', ['leg', 'stance'], (use, at) => {
     hipOffset: use(links.hipOffset),
     upperLink: use.at(links.length, upper),
     lowerLink: use.at(links.length, lower),
-    upperMass: use.at(links.mass, upper),
-    lowerMass: use.at(links.mass, lower),
+    upperMass: use.at(loadedMass, upper),
+    lowerMass: use.at(loadedMass, lower),
     hipRotorInertia: use.at(rotorAtJoint, { joint: hipOf(use, at.leg) }),
     kneeRotorInertia: use.at(rotorAtJoint, { joint: kneeOf(use, at.leg) }),
     knee: use(kneeSide),

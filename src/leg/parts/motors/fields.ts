@@ -1,24 +1,32 @@
 import { insulationClasses, magnetGrades } from '../../../thermal/index.js'
 import { field, optional, ranged, word } from '../../leaves.js'
+import { type LegNumbers, partOf } from '../../numbers.js'
 import { constant } from '../../run/index.js'
 
-export const speedConstant = field('motor.speedConstant', ['motor'], 'speedConstant', (x) => x.motor.speedConstant)
-export const speedConstantBasis = word('motor.speedConstantBasis', ['motor'], (x) => x.motor.speedConstantBasis)
-export const terminalResistance = field('motor.terminalResistance', ['motor'], 'electricalResistance', (x) => x.motor.terminalResistance)
-export const noLoadCurrent = field('motor.noLoadCurrent', ['motor'], 'current', (x) => x.motor.noLoadCurrent)
-export const noLoadVoltage = field('motor.noLoadVoltage', ['motor'], 'voltage', (x) => x.motor.noLoadVoltage)
-export const polePairs = optional('motor.polePairs', ['motor'], 'count', (x) => x.motor.polePairs)
-export const phaseInductance = field('motor.phaseInductance', ['motor'], 'inductance', (x) => x.motor.phaseInductance)
-export const rotorInertia = field('motor.rotorInertia', ['motor'], 'momentOfInertia', (x) => x.motor.rotorInertia)
-export const mass = field('motor.mass', ['motor'], 'mass', (x) => x.motor.mass)
-export const specificHeat = field('motor.specificHeat', ['motor'], 'specificHeat', (x) => x.motor.specificHeat)
-export const canDiameter = field('motor.canDiameter', ['motor'], 'length', (x) => x.motor.canDiameter)
-export const canLength = field('motor.canLength', ['motor'], 'length', (x) => x.motor.canLength)
-export const canEmissivity = field('motor.canEmissivity', ['motor'], 'ratio', (x) => x.motor.canEmissivity)
-export const mountInnerDiameter = field('motor.mountInnerDiameter', ['motor'], 'length', (x) => x.motor.mountInnerDiameter)
-export const mountOuterDiameter = field('motor.mountOuterDiameter', ['motor'], 'length', (x) => x.motor.mountOuterDiameter)
-export const windingToMount = field('motor.windingToMount', ['motor'], 'thermalResistance', (x) => x.motor.windingToMount)
-export const mountToCan = field('motor.mountToCan', ['motor'], 'thermalResistance', (x) => x.motor.mountToCan)
+const motorIn = (x: LegNumbers, { motor }: { readonly motor: string }) => partOf(x.motors, motor, 'motor')
+
+export const speedConstant = field('motor.speedConstant', ['motor'], 'speedConstant', (x, at) => motorIn(x, at).speedConstant)
+export const speedConstantBasis = word('motor.speedConstantBasis', ['motor'], (x, at) => motorIn(x, at).speedConstantBasis)
+export const terminalResistance = field(
+  'motor.terminalResistance',
+  ['motor'],
+  'electricalResistance',
+  (x, at) => motorIn(x, at).terminalResistance,
+)
+export const noLoadCurrent = field('motor.noLoadCurrent', ['motor'], 'current', (x, at) => motorIn(x, at).noLoadCurrent)
+export const noLoadVoltage = field('motor.noLoadVoltage', ['motor'], 'voltage', (x, at) => motorIn(x, at).noLoadVoltage)
+export const polePairs = optional('motor.polePairs', ['motor'], 'count', (x, at) => motorIn(x, at).polePairs)
+export const phaseInductance = field('motor.phaseInductance', ['motor'], 'inductance', (x, at) => motorIn(x, at).phaseInductance)
+export const rotorInertia = field('motor.rotorInertia', ['motor'], 'momentOfInertia', (x, at) => motorIn(x, at).rotorInertia)
+export const mass = field('motor.mass', ['motor'], 'mass', (x, at) => motorIn(x, at).mass)
+export const specificHeat = field('motor.specificHeat', ['motor'], 'specificHeat', (x, at) => motorIn(x, at).specificHeat)
+export const canDiameter = field('motor.canDiameter', ['motor'], 'length', (x, at) => motorIn(x, at).canDiameter)
+export const canLength = field('motor.canLength', ['motor'], 'length', (x, at) => motorIn(x, at).canLength)
+export const canEmissivity = field('motor.canEmissivity', ['motor'], 'ratio', (x, at) => motorIn(x, at).canEmissivity)
+export const mountInnerDiameter = field('motor.mountInnerDiameter', ['motor'], 'length', (x, at) => motorIn(x, at).mountInnerDiameter)
+export const mountOuterDiameter = field('motor.mountOuterDiameter', ['motor'], 'length', (x, at) => motorIn(x, at).mountOuterDiameter)
+export const windingToMount = field('motor.windingToMount', ['motor'], 'thermalResistance', (x, at) => motorIn(x, at).windingToMount)
+export const mountToCan = field('motor.mountToCan', ['motor'], 'thermalResistance', (x, at) => motorIn(x, at).mountToCan)
 
 /** Temperature that the insulation bears at its hottest spot. */
 export const windingLimit = ranged(
@@ -26,7 +34,7 @@ export const windingLimit = ranged(
   ['motor'],
   'temperature',
   'ask the maker for the class of the winding',
-  (x) => insulationClasses[x.motor.windingClass],
+  (x, at) => insulationClasses[motorIn(x, at).windingClass],
 )
 /** Temperature that the magnets bear. */
 export const magnetLimit = ranged(
@@ -34,7 +42,10 @@ export const magnetLimit = ranged(
   ['motor'],
   'temperature',
   'ask the maker for grade and load line; measure the speed constant before and after a hot run',
-  (x) => magnetGrades[x.motor.magnetSuffix === 'none' ? 'standard' : x.motor.magnetSuffix],
+  (x, at) => {
+    const { magnetSuffix } = motorIn(x, at)
+    return magnetGrades[magnetSuffix === 'none' ? 'standard' : magnetSuffix]
+  },
 )
 
 /** Back-EMF of a motor over that of its catalogue. */

@@ -112,7 +112,7 @@ const twice = line('diameter that must be solid', { hole: 'length', outer: 'leng
 )
 /** A boss that is thinner than twice its hole has no infill beyond its own outside. */
 const zoneNeeded = value('boss.zoneNeeded', ['joint'], (use) => use.run(twice, { hole: use(boss.hole), outer: use(boss.outerDiameter) }))
-const zone = value('boss.zone', ['joint'], (use) => solidZone(use, use(boss.hole), use(zoneNeeded)))
+const zone = value('boss.zone', ['joint'], (use) => solidZone(use, use(boss.print), use(boss.hole), use(zoneNeeded)))
 
 /** Printed and moulded bosses: the rules of press fits in plastic are not for metal. */
 const unlessMetal = value('boss.unlessMetal', ['joint'], (use) =>

@@ -1,23 +1,25 @@
 import { field, reference, word } from '../../leaves.js'
+import { bossAt, pinAt } from '../../numbers.js'
 import { constant } from '../../run/index.js'
-import { pinOf } from '../../specification/tables.js'
+import { pinOf } from '../../schema/tables.js'
 
 export const pin = {
-  diameter: field('pin.diameter', ['joint'], 'length', (x, { joint }) => pinOf(x.pins[joint].size).diameter),
-  zone: word('pin.zone', ['joint'], (x, { joint }) => pinOf(x.pins[joint].size).zone),
-  strength: field('pin.strength', ['joint'], 'stress', (x, { joint }) => x.pins[joint].strength),
-  cheekThickness: field('pin.cheekThickness', ['joint'], 'length', (x, { joint }) => x.pins[joint].cheekThickness),
-  lugThickness: field('pin.lugThickness', ['joint'], 'length', (x, { joint }) => x.pins[joint].lugThickness),
-  gap: field('pin.gap', ['joint'], 'length', (x, { joint }) => x.pins[joint].gap),
+  diameter: field('pin.diameter', ['joint'], 'length', (x, { joint }) => pinOf(pinAt(x, joint).size).diameter),
+  zone: word('pin.zone', ['joint'], (x, { joint }) => pinOf(pinAt(x, joint).size).zone),
+  strength: field('pin.strength', ['joint'], 'stress', (x, { joint }) => pinAt(x, joint).strength),
+  cheekThickness: field('pin.cheekThickness', ['joint'], 'length', (x, { joint }) => pinAt(x, joint).cheekThickness),
+  lugThickness: field('pin.lugThickness', ['joint'], 'length', (x, { joint }) => pinAt(x, joint).lugThickness),
+  gap: field('pin.gap', ['joint'], 'length', (x, { joint }) => pinAt(x, joint).gap),
 }
 export const boss = {
-  material: reference('boss.material', ['joint'], 'material', (x, { joint }) => x.bosses[joint].material),
-  outerDiameter: field('boss.outerDiameter', ['joint'], 'length', (x, { joint }) => x.bosses[joint].outerDiameter),
-  hole: field('boss.hole', ['joint'], 'length', (x, { joint }) => x.bosses[joint].hole),
-  holeScatter: field('boss.holeScatter', ['joint'], 'length', (x, { joint }) => x.bosses[joint].holeScatter),
-  engagement: field('boss.engagement', ['joint'], 'length', (x, { joint }) => x.bosses[joint].engagement),
-  edgeDistance: field('boss.edgeDistance', ['joint'], 'length', (x, { joint }) => x.bosses[joint].edgeDistance),
-  axis: word('boss.axis', ['joint'], (x, { joint }) => x.bosses[joint].axis),
+  material: reference('boss.material', ['joint'], 'material', (x, { joint }) => bossAt(x, joint).material),
+  outerDiameter: field('boss.outerDiameter', ['joint'], 'length', (x, { joint }) => bossAt(x, joint).outerDiameter),
+  hole: field('boss.hole', ['joint'], 'length', (x, { joint }) => bossAt(x, joint).hole),
+  holeScatter: field('boss.holeScatter', ['joint'], 'length', (x, { joint }) => bossAt(x, joint).holeScatter),
+  engagement: field('boss.engagement', ['joint'], 'length', (x, { joint }) => bossAt(x, joint).engagement),
+  edgeDistance: field('boss.edgeDistance', ['joint'], 'length', (x, { joint }) => bossAt(x, joint).edgeDistance),
+  print: reference('boss.print', ['joint'], 'print', (x, { joint }) => bossAt(x, joint).print),
+  axis: word('boss.axis', ['joint'], (x, { joint }) => bossAt(x, joint).axis),
 }
 /** Material of the link whose eye turns on the pin: the upper link at the hip, the lower link at the knee. */
 export const eyeMaterial = reference('pin.eyeMaterial', ['joint'], 'material', (x, { joint }) =>

@@ -1,5 +1,5 @@
 import { fastenerZone } from '../../../materials/index.js'
-import type { Use } from '../../run/index.js'
+import type { Of, Use } from '../../run/index.js'
 import { infill, lineWidth, walls } from './fields.js'
 
 /** Diameter round a hole that the print makes solid, and whether dense infill alone holds it. */
@@ -9,12 +9,12 @@ export interface SolidZone {
 }
 
 /** The solid zone round a hole, against the diameter that must be solid. */
-export function solidZone(use: Use<never>, holeDiameter: number, neededDiameter: number): SolidZone {
-  const relativeDensity = use(infill)
+export function solidZone(use: Use<never>, print: Of<'print'>, holeDiameter: number, neededDiameter: number): SolidZone {
+  const relativeDensity = use.at(infill, { print })
   const { solidDiameter, state } = use.run(fastenerZone, {
     holeDiameter,
-    wallCount: use(walls),
-    lineWidth: use(lineWidth),
+    wallCount: use.at(walls, { print }),
+    lineWidth: use.at(lineWidth, { print }),
     relativeDensity,
     neededDiameter,
   })

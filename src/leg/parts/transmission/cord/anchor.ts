@@ -3,6 +3,7 @@ import { lugTearOut, pinBearing, pottedFerrule } from '../../../../fasteners/ind
 import type { Check } from '../../../cases/check.js'
 import { field, word } from '../../../leaves.js'
 import { shareOfStress } from '../../../lines.js'
+import { bondedEndOf } from '../../../numbers.js'
 import { constant, line, value } from '../../../run/index.js'
 import { isLoaded } from '../../motion/values.js'
 import { drumStrength } from './drum.js'
@@ -56,13 +57,28 @@ export const beddingStrain = constant('cord.beddingStrain', {
   measuredBy: 'load a metre of cord ten times to a third of its strength and measure what stays',
 })
 const bond = {
-  length: field('bondedEnd.length', [], 'length', (x) => x.bondedEnd?.length ?? Number.NaN),
-  socketDiameter: field('bondedEnd.socketDiameter', [], 'length', (x) => x.bondedEnd?.socketDiameter ?? Number.NaN),
-  shearModulus: field('bondedEnd.adhesiveShearModulus', [], 'modulus', (x) => x.bondedEnd?.adhesiveShearModulus ?? Number.NaN),
-  shearStrength: field('bondedEnd.adhesiveShearStrength', [], 'stress', (x) => x.bondedEnd?.adhesiveShearStrength ?? Number.NaN),
-  mechanicalLock: word('bondedEnd.mechanicalLock', [], (x) => x.bondedEnd?.mechanicalLock ?? false),
+  length: field('bondedEnd.length', ['joint'], 'length', (x, { joint }) => bondedEndOf(x, joint)?.length ?? Number.NaN),
+  socketDiameter: field(
+    'bondedEnd.socketDiameter',
+    ['joint'],
+    'length',
+    (x, { joint }) => bondedEndOf(x, joint)?.socketDiameter ?? Number.NaN,
+  ),
+  shearModulus: field(
+    'bondedEnd.adhesiveShearModulus',
+    ['joint'],
+    'modulus',
+    (x, { joint }) => bondedEndOf(x, joint)?.adhesiveShearModulus ?? Number.NaN,
+  ),
+  shearStrength: field(
+    'bondedEnd.adhesiveShearStrength',
+    ['joint'],
+    'stress',
+    (x, { joint }) => bondedEndOf(x, joint)?.adhesiveShearStrength ?? Number.NaN,
+  ),
+  mechanicalLock: word('bondedEnd.mechanicalLock', ['joint'], (x, { joint }) => bondedEndOf(x, joint)?.mechanicalLock ?? false),
 }
-const bonded = word('drive.bonded', ['joint'], (x, { joint }) => x.drives[joint].ends === 'bondedFerrule' && x.bondedEnd !== undefined)
+const bonded = word('drive.bonded', ['joint'], (x, { joint }) => bondedEndOf(x, joint) !== undefined)
 
 /** Tension that reaches the anchor: what friction on the drum leaves of the taut span, or the pretension stored there. */
 const pull = value('anchor.pull', ['joint', 'event', 'air', 'age'], (use) =>

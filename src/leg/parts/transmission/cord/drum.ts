@@ -3,6 +3,7 @@ import { clearanceHole } from '../../../../fasteners/index.js'
 import type { Check } from '../../../cases/check.js'
 import { record } from '../../../leaves.js'
 import { halfLength } from '../../../lines.js'
+import { driveOf } from '../../../numbers.js'
 import { constant, line, type Use, value } from '../../../run/index.js'
 import { airTemperature, moment, repeats } from '../../load/fields.js'
 import { cycles, duration } from '../../load/values.js'
@@ -99,7 +100,10 @@ const torsionStress = value(
       boreDiameter: use(cord.drum.bore),
     }).torsionStress,
 )
-const holeOf = record('drum.throughBoltHole', ['joint'], (x, { joint }) => clearanceHole.si(x.drives[joint].drum.throughBoltThread).medium)
+const holeOf = record('drum.throughBoltHole', ['joint'], (x, { joint }) => {
+  const { throughBoltThread } = driveOf(x, joint, 'cord').drum
+  return throughBoltThread === undefined ? 0 : clearanceHole.si(throughBoltThread).medium
+})
 const layerStress = value('drum.layerStress', ['joint', 'event', 'air', 'age'], (use) => {
   const [outer, bore, bolts] = [use(hubDiameter), use(cord.drum.bore), use(cord.drum.throughBolts)]
   return use.run(delamination, {

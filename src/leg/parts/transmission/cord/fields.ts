@@ -1,10 +1,11 @@
 import { cordFibre, endEfficiency, type FibreName } from '../../../../capstan/index.js'
 import { band, field, optional, ranged, reference, word } from '../../../leaves.js'
-import type { Joint, LegNumbers } from '../../../numbers.js'
+import { driveOf, type Joint, type LegNumbers, partOf, plateOf } from '../../../numbers.js'
 import { constant } from '../../../run/index.js'
-import type { Band } from '../../../specification/fields.js'
+import type { Band } from '../../../schema/field.js'
 
-const cordAt = (x: LegNumbers, cord: string) => x.cords[cord] as LegNumbers['cords'][string]
+const cordAt = (x: LegNumbers, cord: string) => partOf(x.cords, cord, 'cord')
+const cordDrive = (x: LegNumbers, joint: Joint) => driveOf(x, joint, 'cord')
 
 export const diameter = field('cord.diameter', ['cord'], 'length', (x, { cord }) => cordAt(x, cord).diameter)
 export const breakingStrength = field('cord.breakingStrength', ['cord'], 'force', (x, { cord }) => cordAt(x, cord).breakingStrength)
@@ -36,22 +37,22 @@ export const serviceTemperature = ranged(
   (x, { cord }) => fibreOf(x, cord).serviceTemperature,
 )
 
-export const arrangement = word('drive.arrangement', ['joint'], (x, { joint }) => x.drives[joint].arrangement)
-export const centreDistance = field('drive.centreDistance', ['joint'], 'length', (x, { joint }) => x.drives[joint].centreDistance)
-export const pretensionSet = field('drive.pretension', ['joint'], 'force', (x, { joint }) => x.drives[joint].pretension)
-export const hold = word('drive.hold', ['joint'], (x, { joint }) => x.drives[joint].hold)
-export const efficiency = field('drive.efficiency', ['joint'], 'ratio', (x, { joint }) => x.drives[joint].efficiency)
+export const arrangement = word('drive.arrangement', ['joint'], (x, { joint }) => cordDrive(x, joint).arrangement)
+export const centreDistance = field('drive.centreDistance', ['joint'], 'length', (x, { joint }) => cordDrive(x, joint).centreDistance)
+export const pretensionSet = field('drive.pretension', ['joint'], 'force', (x, { joint }) => cordDrive(x, joint).pretension)
+export const hold = word('drive.hold', ['joint'], (x, { joint }) => cordDrive(x, joint).hold)
+export const efficiency = field('drive.efficiency', ['joint'], 'ratio', (x, { joint }) => cordDrive(x, joint).efficiency)
 export const friction = band(
   'drive.friction',
   ['joint'],
   'hang two weights over the pinion and read the ratio at which the cord slips, wet and dry',
-  (x, { joint }) => x.drives[joint].friction,
+  (x, { joint }) => cordDrive(x, joint).friction,
   { level: 'unverified', where: 'ranges for braided polymer cord on printed and metal drums' },
 )
 
 /** Share of strength that the ends of a joint's cord keep: what the leg says, or the table's value of such an end. */
 export function retentionIn(x: LegNumbers, joint: Joint): Band {
-  const { ends: kind, endRetention, cord } = x.drives[joint]
+  const { ends: kind, endRetention, cord } = driveOf(x, joint, 'cord')
   if (endRetention !== undefined) return endRetention
   const slippery = cordAt(x, cord).fibre.startsWith('UHMWPE')
   const table = endEfficiency(kind === 'knot' ? (slippery ? 'bowlineUHMWPE' : 'bowline') : kind)
@@ -69,33 +70,38 @@ export const endRetention = band(
 )
 
 export const pinion = {
-  grooveDiameter: optional('pinion.grooveDiameter', ['joint'], 'length', (x, { joint }) => x.drives[joint].pinion.grooveDiameter),
-  centreLineRadius: optional('pinion.centreLineRadius', ['joint'], 'length', (x, { joint }) => x.drives[joint].pinion.centreLineRadius),
-  turns: field('pinion.wraps', ['joint'], 'count', (x, { joint }) => x.drives[joint].pinion.wraps),
+  grooveDiameter: optional('pinion.grooveDiameter', ['joint'], 'length', (x, { joint }) => cordDrive(x, joint).pinion.grooveDiameter),
+  centreLineRadius: optional('pinion.centreLineRadius', ['joint'], 'length', (x, { joint }) => cordDrive(x, joint).pinion.centreLineRadius),
+  turns: field('pinion.wraps', ['joint'], 'count', (x, { joint }) => cordDrive(x, joint).pinion.turns),
 }
 export const drum = {
-  grooveDiameter: optional('drum.grooveDiameter', ['joint'], 'length', (x, { joint }) => x.drives[joint].drum.grooveDiameter),
-  centreLineRadius: optional('drum.centreLineRadius', ['joint'], 'length', (x, { joint }) => x.drives[joint].drum.centreLineRadius),
-  material: reference('drum.material', ['joint'], 'material', (x, { joint }) => x.drives[joint].drum.material),
-  bore: field('drum.bore', ['joint'], 'length', (x, { joint }) => x.drives[joint].drum.bore),
-  length: field('drum.length', ['joint'], 'length', (x, { joint }) => x.drives[joint].drum.length),
-  groovePitch: field('drum.groovePitch', ['joint'], 'length', (x, { joint }) => x.drives[joint].drum.groovePitch),
-  throughBolts: field('drum.throughBolts', ['joint'], 'count', (x, { joint }) => x.drives[joint].drum.throughBolts),
-  throughBoltThread: word('drum.throughBoltThread', ['joint'], (x, { joint }) => x.drives[joint].drum.throughBoltThread),
-  throughBoltClampLoad: field('drum.throughBoltClampLoad', ['joint'], 'force', (x, { joint }) => x.drives[joint].drum.throughBoltClampLoad),
+  grooveDiameter: optional('drum.grooveDiameter', ['joint'], 'length', (x, { joint }) => cordDrive(x, joint).drum.grooveDiameter),
+  centreLineRadius: optional('drum.centreLineRadius', ['joint'], 'length', (x, { joint }) => cordDrive(x, joint).drum.centreLineRadius),
+  material: reference('drum.material', ['joint'], 'material', (x, { joint }) => cordDrive(x, joint).drum.material),
+  bore: field('drum.bore', ['joint'], 'length', (x, { joint }) => cordDrive(x, joint).drum.bore),
+  length: field('drum.length', ['joint'], 'length', (x, { joint }) => cordDrive(x, joint).drum.length),
+  groovePitch: field('drum.groovePitch', ['joint'], 'length', (x, { joint }) => cordDrive(x, joint).drum.groovePitch),
+  throughBolts: field('drum.throughBolts', ['joint'], 'count', (x, { joint }) => cordDrive(x, joint).drum.throughBolts),
+  throughBoltThread: word('drum.throughBoltThread', ['joint'], (x, { joint }) => cordDrive(x, joint).drum.throughBoltThread),
+  throughBoltClampLoad: field(
+    'drum.throughBoltClampLoad',
+    ['joint'],
+    'force',
+    (x, { joint }) => cordDrive(x, joint).drum.throughBoltClampLoad,
+  ),
 }
 export const anchor = {
-  postDiameter: field('anchor.postDiameter', ['joint'], 'length', (x, { joint }) => x.drives[joint].anchor.postDiameter),
-  postLength: field('anchor.postLength', ['joint'], 'length', (x, { joint }) => x.drives[joint].anchor.postLength),
-  edgeDistance: field('anchor.edgeDistance', ['joint'], 'length', (x, { joint }) => x.drives[joint].anchor.edgeDistance),
+  postDiameter: field('anchor.postDiameter', ['joint'], 'length', (x, { joint }) => cordDrive(x, joint).anchor.postDiameter),
+  postLength: field('anchor.postLength', ['joint'], 'length', (x, { joint }) => cordDrive(x, joint).anchor.postLength),
+  edgeDistance: field('anchor.edgeDistance', ['joint'], 'length', (x, { joint }) => cordDrive(x, joint).anchor.edgeDistance),
 }
 export const tensioner = {
-  travel: field('tensioner.travel', ['joint'], 'length', (x, { joint }) => x.drives[joint].tensioner.travel),
-  slackAtAssembly: field('tensioner.slackAtAssembly', ['joint'], 'length', (x, { joint }) => x.drives[joint].tensioner.slackAtAssembly),
+  travel: field('tensioner.travel', ['joint'], 'length', (x, { joint }) => cordDrive(x, joint).tensioner.travel),
+  slackAtAssembly: field('tensioner.slackAtAssembly', ['joint'], 'length', (x, { joint }) => cordDrive(x, joint).tensioner.slackAtAssembly),
 }
 /** Material of what carries motor and joint at their distance: the plate at the hip, the upper link at the knee. */
 export const frameMaterial = reference('drive.frameMaterial', ['joint'], 'material', (x, { joint }) =>
-  joint === 'hip' ? x.plate.material : x.links.upper.material,
+  joint === 'hip' ? plateOf(x, joint).material : x.links.upper.material,
 )
 
 /** A cord with less pretension than this is loose. */

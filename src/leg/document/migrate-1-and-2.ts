@@ -1,6 +1,3 @@
-import { InputError, show } from '../../units/index.js'
-import { SCHEMA_VERSION } from './schema.js'
-
 type Document = Record<string, unknown>
 
 /** What brings a document of one version up to the next; the key is the version it starts from. */
@@ -21,22 +18,9 @@ function without(section: unknown, name: string): unknown {
   return rest
 }
 
-/**
- * Brings an older specification up to the layout of this library, one version at a time; a document without `schemaVersion` is taken to be current.
- * Throws an `InputError` for a version that this library does not know.
- */
-export function migrate(document: Readonly<Document>): Document {
-  const given = document.schemaVersion ?? SCHEMA_VERSION
-  if (typeof given !== 'number' || !Number.isInteger(given) || given < 1 || given > SCHEMA_VERSION) {
-    throw new InputError('describeLeg', [
-      {
-        path: 'schemaVersion',
-        given: show(given),
-        accepts: `must be a whole number from 1 to ${SCHEMA_VERSION}; a newer document needs a newer version of the library`,
-      },
-    ])
-  }
+/** Brings a document of version 1 or 2 up to version 3, one version at a time. */
+export function toVersion3(document: Readonly<Document>, from: number): Document {
   let current: Document = { ...document }
-  for (let version = given; version < SCHEMA_VERSION; version++) current = (STEPS[version] as (d: Document) => Document)(current)
-  return { ...current, schemaVersion: SCHEMA_VERSION }
+  for (let version = from; version < 3; version++) current = (STEPS[version] as (d: Document) => Document)(current)
+  return current
 }

@@ -1,45 +1,10 @@
 import { type PropertyRecord, property, type Source } from '../../formula/index.js'
 import { doubtsAbout, type Material, materialByName, PROPERTY_KINDS, type PropertyName } from '../../materials/index.js'
 import { type In, InputError, type Kind, nearName, show } from '../../units/index.js'
-import { field, Refusal } from './fields.js'
-
-/** One value of an own material: a quantity, or a quantity with its range and where it comes from. */
-export type OwnValue =
-  | string
-  | { readonly typical: string; readonly low: string; readonly high: string; readonly source?: string; readonly conditions?: string }
-
-/** A material of your own: one of the table, with the values that you measured put in. */
-export interface OwnMaterial {
-  /** The material of the table that it is, but for the values given here. */
-  readonly basedOn: string
-  /** Properties by their names in the table of materials. */
-  readonly [property: string]: OwnValue
-}
+import type { OwnMaterial } from './field.js'
+import { Rejection } from './rejection.js'
 
 const NAMES = Object.keys(PROPERTY_KINDS)
-
-/** A material of your own in the document; it stays plain data there. */
-export const ownMaterial = field<OwnMaterial, OwnMaterial>(
-  {
-    meaning: 'A material of your own: basedOn names one of the table, the rest are the values you measured.',
-    accepts: 'must be a section with basedOn and the properties you measured, such as tensileStrength',
-    json: {
-      type: 'object',
-      properties: {
-        basedOn: { type: 'string' },
-        ...Object.fromEntries(NAMES.map((name) => [name, { anyOf: [{ type: 'string' }, { type: 'object' }] }])),
-      },
-      required: ['basedOn'],
-      additionalProperties: false,
-    },
-  },
-  (given) => {
-    if (typeof given !== 'object' || given === null || Array.isArray(given))
-      throw new Refusal('must be a section with basedOn and the properties you measured')
-    madeOf(given as OwnMaterial)
-    return given as OwnMaterial
-  },
-)
 
 const made = new WeakMap<object, Material>()
 
@@ -61,7 +26,7 @@ export function ownRecordOf(material: Material): OwnMaterial {
 }
 
 function madeOf({ basedOn, ...values }: OwnMaterial): Material {
-  if (typeof basedOn !== 'string') throw new Refusal('must say which material of the table it is basedOn')
+  if (typeof basedOn !== 'string') throw new Rejection('must say which material of the table it is basedOn')
   const base = materialByName(basedOn)
   const problems: string[] = []
   const properties: Record<string, unknown> = {}
@@ -82,7 +47,7 @@ function madeOf({ basedOn, ...values }: OwnMaterial): Material {
       problems.push(...error.issues.map(({ path, given, accepts }) => `${name}.${path} is ${given}, ${accepts}`))
     }
   }
-  if (problems.length > 0) throw new Refusal(problems.join('; '))
+  if (problems.length > 0) throw new Rejection(problems.join('; '))
   return { ...base, ...properties }
 }
 
@@ -93,6 +58,6 @@ function recordOf(value: unknown): PropertyRecord<Kind> {
     return { typical, low, high, source: own(source), conditions: typeof conditions === 'string' ? conditions : '' } as PropertyRecord<Kind>
   }
   if (typeof value !== 'string' && typeof value !== 'number')
-    throw new Refusal(`must be a quantity or { typical, low, high, source }, not ${show(value)}`)
+    throw new Rejection(`must be a quantity or { typical, low, high, source }, not ${show(value)}`)
   return { typical: value as In<Kind>, low: value as In<Kind>, high: value as In<Kind>, source: own(undefined) } as PropertyRecord<Kind>
 }

@@ -1,0 +1,59 @@
+import { InputError, type Issue, show } from '../../units/index.js'
+import { AGES, AIRS, EVENTS } from '../parts/load/section.js'
+import type { LegData } from './fields.js'
+
+type Report = (path: string, given: unknown, why: string) => void
+
+/** Throws for what a document may say and no check calculates yet: a verdict without it would be unsafe. */
+export function rejectNotComputed(data: LegData): void {
+  const issues: Issue[] = []
+  const report: Report = (path, given, why) => issues.push({ path, given: show(given), accepts: `is not calculated yet: ${why}` })
+  joints(data, report)
+  parts(data, report)
+  loads(data, report)
+  if (issues.length > 0) throw new InputError('leg', issues)
+}
+
+function joints({ joints: { sidewaysHip, hip, knee }, plates }: LegData, report: Report): void {
+  if (sidewaysHip !== undefined && sidewaysHip.drive.kind !== 'held')
+    report('joints.sidewaysHip.drive.kind', sidewaysHip.drive.kind, 'the sideways hip must be held')
+  for (const [name, joint] of Object.entries({ hip, knee })) {
+    if (joint.drive.kind !== 'cord') report(`joints.${name}.drive.kind`, joint.drive.kind, 'hip and knee must be driven by cord')
+    if (joint.controllerOn !== 'air') report(`joints.${name}.controllerOn`, joint.controllerOn, 'a controller must hang in free air')
+  }
+  for (const [name, joint] of Object.entries({ sidewaysHip, hip, knee }))
+    if (joint?.parallel !== undefined) report(`joints.${name}.parallel`, 'a spring', 'leave it out')
+  if (knee.through !== undefined) report('joints.knee.through', knee.through.kind, "the knee's motor must sit on the upper link")
+  for (const [name, { bolts }] of Object.entries(plates))
+    if (bolts !== undefined && name !== hip.plate)
+      report(`plates.${name}.bolts`, bolts, 'only the plate of the hip may have bolts of its own')
+}
+
+function parts({ links, foot, robot }: LegData, report: Report): void {
+  for (const name of ['upper', 'lower'] as const) {
+    const { section, centreOfMass } = links[name]
+    if (section.tube !== undefined) report(`links.${name}.section.tube`, section.tube, 'a link must have a box section')
+    if (centreOfMass !== undefined) report(`links.${name}.centreOfMass`, centreOfMass, 'a link is an even rod')
+  }
+  if (foot.kind !== 'toes') report('foot.kind', foot.kind, 'the foot must have toes')
+  for (const name of ['centreOfMassForward', 'centreOfMassLeft'] as const)
+    if (robot[name].si !== 0) report(`robot.${name}`, robot[name], 'the centre of mass must be in the middle')
+}
+
+function loads({ loadCases: { airs, ages, events, combine } }: LegData, report: Report): void {
+  for (const [section, given, library] of [
+    ['airs', airs, AIRS],
+    ['ages', ages, AGES],
+    ['events', events, EVENTS],
+  ] as const)
+    for (const name of Object.keys(given))
+      if (!Object.hasOwn(library, name)) report(`loadCases.${section}.${name}`, name, `names must be ${Object.keys(library).join(', ')}`)
+  if (combine !== undefined) report('loadCases.combine', 'combinations', 'the load cases of the library are combined by name')
+  for (const [name, event] of Object.entries(events)) {
+    const own = (EVENTS as Readonly<Record<string, { readonly kind: string; readonly gait?: string }>>)[name]
+    if (own === undefined) continue
+    if (event.kind !== own.kind) report(`loadCases.events.${name}.kind`, event.kind, `it must be ${own.kind}`)
+    else if ('gait' in event && event.gait !== own.gait) report(`loadCases.events.${name}.gait`, event.gait, `it must be ${own.gait}`)
+    if ('traction' in event && event.traction.si !== 0) report(`loadCases.events.${name}.traction`, event.traction, 'landings are upright')
+  }
+}
