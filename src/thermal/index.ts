@@ -67,6 +67,7 @@ export {
   torqueConstants,
 } from './motor-constants.js'
 export { motorStall, motorWarmUp } from './motor-stall.js'
+export { motorsOnPlate } from './motors-on-plate.js'
 export { type MotorLoad, type MotorMount, motorMount } from './mount.js'
 export { mountPlate } from './mount-plate.js'
 export type { MountSpecification } from './mount-specification.js'
@@ -92,7 +93,7 @@ export {
   type TransientRequest,
 } from './network.js'
 export { reduceNetwork, timeConstants } from './network-reduce.js'
-export { dragLoss, noLoadLoss, noLoadSplit } from './no-load.js'
+export { dragLoss, noLoadLoss, noLoadOnePoint, noLoadSplit } from './no-load.js'
 export { assessMount, continuousTorque, type MountVerdict } from './operating.js'
 export { intermittentTorque, type TimeAtTorque, timeAtTorque } from './operating-duty.js'
 export { plateLaw } from './plate-law.js'
@@ -103,6 +104,7 @@ export { radiantFlux, radiationCoefficient, STEFAN_BOLTZMANN } from './radiation
 export { ringOnRectangularPlate, ringsOnPlate } from './rectangular-plate.js'
 export { compareMountRemedies, type Remedy, type RemedyRow } from './remedies.js'
 export { ringOnPlate } from './ring-plate.js'
+export { rippleIronLoss } from './ripple-loss.js'
 export { bestFinSpacing, finCount, plateFinSink } from './sink.js'
 export { plateFinSinkInDraught } from './sink-in-draught.js'
 export { discSpreading, discSpreadingEstimate, halfSpaceSpreading, ringSpreading } from './spreading.js'
@@ -133,3 +135,4 @@ export {
   thickBodyStep,
   wallResponse,
 } from './transient-solids.js'
+export { windingHotSpot } from './winding-hot-spot.js'

@@ -1,5 +1,6 @@
 import { type OdeSolution, solveStiff } from '../numeric/index.js'
-import { flowOf, imbalance, lossAt, type NetworkNumbers, slopes } from './network-numbers.js'
+import { settler, storageOf, storedSlopes, withStill } from './network-algebraic.js'
+import { flowOf, imbalance, lossAt, type NetworkNumbers } from './network-numbers.js'
 
 /** A limit watched during a course, in kelvin: of a node, or of any weighted sum of nodes (weights adding to one). */
 export interface Watch {
@@ -15,6 +16,9 @@ export interface CourseNumbers {
   readonly state: 'finished' | 'runaway' | 'limit'
 }
 
+/** Part of the duration that is kept of a course that cannot begin. */
+const AT_ONCE = 1e-9
+
 /** Follows a network from given temperatures. Stops at a runaway, and at the first limit if asked. */
 export function courseNumbers(
   n: NetworkNumbers,
@@ -24,43 +28,55 @@ export function courseNumbers(
 ): CourseNumbers {
   const size = n.names.length
   const { watch = [], stopAtLimit = false, tolerance = 5e-6 } = options
+  const storage = storageOf(n)
+  const { storing } = storage
+  const settle = settler(n, storage)
   const T = new Float64Array(size + n.fixed.length)
+  T.set(initial.subarray(0, size))
   T.set(n.fixed, size)
-  const capacities = n.capacities
+  const net = new Float64Array(size)
+  /** All temperatures of those of the storing nodes. */
+  const all = (y: Float64Array) => {
+    for (let k = 0; k < storing.length; k++) T[storing[k]!] = y[k]!
+    settle(T)
+    return T
+  }
+  const initialStored = Float64Array.from(storing, (i) => initial[i]!)
+  // A node without capacity may run away at once: then there is nothing to follow.
+  const away = hottestOf(all(initialStored), size) > n.ceiling
   const solution = solveStiff({
     derivative: (_t, y, out) => {
-      T.set(y)
-      imbalance(n, T, out)
-      for (let i = 0; i < size; i++) out[i] = out[i]! / capacities[i]!
+      imbalance(n, all(y), net)
+      for (let k = 0; k < storing.length; k++) out[k] = net[storing[k]!]! / n.capacities[storing[k]!]!
     },
     jacobian: (_t, y, out) => {
-      T.set(y)
-      slopes(n, T, out)
-      for (let i = 0; i < size; i++) for (let j = 0; j < size; j++) out[i * size + j] = out[i * size + j]! / capacities[i]!
+      const rate = storedSlopes(n, storage, all(y))
+      for (let k = 0; k < rate.length; k++) out[k] = rate[k]! / n.capacities[storing[Math.floor(k / storing.length)]!]!
     },
     start: 0,
-    end: duration,
-    initial: initial.subarray(0, size),
+    end: away ? duration * AT_ONCE : duration,
+    initial: initialStored,
     // Kelvin of a step, whatever the level.
     relativeTolerance: 0,
     absoluteTolerance: tolerance,
     events: [
-      { value: (_t, y) => hottestOf(y) - n.ceiling, direction: 'rising', terminal: true },
+      { value: (_t, y) => hottestOf(all(y), size) - n.ceiling, direction: 'rising', terminal: true },
       ...watch.map(({ of, limit }) => ({
-        value: (_t: number, y: Float64Array) => of(y) - limit,
+        value: (_t: number, y: Float64Array) => of(all(y)) - limit,
         direction: 'rising' as const,
         terminal: stopAtLimit,
       })),
     ],
   })
   const last = solution.events.at(-1)
-  const state = solution.ended === 'end' ? 'finished' : last?.event === 0 ? 'runaway' : 'limit'
-  return { solution, end: solution.yEnd, state }
+  const state = away ? 'runaway' : solution.ended === 'end' ? 'finished' : last?.event === 0 ? 'runaway' : 'limit'
+  const whole = withStill(n, storage, solution)
+  return { solution: whole, end: whole.yEnd, state }
 }
 
-const hottestOf = (y: Float64Array): number => {
+const hottestOf = (y: Float64Array, size: number): number => {
   let most = 0
-  for (let i = 0; i < y.length; i++) if (y[i]! > most) most = y[i]!
+  for (let i = 0; i < size; i++) if (y[i]! > most) most = y[i]!
   return most
 }
 

@@ -1,4 +1,5 @@
 import { luFactor, luSolve, type OdeSolution } from '../numeric/index.js'
+import { storageOf } from './network-algebraic.js'
 import { flowOf, imbalance, lossAt, type NetworkNumbers, type Spread, slopes } from './network-numbers.js'
 
 /** Writes the extra heat into each node when one cause of scatter stands at the end of its band; `into` is the net heat each takes up to warm. */
@@ -60,7 +61,8 @@ const GAMMA = 1 - Math.SQRT1_2
  * Follows the first-order shifts of every cause along a solved course, from given ones (none at a known start). Rows beyond the causes are shifts without a
  * cause of their own, such as of the start temperatures.
  *
- * Two-stage, second-order, L-stable steps (Alexander 1977) on the course's own times: good to a percent of the band.
+ * Two-stage, second-order, L-stable steps (Alexander 1977) on the course's own times: good to a percent of the band. A node without heat capacity follows
+ * within the first step.
  */
 export function courseShifts(n: NetworkNumbers, solution: OdeSolution, start: readonly Float64Array[]): CourseShifts {
   const size = n.names.length
@@ -78,10 +80,7 @@ export function courseShifts(n: NetworkNumbers, solution: OdeSolution, start: re
     slopes(n, T, rate)
     imbalance(n, T, net)
     for (let i = 0; i < size; i++)
-      for (let j = 0; j < size; j++) {
-        rate[i * size + j] = rate[i * size + j]! / n.capacities[i]!
-        factors[i * size + j] = (i === j ? 1 : 0) - GAMMA * h * rate[i * size + j]!
-      }
+      for (let j = 0; j < size; j++) factors[i * size + j] = (i === j ? n.capacities[i]! : 0) - GAMMA * h * rate[i * size + j]!
     luFactor(factors, size, pivots)
     base.forEach((row, k) => {
       const slope = out[k]!
@@ -89,7 +88,7 @@ export function courseShifts(n: NetworkNumbers, solution: OdeSolution, start: re
       if (spread === undefined) push.fill(0)
       else pushOf(n, T, spread, net, push)
       for (let i = 0; i < size; i++) {
-        let sum = push[i]! / n.capacities[i]!
+        let sum = push[i]!
         for (let j = 0; j < size; j++) sum += rate[i * size + j]! * row[j]!
         slope[i] = sum
       }
@@ -110,8 +109,9 @@ export function courseShifts(n: NetworkNumbers, solution: OdeSolution, start: re
     stage(to, h, middle, second)
     return before.map((row, k) => row.map((x, i) => x + h * ((1 - GAMMA) * first[k]![i]! + GAMMA * second[k]![i]!)))
   }
-  stage(solution.t[0]!, 0, start, first)
-  const quickest = 1 / Math.max(...n.names.map((_, i) => Math.abs(rate[i * size + i]!)))
+  T.set(solution.at(solution.t[0]!, y))
+  slopes(n, T, rate)
+  const quickest = 1 / Math.max(...storageOf(n).storing.map((i) => Math.abs(rate[i * size + i]!) / n.capacities[i]!))
   const times = [solution.t[0]!]
   const rows = [start]
   for (let s = 1; s < solution.t.length; s++) {

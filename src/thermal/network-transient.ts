@@ -1,6 +1,7 @@
 import type { Property } from '../formula/index.js'
 import { type In, InputError, type Issue, type Note, Quantity } from '../units/index.js'
 import { requireKeys } from './known-keys.js'
+import { settler, storageOf } from './network-algebraic.js'
 import { courseNumbers, extremesOf, ledgerOf } from './network-course.js'
 import { type NetworkNumbers, notesAt, temperaturesAt } from './network-numbers.js'
 import { byName, siOf, unknownNode } from './network-read.js'
@@ -14,7 +15,7 @@ export type Start = Readonly<Record<string, In<'temperature'>>> | In<'temperatur
 /** What course is asked for. */
 export interface TransientRequest {
   readonly duration: In<'time'>
-  /** Default the warmest fixed temperature. */
+  /** Default the warmest fixed temperature. A node without heat capacity starts at its balance with the others, whatever is given. */
   readonly initial?: Start
   /** Limits to watch, by node. */
   readonly limits?: Readonly<Record<string, In<'temperature'>>>
@@ -77,15 +78,25 @@ export const withFixed = (n: NetworkNumbers, y: Float64Array): Float64Array => F
 export function transientOf(n: NetworkNumbers, course: TransientRequest): Transient {
   requireKeys('thermal.network', 'request', course, ['duration', 'initial', 'limits'])
   const issues: Issue[] = []
-  withoutCapacity(n, issues)
+  const storage = storageOf(n)
+  if (storage.storing.length === 0)
+    issues.push({ path: 'nodes', given: 'no heat capacity', accepts: 'a course in time needs the heat capacity of at least one node' })
   const duration = siOf('duration', 'time', course.duration, issues, 0)
-  const initial = readInitial(n, course.initial, issues).slice(0, n.names.length)
+  const start = readInitial(n, course.initial, issues)
   const watch = readWatch(n, course.limits ?? {}, issues)
   if (issues.length > 0) throw new InputError('thermal.network', issues)
+  settler(n, storage)(start)
+  const initial = start.slice(0, n.names.length)
   const { solution, state } = courseNumbers(n, initial, duration, { watch })
   const size = n.names.length
   const { highest, highestAt } = extremesOf(solution)
-  const notes = notesAt(n, withFixed(n, highest))
+  const notes = [
+    ...notesAt(n, withFixed(n, highest)),
+    ...storage.still.map((i) => ({
+      formula: 'thermal.network',
+      text: `${n.names[i]} has no heat capacity: it follows its neighbours at once`,
+    })),
+  ]
   const carried = notes.length === 0 ? undefined : notes
   let known: ReturnType<typeof courseShifts> | undefined
   const shifts = (time: number) => {

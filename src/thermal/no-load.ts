@@ -71,7 +71,47 @@ export const noLoadSplit = /* @__PURE__ */ formula('thermal.noLoadSplit', {
   },
 })
 
-/** Loss in iron and bearings at a speed; zero at standstill (ripple loss from switching is not in it). */
+/**
+ * Loss in iron and bearings at any speed from a single no-load point, with its band: how it splits into parts that grow with speed and with its square is not
+ * known from one point.
+ *
+ * The typical value takes all of it as constant drag, as `motor` does with one point. That is the low end above the measured speed and the high end below.
+ */
+export const noLoadOnePoint = /* @__PURE__ */ formula('thermal.noLoadOnePoint', {
+  inputs: {
+    /** Speed of the no-load point. */
+    measuredSpeed: { kind: 'angularVelocity', above: 0 },
+    /** Loss there (`noLoadLoss`). */
+    measuredLoss: { kind: 'power', min: 0 },
+    /** Speed at which the loss is wanted. */
+    speed: { kind: 'angularVelocity', min: 0 },
+  },
+  output: {
+    /** Loss with all of it as constant drag. */
+    typical: 'power',
+    /** Low end of its band. */
+    low: 'power',
+    /** High end of its band. */
+    high: 'power',
+  },
+  equation: [
+    'typical = measuredLoss * speed / measuredSpeed',
+    'low = min(typical, measuredLoss * speed^2 / measuredSpeed^2)',
+    'high = max(typical, measuredLoss * speed^2 / measuredSpeed^2)',
+  ],
+  assumes: ['loss is a sum of a linear and a quadratic term in speed, neither negative'],
+  valid: {
+    'a speed between a third and three times the measured one': (x) => x.speed >= x.measuredSpeed / 3 && x.speed <= 3 * x.measuredSpeed,
+  },
+  source: [{ level: 'computed', where: 'all splits of one point into a linear and a quadratic part' }],
+  si: ({ measuredSpeed, measuredLoss, speed }) => {
+    const linear = dragLoss.si({ constantDrag: measuredLoss / measuredSpeed, viscousDrag: 0, speed })
+    const square = dragLoss.si({ constantDrag: 0, viscousDrag: measuredLoss / (measuredSpeed * measuredSpeed), speed })
+    return { typical: linear, low: Math.min(linear, square), high: Math.max(linear, square) }
+  },
+})
+
+/** Loss in iron and bearings at a speed; zero at standstill (loss from switching is not in it, see `rippleIronLoss`). */
 export const dragLoss = /* @__PURE__ */ formula('thermal.dragLoss', {
   inputs: {
     /** Constant drag torque. */

@@ -138,7 +138,7 @@ test.each([
   [
     () =>
       network({ a: {}, air: ambient }, [{ from: 'a', to: 'air', conductance: '1 W/K' }]).transient({ duration: '1 s', initial: '25 degC' }),
-    'heat capacity of every node',
+    'heat capacity of at least one node',
   ],
 ])('bad input %#', (build, message) => {
   expect(build).toThrow(InputError)
