@@ -27,7 +27,7 @@ const SETTLED = 1e-9
 /** Newton's method from below rises without overshoot, but for the error of its slopes, K. */
 const COOLED = 1e-3
 const ROUNDS = 100
-/** Rise of a mounting face above which there is no balance worth the name, K. */
+/** Rise of a mounting face above which a balance does not count, K. */
 const MOST_RISE = 450
 
 interface Heated {

@@ -83,7 +83,7 @@ export const noLoadOnePoint = /* @__PURE__ */ formula('thermal.noLoadOnePoint', 
     measuredSpeed: { kind: 'angularVelocity', above: 0 },
     /** Loss there (`noLoadLoss`). */
     measuredLoss: { kind: 'power', min: 0 },
-    /** Speed at which the loss is wanted. */
+    /** Speed of the loss in the result. */
     speed: { kind: 'angularVelocity', min: 0 },
   },
   output: {
