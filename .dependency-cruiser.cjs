@@ -86,7 +86,7 @@ module.exports = {
       comment: 'What the library imports at run time is a dependency, or bundled (tsup.config.ts).',
       from: { path: '^src/' },
       to: {
-        pathNot: '(^|/)node_modules/ml-matrix/',
+        pathNot: '(^|/)node_modules/(ml-matrix|yaml)/',
         dependencyTypes: ['npm-dev', 'npm-no-pkg', 'npm-unknown'],
         // A peer package is there for development and tests too.
         dependencyTypesNot: ['type-only', 'npm-peer'],
@@ -101,7 +101,7 @@ module.exports = {
     onlyFrom(
       'vega',
       '(^|/)node_modules/vega',
-      ['leg'],
+      ['leg', 'chart'],
       'Pictures are drawn by the report alone, where its optional packages are installed.',
     ),
     onlyFrom('documents', '(^|/)node_modules/(zod|yaml)/', ['leg', 'materials'], 'zod and yaml read documents; formulas do without.'),

@@ -11,13 +11,12 @@ import folders from './folders.json' with { type: 'json' }
 const folderByFolder: NonNullable<Options['esbuildPlugins']>[number] = {
   name: 'folder-by-folder',
   setup(build) {
-    const ending = build.initialOptions.format === 'cjs' ? 'cjs' : 'js'
     build.onResolve({ filter: /^\.{1,2}\/.*\bindex\.js$/ }, ({ path, importer, resolveDir }) => {
       const folder = dirname(relative('src', resolve(resolveDir, path)))
       const own = dirname(relative('src', importer)).split('/')[0]
-      return folder === own || folder.includes('/') ? undefined : { path: `./${folder}.${ending}`, external: true }
+      return folder === own || folder.includes('/') ? undefined : { path: `./${folder}.js`, external: true }
     })
-    build.onResolve({ filter: /^ml-matrix$/ }, () => ({ path: `./ml-matrix.${ending}`, external: true }))
+    build.onResolve({ filter: /^ml-matrix$/ }, () => ({ path: './ml-matrix.js', external: true }))
   },
 }
 
@@ -49,6 +48,16 @@ const pureRecords: NonNullable<Options['esbuildPlugins']>[number] = {
   },
 }
 
+const common = {
+  // ES modules alone: scripts/finish-build.ts writes the files for require, which load them, so that a process never holds two copies.
+  format: ['esm'],
+  target: 'es2022',
+  splitting: false,
+  sourcemap: true,
+  // scripts/finish-build.ts minifies, and writes the declarations.
+  dts: false,
+} satisfies Options
+
 const { programs: _, ...libraries } = folders
 
 const library = defineConfig({
@@ -59,28 +68,21 @@ const library = defineConfig({
     // took. In a file of its own, since what it does when loaded would keep a whole module in a user's bundle.
     'ml-matrix': 'node_modules/ml-matrix/src/index.js',
   },
-  format: ['esm', 'cjs'],
-  target: 'es2022',
-  splitting: false,
+  ...common,
   // Tree-shaken into the folders that read documents: loaded as packages they make up two thirds of the time that importing leg takes.
   noExternal: ['zod', 'yaml'],
   esbuildOptions(options) {
     options.alias = { yaml: './node_modules/yaml/browser/index.js' }
   },
   esbuildPlugins: [folderByFolder, pureRecords],
-  // Declarations are written by scripts/finish-build.ts.
-  dts: false,
   clean: true,
 })
 
 /** The command line, which imports the folders of the library as a user does. */
 const program = defineConfig({
   entry: { limbwright: 'src/cli/limbwright.ts' },
-  format: ['esm'],
-  target: 'es2022',
-  splitting: false,
+  ...common,
   esbuildPlugins: [folderByFolder],
-  dts: false,
 })
 
 export default [library, program]

@@ -1,5 +1,5 @@
 // Everything CI checks besides the tests, step by step; with `--with-tests`, the tests first. Fails when a step fails, and says how
-// many passed. Names on the command line pick steps: `npm run check -- lint docs`.
+// many passed. A step that ends with 77 lacks a program on this machine: it is listed as not run. Names on the command line pick steps: `npm run check -- lint docs`.
 import { spawnSync } from 'node:child_process'
 import { mkdirSync, readFileSync, rmSync } from 'node:fs'
 
@@ -20,6 +20,7 @@ const steps: readonly (readonly [name: string, command: string])[] = [
   ['api snapshot', 'npm run -s check:api'],
   ['consumers', 'npm run -s check:consumers'],
   ['bundles and runtimes', 'npm run -s check:bundles'],
+  ['notebooks', 'npm run -s check:notebooks'],
   ['docs', 'npm run -s docs'],
   ['verification table', 'npm run -s verify'],
   ['validation table', 'npm run -s validate'],
@@ -38,20 +39,25 @@ mkdirSync('out', { recursive: true })
 const lines: string[] = []
 let passed = 0
 let failed = 0
+/** Steps that this machine cannot run; each says what is missing. */
+let notRun = 0
+/** The exit code by which a step says so. */
+const NOT_RUN = 77
 
-function run(name: string, command: string): boolean {
+function run(name: string, command: string): number | null {
   console.log(`\n── ${name}: ${command}`)
   const start = performance.now()
   const { status } = spawnSync(command, { shell: true, stdio: ['ignore', 'inherit', 'inherit'] })
-  const line = `${status === 0 ? 'ok    ' : 'FAILED'} ${((performance.now() - start) / 1000).toFixed(1).padStart(6)} s  ${name}`
+  const word = status === 0 ? 'ok     ' : status === NOT_RUN ? 'not run' : 'FAILED '
+  const line = `${word} ${((performance.now() - start) / 1000).toFixed(1).padStart(6)} s  ${name}`
   console.log(line)
   lines.push(line)
-  return status === 0
+  return status
 }
 
 if (process.argv.includes('--with-tests')) {
   rmSync(REPORT, { force: true })
-  const ok = run('tests', `npm test -- --reporter=default --reporter=json --outputFile=${REPORT}`)
+  const ok = 0 === run('tests', `npm test -- --reporter=default --reporter=json --outputFile=${REPORT}`)
   let tests = { passed: 0, failed: 0 }
   try {
     const report = JSON.parse(readFileSync(REPORT, 'utf8'))
@@ -65,10 +71,13 @@ if (process.argv.includes('--with-tests')) {
 }
 
 for (const [name, command] of chosen) {
-  if (run(name, command)) passed++
+  const status = run(name, command)
+  if (status === 0) passed++
+  else if (status === NOT_RUN) notRun++
   else failed++
 }
 
 console.log(`\n${lines.join('\n')}\n`)
+if (notRun > 0) console.log(`${notRun} not run on this machine`)
 console.log(`${passed} passed, ${failed} failed`)
 process.exit(failed === 0 ? 0 : 1)

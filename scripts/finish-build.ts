@@ -1,31 +1,73 @@
-// What the bundler leaves undone in dist: declarations, and the licences of what is bundled.
+// What the bundler leaves undone in dist: declarations, the files for require, the JSON Schema, and the licences of what is bundled.
 import { execFileSync } from 'node:child_process'
-import { cpSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { dirname, join, resolve } from 'node:path'
+import { pathToFileURL } from 'node:url'
+import { decode, encode, type SourceMapSegment } from '@jridgewell/sourcemap-codec'
+import { minify } from 'terser'
+import folders from '../folders.json' with { type: 'json' }
+import { writeCommonJsDeclarations } from './commonjs-declarations.js'
 
-// Declarations: one tree for `import` and one for `require`. Each file of the source keeps its own, since rolling them up breaks
-// `export * as`.
-const OF_MODULES = 'dist/types'
-const OF_COMMONJS = 'dist/types-cjs'
-for (const folder of [OF_MODULES, OF_COMMONJS]) rmSync(folder, { recursive: true, force: true })
+const published = [...folders.core, ...folders.modules, ...folders.tools]
+
+// Each file of the source keeps its own declarations, since rolling them up breaks `export * as`. Those that no entry reaches stay out.
+const TYPES = 'dist/types'
+rmSync(TYPES, { recursive: true, force: true })
 const compiler = 'node_modules/typescript-7/bin/tsc'
-execFileSync(process.execPath, [compiler, '-p', 'tsconfig.declarations.json', '--removeComments', 'false', '--outDir', OF_MODULES], {
+execFileSync(process.execPath, [compiler, '-p', 'tsconfig.declarations.json', '--removeComments', 'false', '--outDir', TYPES], {
   stdio: 'inherit',
 })
-cpSync(OF_MODULES, OF_COMMONJS, { recursive: true })
-// What is below this file is CommonJS to a compiler, as the .cjs files are to Node.
-writeFileSync(`${OF_COMMONJS}/package.json`, '{ "type": "commonjs" }\n')
-// mathjs declares itself an ES module, whose types a CommonJS declaration must name as such.
-const bridge = `${OF_COMMONJS}/mathjs/index.d.ts`
-const named = /import (?:type )?\{ (.+?) \} from 'mathjs'/
-const bridgeText = readFileSync(bridge, 'utf8')
-if (!named.test(bridgeText)) throw new Error(`${bridge} imports nothing from mathjs`)
-writeFileSync(
-  bridge,
-  bridgeText.replace(
-    named,
-    (_, names: string) => `import type { ${names.replaceAll('type ', '')} } from 'mathjs' with { 'resolution-mode': 'import' }`,
-  ),
-)
+const reached = new Set<string>()
+const follow = (file: string): void => {
+  if (reached.has(file) || !existsSync(file)) return
+  reached.add(file)
+  for (const [, path] of readFileSync(file, 'utf8').matchAll(/['"](\.[^'"]*)\.js['"]/g)) follow(resolve(dirname(file), `${path}.d.ts`))
+}
+for (const entry of ['index', ...published.map((name) => `${name}/index`)]) follow(resolve(TYPES, `${entry}.d.ts`))
+for (const name of readdirSync(TYPES, { recursive: true, encoding: 'utf8' })) {
+  const file = resolve(TYPES, name)
+  if (name.endsWith('.d.ts') && !reached.has(file)) rmSync(file)
+}
+
+// For require: Node loads the ES module, so that both ways of importing share one copy.
+for (const name of ['index', ...published]) writeFileSync(`dist/${name}.cjs`, `module.exports = require('./${name}.js')\n`)
+writeCommonJsDeclarations(published)
+
+const { legJsonSchema } = (await import(pathToFileURL(join(process.cwd(), 'dist/leg.js')).href)) as typeof import('../src/leg/index.js')
+writeFileSync('dist/leg.schema.json', JSON.stringify(legJsonSchema()))
+
+// Terser keeps the marks by which bundlers drop unused formulas; the bundler's own minifier drops them. Source maps lead to the line: one segment
+// for each line of the source, without its text, are a tenth of the size.
+const lineMap = (mappings: string): string => {
+  let at = ''
+  const lines = decode(mappings).map((segments) =>
+    segments.flatMap((segment): SourceMapSegment[] => {
+      const [column, source, line] = segment
+      const here = `${source}:${line}`
+      if (here === at || source === undefined || line === undefined) return []
+      at = here
+      return [[column, source, line, 0]]
+    }),
+  )
+  return encode(lines)
+}
+for (const name of readdirSync('dist').filter((each) => each.endsWith('.js'))) {
+  const code = readFileSync(`dist/${name}`, 'utf8').replace(/\n\/\/# sourceMappingURL=.*\s*$/, '')
+  const { code: small, map } = await minify(
+    { [name]: code },
+    {
+      module: true,
+      keep_classnames: true,
+      keep_fnames: true,
+      format: { preserve_annotations: true, comments: false },
+      sourceMap: { content: readFileSync(`dist/${name}.map`, 'utf8'), asObject: true },
+    },
+  )
+  if (small === undefined || map === undefined || typeof map === 'string') throw new Error(`${name} was not minified`)
+  const { sourcesContent: _, ...rest } = map
+  writeFileSync(`dist/${name}`, `${small}\n//# sourceMappingURL=${name}.map\n`)
+  writeFileSync(`dist/${name}.map`, JSON.stringify({ ...rest, names: [], mappings: lineMap(map.mappings) }))
+}
 
 interface Manifest {
   readonly name: string
@@ -45,5 +87,6 @@ function licencesFrom(name: string, seen: Map<string, string>): Map<string, stri
   return seen
 }
 
-const licences = licencesFrom('ml-matrix', new Map())
+const licences = new Map<string, string>()
+for (const bundled of ['ml-matrix', 'zod', 'yaml']) licencesFrom(bundled, licences)
 writeFileSync('dist/bundled-licences.txt', [...licences.values()].join(`\n${'-'.repeat(80)}\n\n`))

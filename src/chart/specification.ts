@@ -1,3 +1,5 @@
+import { notebookSvg } from './svg.js'
+
 /** Colours of Okabe and Ito 2008 in the order charts use them (yellow is left out: too pale on white for lines). */
 export const PALETTE = ['#0072B2', '#D55E00', '#009E73', '#CC79A7', '#E69F00', '#56B4E9', '#000000'] as const
 
@@ -75,11 +77,15 @@ export const encode = (field: string, axis: Axis) => ({
 export function framed({ title, description }: ChartText, rest: Record<string, unknown>): Chart {
   const spec = { $schema: 'https://vega.github.io/schema/vega-lite/v6.json', title, description, width: 520, height: 300, ...rest }
   return Object.defineProperty(spec, Symbol.for('Jupyter.display'), {
-    value: () => ({
-      'application/vnd.vegalite.v6+json': spec,
-      'application/vnd.vegalite.v5+json': spec,
-      'text/plain': `${title}: ${description}`,
-    }),
+    value: async () => {
+      const svg = await notebookSvg(spec)
+      return {
+        'application/vnd.vegalite.v6+json': spec,
+        'application/vnd.vegalite.v5+json': spec,
+        ...(svg === undefined ? {} : { 'image/svg+xml': svg }),
+        'text/plain': `${title}: ${description}`,
+      }
+    },
     enumerable: false,
   })
 }

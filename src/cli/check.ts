@@ -17,7 +17,7 @@ export async function check(terminal: Terminal, args: readonly string[]): Promis
   if (given.words.length === 0) refuse(verb, 'words', given.words, 'must name at least one document of a leg, such as leg.yaml')
   const rows = rowsOf(given)
   const tell = progress(terminal, given.flag('quiet'))
-  const options = await casesOf(given)
+  const options = casesOf(given)
   const { assess, checksTable, rankedTable, verdictText } = await import('../leg/index.js')
   const results: object[] = []
   let holds = true

@@ -22,7 +22,7 @@ export async function compare(terminal: Terminal, args: readonly string[]): Prom
   const tell = progress(terminal, given.flag('quiet'))
   const plain = argumentsOf(verb, [], LEG_OPTIONS)
   const before = await legFrom(terminal, verb, first, plain)
-  const options = await casesOf(given)
+  const options = casesOf(given)
   const { compareDesigns, compareLegs, comparisonText } = await import('../leg/index.js')
   tell(`read ${first}: ${before.name}`)
   const sides =

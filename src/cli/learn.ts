@@ -18,7 +18,7 @@ export async function learnFromLogs(terminal: Terminal, args: readonly string[])
   const { editLegText, learn, learntText } = await import('../leg/index.js')
   const logs = Object.fromEntries(logFiles.map((name) => [logName(name), terminal.readText(name)]))
   tell(`read ${file} and ${logFiles.length} logs`)
-  const learnt = learn(leg, logs, { ...(await casesOf(given)), spikes: given.flag('keep-spikes') ? 'keep' : 'leaveOut' })
+  const learnt = learn(leg, logs, { ...casesOf(given), spikes: given.flag('keep-spikes') ? 'keep' : 'leaveOut' })
   tell(`estimated ${learnt.moved.length} fields`)
   const to = given.text('to')
   if (to !== undefined) {

@@ -29,12 +29,11 @@ export async function legFrom(terminal: Terminal, verb: string, file: string, gi
   }
 }
 
-/** The load cases that `--cases` names: ids with commas between them, `all`, or the usual ones where it is left open. */
-export async function casesOf(given: Arguments): Promise<{ cases?: readonly CaseId[] }> {
+/** The load cases that `--cases` names: ids with commas between them; every load case where it is absent. */
+export function casesOf(given: Arguments): { cases?: readonly CaseId[] } {
   const text = given.text('cases')
   if (text === undefined) return {}
-  const { ALL_CASE_IDS } = await import('../leg/index.js')
-  return { cases: text === 'all' ? ALL_CASE_IDS : (text.split(',').map((id) => id.trim()) as CaseId[]) }
+  return { cases: text.split(',').map((id) => id.trim()) as CaseId[] }
 }
 
 /** The only word of a verb that takes one. */

@@ -13,7 +13,7 @@ export async function report(terminal: Terminal, args: readonly string[]): Promi
   const leg = await legFrom(terminal, verb, file, given)
   tell(`read ${file}: ${leg.name}`)
   const { assess, checksTable, htmlPlans, htmlReport, markdownReport, reportPictures, verdictText } = await import('../leg/index.js')
-  const verdict = assess(leg, await casesOf(given))
+  const verdict = assess(leg, casesOf(given))
   tell(`assessed ${verdict.checks.length} checks`)
   const pictures = await reportPictures(verdict)
   tell(

@@ -11,7 +11,7 @@ export const VERBS: Readonly<Record<string, { readonly does: string; readonly ca
     options: [
       '--set path=value      change a field, without touching the document',
       '--remove path         take a field out, so that its default comes back',
-      '--cases all           every load case, or ids with commas between them; default: the usual eleven',
+      '--cases stand,walk    load cases by id, with commas between them; default: every load case',
       '--rows 10             how many of the weakest checks are listed',
       '--csv                 every check as comma-separated text',
       '--allow-short         exit with 0 where every reserve is at least 1, though short of what is required',

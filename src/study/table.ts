@@ -1,4 +1,6 @@
+import type { Chart } from '../chart/index.js'
 import { type Kind, Quantity, significant, siUnit } from '../units/index.js'
+import { type TableChartOptions, tableChart } from './table-chart.js'
 
 /** One column of a table: numbers in the SI unit of a kind, or words. */
 export type Column =
@@ -78,9 +80,30 @@ export class Table {
     ].join('\n')
   }
 
+  /**
+   * A line chart of one column of numbers over another: `table.chart('friction', 'result', { units: { result: 'N' } })`. A third column makes one line for
+   * each of its values. Axes are in SI units where `units` names no other. Throws a `RangeError` for an unknown column or one of words on an axis.
+   */
+  chart(x: string, y: string, options: TableChartOptions = {}): Chart {
+    return tableChart(this, x, y, options)
+  }
+
   /** What notebooks show. */
   [Symbol.for('Jupyter.display')](): Record<string, string> {
-    return { 'text/markdown': this.toMarkdown(), 'text/plain': this.toMarkdown() }
+    return { 'text/html': this.toHtml(), 'text/markdown': this.toMarkdown(), 'text/plain': this.toMarkdown() }
+  }
+
+  /** An HTML table of the first rows, in SI units with four digits. */
+  toHtml(most = 20): string {
+    const cells = (tag: string, make: (column: Column) => string) =>
+      `<tr>${this.columns.map((column) => `<${tag}>${escapedHtml(make(column))}</${tag}>`).join('')}</tr>`
+    const shown = Math.min(most, this.rows)
+    const lines = Array.from({ length: shown }, (_, i) =>
+      cells('td', (column) => ('words' in column ? (column.words[i] as string) : significant(column.values[i] as number))),
+    )
+    const head = cells('th', (column) => ('words' in column ? column.name : `${column.name} [${column.unit}]`))
+    const more = this.rows > shown ? `<caption>${this.rows - shown} more rows</caption>` : ''
+    return `<table>${more}<thead>${head}</thead><tbody>${lines.join('')}</tbody></table>`
   }
 }
 
@@ -94,3 +117,5 @@ export const numbers = (name: string, kind: Kind, rows: number): { name: string;
 })
 
 const quoted = (text: string) => (/[",\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text)
+
+const escapedHtml = (text: string) => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;')

@@ -5,7 +5,7 @@ const text = { title: 'Tension', description: 'Tension falls along the wrap.' }
 const x = { title: 'angle', unit: 'deg' }
 const y = { title: 'tension', unit: 'N' }
 
-test('a chart is plain JSON and notebooks get the same specification', () => {
+test('a chart is plain JSON and notebooks get the same specification', async () => {
   const chart = lineChart({
     ...text,
     x,
@@ -20,7 +20,7 @@ test('a chart is plain JSON and notebooks get the same specification', () => {
       },
     ],
   })
-  const display = (chart as unknown as Record<symbol, () => Record<string, unknown>>)[Symbol.for('Jupyter.display')]?.()
+  const display = await (chart as unknown as Record<symbol, () => Promise<Record<string, unknown>>>)[Symbol.for('Jupyter.display')]?.()
   expect(JSON.parse(JSON.stringify(display?.['application/vnd.vegalite.v5+json']))).toEqual(JSON.parse(JSON.stringify(chart)))
   expect(JSON.stringify(chart)).toContain('tension [N]')
 })

@@ -1,7 +1,7 @@
 // Installs the packed tarball as a user would, in folders of their own, and uses it: ES modules, CommonJS, TypeScript under each way of
 // resolving modules, and one program that must not compile.
 import { execFileSync, spawnSync } from 'node:child_process'
-import { cpSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
+import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
 import { fileURLToPath } from 'node:url'
@@ -64,6 +64,15 @@ try {
   report('the command line writes its example', program.ok, program.output)
   const bin = run(join(home, 'node_modules/.bin/limbwright'), ['check', 'leg.yaml', '--json', '--set', 'drives.knee.pretension=1 N'], home)
   report('the command line fails a leg whose cord is slack', !bin.ok && bin.output.includes('"passes": false'), bin.output)
+  // README's plain JavaScript, as a reader pastes it.
+  const readme = readFileSync(join(root, 'README.md'), 'utf8')
+  const scripts = [...readme.matchAll(/^```js.*\n([\s\S]*?)^```$/gm)].map(([, code]) => code as string)
+  report('README holds plain JavaScript', scripts.length > 0, '')
+  for (const [i, code] of scripts.entries()) {
+    writeFileSync(join(home, `readme-${i}.mjs`), code)
+    const { ok, output } = run(process.execPath, [`readme-${i}.mjs`], home)
+    report(`README, JavaScript example ${i + 1}, prints something`, ok && output.trim() !== '', output)
+  }
   const ways = [
     ['node16', { module: 'Node16', moduleResolution: 'Node16' }],
     ['node16', { module: 'NodeNext', moduleResolution: 'NodeNext' }],

@@ -9,11 +9,12 @@ const published = [...folders.core, ...folders.modules, ...folders.tools]
 
 const entry = (name: string) => ({
   import: { types: `./dist/types/${name}.d.ts`, default: `./dist/${name.replace('/index', '')}.js` },
-  require: { types: `./dist/types-cjs/${name}.d.ts`, default: `./dist/${name.replace('/index', '')}.cjs` },
+  require: { types: `./dist/${name.replace('/index', '')}.d.cts`, default: `./dist/${name.replace('/index', '')}.cjs` },
 })
 
 test('the package exports the folders of the list, and nothing else', () => {
-  const { './package.json': own, '.': root, ...subpaths } = manifest.exports
+  const { './package.json': own, './leg.schema.json': schema, '.': root, ...subpaths } = manifest.exports
+  expect(schema).toBe('./dist/leg.schema.json')
   expect(own).toBe('./package.json')
   expect(root).toEqual(entry('index'))
   const listed = Object.fromEntries(published.map((name) => [`./${name}`, entry(`${name}/index`)]))

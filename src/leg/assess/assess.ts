@@ -7,11 +7,9 @@ import { footResult } from '../foot-result.js'
 import { legNumbers, prepare } from '../numbers.js'
 import { caseList, knownOptions } from '../options.js'
 import { CHECKS } from '../parts/index.js'
-import { verdictText } from '../report/content.js'
-import { markdownReport } from '../report/markdown.js'
-import { rankedTable } from '../report/text.js'
 import type { Assessment, CheckResult } from '../result.js'
 import { type Calculation, SheetMaker } from '../run/index.js'
+import { displayed } from './display.js'
 import { findingsOf } from './findings.js'
 import { caseResult, checkResult, priorsOf, unsettledOf } from './results.js'
 import { survey } from './survey.js'
@@ -66,17 +64,6 @@ export function assess(leg: Leg, options: AssessOptions = {}): Assessment {
     unsettled,
     notEvaluated: notEvaluated(checks, cases, without),
     priors: priorsOf(checks),
-  })
-}
-
-/** What notebooks show of an assessment: its report; plain data otherwise. */
-function displayed(assessment: Assessment): Assessment {
-  return Object.defineProperty(assessment, Symbol.for('Jupyter.display'), {
-    value: () => ({
-      'text/markdown': markdownReport(assessment),
-      'text/plain': `${verdictText(assessment)}\n\n${rankedTable(assessment, 20)}`,
-    }),
-    enumerable: false,
   })
 }
 

@@ -9,13 +9,18 @@ import meanings from './meanings.json' with { type: 'json' }
  */
 export function legJsonSchema(): Record<string, unknown> {
   const texts = meanings as Readonly<Record<string, string>>
+  const schema = jsonSchemaOf(documentFields, {
+    meaning: (path) => texts[path],
+    names: (section) => (section === 'materials' ? materialNames() : section === 'prints' ? ['default'] : []),
+  }) as Record<string, unknown>
   return {
     $schema: 'https://json-schema.org/draft/2020-12/schema',
     $id: `urn:limbwright:leg:${DOCUMENT_VERSION}`,
     title: 'The document of one robot leg',
-    ...jsonSchemaOf(documentFields, {
-      meaning: (path) => texts[path],
-      names: (section) => (section === 'materials' ? materialNames() : section === 'prints' ? ['default'] : []),
-    }),
+    ...schema,
+    properties: {
+      $schema: { type: 'string', description: 'The schema of this document, as a path or an address.' },
+      ...(schema.properties as object),
+    },
   }
 }

@@ -43,7 +43,13 @@ export function readDocument(where: string, given: unknown): Read {
     })
   } else inspect(data, '', 0, { count: 0 }, new Set(), issues)
   if (issues.length > 0) throw new InputError(where, issues)
-  return { data: data as Record<string, unknown>, placeOf }
+  return { data: withoutSchemaName(data as Record<string, unknown>), placeOf }
+}
+
+/** A document may name its own schema, from which editors complete it. */
+function withoutSchemaName(data: Record<string, unknown>): Record<string, unknown> {
+  const { $schema, ...rest } = data
+  return typeof $schema === 'string' ? rest : data
 }
 
 function parsed(where: string, text: string): { data: unknown; placeOf: Read['placeOf'] } {

@@ -1,4 +1,4 @@
-import type { Chart } from '../../chart/index.js'
+import { type Chart, svgOf } from '../../chart/index.js'
 import type { Assessment } from '../result.js'
 import { type ReportChart, reportCharts } from './charts.js'
 
@@ -7,22 +7,6 @@ export interface ReportPicture extends ReportChart {
   /** The picture as SVG for embedding in a page; absent where it was not rendered. */
   readonly svg: string | undefined
 }
-
-/** What draws in the page's own colours, so that light and dark both read. */
-const INK = 'currentColor'
-const FAINT = '#88888855'
-const CONFIG = {
-  background: null,
-  aria: false,
-  font: 'system-ui, sans-serif',
-  view: { stroke: FAINT },
-  axis: { labelColor: INK, titleColor: INK, domainColor: INK, tickColor: INK, gridColor: FAINT },
-  legend: { labelColor: INK, titleColor: INK, orient: 'bottom', columns: 2, labelLimit: 320 },
-  title: { color: INK },
-  text: { color: INK },
-}
-/** The grey of guides, which the charts name themselves. */
-const GREY = /#595959/g
 
 /** The packages that draw. Bundlers know an import that may fail by the `try` around it. */
 async function renderer() {
@@ -41,14 +25,7 @@ async function renderer() {
  * Needs the packages `vega` and `vega-lite` (6) beside limbwright; rejects with an error that names them where they are missing.
  */
 export async function chartSvg(chart: Chart): Promise<string> {
-  const { vega, lite } = await renderer()
-  // The figure around it carries title and description.
-  const { title: _, description: __, ...spec } = chart
-  const { spec: compiled } = lite.compile({ ...spec, config: CONFIG } as never)
-  const view = new vega.View(vega.parse(compiled), { renderer: 'none' })
-  const svg = await view.toSVG()
-  view.finalize()
-  return svg.replaceAll(/ xmlns:\w+="[^"]*"/g, '').replaceAll(GREY, INK)
+  return svgOf(chart, await renderer())
 }
 
 /**

@@ -10,6 +10,6 @@ assert.throws(() => slackTension({ load: '500 mm', friction: 0.2, wrapAngle: '3 
 
 const manifest = require('limbwright/package.json')
 for (const subpath of Object.keys(manifest.exports)) {
-  if (subpath === './package.json') continue
+  if (subpath.endsWith('.json')) continue
   assert.ok(Object.keys(require(`limbwright${subpath.slice(1)}`)).length > 0, subpath)
 }

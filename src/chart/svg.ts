@@ -1,0 +1,52 @@
+import type { Chart } from './specification.js'
+
+/** What renders a specification: the packages vega and vega-lite. */
+export interface Renderer {
+  readonly vega: typeof import('vega')
+  readonly lite: typeof import('vega-lite')
+}
+
+const FAINT = '#88888855'
+/** The grey of guides, which the charts name themselves. */
+const GREY = /#595959/g
+
+/**
+ * A chart as SVG in one colour of ink. `currentColor` is the colour of the page that the picture is put into, so that light and dark both read. The
+ * figure around the picture carries title and description.
+ */
+export async function svgOf(
+  chart: Chart,
+  { vega, lite }: Renderer,
+  ink = 'currentColor',
+  background: string | null = null,
+): Promise<string> {
+  const { title: _, description: __, ...spec } = chart
+  const config = {
+    background,
+    aria: false,
+    font: 'system-ui, sans-serif',
+    view: { stroke: FAINT },
+    axis: { labelColor: ink, titleColor: ink, domainColor: ink, tickColor: ink, gridColor: FAINT },
+    legend: { labelColor: ink, titleColor: ink, orient: 'bottom', columns: 2, labelLimit: 320 },
+    title: { color: ink },
+    text: { color: ink },
+  }
+  const { spec: compiled } = lite.compile({ ...spec, config } as never)
+  const view = new vega.View(vega.parse(compiled), { renderer: 'none' })
+  const svg = await view.toSVG()
+  view.finalize()
+  return svg.replaceAll(/ xmlns:\w+="[^"]*"/g, '').replaceAll(GREY, ink)
+}
+
+/** A package by a name that bundlers do not follow: a bundle without the renderer is whole. */
+const installed = (name: string): Promise<unknown> => import(/* @vite-ignore */ /* webpackIgnore: true */ name)
+
+/** The picture that a notebook keeps for viewers that run no scripts; nothing where the renderer is not installed. */
+export async function notebookSvg(chart: Chart): Promise<string | undefined> {
+  try {
+    const renderer = { vega: await installed('vega'), lite: await installed('vega-lite') } as Renderer
+    return await svgOf(chart, renderer, '#1a1a1a', '#ffffff')
+  } catch {
+    return undefined
+  }
+}

@@ -1,0 +1,43 @@
+import { type Chart, lineChart } from '../chart/index.js'
+import { significant } from '../units/index.js'
+import type { Table } from './table.js'
+
+/** How a table is drawn. */
+export interface TableChartOptions {
+  /** The column whose values make one line each. Default: one line. */
+  readonly lines?: string
+  /** Units of the axes by column, such as `{ load: 'kN' }`. Default: SI units. */
+  readonly units?: Readonly<Record<string, string>>
+  /** Title of the chart. Default: the formula and its columns. */
+  readonly title?: string
+}
+
+/** A line chart of one column over another. */
+export function tableChart(table: Table, x: string, y: string, { lines, units = {}, title }: TableChartOptions): Chart {
+  const axis = (name: string) => {
+    const column = table.column(name)
+    if ('words' in column) throw new RangeError(`column '${name}' holds words; an axis needs numbers`)
+    return { title: name, unit: units[name] ?? column.unit }
+  }
+  const [across, up] = [axis(x), axis(y)]
+  const [xs, ys] = [table.in(x, across.unit), table.in(y, up.unit)]
+  const groups = new Map<string, [number, number][]>()
+  for (let i = 0; i < table.rows; i++) {
+    const name = lines === undefined ? y : lineName(table, lines, i, units[lines])
+    const points = groups.get(name) ?? []
+    if (points.length === 0) groups.set(name, points)
+    // A gap in the table is a gap in the line.
+    if (Number.isFinite(ys[i])) points.push([xs[i] as number, ys[i] as number])
+  }
+  const series = [...groups].map(([name, points]) => ({ name, points: points.sort(([a], [b]) => a - b) }))
+  const text = title ?? `${table.id}: ${y} over ${x}`
+  return lineChart({ title: text, description: `${y} over ${x}, ${table.rows} rows of ${table.id}.`, x: across, y: up, series })
+}
+
+function lineName(table: Table, column: string, row: number, unit: string | undefined): string {
+  const found = table.column(column)
+  if ('words' in found) return found.words[row] as string
+  const shown = unit ?? found.unit
+  const value = significant(table.in(column, shown)[row] as number)
+  return `${column} ${value}${shown === '1' ? '' : ` ${shown}`}`
+}
