@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { LIKELY_FRICTION } from './inputs.js'
 
 /** Torsion and bending of the neck that carries a drum: the torque of the cord and its sideways pull. */
 export const drumNeckStress = /* @__PURE__ */ formula('capstan.drumNeckStress', {
@@ -143,6 +144,7 @@ export const anchorPull = /* @__PURE__ */ formula('capstan.anchorPull', {
   output: 'force',
   equation: ['result = min(max(storedTension, spanTension * exp(-friction * wrapAngle)), spanTension * exp(friction * wrapAngle))'],
   assumes: ['the wrap held the stored tension before the load came', 'Coulomb friction'],
+  valid: LIKELY_FRICTION,
   source: [{ level: 'computed', where: 'Euler-Eytelwein decay from the tangent point until the stored tension is met' }],
   si: ({ spanTension, storedTension, friction, wrapAngle }) => {
     const factor = Math.exp(friction * wrapAngle)

@@ -1,5 +1,5 @@
 import { formula } from '../formula/index.js'
-import { WRAP } from './inputs.js'
+import { LIKELY_FRICTION, WRAP } from './inputs.js'
 
 /** Tension left at the slack end of a cord wrapped on a drum, on the verge of slipping (belt friction). */
 export const slackTension = /* @__PURE__ */ formula('capstan.slackTension', {
@@ -12,6 +12,7 @@ export const slackTension = /* @__PURE__ */ formula('capstan.slackTension', {
   output: 'force',
   equation: ['result = load * exp(-friction * wrapAngle)'],
   assumes: ['cord perfectly flexible and massless', 'Coulomb friction, constant along the arc', 'slip impends along the whole arc'],
+  valid: LIKELY_FRICTION,
   source: [{ level: 'published', where: 'Euler 1769; Eytelwein 1808; any statics text, "belt friction"' }],
   si: ({ load, friction, wrapAngle }) => load * Math.exp(-friction * wrapAngle),
 })
@@ -27,6 +28,7 @@ export const tautTension = /* @__PURE__ */ formula('capstan.tautTension', {
   output: 'force',
   equation: ['result = slackTension * exp(friction * wrapAngle)'],
   assumes: ['cord perfectly flexible and massless', 'Coulomb friction, constant along the arc', 'slip impends along the whole arc'],
+  valid: LIKELY_FRICTION,
   source: [{ level: 'published', where: 'Euler 1769; Eytelwein 1808; any statics text, "belt friction"' }],
   si: ({ slackTension, friction, wrapAngle }) => slackTension * Math.exp(friction * wrapAngle),
 })
@@ -40,6 +42,7 @@ export const tensionRatio = /* @__PURE__ */ formula('capstan.tensionRatio', {
   output: 'ratio',
   equation: ['result = exp(friction * wrapAngle)'],
   assumes: ['cord perfectly flexible and massless', 'Coulomb friction, constant along the arc'],
+  valid: LIKELY_FRICTION,
   source: [{ level: 'published', where: 'Euler 1769; Eytelwein 1808; any statics text, "belt friction"' }],
   si: ({ friction, wrapAngle }) => Math.exp(friction * wrapAngle),
 })
@@ -82,6 +85,7 @@ export const slipArc = /* @__PURE__ */ formula('capstan.slipArc', {
   output: 'angle',
   equation: ['result = log(tautTension / slackTension) / friction'],
   assumes: ['cord perfectly flexible and massless', 'Coulomb friction, constant along the arc'],
+  valid: LIKELY_FRICTION,
   source: [{ level: 'published', where: 'Euler 1769; Eytelwein 1808, solved for the angle' }],
   si: ({ tautTension, slackTension, friction }) => Math.log(tautTension / slackTension) / friction,
 })
@@ -100,6 +104,7 @@ export const wrapsNeeded = /* @__PURE__ */ formula('capstan.wrapsNeeded', {
   output: 'count',
   equation: ['result = log(requiredReserve * tensionRatio) / (2 * pi * friction)'],
   assumes: ['cord perfectly flexible and massless', 'Coulomb friction, constant along the arc'],
+  valid: LIKELY_FRICTION,
   source: [{ level: 'published', where: 'Euler 1769; Eytelwein 1808, solved for the number of turns' }],
   si: ({ tensionRatio, friction, requiredReserve }) => Math.log(requiredReserve * tensionRatio) / (2 * Math.PI * friction),
 })
@@ -132,6 +137,7 @@ export const runningTautTension = /* @__PURE__ */ formula('capstan.runningTautTe
     'tautTension = centrifugalTension + (slackTension - centrifugalTension) * exp(friction * wrapAngle)',
   ],
   assumes: ['cord perfectly flexible', 'steady speed', 'Coulomb friction, constant along the arc'],
+  valid: LIKELY_FRICTION,
   source: [{ level: 'unverified', where: "Shigley's Mechanical Engineering Design, sec. 17-2 (flat belts)" }],
   si: ({ slackTension, friction, wrapAngle, massPerLength, speed }) => ({
     tautTension: massPerLength * speed * speed + (slackTension - massPerLength * speed * speed) * Math.exp(friction * wrapAngle),

@@ -28,6 +28,11 @@ export const FRICTIONS = {
   drumFriction: { kind: 'ratio', min: 0, optional: true },
 } as const
 
+/** A validity statement of every wrap: a friction far above all known ones is a per cent sign that is missing. */
+export const LIKELY_FRICTION = {
+  'coefficient of friction of at most 2 (20 % is 0.2)': ({ friction }: { readonly friction: number }) => friction <= 2,
+} as const
+
 /** Drum arcs at one pose. */
 export const DRUM_ARCS = {
   /** Wrap from tangent point to anchor on the drum, taut branch. */

@@ -5,6 +5,12 @@ import * as c from '../../src/capstan/index.js'
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 
 describe('friction', () => {
+  test('a coefficient of 20 carries a note: a per cent sign is missing', () => {
+    const held = c.slackTension({ load: '100 N', friction: 20, wrapAngle: '1 turn' })
+    expect(held.notes?.map(({ text }) => text).join()).toContain('coefficient of friction of at most 2 (20 % is 0.2)')
+    expect(c.slackTension({ load: '100 N', friction: '20 %', wrapAngle: '1 turn' }).notes).toBeUndefined()
+  })
+
   test('holding, its inverses and both ends of the cord agree', () => {
     fc.assert(
       fc.property(between(1, 500), between(0.02, 0.6), between(0.1, 30), (slack, friction, wrapAngle) => {
