@@ -3,9 +3,10 @@
  * for a leg with other values than the document has, with scatter, one gap and one slip.
  */
 import { readFileSync, writeFileSync } from 'node:fs'
+import { tensionRatio } from '../src/capstan/index.js'
 import { describeLeg, legNumbers } from '../src/leg/index.js'
 import { HeatingRun } from '../src/leg/learning/heating-run.js'
-import { lossOf, ratioOf } from '../src/leg/learning/measurements.js'
+import { lossOf } from '../src/leg/learning/model-heating.js'
 import { driveOf, motorOf, prepare } from '../src/leg/numbers.js'
 import { sure } from '../src/leg/ranges.js'
 import { windups } from '../src/leg/windup.js'
@@ -45,7 +46,7 @@ function write(log: string, story: string, columns: string, rows: readonly strin
 function cordFriction(): void {
   const turn = (turns: number, readings: number) =>
     Array.from({ length: readings }, () => {
-      const taut = 5 * ratioOf(TRUE.friction, 2 * Math.PI * turns)
+      const taut = 5 * tensionRatio.si({ friction: TRUE.friction, wrapAngle: 2 * Math.PI * turns })
       return `5.00,${read(taut, 0.08 * taut).toFixed(2)},${turns}`
     })
   const rows = [...turn(0.5, 4), ...turn(1, 2), '5.00,,1', ...turn(1, 2), ...turn(1.5, 4), '5.00,71.3,1']

@@ -1,35 +1,34 @@
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { describeLeg, learn, learntText } from '../../src/leg/index.js'
-import { cordDrive } from './cord-drive.js'
 
 const read = (name: string) => readFileSync(new URL(`../../examples/${name}`, import.meta.url), 'utf8')
 const logs = Object.fromEntries(
   ['cordFriction knee', 'pretension knee', 'windup knee', 'heating'].map((log) => [log, read(`stand-logs/${log.replace(' ', '-')}.csv`)]),
 )
 
-test('the invented logs of the example give back the values that they were made with, and say so themselves', () => {
+test('the invented logs of the example are believed, taken together, and say themselves that they are invented', () => {
   for (const text of Object.values(logs)) expect(text).toMatch(/^# INVENTED LOG/)
   const learnt = learn(describeLeg(read('mudflat-leg-revised.yaml')), logs, { cases: ['walk', 'season'] })
-  const { cords } = learnt.leg
-  const knee = cordDrive(learnt.leg, 'knee')
-  expect(Math.abs(knee.friction.typical - 0.175)).toBeLessThan(0.01)
-  expect(knee.pretension.in('N')).toBeGreaterThan(274)
-  expect(knee.pretension.in('N')).toBeLessThan(278)
-  // 1 / (1 + 0.058 log10 of the hours of a year)
-  expect(cords.braid!.pretensionLeft.typical).toBeCloseTo(1 / (1 + 0.058 * Math.log10(8766)), 2)
-  expect(cords.braid!.axialRigidity.in('kN')).toBeGreaterThan(18)
-  expect(cords.braid!.axialRigidity.in('kN')).toBeLessThan(21)
-  // The heating curve was made with 0.83, 480 J/(kg K) and 0.82 K/W.
-  for (const [path, made] of [
-    ['environment.coolingFactor', 0.83],
-    ['motors.main.specificHeat', 480],
-    ['motors.main.windingToMount', 0.82],
-  ] as const) {
-    const [low, high] = learnt.moved.find((one) => one.path === path)!.interval!.map(Number.parseFloat) as [number, number]
-    expect(made, path).toBeGreaterThan(low - 0.5 * (high - low))
-    expect(made, path).toBeLessThan(high + 0.5 * (high - low))
+  expect(learnt.moved.filter(({ state }) => state === 'notApplied')).toEqual([])
+  const paths = ['joints.knee.drive.friction', 'cords.braid.axialRigidity', 'joints.knee.drive.pretension', 'cords.braid.pretensionLeft']
+  for (const path of paths) {
+    const one = learnt.moved.find((moved) => moved.path === path)!
+    expect(one.state, path).toMatch(/corrected|confirmed/)
+    expect(one.readings, path).toBeGreaterThan(0)
   }
-  expect(learnt.remarks.map(({ what }) => what).sort()).toEqual(['gap', 'spike'])
-  expect(learntText(learnt)).toContain('cords.braid.axialRigidity')
+  // One run indoors does not tell films outdoors to some per cent: the band stays as wide as formulas of films scatter.
+  const { low, typical, high } = learnt.leg.environment.coolingFactor
+  expect(high / typical).toBeGreaterThan(1.15)
+  expect(low / typical).toBeLessThan(0.85)
+  // What to do next is named with what it would bring, the most worth first.
+  const worth = learnt.next.map(({ information, narrowed }) => information * (1 - narrowed))
+  expect(worth.length).toBeGreaterThan(2)
+  expect(worth).toEqual([...worth].sort((a, b) => b - a))
+  for (const { todo, narrowed } of learnt.next) {
+    expect(todo).toMatch(/log |:/)
+    expect(narrowed).toBeLessThan(0.9)
+  }
+  const text = learntText(learnt)
+  for (const part of ['cords.braid.axialRigidity', 'What to measure next', 'rests on', '95 % confidence']) expect(text).toContain(part)
 })

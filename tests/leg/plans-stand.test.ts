@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { assess, describeLeg, learn, standPlan, standText, withFields } from '../../src/leg/index.js'
+import { assess, describeLeg, standPlan, standText, withFields } from '../../src/leg/index.js'
+import { corrections } from '../../src/leg/learning/corrections.js'
 
 const leg = describeLeg(readFileSync(new URL('./legs/workbench.yaml', import.meta.url), 'utf8'))
 const plan = standPlan(leg)
@@ -70,7 +71,7 @@ test('the check that moves most does move, as assess says', () => {
 test('every log starts with the header that learn reads', () => {
   for (const { csv, log } of plan.measurements) {
     expect(csv).toMatch(/\[.+\]/)
-    expect(learn(leg, { [log]: csv }, { cases: ['walk'] }).remarks).toContainEqual(expect.objectContaining({ what: 'few readings' }))
+    expect(corrections(leg, { [log]: csv }).remarks).toContainEqual(expect.objectContaining({ what: 'few readings' }))
   }
 })
 

@@ -36,16 +36,25 @@ export class HeatingRun {
     const { capacity: storeCapacity, conductance: storeConductance } = calculation.get(store, here)
     const capacity = calculation.get(mass, here) * specificHeat
     let [mount, inStore] = [initial, initial]
+    // Thermometers show steps: the laws of the few air temperatures that occur are worked out once.
+    const laws = new Map<number, typeof cooling.holds>()
+    const lawAt = (air: number) => {
+      const known = laws.get(air)
+      if (known !== undefined) return known
+      calculation.set(airTemperature, here, air)
+      calculation.set(surroundings, here, this.#surroundings ?? air)
+      const law = calculation.get(cooling, here)
+      laws.set(air, law)
+      return law
+    }
     return moments.map(({ time, air }, i) => {
       const from = moments[i - 1]
       if (from === undefined) return mount
-      calculation.set(airTemperature, here, air)
-      calculation.set(surroundings, here, this.#surroundings ?? air)
       const after = motorWarmUp.si({
         otherLoss: from.loss,
         initial: mount,
         initialStore: inStore,
-        ...calculation.get(cooling, here),
+        ...lawAt(air),
         capacity,
         storeCapacity,
         storeConductance,

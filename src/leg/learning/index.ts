@@ -1,5 +1,11 @@
 /** Logs of the test stand, read and fed back into the leg. */
-export type { SpikeOptions } from './estimate.js'
-export { type ComparedLog, type LearnOptions, type Learnt, learn, learntText, type MovedField, type StandLogs } from './learn.js'
+
+export type { MovedField, StandLogs } from './corrections.js'
+export type { EstimateOptions } from './estimate.js'
+export type { ComparedLog } from './foot.js'
+export { type LearnOptions, type Learnt, learn } from './learn.js'
+export { learntText } from './learn-page.js'
 export type { LogColumn, LogRemark } from './logs.js'
 export type { MeasurementId } from './measurements.js'
+export type { NextMeasurement } from './next.js'
+export type { SpikeOptions } from './spikes.js'

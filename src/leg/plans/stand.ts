@@ -1,9 +1,9 @@
+import { tensionRatio } from '../../capstan/index.js'
 import { type Kind, Quantity } from '../../units/index.js'
-import { checkReserves } from '../assess/quick.js'
 import type { Leg } from '../document/describe.js'
 import { standingLoad, uprightCompliance } from '../foot-result.js'
 import { headerOf } from '../learning/logs.js'
-import { COLUMNS, type MeasurementId, ratioOf, retentionOf } from '../learning/measurements.js'
+import { COLUMNS, type MeasurementId } from '../learning/measurements.js'
 import {
   airNamed,
   driveOf,
@@ -17,9 +17,12 @@ import {
   type Prepared,
   prepare,
 } from '../numbers.js'
+import { retentionIn } from '../parts/transmission/cord/fields.js'
+import { sure } from '../ranges.js'
 import { CAUTIONS } from '../report/content.js'
 import { caseState, driveAt, heatAt } from '../what-if.js'
 import { angle, benchDrive, force, length, ratio } from './bench.js'
+import { informationOf } from './information.js'
 import { displayed } from './show.js'
 import { standPage } from './stand-text.js'
 import { shareLeft } from './tensioning.js'
@@ -60,8 +63,6 @@ export interface StandPlan {
 /** Ranges of fields that the specification gives as one number. */
 const RIGIDITY_RANGE = [0.75, 1.25] as const
 const THERMAL_RANGE = [0.7, 1.3] as const
-/** Reserve above which a check does not decide the verdict. */
-const NEAR = 4
 const WEEK = 604_800
 /** Wrap on the pinion for the friction test, rad: half a turn. */
 const TEST_WRAP = Math.PI
@@ -95,21 +96,6 @@ interface Band {
 }
 type Variation = (x: LegNumbers, which: 'low' | 'high') => LegNumbers
 
-/** How far reserves move while a field runs through its range. */
-function informationOf(x: LegNumbers, vary: Variation): { information: number; moves: string | undefined } {
-  const [low, high] = [checkReserves(vary(x, 'low')), checkReserves(vary(x, 'high'))]
-  let [information, most, moves] = [0, 1e-6, undefined as string | undefined]
-  for (const [check, a] of low) {
-    const b = high.get(check)
-    if (b === undefined || Math.min(a, b) > NEAR) continue
-    // A reserve of nothing is as bad as a hundredth: a smaller one adds no information.
-    const swing = Math.abs(Math.log(Math.max(a, 0.01) / Math.max(b, 0.01)))
-    information += swing
-    if (swing > most) [most, moves] = [swing, check]
-  }
-  return { information, moves }
-}
-
 const withDrive = (x: LegNumbers, joint: Joint, change: { friction: Band } | { endRetention: Band }): LegNumbers => {
   const drive = { ...driveOf(x, joint, 'cord'), ...change }
   return { ...x, joints: { ...x.joints, [joint]: { ...x.joints[joint], drive } } }
@@ -118,7 +104,6 @@ const withCord = (x: LegNumbers, name: string, change: Partial<LegNumbers['cords
   ...x,
   cords: { ...x.cords, [name]: { ...(x.cords[name] as LegNumbers['cords'][string]), ...change } },
 })
-const sure = (value: number) => ({ low: value, typical: value, high: value })
 
 function csvOf(leg: Leg, log: string, id: MeasurementId): string {
   return `# ${leg.name}\n# log: ${log}\n${headerOf(COLUMNS[id])}\n`
@@ -138,7 +123,7 @@ function measurement(
     Quantity<Kind>,
     Quantity<Kind>,
   ]
-  return { ...head, log, predicted, band, ...informationOf(x, vary), csv: csvOf(leg, log, head.id) }
+  return { ...head, log, predicted, band, ...informationOf(vary(x, 'low'), vary(x, 'high')), csv: csvOf(leg, log, head.id) }
 }
 
 function friction(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
@@ -156,7 +141,7 @@ function friction(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
       corrects: `joints.${joint}.drive.friction`,
     },
     (n, which) => withDrive(n, joint, { friction: sure(band[which]) }),
-    ({ drives }) => ratio(ratioOf(drives[joint].friction, TEST_WRAP)),
+    ({ drives }) => ratio(tensionRatio.si({ friction: drives[joint].friction, wrapAngle: TEST_WRAP })),
   )
 }
 
@@ -203,7 +188,7 @@ function pretension(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
 }
 
 function pullOut(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
-  const band = retentionOf(prepare(x), joint)
+  const band = retentionIn(x, joint)
   const { breakingStrength } = prepare(x).drives[joint].cord
   return measurement(
     leg,
@@ -218,7 +203,7 @@ function pullOut(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
       corrects: `joints.${joint}.drive.endRetention`,
     },
     (n, which) => withDrive(n, joint, { endRetention: sure(band[which]) }),
-    (prepared) => force(retentionOf(prepared, joint).typical * breakingStrength),
+    (prepared) => force(retentionIn(prepared.x, joint).typical * breakingStrength),
   )
 }
 

@@ -1,0 +1,80 @@
+import { backEmfConstant, torqueConstants } from '../../thermal/index.js'
+import { standingLoad } from '../foot-result.js'
+import { controllerOf, driveOf, hasCord, type Joint, motorOf, type Prepared } from '../numbers.js'
+import type { MeasurementId } from './measurements.js'
+
+/** What a column may hold, SI. */
+export interface ColumnRange {
+  readonly low: number
+  readonly high: number
+  /** Whether one row outside makes the log as a whole doubtful: a time that goes on too long. */
+  readonly whole?: boolean
+  /** Whether it counts from the first row. */
+  readonly fromFirst?: boolean
+  readonly why?: string
+}
+
+const CELSIUS = 273.15
+const TURN = 2 * Math.PI
+const YEAR = 31_557_600
+
+/** What the columns of a log may hold on this leg: generous, so that only another unit, column or thing lies outside. */
+export function rangesOf(leg: Prepared, id: MeasurementId, joint: Joint): readonly ColumnRange[] {
+  const { x, drives } = leg
+  const { supply, robot } = x
+  const [motor, controller] = [motorOf(x, joint), controllerOf(x, joint)]
+  const pretension = hasCord(x, joint) ? driveOf(x, joint, 'cord').pretension : 0
+  const temperature = { low: CELSIUS - 40, high: CELSIUS + 250 }
+  switch (id) {
+    case 'cordFriction':
+      return [
+        { low: 0.02, high: 500 },
+        { low: 0.02, high: 2000 },
+        { low: 0.05 * TURN, high: 8 * TURN, why: 'a test lays at most some turns' },
+      ]
+    case 'windup': {
+      const most = 4 * pretension * drives[joint].drumRadius
+      return [
+        { low: -most, high: most, why: 'twice the torque that loosens the slack span' },
+        { low: -0.6, high: 0.6 },
+      ]
+    }
+    case 'pretension':
+      return [
+        { low: 0, high: 3 * YEAR, whole: true },
+        { low: 0.1 * pretension, high: 2.5 * pretension, why: 'a share of the pretension of the specification' },
+      ]
+    case 'pullOut': {
+      const { breakingStrength } = drives[joint].cord
+      return [{ low: 0.05 * breakingStrength, high: 1.3 * breakingStrength, why: 'an end is no stronger than its cord' }]
+    }
+    case 'heating':
+      return [
+        { low: 0, high: 6 * 3600, whole: true, fromFirst: true, why: 'the run takes an hour or two' },
+        { low: 0, high: 2 * controller.currentLimit },
+        temperature,
+        temperature,
+        { low: CELSIUS - 40, high: CELSIUS + 60, why: 'air on earth' },
+      ]
+    case 'torqueConstant': {
+      const emf = backEmfConstant.si({ speedConstant: motor.speedConstant, basis: 'spunPeakLineToLine' }).typical
+      const torque = 5 * torqueConstants.si({ backEmfConstant: emf }).peakPhase * controller.currentLimit
+      return [
+        { low: -2 * controller.currentLimit, high: 2 * controller.currentLimit },
+        { low: -torque, high: torque },
+      ]
+    }
+    case 'noLoad':
+      return [
+        { low: 0, high: 4 * supply.voltage },
+        { low: 0, high: 20 * motor.noLoadCurrent },
+      ]
+    case 'footDeflection': {
+      const load = 30 * standingLoad(robot.mass, robot.legs)
+      return [
+        { low: -load, high: load },
+        { low: -0.2, high: 0.2 },
+      ]
+    }
+  }
+}

@@ -1,0 +1,145 @@
+import { InputError, type Kind, oneOfNames, Quantity, show } from '../../units/index.js'
+import type { Leg } from '../document/describe.js'
+import { hasCord, JOINTS, type Joint, type Prepared } from '../numbers.js'
+import { benchLeg } from '../plans/bench.js'
+import { valueText } from '../plans/show.js'
+import { fieldAt, withFields } from '../plans/with-fields.js'
+import { isBand } from '../ranges.js'
+import { type EstimateOptions, estimate, type NamedLog } from './estimate.js'
+import { type ComparedLog, compareFoot } from './foot.js'
+import type { Found } from './found.js'
+import type { LogRemark } from './logs.js'
+import { MEASUREMENTS, type MeasurementId, WHOLE } from './measurements.js'
+import { shown } from './shown.js'
+
+/** Logs by measurement and joint: `{ 'pretension knee': csv, 'cordFriction hip': csv }`. */
+export type StandLogs = Readonly<Record<string, string>>
+
+/** A field that the logs corrected. */
+export interface MovedField {
+  readonly log: string
+  readonly path: string
+  readonly before: string
+  readonly after: string
+  /** Interval of 95 % confidence, in the unit of the field; absent where the data do not determine it. */
+  readonly interval: readonly [string, string] | undefined
+  readonly readings: number
+  /**
+   * `corrected`; `confirmed` where the old value lies in the interval; `undetermined` where the logs leave the field as it is; `notApplied` where they
+   * are not believed.
+   */
+  readonly state: 'corrected' | 'confirmed' | 'undetermined' | 'notApplied'
+  /** Why it is undetermined or not applied, or why its band is wider than its interval. */
+  readonly why: string | undefined
+  /** Slips that would explain a log that is not believed, the likeliest first. */
+  readonly explanations: readonly string[]
+  /** What the interval is wide by: what is not known exactly, with its share of the square of the interval. */
+  readonly restsOn: readonly { readonly what: string; readonly share: number }[]
+}
+
+/** What logs say of a leg, before anything is assessed. */
+export interface Corrections {
+  readonly leg: Leg
+  readonly moved: readonly MovedField[]
+  readonly compared: readonly ComparedLog[]
+  readonly remarks: readonly LogRemark[]
+  readonly found: readonly Found[]
+  /** Names of the logs that were given. */
+  readonly logs: readonly string[]
+}
+
+/** Corrects a leg's fields from logs. @internal */
+export function corrections(leg: Leg, logs: StandLogs, options: EstimateOptions = {}): Corrections {
+  const bench = benchLeg(leg)
+  const entries = namedLogs(bench, logs)
+  const { found, refused, remarks, compared } = estimate(bench, entries, options)
+  let next = leg
+  const moved: MovedField[] = []
+  for (const one of found) {
+    const { field, corrected } = correct(next, one)
+    moved.push(field)
+    next = corrected
+  }
+  for (const { log, paths, why, explanations } of refused)
+    for (const path of paths) {
+      const before = valueText(fieldAt(leg, path))
+      moved.push({
+        log,
+        path,
+        before,
+        after: before,
+        interval: undefined,
+        readings: 0,
+        state: 'notApplied',
+        why,
+        explanations,
+        restsOn: [],
+      })
+    }
+  return {
+    leg: next,
+    moved,
+    compared: compared.map(({ log, rows, gain }) => compareFoot(next, log, rows, gain)),
+    remarks,
+    found,
+    logs: entries.map(({ log }) => log),
+  }
+}
+
+/** Puts what was found into the leg. */
+function correct(leg: Leg, found: Found): { field: MovedField; corrected: Leg } {
+  const { path, logs, interval, readings, value, why, shares } = found
+  const before = fieldAt(leg, path)
+  const band = isBand(before) || before === undefined
+  const old = isBand(before) ? before.typical : before instanceof Quantity ? before.si : undefined
+  const restsOn = shares.filter(({ share }) => share > TOLD).map(({ of, share }) => ({ what: of.what, share }))
+  const head = { log: logs.join(', '), path, before: valueText(before), readings, why, explanations: [], restsOn }
+  if (interval === undefined) return { field: { ...head, after: head.before, interval, state: 'undetermined' }, corrected: leg }
+  const change = band ? bandOf(found) : new Quantity(value, (before as Quantity<Kind>).kind as Kind)
+  // Torque and back-EMF are one constant: a measured torque is as good as a spun motor.
+  const basis = path.endsWith('.speedConstant') ? { [`${path}Basis`]: 'spunPeakLineToLine' } : {}
+  const corrected = withFields(leg, { [path]: change, ...basis })
+  return {
+    field: {
+      ...head,
+      after: valueText(fieldAt(corrected, path)),
+      interval: [shown(path, interval[0]), shown(path, interval[1])],
+      state: old !== undefined && old >= interval[0] && old <= interval[1] ? 'confirmed' : 'corrected',
+    },
+    corrected,
+  }
+}
+
+/** Shares of an interval that are worth telling. */
+const TOLD = 0.1
+
+const bandOf = ({ value, spread }: Found): [number, number, number] => [Math.min(spread[0], value), value, Math.max(spread[1], value)]
+
+function namedLogs({ x }: Prepared, logs: StandLogs): NamedLog[] {
+  const names = MEASUREMENTS.flatMap((id) => {
+    if (id === 'footDeflection') return [id]
+    // Motors may differ, and mostly do not: a log without a joint is of the motor of the hip.
+    if ((WHOLE as readonly string[]).includes(id)) return [id, ...JOINTS.map((joint) => `${id} ${joint}`)]
+    return JOINTS.filter((joint) => hasCord(x, joint)).map((joint) => `${id} ${joint}`)
+  })
+  const given = Object.entries(typeof logs === 'object' && logs !== null ? logs : {})
+  const issues = given.flatMap(([name, text]) => {
+    if (!names.includes(name))
+      return [
+        {
+          path: name,
+          given: show(name),
+          accepts: oneOfNames(names, name),
+        },
+      ]
+    return typeof text === 'string' ? [] : [{ path: name, given: show(text), accepts: 'must be the text of a CSV file' }]
+  })
+  if (given.length === 0) issues.push({ path: 'logs', given: show(logs), accepts: `must hold at least one log, named ${names.join(', ')}` })
+  if (issues.length > 0) throw new InputError('learn', issues)
+  return given
+    .sort(([a], [b]) => names.indexOf(a) - names.indexOf(b))
+    .map(([log, text]) => {
+      const [id, joint = 'hip'] = log.split(' ') as [MeasurementId, Joint?]
+      return { log, id, joint, text }
+    })
+}

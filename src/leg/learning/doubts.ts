@@ -1,0 +1,148 @@
+import { type In, type Kind, Quantity, quantity, significant, type UnitOf } from '../../units/index.js'
+import type { Joint, Prepared } from '../numbers.js'
+import { type ColumnRange, rangesOf } from './column-ranges.js'
+import type { LogRemark, ReadLog } from './logs.js'
+import { COLUMNS, type MeasurementId } from './measurements.js'
+import type { Rows } from './model.js'
+
+/** A log whose rows were looked at: what is left of it, or why none of it is believed. */
+export interface Examined {
+  readonly rows: Rows
+  readonly lines: readonly number[]
+  /** Rows that count as readings: copies of earlier rows do not. */
+  readonly kept: readonly boolean[]
+  readonly refusal: { readonly what: 'implausible' | 'wrong file'; readonly message: string } | undefined
+}
+
+/** Looks at the rows of a log: wrong file, columns outside what can be, contradictions between columns, copied rows. */
+export function examined(leg: Prepared, log: string, id: MeasurementId, joint: Joint, read: ReadLog, remarks: LogRemark[]): Examined {
+  const file = wrongFile(log, read)
+  const ranges = rangesOf(leg, id, joint)
+  const refusal =
+    file !== undefined
+      ? ({ what: 'wrong file', message: file } as const)
+      : implausibleRows(id, ranges, read.rows, read.units) === undefined
+        ? undefined
+        : ({ what: 'implausible', message: implausibleRows(id, ranges, read.rows, read.units) as string } as const)
+  const good = read.rows.map((row) => outside(ranges, row) === undefined)
+  if (refusal === undefined)
+    for (const [i, row] of read.rows.entries()) {
+      const column = outside(ranges, row)
+      if (column !== undefined)
+        remarks.push({
+          log,
+          line: read.lines[i],
+          what: 'implausible',
+          message: `${COLUMNS[id][column]!.name}: ${inUnit(id, column, read.units, row[column]!)} cannot be; ${rangeText(id, column, read.units, ranges[column]!)} can; row left out`,
+        })
+    }
+  const rows = refusal === undefined ? read.rows.filter((_, i) => good[i]) : read.rows
+  const lines = refusal === undefined ? read.lines.filter((_, i) => good[i]) : read.lines
+  const copies = copiesIn(rows)
+  for (const i of copies)
+    remarks.push({ log, line: lines[i], what: 'duplicate', message: 'the same as an earlier row, with its neighbours; it counts once' })
+  return { rows, lines, kept: rows.map((_, i) => !copies.has(i)), refusal }
+}
+
+function wrongFile(log: string, { notes }: ReadLog): string | undefined {
+  const said = notes.find(({ key }) => key === 'log')
+  if (said !== undefined && said.value.replaceAll(/\s+/g, ' ') !== log)
+    return `line ${said.line} of the file says that it is the log ${said.value}, but it was given as ${log}`
+  const joint = notes.find(({ key }) => key === 'joint')
+  if (joint !== undefined && !log.endsWith(` ${joint.value}`))
+    return `line ${joint.line} of the file says that it is of the ${joint.value}, but it was given as ${log}`
+  return undefined
+}
+
+const outside = (ranges: readonly ColumnRange[], row: readonly number[]): number | undefined => {
+  const at = ranges.findIndex(({ low, high, whole }, i) => whole !== true && !(row[i]! >= low && row[i]! <= high))
+  return at < 0 ? undefined : at
+}
+
+/** Why most rows cannot be; absent where they can. */
+export function implausibleRows(
+  id: MeasurementId,
+  ranges: readonly ColumnRange[],
+  rows: Rows,
+  units: readonly string[],
+): string | undefined {
+  for (const [column, range] of ranges.entries()) {
+    const first = range.fromFirst === true ? (rows[0]?.[column] ?? 0) : 0
+    const values = rows.map((row) => row[column]! - first)
+    const bad = values.filter((x) => !(x >= range.low && x <= range.high)).length
+    if (bad > rows.length / 2 || (range.whole === true && bad > 0)) {
+      const seen = [Math.min(...values), Math.max(...values)].map((x) => inUnit(id, column, units, x)).join(' to ')
+      return `${COLUMNS[id][column]!.name} goes from ${seen}; only ${rangeText(id, column, units, range)} can be${range.why === undefined ? '' : ` (${range.why})`}`
+    }
+  }
+  return contradiction(id, rows, units)
+}
+
+const most = (rows: Rows, holds: (row: readonly number[]) => boolean) => rows.filter(holds).length > rows.length / 2
+
+/** Columns that contradict each other. */
+function contradiction(id: MeasurementId, rows: Rows, units: readonly string[]): string | undefined {
+  if (id === 'cordFriction' && most(rows, ([slack, taut]) => taut! <= slack!))
+    return 'the taut tension is not above the slack one: are the columns swapped?'
+  if (id === 'heating') {
+    const heated = rows.filter(([, current]) => current! > 0)
+    if (most(heated, ([, , winding, mount]) => winding! < mount! - 0.5))
+      return 'the winding is colder than its mounting face while the current flows: are the columns swapped?'
+    if (most(heated, ([, , , mount, air]) => mount! < air! - 3))
+      return 'the mounting face is colder than the air while the current flows: are the columns swapped?'
+  }
+  if (id === 'windup' || id === 'torqueConstant') {
+    const [xs, ys] = [0, 1].map((column) => rows.map((row) => row[column]!)) as [number[], number[]]
+    const mean = (list: number[]) => list.reduce((sum, x) => sum + x, 0) / list.length
+    const [mx, my] = [mean(xs), mean(ys)]
+    if (xs.reduce((sum, x, i) => sum + (x - mx) * (ys[i]! - my), 0) < 0)
+      return `the ${COLUMNS[id][1]!.name} falls while the ${COLUMNS[id][0]!.name} grows: the sign of one column is flipped`
+  }
+  if (id === 'pretension') {
+    const [first, last] = [rows[0]!, rows.at(-1)!]
+    if (last[1]! > 1.03 * first[1]!)
+      return 'the tension grows with time, but a cord only relaxes: was it tightened again, or are the columns swapped?'
+    if (units[0] !== 'day' && last[0]! < SHORT * DAY) {
+      const days = inUnitNumber('time', units[0] as string, last[0]!)
+      if (days >= SHORT && days < 1200)
+        return `the last reading is after ${new Quantity(last[0]!, 'time')}, which says nothing of a year; its numbers as days are the weeks of the plan: is the unit of the header wrong?`
+    }
+  }
+  return undefined
+}
+
+const DAY = 86_400
+/** A decay that is shorter than this many days says nothing of a year. */
+const SHORT = 3
+
+const sizeOf = (kind: Kind, unit: string, x: number) => quantity(kind, [x, unit as UnitOf<Kind>] as unknown as In<Kind>).si
+/** A number in a unit of its kind, also where the unit has a zero of its own. */
+export const inUnitNumber = (kind: Kind, unit: string, si: number): number => {
+  const [at1, at2] = [sizeOf(kind, unit, 300), sizeOf(kind, unit, 301)]
+  return 300 + (si - at1) / (at2 - at1)
+}
+const inUnit = (id: MeasurementId, column: number, units: readonly string[], si: number) =>
+  `${significant(inUnitNumber(COLUMNS[id][column]!.kind, units[column]!, si), 4)} ${units[column]}`
+const rangeText = (id: MeasurementId, column: number, units: readonly string[], { low, high }: ColumnRange) =>
+  `${inUnit(id, column, units, low)} to ${inUnit(id, column, units, high)}`
+
+/** Rows that repeat an earlier stretch of at least two rows; and pairs of equal neighbours, where a third of all rows are such. */
+function copiesIn(rows: Rows): Set<number> {
+  const keys = rows.map((row) => row.join(' '))
+  const least = (rows[0]?.length ?? 1) === 1 ? 4 : 2
+  const copies = new Set<number>()
+  const pairs = keys.flatMap((key, i) => (i > 0 && key === keys[i - 1] ? [i] : []))
+  if (pairs.length >= rows.length / 3) for (const i of pairs) copies.add(i)
+  for (let i = 1; i < keys.length; i++) {
+    let longest = 0
+    for (let j = 0; j < i; j++) {
+      let length = 0
+      while (i + length < keys.length && j + length < i && keys[j + length] === keys[i + length]) length++
+      longest = Math.max(longest, length)
+    }
+    if (longest < least) continue
+    for (let k = 0; k < longest; k++) copies.add(i + k)
+    i += longest - 1
+  }
+  return copies
+}

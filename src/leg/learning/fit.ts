@@ -1,0 +1,133 @@
+import { fitLeastSquares, type LeastSquaresFit } from '../../numeric/index.js'
+import { fromCoordinate, type LogModel, type Parameter, type Rows, toCoordinate } from './model.js'
+
+/** A log with its model, the readings that are kept, and how far a reading scatters in each channel. */
+export interface Part {
+  readonly model: LogModel
+  readonly rows: Rows
+  readonly kept: readonly boolean[]
+  readonly scatter: readonly number[]
+}
+
+/** Parameters fitted to some logs together. */
+export interface Fit {
+  readonly parameters: readonly Parameter[]
+  readonly solution: LeastSquaresFit
+  /** Differences of predicted and read values of each part: channels of each row, row by row. */
+  readonly differences: readonly Float64Array[]
+}
+
+/** Index of a parameter in a fit. */
+export const indexOf = ({ parameters }: Fit, id: string): number => parameters.findIndex((one) => one.id === id)
+/** Value of a parameter in a fit. */
+export const valueIn = (fit: Fit, id: string): number => {
+  const i = indexOf(fit, id)
+  return fromCoordinate(fit.parameters[i] as Parameter, fit.solution.parameters[i] as number)
+}
+
+/** Parameters of some logs, each once. What one of the logs tells needs no other knowledge. */
+function parametersOf(parts: readonly Part[]): Parameter[] {
+  const learnt = new Set(parts.flatMap(({ model }) => model.learns))
+  const all = new Map<string, Parameter>()
+  for (const { model } of parts)
+    for (const one of model.parameters) if (!all.has(one.id)) all.set(one.id, learnt.has(one.id) ? { ...one, deviation: undefined } : one)
+  return [...all.values()]
+}
+
+/**
+ * Fits all parameters of some logs together. Each reading weighs as the inverse square of its scatter; what is known of a parameter without the logs
+ * (the accuracy of an instrument, the band of a friction that nobody measured) is one more reading. Errors of instruments are so estimated
+ * as far as the logs tell them, and widen the intervals of the fields as far as they do not.
+ */
+export function fitTogether(parts: readonly Part[], from?: Fit, maxIterations = 200): Fit {
+  const parameters = parametersOf(parts)
+  const known = parameters.flatMap((one, i) => (one.deviation === undefined ? [] : [i]))
+  const readings = parts.map(({ model, kept }) => model.channels * kept.filter(Boolean).length)
+  const start = parameters.map((one) => {
+    const i = from === undefined ? -1 : indexOf(from, one.id)
+    return i < 0 ? toCoordinate(one, one.start) : (from!.solution.parameters[i] as number)
+  })
+  const centre = parameters.map((one) => toCoordinate(one, one.start))
+  const differences = parts.map(({ model, rows }) => new Float64Array(model.channels * rows.length))
+  const predict = (p: ArrayLike<number>) => {
+    const at = new Map(parameters.map((one, i) => [one.id, fromCoordinate(one, p[i] as number)]))
+    for (const [k, { model, rows }] of parts.entries()) {
+      const predicted = model.predict((id) => at.get(id) as number, rows)
+      const out = differences[k] as Float64Array
+      rows.forEach((row, i) => {
+        model.measured(row).forEach((read, c) => {
+          out[i * model.channels + c] = (predicted[i * model.channels + c] as number) - read
+        })
+      })
+    }
+  }
+  const solution = fitLeastSquares({
+    count: readings.reduce((sum, n) => sum + n, 0) + known.length,
+    start,
+    lower: parameters.map((one) => toCoordinate(one, one.low)),
+    upper: parameters.map((one) => toCoordinate(one, one.high)),
+    sigma: 1,
+    maxIterations,
+    fTolerance: 1e-9,
+    xTolerance: 1e-9,
+    residuals: (p, out) => {
+      predict(p)
+      let n = 0
+      for (const [k, { model, kept, scatter }] of parts.entries())
+        kept.forEach((keep, i) => {
+          // A path goes through all rows: what a reading did to the cord stays done, whether it is believed or not.
+          if (keep) for (let c = 0; c < model.channels; c++) out[n++] = (differences[k]![i * model.channels + c] as number) / scatter[c]!
+        })
+      for (const i of known) out[n++] = ((p[i] as number) - centre[i]!) / (parameters[i]!.deviation as number)
+    },
+  })
+  predict(solution.parameters)
+  return { parameters, solution, differences: differences.map((one) => one.slice()) }
+}
+
+/** No model follows readings closer than this share of their range. */
+const CLOSEST = 0.002
+/** How often the scatter is estimated anew. */
+const ROUNDS = 4
+/** Scatter that changes by less than this share changes no interval. */
+const SAME = 0.02
+
+/** Fits one log alone, and finds how far its readings scatter. */
+export function fitAlone(model: LogModel, rows: Rows, kept: readonly boolean[]): { part: Part; fit: Fit; closest: readonly number[] } {
+  const read = rows.map(model.measured)
+  const floor = Array.from({ length: model.channels }, (_, c) => {
+    const values = read.map((one) => one[c]!)
+    const range = Math.max(...values) - Math.min(...values)
+    return Math.max((model.closest ?? CLOSEST) * range, 1e-6 * Math.max(...values.map(Math.abs)), 1e-12)
+  })
+  let part: Part = { model, rows, kept, scatter: floor.map((x) => 5 * x) }
+  let fit = fitTogether([part])
+  for (let round = 1; round < ROUNDS; round++) {
+    const scatter = scatterOf(part, fit).map((x, c) => Math.max(x, floor[c]!))
+    const same = scatter.every((x, c) => Math.abs(x - part.scatter[c]!) < SAME * x)
+    part = { ...part, scatter }
+    if (same) break
+    fit = fitTogether([part], fit)
+  }
+  return { part, fit, closest: floor }
+}
+
+/** Scatter of the readings about the fit, widened where neighbours deviate alike: such readings tell less than their number. */
+function scatterOf({ model, kept }: Part, { parameters, differences: [all] }: Fit): number[] {
+  const free = parameters.filter((one) => one.deviation === undefined).length / model.channels
+  return Array.from({ length: model.channels }, (_, c) => {
+    const left = kept.flatMap((keep, i) => (keep ? [all![i * model.channels + c] as number] : []))
+    const square = left.reduce((sum, x) => sum + x * x, 0)
+    const alike = Math.min(MOST_ALIKE, Math.max(0, alikeness(left)))
+    return Math.sqrt((square / Math.max(1, left.length - free)) * ((1 + alike) / (1 - alike)))
+  })
+}
+
+const MOST_ALIKE = 0.9
+/** Correlation of deviations with their neighbours: 0 for independent ones. Few readings tell it badly, so that chance is taken off. */
+export function alikeness(deviations: readonly number[]): number {
+  const square = deviations.reduce((sum, x) => sum + x * x, 0)
+  if (deviations.length < 8 || square === 0) return 0
+  const pairs = deviations.slice(1).reduce((sum, x, i) => sum + x * (deviations[i] as number), 0)
+  return pairs / square - 1 / Math.sqrt(deviations.length)
+}

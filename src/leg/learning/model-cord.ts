@@ -1,0 +1,91 @@
+import { thermalTension } from '../../capstan/index.js'
+import { driveOf, type Joint, type Prepared } from '../numbers.js'
+import { shareLeft } from '../plans/tensioning.js'
+import { line } from '../run/index.js'
+import { windups } from '../windup.js'
+import { frictionOf, pretensionOf, rigidityOf, shareOf } from './cord-parameters.js'
+import { type Accuracy, errorOf, freeZero } from './instrument-errors.js'
+import type { LogModel, Parameter, Rows } from './model.js'
+
+/** Windup of a drive with its motor held: hysteresis of the cord, and a frame that gives in proportion to the torque. @internal */
+export function windupModel(leg: Prepared, log: string, joint: Joint, accuracy: Accuracy): LogModel {
+  const [rigidity, friction, pretension] = [rigidityOf(leg, joint), frictionOf(leg, joint), pretensionOf(leg, joint)]
+  const [torqueGain, angleGain, frame] = (['torque gain', 'angle gain', 'frame give'] as const).map((name) =>
+    errorOf(log, 'windup', name, accuracy),
+  ) as [Parameter, Parameter, Parameter]
+  const zero = freeZero(log, 'zero of the angle', 2)
+  const at = (mu: number, tension: number): Prepared => ({
+    ...leg,
+    drives: { ...leg.drives, [joint]: { ...leg.drives[joint], friction: mu } },
+    x: {
+      ...leg.x,
+      joints: { ...leg.x.joints, [joint]: { ...leg.x.joints[joint], drive: { ...driveOf(leg.x, joint, 'cord'), pretension: tension } } },
+    },
+  })
+  // What the frame gives is a share of the deflection of the drive as specified, per torque.
+  const [own] = windups(leg, joint, rigidity.start, [driveOf(leg.x, joint, 'cord').pretension * leg.drives[joint].drumRadius]) as [number]
+  const perTorque = own / (driveOf(leg.x, joint, 'cord').pretension * leg.drives[joint].drumRadius)
+  return {
+    log,
+    parameters: [rigidity, friction, pretension, torqueGain, angleGain, frame, zero],
+    learns: [rigidity.id],
+    channels: 1,
+    // Friction of braid on its way round is a law in itself: loops are followed to a hundredth, not closer (assumption).
+    closest: 0.01,
+    predict: (value, rows) => {
+      const torques = rows.map(([torque]) => torque! * (1 - value(torqueGain.id)))
+      const drive = windups(at(value(friction.id), value(pretension.id)), joint, value(rigidity.id), torques)
+      const [give, gain, offset] = [value(frame.id) * perTorque, 1 + value(angleGain.id), value(zero.id)]
+      return drive.map((angle, i) => (angle + give * torques[i]!) * gain + offset)
+    },
+    measured: ([, angle]) => [angle!],
+  }
+}
+
+/** Pretension left after a time by a power law of time that keeps a share for a year. */
+const powerLaw = line(
+  'pretension left by a power law of time',
+  { yearShare: 'ratio', time: 'time', from: 'time', year: 'time' },
+  'ratio',
+  'yearShare ^ (log(time / from) / log(year / from))',
+  ({ yearShare, time, from, year }) => yearShare ** (Math.log(time / from) / Math.log(year / from)),
+)
+const HOUR = 3600
+const YEAR = 31_557_600
+/** What is still to be lost between the last reading and a year is known to half of itself, 95 of 100 times (assumption). */
+const BEYOND = 0.5 / 1.96
+
+/** Decay of the pretension, by equal losses per decade of time; its rival is a power law. @internal */
+export function pretensionModel(leg: Prepared, log: string, joint: Joint, accuracy: Accuracy): LogModel {
+  const [start, share] = [pretensionOf(leg, joint), shareOf(leg, joint)]
+  const [gain, zero, drift] = (['force gain', 'force zero', 'temperature drift'] as const).map((name) =>
+    errorOf(log, 'pretension', name, accuracy),
+  ) as [Parameter, Parameter, Parameter]
+  const frame = joint === 'hip' ? leg.plates.hip : leg.links.upper
+  const { cord } = leg.drives[joint]
+  const perKelvin = thermalTension.si({
+    axialRigidity: cord.axialRigidity,
+    temperatureRise: 1,
+    frameExpansion: frame.thermalExpansion,
+    cordExpansion: cord.thermalExpansion,
+  })
+  const law = (left: (time: number, yearShare: number) => number): LogModel => ({
+    log,
+    parameters: [start, share, gain, zero, drift],
+    learns: [start.id, share.id],
+    channels: 1,
+    predict: (value, rows) => {
+      const [tension, kept, factor, offset] = [value(start.id), value(share.id), 1 + value(gain.id), value(zero.id)]
+      const whole = Math.max(...rows.map(([time]) => time!), 1)
+      const warming = value(drift.id) * perKelvin
+      return rows.map(([time]) => (tension * left(time!, kept) + (warming * time!) / whole) * factor + offset)
+    },
+    measured: ([, tension]) => [tension!],
+    beyond: (path, value, rows) => (path === share.id ? BEYOND * Math.abs(left(lastOf(rows), value) - value) : 0),
+  })
+  const logarithmic = law((time, yearShare) => shareLeft(leg, joint, time, yearShare))
+  const power = law((time, yearShare) => powerLaw.si({ yearShare, time: Math.max(time, HOUR), from: HOUR, year: YEAR }))
+  return { ...logarithmic, rival: power }
+}
+
+const lastOf = (rows: Rows) => Math.max(...rows.map(([time]) => time!), HOUR)

@@ -1,0 +1,45 @@
+/** A number that readings depend on: a field of the leg, or an error of an instrument. */
+export interface Parameter {
+  /** Path of the field, or log and name of the error. */
+  readonly id: string
+  /** What it is, in words. */
+  readonly what: string
+  readonly field: boolean
+  readonly start: number
+  readonly low: number
+  readonly high: number
+  /** Coordinate of the fit: the logarithm of what is positive. */
+  readonly scale: 'plain' | 'log'
+  /** Standard deviation round its start in that coordinate, of what is known without the log; absent for what only the log tells. */
+  readonly deviation: number | undefined
+  /** What would make it better known. */
+  readonly cure: string | undefined
+}
+
+export type Rows = readonly (readonly number[])[]
+
+/** How the readings of a log follow from parameters. */
+export interface LogModel {
+  readonly log: string
+  readonly parameters: readonly Parameter[]
+  /** Fields that the log tells. */
+  readonly learns: readonly string[]
+  /** Predicted readings: `channels` for each row, row by row. */
+  readonly channels: number
+  /** No model of it is closer than this share of the range of the readings. Default 0.2 %. */
+  readonly closest?: number
+  readonly predict: (at: (id: string) => number, rows: Rows) => ArrayLike<number>
+  readonly measured: (row: readonly number[]) => readonly number[]
+  /** The same readings under another law, to be compared: the wider interval of both is taken. */
+  readonly rival?: LogModel
+  /** What a field's band holds besides the interval: single readings, as low and high. */
+  readonly single?: (row: readonly number[]) => number
+  /** Relative half-width that a field's band keeps, whatever one log says. */
+  readonly atLeast?: Readonly<Record<string, { readonly share: number; readonly why: string }>>
+  /** More uncertainty of a field, as a standard deviation in its own unit: an extrapolation beyond the readings. */
+  readonly beyond?: (path: string, value: number, rows: Rows) => number
+}
+
+/** A value of a field that fits its coordinate. */
+export const toCoordinate = ({ scale }: Parameter, x: number): number => (scale === 'log' ? Math.log(x) : x)
+export const fromCoordinate = ({ scale }: Parameter, u: number): number => (scale === 'log' ? Math.exp(u) : u)

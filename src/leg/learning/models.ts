@@ -1,0 +1,151 @@
+import { frictionFromTensions } from '../../capstan/index.js'
+import { backEmfConstant, torqueConstants } from '../../thermal/index.js'
+import { driveOf, type Joint, motorOf, type Prepared } from '../numbers.js'
+import { frictionOf } from './cord-parameters.js'
+import { type Accuracy, errorOf, freeZero } from './instrument-errors.js'
+import type { MeasurementId } from './measurements.js'
+import type { LogModel, Parameter } from './model.js'
+import { pretensionModel, windupModel } from './model-cord.js'
+import { heatingModel } from './model-heating.js'
+
+/** The model of one log; absent where a log is only compared. @internal */
+export function modelOf(leg: Prepared, log: string, id: MeasurementId, joint: Joint, accuracy: Accuracy): LogModel | undefined {
+  switch (id) {
+    case 'cordFriction':
+      return frictionModel(leg, log, joint, accuracy)
+    case 'windup':
+      return windupModel(leg, log, joint, accuracy)
+    case 'pretension':
+      return pretensionModel(leg, log, joint, accuracy)
+    case 'pullOut':
+      return pullOutModel(leg, log, joint, accuracy)
+    case 'torqueConstant':
+      return torqueModel(leg, log, joint, accuracy)
+    case 'noLoad':
+      return noLoadModel(leg, log, joint, accuracy)
+    case 'heating':
+      return heatingModel(leg, log, joint, accuracy)
+    case 'footDeflection':
+      return undefined
+  }
+}
+
+/** Two tensions at a wrap. Friction itself scatters from reading to reading, so that the model is fitted in friction, not in tension. */
+function frictionModel(leg: Prepared, log: string, joint: Joint, accuracy: Accuracy): LogModel {
+  const friction = frictionOf(leg, joint)
+  const [gain, zero, drag, wrap] = (['force gain', 'force zero', 'pulley drag', 'wrap zero'] as const).map((name) =>
+    errorOf(log, 'cordFriction', name, accuracy),
+  ) as [Parameter, Parameter, Parameter, Parameter]
+  const value = ([slackTension, tautTension, wrapAngle]: readonly number[]) =>
+    frictionFromTensions.si({ slackTension: slackTension!, tautTension: tautTension!, wrapAngle: wrapAngle! })
+  return {
+    log,
+    parameters: [friction, gain, zero, drag, wrap],
+    learns: [friction.id],
+    channels: 1,
+    predict: (at, rows) => {
+      const mu = at(friction.id)
+      const [share, force, angle] = [at(gain.id) + at(drag.id), at(zero.id), at(wrap.id)]
+      return rows.map(([, taut, turned]) => mu * (1 + angle / turned!) + (share + force / taut!) / turned!)
+    },
+    measured: (row) => [value(row)],
+    single: value,
+  }
+}
+
+/** Ends pulled until they fail, as a share of the strength of the cord. */
+function pullOutModel({ x, drives }: Prepared, log: string, joint: Joint, accuracy: Accuracy): LogModel {
+  const { breakingStrength } = drives[joint].cord
+  const gain = errorOf(log, 'pullOut', 'force gain', accuracy)
+  const path = `joints.${joint}.drive.endRetention`
+  const retention: Parameter = {
+    id: path,
+    what: `the strength that the ends of the ${joint} keep`,
+    field: true,
+    start: driveOf(x, joint, 'cord').endRetention?.typical ?? 0.7,
+    low: 1e-3,
+    high: 3,
+    scale: 'log',
+    deviation: 0.2,
+    cure: `log pullOut ${joint}`,
+  }
+  return {
+    log,
+    parameters: [retention, gain],
+    learns: [path],
+    channels: 1,
+    predict: (at, rows) => rows.map(() => at(path) * (1 + at(gain.id))),
+    measured: ([force]) => [force! / breakingStrength],
+    single: ([force]) => force! / breakingStrength,
+  }
+}
+
+/** Torque of the held motor over its current: a straight line whose zero is the friction of its bearings. */
+function torqueModel({ x }: Prepared, log: string, joint: Joint, accuracy: Accuracy): LogModel {
+  const { speedConstant } = motorOf(x, joint)
+  const path = `motors.${x.joints[joint].motor}.speedConstant`
+  const [current, torque] = (['current gain', 'torque gain'] as const).map((name) => errorOf(log, 'torqueConstant', name, accuracy)) as [
+    Parameter,
+    Parameter,
+  ]
+  const field: Parameter = {
+    id: path,
+    what: 'the speed constant of the motor',
+    field: true,
+    start: speedConstant,
+    low: speedConstant / 50,
+    high: 50 * speedConstant,
+    scale: 'log',
+    deviation: 0.05,
+    cure: 'log torqueConstant',
+  }
+  const zero = freeZero(log, 'zero of the torque', 10)
+  // The field is put in as a spun one: torque and back-EMF are one constant.
+  const perAmpere = (constant: number) =>
+    torqueConstants.si({
+      backEmfConstant: backEmfConstant.si({ speedConstant: constant, basis: 'spunPeakLineToLine' }).typical,
+    }).peakPhase
+  return {
+    log,
+    parameters: [field, current, torque, zero],
+    learns: [path],
+    channels: 1,
+    predict: (at, rows) => {
+      const slope = perAmpere(at(path)) * (1 + at(torque.id)) * (1 - at(current.id))
+      const offset = at(zero.id)
+      return rows.map(([ampere]) => slope * ampere! + offset * Math.sign(ampere!))
+    },
+    measured: ([, read]) => [read!],
+  }
+}
+
+/** Current of the idle motor over its voltage; the field is its value at the voltage of the specification. */
+function noLoadModel({ x }: Prepared, log: string, joint: Joint, accuracy: Accuracy): LogModel {
+  const { noLoadCurrent, noLoadVoltage } = motorOf(x, joint)
+  const path = `motors.${x.joints[joint].motor}.noLoadCurrent`
+  const [gain, voltage] = (['current gain', 'voltage gain'] as const).map((name) => errorOf(log, 'noLoad', name, accuracy)) as [
+    Parameter,
+    Parameter,
+  ]
+  const field: Parameter = {
+    id: path,
+    what: 'the no-load current',
+    field: true,
+    start: noLoadCurrent,
+    low: noLoadCurrent / 100,
+    high: 100 * noLoadCurrent,
+    scale: 'log',
+    deviation: 0.4,
+    cure: 'log noLoad',
+  }
+  const slope = freeZero(log, 'rise of the current with voltage', 100)
+  return {
+    log,
+    parameters: [field, gain, voltage, slope],
+    learns: [path],
+    channels: 1,
+    predict: (at, rows) =>
+      rows.map(([volt]) => at(path) * (1 + at(gain.id)) * (1 + at(slope.id) * (volt! * (1 - at(voltage.id)) - noLoadVoltage))),
+    measured: ([, read]) => [read!],
+  }
+}

@@ -1,0 +1,108 @@
+import type { CaseId } from '../cases/events.js'
+import type { Prepared } from '../numbers.js'
+import { hasCord, JOINTS, type Joint } from '../numbers.js'
+import { informationOf, withNumber } from '../plans/information.js'
+import { type Fit, fitTogether, type Part } from './fit.js'
+import { type Found, foundIn } from './found.js'
+import { INSTRUMENTS } from './instruments.js'
+import { MEASUREMENTS, type MeasurementId, WHOLE } from './measurements.js'
+import { modelOf } from './models.js'
+import { plannedRows } from './planned.js'
+import { expectationOf } from './priors.js'
+import { shown } from './shown.js'
+
+/** A measurement that would add something. */
+export interface NextMeasurement {
+  /** What to do: a log of the stand plan, or something that makes an instrument better known. */
+  readonly todo: string
+  /** The field that gains most. */
+  readonly path: string
+  /** Its 95 % interval now: from the logs, or the band of the specification. */
+  readonly now: string
+  /** Width of its interval after it, over its width now. */
+  readonly narrowed: number
+  /** What its interval now leaves open of the verdict: the sum of the changes of the reserves near their limit (natural logarithms). */
+  readonly information: number
+}
+
+/** Narrower by less than this is not worth a measurement. */
+const WORTH = 0.9
+const MOST = 6
+
+/** What to measure next: what is not known about the instruments of the logs there are, and the logs that are not there. @internal */
+export function nextMeasurements(
+  leg: Prepared,
+  found: readonly Found[],
+  done: readonly string[],
+  cases?: readonly CaseId[],
+): NextMeasurement[] {
+  const weights = new Map<string, number>()
+  const weighed = ({ ends: [low, high], ...one }: Candidate): NextMeasurement => {
+    const information =
+      weights.get(one.path) ?? informationOf(withNumber(leg.x, one.path, low), withNumber(leg.x, one.path, high), cases).information
+    weights.set(one.path, information)
+    return { ...one, information }
+  }
+  return [...betterInstruments(leg, found), ...missingLogs(leg, found, done)]
+    .filter(({ narrowed }) => narrowed < WORTH)
+    .map(weighed)
+    .sort((a, b) => b.information * (1 - b.narrowed) - a.information * (1 - a.narrowed))
+    .slice(0, MOST)
+}
+
+/** A measurement whose worth is not weighed yet. */
+interface Candidate extends Omit<NextMeasurement, 'information'> {
+  readonly ends: readonly [number, number]
+}
+
+function betterInstruments(leg: Prepared, found: readonly Found[]): Candidate[] {
+  return found.flatMap(({ path, interval, shares: [first] }): Candidate[] => {
+    if (first === undefined || first.of.cure === undefined || first.of.field) return []
+    const { low, high } = expectationOf(leg, path)
+    const now = interval === undefined ? 'undetermined' : `${shown(path, interval[0])} to ${shown(path, interval[1])}`
+    return [{ todo: `${first.of.what}: ${first.of.cure}`, path, now, narrowed: first.narrowed, ends: interval ?? [low, high] }]
+  })
+}
+
+function missingLogs(leg: Prepared, found: readonly Found[], done: readonly string[]): Candidate[] {
+  const names = MEASUREMENTS.filter((id) => id !== 'footDeflection').flatMap((id): { log: string; id: MeasurementId; joint: Joint }[] =>
+    (WHOLE as readonly string[]).includes(id)
+      ? [{ log: id, id, joint: 'hip' }]
+      : JOINTS.filter((joint) => hasCord(leg.x, joint)).map((joint) => ({ log: `${id} ${joint}`, id, joint })),
+  )
+  return names
+    .filter(
+      ({ log, id }) =>
+        !done.includes(log) && !((WHOLE as readonly string[]).includes(id) && done.some((name) => name.startsWith(`${id} `))),
+    )
+    .flatMap(({ log, id, joint }): Candidate[] => {
+      const accuracy = Object.fromEntries(Object.entries(INSTRUMENTS[id]).map(([name, { within }]) => [name, within / 1.96]))
+      const model = modelOf(leg, log, id, joint, accuracy)
+      if (model === undefined) return []
+      const { rows, scatter } = plannedRows(leg, id, joint, model)
+      const part: Part = { model, rows, kept: rows.map(() => true), scatter }
+      let fit: Fit
+      try {
+        // The readings are those that the model predicts: one step is enough for what they would tell.
+        fit = fitTogether([part], undefined, 1)
+      } catch {
+        return []
+      }
+      const gains = foundIn(fit, [part]).map(({ path, interval }) => {
+        const before = found.find((one) => one.path === path && one.interval !== undefined)?.interval
+        const { low, high } = expectationOf(leg, path)
+        const [from, to] = before ?? [low, high]
+        // Two independent estimates of one value add their weights.
+        const own = interval === undefined ? Number.POSITIVE_INFINITY : interval[1] - interval[0]
+        const now = to - from
+        return {
+          path,
+          now: `${shown(path, from)} to ${shown(path, to)}`,
+          narrowed: 1 / Math.hypot(1, now / own),
+          ends: [from, to] as const,
+        }
+      })
+      const best = gains.sort((a, b) => a.narrowed - b.narrowed)[0]
+      return best === undefined ? [] : [{ todo: `log ${log}`, ...best }]
+    })
+}

@@ -1,0 +1,75 @@
+import { standingLoad } from '../foot-result.js'
+import { airNamed, controllerOf, driveOf, type Joint, motorOf, type Prepared } from '../numbers.js'
+import type { MeasurementId } from './measurements.js'
+import type { LogModel, Rows } from './model.js'
+
+/** Rows that a log of the plan would have on this leg as specified, and how far its readings would scatter. @internal */
+export function plannedRows(leg: Prepared, id: MeasurementId, joint: Joint, model: LogModel): { rows: Rows; scatter: readonly number[] } {
+  const start = new Map(model.parameters.map((one) => [one.id, one.start]))
+  const at = (name: string) => start.get(name) as number
+  const rows = asked(leg, id, joint)
+  const predicted = model.predict(at, rows)
+  return {
+    rows: rows.map((row, i) => completed(id, row, predicted[i * model.channels] as number, predicted[i * model.channels + 1])),
+    scatter: SCATTER[id](leg, joint),
+  }
+}
+
+const MINUTE = 60
+const DAY = 86_400
+
+/** The columns that are set, those that are read left at something harmless. */
+function asked(leg: Prepared, id: MeasurementId, joint: Joint): Rows {
+  const { x } = leg
+  const turns = [0.5, 0.5, 0.5, 1, 1, 1, 1.5, 1.5, 1.5]
+  switch (id) {
+    case 'cordFriction':
+      return turns.map((turn) => [5, 5 * Math.exp(leg.drives[joint].friction * 2 * Math.PI * turn), 2 * Math.PI * turn])
+    case 'windup': {
+      const most = driveOf(x, joint, 'cord').pretension * leg.drives[joint].drumRadius
+      return [0, 1, 2, 3, 4, 5, 6, 7, 8, 7, 6, 5, 4, 3, 2, 1, 0].map((step) => [(most * step) / 8, 0])
+    }
+    case 'pretension':
+      return [0.042, 0.17, 1, 3, 7, 14, 30].map((days) => [days * DAY, driveOf(x, joint, 'cord').pretension])
+    case 'pullOut':
+      return [1, 2, 3, 4, 5].map(() => [leg.drives[joint].cord.breakingStrength])
+    case 'torqueConstant':
+      return [0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8].map((share) => [share * controllerOf(x, joint).currentLimit, 0])
+    case 'noLoad':
+      return [0.5, 0.75, 1, 1.25, 1.5].map((share) => [share * motorOf(x, joint).noLoadVoltage, motorOf(x, joint).noLoadCurrent])
+    case 'heating': {
+      const ampere = 0.25 * controllerOf(x, joint).currentLimit
+      const air = airNamed(x, 'normal').temperature
+      return Array.from({ length: 31 }, (_, i) => [2 * MINUTE * i, ampere, air + 0.5 * i, air, air])
+    }
+    case 'footDeflection':
+      return [0, 0.25, 0.5, 0.75, 1].map((share) => [share * standingLoad(x.robot.mass, x.robot.legs), 0])
+  }
+}
+
+/** A planned row with the readings that the model predicts. */
+function completed(id: MeasurementId, row: readonly number[], first: number, second: number | undefined): readonly number[] {
+  switch (id) {
+    case 'windup':
+    case 'torqueConstant':
+    case 'noLoad':
+    case 'pretension':
+      return [row[0]!, first]
+    case 'heating':
+      return [row[0]!, row[1]!, second! + first, second!, row[4]!]
+    default:
+      return row
+  }
+}
+
+/** Usual scatter of single readings in each channel. */
+const SCATTER: { readonly [M in MeasurementId]: (leg: Prepared, joint: Joint) => readonly number[] } = {
+  cordFriction: () => [0.008],
+  windup: () => [0.0003],
+  pretension: ({ x }, joint) => [0.01 * driveOf(x, joint, 'cord').pretension],
+  pullOut: () => [0.04],
+  torqueConstant: ({ x }, joint) => [(0.01 * controllerOf(x, joint).currentLimit) / motorOf(x, joint).speedConstant],
+  noLoad: ({ x }, joint) => [0.03 * motorOf(x, joint).noLoadCurrent],
+  heating: () => [0.3, 0.3],
+  footDeflection: () => [1e-5],
+}

@@ -1,0 +1,85 @@
+import type { LegNumbers, Prepared } from '../numbers.js'
+import { retentionIn } from '../parts/transmission/cord/fields.js'
+import { isBand } from '../ranges.js'
+import { shown } from './shown.js'
+
+/** What is expected of a field before it is measured, and what no such part can have. SI. */
+export interface Expectation {
+  readonly low: number
+  readonly typical: number
+  readonly high: number
+  readonly least: number
+  readonly most: number
+  /** Why nothing lies beyond least and most. */
+  readonly because: string
+}
+
+/** A value is far out where it is this many times farther from the typical value than the end of the band, in ratio. */
+const FAR = 3
+
+/** Shares of a field that the specification gives as one number. */
+const AROUND: Readonly<Record<string, readonly [number, number]>> = {
+  axialRigidity: [0.75, 1.25],
+  pretension: [0.7, 1.3],
+  windingToMount: [0.7, 1.3],
+  specificHeat: [0.8, 1.4],
+  speedConstant: [0.93, 1.07],
+  noLoadCurrent: [0.4, 2],
+}
+
+const BOUNDS: Readonly<Record<string, readonly [number, number, string]>> = {
+  friction: [0.02, 0.8, 'cords on metal and print lie between 0.03 and 0.6'],
+  pretensionLeft: [0.15, 0.999, 'every cord relaxes, and none loses nearly all'],
+  endRetention: [0.1, 1.02, 'no end is stronger than its cord'],
+  windingToMount: [0.03, 15, 'metal and lacquer conduct neither better nor worse'],
+  coolingFactor: [0.4, 2.5, 'films in still air scatter by 20 %, with a draught they double'],
+  specificHeat: [350, 900, 'copper has 385, steel 460 and aluminium 900 J/(kg K): a motor lies between'],
+}
+
+/** What is expected of a field. */
+export function expectationOf({ x }: Prepared, path: string): Expectation {
+  const name = path.split('.').at(-1) as string
+  const [joint] = /hip|knee/.exec(path) ?? []
+  const given = name === 'endRetention' ? retentionIn(x, joint as 'hip' | 'knee') : valueAt(x, path)
+  const typical = isBand(given) ? given.typical : (given as number)
+  const around = AROUND[name] ?? [0.8, 1.2]
+  // A band of one value still lets a measurement differ by a tenth.
+  const { low, high } = isBand(given)
+    ? { low: Math.min(given.low, 0.9 * typical), high: Math.max(given.high, 1.1 * typical) }
+    : { low: around[0] * typical, high: around[1] * typical }
+  if (name === 'axialRigidity') {
+    const { breakingStrength } = x.cords[path.split('.')[1] as string] as LegNumbers['cords'][string]
+    return {
+      low,
+      typical,
+      high,
+      least: breakingStrength / 0.5,
+      most: breakingStrength / 0.004,
+      because: 'cords break at a stretch between 1 and 30 %',
+    }
+  }
+  const [least, most, because] = BOUNDS[name] ?? [0, Number.POSITIVE_INFINITY, '']
+  return { low, typical, high, least, most, because }
+}
+
+const valueAt = (x: LegNumbers, path: string): unknown =>
+  path.split('.').reduce<unknown>((at, step) => (at as Record<string, unknown> | undefined)?.[step], x)
+
+/** How many times farther from the typical value than the end of the band, in ratio. */
+export function distanceOf({ low, typical, high }: Expectation, value: number): number {
+  if (!(value > 0)) return Number.POSITIVE_INFINITY
+  const away = Math.log(value / typical)
+  // A share ends at 1: its distance counts in what is lost.
+  return away === 0 ? 0 : away / Math.log((away > 0 ? high : low) / typical)
+}
+
+/** Why a value is not believed; absent where it may be. */
+export function implausible(expected: Expectation, path: string, value: number): string | undefined {
+  const unit = (x: number) => shown(path, x)
+  const band = `${unit(expected.low)} to ${unit(expected.high)} was expected`
+  if (value < expected.least || value > expected.most) return `${unit(value)} is not possible (${expected.because}); ${band}`
+  const distance = distanceOf(expected, value)
+  if (distance > FAR)
+    return `${unit(value)} is ${distance > 100 ? 'more than 100' : distance.toFixed(1)} times as far from ${unit(expected.typical)} as the end of what was expected (${unit(expected.low)} to ${unit(expected.high)})`
+  return undefined
+}

@@ -1,0 +1,56 @@
+import type { LogRemark } from './logs.js'
+
+/** What may be done with readings far outside the scatter of the rest. */
+export interface SpikeOptions {
+  /** Readings far outside the scatter of the rest: left out of the fit (default) or kept in it. They are reported either way. */
+  readonly spikes?: 'leaveOut' | 'keep'
+}
+
+/** Readings farther than this many robust deviations from the rest are spikes. */
+const SPIKE = 6
+/** The median of absolute deviations of a normal scatter, over its standard deviation. */
+const MAD = 0.6744897501960817
+/** Fewest readings of which one can be called a spike. */
+const FEWEST = 5
+
+/** Readings far outside the scatter of the rest, by index. `closest` is the least scatter that is believed. */
+function spikesOf(deviations: readonly number[], closest: number): number[] {
+  const median = (list: readonly number[]) => {
+    const sorted = [...list].sort((a, b) => a - b)
+    const half = sorted.length >> 1
+    return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2
+  }
+  const middle = median(deviations)
+  const deviation = Math.max(median(deviations.map((r) => Math.abs(r - middle))) / MAD, closest)
+  return deviations.flatMap((r, i) => (Math.abs(r - middle) > SPIKE * deviation ? [i] : []))
+}
+
+/** Which readings stay: all that were kept before, without the spikes. Every spike is reported. */
+export function withoutSpikes(
+  log: string,
+  lines: readonly number[],
+  kept: readonly boolean[],
+  channels: readonly { readonly deviations: readonly number[]; readonly closest: number }[],
+  remarks: LogRemark[],
+  options: SpikeOptions,
+): readonly boolean[] {
+  const at = kept.flatMap((keep, i) => (keep ? [i] : []))
+  if (at.length < FEWEST) return kept
+  const spikes = new Set(
+    channels.flatMap(({ deviations, closest }) =>
+      spikesOf(
+        at.map((i) => deviations[i]!),
+        closest,
+      ).map((k) => at[k]!),
+    ),
+  )
+  const keep = options.spikes === 'keep'
+  for (const i of [...spikes].sort((a, b) => a - b))
+    remarks.push({
+      log,
+      line: lines[i],
+      what: 'spike',
+      message: `far outside the scatter of the other readings; ${keep ? 'kept' : 'left out'}`,
+    })
+  return keep ? kept : kept.map((one, i) => one && !spikes.has(i))
+}

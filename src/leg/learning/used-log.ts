@@ -1,0 +1,156 @@
+import { significant } from '../../units/index.js'
+import { alikeness, type Fit, fitAlone, type Part } from './fit.js'
+import { type Found, foundIn } from './found.js'
+import type { LogRemark } from './logs.js'
+import type { LogModel } from './model.js'
+import { type SpikeOptions, withoutSpikes } from './spikes.js'
+
+/** Fewest whole rows for an estimate. */
+export const LEAST_READINGS = 3
+
+/** A log that is used, fitted alone. */
+export interface Used {
+  readonly part: Part
+  readonly fit: Fit
+  /** Other ways to read the same decay: another law, and its later half alone. `worse` is how much worse it fits, in squares of the scatter. */
+  readonly rivals: readonly { readonly part: Part; readonly fit: Fit; readonly worse: number; readonly late: boolean }[]
+}
+
+/** Fits a log alone, under both laws where it has two. */
+export function fitLog(
+  log: string,
+  model: LogModel,
+  rows: Part['rows'],
+  lines: readonly number[],
+  kept: readonly boolean[],
+  remarks: LogRemark[],
+  options: SpikeOptions,
+): Used | undefined {
+  const first = fitAlone(model, rows, kept)
+  const channels = Array.from({ length: model.channels }, (_, c) => ({
+    deviations: rows.map((_, i) => first.fit.differences[0]![i * model.channels + c] as number),
+    closest: first.closest[c]!,
+  }))
+  const stay = withoutSpikes(log, lines, kept, channels, remarks, options)
+  const count = stay.filter(Boolean).length
+  if (count < Math.max(LEAST_READINGS, model.learns.length + 1)) {
+    remarks.push({ log, line: undefined, what: 'few readings', message: `${count} readings are left, too few to estimate a field` })
+    return undefined
+  }
+  const own = stay === kept ? first : fitAlone(model, rows, stay)
+  const other = model.rival === undefined ? undefined : fitAlone(model.rival, rows, stay)
+  const swap = other !== undefined && squares(other) < squares(own)
+  const [best, rival] = swap ? [other, own] : [own, other]
+  misfit(log, best, remarks)
+  if (rival === undefined) return { ...best, rivals: [] }
+  // How much worse the other law fits, in units of the scatter.
+  const worse = (squares(rival) - squares(best)) / best.part.scatter[0]! ** 2
+  const late = lateOnly(stay)
+  return {
+    ...best,
+    rivals: [
+      { ...rival, worse, late: false },
+      ...(late === undefined ? [] : [{ ...fitAlone(best.part.model, rows, late), worse: 0, late: true }]),
+    ],
+  }
+}
+
+/** Fewest later readings that show a decay of their own. */
+const FEWEST_LATE = 5
+/** The later half of the readings: a cord that first beds in follows another decay then. */
+function lateOnly(kept: readonly boolean[]): readonly boolean[] | undefined {
+  const at = kept.flatMap((keep, i) => (keep ? [i] : []))
+  const late = at.slice(at.length >> 1)
+  return late.length < FEWEST_LATE ? undefined : kept.map((keep, i) => keep && i >= (late[0] as number))
+}
+
+const squares = ({ fit, part }: { fit: Fit; part: Part }): number =>
+  part.kept.reduce((sum, keep, i) => (keep ? sum + (fit.differences[0]![i] as number) ** 2 : sum), 0)
+
+/** Neighbours that deviate alike mean that the model leaves something out. */
+const ALIKE = 0.35
+function misfit(log: string, { fit, part }: { fit: Fit; part: Part }, remarks: LogRemark[]): void {
+  const { channels } = part.model
+  const worst = Math.max(
+    ...Array.from({ length: channels }, (_, c) =>
+      alikeness(part.kept.flatMap((keep, i) => (keep ? [fit.differences[0]![i * channels + c] as number] : []))),
+    ),
+  )
+  if (worst > ALIKE)
+    remarks.push({
+      log,
+      line: undefined,
+      what: 'misfit',
+      message:
+        'neighbouring readings deviate from the model in the same direction: it leaves something out, and the intervals are widened for that',
+    })
+}
+
+/** A law that fits this much worse, in squares of the scatter, is out. */
+const RULED_OUT = 25
+/** Laws that differ by less than this are not separated. */
+const ALIKE_LAWS = 4
+
+/** Half of an interval. */
+const narrowed = (value: number, [low, high]: readonly [number, number]) => [(value + low) / 2, (value + high) / 2] as const
+
+/** The interval over both laws of a decay and over its later half, and the lower value where laws are not separated. */
+export function withRivals(found: Found, group: readonly Used[], remarks: LogRemark[]): Found {
+  let result = found
+  for (const { rivals, part } of group)
+    for (const { worse, late, fit, part: own } of rivals) {
+      if (worse > RULED_OUT || !part.model.learns.includes(found.path) || part.model.beyond?.(found.path, found.value, part.rows) === 0)
+        continue
+      const other = foundIn(fit, [own]).find(({ path }) => path === found.path)
+      if (other?.interval === undefined || result.interval === undefined) continue
+      const lower = !late && worse < ALIKE_LAWS
+      // The later half alone has few readings: one standard error of it counts, not its whole interval.
+      const reach = late ? narrowed(other.value, other.interval) : other.interval
+      const hull = (a: readonly [number, number]) => [Math.min(a[0], reach[0]), Math.max(a[1], reach[1])] as const
+      if (late && (other.value < result.interval[0] || other.value > result.interval[1]))
+        remarks.push({
+          log: part.model.log,
+          line: undefined,
+          what: 'misfit',
+          message: `the later half of the readings gives ${found.path} as ${significant(other.value, 3)}, all of them ${significant(found.value, 3)}: the cord relaxes in stages, and the interval holds both`,
+        })
+      if (!late)
+        remarks.push({
+          log: part.model.log,
+          line: undefined,
+          what: 'misfit',
+          message: `equal losses per decade of time give ${found.path} as ${significant(Math.max(found.value, other.value), 3)}, a power law of time ${significant(Math.min(found.value, other.value), 3)}${lower ? '; the readings do not show which holds, and the lower one is taken' : ''}. The interval holds both; a longer log would decide`,
+        })
+      result = {
+        ...result,
+        value: lower ? Math.min(result.value, other.value) : result.value,
+        interval: hull(result.interval),
+        spread: hull(result.spread),
+      }
+    }
+  return result
+}
+
+/** Estimates of single logs farther apart than this many combined standard errors do not belong to one value. */
+const APART = 3
+
+export function disagreements(found: readonly Found[], group: readonly Used[], remarks: LogRemark[]): void {
+  for (const { path, logs } of found) {
+    if (logs.length < 2) continue
+    const own = group
+      .filter(({ part }) => part.model.learns.includes(path))
+      .map(({ fit }) => {
+        const i = fit.parameters.findIndex(({ id }) => id === path)
+        return { at: fit.solution.parameters[i] as number, error: fit.solution.standardErrors[i] as number }
+      })
+    const [a, b] = own as [(typeof own)[0], (typeof own)[0]]
+    const apart = Math.abs(a.at - b.at) / Math.hypot(a.error, b.error)
+    if (apart > APART)
+      remarks.push({
+        log: logs.join(', '),
+        line: undefined,
+        what: 'disagreement',
+        message: `${path} comes out ${significant(apart, 3)} combined standard errors apart; both are taken together, but one of the two logs measured something else`,
+      })
+  }
+}
