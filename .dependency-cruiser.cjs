@@ -5,6 +5,7 @@ const core = [...internal, ...units]
 const mayImport = {
   numeric: [],
   chart: [],
+  drawing: [],
   units: ['numeric'],
   formula: ['numeric', 'units'],
   ...Object.fromEntries(modules.map((name) => [name, core])),

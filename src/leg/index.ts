@@ -3,6 +3,8 @@
  *
  * @module
  */
+
+export type { Drawing, DrawingTable } from '../drawing/index.js'
 export { type LegFormulaOptions, type LegInputs, legFormula } from './as-formula.js'
 export { type AssessOptions, assess } from './assess/assess.js'
 export { checkReserves, governingReserve, type QuickVerdict } from './assess/quick.js'
@@ -12,6 +14,17 @@ export { describeLeg, type Leg } from './document/describe.js'
 export { DOCUMENT_VERSION as SCHEMA_VERSION, type LegData, type LegSpecification } from './document/fields.js'
 export { legJsonSchema } from './document/json-schema.js'
 export { migrate } from './document/migrate.js'
+export {
+  DRAWING_STYLE,
+  type LegDrawing,
+  type LegDrawingOptions,
+  legDrawingNamed,
+  legDrawings,
+  legPoseDrawing,
+  parametersCsv,
+  toDxf,
+  toTemplate,
+} from './drawings/index.js'
 export * from './exchange/index.js'
 export { type LegFiguresOptions, legFigures } from './figures.js'
 export type { FootResult } from './foot-result.js'

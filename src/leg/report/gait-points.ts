@@ -23,8 +23,8 @@ interface GaitCloud {
 const SAMPLES = 48
 const LIMIT_POINTS = 24
 
-/** Speed and torque at each motor's shaft over strides of walk and trot, links as rods with their mass and rotors included; a gait that the leg cannot follow is left out. */
-export function gaitClouds(leg: Prepared): readonly GaitCloud[] {
+/** A stride of walk or trot of a leg: links as rods with their mass, rotors included. */
+export function strideOf(leg: Prepared, id: 'walk' | 'trot'): ReturnType<typeof strideDemand> {
   const { links } = leg.x
   const length = (x: number) => new Quantity(x, 'length')
   const kinematic = threeJointLeg({
@@ -51,26 +51,31 @@ export function gaitClouds(leg: Prepared): readonly GaitCloud[] {
     efficiency: driveOf(leg.x, joint, 'cord').efficiency,
     rotorInertia: new Quantity(motorOf(leg.x, joint).rotorInertia, 'momentOfInertia'),
   })
+  const calculation = calculationFor(leg)
+  const stance = calculation.get(stanceOf, placeOf(calculation, { stance: id }) as never)
+  const path = { ...stance, hipOffset: links.hipOffset, height: leg.x.robot.standHeight }
+  return strideDemand({
+    leg: kinematic,
+    path: footPathOf(path, stance.stepLength / stance.speed / stance.dutyFactor),
+    dynamics,
+    groundReactionSi: (out, stancePhase) => {
+      const { legShare, dutyFactor, shape, gravity, tractionHighest: traction } = stance
+      const { mass } = leg.x.robot
+      const force = stanceForce.si({ mass, legShare, dutyFactor, stancePhase, shape, thirdHarmonic: 0, gravity })
+      out[0] = traction * force
+      out[1] = 0
+      out[2] = force
+    },
+    drives: { sidewaysHip: { ratio: 1 }, hip: drive('hip'), knee: drive('knee') },
+    kneeBend: branchOf(leg) === 0 ? 'forward' : 'backward',
+    samples: SAMPLES,
+  })
+}
+
+/** Speed and torque at each motor's shaft over strides of walk and trot; a gait that the leg cannot follow is left out. */
+export function gaitClouds(leg: Prepared): readonly GaitCloud[] {
   return (['walk', 'trot'] as const).flatMap((id) => {
-    const calculation = calculationFor(leg)
-    const stance = calculation.get(stanceOf, placeOf(calculation, { stance: id }) as never)
-    const path = { ...stance, hipOffset: links.hipOffset, height: leg.x.robot.standHeight }
-    const stride = strideDemand({
-      leg: kinematic,
-      path: footPathOf(path, stance.stepLength / stance.speed / stance.dutyFactor),
-      dynamics,
-      groundReactionSi: (out, stancePhase) => {
-        const { legShare, dutyFactor, shape, gravity, tractionHighest: traction } = stance
-        const { mass } = leg.x.robot
-        const force = stanceForce.si({ mass, legShare, dutyFactor, stancePhase, shape, thirdHarmonic: 0, gravity })
-        out[0] = traction * force
-        out[1] = 0
-        out[2] = force
-      },
-      drives: { sidewaysHip: { ratio: 1 }, hip: drive('hip'), knee: drive('knee') },
-      kneeBend: branchOf(leg) === 0 ? 'forward' : 'backward',
-      samples: SAMPLES,
-    })
+    const stride = strideOf(leg, id)
     if (!stride.walkable) return []
     return JOINTS.map((joint) => {
       const { cloud, peakTorque } = stride.motors[joint]
@@ -84,11 +89,14 @@ export function gaitClouds(leg: Prepared): readonly GaitCloud[] {
   })
 }
 
-/** Motor limit at the open-circuit supply voltage, from the controller's current limit to its highest speed, the winding as warm as after walking. */
-export function motorLimit(leg: Prepared): readonly Point[] {
-  const { heat } = caseState(leg, 'walk').joints.knee
+/** Motor limit at the open-circuit supply voltage, from the controller's current limit to its highest speed, with magnets and winding as warm as in a state. Default: the knee's after walking. */
+export function motorLimit(
+  leg: Prepared,
+  heat: { readonly backEmfConstant: number; readonly resistance: number } = caseState(leg, 'walk').joints.knee.heat,
+  joint: Joint = 'knee',
+): readonly Point[] {
   const { supply } = leg.x
-  const [motor, controller] = [motorOf(leg.x, 'knee'), controllerOf(leg.x, 'knee')]
+  const [motor, controller] = [motorOf(leg.x, joint), controllerOf(leg.x, joint)]
   const perTorque = currentsForTorque.si({ torque: 1, backEmfConstant: heat.backEmfConstant }).peakPhase
   const points: Point[] = [[0, controller.currentLimit / perTorque]]
   for (let i = LIMIT_POINTS; i >= 0; i--) {

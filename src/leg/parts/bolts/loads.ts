@@ -33,17 +33,16 @@ const nearSoftening = line(
   (x) => x.softening - x.margin,
 )
 
-/** Pull on the hardest loaded bolt of the stack: the foot force tips the bracket about its edge. */
-export const stackPull = value(
-  'bolts.stackPull',
-  ['boltGroup', 'event'],
-  (use) =>
-    use.run(boltGroupTipping, {
-      distances: use(bolts.distances),
-      moment: use.run(moment, { force: use(footForce), arm: use(bolts.leverArm) }),
-      tension: 0,
-    }).largest,
+/** Pull on each bolt of the stack: the foot force tips the bracket about its edge. */
+export const stackPulls = value('bolts.stackPulls', ['boltGroup', 'event'], (use) =>
+  use.run(boltGroupTipping, {
+    distances: use(bolts.distances),
+    moment: use.run(moment, { force: use(footForce), arm: use(bolts.leverArm) }),
+    tension: 0,
+  }),
 )
+/** Pull on the hardest loaded bolt of the stack. */
+export const stackPull = value('bolts.stackPull', ['boltGroup', 'event'], (use) => use(stackPulls).largest)
 
 const reserves = (use: Use<'boltGroup'>, clampLoad: number, externalLoad: number) =>
   use.run(jointReserves, { clampLoad, externalLoad, loadFactor: use(loadFactor), proofLoad: use(proofLoad) })

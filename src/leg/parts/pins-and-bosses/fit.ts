@@ -34,14 +34,17 @@ const notNegative = line('interference that presses', { interference: 'length' }
 )
 const longer = line('time of relaxation', { time: 'time', least: 'time' }, 'time', 'max(time, least)', (x) => Math.max(x.time, x.least))
 
-const tolerance = value('pin.tolerance', ['joint'], (use) => use.run(isoTolerance, { diameter: use(pin.diameter), zone: use(pin.zone) }))
+/** Deviations of a pin of its tolerance zone. */
+export const pinTolerance = value('pin.tolerance', ['joint'], (use) =>
+  use.run(isoTolerance, { diameter: use(pin.diameter), zone: use(pin.zone) }),
+)
 /** Mean diameter of a pin of its tolerance zone. */
 export const meanPin = value('pin.meanDiameter', ['joint'], (use) => {
-  const { upper, lower } = use(tolerance)
+  const { upper, lower } = use(pinTolerance)
   return use.run(meanSize, { nominal: use(pin.diameter), upper, lower })
 })
 const largestPin = value('pin.largestDiameter', ['joint'], (use) =>
-  use.run(largestSize, { nominal: use(pin.diameter), upper: use(tolerance).upper }),
+  use.run(largestSize, { nominal: use(pin.diameter), upper: use(pinTolerance).upper }),
 )
 
 /** Interference at the temperature of the air. */

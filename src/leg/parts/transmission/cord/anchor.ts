@@ -42,7 +42,8 @@ const ferruleModulus = constant('ferrule.modulus', {
   typical: 100e9,
   source: { level: 'commonPractice', where: 'brass; steel is stiffer, and both are rigid compared with the cord' },
 })
-const ferruleThickness = constant('ferrule.wall', {
+/** Wall of a ferrule. */
+export const ferruleThickness = constant('ferrule.wall', {
   kind: 'length',
   typical: 0.5e-3,
   source: { level: 'assumption', where: 'a thin tube' },
@@ -56,7 +57,8 @@ export const beddingStrain = constant('cord.beddingStrain', {
   source: { level: 'assumption', where: 'one per cent for a new braid' },
   measuredBy: 'load a metre of cord ten times to a third of its strength and measure what stays',
 })
-const bond = {
+/** A bonded cord end. */
+export const bond = {
   length: field('bondedEnd.length', ['joint'], 'length', (x, { joint }) => bondedEndOf(x, joint)?.length ?? Number.NaN),
   socketDiameter: field(
     'bondedEnd.socketDiameter',
@@ -78,7 +80,8 @@ const bond = {
   ),
   mechanicalLock: word('bondedEnd.mechanicalLock', ['joint'], (x, { joint }) => bondedEndOf(x, joint)?.mechanicalLock ?? false),
 }
-const bonded = word('drive.bonded', ['joint'], (x, { joint }) => bondedEndOf(x, joint) !== undefined)
+/** Whether a joint's cord ends in bonded ferrules. */
+export const bonded = word('drive.bonded', ['joint'], (x, { joint }) => bondedEndOf(x, joint) !== undefined)
 
 /** Tension that reaches the anchor: what friction on the drum leaves of the taut span, or the pretension stored there. */
 const pull = value('anchor.pull', ['joint', 'event', 'air', 'age'], (use) =>

@@ -73,6 +73,7 @@ export const pinion = {
   grooveDiameter: optional('pinion.grooveDiameter', ['joint'], 'length', (x, { joint }) => cordDrive(x, joint).pinion.grooveDiameter),
   centreLineRadius: optional('pinion.centreLineRadius', ['joint'], 'length', (x, { joint }) => cordDrive(x, joint).pinion.centreLineRadius),
   turns: field('pinion.wraps', ['joint'], 'count', (x, { joint }) => cordDrive(x, joint).pinion.turns),
+  length: field('pinion.length', ['joint'], 'length', (x, { joint }) => cordDrive(x, joint).pinion.length),
 }
 export const drum = {
   grooveDiameter: optional('drum.grooveDiameter', ['joint'], 'length', (x, { joint }) => cordDrive(x, joint).drum.grooveDiameter),

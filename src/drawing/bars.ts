@@ -1,0 +1,116 @@
+import type { Block } from './figure.js'
+import { textWidth } from './font.js'
+import type { Point } from './geometry.js'
+import { type Ink, type Item, type LineClass, SMALL, textAt } from './items.js'
+import { MARGIN, PAGE_WIDTH } from './view-layout.js'
+
+/** A bar with its name above it and its number at the right. */
+export interface Bar {
+  readonly name: string
+  readonly from?: number
+  readonly to: number
+  /** Ends of its range, drawn as a line with ends. */
+  readonly range?: readonly [low: number, high: number]
+  readonly text: string
+  readonly line?: LineClass
+  readonly fill?: 'tone' | 'paper'
+  readonly ink?: Ink
+}
+
+/** Bars below each other on one axis. */
+export interface Bars {
+  readonly bars: readonly Bar[]
+  readonly from?: number
+  readonly to: number
+  /** Upright lines with a name, such as a limit. */
+  readonly rules?: readonly { readonly at: number; readonly name: string; readonly line?: LineClass }[]
+}
+
+const ROW = 32
+const HEIGHT = 10
+const NAME = 12
+const RULE = 16
+
+/** Bars below a height of the page. What is beyond the axis ends in an arrow. */
+export function barBlock({ bars, from = 0, to, rules = [] }: Bars, top: number): Block {
+  const numbers = Math.max(...bars.map(({ text }) => textWidth(text, SMALL)))
+  const [left, right] = [MARGIN, PAGE_WIDTH - MARGIN - numbers - 8]
+  const at = (x: number) => left + ((Math.min(to, Math.max(from, x)) - from) / (to - from)) * (right - left)
+  const named = rules.filter(({ name }) => name !== '')
+  const first = top + RULE * named.length
+  const bottom = first + ROW * bars.length
+  const items: Item[] = [
+    ...named.map(({ at: x, name }, i) => {
+      const end = at(x) + 4 + textWidth(name, SMALL) > PAGE_WIDTH - MARGIN
+      return textAt([end ? at(x) - 3 : at(x) + 3, top + 11 + RULE * i], name, { anchor: end ? 'end' : 'start' })
+    }),
+    ...rules.map(({ at: x, name, line = 'axis' }): Item => {
+      const i = named.findIndex((one) => one.name === name)
+      return {
+        kind: 'path',
+        line,
+        points: [
+          [at(x), top + RULE * Math.max(0, i) + 2],
+          [at(x), bottom],
+        ],
+      }
+    }),
+    ...bars.flatMap((bar, i) => barItems(bar, first + ROW * i, at, [from, to], right)),
+  ]
+  return { items, height: bottom - top + 4 }
+}
+
+function barItems(bar: Bar, y: number, at: (x: number) => number, [low, high]: readonly [number, number], right: number): readonly Item[] {
+  const { name, from = Math.max(0, low), to, range, text, line = 'thin', fill = 'tone', ink = 'ink' } = bar
+  const [start, end] = [at(Math.min(from, to)), at(Math.max(from, to))]
+  const box: Point[] = [
+    [start, y + NAME + 4],
+    [end, y + NAME + 4],
+    [end, y + NAME + 4 + HEIGHT],
+    [start, y + NAME + 4 + HEIGHT],
+  ]
+  const middle = y + NAME + 4 + HEIGHT / 2
+  const beyond: Item[] =
+    to > high
+      ? [
+          {
+            kind: 'path',
+            line: 'thin',
+            points: [
+              [end - 5, middle - 5],
+              [end, middle],
+              [end - 5, middle + 5],
+            ],
+          },
+        ]
+      : []
+  return [
+    textAt([MARGIN, y + NAME], name),
+    { kind: 'path', line, points: box, closed: true, fill },
+    ...beyond,
+    ...(range === undefined ? [] : rangeItems([at(range[0]), at(range[1])], middle, range[1] > high)),
+    textAt([right + 8, middle + 4], text, { ink }),
+  ]
+}
+
+function rangeItems([a, b]: readonly [number, number], y: number, open: boolean): readonly Item[] {
+  const end = (x: number) =>
+    [
+      [x, y - 4],
+      [x, y + 4],
+    ] as readonly [Point, Point]
+  return [
+    {
+      kind: 'lines',
+      line: 'thick',
+      pieces: [
+        [
+          [a, y],
+          [b, y],
+        ],
+        end(a),
+        ...(open ? [] : [end(b)]),
+      ],
+    },
+  ]
+}

@@ -1,0 +1,33 @@
+import type { Item } from './items.js'
+import type { Place } from './view.js'
+
+/** A part of the page: a view at its scale, or texts and plots without one. */
+export interface Group {
+  readonly name: string
+  readonly items: readonly Item[]
+  /** Where millimetres of the part are on the page; absent for what has no scale. */
+  readonly place?: Place
+  /** Whether the view is the outline of something flat, to be printed at full size. */
+  readonly template?: boolean
+}
+
+/** Dimensions and results of a drawing, for those who do not see it. */
+export interface DrawingTable {
+  readonly head: readonly string[]
+  readonly rows: readonly (readonly string[])[]
+}
+
+/** A finished drawing. */
+export interface Drawing {
+  /** A name for links and file names. */
+  readonly id: string
+  /** What is shown, and from where. */
+  readonly title: string
+  /** The result in a few words: the first line of the picture. */
+  readonly answer: string
+  /** The same and the numbers in sentences, for those who do not see it. */
+  readonly description: string
+  readonly groups: readonly Group[]
+  readonly height: number
+  readonly table: DrawingTable
+}

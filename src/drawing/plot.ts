@@ -1,0 +1,136 @@
+import type { Block } from './figure.js'
+import { textWidth } from './font.js'
+import type { Point } from './geometry.js'
+import { type Ink, type Item, type LineClass, SMALL, textAt } from './items.js'
+import { columnHeight, columnWidth, type Label, placeLabels } from './labels.js'
+import { plain, ticksOf } from './numbers.js'
+import { MARGIN, PAGE_WIDTH } from './view-layout.js'
+
+/** A curve or a set of marks of a plot, labelled at its side. */
+export interface Curve {
+  readonly points: readonly Point[]
+  readonly line?: LineClass
+  readonly mark?: 'dot' | 'ring' | 'cross'
+  /** Label beside the plot; its leader ends at `labelAt`, or at the last point. */
+  readonly label?: string | readonly string[]
+  readonly labelAt?: Point
+  readonly ink?: Ink
+}
+
+/** A plot of curves over two axes. */
+export interface Plot {
+  readonly x: { readonly title: string; readonly from?: number; readonly to?: number }
+  readonly y: { readonly title: string; readonly from?: number; readonly to?: number }
+  readonly curves: readonly Curve[]
+  readonly height?: number
+}
+
+const ABOVE = 18
+const BELOW = 34
+const GAP = 14
+const DEFAULT_HEIGHT = 150
+
+const range = (values: readonly number[], from?: number, to?: number) => {
+  const [low, high] = [from ?? Math.min(...values), to ?? Math.max(...values)]
+  return high > low ? { low, high } : { low: low - 0.5, high: low + 0.5 }
+}
+
+/** A plot below a height of the page, its labels in a column at the right. */
+export function plotBlock({ x, y, curves, height = DEFAULT_HEIGHT }: Plot, top: number): Block {
+  const points = curves.flatMap((curve) => curve.points)
+  const xs = range(
+    points.map(([at]) => at),
+    x.from,
+    x.to,
+  )
+  const ys = range(
+    points.map(([, at]) => at),
+    y.from,
+    y.to,
+  )
+  const yTicks = ticksOf(ys.low, ys.high, Math.max(2, Math.floor(height / 26)))
+  const left = MARGIN + 6 + Math.max(...yTicks.map((tick) => textWidth(plain(tick), SMALL)))
+  const named = curves.filter(({ label }) => label !== undefined)
+  const bare = named.map(labelOf)
+  const right = PAGE_WIDTH - MARGIN - (named.length === 0 ? 12 : columnWidth(bare) + GAP)
+  const tall = Math.max(height, columnHeight(bare))
+  const [base, upper] = [top + ABOVE + tall, top + ABOVE]
+  const to = ([px, py]: Point): Point => [
+    left + ((px - xs.low) / (xs.high - xs.low)) * (right - left),
+    base - ((py - ys.low) / (ys.high - ys.low)) * tall,
+  ]
+  const labels = named.map((curve): Label => ({ ...labelOf(curve), anchor: to(curve.labelAt ?? curve.points.at(-1)!) }))
+  const widest = Math.max(...ticksOf(xs.low, xs.high, 6).map((tick) => textWidth(plain(tick), SMALL)))
+  const xTicks = ticksOf(xs.low, xs.high, Math.max(2, Math.min(6, Math.floor((right - left) / (widest + 10)))))
+  const items: Item[] = [
+    {
+      kind: 'path',
+      line: 'thin',
+      points: [
+        [left, upper],
+        [left, base],
+        [right, base],
+      ],
+    },
+    {
+      kind: 'lines',
+      line: 'fine',
+      pieces: yTicks.map(
+        (tick) =>
+          [
+            [left - 4, to([xs.low, tick])[1]],
+            [left, to([xs.low, tick])[1]],
+          ] as const,
+      ),
+    },
+    {
+      kind: 'lines',
+      line: 'fine',
+      pieces: xTicks.map(
+        (tick) =>
+          [
+            [to([tick, ys.low])[0], base],
+            [to([tick, ys.low])[0], base + 4],
+          ] as const,
+      ),
+    },
+    ...yTicks.map((tick) => textAt([left - 6, to([xs.low, tick])[1] + 4], plain(tick), { anchor: 'end' })),
+    ...xTicks.map((tick) => textAt([to([tick, ys.low])[0], base + 15], plain(tick), { anchor: 'middle' })),
+    textAt([MARGIN, top + 10], y.title),
+    textAt([right, base + 30], x.title, { anchor: 'end' }),
+    ...curves.flatMap((curve) => curveItems(curve, to)),
+    ...placeLabels(labels, 'right', right + GAP, upper, base),
+  ]
+  return { items, height: ABOVE + tall + BELOW }
+}
+
+const labelOf = ({ label = [], ink = 'ink' }: Curve): Label => ({
+  anchor: [0, 0],
+  lines: typeof label === 'string' ? [label] : label,
+  ink,
+  bold: false,
+  end: 'dot',
+})
+
+function curveItems({ points, line = 'thick', mark }: Curve, to: (point: Point) => Point): readonly Item[] {
+  const at = points.map(to)
+  if (mark === undefined) return [{ kind: 'path', line, points: at }]
+  if (mark === 'cross')
+    return [
+      {
+        kind: 'lines',
+        line,
+        pieces: at.flatMap(([x, y]) => [
+          [
+            [x - 2.5, y - 2.5],
+            [x + 2.5, y + 2.5],
+          ] as const,
+          [
+            [x - 2.5, y + 2.5],
+            [x + 2.5, y - 2.5],
+          ] as const,
+        ]),
+      },
+    ]
+  return at.map((centre) => ({ kind: 'circle', line, centre, radius: 2.2, ...(mark === 'dot' ? { fill: 'solid' as const } : {}) }))
+}

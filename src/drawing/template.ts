@@ -1,0 +1,76 @@
+import type { Drawing, Group } from './drawing.js'
+import { boxOf, type Point } from './geometry.js'
+import type { Item } from './items.js'
+import { xml } from './svg.js'
+
+const BORDER = 8
+const CHECK = 50
+const HEAD = 20
+
+const OUTLINES = ['thick', 'thin', 'hidden', 'axis', 'other']
+
+/**
+ * The flat views of a drawing as SVG at full size, in millimetres, to be printed without scaling and used as a template. A bar of 50 mm shows whether the
+ * printer kept the size. Returns `undefined` for a drawing without a flat view.
+ */
+export function toTemplate({ id, title, groups }: Pick<Drawing, 'id' | 'title' | 'groups'>): string | undefined {
+  const views = groups.filter(({ template, place }) => template === true && place !== undefined)
+  if (views.length === 0) return undefined
+  let y = HEAD + BORDER
+  let width = CHECK + 2 * BORDER + 70
+  const parts = views.map((view) => {
+    const { svg, wide, tall } = flat(view, y)
+    y += tall + BORDER
+    width = Math.max(width, wide + 2 * BORDER)
+    return svg
+  })
+  const number = (x: number) => String(Number(x.toFixed(3)))
+  return `<svg xmlns="http://www.w3.org/2000/svg" width="${number(width)}mm" height="${number(y)}mm" viewBox="0 0 ${number(width)} ${number(y)}" role="img" aria-labelledby="${id}-template-title">
+<title id="${id}-template-title">${xml(title)}: template at full size</title>
+<g fill="none" stroke="#000" stroke-width="0.25" font-family="system-ui, sans-serif" font-size="3.5">
+<path class="check" d="M${BORDER},${HEAD - 6}h${CHECK}m0,-2v4m${-CHECK},-4v4"/>
+<text fill="#000" stroke="none" x="${BORDER}" y="${HEAD - 10}">${xml(title)}</text>
+<text fill="#000" stroke="none" x="${BORDER + CHECK + 3}" y="${HEAD - 5}">must measure ${CHECK} mm: print without scaling</text>
+${parts.join('\n')}
+</g>
+</svg>
+`
+}
+
+function flat({ items, place }: Group, top: number) {
+  const { scale } = place as NonNullable<Group['place']>
+  const lines = items.filter((item) => item.kind !== 'text' && OUTLINES.includes(item.line))
+  const box = boxOf(lines.flatMap(reach))
+  const to = ([x, y]: Point): Point => [(x - box.left) / scale + BORDER, (y - box.bottom) / scale + top]
+  return {
+    svg: lines.map((item) => outline(item, to, scale)).join(''),
+    wide: (box.right - box.left) / scale,
+    tall: (box.top - box.bottom) / scale,
+  }
+}
+
+function reach(item: Item): readonly Point[] {
+  if (item.kind === 'path') return item.points
+  if (item.kind === 'lines') return item.pieces.flat()
+  if (item.kind === 'text') return []
+  const [[x, y], r] = [item.centre, item.radius]
+  return [
+    [x - r, y - r],
+    [x + r, y + r],
+  ]
+}
+
+function outline(item: Item, to: (point: Point) => Point, scale: number): string {
+  const write = (point: Point) =>
+    to(point)
+      .map((x) => Number(x.toFixed(3)))
+      .join(',')
+  const dashes = item.kind !== 'text' && item.line === 'thick' ? '' : ' stroke-width="0.13"'
+  if (item.kind === 'circle') {
+    const [x, y] = to(item.centre)
+    return `<circle cx="${Number(x.toFixed(3))}" cy="${Number(y.toFixed(3))}" r="${Number((item.radius / scale).toFixed(3))}"${dashes}/>`
+  }
+  if (item.kind === 'lines') return `<path d="${item.pieces.map(([a, b]) => `M${write(a)}L${write(b)}`).join('')}"${dashes}/>`
+  if (item.kind === 'path') return `<path d="M${item.points.map(write).join('L')}${item.closed === true ? 'Z' : ''}"${dashes}/>`
+  return ''
+}

@@ -1,0 +1,152 @@
+import { type Drawing, Figure, type Point, plain, polar, rectangle, roundBelow, View } from '../../drawing/index.js'
+import type { Joint } from '../numbers.js'
+import * as bolts from '../parts/bolts/fields.js'
+import { motorShear, stackPulls, stackShear } from '../parts/bolts/loads.js'
+import { footForce } from '../parts/motion/values.js'
+import { type Facts, resultSentence } from './facts.js'
+import { motorSizes } from './motor.js'
+import { hasMotor, isPattern, motorGroup, stackGroup } from './present.js'
+import { amount, answerOf, checked, length, resultLines, word } from './words.js'
+
+const STACK = ['stackBolt.separation', 'stackBolt.overload', 'stackBolt.slip']
+const MOTOR = ['motorBolt.slip', 'motorBolt.headPressure']
+const LONGEST = 60
+
+/** The bolts of the stack from the side: distances from the tipping edge, and the pull on each. */
+export function stackPatternDrawing(facts: Facts): Drawing | undefined {
+  const group = stackGroup(facts)
+  if (group === undefined || !isPattern(facts, group, 'rows')) return undefined
+  const worst = facts.worst(STACK)
+  const distances = facts.get(bolts.distances, { boltGroup: group }).map((x) => 1000 * x)
+  const arm = facts.mm(bolts.leverArm, { boltGroup: group })
+  const diameter = 1000 * facts.get(bolts.thread, { boltGroup: group }).diameter
+  const at = worst === undefined ? undefined : facts.case(worst.case)
+  const found = at === undefined ? undefined : facts.tried(stackPulls, { ...at, boltGroup: group })
+  const force = at === undefined ? undefined : facts.tried(footForce, at)
+  const figure = new Figure({
+    id: 'bolt-pattern-stack',
+    title: 'Bolts of the stack from the side, with the pull on each',
+    ...answerOf('Bolt pattern of the stack', worst),
+  })
+  const rows = rowsOf(distances, found?.tensions ?? [])
+  const strongest = Math.max(0, force ?? 0, ...rows.map(({ pull }) => pull))
+  const perUnit = strongest > 0 ? Math.max(strongest / LONGEST, roundBelow(strongest) / LONGEST) : 1
+  const top = Math.max(...distances)
+  const view = new View('Bracket from the side, its tipping edge below', { height: 230 })
+  view.area(rectangle(-Math.max(6, arm * 0.15), 0, 0, top * 1.15), { fill: 'tone', line: 'thin' })
+  view
+    .line(
+      [
+        [0, 0],
+        [arm, 0],
+      ],
+      'axis',
+    )
+    .line(
+      [
+        [arm, -top * 0.1],
+        [arm, top * 1.1],
+      ],
+      'axis',
+    )
+  for (const { distance, count, pull } of rows) {
+    view.area(rectangle(-Math.max(6, arm * 0.15), distance - diameter / 2, diameter * 0.7, distance + diameter / 2), { fill: 'paper' })
+    if (pull > 0) view.arrow([diameter * 0.7 + (pull / perUnit) * 0, distance], Math.PI, pull, perUnit)
+    view.label([diameter * 0.7, distance + diameter / 2], `${count} × ${pull > 0 ? `${plain(pull, 3)} N` : 'bolt'}`, {
+      ink: pull > 0 ? 'force' : 'ink',
+    })
+    view.dimension([-Math.max(6, arm * 0.15), 0], [-Math.max(6, arm * 0.15), distance], 'left')
+  }
+  if (force !== undefined && force > 0)
+    view.arrow([arm, 0], Math.PI / 2, force, perUnit).label([arm, 0], `foot ${plain(force, 3)} N`, { ink: 'force' })
+  view.dimension([0, 0], [arm, 0], 'below').label([0, 0], 'tipping edge')
+  figure.view(view)
+  figure.text(
+    `${worst === undefined ? '' : `${worst.caseTitle}. `}The bracket turns about its edge as a rigid body: the pull on a bolt grows with its distance. The side-by-side places of the bolts are not given.`,
+  )
+  const shear = at === undefined ? undefined : facts.tried(stackShear, { ...at, boltGroup: group })
+  if (shear !== undefined) figure.text(`Across each bolt ${plain(shear, 3)} N, which friction holds.`)
+  for (const line of resultLines(facts, STACK)) figure.text(line)
+  figure
+    .say(
+      `Bolts at ${distances.map((d) => plain(d)).join(', ')} mm from the edge carry ${rows.map(({ count, pull, distance }) => `${count} × ${plain(pull, 3)} N at ${plain(distance)} mm`).join(', ')}.`,
+      ...facts.checks(STACK).map(resultSentence),
+    )
+    .rows(
+      ...distances.map((d, i) => length(`bolt ${i + 1}, distance from the edge`, d)),
+      ...(found?.tensions ?? []).map((pull, i) => amount(`bolt ${i + 1}, pull`, pull, 'N')),
+      length('lever arm to the plane of the leg', arm),
+      ...(shear === undefined ? [] : [amount('force across each bolt', shear, 'N')]),
+      ...facts.checks(STACK).map(checked),
+    )
+  return figure.done()
+}
+
+/** Bolts at one distance. */
+function rowsOf(distances: readonly number[], tensions: ArrayLike<number>) {
+  const rows = new Map<number, { distance: number; count: number; pull: number }>()
+  distances.forEach((distance, i) => {
+    const row = rows.get(distance) ?? { distance, count: 0, pull: tensions[i] ?? 0 }
+    rows.set(distance, { ...row, count: row.count + 1 })
+  })
+  return [...rows.values()]
+}
+
+/** The bolt circle of a motor from the front, with the force across each bolt; a template for the holes. */
+export function motorPatternDrawing(facts: Facts, joint: Joint): Drawing | undefined {
+  const group = motorGroup(facts, joint)
+  if (group === undefined || !isPattern(facts, group, 'circle') || !hasMotor(facts, joint)) return undefined
+  const at = { boltGroup: group }
+  const worst = facts.worst(MOTOR, joint)
+  const circle = facts.mm(bolts.circleDiameter, at)
+  const count = facts.get(bolts.count, at)
+  const hole = facts.mm(bolts.holeDiameter, at)
+  const s = motorSizes(facts, joint)
+  const shear = worst === undefined ? undefined : facts.tried(motorShear, { ...at, ...facts.case(worst.case), joint })
+  const figure = new Figure({
+    id: `bolt-pattern-motor-${joint}`,
+    title: `Bolt circle of the motor of the ${joint}, from the front`,
+    ...answerOf(`Bolt circle of the ${joint}’s motor`, worst),
+  })
+  const view = new View('From the side of the motor', { height: 260, template: true })
+  view.circle({ centre: [0, 0], radius: s.ringOuter / 2 }).circle({ centre: [0, 0], radius: circle / 2 }, 'axis')
+  if (s.ringInner > 0) view.circle({ centre: [0, 0], radius: s.ringInner / 2 })
+  view.centre({ centre: [0, 0], radius: s.ringOuter / 2 }, 1.12)
+  const place = (i: number): Point => polar([0, 0], circle / 2, Math.PI / 2 + Math.PI / count - (2 * Math.PI * i) / count)
+  for (let i = 0; i < count; i++) view.circle({ centre: place(i), radius: hole / 2 }, 'thick', 'paper')
+  if (shear !== undefined && shear > 0) {
+    const perUnit = Math.max(shear, roundBelow(shear)) / 26
+    for (let i = 0; i < count; i++) {
+      const tip = place(i)
+      view.arrow(tip, Math.atan2(tip[1], tip[0]) + Math.PI / 2, shear, perUnit)
+    }
+    view.label(place(0), `${plain(shear, 3)} N across each`, { ink: 'force' })
+  }
+  view
+    .dimension([-circle / 2, 0], [circle / 2, 0], 'below', undefined, 'Ø')
+    .label(polar(place(count > 1 ? 1 : 0), hole / 2, -0.4), `${count} × Ø${plain(hole)}`)
+    .label(polar([0, 0], s.ringOuter / 2, 0.5), `ring Ø${plain(s.ringOuter)}`)
+    .label(polar([0, 0], s.ringInner / 2, -0.5), `opening Ø${plain(s.ringInner)}`)
+  figure.view(view)
+  figure.text(
+    `${worst === undefined ? '' : `${worst.caseTitle}. `}Torque and pull of the cord taken together on every bolt, drawn along the circle: the hardest bolt. Turn of the circle assumed.`,
+  )
+  for (const line of resultLines(facts, MOTOR, joint)) figure.text(line)
+  figure
+    .say(
+      `${count} holes of ${plain(hole)} mm on a circle of ${plain(circle)} mm${shear === undefined ? '' : `; ${plain(shear, 3)} N across each bolt`}.`,
+      ...facts.checks(MOTOR, joint).map(resultSentence),
+    )
+    .rows(
+      length('bolt circle', circle),
+      amount('bolts', count, '', 'document'),
+      length('clearance hole', hole, 'standard'),
+      length('ring, outer diameter', s.ringOuter),
+      length('ring, inner diameter', s.ringInner),
+      ...(shear === undefined
+        ? [word('force across each bolt', 'not calculated', 'result')]
+        : [amount('force across each bolt', shear, 'N')]),
+      ...facts.checks(MOTOR, joint).map(checked),
+    )
+  return figure.done()
+}

@@ -1,0 +1,92 @@
+import { barBlock, type Drawing, Figure, plain } from '../../drawing/index.js'
+import type { Joint } from '../numbers.js'
+import { beddingStrain } from '../parts/transmission/cord/anchor.js'
+import { cutList } from '../plans/cut-list.js'
+import { tensionerSetting } from '../plans/tensioning.js'
+import { driveSizes } from './drive-sizes.js'
+import { driveFront, pinionView } from './drive-views.js'
+import { type Facts, resultSentence } from './facts.js'
+import { hasCordDrive } from './present.js'
+import { amount, angle, answerOf, checked, degrees, length, resultLines, word } from './words.js'
+
+const CHECKS = [
+  'cord.slack',
+  'cord.slip',
+  'cord.working',
+  'cord.peak',
+  'cord.bend',
+  'cord.sustained',
+  'cord.shelf',
+  'cord.heat',
+  'cord.registry',
+  'tensioner.travel',
+  'anchor.bearing',
+  'anchor.tearOut',
+]
+
+/** A cord drive from the robot's left: how the cord lies, winds and is held. */
+export function cordDriveDrawing(facts: Facts, joint: Joint): Drawing | undefined {
+  if (!hasCordDrive(facts, joint)) return undefined
+  const s = driveSizes(facts, joint)
+  const worst = facts.worst(CHECKS, joint)
+  const figure = new Figure({
+    id: `cord-drive-${joint}`,
+    title: `Cord drive of the ${joint}, seen from the robot’s left`,
+    ...answerOf(`Cord drive of the ${joint}`, worst),
+  })
+  figure.view(driveFront(s, joint))
+  const [drumSense, pinionSense] = ['counter-clockwise', s.crossed ? 'clockwise' : 'counter-clockwise']
+  const senses = `To larger angles the drum turns ${drumSense} and the pinion ${pinionSense}, seen from the robot’s left. From the anchor on, the solid branch lies ${drumSense} on the drum and ${pinionSense} on the pinion; the dashed one the other way round.`
+  figure.text(senses)
+  if (joint === 'hip') figure.text('The place of the pinion above the hip is assumed.')
+  figure.view(pinionView(s))
+  const exits = `The cord walks ${plain(s.walk, 3)} mm along the pinion over the travel. If the grooves of the drum advance by one pitch a turn, it leaves its groove at ${plain(degrees(s.exit), 2)}° at both ends of travel, square at mid travel; a lead of ${plain(s.lead, 3)} mm a turn of the drum would keep it square.`
+  figure.text(exits)
+  tensioner(figure, facts, joint)
+  for (const line of resultLines(facts, CHECKS, joint).slice(0, 4)) figure.text(line)
+  figure
+    .say(senses, exits, ...facts.checks(CHECKS, joint).slice(0, 3).map(resultSentence))
+    .rows(
+      length('drum, centre of the cord', 2 * s.drum, 'geometry'),
+      length('pinion, centre of the cord', 2 * s.pinion, 'geometry'),
+      length('centre distance', s.distance),
+      length('cord diameter', s.cord),
+      amount('ratio', s.ratio, '', 'geometry'),
+      word('arrangement', s.crossed ? 'crossed' : 'open'),
+      word('cord on the pinion', s.clamped ? 'clamped in the middle' : 'held by friction'),
+      length('free span', s.span, 'geometry'),
+      amount('turns on the pinion', s.turns, '', 'geometry'),
+      angle('lay the cord at', s.middle, 'geometry'),
+      angle('wrap of each branch on the drum at mid travel', s.branch, 'geometry'),
+      angle('least wrap at an end of travel', s.branch - s.travel / 2, 'geometry'),
+      length('walk along the pinion', s.walk, 'geometry'),
+      angle('exit angle at the ends of travel', s.exit, 'geometry'),
+      length('lead of the drum that keeps the spans square', s.lead, 'geometry'),
+      length('anchor post', s.post),
+      ...facts.checks(CHECKS, joint).map(checked),
+    )
+  return figure.done()
+}
+
+function tensioner(figure: Figure, facts: Facts, joint: Joint): void {
+  const cut = cutList(facts.leg, 0).cords.find((one) => one.joint === joint)
+  if (cut === undefined) return
+  const { start, set, end, travel } = tensionerSetting(facts.leg, cut, facts.get(beddingStrain))
+  const mm = (x: { readonly si: number }) => 1000 * x.si
+  const rows = [
+    ['slack gone', mm(start)],
+    ['at the pretension', mm(set)],
+    ['at the end of its life', mm(end)],
+  ] as const
+  figure.block('Tensioner, from backed right out, mm of travel', (y) =>
+    barBlock(
+      {
+        to: Math.max(mm(travel), mm(end)) * 1.05,
+        rules: [{ at: mm(travel), name: `travel ${plain(mm(travel))}` }],
+        bars: rows.map(([name, to]) => ({ name, to, text: plain(to, 3), ...(to > mm(travel) ? { ink: 'bad' as const } : {}) })),
+      },
+      y,
+    ),
+  )
+  figure.rows(...rows.map(([name, to]) => length(`tensioner, ${name}`, to, 'result')), length('tensioner travel', mm(travel)))
+}

@@ -1,0 +1,46 @@
+import { fleetAngle, leadMismatch, matchedDrumLead, pinionLength } from '../../capstan/index.js'
+import type { Joint } from '../numbers.js'
+import { from, to } from '../parts/joints/fields.js'
+import { canDiameter } from '../parts/motors/fields.js'
+import * as cord from '../parts/transmission/cord/fields.js'
+import { drumRadius, pinionRadius, ratio } from '../parts/transmission/cord/radii.js'
+import { branchArc, geometry } from '../parts/transmission/cord/values.js'
+import type { Facts } from './facts.js'
+
+/** Geometry of a cord drive, mm and radians. */
+export const driveSizes = (facts: Facts, joint: Joint) => {
+  const at = { joint }
+  const { pinionWrap, span } = facts.get(geometry, at)
+  const [low, high] = [facts.get(from, at), facts.get(to, at)]
+  const size = {
+    crossed: facts.get(cord.arrangement, at) === 'crossed',
+    clamped: facts.get(cord.hold, at) === 'clampedMidPinion',
+    drum: facts.mm(drumRadius, at),
+    pinion: facts.mm(pinionRadius, at),
+    cord: facts.mm(cord.diameter, at),
+    distance: facts.mm(cord.centreDistance, at),
+    pitch: facts.mm(cord.drum.groovePitch, at),
+    bore: facts.mm(cord.drum.bore, at),
+    pinionLength: facts.mm(cord.pinion.length, at),
+    post: facts.mm(cord.anchor.postDiameter, at),
+    can: facts.mm(canDiameter, at),
+    ratio: facts.get(ratio, at),
+    turns: pinionWrap / (2 * Math.PI),
+    span: 1000 * span,
+    branch: facts.get(branchArc, at),
+    low,
+    high,
+    middle: (low + high) / 2,
+    travel: high - low,
+  }
+  const pitch = size.pitch / 1000
+  const { walk } = pinionLength.si({ groovePitch: pitch, wraps: size.turns, ratio: size.ratio, travel: size.travel, spare: 1 })
+  const offset = leadMismatch.si({ pinionPitch: pitch, drumLead: pitch, ratio: size.ratio, travel: size.travel })
+  return {
+    ...size,
+    walk: 1000 * walk,
+    exit: fleetAngle.si({ axialOffset: offset, span }),
+    lead: 1000 * matchedDrumLead.si({ pinionPitch: pitch, ratio: size.ratio }),
+  }
+}
+export type DriveSizes = ReturnType<typeof driveSizes>

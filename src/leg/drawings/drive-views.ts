@@ -1,0 +1,126 @@
+import { arcPoints, type Circle, motionHead, type Point, plain, polar, rectangle, tangent, View } from '../../drawing/index.js'
+import type { Joint } from '../numbers.js'
+import type { DriveSizes } from './drive-sizes.js'
+import { degrees } from './words.js'
+
+const BOTTOM = -Math.PI / 2
+/** Angle between the two anchors, drawn inside the drum. */
+const APART = 0.24
+
+/** Drum and pinion from the robot's left, the drum below. */
+export function driveFront(s: DriveSizes, joint: Joint): View {
+  const view = new View(`From the robot’s left, ${joint} at ${plain(degrees(s.middle))}°`, { height: 430, template: true })
+  const drum: Circle = { centre: [0, 0], radius: s.drum }
+  const pinion: Circle = { centre: [0, s.distance], radius: s.pinion }
+  view
+    .circle({ ...drum, radius: s.drum + s.cord / 2 }, 'thick', 'tone')
+    .circle({ ...drum, radius: s.bore / 2 })
+    .centre({ ...drum, radius: s.drum }, 1.04)
+  view
+    .circle({ ...pinion, radius: s.can / 2 }, 'hidden')
+    .circle({ ...pinion, radius: s.pinion + s.cord / 2 }, 'thick', 'tone')
+    .centre(pinion, 1.6)
+  const post = polar([0, 0], s.drum * 0.78, BOTTOM + APART)
+  const screw = polar([0, 0], s.drum * 0.78, BOTTOM - APART)
+  branch(view, s, drum, pinion, -1, post)
+  branch(view, s, drum, pinion, 1, screw)
+  view.circle({ centre: post, radius: s.post / 2 }, 'thick', 'solid')
+  view.circle({ centre: screw, radius: s.post / 2 }, 'thick', 'paper')
+  ends(view, s)
+  const sense = (circle: Circle, radius: number, start: number, sweep: number) => {
+    view.arc({ centre: circle.centre, radius }, start, start + sweep, 'move')
+    const [before, tip] = arcPoints({ centre: circle.centre, radius }, start, start + sweep).slice(-2) as [Point, Point]
+    view.mark(({ to: on }) => [motionHead(on(tip), on(before))], tip)
+  }
+  sense(drum, s.drum * 0.45, Math.PI * 0.3, Math.PI * 0.45)
+  if (s.crossed) sense(pinion, Math.max(s.pinion * 1.9, s.can * 0.33), Math.PI * 0.75, -Math.PI * 0.5)
+  else sense(pinion, Math.max(s.pinion * 1.9, s.can * 0.33), Math.PI * 0.25, Math.PI * 0.5)
+  const spanAt = (side: 1 | -1, share: number): Point => {
+    const [a, b] = tangent(drum, pinion, side, s.crossed)
+    return [a[0] + share * (b[0] - a[0]), a[1] + share * (b[1] - a[1])]
+  }
+  return view
+    .dimension([0, 0], [0, s.distance], 'left')
+    .label([s.can * 0.35, s.distance + s.can * 0.357], `motor Ø${plain(s.can)}`)
+    .label([s.pinion * 0.8, s.distance + s.pinion * 0.6], [`pinion Ø${plain(2 * s.pinion - s.cord)}`, 'in the groove'])
+    .label(spanAt(-1, 0.55), `pulls to ${plain(degrees(s.high))}°`, { ink: 'move' })
+    .label(spanAt(1, 0.25), `pulls to ${plain(degrees(s.low))}°`, { ink: 'move' })
+    .label([s.drum * 0.85, s.drum * 0.527], [`drum Ø${plain(2 * s.drum - s.cord)}`, 'in the groove'])
+    .label(post, `post Ø${plain(s.post)}`)
+    .label(screw, 'tensioner')
+}
+
+/** One branch: from its anchor into the groove, along the drum, over the span, on to the pinion. */
+function branch(view: View, s: DriveSizes, drum: Circle, pinion: Circle, side: 1 | -1, anchor: Point): void {
+  const [start, end] = tangent(drum, pinion, side, s.crossed)
+  const at = Math.atan2(start[1], start[0])
+  const around = side === -1 ? arcPoints(drum, BOTTOM, at) : arcPoints(drum, BOTTOM + 2 * Math.PI, at < 0 ? at + 2 * Math.PI : at)
+  const on = Math.atan2(end[1] - pinion.centre[1], end[0] - pinion.centre[0])
+  const turn = (side === -1 ? 1 : -1) * (s.crossed ? -1 : 1)
+  view.line([anchor, ...around, ...arcPoints(pinion, on, on + turn * Math.PI)], side === -1 ? 'move' : 'moveSecond')
+}
+
+/** Where the anchors stand at both ends of travel. */
+function ends(view: View, s: DriveSizes): void {
+  const left = s.branch - s.travel / 2
+  const wrap = left >= 0 ? `${plain(degrees(left), 2)}° wrapped` : 'anchor off the drum'
+  for (const [joint, sign] of [
+    [s.high, 1],
+    [s.low, -1],
+  ] as const) {
+    const at = BOTTOM + (sign * s.travel) / 2
+    view.line([polar([0, 0], s.drum * 0.6, at), polar([0, 0], s.drum * 1.1, at)], 'other')
+    view.label(polar([0, 0], s.drum * 1.1, at), [`anchor at ${plain(degrees(joint))}°:`, wrap])
+  }
+}
+
+/** The turns on the pinion, its axis across. */
+export function pinionView(s: DriveSizes): View {
+  const view = new View('Pinion at mid travel, its axis across', { height: 220 })
+  const [half, r] = [s.pinionLength / 2, s.pinion + s.cord / 2]
+  view.area(rectangle(-half, -r, half, r), { fill: 'tone' })
+  view.line(
+    [
+      [-half - 3, 0],
+      [half + 3, 0],
+    ],
+    'axis',
+  )
+  const each = s.turns / 2
+  for (const [sign, line] of [
+    [1, 'move'],
+    [-1, 'moveSecond'],
+  ] as const) {
+    const count = Math.ceil(each)
+    for (let i = 0; i < count; i++) {
+      const x = sign * (i + 0.5) * s.pitch
+      if (Math.abs(x) < half)
+        view.line(
+          [
+            [x - s.pitch / 4, -r],
+            [x + s.pitch / 4, r],
+          ],
+          line,
+        )
+    }
+  }
+  const exit = each * s.pitch
+  for (const sign of [1, -1])
+    for (const end of [-1, 1]) {
+      const x = sign * exit + (end * s.walk) / 2
+      view.line(
+        [
+          [x, -r * 1.3],
+          [x, r * 1.3],
+        ],
+        'other',
+      )
+    }
+  if (s.clamped) view.area(rectangle(-s.cord / 2, -s.cord / 2, s.cord / 2, s.cord / 2), { fill: 'solid' })
+  return view
+    .dimension([-half, -r], [half, -r], 'below')
+    .dimension([exit - s.walk / 2, r * 1.3], [exit + s.walk / 2, r * 1.3], 'above')
+    .label([0, 0], s.clamped ? 'clamp in the middle' : 'held by friction, no clamp', { end: s.clamped ? 'dot' : 'none' })
+    .label([exit, r * 0.5], `${plain(each, 3)} turns to each side`, { ink: 'move' })
+    .label([exit + s.walk / 2, -r], 'exit at the ends')
+}

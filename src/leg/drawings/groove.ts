@@ -1,0 +1,141 @@
+import { groove } from '../../capstan/index.js'
+import { arcPoints, type Drawing, Figure, type Point, plain, View } from '../../drawing/index.js'
+import { Quantity } from '../../units/index.js'
+import type { Joint } from '../numbers.js'
+import * as cord from '../parts/transmission/cord/fields.js'
+import { drumRadius, pinionRadius } from '../parts/transmission/cord/radii.js'
+import { type Facts, resultSentence } from './facts.js'
+import { hasCordDrive } from './present.js'
+import { answerOf, checked, layers, length, resultLines, word } from './words.js'
+
+const CHECKS = ['drum.groove', 'drum.hoop', 'drum.layers', 'drum.split', 'cord.bend']
+const TURNS = 2
+
+/** Sizes of the grooves of a drive, mm. */
+export const grooveSizes = (facts: Facts, joint: Joint) => {
+  const at = { joint }
+  const diameter = facts.get(cord.diameter, at)
+  const { seatRadius, depth } = groove({ cordDiameter: new Quantity(diameter, 'length') })
+  return {
+    cord: 1000 * diameter,
+    pitch: facts.mm(cord.drum.groovePitch, at),
+    seat: 1000 * seatRadius.si,
+    depth: 1000 * depth.si,
+    drum: 2 * facts.mm(drumRadius, at),
+    pinion: 2 * facts.mm(pinionRadius, at),
+    bore: facts.mm(cord.drum.bore, at),
+    drumLength: facts.mm(cord.drum.length, at),
+    material: facts.named('material', cord.drum.material, at),
+  }
+}
+export type GrooveSizes = ReturnType<typeof grooveSizes>
+
+/** Profile of the grooves of a drum, as a dimensioned section. */
+export function grooveDrawing(facts: Facts, joint: Joint): Drawing | undefined {
+  if (!hasCordDrive(facts, joint)) return undefined
+  const s = grooveSizes(facts, joint)
+  const worst = facts.worst(CHECKS, joint)
+  const figure = new Figure({
+    id: `groove-${joint}`,
+    title: `Grooves of the drum of the ${joint}, section along the axis`,
+    ...answerOf(`Grooves and drum of the ${joint}`, worst),
+  })
+  figure.view(profile(s))
+  figure.text(
+    `Seat of ${plain(s.seat / s.cord)} and depth of ${plain(s.depth / s.cord)} cord diameters, as for rope drums. Layers are assumed to cross the axis. The pinion has the same grooves.`,
+  )
+  figure.view(drumSection(s))
+  for (const line of resultLines(facts, CHECKS, joint).slice(0, 4)) figure.text(line)
+  figure
+    .say(
+      `Pitch ${plain(s.pitch)} mm, depth ${plain(s.depth)} mm, seat radius ${plain(s.seat)} mm for a cord of ${plain(s.cord)} mm. The bottom of the groove is at Ø${plain(s.drum - s.cord)} mm, the outside of the drum at Ø${plain(outside(s))} mm.`,
+      ...facts.checks(CHECKS, joint).slice(0, 3).map(resultSentence),
+    )
+    .rows(
+      length('cord diameter', s.cord),
+      length('groove pitch', s.pitch),
+      length('seat radius', s.seat, 'standard'),
+      length('groove depth', s.depth, 'standard'),
+      length('drum, bottom of the groove', s.drum - s.cord, 'geometry'),
+      length('drum, centre of the cord', s.drum, 'geometry'),
+      length('drum, outside', outside(s), 'geometry'),
+      length('drum length', s.drumLength),
+      length('drum bore', s.bore),
+      length('pinion, bottom of the groove', s.pinion - s.cord, 'geometry'),
+      word('drum material', s.material),
+      ...facts.checks(CHECKS, joint).map(checked),
+    )
+  return figure.done()
+}
+
+const outside = ({ drum, cord: d, depth }: GrooveSizes) => drum - d + 2 * depth
+
+/** Outline of the grooves along the axis: the bottom of each at height 0. */
+function grooves({ pitch, seat, depth }: GrooveSizes, from: number, to: number): readonly Point[] {
+  const half = Math.min(pitch / 2, depth >= seat ? seat : Math.sqrt(depth * (2 * seat - depth)))
+  const angle = Math.asin(Math.min(1, half / seat))
+  const points: Point[] = [[from, depth]]
+  const count = Math.floor((to - from) / pitch + 1e-9)
+  const first = (from + to) / 2 - ((count - 1) / 2) * pitch
+  for (let i = 0; i < count; i++)
+    points.push(...arcPoints({ centre: [first + i * pitch, seat], radius: seat }, -Math.PI / 2 - angle, -Math.PI / 2 + angle))
+  points.push([to, depth])
+  return points
+}
+
+function profile(s: GrooveSizes): View {
+  const { pitch, cord: d, seat, depth } = s
+  const view = new View('Groove profile, section along the axis', { height: 150 })
+  const [from, to] = [(-TURNS / 2) * pitch - pitch * 0.2, (TURNS / 2) * pitch + pitch * 0.2]
+  const under = -1.1 * d
+  view.area([...grooves(s, from, to), [to, under], [from, under]], { hatch: layers('upright', 7), line: 'none' })
+  view
+    .line(grooves(s, from, to))
+    .line(
+      [
+        [from, depth],
+        [from, under],
+      ],
+      'fine',
+    )
+    .line(
+      [
+        [to, depth],
+        [to, under],
+      ],
+      'fine',
+    )
+  for (let i = 0; i < TURNS; i++) {
+    const centre: Point = [(i - (TURNS - 1) / 2) * pitch, d / 2]
+    view.circle({ centre, radius: d / 2 }, 'move').centre({ centre, radius: d / 2 }, 1.2)
+  }
+  return view
+    .dimension([-pitch / 2, d / 2], [pitch / 2, d / 2], 'above')
+    .dimension([pitch / 2 - d / 2, d / 2], [pitch / 2 + d / 2, d / 2], 'above', undefined, 'Ø')
+    .dimension([from, 0], [from, depth], 'left')
+    .label([pitch / 2 + seat * 0.5, seat - seat * 0.866], `seat R${plain(seat)}`)
+    .label([pitch / 2 + d * 0.35, d * 0.85], 'cord', { ink: 'move' })
+    .label([to - pitch * 0.3, under * 0.7], `${s.material}, printed`, { end: 'dot' })
+}
+
+function drumSection(s: GrooveSizes): View {
+  const view = new View('Upper half of the drum, section along the axis', { height: 220 })
+  const half = s.drumLength / 2
+  const [bottom, bore] = [(s.drum - s.cord) / 2, s.bore / 2]
+  const top = grooves(s, -half, half).map(([x, y]): Point => [x, y + bottom])
+  view.area([...top, [half, bore], [-half, bore]], { hatch: layers('upright', 5) })
+  view.line(
+    [
+      [-half - 3, 0],
+      [half + 3, 0],
+    ],
+    'axis',
+  )
+  return view
+    .dimension([-half, bore], [half, bore], 'above')
+    .dimension([-half, 0], [-half, bore], 'left', `Ø${plain(s.bore)} / 2`)
+    .dimension([-half, 0], [-half, bottom], 'left', `Ø${plain(s.drum - s.cord)} / 2`)
+    .dimension([-half, 0], [-half, bottom + s.depth], 'left', `Ø${plain(outside(s))} / 2`)
+    .label([0, (bottom + bore) / 2], `drum, ${s.material}`, { end: 'dot' })
+    .label([half, 0], 'axis of the joint', { end: 'none' })
+}

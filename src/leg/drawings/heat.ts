@@ -1,0 +1,75 @@
+import { barBlock, type Drawing, Figure, plain } from '../../drawing/index.js'
+import type { Joint } from '../numbers.js'
+import { airTemperature } from '../parts/load/fields.js'
+import { softening } from '../parts/materials/values.js'
+import * as motor from '../parts/motors/fields.js'
+import { heat } from '../parts/motors/heat.js'
+import * as plate from '../parts/plates/fields.js'
+import { type Facts, resultSentence } from './facts.js'
+import { hasMotor } from './present.js'
+import { amount, answerOf, celsius, checked, resultLines } from './words.js'
+
+const CHECKS = ['motor.plate', 'motor.winding', 'motor.magnet', 'motor.touch', 'motor.runaway']
+
+/** Temperatures along the heat path of a motor in the load case that is hardest for it. */
+export function heatDrawing(facts: Facts, joint: Joint): Drawing | undefined {
+  if (!hasMotor(facts, joint)) return undefined
+  const worst = facts.worst(CHECKS, joint)
+  if (worst === undefined) return undefined
+  const at = { ...facts.case(worst.case), joint }
+  const state = facts.tried(heat, at)
+  if (state === undefined) return undefined
+  const figure = new Figure({
+    id: `heat-${joint}`,
+    title: `Temperatures along the heat path of the motor of the ${joint}`,
+    ...answerOf(`Heat of the ${joint}’s motor`, worst),
+  })
+  figure.text(`${worst.caseTitle}.`)
+  const air = celsius(facts.get(airTemperature, at))
+  if (state.unsettled !== undefined) figure.text(`No steady temperature: ${state.unsettled}.`, 'bad')
+  const limit = (kelvin: number) => celsius(kelvin)
+  const material = facts.get(plate.material, at)
+  const soft = facts.calculation.get(softening, { material } as never)
+  const stations = [
+    { name: 'winding, hottest phase', at: celsius(state.winding), limit: limit(facts.get(motor.windingLimit, at)) },
+    { name: 'mounting face and plate at the ring', at: celsius(state.mount), limit: Number.isFinite(soft) ? limit(soft) : undefined },
+    { name: 'can and magnets', at: celsius(state.can), limit: limit(facts.get(motor.magnetLimit, at)) },
+    { name: 'air', at: air, limit: undefined },
+  ]
+  const top = Math.max(air + 1, ...stations.map((one) => one.at)) + 4
+  figure.block(`Degrees Celsius, from the air at ${plain(air, 3)} °C up`, (y) =>
+    barBlock(
+      {
+        from: air,
+        to: top,
+        bars: stations.map((one) => ({
+          name: one.limit === undefined ? one.name : `${one.name}; limit ${plain(one.limit, 3)} °C`,
+          from: air,
+          to: one.at,
+          text: `${plain(one.at, 3)} °C`,
+          ...(one.limit !== undefined && one.at > one.limit ? { line: 'bad' as const, ink: 'bad' as const } : {}),
+        })),
+      },
+      y,
+    ),
+  )
+  figure.text(
+    `Copper loss ${plain(state.loss, 3)} W, iron and bearings ${plain(state.ironLoss, 3)} W. Winding to mounting face ${plain(facts.get(motor.windingToMount, at), 3)} K/W, to the can ${plain(facts.get(motor.mountToCan, at), 3)} K/W more.`,
+  )
+  for (const line of resultLines(facts, CHECKS, joint).slice(0, 4)) figure.text(line)
+  figure
+    .say(
+      `${worst.caseTitle}: ${stations.map((one) => `${one.name} ${plain(one.at, 3)} °C`).join(', ')}.`,
+      ...facts.checks(CHECKS, joint).slice(0, 3).map(resultSentence),
+    )
+    .rows(
+      ...stations.flatMap((one) => [
+        amount(one.name, one.at, '°C'),
+        ...(one.limit === undefined ? [] : [amount(`limit of the ${one.name}`, one.limit, '°C', 'standard')]),
+      ]),
+      amount('copper loss', state.loss, 'W'),
+      amount('loss in iron and bearings', state.ironLoss, 'W'),
+      ...facts.checks(CHECKS, joint).map(checked),
+    )
+  return figure.done()
+}

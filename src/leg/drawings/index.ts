@@ -1,0 +1,108 @@
+import { type Drawing, drawingSvg } from '../../drawing/index.js'
+import { JOINTS, type Joint } from '../numbers.js'
+import { knownOptions } from '../options.js'
+import type { Assessment, CheckResult } from '../result.js'
+import { boltDrawing } from './bolt.js'
+import { motorPatternDrawing, stackPatternDrawing } from './bolt-pattern.js'
+import { cordDriveDrawing } from './cord-drive.js'
+import { strideDrawing, torqueSpeedDrawing } from './curves.js'
+import { Facts } from './facts.js'
+import { ferruleDrawing } from './ferrule.js'
+import { grooveDrawing } from './groove.js'
+import { heatDrawing } from './heat.js'
+import { legDrawing as drawLeg } from './leg.js'
+import { motorDrawing } from './motor.js'
+import { pinDrawing } from './pin.js'
+import { motorGroup, stackGroup } from './present.js'
+import { reservesDrawing } from './reserves.js'
+import { shaftDrawing } from './shaft.js'
+import { shaftEndDrawing } from './shaft-end.js'
+import { yearDrawing } from './year.js'
+
+export { DRAWING_STYLE, toDxf, toTemplate } from '../../drawing/index.js'
+export { parametersCsv } from './parameters.js'
+
+/** A drawing of a leg with its picture. */
+export interface LegDrawing extends Drawing {
+  /** The picture as SVG. */
+  readonly svg: string
+}
+
+/** Options of `legDrawings`. */
+export interface LegDrawingOptions {
+  /** Whether each picture carries its style, as a file needs it, or the page does (`DRAWING_STYLE`). Default: file. */
+  readonly style?: 'file' | 'page'
+  /** Drawings by name, such as `leg` or `pin-knee`. Default: all. */
+  readonly only?: readonly string[]
+}
+
+type Draw = (facts: Facts) => Drawing | undefined
+
+const ofJoint: readonly (readonly [name: string, draw: (facts: Facts, joint: Joint) => Drawing | undefined])[] = [
+  ['cord-drive', cordDriveDrawing],
+  ['groove', grooveDrawing],
+  ['ferrule', ferruleDrawing],
+  ['pin', pinDrawing],
+  ['motor', motorDrawing],
+  ['bolt-pattern-motor', motorPatternDrawing],
+  ['heat', heatDrawing],
+  ['torque-speed', torqueSpeedDrawing],
+]
+
+/** The bolts of the stack and of the motors: one drawing for motors that share a group. */
+function boltsOf(facts: Facts): (readonly [name: string, draw: Draw])[] {
+  const [stack, hip, knee] = [stackGroup(facts), motorGroup(facts, 'hip'), motorGroup(facts, 'knee')]
+  const motor = (group: string, joint?: Joint) =>
+    [`bolt-motor${joint === undefined ? '' : `-${joint}`}`, (one: Facts) => boltDrawing(one, group, 'motor', joint)] as const
+  return [
+    ...(stack === undefined ? [] : [['bolt-stack', (one: Facts) => boltDrawing(one, stack, 'stack')] as const]),
+    ...(hip !== undefined && hip === knee ? [motor(hip)] : []),
+    ...(hip !== undefined && hip !== knee ? [motor(hip, 'hip')] : []),
+    ...(knee !== undefined && hip !== knee ? [motor(knee, 'knee')] : []),
+  ]
+}
+
+/** Every drawing by its name. */
+const allOf = (facts: Facts): readonly (readonly [name: string, draw: Draw])[] => [
+  ['leg', drawLeg],
+  ['reserve-bars', reservesDrawing],
+  ...JOINTS.flatMap((joint) => ofJoint.map(([name, draw]) => [`${name}-${joint}`, (one: Facts) => draw(one, joint)] as const)),
+  ...boltsOf(facts),
+  ['bolt-pattern-stack', stackPatternDrawing],
+  ['hip-shaft', shaftDrawing],
+  ['shaft-end', shaftEndDrawing],
+  ['stride', strideDrawing],
+  ['year', yearDrawing],
+]
+
+/**
+ * Drawings of an assessed leg: the leg in the hardest pose of its governing check, cord drives, sections of its joints, heat, curves. Each has an
+ * answer, a description and a table of its dimensions. A part that the leg does not have gives no drawing.
+ */
+export function legDrawings(assessment: Assessment, options: LegDrawingOptions = {}): readonly LegDrawing[] {
+  knownOptions('legDrawings', options, ['style', 'only'])
+  const { style = 'file', only } = options
+  const facts = new Facts(assessment)
+  return allOf(facts).flatMap(([name, draw]) => {
+    if (only !== undefined && !only.includes(name)) return []
+    const drawing = draw(facts)
+    return drawing === undefined ? [] : [{ ...drawing, svg: drawingSvg(drawing, { style }) }]
+  })
+}
+
+/** One drawing of an assessed leg by its name, such as `leg` or `pin-knee`; `undefined` where the leg has no such part. */
+export const legDrawingNamed = (
+  assessment: Assessment,
+  name: string,
+  options: Pick<LegDrawingOptions, 'style'> = {},
+): LegDrawing | undefined => legDrawings(assessment, { ...options, only: [name] })[0]
+
+/** The leg in the hardest pose of one of its checks, the failing part marked, with its poses over stance and landing. */
+export function legPoseDrawing(
+  assessment: Assessment,
+  check: CheckResult,
+  { style = 'file' }: Pick<LegDrawingOptions, 'style'> = {},
+): LegDrawing {
+  const drawing = drawLeg(new Facts(assessment), check)
+  return { ...drawing, svg: drawingSvg(drawing, { style }) }
+}

@@ -1,0 +1,72 @@
+import { stanceForce } from '../../kinematics/index.js'
+import { JOINTS, type Joint } from '../numbers.js'
+import { from, to } from '../parts/joints/fields.js'
+import { stance } from '../parts/load/values.js'
+import { jointMotion, stride } from '../parts/motion/values.js'
+import { canDiameter } from '../parts/motors/fields.js'
+import { mass } from '../parts/robot/fields.js'
+import { arrangement, centreDistance } from '../parts/transmission/cord/fields.js'
+import { drumRadius, pinionRadius } from '../parts/transmission/cord/radii.js'
+import { windup } from '../parts/transmission/cord/values.js'
+import type { CheckResult } from '../result.js'
+import type { Facts, Names } from './facts.js'
+import { poseOfCase } from './leg-poses.js'
+import { linkSizes, pointsOf } from './pose.js'
+import { hasCordDrive, hasMotor } from './present.js'
+
+/** What of the leg a check belongs to. */
+export type Spot = 'hipDrive' | 'kneeDrive' | 'hip' | 'knee' | 'hipMotor' | 'kneeMotor' | 'upper' | 'lower' | 'foot'
+
+/** Where a check belongs. */
+export function spotOf({ id, joint }: CheckResult): Spot {
+  const at = joint === 'knee' ? 'knee' : 'hip'
+  if (/^(cord|drum|anchor|tensioner|ferrule)\./.test(id)) return `${at}Drive`
+  if (/^(motor|controller|motorBolt|supply)\./.test(id)) return `${at}Motor`
+  if (id.startsWith('upperLink')) return 'upper'
+  if (id.startsWith('lowerLink')) return 'lower'
+  return /^(toe|ground|robot|leg\.reach)/.test(id) ? 'foot' : at
+}
+
+const driveOf = (facts: Facts, names: Names, joint: Joint) => {
+  const at = { joint }
+  return {
+    drum: facts.mm(drumRadius, at),
+    pinion: facts.mm(pinionRadius, at),
+    distance: facts.mm(centreDistance, at),
+    crossed: facts.get(arrangement, at) === 'crossed',
+    can: hasMotor(facts, joint) ? facts.mm(canDiameter, at) : undefined,
+    tension: facts.tried(windup, { ...names, joint }),
+  }
+}
+export type SceneDrive = ReturnType<typeof driveOf>
+
+/** Everything that is drawn of a leg in a pose, mm. */
+export function sceneOf(facts: Facts, check: CheckResult) {
+  const names = facts.case(check.case)
+  const links = linkSizes(facts)
+  const hardest = facts.tried(stride, names)
+  const pose = poseOfCase(facts, names, hardest)
+  const st = facts.tried(stance, names)
+  const up =
+    st === undefined || hardest === undefined || st.legShare === 0
+      ? 0
+      : stanceForce.si({
+          mass: facts.get(mass),
+          legShare: st.legShare,
+          dutyFactor: st.dutyFactor,
+          stancePhase: hardest.hardestPhase,
+          shape: st.shape,
+          thirdHarmonic: 0,
+          gravity: st.gravity,
+        })
+  const traction =
+    st === undefined ? 0 : Math.abs(st.tractionLowest) > Math.abs(st.tractionHighest) ? st.tractionLowest : st.tractionHighest
+  const joints = JOINTS.map((joint) => ({
+    joint,
+    limits: [facts.get(from, { joint }), facts.get(to, { joint })] as const,
+    torque: facts.tried(jointMotion, { ...names, joint })?.torque,
+    drive: hasCordDrive(facts, joint) ? driveOf(facts, names, joint) : undefined,
+  }))
+  return { names, links, pose, ...pointsOf(links, pose), force: [traction * up, up] as const, joints }
+}
+export type Scene = ReturnType<typeof sceneOf>

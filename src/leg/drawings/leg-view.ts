@@ -1,0 +1,162 @@
+import {
+  bar,
+  type Circle,
+  distance,
+  type Figure,
+  type LineClass,
+  minus,
+  type Point,
+  plain,
+  polar,
+  roundBelow,
+  tangent,
+  times,
+  View,
+} from '../../drawing/index.js'
+import { amountText } from '../assess/sentence.js'
+import { reserveText } from '../report/content.js'
+import type { CheckResult } from '../result.js'
+import { sign } from './facts.js'
+import { type Scene, type SceneDrive, type Spot, spotOf } from './leg-scene.js'
+import type { LinkSizes } from './pose.js'
+import { degrees } from './words.js'
+
+const FORCE_LENGTH = 60
+
+/** Draws the leg in its pose, the part of the check marked; returns the arms of the foot force about the joints. */
+export function drawPose(figure: Figure, scene: Scene, check: CheckResult, part: string) {
+  const { links, pose, knee, foot, joints } = scene
+  const view = new View('Hardest pose', { height: 440 })
+  const spot = spotOf(check)
+  const fails = check.reserve < 1
+  const mark = (here: Spot): LineClass => (spot === here && fails ? 'bad' : 'thick')
+  const lower = bar({ centre: knee, radius: links.lowerDepth / 2 }, { centre: foot, radius: links.lowerDepth / 4 })
+  const upper = bar({ centre: [0, 0], radius: links.upperDepth / 2 }, { centre: knee, radius: links.upperDepth / 2 })
+  view.area(upper, { line: mark('upper'), fill: 'tone' }).area(lower, { line: mark('lower'), fill: 'tone' })
+  const spots = new Map<Spot, Point>([
+    ['hip', [0, 0]],
+    ['knee', knee],
+    ['upper', times(knee, 0.6)],
+    ['lower', [(knee[0] + foot[0]) / 2, (knee[1] + foot[1]) / 2]],
+    ['foot', foot],
+  ])
+  for (const { joint, limits, torque, drive } of joints) {
+    const centre: Point = joint === 'hip' ? [0, 0] : knee
+    limitsOf(view, limits, centre, joint === 'hip' ? 0 : pose.hip, pose[joint], links)
+    if (drive === undefined) continue
+    // The hip's motor is on the body, above it for want of a place; the knee's on the upper link.
+    const motor = polar(centre, drive.distance, joint === 'hip' ? Math.PI / 2 : Math.atan2(-knee[1], -knee[0]))
+    view.circle({ centre, radius: drive.drum }, 'thin').circle({ centre: motor, radius: drive.pinion }, 'thin')
+    if (drive.can !== undefined) view.circle({ centre: motor, radius: drive.can / 2 }, fails && spot === `${joint}Motor` ? 'bad' : 'hidden')
+    spans(view, drive, torque ?? 0, [centre, motor], fails && spot === `${joint}Drive`)
+    spots.set(`${joint}Drive`, polar(centre, drive.drum, Math.PI / 4)).set(`${joint}Motor`, motor)
+  }
+  for (const [name, at] of [
+    ['hip', [0, 0]],
+    ['knee', knee],
+  ] as const)
+    view.circle({ centre: at as Point, radius: links.upperDepth / 7 }, mark(name), 'paper')
+  view.circle({ centre: foot, radius: links.lowerDepth / 8 }, mark('foot'), 'paper')
+  ground(view, foot, links)
+  const arms = forces(view, scene)
+  view.label(
+    spots.get(spot) ?? [0, 0],
+    [
+      `${sign(check)} ${part}`,
+      `needs ${amountText(check.demand)}`,
+      `carries ${amountText(check.capacity)}`,
+      `reserve ${reserveText(check.reserve)}`,
+    ],
+    { ink: check.reserve < 1 ? 'bad' : 'ink', bold: true },
+  )
+  for (const { joint, torque, limits, drive } of joints) {
+    const centre: Point = joint === 'hip' ? [0, 0] : knee
+    const [low, high] = limits.map((limit) => plain(degrees(limit), 3))
+    view.label(centre, [
+      `${joint} ${plain(degrees(pose[joint]), 3)}°`,
+      `(${low} to ${high}°)`,
+      ...(torque === undefined ? [] : [`${plain(torque, 3)} N m`]),
+    ])
+    if (drive?.tension !== undefined)
+      view.label(
+        polar(centre, drive.drum, joint === 'hip' ? 2.4 : -0.6),
+        [
+          `drum Ø${plain(2 * drive.drum, 3)}`,
+          `taut ${plain(drive.tension.tautTension, 3)} N`,
+          `slack ${plain(drive.tension.slackTension, 3)} N`,
+        ],
+        { ink: 'move' },
+      )
+  }
+  view.dimension([0, 0], [foot[0], foot[1]], 'left')
+  figure.view(view)
+  return arms
+}
+
+/** The spans of a drive: solid and dashed, heavy where the drive is what the check is about. */
+function spans(view: View, drive: SceneDrive, torque: number, [centre, motor]: readonly [Point, Point], heavy: boolean): void {
+  const [drum, pinion]: [Circle, Circle] = [
+    { centre, radius: drive.drum },
+    { centre: motor, radius: drive.pinion },
+  ]
+  if (distance(centre, motor) <= drive.drum + drive.pinion) return
+  // A positive torque of the drive turns the drum counter-clockwise: the span on its right is then taut.
+  const taut = torque > 0 ? -1 : 1
+  for (const side of [1, -1] as const) {
+    const isTaut = side === taut
+    view.line(tangent(drum, pinion, side, drive.crossed), heavy ? (isTaut ? 'bad' : 'badSecond') : isTaut ? 'move' : 'moveSecond')
+  }
+}
+
+/** Joint limits as an arc with the present angle ticked. `base` is the angle of the link above. */
+function limitsOf(view: View, [low, high]: readonly [number, number], centre: Point, base: number, now: number, links: LinkSizes): void {
+  const radius = 0.42 * Math.min(links.upper, links.lower)
+  const zero = base - Math.PI / 2
+  view.arc({ centre, radius }, zero + low, zero + high, 'fine')
+  for (const [at, line] of [
+    [low, 'thin'],
+    [high, 'thin'],
+    [now, 'thick'],
+  ] as const)
+    view.line([polar(centre, radius * 0.93, zero + at), polar(centre, radius * 1.07, zero + at)], line)
+}
+
+function ground(view: View, foot: Point, { upper, lowerDepth }: LinkSizes): void {
+  const y = foot[1] - lowerDepth / 8
+  const half = upper * 0.55
+  view.line([
+    [foot[0] - half, y],
+    [foot[0] + half, y],
+  ])
+  const step = half / 6
+  for (let i = -6; i < 6; i++)
+    view.line(
+      [
+        [foot[0] + i * step + step, y],
+        [foot[0] + i * step, y - step * 0.8],
+      ],
+      'fine',
+    )
+}
+
+/** The force on the foot with its line of action and its arms about the joints. */
+function forces(view: View, { force: [forward, up], knee, foot, links }: Scene): { readonly hip: number; readonly knee: number } {
+  const size = Math.hypot(forward, up)
+  if (!(size > 0)) return { hip: 0, knee: 0 }
+  const direction: Point = [-forward / size, up / size]
+  view.arrow(foot, Math.atan2(direction[1], direction[0]), size, Math.max(size / FORCE_LENGTH, roundBelow(size) / FORCE_LENGTH))
+  const tall = -foot[1] + links.upperDepth
+  view.line([foot, [foot[0] + (direction[0] / direction[1]) * tall, foot[1] + tall]], 'other')
+  const arm = (joint: Point) => {
+    const off = minus(joint, foot)
+    const along = off[0] * direction[0] + off[1] * direction[1]
+    const near: Point = [foot[0] + along * direction[0], foot[1] + along * direction[1]]
+    const reach = distance(joint, near)
+    if (reach > 0.5)
+      view
+        .line([joint, near], 'fine')
+        .label([(joint[0] + near[0]) / 2, (joint[1] + near[1]) / 2], `arm ${plain(reach, 4)}`, { ink: 'force', end: 'dot' })
+    return reach
+  }
+  return { hip: arm([0, 0]), knee: arm(knee) }
+}

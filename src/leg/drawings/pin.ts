@@ -1,0 +1,143 @@
+import { type Drawing, Figure, plain, rectangle, View } from '../../drawing/index.js'
+import type { Joint } from '../numbers.js'
+import { meanInterference } from '../parts/pins-and-bosses/fit.js'
+import { forceOnBoss } from '../parts/pins-and-bosses/pins.js'
+import { pinForce } from '../parts/transmission/cord/values.js'
+import { type Facts, resultSentence } from './facts.js'
+import { fitBars, type PinSizes, pinSizes } from './pin-sizes.js'
+import { hasPin } from './present.js'
+import { amount, answerOf, checked, layers, length, resultLines, word } from './words.js'
+
+const CHECKS = [
+  'pin.shear',
+  'pin.bending',
+  'pin.fatigue',
+  'pin.bearingTongue',
+  'boss.bearing',
+  'boss.mouth',
+  'boss.tearOut',
+  'boss.netSection',
+  'boss.split',
+  'boss.grip',
+]
+
+/** The pin of a joint in its bosses: section, loads, fit. */
+export function pinDrawing(facts: Facts, joint: Joint): Drawing | undefined {
+  if (!hasPin(facts, joint)) return undefined
+  const s = pinSizes(facts, joint)
+  const worst = facts.worst(CHECKS, joint)
+  const figure = new Figure({
+    id: `pin-${joint}`,
+    title: `Pin of the ${joint} in its bosses, section along the pin`,
+    ...answerOf(`Pin of the ${joint}`, worst),
+  })
+  figure.view(section(s))
+  const way = s.axis === 'acrossLayers' ? 'cross the pin' : 'lie along the pin'
+  figure.text(`Layers of the boss ${way}; those of the eye are assumed to cross it. Thin outline: height of the eye, assumed.`)
+  const interference = facts.tried(meanInterference, { joint, air: 'normal' })
+  fitBars(figure, facts, joint, s, interference)
+  const force = worst === undefined ? undefined : facts.tried(pinForce, { joint, ...facts.case(worst.case) })
+  if (worst !== undefined && force !== undefined) {
+    figure.view(loads(s, force, facts.get(forceOnBoss, { joint, ...facts.case(worst.case) })))
+    figure.text(`${worst.caseTitle}: cord and foot press the eye with ${plain(force, 3)} N on the pin, half of it on each boss.`)
+  }
+  for (const line of resultLines(facts, CHECKS, joint).slice(0, 4)) figure.text(line)
+  figure
+    .say(
+      `A pin of ${plain(s.diameter)} mm lies in two bosses of ${plain(s.outer)} mm with holes of ${plain(s.hole)} mm, ${plain(s.depth)} mm deep each, and in an eye of ${plain(s.lug)} mm with gaps of ${plain(s.gap)} mm.`,
+      ...facts.checks(CHECKS, joint).slice(0, 3).map(resultSentence),
+    )
+    .rows(
+      length('pin diameter', s.diameter, 'standard'),
+      word('tolerance zone', s.zone),
+      length('length of the pin in the section', s.lug + 2 * (s.gap + s.depth), 'geometry'),
+      length('thickness of the eye', s.lug),
+      length('side gap', s.gap),
+      length('thickness of a cheek', s.cheek),
+      length('length in one boss', s.depth),
+      length('outer diameter of the boss', s.outer),
+      length('hole', s.hole),
+      length('standard deviation of the hole', s.scatter),
+      length('distance to the edge', s.edge),
+      word('bore and layers', s.axis === 'acrossLayers' ? 'the bore crosses the layers' : 'the bore lies in the layers'),
+      word('material of the boss', s.bossMaterial),
+      word('material of the eye', s.eyeMaterial),
+      ...(force === undefined ? [] : [amount('force on the pin', force, 'N')]),
+      ...facts.checks(CHECKS, joint).map(checked),
+    )
+  return figure.done()
+}
+
+function section({ diameter, lug, gap, cheek, depth, outer, hole, axis, zone, bossMaterial, eyeMaterial: eye }: PinSizes): View {
+  const [near, half] = [lug / 2 + gap, outer / 2]
+  const end = near + depth
+  const eyeHeight = 0.8 * outer
+  const view = new View('Section along the pin', { height: 230 })
+  const bossHatch = layers(axis === 'acrossLayers' ? 'upright' : 'flat', 4)
+  for (const side of [1, -1]) {
+    const [a, b] = side === 1 ? [near, near + cheek] : [-near - cheek, -near]
+    for (const [low, high] of [
+      [hole / 2, half],
+      [-half, -hole / 2],
+    ] as const)
+      view.area(rectangle(a, low, b, high), { hatch: bossHatch })
+  }
+  for (const [low, high] of [
+    [diameter / 2, eyeHeight],
+    [-eyeHeight, -diameter / 2],
+  ] as const)
+    view.area(rectangle(-lug / 2, low, lug / 2, high), { hatch: layers('upright', 9), line: 'thin' })
+  const bevel = Math.min(diameter / 8, depth / 4)
+  view.area(
+    [
+      [-end + bevel, -diameter / 2],
+      [end - bevel, -diameter / 2],
+      [end, -diameter / 2 + bevel],
+      [end, diameter / 2 - bevel],
+      [end - bevel, diameter / 2],
+      [-end + bevel, diameter / 2],
+      [-end, diameter / 2 - bevel],
+      [-end, -diameter / 2 + bevel],
+    ],
+    { fill: 'paper' },
+  )
+  view.line(
+    [
+      [-Math.max(end, near + cheek) - 2, 0],
+      [Math.max(end, near + cheek) + 2, 0],
+    ],
+    'axis',
+  )
+  return view
+    .dimension([-near - cheek, half], [-near, half], 'above')
+    .dimension([-lug / 2, eyeHeight], [lug / 2, eyeHeight], 'above')
+    .dimension([near, half], [near + cheek, half], 'above')
+    .dimension([-end, -diameter / 2], [end, -diameter / 2], 'below')
+    .dimension([-near - cheek, -half], [-near - cheek, half], 'left', undefined, 'Ø')
+    .label([near + cheek * 0.6, (half + hole / 2) / 2], `boss, ${bossMaterial}`, { end: 'dot' })
+    .label([lug / 4, eyeHeight * 0.85], `eye, ${eye}`, { end: 'dot' })
+    .label([end - bevel * 2, diameter / 4], `pin Ø${plain(diameter)} ${zone}`, { end: 'dot' })
+    .label([near + cheek * 0.8, -hole / 2], `hole Ø${plain(hole)}`)
+    .label([near - gap / 2, -half * 0.9], `gap ${plain(gap)}`)
+}
+
+const ARROWS = 4
+const LOAD_LENGTH = 34
+
+function loads({ lug, gap, depth, diameter }: PinSizes, force: number, onBoss: number): View {
+  const near = lug / 2 + gap
+  const view = new View('Loads on the pin', { height: 160 })
+  view.area(rectangle(-near - depth, -diameter / 2, near + depth, diameter / 2), { fill: 'tone' })
+  // Each arrow stands for its share of the load; one scale for both.
+  const perUnit = force / ARROWS / LOAD_LENGTH
+  const spread = (from: number, to: number, count: number) =>
+    Array.from({ length: count }, (_, i) => from + ((i + 0.5) / count) * (to - from))
+  if (!(force > 0)) return view
+  for (const x of spread(-lug / 2, lug / 2, ARROWS)) view.arrow([x, diameter / 2], -Math.PI / 2, force / ARROWS, perUnit)
+  for (const side of [1, -1])
+    for (const x of spread(near, near + depth, ARROWS / 2))
+      view.arrow([side * x, -diameter / 2], Math.PI / 2, onBoss / (ARROWS / 2), perUnit)
+  return view
+    .label([lug / 2 - lug / 8, diameter / 2], `${plain(force, 3)} N from the eye`, { ink: 'force', end: 'none' })
+    .label([near + depth, -diameter / 2], `${plain(onBoss, 3)} N on each boss`, { ink: 'force', end: 'none' })
+}

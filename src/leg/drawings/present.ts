@@ -1,0 +1,25 @@
+import { hasCord, type Joint } from '../numbers.js'
+import type { Facts } from './facts.js'
+
+/** Whether a joint is driven by cord. */
+export const hasCordDrive = ({ leg }: Facts, joint: Joint): boolean => hasCord(leg.x, joint)
+
+/** Whether a joint turns on a pin in a boss. */
+export const hasPin = ({ leg: { x } }: Facts, joint: Joint): boolean =>
+  x.joints[joint].pin !== undefined && x.joints[joint].boss !== undefined
+
+/** Whether a joint has a motor on a plate. */
+export const hasMotor = ({ leg: { x } }: Facts, joint: Joint): boolean =>
+  x.joints[joint].motor !== undefined && x.joints[joint].plate !== undefined
+
+/** Whether the hip turns on a shaft. */
+export const hasShaft = ({ leg: { x } }: Facts): boolean => x.joints.hip.shaft !== undefined
+
+/** The group of bolts that holds the plate of the hip. */
+export const stackGroup = ({ leg: { x } }: Facts): string | undefined => x.plates[x.joints.hip.plate ?? '']?.bolts
+
+/** The group of bolts that holds the motor of a joint. */
+export const motorGroup = ({ leg: { x } }: Facts, joint: Joint): string | undefined => x.joints[joint].motorBolts
+
+/** Whether a group of bolts sits in that pattern. */
+export const isPattern = ({ leg: { x } }: Facts, group: string, kind: 'rows' | 'circle'): boolean => x.bolts[group]?.pattern.kind === kind

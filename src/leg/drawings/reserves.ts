@@ -1,0 +1,50 @@
+import { barBlock, type Drawing, Figure } from '../../drawing/index.js'
+import { reserveText } from '../report/content.js'
+import { capital, type Facts, resultText, sign } from './facts.js'
+
+const MOST = 14
+const AXIS = 4
+
+/** Reserves of the checks nearest to their limit, each with its range. */
+export function reservesDrawing(facts: Facts): Drawing {
+  const { checks, requiredReserve, passes } = facts.assessment
+  const shown = checks.slice(0, MOST)
+  const failing = checks.filter(({ reserve }) => reserve < 1).length
+  const figure = new Figure({
+    id: 'reserve-bars',
+    title: 'Reserves of the checks nearest to their limit, with their range',
+    answer: passes ? '✓ Every check holds' : `✕ ${failing} of ${checks.length} ${failing === 1 ? 'check fails' : 'checks fail'}`,
+    fails: !passes,
+  })
+  figure.block('Bar: typical values. Line: from the unfavourable to the favourable end', (y) =>
+    barBlock(
+      {
+        to: AXIS,
+        rules: [
+          { at: 1, name: 'fails below 1', line: 'bad' },
+          ...(requiredReserve > 1 ? [{ at: requiredReserve, name: `required ${requiredReserve}` }] : []),
+        ],
+        bars: shown.map((check) => ({
+          name: `${capital(check.part)}${check.joint === undefined ? '' : `, ${check.joint}`}`,
+          to: check.reserve,
+          range: [check.range.worst, check.range.best],
+          text: `${reserveText(check.reserve)} ${sign(check)}`,
+          ...(check.reserve < 1 ? { line: 'bad' as const, ink: 'bad' as const } : {}),
+        })),
+      },
+      y,
+    ),
+  )
+  const rows = shown.map((check) => {
+    const name = `${check.part}${check.joint === undefined ? '' : `, ${check.joint}`}: ${check.mode}`
+    const range = `${reserveText(check.range.worst)} to ${reserveText(check.range.best)}`
+    return [name, `${resultText(check)}; range ${range}`, '', 'result'] as const
+  })
+  return figure
+    .say(
+      `Shown are the ${shown.length} of ${checks.length} checks nearest to their required reserve.`,
+      ...rows.slice(0, 3).map(([name, value]) => `${capital(name)}: ${value}.`),
+    )
+    .rows(...rows)
+    .done()
+}

@@ -1,0 +1,73 @@
+import { type Curve, type Drawing, Figure, type Point, plain, plotBlock } from '../../drawing/index.js'
+import { JOINTS } from '../numbers.js'
+import { afterYears } from '../parts/transmission/cord/checks.js'
+import { pretensionLeft, pretensionSet } from '../parts/transmission/cord/fields.js'
+import { clampLoadAt } from '../what-if.js'
+import { type Facts, resultSentence } from './facts.js'
+import { hasCordDrive } from './present.js'
+import { amount, answerOf, checked } from './words.js'
+
+const CHECKS = ['cord.slack', 'cord.shelf', 'stackBolt.slip', 'stackBolt.separation', 'motorBolt.slip']
+const MONTHS = 12
+const DAYS = 365
+
+/** Pretension and clamp load over a year at room temperature. */
+export function yearDrawing(facts: Facts): Drawing | undefined {
+  const joints = JOINTS.filter((joint) => hasCordDrive(facts, joint))
+  if (joints.length + facts.all('boltGroup').length === 0) return undefined
+  const figure = new Figure({
+    id: 'year',
+    title: 'Pretension of the cords and clamp load of the bolts over a year at room temperature',
+    ...answerOf('Pretension and clamp load over a year', facts.worst(CHECKS)),
+  })
+  const tension = joints.map((joint): Curve => {
+    const [set, left] = [facts.get(pretensionSet, { joint }), facts.get(pretensionLeft, { joint })]
+    const points = Array.from({ length: MONTHS + 1 }, (_, months): Point => [months, afterYears.si({ set, left, years: months / 12 })])
+    figure.rows(
+      amount(`pretension of the ${joint}, set`, set, 'N', 'document'),
+      amount(`pretension of the ${joint} after a year`, points.at(-1)![1], 'N'),
+    )
+    return {
+      points,
+      line: joint === 'hip' ? 'thick' : 'moveSecond',
+      label: [joint, `${plain(set, 3)} to`, `${plain(points.at(-1)![1], 3)} N`],
+      ink: joint === 'hip' ? 'ink' : 'move',
+    }
+  })
+  if (tension.length > 0)
+    figure.block('Pretension of a span, N', (y) =>
+      plotBlock({ x: { title: 'months', from: 0, to: MONTHS }, y: { title: 'N', from: 0 }, curves: tension, height: 110 }, y),
+    )
+  const room = facts.leg.x.environment.assemblyTemperature
+  const clamp = facts.all('boltGroup').map((group, i): Curve => {
+    const { preload, after } = clampLoadAt(facts.leg, group)
+    const points: Point[] = [
+      [0, preload],
+      ...Array.from({ length: 16 }, (_, k): Point => {
+        const days = DAYS * ((k + 1) / 16) ** 3
+        return [days, after(days, room)]
+      }),
+    ]
+    figure.rows(
+      amount(`preload of a ${group} bolt`, preload, 'N'),
+      amount(`clamp load of a ${group} bolt after a year`, points.at(-1)![1], 'N'),
+    )
+    return {
+      points,
+      line: i === 0 ? 'thick' : 'moveSecond',
+      label: [`${group} bolts`, `${plain(preload, 3)} to`, `${plain(points.at(-1)![1], 3)} N`],
+      ink: i === 0 ? 'ink' : 'move',
+    }
+  })
+  if (clamp.length > 0)
+    figure.block('Clamp load of a bolt, not tightened again, N', (y) =>
+      plotBlock({ x: { title: 'days', from: 0, to: DAYS }, y: { title: 'N', from: 0 }, curves: clamp, height: 110 }, y),
+    )
+  figure
+    .say(
+      'Cords relax by the same share in every year. Bolts lose clamp load by embedding at once and by creep of the prints afterwards.',
+      ...facts.checks(CHECKS).slice(0, 3).map(resultSentence),
+    )
+    .rows(...facts.checks(CHECKS).slice(0, 5).map(checked))
+  return figure.done()
+}

@@ -1,0 +1,135 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import {
+  arcPoints,
+  bar,
+  boxOf,
+  crosses,
+  distance,
+  hatchLines,
+  minus,
+  plain,
+  polar,
+  rectangle,
+  tangent,
+  textWidth,
+  ticksOf,
+  toDxf,
+  View,
+  wrapped,
+} from '../../src/drawing/index.js'
+
+describe('geometry', () => {
+  test('a tangent touches both circles at right angles to their radii', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 1, max: 50, noNaN: true }),
+        fc.double({ min: 1, max: 50, noNaN: true }),
+        fc.double({ min: 1.05, max: 4, noNaN: true }),
+        fc.double({ min: -3, max: 3, noNaN: true }),
+        fc.boolean(),
+        fc.constantFrom(1 as const, -1 as const),
+        (r, R, apart, at, crossed, side) => {
+          const [first, second] = [
+            { centre: [3, 4] as const, radius: r },
+            { centre: polar([3, 4], (r + R) * apart, at), radius: R },
+          ]
+          const [a, b] = tangent(first, second, side, crossed)
+          expect(distance(a, first.centre)).toBeCloseTo(r, 9)
+          expect(distance(b, second.centre)).toBeCloseTo(R, 9)
+          const dot = (p: readonly number[], q: readonly number[]) => p[0]! * q[0]! + p[1]! * q[1]!
+          expect(dot(minus(b, a), minus(a, first.centre))).toBeCloseTo(0, 6)
+          expect(dot(minus(b, a), minus(b, second.centre))).toBeCloseTo(0, 6)
+          // Length of the span: crossed and open tangent of two circles.
+          const reach = crossed ? r + R : r - R
+          expect(distance(a, b)).toBeCloseTo(Math.sqrt(((r + R) * apart) ** 2 - reach ** 2), 6)
+        },
+      ),
+    )
+  })
+
+  test('arcs end where they should, and a bar encloses both of its circles', () => {
+    const arc = arcPoints({ centre: [1, 2], radius: 5 }, 0, Math.PI / 2)
+    expect(arc[0]).toEqual([6, 2])
+    expect(arc.at(-1)![1]).toBeCloseTo(7, 12)
+    const box = boxOf(bar({ centre: [0, 0], radius: 3 }, { centre: [20, 0], radius: 2 }))
+    expect([box.left, box.right]).toEqual([expect.closeTo(-3, 6), expect.closeTo(22, 2)])
+  })
+
+  test('hatch lines stay inside the area and out of its holes', () => {
+    const lines = hatchLines([rectangle(0, 0, 10, 10), rectangle(4, 4, 6, 6)], Math.PI / 2, 1)
+    for (const [[x0, y0], [x1, y1]] of lines) {
+      expect(x0).toBeCloseTo(x1, 9)
+      expect(Math.min(y0, y1)).toBeGreaterThanOrEqual(-1e-9)
+      expect(Math.max(y0, y1)).toBeLessThanOrEqual(10 + 1e-9)
+      if (x0 > 4 && x0 < 6) expect(Math.max(y0, y1) <= 4 + 1e-9 || Math.min(y0, y1) >= 6 - 1e-9).toBe(true)
+    }
+    // Ten lines of ten, two of them cut by the hole.
+    expect(lines.reduce((sum, [a, b]) => sum + distance(a, b), 0)).toBeCloseTo(100 - 4, 6)
+  })
+
+  test('crossing pieces are told from those that do not', () => {
+    expect(
+      crosses(
+        [
+          [0, 0],
+          [2, 2],
+        ],
+        [
+          [0, 2],
+          [2, 0],
+        ],
+      ),
+    ).toBe(true)
+    expect(
+      crosses(
+        [
+          [0, 0],
+          [1, 1],
+        ],
+        [
+          [3, 0],
+          [2, 5],
+        ],
+      ),
+    ).toBe(false)
+  })
+})
+
+describe('texts and numbers', () => {
+  test('numbers with a true minus sign and few digits', () => {
+    expect([plain(-Math.PI), plain(0), plain(1234.5678), plain(0.5, 2), plain(1e-12)]).toEqual(['−3.142', '0', '1235', '0.5', '0'])
+  })
+
+  test('ticks are round, inside the range, and not too many', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: -1e4, max: 1e4, noNaN: true }),
+        fc.double({ min: 1e-3, max: 1e4, noNaN: true }),
+        fc.integer({ min: 2, max: 9 }),
+        (low, span, most) => {
+          const ticks = ticksOf(low, low + span, most)
+          expect(ticks.length).toBeLessThanOrEqual(most)
+          for (const tick of ticks) {
+            expect(tick).toBeGreaterThanOrEqual(low - 1e-6 * span)
+            expect(tick).toBeLessThanOrEqual(low + span * (1 + 1e-6))
+          }
+        },
+      ),
+    )
+  })
+
+  test('broken lines keep a number with its unit and stay within their width', () => {
+    const lines = wrapped('the nearer bearing carries 649 N of 980 N, reserve 1.51', 90, 11)
+    expect(lines.join(' ')).toBe('the nearer bearing carries 649 N of 980 N, reserve 1.51')
+    expect(lines.some((line) => /^N/.test(line))).toBe(false)
+    for (const line of lines) expect(textWidth(line, 11)).toBeLessThanOrEqual(90)
+  })
+})
+
+test('DXF of a view without a scale is empty, and begins and ends as the format asks', () => {
+  const text = toDxf({ groups: [] })
+  expect(text.startsWith('999\nmillimetres\n')).toBe(true)
+  expect(text.trimEnd().endsWith('EOF')).toBe(true)
+  expect(new View('x').boxAt(1).left).toBe(Number.POSITIVE_INFINITY)
+})

@@ -1,0 +1,229 @@
+import { readFileSync } from 'node:fs'
+import DxfParser from 'dxf-parser'
+import { describe, expect, test } from 'vitest'
+import {
+  type Assessment,
+  assess,
+  describeLeg,
+  type Leg,
+  legDrawingNamed,
+  legDrawings,
+  legPoseDrawing,
+  parametersCsv,
+  toDxf,
+  toTemplate,
+} from '../../src/leg/index.js'
+import { textBoxes } from '../drawing/boxes.js'
+
+const read = (name: string) => readFileSync(new URL(`../../examples/mudflat-leg-${name}.yaml`, import.meta.url), 'utf8')
+const leg: Leg = describeLeg(read('revised'))
+const verdict: Assessment = assess(leg, { cases: ['walk', 'drop', 'coldMorning'] })
+const cordDriveOf = (joint: 'hip' | 'knee') => {
+  const { drive } = leg.joints[joint]
+  if (drive.kind !== 'cord') throw new Error('the example has cord drives')
+  return drive
+}
+const knee = cordDriveOf('knee')
+/** The leg with sections replaced. */
+const changed = (change: object) => {
+  const { defaults: _, ...data } = leg
+  return assess(describeLeg({ ...data, ...change } as never), { cases: ['walk'] })
+}
+const drawings = legDrawings(verdict)
+const named = (id: string) => drawings.find((one) => one.id === id)!
+
+/** Units of the page in a millimetre, from the title of a view. */
+function unitsOf(svg: string, title: string): number {
+  const [, above, below] = new RegExp(`${title}[^<]*, (\\d+) : (\\d+)<`).exec(svg) as unknown as [string, string, string]
+  return (4 * Number(above)) / Number(below)
+}
+const circles = (svg: string) =>
+  [...svg.matchAll(/<circle class="([^"]*)" cx="([^"]*)" cy="([^"]*)" r="([^"]*)"/g)].map(([, line, x, y, r]) => ({
+    line,
+    x: Number(x),
+    y: Number(y),
+    r: Number(r),
+  }))
+
+describe('every drawing', () => {
+  test.each(drawings.map((one) => [one.id, one] as const))(
+    '%s: title, description, table, letters of 11 units and more',
+    (id, { title, answer, description, svg, table }) => {
+      expect(svg).toContain(`<title id="${id}-title">${title.replaceAll('&', '&amp;')}</title>`)
+      expect(svg).toMatch(new RegExp(`role="img" aria-labelledby="${id}-title" aria-describedby="${id}-desc"`))
+      expect(description.startsWith(answer)).toBe(true)
+      expect(description.length).toBeGreaterThan(60)
+      expect(table.rows.length).toBeGreaterThan(3)
+      for (const row of table.rows) {
+        expect(row).toHaveLength(table.head.length)
+        expect(row[0]).not.toBe('')
+        expect(row[1]).not.toBe('')
+      }
+      const boxes = textBoxes(svg)
+      expect(boxes.length).toBeGreaterThan(3)
+      expect(Math.min(...boxes.map(({ size }) => size))).toBeGreaterThanOrEqual(11)
+      expect(svg + JSON.stringify(table)).not.toMatch(/NaN|undefined|Infinity|null/)
+      expect(svg).not.toMatch(/<script|foreignObject|<image|<a |@import|url\(|href/)
+      expect(svg.length).toBeLessThan(40_000)
+    },
+  )
+
+  test('ids of a page are all different, and the same leg gives the same bytes', () => {
+    const page = legDrawings(verdict, { style: 'page' }).map(({ svg }) => svg)
+    expect(page.join('')).not.toContain('<style')
+    const ids = [...page.join('').matchAll(/ id="([^"]+)"/g)].map(([, id]) => id)
+    expect(new Set(ids).size).toBe(ids.length)
+    expect(legDrawings(verdict).map(({ svg }) => svg)).toEqual(drawings.map(({ svg }) => svg))
+  })
+})
+
+describe('drawn lengths are those of the document at the stated scale', () => {
+  test('centre distance and groove diameters of the knee drive', () => {
+    const { svg } = named('cord-drive-knee')
+    const units = unitsOf(svg, 'From the robot’s left')
+    const { centreDistance, drum, pinion } = knee
+    const cord = leg.cords.braid!.diameter.si
+    const outer = (grooveDiameter: number) => 1000 * (grooveDiameter / 2 + cord) * units
+    const find = (r: number) => circles(svg).find((one) => Math.abs(one.r - r) < 0.01)!
+    const [on, motor] = [find(outer(drum.grooveDiameter!.si)), find(outer(pinion.grooveDiameter!.si))]
+    expect(Math.hypot(on.x - motor.x, on.y - motor.y)).toBeCloseTo(1000 * centreDistance.si * units, 1)
+  })
+
+  test('links of the leg: from joint to joint', () => {
+    const { svg } = named('leg')
+    const units = unitsOf(svg, 'Hardest pose')
+    const joints = circles(svg)
+      .filter(({ line }) => line === 'thick fill-paper')
+      .slice(0, 3)
+    const [hip, knee, foot] = joints as [(typeof joints)[0], (typeof joints)[0], (typeof joints)[0]]
+    expect(Math.hypot(hip.x - knee.x, hip.y - knee.y)).toBeCloseTo(1000 * leg.links.upper.length.si * units, 1)
+    expect(Math.hypot(knee.x - foot.x, knee.y - foot.y)).toBeCloseTo(1000 * leg.links.lower.length.si * units, 1)
+  })
+
+  test('the force on the foot has the length of its scale, and the direction of the load case', () => {
+    const walk = verdict.checks.find((check) => check.case === 'walk')!
+    const { svg, table } = legPoseDrawing(verdict, walk)
+    const view = svg.slice(svg.indexOf('<!-- Hardest pose -->'))
+    const [, x1, y1, x2, y2] = /<path class="force" d="M([\d.]+),([\d.]+)L([\d.]+),([\d.]+)"/.exec(view)!.map(Number) as [
+      number,
+      number,
+      number,
+      number,
+      number,
+    ]
+    const head = /<path class="fill-force" d="M([\d.]+),([\d.]+)L/.exec(view)!.map(Number)
+    const length = Math.hypot(x1 - head[1]!, y1 - head[2]!)
+    expect(Math.hypot(x2 - head[1]!, y2 - head[2]!)).toBeLessThan(10)
+    const bar =
+      /<!-- scale -->\n<g>.*?<path class="force" d="M([\d.]+),[\d.]+L([\d.]+),[\d.]+".*?<text class="ink-force"[^>]*>(\d+) N</s.exec(view)!
+    const perUnit = Number(bar[3]) / (Number(bar[2]) - Number(bar[1]))
+    const row = (name: string) => Number(table.rows.find(([one]) => one === name)![1]!.replace('−', '-'))
+    expect(length * perUnit).toBeCloseTo(Math.hypot(row('foot force, up'), row('foot force, forward')), 0)
+    // Forward is to the left: the tail of a push forward is to the right of its tip.
+    expect(Math.sign(x1 - head[1]!)).toBe(Math.sign(row('foot force, forward')))
+  })
+})
+
+describe('what the leg does not have', () => {
+  test('no ferrule without a bonded end, and one with it', () => {
+    expect(legDrawingNamed(verdict, 'ferrule-knee')).toBeUndefined()
+    const bonded = changed({
+      joints: { ...leg.joints, knee: { ...leg.joints.knee, drive: { ...knee, ends: 'bondedFerrule', end: 'potted' } } },
+      ends: { potted: { length: '20 mm', socketDiameter: '2 mm', adhesive: 'epoxy' } },
+    })
+    const drawn = legDrawings(bonded).map(({ id }) => id)
+    expect(drawn).toContain('ferrule-knee')
+    expect(drawn).not.toContain('ferrule-hip')
+  })
+
+  test('a motor without a sink is drawn without one', () => {
+    const plates = Object.fromEntries(Object.entries(leg.plates).map(([name, { sink: _, ...plate }]) => [name, plate]))
+    const bare = legDrawingNamed(changed({ plates }), 'motor-knee')!
+    expect(bare.table.rows.map(([name]) => name)).not.toContain('sink thickness')
+    expect(named('motor-knee').table.rows.map(([name]) => name)).toContain('sink thickness')
+  })
+
+  test('no shaft, no bolts, no pin: no drawing of them, and no error', () => {
+    const { hip, knee: lower } = leg.joints
+    const { shaft: _, motorBolts: __, ...bareHip } = hip
+    const { motorBolts: ___, pin: ____, boss: _____, ...bareKnee } = lower
+    const plates = Object.fromEntries(Object.entries(leg.plates).map(([name, { bolts: ______, ...plate }]) => [name, plate]))
+    const bare = changed({
+      joints: { ...leg.joints, hip: bareHip, knee: bareKnee },
+      plates,
+      shafts: {},
+      bearings: {},
+      bolts: {},
+      pins: { hipPin: leg.pins.hipPin },
+      bosses: { hipBoss: leg.bosses.hipBoss },
+    })
+    const drawn = legDrawings(bare).map(({ id }) => id)
+    for (const id of ['hip-shaft', 'shaft-end', 'bolt-stack', 'bolt-motor', 'bolt-pattern-stack', 'bolt-pattern-motor-hip', 'pin-knee'])
+      expect(drawn).not.toContain(id)
+    for (const id of ['leg', 'pin-hip', 'cord-drive-knee', 'motor-hip', 'year']) expect(drawn).toContain(id)
+    expect(parametersCsv(bare)).not.toContain('boss_knee')
+  })
+
+  test('an option that is misspelt is refused', () => {
+    expect(() => legDrawings(verdict, { stile: 'page' } as never)).toThrow(/did you mean style/)
+  })
+})
+
+describe('files for other programs', () => {
+  test('DXF: an independent reader finds the lengths of the document in millimetres', () => {
+    const parsed = new DxfParser().parseSync(toDxf(named('cord-drive-knee')))!
+    const round = parsed.entities.filter(({ type }) => type === 'CIRCLE') as unknown as {
+      radius: number
+      center: { x: number; y: number }
+      layer: string
+    }[]
+    const outer = (grooveDiameter: number) => 1000 * (grooveDiameter / 2 + leg.cords.braid!.diameter.si)
+    const find = (r: number) => round.find(({ radius }) => Math.abs(radius - r) < 1e-5)!
+    const [drum, pinion] = [find(outer(knee.drum.grooveDiameter!.si)), find(outer(knee.pinion.grooveDiameter!.si))]
+    expect(pinion.center.y - drum.center.y).toBeCloseTo(1000 * knee.centreDistance.si, 5)
+    expect(Object.keys(parsed.tables.layer.layers)).toContain('thick')
+    expect(drum.layer).toBe('thick')
+  })
+
+  test.each(drawings.map((one) => [one.id, one] as const))(
+    '%s: the reader finds every line, circle and text that was written',
+    (_, drawing) => {
+      const text = toDxf(drawing)
+      expect([...text].every((letter) => letter.charCodeAt(0) < 128)).toBe(true)
+      const written = text.match(/^(LINE|CIRCLE|TEXT)$/gm)?.length ?? 0
+      expect(new DxfParser().parseSync(text)!.entities).toHaveLength(written)
+    },
+  )
+
+  test('template: full size in millimetres, with a bar to check the printer by', () => {
+    const svg = toTemplate(named('bolt-pattern-motor-knee'))!
+    const [, width, , box] = /width="([\d.]+)mm" height="([\d.]+)mm" viewBox="0 0 ([\d.]+) /.exec(svg)!
+    expect(box).toBe(width)
+    expect(svg).toMatch(/must measure 50 mm/)
+    const holes = [...svg.matchAll(/<circle cx="([\d.]+)" cy="([\d.]+)" r="([\d.]+)"/g)].map(
+      ([, ...at]) => at.map(Number) as [number, number, number],
+    )
+    const bolts = holes.filter(([, , r]) => Math.abs(r - 1.7) < 1e-6)
+    expect(bolts).toHaveLength(leg.bolts.motor!.count)
+    const [a, , c] = bolts as [number, number, number][]
+    expect(Math.hypot(a![0] - c![0], a![1] - c![1])).toBeCloseTo(
+      1000 * (leg.bolts.motor!.pattern as { diameter: { si: number } }).diameter.si,
+      2,
+    )
+    expect(toTemplate(named('reserve-bars'))).toBeUndefined()
+  })
+
+  test('parameters: one row each, the values of the document', () => {
+    const rows = parametersCsv(verdict)
+      .trim()
+      .split('\n')
+      .map((line) => line.split(','))
+    expect(rows[0]).toEqual(['part', 'parameter', 'value', 'unit'])
+    const value = (part: string, name: string) => Number(rows.find(([one, other]) => one === part && other === name)![2])
+    expect(value('drum_knee', 'groove_diameter')).toBeCloseTo(1000 * knee.drum.grooveDiameter!.si, 9)
+    expect(value('drum_hip', 'bore_diameter')).toBeCloseTo(1000 * cordDriveOf('hip').drum.bore.si, 9)
+    expect(value('boss_knee', 'hole_diameter')).toBeCloseTo(1000 * leg.bosses.kneeBoss!.hole.si, 9)
+    expect(value('pinion_knee', 'centre_distance')).toBeCloseTo(1000 * knee.centreDistance.si, 9)
+    expect(rows.every((row) => row.length === 4 && row.every((cell) => cell !== '' && cell !== 'NaN'))).toBe(true)
+  })
+})
