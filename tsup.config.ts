@@ -70,7 +70,7 @@ const library = defineConfig({
   },
   ...common,
   // Tree-shaken into the folders that read documents: loaded as packages they make up two thirds of the time that importing leg takes.
-  noExternal: ['zod', 'yaml'],
+  noExternal: ['zod', 'yaml', '@noble/hashes'],
   esbuildOptions(options) {
     options.alias = { yaml: './node_modules/yaml/browser/index.js' }
   },

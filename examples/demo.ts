@@ -139,9 +139,9 @@ chapter('7  On paper')
 mkdirSync('out', { recursive: true })
 for (const [file, content] of [
   ['out/leg-report.md', markdownReport(first)],
-  ['out/leg-report.html', htmlReport(first, await reportPictures(first))],
+  ['out/leg-report.html', htmlReport(first, { pictures: await reportPictures(first) })],
   ['out/leg-report-revised.md', markdownReport(revised)],
-  ['out/leg-report-revised.html', htmlReport(revised, await reportPictures(revised))],
+  ['out/leg-report-revised.html', htmlReport(revised, { pictures: await reportPictures(revised) })],
   ['out/leg-optimised.md', comparisonText(sides)],
   ['out/leg-workshop.html', htmlPlans(revised.leg)],
   ['out/leg-learnt.md', learntText(learnt)],

@@ -23,7 +23,7 @@ export async function report(terminal: Terminal, args: readonly string[]): Promi
   )
   const written: string[] = []
   for (const [name, content] of [
-    ['report.html', () => htmlReport(verdict, pictures)],
+    ['report.html', () => htmlReport(verdict, { pictures })],
     ['report.md', () => markdownReport(verdict)],
     ['checks.csv', () => checksTable(verdict).toCSV()],
     ['workshop.html', () => htmlPlans(leg)],

@@ -1,6 +1,8 @@
+import { createHash } from 'node:crypto'
 import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import manifest from '../../package.json' with { type: 'json' }
 import { calculationOf, placeOf } from '../../src/leg/calculation.js'
 import { LOAD_CASES } from '../../src/leg/cases/events.js'
 import {
@@ -13,6 +15,8 @@ import {
   type LegNumbers,
   legNumbers,
   markdownReport,
+  specificationHash,
+  textReport,
   withFields,
 } from '../../src/leg/index.js'
 import { prepare } from '../../src/leg/numbers.js'
@@ -20,6 +24,7 @@ import { heatedMotorOf } from '../../src/leg/parts/motors/heat.js'
 import { caseState, heatAt } from '../../src/leg/what-if.js'
 import { motorState, motorStateAt } from '../../src/thermal/motor-heat.js'
 import { InputError } from '../../src/units/index.js'
+import { wordsOfHtml, wordsOfMarkdown, wordsOfText } from './words-of.js'
 
 const read = (name: string) => readFileSync(new URL(`../../examples/mudflat-leg-${name}.yaml`, import.meta.url), 'utf8')
 const first = describeLeg(read('first'))
@@ -343,39 +348,96 @@ describe('manners', () => {
 
 describe('reports', () => {
   const html = htmlReport(firstVerdict)
-  test('one page without network, script or unescaped text', () => {
-    expect(html).not.toMatch(/<script|https?:\/\/|src=|@import/)
-    const nasty = describeLeg({ ...first, name: '<img onerror=x> & "leg"' } as never)
-    expect(htmlReport(assess(nasty, { cases: ['stand'] }))).not.toContain('<img')
+  test('one page that needs no network, and allows nothing but its own style and script', () => {
+    expect(html).not.toMatch(/https?:\/\/(?!github\.com)|src=|@import|<link/)
+    const policy = /content="(default-src 'none'[^"]*)"/.exec(html)?.[1]
+    const hash = (text: string) => `'sha256-${createHash('sha256').update(text).digest('base64')}'`
+    const [script] = [...html.matchAll(/<script>([\s\S]*?)<\/script>/g)].map(([, text]) => text as string)
+    expect(policy).toContain(`script-src ${hash(script as string)};`)
+    for (const [, style] of html.matchAll(/<style>([\s\S]*?)<\/style>/g)) expect(policy).toContain(hash(style as string))
+    expect(html).not.toMatch(/ style="| on\w+="/)
+    const nasty = describeLeg({ ...first, name: '<img onerror=x> & "leg" </style><b>' } as never)
+    const page = htmlReport(assess(nasty, { cases: ['stand'] }))
+    expect(page).not.toContain('<img')
+    expect(page).not.toContain('<b>')
   })
 
-  test('structure for readers: language, headings, captions, scopes, folded calculations', () => {
+  test('structure for readers: language, headings, captions, scopes, folds that are open without the script', () => {
     expect(html).toMatch(/<html lang="en">/)
     expect(html.match(/<h1>/g)).toHaveLength(1)
-    expect(html.match(/<table>/g)?.length).toBe(html.match(/<caption>/g)?.length)
-    // One for each check's calculation and one for each chart's numbers.
-    expect(html.match(/<details>/g)?.length).toBe(firstVerdict.checks.length + 7)
+    expect(html.match(/<table[ >]/g)?.length).toBe(html.match(/<caption>/g)?.length)
+    expect(html.match(/<details/g)?.length).toBe(html.match(/<details open>/g)?.length)
     expect(html).toMatch(/prefers-color-scheme: dark/)
     expect(html).toMatch(/@media print/)
-    for (const tag of ['table', 'details', 'figure', 'article', 'section', 'ul', 'ol', 'li'])
+    const levels = [...html.matchAll(/<h([1-6])[ >]/g)].map(([, level]) => Number(level))
+    for (const [i, level] of levels.entries()) if (i > 0) expect(level - levels[i - 1]!).toBeLessThanOrEqual(1)
+    for (const tag of ['table', 'details', 'figure', 'div', 'section', 'ul', 'ol', 'li', 'span'])
       expect(html.match(new RegExp(`<${tag}[ >]`, 'g'))?.length, tag).toBe(html.match(new RegExp(`</${tag}>`, 'g'))?.length)
   })
 
-  test('cautions, defaults with reasons, and what to measure stand in both', () => {
+  test('every link leads to one place of the page, and contents name every part', () => {
+    const ids = [...html.matchAll(/ id="([^"]+)"/g)].map(([, id]) => id)
+    expect(ids.filter((id, i) => ids.indexOf(id) !== i)).toEqual([])
+    const known = new Set(ids)
+    expect([...html.matchAll(/href="#([^"]+)"/g)].map(([, id]) => id).filter((id) => !known.has(id as string))).toEqual([])
+    const parts = [...html.matchAll(/<h2 id="[^"]*">([^<]*)</g)].map(([, title]) => title)
+    expect([...html.matchAll(/<li><a href="#[^"]+">([^<]*)</g)].map(([, title]) => title)).toEqual(expect.arrayContaining(parts))
+  })
+
+  test('HTML, Markdown and plain text have the same words in the same order', () => {
+    for (const verdict of [firstVerdict, revisedVerdict])
+      for (const steps of ['all', 'decisive'] as const) {
+        const words = wordsOfHtml(htmlReport(verdict, { steps, date: '2026-03-31' }))
+        expect(wordsOfMarkdown(markdownReport(verdict, { steps, date: '2026-03-31' }))).toEqual(words)
+        expect(wordsOfText(textReport(verdict, { steps, date: '2026-03-31' }))).toEqual(words)
+      }
+  })
+
+  test('sizes for a phone and a mailbox', () => {
+    for (const verdict of [firstVerdict, revisedVerdict]) expect(Buffer.byteLength(htmlReport(verdict))).toBeLessThan(500_000)
+    expect(Buffer.byteLength(markdownReport(revisedVerdict))).toBeLessThan(120_000)
+  })
+
+  test('the title block has leg, hash, version, date and room to sign; other options are refused', () => {
+    const signed = markdownReport(revisedVerdict, { date: '2026-03-31', by: 'A. Builder' })
+    expect(signed).toContain('|Leg|Mudflat walker, left front leg, revised design|')
+    expect(signed).toContain(`SHA-256 ${specificationHash(revised)}`)
+    expect(signed).toContain(`limbwright ${manifest.version};`)
+    expect(signed).toContain('|Date|2026-03-31|\n|Calculated by|A. Builder|\n|Checked by||')
+    expect(() => markdownReport(revisedVerdict, { dat: 'x' } as never)).toThrow(/did you mean date/i)
+    expect(() => markdownReport(revisedVerdict, { steps: 'some' } as never)).toThrow(/all or decisive/)
+  })
+
+  test('the hash is that of the fields, however they were written', () => {
+    expect(specificationHash(describeLeg(Object.fromEntries(Object.entries(revised).reverse()) as never))).toBe(specificationHash(revised))
+    expect(specificationHash(first)).not.toBe(specificationHash(revised))
+    const heavier = describeLeg({ ...revised, robot: { ...revised.robot, mass: '10.51 kg' } } as never)
+    expect(specificationHash(heavier)).not.toBe(specificationHash(revised))
+  })
+
+  test('cautions, the whole specification, reasons of what was filled in, and what to measure are there', () => {
     for (const report of [html, markdownReport(firstVerdict)]) {
       expect(report).toMatch(/stores energy/)
-      expect(report).toMatch(/Assumed values/)
-      expect(report).toMatch(/joints\.hip\.drive\.efficiency/)
+      expect(report).toMatch(/Assumptions/)
+      expect(report).toMatch(/82\.72 mm/)
+      expect(report).toMatch(/joints, hip, drive: efficiency/)
+      expect(report).toMatch(/one stage of cord drive \(common practice\)/)
       expect(report).toMatch(/What to measure first/)
     }
   })
 
-  test('both name the other load cases of a check by title', () => {
+  test('readers see words: no id of a check, a load case or a formula', () => {
+    const text = wordsOfText(textReport(firstVerdict, { steps: 'all' })).join(' ')
+    for (const { id } of firstVerdict.checks) expect(text).not.toContain(id)
+    const ids =
+      /\b(hotAfternoon|coldMorning|slopeDown|walkBack|refused)\b|\b(materials|fasteners|capstan|thermal|structures|kinematics|leg)\.[a-z]/g
+    expect(text.match(ids) ?? []).toEqual([])
+  })
+
+  test('both name the load case that is hardest after that of a check by title', () => {
     const [other] = firstVerdict.governing.otherCases
     const { title } = firstVerdict.cases.find(({ id }) => id === other?.case)!
-    for (const report of [html, markdownReport(firstVerdict)]) {
-      expect(report).toContain(`Reserves in other load cases: ${title} (`)
-      expect(report).not.toMatch(/Reserves in other load cases: [a-z]/)
-    }
+    for (const report of [html, markdownReport(firstVerdict)])
+      expect(report).toContain(`Next load case: ${title.charAt(0).toLowerCase()}${title.slice(1)} `)
   })
 })

@@ -52,7 +52,7 @@ describe('one content, three forms', () => {
     expect(html).toContain('<a href="#s3.1">3.1</a>')
     expect(html).toContain('<svg role="img" aria-labelledby="p-title p-text">')
     expect(html).toMatch(/<section id="inner" aria-labelledby="inner-title">\n<h2 id="inner-title">/)
-    expect(html).toMatch(/<h3 id="deep-title">/)
+    expect(html).toMatch(/<div id="deep">\n<h3>Deeper/)
     expect(html).toContain('<details open>')
     expect(html).toContain('First &lt;b&gt;')
   })

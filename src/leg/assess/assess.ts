@@ -11,6 +11,7 @@ import type { Assessment, CheckResult } from '../result.js'
 import { type Calculation, SheetMaker } from '../run/index.js'
 import { displayed } from './display.js'
 import { findingsOf } from './findings.js'
+import { keepRecorded } from './recorded.js'
 import { caseResult, checkResult, priorsOf, unsettledOf } from './results.js'
 import { survey } from './survey.js'
 
@@ -51,7 +52,7 @@ export function assess(leg: Leg, options: AssessOptions = {}): Assessment {
   const unsettled = unsettledOf(calculation, cases)
   const prepared = prepare(x)
   prepared.kept.calculation = fast.calculation
-  return displayed({
+  const assessment = displayed({
     leg,
     passes: checks.every(({ reserve }) => reserve >= 1),
     meetsTarget: checks.every((check) => check.reserve >= check.requiredReserve),
@@ -65,6 +66,8 @@ export function assess(leg: Leg, options: AssessOptions = {}): Assessment {
     notEvaluated: notEvaluated(checks, cases, without),
     priors: priorsOf(checks),
   })
+  keepRecorded(assessment, { calculation, checks: found })
+  return assessment
 }
 
 function notEvaluated(

@@ -26,8 +26,10 @@ export function sentenceOf(check: Check, joint: Joint, caseTitle: string, { dema
       : reserve < 0.001
         ? 'the capacity is less than a thousandth of the demand'
         : `the demand is ${significant(1 / reserve, 3)} times the capacity`
-  return `${caseTitle}: the ${part} ${verdict}. ${capital(check.demandIs)} is ${d}; ${check.capacityIs} is ${c}; ${outcome}.`
+  return `${caseTitle}: the ${part} ${verdict}. ${capital(closed(check.demandIs))} is ${d}; ${closed(check.capacityIs)} is ${c}; ${outcome}.`
 }
 
+/** A phrase with a clause behind a comma ends that clause before the verb. */
+const closed = (phrase: string): string => (phrase.includes(', ') ? `${phrase},` : phrase)
 const amount = (x: number, kind: Kind) => amountText(new Quantity(x, kind))
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)

@@ -1,6 +1,7 @@
 import type { Leg } from '../document/describe.js'
 import { knownOptions } from '../options.js'
-import { escaped, htmlDocument, htmlSection } from '../report/html-parts.js'
+import { documentOf } from '../report/html-page.js'
+import { escaped, htmlSection } from '../report/html-parts.js'
 import { ASSEMBLY_OPTIONS, type AssemblyOptions, assemblyPlan } from './assembly.js'
 import { assemblyPage } from './assembly-text.js'
 import { CONTROL_OPTIONS, type ControlOptions, controlSheet } from './control.js'
@@ -21,10 +22,11 @@ export function htmlPlans(leg: Leg, options: AssemblyOptions & ControlOptions = 
     ['stand', standPage(standPlan(leg))],
   ] as const
   const links = pages.map(([id, { title }]) => `<li><a href="#${id}">${escaped(title)}</a></li>`).join('')
-  return htmlDocument(
+  const remark = leg.remark === undefined ? '' : `<p>${escaped(leg.remark)}</p>\n`
+  return documentOf(
     `${leg.name}: workshop sheets`,
-    leg.remark,
-    `<nav aria-label="Sheets"><ul>${links}</ul></nav>\n${pages.map(([id, page]) => htmlSection(id, page)).join('\n')}`,
+    `${remark}${pages.map(([id, page]) => htmlSection(id, page)).join('\n')}`,
+    `<nav aria-label="Sheets" class="contents"><ul>${links}</ul></nav>\n`,
   )
 }
 

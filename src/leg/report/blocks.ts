@@ -1,7 +1,14 @@
-/** A piece of text: plain, strong, code, or a link to a place of the same page. */
+/** A piece of text: plain, strong, code, a place of the page, or a link to one. */
 export type Piece =
   | string
-  | { readonly text: string; readonly to?: string; readonly strong?: true; readonly code?: true; readonly tone?: Tone }
+  | {
+      readonly text: string
+      readonly to?: string
+      readonly id?: string
+      readonly strong?: true
+      readonly code?: true
+      readonly tone?: Tone
+    }
 /** Text with or without links and emphasis. */
 export type Words = string | readonly Piece[]
 

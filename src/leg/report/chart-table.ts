@@ -14,7 +14,7 @@ interface Layer {
 }
 
 /** Lines are thinned to about so many points each: a table is for reading. */
-const MOST_POINTS = 13
+const MOST_POINTS = 7
 const text = (x: unknown) => (typeof x === 'number' ? significant(x, 4) : String(x))
 
 /** The numbers of a chart: bars with their ends, points and lines by series, labelled rules. */

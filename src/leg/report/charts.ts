@@ -9,7 +9,9 @@ import { footPathOf } from '../parts/motion/stride.js'
 import { afterYears } from '../parts/transmission/cord/checks.js'
 import type { Assessment } from '../result.js'
 import { caseState, clampLoadAt, heatAt } from '../what-if.js'
+import { rankOf } from './checks-section.js'
 import { placeOf, reserveText, standing } from './content.js'
+import { fieldName } from './fields-list.js'
 import { gaitClouds, motorLimit } from './gait-points.js'
 
 /** One chart of the report. */
@@ -38,14 +40,15 @@ const MOST_BARS = 18
 /** Reserves beyond this are drawn at this length; the label has the number. */
 const LONGEST_BAR = 4
 
-function reserveChart({ checks, requiredReserve }: Assessment): Chart {
+function reserveChart(assessment: Assessment): Chart {
+  const { checks, requiredReserve } = assessment
   const shown = checks.slice(0, MOST_BARS)
   return barChart({
     title: 'Reserve of the checks nearest to their limit',
     description: `Bars of the ${shown.length} of ${checks.length} checks that are nearest to their required reserve. A check fails where its bar ends before the dashed line at 1${requiredReserve > 1 ? `; the other line is the required reserve of ${requiredReserve}` : ''}. First: ${placeOf(shown[0]!)}, ${reserveText(shown[0]!.reserve)}.`,
     value: { title: 'reserve: capacity over demand', unit: '1', zero: true },
     bars: shown.map((check) => ({
-      name: check.joint === undefined ? check.id : `${check.id}, ${check.joint}`,
+      name: `${rankOf(assessment, check)} ${placeOf(check)}`,
       to: Math.min(check.reserve, LONGEST_BAR),
       group: standing(check),
       label: `${reserveText(check.reserve)} ${standing(check)}`,
@@ -83,12 +86,12 @@ function tornado({ leg, governing }: Assessment): Chart {
         ? 'A change of two per cent in any one quantity of the leg leaves the governing reserve as it is.'
         : `Reserve with each value two per cent lower and two per cent higher, those that move it most first: ${shown
             .slice(0, 3)
-            .map(({ path, atFrom, atTo }) => `${path} ${reserveText(atFrom!.si)} to ${reserveText(atTo!.si)}`)
+            .map(({ path, atFrom, atTo }) => `${fieldName(path)} ${reserveText(atFrom!.si)} to ${reserveText(atTo!.si)}`)
             .join('; ')}.`,
     value: { title: 'reserve', unit: '1' },
     bars: shown.flatMap(({ path, from, to, atFrom, atTo }) => [
-      { name: path, from: base, to: end(atFrom!.si), group: '2 % lower', label: labelled(atFrom!.si, from) },
-      { name: path, from: base, to: end(atTo!.si), group: '2 % higher', label: labelled(atTo!.si, to) },
+      { name: fieldName(path), from: base, to: end(atFrom!.si), group: '2 % lower', label: labelled(atFrom!.si, from) },
+      { name: fieldName(path), from: base, to: end(atTo!.si), group: '2 % higher', label: labelled(atTo!.si, to) },
     ]),
     rules: [{ name: `as it is: ${reserveText(base)}`, at: base }],
   })

@@ -1,5 +1,7 @@
 import { type Quantity, significant } from '../../units/index.js'
+import { CHECKS } from '../parts/index.js'
 import type { Assessment, CheckResult } from '../result.js'
+import { capital, listed } from './amounts.js'
 
 /** Cautions at the top of every report. */
 export const CAUTIONS: readonly string[] = [
@@ -48,9 +50,6 @@ export function priorsText({ priors }: Assessment): string {
   return `${percent(priors.share)} of the sources behind these checks are priors (unverified values, common practice, assumptions); ${percent(priors.undecided)} of the checks pass at one end of the range of their uncertain values and fail at the other.`
 }
 
-/** First letter large. */
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
-
 /** Words for the kinds of evidence. */
 export const EVIDENCE: Readonly<Record<string, string>> = {
   published: 'published',
@@ -75,8 +74,23 @@ export function footText({ foot }: Assessment): readonly string[] {
   ]
 }
 
-/** A name of the code as words: `wrapAngle` is `wrap angle`. */
-export const words = (name: string): string => name.replaceAll(/([a-z])([A-Z])/g, '$1 $2').toLowerCase()
+/** Checks that are named before the others are counted. */
+const NAMED_CHECKS = 4
+
+/** Checks by their ids and joints (`boss.split (knee)`) in words: joints of one check together, the first few named. */
+export function checkList(keys: readonly string[]): string {
+  const joints = new Map<string, string[]>()
+  for (const key of keys) {
+    const [id, joint] = key.split(' ') as [string, string | undefined]
+    joints.set(id, [...(joints.get(id) ?? []), ...(joint === undefined ? [] : [joint.replaceAll(/[()]/g, '')])])
+  }
+  const all = [...joints].map(([id, of]) => {
+    const check = CHECKS.find((each) => each.id === id)
+    return `whether the ${check === undefined ? id : `${check.part} ${check.mode}`}${of.length === 0 ? '' : ` (${listed(of)})`}`
+  })
+  const rest = all.length - NAMED_CHECKS
+  return rest > 1 ? `${all.slice(0, NAMED_CHECKS).join('; ')}; and ${rest} more` : all.join('; ')
+}
 
 /** A temperature of a motor in the table of load cases. */
 export const temperatureText = (temperature: Quantity<'temperature'> | undefined): string =>

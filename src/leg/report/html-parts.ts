@@ -1,32 +1,8 @@
 import { type Block, type Marks, type Page, type Picture, type Piece, pictureTable, type TableOf, type Words } from './blocks.js'
-import { STYLE } from './style.js'
 
 const ENTITIES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' }
 /** Text as it may stand between tags and in attributes. */
 export const escaped = (text: string): string => text.replaceAll(/[&<>"']/g, (c) => ENTITIES[c] as string)
-
-/** A whole page that needs nothing beside it: no network, no script. */
-export function htmlDocument(title: string, remark: string | undefined, main: string): string {
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${escaped(title)}</title>
-<style>${STYLE}</style>
-</head>
-<body>
-<header>
-<h1>${escaped(title)}</h1>
-${remark === undefined ? '' : `<p class="remark">${escaped(remark)}</p>`}
-</header>
-<main>
-${main}
-</main>
-</body>
-</html>
-`
-}
 
 /** Blocks as HTML, with headings one level lower as an option. */
 export const htmlBlocks = (blocks: readonly Block[], lower: 0 | 1 = 0): string =>
@@ -46,6 +22,8 @@ function html(block: Block, lower: 0 | 1, level: number): string {
     }
     case 'section': {
       const id = block.marks?.id ?? ''
+      if (level > 2 + lower)
+        return `<div id="${id}"${dataOf(block.marks)}>\n<h${level}>${escaped(block.title)}</h${level}>\n${inside(block.blocks, level + 1)}\n</div>`
       return `<section id="${id}" aria-labelledby="${id}-title"${dataOf(block.marks)}>\n<h${level} id="${id}-title">${escaped(block.title)}</h${level}>\n${inside(block.blocks, level + 1)}\n</section>`
     }
     case 'text': {
@@ -116,8 +94,11 @@ const inline = (words: Words): string => (typeof words === 'string' ? escaped(wo
 
 function piece(one: Piece): string {
   if (typeof one === 'string') return escaped(one)
-  const { text, to, strong, code, tone } = one
+  const { text, to, id, strong, code, tone } = one
   const own = code ? `<code>${escaped(text)}</code>` : strong ? `<strong>${escaped(text)}</strong>` : escaped(text)
-  const toned = tone === undefined ? own : `<span class="${tone}">${own}</span>`
+  const toned =
+    tone === undefined && id === undefined
+      ? own
+      : `<span${id === undefined ? '' : ` id="${id}"`}${tone === undefined ? '' : ` class="${tone}"`}>${own}</span>`
   return to === undefined ? toned : `<a href="#${to}">${toned}</a>`
 }

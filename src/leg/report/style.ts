@@ -1,17 +1,32 @@
-/** The look of the report: system fonts, light and dark, fit for printing; words carry the standing, and colour only repeats it. */
+/** The look of a page: system fonts, light and dark, fit for printing; words carry the standing, and colour only repeats it. */
 export const STYLE = `
-:root { color-scheme: light dark; --ink: #1a1a1a; --paper: #ffffff; --soft: #f2f2f2; --line: #c8c8c8; --bad: #a33b00; --mid: #7a5a00; --good: #00614a; --link: #00508a; }
-@media (prefers-color-scheme: dark) { :root { --ink: #ececec; --paper: #161616; --soft: #232323; --line: #484848; --bad: #ff9a66; --mid: #f0c75e; --good: #5fd3b0; --link: #7cc0f0; } }
-body { margin: 0 auto; max-width: 72rem; padding: 1rem 1.5rem 4rem; font: 1rem/1.5 system-ui, sans-serif; color: var(--ink); background: var(--paper); }
-h1 { font-size: 1.7rem; line-height: 1.2; } h2 { margin-top: 2.2rem; border-bottom: 1px solid var(--line); } h3 { margin-bottom: 0.3rem; font-size: 1.05rem; }
-a { color: var(--link); } a:focus-visible, summary:focus-visible, .wide:focus-visible { outline: 3px solid var(--link); outline-offset: 2px; }
+:root { color-scheme: light dark; --ink: #1a1a1a; --paper: #ffffff; --soft: #f2f2f2; --line: #c8c8c8; --bad: #a33b00; --mid: #7a5a00; --good: #00614a; --link: #00508a; --force: #00508a; --move: #00614a; }
+@media (prefers-color-scheme: dark) { :root { --ink: #ececec; --paper: #161616; --soft: #232323; --line: #484848; --bad: #ff9a66; --mid: #f0c75e; --good: #5fd3b0; --link: #7cc0f0; --force: #7cc0f0; --move: #5fd3b0; } }
+body { margin: 0 auto; max-width: 72rem; padding: 1rem 1.5rem 4rem; font: 1rem/1.5 system-ui, sans-serif; color: var(--ink); background: var(--paper); overflow-wrap: break-word; }
+h1 { font-size: 1.6rem; line-height: 1.2; margin: 0.5rem 0; } h2 { margin: 2.2rem 0 0.6rem; border-bottom: 1px solid var(--line); } h3 { margin: 1.4rem 0 0.3rem; font-size: 1.05rem; } p, ul, ol { margin: 0.4rem 0; }
+a { color: var(--link); } a:focus-visible, summary:focus-visible, .wide:focus-visible, select:focus-visible, button:focus-visible { outline: 3px solid var(--link); outline-offset: 2px; } main:focus { outline: none; }
+[hidden] { display: none !important; } :target { background: var(--soft); outline: 2px solid var(--link); }
+.skip { position: absolute; left: -99rem; } .skip:focus { position: static; }
+.contents ul { list-style: none; padding: 0; display: flex; flex-wrap: wrap; gap: 0.2rem 1.1rem; font-size: 0.9rem; } .contents a { display: inline-block; padding: 0.15rem 0; }
+.filter { display: flex; flex-wrap: wrap; gap: 0.4rem 1rem; align-items: center; padding: 0.6rem 0.8rem; margin-top: 2rem; background: var(--soft); font-size: 0.9rem; } .filter select, .filter button { font: inherit; max-width: 100%; min-height: 1.8rem; color: var(--ink); background: var(--paper); border: 1px solid var(--ink); }
 .verdict { padding: 0.8rem 1rem; font-weight: 600; border-left: 0.4rem solid; background: var(--soft); }
 .fails { color: var(--bad); font-weight: 700; } .short { color: var(--mid); font-weight: 600; } .holds { color: var(--good); }
-.remark { font-style: italic; } .cautions { padding: 0.8rem 1rem 0.8rem 2rem; border: 1px solid var(--line); }
-.wide { overflow-x: auto; } table { border-collapse: collapse; font-size: 0.86rem; } caption { text-align: left; font-style: italic; padding: 0.3rem 0; }
-th, td { padding: 0.25rem 0.55rem; text-align: left; vertical-align: top; border-bottom: 1px solid var(--line); } th { background: var(--soft); }
-.charts { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 32rem), 1fr)); gap: 0 2rem; } figure { margin: 1rem 0; min-width: 0; break-inside: avoid; } figcaption { font-size: 0.9rem; } .picture svg { max-width: 100%; height: auto; }
-article { margin-top: 1.4rem; } details { margin: 0.4rem 0; } summary { cursor: pointer; color: var(--link); }
-.steps li { margin: 0.4rem 0; } .field { margin-right: 0.6rem; } code { font-size: 0.85em; } .sources, .notes { font-size: 0.9rem; }
-@media print { body { max-width: none; font-size: 9.5pt; } .wide { overflow: visible; } table { font-size: 7pt; } a { color: inherit; text-decoration: none; } article, tr { break-inside: avoid; } }
+#cautions ul { padding: 0.8rem 1rem 0.8rem 2rem; border: 1px solid var(--line); }
+.small, .sources, figcaption { font-size: 0.9rem; } .answer { font-weight: 600; } code { font-size: 0.92em; } pre { margin: 0.4rem 0; }
+.wide { overflow-x: auto; margin: 0.4rem 0; } table { border-collapse: collapse; font-size: 0.86rem; } caption { text-align: left; font-style: italic; padding: 0.3rem 0; }
+th, td { padding: 0.2rem 0.5rem; text-align: left; vertical-align: top; border-bottom: 1px solid var(--line); } thead th { background: var(--soft); }
+.facts { width: 100%; } .facts th { width: 9rem; font-weight: 600; } .facts td { overflow-wrap: anywhere; } .facts .blank { height: 2.2rem; border-bottom: 1px solid var(--ink); }
+.charts { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 26rem), 1fr)); gap: 0 2rem; } figure { margin: 1rem 0; min-width: 0; break-inside: avoid; } .wholeWidth { grid-column: 1 / -1; }
+.picture svg { display: block; width: 100%; max-width: 480px; height: auto; } .wholeWidth .picture svg { max-width: 100%; }
+details { margin: 0.4rem 0; } summary { cursor: pointer; color: var(--link); }
+@media (max-width: 40rem) { body { padding: 0.6rem 15px 3rem; } h1 { font-size: 1.3rem; } .contents ul { gap: 0 0.9rem; } ul, ol { padding-left: 1.2rem; } }
+@media print { :root { --ink: #000000; --paper: #ffffff; --soft: #f2f2f2; --line: #b0b0b0; --bad: #a33b00; --mid: #7a5a00; --good: #00614a; --link: #000000; --force: #00508a; --move: #00614a; } body { max-width: none; padding: 0; font-size: 9.5pt; line-height: 1.35; } .contents, .filter, .skip, summary { display: none; } .wide { overflow: visible; } table { font-size: 7pt; } th, td { padding: 0.6mm 1.2mm; overflow-wrap: anywhere; } a { color: inherit; text-decoration: none; } tr, li { break-inside: avoid; } h2, h3, h4 { break-after: avoid; } details::details-content { content-visibility: visible; display: block; height: auto; } .charts { display: block; } .picture svg { width: 90mm; } .wholeWidth .picture svg { width: 100%; } .facts .blank { height: 9mm; } }
 `
+
+/** The foot of each printed page: the title, and the number of the page. */
+export const printFooter = (title: string): string =>
+  `@page { size: A4; margin: 14mm 12mm 16mm; @bottom-left { content: ${cssText(title)}; font: 8pt system-ui, sans-serif; } @bottom-right { content: "Page " counter(page) " of " counter(pages); font: 8pt system-ui, sans-serif; } }\n`
+
+/** Text as a string of a style sheet; nothing in it can end the string or the element. */
+const cssText = (text: string): string =>
+  `"${text.replaceAll(/[^\w .,:;()+-]/g, (c) => `\\${(c.codePointAt(0) as number).toString(16)} `)}"`

@@ -1,31 +1,15 @@
-import { amountText } from '../assess/sentence.js'
 import type { Assessment } from '../result.js'
-import { bandText, placeOf, reserveText, standing } from './content.js'
+import { RANKED_HEAD, rankedRows } from './checks-section.js'
+import { type ReportOptions, reportPage } from './report-page.js'
+import { plainTable, textPage } from './text-blocks.js'
+
+/** The assessment as a calculation sheet in plain text, with the same words as the HTML page. */
+export const textReport = (assessment: Assessment, options: ReportOptions = {}): string =>
+  textPage(reportPage(assessment, { steps: 'decisive', ...options }))
 
 /** The ranked checks as a table of plain text for a terminal; the first `rows` of them. */
-export function rankedTable({ checks }: Assessment, rows = checks.length): string {
-  const head = ['', 'part', 'how it fails', 'load case', 'demand', 'capacity', 'reserve', 'required reserve', 'range']
-  const lines = checks
-    .slice(0, rows)
-    .map((check) => [
-      standing(check),
-      placeOf(check),
-      check.mode,
-      check.caseTitle,
-      amountText(check.demand),
-      amountText(check.capacity),
-      reserveText(check.reserve),
-      reserveText(check.requiredReserve),
-      bandText(check),
-    ])
-  const widths = head.map((title, i) => Math.max(title.length, ...lines.map((line) => (line[i] as string).length)))
-  const row = (cells: readonly string[]) =>
-    cells
-      .map((text, i) => text.padEnd(widths[i] as number))
-      .join('  ')
-      .trimEnd()
-  const rest = checks.length - lines.length
-  return [row(head), row(widths.map((width) => '-'.repeat(width))), ...lines.map(row), ...(rest > 0 ? [`… and ${rest} more`] : [])].join(
-    '\n',
-  )
+export function rankedTable(assessment: Assessment, rows = assessment.checks.length): string {
+  const lines = rankedRows(assessment).slice(0, rows)
+  const rest = assessment.checks.length - lines.length
+  return [plainTable({ head: RANKED_HEAD, rows: lines }), ...(rest > 0 ? [`… and ${rest} more`] : [])].join('\n')
 }

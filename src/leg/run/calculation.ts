@@ -140,6 +140,14 @@ export class Calculation<D = unknown> {
     return (of.leaf?.range as ((document: D, names: Names) => Range | undefined) | undefined)?.(this.#document, names)
   }
 
+  /** Fields of the document that a leaf is read from, each with its value. */
+  fieldsOf({ of, names }: Cell): FieldRead[] {
+    const fields: FieldRead[] = []
+    const read = of.leaf?.read as ((document: D, names: Names) => unknown) | undefined
+    read?.(following(this.#document, '', fields), names)
+    return fields
+  }
+
   #read(cell: Cell): unknown {
     const leaf = cell.of.leaf as NonNullable<AnyValue['leaf']>
     const [x, sections] = watched(this.#document, (document) => (leaf.read as (document: D, names: Names) => unknown)(document, cell.names))
@@ -149,6 +157,27 @@ export class Calculation<D = unknown> {
     if (Array.isArray(x)) return x.map((name) => this.instances.handle(refersTo, name))
     return typeof x === 'string' ? this.instances.handle(refersTo, x) : x
   }
+}
+
+/** A field of the document that was read. */
+export interface FieldRead {
+  readonly path: string
+  readonly value: unknown
+}
+
+/** A document that notes each number, word or flag that is read from it. */
+function following<T>(at: T, path: string, fields: FieldRead[]): T {
+  if (typeof at !== 'object' || at === null) return at
+  return new Proxy(at as object, {
+    get(target, name) {
+      const value = Reflect.get(target, name) as unknown
+      if (typeof name !== 'string' || typeof value === 'function' || (Array.isArray(target) && name === 'length')) return value
+      const inner = Array.isArray(target) ? `${path}[${name}]` : path === '' ? name : `${path}.${name}`
+      if (typeof value === 'object' && value !== null) return following(value, inner, fields)
+      fields.push({ path: inner, value })
+      return value
+    },
+  }) as T
 }
 
 /** Reads from a document, and which of its sections were read. */

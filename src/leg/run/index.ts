@@ -3,8 +3,10 @@
  *
  * @module
  */
-export { Calculation, type CalculationOptions } from './calculation.js'
+export { Calculation, type CalculationOptions, type FieldRead } from './calculation.js'
 export { type Cell, FAILED, type Named } from './cell.js'
 export type { Structure } from './instances.js'
-export { closure, type Sheet, SheetMaker, type SheetStep } from './sheet.js'
+export type { Link } from './links.js'
+export { closure, SheetMaker } from './sheet.js'
+export type { Sheet, SheetLeaf, SheetStep } from './sheet-form.js'
 export * from './value.js'

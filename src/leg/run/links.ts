@@ -88,7 +88,10 @@ function originsOf({ number, kind }: Place, known: readonly Known[]): { readonly
   for (const fits of [sameKind, sameDimension])
     for (const negative of [false, true]) {
       if (negative && number === 0) continue
-      const found = known.filter((one) => Object.is(one.number, negative ? -number : number) && fits(one.kind, kind))
+      // A zero of no kind, such as a table's, says nothing of its origin.
+      const found = known.filter(
+        (one) => Object.is(one.number, negative ? -number : number) && fits(one.kind, kind) && (number !== 0 || one.kind !== undefined),
+      )
       if (found.length > 0) return { found, negative }
     }
   return { found: [], negative: false }

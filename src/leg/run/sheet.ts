@@ -1,55 +1,8 @@
-import { type AnyFormula, type Source, type Step, stepOf } from '../../formula/index.js'
-import type { Calculation } from './calculation.js'
+import { type AnyFormula, type Step, stepOf } from '../../formula/index.js'
+import type { Calculation, FieldRead } from './calculation.js'
 import type { Cell, Entry } from './cell.js'
 import { type Candidate, inputPlaces, type Link, linksOf, numbersIn, type Origin, originOf, outputPlaces } from './links.js'
-import type { Names, Range } from './value.js'
-
-/** One step of a sheet: a formula or a line, its numbers at full precision, and where each input comes from. */
-export interface SheetStep {
-  readonly formula: string
-  /** The printed equation of a line. */
-  readonly equation?: string
-  readonly x: unknown
-  readonly y: unknown
-  /** Origin of each input number, by its path. */
-  readonly from: Readonly<Record<string, Link>>
-}
-
-/** A leaf that a sheet rests on. */
-export interface SheetLeaf {
-  readonly id: string
-  readonly names: Names
-  readonly kind: string
-  readonly value: unknown
-  readonly range?: Range
-  readonly source?: Source
-}
-
-/** The last round of a loop: it started at `x` and led to `next`. */
-export interface SheetLoop {
-  readonly title: string
-  readonly x: number
-  readonly next: number
-  readonly within: number
-  readonly settled: boolean
-}
-
-/** A number on a sheet without an origin. */
-export interface SheetGap {
-  readonly where: string
-  readonly number: number
-}
-
-/** A calculation sheet in machine form: what is read stands before what reads it, and each step stands once. */
-export interface Sheet {
-  readonly leaves: readonly SheetLeaf[]
-  readonly steps: readonly SheetStep[]
-  readonly loops: readonly SheetLoop[]
-  /** Numbers of the values the sheet was made for, with their origins. */
-  readonly results: readonly { readonly id: string; readonly path: string; readonly number: number; readonly from: Link | undefined }[]
-  /** Numbers without an origin: calculated in between. */
-  readonly gaps: readonly SheetGap[]
-}
+import type { Sheet, SheetGap, SheetLeaf, SheetLoop, SheetStep } from './sheet-form.js'
 
 /** Numbers that may be written in a formula's call without an origin: none, one, and twice. */
 const WRITTEN = [0, 1, 2, -1, Number.POSITIVE_INFINITY]
@@ -61,7 +14,9 @@ export class SheetMaker {
   readonly #texts = new Map<object, Step>()
   readonly #placed = new Map<Cell, readonly Candidate[]>()
   readonly #steps: SheetStep[] = []
+  readonly #formulas = new Map<string, AnyFormula>()
   readonly #leaves: SheetLeaf[] = []
+  readonly #leafCells: Cell[] = []
   readonly #loops: SheetLoop[] = []
   readonly #gaps: SheetGap[] = []
 
@@ -79,10 +34,16 @@ export class SheetMaker {
     return {
       leaves: this.#leaves,
       steps: this.#steps,
+      formulas: this.#formulas,
       loops: this.#loops,
       results,
       gaps: this.#gaps,
     }
+  }
+
+  /** What a leaf of the sheet was read from in the document, by its number. */
+  fieldsOf(leaf: number): readonly FieldRead[] {
+    return this.#calculation.fieldsOf(this.#leafCells[leaf] as Cell)
   }
 
   /** Steps of some cells as text, each once, in the order of the sheet. */
@@ -114,6 +75,7 @@ export class SheetMaker {
   #placeLeaf(cell: Cell): readonly Candidate[] {
     const { leaf } = cell.of
     const number = this.#leaves.length
+    this.#leafCells.push(cell)
     const range = this.#calculation.rangeOf(cell)
     const kind = leaf?.kind ?? 'record'
     this.#leaves.push({
@@ -169,7 +131,8 @@ export class SheetMaker {
     }
     const number = this.#steps.length
     const { equation } = formula as { equation?: string }
-    this.#steps.push({ formula: formula.id, ...(equation === undefined ? {} : { equation }), x, y, from })
+    this.#steps.push({ formula: formula.id, ...(equation === undefined ? {} : { equation }), x, y, from, names: cell.names })
+    this.#formulas.set(formula.id, formula)
     return outputPlaces(formula, y).map(({ path, number: result, kind }) => ({
       name: path === '' ? formula.id : path,
       number: result,

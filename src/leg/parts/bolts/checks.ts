@@ -7,7 +7,7 @@ import { preload } from './values.js'
 
 const SIDES = {
   stack: {
-    name: 'stack bolts',
+    name: 'stack bolt joint',
     scope: 'leg',
     pressure: loads.stackPressure,
     pressureAllowed: loads.stackPressureAllowed,
@@ -16,7 +16,7 @@ const SIDES = {
     slip: loads.stackSlip,
   },
   motor: {
-    name: 'motor bolts',
+    name: 'motor bolt joint',
     scope: 'joint',
     pressure: loads.motorPressure,
     pressureAllowed: loads.motorPressureAllowed,
@@ -54,7 +54,7 @@ function checksOf(group: 'stack' | 'motor'): readonly Check[] {
     },
     {
       id: `${group}Bolt.headPressure`,
-      part: `print under the heads of the ${name}`,
+      part: `print under the heads of the ${group} bolts`,
       mode: 'is crushed',
       consequence: 'fails to work',
       kind: 'stress',
@@ -85,7 +85,7 @@ function checksOf(group: 'stack' | 'motor'): readonly Check[] {
     },
     {
       id: `${group}Bolt.nut`,
-      part: `nut pockets of the ${name}`,
+      part: `nut pocket of the ${group} bolts`,
       mode: 'lets its nut round out',
       consequence: 'fails to work',
       kind: 'torque',
@@ -118,7 +118,7 @@ export const boltChecks: readonly Check[] = [
   ...checksOf('stack'),
   {
     id: 'stackBolt.separation',
-    part: 'stack bolts',
+    part: 'stack bolt joint',
     mode: 'lets the clamped parts separate',
     consequence: 'fails to work',
     kind: 'force',
@@ -133,7 +133,7 @@ export const boltChecks: readonly Check[] = [
   },
   {
     id: 'stackBolt.overload',
-    part: 'stack bolts',
+    part: 'stack bolt joint',
     mode: 'is pulled beyond its proof load',
     consequence: 'breaks',
     kind: 'force',

@@ -1,0 +1,46 @@
+import { type Kind, kindRow, Quantity, significant } from '../../units/index.js'
+
+/** Digits of a value that was given: as many as a drawing or a data sheet has. */
+const GIVEN_DIGITS = 9
+
+/** A number of a kind with its unit, as results print it. */
+export const amount = (kind: Kind, si: number): string =>
+  Number.isFinite(si) ? String(new Quantity(si, kind)) : Number.isNaN(si) ? 'not a number' : si > 0 ? 'infinite' : 'minus infinite'
+
+/** The same with every digit that was given. */
+export function exactAmount(kind: Kind, si: number): string {
+  const rounded = amount(kind, si)
+  const unit = rounded.slice(rounded.indexOf(' ') + 1)
+  if (!Number.isFinite(si)) return rounded
+  if (!rounded.includes(' ')) return significant(si, GIVEN_DIGITS)
+  const number = significant(new Quantity(si, kind).in(unit as never), GIVEN_DIGITS)
+  return `${number} ${unit}`
+}
+
+/** Whether a kind has no unit. */
+export const isPlain = (kind: Kind): boolean => kindRow(kind).show.every((unit) => unit === '1')
+
+/** A name of the code as words: `wrapAngle` is `wrap angle`, `thread.pitch` is `pitch of the thread`. */
+export function nameWords(path: string): string {
+  const parts = path.split('.').map(one)
+  const last = parts.pop() as string
+  return parts.length === 0 ? last : `${last} of the ${parts.reverse().join(' of the ')}`
+}
+
+/** One name as words; abbreviations stay. */
+export const one = (name: string): string => name.replaceAll(/([a-z0-9])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`)
+
+/** First letter large. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+
+/** Items as a list in a sentence: `a, b and c`. */
+export const listed = (items: readonly string[]): string =>
+  items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`
+
+/** A remark of a record: names of the code in it become words. */
+export const remarkWords = (remark: string): string =>
+  remark
+    .replaceAll(/\b(?:capstan|fasteners|kinematics|materials|structures|thermal)\.([a-z]\w+)/g, '$1')
+    .replaceAll(/`([\w.]+)`|\b([a-z]+[A-Z]\w*)/g, (_, quoted: string | undefined, name: string | undefined) =>
+      one(quoted ?? (name as string)),
+    )

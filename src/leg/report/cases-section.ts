@@ -1,0 +1,85 @@
+import { LOAD_CASES } from '../cases/events.js'
+import { JOINTS } from '../numbers.js'
+import type { Assessment } from '../result.js'
+import { capital } from './amounts.js'
+import { type Block, points, section, table, text } from './blocks.js'
+import { checkList, footText, temperatureText } from './content.js'
+
+const HEAD = [
+  'load case',
+  'joint',
+  'foot force',
+  'air',
+  'torque',
+  'speed',
+  'motor torque',
+  'peak phase current',
+  'pretension',
+  'taut',
+  'slack',
+  'copper loss',
+  'winding',
+  'mount',
+] as const
+
+/** What each load case is, and the loads of each joint in it. */
+export function casesSection(assessment: Assessment): Block {
+  const { cases } = assessment
+  const rows = cases.flatMap((one) =>
+    JOINTS.map((joint) => {
+      const j = one.joints[joint]
+      return [
+        one.title,
+        joint,
+        one.footForce,
+        one.air,
+        j.torque,
+        j.speed,
+        j.motorTorque,
+        j.peakPhaseCurrent,
+        j.pretension,
+        j.tautTension,
+        j.slackTension,
+        j.motorLoss,
+        temperatureText(j.windingTemperature),
+        temperatureText(j.mountTemperature),
+      ].map((cell) => String(cell).replace('NaN', 'not a number'))
+    }),
+  )
+  return section('cases', 'Load cases', [
+    points(cases.map(({ title, story }) => [{ text: `${title}.`, strong: true }, ` ${story}`])),
+    text('The copper loss is part of the heat of a motor; its drag adds to it. Both stand in the calculation steps.'),
+    table(
+      'Loads of each joint in each load case',
+      HEAD,
+      rows,
+      cases.flatMap(({ title }) => JOINTS.map((joint) => ({ joint, cases: [title] }))),
+    ),
+    ...unsettledBlocks(assessment),
+  ])
+}
+
+function unsettledBlocks({ unsettled }: Assessment): Block[] {
+  if (unsettled.length === 0) return []
+  return [
+    section('unsettled', 'Load cases without a thermal steady state', [
+      points(unsettled.map(({ case: id, joint, loop, why }) => `${LOAD_CASES[id].title}, ${joint}: ${loop}. ${why}`)),
+    ]),
+  ]
+}
+
+/** How well the foot keeps its place. */
+export const footSection = (assessment: Assessment): Block => section('foot', 'The foot', [points(footText(assessment))])
+
+/** The measurements that decide most checks. */
+export const measureSection = ({ priors }: Assessment): Block =>
+  section('measure', 'What to measure first', [
+    priors.tests.length === 0
+      ? text('No measurement decides more checks than the others.')
+      : points(
+          priors.tests.map(({ what, test, checks }) => [
+            { text: capital(what), strong: true },
+            `: ${test}. This decides ${checkList(checks)}.`,
+          ]),
+        ),
+  ])

@@ -1,0 +1,123 @@
+import { amountText } from '../assess/sentence.js'
+import { LOAD_CASES } from '../cases/events.js'
+import { CHECKS } from '../parts/index.js'
+import type { Assessment, CheckResult } from '../result.js'
+import { capital, listed } from './amounts.js'
+import { type Block, type Marks, type Piece, points, section, small, table, text, type Words } from './blocks.js'
+import { bandText, EVIDENCE, placeOf, reserveText, standing } from './content.js'
+import type { NumberedSheet } from './sheet-sections.js'
+
+/** What a check is about, in words: the part and how it fails. */
+export const checkWords = ({ part, mode }: Pick<CheckResult, 'part' | 'mode'>): string => `${part} ${mode}`
+
+const WORDS = new Map(CHECKS.map((check) => [check.id, checkWords(check)]))
+/** A check by its id, in words. */
+export const checkNamed = (id: string): string => WORDS.get(id) ?? id
+
+/** Where a check stands in the ranking, as its reference. */
+export const rankOf = ({ checks }: Assessment, check: CheckResult): string => `K${checks.indexOf(check) + 1}`
+
+const marksOf = (check: CheckResult): Marks => ({
+  ...(check.joint === undefined ? {} : { joint: check.joint }),
+  part: check.part,
+  cases: [check.caseTitle],
+  state: standing(check),
+})
+
+const HEAD = ['no.', 'state', 'part', 'how it fails', 'load case', 'demand', 'capacity', 'reserve', 'required', 'range'] as const
+
+/** The ranked checks as cells of words. */
+export const rankedRows = (assessment: Assessment): Words[][] =>
+  assessment.checks.map((check) => [
+    [{ text: rankOf(assessment, check), to: rankOf(assessment, check).toLowerCase() }],
+    [{ text: standing(check), tone: standing(check) }],
+    placeOf(check),
+    check.mode,
+    check.caseTitle,
+    amountText(check.demand),
+    amountText(check.capacity),
+    reserveText(check.reserve),
+    reserveText(check.requiredReserve),
+    bandText(check),
+  ])
+/** Names of the columns of the ranked checks. */
+export const RANKED_HEAD: readonly string[] = HEAD
+
+/** Every check in its order. */
+export const rankedSection = (assessment: Assessment): Block =>
+  section('checks', 'Checks, nearest to its limit first', [
+    text('Checks are ordered by reserve over required reserve. Each number leads to the chain of the check.'),
+    table('Every check with its reserve', HEAD, rankedRows(assessment), assessment.checks.map(marksOf)),
+  ])
+
+/** Each check as a chain of references, its joints together. */
+export function chainsSection(assessment: Assessment, chosen: readonly CheckResult[], sheet: NumberedSheet): Block {
+  const groups = new Map<string, CheckResult[]>()
+  for (const check of chosen) groups.set(check.id, [...(groups.get(check.id) ?? []), check])
+  return section('chains', 'Check by check', [
+    text(
+      `Demand and capacity lead to the steps that made them. A step names the steps before it.${chosen.length === assessment.checks.length ? '' : ` This copy has the calculation of the ${chosen.length} checks nearest to their limit, and those of the other ${assessment.checks.length - chosen.length} are in the full report.`}`,
+    ),
+    ...[...groups.values()].map((checks) => chain(assessment, checks, sheet)),
+  ])
+}
+
+function chain(assessment: Assessment, checks: readonly CheckResult[], sheet: NumberedSheet): Block {
+  const [first] = checks as [CheckResult, ...CheckResult[]]
+  const joints = new Set(checks.map(({ joint }) => joint))
+  const rule = CHECKS.find(({ id }) => id === first.id)?.rule
+  return section(
+    `check-${first.id.replaceAll('.', '-')}`,
+    `${capital(first.part)}: ${first.mode}`,
+    [
+      text(`Demand: ${first.demandIs}. Capacity: ${first.capacityIs}. Remedy: ${first.remedy}.`),
+      ...(rule === undefined ? [] : [small(`Rule: ${rule.where} (${EVIDENCE[rule.level] ?? rule.level}).`)]),
+      points(checks.map((check) => chainLine(assessment, check, sheet))),
+      ...notes(checks),
+    ],
+    {
+      ...(joints.size === 1 && first.joint !== undefined ? { joint: first.joint } : {}),
+      part: first.part,
+      cases: [...new Set(checks.map(({ caseTitle }) => caseTitle))],
+      ...(new Set(checks.map(standing)).size === 1 ? { state: standing(first) } : {}),
+    },
+  )
+}
+
+function chainLine(assessment: Assessment, check: CheckResult, sheet: NumberedSheet): Words {
+  const rank = rankOf(assessment, check)
+  const lead: Piece[] = [
+    { text: rank, id: rank.toLowerCase() },
+    ` ${check.joint === undefined ? '' : `${check.joint}, `}${lower(check.caseTitle)}: `,
+    { text: standing(check), tone: standing(check) },
+  ]
+  return [
+    ...lead,
+    ', demand ',
+    ...sheet.side(check, 'demand'),
+    ', capacity ',
+    ...sheet.side(check, 'capacity'),
+    `, reserve ${reserveText(check.reserve)}.${othersText(check)}`,
+  ]
+}
+
+/** The load case that is hardest after this one, and the range of the rest. */
+function othersText({ otherCases: [next, ...rest] }: CheckResult): string {
+  if (next === undefined) return ''
+  const named = `${lower(LOAD_CASES[next.case].title)} ${reserveText(next.reserve)}`
+  const last = rest.at(-1)
+  return ` Next load case: ${named}${last === undefined ? '' : `; ${rest.length} more up to ${reserveText(last.reserve)}`}.`
+}
+
+/** What broke a limit of validity, and other remarks; those that both joints have stand once. */
+function notes(checks: readonly CheckResult[]): Block[] {
+  const joints = new Map<string, string[]>()
+  for (const { notes: own, joint } of checks)
+    for (const note of own) joints.set(note, [...(joints.get(note) ?? []), ...(joint === undefined ? [] : [joint])])
+  return joints.size === 0
+    ? []
+    : [points([...joints].map(([note, of]) => `Note${of.length === 0 || of.length === checks.length ? '' : ` (${listed(of)})`}: ${note}.`))]
+}
+
+/** A title inside a sentence. */
+export const lower = (title: string): string => title.charAt(0).toLowerCase() + title.slice(1)

@@ -1,0 +1,61 @@
+import { type Kind, Quantity } from '../../units/index.js'
+import type { Leg } from '../document/describe.js'
+import { isBand } from '../ranges.js'
+import type { LegDefault } from '../schema/index.js'
+import { exactAmount, one } from './amounts.js'
+
+/** One field of the specification as it stands on the sheet. */
+export interface FieldRow {
+  /** Its reference, such as `F12`. */
+  readonly ref: string
+  readonly path: string
+  readonly name: string
+  readonly value: string
+  /** The reason for a value that was filled in; absent for one that was given. */
+  readonly filled?: LegDefault['why']
+  /** Its kind where it is a number. */
+  readonly kind?: Kind
+}
+
+/** Every field of a specification in its order, with what was filled in. */
+export function fieldRows(leg: Leg): FieldRow[] {
+  const { defaults, ...data } = leg
+  const why = new Map(defaults.map((one) => [one.path, one.why]))
+  const rows: FieldRow[] = []
+  const add = (path: string, value: string, kind?: Kind) => {
+    const filled = why.get(path)
+    rows.push({
+      ref: `F${rows.length + 1}`,
+      path,
+      name: fieldName(path),
+      value,
+      ...(filled === undefined ? {} : { filled }),
+      ...(kind === undefined ? {} : { kind }),
+    })
+  }
+  const walk = (value: unknown, path: string): void => {
+    if (value instanceof Quantity) add(path, exactAmount(value.kind as Kind, value.si), value.kind as Kind)
+    else if (isBand(value)) add(path, `${value.typical} (${value.low} to ${value.high})`, 'ratio')
+    else if (typeof value === 'object' && value !== null)
+      for (const [name, inner] of Object.entries(value))
+        walk(inner, Array.isArray(value) ? `${path}[${name}]` : path === '' ? name : `${path}.${name}`)
+    else if (value !== undefined) add(path, typeof value === 'string' ? wordText(path, value) : valueText(value))
+  }
+  walk(data, '')
+  return rows
+}
+
+const valueText = (value: unknown): string => (value === true ? 'yes' : value === false ? 'no' : String(value))
+
+/** Names and designations stay as they are; choices are words. */
+const wordText = (path: string, value: string): string => (/^(name|remark)$|[mM]aterial|fibre|cord$/.test(path) ? value : one(value))
+
+/** A path in words: `drives.knee.drum.bore` is `drives, knee, drum: bore`. */
+export function fieldName(path: string): string {
+  const parts = path
+    .replaceAll(/\[(\d+)\]/g, (_, i: string) => `.${Number(i) + 1}`)
+    .split('.')
+    .map(one)
+  const last = parts.pop() as string
+  return parts.length === 0 ? last : `${parts.join(', ')}: ${last}`
+}

@@ -1,0 +1,25 @@
+import type { Names } from '../run/index.js'
+import { one } from './amounts.js'
+import { AGE_WORDS, AIR_WORDS, EVENT_WORDS } from './instance-words.js'
+
+/** Indices whose instances say where a step belongs; those of which a leg has one are left out. */
+const SHOWN = ['joint', 'link', 'boltGroup', 'material', 'motor', 'cord', 'plate', 'controller', 'stance', 'event', 'air', 'age'] as const
+/** More instances than this are not listed. */
+const MOST = 3
+
+/** Where a step belongs: `knee, drop, cold air`. Instances that share the step stand together. */
+export function placesText(places: readonly Partial<Names>[]): string {
+  return SHOWN.flatMap((index) => {
+    const names = [...new Set(places.flatMap((names) => names[index] ?? []))].filter((name) => name !== 'main')
+    if (names.length === 0) return []
+    return names.length > MOST ? [] : [names.map((name) => instanceWords(index, name)).join(' and ')]
+  }).join(', ')
+}
+
+function instanceWords(index: (typeof SHOWN)[number], name: string): string {
+  if (index === 'event' || index === 'stance') return EVENT_WORDS[name] ?? one(name)
+  if (index === 'air') return AIR_WORDS[name] ?? one(name)
+  if (index === 'age') return AGE_WORDS[name] ?? one(name)
+  if (index === 'link') return `${name} link`
+  return index === 'boltGroup' ? `${name} bolts` : name
+}

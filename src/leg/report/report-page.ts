@@ -1,0 +1,125 @@
+import { InputError, show } from '../../units/index.js'
+import { DOCUMENT_VERSION } from '../document/fields.js'
+import { knownOptions } from '../options.js'
+import type { Assessment } from '../result.js'
+import { type Block, facts, led, type Page, type Picture, points, section, text } from './blocks.js'
+import { casesSection, footSection, measureSection } from './cases-section.js'
+import { chartTable } from './chart-table.js'
+import { reportCharts } from './charts.js'
+import { chainsSection, checkNamed, rankedSection } from './checks-section.js'
+import { CAUTIONS, priorsText, standing, verdictText } from './content.js'
+import { specificationHash } from './hash.js'
+import type { ReportPicture } from './pictures.js'
+import { assumptionsSection, notEvaluatedBlocks, numberedSheet } from './sheet-sections.js'
+import { LIBRARY_VERSION } from './version.js'
+
+/** Options of the reports. */
+export interface ReportOptions {
+  /**
+   * Whether the calculation of every check is there, or only that of the decisive ones: those that fail or are short of their required reserve, and at
+   * least the twelve nearest to their limit. Default: all in HTML, the decisive ones in Markdown and plain text.
+   */
+  readonly steps?: 'all' | 'decisive'
+  /** Charts as `reportPictures` returns them. Default: the numbers of the charts alone. */
+  readonly pictures?: readonly ReportPicture[]
+  /** Drawings to show, those of the governing part first. Default: none. */
+  readonly drawings?: readonly Picture[]
+  /** Date of the calculation, as it is to be printed. Default: a line to write on. */
+  readonly date?: string
+  /** Who calculated. Default: a line to write on. */
+  readonly by?: string
+  /** Who checked. Default: a line to write on. */
+  readonly checkedBy?: string
+}
+
+const OPTIONS = ['steps', 'pictures', 'drawings', 'date', 'by', 'checkedBy'] as const
+
+/** The report as a page of blocks, which every form of it is printed from. */
+export function reportPage(assessment: Assessment, options: ReportOptions = {}): Page {
+  knownOptions('report', options, OPTIONS)
+  for (const name of ['date', 'by', 'checkedBy'] as const)
+    if (options[name] !== undefined && typeof options[name] !== 'string')
+      throw new InputError('report', [{ path: name, given: show(options[name]), accepts: 'must be text, such as 2026-03-31' }])
+  const { steps = 'all' } = options
+  if (steps !== 'all' && steps !== 'decisive')
+    throw new InputError('report', [{ path: 'steps', given: show(steps), accepts: 'must be all or decisive' }])
+  const { leg } = assessment
+  const chosen = steps === 'all' ? assessment.checks : decisive(assessment)
+  const sheet = numberedSheet(assessment, chosen)
+  const [first, ...others] = options.drawings ?? []
+  return {
+    title: `${leg.name}: calculation sheet`,
+    blocks: [
+      ...(leg.remark === undefined ? [] : [led('Remark:', leg.remark)]),
+      verdictSection(assessment, first),
+      titleBlock(assessment, options, sheet.count),
+      section('cautions', 'Cautions', [points(CAUTIONS)]),
+      rankedSection(assessment),
+      ...(others.length === 0 ? [] : [section('drawings', 'Drawings', [{ kind: 'pictures', pictures: others }])]),
+      chartsSection(assessment, options.pictures),
+      casesSection(assessment),
+      footSection(assessment),
+      measureSection(assessment),
+      sheet.specification,
+      assumptionsSection(assessment),
+      chainsSection(assessment, chosen, sheet),
+      sheet.steps,
+      sheet.values,
+      sheet.sources,
+      ...notEvaluatedBlocks(assessment, checkNamed),
+    ],
+  }
+}
+
+/** Checks whose calculation stands in a short report. */
+const LEAST_DECISIVE = 12
+const decisive = ({ checks }: Assessment) => checks.filter((check, i) => i < LEAST_DECISIVE || standing(check) !== 'holds')
+
+/** The first screen: does it hold, what fails first, what to change. */
+function verdictSection(assessment: Assessment, drawing: Picture | undefined): Block {
+  const { governing } = assessment
+  const tone = assessment.passes ? (assessment.meetsTarget ? 'holds' : 'short') : standing(governing)
+  return section('verdict', 'Verdict', [
+    { kind: 'text', text: verdictText(assessment), tone },
+    text(governing.sentence),
+    ...(drawing === undefined ? [] : [{ kind: 'picture', ...drawing } as const]),
+    led('What to change:', `${governing.remedy}.`),
+    text(priorsText(assessment)),
+  ])
+}
+
+/** What the sheet is for, and room to sign it. */
+const titleBlock = ({ leg }: Assessment, { date = '', by = '', checkedBy = '' }: ReportOptions, count: number): Block =>
+  section('title-block', 'Title block', [
+    facts('Title block', [
+      ['Leg', leg.name],
+      ['Specification', `layout ${DOCUMENT_VERSION}, SHA-256 ${specificationHash(leg)}`],
+      ['Calculated with', `limbwright ${LIBRARY_VERSION}; ${count} distinct steps`],
+      ['Date', date],
+      ['Calculated by', by],
+      ['Checked by', checkedBy],
+    ]),
+  ])
+
+function chartsSection(assessment: Assessment, pictures: readonly ReportPicture[] | undefined): Block {
+  const charts = pictures ?? reportCharts(assessment).map((one) => ({ ...one, svg: undefined }))
+  return section('charts', 'Charts', [
+    ...(charts.every(({ svg }) => svg === undefined)
+      ? [
+          text(
+            'The charts are not drawn in this copy of the report; the tables hold their numbers. Drawn charts need the packages vega and vega-lite.',
+          ),
+        ]
+      : []),
+    {
+      kind: 'pictures',
+      pictures: charts.map(({ id, chart, svg }) => ({
+        id: `chart-${id}`,
+        title: chart.title,
+        description: chart.description,
+        svg,
+        table: chartTable(chart),
+      })),
+    },
+  ])
+}

@@ -1,0 +1,117 @@
+import type { Source } from '../../formula/index.js'
+import type { Kind } from '../../units/index.js'
+import type { CheckFindings } from '../assess/findings.js'
+import { keyOfResult, recordedOf } from '../assess/recorded.js'
+import type { Assessment, CheckResult } from '../result.js'
+import { type Calculation, type Cell, SheetMaker } from '../run/index.js'
+import { capital } from './amounts.js'
+import { type Block, type Piece, points, section, table, text } from './blocks.js'
+import { EVIDENCE } from './content.js'
+import { Numbering } from './numbering.js'
+import { Origins, type ValueRow } from './origins.js'
+import { Sources } from './sources.js'
+import { References } from './step-cells.js'
+import { stepsSection } from './steps-section.js'
+
+/** The numbered calculation behind an assessment. */
+export interface NumberedSheet {
+  /** A side of a check with the reference of the step that made it. */
+  side(check: CheckResult, side: 'demand' | 'capacity'): readonly Piece[]
+  readonly steps: Block
+  readonly specification: Block
+  readonly values: Block
+  readonly sources: Block
+  /** Distinct steps. */
+  readonly count: number
+  /** Numbers whose origin is not on the sheet. */
+  readonly gaps: number
+}
+
+/** Numbers the steps of some checks of an assessment, each distinct one once, and gives every value its reference. */
+export function numberedSheet(assessment: Assessment, chosen: readonly CheckResult[]): NumberedSheet {
+  const { calculation, checks } = recordedOf(assessment)
+  const found = new Map(checks.map((each) => [each.key, each]))
+  const ranked = chosen.flatMap((check) => found.get(keyOfResult(check)) ?? [])
+  const maker = new SheetMaker(calculation as unknown as Calculation<never>)
+  const numbering = new Numbering(maker, ranked.flatMap(sidesOf))
+  const origins = new Origins(assessment.leg, numbering.sheet, maker)
+  const references = new References(numbering, origins)
+  const side = (check: CheckResult, which: 'demand' | 'capacity'): readonly Piece[] => {
+    const { si, kind } = check[which]
+    const cell = found.get(keyOfResult(check))?.findings[0]?.comparison[which]
+    const link = cell === undefined ? undefined : maker.sheet([cell]).results[0]?.from
+    return references.number(si, kind as Kind, link)
+  }
+  // References to fields, tables and constants are made while the steps are written.
+  const sides = new Map(chosen.map((check) => [check, { demand: side(check, 'demand'), capacity: side(check, 'capacity') }]))
+  const sources = new Sources()
+  const steps = stepsSection(numbering.groups, references, sources)
+  return {
+    side: (check, which) => (sides.get(check) as { readonly demand: readonly Piece[]; readonly capacity: readonly Piece[] })[which],
+    steps,
+    specification: specificationSection(assessment, origins),
+    values: valuesSection(origins, sources),
+    sources: sources.section(),
+    count: numbering.groups.reduce((sum, group) => sum + group.steps.length, 0),
+    gaps: numbering.sheet.gaps.length,
+  }
+}
+
+const sidesOf = ({ findings: [hardest] }: CheckFindings): Cell[] =>
+  hardest === undefined ? [] : [hardest.comparison.demand, hardest.comparison.capacity]
+
+/** The specification as it was given, with what was filled in. */
+function specificationSection({ leg }: Assessment, { fields }: Origins): Block {
+  const filled = fields.filter((field) => field.filled !== undefined).length
+  return section('specification', 'Specification', [
+    text(`Fields as they were given, ${fields.length - filled} of ${fields.length}; the others were filled in, each with its reason.`),
+    table(
+      'Every field of the specification with its value',
+      ['no.', 'field', 'value', 'given, or why it was filled in'],
+      fields.map(({ ref, name, value, filled: why }) => [ref, name, value, why === undefined ? 'given' : reason(why)]),
+      fields.map(({ ref }) => ({ id: ref })),
+    ),
+    ...(leg.remark === undefined ? [] : []),
+  ])
+}
+
+const reason = ({ level, where }: Source): string => `${where} (${EVIDENCE[level] ?? level})`
+
+/** Values of tables and materials, and constants of the model, which steps refer to. */
+function valuesSection({ tables, constants }: Origins, sources: Sources): Block {
+  const list = (caption: string, rows: readonly ValueRow[]) =>
+    table(
+      caption,
+      ['no.', 'value of', 'value', 'source'],
+      rows.map(({ ref, name, value, source }) => [ref, name, value, typeof source === 'string' ? source : sources.of([source])]),
+      rows.map(({ ref }) => ({ id: ref })),
+    )
+  return section('values', 'Values of tables, and constants', [
+    section('tables', 'Materials, threads and other tables', [list('Values of tables that steps refer to', tables)]),
+    section('constants', 'Constants of the model', [list('Constants that steps refer to', constants)]),
+  ])
+}
+
+/** Assumptions of the model as a whole. Those of each formula stand with its steps. */
+export const assumptionsSection = ({ requiredReserve }: Assessment): Block =>
+  section('assumptions', 'Assumptions', [
+    points([
+      `Reserve is capacity over demand. The required reserve is ${requiredReserve}, or less where a check lists a lower one.`,
+      'Temperatures are compared as rises above the air.',
+      'Every uncertain value is at its typical value. The range of a reserve has every uncertain value at the end that is unfavourable for this check, and at the end that is favourable.',
+      'Links are rigid uniform rods, and the body moves at constant speed. In a hop and a drop only the weight of the links counts.',
+      'The frame that the cord pulls on is rigid, so that changes of tension with temperature are upper bounds.',
+      'Each motor heats its own plate; the other motors do not warm it.',
+      'What was filled in stands beside the given fields with its reason. What a formula assumes, and where it is valid, stands with its steps.',
+    ]),
+  ])
+
+/** Checks that were not evaluated, in words. */
+export const notEvaluatedBlocks = ({ notEvaluated }: Assessment, nameOfCheck: (id: string) => string): Block[] =>
+  notEvaluated.length === 0
+    ? []
+    : [
+        section('not-evaluated', 'Checks not evaluated', [
+          points(notEvaluated.map(({ id, why }) => `${capital(nameOfCheck(id))}: ${why}.`)),
+        ]),
+      ]

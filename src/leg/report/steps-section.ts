@@ -1,0 +1,140 @@
+import type { AnyFormula } from '../../formula/index.js'
+import { brokenStatements } from '../../formula/index.js'
+import { kindWords } from '../../units/index.js'
+import { capital, remarkWords } from './amounts.js'
+import { type Block, type Marks, type Piece, plainWords, points, section, small, table, text, type Words } from './blocks.js'
+import { equationWords } from './equation-words.js'
+import type { NumberedStep, StepGroup } from './numbering.js'
+import { placesText } from './places.js'
+import type { Sources } from './sources.js'
+import { type Column, inputColumns, type References, resultColumns } from './step-cells.js'
+
+/** Fewer steps than this stand as lines, more as a table. */
+const LEAST_ROWS = 3
+/** A table of more columns than this stands on its side. */
+const MOST_COLUMNS = 8
+
+/** Title of a formula in words. */
+export const titleOf = ({ id }: AnyFormula): string => kindWords(id.slice(id.indexOf('.') + 1))
+
+/** Every distinct step of the calculation, by formula. */
+export const stepsSection = (groups: readonly StepGroup[], references: References, sources: Sources): Block =>
+  section('steps', 'Calculation steps', [
+    text(
+      'Each step stands once. A number in brackets behind a value leads to where it comes from: F to a field of the specification, T to a value of a table, C to a constant, Q to a source, the others to a step. A minus before it takes the value with the other sign. Results that nothing reads are left out. Equations take angles in radians and temperatures in kelvin.',
+    ),
+    ...groups.map((group) => groupBlock(group, references, sources)),
+  ])
+
+function groupBlock({ number, formula, steps }: StepGroup, references: References, sources: Sources): Block {
+  const used = new Set(steps.flatMap((step) => [...step.used]))
+  const shown = (columns: readonly Column[]): Shown[] => columns.map(({ name, cell }) => ({ name, cells: steps.map(cell) }))
+  const inputs = shown(inputColumns(formula, references)).filter(({ cells }) => cells.some((cell) => cell.length > 0))
+  const own = `${number} ${capital(titleOf(formula))}`
+  return section(`f${number}`, own, [
+    ...headOf(formula, sources),
+    ...bodyOf(own, steps, inputs, shown(resultColumns(formula, used))),
+    ...notesOf(formula, steps),
+  ])
+}
+
+/** A column with its cells, step by step. */
+interface Shown {
+  readonly name: string
+  readonly cells: readonly Words[]
+}
+
+/** Equation, assumptions, validity and source of a formula. */
+function headOf(formula: AnyFormula, sources: Sources): Block[] {
+  const { equation: line } = formula as unknown as { readonly equation?: string }
+  const { equation, inputs, output, assumes = [], valid = {}, source } = formula.def
+  if (line !== undefined)
+    return [text([{ text: equationWords(`result = ${line}`, new Set(Object.keys(inputs)), titleOf(formula)), code: true }])]
+  const names = new Set([...Object.keys(inputs), ...(typeof output === 'string' ? [] : Object.keys(output))])
+  const lines = equation?.map((each) => equationWords(each, names, titleOf(formula)))
+  const words = [
+    ...(assumes.length === 0 ? [] : [`Assumes: ${said(assumes)}.`]),
+    ...(Object.keys(valid).length === 0 ? [] : [`Valid for: ${said(Object.keys(valid))}.`]),
+  ]
+  return [
+    text(
+      lines === undefined
+        ? `No equation in closed form: the function ${titleOf(formula)} of the module ${formula.id.split('.')[0]} finds it in steps of its own.`
+        : lines.flatMap((each, i): Piece[] => [i === 0 ? '' : '; ', { text: each, code: true }]),
+    ),
+    small([words.length === 0 ? '' : `${words.join(' ')} `, 'Source: ', ...sources.of(source), '.']),
+  ]
+}
+
+/** Statements of a record; the names of the code in them become words. */
+const said = (statements: readonly string[]): string => remarkWords(statements.join('; '))
+
+function bodyOf(caption: string, steps: readonly NumberedStep[], inputs: readonly Shown[], results: readonly Shown[]): Block[] {
+  if (steps.length === 1) return [points(steps.map((step, i) => lineOf(step, i, inputs, results)))]
+  const same = ({ cells }: Shown) => cells.every((cell) => plainWords(cell) === plainWords(cells[0] as Words))
+  const common = inputs.filter(same)
+  const own = inputs.filter((column) => !same(column))
+  const head: Block[] =
+    common.length === 0
+      ? []
+      : [
+          text([
+            'In all: ',
+            ...common.flatMap(({ name, cells }, i): Piece[] => [`${i === 0 ? '' : ', '}${name} `, ...pieces(cells[0] as Words)]),
+          ]),
+        ]
+  const columns = [...own, ...results]
+  if (steps.length < LEAST_ROWS || columns.length > MOST_COLUMNS)
+    return [...head, points(steps.map((step, i) => lineOf(step, i, own, results)))]
+  return [
+    ...head,
+    table(
+      caption,
+      ['step', 'for', ...own.map(({ name }) => name), ...results.map(({ name }) => `= ${name}`)],
+      steps.map((step, i) => [step.number, placesText(step.places), ...columns.map(({ cells }) => cells[i])]),
+      steps.map(({ number, places }): Marks => ({ id: `s${number}`, ...jointOf(places) })),
+    ),
+  ]
+}
+
+/** A step as a line: its results, and what they come from. */
+function lineOf(step: NumberedStep, i: number, inputs: readonly Shown[], results: readonly Shown[]): Words {
+  const place = placesText(step.places)
+  const named = (columns: readonly Shown[], single: boolean): Piece[] =>
+    columns
+      .filter(({ cells }) => (cells[i] as Words).length > 0)
+      .flatMap(({ name, cells }, k): Piece[] => [`${k === 0 ? '' : ', '}${single ? '' : `${name} `}`, ...pieces(cells[i] as Words)])
+  const from = named(inputs, false)
+  return [
+    { text: step.number, id: `s${step.number}` },
+    place === '' ? ': ' : ` (${place}): `,
+    ...named(results, results.length === 1 && results[0]?.name === 'result'),
+    ...(from.length === 0 ? [] : [' ← ', ...from]),
+  ]
+}
+
+const pieces = (words: Words): readonly Piece[] => (typeof words === 'string' ? [words] : words)
+
+/** The joint of a step that belongs to one. */
+function jointOf(places: NumberedStep['places']): Pick<Marks, 'joint'> {
+  const joints = new Set(places.map(({ joint }) => joint))
+  const [joint] = joints
+  return joints.size === 1 && joint !== undefined ? { joint } : {}
+}
+
+/** Limits of validity that steps break. */
+function notesOf(formula: AnyFormula, steps: readonly NumberedStep[]): Block[] {
+  const broken = new Map<string, string[]>()
+  for (const { number, step } of steps)
+    for (const statement of brokenStatements(formula, step.x, step.y)) broken.set(statement, [...(broken.get(statement) ?? []), number])
+  return broken.size === 0
+    ? []
+    : [
+        points(
+          [...broken].map(([statement, numbers]) => [
+            { text: 'Outside its validity', strong: true },
+            ` in ${numbers.join(', ')}: ${remarkWords(statement)}.`,
+          ]),
+        ),
+      ]
+}
