@@ -2,17 +2,21 @@ import { driveResonance, reflectedInertia } from '../capstan/index.js'
 import {
   type AngleErrorSource,
   cantileverToe,
+  type DriveCoupling,
+  driveCoupling,
   eccentricityError,
   encoderStep,
   type FootErrorLine,
   footError,
   footStiffness,
+  fourBarKneePose,
   threeJointLeg,
   type Vector3,
 } from '../kinematics/index.js'
 import { boxSection, boxTorsionalRigidity } from '../structures/index.js'
 import { Quantity } from '../units/index.js'
 import { boxOf, driveOf, JOINTS, type Joint, motorOf, type Prepared, toesOf } from './numbers.js'
+import { kneeLinkage, rodOf } from './parts/transmission/through-hip/fields.js'
 import { legInertia } from './plans/control-gains.js'
 import { poseOf } from './pose.js'
 import { caseState } from './what-if.js'
@@ -50,6 +54,8 @@ export function footResult(leg: Prepared): FootResult {
   const beams = { upperLink: beam(leg, 'upper'), lowerLink: beam(leg, 'lower') }
   const weight = standingLoad(x.robot.mass, x.robot.legs)
   const at = { sidewaysHip: angle(angles[0]), hip: angle(angles[1]), knee: angle(angles[2]) }
+  const coupling = couplingOf(leg)
+  const coupled = coupling === undefined ? {} : { coupling }
   // A drive that slips at walking torque holds nothing in place.
   const slips = JOINTS.some((joint) => walk.joints[joint].drive.stiffness <= 0)
   const stiff: ReturnType<typeof footStiffness> = slips
@@ -61,6 +67,7 @@ export function footResult(leg: Prepared): FootResult {
           hip: new Quantity(walk.joints.hip.drive.stiffness, 'torsionalStiffness'),
           knee: new Quantity(walk.joints.knee.drive.stiffness, 'torsionalStiffness'),
         },
+        ...coupled,
         groundReaction: { x: force(0), y: force(0), z: force(weight) },
         ...beams,
       })
@@ -68,16 +75,17 @@ export function footResult(leg: Prepared): FootResult {
     encoderStep.si({ countsPerTurn: motorOf(x, joint).encoderCounts, turnsPerJointTurn: leg.drives[joint].ratio }).worstError
   const both = (name: string, of: (joint: Joint) => number): AngleErrorSource => ({
     name,
-    at: 'joint',
+    at: coupling === undefined ? 'joint' : 'actuator',
     sidewaysHip: angle(0),
     hip: angle(of('hip')),
     knee: angle(of('knee')),
   })
   const error = footError(kinematic, {
     angles: at,
+    ...coupled,
     sources: [
       both('cord windup at walking torque', (joint) => walk.joints[joint].drive.windup),
-      both('windup that friction keeps when the torque is gone', (joint) => keptWindup(leg, joint, walk.joints[joint].motion.torque)),
+      both('windup that friction keeps when the torque is gone', (joint) => keptWindup(leg, joint, walk.joints[joint].drum.torque)),
       both('encoder rounding', step),
       both('encoder accuracy over a turn', (joint) => motorOf(x, joint).encoderAccuracy / leg.drives[joint].ratio),
       both('drum out of true', (joint) => {
@@ -91,7 +99,7 @@ export function footResult(leg: Prepared): FootResult {
   const resonanceOf = (joint: Joint) =>
     driveResonance.si({
       stiffness: Math.max(walk.joints[joint].drive.stiffness, 1e-9),
-      loadInertia: legInertia(leg, joint),
+      loadInertia: legInertia(leg, joint) / (joint === 'knee' ? kneeRatio(leg, angles[2]) ** 2 : 1),
       reflectedInertia: reflectedInertia.si({ rotorInertia: motorOf(x, joint).rotorInertia, ratio: leg.drives[joint].ratio }),
     })
   const resonances = { hip: resonanceOf('hip'), knee: resonanceOf('knee') }
@@ -116,6 +124,30 @@ function sidewaysStiffness({ x: { joints } }: Prepared): number {
 }
 /** Stiffer than any drive by far, N m/rad. */
 const RIGID = 1e9
+
+/** How the drums of both drives turn with the joints; absent where each turns with its own. */
+function couplingOf({ x }: Prepared): DriveCoupling | undefined {
+  const rod = rodOf(x)
+  if (rod === undefined) return undefined
+  const { lowest, highest } = x.joints.knee.range
+  const rockerAngle = rod.rockerAngle + (lowest + highest) / 2
+  const pose = fourBarKneePose.si({ ...kneeLinkage(x), kneeAngle: 0 })
+  return driveCoupling({
+    knee: 'fourBar',
+    fourBar: {
+      crank: length(rod.crank),
+      coupler: length(rod.rod),
+      rocker: length(rod.rocker),
+      ground: length(x.links.upper.length),
+      rockerAngleAtStraightKnee: angle(rod.rockerAngle),
+      crankAngleAtStraightKnee: angle(pose.state === 'apart' ? rockerAngle : pose.crankAngle),
+    },
+  })
+}
+
+/** Turns of the knee's drum for one of the knee, at a knee angle. */
+const kneeRatio = ({ x }: Prepared, kneeAngle: number): number =>
+  rodOf(x) === undefined ? 1 : fourBarKneePose.si({ ...kneeLinkage(x), kneeAngle }).ratio
 
 /** Movement of the foot along z only. */
 const upright = (z: number) => ({ x: length(0), y: length(0), z: length(z) })

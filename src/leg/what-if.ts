@@ -6,7 +6,7 @@ import { retightened } from './parts/bolts/fields.js'
 import { preload as boltPreload } from './parts/bolts/values.js'
 import { airTemperature, day, days, season, stallTime, surroundings, walkingTime as walkedPerDay, wind } from './parts/load/fields.js'
 import { cycles, duration } from './parts/load/values.js'
-import { footForce, type JointMotion, jointMotion, stride, stroke } from './parts/motion/values.js'
+import { driveMotion, footForce, type JointMotion, jointMotion, stride, stroke } from './parts/motion/values.js'
 import { heat } from './parts/motors/heat.js'
 import {
   geometry,
@@ -80,6 +80,8 @@ const driveIn = (calculation: LegCalculation, id: CaseId, joint: Joint) => {
   const where = at(calculation, { joint, event, air, age })
   return {
     motion: calculation.get(jointMotion, where as never),
+    /** The same at the drum of its drive. */
+    drum: calculation.get(driveMotion, where as never),
     drive: driveAtPlace(calculation, where),
     heat: calculation.get(heat, where as never),
   }
@@ -154,11 +156,11 @@ export function heatAt(leg: Prepared, { joint, motion, air, wind: speed, heating
     ...(heldFor === undefined ? [] : [[stallTime, heldFor] as const]),
   ] as const
   for (const [leaf, x] of leaves) calculation.set(leaf as typeof airTemperature, here, x)
-  calculation.pin(jointMotion, here, motion)
+  calculation.pin(driveMotion, here, motion)
   try {
     return calculation.get(heat, here)
   } finally {
-    calculation.unpin(jointMotion, here)
+    calculation.unpin(driveMotion, here)
     for (const [leaf] of leaves) calculation.restore(calculation.cell(leaf as typeof airTemperature, here))
   }
 }

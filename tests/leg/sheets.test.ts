@@ -4,15 +4,19 @@ import { catalogue } from '../../src/catalogue/index.js'
 import type { AnyFormula } from '../../src/formula/index.js'
 import { compare, comparisonsOf } from '../../src/leg/assess/compare.js'
 import { calculationOf } from '../../src/leg/calculation.js'
-import { CASE_IDS, describeLeg, legNumbers } from '../../src/leg/index.js'
+import { CASE_IDS, describeLeg, legNumbers, withFields } from '../../src/leg/index.js'
 import { CHECKS } from '../../src/leg/parts/index.js'
 import { strideLoads } from '../../src/leg/parts/motion/stride.js'
 import { type Calculation, SheetMaker } from '../../src/leg/run/index.js'
 import { workAgain } from './run/second-reader.js'
 
-const legs = ['mudflat-leg-first', 'mudflat-leg-revised'].map(
-  (name) => [name, legNumbers(describeLeg(readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8')))] as const,
-)
+const read = (name: string) => describeLeg(readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8'))
+// A four-bar whose links are all of different lengths: of a parallelogram, torques of knee and drum are the same number.
+const fourBar = withFields(read('heath-leg-first'), { 'joints.knee.through.rocker': '30 mm', 'joints.knee.through.rod': '157 mm' })
+const legs = [
+  ...['mudflat-leg-first', 'mudflat-leg-revised'].map((name) => [name, legNumbers(read(name))] as const),
+  ['a knee driven by a four-bar', legNumbers(fourBar)] as const,
+]
 const formulas = new Map<string, AnyFormula>([...catalogue, [strideLoads.id, strideLoads as unknown as AnyFormula]])
 
 /** Constants that the materials' own functions write. */

@@ -23,7 +23,16 @@ function joints({ joints: { sidewaysHip, hip, knee }, plates }: LegData, report:
   }
   for (const [name, joint] of Object.entries({ sidewaysHip, hip, knee }))
     if (joint?.parallel !== undefined) report(`joints.${name}.parallel`, 'a spring', 'leave it out')
-  if (knee.through !== undefined) report('joints.knee.through', knee.through.kind, "the knee's motor must sit on the upper link")
+  const { through } = knee
+  if (through !== undefined && through.kind !== 'rod')
+    report('joints.knee.through.kind', through.kind, 'only a rod drives the knee from the hip axis')
+  if (through?.kind === 'rod') {
+    if (through.planeOffset.si !== 0)
+      report('joints.knee.through.planeOffset', through.planeOffset, 'the rod must be in the plane of the links')
+    if (through.pin === undefined) report('joints.knee.through.pin', 'missing', 'the rod must have a pin at each end')
+    if (through.crankBearing !== undefined)
+      report('joints.knee.through.crankBearing', through.crankBearing, 'the rod must turn on its pins')
+  }
   for (const [name, { bolts }] of Object.entries(plates))
     if (bolts !== undefined && name !== hip.plate)
       report(`plates.${name}.bolts`, bolts, 'only the plate of the hip may have bolts of its own')

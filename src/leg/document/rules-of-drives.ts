@@ -1,3 +1,4 @@
+import { fourBarDeadPoint } from '../../kinematics/index.js'
 import type { Quantity } from '../../units/index.js'
 import { below, millimetres, notAbove, type PartlyLeg, type Report } from './partly.js'
 
@@ -134,5 +135,26 @@ function throughRules(data: PartlyLeg, report: Report): void {
       'joints.knee.through.rod',
       rod,
       `must close with crank, rocker and upper link: the longest of the four (${millimetres(longest)}) must be shorter than the others together`,
+    )
+  if (knee?.range?.lowest === undefined || knee.range.highest === undefined || through.rockerAngle === undefined) return
+  const { lowest, highest } = knee.range
+  const { margin, kneeAngle, state } = fourBarDeadPoint.si({
+    ground: link.si,
+    crank: crank.si,
+    coupler: rod.si,
+    rocker: rocker.si,
+    rockerAngleAtStraightKnee: through.rockerAngle.si,
+    crankSide: Math.sin(through.rockerAngle.si + (lowest.si + highest.si) / 2) >= 0 ? 'positive' : 'negative',
+    kneeLowest: lowest.si,
+    kneeHighest: highest.si,
+  })
+  const degrees = (x: number) => `${Number(((x * 180) / Math.PI).toPrecision(4))} deg`
+  if (state === 'apart')
+    report('joints.knee.through.rod', rod, `must reach the rocker at every angle of the knee; at ${lowest} it does not`)
+  else if (margin === 0)
+    report(
+      'joints.knee.through.rockerAngle',
+      through.rockerAngle,
+      `must keep the knee away from dead points: at ${degrees(kneeAngle)} ${state === 'crankDeadPoint' ? 'crank' : 'rocker'} and rod are in line`,
     )
 }

@@ -1,7 +1,8 @@
 import { amountText } from '../assess/sentence.js'
 import { calculationOf, type LegCalculation, placeOf } from '../calculation.js'
 import { type CaseId, LOAD_CASES } from '../cases/events.js'
-import { legNumbers, type Prepared, prepare } from '../numbers.js'
+import { type Prepared, prepare } from '../numbers.js'
+import { planNumbers } from '../plans/bench.js'
 import { reserveText } from '../report/content.js'
 import { strideOf } from '../report/gait-points.js'
 import type { Assessment, CheckResult } from '../result.js'
@@ -17,7 +18,7 @@ export class Facts {
   readonly #strides: { [G in 'walk' | 'trot']?: ReturnType<typeof strideOf> } = {}
 
   constructor(readonly assessment: Assessment) {
-    this.leg = prepare(legNumbers(assessment.leg))
+    this.leg = prepare(planNumbers(assessment.leg))
     this.calculation = calculationOf(this.leg.x)
     this.leg.kept.calculation = this.calculation
   }

@@ -15,11 +15,14 @@ import { supplyChecks } from './supply/checks.js'
 import { anchorChecks } from './transmission/cord/anchor.js'
 import { cordChecks } from './transmission/cord/checks.js'
 import { drumChecks } from './transmission/cord/drum.js'
+import { rodChecks } from './transmission/through-hip/checks.js'
+import { rodOf } from './transmission/through-hip/fields.js'
 
 const noCord = (x: LegNumbers, joint: Joint) => (hasCord(x, joint) ? undefined : `the ${joint} is not driven by cord`)
 const noPin = (x: LegNumbers, joint: Joint) => (x.joints[joint].pin === undefined ? `the ${joint} has no pin` : undefined)
 const noBoss = (x: LegNumbers, joint: Joint) =>
   noPin(x, joint) ?? (x.joints[joint].boss === undefined ? `the ${joint} has no boss` : undefined)
+const noRod = (x: LegNumbers) => (rodOf(x) === undefined ? 'no rod drives the knee' : undefined)
 const noShaft = (x: LegNumbers) => (x.joints.hip.shaft === undefined ? 'the hip has no shaft' : undefined)
 
 /** Every check, by part: the one list that names all parts. */
@@ -27,6 +30,7 @@ export const CHECKS: readonly Check[] = [
   ...ofPart(cordChecks, noCord),
   ...ofPart(drumChecks, noCord),
   ...ofPart(anchorChecks, noCord),
+  ...ofPart(rodChecks, noRod),
   ...ofPart(pinChecks, noPin),
   ...ofPart(bossChecks, noBoss),
   ...boltChecks,

@@ -1,7 +1,7 @@
 import { pulleyGeometry } from '../../capstan/index.js'
-import { Quantity } from '../../units/index.js'
+import { InputError, Quantity, show } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
-import { driveOf, type Joint, legNumbers, type Prepared, prepare, rangeOf } from '../numbers.js'
+import { driveOf, type Joint, type LegNumbers, legNumbers, type Prepared, prepare, rangeOf } from '../numbers.js'
 
 /** A value the plan needs and the specification does not hold. */
 export interface Assumed {
@@ -25,7 +25,21 @@ export interface BenchDrive {
 }
 
 /** The leg's numbers with materials looked up, as every plan starts from. */
-export const benchLeg = (leg: Leg): Prepared => prepare(legNumbers(leg))
+export const benchLeg = (leg: Leg): Prepared => prepare(planNumbers(leg))
+
+/** The numbers of a leg that plans can be made for. Throws an `InputError` for a knee that is driven through the hip. */
+export function planNumbers(leg: Leg): LegNumbers {
+  const x = legNumbers(leg)
+  const { through } = x.joints.knee
+  if (through === undefined) return x
+  throw new InputError('plan', [
+    {
+      path: 'joints.knee.through',
+      given: show(through.kind),
+      accepts: 'is not in plans and drawings yet: they are for a motor that turns its own joint; the assessment holds for this leg',
+    },
+  ])
+}
 
 /** Arcs and spans of one drive. */
 export function benchDrive(leg: Prepared, joint: Joint): BenchDrive {

@@ -4,24 +4,12 @@ import type { Leg } from '../document/describe.js'
 import { standingLoad, uprightCompliance } from '../foot-result.js'
 import { headerOf } from '../learning/logs.js'
 import { COLUMNS, type MeasurementId } from '../learning/measurements.js'
-import {
-  airNamed,
-  driveOf,
-  type End,
-  hasCord,
-  JOINTS,
-  type Joint,
-  type LegNumbers,
-  legNumbers,
-  motorOf,
-  type Prepared,
-  prepare,
-} from '../numbers.js'
+import { airNamed, driveOf, type End, hasCord, JOINTS, type Joint, type LegNumbers, motorOf, type Prepared, prepare } from '../numbers.js'
 import { retentionIn } from '../parts/transmission/cord/fields.js'
 import { sure } from '../ranges.js'
 import { CAUTIONS } from '../report/content.js'
 import { caseState, driveAt, heatAt } from '../what-if.js'
-import { angle, benchDrive, force, length, ratio } from './bench.js'
+import { angle, benchDrive, force, length, planNumbers, ratio } from './bench.js'
 import { informationOf } from './information.js'
 import { displayed } from './show.js'
 import { standPage } from './stand-text.js'
@@ -73,7 +61,7 @@ const TEST_WRAP = Math.PI
  * through its range.
  */
 export function standPlan(leg: Leg): StandPlan {
-  const x = legNumbers(leg)
+  const x = planNumbers(leg)
   const at = (end: End) => prepare(x, end)
   const ends = [at('pessimistic'), at('typical'), at('optimistic')] as const
   const measurements = [

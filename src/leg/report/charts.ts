@@ -28,7 +28,8 @@ export function reportCharts(assessment: Assessment): readonly ReportChart[] {
   return [
     { id: 'reserves', chart: reserveChart(assessment) },
     { id: 'moves', chart: tornado(assessment) },
-    { id: 'torque-speed', chart: torqueSpeed(leg) },
+    // A knee that is driven through the hip has no such points yet.
+    ...(leg.x.joints.knee.through === undefined ? [{ id: 'torque-speed', chart: torqueSpeed(leg) }] : []),
     { id: 'stall', chart: stallTemperatures(leg) },
     { id: 'pretension', chart: pretensionOverTime(leg) },
     { id: 'clamp', chart: clampOverSeason(leg) },
@@ -142,7 +143,7 @@ function stallTemperatures(leg: Prepared): Chart {
       const time = stallTime * (i / STALL_POINTS) ** 2
       const heat = heatAt(leg, {
         joint,
-        motion: state.joints[joint].motion,
+        motion: state.joints[joint].drum,
         air: hotAir,
         wind: 0,
         heating: 'held',
@@ -197,7 +198,7 @@ function pretensionOverTime(leg: Prepared): Chart {
       })),
       ...JOINTS.map((joint) => {
         const { slackTorque, pretension } = walk.joints[joint].drive
-        const needed = (Math.abs(walk.joints[joint].motion.torque) * pretension) / slackTorque
+        const needed = (Math.abs(walk.joints[joint].drum.torque) * pretension) / slackTorque
         return { name: `${joint}: walking needs`, points: [0, 12].map((months) => [months, Number(needed.toFixed(3))] as const) }
       }),
     ],

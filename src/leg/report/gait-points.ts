@@ -74,6 +74,8 @@ export function strideOf(leg: Prepared, id: 'walk' | 'trot'): ReturnType<typeof 
 
 /** Speed and torque at each motor's shaft over strides of walk and trot; a gait that the leg cannot follow is left out. */
 export function gaitClouds(leg: Prepared): readonly GaitCloud[] {
+  // The points of a knee that is driven through the hip are those of drums, which the path of joints does not give.
+  if (leg.x.joints.knee.through !== undefined) return []
   return (['walk', 'trot'] as const).flatMap((id) => {
     const stride = strideOf(leg, id)
     if (!stride.walkable) return []

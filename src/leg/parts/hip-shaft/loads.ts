@@ -1,7 +1,9 @@
 import { line, value } from '../../run/index.js'
 import { sidewaysFrom, sidewaysTo } from '../joints/fields.js'
-import { footForce, hipOf } from '../motion/values.js'
+import { hipOf, kneeOf } from '../motion/instances.js'
+import { footForce, pinLoad } from '../motion/values.js'
 import { shaftForce } from '../transmission/cord/values.js'
+import { linkage } from '../transmission/through-hip/fields.js'
 import * as shaft from './fields.js'
 
 const leaning = line(
@@ -30,9 +32,16 @@ const levered = line(
 export const thrust = value('shaft.thrust', ['leg', 'event'], (use) =>
   use.run(leaning, { force: use(footForce), from: use(sidewaysFrom), to: use(sidewaysTo) }),
 )
-/** Force of cord and foot on the hip shaft. */
-export const shaftLoad = value('shaft.load', ['leg', 'event', 'air', 'age'], (use, at) =>
-  use.run(together, { shaftForce: use.at(shaftForce, { joint: hipOf(use, at.leg) }), footForce: use(footForce) }),
+const ofBoth = line('force of both cords', { hip: 'force', knee: 'force' }, 'force', 'hip + knee', (x) => x.hip + x.knee)
+/** Force of cords on the hip shaft: of the hip's, and of the knee's where its drum sits on the hip axis too. */
+const cordsOnShaft = value('shaft.cords', ['leg', 'event', 'air', 'age'], (use, at) => {
+  const hip = use.at(shaftForce, { joint: hipOf(use, at.leg) })
+  if (use(linkage) === undefined) return hip
+  return use.run(ofBoth, { hip, knee: use.at(shaftForce, { joint: kneeOf(use, at.leg) }) })
+})
+/** Force of cords and links on the hip shaft. Crank and upper link press on it against each other, which the force at the knee pin holds. */
+export const shaftLoad = value('shaft.load', ['leg', 'event', 'air', 'age'], (use) =>
+  use.run(together, { shaftForce: use(cordsOnShaft), footForce: use(pinLoad) }),
 )
 /** Load of the nearer bearing. Of an overhung leg it is more than the whole load. */
 export const nearerLoad = value('shaft.nearerLoad', ['leg', 'event', 'air', 'age'], (use) =>

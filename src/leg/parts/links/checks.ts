@@ -4,8 +4,10 @@ import { line, type Of, type Use, value } from '../../run/index.js'
 import { airTemperature, moment } from '../load/fields.js'
 import { cycles, duration } from '../load/values.js'
 import { allowableStress } from '../materials/values.js'
-import { hipOf, kneeOf, stride } from '../motion/values.js'
+import { hipOf, kneeOf } from '../motion/instances.js'
+import { jointLoad, stride } from '../motion/values.js'
 import { load } from '../transmission/cord/values.js'
+import { linkage } from '../transmission/through-hip/fields.js'
 import * as link from './fields.js'
 
 const larger = line('larger joint torque', { hip: 'torque', knee: 'torque' }, 'torque', 'max(knee, hip)', (x) => Math.max(x.knee, x.hip))
@@ -19,8 +21,11 @@ const legOf = (use: Use<'link' | 'event'>): Of<'leg'> => use.all('leg')[0] as Of
 /** Moment that a link carries: the upper link the hip torque at its root and the knee torque at its end, the lower link the knee torque. */
 const bendingMoment = value('link.moment', ['link', 'event'], (use, at) => {
   const leg = legOf(use)
-  const knee = use.at(load, { joint: kneeOf(use, leg) })
-  return use.nameOf('link', at.link) === 'lower' ? knee : use.run(larger, { hip: use.at(load, { joint: hipOf(use, leg) }), knee })
+  const knee = use.at(jointLoad, { joint: kneeOf(use, leg) })
+  if (use.nameOf('link', at.link) === 'lower') return knee
+  const hip = use.at(load, { joint: hipOf(use, leg) })
+  // A rod carries the knee's torque past the upper link, which then bears that of the hip's drum.
+  return use(linkage) === undefined ? use.run(larger, { hip, knee }) : hip
 })
 const stress = value('link.stress', ['link', 'event'], (use) => {
   const { vertical, forward } = use(stride)
@@ -29,7 +34,7 @@ const stress = value('link.stress', ['link', 'event'], (use) => {
     width: use(link.width),
     depth: use(link.depth),
     wall: use(link.wall),
-    axialForce: use.run(along, { vertical, forward }),
+    axialForce: use(linkage) === undefined ? use.run(along, { vertical, forward }) : use(stride).kneePin,
   }).stress
 })
 const strength = value('link.strength', ['link', 'event', 'air'], (use) =>

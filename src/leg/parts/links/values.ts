@@ -3,6 +3,7 @@ import { mass as boardMass } from '../controllers/fields.js'
 import { density, name, needed } from '../materials/fields.js'
 import { mass as motorMass } from '../motors/fields.js'
 import * as plate from '../plates/fields.js'
+import { linkage, mass as rodMass } from '../transmission/through-hip/fields.js'
 import * as link from './fields.js'
 
 const ofSheet = line(
@@ -57,7 +58,14 @@ const mounted = value('plate.masses', ['plate'], (use, at): readonly number[] =>
 const platesOn = (use: Use<'link'>, of: Of<'link'>): readonly Of<'plate'>[] =>
   use.all('plate').filter((one) => use.at(plate.mountedOn, { plate: one }) === use.nameOf('link', of))
 
+/** A rod that drives the knee lies along the upper link and swings with it. */
+const rodsOn = (use: Use<'link'>, of: Of<'link'>): readonly number[] =>
+  use(linkage) !== undefined && use.nameOf('link', of) === 'upper' ? [use(rodMass)] : []
+
 /** Mass of a link with what is mounted on it. */
 export const mass = value('link.loadedMass', ['link'], (use, at) =>
-  use.run(together, { bare: use(link.mass), carried: platesOn(use, at.link).flatMap((one) => [...use.at(mounted, { plate: one })]) }),
+  use.run(together, {
+    bare: use(link.mass),
+    carried: [...platesOn(use, at.link).flatMap((one) => [...use.at(mounted, { plate: one })]), ...rodsOn(use, at.link)],
+  }),
 )

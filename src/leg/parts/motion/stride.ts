@@ -1,6 +1,7 @@
 import { formula } from '../../../formula/index.js'
 import { FootPath, KNEE_BACKWARD, LegDynamicsKernel, LegKernel, REACHED, stanceForce } from '../../../kinematics/index.js'
 import { rmsTorque } from '../../../thermal/index.js'
+import { type Linkage, RodDrive } from './rod-drive.js'
 
 /** Enough for the root mean square over a stance. */
 const STANCE_SAMPLES = 8
@@ -31,6 +32,8 @@ export interface StrideInput {
   readonly stepLength: number
   readonly clearance: number
   readonly blocked: boolean
+  /** The rod that drives the knee from a drum on the hip axis; absent where the knee's motor sits on the upper link. */
+  readonly linkage?: Omit<Linkage, 'ground'> | undefined
 }
 
 interface JointLoad {
@@ -154,7 +157,8 @@ const stride = (x: StrideInput) => {
   const branch = x.knee === 'backward' ? KNEE_BACKWARD : 0
   const { moving, turns, period, moments } = momentsOf(x)
   const path = moving ? footPathOf(x, period) : undefined
-  const [hip, knee] = [blank(), blank()]
+  const [hip, knee, hipDrum, kneeDrum] = [blank(), blank(), blank(), blank()]
+  const rod = x.linkage === undefined ? undefined : new RodDrive({ ...x.linkage, ground: x.upperLink }, x)
   const durations: number[] = []
   let [sideways, vertical, farthest, reached] = [0, 0, 0, true]
   let worst = { torque: -1, phase: 0.5, hip: 0, knee: 0 }
@@ -187,6 +191,11 @@ const stride = (x: StrideInput) => {
       together.torqueInto(shaft, 0, angles, rates, accelerations, along, 0, force)
       take(hip, end, clean(torques[1]!), clean(shaft[1]!), angles[1]!, rates[1]!, stands)
       take(knee, end, clean(torques[2]!), clean(shaft[2]!), angles[2]!, rates[2]!, stands)
+      if (rod !== undefined) {
+        rod.load(angles, rates, accelerations, torques, along, force)
+        take(hipDrum, end, clean(rod.hip.torque), clean(rod.hip.shaftTorque), angles[1]!, rates[1]!, stands)
+        take(kneeDrum, end, clean(rod.knee.torque), clean(rod.knee.shaftTorque), rod.angle, rod.rate, stands)
+      }
       sideways = Math.max(sideways, Math.abs(clean(torques[0]!)))
       const largest = Math.max(Math.abs(torques[1]!), Math.abs(torques[2]!))
       if (stands && largest > worst.torque) worst = { torque: largest, phase, hip: angles[1]!, knee: angles[2]! }
@@ -197,6 +206,7 @@ const stride = (x: StrideInput) => {
   const rmsOf = (made: readonly number[]) =>
     made.length === 0 ? 0 : rmsTorque.si({ torques: made, durations, windingTimeConstant: undefined }).torque
   const rms = ({ shaft: [lowest, highest] }: JointLoad) => Math.max(rmsOf(lowest), rmsOf(highest))
+  const [first, second] = rod === undefined ? [hip, knee] : [hipDrum, kneeDrum]
   return {
     vertical,
     forward: Math.max(Math.abs(x.tractionLowest), Math.abs(x.tractionHighest)) * vertical,
@@ -217,6 +227,20 @@ const stride = (x: StrideInput) => {
     kneeLoadedSpeed: knee.loadedSpeed,
     kneeLowest: knee.lowest,
     kneeHighest: knee.highest,
+    hipDrumTorque: first.torque,
+    hipDrumShaftTorque: first.shaftTorque,
+    hipDrumShaftRms: rms(first),
+    kneeDrumTorque: second.torque,
+    kneeDrumShaftTorque: second.shaftTorque,
+    kneeDrumShaftRms: rms(second),
+    kneeDrumSpeed: second.speed,
+    kneeDrumLoadedSpeed: second.loadedSpeed,
+    kneeDrumLowest: second.lowest,
+    kneeDrumHighest: second.highest,
+    rodPull: rod?.pull ?? 0,
+    rodPush: rod?.push ?? 0,
+    kneePin: rod?.pin ?? 0,
+    rodDrives: rod === undefined || rod.drives ? ('yes' as const) : ('no' as const),
     hardestPhase: worst.phase,
     hardestHip: worst.hip,
     hardestKnee: worst.knee,
@@ -265,6 +289,22 @@ export const strideLoads = /* @__PURE__ */ formula('leg.strideLoads', {
     clearance: { kind: 'length', min: 0 },
     /** Whether the leg is blocked in its stance: the poses of a step, but nothing moves. */
     blocked: { flag: true },
+    /** The rod that drives the knee from a drum on the hip axis. Left out where the knee's motor sits on the upper link. */
+    linkage: {
+      fields: {
+        /** Length of the crank on the hip axis. */
+        crank: { kind: 'length', above: 0 },
+        /** Distance of the pins of the rod. */
+        coupler: { kind: 'length', above: 0 },
+        /** Length of the rocker on the lower link. */
+        rocker: { kind: 'length', above: 0 },
+        /** Direction of the rocker from the direction hip to knee, with the knee straight. */
+        rockerAngleAtStraightKnee: 'angle',
+        /** Side of the line from hip axis to rocker pin on which the crank lies. */
+        crankSide: { oneOf: ['positive', 'negative'] },
+      },
+      optional: true,
+    },
   },
   output: {
     /** Largest force of the ground on the foot, across the ground. */
@@ -305,6 +345,34 @@ export const strideLoads = /* @__PURE__ */ formula('leg.strideLoads', {
     kneeLowest: { kind: 'angle', infinite: true },
     /** Highest angle of the knee. */
     kneeHighest: { kind: 'angle', infinite: true },
+    /** Torque that the hip's drive holds at its drum: that of the joint, and of a knee that is driven through the hip its part. */
+    hipDrumTorque: 'torque',
+    /** The same with the inertia of the rotor. */
+    hipDrumShaftTorque: 'torque',
+    /** Root mean square of it over the stride. */
+    hipDrumShaftRms: 'torque',
+    /** Torque that the knee's drive holds at its drum. */
+    kneeDrumTorque: 'torque',
+    /** The same with the inertia of the rotor. */
+    kneeDrumShaftTorque: 'torque',
+    /** Root mean square of it over the stride. */
+    kneeDrumShaftRms: 'torque',
+    /** Highest speed of the knee's drum. */
+    kneeDrumSpeed: 'angularVelocity',
+    /** Highest speed while the foot bears load. */
+    kneeDrumLoadedSpeed: 'angularVelocity',
+    /** Lowest angle of the knee's drum; infinite where the leg reaches no point. */
+    kneeDrumLowest: { kind: 'angle', infinite: true },
+    /** Highest angle of the knee's drum. */
+    kneeDrumHighest: { kind: 'angle', infinite: true },
+    /** Largest pull in the rod; 0 without a rod. */
+    rodPull: 'force',
+    /** Largest push in the rod, without its sign. */
+    rodPush: 'force',
+    /** Largest force of the upper link on the lower link at the knee pin, from ground and rod; 0 without a rod. */
+    kneePin: 'force',
+    /** Whether the crank moves the knee at every point, away from dead points. */
+    rodDrives: { oneOf: ['yes', 'no'] },
     /** Phase of the stance with the largest joint torque. */
     hardestPhase: 'ratio',
     /** Hip angle in that phase. */

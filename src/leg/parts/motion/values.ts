@@ -1,18 +1,14 @@
 import type { Joint } from '../../numbers.js'
-import { line, type Of, type Use, value } from '../../run/index.js'
+import { line, value } from '../../run/index.js'
 import { from, to } from '../joints/fields.js'
 import * as links from '../links/fields.js'
 import { mass as loadedMass } from '../links/values.js'
 import { stance } from '../load/values.js'
 import { rotorAtJoint } from '../motors/rotor.js'
 import { mass } from '../robot/fields.js'
+import { linkage } from '../transmission/through-hip/fields.js'
+import { hipOf, kneeOf, lowerOf, upperOf } from './instances.js'
 import { strideLoads } from './stride.js'
-
-/** Instances of the leg by name: joints in the order hip, knee; links upper, lower. */
-export const hipOf = (use: Use<'leg'>, leg: Of<'leg'>) => use.all('joint', { leg })[0] as Of<'joint'>
-export const kneeOf = (use: Use<'leg'>, leg: Of<'leg'>) => use.all('joint', { leg })[1] as Of<'joint'>
-const upperOf = (use: Use<'leg'>, leg: Of<'leg'>) => use.all('link', { leg })[0] as Of<'link'>
-const lowerOf = (use: Use<'leg'>, leg: Of<'leg'>) => use.all('link', { leg })[1] as Of<'link'>
 
 /** Side to which the knee bends, from its limits. */
 export const kneeSide = value('motion.kneeSide', ['leg'], (use, at) => {
@@ -46,6 +42,7 @@ export const stride = value('motion.stride', ['leg', 'stance'], (use, at) => {
     stepLength,
     clearance,
     blocked,
+    linkage: use(linkage),
   })
 })
 
@@ -87,19 +84,49 @@ export const jointMotion = value('motion.joint', ['joint', 'stance'], (use, at):
       }
 })
 
+/** What a stance means for the drum of a joint's drive: that of the joint, unless the knee is driven through the hip. */
+export const driveMotion = value('motion.drive', ['joint', 'stance'], (use, at): JointMotion => {
+  const own = use(jointMotion)
+  if (use(linkage) === undefined || use.nameOf('stance', at.stance) === 'unloaded') return own
+  const s = use(stride)
+  if (s.rodDrives === 'no') throw new RangeError('the rod of the knee is at a dead point in this stance, or its links do not reach')
+  return (use.nameOf('joint', at.joint) as Joint) === 'hip'
+    ? { ...own, torque: s.hipDrumTorque, shaftTorque: s.hipDrumShaftTorque, shaftRms: s.hipDrumShaftRms }
+    : {
+        torque: s.kneeDrumTorque,
+        shaftTorque: s.kneeDrumShaftTorque,
+        shaftRms: s.kneeDrumShaftRms,
+        speed: s.kneeDrumSpeed,
+        loadedSpeed: s.kneeDrumLoadedSpeed,
+        lowest: s.kneeDrumLowest,
+        highest: s.kneeDrumHighest,
+      }
+})
+
+/** Torque at the drum of largest magnitude in an event, with its sign. */
+export const driveTorque = value('motion.driveTorque', ['joint', 'event'], (use) => use(driveMotion).torque)
+
 /** Joint torque of largest magnitude in an event, with its sign. */
 export const jointTorque = value('motion.jointTorque', ['joint', 'event'], (use) => use(jointMotion).torque)
 
 const through = line('angle run through', { lowest: 'angle', highest: 'angle' }, 'angle', 'max(0, highest − lowest)', (x) =>
   Math.max(0, x.highest - x.lowest),
 )
-/** Angle that a joint runs through under load. */
+/** Angle that the drum of a joint's drive runs through under load. */
 export const stroke = value('motion.stroke', ['joint', 'event'], (use) => {
-  const { lowest, highest } = use(jointMotion)
+  const { lowest, highest } = use(driveMotion)
   return use.run(through, { lowest, highest })
 })
 
 /** Largest force of the ground on the foot, across the ground. */
 export const footForce = value('motion.footForce', ['leg', 'event'], (use) => (use(isLoaded) ? use(stride).vertical : 0))
+/** Force that the links pass through the pins of hip and knee: that of the ground, with a rod that of the knee pin, which the rod adds to. */
+export const pinLoad = value('motion.pinLoad', ['leg', 'event'], (use) => {
+  if (use(linkage) === undefined || !use(isLoaded)) return use(footForce)
+  return use(stride).kneePin
+})
+const magnitude = line('magnitude of a joint torque', { torque: 'torque' }, 'torque', '|torque|', ({ torque }) => Math.abs(torque))
+/** Magnitude of the torque of a joint. */
+export const jointLoad = value('motion.jointLoad', ['joint', 'event'], (use) => use.run(magnitude, { torque: use(jointTorque) }))
 /** Whether the foot bears load. */
 export const isLoaded = value('motion.isLoaded', ['event'], (use) => use(stance).legShare > 0)

@@ -1,7 +1,7 @@
 import { backEmfConstant, dragLoss, motorTorqueBand, noLoadLoss } from '../../../thermal/index.js'
 import { line, type Use, value } from '../../run/index.js'
 import { heating } from '../load/fields.js'
-import { jointMotion } from '../motion/values.js'
+import { driveMotion } from '../motion/values.js'
 import { efficiency } from '../transmission/cord/fields.js'
 import { ratio } from '../transmission/cord/radii.js'
 import * as motor from './fields.js'
@@ -57,10 +57,10 @@ const dragTorque = value('motor.dragTorque', ['motor'], (use) => {
 })
 /** Highest speed of a motor, and the highest under load. */
 export const motorSpeed = value('motor.speed', ['joint', 'stance'], (use) =>
-  use.run(atMotor, { speed: use(jointMotion).speed, ratio: use(ratio) }),
+  use.run(atMotor, { speed: use(driveMotion).speed, ratio: use(ratio) }),
 )
 export const loadedMotorSpeed = value('motor.loadedSpeed', ['joint', 'stance'], (use) =>
-  use.run(atMotor, { speed: use(jointMotion).loadedSpeed, ratio: use(ratio) }),
+  use.run(atMotor, { speed: use(driveMotion).loadedSpeed, ratio: use(ratio) }),
 )
 /** Drag that counts in an event: a leg that is held does not turn its rotor. */
 const drag = value('motor.drag', ['joint', 'event'], (use) => (use(heating) === 'held' || use(motorSpeed) === 0 ? 0 : use(dragTorque)))
@@ -77,14 +77,14 @@ function torqueAt(use: Use<'joint' | 'event'>, torque: number): number {
 }
 /** Motor torque at the largest joint torque. A held leg does not accelerate its rotor. */
 export const motorTorque = value('motor.torque', ['joint', 'event'], (use) => {
-  const { torque, shaftTorque } = use(jointMotion)
+  const { torque, shaftTorque } = use(driveMotion)
   return torqueAt(use, use(heating) === 'held' ? torque : shaftTorque)
 })
 /** Motor torque that heats: the root mean square of a motion, or the torque held; 0 where motors stay cold. */
 export const heatingTorque = value('motor.heatingTorque', ['joint', 'event'], (use) => {
   const how = use(heating)
   if (how === 'none') return 0
-  return how === 'held' ? use(motorTorque) : torqueAt(use, use(jointMotion).shaftRms)
+  return how === 'held' ? use(motorTorque) : torqueAt(use, use(driveMotion).shaftRms)
 })
 /** Loss in iron and bearings while the joint moves. */
 export const ironLoss = value('motor.ironLoss', ['joint', 'event'], (use) =>

@@ -100,9 +100,9 @@ export const tensioner = {
   travel: field('tensioner.travel', ['joint'], 'length', (x, { joint }) => cordDrive(x, joint).tensioner.travel),
   slackAtAssembly: field('tensioner.slackAtAssembly', ['joint'], 'length', (x, { joint }) => cordDrive(x, joint).tensioner.slackAtAssembly),
 }
-/** Material of what carries motor and joint at their distance: the plate at the hip, the upper link at the knee. */
+/** Material of what carries motor and joint at their distance: the plate at the hip, the upper link at the knee, unless its drum sits on the hip axis. */
 export const frameMaterial = reference('drive.frameMaterial', ['joint'], 'material', (x, { joint }) =>
-  joint === 'hip' ? plateOf(x, joint).material : x.links.upper.material,
+  joint === 'hip' || x.joints.knee.through !== undefined ? plateOf(x, joint).material : x.links.upper.material,
 )
 
 /** A cord with less pretension than this is loose. */

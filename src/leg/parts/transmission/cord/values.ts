@@ -8,10 +8,11 @@ import {
   travelPeakTension,
 } from '../../../../capstan/index.js'
 import { line, type Use, value } from '../../../run/index.js'
-import { from, to } from '../../joints/fields.js'
 import { airTemperature, assemblyTemperature } from '../../load/fields.js'
 import { thermalExpansion } from '../../materials/values.js'
-import { footForce, jointTorque, stroke } from '../../motion/values.js'
+import { driveTorque, pinLoad, stroke } from '../../motion/values.js'
+import { linkage } from '../through-hip/fields.js'
+import { drumTravel } from '../through-hip/travel.js'
 import * as cord from './fields.js'
 import { drumRadius, pinionRadius } from './radii.js'
 
@@ -106,15 +107,18 @@ const driveAt = (use: Use<'joint' | 'air' | 'age'>) => {
   }
 }
 
-/** Magnitude of the joint torque in an event. */
-export const load = value('cord.load', ['joint', 'event'], (use) => use.run(magnitude, { torque: use(jointTorque) }))
+/** Magnitude of the torque at the drum in an event. */
+export const load = value('cord.load', ['joint', 'event'], (use) => use.run(magnitude, { torque: use(driveTorque) }))
 
 /** Tensions, windup and stiffness under the largest joint torque, motor held. */
 export const windup = value('cord.windup', ['joint', 'event', 'air', 'age'], (use) =>
   use.run(driveWindup, { torque: use(load), ...driveAt(use), hold: use(cord.hold), contactStiffness: undefined }),
 )
 /** Travel of the joint. Where it unwinds an anchor, the cord holds on no drum arc at all; the assembly plan reports that. */
-export const travel = value('cord.travel', ['joint'], (use) => use.run(onDrum, { from: use(from), to: use(to), arc: use(branchArc) }))
+export const travel = value('cord.travel', ['joint'], (use) => {
+  const { lowest, highest } = use(drumTravel)
+  return use.run(onDrum, { from: lowest, to: highest, arc: use(branchArc) })
+})
 const limits = (use: Use<'joint' | 'air' | 'age'>, hold: 'frictionOnly' | 'clampedMidPinion') => {
   const { drumWrapTaut: drumWrap, drumWrapSlack: _, ...drive } = driveAt(use)
   return use.run(travelLimits, { ...drive, drumWrap, travel: use(travel), hold })
@@ -153,7 +157,11 @@ export const shaftForce = value('cord.shaftForce', ['joint', 'event', 'air', 'ag
     centreDistance: use(cord.centreDistance),
   }).force
 })
-/** Force on the pin of a joint: cord and foot together. */
+/** Force of the cord on the pin of a joint. The drum of a knee that is driven through the hip sits on the hip axis: its cord does not reach the knee. */
+export const cordOnPin = value('cord.onPin', ['joint', 'event', 'air', 'age'], (use, at) =>
+  use(linkage) !== undefined && use.nameOf('joint', at.joint) === 'knee' ? 0 : use(shaftForce),
+)
+/** Force on the pin of a joint: cord and links together. */
 export const pinForce = value('cord.pinForce', ['joint', 'event', 'air', 'age'], (use) =>
-  use.run(together, { shaftForce: use(shaftForce), footForce: use(footForce) }),
+  use.run(together, { shaftForce: use(cordOnPin), footForce: use(pinLoad) }),
 )

@@ -1,0 +1,55 @@
+import { field, record, reference } from '../../../leaves.js'
+import type { LegNumbers } from '../../../numbers.js'
+import { constant } from '../../../run/index.js'
+import { pinOf } from '../../../schema/tables.js'
+
+/** The rod that drives the knee from a drum on the hip axis; absent where the knee's motor sits on the upper link. */
+export const rodOf = ({ joints: { knee } }: LegNumbers) => (knee.through?.kind === 'rod' ? knee.through : undefined)
+const rodIn = (x: LegNumbers) => {
+  const rod = rodOf(x)
+  if (rod === undefined) throw new RangeError('no rod drives the knee')
+  return rod
+}
+
+/** The four-bar of crank, rod and rocker. The crank lies on the side of the rocker. */
+function fourBarOf(x: LegNumbers) {
+  const rod = rodIn(x)
+  const { lowest, highest } = x.joints.knee.range
+  const side = Math.sin(rod.rockerAngle + (lowest + highest) / 2)
+  return {
+    crank: rod.crank,
+    coupler: rod.rod,
+    rocker: rod.rocker,
+    rockerAngleAtStraightKnee: rod.rockerAngle,
+    crankSide: side >= 0 ? ('positive' as const) : ('negative' as const),
+  }
+}
+/** The four-bar with the upper link as its ground. Throws where no rod drives the knee. */
+export const kneeLinkage = (x: LegNumbers) => ({ ...fourBarOf(x), ground: x.links.upper.length })
+/** The four-bar but for the upper link; absent without a rod. */
+export const linkage = record('rod.linkage', [], (x) => (rodOf(x) === undefined ? undefined : fourBarOf(x)))
+export const length = field('rod.length', [], 'length', (x) => rodIn(x).rod)
+export const mass = field('rod.mass', [], 'mass', (x) => rodIn(x).mass)
+export const diameter = field('rod.diameter', [], 'length', (x) => rodIn(x).diameter)
+export const material = reference('rod.material', [], 'material', (x) => rodIn(x).material)
+/** The pin at each end of the rod. */
+const pinIn = (x: LegNumbers) => {
+  const { pin } = rodIn(x)
+  const found = pin === undefined ? undefined : x.pins[pin]
+  if (found === undefined) throw new RangeError('the rod has no pins')
+  return found
+}
+export const pin = {
+  diameter: field('rodPin.diameter', [], 'length', (x) => pinOf(pinIn(x).size).diameter),
+  strength: field('rodPin.strength', [], 'stress', (x) => pinIn(x).strength),
+  cheekThickness: field('rodPin.cheekThickness', [], 'length', (x) => pinIn(x).cheekThickness),
+  lugThickness: field('rodPin.lugThickness', [], 'length', (x) => pinIn(x).lugThickness),
+  gap: field('rodPin.gap', [], 'length', (x) => pinIn(x).gap),
+}
+
+/** Least distance from a dead point within the limits of the knee. */
+export const leastMargin = constant('rod.leastMargin', {
+  kind: 'angle',
+  typical: (10 * Math.PI) / 180,
+  source: { level: 'assumption', where: 'ten degrees for play, windup and links that give' },
+})
