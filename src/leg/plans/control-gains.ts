@@ -40,6 +40,12 @@ export function gravityTerms(leg: Prepared): GravityTerms {
   return { thigh: torque(out[1]! - out[2]!), shank: torque(out[2]!) }
 }
 
+/** Largest torque of a joint that holds the leg in the air, level. @internal */
+export function hangingTorque(leg: Prepared, joint: Joint): number {
+  const { thigh, shank } = gravityTerms(leg)
+  return joint === 'hip' ? thigh.si + shank.si : shank.si
+}
+
 /** Inertia of the standing leg about one joint, the other held. @internal */
 export function legInertia(leg: Prepared, joint: Joint): number {
   const out = new Float64Array(3)

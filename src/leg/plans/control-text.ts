@@ -2,7 +2,8 @@ import { significant } from '../../units/index.js'
 import { JOINTS } from '../numbers.js'
 import { heading, led, type Page, points, steps, table, text } from '../report/blocks.js'
 import { markdownPage } from '../report/markdown-blocks.js'
-import type { ControlSheet, JointControl } from './control.js'
+import type { ControlSheet } from './control.js'
+import type { JointControl } from './control-joint.js'
 
 /** The control sheet as Markdown. */
 export const controlText = (sheet: ControlSheet): string => markdownPage(controlPage(sheet))
@@ -47,6 +48,8 @@ export function controlPage(sheet: ControlSheet): Page {
         ['the same with the winding as hot as walking makes it', motors.hip.hottestPhaseResistance, motors.knee.hottestPhaseResistance],
       ],
     ),
+    heading('Signs and phases, step by step'),
+    steps(sheet.commissioning),
     heading('Joints'),
     table(
       'Numbers of each joint',
@@ -95,23 +98,63 @@ export function controlPage(sheet: ControlSheet): Page {
     ]),
     heading('Gains: why these and not more'),
     ...JOINTS.flatMap((joint) => [led(joint, ''), points(joints[joint].gains.reasoning)]),
+    heading('Torque to current'),
+    table(
+      'Current for a torque of the joint, losses counted',
+      ['joint', 'joint torque', 'magnets at 20 degC, peak phase', 'magnets warm from walking, peak phase'],
+      JOINTS.flatMap((joint) => joints[joint].torqueTable.map((one) => [joint, one.jointTorque, one.cold, one.warm])),
+    ),
     heading('Homing that finds a slipped cord'),
     table(
       'Homing of each joint',
-      ['joint', 'current', 'joint torque', 'counts from stop to stop', 'tolerance', 'smallest slip that shows'],
+      ['joint', 'current', 'joint torque', 'speed, at most', 'counts from stop to stop', 'tolerance', 'smallest slip that shows'],
       JOINTS.map((joint) => {
         const { homing } = joints[joint]
         return [
           joint,
           homing.current,
           homing.jointTorque,
+          homing.speed,
           Math.round(homing.countsBetweenStops.si),
           Math.ceil(homing.tolerance.si),
           homing.smallestSlip,
         ]
       }),
     ),
+    table(
+      'What to write',
+      ['joint', 'motor at the lower stop', 'motor at the upper stop', 'soft limits of the joint', 'soft limits of the motor'],
+      JOINTS.map((joint) => {
+        const { writeAtStops, softLimits, softMotorLimits } = joints[joint].homing
+        const turns = (x: { in(unit: 'turn'): number }) => `${significant(x.in('turn'), 5)} turn`
+        return [joint, turns(writeAtStops[0]), turns(writeAtStops[1]), softLimits.join(' to '), softMotorLimits.map(turns).join(' to ')]
+      }),
+    ),
     steps(joints.hip.homing.procedure),
+    heading('Encoder over a shaft magnet'),
+    table(
+      'Largest error by gap, offset and tilt',
+      [
+        'gap',
+        'offset of sensor and magnet',
+        'tilt of each',
+        'field',
+        'error at the motor',
+        ...JOINTS.map((joint) => `at the ${joint}`),
+        'torque left',
+      ],
+      sheet.encoder.map((one) => [
+        one.gap,
+        one.offset,
+        one.tilt,
+        one.field,
+        one.atMotor,
+        ...JOINTS.map((joint) => one.atJoint[joint]),
+        one.torqueLeft === undefined ? 'pole pairs not given' : significant(one.torqueLeft.si, 3),
+      ]),
+    ),
+    heading('Supply'),
+    points(sheet.supply.steps),
     heading('Assumed values'),
     table(
       'Assumed values and their reasons',

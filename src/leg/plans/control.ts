@@ -1,16 +1,16 @@
-import { reflectedInertia } from '../../capstan/index.js'
-import { encoderStep } from '../../kinematics/index.js'
-import { backEmfConstant, hotResistance, noLoadLoss, torqueConstants } from '../../thermal/index.js'
+import { backEmfConstant } from '../../thermal/index.js'
 import { type In, InputError, Quantity, quantity, show } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
-import { airNamed, driveOf, JOINTS, type Joint, motorOf, type Prepared, rangeOf } from '../numbers.js'
+import { JOINTS, type Joint, motorOf } from '../numbers.js'
 import { knownOptions } from '../options.js'
 import { CAUTIONS } from '../report/content.js'
-import { caseState, driveAt } from '../what-if.js'
-import { type Assumed, angle, benchLeg, count, ratio, torque } from './bench.js'
-import { type CurrentsAsk, currentLimitsOf } from './control-currents.js'
-import { type Gains, type GravityTerms, gainsOf, gravityTerms } from './control-gains.js'
-import type { CurrentLimit } from './control-limits.js'
+import { caseState } from '../what-if.js'
+import { type Assumed, benchLeg } from './bench.js'
+import { commissioning } from './control-commissioning.js'
+import { type GravityTerms, gravityTerms } from './control-gains.js'
+import { type Ask, type JointControl, jointControl, type MotorControl, motorControl } from './control-joint.js'
+import { MAGNET, type MagnetError, magnetErrors } from './control-magnet.js'
+import { type SupplyLimits, supplyLimits } from './control-supply.js'
 import { controlPage } from './control-text.js'
 import { displayed } from './show.js'
 
@@ -28,61 +28,6 @@ export interface ControlOptions {
 
 export const CONTROL_OPTIONS = ['loopRate', 'durations', 'copperMass', 'settingAccuracy'] as const
 
-/** How a slipped cord is found: the joint is driven against both its stops with little current, and the counts between are compared. */
-export interface HomingCheck {
-  readonly current: Quantity<'peakPhaseCurrent'>
-  readonly jointTorque: Quantity<'torque'>
-  /** Counts of the motor's encoder from stop to stop, rigid drive. */
-  readonly countsBetweenStops: Quantity<'count'>
-  /** What windup at both stops and rounding may add to that. */
-  readonly tolerance: Quantity<'count'>
-  /** The smallest slip that shows, at the joint. */
-  readonly smallestSlip: Quantity<'angle'>
-  readonly procedure: readonly string[]
-}
-
-/** The numbers of one driven joint. */
-export interface JointControl {
-  readonly joint: Joint
-  /** Motor turns per joint turn, without sign. */
-  readonly ratio: Quantity<'ratio'>
-  /** +1 where motor and joint turn alike, −1 where they turn against each other, both seen from the robot's left. */
-  readonly sign: 1 | -1
-  /** Joint limits, and the motor's turns there from the leg straight down, with sign, lower joint angle first. */
-  readonly jointLimits: readonly [Quantity<'angle'>, Quantity<'angle'>]
-  readonly motorLimits: readonly [Quantity<'angle'>, Quantity<'angle'>]
-  readonly countsPerAngle: Quantity<'countsPerAngle'>
-  /** Joint torque for one ampere, magnets cold, losses of the drive taken off. */
-  readonly jointTorquePerPeakAmpere: Quantity<'torqueConstantPeakPhase'>
-  readonly jointTorquePerRmsAmpere: Quantity<'torqueConstantRmsPhase'>
-  /** Smallest current first. */
-  readonly currentLimits: readonly CurrentLimit[]
-  /** Checks that fail without any torque, which no current limit helps. */
-  readonly failsAtAnyCurrent: readonly string[]
-  /** Joint torque of standing still on all feet, as feed-forward while the foot bears load. */
-  readonly standTorque: Quantity<'torque'>
-  /** Motor torque that its drag takes whichever way it turns, and the share of transmitted torque the drive loses. */
-  readonly dragTorque: Quantity<'torque'>
-  readonly dragCurrent: Quantity<'peakPhaseCurrent'>
-  readonly driveLoss: Quantity<'ratio'>
-  /** Stiffness of the drive at the joint at walking torque, motor held. */
-  readonly driveStiffness: Quantity<'torsionalStiffness'>
-  readonly reflectedInertia: Quantity<'momentOfInertia'>
-  readonly gains: Gains
-  readonly homing: HomingCheck
-}
-
-/** The numbers of the motor of one joint. */
-export interface MotorControl {
-  readonly polePairs: Quantity<'count'> | undefined
-  /** Torque per ampere at the rotor, magnets at 20 °C, and peak phase with the magnets at the hottest walk. */
-  readonly torqueConstants: ReturnType<typeof constants>
-  readonly warmTorqueConstant: Quantity<'torqueConstantPeakPhase'>
-  /** Half the terminal resistance, cold and at the winding's class. */
-  readonly phaseResistance: Quantity<'electricalResistance'>
-  readonly hottestPhaseResistance: Quantity<'electricalResistance'>
-}
-
 /** Numbers to type into a motor controller, each in a named convention. Plain data; `controlPage` renders it. */
 export interface ControlSheet {
   readonly leg: Leg
@@ -90,6 +35,11 @@ export interface ControlSheet {
   readonly motors: { readonly [J in Joint]: MotorControl }
   readonly gravity: GravityTerms
   readonly joints: { readonly [J in Joint]: JointControl }
+  /** First steps with the controllers, each with the reading to expect. */
+  readonly commissioning: readonly string[]
+  /** Error of the encoder by gap, offset and tilt of its magnet. */
+  readonly encoder: readonly MagnetError[]
+  readonly supply: SupplyLimits
   readonly assumed: readonly Assumed[]
   readonly cautions: readonly string[]
 }
@@ -101,8 +51,6 @@ const CONVENTIONS = [
   'Limits are for the magnitude of the current, either way.',
 ]
 
-/** Torque of the homing run as a share of what loosens the slack span. */
-const HOMING_SHARE = 0.2
 /** Copper over the mass of a motor, where nobody weighed it. */
 const COPPER_SHARE = 1 / 6
 /** Pulses longer than this heat the mount as well, s. */
@@ -153,12 +101,19 @@ export function controlSheet(leg: Leg, options: ControlOptions = {}): ControlShe
     }
   }
   const copperText = [...new Set(JOINTS.map((joint) => String(copper(joint))))].join(' (hip), ')
+  const joints = { hip: jointControl('hip', askOf('hip')), knee: jointControl('knee', askOf('knee')) }
   const sheet: ControlSheet = {
     leg,
     conventions: CONVENTIONS,
     motors: { hip: motorControl('hip', askOf('hip')), knee: motorControl('knee', askOf('knee')) },
     gravity: gravityTerms(bench),
-    joints: { hip: jointControl('hip', askOf('hip')), knee: jointControl('knee', askOf('knee')) },
+    joints,
+    commissioning: commissioning(
+      bench,
+      JOINTS.map((joint) => joints[joint].signTest),
+    ),
+    encoder: magnetErrors(bench),
+    supply: supplyLimits(bench),
     assumed: [
       { what: 'rate of the position loop', value: String(loopRate), why: options.loopRate === undefined ? 'a usual rate' : 'given' },
       {
@@ -172,6 +127,11 @@ export function controlSheet(leg: Leg, options: ControlOptions = {}): ControlShe
         why:
           options.settingAccuracy === undefined ? 'assumption: a plucked span or a scale; the current limits hold for both ends' : 'given',
       },
+      {
+        what: 'magnet of the encoder',
+        value: `disc of ${new Quantity(2 * MAGNET.radius, 'length')} by ${new Quantity(MAGNET.length, 'length')}, ${MAGNET.remanence} T, no steel behind it`,
+        why: 'the usual one; a steel shaft changes the field',
+      },
       { what: 'links', value: 'uniform rods', why: 'gravity terms and inertia; weigh and balance yours' },
     ],
     cautions: CAUTIONS,
@@ -181,93 +141,3 @@ export function controlSheet(leg: Leg, options: ControlOptions = {}): ControlShe
 
 const hottest = ({ heat }: ReturnType<typeof caseState>['joints'][Joint]) =>
   heat.unsettled === undefined ? Math.max(heat.winding, 293.15) : 293.15
-
-const constants = (emf: number) => torqueConstants({ backEmfConstant: new Quantity(emf, 'backEmfConstant') })
-
-interface Ask extends CurrentsAsk {
-  /** Winding after a walk in hot air. */
-  readonly hottest: number
-  readonly loopRate: number
-}
-
-function motorControl(joint: Joint, { leg, emf, warm, hottest: temperature }: Ask): MotorControl {
-  const { polePairs, terminalResistance } = motorOf(leg.x, joint)
-  const resistance = terminalResistance / 2
-  const hot = hotResistance.si({ resistance, measuredAt: 293.15, temperature, conductor: 'copper' })
-  return {
-    polePairs: polePairs === undefined ? undefined : count(polePairs),
-    torqueConstants: constants(emf),
-    warmTorqueConstant: constants(warm).peakPhase,
-    phaseResistance: new Quantity(resistance, 'electricalResistance'),
-    hottestPhaseResistance: new Quantity(hot, 'electricalResistance'),
-  }
-}
-
-function jointControl(joint: Joint, ask: Ask): JointControl {
-  const { leg, emf, loopRate } = ask
-  const { x } = leg
-  const drive = driveOf(x, joint, 'cord')
-  const n = leg.drives[joint].ratio
-  const sign = drive.arrangement === 'crossed' ? -1 : 1
-  const { lowest: from, highest: to } = rangeOf(x, joint)
-  const cold = torqueConstants.si({ backEmfConstant: emf })
-  const perAmpere = n * drive.efficiency
-  const walk = caseState(leg, 'walk').joints[joint]
-  const stand = caseState(leg, 'stand').joints[joint]
-  const motor = motorOf(x, joint)
-  const currents = currentLimitsOf(joint, ask)
-  const { dragTorque } = noLoadLoss.si({
-    voltage: motor.noLoadVoltage,
-    current: motor.noLoadCurrent,
-    terminalResistance: motor.terminalResistance,
-    speed: motor.noLoadVoltage * motor.speedConstant,
-  })
-  return {
-    joint,
-    ratio: ratio(n),
-    sign,
-    jointLimits: [angle(from), angle(to)],
-    motorLimits: [angle(sign * n * from), angle(sign * n * to)],
-    countsPerAngle: new Quantity(1 / encoderStep.si({ countsPerTurn: motor.encoderCounts, turnsPerJointTurn: n }).step, 'countsPerAngle'),
-    jointTorquePerPeakAmpere: new Quantity(cold.peakPhase * perAmpere, 'torqueConstantPeakPhase'),
-    jointTorquePerRmsAmpere: new Quantity(cold.rmsPhase * perAmpere, 'torqueConstantRmsPhase'),
-    currentLimits: currents.limits,
-    failsAtAnyCurrent: currents.regardless,
-    standTorque: torque(stand.motion.torque),
-    dragTorque: torque(dragTorque),
-    dragCurrent: new Quantity(dragTorque / cold.peakPhase, 'peakPhaseCurrent'),
-    driveLoss: ratio(1 - drive.efficiency),
-    driveStiffness: new Quantity(walk.drive.stiffness, 'torsionalStiffness'),
-    reflectedInertia: new Quantity(reflectedInertia.si({ rotorInertia: motor.rotorInertia, ratio: n }), 'momentOfInertia'),
-    gains: gainsOf(leg, joint, walk.drive.stiffness, loopRate),
-    homing: homingCheck(leg, joint, cold.peakPhase * perAmpere),
-  }
-}
-
-function homingCheck(leg: Prepared, joint: Joint, torquePerAmpere: number): HomingCheck {
-  const { ratio: n } = leg.drives[joint]
-  const motor = motorOf(leg.x, joint)
-  const { temperature: air } = airNamed(leg.x, 'normal')
-  const { lowest, highest } = rangeOf(leg.x, joint)
-  const still = driveAt(leg, { joint, torque: 0, stroke: 0, footForce: 0, air, age: 'year' })
-  const push = HOMING_SHARE * Math.min(still.slackTorque, still.slipTorque)
-  const { windup } = driveAt(leg, { joint, torque: push, stroke: 0, footForce: 0, air, age: 'year' })
-  const { step } = encoderStep.si({ countsPerTurn: motor.encoderCounts, turnsPerJointTurn: n })
-  const between = (highest - lowest) / step
-  const tolerance = (2 * windup) / step + 1
-  const where =
-    driveOf(leg.x, joint, 'cord').hold === 'clampedMidPinion' ? 'at its anchors or its clamp' : 'on the pinion or at its anchors'
-  return {
-    current: new Quantity(push / torquePerAmpere, 'peakPhaseCurrent'),
-    jointTorque: torque(push),
-    countsBetweenStops: count(between),
-    tolerance: count(tolerance),
-    smallestSlip: angle(tolerance * step),
-    procedure: [
-      'Hang the leg up. Limit the current to the one listed and drive slowly to the lower stop, then to the upper one; note the counts between.',
-      'Do it once when the leg is new and keep that number: it holds the true place of the stops.',
-      `At every start the number must come out the same within the tolerance. More counts between the stops: the cord has become soft or loose. The same number, but the stops at other counts than stored (encoder absolute over the turn): the cord has slipped ${where}, by the difference.`,
-      'A joint that stops short of its number is blocked: switch off, wait, and look before you reach in.',
-    ],
-  }
-}

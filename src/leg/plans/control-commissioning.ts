@@ -1,0 +1,85 @@
+import { torqueConstants } from '../../thermal/index.js'
+import { Quantity, significant } from '../../units/index.js'
+import { driveOf, type Joint, motorOf, type Prepared } from '../numbers.js'
+import { caseState } from '../what-if.js'
+import { torque } from './bench.js'
+
+/** A reading to expect while signs and phases are tested. */
+export interface SignTest {
+  readonly joint: Joint
+  /** Current of the test: enough to turn the hanging leg, far from anything that breaks. */
+  readonly current: Quantity<'peakPhaseCurrent'>
+  /** What the joint does at a positive current of the motor. */
+  readonly moves: string
+  /** Current of the standing robot, with the sign of the motor. */
+  readonly standing: Quantity<'peakPhaseCurrent'>
+  readonly standingTorque: Quantity<'torque'>
+}
+
+/** Torque of a joint and the current that makes it, magnets as cold and as warm as they get. */
+export interface TorqueCurrent {
+  readonly jointTorque: Quantity<'torque'>
+  readonly cold: Quantity<'peakPhaseCurrent'>
+  readonly warm: Quantity<'peakPhaseCurrent'>
+}
+
+/** Which way a joint moves with its angle. */
+const MOVES = {
+  hip: { up: 'the foot swings backward', down: 'the foot swings forward' },
+  knee: { up: 'the shank folds backward', down: 'the shank unfolds' },
+} as const
+
+/** Test of the signs of one joint. `hanging` is the largest gravity torque of the leg in the air. @internal */
+export function signTest(leg: Prepared, joint: Joint, emf: number, hanging: number, dragTorque: number): SignTest {
+  const n = leg.drives[joint].ratio
+  const drive = driveOf(leg.x, joint, 'cord')
+  const sign = drive.arrangement === 'crossed' ? -1 : 1
+  const perAmpere = torqueConstants.si({ backEmfConstant: emf }).peakPhase * n * drive.efficiency
+  const { torque: standing } = caseState(leg, 'stand').joints[joint].motion
+  const current = (0.5 * hanging + 2 * n * dragTorque) / perAmpere
+  const at = (x: number) => new Quantity(x, 'peakPhaseCurrent')
+  return {
+    joint,
+    current: at(current),
+    moves: sign > 0 ? MOVES[joint].up : MOVES[joint].down,
+    standing: at((sign * standing) / perAmpere),
+    standingTorque: torque(standing),
+  }
+}
+
+const SHARES = [0.1, 0.25, 0.5, 0.75, 1] as const
+
+/** Currents for some torques of a joint up to its largest. @internal */
+export function torqueTable(leg: Prepared, joint: Joint, emf: number, warm: number, most: number): TorqueCurrent[] {
+  const { efficiency } = driveOf(leg.x, joint, 'cord')
+  const perAmpere = (backEmfConstant: number) => torqueConstants.si({ backEmfConstant }).peakPhase * leg.drives[joint].ratio * efficiency
+  return SHARES.map((share) => ({
+    jointTorque: torque(share * most),
+    cold: new Quantity((share * most) / perAmpere(emf), 'peakPhaseCurrent'),
+    warm: new Quantity((share * most) / perAmpere(warm), 'peakPhaseCurrent'),
+  }))
+}
+
+/** First steps with a controller, in order, each with the reading to expect. @internal */
+export function commissioning(leg: Prepared, tests: readonly SignTest[]): string[] {
+  const pairs = [...new Set(tests.map(({ joint }) => motorOf(leg.x, joint).polePairs))]
+  const electrical =
+    pairs.length === 1 && pairs[0] !== undefined ? `${pairs[0]} electrical turns` : 'as many electrical turns as it has pole pairs'
+  return [
+    'Hang the leg up, joints free, hands clear, one finger on the switch. Set every current limit to the current of the sign test.',
+    'Encoder: power off the bridge and turn each rotor by hand, counter-clockwise seen from the left of the robot. Its angle must grow. If it falls, invert the encoder in the controller.',
+    `Phases: let the controller turn the field forward slowly. The rotor must follow, and its angle must grow by one turn for ${electrical}. If it falls, swap any two motor wires. If it trembles, a wire is open.`,
+    'Offset: hold the field at an electrical angle of zero, and read the encoder. Repeat at every pole pair, once from either side, and store the mean. The two sides differ by friction and cogging; a spread beyond the error of the table below means a loose magnet.',
+    'Check of the offset: command the sign test current both ways. The rotor must speed up alike both ways; if one way is much faster, or it runs away, the offset is wrong. Switch off.',
+    ...tests.map(
+      ({ joint, current, moves }) =>
+        `Sign of the ${joint}: command ${current} in the positive sense of the motor for half a second. ${moves[0]?.toUpperCase()}${moves.slice(1)}. If it does the opposite, change the sign of that motor, not of the joint.`,
+    ),
+    'Position loop: close it with a tenth of the gains, push each link by hand. It must push back. A joint that helps your hand has its sign wrong: switch off.',
+    ...tests.map(
+      ({ joint, standing, standingTorque }) =>
+        `Standing on all feet, the ${joint} motor reads about ${significant(standing.in('A'), 3)} A peak phase (${standingTorque} at the joint). A third more or less is friction; another sign is a wrong sign.`,
+    ),
+    'Raise the current limits to those of the table below, one after the other, only after homing.',
+  ]
+}

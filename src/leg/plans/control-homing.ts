@@ -1,0 +1,77 @@
+import { encoderStep } from '../../kinematics/index.js'
+import { Quantity } from '../../units/index.js'
+import { airNamed, driveOf, type Joint, motorOf, type Prepared, rangeOf } from '../numbers.js'
+import { line } from '../run/index.js'
+import { driveAt } from '../what-if.js'
+import { angle, count, torque } from './bench.js'
+
+/** How a slipped cord is found: the joint is driven against both its stops with little current, and the counts between are compared. */
+export interface HomingCheck {
+  readonly current: Quantity<'peakPhaseCurrent'>
+  readonly jointTorque: Quantity<'torque'>
+  /** Fastest approach of a stop: the blow of the rotor then stays within the torque of the homing run. */
+  readonly speed: Quantity<'angularVelocity'>
+  /** Motor angles to write at the lower and at the upper stop, with the homing current on: the drive is wound up by it. */
+  readonly writeAtStops: readonly [Quantity<'angle'>, Quantity<'angle'>]
+  /** Joint limits for the software, inside the stops by the windup at the absolute maximum and a degree; and the same at the motor. */
+  readonly softLimits: readonly [Quantity<'angle'>, Quantity<'angle'>]
+  readonly softMotorLimits: readonly [Quantity<'angle'>, Quantity<'angle'>]
+  /** Counts of the motor's encoder from stop to stop, rigid drive. */
+  readonly countsBetweenStops: Quantity<'count'>
+  /** What windup at both stops and rounding may add to that. */
+  readonly tolerance: Quantity<'count'>
+  /** The smallest slip that shows, at the joint. */
+  readonly smallestSlip: Quantity<'angle'>
+  readonly procedure: readonly string[]
+}
+
+/** Torque of the homing run as a share of what loosens the slack span. */
+const HOMING_SHARE = 0.2
+/** Software limits stay this far inside the stops, besides the windup: backlash of the stops and a late sample. */
+const INSIDE = Math.PI / 180
+
+/** Speed at which a rotor that stops on its cord makes a given torque: speed times the root of stiffness and inertia. */
+const gentleSpeed = line(
+  'speed at which a stopped rotor makes a torque',
+  { torque: 'torque', stiffness: 'torsionalStiffness', inertia: 'momentOfInertia' },
+  'angularVelocity',
+  'torque / sqrt(stiffness · inertia)',
+  (x) => x.torque / Math.sqrt(x.stiffness * x.inertia),
+)
+
+/** The homing run of one joint. `most` is its largest torque, `inertia` that of the rotor at the joint. @internal */
+export function homingCheck(leg: Prepared, joint: Joint, torquePerAmpere: number, most: number, inertia: number): HomingCheck {
+  const { ratio: n } = leg.drives[joint]
+  const drive = driveOf(leg.x, joint, 'cord')
+  const sign = drive.arrangement === 'crossed' ? -1 : 1
+  const { temperature: air } = airNamed(leg.x, 'normal')
+  const { lowest, highest } = rangeOf(leg.x, joint)
+  const at = (load: number) => driveAt(leg, { joint, torque: load, stroke: 0, footForce: 0, air, age: 'year' })
+  const still = at(0)
+  const push = HOMING_SHARE * Math.min(still.slackTorque, still.slipTorque)
+  const { windup, stiffness } = at(push)
+  const { step } = encoderStep.si({ countsPerTurn: motorOf(leg.x, joint).encoderCounts, turnsPerJointTurn: n })
+  const tolerance = (2 * windup) / step + 1
+  const inside = Math.min(at(most).windup + INSIDE, (highest - lowest) / 4)
+  const where = drive.hold === 'clampedMidPinion' ? 'at its anchors or its clamp' : 'on the pinion or at its anchors'
+  const motor = (x: number) => angle(sign * n * x)
+  return {
+    current: new Quantity(push / torquePerAmpere, 'peakPhaseCurrent'),
+    jointTorque: torque(push),
+    speed: new Quantity(gentleSpeed.si({ torque: push, stiffness: Math.max(stiffness, 1e-9), inertia }), 'angularVelocity'),
+    writeAtStops: [motor(lowest - windup), motor(highest + windup)],
+    softLimits: [angle(lowest + inside), angle(highest - inside)],
+    softMotorLimits: [motor(lowest + inside), motor(highest - inside)],
+    countsBetweenStops: count((highest - lowest) / step),
+    tolerance: count(tolerance),
+    smallestSlip: angle(tolerance * step),
+    procedure: [
+      'Hang the leg up, hands clear. Home the knee first, to its upper stop, so that the folded leg leaves the hip room. Then home the hip.',
+      'Limit current and speed to those listed. Drive to the lower stop, write its motor angle there with the current still on, and note the counts. Drive to the upper stop: its motor angle must read as listed, within the tolerance.',
+      'Write the soft limits after that, and let no command pass them. The hard stops are for accidents.',
+      'Do it once when the leg is new and keep the number of counts: it holds the true place of the stops.',
+      `At every start the number must come out the same within the tolerance. More counts between the stops: the cord has become soft or loose. The same number, but the stops at other counts than stored (encoder absolute over the turn): the cord has slipped ${where}, by the difference.`,
+      'A joint that stops short of its number is blocked: switch off, wait, and look before you reach in.',
+    ],
+  }
+}

@@ -1,0 +1,125 @@
+import { reflectedInertia } from '../../capstan/index.js'
+import { encoderStep } from '../../kinematics/index.js'
+import { hotResistance, noLoadLoss, torqueConstants } from '../../thermal/index.js'
+import { Quantity } from '../../units/index.js'
+import { driveOf, type Joint, motorOf, rangeOf } from '../numbers.js'
+import { caseState } from '../what-if.js'
+import { angle, count, ratio, torque } from './bench.js'
+import { type SignTest, signTest, type TorqueCurrent, torqueTable } from './control-commissioning.js'
+import { type CurrentsAsk, currentLimitsOf } from './control-currents.js'
+import { type Gains, gainsOf, hangingTorque } from './control-gains.js'
+import { type HomingCheck, homingCheck } from './control-homing.js'
+import type { CurrentLimit } from './control-limits.js'
+
+/** The numbers of one driven joint. */
+export interface JointControl {
+  readonly joint: Joint
+  /** Motor turns per joint turn, without sign. */
+  readonly ratio: Quantity<'ratio'>
+  /** +1 where motor and joint turn alike, −1 where they turn against each other, both seen from the robot's left. */
+  readonly sign: 1 | -1
+  /** Joint limits, and the motor's turns there from the leg straight down, with sign, lower joint angle first. */
+  readonly jointLimits: readonly [Quantity<'angle'>, Quantity<'angle'>]
+  readonly motorLimits: readonly [Quantity<'angle'>, Quantity<'angle'>]
+  readonly countsPerAngle: Quantity<'countsPerAngle'>
+  /** Joint torque for one ampere, magnets cold, losses of the drive taken off. */
+  readonly jointTorquePerPeakAmpere: Quantity<'torqueConstantPeakPhase'>
+  readonly jointTorquePerRmsAmpere: Quantity<'torqueConstantRmsPhase'>
+  /** Smallest current first. */
+  readonly currentLimits: readonly CurrentLimit[]
+  /** Checks that fail without any torque, which no current limit helps. */
+  readonly failsAtAnyCurrent: readonly string[]
+  /** Joint torque of standing still on all feet, as feed-forward while the foot bears load. */
+  readonly standTorque: Quantity<'torque'>
+  /** Motor torque that its drag takes whichever way it turns, and the share of transmitted torque the drive loses. */
+  readonly dragTorque: Quantity<'torque'>
+  readonly dragCurrent: Quantity<'peakPhaseCurrent'>
+  readonly driveLoss: Quantity<'ratio'>
+  /** Stiffness of the drive at the joint at walking torque, motor held. */
+  readonly driveStiffness: Quantity<'torsionalStiffness'>
+  readonly reflectedInertia: Quantity<'momentOfInertia'>
+  readonly gains: Gains
+  readonly homing: HomingCheck
+  readonly signTest: SignTest
+  readonly torqueTable: readonly TorqueCurrent[]
+}
+
+/** The numbers of the motor of one joint. */
+export interface MotorControl {
+  readonly polePairs: Quantity<'count'> | undefined
+  /** Torque per ampere at the rotor, magnets at 20 °C, and peak phase with the magnets at the hottest walk. */
+  readonly torqueConstants: ReturnType<typeof constants>
+  readonly warmTorqueConstant: Quantity<'torqueConstantPeakPhase'>
+  /** Half the terminal resistance, cold and at the winding's class. */
+  readonly phaseResistance: Quantity<'electricalResistance'>
+  readonly hottestPhaseResistance: Quantity<'electricalResistance'>
+}
+
+const constants = (emf: number) => torqueConstants({ backEmfConstant: new Quantity(emf, 'backEmfConstant') })
+
+/** What the numbers of a joint are worked out from. @internal */
+export interface Ask extends CurrentsAsk {
+  /** Winding after a walk in hot air. */
+  readonly hottest: number
+  readonly loopRate: number
+}
+
+/** The motor of a joint in named conventions. @internal */
+export function motorControl(joint: Joint, { leg, emf, warm, hottest: temperature }: Ask): MotorControl {
+  const { polePairs, terminalResistance } = motorOf(leg.x, joint)
+  const resistance = terminalResistance / 2
+  const hot = hotResistance.si({ resistance, measuredAt: 293.15, temperature, conductor: 'copper' })
+  return {
+    polePairs: polePairs === undefined ? undefined : count(polePairs),
+    torqueConstants: constants(emf),
+    warmTorqueConstant: constants(warm).peakPhase,
+    phaseResistance: new Quantity(resistance, 'electricalResistance'),
+    hottestPhaseResistance: new Quantity(hot, 'electricalResistance'),
+  }
+}
+
+/** The numbers of a joint. @internal */
+export function jointControl(joint: Joint, ask: Ask): JointControl {
+  const { leg, emf, loopRate } = ask
+  const { x } = leg
+  const drive = driveOf(x, joint, 'cord')
+  const n = leg.drives[joint].ratio
+  const sign = drive.arrangement === 'crossed' ? -1 : 1
+  const { lowest: from, highest: to } = rangeOf(x, joint)
+  const cold = torqueConstants.si({ backEmfConstant: emf })
+  const perAmpere = n * drive.efficiency
+  const walk = caseState(leg, 'walk').joints[joint]
+  const stand = caseState(leg, 'stand').joints[joint]
+  const motor = motorOf(x, joint)
+  const currents = currentLimitsOf(joint, ask)
+  const inertia = reflectedInertia.si({ rotorInertia: motor.rotorInertia, ratio: n })
+  const most = currents.limits.at(-1)?.jointTorque.si ?? 0
+  const { dragTorque } = noLoadLoss.si({
+    voltage: motor.noLoadVoltage,
+    current: motor.noLoadCurrent,
+    terminalResistance: motor.terminalResistance,
+    speed: motor.noLoadVoltage * motor.speedConstant,
+  })
+  return {
+    joint,
+    ratio: ratio(n),
+    sign,
+    jointLimits: [angle(from), angle(to)],
+    motorLimits: [angle(sign * n * from), angle(sign * n * to)],
+    countsPerAngle: new Quantity(1 / encoderStep.si({ countsPerTurn: motor.encoderCounts, turnsPerJointTurn: n }).step, 'countsPerAngle'),
+    jointTorquePerPeakAmpere: new Quantity(cold.peakPhase * perAmpere, 'torqueConstantPeakPhase'),
+    jointTorquePerRmsAmpere: new Quantity(cold.rmsPhase * perAmpere, 'torqueConstantRmsPhase'),
+    currentLimits: currents.limits,
+    failsAtAnyCurrent: currents.regardless,
+    standTorque: torque(stand.motion.torque),
+    dragTorque: torque(dragTorque),
+    dragCurrent: new Quantity(dragTorque / cold.peakPhase, 'peakPhaseCurrent'),
+    driveLoss: ratio(1 - drive.efficiency),
+    driveStiffness: new Quantity(walk.drive.stiffness, 'torsionalStiffness'),
+    reflectedInertia: new Quantity(inertia, 'momentOfInertia'),
+    gains: gainsOf(leg, joint, walk.drive.stiffness, loopRate),
+    homing: homingCheck(leg, joint, cold.peakPhase * perAmpere, most, inertia),
+    signTest: signTest(leg, joint, emf, hangingTorque(leg, joint), dragTorque),
+    torqueTable: torqueTable(leg, joint, emf, ask.warm, most),
+  }
+}

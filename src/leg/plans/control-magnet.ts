@@ -1,0 +1,59 @@
+import { commutationError, shaftMagnetErrorBound, shaftMagnetField } from '../../kinematics/index.js'
+import { Quantity } from '../../units/index.js'
+import { JOINTS, type Joint, motorOf, type Prepared } from '../numbers.js'
+import { angle, length, ratio } from './bench.js'
+
+/** The angle error of an encoder over a shaft magnet that is mounted so far off. */
+export interface MagnetError {
+  readonly gap: Quantity<'length'>
+  /** Offset of sensor and of magnet, each. */
+  readonly offset: Quantity<'length'>
+  /** Lean of sensor and of magnet, each. */
+  readonly tilt: Quantity<'angle'>
+  /** Field at the sensor. */
+  readonly field: Quantity<'magneticFluxDensity'>
+  /** Largest error at the motor, every direction at its worst, and at the joints. */
+  readonly atMotor: Quantity<'angle'>
+  readonly atJoint: { readonly [J in Joint]: Quantity<'angle'> }
+  /** Torque left of what the current would make; absent without pole pairs. */
+  readonly torqueLeft: Quantity<'ratio'> | undefined
+}
+
+/** A usual magnet: a disc of 6 mm by 2.5 mm, sintered neodymium. */
+export const MAGNET = { radius: 3e-3, length: 2.5e-3, remanence: 1.2 } as const
+const GAPS = [1e-3, 1.5e-3, 2.5e-3]
+const DEGREE = Math.PI / 180
+/** Offsets and leans of a jig and of a mount by eye. */
+const MOUNTS = [
+  [0.1e-3, DEGREE],
+  [0.3e-3, DEGREE],
+  [0.3e-3, 3 * DEGREE],
+] as const
+
+/** Errors of the encoder by gap, offset and tilt. @internal */
+export function magnetErrors(leg: Prepared): MagnetError[] {
+  const pairs = Math.max(...JOINTS.map((joint) => motorOf(leg.x, joint).polePairs ?? 0))
+  return GAPS.flatMap((gap) => {
+    const { field, curvature, slope } = shaftMagnetField.si({ ...MAGNET, gap })
+    return MOUNTS.map(([offset, tilt]): MagnetError => {
+      const { firstHarmonic, secondHarmonic } = shaftMagnetErrorBound.si({
+        curvature,
+        slope,
+        sensorOffset: offset,
+        sensorLean: tilt,
+        magnetOffset: offset,
+        magnetLean: tilt,
+      })
+      const error = firstHarmonic + secondHarmonic
+      return {
+        gap: length(gap),
+        offset: length(offset),
+        tilt: angle(tilt),
+        field: new Quantity(field, 'magneticFluxDensity'),
+        atMotor: angle(error),
+        atJoint: { hip: angle(error / leg.drives.hip.ratio), knee: angle(error / leg.drives.knee.ratio) },
+        torqueLeft: pairs === 0 ? undefined : ratio(commutationError.si({ angleError: error, polePairs: pairs }).torqueLeft),
+      }
+    })
+  })
+}
