@@ -145,8 +145,9 @@ export function cordDrive(given: CordDriveSpecification): CordDrive {
       const where = 'capstan.cordDrive.travel'
       checkHistory(where, si.atLowFriction, 'rigidFrame')
       const given: readonly object[] = Array.isArray(cycle?.steps) ? cycle.steps : []
-      const byMotor = given.some((step) => 'pinionAngle' in step)
-      const mixed = byMotor ? given.findIndex((step) => 'jointAngle' in step) : -1
+      const has = (step: unknown, name: string) => typeof step === 'object' && step !== null && name in step
+      const byMotor = given.some((step) => has(step, 'pinionAngle'))
+      const mixed = byMotor ? given.findIndex((step) => has(step, 'jointAngle')) : -1
       if (mixed >= 0)
         throw new InputError(where, [
           {

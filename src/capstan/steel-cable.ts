@@ -1,5 +1,5 @@
 import { property } from '../formula/index.js'
-import { type In, InputError, Quantity, show } from '../units/index.js'
+import { type In, InputError, Quantity, refuse, show } from '../units/index.js'
 import { wireRopeRigidity } from './cord.js'
 
 const INCH = 0.0254
@@ -36,7 +36,9 @@ export const steelCables = (): SteelCable[] =>
 /**
  * Properties of a small control cable of steel, with range and source. The rigidity is absent for 3x7, because no stretch constant was found. Throws an `InputError` for a size that is not in the table in this construction.
  */
-export function steelCable({ size, construction, steel }: SteelCable) {
+export function steelCable(cable: SteelCable) {
+  if (typeof cable !== 'object' || cable === null) refuse('capstan.steelCable', 'cable', cable, 'must name size, construction and steel')
+  const { size, construction, steel } = cable
   const row = CABLES.find((each) => each[0] === size && each[1] === construction)
   if (row === undefined || (steel !== 'carbon' && steel !== 'stainless'))
     throw new InputError('capstan.steelCable', [

@@ -6,7 +6,7 @@ import type { ChainKernel } from './chain-kernel.js'
 import { searchInverse } from './chain-search.js'
 import { type EffectiveMass, effectiveMassOf } from './effective-mass.js'
 import { unit3 } from './matrix3.js'
-import { noDirection, rowsOf, type Vector3, vectorOf, xyz } from './vectors.js'
+import { mustBeRecord, noDirection, rowsOf, type Vector3, vectorOf, xyz } from './vectors.js'
 
 /** Joint values as a caller gives them, one a joint: an angle where it turns, a length where it slides. */
 export type GivenJointValues = readonly (In<'angle'> | In<'length'>)[]
@@ -121,6 +121,7 @@ export class SerialChain {
     readonly toolPush?: ToolPush
   }): JointEffort[] {
     const where = 'inverseDynamics'
+    mustBeRecord(`kinematics.serialChain.${where}`, given)
     const q = this.values(where, given.values)
     const w = this.numbers(where, 'rates', given.rates)
     const a = this.numbers(where, 'accelerations', given.accelerations)
@@ -190,6 +191,7 @@ export class SerialChain {
    */
   inverse(target: InverseTarget): InverseAnswer {
     const where = 'kinematics.serialChain.inverse'
+    mustBeRecord(where, target)
     const { seed, preferred, limits, ...rest } = target
     const spec = readInputs(where, INVERSE, rest)
     const n = this.si.joints
@@ -247,6 +249,7 @@ export class SerialChain {
     readonly toolPush?: ToolPush
   }): number[] {
     const where = 'forwardDynamics'
+    mustBeRecord(`kinematics.serialChain.${where}`, given)
     const q = this.values(where, given.values)
     const [w, efforts] = [this.numbers(where, 'rates', given.rates), this.numbers(where, 'efforts', given.efforts)]
     const out = new Float64Array(this.si.joints)

@@ -1,5 +1,5 @@
 import { type Given, type Inputs, readInputs } from '../formula/index.js'
-import { InputError, type Kind, Quantity } from '../units/index.js'
+import { InputError, type Kind, Quantity, refuse } from '../units/index.js'
 import { CouplingKernel } from './coupling-kernel.js'
 import { FOUR_BAR_KNEE, type FourBarKnee, fourBarKnee } from './four-bar-knee.js'
 import type { LimitsSi } from './leg-nearest.js'
@@ -86,6 +86,8 @@ export class DriveCoupling {
     readonly corners: readonly { readonly hip: Quantity<'angle'>; readonly knee: Quantity<'angle'> }[]
     readonly kneeActuator: { readonly lowest: Quantity<'angle'>; readonly highest: Quantity<'angle'> }
   } {
+    if (!ArrayBuffer.isView(limits) && !Array.isArray(limits))
+      refuse('kinematics.driveCoupling.actuatorLimits', 'limits', limits, 'must be the limits of a leg, as leg.limitsSi')
     const [, , low2, high2, low3, high3] = limits as unknown as [number, number, number, number, number, number]
     if (![low2, high2, low3, high3].every(Number.isFinite))
       throw new InputError('kinematics.driveCoupling.actuatorLimits', [

@@ -3,7 +3,7 @@ import { InputError, type Issue, Quantity, show } from '../units/index.js'
 import { DriveCoupling } from './coupling.js'
 import { type GivenAngles, LEG_JOINTS, ThreeJointLeg } from './leg.js'
 import { invert3, multiply3 } from './matrix3.js'
-import { mustBeMade, perJoint, type Vector3, vectorOf, type xyz } from './vectors.js'
+import { mustBeMade, mustBeRecord, perJoint, type Vector3, vectorOf, type xyz } from './vectors.js'
 
 const HALF_RANGE = { kind: 'angle', min: 0, optional: true } as const
 const MOVEMENT = { kind: 'length', optional: true } as const
@@ -78,6 +78,7 @@ export function footError(
 ): FootError {
   const where = 'kinematics.footError'
   mustBeMade(where, 'leg', leg, ThreeJointLeg, 'threeJointLeg')
+  mustBeRecord(where, given)
   const { coupling } = given
   if (coupling !== undefined) mustBeMade(where, 'coupling', coupling, DriveCoupling, 'driveCoupling')
   const { angles, sources } = readInputs(where, SOURCES, { angles: given.angles, sources: nameless(given.sources) as never })

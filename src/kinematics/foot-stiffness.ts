@@ -3,7 +3,7 @@ import type { Quantity } from '../units/index.js'
 import { DriveCoupling, driveCoupling } from './coupling.js'
 import { ThreeJointLeg } from './leg.js'
 import { apply3, determinant3, invert3, invertPositive3, multiply3, quadratic3, transpose3 } from './matrix3.js'
-import { mustBeMade, perJoint, rowsOf, type Vector3, vectorOf, xyz } from './vectors.js'
+import { mustBeMade, mustBeRecord, perJoint, rowsOf, type Vector3, vectorOf, xyz } from './vectors.js'
 
 const STIFFNESS = { kind: 'torsionalStiffness', above: 0 } as const
 const BEAM = {
@@ -63,6 +63,7 @@ export interface UnstableFoot {
 export function footStiffness(leg: ThreeJointLeg, given: FootStiffnessSpecification): FootStiffness | UnstableFoot {
   const where = 'kinematics.footStiffness'
   mustBeMade(where, 'leg', leg, ThreeJointLeg, 'threeJointLeg')
+  mustBeRecord(where, given)
   const { coupling = driveCoupling({ knee: 'motorAtKnee' }), ...rest } = given
   mustBeMade(where, 'coupling', coupling, DriveCoupling, 'driveCoupling')
   const spec = readInputs(where, SPECIFICATION, rest)

@@ -7,7 +7,7 @@ import { LegDynamics } from './leg-dynamics.js'
 import { FOOT_ABOVE, KNEE_BACKWARD } from './leg-geometry-kernel.js'
 import { stanceForce } from './stance-force.js'
 import type { GroundReactionSi, StrideInputs } from './stride-follower.js'
-import { mustBeMade } from './vectors.js'
+import { mustBeMade, mustBeRecord } from './vectors.js'
 
 const LOAD = {
   mass: { kind: 'mass', above: 0 },
@@ -38,6 +38,7 @@ export interface StrideParts {
 
 /** Takes the objects of a stride from what was given, each checked; the rest is for the reader. @internal */
 export function partsOf<T extends StrideParts>(where: string, given: T) {
+  mustBeRecord(where, given)
   const { leg, path, dynamics, coupling = driveCoupling({ knee: 'motorAtKnee' }), groundReactionSi, ...rest } = given
   mustBeMade(where, 'leg', leg, ThreeJointLeg, 'threeJointLeg')
   mustBeMade(where, 'path', path, FootPath, 'footPath')

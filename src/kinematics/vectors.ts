@@ -1,4 +1,4 @@
-import { InputError, type Kind, type Note, Quantity, show } from '../units/index.js'
+import { InputError, type Kind, type Note, Quantity, refuse, show } from '../units/index.js'
 
 /** A vector in the leg's frame: x forward, y left, z up. */
 export interface Vector3<K extends Kind> {
@@ -48,7 +48,12 @@ export const perJoint = <const K extends Kind>(kind: K) => ({ sidewaysHip: kind,
 export const noDirection = (where: string, path = 'direction'): InputError =>
   new InputError(where, [{ path, given: 'a vector of no length', accepts: 'must point somewhere' }])
 
-/** Refuses an argument that is not what `maker` makes. */
+/** Throws for an argument that is no record: a call without its argument, in plain JavaScript. */
+export function mustBeRecord(where: string, given: unknown): void {
+  if (typeof given !== 'object' || given === null) refuse(where, 'the argument', given, 'must be an object')
+}
+
+/** Throws for an argument that is not what `maker` makes. */
 export function mustBeMade(
   where: string,
   path: string,

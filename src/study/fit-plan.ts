@@ -2,7 +2,7 @@ import { type AnyFormula, type Inputs, type Output, reader, type Scalar } from '
 import { type In, InputError, type Issue, type Kind, oneOfNames, Quantity, show, type UnitOf } from '../units/index.js'
 import type { FitProblem, Parameter } from './fit-search.js'
 import { limitsOf, type Model, modelOf, outputOf } from './model.js'
-import { type KindAt, type ScalarOutput, type ScalarPath, scalarAt, withValueAt } from './path.js'
+import { type KindAt, planRecord, type ScalarOutput, type ScalarPath, scalarAt, withValueAt } from './path.js'
 import { spreadKind } from './show.js'
 import type { Fixed } from './sweep.js'
 
@@ -60,6 +60,7 @@ interface Logging {
 
 /** Reads a plan: the problem as plain numbers and the kind of the readings. Throws one `InputError` that lists every bad input. */
 export function readFit(formula: AnyFormula, plan: FitPlan<Inputs, Output>): { readonly problem: FitProblem; readonly kind: Kind } {
+  planRecord(formula.id, plan)
   const issues: Issue[] = []
   const { parameters: guesses = {}, data = {}, measured, fixed = {} } = plan as unknown as Readonly<Record<string, object | undefined>>
   const parameters = Object.entries(guesses).map(([path, guess]) => parameterOf(path, scalarAt(formula, path), guess, issues))

@@ -2,7 +2,7 @@ import { type AnyFormula, type Given, reader, type Scalar } from '../formula/ind
 import { type In, InputError, type Issue, type Kind, show } from '../units/index.js'
 import { type Limit, limitsOf, outputNamed } from './constraints.js'
 import type { SpreadOf } from './distribution.js'
-import { type KindAt, type ScalarOutput, type ScalarPath, scalarAt } from './path.js'
+import { type KindAt, planRecord, type ScalarOutput, type ScalarPath, scalarAt } from './path.js'
 import type { Fixed } from './sweep.js'
 
 /** The range of a continuous input. */
@@ -93,6 +93,7 @@ export interface Plan {
 
 /** Reads a plan. Throws one `InputError` that lists every issue. */
 export function planOf(formula: AnyFormula, plan: OptimisePlan<never, never>): Plan {
+  planRecord(formula.id, plan)
   const issues: Issue[] = []
   const axes = Object.entries((plan.vary ?? {}) as Record<string, VaryRange<Kind>>).map(([path, range]) =>
     axisOf(path, scalarAt(formula, path), range, issues),

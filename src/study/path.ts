@@ -10,7 +10,7 @@ import {
   type Scalar,
 } from '../formula/index.js'
 import { NumericError } from '../numeric/index.js'
-import { type In, InputError, type Kind, oneOfNames, show } from '../units/index.js'
+import { type In, InputError, type Kind, oneOfNames, refuse, show } from '../units/index.js'
 
 /** Dotted paths of the numbers among a formula's inputs, such as `'load'` or `'outer.modulus'`. */
 export type ScalarPath<I> = {
@@ -125,8 +125,18 @@ export function scalarOutputs(output: Output): { name: string; kind: Kind }[] {
   )
 }
 
-/** Any formula as one whose types are not followed further. */
-export const untyped = <I extends Inputs, O extends Output>(formula: Formula<I, O>): AnyFormula => formula as unknown as AnyFormula
+/** Any formula as one whose types are not followed further. Throws an `InputError` for what is not a formula. */
+export function untyped<I extends Inputs, O extends Output>(formula: Formula<I, O>): AnyFormula {
+  if (typeof formula !== 'function' || formula.def === undefined)
+    refuse('study', 'formula', formula, 'must be a formula, such as slackTension')
+  return formula as unknown as AnyFormula
+}
+
+/** A plan as a record. Throws an `InputError` for anything else. */
+export function planRecord<T extends object>(where: string, plan: T): T {
+  if (typeof plan !== 'object' || plan === null) refuse(where, 'plan', plan, 'must be a record')
+  return plan
+}
 
 /** Combinations of inputs that a formula rules out: each must hold for an SI argument, or a checked call throws. */
 export const requirementsOf = (formula: AnyFormula) =>

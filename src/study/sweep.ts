@@ -9,7 +9,7 @@ import {
 } from '../formula/index.js'
 import { type In, InputError, type Issue, type Kind, Quantity } from '../units/index.js'
 import { type Design, type Plan, planOf, type Range } from './design.js'
-import { type KindAt, requirementsOf, type ScalarPath, untyped, withValueAt } from './path.js'
+import { type KindAt, planRecord, requirementsOf, type ScalarPath, untyped, withValueAt } from './path.js'
 import { runRows } from './row-loop.js'
 import { type Column, numbers, Table } from './table.js'
 
@@ -75,7 +75,8 @@ export function refuseRows({ plan, words }: Runner, rows: number, where: string)
 }
 
 /** Checks a sweep and makes its runner. */
-export function runnerOf(formula: AnyFormula, { over, fixed = {}, design = 'grid' }: SweepPlan<Inputs>): Runner {
+export function runnerOf(formula: AnyFormula, sweepPlan: SweepPlan<Inputs>): Runner {
+  const { over, fixed = {}, design = 'grid' } = planRecord('sweep', sweepPlan)
   const plan = planOf(formula, over as Record<string, unknown>, design)
   const first = new Float64Array(plan.paths.length)
   plan.fill(0, first)

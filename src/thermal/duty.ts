@@ -1,6 +1,7 @@
 import type { Property } from '../formula/index.js'
-import { type In, InputError, type Issue, type Note, Quantity } from '../units/index.js'
+import { type In, InputError, type Issue, type Note, Quantity, refuse } from '../units/index.js'
 import { type CycleNumbers, extremesOfPass, type PhaseNumbers, passOnce, settle, shiftsOfPass } from './duty-cycle.js'
+import { mustBeMade, requireKeys } from './known-keys.js'
 import type { Network } from './network.js'
 import { notesAt, type Spread } from './network-numbers.js'
 import { siOf } from './network-read.js'
@@ -42,6 +43,10 @@ const POINTS = 32
 /** Reads phases; all must have the nodes of the first. @internal */
 export function readPhases(phases: readonly Phase[]): PhaseNumbers[] {
   const issues: Issue[] = []
+  if (!Array.isArray(phases)) refuse('thermal.duty', 'phases', phases, 'must be a list of networks with their durations')
+  phases.forEach((phase: Phase | null | undefined, i) => {
+    mustBeMade('thermal.duty', `phases[${i}].network`, phase?.network, 'network')
+  })
   if (phases.length === 0) issues.push({ path: 'phases', given: 'an empty list', accepts: 'needs at least one phase' })
   const first = phases[0]?.network.si.numbers
   const numbers = phases.map(({ network, duration }, i) => {
@@ -146,6 +151,7 @@ export function shortTimeDuty(duty: {
   /** Temperatures at the start. Default the warmest fixed temperature. */
   readonly initial?: Start
 }): DutyResult {
+  requireKeys('thermal.shortTimeDuty', 'duty', duty, ['load', 'rest', 'loadTime', 'restTime', 'initial'])
   const { load, rest, loadTime, restTime, initial } = duty
   const numbers = readPhases([
     { network: load, duration: loadTime },
@@ -181,6 +187,7 @@ export function intermittentDuty(duty: {
   /** Length of a cycle. Default 10 min. */
   readonly period?: In<'time'>
 }): DutyResult {
+  requireKeys('thermal.intermittentDuty', 'duty', duty, ['load', 'rest', 'dutyFactor', 'period'])
   const { load, rest } = duty
   const { loadTime, restTime } = dutyTimes('thermal.intermittentDuty', duty)
   return periodicSteadyState([
@@ -222,6 +229,7 @@ export interface TimeToLimit {
  * never be reached.
  */
 export function timeToLimit(network: Network, limits: Readonly<Record<string, In<'temperature'>>>, initial?: Start): TimeToLimit {
+  mustBeMade('thermal.timeToLimit', 'network', network, 'network')
   const n = network.si.numbers
   const issues: Issue[] = []
   withoutCapacity(n, issues)

@@ -1,6 +1,6 @@
 import type { Property } from '../formula/index.js'
-import { type In, InputError, type Issue, type Note, Quantity } from '../units/index.js'
-import { requireKeys } from './known-keys.js'
+import { type In, InputError, type Issue, type Note, Quantity, refuse } from '../units/index.js'
+import { isRecord, requireKeys } from './known-keys.js'
 import { flowOf, lossAt, type NetworkNumbers, notesAt, type Spread } from './network-numbers.js'
 import { type Loss, type NetworkLink, type NetworkNode, readLosses, readNetwork, unknownNode } from './network-read.js'
 import { bandsAt } from './network-spread.js'
@@ -95,6 +95,7 @@ export function networkOf(n: NetworkNumbers): Network {
 }
 
 function withLosses(n: NetworkNumbers, given: Readonly<Record<string, Loss>>): Network {
+  if (!isRecord(given)) refuse('thermal.network.withLosses', 'losses', given, 'must be a record of losses by node')
   const issues: Issue[] = []
   const losses = readLosses(given, n.names, [...n.names, ...n.fixedNames], Math.max(...n.fixed), issues)
   if (issues.length > 0) throw new InputError('thermal.network.withLosses', issues)

@@ -1,6 +1,6 @@
 import type { Property } from '../formula/index.js'
 import { type In, Quantity, quantity } from '../units/index.js'
-import { requireKeys } from './known-keys.js'
+import { mustBeMade, requireKeys } from './known-keys.js'
 import { checkLimits, type LimitVerdict, type PartLimit } from './limits.js'
 import type { MotorLoad, MotorMount } from './mount.js'
 import type { SteadyTemperatures } from './network.js'
@@ -62,6 +62,7 @@ export interface MountVerdict extends LimitVerdict, Pick<SteadyTemperatures, 'st
 
 /** Judges a mount at a steady load. In a runaway every part with a limit fails and there are no temperatures. */
 export function assessMount(mount: MotorMount, load: MotorLoad, limits: readonly PartLimit[]): MountVerdict {
+  mustBeMade('thermal.assessMount', 'mount', mount, 'motorMount')
   const network = mount.network(load)
   const { state, temperatures, notes } = network.steady()
   const air = new Quantity(mount.si.surroundings.air, 'temperature')

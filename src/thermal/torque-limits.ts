@@ -1,6 +1,7 @@
 import type { Property } from '../formula/index.js'
 import { bracketRoot } from '../numeric/index.js'
 import { type In, InputError, type Note, quantity } from '../units/index.js'
+import { mustBeMade } from './known-keys.js'
 import { checkPartLimits, type PartLimit } from './limits.js'
 import type { MotorMount } from './mount.js'
 import { uncertain } from './uncertain.js'
@@ -43,6 +44,7 @@ export function hottestPhaseOf(nodes: readonly string[], speed: number): LimitNu
 
 /** Limits as numbers; parts without a temperature are left out, but not all of them. */
 export function readLimits(where: string, mount: MotorMount, limits: readonly PartLimit[], speed: number): LimitNumbers[] {
+  mustBeMade(where, 'mount', mount, 'motorMount')
   const { nodes } = mount.si.network(0, 0)
   checkPartLimits(where, limits, [...nodes, HOTTEST_PHASE])
   const known = limits.flatMap(({ part, node, limit }) => {

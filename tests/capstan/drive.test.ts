@@ -395,6 +395,10 @@ test('travel can be driven by the motor', () => {
 })
 
 describe('bad input', () => {
+  test('a step of a travel that is not a record', () => {
+    expect(() => hip.travel({ steps: [5 as never], cycles: 1 })).toThrow(/steps\[0\]/)
+  })
+
   test.each([
     ['negative tension', { pretension: '-5 N' }, 'pretension'],
     ['overlapping pulleys', { centreDistance: '50 mm' }, 'overlap'],
