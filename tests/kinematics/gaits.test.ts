@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { footPath, GAITS, gait, supportPolygon } from '../../src/kinematics/index.js'
+import oracle from '../oracles/kinematics-feet.json' with { type: 'json' }
 
 const feet = [
   { x: '200 mm', y: '120 mm' },
@@ -30,6 +31,31 @@ describe('gaits of four legs', () => {
     // At mid stance the diagonal passes below the centre of mass.
     expect(Math.max(...trot.samples.margin)).toBeGreaterThan(-1e-3)
     expect(gait({ ...base, gait: 'walk', dutyFactor: 0.6, forward: '0.2 m/s' }).staticallyStable).toBe(false)
+  })
+
+  test.each(['0.70', '0.75', '0.90'] as const)('a walk at a duty factor of %s: time on two feet, and time outside the polygon', (text) => {
+    const dutyFactor = Number(text)
+    const samples = 2000
+    const { samples: s } = gait({
+      feet: [
+        { x: '180 mm', y: '120 mm' },
+        { x: '180 mm', y: '-120 mm' },
+        { x: '-180 mm', y: '120 mm' },
+        { x: '-180 mm', y: '-120 mm' },
+      ],
+      // In the order left hind, left front, right hind, right front.
+      phases: [0.25, 0.75, 0, 0.5],
+      dutyFactor,
+      stridePeriod: '1 s',
+      mass: '6 kg',
+      centreOfMass: dutyFactor === 0.7 ? { x: '0 mm', y: '0 mm', z: '250 mm' } : { x: '10 mm', y: '6 mm', z: '250 mm' },
+      forward: [0.1 / dutyFactor, 'm/s'],
+      samples,
+    })
+    const standing = (i: number) => [0, 1, 2, 3].filter((leg) => s.stands[4 * i + leg] === 1).length
+    const share = (holds: (i: number) => boolean) => Array.from({ length: s.count }, (_, i) => i).filter(holds).length / s.count
+    expect(share((i) => standing(i) === 2)).toBeCloseTo(Number(oracle.walk[text].two), 2)
+    if (dutyFactor > 0.7) expect(share((i) => s.margin[i]! < 0)).toBeCloseTo(Number(oracle.walk[text].outside), 2)
   })
 
   test('the margin is that of the support polygon of the standing feet, and the shares carry the weight once', () => {

@@ -81,4 +81,32 @@ out = {
     "leftFrontRightHind": fall((-0.18, -0.12), (0.18, 0.12), (0.01, -0.006), 0.25, 6, 0.08, 0.16),
     "rightFrontLeftHind": fall((-0.18, 0.12), (0.18, -0.12), (0.01, -0.006), 0.25, 6, 0.08, 0.16),
 }
+
+
+def walk(duty, step, order, centre, n=20000):
+    """Share of a stride of a walk in which three or more feet stand, and in which the centre is outside the polygon; angles from the centre to the feet."""
+    hips = {"LF": (0.18, 0.12), "RF": (0.18, -0.12), "LH": (-0.18, 0.12), "RH": (-0.18, -0.12)}
+    phase = {leg: k / 4 for k, leg in enumerate(order)}
+    two = outside = 0
+    for i in range(n):
+        t = (i + 0.5) / n
+        standing = []
+        for leg, (x, y) in hips.items():
+            u = (t - phase[leg]) % 1
+            if u < duty:
+                standing.append((x + step * (0.5 - u / duty), y))
+        two += len(standing) == 2
+        # Inside where the feet, seen from the centre, leave no gap of half a turn.
+        a = np.sort([np.arctan2(y - centre[1], x - centre[0]) for x, y in standing])
+        gaps = np.diff(np.append(a, a[0] + 2 * np.pi))
+        outside += gaps.max() > np.pi
+    return {"two": digits(two / n, 3), "outside": digits(outside / n, 3)}
+
+
+lateral = ("LH", "LF", "RH", "RF")
+out["walk"] = {
+    "0.70": walk(0.7, 0.1, lateral, (0.0, 0.0)),
+    "0.75": walk(0.75, 0.1, lateral, (0.01, 0.006)),
+    "0.90": walk(0.9, 0.1, lateral, (0.01, 0.006)),
+}
 Path(__file__).with_suffix(".json").write_text(json.dumps(out, indent=1) + "\n")
