@@ -1,6 +1,7 @@
 import * as c from '../../src/capstan/index.js'
 import type { Source } from '../../src/formula/index.js'
 import oracle from '../oracles/capstan-independent.json' with { type: 'json' }
+import winding from '../oracles/capstan-winding.json' with { type: 'json' }
 import { type Check, printed, published } from './harness.js'
 
 const by = (model: string): Source => ({ level: 'computed', where: `${model}: tests/oracles/capstan-independent.py` })
@@ -151,6 +152,36 @@ const geometry: Check[] = [
     given: { backlash: '0.08 mm', pitchRadius: '24 mm' },
     gives: printed(oracle.backlash, 'rad'),
     source: by('points of the pitch circle'),
+  }),
+]
+
+const grooves: Source = { level: 'computed', where: 'points of grooves that turn with their pulleys: tests/oracles/capstan-winding.py' }
+const winds: Check[] = [
+  ...published(c.pinionLength, {
+    given: { groovePitch: '1.2 mm', wraps: 3, ratio: 6, travel: '120 deg' },
+    gives: { length: printed(winding.pinion, 'mm'), walk: printed(winding.walk, 'mm') },
+    source: grooves,
+  }),
+  ...published(c.drumLength, {
+    given: { drumLead: '7.2 mm', largestWrap: '200 deg', groovePitch: '1.2 mm' },
+    gives: printed(winding.drum, 'mm'),
+    source: grooves,
+  }),
+  ...published(c.matchedDrumLead, { given: { pinionPitch: '1.2 mm', ratio: 6 }, gives: printed(winding.matched, 'mm'), source: grooves }),
+  ...published(c.leadMismatch, {
+    given: { pinionPitch: '1.2 mm', drumLead: '2 mm', ratio: 6, travel: '120 deg' },
+    gives: printed(winding.mismatch, 'mm'),
+    source: grooves,
+  }),
+  ...published(c.reductionRatio, {
+    given: { drumRadius: '48 mm', pinionRadius: '8 mm' },
+    gives: printed(winding.ratio, '1'),
+    source: { level: 'computed', where: 'rims as polygons, equally long: tests/oracles/capstan-winding.py' },
+  }),
+  ...published(c.tensionPerScrewTurn, {
+    given: { lead: '0.7 mm', gain: 1, workingLength: '0.45 m', axialRigidity: '20 kN' },
+    gives: printed(winding.screw, 'N'),
+    source: { level: 'computed', where: 'pieces of cord in series, in the limit of small changes: tests/oracles/capstan-winding.py' },
   }),
 ]
 
@@ -330,4 +361,4 @@ const parts: Check[] = [
   ),
 ]
 
-export const checks: Check[] = [...friction, ...geometry, ...loop, ...parts]
+export const checks: Check[] = [...friction, ...geometry, ...winds, ...loop, ...parts]
