@@ -35,7 +35,7 @@ test('check prints the verdict, and its exit code is the verdict', async () => {
   const good = await run(['check', 'leg.yaml', '--rows', '3'])
   expect(good.code).toBe(0)
   expect(good.out).toMatch(/^This leg passes/)
-  expect(good.out.match(/^(holds|fails|short)/gm)).toHaveLength(3)
+  expect(good.out.match(/^K\d+ +(holds|fails|short) /gm)).toHaveLength(3)
   expect(good.notes).toMatch(/read leg\.yaml.*\n.*assessed \d+ checks/)
   const bad = await run(['check', 'leg.yaml', '-q', '--json', '--set', 'drives.knee.pretension=120 N'])
   expect([bad.code, bad.notes]).toEqual([1, ''])
