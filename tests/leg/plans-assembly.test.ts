@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import * as fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { assemblyPlan, assemblyText, assess, describeLeg, withFields } from '../../src/leg/index.js'
+import { assemblyPlan, assemblyText, assess, describeLeg, shoppingCsv, withFields } from '../../src/leg/index.js'
 import { InputError } from '../../src/units/index.js'
 
 const leg = describeLeg(readFileSync(new URL('./legs/workbench.yaml', import.meta.url), 'utf8'))
@@ -116,5 +116,73 @@ describe('what holds for every leg', () => {
   test('options of the wrong kind are refused', () => {
     expect(() => assemblyPlan(leg, { tail: '3 N' as never })).toThrow(InputError)
     expect(() => assemblyPlan(leg, { beddingStrain: '3 mm' as never })).toThrow(InputError)
+  })
+})
+
+describe('what a workshop needs besides the drawing', () => {
+  test('pins come from the catalogue: one that ends just inside its bosses, or one that sticks out', () => {
+    // 36.6 mm: 35 mm leaves 0.8 mm of each boss of 11 mm empty, less than a tenth.
+    expect(plan.cuts.pins[0]).toMatchObject({ fit: expect.stringContaining('inside each boss') })
+    expect(plan.cuts.pins[0]!.catalogue!.in('mm')).toBeCloseTo(35, 9)
+    const long = assemblyPlan(withFields(leg, { 'pins.hip.lugThickness': '17 mm' })).cuts.pins[0]!
+    expect(long.catalogue!.in('mm')).toBeCloseTo(40, 9)
+    expect(long.fit).toMatch(/sticks out by 400/)
+  })
+
+  test('a screw into a motor has a longest length, and none is bought that passes it', () => {
+    const motor = plan.cuts.bolts[0]!
+    // 11 mm of stack, a washer of 0.5 mm (ISO 7089, M3), a thread of 3 mm at least and 4.5 mm at most.
+    expect(motor.leastLength.in('mm')).toBeCloseTo(14.5, 9)
+    expect(motor.mostLength!.in('mm')).toBeCloseTo(16, 9)
+    expect(motor.catalogue!.in('mm')).toBeCloseTo(16, 9)
+    expect(plan.cuts.bolts[1]!.mostLength).toBeUndefined()
+    fc.assert(
+      fc.property(fc.double({ min: 2, max: 12, noNaN: true }), (depth) => {
+        const other = assemblyPlan(leg, { motorThreadDepth: [depth, 'mm'] })
+        const { catalogue, mostLength } = other.cuts.bolts[0]!
+        if (catalogue === undefined) expect(other.problems.join()).toMatch(/screws of/)
+        else expect(catalogue.si).toBeLessThanOrEqual(mostLength!.si + 1e-9)
+      }),
+      { numRuns: 15 },
+    )
+    expect(assemblyPlan(leg, { motorThreadDepth: '3 mm' }).problems.join()).toMatch(/none is sold from 14.5 mm to 14.5 mm/)
+  })
+
+  test('cords have a length to keep and loads in newtons', () => {
+    for (const [i, check] of plan.checks.entries()) {
+      expect(check.beddingLoad.in('N')).toBeCloseTo(2300 / 3, 9)
+      expect(check.longest.si - check.shortest.si).toBeCloseTo(0.002 + plan.tensioners[i]!.spare.si, 12)
+      expect(check.proofLoad.si).toBeGreaterThan(plan.tensioners[i]!.pretension.si)
+      expect(check.proofLoad.si).toBeLessThan(2300 / 2)
+    }
+    expect(plan.steps.join('\n')).toContain(String(plan.checks[0]!.proofLoad))
+    // A third of 2.3 kN, over 9.80665.
+    expect(plan.steps.join('\n')).toContain('78.2 kg on a scale')
+  })
+
+  test('the shopping list is CSV with every screw, pin and cord', () => {
+    const csv = shoppingCsv(plan)
+    const lines = csv.trim().split('\n')
+    expect(lines[0]).toBe('item,size,quantity,remark')
+    expect(lines.length).toBe(1 + plan.shopping.length)
+    for (const part of ['M3 x 16 mm', 'never longer than 16 mm', 'ISO 8734 4 mm m6 x 35 mm', 'LCP']) expect(csv).toContain(part)
+    const odd = shoppingCsv({ shopping: [{ item: 'a "b"', size: 'c, d', quantity: '1', remark: '' }] })
+    expect(odd).toBe('item,size,quantity,remark\n"a ""b""","c, d",1,\n')
+  })
+
+  test('coupons come first, and every reading that is off has a cure', () => {
+    expect(plan.steps[0]).toMatch(/coupons first/)
+    expect(plan.coupons.length).toBeGreaterThan(4)
+    for (const { reading, means, cure } of plan.troubles) expect(Math.min(reading.length, means.length, cure.length)).toBeGreaterThan(10)
+    const text = assemblyText(plan)
+    for (const part of [
+      'Coupons first',
+      'When a reading is off',
+      'Shopping list',
+      'never longer than',
+      'shorts the winding',
+      'lever of 100 mm',
+    ])
+      expect(text).toContain(part)
   })
 })

@@ -45,11 +45,25 @@ describe('predictions against calculations by hand', () => {
   })
 })
 
-test('the order is that of information, and what moves no check comes last', () => {
-  const information = plan.measurements.map((one) => one.information)
-  expect(information).toEqual([...information].sort((a, b) => b - a))
+test('the order is that of information for an hour of work, and what moves no check comes last', () => {
+  const perHour = plan.measurements.map((one) => one.informationPerHour)
+  expect(perHour).toEqual([...perHour].sort((a, b) => b - a))
   expect(plan.measurements.at(-1)!.information).toBe(0)
-  expect(information[0]).toBeGreaterThan(0)
+  expect(perHour[0]).toBeGreaterThan(0)
+  for (const { information, informationPerHour, handsOn, elapsed, fixture, cost, caution } of plan.measurements) {
+    expect(informationPerHour * handsOn.in('h')).toBeCloseTo(information, 12)
+    expect(elapsed.si).toBeGreaterThanOrEqual(handsOn.si)
+    expect(Math.min(fixture.length, cost.length, caution.length)).toBeGreaterThan(5)
+  }
+})
+
+test('the torque of a motor: a sinusoidal motor with its catalogue constant, five per cent either way', () => {
+  const { predicted, band } = of('torqueConstant')
+  // Three halves of peak phase flux linkage: 1.5 / sqrt(3) of the line-to-line constant, at a quarter of 45 A.
+  const torque = (1.5 / Math.sqrt(3) / 110) * (60 / (2 * Math.PI)) * 0.25 * 45
+  expect(predicted.si).toBeCloseTo(torque, 9)
+  expect(band[1].si / predicted.si).toBeCloseTo(1 / 0.95, 9)
+  expect(of('noLoad').predicted.si).toBeCloseTo(0.6, 12)
 })
 
 test('a value that is known tells nothing', () => {

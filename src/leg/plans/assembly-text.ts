@@ -2,9 +2,13 @@ import { significant } from '../../units/index.js'
 import { type Block, heading, led, type Page, points, steps, table, text } from '../report/blocks.js'
 import { markdownPage } from '../report/markdown-blocks.js'
 import type { AssemblyPlan } from './assembly.js'
+import { kilograms } from './assembly-steps.js'
 
 /** The assembly plan as Markdown. */
 export const assemblyText = (plan: AssemblyPlan): string => markdownPage(assemblyPage(plan))
+
+/** Lever on a key whose end a luggage scale pulls, m. */
+const LEVER = 0.1
 
 /** The assembly plan as a page. @internal */
 export function assemblyPage(plan: AssemblyPlan): Page {
@@ -30,8 +34,8 @@ export function assemblyPage(plan: AssemblyPlan): Page {
     ),
     table(
       'Pins to buy',
-      ['pin', 'joint', 'length'],
-      cuts.pins.map((one) => [one.size, one.joint, one.length]),
+      ['pin', 'joint', 'length needed', 'buy', 'fit'],
+      cuts.pins.map((one) => [one.size, one.joint, one.length, one.catalogue ?? 'cut it', one.fit]),
     ),
     cuts.shaft === undefined
       ? undefined
@@ -40,8 +44,32 @@ export function assemblyPage(plan: AssemblyPlan): Page {
         ),
     table(
       'Bolts to buy',
-      ['bolts', 'count', 'at least'],
-      cuts.bolts.map((one) => [`${one.thread} class ${one.propertyClass}, ${one.group}`, one.count, one.leastLength]),
+      ['bolts', 'count', 'at least', 'never longer than', 'buy'],
+      cuts.bolts.map((one) => [
+        `${one.thread} class ${one.propertyClass}, ${one.group}`,
+        one.count,
+        one.leastLength,
+        one.mostLength ?? 'no limit',
+        one.catalogue ?? 'none fits',
+      ]),
+    ),
+    text('A screw that is too long shorts the winding of the motor: measure the depth of its threads first.'),
+    table(
+      'Finished cords, before they are tensioned',
+      ['joint', 'end to end, at least', 'at most', 'bed in with', 'proof-pull with'],
+      plan.checks.map((one) => [one.joint, one.shortest, one.longest, one.beddingLoad, one.proofLoad]),
+    ),
+    heading('Shopping list'),
+    table(
+      'What to buy for one leg',
+      ['item', 'size', 'quantity', 'remark'],
+      plan.shopping.map((one) => [one.item, one.size, one.quantity, one.remark]),
+    ),
+    heading('Coupons first'),
+    table(
+      'What to try on scraps',
+      ['what', 'how', 'expect'],
+      plan.coupons.map((one) => [one.what, one.how, one.expect]),
     ),
     heading('Presses'),
     table(
@@ -100,8 +128,16 @@ export function assemblyPage(plan: AssemblyPlan): Page {
     heading('Tightening, in order'),
     table(
       'Screws in their order',
-      ['', 'what', 'screws', 'passes', 'preload', 'remark'],
-      plan.tightening.map((one, i) => [i + 1, one.what, `${one.count} × ${one.thread}`, one.passes.join(', '), one.preload, one.remark]),
+      ['', 'what', 'screws', 'passes', 'last pass on a lever of 100 mm', 'preload', 'remark'],
+      plan.tightening.map((one, i) => [
+        i + 1,
+        one.what,
+        `${one.count} × ${one.thread}`,
+        one.passes.join(', '),
+        kilograms(one.torque.si / LEVER),
+        one.preload,
+        one.remark,
+      ]),
     ),
     heading('Order of work'),
     steps(plan.steps),
@@ -110,6 +146,12 @@ export function assemblyPage(plan: AssemblyPlan): Page {
       'What to look at again',
       ['when', 'what', 'expect'],
       plan.followUps.map((one) => [one.when, one.what, one.expect]),
+    ),
+    heading('When a reading is off'),
+    table(
+      'Readings, what they mean and what to do',
+      ['reading', 'means', 'do'],
+      plan.troubles.map((one) => [one.reading, one.means, one.cure]),
     ),
     heading('Assumed values'),
     table(

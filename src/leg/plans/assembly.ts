@@ -1,14 +1,17 @@
-import { type In, quantity, significant } from '../../units/index.js'
+import { type In, quantity } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
-import { driveOf, hasCord, JOINTS, type Joint } from '../numbers.js'
+import { driveOf, hasCord, JOINTS } from '../numbers.js'
 import { knownOptions } from '../options.js'
 import { CAUTIONS } from '../report/content.js'
+import { type FollowUp, followUps, stepsOf } from './assembly-steps.js'
 import { assemblyPage } from './assembly-text.js'
 import { type Assumed, benchLeg } from './bench.js'
-import { type CutList, cutList, END_DIAMETERS } from './cut-list.js'
+import { type CutList, cutList, DEPTH, END_DIAMETERS } from './cut-list.js'
 import { type BondStep, bonds, type PressStep, presses, type TighteningStep, tightening } from './fastening-steps.js'
+import { type ShoppingLine, shoppingList } from './shopping.js'
 import { displayed } from './show.js'
-import { shareLeft, type TensionerSetting, tensionerSetting, type Winding, winding } from './tensioning.js'
+import { type TensionerSetting, tensionerSetting, type Winding, winding } from './tensioning.js'
+import { type CordCheck, type Coupon, cordChecks, coupons, type Trouble, troubles } from './workshop-checks.js'
 
 /** What the plan needs and the specification does not hold. */
 export interface AssemblyOptions {
@@ -16,17 +19,11 @@ export interface AssemblyOptions {
   readonly tail?: In<'length'>
   /** Stretch of a new braid that stays once it has been loaded. Default 1 %; measure yours. */
   readonly beddingStrain?: In<'strain'>
+  /** Depth of the threads in the motor, measured down to the first thing that a screw may not touch. Default: one and a half diameters. */
+  readonly motorThreadDepth?: In<'length'>
 }
 
-export const ASSEMBLY_OPTIONS = ['tail', 'beddingStrain'] as const
-
-/** What to look at again after some time. */
-export interface FollowUp {
-  readonly when: 'after a day' | 'after a week'
-  readonly what: string
-  /** Share expected to be left by then, and the work to do. */
-  readonly expect: string
-}
+export const ASSEMBLY_OPTIONS = ['tail', 'beddingStrain', 'motorThreadDepth'] as const
 
 /** How to put a leg together: cut list, windings, settings, torques, order, cautions. Plain data; `assemblyPage` renders it. */
 export interface AssemblyPlan {
@@ -42,12 +39,16 @@ export interface AssemblyPlan {
   /** The order of work. */
   readonly steps: readonly string[]
   readonly followUps: readonly FollowUp[]
+  /** Lengths and loads of the finished cords. */
+  readonly checks: readonly CordCheck[]
+  /** What to try on scraps first. */
+  readonly coupons: readonly Coupon[]
+  /** What to do when a reading is off. */
+  readonly troubles: readonly Trouble[]
+  readonly shopping: readonly ShoppingLine[]
   /** What does not go together as specified. */
   readonly problems: readonly string[]
 }
-
-const DAY = 86_400
-const WEEK = 7 * DAY
 
 /**
  * The plan a builder works from: cuts, lay of the cords, positions of the tensioners, tightening of each screw in order, presses and bonds,
@@ -60,15 +61,16 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
   knownOptions('assemblyPlan', options, ASSEMBLY_OPTIONS)
   const tail = quantity('length', options.tail ?? '150 mm')
   const bedding = quantity('strain', options.beddingStrain ?? '1 %')
+  const depth = options.motorThreadDepth === undefined ? undefined : quantity('length', options.motorThreadDepth)
   const bench = benchLeg(leg)
-  const cuts = cutList(bench, tail.si)
+  const cuts = cutList(bench, tail.si, depth?.si)
   const cords = JOINTS.filter((joint) => hasCord(bench.x, joint))
   const windings = cords.map((joint) => winding(bench, joint))
   const tensioners = cuts.cords.map((cut) => tensionerSetting(bench, cut, bedding.si))
   const screws = tightening(bench)
   const pressed = presses(bench)
   const bonded = bonds(bench)
-  const left = (joint: Joint, time: number) => shareLeft(bench, joint, time)
+  const checks = cordChecks(bench, cuts, tensioners)
   const plan: AssemblyPlan = {
     leg,
     cautions: CAUTIONS,
@@ -95,6 +97,11 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
             },
           ]
         : []),
+      {
+        what: 'depth of the threads in the motor',
+        value: depth === undefined ? `${DEPTH} diameters` : String(depth),
+        why: depth === undefined ? 'assumption: measure yours with a depth gauge before any screw goes in' : 'given',
+      },
       { what: 'tensioner', value: 'pulls one cord end', why: 'the simplest kind; another kind changes turns and travel' },
     ],
     cuts,
@@ -103,30 +110,19 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
     tightening: screws,
     presses: pressed,
     bonds: bonded,
-    steps: stepsOf({ windings, tensioners, bonds: bonded, sleeves: Object.values(bench.x.bolts).some(({ sleeves }) => sleeves) }),
-    followUps: [
-      ...cords.flatMap((joint, i) => {
-        const { pretension, tensionPerTurn } = tensioners[i] as TensionerSetting
-        const follow = (when: FollowUp['when'], time: number): FollowUp => {
-          const share = left(joint, time)
-          return {
-            when,
-            what: `cord of the ${joint}`,
-            expect: `about ${percent(share)} of ${pretension} left, and less where the braid was not bedded in; ${significant((pretension.si * (1 - share)) / tensionPerTurn.si, 2)} turn of the screw brings it back`,
-          }
-        }
-        return [follow('after a day', DAY), follow('after a week', WEEK)]
-      }),
-      ...screws.flatMap(({ what, afterDay, afterWeek, torque }) =>
-        afterDay === undefined || afterWeek === undefined
-          ? []
-          : [
-              { when: 'after a day' as const, what, expect: `${percent(afterDay.si)} of the preload left; tighten to ${torque} again` },
-              { when: 'after a week' as const, what, expect: `${percent(afterWeek.si)} left if never touched; tighten to ${torque} again` },
-            ],
-      ),
-    ].sort((a, b) => (a.when === b.when ? 0 : a.when === 'after a day' ? -1 : 1)),
+    steps: stepsOf({ windings, tensioners, checks, bonds: bonded, sleeves: Object.values(bench.x.bolts).some(({ sleeves }) => sleeves) }),
+    followUps: followUps(bench, tensioners, screws),
+    checks,
+    coupons: coupons(pressed, checks),
+    troubles: troubles(checks, pressed, tensioners),
+    shopping: shoppingList({ cuts, bonds: bonded }),
     problems: [
+      ...cuts.bolts
+        .filter(({ catalogue }) => catalogue === undefined)
+        .map(
+          ({ group, leastLength, mostLength }) =>
+            `screws of ${group}: none is sold from ${leastLength} to ${mostLength}, which the thread of the motor bears; change the stack or add a washer`,
+        ),
       ...windings
         .filter(({ leastDrumWrap }) => leastDrumWrap.si < LEAST_WRAP)
         .map(({ joint, leastDrumWrap }) => `${joint}: at one end of its travel only ${leastDrumWrap} of wrap is left before the anchor`),
@@ -144,36 +140,3 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
 
 /** A tenth of a right angle or so is kept before an anchor. */
 const LEAST_WRAP = (10 * Math.PI) / 180
-const percent = (x: number) => `${Math.round(100 * x)} %`
-
-function stepsOf({
-  windings,
-  tensioners,
-  bonds: bonded,
-  sleeves,
-}: Pick<AssemblyPlan, 'windings' | 'tensioners' | 'bonds'> & { sleeves: boolean }): string[] {
-  return [
-    'Measure every bore, pin and cord before anything is pressed or glued; write the numbers down for the test stand.',
-    'Bed in each cord before its ends are made: load it ten times to a third of its breaking strength, behind a guard. It spares the tensioner the bedding stretch, which its end position counts on.',
-    ...(bonded.length > 0
-      ? [
-          'Bond the cord ends first and let them cure as the adhesive maker says, in free air: roughen and degrease the bore, spread the fibres, fill without bubbles. Gloves, eye protection, ventilation.',
-          'Proof-pull every bonded end once to twice its daily tension, behind a guard, before it goes into the leg.',
-        ]
-      : ['Make all cord ends on the bench and proof-pull each once to twice its daily tension, behind a guard.']),
-    'Press the pins in with a vice or an arbor press and a guide, never with a hammer; stop if the force passes the one listed by half, or the print turns white. Eye protection: a hardened pin can shatter.',
-    'Seat the bearings by their outer rings; put shoulder and cap on.',
-    ...(sleeves ? ['Put the metal sleeves in; each must be level with or slightly above its print.'] : []),
-    'Bolt the motors to their plates, then plate and hip housing, crosswise in the passes listed.',
-    'Fit the hip shaft, its end cap and its screw.',
-    ...windings.map(
-      ({ joint, layAt, halfTurns, branches: [up, down], drumWrap }) =>
-        `Lay the cord of the ${joint} with the joint held at ${layAt}: ${significant(halfTurns.si, 3)} turns to each side of the pinion's middle, ${drumWrap} to each anchor. The branch that pulls ${up.pulls} lies ${up.onDrum} on the drum and ${up.onPinion} on the pinion, the other ${down.onDrum} and ${down.onPinion} (seen from the robot's left).`,
-    ),
-    ...tensioners.map(
-      ({ joint, turnsToStart, turnsToSet, pretension, screwTorque }) =>
-        `Tension the ${joint}: some ${significant(turnsToStart.si, 2)} turns until the slack is gone, then ${significant(turnsToSet.si, 2)} turns to ${pretension} (${screwTorque} on the screw at the end). Turn the joint through its whole travel after every turn, hands clear, then lock the screw.`,
-    ),
-    'Switch off and wait before you reach in. First motion by hand, then at low current with the leg hung up.',
-  ]
-}

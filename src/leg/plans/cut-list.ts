@@ -16,6 +16,8 @@ import {
   shaftOf,
 } from '../numbers.js'
 import { benchDrive, length } from './bench.js'
+import { screwBetween } from './catalogue-lengths.js'
+import { type PinCut, pinCut } from './pin-cut.js'
 
 /** A cord to cut from the spool. */
 export interface CordCut {
@@ -34,14 +36,6 @@ export interface CordCut {
   readonly ends: string
   /** Where to clamp it on the pinion, from one cut end; absent where friction alone holds it. */
   readonly clampAt: Quantity<'length'> | undefined
-}
-
-/** A pin to cut, or the length to order it in. */
-export interface PinCut {
-  readonly joint: Joint
-  readonly size: string
-  /** Both bosses, the lug and its gaps. */
-  readonly length: Quantity<'length'>
 }
 
 /** The hip shaft to make from a bolt. */
@@ -66,8 +60,12 @@ export interface BoltCut {
   readonly propertyClass: string
   /** For one leg: the group of a motor counts for each joint that has it. */
   readonly count: number
-  /** Grip, washers, nut and two pitches that stand out; into tapped metal one and a half diameters instead of a nut. */
+  /** Grip, washers, nut and two pitches that stand out; into tapped metal one diameter instead of a nut. */
   readonly leastLength: Quantity<'length'>
+  /** Into a tapped motor: grip, washer and depth of its thread. A longer screw shorts the winding. Absent with a nut. */
+  readonly mostLength: Quantity<'length'> | undefined
+  /** Length to buy; absent where the catalogue has none that is long enough and not too long. */
+  readonly catalogue: Quantity<'length'> | undefined
 }
 
 /** What to cut and lay out before assembly. */
@@ -83,15 +81,15 @@ export interface CutList {
 export const END_DIAMETERS = { splice: 72, swagedSleeve: 12, knot: 30 } as const
 
 /** Cut list of a leg. `tail` is SI. @internal */
-export function cutList(leg: Prepared, tail: number): CutList {
+export function cutList(leg: Prepared, tail: number, threadDepth?: number): CutList {
   return {
     cords: JOINTS.filter((joint) => hasCord(leg.x, joint)).map((joint) => cordCut(leg, joint, tail)),
     pins: pressedJoints(leg.x).map((joint) => {
       const { size, lugThickness, gap } = pinAt(leg.x, joint)
-      return { joint, size, length: length(lugThickness + 2 * (gap + bossAt(leg.x, joint).engagement)) }
+      return pinCut(joint, size, lugThickness + 2 * gap, bossAt(leg.x, joint).engagement)
     }),
     shaft: leg.x.joints.hip.shaft === undefined ? undefined : shaftCut(leg),
-    bolts: boltGroups(leg.x).map((group) => boltCut(leg, group)),
+    bolts: boltGroups(leg.x).map((group) => boltCut(leg, group, threadDepth)),
   }
 }
 
@@ -132,6 +130,8 @@ function cordCut(leg: Prepared, joint: Joint, tailLength: number): CordCut {
   }
 }
 
+/** Depth of the thread in a motor, in diameters, where nobody measured it. */
+export const DEPTH = 1.5
 /** Run-out of a tap in a blind hole, in pitches. */
 const RUN_OUT = 3
 
@@ -159,18 +159,23 @@ export const boltGroups = (x: LegNumbers): readonly string[] => {
   return [...new Set([...ofMotors, ...Object.keys(x.bolts)])].filter((name) => name !== undefined)
 }
 
-function boltCut({ x }: Prepared, group: string): BoltCut {
+function boltCut({ x }: Prepared, group: string, threadDepth?: number): BoltCut {
   const bolts = partOf(x.bolts, group, 'group of bolts')
   const { diameter, pitch } = metricThread.si(bolts.thread)
   const grip = bolts.stack.reduce((sum, { thickness }) => sum + thickness, 0)
   const tapped = bolts.nut === 'tappedMetal'
   const washers = bolts.washers ? (tapped ? 1 : 2) * washer.si(bolts.thread).thickness : 0
-  const hold = tapped ? 1.5 * diameter : hexNut.si(bolts.thread).height + 2 * pitch
+  const hold = tapped ? diameter : hexNut.si(bolts.thread).height + 2 * pitch
+  const least = grip + washers + hold
+  const most = tapped ? grip + washers + (threadDepth ?? DEPTH * diameter) : undefined
+  const screw = screwBetween(least, most ?? least + 2 * diameter + 5e-3)
   return {
     group,
     thread: bolts.thread,
     propertyClass: bolts.propertyClass,
     count: bolts.count * Math.max(1, JOINTS.filter((joint) => x.joints[joint].motorBolts === group).length),
-    leastLength: length(grip + washers + hold),
+    leastLength: length(least),
+    mostLength: most === undefined ? undefined : length(most),
+    catalogue: screw === undefined ? undefined : length(screw),
   }
 }

@@ -15,9 +15,9 @@ import { standPage } from './stand-text.js'
  */
 export function htmlPlans(leg: Leg, options: AssemblyOptions & ControlOptions = {}): string {
   knownOptions('htmlPlans', options, [...ASSEMBLY_OPTIONS, ...CONTROL_OPTIONS])
-  const { tail, beddingStrain, loopRate, durations, copperMass, settingAccuracy } = options
+  const { tail, beddingStrain, motorThreadDepth, loopRate, durations, copperMass, settingAccuracy } = options
   const pages = [
-    ['assembly', assemblyPage(assemblyPlan(leg, given({ tail, beddingStrain })))],
+    ['assembly', assemblyPage(assemblyPlan(leg, given({ tail, beddingStrain, motorThreadDepth })))],
     ['control', controlPage(controlSheet(leg, given({ loopRate, durations, copperMass, settingAccuracy })))],
     ['stand', standPage(standPlan(leg))],
   ] as const

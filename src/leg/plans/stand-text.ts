@@ -14,13 +14,25 @@ export function standPage({ leg, measurements, cautions }: StandPlan): Page {
     blocks: [
       heading('Cautions'),
       points(cautions),
-      heading('Measurements, most informative first'),
+      heading('Measurements, most informative for an hour of work first'),
       text(
         'Information: the sum of the changes of the reserves near their limit (natural logarithms) while the field runs through its range.',
       ),
       table(
         'Measurements and predictions',
-        ['', 'measurement', 'compare', 'predicted', 'band', 'corrects', 'information', 'most sensitive check'],
+        [
+          '',
+          'measurement',
+          'compare',
+          'predicted',
+          'band',
+          'corrects',
+          'information',
+          'hands on',
+          'over after',
+          'information per hour',
+          'most sensitive check',
+        ],
         measurements.map((one, i) => [
           i + 1,
           one.what,
@@ -29,6 +41,9 @@ export function standPage({ leg, measurements, cautions }: StandPlan): Page {
           one.band.map(endless).join(' to '),
           one.corrects ?? 'nothing: compare only',
           significant(one.information, 2),
+          one.handsOn,
+          one.elapsed,
+          significant(one.informationPerHour, 2),
           one.moves ?? '',
         ]),
       ),
@@ -36,6 +51,8 @@ export function standPage({ leg, measurements, cautions }: StandPlan): Page {
       ...measurements.flatMap((one, i) => [
         subheading(`${i + 1}. ${one.what}`),
         text(one.how),
+        led('Fixture:', one.fixture),
+        led('Cost:', one.cost),
         led('Caution:', one.caution),
         text(`First lines of its log, which goes to learn under the name "${one.log}":`),
         code(one.csv),

@@ -1,47 +1,20 @@
 import { tensionRatio } from '../../capstan/index.js'
-import { type Kind, Quantity } from '../../units/index.js'
+import { Quantity } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
 import { standingLoad, uprightCompliance } from '../foot-result.js'
-import { headerOf } from '../learning/logs.js'
-import { COLUMNS, type MeasurementId } from '../learning/measurements.js'
-import { airNamed, driveOf, type End, hasCord, JOINTS, type Joint, type LegNumbers, motorOf, type Prepared, prepare } from '../numbers.js'
+import { driveOf, type End, hasCord, JOINTS, type Joint, type LegNumbers, type Prepared, prepare } from '../numbers.js'
 import { retentionIn } from '../parts/transmission/cord/fields.js'
 import { sure } from '../ranges.js'
 import { CAUTIONS } from '../report/content.js'
-import { caseState, driveAt, heatAt } from '../what-if.js'
+import { driveAt } from '../what-if.js'
 import { angle, benchDrive, force, length, planNumbers, ratio } from './bench.js'
-import { informationOf } from './information.js'
 import { displayed } from './show.js'
+import { csvOf, effortOf, measurement, type StandMeasurement } from './stand-measurement.js'
+import { heating, noLoad, torqueConstant } from './stand-motor.js'
 import { standPage } from './stand-text.js'
 import { shareLeft } from './tensioning.js'
 
-/** One measurement: what to do, what the model expects, how to log it. */
-export interface StandMeasurement {
-  readonly id: MeasurementId
-  /** Absent for what is measured once for the leg. */
-  readonly joint: Joint | undefined
-  /** The name under which `learn` takes its log. */
-  readonly log: string
-  readonly what: string
-  readonly how: string
-  readonly caution: string
-  /** The quantity to compare with, what the model expects of it, and between what its uncertain values let it lie. */
-  readonly predictedIs: string
-  readonly predicted: Quantity<Kind>
-  readonly band: readonly [Quantity<Kind>, Quantity<Kind>]
-  /** The field it corrects; absent where it is only compared. */
-  readonly corrects: string | undefined
-  /**
-   * Information about the verdict: the sum over all checks that come near their limit of how far the reserve moves (natural
-   * logarithm) while the field runs through its range; and the check that moves most.
-   */
-  readonly information: number
-  readonly moves: string | undefined
-  /** First lines of the CSV file: comments, then the header with units. */
-  readonly csv: string
-}
-
-/** Measurements on the test stand, most informative first. */
+/** Measurements on the test stand, most informative for an hour of work first. */
 export interface StandPlan {
   readonly leg: Leg
   readonly measurements: readonly StandMeasurement[]
@@ -50,15 +23,14 @@ export interface StandPlan {
 
 /** Ranges of fields that the specification gives as one number. */
 const RIGIDITY_RANGE = [0.75, 1.25] as const
-const THERMAL_RANGE = [0.7, 1.3] as const
 const WEEK = 604_800
 /** Wrap on the pinion for the friction test, rad: half a turn. */
 const TEST_WRAP = Math.PI
 
 /**
  * The plan for the test stand: each measurement with what the model predicts and its band over the model's ranges, the header of its log, and
- * the field that `learn` corrects from it. In order of information gained: how far the reserves near their limit move while the field runs
- * through its range.
+ * the field that `learn` corrects from it. In order of information for an hour of work: how far the reserves near their limit move while the field
+ * runs through its range, over the hands-on time.
  */
 export function standPlan(leg: Leg): StandPlan {
   const x = planNumbers(leg)
@@ -72,8 +44,10 @@ export function standPlan(leg: Leg): StandPlan {
       pullOut(leg, x, joint),
     ]),
     heating(leg, x),
+    torqueConstant(leg, x),
+    noLoad(leg, x),
     foot(leg, ends),
-  ].sort((a, b) => b.information - a.information || (a.log < b.log ? -1 : 1))
+  ].sort((a, b) => b.informationPerHour - a.informationPerHour || (a.log < b.log ? -1 : 1))
   return displayed({ leg, measurements, cautions: CAUTIONS }, standPage)
 }
 
@@ -82,7 +56,6 @@ interface Band {
   readonly typical: number
   readonly high: number
 }
-type Variation = (x: LegNumbers, which: 'low' | 'high') => LegNumbers
 
 const withDrive = (x: LegNumbers, joint: Joint, change: { friction: Band } | { endRetention: Band }): LegNumbers => {
   const drive = { ...driveOf(x, joint, 'cord'), ...change }
@@ -92,27 +65,6 @@ const withCord = (x: LegNumbers, name: string, change: Partial<LegNumbers['cords
   ...x,
   cords: { ...x.cords, [name]: { ...(x.cords[name] as LegNumbers['cords'][string]), ...change } },
 })
-
-function csvOf(leg: Leg, log: string, id: MeasurementId): string {
-  return `# ${leg.name}\n# log: ${log}\n${headerOf(COLUMNS[id])}\n`
-}
-
-/** A measurement whose prediction is a function of the numbers with the field low, as it is, and high. */
-function measurement(
-  leg: Leg,
-  x: LegNumbers,
-  head: Pick<StandMeasurement, 'id' | 'joint' | 'what' | 'how' | 'caution' | 'predictedIs' | 'corrects'>,
-  vary: Variation,
-  predict: (leg: Prepared) => Quantity<Kind>,
-): StandMeasurement {
-  const log = head.joint === undefined ? head.id : `${head.id} ${head.joint}`
-  const predicted = predict(prepare(x))
-  const band = [predict(prepare(vary(x, 'low'))), predict(prepare(vary(x, 'high')))].sort((a, b) => a.si - b.si) as [
-    Quantity<Kind>,
-    Quantity<Kind>,
-  ]
-  return { ...head, log, predicted, band, ...informationOf(vary(x, 'low'), vary(x, 'high')), csv: csvOf(leg, log, head.id) }
-}
 
 function friction(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
   const { friction: band } = driveOf(x, joint, 'cord')
@@ -195,44 +147,6 @@ function pullOut(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
   )
 }
 
-function heating(leg: Leg, x: LegNumbers): StandMeasurement {
-  const { coolingFactor } = x.environment
-  const joint = hardest(prepare(x))
-  const [name, motor] = [x.joints[joint].motor as string, motorOf(x, joint)]
-  const { temperature: air } = airNamed(x, 'normal')
-  const { motion } = caseState(prepare(x), 'stand').joints[joint]
-  const held = (prepared: Prepared) => heatAt(prepared, { joint, motion, air, wind: 0, heating: 'held' })
-  const current = new Quantity(held(prepare(x)).heatingCurrent, 'peakPhaseCurrent')
-  return measurement(
-    leg,
-    x,
-    {
-      id: 'heating',
-      joint: undefined,
-      what: 'heating curve of a motor on its plate',
-      how: `Turn the current vector slowly with ${current} peak per phase (the current of standing) so that all phases heat alike; log winding temperature (by resistance at the terminals), mounting face and air every minute for an hour, out of the wind. Leave out the first minutes, while the winding itself warms up.`,
-      caution: 'Hot: the can burns and the print softens. Stop at the limits of the control sheet; never leave it alone.',
-      predictedIs: 'mounting face above the air, settled',
-      corrects: `environment.coolingFactor, motors.${name}.specificHeat, motors.${name}.windingToMount`,
-    },
-    // Hot with both: little cooling, much resistance on the way out of the winding.
-    (n, which) => ({
-      ...n,
-      environment: { ...n.environment, coolingFactor: sure(coolingFactor[which]) },
-      motors: { ...n.motors, [name]: { ...motor, windingToMount: motor.windingToMount * THERMAL_RANGE[which === 'low' ? 1 : 0] } },
-    }),
-    (prepared) => {
-      return new Quantity(held(prepared).mount - air, 'temperatureDifference')
-    },
-  )
-}
-
-/** The joint with the larger torque in standing. */
-function hardest(leg: Prepared): Joint {
-  const { hip, knee } = caseState(leg, 'stand').joints
-  return Math.abs(hip.motion.torque) > Math.abs(knee.motion.torque) ? 'hip' : 'knee'
-}
-
 function foot(leg: Leg, ends: readonly [Prepared, Prepared, Prepared]): StandMeasurement {
   const { mass, legs } = ends[1].x.robot
   const load = standingLoad(mass, legs)
@@ -250,6 +164,7 @@ function foot(leg: Leg, ends: readonly [Prepared, Prepared, Prepared]): StandMea
     corrects: undefined,
     information: 0,
     moves: undefined,
+    ...effortOf('footDeflection', 0),
     csv: csvOf(leg, 'footDeflection', 'footDeflection'),
   }
 }

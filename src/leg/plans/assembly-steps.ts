@@ -1,0 +1,96 @@
+import { significant } from '../../units/index.js'
+import type { Joint, Prepared } from '../numbers.js'
+import type { AssemblyPlan } from './assembly.js'
+import type { TighteningStep } from './fastening-steps.js'
+import { shareLeft, type TensionerSetting } from './tensioning.js'
+
+/** What to look at again after some time. */
+export interface FollowUp {
+  readonly when: 'after a day' | 'after a week'
+  readonly what: string
+  /** Share expected to be left by then, and the work to do. */
+  readonly expect: string
+}
+
+const DAY = 86_400
+const WEEK = 7 * DAY
+const G = 9.80665
+/** A force as a scale shows it. @internal */
+export const kilograms = (newton: number) => `${significant(newton / G, 3)} kg on a scale`
+const percent = (x: number) => `${Math.round(100 * x)} %`
+
+/** What to look at again after a day and a week. @internal */
+export function followUps(bench: Prepared, tensioners: readonly TensionerSetting[], screws: readonly TighteningStep[]): FollowUp[] {
+  const left = (joint: Joint, time: number) => shareLeft(bench, joint, time)
+  const all: FollowUp[] = [
+    ...tensioners.flatMap(({ joint, pretension, tensionPerTurn }) => {
+      const follow = (when: FollowUp['when'], time: number): FollowUp => {
+        const share = left(joint, time)
+        return {
+          when,
+          what: `cord of the ${joint}`,
+          expect: `about ${percent(share)} of ${pretension} left, and less where the braid was not bedded in; ${significant((pretension.si * (1 - share)) / tensionPerTurn.si, 2)} turn of the screw brings it back`,
+        }
+      }
+      return [follow('after a day', DAY), follow('after a week', WEEK)]
+    }),
+    ...screws.flatMap(({ what, afterDay, afterWeek, torque }) =>
+      afterDay === undefined || afterWeek === undefined
+        ? []
+        : [
+            {
+              when: 'after a day' as const,
+              what,
+              expect: `about ${percent(afterDay.si)} of the preload is left; tighten to ${torque} again`,
+            },
+            {
+              when: 'after a week' as const,
+              what,
+              expect: `less would be left without that (${percent(afterWeek.si)} if nobody tightened after a day); tighten to ${torque} again`,
+            },
+          ],
+    ),
+  ]
+  return all.sort((a, b) => (a.when === b.when ? 0 : a.when === 'after a day' ? -1 : 1))
+}
+
+/** The order of work. @internal */
+export function stepsOf({
+  windings,
+  tensioners,
+  checks,
+  bonds: bonded,
+  sleeves,
+}: Pick<AssemblyPlan, 'windings' | 'tensioners' | 'bonds' | 'checks'> & { sleeves: boolean }): string[] {
+  const loads = (of: 'beddingLoad' | 'proofLoad') => checks.map((one) => `${one.joint} ${one[of]} (${kilograms(one[of].si)})`).join(', ')
+  return [
+    'Print and break the coupons first; change the print before anything else is made.',
+    'Measure every bore, pin and cord before anything is pressed or glued; write the numbers down for the test stand.',
+    `Bed in each cord before its ends are made: load it ten times, behind a guard, to ${loads('beddingLoad')}. It spares the tensioner the bedding stretch, which its end position counts on.`,
+    ...(bonded.length > 0
+      ? [
+          'Bond the cord ends first and let them cure as the adhesive maker says, in free air: roughen and degrease the bore, spread the fibres, fill without bubbles. Gloves, eye protection, ventilation.',
+          `Proof-pull every bonded end once, behind a guard, before it goes into the leg: ${loads('proofLoad')}.`,
+        ]
+      : [`Make all cord ends on the bench and proof-pull each once, behind a guard: ${loads('proofLoad')}.`]),
+    ...checks.map(
+      ({ joint, shortest, longest }) =>
+        `Measure the finished cord of the ${joint} from end to end, laid straight: ${shortest} to ${longest}. Otherwise make another one.`,
+    ),
+    'Press the pins in with a vice or an arbor press and a guide, never with a hammer; stop if the force passes the one listed by half, or the print turns white. Eye protection: a hardened pin can shatter.',
+    'Seat the bearings by their outer rings; put shoulder and cap on.',
+    ...(sleeves ? ['Put the metal sleeves in; each must be level with or slightly above its print.'] : []),
+    'Before a motor is bolted on, put one screw through the stack by hand and measure how far it stands out: no more than the thread of the motor is deep. Bolt the motors to their plates, then plate and hip housing, crosswise in the passes listed. Without a torque wrench, pull a lever of 100 mm on the key with a luggage scale, as listed.',
+    'After each motor measure from a motor wire to its can: no contact, or a screw touches the winding.',
+    'Fit the hip shaft, its end cap and its screw.',
+    ...windings.map(
+      ({ joint, layAt, halfTurns, branches: [up, down], drumWrap }) =>
+        `Lay the cord of the ${joint} with the joint held at ${layAt}: ${significant(halfTurns.si, 3)} turns to each side of the pinion's middle, ${drumWrap} to each anchor. The branch that pulls ${up.pulls} lies ${up.onDrum} on the drum and ${up.onPinion} on the pinion, the other ${down.onDrum} and ${down.onPinion} (seen from the robot's left).`,
+    ),
+    ...tensioners.map(
+      ({ joint, turnsToStart, turnsToSet, pretension, screwTorque }) =>
+        `Tension the ${joint}: some ${significant(turnsToStart.si, 2)} turns until the slack is gone, then ${significant(turnsToSet.si, 2)} turns to ${pretension} (${screwTorque} on the screw at the end). Turn the joint through its whole travel after every turn, hands clear, then lock the screw.`,
+    ),
+    'Switch off and wait before you reach in. First motion by hand, then at low current with the leg hung up.',
+  ]
+}

@@ -1,0 +1,80 @@
+import { type Kind, Quantity } from '../../units/index.js'
+import type { Leg } from '../document/describe.js'
+import { headerOf } from '../learning/logs.js'
+import { COLUMNS, type MeasurementId } from '../learning/measurements.js'
+import { type Joint, type LegNumbers, type Prepared, prepare } from '../numbers.js'
+import { informationOf } from './information.js'
+import { EFFORT } from './stand-effort.js'
+
+/** One measurement: what to do, what the model expects, how to log it. */
+export interface StandMeasurement {
+  readonly id: MeasurementId
+  /** Absent for what is measured once for the leg. */
+  readonly joint: Joint | undefined
+  /** The name under which `learn` takes its log. */
+  readonly log: string
+  readonly what: string
+  readonly how: string
+  readonly caution: string
+  /** The quantity to compare with, what the model expects of it, and between what its uncertain values let it lie. */
+  readonly predictedIs: string
+  readonly predicted: Quantity<Kind>
+  readonly band: readonly [Quantity<Kind>, Quantity<Kind>]
+  /** The field it corrects; absent where it is only compared. */
+  readonly corrects: string | undefined
+  /**
+   * Information about the verdict: the sum over all checks that come near their limit of how far the reserve moves (natural
+   * logarithm) while the field runs through its range; and the check that moves most.
+   */
+  readonly information: number
+  readonly moves: string | undefined
+  /** How to build it from what a home workshop has. */
+  readonly fixture: string
+  /** Time of somebody who works on it, and time until it is over. */
+  readonly handsOn: Quantity<'time'>
+  readonly elapsed: Quantity<'time'>
+  /** What to buy, and what is used up. */
+  readonly cost: string
+  /** Information for an hour of work. */
+  readonly informationPerHour: number
+  /** First lines of the CSV file: comments, then the header with units. */
+  readonly csv: string
+}
+
+/** A leg's numbers with the field of a measurement at an end of its range. @internal */
+export type Variation = (x: LegNumbers, which: 'low' | 'high') => LegNumbers
+
+/** First lines of a log. @internal */
+export function csvOf(leg: Leg, log: string, id: MeasurementId): string {
+  return `# ${leg.name}\n# log: ${log}\n${headerOf(COLUMNS[id])}\n`
+}
+
+/** What a measurement takes, and the information for an hour of work. @internal */
+export function effortOf(id: MeasurementId, information: number) {
+  const { fixture, handsOn, elapsed, cost } = EFFORT[id]
+  return {
+    fixture,
+    handsOn: new Quantity(handsOn, 'time'),
+    elapsed: new Quantity(elapsed, 'time'),
+    cost,
+    informationPerHour: information / (handsOn / 3600),
+  }
+}
+
+/** A measurement whose prediction is a function of the numbers with the field low, as it is, and high. */
+export function measurement(
+  leg: Leg,
+  x: LegNumbers,
+  head: Pick<StandMeasurement, 'id' | 'joint' | 'what' | 'how' | 'caution' | 'predictedIs' | 'corrects'>,
+  vary: Variation,
+  predict: (leg: Prepared) => Quantity<Kind>,
+): StandMeasurement {
+  const log = head.joint === undefined ? head.id : `${head.id} ${head.joint}`
+  const predicted = predict(prepare(x))
+  const band = [predict(prepare(vary(x, 'low'))), predict(prepare(vary(x, 'high')))].sort((a, b) => a.si - b.si) as [
+    Quantity<Kind>,
+    Quantity<Kind>,
+  ]
+  const found = informationOf(vary(x, 'low'), vary(x, 'high'))
+  return { ...head, log, predicted, band, ...found, ...effortOf(head.id, found.information), csv: csvOf(leg, log, head.id) }
+}

@@ -1,0 +1,135 @@
+import { type Quantity, significant } from '../../units/index.js'
+import { driveOf, hasCord, JOINTS, type Joint, type Prepared } from '../numbers.js'
+import { retentionIn } from '../parts/transmission/cord/fields.js'
+import { caseState } from '../what-if.js'
+import { force, length } from './bench.js'
+import type { CutList } from './cut-list.js'
+import type { PressStep } from './fastening-steps.js'
+import type { TensionerSetting } from './tensioning.js'
+
+/** A finished cord before it is tensioned: how long it may be, and what it is pulled with. */
+export interface CordCheck {
+  readonly joint: Joint
+  /** End to end, laid straight without tension: shorter does not go on, longer runs out of tensioner. */
+  readonly shortest: Quantity<'length'>
+  readonly longest: Quantity<'length'>
+  /** Load for bedding in: a third of the breaking strength. */
+  readonly beddingLoad: Quantity<'force'>
+  /** Load of the proof pull: twice the largest tension of every day, and no more than half of what the weakest ends hold. */
+  readonly proofLoad: Quantity<'force'>
+}
+
+const DAILY = ['walk', 'walkBack', 'trot', 'slope', 'slopeDown'] as const
+const BEDDING = 1 / 3
+const PROOF = 2
+/** A proof load above this share of the strength of the weakest end would hurt good ends. */
+const MOST_PROOF = 0.5
+
+/** Checks of the cords. @internal */
+export function cordChecks(leg: Prepared, cuts: CutList, tensioners: readonly TensionerSetting[]): CordCheck[] {
+  return JOINTS.filter((joint) => hasCord(leg.x, joint)).map((joint) => {
+    const cut = cuts.cords.find((one) => one.joint === joint)!
+    const tensioner = tensioners.find((one) => one.joint === joint)!
+    const { slackAtAssembly } = driveOf(leg.x, joint, 'cord').tensioner
+    const { breakingStrength } = leg.drives[joint].cord
+    const daily = Math.max(...DAILY.map((id) => caseState(leg, id).joints[joint].drive.peak))
+    return {
+      joint,
+      shortest: length(cut.betweenEnds.si - slackAtAssembly),
+      longest: length(cut.betweenEnds.si + Math.max(0, tensioner.spare.si)),
+      beddingLoad: force(BEDDING * breakingStrength),
+      proofLoad: force(Math.min(PROOF * daily, MOST_PROOF * retentionIn(leg.x, joint).low * breakingStrength)),
+    }
+  })
+}
+
+/** What to do when a reading is off. */
+export interface Trouble {
+  readonly reading: string
+  readonly means: string
+  readonly cure: string
+}
+
+/** Readings that may be off, step by step. @internal */
+export function troubles(checks: readonly CordCheck[], presses: readonly PressStep[], tensioners: readonly TensionerSetting[]): Trouble[] {
+  return [
+    ...checks.flatMap(({ joint, shortest, longest }): Trouble[] => [
+      {
+        reading: `cord of the ${joint} shorter than ${shortest}`,
+        means: 'it will not go over its anchors, or with force only',
+        cure: 'make another one; do not stretch it on',
+      },
+      {
+        reading: `cord of the ${joint} longer than ${longest}`,
+        means: 'the tensioner runs out before the cord has bedded in',
+        cure: 'shorten one end; a washer under the tensioner hides it for a week',
+      },
+    ]),
+    ...presses.map(
+      ({ joint, pressingForce, hole }): Trouble => ({
+        reading: `pin of the ${joint} goes in with less than a quarter of ${pressingForce}, or by hand`,
+        means: `the hole is wider than ${hole}: the pin will work loose`,
+        cure: 'print the boss again with a smaller hole; glue alone must not hold it',
+      }),
+    ),
+    ...presses.map(
+      ({ joint, pressingForce }): Trouble => ({
+        reading: `pin of the ${joint} needs more than one and a half times ${pressingForce}, or the print turns white`,
+        means: 'the hole is too tight, and the boss is splitting',
+        cure: 'stop, press it out, ream the hole, look for cracks along the layers',
+      }),
+    ),
+    ...tensioners.map(
+      ({ joint, turnsToSet, pretension }): Trouble => ({
+        reading: `${joint}: ${pretension} reached in less than two thirds of ${significant(turnsToSet.si, 2)} turns`,
+        means: 'part of the cord is held by friction, or the scale is wrong',
+        cure: 'turn the joint through its travel several times and read again; check the scale with a known weight',
+      }),
+    ),
+    {
+      reading: 'tension falls by more than a tenth in the first hour',
+      means: 'the braid beds in, or an end slips',
+      cure: 'mark the cord at its ends with a pen, tension again, and look whether a mark moves',
+    },
+    {
+      reading: 'a screw turns on at its torque without stopping',
+      means: 'the thread strips or the print under the head yields',
+      cure: 'stop, replace screw and insert; never finish with less torque',
+    },
+    {
+      reading: 'a screw reaches its torque before the head touches',
+      means: 'it is too long and stands on the ground of its hole',
+      cure: 'take it out at once; in a motor it may already touch the winding: measure the resistance from can to winding',
+    },
+  ]
+}
+
+/** A part to try on scraps before the real ones are printed. */
+export interface Coupon {
+  readonly what: string
+  readonly how: string
+  readonly expect: string
+}
+
+/** Coupons to print and break first. @internal */
+export const coupons = (presses: readonly PressStep[], checks: readonly CordCheck[]): Coupon[] => [
+  ...presses.map(
+    ({ joint, hole, pressingForce, interference }): Coupon => ({
+      what: `boss of the ${joint} alone, three with holes of ${hole} and 0.03 mm on either side`,
+      how: 'print them standing as in the leg, measure the holes with pin gauges or drills, press a pin into each with a scale under the vice',
+      expect: `${interference} of interference and about ${pressingForce}; take the hole that comes closest`,
+    }),
+  ),
+  ...checks.map(
+    ({ joint, proofLoad, beddingLoad }): Coupon => ({
+      what: `two cord ends as for the ${joint}, on half a metre of cord`,
+      how: 'bed in and proof-pull behind a guard, then pull one until it fails',
+      expect: `no movement at ${beddingLoad} and at ${proofLoad}; note where it fails`,
+    }),
+  ),
+  {
+    what: 'three bars of each print material, flat and standing',
+    how: 'bend them over two edges with a bag of water until they break',
+    expect: 'standing bars at no less than the share of the material; more scatter than a fifth means a printer that is not ready',
+  },
+]
