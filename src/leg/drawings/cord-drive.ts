@@ -37,7 +37,7 @@ export function cordDriveDrawing(facts: Facts, joint: Joint): Drawing | undefine
   figure.view(driveFront(s, joint))
   const [drumSense, pinionSense] = ['counter-clockwise', s.crossed ? 'clockwise' : 'counter-clockwise']
   const senses = `To larger angles the drum turns ${drumSense} and the pinion ${pinionSense}, seen from the robot’s left. From the anchor on, the solid branch lies ${drumSense} on the drum and ${pinionSense} on the pinion; the dashed one the other way round.`
-  figure.text(senses)
+  figure.text(`Green labels: the end of travel that the span pulls to. Dash-two-dots: the anchors at the ends of travel. ${senses}`)
   if (joint === 'hip') figure.text('The place of the pinion above the hip is assumed.')
   figure.view(pinionView(s))
   const exits = `The cord walks ${plain(s.walk, 3)} mm along the pinion over the travel. If the grooves of the drum advance by one pitch a turn, it leaves its groove at ${plain(degrees(s.exit), 2)}° at both ends of travel, square at mid travel; a lead of ${plain(s.lead, 3)} mm a turn of the drum would keep it square.`

@@ -42,10 +42,10 @@ export function driveFront(s: DriveSizes, joint: Joint): View {
   return view
     .dimension([0, 0], [0, s.distance], 'left')
     .label([s.can * 0.35, s.distance + s.can * 0.357], `motor Ø${plain(s.can)}`)
-    .label([s.pinion * 0.8, s.distance + s.pinion * 0.6], [`pinion Ø${plain(2 * s.pinion - s.cord)}`, 'in the groove'])
-    .label(spanAt(-1, 0.55), `pulls to ${plain(degrees(s.high))}°`, { ink: 'move' })
-    .label(spanAt(1, 0.25), `pulls to ${plain(degrees(s.low))}°`, { ink: 'move' })
-    .label([s.drum * 0.85, s.drum * 0.527], [`drum Ø${plain(2 * s.drum - s.cord)}`, 'in the groove'])
+    .label([s.pinion * 0.8, s.distance + s.pinion * 0.6], ['pinion groove', `Ø${plain(2 * s.pinion - s.cord)}`])
+    .label(spanAt(-1, 0.55), `to ${plain(degrees(s.high), 3)}°`, { ink: 'move' })
+    .label(spanAt(1, 0.25), `to ${plain(degrees(s.low), 3)}°`, { ink: 'move' })
+    .label([s.drum * 0.85, s.drum * 0.527], ['drum groove', `Ø${plain(2 * s.drum - s.cord)}`])
     .label(post, `post Ø${plain(s.post)}`)
     .label(screw, 'tensioner')
 }
@@ -63,14 +63,14 @@ function branch(view: View, s: DriveSizes, drum: Circle, pinion: Circle, side: 1
 /** Where the anchors stand at both ends of travel. */
 function ends(view: View, s: DriveSizes): void {
   const left = s.branch - s.travel / 2
-  const wrap = left >= 0 ? `${plain(degrees(left), 2)}° wrapped` : 'anchor off the drum'
+  const wrap = left >= 0 ? `${plain(degrees(left), 2)}° of wrap` : 'off the drum'
   for (const [joint, sign] of [
     [s.high, 1],
     [s.low, -1],
   ] as const) {
     const at = BOTTOM + (sign * s.travel) / 2
     view.line([polar([0, 0], s.drum * 0.6, at), polar([0, 0], s.drum * 1.1, at)], 'other')
-    view.label(polar([0, 0], s.drum * 1.1, at), [`anchor at ${plain(degrees(joint))}°:`, wrap])
+    view.label(polar([0, 0], s.drum * 1.1, at), [`end at ${plain(degrees(joint), 3)}°`, wrap])
   }
 }
 

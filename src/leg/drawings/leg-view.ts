@@ -57,6 +57,7 @@ export function drawPose(figure: Figure, scene: Scene, check: CheckResult, part:
   ] as const)
     view.circle({ centre: at as Point, radius: links.upperDepth / 7 }, mark(name), 'paper')
   view.circle({ centre: foot, radius: links.lowerDepth / 8 }, mark('foot'), 'paper')
+  reach(view, joints[1]!.limits, links)
   ground(view, foot, links)
   const arms = forces(view, scene)
   view.label(
@@ -119,6 +120,14 @@ function limitsOf(view: View, [low, high]: readonly [number, number], centre: Po
     [now, 'thick'],
   ] as const)
     view.line([polar(centre, radius * 0.93, zero + at), polar(centre, radius * 1.07, zero + at)], line)
+}
+
+/** Farthest reach of the foot, at the knee limit nearest to straight. */
+function reach(view: View, [low, high]: readonly [number, number], { upper, lower }: LinkSizes): void {
+  const straightest = low <= 0 && high >= 0 ? 0 : Math.min(Math.abs(low), Math.abs(high))
+  const radius = Math.sqrt(upper ** 2 + lower ** 2 + 2 * upper * lower * Math.cos(straightest))
+  view.arc({ centre: [0, 0], radius }, -Math.PI / 2 - 0.13, -Math.PI / 2 + 0.13, 'other')
+  view.label(polar([0, 0], radius, -Math.PI / 2 + 0.13), `reach ${plain(radius, 3)}`)
 }
 
 function ground(view: View, foot: Point, { upper, lowerDepth }: LinkSizes): void {
