@@ -17,6 +17,7 @@ import {
   htmlReport,
   learn,
   learntText,
+  legDrawings,
   legFigures,
   legFormula,
   markdownReport,
@@ -139,9 +140,12 @@ chapter('7  On paper')
 mkdirSync('out', { recursive: true })
 for (const [file, content] of [
   ['out/leg-report.md', markdownReport(first)],
-  ['out/leg-report.html', htmlReport(first, { pictures: await reportPictures(first) })],
+  ['out/leg-report.html', htmlReport(first, { pictures: await reportPictures(first), drawings: legDrawings(first, { style: 'page' }) })],
   ['out/leg-report-revised.md', markdownReport(revised)],
-  ['out/leg-report-revised.html', htmlReport(revised, { pictures: await reportPictures(revised) })],
+  [
+    'out/leg-report-revised.html',
+    htmlReport(revised, { pictures: await reportPictures(revised), drawings: legDrawings(revised, { style: 'page' }) }),
+  ],
   ['out/leg-optimised.md', comparisonText(sides)],
   ['out/leg-workshop.html', htmlPlans(revised.leg)],
   ['out/leg-learnt.md', learntText(learnt)],

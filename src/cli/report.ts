@@ -12,7 +12,9 @@ export async function report(terminal: Terminal, args: readonly string[]): Promi
   const tell = progress(terminal, given.flag('quiet'))
   const leg = await legFrom(terminal, verb, file, given)
   tell(`read ${file}: ${leg.name}`)
-  const { assess, checksTable, htmlPlans, htmlReport, markdownReport, reportPictures, verdictText } = await import('../leg/index.js')
+  const { assess, checksTable, htmlPlans, htmlReport, legDrawings, markdownReport, reportPictures, verdictText } = await import(
+    '../leg/index.js'
+  )
   const verdict = assess(leg, casesOf(given))
   tell(`assessed ${verdict.checks.length} checks`)
   const pictures = await reportPictures(verdict)
@@ -23,7 +25,7 @@ export async function report(terminal: Terminal, args: readonly string[]): Promi
   )
   const written: string[] = []
   for (const [name, content] of [
-    ['report.html', () => htmlReport(verdict, { pictures })],
+    ['report.html', () => htmlReport(verdict, { pictures, drawings: legDrawings(verdict, { style: 'page' }) })],
     ['report.md', () => markdownReport(verdict)],
     ['checks.csv', () => checksTable(verdict).toCSV()],
     ['workshop.html', () => htmlPlans(leg)],

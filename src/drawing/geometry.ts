@@ -29,9 +29,9 @@ export interface Circle {
   readonly radius: number
 }
 
-/** Points along an arc, its ends included. */
-export function arcPoints({ centre, radius }: Circle, from: number, to: number): readonly Point[] {
-  const count = Math.max(2, Math.ceil(Math.abs(to - from) / (Math.PI / 36)))
+/** Points along an arc, its ends included, not farther apart than a step in radians. */
+export function arcPoints({ centre, radius }: Circle, from: number, to: number, step = Math.PI / 36): readonly Point[] {
+  const count = Math.max(2, Math.ceil(Math.abs(to - from) / step))
   return Array.from({ length: count + 1 }, (_, i) => polar(centre, radius, from + ((to - from) * i) / count))
 }
 
@@ -51,7 +51,8 @@ export function tangent(first: Circle, second: Circle, side: 1 | -1, crossed: bo
 export function bar(from: Circle, to: Circle): readonly Point[] {
   const line = Math.atan2(to.centre[1] - from.centre[1], to.centre[0] - from.centre[0])
   const angle = Math.acos(Math.max(-1, Math.min(1, (from.radius - to.radius) / distance(from.centre, to.centre))))
-  return [...arcPoints(from, line + angle, line + 2 * Math.PI - angle), ...arcPoints(to, line - angle, line + angle)]
+  const step = Math.PI / 12
+  return [...arcPoints(from, line + angle, line + 2 * Math.PI - angle, step), ...arcPoints(to, line - angle, line + angle, step)]
 }
 
 /** Left, bottom, right and top of points. */

@@ -13,9 +13,9 @@ export interface SvgOptions {
 /** A drawing as SVG: one image with title and description, no script, nothing from outside. */
 export function drawingSvg({ id, title, description, groups, height }: Drawing, { style = 'file' }: SvgOptions = {}): string {
   const own = style === 'file' ? ` xmlns="http://www.w3.org/2000/svg"` : ''
-  return `<svg${own} class="drawing" viewBox="0 0 ${PAGE_WIDTH} ${height}" role="img" aria-labelledby="${id}-title" aria-describedby="${id}-desc">
-<title id="${id}-title">${xml(title)}</title>
-<desc id="${id}-desc">${xml(description)}</desc>
+  return `<svg${own} class="drawing" viewBox="0 0 ${PAGE_WIDTH} ${height}" role="img" aria-labelledby="${id}-picture-title" aria-describedby="${id}-picture-desc">
+<title id="${id}-picture-title">${xml(title)}</title>
+<desc id="${id}-picture-desc">${xml(description)}</desc>
 ${style === 'file' ? `<style>${DRAWING_STYLE}</style>\n` : ''}${groups.map(groupSvg).join('\n')}
 </svg>
 `
@@ -31,9 +31,10 @@ const groupSvg = ({ name, items }: Group): string => {
 export const xml = (text: string): string =>
   text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;')
 
-/** A coordinate with one decimal; two where lengths are measured. */
+/** A number with two decimals, where lengths are measured; a point of a line with one, a fortieth of a millimetre on paper. */
 const number = (x: number): string => String(Number(x.toFixed(2)))
-const point = ([x, y]: Point): string => `${number(x)},${number(y)}`
+const short = (x: number): string => String(Number(x.toFixed(1)))
+const point = ([x, y]: Point): string => `${short(x)},${short(y)}`
 
 const classes = (line: string, fill?: string): string => {
   const names = [...(line === 'none' ? [] : [line]), ...(fill === undefined ? [] : [`fill-${fill}`])]

@@ -53,7 +53,7 @@ describe('geometry', () => {
     expect(arc[0]).toEqual([6, 2])
     expect(arc.at(-1)![1]).toBeCloseTo(7, 12)
     const box = boxOf(bar({ centre: [0, 0], radius: 3 }, { centre: [20, 0], radius: 2 }))
-    expect([box.left, box.right]).toEqual([expect.closeTo(-3, 6), expect.closeTo(22, 2)])
+    expect([box.left, box.right]).toEqual([expect.closeTo(-3, 1), expect.closeTo(22, 1)])
   })
 
   test('hatch lines stay inside the area and out of its holes', () => {

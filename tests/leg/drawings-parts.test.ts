@@ -49,8 +49,8 @@ describe('every drawing', () => {
   test.each(drawings.map((one) => [one.id, one] as const))(
     '%s: title, description, table, letters of 11 units and more',
     (id, { title, answer, description, svg, table }) => {
-      expect(svg).toContain(`<title id="${id}-title">${title.replaceAll('&', '&amp;')}</title>`)
-      expect(svg).toMatch(new RegExp(`role="img" aria-labelledby="${id}-title" aria-describedby="${id}-desc"`))
+      expect(svg).toContain(`<title id="${id}-picture-title">${title.replaceAll('&', '&amp;')}</title>`)
+      expect(svg).toMatch(new RegExp(`role="img" aria-labelledby="${id}-picture-title" aria-describedby="${id}-picture-desc"`))
       expect(description.startsWith(answer)).toBe(true)
       expect(description.length).toBeGreaterThan(60)
       expect(table.rows.length).toBeGreaterThan(3)

@@ -1,4 +1,4 @@
-import { type Drawing, drawingSvg } from '../../drawing/index.js'
+import { type Drawing, drawingSvg, Figure } from '../../drawing/index.js'
 import { JOINTS, type Joint } from '../numbers.js'
 import { knownOptions } from '../options.js'
 import type { Assessment, CheckResult } from '../result.js'
@@ -85,9 +85,23 @@ export function legDrawings(assessment: Assessment, options: LegDrawingOptions =
   const facts = new Facts(assessment)
   return allOf(facts).flatMap(([name, draw]) => {
     if (only !== undefined && !only.includes(name)) return []
-    const drawing = draw(facts)
+    const drawing = drawn(name, () => draw(facts))
     return drawing === undefined ? [] : [{ ...drawing, svg: drawingSvg(drawing, { style }) }]
   })
+}
+
+/** A drawing; where a value that it needs cannot be calculated, a note that says which. */
+function drawn(id: string, draw: () => Drawing | undefined): Drawing | undefined {
+  try {
+    return draw()
+  } catch (error) {
+    if (!(error instanceof Error)) throw error
+    const part = id.replaceAll('-', ' ')
+    return new Figure({ id, title: `Drawing of the ${part}`, answer: `The ${part} cannot be drawn` })
+      .text(`${error.message}.`)
+      .say(`${error.message}.`)
+      .done()
+  }
 }
 
 /** One drawing of an assessed leg by its name, such as `leg` or `pin-knee`; `undefined` where the leg has no such part. */

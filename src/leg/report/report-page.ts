@@ -1,5 +1,6 @@
 import { InputError, show } from '../../units/index.js'
 import { DOCUMENT_VERSION } from '../document/fields.js'
+import { legDrawings } from '../drawings/index.js'
 import { knownOptions } from '../options.js'
 import type { Assessment } from '../result.js'
 import { type Block, facts, led, type Page, type Picture, points, section, text } from './blocks.js'
@@ -22,7 +23,7 @@ export interface ReportOptions {
   readonly steps?: 'all' | 'decisive'
   /** Charts as `reportPictures` returns them. Default: the numbers of the charts alone. */
   readonly pictures?: readonly ReportPicture[]
-  /** Drawings to show, those of the governing part first. Default: none. */
+  /** Drawings to show, as `legDrawings` returns them with `style: 'page'`: the first one beside the verdict, the others in a part of their own. Default: the leg in the hardest pose of its governing check. */
   readonly drawings?: readonly Picture[]
   /** Date of the calculation, as it is to be printed. Default: a line to write on. */
   readonly date?: string
@@ -46,7 +47,7 @@ export function reportPage(assessment: Assessment, options: ReportOptions = {}):
   const { leg } = assessment
   const chosen = steps === 'all' ? assessment.checks : decisive(assessment)
   const sheet = numberedSheet(assessment, chosen)
-  const [first, ...others] = options.drawings ?? []
+  const [first, ...others] = options.drawings ?? legDrawings(assessment, { style: 'page', only: ['leg'] })
   return {
     title: `${leg.name}: calculation sheet`,
     blocks: [

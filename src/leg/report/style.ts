@@ -1,5 +1,7 @@
+import { DRAWING_STYLE } from '../../drawing/index.js'
+
 /** The look of a page: system fonts, light and dark, fit for printing; words carry the standing, and colour only repeats it. */
-export const STYLE = `
+export const STYLE = `${DRAWING_STYLE}
 :root { color-scheme: light dark; --ink: #1a1a1a; --paper: #ffffff; --soft: #f2f2f2; --line: #c8c8c8; --bad: #a33b00; --mid: #7a5a00; --good: #00614a; --link: #00508a; --force: #00508a; --move: #00614a; }
 @media (prefers-color-scheme: dark) { :root { --ink: #ececec; --paper: #161616; --soft: #232323; --line: #484848; --bad: #ff9a66; --mid: #f0c75e; --good: #5fd3b0; --link: #7cc0f0; --force: #7cc0f0; --move: #5fd3b0; } }
 body { margin: 0 auto; max-width: 72rem; padding: 1rem 1.5rem 4rem; font: 1rem/1.5 system-ui, sans-serif; color: var(--ink); background: var(--paper); overflow-wrap: break-word; }
