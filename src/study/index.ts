@@ -20,6 +20,8 @@ export type { Choice, Constraint, Constraints, Goal, OptimisePlan, VaryRange } f
 export type { Agreement, Optimum, Point } from './optimum.js'
 export { type KindAt, type ScalarOutput, type ScalarPath, scalarPaths, type Target, type Without } from './path.js'
 export type { ResidualCheck } from './residuals.js'
+export { type RobustPlan, robustOptimum } from './robust-optimum.js'
+export { type Held, RobustOptimum } from './robust-result.js'
 export { type RunOptions, runSweep, type SweepJob, type SweepProgress, SweepStopped, sweepJob } from './run-sweep.js'
 export { type Sensitivities, type Sensitivity, type SensitivityOptions, sensitivity } from './sensitivity.js'
 export type { Solution } from './solution.js'

@@ -1,0 +1,40 @@
+import type { LegStock } from './document.js'
+import type { Judged, LegGoals } from './judge.js'
+
+/** A leg that meets the wish, with what it is good for. */
+export interface Known {
+  readonly stock: LegStock
+  readonly judged: Judged
+  readonly goals: LegGoals
+}
+
+const BEST: readonly (readonly [goal: keyof LegGoals, title: string])[] = [
+  ['mass', 'lightest'],
+  ['energyPerMetre', 'thriftiest'],
+  ['printVolume', 'smallest print'],
+  ['cost', 'cheapest'],
+  ['margin', 'most reserve'],
+]
+
+const small = (goals: LegGoals): number[] => [goals.mass, goals.energyPerMetre, goals.printVolume, goals.cost, -goals.margin]
+
+/** Legs none of which is better than another in everything. */
+export const frontOf = (all: readonly Known[]): Known[] => {
+  const dominated = (one: Known, place: number) =>
+    all.some((other, earlier) => {
+      const [a, b] = [small(other.goals), small(one.goals)]
+      // Of legs that are alike in everything the first one stays.
+      return a.every((x, i) => x <= (b[i] as number)) && (earlier < place || a.some((x, i) => x < (b[i] as number)))
+    })
+  return all.filter((one, place) => !dominated(one, place))
+}
+
+/** The best leg of each goal, each leg once with all that it is best at. */
+export function pickedFrom(front: readonly Known[]): { title: string; one: Known }[] {
+  const titles = new Map<Known, string[]>()
+  BEST.forEach(([, title], i) => {
+    const best = front.reduce((a, b) => ((small(b.goals)[i] as number) < (small(a.goals)[i] as number) ? b : a))
+    titles.set(best, [...(titles.get(best) ?? []), title])
+  })
+  return [...titles].map(([one, names]) => ({ title: names.join(', '), one }))
+}

@@ -1,0 +1,7 @@
+export type { LegStock } from './document.js'
+export type { LegGoals } from './judge.js'
+export type { EasedWish, LegRefusal } from './nearest.js'
+export { type LegProposals, type ProposedLeg, type ProposeLegOptions, proposeLeg } from './propose-leg.js'
+export { describeWish } from './wish.js'
+export type { LegWish, LegWishData } from './wish-fields.js'
+export type { Kept } from './work.js'

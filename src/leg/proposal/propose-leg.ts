@@ -1,0 +1,187 @@
+import { InputError, type Issue, show } from '../../units/index.js'
+import { assess } from '../assess/assess.js'
+import type { Leg } from '../document/describe.js'
+import type { LegSpecification } from '../document/fields.js'
+import { knownOptions } from '../options.js'
+import type { Assessment } from '../result.js'
+import { type LegStock, legDocument, PROPOSAL_CASES, strengthOf } from './document.js'
+import { frontOf, type Known, pickedFrom } from './front.js'
+import { Judge, type Judged, type LegGoals } from './judge.js'
+import { type LegRefusal, nearestLeg } from './nearest.js'
+import { mend, slim } from './search.js'
+import { startOf } from './start.js'
+import { describeWish } from './wish.js'
+import type { LegWish, LegWishData } from './wish-fields.js'
+import { type Kept, Work } from './work.js'
+
+/** How a search for legs is run. */
+export interface ProposeLegOptions {
+  /** Legs judged at most. Default 12 000: some minutes on one core. */
+  readonly evaluations?: number
+  /** Default 1. The same seed and wish give the same legs. */
+  readonly seed?: number
+  /** What was kept of an earlier run with the same wish, seed and evaluations: finished pieces of work are not done again. */
+  readonly resume?: Kept
+  /** Called after every finished piece of work with all that is finished: write it down to resume. */
+  readonly onKept?: (kept: Kept) => void
+  readonly onProgress?: (text: string, evaluations: number, of: number) => void
+}
+
+/** A leg that was proposed: its document, the verdict on it, what it is good for and what bound it. */
+export interface ProposedLeg {
+  /** What it is best at, such as `lightest`. */
+  readonly title: string
+  readonly stock: LegStock
+  readonly goals: LegGoals
+  readonly document: LegSpecification
+  readonly leg: Leg
+  readonly assessment: Assessment
+  /** Checks that stop it from being better: those within a twentieth of the required reserve, the tightest first. */
+  readonly boundBy: readonly string[]
+}
+
+/** Legs that meet a wish, or why none does. */
+export interface LegProposals {
+  readonly state: 'met' | 'refused'
+  readonly wish: LegWishData
+  readonly proposals: readonly ProposedLeg[]
+  /** The trade-off front: none of these legs is better than another in everything. */
+  readonly front: readonly (LegGoals & { readonly stock: LegStock })[]
+  readonly refusal: LegRefusal | undefined
+  readonly evaluations: number
+  readonly message: string
+}
+
+/** Share of the evaluations for mending; what remains goes into the goals, or into the nearest wish. */
+const MENDING = 0.6
+/** Stocks that are sound before the search for more of them ends. */
+const ENOUGH = 3
+const BOUND = 1.05
+
+/**
+ * Legs from a wish: a motor, a cord and polymers of the builder's lists, with sizes that the search finds, so that every check holds in every load case. The
+ * answer is a few complete, different legs: the lightest, the thriftiest, the smallest print, the cheapest, the one with most reserve; each with its verdict by `assess` and with
+ * what bound it. A wish that no leg meets is answered by the checks that the nearest leg breaks, by how much, and by the nearest wish that was met.
+ *
+ * The search is finite: a wish that it does not meet may be met by somebody who thinks. What it proposes is checked as a whole, by the same `assess` as any leg.
+ *
+ * Throws one `InputError` that lists every mistake of the wish, with line and column.
+ */
+export function proposeLeg(wish: LegWish | LegWishData | string, options: ProposeLegOptions = {}): LegProposals {
+  knownOptions('proposeLeg', options, ['evaluations', 'seed', 'resume', 'onKept', 'onProgress'])
+  const { evaluations = 12_000, seed = 1 } = options
+  checkNumbers(evaluations, seed)
+  const read = describeWish(wish)
+  const work = new Work(evaluations, options)
+  const mended = mendedStocks(read, seed, work)
+  const sound = mended.filter(({ judged }) => judged.deficit === 0)
+  if (sound.length === 0) {
+    const closest = mended[0] as Entry
+    const refusal = nearestLeg(read, closest, seed, work)
+    return { state: 'refused', wish: read, proposals: [], front: [], refusal, evaluations: work.used, message: refusal.message }
+  }
+  const known = slimmed(sound, seed, work)
+  const front = frontOf(known)
+  const proposals = pickedFrom(front).flatMap(({ title, one }) => proposedLeg(read, title, one))
+  return {
+    state: 'met',
+    wish: read,
+    proposals,
+    front: front.map(({ goals, stock }) => ({ ...goals, stock })),
+    refusal: undefined,
+    evaluations: work.used,
+    message: `${proposals.length} legs meet the wish, of ${work.used} that were judged; each passes all of its checks.`,
+  }
+}
+
+function checkNumbers(evaluations: number, seed: number): void {
+  const issues: Issue[] = []
+  const whole = (path: string, value: number, least: number) => {
+    if (!(Number.isSafeInteger(value) && value >= least))
+      issues.push({ path, given: show(value), accepts: `must be a whole number of at least ${least}` })
+  }
+  whole('evaluations', evaluations, 500)
+  whole('seed', seed, 0)
+  if (issues.length > 0) throw new InputError('proposeLeg', issues)
+}
+
+/** A stock with its judge and the best leg found of it. */
+export interface Entry {
+  readonly stock: LegStock
+  readonly judge: Judge
+  readonly judged: Judged
+}
+
+/** Every motor with every cord and polymer; drums are printed from the strongest polymer at hand. */
+function stocksOf(wish: LegWishData): LegStock[] {
+  const plastics = Object.keys(wish.plastics)
+  const drum = plastics.reduce((a, b) => (strengthOf(b) > strengthOf(a) ? b : a))
+  return Object.keys(wish.motors).flatMap((motor) =>
+    Object.keys(wish.cords).flatMap((cord) => plastics.map((frame) => ({ motor, cord, frame, drum }))),
+  )
+}
+
+/** Mends a leg of every stock a little, then those that are nearest further, half as many each round. */
+function mendedStocks(wish: LegWishData, seed: number, work: Work): Entry[] {
+  const stocks = stocksOf(wish)
+  const look = (entry: Pick<Entry, 'stock' | 'judge'>, start: Judged['sizes'], round: number, most: number): Entry => {
+    const { motor, cord, frame } = entry.stock
+    const judged = work.do(`mend ${round} ${Object.values(entry.stock).join(', ')}`, entry.judge, () =>
+      mend(entry.judge, start, seed + round, most, (_, deficit, governing) =>
+        work.tell(`${motor}, ${cord}, ${frame}: ${missing(deficit)}, ${governing}`),
+      ),
+    )
+    return { ...entry, judged }
+  }
+  const share = Math.floor((MENDING * work.evaluations) / (1 + Math.ceil(Math.log2(stocks.length))))
+  const each = (entries: number) => Math.max(40, Math.floor(share / entries))
+  let entries = stocks.map((stock) => look({ stock, judge: new Judge(wish, stock) }, startOf(wish, stock), 0, each(stocks.length)))
+  for (let round = 1; work.used < MENDING * work.evaluations; round++) {
+    entries.sort((a, b) => a.judged.deficit - b.judged.deficit)
+    const open = entries.filter(({ judged }) => judged.deficit > 0)
+    const chosen = open.slice(0, Math.max(1, Math.ceil(stocks.length / 2 ** round)))
+    if (chosen.length === 0 || entries.length - open.length >= ENOUGH) break
+    const before = work.used
+    entries = entries.map((entry) => (chosen.includes(entry) ? look(entry, entry.judged.sizes, round, each(chosen.length)) : entry))
+    if (work.used <= before + chosen.length) break
+  }
+  return entries.sort((a, b) => a.judged.deficit - b.judged.deficit)
+}
+
+const missing = (deficit: number) => (deficit === 0 ? 'all checks hold' : `${deficit.toPrecision(3)} missing`)
+
+/** Goals that a leg is made better at. */
+const TRADES: readonly (keyof LegGoals)[] = ['mass', 'energyPerMetre', 'printVolume', 'cost', 'margin']
+
+/** The sound legs made lighter, thriftier, smaller, cheaper, stronger: all that were met on the way. */
+function slimmed(sound: readonly Entry[], seed: number, work: Work): Known[] {
+  const few = sound.slice(0, 3)
+  const each = Math.max(40, Math.floor((work.evaluations - work.used) / (few.length * TRADES.length)))
+  return few.flatMap(({ stock, judge, judged }) => {
+    const first: Known = { stock, judged, goals: judge.goals(judged) }
+    return [
+      first,
+      ...TRADES.map((trade): Known => {
+        const value = (one: Judged) => (trade === 'margin' ? -one.margin : judge.goals(one)[trade])
+        const best = work.do(`slim ${trade} ${Object.values(stock).join(', ')}`, judge, () => slim(judge, judged, value, seed, each))
+        work.tell(`${stock.motor}, ${stock.cord}, ${stock.frame}: ${trade} done`)
+        return { stock, judged: best, goals: judge.goals(best) }
+      }),
+    ]
+  })
+}
+
+function proposedLeg(wish: LegWishData, title: string, { stock, judged, goals }: Known): ProposedLeg[] {
+  const document = legDocument(wish, stock, judged.sizes)
+  const leg = new Judge(wish, stock).leg(judged.sizes)
+  const assessment = assess(leg, { cases: PROPOSAL_CASES })
+  // The verdict is by `assess` itself: a leg that it does not pass is no proposal, whatever the search made of it.
+  if (!assessment.meetsTarget) return []
+  const boundBy = assessment.checks
+    .filter(({ reserve, requiredReserve }) => Number(reserve) < BOUND * requiredReserve)
+    .map(
+      ({ part, mode, joint, reserve }) =>
+        `${part}${joint === undefined ? '' : ` (${joint})`}: ${mode}, reserve ${Number(reserve).toPrecision(3)}`,
+    )
+  return [{ title, stock, goals, document, leg, assessment, boundBy }]
+}

@@ -1,0 +1,90 @@
+import { randomStream } from '../../numeric/index.js'
+import type { Judge, Judged } from './judge.js'
+import { type LegSizes, SIZES, stepped } from './sizes.js'
+
+/** Steps of a size that are tried, the longer ones first while much is missing. */
+const FAR = [4, -4, 1, -1, 2, -2]
+const NEAR = [1, -1, 2, -2]
+
+/** How a search went on: legs judged, what is still missing. */
+export type SearchProgress = (evaluations: number, deficit: number, governing: string) => void
+
+/**
+ * Mends a leg size by size until all checks hold or nothing helps any more: every round goes through the sizes in a random order and keeps each step that
+ * leaves less missing. The order comes from the seed alone, so that the same wish gives the same leg.
+ */
+export function mend(judge: Judge, start: LegSizes, seed: number, budget: number, progress?: SearchProgress): Judged {
+  const random = randomStream(seed)
+  let best = judge.judge(start)
+  const until = judge.evaluations + budget
+  while (best.deficit > 0 && judge.evaluations < until) {
+    const before = best.deficit
+    for (const name of shuffled(SIZES, random)) {
+      for (const steps of best.deficit > 2 ? FAR : NEAR) {
+        const sizes = stepped(best.sizes, name, steps)
+        if (sizes === undefined) continue
+        const tried = judge.judge(sizes)
+        if (tried.deficit < best.deficit - 1e-9) best = tried
+        if (best.deficit === 0 || judge.evaluations >= until) return best
+      }
+      progress?.(judge.evaluations, best.deficit, best.governing)
+    }
+    // Two sizes at once, where no single one helps: a random pair of steps.
+    if (best.deficit > before - 1e-6) {
+      const helped = pairs(judge, best, random, until)
+      if (helped === undefined) return best
+      best = helped
+    }
+  }
+  return best
+}
+
+const PAIRS = 150
+
+function pairs(judge: Judge, best: Judged, random: ReturnType<typeof randomStream>, until: number): Judged | undefined {
+  for (let i = 0; i < PAIRS && judge.evaluations < until; i++) {
+    let sizes: LegSizes | undefined = best.sizes
+    for (let k = 0; k < 2; k++) {
+      const name = SIZES[Math.floor(random.uniform() * SIZES.length)] as keyof LegSizes
+      sizes = stepped(sizes as LegSizes, name, NEAR[Math.floor(random.uniform() * NEAR.length)] as number) ?? sizes
+    }
+    const tried = judge.judge(sizes as LegSizes)
+    if (tried.deficit < best.deficit - 1e-9) return tried
+  }
+  return undefined
+}
+
+/** Makes a goal of a leg smaller, size by size, while all checks hold. */
+export function slim(judge: Judge, start: Judged, goal: (leg: Judged) => number, seed: number, budget: number): Judged {
+  const random = randomStream(seed, 1)
+  let best = start
+  let least = goal(start)
+  const until = judge.evaluations + budget
+  for (let better = true; better && judge.evaluations < until; ) {
+    better = false
+    for (const name of shuffled(SIZES, random))
+      for (const steps of [-1, 1]) {
+        if (judge.evaluations >= until) return best
+        const sizes = stepped(best.sizes, name, steps)
+        if (sizes === undefined) continue
+        const tried = judge.judge(sizes)
+        if (tried.deficit > 0) continue
+        const value = goal(tried)
+        if (value >= least - 1e-6 * Math.abs(least)) continue
+        best = tried
+        least = value
+        better = true
+        break
+      }
+  }
+  return best
+}
+
+function shuffled<T>(list: readonly T[], random: ReturnType<typeof randomStream>): T[] {
+  const copy = [...list]
+  for (let i = copy.length - 1; i > 0; i--) {
+    const j = Math.floor(random.uniform() * (i + 1))
+    ;[copy[i], copy[j]] = [copy[j] as T, copy[i] as T]
+  }
+  return copy
+}

@@ -1,0 +1,19 @@
+import { braidAxialRigidity, cordFibre, type FibreName } from '../../capstan/index.js'
+import type { LegWishData } from './wish-fields.js'
+
+/** Share of the filament's strength that a braid realises, and the angle of its strands: the middle of what rope practice has. */
+const REALISATION = 0.65
+const BRAID_ANGLE = (20 * Math.PI) / 180
+
+/** Axial rigidity of a bedded-in braid from its breaking strength and fibre, N: the fibre area that the strength needs, at the fibre's modulus. */
+export function cordRigidity({ fibre, breakingStrength }: LegWishData['cords'][string]): number {
+  const { density, strength, modulus } = cordFibre(fibre as FibreName)
+  const massPerLength = (breakingStrength.si / (REALISATION * strength.si)) * density.si
+  return braidAxialRigidity.si({
+    filamentModulus: modulus.si,
+    filamentDensity: density.si,
+    massPerLength,
+    braidAngle: BRAID_ANGLE,
+    lateralRatio: 0.5,
+  })
+}
