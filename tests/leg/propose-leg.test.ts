@@ -1,6 +1,17 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { assess, describeLeg, describeWish, type Kept, type LegWish, proposeLeg } from '../../src/leg/index.js'
+import {
+  assess,
+  describeLeg,
+  describeWish,
+  type Kept,
+  type LegWish,
+  legChances,
+  legFormula,
+  proposeLeg,
+  robustLeg,
+} from '../../src/leg/index.js'
+import { scenarios } from '../../src/study/index.js'
 
 const wishText = (name: string) => readFileSync(new URL(`../../examples/wishes/${name}.yaml`, import.meta.url), 'utf8')
 const cellar = wishText('cellar-inspector')
@@ -40,7 +51,7 @@ const short = cellar
 
 describe('legs for a wish', () => {
   const kept: Kept[] = []
-  const options = { evaluations: 900, seed: 1 }
+  const options = { evaluations: 600, seed: 1 }
   const found = proposeLeg(short, { ...options, onKept: (one) => kept.push(one) })
 
   test('pass all of their checks when they are read and assessed again', () => {
@@ -71,17 +82,46 @@ describe('legs for a wish', () => {
   })
 
   test('are the same when the search is resumed from the middle', () => {
-    const again = proposeLeg(short, { ...options, resume: kept.at(-3)! })
+    const again = proposeLeg(short, { ...options, resume: kept.at(-2)! })
     expect(again.proposals.map(({ document }) => document)).toEqual(found.proposals.map(({ document }) => document))
     expect(again.evaluations).toBe(found.evaluations)
   })
 
   test('are refused for a robot that its motor cannot carry, with the checks and what would help', () => {
-    const { state, refusal, message } = proposeLeg(wishText('crate-hauler'), { evaluations: 500 })
+    const { state, refusal, message } = proposeLeg(wishText('crate-hauler'), { evaluations: 150 })
     expect(state).toBe('refused')
     expect(refusal!.broken[0]![1]).toBeLessThan(1)
     expect(refusal!.broken.some(([check]) => check.startsWith('motor.'))).toBe(true)
     expect(message).toContain('falls short')
+  })
+
+  test('made robust bear at least as many draws, and show the price', () => {
+    const [first] = found.proposals
+    const { atTypical, atRobust, price, failures, message } = robustLeg(found.wish, first!, {
+      draws: 30,
+      chance: 0.7,
+      evaluations: 40,
+      rounds: 1,
+    })
+    expect(atRobust.borne).toBeGreaterThanOrEqual(atTypical.borne)
+    expect(Number.isFinite(price.mass)).toBe(true)
+    for (const [, share] of failures) expect(share).toBeGreaterThan(0)
+    expect(message).toContain('It costs: mass')
+    expect(() => robustLeg(found.wish, first!, { draws: 20, chance: 0.99 })).toThrow(/draws/)
+    expect(() => robustLeg(found.wish, first!, { chance: 2 })).toThrow(/chance/)
+  })
+
+  test('have chances of failure that plain draws confirm', () => {
+    const { leg } = found.proposals[0]!
+    const cases = ['coldMorning', 'hotAfternoon'] as const
+    const { each, any } = legChances(leg, { cases, evaluations: 300 })
+    expect(any.probability).toBeGreaterThanOrEqual(each[0]!.probability - 1e-12)
+    const [{ output, probability, error }] = each as [(typeof each)[number]]
+    const reserve = legFormula(leg, { check: output, cases })
+    const { draw } = scenarios(reserve, {}, { seed: 9 })
+    const failing = Array.from({ length: 200 }, (_, k) => reserve.si(draw(k) as never) as number).filter((x) => !(x >= 1)).length / 200
+    const deviation = Math.hypot(error, Math.sqrt((probability * (1 - probability) + 1e-3) / 200))
+    expect(Math.abs(failing - probability)).toBeLessThan(4 * deviation)
   })
 
   test('a bad option is named', () => {

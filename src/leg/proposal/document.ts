@@ -22,6 +22,15 @@ export interface LegStock {
 /** Load cases that a proposal must pass: all there are. */
 export const PROPOSAL_CASES = ALL_CASE_IDS
 
+/** Metal of the sinks and of the end cap. */
+export const SINK = 'aluminium 6061-T6'
+
+/** Mass of a motor from its can. */
+export function motorMass(wish: LegWishData, { motor }: LegStock): number {
+  const { price: _, ...five } = wish.motors[motor] as LegWishData['motors'][string]
+  return typicalMotor(five).mass.si
+}
+
 /** Joint limits of every proposal: zero is the leg straight down. */
 const LIMITS = { hip: [-80, 50], knee: [15, 140] } as const
 const TURN = 360
@@ -112,7 +121,7 @@ export function legDocument(wish: LegWishData, stock: LegStock, sizes: LegSizes)
       innerTighteningTorque: '1.5 N m',
       capThickness: mm(sizes.capThickness),
       capSpan: '18 mm',
-      capMaterial: 'aluminium 6061-T6',
+      capMaterial: SINK,
     },
     bearings: {
       size,
@@ -137,7 +146,7 @@ export function legDocument(wish: LegWishData, stock: LegStock, sizes: LegSizes)
     },
     plate: { material: stock.frame, thickness: mm(sizes.plateThickness), width: mm(plate), height: mm(plate) },
     ...(sizes.sinkThickness > 0 && {
-      sink: { material: 'aluminium 6061-T6', thickness: mm(sizes.sinkThickness), width: mm(plate), height: mm(plate), emissivity: 0.85 },
+      sink: { material: SINK, thickness: mm(sizes.sinkThickness), width: mm(plate), height: mm(plate), emissivity: 0.85 },
     }),
     controller: { currentLimit: text(SHORT_TIME * motor.ratedCurrent.si, 'A'), toAir: '9 K/W' },
     foot: {
@@ -165,7 +174,7 @@ export function legDocument(wish: LegWishData, stock: LegStock, sizes: LegSizes)
 
 /** Mass of a square plate with its sink. */
 function mountMass(material: string, side: number, { plateThickness, sinkThickness }: LegSizes): number {
-  return side * side * (plateThickness * densityOf(material) + sinkThickness * densityOf('aluminium 6061-T6'))
+  return side * side * (plateThickness * densityOf(material) + sinkThickness * densityOf(SINK))
 }
 
 /** Pins, screws and cord on a link. */
@@ -271,7 +280,7 @@ function boltGroups(stock: LegStock, sizes: LegSizes, can: number) {
       ...group(MOTOR_THREADS[sizes.motorThread] as string),
       nut: 'tappedMetal',
       circleDiameter: mm(0.48 * can),
-      stack: [...(sizes.sinkThickness > 0 ? [{ material: 'aluminium 6061-T6', thickness: mm(sizes.sinkThickness) }] : []), plate],
+      stack: [...(sizes.sinkThickness > 0 ? [{ material: SINK, thickness: mm(sizes.sinkThickness) }] : []), plate],
     },
   }
 }

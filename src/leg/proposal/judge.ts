@@ -1,11 +1,14 @@
 import { boxSection } from '../../structures/index.js'
 import { InputError } from '../../units/index.js'
+import { legReader } from '../as-formula.js'
 import { QuickLeg } from '../assess/quick.js'
+import { placeOf } from '../calculation.js'
+import { LOAD_CASES } from '../cases/events.js'
 import { describeLeg, type Leg } from '../document/describe.js'
-import { legFigures } from '../figures.js'
-import { legNumbers } from '../numbers.js'
+import { JOINTS, legNumbers } from '../numbers.js'
 import { CHECKS } from '../parts/index.js'
-import { densityOf, type LegStock, legDocument, PINS, PROPOSAL_CASES, pulleys } from './document.js'
+import { heat } from '../parts/motors/heat.js'
+import { densityOf, type LegStock, legDocument, motorMass, PINS, PROPOSAL_CASES, pulleys, SINK } from './document.js'
 import type { LegSizes } from './sizes.js'
 import type { LegWishData } from './wish-fields.js'
 
@@ -39,11 +42,15 @@ export interface Judged {
 const WORST = 8
 const CONTRADICTION = 1e4
 
+/** How much is missing in all: logarithms of what is there over what should be. */
+const deficitOf = (shares: readonly number[]): number => shares.reduce((sum, share) => sum + Math.min(WORST, -Math.log(share)), 0)
+
 const REQUIRED = new Map(CHECKS.map(({ id, requiredReserve }) => [id, requiredReserve]))
 
 /** Judges legs of one stock from their sizes: the quick form of `assess`, in all of the load cases. */
 export class Judge {
   readonly #quick: QuickLeg
+  readonly #borne: Record<string, unknown>[] = []
   evaluations = 0
 
   constructor(
@@ -77,29 +84,51 @@ export class Judge {
     })
     const short = margins.filter(([, margin]) => margin < 1).sort((a, b) => a[1] - b[1])
     const [governing, margin] = margins.reduce((a, b) => (b[1] < a[1] ? b : a))
-    return { sizes, deficit: short.reduce((sum, [, m]) => sum + Math.min(WORST, -Math.log(m)), 0), margin, governing, short }
+    const borne = this.#borne.reduce((sum, values) => sum + this.under(leg, values).deficit, 0)
+    return { sizes, deficit: borne + deficitOf(short.map(([, m]) => m)), margin, governing, short }
+  }
+
+  /** From now on every leg must bear these values of what is uncertain as well: no check may fail under them. */
+  bear(values: Record<string, unknown>): void {
+    this.#borne.push(values)
+  }
+
+  /** What fails of a leg under values of what is uncertain: reserves below 1, and by how much in all. */
+  under(leg: Leg, values: Record<string, unknown>): { readonly deficit: number; readonly broken: readonly string[] } {
+    const broken = [...this.#quick.reserves(legReader(leg)(values))].filter(([, reserve]) => !(reserve >= 1))
+    return { deficit: deficitOf(broken.map(([, reserve]) => Math.max(0, reserve || 0))), broken: broken.map(([key]) => key) }
   }
 
   /** What a leg is good for. */
   goals({ sizes, margin }: Judged): LegGoals {
     const { wish, stock } = this
-    const leg = this.leg(sizes)
-    const { driveMass, walkingLoss } = legFigures(leg, { uncertain: [], cases: ['walk'] }).si({} as never)
     const frame = linkVolume(sizes) + bossVolume(sizes)
     const motor = wish.motors[stock.motor] as LegWishData['motors'][string]
     const cord = wish.cords[stock.cord] as LegWishData['cords'][string]
     const sheet = (motor.canDiameter.si + sizes.plateMargin) ** 2
     const plates = 2 * sheet * sizes.plateThickness
+    const sinks = 2 * sheet * sizes.sinkThickness * densityOf(SINK)
     const drums = drumVolume(cord.diameter.si, sizes)
-    const kilogram = (name: string) => densityOf(name) * (wish.plastics[name] as unknown as { si: number }).si
-    const metres = cordLength(cord.diameter.si, sizes)
+    const printed = (frame + plates) * densityOf(stock.frame) + drums * densityOf(stock.drum)
+    const price = (name: string) => (wish.plastics[name] as unknown as { si: number }).si
+    const money = (frame + plates) * densityOf(stock.frame) * price(stock.frame) + drums * densityOf(stock.drum) * price(stock.drum)
     return {
-      mass: driveMass + frame * densityOf(stock.frame),
-      energyPerMetre: (wish.robot.legs * walkingLoss) / wish.walk.speed.si,
+      mass: 2 * motorMass(wish, stock) + sinks + printed,
+      energyPerMetre: (wish.robot.legs * this.#walkingLoss(sizes)) / wish.walk.speed.si,
       printVolume: frame + plates + drums,
-      cost: 2 * motor.price.si + metres * cord.price.si + (frame + plates) * kilogram(stock.frame) + drums * kilogram(stock.drum),
+      cost: 2 * motor.price.si + cordLength(cord.diameter.si, sizes) * cord.price.si + money,
       margin,
     }
+  }
+
+  /** Heat that the motors of one leg make on a walk. */
+  #walkingLoss(sizes: LegSizes): number {
+    const calculation = this.#quick.load(legNumbers(this.leg(sizes)))
+    const { event, air } = LOAD_CASES.walk
+    return JOINTS.reduce((sum, joint) => {
+      const { loss, ironLoss } = calculation.get(heat, placeOf(calculation, { joint, event, air }) as never)
+      return sum + loss + ironLoss
+    }, 0)
   }
 }
 
@@ -113,8 +142,6 @@ function bossVolume(sizes: LegSizes): number {
   const boss = (place: number, over: number, cheek: number) => (Math.PI / 2) * (over * (PINS[place] as number) * 1e-3) ** 2 * cheek
   return boss(sizes.hipPin, sizes.hipBoss, sizes.hipCheek) + boss(sizes.kneePin, sizes.kneeBoss, sizes.kneeCheek)
 }
-
-const JOINTS = ['hip', 'knee'] as const
 
 function drumVolume(diameter: number, sizes: LegSizes): number {
   return JOINTS.reduce((sum, joint) => sum + Math.PI * pulleys(joint, diameter, sizes).drumRadius ** 2 * 0.014, 0)

@@ -9,6 +9,7 @@ import { frontOf, type Known, pickedFrom } from './front.js'
 import { Judge, type Judged, type LegGoals } from './judge.js'
 import { type LegRefusal, nearestLeg } from './nearest.js'
 import { mend, slim } from './search.js'
+import type { LegSizes } from './sizes.js'
 import { startOf } from './start.js'
 import { describeWish } from './wish.js'
 import type { LegWish, LegWishData } from './wish-fields.js'
@@ -32,6 +33,7 @@ export interface ProposedLeg {
   /** What it is best at, such as `lightest`. */
   readonly title: string
   readonly stock: LegStock
+  readonly sizes: LegSizes
   readonly goals: LegGoals
   readonly document: LegSpecification
   readonly leg: Leg
@@ -100,7 +102,7 @@ function checkNumbers(evaluations: number, seed: number): void {
     if (!(Number.isSafeInteger(value) && value >= least))
       issues.push({ path, given: show(value), accepts: `must be a whole number of at least ${least}` })
   }
-  whole('evaluations', evaluations, 500)
+  whole('evaluations', evaluations, 100)
   whole('seed', seed, 0)
   if (issues.length > 0) throw new InputError('proposeLeg', issues)
 }
@@ -156,7 +158,7 @@ const TRADES: readonly (keyof LegGoals)[] = ['mass', 'energyPerMetre', 'printVol
 /** The sound legs made lighter, thriftier, smaller, cheaper, stronger: all that were met on the way. */
 function slimmed(sound: readonly Entry[], seed: number, work: Work): Known[] {
   const few = sound.slice(0, 3)
-  const each = Math.max(40, Math.floor((work.evaluations - work.used) / (few.length * TRADES.length)))
+  const each = Math.max(20, Math.floor((work.evaluations - work.used) / (few.length * TRADES.length)))
   return few.flatMap(({ stock, judge, judged }) => {
     const first: Known = { stock, judged, goals: judge.goals(judged) }
     return [
@@ -183,5 +185,5 @@ function proposedLeg(wish: LegWishData, title: string, { stock, judged, goals }:
       ({ part, mode, joint, reserve }) =>
         `${part}${joint === undefined ? '' : ` (${joint})`}: ${mode}, reserve ${Number(reserve).toPrecision(3)}`,
     )
-  return [{ title, stock, goals, document, leg, assessment, boundBy }]
+  return [{ title, stock, sizes: judged.sizes, goals, document, leg, assessment, boundBy }]
 }

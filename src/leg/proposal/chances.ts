@@ -1,0 +1,45 @@
+import { type Formula, formula, type Inputs } from '../../formula/index.js'
+import { type FailureChances, failureChances } from '../../study/index.js'
+import { legInputs, legReader } from '../as-formula.js'
+import { QuickLeg } from '../assess/quick.js'
+import type { CaseId } from '../cases/events.js'
+import type { Leg } from '../document/describe.js'
+import { legNumbers } from '../numbers.js'
+import { caseList, knownOptions } from '../options.js'
+
+/** How the chances of a leg are worked out. */
+export interface LegChancesOptions {
+  /** Load cases. Default: those of `assess`. */
+  readonly cases?: readonly CaseId[]
+  /** Legs judged at most. Default 5000. */
+  readonly evaluations?: number
+  readonly seed?: number
+  readonly confidence?: number
+}
+
+/** Reserves above this are alike to a chance of failure. */
+const HIGHEST = 1000
+
+/**
+ * The chance that a check of a leg fails (reserve below 1), for every check and for the leg, over the season that its load cases describe: with an interval, and with
+ * the scatter to reduce first. Frictions, shares that are left, films and materials scatter over their ranges, each of them constant for one leg. Chances below one in ten
+ * thousand compare legs; they prove nothing about yours.
+ */
+export function legChances(leg: Leg, options: LegChancesOptions = {}): FailureChances {
+  knownOptions('legChances', options, ['cases', 'evaluations', 'seed', 'confidence'])
+  const { cases: given, ...plan } = options
+  const quick = new QuickLeg(caseList('legChances', given))
+  const keys = [...quick.reserves(legNumbers(leg)).keys()]
+  const numbers = legReader(leg)
+  const si = (x: unknown) => {
+    const reserves = quick.reserves(numbers(x))
+    return Object.fromEntries(keys.map((key) => [key, Math.min(HIGHEST, reserves.get(key) ?? HIGHEST)]))
+  }
+  const reserves = formula('leg.reserves', {
+    inputs: legInputs(leg, undefined),
+    output: Object.fromEntries(keys.map((key) => [key, 'ratio'])) as never,
+    source: [{ level: 'computed', where: 'every check of the leg in its load cases; see the calculation sheet of assess' }],
+    si: si as never,
+  }) as unknown as Formula<Inputs, never>
+  return failureChances(reserves, {} as never, plan)
+}

@@ -1,0 +1,157 @@
+import { leastShare, mostFailures, type Scenarios, scenarios } from '../../study/index.js'
+import { InputError, type Issue, show } from '../../units/index.js'
+import { legFormula } from '../as-formula.js'
+import { assess } from '../assess/assess.js'
+import { knownOptions } from '../options.js'
+import { legDocument, PROPOSAL_CASES } from './document.js'
+import { Judge, type Judged, type LegGoals } from './judge.js'
+import type { ProposedLeg } from './propose-leg.js'
+import { mend, slim } from './search.js'
+import type { LegWishData } from './wish-fields.js'
+
+/** How surely a leg must hold, and how it is looked for. */
+export interface RobustLegOptions {
+  /** Share of all cases in which no check of the leg may fail. Default 0.9. */
+  readonly chance?: number
+  /** Confidence with which the draws show it. Default 0.95. */
+  readonly confidence?: number
+  /** Draws of each look, and of the last one, which is fresh. Default 120. */
+  readonly draws?: number
+  /** Rounds of mending at most. Default 8. */
+  readonly rounds?: number
+  /** Legs judged in each round at most; each under every draw that must hold. Default 400. */
+  readonly evaluations?: number
+  /** Default 1. */
+  readonly seed?: number
+  readonly onProgress?: (text: string) => void
+}
+
+/** How many draws a leg bore without a failure, and the lower bound of the share that it bears. */
+export interface Borne {
+  readonly borne: number
+  readonly draws: number
+  readonly least: number
+}
+
+/** A leg that bears its ranges, next to the one that holds at typical values: the price of robustness. */
+export interface RobustLeg {
+  /** `held`: fresh draws show the share. `notShown`: they do not. */
+  readonly state: 'held' | 'notShown'
+  readonly proposed: ProposedLeg
+  readonly atTypical: Borne
+  /** The robust leg, with its document and verdict. */
+  readonly robust: ProposedLeg
+  readonly atRobust: Borne
+  /** What each goal costs more, as a share: 0.1 is a tenth more. */
+  readonly price: { readonly [N in keyof LegGoals]: number }
+  /** Checks that fail most often in the draws of the leg at typical values, with their share. */
+  readonly failures: readonly (readonly [check: string, share: number])[]
+  readonly message: string
+}
+
+/**
+ * Makes a proposed leg robust: no check fails, at a reserve of 1, in a stated share of all cases, when frictions, materials, prints and films scatter over their ranges. At typical
+ * values every check keeps its required reserve as well. Each round mends the leg under the draws that it must bear and looks at many more; the share comes from fresh draws.
+ *
+ * The ranges are what is believed; nothing here makes them true. Throws one `InputError` that lists every bad option.
+ */
+export function robustLeg(wish: LegWishData, proposed: ProposedLeg, options: RobustLegOptions = {}): RobustLeg {
+  knownOptions('robustLeg', options, ['chance', 'confidence', 'draws', 'rounds', 'evaluations', 'seed', 'onProgress'])
+  const { chance = 0.9, confidence = 0.95, draws = 120, rounds = 8, evaluations = 400, seed = 1, onProgress } = options
+  const allowed = allowedOf(chance, confidence, draws)
+  const judge = new Judge(wish, proposed.stock)
+  const drawn = scenarios(legFormula(proposed.leg), {}, { seed })
+  const first = look(judge, proposed.sizes, drawn, draws)
+  let best = judge.judge(proposed.sizes)
+  let seen = first
+  for (let round = 0; round < rounds; round++) {
+    const failing = seen.filter(({ deficit }) => deficit > 0).sort((a, b) => b.deficit - a.deficit)
+    onProgress?.(`round ${round}: ${failing.length} of ${draws} draws break a check`)
+    if (failing.length <= aimedAt(allowed)) break
+    judge.bear(drawn.draw((failing[aimedAt(allowed)] as Seen).index))
+    best = mend(judge, best.sizes, seed + round, evaluations)
+    seen = look(judge, best.sizes, drawn, draws)
+  }
+  best = slim(judge, best, (one) => judge.goals(one).mass, seed, Math.floor(evaluations / 2))
+  const fresh = scenarios(legFormula(proposed.leg), {}, { seed: seed + 1 })
+  const borne = (sizes: Judged['sizes']): Borne => {
+    const count = look(judge, sizes, fresh, draws).filter(({ deficit }) => deficit === 0).length
+    return { borne: count, draws, least: leastShare(count, draws, confidence) }
+  }
+  const [atTypical, atRobust] = [borne(proposed.sizes), borne(best.sizes)]
+  const robust = legOf(wish, judge, best, proposed)
+  const price = Object.fromEntries(
+    Object.entries(proposed.goals).map(([name, before]) => [name, robust.goals[name as keyof LegGoals] / before - 1]),
+  ) as RobustLeg['price']
+  const state = atRobust.least >= chance && robust.assessment.meetsTarget ? 'held' : 'notShown'
+  return {
+    state,
+    proposed,
+    atTypical,
+    robust,
+    atRobust,
+    price,
+    failures: mostBroken(first),
+    message: sentence(state, chance, atTypical, atRobust, price),
+  }
+}
+
+function allowedOf(chance: number, confidence: number, draws: number): number {
+  const issues: Issue[] = []
+  const share = (path: string, x: number) => {
+    if (!(x > 0 && x < 1)) issues.push({ path, given: show(x), accepts: 'must be a number between 0 and 1' })
+  }
+  share('chance', chance)
+  share('confidence', confidence)
+  if (!(Number.isSafeInteger(draws) && draws >= 10))
+    issues.push({ path: 'draws', given: show(draws), accepts: 'must be a whole number of at least 10' })
+  const allowed = issues.length > 0 ? 0 : mostFailures(draws, chance, confidence)
+  if (allowed < 0)
+    issues.push({ path: 'draws', given: show(draws), accepts: `must be enough to show a share of ${chance} with confidence ${confidence}` })
+  if (issues.length > 0) throw new InputError('robustLeg', issues)
+  return allowed
+}
+
+/** Failures that are aimed at, fewer than are allowed, so that fresh draws show the share as well. */
+const aimedAt = (allowed: number) => Math.max(0, Math.floor(allowed - 2 * Math.sqrt(2 * allowed)))
+
+interface Seen {
+  readonly index: number
+  readonly deficit: number
+  readonly broken: readonly string[]
+}
+
+const look = (judge: Judge, sizes: Judged['sizes'], { draw }: Scenarios, draws: number): Seen[] => {
+  const leg = judge.leg(sizes)
+  return Array.from({ length: draws }, (_, index) => ({ index, ...judge.under(leg, draw(index)) }))
+}
+
+function mostBroken(seen: readonly Seen[]): (readonly [string, number])[] {
+  const counts = new Map<string, number>()
+  for (const { broken } of seen) for (const check of broken) counts.set(check, (counts.get(check) ?? 0) + 1)
+  return [...counts].map(([check, count]) => [check, count / seen.length] as const).sort((a, b) => b[1] - a[1])
+}
+
+function legOf(wish: LegWishData, judge: Judge, judged: Judged, { stock, title }: ProposedLeg): ProposedLeg {
+  const leg = judge.leg(judged.sizes)
+  return {
+    title: `${title}, robust`,
+    stock,
+    sizes: judged.sizes,
+    goals: judge.goals(judged),
+    document: legDocument(wish, stock, judged.sizes),
+    leg,
+    assessment: assess(leg, { cases: PROPOSAL_CASES }),
+    boundBy: [],
+  }
+}
+
+function sentence(state: RobustLeg['state'], chance: number, before: Borne, after: Borne, price: RobustLeg['price']): string {
+  const share = ({ borne, draws, least }: Borne) => `${borne} of ${draws} draws (at least ${Math.floor(100 * least)} %)`
+  const more = (x: number) => `${x >= 0 ? '+' : ''}${(100 * x).toFixed(1)} %`
+  return [
+    `At typical values no check fails, but the leg bears only ${share(before)} of its ranges.`,
+    `The robust leg bears ${share(after)}; ${state === 'held' ? `${100 * chance} % is shown` : `${100 * chance} % is not shown`}.`,
+    `It costs: mass ${more(price.mass)}, energy per metre ${more(price.energyPerMetre)}, print volume ${more(price.printVolume)}, money ${more(price.cost)}.`,
+  ].join(' ')
+}

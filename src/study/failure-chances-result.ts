@@ -1,0 +1,58 @@
+import { markdownTable, Printable, percentText } from './show.js'
+
+/** A chance with its standard error and interval, and how many draws failed. */
+export interface Chance {
+  readonly probability: number
+  readonly error: number
+  readonly interval: readonly [number, number]
+  readonly failures: number
+}
+
+/** Everything that a `FailureChances` holds. */
+interface Found {
+  readonly formula: string
+  readonly each: readonly (Chance & { readonly output: string; readonly failure: string; readonly index: number | undefined })[]
+  readonly any: Chance & { readonly reduce: readonly { readonly path: string; readonly share: number }[] }
+  readonly evaluations: number
+  readonly remarks: readonly string[]
+}
+
+const LISTED = 12
+
+/** The chances of several failures, and of any of them. */
+export class FailureChances extends Printable {
+  readonly formula: string
+  /** Each failure, the likeliest first, with its reliability index where the first-order method found its likeliest point. */
+  readonly each: Found['each']
+  /** The chance that anything fails, and the inputs whose scatter to reduce first: shares of how far failures lie from the middle. */
+  readonly any: Found['any']
+  readonly evaluations: number
+  readonly remarks: readonly string[]
+
+  constructor(found: Found) {
+    super()
+    this.formula = found.formula
+    this.each = found.each
+    this.any = found.any
+    this.evaluations = found.evaluations
+    this.remarks = found.remarks
+  }
+
+  toMarkdown(): string {
+    const chance = ({ probability, interval: [low, high] }: Chance) =>
+      `${probability.toPrecision(3)} (${low.toPrecision(2)} to ${high.toPrecision(2)})`
+    const likely = this.each.filter(({ probability }) => probability > 0).slice(0, LISTED)
+    return [
+      `**${this.formula}**: chance that anything fails ${chance(this.any)} after ${this.evaluations} runs of the formula`,
+      markdownTable(
+        ['failure', 'chance', 'reliability index'],
+        likely.map((one) => [`${one.output} ${one.failure}`, chance(one), one.index?.toPrecision(3) ?? '–']),
+      ),
+      `Scatter to reduce first: ${this.any.reduce
+        .slice(0, 4)
+        .map(({ path, share }) => `${path} (${percentText(share)})`)
+        .join(', ')}`,
+      ...this.remarks.map((one) => `- ${one}`),
+    ].join('\n\n')
+  }
+}
