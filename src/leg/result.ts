@@ -23,8 +23,11 @@ export interface CheckResult {
   readonly reserve: number
   /** The reserve required of it. */
   readonly requiredReserve: number
-  /** The reserve with every uncertain value at the end that is unfavourable for this check, and at the favourable end. */
-  readonly range: { readonly worst: number; readonly best: number }
+  /**
+   * The reserve with every uncertain value at the end that is unfavourable for this check, and at the favourable end. A check is monotone where each
+   * value moves it one way; otherwise `worst` is the least that was found, and values between the ends may be a little worse.
+   */
+  readonly range: { readonly worst: number; readonly best: number; readonly monotone: boolean }
   /** What was found, in plain words. */
   readonly sentence: string
   /** What demand and capacity are. */

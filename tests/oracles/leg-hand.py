@@ -111,7 +111,10 @@ def bare_knee(x):
     return force * (x - knee_x) + traction * force * (height - knee_down)
 out['walk']['kneeWithoutLinks'] = float(max((bare_knee(step / 2 - step * s) for s in phases), key=abs))
 duty_trot = mpf('0.55')
-out['trot'] = stride(duty_trot, mpf('0.13'), mpf('0.8'), mpf('0.045'), lambda s: pi / 2 * mass * g / legs / duty_trot * sin(pi * s), traction)
+# A trot brakes and pushes: each value from the worse of the two.
+pushing, braking = (stride(duty_trot, mpf('0.13'), mpf('0.8'), mpf('0.045'), lambda s: pi / 2 * mass * g / legs / duty_trot * sin(pi * s), way)
+                    for way in (traction, -traction))
+out['trot'] = {key: min(pushing[key], braking[key]) if key.endswith('Lowest') else max(pushing[key], braking[key], key=abs) for key in pushing}
 # Drop of 60 mm on two feet that give way over 90 mm, half sine: peak is pi/2 of the mean m g (1 + h/s) / 2.
 drop = pi / 2 * mass * g * (1 + mpf('0.060') / mpf('0.090')) / 2
 out['drop'] = {'force': float(drop), **dict(zip(('sideways', 'hip', 'knee'), map(float, torques(mpf(0), drop, mpf(0)))))}

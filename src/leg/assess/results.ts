@@ -17,6 +17,9 @@ const eachOnce = (sources: readonly Source[]): Source[] => [
   ...new Map(sources.map((source) => [`${source.level} ${source.where}`, source])).values(),
 ]
 
+const NOT_MONOTONE =
+  'an uncertain value may lower this reserve at either end, depending on the others; the unfavourable end of the range is the least that was found'
+
 /** A name of a leaf in words: `drive.friction` of the knee is `drive friction (knee)`. */
 function nameOf({ of, names }: Cell): string {
   const words = of.id
@@ -30,7 +33,7 @@ function nameOf({ of, names }: Cell): string {
 /** The result of one check: its hardest load case, with the whole calculation. */
 export function checkResult(
   { findings, reserve, required }: CheckFindings,
-  { worst, best }: Band,
+  { worst, best, monotone }: Band,
   calculation: LegCalculation,
   sheets: SheetMaker,
 ): CheckResult {
@@ -58,7 +61,7 @@ export function checkResult(
     capacity: new Quantity(capacity, check.kind),
     reserve,
     requiredReserve: required,
-    range: { worst, best },
+    range: { worst, best, monotone },
     sentence: sentenceOf(check, joint, LOAD_CASES[id].title, finding),
     demandIs: check.demandIs,
     capacityIs: check.capacityIs,
@@ -73,6 +76,7 @@ export function checkResult(
       ...new Set([
         ...(failure === undefined ? [] : [failure]),
         ...(remark === undefined ? [] : [remark]),
+        ...(monotone ? [] : [NOT_MONOTONE]),
         ...steps.flatMap(({ title, notes }) => notes.map((note) => `${title}: outside ${note}`)),
       ]),
     ],

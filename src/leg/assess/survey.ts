@@ -24,7 +24,10 @@ export interface Band {
   /** Every leaf at the end that is favourable. */
   readonly best: number
   readonly moves: readonly Move[]
-  /** Whether some leaf lowered it at both ends, so that a corner need not be the worst. */
+  /**
+   * Whether each leaf moves it one way, whatever the others are: then its worst end is the least of all values within the ranges. Otherwise it is
+   * the least that was found.
+   */
   readonly monotone: boolean
 }
 
@@ -35,14 +38,10 @@ export interface Group {
   readonly reserve: number
 }
 
-/** The least reserve of a group. */
-function least(calculation: LegCalculation, { comparisons }: Group): number {
-  let reserve = Number.POSITIVE_INFINITY
-  for (const one of comparisons) {
-    const found = compare(calculation, one)
-    if (typeof found !== 'string' && found.reserve < reserve) reserve = found.reserve
-  }
-  return reserve
+/** The reserve of a comparison; none where the check does not apply. */
+function reserveAt(calculation: LegCalculation, one: Comparison): number {
+  const found = compare(calculation, one)
+  return typeof found === 'string' ? Number.POSITIVE_INFINITY : found.reserve
 }
 
 /** Cells that a change of a leaf may reach. */
@@ -73,41 +72,54 @@ function uncertainOf<G extends Group>(calculation: LegCalculation, groups: reado
   })
 }
 
+/** Reserves of the comparisons of a group with one leaf at its low and at its high end. */
+interface Effect extends Uncertain {
+  readonly low: readonly number[]
+  readonly high: readonly number[]
+}
+
 /**
- * Ranges of the reserves of some checks. Each uncertain leaf goes to its low and its high end alone, and back; then every check is evaluated with
- * each leaf at the end that lowered (or raised) it. A check whose leaves lower it at both ends, or whose range spans 1, is walked leaf by leaf
- * from its worst corner until nothing gets worse. The calculation is left at its typical values.
+ * Ranges of the reserves of some checks. Each uncertain leaf goes to its low and its high end alone, and back; then every comparison of a check is
+ * evaluated with each leaf at the end that lowered (or raised) this comparison. From the least of these corners the check is walked leaf by leaf
+ * until nothing gets worse: if it does, or if some leaf lowers it at both ends, the check is not monotone. The calculation is left at its typical
+ * values.
  */
 export function survey<G extends Group>(calculation: LegCalculation, groups: readonly G[]): Map<G, Band> {
-  const moves = new Map<G, Move[]>(groups.map((group) => [group, []]))
+  const effects = new Map<G, Effect[]>(groups.map((group) => [group, []]))
   for (const { cell, range, touched } of uncertainOf(calculation, groups)) {
     const at = (x: number) => {
       calculation.put(cell, x)
-      return touched.map((group) => least(calculation, group))
+      return touched.map(({ comparisons }) => comparisons.map((one) => reserveAt(calculation, one)))
     }
     const [low, high] = [at(range.low), at(range.high)]
     calculation.restore(cell)
-    for (const [i, group] of touched.entries()) {
-      const move = { cell, range, low: low[i] as number, high: high[i] as number }
-      if (moved(group, move.low) || moved(group, move.high)) (moves.get(group) as Move[]).push(move)
-    }
+    for (const [i, group] of touched.entries())
+      (effects.get(group) as Effect[]).push({ cell, range, low: low[i] as number[], high: high[i] as number[] })
   }
   const corners = new Corners(calculation)
-  return new Map(
-    groups.map((group) => {
-      const own = moves.get(group) as Move[]
-      const monotone = own.every(({ low, high }) => Math.min(low, high) >= group.reserve || Math.max(low, high) >= group.reserve)
-      const worst = corners.at(group, corner(own, 'low'))
-      const best = corners.at(group, corner(own, 'high'))
-      const walked = !monotone || (worst < 1 && best >= 1) ? corners.walk(group, own, corner(own, 'low'), worst) : worst
-      return [group, { worst: Math.min(walked, group.reserve), best: Math.max(best, group.reserve), moves: own, monotone }] as const
-    }),
-  )
+  return new Map(groups.map((group) => [group, bandOf(corners, group, effects.get(group) as Effect[])] as const))
+}
+
+function bandOf(corners: Corners, { comparisons, reserve }: Group, effects: readonly Effect[]): Band {
+  const moves = effects
+    .map(({ cell, range, low, high }): Move => ({ cell, range, low: Math.min(...low), high: Math.min(...high) }))
+    .filter(({ low, high }) => differs(reserve, low) || differs(reserve, high))
+  let least = { reserve: Number.POSITIVE_INFINITY, index: 0 }
+  for (const [index, one] of comparisons.entries()) {
+    const found = corners.at(one, cornerOf(effects, index))
+    if (found < least.reserve) least = { reserve: found, index }
+  }
+  const one = comparisons[least.index] as Comparison
+  const from = Math.min(least.reserve, reserve)
+  const worst = corners.walk(one, effects, cornerOf(effects, least.index), from)
+  const best = Math.max(reserve, corners.least(comparisons, corner(moves, 'high')))
+  const oneWay = moves.every(({ low, high }) => Math.max(low, high) >= reserve)
+  return { worst, best, moves, monotone: oneWay && !differs(from, worst) && one.check.twoWay === undefined }
 }
 
 /** A change this small is rounding. */
 const ROUNDING = 1e-9
-const moved = ({ reserve }: Group, to: number) => Math.abs(to - reserve) > ROUNDING * Math.max(1, reserve)
+const differs = (reserve: number, to: number) => Math.abs(to - reserve) > ROUNDING * Math.max(1, reserve)
 
 type Corner = ReadonlyMap<Uncertain['cell'], number>
 
@@ -115,7 +127,16 @@ type Corner = ReadonlyMap<Uncertain['cell'], number>
 const corner = (moves: readonly Move[], wanted: 'low' | 'high'): Corner =>
   new Map(moves.map(({ cell, range, low, high }) => [cell, low < high === (wanted === 'low') ? range.low : range.high]))
 
-/** Evaluates groups with some leaves away from their typical values. */
+/** Each leaf at the end that is unfavourable for one comparison; those that do not move it stay typical. */
+const cornerOf = (effects: readonly Effect[], index: number): Corner =>
+  new Map(
+    effects.flatMap(({ cell, range, low, high }): [Uncertain['cell'], number][] => {
+      const [atLow, atHigh] = [low[index] as number, high[index] as number]
+      return atLow === atHigh ? [] : [[cell, atLow < atHigh ? range.low : range.high]]
+    }),
+  )
+
+/** Evaluates comparisons with some leaves away from their typical values. */
 class Corners {
   readonly #calculation: LegCalculation
 
@@ -123,23 +144,27 @@ class Corners {
     this.#calculation = calculation
   }
 
-  at(group: Group, wanted: Corner): number {
+  least(comparisons: readonly Comparison[], wanted: Corner): number {
     for (const [cell, x] of wanted) this.#calculation.put(cell, x)
-    const reserve = least(this.#calculation, group)
+    const reserve = Math.min(...comparisons.map((one) => reserveAt(this.#calculation, one)))
     for (const cell of wanted.keys()) this.#calculation.restore(cell)
     return reserve
   }
 
-  /** From a corner, leaf by leaf to its other end or its typical value while that lowers the reserve. */
-  walk(group: Group, moves: readonly Move[], from: Corner, reserve: number): number {
+  at(one: Comparison, wanted: Corner): number {
+    return this.least([one], wanted)
+  }
+
+  /** From a corner, leaf by leaf to its other end while that lowers the reserve. */
+  walk(one: Comparison, leaves: readonly Uncertain[], from: Corner, reserve: number): number {
     let [best, at, better] = [reserve, new Map(from), true]
     for (let round = 0; better && round < 3; round++) {
       better = false
-      for (const { cell, range } of moves)
+      for (const { cell, range } of leaves)
         for (const x of [range.low, range.high]) {
           if (at.get(cell) === x) continue
           const tried = new Map(at).set(cell, x)
-          const found = this.at(group, tried)
+          const found = this.at(one, tried)
           if (found >= best - ROUNDING) continue
           best = found
           at = tried

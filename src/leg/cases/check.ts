@@ -43,6 +43,8 @@ export interface Check {
   readonly remedy: string
   /** Required reserve where the general one is too much: geometry is exact, a rule of thumb has its margin in it. */
   readonly requiredReserve?: number
+  /** Set where an uncertain value may lower the reserve at either end, depending on the others: the worst end is then the least that was found. */
+  readonly twoWay?: true
   /** Where the rule itself comes from, as well as the sources of its formulas. */
   readonly rule?: Source
 }

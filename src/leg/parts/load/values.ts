@@ -131,11 +131,12 @@ const STANCES: { readonly [S in StanceId]: (use: Read) => Stance } = {
   walkBack: backward,
   blocked: (use) => ({ ...walking(use), blocked: true }),
   blockedBack: (use) => ({ ...backward(use), blocked: true }),
+  // Braking and pushing in either half of the stance.
   trot: (use) => ({
     ...walking(use),
     dutyFactor: use(load.trot.dutyFactor),
     shape: 'halfSine',
-    tractionLowest: use(load.trot.pushing),
+    tractionLowest: use(load.trot.braking),
     tractionHighest: use(load.trot.pushing),
     speed: use(load.trot.speed),
     stepLength: use(load.trot.stepLength),

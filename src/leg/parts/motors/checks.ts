@@ -162,6 +162,7 @@ export const motorChecks: readonly Check[] = [
     capacityIs:
       'the speed that the sagging supply still allows at the largest current, with a warm winding and magnets warm or as cold as the air, whichever is slower',
     remedy: 'a higher voltage, a motor with a higher speed constant, a lower reduction, or a slower gait',
+    twoWay: true,
   },
   {
     id: 'motor.swing',
@@ -179,5 +180,6 @@ export const motorChecks: readonly Check[] = [
     capacityIs:
       'the speed that the sagging supply allows at a fifth of the stance current, with magnets warm or as cold as the air, whichever is slower',
     remedy: 'a higher voltage, a motor with a higher speed constant, or a slower gait',
+    twoWay: true,
   },
 ]

@@ -20,12 +20,25 @@ const hottestPhase = line(
   'mount + share · loss · resistance',
   (x) => x.mount + x.share * x.loss * x.resistance,
 )
+const windingRoom = line(
+  'room of the winding below its ceiling',
+  { ceiling: 'temperature', mount: 'temperature', share: 'ratio', loss: 'power', resistance: 'thermalResistance' },
+  'temperatureDifference',
+  'ceiling − mount − share · loss · resistance',
+  (x) => x.ceiling - x.mount - x.share * x.loss * x.resistance,
+)
 
 /** The temperature that stands for a motor without a steady one: every correlation ends below it. */
 const ceiling = constant('motor.ceiling', {
   kind: 'temperature',
   typical: 700,
   source: { level: 'assumption', where: 'a mount this hot is beyond every correlation here' },
+})
+/** The same for the hottest phase of its winding, which is hotter than the mount. */
+const windingCeiling = constant('motor.windingCeiling', {
+  kind: 'temperature',
+  typical: 1000,
+  source: { level: 'assumption', where: 'a winding this hot has lost its insulation long before' },
 })
 
 /** Temperatures of a motor, and what follows from them. */
@@ -43,6 +56,7 @@ interface Temperatures {
 
 const RUNAWAY = 'the loss grows faster with temperature than the heat that leaves, so there is no steady temperature'
 const TOO_LONG = 'within the stall time the mount passes every correlation, or the winding runs away from it'
+const TOO_HOT = 'mount or winding would settle beyond every correlation'
 
 /** A motor as its balance takes it. */
 const heatedMotor = (use: Use<'joint' | 'event' | 'air'>) => ({
@@ -78,6 +92,14 @@ function cold(use: Use<'joint' | 'event' | 'air'>): Temperatures {
   return { winding: air, mount: air, can: air, loss: 0, lossAt20: 0, backEmf, resistanceToAir, unsettled: undefined }
 }
 
+/** What the hottest phase of a winding is reckoned from: the mean, but the worst phase where the motor is held. */
+const windingOn = (use: Use<'joint' | 'event'>, mount: number, loss: number) => ({
+  mount,
+  share: use(heating) === 'held' ? use(motor.worstPhase) : 1,
+  loss,
+  resistance: use(motor.windingToMount),
+})
+
 /**
  * Temperatures of the motor of a joint: steady, or after the time it is held. Without a steady state every part is at the ceiling, so that a
  * runaway never scores better than a motor that just stays stable.
@@ -97,10 +119,20 @@ export const temperatures = value('motor.temperatures', ['joint', 'event', 'air'
           time,
         })
   const { winding, mount, can, loss, lossAt20, backEmf, resistanceToAir } = end
-  if (end.state !== 'runaway' && mount <= most)
+  const room = use.run(windingRoom, { ceiling: use(windingCeiling), ...windingOn(use, mount, loss) })
+  if (end.state !== 'runaway' && mount <= most && room >= 0)
     return { winding, mount, can, loss, lossAt20, backEmf, resistanceToAir, unsettled: undefined }
-  const unsettled = time === undefined ? RUNAWAY : TOO_LONG
-  return { winding: most, mount: most, can: most, loss: lossAt20, lossAt20, backEmf, resistanceToAir, unsettled }
+  const unsettled = time !== undefined ? TOO_LONG : end.state === 'runaway' ? RUNAWAY : TOO_HOT
+  return {
+    winding: most,
+    mount: most,
+    can: most,
+    loss: lossAt20,
+    lossAt20,
+    backEmf,
+    resistanceToAir,
+    unsettled,
+  }
 })
 
 const currentFor = (use: Use<'joint' | 'event' | 'air'>, torque: number) =>
@@ -109,14 +141,13 @@ const currentFor = (use: Use<'joint' | 'event' | 'air'>, torque: number) =>
 /** Motor, mount and currents of a joint in an event. */
 export const heat = value('motor.heat', ['joint', 'event', 'air'], (use) => {
   const { winding, mount, can, loss, lossAt20, backEmf, resistanceToAir, unsettled } = use(temperatures)
-  const held = use(heating) === 'held'
   return {
     motorTorque: use(motorTorque),
     heatingTorque: use(heatingTorque),
     motorSpeed: use(motorSpeed),
     loadedMotorSpeed: use(loadedMotorSpeed),
-    /** Of magnets at their temperature: the current follows from it. Without a steady temperature, of magnets at 20 degC. */
-    backEmfConstant: unsettled === undefined ? backEmf : use(coldEmf),
+    /** Of magnets at their temperature: the current follows from it. Without a steady temperature, of magnets as warm as the air. */
+    backEmfConstant: unsettled === undefined ? backEmf : use(emfInAir),
     resistance: use.run(hotResistance, {
       resistance: use(motor.terminalResistance),
       measuredAt: use(motor.resistanceReference),
@@ -127,16 +158,7 @@ export const heat = value('motor.heat', ['joint', 'event', 'air'], (use) => {
     heatingCurrent: currentFor(use, use(heatingTorque)),
     loss,
     ironLoss: use(ironLoss),
-    /** The mean of the winding, but the hottest phase where the motor is held. */
-    winding:
-      unsettled !== undefined
-        ? winding
-        : use.run(hottestPhase, {
-            mount,
-            share: held ? use(motor.worstPhase) : 1,
-            loss,
-            resistance: use(motor.windingToMount),
-          }),
+    winding: unsettled === undefined ? use.run(hottestPhase, windingOn(use, mount, loss)) : use(windingCeiling),
     windingMean: winding,
     mount,
     can,
