@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { compare, comparisonsOf } from '../../src/leg/assess/compare.js'
 import { appliesTo } from '../../src/leg/cases/check.js'
 import { type CaseId, LOAD_CASES } from '../../src/leg/cases/events.js'
-import { CASE_IDS, describeLeg, legNumbers } from '../../src/leg/index.js'
+import { ALL_CASE_IDS, describeLeg, legNumbers } from '../../src/leg/index.js'
 import { type Joint, prepare } from '../../src/leg/numbers.js'
 import { CHECKS } from '../../src/leg/parts/index.js'
 import { calculationFor, caseState } from '../../src/leg/what-if.js'
@@ -13,7 +13,7 @@ import heat from '../oracles/leg-hand-heat.json' with { type: 'json' }
 const first = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-first.yaml', import.meta.url), 'utf8'))
 const leg = prepare(legNumbers(first))
 const stateOf = (id: CaseId) => caseState(leg, id)
-const comparisons = comparisonsOf(calculationFor(leg), CHECKS, CASE_IDS)
+const comparisons = comparisonsOf(calculationFor(leg), CHECKS, ALL_CASE_IDS)
 
 /** Demand and capacity of a row such as `walk pin.bending knee`. */
 function found(key: string): readonly [number, number] {

@@ -239,6 +239,19 @@ const HARDER: Readonly<Record<string, Change>> = {
       motor.windingToMount *= f
     },
   ),
+  'a slower loop and bus': each(
+    (x) => x.controllers,
+    (controller, f) => {
+      controller.loopRate /= f
+      controller.busDelay += 0.001 * (f - 1)
+    },
+  ),
+  'shallower holes in the motor': each(
+    (x) => x.motors,
+    (motor, f) => {
+      if (motor.tapDepth !== undefined) motor.tapDepth /= f
+    },
+  ),
   'more inductance': each(
     (x) => x.motors,
     (motor, f) => {

@@ -118,6 +118,8 @@ out['trot'] = {key: min(pushing[key], braking[key]) if key.endswith('Lowest') el
 # Drop of 60 mm on two feet that give way over 90 mm, half sine: peak is pi/2 of the mean m g (1 + h/s) / 2.
 drop = pi / 2 * mass * g * (1 + mpf('0.060') / mpf('0.090')) / 2
 out['drop'] = {'force': float(drop), **dict(zip(('sideways', 'hip', 'knee'), map(float, torques(mpf(0), drop, mpf(0)))))}
+# The same at the end of the landing, the leg 90 mm lower.
+out['dropEnd'] = dict(zip(('sideways', 'hip', 'knee'), map(float, torques(mpf(0), drop, mpf(0), height - mpf('0.090')))))
 # Hop of 30 mm on four feet that push over 90 mm: the work of the feet lifts the weight by travel and height together.
 out['hop'] = {'force': float(pi / 2 * (mass * g * (mpf('0.090') + mpf('0.030')) / mpf('0.090')) / 4)}
 slope = mpf('14') * pi / 180

@@ -2,6 +2,7 @@ import { type Check, ofPart } from '../cases/check.js'
 import { hasCord, type Joint, type LegNumbers } from '../numbers.js'
 import { boltChecks } from './bolts/checks.js'
 import { controllerChecks } from './controllers/checks.js'
+import { delayCheck } from './controllers/delay.js'
 import { footChecks } from './foot/checks.js'
 import { bearingChecks } from './hip-shaft/bearings.js'
 import { shaftChecks } from './hip-shaft/shaft.js'
@@ -40,6 +41,7 @@ export const CHECKS: readonly Check[] = [
   ...motorChecks,
   ...plateChecks,
   ...controllerChecks,
+  ...ofPart([delayCheck], noCord),
   ...supplyChecks,
   ...jointChecks,
   ...linkChecks,

@@ -2,6 +2,7 @@ import type { Check } from '../../cases/check.js'
 import type { Joint, LegNumbers } from '../../numbers.js'
 import { ZONE } from '../prints/values.js'
 import * as loads from './loads.js'
+import { tappedChecks } from './tapped.js'
 import * as tightening from './tightening.js'
 import { preload } from './values.js'
 
@@ -147,4 +148,5 @@ export const boltChecks: readonly Check[] = [
     remedy: 'thicker bolts, less preload, or a wider bolt pattern',
   },
   ...checksOf('motor'),
+  ...tappedChecks(GROUPS.motor),
 ]

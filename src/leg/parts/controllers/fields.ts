@@ -15,6 +15,9 @@ export const temperatureLimit = field(
 )
 export const toAir = field('controller.toAir', ['controller'], 'thermalResistance', (x, at) => boardIn(x, at).toAir)
 export const mass = field('controller.mass', ['controller'], 'mass', (x, at) => boardIn(x, at).mass)
+/** Rate of the loop that damps the joint, and what its commands wait on the way. */
+export const loopRate = field('controller.loopRate', ['controller'], 'frequency', (x, at) => boardIn(x, at).loopRate)
+export const busDelay = field('controller.busDelay', ['controller'], 'time', (x, at) => boardIn(x, at).busDelay)
 export const resistanceCoefficient = constant('controller.resistanceCoefficient', {
   kind: 'temperatureCoefficient',
   typical: 0.005,

@@ -16,6 +16,7 @@ import { hipOf } from '../motion/instances.js'
 import { jointMotion } from '../motion/values.js'
 import * as shaft from './fields.js'
 import { nearerLoad, thrust } from './loads.js'
+import { seatCheck } from './seat.js'
 
 const borne = line(
   'static load that is borne',
@@ -163,4 +164,5 @@ export const bearingChecks: readonly Check[] = [
     capacityIs: 'the interference at assembly',
     remedy: 'hold the ring by shoulder and cap; a press fit in a print does not last',
   },
+  seatCheck,
 ]

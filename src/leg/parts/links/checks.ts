@@ -3,6 +3,7 @@ import type { Check } from '../../cases/check.js'
 import { line, type Of, type Use, value } from '../../run/index.js'
 import { airTemperature, moment } from '../load/fields.js'
 import { cycles, duration } from '../load/values.js'
+import { layered } from '../materials/fields.js'
 import { allowableStress } from '../materials/values.js'
 import { hipOf, kneeOf } from '../motion/instances.js'
 import { jointLoad, stride } from '../motion/values.js'
@@ -40,6 +41,35 @@ const stress = value('link.stress', ['link', 'event'], (use) => {
 const strength = value('link.strength', ['link', 'event', 'air'], (use) =>
   allowableStress(use, use(link.material), { direction: 'alongLayers', temperature: use(airTemperature), duration: use(duration) }),
 )
+const inShock = line(
+  'share of the strength that a shock finds',
+  { air: 'temperature', warm: 'temperature', cold: 'temperature', share: 'ratio' },
+  'ratio',
+  'max(0, min(1, 1 − (1 − share) · (warm − air) / (warm − cold)))',
+  (x) => Math.max(0, Math.min(1, 1 - ((1 - x.share) * (x.warm - x.air)) / (x.warm - x.cold))),
+)
+const brittle = line(
+  'strength in a shock',
+  { strength: 'stress', share: 'ratio' },
+  'stress',
+  'strength · share',
+  (x) => x.strength * x.share,
+)
+const shockStrength = value('link.shockStrength', ['link', 'event', 'air'], (use) =>
+  use.run(brittle, {
+    strength: use(strength),
+    share: use.run(inShock, {
+      air: use(airTemperature),
+      warm: use(link.shockWarm),
+      cold: use(link.shockCold),
+      share: use(link.shockShare),
+    }),
+  }),
+)
+const notBrittle = value('link.notBrittle', ['link', 'air'], (use) => {
+  if (!use.at(layered, { material: use(link.material) })) return 'the link is not printed, and metal does not turn brittle here'
+  return use(airTemperature) >= use(link.shockWarm) ? 'a shock in warm air finds the whole strength' : undefined
+})
 const enduring = value('link.enduringStress', ['link', 'event', 'air'], (use) =>
   allowableStress(use, use(link.material), {
     direction: 'alongLayers',
@@ -65,6 +95,21 @@ export const linkChecks: readonly Check[] = [
       capacity: strength,
       demandIs: 'the stress at the outer fibre from the larger joint torque it carries and the foot force along it',
       capacityIs: 'the strength of the printed wall for a moment, along its layers',
+    }),
+  ),
+  ...LINKS.map(
+    (name): Check => ({
+      id: `${name}Link.brittle`,
+      part: `${name} link`,
+      mode: 'breaks without yielding in a shock in the cold',
+      ...common,
+      of: () => ({ link: name }),
+      when: ['shock'],
+      capacity: shockStrength,
+      unless: notBrittle,
+      demandIs: 'the stress at the outer fibre from the larger joint torque it carries and the foot force along it',
+      capacityIs: 'the strength of the printed wall for a moment, less what a shock in the cold takes from a notched print',
+      remedy: 'a polymer that stays tough in the cold, rounded corners, or a deeper section',
     }),
   ),
   ...LINKS.map(

@@ -1,5 +1,6 @@
 import { field, reference } from '../../leaves.js'
 import { boxOf } from '../../numbers.js'
+import { constant } from '../../run/index.js'
 
 export const hipOffset = field('links.hipOffset', ['leg'], 'length', (x) => x.links.hipOffset)
 export const length = field('link.length', ['link'], 'length', (x, { link }) => x.links[link].length)
@@ -8,3 +9,26 @@ export const width = field('link.width', ['link'], 'length', (x, { link }) => bo
 export const depth = field('link.depth', ['link'], 'length', (x, { link }) => boxOf(x, link).depth)
 export const wall = field('link.wall', ['link'], 'length', (x, { link }) => x.links[link].section.wall)
 export const material = reference('link.material', ['link'], 'material', (x, { link }) => x.links[link].material)
+
+/** Share of its strength that a notched print keeps in a shock at the cold temperature; between the two it falls evenly. */
+export const shockShare = constant('link.shockShare', {
+  kind: 'ratio',
+  typical: 0.6,
+  low: 0.4,
+  high: 0.8,
+  source: {
+    level: 'assumption',
+    where: 'glassy printed polymers lose toughness at their notches in the cold, and nothing was measured on prints',
+  },
+  measuredBy: 'break notched bars of yours with a falling weight, warm and from the freezer, and compare with bars that are bent slowly',
+})
+export const shockCold = constant('link.shockCold', {
+  kind: 'temperature',
+  typical: 253.15,
+  source: { level: 'assumption', where: 'the share in the cold is meant for −20 °C, as in a freezer' },
+})
+export const shockWarm = constant('link.shockWarm', {
+  kind: 'temperature',
+  typical: 296.15,
+  source: { level: 'commonPractice', where: 'strengths of data sheets are for 23 °C (ISO 291)' },
+})

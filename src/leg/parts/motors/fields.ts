@@ -25,6 +25,8 @@ export const canLength = field('motor.canLength', ['motor'], 'length', (x, at) =
 export const canEmissivity = field('motor.canEmissivity', ['motor'], 'ratio', (x, at) => motorIn(x, at).canEmissivity)
 export const mountInnerDiameter = field('motor.mountInnerDiameter', ['motor'], 'length', (x, at) => motorIn(x, at).mountInnerDiameter)
 export const mountOuterDiameter = field('motor.mountOuterDiameter', ['motor'], 'length', (x, at) => motorIn(x, at).mountOuterDiameter)
+/** Depth of the tapped holes in the face; absent where it is not given. */
+export const tapDepth = optional('motor.tapDepth', ['motor'], 'length', (x, at) => motorIn(x, at).tapDepth)
 export const windingToMount = field('motor.windingToMount', ['motor'], 'thermalResistance', (x, at) => motorIn(x, at).windingToMount)
 export const mountToCan = field('motor.mountToCan', ['motor'], 'thermalResistance', (x, at) => motorIn(x, at).mountToCan)
 

@@ -9,7 +9,7 @@ import { isLoaded } from '../../motion/values.js'
 import { drumStrength } from './drum.js'
 import * as cord from './fields.js'
 import { drumRadius, pinionRadius } from './radii.js'
-import { geometry, pretension, windup } from './values.js'
+import { geometry, pretension, pretensionAsSet, windup } from './values.js'
 
 const ferruleWall = line(
   'axial rigidity of the ferrule',
@@ -139,7 +139,7 @@ const bondLimit = value('ferrule.bondLimit', ['joint', 'event', 'air', 'age'], (
 
 const takenUp = value('tensioner.takenUp', ['joint'], (use) => {
   const { span, drumWrapAngle, pinionWrap } = use(geometry)
-  const [set, axialRigidity] = [use(cord.pretensionSet), use(cord.axialRigidity)]
+  const [set, axialRigidity] = [use(pretensionAsSet), use(cord.axialRigidity)]
   const { workingLength } = use.run(cordToCut, {
     span,
     drumRadius: use(drumRadius),

@@ -15,7 +15,19 @@ import { stroke } from '../../motion/values.js'
 import { heat } from '../../motors/heat.js'
 import * as cord from './fields.js'
 import { drumRadius, pinionRadius, ratio } from './radii.js'
-import { branchArc, geometry, load, loose, peakTension, pretension, slackTorque, slipTorque, travel, windup } from './values.js'
+import {
+  branchArc,
+  geometry,
+  load,
+  loose,
+  peakTension,
+  pretension,
+  pretensionAsSet,
+  slackTorque,
+  slipTorque,
+  travel,
+  windup,
+} from './values.js'
 
 const share = line(
   'long tension of the fibre',
@@ -125,7 +137,7 @@ const pretensionNeeded = value('cord.pretensionNeeded', ['joint'], (use) => {
 const creepFactor = (use: Use<'joint' | 'air'>): number => {
   if (use(cord.creepOfFibre) !== 'activated') return 1
   const stress = use.run(fibreStress, {
-    tension: use(cord.pretensionSet),
+    tension: use(pretensionAsSet),
     breaking: use(cord.breakingStrength),
     strength: use(cord.strengthOfFibre),
   })
@@ -140,7 +152,7 @@ const creepFactor = (use: Use<'joint' | 'air'>): number => {
 }
 const pretensionAfterShelf = value('cord.pretensionAfterShelf', ['joint', 'air'], (use) => {
   const years = use.run(yearsOf, { hotter: creepFactor(use), time: use(shelfTime), year: use(cord.year), most: use(cord.mostYears) })
-  return use.run(afterYears, { set: use(cord.pretensionSet), left: use(cord.pretensionLeft), years })
+  return use.run(afterYears, { set: use(pretensionAsSet), left: use(cord.pretensionLeft), years })
 })
 
 const pinionRise = value('cord.pinionRise', ['joint', 'event', 'air'], (use) =>

@@ -39,6 +39,14 @@ export const serviceTemperature = ranged(
 
 export const arrangement = word('drive.arrangement', ['joint'], (x, { joint }) => cordDrive(x, joint).arrangement)
 export const centreDistance = field('drive.centreDistance', ['joint'], 'length', (x, { joint }) => cordDrive(x, joint).centreDistance)
+/** Pretension that is set over the one that was aimed at. */
+export const settingScatter = band(
+  'drive.settingScatter',
+  ['joint'],
+  'set the tension ten times and pluck both spans after each',
+  () => ({ low: 0.93, typical: 1, high: 1.07 }),
+  { level: 'assumption', where: 'a tension that is set by the pitch of a span or by a scale is known to 5 to 10 %' },
+)
 export const pretensionSet = field('drive.pretension', ['joint'], 'force', (x, { joint }) => cordDrive(x, joint).pretension)
 export const hold = word('drive.hold', ['joint'], (x, { joint }) => cordDrive(x, joint).hold)
 export const efficiency = field('drive.efficiency', ['joint'], 'ratio', (x, { joint }) => cordDrive(x, joint).efficiency)

@@ -31,6 +31,13 @@ const rise = line(
   'air − assembly',
   (x) => x.air - x.assembly,
 )
+const asSet = line(
+  'pretension as it is set',
+  { pretension: 'force', scatter: 'ratio' },
+  'force',
+  'pretension · scatter',
+  (x) => x.pretension * x.scatter,
+)
 const agedTension = line('pretension after relaxation', { set: 'force', left: 'ratio' }, 'force', 'set · left', (x) => x.set * x.left)
 const kept = line(
   'pretension at this temperature and age',
@@ -77,9 +84,13 @@ export const thermalTension = value('cord.thermalTension', ['joint', 'air'], (us
     cordExpansion: use(cord.thermalExpansion),
   }),
 )
+/** Pretension of a drive as it was set: the one aimed at, within what the setting scatters. */
+export const pretensionAsSet = value('cord.pretensionAsSet', ['joint'], (use) =>
+  use.run(asSet, { pretension: use(cord.pretensionSet), scatter: use(cord.settingScatter) }),
+)
 /** Pretension of an age at the temperature of assembly. */
 export const agedPretension = value('cord.agedPretension', ['joint', 'age'], (use, at) => {
-  const set = use(cord.pretensionSet)
+  const set = use(pretensionAsSet)
   return use.nameOf('age', at.age) === 'new' ? set : use.run(agedTension, { set, left: use(cord.pretensionLeft) })
 })
 /** Pretension of both spans at a temperature and age. */
@@ -113,6 +124,12 @@ export const load = value('cord.load', ['joint', 'event'], (use) => use.run(magn
 /** Tensions, windup and stiffness under the largest joint torque, motor held. */
 export const windup = value('cord.windup', ['joint', 'event', 'air', 'age'], (use) =>
   use.run(driveWindup, { torque: use(load), ...driveAt(use), hold: use(cord.hold), contactStiffness: undefined }),
+)
+/** Stiffness of a drive without load, when no cord slips in its arcs: the highest it has. */
+export const stiffnessAtRest = value(
+  'cord.stiffnessAtRest',
+  ['joint', 'air', 'age'],
+  (use) => use.run(driveWindup, { torque: 0, ...driveAt(use), hold: use(cord.hold), contactStiffness: undefined }).tangentStiffness,
 )
 /** Travel of the joint. Where it unwinds an anchor, the cord holds on no drum arc at all; the assembly plan reports that. */
 export const travel = value('cord.travel', ['joint'], (use) => {

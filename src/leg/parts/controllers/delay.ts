@@ -1,0 +1,90 @@
+import { driveResonance } from '../../../capstan/index.js'
+import type { Check } from '../../cases/check.js'
+import { constant, line, type Of, type Use, value } from '../../run/index.js'
+import * as links from '../links/fields.js'
+import { mass as loadedMass } from '../links/values.js'
+import { rotorAtJoint } from '../motors/rotor.js'
+import { standHeight } from '../robot/fields.js'
+import { stiffnessAtRest } from '../transmission/cord/values.js'
+import * as controller from './fields.js'
+
+const shankInertia = line(
+  'inertia of the lower link about the knee',
+  { mass: 'mass', length: 'length' },
+  'momentOfInertia',
+  'mass · length² / 3',
+  (x) => (x.mass * x.length ** 2) / 3,
+)
+const legInertia = line(
+  'inertia of the standing leg about the hip',
+  { upper: 'mass', lower: 'mass', thigh: 'length', shank: 'length', height: 'length' },
+  'momentOfInertia',
+  'upper · thigh² / 3 + lower · (thigh² / 2 − shank² / 6 + height² / 2)',
+  (x) => (x.upper * x.thigh ** 2) / 3 + x.lower * (x.thigh ** 2 / 2 - x.shank ** 2 / 6 + x.height ** 2 / 2),
+)
+const delayOf = line(
+  'delay of the loop',
+  { periods: 'ratio', rate: 'frequency', bus: 'time' },
+  'time',
+  'periods / rate + bus',
+  (x) => x.periods / x.rate + x.bus,
+)
+const quarter = line(
+  'frequency whose quarter period is the delay',
+  { delay: 'time' },
+  'frequency',
+  '1 / (4 · delay)',
+  (x) => 1 / (4 * x.delay),
+)
+
+/** A sample waits half a period on the average, and its answer is held for one. */
+const periods = constant('controller.delayPeriods', {
+  kind: 'ratio',
+  typical: 1.5,
+  low: 1,
+  high: 2,
+  source: { level: 'commonPractice', where: 'computing time of one period and a hold of half a period in sampled loops' },
+  measuredBy: 'step the commanded torque and log current and encoder at the full rate',
+})
+
+type At = Use<'joint' | 'air' | 'age'>
+/** Inertia of the leg in the air about a joint, the other one held. */
+export const loadInertia = value('joint.legInertia', ['joint'], (use, at) => {
+  const [upper, lower] = use.all('link') as [Of<'link'>, Of<'link'>]
+  const [mass, length] = [use.at(loadedMass, { link: lower }), use.at(links.length, { link: lower })]
+  return use.nameOf('joint', at.joint) === 'knee'
+    ? use.run(shankInertia, { mass, length })
+    : use.run(legInertia, {
+        upper: use.at(loadedMass, { link: upper }),
+        lower: mass,
+        thigh: use.at(links.length, { link: upper }),
+        shank: length,
+        height: use(standHeight),
+      })
+})
+const resonance = (use: At): number =>
+  use.run(driveResonance, {
+    stiffness: use(stiffnessAtRest),
+    loadInertia: use(loadInertia),
+    reflectedInertia: use(rotorAtJoint),
+  }).motorFree
+
+/** Whether the loop of a motor answers in time to damp the resonance of its cord drive. */
+export const delayCheck: Check = {
+  id: 'controller.delay',
+  part: 'control loop',
+  mode: 'answers too late, so that it drives the resonance of its cord instead of damping it',
+  consequence: 'fails to work',
+  kind: 'frequency',
+  scope: 'joint',
+  when: ['walks'],
+  demand: value('controller.resonance', ['joint', 'air', 'age'], resonance),
+  capacity: value('controller.dampedUpTo', ['joint'], (use) =>
+    use.run(quarter, { delay: use.run(delayOf, { periods: use(periods), rate: use(controller.loopRate), bus: use(controller.busDelay) }) }),
+  ),
+  demandIs: 'the resonance of leg and rotor on the cord, the leg in the air and the motor free',
+  capacityIs: 'the frequency up to which the delay of loop and bus is less than a quarter of a period',
+  remedy: 'a faster loop in the motor controller itself, less delay on the bus, or a damping gain far below what the drive would allow',
+  requiredReserve: 1,
+  rule: { level: 'computed', where: 'a damping torque that lags a quarter of a period no longer damps, and beyond that it drives' },
+}
