@@ -206,6 +206,12 @@ const LIMITS: readonly Limit[] = [
     outside: { bossDiameter: '4.799 mm' },
   },
   {
+    formula: fasteners.sleeveJointTilt,
+    statement: 'wall at most a half of the radius',
+    inside: { clampLoad: '1200 N', radius: '8 mm', wall: '3.999 mm', length: '20 mm', modulus: '2.2 GPa', moment: '3 N m' },
+    outside: { wall: '4.001 mm' },
+  },
+  {
     formula: fasteners.bearingCap,
     statement: 'clamp load at most the capacity of a screw',
     inside: { thrust: '100 N', screws: 4, clampLoad: '600 N', loadFactor: 0.9, screwCapacity: '600 N' },
