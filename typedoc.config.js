@@ -1,7 +1,14 @@
+import { readdirSync } from 'node:fs'
 import { katex } from '@mdit/plugin-katex'
 import folders from './folders.json' with { type: 'json' }
 
 const { core, modules, tools } = folders
+
+/** Chapters in the order of learning; others follow. */
+const first = 'command-line units capstan kinematics materials fasteners structures thermal leg study other-tools notebooks'.split(' ')
+const last = ['material-values', 'glossary', 'cautions']
+const chapters = readdirSync('docs/guide').flatMap((file) => (file.endsWith('.md') ? [file.slice(0, -'.md'.length)] : []))
+const inOrder = [...first, ...chapters.filter((name) => !first.includes(name) && !last.includes(name)), ...last]
 
 /** @type {Partial<import('typedoc').TypeDocOptions>} */
 export default {
@@ -10,8 +17,10 @@ export default {
   tsconfig: 'tsconfig.declarations.json',
   out: 'docs/reference',
   readme: 'README.md',
-  projectDocuments: ['docs/guide/*.md'],
-  plugin: ['./scripts/typedoc-formulas.ts'],
+  projectDocuments: inOrder.map((name) => `docs/guide/${name}.md`),
+  searchInComments: true,
+  searchInDocuments: true,
+  plugin: ['./scripts/typedoc-formulas.ts', './scripts/typedoc-imports.ts'],
   sort: ['source-order'],
   groupOrder: ['Formulas', 'Functions', 'Variables', 'Classes', '*'],
   excludeInternal: true,
@@ -28,9 +37,8 @@ export default {
   ],
   treatWarningsAsErrors: true,
   treatValidationWarningsAsErrors: true,
-  disableSources: false,
-  sourceLinkTemplate: '{path}#L{line}',
-  disableGit: true,
+  // The pages carry no links to the source until the repository has an address.
+  disableSources: true,
   hideGenerator: true,
   markdownItLoader(parser) {
     parser.use(katex, { output: 'mathml' })

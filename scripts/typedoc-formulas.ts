@@ -16,6 +16,7 @@ import { show } from '../src/units/index.js'
 import { checksById } from '../tests/published/evidence.js'
 import type { Check } from '../tests/published/harness.js'
 import { equationTex } from './equation-tex.js'
+import { exampleOf } from './formula-example.js'
 import { meaningOf } from './meaning.js'
 
 interface Row {
@@ -148,6 +149,7 @@ function page(formula: AnyFormula, inputs: Row[], outputs: Row[], checks: readon
     items.length === 0 ? '' : `\n\n**${title}**\n\n${items.map((item) => `- ${escaped(item)}`).join('\n')}`
   return [
     equations(formula),
+    example(formula, checks),
     `\n\n**Inputs**\n\n${tableOf(inputs, ['input', 'kind', 'limits', 'default', 'meaning'])}`,
     `\n\n**Output**\n\n${tableOf(outputs, ['output', 'kind', 'values', '', 'meaning'])}`,
     list('Assumes', assumes ?? []),
@@ -162,6 +164,11 @@ function page(formula: AnyFormula, inputs: Row[], outputs: Row[], checks: readon
     ),
     `\n\nId: \`${formula.id}\`\n`,
   ].join('')
+}
+
+function example(formula: AnyFormula, checks: readonly Check[]): string {
+  const code = exampleOf(formula, checks)
+  return code === undefined ? '' : `\n\n**Example**\n\n\`\`\`ts\n${code}\n\`\`\``
 }
 
 function equations({ id, def }: AnyFormula): string {

@@ -50,7 +50,7 @@ export function assignments(verb: string, given: readonly string[]): Record<stri
   return Object.fromEntries(
     given.map((word) => {
       const at = word.indexOf('=')
-      if (at < 1) refuse(verb, word, 'without a value', "must be a field and its value, such as drives.knee.pretension='200 N'")
+      if (at < 1) refuse(verb, word, 'without a value', "must be a field and its value, such as joints.knee.drive.pretension='200 N'")
       return [word.slice(0, at), readValue(word.slice(at + 1))]
     }),
   )

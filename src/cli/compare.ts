@@ -17,7 +17,7 @@ export async function compare(terminal: Terminal, args: readonly string[]): Prom
       verb,
       'words',
       given.words,
-      "must name two documents, or one document and what to change in it (--set drives.knee.pretension='200 N')",
+      "must name two documents, or one document and what to change in it (--set joints.knee.drive.pretension='200 N')",
     )
   const tell = progress(terminal, given.flag('quiet'))
   const plain = argumentsOf(verb, [], LEG_OPTIONS)

@@ -12,9 +12,12 @@ export async function start(terminal: Terminal, args: readonly string[]): Promis
   const schema = 'leg.schema.json'
   if (terminal.exists(file) && !given.flag('force'))
     refuse(verb, file, 'there already', 'must be a new file; --force writes over an old one')
-  const { legJsonSchema } = await import('../leg/index.js')
+  const { legJsonSchema, upgradeLegText } = await import('../leg/index.js')
   const folder = file.includes('/') ? file.slice(0, file.lastIndexOf('/') + 1) : ''
-  terminal.writeText(file, `# yaml-language-server: $schema=./${schema}\n${terminal.packaged('examples/mudflat-leg-revised.yaml')}`)
+  terminal.writeText(
+    file,
+    `# yaml-language-server: $schema=./${schema}\n${upgradeLegText(terminal.packaged('examples/mudflat-leg-revised.yaml'))}`,
+  )
   terminal.writeText(`${folder}${schema}`, `${JSON.stringify(legJsonSchema(), null, 2)}\n`)
   const written = [file, `${folder}${schema}`]
   terminal.out(

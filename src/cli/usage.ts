@@ -7,7 +7,7 @@ export const VERBS: Readonly<Record<string, { readonly does: string; readonly ca
   },
   check: {
     does: 'assess a leg: which part fails first, and by how much',
-    call: "check leg.yaml [more.yaml …] [--set drives.knee.pretension='200 N']",
+    call: "check leg.yaml [more.yaml …] [--set joints.knee.drive.pretension='200 N']",
     options: [
       '--set path=value      change a field, without touching the document',
       '--remove path         take a field out, so that its default comes back',
@@ -19,7 +19,7 @@ export const VERBS: Readonly<Record<string, { readonly does: string; readonly ca
   },
   compare: {
     does: 'assess two designs, or one with changed fields, and list what moved',
-    call: "compare before.yaml after.yaml, or compare leg.yaml --set drives.knee.pretension='200 N'",
+    call: "compare before.yaml after.yaml, or compare leg.yaml --set joints.knee.drive.pretension='200 N'",
     options: ['--set, --remove, --cases, --allow-short   as for check; the exit code is that of the second design'],
   },
   report: {

@@ -7,6 +7,12 @@ export type Column =
   | { readonly name: string; readonly kind: Kind; readonly unit: string; readonly values: Float64Array }
   | { readonly name: string; readonly words: readonly string[] }
 
+/** What `toArrow` uses of the package `apache-arrow`. */
+export interface ArrowPackage {
+  /** Makes a table from columns by name. */
+  readonly tableFromArrays: (columns: never) => unknown
+}
+
 /** Results as columns with units. */
 export class Table {
   constructor(
@@ -86,6 +92,17 @@ export class Table {
    */
   chart(x: string, y: string, options: TableChartOptions = {}): Chart {
     return tableChart(this, x, y, options)
+  }
+
+  /**
+   * The table in the columnar format of Apache Arrow, for data frames of other languages. Give the package `apache-arrow`, which you install yourself:
+   * `table.toArrow(await import('apache-arrow'))`. Columns are named with their units, as in `toCSV`.
+   */
+  toArrow<M extends ArrowPackage>(arrow: M): ReturnType<M['tableFromArrays']> {
+    const columns = this.columns.map((column) =>
+      'words' in column ? [column.name, [...column.words]] : [`${column.name} [${column.unit}]`, column.values],
+    )
+    return arrow.tableFromArrays(Object.fromEntries(columns) as never) as ReturnType<M['tableFromArrays']>
   }
 
   /** What notebooks show. */

@@ -85,6 +85,8 @@ test('start writes a leg that passes, with its schema, and never over an old fil
   expect(code).toBe(0)
   expect(Object.keys(files)).toEqual(['new/leg.yaml', 'new/leg.schema.json'])
   expect(JSON.parse(files['new/leg.schema.json'] as string).properties.robot).toBeDefined()
+  // The layout that the schema describes.
+  expect(files['new/leg.yaml']).toMatch(/^# yaml-language-server.*\n#[\s\S]*schemaVersion: 4\n/)
   expect(await run(['check', 'new/leg.yaml'], files)).toMatchObject({ code: 0 })
   expect(await run(['start', 'new/leg.yaml'], files)).toMatchObject({ code: 2 })
 })

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
-import { assess, checksTable, compareDesigns, describeLeg, editLegText } from '../../src/leg/index.js'
+import { assess, checksTable, compareDesigns, describeLeg, editLegText, upgradeLegText } from '../../src/leg/index.js'
 import { cordDrive } from './cord-drive.js'
 
 const text = readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8')
@@ -78,4 +78,15 @@ test('the checks of a verdict are a table', () => {
   expect(table.rows).toBe(verdict.checks.length)
   expect(table.row(0).reserve).toMatchObject({ si: verdict.governing.reserve })
   expect(table.toCSV().split('\n')[1]).toMatch(new RegExp(`^${verdict.governing.id.replace('.', '\\.')},`))
+})
+
+test('an older document is written in the layout of today, with the same verdict', () => {
+  const upgraded = upgradeLegText(text)
+  expect(upgraded).toMatch(/^# Left front leg[\s\S]*schemaVersion: 4/)
+  const reserves = (document: string) =>
+    assess(describeLeg(document), { cases: ['stand', 'walk'] }).checks.map(({ id, reserve }) => [id, reserve])
+  const [before, after] = [reserves(text), reserves(upgraded)]
+  expect(after.map(([id]) => id)).toEqual(before.map(([id]) => id))
+  for (const [i, [, reserve]] of after.entries()) expect(Math.abs((reserve as number) / (before[i]?.[1] as number) - 1)).toBeLessThan(1e-9)
+  expect(upgradeLegText(upgraded)).toBe(upgraded)
 })

@@ -11,6 +11,8 @@ export function documentValue(value: unknown): unknown {
   const { low, typical, high } = value as { low?: unknown; typical?: unknown; high?: unknown }
   if (low !== undefined && typical !== undefined && high !== undefined && !('source' in value))
     return [low, typical, high].map(documentValue)
+  // An interval, which a document writes as a list.
+  if (Object.keys(value).join() === 'lowest,highest') return Object.values(value).map(documentValue)
   return Object.fromEntries(Object.entries(value).map(([name, item]) => [name, documentValue(item)]))
 }
 

@@ -1,0 +1,123 @@
+// Opens the live page from the disk in Chromium, without network, and uses it: the verdict of the example, a changed value by keyboard, a mistake, completion, a
+// slider, the report; then the rules of axe for screen readers and contrast, in light and dark. Ends with 77 where Chromium is not installed.
+import { existsSync, mkdirSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import { pathToFileURL } from 'node:url'
+import { chromium, type Page } from 'playwright-core'
+
+const browser = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'].find((path) => existsSync(path))
+if (browser === undefined) {
+  console.log('Not run: Chromium is not installed (Debian: apt-get install chromium).')
+  process.exit(77)
+}
+const axe = createRequire(import.meta.url).resolve('axe-core/axe.min.js')
+let failures = 0
+const report = (what: string, ok: boolean, output: unknown = '') => {
+  console.log(`${ok ? 'ok    ' : 'FAILED'} ${what}`)
+  if (ok) return
+  failures++
+  console.log(output)
+}
+const LONG = { timeout: 120_000 }
+const verdictOf = (page: Page, pattern: RegExp) =>
+  page
+    .waitForFunction(
+      ([source]) => new RegExp(source as string).test(document.getElementById('verdict')?.textContent ?? ''),
+      [pattern.source],
+      LONG,
+    )
+    .then(() => true)
+    .catch(() => false)
+const editor = (page: Page) => page.locator('.cm-content')
+
+/** Replaces a line of the document by keyboard alone. */
+async function retype(page: Page, line: string, next: string) {
+  await page.evaluate((text) => {
+    const found = [...document.querySelectorAll('.cm-line')].find((each) => each.textContent?.startsWith(text))
+    const range = document.createRange()
+    range.selectNodeContents(found as Node)
+    getSelection()?.removeAllRanges()
+    getSelection()?.addRange(range)
+  }, line)
+  await page.keyboard.type(next)
+}
+
+const args = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+]
+const chrome = await chromium.launch({ executablePath: browser, args })
+try {
+  for (const colorScheme of ['light', 'dark'] as const) {
+    const context = await chrome.newContext({ colorScheme, offline: true, viewport: { width: 1400, height: 1000 } })
+    const page = await context.newPage()
+    const faults: string[] = []
+    page.on('pageerror', (error) => faults.push(String(error)))
+    await page.goto(pathToFileURL('docs/reference/live.html').href)
+    report(
+      `${colorScheme}: the example has a verdict, without network`,
+      await verdictOf(page, /^This leg passes/),
+      await page.textContent('main'),
+    )
+    if (colorScheme === 'light') {
+      await editor(page).focus()
+      await retype(page, 'name: ', 'name: [')
+      report('a mistake is listed with its line', await verdictOf(page, /to change in the document/))
+      report('and leads there', (await page.locator('#mistakes button').count()) > 0)
+      await retype(page, 'name: [', 'name: Edited leg')
+      report('the corrected document has its verdict again', await verdictOf(page, /^This leg/))
+      const slider = page.locator('#sliders input').first()
+      report('fields have sliders', (await page.locator('#sliders input').count()) >= 3)
+      await slider.focus()
+      await page.keyboard.press('Home')
+      report(
+        'a slider moved by keyboard changes the verdict',
+        await verdictOf(page, /^This leg (fails|passes, but)/),
+        await page.textContent('#verdict'),
+      )
+      await page.keyboard.press('End')
+      await editor(page).focus()
+      await page.keyboard.press('Control+End')
+      await page.keyboard.press('Enter')
+      await page.keyboard.press('Home')
+      await page.keyboard.press('Shift+End')
+      await page.keyboard.press('Delete')
+      await page.keyboard.type('sup')
+      await page.keyboard.press('Control+Space')
+      const completes = await page.waitForSelector('.cm-tooltip-autocomplete', LONG).then(
+        (each) => each.textContent(),
+        () => '',
+      )
+      report('a name is completed from the schema', /supply/.test(completes ?? ''), completes)
+      await page.keyboard.press('Escape')
+      for (let i = 0; i < 3; i++) await page.keyboard.press('Backspace')
+      await page.keyboard.press('Tab')
+      report('Tab leaves the editor', await page.evaluate(() => document.activeElement?.closest('.cm-editor') === null))
+      await verdictOf(page, /^This leg/)
+      const [tab] = await Promise.all([context.waitForEvent('page', LONG), page.locator('#report').click()])
+      await tab.waitForSelector('h1', LONG)
+      report('the report opens', /Edited leg/.test((await tab.textContent('h1')) ?? ''), await tab.textContent('h1'))
+      await tab.close()
+    }
+    await page.addScriptTag({ path: axe })
+    const violations = await page.evaluate(async () => {
+      const { axe: rules } = window as unknown as {
+        axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> }
+      }
+      return (await rules.run()).violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 200)).join(' | ')}`)
+    })
+    report(`${colorScheme}: axe finds no violation`, violations.length === 0, violations.join('\n'))
+    report(`${colorScheme}: no error in the page`, faults.length === 0, faults.join('\n'))
+    mkdirSync('out', { recursive: true })
+    await page.screenshot({ path: `out/live-${colorScheme}.png` })
+    await context.close()
+  }
+} finally {
+  await chrome.close()
+}
+process.exit(failures === 0 ? 0 : 1)

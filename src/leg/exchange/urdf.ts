@@ -1,0 +1,129 @@
+import { type Kind, Quantity, refuse } from '../../units/index.js'
+import type { Leg } from '../document/describe.js'
+import { type ControlSheet, controlSheet } from '../plans/control.js'
+
+/** Options of `legUrdf`. */
+export interface UrdfOptions {
+  /** Name of the robot in the file. Default: `leg`. */
+  readonly name?: string
+  /** On which side of the body the leg is. Default: left. */
+  readonly side?: 'left' | 'right'
+}
+
+const JOINTS = ['hip', 'knee'] as const
+type Drawn = Leg['joints']['hip']['drive']
+
+/**
+ * The leg in the Unified Robot Description Format for simulators: body, hip, upper link, lower link and foot, with masses, inertias, and boxes or cylinders as
+ * shapes; joints with limits of angle, torque, speed, and friction. Frames have x forward, y left, z up; zero is the leg straight down.
+ *
+ * Links are uniform rods of the masses in the document; the hip link between the two hip axes has none there. The torque limit is the largest that the control sheet allows, the speed limit that of the motor without
+ * load at the supply's voltage, friction the drag of the drive. A sideways hip that something else holds has the torque of that and no speed. Springs, give of
+ * the drives and rotor inertia have no place in the format.
+ *
+ * Throws an `InputError` for a leg whose knee is driven from the hip: the format has no such joint.
+ */
+export function legUrdf(leg: Leg, options: UrdfOptions = {}): string {
+  const { name = 'leg', side = 'left' } = options
+  if (leg.joints.knee.through !== undefined)
+    refuse('legUrdf', 'joints.knee.through', leg.joints.knee.through, 'must be absent: the format has no knee that is driven from the hip')
+  const { links, foot, robot } = leg
+  const offset = (side === 'left' ? 1 : -1) * links.hipOffset.si
+  const sheet = controlSheet(leg)
+  const lower = links.lower
+  const radius = 'toeThickness' in foot && foot.toeThickness instanceof Quantity ? foot.toeThickness.si : sizeOf(lower)[0] / 2
+  const comments = `mass of the robot ${robot.mass}, ${robot.legs} legs; estimates for trained judgement`
+  return [
+    '<?xml version="1.0"?>',
+    `<!-- ${escaped(leg.name)}: ${escaped(comments)} -->`,
+    `<robot name="${escaped(name)}">`,
+    '  <link name="body"/>',
+    ...sidewaysHip(leg),
+    '  <link name="hip_link"/>',
+    ...upright('hip', 'hip_link', 'upper_link', `0 ${number(offset)} 0`, leg, sheet),
+    ...body('upper_link', links.upper, drumOf(leg, 'hip')),
+    ...upright('knee', 'upper_link', 'lower_link', `0 0 ${number(-links.upper.length.si)}`, leg, sheet),
+    ...body('lower_link', lower, drumOf(leg, 'knee')),
+    `  <joint name="foot" type="fixed"><parent link="lower_link"/><child link="foot"/><origin xyz="0 0 ${number(-lower.length.si)}"/></joint>`,
+    `  <link name="foot">${['visual', 'collision'].map((tag) => `<${tag}><geometry><sphere radius="${number(radius)}"/></geometry></${tag}>`).join('')}</link>`,
+    '</robot>',
+    '',
+  ].join('\n')
+}
+
+const number = (x: number) => String(Number(x.toPrecision(9)))
+const escaped = (text: string) => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('"', '&quot;').replaceAll('--', '-')
+
+function sidewaysHip({ joints }: Leg): string[] {
+  const joint = joints.sidewaysHip
+  const head = '<parent link="body"/><child link="hip_link"/><origin xyz="0 0 0"/>'
+  if (joint === undefined) return [`  <joint name="sideways_hip" type="fixed">${head}</joint>`]
+  const { lowest, highest } = joint.range
+  const torque = joint.drive.kind === 'held' ? joint.drive.torque.si : 0
+  const limit = `<limit lower="${number(lowest.si)}" upper="${number(highest.si)}" effort="${number(torque)}" velocity="0"/>`
+  return [`  <joint name="sideways_hip" type="revolute">${head}<axis xyz="1 0 0"/>${limit}</joint>`]
+}
+
+function upright(joint: 'hip' | 'knee', parent: string, child: string, xyz: string, leg: Leg, sheet: ControlSheet): string[] {
+  const { lowest, highest } = leg.joints[joint].range
+  const { currentLimits, ratio, dragTorque } = sheet.joints[joint]
+  const effort = Math.max(...currentLimits.map(({ jointTorque }) => jointTorque.si))
+  const motor = leg.motors[leg.joints[joint].motor ?? '']
+  const freeSpeed = motor === undefined ? undefined : motor.speedConstant.times(leg.supply.voltage).over(ratio).si
+  const limit = `<limit lower="${number(lowest.si)}" upper="${number(highest.si)}" effort="${number(effort)}" velocity="${number(freeSpeed ?? 0)}"/>`
+  return [
+    `  <joint name="${joint}" type="revolute">`,
+    `    <parent link="${parent}"/><child link="${child}"/><origin xyz="${xyz}"/><axis xyz="0 1 0"/>`,
+    `    ${limit}<dynamics damping="0" friction="${number(dragTorque.si)}"/>`,
+    '  </joint>',
+  ]
+}
+
+type Link = Leg['links']['upper']
+
+/** Width (sideways) and depth (in the plane of the leg) of a link. */
+function sizeOf({ section: { box, tube } }: Link): readonly [depth: number, width: number] {
+  if (box !== undefined) return [box.depth.si, box.width.si]
+  const diameter = tube?.si ?? 0
+  return [diameter, diameter]
+}
+
+/** The radius of the drum on a joint; nothing where there is none. */
+function drumOf({ joints }: Leg, joint: (typeof JOINTS)[number]): readonly [radius: number, length: number] | undefined {
+  const drive = joints[joint].drive as Drawn & {
+    drum?: { grooveDiameter?: Quantity<Kind>; centreLineRadius?: Quantity<Kind>; length?: Quantity<Kind> }
+  }
+  const radius =
+    drive.drum?.centreLineRadius?.si ?? (drive.drum?.grooveDiameter === undefined ? undefined : drive.drum.grooveDiameter.si / 2)
+  const length = drive.drum?.length?.si
+  return radius === undefined || length === undefined ? undefined : [radius, length]
+}
+
+/** A link as a uniform rod in the shape of its section, and the drum at its upper end as a picture. */
+function body(name: string, link: Link, drum: readonly [radius: number, length: number] | undefined): string[] {
+  const { mass, length, centreOfMass } = link
+  const [depth, width] = sizeOf(link)
+  const [m, l] = [mass.si, length.si]
+  const across = (m * l * l) / 12
+  const about = (m * (depth * depth + width * width)) / 12
+  const shape =
+    link.section.box === undefined
+      ? `<cylinder radius="${number(depth / 2)}" length="${number(l)}"/>`
+      : `<box size="${number(depth)} ${number(width)} ${number(l)}"/>`
+  const middle = `<origin xyz="0 0 ${number(-l / 2)}"/><geometry>${shape}</geometry>`
+  const round =
+    drum === undefined
+      ? []
+      : [
+          `    <visual><origin xyz="0 0 0" rpy="1.57079633 0 0"/><geometry><cylinder radius="${number(drum[0])}" length="${number(drum[1])}"/></geometry></visual>`,
+        ]
+  return [
+    `  <link name="${name}">`,
+    `    <inertial><origin xyz="0 0 ${number(-(centreOfMass?.si ?? l / 2))}"/><mass value="${number(m)}"/>`,
+    `      <inertia ixx="${number(across)}" ixy="0" ixz="0" iyy="${number(across)}" iyz="0" izz="${number(about)}"/></inertial>`,
+    `    <visual>${middle}</visual>`,
+    `    <collision>${middle}</collision>`,
+    ...round,
+    '  </link>',
+  ]
+}

@@ -1,0 +1,85 @@
+import { spawnSync } from 'node:child_process'
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { expect, test } from 'vitest'
+import { strideTable } from '../../src/kinematics/index.js'
+import { assess, checksTable, controlSheet, describeLeg, legMotion, legUrdf, strideTrajectory } from '../../src/leg/index.js'
+
+const leg = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8'))
+
+test('the kinematics of a document have its lengths, limits and gait', () => {
+  const { leg: made, path, dynamics, coupling } = legMotion(leg, { gait: 'trot' })
+  const straight = made.footPosition({ sidewaysHip: '0 deg', hip: '0 deg', knee: '20 deg' })
+  const [upper, lower] = [leg.links.upper.length.si, leg.links.lower.length.si]
+  const bent = (20 * Math.PI) / 180
+  expect(straight.z.si).toBeCloseTo(-upper - lower * Math.cos(bent), 12)
+  expect(straight.y.si).toBeCloseTo(leg.links.hipOffset.si, 12)
+  expect(path.bodySpeed.si).toBeCloseTo(leg.gaits.trot?.speed.si as number, 12)
+  const stride = strideTable({
+    leg: made,
+    path,
+    dynamics,
+    coupling,
+    load: { mass: leg.robot.mass, legShare: 0.25, shape: 'halfSine' },
+    rate: [200 / path.si.period, 'Hz'],
+  })
+  expect(stride.walkable).toBe(true)
+  expect(() => legMotion(leg, { gait: 'tort' })).toThrow(/gait is 'tort'.*trot/)
+})
+
+test('a trajectory has a fixed rate, closes, and drives the motor by ratio and sign', () => {
+  const table = strideTrajectory(leg, { gait: 'walk', rate: '500 Hz' })
+  const time = table.in('time', 'ms')
+  expect(time[1]! - time[0]!).toBeCloseTo(2, 9)
+  const gait = leg.gaits.walk!
+  const period = gait.stepLength.si / gait.speed.si / gait.dutyFactor.si
+  expect(Math.abs(table.rows / 500 - period)).toBeLessThanOrEqual(0.001)
+  const { ratio, sign } = controlSheet(leg).joints.knee
+  const [drum, motor] = [table.in('drum angle knee', 'rad'), table.in('motor angle knee', 'rad')]
+  expect(motor[7]).toBeCloseTo(sign * ratio.si * drum[7]!, 12)
+  // The same power at drum and motor: the table has no losses.
+  const power = (part: string) => table.in(`${part} rate knee`, 'rad/s')[7]! * table.in(`${part} torque knee`, 'N m')[7]!
+  expect(power('motor')).toBeCloseTo(power('drum'), 9)
+  expect(table.toCSV().split('\n')[0]).toContain('motor torque hip [N m]')
+})
+
+const urdf = spawnSync('check_urdf', ['--help']).error === undefined
+
+test('the leg as URDF has its masses, limits and lengths', () => {
+  const text = legUrdf(leg, { name: 'left "front" leg' })
+  expect(text).toContain('<robot name="left &quot;front&quot; leg">')
+  expect(text).toContain(`<mass value="${leg.links.upper.mass.si}"/>`)
+  expect(text).toContain(`<origin xyz="0 0 -${leg.links.upper.length.si}"/><axis xyz="0 1 0"/>`)
+  expect(text).not.toMatch(/NaN|undefined|Infinity/)
+  const knee = text.slice(text.indexOf('<joint name="knee"'))
+  const limit = knee
+    .match(/<limit lower="([^"]+)" upper="([^"]+)" effort="([^"]+)" velocity="([^"]+)"/)!
+    .slice(1)
+    .map(Number)
+  expect(limit[0]).toBeCloseTo(leg.joints.knee.range.lowest.si, 8)
+  const { ratio, currentLimits } = controlSheet(leg).joints.knee
+  expect(limit[2]).toBeCloseTo(Math.max(...currentLimits.map(({ jointTorque }) => jointTorque.si)), 6)
+  // Speed constant times voltage, through the reduction: revolutions a minute and volts, worked by hand.
+  expect(limit[3]).toBeCloseTo((110 * 22 * 2 * Math.PI) / 60 / ratio.si, 6)
+  expect(legUrdf(leg, { side: 'right' })).toContain('xyz="0 -0.058 0"')
+})
+
+test.runIf(urdf)("Debian's reader of the format takes it", () => {
+  const file = join(mkdtempSync(join(tmpdir(), 'urdf-')), 'leg.urdf')
+  writeFileSync(file, legUrdf(leg))
+  const { status, stdout } = spawnSync('check_urdf', [file], { encoding: 'utf8' })
+  expect(status).toBe(0)
+  expect(stdout.replaceAll(/\s+/g, ' ')).toMatch(/body.*hip_link.*upper_link.*lower_link.*foot/)
+})
+
+test('results go to Arrow and JSON and come back', async () => {
+  const arrow = await import('apache-arrow')
+  const table = checksTable(assess(leg, { cases: ['stand'] }))
+  const back = arrow.tableFromIPC(arrow.tableToIPC(table.toArrow(arrow)))
+  expect(back.numRows).toBe(table.rows)
+  expect(back.getChild('reserve [1]')?.get(3)).toBe(table.in('reserve', '1')[3])
+  expect(back.getChild('check')?.get(3)).toBe(table.row(3).check)
+  const again = describeLeg(JSON.parse(JSON.stringify(leg)))
+  expect(JSON.stringify(again)).toBe(JSON.stringify(leg))
+})
