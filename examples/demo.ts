@@ -133,7 +133,7 @@ for (const one of learnt.moved)
   console.log(
     `  ${one.path.padEnd(28)} ${one.before.padEnd(20)} is ${one.after.padEnd(28)} (95 %: ${one.interval?.join(' to ') ?? 'undetermined'})`,
   )
-for (const { log, line, message } of learnt.remarks) console.log(`  ${log}, line ${line}: ${message}`)
+for (const { log, line, message } of learnt.remarks) console.log(`  ${log}${line === undefined ? '' : `, line ${line}`}: ${message}`)
 console.log(verdictText(learnt.comparison.after))
 
 chapter('7  On paper')

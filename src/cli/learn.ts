@@ -9,7 +9,12 @@ const verb = 'learn'
 
 /** Corrects a leg from logs of the test stand, prints what changed, and writes the corrected document. */
 export async function learnFromLogs(terminal: Terminal, args: readonly string[]): Promise<Exit> {
-  const given = argumentsOf(verb, args, { ...LEG_OPTIONS, to: { type: 'string' }, 'keep-spikes': { type: 'boolean' } })
+  const given = argumentsOf(verb, args, {
+    ...LEG_OPTIONS,
+    to: { type: 'string' },
+    'keep-spikes': { type: 'boolean' },
+    insist: { type: 'string' },
+  })
   const [file, ...logFiles] = given.words
   if (file === undefined || logFiles.length === 0)
     refuse(verb, 'words', given.words, 'must name the document of a leg and at least one log, such as leg.yaml logs/pretension-knee.csv')
@@ -18,18 +23,23 @@ export async function learnFromLogs(terminal: Terminal, args: readonly string[])
   const { editLegText, learn, learntText } = await import('../leg/index.js')
   const logs = Object.fromEntries(logFiles.map((name) => [logName(name), terminal.readText(name)]))
   tell(`read ${file} and ${logFiles.length} logs`)
-  const learnt = learn(leg, logs, { ...casesOf(given), spikes: given.flag('keep-spikes') ? 'keep' : 'leaveOut' })
+  const learnt = learn(leg, logs, {
+    ...casesOf(given),
+    spikes: given.flag('keep-spikes') ? 'keep' : 'leaveOut',
+    insist: given.text('insist')?.split(',').map(logName) ?? [],
+  })
   tell(`estimated ${learnt.moved.length} fields`)
   const to = given.text('to')
   if (to !== undefined) {
-    const corrected = learnt.moved.filter(({ state }) => state !== 'undetermined')
+    const corrected = learnt.moved.filter(({ state }) => state === 'corrected' || state === 'confirmed').map(({ path }) => path)
     terminal.writeText(
       to,
       editLegText(
         terminal.readText(file),
         valuesAt(
           learnt.leg,
-          corrected.map(({ path }) => path),
+          // A measured torque makes the speed constant one of a spun motor.
+          corrected.flatMap((path) => (path.endsWith('.speedConstant') ? [path, `${path}Basis`] : [path])),
         ),
       ),
     )

@@ -33,6 +33,7 @@ export const VERBS: Readonly<Record<string, { readonly does: string; readonly ca
     options: [
       '--to file             write the corrected document; comments and order stay',
       '--keep-spikes         use readings that stand far from the others',
+      '--insist LOG,LOG      use these logs although they are far from what is expected',
       '--set, --remove, --cases   as for check',
     ],
   },

@@ -42,7 +42,7 @@ function tally(fault: Fault): Tally[] {
 const lines: string[] = []
 
 describe.each(FAULTS)('$what', (fault) => {
-  test('the interval holds the truth in nine of ten stands, or the log is not believed', { timeout: 900_000 }, () => {
+  test('the interval holds the truth in nine of ten stands, or the log is not believed', { timeout: 3_600_000 }, () => {
     for (const { path, covered, missed, open, widths } of tally(fault)) {
       const half = widths.sort((a, b) => a - b)[widths.length >> 1]
       lines.push(

@@ -256,6 +256,12 @@ describe('logs that are not clean', () => {
     expect(next.joints).toEqual(leg.joints)
   })
 
+  test('insisting on a log that is not there is refused', () => {
+    const logs = { 'cordFriction knee': lines.join('\n') }
+    expect(() => learn(leg, logs, { insist: ['cordFricton knee'] })).toThrow(/insist.*cordFriction knee/)
+    expect(corrections(leg, logs, { insist: ['cordFriction knee'] }).moved).toHaveLength(1)
+  })
+
   test.each([
     [{}, /at least one log/],
     [{ 'cordFricton knee': 'x' }, /did you mean cordFriction knee/],

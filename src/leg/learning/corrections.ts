@@ -52,6 +52,10 @@ export interface Corrections {
 export function corrections(leg: Leg, logs: StandLogs, options: EstimateOptions = {}): Corrections {
   const bench = benchLeg(leg)
   const entries = namedLogs(bench, logs)
+  knownLogs(
+    options.insist ?? [],
+    entries.map(({ log }) => log),
+  )
   const { found, refused, remarks, compared } = estimate(bench, entries, options)
   let next = leg
   const moved: MovedField[] = []
@@ -114,6 +118,16 @@ function correct(leg: Leg, found: Found): { field: MovedField; corrected: Leg } 
 const TOLD = 0.1
 
 const bandOf = ({ value, spread }: Found): [number, number, number] => [Math.min(spread[0], value), value, Math.max(spread[1], value)]
+
+/** Throws for a name to insist on that is none of the logs: it would silently have no effect. */
+function knownLogs(insist: readonly string[], logs: readonly string[]): void {
+  const unknown = insist.filter((name) => !logs.includes(name))
+  if (unknown.length > 0)
+    throw new InputError(
+      'learn',
+      unknown.map((name) => ({ path: 'insist', given: show(name), accepts: oneOfNames(logs, name) })),
+    )
+}
 
 function namedLogs({ x }: Prepared, logs: StandLogs): NamedLog[] {
   const names = MEASUREMENTS.flatMap((id) => {
