@@ -34,6 +34,7 @@ const kept = (text: string) =>
   text
     .replaceAll(/(\d) × (?=[\dØ])/g, `$1${STAY}×${STAY}`)
     .replaceAll(/(\d) (?=[^\d\s]{1,4}(?:[\s,.;:)]|$))/g, `$1${STAY}`)
+    .replaceAll(/N (?=m+(?:\W|$))/g, `N${STAY}`)
     .replaceAll('reserve ', `reserve${STAY}`)
 
 /** A text broken between words into lines of at most a width. A word that is longer has a line of its own. */

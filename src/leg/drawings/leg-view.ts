@@ -68,7 +68,7 @@ export function drawPose(figure: Figure, scene: Scene, check: CheckResult, part:
       `carries ${amountText(check.capacity)}`,
       `reserve ${reserveText(check.reserve)}`,
     ],
-    { ink: check.reserve < 1 ? 'bad' : 'ink', bold: true },
+    { ink: check.reserve < 1 ? 'bad' : 'ink' },
   )
   for (const { joint, torque, limits, drive } of joints) {
     const centre: Point = joint === 'hip' ? [0, 0] : knee
@@ -132,7 +132,7 @@ function reach(view: View, [low, high]: readonly [number, number], { upper, lowe
 
 function ground(view: View, foot: Point, { upper, lowerDepth }: LinkSizes): void {
   const y = foot[1] - lowerDepth / 8
-  const half = upper * 0.55
+  const half = upper * 0.28
   view.line([
     [foot[0] - half, y],
     [foot[0] + half, y],
