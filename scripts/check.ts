@@ -28,6 +28,7 @@ const steps: readonly (readonly [name: string, command: string])[] = [
   ['verification table', 'npm run -s verify'],
   ['validation table', 'npm run -s validate'],
   ['fuzz', 'npm run -s fuzz'],
+  ['pages in a browser', 'npm run -s check:pages'],
   ['demo', 'npm run -s demo'],
 ]
 

@@ -26,10 +26,10 @@ export async function svgOf(
     aria: false,
     font: 'system-ui, sans-serif',
     view: { stroke: FAINT },
-    axis: { labelColor: ink, titleColor: ink, domainColor: ink, tickColor: ink, gridColor: FAINT },
-    legend: { labelColor: ink, titleColor: ink, orient: 'bottom', columns: 2, labelLimit: 320 },
+    axis: { labelColor: ink, titleColor: ink, domainColor: ink, tickColor: ink, gridColor: FAINT, labelFontSize: 11, titleFontSize: 11 },
+    legend: { labelColor: ink, titleColor: ink, orient: 'bottom', columns: 2, labelLimit: 320, labelFontSize: 11, titleFontSize: 11 },
     title: { color: ink },
-    text: { color: ink },
+    text: { color: ink, fontSize: 11 },
   }
   const { spec: compiled } = lite.compile({ ...spec, config } as never)
   const view = new vega.View(vega.parse(compiled), { renderer: 'none' })

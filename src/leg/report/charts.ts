@@ -4,6 +4,7 @@ import { sensitivity } from '../../study/index.js'
 import { insulationClasses } from '../../thermal/index.js'
 import { Quantity } from '../../units/index.js'
 import { legFormula } from '../as-formula.js'
+import { fieldsRead } from '../assess/recorded.js'
 import { airNamed, driveOf, gaitNamed, JOINTS, legNumbers, motorOf, type Prepared, prepare, seasonDays, stallTimeOf } from '../numbers.js'
 import { footPathOf } from '../parts/motion/stride.js'
 import { afterYears } from '../parts/transmission/cord/checks.js'
@@ -63,12 +64,13 @@ const MOST_MOVERS = 10
 const SWING = 0.02
 
 /** What moves the governing reserve: each quantity of the leg by two per cent, one at a time (temperatures, whose zero is arbitrary, left out). */
-function tornado({ leg, governing }: Assessment): Chart {
+function tornado(assessment: Assessment): Chart {
+  const { leg, governing } = assessment
   const check = governing.joint === undefined ? governing.id : `${governing.id} ${governing.joint}`
   const { defaults: _, ...data } = leg
   const found = sensitivity(
     legFormula(leg, { check, cases: [governing.case], uncertain: [] }),
-    quantitiesOf(data) as never,
+    quantitiesOf(data, fieldsRead(assessment, check)) as never,
     { swing: SWING } as never,
   )
   const movers = found.inputs.filter(
@@ -98,13 +100,14 @@ function tornado({ leg, governing }: Assessment): Chart {
   })
 }
 
-/** The quantities of a described leg at their places; words, lists and tables left out. */
-function quantitiesOf(record: object): Record<string, unknown> {
+/** Quantities of a described leg at their places, of those fields that are read; words, lists and tables left out. */
+function quantitiesOf(record: object, read: ReadonlySet<string>, path = ''): Record<string, unknown> {
   return Object.fromEntries(
     Object.entries(record).flatMap(([name, value]): [string, unknown][] => {
-      if (value instanceof Quantity) return value.kind === 'temperature' ? [] : [[name, value]]
+      const own = path === '' ? name : `${path}.${name}`
+      if (value instanceof Quantity) return value.kind === 'temperature' || !read.has(own) ? [] : [[name, value]]
       if (typeof value !== 'object' || value === null || Array.isArray(value)) return []
-      const inner = quantitiesOf(value)
+      const inner = quantitiesOf(value, read, own)
       return Object.keys(inner).length > 0 ? [[name, inner]] : []
     }),
   )

@@ -57,26 +57,28 @@ function html(block: Block, lower: 0 | 1, level: number): string {
 
 /** A picture with its words and its numbers. */
 function htmlPicture(one: Picture, level: number): string {
-  const { id, title, answer, description, svg, wide } = one
+  const { title, answer, description, svg, wide } = one
   const numbers = pictureTable(one)
-  const drawn =
-    svg === undefined || /<svg[^>]* role=/.test(svg) ? svg : svg.replace('<svg', `<svg role="img" aria-labelledby="${id}-title ${id}-text"`)
+  // A drawing names itself; a chart takes its names from the figure.
+  const named = svg !== undefined && /<svg[^>]* role=/.test(svg)
+  const id = named ? `figure-${one.id}` : one.id
+  const drawn = named ? svg : svg?.replace('<svg', `<svg role="img" aria-labelledby="${id}-title ${id}-text"`)
   return `<figure id="${id}" aria-labelledby="${id}-title"${wide ? ' class="wholeWidth"' : ''}>
 <h${level} id="${id}-title">${escaped(title)}</h${level}>
 ${answer === undefined ? '' : `<p class="answer">${escaped(answer)}</p>\n`}${drawn === undefined ? '' : `<div class="picture">${drawn}</div>\n`}<figcaption id="${id}-text">${escaped(description)}</figcaption>
 ${numbers === undefined ? '' : `<details open><summary>Numbers of this picture</summary>${htmlTable(numbers)}</details>\n`}</figure>`
 }
 
-/** A table with a caption. It scrolls in a box of its own where it is wider than the page, and the box can be reached by keyboard. */
+/** A table with a caption; cells and rows end where the next begins. It scrolls in a box of its own where it is wider than the page, and the box can be reached by keyboard. */
 function htmlTable({ caption, head, rows, marks }: TableOf): string {
   const body = rows.map((cells, i) => {
     const mark = marks?.[i]
     const id = mark?.id === undefined ? '' : ` id="${mark.id}"`
-    return `<tr${id}${dataOf(mark)}>${cells.map((one) => `<td>${inline(one)}</td>`).join('')}</tr>`
+    return `<tr${id}${dataOf(mark)}>${cells.map((one) => `<td>${inline(one)}`).join('')}`
   })
-  return `<div class="wide" tabindex="0" role="region" aria-label="${escaped(caption)}"><table>
+  return `<div class="wide" tabindex="0" role="group" aria-label="${escaped(caption)}"><table>
 <caption>${escaped(caption)}</caption>
-<thead><tr>${head.map((one) => `<th scope="col">${escaped(one)}</th>`).join('')}</tr></thead>
+<thead><tr>${head.map((one) => (one === '' ? '<td></td>' : `<th scope="col">${escaped(one)}</th>`)).join('')}</tr></thead>
 <tbody>${body.join('\n')}</tbody></table></div>`
 }
 

@@ -1,6 +1,7 @@
 import { type Chart, svgOf } from '../../chart/index.js'
 import type { Assessment } from '../result.js'
 import { type ReportChart, reportCharts } from './charts.js'
+import { forPhone, trimmed } from './phone-chart.js'
 
 /** A chart of the report with its picture. */
 export interface ReportPicture extends ReportChart {
@@ -35,8 +36,8 @@ export async function chartSvg(chart: Chart): Promise<string> {
 export async function reportPictures(assessment: Assessment): Promise<readonly ReportPicture[]> {
   const charts = reportCharts(assessment)
   try {
-    const svgs = await Promise.all(charts.map(({ chart }) => chartSvg(chart)))
-    return charts.map((one, i) => ({ ...one, svg: separate(svgs[i] as string, one.id) }))
+    const svgs = await Promise.all(charts.map(({ chart }) => chartSvg(forPhone(chart))))
+    return charts.map((one, i) => ({ ...one, svg: separate(trimmed(svgs[i] as string), one.id) }))
   } catch (error) {
     if (error instanceof Error && error.cause !== undefined) return charts.map((one) => ({ ...one, svg: undefined }))
     throw error

@@ -5,6 +5,8 @@ import { knownOptions } from '../options.js'
 import type { Assessment } from '../result.js'
 import { type Block, facts, led, type Page, type Picture, points, section, text } from './blocks.js'
 import { casesSection, footSection, measureSection } from './cases-section.js'
+import { type Changes, changesOf } from './changes.js'
+import { changesSection, firstChange } from './changes-section.js'
 import { chartTable } from './chart-table.js'
 import { reportCharts } from './charts.js'
 import { chainsSection, checkNamed, rankedSection } from './checks-section.js'
@@ -48,14 +50,16 @@ export function reportPage(assessment: Assessment, options: ReportOptions = {}):
   const chosen = steps === 'all' ? assessment.checks : decisive(assessment)
   const sheet = numberedSheet(assessment, chosen)
   const [first, ...others] = options.drawings ?? legDrawings(assessment, { style: 'page', only: ['leg'] })
+  const changes = changesOf(assessment)
   return {
     title: `${leg.name}: calculation sheet`,
     blocks: [
       ...(leg.remark === undefined ? [] : [led('Remark:', leg.remark)]),
-      verdictSection(assessment, first),
+      verdictSection(assessment, first, changes),
       titleBlock(assessment, options, sheet.count),
       section('cautions', 'Cautions', [points(CAUTIONS)]),
       rankedSection(assessment),
+      ...changesSection(assessment, changes),
       ...(others.length === 0 ? [] : [section('drawings', 'Drawings', [{ kind: 'pictures', pictures: others }])]),
       chartsSection(assessment, options.pictures),
       casesSection(assessment),
@@ -77,15 +81,15 @@ const LEAST_DECISIVE = 12
 const decisive = ({ checks }: Assessment) => checks.filter((check, i) => i < LEAST_DECISIVE || standing(check) !== 'holds')
 
 /** The first screen: does it hold, what fails first, what to change. */
-function verdictSection(assessment: Assessment, drawing: Picture | undefined): Block {
+function verdictSection(assessment: Assessment, drawing: Picture | undefined, changes: readonly Changes[]): Block {
   const { governing } = assessment
   const tone = assessment.passes ? (assessment.meetsTarget ? 'holds' : 'short') : standing(governing)
   return section('verdict', 'Verdict', [
     { kind: 'text', text: verdictText(assessment), tone },
     text(governing.sentence),
-    ...(drawing === undefined ? [] : [{ kind: 'picture', ...drawing } as const]),
-    led('What to change:', `${governing.remedy}.`),
+    ...firstChange(assessment, changes),
     text(priorsText(assessment)),
+    ...(drawing === undefined ? [] : [{ kind: 'picture', ...drawing } as const]),
   ])
 }
 

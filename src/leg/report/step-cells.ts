@@ -39,9 +39,9 @@ export class References {
 }
 
 /** Words that formulas return, as a reader says them. */
-const SAID: Readonly<Record<string, string>> = { refused: 'not allowed' }
+const SHOWN_AS: Readonly<Record<string, string>> = { refused: 'not allowed' }
 const wordText = (given: unknown): string =>
-  typeof given === 'string' ? (SAID[given] ?? one(given)) : given === true ? 'yes' : given === false ? 'no' : String(given)
+  typeof given === 'string' ? (SHOWN_AS[given] ?? one(given)) : given === true ? 'yes' : given === false ? 'no' : String(given)
 
 /** The inputs of a formula, records field by field. */
 export const inputColumns = (formula: AnyFormula, references: References): Column[] =>

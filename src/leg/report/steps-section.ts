@@ -53,8 +53,8 @@ function headOf(formula: AnyFormula, sources: Sources): Block[] {
   const names = new Set([...Object.keys(inputs), ...(typeof output === 'string' ? [] : Object.keys(output))])
   const lines = equation?.map((each) => equationWords(each, names, titleOf(formula)))
   const words = [
-    ...(assumes.length === 0 ? [] : [`Assumes: ${said(assumes)}.`]),
-    ...(Object.keys(valid).length === 0 ? [] : [`Valid for: ${said(Object.keys(valid))}.`]),
+    ...(assumes.length === 0 ? [] : [`Assumes: ${inWords(assumes)}.`]),
+    ...(Object.keys(valid).length === 0 ? [] : [`Valid for: ${inWords(Object.keys(valid))}.`]),
   ]
   return [
     text(
@@ -67,7 +67,7 @@ function headOf(formula: AnyFormula, sources: Sources): Block[] {
 }
 
 /** Statements of a record; the names of the code in them become words. */
-const said = (statements: readonly string[]): string => remarkWords(statements.join('; '))
+const inWords = (statements: readonly string[]): string => remarkWords(statements.join('; '))
 
 function bodyOf(caption: string, steps: readonly NumberedStep[], inputs: readonly Shown[], results: readonly Shown[]): Block[] {
   if (steps.length === 1) return [points(steps.map((step, i) => lineOf(step, i, inputs, results)))]

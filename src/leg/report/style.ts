@@ -18,7 +18,7 @@ a { color: var(--link); } a:focus-visible, summary:focus-visible, .wide:focus-vi
 .wide { overflow-x: auto; margin: 0.4rem 0; } table { border-collapse: collapse; font-size: 0.86rem; } caption { text-align: left; font-style: italic; padding: 0.3rem 0; }
 th, td { padding: 0.2rem 0.5rem; text-align: left; vertical-align: top; border-bottom: 1px solid var(--line); } thead th { background: var(--soft); }
 .facts { width: 100%; } .facts th { width: 9rem; font-weight: 600; } .facts td { overflow-wrap: anywhere; } .facts .blank { height: 2.2rem; border-bottom: 1px solid var(--ink); }
-.charts { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 26rem), 1fr)); gap: 0 2rem; } figure { margin: 1rem 0; min-width: 0; break-inside: avoid; } .wholeWidth { grid-column: 1 / -1; }
+.charts { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 26rem), 1fr)); gap: 0 2rem; } figure { margin: 1rem 0; min-width: 0; } .picture { break-inside: avoid; } .wholeWidth { grid-column: 1 / -1; }
 .picture svg { display: block; width: 100%; max-width: 480px; height: auto; } .wholeWidth .picture svg { max-width: 100%; }
 details { margin: 0.4rem 0; } summary { cursor: pointer; color: var(--link); }
 @media (max-width: 40rem) { body { padding: 0.6rem 15px 3rem; } h1 { font-size: 1.3rem; } .contents ul { gap: 0 0.9rem; } ul, ol { padding-left: 1.2rem; } }

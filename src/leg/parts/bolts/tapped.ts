@@ -12,8 +12,8 @@ const reach = line(
   'diameters · diameter',
   (x) => x.diameters * x.diameter,
 )
-const engaged = line('thread that engages', { wanted: 'length', depth: 'length' }, 'length', 'min(wanted, depth)', (x) =>
-  Math.min(x.wanted, x.depth),
+const engaged = line('thread that engages', { needed: 'length', depth: 'length' }, 'length', 'min(needed, depth)', (x) =>
+  Math.min(x.needed, x.depth),
 )
 const screw = line(
   'length of a screw',
@@ -47,14 +47,14 @@ const tappedShear = constant('bolts.tappedShear', {
   measuredBy: 'tighten a screw in a motor that you can spare until its thread strips',
 })
 
-const wanted = (use: Use<'boltGroup'>) => use.run(reach, { diameters: use(diameters), diameter: use(bolts.thread).diameter })
+const needed = (use: Use<'boltGroup'>) => use.run(reach, { diameters: use(diameters), diameter: use(bolts.thread).diameter })
 const washer = (use: Use<'boltGroup'>) => (use(bolts.washers) ? use(bolts.ring).thickness : 0)
 const lengthWith = (use: Use<'boltGroup'>, thread: number) =>
   use.run(screw, { layers: use(bolts.thicknesses), washer: washer(use), thread })
 
 const stripForce = value('bolts.tappedStripForce', ['joint', 'boltGroup'], (use) => {
-  const [depth, least] = [use(tapDepth), wanted(use)]
-  const engagement = depth === undefined ? least : use.run(engaged, { wanted: least, depth })
+  const [depth, least] = [use(tapDepth), needed(use)]
+  const engagement = depth === undefined ? least : use.run(engaged, { needed: least, depth })
   const steel = use(bolts.steelOf)
   const { partStripForce, screwStripForce } = use.run(threadStrip, {
     thread: use(bolts.thread),
@@ -97,7 +97,7 @@ export const tappedChecks = (of: NonNullable<Check['of']>): readonly Check[] => 
     scope: 'joint',
     of,
     when: ['asBuilt'],
-    demand: value('bolts.screwNeeded', ['boltGroup'], (use) => lengthWith(use, wanted(use))),
+    demand: value('bolts.screwNeeded', ['boltGroup'], (use) => lengthWith(use, needed(use))),
     capacity: longest,
     unless: value('bolts.depthUnknown', ['joint', 'boltGroup'], (use) =>
       use(tapDepth) === undefined

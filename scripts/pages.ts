@@ -1,0 +1,130 @@
+// Opens the pages of the demo in Chromium: no violation of axe at any level, no sideways scroll and no text under 11 px on a phone, nothing that the
+// content policy blocks, everything open in print, and a filter that works. Light and dark. Exits with 77 where there is no browser: not checked.
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import { pathToFileURL } from 'node:url'
+import type { AxeResults } from 'axe-core'
+import puppeteer, { type Page } from 'puppeteer-core'
+import { assess, describeLeg, htmlPlans, htmlReport, legDrawings, reportPictures } from '../src/leg/index.js'
+
+const NOT_CHECKED = 77
+const PLACES = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome', '/snap/bin/chromium']
+const browserPath = [process.env.CHROMIUM ?? '', ...PLACES].find((path) => path !== '' && existsSync(path))
+if (browserPath === undefined) {
+  console.log(
+    'NOT CHECKED: the pages were not opened, because there is no Chromium here. Install it, or name it: CHROMIUM=/path/to/chromium',
+  )
+  process.exit(NOT_CHECKED)
+}
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
+const SMALLEST = 11
+
+mkdirSync('out/pages', { recursive: true })
+const files: string[] = []
+for (const name of ['first', 'revised']) {
+  const leg = describeLeg(readFileSync(`examples/mudflat-leg-${name}.yaml`, 'utf8'))
+  const verdict = assess(leg)
+  const drawings = legDrawings(verdict, { style: 'page', only: ['leg', 'reserve-bars'] })
+  const pages = {
+    report: htmlReport(verdict, { pictures: await reportPictures(verdict), drawings }),
+    ...(name === 'first' ? {} : { workshop: htmlPlans(leg) }),
+  }
+  for (const [kind, html] of Object.entries(pages)) {
+    files.push(`out/pages/${kind}-${name}.html`)
+    writeFileSync(files.at(-1) as string, html)
+  }
+}
+
+const browser = await puppeteer.launch({
+  executablePath: browserPath,
+  args: [
+    '--no-sandbox',
+    '--disable-gpu',
+    '--disable-quic',
+    '--no-first-run',
+    '--disable-background-networking',
+    '--disable-component-update',
+    '--disable-sync',
+  ],
+})
+const problems: string[] = []
+try {
+  for (const file of files)
+    for (const scheme of ['light', 'dark'] as const) {
+      const page = await browser.newPage()
+      const where = `${file}, ${scheme}`
+      page.on('console', (message) => {
+        if (message.type() === 'error') problems.push(`${where}: ${message.text()}`)
+      })
+      page.on('pageerror', (error) => problems.push(`${where}: ${String(error)}`))
+      await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: scheme }])
+      await page.setViewport({ width: 1280, height: 900 })
+      await page.goto(pathToFileURL(file).href)
+      problems.push(...(await violations(page)).map((one) => `${where}: ${one}`))
+      await page.setViewport({ width: 390, height: 844 })
+      problems.push(...(await onPhone(page)).map((one) => `${where}, 390 px: ${one}`))
+      if (scheme === 'light') problems.push(...(await inPrint(page)).map((one) => `${where}, print: ${one}`))
+      if (file.includes('report')) problems.push(...(await filtered(page)).map((one) => `${where}, filter: ${one}`))
+      await page.close()
+    }
+} finally {
+  await browser.close()
+}
+for (const problem of problems) console.log(problem)
+console.log(`${files.length} pages in light and dark: ${problems.length === 0 ? 'no problem' : `${problems.length} problems`}`)
+process.exit(problems.length === 0 ? 0 : 1)
+
+/** Violations of every rule of axe. */
+async function violations(page: Page): Promise<string[]> {
+  await page.evaluate(AXE)
+  const found = (await page.evaluate('axe.run(document, { resultTypes: ["violations"] })')) as AxeResults
+  return found.violations.map(({ id, impact, nodes }) => `${id} (${impact}), ${nodes.length} times: ${nodes[0]?.html.slice(0, 160)}`)
+}
+
+/** What does not fit a phone. */
+async function onPhone(page: Page): Promise<string[]> {
+  return (await page.evaluate(`(() => {
+    const found = [];
+    const { scrollWidth } = document.documentElement;
+    if (scrollWidth > innerWidth) found.push('the page is ' + scrollWidth + ' px wide');
+    const small = new Map();
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
+      const element = node.parentElement;
+      if (element === null || node.textContent.trim() === '' || element.closest('script, style, title, desc') !== null) continue;
+      const svg = element.closest('svg');
+      const width = svg === null ? 0 : svg.viewBox.baseVal.width;
+      const scale = svg === null || width === 0 ? 1 : svg.getBoundingClientRect().width / width;
+      const size = Number.parseFloat(getComputedStyle(element).fontSize) * scale;
+      if (size < ${SMALLEST - 0.05} && element.getClientRects().length > 0) {
+        const key = element.tagName + ' at ' + size.toFixed(1) + ' px';
+        small.set(key, (small.get(key) ?? 0) + 1);
+      }
+    }
+    for (const [what, times] of small) found.push('text too small: ' + what + ', ' + times + ' times');
+    return found;
+  })()`)) as string[]
+}
+
+/** What print would lose. */
+async function inPrint(page: Page): Promise<string[]> {
+  await page.emulateMediaType('print')
+  const lost = (await page.evaluate(
+    `[...document.querySelectorAll('details')].filter((one) => [...one.children].slice(1).some((inner) => inner.getBoundingClientRect().height === 0)).length`,
+  )) as number
+  await page.emulateMediaType('screen')
+  return lost === 0 ? [] : [`${lost} folds are closed`]
+}
+
+/** Whether the filter shows what it says. */
+async function filtered(page: Page): Promise<string[]> {
+  await page.select('select[name="joint"]', 'knee')
+  const [shown, wrong, words] = (await page.evaluate(`(() => {
+    const rows = [...document.querySelectorAll('#checks tbody tr')].filter((row) => !row.hidden);
+    return [rows.length, rows.filter((row) => row.dataset.joint === 'hip').length, document.querySelector('.filter output').textContent];
+  })()`)) as [number, number, string]
+  return shown > 0 && wrong === 0 && words.startsWith(`${shown} of `)
+    ? []
+    : [`${shown} rows shown, ${wrong} of the other joint: "${words}"`]
+}

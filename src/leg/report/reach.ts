@@ -1,0 +1,18 @@
+import type { LegNumbers } from '../numbers.js'
+
+const stepsOf = (path: string) => path.replaceAll(/\[(\d+)\]/g, '.$1').split('.')
+
+/** The number at a path of a leg, or the leg with another one there. */
+export function reached(x: LegNumbers, path: string): number | undefined
+export function reached(x: LegNumbers, path: string, value: number): LegNumbers
+export function reached(x: LegNumbers, path: string, value?: number): number | undefined | LegNumbers {
+  const steps = stepsOf(path)
+  if (value === undefined)
+    return steps.reduce<unknown>((at, step) => (at as Record<string, unknown> | undefined)?.[step], x) as number | undefined
+  const put = (at: unknown, [step, ...rest]: readonly string[]): unknown => {
+    if (step === undefined) return value
+    if (Array.isArray(at)) return at.with(Number(step), put(at[Number(step)], rest))
+    return { ...(at as object), [step]: put((at as Record<string, unknown>)[step], rest) }
+  }
+  return put(x, steps) as LegNumbers
+}

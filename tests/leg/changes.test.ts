@@ -1,0 +1,53 @@
+import { readFileSync } from 'node:fs'
+import fc from 'fast-check'
+import { expect, test } from 'vitest'
+import { assess, checkReserves, describeLeg, legNumbers, markdownReport, withFields } from '../../src/leg/index.js'
+import { changesOf, roundedBeyond } from '../../src/leg/report/changes.js'
+
+const revised = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8'))
+const loose = assess(withFields(revised, { 'joints.knee.drive.pretension': '200 N', 'joints.hip.drive.pretension': '100 N' }))
+const changes = changesOf(loose)
+const keyOf = ({ id, joint }: { id: string; joint?: string }) => (joint === undefined ? id : `${id} ${joint}`)
+
+test('every check that is short has its changes, and a leg that holds has none', () => {
+  const short = loose.checks.filter((check) => check.reserve < check.requiredReserve)
+  expect(short.length).toBeGreaterThan(1)
+  expect(changes.map(({ check }) => check)).toEqual(short)
+  expect(changesOf(assess(revised))).toEqual([])
+})
+
+test('a changed leg has the required reserve, and loses elsewhere what the change says', () => {
+  let compared = 0
+  for (const { check, changes: own } of changes)
+    for (const { path, to, shortened } of own) {
+      const reserves = checkReserves(legNumbers(withFields(loose.leg, { [path]: to })))
+      expect(reserves.get(keyOf(check)), `${keyOf(check)} ${path} ${to}`).toBeGreaterThanOrEqual(check.requiredReserve)
+      const lost = loose.checks.filter(
+        (other) =>
+          other.reserve >= other.requiredReserve && (reserves.get(keyOf(other)) ?? Number.POSITIVE_INFINITY) < other.requiredReserve,
+      )
+      expect(shortened.map(keyOf).sort()).toEqual(lost.map(keyOf).sort())
+      compared++
+    }
+  expect(compared).toBeGreaterThan(1)
+})
+
+test('the first screen has the numbers: what to change, from what to what', () => {
+  const text = markdownReport(loose)
+  const first = text.slice(text.indexOf('## Verdict'), text.indexOf('## Title block'))
+  const [change] = changes.find(({ check }) => check === loose.governing)!.changes
+  expect(first).toContain(`**${change!.to}** instead of ${change!.from} (${change!.name})`)
+})
+
+test('a value is rounded away from where it came from, by less than a fifth of the change', () => {
+  fc.assert(
+    fc.property(fc.double({ min: 1e-4, max: 1e4, noNaN: true }), fc.double({ min: 0.4, max: 2.5, noNaN: true }), (from, factor) => {
+      fc.pre(Math.abs(factor - 1) > 1e-3)
+      const to = from * factor
+      const rounded = roundedBeyond(from, to)
+      const beyond = (rounded - to) / (to - from)
+      expect(beyond).toBeGreaterThanOrEqual(-1e-6)
+      expect(beyond).toBeLessThanOrEqual(0.2 + 1e-6)
+    }),
+  )
+})
