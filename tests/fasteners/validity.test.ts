@@ -122,12 +122,6 @@ const LIMITS: readonly Limit[] = [
     outside: { thickness: '4.01 mm' },
   },
   {
-    formula: fasteners.sleeveJointTilt,
-    statement: 'wall at most a half of the radius',
-    inside: { clampLoad: '1 kN', radius: '8 mm', wall: '4 mm', length: '20 mm', modulus: '2 GPa', moment: '1 N m' },
-    outside: { wall: '4.01 mm' },
-  },
-  {
     formula: fasteners.lapPeel,
     statement: 'adhesive at most a tenth of the thickness of the parts',
     inside: { ...peel, bondThickness: '0.3 mm' },
