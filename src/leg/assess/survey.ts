@@ -111,7 +111,13 @@ function bandOf(corners: Corners, { comparisons, reserve }: Group, effects: read
   }
   const one = comparisons[least.index] as Comparison
   const from = Math.min(least.reserve, reserve)
-  const worst = corners.walk(one, effects, cornerOf(effects, least.index), from)
+  const unfavourable = cornerOf(effects, least.index)
+  const worst = corners.walk(
+    one,
+    effects.filter(({ cell }) => unfavourable.has(cell)),
+    unfavourable,
+    from,
+  )
   const best = Math.max(reserve, corners.least(comparisons, corner(moves, 'high')))
   const oneWay = moves.every(({ low, high }) => Math.max(low, high) >= reserve)
   return { worst, best, moves, monotone: oneWay && !differs(from, worst) && one.check.twoWay === undefined }
