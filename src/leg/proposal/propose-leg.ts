@@ -25,6 +25,7 @@ export interface ProposeLegOptions {
   readonly resume?: Kept
   /** Called after every finished piece of work with all that is finished: write it down to resume. */
   readonly onKept?: (kept: Kept) => void
+  /** Called with what the search does, and how many of its evaluations are done. */
   readonly onProgress?: (text: string, evaluations: number, of: number) => void
 }
 

@@ -23,6 +23,7 @@ export interface RobustLegOptions {
   readonly evaluations?: number
   /** Default 1. */
   readonly seed?: number
+  /** Called with what the search does. */
   readonly onProgress?: (text: string) => void
 }
 
