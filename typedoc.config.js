@@ -40,6 +40,8 @@ export default {
   // The pages carry no links to the source until the repository has an address.
   disableSources: true,
   hideGenerator: true,
+  // Interfaces made from a type have no place in its summary, and links to it would lead nowhere.
+  includeHierarchySummary: false,
   markdownItLoader(parser) {
     parser.use(katex, { output: 'mathml' })
   },
