@@ -18,7 +18,8 @@ export const CAUTIONS: readonly string[] = [
 export const reserveText = (reserve: number): string => (reserve >= 100 ? 'over 100' : significant(reserve, 3))
 
 /** The band of a reserve. */
-export const bandText = ({ range: { worst, best } }: CheckResult): string => `${reserveText(worst)} to ${reserveText(best)}`
+export const bandText = ({ range: { worst, best, monotone } }: CheckResult): string =>
+  `${reserveText(worst)}${monotone ? '' : ' (least found)'} to ${reserveText(best)}`
 
 /** Whether a check fails, is short of its required reserve, or holds: in words, so that colour is never needed. */
 export const standing = ({ reserve, requiredReserve }: CheckResult): 'fails' | 'short' | 'holds' =>
