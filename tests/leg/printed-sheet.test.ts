@@ -23,6 +23,7 @@ const legs = ['first', 'revised'].map((name) => {
 /** A printed number as SI, and half of its last digit. */
 function read(kind: Kind, text: string): { readonly si: number; readonly half: number } {
   if (text === 'infinite') return { si: Number.POSITIVE_INFINITY, half: 0 }
+  if (text === 'minus infinite') return { si: Number.NEGATIVE_INFINITY, half: 0 }
   if (text === 'not a number') return { si: Number.NaN, half: 0 }
   const [, mantissa = '', decimals = '', power = '0', unit = ''] = /^-?(\d+)(?:\.(\d+))?(?:e(-?\d+))?(?: (.+))?$/.exec(text) ?? []
   expect(mantissa, text).not.toBe('')

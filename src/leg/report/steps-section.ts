@@ -51,6 +51,10 @@ function headOf(formula: AnyFormula, sources: Sources): Block[] {
   if (line !== undefined)
     return [text([{ text: equationWords(`result = ${line}`, new Set(Object.keys(inputs)), titleOf(formula)), code: true }])]
   const names = new Set([...Object.keys(inputs), ...(typeof output === 'string' ? [] : Object.keys(output))])
+  for (const each of equation ?? []) {
+    const assigned = /^\s*([A-Za-z_]\w*)\s*=(?!=)/.exec(each)?.[1]
+    if (assigned !== undefined && assigned !== 'result') names.add(assigned)
+  }
   const lines = equation?.map((each) => equationWords(each, names, titleOf(formula)))
   const words = [
     ...(assumes.length === 0 ? [] : [`Assumes: ${inWords(assumes)}.`]),

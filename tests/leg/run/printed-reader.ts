@@ -42,7 +42,7 @@ function named(text: string, add: (name: string, value: string) => void): void {
     if (open.length === 0) return
     const whole = open.join(', ')
     const [, name = '', value = ''] =
-      /^((?:[a-z][\w-]*(?: of)? ?)+?) (-?[\d.]+(?:e-?\d+)?.*|infinite.*|not a number.*|[a-z][a-z ]*)$/.exec(whole) ?? []
+      /^((?:[a-z][\w-]*(?: of)? ?)+?) (-?[\d.]+(?:e-?\d+)?.*|(?:minus )?infinite.*|not a number.*|[a-z][a-z ]*)$/.exec(whole) ?? []
     add(name === '' ? 'result' : name, name === '' ? whole : value)
     open.length = 0
   }
