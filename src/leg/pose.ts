@@ -1,8 +1,8 @@
 import { KNEE_BACKWARD, LegKernel } from '../kinematics/index.js'
 import { placeOf } from './calculation.js'
 import type { Prepared } from './numbers.js'
-import { mass } from './parts/links/values.js'
-import { rodDynamics } from './parts/motion/stride.js'
+import { body } from './parts/links/values.js'
+import { linkDynamics } from './parts/motion/stride.js'
 import { calculationFor } from './what-if.js'
 
 /** The knee's side, from its limits. */
@@ -24,22 +24,27 @@ export function poseOf(leg: Prepared): readonly [number, number, number] {
   return [out[0]!, out[1]!, out[2]!]
 }
 
-/** Mass of a link with what is mounted on it. */
-export function massOf(leg: Prepared, link: 'upper' | 'lower'): number {
+/** A link with what is mounted on it: mass, centre of mass from its upper joint, inertia about it. */
+export function bodyOf(leg: Prepared, link: 'upper' | 'lower'): typeof body.holds {
   const calculation = calculationFor(leg)
-  return calculation.get(mass, placeOf(calculation, { link }) as never)
+  return calculation.get(body, placeOf(calculation, { link }) as never)
 }
 
-/** Inverse dynamics of the links of a leg as even rods. */
-export const rodLeg = (leg: Prepared, gravity: number) => {
+/** Inverse dynamics of the links of a leg with what is mounted on them. */
+export const legInverse = (leg: Prepared, gravity: number) => {
   const { links } = leg.x
-  return rodDynamics(
+  const [upper, lower] = [bodyOf(leg, 'upper'), bodyOf(leg, 'lower')]
+  return linkDynamics(
     {
       hipOffset: links.hipOffset,
       upperLink: links.upper.length,
       lowerLink: links.lower.length,
-      upperMass: massOf(leg, 'upper'),
-      lowerMass: massOf(leg, 'lower'),
+      upperMass: upper.mass,
+      lowerMass: lower.mass,
+      upperCentre: upper.centre,
+      lowerCentre: lower.centre,
+      upperInertia: upper.inertia,
+      lowerInertia: lower.inertia,
     },
     gravity,
   )

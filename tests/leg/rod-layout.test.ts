@@ -5,7 +5,7 @@ import { calculationOf, placeOf } from '../../src/leg/calculation.js'
 import { assemblyPlan, assess, controlSheet, describeLeg, legFormula, legNumbers, standPlan, withFields } from '../../src/leg/index.js'
 import { prepare } from '../../src/leg/numbers.js'
 import { RodDrive } from '../../src/leg/parts/motion/rod-drive.js'
-import { rodDynamics } from '../../src/leg/parts/motion/stride.js'
+import { linkDynamics } from '../../src/leg/parts/motion/stride.js'
 import { stride } from '../../src/leg/parts/motion/values.js'
 import { drumTravel } from '../../src/leg/parts/transmission/through-hip/travel.js'
 import { caseState } from '../../src/leg/what-if.js'
@@ -14,6 +14,7 @@ import hand from '../oracles/leg-rod.json' with { type: 'json' }
 const read = (name: string) => describeLeg(readFileSync(new URL(`../../examples/heath-leg-${name}.yaml`, import.meta.url), 'utf8'))
 const [first, revised] = [read('first'), read('revised')]
 const off = (one: number, other: number) => Math.abs(one / other - 1)
+const MASSLESS = { upperCentre: 0, lowerCentre: 0, upperInertia: 0, lowerInertia: 0 }
 const NO_ROTORS = { hipRotorInertia: 0, kneeRotorInertia: 0 }
 
 describe('drums, rod and knee pin against the equilibrium of the four bodies (oracles/leg-rod.py)', () => {
@@ -25,7 +26,7 @@ describe('drums, rod and knee pin against the equilibrium of the four bodies (or
   test.each(Object.entries(linkages))('%s', (name, linkage) => {
     const drive = new RodDrive({ ground: 0.15, crank: 0.03, ...linkage }, NO_ROTORS)
     const [angles, still, torques] = [Float64Array.of(0, -0.5, 0.9), new Float64Array(3), new Float64Array(3)]
-    rodDynamics({ hipOffset: 0, upperLink: 0.15, lowerLink: 0.16, upperMass: 0, lowerMass: 0 }, 9.80665).torqueInto(
+    linkDynamics({ hipOffset: 0, upperLink: 0.15, lowerLink: 0.16, upperMass: 0, lowerMass: 0, ...MASSLESS }, 9.80665).torqueInto(
       torques,
       0,
       angles,

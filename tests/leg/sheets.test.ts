@@ -12,7 +12,13 @@ import { workAgain } from './run/second-reader.js'
 
 const read = (name: string) => describeLeg(readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8'))
 // A four-bar whose links are all of different lengths: of a parallelogram, torques of knee and drum are the same number.
-const fourBar = withFields(read('heath-leg-first'), { 'joints.knee.through.rocker': '30 mm', 'joints.knee.through.rod': '157 mm' })
+const fourBar = withFields(read('heath-leg-first'), {
+  'joints.knee.through.rocker': '30 mm',
+  'joints.knee.through.rod': '157 mm',
+  'links.upper.centreOfMass': '80 mm',
+  'joints.knee.drive.drum.grooveDiameter': '96 mm',
+  'links.lower.mass': '0.153 kg',
+})
 const legs = [
   ...['mudflat-leg-first', 'mudflat-leg-revised'].map((name) => [name, legNumbers(read(name))] as const),
   ['a knee driven by a four-bar', legNumbers(fourBar)] as const,

@@ -229,7 +229,7 @@ def bolt_give(t, grip, washers, tapped):
     end = mpf('0.33') * t['d'] / (E_bolt / 3 * A) if tapped else mpf('0.4') * t['d'] / (E_bolt * A)
     return mpf('0.4') * t['d'] / (E_bolt * A) + (grip + washers * t['sheet'] + t['d'] / 2) / (E_bolt * t['A3']) + end
 E_print = ASA['E'] * WET
-F4, F3 = preload_of(M4, mpf('0.8')), preload_of(M3, mpf('0.35'))
+F4, F3 = preload_of(M4, mpf('0.8')), preload_of(M3, mpf('0.3'))
 # Stack: washers under head and nut, cones meet half way in 15 mm. Motor: one washer, one cone through 7 mm to the tapped motor.
 stack = {'t': M4, 'F': F4, 'bolt': bolt_give(M4, 15 * mm, 2, False), 'parts': 2 / cone(E_print, mpf('7.5') * mm, M4['washer'], M4['hole']), 'faces': 4}
 motor = {'t': M3, 'F': F3, 'bolt': bolt_give(M3, 7 * mm, 1, True), 'parts': 1 / cone(E_print, 7 * mm, M3['washer'], M3['hole']), 'faces': 2}
@@ -352,10 +352,11 @@ slope = 14 * pi / 180
 row('slope', 'robot.tipOver', '', slope, min(atan(mpf('0.210') / mpf('0.290')), atan((mpf('0.095') + mpf('0.058')) / mpf('0.290'))))
 row('slope', 'ground.slip', '', tan(slope), mpf('0.6'))
 row('walk', 'ground.slip', '', mpf('0.15'), mpf('0.6'))
-# Resonance of leg and rotor on the cord (two inertias on a spring), leg of even rods in the air, knee as it stands; a loop of 1 kHz answers after 1.5 ms.
+# Resonance of leg and rotor on the cord (two inertias on a spring), leg of even rods in the air, motor and plate of the knee as points on the upper one, knee as it stands; a loop of 1 kHz answers after 1.5 ms.
 upper_mass, lower_mass, thigh, shank, hip_height, rotor = mpf('0.46'), mpf('0.16'), mpf('0.165'), mpf('0.180'), mpf('0.270'), mpf('42e-6')
 cos_knee = (hip_height**2 - thigh**2 - shank**2) / (2 * thigh * shank)
-about = {'hip': upper_mass * thigh**2 / 3 + lower_mass * (thigh**2 + shank**2 / 3 + thigh * shank * cos_knee), 'knee': lower_mass * shank**2 / 3}
+on_link = mpf('0.26') + mpf('0.084') * mpf('0.096') * mpf('0.007') * 1070
+about = {'hip': (upper_mass - on_link) * thigh**2 / 3 + on_link * (thigh - mpf('0.118'))**2 + lower_mass * (thigh**2 + shank**2 / 3 + thigh * shank * cos_knee), 'knee': lower_mass * shank**2 / 3}
 # Without load no cord slips in its arcs: both spans are springs, anchored at drum and pinion.
 stiffness = {j: 2 * R[j] ** 2 * EA / span[j] for j in R}
 for j in R:

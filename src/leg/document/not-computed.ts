@@ -40,9 +40,8 @@ function joints({ joints: { sidewaysHip, hip, knee }, plates }: LegData, report:
 
 function parts({ links, foot, robot }: LegData, report: Report): void {
   for (const name of ['upper', 'lower'] as const) {
-    const { section, centreOfMass } = links[name]
+    const { section } = links[name]
     if (section.tube !== undefined) report(`links.${name}.section.tube`, section.tube, 'a link must have a box section')
-    if (centreOfMass !== undefined) report(`links.${name}.centreOfMass`, centreOfMass, 'a link is an even rod')
   }
   if (foot.kind !== 'toes') report('foot.kind', foot.kind, 'the foot must have toes')
   for (const name of ['centreOfMassForward', 'centreOfMassLeft'] as const)

@@ -2,7 +2,7 @@ import { driveResonance, reflectedInertia, stiffnessAtMotor } from '../../capsta
 import { encoderStep } from '../../kinematics/index.js'
 import { Quantity } from '../../units/index.js'
 import { type Joint, motorOf, type Prepared } from '../numbers.js'
-import { poseOf, rodLeg } from '../pose.js'
+import { legInverse, poseOf } from '../pose.js'
 import { torque } from './bench.js'
 
 /** Highest sensible gains of a position loop on the motor's encoder, and why not more. */
@@ -36,7 +36,7 @@ export function gravityTerms(leg: Prepared): GravityTerms {
   const out = new Float64Array(3)
   const still = new Float64Array(3)
   // Thigh and shank both level: the knee carries the shank alone.
-  rodLeg(leg, 9.80665).torqueInto(out, 0, Float64Array.of(0, Math.PI / 2, 0), still, still, 0, 0, 0)
+  legInverse(leg, 9.80665).torqueInto(out, 0, Float64Array.of(0, Math.PI / 2, 0), still, still, 0, 0, 0)
   return { thigh: torque(out[1]! - out[2]!), shank: torque(out[2]!) }
 }
 
@@ -50,7 +50,7 @@ export function hangingTorque(leg: Prepared, joint: Joint): number {
 export function legInertia(leg: Prepared, joint: Joint): number {
   const out = new Float64Array(3)
   const unit = joint === 'hip' ? Float64Array.of(0, 1, 0) : Float64Array.of(0, 0, 1)
-  rodLeg(leg, 0).torqueInto(out, 0, Float64Array.from(poseOf(leg)), new Float64Array(3), unit, 0, 0, 0)
+  legInverse(leg, 0).torqueInto(out, 0, Float64Array.from(poseOf(leg)), new Float64Array(3), unit, 0, 0, 0)
   return out[joint === 'hip' ? 1 : 2]!
 }
 

@@ -4,8 +4,8 @@ import { Quantity } from '../../units/index.js'
 import { placeOf } from '../calculation.js'
 import { controllerOf, driveOf, JOINTS, type Joint, motorOf, type Prepared } from '../numbers.js'
 import { stance as stanceOf } from '../parts/load/values.js'
-import { footPathOf, rodOf } from '../parts/motion/stride.js'
-import { branchOf, massOf } from '../pose.js'
+import { footPathOf } from '../parts/motion/stride.js'
+import { bodyOf, branchOf } from '../pose.js'
 import { calculationFor, caseState } from '../what-if.js'
 
 /** Speed and torque, SI, in size. */
@@ -32,19 +32,19 @@ export function strideOf(leg: Prepared, id: 'walk' | 'trot'): ReturnType<typeof 
     upperLink: length(links.upper.length),
     lowerLink: length(links.lower.length),
   })
-  const rod = ({ mass, length: l }: { mass: number; length: number }) => {
-    const [, , , middle, about] = rodOf({ mass, length: l })
-    const across = new Quantity(about!, 'momentOfInertia')
+  const slender = (link: 'upper' | 'lower') => {
+    const { mass, centre, inertia } = bodyOf(leg, link)
+    const across = new Quantity(inertia, 'momentOfInertia')
     return {
       mass: new Quantity(mass, 'mass'),
-      centreOfMass: { x: length(0), y: length(0), z: length(middle!) },
+      centreOfMass: { x: length(0), y: length(0), z: length(-centre) },
       inertia: { xx: across, yy: across },
     }
   }
   const dynamics = legDynamics(kinematic, {
     hipLink: { mass: '0 kg', centreOfMass: { x: '0 m', y: '0 m', z: '0 m' } },
-    upperLink: rod({ mass: massOf(leg, 'upper'), length: links.upper.length }),
-    lowerLink: rod({ mass: massOf(leg, 'lower'), length: links.lower.length }),
+    upperLink: slender('upper'),
+    lowerLink: slender('lower'),
   })
   const drive = (joint: Joint) => ({
     ratio: leg.drives[joint].ratio,

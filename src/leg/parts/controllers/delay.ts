@@ -2,25 +2,25 @@ import { driveResonance } from '../../../capstan/index.js'
 import type { Check } from '../../cases/check.js'
 import { constant, line, type Of, type Use, value } from '../../run/index.js'
 import * as links from '../links/fields.js'
-import { mass as loadedMass } from '../links/values.js'
+import { body } from '../links/values.js'
 import { rotorAtJoint } from '../motors/rotor.js'
 import { standHeight } from '../robot/fields.js'
 import { stiffnessAtRest } from '../transmission/cord/values.js'
 import * as controller from './fields.js'
 
-const shankInertia = line(
-  'inertia of the lower link about the knee',
-  { mass: 'mass', length: 'length' },
+const aboutJoint = line(
+  'inertia of a link about its upper joint',
+  { inertia: 'momentOfInertia', mass: 'mass', centre: 'length' },
   'momentOfInertia',
-  'mass · length² / 3',
-  (x) => (x.mass * x.length ** 2) / 3,
+  'inertia + mass · centre²',
+  (x) => x.inertia + x.mass * x.centre ** 2,
 )
 const legInertia = line(
   'inertia of the standing leg about the hip',
-  { upper: 'mass', lower: 'mass', thigh: 'length', shank: 'length', height: 'length' },
+  { thigh: 'momentOfInertia', own: 'momentOfInertia', mass: 'mass', centre: 'length', upper: 'length', lower: 'length', height: 'length' },
   'momentOfInertia',
-  'upper · thigh² / 3 + lower · (thigh² / 2 − shank² / 6 + height² / 2)',
-  (x) => (x.upper * x.thigh ** 2) / 3 + x.lower * (x.thigh ** 2 / 2 - x.shank ** 2 / 6 + x.height ** 2 / 2),
+  'thigh + own + mass · (upper² + centre² + centre / lower · (height² − upper² − lower²))',
+  (x) => x.thigh + x.own + x.mass * (x.upper ** 2 + x.centre ** 2 + (x.centre / x.lower) * (x.height ** 2 - x.upper ** 2 - x.lower ** 2)),
 )
 const delayOf = line(
   'delay of the loop',
@@ -51,16 +51,18 @@ type At = Use<'joint' | 'air' | 'age'>
 /** Inertia of the leg in the air about a joint, the other one held. */
 export const loadInertia = value('joint.legInertia', ['joint'], (use, at) => {
   const [upper, lower] = use.all('link') as [Of<'link'>, Of<'link'>]
-  const [mass, length] = [use.at(loadedMass, { link: lower }), use.at(links.length, { link: lower })]
-  return use.nameOf('joint', at.joint) === 'knee'
-    ? use.run(shankInertia, { mass, length })
-    : use.run(legInertia, {
-        upper: use.at(loadedMass, { link: upper }),
-        lower: mass,
-        thigh: use.at(links.length, { link: upper }),
-        shank: length,
-        height: use(standHeight),
-      })
+  const [thigh, shank] = [use.at(body, { link: upper }), use.at(body, { link: lower })]
+  const { mass, centre, inertia } = shank
+  if (use.nameOf('joint', at.joint) === 'knee') return use.run(aboutJoint, { inertia, mass, centre })
+  return use.run(legInertia, {
+    thigh: use.run(aboutJoint, { inertia: thigh.inertia, mass: thigh.mass, centre: thigh.centre }),
+    own: inertia,
+    mass,
+    centre,
+    upper: use.at(links.length, { link: upper }),
+    lower: use.at(links.length, { link: lower }),
+    height: use(standHeight),
+  })
 })
 const resonance = (use: At): number =>
   use.run(driveResonance, {

@@ -1,10 +1,12 @@
-import { field, reference } from '../../leaves.js'
+import { field, optional, reference } from '../../leaves.js'
 import { boxOf } from '../../numbers.js'
 import { constant } from '../../run/index.js'
 
 export const hipOffset = field('links.hipOffset', ['leg'], 'length', (x) => x.links.hipOffset)
 export const length = field('link.length', ['link'], 'length', (x, { link }) => x.links[link].length)
 export const mass = field('link.mass', ['link'], 'mass', (x, { link }) => x.links[link].mass)
+/** Distance of the centre of mass of the bare link from its upper joint; absent for its middle. */
+export const centreOfMass = optional('link.centreOfMass', ['link'], 'length', (x, { link }) => x.links[link].centreOfMass)
 export const width = field('link.width', ['link'], 'length', (x, { link }) => boxOf(x, link).width)
 export const depth = field('link.depth', ['link'], 'length', (x, { link }) => boxOf(x, link).depth)
 export const wall = field('link.wall', ['link'], 'length', (x, { link }) => x.links[link].section.wall)

@@ -1,3 +1,4 @@
+import { halfLength } from '../../lines.js'
 import { line, type Of, type Use, value } from '../../run/index.js'
 import { mass as boardMass } from '../controllers/fields.js'
 import { density, name, needed } from '../materials/fields.js'
@@ -19,6 +20,35 @@ const together = line(
   'mass',
   'bare + sum(carried)',
   (x) => x.bare + x.carried.reduce((sum, one) => sum + one, 0),
+)
+
+const shift = line(
+  'shift of the centre of mass by a part',
+  { part: 'mass', whole: 'mass', distance: 'length', own: 'length' },
+  'length',
+  'part / whole · (distance − own)',
+  (x) => (x.part / x.whole) * (x.distance - x.own),
+)
+const centreOf = line(
+  'centre of mass of a link with what it carries',
+  { own: 'length', shifts: { list: 'length' } },
+  'length',
+  'own + sum(shifts)',
+  (x) => x.own + x.shifts.reduce((sum, one) => sum + one, 0),
+)
+const aboutCentre = line(
+  'moment of inertia of a part about the centre of mass',
+  { mass: 'mass', distance: 'length', centre: 'length' },
+  'momentOfInertia',
+  'mass · (distance − centre)²',
+  (x) => x.mass * (x.distance - x.centre) ** 2,
+)
+const inertiaOf = line(
+  'moment of inertia of a link with what it carries',
+  { bare: 'mass', length: 'length', own: 'length', centre: 'length', parts: { list: 'momentOfInertia' } },
+  'momentOfInertia',
+  'bare · (length² / 12 + (own − centre)²) + sum(parts)',
+  (x) => x.bare * (x.length ** 2 / 12 + (x.own - x.centre) ** 2) + x.parts.reduce((sum, one) => sum + one, 0),
 )
 
 const densityOf = (use: Use<never>, material: Of<'material'>) =>
@@ -58,14 +88,25 @@ const mounted = value('plate.masses', ['plate'], (use, at): readonly number[] =>
 const platesOn = (use: Use<'link'>, of: Of<'link'>): readonly Of<'plate'>[] =>
   use.all('plate').filter((one) => use.at(plate.mountedOn, { plate: one }) === use.nameOf('link', of))
 
-/** A rod that drives the knee lies along the upper link and swings with it. */
-const rodsOn = (use: Use<'link'>, of: Of<'link'>): readonly number[] =>
-  use(linkage) !== undefined && use.nameOf('link', of) === 'upper' ? [use(rodMass)] : []
+/** What a link carries: masses, each with its distance from the upper joint of the link. A rod that drives the knee lies along the upper link. */
+function carriedBy(use: Use<'link'>, of: Of<'link'>): readonly { readonly mass: number; readonly distance: number }[] {
+  const onPlates = platesOn(use, of).flatMap((one) => {
+    const distance = use.at(plate.distance, { plate: one })
+    return use.at(mounted, { plate: one }).map((each) => ({ mass: each, distance }))
+  })
+  if (use(linkage) === undefined || use.nameOf('link', of) === 'lower') return onPlates
+  return [...onPlates, { mass: use(rodMass), distance: use.run(halfLength, { length: use(link.length) }) }]
+}
 
-/** Mass of a link with what is mounted on it. */
-export const mass = value('link.loadedMass', ['link'], (use, at) =>
-  use.run(together, {
-    bare: use(link.mass),
-    carried: [...platesOn(use, at.link).flatMap((one) => [...use.at(mounted, { plate: one })]), ...rodsOn(use, at.link)],
-  }),
-)
+/** A link with what is mounted on it, motors and plates as points: mass, distance of the centre of mass from the upper joint, inertia about it. */
+export const body = value('link.body', ['link'], (use, at) => {
+  const [bare, length] = [use(link.mass), use(link.length)]
+  const own = use(link.centreOfMass) ?? use.run(halfLength, { length })
+  const carried = carriedBy(use, at.link)
+  const mass = use.run(together, { bare, carried: carried.map((one) => one.mass) })
+  const shifts = carried.map((one) => use.run(shift, { part: one.mass, whole: mass, distance: one.distance, own }))
+  const centre = use.run(centreOf, { own, shifts })
+  const parts = carried.map((one) => use.run(aboutCentre, { mass: one.mass, distance: one.distance, centre }))
+  const inertia = use.run(inertiaOf, { bare, length, own, centre, parts })
+  return { mass, centre, inertia }
+})

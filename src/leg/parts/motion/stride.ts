@@ -17,8 +17,16 @@ export interface StrideInput {
   readonly lowerLink: number
   readonly upperMass: number
   readonly lowerMass: number
+  /** Distance of the centre of mass of each link from its upper joint, and inertia about it, across the leg. */
+  readonly upperCentre: number
+  readonly lowerCentre: number
+  readonly upperInertia: number
+  readonly lowerInertia: number
   readonly hipRotorInertia: number
   readonly kneeRotorInertia: number
+  /** Inertia that the knee's rotor adds at the hip, and couples hip and knee with, where it rides on the upper link. */
+  readonly kneeRotorAtHip: number
+  readonly rotorCoupling: number
   readonly knee: 'forward' | 'backward'
   readonly height: number
   readonly mass: number
@@ -76,19 +84,19 @@ const ENDS = [0, 1] as const
 
 const NO_LINK = new Float64Array(10)
 
-/** A link as an even rod from its joint down: mass, centre of mass, inertia about it, as inverse dynamics takes them. */
-export const rodOf = ({ mass, length }: { mass: number; length: number }): readonly number[] => {
-  const across = (mass * length * length) / 12
-  return [mass, 0, 0, -length / 2, across, across, 0, 0, 0, 0]
-}
+/** A slender link from its joint down: mass, centre of mass, inertia about it, as inverse dynamics takes them. */
+const slender = (mass: number, centre: number, across: number): readonly number[] => [mass, 0, 0, -centre, across, across, 0, 0, 0, 0]
 
-/** Inverse dynamics of the links as uniform rods; the hip link does not move where hip and knee move. */
-export function rodDynamics(
-  x: Pick<StrideInput, 'hipOffset' | 'upperLink' | 'lowerLink' | 'upperMass' | 'lowerMass'>,
+/** Inverse dynamics of the links as slender bodies; the hip link does not move where hip and knee move. */
+export function linkDynamics(
+  x: Pick<
+    StrideInput,
+    'hipOffset' | 'upperLink' | 'lowerLink' | 'upperMass' | 'lowerMass' | 'upperCentre' | 'lowerCentre' | 'upperInertia' | 'lowerInertia'
+  >,
   gravity: number,
   rotors?: readonly number[],
 ) {
-  const links = [NO_LINK, rodOf({ mass: x.upperMass, length: x.upperLink }), rodOf({ mass: x.lowerMass, length: x.lowerLink })] as const
+  const links = [NO_LINK, slender(x.upperMass, x.upperCentre, x.upperInertia), slender(x.lowerMass, x.lowerCentre, x.lowerInertia)] as const
   return new LegDynamicsKernel(x.hipOffset, x.upperLink, x.lowerLink, links, [0, 0, -gravity], rotors)
 }
 
@@ -152,8 +160,9 @@ const uprightForce = (x: StrideInput, stancePhase: number) =>
 
 const stride = (x: StrideInput) => {
   const kernel = new LegKernel(x.hipOffset, x.upperLink, x.lowerLink)
-  const links = rodDynamics(x, x.gravity)
-  const together = rodDynamics(x, x.gravity, [0, 0, 0, 0, x.hipRotorInertia, 0, 0, 0, x.kneeRotorInertia])
+  const links = linkDynamics(x, x.gravity)
+  const { rotorCoupling: coupling } = x
+  const together = linkDynamics(x, x.gravity, [0, 0, 0, 0, x.hipRotorInertia + x.kneeRotorAtHip, coupling, 0, coupling, x.kneeRotorInertia])
   const branch = x.knee === 'backward' ? KNEE_BACKWARD : 0
   const { moving, turns, period, moments } = momentsOf(x)
   const path = moving ? footPathOf(x, period) : undefined
@@ -260,10 +269,22 @@ export const strideLoads = /* @__PURE__ */ formula('leg.strideLoads', {
     upperMass: { kind: 'mass', min: 0 },
     /** Mass of the lower link. */
     lowerMass: { kind: 'mass', min: 0 },
+    /** Distance of the centre of mass of the upper link from the hip. */
+    upperCentre: 'length',
+    /** Distance of the centre of mass of the lower link from the knee. */
+    lowerCentre: 'length',
+    /** Inertia of the upper link about its centre of mass, across the leg. */
+    upperInertia: { kind: 'momentOfInertia', min: 0 },
+    /** Inertia of the lower link about its centre of mass, across the leg. */
+    lowerInertia: { kind: 'momentOfInertia', min: 0 },
     /** Inertia of the hip's rotor, felt at the joint. */
     hipRotorInertia: { kind: 'momentOfInertia', min: 0 },
     /** Inertia of the knee's rotor, felt at the joint. */
     kneeRotorInertia: { kind: 'momentOfInertia', min: 0 },
+    /** Inertia that the knee's rotor adds at the hip, where it rides on the upper link. */
+    kneeRotorAtHip: { kind: 'momentOfInertia', min: 0 },
+    /** Inertia by which that rotor couples hip and knee, negative where it turns against the knee. */
+    rotorCoupling: 'inertiaCoupling',
     /** Side to which the knee bends. */
     knee: { oneOf: ['forward', 'backward'] },
     /** Height of the hip axis above the ground in mid stance. */
@@ -381,7 +402,7 @@ export const strideLoads = /* @__PURE__ */ formula('leg.strideLoads', {
     hardestKnee: 'angle',
   },
   assumes: [
-    'links are rigid uniform rods, point foot',
+    'links are rigid and slender, motors and plates on them points; point foot',
     'the body moves at constant speed',
     'force along the ground in proportion to the force across it, at its worst end in every moment',
     'eight moments of stance, its ends and its middle, and twelve of swing: the largest torque of a swing to two per cent',

@@ -2,9 +2,9 @@ import type { Joint } from '../../numbers.js'
 import { line, value } from '../../run/index.js'
 import { from, to } from '../joints/fields.js'
 import * as links from '../links/fields.js'
-import { mass as loadedMass } from '../links/values.js'
+import { body } from '../links/values.js'
 import { stance } from '../load/values.js'
-import { rotorAtJoint } from '../motors/rotor.js'
+import { kneeRotor, rotorAtJoint } from '../motors/rotor.js'
 import { mass } from '../robot/fields.js'
 import { linkage } from '../transmission/through-hip/fields.js'
 import { hipOf, kneeOf, lowerOf, upperOf } from './instances.js'
@@ -21,14 +21,22 @@ export const stride = value('motion.stride', ['leg', 'stance'], (use, at) => {
   const [upper, lower] = [{ link: upperOf(use, at.leg) }, { link: lowerOf(use, at.leg) }]
   const { height, gravity, legShare, dutyFactor, shape, tractionLowest, tractionHighest, speed, stepLength, clearance, blocked } =
     use(stance)
+  const [thigh, shank] = [use.at(body, upper), use.at(body, lower)]
+  const rotor = use.at(kneeRotor, { joint: kneeOf(use, at.leg) })
   return use.run(strideLoads, {
     hipOffset: use(links.hipOffset),
     upperLink: use.at(links.length, upper),
     lowerLink: use.at(links.length, lower),
-    upperMass: use.at(loadedMass, upper),
-    lowerMass: use.at(loadedMass, lower),
+    upperMass: thigh.mass,
+    lowerMass: shank.mass,
+    upperCentre: thigh.centre,
+    lowerCentre: shank.centre,
+    upperInertia: thigh.inertia,
+    lowerInertia: shank.inertia,
     hipRotorInertia: use.at(rotorAtJoint, { joint: hipOf(use, at.leg) }),
-    kneeRotorInertia: use.at(rotorAtJoint, { joint: kneeOf(use, at.leg) }),
+    kneeRotorInertia: rotor.knee,
+    kneeRotorAtHip: rotor.hip,
+    rotorCoupling: rotor.coupling,
     knee: use(kneeSide),
     height,
     mass: use(mass),

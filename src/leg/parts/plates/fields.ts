@@ -23,7 +23,8 @@ export const sink = {
   height: optional('sink.height', ['plate'], 'length', (x, at) => plateIn(x, at).sink?.size.height),
   emissivity: optional('sink.emissivity', ['plate'], 'ratio', (x, at) => plateIn(x, at).sink?.emissivity),
 }
-/** The body, or the link, that the plate is fixed to. */
+/** The body, or the link, that the plate is fixed to, and how far from the upper joint of that link. */
 export const mountedOn = word('plate.mountedOn', ['plate'], (x, at) => plateIn(x, at).mountedOn)
+export const distance = field('plate.distance', ['plate'], 'length', (x, at) => plateIn(x, at).distance)
 /** The plate that a joint's controller sits on; `air` where it is in free air. */
 export const boardOn = word('controller.on', ['joint'], (x, { joint }) => x.joints[joint].controllerOn)
