@@ -130,8 +130,8 @@ const differs = (reserve: number, to: number) => Math.abs(to - reserve) > ROUNDI
 type Corner = ReadonlyMap<Uncertain['cell'], number>
 
 /** Each leaf at the end with the lower or the higher reserve. */
-const corner = (moves: readonly Move[], wanted: 'low' | 'high'): Corner =>
-  new Map(moves.map(({ cell, range, low, high }) => [cell, low < high === (wanted === 'low') ? range.low : range.high]))
+const corner = (moves: readonly Move[], end: 'low' | 'high'): Corner =>
+  new Map(moves.map(({ cell, range, low, high }) => [cell, low < high === (end === 'low') ? range.low : range.high]))
 
 /** Each leaf at the end that is unfavourable for one comparison; those that do not move it stay typical. */
 const cornerOf = (effects: readonly Effect[], index: number): Corner =>
@@ -150,15 +150,15 @@ class Corners {
     this.#calculation = calculation
   }
 
-  least(comparisons: readonly Comparison[], wanted: Corner): number {
-    for (const [cell, x] of wanted) this.#calculation.put(cell, x)
+  least(comparisons: readonly Comparison[], ends: Corner): number {
+    for (const [cell, x] of ends) this.#calculation.put(cell, x)
     const reserve = Math.min(...comparisons.map((one) => reserveAt(this.#calculation, one)))
-    for (const cell of wanted.keys()) this.#calculation.restore(cell)
+    for (const cell of ends.keys()) this.#calculation.restore(cell)
     return reserve
   }
 
-  at(one: Comparison, wanted: Corner): number {
-    return this.least([one], wanted)
+  at(one: Comparison, ends: Corner): number {
+    return this.least([one], ends)
   }
 
   /** From a corner, leaf by leaf to its other end while that lowers the reserve. */

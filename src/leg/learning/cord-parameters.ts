@@ -1,7 +1,7 @@
 import { driveOf, type Joint, type LegNumbers, type Prepared } from '../numbers.js'
 import type { Parameter } from './model.js'
 
-/** The friction of a drive; known from its band where no log tells it. @internal */
+/** The friction of a drive; known from its band where no log determines it. @internal */
 export function frictionOf({ x }: Prepared, joint: Joint): Parameter {
   const { low, typical, high } = driveOf(x, joint, 'cord').friction
   return {

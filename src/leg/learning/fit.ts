@@ -25,7 +25,7 @@ export const valueIn = (fit: Fit, id: string): number => {
   return fromCoordinate(fit.parameters[i] as Parameter, fit.solution.parameters[i] as number)
 }
 
-/** Parameters of some logs, each once. What one of the logs tells needs no other knowledge. */
+/** Parameters of some logs, each once. What one of the logs determines needs no other knowledge. */
 function parametersOf(parts: readonly Part[]): Parameter[] {
   const learnt = new Set(parts.flatMap(({ model }) => model.learns))
   const all = new Map<string, Parameter>()

@@ -23,7 +23,7 @@ export function errorOf(log: string, id: MeasurementId, name: string, accuracy: 
   }
 }
 
-/** An offset that only the log tells. @internal */
+/** An offset that only the log determines. @internal */
 export const freeZero = (log: string, what: string, within: number): Parameter => ({
   id: `${log}: ${what}`,
   what: `the ${what} (${log})`,

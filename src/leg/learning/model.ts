@@ -10,7 +10,7 @@ export interface Parameter {
   readonly high: number
   /** Coordinate of the fit: the logarithm of what is positive. */
   readonly scale: 'plain' | 'log'
-  /** Standard deviation round its start in that coordinate, of what is known without the log; absent for what only the log tells. */
+  /** Standard deviation round its start in that coordinate, of what is known without the log; absent for what only the log determines. */
   readonly deviation: number | undefined
   /** What would make it better known. */
   readonly cure: string | undefined
@@ -22,7 +22,7 @@ export type Rows = readonly (readonly number[])[]
 export interface LogModel {
   readonly log: string
   readonly parameters: readonly Parameter[]
-  /** Fields that the log tells. */
+  /** Fields that the log determines. */
   readonly learns: readonly string[]
   /** Predicted readings: `channels` for each row, row by row. */
   readonly channels: number

@@ -69,8 +69,8 @@ export function gainsOf(leg: Prepared, joint: Joint, driveStiffness: number, loo
   const bandwidth = Math.min(resonance.usableBandwidth, byLoop)
   const inertia = load + rotor
   const speed = 2 * Math.PI * bandwidth
-  const wanted = inertia * speed * speed
-  const stiffness = Math.min(wanted, driveStiffness)
+  const needed = inertia * speed * speed
+  const stiffness = Math.min(needed, driveStiffness)
   const damping = 2 * DAMPING_RATIO * Math.sqrt(stiffness * inertia)
   const toMotor = (k: number) => stiffnessAtMotor.si({ stiffness: k, ratio })
   const count = encoderStep.si({ countsPerTurn: encoderCounts, turnsPerJointTurn: 1 }).step
@@ -91,7 +91,7 @@ export function gainsOf(leg: Prepared, joint: Joint, driveStiffness: number, loo
       `With the motor held the leg swings on its cord at ${hz(resonance.motorLocked)}; a loop on the motor's encoder cannot damp that and stays at a third of it (rule of thumb): ${hz(resonance.usableBandwidth)}.`,
       `A loop at ${hz(loopRate)} carries a twentieth of its rate (rule of thumb): ${hz(byLoop)}. What governs is ${limitedBy}.`,
       `Below that, leg and rotor move as one (${new Quantity(inertia, 'momentOfInertia')} at the joint): stiffness is inertia times the square of the angular bandwidth, damping for a damping ratio of ${DAMPING_RATIO}.`,
-      wanted > driveStiffness
+      needed > driveStiffness
         ? 'The cord is softer than that, so the gain is held to the stiffness of the drive: more would only shake the motor.'
         : 'The cord is stiffer than this gain, so the gain sets the stiffness at the foot.',
       'With the foot on the ground the inertia is another: start at a quarter of these gains and raise them with the leg hung up.',

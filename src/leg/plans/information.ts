@@ -3,7 +3,7 @@ import type { CaseId } from '../cases/events.js'
 import type { LegNumbers } from '../numbers.js'
 import { isBand, sure } from '../ranges.js'
 
-/** What a field tells about the verdict. */
+/** The effect of a field on the verdict. */
 export interface Information {
   /** Sum over all checks near their limit of how far the reserve moves (natural logarithm) while the field runs through its range. */
   readonly information: number

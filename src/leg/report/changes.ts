@@ -38,7 +38,7 @@ const BISECTIONS = 5
 /** Changes that are solved, and those that are listed, for each check. */
 const MOST_SOLVED = 5
 const MOST_LISTED = 3
-/** Legs evaluated for one report: a leg on which much fails gets the first checks solved, and says so. */
+/** Legs evaluated for one report: a leg on which much fails gets the first checks solved, and the report states it. */
 const MOST_LEGS = 2500
 
 /** For each check that is short of its required reserve: single changes that would suffice, solved and compared with every other check. */

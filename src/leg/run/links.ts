@@ -79,8 +79,8 @@ type Known = Candidate & { readonly from: Origin }
 
 /** How well the name of a candidate fits that of an input: the words they share, and the same last word. */
 function likeness(name: string, path: string): number {
-  const [own, wanted] = [wordsOf(name), wordsOf(path)]
-  return 2 * wanted.filter((word) => own.includes(word)).length + (own.at(-1) === wanted.at(-1) ? 1 : 0)
+  const [own, sought] = [wordsOf(name), wordsOf(path)]
+  return 2 * sought.filter((word) => own.includes(word)).length + (own.at(-1) === sought.at(-1) ? 1 : 0)
 }
 
 /** What may be the origin of a number: equal or opposite, of the same kind, or at least of the same dimension. */

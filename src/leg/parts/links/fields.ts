@@ -12,7 +12,7 @@ export const depth = field('link.depth', ['link'], 'length', (x, { link }) => bo
 export const wall = field('link.wall', ['link'], 'length', (x, { link }) => x.links[link].section.wall)
 export const material = reference('link.material', ['link'], 'material', (x, { link }) => x.links[link].material)
 
-/** Share of its strength that a notched print keeps in a shock at the cold temperature; between the two it falls in proportion. */
+/** Share of its strength that a notched print keeps in a shock at the cold temperature; between the two it falls linearly. */
 export const shockShare = constant('link.shockShare', {
   kind: 'ratio',
   typical: 0.6,
