@@ -12,9 +12,6 @@ export const turned = ([x, y]: Point, angle: number): Point => [
   x * Math.cos(angle) - y * Math.sin(angle),
   x * Math.sin(angle) + y * Math.cos(angle),
 ]
-/** The point a share of the way from one to the other. */
-export const between = (a: Point, b: Point, share: number): Point => [a[0] + share * (b[0] - a[0]), a[1] + share * (b[1] - a[1])]
-
 /** Corners of a rectangle, from its lower left one on. */
 export const rectangle = (left: number, bottom: number, right: number, top: number): readonly Point[] => [
   [left, bottom],

@@ -4,7 +4,7 @@
  *
  * @module
  */
-export { dimensionHead, forceArrow, motionHead } from './arrows.js'
+export { forceArrow, motionHead } from './arrows.js'
 export { type Bar, type Bars, barBlock } from './bars.js'
 export type { Drawing, DrawingTable, Group } from './drawing.js'
 export { toDxf } from './dxf.js'
@@ -12,8 +12,8 @@ export { type Block, Figure, type FigureWords, type Row } from './figure.js'
 export { textWidth, wrapped } from './font.js'
 export * from './geometry.js'
 export { hatchLines } from './hatch.js'
-export { type Fill, type Ink, type Item, LARGE, LINE, type LineClass, SMALL, type TextItem, textAt } from './items.js'
-export { plain, roundBelow, SCALES, scaleText, ticksOf, UNITS } from './numbers.js'
+export { type Fill, type Ink, type Item, type LineClass, SMALL, type TextItem, textAt } from './items.js'
+export { plain, roundBelow, ticksOf } from './numbers.js'
 export { type Curve, type Plot, plotBlock } from './plot.js'
 export { DRAWING_STYLE } from './style.js'
 export { drawingSvg, type SvgOptions } from './svg.js'

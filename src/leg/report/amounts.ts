@@ -1,4 +1,4 @@
-import { type Kind, kindRow, Quantity, significant } from '../../units/index.js'
+import { type Kind, Quantity, significant } from '../../units/index.js'
 
 /** Digits of a value that was given: as many as a drawing or a data sheet has. */
 const GIVEN_DIGITS = 9
@@ -15,16 +15,6 @@ export function exactAmount(kind: Kind, si: number): string {
   if (!rounded.includes(' ')) return significant(si, GIVEN_DIGITS)
   const number = significant(new Quantity(si, kind).in(unit as never), GIVEN_DIGITS)
   return `${number} ${unit}`
-}
-
-/** Whether a kind has no unit. */
-export const isPlain = (kind: Kind): boolean => kindRow(kind).show.every((unit) => unit === '1')
-
-/** A name of the code as words: `wrapAngle` is `wrap angle`, `thread.pitch` is `pitch of the thread`. */
-export function nameWords(path: string): string {
-  const parts = path.split('.').map(one)
-  const last = parts.pop() as string
-  return parts.length === 0 ? last : `${last} of the ${parts.reverse().join(' of the ')}`
 }
 
 /** One name as words; abbreviations stay. */

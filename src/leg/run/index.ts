@@ -3,7 +3,7 @@
  *
  * @module
  */
-export { Calculation, type CalculationOptions, type FieldRead } from './calculation.js'
+export { Calculation, type CalculationOptions } from './calculation.js'
 export { type Cell, FAILED, type Named } from './cell.js'
 export type { Structure } from './instances.js'
 export type { Link } from './links.js'
