@@ -59,7 +59,8 @@ for (const name of readdirSync('dist').filter((each) => each.endsWith('.js'))) {
       module: true,
       keep_classnames: true,
       keep_fnames: true,
-      format: { preserve_annotations: true, comments: false },
+      // Bundlers read these comments.
+      format: { preserve_annotations: true, comments: /webpackIgnore|@vite-ignore/ },
       sourceMap: { content: readFileSync(`dist/${name}.map`, 'utf8'), asObject: true },
     },
   )

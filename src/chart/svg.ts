@@ -1,9 +1,12 @@
 import type { Chart } from './specification.js'
 
-/** What renders a specification: the packages vega and vega-lite. */
+/** What renders a specification: of the packages vega and vega-lite, which need not be installed, what is used here. */
 export interface Renderer {
-  readonly vega: typeof import('vega')
-  readonly lite: typeof import('vega-lite')
+  readonly vega: {
+    readonly parse: (specification: never) => unknown
+    readonly View: new (runtime: never, options: { renderer: 'none' }) => { toSVG(): Promise<string>; finalize(): unknown }
+  }
+  readonly lite: { readonly compile: (specification: never) => { readonly spec: unknown } }
 }
 
 const FAINT = '#88888855'
@@ -32,7 +35,7 @@ export async function svgOf(
     text: { color: ink, fontSize: 11 },
   }
   const { spec: compiled } = lite.compile({ ...spec, config } as never)
-  const view = new vega.View(vega.parse(compiled), { renderer: 'none' })
+  const view = new vega.View(vega.parse(compiled as never) as never, { renderer: 'none' })
   const svg = await view.toSVG()
   view.finalize()
   return svg.replaceAll(/ xmlns:\w+="[^"]*"/g, '').replaceAll(GREY, ink)

@@ -102,6 +102,8 @@ describe('a document of version 4', () => {
         crank: '32 mm',
         rocker: '32 mm',
         rod: '165 mm',
+        // With the rocker square to the link in mid travel, crank and rod stay away from their dead points.
+        rockerAngle: '-165 deg',
         diameter: '6 mm',
         material: 'aluminium 6061-T6',
       }

@@ -61,7 +61,7 @@ export function effortOf(id: MeasurementId, information: number) {
   }
 }
 
-/** A measurement whose prediction is a function of the numbers with the field low, as it is, and high. */
+/** A measurement whose prediction is a function of the numbers with the field low, as it is, and high. @internal */
 export function measurement(
   leg: Leg,
   x: LegNumbers,

@@ -46,6 +46,9 @@ const BEARINGS = [
 export const PINS = [2.5, 3, 4, 5, 6, 8] as const
 /** A motor takes this times its rated current for the seconds of a landing. */
 const SHORT_TIME = 1.5
+
+/** Rate of the position loop. Small legs have stiff drives, which a loop of 1 kHz would be too slow to damp. */
+const LOOP_RATE = '4 kHz'
 /** Friction in thread and under the head that the tightening torque is worked out with, and the share of the proof load. */
 const FRICTION = 0.14
 const PROOF_SHARE = 0.4
@@ -148,7 +151,7 @@ export function legDocument(wish: LegWishData, stock: LegStock, sizes: LegSizes)
     ...(sizes.sinkThickness > 0 && {
       sink: { material: SINK, thickness: mm(sizes.sinkThickness), width: mm(plate), height: mm(plate), emissivity: 0.85 },
     }),
-    controller: { currentLimit: text(SHORT_TIME * motor.ratedCurrent.si, 'A'), toAir: '9 K/W' },
+    controller: { currentLimit: text(SHORT_TIME * motor.ratedCurrent.si, 'A'), toAir: '9 K/W', loopRate: LOOP_RATE },
     foot: {
       toes: 2,
       toeLength: mm(sizes.toeLength),

@@ -12,10 +12,10 @@ const apply = () => {
   for (const one of marked) {
     const { joint, part, cases, state } = one.dataset;
     one.hidden =
-      (chosen.joint !== '' && joint !== undefined && joint !== chosen.joint) ||
-      (chosen.part !== '' && part !== undefined && part !== chosen.part) ||
-      (chosen.state !== '' && state !== undefined && state !== chosen.state) ||
-      (chosen.cases !== '' && cases !== undefined && !cases.includes('|' + chosen.cases + '|'));
+      (chosen.joint !== '' && 'joint' in one.dataset && joint !== chosen.joint) ||
+      (chosen.part !== '' && 'part' in one.dataset && part !== chosen.part) ||
+      (chosen.state !== '' && 'state' in one.dataset && state !== chosen.state) ||
+      (chosen.cases !== '' && 'cases' in one.dataset && !cases.includes('|' + chosen.cases + '|'));
   }
   const shown = rows.filter((row) => !row.hidden).length;
   form.querySelector('output').value = shown === rows.length ? '' : shown + ' of ' + rows.length + ' checks shown';

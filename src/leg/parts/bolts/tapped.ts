@@ -74,7 +74,7 @@ const inMetal = (use: Use<'boltGroup'>) => (use(bolts.nut) === 'tappedMetal' ? u
 export const tappedChecks = (of: NonNullable<Check['of']>): readonly Check[] => [
   {
     id: 'motorBolt.strip',
-    part: 'threads in the motor',
+    part: 'thread in the motor',
     mode: 'strips when its screw is tightened',
     consequence: 'breaks',
     kind: 'force',
@@ -90,7 +90,7 @@ export const tappedChecks = (of: NonNullable<Check['of']>): readonly Check[] => 
   },
   {
     id: 'motorBolt.length',
-    part: 'motor bolts',
+    part: 'motor bolt',
     mode: 'runs into the winding before it holds',
     consequence: 'breaks',
     kind: 'length',

@@ -97,7 +97,7 @@ const ofTensile = (id: string, share: typeof yieldShare) =>
   value(id, [], (use) => use.run(shareOfStress, { share: use(share), strength: use(rod.pin.strength) }))
 
 const ROD = { part: 'rod of the knee', scope: 'leg' } as const
-const PIN = { part: 'pins of the rod', consequence: 'breaks', kind: 'stress', scope: 'leg' } as const
+const PIN = { part: 'rod pin', consequence: 'breaks', kind: 'stress', scope: 'leg' } as const
 
 /** Checks of the rod that drives the knee from a drum on the hip axis. */
 export const rodChecks: readonly Check[] = [
@@ -159,7 +159,7 @@ export const rodChecks: readonly Check[] = [
   {
     id: 'rodPin.shear',
     ...PIN,
-    mode: 'are sheared off',
+    mode: 'is sheared off',
     when: ['oneMoment'],
     demand: shear,
     capacity: ofTensile('rodPin.shearStrength', shearShare),
@@ -170,7 +170,7 @@ export const rodChecks: readonly Check[] = [
   {
     id: 'rodPin.bending',
     ...PIN,
-    mode: 'bend in their clevises',
+    mode: 'bends in its clevis',
     when: ['oneMoment'],
     demand: bending,
     capacity: ofTensile('rodPin.yieldStrength', yieldShare),
@@ -181,8 +181,8 @@ export const rodChecks: readonly Check[] = [
   {
     id: 'rodPin.bearing',
     ...PIN,
-    part: 'eyes of the rod',
-    mode: 'wear oval on their pins',
+    part: 'eye of the rod',
+    mode: 'wears oval on its pin',
     consequence: 'fails to work',
     when: ['bearsLoad'],
     demand: eyePressure,
