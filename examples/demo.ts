@@ -86,7 +86,7 @@ const plan = {
   constraints: { margin: { min: 1 } },
   evaluations: 2000,
 } as const
-progress('searching eight fields and two polymers for the lightest drives that keep every reserve wanted')
+progress('searching eight fields and two polymers for the lightest drives that keep every required reserve')
 let told = 0
 const found = optimise(legFigures(revised.leg, { uncertain: [] }), {
   ...plan,
