@@ -17,6 +17,8 @@ export default defineConfig({
     exclude: ['tests/consumers/**', 'node_modules/**'],
     // Modules are loaded once for each worker instead of once for each file: a third of the time. No test changes what another file sees.
     isolate: false,
+    // By default one core is left idle, which on a machine with two is half of it.
+    maxWorkers: '100%',
     unstubGlobals: true,
     restoreMocks: true,
     // A busy machine is no failure: speed is measured in bench/, and a hang ends here.
