@@ -1,12 +1,32 @@
 import type { Chart } from './specification.js'
 
+/** Takes what the renderer reports of a specification. */
+interface Logger {
+  readonly level: (value?: number) => never
+  readonly error: (...parts: never[]) => Logger
+  readonly warn: (...parts: never[]) => Logger
+  readonly info: (...parts: never[]) => Logger
+  readonly debug: (...parts: never[]) => Logger
+}
+
+/** Drops remarks on sizes that a chart leaves open on purpose; a specification that cannot be drawn throws. */
+const quiet: Logger = {
+  level: () => quiet as never,
+  error: (...parts) => {
+    throw new Error(parts.join(' '))
+  },
+  warn: () => quiet,
+  info: () => quiet,
+  debug: () => quiet,
+}
+
 /** What renders a specification: of the packages vega and vega-lite, which need not be installed, what is used here. */
 export interface Renderer {
   readonly vega: {
     readonly parse: (specification: never) => unknown
     readonly View: new (runtime: never, options: { renderer: 'none' }) => { toSVG(): Promise<string>; finalize(): unknown }
   }
-  readonly lite: { readonly compile: (specification: never) => { readonly spec: unknown } }
+  readonly lite: { readonly compile: (specification: never, options: { logger: Logger }) => { readonly spec: unknown } }
 }
 
 const FAINT = '#88888855'
@@ -34,7 +54,7 @@ export async function svgOf(
     title: { color: ink },
     text: { color: ink, fontSize: 11 },
   }
-  const { spec: compiled } = lite.compile({ ...spec, config } as never)
+  const { spec: compiled } = lite.compile({ ...spec, config } as never, { logger: quiet })
   const view = new vega.View(vega.parse(compiled as never) as never, { renderer: 'none' })
   const svg = await view.toSVG()
   view.finalize()
