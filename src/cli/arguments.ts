@@ -47,13 +47,15 @@ function refuseOption(verb: string, name: string, options: Options): never {
 
 /** `name=value` words as a record: numbers, true, false and lists as JSON has them, everything else as text. */
 export function assignments(verb: string, given: readonly string[]): Record<string, unknown> {
-  return Object.fromEntries(
-    given.map((word) => {
-      const at = word.indexOf('=')
-      if (at < 1) refuse(verb, word, 'without a value', "must be a field and its value, such as joints.knee.drive.pretension='200 N'")
-      return [word.slice(0, at), readValue(word.slice(at + 1))]
-    }),
-  )
+  const values: Record<string, unknown> = {}
+  for (const word of given) {
+    const at = word.indexOf('=')
+    if (at < 1) refuse(verb, word, 'without a value', "must be a field and its value, such as joints.knee.drive.pretension='200 N'")
+    const name = word.slice(0, at)
+    if (Object.hasOwn(values, name)) refuse(verb, name, word.slice(at + 1), 'must be given once')
+    Object.defineProperty(values, name, { value: readValue(word.slice(at + 1)), enumerable: true })
+  }
+  return values
 }
 
 function readValue(text: string): unknown {

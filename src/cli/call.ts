@@ -20,16 +20,16 @@ export async function call(terminal: Terminal, args: readonly string[]): Promise
   const result =
     path === undefined ? (formula as unknown as (x: object) => unknown)(inputs) : await solved(formula, path, inputs, target as string)
   terminal.out(given.flag('json') ? JSON.stringify(result, null, 2) : textOf(result))
-  const notes = given.flag('json') ? [] : [...new Set(notesIn(result))]
-  for (const note of notes) terminal.note(`note: ${note}`)
+  // Beside the result, also where that is read by a program: the JSON form of a quantity has no notes.
+  for (const note of new Set(notesIn(result))) terminal.note(`note: ${note}`)
   return EXIT.holds
 }
 
 async function solved(formula: AnyFormula, path: string, inputs: object, target: string): Promise<unknown> {
   const { solveFor } = await import('../study/index.js')
   const outputs = Object.values(assignments(verb, target.includes('=') ? [target] : [`result=${target}`]))[0]
-  const wanted = target.includes('=') ? { [target.slice(0, target.indexOf('='))]: outputs } : outputs
-  const { state, roots, intervals, message } = solveFor(formula as never, path as never, inputs as never, wanted as never)
+  const goal = target.includes('=') ? { [target.slice(0, target.indexOf('='))]: outputs } : outputs
+  const { state, roots, intervals, message } = solveFor(formula as never, path as never, inputs as never, goal as never)
   return { [path]: roots, state, intervals, message }
 }
 

@@ -2,7 +2,7 @@ import { basename, extname } from 'node:path'
 import type { Leg } from '../leg/index.js'
 import { refuse } from '../units/index.js'
 import { argumentsOf } from './arguments.js'
-import { casesOf, LEG_OPTIONS, legFrom } from './leg-file.js'
+import { casesOf, changesOf, LEG_OPTIONS, legFrom } from './leg-file.js'
 import { EXIT, type Exit, progress, type Terminal } from './terminal.js'
 
 const verb = 'learn'
@@ -21,7 +21,12 @@ export async function learnFromLogs(terminal: Terminal, args: readonly string[])
   const tell = progress(terminal, given.flag('quiet'))
   const leg = await legFrom(terminal, verb, file, given)
   const { editLegText, learn, learntText } = await import('../leg/index.js')
-  const logs = Object.fromEntries(logFiles.map((name) => [logName(name), terminal.readText(name)]))
+  const logs: Record<string, string> = {}
+  for (const name of logFiles) {
+    const log = logName(name)
+    if (Object.hasOwn(logs, log)) refuse(verb, name, log, 'must be a log of its own: put the readings of two files into one')
+    logs[log] = terminal.readText(name)
+  }
   tell(`read ${file} and ${logFiles.length} logs`)
   const learnt = learn(leg, logs, {
     ...casesOf(given),
@@ -34,14 +39,14 @@ export async function learnFromLogs(terminal: Terminal, args: readonly string[])
     const corrected = learnt.moved.filter(({ state }) => state === 'corrected' || state === 'confirmed').map(({ path }) => path)
     terminal.writeText(
       to,
-      editLegText(
-        terminal.readText(file),
-        valuesAt(
+      editLegText(terminal.readText(file), {
+        ...changesOf(verb, given),
+        ...valuesAt(
           learnt.leg,
           // A measured torque makes the speed constant one of a spun motor.
           corrected.flatMap((path) => (path.endsWith('.speedConstant') ? [path, `${path}Basis`] : [path])),
         ),
-      ),
+      }),
     )
     tell(`wrote ${to}`)
   }

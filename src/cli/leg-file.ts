@@ -13,7 +13,11 @@ export const LEG_OPTIONS = {
 
 /** The fields that `--set` and `--remove` change. */
 export function changesOf(verb: string, given: Arguments): Record<string, unknown> {
-  return { ...assignments(verb, given.texts('set')), ...Object.fromEntries(given.texts('remove').map((path) => [path, undefined])) }
+  const set = assignments(verb, given.texts('set'))
+  const removed = given.texts('remove')
+  const both = removed.find((path) => Object.hasOwn(set, path))
+  if (both !== undefined) refuse(verb, both, set[both], 'must be set or removed, not both')
+  return { ...set, ...Object.fromEntries(removed.map((path) => [path, undefined])) }
 }
 
 /** Reads a leg's document and changes the fields that the command line names. Mistakes carry the name of the file. */

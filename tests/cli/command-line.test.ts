@@ -65,6 +65,14 @@ test('a mistake on the command line is one plain line', async () => {
   expect(await run(['check', 'no.yaml'])).toMatchObject({ code: 2, notes: expect.stringContaining('no such file') })
   expect(await run(['check', 'leg.yaml', '--cases', 'wolk'])).toMatchObject({ code: 2, notes: expect.stringContaining('walk') })
   expect(await run(['check', 'leg.yaml', '--set', 'drives.knee'])).toMatchObject({ code: 2 })
+  expect(await run(['check', 'leg.yaml', '--set', 'a=1', '--set', 'a=2'])).toMatchObject({
+    code: 2,
+    notes: expect.stringContaining('must be given once'),
+  })
+  expect(await run(['check', 'leg.yaml', '--set', 'a=1', '--remove', 'a'])).toMatchObject({
+    code: 2,
+    notes: expect.stringContaining('not both'),
+  })
   expect(await run([])).toMatchObject({ code: 2, out: expect.stringContaining('learn') })
   expect(await run(['learn', '--help'])).toMatchObject({ code: 0, out: expect.stringContaining('--keep-spikes') })
 })
@@ -110,6 +118,16 @@ test('learn corrects the document and keeps its comments', async () => {
   expect(assess(describeLeg(learnt), { cases: ['stand'] }).leg.name).toMatch(/revised/)
 })
 
+test('learn takes one file for each log, and writes the fields that were set', async () => {
+  const log = example('stand-logs/pretension-knee.csv')
+  const files = { 'leg.yaml': revised, 'pretension-knee.csv': log, 'old/pretension-knee.csv': log }
+  const twice = await run(['learn', 'leg.yaml', 'pretension-knee.csv', 'old/pretension-knee.csv'], files)
+  expect(twice).toMatchObject({ code: 2, notes: expect.stringContaining('old/pretension-knee.csv') })
+  const set = ['--set', 'robot.mass=9.9 kg', '--cases', 'stand', '-q', '--to', 'learnt.yaml']
+  const { files: after } = await run(['learn', 'leg.yaml', 'pretension-knee.csv', ...set], files)
+  expect(describeLeg(after['learnt.yaml'] as string).robot.mass.si).toBe(9.9)
+})
+
 test('formulas are found by words, and called or solved', async () => {
   expect(await run(['formulas', 'slack', 'wrapAngle'])).toMatchObject({ out: expect.stringContaining('capstan.slackTension(load') })
   expect(await run(['formulas', 'capstan.slackTension'])).toMatchObject({ out: expect.stringContaining('exp(-friction * wrapAngle)') })
@@ -117,6 +135,8 @@ test('formulas are found by words, and called or solved', async () => {
   expect(await run(['call', 'capstan.slackTension', ...inputs, 'wrapAngle=3 turn'])).toMatchObject({ code: 0, out: '11.53 N' })
   const solved = await run(['call', 'capstan.slackTension', ...inputs, '--solve', 'wrapAngle', '--target', '2 N', '--json'])
   expect(JSON.parse(solved.out).wrapAngle[0].value).toBeCloseTo(Math.log(250) / 0.2, 9)
+  const noted = await run(['call', 'capstan.slackTension', 'load=500 N', 'friction=20', 'wrapAngle=3 turn', '--json'])
+  expect(noted.notes).toContain('outside validity')
   expect(await run(['call', 'capstan.slackTensoin'])).toMatchObject({ code: 2, notes: expect.stringContaining('capstan.slackTension') })
   expect(await run(['call', 'capstan.slackTension', 'load=5 mm'])).toMatchObject({
     code: 2,

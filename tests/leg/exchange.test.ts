@@ -25,6 +25,11 @@ test('the kinematics of a document have its lengths, limits and gait', () => {
     rate: [200 / path.si.period, 'Hz'],
   })
   expect(stride.walkable).toBe(true)
+  // Held level, the hip bears both links at their centres of mass: the shell in its middle, the rest of 0.66 kg on the plate 47 mm from the hip.
+  const shell = leg.links.upper.mass.si
+  const moment = shell * 0.5 * upper + (0.66 - shell) * 0.047 + 0.16 * (upper + 0.09)
+  const level = dynamics.gravityTorque({ sidewaysHip: '0 deg', hip: '-90 deg', knee: '0 deg' })
+  expect(Math.abs(level.hip.si)).toBeCloseTo(9.80665 * moment, 9)
   expect(() => legMotion(leg, { gait: 'tort' })).toThrow(/gait is 'tort'.*trot/)
 })
 
@@ -49,7 +54,10 @@ const urdf = spawnSync('check_urdf', ['--help']).error === undefined
 test('the leg as URDF has its masses, limits and lengths', () => {
   const text = legUrdf(leg, { name: 'left "front" leg' })
   expect(text).toContain('<robot name="left &quot;front&quot; leg">')
-  expect(text).toContain(`<mass value="${leg.links.upper.mass.si}"/>`)
+  // The document states 0.66 kg with motor, plate and sink; the bare link is a seventh of it.
+  const masses = [...text.matchAll(/<mass value="([^"]+)"/g)].map(([, mass]) => Number(mass))
+  expect(masses[0]).toBeCloseTo(0.66, 9)
+  expect(masses[1]).toBeCloseTo(0.16, 9)
   expect(text).toContain(`<origin xyz="0 0 -${leg.links.upper.length.si}"/><axis xyz="0 1 0"/>`)
   expect(text).not.toMatch(/NaN|undefined|Infinity/)
   const knee = text.slice(text.indexOf('<joint name="knee"'))

@@ -13,12 +13,13 @@ import { Table } from '../../study/index.js'
 import { type In, InputError, type Kind, oneOfNames, Quantity, quantity, refuse, show } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
 import { controlSheet } from '../plans/control.js'
+import { linkBodies } from './link-bodies.js'
 
 /** A leg and one of its gaits as objects of `limbwright/kinematics`. */
 export interface LegMotion {
   readonly leg: ThreeJointLeg
   readonly path: FootPath
-  /** Links as uniform rods of their masses, or with the centres of mass that the document gives. */
+  /** Both links with what is mounted on them, as the load cases take them. The hip link and the rotors have no mass there. */
   readonly dynamics: LegDynamics
   /** How the knee is driven: by a motor on the upper link. */
   readonly coupling: DriveCoupling
@@ -69,12 +70,16 @@ export function legMotion(leg: Leg, options: LegMotionOptions = {}): LegMotion {
   return { leg: made, path, dynamics: legDynamics(made, massesOf(leg)), coupling: driveCoupling({ knee: 'motorAtKnee' }) }
 }
 
-function massesOf({ links }: Leg) {
+function massesOf(leg: Leg) {
+  const bodies = linkBodies(leg)
   const link = (of: 'upper' | 'lower') => {
-    const { mass, length, centreOfMass } = links[of]
-    const across = length.times(length).times(mass).over(12).as('momentOfInertia')
-    const down = (centreOfMass ?? length.times(0.5).as('length')).times(-1).as('length')
-    return { mass, centreOfMass: { x: '0 mm', y: '0 mm', z: down }, inertia: { xx: across, yy: across } } as const
+    const { mass, centre, inertia } = bodies[of]
+    const across = new Quantity(inertia, 'momentOfInertia')
+    return {
+      mass: new Quantity(mass, 'mass'),
+      centreOfMass: { x: '0 mm', y: '0 mm', z: new Quantity(-centre, 'length') },
+      inertia: { xx: across, yy: across },
+    } as const
   }
   const nothing = { mass: '0 kg', centreOfMass: { x: '0 mm', y: '0 mm', z: '0 mm' } } as const
   return { hipLink: nothing, upperLink: link('upper'), lowerLink: link('lower') }

@@ -1,6 +1,7 @@
 import { type Kind, Quantity, refuse } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
 import { type ControlSheet, controlSheet } from '../plans/control.js'
+import { type LinkBody, linkBodies } from './link-bodies.js'
 
 /** Options of `legUrdf`. */
 export interface UrdfOptions {
@@ -17,7 +18,7 @@ type Drawn = Leg['joints']['hip']['drive']
  * The leg in the Unified Robot Description Format for simulators: body, hip, upper link, lower link and foot, with masses, inertias, and boxes or cylinders as
  * shapes; joints with limits of angle, torque, speed, and friction. Frames have x forward, y left, z up; zero is the leg straight down.
  *
- * Links are uniform rods of the masses in the document; the hip link between the two hip axes has none there. The torque limit is the largest that the control sheet allows, the speed limit that of the motor without
+ * Links have the mass, centre and inertia that the load cases take, with motors, plates and sinks where they are mounted; the hip link between the two hip axes has no mass there. The torque limit is the largest that the control sheet allows, the speed limit that of the motor without
  * load at the supply's voltage, friction the drag of the drive. A sideways hip that something else holds has the torque of that and no speed. Springs, give of
  * the drives and rotor inertia have no place in the format.
  *
@@ -30,6 +31,7 @@ export function legUrdf(leg: Leg, options: UrdfOptions = {}): string {
   const { links, foot, robot } = leg
   const offset = (side === 'left' ? 1 : -1) * links.hipOffset.si
   const sheet = controlSheet(leg)
+  const bodies = linkBodies(leg)
   const lower = links.lower
   const radius = 'toeThickness' in foot && foot.toeThickness instanceof Quantity ? foot.toeThickness.si : sizeOf(lower)[0] / 2
   const comments = `mass of the robot ${robot.mass}, ${robot.legs} legs; estimates for trained judgement`
@@ -41,9 +43,9 @@ export function legUrdf(leg: Leg, options: UrdfOptions = {}): string {
     ...sidewaysHip(leg),
     '  <link name="hip_link"/>',
     ...upright('hip', 'hip_link', 'upper_link', `0 ${number(offset)} 0`, leg, sheet),
-    ...body('upper_link', links.upper, drumOf(leg, 'hip')),
+    ...body('upper_link', links.upper, bodies.upper, drumOf(leg, 'hip')),
     ...upright('knee', 'upper_link', 'lower_link', `0 0 ${number(-links.upper.length.si)}`, leg, sheet),
-    ...body('lower_link', lower, drumOf(leg, 'knee')),
+    ...body('lower_link', lower, bodies.lower, drumOf(leg, 'knee')),
     `  <joint name="foot" type="fixed"><parent link="lower_link"/><child link="foot"/><origin xyz="0 0 ${number(-lower.length.si)}"/></joint>`,
     `  <link name="foot">${['visual', 'collision'].map((tag) => `<${tag}><geometry><sphere radius="${number(radius)}"/></geometry></${tag}>`).join('')}</link>`,
     '</robot>',
@@ -99,13 +101,17 @@ function drumOf({ joints }: Leg, joint: (typeof JOINTS)[number]): readonly [radi
   return radius === undefined || length === undefined ? undefined : [radius, length]
 }
 
-/** A link as a uniform rod in the shape of its section, and the drum at its upper end as a picture. */
-function body(name: string, link: Link, drum: readonly [radius: number, length: number] | undefined): string[] {
-  const { mass, length, centreOfMass } = link
+/** A link with what is mounted on it, in the shape of its section, and the drum at its upper end as a picture. */
+function body(
+  name: string,
+  link: Link,
+  { mass, centre, inertia }: LinkBody,
+  drum: readonly [radius: number, length: number] | undefined,
+): string[] {
   const [depth, width] = sizeOf(link)
-  const [m, l] = [mass.si, length.si]
-  const across = (m * l * l) / 12
-  const about = (m * (depth * depth + width * width)) / 12
+  const l = link.length.si
+  // What is mounted counts as points on the axis of the link.
+  const about = (link.mass.si * (depth * depth + width * width)) / 12
   const shape =
     link.section.box === undefined
       ? `<cylinder radius="${number(depth / 2)}" length="${number(l)}"/>`
@@ -119,8 +125,8 @@ function body(name: string, link: Link, drum: readonly [radius: number, length: 
         ]
   return [
     `  <link name="${name}">`,
-    `    <inertial><origin xyz="0 0 ${number(-(centreOfMass?.si ?? l / 2))}"/><mass value="${number(m)}"/>`,
-    `      <inertia ixx="${number(across)}" ixy="0" ixz="0" iyy="${number(across)}" iyz="0" izz="${number(about)}"/></inertial>`,
+    `    <inertial><origin xyz="0 0 ${number(-centre)}"/><mass value="${number(mass)}"/>`,
+    `      <inertia ixx="${number(inertia)}" ixy="0" ixz="0" iyy="${number(inertia)}" iyz="0" izz="${number(about)}"/></inertial>`,
     `    <visual>${middle}</visual>`,
     `    <collision>${middle}</collision>`,
     ...round,

@@ -53,10 +53,10 @@ export function logText(text: string): LogText {
   const all = text.replace(/^\uFEFF/, '').split(/\r\n|\n|\r/)
   const notes: LogText['notes'][number][] = []
   const open: { text: string; line: number }[] = []
-  let told: LogText['separator'] | undefined
+  let stated: LogText['separator'] | undefined
   for (const [i, line] of all.entries()) {
     const sep = /^\s*"?sep=(.)"?\s*$/i.exec(line)
-    if (sep !== null && open.length === 0) told = sep[1] as LogText['separator']
+    if (sep !== null && open.length === 0) stated = sep[1] as LogText['separator']
     // A spreadsheet quotes a comment that holds its separator, and fills its row up.
     else if (COMMENT.test(line.replace(/^\s*"/, ''))) {
       const note = NOTE.exec(line.replace(/^\s*"/, '').replace(/"?[;,\t\s]*$/, ''))
@@ -64,7 +64,7 @@ export function logText(text: string): LogText {
     } else if (line.replaceAll(/[;,\t"\s]/g, '') !== '') open.push({ text: line, line: i + 1 })
   }
   const [first, ...rest] = open
-  const separator = told ?? separatorOf(first?.text ?? '')
+  const separator = stated ?? separatorOf(first?.text ?? '')
   const split = ({ text: line, line: at }: { text: string; line: number }): LogLine => ({ cells: cellsOf(line, separator), line: at })
   const trimmed = (row: LogLine): LogLine => {
     let end = row.cells.length
