@@ -1,6 +1,9 @@
 import { readFileSync } from 'node:fs'
 import DxfParser from 'dxf-parser'
 import { describe, expect, test } from 'vitest'
+import { drawingSvg } from '../../src/drawing/index.js'
+import { Facts } from '../../src/leg/drawings/facts.js'
+import { legDrawing } from '../../src/leg/drawings/leg.js'
 import {
   type Assessment,
   assess,
@@ -13,6 +16,8 @@ import {
   toDxf,
   toTemplate,
 } from '../../src/leg/index.js'
+import { stance } from '../../src/leg/parts/load/values.js'
+import { stride } from '../../src/leg/parts/motion/values.js'
 import { textBoxes } from '../drawing/boxes.js'
 
 const read = (name: string) => readFileSync(new URL(`../../examples/mudflat-leg-${name}.yaml`, import.meta.url), 'utf8')
@@ -226,4 +231,15 @@ describe('files for other programs', () => {
     expect(value('pinion_knee', 'centre_distance')).toBeCloseTo(1000 * knee.centreDistance.si, 9)
     expect(rows.every((row) => row.length === 4 && row.every((cell) => cell !== '' && cell !== 'NaN'))).toBe(true)
   })
+})
+
+test('a pose that cannot be calculated is not passed off as one', () => {
+  const facts = new Facts(verdict)
+  expect(drawingSvg(legDrawing(facts))).not.toContain('No pose can')
+  // The hip stands higher than the links are long.
+  const { tried } = facts
+  const beyond = { ...(tried.call(facts, stance as never, facts.case('walk') as never) as object), height: 5 }
+  facts.tried = (of: unknown, names?: object) =>
+    (of === stance ? beyond : of === stride ? undefined : tried.call(facts, of as never, names as never)) as never
+  expect(drawingSvg(legDrawing(facts))).toContain('No pose can')
 })

@@ -38,9 +38,8 @@ export class Facts {
   tried<T, A extends Index>(of: Value<T, A>, names: Names = {}): T | undefined {
     try {
       return this.get(of, names)
-    } catch (error) {
-      if (error instanceof RangeError || error instanceof Error) return undefined
-      throw error
+    } catch {
+      return undefined
     }
   }
 

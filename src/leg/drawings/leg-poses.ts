@@ -75,14 +75,15 @@ export function landingStrip(figure: Figure, facts: Facts): void {
   )
 }
 
-/** The pose of a check's load case: the hardest of its stance, or standing. */
+/** The pose of a check's load case: the hardest of its stance, or standing. `assumed` where none can be calculated: then the leg is bent at will. */
 export function poseOfCase(
   facts: Facts,
   names: { readonly event?: string },
   worst: { readonly hardestHip: number; readonly hardestKnee: number } | undefined,
-): Pose {
+): { readonly pose: Pose; readonly assumed: boolean } {
   if (worst !== undefined && Number.isFinite(worst.hardestKnee) && (worst.hardestHip !== 0 || worst.hardestKnee !== 0))
-    return { hip: worst.hardestHip, knee: worst.hardestKnee }
+    return { pose: { hip: worst.hardestHip, knee: worst.hardestKnee }, assumed: false }
   const height = facts.tried(stance, names)?.height ?? facts.leg.x.robot.standHeight
-  return poseAt(facts, 0, 1000 * height) ?? { hip: -0.5, knee: 1 }
+  const pose = poseAt(facts, 0, 1000 * height)
+  return pose === undefined ? { pose: { hip: -0.5, knee: 1 }, assumed: true } : { pose, assumed: false }
 }

@@ -45,7 +45,7 @@ export function sceneOf(facts: Facts, check: CheckResult) {
   const names = facts.case(check.case)
   const links = linkSizes(facts)
   const hardest = facts.tried(stride, names)
-  const pose = poseOfCase(facts, names, hardest)
+  const { pose, assumed } = poseOfCase(facts, names, hardest)
   const st = facts.tried(stance, names)
   const up =
     st === undefined || hardest === undefined || st.legShare === 0
@@ -67,6 +67,6 @@ export function sceneOf(facts: Facts, check: CheckResult) {
     torque: facts.tried(jointMotion, { ...names, joint })?.torque,
     drive: hasCordDrive(facts, joint) ? driveOf(facts, names, joint) : undefined,
   }))
-  return { names, links, pose, ...pointsOf(links, pose), force: [traction * up, up] as const, joints }
+  return { names, links, pose, assumed, ...pointsOf(links, pose), force: [traction * up, up] as const, joints }
 }
 export type Scene = ReturnType<typeof sceneOf>

@@ -17,6 +17,8 @@ export function legDrawing(facts: Facts, check: CheckResult = facts.assessment.g
     fails: check.reserve < 1,
   })
   figure.text(`${check.caseTitle}. Forward is to the left.`)
+  if (scene.assumed)
+    figure.text('No pose can be calculated for this load case. The leg is bent at will, and its angles and arms are no results.')
   const arms = drawPose(figure, scene, check, part)
   figure.text(
     `Foot force ${plain(Math.hypot(...scene.force), 3)} N. Dashed circles: motors, the hip’s at an assumed place. Dash-two-dots: line of action and reach. Weight of the links counts in the torques.`,

@@ -170,7 +170,7 @@ class Solver {
     const reserves = this.#quick.reserves(reached(this.#x, field.path, x))
     const shortened = [...reserves].flatMap(([other, reserve]) => {
       const check = this.#required.get(other)
-      const lost = check !== undefined && other !== key && check.reserve >= check.requiredReserve && reserve < check.requiredReserve
+      const lost = check !== undefined && other !== key && check.reserve >= check.requiredReserve && !(reserve >= check.requiredReserve)
       return lost ? [check] : []
     })
     return { path: field.path, name: fieldName(field.path), from: field.value, to, shortened }
