@@ -8,6 +8,7 @@ import { type CordDriveSpecification, complianceOf, percent, type Read, readDriv
 import { fineHistory } from './fine-history.js'
 import { pulleyGeometry } from './geometry.js'
 import { checkHistory } from './history-limits.js'
+import { LEAST_EXPONENT } from './inputs.js'
 import { travelPath } from './travel-path.js'
 import { surveyOf, type TravelSurvey } from './travel-survey.js'
 
@@ -205,5 +206,9 @@ function tensionNotes(
   } else if (strain > NOTED_STRAIN) texts.push(`strain of ${percent(strain)} is above 2 %: the model drops its square`)
   if (x.allowableTension !== undefined && peak > x.allowableTension)
     texts.push(`tension of ${tension} is above the allowable ${new Quantity(x.allowableTension, 'force')} of the cord`)
+  if ((x.frictionExponent ?? 1) < LEAST_EXPONENT)
+    texts.push(
+      `friction exponent of ${x.frictionExponent} is below ${LEAST_EXPONENT}: fibres have 0.67 to 1, and the slip torque is too high`,
+    )
   return texts.length === 0 ? passed : [...(passed ?? []), ...texts.map((text) => ({ formula: 'capstan.cordDrive', text }))]
 }

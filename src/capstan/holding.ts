@@ -1,6 +1,6 @@
 import { formula } from '../formula/index.js'
 import { branch, type CordDriveState, gripped, increasingRoot, loop, RIGID } from './branch.js'
-import { CORD_LOOP, DRUM_ARCS, FIBRE_LAW, FRICTIONS, LOOP_COMPLIANCE } from './inputs.js'
+import { CORD_LOOP, DRUM_ARCS, FIBRE_LAW, FRICTIONS, LIKELY_EXPONENT, LOOP_COMPLIANCE } from './inputs.js'
 
 /** Span tensions at which the pinion is on the verge of slipping. */
 export function slipPoint(d: CordDriveState): { taut: number; slack: number } {
@@ -52,6 +52,7 @@ export const slipTorque = /* @__PURE__ */ formula('capstan.slipTorque', {
   ],
   valid: {
     'cord strain of at most 2 %': ({ axialRigidity }, { tautTension }) => tautTension <= 0.02 * axialRigidity,
+    ...LIKELY_EXPONENT,
   },
   si: (x) => {
     const { taut, slack } = slipPoint({ ...x, hold: 'frictionOnly' })
@@ -126,6 +127,7 @@ export const slackTorque = /* @__PURE__ */ formula('capstan.slackTorque', {
   valid: {
     'the pinion does not slip before': (_, { state }) => state === 'slackSpan',
     'cord strain of at most 2 %': ({ axialRigidity }, { tautTension }) => tautTension <= 0.02 * axialRigidity,
+    ...LIKELY_EXPONENT,
   },
   source: [{ level: 'computed', where: 'the taut branch gives the length that the slack branch takes in as it loses its tension' }],
   si: (x) => {

@@ -84,6 +84,21 @@ export const FIBRE_LAW = {
   frictionExponent: { kind: 'ratio', above: 0, max: 1, optional: true },
 } as const
 
+/**
+ * Least exponent of friction that is known: elastic contact of round bodies, whose area grows with the load to the power 2/3 (Hertz). A lower one lets the
+ * friction of the slack branch grow beyond all measurements, and with it the slip torque.
+ */
+export const LEAST_EXPONENT = 0.66
+
+/** A validity statement of every loop with friction that falls with pressure. */
+export const LIKELY_EXPONENT = {
+  'friction exponent of at least 0.66 (fibres have 0.67 to 1)': ({
+    frictionExponent,
+  }: {
+    readonly frictionExponent?: number | undefined
+  }) => (frictionExponent ?? 1) >= LEAST_EXPONENT,
+} as const
+
 /** A cord wrapped on a drum. */
 export const WRAP = {
   /** Coefficient of friction, cord on drum; the low end of its range decides holding. */

@@ -1,7 +1,7 @@
 import { formula } from '../formula/index.js'
 import { branch, gripped, increasingRoot, lengthPerPull, loop, RIGID } from './branch.js'
 import { SLACK_SHARE, slipPoint } from './holding.js'
-import { CORD_LOOP, DRUM_ARCS, FIBRE_LAW, FRICTIONS, HOLD, LOOP_COMPLIANCE } from './inputs.js'
+import { CORD_LOOP, DRUM_ARCS, FIBRE_LAW, FRICTIONS, HOLD, LIKELY_EXPONENT, LOOP_COMPLIANCE } from './inputs.js'
 
 /** Stiffness of a cord drive at the joint with rigid wrapped arcs and a rigid frame: the value at zero torque, and an upper bound at any other. */
 export const spanStiffness = /* @__PURE__ */ formula('capstan.spanStiffness', {
@@ -108,6 +108,7 @@ export const driveWindup = /* @__PURE__ */ formula('capstan.driveWindup', {
   valid: {
     'both spans tight and no slip': (_, { state }) => state === 'tight',
     'cord strain of at most 2 %': ({ axialRigidity }, { tautTension }) => tautTension <= 0.02 * axialRigidity,
+    ...LIKELY_EXPONENT,
   },
   source: [
     { level: 'computed', where: 'slip arcs after Euler-Eytelwein on both pulleys; equal lengths given and taken by the two branches' },

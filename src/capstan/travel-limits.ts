@@ -1,7 +1,7 @@
 import { formula } from '../formula/index.js'
 import { type CordDriveState, mirrored } from './branch.js'
 import { SLACK_SHARE, slackPoint, slipPoint } from './holding.js'
-import { CORD_LOOP, DRUM_TRAVEL, FIBRE_LAW, FRICTIONS, HOLD, LOOP_COMPLIANCE } from './inputs.js'
+import { CORD_LOOP, DRUM_TRAVEL, FIBRE_LAW, FRICTIONS, HOLD, LIKELY_EXPONENT, LOOP_COMPLIANCE } from './inputs.js'
 
 /** Limits at one pose for torque in one direction. */
 export interface HoldingLimits {
@@ -92,6 +92,7 @@ export const travelLimits = /* @__PURE__ */ formula('capstan.travelLimits', {
   ],
   valid: {
     'cord strain of at most 2 %': ({ axialRigidity }, { tautTension }) => tautTension <= 0.02 * axialRigidity,
+    ...LIKELY_EXPONENT,
   },
   source: [{ level: 'computed', where: 'slip and slack torque at an end of travel, where the drum arcs differ most' }],
   si: (x) => {

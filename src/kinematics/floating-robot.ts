@@ -4,8 +4,8 @@ import { type Note, refuse } from '../units/index.js'
 import { kernelFromScrews } from './chain-build.js'
 import type { ChainKernel } from './chain-kernel.js'
 import { ThreeJointLeg } from './leg.js'
-import { LINK, linkSi } from './link.js'
-import { mustBeMade, xyz } from './vectors.js'
+import { LINK, type LinkSi, linkSi } from './link.js'
+import { mustBeMade, mustBeRecord, xyz } from './vectors.js'
 
 const LEG = {
   at: { fields: /* @__PURE__ */ xyz('length') },
@@ -49,11 +49,11 @@ export class FloatingRobot {
   readonly notes: readonly Note[] | undefined
   /** Degrees of freedom: six of the body, three a leg. */
   readonly size: number
-  private readonly body: readonly number[]
+  private readonly body: LinkSi
   private readonly legs: readonly ChainKernel[]
 
   /** @internal Use `floatingRobot`. */
-  constructor(body: readonly number[], legs: readonly ChainKernel[], notes: readonly Note[]) {
+  constructor(body: LinkSi, legs: readonly ChainKernel[], notes: readonly Note[]) {
     this.body = body
     this.legs = legs
     this.size = 6 + 3 * legs.length
@@ -116,7 +116,7 @@ export class FloatingRobot {
 
   /** Mass and centre of mass in the body's axes (4 numbers). */
   centreOfMass(angles: ArrayLike<number>): Float64Array {
-    const [mass, x, y, z] = this.body as unknown as [number, number, number, number]
+    const [mass, x, y, z] = this.body
     const out = Float64Array.of(mass, mass * x, mass * y, mass * z)
     const centre = new Float64Array(3)
     this.legs.forEach((leg, i) => {
@@ -150,19 +150,8 @@ export class FloatingRobot {
 const STANDARD_GRAVITY = [0, 0, -9.80665] as const
 
 /** Moment and force of the body's own motion at its origin (6 numbers); `base` as the chains take it. */
-function bodyLoad(out: Float64Array, body: readonly number[], base: Float64Array): void {
-  const [m, cx, cy, cz, xx, yy, zz, xy, xz, yz] = body as unknown as [
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-  ]
+function bodyLoad(out: Float64Array, body: LinkSi, base: Float64Array): void {
+  const [m, cx, cy, cz, xx, yy, zz, xy, xz, yz] = body
   const [wx, wy, wz, bx, by, bz, ax, ay, az] = base as unknown as [number, number, number, number, number, number, number, number, number]
   const wc = wx * cx + wy * cy + wz * cz
   const ww = wx * wx + wy * wy + wz * wz
@@ -182,7 +171,9 @@ function bodyLoad(out: Float64Array, body: readonly number[], base: Float64Array
 export function floatingRobot(given: FloatingRobotSpecification): FloatingRobot {
   const where = 'kinematics.floatingRobot'
   if (!Array.isArray(given?.legs)) refuse(where, 'legs', given?.legs, 'must be a list of legs')
-  const legs = given.legs.map(({ leg }, i) => {
+  const legs = given.legs.map((each, i) => {
+    mustBeRecord(where, each, `legs[${i}]`)
+    const { leg } = each
     mustBeMade(where, `legs[${i}].leg`, leg, ThreeJointLeg, 'threeJointLeg')
     return leg
   })

@@ -1,4 +1,5 @@
 import type { FrameSi } from './chain-geometry-kernel.js'
+import type { LinkSi } from './link.js'
 
 /** Frames on plain SI numbers: rotation row-major (9), position (3). Used when chains are built; nothing here is hot. */
 
@@ -56,19 +57,8 @@ export function alignZ(x: number, y: number, z: number): number[] {
 }
 
 /** A link's ten numbers (mass, centre of mass, inertia about it) as seen from a frame in which the link's own frame stands at `frame`. */
-export function linkIn(frame: FrameSi, link: ArrayLike<number>): number[] {
-  const [m, cx, cy, cz, xx, yy, zz, xy, xz, yz] = link as unknown as number[] as [
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-  ]
+export function linkIn(frame: FrameSi, link: LinkSi): number[] {
+  const [m, cx, cy, cz, xx, yy, zz, xy, xz, yz] = link
   const centre = [0, 1, 2].map((i) => frame[3 * i]! * cx + frame[3 * i + 1]! * cy + frame[3 * i + 2]! * cz + frame[9 + i]!)
   const I = [
     [xx, xy, xz],

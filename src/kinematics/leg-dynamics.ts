@@ -84,7 +84,7 @@ export class LegDynamics {
     const notes: Note[] = []
     const body = (path: string, link: Si<typeof LINK>) => linkSi('kinematics.legDynamics', path, link, notes)
     const links = LINKS.map((name) =>
-      (given.motors ?? []).reduce(
+      (given.motors ?? []).reduce<readonly number[]>(
         (sum, motor, i) => (motor.on === name ? together(sum, body(`motors[${i}]`, motor)) : sum),
         body(name, given[name]),
       ),

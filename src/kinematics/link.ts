@@ -11,8 +11,21 @@ export const LINK = {
   centreOfMass: { fields: /* @__PURE__ */ xyz('length') },
   inertia: { fields: { xx: INERTIA, yy: INERTIA, zz: INERTIA, xy: PRODUCT, xz: PRODUCT, yz: PRODUCT }, optional: true },
 } as const satisfies Inputs
+/** A rigid link on plain SI numbers, in the kernel's order: mass, centre of mass, inertia about it. @internal */
+export type LinkSi = readonly [
+  mass: number,
+  x: number,
+  y: number,
+  z: number,
+  xx: number,
+  yy: number,
+  zz: number,
+  xy: number,
+  xz: number,
+  yz: number,
+]
 /** One link's ten numbers in the kernel's order. Throws an `InputError` where the inertia is no body's. @internal */
-export const linkSi = (where: string, path: string, link: Si<typeof LINK>, notes?: Note[]): number[] => {
+export const linkSi = (where: string, path: string, link: Si<typeof LINK>, notes?: Note[]): LinkSi => {
   const { mass, centreOfMass: c, inertia } = link
   const { xx, yy, zz, xy, xz, yz } = inertia ?? { xx: 0, yy: 0, zz: 0, xy: 0, xz: 0, yz: 0 }
   const slack = 1e-12 * (xx + yy + zz)

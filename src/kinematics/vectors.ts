@@ -49,8 +49,8 @@ export const noDirection = (where: string, path = 'direction'): InputError =>
   new InputError(where, [{ path, given: 'a vector of no length', accepts: 'must point somewhere' }])
 
 /** Throws for an argument that is no record: a call without its argument, in plain JavaScript. */
-export function mustBeRecord(where: string, given: unknown): void {
-  if (typeof given !== 'object' || given === null) refuse(where, 'the argument', given, 'must be an object')
+export function mustBeRecord(where: string, given: unknown, path = 'the argument'): void {
+  if (typeof given !== 'object' || given === null) refuse(where, path, given, 'must be an object')
 }
 
 /** Throws for an argument that is not what `maker` makes. */

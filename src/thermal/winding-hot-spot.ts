@@ -1,12 +1,18 @@
 import { formula } from '../formula/index.js'
+import { insulationClasses, insulationRises } from './tables.js'
 
 /** Hottest rise over mean rise inside a body that heats itself uniformly: 3/2 in a layer, 2 in a round bundle. */
 const HOTTEST_OVER_MEAN = { layer: 1.5, roundBundle: 2 } as const
 
+/** Air over which the rises of the classes count, K. */
+const AIR_OF_RISES = 313.15
+/** Rounding of differences of temperatures, K. */
+const ROUNDING = 1e-9
+
 /**
  * Hottest spot of a winding, from the rise of its mean over its surface: a resistance measurement gives the mean, the insulation feels the spot.
  *
- * The classes of insulation allow 5 to 15 K from mean to spot. A slot filled loosely, or heated hard for a short time, has more.
+ * A class of insulation allows 5 to 15 K from mean to spot, the cooler classes the least. A slot filled loosely, or heated hard for a short time, has more.
  */
 export const windingHotSpot = /* @__PURE__ */ formula('thermal.windingHotSpot', {
   inputs: {
@@ -16,6 +22,8 @@ export const windingHotSpot = /* @__PURE__ */ formula('thermal.windingHotSpot', 
     meanToSurface: { kind: 'thermalResistance', min: 0 },
     /** Shape of the part: a layer cooled on one or both faces, or a round bundle cooled all round. */
     shape: { oneOf: ['layer', 'roundBundle'] },
+    /** Thermal class of the insulation, by which the allowance is judged. */
+    insulationClass: { oneOf: ['A', 'E', 'B', 'F', 'H'] },
   },
   output: {
     /** Rise of the mean over the surface. */
@@ -24,7 +32,9 @@ export const windingHotSpot = /* @__PURE__ */ formula('thermal.windingHotSpot', 
     hottestRise: 'temperatureDifference',
     /** Hottest spot above the mean. */
     aboveMean: 'temperatureDifference',
-    /** Whether the classes of insulation allow for it: at most 15 K above the mean. */
+    /** What the class allows from mean to hottest spot: its temperature less 40 °C and less its rise by resistance (`insulationClasses`, `insulationRises`). */
+    allowance: 'temperatureDifference',
+    /** Whether the class allows for what the spot is above the mean. */
     state: { oneOf: ['allowedFor', 'beyondAllowance'] },
   },
   assumes: ['loss and conductivity uniform over the part', 'steady', 'heat leaves through its cooled faces only'],
@@ -35,10 +45,17 @@ export const windingHotSpot = /* @__PURE__ */ formula('thermal.windingHotSpot', 
     },
     { level: 'published', where: 'IEC 60085, as reproduced by insulation suppliers: 5 to 15 K from mean to hottest spot' },
   ],
-  si: ({ loss, meanToSurface, shape }) => {
+  si: ({ loss, meanToSurface, shape, insulationClass }) => {
     const meanRise = loss * meanToSurface
     const hottestRise = meanRise * HOTTEST_OVER_MEAN[shape]
     const aboveMean = hottestRise - meanRise
-    return { meanRise, hottestRise, aboveMean, state: aboveMean <= 15 ? ('allowedFor' as const) : ('beyondAllowance' as const) }
+    const allowance = insulationClasses[insulationClass].si - AIR_OF_RISES - insulationRises[insulationClass].si
+    return {
+      meanRise,
+      hottestRise,
+      aboveMean,
+      allowance,
+      state: aboveMean <= allowance + ROUNDING ? ('allowedFor' as const) : ('beyondAllowance' as const),
+    }
   },
 })

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs'
 import * as fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { type CordDriveState, cordDrive, driveWindup, loadPath, slackTorque, slipTorque, travelLimits } from '../../src/capstan/index.js'
+import { brokenStatements } from '../../src/formula/index.js'
 
 // Written by tests/oracles/capstan-fibre.py (scipy): the law integrated along every arc.
 const oracle = JSON.parse(readFileSync(new URL('../oracles/capstan-fibre.json', import.meta.url), 'utf8')) as {
@@ -109,4 +110,17 @@ test('a drive takes the exponent; histories and an elastic contact reject it by 
   expect(() => cordDrive({ ...given, frictionExponent: 0.8, contactStiffness: '5e6 N/m^2' })).toThrow(
     'must be omitted with a friction exponent below 1',
   )
+  // Below 2/3, the exponent of round elastic contacts, the friction of the slack branch has no measurement behind it.
+  const told = (n: number) =>
+    cordDrive({ ...given, frictionExponent: n })
+      .limits()
+      .atLowFriction.slipTorque?.notes?.map(({ text }) => text)
+      .join() ?? ''
+  expect(told(0.67)).not.toContain('exponent')
+  expect(told(0.3)).toContain('friction exponent of 0.3 is below 0.66')
+  for (const each of [slipTorque, slackTorque, driveWindup, travelLimits]) {
+    const statements = (n: number) => brokenStatements(each, { ...d, frictionExponent: n }, { state: 'tight', tautTension: 0 })
+    expect(statements(0.67).join()).not.toContain('exponent')
+    expect(statements(0.3).join()).toContain('friction exponent of at least 0.66')
+  }
 })

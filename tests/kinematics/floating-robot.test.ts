@@ -105,5 +105,8 @@ describe('a robot fixed to nothing', () => {
     expect(() =>
       floatingRobot({ body: { mass: '1 kg', centreOfMass: at(0, 0) }, legs: [{ leg: {} as never, at: at(0, 0), ...links }] }),
     ).toThrow(/legs\[0\]\.leg/)
+    expect(() => floatingRobot({ body: { mass: '1 kg', centreOfMass: at(0, 0) }, legs: [null as never] })).toThrow(
+      /floatingRobot: legs\[0\] .*must be an object/,
+    )
   })
 })

@@ -284,9 +284,11 @@ T = np.linspace(75, 45, n + 1)
 slip = (75 - T) / 20e3
 rubbed = np.trapezoid(slip, -T)
 length = 8e-3 * 6
-out["losses"] = [digits(2 * rubbed * length * 1e3, 4), digits(0.002 * 150 * 4e-3 * 6 * 1e3, 3)]
+# Journal: friction of its load along the path of a point of its surface.
+journal = 0.002 * 150 * refine(lambda n: polyline(4.0, 0.0, 6.0, n), 500) * 1e-3
+out["losses"] = [digits(2 * rubbed * length * 1e3, 4), digits(journal * 1e3, 3)]
 work = (75 - 45) * length
-out["shares"] = [digits(2 * rubbed * length / work, 4), digits(0.002 * 150 * 4e-3 * 6 / work, 4)]
+out["shares"] = [digits(2 * rubbed * length / work, 4), digits(journal / work, 4)]
 
 # 7. Sections and cylinders.
 out["hoop"] = {}

@@ -255,7 +255,7 @@ const loop: Check[] = [
       bendingLoss: 0.01,
     },
     gives: { beltCreep: printed(oracle.losses[0], 'mJ'), bearings: printed(oracle.losses[1], 'mJ') },
-    source: by('rubbing of an element of the belt on its way round, integrated'),
+    source: by('rubbing of an element of the belt on its way round, and of a point of the journal, integrated'),
   }),
   ...published(c.driveLosses, {
     given: {
@@ -269,7 +269,7 @@ const loop: Check[] = [
       bendingLoss: 0.01,
     },
     gives: { beltCreep: printed(oracle.shares[0], '1'), bearings: printed(oracle.shares[1], '1') },
-    source: by('rubbing of an element of the belt on its way round, integrated'),
+    source: by('rubbing of an element of the belt on its way round, and of a point of the journal, integrated'),
   }),
   ...published(c.driveResonance, {
     given: { stiffness: '4608 N m/rad', loadInertia: '0.012 kg m^2', reflectedInertia: '9e-4 kg m^2' },

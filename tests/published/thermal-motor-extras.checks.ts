@@ -56,7 +56,7 @@ export const checks: Check[] = [
     windingHotSpot,
     ...(['layer', 'roundBundle'] as const).map((shape) => ({
       what: shape,
-      given: { loss: '1 W' as const, meanToSurface: '1 K/W' as const, shape },
+      given: { loss: '1 W' as const, meanToSurface: '1 K/W' as const, shape, insulationClass: 'F' as const },
       gives: { hottestRise: printed(oracle.spot[shape], 'K') },
       source: by('finite differences'),
     })),

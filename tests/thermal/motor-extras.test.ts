@@ -88,6 +88,15 @@ test('ripple vanishes without voltage, and a voltage beyond the modulation is re
 })
 
 test('a hot spot beyond what the classes allow for is an answer', () => {
-  const spot = (loss: '20 W' | '40 W') => windingHotSpot({ loss, meanToSurface: '1 K/W', shape: 'layer' }).state
-  expect([spot('20 W'), spot('40 W')]).toEqual(['allowedFor', 'beyondAllowance'])
+  const spot = (loss: '20 W' | '24 W', insulationClass: 'B' | 'F' | 'H') =>
+    windingHotSpot({ loss, meanToSurface: '1 K/W', shape: 'layer', insulationClass })
+  expect([spot('20 W', 'F').state, spot('24 W', 'F').state, spot('24 W', 'H').state]).toEqual([
+    'allowedFor',
+    'beyondAllowance',
+    'allowedFor',
+  ])
+  // IEC 60085 and IEC 60034-1: 130 − 40 − 80, 155 − 40 − 105 and 180 − 40 − 125 K.
+  expect((['B', 'F', 'H'] as const).map((each) => spot('20 W', each).allowance.si)).toEqual(
+    [10, 10, 15].map((kelvin) => expect.closeTo(kelvin, 9)),
+  )
 })
