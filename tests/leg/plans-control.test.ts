@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest'
 import { slackTorque } from '../../src/capstan/index.js'
 import { assess, controlSheet, controlText, describeLeg, withFields } from '../../src/leg/index.js'
 import { benchDrive, benchLeg } from '../../src/leg/plans/bench.js'
+import { caseState } from '../../src/leg/what-if.js'
 import { InputError } from '../../src/units/index.js'
 import { cordDrive } from './cord-drive.js'
 
@@ -134,6 +135,37 @@ describe('current limits', () => {
     const splitting = controlSheet(withFields(leg, { 'bosses.knee.outerDiameter': '4.6 mm', 'bosses.knee.hole': '3.85 mm' })).joints.knee
     expect(splitting.failsAtAnyCurrent.length).toBeGreaterThan(0)
     expect(splitting.currentLimits.at(-1)!.peakPhase.si).toBeGreaterThan(1)
+  })
+
+  test('the cautious absolute one counts a catalogue speed constant that is 5 % low: the motor then gives 5 % more torque to break something', () => {
+    const [motor] = Object.keys(leg.motors)
+    const of = (basis: string) =>
+      controlSheet(withFields(leg, { [`motors.${motor}.speedConstantBasis`]: basis })).joints.knee.currentLimits.at(-1)!
+    const [catalogue, spun] = [of('catalogue'), of('spunPeakLineToLine')]
+    expect(catalogue.peakPhase.si).toBeCloseTo(spun.peakPhase.si, 9)
+    expect(spun.cautious.si / catalogue.cautious.si).toBeCloseTo(1.05, 9)
+  })
+
+  test('the cautious pulse starts from the warmest winding within the ranges, and leaves room for the hottest spot', () => {
+    const pulse = controlSheet(read('mudflat-leg-revised')).joints.knee.currentLimits.find(({ duration }) => duration?.in('s') === 60)!
+    for (const text of [pulse.protects, pulse.cautiousBy]) expect(text).toMatch(/motor.winding/)
+    expect(pulse.cautious.si).toBeLessThan(0.98 * pulse.peakPhase.si)
+  })
+
+  test('a check that fails without any torque only at the unfavourable ends is named as well', () => {
+    expect(knee.failsAtAnyCurrent.join()).toMatch(/pin.bearingTongue\), with uncertain values at their unfavourable ends/)
+  })
+
+  test('a motor whose temperatures do not converge on a walk has no pulse left', () => {
+    const heavy = withFields(read('mudflat-leg-first'), { 'robot.mass': '30 kg' })
+    expect(caseState(benchLeg(heavy), 'hotAfternoon').joints.knee.heat.unsettled).toBeDefined()
+    for (const limit of controlSheet(heavy)
+      .joints.knee.currentLimits.slice(0, -1)
+      .filter(({ duration }) => duration !== undefined)) {
+      expect(limit.peakPhase.si).toBe(0)
+      expect(limit.cautious.si).toBe(0)
+      expect(limit.condition).toMatch(/do not converge/)
+    }
   })
 
   test('a motor that walking leaves too hot has no pulse left, said plainly', () => {

@@ -1,9 +1,9 @@
-import { magnetDerating, torqueConstants } from '../../thermal/index.js'
-import { airNamed, controllerOf, driveOf, type Joint, type Prepared } from '../numbers.js'
-import { caseState } from '../what-if.js'
+import { torqueConstants } from '../../thermal/index.js'
+import { controllerOf, driveOf, type Joint, type Prepared } from '../numbers.js'
 import { continuousTorque, mechanicalTorques } from './control-envelope.js'
 import { type CurrentLimit, type CurrentOf, currentLimit, type Limit } from './control-limits.js'
-import { pulseCurrent } from './control-pulse.js'
+import { coldTorqueConstants } from './control-magnets.js'
+import { type PulseStart, pulseCurrent, pulseStarts } from './control-pulse.js'
 
 /** What the current limits of a joint depend on besides the leg, SI. */
 export interface CurrentsAsk {
@@ -19,12 +19,6 @@ export interface CurrentsAsk {
 
 const CAP = 'the controller: its own limit'
 
-/** Winding temperature from which pulses start: an hour of walking; the hot air where that has no steady state. */
-export function startOf(leg: Prepared, joint: Joint): number {
-  const { heat } = caseState(leg, 'hotAfternoon').joints[joint]
-  return heat.unsettled === undefined ? heat.winding : airNamed(leg.x, 'hot').temperature
-}
-
 /** Current limits of one joint, and the checks that fail at any current. */
 export interface Currents {
   readonly limits: readonly CurrentLimit[]
@@ -33,37 +27,28 @@ export interface Currents {
 
 /** Current limits of one joint, each the least over air, age and setting of the cord; the smallest current first. @internal */
 export function currentLimitsOf(joint: Joint, ask: CurrentsAsk): Currents {
-  const { leg, emf, warm, durations, copper, setting } = ask
+  const { leg, warm, durations, copper, setting } = ask
   const { currentLimit: cap } = controllerOf(leg.x, joint)
   const perAmpere = leg.drives[joint].ratio * driveOf(leg.x, joint, 'cord').efficiency
   const warmPerAmpere = torqueConstants.si({ backEmfConstant: warm }).peakPhase * perAmpere
   // The cord may get all of the motor's torque: losses are not counted where something breaks.
-  const coldPerAmpere = (air: number) =>
-    leg.drives[joint].ratio *
-    torqueConstants.si({
-      backEmfConstant: magnetDerating.si({ backEmfConstant: emf, magnetTemperature: air, coefficient: MAGNETS }).backEmfConstant,
-    }).peakPhase
-  const moments = mechanicalTorques(leg, joint, (air) => cap * coldPerAmpere(air), setting)
-  const never = least(moments.map((one) => inAmperes(one, coldPerAmpere(one.air))))
+  const { ratio } = leg.drives[joint]
+  const moments = mechanicalTorques(leg, joint, (air) => cap * ratio * coldTorqueConstants(leg, joint, air).typical, setting)
+  const never = least(
+    moments.map((one) => {
+      const { typical, highest } = coldTorqueConstants(leg, joint, one.air)
+      return inAmperes(one, ratio * typical, ratio * highest)
+    }),
+  )
   const heat = continuousTorque(leg, joint, cap * warmPerAmpere)
   const held = least([inAmperes(heat, warmPerAmpere), { ...never, torquePerAmpere: warmPerAmpere }])
-  const start = startOf(leg, joint)
+  const starts = pulseStarts(leg, joint)
   const pulses = durations.map((seconds) => {
-    const pulse = pulseCurrent(leg, joint, seconds, start, copper)
-    const winding = `winding warm from walking, ${Math.round(start - 273.15)} degC`
-    const own = (protects: string): CurrentOf => ({
-      peak: pulse,
-      cautious: pulse,
-      cautiousBy: `${protects}; ${winding}`,
-      torquePerAmpere: warmPerAmpere,
-      protects,
-      condition: winding,
-    })
-    if (pulse === 0) return own('motor winding: walking in hot air leaves it at its class already')
-    const winds = own('motor winding: reaches its class (motor.winding)')
+    const own = ownPulse(starts, seconds, copper, warmPerAmpere)
+    if (own.peak === 0) return own
     // A continuous current may be held for a moment too.
-    const hot = pulse >= held.peak ? winds : held
-    const cautious = pulse >= held.cautious ? winds : held
+    const hot = own.peak >= held.peak ? own : held
+    const cautious = own.cautious === 0 || own.cautious >= held.cautious ? own : held
     return least([
       { ...hot, cautious: cautious.cautious, cautiousBy: cautious.cautiousBy },
       { ...never, torquePerAmpere: warmPerAmpere },
@@ -80,12 +65,43 @@ export function currentLimitsOf(joint: Joint, ask: CurrentsAsk): Currents {
   }
 }
 
-/** Reversible change of remanence per kelvin: the usual value for neodymium. */
-const MAGNETS = -0.0011
+/** What the winding alone allows for a time. */
+function ownPulse(
+  { typical, unfavourable }: ReturnType<typeof pulseStarts>,
+  seconds: number,
+  copper: number,
+  torquePerAmpere: number,
+): CurrentOf {
+  const peak = pulseCurrent(typical, seconds, copper)
+  const least = Math.min(peak, pulseCurrent(unfavourable, seconds, copper))
+  return {
+    peak,
+    cautious: least,
+    cautiousBy: `${windingOf(unfavourable, least)}; ${warmthOf(unfavourable)}`,
+    torquePerAmpere,
+    protects: windingOf(typical, peak),
+    condition: warmthOf(typical),
+  }
+}
 
-const inAmperes = ({ torque, cautious, cautiousBy, by, condition }: Limit, torquePerAmpere: number): CurrentOf => ({
+const windingOf = ({ settled }: PulseStart, current: number) =>
+  current > 0
+    ? 'motor winding: reaches its class (motor.winding)'
+    : settled
+      ? 'motor winding: walking in hot air leaves it at its class already'
+      : 'motor winding: walking in hot air leaves it without a steady temperature already'
+
+const warmthOf = ({ settled, from }: PulseStart) =>
+  settled ? `winding warm from walking, ${Math.round(from - 273.15)} degC` : 'walking in hot air, where temperatures do not converge'
+
+/** A torque as a current: the cautious one at the highest torque per ampere. */
+const inAmperes = (
+  { torque, cautious, cautiousBy, by, condition }: Limit,
+  torquePerAmpere: number,
+  highestPerAmpere = torquePerAmpere,
+): CurrentOf => ({
   peak: torque / torquePerAmpere,
-  cautious: cautious / torquePerAmpere,
+  cautious: cautious / highestPerAmpere,
   cautiousBy: cautiousBy === undefined ? CAP : `${cautiousBy}; ${condition}`,
   torquePerAmpere,
   protects: by ?? CAP,

@@ -27,7 +27,7 @@ export interface JointControl {
   readonly jointTorquePerRmsAmpere: Quantity<'torqueConstantRmsPhase'>
   /** Smallest current first. */
   readonly currentLimits: readonly CurrentLimit[]
-  /** Checks that fail without any torque, which no current limit helps. */
+  /** Checks that fail without any torque, which no current limit helps; some only with uncertain values at their unfavourable ends, as listed. */
   readonly failsAtAnyCurrent: readonly string[]
   /** Joint torque of standing still on all feet, as feed-forward while the foot bears load. */
   readonly standTorque: Quantity<'torque'>

@@ -32,7 +32,7 @@ export interface Limit {
   /** The check that fails just above it; absent where none does. */
   readonly by: string | undefined
   readonly condition: string
-  /** Checks that fail at any current. */
+  /** Checks that fail at any current, some of them only with uncertain values at their unfavourable ends, which is then said. */
   readonly regardless: readonly string[]
 }
 
@@ -69,7 +69,8 @@ export function leastOf(calculation: LegCalculation, comparisons: readonly Compa
 
 /**
  * The largest torque at which all comparisons pass: with typical values, and with each uncertain value at the end that is unfavourable for the check
- * that fails just above. A check that fails without any torque is no matter of the current: it is left out and named. `load` imposes a torque, and
+ * that fails just above. A check that fails without any torque is no matter of the current: it is left out and named, at typical values and at the
+ * unfavourable ends. `load` imposes a torque, and
  * says why where the state does not converge. The calculation is left at its typical values.
  */
 export function limitOf(
@@ -99,8 +100,19 @@ export function limitOf(
   const unfavourable = find()
   for (const { cell } of moves) calculation.restore(cell)
   const lower = unfavourable.x < x
-  return { torque: x, cautious: lower ? unfavourable.x : x, cautiousBy: lower ? unfavourable.by : by, by, condition, regardless }
+  // A check that is lost only here limits the cautious current no more: it must not go unsaid.
+  const lost = passing.filter((one) => !unfavourable.passing.includes(one)).map((one) => `${nameOf(one)}, ${UNFAVOURABLE}`)
+  return {
+    torque: x,
+    cautious: lower ? unfavourable.x : x,
+    cautiousBy: lower ? unfavourable.by : by,
+    by,
+    condition,
+    regardless: [...regardless, ...lost],
+  }
 }
+
+const UNFAVOURABLE = 'with uncertain values at their unfavourable ends'
 
 /** Reserve of a comparison; infinite where it does not apply. */
 function reserveIn(calculation: LegCalculation, one: Comparison): number {

@@ -1,18 +1,64 @@
-import { adiabaticPulse, copperLoss, insulationClasses, windingHeatCapacity } from '../../thermal/index.js'
-import { type Joint, motorOf, type Prepared } from '../numbers.js'
+import { adiabaticPulse, copperLoss, windingHeatCapacity } from '../../thermal/index.js'
+import { comparisonAt, reserveOf } from '../assess/compare.js'
+import { survey } from '../assess/survey.js'
+import { calculationOf, type LegCalculation, placeOf } from '../calculation.js'
+import type { Check } from '../cases/check.js'
+import { LOAD_CASES } from '../cases/events.js'
+import { airNamed, type Joint, type Prepared } from '../numbers.js'
+import { CHECKS } from '../parts/index.js'
+import { terminalResistance, worstPhase } from '../parts/motors/fields.js'
+import { heat } from '../parts/motors/heat.js'
 
-/** The hottest spot of a winding above its mean, K; and a phase that holds still carries twice its share. */
-const HOT_SPOT = 10
-const WORST_PHASE = 2
+/** A winding before a pulse, SI. @internal */
+export interface PulseStart {
+  /** Temperature of the winding after walking in hot still air until it settles, and the one at which its hottest spot reaches the insulation class. */
+  readonly from: number
+  readonly to: number
+  /** Resistance between two terminals at 20 °C. */
+  readonly resistance: number
+  /** Loss of the phase that carries its peak while the motor holds still, over the mean of the phases. */
+  readonly worstPhase: number
+  /** Whether the temperatures of walking settle. */
+  readonly settled: boolean
+}
+
+const WALK = 'hotAfternoon'
+const WINDING = CHECKS.find(({ id }) => id === 'motor.winding') as Check
+
+/** The winding of a joint before a pulse: at typical values, and with every uncertain value at its unfavourable end for the winding. @internal */
+export function pulseStarts(leg: Prepared, joint: Joint): { readonly typical: PulseStart; readonly unfavourable: PulseStart } {
+  const calculation = calculationOf(leg.x)
+  const one = comparisonAt(calculation, WINDING, joint, WALK)
+  const typical = startAt(calculation, leg, joint)
+  const group = { comparisons: [one], reserve: reserveOf(calculation.read(one.demand) as number, calculation.read(one.capacity) as number) }
+  for (const { cell, range, low, high } of survey(calculation, [group]).get(group)?.moves ?? [])
+    calculation.put(cell, low < high ? range.low : range.high)
+  return { typical, unfavourable: startAt(calculation, leg, joint) }
+}
+
+function startAt(calculation: LegCalculation, leg: Prepared, joint: Joint): PulseStart {
+  const { event, air, age } = LOAD_CASES[WALK]
+  const here = calculation.instances.implied(placeOf(calculation, { joint, event, air, age })) as never
+  const { demand, capacity } = comparisonAt(calculation, WINDING, joint, WALK)
+  const { winding, unsettled } = calculation.get(heat, here)
+  const { temperature } = airNamed(leg.x, 'hot')
+  // Both sides of the check are rises above the air; the demand is that of the hottest spot.
+  const spot = (calculation.read(demand) as number) + temperature - winding
+  return {
+    from: winding,
+    to: (calculation.read(capacity) as number) + temperature - spot,
+    resistance: calculation.get(terminalResistance, here),
+    worstPhase: calculation.get(worstPhase, here),
+    settled: unsettled === undefined,
+  }
+}
 
 /**
- * Peak phase current that heats the winding from a temperature to its class within a time, nothing shed (so that it errs on the safe side),
- * one phase carrying its peak. @internal
+ * Peak phase current (A) that heats the hottest spot of a winding to its insulation class within a time (s), no heat shed, so that it errs on the safe side.
+ * One phase carries its peak. 0 where walking leaves the winding at its class, or does not settle. @internal
  */
-export function pulseCurrent(leg: Prepared, joint: Joint, seconds: number, from: number, conductorMass: number): number {
-  const motor = motorOf(leg.x, joint)
-  const limit = insulationClasses[motor.windingClass].si - HOT_SPOT
-  if (from >= limit) return 0
+export function pulseCurrent({ from, to, resistance, worstPhase, settled }: PulseStart, seconds: number, conductorMass: number): number {
+  if (!(settled && from < to)) return 0
   const heatCapacity = windingHeatCapacity.si({
     conductorMass,
     conductorSpecificHeat: 385,
@@ -20,7 +66,7 @@ export function pulseCurrent(leg: Prepared, joint: Joint, seconds: number, from:
     insulationSpecificHeat: 1200,
   })
   // The time is inverse to the loss, and the loss goes with the square of the current: one evaluation of each gives the current.
-  const loss = adiabaticPulse.si({ heatCapacity, lossAt20: 1, from, to: limit }) / seconds
-  const perSquare = copperLoss.si({ peakPhaseCurrent: 1, terminalResistance: motor.terminalResistance })
-  return Math.sqrt(loss / (WORST_PHASE * perSquare))
+  const loss = adiabaticPulse.si({ heatCapacity, lossAt20: 1, from, to }) / seconds
+  const perSquare = copperLoss.si({ peakPhaseCurrent: 1, terminalResistance: resistance })
+  return Math.sqrt(loss / (worstPhase * perSquare))
 }

@@ -93,7 +93,10 @@ export function controlPage(sheet: ControlSheet): Page {
       'Each limit is the least over cold, ordinary and hot air, a new and a year-old cord, and a pretension set too low and too high. Set the first column: it has every uncertain value at its unfavourable end. The second one takes their typical values, and needs a test stand behind it.',
     ),
     ...JOINTS.filter((joint) => joints[joint].failsAtAnyCurrent.length > 0).flatMap((joint) => [
-      led(`No current limit helps at the ${joint}:`, 'these checks fail without any torque in one of those conditions.'),
+      led(
+        `No current limit helps at the ${joint}:`,
+        'these checks fail without any torque in one of those conditions, some of them only at the unfavourable ends of the ranges.',
+      ),
       points(joints[joint].failsAtAnyCurrent),
     ]),
     heading('Gains: why these and not more'),
