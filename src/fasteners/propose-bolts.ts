@@ -1,5 +1,5 @@
 import { atLeast, atMost, type Given, type Proposals, proposalsOf, readInputs, type Si } from '../formula/index.js'
-import { Quantity } from '../units/index.js'
+import { Quantity, refuse } from '../units/index.js'
 import { headBearing } from './head-bearing.js'
 import { boltFatigue, jointLoads, jointReserves, jointSlip } from './joint-loads.js'
 import { preloadAtUtilisation } from './preload.js'
@@ -52,6 +52,8 @@ export interface ProposedBolts {
   readonly washerDiameter: Quantity<'length'>
 }
 
+const WHERE = 'fasteners.proposeBolts'
+
 /** Share of the yield strength that tightening uses. */
 const UTILISATION = 0.7
 
@@ -63,14 +65,17 @@ const UTILISATION = 0.7
  */
 export function proposeBolts(wish: BoltsWish): Proposals<ProposedBolts> {
   const { threads = THREADS, classes = CLASSES, ...rest } = wish
-  const read = readInputs('fasteners.proposeBolts', WISH, rest as Given<typeof WISH>)
+  const read = readInputs(WHERE, WISH, rest as Given<typeof WISH>)
+  if (read.most < read.fewest) refuse(WHERE, 'most', read.most, `must be at least the fewest bolts, ${read.fewest}`)
+  if (threads.length === 0) refuse(WHERE, 'threads', threads, 'must hold at least one thread')
+  if (classes.length === 0) refuse(WHERE, 'classes', classes, 'must hold at least one property class')
   // A name that is none is an error here.
   for (const name of threads) metricThread(name)
   for (const name of classes) propertyClass(name)
   return proposalsOf(
     read,
     (x) => {
-      const counts = Array.from({ length: Math.max(1, x.most - x.fewest + 1) }, (_, i) => x.fewest + i)
+      const counts = Array.from({ length: x.most - x.fewest + 1 }, (_, i) => x.fewest + i)
       return threads.flatMap((thread) => classes.flatMap((name) => counts.map((count) => candidate(x, thread, name, count))))
     },
     [

@@ -33,9 +33,14 @@ export const atLeast = (what: string, kind: Kind, value: number, limit: number, 
   sizedTo,
 })
 
-/** A part over a whole; without any whole every part is too much. A value that is no number counts as broken. */
+/**
+ * A part over a whole: at most 1 where the part is no more than the whole, whatever their signs. Without any whole every part is too much. A value that is
+ * not a number counts as broken.
+ */
 function shareOf(part: number, whole: number): number {
   if (part <= 0 && whole >= 0) return 0
+  // Below zero the larger size is the smaller number.
+  if (whole < 0) return part <= whole ? whole / part : Number.POSITIVE_INFINITY
   const share = part / whole
   return share >= 0 ? share : Number.POSITIVE_INFINITY
 }

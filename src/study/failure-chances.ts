@@ -61,14 +61,17 @@ export function failureChances<I extends Inputs, O extends Output>(
 }
 
 function sidesOf(formula: ReturnType<typeof untyped>, limits: FailureChancesPlan['limits'], issues: Issue[]): Side[] {
-  const names = Object.keys(limits ?? Object.fromEntries(outputsOf(formula).map((name) => [name, 0])))
+  const names = limits === undefined ? outputsOf(formula) : Object.keys(limits)
+  if (names.length === 0) issues.push({ path: 'limits', given: show(limits), accepts: 'must hold at least one output' })
   return names.flatMap((name): Side[] => {
     const output = outputNamed(formula, name, `limits.${name}`, issues)
-    const limit = limits?.[name] ?? { below: 1 }
-    const [side, at] = 'below' in limit ? ([1, limit.below] as const) : ([-1, limit.above] as const)
-    if (!Number.isFinite(at))
+    const limit: unknown = limits === undefined ? { below: 1 } : limits[name]
+    const [[word, at] = [], ...others] = typeof limit === 'object' && limit !== null ? Object.entries(limit) : []
+    const good = others.length === 0 && (word === 'below' || word === 'above') && Number.isFinite(at)
+    const side = word === 'below' ? 1 : -1
+    if (!good)
       issues.push({ path: `limits.${name}`, given: show(limit), accepts: 'must be { below } or { above } with a number in SI units' })
-    return output === undefined || !Number.isFinite(at)
+    return output === undefined || !good
       ? []
       : [{ name, side, limit: at, words: `${side === 1 ? 'below' : 'above'} ${new Quantity(at, output.kind)}` }]
   })

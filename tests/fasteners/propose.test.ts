@@ -101,6 +101,12 @@ describe('bolts for a wish', () => {
     expect(message).toContain('allowablePressure')
   })
 
+  test('more bolts at least than at most, and empty lists, are refused', () => {
+    expect(() => proposeBolts({ ...joint, fewest: 8 })).toThrow(/most.*at least the fewest bolts, 8/)
+    expect(() => proposeBolts({ ...joint, threads: [] })).toThrow(/threads/)
+    expect(() => proposeBolts({ ...joint, classes: [] })).toThrow(/classes/)
+  })
+
   test('threads and classes that are none are refused by name', () => {
     expect(() => proposeBolts({ ...joint, threads: ['M7' as never] })).toThrow(/M7/)
     expect(() => proposeBolts({ ...joint, classes: ['8.9' as never] })).toThrow(/8\.9/)

@@ -109,6 +109,10 @@ describe('legs for a wish', () => {
     expect(message).toContain('It costs: mass')
     expect(() => robustLeg(found.wish, first!, { draws: 20, chance: 0.99 })).toThrow(/draws/)
     expect(() => robustLeg(found.wish, first!, { chance: 2 })).toThrow(/chance/)
+    // None of these would stop anything: the search would end at once and report as if it had looked.
+    expect(() => robustLeg(found.wish, first!, { rounds: Number.NaN, evaluations: Number.NaN, seed: 0.5 })).toThrow(
+      /rounds[\s\S]*evaluations[\s\S]*seed/,
+    )
   })
 
   test('have chances of failure that plain draws confirm', () => {

@@ -71,6 +71,12 @@ describe('chances of rare failures', () => {
     expect(() => failureChances(plane, { a: standard, b: 0, c: 0, d: 0 }, { limits: { lift: zero }, evaluations: 10 })).toThrow(
       /evaluations[\s\S]*limits\.lift/,
     )
+    const of = (limits: object) => () => failureChances(plane, { a: standard, b: 0, c: 0, d: 0 }, { limits: limits as never })
+    expect(of({})).toThrow(/limits.*at least one output/)
+    // A second side would be dropped in silence.
+    expect(of({ left: { below: 0, above: 1 } })).toThrow(/limits\.left.*\{ below \} or \{ above \}/)
+    expect(of({ left: 3 })).toThrow(/limits\.left/)
+    expect(of({ left: { under: 3 } })).toThrow(/limits\.left/)
     expect(String(failureChances(plane, { a: standard, b: 0, c: 0, d: 0 }, { limits: { left: zero }, evaluations: 400 }))).toContain(
       'Scatter to reduce first',
     )

@@ -63,6 +63,20 @@ describe('a robust optimum', () => {
     expect(found.price.size).toBeCloseTo(found.robust.best.inputs.bar!.si / 2 - 1, 6)
   })
 
+  test('holds both sides of one limit: the bar may be neither too short nor too long for the gap', () => {
+    const found = robustOptimum(bar, {
+      ...plan,
+      goals: { maximise: 'size' },
+      constraints: { over: { min: 0, max: 4 } },
+      chance: 0.9,
+      draws: 1000,
+    })
+    // The upper side is active at typical values, and must give way by the lower quantile of the gap.
+    expect(found.nominal.best.inputs.bar!.si).toBeCloseTo(6, 5)
+    expect(found.state).toBe('held')
+    expect(found.robust.best.inputs.bar!.si).toBeLessThan(6 - 0.5 * normalQuantile(0.9) + 0.02)
+  })
+
   test('follows correlation: errors that cancel cost nothing, errors that add cost twice', () => {
     const both = { ...plan, scatter: { gap: normal(2, 0.5), other: normal(0, 0.5) }, chance: 0.9, draws: 4000 }
     const at = (coefficient: number) =>

@@ -59,7 +59,7 @@ export interface RobustLeg {
 export function robustLeg(wish: LegWishData, proposed: ProposedLeg, options: RobustLegOptions = {}): RobustLeg {
   knownOptions('robustLeg', options, ['chance', 'confidence', 'draws', 'rounds', 'evaluations', 'seed', 'onProgress'])
   const { chance = 0.9, confidence = 0.95, draws = 120, rounds = 8, evaluations = 400, seed = 1, onProgress } = options
-  const allowed = allowedOf(chance, confidence, draws)
+  const allowed = allowedOf({ chance, confidence, draws, rounds, evaluations, seed })
   const judge = new Judge(wish, proposed.stock)
   const drawn = scenarios(legFormula(proposed.leg), {}, { seed })
   const first = look(judge, proposed.sizes, drawn, draws)
@@ -97,15 +97,23 @@ export function robustLeg(wish: LegWishData, proposed: ProposedLeg, options: Rob
   }
 }
 
-function allowedOf(chance: number, confidence: number, draws: number): number {
+type Numbers = Required<Omit<RobustLegOptions, 'onProgress'>>
+
+function allowedOf({ chance, confidence, draws, rounds, evaluations, seed }: Numbers): number {
   const issues: Issue[] = []
   const share = (path: string, x: number) => {
     if (!(x > 0 && x < 1)) issues.push({ path, given: show(x), accepts: 'must be a number between 0 and 1' })
   }
   share('chance', chance)
   share('confidence', confidence)
-  if (!(Number.isSafeInteger(draws) && draws >= 10))
-    issues.push({ path: 'draws', given: show(draws), accepts: 'must be a whole number of at least 10' })
+  const whole = (path: string, x: number, least: number) => {
+    if (!(Number.isSafeInteger(x) && x >= least))
+      issues.push({ path, given: show(x), accepts: `must be a whole number of at least ${least}` })
+  }
+  whole('draws', draws, 10)
+  whole('rounds', rounds, 0)
+  whole('evaluations', evaluations, 1)
+  whole('seed', seed, 0)
   const allowed = issues.length > 0 ? 0 : mostFailures(draws, chance, confidence)
   if (allowed < 0)
     issues.push({ path: 'draws', given: show(draws), accepts: `must be enough to show a share of ${chance} with confidence ${confidence}` })
