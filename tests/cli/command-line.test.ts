@@ -106,6 +106,14 @@ test('report writes page, text, table and workshop sheets', async () => {
   expect(files['out/report.html']).toMatch(/^<!doctype html>/i)
 })
 
+test('report leaves out what is not made yet for a knee that a rod drives, and says so', async () => {
+  const rod = { 'leg.yaml': example('heath-leg-revised.yaml') }
+  const { files, code, notes } = await run(['report', 'leg.yaml', '--to', 'out', '-q', '--cases', 'stand,walk'], rod)
+  expect(code).toBe(0)
+  expect(notes).toContain('workshop.html are left out')
+  expect(Object.keys(files).sort()).toEqual(['leg.yaml', 'out/checks.csv', 'out/report.html', 'out/report.md'])
+})
+
 test('learn corrects the document and keeps its comments', async () => {
   const files = { 'leg.yaml': revised, 'pretension-knee.csv': example('stand-logs/pretension-knee.csv') }
   const { out, files: after } = await run(['learn', 'leg.yaml', 'pretension-knee.csv', '--to', 'learnt.yaml', '--json', '-q'], files)

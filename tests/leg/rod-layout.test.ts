@@ -2,7 +2,17 @@ import { readFileSync } from 'node:fs'
 import * as fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { calculationOf, placeOf } from '../../src/leg/calculation.js'
-import { assemblyPlan, assess, controlSheet, describeLeg, legFormula, legNumbers, standPlan, withFields } from '../../src/leg/index.js'
+import {
+  assemblyPlan,
+  assess,
+  controlSheet,
+  describeLeg,
+  legFormula,
+  legNumbers,
+  markdownReport,
+  standPlan,
+  withFields,
+} from '../../src/leg/index.js'
 import { prepare } from '../../src/leg/numbers.js'
 import { RodDrive } from '../../src/leg/parts/motion/rod-drive.js'
 import { linkDynamics } from '../../src/leg/parts/motion/stride.js'
@@ -145,4 +155,11 @@ describe('a knee that is driven from the body', () => {
     for (const plan of [assemblyPlan, controlSheet, standPlan])
       expect(() => plan(revised)).toThrow(/joints.knee.through is 'rod'; is not in plans and drawings yet/)
   })
+})
+
+test('the report of a leg with a rod names what no check covers', () => {
+  const words = 'Crank and rocker of the knee, and their seats on drum and lower link, are not checked.'
+  expect(markdownReport(assess(read('revised'), { cases: ['stand'] }))).toContain(words)
+  const cords = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8'))
+  expect(markdownReport(assess(cords, { cases: ['stand'] }))).not.toContain(words)
 })

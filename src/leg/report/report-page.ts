@@ -49,7 +49,8 @@ export function reportPage(assessment: Assessment, options: ReportOptions = {}):
   const { leg } = assessment
   const chosen = steps === 'all' ? assessment.checks : decisive(assessment)
   const sheet = numberedSheet(assessment, chosen)
-  const [first, ...others] = options.drawings ?? legDrawings(assessment, { style: 'page', only: ['leg'] })
+  const drawn = assessment.leg.joints.knee.through === undefined
+  const [first, ...others] = options.drawings ?? (drawn ? legDrawings(assessment, { style: 'page', only: ['leg'] }) : [])
   const changes = changesOf(assessment)
   return {
     title: `${leg.name}: calculation sheet`,
@@ -90,6 +91,7 @@ function verdictSection(assessment: Assessment, drawing: Picture | undefined, ch
     ...firstChange(assessment, changes),
     text(priorsText(assessment)),
     ...(drawing === undefined ? [] : [{ kind: 'picture', ...drawing } as const]),
+    ...(assessment.leg.joints.knee.through === undefined ? [] : [text('A knee that is driven through the hip is not drawn yet.')]),
   ])
 }
 

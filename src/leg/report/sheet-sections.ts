@@ -93,7 +93,7 @@ function valuesSection({ tables, constants }: Origins, sources: Sources): Block 
 }
 
 /** Assumptions of the model as a whole. Those of each formula stand with its steps. */
-export const assumptionsSection = ({ requiredReserve }: Assessment): Block =>
+export const assumptionsSection = ({ requiredReserve, leg }: Assessment): Block =>
   section('assumptions', 'Assumptions', [
     points([
       `Reserve is capacity over demand. The required reserve is ${requiredReserve}, or less where a check lists a lower one.`,
@@ -102,6 +102,11 @@ export const assumptionsSection = ({ requiredReserve }: Assessment): Block =>
       'Links are rigid uniform rods, and the body moves at constant speed. In a hop and a drop only the weight of the links counts.',
       'The frame that the cord pulls on is rigid, so that changes of tension with temperature are upper bounds.',
       'Each motor heats its own plate; the other motors do not warm it.',
+      ...(leg.joints.knee.through === undefined
+        ? []
+        : [
+            'Crank and rocker of the knee, and their seats on drum and lower link, are not checked. Test them by hand under the force of the rod.',
+          ]),
       'What was filled in stands beside the given fields with its reason. What a formula assumes, and where it is valid, stands with its steps.',
     ]),
   ])
