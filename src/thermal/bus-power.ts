@@ -1,6 +1,6 @@
 import { formula } from '../formula/index.js'
 import { copperLossForTorque } from './copper.js'
-import { motorConstant } from './motor-constants.js'
+import { currentsForTorque, motorConstant } from './motor-constants.js'
 import { dragLoss } from './no-load.js'
 import { electricalPower, supplySag } from './supply.js'
 
@@ -113,7 +113,7 @@ export const speedUnderSag = /* @__PURE__ */ formula('thermal.speedUnderSag', {
     },
   ],
   si: ({ openCircuitVoltage, batteryResistance, motors, torque, backEmfConstant, terminalResistance, electronics }) => {
-    const current = torque / backEmfConstant
+    const current = currentsForTorque.si({ torque, backEmfConstant }).dcTrapezoidal
     const left = openCircuitVoltage - batteryResistance * motors * current
     const sag = supplySag.si({ openCircuitVoltage: left, resistance: batteryResistance, power: electronics })
     const isHeld = left > 0 && sag.state === 'holds'
