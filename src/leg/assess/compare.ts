@@ -81,10 +81,13 @@ export const comparisonsOf = (calculation: LegCalculation, checks: readonly Chec
       ),
   )
 
-/** Capacity over demand. What is not a number has reserve 0, so that it fails. */
+/**
+ * Capacity over demand. What is not a number has reserve 0, so that it fails. Without a demand there is plenty, unless the capacity is below even
+ * that: air that is hotter than a limit leaves a negative rise, which a motor that dissipates nothing exceeds.
+ */
 export function reserveOf(demand: number, capacity: number): number {
   if (Number.isNaN(demand) || Number.isNaN(capacity)) return 0
-  if (demand <= 0) return PLENTY
+  if (demand <= 0) return capacity < demand ? 0 : PLENTY
   const reserve = capacity / demand
   return Number.isNaN(reserve) ? 0 : Math.min(PLENTY, Math.max(0, reserve))
 }

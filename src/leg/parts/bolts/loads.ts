@@ -2,8 +2,10 @@ import { boltGroupTipping, headBearing, jointReserves, jointSlip } from '../../.
 import { line, type Use, value } from '../../run/index.js'
 import { day } from '../load/fields.js'
 import { allowableStress, frictionOnSteel, softening } from '../materials/values.js'
+import { hipOf } from '../motion/instances.js'
 import { footForce } from '../motion/values.js'
 import { heat } from '../motors/heat.js'
+import { plateSoftens } from '../plates/checks.js'
 import { shaftForce } from '../transmission/cord/values.js'
 import { clampLeft, motorBoltTemperature, stackBoltTemperature } from './clamp.js'
 import * as bolts from './fields.js'
@@ -107,15 +109,20 @@ export const motorPressure = value('bolts.motorPressure', ['joint', 'boltGroup',
 
 const SLEEVED = 'metal sleeves carry the clamp load'
 const SOFT = 'the print is softened, which is a failure of the plate itself'
-const notPressed = (use: Use<'boltGroup'>, temperature: number): string | undefined => {
+/** Only where the check of the plate fails: another layer may soften, or nearly soften, under a plate that holds. */
+const notPressed = (use: Use<'boltGroup'>, temperature: number, plateFails: boolean): string | undefined => {
   if (use(bolts.sleeves)) return SLEEVED
+  if (!plateFails) return undefined
   const limit = use.at(softening, { material: weakestLayer(use) })
   return temperature > use.run(nearSoftening, { softening: limit, margin: use(bolts.softeningMargin) }) ? SOFT : undefined
 }
+const hipPlateSoftens = value('bolts.hipPlateSoftens', ['leg', 'event', 'air'], (use, at) =>
+  use.at(plateSoftens, { joint: hipOf(use, at.leg) }),
+)
 /** Why pressure under the heads is no failure of its own. */
 export const stackNotPressed = value('bolts.stackNotPressed', ['boltGroup', 'event', 'air'], (use) =>
-  notPressed(use, use(stackBoltTemperature)),
+  notPressed(use, use(stackBoltTemperature), use(hipPlateSoftens)),
 )
 export const motorNotPressed = value('bolts.motorNotPressed', ['joint', 'boltGroup', 'event', 'air'], (use) =>
-  notPressed(use, use(motorBoltTemperature)),
+  notPressed(use, use(motorBoltTemperature), use(plateSoftens)),
 )

@@ -1,5 +1,6 @@
 import { threadStrip } from '../../../fasteners/index.js'
 import type { Check } from '../../cases/check.js'
+import { shareOfStress } from '../../lines.js'
 import { constant, line, type Use, value } from '../../run/index.js'
 import { tapDepth } from '../motors/fields.js'
 import * as bolts from './fields.js'
@@ -21,13 +22,6 @@ const screw = line(
   'length',
   'sum(layers) + washer + thread',
   (x) => x.layers.reduce((sum, one) => sum + one, 0) + x.washer + x.thread,
-)
-const shareOfStress = line(
-  'shear strength',
-  { share: 'ratio', strength: 'stress' },
-  'stress',
-  'share · strength',
-  (x) => x.share * x.strength,
 )
 const weaker = line('force that strips', { part: 'force', screw: 'force' }, 'force', 'min(part, screw)', (x) => Math.min(x.part, x.screw))
 

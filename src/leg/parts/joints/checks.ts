@@ -22,10 +22,16 @@ const slopeOfForce = line(
   (x) => x.forward / x.vertical,
 )
 
-const farthest = value('leg.farthest', ['leg', 'event'], (use) => use(stride).farthest)
 const reach = value('leg.reach', ['leg'], (use, at) => {
   const [upper, lower] = use.all('link', { leg: at.leg }).map((link) => use.at(links.length, { link }))
   return use.run(reachOf, { upper: upper as number, lower: lower as number })
+})
+/** The loads are those of the points that the leg reaches: a path that comes too near to the hip must fail here, since no point of it is too far. */
+const farthest = value('leg.farthest', ['leg', 'event'], (use) => {
+  const { farthest: distance, reached } = use(stride)
+  if (reached === 'no' && distance <= use(reach))
+    throw new RangeError('the foot path comes nearer to the hip than the foot of the folded leg')
+  return distance
 })
 const turn = value('joint.farthestTurn', ['joint', 'event'], (use) => {
   const { lowest, highest } = use(jointMotion)

@@ -99,7 +99,7 @@ function leaping(use: Read, leap: typeof load.hop, pose: 'touchDown' | 'folded')
   const { totalForce: force } = use.run(jumpPush, { mass, jumpHeight: use(leap.height), pushTravel: travel, gravity })
   const touchDown = use(leap.touchDownHeight) ?? use(robot.standHeight)
   if (!(travel < touchDown)) throw new RangeError('the landing travel must be less than the height of the hip at touch-down')
-  const height = pose === 'touchDown' ? use(robot.standHeight) : use.run(landed, { touchDown, travel })
+  const height = pose === 'touchDown' ? touchDown : use.run(landed, { touchDown, travel })
   return held(use, 'halfSine', use.run(landingShare, { force, mass, gravity, feet }), height)
 }
 

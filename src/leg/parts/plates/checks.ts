@@ -25,6 +25,8 @@ const allowableTemperature = value('plate.allowableTemperature', ['plate'], (use
   const limit = use.at(softening, { material })
   return use.at(atTransition, { material }) ? use.run(belowLimit, { limit, margin: use(transitionMargin) }) : limit
 })
+/** Whether the plate of a joint is too warm to carry its motor: its own check fails then. */
+export const plateSoftens = value('plate.softens', ['joint', 'event', 'air'], (use) => use(heat).mount > use(allowableTemperature))
 
 /** Checks of the plate of each motor. */
 export const plateChecks: readonly Check[] = [

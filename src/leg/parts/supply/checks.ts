@@ -6,10 +6,10 @@ import { sag } from './values.js'
 const drawn = line('current drawn', { current: 'current' }, 'current', 'max(current, 0)', ({ current }) => Math.max(current, 0))
 const brownOut = line(
   'current that it cannot deliver',
-  { share: 'ratio', current: 'current' },
+  { share: 'ratio', current: 'current', most: 'current' },
   'current',
-  'share · current',
-  (x) => x.share * x.current,
+  'min(most, share · current)',
+  (x) => Math.min(x.most, x.share * x.current),
 )
 const available = line(
   'current available',
@@ -31,9 +31,9 @@ const demand = value('supply.demand', ['leg', 'event', 'air'], (use) => {
 })
 const capacity = value('supply.capacity', ['leg', 'event', 'air'], (use) => {
   const { current, mostPower, state } = use(sag)
-  return state === 'brownOut'
-    ? use.run(brownOut, { share: use(failing), current })
-    : use.run(available, { limit: use(supply.currentLimit), mostPower, voltage: use(supply.voltage) })
+  const most = use.run(available, { limit: use(supply.currentLimit), mostPower, voltage: use(supply.voltage) })
+  // A fuse that is too small for the most that the supply can deliver decides there too: a heavier load must not look better.
+  return state === 'brownOut' ? use.run(brownOut, { share: use(failing), current, most }) : most
 })
 
 /** Checks of the supply of all legs. */

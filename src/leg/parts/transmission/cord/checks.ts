@@ -9,6 +9,7 @@ import {
 } from '../../../../capstan/index.js'
 import type { Check } from '../../../cases/check.js'
 import { references } from '../../../leaves.js'
+import { riseAbove } from '../../../lines.js'
 import { constant, line, type Use, type Value, value } from '../../../run/index.js'
 import { airTemperature, shelfTime, stridesPerDay } from '../../load/fields.js'
 import { stroke } from '../../motion/values.js'
@@ -57,13 +58,6 @@ export const afterYears = line(
   'force',
   'set · left ^ years',
   (x) => x.set * x.left ** x.years,
-)
-const riseOver = line(
-  'rise above the air',
-  { temperature: 'temperature', air: 'temperature' },
-  'temperatureDifference',
-  'temperature − air',
-  (x) => x.temperature - x.air,
 )
 const difference = line('difference of the tensions', { taut: 'force', slack: 'force' }, 'force', 'taut − slack', (x) => x.taut - x.slack)
 const ofADay = line('drift of a day', { drift: 'angle', strides: 'count' }, 'angle', 'drift · strides', (x) => x.drift * x.strides)
@@ -156,10 +150,10 @@ const pretensionAfterShelf = value('cord.pretensionAfterShelf', ['joint', 'air']
 })
 
 const pinionRise = value('cord.pinionRise', ['joint', 'event', 'air'], (use) =>
-  use.run(riseOver, { temperature: use(heat).mount, air: use(airTemperature) }),
+  use.run(riseAbove, { temperature: use(heat).mount, air: use(airTemperature) }),
 )
 const fibreRise = value('cord.fibreRise', ['joint', 'air'], (use) =>
-  use.run(riseOver, { temperature: use(cord.serviceTemperature), air: use(airTemperature) }),
+  use.run(riseAbove, { temperature: use(cord.serviceTemperature), air: use(airTemperature) }),
 )
 
 const leastShare = constant('cord.leastSlackShare', {

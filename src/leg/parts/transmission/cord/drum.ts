@@ -32,10 +32,10 @@ const bending = line('bending moment of the hub', { force: 'force', arm: 'length
 const clamp = line('clamp load of the through-bolts', { bolts: 'count', each: 'force' }, 'force', 'bolts · each', (x) => x.bolts * x.each)
 const holes = line(
   'share of the section that holes take',
-  { bolts: 'count', hole: 'length', outer: 'length', bore: 'length', most: 'ratio' },
+  { bolts: 'count', hole: 'length', outer: 'length', bore: 'length' },
   'ratio',
-  'min(most, bolts · hole² / (outer² − bore²))',
-  (x) => Math.min(x.most, (x.bolts * x.hole ** 2) / (x.outer ** 2 - x.bore ** 2)),
+  'bolts · hole² / (outer² − bore²)',
+  (x) => (x.bolts * x.hole ** 2) / (x.outer ** 2 - x.bore ** 2),
 )
 
 const hubBores = constant('drum.hubBores', {
@@ -106,6 +106,8 @@ const holeOf = record('drum.throughBoltHole', ['joint'], (x, { joint }) => {
 })
 const layerStress = value('drum.layerStress', ['joint', 'event', 'air', 'age'], (use) => {
   const [outer, bore, bolts] = [use(hubDiameter), use(cord.drum.bore), use(cord.drum.throughBolts)]
+  const holeShare = use.run(holes, { bolts, hole: use(holeOf), outer, bore })
+  if (holeShare > use(mostHoles)) throw new RangeError('the holes of the through-bolts leave less than a tenth of the hub')
   return use.run(delamination, {
     bendingMoment: use.run(bending, { force: use(shaftForce), arm: use(arm) }),
     axialForce: 0,
@@ -113,7 +115,7 @@ const layerStress = value('drum.layerStress', ['joint', 'event', 'air', 'age'], 
     outerDiameter: outer,
     boreDiameter: bore,
     allowableAcrossLayers: use(acrossLayers),
-    holeShare: use.run(holes, { bolts, hole: use(holeOf), outer, bore, most: use(mostHoles) }),
+    holeShare,
   }).layerStress
 })
 

@@ -7,6 +7,7 @@ import {
   travelLimits,
   travelPeakTension,
 } from '../../../../capstan/index.js'
+import { temperatureRise } from '../../../lines.js'
 import { line, type Use, value } from '../../../run/index.js'
 import { airTemperature, assemblyTemperature } from '../../load/fields.js'
 import { thermalExpansion } from '../../materials/values.js'
@@ -23,13 +24,6 @@ const onDrum = line(
   'angle',
   'min(to − from, 2 · arc)',
   (x) => Math.min(x.to - x.from, 2 * x.arc),
-)
-const rise = line(
-  'rise since assembly',
-  { air: 'temperature', assembly: 'temperature' },
-  'temperatureDifference',
-  'air − assembly',
-  (x) => x.air - x.assembly,
 )
 const asSet = line(
   'pretension as it is set',
@@ -79,7 +73,7 @@ export const branchArc = value('cord.branchArc', ['joint'], (use) => use.run(hal
 export const thermalTension = value('cord.thermalTension', ['joint', 'air'], (use) =>
   use.run(thermalTensionOf, {
     axialRigidity: use(cord.axialRigidity),
-    temperatureRise: use.run(rise, { air: use(airTemperature), assembly: use(assemblyTemperature) }),
+    temperatureRise: use.run(temperatureRise, { air: use(airTemperature), assembly: use(assemblyTemperature) }),
     frameExpansion: use.at(thermalExpansion, { material: use(cord.frameMaterial) }),
     cordExpansion: use(cord.thermalExpansion),
   }),
