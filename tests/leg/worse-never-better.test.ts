@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { reserveOf } from '../../src/leg/assess/compare.js'
-import { assess, type CaseId, describeLeg, withFields } from '../../src/leg/index.js'
+import { assess, type CaseId, checkReserves, describeLeg, legNumbers, withFields } from '../../src/leg/index.js'
 
 const leg = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8'))
 const checked = (fields: Parameters<typeof withFields>[1], id: string, cases: readonly CaseId[], joint?: string) => {
@@ -41,6 +41,23 @@ test('bolt holes that leave nothing of the hub fail, however hard the bolts clam
   expect(split('M2').reserve).toBeGreaterThan(1)
   expect(split('M8').reserve).toBe(0)
   expect(split('M8').sentence).toContain('the holes of the through-bolts leave less than a tenth of the hub')
+})
+
+test('a bore that leaves nothing of the drum is rejected, and fails in sweeps, however the radius is given', () => {
+  const { drive } = leg.joints.knee
+  if (drive.kind !== 'cord') throw new Error('the example has a cord drive')
+  const { grooveDiameter: _, ...drum } = drive.drum
+  const given = (bore: string) => withFields(leg, { 'joints.knee.drive.drum': { ...drum, centreLineRadius: '44.8 mm', bore } })
+  expect(() => given('90 mm')).toThrow(/drum.bore is 90 mm.*must be smaller than the diameter at the bottom of the groove \(88 mm\)/)
+  const x = legNumbers(given('16 mm'))
+  const { knee } = x.joints
+  const wide = {
+    ...knee,
+    drive: { ...knee.drive, drum: { ...drum, centreLineRadius: 0.0448, bore: 0.09, length: 0.014, groovePitch: 0.002 } },
+  }
+  const reserves = checkReserves({ ...x, joints: { ...x.joints, knee: wide as never } }, ['walk'])
+  expect(reserves.get('drum.layers knee')).toBe(0)
+  expect(reserves.get('drum.split knee')).toBe(0)
 })
 
 test('a hop touches down at the height of touch-down, not at the standing height', () => {

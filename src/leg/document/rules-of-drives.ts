@@ -57,8 +57,11 @@ function cordRules(data: PartlyLeg, name: JointName, drive: CordDrive, report: R
       drive.centreDistance,
       `must be above ${millimetres(least)}, the radii of pinion and drum and the cord between them; the pulleys overlap`,
     )
-  if (notAbove(drive.drum?.grooveDiameter, drive.drum?.bore))
-    report(`${path}.drum.bore`, drive.drum?.bore, `must be smaller than the groove diameter (${drive.drum?.grooveDiameter})`)
+  const [bore, groove] = [drive.drum?.bore, drive.drum?.grooveDiameter]
+  if (notAbove(groove, bore)) report(`${path}.drum.bore`, bore, `must be smaller than the groove diameter (${groove})`)
+  const floor = 2 * drum - (cord?.diameter?.si ?? 0)
+  if (groove === undefined && bore !== undefined && bore.si >= floor)
+    report(`${path}.drum.bore`, bore, `must be smaller than the diameter at the bottom of the groove (${millimetres(floor)})`)
   grooveRules(data, name, drive, { cord: cord?.diameter, ratio: drum / pinion }, report)
 }
 

@@ -65,9 +65,13 @@ const layerStrength = (use: Use<'joint' | 'event' | 'air'>, direction: 'interlay
 const interlayerShear = value('drum.interlayerShear', ['joint', 'event', 'air'], (use) => layerStrength(use, 'interlayerShear'))
 const acrossLayers = value('drum.acrossLayers', ['joint', 'event', 'air'], (use) => layerStrength(use, 'acrossLayers'))
 
-const hubDiameter = value('drum.hubDiameter', ['joint'], (use) =>
-  use.run(hub, { centre: use(drumRadius), cord: use(cord.diameter), bore: use(cord.drum.bore), bores: use(hubBores) }),
-)
+const hubDiameter = value('drum.hubDiameter', ['joint'], (use) => {
+  const bore = use(cord.drum.bore)
+  const outer = use.run(hub, { centre: use(drumRadius), cord: use(cord.diameter), bore, bores: use(hubBores) })
+  // A hub that is smaller than its bore would have stresses of the wrong sign.
+  if (!(outer > bore)) throw new RangeError('the bore leaves nothing of the drum')
+  return outer
+})
 /** Distance from the middle of the grooves to the end of the drum. */
 const arm = value('drum.arm', ['joint'], (use) => use.run(halfLength, { length: use(cord.drum.length) }))
 
