@@ -97,9 +97,9 @@ export function compare(calculation: LegCalculation, { demand, capacity, unless 
   try {
     const reason = unless === undefined ? undefined : (calculation.read(unless) as string | undefined)
     if (reason !== undefined) return reason
-    const [asked, borne] = [calculation.read(demand) as number, calculation.read(capacity) as number]
-    const failure = Number.isNaN(asked) ? 'the demand is not a number' : Number.isNaN(borne) ? 'the capacity is not a number' : undefined
-    const found = { demand: asked, capacity: borne, reserve: reserveOf(asked, borne) }
+    const [required, borne] = [calculation.read(demand) as number, calculation.read(capacity) as number]
+    const failure = Number.isNaN(required) ? 'the demand is not a number' : Number.isNaN(borne) ? 'the capacity is not a number' : undefined
+    const found = { demand: required, capacity: borne, reserve: reserveOf(required, borne) }
     return failure === undefined ? found : { ...found, failure }
   } catch (error) {
     return { demand: Number.NaN, capacity: Number.NaN, reserve: 0, failure: error instanceof Error ? error.message : String(error) }
