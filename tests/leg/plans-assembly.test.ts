@@ -116,6 +116,9 @@ describe('what holds for every leg', () => {
   test('options of the wrong kind are refused', () => {
     expect(() => assemblyPlan(leg, { tail: '3 N' as never })).toThrow(InputError)
     expect(() => assemblyPlan(leg, { beddingStrain: '3 mm' as never })).toThrow(InputError)
+    expect(() => assemblyPlan(leg, { tail: '-150 mm', beddingStrain: '-1 %', motorThreadDepth: '0 mm' })).toThrow(
+      /tail[\s\S]*beddingStrain[\s\S]*motorThreadDepth/,
+    )
   })
 })
 
@@ -146,6 +149,15 @@ describe('what a workshop needs besides the drawing', () => {
       { numRuns: 15 },
     )
     expect(assemblyPlan(leg, { motorThreadDepth: '3 mm' }).problems.join()).toMatch(/none is sold from 14.5 mm to 14.5 mm/)
+  })
+
+  test('the depth of the tapped holes of the document limits the screw, as it does in the assessment', () => {
+    const [motor] = Object.keys(leg.motors)
+    const shallow = assemblyPlan(withFields(leg, { [`motors.${motor}.tapDepth`]: '3.2 mm' }))
+    // 11 mm of stack, a washer of 0.5 mm, and the hole.
+    expect(shallow.cuts.bolts[0]!.mostLength!.in('mm')).toBeCloseTo(14.7, 9)
+    expect(shallow.cuts.bolts[0]!.catalogue).toBeUndefined()
+    expect(shallow.assumed.find(({ what }) => what === 'depth of the threads in the motor')!.value).toBe('3.2 mm')
   })
 
   test('cords have a length to keep and loads in newtons', () => {

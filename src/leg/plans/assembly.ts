@@ -1,11 +1,11 @@
-import { type In, quantity } from '../../units/index.js'
+import { type In, InputError, issue, quantity } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
-import { driveOf, hasCord, JOINTS } from '../numbers.js'
+import { driveOf, hasCord, JOINTS, motorOf } from '../numbers.js'
 import { knownOptions } from '../options.js'
 import { CAUTIONS } from '../report/content.js'
 import { type FollowUp, followUps, stepsOf } from './assembly-steps.js'
 import { assemblyPage } from './assembly-text.js'
-import { type Assumed, benchLeg } from './bench.js'
+import { type Assumed, benchLeg, length } from './bench.js'
 import { type CutList, cutList, DEPTH, END_DIAMETERS } from './cut-list.js'
 import { type BondStep, bonds, type PressStep, presses, type TighteningStep, tightening } from './fastening-steps.js'
 import { type ShoppingLine, shoppingList } from './shopping.js'
@@ -19,7 +19,10 @@ export interface AssemblyOptions {
   readonly tail?: In<'length'>
   /** Stretch of a new braid that stays once it has been loaded. Default 1 %; measure yours. */
   readonly beddingStrain?: In<'strain'>
-  /** Depth of the threads in the motor, measured down to the first thing that a screw may not touch. Default: one and a half diameters. */
+  /**
+   * Depth of the threads in the motor, measured down to the first thing that a screw may not touch. Default: `tapDepth` of the motor, and one and a half
+   * diameters without it.
+   */
   readonly motorThreadDepth?: In<'length'>
 }
 
@@ -54,15 +57,13 @@ export interface AssemblyPlan {
  * The plan a builder works from: cuts, lay of the cords, positions of the tensioners, tightening of each screw in order, presses and bonds,
  * and the work to repeat after a day and a week.
  *
- * Throws an `InputError` for options that are not quantities of their kind. Estimates for trained judgement: cords under tension store
+ * Throws an `InputError` for options that are not quantities of their kind or negative. Estimates for trained judgement: cords under tension store
  * energy, and bonded or pressed parts must not be the only thing that keeps a part in place.
  */
 export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyPlan {
-  knownOptions('assemblyPlan', options, ASSEMBLY_OPTIONS)
-  const tail = quantity('length', options.tail ?? '150 mm')
-  const bedding = quantity('strain', options.beddingStrain ?? '1 %')
-  const depth = options.motorThreadDepth === undefined ? undefined : quantity('length', options.motorThreadDepth)
+  const { tail, bedding, depth } = optionsOf(options)
   const bench = benchLeg(leg)
+  const tapped = JOINTS.map((joint) => motorOf(bench.x, joint).tapDepth)
   const cuts = cutList(bench, tail.si, depth?.si)
   const cords = JOINTS.filter((joint) => hasCord(bench.x, joint))
   const windings = cords.map((joint) => winding(bench, joint))
@@ -99,8 +100,14 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
         : []),
       {
         what: 'depth of the threads in the motor',
-        value: depth === undefined ? `${DEPTH} diameters` : String(depth),
-        why: depth === undefined ? 'assumption: measure yours with a depth gauge before any screw goes in' : 'given',
+        value:
+          depth !== undefined
+            ? String(depth)
+            : [...new Set(tapped.map((one) => (one === undefined ? `${DEPTH} diameters` : String(length(one)))))].join(' (hip), '),
+        why:
+          depth !== undefined || !tapped.includes(undefined)
+            ? 'given'
+            : 'assumption: measure yours with a depth gauge before any screw goes in',
       },
       { what: 'tensioner', value: 'pulls one cord end', why: 'the simplest kind; another kind changes turns and travel' },
     ],
@@ -119,9 +126,10 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
     problems: [
       ...cuts.bolts
         .filter(({ catalogue }) => catalogue === undefined)
-        .map(
-          ({ group, leastLength, mostLength }) =>
-            `screws of ${group}: none is sold from ${leastLength} to ${mostLength}, which the thread of the motor bears; change the stack or add a washer`,
+        .map(({ group, leastLength, mostLength }) =>
+          mostLength === undefined
+            ? `screws of ${group}: none of at least ${leastLength} is sold; change the stack`
+            : `screws of ${group}: none is sold from ${leastLength} to ${mostLength}, which the thread of the motor bears; change the stack or add a washer`,
         ),
       ...windings
         .filter(({ leastDrumWrap }) => leastDrumWrap.si < LEAST_WRAP)
@@ -136,6 +144,20 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
     ],
   }
   return displayed(plan, assemblyPage)
+}
+
+function optionsOf(options: AssemblyOptions) {
+  knownOptions('assemblyPlan', options, ASSEMBLY_OPTIONS)
+  const tail = quantity('length', options.tail ?? '150 mm')
+  const bedding = quantity('strain', options.beddingStrain ?? '1 %')
+  const depth = options.motorThreadDepth === undefined ? undefined : quantity('length', options.motorThreadDepth)
+  const bad = [
+    ...(tail.si >= 0 ? [] : [issue('tail', tail, 'must not be negative')]),
+    ...(bedding.si >= 0 ? [] : [issue('beddingStrain', bedding, 'must not be negative')]),
+    ...(depth === undefined || depth.si > 0 ? [] : [issue('motorThreadDepth', depth, 'must be above zero')]),
+  ]
+  if (bad.length > 0) throw new InputError('assemblyPlan', bad)
+  return { tail, bedding, depth }
 }
 
 /** A tenth of a right angle or so is kept before an anchor. */

@@ -32,7 +32,7 @@ export interface Limit {
   /** The check that fails just above it; absent where none does. */
   readonly by: string | undefined
   readonly condition: string
-  /** Checks that fail at any current, some of them only with uncertain values at their unfavourable ends, which is then said. */
+  /** Checks that fail at any current, some of them only with uncertain values at their unfavourable ends; their names then have that added. */
   readonly regardless: readonly string[]
 }
 
@@ -100,7 +100,7 @@ export function limitOf(
   const unfavourable = find()
   for (const { cell } of moves) calculation.restore(cell)
   const lower = unfavourable.x < x
-  // A check that is lost only here limits the cautious current no more: it must not go unsaid.
+  // A check that is lost only here no longer limits the cautious current: it is listed, not dropped.
   const lost = passing.filter((one) => !unfavourable.passing.includes(one)).map((one) => `${nameOf(one)}, ${UNFAVOURABLE}`)
   return {
     torque: x,

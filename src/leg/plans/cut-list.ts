@@ -10,6 +10,7 @@ import {
   JOINTS,
   type Joint,
   type LegNumbers,
+  motorOf,
   type Prepared,
   partOf,
   pinAt,
@@ -130,7 +131,7 @@ function cordCut(leg: Prepared, joint: Joint, tailLength: number): CordCut {
   }
 }
 
-/** Depth of the thread in a motor, in diameters, where nobody measured it. */
+/** Depth of the thread in a motor, in diameters, where neither its document nor a measurement has it. */
 export const DEPTH = 1.5
 /** Run-out of a tap in a blind hole, in pitches. */
 const RUN_OUT = 3
@@ -167,7 +168,10 @@ function boltCut({ x }: Prepared, group: string, threadDepth?: number): BoltCut 
   const washers = bolts.washers ? (tapped ? 1 : 2) * washer.si(bolts.thread).thickness : 0
   const hold = tapped ? diameter : hexNut.si(bolts.thread).height + 2 * pitch
   const least = grip + washers + hold
-  const most = tapped ? grip + washers + (threadDepth ?? DEPTH * diameter) : undefined
+  const depths = JOINTS.filter((joint) => x.joints[joint].motorBolts === group).map((joint) => motorOf(x, joint).tapDepth)
+  // Motors that share a group share its screws: the shallowest holes count.
+  const depth = threadDepth ?? Math.min(...(depths.length > 0 ? depths : [undefined]).map((one) => one ?? DEPTH * diameter))
+  const most = tapped ? grip + washers + depth : undefined
   const screw = screwBetween(least, most ?? least + 2 * diameter + 5e-3)
   return {
     group,
