@@ -45,7 +45,7 @@ export const slipTorque = /* @__PURE__ */ formula('capstan.slipTorque', {
     'loaded from a uniform pretension',
     'centres fixed but for the compliance given',
     'linear elastic cord',
-    'Coulomb friction, static and kinetic alike',
+    'Coulomb friction, static and kinetic alike; with a friction exponent below 1 it falls with pressure, and the second equation does not hold',
   ],
   source: [
     { level: 'computed', where: 'Euler-Eytelwein ratio over the whole pinion wrap with equal lengths given and taken by the two branches' },

@@ -19,6 +19,10 @@ export const commutationError = /* @__PURE__ */ formula('kinematics.commutationE
   equation: ['electricalError = polePairs * angleError', 'torqueLeft = cos(polePairs * angleError)'],
   assumes: ['torque proportional to the current in phase with the back-EMF'],
   source: [{ level: 'computed', where: 'part of the current in phase' }],
+  valid: {
+    'at most half an electrical turn (an error that swings further passes full reversal)': ({ angleError, polePairs }) =>
+      Math.abs(polePairs * angleError) <= Math.PI,
+  },
   si: ({ angleError, polePairs }) => {
     const torqueLeft = Math.cos(polePairs * angleError)
     return { electricalError: polePairs * angleError, torqueLeft, state: torqueLeft > 0 ? 'pulls' : 'reversed' }

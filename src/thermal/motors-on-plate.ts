@@ -1,5 +1,5 @@
 import { formula } from '../formula/index.js'
-import { solveInPlace } from '../numeric/index.js'
+import { NumericError, solveInPlace } from '../numeric/index.js'
 import { copperLossForTorque, magnetDerating } from './copper.js'
 import { steadyWindingTemperature } from './hot-winding.js'
 import { motorConstant } from './motor-constants.js'
@@ -90,7 +90,8 @@ export const motorsOnPlate = /* @__PURE__ */ formula('thermal.motorsOnPlate', {
     const mounts = new Float64Array(size).fill(air)
     const pivots = new Int32Array(size)
     const none = { mounts: [], windings: [], losses: [], state: 'runaway' as const }
-    for (let round = 0; round < ROUNDS; round++) {
+    let settled = false
+    for (let round = 0; round < ROUNDS && !settled; round++) {
       const heats = motors.map((m, i) => heatOf(m, mounts[i]!, air).heat)
       const slopes = motors.map((m, i) => (heatOf(m, mounts[i]! + STEP, air).heat - heats[i]!) / STEP)
       const matrix = Float64Array.from(plateResistances, (r, k) => (k % (size + 1) === 0 ? 1 : 0) - r * slopes[k % size]!)
@@ -103,8 +104,9 @@ export const motorsOnPlate = /* @__PURE__ */ formula('thermal.motorsOnPlate', {
       if (change.some((x) => x < -COOLED) && round > 0) return none
       for (let i = 0; i < size; i++) mounts[i] = mounts[i]! + change[i]!
       if (mounts.some((mount) => !(mount < air + MOST_RISE))) return none
-      if (change.every((x) => Math.abs(x) < SETTLED)) break
+      settled = change.every((x) => Math.abs(x) < SETTLED)
     }
+    if (!settled) throw new NumericError('motorsOnPlate', 'noConvergence', `the temperatures did not settle in ${ROUNDS} rounds`)
     const at = motors.map((m, i) => heatOf(m, mounts[i]!, air))
     return {
       mounts: Array.from(mounts),

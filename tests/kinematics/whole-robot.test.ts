@@ -136,6 +136,9 @@ describe('angle sensors over a shaft magnet', () => {
   test('a stray field as strong as the magnet’s is refused; a commutation error of a quarter turn reverses the motor', () => {
     expect(() => strayFieldError({ strayField: '50 mT', field: '50 mT' })).toThrow(/strayField.*below the field/s)
     expect(commutationError({ angleError: '7 deg', polePairs: 14 }).state).toBe('reversed')
+    // Beyond half an electrical turn the cosine rises again, though an error of that size has passed reversal.
+    expect(commutationError({ angleError: '24 deg', polePairs: 14 }).torqueLeft.notes?.[0]?.text).toMatch(/half an electrical turn/)
+    expect(commutationError({ angleError: '12 deg', polePairs: 14 }).torqueLeft.notes).toBeUndefined()
     expect(commutationError({ angleError: '6 deg', polePairs: 14 }).state).toBe('pulls')
   })
 
