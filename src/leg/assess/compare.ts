@@ -82,8 +82,8 @@ export const comparisonsOf = (calculation: LegCalculation, checks: readonly Chec
   )
 
 /**
- * Capacity over demand. What is not a number has reserve 0, so that it fails. Without a demand there is plenty, unless the capacity is below even
- * that: air that is hotter than a limit leaves a negative rise, which a motor that dissipates nothing exceeds.
+ * Capacity over demand. What is not a number has reserve 0, so that it fails. Without a demand there is plenty, unless the capacity is even
+ * less: air that is hotter than a limit leaves a negative rise, which a cold motor exceeds.
  */
 export function reserveOf(demand: number, capacity: number): number {
   if (Number.isNaN(demand) || Number.isNaN(capacity)) return 0

@@ -26,7 +26,7 @@ const reach = value('leg.reach', ['leg'], (use, at) => {
   const [upper, lower] = use.all('link', { leg: at.leg }).map((link) => use.at(links.length, { link }))
   return use.run(reachOf, { upper: upper as number, lower: lower as number })
 })
-/** The loads are those of the points that the leg reaches: a path that comes too near to the hip must fail here, since no point of it is too far. */
+/** The loads are those of the points that the leg reaches. A path that comes too near to the hip must fail here: no point of it is too far. */
 const farthest = value('leg.farthest', ['leg', 'event'], (use) => {
   const { farthest: distance, reached } = use(stride)
   if (reached === 'no' && distance <= use(reach))
