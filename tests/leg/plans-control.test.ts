@@ -245,6 +245,22 @@ describe('the first start', () => {
       expect(text).toContain(part)
   })
 
+  test('a sign test or a homing run beyond the absolute maximum is reported, on the page too', () => {
+    expect(knee.beyondMaximum).toEqual([])
+    const weak = controlSheet(read('mudflat-leg-first'))
+    for (const joint of ['hip', 'knee'] as const) {
+      const { homing, signTest, currentLimits, beyondMaximum } = weak.joints[joint]
+      const { cautious } = currentLimits.at(-1)!
+      // Its cord slips in the cold at less than what turns the leg.
+      expect(Math.min(homing.current.si, signTest.current.si)).toBeGreaterThan(cautious.si)
+      expect(beyondMaximum).toEqual([
+        expect.stringMatching(/^The sign test .*cord.slip/),
+        expect.stringMatching(/^The homing run .*cord.slip/),
+      ])
+      expect(controlText(weak)).toContain(`Beyond the absolute maximum of the ${joint}`)
+    }
+  })
+
   test('torque to current: warm magnets need more of it, in proportion to the torque', () => {
     for (const { cold, warm, jointTorque } of knee.torqueTable) {
       expect(warm.si).toBeGreaterThan(cold.si)

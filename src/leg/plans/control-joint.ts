@@ -29,6 +29,8 @@ export interface JointControl {
   readonly currentLimits: readonly CurrentLimit[]
   /** Checks that fail without any torque, which no current limit helps; some only with uncertain values at their unfavourable ends, as listed. */
   readonly failsAtAnyCurrent: readonly string[]
+  /** Currents of this sheet that pass the cautious absolute maximum: the sign test or the homing run. Empty where both stay below it. */
+  readonly beyondMaximum: readonly string[]
   /** Joint torque of standing still on all feet, as feed-forward while the foot bears load. */
   readonly standTorque: Quantity<'torque'>
   /** Motor torque that its drag takes whichever way it turns, and the share of transmitted torque the drive loses. */
@@ -93,13 +95,16 @@ export function jointControl(joint: Joint, ask: Ask): JointControl {
   const motor = motorOf(x, joint)
   const currents = currentLimitsOf(joint, ask)
   const inertia = reflectedInertia.si({ rotorInertia: motor.rotorInertia, ratio: n })
-  const most = currents.limits.at(-1)?.jointTorque.si ?? 0
+  const never = currents.limits.at(-1) as CurrentLimit
+  const most = never.jointTorque.si
   const { dragTorque } = noLoadLoss.si({
     voltage: motor.noLoadVoltage,
     current: motor.noLoadCurrent,
     terminalResistance: motor.terminalResistance,
     speed: motor.noLoadVoltage * motor.speedConstant,
   })
+  const homing = homingCheck(leg, joint, cold.peakPhase * perAmpere, most, inertia)
+  const test = signTest(leg, joint, emf, hangingTorque(leg, joint), dragTorque)
   return {
     joint,
     ratio: ratio(n),
@@ -111,6 +116,7 @@ export function jointControl(joint: Joint, ask: Ask): JointControl {
     jointTorquePerRmsAmpere: new Quantity(cold.rmsPhase * perAmpere, 'torqueConstantRmsPhase'),
     currentLimits: currents.limits,
     failsAtAnyCurrent: currents.regardless,
+    beyondMaximum: [...beyond('sign test', test.current, never), ...beyond('homing run', homing.current, never)],
     standTorque: torque(stand.motion.torque),
     dragTorque: torque(dragTorque),
     dragCurrent: new Quantity(dragTorque / cold.peakPhase, 'peakPhaseCurrent'),
@@ -118,8 +124,16 @@ export function jointControl(joint: Joint, ask: Ask): JointControl {
     driveStiffness: new Quantity(walk.drive.stiffness, 'torsionalStiffness'),
     reflectedInertia: new Quantity(inertia, 'momentOfInertia'),
     gains: gainsOf(leg, joint, walk.drive.stiffness, loopRate),
-    homing: homingCheck(leg, joint, cold.peakPhase * perAmpere, most, inertia),
-    signTest: signTest(leg, joint, emf, hangingTorque(leg, joint), dragTorque),
+    homing,
+    signTest: test,
     torqueTable: torqueTable(leg, joint, emf, ask.warm, most),
   }
 }
+
+/** A current that passes the cautious absolute maximum, as a sentence. */
+const beyond = (what: string, current: Quantity<'peakPhaseCurrent'>, never: CurrentLimit): string[] =>
+  current.si <= never.cautious.si
+    ? []
+    : [
+        `The ${what} takes ${current}, but the absolute maximum to set is ${never.cautious} (${never.cautiousBy}). Change the design first, or do it only where that condition is excluded.`,
+      ]

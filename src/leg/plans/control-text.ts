@@ -99,6 +99,10 @@ export function controlPage(sheet: ControlSheet): Page {
       ),
       points(joints[joint].failsAtAnyCurrent),
     ]),
+    ...JOINTS.filter((joint) => joints[joint].beyondMaximum.length > 0).flatMap((joint) => [
+      led(`Beyond the absolute maximum of the ${joint}:`, ''),
+      points(joints[joint].beyondMaximum),
+    ]),
     heading('Gains: why these and not more'),
     ...JOINTS.flatMap((joint) => [led(joint, ''), points(joints[joint].gains.reasoning)]),
     heading('Torque to current'),
