@@ -188,7 +188,7 @@ for case, air in (('walk', zero + 20), ('hotAfternoon', zero + 40), ('stand', ze
         if case != 'stall': rows[f'{case} motor.runaway {joint}'] = [o['lossAt20'], 254.5 / o['toAir']]
     if case in ('stand', 'stall'): continue
     # Three of four legs stand: each drive at its peak, copper and iron loss and 0.6 W of switching; voltage behind 70 mohm (quadratic).
-    power = 3 * sum(o['most'] * o['loadedSpeed'] + 0.75 * o['current'] ** 2 * o['resistance'] + o['iron'] + 0.6 for o in m.values())
+    power = 3 * sum(o['most'] * o['loadedSpeed'] + 0.75 * o['current'] ** 2 * o['resistance'] + o['iron'] + 0.6 for o in m.values()) + 5      # and 5 W of electronics
     volts = (22 + np.sqrt(22**2 - 4 * 0.07 * power)) / 2
     rows[f'{case} supply.current'] = [power / volts, min(60, 22**2 / (4 * 0.07) / 11)]
     for joint, o in m.items():

@@ -17,11 +17,11 @@ const standingLegs = line('legs that stand together', { legs: 'count', duty: 'ra
   Math.max(1, Math.round(x.legs * x.duty)),
 )
 const ofAll = line(
-  'power of all standing legs',
-  { legs: 'count', drives: { list: 'power' } },
+  'power of all standing legs and of the electronics',
+  { legs: 'count', drives: { list: 'power' }, electronics: 'power' },
   'power',
-  'legs · sum(drives)',
-  (x) => x.legs * x.drives.reduce((sum, one) => sum + one, 0),
+  'legs · sum(drives) + electronics',
+  (x) => x.legs * x.drives.reduce((sum, one) => sum + one, 0) + x.electronics,
 )
 
 /** Electrical power of a motor at its peak torque and the highest speed under load. */
@@ -35,12 +35,16 @@ export const motorPower = value('motor.power', ['joint', 'event', 'air'], (use) 
   }).electrical
 })
 
-/** The supply with the power of all standing legs. */
+/** The supply with the power of all standing legs and of the electronics. */
 export const sag = value('supply.sag', ['leg', 'event', 'air'], (use, at) => {
   const drives = use.all('joint', { leg: at.leg }).map((joint) => use.at(motorPower, { joint }))
   return use.run(supplySag, {
     openCircuitVoltage: use(supply.voltage),
     resistance: use(supply.internalResistance),
-    power: use.run(ofAll, { legs: use.run(standingLegs, { legs: use(legs), duty: use(stance).dutyFactor }), drives }),
+    power: use.run(ofAll, {
+      legs: use.run(standingLegs, { legs: use(legs), duty: use(stance).dutyFactor }),
+      drives,
+      electronics: use(supply.electronics),
+    }),
   })
 })

@@ -44,8 +44,11 @@ export const settingScatter = band(
   'drive.settingScatter',
   ['joint'],
   'set the tension ten times and pluck both spans after each',
-  () => ({ low: 0.93, typical: 1, high: 1.07 }),
-  { level: 'assumption', where: 'a tension that is set by the pitch of a span or by a scale is known to 5 to 10 %' },
+  (x, { joint }) => {
+    const { pretensionScatter } = cordDrive(x, joint)
+    return { low: 1 - pretensionScatter, typical: 1, high: 1 + pretensionScatter }
+  },
+  { level: 'assumption', where: 'scatter of the tension as the specification of the drive states it' },
 )
 export const pretensionSet = field('drive.pretension', ['joint'], 'force', (x, { joint }) => cordDrive(x, joint).pretension)
 export const hold = word('drive.hold', ['joint'], (x, { joint }) => cordDrive(x, joint).hold)

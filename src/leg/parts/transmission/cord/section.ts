@@ -118,14 +118,13 @@ export const cordDrive = {
   cord: { refersTo: 'cords' },
   /** Tension of both spans at rest. */
   pretension: { kind: 'force', above: 0 },
-  /** How far the pretension may be off after setting, as a share. Default: 0.1. */
+  /** How far the pretension may be off after setting, as a share. Default: 0.07. */
   pretensionScatter: {
     kind: 'ratio',
     min: 0,
     below: 1,
-    default: 0.1,
-    because: 'plucked or weighed by hand, within a tenth',
-    level: 'commonPractice',
+    default: 0.07,
+    because: 'a tension that is set by the pitch of a span or by a scale is known to 5 to 10 %',
   },
   /** Friction coefficient of the cord on the pinion. Default: 0.08 to 0.2. */
   friction: {
