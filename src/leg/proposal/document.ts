@@ -1,6 +1,6 @@
 import { centreLineRadius, cordFibre, type FibreName, groove, pinionLength } from '../../capstan/index.js'
 import { metricThread, propertyClass, tighteningTorque } from '../../fasteners/index.js'
-import { materialByName } from '../../materials/index.js'
+import { materialByName, requireProperty } from '../../materials/index.js'
 import { boxSection } from '../../structures/index.js'
 import { typicalMotor } from '../../thermal/index.js'
 import { ALL_CASE_IDS } from '../cases/events.js'
@@ -193,12 +193,12 @@ function link(material: string, length: number, depth: number, wall: number, car
 
 /** Density of a material of the table, kg/m³. */
 export function densityOf(name: string): number {
-  return materialByName(name).density?.si ?? 1200
+  return requireProperty('proposeLeg', materialByName(name), 'density').si
 }
 
-/** Tensile strength of a material of the table, Pa; 0 where the table has none. */
+/** Tensile strength of a material of the table, Pa. Throws where the table has none. */
 export function strengthOf(name: string): number {
-  return materialByName(name).tensileStrength?.si ?? 0
+  return requireProperty('proposeLeg', materialByName(name), 'tensileStrength').si
 }
 
 /** Ratio, pinion and pretension of a joint's drive, and its pulleys' radii to the cord's centre line. */

@@ -78,14 +78,14 @@ export function proposeLeg(wish: LegWish | LegWishData | string, options: Propos
   const work = new Work(evaluations, options)
   const mended = mendedStocks(read, seed, work)
   const sound = mended.filter(({ judged }) => judged.deficit === 0)
-  if (sound.length === 0) {
+  const front = sound.length === 0 ? [] : frontOf(slimmed(sound, seed, work))
+  const proposals = (front.length === 0 ? [] : pickedFrom(front)).flatMap(({ title, one }) => proposedLeg(read, title, one))
+  // A leg that the search takes for sound counts only when the whole assessment agrees.
+  if (proposals.length === 0) {
     const closest = mended[0] as Entry
     const refusal = nearestLeg(read, closest, seed, work)
     return { state: 'refused', wish: read, proposals: [], front: [], refusal, evaluations: work.used, message: refusal.message }
   }
-  const known = slimmed(sound, seed, work)
-  const front = frontOf(known)
-  const proposals = pickedFrom(front).flatMap(({ title, one }) => proposedLeg(read, title, one))
   return {
     state: 'met',
     wish: read,
