@@ -2,8 +2,6 @@ import { driveResonance, reflectedInertia } from '../capstan/index.js'
 import {
   type AngleErrorSource,
   cantileverToe,
-  type DriveCoupling,
-  driveCoupling,
   eccentricityError,
   encoderStep,
   type FootErrorLine,
@@ -15,6 +13,7 @@ import {
 } from '../kinematics/index.js'
 import { boxSection, boxTorsionalRigidity } from '../structures/index.js'
 import { Quantity } from '../units/index.js'
+import { couplingOf } from './coupling.js'
 import { boxOf, driveOf, JOINTS, type Joint, motorOf, type Prepared, toesOf } from './numbers.js'
 import { kneeLinkage, rodOf } from './parts/transmission/through-hip/fields.js'
 import { legInertia } from './plans/control-gains.js'
@@ -124,26 +123,6 @@ function sidewaysStiffness({ x: { joints } }: Prepared): number {
 }
 /** Stiffer than any drive by far, N m/rad. */
 const RIGID = 1e9
-
-/** How the drums of both drives turn with the joints; absent where each turns with its own. */
-function couplingOf({ x }: Prepared): DriveCoupling | undefined {
-  const rod = rodOf(x)
-  if (rod === undefined) return undefined
-  const { lowest, highest } = x.joints.knee.range
-  const rockerAngle = rod.rockerAngle + (lowest + highest) / 2
-  const pose = fourBarKneePose.si({ ...kneeLinkage(x), kneeAngle: 0 })
-  return driveCoupling({
-    knee: 'fourBar',
-    fourBar: {
-      crank: length(rod.crank),
-      coupler: length(rod.rod),
-      rocker: length(rod.rocker),
-      ground: length(x.links.upper.length),
-      rockerAngleAtStraightKnee: angle(rod.rockerAngle),
-      crankAngleAtStraightKnee: angle(pose.state === 'apart' ? rockerAngle : pose.crankAngle),
-    },
-  })
-}
 
 /** Turns of the knee's drum for one of the knee, at a knee angle. */
 const kneeRatio = ({ x }: Prepared, kneeAngle: number): number =>

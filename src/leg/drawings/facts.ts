@@ -4,9 +4,9 @@ import { type CaseId, LOAD_CASES } from '../cases/events.js'
 import { type Prepared, prepare } from '../numbers.js'
 import { planNumbers } from '../plans/bench.js'
 import { reserveText } from '../report/content.js'
-import { strideOf } from '../report/gait-points.js'
 import type { Assessment, CheckResult } from '../result.js'
 import type { Index, Value } from '../run/index.js'
+import { strideOf } from '../stride-of.js'
 
 /** Names of instances: a joint, an event, a bolt group. */
 export type Names = { readonly [X in Index]?: string }

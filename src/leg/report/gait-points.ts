@@ -1,12 +1,7 @@
-import { legDynamics, stanceForce, strideDemand, threeJointLeg } from '../../kinematics/index.js'
 import { currentsForTorque, speedAtCurrent } from '../../thermal/index.js'
-import { Quantity } from '../../units/index.js'
-import { placeOf } from '../calculation.js'
-import { controllerOf, driveOf, JOINTS, type Joint, motorOf, type Prepared } from '../numbers.js'
-import { stance as stanceOf } from '../parts/load/values.js'
-import { footPathOf } from '../parts/motion/stride.js'
-import { bodyOf, branchOf } from '../pose.js'
-import { calculationFor, caseState } from '../what-if.js'
+import { controllerOf, JOINTS, type Joint, motorOf, type Prepared } from '../numbers.js'
+import { strideOf } from '../stride-of.js'
+import { caseState } from '../what-if.js'
 
 /** Speed and torque, SI, in size. */
 type Point = readonly [speed: number, torque: number]
@@ -20,62 +15,10 @@ interface GaitCloud {
   readonly peakTorque: number
 }
 
-const SAMPLES = 48
 const LIMIT_POINTS = 24
-
-/** A stride of walk or trot of a leg: links as rods with their mass, rotors included. */
-export function strideOf(leg: Prepared, id: 'walk' | 'trot'): ReturnType<typeof strideDemand> {
-  const { links } = leg.x
-  const length = (x: number) => new Quantity(x, 'length')
-  const kinematic = threeJointLeg({
-    hipOffset: length(links.hipOffset),
-    upperLink: length(links.upper.length),
-    lowerLink: length(links.lower.length),
-  })
-  const slender = (link: 'upper' | 'lower') => {
-    const { mass, centre, inertia } = bodyOf(leg, link)
-    const across = new Quantity(inertia, 'momentOfInertia')
-    return {
-      mass: new Quantity(mass, 'mass'),
-      centreOfMass: { x: length(0), y: length(0), z: length(-centre) },
-      inertia: { xx: across, yy: across },
-    }
-  }
-  const dynamics = legDynamics(kinematic, {
-    hipLink: { mass: '0 kg', centreOfMass: { x: '0 m', y: '0 m', z: '0 m' } },
-    upperLink: slender('upper'),
-    lowerLink: slender('lower'),
-  })
-  const drive = (joint: Joint) => ({
-    ratio: leg.drives[joint].ratio,
-    efficiency: driveOf(leg.x, joint, 'cord').efficiency,
-    rotorInertia: new Quantity(motorOf(leg.x, joint).rotorInertia, 'momentOfInertia'),
-  })
-  const calculation = calculationFor(leg)
-  const stance = calculation.get(stanceOf, placeOf(calculation, { stance: id }) as never)
-  const path = { ...stance, hipOffset: links.hipOffset, height: leg.x.robot.standHeight }
-  return strideDemand({
-    leg: kinematic,
-    path: footPathOf(path, stance.stepLength / stance.speed / stance.dutyFactor),
-    dynamics,
-    groundReactionSi: (out, stancePhase) => {
-      const { legShare, dutyFactor, shape, gravity, tractionHighest: traction } = stance
-      const { mass } = leg.x.robot
-      const force = stanceForce.si({ mass, legShare, dutyFactor, stancePhase, shape, thirdHarmonic: 0, gravity })
-      out[0] = traction * force
-      out[1] = 0
-      out[2] = force
-    },
-    drives: { sidewaysHip: { ratio: 1 }, hip: drive('hip'), knee: drive('knee') },
-    kneeBend: branchOf(leg) === 0 ? 'forward' : 'backward',
-    samples: SAMPLES,
-  })
-}
 
 /** Speed and torque at each motor's shaft over strides of walk and trot; a gait that the leg cannot follow is left out. */
 export function gaitClouds(leg: Prepared): readonly GaitCloud[] {
-  // The points of a knee that is driven through the hip are those of drums, which the path of joints does not give.
-  if (leg.x.joints.knee.through !== undefined) return []
   return (['walk', 'trot'] as const).flatMap((id) => {
     const stride = strideOf(leg, id)
     if (!stride.walkable) return []

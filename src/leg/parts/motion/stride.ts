@@ -100,17 +100,18 @@ export function linkDynamics(
   return new LegDynamicsKernel(x.hipOffset, x.upperLink, x.lowerLink, links, [0, 0, -gravity], rotors)
 }
 
-/** The path of the foot over a stride. */
+/** The path of the foot over a stride; `heading` is the direction in which the foot steps forward in swing. */
 export const footPathOf = (
   x: Pick<StrideInput, 'hipOffset' | 'height' | 'stepLength' | 'dutyFactor' | 'clearance'>,
   stridePeriod: number,
+  heading = 0,
 ) =>
   new FootPath({
     midStance: { x: 0, y: x.hipOffset, z: -x.height },
     stanceSweep: x.stepLength,
     stridePeriod,
     dutyFactor: x.dutyFactor,
-    heading: 0,
+    heading,
     lift: x.clearance,
     swing: 'matched',
     liftShape: 'smooth',

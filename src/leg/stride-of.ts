@@ -1,0 +1,80 @@
+import { legDynamics, stanceForce, strideDemand, type ThreeJointLeg, threeJointLeg } from '../kinematics/index.js'
+import { Quantity } from '../units/index.js'
+import { placeOf } from './calculation.js'
+import { couplingOf } from './coupling.js'
+import { driveOf, type Joint, motorOf, type Prepared } from './numbers.js'
+import { stance as stanceOf } from './parts/load/values.js'
+import { footPathOf } from './parts/motion/stride.js'
+import { bodyOf, branchOf } from './pose.js'
+import { calculationFor } from './what-if.js'
+
+const length = (x: number) => new Quantity(x, 'length')
+const SAMPLES = 48
+
+/** How a stride differs from that of the load case. */
+export interface StrideWay {
+  /** Part of the weight on this leg, averaged over the stride. Default: that of the load case. */
+  readonly share?: number
+  /** Whether the leg is mounted the other way round, and steps backward while the robot walks forward. Default: no. */
+  readonly mirrored?: boolean
+  /** Samples of the stride. Default: 48. */
+  readonly samples?: number
+}
+
+/** The leg of `limbwright/kinematics` with the lengths of this one. */
+export function kinematicOf({ x: { links } }: Prepared): ThreeJointLeg {
+  return threeJointLeg({
+    hipOffset: length(links.hipOffset),
+    upperLink: length(links.upper.length),
+    lowerLink: length(links.lower.length),
+  })
+}
+
+/** A stride of walk or trot of a leg: links with what is mounted on them, rotors and the coupling of the drives included. */
+export function strideOf(leg: Prepared, id: 'walk' | 'trot', way: StrideWay = {}): ReturnType<typeof strideDemand> {
+  const { links } = leg.x
+  const kinematic = kinematicOf(leg)
+  const slender = (link: 'upper' | 'lower') => {
+    const { mass, centre, inertia } = bodyOf(leg, link)
+    const across = new Quantity(inertia, 'momentOfInertia')
+    return {
+      mass: new Quantity(mass, 'mass'),
+      centreOfMass: { x: length(0), y: length(0), z: length(-centre) },
+      inertia: { xx: across, yy: across },
+    }
+  }
+  const dynamics = legDynamics(kinematic, {
+    hipLink: { mass: '0 kg', centreOfMass: { x: '0 m', y: '0 m', z: '0 m' } },
+    upperLink: slender('upper'),
+    lowerLink: slender('lower'),
+  })
+  const drive = (joint: Joint) => ({
+    ratio: leg.drives[joint].ratio,
+    efficiency: driveOf(leg.x, joint, 'cord').efficiency,
+    rotorInertia: new Quantity(motorOf(leg.x, joint).rotorInertia, 'momentOfInertia'),
+  })
+  const calculation = calculationFor(leg)
+  const stance = calculation.get(stanceOf, placeOf(calculation, { stance: id }) as never)
+  const path = { ...stance, hipOffset: links.hipOffset, height: leg.x.robot.standHeight }
+  const { legShare, dutyFactor, shape, gravity, tractionHighest, stepLength, speed } = stance
+  const coupling = couplingOf(leg)
+  // A leg that is mounted the other way round sees the robot walk backward: the foot's path and the traction are mirrored.
+  const sense = way.mirrored === true ? -1 : 1
+  return strideDemand({
+    leg: kinematic,
+    path: footPathOf(path, stepLength / speed / dutyFactor, way.mirrored === true ? Math.PI : 0),
+    dynamics,
+    ...(coupling === undefined ? {} : { coupling }),
+    groundReactionSi: (out, stancePhase) => {
+      const { mass } = leg.x.robot
+      const share = way.share ?? legShare
+      const force = stanceForce.si({ mass, legShare: share, dutyFactor, stancePhase, shape, thirdHarmonic: 0, gravity })
+      out[0] = sense * tractionHighest * force
+      out[1] = 0
+      out[2] = force
+    },
+    drives: { sidewaysHip: { ratio: 1 }, hip: drive('hip'), knee: drive('knee') },
+    kneeBend: branchOf(leg) === 0 ? 'forward' : 'backward',
+    samples: way.samples ?? SAMPLES,
+  })
+}
