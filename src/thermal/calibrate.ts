@@ -56,7 +56,12 @@ const END = 1.96
  */
 export function calibrate(
   network: Network,
-  measured: { readonly steady?: SteadyReading; readonly log?: TemperatureLog },
+  measured: {
+    /** Settled temperatures by node. */
+    readonly steady?: SteadyReading
+    /** A logged heating or cooling course, with the losses that the network has. */
+    readonly log?: TemperatureLog
+  },
   options: {
     /** Standard deviation of a reading. Default 1 K. */
     readonly sensor?: In<'temperatureDifference'>

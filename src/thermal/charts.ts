@@ -10,7 +10,12 @@ const celsius = (kelvin: number) => Number((kelvin - 273.15).toFixed(3))
 
 /** Temperatures against time with the parts' limits, of a course or of a duty's cycle. */
 export function temperatureChart(
-  course: { readonly times: Float64Array; readonly temperatures: Readonly<Record<string, Float64Array>> },
+  course: {
+    /** Times, s. */
+    readonly times: Float64Array
+    /** Temperatures by node, K, one for each time. */
+    readonly temperatures: Readonly<Record<string, Float64Array>>
+  },
   limits: readonly PartLimit[] = [],
   nodes: readonly string[] = Object.keys(course.temperatures),
 ): Chart {

@@ -12,7 +12,9 @@ import { uncertain, uncertainTemperature } from './uncertain.js'
 
 /** One part of a duty: the network with the losses of that part, and how long it lasts. */
 export interface Phase {
+  /** The network with the losses of this part of the duty. */
   readonly network: Network
+  /** How long this part lasts, above 0. */
   readonly duration: In<'time'>
 }
 
@@ -142,7 +144,9 @@ const DOUBLINGS = 20
 
 /** Short-time duty (S2): a load for a time from a cold start, then rest until the peak has passed through every node. */
 export function shortTimeDuty(duty: {
+  /** The network with the losses of the load. */
   readonly load: Network
+  /** The same network with the losses of the rest. */
   readonly rest: Network
   /** How long the load lasts: 10, 30, 60 or 90 minutes in the standard's examples. */
   readonly loadTime: In<'time'>
@@ -180,7 +184,9 @@ function cools({ solutions }: CycleNumbers): boolean {
 
 /** Intermittent duty (S3): equal cycles of load and rest, 10 minutes unless said otherwise, to the settled cycle. */
 export function intermittentDuty(duty: {
+  /** The network with the losses of the load. */
   readonly load: Network
+  /** The same network with the losses of the rest. */
   readonly rest: Network
   /** Part of the cycle under load, above 0 and below 1. */
   readonly dutyFactor: In<'ratio'>

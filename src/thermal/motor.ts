@@ -17,19 +17,36 @@ const NO_LOAD = {
 } as const
 
 const MOTOR = {
+  /** Speed for each volt. Needs `speedConstantBasis`; give this or one other constant. */
   speedConstant: { kind: 'speedConstant', above: 0, optional: true },
+  /**
+   * How the speed constant was measured: peak voltage of the spun motor between lines or of a phase, six-step no-load, or the catalogue's
+   * word.
+   */
   speedConstantBasis: { oneOf: ['spunPeakLineToLine', 'spunPeakPhase', 'noLoadSixStep', 'catalogue'], optional: true },
+  /** Peak back-EMF between two terminals for each rad/s, magnets at 20 °C. */
   backEmfConstant: { kind: 'backEmfConstant', above: 0, optional: true },
+  /** Torque for each ampere of peak phase current. */
   torqueConstantPeakPhase: { kind: 'torqueConstantPeakPhase', above: 0, optional: true },
+  /** Torque for each ampere of root-mean-square phase current. */
   torqueConstantRmsPhase: { kind: 'torqueConstantRmsPhase', above: 0, optional: true },
+  /** Torque for each ampere in the power-invariant frame. */
   torqueConstantPowerInvariant: { kind: 'torqueConstantPowerInvariant', above: 0, optional: true },
+  /** Torque for each ampere of DC current, for a motor with flat-topped back-EMF. */
   torqueConstantDc: { kind: 'torqueConstantDc', above: 0, optional: true },
+  /** Resistance between two terminals at the temperature `resistanceAt`. */
   terminalResistance: { kind: 'electricalResistance', above: 0 },
+  /** Temperature of the winding at which the resistance was measured, −40 to 150 °C. Default 20 °C. */
   resistanceAt: { kind: 'temperature', min: '-40 degC', max: '150 degC', default: '20 degC' },
+  /** One or two points of the no-load test. One alone counts as constant drag. Default: no drag. */
   noLoad: { list: NO_LOAD, optional: true },
+  /** Moment of inertia of the rotor about its axis. Default: unknown. */
   inertia: { kind: 'momentOfInertia', min: 0, optional: true },
+  /** Number of pole pairs: half the number of magnets round the rotor. Default 1. */
   polePairs: { kind: 'count', min: 1, whole: true, default: 1 },
+  /** Inductance of one phase, for the voltage at speed. Default 0. */
   phaseInductance: { kind: 'inductance', min: 0, default: '0 H' },
+  /** Relative reversible change of the magnets' remanence for each kelvin: −0.2 to 0 %/K. Default −0.11 %/K. */
   magnetCoefficient: { kind: 'temperatureCoefficient', max: 0, above: '-0.2 %/K', default: '-0.11 %/K' },
 } as const
 
@@ -44,15 +61,23 @@ export type MotorSpecification = Given<typeof MOTOR>
 
 /** A motor in SI numbers at 20 °C. */
 export interface MotorNumbers {
+  /** Peak back-EMF between two terminals, V s/rad, magnets at 20 °C. */
   readonly backEmfConstant: number
   /** Relative half-width of the band of the back-EMF constant. */
   readonly backEmfScatter: number
+  /** Resistance between two terminals at 20 °C, Ω. */
   readonly terminalResistance: number
+  /** Relative change of the back-EMF constant for each kelvin, 1/K; negative. */
   readonly magnetCoefficient: number
+  /** Drag torque that does not depend on speed, N m. */
   readonly constantDrag: number
+  /** Drag torque for each rad/s, N m s. */
   readonly viscousDrag: number
+  /** Number of pole pairs. */
   readonly polePairs: number
+  /** Inductance of one phase, H. */
   readonly phaseInductance: number
+  /** Moment of inertia of the rotor, kg m²; undefined where none was given. */
   readonly inertia: number | undefined
   /** Notes that the description carried. */
   readonly notes: readonly Note[]
@@ -70,6 +95,7 @@ export interface Motor {
   readonly torqueConstants: ReturnType<typeof torqueConstants>
   /** Rotor inertia, if given. */
   readonly inertia: Q<'momentOfInertia'> | undefined
+  /** The same motor as plain SI numbers. */
   readonly si: MotorNumbers
 }
 

@@ -37,7 +37,9 @@ export interface MotorMount {
   network(load: MotorLoad): Network
   /** Mass of motor, plate, insert, sink and controller. */
   readonly mass: Q<'mass'>
+  /** The motor on the mount. */
   readonly motor: Motor
+  /** The specification that the mount was made from. */
   readonly specification: MountSpecification
   /** The same mount with conductances of links and heat capacities of nodes multiplied, as a calibration tells. */
   scaled(factors: Factors): MotorMount
@@ -45,7 +47,9 @@ export interface MotorMount {
   changed(change: Partial<MountSpecification>, motor?: Motor): MotorMount
   /** Plain numbers, nothing checked: torque in N m, speed in rad/s. */
   readonly si: {
+    /** The specification in SI numbers, defaults filled in. */
     readonly x: MountNumbers
+    /** Air and radiant temperature in kelvin, pressure in pascal, air speed in m/s. */
     readonly surroundings: SurroundingsNumbers
     /** The network at a torque in N m and a speed in rad/s. */
     network(torque: number, speed: number): Network

@@ -2,21 +2,31 @@ import type { Note } from '../units/index.js'
 
 /** A link as the solvers see it: ends by index (fixed nodes follow the free ones). */
 export interface LinkNumbers {
+  /** Name of the link, as calibration speaks of it. */
   readonly name: string
+  /** Index of its first end. */
   readonly a: number
+  /** Index of its second end. */
   readonly b: number
+  /** Conductance in W/K, or its law of the two ends' temperatures in kelvin. */
   readonly g: number | ((from: number, to: number) => number)
   /** What calibration multiplies it by. */
   readonly factor: number
+  /** Remarks at two temperatures, such as a correlation outside its range. */
   readonly notes?: ((from: number, to: number) => readonly Note[]) | undefined
 }
 
 /** A loss as the solvers see it. */
 export interface LossNumbers {
+  /** Index of the node that the heat is released in. */
   readonly node: number
+  /** Indices of the nodes whose temperatures the law takes, in order. */
   readonly on: readonly number[]
+  /** Heat in W, or its law of those temperatures in kelvin. */
   readonly watts: number | ((...temperatures: number[]) => number)
+  /** Factor by which the heat is multiplied. */
   readonly factor: number
+  /** Remarks of the law at those temperatures. */
   readonly notes?: ((...temperatures: number[]) => readonly Note[]) | undefined
 }
 
@@ -36,12 +46,19 @@ export interface Spread {
 
 /** A checked network in numbers. */
 export interface NetworkNumbers {
+  /** Names of the free nodes, in the order of every vector of temperatures. */
   readonly names: readonly string[]
+  /** Names of the fixed nodes, which follow the free ones. */
   readonly fixedNames: readonly string[]
+  /** Temperatures of the fixed nodes, K. */
   readonly fixed: Float64Array
+  /** Heat capacities of the free nodes, J/K. */
   readonly capacities: Float64Array
+  /** Paths of heat between nodes. */
   readonly links: readonly LinkNumbers[]
+  /** Heat released in nodes. */
   readonly losses: readonly LossNumbers[]
+  /** Independent causes of scatter. */
   readonly spreads: readonly Spread[]
   /** Notes that what was given already carried. */
   readonly notes: readonly Note[]

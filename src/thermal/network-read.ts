@@ -35,7 +35,9 @@ export interface NetworkNode {
 
 /** A way for heat between two nodes. Give a conductance or a resistance. */
 export interface NetworkLink {
+  /** Name of the node at its first end. */
   readonly from: string
+  /** Name of the node at its second end. */
   readonly to: string
   /** Conductance, or a function of the two temperatures in kelvin (as named by `from` and `to`) that gives watts per kelvin. */
   readonly conductance?: In<'thermalConductance'> | ((from: number, to: number) => number) | undefined

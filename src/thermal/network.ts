@@ -57,6 +57,7 @@ export interface Network {
   scaled(factors: Factors): Network
   /** Plain numbers, nothing checked. */
   readonly si: {
+    /** The checked network in SI numbers, as the solvers take it. */
     readonly numbers: NetworkNumbers
     /** Kelvin in the order of `nodes` (fixed nodes follow). A start near the answer saves time. */
     steady(start?: Float64Array): SteadyNumbers

@@ -17,7 +17,14 @@ import { uncertain } from './uncertain.js'
 export function intermittentTorque(
   mount: MotorMount,
   limits: readonly PartLimit[],
-  duty: { readonly dutyFactor: In<'ratio'>; readonly period?: In<'time'>; readonly speed?: In<'angularVelocity'> },
+  duty: {
+    /** Part of the cycle under load, above 0 and below 1. */
+    readonly dutyFactor: In<'ratio'>
+    /** Length of a cycle. Default 10 min. */
+    readonly period?: In<'time'>
+    /** Speed of the motor under load. Default 0: a hold. */
+    readonly speed?: In<'angularVelocity'>
+  },
 ): TorqueLimit {
   const where = 'thermal.intermittentTorque'
   requireKeys(where, 'duty', duty, ['dutyFactor', 'period', 'speed'])

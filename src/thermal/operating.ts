@@ -17,7 +17,10 @@ const WHERE = 'thermal.continuousTorque'
 export function continuousTorque(
   mount: MotorMount,
   limits: readonly PartLimit[],
-  options: { readonly speed?: In<'angularVelocity'> } = {},
+  options: {
+    /** Speed at which the torque is held. Default 0: a hold. */
+    readonly speed?: In<'angularVelocity'>
+  } = {},
 ): TorqueLimit {
   requireKeys(WHERE, 'options', options, ['speed'])
   const speed = quantity('angularVelocity', options.speed ?? '0 rad/s').si

@@ -23,17 +23,27 @@ export type FiveNumbers = Given<typeof FIVE>
 
 /** What five numbers of a motor suggest for all others: ranges to begin with, each with its source. Weigh, measure and calibrate yours. */
 export interface TypicalMotor {
+  /** Mass of the whole motor. */
   readonly mass: Property<'mass'>
+  /** Mass of the copper winding. */
   readonly windingMass: Property<'mass'>
+  /** Mass of the stator's iron. */
   readonly statorMass: Property<'mass'>
   /** Rotating can with its magnets. */
   readonly canMass: Property<'mass'>
+  /** Moment of inertia of can, magnets and shaft about the axis. */
   readonly rotorInertia: Property<'momentOfInertia'>
+  /** Inner diameter of the ring by which the motor touches its plate. */
   readonly ringInnerDiameter: Property<'length'>
+  /** Outer diameter of that ring. */
   readonly ringOuterDiameter: Property<'length'>
+  /** Thermal resistance from the winding to the stator. */
   readonly windingToStator: Property<'thermalResistance'>
+  /** Thermal resistance from the stator to the can across the air gap. */
   readonly statorToCan: Property<'thermalResistance'>
+  /** Thermal resistance from the stator to the motor's base. */
   readonly statorToBase: Property<'thermalResistance'>
+  /** No-load current at some volts, as a share of the rated current. */
   readonly noLoadCurrent: Property<'current'>
   /** Torque at the rated current, cold magnets. */
   readonly ratedTorque: Quantity<'torque'>

@@ -7,8 +7,11 @@ import type { TypicalMotor } from './propose-motor.js'
 import { thermalMaterials } from './tables.js'
 
 const POLYMER = {
+  /** Thermal conductivity of the printed polymer. */
   conductivity: { kind: 'thermalConductivity', above: 0 },
+  /** Density of the printed polymer. */
   density: { kind: 'density', above: 0 },
+  /** Specific heat of the printed polymer. */
   specificHeat: { kind: 'specificHeat', above: 0 },
   /** Highest temperature that the polymer may reach at the motor. */
   limit: { kind: 'temperature', above: 0 },
@@ -19,18 +22,23 @@ const WISH = {
   torque: { kind: 'torque', above: 0 },
   /** Speed; 0 is a hold. */
   speed: { kind: 'angularVelocity', min: 0, default: '0 rad/s' },
+  /** The polymer that the plate is printed from. */
   polymer: { fields: POLYMER },
   /** Largest plate. */
   width: { kind: 'length', above: 0 },
+  /** Largest height of the plate. */
   height: { kind: 'length', above: 0 },
+  /** Largest thickness of the plate. */
   thickness: { kind: 'length', above: 0 },
   /** Largest height of fins on the mount; 0 is none. */
   finSpace: { kind: 'length', min: 0, default: '0 mm' },
   /** Warmest air. */
   air: { kind: 'temperature', min: '-60 degC', max: '150 degC' },
+  /** Speed of the air over the mount. Default 0: still air. */
   airSpeed: { kind: 'velocity', min: 0, default: '0 m/s' },
   /** Highest temperature of winding and magnets. */
   windingLimit: { kind: 'temperature', above: 0, default: '130 degC' },
+  /** Highest temperature of the magnets. Default 80 °C. */
   magnetLimit: { kind: 'temperature', above: 0, default: '80 degC' },
   /** Kelvin that every part must stay below its limit. */
   margin: { kind: 'temperatureDifference', min: 0, default: '10 K' },
@@ -41,7 +49,10 @@ const WISH = {
 type MountWishNumbers = Si<typeof WISH>
 
 /** What the motor must hold, where, and of what its plate is printed. */
-export type MountWish = Given<typeof WISH> & { readonly motor: TypicalMotor }
+export type MountWish = Given<typeof WISH> & {
+  /** The motor, as `typicalMotor` describes it. */
+  readonly motor: TypicalMotor
+}
 
 /** A mount that was proposed. */
 export interface ProposedMount {

@@ -8,19 +8,26 @@ import { intermittentTorque } from './operating-duty.js'
 
 /** Something that may be done about a hot mount. */
 export interface Remedy {
+  /** Name of the remedy, as the comparison shows it. */
   readonly name: string
   /** The changed mount. */
   readonly mount: MotorMount
   /** Limits that change with it, such as those of a better polymer. */
   readonly limits?: readonly PartLimit[]
   /** Part of each cycle under load, for a remedy that rests; with its period. */
-  readonly duty?: { readonly dutyFactor: In<'ratio'>; readonly period: In<'time'> }
+  readonly duty?: {
+    /** Part of the cycle under load, above 0 and below 1. */
+    readonly dutyFactor: In<'ratio'>
+    /** Length of a cycle. */
+    readonly period: In<'time'>
+  }
   /** Mass that the mount's specification does not know of, such as a fan. */
   readonly extraMass?: In<'mass'>
 }
 
 /** One line of a comparison. */
 export interface RemedyRow {
+  /** Name of the remedy; the first row is the mount as it is. */
   readonly name: string
   /** Torque it allows, with its band. */
   readonly torque: Property<'torque'>
@@ -41,7 +48,10 @@ export function compareMountRemedies(
   mount: MotorMount,
   limits: readonly PartLimit[],
   remedies: readonly Remedy[],
-  at: { readonly torque: In<'torque'> },
+  at: {
+    /** Torque at which the mount temperatures are compared. */
+    readonly torque: In<'torque'>
+  },
 ): RemedyRow[] {
   const present = continuousTorque(mount, limits).torque.si
   return [{ name: 'as it is', mount }, ...remedies].map((remedy: Remedy): RemedyRow => {

@@ -23,6 +23,7 @@ function longer({ si }: Motor, stretch: number): Motor {
 
 /** Which limit a better polymer would raise. */
 export interface BetterPolymer {
+  /** Limits of the parts as they are. */
   readonly limits: readonly PartLimit[]
   /** The part that would be printed from it. */
   readonly part: string

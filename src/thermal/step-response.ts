@@ -22,7 +22,9 @@ const SOURCE = { level: 'computed', where: 'least-squares fit of one exponential
  * A motor has a fast winding on a slow mount: leave out the first two time constants of the winding, or calibrate a network instead.
  */
 export function fitStepResponse(curve: {
+  /** Times from the change of loss, rising. */
   readonly times: readonly In<'time'>[]
+  /** Temperatures of the node, one for each time. */
   readonly temperatures: readonly In<'temperature'>[]
   /** Change of loss at the start of the curve: positive when switched on, negative when switched off. */
   readonly power?: In<'power'>

@@ -23,9 +23,13 @@ export type Surroundings = Given<typeof SURROUNDINGS>
 
 /** The same in SI. */
 export interface SurroundingsNumbers {
+  /** Temperature of the air, K. */
   readonly air: number
+  /** Temperature of what the surfaces see, K. */
   readonly radiant: number
+  /** Pressure of the air, Pa. */
   readonly pressure: number
+  /** Speed of the air over the surfaces, m/s. */
   readonly airSpeed: number
 }
 
@@ -120,13 +124,21 @@ export const radiationAt = (emissivity: number, surface: number, radiant: number
   radiationCoefficient.si({ emissivity, surface, surroundings: radiant, viewFactor: 1 })
 
 const SURFACE = {
+  /** Area that sheds heat. */
   area: { kind: 'area', above: 0 },
+  /** Shape and attitude of the surface, which choose the formula of free convection. */
   shape: { oneOf: ['verticalPlate', 'horizontalCylinder', 'plateUp', 'plateDown', 'tiltedPlate'] },
+  /** Height of an upright plate, diameter of a cylinder, or area over perimeter of a horizontal plate. */
   length: { kind: 'length', above: 0 },
+  /** Angle of a tilted plate from the vertical, 0 to 90°. Default 0. */
   tilt: { kind: 'angle', min: 0, max: '90 deg', default: '0 deg' },
+  /** Emissivity of the surface, 0 to 1. */
   emissivity: { kind: 'ratio', min: 0, max: 1 },
+  /** Share of its view that is free, 0 to 1. Default 1. */
   viewFactor: { kind: 'ratio', min: 0, max: 1, default: 1 },
+  /** Relative 95 % half-width of the radiation. Default 0.1. */
   emissivityScatter: { kind: 'ratio', min: 0, default: 0.1 },
+  /** Air and what the surface sees. */
   surroundings: { fields: SURROUNDINGS },
 } as const
 
@@ -143,7 +155,12 @@ export type CooledSurface = Given<typeof SURFACE>
 export function cooledSurface(
   node: string,
   surface: CooledSurface,
-  names: { readonly air?: string; readonly radiant?: string } = {},
+  names: {
+    /** Name of the network's air node. Default `air`. */
+    readonly air?: string
+    /** Name of the node at the radiant temperature. Default the air node. */
+    readonly radiant?: string
+  } = {},
 ): NetworkLink[] {
   const x = readInputs('thermal.cooledSurface', SURFACE, surface)
   const where = surroundingsNumbers(x.surroundings)

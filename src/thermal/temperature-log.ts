@@ -5,7 +5,9 @@ import { readInitial, type Start, withoutCapacity } from './network-transient.js
 
 /** A logged course: times from the start and temperatures of the nodes that carry a sensor. */
 export interface TemperatureLog {
+  /** Times from the start of the log, rising. */
   readonly times: readonly In<'time'>[]
+  /** Measured temperatures by node, one for each time. */
   readonly temperatures: Readonly<Record<string, readonly In<'temperature'>[]>>
   /** Temperatures of all nodes at time zero. Default the warmest fixed temperature. */
   readonly initial?: Start
