@@ -8,28 +8,43 @@ import { determinant3, dot3 } from './matrix3.js'
 import { noDirection, xyz } from './vectors.js'
 
 const ROTATION = { list: { list: 'ratio', least: 3 }, least: 3, optional: true } as const
-const FRAME = { position: { fields: /* @__PURE__ */ xyz('length') }, rotation: ROTATION } as const satisfies Inputs
+const FRAME = {
+  /** Origin of the frame. */
+  position: { fields: /* @__PURE__ */ xyz('length') },
+  /** Rotation matrix, three rows of three numbers. Default: no rotation. */
+  rotation: ROTATION,
+} as const satisfies Inputs
 const COMMON = {
+  /** Acceleration of free fall as a vector in the base frame. Default 9.80665 m/s² along −z. */
   gravity: { fields: /* @__PURE__ */ xyz('acceleration'), optional: true },
+  /** Inertia of each motor as its output feels it: ratio squared times the rotor's. Default: none. */
   rotorInertia: { list: { kind: 'momentOfInertia', min: 0 }, least: 0, optional: true },
+  /** Rows of the matrix from joint rates to output rates. Default: one motor for each joint. */
   actuators: { list: { list: 'ratio' }, optional: true },
 } as const satisfies Inputs
 const LINKS = { list: { fields: LINK }, least: 0, optional: true } as const
 const TYPE = { oneOf: ['turning', 'sliding'], default: 'turning' } as const
 
 const SCREWS = {
+  /** Joints in order from the base, with all joints at zero. */
   screws: {
     list: {
       fields: {
+        /** Whether the joint turns about its axis or slides along it. Default turning. */
         type: TYPE,
+        /** Direction of the axis in the base frame, of any length. */
         axis: { fields: /* @__PURE__ */ xyz('ratio') },
+        /** A point on the axis, in the base frame. Default: the origin. */
         point: { fields: /* @__PURE__ */ xyz('length'), optional: true },
+        /** Travel along the axis for each radian of a turning joint that screws. Default 0. */
         pitch: { kind: 'length', default: '0 m' },
       },
     },
     least: 0,
   },
+  /** Frame of the tool in the base frame, with all joints at zero. */
   tool: { fields: FRAME },
+  /** Masses of the links, one for each joint, in the base's axes at zero. Default: weightless. */
   links: LINKS,
   ...COMMON,
 } as const satisfies Inputs
@@ -42,17 +57,27 @@ const SCREWS = {
 export interface ScrewChain extends Given<typeof SCREWS> {}
 
 const ROW = {
+  /** Whether the joint turns or slides. Default turning. */
   type: TYPE,
+  /** Angle θ about z; a turning joint adds its own value. Default 0. */
   theta: { kind: 'angle', default: '0 rad' },
+  /** Offset d along z; a sliding joint adds its own value. Default 0. */
   d: { kind: 'length', default: '0 m' },
+  /** Length a along x. Default 0. */
   a: { kind: 'length', default: '0 m' },
+  /** Twist α about x. Default 0. */
   alpha: { kind: 'angle', default: '0 rad' },
 } as const satisfies Inputs
 const TABLE = {
+  /** Which link a row's `a` and `alpha` belong to: the one after the joint (`standard`) or before it (`modified`). */
   convention: { oneOf: ['standard', 'modified'] },
+  /** The rows of the table, from the base on. */
   rows: { list: { fields: ROW }, least: 0 },
+  /** Frame of the first row in the base. Default: the base itself. */
   base: { fields: FRAME, optional: true },
+  /** Frame of the tool in the last row's frame. Default: that frame. */
   tool: { fields: FRAME, optional: true },
+  /** Masses of the links, one for each row, in the frame that the row ends with. Default: weightless. */
   links: LINKS,
   ...COMMON,
 } as const satisfies Inputs

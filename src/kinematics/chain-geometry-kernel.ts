@@ -3,6 +3,7 @@ export type FrameSi = ArrayLike<number>
 
 /** One joint of a chain in the kernel's form: it turns about, or slides along, the z axis of its own frame, or screws along it. */
 export interface ChainJointSi {
+  /** Whether the joint slides along its axis. */
   readonly sliding: boolean
   /** Travel along the axis per radian of a turning joint that screws, m. Default: 0. */
   readonly pitch?: number

@@ -10,12 +10,15 @@ export interface InverseRequest {
   readonly rotation?: ArrayLike<number> | undefined
   /** Metres that a radian of rotation error counts as. */
   readonly lengthPerRadian: number
+  /** Joint values that the search starts from. */
   readonly seed: ArrayLike<number>
   /** Lowest and highest of each joint. */
   readonly lowest: ArrayLike<number>
+  /** Highest value of each joint. */
   readonly highest: ArrayLike<number>
   /** A position error of this size (and a rotation error that counts as it) is reached. */
   readonly tolerance: number
+  /** Most iterations of the search. */
   readonly maxIterations: number
 }
 

@@ -92,7 +92,14 @@ export function footErrorChart(
   leg: ThreeJointLeg,
   path: FootPath,
   covarianceAt: (q: Float64Array) => ArrayLike<number>,
-  options: { readonly enlarged?: number; readonly ellipses?: number; readonly title?: string } = {},
+  options: {
+    /** Factor by which the ellipses are drawn larger than they are. Default 10. */
+    readonly enlarged?: number
+    /** Number of ellipses along the stride. Default 8. */
+    readonly ellipses?: number
+    /** Title of the chart. */
+    readonly title?: string
+  } = {},
 ): Chart {
   const { enlarged = 10, ellipses = 8, title = 'Error of the foot along the stride' } = options
   const out = new Float64Array(9)

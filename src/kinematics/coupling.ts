@@ -6,9 +6,13 @@ import type { LimitsSi } from './leg-nearest.js'
 import { type PerJoint, perJoint, perJointOf } from './vectors.js'
 
 const SPECIFICATION = {
+  /** How the knee is driven. */
   knee: { oneOf: ['motorAtKnee', 'cordFromHip', 'parallelogram', 'fourBar'] },
+  /** Knee drum's diameter over the hip drum's, negative for a crossed cord. Needed with `cordFromHip`. */
   ratio: { kind: 'ratio', optional: true },
+  /** What the knee's motor is bolted to. Default the body, except with `motorAtKnee`. */
   motorOn: { oneOf: ['body', 'thigh'], default: 'body' },
+  /** Lengths and angles of the four-bar. Needed with `fourBar`. */
   fourBar: { fields: FOUR_BAR_KNEE, optional: true },
 } as const satisfies Inputs
 

@@ -3,10 +3,15 @@ import { solveNonStiff } from '../numeric/index.js'
 import { Quantity } from '../units/index.js'
 
 const LANDING = {
+  /** Mass that lands. */
   mass: { kind: 'mass', above: 0 },
+  /** Height that it falls from. */
   dropHeight: { kind: 'length', min: 0 },
+  /** Stiffness of the legs along the fall, all together. */
   stiffness: { kind: 'linearStiffness', above: 0 },
+  /** Damping of the legs along the fall, all together. */
   damping: { kind: 'linearDamping', min: 0 },
+  /** Acceleration of free fall. Default 9.80665 m/s². */
   gravity: { kind: 'acceleration', above: 0, default: '9.80665 m/s^2' },
 } as const satisfies Inputs
 

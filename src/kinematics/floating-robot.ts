@@ -8,18 +8,32 @@ import { LINK, type LinkSi, linkSi } from './link.js'
 import { mustBeMade, mustBeRecord, xyz } from './vectors.js'
 
 const LEG = {
+  /** Origin of the leg's frame in the body's frame. */
   at: { fields: /* @__PURE__ */ xyz('length') },
+  /** The link between the sideways hip and the hip, as in `legDynamics`. */
   hipLink: { fields: LINK },
+  /** The link from hip to knee, as in `legDynamics`. */
   upperLink: { fields: LINK },
+  /** The link from knee to foot, with the foot, as in `legDynamics`. */
   lowerLink: { fields: LINK },
 } as const
-const SPECIFICATION = { body: { fields: LINK }, legs: { list: { fields: LEG } } } as const satisfies Inputs
+const SPECIFICATION = {
+  /** Mass, centre of mass and inertia of the body, in its own frame. */
+  body: { fields: LINK },
+  /** The legs. */
+  legs: { list: { fields: LEG } },
+} as const satisfies Inputs
 type Masses = Given<typeof SPECIFICATION>
 
 /** A body and its legs: each leg's geometry, the place of its frame in the body's, and its links' masses as `legDynamics` takes them. */
 export interface FloatingRobotSpecification {
+  /** Mass, centre of mass and inertia of the body, in its own frame. */
   readonly body: Masses['body']
-  readonly legs: readonly (Masses['legs'][number] & { readonly leg: ThreeJointLeg })[]
+  /** The legs: where each is, its links and its geometry. */
+  readonly legs: readonly (Masses['legs'][number] & {
+    /** Geometry of the leg, as `threeJointLeg` makes it. */
+    readonly leg: ThreeJointLeg
+  })[]
 }
 
 /**

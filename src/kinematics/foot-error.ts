@@ -27,6 +27,7 @@ type Source = Si<typeof SOURCES>['sources'][number]
 
 /** One cause of angle error: half its range, ±, of each joint or drum, and a name for the table. */
 export interface AngleErrorSource extends Given<ReturnType<typeof perJoint<'angle'>>> {
+  /** Name of the cause, for the table. */
   readonly name: string
   /** Whether the angles are of the joints or of the drums before the coupling. */
   readonly at: 'joint' | 'actuator'
@@ -34,12 +35,15 @@ export interface AngleErrorSource extends Given<ReturnType<typeof perJoint<'angl
 
 /** One cause that moves the foot itself along one vector, either way: what drives, links or pad give under a load (`footStiffness`), a worn pad. */
 export interface FootMovementSource extends Given<ReturnType<typeof xyz<'length'>>> {
+  /** Name of the cause, for the table. */
   readonly name: string
+  /** The cause moves the foot itself. */
   readonly at: 'foot'
 }
 
 /** Error of the foot from one cause, or from all. */
 export interface FootErrorLine {
+  /** Name of the cause. */
   readonly name: string
   /** Worst along each axis by itself (Σ|Jij| δj): not all axes reach it at once. */
   readonly worstPerAxis: Vector3<'length'>
@@ -71,8 +75,11 @@ export interface FootError {
 export function footError(
   leg: ThreeJointLeg,
   given: {
+    /** Angles of the joints at which the error is evaluated. */
     readonly angles: GivenAngles
+    /** Causes of error, of the joints, the drums or the foot itself. */
     readonly sources: readonly (AngleErrorSource | FootMovementSource)[]
+    /** How the knee is driven, for errors of the drums. Default: its motor is at the knee. */
     readonly coupling?: DriveCoupling
   },
 ): FootError {

@@ -5,14 +5,28 @@ import { cross3, unit3 } from './matrix3.js'
 import { noDirection, type Vector3, vectorOf, xyz } from './vectors.js'
 
 const SPECIFICATION = {
+  /** Standing feet. */
   feet: {
-    list: { fields: { at: { fields: /* @__PURE__ */ xyz('length') }, normal: { fields: /* @__PURE__ */ xyz('ratio'), optional: true } } },
+    list: {
+      fields: {
+        /** Place of the foot. */
+        at: { fields: /* @__PURE__ */ xyz('length') },
+        /** Direction square to the ground there, of any length. Default: straight up. */
+        normal: { fields: /* @__PURE__ */ xyz('ratio'), optional: true },
+      },
+    },
   },
+  /** Coefficient of friction between every foot and the ground. */
   friction: { kind: 'ratio', above: 0 },
+  /** Mass of the robot. */
   mass: { kind: 'mass', above: 0 },
+  /** Place of the robot's centre of mass, in the frame of the feet. */
   centreOfMass: { fields: /* @__PURE__ */ xyz('length') },
+  /** Acceleration of the centre of mass. Default: none. */
   acceleration: { fields: /* @__PURE__ */ xyz('acceleration'), optional: true },
+  /** Rate of change of the angular momentum about the centre of mass. Default: none. */
   moment: { fields: /* @__PURE__ */ xyz('torque'), optional: true },
+  /** Acceleration of free fall as a vector. Default 9.80665 m/s² downward. */
   gravity: { fields: /* @__PURE__ */ xyz('acceleration'), optional: true },
 } as const satisfies Inputs
 

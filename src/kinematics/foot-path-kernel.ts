@@ -6,15 +6,34 @@ import { xyz } from './vectors.js'
 
 /** The inputs of a foot path. */
 export const FOOT_PATH = {
+  /** Place of the foot in the leg's frame half-way through the stance. */
   midStance: { fields: /* @__PURE__ */ xyz('length') },
+  /** Distance that the foot travels backward in the stance, relative to the body. 0 is stepping on the spot. */
   stanceSweep: { kind: 'length', min: 0 },
+  /** Time from one touch-down to the next. */
   stridePeriod: { kind: 'time', above: 0 },
+  /** Part of the stride that the foot stands, above 0. 1 only without a sweep. */
   dutyFactor: { kind: 'ratio', above: 0, max: 1 },
+  /** Direction of travel, from x towards y. Default 0: straight forward. */
   heading: { kind: 'angle', default: '0 deg' },
+  /** Highest rise of the swing over the stance line. Default 0. Not used with `swingPoints`. */
   lift: { kind: 'length', min: 0, default: '0 mm' },
+  /** Shape of the swing along the stride: `matched` takes over and hands back the speed of the stance. Default matched. */
   swing: { oneOf: SWING_SHAPES, default: 'matched' },
+  /** Shape of the lift over the swing. Default smooth. */
   liftShape: { oneOf: LIFT_SHAPES, default: 'smooth' },
-  swingPoints: { list: { fields: { forward: 'length', up: 'length' } }, optional: true },
+  /** Inner control points of a Bézier curve for the swing, in place of `swing` and `liftShape`. Default: none. */
+  swingPoints: {
+    list: {
+      fields: {
+        /** Place along the heading, from mid stance. */
+        forward: 'length',
+        /** Height over the stance line. */
+        up: 'length',
+      },
+    },
+    optional: true,
+  },
 } as const satisfies Inputs
 
 /** The end of a swing, as a part of the stride before it. */

@@ -20,13 +20,17 @@ export interface FootState {
 
 /** Sizes of a step of the foot's motion. */
 export interface MotionStep {
+  /** Step of the foot's speed. */
   readonly speed: Quantity<'velocity'>
+  /** Step of the foot's acceleration. */
   readonly acceleration: Quantity<'acceleration'>
 }
 
 /** Steps of the foot's motion between stance and swing. */
 export interface PhaseSteps {
+  /** Step from stance to swing. */
   readonly liftOff: MotionStep
+  /** Step from swing to stance. */
   readonly touchDown: MotionStep
 }
 

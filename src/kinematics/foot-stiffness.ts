@@ -7,18 +7,46 @@ import { mustBeMade, mustBeRecord, perJoint, rowsOf, type Vector3, vectorOf, xyz
 
 const STIFFNESS = { kind: 'torsionalStiffness', above: 0 } as const
 const BEAM = {
+  /** Bending rigidity E I for bending in the leg's plane. */
   inPlane: { kind: 'bendingRigidity', above: 0 },
+  /** Bending rigidity E I for bending across the leg's plane. */
   acrossPlane: { kind: 'bendingRigidity', above: 0 },
+  /** Torsional rigidity G J. */
   torsion: { kind: 'bendingRigidity', above: 0 },
 } as const satisfies Inputs
 const COMPLIANCE = { kind: 'linearCompliance', min: 0, default: '0 m/N' } as const
 const SPECIFICATION = {
+  /** Angles of the joints at which the leg stands. */
   angles: { fields: /* @__PURE__ */ perJoint('angle') },
-  driveStiffness: { fields: { sidewaysHip: STIFFNESS, hip: STIFFNESS, knee: STIFFNESS } },
+  /** Stiffness of each drive at its drum, before the coupling. */
+  driveStiffness: {
+    fields: {
+      /** Torsional stiffness of the sideways hip's drive. */
+      sidewaysHip: STIFFNESS,
+      /** Torsional stiffness of the hip's drive. */
+      hip: STIFFNESS,
+      /** Torsional stiffness of the knee's drive. */
+      knee: STIFFNESS,
+    },
+  },
+  /** Force of the ground on the foot. Default: no load. */
   groundReaction: { fields: /* @__PURE__ */ xyz('force'), optional: true },
+  /** Rigidities of the upper link. Default: rigid. */
   upperLink: { fields: BEAM, optional: true },
+  /** Rigidities of the lower link. Default: rigid. */
   lowerLink: { fields: BEAM, optional: true },
-  footPad: { fields: { x: COMPLIANCE, y: COMPLIANCE, z: COMPLIANCE }, optional: true },
+  /** Compliance of a soft foot pad along the leg's axes. Default: rigid. */
+  footPad: {
+    fields: {
+      /** Compliance along x. Default 0. */
+      x: COMPLIANCE,
+      /** Compliance along y. Default 0. */
+      y: COMPLIANCE,
+      /** Compliance along z. Default 0. */
+      z: COMPLIANCE,
+    },
+    optional: true,
+  },
 } as const satisfies Inputs
 
 /**

@@ -5,11 +5,17 @@ import { crankOverRocker, crankOverRockerSlope } from './four-bar-rates.js'
 
 /** The inputs of a four-bar between hip and knee. */
 export const FOUR_BAR_KNEE = {
+  /** Distance between the fixed pivots on the thigh: the crank's and the rocker's. */
   ground: { kind: 'length', above: 0 },
+  /** Length of the crank, which the knee's motor turns on the hip axis. */
   crank: { kind: 'length', above: 0 },
+  /** Length of the coupler between the two pins. */
   coupler: { kind: 'length', above: 0 },
+  /** Length of the rocker, which is fixed to the shank. */
   rocker: { kind: 'length', above: 0 },
+  /** Direction of the rocker with the knee straight, from the line hip to knee, right-handed about +y. */
   rockerAngleAtStraightKnee: 'angle',
+  /** Direction of the crank with the knee straight, near enough to choose between the two ways to assemble. */
   crankAngleAtStraightKnee: 'angle',
 } as const satisfies Inputs
 

@@ -61,9 +61,13 @@ export const transmissionAngleExtremes = /* @__PURE__ */ formula('kinematics.tra
 })
 
 const SPECIFICATION = {
+  /** Distance between the fixed pivots of crank and rocker. */
   ground: { kind: 'length', above: 0 },
+  /** Length of the crank. */
   crank: { kind: 'length', above: 0 },
+  /** Length of the coupler. */
   coupler: { kind: 'length', above: 0 },
+  /** Length of the rocker. */
   rocker: { kind: 'length', above: 0 },
 } as const satisfies Inputs
 

@@ -25,20 +25,45 @@ export const GAITS = {
 } as const
 
 const SPECIFICATION = {
-  feet: { list: { fields: { x: 'length', y: 'length' } }, least: 3 },
+  /** Places of the feet at mid stance, three or more; in the order of `FOUR_LEGS` for a named gait. */
+  feet: {
+    list: {
+      fields: {
+        /** Place forward of the origin under the body. */
+        x: 'length',
+        /** Place to the left of it. */
+        y: 'length',
+      },
+    },
+    least: 3,
+  },
+  /** A named gait of four legs. Give this or `phases`. */
   gait: { oneOf: ['walk', 'diagonalWalk', 'trot', 'pace', 'bound'], optional: true },
+  /** Touch-down of each foot as part of the stride, 0 to 1, one for each foot. Give this or `gait`. */
   phases: { list: { kind: 'ratio', min: 0, max: 1 }, optional: true },
+  /** Part of the stride that each foot stands. */
   dutyFactor: { kind: 'ratio', above: 0, max: 1 },
+  /** Time from one touch-down of a foot to its next. */
   stridePeriod: { kind: 'time', above: 0 },
+  /** Speed of the body forward. Default 0. */
   forward: { kind: 'velocity', default: '0 m/s' },
+  /** Speed of the body to the left. Default 0. */
   sideways: { kind: 'velocity', default: '0 m/s' },
+  /** Rate at which the body turns to the left. Default 0. */
   turnRate: { kind: 'angularVelocity', default: '0 rad/s' },
+  /** Mass of the robot. */
   mass: { kind: 'mass', above: 0 },
+  /** Centre of mass; z is its height over the ground. */
   centreOfMass: { fields: /* @__PURE__ */ xyz('length') },
+  /** Slope of the ground, 0 to 60°. Default 0. */
   slope: { kind: 'angle', min: 0, max: '60 deg', default: '0 deg' },
+  /** Direction of the slope, from x towards y. Default 0: the slope rises forward. */
   uphill: { kind: 'angle', default: '0 deg' },
+  /** Coefficient of friction between feet and ground. Default 0.6. */
   friction: { kind: 'ratio', above: 0, default: 0.6 },
+  /** Acceleration of free fall. Default 9.80665 m/s². */
   gravity: { kind: 'acceleration', above: 0, default: '9.80665 m/s^2' },
+  /** Moments of the stride that are evaluated, 8 to 20 000. Default 240. */
   samples: { kind: 'count', min: 8, max: 20_000, whole: true, default: 240 },
 } as const satisfies Inputs
 

@@ -57,25 +57,46 @@ export const jerkLimitedMove = /* @__PURE__ */ formula('kinematics.jerkLimitedMo
 
 const ANGLES = /* @__PURE__ */ perJoint('angle')
 const LIMITS = {
+  /** Highest rate of the joint. */
   maxRate: { kind: 'angularVelocity', above: 0 },
+  /** Highest acceleration of the joint. */
   maxAcceleration: { kind: 'angularAcceleration', above: 0 },
+  /** Time over which the acceleration builds up. */
   rampTime: { kind: 'time', above: 0 },
 } as const satisfies Inputs
 const SPECIFICATION = {
+  /** Angles at the start, where the joints are at rest. */
   from: { fields: ANGLES },
+  /** Angles at the end, where they are at rest again. */
   to: { fields: ANGLES },
-  limits: { fields: { sidewaysHip: { fields: LIMITS }, hip: { fields: LIMITS }, knee: { fields: LIMITS } } },
+  /** Limits of each joint. */
+  limits: {
+    fields: {
+      /** Limits of the sideways hip. */
+      sidewaysHip: { fields: LIMITS },
+      /** Limits of the hip. */
+      hip: { fields: LIMITS },
+      /** Limits of the knee. */
+      knee: { fields: LIMITS },
+    },
+  },
 } as const satisfies Inputs
 
 /** Start and end of a move of a leg's joints (or drums), and the limits of each. */
 export interface JointMoveSpecification extends Given<typeof SPECIFICATION> {}
 
 interface Profile {
+  /** Angle at the start, rad. */
   readonly start: number
+  /** 1 for a move to higher angles, −1 for one to lower angles, 0 for none. */
   readonly sense: number
+  /** Jerk, rad/s³. */
   readonly jerk: number
+  /** Time of one ramp of the acceleration, s. */
   readonly ramp: number
+  /** Time of speeding up, s. */
   readonly speedingUp: number
+  /** Time at constant rate, s. */
   readonly cruise: number
 }
 

@@ -8,13 +8,37 @@ import { mustBeMade, noDirection, perJoint, xyz } from './vectors.js'
 const RATE = { kind: 'angularVelocity', min: 0 } as const
 const TORQUE = { kind: 'torque', min: 0 } as const
 const SPEED = {
+  /** Angles of the joints at which the leg stands. */
   angles: { fields: /* @__PURE__ */ perJoint('angle') },
-  rateLimits: { fields: { sidewaysHip: RATE, hip: RATE, knee: RATE } },
+  /** Highest rate of each joint. */
+  rateLimits: {
+    fields: {
+      /** Highest rate of the sideways hip. */
+      sidewaysHip: RATE,
+      /** Highest rate of the hip. */
+      hip: RATE,
+      /** Highest rate of the knee. */
+      knee: RATE,
+    },
+  },
+  /** Direction in which the foot moves, of any length. */
   direction: { fields: /* @__PURE__ */ xyz('ratio') },
 } as const satisfies Inputs
 const PUSH = {
+  /** Angles of the joints at which the leg stands. */
   angles: { fields: /* @__PURE__ */ perJoint('angle') },
-  torqueLimits: { fields: { sidewaysHip: TORQUE, hip: TORQUE, knee: TORQUE } },
+  /** Highest torque of each joint. */
+  torqueLimits: {
+    fields: {
+      /** Highest torque of the sideways hip. */
+      sidewaysHip: TORQUE,
+      /** Highest torque of the hip. */
+      hip: TORQUE,
+      /** Highest torque of the knee. */
+      knee: TORQUE,
+    },
+  },
+  /** Direction in which the foot pushes, of any length. */
   direction: { fields: /* @__PURE__ */ xyz('ratio') },
 } as const satisfies Inputs
 

@@ -10,20 +10,49 @@ import { mustBeMade, noDirection, type PerJoint, perJoint, perJointOf, rowsOf, t
 
 const GEARED_ROTOR = {
   fields: {
+    /** Moment of inertia of the rotor about its own axis. */
     rotorInertia: { kind: 'momentOfInertia', min: 0 },
+    /** Turns of the rotor for one turn of the drum. */
     ratio: { kind: 'ratio', above: 0 },
+    /** Sense of the rotor against its drum; it counts for a knee motor on the thigh. Default withDrum. */
     rotorTurns: { oneOf: ['withDrum', 'againstDrum'], default: 'withDrum' },
   },
   optional: true,
 } as const
 const LINKS = ['hipLink', 'upperLink', 'lowerLink'] as const
 const SPECIFICATION = {
+  /** The link between the sideways hip and the hip; its centre of mass is measured from the sideways hip's axis. */
   hipLink: { fields: LINK },
+  /** The link from hip to knee; its centre of mass is measured from the hip point. */
   upperLink: { fields: LINK },
+  /** The link from knee to foot, with the foot; its centre of mass is measured from the knee. */
   lowerLink: { fields: LINK },
+  /** Acceleration of free fall as a vector in the leg's frame. Default 9.80665 m/s² downward. */
   gravity: { fields: /* @__PURE__ */ xyz('acceleration'), optional: true },
-  motors: { list: { fields: { on: { oneOf: LINKS }, ...LINK } }, least: 0, optional: true },
-  rotors: { fields: { sidewaysHip: GEARED_ROTOR, hip: GEARED_ROTOR, knee: GEARED_ROTOR }, optional: true },
+  /** Motors and other bodies that are fixed to a link. Default: none. */
+  motors: {
+    list: {
+      fields: {
+        /** The link that the motor is bolted to. */
+        on: { oneOf: LINKS },
+        ...LINK,
+      },
+    },
+    least: 0,
+    optional: true,
+  },
+  /** Rotors with their reductions, which act through the coupling. Default: none. */
+  rotors: {
+    fields: {
+      /** Rotor of the sideways hip's drive. Default: none. */
+      sidewaysHip: GEARED_ROTOR,
+      /** Rotor of the hip's drive. Default: none. */
+      hip: GEARED_ROTOR,
+      /** Rotor of the knee's drive. Default: none. */
+      knee: GEARED_ROTOR,
+    },
+    optional: true,
+  },
 } as const satisfies Inputs
 
 /**

@@ -6,12 +6,34 @@ import { LegKernel, SINGULAR } from './leg-kernel.js'
 import { atLimit, type LimitsSi } from './leg-nearest.js'
 import { type PerJoint, perJoint, perJointOf, rowsOf, type Vector3, vectorOf, xyz } from './vectors.js'
 
-const RANGE = { fields: { lowest: 'angle', highest: 'angle' }, optional: true } as const
+const RANGE = {
+  fields: {
+    /** Lowest angle that the joint reaches. */
+    lowest: 'angle',
+    /** Highest angle that the joint reaches, above the lowest. */
+    highest: 'angle',
+  },
+  optional: true,
+} as const
 const SPECIFICATION = {
+  /** Offset of the leg's plane from the axis of the sideways hip, along +y. */
   hipOffset: 'length',
+  /** Length of the upper link, from hip to knee. */
   upperLink: { kind: 'length', above: 0 },
+  /** Length of the lower link, from knee to foot. */
   lowerLink: { kind: 'length', above: 0 },
-  limits: { fields: { sidewaysHip: RANGE, hip: RANGE, knee: RANGE }, optional: true },
+  /** Lowest and highest angle of each joint. Default: no limits. */
+  limits: {
+    fields: {
+      /** Limits of the sideways hip. Default: none. */
+      sidewaysHip: RANGE,
+      /** Limits of the hip. Default: none. */
+      hip: RANGE,
+      /** Limits of the knee. Default: none. */
+      knee: RANGE,
+    },
+    optional: true,
+  },
 } as const satisfies Inputs
 const ANGLES = /* @__PURE__ */ perJoint('angle')
 const POINT = /* @__PURE__ */ xyz('length')

@@ -7,9 +7,28 @@ const INERTIA = { kind: 'momentOfInertia', min: 0, default: '0 kg m^2' } as cons
 const PRODUCT = { kind: 'momentOfInertia', default: '0 kg m^2' } as const
 /** A rigid link as `readInputs` takes it: mass, centre of mass and inertia about the centre of mass (off-diagonal terms −∫ r_i r_j dm). @internal */
 export const LINK = {
+  /** Mass of the link. */
   mass: { kind: 'mass', min: 0 },
+  /** Place of the centre of mass in the link's frame. */
   centreOfMass: { fields: /* @__PURE__ */ xyz('length') },
-  inertia: { fields: { xx: INERTIA, yy: INERTIA, zz: INERTIA, xy: PRODUCT, xz: PRODUCT, yz: PRODUCT }, optional: true },
+  /** Inertia about the centre of mass. Default: a point mass. */
+  inertia: {
+    fields: {
+      /** Moment of inertia about the axis along x through the centre of mass. Default 0. */
+      xx: INERTIA,
+      /** Moment of inertia about the axis along y through the centre of mass. Default 0. */
+      yy: INERTIA,
+      /** Moment of inertia about the axis along z through the centre of mass. Default 0. */
+      zz: INERTIA,
+      /** Off-diagonal term −∫ x y dm. Default 0. */
+      xy: PRODUCT,
+      /** Off-diagonal term −∫ x z dm. Default 0. */
+      xz: PRODUCT,
+      /** Off-diagonal term −∫ y z dm. Default 0. */
+      yz: PRODUCT,
+    },
+    optional: true,
+  },
 } as const satisfies Inputs
 /** A rigid link on plain SI numbers, in the kernel's order: mass, centre of mass, inertia about it. @internal */
 export type LinkSi = readonly [

@@ -7,15 +7,24 @@ import type { StrideSamples } from './stride-samples.js'
 
 /** The inputs of one drive. */
 export const DRIVE = {
+  /** Turns of the motor for one turn of the drum. */
   ratio: { kind: 'ratio', above: 0 },
+  /** Efficiency of the reduction while the motor drives. Default 1. */
   efficiency: { kind: 'ratio', above: 0, max: 1, default: 1 },
+  /** Efficiency while the load drives the motor; 0 for a reduction that locks. Default 1. */
   backEfficiency: { kind: 'ratio', min: 0, max: 1, default: 1 },
+  /** Moment of inertia of the rotor about its axis. Default 0. */
   rotorInertia: { kind: 'momentOfInertia', min: 0, default: '0 kg m^2' },
+  /** Sense of the rotor against its drum; it counts for a knee motor on the thigh. Default withDrum. */
   rotorTurns: { oneOf: ['withDrum', 'againstDrum'], default: 'withDrum' },
+  /** Constants of the motor, for currents and losses. Default: torque and speed alone. */
   motor: {
     fields: {
+      /** Torque for each ampere of DC current, at the present temperature of the magnets. */
       torqueConstant: { kind: 'torqueConstantDc', above: 0 },
+      /** Resistance between two terminals, at the present temperature of the winding. */
       resistance: { kind: 'electricalResistance', min: 0 },
+      /** DC current of the free motor. Default 0. */
       noLoadCurrent: { kind: 'current', min: 0, default: '0 A' },
     },
     optional: true,
@@ -52,9 +61,13 @@ export interface MotorDemand extends Demand {
   /** Electrical side; `undefined` where no motor constants were given. */
   readonly electrical:
     | {
+        /** Largest DC current in size. */
         readonly peakCurrent: Quantity<'current'>
+        /** Root mean square of the DC current. */
         readonly rmsCurrent: Quantity<'current'>
+        /** Largest voltage in size. */
         readonly peakVoltage: Quantity<'voltage'>
+        /** Mean copper loss over the stride. */
         readonly meanCopperLoss: Quantity<'power'>
         /** Mean power from the supply, with what flows back taken off. */
         readonly meanElectricalPower: Quantity<'power'>
@@ -69,7 +82,12 @@ export interface MotorDemand extends Demand {
       }
     | undefined
   /** Speed and torque at the shaft, sample by sample, SI: the cloud to hold against the motor's limit. */
-  readonly cloud: { readonly speed: Float64Array; readonly torque: Float64Array }
+  readonly cloud: {
+    /** Speed of the shaft, rad/s. */
+    readonly speed: Float64Array
+    /** Torque at the shaft, N m. */
+    readonly torque: Float64Array
+  }
 }
 
 /** A drive on SI numbers, with what a knee motor on the thigh adds. @internal */

@@ -72,12 +72,28 @@ export const frictionConeUse = /* @__PURE__ */ formula('kinematics.frictionConeU
 /** A margin that is not a number counts as the worst. */
 const orLowest = (edge: SupportEdge) => (Number.isNaN(edge.margin.si) ? -Infinity : edge.margin.si)
 
-const POINT = { x: 'length', y: 'length' } as const
+const POINT = {
+  /** First coordinate in the horizontal frame. */
+  x: 'length',
+  /** Second coordinate in the horizontal frame. */
+  y: 'length',
+} as const
 const STANCE = {
+  /** Places of the standing feet. */
   feet: { list: { fields: POINT }, least: 1 },
-  centreOfMass: { fields: { x: 'length', y: 'length', z: { kind: 'length', above: 0 } } },
+  /** Centre of mass in the frame of the feet. */
+  centreOfMass: {
+    fields: {
+      ...POINT,
+      /** Height over the feet. */
+      z: { kind: 'length', above: 0 },
+    },
+  },
+  /** Mass of the robot, for the pushes that tip it. Default: no pushes are calculated. */
   mass: { kind: 'mass', above: 0, optional: true },
+  /** Height at which the robot is pushed. Default: that of the centre of mass. */
   pushHeight: { kind: 'length', above: 0, optional: true },
+  /** Acceleration of free fall. Default 9.80665 m/s². */
   gravity: { kind: 'acceleration', above: 0, default: '9.80665 m/s^2' },
 } as const satisfies Inputs
 

@@ -10,7 +10,18 @@ import { type PerJoint, type Vector3, vectorOf } from './vectors.js'
 
 const SPECIFICATION = {
   ...STRIDE,
-  drives: { fields: { sidewaysHip: { fields: DRIVE }, hip: { fields: DRIVE }, knee: { fields: DRIVE } } },
+  /** Reduction and motor of each joint. */
+  drives: {
+    fields: {
+      /** Drive of the sideways hip. */
+      sidewaysHip: { fields: DRIVE },
+      /** Drive of the hip. */
+      hip: { fields: DRIVE },
+      /** Drive of the knee. */
+      knee: { fields: DRIVE },
+    },
+  },
+  /** Samples of the stride, 16 to 100 000; each phase gets at least half the default. Default 240. */
   samples: { kind: 'count', min: 16, max: 100_000, whole: true, default: 240 },
 } as const satisfies Inputs
 
@@ -19,7 +30,9 @@ export interface StrideSpecification extends Given<typeof SPECIFICATION>, Stride
 
 /** Demand of following the path. */
 export interface Walkable {
+  /** The leg can follow the path. */
   readonly walkable: true
+  /** At the joints, before the coupling. */
   readonly joints: PerJoint<Demand>
   /** At the drums, after the coupling of hip and knee. */
   readonly actuators: PerJoint<Demand>

@@ -10,23 +10,34 @@ import type { GroundReactionSi, StrideInputs } from './stride-follower.js'
 import { mustBeMade, mustBeRecord } from './vectors.js'
 
 const LOAD = {
+  /** Mass of the whole robot. */
   mass: { kind: 'mass', above: 0 },
+  /** Part of the weight that this leg carries on average over the stride. Four equal legs: 0.25. */
   legShare: { kind: 'ratio', min: 0, max: 1 },
+  /** Shape of the ground force over the stance. Default halfSine. */
   shape: { oneOf: ['halfSine', 'parabolic', 'rectangular', 'twoPeaked'], default: 'halfSine' },
+  /** For `twoPeaked`: weight of the third harmonic, −1/3 to 1. Default 0.4. */
   thirdHarmonic: { kind: 'ratio', min: -0.3333, max: 1, default: 0.4 },
+  /** Acceleration of free fall. Default 9.80665 m/s². */
   gravity: { kind: 'acceleration', above: 0, default: '9.80665 m/s^2' },
+  /** Force along the direction of travel: none, or so that the whole force passes through the hip. Default none. */
   foreAft: { oneOf: ['none', 'throughHip'], default: 'none' },
 } as const satisfies Inputs
 /** The inputs that say how a leg walks. @internal */
 export const STRIDE = {
+  /** Force of the ground from the weight that the leg carries. Give this or `groundReactionSi`. */
   load: { fields: LOAD, optional: true },
+  /** Way in which the knee bends. Default forward. */
   kneeBend: { oneOf: ['forward', 'backward'], default: 'forward' },
+  /** Whether the foot is below the hip axis or above it, with the leg folded over the hip. Default below. */
   foot: { oneOf: ['below', 'above'], default: 'below' },
 } as const satisfies Inputs
 
 /** The objects that a stride is made of. */
 export interface StrideParts {
+  /** Geometry of the leg, as `threeJointLeg` makes it. */
   readonly leg: ThreeJointLeg
+  /** Path of the foot, as `footPath` makes it. */
   readonly path: FootPath
   /** Masses of the leg. Default: the leg is weightless and carries the ground's force only. */
   readonly dynamics?: LegDynamics

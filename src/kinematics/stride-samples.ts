@@ -14,6 +14,7 @@ import {
 
 /** One stride in numbers: columns of SI values, three to a sample (x, y, z, or sideways hip, hip, knee) unless noted. */
 export interface StrideSamples {
+  /** Number of samples. */
   readonly count: number
   /** Time after touch-down (one a sample), ascending. */
   readonly time: Float64Array
@@ -21,18 +22,29 @@ export interface StrideSamples {
   readonly weight: Float64Array
   /** 1 in stance, 0 in swing (one a sample). */
   readonly stance: Uint8Array
+  /** Place of the foot in the leg's frame, m. */
   readonly foot: Float64Array
+  /** Velocity of the foot relative to the body, m/s. */
   readonly footVelocity: Float64Array
+  /** Acceleration of the foot relative to the body, m/s². */
   readonly footAcceleration: Float64Array
   /** Force of the ground on the foot. */
   readonly groundReaction: Float64Array
+  /** Angles of the joints, rad. */
   readonly jointAngle: Float64Array
+  /** Rates of the joints, rad/s. */
   readonly jointRate: Float64Array
+  /** Accelerations of the joints, rad/s². */
   readonly jointAcceleration: Float64Array
+  /** Torques at the joints, N m. */
   readonly jointTorque: Float64Array
+  /** Angles of the drums, rad. */
   readonly actuatorAngle: Float64Array
+  /** Rates of the drums, rad/s. */
   readonly actuatorRate: Float64Array
+  /** Accelerations of the drums, rad/s². */
   readonly actuatorAcceleration: Float64Array
+  /** Torques at the drums, N m. */
   readonly actuatorTorque: Float64Array
   /** The same with plain lists in place of typed arrays, for `JSON.stringify`. */
   toJSON(): Record<string, unknown>

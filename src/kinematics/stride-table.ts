@@ -5,7 +5,11 @@ import { at, STANCE, StrideFollower, TIME } from './stride-follower.js'
 import { partsOf, STRIDE, type StrideParts, strideInputs } from './stride-inputs.js'
 import { vectorOf } from './vectors.js'
 
-const SPECIFICATION = { ...STRIDE, rate: { kind: 'frequency', above: 0, default: '1 kHz' } } as const satisfies Inputs
+const SPECIFICATION = {
+  ...STRIDE,
+  /** Rows for each second. Default: 1 kHz. */
+  rate: { kind: 'frequency', above: 0, default: '1 kHz' },
+} as const satisfies Inputs
 
 /** A stride to be written as a table: as in `strideDemand`, without drives, at a fixed rate. Default: 1 kHz. */
 export interface StrideTableSpecification extends Given<typeof SPECIFICATION>, StrideParts {}

@@ -39,10 +39,24 @@ export const rowsOf = <K extends Kind>(kind: K, si: ArrayLike<number>, columns: 
   Array.from({ length: si.length / columns }, (_, i) => Array.from({ length: columns }, (_, j) => new Quantity(si[i * columns + j]!, kind)))
 
 /** The inputs of a vector. */
-export const xyz = <const K extends Kind>(kind: K) => ({ x: kind, y: kind, z: kind })
+export const xyz = <const K extends Kind>(kind: K) => ({
+  /** Component along x, which points forward in a leg's frame. */
+  x: kind,
+  /** Component along y, which points to the left in a leg's frame. */
+  y: kind,
+  /** Component along z, which points upward in a leg's frame. */
+  z: kind,
+})
 
 /** The inputs of one value per joint. */
-export const perJoint = <const K extends Kind>(kind: K) => ({ sidewaysHip: kind, hip: kind, knee: kind })
+export const perJoint = <const K extends Kind>(kind: K) => ({
+  /** Value at the sideways hip, which turns about +x. */
+  sidewaysHip: kind,
+  /** Value at the hip, which turns about +y. */
+  hip: kind,
+  /** Value at the knee, which turns about +y. */
+  knee: kind,
+})
 
 /** The error for a direction without a length. */
 export const noDirection = (where: string, path = 'direction'): InputError =>

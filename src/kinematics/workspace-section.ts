@@ -6,9 +6,27 @@ import { withinTurns } from './leg-nearest.js'
 import { mustBeMade } from './vectors.js'
 
 const SECTION = {
+  /** Distance of the section from the sideways hip's axis, to the left. */
   y: 'length',
-  x: { fields: { lowest: 'length', highest: 'length' } },
-  z: { fields: { lowest: 'length', highest: 'length' } },
+  /** Range of the grid along x. */
+  x: {
+    fields: {
+      /** Lower end of the range. */
+      lowest: 'length',
+      /** Upper end of the range. */
+      highest: 'length',
+    },
+  },
+  /** Range of the grid along z. */
+  z: {
+    fields: {
+      /** Lower end of the range. */
+      lowest: 'length',
+      /** Upper end of the range. */
+      highest: 'length',
+    },
+  },
+  /** Distance between points of the grid. */
   step: { kind: 'length', above: 0 },
 } as const satisfies Inputs
 
@@ -108,7 +126,10 @@ export interface StepBox {
  */
 export function largestStepBox(
   section: WorkspaceSection,
-  given: { readonly leastLift?: Given<{ l: 'length' }>['l'] } = {},
+  given: {
+    /** Height that the box must have at least. Default: the box of the largest area. */
+    readonly leastLift?: Given<{ l: 'length' }>['l']
+  } = {},
 ): StepBox | undefined {
   const { leastLift } = readInputs('kinematics.largestStepBox', { leastLift: { kind: 'length', min: 0, optional: true } }, given)
   const { x, z, branches } = section
