@@ -247,6 +247,62 @@ export const ASA_CREEP: Source = {
     'from 2.5 GPa at once and 1.25 GPa after 1000 h (ISO 527, ISO 899-1) of a data sheet of a moulding grade of ASA; exponent from the shape of ABS',
 }
 
+export const MAKERS_ROWS: Source = {
+  level: 'published',
+  where: 'makers’ sheets of printed bars, row by row in the open data set MonkeyTDS (github.com/Monkey-Machina, 2026)',
+}
+export const MAKERS_UPRIGHT: Source = {
+  level: 'computed',
+  where:
+    'modulus upright over flat of makers’ sheets of printed bars (ISO 527; open data sets MonkeyTDS and h2c-materials, 2026) times the modulus along the layers; too few makers for quantiles: the range takes in every one of them',
+}
+export const MAKERS_RATIO: Source = {
+  level: 'computed',
+  where: 'upright over flat strength of makers’ sheets of printed bars (ISO 527; open data set MonkeyTDS, 2026)',
+}
+export const MAKERS_WET: Source = {
+  level: 'computed',
+  where:
+    'wet or conditioned over dry, means of printed bars along the layers (ISO 527; dried or immersed at 60 °C for 48 h; makers’ sheets in the open data sets MonkeyTDS and h2c-materials, 2026)',
+}
+export const PETG_IMMERSED: Source = {
+  level: 'published',
+  where: 'maker’s test of moulded copolyester bars in water at 23 °C for a year, quoted in the open data set h2c-materials, 2026',
+}
+export const PLA_IMMERSED: Source = {
+  level: 'published',
+  where: 'Banjo et al. 2022, Composites C 7:100243, abstract (bending of printed PLA after 7 days in water at 21 and 70 °C)',
+}
+export const PRINT_TRIBOMETER: Source = {
+  level: 'published',
+  where: 'Polymers 2023, 15:4112, abstract and introduction (printed ABS, PC and PLA on a tribometer; dry, oil and grease)',
+}
+export const PA6_DAMP: Source = {
+  level: 'computed',
+  where:
+    'conditioned over dry (ISO 527) of data sheets: PA6 2.9 and 1.5 GPa, 80 and 50 MPa; PA66 3.1 and 1.4 GPa, 82 and 55 MPa; cast PA6 3.2 and 1.9 GPa',
+}
+export const PA6_GLASS_DAMP: Source = {
+  level: 'computed',
+  where: 'conditioned over dry (ISO 527) of a data sheet of glass-filled PA66: 9.0 and 5.7 GPa, 160 and 110 MPa',
+}
+export const PA6_GLASS_SHEET: Source = {
+  level: 'published',
+  where: 'data sheet of PA6 with 30 % of glass beads (ISO 11359, 30 to 100 °C; ISO 62-4: 2 % in saturated air)',
+}
+export const PA6_GLASS_SOAKED: Source = {
+  level: 'computed',
+  where: 'water of PA6 at saturation, 9.5 % (Brandrup & Immergut), in the 70 to 85 % by mass that is polymer',
+}
+export const PA12_DATABASE: Source = {
+  level: 'published',
+  where: 'Matmatch, database of materials, page PA12 (largest service temperature for long 70 to 80 °C)',
+}
+export const PA12_CAST_SHEET: Source = {
+  level: 'published',
+  where: 'data sheet of cast PA12 (moisture absorption 0.75 to 0.9 %, at saturation 1.0 to 1.1 %)',
+}
+
 // Believed, not opened.
 export const FFF_CONSENSUS: Source = {
   level: 'unverified',

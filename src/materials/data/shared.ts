@@ -7,8 +7,10 @@ import {
   EMISSIVITY_TABLES,
   FATIGUE_PRACTICE,
   GREASE_PRACTICE,
+  PLA_IMMERSED,
   PLASTIC_EMISSIVITIES,
   PLASTICS_PRACTICE,
+  PRINT_TRIBOMETER,
   SHEAR_ASSUMED,
   SHIFT_MEMORY,
 } from '../sources.js'
@@ -109,6 +111,25 @@ export const METAL_EMISSIVITY: PropertyRow<'ratio'> = [
 ]
 export const HARDLY_WET_STRENGTH: PropertyRow<'ratio'> = [0.97, 0.93, 1, '1', DRY_ASSUMED, 'equilibrium at 50 % humidity over dry']
 export const HARDLY_WET_SATURATED: PropertyRow<'ratio'> = [0.94, 0.88, 1, '1', DRY_ASSUMED, 'soaked over dry']
+/** Printed PLA in damp air and in water. */
+export const PLA_DAMP: PropertyRow<'ratio'> = [0.98, 0.95, 1, '1', PLA_IMMERSED, 'the loss was negligible even in water; the range is ours']
+export const PLA_SOAKED: PropertyRow<'ratio'> = [
+  0.97,
+  0.92,
+  1,
+  '1',
+  PLA_IMMERSED,
+  'the loss after 7 days at 21 °C was negligible; at 70 °C the print broke down; the range is ours',
+]
+/** Printed ABS, PC and PLA on steel with oil or grease. */
+export const PRINT_LUBRICATED: PropertyRow<'ratio'> = [
+  0.1,
+  0.04,
+  0.2,
+  '1',
+  PRINT_TRIBOMETER,
+  'printed ABS, PC and PLA, dry, oiled and greased together 0.04 to 0.2; printed ABS in oil 0.040 to 0.055',
+]
 export const PLASTIC_DIFFUSIVITY: PropertyRow<'massDiffusivity'> = [
   3e-12,
   1e-12,

@@ -10,6 +10,8 @@ import {
   DOWLING,
   FFF_CONSENSUS,
   FRICTION_MEMORY,
+  MAKERS_ROWS,
+  MAKERS_UPRIGHT,
   MOULDING_SHEETS,
   PRINT_ASSUMED,
   PRINT_SHEETS,
@@ -31,6 +33,7 @@ import {
   PLASTIC_DIFFUSIVITY,
   PLASTIC_EMISSIVITY,
   POLYMER_FATIGUE,
+  PRINT_LUBRICATED,
 } from './shared.js'
 
 /** Acrylonitrile butadiene styrene, printed from filament. */
@@ -47,7 +50,7 @@ export const absPolymer = /* @__PURE__ */ defineMaterial(
   {
     density: [1050, 1020, 1080, 'kg/m^3', PRINT_SHEETS, '42 products: quartiles 1040, 1050 and 1060'],
     modulus: [2.15, 1.8, 2.4, 'GPa', PRINT_SHEETS, '11 products: quartiles 2.0, 2.2 and 2.3; moulded 2.4'],
-    modulusAcrossLayers: [1.8, 1.4, 2.2, 'GPa', PRINT_ASSUMED],
+    modulusAcrossLayers: [1.95, 1.5, 2.2, 'GPa', MAKERS_UPRIGHT, 'two makers 1.96 upright over 2.20 and 2.08 over 2.25 GPa'],
     poissonRatio: [0.35, 0.34, 0.39, '1', DOWLING],
     tensileStrength: [35, 28, 42, 'MPa', PRINT_SHEETS, '17 products: quartiles 33, 35 and 36, ends 16 and 45'],
     acrossLayersRatio: [0.6, 0.35, 0.85, '1', PRINT_SHEETS_RATIO, '9 products: 28 upright over 35 MPa flat; no independent set was found'],
@@ -62,7 +65,7 @@ export const absPolymer = /* @__PURE__ */ defineMaterial(
     glassTransitionTemperature: [105, 97, 113, 'degC', PRINT_SHEETS, '17 products: quartiles 101, 105 and 108'],
     heatDeflectionTemperature045: [93, 84, 100, 'degC', PRINT_SHEETS, '21 products: quartiles 88, 94 and 95'],
     heatDeflectionTemperature180: [80, 76, 89, 'degC', PRINTED_HDT, 'printed 76 and 82, moulded 89'],
-    vicatTemperature: [98, 92, 105, 'degC', MOULDING_SHEETS, 'B50'],
+    vicatTemperature: [99, 92, 106, 'degC', MAKERS_ROWS, 'the sheets give 94 and 104'],
     serviceTemperature: [75, 70, 100, 'degC', THERMAL_TABLE, 'the source gives 70 to 100'],
     thermalConductivity: [0.19, 0.17, 0.25, 'W/(m K)', CRAWFORD, 'the source gives 0.25, another 0.17'],
     thermalConductivityAcrossLayers: [0.17, 0.12, 0.22, 'W/(m K)', PRINT_ASSUMED],
@@ -70,7 +73,7 @@ export const absPolymer = /* @__PURE__ */ defineMaterial(
     thermalExpansion: [90, 75, 100, 'ppm/K', CRAWFORD],
     thermalExpansionAcrossLayers: [95, 75, 120, 'ppm/K', PRINT_ASSUMED],
     emissivity: PLASTIC_EMISSIVITY,
-    moistureConditioned: [0.25, 0.2, 0.4, '%', ABS_NATURAL_MOISTURE],
+    moistureConditioned: [0.35, 0.2, 0.65, '%', ABS_NATURAL_MOISTURE, 'the source gives 0.25; two makers of prints 0.35 and 0.65'],
     moistureSaturated: [0.75, 0.3, 1, '%', ABS_STOCK_SHEET, 'the source gives 0.70, a moulding grade 0.95'],
     moistureDiffusivity: PLASTIC_DIFFUSIVITY,
     moistureSwelling: MOISTURE_SWELLING,
@@ -86,7 +89,7 @@ export const absPolymer = /* @__PURE__ */ defineMaterial(
       ABS_STOCK_SHEET,
       'dry; the source gives 0.35 for a smooth moulded face, printed on a tribometer at most 0.2 (Polymers 2023, 15:4112)',
     ],
-    frictionOnSteelGreased: GREASED_FRICTION,
+    frictionOnSteelGreased: PRINT_LUBRICATED,
   },
 )
 
@@ -104,7 +107,14 @@ export const asa = /* @__PURE__ */ defineMaterial(
   {
     density: [1070, 1045, 1090, 'kg/m^3', PRINT_SHEETS, '35 products: quartiles 1070, 1070 and 1080'],
     modulus: [2.1, 1.7, 2.5, 'GPa', PRINT_SHEETS, '10 products: quartiles 2.0, 2.2 and 2.4; moulded 1.6 to 2.5'],
-    modulusAcrossLayers: [1.75, 1.3, 2.2, 'GPa', PRINT_ASSUMED],
+    modulusAcrossLayers: [
+      1.85,
+      1.1,
+      2.3,
+      'GPa',
+      MAKERS_UPRIGHT,
+      'two makers 2.12 upright over 2.45 and 1.97 over 2.17 GPa; a third in bending 1.04 over 1.73',
+    ],
     poissonRatio: [0.36, 0.34, 0.39, '1', MOULDING_SHEETS],
     tensileStrength: [38, 32, 48, 'MPa', PRINT_SHEETS, '11 products: quartiles 37, 39 and 43, ends 30 and 45; moulded 34 to 54'],
     acrossLayersRatio: [0.6, 0.35, 0.85, '1', PRINT_SHEETS_RATIO, '4 products: 30 upright over 39 MPa flat; no independent set was found'],
@@ -127,7 +137,7 @@ export const asa = /* @__PURE__ */ defineMaterial(
     thermalExpansion: [95, 80, 110, 'ppm/K', ASA_MOULDING_SHEET, 'the source gives 80 to 110'],
     thermalExpansionAcrossLayers: [100, 80, 125, 'ppm/K', PRINT_ASSUMED],
     emissivity: PLASTIC_EMISSIVITY,
-    moistureConditioned: [0.35, 0.25, 0.45, '%', ASA_MOULDING_SHEET],
+    moistureConditioned: [0.38, 0.28, 0.47, '%', ASA_MOULDING_SHEET, 'the source gives 0.35; two makers of prints 0.40 and 0.45'],
     moistureSaturated: [1.3, 0.7, 1.8, '%', ASA_MOULDING_SHEET, 'the source gives 1.65; ABS takes half of it'],
     moistureDiffusivity: PLASTIC_DIFFUSIVITY,
     moistureSwelling: MOISTURE_SWELLING,
