@@ -27,15 +27,34 @@ export interface FootResult {
    * Error of the foot, cause by cause and together: windup of the cord at walking torque and the part that friction keeps, rounding and accuracy of the
    * encoder, drums out of true, deflection of links and toes under the standing load.
    */
-  readonly error: { readonly lines: readonly FootErrorLine[]; readonly together: FootErrorLine }
+  readonly error: {
+    /** Error of the foot from each cause. */
+    readonly lines: readonly FootErrorLine[]
+    /** Error of the foot from all causes. */
+    readonly together: FootErrorLine
+  }
   /** Stiffness with the foot free to move across the push, along x, y, z; absent where the drives slip or are too soft to hold the load. */
   readonly stiffness: Vector3<'linearStiffness'> | undefined
   /** Movement of the foot under the standing load. */
   readonly deflection: Vector3<'length'> | undefined
   /** Compliance of drives and of links, along x, y, z. */
-  readonly shares: { readonly drives: Vector3<'linearCompliance'>; readonly links: Vector3<'linearCompliance'> } | undefined
+  readonly shares:
+    | {
+        /** Compliance at the foot from the drives. */
+        readonly drives: Vector3<'linearCompliance'>
+        /** Compliance at the foot from the links. */
+        readonly links: Vector3<'linearCompliance'>
+      }
+    | undefined
   /** Resonances of each driven joint with the leg in the air. */
-  readonly resonance: { readonly [J in Joint]: { readonly motorLocked: Quantity<'frequency'>; readonly motorFree: Quantity<'frequency'> } }
+  readonly resonance: {
+    readonly [J in Joint]: {
+      /** Resonance of the joint with its motor held. */
+      readonly motorLocked: Quantity<'frequency'>
+      /** Resonance of the joint against its free rotor. */
+      readonly motorFree: Quantity<'frequency'>
+    }
+  }
   /** Bandwidth that a controller on the motor side can usually reach: the slower joint's. */
   readonly usableBandwidth: Quantity<'frequency'>
 }

@@ -10,14 +10,21 @@ import type { Joint } from './numbers.js'
 export interface CheckResult {
   /** Part and mode, such as `pin.bending`. */
   readonly id: string
+  /** The part, such as `pin`. */
   readonly part: string
+  /** The way in which it fails, such as `bending`. */
   readonly mode: string
+  /** What happens to the robot when it fails. */
   readonly consequence: Consequence
   /** The joint it belongs to; absent for the leg as a whole. */
   readonly joint?: Joint
+  /** The load case in which the reserve is smallest. */
   readonly case: CaseId
+  /** Title of that load case, for readers. */
   readonly caseTitle: string
+  /** What the part must carry there. */
   readonly demand: Quantity
+  /** What the part can carry there, in the same kind. */
   readonly capacity: Quantity
   /** Capacity over demand: below 1 the part fails. */
   readonly reserve: number
@@ -27,11 +34,19 @@ export interface CheckResult {
    * The reserve with every uncertain value at the end that is unfavourable for this check, and at the favourable end. A check is monotone where each
    * value moves it one way; otherwise `worst` is the least that was found, and values between the ends may be a little worse.
    */
-  readonly range: { readonly worst: number; readonly best: number; readonly monotone: boolean }
+  readonly range: {
+    /** Reserve at the unfavourable ends. */
+    readonly worst: number
+    /** Reserve at the favourable ends. */
+    readonly best: number
+    /** Whether each uncertain value moves the reserve one way only. */
+    readonly monotone: boolean
+  }
   /** What was found, in plain words. */
   readonly sentence: string
   /** What demand and capacity are. */
   readonly demandIs: string
+  /** What the capacity is, in plain words. */
   readonly capacityIs: string
   /** What would help. */
   readonly remedy: string
@@ -42,15 +57,23 @@ export interface CheckResult {
   /** Validity limits that the calculation breaks, and other remarks. */
   readonly notes: readonly string[]
   /** Reserves in the other load cases. */
-  readonly otherCases: readonly { readonly case: CaseId; readonly reserve: number }[]
+  readonly otherCases: readonly {
+    /** Name of the load case. */
+    readonly case: CaseId
+    /** Capacity over demand there. */
+    readonly reserve: number
+  }[]
   /** Uncertain values it relies on, and the test that would replace each. */
   readonly reliesOn: readonly Reliance[]
 }
 
 /** An uncertain value that a check relies on, its source, and the test that would replace it. */
 export interface Reliance {
+  /** The value, in plain words. */
   readonly what: string
+  /** Where the value comes from. */
   readonly source: Source
+  /** The test that would replace it. */
   readonly test: string
 }
 
@@ -72,25 +95,35 @@ export interface JointResult {
 
 /** One load case of the verdict. */
 export interface CaseResult {
+  /** Name of the load case. */
   readonly id: CaseId
+  /** Its title, for readers. */
   readonly title: string
+  /** What happens in it, in one sentence. */
   readonly story: string
+  /** Force of the ground on the foot. */
   readonly footForce: Quantity<'force'>
+  /** Temperature of the air. */
   readonly air: Quantity<'temperature'>
+  /** State of each driven joint. */
   readonly joints: { readonly [J in Joint]: JointResult }
 }
 
 /** A loop of effects that does not converge. */
 export interface Unsettled {
+  /** The load case in which the loop does not converge. */
   readonly case: CaseId
+  /** The joint of the loop. */
   readonly joint: Joint
   /** The loop, such as copper loss and winding temperature. */
   readonly loop: string
+  /** Why it does not converge. */
   readonly why: string
 }
 
 /** The verdict on a leg. */
 export interface Assessment {
+  /** The leg that was assessed. */
   readonly leg: Leg
   /** Whether every reserve is at least 1. */
   readonly passes: boolean
@@ -102,14 +135,21 @@ export interface Assessment {
   readonly governing: CheckResult
   /** Every check, smallest reserve first. */
   readonly checks: readonly CheckResult[]
+  /** The load cases, each with the state of its joints. */
   readonly cases: readonly CaseResult[]
   /** How well the foot keeps its place. */
   readonly foot: FootResult
   /** Whether heat, resistance and the values that depend on them converged in every load case. */
   readonly coupling: 'settled' | 'unsettled'
+  /** Loops of effects that do not converge. */
   readonly unsettled: readonly Unsettled[]
   /** Checks that do not apply to this leg or could not be made, and why. */
-  readonly notEvaluated: readonly { readonly id: string; readonly why: string }[]
+  readonly notEvaluated: readonly {
+    /** Part and mode of the check, and its joint where it has one. */
+    readonly id: string
+    /** Why it does not apply or could not be made. */
+    readonly why: string
+  }[]
   /** How much of the verdict rests on values that nobody measured or published. */
   readonly priors: {
     /** Share of the checks whose reserve changes sides (1) within the range of its uncertain values. */
@@ -117,6 +157,13 @@ export interface Assessment {
     /** Share of the sources used that are priors. */
     readonly share: number
     /** The uncertain values that decide most checks, with the test that would replace each. */
-    readonly tests: readonly { readonly what: string; readonly test: string; readonly checks: readonly string[] }[]
+    readonly tests: readonly {
+      /** The value, in plain words. */
+      readonly what: string
+      /** The test that would replace it. */
+      readonly test: string
+      /** The checks that it decides. */
+      readonly checks: readonly string[]
+    }[]
   }
 }

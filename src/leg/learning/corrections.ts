@@ -17,12 +17,17 @@ export type StandLogs = Readonly<Record<string, string>>
 
 /** A field that the logs corrected. */
 export interface MovedField {
+  /** Name of the log, as in `StandLogs`. */
   readonly log: string
+  /** Path of the field in the document. */
   readonly path: string
+  /** The value in the document, as text. */
   readonly before: string
+  /** The corrected value, as text. */
   readonly after: string
   /** Interval of 95 % confidence, in the unit of the field; absent where the data do not determine it. */
   readonly interval: readonly [string, string] | undefined
+  /** Number of readings that count. */
   readonly readings: number
   /**
    * `corrected`; `confirmed` where the old value lies in the interval; `undetermined` where the logs leave the field as it is; `notApplied` where they
@@ -34,7 +39,12 @@ export interface MovedField {
   /** Slips that would explain a log that is not believed, the likeliest first. */
   readonly explanations: readonly string[]
   /** What the interval is wide by: what is not known exactly, with its share of the square of the interval. */
-  readonly restsOn: readonly { readonly what: string; readonly share: number }[]
+  readonly restsOn: readonly {
+    /** What is not known exactly. */
+    readonly what: string
+    /** Its share of the square of the interval, 0 to 1. */
+    readonly share: number
+  }[]
 }
 
 /** What logs say of a leg, before anything is assessed. */

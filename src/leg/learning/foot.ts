@@ -7,7 +7,9 @@ import type { ReadLog } from './logs.js'
 
 /** A measurement that corrects no field, beside what the corrected leg predicts. */
 export interface ComparedLog {
+  /** Name of the log. */
   readonly log: string
+  /** What was measured, in plain words. */
   readonly what: string
   /** Infinite where the model's drives hold no load in the standing pose. */
   readonly predicted: Quantity<Kind>
@@ -15,6 +17,7 @@ export interface ComparedLog {
   readonly band: readonly [Quantity<Kind>, Quantity<Kind>]
   /** Measured, with its interval of 95 % confidence; absent where the readings do not determine it. */
   readonly measured: Quantity<Kind> | undefined
+  /** Interval of 95 % confidence of the measured value; absent where the readings do not determine it. */
   readonly interval: readonly [Quantity<Kind>, Quantity<Kind>] | undefined
   /** `agrees` where interval and band overlap. */
   readonly state: 'agrees' | 'above' | 'below' | 'undetermined'

@@ -16,9 +16,13 @@ export interface LearnOptions extends AssessOptions, EstimateOptions {}
 
 /** What was learnt. */
 export interface Learnt {
+  /** The leg with the corrected fields. */
   readonly leg: Leg
+  /** Fields that the logs moved, or left as they are. */
   readonly moved: readonly MovedField[]
+  /** Measurements that correct no field, next to what the corrected leg predicts. */
   readonly compared: readonly ComparedLog[]
+  /** What was found in the logs. */
   readonly remarks: readonly LogRemark[]
   /** What to measure next, the most informative first. */
   readonly next: readonly NextMeasurement[]

@@ -10,9 +10,11 @@ export interface LogColumn {
 
 /** Something found in a log that a reader should know: nothing is dropped without one. */
 export interface LogRemark {
+  /** Name of the log. */
   readonly log: string
   /** Line of the file, from 1; absent for the file as a whole. */
   readonly line: number | undefined
+  /** Kind of the remark. */
   readonly what:
     | 'gap'
     | 'unreadable'
@@ -29,6 +31,7 @@ export interface LogRemark {
     | 'instrument'
     | 'confounded'
     | 'format'
+  /** The remark in plain words. */
   readonly message: string
 }
 

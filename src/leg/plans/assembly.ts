@@ -30,17 +30,27 @@ export const ASSEMBLY_OPTIONS = ['tail', 'beddingStrain', 'motorThreadDepth'] as
 
 /** How to put a leg together: cut list, windings, settings, torques, order, cautions. Plain data; `assemblyPage` renders it. */
 export interface AssemblyPlan {
+  /** The leg that the plan is for. */
   readonly leg: Leg
+  /** What can hurt someone during the work. */
   readonly cautions: readonly string[]
+  /** Values that the plan needs and the document does not hold. */
   readonly assumed: readonly Assumed[]
+  /** Cords, pins, shaft and bolts to cut and lay out. */
   readonly cuts: CutList
+  /** How each cord is laid. */
   readonly windings: readonly Winding[]
+  /** How each tensioner is set. */
   readonly tensioners: readonly TensionerSetting[]
+  /** Groups of screws, in the order of tightening. */
   readonly tightening: readonly TighteningStep[]
+  /** Pins that are pressed into their bosses. */
   readonly presses: readonly PressStep[]
+  /** Cord ends that are bonded into their ferrules. */
   readonly bonds: readonly BondStep[]
   /** The order of work. */
   readonly steps: readonly string[]
+  /** What to look at again after some time. */
   readonly followUps: readonly FollowUp[]
   /** Lengths and loads of the finished cords. */
   readonly checks: readonly CordCheck[]
@@ -48,6 +58,7 @@ export interface AssemblyPlan {
   readonly coupons: readonly Coupon[]
   /** What to do when a reading is off. */
   readonly troubles: readonly Trouble[]
+  /** What to buy for one leg. */
   readonly shopping: readonly ShoppingLine[]
   /** What does not go together as specified. */
   readonly problems: readonly string[]

@@ -5,8 +5,11 @@ import { driveOf, type Joint, type LegNumbers, legNumbers, type Prepared, prepar
 
 /** A value the plan needs and the specification does not hold. */
 export interface Assumed {
+  /** What the value is. */
   readonly what: string
+  /** The value that the plan uses, as text. */
   readonly value: string
+  /** Why this value, or that it was given. */
   readonly why: string
 }
 

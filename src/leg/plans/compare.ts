@@ -11,9 +11,13 @@ import { fieldAt, type LegChanges, withFields } from './with-fields.js'
 
 /** One check in both designs; absent where it does not apply to one of them. */
 export interface ComparedCheck {
+  /** Part and mode of the check. */
   readonly id: string
+  /** Joint and part of the check, for readers. */
   readonly place: string
+  /** The check in the first design. */
   readonly before: CheckResult | undefined
+  /** The check in the second design. */
   readonly after: CheckResult | undefined
   /** Reserve after over reserve before; absent where one is missing. */
   readonly factor: number | undefined
@@ -21,9 +25,20 @@ export interface ComparedCheck {
 
 /** Two designs side by side. */
 export interface Comparison {
-  readonly changed: readonly { readonly path: string; readonly before: string; readonly after: string }[]
+  /** Fields that differ, with their values in both designs. */
+  readonly changed: readonly {
+    /** Path of the changed field. */
+    readonly path: string
+    /** Its value before, as text. */
+    readonly before: string
+    /** Its value after, as text. */
+    readonly after: string
+  }[]
+  /** The changed leg. */
   readonly leg: Leg
+  /** The verdict on the first design. */
   readonly before: Assessment
+  /** The verdict on the changed design. */
   readonly after: Assessment
   /** Checks of both, smallest reserve after the change first. */
   readonly checks: readonly ComparedCheck[]

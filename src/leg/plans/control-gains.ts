@@ -27,7 +27,9 @@ export interface Gains {
 
 /** Gravity terms: holding torque is `thigh` sin(hip) + `shank` sin(hip + knee) at the hip and `shank` sin(hip + knee) at the knee, leg upright. */
 export interface GravityTerms {
+  /** Torque of the weight that turns with the hip's angle alone. */
   readonly thigh: Quantity<'torque'>
+  /** Torque of the weight that turns with the sum of both angles. */
   readonly shank: Quantity<'torque'>
 }
 

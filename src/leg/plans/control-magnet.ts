@@ -5,6 +5,7 @@ import { angle, length, ratio } from './bench.js'
 
 /** The angle error of an encoder over a shaft magnet that is mounted so far off. */
 export interface MagnetError {
+  /** Gap between the sensor and the magnet. */
   readonly gap: Quantity<'length'>
   /** Offset of sensor and of magnet, each. */
   readonly offset: Quantity<'length'>
@@ -14,6 +15,7 @@ export interface MagnetError {
   readonly field: Quantity<'magneticFluxDensity'>
   /** Largest error at the motor, every direction at its worst, and at the joints. */
   readonly atMotor: Quantity<'angle'>
+  /** The same error at each joint, through its reduction. */
   readonly atJoint: { readonly [J in Joint]: Quantity<'angle'> }
   /** Torque left of what the current would make; absent without pole pairs. */
   readonly torqueLeft: Quantity<'ratio'> | undefined

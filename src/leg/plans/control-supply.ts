@@ -10,6 +10,7 @@ export interface SupplyLimits {
   readonly lowestVoltage: Quantity<'voltage'>
   /** Energy of a landing: the most that the motors can return to the supply, copper losses not taken off. */
   readonly landingEnergy: Quantity<'energy'> | undefined
+  /** How to set the controllers, step by step. */
   readonly steps: readonly string[]
 }
 

@@ -30,17 +30,25 @@ export const CONTROL_OPTIONS = ['loopRate', 'durations', 'copperMass', 'settingA
 
 /** Numbers to type into a motor controller, each in a named convention. Plain data; `controlPage` renders it. */
 export interface ControlSheet {
+  /** The leg that the sheet is for. */
   readonly leg: Leg
+  /** Conventions of all numbers on the sheet. */
   readonly conventions: readonly string[]
+  /** Constants and limits of each motor's controller. */
   readonly motors: { readonly [J in Joint]: MotorControl }
+  /** Torques that hold the leg's weight. */
   readonly gravity: GravityTerms
+  /** Limits and gains of each joint. */
   readonly joints: { readonly [J in Joint]: JointControl }
   /** First steps with the controllers, each with the reading to expect. */
   readonly commissioning: readonly string[]
   /** Error of the encoder by gap, offset and tilt of its magnet. */
   readonly encoder: readonly MagnetError[]
+  /** Limits of the supply. */
   readonly supply: SupplyLimits
+  /** Values that the sheet needs and the document does not hold. */
   readonly assumed: readonly Assumed[]
+  /** What can hurt someone when the leg is powered. */
   readonly cautions: readonly string[]
 }
 

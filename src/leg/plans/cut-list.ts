@@ -22,7 +22,9 @@ import { type PinCut, pinCut } from './pin-cut.js'
 
 /** A cord to cut from the spool. */
 export interface CordCut {
+  /** Joint of the drive. */
   readonly joint: Joint
+  /** Name of the cord in the document. */
   readonly cord: string
   /** What to cut, both tails and end fittings in it. */
   readonly cutLength: Quantity<'length'>
@@ -34,6 +36,7 @@ export interface CordCut {
   readonly tail: Quantity<'length'>
   /** Cord inside each end fitting. */
   readonly endLength: Quantity<'length'>
+  /** How the ends are finished. */
   readonly ends: string
   /** Where to clamp it on the pinion, from one cut end; absent where friction alone holds it. */
   readonly clampAt: Quantity<'length'> | undefined
@@ -41,15 +44,19 @@ export interface CordCut {
 
 /** The hip shaft to make from a bolt. */
 export interface ShaftCut {
+  /** Thread of the bolt that the shaft is made from. */
   readonly thread: string
+  /** Property class of that bolt. */
   readonly propertyClass: string
   /** From the outer face of the far bearing to the plane of the leg; what head and hub need comes on top. */
   readonly leastLength: Quantity<'length'>
+  /** Thread of the hole in the shaft's end. */
   readonly innerThread: string
   /** Core hole for the inner thread: its nominal diameter less its pitch. */
   readonly tapDrill: Quantity<'length'>
   /** Full thread, and the drilled depth with three pitches of run-out. */
   readonly threadDepth: Quantity<'length'>
+  /** Depth to drill, with three pitches of run-out. */
   readonly drillDepth: Quantity<'length'>
 }
 
@@ -57,7 +64,9 @@ export interface ShaftCut {
 export interface BoltCut {
   /** Name of the group. */
   readonly group: string
+  /** Thread of the bolts. */
   readonly thread: string
+  /** Property class of the bolts. */
   readonly propertyClass: string
   /** For one leg: the group of a motor counts for each joint that has it. */
   readonly count: number
@@ -71,10 +80,13 @@ export interface BoltCut {
 
 /** What to cut and lay out before assembly. */
 export interface CutList {
+  /** Cords to cut from the spool. */
   readonly cords: readonly CordCut[]
+  /** Pins to cut or to order. */
   readonly pins: readonly PinCut[]
   /** Absent for a leg without a hip shaft. */
   readonly shaft: ShaftCut | undefined
+  /** Bolts to lay out, group by group. */
   readonly bolts: readonly BoltCut[]
 }
 

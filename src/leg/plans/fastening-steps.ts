@@ -8,38 +8,53 @@ import { SCREW_FRICTION } from './tensioning.js'
 
 /** One group of screws, in the order of tightening. */
 export interface TighteningStep {
+  /** The group of screws. */
   readonly what: string
+  /** Thread of the screws. */
   readonly thread: string
+  /** Number of screws for one leg. */
   readonly count: number
+  /** Tightening torque of the last pass. */
   readonly torque: Quantity<'torque'>
   /** Torques of the passes, crosswise where there are more than two screws. */
   readonly passes: readonly Quantity<'torque'>[]
+  /** Preload of one screw at that torque. */
   readonly preload: Quantity<'force'>
   /** Shares of the preload left after a day and a week at room temperature; absent for a screw that clamps metal only. */
   readonly afterDay: Quantity<'ratio'> | undefined
+  /** Share of the preload left after a week at room temperature; absent for a screw that clamps metal only. */
   readonly afterWeek: Quantity<'ratio'> | undefined
+  /** What to mind with this group. */
   readonly remark: string
 }
 
 /** A pin pressed into its bosses. */
 export interface PressStep {
+  /** Joint of the pin. */
   readonly joint: Joint
+  /** Standard designation of the pin. */
   readonly pin: string
+  /** Diameter of the hole in the boss before pressing. */
   readonly hole: Quantity<'length'>
   /** Pin minus hole, diametral: mean of the pin's tolerance zone. */
   readonly interference: Quantity<'length'>
   /** Force at the end of pressing into one boss, with the friction at the top of its range. */
   readonly pressingForce: Quantity<'force'>
+  /** Hoop stress at the bore of the boss after pressing. */
   readonly boreHoopStress: Quantity<'stress'>
 }
 
 /** A cord end bonded into its ferrule. */
 export interface BondStep {
+  /** Joint of the drive whose cord ends are bonded. */
   readonly joint: Joint
+  /** Name of the adhesive in the document. */
   readonly adhesive: string
+  /** Bonded length of the cord. */
   readonly bondedLength: Quantity<'length'>
   /** Gap between cord and bore on each side. */
   readonly gap: Quantity<'length'>
+  /** Whether the end also holds by its shape, such as a knot or a bead. */
   readonly mechanicalLock: boolean
 }
 

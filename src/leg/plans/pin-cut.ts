@@ -5,7 +5,9 @@ import { pinsAround } from './catalogue-lengths.js'
 
 /** A pin to cut, or the length to order it in. */
 export interface PinCut {
+  /** Joint of the pin. */
   readonly joint: Joint
+  /** Standard designation of the pin. */
   readonly size: string
   /** Both bosses, the lug and its gaps. */
   readonly length: Quantity<'length'>

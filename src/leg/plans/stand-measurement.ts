@@ -8,17 +8,23 @@ import { EFFORT } from './stand-effort.js'
 
 /** One measurement: what to do, what the model expects, how to log it. */
 export interface StandMeasurement {
+  /** Name of the measurement. */
   readonly id: MeasurementId
   /** Absent for what is measured once for the leg. */
   readonly joint: Joint | undefined
   /** The name under which `learn` takes its log. */
   readonly log: string
+  /** What is measured. */
   readonly what: string
+  /** How to measure it. */
   readonly how: string
+  /** What can hurt someone in it. */
   readonly caution: string
   /** The quantity to compare with, what the model expects of it, and between what its uncertain values let it lie. */
   readonly predictedIs: string
+  /** What the model expects. */
   readonly predicted: Quantity<Kind>
+  /** Between what the uncertain values of the leg let it lie. */
   readonly band: readonly [Quantity<Kind>, Quantity<Kind>]
   /** The field it corrects; absent where it is only compared. */
   readonly corrects: string | undefined
@@ -27,11 +33,13 @@ export interface StandMeasurement {
    * logarithm) while the field runs through its range; and the check that moves most.
    */
   readonly information: number
+  /** The check whose reserve it moves most. */
   readonly moves: string | undefined
   /** How to build it from what a home workshop has. */
   readonly fixture: string
   /** Time of somebody who works on it, and time until it is over. */
   readonly handsOn: Quantity<'time'>
+  /** Time until the measurement is over. */
   readonly elapsed: Quantity<'time'>
   /** What to buy, and what is used up. */
   readonly cost: string

@@ -16,8 +16,11 @@ import { shareLeft } from './tensioning.js'
 
 /** Measurements on the test stand, most informative for an hour of work first. */
 export interface StandPlan {
+  /** The leg that the plan is for. */
   readonly leg: Leg
+  /** Measurements, the most informative for an hour of work first. */
   readonly measurements: readonly StandMeasurement[]
+  /** What can hurt someone at the stand. */
   readonly cautions: readonly string[]
 }
 

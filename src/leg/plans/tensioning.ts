@@ -7,15 +7,19 @@ import type { CordCut } from './cut-list.js'
 
 /** How the cord of one drive is laid. Turning sense is seen from the left of the robot (its y axis points at you), from anchor to tangent point. */
 export interface Winding {
+  /** Joint of the drive. */
   readonly joint: Joint
+  /** Whether the cord crosses between pinion and drum. */
   readonly arrangement: 'crossed' | 'open'
   /** Joint angle at which to lay the cord: the middle of the travel. */
   readonly layAt: Quantity<'angle'>
   /** Turns on the pinion, from span to span, and on each side of its middle. */
   readonly pinionTurns: Quantity<'count'>
+  /** Turns on each side of the middle of the pinion. */
   readonly halfTurns: Quantity<'count'>
   /** Wrap of each branch on the drum at mid travel, and the least that is left at the ends of travel (negative: the anchor leaves the drum). */
   readonly drumWrap: Quantity<'angle'>
+  /** The least wrap that is left on the drum at the ends of travel; negative: the anchor leaves the drum. */
   readonly leastDrumWrap: Quantity<'angle'>
   /** The branch that pulls the joint towards larger angles, and the other one. */
   readonly branches: readonly [BranchWinding, BranchWinding]
@@ -30,8 +34,11 @@ export interface BranchWinding {
 
 /** How the tensioner of one drive is set. Positions are counted from backed right out; pulls one cord end. */
 export interface TensionerSetting {
+  /** Joint of the drive. */
   readonly joint: Joint
+  /** Thread of the tensioner's screw. */
   readonly thread: string
+  /** Pretension to set. */
   readonly pretension: Quantity<'force'>
   /** Where it stands when the slack is just gone. */
   readonly start: Quantity<'length'>
@@ -39,15 +46,19 @@ export interface TensionerSetting {
   readonly set: Quantity<'length'>
   /** Where it may stand at the end of its life: bedding, creep and cold taken up too. */
   readonly end: Quantity<'length'>
+  /** Travel of the tensioner's screw. */
   readonly travel: Quantity<'length'>
   /** Travel less end position: negative means that it runs out. */
   readonly spare: Quantity<'length'>
+  /** Turns from backed right out until the slack is gone. */
   readonly turnsToStart: Quantity<'count'>
   /** Turns from there to the pretension. */
   readonly turnsToSet: Quantity<'count'>
+  /** Tension that one turn adds near the pretension. */
   readonly tensionPerTurn: Quantity<'force'>
   /** Torque on the screw at the pretension, and whether it stays by itself. */
   readonly screwTorque: Quantity<'torque'>
+  /** Whether the screw stays by itself or turns back under the cord's pull. */
   readonly state: 'selfLocking' | 'overhauls'
 }
 

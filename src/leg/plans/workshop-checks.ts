@@ -9,9 +9,11 @@ import type { TensionerSetting } from './tensioning.js'
 
 /** A finished cord before it is tensioned: how long it may be, and what it is pulled with. */
 export interface CordCheck {
+  /** Joint of the drive. */
   readonly joint: Joint
   /** End to end, laid straight without tension: shorter does not go on, longer runs out of tensioner. */
   readonly shortest: Quantity<'length'>
+  /** Longest length end to end; a longer cord runs out of tensioner. */
   readonly longest: Quantity<'length'>
   /** Load for bedding in: a third of the breaking strength. */
   readonly beddingLoad: Quantity<'force'>
@@ -45,8 +47,11 @@ export function cordChecks(leg: Prepared, cuts: CutList, tensioners: readonly Te
 
 /** What to do when a reading is off. */
 export interface Trouble {
+  /** The reading that is off. */
   readonly reading: string
+  /** What the reading means. */
   readonly means: string
+  /** What to do about it. */
   readonly cure: string
 }
 
@@ -106,8 +111,11 @@ export function troubles(checks: readonly CordCheck[], presses: readonly PressSt
 
 /** A part to try on scraps before the real ones are printed. */
 export interface Coupon {
+  /** What to try. */
   readonly what: string
+  /** How to make and test the scrap. */
   readonly how: string
+  /** What to expect of it. */
   readonly expect: string
 }
 

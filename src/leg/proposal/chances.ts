@@ -13,7 +13,9 @@ export interface LegChancesOptions {
   readonly cases?: readonly CaseId[]
   /** Legs judged at most. Default 5000. */
   readonly evaluations?: number
+  /** Seed of the draws. The same seed gives the same chances. */
   readonly seed?: number
+  /** Confidence of the intervals, above 0 and below 1. */
   readonly confidence?: number
 }
 

@@ -12,10 +12,13 @@ import type { LegWishData } from './wish-fields.js'
 
 /** What is taken from the builder's lists for one leg. */
 export interface LegStock {
+  /** Name of the motor in the wish. */
   readonly motor: string
+  /** Name of the cord in the wish. */
   readonly cord: string
   /** Polymer of links, plate and bosses, and that of the drums. */
   readonly frame: string
+  /** Polymer of the drums. */
   readonly drum: string
 }
 

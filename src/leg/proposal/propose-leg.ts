@@ -33,11 +33,17 @@ export interface ProposeLegOptions {
 export interface ProposedLeg {
   /** What it is best at, such as `lightest`. */
   readonly title: string
+  /** What was taken from the builder's lists. */
   readonly stock: LegStock
+  /** Sizes that the search ended with. */
   readonly sizes: LegSizes
+  /** Mass, price and what else the proposals are compared by. */
   readonly goals: LegGoals
+  /** The document of the leg, as `describeLeg` takes it. */
   readonly document: LegSpecification
+  /** The leg of that document. */
   readonly leg: Leg
+  /** The verdict on it. */
   readonly assessment: Assessment
   /** Checks that stop it from being better: those within a twentieth of the required reserve, the tightest first. */
   readonly boundBy: readonly string[]

@@ -1,50 +1,88 @@
 /** Sizes of one leg that the search changes, SI numbers and places in lists. */
 export interface LegSizes {
+  /** Length of each of the two links, m. */
   readonly linkLength: number
   /** Standing height over the length of both links. */
   readonly stand: number
+  /** Ratio of the hip's cord drive: drum over pinion at the cord's centre line. */
   readonly hipRatio: number
+  /** Ratio of the knee's cord drive: drum over pinion at the cord's centre line. */
   readonly kneeRatio: number
   /** Pinion over cord diameter at the cord's centre line. */
   readonly bendRatio: number
+  /** Pretension of the hip's cord, N. */
   readonly hipPretension: number
+  /** Pretension of the knee's cord, N. */
   readonly kneePretension: number
+  /** Travel of the tensioner's screw, m. */
   readonly tensionerTravel: number
+  /** Diameter of the post that anchors the cord on the drum, m. */
   readonly anchorDiameter: number
+  /** Length of that post, m. */
   readonly anchorLength: number
+  /** Number of bolts through each drum; 0 is none. */
   readonly drumBolts: number
+  /** Place of the hip's pin in the list of pins, the thinnest first. */
   readonly hipPin: number
+  /** Place of the knee's pin in the list of pins, the thinnest first. */
   readonly kneePin: number
+  /** Thickness of each cheek at the hip's pin, m. */
   readonly hipCheek: number
+  /** Thickness of each cheek at the knee's pin, m. */
   readonly kneeCheek: number
+  /** Thickness of the lug between the cheeks at the hip, m. */
   readonly hipLug: number
+  /** Thickness of the lug between the cheeks at the knee, m. */
   readonly kneeLug: number
   /** Boss over pin diameter, interference over pin diameter, edge distance over pin diameter. */
   readonly hipBoss: number
+  /** Outer diameter of the knee's bosses over the diameter of its pin. */
   readonly kneeBoss: number
+  /** Interference of the hip's pin in its bosses over its diameter. */
   readonly hipFit: number
+  /** Interference of the knee's pin in its bosses over its diameter. */
   readonly kneeFit: number
+  /** Edge distance of each pin's hole over the diameter of the pin. */
   readonly bossEdge: number
+  /** Depth of the upper link in the plane of bending, m. */
   readonly upperDepth: number
+  /** Wall of the upper link, m. */
   readonly upperWall: number
+  /** Depth of the lower link in the plane of bending, m. */
   readonly lowerDepth: number
+  /** Wall of the lower link, m. */
   readonly lowerWall: number
+  /** Place of the stack bolts' thread in the list M4, M5, M6, M8. */
   readonly stackThread: number
+  /** Distance of the far rows of stack bolts from the edge that the stack tips over, m. */
   readonly stackArm: number
+  /** Place of the motor bolts' thread in the list M3, M4, M5, M6. */
   readonly motorThread: number
   /** Share of the usual tightening torque. */
   readonly tightening: number
+  /** Thickness of the motor's plate, m. */
   readonly plateThickness: number
+  /** Side of the motor's plate less the diameter of the can, m. */
   readonly plateMargin: number
+  /** Thickness of the aluminium sink between motor and plate, m; 0 is none. */
   readonly sinkThickness: number
+  /** Place of the hip's bearings in the list of sizes, the lightest first. */
   readonly bearing: number
+  /** Distance between the two hip bearings, m. */
   readonly bearingSpacing: number
+  /** Interference of a bearing in its printed seat, m. */
   readonly seatFit: number
+  /** Thickness of the hip shaft's end cap, m. */
   readonly capThickness: number
+  /** Thickness of a toe, m. */
   readonly toeThickness: number
+  /** Length of a toe, m. */
   readonly toeLength: number
+  /** Width of a toe, m. */
   readonly toeWidth: number
+  /** Torque that the sideways hip holds, N m. */
   readonly sidewaysHold: number
+  /** Travel of the hip over which a landing is braked, m. */
   readonly landing: number
 }
 

@@ -3,9 +3,19 @@ import type { LegSizes } from './sizes.js'
 
 /** Finished pieces of a search, by name, as plain data. */
 export interface Kept {
+  /** Legs judged at most by the search that left these pieces. */
   readonly evaluations: number
+  /** Seed of that search. */
   readonly seed: number
-  readonly pieces: { readonly [name: string]: { readonly sizes: LegSizes; readonly used: number } }
+  /** Finished pieces, each with the sizes that it ended with and the legs that it judged. */
+  readonly pieces: {
+    readonly [name: string]: {
+      /** Sizes that the piece ended with. */
+      readonly sizes: LegSizes
+      /** Legs that it judged. */
+      readonly used: number
+    }
+  }
 }
 
 interface WorkOptions {

@@ -2,11 +2,17 @@
 export type Piece =
   | string
   | {
+      /** The words. */
       readonly text: string
+      /** Place of the page that the words link to. */
       readonly to?: string
+      /** Place of the page that the words are. */
       readonly id?: string
+      /** Strong text. */
       readonly strong?: true
+      /** Text in the type of code. */
       readonly code?: true
+      /** How the words stand out. */
       readonly tone?: Tone
     }
 /** Text with or without links and emphasis. */
@@ -19,17 +25,22 @@ export type Tone = 'fails' | 'short' | 'holds'
 export interface Marks {
   /** Its place on the page, which links lead to. */
   readonly id?: string
+  /** Joint that it belongs to. */
   readonly joint?: string
+  /** Part that it belongs to. */
   readonly part?: string
   /** Load cases, by title. */
   readonly cases?: readonly string[]
+  /** Whether it fails, is short of its required reserve, or holds. */
   readonly state?: string
 }
 
 /** Rows of words under a head. The caption says what they hold to those who cannot see the place of the table. */
 export interface TableOf {
   readonly caption: string
+  /** Words of the head, column by column. */
   readonly head: readonly string[]
+  /** Words of each row, column by column. */
   readonly rows: readonly (readonly Words[])[]
   /** What each row belongs to, row by row. */
   readonly marks?: readonly Marks[]
@@ -39,6 +50,7 @@ export interface TableOf {
 export interface Picture {
   /** Starts each id inside the picture. */
   readonly id: string
+  /** Title of the picture. */
   readonly title: string
   /** The result in one sentence. */
   readonly answer?: string

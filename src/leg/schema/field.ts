@@ -98,8 +98,11 @@ export interface Fields {
 
 /** A ratio given by its low, typical and high value: a friction coefficient is never one number. */
 export interface Band {
+  /** The lowest value to reckon with. */
   readonly low: number
+  /** The usual value. */
   readonly typical: number
+  /** The highest value to reckon with. */
   readonly high: number
 }
 
@@ -161,7 +164,12 @@ export type Data<F> = F extends { integer: true }
   : F extends { kind: infer K extends Kind }
     ? Quantity<K>
     : F extends { interval: infer K extends Kind }
-      ? { readonly lowest: Quantity<K>; readonly highest: Quantity<K> }
+      ? {
+          /** Lower end of the interval. */
+          readonly lowest: Quantity<K>
+          /** Upper end of the interval. */
+          readonly highest: Quantity<K>
+        }
       : F extends { oneOf: readonly (infer T)[] }
         ? T
         : F extends { band: 'ratio' }

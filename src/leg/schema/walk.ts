@@ -6,9 +6,11 @@ import { byName, withLibrary } from './zod.js'
 
 /** A value that the document leaves to the library, with the reason. */
 export interface LegDefault {
+  /** Path of the field in the document. */
   readonly path: string
   /** The value as text. */
   readonly value: string
+  /** Where the value comes from. */
   readonly why: Source
 }
 

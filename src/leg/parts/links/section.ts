@@ -14,7 +14,12 @@ const link = {
     section: {
       /** Outer width across the joint axis direction, and depth in the plane of bending. */
       box: {
-        tuple: { width: { kind: 'length', above: 0, max: '500 mm' }, depth: { kind: 'length', above: 0, max: '500 mm' } },
+        tuple: {
+          /** Outer width across the plane of bending, along the joint axis. */
+          width: { kind: 'length', above: 0, max: '500 mm' },
+          /** Outer depth in the plane of bending. */
+          depth: { kind: 'length', above: 0, max: '500 mm' },
+        },
         optional: true,
       },
       /** Outer diameter of a round tube. */
