@@ -31,6 +31,7 @@ export const JOB = {
       allowableTension: { kind: 'force', above: 0 },
     },
   },
+  /** The toothed belt. */
   belt: {
     fields: {
       /** Pitch of the teeth. */
@@ -47,6 +48,7 @@ export const JOB = {
       backlash: { kind: 'length', min: 0, optional: true },
     },
   },
+  /** The pair of spur gears. */
   gear: {
     fields: {
       /** Module. */
@@ -62,5 +64,9 @@ export const JOB = {
 type Specified = Given<typeof JOB>
 /** The job that the three reductions are compared at. */
 export type ReductionJob = Omit<Specified, 'cord'> & {
-  readonly cord: Omit<Specified['cord'], 'friction'> & { readonly friction: FrictionRange }
+  /** The cord drive. */
+  readonly cord: Omit<Specified['cord'], 'friction'> & {
+    /** Friction of the cord on the pulleys: a number, an interval or a property. */
+    readonly friction: FrictionRange
+  }
 }

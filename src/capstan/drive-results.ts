@@ -5,7 +5,9 @@ import { lowerDirection } from './travel-limits.js'
 
 /** One result at either end of the friction interval. Which is the larger depends on the result: lost motion can even peak in between. */
 export interface AtFriction<T> {
+  /** The result at the low end of the friction interval. */
   readonly atLowFriction: T
+  /** The result at the high end of the friction interval. */
   readonly atHighFriction: T
 }
 

@@ -43,12 +43,22 @@ const SPECIFICATION = {
    * shift. Default: rigid.
    */
   frameStiffness: {
-    fields: { along: { kind: 'linearStiffness', above: 0 }, across: { kind: 'linearStiffness', above: 0 } },
+    fields: {
+      /** Force for each length that the axes approach along the line of centres. */
+      along: { kind: 'linearStiffness', above: 0 },
+      /** Force for each length that they shift across it. */
+      across: { kind: 'linearStiffness', above: 0 },
+    },
     optional: true,
   },
   /** A sprung tensioner: its stiffness along the cord, and the span that it is in, by the sign of the torque that tightens that span. Default: none. */
   tensioner: {
-    fields: { stiffness: { kind: 'linearStiffness', above: 0 }, span: { oneOf: ['positive', 'negative'] } },
+    fields: {
+      /** Stiffness of the tensioner along the cord. */
+      stiffness: { kind: 'linearStiffness', above: 0 },
+      /** The span that it is in, by the sign of the torque that tightens that span. */
+      span: { oneOf: ['positive', 'negative'] },
+    },
     optional: true,
   },
   /** Highest tension the cord may carry; above it results bear a note. */
@@ -69,10 +79,19 @@ const SPECIFICATION = {
 
 type Specified = Given<typeof SPECIFICATION>
 /** A friction coefficient as one number, as the interval it lies in, or as a property, whose range is taken. */
-export type FrictionRange = In<'ratio'> | { readonly low: In<'ratio'>; readonly high: In<'ratio'> }
+export type FrictionRange =
+  | In<'ratio'>
+  | {
+      /** The lowest friction to reckon with. */
+      readonly low: In<'ratio'>
+      /** The highest friction to reckon with. */
+      readonly high: In<'ratio'>
+    }
 /** Specification of a cord drive. */
 export type CordDriveSpecification = Omit<Specified, 'friction' | 'drumFriction'> & {
+  /** Friction of the cord on the pinion, and on the drum where that has none of its own. */
   readonly friction: FrictionRange
+  /** Friction of the cord on the drum. Default: that on the pinion. */
   readonly drumFriction?: FrictionRange | undefined
 }
 

@@ -32,8 +32,11 @@ const BY_MOTOR = {
 
 /** A cord drive: immutable, made from one specification; every result at both ends of the friction interval. */
 export interface CordDrive {
+  /** Turns of the pinion for one turn of the drum. */
   readonly ratio: Quantity<'ratio'>
+  /** Free length of one span between pinion and drum. */
   readonly span: Quantity<'length'>
+  /** Angle of contact on the pinion, all wraps together. */
   readonly pinionWrap: Quantity<'angle'>
   /** The drive at one end of the friction interval on SI numbers, as the kernels take it. */
   readonly si: AtFriction<CordDriveState>

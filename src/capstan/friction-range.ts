@@ -22,7 +22,10 @@ function readRange(where: string, given: FrictionRange | undefined) {
  */
 export function overFriction<I extends Inputs & { readonly friction: unknown }, O extends Output>(
   formula: Formula<I, O>,
-  given: Flat<Omit<Given<I>, 'friction'>> & { readonly friction: FrictionRange },
+  given: Flat<Omit<Given<I>, 'friction'>> & {
+    /** Friction as one number, as the interval it lies in, or as a property. */
+    readonly friction: FrictionRange
+  },
 ): AtFriction<Result<O>> {
   const { low, high } = readRange(formula.id, given?.friction)
   const at = (friction: In<'ratio'> | undefined) => formula({ ...given, friction } as unknown as Given<I>)

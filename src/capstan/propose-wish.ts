@@ -44,13 +44,15 @@ export const WISH = {
   tensionerSpace: { kind: 'length', above: 0, default: '1 m' },
   /** Largest force on the shaft of the motor. Default: no limit. */
   shaftForce: { kind: 'force', above: 0, default: '1 MN' },
+  /** Whether the cord crosses between pinion and drum. Default crossed. */
   arrangement: { oneOf: ['crossed', 'open'], default: 'crossed' },
   /** How the pinion may hold its cord. Default: either way. */
   hold: { oneOf: ['clampedMidPinion', 'frictionOnly', 'either'], default: 'either' },
   /** Required reserve of the torque held over the torque needed. */
   requiredReserve: { kind: 'ratio', min: 1, default: 1.3 },
-  /** Coldest and warmest temperature less the temperature at tensioning. */
+  /** Coldest temperature less the temperature at tensioning. Default 0. */
   coldest: { kind: 'temperatureDifference', max: '0 K', default: '0 K' },
+  /** Warmest temperature less the temperature at tensioning. Default 0. */
   warmest: { kind: 'temperatureDifference', min: 0, default: '0 K' },
   /** Expansion of the frame that sets the centre distance. */
   frameExpansion: { kind: 'thermalExpansion', default: '0 1/K' },

@@ -4,7 +4,10 @@ import { type DriveSizes, sizesOf, turnsUnderClamp } from './propose-sizes.js'
 import { CORD, type CordGiven, type CordStock, type DriveWishNumbers, WISH } from './propose-wish.js'
 
 /** What a drive shall do, where it must fit, and the cords at hand by name. */
-export type DriveWish = Given<typeof WISH> & { readonly cords: { readonly [name: string]: CordGiven } }
+export type DriveWish = Given<typeof WISH> & {
+  /** Cords at hand, by name. */
+  readonly cords: { readonly [name: string]: CordGiven }
+}
 
 /** A drive that was proposed. */
 export interface ProposedDrive {

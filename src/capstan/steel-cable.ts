@@ -24,6 +24,7 @@ type Row = (typeof CABLES)[number]
 export interface SteelCable {
   /** Nominal diameter in inches. */
   readonly size: Row[0]
+  /** Number of strands by wires in each. */
   readonly construction: Row[1]
   /** Galvanised or tinned carbon steel, or corrosion-resistant steel. */
   readonly steel: 'carbon' | 'stainless'

@@ -3,7 +3,9 @@ import type { Place } from './view.js'
 
 /** A part of the page: a view at its scale, or texts and plots without one. */
 export interface Group {
+  /** Name of the part. */
   readonly name: string
+  /** What is drawn in it. */
   readonly items: readonly Item[]
   /** Where millimetres of the part are on the page; absent for what has no scale. */
   readonly place?: Place
@@ -27,6 +29,7 @@ export interface Drawing {
   readonly answer: string
   /** The same and the numbers in sentences, for those who do not see it. */
   readonly description: string
+  /** Parts of the page. */
   readonly groups: readonly Group[]
   readonly height: number
   readonly table: DrawingTable

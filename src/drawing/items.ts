@@ -32,21 +32,57 @@ export type Ink = 'ink' | 'force' | 'bad' | 'move'
 
 /** Something on the page, in its units: y down. */
 export type Item =
-  | { readonly kind: 'path'; readonly line: LineClass; readonly points: readonly Point[]; readonly closed?: boolean; readonly fill?: Fill }
-  /** Many straight pieces of one class. */
-  | { readonly kind: 'lines'; readonly line: LineClass; readonly pieces: readonly (readonly [Point, Point])[] }
-  | { readonly kind: 'circle'; readonly line: LineClass; readonly centre: Point; readonly radius: number; readonly fill?: Fill }
+  | {
+      /** A line through points. */
+      readonly kind: 'path'
+      /** Class of the line: its width and dashes. */
+      readonly line: LineClass
+      /** Corners of the line. */
+      readonly points: readonly Point[]
+      /** Whether the last point joins the first. */
+      readonly closed?: boolean
+      /** How the inside is filled. Default: not at all. */
+      readonly fill?: Fill
+    }
+  | {
+      /** Many straight pieces of one class. */
+      readonly kind: 'lines'
+      /** Class of the lines: their width and dashes. */
+      readonly line: LineClass
+      /** Ends of each piece. */
+      readonly pieces: readonly (readonly [Point, Point])[]
+    }
+  | {
+      /** A circle. */
+      readonly kind: 'circle'
+      /** Class of the line: its width and dashes. */
+      readonly line: LineClass
+      /** Centre of the circle. */
+      readonly centre: Point
+      /** Radius of the circle. */
+      readonly radius: number
+      /** How the inside is filled. Default: not at all. */
+      readonly fill?: Fill
+    }
   | TextItem
 
 /** A text on the page. Turned text is read from the right. */
 export interface TextItem {
+  /** A text. */
   readonly kind: 'text'
+  /** Place of the text on the page. */
   readonly at: Point
+  /** The words. */
   readonly text: string
+  /** Which part of the text is at that place. */
   readonly anchor: 'start' | 'middle' | 'end'
+  /** Height of the type. */
   readonly size: number
+  /** Whether the type is bold. */
   readonly bold: boolean
+  /** Colour of the text. */
   readonly ink: Ink
+  /** Whether the text is turned by a quarter turn, to be read from the right. */
   readonly turned: boolean
 }
 

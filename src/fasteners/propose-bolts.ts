@@ -13,9 +13,11 @@ const THREADS = ['M2', 'M2.5', 'M3', 'M4', 'M5', 'M6', 'M8'] as const satisfies 
 const WISH = {
   /** Tension and sideways force on the whole group, shared equally. */
   tension: { kind: 'force', min: 0 },
+  /** Sideways force on the whole group, shared equally. */
   shear: { kind: 'force', min: 0 },
   /** Least and most bolts. */
   fewest: { kind: 'count', min: 1, max: 32, whole: true, default: 2 },
+  /** Most bolts. Default 6. */
   most: { kind: 'count', min: 1, max: 32, whole: true, default: 6 },
   /** Outer diameter of the washers over that of the thread. */
   washerRatio: { kind: 'ratio', above: 1.2, max: 6, default: 2.2 },
@@ -31,6 +33,7 @@ const WISH = {
   faceFriction: { kind: 'ratio', above: 0, max: 1, default: 0.2 },
   /** Friction in thread and under the head. */
   friction: { kind: 'ratio', above: 0, max: 0.5, default: 0.14 },
+  /** Capacity over demand that every limit must keep. Default 1.25. */
   requiredReserve: { kind: 'ratio', min: 1, default: 1.25 },
 } as const
 
@@ -38,6 +41,7 @@ const WISH = {
 export type BoltsWish = Given<typeof WISH> & {
   /** Threads and classes at hand. Default: M2 to M8; 8.8, 10.9, 12.9, A2-70. */
   readonly threads?: readonly CoarseThread[]
+  /** Property classes at hand. Default: 8.8, 10.9, 12.9, A2-70. */
   readonly classes?: readonly (typeof CLASSES)[number][]
 }
 type BoltsWishNumbers = Si<typeof WISH>

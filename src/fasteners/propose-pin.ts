@@ -18,9 +18,11 @@ const WISH = {
   allowablePressure: { kind: 'stress', above: 0 },
   /** Allowable tension and shear of the polymer. */
   allowableTension: { kind: 'stress', above: 0 },
+  /** Allowable shear of the polymer. */
   allowableShear: { kind: 'stress', above: 0 },
   /** Tensile strength of the pin. */
   pinStrength: { kind: 'stress', above: 0, default: '1500 MPa' },
+  /** Capacity over demand that every limit must keep. Default 1.25. */
   requiredReserve: { kind: 'ratio', min: 1, default: 1.25 },
 } as const
 

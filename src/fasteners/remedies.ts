@@ -14,9 +14,23 @@ const REMEDY_INPUTS = {
   /** Creep compliance of the print over its value at loading, by time. */
   creep: { curve: ['time', 'ratio'] },
   /** Spring washers: compliance within their travel, and the force that flattens them. */
-  spring: { fields: { compliance: { kind: 'linearCompliance', above: 0 }, flatForce: { kind: 'force', above: 0 } } },
+  spring: {
+    fields: {
+      /** Compliance of the spring washers within their travel. */
+      compliance: { kind: 'linearCompliance', above: 0 },
+      /** Force that flattens them. */
+      flatForce: { kind: 'force', above: 0 },
+    },
+  },
   /** A metal sleeve: compliance, and length of the print minus length of the sleeve. */
-  sleeve: { fields: { compliance: { kind: 'linearCompliance', above: 0 }, shortfall: 'length' } },
+  sleeve: {
+    fields: {
+      /** Compliance of the metal sleeve. */
+      compliance: { kind: 'linearCompliance', above: 0 },
+      /** Length of the print minus length of the sleeve. */
+      shortfall: 'length',
+    },
+  },
   /** When the bolt is turned back once to its first load. */
   retightenAt: { kind: 'time', above: 0 },
   /** Times at which the clamp load is calculated. */

@@ -7,6 +7,7 @@ export type Limit<K extends Kind> = number | In<K>
 /** A number with a kind and limits. */
 export type Scalar = {
   [K in Kind]: {
+    /** Kind of the number, such as `force`. */
     readonly kind: K
     /** Lowest value accepted. */
     readonly min?: Limit<K>
@@ -18,7 +19,9 @@ export type Scalar = {
     readonly below?: Limit<K>
     /** Only whole numbers. */
     readonly whole?: true
+    /** The input may be absent. */
     readonly optional?: true
+    /** Value of an absent input. */
     readonly default?: In<K>
   }
 }[Kind]
@@ -27,11 +30,42 @@ export type Scalar = {
 export type Input =
   | Kind
   | Scalar
-  | { readonly oneOf: readonly string[]; readonly optional?: true; readonly default?: string }
-  | { readonly list: Input; readonly least?: number; readonly optional?: true }
-  | { readonly fields: Inputs; readonly optional?: true }
-  | { readonly curve: readonly [Kind, Kind]; readonly optional?: true }
-  | { readonly flag: true; readonly optional?: true; readonly default?: boolean }
+  | {
+      /** The words accepted. */
+      readonly oneOf: readonly string[]
+      /** The input may be absent. */
+      readonly optional?: true
+      /** Word of an absent input. */
+      readonly default?: string
+    }
+  | {
+      /** What each entry accepts. */
+      readonly list: Input
+      /** Fewest entries. Default 1. */
+      readonly least?: number
+      /** The input may be absent. */
+      readonly optional?: true
+    }
+  | {
+      /** Inputs of a nested record, by name. */
+      readonly fields: Inputs
+      /** The input may be absent. */
+      readonly optional?: true
+    }
+  | {
+      /** Kinds of a curve: what it is given over, and its values. */
+      readonly curve: readonly [Kind, Kind]
+      /** The input may be absent. */
+      readonly optional?: true
+    }
+  | {
+      /** True or false. */
+      readonly flag: true
+      /** The input may be absent. */
+      readonly optional?: true
+      /** Value of an absent input. */
+      readonly default?: boolean
+    }
 
 /** Inputs by name. */
 export interface Inputs {
@@ -54,7 +88,9 @@ export interface OutputRecord {
 
 /** A formula as it is written down: plain data and one kernel. */
 export interface Definition<I extends Inputs, O extends Output, Y> {
+  /** Inputs by name. */
   readonly inputs: I
+  /** Kind of the result, or the results by name. */
   readonly output: O
   /**
    * The equations in the record's own names, in the notation of mathjs: assignments, to an output (`result` where there is one) or to a name of

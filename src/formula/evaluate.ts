@@ -24,9 +24,11 @@ export interface Step {
   readonly inputs: Readonly<Record<string, string>>
   /** Results as text, by name (`result` where there is one). */
   readonly results: Readonly<Record<string, string>>
+  /** Assumptions of the formula. */
   readonly assumes: readonly string[]
   /** Statements of the validity range that are broken here. */
   readonly notes: readonly string[]
+  /** Sources of the formula. */
   readonly source: readonly Source[]
 }
 

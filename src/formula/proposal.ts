@@ -2,8 +2,11 @@ import { type Kind, Quantity } from '../units/index.js'
 
 /** One limit of a proposal: what it is, the value there, the limit, and the share of the limit that is used. */
 export interface KeptLimit {
+  /** What is limited, in plain words. */
   readonly what: string
+  /** Its value in the design. */
   readonly value: Quantity
+  /** The limit, in the same kind. */
   readonly limit: Quantity
   /** Whether the value must stay below the limit or above it. */
   readonly must: 'stay below' | 'stay above'
@@ -88,8 +91,11 @@ export interface ProposalCandidate<T> {
 
 /** An input of a wish that may be changed to find the nearest one that can be met: its kind and the end where it is easiest. */
 export interface Relaxable {
+  /** Name of the input in the wish. */
   readonly input: string
+  /** Kind of the input. */
   readonly kind: Kind
+  /** The end where the wish is easiest to meet, SI. */
   readonly easiest: number
   /** How near to the edge the nearest value lies, SI. Default: a thousandth of it. */
   readonly within?: number

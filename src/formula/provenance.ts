@@ -27,6 +27,7 @@ export type EvidenceLevel = (typeof EVIDENCE_LEVELS)[number]
 
 /** Where a number or a formula comes from. */
 export interface Source {
+  /** How good the evidence is; see `EVIDENCE_LEVELS`. */
   readonly level: EvidenceLevel
   /** The work, clause, table or example; for an assumption, the reasoning. */
   readonly where: string
@@ -47,6 +48,7 @@ export class Property<K extends Kind = Kind> extends Quantity<K> {
     readonly low: number,
     /** High end of the plausible range, SI. */
     readonly high: number,
+    /** Where the range comes from. */
     readonly source: Source,
     /** What the value holds for: temperature, direction, moisture, surface. */
     readonly conditions: string,
@@ -73,10 +75,15 @@ export class Property<K extends Kind = Kind> extends Quantity<K> {
 
 /** How a property is written down. */
 export interface PropertyRecord<K extends Kind> {
+  /** The usual value. */
   readonly typical: In<K>
+  /** Low end of the plausible range. */
   readonly low: In<K>
+  /** High end of the plausible range. */
   readonly high: In<K>
+  /** Where the range comes from. */
   readonly source: Source
+  /** What the value holds for: temperature, direction, moisture, surface. */
   readonly conditions?: string
 }
 

@@ -31,7 +31,12 @@ export function allowableChart(
   materials: readonly Material[],
   durations: readonly In<'time'>[],
   conditions: Omit<StressConditions, 'temperature' | 'duration'>,
-  range: { readonly from: In<'temperature'>; readonly to: In<'temperature'> } = { from: '0 degC', to: '120 degC' },
+  range: {
+    /** Lowest temperature of the chart. Default 0 °C. */
+    readonly from: In<'temperature'>
+    /** Highest temperature of the chart. Default 120 °C. */
+    readonly to: In<'temperature'>
+  } = { from: '0 degC', to: '120 degC' },
 ): Chart {
   const x = readInputs(
     'allowableChart',

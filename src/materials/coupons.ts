@@ -22,16 +22,21 @@ export type CouponSet = { [P in PropertyName]: CouponSetOf<P> }[PropertyName]
 
 /** Strength coupons at one temperature, for the fall of strength with temperature. */
 export interface WarmCoupons {
+  /** Temperature of the test. */
   readonly temperature: In<'temperature'>
+  /** Strength of each coupon. */
   readonly values: readonly In<'stress'>[]
 }
 
 /** What a material of your own is made from. */
 export interface CouponMaterial {
+  /** Name of the material. */
   readonly name: string
+  /** Grade and process, in a few words. Default: those of `basedOn`, with a word on the coupons. */
   readonly title?: string
   /** The material of the table that fills what you did not measure; its values keep their own sources. */
   readonly basedOn: Material
+  /** Coupons, a set for each property. */
   readonly coupons: readonly CouponSet[]
   /** Strength across the layers of coupons printed upright; divided by the strength along the layers it becomes the direction share. */
   readonly acrossLayers?: readonly In<'stress'>[]

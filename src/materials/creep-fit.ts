@@ -6,8 +6,11 @@ import { type CreepLaw, findleyLaw, findleySinhLaw, type LinearCreepLaw } from '
 
 /** One line of a creep log: total strain under a constant stress, or creep strain alone for the Norton-Bailey law. */
 export interface CreepReading {
+  /** Time after the load was put on. */
   readonly time: In<'time'>
+  /** Stress of the test. */
   readonly stress: In<'stress'>
+  /** Strain at that time. */
   readonly strain: In<'strain'>
 }
 

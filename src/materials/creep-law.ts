@@ -86,9 +86,13 @@ const STRENGTH = { kind: 'stress', above: 0, optional: true } as const
 const LONGEST_TEST = { kind: 'time', above: 0, optional: true } as const
 
 const FINDLEY = {
+  /** Short-term elastic modulus. */
   modulus: { kind: 'modulus', above: 0 },
+  /** Creep strain over elastic strain at the reference time. */
   creepCoefficient: { kind: 'ratio', min: 0 },
+  /** Exponent of time, above 0 and below 1. */
   creepExponent: { kind: 'ratio', above: 0, below: 1 },
+  /** Time of the creep coefficient. Default 1 h. */
   referenceTime: { kind: 'time', above: 0, default: '1 h' },
   /** Short-term strength; above half of it results carry a note. Default: not checked. */
   strength: STRENGTH,
@@ -109,11 +113,17 @@ export function findleyLaw(parameters: Given<typeof FINDLEY>): LinearCreepLaw {
 }
 
 const SINH = {
+  /** Scale of the elastic strain, which multiplies its sinh. */
   elasticStrain: { kind: 'strain', min: 0 },
+  /** Stress at which the sinh of the elastic strain has the argument 1. */
   elasticStress: { kind: 'stress', above: 0 },
+  /** Scale of the creep strain at the reference time. */
   creepStrain: { kind: 'strain', min: 0 },
+  /** Stress at which the sinh of the creep strain has the argument 1. */
   creepStress: { kind: 'stress', above: 0 },
+  /** Exponent of time, above 0 and below 1. */
   creepExponent: { kind: 'ratio', above: 0, below: 1 },
+  /** Time of the creep strain's scale. Default 1 h. */
   referenceTime: { kind: 'time', above: 0, default: '1 h' },
   /** Longest time of the test behind the parameters; beyond it results carry a note. Default: not checked. */
   longestTest: LONGEST_TEST,

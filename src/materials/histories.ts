@@ -5,7 +5,9 @@ import { type CreepLaw, type LinearCreepLaw, lawNotes } from './creep-law.js'
 
 /** One corner of a stress history; straight lines join the corners, two corners at one time are a jump. */
 export interface StressHistoryPoint {
+  /** Time of the corner. */
   readonly time: In<'time'>
+  /** Stress at the corner. */
   readonly stress: In<'stress'>
 }
 
@@ -56,7 +58,12 @@ export function boltzmannStrain(
 /** Strain by superposition in SI numbers, nothing checked. */
 export function superposedSi(
   law: LinearCreepLaw,
-  history: readonly { readonly time: number; readonly stress: number }[],
+  history: readonly {
+    /** Time of the corner, s. */
+    readonly time: number
+    /** Stress at the corner, Pa. */
+    readonly stress: number
+  }[],
   t: number,
 ): number {
   const { compliance } = law.linear

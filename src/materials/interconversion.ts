@@ -6,25 +6,53 @@ import { type In, InputError, Quantity } from '../units/index.js'
 export interface RelaxationSeries {
   /** Modulus after endless time; zero for a fluid. */
   readonly longTermModulus: In<'modulus'>
-  readonly terms: readonly { readonly modulus: In<'modulus'>; readonly time: In<'time'> }[]
+  /** Terms of the series. */
+  readonly terms: readonly {
+    /** Modulus that relaxes. */
+    readonly modulus: In<'modulus'>
+    /** Its relaxation time. */
+    readonly time: In<'time'>
+  }[]
 }
 /** A creep compliance as a Prony series. */
 export interface ComplianceSeries {
+  /** Compliance at once after loading. */
   readonly instantCompliance: In<'creepCompliance'>
-  readonly terms: readonly { readonly compliance: In<'creepCompliance'>; readonly time: In<'time'> }[]
+  /** Terms of the series. */
+  readonly terms: readonly {
+    /** Compliance that is added with time. */
+    readonly compliance: In<'creepCompliance'>
+    /** Its retardation time. */
+    readonly time: In<'time'>
+  }[]
   /** Viscosity of the flow that never ends; absent for a solid. */
   readonly viscosity?: In<'dynamicViscosity'> | undefined
 }
 
 /** A relaxation series in SI numbers. */
 export interface RelaxationSi {
+  /** Modulus after endless time, Pa. */
   readonly longTermModulus: number
-  readonly terms: readonly { readonly modulus: number; readonly time: number }[]
+  /** Terms of the series. */
+  readonly terms: readonly {
+    /** Modulus that relaxes, Pa. */
+    readonly modulus: number
+    /** Its relaxation time, s. */
+    readonly time: number
+  }[]
 }
 /** A compliance series in SI numbers. */
 export interface ComplianceSi {
+  /** Compliance at once after loading, 1/Pa. */
   readonly instantCompliance: number
-  readonly terms: readonly { readonly compliance: number; readonly time: number }[]
+  /** Terms of the series. */
+  readonly terms: readonly {
+    /** Compliance that is added with time, 1/Pa. */
+    readonly compliance: number
+    /** Its retardation time, s. */
+    readonly time: number
+  }[]
+  /** Viscosity of the flow that never ends, Pa s; absent for a solid. */
   readonly viscosity?: number | undefined
 }
 

@@ -94,7 +94,9 @@ export interface MaterialHead {
   readonly title: string
   /** Other names it is found by. */
   readonly aliases?: readonly string[]
+  /** Family of the material. */
   readonly family: Family
+  /** How a part of it is made. */
   readonly process: Process
   /** Strength over temperature where it is not the amorphous rule. */
   readonly strengthCurve?: TemperatureCurve

@@ -6,7 +6,9 @@ import { pronyRelaxationModulus } from './prony.js'
 
 /** One line of a relaxation log: modulus (stress over held strain) after a time. */
 export interface RelaxationReading {
+  /** Time after the strain was put on. */
   readonly time: In<'time'>
+  /** Stress over the held strain at that time. */
   readonly modulus: In<'modulus'>
 }
 
@@ -26,7 +28,12 @@ export interface RelaxationFit {
  */
 export function fitRelaxation(
   readings: readonly RelaxationReading[],
-  options: { readonly termsPerDecade?: number; readonly fluid?: boolean } = {},
+  options: {
+    /** Terms of the series for each decade of time, at most 4. Default 1. */
+    readonly termsPerDecade?: number
+    /** Whether nothing is left after endless time. Default no: a solid. */
+    readonly fluid?: boolean
+  } = {},
 ): RelaxationFit {
   const where = 'fitRelaxation'
   const { termsPerDecade = 1, fluid = false } = options
@@ -88,6 +95,7 @@ export function fitRelaxation(
 
 /** A time shift found by laying creep or relaxation curves of two temperatures over one another. */
 export interface ShiftReading {
+  /** Temperature of the curve. */
   readonly temperature: In<'temperature'>
   /** Shift factor against the reference: below one when hotter. */
   readonly shift: In<'ratio'>

@@ -17,11 +17,17 @@ import { shiftEndOf, warmShift } from './warm-time.js'
 
 /** What strength depends on, as plain SI numbers for one end of the ranges: prepare once, evaluate often. */
 export interface StrengthNumbers {
+  /** Short-term strength at 23 °C, Pa. */
   readonly strength: number
+  /** Share of it that is left in the direction of the stress. */
   readonly direction: number
+  /** Share of it that is left at the moisture. */
   readonly moisture: number
+  /** Share of it that is left after 1000 hours under load. */
   readonly kept1000Hours: number
+  /** Share of it that is left after a year under load. */
   readonly kept1Year: number
+  /** Fatigue strength at a million cycles over the short-term strength. */
   readonly fatigueRatio: number
   /** Activation energy by which heat shortens the time to rupture; 0 where none is known. */
   readonly activationEnergy: number
@@ -29,7 +35,9 @@ export interface StrengthNumbers {
   readonly shiftEnd: number
   /** Glass transition of the amorphous rule, or 0 where a table holds. */
   readonly glassTransition: number
+  /** Temperatures of the strength curve, K, rising. */
   readonly temperatures: readonly number[]
+  /** Shares of the strength at 23 °C at those temperatures. */
   readonly shares: readonly number[]
 }
 

@@ -6,7 +6,9 @@ import type { RangeEnd } from './range-ends.js'
 export interface TemperatureCurve {
   /** Temperature in degrees Celsius, then low, typical and high share; temperatures rise. */
   readonly points: readonly (readonly [celsius: number, low: number, typical: number, high: number])[]
+  /** Where the curve comes from. */
   readonly source: Source
+  /** What the curve holds for. */
   readonly conditions: string
 }
 

@@ -17,6 +17,7 @@ export interface BoundsOptions {
 
 /** One extreme and the inputs that give it. */
 export interface Extreme {
+  /** The extreme of the result. */
   readonly value: Quantity<Kind>
   /** Inputs there, by path. */
   readonly at: Readonly<Record<string, Quantity<Kind>>>
@@ -31,9 +32,13 @@ export class Bounds extends Printable {
     readonly low: Extreme,
     readonly high: Extreme,
     readonly inputs: readonly {
+      /** Path of the input. */
       readonly path: string
+      /** Lower end of its range. */
       readonly low: Quantity<Kind>
+      /** Upper end of its range. */
       readonly high: Quantity<Kind>
+      /** How the result moves with the input. */
       readonly trend: Trend
     }[],
     /**

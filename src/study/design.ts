@@ -19,16 +19,28 @@ export type Design =
   | 'grid'
   /** Row by row; every input gives a list of the same length. */
   | 'list'
-  /** Each input's range cut into `count` equal parts, each part used once. */
-  | { readonly latinHypercube: number; readonly seed: number }
-  /** The first `count` points of Sobol's sequence, scrambled when a seed is given. */
-  | { readonly sobol: number; readonly seed?: number }
+  | {
+      /** Number of points: each input's range is cut into as many equal parts, and each part is used once. */
+      readonly latinHypercube: number
+      /** Seed of the draws. */
+      readonly seed: number
+    }
+  | {
+      /** Number of points, the first ones of Sobol's sequence. */
+      readonly sobol: number
+      /** Seed of the scrambling. Default: not scrambled. */
+      readonly seed?: number
+    }
 
 /** The inputs a design varies, and its rows. Any row can be had by its index, so a study can be divided freely. */
 export interface Plan {
+  /** How the varied inputs are combined. */
   readonly design: Design
+  /** Paths of the varied inputs. */
   readonly paths: readonly string[]
+  /** Kind of each of them. */
   readonly kinds: readonly Kind[]
+  /** Number of rows. */
   readonly rows: number
   /** Writes the SI values of one row. */
   fill(row: number, into: Float64Array): void

@@ -9,6 +9,7 @@ export type SpreadOf<K extends Kind> = K extends 'temperature' ? 'temperatureDif
  * input's value, whose kind it takes.
  */
 export interface Distribution<V = unknown, S = unknown> {
+  /** Shape of the distribution. */
   readonly distribution: 'normal' | 'lognormal' | 'uniform' | 'triangular' | 'truncated'
   /** Places on the input's own scale, in the order of the helper's arguments. */
   readonly at: readonly V[]

@@ -2,18 +2,42 @@ import { markdownTable, Printable, percentText } from './show.js'
 
 /** A chance with its standard error and interval, and how many draws failed. */
 export interface Chance {
+  /** The chance of failure. */
   readonly probability: number
+  /** Standard error of the chance. */
   readonly error: number
+  /** Interval of the chance, with the confidence of the plan. */
   readonly interval: readonly [number, number]
+  /** Draws that failed. */
   readonly failures: number
 }
 
 /** Everything that a `FailureChances` holds. */
 interface Found {
+  /** Id of the formula. */
   readonly formula: string
-  readonly each: readonly (Chance & { readonly output: string; readonly failure: string; readonly index: number | undefined })[]
-  readonly any: Chance & { readonly reduce: readonly { readonly path: string; readonly share: number }[] }
+  /** Each failure, the likeliest first. */
+  readonly each: readonly (Chance & {
+    /** Name of the output. */
+    readonly output: string
+    /** What counts as failure, in words. */
+    readonly failure: string
+    /** Reliability index, where the first-order method found the likeliest point. */
+    readonly index: number | undefined
+  })[]
+  /** The chance that anything fails, and the inputs whose scatter to reduce first. */
+  readonly any: Chance & {
+    /** Inputs by how much their scatter adds, the largest share first. */
+    readonly reduce: readonly {
+      /** Path of the input. */
+      readonly path: string
+      /** Its share of how far failures lie from the middle, 0 to 1. */
+      readonly share: number
+    }[]
+  }
+  /** How often the formula ran. */
   readonly evaluations: number
+  /** What a reader should know, in words. */
   readonly remarks: readonly string[]
 }
 

@@ -13,7 +13,18 @@ import type { Correlation } from './uncertainty.js'
 /** What counts as failure, and how many runs may be spent. */
 export interface FailureChancesPlan {
   /** Outputs that must not fall below, or not rise above, a number in SI units. Default: every output of the formula below 1. */
-  readonly limits?: { readonly [output: string]: { readonly below: number } | { readonly above: number } }
+  readonly limits?: {
+    readonly [output: string]:
+      | {
+          /** Failure is an output below this, SI. */
+          readonly below: number
+        }
+      | {
+          /** Failure is an output above this, SI. */
+          readonly above: number
+        }
+  }
+  /** Inputs that scatter together. Default: none. */
   readonly correlations?: readonly Correlation<string>[]
   /** Runs of the formula at most. Default 5000. */
   readonly evaluations?: number

@@ -8,7 +8,9 @@ export interface FirstOrderReliability {
   readonly index: number
   /** The chance of failure if the limit were a plane there. */
   readonly probability: number
+  /** Inputs at the likeliest point of failure. */
   readonly inputs: readonly {
+    /** Path of the input. */
     readonly path: string
     /** The input at the likeliest point of failure. */
     readonly atFailure: Quantity<Kind>
@@ -19,14 +21,23 @@ export interface FirstOrderReliability {
 
 /** Everything that a `Reliability` holds. */
 interface Found {
+  /** Id of the formula. */
   readonly formula: string
+  /** What counts as failure, in words. */
   readonly failure: string
+  /** The chance of failure. */
   readonly probability: number
+  /** Standard error of the chance. */
   readonly error: number
+  /** Interval of the chance, with the stated confidence. */
   readonly interval: readonly [number, number]
+  /** Confidence of the interval. */
   readonly confidence: number
+  /** The first-order picture; absent where no likeliest point was found. */
   readonly firstOrder: FirstOrderReliability | undefined
+  /** How often the formula ran. */
   readonly evaluations: number
+  /** What a reader should know, in words. */
   readonly remarks: readonly string[]
 }
 

@@ -6,7 +6,9 @@ import { markdownTable, Printable, percentText, spreadKind } from './show.js'
 
 /** One input that was found. */
 export interface FittedParameter {
+  /** Path of the input. */
   readonly path: string
+  /** Value that the fit found. */
   readonly value: Quantity<Kind>
   /**
    * `atLimit`: pressed against its limit, where no error can be stated. `undetermined`: the data do not determine it. `unsettled`: the fit has not
@@ -33,15 +35,30 @@ const ERROR_WORDS = { determined: '–', atLimit: 'at its limit', undetermined: 
 
 /** Everything that a `FitResult` holds. */
 interface Found {
+  /** Id of the formula. */
   readonly formula: string
+  /** Inputs that were found. */
   readonly parameters: readonly FittedParameter[]
+  /** Kind of the readings. */
   readonly kind: Kind
+  /** The fit in SI numbers. */
   readonly numbers: LeastSquaresFit
+  /** Whether the search ended at a minimum. */
   readonly converged: boolean
-  readonly starts: { readonly tried: number; readonly agreeing: number }
+  /** Starts of the search, and how many ended at this fit. */
+  readonly starts: {
+    /** Starts of the search. */
+    readonly tried: number
+    /** Starts that ended at this fit. */
+    readonly agreeing: number
+  }
+  /** Confidence of the intervals. */
   readonly confidence: number
+  /** Reading less fitted value, SI, reading by reading. */
   readonly residuals: Float64Array
+  /** Fitted values, SI, reading by reading. */
   readonly fittedValues: Float64Array
+  /** Checks of the residuals. */
   readonly checks: readonly ResidualCheck[]
 }
 

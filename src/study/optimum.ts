@@ -12,6 +12,7 @@ export interface Point {
   readonly results: Readonly<Record<string, Quantity<Kind>>>
   /** Constraints broken here, in words. */
   readonly violated: readonly string[]
+  /** Whether no constraint is broken here. */
   readonly feasible: boolean
   /** The whole argument, ready for a checked call of the formula. */
   readonly argument: Readonly<Record<string, unknown>>
@@ -27,21 +28,38 @@ export interface Agreement {
 
 /** Everything that an `Optimum` holds. */
 interface Found {
+  /** Id of the formula. */
   readonly formula: string
-  readonly goals: readonly { readonly output: string; readonly goal: 'minimise' | 'maximise' }[]
+  /** Goals of the search. */
+  readonly goals: readonly {
+    /** Name of the output. */
+    readonly output: string
+    /** What the search does with it. */
+    readonly goal: 'minimise' | 'maximise'
+  }[]
+  /** The best point; with several goals, the best in the first. */
   readonly best: Point
+  /** The trade-off front, or the best point alone. */
   readonly front: readonly Point[]
+  /** How often the formula ran. */
   readonly evaluations: number
+  /** Seed of the search. */
   readonly seed: number
+  /** Inputs that ended at an end of their range, in words. */
   readonly atLimits: readonly string[]
+  /** How many searches found this optimum. */
   readonly agreement: Agreement
+  /** One goal: whether a search that settled found the best. Several: whether the front has settled. */
   readonly settled: boolean
+  /** What a reader should know, in words. */
   readonly remarks: readonly string[]
 }
 
 /** What a search found. */
 export class Optimum extends Printable {
+  /** Id of the formula. */
   readonly formula: string
+  /** Goals of the search. */
   readonly goals: Found['goals']
   /** The best point; with several goals, the best in the first. */
   readonly best: Point
@@ -49,6 +67,7 @@ export class Optimum extends Printable {
   readonly front: readonly Point[]
   /** How often the formula ran. */
   readonly evaluations: number
+  /** Seed of the search. */
   readonly seed: number
   /** Inputs that ended at an end of their range, in words: a wider range may give more. */
   readonly atLimits: readonly string[]

@@ -2,6 +2,7 @@ import { chiSquareCdf, normalCdf, studentTQuantile } from '../numeric/index.js'
 
 /** One check of the residuals. */
 export interface ResidualCheck {
+  /** Name of the check. */
   readonly check: 'outliers' | 'runs' | 'serial correlation' | 'normality' | 'size'
   /** Whether the residuals look as independent normal scatter would, at 1 %. */
   readonly holds: boolean
@@ -9,6 +10,7 @@ export interface ResidualCheck {
   readonly pValue: number | undefined
   /** Readings concerned, by index from 0. */
   readonly readings: readonly number[]
+  /** The finding, in words. */
   readonly message: string
 }
 

@@ -3,7 +3,9 @@ import { markdownTable, Printable, percentText } from './show.js'
 
 /** How many draws kept all constraints, and the exact lower bound of the share that does. */
 export interface Held {
+  /** Draws that kept all constraints. */
   readonly held: number
+  /** All draws. */
   readonly draws: number
   /** Lower bound of the share, with the confidence of the plan. */
   readonly least: number
@@ -11,15 +13,25 @@ export interface Held {
 
 /** Everything that a `RobustOptimum` holds. */
 interface Found {
+  /** Whether the draws show the stated share. */
   readonly state: 'held' | 'notShown' | 'infeasible'
+  /** The optimum at typical values. */
   readonly nominal: Optimum
+  /** The optimum whose constraints hold in the stated share. */
   readonly robust: Optimum
+  /** How often the constraints of the first hold. */
   readonly atNominal: Held
+  /** How often the constraints of the second hold, in fresh draws. */
   readonly atRobust: Held
+  /** Share of cases in which all constraints must hold. */
   readonly chance: number
+  /** Confidence of the bounds. */
   readonly confidence: number
+  /** Draws under which the constraints were held at once. */
   readonly scenarios: number
+  /** How often the formula ran. */
   readonly evaluations: number
+  /** What a reader should know, in words. */
   readonly remarks: readonly string[]
 }
 

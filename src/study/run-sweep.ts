@@ -48,8 +48,11 @@ export class SweepStopped extends Error {
 
 /** A checked sweep, and what tells it from every other. */
 export interface SweepJob {
+  /** What tells this sweep from every other. */
   readonly id: string
+  /** Number of rows. */
   readonly rows: number
+  /** The sweep, ready to be run row by row. */
   readonly runner: Runner
   /** Runs one block of rows. */
   block(number: number, blockRows: number): Block

@@ -24,7 +24,12 @@ export interface Scenarios {
 export function scenarios<I extends Inputs, O extends Output>(
   formula: Formula<I, O>,
   given: NoInfer<Uncertain<I>>,
-  options: { readonly seed?: number; readonly correlations?: readonly Correlation<string>[] } = {},
+  options: {
+    /** Seed of the draws. Default 1. */
+    readonly seed?: number
+    /** Inputs that scatter together. Default: none. */
+    readonly correlations?: readonly Correlation<string>[]
+  } = {},
 ): Scenarios {
   const { seed = 1, correlations = [] } = options
   const any = untyped(formula)

@@ -18,7 +18,9 @@ export interface SensitivityOptions<P extends string = string> {
 
 /** What one input does to the result. */
 export interface Sensitivity {
+  /** Path of the input. */
   readonly path: string
+  /** Its value. */
   readonly value: Quantity<Kind>
   /** Slope of the result over the input, SI. */
   readonly slope: number
@@ -29,11 +31,13 @@ export interface Sensitivity {
   readonly elasticity: number | undefined
   /** Where the input is moved to: the ends of its property's range, the 5 % and 95 % points of its distribution, or its value ∓ the swing. */
   readonly from: Quantity<Kind>
+  /** Upper end of that move. */
   readonly to: Quantity<Kind>
   /** Where those ends come from. */
   readonly range: 'property' | 'distribution' | 'swing'
   /** The result at `from` and at `to`; undefined where the formula has no finite answer. */
   readonly atFrom: Quantity<Kind> | undefined
+  /** The result at `to`; undefined where the formula has no finite answer. */
   readonly atTo: Quantity<Kind> | undefined
 }
 

@@ -29,7 +29,9 @@ export interface SweepPlan<I> {
 
 /** A sweep ready to be run row by row: checked once, then plain numbers. */
 export interface Runner {
+  /** Id of the formula. */
   readonly id: string
+  /** Inputs that vary, and their rows. */
   readonly plan: Plan
   /** The fixed inputs as text, to tell one sweep from another. */
   readonly described: string

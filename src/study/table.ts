@@ -4,8 +4,22 @@ import { type TableChartOptions, tableChart } from './table-chart.js'
 
 /** One column of a table: numbers in the SI unit of a kind, or words. */
 export type Column =
-  | { readonly name: string; readonly kind: Kind; readonly unit: string; readonly values: Float64Array }
-  | { readonly name: string; readonly words: readonly string[] }
+  | {
+      /** Name of the column. */
+      readonly name: string
+      /** Kind of its numbers. */
+      readonly kind: Kind
+      /** SI unit of its numbers. */
+      readonly unit: string
+      /** Its numbers, row by row. */
+      readonly values: Float64Array
+    }
+  | {
+      /** Name of the column. */
+      readonly name: string
+      /** Its words, row by row. */
+      readonly words: readonly string[]
+    }
 
 /** What `toArrow` uses of the package `apache-arrow`. */
 export interface ArrowPackage {

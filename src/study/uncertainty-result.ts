@@ -4,6 +4,7 @@ import { markdownTable, Printable, percentText } from './show.js'
 
 /** What one input adds to the spread of the result, to first order. */
 export interface Contribution {
+  /** Path of the input. */
   readonly path: string
   /** How the input scatters, in words. */
   readonly scatters: string
@@ -19,6 +20,7 @@ export interface Contribution {
 export interface LinearUncertainty {
   /** The result at the nominal values. */
   readonly value: Quantity<Kind>
+  /** Standard deviation of the result. */
   readonly deviation: Quantity<Kind>
   /** Largest first. */
   readonly contributions: readonly Contribution[]
@@ -26,6 +28,7 @@ export interface LinearUncertainty {
 
 /** One estimate with its own standard error. */
 export interface Estimate {
+  /** The estimate. */
   readonly value: Quantity<Kind>
   /** Standard error of the estimate, from batches of the draws. */
   readonly error: Quantity<Kind>
@@ -33,13 +36,19 @@ export interface Estimate {
 
 /** What the draws gave. */
 export interface MonteCarloUncertainty {
+  /** Number of draws. */
   readonly samples: number
+  /** Seed of the draws. */
   readonly seed: number
+  /** Mean of the result. */
   readonly mean: Estimate
+  /** Standard deviation of the result. */
   readonly deviation: Estimate
+  /** Median of the result. */
   readonly median: Estimate
   /** Ends of the interval that leaves equal parts outside on both sides. */
   readonly low: Estimate
+  /** Upper end of that interval. */
   readonly high: Estimate
   /** Ends of the shortest interval that holds the same part. */
   readonly shortest: readonly [Quantity<Kind>, Quantity<Kind>]

@@ -10,6 +10,7 @@ import { type LinearUncertainty, type MonteCarloUncertainty, Uncertainty } from 
 
 /** Two inputs that scatter together. */
 export interface Correlation<P extends string = string> {
+  /** Paths of the two inputs. */
   readonly between: readonly [P, P]
   /** Coefficient from −1 to 1. In Monte Carlo it is that of the normal scores (a Gaussian copula): exact for normal distributions, slightly weaker for others. */
   readonly coefficient: number

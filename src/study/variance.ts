@@ -28,14 +28,19 @@ export interface VarianceOptions<P extends string = string> {
 
 /** A share with its confidence interval. */
 export interface Share {
+  /** The share, 0 to 1. */
   readonly value: number
+  /** Lower end of its interval. */
   readonly low: number
+  /** Upper end of its interval. */
   readonly high: number
 }
 
 /** What one input has to do with the variance of the result. */
 export interface VarianceShare {
+  /** Path of the input. */
   readonly path: string
+  /** How the input scatters, in words. */
   readonly scatters: string
   /** Share of the variance that would go if this input alone were known exactly; with correlations that includes what it tells of the others. */
   readonly first: Share

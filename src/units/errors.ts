@@ -8,6 +8,7 @@ export interface Issue {
   readonly accepts: string
   /** Line and column of the text it was read from, counted from 1; absent for objects. */
   readonly line?: number
+  /** Column in that line, from 1; absent for objects. */
   readonly column?: number
 }
 

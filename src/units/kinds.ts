@@ -138,6 +138,7 @@ export type UnitOf<K extends Kind> = Listed<(typeof UNITS)[K]>
 
 /** One kind: its units, and which of them results are printed in. */
 export interface KindRow<K extends Kind = Kind> {
+  /** Name of the kind, such as `force`. */
   readonly kind: K
   /** Packed dimensions. */
   readonly dim: number

@@ -7,6 +7,7 @@ import { accepted, type Foreign, kindAccepted, type Plain, readAny, unitsAccepte
 export interface Note {
   /** The formula or function that made the remark. */
   readonly formula: string
+  /** The remark, in plain words. */
   readonly text: string
 }
 
@@ -24,7 +25,9 @@ export type In<K extends Kind> =
 
 /** Plain data that `quantityFromJSON` turns back into a quantity. */
 export interface QuantityJSON<K extends string = string> {
+  /** Kind of the quantity, such as `force`. */
   readonly kind: K
+  /** Its value in the SI unit. */
   readonly value: number
   /** The SI unit of the kind. */
   readonly unit: string

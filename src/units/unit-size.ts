@@ -103,8 +103,11 @@ const ZERO_AT: Readonly<Record<string, number>> = { degC: 273.15, '°C': 273.15,
 
 /** A unit: its size in the SI unit, where its scale begins there (0 for all but scales of temperature), and its packed dimensions. */
 export interface Unit {
+  /** Size of the unit in the SI unit. */
   readonly size: number
+  /** Where its scale begins, in the SI unit; 0 for all but scales of temperature. */
   readonly zero: number
+  /** Dimensions, packed into one number. */
   readonly dim: number
 }
 
