@@ -275,3 +275,18 @@ describe('logs that are not clean', () => {
     expect(() => learn(leg, logs)).toThrow(InputError)
   })
 })
+
+test('a motor whose document gives no current of the idle motor learns it', () => {
+  const [name] = Object.keys(leg.motors)
+  const path = `motors.${name}.noLoadCurrent`
+  const idle = withFields(leg, { [path]: '0 A' })
+  const log = `voltage [V],current [A]\n${[6, 8, 10, 12, 14].map((volt, i) => `${volt},${0.6 + 0.01 * (volt - 10) + 0.2 * scatter(i)}`).join('\n')}\n`
+  const { moved, remarks } = corrections(idle, { noLoad: log })
+  expect(remarks.filter(({ what }) => what === 'implausible')).toEqual([])
+  expect(moved[0]).toMatchObject({ path, state: 'corrected' })
+  expect(Number.parseFloat(moved[0]!.after)).toBeGreaterThan(590)
+  expect(Number.parseFloat(moved[0]!.after)).toBeLessThan(610)
+  // Milliamperes in a column of amperes are still not believed.
+  const slip = corrections(idle, { noLoad: log.replaceAll(/,(0\.\d+)/g, (_, x) => `,${1000 * Number(x)}`) })
+  expect(slip.moved[0]).toMatchObject({ path, state: 'notApplied' })
+})

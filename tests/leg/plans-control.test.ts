@@ -147,7 +147,12 @@ describe('current limits', () => {
   })
 
   test('the cautious pulse starts from the warmest winding within the ranges, and leaves room for the hottest spot', () => {
-    const pulse = controlSheet(read('mudflat-leg-revised')).joints.knee.currentLimits.find(({ duration }) => duration?.in('s') === 60)!
+    // Bosses of metal: no print is left that its range makes too weak for the current.
+    const strong = withFields(read('mudflat-leg-revised'), {
+      'bosses.kneeBoss.material': 'aluminium 6061-T6',
+      'bosses.hipBoss.material': 'aluminium 6061-T6',
+    })
+    const pulse = controlSheet(strong).joints.knee.currentLimits.find(({ duration }) => duration?.in('s') === 60)!
     for (const text of [pulse.protects, pulse.cautiousBy]) expect(text).toMatch(/motor.winding/)
     expect(pulse.cautious.si).toBeLessThan(0.98 * pulse.peakPhase.si)
   })
@@ -218,9 +223,9 @@ describe('the first start', () => {
         expect(outward / one.ratio.si).toBeGreaterThan(0)
         expect(outward / one.ratio.si).toBeLessThan(0.05)
       }
-      expect(softLimits[0].si).toBeGreaterThan(one.jointLimits[0].si + Math.PI / 180)
-      expect(softLimits[1].si).toBeLessThan(one.jointLimits[1].si - Math.PI / 180)
-      for (const side of [0, 1] as const) expect(softMotorLimits[side].si).toBeCloseTo(one.sign * one.ratio.si * softLimits[side].si, 12)
+      expect(softLimits![0].si).toBeGreaterThan(one.jointLimits[0].si + Math.PI / 180)
+      expect(softLimits![1].si).toBeLessThan(one.jointLimits[1].si - Math.PI / 180)
+      for (const side of [0, 1] as const) expect(softMotorLimits![side].si).toBeCloseTo(one.sign * one.ratio.si * softLimits![side].si, 12)
       expect(current.si * one.jointTorquePerPeakAmpere.si).toBeCloseTo(jointTorque.si, 12)
       // A rotor that stops on a spring: half J ω² = half k θ², and k θ is the torque.
       const twist = speed.si * Math.sqrt(one.reflectedInertia.si / one.driveStiffness.si)
@@ -246,7 +251,9 @@ describe('the first start', () => {
   })
 
   test('a sign test or a homing run beyond the absolute maximum is reported, on the page too', () => {
-    expect(knee.beyondMaximum).toEqual([])
+    // Bosses of metal: no print is left that its range makes too weak to stand.
+    const strong = controlSheet(withFields(read('mudflat-leg-revised'), { 'bosses.knee.material': 'aluminium 6061-T6' })).joints.knee
+    expect(strong.beyondMaximum).toEqual([])
     const weak = controlSheet(read('mudflat-leg-first'))
     for (const joint of ['hip', 'knee'] as const) {
       const { homing, signTest, currentLimits, beyondMaximum } = weak.joints[joint]
@@ -256,9 +263,31 @@ describe('the first start', () => {
       expect(beyondMaximum).toEqual([
         expect.stringMatching(/^The sign test .*cord.slip/),
         expect.stringMatching(/^The homing run .*cord.slip/),
+        expect.stringMatching(/^Standing .*cord.slip/),
       ])
       expect(controlText(weak)).toContain(`Beyond the absolute maximum of the ${joint}`)
     }
+  })
+
+  test('a homing run lifts the hanging leg, and stays below the cautious maximum where it can', () => {
+    for (const one of [hip, knee]) {
+      const { homing, currentLimits } = one
+      const [thigh, shank] = [sheet.gravity.thigh.si, sheet.gravity.shank.si]
+      const lift = (one === hip ? thigh + shank : shank) + one.ratio.si * one.dragTorque.si
+      expect(homing.jointTorque.si).toBeGreaterThanOrEqual(1.5 * lift * (1 - 1e-12))
+      if (homing.jointTorque.si > 1.5 * lift * (1 + 1e-9))
+        expect(homing.current.si).toBeLessThanOrEqual(currentLimits.at(-1)!.cautious.si * (1 + 1e-9))
+    }
+  })
+
+  test('a drive that winds up by more than its travel has no soft limits, said on the page', () => {
+    // A cord of rubber.
+    const soft = controlSheet(withFields(leg, { 'cords.braid.axialRigidity': '800 N' }))
+    const { homing, jointLimits } = soft.joints.knee
+    expect(homing.softLimits).toBeUndefined()
+    expect(homing.softMotorLimits).toBeUndefined()
+    expect(2 * homing.inside.si).toBeGreaterThan(jointLimits[1].si - jointLimits[0].si)
+    expect(controlText(soft)).toContain('leave nothing between the stops')
   })
 
   test('torque to current: warm magnets need more of it, in proportion to the torque', () => {

@@ -116,6 +116,8 @@ for j in R:
     # Travel under load winds slack cord on until the slack span carries the pretension again.
     row('drop', 'cord.peak', j, pretension('drop') + torque('drop', j) / R[j], ended / 2)
     row('walk', 'cord.bend', j, 8, 2 * r1 / d_cord)
+    # Anchors opposite the pinion at mid travel: each branch has half of the arc on the drum, and ten degrees of it are to be left.
+    row('walk', 'cord.wrap', j, end_of_travel[j] + 10 * pi / 180, drum_arc[j] / 2)
     row('shelf', 'cord.sustained', j, pretension('shelf'), mpf('0.15') * MBS)
     # A year at 25 degC ages as some at 20 degC: Eyring rate, 1.5 eV and 45 cubic angstrom (J. Chem. Phys. 153 (2020) 144904), fibre of 2.8 GPa.
     k, eV = mpf('1.380649e-23'), mpf('1.602176634e-19')

@@ -19,6 +19,7 @@ const CHECKS = [
   'cord.shelf',
   'cord.heat',
   'cord.registry',
+  'cord.wrap',
   'tensioner.travel',
   'anchor.bearing',
   'anchor.tearOut',

@@ -67,7 +67,8 @@ export function rangesOf(leg: Prepared, id: MeasurementId, joint: Joint): readon
     case 'noLoad':
       return [
         { low: 0, high: 4 * supply.voltage },
-        { low: 0, high: 20 * motor.noLoadCurrent },
+        // A current of the idle motor that is given as nothing says nothing: then a fifth of what the controller gives bounds it.
+        { low: 0, high: motor.noLoadCurrent > 0 ? 20 * motor.noLoadCurrent : 0.2 * controller.currentLimit },
       ]
     case 'footDeflection': {
       const load = 30 * standingLoad(robot.mass, robot.legs)

@@ -1,6 +1,6 @@
 import { frictionFromTensions } from '../../capstan/index.js'
 import { backEmfConstant, torqueConstants } from '../../thermal/index.js'
-import { driveOf, type Joint, motorOf, type Prepared } from '../numbers.js'
+import { controllerOf, driveOf, type Joint, motorOf, type Prepared } from '../numbers.js'
 import { frictionOf } from './cord-parameters.js'
 import { type Accuracy, errorOf, freeZero } from './instrument-errors.js'
 import type { MeasurementId } from './measurements.js'
@@ -119,9 +119,14 @@ function torqueModel({ x }: Prepared, log: string, joint: Joint, accuracy: Accur
   }
 }
 
+/** Where the search for the current of an idle motor starts whose document gives none, as a share of what its controller gives. */
+const IDLE_SHARE = 0.01
+
 /** Current of the idle motor over its voltage; the field is its value at the voltage of the specification. */
 function noLoadModel({ x }: Prepared, log: string, joint: Joint, accuracy: Accuracy): LogModel {
-  const { noLoadCurrent, noLoadVoltage } = motorOf(x, joint)
+  const { noLoadCurrent: given, noLoadVoltage } = motorOf(x, joint)
+  // A motor that is given without drag tells nothing of its current: the search starts from a small one, and expects nothing.
+  const noLoadCurrent = given > 0 ? given : IDLE_SHARE * controllerOf(x, joint).currentLimit
   const path = `motors.${x.joints[joint].motor}.noLoadCurrent`
   const [gain, voltage] = (['current gain', 'voltage gain'] as const).map((name) => errorOf(log, 'noLoad', name, accuracy)) as [
     Parameter,
@@ -135,7 +140,7 @@ function noLoadModel({ x }: Prepared, log: string, joint: Joint, accuracy: Accur
     low: noLoadCurrent / 100,
     high: 100 * noLoadCurrent,
     scale: 'log',
-    deviation: 0.4,
+    deviation: given > 0 ? 0.4 : undefined,
     cure: 'log noLoad',
   }
   const slope = freeZero(log, 'rise of the current with voltage', 100)

@@ -68,6 +68,8 @@ const valueAt = (x: LegNumbers, path: string): unknown =>
 /** How many times farther from the typical value than the end of the band, in ratio. */
 export function distanceOf({ low, typical, high }: Expectation, value: number): number {
   if (!(value > 0)) return Number.POSITIVE_INFINITY
+  // A field that is given as nothing lets one expect nothing.
+  if (typical === 0) return 0
   const away = Math.log(value / typical)
   // A share ends at 1: its distance counts in what is lost.
   return away === 0 ? 0 : away / Math.log((away > 0 ? high : low) / typical)

@@ -1,8 +1,10 @@
 import { type In, InputError, issue, quantity } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
-import { driveOf, hasCord, JOINTS, motorOf } from '../numbers.js'
+import { driveOf, hasCord, JOINTS, motorOf, type Prepared } from '../numbers.js'
 import { knownOptions } from '../options.js'
+import { leastWrap } from '../parts/transmission/cord/fields.js'
 import { CAUTIONS } from '../report/content.js'
+import { calculationFor } from '../what-if.js'
 import { type FollowUp, followUps, stepsOf } from './assembly-steps.js'
 import { assemblyPage } from './assembly-text.js'
 import { type Assumed, benchLeg, length } from './bench.js'
@@ -143,7 +145,7 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
             : `screws of ${group}: none is sold from ${leastLength} to ${mostLength}, which the thread of the motor bears; change the stack or add a washer`,
         ),
       ...windings
-        .filter(({ leastDrumWrap }) => leastDrumWrap.si < LEAST_WRAP)
+        .filter(({ leastDrumWrap }) => leastDrumWrap.si < leastWrapOf(bench))
         .map(({ joint, leastDrumWrap }) => `${joint}: at one end of its travel only ${leastDrumWrap} of wrap is left before the anchor`),
       ...tensioners
         .filter(({ spare }) => spare.si < 0)
@@ -171,5 +173,5 @@ function optionsOf(options: AssemblyOptions) {
   return { tail, bedding, depth }
 }
 
-/** A tenth of a right angle or so is kept before an anchor. */
-const LEAST_WRAP = (10 * Math.PI) / 180
+/** Wrap that is to be left before an anchor. */
+const leastWrapOf = (bench: Prepared) => calculationFor(bench).get(leastWrap, {} as never)

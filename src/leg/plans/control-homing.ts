@@ -13,9 +13,11 @@ export interface HomingCheck {
   readonly speed: Quantity<'angularVelocity'>
   /** Motor angles to write at the lower and at the upper stop, with the homing current on: the drive is wound up by it. */
   readonly writeAtStops: readonly [Quantity<'angle'>, Quantity<'angle'>]
-  /** Joint limits for the software, inside the stops by the windup at the absolute maximum and a degree; and the same at the motor. */
-  readonly softLimits: readonly [Quantity<'angle'>, Quantity<'angle'>]
-  readonly softMotorLimits: readonly [Quantity<'angle'>, Quantity<'angle'>]
+  /** How far inside the stops the software must keep: the windup at the absolute maximum and a degree. */
+  readonly inside: Quantity<'angle'>
+  /** Joint limits for the software, and the same at the motor; absent where the drive winds up so far that none are left between the stops. */
+  readonly softLimits: readonly [Quantity<'angle'>, Quantity<'angle'>] | undefined
+  readonly softMotorLimits: readonly [Quantity<'angle'>, Quantity<'angle'>] | undefined
   /** Counts of the motor's encoder from stop to stop, rigid drive. */
   readonly countsBetweenStops: Quantity<'count'>
   /** What windup at both stops and rounding may add to that. */
@@ -27,6 +29,8 @@ export interface HomingCheck {
 
 /** Torque of the homing run as a share of what loosens the slack span. */
 const HOMING_SHARE = 0.2
+/** More than what lifts the hanging leg by this much: friction of bearings, and a start from rest. */
+const LIFTING = 1.5
 /** Software limits stay this far inside the stops, besides the windup: backlash of the stops and a late sample. */
 const INSIDE = Math.PI / 180
 
@@ -39,8 +43,21 @@ const gentleSpeed = line(
   (x) => x.torque / Math.sqrt(x.stiffness * x.inertia),
 )
 
-/** The homing run of one joint. `most` is its largest torque, `inertia` that of the rotor at the joint. @internal */
-export function homingCheck(leg: Prepared, joint: Joint, torquePerAmpere: number, most: number, inertia: number): HomingCheck {
+/** What a homing run depends on besides the leg, SI: torques and inertia at the joint. @internal */
+export interface HomingAsk {
+  /** Torque for one ampere. */
+  readonly torquePerAmpere: number
+  /** The absolute maximum at typical values, and with uncertain ones at their unfavourable ends. */
+  readonly most: number
+  readonly cautious: number
+  /** What lifts the hanging leg: gravity and drag. */
+  readonly lifting: number
+  /** Of the rotor. */
+  readonly inertia: number
+}
+
+/** The homing run of one joint. @internal */
+export function homingCheck(leg: Prepared, joint: Joint, { torquePerAmpere, most, cautious, lifting, inertia }: HomingAsk): HomingCheck {
   const { ratio: n } = leg.drives[joint]
   const drive = driveOf(leg.x, joint, 'cord')
   const sign = drive.arrangement === 'crossed' ? -1 : 1
@@ -48,11 +65,13 @@ export function homingCheck(leg: Prepared, joint: Joint, torquePerAmpere: number
   const { lowest, highest } = rangeOf(leg.x, joint)
   const at = (load: number) => driveAt(leg, { joint, torque: load, stroke: 0, footForce: 0, air, age: 'year' })
   const still = at(0)
-  const push = HOMING_SHARE * Math.min(still.slackTorque, still.slipTorque)
+  // Little enough for cord and prints; a run that cannot lift the leg would find its stops nowhere, and the sheet reports what it then passes.
+  const push = Math.max(LIFTING * lifting, Math.min(HOMING_SHARE * Math.min(still.slackTorque, still.slipTorque), cautious))
   const { windup, stiffness } = at(push)
   const { step } = encoderStep.si({ countsPerTurn: motorOf(leg.x, joint).encoderCounts, turnsPerJointTurn: n })
   const tolerance = (2 * windup) / step + 1
-  const inside = Math.min(at(most).windup + INSIDE, (highest - lowest) / 4)
+  const inside = at(most).windup + INSIDE
+  const room = highest - lowest > 2 * inside
   const where = drive.hold === 'clampedMidPinion' ? 'at its anchors or its clamp' : 'on the pinion or at its anchors'
   const motor = (x: number) => angle(sign * n * x)
   return {
@@ -60,8 +79,9 @@ export function homingCheck(leg: Prepared, joint: Joint, torquePerAmpere: number
     jointTorque: torque(push),
     speed: new Quantity(gentleSpeed.si({ torque: push, stiffness: Math.max(stiffness, 1e-9), inertia }), 'angularVelocity'),
     writeAtStops: [motor(lowest - windup), motor(highest + windup)],
-    softLimits: [angle(lowest + inside), angle(highest - inside)],
-    softMotorLimits: [motor(lowest + inside), motor(highest - inside)],
+    inside: angle(inside),
+    softLimits: room ? [angle(lowest + inside), angle(highest - inside)] : undefined,
+    softMotorLimits: room ? [motor(lowest + inside), motor(highest - inside)] : undefined,
     countsBetweenStops: count((highest - lowest) / step),
     tolerance: count(tolerance),
     smallestSlip: angle(tolerance * step),

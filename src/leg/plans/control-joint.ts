@@ -29,7 +29,7 @@ export interface JointControl {
   readonly currentLimits: readonly CurrentLimit[]
   /** Checks that fail without any torque, which no current limit helps; some only with uncertain values at their unfavourable ends, as listed. */
   readonly failsAtAnyCurrent: readonly string[]
-  /** Currents of this sheet that pass the cautious absolute maximum: the sign test or the homing run. Empty where both stay below it. */
+  /** Currents that pass the cautious absolute maximum: of the sign test, the homing run, standing. Empty where all stay below it. */
   readonly beyondMaximum: readonly string[]
   /** Joint torque of standing still on all feet, as feed-forward while the foot bears load. */
   readonly standTorque: Quantity<'torque'>
@@ -103,8 +103,15 @@ export function jointControl(joint: Joint, ask: Ask): JointControl {
     terminalResistance: motor.terminalResistance,
     speed: motor.noLoadVoltage * motor.speedConstant,
   })
-  const homing = homingCheck(leg, joint, cold.peakPhase * perAmpere, most, inertia)
-  const test = signTest(leg, joint, emf, hangingTorque(leg, joint), dragTorque)
+  const hanging = hangingTorque(leg, joint)
+  const homing = homingCheck(leg, joint, {
+    torquePerAmpere: cold.peakPhase * perAmpere,
+    most,
+    cautious: never.cautious.si * cold.peakPhase * perAmpere,
+    lifting: hanging + n * dragTorque,
+    inertia,
+  })
+  const test = signTest(leg, joint, emf, hanging, dragTorque)
   return {
     joint,
     ratio: ratio(n),
@@ -116,7 +123,11 @@ export function jointControl(joint: Joint, ask: Ask): JointControl {
     jointTorquePerRmsAmpere: new Quantity(cold.rmsPhase * perAmpere, 'torqueConstantRmsPhase'),
     currentLimits: currents.limits,
     failsAtAnyCurrent: currents.regardless,
-    beyondMaximum: [...beyond('sign test', test.current, never), ...beyond('homing run', homing.current, never)],
+    beyondMaximum: [
+      ...beyond('The sign test', test.current.si, never),
+      ...beyond('The homing run', homing.current.si, never),
+      ...beyond('Standing', Math.abs(test.standing.si), never),
+    ],
     standTorque: torque(stand.motion.torque),
     dragTorque: torque(dragTorque),
     dragCurrent: new Quantity(dragTorque / cold.peakPhase, 'peakPhaseCurrent'),
@@ -131,9 +142,9 @@ export function jointControl(joint: Joint, ask: Ask): JointControl {
 }
 
 /** A current that passes the cautious absolute maximum, as a sentence. */
-const beyond = (what: string, current: Quantity<'peakPhaseCurrent'>, never: CurrentLimit): string[] =>
-  current.si <= never.cautious.si
+const beyond = (what: string, peak: number, never: CurrentLimit): string[] =>
+  peak <= never.cautious.si * (1 + 1e-9)
     ? []
     : [
-        `The ${what} takes ${current}, but the absolute maximum to set is ${never.cautious} (${never.cautiousBy}). Change the design first, or do it only where that condition is excluded.`,
+        `${what} takes ${new Quantity(peak, 'peakPhaseCurrent')}, but the absolute maximum to set is ${never.cautious} (${never.cautiousBy}). Change the design first, or measure what that check rests on.`,
       ]

@@ -45,7 +45,6 @@ const ABOVE = 1e-6
 interface Least {
   readonly least: number
   readonly by: string
-  readonly at?: Comparison
 }
 
 /** The largest of `most` and less that passes, and what fails just above it. Reserves must fall as `x` grows, and nothing fails at 0. */
@@ -62,16 +61,15 @@ export function leastOf(calculation: LegCalculation, comparisons: readonly Compa
   for (const one of comparisons) {
     const found = compare(calculation, one)
     if (typeof found === 'string' || found.reserve >= least.least) continue
-    least = { least: found.reserve, by: nameOf(one), at: one }
+    least = { least: found.reserve, by: nameOf(one) }
   }
   return least
 }
 
 /**
- * The largest torque at which all comparisons pass: with typical values, and with each uncertain value at the end that is unfavourable for the check
- * that fails just above. A check that fails without any torque is no matter of the current: it is left out and named, at typical values and at the
- * unfavourable ends. `load` imposes a torque, and
- * says why where the state does not converge. The calculation is left at its typical values.
+ * The largest torque at which all comparisons pass: with typical values, and with each uncertain value at the end that is unfavourable, for every
+ * comparison by itself. A check that fails without any torque is no matter of the current: it is left out and named, at typical values and at the
+ * unfavourable ends. `load` imposes a torque, and says why where the state does not converge. The calculation is left at its typical values.
  */
 export function limitOf(
   calculation: LegCalculation,
@@ -80,36 +78,35 @@ export function limitOf(
   load: (torque: number) => string | undefined,
   condition: string,
 ): Limit {
-  const find = () => {
-    load(0)
-    const passing = comparisons.filter((one) => reserveIn(calculation, one) >= 1)
-    const reserves = (torque: number): Least => {
-      const failure = load(torque)
-      return failure === undefined ? leastOf(calculation, passing) : { least: 0, by: failure }
-    }
-    const { x, failing } = largest(most, reserves)
-    return { x, by: failing?.by, governing: failing?.at ?? reserves(x).at, passing }
+  const least = (torque: number, of: readonly Comparison[]): Least => {
+    const failure = load(torque)
+    return failure === undefined ? leastOf(calculation, of) : { least: 0, by: failure }
   }
-  const { x, by, governing, passing } = find()
-  const regardless = comparisons.filter((one) => !passing.includes(one)).map(nameOf)
-  if (governing === undefined) return { torque: x, cautious: x, cautiousBy: by, by, condition, regardless }
+  load(0)
+  const passing = comparisons.filter((one) => reserveIn(calculation, one) >= 1)
+  const { x, failing } = largest(most, (torque) => least(torque, passing))
+  const by = failing?.by
   load(x)
-  const group = { comparisons: [governing], reserve: reserveIn(calculation, governing) }
-  const moves = survey(calculation, [group]).get(group)?.moves ?? []
-  for (const { cell, range, low, high } of moves) calculation.put(cell, low < high ? range.low : range.high)
-  const unfavourable = find()
-  for (const { cell } of moves) calculation.restore(cell)
-  const lower = unfavourable.x < x
-  // A check that is lost only here no longer limits the cautious current: it is listed, not dropped.
-  const lost = passing.filter((one) => !unfavourable.passing.includes(one)).map((one) => `${nameOf(one)}, ${UNFAVOURABLE}`)
-  return {
-    torque: x,
-    cautious: lower ? unfavourable.x : x,
-    cautiousBy: lower ? unfavourable.by : by,
-    by,
-    condition,
-    regardless: [...regardless, ...lost],
+  const groups = passing.map((one) => ({ comparisons: [one], reserve: reserveIn(calculation, one) }))
+  const bands = survey(calculation, groups)
+  let cautious: { x: number; by: string | undefined } = { x, by }
+  const lost: string[] = []
+  for (const [group, { moves, worst }] of bands) {
+    // It passes at the limit with everything unfavourable, and then below it as well.
+    if (worst >= 1) continue
+    const one = group.comparisons[0] as Comparison
+    for (const { cell, range, low, high } of moves) calculation.put(cell, low < high ? range.low : range.high)
+    load(0)
+    // A check that is lost only here no longer limits the cautious current: it is listed, not dropped.
+    if (reserveIn(calculation, one) < 1) lost.push(`${nameOf(one)}, ${UNFAVOURABLE}`)
+    else if (least(cautious.x, [one]).least < 1) {
+      const found = largest(cautious.x, (torque) => least(torque, [one]))
+      if (found.x < cautious.x) cautious = { x: found.x, by: found.failing?.by }
+    }
+    for (const { cell } of moves) calculation.restore(cell)
   }
+  const regardless = comparisons.filter((one) => !passing.includes(one)).map(nameOf)
+  return { torque: x, cautious: cautious.x, cautiousBy: cautious.by, by, condition, regardless: [...regardless, ...lost] }
 }
 
 const UNFAVOURABLE = 'with uncertain values at their unfavourable ends'

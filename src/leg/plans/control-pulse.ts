@@ -1,4 +1,5 @@
 import { adiabaticPulse, copperLoss, windingHeatCapacity } from '../../thermal/index.js'
+import { Quantity } from '../../units/index.js'
 import { comparisonAt, reserveOf } from '../assess/compare.js'
 import { survey } from '../assess/survey.js'
 import { calculationOf, type LegCalculation, placeOf } from '../calculation.js'
@@ -53,18 +54,16 @@ function startAt(calculation: LegCalculation, leg: Prepared, joint: Joint): Puls
   }
 }
 
+const NONE = new Quantity(0, 'mass')
+
 /**
  * Peak phase current (A) that heats the hottest spot of a winding to its insulation class within a time (s), no heat shed, so that it errs on the safe side.
  * One phase carries its peak. 0 where walking leaves the winding at its class, or does not settle. @internal
  */
 export function pulseCurrent({ from, to, resistance, worstPhase, settled }: PulseStart, seconds: number, conductorMass: number): number {
   if (!(settled && from < to)) return 0
-  const heatCapacity = windingHeatCapacity.si({
-    conductorMass,
-    conductorSpecificHeat: 385,
-    insulationMass: 0,
-    insulationSpecificHeat: 1200,
-  })
+  // Copper alone, at the specific heat that the formula has with its source: insulation would take up some heat more.
+  const { si: heatCapacity } = windingHeatCapacity({ conductorMass: new Quantity(conductorMass, 'mass'), insulationMass: NONE })
   // The time is inverse to the loss, and the loss goes with the square of the current: one evaluation of each gives the current.
   const loss = adiabaticPulse.si({ heatCapacity, lossAt20: 1, from, to }) / seconds
   const perSquare = copperLoss.si({ peakPhaseCurrent: 1, terminalResistance: resistance })

@@ -132,9 +132,15 @@ export function controlPage(sheet: ControlSheet): Page {
       'What to write',
       ['joint', 'motor at the lower stop', 'motor at the upper stop', 'soft limits of the joint', 'soft limits of the motor'],
       JOINTS.map((joint) => {
-        const { writeAtStops, softLimits, softMotorLimits } = joints[joint].homing
+        const { writeAtStops, inside, softLimits, softMotorLimits } = joints[joint].homing
         const turns = (x: { in(unit: 'turn'): number }) => `${significant(x.in('turn'), 5)} turn`
-        return [joint, turns(writeAtStops[0]), turns(writeAtStops[1]), softLimits.join(' to '), softMotorLimits.map(turns).join(' to ')]
+        return [
+          joint,
+          turns(writeAtStops[0]),
+          turns(writeAtStops[1]),
+          softLimits?.join(' to ') ?? `none: the drive winds up by so much that ${inside} at each end leave nothing between the stops`,
+          softMotorLimits?.map(turns).join(' to ') ?? 'none',
+        ]
       }),
     ),
     steps(joints.hip.homing.procedure),

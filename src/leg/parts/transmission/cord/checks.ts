@@ -14,6 +14,7 @@ import { constant, line, type Use, type Value, value } from '../../../run/index.
 import { airTemperature, shelfTime, stridesPerDay } from '../../load/fields.js'
 import { stroke } from '../../motion/values.js'
 import { heat } from '../../motors/heat.js'
+import { drumTravel } from '../through-hip/travel.js'
 import * as cord from './fields.js'
 import { drumRadius, pinionRadius, ratio } from './radii.js'
 import {
@@ -191,6 +192,18 @@ const oneTurn = constant('cord.spareGroove', {
 const CLAMPED = 'the cord is clamped in the middle of the pinion'
 const unlessClamped = value('cord.unlessClamped', ['joint'], (use) => (use(cord.hold) === 'clampedMidPinion' ? CLAMPED : undefined))
 
+const neededWrap = line(
+  'wrap from mid travel to an end of it, and what is to be left there',
+  { lowest: 'angle', highest: 'angle', least: 'angle' },
+  'angle',
+  '(highest − lowest) / 2 + least',
+  (x) => (x.highest - x.lowest) / 2 + x.least,
+)
+const usedWrap = value('cord.usedWrap', ['joint'], (use) => {
+  const { lowest, highest } = use(drumTravel)
+  return use.run(neededWrap, { lowest, highest, least: use(cord.leastWrap) })
+})
+
 /** Checks of the cord of each drive. */
 export const cordChecks: readonly Check[] = [
   {
@@ -300,6 +313,21 @@ export const cordChecks: readonly Check[] = [
     demandIs: 'the pretension for the torque of walking, forward or backward, up or down the slope, whichever needs most',
     capacityIs: 'the pretension left after the time on the shelf at its temperature',
     remedy: 'release the tension for storage, tension again before use, or more pretension',
+  },
+  {
+    id: 'cord.wrap',
+    part: 'cord on the drum',
+    mode: 'unwinds to its anchor at an end of travel',
+    consequence: 'fails to work',
+    kind: 'angle',
+    scope: 'joint',
+    when: ['walks'],
+    demand: usedWrap,
+    capacity: branchArc,
+    demandIs: 'the turn of the drum from mid travel to an end of it, and ten degrees that must be left there (assumption)',
+    capacityIs: 'the wrap of a branch on the drum at mid travel, anchors opposite the pinion',
+    requiredReserve: 1,
+    remedy: 'less travel, or crossed spans, which lie further round the drum',
   },
   {
     id: 'cord.heat',

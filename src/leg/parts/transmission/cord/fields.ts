@@ -116,6 +116,12 @@ export const frameMaterial = reference('drive.frameMaterial', ['joint'], 'materi
   joint === 'hip' || x.joints.knee.through !== undefined ? plateOf(x, joint).material : x.links.upper.material,
 )
 
+/** Wrap that each branch keeps on the drum before its anchor, at the ends of travel. */
+export const leastWrap = constant('cord.leastWrap', {
+  kind: 'angle',
+  typical: (10 * Math.PI) / 180,
+  source: { level: 'assumption', where: 'a ninth of a right angle for play, windup and stops that are not where they should be' },
+})
 /** A cord with less pretension than this is loose. */
 export const looseTension = constant('cord.looseTension', {
   kind: 'force',

@@ -125,7 +125,7 @@ export const stiffnessAtRest = value(
   ['joint', 'air', 'age'],
   (use) => use.run(driveWindup, { torque: 0, ...driveAt(use), hold: use(cord.hold), contactStiffness: undefined }).tangentStiffness,
 )
-/** Travel of the joint. Where it unwinds an anchor, the cord holds on no drum arc at all; the assembly plan reports that. */
+/** Travel of the joint. Where it unwinds an anchor, the cord holds on no drum arc at all, and the check of the wrap fails. */
 export const travel = value('cord.travel', ['joint'], (use) => {
   const { lowest, highest } = use(drumTravel)
   return use.run(onDrum, { from: lowest, to: highest, arc: use(branchArc) })
