@@ -55,3 +55,24 @@ export const rangeOf = ({ low, si, high }: { readonly low: number; readonly si: 
 
 /** A number of a kind as text. */
 export const textOf = (kind: Kind, x: number): string => String(new Quantity(x, kind))
+
+/** What a row lacks of the form that the table demands; an empty list for a complete one. */
+export function problemsOf(one: Experiment): string[] {
+  const { measured, predict } = one
+  const si = (x: In<Kind>) => quantity(one.kind, x).si
+  const [value, low, high] = [si(measured.value), si(measured.low), si(measured.high)]
+  const predicted = predict()
+  const inside = value >= predicted.low && value <= predicted.high
+  return Object.entries({
+    'conditions of the experiment': one.conditions.trim().length > 20,
+    'scatter: how many readings, and what low and high are':
+      measured.scatter.trim().length > 5 && !/^not stated|assumed/.test(measured.scatter),
+    'a source that can be found': one.source.trim().length > 15,
+    'a range that holds the measured value': low <= value && value <= high,
+    'a finite prediction in order': [predicted.low, predicted.typical, predicted.high].every(
+      (x, i, all) => Number.isFinite(x) && (i === 0 || x >= (all[i - 1] as number)),
+    ),
+    'a reason why it lies outside': inside || (one.outside ?? '').trim().length > 10,
+    'inside, without a reason why it would not be': !inside || one.outside === undefined,
+  }).flatMap(([what, met]) => (met ? [] : [what]))
+}

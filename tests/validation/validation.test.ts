@@ -1,33 +1,42 @@
 import { mkdirSync, writeFileSync } from 'node:fs'
 import { afterAll, describe, expect, test } from 'vitest'
 import { experiments as cords } from './cords.experiments.js'
-import { type Experiment, outcome, textOf } from './experiment.js'
+import { type Experiment, outcome, problemsOf, textOf } from './experiment.js'
 import { experiments as motors } from './motors.experiments.js'
 import { NOT_FOUND } from './not-found.js'
 import { experiments as prints } from './prints.experiments.js'
+import { experiments as wetPrints } from './wet-prints.experiments.js'
 
-const experiments: readonly Experiment[] = [...cords, ...motors, ...prints]
+const experiments: readonly Experiment[] = [...cords, ...motors, ...prints, ...wetPrints]
 
 describe.each(experiments.map((one) => [one.what, one] as const))('%s', (_, one) => {
-  const found = outcome(one)
-
-  test('states its conditions, scatter and source', () => {
-    expect(one.conditions.length).toBeGreaterThan(20)
-    expect(one.measured.scatter.length).toBeGreaterThan(5)
-    expect(one.source.length).toBeGreaterThan(15)
-    expect(found.low).toBeLessThanOrEqual(found.value)
-    expect(found.high).toBeGreaterThanOrEqual(found.value)
+  test('is a complete row that lies where the table says', () => {
+    const { value, predicted } = outcome(one)
+    expect(problemsOf(one), `${value} against ${predicted.low} to ${predicted.high}`).toEqual([])
   })
+})
 
-  test('lies where the table says', () => {
-    const { low, typical, high } = found.predicted
-    expect([low, typical, high].every(Number.isFinite)).toBe(true)
-    expect(low).toBeLessThanOrEqual(typical)
-    expect(typical).toBeLessThanOrEqual(high)
-    expect(found.inside, `${found.value} against ${low} to ${high}; say why under "outside", or take that away`).toBe(
-      one.outside === undefined,
-    )
+describe('a row that is not complete fails', () => {
+  const [good] = experiments as [Experiment]
+  test.each<[string, Partial<Experiment>]>([
+    ['conditions', { conditions: ' ' }],
+    ['scatter', { measured: { ...good.measured, scatter: '' } }],
+    ['scatter', { measured: { ...good.measured, scatter: 'not stated; 5 % assumed' } }],
+    ['source', { source: 'a web page' }],
+    ['range', { measured: { ...good.measured, low: [99, '1'] as never } }],
+    ['prediction', { predict: () => ({ low: 0, typical: Number.NaN, high: 1 }) }],
+    ['outside', { predict: () => ({ low: 1e9, typical: 1e9, high: 1e9 }) }],
+    ['inside', { outside: 'a reason that is none' }],
+  ])('%s', (what, spoilt) => {
+    const problems = problemsOf({ ...good, ...spoilt })
+    expect(problems).toHaveLength(1)
+    expect(problems[0]).toContain(what)
   })
+  test('a complete one does not', () => expect(problemsOf(good)).toEqual([]))
+})
+
+test('at least thirteen rows judge a model', () => {
+  expect(experiments.filter(({ judges }) => judges === 'model').length).toBeGreaterThanOrEqual(13)
 })
 
 const plain = (text: string) => text.replaceAll('|', '\\|').replaceAll(/\s+/g, ' ')
