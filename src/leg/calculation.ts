@@ -1,5 +1,6 @@
 import type { LegNumbers } from './numbers.js'
 import { structureOf } from './parts/structure.js'
+import { ANSWERS } from './parts/transmission/answers.js'
 import { Calculation, type CalculationOptions, type Index, type Named } from './run/index.js'
 
 /** The calculation of a leg. */
@@ -7,7 +8,7 @@ export type LegCalculation = Calculation<LegNumbers>
 
 /** Makes the calculation of a leg from its numbers. */
 export const calculationOf = (x: LegNumbers, options: CalculationOptions = {}): LegCalculation =>
-  new Calculation(structureOf(x), x, options)
+  new Calculation(structureOf(x), x, { answers: ANSWERS, ...options })
 
 /** Handles of instances by name. */
 export function placeOf({ instances }: LegCalculation, names: { readonly [X in Index]?: string }): Named {

@@ -6,14 +6,13 @@ import { retightened } from './parts/bolts/fields.js'
 import { preload as boltPreload } from './parts/bolts/values.js'
 import { airTemperature, day, days, season, stallTime, surroundings, walkingTime as walkedPerDay, wind } from './parts/load/fields.js'
 import { cycles, duration } from './parts/load/values.js'
-import { driveMotion, footForce, type JointMotion, jointMotion, stride, stroke } from './parts/motion/values.js'
+import { driveLoad, driveMotion, footForce, type JointMotion, jointMotion, stride, stroke } from './parts/motion/values.js'
 import { heat } from './parts/motors/heat.js'
+import { pinForce } from './parts/pins-and-bosses/loads.js'
 import {
   geometry,
-  load,
   loose,
   peakTension,
-  pinForce,
   pretension,
   shaftForce,
   slackTorque,
@@ -117,13 +116,13 @@ export function driveAt(leg: Prepared, { joint, torque, age, ...ask }: DriveAsk)
   const where = at(calculation, { joint, event: 'walk', air: 'normal', age })
   const here = where as never
   calculation.set(airTemperature, here, ask.air)
-  calculation.pin(load, here, Math.abs(torque))
+  calculation.pin(driveLoad, here, Math.abs(torque))
   calculation.pin(stroke, here, ask.stroke)
   calculation.pin(footForce, here, ask.footForce)
   try {
     return driveAtPlace(calculation, where)
   } finally {
-    calculation.unpin(load, here)
+    calculation.unpin(driveLoad, here)
     calculation.unpin(stroke, here)
     calculation.unpin(footForce, here)
     calculation.restore(calculation.cell(airTemperature, here))

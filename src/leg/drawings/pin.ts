@@ -2,7 +2,7 @@ import { type Drawing, Figure, plain, rectangle, View } from '../../drawing/inde
 import type { Joint } from '../numbers.js'
 import { meanInterference } from '../parts/pins-and-bosses/fit.js'
 import { forceOnBoss } from '../parts/pins-and-bosses/pins.js'
-import { pinForce } from '../parts/transmission/cord/values.js'
+import { pinForce } from '../parts/pins-and-bosses/loads.js'
 import { type Facts, resultSentence } from './facts.js'
 import { fitBars, type PinSizes, pinSizes } from './pin-sizes.js'
 import { hasPin } from './present.js'

@@ -41,7 +41,7 @@ export const CHECKS: readonly Check[] = [
   ...motorChecks,
   ...plateChecks,
   ...controllerChecks,
-  ...ofPart([delayCheck], noCord),
+  delayCheck,
   ...supplyChecks,
   ...jointChecks,
   ...linkChecks,

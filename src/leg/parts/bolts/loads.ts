@@ -6,7 +6,7 @@ import { hipOf } from '../motion/instances.js'
 import { footForce } from '../motion/values.js'
 import { heat } from '../motors/heat.js'
 import { plateSoftens } from '../plates/checks.js'
-import { shaftForce } from '../transmission/cord/values.js'
+import { motorForce } from '../transmission/questions.js'
 import { clampLeft, motorBoltTemperature, stackBoltTemperature } from './clamp.js'
 import * as bolts from './fields.js'
 import { bearingDiameter, loadFactor, preload, proofLoad, weakestLayer } from './values.js'
@@ -68,7 +68,7 @@ export const stackShear = value('bolts.stackShear', ['boltGroup', 'event'], (use
 )
 /** Force across each bolt of a motor: its torque and the pull of the cord. */
 export const motorShear = value('bolts.motorShear', ['joint', 'boltGroup', 'event', 'air', 'age'], (use) => {
-  const force = use.run(across, { torque: use(heat).motorTorque, diameter: use(bolts.circleDiameter), cord: use(shaftForce) })
+  const force = use.run(across, { torque: use(heat).motorTorque, diameter: use(bolts.circleDiameter), cord: use(motorForce) })
   return use.run(each, { force, count: use(bolts.count) })
 })
 

@@ -5,7 +5,7 @@ import * as links from '../links/fields.js'
 import { body } from '../links/values.js'
 import { rotorAtJoint } from '../motors/rotor.js'
 import { standHeight } from '../robot/fields.js'
-import { stiffnessAtRest } from '../transmission/cord/values.js'
+import { stiffnessAtRest } from '../transmission/questions.js'
 import * as controller from './fields.js'
 
 const aboutJoint = line(
@@ -66,16 +66,16 @@ export const loadInertia = value('joint.legInertia', ['joint'], (use, at) => {
 })
 const resonance = (use: At): number =>
   use.run(driveResonance, {
-    stiffness: use(stiffnessAtRest),
+    stiffness: use(stiffnessAtRest) as number,
     loadInertia: use(loadInertia),
     reflectedInertia: use(rotorAtJoint),
   }).motorFree
 
-/** Whether the loop of a motor answers in time to damp the resonance of its cord drive. */
+/** Whether the loop of a motor answers in time to damp the resonance of its drive. */
 export const delayCheck: Check = {
   id: 'controller.delay',
   part: 'control loop',
-  mode: 'answers too late, so that it drives the resonance of its cord instead of damping it',
+  mode: 'answers too late, so that it drives the resonance of its transmission instead of damping it',
   consequence: 'fails to work',
   kind: 'frequency',
   scope: 'joint',
@@ -84,7 +84,10 @@ export const delayCheck: Check = {
   capacity: value('controller.dampedUpTo', ['joint'], (use) =>
     use.run(quarter, { delay: use.run(delayOf, { periods: use(periods), rate: use(controller.loopRate), bus: use(controller.busDelay) }) }),
   ),
-  demandIs: 'the resonance of leg and rotor on the cord, the leg in the air and the motor free',
+  unless: value('controller.unlessRigid', ['joint', 'air', 'age'], (use) =>
+    use(stiffnessAtRest) === undefined ? 'nothing that gives lies between rotor and joint' : undefined,
+  ),
+  demandIs: 'the resonance of leg and rotor on the transmission, the leg in the air and the motor free',
   capacityIs: 'the frequency up to which the delay of loop and bus is less than a quarter of a period',
   remedy: 'a faster loop in the motor controller itself, less delay on the bus, or a damping gain far below what the drive would allow',
   requiredReserve: 1,

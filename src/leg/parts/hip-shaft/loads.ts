@@ -2,7 +2,7 @@ import { line, value } from '../../run/index.js'
 import { sidewaysFrom, sidewaysTo } from '../joints/fields.js'
 import { hipOf, kneeOf } from '../motion/instances.js'
 import { footForce, pinLoad } from '../motion/values.js'
-import { shaftForce } from '../transmission/cord/values.js'
+import { shaftForce } from '../transmission/questions.js'
 import { linkage } from '../transmission/through-hip/fields.js'
 import * as shaft from './fields.js'
 

@@ -6,8 +6,7 @@ import { cycles, duration } from '../load/values.js'
 import { layered } from '../materials/fields.js'
 import { allowableStress } from '../materials/values.js'
 import { hipOf, kneeOf } from '../motion/instances.js'
-import { jointLoad, stride } from '../motion/values.js'
-import { load } from '../transmission/cord/values.js'
+import { driveLoad, jointLoad, stride } from '../motion/values.js'
 import { linkage } from '../transmission/through-hip/fields.js'
 import * as link from './fields.js'
 
@@ -24,7 +23,7 @@ const bendingMoment = value('link.moment', ['link', 'event'], (use, at) => {
   const leg = legOf(use)
   const knee = use.at(jointLoad, { joint: kneeOf(use, leg) })
   if (use.nameOf('link', at.link) === 'lower') return knee
-  const hip = use.at(load, { joint: hipOf(use, leg) })
+  const hip = use.at(driveLoad, { joint: hipOf(use, leg) })
   // A rod carries the knee's torque past the upper link, which then bears that of the hip's drum.
   return use(linkage) === undefined ? use.run(larger, { hip, knee }) : hip
 })

@@ -114,6 +114,10 @@ export const driveMotion = value('motion.drive', ['joint', 'stance'], (use, at):
 /** Torque at the drum of largest magnitude in an event, with its sign. */
 export const driveTorque = value('motion.driveTorque', ['joint', 'event'], (use) => use(driveMotion).torque)
 
+const magnitude = line('magnitude of a torque', { torque: 'torque' }, 'torque', '|torque|', ({ torque }) => Math.abs(torque))
+/** Magnitude of the torque at the drum in an event. */
+export const driveLoad = value('motion.driveLoad', ['joint', 'event'], (use) => use.run(magnitude, { torque: use(driveTorque) }))
+
 /** Joint torque of largest magnitude in an event, with its sign. */
 export const jointTorque = value('motion.jointTorque', ['joint', 'event'], (use) => use(jointMotion).torque)
 
@@ -133,7 +137,6 @@ export const pinLoad = value('motion.pinLoad', ['leg', 'event'], (use) => {
   if (use(linkage) === undefined || !use(isLoaded)) return use(footForce)
   return use(stride).kneePin
 })
-const magnitude = line('magnitude of a joint torque', { torque: 'torque' }, 'torque', '|torque|', ({ torque }) => Math.abs(torque))
 /** Magnitude of the torque of a joint. */
 export const jointLoad = value('motion.jointLoad', ['joint', 'event'], (use) => use.run(magnitude, { torque: use(jointTorque) }))
 /** Whether the foot bears load. */

@@ -1,12 +1,9 @@
 import { reflectedInertia } from '../../../capstan/index.js'
 import { kneeDriveInertia } from '../../../kinematics/index.js'
-import { line, value } from '../../run/index.js'
-import { arrangement } from '../transmission/cord/fields.js'
-import { ratio } from '../transmission/cord/radii.js'
+import { value } from '../../run/index.js'
+import { ratio, signedRatio } from '../transmission/questions.js'
 import { linkage } from '../transmission/through-hip/fields.js'
 import { rotorInertia } from './fields.js'
-
-const against = line('turns of the motor against its drum', { ratio: 'ratio' }, 'ratio', '−ratio', (x) => -x.ratio)
 
 /** Inertia of a joint's rotor as the joint feels it. */
 export const rotorAtJoint = value('motor.rotorAtJoint', ['joint'], (use) =>
@@ -19,7 +16,7 @@ export const kneeRotor = value('motor.kneeRotor', ['joint'], (use) => {
   const { hip, coupling, knee } = use.run(kneeDriveInertia, {
     motorOn: 'thigh',
     kneeRatio: 1,
-    motorRatio: use(arrangement) === 'crossed' ? use.run(against, { ratio: use(ratio) }) : use(ratio),
+    motorRatio: use(signedRatio),
     rotorInertia: use(rotorInertia),
     drumInertia: 0,
   })

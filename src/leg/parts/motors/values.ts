@@ -2,8 +2,7 @@ import { backEmfConstant, dragLoss, motorTorqueBand, noLoadLoss } from '../../..
 import { line, type Use, value } from '../../run/index.js'
 import { heating } from '../load/fields.js'
 import { driveMotion } from '../motion/values.js'
-import { efficiency } from '../transmission/cord/fields.js'
-import { ratio } from '../transmission/cord/radii.js'
+import { efficiency, ratio } from '../transmission/questions.js'
 import * as motor from './fields.js'
 
 const scattered = line(

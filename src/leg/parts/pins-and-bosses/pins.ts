@@ -6,8 +6,8 @@ import { airTemperature } from '../load/fields.js'
 import { duration } from '../load/values.js'
 import { allowableStress } from '../materials/values.js'
 import { shearShare } from '../transmission/cord/anchor.js'
-import { cordOnPin, pinForce } from '../transmission/cord/values.js'
 import { boss, edgeSupport, eyeMaterial, leverShare, mostReserve, movingShare, pin, yieldShare } from './fields.js'
+import { driveOnPin, pinForce } from './loads.js'
 import { bossStrength } from './strengths.js'
 
 const larger = line('larger stress', { one: 'stress', other: 'stress' }, 'stress', 'max(one, other)', (x) => Math.max(x.one, x.other))
@@ -49,7 +49,7 @@ const bendingStress = value('pin.bendingStress', ['joint', 'event', 'air', 'age'
 const enduring = value('pin.enduringStress', ['joint', 'event', 'air', 'age'], (use) => {
   const tensileStrength = use(pin.strength)
   const one = use(bendingStress)
-  const other = bending(use, use(cordOnPin))
+  const other = bending(use, use(driveOnPin))
   const { enduranceLimit } = use.run(pinEnduranceLimit, {
     tensileStrength,
     diameter: use(pin.diameter),

@@ -12,7 +12,7 @@ import { references } from '../../../leaves.js'
 import { riseAbove } from '../../../lines.js'
 import { constant, line, type Use, type Value, value } from '../../../run/index.js'
 import { airTemperature, shelfTime, stridesPerDay } from '../../load/fields.js'
-import { stroke } from '../../motion/values.js'
+import { driveLoad, stroke } from '../../motion/values.js'
 import { heat } from '../../motors/heat.js'
 import { drumTravel } from '../through-hip/travel.js'
 import * as cord from './fields.js'
@@ -20,7 +20,6 @@ import { drumRadius, pinionRadius, ratio } from './radii.js'
 import {
   branchArc,
   geometry,
-  load,
   loose,
   peakTension,
   pretension,
@@ -112,7 +111,7 @@ const most = line('largest torque of walking', { torques: { list: 'torque' } }, 
 /** What a leg taken from the shelf must do: walk in every direction, on the level and on the slope. */
 const afterShelf = references('event.afterShelf', [], 'event', () => ['walk', 'walkBack', 'slope', 'slopeDown'])
 const walkingTorque = value('cord.walkingTorque', ['joint'], (use) =>
-  use.run(most, { torques: use(afterShelf).map((event) => use.at(load, { event })) }),
+  use.run(most, { torques: use(afterShelf).map((event) => use.at(driveLoad, { event })) }),
 )
 const pretensionNeeded = value('cord.pretensionNeeded', ['joint'], (use) => {
   const { span, pinionWrap } = use(geometry)
@@ -214,7 +213,7 @@ export const cordChecks: readonly Check[] = [
     kind: 'torque',
     scope: 'joint',
     when: ['bearsLoad'],
-    demand: load,
+    demand: driveLoad,
     capacity: slackTorque,
     remark: value('cord.looseRemark', ['joint', 'air', 'age'], (use) =>
       use(loose) ? 'temperature and age leave no pretension at all: the cord is loose' : undefined,
@@ -231,7 +230,7 @@ export const cordChecks: readonly Check[] = [
     kind: 'torque',
     scope: 'joint',
     when: ['bearsLoad'],
-    demand: load,
+    demand: driveLoad,
     capacity: slipTorque,
     unless: unlessClamped,
     demandIs: 'the joint torque',

@@ -9,9 +9,10 @@ import { airTemperature, moment, repeats } from '../../load/fields.js'
 import { cycles, duration } from '../../load/values.js'
 import { layered } from '../../materials/fields.js'
 import { allowableStress } from '../../materials/values.js'
+import { driveLoad } from '../../motion/values.js'
 import * as cord from './fields.js'
 import { drumRadius } from './radii.js'
-import { load, pretension, shaftForce, windup } from './values.js'
+import { pretension, shaftForce, windup } from './values.js'
 
 const wallRadius = line(
   'outer radius of the wall',
@@ -97,7 +98,7 @@ const torsionStress = value(
   ['joint', 'event', 'air', 'age'],
   (use) =>
     use.run(drumNeckStress, {
-      torque: use(load),
+      torque: use(driveLoad),
       sidePull: use(shaftForce),
       arm: use(arm),
       outerDiameter: use(hubDiameter),

@@ -11,8 +11,7 @@ import { temperatureRise } from '../../../lines.js'
 import { line, type Use, value } from '../../../run/index.js'
 import { airTemperature, assemblyTemperature } from '../../load/fields.js'
 import { thermalExpansion } from '../../materials/values.js'
-import { driveTorque, pinLoad, stroke } from '../../motion/values.js'
-import { linkage } from '../through-hip/fields.js'
+import { driveLoad, stroke } from '../../motion/values.js'
 import { drumTravel } from '../through-hip/travel.js'
 import * as cord from './fields.js'
 import { drumRadius, pinionRadius } from './radii.js'
@@ -40,7 +39,6 @@ const kept = line(
   'max(least, aged + change)',
   (x) => Math.max(x.least, x.aged + x.change),
 )
-const magnitude = line('magnitude of the joint torque', { torque: 'torque' }, 'torque', '|torque|', ({ torque }) => Math.abs(torque))
 const largest = line(
   'largest tension in and after travel',
   { loaded: 'force', travelled: 'force', cycled: 'force' },
@@ -48,14 +46,6 @@ const largest = line(
   'max(loaded, travelled, cycled)',
   (x) => Math.max(x.loaded, x.travelled, x.cycled),
 )
-const together = line(
-  'force of cord and foot',
-  { shaftForce: 'force', footForce: 'force' },
-  'force',
-  'shaftForce + footForce',
-  (x) => x.shaftForce + x.footForce,
-)
-
 /** Arcs and spans of a drive. */
 export const geometry = value('cord.geometry', ['joint'], (use) =>
   use.run(pulleyGeometry, {
@@ -112,12 +102,9 @@ const driveAt = (use: Use<'joint' | 'air' | 'age'>) => {
   }
 }
 
-/** Magnitude of the torque at the drum in an event. */
-export const load = value('cord.load', ['joint', 'event'], (use) => use.run(magnitude, { torque: use(driveTorque) }))
-
 /** Tensions, windup and stiffness under the largest joint torque, motor held. */
 export const windup = value('cord.windup', ['joint', 'event', 'air', 'age'], (use) =>
-  use.run(driveWindup, { torque: use(load), ...driveAt(use), hold: use(cord.hold), contactStiffness: undefined }),
+  use.run(driveWindup, { torque: use(driveLoad), ...driveAt(use), hold: use(cord.hold), contactStiffness: undefined }),
 )
 /** Stiffness of a drive without load, when no cord slips in its arcs: the highest it has. */
 export const stiffnessAtRest = value(
@@ -142,7 +129,7 @@ export const slipTorque = value('cord.slipTorque', ['joint', 'air', 'age'], (use
 )
 /** Largest tension of the taut span, after the joint has travelled under load. */
 export const peakTension = value('cord.peakTension', ['joint', 'event', 'air', 'age'], (use) => {
-  const [at, torque, radius] = [use(pretension), use(load), use(drumRadius)]
+  const [at, torque, radius] = [use(pretension), use(driveLoad), use(drumRadius)]
   return use.run(largest, {
     loaded: use(windup).tautTension,
     travelled: use.run(travelPeakTension, { pretension: at, torque, drumRadius: radius }),
@@ -168,11 +155,3 @@ export const shaftForce = value('cord.shaftForce', ['joint', 'event', 'air', 'ag
     centreDistance: use(cord.centreDistance),
   }).force
 })
-/** Force of the cord on the pin of a joint. The drum of a knee that is driven through the hip sits on the hip axis: its cord does not reach the knee. */
-export const cordOnPin = value('cord.onPin', ['joint', 'event', 'air', 'age'], (use, at) =>
-  use(linkage) !== undefined && use.nameOf('joint', at.joint) === 'knee' ? 0 : use(shaftForce),
-)
-/** Force on the pin of a joint: cord and links together. */
-export const pinForce = value('cord.pinForce', ['joint', 'event', 'air', 'age'], (use) =>
-  use.run(together, { shaftForce: use(cordOnPin), footForce: use(pinLoad) }),
-)
