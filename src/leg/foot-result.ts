@@ -1,4 +1,4 @@
-import { driveResonance, reflectedInertia } from '../capstan/index.js'
+import { driveResonance } from '../capstan/index.js'
 import {
   type AngleErrorSource,
   cantileverToe,
@@ -14,7 +14,7 @@ import {
 import { boxSection, boxTorsionalRigidity } from '../structures/index.js'
 import { Quantity } from '../units/index.js'
 import { couplingOf } from './coupling.js'
-import { boxOf, driveOf, JOINTS, type Joint, motorOf, type Prepared, toesOf } from './numbers.js'
+import { boxOf, driveOf, hasCord, JOINTS, type Joint, motorOf, type Prepared, toesOf } from './numbers.js'
 import { kneeLinkage, rodOf } from './parts/transmission/through-hip/fields.js'
 import { legInertia } from './plans/control-gains.js'
 import { poseOf } from './pose.js'
@@ -24,8 +24,8 @@ import { windups } from './windup.js'
 /** How well the foot of the standing leg keeps its place. */
 export interface FootResult {
   /**
-   * Error of the foot, cause by cause and together: windup of the cord at walking torque and the part that friction keeps, rounding and accuracy of the
-   * encoder, drums out of true, deflection of links and toes under the standing load.
+   * Error of the foot, cause by cause and together: windup of the drives at walking torque and the part that friction keeps, free play, rounding and accuracy of
+   * the encoder, drums out of true, deflection of links and toes under the standing load.
    */
   readonly error: {
     /** Error of the foot from each cause. */
@@ -46,17 +46,19 @@ export interface FootResult {
         readonly links: Vector3<'linearCompliance'>
       }
     | undefined
-  /** Resonances of each driven joint with the leg in the air. */
+  /** Resonances of each driven joint with the leg in the air; absent where nothing that gives lies between rotor and joint. */
   readonly resonance: {
-    readonly [J in Joint]: {
-      /** Resonance of the joint with its motor held. */
-      readonly motorLocked: Quantity<'frequency'>
-      /** Resonance of the joint against its free rotor. */
-      readonly motorFree: Quantity<'frequency'>
-    }
+    readonly [J in Joint]:
+      | {
+          /** Resonance of the joint with its motor held. */
+          readonly motorLocked: Quantity<'frequency'>
+          /** Resonance of the joint against its free rotor. */
+          readonly motorFree: Quantity<'frequency'>
+        }
+      | undefined
   }
-  /** Bandwidth that a controller on the motor side can usually reach: the slower joint's. */
-  readonly usableBandwidth: Quantity<'frequency'>
+  /** Bandwidth that a controller on the motor side can usually reach: the slower joint's; absent without any resonance. */
+  readonly usableBandwidth: Quantity<'frequency'> | undefined
 }
 
 /** Position error, stiffness and resonance of the foot, leg standing, drives as stiff as they are at walking torque. */
@@ -75,22 +77,23 @@ export function footResult(leg: Prepared): FootResult {
   const coupling = couplingOf(leg)
   const coupled = coupling === undefined ? {} : { coupling }
   // A drive that slips at walking torque holds nothing in place.
-  const slips = JOINTS.some((joint) => walk.joints[joint].drive.stiffness <= 0)
+  const stiffnessOf = (joint: Joint) => walk.joints[joint].transmission.stiffness ?? RIGID
+  const slips = JOINTS.some((joint) => stiffnessOf(joint) <= 0)
   const stiff: ReturnType<typeof footStiffness> = slips
     ? { stable: false }
     : footStiffness(kinematic, {
         angles: at,
         driveStiffness: {
           sidewaysHip: new Quantity(sidewaysStiffness(leg), 'torsionalStiffness'),
-          hip: new Quantity(walk.joints.hip.drive.stiffness, 'torsionalStiffness'),
-          knee: new Quantity(walk.joints.knee.drive.stiffness, 'torsionalStiffness'),
+          hip: new Quantity(stiffnessOf('hip'), 'torsionalStiffness'),
+          knee: new Quantity(stiffnessOf('knee'), 'torsionalStiffness'),
         },
         ...coupled,
         groundReaction: { x: force(0), y: force(0), z: force(weight) },
         ...beams,
       })
   const step = (joint: Joint) =>
-    encoderStep.si({ countsPerTurn: motorOf(x, joint).encoderCounts, turnsPerJointTurn: leg.drives[joint].ratio }).worstError
+    encoderStep.si({ countsPerTurn: motorOf(x, joint).encoderCounts, turnsPerJointTurn: walk.joints[joint].transmission.ratio }).worstError
   const both = (name: string, of: (joint: Joint) => number): AngleErrorSource => ({
     name,
     at: coupling === undefined ? 'joint' : 'actuator',
@@ -102,37 +105,72 @@ export function footResult(leg: Prepared): FootResult {
     angles: at,
     ...coupled,
     sources: [
-      both('cord windup at walking torque', (joint) => walk.joints[joint].drive.windup),
-      both('windup that friction keeps when the torque is gone', (joint) => keptWindup(leg, joint, walk.joints[joint].drum.torque)),
+      ...windupSources(leg, walk, both),
       both('encoder rounding', step),
-      both('encoder accuracy over a turn', (joint) => motorOf(x, joint).encoderAccuracy / leg.drives[joint].ratio),
-      both('drum out of true', (joint) => {
-        const { runout } = driveOf(x, joint, 'cord').drum
-        return eccentricityError.si({ eccentricity: runout / 2, trackRadius: leg.drives[joint].drumRadius, angle: 0 }).worstError
-      }),
+      both('encoder accuracy over a turn', (joint) => motorOf(x, joint).encoderAccuracy / walk.joints[joint].transmission.ratio),
+      ...drumSources(leg, both),
       { name: 'links under the standing load', at: 'foot', ...upright(stiff.stable ? weight * stiff.shares.links.z.si : 0) },
       { name: 'toes under the standing load', at: 'foot', ...upright(toeGive(leg, weight)) },
     ],
   })
-  const resonanceOf = (joint: Joint) =>
-    driveResonance.si({
-      stiffness: Math.max(walk.joints[joint].drive.stiffness, 1e-9),
+  const resonanceOf = (joint: Joint) => {
+    const { stiffness, rotorAtJoint } = walk.joints[joint].transmission
+    if (stiffness === undefined) return undefined
+    return driveResonance.si({
+      stiffness: Math.max(stiffness, 1e-9),
       loadInertia: legInertia(leg, joint) / (joint === 'knee' ? kneeRatio(leg, angles[2]) ** 2 : 1),
-      reflectedInertia: reflectedInertia.si({ rotorInertia: motorOf(x, joint).rotorInertia, ratio: leg.drives[joint].ratio }),
+      reflectedInertia: rotorAtJoint,
     })
+  }
   const resonances = { hip: resonanceOf('hip'), knee: resonanceOf('knee') }
-  const frequencies = (joint: Joint) => ({
-    motorLocked: new Quantity(resonances[joint].motorLocked, 'frequency'),
-    motorFree: new Quantity(resonances[joint].motorFree, 'frequency'),
-  })
+  const frequencies = (joint: Joint) => {
+    const found = resonances[joint]
+    return found === undefined
+      ? undefined
+      : { motorLocked: new Quantity(found.motorLocked, 'frequency'), motorFree: new Quantity(found.motorFree, 'frequency') }
+  }
+  const bandwidths = JOINTS.flatMap((joint) => resonances[joint]?.usableBandwidth ?? [])
   return {
     error: { lines: error.lines, together: error.together },
     stiffness: stiff.stable ? stiff.free : undefined,
     deflection: stiff.stable ? stiff.deflection : undefined,
     shares: stiff.stable ? { drives: stiff.shares.drives, links: stiff.shares.links } : undefined,
     resonance: { hip: frequencies('hip'), knee: frequencies('knee') },
-    usableBandwidth: new Quantity(Math.min(...JOINTS.map((joint) => resonances[joint].usableBandwidth)), 'frequency'),
+    usableBandwidth: bandwidths.length === 0 ? undefined : new Quantity(Math.min(...bandwidths), 'frequency'),
   }
+}
+
+type Both = (name: string, of: (joint: Joint) => number) => AngleErrorSource
+
+/** Windup of the drives, what friction keeps of it in cords, and free play where there is any. */
+function windupSources(leg: Prepared, { joints }: ReturnType<typeof caseState>, both: Both): AngleErrorSource[] {
+  const cords = JOINTS.filter((joint) => hasCord(leg.x, joint))
+  const name = cords.length === JOINTS.length ? 'cord windup' : 'windup of the drives'
+  const plays = JOINTS.some((joint) => joints[joint].transmission.freePlay > 0)
+  return [
+    both(`${name} at walking torque`, (joint) => joints[joint].transmission.windup),
+    ...(cords.length === 0
+      ? []
+      : [
+          both('windup that friction keeps when the torque is gone', (joint) =>
+            cords.includes(joint) ? keptWindup(leg, joint, joints[joint].drum.torque) : 0,
+          ),
+        ]),
+    ...(plays ? [both('free play of the drives', (joint) => joints[joint].transmission.freePlay)] : []),
+  ]
+}
+
+/** Drums of cords that do not run true. */
+function drumSources(leg: Prepared, both: Both): AngleErrorSource[] {
+  const cords = JOINTS.filter((joint) => hasCord(leg.x, joint))
+  if (cords.length === 0) return []
+  return [
+    both('drum out of true', (joint) => {
+      if (!cords.includes(joint)) return 0
+      const { runout } = driveOf(leg.x, joint, 'cord').drum
+      return eccentricityError.si({ eccentricity: runout / 2, trackRadius: leg.drives[joint].drumRadius, angle: 0 }).worstError
+    }),
+  ]
 }
 
 /** Stiffness of what holds the sideways hip. A leg without one is fixed to the body there. */

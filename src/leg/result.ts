@@ -83,10 +83,11 @@ export interface JointResult {
   readonly speed: Quantity<'angularVelocity'>
   readonly motorTorque: Quantity<'torque'>
   readonly peakPhaseCurrent: Quantity<'peakPhaseCurrent'>
-  readonly pretension: Quantity<'force'>
-  readonly tautTension: Quantity<'force'>
-  readonly slackTension: Quantity<'force'>
-  readonly peakTension: Quantity<'force'>
+  /** Tensions of cord or belt; absent where neither drives the joint. */
+  readonly pretension: Quantity<'force'> | undefined
+  readonly tautTension: Quantity<'force'> | undefined
+  readonly slackTension: Quantity<'force'> | undefined
+  readonly peakTension: Quantity<'force'> | undefined
   readonly motorLoss: Quantity<'power'>
   /** Steady temperatures; absent where there is no thermal steady state. */
   readonly windingTemperature: Quantity<'temperature'> | undefined

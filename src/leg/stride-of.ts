@@ -2,9 +2,10 @@ import { legDynamics, stanceForce, strideDemand, type ThreeJointLeg, threeJointL
 import { Quantity } from '../units/index.js'
 import { placeOf } from './calculation.js'
 import { couplingOf } from './coupling.js'
-import { driveOf, type Joint, motorOf, type Prepared } from './numbers.js'
+import { type Joint, motorOf, type Prepared } from './numbers.js'
 import { stance as stanceOf } from './parts/load/values.js'
 import { footPathOf } from './parts/motion/stride.js'
+import { efficiency, ratio } from './parts/transmission/questions.js'
 import { bodyOf, branchOf } from './pose.js'
 import { calculationFor } from './what-if.js'
 
@@ -48,12 +49,15 @@ export function strideOf(leg: Prepared, id: 'walk' | 'trot', way: StrideWay = {}
     upperLink: slender('upper'),
     lowerLink: slender('lower'),
   })
-  const drive = (joint: Joint) => ({
-    ratio: leg.drives[joint].ratio,
-    efficiency: driveOf(leg.x, joint, 'cord').efficiency,
-    rotorInertia: new Quantity(motorOf(leg.x, joint).rotorInertia, 'momentOfInertia'),
-  })
   const calculation = calculationFor(leg)
+  const drive = (joint: Joint) => {
+    const where = calculation.instances.implied(placeOf(calculation, { joint })) as never
+    return {
+      ratio: calculation.get(ratio, where),
+      efficiency: calculation.get(efficiency, where),
+      rotorInertia: new Quantity(motorOf(leg.x, joint).rotorInertia, 'momentOfInertia'),
+    }
+  }
   const stance = calculation.get(stanceOf, placeOf(calculation, { stance: id }) as never)
   const path = { ...stance, hipOffset: links.hipOffset, height: leg.x.robot.standHeight }
   const { legShare, dutyFactor, shape, gravity, tractionHighest, stepLength, speed } = stance

@@ -1,6 +1,6 @@
 import { calculationOf, type LegCalculation, placeOf } from './calculation.js'
 import { type CaseId, LOAD_CASES } from './cases/events.js'
-import { airNamed, JOINTS, type Joint, type Prepared } from './numbers.js'
+import { airNamed, hasCord, JOINTS, type Joint, type Prepared } from './numbers.js'
 import { boltTemperature, clampLoadAtTemperature } from './parts/bolts/clamp.js'
 import { retightened } from './parts/bolts/fields.js'
 import { preload as boltPreload } from './parts/bolts/values.js'
@@ -8,6 +8,7 @@ import { airTemperature, day, days, season, stallTime, surroundings, walkingTime
 import { cycles, duration } from './parts/load/values.js'
 import { driveLoad, driveMotion, footForce, type JointMotion, jointMotion, stride, stroke } from './parts/motion/values.js'
 import { heat } from './parts/motors/heat.js'
+import { rotorAtJoint } from './parts/motors/rotor.js'
 import { pinForce } from './parts/pins-and-bosses/loads.js'
 import {
   geometry,
@@ -19,6 +20,7 @@ import {
   slipTorque,
   windup,
 } from './parts/transmission/cord/values.js'
+import * as transmission from './parts/transmission/questions.js'
 import type { Index, Named } from './run/index.js'
 
 /** The calculation of a leg at its end of the ranges; made once for each. */
@@ -51,7 +53,20 @@ function toEnd(calculation: LegCalculation, end: 'pessimistic' | 'optimistic'): 
 const at = (calculation: LegCalculation, names: { readonly [X in Index]?: string }): Named =>
   calculation.instances.implied(placeOf(calculation, { leg: 'leg', ...names }))
 
-/** Cord, heat and motion of a joint, as tables and plans read them. */
+/** What every transmission answers, under the largest torque of a load case. */
+const transmissionAt = (calculation: LegCalculation, where: Named) => {
+  const here = where as never
+  return {
+    ratio: calculation.get(transmission.ratio, here),
+    efficiency: calculation.get(transmission.efficiency, here),
+    stiffness: calculation.get(transmission.stiffness, here),
+    windup: calculation.get(transmission.windup, here),
+    freePlay: calculation.get(transmission.freePlay, here),
+    rotorAtJoint: calculation.get(rotorAtJoint, here),
+  }
+}
+
+/** Cord of a joint, as tables and plans read it. */
 export type DriveState = ReturnType<typeof driveAtPlace>
 const driveAtPlace = (calculation: LegCalculation, where: Named) => {
   const here = where as never
@@ -77,11 +92,17 @@ const driveAtPlace = (calculation: LegCalculation, where: Named) => {
 const driveIn = (calculation: LegCalculation, id: CaseId, joint: Joint) => {
   const { event, air, age } = LOAD_CASES[id]
   const where = at(calculation, { joint, event, air, age })
+  const cord = hasCord(calculation.document, joint) ? driveAtPlace(calculation, where) : undefined
   return {
     motion: calculation.get(jointMotion, where as never),
     /** The same at the drum of its drive. */
     drum: calculation.get(driveMotion, where as never),
-    drive: driveAtPlace(calculation, where),
+    transmission: transmissionAt(calculation, where),
+    /** Its cord. Throws a `RangeError` where it is driven otherwise. */
+    get drive(): DriveState {
+      if (cord === undefined) throw new RangeError(`the ${joint} is not driven by cord`)
+      return cord
+    },
     heat: calculation.get(heat, where as never),
   }
 }

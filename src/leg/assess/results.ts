@@ -6,7 +6,7 @@ import { JOINTS, type Joint } from '../numbers.js'
 import { airTemperature } from '../parts/load/fields.js'
 import { footForce, jointMotion } from '../parts/motion/values.js'
 import { heat } from '../parts/motors/heat.js'
-import { peakTension, pretension, windup } from '../parts/transmission/cord/values.js'
+import { type Tensions, tensions } from '../parts/transmission/questions.js'
 import type { CaseResult, CheckResult, JointResult, Reliance, Unsettled } from '../result.js'
 import { type Cell, closure, type SheetMaker } from '../run/index.js'
 import type { CheckFindings } from './findings.js'
@@ -97,7 +97,14 @@ const amounts = (calculation: LegCalculation, id: CaseId, joint: Joint): JointRe
     }
   }
   const motion = () => calculation.get(jointMotion, where)
-  const wound = () => calculation.get(windup, where)
+  const tension = (which: keyof Tensions) => {
+    try {
+      const found = calculation.get(tensions, where)
+      return found === undefined ? undefined : new Quantity(found[which], 'force')
+    } catch {
+      return new Quantity(Number.NaN, 'force')
+    }
+  }
   const warm = () => calculation.get(heat, where)
   const steady = () => {
     try {
@@ -111,10 +118,10 @@ const amounts = (calculation: LegCalculation, id: CaseId, joint: Joint): JointRe
     speed: read('angularVelocity', () => motion().speed),
     motorTorque: read('torque', () => warm().motorTorque),
     peakPhaseCurrent: read('peakPhaseCurrent', () => warm().current),
-    pretension: read('force', () => calculation.get(pretension, where)),
-    tautTension: read('force', () => wound().tautTension),
-    slackTension: read('force', () => wound().slackTension),
-    peakTension: read('force', () => calculation.get(peakTension, where)),
+    pretension: tension('pretension'),
+    tautTension: tension('taut'),
+    slackTension: tension('slack'),
+    peakTension: tension('peak'),
     motorLoss: read('power', () => warm().loss),
     windingTemperature: steady() ? read('temperature', () => warm().winding) : undefined,
     mountTemperature: steady() ? read('temperature', () => warm().mount) : undefined,

@@ -14,11 +14,15 @@ export function rejectNotComputed(data: LegData): void {
   if (issues.length > 0) throw new InputError('leg', issues)
 }
 
+/** Kinds of drive that hip and knee are calculated with. */
+const DRIVES = ['cord', 'direct'] as const
+
 function joints({ joints: { sidewaysHip, hip, knee }, plates }: LegData, report: Report): void {
   if (sidewaysHip !== undefined && sidewaysHip.drive.kind !== 'held')
     report('joints.sidewaysHip.drive.kind', sidewaysHip.drive.kind, 'the sideways hip must be held')
   for (const [name, joint] of Object.entries({ hip, knee })) {
-    if (joint.drive.kind !== 'cord') report(`joints.${name}.drive.kind`, joint.drive.kind, 'hip and knee must be driven by cord')
+    if (!(DRIVES as readonly string[]).includes(joint.drive.kind))
+      report(`joints.${name}.drive.kind`, joint.drive.kind, `hip and knee must be driven by one of ${DRIVES.join(', ')}`)
     if (joint.controllerOn !== 'air') report(`joints.${name}.controllerOn`, joint.controllerOn, 'a controller must hang in free air')
   }
   for (const [name, joint] of Object.entries({ sidewaysHip, hip, knee }))

@@ -16,10 +16,13 @@ import { supplyChecks } from './supply/checks.js'
 import { anchorChecks } from './transmission/cord/anchor.js'
 import { cordChecks } from './transmission/cord/checks.js'
 import { drumChecks } from './transmission/cord/drum.js'
+import { directChecks } from './transmission/direct/checks.js'
 import { rodChecks } from './transmission/through-hip/checks.js'
 import { rodOf } from './transmission/through-hip/fields.js'
 
 const noCord = (x: LegNumbers, joint: Joint) => (hasCord(x, joint) ? undefined : `the ${joint} is not driven by cord`)
+const noDirect = (x: LegNumbers, joint: Joint) =>
+  x.joints[joint].drive.kind === 'direct' ? undefined : `the ${joint} has a transmission`
 const noPin = (x: LegNumbers, joint: Joint) => (x.joints[joint].pin === undefined ? `the ${joint} has no pin` : undefined)
 const noBoss = (x: LegNumbers, joint: Joint) =>
   noPin(x, joint) ?? (x.joints[joint].boss === undefined ? `the ${joint} has no boss` : undefined)
@@ -31,6 +34,7 @@ export const CHECKS: readonly Check[] = [
   ...ofPart(cordChecks, noCord),
   ...ofPart(drumChecks, noCord),
   ...ofPart(anchorChecks, noCord),
+  ...ofPart(directChecks, noDirect),
   ...ofPart(rodChecks, noRod),
   ...ofPart(pinChecks, noPin),
   ...ofPart(bossChecks, noBoss),

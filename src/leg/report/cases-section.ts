@@ -43,7 +43,7 @@ export function casesSection(assessment: Assessment): Block {
         j.motorLoss,
         temperatureText(j.windingTemperature),
         temperatureText(j.mountTemperature),
-      ].map((cell) => String(cell).replace('NaN', 'not a number'))
+      ].map((cell) => (cell === undefined ? 'none' : String(cell).replace('NaN', 'not a number')))
     }),
   )
   return section('cases', 'Load cases', [

@@ -71,9 +71,17 @@ export function footText({ foot }: Assessment): readonly string[] {
     stiffness === undefined || deflection === undefined
       ? 'The drives slip, or are too soft to hold the standing load in this pose, so the stiffness of the foot cannot be calculated.'
       : `Stiffness of the free foot: forward ${stiffness.x}, sideways ${stiffness.y}, vertical ${stiffness.z}. The vertical deflection of the foot under the standing load is ${deflection.z}.`,
-    `Resonance with the leg in the air and the motor locked: hip ${resonance.hip.motorLocked}, knee ${resonance.knee.motorLocked}. The bandwidth that a controller on the motor side can usually reach is ${usableBandwidth}.`,
+    resonance.hip === undefined || resonance.knee === undefined || usableBandwidth === undefined
+      ? rigidText(resonance.hip?.motorLocked ?? resonance.knee?.motorLocked, usableBandwidth)
+      : `Resonance with the leg in the air and the motor locked: hip ${resonance.hip.motorLocked}, knee ${resonance.knee.motorLocked}. The bandwidth that a controller on the motor side can usually reach is ${usableBandwidth}.`,
   ]
 }
+
+/** Resonance of a leg of which one joint, or both, turn with their rotors. */
+const rigidText = (locked: Quantity<'frequency'> | undefined, usable: Quantity<'frequency'> | undefined): string =>
+  locked === undefined
+    ? 'Nothing that gives lies between rotors and joints, so the drives have no resonance. The loop rate and the links limit the bandwidth.'
+    : `One joint turns with its rotor and has no resonance. That of the other with the leg in the air and the motor locked is ${locked}. The bandwidth that a controller on the motor side can usually reach there is ${usable}.`
 
 /** Checks that are named before the others are counted. */
 const NAMED_CHECKS = 4

@@ -1,0 +1,18 @@
+import { pinLoad } from '../../motion/values.js'
+import type { Transmission } from '../questions.js'
+import { carrier, one } from './fields.js'
+
+/** A rotor that is fixed to the joint: nothing reduces, loses, gives or slips. */
+export const directTransmission: Transmission = {
+  ratio: (use) => use(one),
+  signedRatio: (use) => use(one),
+  efficiency: (use) => use(one),
+  ownInertia: () => undefined,
+  shaftForce: () => 0,
+  motorForce: (use) => (use(carrier) === undefined ? use(pinLoad) : 0),
+  stiffnessAtRest: () => undefined,
+  stiffness: () => undefined,
+  windup: () => 0,
+  freePlay: () => 0,
+  tensions: () => undefined,
+}
