@@ -10,16 +10,7 @@ import { driveLoad, driveMotion, footForce, type JointMotion, jointMotion, strid
 import { heat } from './parts/motors/heat.js'
 import { rotorAtJoint } from './parts/motors/rotor.js'
 import { pinForce } from './parts/pins-and-bosses/loads.js'
-import {
-  geometry,
-  loose,
-  peakTension,
-  pretension,
-  shaftForce,
-  slackTorque,
-  slipTorque,
-  windup,
-} from './parts/transmission/cord/values.js'
+import { geometry, loose, peakTension, pretension, shaftForce, slackTorque, slipTorque, windup } from './parts/transmission/cord/values.js'
 import * as transmission from './parts/transmission/questions.js'
 import type { Index, Named } from './run/index.js'
 

@@ -19,9 +19,16 @@ const fourBar = withFields(read('heath-leg-first'), {
   'joints.knee.drive.drum.grooveDiameter': '96 mm',
   'links.lower.mass': '0.153 kg',
 })
+// Rotors of different inertia: those of a direct drive count as they are.
+const desk = read('desk-leg-first')
+const twoMotors = withFields(desk, {
+  'motors.other': { ...desk.motors.pancake, rotorInertia: '51 kg mm^2' },
+  'joints.knee.motor': 'other',
+})
 const legs = [
   ...['mudflat-leg-first', 'mudflat-leg-revised'].map((name) => [name, legNumbers(read(name))] as const),
   ['a knee driven by a four-bar', legNumbers(fourBar)] as const,
+  ['joints driven directly', legNumbers(twoMotors)] as const,
 ]
 const formulas = new Map<string, AnyFormula>([...catalogue, [strideLoads.id, strideLoads as unknown as AnyFormula]])
 

@@ -20,6 +20,7 @@ export function driveRules(data: PartlyLeg, report: Report): void {
         if (joint[needed] === undefined) report(`${path}.${needed}`, undefined, `is needed because ${path}.drive.kind is ${drive.kind}`)
     if (drive?.kind === 'cord') cordRules(data, name, drive as CordDrive, report)
     if (drive?.kind === 'belt') beltRules(data, path, drive, report)
+    if (drive?.kind === 'direct') directRules(path, joint, drive, report)
   }
   throughRules(data, report)
 }
@@ -98,6 +99,15 @@ function drumTravel(data: PartlyLeg, name: JointName): number | undefined {
   if (name !== 'knee' || data.joints?.knee?.through === undefined || own === undefined) return own
   const hip = of('hip')
   return hip === undefined ? undefined : own + hip
+}
+
+/** A leg that hangs on the rotor is carried by the bearings of the motor, which must be known. */
+function directRules(path: string, joint: object, drive: Extract<Drive, { readonly kind?: 'direct' | undefined }>, report: Report): void {
+  const { pin, shaft } = joint as { readonly pin?: string; readonly shaft?: string }
+  if (pin !== undefined || shaft !== undefined) return
+  for (const needed of ['radialLoad', 'tiltingMoment'] as const)
+    if (drive[needed] === undefined)
+      report(`${path}.drive.${needed}`, undefined, `is needed because ${path} has neither pin nor shaft: the leg hangs on the rotor`)
 }
 
 function beltRules(data: PartlyLeg, path: string, drive: Extract<Drive, { readonly kind?: 'belt' | undefined }>, report: Report): void {

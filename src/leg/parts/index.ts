@@ -21,8 +21,7 @@ import { rodChecks } from './transmission/through-hip/checks.js'
 import { rodOf } from './transmission/through-hip/fields.js'
 
 const noCord = (x: LegNumbers, joint: Joint) => (hasCord(x, joint) ? undefined : `the ${joint} is not driven by cord`)
-const noDirect = (x: LegNumbers, joint: Joint) =>
-  x.joints[joint].drive.kind === 'direct' ? undefined : `the ${joint} has a transmission`
+const noDirect = (x: LegNumbers, joint: Joint) => (x.joints[joint].drive.kind === 'direct' ? undefined : `the ${joint} has a transmission`)
 const noPin = (x: LegNumbers, joint: Joint) => (x.joints[joint].pin === undefined ? `the ${joint} has no pin` : undefined)
 const noBoss = (x: LegNumbers, joint: Joint) =>
   noPin(x, joint) ?? (x.joints[joint].boss === undefined ? `the ${joint} has no boss` : undefined)

@@ -5,7 +5,19 @@ import { insulationClasses } from '../../thermal/index.js'
 import { Quantity } from '../../units/index.js'
 import { legFormula } from '../as-formula.js'
 import { fieldsRead } from '../assess/recorded.js'
-import { airNamed, driveOf, gaitNamed, JOINTS, legNumbers, motorOf, type Prepared, prepare, seasonDays, stallTimeOf } from '../numbers.js'
+import {
+  airNamed,
+  driveOf,
+  gaitNamed,
+  hasCord,
+  JOINTS,
+  legNumbers,
+  motorOf,
+  type Prepared,
+  prepare,
+  seasonDays,
+  stallTimeOf,
+} from '../numbers.js'
 import { footPathOf } from '../parts/motion/stride.js'
 import { afterYears } from '../parts/transmission/cord/checks.js'
 import type { Assessment } from '../result.js'
@@ -32,7 +44,7 @@ export function reportCharts(assessment: Assessment): readonly ReportChart[] {
     // A knee that is driven through the hip has no such points yet.
     ...(leg.x.joints.knee.through === undefined ? [{ id: 'torque-speed', chart: torqueSpeed(leg) }] : []),
     { id: 'stall', chart: stallTemperatures(leg) },
-    { id: 'pretension', chart: pretensionOverTime(leg) },
+    ...(JOINTS.some((joint) => hasCord(leg.x, joint)) ? [{ id: 'pretension', chart: pretensionOverTime(leg) }] : []),
     { id: 'clamp', chart: clampOverSeason(leg) },
     { id: 'reach', chart: reach(leg) },
   ]
@@ -181,13 +193,14 @@ function stallTemperatures(leg: Prepared): Chart {
 
 function pretensionOverTime(leg: Prepared): Chart {
   const walk = caseState(leg, 'walk')
+  const cords = JOINTS.filter((joint) => hasCord(leg.x, joint))
   return lineChart({
     title: 'Pretension over a year at room temperature',
-    description: `Tension of the resting spans as the cord relaxes. Assumed to be left after a year: ${JOINTS.map((joint) => `${Math.round(100 * leg.drives[joint].pretensionLeft)} % (${joint})`).join(' and ')}. A span hangs slack where its tension is below the tension that walking needs.`,
+    description: `Tension of the resting spans as the cord relaxes. Assumed to be left after a year: ${cords.map((joint) => `${Math.round(100 * leg.drives[joint].pretensionLeft)} % (${joint})`).join(' and ')}. A span hangs slack where its tension is below the tension that walking needs.`,
     x: { title: 'time', unit: 'months' },
     y: { title: 'tension', unit: 'N', zero: true },
     series: [
-      ...JOINTS.map((joint) => ({
+      ...cords.map((joint) => ({
         name: joint,
         points: Array.from({ length: 25 }, (_, i) => {
           const months = i / 2
@@ -199,7 +212,7 @@ function pretensionOverTime(leg: Prepared): Chart {
           return [months, Number(left.toFixed(3))] as const
         }),
       })),
-      ...JOINTS.map((joint) => {
+      ...cords.map((joint) => {
         const { slackTorque, pretension } = walk.joints[joint].drive
         const needed = (Math.abs(walk.joints[joint].drum.torque) * pretension) / slackTorque
         return { name: `${joint}: walking needs`, points: [0, 12].map((months) => [months, Number(needed.toFixed(3))] as const) }

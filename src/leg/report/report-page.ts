@@ -1,6 +1,7 @@
 import { InputError, show } from '../../units/index.js'
 import { DOCUMENT_VERSION } from '../document/fields.js'
 import { legDrawings } from '../drawings/index.js'
+import { JOINTS } from '../numbers.js'
 import { knownOptions } from '../options.js'
 import type { Assessment } from '../result.js'
 import { type Block, facts, led, type Page, type Picture, points, section, text } from './blocks.js'
@@ -49,7 +50,7 @@ export function reportPage(assessment: Assessment, options: ReportOptions = {}):
   const { leg } = assessment
   const chosen = steps === 'all' ? assessment.checks : decisive(assessment)
   const sheet = numberedSheet(assessment, chosen)
-  const drawn = assessment.leg.joints.knee.through === undefined
+  const drawn = notDrawn(assessment) === undefined
   const [first, ...others] = options.drawings ?? (drawn ? legDrawings(assessment, { style: 'page', only: ['leg'] }) : [])
   const changes = changesOf(assessment)
   return {
@@ -82,6 +83,12 @@ const LEAST_DECISIVE = 12
 const decisive = ({ checks }: Assessment) => checks.filter((check, i) => i < LEAST_DECISIVE || standing(check) !== 'holds')
 
 /** The first screen: does it hold, what fails first, what to change. */
+/** Why there is no drawing of a leg; absent where there is one. */
+function notDrawn({ leg: { joints } }: Assessment): string | undefined {
+  if (joints.knee.through !== undefined) return 'A knee that is driven through the hip is not drawn yet.'
+  return JOINTS.every((joint) => joints[joint].drive.kind === 'cord') ? undefined : 'Joints that are not driven by cord are not drawn yet.'
+}
+
 function verdictSection(assessment: Assessment, drawing: Picture | undefined, changes: readonly Changes[]): Block {
   const { governing } = assessment
   const tone = assessment.passes ? (assessment.meetsTarget ? 'holds' : 'short') : standing(governing)
@@ -91,7 +98,7 @@ function verdictSection(assessment: Assessment, drawing: Picture | undefined, ch
     ...firstChange(assessment, changes),
     text(priorsText(assessment)),
     ...(drawing === undefined ? [] : [{ kind: 'picture', ...drawing } as const]),
-    ...(assessment.leg.joints.knee.through === undefined ? [] : [text('A knee that is driven through the hip is not drawn yet.')]),
+    ...[notDrawn(assessment)].flatMap((why) => (why === undefined ? [] : [text(why)])),
   ])
 }
 

@@ -20,7 +20,7 @@ const noLoadSpeed = line(
   (x) => x.voltage * x.speedConstant,
 )
 const size = line('magnitude of a torque', { torque: 'torque' }, 'torque', '|torque|', ({ torque }) => Math.abs(torque))
-const withDrag = line('torque with drag', { torque: 'torque', drag: 'torque' }, 'torque', 'torque + drag', (x) => x.torque + x.drag)
+const withDrag = line('torque with drag', { raising: 'torque', drag: 'torque' }, 'torque', 'raising + drag', (x) => x.raising + x.drag)
 const atMotor = line(
   'speed at the motor',
   { speed: 'angularVelocity', ratio: 'ratio' },
@@ -72,7 +72,7 @@ function torqueAt(use: Use<'joint' | 'event'>, torque: number): number {
     efficiency: use(efficiency),
     backEfficiency: undefined,
   })
-  return use.run(withDrag, { torque: raising, drag: use(drag) })
+  return use.run(withDrag, { raising, drag: use(drag) })
 }
 /** Motor torque at the largest joint torque. A held leg does not accelerate its rotor. */
 export const motorTorque = value('motor.torque', ['joint', 'event'], (use) => {

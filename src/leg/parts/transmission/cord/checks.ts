@@ -17,18 +17,7 @@ import { heat } from '../../motors/heat.js'
 import { drumTravel } from '../through-hip/travel.js'
 import * as cord from './fields.js'
 import { drumRadius, pinionRadius, ratio } from './radii.js'
-import {
-  branchArc,
-  geometry,
-  loose,
-  peakTension,
-  pretension,
-  pretensionAsSet,
-  slackTorque,
-  slipTorque,
-  travel,
-  windup,
-} from './values.js'
+import { branchArc, geometry, loose, peakTension, pretension, pretensionAsSet, slackTorque, slipTorque, travel, windup } from './values.js'
 
 const share = line(
   'long tension of the fibre',

@@ -58,8 +58,7 @@ export const directChecks: readonly Check[] = [
     kind: 'torque',
     demand: tilt,
     capacity: direct.tiltingMoment,
-    demandIs:
-      'the force of the foot times its distance from the bearings, and the sideways force of the leaning leg times its longest arm',
+    demandIs: 'the force of the foot times its distance from the bearings, and the sideways force of the leaning leg times its longest arm',
     capacityIs: 'the tilting moment that the bearings of the motor carry, from its sheet',
     remedy: 'a second bearing on the other side of the leg, less overhang, or a narrower sideways range',
   },
