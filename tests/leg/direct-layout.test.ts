@@ -50,7 +50,7 @@ describe('the desk walker', () => {
     expect(other.meetsTarget).toBe(true)
     const reasons = new Map(other.notEvaluated.map(({ id, why }) => [id, why]))
     expect(reasons.get('cord.slack')).toBe('the hip is not driven by cord, the knee is not driven by cord')
-    expect(reasons.get('controller.delay')).toBe('nothing that gives lies between rotor and joint')
+    expect(reasons.get('controller.delay')).toBe('nothing elastic lies between rotor and joint')
     expect(htmlReport(other)).toContain('Joints that are not driven by cord are not drawn yet.')
   })
 

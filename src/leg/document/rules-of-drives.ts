@@ -101,13 +101,13 @@ function drumTravel(data: PartlyLeg, name: JointName): number | undefined {
   return hip === undefined ? undefined : own + hip
 }
 
-/** A leg that hangs on the rotor is carried by the bearings of the motor, which must be known. */
+/** Where the rotor carries the leg, the bearings of the motor must be known. */
 function directRules(path: string, joint: object, drive: Extract<Drive, { readonly kind?: 'direct' | undefined }>, report: Report): void {
   const { pin, shaft } = joint as { readonly pin?: string; readonly shaft?: string }
   if (pin !== undefined || shaft !== undefined) return
   for (const needed of ['radialLoad', 'tiltingMoment'] as const)
     if (drive[needed] === undefined)
-      report(`${path}.drive.${needed}`, undefined, `is needed because ${path} has neither pin nor shaft: the leg hangs on the rotor`)
+      report(`${path}.drive.${needed}`, undefined, `is needed because ${path} has neither pin nor shaft: the rotor carries the leg`)
 }
 
 function beltRules(data: PartlyLeg, path: string, drive: Extract<Drive, { readonly kind?: 'belt' | undefined }>, report: Report): void {

@@ -80,7 +80,7 @@ export function footText({ foot }: Assessment): readonly string[] {
 /** Resonance of a leg of which one joint, or both, turn with their rotors. */
 const rigidText = (locked: Quantity<'frequency'> | undefined, usable: Quantity<'frequency'> | undefined): string =>
   locked === undefined
-    ? 'Nothing that gives lies between rotors and joints, so the drives have no resonance. The loop rate and the links limit the bandwidth.'
+    ? 'Nothing elastic lies between rotors and joints, so the drives have no resonance. The loop rate and the links limit the bandwidth.'
     : `One joint turns with its rotor and has no resonance. That of the other with the leg in the air and the motor locked is ${locked}. The bandwidth that a controller on the motor side can usually reach there is ${usable}.`
 
 /** Checks that are named before the others are counted. */

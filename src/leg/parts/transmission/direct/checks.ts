@@ -38,12 +38,12 @@ const BEARINGS = {
   unless: unlessCarried,
 } as const
 
-/** Checks of a motor that the leg hangs on. */
+/** Checks of a motor that carries the leg. */
 export const directChecks: readonly Check[] = [
   {
     id: 'direct.radial',
     ...BEARINGS,
-    mode: 'are overloaded by the leg that hangs on the rotor',
+    mode: 'are overloaded by the leg on the rotor',
     kind: 'force',
     demand: force,
     capacity: direct.radialLoad,

@@ -2,7 +2,7 @@ import type { Fields } from '../../../schema/index.js'
 
 /** A direct drive: the rotor is fixed to the joint and turns it without any reduction. */
 export const directDrive = {
-  /** Largest force across the axis that the motor's own bearings carry, from its sheet. Needed where the joint has neither pin nor shaft, so that the leg hangs on the rotor. */
+  /** Largest force across the axis that the motor's own bearings carry, from its sheet. Needed where the joint has neither pin nor shaft, so that the rotor carries the leg. */
   radialLoad: { kind: 'force', above: 0, optional: true },
   /** Largest tilting moment that they carry. Needed likewise. */
   tiltingMoment: { kind: 'torque', above: 0, optional: true },
