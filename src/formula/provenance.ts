@@ -3,6 +3,7 @@ import { bandText, type In, InputError, type Issue, issue, type Kind, type Note,
 /**
  * Kinds of evidence, the strongest first:
  *
+ * - `measured`: measured by the user on parts of this robot;
  * - `published` and `standard`: read in a publication or in a standard;
  * - `referenceLibrary`: the answer of a general-purpose library;
  * - `computed`: computed from a published formula by an independent method;
@@ -12,6 +13,7 @@ import { bandText, type In, InputError, type Issue, issue, type Kind, type Note,
  * - `assumption`: an assumption of this library, with its reason.
  */
 export const EVIDENCE_LEVELS = [
+  'measured',
   'published',
   'standard',
   'referenceLibrary',

@@ -65,6 +65,34 @@ export interface CheckResult {
   }[]
   /** Uncertain values it relies on, and the test that would replace each. */
   readonly reliesOn: readonly Reliance[]
+  /** What demand and capacity rest on; absent for a side that no uncertain value moves. */
+  readonly restsOn: { readonly demand?: RestsOn; readonly capacity?: RestsOn }
+}
+
+/** What a side of a check rests on: shares of its uncertain values, each weighed by how far it moves the reserve. The shares add to 1. */
+export interface RestsOn {
+  /** Measured by the user on parts of this robot. */
+  readonly measured: number
+  /** Read in a publication, a standard or a library, or computed from one. */
+  readonly published: number
+  /** Cited, original not checked. */
+  readonly unverified: number
+  /** Common practice and assumptions. */
+  readonly assumed: number
+}
+
+/** The measurement that would narrow the governing reserve most; where no uncertain value moves that, the next reserve that one moves. */
+export interface BestMeasurement {
+  /** Check and joint whose reserve it narrows. */
+  readonly check: string
+  /** What to do. */
+  readonly test: string
+  /** The values that it would replace. */
+  readonly values: readonly string[]
+  /** Range of the reserve now. */
+  readonly before: { readonly worst: number; readonly best: number }
+  /** Its range when the measurement confirms the typical values without scatter: the least width that it can leave. */
+  readonly after: { readonly worst: number; readonly best: number }
 }
 
 /** An uncertain value that a check relies on, its source, and the test that would replace it. */
@@ -151,6 +179,8 @@ export interface Assessment {
     /** Why it does not apply or could not be made. */
     readonly why: string
   }[]
+  /** The measurement that would narrow the governing reserve most; absent where no uncertain value moves any. */
+  readonly bestMeasurement?: BestMeasurement
   /** How much of the verdict rests on values that nobody measured or published. */
   readonly priors: {
     /** Share of the checks whose reserve changes sides (1) within the range of its uncertain values. */

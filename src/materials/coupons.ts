@@ -94,7 +94,7 @@ function sampled(path: string, kind: Kind, values: readonly unknown[], { coverag
 }
 
 const ownSource = ({ count }: Sampled, measured: string | undefined, { coverage, confidence }: Reading): Source => ({
-  level: 'published',
+  level: 'measured',
   where: `own measurement of ${count} coupons${measured === undefined ? '' : `, ${measured}`}; range for ${coverage * 100} % of parts at ${confidence * 100} % confidence`,
 })
 
@@ -201,7 +201,7 @@ function curveOf(warm: readonly WarmCoupons[], along: Property | undefined, read
   })
   return {
     points,
-    source: { level: 'published', where: `own measurement of ${count} warm coupons` },
+    source: { level: 'measured', where: `own measurement of ${count} warm coupons` },
     conditions: 'own coupons, short-term',
   }
 }

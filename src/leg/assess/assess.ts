@@ -10,10 +10,11 @@ import { CHECKS } from '../parts/index.js'
 import type { Assessment, CheckResult } from '../result.js'
 import { type Calculation, SheetMaker } from '../run/index.js'
 import { displayed } from './display.js'
-import { findingsOf } from './findings.js'
+import { bestMeasurement } from './evidence.js'
+import { findingsOf, type LegFindings } from './findings.js'
 import { keepRecorded } from './recorded.js'
 import { caseResult, checkResult, priorsOf, unsettledOf } from './results.js'
-import { survey } from './survey.js'
+import { type Band, rangeOver, survey } from './survey.js'
 
 /** Options of `assess`. */
 export interface AssessOptions {
@@ -49,6 +50,7 @@ export function assess(leg: Leg, options: AssessOptions = {}): Assessment {
   const governing = checks[0]
   if (governing === undefined)
     throw new InputError(where, [{ path: 'cases', given: show(cases), accepts: 'must include a load case that a check applies to' }])
+  const measurement = measurementFor(checks, fast, bandOf)
   const unsettled = unsettledOf(calculation, cases)
   const prepared = prepare(x)
   prepared.kept.calculation = fast.calculation
@@ -64,10 +66,23 @@ export function assess(leg: Leg, options: AssessOptions = {}): Assessment {
     coupling: unsettled.length === 0 ? 'settled' : 'unsettled',
     unsettled,
     notEvaluated: notEvaluated(checks, cases, without),
+    ...(measurement === undefined ? {} : { bestMeasurement: measurement }),
     priors: priorsOf(checks),
   })
   keepRecorded(assessment, { calculation, checks: found })
   return assessment
+}
+
+/** The measurement for the first check, smallest reserve first, that one can narrow. */
+function measurementFor(checks: readonly CheckResult[], { calculation, checks: groups }: LegFindings, bands: ReadonlyMap<string, Band>) {
+  for (const { id, joint } of checks) {
+    const key = joint === undefined ? id : `${id} ${joint}`
+    const [group, band] = [groups.find((one) => one.key === key), bands.get(key)]
+    if (group === undefined || band === undefined) continue
+    const found = bestMeasurement(key, band, (moves) => rangeOver(calculation, group, moves))
+    if (found !== undefined) return found
+  }
+  return undefined
 }
 
 function notEvaluated(

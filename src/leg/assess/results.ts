@@ -8,8 +8,10 @@ import { footForce, jointMotion } from '../parts/motion/values.js'
 import { heat } from '../parts/motors/heat.js'
 import { type Tensions, tensions } from '../parts/transmission/questions.js'
 import type { CaseResult, CheckResult, JointResult, Reliance, Unsettled } from '../result.js'
-import { type Cell, closure, type SheetMaker } from '../run/index.js'
+import { closure, type SheetMaker } from '../run/index.js'
+import { restsOn } from './evidence.js'
 import type { CheckFindings } from './findings.js'
+import { nameOf } from './names.js'
 import { sentenceOf } from './sentence.js'
 import type { Band } from './survey.js'
 
@@ -20,20 +22,10 @@ const eachOnce = (sources: readonly Source[]): Source[] => [
 const NOT_MONOTONE =
   'an uncertain value may lower this reserve at either end, depending on the others; the unfavourable end of the range is the least that was found'
 
-/** A name of a leaf in words: `drive.friction` of the knee is `drive friction (knee)`. */
-function nameOf({ of, names }: Cell): string {
-  const words = of.id
-    .replaceAll('.', ' ')
-    .replace(/([a-z])([A-Z])/g, '$1 $2')
-    .toLowerCase()
-  const instances = Object.values(names).filter((name) => !['main', 'leg'].includes(name))
-  return instances.length === 0 ? words : `${words} (${instances.join(', ')})`
-}
-
 /** The result of one check: its hardest load case, with the whole calculation. */
 export function checkResult(
   { findings, reserve, required }: CheckFindings,
-  { worst, best, monotone }: Band,
+  { worst, best, monotone, moves }: Band,
   calculation: LegCalculation,
   sheets: SheetMaker,
 ): CheckResult {
@@ -82,6 +74,7 @@ export function checkResult(
     ],
     otherCases: others.map((one) => ({ case: one.comparison.id, reserve: one.reserve })),
     reliesOn,
+    restsOn: restsOn(comparison.demand, comparison.capacity, moves),
   }
 }
 

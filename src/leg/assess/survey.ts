@@ -100,6 +100,19 @@ export function survey<G extends Group>(calculation: LegCalculation, groups: rea
   return new Map(groups.map((group) => [group, bandOf(corners, group, effects.get(group) as Effect[])] as const))
 }
 
+/** The range of a check's reserve with only some of its uncertain values away from typical. */
+export function rangeOver(
+  calculation: LegCalculation,
+  { comparisons, reserve }: Group,
+  moves: readonly Move[],
+): { worst: number; best: number } {
+  const corners = new Corners(calculation)
+  return {
+    worst: Math.min(reserve, corners.least(comparisons, corner(moves, 'low'))),
+    best: Math.max(reserve, corners.least(comparisons, corner(moves, 'high'))),
+  }
+}
+
 function bandOf(corners: Corners, { comparisons, reserve }: Group, effects: readonly Effect[]): Band {
   const moves = effects
     .map(({ cell, range, low, high }): Move => ({ cell, range, low: Math.min(...low), high: Math.min(...high) }))

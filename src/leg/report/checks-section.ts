@@ -4,7 +4,7 @@ import { CHECKS } from '../parts/index.js'
 import type { Assessment, CheckResult } from '../result.js'
 import { capital, listed } from './amounts.js'
 import { type Block, type Marks, type Piece, points, section, small, table, text, type Words } from './blocks.js'
-import { bandText, EVIDENCE, placeOf, reserveText, standing } from './content.js'
+import { bandText, EVIDENCE, placeOf, reserveText, restsText, standing } from './content.js'
 import type { NumberedSheet } from './sheet-sections.js'
 
 /** What a check is about, in words: the part and how it fails. */
@@ -73,6 +73,7 @@ function chain(assessment: Assessment, checks: readonly CheckResult[], sheet: Nu
       text(`Demand: ${first.demandIs}. Capacity: ${first.capacityIs}. Remedy: ${first.remedy}.`),
       ...(rule === undefined ? [] : [small(`Rule: ${rule.where} (${EVIDENCE[rule.level] ?? rule.level}).`)]),
       points(checks.map((check) => chainLine(assessment, check, sheet))),
+      small(restsText(first)),
       ...notes(checks),
     ],
     {

@@ -51,8 +51,36 @@ export function priorsText({ priors }: Assessment): string {
   return `${percent(priors.share)} of the sources behind these checks are priors (unverified values, common practice, assumptions); ${percent(priors.undecided)} of the checks pass at one end of the range of their uncertain values and fail at the other.`
 }
 
+const WORDS = { measured: 'measured here', published: 'published', unverified: 'unverified', assumed: 'assumed' } as const
+
+/** Where the uncertain values of a check come from, side by side. */
+export function restsText({ restsOn }: CheckResult): string {
+  const side = (name: 'demand' | 'capacity') => {
+    const shares = restsOn[name]
+    if (shares === undefined) return []
+    const parts = (Object.keys(WORDS) as (keyof typeof WORDS)[])
+      .map((key) => [Math.round(100 * shares[key]), WORDS[key]] as const)
+      .filter(([percent]) => percent > 0)
+    return [`of the ${name}, ${parts.map(([percent, word]) => `${percent} % ${word}`).join(', ')}`]
+  }
+  const sides = [...side('demand'), ...side('capacity')]
+  return sides.length === 0
+    ? 'No uncertain value moves this reserve.'
+    : `Uncertain values, weighed by how far they move the reserve: ${sides.join('; ')}.`
+}
+
+/** The measurement that narrows the governing reserve most, with the range that it can leave. */
+export function measurementText({ bestMeasurement: found, checks }: Assessment): string | undefined {
+  if (found === undefined) return undefined
+  const check = checks.find(({ id, joint }) => found.check === (joint === undefined ? id : `${id} ${joint}`)) as CheckResult
+  const range = ({ worst, best }: { readonly worst: number; readonly best: number }) => `${reserveText(worst)} to ${reserveText(best)}`
+  const which = check === checks[0] ? 'the smallest reserve' : 'the smallest reserve that a measurement can move'
+  return `One measurement narrows ${which} most (${placeOf(check)}: ${check.mode}): ${found.test}. The reserve is ${range(found.before)} now. An exact measurement of the typical value would leave ${range(found.after)}.`
+}
+
 /** Words for the kinds of evidence. */
 export const EVIDENCE: Readonly<Record<string, string>> = {
+  measured: 'measured here',
   published: 'published',
   standard: 'standard',
   referenceLibrary: 'reference library',

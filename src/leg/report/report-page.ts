@@ -11,7 +11,7 @@ import { changesSection, firstChange } from './changes-section.js'
 import { chartTable } from './chart-table.js'
 import { reportCharts } from './charts.js'
 import { chainsSection, checkNamed, rankedSection } from './checks-section.js'
-import { CAUTIONS, priorsText, standing, verdictText } from './content.js'
+import { CAUTIONS, measurementText, priorsText, standing, verdictText } from './content.js'
 import { specificationHash } from './hash.js'
 import type { ReportPicture } from './pictures.js'
 import { assumptionsSection, notEvaluatedBlocks, numberedSheet } from './sheet-sections.js'
@@ -91,12 +91,14 @@ function notDrawn({ leg: { joints } }: Assessment): string | undefined {
 
 function verdictSection(assessment: Assessment, drawing: Picture | undefined, changes: readonly Changes[]): Block {
   const { governing } = assessment
+  const measurement = measurementText(assessment)
   const tone = assessment.passes ? (assessment.meetsTarget ? 'holds' : 'short') : standing(governing)
   return section('verdict', 'Verdict', [
     { kind: 'text', text: verdictText(assessment), tone },
     text(governing.sentence),
     ...firstChange(assessment, changes),
     text(priorsText(assessment)),
+    ...(measurement === undefined ? [] : [text(measurement)]),
     ...(drawing === undefined ? [] : [{ kind: 'picture', ...drawing } as const]),
     ...[notDrawn(assessment)].flatMap((why) => (why === undefined ? [] : [text(why)])),
   ])

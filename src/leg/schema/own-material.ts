@@ -52,7 +52,7 @@ function madeOf({ basedOn, ...values }: OwnMaterial): Material {
 }
 
 function recordOf(value: unknown): PropertyRecord<Kind> {
-  const own = (text: unknown): Source => ({ level: 'published', where: `own measurement${typeof text === 'string' ? `: ${text}` : ''}` })
+  const own = (text: unknown): Source => ({ level: 'measured', where: `own measurement${typeof text === 'string' ? `: ${text}` : ''}` })
   if (typeof value === 'object' && value !== null && !Array.isArray(value)) {
     const { typical, low, high, source, conditions } = value as Record<string, unknown>
     return { typical, low, high, source: own(source), conditions: typeof conditions === 'string' ? conditions : '' } as PropertyRecord<Kind>
