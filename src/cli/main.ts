@@ -6,6 +6,7 @@ import { mistakesOf, mistakeText } from './file-error.js'
 import { formulas } from './formulas.js'
 import { learnFromLogs } from './learn.js'
 import { report } from './report.js'
+import { robot } from './robot.js'
 import { schema } from './schema.js'
 import { start } from './start.js'
 import { EXIT, type Exit, type Terminal } from './terminal.js'
@@ -16,6 +17,7 @@ const RUN: Readonly<Record<string, (terminal: Terminal, args: readonly string[])
   check,
   compare,
   report,
+  robot,
   learn: learnFromLogs,
   schema,
   formulas,

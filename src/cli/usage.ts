@@ -27,6 +27,11 @@ export const VERBS: Readonly<Record<string, { readonly does: string; readonly ca
     call: 'report leg.yaml --to out',
     options: ['--to folder           where the files go; default: here', '--set, --remove, --cases   as for check'],
   },
+  robot: {
+    does: 'assess the robot of four such legs: feet, loads, supply, energy, running time',
+    call: "robot leg.yaml [--set supply.energy='90 W h']",
+    options: ['--set, --remove       as for check'],
+  },
   learn: {
     does: 'correct a leg from logs of the test stand',
     call: 'learn leg.yaml logs/pretension-knee.csv logs/windup-knee.csv --to leg-learnt.yaml',

@@ -42,4 +42,5 @@ export { chartSvg, type ReportPicture, reportPictures } from './report/pictures.
 export type { ReportOptions } from './report/report-page.js'
 export { rankedTable, textReport } from './report/text.js'
 export type { Assessment, CaseResult, CheckResult, JointResult, Reliance, Unsettled } from './result.js'
+export * from './robot/index.js'
 export type { LegDefault, OwnMaterial, OwnValue } from './schema/index.js'

@@ -18,6 +18,10 @@ export interface StrideWay {
   readonly share?: number
   /** Whether the leg is mounted the other way round, and steps backward while the robot walks forward. Default: no. */
   readonly mirrored?: boolean
+  /** Whether a load that drives a reduction back loses the same share of its power as a motor that drives. Default: it loses nothing. */
+  readonly lossyBack?: boolean
+  /** Force along the ground over force across it. Default: the highest of the load case. */
+  readonly traction?: number
   /** Samples of the stride. Default: 48. */
   readonly samples?: number
 }
@@ -55,6 +59,7 @@ export function strideOf(leg: Prepared, id: 'walk' | 'trot', way: StrideWay = {}
     return {
       ratio: calculation.get(ratio, where),
       efficiency: calculation.get(efficiency, where),
+      ...(way.lossyBack === true ? { backEfficiency: calculation.get(efficiency, where) } : {}),
       rotorInertia: new Quantity(motorOf(leg.x, joint).rotorInertia, 'momentOfInertia'),
     }
   }
@@ -73,7 +78,7 @@ export function strideOf(leg: Prepared, id: 'walk' | 'trot', way: StrideWay = {}
       const { mass } = leg.x.robot
       const share = way.share ?? legShare
       const force = stanceForce.si({ mass, legShare: share, dutyFactor, stancePhase, shape, thirdHarmonic: 0, gravity })
-      out[0] = sense * tractionHighest * force
+      out[0] = sense * (way.traction ?? tractionHighest) * force
       out[1] = 0
       out[2] = force
     },

@@ -187,8 +187,9 @@ for case, air in (('walk', zero + 20), ('hotAfternoon', zero + 40), ('stand', ze
             'controller.heat': [14 * (1.5 * o['heatingCurrent'] ** 2 * 0.004 * (1 + 0.005 * 75) + 0.6), 100 + zero - air]}.items()})
         if case != 'stall': rows[f'{case} motor.runaway {joint}'] = [o['lossAt20'], 254.5 / o['toAir']]
     if case in ('stand', 'stall'): continue
-    # Three of four legs stand: each drive at its peak, copper and iron loss and 0.6 W of switching; voltage behind 70 mohm (quadratic).
-    power = 3 * sum(o['most'] * o['loadedSpeed'] + 0.75 * o['current'] ** 2 * o['resistance'] + o['iron'] + 0.6 for o in m.values()) + 5      # and 5 W of electronics
+    # All four legs, each drive at its peak: copper and iron loss, 0.6 W of switching and the hot switches' conduction; voltage behind 70 mohm (quadratic).
+    switches = 1.5 * 0.004 * (1 + 0.005 * 75)
+    power = 4 * sum(o['most'] * o['loadedSpeed'] + 0.75 * o['current'] ** 2 * o['resistance'] + o['iron'] + 0.6 + switches * o['current'] ** 2 for o in m.values()) + 5      # and 5 W of electronics
     volts = (22 + np.sqrt(22**2 - 4 * 0.07 * power)) / 2
     rows[f'{case} supply.current'] = [power / volts, min(60, 22**2 / (4 * 0.07) / 11)]
     for joint, o in m.items():

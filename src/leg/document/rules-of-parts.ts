@@ -4,6 +4,7 @@ import { below, entriesOf, millimetres, notAbove, type PartlyLeg, type Report } 
 /** Contradictions within links, pins, bolts, shafts, bearings, motors and plates. */
 export function partRules(data: PartlyLeg, report: Report): void {
   linkRules(data, report)
+  centreRules(data, report)
   pinRules(data, report)
   boltRules(data, report)
   shaftRules(data, report)
@@ -39,6 +40,19 @@ function linkRules({ links, robot }: PartlyLeg, report: Report): void {
       height,
       `must be above ${millimetres(Math.abs(upper - lower))}, the folded leg; the foot cannot come so near`,
     )
+}
+
+/** A robot whose centre of mass is not over its feet lies on its side. */
+function centreRules({ links, robot }: PartlyLeg, report: Report): void {
+  const across = robot?.hipTrack === undefined || links?.hipOffset === undefined ? undefined : robot.hipTrack.si + 2 * links.hipOffset.si
+  for (const [name, distance, between] of [
+    ['centreOfMassForward', robot?.hipSpacing?.si, 'front and hind feet'],
+    ['centreOfMassLeft', across, 'left and right feet'],
+  ] as const) {
+    const given = robot?.[name]
+    if (given !== undefined && distance !== undefined && Math.abs(given.si) >= distance / 2)
+      report(`robot.${name}`, given, `must be less than ${millimetres(distance / 2)} either way, half the distance of ${between}`)
+  }
 }
 
 function pinRules({ joints, pins, bosses }: PartlyLeg, report: Report): void {

@@ -1,13 +1,11 @@
-import { cantileverToe, tipOverSlope } from '../../../kinematics/index.js'
+import { cantileverToe } from '../../../kinematics/index.js'
 import type { Check } from '../../cases/check.js'
 import { line, type Use, value } from '../../run/index.js'
-import { hipOffset } from '../links/fields.js'
 import { repeats, slope, slopeDown } from '../load/fields.js'
-import { tipOverAlong } from '../load/values.js'
 import { family, strainLimit } from '../materials/fields.js'
 import { modulus } from '../materials/values.js'
 import { footForce } from '../motion/values.js'
-import { centreOfMassHeight, hipTrack, standHeight } from '../robot/fields.js'
+import { tipOver } from '../robot/values.js'
 import * as foot from './fields.js'
 
 const onToe = line(
@@ -31,15 +29,6 @@ const toFlat = line(
   'stiffness · flat',
   (x) => x.stiffness * x.flat,
 )
-const sideEdge = line(
-  'distance to the edge of the feet across',
-  { track: 'length', offset: 'length' },
-  'length',
-  'track / 2 + offset',
-  (x) => x.track / 2 + x.offset,
-)
-const lesser = line('smaller slope', { along: 'angle', across: 'angle' }, 'angle', 'min(along, across)', (x) => Math.min(x.along, x.across))
-
 /** Strain that the material of a toe bears, in every stride of a season where they are counted. */
 const allowableStrain = value('foot.allowableStrain', ['event'], (use) => {
   const material = use(foot.material)
@@ -67,15 +56,6 @@ const liesFlat = value('foot.liesFlat', ['leg', 'event'], (use) => use(free).def
 const rootStrain = value('foot.rootStrain', ['leg', 'event'], (use) => {
   const { rootStrain: strain, stiffness } = use(free)
   return use(liesFlat) ? toeAt(use, use.run(toFlat, { stiffness, flat: use(flat) })).rootStrain : strain
-})
-
-/** Slope at which the weight passes through the edge of the feet. Across, the feet stand outside the body by the sideways offset. */
-const tipOver = value('robot.tipOver', ['leg'], (use) => {
-  const across = use.run(tipOverSlope, {
-    marginToEdge: use.run(sideEdge, { track: use(hipTrack), offset: use(hipOffset) }),
-    height: use(centreOfMassHeight) ?? use(standHeight),
-  })
-  return use.run(lesser, { along: use(tipOverAlong), across })
 })
 
 const steepest = value('event.slope', ['event'], (use, at) => use(use.nameOf('event', at.event) === 'slopeDown' ? slopeDown : slope))

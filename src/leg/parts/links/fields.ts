@@ -2,7 +2,7 @@ import { field, optional, reference } from '../../leaves.js'
 import { boxOf } from '../../numbers.js'
 import { constant } from '../../run/index.js'
 
-export const hipOffset = field('links.hipOffset', ['leg'], 'length', (x) => x.links.hipOffset)
+export const hipOffset = field('links.hipOffset', [], 'length', (x) => x.links.hipOffset)
 export const length = field('link.length', ['link'], 'length', (x, { link }) => x.links[link].length)
 export const mass = field('link.mass', ['link'], 'mass', (x, { link }) => x.links[link].mass)
 /** Distance of the centre of mass of the bare link from its upper joint; absent for its middle. */

@@ -95,10 +95,4 @@ export const hour = constant('creep.referenceTime', {
   typical: 3600,
   source: { level: 'standard', where: 'ISO 80000-3: 60 min' },
 })
-/** Share of the weight that the lower pair of legs carries on the level. */
-export const levelShare = constant('event.levelShare', {
-  kind: 'ratio',
-  typical: 0.5,
-  source: { level: 'assumption', where: 'centre of mass midway between front and rear feet on the level' },
-})
 export const noTraction = constant('event.noTraction', { kind: 'ratio', typical: 0, source: CHOICE })

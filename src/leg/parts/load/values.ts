@@ -1,8 +1,9 @@
-import { jumpPush, tipOverSlope } from '../../../kinematics/index.js'
+import { jumpPush } from '../../../kinematics/index.js'
 import { slopeLoadShare } from '../../../structures/index.js'
 import type { EventId, StanceId } from '../../cases/events.js'
 import { line, type Use, type Value, value } from '../../run/index.js'
 import * as robot from '../robot/fields.js'
+import { legShare, levelShare, overMean, sideOverMean, tipOverAlong } from '../robot/values.js'
 import * as load from './fields.js'
 
 /** How the foot is loaded while the body passes over it. */
@@ -24,14 +25,12 @@ export interface Stance {
   readonly blocked: boolean
 }
 
-const evenShare = line('share of one leg', { legs: 'count' }, 'ratio', '1 / legs', ({ legs }) => 1 / legs)
-const half = line('half of a distance', { distance: 'length' }, 'length', 'distance / 2', ({ distance }) => distance / 2)
 const pairShare = line(
   'share of one leg of a pair',
-  { pair: 'ratio', legs: 'count' },
+  { pair: 'ratio', legs: 'count', side: 'ratio' },
   'ratio',
-  '2 · pair / legs',
-  (x) => (2 * x.pair) / x.legs,
+  '2 · pair / legs · side',
+  (x) => ((2 * x.pair) / x.legs) * x.side,
 )
 const opposite = line('braking', { traction: 'ratio' }, 'ratio', '−traction', ({ traction }) => -traction)
 const landed = line(
@@ -51,10 +50,10 @@ const acrossSlope = line(
 )
 const landingShare = line(
   'share of one foot of a landing force',
-  { force: 'force', mass: 'mass', gravity: 'acceleration', feet: 'count' },
+  { force: 'force', mass: 'mass', gravity: 'acceleration', feet: 'count', over: 'ratio' },
   'ratio',
-  'force / (mass · gravity · feet)',
-  (x) => x.force / (x.mass * x.gravity * x.feet),
+  'over · force / (mass · gravity · feet)',
+  (x) => (x.over * x.force) / (x.mass * x.gravity * x.feet),
 )
 
 type Read = Use<never>
@@ -62,7 +61,7 @@ type Read = Use<never>
 const walking = (use: Read): Stance => ({
   height: use(robot.standHeight),
   gravity: use(robot.gravity),
-  legShare: use.run(evenShare, { legs: use(robot.legs) }),
+  legShare: use(legShare),
   dutyFactor: use(load.walk.dutyFactor),
   shape: 'rectangular',
   tractionLowest: use(load.walk.pushing),
@@ -100,33 +99,25 @@ function leaping(use: Read, leap: typeof load.hop, pose: 'touchDown' | 'folded')
   const touchDown = use(leap.touchDownHeight) ?? use(robot.standHeight)
   if (!(travel < touchDown)) throw new RangeError('the landing travel must be less than the height of the hip at touch-down')
   const height = pose === 'touchDown' ? touchDown : use.run(landed, { touchDown, travel })
-  return held(use, 'halfSine', use.run(landingShare, { force, mass, gravity, feet }), height)
+  return held(use, 'halfSine', use.run(landingShare, { force, mass, gravity, feet, over: use(overMean) }), height)
 }
-
-/** Slope at which the robot tips over its lower feet, straight down the slope. */
-export const tipOverAlong = value('robot.tipOverAlong', [], (use) =>
-  use.run(tipOverSlope, {
-    marginToEdge: use.run(half, { distance: use(robot.hipSpacing) }),
-    height: use(robot.centreOfMassHeight) ?? use(robot.standHeight),
-  }),
-)
 
 function onSlope(use: Read, way: 'up' | 'down'): Stance {
   const [slope, legs] = [use(way === 'up' ? load.slope : load.slopeDown), use(robot.legs)]
-  const pair = use.run(slopeLoadShare, { slope, tipOverSlope: use(tipOverAlong), levelShare: use(load.levelShare) })
+  const pair = use.run(slopeLoadShare, { slope, tipOverSlope: use(tipOverAlong), levelShare: use(levelShare) })
   const uphill = use.run(uphillTraction, { slope })
   const traction = way === 'up' ? uphill : use.run(opposite, { traction: uphill })
   return {
     ...walking(use),
     gravity: use.run(acrossSlope, { gravity: use(robot.gravity), slope }),
-    legShare: use.run(pairShare, { pair, legs }),
+    legShare: use.run(pairShare, { pair, legs, side: use(sideOverMean) }),
     tractionLowest: traction,
     tractionHighest: traction,
   }
 }
 
 const STANCES: { readonly [S in StanceId]: (use: Read) => Stance } = {
-  stand: (use) => held(use, 'rectangular', use.run(evenShare, { legs: use(robot.legs) }), use(robot.standHeight)),
+  stand: (use) => held(use, 'rectangular', use(legShare), use(robot.standHeight)),
   walk: walking,
   walkBack: backward,
   blocked: (use) => ({ ...walking(use), blocked: true }),

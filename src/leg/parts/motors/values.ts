@@ -43,7 +43,7 @@ export const coldEmf = value('motor.coldEmf', ['motor'], (use) => {
   return basis === 'catalogue' ? use.run(scattered, { emf, scatter: use(motor.catalogueScatter) }) : emf
 })
 /** Torque that iron and bearings take at any speed. */
-const dragTorque = value('motor.dragTorque', ['motor'], (use) => {
+export const dragTorque = value('motor.dragTorque', ['motor'], (use) => {
   const current = use(motor.noLoadCurrent)
   if (current === 0) return 0
   const voltage = use(motor.noLoadVoltage)

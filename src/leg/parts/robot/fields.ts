@@ -12,3 +12,5 @@ export const standHeight = field('robot.standHeight', [], 'length', (x) => x.rob
 export const hipSpacing = field('robot.hipSpacing', [], 'length', (x) => x.robot.hipSpacing)
 export const hipTrack = field('robot.hipTrack', [], 'length', (x) => x.robot.hipTrack)
 export const centreOfMassHeight = optional('robot.centreOfMassHeight', [], 'length', (x) => x.robot.centreOfMassHeight)
+export const centreOfMassForward = field('robot.centreOfMassForward', [], 'length', (x) => x.robot.centreOfMassForward)
+export const centreOfMassLeft = field('robot.centreOfMassLeft', [], 'length', (x) => x.robot.centreOfMassLeft)

@@ -51,7 +51,7 @@ export const supplyChecks: readonly Check[] = [
     remark: value('supply.remark', ['leg', 'event', 'air'], (use) =>
       use(sag).state === 'brownOut' ? 'the supply browns out: it cannot deliver the power' : undefined,
     ),
-    demandIs: 'the current that all legs draw when the drives of the standing legs are at their peak together',
+    demandIs: 'the current that all legs draw when their drives are at their peak together',
     capacityIs: 'the current limit of the supply',
     remedy: 'a pack with less resistance, a thicker fuse and leads, or a slower gait',
   },

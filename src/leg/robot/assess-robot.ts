@@ -1,0 +1,108 @@
+import { type Given, type Inputs, readInputs } from '../../formula/index.js'
+import { layerResistance, surfaceResistance } from '../../thermal/index.js'
+import { Quantity, refuse } from '../../units/index.js'
+import type { Leg } from '../document/describe.js'
+import { type LegNumbers, legNumbers, prepare } from '../numbers.js'
+import { robotChecks } from './checks.js'
+import { robotGait } from './gait.js'
+import type { RobotAssessment, RobotGait } from './result.js'
+import { robotSlope, robotStand } from './stand.js'
+
+const OPTIONS = {
+  /** Power of a brake resistor at the bus. Default: none. */
+  brakeResistor: { kind: 'power', min: 0, default: '0 W' },
+  /** Push along the ground over the load on a foot: 0 on firm level ground. Default: the highest of each gait, which soft ground takes. */
+  traction: { kind: 'ratio', min: -1, max: 1, optional: true },
+  /** A closed housing with all motors and controllers inside. Default: they stand in free air. */
+  housing: {
+    fields: {
+      /** Surface that gives heat to the air outside. */
+      surface: { kind: 'area', above: 0 },
+      /** Thickness of its wall. Default: 3 mm. */
+      wall: { kind: 'length', above: 0, default: '3 mm' },
+      /** Conductivity of its wall. Default: 0.2 W/(m K), a printed polymer. */
+      conductivity: { kind: 'thermalConductivity', above: 0, default: '0.2 W/(m K)' },
+      /** Heat transfer coefficient on each side, radiation included. Default: 8 W/(m^2 K), still air; an assumption. */
+      coefficient: { kind: 'heatTransferCoefficient', above: 0, default: '8 W/(m^2 K)' },
+    },
+    optional: true,
+  },
+} as const satisfies Inputs
+
+/** Options of `assessRobot`: a brake resistor at the bus, the push along the ground, and a closed housing around the motors. */
+export interface RobotOptions extends Partial<Given<typeof OPTIONS>> {}
+
+/**
+ * A robot of four legs built alike, assessed as a whole: how the feet stand along the strides of walk and trot, and what each leg carries. All motors
+ * together draw from the supply and return to it at every instant; energy for each metre, running time and heat follow.
+ *
+ * The legs are mirrored left to right, and the hind ones front to back where `robot.hindLegs` is `mirrored`. Each follows the gait of the document at its phase: the
+ * walk puts down left hind, left front, right hind, right front; the trot moves diagonal legs together. Power is summed over the motors first: one that
+ * brakes feeds those that drive. Motors are as warm as the load case of the gait makes them.
+ *
+ * Not in it: motion of the body (it keeps its height and stays level), the blow of a foot that touches down, the drives of sideways hips, and parts of the
+ * legs, which `assess` judges for the most loaded leg.
+ *
+ * Throws an `InputError` for a robot with other than four legs, a gait that its legs cannot follow, or an unknown option.
+ */
+export function assessRobot(leg: Leg, options: RobotOptions = {}): RobotAssessment {
+  const where = 'assessRobot'
+  const { brakeResistor, traction, housing } = readInputs(where, OPTIONS, options as Given<typeof OPTIONS>)
+  const x = legNumbers(leg)
+  if (x.robot.legs !== 4) refuse(where, 'robot.legs', x.robot.legs, 'must be 4: other robots stand otherwise')
+  const prepared = prepare(x)
+  const gaits = {
+    walk: robotGait(prepared, 'walk', { brakeResistor, traction }),
+    trot: robotGait(prepared, 'trot', { brakeResistor, traction }),
+  }
+  const slopes = { up: robotSlope(x, slopeIn(x, 'slopeUp'), 1), down: robotSlope(x, slopeIn(x, 'slopeDown'), -1) }
+  const checks = robotChecks(prepared, { gaits, slopes, brakeResistor }).sort(
+    (a, b) => a.reserve / a.requiredReserve - b.reserve / b.requiredReserve,
+  )
+  const heat = gaits.walk.motorHeat.si + gaits.walk.controllerHeat.si
+  return {
+    passes: checks.every(({ reserve }) => reserve >= 1),
+    meetsTarget: checks.every(({ reserve, requiredReserve }) => reserve >= requiredReserve),
+    checks,
+    stand: robotStand(prepared),
+    gaits,
+    slopes,
+    housingRise: housing === undefined ? undefined : new Quantity(heat * housingResistance(housing), 'temperatureDifference'),
+    notes: notesOf(gaits),
+  }
+}
+
+/** Size of the slope of an event. */
+function slopeIn({ loadCases: { events } }: LegNumbers, name: 'slopeUp' | 'slopeDown'): number {
+  const event = events[name]
+  return event?.kind === 'slope' ? Math.abs(event.angle) : 0
+}
+
+function housingResistance({
+  surface,
+  wall,
+  conductivity,
+  coefficient,
+}: {
+  readonly surface: number
+  readonly wall: number
+  readonly conductivity: number
+  readonly coefficient: number
+}): number {
+  return 2 * surfaceResistance.si({ coefficient, area: surface }) + layerResistance.si({ thickness: wall, conductivity, area: surface })
+}
+
+const percent = (ratio: Quantity<'ratio'>) => `${(100 * ratio.si).toPrecision(2)} %`
+
+function notesOf(gaits: { readonly walk: RobotGait; readonly trot: RobotGait }): string[] {
+  const { walk, trot } = gaits
+  return [
+    ...(walk.unsupported.si > 0
+      ? [
+          `Walking, no three feet hold the weight during ${percent(walk.unsupported)} of the stride: the robot may not stop there, and rolls by ${walk.tips} until the next foot is down.`,
+        ]
+      : []),
+    ...(trot.feet.standing.fewest === 0 ? ['Trotting, all feet leave the ground between the pairs.'] : []),
+    `Trotting, it rolls by at least ${trot.tips} about the line of two feet, unless it steps or leans against it.`,
+  ]
+}

@@ -1,0 +1,137 @@
+import { type Kind, Quantity } from '../../units/index.js'
+import { reserveOf } from '../assess/compare.js'
+import { type CaseId, LOAD_CASES } from '../cases/events.js'
+import type { LegNumbers, Prepared } from '../numbers.js'
+import { caseState } from '../what-if.js'
+import type { RobotCheck, RobotGait, RobotSlope } from './result.js'
+
+/** What the checks of a robot rest on. */
+export interface RobotFindings {
+  readonly gaits: { readonly walk: RobotGait; readonly trot: RobotGait }
+  readonly slopes: { readonly up: RobotSlope; readonly down: RobotSlope }
+  readonly brakeResistor: number
+}
+
+interface Sides {
+  readonly id: string
+  readonly title: string
+  readonly where: string
+  readonly kind: Kind
+  readonly demand: number
+  readonly capacity: number
+  readonly required?: number
+  readonly demandIs: string
+  readonly capacityIs: string
+  readonly remedy: string
+}
+
+/** A supply that browns out delivers at most this share of the current. */
+const FAILING = 0.999
+
+function check(x: LegNumbers, { kind, demand, capacity, required, demandIs, capacityIs, ...rest }: Sides): RobotCheck {
+  const reserve = reserveOf(demand, capacity)
+  const [needed, has] = [new Quantity(demand, kind), new Quantity(capacity, kind)]
+  return {
+    id: rest.id,
+    title: rest.title,
+    where: rest.where,
+    remedy: rest.remedy,
+    demand: needed,
+    capacity: has,
+    reserve,
+    requiredReserve: required ?? x.usage.requiredReserve,
+    sentence: `${rest.title}, ${rest.where}: ${demandIs} is ${needed}, ${capacityIs} ${has}.`,
+  }
+}
+
+/** Load cases of everyday walking, whose foot force every part of a leg is calculated for. */
+const WALKING = ['walk', 'walkBack', 'slope', 'slopeDown', 'trot'] as const satisfies readonly CaseId[]
+
+/** The checks of the whole robot. */
+export function robotChecks(leg: Prepared, { gaits, slopes, brakeResistor }: RobotFindings): RobotCheck[] {
+  const { x } = leg
+  const { currentLimit } = x.supply
+  const calculated = Math.max(...WALKING.map((id) => caseState(leg, id).motion?.vertical ?? 0))
+  const worst = WALKING.find((id) => caseState(leg, id).motion?.vertical === calculated) ?? 'walk'
+  const ofGait = (id: 'walk' | 'trot') => {
+    const gait = gaits[id]
+    const where = id === 'walk' ? 'walking' : 'trotting'
+    const most = Math.min(currentLimit, gait.state === 'brownOut' ? FAILING * gait.peakCurrent.si : currentLimit)
+    return [
+      check(x, {
+        id: 'robot.supplyCurrent',
+        title: 'Current of the supply',
+        where,
+        kind: 'current',
+        demand: gait.peakCurrent.si,
+        capacity: most,
+        demandIs: 'the current of all motors at the hardest instant of a stride',
+        capacityIs: gait.state === 'brownOut' ? 'and the supply browns out below' : 'the limit of the supply is',
+        remedy: 'a pack with less resistance, a thicker fuse and leads, or a slower gait',
+      }),
+      ...(x.supply.takesBack
+        ? []
+        : [
+            check(x, {
+              id: 'robot.returnedPower',
+              title: 'Power that flows back',
+              where,
+              kind: 'power',
+              demand: gait.peakReturned.si,
+              capacity: brakeResistor,
+              required: 1,
+              demandIs: 'the largest power that all motors together return',
+              capacityIs: 'the supply takes none, the brake resistor',
+              remedy: 'a battery that takes charge, or a brake resistor',
+            }),
+          ]),
+      ...(gait.runningTime === undefined || id === 'trot'
+        ? []
+        : [
+            check(x, {
+              id: 'robot.runningTime',
+              title: 'Charge of the battery',
+              where,
+              kind: 'time',
+              demand: x.usage.walkingTime,
+              capacity: gait.runningTime.si,
+              required: 1,
+              demandIs: 'the longest walk',
+              capacityIs: 'one charge lasts',
+              remedy: 'a larger battery, a lighter load, or a straighter leg',
+            }),
+          ]),
+      // The force of a trot is that of its load case by definition.
+      ...gait.corners
+        .filter(({ peakForce }) => id === 'walk' && peakForce.si === Math.max(...gait.corners.map((corner) => corner.peakForce.si)))
+        .slice(0, 1)
+        .map(({ peakForce }) =>
+          check(x, {
+            id: 'robot.footLoad',
+            title: 'Load of one foot',
+            where,
+            kind: 'force',
+            demand: peakForce.si,
+            capacity: calculated,
+            required: 1,
+            demandIs: 'the largest force on one foot, as the weight passes from foot to foot,',
+            capacityIs: `the leg is calculated for, in the load case ${LOAD_CASES[worst].title.toLowerCase()},`,
+            remedy: 'a higher duty factor, a centre of mass nearer to the middle, or a trot with a lower duty factor among the load cases',
+          }),
+        ),
+    ]
+  }
+  const onSlope = (slope: RobotSlope, where: string) =>
+    check(x, {
+      id: 'robot.tipOver',
+      title: 'Tipping over',
+      where,
+      kind: 'angle',
+      demand: slope.slope.si,
+      capacity: Math.max(0, slope.tipsAt.si),
+      demandIs: 'the slope',
+      capacityIs: 'it tips at',
+      remedy: 'a lower load, a centre of mass nearer to the middle, or a gentler slope',
+    })
+  return [...ofGait('walk'), ...ofGait('trot'), onSlope(slopes.up, 'up a slope'), onSlope(slopes.down, 'down a slope')]
+}

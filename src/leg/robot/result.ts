@@ -1,0 +1,103 @@
+import type { Gait } from '../../kinematics/index.js'
+import type { Table } from '../../study/index.js'
+import type { Kind, Quantity } from '../../units/index.js'
+
+/** A leg of the robot by its corner. */
+export type Corner = 'leftFront' | 'rightFront' | 'leftHind' | 'rightHind'
+
+/** What one leg carries in a gait. */
+export interface CornerLoad {
+  readonly corner: Corner
+  /** Whether it is mounted the other way round, front to back: it then steps backward while the robot walks forward. */
+  readonly mirrored: boolean
+  /** Part of the weight on it, averaged over the stride. */
+  readonly meanShare: Quantity<'ratio'>
+  /** Largest force across the ground on its foot. */
+  readonly peakForce: Quantity<'force'>
+  /** Largest torque at the shafts of its motors. */
+  readonly motorTorque: { readonly hip: Quantity<'torque'>; readonly knee: Quantity<'torque'> }
+}
+
+/** The robot in one gait. */
+export interface RobotGait {
+  /** How the feet stand along the stride. */
+  readonly feet: Gait
+  readonly corners: readonly CornerLoad[]
+  /** Part of the stride in which no polygon of feet holds the weight: the robot then tips until the next foot is down. */
+  readonly unsupported: Quantity<'ratio'>
+  /** Least angle that it tips in the longest such time without control; 0 where every moment is held. */
+  readonly tips: Quantity<'angle'>
+  /** Power drawn from the bus by all motors, controllers and electronics, averaged over the stride; what flows back is summed before it counts. */
+  readonly meanPower: Quantity<'power'>
+  readonly peakPower: Quantity<'power'>
+  /** Power that flows back into the supply, averaged over the stride. */
+  readonly returned: Quantity<'power'>
+  /** Largest power that flows back, and that neither supply nor brake resistor takes: it raises the voltage of the bus. */
+  readonly peakReturned: Quantity<'power'>
+  readonly notTaken: Quantity<'power'>
+  readonly peakCurrent: Quantity<'current'>
+  /** Voltage that is left at the peak. */
+  readonly lowestVoltage: Quantity<'voltage'>
+  /** Whether the supply delivers the peak. */
+  readonly state: 'holds' | 'brownOut'
+  /** Heat of all motors, and of their controllers, averaged over the stride. */
+  readonly motorHeat: Quantity<'power'>
+  readonly controllerHeat: Quantity<'power'>
+  readonly energyPerMetre: Quantity<'energyPerDistance'>
+  readonly costOfTransport: Quantity<'ratio'>
+  /** How long and how far on one charge; absent where the document gives no energy. */
+  readonly runningTime: Quantity<'time'> | undefined
+  readonly range: Quantity<'length'> | undefined
+  /** Moment by moment: power, current and voltage of the bus, heat of the motors. */
+  readonly samples: Table
+}
+
+/** The robot on its feet, standing still on the level. */
+export interface RobotStand {
+  readonly forces: { readonly [C in Corner]: Quantity<'force'> }
+  /** Depth of a hollow under one foot that leaves it without load; absent where the drives hold no load. */
+  readonly hollow: Quantity<'length'> | undefined
+  readonly power: Quantity<'power'>
+  readonly motorHeat: Quantity<'power'>
+  readonly runningTime: Quantity<'time'> | undefined
+}
+
+/** The robot on a slope that it walks straight up or down: forces of each pair of feet, and what each foot needs along the ground. */
+export interface RobotSlope {
+  readonly slope: Quantity<'angle'>
+  readonly front: Quantity<'force'>
+  readonly hind: Quantity<'force'>
+  /** Force along the ground over force across it, the same for all feet; above the friction of the ground the robot slides. */
+  readonly traction: Quantity<'ratio'>
+  /** Slope at which it tips in this direction. */
+  readonly tipsAt: Quantity<'angle'>
+}
+
+/** One check of the whole robot. */
+export interface RobotCheck {
+  readonly id: string
+  readonly title: string
+  readonly where: string
+  readonly demand: Quantity<Kind>
+  readonly capacity: Quantity<Kind>
+  /** Capacity over demand; below 1 it fails. */
+  readonly reserve: number
+  readonly requiredReserve: number
+  readonly sentence: string
+  readonly remedy: string
+}
+
+/** A robot of four legs, assessed as a whole. */
+export interface RobotAssessment {
+  readonly passes: boolean
+  /** Whether each check has the reserve required of it. */
+  readonly meetsTarget: boolean
+  /** Checks, the smallest margin first. */
+  readonly checks: readonly RobotCheck[]
+  readonly stand: RobotStand
+  readonly gaits: { readonly walk: RobotGait; readonly trot: RobotGait }
+  readonly slopes: { readonly up: RobotSlope; readonly down: RobotSlope }
+  /** Rise of the air inside a closed housing over the air outside, with all motors inside, walking; absent without a housing. */
+  readonly housingRise: Quantity<'temperatureDifference'> | undefined
+  readonly notes: readonly string[]
+}

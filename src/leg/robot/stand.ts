@@ -1,0 +1,82 @@
+import { motorTorqueThroughReduction, tipOverSlope } from '../../kinematics/index.js'
+import { slopeLoadShare } from '../../structures/index.js'
+import { Quantity } from '../../units/index.js'
+import { placeOf } from '../calculation.js'
+import { couplingOf } from '../coupling.js'
+import { uprightCompliance } from '../foot-result.js'
+import { JOINTS, type LegNumbers, type Prepared } from '../numbers.js'
+import { efficiency, ratio } from '../parts/transmission/questions.js'
+import { legInverse, poseOf } from '../pose.js'
+import { calculationFor } from '../what-if.js'
+import { busAt, busMotors, type ShaftPoint } from './bus.js'
+import { centreHeightOf, cornersOf, G } from './feet.js'
+import { onOneCharge } from './gait.js'
+import type { Corner, RobotSlope, RobotStand } from './result.js'
+
+const still = new Float64Array(3)
+
+/** Torques at the shafts that hold a standing leg against a force across the ground. */
+function holding(leg: Prepared, force: number): ShaftPoint[] {
+  const q = Float64Array.from(poseOf(leg))
+  const torques = new Float64Array(3)
+  legInverse(leg, G).torqueInto(torques, 0, q, still, still, 0, 0, force)
+  couplingOf(leg)?.si.actuatorTorquesInto(torques, 0, q, torques.slice())
+  const calculation = calculationFor(leg)
+  return JOINTS.map((joint) => {
+    const where = calculation.instances.implied(placeOf(calculation, { joint })) as never
+    const torque = motorTorqueThroughReduction.si({
+      outputTorque: torques[joint === 'hip' ? 1 : 2]!,
+      outputSpeed: 0,
+      outputAcceleration: 0,
+      ratio: calculation.get(ratio, where),
+      efficiency: calculation.get(efficiency, where),
+      backEfficiency: 1,
+      rotorInertia: 0,
+      carrierAcceleration: 0,
+    })
+    return { joint, speed: 0, torque }
+  })
+}
+
+/** The robot on its four feet, standing still on the level. */
+export function robotStand(leg: Prepared): RobotStand {
+  const { x } = leg
+  const weight = x.robot.mass * G
+  const corners = cornersOf(x)
+  const bus = busAt(
+    leg,
+    busMotors(leg, 'stand'),
+    corners.flatMap(({ share }) => holding(leg, share * weight)),
+    0,
+  )
+  const compliance = uprightCompliance(leg)
+  // A foot that is short by a length hands a quarter of its stiffness times that length to its neighbours, and so does the one across.
+  const lightest = Math.min(...corners.map(({ share }) => share)) * weight
+  const charge = onOneCharge(x, bus.power, 0)
+  return {
+    forces: Object.fromEntries(corners.map(({ corner, share }) => [corner, new Quantity(share * weight, 'force')])) as {
+      readonly [C in Corner]: Quantity<'force'>
+    },
+    hollow: Number.isFinite(compliance) ? new Quantity(4 * lightest * compliance, 'length') : undefined,
+    power: new Quantity(bus.power, 'power'),
+    motorHeat: new Quantity(bus.motorHeat, 'power'),
+    runningTime: charge === undefined ? undefined : new Quantity(charge.time, 'time'),
+  }
+}
+
+/** The robot on the slope of an event, straight up (1) or down (-1). */
+export function robotSlope(x: LegNumbers, slope: number, way: 1 | -1): RobotSlope {
+  const { hipSpacing, centreOfMassForward: forward, mass } = x.robot
+  const across = mass * G * Math.cos(slope)
+  // Uphill the hind pair is the lower one, downhill the front pair.
+  const off = way === 1 ? -forward : forward
+  const tipsAt = tipOverSlope.si({ marginToEdge: hipSpacing / 2 - off, height: centreHeightOf(x) })
+  const lower = slopeLoadShare.si({ slope, tipOverSlope: tipsAt, levelShare: 0.5 + off / hipSpacing }) * across
+  return {
+    slope: new Quantity(slope, 'angle'),
+    front: new Quantity(way === 1 ? across - lower : lower, 'force'),
+    hind: new Quantity(way === 1 ? lower : across - lower, 'force'),
+    traction: new Quantity(Math.tan(slope), 'ratio'),
+    tipsAt: new Quantity(tipsAt, 'angle'),
+  }
+}
