@@ -12,6 +12,7 @@ const steps: readonly (readonly [name: string, command: string])[] = [
   ['typecheck of the docs examples', 'npm run -s typecheck:examples'],
   ['glossary', 'npm run -s glossary -- --check'],
   ['meanings of the document', 'npm run -s meanings -- --check'],
+  ['editor', 'npm run -s check:editor'],
   ['layers', 'npm run -s layers'],
   ['unused code', 'npm run -s knip'],
   ['build', 'npm run -s build'],

@@ -1,8 +1,10 @@
-// Writes src/leg/document/meanings.json: what each field of the leg's document means, taken from the doc comments of the fields.
+// Writes src/leg/document/meanings.json: what each field of the leg's document means, taken from the doc comments of the fields,
+// and the names that an editor completes.
 // `npm run meanings` writes it; with `--check` it only fails where the file is stale.
 import { readFileSync, writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import ts from 'typescript'
+import { editorNames } from './editor/names.js'
 
 const root = fileURLToPath(new URL('../', import.meta.url))
 const FIELDS = `${root}src/leg/document/fields.ts`
@@ -54,9 +56,13 @@ function meaningsOf(): Record<string, string> {
   return meanings
 }
 
-const text = `${JSON.stringify(meaningsOf(), undefined, 2)}\n`
-if (!process.argv.includes('--check')) writeFileSync(OUT, text)
-else if (readFileSync(OUT, 'utf8') !== text) {
-  console.error('src/leg/document/meanings.json is stale: npm run meanings')
+const check = process.argv.includes('--check')
+const meanings = meaningsOf()
+const text = `${JSON.stringify(meanings, undefined, 2)}\n`
+const stale = readFileSync(OUT, 'utf8') === text ? [] : ['src/leg/document/meanings.json']
+if (!check) writeFileSync(OUT, text)
+const names = editorNames(meanings, check)
+if (check && stale.length + names.length > 0) {
+  console.error(`${[...stale, ...names].join(', ')} stale: npm run meanings`)
   process.exit(1)
 }

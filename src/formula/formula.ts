@@ -8,10 +8,17 @@ export interface CallOptions {
   readonly strict?: boolean
 }
 
-/** A formula: called with units it checks everything; its `.si` kernel takes plain SI numbers and checks nothing. */
+/**
+ * A formula: called with units it checks everything and throws an `InputError` that lists every bad input; its `.si` kernel takes plain SI numbers
+ * and checks nothing. The call has no summary of its own, so that an editor shows that of the formula.
+ */
 export interface Formula<I extends Inputs, O extends Output> {
-  /** Checked call. Throws an `InputError` that lists every bad input. */
-  (given: Given<I>, options?: CallOptions): Result<O>
+  (
+    /** The inputs with their units. Every bad one is listed in a single `InputError`. */
+    given: Given<I>,
+    /** How the call behaves outside the validity range. Default: the result carries a note. */
+    options?: CallOptions,
+  ): Result<O>
   /** The bare kernel: SI numbers in and out, nothing checked. */
   readonly si: (x: Flat<Si<I>>) => SiResult<O>
   /** Module and export name, such as `capstan.slackTension`. */

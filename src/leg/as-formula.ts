@@ -6,6 +6,7 @@ import { appliesTo } from './cases/check.js'
 import { ALL_CASE_IDS, type CaseId, LOAD_CASES } from './cases/events.js'
 import type { Leg } from './document/describe.js'
 import { documentFields, type LegData } from './document/fields.js'
+import type { CheckName } from './document/names.js'
 import { movedInputs, withEarlierInputs } from './earlier-inputs.js'
 import { hasCord, JOINTS, type LegNumbers, legNumbers } from './numbers.js'
 import { caseList, knownOptions } from './options.js'
@@ -20,7 +21,7 @@ export interface LegFormulaOptions {
   /** Load cases to run. Default: those of `assess`. */
   readonly cases?: readonly CaseId[]
   /** One check instead of the governing one: its id, with the joint after a blank where it belongs to one (`'pin.bending knee'`). */
-  readonly check?: string
+  readonly check?: CheckName | (string & {})
   /**
    * Paths of the values whose ranges studies vary: frictions, shares that are left, properties of materials. `[]` is none. Default: all
    * that carry a range.

@@ -14,6 +14,7 @@ export { describeLeg, type Leg } from './document/describe.js'
 export { DOCUMENT_VERSION as SCHEMA_VERSION, type LegData, type LegSpecification } from './document/fields.js'
 export { legJsonSchema } from './document/json-schema.js'
 export { migrate } from './document/migrate.js'
+export type { CheckName, LegPath } from './document/names.js'
 export {
   DRAWING_STYLE,
   type LegDrawing,

@@ -1,5 +1,6 @@
 import { nearNames, refuse } from '../units/index.js'
 import * as data from './data/index.js'
+import type { MaterialName } from './names.js'
 import type { Material } from './record.js'
 
 /** Every material of the table, in the order of its pages. */
@@ -61,7 +62,7 @@ export const materialNames = (): string[] => allMaterials().map(({ name }) => na
  *
  * Throws an `InputError` that lists the nearest names when there is no such material.
  */
-export function materialByName(name: string): Material {
+export function materialByName(name: MaterialName | (string & {})): Material {
   const found = typeof name === 'string' ? indexed().get(plain(name)) : undefined
   if (found !== undefined) return found
   const names = materialNames()

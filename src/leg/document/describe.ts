@@ -23,13 +23,13 @@ export type Leg = LegData & {
 const schema = /* @__PURE__ */ zodOf(documentFields)
 
 /**
- * Reads the document of a leg, of this version or an older one: an object, or JSON or YAML text. Quantities are text with a unit (`'165 mm'`), pairs or `Quantity`; materials,
- * threads, bearings and cords are named by their designation.
+ * Reads the document of a leg, of this version or an older one: an object, or JSON or YAML text. A leg that was described before goes back in as it
+ * is. Quantities are text with a unit (`'165 mm'`), pairs or `Quantity`; materials, threads, bearings and cords are named by their designation.
  *
  * Throws one `InputError` that lists every mistake: its line, what was given, what is accepted, and the near name of a misspelt one.
  * Contradictions between sections (pulleys that overlap, a boss smaller than its pin, a foot that cannot reach) are in the same list.
  */
-export function describeLeg(specification: LegSpecification | string | Leg): Leg {
+export function describeLeg(specification: LegSpecification | string): Leg {
   const where = 'describeLeg'
   const { data: read, placeOf } = readDocument(where, specification)
   const { defaults: earlier, ...given } = migrate(read)

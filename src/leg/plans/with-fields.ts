@@ -1,13 +1,14 @@
 import { type In, InputError, type Issue, type Kind, Quantity, quantity, show } from '../../units/index.js'
 import { describeLeg, type Leg } from '../document/describe.js'
 import { newPlaces, valueAt } from '../document/earlier-paths.js'
+import type { LegPath } from '../document/names.js'
 
 /**
  * Fields to change, by path: `{ 'joints.knee.drive.pretension': '220 N', 'bolts.stack.pattern.distances[0]': '10 mm' }`. Values are
  * what the document takes there; `undefined` takes a field out, so that its default comes back. Paths of version 3
  * (`'drives.knee.pretension'`) are understood for one version.
  */
-export type LegChanges = Readonly<Record<string, unknown>>
+export type LegChanges = { readonly [P in LegPath]?: unknown } & Readonly<Record<string, unknown>>
 
 /**
  * The same leg with some fields changed, read and checked again as a whole.

@@ -1,4 +1,5 @@
 import type { EvidenceLevel } from '../../formula/index.js'
+import type { MaterialName } from '../../materials/index.js'
 import type { In, Kind, Quantity } from '../../units/index.js'
 
 /** Options of any field: whether it may be left out, the value assumed then, and why. */
@@ -113,7 +114,8 @@ export type OwnValue =
 
 /** A material of one's own: one of the table, with measured values put in. */
 export interface OwnMaterial {
-  readonly basedOn: string
+  /** A material of the table, whose values hold where none is given. */
+  readonly basedOn: MaterialName | (string & {})
   readonly [property: string]: OwnValue
 }
 
@@ -126,7 +128,14 @@ export type Given<F> = F extends { integer: true }
   : F extends { kind: infer K extends Kind }
     ? In<K>
     : F extends { interval: infer K extends Kind }
-      ? readonly [In<K>, In<K>]
+      ?
+          | readonly [In<K>, In<K>]
+          | {
+              /** Lower end of the interval. */
+              readonly lowest: In<K>
+              /** Upper end of the interval. */
+              readonly highest: In<K>
+            }
       : F extends { oneOf: readonly (infer T)[] }
         ? T
         : F extends { band: 'ratio' }
@@ -135,21 +144,23 @@ export type Given<F> = F extends { integer: true }
             ? boolean
             : F extends { designation: 'propertyClass' }
               ? string | number
-              : F extends { text: true } | { designation: Table } | { refersTo: Section }
-                ? string
-                : F extends { tuple: infer S }
-                  ? readonly Given<S[keyof S]>[] | GivenFields<S>
-                  : F extends { list: infer E }
-                    ? readonly Given<E>[]
-                    : F extends { section: infer S }
-                      ? GivenFields<S>
-                      : F extends { dictionary: infer E }
-                        ? { readonly [name: string]: Given<E> }
-                        : F extends { variants: infer N extends string; of: infer V }
-                          ? { [X in keyof V]: Flat<{ readonly [Y in N]: X } & GivenFields<V[X]>> }[keyof V]
-                          : F extends { own: 'material' }
-                            ? OwnMaterial
-                            : never
+              : F extends { refersTo: 'materials' }
+                ? MaterialName | (string & {})
+                : F extends { text: true } | { designation: Table } | { refersTo: Section }
+                  ? string
+                  : F extends { tuple: infer S }
+                    ? readonly Given<S[keyof S]>[] | GivenFields<S>
+                    : F extends { list: infer E }
+                      ? readonly Given<E>[]
+                      : F extends { section: infer S }
+                        ? GivenFields<S>
+                        : F extends { dictionary: infer E }
+                          ? { readonly [name: string]: Given<E> }
+                          : F extends { variants: infer N extends string; of: infer V }
+                            ? { [X in keyof V]: Flat<{ readonly [Y in N]: X } & GivenFields<V[X]>> }[keyof V]
+                            : F extends { own: 'material' }
+                              ? OwnMaterial
+                              : never
 
 /** What may be written for some fields. */
 export type GivenFields<S> = Flat<
