@@ -17,6 +17,7 @@ import {
   show,
 } from '../units/index.js'
 import type { Given, Input, Inputs, Scalar, Si } from './definition.js'
+import { isProperty } from './provenance.js'
 
 /**
  * Reads one value: returns its SI form, or adds issues and returns something that will not be used. Notes that quantities carry are added,
@@ -130,15 +131,15 @@ function curveReader([from, to]: readonly [Kind, Kind]): Reader {
 }
 
 /**
- * The reader of a record. The argument of a formula may carry nothing but inputs. A nested record may carry more (a material has many
- * properties), but not where the name could be a misspelt optional input: near an absent one, or any name where every input is optional.
+ * The reader of a record. The argument of a formula may carry nothing but inputs. A nested record may be an entry of a table or a material,
+ * which carries more quantities; where every input is optional it may not.
  */
 export function recordReader(inputs: Inputs, isArgument: boolean): Reader {
   const names = Object.keys(inputs)
   const readers = names.map((name) => reader(inputs[name] as Input))
   const optional = names.filter((name) => isOptional(inputs[name] as Input))
   const isClosed = isArgument || optional.length === names.length
-  const surplus = isClosed ? refuseUnknown : optional.length > 0 ? misspeltRefuser(optional) : undefined
+  const surplus = isClosed ? refuseUnknown : refuseStray(optional)
   const blank: Record<string, unknown> = {}
   for (const name of names) {
     const input = inputs[name] as Input
@@ -158,12 +159,10 @@ export function recordReader(inputs: Inputs, isArgument: boolean): Reader {
         x[at] = readers[i]!(value, path ? `${path}.${at}` : at, issues, notes)
       }
       at = undefined
-      if (surplus !== undefined) {
-        // As many fields as are known: then there is no surplus, and no name needs a look.
-        let fields = 0
-        for (const _ in given) fields++
-        if (fields !== known) surplus(given, names, path, issues)
-      }
+      // As many fields as are known: then there is no surplus, and no name needs a look.
+      let fields = 0
+      for (const _ in given) fields++
+      if (fields !== known) surplus(given, names, path, issues)
       return x
     } catch (error) {
       if (error instanceof InputError) throw error
@@ -198,25 +197,35 @@ const refuseUnknown: SurplusCheck = (record, names, path, issues) => {
   }
 }
 
-/** Names kept as harmless; more than records of this library have. */
-const MOST_HARMLESS = 500
 /** Slips in a name that is still taken for a misspelt one; a material's other properties are further away. */
 const MOST_SLIPS = 3
 
-/** Adds an issue for every field whose name is near an absent optional input. */
-function misspeltRefuser(optional: readonly string[]): SurplusCheck {
-  // Names that are near no optional input: a material's many properties are compared once.
-  const harmless = new Set<string>()
-  return (record, names, path, issues) => {
+/**
+ * Adds an issue for every field that is not an input, except what tables and materials carry besides: values that know their kind. Those
+ * may be misspelt as well, so that a name near an absent optional input is an issue all the same.
+ */
+const refuseStray =
+  (optional: readonly string[]): SurplusCheck =>
+  (record, names, path, issues) => {
     const absent = optional.filter((name) => record[name] === undefined)
-    if (absent.length === 0) return
+    const isMaterial = Object.values(record).some(isProperty)
     for (const name in record) {
-      if (harmless.has(name) || names.includes(name)) continue
+      if (names.includes(name)) continue
       const meant = nearName(name, absent, MOST_SLIPS)
-      if (meant !== undefined) reject(issues, path ? `${path}.${name}` : name, record[name], `is not an input, did you mean ${meant}?`)
-      else if (harmless.size < MOST_HARMLESS && nearName(name, optional, MOST_SLIPS) === undefined) harmless.add(name)
+      if (meant === undefined && (isMaterial || isCarried(name, record[name]))) continue
+      const words = meant === undefined ? `; inputs are ${names.join(', ')}` : `, did you mean ${meant}?`
+      const surplus = issue(path ? `${path}.${name}` : name, record[name], `is not an input${words}`)
+      issues.push(record[name] === undefined ? { ...surplus, given: 'undefined' } : surplus)
     }
   }
+
+/** What results and table entries hold: quantities, also in their JSON form, and the notes of a result. */
+function isCarried(name: string, value: unknown): boolean {
+  if (value instanceof Quantity) return true
+  if (typeof value !== 'object' || value === null) return false
+  if (name === 'notes') return Array.isArray(value)
+  const { kind, value: number, unit } = value as { kind?: unknown; value?: unknown; unit?: unknown }
+  return typeof kind === 'string' && typeof number === 'number' && typeof unit === 'string'
 }
 
 /**

@@ -63,8 +63,9 @@ describe('a checked call', () => {
     expect(onQuantities.total.si).toBe(withSi.total.si)
   })
 
-  test('a nested record may carry more than is asked, the argument may not', () => {
-    expect(everything({ ...full, outer: { modulus: '2 GPa', density: 5 } as never }).state).toBe('held')
+  test('a nested record may carry more quantities, the argument may not', () => {
+    expect(everything({ ...full, outer: { modulus: '2 GPa', density: quantity('density', '1 g/cm^3') } as never }).state).toBe('held')
+    expect(() => everything({ ...full, outer: { modulus: '2 GPa', density: 5 } as never })).toThrow('outer.density is 5; is not an input')
     expect(() => everything({ ...full, exta: '2 m' } as never)).toThrow("exta is '2 m'; is not an input, did you mean extra?")
   })
 })
