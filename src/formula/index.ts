@@ -23,6 +23,7 @@ export type {
 } from './definition.js'
 export { bare, type Evaluator, type Recorder, recorder, type Step, stepOf } from './evaluate.js'
 export { type AnyFormula, brokenStatements, type CallOptions, type Formula, formula, NoResultError, ValidityError } from './formula.js'
+export { isRecord, onlyKeys, requireKeys } from './known-keys.js'
 export { notesOf } from './notes.js'
 export {
   atLeast,

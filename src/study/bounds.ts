@@ -2,8 +2,8 @@ import { barChart, type Chart } from '../chart/index.js'
 import { type Formula, type Inputs, NoResultError, type Output } from '../formula/index.js'
 import { InputError, type Issue, type Kind, Quantity, show } from '../units/index.js'
 import { type Found, Search, type Trend } from './bounds-search.js'
-import type { OptionsFor } from './model.js'
-import { untyped } from './path.js'
+import type { Named, OptionsFor } from './model.js'
+import { planRecord, untyped } from './path.js'
 import { markdownTable, Printable } from './show.js'
 import { type Uncertain, uncertainModel } from './uncertain-model.js'
 
@@ -105,7 +105,11 @@ export function bounds<I extends Inputs, O extends Output>(
   given: NoInfer<Uncertain<I>>,
   ...[options]: OptionsFor<O, BoundsOptions>
 ): Bounds {
-  const { points = 64, seed = 1, output } = (options ?? {}) as BoundsOptions & { output?: string }
+  const {
+    points = 64,
+    seed = 1,
+    output,
+  } = planRecord(untyped(formula).id, (options ?? {}) as Named<BoundsOptions>, ['points', 'seed', 'output'])
   const issues: Issue[] = []
   if (!(Number.isInteger(points) && points >= 4))
     issues.push({ path: 'points', given: show(points), accepts: 'must be a whole number of at least 4' })

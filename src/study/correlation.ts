@@ -1,4 +1,5 @@
-import { InputError, type Issue, show } from '../units/index.js'
+import { onlyKeys } from '../formula/index.js'
+import { InputError, type Issue, refuse, show } from '../units/index.js'
 
 /** A correlation matrix (row-major) and, where anything is correlated, its lower triangular factor. */
 export interface CorrelationFactor {
@@ -20,8 +21,11 @@ export function correlationFactor(
   for (let i = 0; i < n; i++) matrix[i * n + i] = 1
   if (correlations.length === 0) return { matrix, lower: undefined }
   const issues: Issue[] = []
-  correlations.forEach(({ between, coefficient }, k) => {
-    const [i = -1, j = -1] = between.map((path) => paths.indexOf(path))
+  if (!Array.isArray(correlations)) refuse(where, 'correlations', correlations, 'must be a list of { between, coefficient }')
+  correlations.forEach((each: { readonly between: readonly [string, string]; readonly coefficient: number }, k) => {
+    if (!onlyKeys(`correlations[${k}]`, each, ['between', 'coefficient'], issues)) return
+    const { between, coefficient } = each
+    const [i = -1, j = -1] = Array.isArray(between) ? between.map((path) => paths.indexOf(path)) : []
     if (i < 0 || j < 0 || i === j)
       issues.push({
         path: `correlations[${k}].between`,

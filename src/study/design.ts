@@ -1,4 +1,4 @@
-import { type AnyFormula, reader, type Scalar } from '../formula/index.js'
+import { type AnyFormula, onlyKeys, reader, type Scalar } from '../formula/index.js'
 import { latinHypercube, SOBOL_DIMENSIONS, sobolSequence } from '../numeric/index.js'
 import { type In, InputError, type Issue, type Kind, show } from '../units/index.js'
 import { scalarAt } from './path.js'
@@ -176,6 +176,8 @@ function axisOf(path: string, scalar: Scalar, given: unknown, design: Design, is
     const values = given.map((x, i) => number(`over.${path}[${i}]`, x))
     return { count: values.length, value: (i) => values[i] as number, at: () => 0 }
   }
+  const fields = typeof design === 'object' ? ['from', 'to', 'spacing'] : ['from', 'to', 'count', 'spacing']
+  onlyKeys(`over.${path}`, range, fields, issues)
   const from = number(`over.${path}.from`, range.from)
   const to = number(`over.${path}.to`, range.to)
   const log = range.spacing === 'log'
@@ -196,6 +198,7 @@ function sampledCount(design: Exclude<Design, string>, dimensions: number, issue
     'sobol' in design
       ? ['sobol', design.sobol, MOST_SOBOL]
       : ['latinHypercube', design.latinHypercube, Math.floor(MOST_VALUES / dimensions)]
+  onlyKeys('design', design, [name, 'seed'], issues)
   if (!(Number.isInteger(count) && count >= 1 && count <= most))
     issues.push({ path: `design.${name}`, given: show(count), accepts: `must be a whole number of rows from 1 to ${most}` })
   const needed = name === 'latinHypercube' || design.seed !== undefined

@@ -6,7 +6,7 @@ import { correlationFactor } from './correlation.js'
 import { type Chance, FailureChances } from './failure-chances-result.js'
 import { type LimitStates, limitStates, type Side } from './limit-states.js'
 import { type NearPoint, nearPoints } from './near-points.js'
-import { untyped } from './path.js'
+import { planRecord, untyped } from './path.js'
 import { type Uncertain, uncertainModel } from './uncertain-model.js'
 import type { Correlation } from './uncertainty.js'
 
@@ -53,15 +53,21 @@ export function failureChances<I extends Inputs, O extends Output>(
   given: NoInfer<Uncertain<I>>,
   plan: FailureChancesPlan = {},
 ): FailureChances {
-  const { correlations = [], evaluations = 5000, seed = 1, confidence = 0.95 } = plan
   const any = untyped(formula)
+  const {
+    correlations = [],
+    evaluations = 5000,
+    seed = 1,
+    confidence = 0.95,
+    limits,
+  } = planRecord(any.id, plan, ['limits', 'correlations', 'evaluations', 'seed', 'confidence'])
   const issues: Issue[] = []
   if (!(Number.isSafeInteger(evaluations) && evaluations >= 200))
     issues.push({ path: 'evaluations', given: show(evaluations), accepts: 'must be a whole number of at least 200' })
   if (!Number.isSafeInteger(seed)) issues.push({ path: 'seed', given: show(seed), accepts: 'must be a whole number' })
   if (!(confidence > 0 && confidence < 1))
     issues.push({ path: 'confidence', given: show(confidence), accepts: 'must be a number between 0 and 1' })
-  const sides = sidesOf(any, plan.limits, issues)
+  const sides = sidesOf(any, limits, issues)
   if (issues.length > 0) throw new InputError(any.id, issues)
   const uncertain = uncertainModel(any, given, sides[0]?.name === 'result' ? undefined : sides[0]?.name)
   const paths = uncertain.varied.map(({ path }) => path)

@@ -5,8 +5,8 @@ import { correlationFactor } from './correlation.js'
 import { type DesignPoint, designPoint } from './design-point.js'
 import { type FirstOrderReliability, Reliability } from './failure-result.js'
 import { type LimitState, limitState } from './limit-state.js'
-import type { OptionsFor } from './model.js'
-import { type ScalarOutput, type ScalarPath, untyped } from './path.js'
+import type { Named, OptionsFor } from './model.js'
+import { planRecord, type ScalarOutput, type ScalarPath, untyped } from './path.js'
 import { type SubsetRun, subsetRun } from './subset-simulation.js'
 import { type Uncertain, type UncertainModel, uncertainModel } from './uncertain-model.js'
 import type { Correlation } from './uncertainty.js'
@@ -34,6 +34,8 @@ export interface FailureOptions<K extends Kind, P extends string = string> {
   readonly confidence?: number
 }
 
+const KNOWN = ['below', 'above', 'correlations', 'samples', 'runs', 'seed', 'confidence', 'output'] as const
+
 /**
  * The chance that a result falls below or rises above a limit, also where it is far rarer than plain draws meet.
  *
@@ -60,7 +62,7 @@ export function failureProbability<I extends Inputs, O extends Output>(
     seed = 1,
     confidence = 0.95,
     output,
-  } = (options ?? {}) as FailureOptions<Kind> & { output?: string }
+  } = planRecord(untyped(formula).id, (options ?? {}) as Named<FailureOptions<Kind>>, KNOWN)
   const issues: Issue[] = []
   const whole = (path: string, value: unknown, least: number, most: number) => {
     if (!(Number.isInteger(value) && (value as number) >= least && (value as number) <= most))

@@ -1,7 +1,8 @@
-import { type AnyFormula, type Inputs, type Output, reader, type Scalar } from '../formula/index.js'
+import type { AnyFormula, Inputs, Output } from '../formula/index.js'
 import { type In, InputError, type Issue, type Kind, oneOfNames, Quantity, show, type UnitOf } from '../units/index.js'
+import { columnOf, measuredOf, parameterOf } from './fit-columns.js'
 import type { FitProblem, Parameter } from './fit-search.js'
-import { limitsOf, type Model, modelOf, outputOf } from './model.js'
+import { type Model, modelOf } from './model.js'
 import { type KindAt, planRecord, type ScalarOutput, type ScalarPath, scalarAt, withValueAt } from './path.js'
 import { spreadKind } from './show.js'
 import type { Fixed } from './sweep.js'
@@ -58,9 +59,22 @@ interface Logging {
   readonly values: Float64Array
 }
 
+const KNOWN = [
+  'parameters',
+  'data',
+  'measured',
+  'fixed',
+  'deviation',
+  'weights',
+  'loss',
+  'starts',
+  'intervals',
+  'confidence',
+] as const satisfies readonly (keyof FitPlan<Inputs, Output>)[]
+
 /** Reads a plan: the problem as plain numbers and the kind of the readings. Throws one `InputError` that lists every bad input. */
 export function readFit(formula: AnyFormula, plan: FitPlan<Inputs, Output>): { readonly problem: FitProblem; readonly kind: Kind } {
-  planRecord(formula.id, plan)
+  planRecord(formula.id, plan, KNOWN)
   const issues: Issue[] = []
   const { parameters: guesses = {}, data = {}, measured, fixed = {} } = plan as unknown as Readonly<Record<string, object | undefined>>
   const parameters = Object.entries(guesses).map(([path, guess]) => parameterOf(path, scalarAt(formula, path), guess, issues))
@@ -150,45 +164,3 @@ function optionIssues({ weights, loss, starts, intervals, confidence }: FitPlan<
 }
 
 const MOST_STARTS = 10_000
-
-function parameterOf(path: string, scalar: Scalar, guess: unknown, issues: Issue[]): Parameter {
-  const read = reader({ ...scalar, optional: undefined, default: undefined } as unknown as Scalar)
-  const full =
-    typeof guess === 'object' && guess !== null && 'start' in guess
-      ? (guess as { start: unknown; low?: unknown; high?: unknown })
-      : { start: guess }
-  const number = (x: unknown, where: string) => read(x, `parameters.${path}${where}`, issues) as number
-  const limits = limitsOf(scalar)
-  const start = number(full.start, full === guess ? '.start' : '')
-  const open = (limit: unknown, direction: 1 | -1, at: number) =>
-    limit !== undefined && Number.isFinite(at)
-      ? at + direction * Math.max(Number.MIN_VALUE, 1e-12 * Math.max(Math.abs(at), Math.abs(start)))
-      : at
-  // An open limit is left by a hair, so that the kernel is never run where its record forbids it.
-  const low = full.low === undefined ? open(scalar.above, 1, limits.low) : number(full.low, '.low')
-  const high = full.high === undefined ? open(scalar.below, -1, limits.high) : number(full.high, '.high')
-  if (start < low || start > high)
-    issues.push({ path: `parameters.${path}.start`, given: show(full.start), accepts: 'must lie between its low and high' })
-  return { path, kind: scalar.kind, start, low, high }
-}
-
-function columnOf(given: unknown, scalar: Scalar, path: string, issues: Issue[]): Float64Array {
-  const read = reader({ ...scalar, optional: undefined, default: undefined } as unknown as Scalar)
-  if (Array.isArray(given)) return Float64Array.from(given, (x, i) => read(x, `${path}[${i}]`, issues) as number)
-  const { unit, values } = (given ?? {}) as { unit?: unknown; values?: ArrayLike<unknown> }
-  if (typeof unit !== 'string' || typeof values !== 'object' || values === null || typeof values.length !== 'number') {
-    issues.push({ path, given: show(given), accepts: "must be a list of values, or { unit: 'N', values: [...] }" })
-    return new Float64Array(0)
-  }
-  return Float64Array.from({ length: values.length }, (_, i) => read([values[i], unit], `${path}[${i}]`, issues) as number)
-}
-
-function measuredOf(formula: AnyFormula, given: unknown, issues: Issue[]) {
-  const isColumn = Array.isArray(given) || (typeof given === 'object' && given !== null && 'values' in given && 'unit' in given)
-  const names = isColumn || typeof given !== 'object' || given === null ? [] : Object.keys(given)
-  if (names.length > 1) issues.push({ path: 'measured', given: names.join(', '), accepts: 'must be one output: fit one at a time' })
-  const output = outputOf(formula, names[0], issues, 'measured')
-  const column = names[0] === undefined ? given : (given as Record<string, unknown>)[names[0]]
-  const path = names[0] === undefined ? 'measured' : `measured.${names[0]}`
-  return { output, readings: columnOf(column, { kind: output.kind } as Scalar, path, issues) }
-}

@@ -7,6 +7,9 @@ export type OptionsFor<O, T> = O extends Kind | { kind: Kind; infinite: true }
   ? [options?: T & { readonly output?: never }]
   : [options: T & { readonly output: ScalarOutput<O> }]
 
+/** Options of a tool as they come: with the output where there is one to name. */
+export type Named<T> = T & { readonly output?: string }
+
 /** A formula as a function of a few of its inputs, on SI numbers: checked once, then plain. */
 export interface Model {
   readonly id: string

@@ -1,4 +1,4 @@
-import { type AnyFormula, type Given, reader, type Scalar } from '../formula/index.js'
+import { type AnyFormula, type Given, type Inputs, type Output, onlyKeys, reader, type Scalar } from '../formula/index.js'
 import { type In, InputError, type Issue, type Kind, show } from '../units/index.js'
 import { type Limit, limitsOf, outputNamed } from './constraints.js'
 import type { SpreadOf } from './distribution.js'
@@ -91,9 +91,21 @@ export interface Plan {
   readonly seed: number
 }
 
+const KNOWN = [
+  'vary',
+  'choices',
+  'goals',
+  'constraints',
+  'fixed',
+  'evaluations',
+  'population',
+  'seed',
+  'onProgress',
+] as const satisfies readonly (keyof OptimisePlan<Inputs, Output>)[]
+
 /** Reads a plan. Throws one `InputError` that lists every issue. */
 export function planOf(formula: AnyFormula, plan: OptimisePlan<never, never>): Plan {
-  planRecord(formula.id, plan)
+  planRecord(formula.id, plan as OptimisePlan<Inputs, Output>, KNOWN)
   const issues: Issue[] = []
   const axes = Object.entries((plan.vary ?? {}) as Record<string, VaryRange<Kind>>).map(([path, range]) =>
     axisOf(path, scalarAt(formula, path), range, issues),
@@ -129,6 +141,7 @@ const MOST = 1e5
 
 function axisOf(path: string, scalar: Scalar, range: VaryRange<Kind>, issues: Issue[]): Axis {
   const read = reader({ ...scalar, optional: undefined, default: undefined } as unknown as Scalar)
+  if (!onlyKeys(`vary.${path}`, range, ['from', 'to'], issues)) return { path, kind: scalar.kind, low: Number.NaN, high: Number.NaN }
   const low = read(range?.from, `vary.${path}.from`, issues) as number
   const high = read(range?.to, `vary.${path}.to`, issues) as number
   if (low >= high)
@@ -145,6 +158,7 @@ function goalsOf(formula: AnyFormula, given: unknown, issues: Issue[]): { name: 
       issues.push({ path, given: show(goal), accepts: 'must be { minimise: output } or { maximise: output }' })
       return []
     }
+    onlyKeys(path, goal, ['minimise', 'maximise'], issues)
     const found = outputNamed(formula, goal.minimise ?? goal.maximise, path, issues)
     return found === undefined ? [] : [{ name: found.name, sign: goal.minimise === undefined ? (-1 as const) : (1 as const) }]
   })

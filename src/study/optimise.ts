@@ -7,6 +7,7 @@ import { fullArgument, readings } from './optimise-argument.js'
 import { type Axis, type OptimisePlan, type Plan, planOf } from './optimise-plan.js'
 import { Optimum, type Point } from './optimum.js'
 import { answering, requirementsOf, setAt, untyped } from './path.js'
+import { outputValue } from './robust-limits.js'
 import { type Searched, search } from './search.js'
 import { bestOf, type Candidate, type Problem } from './search-problem.js'
 
@@ -22,10 +23,21 @@ import { bestOf, type Candidate, type Problem } from './search-problem.js'
  * Throws one `InputError` that lists every bad input; a `NoResultError` where no point has a finite answer.
  */
 export function optimise<I extends Inputs, O extends Output>(formula: Formula<I, O>, plan: NoInfer<OptimisePlan<I, O>>): Optimum {
-  const any = untyped(formula)
-  const read = planOf(any, plan as never)
+  return optimised(untyped(formula), plan as never)
+}
+
+/**
+ * As `optimise`, with constraints that may be held by other results than those of the point itself, such as the worst of several cases.
+ * @internal
+ */
+export function optimised(
+  formula: AnyFormula,
+  plan: OptimisePlan<Inputs, Output>,
+  constrained: Constrained = (_, results) => results,
+): Optimum {
+  const read = planOf(formula, plan as never)
   const { axes, evaluations, population, seed, goals } = read
-  const resultAt = resultsOf(any, plan.fixed ?? {}, read)
+  const resultAt = resultsOf(formula, plan.fixed ?? {}, read, constrained)
   const limits = scaled(read.limits, read, resultAt)
   const problem = problemOf({ ...read, limits }, resultAt)
   const found = search(problem, { population, evaluations, seed, progress: plan.onProgress })
@@ -33,7 +45,7 @@ export function optimise<I extends Inputs, O extends Output>(formula: Formula<I,
   if (!Number.isFinite(best.violation))
     throw new NoResultError(`${formula.id}: no finite answer exists at any of ${found.used} points of these ranges`)
   const front = best.violation > 0 || goals.length === 1 ? [best] : distinct(fronts(found.population)[0] as Candidate[])
-  const pointOf = pointMaker(any, plan.fixed ?? {}, read, resultAt)
+  const pointOf = pointMaker(formula, plan.fixed ?? {}, read, resultAt)
   return new Optimum({
     formula: formula.id,
     goals: goals.map(({ name, sign }) => ({ output: name, goal: sign === 1 ? 'minimise' : 'maximise' })),
@@ -48,10 +60,13 @@ export function optimise<I extends Inputs, O extends Output>(formula: Formula<I,
   })
 }
 
-/** The results at a point by output name; nothing where there is no answer. */
-type ResultAt = (x: ArrayLike<number>) => ((name: string) => number) | undefined
+/** The results by which constraints are held, from the argument of a point and its own results. */
+type Constrained = (argument: Record<string, unknown>, results: unknown) => unknown
 
-function resultsOf(formula: AnyFormula, fixed: unknown, { axes, choices }: Plan): ResultAt {
+/** The results at a point by output name, its own and those of constraints; nothing where there is no answer. */
+type ResultAt = (x: ArrayLike<number>) => { value(name: string): number; limited(name: string): number } | undefined
+
+function resultsOf(formula: AnyFormula, fixed: unknown, { axes, choices }: Plan, constrained: Constrained): ResultAt {
   const issues: Issue[] = []
   const argumentOf = readings(formula, fixed, axes, choices, issues)
   if (issues.length > 0) throw new InputError(formula.id, issues)
@@ -65,7 +80,8 @@ function resultsOf(formula: AnyFormula, fixed: unknown, { axes, choices }: Plan)
     if (requires.some(({ holds }) => !holds(argument))) return undefined
     const y = kernel(argument)
     if (y === undefined) return undefined
-    return (name) => (name === 'result' ? (y as number) : ((y as Record<string, number>)[name] as number))
+    const held = constrained(argument, y)
+    return { value: (name) => outputValue(y, name), limited: (name) => outputValue(held, name) }
   }
 }
 
@@ -78,12 +94,12 @@ function problemOf({ axes, choices, goals, limits }: Plan, resultAt: ResultAt): 
     goals: goals.length,
     equalities: limits.some(({ equality }) => equality),
     run: (x) => {
-      const value = resultAt(x)
-      const found = Float64Array.from(goals, ({ name, sign }) => (value === undefined ? Number.NaN : sign * value(name)))
+      const at = resultAt(x)
+      const found = Float64Array.from(goals, ({ name, sign }) => (at === undefined ? Number.NaN : sign * at.value(name)))
       const excess =
-        value === undefined
+        at === undefined
           ? new Float64Array(sides).fill(Number.POSITIVE_INFINITY)
-          : Float64Array.from(limits.flatMap((limit) => excessOf(limit, value(limit.name))))
+          : Float64Array.from(limits.flatMap((limit) => excessOf(limit, at.limited(limit.name))))
       const noAnswer = found.some((y) => !Number.isFinite(y)) || excess.some(Number.isNaN)
       const violation = noAnswer ? Number.POSITIVE_INFINITY : excess.reduce((sum, each) => sum + Math.max(0, each), 0)
       return { x, goals: found, violation, excess }
@@ -108,7 +124,7 @@ function scaled(limits: readonly Limit[], { axes, choices, seed }: Plan, resultA
   )
   return limits.map((limit) => {
     // Worked out at once: the argument of a point is reused for the next.
-    const sizes = probes.map((value) => Math.abs(value?.(limit.name) ?? 0)).filter((size) => size > 0 && Number.isFinite(size))
+    const sizes = probes.map((at) => Math.abs(at?.limited(limit.name) ?? 0)).filter((size) => size > 0 && Number.isFinite(size))
     const middle = sizes.sort((a, b) => a - b)[sizes.length >> 1] ?? 1
     const or = (scale: number) => (Number.isNaN(scale) ? middle : scale)
     return { ...limit, scale: { min: or(limit.scale.min), max: or(limit.scale.max) } }
@@ -117,14 +133,14 @@ function scaled(limits: readonly Limit[], { axes, choices, seed }: Plan, resultA
 
 function pointMaker(formula: AnyFormula, fixed: unknown, { axes, choices, limits }: Plan, resultAt: ResultAt): (found: Candidate) => Point {
   return ({ x, violation }) => {
-    const value = resultAt(x) as (name: string) => number
+    const { value, limited } = resultAt(x) as NonNullable<ReturnType<ResultAt>>
     return {
       inputs: Object.fromEntries(axes.map(({ path, kind }, i) => [path, new Quantity(x[i] as number, kind)])),
       choices: Object.fromEntries(
         choices.map(({ name, options }, c) => [name, (options[x[axes.length + c] as number] as readonly [string, unknown])[0]]),
       ),
       results: Object.fromEntries(namedOutputs(formula).map(({ name, kind }) => [name, new Quantity(value(name), kind)])),
-      violated: limits.filter((limit) => breaks(limit, value(limit.name))).map(({ words }) => words),
+      violated: limits.filter((limit) => breaks(limit, limited(limit.name))).map(({ words }) => words),
       feasible: violation === 0,
       argument: fullArgument(fixed, axes, choices, x),
     }

@@ -7,6 +7,7 @@ import {
   NoResultError,
   type Output,
   type OutputRecord,
+  requireKeys,
   type Scalar,
 } from '../formula/index.js'
 import { NumericError } from '../numeric/index.js'
@@ -132,9 +133,10 @@ export function untyped<I extends Inputs, O extends Output>(formula: Formula<I, 
   return formula as unknown as AnyFormula
 }
 
-/** A plan as a record. Throws an `InputError` for anything else. */
-export function planRecord<T extends object>(where: string, plan: T): T {
+/** A plan or options, of whose fields each is known. Throws an `InputError` for anything else: a misspelt field would have no effect. */
+export function planRecord<T extends object>(where: string, plan: T, known: readonly (keyof T & string)[]): T {
   if (typeof plan !== 'object' || plan === null) refuse(where, 'plan', plan, 'must be a record')
+  requireKeys(where, '', plan, known)
   return plan
 }
 

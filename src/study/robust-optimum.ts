@@ -1,17 +1,9 @@
-import {
-  type AnyFormula,
-  type Formula,
-  formula as formulaOf,
-  type Inputs,
-  NoResultError,
-  type Output,
-  recordReader,
-} from '../formula/index.js'
+import { type AnyFormula, type Formula, type Inputs, NoResultError, type Output, onlyKeys, recordReader } from '../formula/index.js'
 import { InputError, type Issue, Quantity, show } from '../units/index.js'
 import { type Limit, limitsOf } from './constraints.js'
 import { correlationFactor } from './correlation.js'
 import { isDistribution, scatterOf } from './distribution.js'
-import { optimise } from './optimise.js'
+import { optimised } from './optimise.js'
 import type { OptimisePlan } from './optimise-plan.js'
 import type { Optimum } from './optimum.js'
 import { untyped, withValueAt } from './path.js'
@@ -70,6 +62,7 @@ export function robustOptimum<I extends Inputs, O extends Output>(formula: Formu
         given: 'scatters',
         accepts: 'must not be varied as well: add an error of its own to the formula',
       })
+  strayNames(any.def.inputs, scatter, 'scatter', issues)
   const typical = typicalOf(any, rest.fixed, scatter, issues)
   if (issues.length > 0) throw new InputError(any.id, issues)
   const allowed = mostFailures(draws, chance, confidence)
@@ -78,7 +71,7 @@ export function robustOptimum<I extends Inputs, O extends Output>(formula: Formu
       { path: 'draws', given: show(draws), accepts: `must be enough to show a share of ${chance} with confidence ${confidence}` },
     ])
   const all = { ...rest, fixed: typical } as never
-  const nominal = optimise(formula, all)
+  const nominal = optimised(any, all)
   const argument = (nominal.best.argument ?? {}) as Record<string, unknown>
   const { varied, remarks } = uncertainModel(
     any,
@@ -126,7 +119,7 @@ function searched(search: Search, nominal: Optimum, terms: Terms, remarks: reado
     const pick = order[aimedAt(allowed)] as number
     if ((shortfalls[pick] as number) <= 0) break
     active.push(search.draw(seed, pick))
-    best = optimise(guarded(search, active) as never, search.plan as never)
+    best = optimised(search.formula, search.plan, guarded(search, active))
     evaluations += best.evaluations
   }
   const fresh = (at: Optimum): Held => {
@@ -158,12 +151,10 @@ function looked({ formula, limits, varied, draw }: Search, { best }: Optimum, dr
   return Array.from({ length: draws }, (_, i) => shortfall(limits, run(x, draw(seed, i))))
 }
 
-/** The formula with its constrained outputs at their worst over some scenarios. */
-function guarded({ formula, limits, varied }: Search, active: readonly Scenario[]): AnyFormula {
+/** The constrained outputs at their worst over the point itself and some scenarios. */
+function guarded({ formula, limits, varied }: Search, active: readonly Scenario[]) {
   const run = underScenario(formula, varied)
-  const si = (x: Record<string, unknown>) =>
-    worstOf(limits, [(formula.si as (x: unknown) => unknown)(x), ...active.map((scenario) => run(x, scenario))])
-  return untyped(formulaOf(formula.id, { ...formula.def, si } as never))
+  return (x: Record<string, unknown>, results: unknown) => worstOf(limits, [results, ...active.map((scenario) => run(x, scenario))])
 }
 
 /** What stays as it is, with every distribution at its mean. */
@@ -180,6 +171,14 @@ function typicalOf(formula: AnyFormula, fixed: unknown, scatter: unknown, issues
 /** The argument with every distribution put in its place. */
 const withScatter = (formula: AnyFormula, argument: Record<string, unknown>, scatter: unknown): Record<string, unknown> =>
   scalarsGiven(formula.def.inputs, scatter).reduce((all, { path, value }) => withValueAt(all, path, value), argument)
+
+/** Adds an issue for what scatters and is no input. */
+function strayNames(inputs: Inputs, given: unknown, path: string, issues: Issue[]): void {
+  if (!onlyKeys(path, given, Object.keys(inputs), issues)) return
+  for (const [name, input] of Object.entries(inputs))
+    if (typeof input === 'object' && 'fields' in input && (given as Record<string, unknown>)[name] !== undefined)
+      strayNames(input.fields, (given as Record<string, unknown>)[name], `${path}.${name}`, issues)
+}
 
 const share = (path: string, x: number, issues: Issue[]) => {
   if (!(x > 0 && x < 1)) issues.push({ path, given: show(x), accepts: 'must be a number between 0 and 1' })

@@ -1,7 +1,7 @@
-import type { Formula, Inputs, Output } from '../formula/index.js'
+import { type Formula, type Inputs, type Output, onlyKeys } from '../formula/index.js'
 import { InputError, type Issue, show } from '../units/index.js'
 import { type Block, decoded, digest, encoded, fits, putInto } from './block-file.js'
-import { untyped } from './path.js'
+import { planRecord, untyped } from './path.js'
 import { type Runner, refuseRows, runnerOf, type SweepPlan } from './sweep.js'
 import { openSweepFile } from './sweep-file.js'
 import { Table } from './table.js'
@@ -84,6 +84,8 @@ export function sweepJob<I extends Inputs, O extends Output>(formula: Formula<I,
   }
 }
 
+const RUN = ['blockRows', 'onProgress', 'signal', 'file', 'shard', 'workers'] as const satisfies readonly (keyof RunOptions)[]
+
 /**
  * Runs a sweep that may take long: with progress, a signal to stop, a file to go on from, in parts, and on several threads.
  *
@@ -95,7 +97,7 @@ export function sweepJob<I extends Inputs, O extends Output>(formula: Formula<I,
  * Returns the table of this part. Rejects with `SweepStopped` when stopped, with an `InputError` for bad options or the file of another plan.
  */
 export async function runSweep(job: SweepJob, options: RunOptions = {}): Promise<Table> {
-  const { blockRows = 1000, onProgress, signal, file } = options
+  const { blockRows = 1000, onProgress, signal, file } = planRecord(`sweep of ${job.id}`, options, RUN)
   const [k, n] = checked(job, options)
   const blocks = blocksOf(job.rows, blockRows, k, n)
   const rowsOf = (block: number) => Math.min(blockRows, job.rows - block * blockRows)
@@ -161,6 +163,7 @@ function checked(job: SweepJob, { blockRows = 1000, shard = [1, 1], workers: poo
   if (!whole(blockRows, 1)) issues.push({ path: 'blockRows', given: show(blockRows), accepts: 'must be a whole number of at least 1' })
   if (!(Array.isArray(shard) && whole(shard[0], 1) && whole(shard[1], 1) && shard[0] <= shard[1]))
     issues.push({ path: 'shard', given: show(shard), accepts: 'must be [k, n]: part k from 1 to n' })
+  if (pool !== undefined) onlyKeys('workers', pool, ['count', 'module', 'name'], issues)
   if (pool !== undefined && !(whole(pool.count, 1) && pool.count <= 256))
     issues.push({ path: 'workers.count', given: show(pool.count), accepts: 'must be a whole number from 1 to 256' })
   if (issues.length > 0) throw new InputError(`sweep of ${job.id}`, issues)

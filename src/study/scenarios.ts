@@ -2,7 +2,7 @@ import type { Formula, Inputs, Output } from '../formula/index.js'
 import { InputError, type Issue, show } from '../units/index.js'
 import { namedOutputs } from './constraints.js'
 import { correlationFactor } from './correlation.js'
-import { untyped, withValueAt } from './path.js'
+import { planRecord, untyped, withValueAt } from './path.js'
 import { scenarioOf } from './scenario.js'
 import { type Uncertain, uncertainModel } from './uncertain-model.js'
 import type { Correlation } from './uncertainty.js'
@@ -31,8 +31,8 @@ export function scenarios<I extends Inputs, O extends Output>(
     readonly correlations?: readonly Correlation<string>[]
   } = {},
 ): Scenarios {
-  const { seed = 1, correlations = [] } = options
   const any = untyped(formula)
+  const { seed = 1, correlations = [] } = planRecord(any.id, options, ['seed', 'correlations'])
   const issues: Issue[] = []
   if (!Number.isSafeInteger(seed)) issues.push({ path: 'seed', given: show(seed), accepts: 'must be a whole number' })
   if (issues.length > 0) throw new InputError(any.id, issues)

@@ -2,8 +2,8 @@ import { barChart, type Chart } from '../chart/index.js'
 import { type Formula, type Inputs, NoResultError, type Output, type Scalar } from '../formula/index.js'
 import { InputError, type Issue, type Kind, Quantity, show } from '../units/index.js'
 import { isDistribution, scatterOf } from './distribution.js'
-import { limitsOf, modelOf, type OptionsFor, outputOf, slope } from './model.js'
-import { type ScalarPath, scalarAt, untyped, withValueAt } from './path.js'
+import { limitsOf, modelOf, type Named, type OptionsFor, outputOf, slope } from './model.js'
+import { planRecord, type ScalarPath, scalarAt, untyped, withValueAt } from './path.js'
 import type { Scatter } from './scatter.js'
 import { markdownTable, Printable } from './show.js'
 import { hasRange, scalarsWithRanges, type Uncertain } from './uncertain-model.js'
@@ -103,8 +103,12 @@ export function sensitivity<I extends Inputs, O extends Output>(
   given: NoInfer<Uncertain<I>>,
   ...[options]: OptionsFor<O, SensitivityOptions<ScalarPath<I>>>
 ): Sensitivities {
-  const { inputs, swing = 0.1, output: name } = (options ?? {}) as SensitivityOptions & { output?: string }
   const any = untyped(formula)
+  const {
+    inputs,
+    swing = 0.1,
+    output: name,
+  } = planRecord(any.id, (options ?? {}) as Named<SensitivityOptions>, ['inputs', 'swing', 'output'])
   const issues: Issue[] = []
   const output = outputOf(any, name, issues)
   if (!(swing > 0 && swing < 1)) issues.push({ path: 'swing', given: show(swing), accepts: 'must be a number between 0 and 1' })

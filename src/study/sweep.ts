@@ -78,7 +78,7 @@ export function refuseRows({ plan, words }: Runner, rows: number, where: string)
 
 /** Checks a sweep and makes its runner. */
 export function runnerOf(formula: AnyFormula, sweepPlan: SweepPlan<Inputs>): Runner {
-  const { over, fixed = {}, design = 'grid' } = planRecord('sweep', sweepPlan)
+  const { over, fixed = {}, design = 'grid' } = planRecord('sweep', sweepPlan, ['over', 'fixed', 'design'])
   const plan = planOf(formula, over as Record<string, unknown>, design)
   const first = new Float64Array(plan.paths.length)
   plan.fill(0, first)

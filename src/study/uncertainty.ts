@@ -3,8 +3,8 @@ import { type Issue, show } from '../units/index.js'
 import { correlationFactor } from './correlation.js'
 import { draws } from './draws.js'
 import { linearUncertainty } from './linear-uncertainty.js'
-import type { OptionsFor } from './model.js'
-import { type ScalarPath, untyped } from './path.js'
+import type { Named, OptionsFor } from './model.js'
+import { planRecord, type ScalarPath, untyped } from './path.js'
 import { type Uncertain, uncertainModel } from './uncertain-model.js'
 import { type LinearUncertainty, type MonteCarloUncertainty, Uncertainty } from './uncertainty-result.js'
 
@@ -38,6 +38,8 @@ export interface UncertaintyOptions<P extends string = string> {
 const MOST_DRAWS = 5e7
 const SETTLING_DRAWS = 5e6
 
+const KNOWN = ['correlations', 'samples', 'untilSettled', 'digits', 'seed', 'coverage', 'output'] as const
+
 /**
  * How far a result may be off: to first order and by seeded Monte Carlo, for any formula.
  *
@@ -64,7 +66,7 @@ export function uncertainty<I extends Inputs, O extends Output>(
     seed = 1,
     coverage = 0.95,
     output,
-  } = (options ?? {}) as UncertaintyOptions & { output?: string }
+  } = planRecord(untyped(formula).id, (options ?? {}) as Named<UncertaintyOptions>, KNOWN)
   const issues: Issue[] = []
   const isCount = (count: unknown, least: number) =>
     Number.isInteger(count) && (count as number) >= least && (count as number) <= MOST_DRAWS

@@ -3,8 +3,8 @@ import { type Formula, type Inputs, NoResultError, type Output } from '../formul
 import { SOBOL_DIMENSIONS, studentTQuantile } from '../numeric/index.js'
 import { type Issue, type Kind, Quantity, show } from '../units/index.js'
 import { correlationFactor } from './correlation.js'
-import type { OptionsFor } from './model.js'
-import { type ScalarPath, untyped } from './path.js'
+import type { Named, OptionsFor } from './model.js'
+import { planRecord, type ScalarPath, untyped } from './path.js'
 import { markdownTable, Printable, percentText, spreadKind } from './show.js'
 import { type Uncertain, uncertainModel } from './uncertain-model.js'
 import type { Correlation } from './uncertainty.js'
@@ -95,6 +95,8 @@ export class VarianceShares extends Printable {
   }
 }
 
+const KNOWN = ['correlations', 'samples', 'replicates', 'seed', 'confidence', 'output'] as const
+
 /**
  * Which uncertain inputs the variance of a result comes from: first-order and total shares (Sobol indices) with confidence intervals.
  *
@@ -117,7 +119,7 @@ export function varianceShares<I extends Inputs, O extends Output>(
     seed = 1,
     confidence = 0.95,
     output,
-  } = (options ?? {}) as VarianceOptions & { output?: string }
+  } = planRecord(untyped(formula).id, (options ?? {}) as Named<VarianceOptions>, KNOWN)
   const issues: Issue[] = []
   if (!(Number.isInteger(samples) && samples >= 16 && samples <= 1e6))
     issues.push({ path: 'samples', given: show(samples), accepts: 'must be a whole number from 16 to 1000000' })

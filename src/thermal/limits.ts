@@ -1,6 +1,5 @@
-import { formula, Property, readInputs } from '../formula/index.js'
+import { formula, onlyKeys, Property, readInputs } from '../formula/index.js'
 import { type In, InputError, type Issue, issue, Quantity, quantity, refuse } from '../units/index.js'
-import { onlyKeys } from './known-keys.js'
 import { unknownNode } from './network-read.js'
 
 /** What a loaded printed part may be heated to for long: well below glass transition, and never above its heat deflection temperature at the matching stress. */

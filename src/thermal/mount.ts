@@ -1,7 +1,6 @@
-import { notesOf, readInputs } from '../formula/index.js'
+import { notesOf, readInputs, requireKeys } from '../formula/index.js'
 import { type In, InputError, type Issue, issue, type Note, type Quantity as Q, Quantity, quantity } from '../units/index.js'
 import { magnetDerating } from './copper.js'
-import { requireKeys } from './known-keys.js'
 import { airGapTorque, copperLossAt, dragLossAt, type Motor, type MotorNumbers, peakCurrentAt } from './motor.js'
 import { boardLinks, boardLoss, boardNotes } from './mount-board.js'
 import { stillHolds } from './mount-factors.js'

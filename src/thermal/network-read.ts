@@ -1,6 +1,5 @@
-import { notesOf } from '../formula/index.js'
+import { isRecord, notesOf, onlyKeys } from '../formula/index.js'
 import { didYouMean, type In, InputError, type Issue, issue, type Kind, type Note, readAt, show } from '../units/index.js'
-import { isRecord, onlyKeys } from './known-keys.js'
 import type { LinkNumbers, LossNumbers, NetworkNumbers, Spread } from './network-numbers.js'
 
 /** Heat released in a node: a power, a law of its own temperature (kelvin to watts), or a law of several nodes' temperatures. */

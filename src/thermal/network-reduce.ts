@@ -1,6 +1,6 @@
 import { EigenvalueDecomposition, inverse, Matrix } from 'ml-matrix'
 import { InputError, type Issue, Quantity, refuse } from '../units/index.js'
-import { mustBeMade } from './known-keys.js'
+import { mustBeMade } from './must-be-made.js'
 import { type Network, networkOf } from './network.js'
 import { lossAt, type NetworkNumbers, type Spread, slopes } from './network-numbers.js'
 import { unknownNode } from './network-read.js'

@@ -1,6 +1,5 @@
-import type { Property } from '../formula/index.js'
+import { type Property, requireKeys } from '../formula/index.js'
 import { type In, InputError, type Issue, type Note, Quantity } from '../units/index.js'
-import { requireKeys } from './known-keys.js'
 import { settler, storageOf } from './network-algebraic.js'
 import { courseNumbers, extremesOf, ledgerOf } from './network-course.js'
 import { type NetworkNumbers, notesAt, temperaturesAt } from './network-numbers.js'

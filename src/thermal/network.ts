@@ -1,6 +1,5 @@
-import type { Property } from '../formula/index.js'
+import { isRecord, type Property, requireKeys } from '../formula/index.js'
 import { type In, InputError, type Issue, type Note, Quantity, refuse } from '../units/index.js'
-import { isRecord, requireKeys } from './known-keys.js'
 import { flowOf, lossAt, type NetworkNumbers, notesAt, type Spread } from './network-numbers.js'
 import { type Loss, type NetworkLink, type NetworkNode, readLosses, readNetwork, unknownNode } from './network-read.js'
 import { bandsAt } from './network-spread.js'

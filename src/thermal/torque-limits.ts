@@ -1,9 +1,9 @@
 import type { Property } from '../formula/index.js'
 import { bracketRoot } from '../numeric/index.js'
 import { type In, InputError, type Note, quantity } from '../units/index.js'
-import { mustBeMade } from './known-keys.js'
 import { checkPartLimits, type PartLimit } from './limits.js'
 import type { MotorMount } from './mount.js'
+import { mustBeMade } from './must-be-made.js'
 import { uncertain } from './uncertain.js'
 
 /** The largest torque that keeps every part within its limit, and the part that says so. */

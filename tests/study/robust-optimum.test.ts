@@ -63,6 +63,36 @@ describe('a robust optimum', () => {
     expect(found.price.size).toBeCloseTo(found.robust.best.inputs.bar!.si / 2 - 1, 6)
   })
 
+  test('takes a goal at typical values where it is constrained as well', () => {
+    // The best length over the gap is the least that still holds: at typical values 0, robustly the quantile of the gap.
+    const found = robustOptimum(bar, { ...plan, goals: { minimise: 'over' }, chance: 0.9, draws: 4000 })
+    const length = found.robust.best.inputs.bar!.si
+    expect(length).toBeGreaterThan(2 + 0.5 * normalQuantile(0.9) - 0.02)
+    expect(found.robust.best.results.over!.si).toBeCloseTo(length - 2, 12)
+    // A single output, both goal and constraint: at typical values half of it, so that the price is that of the length.
+    const half = formula('test.half', {
+      inputs: { bar: 'ratio', gap: 'ratio' },
+      output: 'ratio',
+      source: [{ level: 'arithmetic', where: 'quotient' }],
+      si: ({ bar, gap }) => bar / gap,
+    })
+    const one = robustOptimum(half, {
+      vary: { bar: { from: 0, to: 10 } },
+      goals: { minimise: 'result' },
+      constraints: { result: { min: 1 } },
+      scatter: { gap: normal(2, 0.2) },
+      evaluations: 1500,
+      chance: 0.9,
+      draws: 1000,
+    })
+    expect(one.price.result).toBeCloseTo(one.robust.best.inputs.bar!.si / 2 - 1, 6)
+    expect(one.price.result).toBeGreaterThan(0.1 * normalQuantile(0.9) - 0.01)
+  })
+
+  test('refuses a name of scatter that is no input', () => {
+    expect(() => robustOptimum(bar, { ...plan, scatter: { gapp: normal(2, 0.5) } as never })).toThrow('did you mean gap')
+  })
+
   test('holds both sides of one limit: the bar may be neither too short nor too long for the gap', () => {
     const found = robustOptimum(bar, {
       ...plan,

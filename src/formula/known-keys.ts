@@ -1,4 +1,4 @@
-import { didYouMean, InputError, type Issue, issue, refuse } from '../units/index.js'
+import { didYouMean, InputError, type Issue, issue } from '../units/index.js'
 
 /** Whether something is a plain record, which fields can be read from. */
 export const isRecord = (given: unknown): given is Readonly<Record<string, unknown>> =>
@@ -22,12 +22,6 @@ export function onlyKeys(path: string, given: unknown, known: readonly string[],
         ),
       )
   return true
-}
-
-/** Throws for a mount or a network that was not made by its function, which is the commonest slip in a call. */
-export function mustBeMade(where: string, path: string, given: unknown, maker: 'motorMount' | 'network'): void {
-  const si = (given as { readonly si?: { readonly network?: unknown; readonly numbers?: unknown } } | null | undefined)?.si
-  if ((maker === 'network' ? si?.numbers : si?.network) === undefined) refuse(where, path, given, `must be made by ${maker}`)
 }
 
 /** Throws for what `onlyKeys` finds. */
