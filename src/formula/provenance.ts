@@ -1,4 +1,5 @@
 import { bandText, type In, InputError, type Issue, issue, type Kind, type Note, Quantity, readAt, show } from '../units/index.js'
+import { onlyKeys } from './known-keys.js'
 
 /**
  * Kinds of evidence, the strongest first:
@@ -95,12 +96,15 @@ export const isProperty = (given: unknown): given is Property =>
     ? (given as Partial<Property>).source !== undefined
     : typeof given === 'object' && given !== null && 'low' in given && 'source' in given && 'kind' in given
 
+const FIELDS = ['typical', 'low', 'high', 'source', 'conditions'] as const satisfies readonly (keyof PropertyRecord<Kind>)[]
+
 /**
  * Makes a property from its record.
  * Throws an `InputError` when a value cannot be read or the typical value lies outside its own range.
  */
 export function property<K extends Kind>(kind: K, record: PropertyRecord<NoInfer<K>>): Property<K> {
   const issues: Issue[] = []
+  if (!onlyKeys('', record, FIELDS, issues)) throw new InputError(`property of kind ${kind}`, issues)
   const si = (path: 'typical' | 'low' | 'high') => readAt(path, kind, record[path], issues)
   const typical = si('typical')
   const low = si('low')
@@ -110,7 +114,7 @@ export function property<K extends Kind>(kind: K, record: PropertyRecord<NoInfer
   }
   if (typeof record.source?.where !== 'string' || record.source.where === '') {
     issues.push(issue('source', record.source, 'must say where the value comes from'))
-  }
+  } else onlyKeys('source', record.source, ['level', 'where'], issues)
   if (issues.length > 0) throw new InputError(`property of kind ${kind}`, issues)
   return new Property(typical, kind, low, high, record.source, record.conditions ?? '')
 }

@@ -1,4 +1,4 @@
-import { type Given, type Inputs, NoResultError, readInputs } from '../formula/index.js'
+import { type Given, type Inputs, NoResultError, readInputs, requireKeys } from '../formula/index.js'
 import { luFactor, luSolve, singularValues } from '../numeric/index.js'
 import { type In, InputError, type Issue, Quantity, quantity, show } from '../units/index.js'
 import { type DenavitHartenbergChain, kernelFromScrews, kernelFromTable, rotationSi, type ScrewChain } from './chain-build.js'
@@ -122,6 +122,7 @@ export class SerialChain {
   }): JointEffort[] {
     const where = 'inverseDynamics'
     mustBeRecord(`kinematics.serialChain.${where}`, given)
+    requireKeys(`kinematics.serialChain.${where}`, '', given, ['values', 'rates', 'accelerations', 'toolPush'])
     const q = this.values(where, given.values)
     const w = this.numbers(where, 'rates', given.rates)
     const a = this.numbers(where, 'accelerations', given.accelerations)
@@ -203,6 +204,7 @@ export class SerialChain {
           accepts: `must be one for each of the ${n} joints`,
         },
       ])
+    for (const [i, each] of (limits ?? []).entries()) requireKeys(where, `limits[${i}]`, each, ['lowest', 'highest'])
     const ends = (end: 'lowest' | 'highest', none: number) =>
       limits === undefined
         ? new Float64Array(n).fill(none)
@@ -250,6 +252,7 @@ export class SerialChain {
   }): number[] {
     const where = 'forwardDynamics'
     mustBeRecord(`kinematics.serialChain.${where}`, given)
+    requireKeys(`kinematics.serialChain.${where}`, '', given, ['values', 'rates', 'efforts', 'toolPush'])
     const q = this.values(where, given.values)
     const [w, efforts] = [this.numbers(where, 'rates', given.rates), this.numbers(where, 'efforts', given.efforts)]
     const out = new Float64Array(this.si.joints)

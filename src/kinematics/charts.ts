@@ -1,4 +1,5 @@
 import { type Chart, lineChart, pointChart, type Series } from '../chart/index.js'
+import { requireKeys } from '../formula/index.js'
 import type { FootPath } from './foot-path.js'
 import type { ThreeJointLeg } from './leg.js'
 import type { Demand, MotorDemand } from './motor-demand.js'
@@ -101,6 +102,7 @@ export function footErrorChart(
     readonly title?: string
   } = {},
 ): Chart {
+  requireKeys('kinematics.footErrorChart', 'options', options, ['enlarged', 'ellipses', 'title'])
   const { enlarged = 10, ellipses = 8, title = 'Error of the foot along the stride' } = options
   const out = new Float64Array(9)
   const trace: [number, number][] = []

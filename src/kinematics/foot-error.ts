@@ -1,4 +1,4 @@
-import { type Given, type Inputs, readInputs, type Si } from '../formula/index.js'
+import { type Given, type Inputs, readInputs, requireKeys, type Si } from '../formula/index.js'
 import { InputError, type Issue, Quantity, show } from '../units/index.js'
 import { DriveCoupling } from './coupling.js'
 import { type GivenAngles, LEG_JOINTS, ThreeJointLeg } from './leg.js'
@@ -86,6 +86,7 @@ export function footError(
   const where = 'kinematics.footError'
   mustBeMade(where, 'leg', leg, ThreeJointLeg, 'threeJointLeg')
   mustBeRecord(where, given)
+  requireKeys(where, '', given, ['angles', 'sources', 'coupling'])
   const { coupling } = given
   if (coupling !== undefined) mustBeMade(where, 'coupling', coupling, DriveCoupling, 'driveCoupling')
   const { angles, sources } = readInputs(where, SOURCES, { angles: given.angles, sources: nameless(given.sources) as never })

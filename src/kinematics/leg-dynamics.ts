@@ -1,4 +1,4 @@
-import { type Given, type Inputs, NoResultError, readInputs, type Si } from '../formula/index.js'
+import { type Given, type Inputs, NoResultError, readInputs, requireKeys, type Si } from '../formula/index.js'
 import { type Note, Quantity, refuse } from '../units/index.js'
 import { DriveCoupling, driveCoupling } from './coupling.js'
 import { type EffectiveMass, effectiveMassOf } from './effective-mass.js'
@@ -195,6 +195,7 @@ export class LegDynamics {
     this.si.massMatrixInto(M, 0, q)
     if (drives !== undefined) {
       if (this.hasRotors) refuse(where, 'drives', drives, 'must be absent, because the rotors are in legDynamics already')
+      requireKeys(where, 'drives', drives, ['coupling', 'rotorInertiaAtOutput'])
       mustBeMade(where, 'coupling', drives.coupling, DriveCoupling, 'driveCoupling')
       const rotors = new Float64Array(9)
       drives.coupling.si.jointMatrixInto(rotors, 0, q, joints(readInputs(where, ROTORS, drives.rotorInertiaAtOutput)))

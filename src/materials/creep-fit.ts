@@ -1,4 +1,4 @@
-import { Property, readInputs, type Source } from '../formula/index.js'
+import { Property, readInputs, requireKeys, type Source } from '../formula/index.js'
 import { fitLeastSquares, type LeastSquaresFit, studentTQuantile } from '../numeric/index.js'
 import { type In, InputError, type Kind, type Note, refuse } from '../units/index.js'
 import { findleySinhStrain, findleyStrain, nortonBaileyStrain } from './creep.js'
@@ -122,6 +122,7 @@ function notesOf(where: string, rows: readonly Row[], fit: LeastSquaresFit, para
 const REFERENCE = 3600
 
 function referenceOf(where: string, options: CreepFitOptions): number {
+  requireKeys(where, 'options', options, ['referenceTime', 'confidence'])
   return options.referenceTime === undefined
     ? REFERENCE
     : readInputs(where, { referenceTime: { kind: 'time', above: 0 } }, { referenceTime: options.referenceTime }).referenceTime

@@ -41,7 +41,7 @@ export function boltzmannStrain(
       { path: 'law', given: law.name, accepts: 'superposition holds for a linear law only; use creepUnderSteps for stepped loads' },
     ])
   }
-  const x = readInputs(where, HISTORY, { history: history as never, times, strength: options.strength })
+  const x = readInputs(where, HISTORY, { history: history as never, times, ...options })
   x.history.forEach((corner, i) => {
     const before = x.history[i - 1]
     if (before !== undefined && corner.time < before.time)

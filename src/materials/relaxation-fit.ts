@@ -1,4 +1,4 @@
-import { Property, readInputs } from '../formula/index.js'
+import { Property, readInputs, requireKeys } from '../formula/index.js'
 import { fitLeastSquares, studentTQuantile } from '../numeric/index.js'
 import { type In, InputError, Quantity, refuse } from '../units/index.js'
 import type { Relaxation } from './interconversion.js'
@@ -36,6 +36,7 @@ export function fitRelaxation(
   } = {},
 ): RelaxationFit {
   const where = 'fitRelaxation'
+  requireKeys(where, 'options', options, ['termsPerDecade', 'fluid'])
   const { termsPerDecade = 1, fluid = false } = options
   const fields = { time: { kind: 'time', above: 0 }, modulus: { kind: 'modulus', above: 0 } } as const
   const { readings: rows } = readInputs(where, { readings: { list: { fields } } }, { readings: readings as never })

@@ -1,5 +1,6 @@
 import { type Chart, lineChart } from '../chart/index.js'
 import { significant } from '../units/index.js'
+import { planRecord } from './path.js'
 import type { Table } from './table.js'
 
 /** How a table is drawn. */
@@ -13,7 +14,8 @@ export interface TableChartOptions {
 }
 
 /** A line chart of one column over another. */
-export function tableChart(table: Table, x: string, y: string, { lines, units = {}, title }: TableChartOptions): Chart {
+export function tableChart(table: Table, x: string, y: string, options: TableChartOptions): Chart {
+  const { lines, units = {}, title } = planRecord('chart', options, ['lines', 'units', 'title'])
   const axis = (name: string) => {
     const column = table.column(name)
     if ('words' in column) throw new RangeError(`column '${name}' holds words; an axis needs numbers`)

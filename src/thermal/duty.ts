@@ -1,4 +1,4 @@
-import { type Property, requireKeys } from '../formula/index.js'
+import { onlyKeys, type Property, requireKeys } from '../formula/index.js'
 import { type In, InputError, type Issue, type Note, Quantity, refuse } from '../units/index.js'
 import { type CycleNumbers, extremesOfPass, type PhaseNumbers, passOnce, settle, shiftsOfPass } from './duty-cycle.js'
 import { mustBeMade } from './must-be-made.js'
@@ -48,6 +48,7 @@ export function readPhases(phases: readonly Phase[]): PhaseNumbers[] {
   if (!Array.isArray(phases)) refuse('thermal.duty', 'phases', phases, 'must be a list of networks with their durations')
   phases.forEach((phase: Phase | null | undefined, i) => {
     mustBeMade('thermal.duty', `phases[${i}].network`, phase?.network, 'network')
+    onlyKeys(`phases[${i}]`, phase, ['network', 'duration'], issues)
   })
   if (phases.length === 0) issues.push({ path: 'phases', given: 'an empty list', accepts: 'needs at least one phase' })
   const first = phases[0]?.network.si.numbers

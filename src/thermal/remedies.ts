@@ -1,8 +1,9 @@
-import type { Property } from '../formula/index.js'
-import { type In, Quantity, quantity } from '../units/index.js'
+import { type Property, requireKeys } from '../formula/index.js'
+import { type In, Quantity, quantity, refuse } from '../units/index.js'
 import { intermittentDuty } from './duty.js'
 import type { PartLimit } from './limits.js'
 import type { MotorMount } from './mount.js'
+import { mustBeMade } from './must-be-made.js'
 import { continuousTorque } from './operating.js'
 import { intermittentTorque } from './operating-duty.js'
 
@@ -43,6 +44,8 @@ export interface RemedyRow {
   readonly governs: string
 }
 
+const REMEDY = ['name', 'mount', 'limits', 'duty', 'extraMass'] as const satisfies readonly (keyof Remedy)[]
+
 /** Compares remedies by the continuous torque they allow, the mass they add and the mount temperature at one torque. The first line is the mount as it is. */
 export function compareMountRemedies(
   mount: MotorMount,
@@ -53,6 +56,12 @@ export function compareMountRemedies(
     readonly torque: In<'torque'>
   },
 ): RemedyRow[] {
+  const where = 'thermal.compareMountRemedies'
+  if (!Array.isArray(remedies)) refuse(where, 'remedies', remedies, 'must be a list of remedies, as standardRemedies returns it')
+  remedies.forEach((remedy, i) => {
+    requireKeys(where, `remedies[${i}]`, remedy, REMEDY)
+    mustBeMade(where, `remedies[${i}].mount`, remedy.mount, 'motorMount')
+  })
   const present = continuousTorque(mount, limits).torque.si
   return [{ name: 'as it is', mount }, ...remedies].map((remedy: Remedy): RemedyRow => {
     const own = remedy.limits ?? limits

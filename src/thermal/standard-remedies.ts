@@ -1,8 +1,10 @@
+import { requireKeys } from '../formula/index.js'
 import { type In, InputError, Quantity, quantity } from '../units/index.js'
-import type { PartLimit } from './limits.js'
+import { checkPartLimits, type PartLimit } from './limits.js'
 import { type Motor, motor } from './motor.js'
 import type { MotorMount } from './mount.js'
 import type { MountSpecification } from './mount-specification.js'
+import { mustBeMade } from './must-be-made.js'
 import type { Remedy } from './remedies.js'
 import { thermalMaterials } from './tables.js'
 
@@ -36,6 +38,12 @@ export interface BetterPolymer {
  * more heat, if told which limit that would raise. All other limits stay as they are: a metal plate still heats the printed links that it is bolted to.
  */
 export function standardRemedies(mount: MotorMount, better?: BetterPolymer): Remedy[] {
+  const where = 'thermal.standardRemedies'
+  mustBeMade(where, 'mount', mount, 'motorMount')
+  if (better !== undefined) {
+    requireKeys(where, 'better', better, ['limits', 'part', 'by'])
+    checkPartLimits(where, better.limits, undefined)
+  }
   const { specification: base, motor: machine } = mount
   const { body, plate, surroundings } = mount.si.x
   const { aluminium6061: aluminium, printedCarbonFilled: filled } = thermalMaterials

@@ -1,4 +1,4 @@
-import { type AnyFormula, brokenStatements, type Given, readInputs, type Si } from '../formula/index.js'
+import { type AnyFormula, brokenStatements, type Given, readInputs, requireKeys, type Si } from '../formula/index.js'
 import type { Note } from '../units/index.js'
 import { ATMOSPHERE, airProperties, pressureAtAltitude } from './air.js'
 import { nusseltCylinderCrossflow, nusseltFlatPlate, nusseltRotatingCylinder } from './forced-convection.js'
@@ -164,6 +164,7 @@ export function cooledSurface(
 ): NetworkLink[] {
   const x = readInputs('thermal.cooledSurface', SURFACE, surface)
   const where = surroundingsNumbers(x.surroundings)
+  requireKeys('thermal.cooledSurface', 'names', names, ['air', 'radiant'])
   const { air = 'air', radiant = air } = names
   const { area, shape, length, tilt } = x
   const emissivity = x.emissivity * x.viewFactor

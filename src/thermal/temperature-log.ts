@@ -1,4 +1,5 @@
-import type { In, Issue } from '../units/index.js'
+import { isRecord, onlyKeys } from '../formula/index.js'
+import { type In, type Issue, issue, refuse } from '../units/index.js'
 import type { NetworkNumbers, Spread } from './network-numbers.js'
 import { siOf, unknownNode } from './network-read.js'
 import { readInitial, type Start, withoutCapacity } from './network-transient.js'
@@ -23,10 +24,17 @@ interface LogNumbers {
 /** Reads a log for a network. */
 export function readLog(n: NetworkNumbers, log: TemperatureLog, issues: Issue[]): LogNumbers {
   withoutCapacity(n, issues)
+  onlyKeys('log', log, ['times', 'temperatures', 'initial'], issues)
+  if (!Array.isArray(log?.times) || !isRecord(log.temperatures))
+    refuse('thermal.calibrate', 'log', log, 'must have a list of times and temperatures by node')
   const times = log.times.map((t, k) => siOf(`log.times[${k}]`, 'time', t, issues, -Number.MIN_VALUE))
   const rows = Object.entries(log.temperatures).flatMap(([name, values]) => {
     const index = n.names.indexOf(name)
     if (index < 0) issues.push(unknownNode(`log.temperatures.${name}`, name, n.names))
+    if (!Array.isArray(values)) {
+      issues.push(issue(`log.temperatures.${name}`, values, 'must be a list of temperatures'))
+      return []
+    }
     if (values.length !== times.length)
       issues.push({
         path: `log.temperatures.${name}`,

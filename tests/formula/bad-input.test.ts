@@ -52,7 +52,12 @@ describe('misspelt fields of nested records', () => {
     // Misspelt, although it knows its kind.
     expect(call({ ring: { modulus: '2 GPa', thermalExpanson: quantity('thermalExpansion', '50 ppm/K') } })).toThrow('did you mean')
     // A material has words as well.
-    const steel = property('modulus', { typical: '200 GPa', low: '190 GPa', high: '210 GPa', source: { level: 'assumption', where: 'test' } })
+    const steel = property('modulus', {
+      typical: '200 GPa',
+      low: '190 GPa',
+      high: '210 GPa',
+      source: { level: 'assumption', where: 'test' },
+    })
     expect(call({ ring: { modulus: steel, name: 'steel' } })).not.toThrow()
   })
 

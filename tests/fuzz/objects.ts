@@ -22,6 +22,8 @@ const path = {
   swing: 'matched',
 }
 const at = (x: number, y: number) => ({ at: { x: `${x} mm`, y: `${y} mm`, z: '0 mm' } })
+const corner = (x: number, y: number) => ({ x: `${x} mm`, y: `${y} mm` })
+const corners = [corner(200, 120), corner(200, -120), corner(-200, 120), corner(-200, -120)]
 const feet = [at(200, 120), at(200, -120), at(-200, 120), at(-200, -120)]
 const links = {
   hipLink: { mass: '620 g', centreOfMass: { x: '0 mm', y: '35 mm', z: '0 mm' } },
@@ -139,7 +141,7 @@ const TARGETS: readonly (readonly [name: string, given: Specification, call: Cal
   [
     'gait',
     {
-      feet: feet.map((one) => one.at),
+      feet: corners,
       gait: 'walk',
       dutyFactor: 0.8,
       stridePeriod: '1 s',
@@ -158,7 +160,7 @@ const TARGETS: readonly (readonly [name: string, given: Specification, call: Cal
   ],
   [
     'supportPolygon',
-    { feet: feet.map((one) => one.at), centreOfMass: { x: '20 mm', y: '5 mm', z: '280 mm' }, mass: '10.5 kg' },
+    { feet: corners, centreOfMass: { x: '20 mm', y: '5 mm', z: '280 mm' }, mass: '10.5 kg' },
     kinematics.supportPolygon as Call,
   ],
   [
