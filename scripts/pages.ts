@@ -25,7 +25,7 @@ const files: string[] = []
 for (const name of ['first', 'revised']) {
   const leg = describeLeg(readFileSync(`examples/mudflat-leg-${name}.yaml`, 'utf8'))
   const verdict = assess(leg)
-  const drawings = legDrawings(verdict, { style: 'page', only: ['leg', 'reserve-bars'] })
+  const drawings = legDrawings(verdict, { style: 'page' })
   const pages = {
     report: htmlReport(verdict, { pictures: await reportPictures(verdict), drawings }),
     ...(name === 'first' ? {} : { workshop: htmlPlans(leg) }),
@@ -65,6 +65,7 @@ try {
       await page.setViewport({ width: 390, height: 844 })
       problems.push(...(await onPhone(page)).map((one) => `${where}, 390 px: ${one}`))
       if (scheme === 'light') problems.push(...(await inPrint(page)).map((one) => `${where}, print: ${one}`))
+      if (file.includes('report')) problems.push(...(await unlinked(page)).map((one) => `${where}: ${one}`))
       if (file.includes('report')) problems.push(...(await filtered(page)).map((one) => `${where}, filter: ${one}`))
       await page.close()
     }
@@ -119,12 +120,30 @@ async function inPrint(page: Page): Promise<string[]> {
 
 /** Whether the filter shows what it says. */
 async function filtered(page: Page): Promise<string[]> {
-  await page.select('select[name="joint"]', 'knee')
+  const knee = (await page.evaluate(
+    `[...document.querySelectorAll('select[name="joint"] option')].find((one) => one.textContent === 'knee').value`,
+  )) as string
+  await page.select('select[name="joint"]', knee)
   const [shown, wrong, words] = (await page.evaluate(`(() => {
     const rows = [...document.querySelectorAll('#checks tbody tr')].filter((row) => !row.hidden);
-    return [rows.length, rows.filter((row) => row.dataset.joint === 'hip').length, document.querySelector('.filter output').textContent];
+    return [rows.length, rows.filter((row) => row.cells[2].textContent.endsWith(', hip')).length, document.querySelector('.filter output').textContent];
   })()`)) as [number, number, string]
   return shown > 0 && wrong === 0 && words.startsWith(`${shown} of `)
     ? []
     : [`${shown} rows shown, ${wrong} of the other joint: "${words}"`]
+}
+
+/** References of the calculation that lead nowhere. */
+async function unlinked(page: Page): Promise<string[]> {
+  const [links, broken, bare] = (await page.evaluate(`(() => {
+    const links = [...document.querySelectorAll('#steps a, #chains a, #values a')];
+    const parts = [...document.querySelectorAll('#steps, #chains, #values')];
+    const texts = parts.map((part) => [...part.querySelectorAll('a')].reduce((text, link) => text.replace(link.textContent, ''), part.textContent));
+    return [links.length, links.filter((link) => document.querySelector('[id="' + link.hash.slice(1) + '"]') === null).length, (texts.join(' ').match(/\\[[FTCQ]?\\d+(\\.\\d+)?\\]/g) ?? []).length];
+  })()`)) as [number, number, number]
+  return [
+    ...(links < 1000 ? [`${links} references only`] : []),
+    ...(broken > 0 ? [`${broken} references lead nowhere`] : []),
+    ...(bare > 0 ? [`${bare} references are no links`] : []),
+  ]
 }

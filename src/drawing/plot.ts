@@ -1,6 +1,6 @@
 import type { Block } from './figure.js'
 import { textWidth } from './font.js'
-import type { Point } from './geometry.js'
+import { distance, type Point } from './geometry.js'
 import { type Ink, type Item, type LineClass, SMALL, textAt } from './items.js'
 import { columnHeight, columnWidth, type Label, placeLabels } from './labels.js'
 import { plain, ticksOf } from './numbers.js'
@@ -113,8 +113,8 @@ const labelOf = ({ label = [], ink = 'ink' }: Curve): Label => ({
 })
 
 function curveItems({ points, line = 'thick', mark }: Curve, to: (point: Point) => Point): readonly Item[] {
-  const at = points.map(to)
-  if (mark === undefined) return [{ kind: 'path', line, points: at }]
+  if (mark === undefined) return [{ kind: 'path', line, points: points.map(to) }]
+  const at = apart(points.map(to))
   if (mark === 'cross')
     return [
       {
@@ -133,4 +133,14 @@ function curveItems({ points, line = 'thick', mark }: Curve, to: (point: Point) 
       },
     ]
   return at.map((centre) => ({ kind: 'circle', line, centre, radius: 2.2, ...(mark === 'dot' ? { fill: 'solid' as const } : {}) }))
+}
+
+/** Marks nearer to one before them than this would lie on it. */
+const NEAREST = 3
+
+/** Points without those that lie on another one. */
+function apart(points: readonly Point[]): readonly Point[] {
+  const kept: Point[] = []
+  for (const point of points) if (kept.every((other) => distance(other, point) >= NEAREST)) kept.push(point)
+  return kept
 }

@@ -32,6 +32,8 @@ svg:root.drawing { color: #000; background: none; --paper: #fff }
 .drawing .fill-move { fill: var(--ink-move) }
 .drawing text { fill: currentColor; stroke: var(--paper, Canvas); stroke-width: 3; paint-order: stroke }
 .drawing .strong { font-weight: 600 }
+.drawing .middle { text-anchor: middle }
+.drawing .end { text-anchor: end }
 .drawing .ink-force { fill: var(--ink-force) }
 .drawing .ink-bad { fill: var(--ink-bad) }
 .drawing .ink-move { fill: var(--ink-move) }

@@ -1,6 +1,7 @@
 import type { Drawing, Group } from './drawing.js'
 import type { Point } from './geometry.js'
 import type { Item, TextItem } from './items.js'
+import { pathData } from './path.js'
 import { DRAWING_STYLE } from './style.js'
 import { PAGE_WIDTH } from './view-layout.js'
 
@@ -23,46 +24,73 @@ ${style === 'file' ? `<style>${DRAWING_STYLE}</style>\n` : ''}${groups.map(group
 
 const groupSvg = ({ name, items }: Group): string => {
   // Texts come last, so that their halo interrupts every line behind them.
-  const order = [...items.filter(({ kind }) => kind !== 'text'), ...items.filter(({ kind }) => kind === 'text')]
-  return `<!-- ${xml(name).replaceAll('--', '–')} -->\n<g>${order.map(itemSvg).join('')}</g>`
+  const shapes = runsOf(items.filter((item) => item.kind !== 'text')).map(runSvg)
+  const texts = items.filter((item) => item.kind === 'text').map(textSvg)
+  return `<!-- ${xml(name).replaceAll('--', '–')} -->\n<g>${[...shapes, ...texts].join('')}</g>`
 }
-
-/** Text for XML. */
-export const xml = (text: string): string =>
-  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;')
-
-/** A number with two decimals, where lengths are measured; a point of a line with one, a fortieth of a millimetre on paper. */
-const number = (x: number): string => String(Number(x.toFixed(2)))
-const short = (x: number): string => String(Number(x.toFixed(1)))
-const point = ([x, y]: Point): string => `${short(x)},${short(y)}`
 
 const classes = (line: string, fill?: string): string => {
   const names = [...(line === 'none' ? [] : [line]), ...(fill === undefined ? [] : [`fill-${fill}`])]
   return names.length === 0 ? '' : ` class="${names.join(' ')}"`
 }
 
-function itemSvg(item: Item): string {
-  switch (item.kind) {
-    case 'circle':
-      return `<circle${classes(item.line, item.fill)} cx="${number(item.centre[0])}" cy="${number(item.centre[1])}" r="${number(item.radius)}"/>`
-    case 'lines':
-      return item.pieces.length === 0
-        ? ''
-        : `<path${classes(item.line)} d="${item.pieces.map(([a, b]) => `M${point(a)}L${point(b)}`).join('')}"/>`
-    case 'path':
-      return `<path${classes(item.line, item.fill)} d="M${item.points.map(point).join('L')}${item.closed === true ? 'Z' : ''}"/>`
-    case 'text':
-      return textSvg(item)
+type Shape = Exclude<Item, TextItem>
+
+/** What an item looks like; items of one look that follow each other are one path. */
+const lookOf = (item: Shape): string => classes(item.line, item.kind === 'lines' ? undefined : item.fill)
+const FINE = classes('fine')
+const SOLID = classes('none', 'solid')
+
+/** Items that are drawn together: those of one look, and leaders with their heads. */
+function runsOf(items: readonly Shape[]): readonly (readonly Shape[])[] {
+  const runs: Shape[][] = []
+  let kind = ''
+  for (const item of items) {
+    const look = lookOf(item)
+    const own = look === FINE || look === SOLID ? 'leaders' : look
+    const closes = item.kind === 'path' && item.closed === true && look !== SOLID
+    if (own === kind && !closes) runs.at(-1)?.push(item)
+    else runs.push([item])
+    kind = closes ? '' : own
   }
+  return runs
 }
 
+const openLines = (item: Shape): readonly (readonly Point[])[] =>
+  item.kind === 'lines' ? item.pieces : item.kind === 'path' && item.closed !== true ? [item.points] : []
+
+/** A run of items: lines, then what is filled, so that heads lie on their leaders. */
+function runSvg(run: readonly Shape[]): string {
+  const looks = new Set(run.map(lookOf))
+  return [...looks]
+    .sort((a, b) => Number(a === SOLID) - Number(b === SOLID))
+    .map((look) => {
+      const own = run.filter((item) => lookOf(item) === look)
+      const open = own.flatMap(openLines)
+      const closed = own.flatMap((item) => (item.kind === 'path' && item.closed === true ? [item.points] : []))
+      const d = `${pathData(open)}${pathData(closed, true)}`
+      return `${d === '' ? '' : `<path${look} d="${d}"/>`}${own.map((item) => (item.kind === 'circle' ? circleSvg(item, look) : '')).join('')}`
+    })
+    .join('')
+}
+
+const circleSvg = ({ centre: [x, y], radius }: Extract<Item, { kind: 'circle' }>, look: string): string =>
+  `<circle${look} cx="${number(x)}" cy="${number(y)}" r="${number(radius)}"/>`
+
+/** Text for XML. */
+export const xml = (text: string): string =>
+  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;')
+
+/** A number with two decimals, where lengths are measured; a place of a text with one. */
+const number = (x: number): string => String(Number(x.toFixed(2)))
+const short = (x: number): string => String(Number(x.toFixed(1)))
+
 function textSvg({ at: [x, y], text, anchor, size, bold, ink, turned }: TextItem): string {
-  const style = [...(bold ? ['strong'] : []), ...(ink === 'ink' ? [] : [`ink-${ink}`])]
+  const style = [...(bold ? ['strong'] : []), ...(ink === 'ink' ? [] : [`ink-${ink}`]), ...(anchor === 'start' ? [] : [anchor])]
   const attributes = [
     ...(style.length === 0 ? [] : [`class="${style.join(' ')}"`]),
-    ...(anchor === 'start' ? [] : [`text-anchor="${anchor}"`]),
     ...(size === 11 ? [] : [`font-size="${size}"`]),
-    turned ? `transform="translate(${number(x)},${number(y)})rotate(-90)"` : `x="${number(x)}" y="${number(y)}"`,
+    turned ? `transform="translate(${short(x)},${short(y)})rotate(-90)"` : `x="${short(x)}" y="${short(y)}"`,
   ]
   return `<text ${attributes.join(' ')}>${xml(text)}</text>`
 }

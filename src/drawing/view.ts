@@ -72,8 +72,12 @@ export class View {
   area(points: readonly Point[], { line = 'thick', fill, hatch, holes = [] }: AreaOptions = {}): this {
     this.#take(points)
     const rings = [points, ...holes]
+    // A whole area carries its fill and its outline in one path; one with holes is filled as a whole, and its holes are drawn on it.
+    const own = fill === undefined ? {} : { fill }
+    const whole = holes.length === 0
     this.#draw.push(({ to, scale }) => [
-      ...(fill === undefined ? [] : [{ kind: 'path', line: 'none', points: points.map(to), closed: true, fill } as const]),
+      ...(fill === undefined || whole ? [] : [{ kind: 'path', line: 'none', points: points.map(to), closed: true, fill } as const]),
+      ...(whole ? [{ kind: 'path', line, points: points.map(to), closed: true, ...own } as const] : []),
       ...(hatch === undefined
         ? []
         : [
@@ -83,7 +87,7 @@ export class View {
               pieces: hatchLines(rings, (hatch.angle * Math.PI) / 180, hatch.spacing / scale).map(([a, b]) => [to(a), to(b)] as const),
             } as const,
           ]),
-      ...rings.map((ring) => ({ kind: 'path', line, points: ring.map(to), closed: true }) as const),
+      ...(whole ? [] : rings.map((ring) => ({ kind: 'path', line, points: ring.map(to), closed: true }) as const)),
     ])
     return this
   }

@@ -17,15 +17,9 @@ const attributesOf = (text: string): Readonly<Record<string, string>> =>
 /** Boxes of all texts of a picture, read from its SVG. */
 export function textBoxes(svg: string): readonly TextBox[] {
   return [...svg.matchAll(/<text ([^>]*)>([^<]*)<\/text>/g)].map(([, attributes, inner]) => {
-    const {
-      x: left = '0',
-      y: base = '0',
-      transform,
-      class: classes = '',
-      'font-size': height = '11',
-      'text-anchor': anchor = 'start',
-    } = attributesOf(attributes as string)
+    const { x: left = '0', y: base = '0', transform, class: classes = '', 'font-size': height = '11' } = attributesOf(attributes as string)
     const text = plainText(inner as string)
+    const anchor = /\b(?:middle|end)\b/.exec(classes)?.[0] ?? 'start'
     const size = Number(height)
     const width = textWidth(text, size, classes.includes('strong'))
     const moved = transform === undefined ? null : /translate\(([-\d.]+),([-\d.]+)\)/.exec(transform)

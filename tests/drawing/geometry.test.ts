@@ -8,6 +8,8 @@ import {
   distance,
   hatchLines,
   minus,
+  type Point,
+  pathData,
   plain,
   polar,
   rectangle,
@@ -18,8 +20,38 @@ import {
   View,
   wrapped,
 } from '../../src/drawing/index.js'
+import { pathPoints } from './path-points.js'
 
 describe('geometry', () => {
+  test('a path goes through its points to half a tenth of a unit, however long it is', () => {
+    const spot = fc.tuple(fc.double({ min: -500, max: 500, noNaN: true }), fc.double({ min: -500, max: 500, noNaN: true }))
+    fc.assert(
+      fc.property(
+        fc.array(fc.array(spot, { minLength: 2, maxLength: 40 }), { minLength: 1, maxLength: 4 }),
+        fc.boolean(),
+        (lines, closed) => {
+          const again = pathPoints(pathData(lines as Point[][], closed))
+          expect(again).toHaveLength(lines.length)
+          for (const [i, line] of lines.entries()) {
+            const last = line.at(-1) as Point
+            expect(distance(again[i]!.at(-1) as Point, last)).toBeLessThan(0.08)
+            for (const point of line) expect(Math.min(...again[i]!.map((one) => distance(one as Point, point)))).toBeLessThan(0.08)
+          }
+        },
+      ),
+    )
+    expect(
+      pathData([
+        [
+          [1, 2],
+          [1, 4.5],
+          [3, 4.5],
+          [2, 3],
+        ],
+      ]),
+    ).toBe('M1,2v2.5h2l-1-1.5')
+  })
+
   test('a tangent touches both circles at right angles to their radii', () => {
     fc.assert(
       fc.property(

@@ -19,6 +19,7 @@ import {
 import { stance } from '../../src/leg/parts/load/values.js'
 import { stride } from '../../src/leg/parts/motion/values.js'
 import { textBoxes } from '../drawing/boxes.js'
+import { pathPoints, type Spot } from '../drawing/path-points.js'
 
 const read = (name: string) => readFileSync(new URL(`../../examples/mudflat-leg-${name}.yaml`, import.meta.url), 'utf8')
 const leg: Leg = describeLeg(read('revised'))
@@ -109,23 +110,17 @@ describe('drawn lengths are those of the document at the stated scale', () => {
     const walk = verdict.checks.find((check) => check.case === 'walk')!
     const { svg, table } = legPoseDrawing(verdict, walk)
     const view = svg.slice(svg.indexOf('<!-- Hardest pose -->'))
-    const [, x1, y1, x2, y2] = /<path class="force" d="M([\d.]+),([\d.]+)L([\d.]+),([\d.]+)"/.exec(view)!.map(Number) as [
-      number,
-      number,
-      number,
-      number,
-      number,
-    ]
-    const head = /<path class="fill-force" d="M([\d.]+),([\d.]+)L/.exec(view)!.map(Number)
-    const length = Math.hypot(x1 - head[1]!, y1 - head[2]!)
-    expect(Math.hypot(x2 - head[1]!, y2 - head[2]!)).toBeLessThan(10)
-    const bar =
-      /<!-- scale -->\n<g>.*?<path class="force" d="M([\d.]+),[\d.]+L([\d.]+),[\d.]+".*?<text class="ink-force"[^>]*>(\d+) N</s.exec(view)!
-    const perUnit = Number(bar[3]) / (Number(bar[2]) - Number(bar[1]))
+    const [tail, neck] = pathPoints(/<path class="force" d="([^"]+)"/.exec(view)![1]!)[0] as [Spot, Spot]
+    const [[head]] = pathPoints(/<path class="fill-force" d="([^"]+)"/.exec(view)![1]!) as unknown as [[Spot]]
+    const length = Math.hypot(tail[0] - head[0], tail[1] - head[1])
+    expect(Math.hypot(neck[0] - head[0], neck[1] - head[1])).toBeLessThan(10)
+    const bar = /<!-- scale -->\n<g>.*?<path class="force" d="([^"]+)".*?<text class="ink-force"[^>]*>(\d+) N</s.exec(view)!
+    const [from, to] = pathPoints(bar[1]!)[0] as [Spot, Spot]
+    const perUnit = Number(bar[2]) / (to[0] - from[0])
     const row = (name: string) => Number(table.rows.find(([one]) => one === name)![1]!.replace('−', '-'))
     expect(length * perUnit).toBeCloseTo(Math.hypot(row('foot force, up'), row('foot force, forward')), 0)
     // Forward is to the left: the tail of a push forward is to the right of its tip.
-    expect(Math.sign(x1 - head[1]!)).toBe(Math.sign(row('foot force, forward')))
+    expect(Math.sign(tail[0] - head[0])).toBe(Math.sign(row('foot force, forward')))
   })
 })
 

@@ -48,9 +48,16 @@ describe('one content, three forms', () => {
   })
 
   test('HTML has what readers filter and jump by, and pictures with their names', () => {
-    expect(html).toContain('<tr id="x" data-joint="hip" data-cases="|Walk|">')
-    expect(html).toContain('<a href="#s3.1">3.1</a>')
-    expect(html).toContain('<svg role="img" aria-labelledby="p-title p-text">')
+    expect(html).toContain('<tr id=x>')
+    expect(html).toContain('<a href=#s3.1>3.1</a>')
+    const codes = new Map([
+      ['joint hip', 'j0'],
+      ['cases Walk', 'c2'],
+    ])
+    const scripted = htmlBlocks(page.blocks, 0, codes)
+    expect(scripted).toContain('<tr data-f=j0,c2>')
+    expect(scripted).toContain('See 3.1 and')
+    expect(html).toContain('<svg role=img aria-labelledby=p-title aria-describedby=p-text>')
     expect(html).toMatch(/<section id="inner" aria-labelledby="inner-title">\n<h2 id="inner-title">/)
     expect(html).toMatch(/<div id="deep">\n<h3>Deeper/)
     expect(html).toContain('<details open>')

@@ -77,7 +77,7 @@ export function torqueSpeedDrawing(facts: Facts, joint: Joint): Drawing | undefi
   if (clouds.length < GAITS.length) figure.text('A gait that the leg cannot follow is not shown.')
   figure.say(
     'The limit runs from the current limit of the controller down to the highest speed at the supply voltage; a warm motor has weaker magnets and more resistance.',
-    ...facts.checks(CHECKS, joint).map(resultSentence),
+    ...facts.checks(CHECKS, joint).slice(0, 1).map(resultSentence),
   )
   figure.rows(...facts.checks(CHECKS, joint).map(checked))
   return figure.done()

@@ -6,7 +6,7 @@ import * as cord from '../parts/transmission/cord/fields.js'
 import { drumRadius, pinionRadius } from '../parts/transmission/cord/radii.js'
 import { type Facts, resultSentence } from './facts.js'
 import { hasCordDrive } from './present.js'
-import { answerOf, checked, layers, length, resultLines, word } from './words.js'
+import { answerOf, checked, layers, length, MOST_RESULTS, resultLines, word } from './words.js'
 
 const CHECKS = ['drum.groove', 'drum.hoop', 'drum.layers', 'drum.split', 'cord.bend']
 const TURNS = 2
@@ -45,11 +45,11 @@ export function grooveDrawing(facts: Facts, joint: Joint): Drawing | undefined {
     `Seat of ${plain(s.seat / s.cord)} and depth of ${plain(s.depth / s.cord)} cord diameters, as for rope drums. Layers are assumed to cross the axis. The pinion has the same grooves.`,
   )
   figure.view(drumSection(s))
-  for (const line of resultLines(facts, CHECKS, joint).slice(0, 4)) figure.text(line)
+  for (const line of resultLines(facts, CHECKS, joint).slice(0, MOST_RESULTS)) figure.text(line)
   figure
     .say(
       `Pitch ${plain(s.pitch)} mm, depth ${plain(s.depth)} mm, seat radius ${plain(s.seat)} mm for a cord of ${plain(s.cord)} mm. The bottom of the groove is at Ø${plain(s.drum - s.cord)} mm, the outside of the drum at Ø${plain(outside(s))} mm.`,
-      ...facts.checks(CHECKS, joint).slice(0, 3).map(resultSentence),
+      ...facts.checks(CHECKS, joint).slice(0, 1).map(resultSentence),
     )
     .rows(
       length('cord diameter', s.cord),

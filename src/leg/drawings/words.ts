@@ -26,6 +26,9 @@ export function answerOf(name: string, check: CheckResult | undefined): { readon
   return { answer: `${sign(check)} ${name}: ${state}`, fails: check.reserve < 1 }
 }
 
+/** Results that stand in a drawing; its table has all of them. */
+export const MOST_RESULTS = 3
+
 /** Lines of results below a view: the checks of a part, nearest to their limits first. */
 export const resultLines = (facts: Facts, ids: readonly string[], joint?: string): readonly string[] =>
   facts.checks(ids, joint).map((check) => `${capital(check.part)}, ${check.mode}: ${resultText(check)}`)

@@ -138,3 +138,7 @@ export const plainWords = (words: Words): string =>
 /** The table of a picture, with its caption. */
 export const pictureTable = ({ title, table: numbers }: Picture): TableOf | undefined =>
   numbers === undefined ? undefined : { caption: `Numbers of the picture: ${title}`, ...numbers }
+
+/** The description of a picture behind its answer: a description says the answer first, for who hears nothing else. */
+export const captionOf = ({ answer, description }: Picture): string =>
+  answer !== undefined && description.startsWith(answer) ? description.slice(answer.length).replace(/^[.!?]? /, '') : description

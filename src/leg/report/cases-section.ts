@@ -4,6 +4,7 @@ import type { Assessment } from '../result.js'
 import { capital } from './amounts.js'
 import { type Block, points, section, table, text } from './blocks.js'
 import { checkList, footText, temperatureText } from './content.js'
+import { unitsInHead } from './unit-heads.js'
 
 const HEAD = [
   'load case',
@@ -46,13 +47,14 @@ export function casesSection(assessment: Assessment): Block {
       ].map((cell) => (cell === undefined ? 'none' : String(cell).replace('NaN', 'not a number')))
     }),
   )
+  const shown = unitsInHead({ head: HEAD, rows })
   return section('cases', 'Load cases', [
     points(cases.map(({ title, story }) => [{ text: `${title}.`, strong: true }, ` ${story}`])),
     text('The copper loss is part of the heat of a motor; its drag adds to it. Both stand in the calculation steps.'),
     table(
       'Loads of each joint in each load case',
-      HEAD,
-      rows,
+      shown.head,
+      shown.rows,
       cases.flatMap(({ title }) => JOINTS.map((joint) => ({ joint, cases: [title] }))),
     ),
     ...unsettledBlocks(assessment),

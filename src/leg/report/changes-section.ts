@@ -9,14 +9,15 @@ import { placeOf, reserveText, standing } from './content.js'
 const MOST_NAMED = 3
 
 /** A change as words: the field, from what to what, and what else it moves. */
-function changeWords(assessment: Assessment, { name, from, to, shortened }: Change): Piece[] {
+function changeWords(
+  assessment: Assessment,
+  { name, from, to, shortened }: Change,
+  alone = ': every other check keeps its reserve',
+): Piece[] {
   const named = shortened.slice(0, MOST_NAMED).map((check) => `${placeOf(check)} (${rankOf(assessment, check)})`)
   const rest = shortened.length - named.length
-  const others =
-    shortened.length === 0
-      ? 'every other check keeps its reserve'
-      : `but then short: ${listed([...named, ...(rest > 0 ? [`${rest} more`] : [])])}`
-  return [{ text: to, strong: true }, ` instead of ${from} (${name}): ${others}`]
+  const others = shortened.length === 0 ? alone : `: but then short: ${listed([...named, ...(rest > 0 ? [`${rest} more`] : [])])}`
+  return [{ text: to, strong: true }, ` instead of ${from} (${name})${others}`]
 }
 
 /** What to change for the check that fails first, on the first screen. */
@@ -32,9 +33,10 @@ export function firstChange(assessment: Assessment, changes: readonly Changes[])
   ]
 }
 
+const NONE = 'No single size, up to three times or down to a third, gives this check its required reserve'
 /** What single changes reach where none suffices. */
-const noneWords = ({ nearest }: Changes): string =>
-  `No single size, up to three times or down to a third, gives this check its required reserve${nearest === undefined ? '' : `; the most is ${reserveText(nearest.reserve)}, with ${nearest.to} instead of ${nearest.from} (${nearest.name})`}.`
+const noneWords = ({ nearest }: Changes, none = NONE): string =>
+  `${none}${nearest === undefined ? '' : `; the most is ${reserveText(nearest.reserve)}, with ${nearest.to} instead of ${nearest.from} (${nearest.name})`}.`
 
 /** What to change for every check that is short. */
 export function changesSection(assessment: Assessment, changes: readonly Changes[]): Block[] {
@@ -44,7 +46,7 @@ export function changesSection(assessment: Assessment, changes: readonly Changes
   return [
     section('changes', 'What to change', [
       text(
-        `Single changes that give a check its required reserve, each compared with every other check. Sizes are tried up to three times and down to a third of what they are.${rest > 0 ? ` For ${rest} more checks of this leg none was calculated: change these first.` : ''}`,
+        `Single changes that give a check its required reserve, each compared with every other check. Where no check is named, every other one keeps its reserve. Sizes are tried up to three times and down to a third of what they are.${rest > 0 ? ` For ${rest} more checks of this leg none was calculated: change these first.` : ''}`,
       ),
       points(
         changes.map(({ check, changes: own }): Words => {
@@ -56,8 +58,12 @@ export function changesSection(assessment: Assessment, changes: readonly Changes
             ': ',
           ]
           return own.length === 0
-            ? [...lead, `${check.remedy}. ${noneWords(changes.find((one) => one.check === check) as Changes)}`]
-            : [...lead, ...own.flatMap((change, i): Piece[] => [...(i === 0 ? [] : ['; or ']), ...changeWords(assessment, change)]), '.']
+            ? [...lead, `${check.remedy}. ${noneWords(changes.find((one) => one.check === check) as Changes, 'No single size is enough')}`]
+            : [
+                ...lead,
+                ...own.flatMap((change, i): Piece[] => [...(i === 0 ? [] : ['; or ']), ...changeWords(assessment, change, '')]),
+                '.',
+              ]
         }),
       ),
     ]),

@@ -90,11 +90,10 @@ function chainLine(assessment: Assessment, check: CheckResult, sheet: NumberedSh
   const lead: Piece[] = [
     { text: rank, id: rank.toLowerCase() },
     ` ${check.joint === undefined ? '' : `${check.joint}, `}${lower(check.caseTitle)}: `,
-    { text: standing(check), tone: standing(check) },
   ]
   return [
     ...lead,
-    ', demand ',
+    'demand ',
     ...sheet.side(check, 'demand'),
     ', capacity ',
     ...sheet.side(check, 'capacity'),
@@ -107,7 +106,7 @@ function othersText({ otherCases: [next, ...rest] }: CheckResult): string {
   if (next === undefined) return ''
   const named = `${lower(LOAD_CASES[next.case].title)} ${reserveText(next.reserve)}`
   const last = rest.at(-1)
-  return ` Next load case: ${named}${last === undefined ? '' : `; ${rest.length} more up to ${reserveText(last.reserve)}`}.`
+  return ` Next: ${named}${last === undefined ? '' : `; ${rest.length} more up to ${reserveText(last.reserve)}`}.`
 }
 
 /** What broke a limit of validity, and other remarks; those that both joints have stand once. */

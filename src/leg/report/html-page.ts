@@ -1,6 +1,6 @@
 import type { Block, Marks, Page } from './blocks.js'
 import { policyHash } from './hash.js'
-import { escaped, htmlBlocks } from './html-parts.js'
+import { CHOICES, type Codes, escaped, htmlBlocks, valuesOf } from './html-parts.js'
 import { SCRIPT } from './script.js'
 import { printFooter, STYLE } from './style.js'
 
@@ -42,9 +42,10 @@ ${script === undefined ? '' : `<script>${script}</script>\n`}</body>
 
 /** A report as a page, with contents and a filter. */
 export function reportDocument({ title, blocks }: Page): string {
-  const main = htmlBlocks(blocks)
+  const codes = codesOf(blocks)
+  const main = htmlBlocks(blocks, 0, codes)
   const at = main.indexOf('<section id="checks"')
-  return documentOf(title, `${main.slice(0, at)}${filter(blocks)}\n${main.slice(at)}`, contents(blocks), SCRIPT)
+  return documentOf(title, `${main.slice(0, at)}${filter(codes)}\n${main.slice(at)}`, contents(blocks), SCRIPT)
 }
 
 /** Links to the parts of a page. */
@@ -63,20 +64,26 @@ const marksIn = (blocks: readonly Block[]): Marks[] =>
     return block.kind === 'fold' ? marksIn(block.blocks) : []
   })
 
-const CHOICES = [
-  ['joint', 'Joint'],
-  ['part', 'Part'],
-  ['cases', 'Load case'],
-  ['state', 'State'],
-] as const
+const LABELS = { joint: 'Joint', part: 'Part', cases: 'Load case', state: 'State' } as const
+
+/** A code for every value of every choice, in the order of the page. */
+function codesOf(blocks: readonly Block[]): Codes {
+  const marks = marksIn(blocks)
+  return new Map(
+    CHOICES.flatMap((choice) =>
+      [...new Set(marks.flatMap((mark) => valuesOf(mark, choice)))].map((value, i) => [`${choice} ${value}`, `${choice[0]}${i}`] as const),
+    ),
+  )
+}
 
 /** Choices that hide what does not belong to them. Without the script the form stays hidden, and everything is shown. */
-function filter(blocks: readonly Block[]): string {
-  const marks = marksIn(blocks)
-  const choices = CHOICES.map(([name, label]) => {
-    const values = [...new Set(marks.flatMap((mark) => mark[name] ?? []))]
-    const options = values.map((one) => `<option>${escaped(one)}</option>`).join('')
-    return `<label>${label} <select name="${name}"><option value="">all</option>${options}</select></label>`
+function filter(codes: Codes): string {
+  const choices = CHOICES.map((choice) => {
+    const options = [...codes]
+      .filter(([key]) => key.startsWith(`${choice} `))
+      .map(([key, code]) => `<option value="${code}">${escaped(key.slice(choice.length + 1))}</option>`)
+      .join('')
+    return `<label>${LABELS[choice]} <select name="${choice}"><option value="">all</option>${options}</select></label>`
   })
   return `<form class="filter" data-aid aria-label="Filter of checks and steps" hidden>${choices.join(' ')} <button type="reset">Show all</button> <output role="status"></output></form>`
 }

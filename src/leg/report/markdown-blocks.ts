@@ -1,4 +1,4 @@
-import { type Block, type Page, type Picture, pictureTable, plainWords, type TableOf, type Words } from './blocks.js'
+import { type Block, captionOf, type Page, type Picture, pictureTable, plainWords, type TableOf, type Words } from './blocks.js'
 
 /** A page as Markdown. */
 export const markdownPage = ({ title, blocks }: Page): string =>
@@ -40,7 +40,7 @@ function markdownPicture(one: Picture, level: number): string {
   return [
     `${'#'.repeat(level)} ${literal(one.title)}`,
     ...(one.answer === undefined ? [] : [`**${literal(one.answer)}**`]),
-    literal(one.description),
+    literal(captionOf(one)),
     ...(numbers === undefined ? [] : [markdownTable(numbers)]),
   ].join('\n\n')
 }

@@ -45,7 +45,3 @@ function inLines(name: string): string {
   }
   return text
 }
-
-/** A picture without roles of its parts, which nobody hears, and with its coordinates to a tenth. */
-export const trimmed = (svg: string): string =>
-  svg.replaceAll(/ (?:role|aria-[a-z]+)="[^"]*"/g, '').replaceAll(/\d+\.\d{2,}/g, (number) => String(Number(Number(number).toFixed(1))))

@@ -1,7 +1,8 @@
 import { type Chart, svgOf } from '../../chart/index.js'
 import type { Assessment } from '../result.js'
 import { type ReportChart, reportCharts } from './charts.js'
-import { forPhone, trimmed } from './phone-chart.js'
+import { compactSvg } from './compact-svg.js'
+import { forPhone } from './phone-chart.js'
 
 /** A chart of the report with its picture. */
 export interface ReportPicture extends ReportChart {
@@ -37,7 +38,7 @@ export async function reportPictures(assessment: Assessment): Promise<readonly R
   const charts = reportCharts(assessment)
   try {
     const svgs = await Promise.all(charts.map(({ chart }) => chartSvg(forPhone(chart))))
-    return charts.map((one, i) => ({ ...one, svg: separate(trimmed(svgs[i] as string), one.id) }))
+    return charts.map((one, i) => ({ ...one, svg: separate(compactSvg(svgs[i] as string), one.id) }))
   } catch (error) {
     if (error instanceof Error && error.cause !== undefined) return charts.map((one) => ({ ...one, svg: undefined }))
     throw error

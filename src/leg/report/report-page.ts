@@ -20,8 +20,8 @@ import { LIBRARY_VERSION } from './version.js'
 /** Options of the reports. */
 export interface ReportOptions {
   /**
-   * Whether the calculation of every check is there, or only that of the decisive ones: those that fail or are short of their required reserve, and at
-   * least the twelve nearest to their limit. Default: all in HTML, the decisive ones in Markdown and plain text.
+   * Whether the calculation of every check is there, or only that of the decisive ones: the eight nearest to their limit. Default: all in HTML, the
+   * decisive ones in Markdown and plain text.
    */
   readonly steps?: 'all' | 'decisive'
   /** Charts as `reportPictures` returns them. Default: the numbers of the charts alone. */
@@ -63,7 +63,7 @@ export function reportPage(assessment: Assessment, options: ReportOptions = {}):
       rankedSection(assessment),
       ...changesSection(assessment, changes),
       ...(others.length === 0 ? [] : [section('drawings', 'Drawings', [{ kind: 'pictures', pictures: others }])]),
-      chartsSection(assessment, options.pictures),
+      chartsSection(assessment, options.pictures, others),
       casesSection(assessment),
       footSection(assessment),
       measureSection(assessment),
@@ -79,8 +79,8 @@ export function reportPage(assessment: Assessment, options: ReportOptions = {}):
 }
 
 /** Checks whose calculation stands in a short report. */
-const LEAST_DECISIVE = 12
-const decisive = ({ checks }: Assessment) => checks.filter((check, i) => i < LEAST_DECISIVE || standing(check) !== 'holds')
+const DECISIVE = 8
+const decisive = ({ checks }: Assessment) => checks.slice(0, DECISIVE)
 
 /** The first screen: does it hold, what fails first, what to change. */
 /** Why there is no drawing of a leg; absent where there is one. */
@@ -117,10 +117,16 @@ const titleBlock = ({ leg }: Assessment, { date = '', by = '', checkedBy = '' }:
     ]),
   ])
 
-function chartsSection(assessment: Assessment, pictures: readonly ReportPicture[] | undefined): Block {
-  const charts = pictures ?? reportCharts(assessment).map((one) => ({ ...one, svg: undefined }))
+/** Charts that say less than a drawing of the page: where the drawing is there, the chart is not. */
+const WITHIN: Readonly<Record<string, string>> = { reserves: 'reserve-bars', 'torque-speed': 'torque-speed-hip' }
+
+function chartsSection(assessment: Assessment, pictures: readonly ReportPicture[] | undefined, drawings: readonly Picture[]): Block {
+  const all = pictures ?? reportCharts(assessment).map((one) => ({ ...one, svg: undefined }))
+  const drawn = all.some(({ svg }) => svg !== undefined)
+  // The reserves stand in the ranking: their chart is there to be seen.
+  const charts = all.filter(({ id: chart }) => !drawings.some(({ id }) => id === WITHIN[chart]) && (drawn || chart !== 'reserves'))
   return section('charts', 'Charts', [
-    ...(charts.every(({ svg }) => svg === undefined)
+    ...(!drawn
       ? [
           text(
             'The charts are not drawn in this copy of the report; the tables hold their numbers. Drawn charts need the packages vega and vega-lite.',

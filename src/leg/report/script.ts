@@ -1,22 +1,42 @@
 /**
- * The script of a report: it filters by joint, part, load case and state, folds the numbers of pictures away on a screen, and opens everything for
- * printing. The page is whole without it.
+ * The script of a report: it makes links of the references in brackets, filters by joint, part, load case and state, folds the numbers of pictures away
+ * on a screen, and opens everything for printing. The page is whole without it.
  */
 export const SCRIPT = `
+const places = new Map();
+for (const row of document.querySelectorAll('#steps tr, #steps th, #steps li, #specification tr, #values tr, #sources tr')) {
+  const number = /^(?:\\d+\\.\\d+|[FTCQ]\\d+)(?=[ :]|$)/.exec((row.cells?.[0] ?? row).textContent)?.[0];
+  if (number === undefined || places.has(number)) continue;
+  row.id = /^\\d/.test(number) ? 's' + number : number;
+  places.set(number, row.id);
+}
+const texts = [];
+for (const part of document.querySelectorAll('#steps, #chains, #specification, #values')) {
+  const walker = document.createTreeWalker(part, NodeFilter.SHOW_TEXT);
+  for (let text = walker.nextNode(); text !== null; text = walker.nextNode()) if (text.data.includes('[')) texts.push(text);
+}
+for (const text of texts) {
+  const pieces = text.data.split(/(\\[[FTCQ]?\\d+(?:\\.\\d+)?\\])/).map((piece, i) => {
+    const place = i % 2 === 1 ? places.get(piece.slice(1, -1)) : undefined;
+    if (place === undefined) return piece;
+    const link = document.createElement('a');
+    link.href = '#' + place;
+    link.textContent = piece;
+    return link;
+  });
+  text.replaceWith(...pieces);
+}
 const form = document.querySelector('.filter');
 const folds = [...document.querySelectorAll('details')];
-const marked = [...document.querySelectorAll('main [data-joint], main [data-part], main [data-cases], main [data-state]')];
+const marked = [...document.querySelectorAll('main [data-f]')].map((one) => [one, one.dataset.f.split(',')]);
+for (const { text, value } of document.querySelectorAll('.filter [name=joint] option'))
+  for (const row of document.querySelectorAll('#steps tbody tr'))
+    if (value !== '' && row.cells[1].textContent.split(', ')[0] === text) marked.push([row, [value]]);
 const rows = [...document.querySelectorAll('#checks tbody tr')];
 const apply = () => {
-  const chosen = Object.fromEntries(new FormData(form));
-  for (const one of marked) {
-    const { joint, part, cases, state } = one.dataset;
-    one.hidden =
-      (chosen.joint !== '' && 'joint' in one.dataset && joint !== chosen.joint) ||
-      (chosen.part !== '' && 'part' in one.dataset && part !== chosen.part) ||
-      (chosen.state !== '' && 'state' in one.dataset && state !== chosen.state) ||
-      (chosen.cases !== '' && 'cases' in one.dataset && !cases.includes('|' + chosen.cases + '|'));
-  }
+  const chosen = [...new FormData(form).values()].filter((code) => code !== '');
+  for (const [one, codes] of marked)
+    one.hidden = chosen.some((code) => codes.some((own) => own[0] === code[0]) && !codes.includes(code));
   const shown = rows.filter((row) => !row.hidden).length;
   form.querySelector('output').value = shown === rows.length ? '' : shown + ' of ' + rows.length + ' checks shown';
 };

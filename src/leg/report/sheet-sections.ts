@@ -5,7 +5,7 @@ import { keyOfResult, recordedOf } from '../assess/recorded.js'
 import type { Assessment, CheckResult } from '../result.js'
 import { type Calculation, type Cell, SheetMaker } from '../run/index.js'
 import { capital } from './amounts.js'
-import { type Block, type Piece, points, section, table, text } from './blocks.js'
+import { type Block, type Marks, type Piece, points, section, table, text, type Words } from './blocks.js'
 import { EVIDENCE } from './content.js'
 import { Numbering } from './numbering.js'
 import { Origins, type ValueRow } from './origins.js'
@@ -49,7 +49,7 @@ export function numberedSheet(assessment: Assessment, chosen: readonly CheckResu
   return {
     side: (check, which) => (sides.get(check) as { readonly demand: readonly Piece[]; readonly capacity: readonly Piece[] })[which],
     steps,
-    specification: specificationSection(assessment, origins),
+    specification: specificationSection(origins),
     values: valuesSection(origins, sources),
     sources: sources.section(),
     count: numbering.groups.reduce((sum, group) => sum + group.steps.length, 0),
@@ -60,18 +60,26 @@ export function numberedSheet(assessment: Assessment, chosen: readonly CheckResu
 const sidesOf = ({ findings: [hardest] }: CheckFindings): Cell[] =>
   hardest === undefined ? [] : [hardest.comparison.demand, hardest.comparison.capacity]
 
-/** The specification as it was given, with what was filled in. */
-function specificationSection({ leg }: Assessment, { fields }: Origins): Block {
+/** The specification as it was given, with what was filled in; fields of one part stand below its name. */
+function specificationSection({ fields }: Origins): Block {
   const filled = fields.filter((field) => field.filled !== undefined).length
+  const rows: Words[][] = []
+  const marks: Marks[] = []
+  let part = ''
+  for (const { ref, name, value, filled: why } of fields) {
+    const at = name.lastIndexOf(': ')
+    const own = at < 0 ? '' : name.slice(0, at)
+    if (own !== part) {
+      rows.push(['', [{ text: own, strong: true }], '', ''])
+      marks.push({})
+      part = own
+    }
+    rows.push([ref, name.slice(at < 0 ? 0 : at + 2), value, why === undefined ? '' : reason(why)])
+    marks.push({ id: ref })
+  }
   return section('specification', 'Specification', [
-    text(`Fields as they were given, ${fields.length - filled} of ${fields.length}; the others were filled in, each with its reason.`),
-    table(
-      'Every field of the specification with its value',
-      ['no.', 'field', 'value', 'given, or why it was filled in'],
-      fields.map(({ ref, name, value, filled: why }) => [ref, name, value, why === undefined ? 'given' : reason(why)]),
-      fields.map(({ ref }) => ({ id: ref })),
-    ),
-    ...(leg.remark === undefined ? [] : []),
+    text(`Fields as they were given, ${fields.length - filled} of ${fields.length}. The others were filled in, each with its reason.`),
+    table('Every field of the specification with its value', ['no.', 'field', 'value', 'why it was filled in'], rows, marks),
   ])
 }
 

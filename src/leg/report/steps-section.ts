@@ -8,11 +8,13 @@ import type { NumberedStep, StepGroup } from './numbering.js'
 import { placesText } from './places.js'
 import type { Sources } from './sources.js'
 import { type Column, inputColumns, type References, resultColumns } from './step-cells.js'
+import { unitsInHead } from './unit-heads.js'
 
 /** Fewer steps than this stand as lines, more as a table. */
 const LEAST_ROWS = 3
-/** A table of more columns than this stands on its side. */
+/** A table of more columns than this stands on its side, so many steps beside each other. */
 const MOST_COLUMNS = 8
+const MOST_STEPS = 8
 
 /** Title of a formula in words. */
 export const titleOf = ({ id }: AnyFormula): string => kindWords(id.slice(id.indexOf('.') + 1))
@@ -75,31 +77,61 @@ const inWords = (statements: readonly string[]): string => remarkWords(statement
 
 function bodyOf(caption: string, steps: readonly NumberedStep[], inputs: readonly Shown[], results: readonly Shown[]): Block[] {
   if (steps.length === 1) return [points(steps.map((step, i) => lineOf(step, i, inputs, results)))]
-  const same = ({ cells }: Shown) => cells.every((cell) => plainWords(cell) === plainWords(cells[0] as Words))
-  const common = inputs.filter(same)
-  const own = inputs.filter((column) => !same(column))
-  const head: Block[] =
-    common.length === 0
+  const all = steps.map((_, i) => i)
+  const common = inputs.filter((column) => same(column, all))
+  const apart = inputs.filter((column) => !common.includes(column))
+  const byJoint = jointsOf(steps)
+  const ofJoint = apart.filter((column) => byJoint.size > 1 && [...byJoint.values()].every((rows) => same(column, rows)))
+  const own = apart.filter((column) => !ofJoint.includes(column))
+  const head: Block[] = [
+    ...(common.length === 0 ? [] : [commonLine('In all: ', common, 0)]),
+    ...(ofJoint.length === 0
       ? []
-      : [
-          text([
-            'In all: ',
-            ...common.flatMap(({ name, cells }, i): Piece[] => [`${i === 0 ? '' : ', '}${name} `, ...pieces(cells[0] as Words)]),
-          ]),
-        ]
-  const columns = [...own, ...results]
-  if (steps.length < LEAST_ROWS || columns.length > MOST_COLUMNS)
-    return [...head, points(steps.map((step, i) => lineOf(step, i, own, results)))]
-  return [
-    ...head,
-    table(
-      caption,
-      ['step', 'for', ...own.map(({ name }) => name), ...results.map(({ name }) => `= ${name}`)],
-      steps.map((step, i) => [step.number, placesText(step.places), ...columns.map(({ cells }) => cells[i])]),
-      steps.map(({ number, places }): Marks => ({ id: `s${number}`, ...jointOf(places) })),
-    ),
+      : [...byJoint].map(([joint, [first]]) => commonLine(`In all of the ${joint}: `, ofJoint, first as number))),
   ]
+  const columns = [...own, ...results]
+  if (steps.length < LEAST_ROWS) return [...head, points(steps.map((step, i) => lineOf(step, i, own, results)))]
+  const { head: names, rows } = unitsInHead({
+    head: ['step', 'for', ...columns.map(({ name }, i) => `${i < own.length ? '' : '= '}${name}`)],
+    rows: steps.map((step, i) => [step.number, placesText(step.places), ...columns.map(({ cells }) => cells[i] as Words)]),
+  })
+  if (columns.length > MOST_COLUMNS) return [...head, ...onItsSide(caption, names, rows)]
+  const marks = steps.map(({ number }): Marks => ({ id: `s${number}` }))
+  return [...head, table(caption, names, rows, marks)]
 }
+
+/** Steps as columns, several tables where there are many. */
+function onItsSide(caption: string, names: readonly string[], rows: readonly (readonly Words[])[]): Block[] {
+  const parts = Array.from({ length: Math.ceil(rows.length / MOST_STEPS) }, (_, i) => rows.slice(i * MOST_STEPS, (i + 1) * MOST_STEPS))
+  return parts.map((part) => {
+    const lines = names.map((name, k) => [name, ...part.map((cells) => cells[k] as Words)])
+    const [numbers, ...rest] = lines as [Words[], ...Words[][]]
+    return table(
+      caption,
+      numbers.map(plainWords),
+      rest.filter((line) => line.slice(1).some((cell) => cell.length > 0)),
+    )
+  })
+}
+
+/** Whether a column says the same in some rows. */
+const same = ({ cells }: Shown, rows: readonly number[]) =>
+  rows.every((i) => plainWords(cells[i] as Words) === plainWords(cells[rows[0] as number] as Words))
+
+/** Rows of steps by their joint, where each step belongs to one and each joint has several. */
+function jointsOf(steps: readonly NumberedStep[]): ReadonlyMap<string, readonly number[]> {
+  const rows = new Map<string, number[]>()
+  for (const [i, { places }] of steps.entries()) {
+    const { joint } = jointOf(places)
+    if (joint === undefined) return new Map()
+    rows.set(joint, [...(rows.get(joint) ?? []), i])
+  }
+  return [...rows.values()].some((own) => own.length < 2) ? new Map() : rows
+}
+
+/** What some columns say in a row, as a line for all rows that say the same. */
+const commonLine = (lead: string, columns: readonly Shown[], row: number): Block =>
+  text([lead, ...columns.flatMap(({ name, cells }, i): Piece[] => [`${i === 0 ? '' : ', '}${name} `, ...pieces(cells[row] as Words)])])
 
 /** A step as a line: its results, and what they come from. */
 function lineOf(step: NumberedStep, i: number, inputs: readonly Shown[], results: readonly Shown[]): Words {

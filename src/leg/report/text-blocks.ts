@@ -1,4 +1,4 @@
-import { type Block, type Page, type Picture, pictureTable, plainWords, type TableOf, type Words } from './blocks.js'
+import { type Block, captionOf, type Page, type Picture, pictureTable, plainWords, type TableOf, type Words } from './blocks.js'
 
 /** A page as plain text, for a terminal or a log. */
 export const textPage = ({ title, blocks }: Page): string => `${[underlined(title, '='), ...blocks.map(plain)].join('\n\n')}\n`
@@ -34,7 +34,7 @@ function plain(block: Block): string {
 
 function plainPicture(one: Picture): string {
   const numbers = pictureTable(one)
-  return [underlined(one.title, '-'), one.answer, one.description, numbers && plainTable(numbers)]
+  return [underlined(one.title, '-'), one.answer, captionOf(one), numbers && plainTable(numbers)]
     .filter((part) => part !== undefined)
     .join('\n\n')
 }

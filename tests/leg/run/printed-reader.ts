@@ -60,7 +60,7 @@ export function readSheet(markdown: string): PrintedSheet {
   for (const line of markdown.split('\n')) {
     const cells = line.startsWith('|') ? cellsOf(line) : []
     if (/^[FTC]\d+$/.test(cells[0] ?? '')) values.set(cells[0] as string, cells[2] as string)
-    const [, rank, demand, capacity] = /^- (K\d+) .*?, demand (.*?), capacity (.*?), reserve /.exec(line) ?? []
+    const [, rank, demand, capacity] = /^- (K\d+) .*?: demand (.*?), capacity (.*?), reserve /.exec(line) ?? []
     if (rank !== undefined) chains.set(rank, { demand: inputOf(demand as string), capacity: inputOf(capacity as string) })
   }
   const part = markdown.slice(markdown.indexOf('\n## Calculation steps'))
@@ -68,35 +68,62 @@ export function readSheet(markdown: string): PrintedSheet {
   return { groups: steps.split(/^### /m).slice(1).map(groupOf), values, chains }
 }
 
+/** A cell of a table, its unit from the name of its column: `pin, mm`. */
+function take(row: PrintedStep, column: string, cell: string): void {
+  if (cell === '') return
+  const [name = '', unit] = column.replace(/^= /, '').split(', ')
+  const { value, ...rest } = inputOf(cell)
+  const whole = unit === undefined ? value : `${value} ${unit}`
+  if (column.startsWith('= ')) row.results.set(name, whole)
+  else row.inputs.set(name, { value: whole, ...rest })
+}
+
 function groupOf(text: string): PrintedGroup {
   const [first = '', ...lines] = text.split('\n')
   const common = new Map<string, PrintedInput>()
+  const ofJoint = new Map<string, Map<string, PrintedInput>>()
+  const places = new Map<PrintedStep, string>()
   const rows: PrintedStep[] = []
   let equations: string[] = []
   let head: string[] = []
+  let beside: PrintedStep[] = []
+  const step = (number: string, place = ''): PrintedStep => {
+    const row: PrintedStep = { number, inputs: new Map(common), results: new Map() }
+    rows.push(row)
+    places.set(row, place)
+    return row
+  }
   for (const line of lines) {
     if (line.startsWith('`')) equations = [...line.matchAll(/`([^`]*)`/g)].map(([, one]) => one as string)
     if (line.startsWith('In all: ')) named(line.slice('In all: '.length), (name, value) => common.set(name, inputOf(value)))
-    const [, number, results, from] = /^- (\d+\.\d+)(?: \([^:]*\))?: (.*?)(?: ← (.*))?$/.exec(line) ?? []
+    const [, joint, shared] = /^In all of the (\w+): (.*)$/.exec(line) ?? []
+    if (joint !== undefined) {
+      ofJoint.set(joint, new Map())
+      named(shared as string, (name, value) => ofJoint.get(joint)?.set(name, inputOf(value)))
+    }
+    const [, number, place, results, from] = /^- (\d+\.\d+)(?: \(([^:]*)\))?: (.*?)(?: ← (.*))?$/.exec(line) ?? []
     if (number !== undefined) {
-      const row: PrintedStep = { number, inputs: new Map(common), results: new Map() }
+      const row = step(number, place)
       named(results as string, (name, value) => row.results.set(name, value))
       if (from !== undefined) named(from, (name, value) => row.inputs.set(name, inputOf(value)))
-      rows.push(row)
     }
     if (!line.startsWith('|') || line.startsWith('|---')) continue
     const cells = cellsOf(line)
-    if (cells[0] === 'step') {
+    const [lead = '', second = ''] = cells
+    if (lead === 'step') {
       head = cells
-      continue
+      // Numbers in the head: steps stand beside each other.
+      beside = second === 'for' ? [] : cells.slice(1).map((one) => step(one))
+    } else if (beside.length > 0) {
+      for (const [i, row] of beside.entries())
+        if (lead === 'for') places.set(row, cells[i + 1] as string)
+        else take(row, lead, cells[i + 1] as string)
+    } else {
+      const row = step(lead, second)
+      for (const [i, cell] of cells.entries()) if (i > 1) take(row, head[i] as string, cell)
     }
-    const row: PrintedStep = { number: cells[0] as string, inputs: new Map(common), results: new Map() }
-    for (const [i, cell] of cells.entries()) {
-      const name = head[i] as string
-      if (i > 1 && name.startsWith('= ')) row.results.set(name.slice(2), cell)
-      else if (i > 1 && cell !== '') row.inputs.set(name, inputOf(cell))
-    }
-    rows.push(row)
   }
+  for (const [row, place] of places)
+    for (const [name, input] of ofJoint.get(place.split(',')[0] as string) ?? []) row.inputs.set(name, input)
   return { title: first.replace(/^\d+ /, ''), equations, rows }
 }
