@@ -42,10 +42,13 @@ export const lewisFormFactor = /* @__PURE__ */ formula('capstan.lewisFormFactor'
   },
   /** Form factor. */
   output: 'ratio',
-  source: [{ level: 'unverified', where: "Shigley's Mechanical Engineering Design, table 14-2" }],
+  source: [{ level: 'published', where: 'A. Blengino, lewis_factor_table.csv of an open gear library: table of full-depth teeth, read' }],
   si: ({ teeth }) => {
-    const z = [12, 14, 16, 17, 18, 20, 24, 30, 50, 100, Number.POSITIVE_INFINITY]
-    const y = [0.245, 0.277, 0.296, 0.303, 0.309, 0.322, 0.337, 0.359, 0.409, 0.447, 0.485]
+    const z = [12, 13, 14, 15, 16, 17, 18, 20, 22, 24, 28, 32, 38, 45, 55, 65, 80, 100, 150, 200, 300, 400, 500, Number.POSITIVE_INFINITY]
+    const y = [
+      0.245, 0.264, 0.276, 0.289, 0.295, 0.302, 0.308, 0.32, 0.33, 0.337, 0.352, 0.364, 0.383, 0.399, 0.415, 0.425, 0.436, 0.446, 0.458,
+      0.463, 0.471, 0.478, 0.484, 0.484,
+    ]
     let i = 0
     while (i < z.length - 2 && teeth > (z[i + 1] as number)) i++
     const [a, b] = [1 / (z[i] as number), 1 / (z[i + 1] as number)]

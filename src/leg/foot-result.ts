@@ -46,7 +46,7 @@ export interface FootResult {
         readonly links: Vector3<'linearCompliance'>
       }
     | undefined
-  /** Resonances of each driven joint with the leg in the air; absent where nothing elastic lies between rotor and joint. */
+  /** Resonances of each driven joint with the leg in the air; absent where no elastic part between rotor and joint is calculated. */
   readonly resonance: {
     readonly [J in Joint]:
       | {

@@ -46,11 +46,14 @@ describe('the desk walker', () => {
     const [one, other] = [assess(first), assess(revised)]
     expect(one.passes).toBe(false)
     expect(one.governing.id).toBe('motor.plate')
-    expect(one.checks.filter(({ id, reserve }) => id === 'direct.tilt' && reserve < 1).map(({ joint }) => joint)).toEqual(['hip', 'knee'])
+    expect(one.checks.filter(({ id, reserve }) => id === 'outputBearing.tilt' && reserve < 1).map(({ joint }) => joint)).toEqual([
+      'hip',
+      'knee',
+    ])
     expect(other.meetsTarget).toBe(true)
     const reasons = new Map(other.notEvaluated.map(({ id, why }) => [id, why]))
     expect(reasons.get('cord.slack')).toBe('the hip is not driven by cord, the knee is not driven by cord')
-    expect(reasons.get('controller.delay')).toBe('nothing elastic lies between rotor and joint')
+    expect(reasons.get('controller.delay')).toBe('no elastic part between rotor and joint is calculated')
     expect(htmlReport(other)).toContain('Joints that are not driven by cord are not drawn yet.')
   })
 
@@ -72,8 +75,8 @@ describe('the desk walker', () => {
       /joints.hip.drive.radialLoad is missing; is needed because joints.hip has neither pin nor shaft/,
     )
     const { notEvaluated, checks } = assess(revised, { cases: ['stand'] })
-    expect(checks.filter(({ id }) => id === 'direct.radial').map(({ joint }) => joint)).toEqual(['hip'])
-    expect(notEvaluated.map(({ id }) => id)).not.toContain('direct.radial')
+    expect(checks.filter(({ id }) => id === 'outputBearing.radial').map(({ joint }) => joint)).toEqual(['hip'])
+    expect(notEvaluated.map(({ id }) => id)).not.toContain('outputBearing.radial')
   })
 
   test('plans reject it by the name of the field', () => {

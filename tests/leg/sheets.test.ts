@@ -8,6 +8,7 @@ import { CASE_IDS, describeLeg, legNumbers, withFields } from '../../src/leg/ind
 import { CHECKS } from '../../src/leg/parts/index.js'
 import { strideLoads } from '../../src/leg/parts/motion/stride.js'
 import { type Calculation, SheetMaker } from '../../src/leg/run/index.js'
+import { geared } from './gear-legs.js'
 import { workAgain } from './run/second-reader.js'
 
 const read = (name: string) => describeLeg(readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8'))
@@ -29,6 +30,7 @@ const legs = [
   ...['mudflat-leg-first', 'mudflat-leg-revised'].map((name) => [name, legNumbers(read(name))] as const),
   ['a knee driven by a four-bar', legNumbers(fourBar)] as const,
   ['joints driven directly', legNumbers(twoMotors)] as const,
+  ['a gearbox and a pair of gears', legNumbers(withFields(geared, { 'joints.knee.drive.contactStrength': '60 MPa' }))] as const,
 ]
 const formulas = new Map<string, AnyFormula>([...catalogue, [strideLoads.id, strideLoads as unknown as AnyFormula]])
 

@@ -21,7 +21,8 @@ lower = [(mpf('0.03'), l2 / 2)]
 mass, legs = mpf('2.4'), 4
 
 
-def solve(height, lift):
+def solve(height, lift, upper=upper, lower=lower):
+    """Torques of hip and knee with the foot under the hip; masses of each link with their distances from its upper joint."""
     q3 = acos((height**2 - l1**2 - l2**2) / (2 * l1 * l2))
     q2 = atan2(-l2 * sin(q3), l1 + l2 * cos(q3))
     u = lambda p: (-sin(p), -cos(p))

@@ -961,17 +961,74 @@ const compared = [
       within: '0.05 %',
       source: unverified("Shigley's Mechanical Engineering Design, example 14-1"),
     },
+    {
+      what: '45 teeth of module 2.5 under 600 N m (form factor 2.4 as the inverse)',
+      given: { tangentialForce: '10666.6667 N', module: '2.5 mm', faceWidth: '56.25 mm', formFactor: 1 / 2.4 },
+      gives: { rootStress: '182.04 MPa' },
+      source: { level: 'published', where: 'T. Eritenel, notebook series on gears (2019), strength, chapter 2, example' },
+    },
   ),
   ...published(
     c.lewisFormFactor,
-    { what: '16 teeth', given: { teeth: 16 }, gives: '0.296 1', source: unverified("Shigley's Mechanical Engineering Design, table 14-2") },
-    {
-      what: '100 teeth',
-      given: { teeth: 100 },
-      gives: '0.447 1',
-      source: unverified("Shigley's Mechanical Engineering Design, table 14-2"),
-    },
+    ...(
+      [
+        [12, '0.245 1'],
+        [16, '0.295 1'],
+        [19, '0.314 1'],
+        [30, '0.358 1'],
+        [50, '0.408 1'],
+        [75, '0.433 1'],
+        [100, '0.446 1'],
+        [400, '0.478 1'],
+      ] as const
+    ).map(([teeth, gives]) => ({
+      what: `${teeth} teeth`,
+      given: { teeth },
+      gives,
+      source: { level: 'published', where: 'A. Blengino, lewis_factor_table.csv of an open gear library, read' } as const,
+    })),
   ),
+  ...published(c.spurContactRatio, {
+    what: '47 and 50 teeth of module 2.5 at 122 mm, shifted',
+    given: {
+      pinionTeeth: 47,
+      wheelTeeth: 50,
+      module: '2.5 mm',
+      pinionTipRadius: '61.09 mm',
+      wheelTipRadius: '64.7825 mm',
+      centreDistance: '122 mm',
+    },
+    gives: { contactRatio: '1.338 1', workingAngle: '20.946 deg' },
+    within: '0.2 %',
+    source: {
+      level: 'published',
+      where: 'T. Eritenel, notebook series on gears (2019), geometry, chapter 2, example; tip radii from profile shifts of three digits',
+    },
+  }),
+  ...published(c.spurMeshForce, {
+    what: '100 N m on a pitch circle of 40 mm, spur forces at 21.515 deg',
+    given: { torque: '100 N m', pitchRadius: '20 mm', pressureAngle: '21.515 deg' },
+    gives: { tangential: '5000.0 N', radial: '1971.1 N' },
+    source: { level: 'published', where: 'T. Eritenel, notebook series on gears (2019), strength, chapter 1, example' },
+  }),
+  ...published(c.spurContactPressure, {
+    what: '45 and 137 teeth of module 2 under 600 N m, steel',
+    given: {
+      tangentialForce: '13333.3333 N',
+      faceWidth: '45 mm',
+      pinionRadius: '45 mm',
+      wheelRadius: '137 mm',
+      pinionModulus: '206 GPa',
+      wheelModulus: '206 GPa',
+    },
+    gives: '990.11 MPa',
+    within: '0.2 %',
+    source: {
+      level: 'published',
+      where:
+        'T. Eritenel, notebook series on gears (2019), strength, chapter 3, example; its material factor 269 and shape factor 1.76 are rounded',
+    },
+  }),
   ...published(
     c.beltTeethInMesh,
     {

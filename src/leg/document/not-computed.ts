@@ -15,7 +15,7 @@ export function rejectNotComputed(data: LegData): void {
 }
 
 /** Kinds of drive that hip and knee are calculated with. */
-const DRIVES = ['cord', 'direct'] as const
+const DRIVES = ['cord', 'direct', 'gear', 'gearbox'] as const
 
 function joints({ joints: { sidewaysHip, hip, knee }, plates }: LegData, report: Report): void {
   if (sidewaysHip !== undefined && sidewaysHip.drive.kind !== 'held')
@@ -30,6 +30,12 @@ function joints({ joints: { sidewaysHip, hip, knee }, plates }: LegData, report:
   const { through } = knee
   if (through !== undefined && through.kind !== 'rod')
     report('joints.knee.through.kind', through.kind, 'only a rod drives the knee from the hip axis')
+  if (through !== undefined && (knee.drive.kind === 'direct' || knee.drive.kind === 'gearbox'))
+    report(
+      'joints.knee.drive.kind',
+      knee.drive.kind,
+      'a knee that is driven through the hip has a drum, a pulley or a wheel on the hip axis',
+    )
   if (through?.kind === 'rod') {
     if (through.planeOffset.si !== 0)
       report('joints.knee.through.planeOffset', through.planeOffset, 'the rod must be in the plane of the links')

@@ -20,7 +20,8 @@ export function driveRules(data: PartlyLeg, report: Report): void {
         if (joint[needed] === undefined) report(`${path}.${needed}`, undefined, `is needed because ${path}.drive.kind is ${drive.kind}`)
     if (drive?.kind === 'cord') cordRules(data, name, drive as CordDrive, report)
     if (drive?.kind === 'belt') beltRules(data, path, drive, report)
-    if (drive?.kind === 'direct') directRules(path, joint, drive, report)
+    if (drive?.kind === 'direct' || drive?.kind === 'gearbox') outputRules(path, joint, drive, report)
+    if (drive?.kind === 'gear') gearRules(path, drive, report)
   }
   throughRules(data, report)
 }
@@ -101,13 +102,29 @@ function drumTravel(data: PartlyLeg, name: JointName): number | undefined {
   return hip === undefined ? undefined : own + hip
 }
 
-/** Where the rotor carries the leg, the bearings of the motor must be known. */
-function directRules(path: string, joint: object, drive: Extract<Drive, { readonly kind?: 'direct' | undefined }>, report: Report): void {
+/** Where the rotor carries the leg, the bearings of its output must be known. */
+function outputRules(
+  path: string,
+  joint: object,
+  drive: Extract<Drive, { readonly kind?: 'direct' | 'gearbox' | undefined }>,
+  report: Report,
+): void {
   const { pin, shaft } = joint as { readonly pin?: string; readonly shaft?: string }
   if (pin !== undefined || shaft !== undefined) return
   for (const needed of ['radialLoad', 'tiltingMoment'] as const)
     if (drive[needed] === undefined)
-      report(`${path}.drive.${needed}`, undefined, `is needed because ${path} has neither pin nor shaft: the rotor carries the leg`)
+      report(
+        `${path}.drive.${needed}`,
+        undefined,
+        `is needed because ${path} has neither pin nor shaft: the output of the drive carries the leg`,
+      )
+}
+
+/** A pair of gears reduces. */
+function gearRules(path: string, drive: Extract<Drive, { readonly kind?: 'gear' | undefined }>, report: Report): void {
+  const { pinionTeeth, wheelTeeth } = drive
+  if (pinionTeeth !== undefined && wheelTeeth !== undefined && wheelTeeth <= pinionTeeth)
+    report(`${path}.drive.wheelTeeth`, wheelTeeth, `must be more than pinionTeeth (${pinionTeeth}): the drive reduces`)
 }
 
 function beltRules(data: PartlyLeg, path: string, drive: Extract<Drive, { readonly kind?: 'belt' | undefined }>, report: Report): void {

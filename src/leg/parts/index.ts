@@ -1,5 +1,5 @@
 import { type Check, ofPart } from '../cases/check.js'
-import { hasCord, type Joint, type LegNumbers } from '../numbers.js'
+import type { Joint, LegNumbers } from '../numbers.js'
 import { boltChecks } from './bolts/checks.js'
 import { controllerChecks } from './controllers/checks.js'
 import { delayCheck } from './controllers/delay.js'
@@ -16,12 +16,16 @@ import { supplyChecks } from './supply/checks.js'
 import { anchorChecks } from './transmission/cord/anchor.js'
 import { cordChecks } from './transmission/cord/checks.js'
 import { drumChecks } from './transmission/cord/drum.js'
-import { directChecks } from './transmission/direct/checks.js'
+import { gearChecks } from './transmission/gear/checks.js'
+import { gearboxChecks } from './transmission/gearbox/checks.js'
+import { outputBearingChecks } from './transmission/output-bearing/checks.js'
+import { noOutputBearing } from './transmission/output-bearing/fields.js'
 import { rodChecks } from './transmission/through-hip/checks.js'
 import { rodOf } from './transmission/through-hip/fields.js'
 
-const noCord = (x: LegNumbers, joint: Joint) => (hasCord(x, joint) ? undefined : `the ${joint} is not driven by cord`)
-const noDirect = (x: LegNumbers, joint: Joint) => (x.joints[joint].drive.kind === 'direct' ? undefined : `the ${joint} has a transmission`)
+const noDrive = (kind: string, how: string) => (x: LegNumbers, joint: Joint) =>
+  x.joints[joint].drive.kind === kind ? undefined : `the ${joint} is not driven ${how}`
+const noCord = noDrive('cord', 'by cord')
 const noPin = (x: LegNumbers, joint: Joint) => (x.joints[joint].pin === undefined ? `the ${joint} has no pin` : undefined)
 const noBoss = (x: LegNumbers, joint: Joint) =>
   noPin(x, joint) ?? (x.joints[joint].boss === undefined ? `the ${joint} has no boss` : undefined)
@@ -33,7 +37,9 @@ export const CHECKS: readonly Check[] = [
   ...ofPart(cordChecks, noCord),
   ...ofPart(drumChecks, noCord),
   ...ofPart(anchorChecks, noCord),
-  ...ofPart(directChecks, noDirect),
+  ...ofPart(gearChecks, noDrive('gear', 'by a pair of gears')),
+  ...ofPart(gearboxChecks, noDrive('gearbox', 'through a gearbox')),
+  ...ofPart(outputBearingChecks, noOutputBearing),
   ...ofPart(rodChecks, noRod),
   ...ofPart(pinChecks, noPin),
   ...ofPart(bossChecks, noBoss),

@@ -108,8 +108,8 @@ export function footText({ foot }: Assessment): readonly string[] {
 /** Resonance of a leg of which one joint, or both, turn with their rotors. */
 const rigidText = (locked: Quantity<'frequency'> | undefined, usable: Quantity<'frequency'> | undefined): string =>
   locked === undefined
-    ? 'Nothing elastic lies between rotors and joints, so the drives have no resonance. The loop rate and the links limit the bandwidth.'
-    : `One joint turns with its rotor and has no resonance. That of the other with the leg in the air and the motor locked is ${locked}. The bandwidth that a controller on the motor side can usually reach there is ${usable}.`
+    ? 'No elastic part between rotors and joints is calculated, so the drives have no resonance here. The loop rate and the links limit the bandwidth.'
+    : `No elastic part of one joint's drive is calculated, so it has no resonance here. That of the other with the leg in the air and the motor locked is ${locked}. The bandwidth that a controller on the motor side can usually reach there is ${usable}.`
 
 /** Checks that are named before the others are counted. */
 const NAMED_CHECKS = 4

@@ -85,7 +85,7 @@ export const delayCheck: Check = {
     use.run(quarter, { delay: use.run(delayOf, { periods: use(periods), rate: use(controller.loopRate), bus: use(controller.busDelay) }) }),
   ),
   unless: value('controller.unlessRigid', ['joint', 'air', 'age'], (use) =>
-    use(stiffnessAtRest) === undefined ? 'nothing elastic lies between rotor and joint' : undefined,
+    use(stiffnessAtRest) === undefined ? 'no elastic part between rotor and joint is calculated' : undefined,
   ),
   demandIs: 'the resonance of leg and rotor on the transmission, the leg in the air and the motor free',
   capacityIs: 'the frequency up to which the delay of loop and bus is less than a quarter of a period',

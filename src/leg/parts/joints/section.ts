@@ -3,6 +3,7 @@ import { beltDrive } from '../transmission/belt/section.js'
 import { cordDrive } from '../transmission/cord/section.js'
 import { directDrive } from '../transmission/direct/section.js'
 import { gearDrive } from '../transmission/gear/section.js'
+import { gearboxDrive } from '../transmission/gearbox/section.js'
 import { heldDrive } from '../transmission/held/section.js'
 import { throughHip } from '../transmission/through-hip/section.js'
 
@@ -35,7 +36,7 @@ const parallel = {
 
 const drive = {
   variants: 'kind',
-  of: { cord: cordDrive, belt: beltDrive, gear: gearDrive, direct: directDrive, held: heldDrive },
+  of: { cord: cordDrive, belt: beltDrive, gear: gearDrive, gearbox: gearboxDrive, direct: directDrive, held: heldDrive },
 } as const satisfies Field
 
 const pivot = {
@@ -58,7 +59,10 @@ export const joints = {
       /** The bearings that it turns in, from the section bearings. */
       bearings: { refersTo: 'bearings', optional: true },
       /** How it is driven. */
-      drive: { variants: 'kind', of: { belt: beltDrive, gear: gearDrive, direct: directDrive, held: heldDrive, cord: cordDrive } },
+      drive: {
+        variants: 'kind',
+        of: { belt: beltDrive, gear: gearDrive, gearbox: gearboxDrive, direct: directDrive, held: heldDrive, cord: cordDrive },
+      },
       /** A spring in parallel with the drive. */
       parallel,
     },

@@ -4,6 +4,7 @@ import { mass as boardMass } from '../controllers/fields.js'
 import { density, name, needed } from '../materials/fields.js'
 import { mass as motorMass } from '../motors/fields.js'
 import * as plate from '../plates/fields.js'
+import { mass as transmissionMass } from '../transmission/questions.js'
 import { linkage, mass as rodMass } from '../transmission/through-hip/fields.js'
 import * as link from './fields.js'
 
@@ -51,14 +52,16 @@ const inertiaOf = line(
   (x) => x.bare * (x.length ** 2 / 12 + (x.own - x.centre) ** 2) + x.parts.reduce((sum, one) => sum + one, 0),
 )
 
-const densityOf = (use: Use<never>, material: Of<'material'>) =>
+/** Density of a material; needed. */
+export const densityOf = (use: Use<never>, material: Of<'material'>) =>
   needed(use.at(name, { material }), 'density', use.at(density, { material }))
 
-/** Mass of a joint's motor, and of its controller. */
+/** Mass of a joint's motor, of its transmission, and of its controller. */
 const ownMotor = value('joint.motorMass', ['joint'], (use) => use(motorMass))
+const ownDrive = value('joint.driveMass', ['joint'], (use) => use(transmissionMass))
 const ownBoard = value('joint.boardMass', ['joint'], (use) => use(boardMass))
 
-/** Masses of a plate, of its sink, and of the motors and controllers on it. */
+/** Masses of a plate, of its sink, and of the motors, transmissions and controllers on it. */
 const mounted = value('plate.masses', ['plate'], (use, at): readonly number[] => {
   const { width, height, thickness, material } = plate.sink
   const own = use.run(ofSheet, {
@@ -77,11 +80,13 @@ const mounted = value('plate.masses', ['plate'], (use, at): readonly number[] =>
         }),
       ]
     : []
-  const motors = use.all('joint', { plate: at.plate }).map((joint) => use.at(ownMotor, { joint }))
+  const joints = use.all('joint', { plate: at.plate })
+  const motors = joints.map((joint) => use.at(ownMotor, { joint }))
+  const drives = joints.flatMap((joint) => use.at(ownDrive, { joint }) ?? [])
   const boards = use
     .all('joint')
     .flatMap((joint) => (use.at(plate.boardOn, { joint }) === use.nameOf('plate', at.plate) ? [use.at(ownBoard, { joint })] : []))
-  return [own, ...sink, ...motors, ...boards]
+  return [own, ...sink, ...motors, ...drives, ...boards]
 })
 
 /** Plates on a link. */

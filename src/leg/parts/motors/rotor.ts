@@ -1,14 +1,36 @@
 import { reflectedInertia } from '../../../capstan/index.js'
 import { kneeDriveInertia } from '../../../kinematics/index.js'
-import { value } from '../../run/index.js'
-import { ratio, signedRatio } from '../transmission/questions.js'
+import { line, value } from '../../run/index.js'
+import { ownInertia, ratio, signedRatio } from '../transmission/questions.js'
 import { linkage } from '../transmission/through-hip/fields.js'
 import { rotorInertia } from './fields.js'
 
-/** Inertia of a joint's rotor as the joint feels it. */
-export const rotorAtJoint = value('motor.rotorAtJoint', ['joint'], (use) =>
-  use.run(reflectedInertia, { rotorInertia: use(rotorInertia), ratio: use(ratio) }),
+const together = line(
+  'inertia that turns with the rotor',
+  { rotor: 'momentOfInertia', own: 'momentOfInertia' },
+  'momentOfInertia',
+  'rotor + own',
+  (x) => x.rotor + x.own,
 )
+const withWheel = line(
+  'inertia of a drive as the joint feels it',
+  { reflected: 'momentOfInertia', wheel: 'momentOfInertia' },
+  'momentOfInertia',
+  'reflected + wheel',
+  (x) => x.reflected + x.wheel,
+)
+/** Inertia of a rotor with what turns with it: pinion, pulley, or input of a gearbox. */
+const turningWithRotor = value('motor.turningWithRotor', ['joint'], (use) => {
+  const [rotor, own] = [use(rotorInertia), use(ownInertia)]
+  return own === undefined ? rotor : use.run(together, { rotor, own: own.atMotor })
+})
+
+/** Inertia of a joint's rotor, and of what turns with the joint, as the joint feels it. */
+export const rotorAtJoint = value('motor.rotorAtJoint', ['joint'], (use) => {
+  const reflected = use.run(reflectedInertia, { rotorInertia: use(turningWithRotor), ratio: use(ratio) })
+  const own = use(ownInertia)
+  return own === undefined ? reflected : use.run(withWheel, { reflected, wheel: own.atJoint })
+})
 
 /** Inertia of the knee's rotor at hip and knee, and what couples them. Of a motor on the body, which a rod ties to the knee, that at its drum alone. */
 export const kneeRotor = value('motor.kneeRotor', ['joint'], (use) => {
@@ -17,8 +39,8 @@ export const kneeRotor = value('motor.kneeRotor', ['joint'], (use) => {
     motorOn: 'thigh',
     kneeRatio: 1,
     motorRatio: use(signedRatio),
-    rotorInertia: use(rotorInertia),
-    drumInertia: 0,
+    rotorInertia: use(turningWithRotor),
+    drumInertia: use(ownInertia)?.atJoint ?? 0,
   })
   return { hip, coupling, knee }
 })

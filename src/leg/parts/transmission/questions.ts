@@ -11,6 +11,8 @@ export const ratio = question<number, 'joint'>(transmission, 'ratio', ['joint'])
 export const signedRatio = question<number, 'joint'>(transmission, 'signedRatio', ['joint'])
 /** Efficiency from motor shaft to joint. */
 export const efficiency = question<number, 'joint'>(transmission, 'efficiency', ['joint'])
+/** Mass that sits beside the motor on its plate; absent where it counts as nothing. */
+export const mass = question<number | undefined, 'joint'>(transmission, 'mass', ['joint'])
 /** Inertia of what turns with the rotor, and of what turns with the joint; absent where it counts as nothing. */
 export const ownInertia = question<{ readonly atMotor: number; readonly atJoint: number } | undefined, 'joint'>(
   transmission,
@@ -57,6 +59,7 @@ const QUESTIONS = {
   ratio,
   signedRatio,
   efficiency,
+  mass,
   ownInertia,
   shaftForce,
   motorForce,

@@ -11,6 +11,7 @@ export const cordTransmission: Transmission = {
   ratio: (use) => use(ratio),
   signedRatio: (use) => (use(arrangement) === 'crossed' ? use.run(against, { ratio: use(ratio) }) : use(ratio)),
   efficiency: (use) => use(efficiency),
+  mass: () => undefined,
   ownInertia: () => undefined,
   shaftForce: (use) => use(shaftForce),
   motorForce: (use) => use(shaftForce),

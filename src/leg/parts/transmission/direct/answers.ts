@@ -1,12 +1,14 @@
 import { pinLoad } from '../../motion/values.js'
+import { carrier } from '../output-bearing/fields.js'
 import type { Transmission } from '../questions.js'
-import { carrier, one } from './fields.js'
+import { one } from './fields.js'
 
 /** A rotor that is fixed to the joint: nothing reduces, loses, gives or slips. */
 export const directTransmission: Transmission = {
   ratio: (use) => use(one),
   signedRatio: (use) => use(one),
   efficiency: (use) => use(one),
+  mass: () => undefined,
   ownInertia: () => undefined,
   shaftForce: () => 0,
   motorForce: (use) => (use(carrier) === undefined ? use(pinLoad) : 0),

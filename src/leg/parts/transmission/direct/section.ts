@@ -1,11 +1,5 @@
 import type { Fields } from '../../../schema/index.js'
+import { outputBearing } from '../output-bearing/section.js'
 
 /** A direct drive: the rotor is fixed to the joint and turns it without any reduction. */
-export const directDrive = {
-  /** Largest force across the axis that the motor's own bearings carry, from its sheet. Needed where the joint has neither pin nor shaft, so that the rotor carries the leg. */
-  radialLoad: { kind: 'force', above: 0, optional: true },
-  /** Largest tilting moment that they carry. Needed likewise. */
-  tiltingMoment: { kind: 'torque', above: 0, optional: true },
-  /** Distance of the plane of the leg from the middle of those bearings. Default: 20 mm. */
-  overhang: { kind: 'length', min: 0, max: '300 mm', default: '20 mm', because: 'a link on the face of a flat motor' },
-} as const satisfies Fields
+export const directDrive = outputBearing satisfies Fields
