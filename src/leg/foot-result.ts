@@ -7,7 +7,6 @@ import {
   type FootErrorLine,
   footError,
   footStiffness,
-  fourBarKneePose,
   threeJointLeg,
   type Vector3,
 } from '../kinematics/index.js'
@@ -15,7 +14,6 @@ import { boxSection, boxTorsionalRigidity } from '../structures/index.js'
 import { Quantity } from '../units/index.js'
 import { couplingOf } from './coupling.js'
 import { boxOf, driveOf, hasCord, JOINTS, type Joint, motorOf, type Prepared, toesOf } from './numbers.js'
-import { kneeLinkage, rodOf } from './parts/transmission/through-hip/fields.js'
 import { legInertia } from './plans/control-gains.js'
 import { poseOf } from './pose.js'
 import { caseState } from './what-if.js'
@@ -118,7 +116,7 @@ export function footResult(leg: Prepared): FootResult {
     if (stiffness === undefined) return undefined
     return driveResonance.si({
       stiffness: Math.max(stiffness, 1e-9),
-      loadInertia: legInertia(leg, joint) / (joint === 'knee' ? kneeRatio(leg, angles[2]) ** 2 : 1),
+      loadInertia: legInertia(leg, joint),
       reflectedInertia: rotorAtJoint,
     })
   }
@@ -180,10 +178,6 @@ function sidewaysStiffness({ x: { joints } }: Prepared): number {
 }
 /** Stiffer than any drive by far, N m/rad. */
 const RIGID = 1e9
-
-/** Turns of the knee's drum for one of the knee, at a knee angle. */
-const kneeRatio = ({ x }: Prepared, kneeAngle: number): number =>
-  rodOf(x) === undefined ? 1 : fourBarKneePose.si({ ...kneeLinkage(x), kneeAngle }).ratio
 
 /** Movement of the foot along z only. */
 const upright = (z: number) => ({ x: length(0), y: length(0), z: length(z) })

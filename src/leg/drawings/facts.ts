@@ -2,7 +2,7 @@ import { amountText } from '../assess/sentence.js'
 import { calculationOf, type LegCalculation, placeOf } from '../calculation.js'
 import { type CaseId, LOAD_CASES } from '../cases/events.js'
 import { type Prepared, prepare } from '../numbers.js'
-import { planNumbers } from '../plans/bench.js'
+import { drawnNumbers } from '../plans/bench.js'
 import { reserveText } from '../report/content.js'
 import type { Assessment, CheckResult } from '../result.js'
 import type { Index, Value } from '../run/index.js'
@@ -18,7 +18,7 @@ export class Facts {
   readonly #strides: { [G in 'walk' | 'trot']?: ReturnType<typeof strideOf> } = {}
 
   constructor(readonly assessment: Assessment) {
-    this.leg = prepare(planNumbers(assessment.leg))
+    this.leg = prepare(drawnNumbers(assessment.leg))
     this.calculation = calculationOf(this.leg.x)
     this.leg.kept.calculation = this.calculation
   }

@@ -11,7 +11,9 @@ import {
 } from '../../kinematics/index.js'
 import { Table } from '../../study/index.js'
 import { type In, InputError, type Kind, oneOfNames, Quantity, quantity, refuse, show } from '../../units/index.js'
+import { couplingOf } from '../coupling.js'
 import type { Leg } from '../document/describe.js'
+import { legNumbers, prepare } from '../numbers.js'
 import { controlSheet } from '../plans/control.js'
 import { linkBodies } from './link-bodies.js'
 
@@ -21,7 +23,7 @@ export interface LegMotion {
   readonly path: FootPath
   /** Both links with what is mounted on them, as the load cases take them. The hip link and the rotors have no mass there. */
   readonly dynamics: LegDynamics
-  /** How the knee is driven: by a motor on the upper link. */
+  /** How the knee is driven: by a motor on the upper link, or through a rod from a drum on the hip axis. */
   readonly coupling: DriveCoupling
 }
 
@@ -39,15 +41,13 @@ const where = 'legMotion'
  * The kinematics of a leg's document in one call: lengths and joint limits as a `threeJointLeg`, a gait as a `footPath` below the sideways hip's axis at
  * standing height, links as masses. Every function of `limbwright/kinematics` takes them.
  *
- * Throws an `InputError` for a gait that the document does not have, and for a knee that is driven from the hip, which has a coupling of its own kind.
+ * Throws an `InputError` for a gait that the document does not have.
  */
 export function legMotion(leg: Leg, options: LegMotionOptions = {}): LegMotion {
   const { gait: name = 'walk', stridePeriod } = options
   const { links, joints, robot, gaits } = leg
   const gait = Object.hasOwn(gaits, name) ? gaits[name] : undefined
   if (gait === undefined) throw new InputError(where, [{ path: 'gait', given: show(name), accepts: oneOfNames(Object.keys(gaits), name) }])
-  if (joints.knee.through !== undefined)
-    refuse(where, 'joints.knee.through', joints.knee.through, 'must be absent: make the coupling of such a knee with driveCoupling')
   const limits = ({ range }: { readonly range: { readonly lowest: Quantity<'angle'>; readonly highest: Quantity<'angle'> } }) => range
   const made = threeJointLeg({
     hipOffset: links.hipOffset,
@@ -67,7 +67,12 @@ export function legMotion(leg: Leg, options: LegMotionOptions = {}): LegMotion {
     dutyFactor: gait.dutyFactor,
     lift: gait.clearance,
   })
-  return { leg: made, path, dynamics: legDynamics(made, massesOf(leg)), coupling: driveCoupling({ knee: 'motorAtKnee' }) }
+  return {
+    leg: made,
+    path,
+    dynamics: legDynamics(made, massesOf(leg)),
+    coupling: couplingOf(prepare(legNumbers(leg))) ?? driveCoupling({ knee: 'motorAtKnee' }),
+  }
 }
 
 function massesOf(leg: Leg) {

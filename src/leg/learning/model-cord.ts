@@ -1,5 +1,6 @@
 import { thermalTension } from '../../capstan/index.js'
 import { driveOf, type Joint, type Prepared } from '../numbers.js'
+import { frameOf } from '../plans/bench.js'
 import { shareLeft } from '../plans/tensioning.js'
 import { line } from '../run/index.js'
 import { windups } from '../windup.js'
@@ -61,7 +62,7 @@ export function pretensionModel(leg: Prepared, log: string, joint: Joint, accura
   const [gain, zero, drift] = (['force gain', 'force zero', 'temperature drift'] as const).map((name) =>
     errorOf(log, 'pretension', name, accuracy),
   ) as [Parameter, Parameter, Parameter]
-  const frame = joint === 'hip' ? leg.plates.hip : leg.links.upper
+  const frame = frameOf(leg, joint)
   const { cord } = leg.drives[joint]
   const perKelvin = thermalTension.si({
     axialRigidity: cord.axialRigidity,

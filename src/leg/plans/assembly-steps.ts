@@ -58,17 +58,18 @@ export function followUps(bench: Prepared, tensioners: readonly TensionerSetting
 
 /** The order of work. @internal */
 export function stepsOf({
+  rod,
   windings,
   tensioners,
   checks,
   bonds: bonded,
   sleeves,
-}: Pick<AssemblyPlan, 'windings' | 'tensioners' | 'bonds' | 'checks'> & { sleeves: boolean }): string[] {
+}: Pick<AssemblyPlan, 'rod' | 'windings' | 'tensioners' | 'bonds' | 'checks'> & { sleeves: boolean }): string[] {
   const loads = (of: 'beddingLoad' | 'proofLoad') => checks.map((one) => `${one.joint} ${one[of]} (${kilograms(one[of].si)})`).join(', ')
   return [
     'Print and break the coupons first; change the print before anything else is made.',
     'Measure every bore, pin and cord before anything is pressed or glued; write the numbers down for the test stand.',
-    `Bed in each cord before its ends are made: load it ten times, behind a guard, to ${loads('beddingLoad')}. It spares the tensioner the bedding stretch, which its end position counts on.`,
+    `Bed in each cord before its ends are made: load it ten times, behind a guard, to ${loads('beddingLoad')}. Most luggage scales end at 40 kg: use a crane scale beyond, or a lever of known ratio with a bag of water. It spares the tensioner the bedding stretch, which its end position counts on.`,
     ...(bonded.length > 0
       ? [
           'Bond the cord ends first and let them cure as the adhesive maker says, in free air: roughen and degrease the bore, spread the fibres, fill without bubbles. Gloves, eye protection, ventilation.',
@@ -85,9 +86,10 @@ export function stepsOf({
     'Before a motor is bolted on, put one screw through the stack by hand and measure how far it stands out: no more than the thread of the motor is deep. Bolt the motors to their plates, then plate and hip housing, crosswise in the passes listed. Without a torque wrench, pull a lever of 100 mm on the key with a luggage scale, as listed.',
     'After each motor measure from a motor wire to its can: no contact, or a screw touches the winding.',
     'Fit the hip shaft, its end cap and its screw.',
+    ...(rod?.steps ?? []),
     ...windings.map(
-      ({ joint, layAt, halfTurns, branches: [up, down], drumWrap }) =>
-        `Lay the cord of the ${joint} with the joint held at ${layAt}: ${significant(halfTurns.si, 3)} turns to each side of the pinion's middle, ${drumWrap} to each anchor. The branch that pulls ${up.pulls} lies ${up.onDrum} on the drum and ${up.onPinion} on the pinion, the other ${down.onDrum} and ${down.onPinion} (seen from the robot's left).`,
+      ({ joint, layAt, hipHeldAt, halfTurns, branches: [up, down], drumWrap }) =>
+        `Lay the cord of the ${joint} with ${hipHeldAt === undefined ? 'the joint' : `the hip held at ${hipHeldAt} and the knee`} held at ${layAt}: ${significant(halfTurns.si, 3)} turns to each side of the pinion's middle, ${drumWrap} to each anchor. The branch that pulls ${up.pulls} lies ${up.onDrum} on the drum and ${up.onPinion} on the pinion, the other ${down.onDrum} and ${down.onPinion} (seen from the robot's left).`,
     ),
     ...tensioners.map(
       ({ joint, turnsToStart, turnsToSet, pretension, screwTorque }) =>

@@ -10,6 +10,27 @@ export const assemblyText = (plan: AssemblyPlan): string => markdownPage(assembl
 /** Lever on a key whose end a luggage scale pulls, m. */
 const LEVER = 0.1
 
+const rodBlocks = (rod: AssemblyPlan['rod']): Block[] =>
+  rod === undefined
+    ? []
+    : [
+        table(
+          'Rod of the knee to make',
+          ['rod', 'pin to pin', 'within', 'crank', 'rocker', 'pin at each end', 'angle of rod and rocker at the limits of the knee'],
+          [
+            [
+              `${rod.material}, ${rod.diameter}`,
+              rod.betweenPins,
+              rod.tolerance,
+              rod.crank,
+              rod.rocker,
+              rod.pin === undefined ? 'none given' : `${rod.pin.size} x ${rod.pin.catalogue ?? rod.pin.length}: ${rod.pin.fit}`,
+              rod.transmissionAngles.join(' and '),
+            ],
+          ],
+        ),
+      ]
+
 /** The assembly plan as a page. @internal */
 export function assemblyPage(plan: AssemblyPlan): Page {
   const { leg, cuts, windings, tensioners } = plan
@@ -42,6 +63,7 @@ export function assemblyPage(plan: AssemblyPlan): Page {
       : text(
           `Hip shaft: ${cuts.shaft.thread} bolt of class ${cuts.shaft.propertyClass}, at least ${cuts.shaft.leastLength} from the outer face of the far bearing to the plane of the leg; drill its end ${cuts.shaft.tapDrill} by ${cuts.shaft.drillDepth} deep and tap ${cuts.shaft.innerThread} for ${cuts.shaft.threadDepth} of full thread. Clamp it; chips and cutting oil: eye protection.`,
         ),
+    ...rodBlocks(plan.rod),
     table(
       'Bolts to buy',
       ['bolts', 'count', 'at least', 'never longer than', 'buy'],
@@ -95,7 +117,14 @@ export function assemblyPage(plan: AssemblyPlan): Page {
     table(
       'How each cord lies',
       ['joint', 'spans', 'lay at', 'turns on the pinion', 'wrap of each branch on the drum', 'least wrap left'],
-      windings.map((one) => [one.joint, one.arrangement, one.layAt, significant(one.pinionTurns.si, 3), one.drumWrap, one.leastDrumWrap]),
+      windings.map((one) => [
+        one.joint,
+        one.arrangement,
+        one.hipHeldAt === undefined ? one.layAt : `${one.layAt}, hip at ${one.hipHeldAt}`,
+        significant(one.pinionTurns.si, 3),
+        one.drumWrap,
+        one.leastDrumWrap,
+      ]),
     ),
     heading('Tensioners'),
     table(

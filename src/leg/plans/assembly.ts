@@ -10,6 +10,7 @@ import { assemblyPage } from './assembly-text.js'
 import { type Assumed, benchLeg, length } from './bench.js'
 import { type CutList, cutList, DEPTH, END_DIAMETERS } from './cut-list.js'
 import { type BondStep, bonds, type PressStep, presses, type TighteningStep, tightening } from './fastening-steps.js'
+import { type RodCut, rodCut } from './rod-steps.js'
 import { type ShoppingLine, shoppingList } from './shopping.js'
 import { displayed } from './show.js'
 import { type TensionerSetting, tensionerSetting, type Winding, winding } from './tensioning.js'
@@ -40,6 +41,8 @@ export interface AssemblyPlan {
   readonly assumed: readonly Assumed[]
   /** Cords, pins, shaft and bolts to cut and lay out. */
   readonly cuts: CutList
+  /** The rod that drives the knee; absent where the motor of the knee sits on the upper link. */
+  readonly rod: RodCut | undefined
   /** How each cord is laid. */
   readonly windings: readonly Winding[]
   /** How each tensioner is set. */
@@ -80,6 +83,7 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
   const cuts = cutList(bench, tail.si, depth?.si)
   const cords = JOINTS.filter((joint) => hasCord(bench.x, joint))
   const windings = cords.map((joint) => winding(bench, joint))
+  const rod = rodCut(bench, windings)
   const tensioners = cuts.cords.map((cut) => tensionerSetting(bench, cut, bedding.si))
   const screws = tightening(bench)
   const pressed = presses(bench)
@@ -125,17 +129,25 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
       { what: 'tensioner', value: 'pulls one cord end', why: 'the simplest kind; another kind changes turns and travel' },
     ],
     cuts,
+    rod,
     windings,
     tensioners,
     tightening: screws,
     presses: pressed,
     bonds: bonded,
-    steps: stepsOf({ windings, tensioners, checks, bonds: bonded, sleeves: Object.values(bench.x.bolts).some(({ sleeves }) => sleeves) }),
+    steps: stepsOf({
+      rod,
+      windings,
+      tensioners,
+      checks,
+      bonds: bonded,
+      sleeves: Object.values(bench.x.bolts).some(({ sleeves }) => sleeves),
+    }),
     followUps: followUps(bench, tensioners, screws),
     checks,
     coupons: coupons(pressed, checks),
     troubles: troubles(checks, pressed, tensioners),
-    shopping: shoppingList({ cuts, bonds: bonded }),
+    shopping: shoppingList(bench, { cuts, rod, bonds: bonded }),
     problems: [
       ...cuts.bolts
         .filter(({ catalogue }) => catalogue === undefined)

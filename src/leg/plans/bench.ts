@@ -1,7 +1,12 @@
 import { pulleyGeometry } from '../../capstan/index.js'
 import { InputError, Quantity, show } from '../../units/index.js'
+import { placeOf } from '../calculation.js'
 import type { Leg } from '../document/describe.js'
+import type { Matter } from '../matter.js'
 import { driveOf, hasCord, JOINTS, type Joint, type LegNumbers, legNumbers, type Prepared, prepare, rangeOf } from '../numbers.js'
+import { frameMaterial } from '../parts/transmission/cord/fields.js'
+import { calculationFor } from '../what-if.js'
+import { rodGeometry } from './rod-geometry.js'
 
 /** A value the plan needs and the specification does not hold. */
 export interface Assumed {
@@ -23,34 +28,55 @@ export interface BenchDrive {
   /** Wrap from tangent point to anchor of each branch at mid travel. */
   readonly drumWrap: number
   readonly span: number
-  readonly middle: number
+  /** Travel of the drum. */
   readonly travel: number
 }
 
 /** The leg's numbers with materials looked up, as every plan starts from. */
 export const benchLeg = (leg: Leg): Prepared => prepare(planNumbers(leg))
 
-/** The numbers of a leg that plans can be made for. Throws an `InputError` for a knee that is driven through the hip. */
+/** The numbers of a leg that plans can be made for. Throws an `InputError` for a joint that is not driven by cord. */
 export function planNumbers(leg: Leg): LegNumbers {
   const x = legNumbers(leg)
-  const { through } = x.joints.knee
   const other = JOINTS.find((joint) => !hasCord(x, joint))
-  if (other !== undefined)
-    throw new InputError('plan', [
-      {
-        path: `joints.${other}.drive.kind`,
-        given: show(x.joints[other].drive.kind),
-        accepts: 'is not in plans and drawings yet: they are for drives by cord; the assessment holds for this leg',
-      },
-    ])
-  if (through === undefined) return x
+  if (other === undefined) return x
   throw new InputError('plan', [
+    {
+      path: `joints.${other}.drive.kind`,
+      given: show(x.joints[other].drive.kind),
+      accepts: 'is not in plans and drawings yet: they are for drives by cord; the assessment holds for this leg',
+    },
+  ])
+}
+
+/** The numbers of a leg that can be drawn. Throws an `InputError` for a knee that is driven through the hip as well. */
+export function drawnNumbers(leg: Leg): LegNumbers {
+  const x = planNumbers(leg)
+  const { through } = x.joints.knee
+  if (through === undefined) return x
+  throw new InputError('drawing', [
     {
       path: 'joints.knee.through',
       given: show(through.kind),
-      accepts: 'is not in plans and drawings yet: they are for a motor that turns its own joint; the assessment holds for this leg',
+      accepts: 'is not in drawings yet: they are for a motor that turns its own joint; assessment and plans hold for this leg',
     },
   ])
+}
+
+/** Material of what carries motor and drum of a joint at their distance. */
+export function frameOf(leg: Prepared, joint: Joint): Matter {
+  const calculation = calculationFor(leg)
+  const here = calculation.instances.implied(placeOf(calculation, { joint }))
+  return leg.matter(calculation.instances.name('material', calculation.get(frameMaterial, here as never)))
+}
+
+/** Lowest and highest angle of the drum of a joint: those of the joint, of a knee that a rod drives those of hip and knee together. */
+export function drumRange(leg: Prepared, joint: Joint): { readonly lowest: number; readonly highest: number } {
+  const rod = joint === 'knee' ? rodGeometry(leg.x) : undefined
+  if (rod === undefined) return rangeOf(leg.x, joint)
+  const hip = rangeOf(leg.x, 'hip')
+  const ends = [rod.drum(0, rod.lowest), rod.drum(0, rod.highest)]
+  return { lowest: hip.lowest + Math.min(...ends), highest: hip.highest + Math.max(...ends) }
 }
 
 /** Arcs and spans of one drive. */
@@ -64,7 +90,7 @@ export function benchDrive(leg: Prepared, joint: Joint): BenchDrive {
     centreDistance,
     pinionTurns: pinion.turns,
   })
-  const { lowest: from, highest: to } = rangeOf(leg.x, joint)
+  const { lowest: from, highest: to } = drumRange(leg, joint)
   return {
     joint,
     pinionRadius,
@@ -73,7 +99,6 @@ export function benchDrive(leg: Prepared, joint: Joint): BenchDrive {
     pinionWrap,
     drumWrap: drumWrapAngle / 2,
     span,
-    middle: (from + to) / 2,
     travel: to - from,
   }
 }

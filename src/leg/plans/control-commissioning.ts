@@ -3,6 +3,7 @@ import { Quantity, significant } from '../../units/index.js'
 import { driveOf, type Joint, motorOf, type Prepared } from '../numbers.js'
 import { caseState } from '../what-if.js'
 import { torque } from './bench.js'
+import { rodGeometry } from './rod-geometry.js'
 
 /** A reading to expect while signs and phases are tested. */
 export interface SignTest {
@@ -28,6 +29,7 @@ const MOVES = {
   hip: { up: 'the foot swings backward', down: 'the foot swings forward' },
   knee: { up: 'the shank folds backward', down: 'the shank unfolds' },
 } as const
+const HELD = ' while the thigh is held by hand'
 
 /** Test of the signs of one joint. `hanging` is the largest gravity torque of the leg in the air. @internal */
 export function signTest(leg: Prepared, joint: Joint, emf: number, hanging: number, dragTorque: number): SignTest {
@@ -35,13 +37,16 @@ export function signTest(leg: Prepared, joint: Joint, emf: number, hanging: numb
   const drive = driveOf(leg.x, joint, 'cord')
   const sign = drive.arrangement === 'crossed' ? -1 : 1
   const perAmpere = torqueConstants.si({ backEmfConstant: emf }).peakPhase * n * drive.efficiency
-  const { torque: standing } = caseState(leg, 'stand').joints[joint].motion
+  const { torque: standing } = caseState(leg, 'stand').joints[joint].drum
+  const rod = joint === 'knee' ? rodGeometry(leg.x) : undefined
+  // A crank on the other side of its rod than the rocker turns the knee against the drum.
+  const moves = MOVES[joint][sign * (rod === undefined ? 1 : Math.sign(rod.ratio(rod.middle))) > 0 ? 'up' : 'down']
   const current = (0.5 * hanging + 2 * n * dragTorque) / perAmpere
   const at = (x: number) => new Quantity(x, 'peakPhaseCurrent')
   return {
     joint,
     current: at(current),
-    moves: sign > 0 ? MOVES[joint].up : MOVES[joint].down,
+    moves: rod === undefined ? moves : `${moves}${HELD}`,
     standing: at((sign * standing) / perAmpere),
     standingTorque: torque(standing),
   }
@@ -78,7 +83,7 @@ export function commissioning(leg: Prepared, tests: readonly SignTest[]): string
     'Position loop: close it with a tenth of the gains, push each link by hand. It must push back. A joint that helps your hand has its sign wrong: switch off.',
     ...tests.map(
       ({ joint, standing, standingTorque }) =>
-        `Standing on all feet, the ${joint} motor reads about ${significant(standing.in('A'), 3)} A peak phase (${standingTorque} at the joint). A third more or less is friction; another sign is a wrong sign.`,
+        `Standing on all feet, the ${joint} motor reads about ${significant(standing.in('A'), 3)} A peak phase (${standingTorque} at its drum). A third more or less is friction; another sign is a wrong sign.`,
     ),
     'Raise the current limits to those of the table below, one after the other, only after homing.',
   ]

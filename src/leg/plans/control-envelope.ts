@@ -4,11 +4,13 @@ import { appliesTo } from '../cases/check.js'
 import type { AgeId, AirId } from '../cases/events.js'
 import { airNamed, driveOf, type Joint, type Prepared } from '../numbers.js'
 import { CHECKS } from '../parts/index.js'
-import { footForce, jointMotion, stroke } from '../parts/motion/values.js'
+import { driveMotion, footForce, jointMotion, pinLoad, stride, stroke } from '../parts/motion/values.js'
 import { heat } from '../parts/motors/heat.js'
 import { pretensionSet } from '../parts/transmission/cord/fields.js'
+import { rodChecks } from '../parts/transmission/through-hip/checks.js'
 import type { Cell } from '../run/index.js'
 import { type Limit, leastOf, limitOf } from './control-limits.js'
+import { rodGeometry } from './rod-geometry.js'
 
 /** Checks that heat decides; touching the can is left out: it wants a guard, not a current limit. */
 const HOT = ['motor.winding', 'motor.magnet', 'motor.plate', 'motor.runaway', 'cord.heat', 'controller.heat']
@@ -22,6 +24,7 @@ export function continuousTorque(leg: Prepared, joint: Joint, mostTorque: number
   const load = (torque: number) => {
     const motion = { torque, shaftTorque: torque, shaftRms: torque, speed: 0, loadedSpeed: 0, lowest: 0, highest: 0 }
     calculation.pin(jointMotion, here, motion)
+    calculation.pin(driveMotion, here, motion)
     const { unsettled } = calculation.get(heat, here)
     return unsettled === undefined ? undefined : `motor: temperatures do not converge (${unsettled})`
   }
@@ -73,23 +76,35 @@ export function mechanicalTorques(leg: Prepared, joint: Joint, most: (air: numbe
 function inCorner(leg: Prepared, joint: Joint, mostTorque: number, { air, age, setting }: Corner, airTemperature: number): Limit {
   const calculation = calculationOf(leg.x)
   const walk = calculation.instances.implied(placeOf(calculation, { leg: 'leg', joint, event: 'walk' })) as never
-  const arm = Math.abs(calculation.get(jointMotion, walk).torque) / calculation.get(footForce, walk)
-  const force = 1 / Math.max(arm, LEAST_ARM * leg.x.robot.standHeight)
+  // At the drum of the drive: of a knee that a rod drives the pins bear what the rod adds, too.
+  const drumTorque = Math.abs(calculation.get(driveMotion, walk).torque)
+  const least = LEAST_ARM * leg.x.robot.standHeight
+  const force = 1 / Math.max(drumTorque / calculation.get(footForce, walk), least)
+  const onPins = 1 / Math.max(drumTorque / calculation.get(pinLoad, walk), least)
   const here = calculation.instances.implied(placeOf(calculation, { leg: 'leg', joint, event: 'drop' })) as never
-  const own = calculation.get(jointMotion, here)
+  const own = calculation.get(driveMotion, here)
+  const rod = joint === 'knee' ? rodGeometry(leg.x) : undefined
+  const loads = rod === undefined ? undefined : calculation.get(stride, here)
+  const perTorque = rod?.most((knee) => rod.forcePerTorque(knee)) ?? 0
   calculation.set(pretensionSet, here, setting * driveOf(leg.x, joint, 'cord').pretension)
   calculation.pin(stroke, here, 0)
   const load = (torque: number) => {
     calculation.pin(jointMotion, here, { ...own, torque })
+    calculation.pin(driveMotion, here, { ...own, torque })
     calculation.pin(footForce, here, force * torque)
+    calculation.pin(pinLoad, here, onPins * torque)
+    // A blocked knee may pull the rod or push it, at the angle where it bears most.
+    if (loads !== undefined) calculation.pin(stride, here, { ...loads, rodPull: perTorque * torque, rodPush: perTorque * torque })
     return undefined
   }
   load(mostTorque)
+  const place = { event: 'drop', air, age } as const
   const comparisons = CHECKS.filter((check) => check.scope === 'joint' && appliesTo(check, 'drop')).map((check) =>
-    comparisonAt(calculation, check, joint, 'drop', { event: 'drop', air, age }),
+    comparisonAt(calculation, check, joint, 'drop', place),
   )
   leastOf(calculation, comparisons)
-  const momentary = comparisons.filter(onCord)
+  const ofRod = rod === undefined ? [] : rodChecks.filter((check) => appliesTo(check, 'drop'))
+  const momentary = [...comparisons.filter(onCord), ...ofRod.map((check) => comparisonAt(calculation, check, joint, 'drop', place))]
   const condition = `air of ${celsius(airTemperature)}, cord ${age === 'new' ? 'new' : 'a year old'}${settingText(setting)}`
   return limitOf(calculation, momentary, mostTorque, load, condition)
 }

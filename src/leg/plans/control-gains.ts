@@ -1,9 +1,10 @@
 import { driveResonance, reflectedInertia, stiffnessAtMotor } from '../../capstan/index.js'
-import { encoderStep } from '../../kinematics/index.js'
+import { drumTorques, encoderStep } from '../../kinematics/index.js'
 import { Quantity } from '../../units/index.js'
 import { type Joint, motorOf, type Prepared } from '../numbers.js'
 import { legInverse, poseOf } from '../pose.js'
 import { torque } from './bench.js'
+import { rodGeometry } from './rod-geometry.js'
 
 /** Highest sensible gains of a position loop on the motor's encoder, and why not more. */
 export interface Gains {
@@ -25,7 +26,10 @@ export interface Gains {
   readonly reasoning: readonly string[]
 }
 
-/** Gravity terms: holding torque is `thigh` sin(hip) + `shank` sin(hip + knee) at the hip and `shank` sin(hip + knee) at the knee, leg upright. */
+/**
+ * Gravity terms of the joints: holding torque is `thigh` sin(hip) + `shank` sin(hip + knee) at the hip and `shank` sin(hip + knee) at the knee, leg upright.
+ * The drums of a knee that a rod drives hold others; see `ThroughHip`.
+ */
 export interface GravityTerms {
   /** Torque of the weight that turns with the hip's angle alone. */
   readonly thigh: Quantity<'torque'>
@@ -42,18 +46,28 @@ export function gravityTerms(leg: Prepared): GravityTerms {
   return { thigh: torque(out[1]! - out[2]!), shank: torque(out[2]!) }
 }
 
-/** Largest torque of a joint that holds the leg in the air, level. @internal */
+/** Largest torque at the drum of a joint that holds the leg in the air, level. @internal */
 export function hangingTorque(leg: Prepared, joint: Joint): number {
   const { thigh, shank } = gravityTerms(leg)
-  return joint === 'hip' ? thigh.si + shank.si : shank.si
+  const rod = rodGeometry(leg.x)
+  if (rod === undefined) return joint === 'hip' ? thigh.si + shank.si : shank.si
+  // The drum of the knee holds the shank from the body: the hip's drum is spared as much of it as the ratio says.
+  return joint === 'hip'
+    ? thigh.si + shank.si * rod.most((knee) => Math.abs(1 - 1 / rod.ratio(knee)))
+    : shank.si * rod.most((knee) => Math.abs(1 / rod.ratio(knee)))
 }
 
-/** Inertia of the standing leg about one joint, the other held. @internal */
+/** Inertia of the standing leg at the drum of one joint, the other drum held. @internal */
 export function legInertia(leg: Prepared, joint: Joint): number {
   const out = new Float64Array(3)
-  const unit = joint === 'hip' ? Float64Array.of(0, 1, 0) : Float64Array.of(0, 0, 1)
-  legInverse(leg, 0).torqueInto(out, 0, Float64Array.from(poseOf(leg)), new Float64Array(3), unit, 0, 0, 0)
-  return out[joint === 'hip' ? 1 : 2]!
+  const pose = poseOf(leg)
+  const ratio = rodGeometry(leg.x)?.ratio(pose[2])
+  // A knee whose drum is held from the body turns back as the thigh turns.
+  const unit = joint === 'hip' ? Float64Array.of(0, 1, ratio === undefined ? 0 : -1 / ratio) : Float64Array.of(0, 0, 1 / (ratio ?? 1))
+  legInverse(leg, 0).torqueInto(out, 0, Float64Array.from(pose), new Float64Array(3), unit, 0, 0, 0)
+  const [hipTorque, kneeTorque] = [out[1]!, out[2]!]
+  if (ratio === undefined) return joint === 'hip' ? hipTorque : kneeTorque
+  return drumTorques.si({ motorOn: 'body', kneeRatio: ratio, hipTorque, kneeTorque })[joint]
 }
 
 /** A sampled loop: bandwidth at most this part of its rate; its delay then costs some 30 degrees of phase. */

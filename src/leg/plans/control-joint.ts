@@ -4,7 +4,7 @@ import { hotResistance, noLoadLoss, torqueConstants } from '../../thermal/index.
 import { Quantity } from '../../units/index.js'
 import { driveOf, type Joint, motorOf, rangeOf } from '../numbers.js'
 import { caseState } from '../what-if.js'
-import { angle, count, ratio, torque } from './bench.js'
+import { angle, count, drumRange, ratio, torque } from './bench.js'
 import { type SignTest, signTest, type TorqueCurrent, torqueTable } from './control-commissioning.js'
 import { type CurrentsAsk, currentLimitsOf } from './control-currents.js'
 import { type Gains, gainsOf, hangingTorque } from './control-gains.js'
@@ -18,7 +18,10 @@ export interface JointControl {
   readonly ratio: Quantity<'ratio'>
   /** +1 where motor and joint turn alike, −1 where they turn against each other, both seen from the robot's left. */
   readonly sign: 1 | -1
-  /** Joint limits, and the motor's turns there from the leg straight down, with sign, lower joint angle first. */
+  /**
+   * Joint limits, and the motor's turns there from the leg straight down, with sign, lower joint angle first. The motor of a knee that a rod drives turns
+   * with the hip as well: its limits are those of both joints together (`ControlSheet.throughHip`).
+   */
   readonly jointLimits: readonly [Quantity<'angle'>, Quantity<'angle'>]
   readonly motorLimits: readonly [Quantity<'angle'>, Quantity<'angle'>]
   readonly countsPerAngle: Quantity<'countsPerAngle'>
@@ -31,7 +34,7 @@ export interface JointControl {
   readonly failsAtAnyCurrent: readonly string[]
   /** Currents that pass the cautious absolute maximum: of the sign test, the homing run, standing. Empty where all stay below it. */
   readonly beyondMaximum: readonly string[]
-  /** Joint torque of standing still on all feet, as feed-forward while the foot bears load. */
+  /** Torque at the drum of standing still on all feet, as feed-forward while the foot bears load. */
   readonly standTorque: Quantity<'torque'>
   /** Motor torque that its drag takes whichever way it turns, and the share of transmitted torque the drive loses. */
   readonly dragTorque: Quantity<'torque'>
@@ -88,6 +91,7 @@ export function jointControl(joint: Joint, ask: Ask): JointControl {
   const n = leg.drives[joint].ratio
   const sign = drive.arrangement === 'crossed' ? -1 : 1
   const { lowest: from, highest: to } = rangeOf(x, joint)
+  const drum = drumRange(leg, joint)
   const cold = torqueConstants.si({ backEmfConstant: emf })
   const perAmpere = n * drive.efficiency
   const walk = caseState(leg, 'walk').joints[joint]
@@ -117,7 +121,7 @@ export function jointControl(joint: Joint, ask: Ask): JointControl {
     ratio: ratio(n),
     sign,
     jointLimits: [angle(from), angle(to)],
-    motorLimits: [angle(sign * n * from), angle(sign * n * to)],
+    motorLimits: [angle(sign * n * drum.lowest), angle(sign * n * drum.highest)],
     countsPerAngle: new Quantity(1 / encoderStep.si({ countsPerTurn: motor.encoderCounts, turnsPerJointTurn: n }).step, 'countsPerAngle'),
     jointTorquePerPeakAmpere: new Quantity(cold.peakPhase * perAmpere, 'torqueConstantPeakPhase'),
     jointTorquePerRmsAmpere: new Quantity(cold.rmsPhase * perAmpere, 'torqueConstantRmsPhase'),
@@ -128,7 +132,7 @@ export function jointControl(joint: Joint, ask: Ask): JointControl {
       ...beyond('The homing run', homing.current.si, never),
       ...beyond('Standing', Math.abs(test.standing.si), never),
     ],
-    standTorque: torque(stand.motion.torque),
+    standTorque: torque(stand.drum.torque),
     dragTorque: torque(dragTorque),
     dragCurrent: new Quantity(dragTorque / cold.peakPhase, 'peakPhaseCurrent'),
     driveLoss: ratio(1 - drive.efficiency),

@@ -2,6 +2,7 @@ import { commutationError, shaftMagnetErrorBound, shaftMagnetField } from '../..
 import { Quantity } from '../../units/index.js'
 import { JOINTS, type Joint, motorOf, type Prepared } from '../numbers.js'
 import { angle, length, ratio } from './bench.js'
+import { rodGeometry } from './rod-geometry.js'
 
 /** The angle error of an encoder over a shaft magnet that is mounted so far off. */
 export interface MagnetError {
@@ -53,9 +54,17 @@ export function magnetErrors(leg: Prepared): MagnetError[] {
         tilt: angle(tilt),
         field: new Quantity(field, 'magneticFluxDensity'),
         atMotor: angle(error),
-        atJoint: { hip: angle(error / leg.drives.hip.ratio), knee: angle(error / leg.drives.knee.ratio) },
+        atJoint: { hip: angle(error / leg.drives.hip.ratio), knee: angle(kneeError(leg, error)) },
         torqueLeft: pairs === 0 ? undefined : ratio(commutationError.si({ angleError: error, polePairs: pairs }).torqueLeft),
       }
     })
   })
+}
+
+/** Largest error of the knee for one of both motors. From a drum on the hip axis the error of the hip's drum enters it as well. */
+function kneeError({ x, drives }: Prepared, error: number): number {
+  const rod = rodGeometry(x)
+  if (rod === undefined) return error / drives.knee.ratio
+  const atDrums = error / drives.knee.ratio + error / drives.hip.ratio
+  return rod.most((knee) => atDrums / Math.abs(rod.ratio(knee)))
 }

@@ -1,12 +1,31 @@
 import { significant } from '../../units/index.js'
 import { JOINTS } from '../numbers.js'
-import { heading, led, type Page, points, steps, table, text } from '../report/blocks.js'
+import { type Block, heading, led, type Page, points, steps, table, text } from '../report/blocks.js'
 import { markdownPage } from '../report/markdown-blocks.js'
 import type { ControlSheet } from './control.js'
 import type { JointControl } from './control-joint.js'
 
 /** The control sheet as Markdown. */
 export const controlText = (sheet: ControlSheet): string => markdownPage(controlPage(sheet))
+
+/** Angles and torques of a knee that a rod drives. */
+const throughBlocks = (through: ControlSheet['throughHip']): Block[] =>
+  through === undefined
+    ? []
+    : [
+        heading('Knee through the hip'),
+        points(through.rules),
+        table(
+          'Drum and motor of the knee, thigh straight down',
+          ['knee', 'drum', 'motor', 'turns of the drum for one of the knee'],
+          through.rows.map((one) => [
+            one.kneeAngle,
+            one.drumAngle,
+            `${significant(one.motorAngle.in('turn'), 5)} turn`,
+            significant(one.ratio.si, 4),
+          ]),
+        ),
+      ]
 
 /** The control sheet as a page. @internal */
 export function controlPage(sheet: ControlSheet): Page {
@@ -57,8 +76,9 @@ export function controlPage(sheet: ControlSheet): Page {
       rows.map(([name, of]) => [name, ...JOINTS.map((joint) => of(joints[joint]))]),
     ),
     text(
-      `Gravity feed-forward, leg in the air and the body level: hip ${gravity.thigh} × sin(hip) + ${gravity.shank} × sin(hip + knee); knee ${gravity.shank} × sin(hip + knee).`,
+      `Gravity feed-forward${sheet.throughHip === undefined ? '' : ' of the joints, not of the drums'}, leg in the air and the body level: hip ${gravity.thigh} × sin(hip) + ${gravity.shank} × sin(hip + knee); knee ${gravity.shank} × sin(hip + knee).`,
     ),
+    ...throughBlocks(sheet.throughHip),
     heading('Current limits and what each protects'),
     table(
       'Current limits',
@@ -132,14 +152,14 @@ export function controlPage(sheet: ControlSheet): Page {
       'What to write',
       ['joint', 'motor at the lower stop', 'motor at the upper stop', 'soft limits of the joint', 'soft limits of the motor'],
       JOINTS.map((joint) => {
-        const { writeAtStops, inside, softLimits, softMotorLimits } = joints[joint].homing
+        const { writeAtStops, inside, softLimits, softMotorLimits, hipHeldAt } = joints[joint].homing
         const turns = (x: { in(unit: 'turn'): number }) => `${significant(x.in('turn'), 5)} turn`
         return [
           joint,
           turns(writeAtStops[0]),
           turns(writeAtStops[1]),
           softLimits?.join(' to ') ?? `none: the drive winds up by so much that ${inside} at each end leave nothing between the stops`,
-          softMotorLimits?.map(turns).join(' to ') ?? 'none',
+          softMotorLimits?.map(turns).join(' to ') ?? (hipHeldAt === undefined ? 'none' : 'they move with the hip'),
         ]
       }),
     ),

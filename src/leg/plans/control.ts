@@ -1,5 +1,5 @@
 import { backEmfConstant } from '../../thermal/index.js'
-import { type In, InputError, Quantity, quantity, show } from '../../units/index.js'
+import { type In, InputError, Quantity, quantity, show, significant } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
 import { JOINTS, type Joint, motorOf } from '../numbers.js'
 import { knownOptions } from '../options.js'
@@ -12,6 +12,7 @@ import { type Ask, type JointControl, jointControl, type MotorControl, motorCont
 import { MAGNET, type MagnetError, magnetErrors } from './control-magnet.js'
 import { type SupplyLimits, supplyLimits } from './control-supply.js'
 import { controlPage } from './control-text.js'
+import { type ThroughHip, throughHip } from './control-through.js'
 import { displayed } from './show.js'
 
 /** What the sheet needs and the specification does not hold. */
@@ -40,6 +41,8 @@ export interface ControlSheet {
   readonly gravity: GravityTerms
   /** Limits and gains of each joint. */
   readonly joints: { readonly [J in Joint]: JointControl }
+  /** How the motors follow the joints where a rod drives the knee from the hip axis; absent otherwise. */
+  readonly throughHip: ThroughHip | undefined
   /** First steps with the controllers, each with the reading to expect. */
   readonly commissioning: readonly string[]
   /** Error of the encoder by gap, offset and tilt of its magnet. */
@@ -110,12 +113,14 @@ export function controlSheet(leg: Leg, options: ControlOptions = {}): ControlShe
   }
   const copperText = [...new Set(JOINTS.map((joint) => String(copper(joint))))].join(' (hip), ')
   const joints = { hip: jointControl('hip', askOf('hip')), knee: jointControl('knee', askOf('knee')) }
+  const gravity = gravityTerms(bench)
   const sheet: ControlSheet = {
     leg,
     conventions: CONVENTIONS,
     motors: { hip: motorControl('hip', askOf('hip')), knee: motorControl('knee', askOf('knee')) },
-    gravity: gravityTerms(bench),
+    gravity,
     joints,
+    throughHip: throughHip(bench, joints.knee, gravity),
     commissioning: commissioning(
       bench,
       JOINTS.map((joint) => joints[joint].signTest),
@@ -131,7 +136,7 @@ export function controlSheet(leg: Leg, options: ControlOptions = {}): ControlShe
       },
       {
         what: 'pretension set wrong by up to',
-        value: String(setting),
+        value: `${significant(100 * setting.si, 3)} %`,
         why:
           options.settingAccuracy === undefined ? 'assumption: a plucked span or a scale; the current limits hold for both ends' : 'given',
       },

@@ -1,3 +1,6 @@
+import { hexNut, metricThread } from '../../fasteners/index.js'
+import { Quantity } from '../../units/index.js'
+import { driveOf, hasCord, JOINTS, type Joint, type LegNumbers, type Prepared } from '../numbers.js'
 import type { AssemblyPlan } from './assembly.js'
 
 /** One line of the shopping list. */
@@ -15,43 +18,90 @@ export interface ShoppingLine {
 /** Cord to buy over cord to cut: one more of each, and coupons. */
 const SPARE_CORD = 2
 
-/** What to buy for one leg: cords, pins, screws, washers. */
-export function shoppingList({ cuts, bonds }: Pick<AssemblyPlan, 'cuts' | 'bonds'>): ShoppingLine[] {
+/** What to buy for one leg: motors and controllers, cords, pins, rod, screws with nuts and washers, shaft and bearings, adhesive. @internal */
+export function shoppingList({ x }: Prepared, { cuts, rod, bonds }: Pick<AssemblyPlan, 'cuts' | 'rod' | 'bonds'>): ShoppingLine[] {
   return [
-    ...cuts.cords.map(({ cord, cutLength }) => ({
+    ...counted(x, 'motor').map(([name, joints]) => line('motor', name, joints.length, joints.join(', '))),
+    ...counted(x, 'controller').map(([name, joints]) => line('controller', name, joints.length, joints.join(', '))),
+    ...cuts.cords.map(({ joint, cord, cutLength }) => ({
       item: 'cord',
       size: cord,
       quantity: `${Math.ceil(10 * SPARE_CORD * cutLength.in('m')) / 10} m`,
-      remark: 'twice the cut: one spare, and coupons',
+      remark: `${joint}: twice the cut, one spare and coupons`,
     })),
-    ...cuts.pins.map(({ joint, size, catalogue, fit }) => ({
-      item: 'pin',
-      size: `${size} x ${catalogue === undefined ? 'to be cut' : catalogue.in('mm')} mm`,
-      quantity: '2',
-      remark: `${joint}: ${fit}; one spare`,
-    })),
-    ...cuts.bolts.map(({ group, thread, propertyClass, count, catalogue, mostLength }) => ({
-      item: 'screw',
-      size: `${thread} x ${catalogue === undefined ? '?' : catalogue.in('mm')} mm, class ${propertyClass}`,
-      quantity: String(count + 1),
-      remark:
-        mostLength === undefined
-          ? `${group}; one spare`
-          : `${group}: never longer than ${mostLength}, a longer one shorts the winding; one spare`,
-    })),
-    ...(cuts.shaft === undefined
-      ? []
-      : [
-          {
-            item: 'hip shaft',
-            size: `${cuts.shaft.thread}, class ${cuts.shaft.propertyClass}, shank of at least ${cuts.shaft.leastLength}`,
-            quantity: '1',
-            remark: `tap drill ${cuts.shaft.tapDrill}`,
-          },
-        ]),
-    ...bonds.map(({ adhesive, joint }) => ({ item: 'adhesive', size: adhesive, quantity: '1', remark: `cord ends of the ${joint}` })),
+    ...JOINTS.filter((joint) => hasCord(x, joint)).map((joint) => {
+      const { thread, travel } = driveOf(x, joint, 'cord').tensioner
+      return line('tensioning screw', thread, 1, `${joint}: thread over at least ${new Quantity(travel, 'length')} of travel`)
+    }),
+    ...cuts.pins.map(({ joint, size, catalogue, fit }) => line('pin', sized(size, catalogue), 2, `${joint}: ${fit}; one spare`)),
+    ...rodLines(rod),
+    ...cuts.bolts.flatMap((bolt) => boltLines(x, bolt)),
+    ...shaftLines(x, cuts.shaft),
+    ...bonds.map(({ adhesive, joint }) => line('adhesive', adhesive, 1, `cord ends of the ${joint}`)),
   ]
 }
+
+const line = (item: string, size: string, quantity: number, remark: string): ShoppingLine => ({
+  item,
+  size,
+  quantity: String(quantity),
+  remark,
+})
+
+const sized = (size: string, length: Quantity<'length'> | undefined) =>
+  `${size} x ${length === undefined ? 'to be cut' : length.in('mm')} mm`
+
+/** Names of the motors or controllers of a leg, each with its joints. */
+function counted(x: LegNumbers, part: 'motor' | 'controller'): [string, Joint[]][] {
+  const of = (joint: Joint) => x.joints[joint][part]
+  const names = [...new Set(JOINTS.map(of))].filter((name) => name !== undefined)
+  return names.map((name) => [name, JOINTS.filter((joint) => of(joint) === name)])
+}
+
+function rodLines(rod: AssemblyPlan['rod']): ShoppingLine[] {
+  if (rod === undefined) return []
+  const bar = line('bar for the rod', `${rod.material}, ${rod.diameter}`, 1, `${rod.betweenPins} from pin to pin, and the eyes`)
+  return rod.pin === undefined ? [bar] : [bar, line('pin', sized(rod.pin.size, rod.pin.catalogue), 3, `rod: ${rod.pin.fit}; one spare`)]
+}
+
+function boltLines(x: LegNumbers, bolt: AssemblyPlan['cuts']['bolts'][number]): ShoppingLine[] {
+  const { group, thread, propertyClass, count, catalogue, mostLength } = bolt
+  const { washers, nut } = x.bolts[group] as LegNumbers['bolts'][string]
+  const tapped = nut === 'tappedMetal'
+  const remark = tapped ? `${group}: never longer than ${mostLength}, a longer one shorts the winding; one spare` : `${group}; one spare`
+  const size = `${thread} x ${catalogue === undefined ? '?' : catalogue.in('mm')} mm, class ${propertyClass}`
+  return [
+    line('screw', size, count + 1, remark),
+    ...(washers ? [line('washer', thread, (tapped ? 1 : 2) * (count + 1), group)] : []),
+    ...(tapped ? [] : [line('nut', `${thread}, ${new Quantity(hexNut.si(thread).height, 'length')} high`, count + 1, group)]),
+  ]
+}
+
+function shaftLines(x: LegNumbers, shaft: AssemblyPlan['cuts']['shaft']): ShoppingLine[] {
+  if (shaft === undefined) return []
+  const { bearings: name, capThickness } = x.shafts[x.joints.hip.shaft as string] as LegNumbers['shafts'][string]
+  const bearings = x.bearings[name] as LegNumbers['bearings'][string]
+  const most = new Quantity(capThickness + shaft.threadDepth.si, 'length')
+  const pitch = new Quantity(metricThread.si(shaft.innerThread).pitch, 'length')
+  return [
+    line(
+      'hip shaft',
+      `${shaft.thread}, class ${shaft.propertyClass}, shank of at least ${shaft.leastLength}`,
+      1,
+      `tap drill ${shaft.tapDrill}`,
+    ),
+    line(
+      'screw',
+      `${shaft.innerThread}, at most ${most.minus(pitch)}`,
+      1,
+      'end cap of the hip shaft: it must not reach the ground of its hole',
+    ),
+    line('bearing', bearings.size ?? ownSize(bearings.own), 2, 'hip shaft'),
+  ]
+}
+
+const ownSize = (own: LegNumbers['bearings'][string]['own']): string =>
+  own === undefined ? 'as specified' : [own.bore, own.outerDiameter, own.width].map((x) => String(new Quantity(x, 'length'))).join(' x ')
 
 /** The shopping list as CSV, with one header line. */
 export function shoppingCsv(plan: Pick<AssemblyPlan, 'shopping'>): string {

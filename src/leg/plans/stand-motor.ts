@@ -21,7 +21,7 @@ export function heating(leg: Leg, x: LegNumbers): StandMeasurement {
   const joint = hardest(prepare(x))
   const [name, motor] = [x.joints[joint].motor as string, motorOf(x, joint)]
   const { temperature: air } = airNamed(x, 'normal')
-  const { motion } = caseState(prepare(x), 'stand').joints[joint]
+  const { drum: motion } = caseState(prepare(x), 'stand').joints[joint]
   const held = (prepared: Prepared) => heatAt(prepared, { joint, motion, air, wind: 0, heating: 'held' })
   const current = new Quantity(held(prepare(x)).heatingCurrent, 'peakPhaseCurrent')
   return measurement(
@@ -48,10 +48,10 @@ export function heating(leg: Leg, x: LegNumbers): StandMeasurement {
   )
 }
 
-/** The joint with the larger torque in standing. */
+/** The joint whose drive holds more in standing. */
 function hardest(leg: Prepared): Joint {
   const { hip, knee } = caseState(leg, 'stand').joints
-  return Math.abs(hip.motion.torque) > Math.abs(knee.motion.torque) ? 'hip' : 'knee'
+  return Math.abs(hip.drum.torque) > Math.abs(knee.drum.torque) ? 'hip' : 'knee'
 }
 
 /** Torque of the held motor: its constant is one of catalogue until it is measured. */

@@ -4,6 +4,7 @@ import type { Leg } from '../document/describe.js'
 import { standingLoad, uprightCompliance } from '../foot-result.js'
 import { driveOf, type End, hasCord, JOINTS, type Joint, type LegNumbers, type Prepared, prepare } from '../numbers.js'
 import { retentionIn } from '../parts/transmission/cord/fields.js'
+import { rodOf } from '../parts/transmission/through-hip/fields.js'
 import { sure } from '../ranges.js'
 import { CAUTIONS } from '../report/content.js'
 import { driveAt } from '../what-if.js'
@@ -99,9 +100,9 @@ function windup(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
       id: 'windup',
       joint,
       what: `windup loop of the ${joint} drive`,
-      how: `Lock the motor. Load the joint from zero up to ${new Quantity(torque, 'torque')} (half of what loosens the slack span) and back in at least eight equal steps, then repeat with the opposite sign. Read angle and torque at each step, in order.`,
+      how: `${throughRod(x, joint)}Lock the motor. Load the ${throughRod(x, joint) === '' ? 'joint' : 'drum'} from zero up to ${new Quantity(torque, 'torque')} (half of what loosens the slack span) and back in at least eight equal steps, then repeat with the opposite sign. Read angle and torque at each step, in order.`,
       caution: 'The cord is at its highest tension: guard the cord, and stand to its side, never in line with it.',
-      predictedIs: 'joint angle at that torque, motor locked',
+      predictedIs: `${throughRod(x, joint) === '' ? 'joint' : 'drum'} angle at that torque, motor locked`,
       corrects: `cords.${name}.axialRigidity`,
     },
     (n, which) => withCord(n, name, { axialRigidity: axialRigidity * RIGIDITY_RANGE[which === 'low' ? 0 : 1] }),
@@ -109,6 +110,12 @@ function windup(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
       angle(driveAt(prepared, { joint, torque, stroke: 0, footForce: 0, air: x.environment.assemblyTemperature, age: 'new' }).windup),
   )
 }
+
+/** What comes first where a rod drives the knee: its cord ends at a drum on the hip axis. */
+const throughRod = (x: LegNumbers, joint: Joint): string =>
+  joint === 'knee' && rodOf(x) !== undefined
+    ? 'Take the rod off, so that the thigh hangs free, and bolt the lath to the drum on the hip axis: torque and angle of the log are those of the drum. '
+    : ''
 
 function pretension(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
   const name = driveOf(x, joint, 'cord').cord
@@ -159,7 +166,7 @@ function foot(leg: Leg, ends: readonly [Prepared, Prepared, Prepared]): StandMea
     joint: undefined,
     log: 'footDeflection',
     what: 'deflection of the foot under load, drives on, leg standing',
-    how: `Hold the standing pose, push the foot up in steps to the load of standing (${force(load)}) and back; read the foot with a dial gauge from the body. The reading includes drives, links and play together.`,
+    how: `Hold the standing pose${rodOf(ends[1].x) === undefined ? '' : ' with both motors: the knee follows the hip through its rod, and the deflection of one drive moves both joints'}, push the foot up in steps to the load of standing (${force(load)}) and back; read the foot with a dial gauge from the body. The reading includes drives, links and play together.`,
     caution: 'Powered leg: hands off the links, one finger on the switch.',
     predictedIs: 'vertical deflection under the standing load, without the toes',
     predicted: length(middle),

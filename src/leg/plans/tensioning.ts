@@ -1,9 +1,10 @@
 import { logarithmicPretensionLeft, residualWrap, takeUp, tensionerTakeUp, tensionPerScrewTurn } from '../../capstan/index.js'
 import { clearanceHole, metricThread, powerScrew, socketHead } from '../../fasteners/index.js'
 import type { Quantity } from '../../units/index.js'
-import { airNamed, driveOf, type Joint, type Prepared } from '../numbers.js'
-import { angle, benchDrive, count, force, length, torque } from './bench.js'
+import { airNamed, driveOf, type Joint, type Prepared, rangeOf } from '../numbers.js'
+import { angle, benchDrive, count, force, frameOf, length, torque } from './bench.js'
 import type { CordCut } from './cut-list.js'
+import { rodGeometry } from './rod-geometry.js'
 
 /** How the cord of one drive is laid. Turning sense is seen from the left of the robot (its y axis points at you), from anchor to tangent point. */
 export interface Winding {
@@ -11,8 +12,10 @@ export interface Winding {
   readonly joint: Joint
   /** Whether the cord crosses between pinion and drum. */
   readonly arrangement: 'crossed' | 'open'
-  /** Joint angle at which to lay the cord: the middle of the travel. */
+  /** Joint angle at which to lay the cord: the drum is in the middle of its travel. */
   readonly layAt: Quantity<'angle'>
+  /** Hip angle to hold meanwhile, where the drum of the knee sits on the hip axis. */
+  readonly hipHeldAt: Quantity<'angle'> | undefined
   /** Turns on the pinion, from span to span, and on each side of its middle. */
   readonly pinionTurns: Quantity<'count'>
   /** Turns on each side of the middle of the pinion. */
@@ -70,7 +73,9 @@ const YEAR = 31_557_600
 /** Winding of one drive. @internal */
 export function winding(leg: Prepared, joint: Joint): Winding {
   const { arrangement } = driveOf(leg.x, joint, 'cord')
-  const { middle, travel, pinionWrap, drumWrap } = benchDrive(leg, joint)
+  const { travel, pinionWrap, drumWrap } = benchDrive(leg, joint)
+  const rod = joint === 'knee' ? rodGeometry(leg.x) : undefined
+  const middleOf = (of: Joint) => (rangeOf(leg.x, of).lowest + rangeOf(leg.x, of).highest) / 2
   const turns = pinionWrap / (2 * Math.PI)
   const other = { clockwise: 'counter-clockwise', 'counter-clockwise': 'clockwise' } as const
   // A branch lies on its drum in the sense in which it turns it, and on the pinion in the sense in which the pinion takes it up.
@@ -82,7 +87,8 @@ export function winding(leg: Prepared, joint: Joint): Winding {
   return {
     joint,
     arrangement,
-    layAt: angle(middle),
+    layAt: angle(rod === undefined ? middleOf(joint) : rod.middle),
+    hipHeldAt: rod === undefined ? undefined : angle(middleOf('hip')),
     pinionTurns: count(turns),
     halfTurns: count(turns / 2),
     drumWrap: angle(drumWrap),
@@ -95,7 +101,7 @@ export function winding(leg: Prepared, joint: Joint): Winding {
 export function tensionerSetting(leg: Prepared, { joint, workingLength }: CordCut, beddingStrain: number): TensionerSetting {
   const { pretension, tensioner, centreDistance } = driveOf(leg.x, joint, 'cord')
   const { cord, pretensionLeft } = leg.drives[joint]
-  const frame = joint === 'hip' ? leg.plates.hip : leg.links.upper
+  const frame = frameOf(leg, joint)
   const { assemblyTemperature } = leg.x.environment
   const taken = (air: number) =>
     takeUp.si({
