@@ -48,6 +48,7 @@ const light = {
   shape: 'rectangular',
   tractionLowest: 0,
   tractionHighest: 0,
+  lateral: 0,
   speed: 0,
   stepLength: 0,
   clearance: 0,
@@ -62,6 +63,27 @@ test.each([0.335, 0.5, Number.NaN])('a landing over %s m, out of reach of the li
 })
 
 describe('torques of a pose and a stance against statics by hand', () => {
+  test('a foot held sideways loads the sideways hip from either side', () => {
+    // 40 N upright, a quarter of it across the leg, 260 mm below the axis and 45 mm beside it: moments 40 · 0.045 and 10 · 0.26 (computed).
+    const { sidewaysTorque, hipTorque, kneeTorque, forward } = strideLoads.si({ ...light, hipOffset: 0.045, lateral: 0.25 })
+    expect(sidewaysTorque).toBeCloseTo(40 * 0.045 + 10 * 0.26, 12)
+    const straight = strideLoads.si({ ...light, hipOffset: 0.045 })
+    expect([hipTorque, kneeTorque]).toEqual([straight.hipTorque, straight.kneeTorque])
+    expect(forward).toBeCloseTo(10, 12)
+  })
+
+  test('an oblique landing loads hip and knee by its push along the ground', () => {
+    // 132.3898 N on two feet, 0.3966908 of it forward, hip 290 mm high: hip 7.615082, knee 7.571378 N m (computed from moments about the joints).
+    const landing = { ...light, mass: 132.3898 / 2 / G, height: 0.29, tractionLowest: -0.3966908, tractionHighest: 0.3966908 }
+    const { hipTorque, kneeTorque } = strideLoads.si(landing)
+    expect(Math.abs(hipTorque)).toBeCloseTo(7.615082, 4)
+    expect(Math.abs(kneeTorque)).toBeCloseTo(7.571378, 4)
+    // At the bottom, 210 mm, with the foot still under the hip: 5.51437 and 10.48982.
+    const folded = strideLoads.si({ ...landing, height: 0.21 })
+    expect(Math.abs(folded.hipTorque)).toBeCloseTo(5.51437, 4)
+    expect(Math.abs(folded.kneeTorque)).toBeCloseTo(10.48982, 4)
+  })
+
   test('knee torque of an upright force rises as the leg folds', () => {
     // |torque| = F l1 l2 sin(knee) / D: 80 N at 240 mm is 7.841751 N m (computed from statics).
     const folded = strideLoads.si({ ...light, mass: 80 / G, height: 0.24 })

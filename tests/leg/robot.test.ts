@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
+import { linkBodies } from '../../src/leg/exchange/link-bodies.js'
 import { assess, assessRobot, describeLeg, legNumbers, robotText, withFields } from '../../src/leg/index.js'
 import { prepare } from '../../src/leg/numbers.js'
 import { strideOf } from '../../src/leg/stride-of.js'
@@ -71,6 +72,27 @@ describe('the robot on its feet', () => {
     expect(slopes.down.front.si).toBeCloseTo(40.19817, 4)
     expect(Math.tan(slopes.up.tipsAt.si)).toBeCloseTo(0.19 / 0.25, 12)
     expect(Math.tan(slopes.down.tipsAt.si)).toBeCloseTo(0.17 / 0.25, 12)
+  })
+
+  test('across a slope the lower legs carry more, and the feet are held sideways', () => {
+    const slope = 0.2
+    const leaning = withFields(off, { 'loadCases.events.slopeAcross.angle': `${slope} rad` as '0.2 rad' })
+    const { checks, cases } = assess(leaning, { cases: ['slopeAcross'] })
+    // Computed: moments about the upper feet, with the weight off to the lower side and to the end.
+    const B = leaning.robot.hipTrack.si + 2 * leaning.links.hipOffset.si
+    const lowerSide = 0.5 + 0.006 / B + (0.25 / B) * Math.tan(slope)
+    const share = (lowerSide / 2) * (1 + (2 * 0.01) / 0.36)
+    const upright = (share * 6 * G * Math.cos(slope)) / leaning.gaits.walk!.dutyFactor.si
+    expect(cases[0]!.footForce.si).toBeCloseTo(upright, 9)
+    const hold = checks.find(({ id }) => id === 'sidewaysHip.hold')!
+    const { upper, lower } = linkBodies(leaning)
+    const beside = leaning.links.hipOffset.si * (upper.mass + lower.mass) * G * Math.cos(slope)
+    const moment = upright * (leaning.links.hipOffset.si + Math.tan(slope) * leaning.robot.standHeight.si) - beside
+    // The rest is what accelerates the links in the stance.
+    expect(hold.demand.si / moment).toBeCloseTo(1, 2)
+    const slip = checks.find(({ id }) => id === 'ground.slip')!
+    const { lowest, highest } = leaning.gaits.walk!.traction
+    expect(slip.demand.si).toBeCloseTo(Math.hypot(Math.max(-lowest.si, highest.si), Math.tan(slope)), 9)
   })
 
   test('every leg is calculated for the most loaded one', () => {

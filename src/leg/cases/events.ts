@@ -12,6 +12,7 @@ export const STANCE_IDS = [
   'dropEnd',
   'slope',
   'slopeDown',
+  'slopeAcross',
   'unloaded',
 ] as const
 /** The name of a stance. */
@@ -93,6 +94,11 @@ export const EVENTS = {
   slope: { stance: 'slope', heating: 'moving', tags: ['bearsLoad', 'warms', 'lasting', 'moves', 'oneMoment', 'daily', 'slopes', 'pushes'] },
   slopeDown: {
     stance: 'slopeDown',
+    heating: 'moving',
+    tags: ['bearsLoad', 'warms', 'lasting', 'moves', 'oneMoment', 'daily', 'slopes', 'pushes'],
+  },
+  slopeAcross: {
+    stance: 'slopeAcross',
     heating: 'moving',
     tags: ['bearsLoad', 'warms', 'lasting', 'moves', 'oneMoment', 'daily', 'slopes', 'pushes'],
   },
@@ -190,6 +196,14 @@ export const LOAD_CASES = {
     air: 'normal',
     age: 'new',
   },
+  slopeAcross: {
+    title: 'Walk across a slope',
+    story:
+      'The walk across the steepest slope, forward and backward, the lower legs carrying more than the upper ones and all held sideways.',
+    event: 'slopeAcross',
+    air: 'normal',
+    age: 'new',
+  },
   walkBack: {
     title: 'Walk backward',
     story: 'The walk with the force along the ground the other way round: braking, or walking backward.',
@@ -229,6 +243,13 @@ export const LOAD_CASES = {
     title: 'Carry down a slope in hot still air',
     story: 'The walk down the steepest slope in hot still air, until temperatures settle.',
     event: 'slopeDown',
+    air: 'hot',
+    age: 'new',
+  },
+  hotSlopeAcross: {
+    title: 'Walk across a slope in hot still air',
+    story: 'The walk across the steepest slope in hot still air, until temperatures settle.',
+    event: 'slopeAcross',
     air: 'hot',
     age: 'new',
   },
@@ -285,6 +306,13 @@ export const LOAD_CASES = {
     title: 'Carry down a slope in the cold, aged cord',
     story: 'The walk down the steepest slope on a cold morning, after a year under pretension.',
     event: 'slopeDown',
+    air: 'cold',
+    age: 'year',
+  },
+  coldSlopeAcross: {
+    title: 'Walk across a slope in the cold, aged cord',
+    story: 'The walk across the steepest slope on a cold morning, after a year under pretension.',
+    event: 'slopeAcross',
     air: 'cold',
     age: 'year',
   },

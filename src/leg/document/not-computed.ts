@@ -74,7 +74,6 @@ function loads({ loadCases: { airs, ages, events, combine } }: LegData, report: 
     if (event.kind !== own.kind) report(`loadCases.events.${name}.kind`, event.kind, `it must be ${own.kind}`)
     else if ('gait' in event && event.gait !== own.gait) report(`loadCases.events.${name}.gait`, event.gait, `it must be ${own.gait}`)
     if (event.kind === 'slope' && own.kind === 'slope') slope(name, event, report)
-    if ('traction' in event && event.traction.si !== 0) report(`loadCases.events.${name}.traction`, event.traction, 'landings are upright')
   }
 }
 
@@ -85,7 +84,10 @@ function slope(
   report: Report,
 ): void {
   const path = `loadCases.events.${name}`
-  if (name === 'slopeAcross') return
+  if (name === 'slopeAcross') {
+    if (direction !== 'across') report(`${path}.direction`, direction, 'the robot must walk across the fall line')
+    return
+  }
   if (direction !== 'along') report(`${path}.direction`, direction, 'the robot must walk along the fall line')
   if (name === 'slopeUp' ? angle.si < 0 : angle.si > 0)
     report(`${path}.angle`, angle, name === 'slopeUp' ? 'it must be 0 deg or uphill' : 'it must be 0 deg or downhill')

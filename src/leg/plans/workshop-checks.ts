@@ -21,7 +21,7 @@ export interface CordCheck {
   readonly proofLoad: Quantity<'force'>
 }
 
-const DAILY = ['walk', 'walkBack', 'trot', 'slope', 'slopeDown'] as const
+const DAILY = ['walk', 'walkBack', 'trot', 'slope', 'slopeDown', 'slopeAcross'] as const
 const BEDDING = 1 / 3
 const PROOF = 2
 /** A proof load above this share of the strength of the weakest end would hurt good ends. */

@@ -45,7 +45,7 @@ function check(x: LegNumbers, { kind, demand, capacity, required, demandIs, capa
 }
 
 /** Load cases of everyday walking, whose foot force every part of a leg is calculated for. */
-const WALKING = ['walk', 'walkBack', 'slope', 'slopeDown', 'trot'] as const satisfies readonly CaseId[]
+const WALKING = ['walk', 'walkBack', 'slope', 'slopeDown', 'slopeAcross', 'trot'] as const satisfies readonly CaseId[]
 
 /** The checks of the whole robot. */
 export function robotChecks(leg: Prepared, { gaits, slopes, brakeResistor }: RobotFindings): RobotCheck[] {

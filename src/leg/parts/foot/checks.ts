@@ -1,7 +1,7 @@
 import { cantileverToe } from '../../../kinematics/index.js'
 import type { Check } from '../../cases/check.js'
 import { line, type Use, value } from '../../run/index.js'
-import { repeats, slope, slopeDown } from '../load/fields.js'
+import { repeats, slope, slopeAcross, slopeDown } from '../load/fields.js'
 import { family, strainLimit } from '../materials/fields.js'
 import { modulus } from '../materials/values.js'
 import { footForce } from '../motion/values.js'
@@ -58,7 +58,8 @@ const rootStrain = value('foot.rootStrain', ['leg', 'event'], (use) => {
   return use(liesFlat) ? toeAt(use, use.run(toFlat, { stiffness, flat: use(flat) })).rootStrain : strain
 })
 
-const steepest = value('event.slope', ['event'], (use, at) => use(use.nameOf('event', at.event) === 'slopeDown' ? slopeDown : slope))
+const SLOPES = { slope, slopeDown, slopeAcross }
+const steepest = value('event.slope', ['event'], (use, at) => use(SLOPES[use.nameOf('event', at.event) as keyof typeof SLOPES]))
 
 /** Checks of the toes and of the stand of the whole robot. */
 export const footChecks: readonly Check[] = [

@@ -1,5 +1,6 @@
 import { line, value } from '../../run/index.js'
 import { sidewaysFrom, sidewaysTo } from '../joints/fields.js'
+import { stance } from '../load/values.js'
 import { hipOf, kneeOf } from '../motion/instances.js'
 import { footForce, pinLoad } from '../motion/values.js'
 import { shaftForce } from '../transmission/questions.js'
@@ -8,10 +9,10 @@ import * as shaft from './fields.js'
 
 const leaning = line(
   'thrust of the leaning leg',
-  { force: 'force', from: 'angle', to: 'angle' },
+  { force: 'force', from: 'angle', to: 'angle', lateral: 'ratio' },
   'force',
-  'force · sin(min(π / 2, max(|from|, |to|)))',
-  (x) => x.force * Math.sin(Math.min(Math.PI / 2, Math.max(Math.abs(x.from), Math.abs(x.to)))),
+  'force · (sin(min(π / 2, max(|from|, |to|))) + lateral)',
+  (x) => x.force * (Math.sin(Math.min(Math.PI / 2, Math.max(Math.abs(x.from), Math.abs(x.to)))) + x.lateral),
 )
 const together = line(
   'load of the hip shaft',
@@ -28,9 +29,9 @@ const levered = line(
   (x) => x.load * (1 + x.overhang / x.spacing),
 )
 
-/** Thrust of the leg along the hip shaft: the foot force leaning by the farthest sideways turn. */
+/** Thrust of the leg along the hip shaft: the foot force leaning by the farthest sideways turn, and what holds the foot across a slope. */
 export const thrust = value('shaft.thrust', ['leg', 'event'], (use) =>
-  use.run(leaning, { force: use(footForce), from: use(sidewaysFrom), to: use(sidewaysTo) }),
+  use.run(leaning, { force: use(footForce), from: use(sidewaysFrom), to: use(sidewaysTo), lateral: use(stance).lateral }),
 )
 const ofBoth = line('force of both cords', { hip: 'force', knee: 'force' }, 'force', 'hip + knee', (x) => x.hip + x.knee)
 /** Force of cords on the hip shaft: of the hip's, and of the knee's where its drum sits on the hip axis too. */

@@ -59,6 +59,8 @@ const landing = (name: 'hop' | 'drop') => {
     travel: field(`events.${name}.travel`, [], 'length', (x) => of(x).travel),
     /** Height of the hip when the feet touch down; absent for the standing height. */
     touchDownHeight: optional(`events.${name}.touchDownHeight`, [], 'length', (x) => of(x).touchDownHeight),
+    /** Push along the ground over the load across it, of both signs. */
+    traction: field(`events.${name}.traction`, [], 'ratio', (x) => of(x).traction),
     /** Feet that land together. */
     feet: field(`events.${name}.feet`, [], 'count', (x) => of(x).feet ?? x.robot.legs),
   }
@@ -68,6 +70,8 @@ export const drop = landing('drop')
 /** Slope that is climbed, and that is descended, both positive. */
 export const slope = field('events.slopeUp.angle', [], 'angle', (x) => eventOf(x, 'slopeUp', 'slope').angle)
 export const slopeDown = field('events.slopeDown.angle', [], 'angle', (x) => -eventOf(x, 'slopeDown', 'slope').angle)
+/** Slope that is walked across. */
+export const slopeAcross = field('events.slopeAcross.angle', [], 'angle', (x) => Math.abs(eventOf(x, 'slopeAcross', 'slope').angle))
 export const standingTime = field('usage.standingTime', [], 'time', (x) => x.usage.standingTime)
 export const stallTime = field('events.stall.time', [], 'time', (x) => eventOf(x, 'stall', 'stall').time)
 export const walkingTime = field('usage.walkingTime', [], 'time', (x) => x.usage.walkingTime)

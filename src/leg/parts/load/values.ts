@@ -3,7 +3,7 @@ import { slopeLoadShare } from '../../../structures/index.js'
 import type { EventId, StanceId } from '../../cases/events.js'
 import { line, type Use, type Value, value } from '../../run/index.js'
 import * as robot from '../robot/fields.js'
-import { legShare, levelShare, overMean, sideOverMean, tipOverAlong } from '../robot/values.js'
+import { endOverMean, legShare, levelShare, levelSideShare, overMean, sideOverMean, tipOverAcross, tipOverAlong } from '../robot/values.js'
 import * as load from './fields.js'
 
 /** How the foot is loaded while the body passes over it. */
@@ -18,6 +18,8 @@ export interface Stance {
   /** Force along the ground over force upright: the most braking (negative) and the most pushing. */
   readonly tractionLowest: number
   readonly tractionHighest: number
+  /** Force across the walk along the ground over force upright: on a slope that is walked across. */
+  readonly lateral: number
   readonly speed: number
   readonly stepLength: number
   readonly clearance: number
@@ -66,6 +68,7 @@ const walking = (use: Read): Stance => ({
   shape: 'rectangular',
   tractionLowest: use(load.walk.pushing),
   tractionHighest: use(load.walk.pushing),
+  lateral: 0,
   speed: use(load.walk.speed),
   stepLength: use(load.walk.stepLength),
   clearance: use(load.walk.clearance),
@@ -86,6 +89,7 @@ const held = (use: Read, shape: Stance['shape'], legShare: number, height: numbe
   shape,
   tractionLowest: use(load.noTraction),
   tractionHighest: use(load.noTraction),
+  lateral: 0,
   speed: 0,
   stepLength: 0,
   clearance: 0,
@@ -99,7 +103,12 @@ function leaping(use: Read, leap: typeof load.hop, pose: 'touchDown' | 'folded')
   const touchDown = use(leap.touchDownHeight) ?? use(robot.standHeight)
   if (!(travel < touchDown)) throw new RangeError('the landing travel must be less than the height of the hip at touch-down')
   const height = pose === 'touchDown' ? touchDown : use.run(landed, { touchDown, travel })
-  return held(use, 'halfSine', use.run(landingShare, { force, mass, gravity, feet, over: use(overMean) }), height)
+  const traction = use(leap.traction)
+  return {
+    ...held(use, 'halfSine', use.run(landingShare, { force, mass, gravity, feet, over: use(overMean) }), height),
+    tractionLowest: use.run(opposite, { traction }),
+    tractionHighest: traction,
+  }
 }
 
 function onSlope(use: Read, way: 'up' | 'down'): Stance {
@@ -113,6 +122,19 @@ function onSlope(use: Read, way: 'up' | 'down'): Stance {
     legShare: use.run(pairShare, { pair, legs, side: use(sideOverMean) }),
     tractionLowest: traction,
     tractionHighest: traction,
+  }
+}
+
+/** Across a slope the lower side carries more, and every foot is held sideways. */
+function acrossSlopeStance(use: Read): Stance {
+  const slope = use(load.slopeAcross)
+  const pair = use.run(slopeLoadShare, { slope, tipOverSlope: use(tipOverAcross), levelShare: use(levelSideShare) })
+  return {
+    ...walking(use),
+    gravity: use.run(acrossSlope, { gravity: use(robot.gravity), slope }),
+    legShare: use.run(pairShare, { pair, legs: use(robot.legs), side: use(endOverMean) }),
+    tractionLowest: use(load.walk.braking),
+    lateral: use.run(uphillTraction, { slope }),
   }
 }
 
@@ -139,6 +161,7 @@ const STANCES: { readonly [S in StanceId]: (use: Read) => Stance } = {
   dropEnd: (use) => leaping(use, load.drop, 'folded'),
   slope: (use) => onSlope(use, 'up'),
   slopeDown: (use) => onSlope(use, 'down'),
+  slopeAcross: acrossSlopeStance,
   unloaded: (use) => held(use, 'rectangular', 0, use(robot.standHeight)),
 }
 
@@ -181,6 +204,7 @@ const DURATIONS: { readonly [E in EventId]: (use: Read) => number } = {
   firstSteps: aMoment,
   slope: aWalk,
   slopeDown: aWalk,
+  slopeAcross: aWalk,
   walkBack: aWalk,
   stallBack: (use) => use(load.stallTime),
   hopEnd: aMoment,

@@ -36,6 +36,8 @@ export interface StrideInput {
   readonly shape: 'rectangular' | 'halfSine'
   readonly tractionLowest: number
   readonly tractionHighest: number
+  /** Force across the plane of the leg, along the ground, over force upright; of either sign. */
+  readonly lateral: number
   readonly speed: number
   readonly stepLength: number
   readonly clearance: number
@@ -207,6 +209,11 @@ const stride = (x: StrideInput) => {
         take(kneeDrum, end, clean(rod.knee.torque), clean(rod.knee.shaftTorque), rod.angle, rod.rate, stands)
       }
       sideways = Math.max(sideways, Math.abs(clean(torques[0]!)))
+      if (x.lateral > 0)
+        for (const sign of [-1, 1]) {
+          links.torqueInto(torques, 0, angles, rates, accelerations, along, sign * x.lateral * force, force)
+          sideways = Math.max(sideways, Math.abs(clean(torques[0]!)))
+        }
       const largest = Math.max(Math.abs(torques[1]!), Math.abs(torques[2]!))
       if (stands && largest > worst.torque) worst = { torque: largest, phase, hip: angles[1]!, knee: angles[2]! }
     }
@@ -219,7 +226,7 @@ const stride = (x: StrideInput) => {
   const [first, second] = rod === undefined ? [hip, knee] : [hipDrum, kneeDrum]
   return {
     vertical,
-    forward: Math.max(Math.abs(x.tractionLowest), Math.abs(x.tractionHighest)) * vertical,
+    forward: Math.hypot(Math.max(Math.abs(x.tractionLowest), Math.abs(x.tractionHighest)), x.lateral) * vertical,
     sidewaysTorque: sideways,
     farthest,
     reached: reached ? ('yes' as const) : ('no' as const),
@@ -303,6 +310,8 @@ export const strideLoads = /* @__PURE__ */ formula('leg.strideLoads', {
     /** Force along the ground over force across it: the most braking (negative) and the most pushing. */
     tractionLowest: 'ratio',
     tractionHighest: 'ratio',
+    /** Force along the ground across the walk, over force across the ground: of either sign, as on a slope that is walked across. */
+    lateral: { kind: 'ratio', min: 0 },
     /** Speed of the body. */
     speed: { kind: 'velocity', min: 0 },
     /** Way of the body over one foot on the ground; 0 for a pose that is held. */

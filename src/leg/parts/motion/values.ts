@@ -19,7 +19,7 @@ export const kneeSide = value('motion.kneeSide', ['leg'], (use, at) => {
 /** Forces and torques of the leg over a stride. */
 export const stride = value('motion.stride', ['leg', 'stance'], (use, at) => {
   const [upper, lower] = [{ link: upperOf(use, at.leg) }, { link: lowerOf(use, at.leg) }]
-  const { height, gravity, legShare, dutyFactor, shape, tractionLowest, tractionHighest, speed, stepLength, clearance, blocked } =
+  const { height, gravity, legShare, dutyFactor, shape, tractionLowest, tractionHighest, lateral, speed, stepLength, clearance, blocked } =
     use(stance)
   const [thigh, shank] = [use.at(body, upper), use.at(body, lower)]
   const rotor = use.at(kneeRotor, { joint: kneeOf(use, at.leg) })
@@ -46,6 +46,7 @@ export const stride = value('motion.stride', ['leg', 'stance'], (use, at) => {
     shape,
     tractionLowest,
     tractionHighest,
+    lateral,
     speed,
     stepLength,
     clearance,

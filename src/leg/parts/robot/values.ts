@@ -62,6 +62,15 @@ export const legShare = value('robot.legShare', [], (use) => {
 export const levelShare = value('robot.levelShare', [], (use) =>
   use.run(lowerPair, { forward: use(robot.centreOfMassForward), spacing: use(robot.hipSpacing) }),
 )
+/** The same for the lower side where the robot walks across a slope. */
+export const levelSideShare = value('robot.levelSideShare', [], (use) =>
+  use.run(lowerPair, { forward: use(robot.centreOfMassLeft), spacing: use(width) }),
+)
+/** Load of the more loaded end of a side over the mean of the side. */
+export const endOverMean = value('robot.endOverMean', [], (use) => {
+  if (use(robot.centreOfMassForward) === 0) return 1
+  return use.run(unevenness, { forward: use(robot.centreOfMassForward), spacing: use(robot.hipSpacing), left: 0, width: use(width) })
+})
 /** Load of the more loaded side of a pair over the mean of the pair. */
 export const sideOverMean = value('robot.sideOverMean', [], (use) => {
   if (use(robot.centreOfMassLeft) === 0) return 1
@@ -73,7 +82,7 @@ const over = (use: Use<never>, distance: number, off: number) =>
   use.run(tipOverSlope, { marginToEdge: use.run(nearer, { middle: use.run(half, { distance }), off }), height: use(centreHeight) })
 /** Slope at which the robot tips over its lower feet, straight up or down the slope. */
 export const tipOverAlong = value('robot.tipOverAlong', [], (use) => over(use, use(robot.hipSpacing), use(robot.centreOfMassForward)))
+/** Slope across which the robot tips over its lower feet. */
+export const tipOverAcross = value('robot.tipOverAcross', [], (use) => over(use, use(width), use(robot.centreOfMassLeft)))
 /** Slope at which the weight passes through the edge of the feet. Across, the feet stand outside the body by the sideways offset. */
-export const tipOver = value('robot.tipOver', [], (use) =>
-  use.run(lesser, { along: use(tipOverAlong), across: over(use, use(width), use(robot.centreOfMassLeft)) }),
-)
+export const tipOver = value('robot.tipOver', [], (use) => use.run(lesser, { along: use(tipOverAlong), across: use(tipOverAcross) }))

@@ -98,7 +98,7 @@ const longTension = value('cord.longTensionAllowed', ['joint'], (use) =>
 
 const most = line('largest torque of walking', { torques: { list: 'torque' } }, 'torque', 'max(torques)', (x) => Math.max(...x.torques))
 /** What a leg taken from the shelf must do: walk in every direction, on the level and on the slope. */
-const afterShelf = references('event.afterShelf', [], 'event', () => ['walk', 'walkBack', 'slope', 'slopeDown'])
+const afterShelf = references('event.afterShelf', [], 'event', () => ['walk', 'walkBack', 'slope', 'slopeDown', 'slopeAcross'])
 const walkingTorque = value('cord.walkingTorque', ['joint'], (use) =>
   use.run(most, { torques: use(afterShelf).map((event) => use.at(driveLoad, { event })) }),
 )
