@@ -3,8 +3,8 @@ import { calculationOf, type LegCalculation } from '../calculation.js'
 import { ALL_CASE_IDS, type CaseId } from '../cases/events.js'
 import type { Joint, LegNumbers } from '../numbers.js'
 import { CHECKS } from '../parts/index.js'
-import { structureKey } from '../parts/structure.js'
-import { type Comparison, compare, comparisonsOf } from './compare.js'
+import { sameStructure } from '../parts/structure.js'
+import { type Comparison, compare, comparisonsOf, type DemandCapacity } from './compare.js'
 import { keyOf, requiredOf } from './findings.js'
 
 /** The governing check of a leg: the fast form of `assess` that explains nothing. */
@@ -17,12 +17,21 @@ export interface QuickVerdict {
   readonly case: CaseId
 }
 
+/** What was found last for a comparison, and for which values of its sides. */
+class Judged {
+  demand: unknown = undefined
+  capacity: unknown = undefined
+  unless: unknown = undefined
+  found: DemandCapacity | string | undefined = undefined
+  constructor(readonly comparison: Comparison) {}
+}
+
 /** Evaluates legs of one structure one after another: what a change does not reach stays. The answer does not depend on the legs before. */
 export class QuickLeg {
   readonly #cases: readonly CaseId[]
-  #key: string | undefined
   #calculation: LegCalculation | undefined
-  #comparisons: readonly Comparison[] = []
+  #judged: readonly Judged[] = []
+  readonly #byKey = new Map<string, Judged[]>()
   #x: LegNumbers | undefined
 
   constructor(cases: readonly CaseId[] = ALL_CASE_IDS) {
@@ -31,29 +40,39 @@ export class QuickLeg {
 
   /** The calculation with a leg's numbers in it. */
   load(x: LegNumbers): LegCalculation {
-    const key = structureKey(x)
-    if (this.#calculation === undefined || key !== this.#key) {
-      this.#calculation = calculationOf(x)
-      this.#comparisons = comparisonsOf(this.#calculation, CHECKS, this.#cases)
-      this.#key = key
-    } else if (x !== this.#x) this.#calculation.load(x)
+    if (x === this.#x && this.#calculation !== undefined) return this.#calculation
+    if (this.#calculation === undefined || this.#x === undefined || !sameStructure(x, this.#x)) this.#anew(x)
+    else this.#calculation.load(x)
     this.#x = x
-    return this.#calculation
+    return this.#calculation as LegCalculation
+  }
+
+  #anew(x: LegNumbers): void {
+    this.#calculation = calculationOf(x)
+    this.#judged = comparisonsOf(this.#calculation, CHECKS, this.#cases).map((one) => new Judged(one))
+    this.#byKey.clear()
+    for (const one of this.#judged) {
+      const key = keyOf(one.comparison)
+      const group = this.#byKey.get(key)
+      if (group === undefined) this.#byKey.set(key, [one])
+      else group.push(one)
+    }
   }
 
   /** The check with the least reserve over its required one. */
   governing(x: LegNumbers): QuickVerdict {
     const calculation = this.load(x)
+    const general = x.usage.requiredReserve
     let least: Comparison | undefined
     let [margin, reserve] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY]
-    for (const one of this.#comparisons) {
-      const found = compare(calculation, one)
+    for (const one of this.#judged) {
+      const found = judge(calculation, one)
       if (typeof found === 'string') continue
-      const over = found.reserve / requiredOf(one, x.usage.requiredReserve)
+      const over = found.reserve / requiredOf(one.comparison, general)
       if (over >= margin) continue
       margin = over
       reserve = found.reserve
-      least = one
+      least = one.comparison
     }
     if (least === undefined)
       throw new InputError('governingReserve', [
@@ -66,16 +85,35 @@ export class QuickLeg {
   reserves(x: LegNumbers, only?: string): Map<string, number> {
     const calculation = this.load(x)
     const least = new Map<string, number>()
-    for (const one of this.#comparisons) {
-      const key = keyOf(one)
+    for (const [key, group] of this.#byKey) {
       if (only !== undefined && key !== only) continue
-      const found = compare(calculation, one)
-      if (typeof found === 'string') continue
-      const known = least.get(key)
-      if (known === undefined || found.reserve < known) least.set(key, found.reserve)
+      for (const one of group) {
+        const found = judge(calculation, one)
+        if (typeof found === 'string') continue
+        const known = least.get(key)
+        if (known === undefined || found.reserve < known) least.set(key, found.reserve)
+      }
     }
     return least
   }
+}
+
+/** Compares both sides, again only where one of them has changed. */
+function judge(calculation: LegCalculation, one: Judged): DemandCapacity | string {
+  const { demand, capacity, unless } = one.comparison
+  const same =
+    one.found !== undefined &&
+    calculation.stands(demand) &&
+    calculation.stands(capacity) &&
+    Object.is(demand.value, one.demand) &&
+    Object.is(capacity.value, one.capacity) &&
+    (unless === undefined || (calculation.stands(unless) && unless.value === one.unless))
+  if (same) return one.found as DemandCapacity | string
+  one.found = compare(calculation, one.comparison)
+  one.demand = demand.value
+  one.capacity = capacity.value
+  one.unless = unless?.value
+  return one.found
 }
 
 /**

@@ -65,28 +65,17 @@ const SECTIONS = [
   'belts',
 ] as const
 
-/** Names and words of a section, which a calculation is made for; numbers are not among them. */
-function words(value: unknown): string {
-  if (typeof value === 'string') return value
-  if (typeof value !== 'object' || value === null) return ''
-  return Object.entries(value)
-    .map(([name, one]) => {
-      const inner = words(one)
-      return inner === '' && typeof one !== 'object' ? name : `${name}(${inner})`
-    })
-    .join()
+/** Whether two legs have the same structure: the same names and words, which a calculation is made for. Materials and other words of a part count too, which costs a new calculation only. */
+export const sameStructure = (one: LegNumbers, other: LegNumbers): boolean => SECTIONS.every((name) => sameWords(one[name], other[name]))
+
+function sameWords(one: unknown, other: unknown): boolean {
+  if (one === other) return true
+  if (typeof one === 'string' || typeof other === 'string') return false
+  const [first, second] = [isRecord(one), isRecord(other)]
+  if (!first || !second) return first === second
+  const [own, others] = [Object.keys(one as object), Object.keys(other as object)]
+  return own.length === others.length && own.every((name, i) => name === others[i] && sameWords(at(one, name), at(other, name)))
 }
 
-const keys = new WeakMap<object, string>()
-
-/** What a calculation is made for: another text needs another calculation. Materials and other words of a part count too, which costs a new calculation only. */
-export const structureKey = (x: LegNumbers): string =>
-  SECTIONS.map((name) => {
-    const section = x[name]
-    let key = keys.get(section)
-    if (key === undefined) {
-      key = words(section)
-      keys.set(section, key)
-    }
-    return key
-  }).join('/')
+const isRecord = (value: unknown) => typeof value === 'object' && value !== null
+const at = (record: unknown, name: string) => (record as Readonly<Record<string, unknown>>)[name]

@@ -1,5 +1,6 @@
 import { type Cell, FAILED, KNOWN, type Named, nowhere, STALE, type Unsettled } from './cell.js'
 import { type Answers, Engine } from './engine.js'
+import { FieldIndex } from './field-index.js'
 import { Instances, type Structure } from './instances.js'
 import { Staleness } from './staleness.js'
 import type { AnyValue, At, Index, Names, Range, Value } from './value.js'
@@ -26,6 +27,12 @@ export class Calculation<D = unknown> {
   readonly #engine: Engine
   #changed: Cell[] = []
   #document: D
+  readonly #fields = new FieldIndex<D>()
+  /** Leaves of which is not known yet what they are read from; those before `#traced` were met. */
+  readonly #untraced = new Set<Cell>()
+  #traced = 0
+  /** Leaves that were set. */
+  readonly #given = new Set<Cell>()
 
   constructor(structure: Structure, document: D, options: CalculationOptions = {}) {
     this.instances = new Instances(structure)
@@ -56,6 +63,12 @@ export class Calculation<D = unknown> {
     return cell.state === KNOWN ? cell.value : this.#engine.work(cell)
   }
 
+  /** Whether a cell is known and nothing that it depends on has changed. */
+  stands(cell: Cell): boolean {
+    this.refresh()
+    return cell.state === KNOWN
+  }
+
   /** The cell of a value for instances by handle. */
   cell<T, A extends Index>(of: Value<T, A>, where: At<A> & Named): Cell {
     return this.instances.find(of as unknown as AnyValue, where, nowhere())
@@ -70,24 +83,42 @@ export class Calculation<D = unknown> {
   /** Sets the cell of a leaf until the next `load`. */
   put(cell: Cell, x: unknown): void {
     if (cell.state === KNOWN && Object.is(cell.value, x)) return
+    this.#given.add(cell)
+    this.#put(cell, x)
+  }
+
+  #put(cell: Cell, x: unknown): void {
     cell.value = x
     cell.state = KNOWN
-    cell.sections = undefined
     this.#changed.push(cell)
   }
 
-  /** Reads the leaves anew from a document of the same structure; those whose sections of it are the same objects as before stay. */
+  /** Reads the leaves anew from a document of the same structure: those that a difference reaches, and those that were set. */
   load(document: D): void {
-    const before = this.#document as Readonly<Record<string, unknown>>
-    const after = document as Readonly<Record<string, unknown>>
-    const changed = new Set([...Object.keys(before), ...Object.keys(after)].filter((name) => !Object.is(before[name], after[name])))
+    const { leaves } = this.instances
+    for (; this.#traced < leaves.length; this.#traced++) this.#untraced.add(leaves[this.#traced] as Cell)
+    for (const cell of this.#untraced) if (cell.state !== STALE) this.#trace(cell)
+    const changed = this.#fields.changed(this.#document, document)
     this.#document = document
-    for (const cell of this.instances.leaves)
-      if (cell.state !== STALE && (cell.sections === undefined || cell.sections.some((name) => changed.has(name)))) this.restore(cell)
+    for (const cell of changed) this.#readAgain(cell)
+    for (const cell of this.#given) this.#readAgain(cell)
+    this.#given.clear()
+  }
+
+  #trace(cell: Cell): void {
+    this.#untraced.delete(cell)
+    this.#fields.trace(cell, this.#document, (document) => readLeaf(cell, document))
   }
 
   /** Sets a leaf back to what the document says. */
   restore(cell: Cell): void {
+    this.#given.delete(cell)
+    this.#readAgain(cell)
+  }
+
+  #readAgain(cell: Cell): void {
+    if (cell.state === STALE) return
+    this.#untraced.add(cell)
     let x: unknown
     try {
       x = this.#read(cell)
@@ -97,9 +128,7 @@ export class Calculation<D = unknown> {
       this.#changed.push(cell)
       return
     }
-    const { sections } = cell
-    this.put(cell, x)
-    cell.sections = sections
+    if (cell.state !== KNOWN || !Object.is(cell.value, x)) this.#put(cell, x)
   }
 
   /** Replaces a calculated value by a given one until `unpin`: a what-if. */
@@ -149,10 +178,8 @@ export class Calculation<D = unknown> {
   }
 
   #read(cell: Cell): unknown {
-    const leaf = cell.of.leaf as NonNullable<AnyValue['leaf']>
-    const [x, sections] = watched(this.#document, (document) => (leaf.read as (document: D, names: Names) => unknown)(document, cell.names))
-    cell.sections = sections
-    const { refersTo } = leaf
+    const x = readLeaf(cell, this.#document)
+    const { refersTo } = cell.of.leaf as NonNullable<AnyValue['leaf']>
     if (refersTo === undefined) return x
     if (Array.isArray(x)) return x.map((name) => this.instances.handle(refersTo, name))
     return typeof x === 'string' ? this.instances.handle(refersTo, x) : x
@@ -180,14 +207,6 @@ function following<T>(at: T, path: string, fields: FieldRead[]): T {
   }) as T
 }
 
-/** Reads from a document, and which of its sections were read. */
-function watched<D, T>(document: D, read: (document: D) => T): readonly [T, readonly string[]] {
-  const sections: string[] = []
-  const watching = new Proxy(document as object, {
-    get(target, name) {
-      if (typeof name === 'string' && !sections.includes(name)) sections.push(name)
-      return Reflect.get(target, name)
-    },
-  })
-  return [read(watching as D), sections]
-}
+/** What a leaf reads from a document. */
+const readLeaf = (cell: Cell, document: unknown): unknown =>
+  (cell.of.leaf?.read as (document: unknown, names: Names) => unknown)(document, cell.names)

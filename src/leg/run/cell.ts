@@ -41,11 +41,12 @@ export class Cell {
   /** At least what it depends on; for invalidation alone. */
   readonly reads: Cell[] = []
   readonly users: Cell[] = []
+  /** What it read last, in order: for its own instances, and for instances that it named. */
+  readonly own: Cell[] = []
+  readonly named: Cell[] = []
   log: Entry[] | undefined = undefined
   pinned = false
   mark = 0
-  /** Sections of the document that a leaf was read from; absent where it was set otherwise. */
-  sections: readonly string[] | undefined = undefined
   unsettled: Unsettled | undefined = undefined
   constructor(
     readonly of: AnyValue,

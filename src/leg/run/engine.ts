@@ -21,8 +21,11 @@ export class Engine {
   readonly #leaf: (cell: Cell) => unknown
   readonly #use: Work
   #current = new Cell(undefined as never, nowhere(), nowhere(), {} as Names)
-  #reading = this.#current.reads
-  #cursor = 0
+  /** What the current cell read last time, and how far it has read now. */
+  #own = this.#current.own
+  #nextOwn = 0
+  #named = this.#current.named
+  #nextNamed = 0
   /** Whether a loop is running: nothing is logged, and nothing may be read. */
   #muted = false
 
@@ -38,56 +41,79 @@ export class Engine {
   work(cell: Cell): unknown {
     if (cell.state === FAILED) throw cell.value
     if (cell.state === AT_WORK) throw new Error(`${cell.of.id} depends on itself: express the loop with use.settle`)
-    const { of, where } = cell
-    const [current, reading, cursor] = [this.#current, this.#reading, this.#cursor]
+    const { of } = cell
+    const current = this.#current
+    const nextOwn = this.#nextOwn
+    const nextNamed = this.#nextNamed
     cell.state = AT_WORK
     cell.unsettled = undefined
     if (this.#recording) cell.log = []
-    this.#current = cell
-    this.#reading = cell.reads
-    this.#cursor = 0
+    this.#enter(cell, 0, 0)
     try {
       if (of.work === undefined) cell.value = this.#leaf(cell)
       else {
         this.worked++
-        cell.value = (of.work as unknown as (use: Work, at: unknown) => unknown)(this.#use, where)
+        cell.value = (of.work as unknown as (use: Work, at: unknown) => unknown)(this.#use, cell.where)
       }
       cell.state = KNOWN
       return cell.value
     } catch (error) {
       cell.value = error
       cell.state = FAILED
+      this.#muted = false
       throw error
     } finally {
-      this.#muted = false
-      this.#current = current
-      this.#reading = reading
-      this.#cursor = cursor
+      this.#enter(current, nextOwn, nextNamed)
     }
   }
 
-  /** The order of reads is nearly always that of the last time, so one comparison finds the cell; it is found anew only where it changed. */
-  #met(of: AnyValue, named: Named): Cell {
-    const cell = this.#reading[this.#cursor]
-    if (cell !== undefined && cell.of === of && agrees(cell, named, this.#current)) {
-      this.#cursor++
-      return cell
-    }
-    const found = this.#instances.find(of, named, this.#current.sees)
-    const place = this.#reading.indexOf(found)
-    if (place < 0) {
-      this.#reading.splice(this.#cursor++, 0, found)
-      found.users.push(this.#current)
-      this.shape++
-    } else if (place >= this.#cursor) this.#cursor = place + 1
-    return found
+  #enter(cell: Cell, nextOwn: number, nextNamed: number): void {
+    this.#current = cell
+    this.#own = cell.own
+    this.#nextOwn = nextOwn
+    this.#named = cell.named
+    this.#nextNamed = nextNamed
   }
 
-  #get(of: AnyValue, named: Named): unknown {
-    if (this.#muted) throw new Error(`${of.id} is read inside a loop of ${this.#current.of.id}: read it before the loop`)
-    const cell = this.#met(of, named)
+  /** A value for the instances of its reader. The order of reads is nearly always that of the last time, so one comparison finds the cell. */
+  #get(of: AnyValue): unknown {
+    if (this.#muted) this.#refuse(of)
+    const place = this.#nextOwn++
+    let cell = this.#own[place]
+    if (cell === undefined || cell.of !== of) {
+      cell = this.#find(of, NOTHING)
+      this.#own[place] = cell
+    }
     if (this.#recording) (this.#current.log as Entry[]).push({ cell })
     return cell.state === KNOWN ? cell.value : this.work(cell)
+  }
+
+  /** The same for instances that the reader names. */
+  #getAt(of: AnyValue, where: Named): unknown {
+    if (this.#muted) this.#refuse(of)
+    const place = this.#nextNamed++
+    let cell = this.#named[place]
+    if (cell === undefined || cell.of !== of || !agrees(cell, where, this.#current.sees)) {
+      cell = this.#find(of, where)
+      this.#named[place] = cell
+    }
+    if (this.#recording) (this.#current.log as Entry[]).push({ cell })
+    return cell.state === KNOWN ? cell.value : this.work(cell)
+  }
+
+  #find(of: AnyValue, named: Named): Cell {
+    const cell = this.#instances.find(of, named, this.#current.sees)
+    const { reads } = this.#current
+    if (!reads.includes(cell)) {
+      reads.push(cell)
+      cell.users.push(this.#current)
+      this.shape++
+    }
+    return cell
+  }
+
+  #refuse({ id }: AnyValue): never {
+    throw new Error(`${id} is read inside a loop of ${this.#current.of.id}: read it before the loop`)
   }
 
   #run(formula: AnyFormula, x: unknown): unknown {
@@ -111,9 +137,9 @@ export class Engine {
   }
 
   #makeUse(): Work {
-    const use = (of: AnyValue) => this.#get(of, NOTHING)
+    const use = (of: AnyValue) => this.#get(of)
     return Object.assign(use, {
-      at: (of: AnyValue, named: Named) => this.#get(of, named),
+      at: (of: AnyValue, named: Named) => this.#getAt(of, named),
       all: (index: Index, named?: Named) => this.#instances.all(index, named),
       nameOf: (index: Index, of: Of<Index>) => this.#instances.name(index, of),
       run: (formula: AnyFormula, x: unknown) => this.#run(formula, x),
@@ -126,7 +152,7 @@ export class Engine {
 const NOTHING: Named = {}
 
 /** Whether a cell is the one for the instances named; those not named are the reader's. */
-function agrees(cell: Cell, named: Named, { sees }: Cell): boolean {
+function agrees(cell: Cell, named: Named, sees: Named): boolean {
   for (const index of cell.of.by) if (cell.where[index] !== (named[index] ?? sees[index])) return false
   return true
 }
