@@ -1,4 +1,5 @@
 import { InputError, show } from '../../units/index.js'
+import type { LegCalculation } from '../calculation.js'
 import { appliesTo } from '../cases/check.js'
 import type { CaseId } from '../cases/events.js'
 import { LOAD_CASES } from '../cases/events.js'
@@ -11,10 +12,10 @@ import type { Assessment, CheckResult } from '../result.js'
 import { type Calculation, SheetMaker } from '../run/index.js'
 import { displayed } from './display.js'
 import { bestMeasurement } from './evidence.js'
-import { findingsOf, type LegFindings } from './findings.js'
+import { type CheckFindings, findingsOf } from './findings.js'
 import { keepRecorded } from './recorded.js'
 import { caseResult, checkResult, priorsOf, unsettledOf } from './results.js'
-import { type Band, rangeOver, survey } from './survey.js'
+import { type Band, rangesOver, survey } from './survey.js'
 
 /** Options of `assess`. */
 export interface AssessOptions {
@@ -39,21 +40,18 @@ export function assess(leg: Leg, options: AssessOptions = {}): Assessment {
   const cases = caseList(where, options.cases)
   const x = legNumbers(leg)
   const { calculation, checks: found, without } = findingsOf(x, cases, true)
-  // The survey changes leaves, and sheets show typical values: it has a calculation of its own.
-  const fast = findingsOf(x, cases, false)
-  const bands = survey(fast.calculation, fast.checks)
-  const bandOf = new Map([...bands].map(([{ key }, band]) => [key, band]))
+  const bands = survey(calculation, found)
   const sheets = new SheetMaker(calculation as unknown as Calculation<never>)
   const checks = found
-    .map((check) => checkResult(check, bandOf.get(check.key) as NonNullable<ReturnType<typeof bandOf.get>>, calculation, sheets))
+    .map((check) => checkResult(check, bands.get(check) as Band, calculation, sheets))
     .sort((a, b) => a.reserve / a.requiredReserve - b.reserve / b.requiredReserve || (a.id < b.id ? -1 : 1))
   const governing = checks[0]
   if (governing === undefined)
     throw new InputError(where, [{ path: 'cases', given: show(cases), accepts: 'must include a load case that a check applies to' }])
-  const measurement = measurementFor(checks, fast, bandOf)
+  const measurement = measurementFor(checks, calculation, bands)
   const unsettled = unsettledOf(calculation, cases)
   const prepared = prepare(x)
-  prepared.kept.calculation = fast.calculation
+  prepared.kept.calculation = calculation
   const assessment = displayed({
     leg,
     passes: checks.every(({ reserve }) => reserve >= 1),
@@ -74,12 +72,12 @@ export function assess(leg: Leg, options: AssessOptions = {}): Assessment {
 }
 
 /** The measurement for the first check, smallest reserve first, that one can narrow. */
-function measurementFor(checks: readonly CheckResult[], { calculation, checks: groups }: LegFindings, bands: ReadonlyMap<string, Band>) {
+function measurementFor(checks: readonly CheckResult[], calculation: LegCalculation, bands: ReadonlyMap<CheckFindings, Band>) {
+  const groups = new Map([...bands].map(([group, band]) => [group.key, { group, band }]))
   for (const { id, joint } of checks) {
     const key = joint === undefined ? id : `${id} ${joint}`
-    const [group, band] = [groups.find((one) => one.key === key), bands.get(key)]
-    if (group === undefined || band === undefined) continue
-    const found = bestMeasurement(key, band, (moves) => rangeOver(calculation, group, moves))
+    const one = groups.get(key)
+    const found = one && bestMeasurement(key, one.band, rangesOver(calculation, one.group, one.band.moves))
     if (found !== undefined) return found
   }
   return undefined

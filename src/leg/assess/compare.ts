@@ -2,7 +2,7 @@ import { type LegCalculation, placeOf } from '../calculation.js'
 import { appliesTo, type Check } from '../cases/check.js'
 import { type CaseId, LOAD_CASES, type LoadCase } from '../cases/events.js'
 import { JOINTS, type Joint } from '../numbers.js'
-import type { AnyValue, Cell } from '../run/index.js'
+import type { AnyValue, Cell, Reader } from '../run/index.js'
 
 /** One check of one joint (or of the leg) in one load case. */
 export interface Comparison {
@@ -93,7 +93,7 @@ export function reserveOf(demand: number, capacity: number): number {
 }
 
 /** Both sides of a comparison; a reason where the check does not apply. A side that fails has reserve 0 and says why. */
-export function compare(calculation: LegCalculation, { demand, capacity, unless }: Comparison): DemandCapacity | string {
+export function compare(calculation: Reader, { demand, capacity, unless }: Comparison): DemandCapacity | string {
   try {
     const reason = unless === undefined ? undefined : (calculation.read(unless) as string | undefined)
     if (reason !== undefined) return reason

@@ -36,15 +36,12 @@ function sharesOf(moves: readonly Move[]): RestsOn | undefined {
 /** What the two sides of a check rest on, by where the values come from that move its reserve. A value that both sides read counts to both. */
 export function restsOn(demand: Cell, capacity: Cell, moves: readonly Move[]): CheckResult['restsOn'] {
   const side = (cell: Cell) => {
-    const keys = new Set(closure([cell]).map(keyOf))
-    return sharesOf(moves.filter((move) => keys.has(keyOf(move.cell))))
+    const read = new Set(closure([cell]))
+    return sharesOf(moves.filter((move) => read.has(move.cell)))
   }
   const [ofDemand, ofCapacity] = [side(demand), side(capacity)]
   return { ...(ofDemand === undefined ? {} : { demand: ofDemand }), ...(ofCapacity === undefined ? {} : { capacity: ofCapacity }) }
 }
-
-// The survey has a calculation of its own: its cells are matched by what they are of.
-const keyOf = ({ of, names }: Cell): string => `${of.id} ${Object.values(names).join(' ')}`
 
 /** The measurement that leaves the narrowest range of a reserve, on a ratio scale. */
 export function bestMeasurement(

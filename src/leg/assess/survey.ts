@@ -1,12 +1,6 @@
 import type { LegCalculation } from '../calculation.js'
-import type { Cell, Range } from '../run/index.js'
+import type { Cell, Ends, Range, Reader, Scenarios, Uncertain } from '../run/index.js'
 import { type Comparison, compare } from './compare.js'
-
-/** One uncertain leaf, and the comparisons that rest on it. */
-interface Uncertain {
-  readonly cell: Cell
-  readonly range: Range
-}
 
 /** How the reserve of a check moves with one uncertain leaf. */
 export interface Move {
@@ -39,38 +33,17 @@ export interface Group {
 }
 
 /** The reserve of a comparison; none where the check does not apply. */
-function reserveAt(calculation: LegCalculation, one: Comparison): number {
-  const found = compare(calculation, one)
+function reserveAt(reader: Reader, one: Comparison): number {
+  const found = compare(reader, one)
   return typeof found === 'string' ? Number.POSITIVE_INFINITY : found.reserve
 }
 
-/** Cells that a change of a leaf may reach. */
-function reached(leaf: Cell): Set<Cell> {
-  const seen = new Set<Cell>()
-  const open = [leaf]
-  for (let cell = open.pop(); cell !== undefined; cell = open.pop())
-    for (const user of cell.users)
-      if (!seen.has(user)) {
-        seen.add(user)
-        open.push(user)
-      }
-  return seen
-}
-
-/** Leaves with a range, and for each the groups that it may reach. */
-function uncertainOf<G extends Group>(calculation: LegCalculation, groups: readonly G[]) {
-  return calculation.instances.leaves.flatMap((cell) => {
+/** Leaves with a range. */
+const uncertainOf = (calculation: LegCalculation): Uncertain[] =>
+  calculation.instances.leaves.flatMap((cell) => {
     const range = calculation.rangeOf(cell)
-    if (range === undefined || typeof cell.value !== 'number') return []
-    const cells = reached(cell)
-    const touched = groups.filter(({ comparisons }) =>
-      comparisons.some(({ demand, capacity, unless }) =>
-        [demand, capacity, unless].some((side) => side !== undefined && (side === cell || cells.has(side))),
-      ),
-    )
-    return touched.length === 0 ? [] : [{ cell, range, touched }]
+    return range === undefined || typeof cell.value !== 'number' ? [] : [{ cell, range }]
   })
-}
 
 /** Reserves of the comparisons of a group with one leaf at its low and at its high end. */
 interface Effect extends Uncertain {
@@ -79,49 +52,76 @@ interface Effect extends Uncertain {
 }
 
 /**
- * Ranges of the reserves of some checks. Each uncertain leaf goes to its low and its high end alone, and back; then every comparison of a check is
- * evaluated with each leaf at the end that lowered (or raised) this comparison. From the least of these corners the check is walked leaf by leaf
- * until nothing gets worse: if it does, or if some leaf lowers it at both ends, the check is not monotone. The calculation is left at its typical
- * values.
+ * Ranges of the reserves of some checks. Each uncertain leaf goes to its low and its high end alone; then every comparison of a check is evaluated
+ * with each leaf at the end that lowered (or raised) this comparison. From the least of these corners the check is walked leaf by leaf until nothing
+ * gets worse: if it does, or if some leaf lowers it at both ends, the check is not monotone. The calculation stays at its typical values.
  */
 export function survey<G extends Group>(calculation: LegCalculation, groups: readonly G[]): Map<G, Band> {
-  const effects = new Map<G, Effect[]>(groups.map((group) => [group, []]))
-  for (const { cell, range, touched } of uncertainOf(calculation, groups)) {
-    const at = (x: number) => {
-      calculation.put(cell, x)
-      return touched.map(({ comparisons }) => comparisons.map((one) => reserveAt(calculation, one)))
-    }
-    const [low, high] = [at(range.low), at(range.high)]
-    calculation.restore(cell)
-    for (const [i, group] of touched.entries())
-      (effects.get(group) as Effect[]).push({ cell, range, low: low[i] as number[], high: high[i] as number[] })
-  }
-  const corners = new Corners(calculation)
-  return new Map(groups.map((group) => [group, bandOf(corners, group, effects.get(group) as Effect[])] as const))
+  const leaves = uncertainOf(calculation)
+  const scenarios = calculation.scenarios(leaves)
+  const effects = effectsOf(calculation, scenarios, leaves, groups)
+  const corners = new Corners(scenarios)
+  const atCorner = corners.ofEach(groups, effects)
+  return new Map(groups.map((group, i) => [group, bandOf(corners, group, effects[i] as Effect[], atCorner[i] as number[])] as const))
 }
 
 /** The range of a check's reserve with only some of its uncertain values away from typical. */
-export function rangeOver(
-  calculation: LegCalculation,
-  { comparisons, reserve }: Group,
-  moves: readonly Move[],
-): { worst: number; best: number } {
-  const corners = new Corners(calculation)
-  return {
+export function rangesOver(calculation: LegCalculation, { comparisons, reserve }: Group, all: readonly Move[]) {
+  const corners = new Corners(calculation.scenarios(all))
+  return (moves: readonly Move[]): { worst: number; best: number } => ({
     worst: Math.min(reserve, corners.least(comparisons, corner(moves, 'low'))),
     best: Math.max(reserve, corners.least(comparisons, corner(moves, 'high'))),
-  }
+  })
 }
 
-function bandOf(corners: Corners, { comparisons, reserve }: Group, effects: readonly Effect[]): Band {
+/** A comparison by the number of its group and its own. */
+interface Place {
+  readonly group: number
+  readonly index: number
+  readonly one: Comparison
+}
+
+/** How each leaf alone moves the comparisons of each group that it reaches. */
+function effectsOf(calculation: LegCalculation, scenarios: Scenarios, leaves: readonly Uncertain[], groups: readonly Group[]): Effect[][] {
+  const typical = groups.map(({ comparisons }) => comparisons.map((one) => reserveAt(calculation, one)))
+  const touched = placesOf(scenarios, leaves, groups)
+  const effects = groups.map((): Effect[] => [])
+  for (const [number, { cell, range }] of leaves.entries()) {
+    const places = touched[number] as readonly Place[]
+    const at = (end: 'low' | 'high') => {
+      const reader = scenarios.at(new Map([[cell, end]]))
+      const found = new Map<number, number[]>()
+      for (const { group, index, one } of places) {
+        const reserves = found.get(group) ?? [...(typical[group] as number[])]
+        reserves[index] = reserveAt(reader, one)
+        found.set(group, reserves)
+      }
+      return found
+    }
+    const [low, high] = [at('low'), at('high')]
+    for (const [group, reserves] of low) effects[group]?.push({ cell, range, low: reserves, high: high.get(group) as number[] })
+  }
+  return effects
+}
+
+/** The comparisons that each leaf may move. */
+function placesOf(scenarios: Scenarios, leaves: readonly Uncertain[], groups: readonly Group[]): Place[][] {
+  const touched = leaves.map((): Place[] => [])
+  for (const [group, { comparisons }] of groups.entries())
+    for (const [index, one] of comparisons.entries()) {
+      const { demand, capacity, unless } = one
+      for (const leaf of scenarios.reaching([demand, capacity, ...(unless === undefined ? [] : [unless])]))
+        touched[leaf]?.push({ group, index, one })
+    }
+  return touched
+}
+
+function bandOf(corners: Corners, { comparisons, reserve }: Group, effects: readonly Effect[], atCorner: readonly number[]): Band {
   const moves = effects
     .map(({ cell, range, low, high }): Move => ({ cell, range, low: Math.min(...low), high: Math.min(...high) }))
     .filter(({ low, high }) => differs(reserve, low) || differs(reserve, high))
   let least = { reserve: Number.POSITIVE_INFINITY, index: 0 }
-  for (const [index, one] of comparisons.entries()) {
-    const found = corners.at(one, cornerOf(effects, index))
-    if (found < least.reserve) least = { reserve: found, index }
-  }
+  for (const [index, found] of atCorner.entries()) if (found < least.reserve) least = { reserve: found, index }
   const one = comparisons[least.index] as Comparison
   const from = Math.min(least.reserve, reserve)
   const unfavourable = cornerOf(effects, least.index)
@@ -140,50 +140,49 @@ function bandOf(corners: Corners, { comparisons, reserve }: Group, effects: read
 const ROUNDING = 1e-9
 const differs = (reserve: number, to: number) => Math.abs(to - reserve) > ROUNDING * Math.max(1, reserve)
 
-type Corner = ReadonlyMap<Uncertain['cell'], number>
-
 /** Each leaf at the end with the lower or the higher reserve. */
-const corner = (moves: readonly Move[], end: 'low' | 'high'): Corner =>
-  new Map(moves.map(({ cell, range, low, high }) => [cell, low < high === (end === 'low') ? range.low : range.high]))
+const corner = (moves: readonly Move[], end: 'low' | 'high'): Ends =>
+  new Map(moves.map(({ cell, low, high }) => [cell, low < high === (end === 'low') ? 'low' : 'high']))
 
 /** Each leaf at the end that is unfavourable for one comparison; those that do not move it stay typical. */
-const cornerOf = (effects: readonly Effect[], index: number): Corner =>
+const cornerOf = (effects: readonly Effect[], index: number): Ends =>
   new Map(
-    effects.flatMap(({ cell, range, low, high }): [Uncertain['cell'], number][] => {
+    effects.flatMap(({ cell, low, high }): [Cell, 'low' | 'high'][] => {
       const [atLow, atHigh] = [low[index] as number, high[index] as number]
-      return atLow === atHigh ? [] : [[cell, atLow < atHigh ? range.low : range.high]]
+      return atLow === atHigh ? [] : [[cell, atLow < atHigh ? 'low' : 'high']]
     }),
   )
 
 /** Evaluates comparisons with some leaves away from their typical values. */
 class Corners {
-  readonly #calculation: LegCalculation
+  readonly #scenarios: Scenarios
 
-  constructor(calculation: LegCalculation) {
-    this.#calculation = calculation
+  constructor(scenarios: Scenarios) {
+    this.#scenarios = scenarios
   }
 
-  least(comparisons: readonly Comparison[], ends: Corner): number {
-    for (const [cell, x] of ends) this.#calculation.put(cell, x)
-    const reserve = Math.min(...comparisons.map((one) => reserveAt(this.#calculation, one)))
-    for (const cell of ends.keys()) this.#calculation.restore(cell)
-    return reserve
+  /** Every comparison of each group at the corner that is unfavourable for it. */
+  ofEach(groups: readonly Group[], effects: readonly (readonly Effect[])[]): number[][] {
+    return groups.map(({ comparisons }, i) =>
+      comparisons.map((one, index) => this.least([one], cornerOf(effects[i] as readonly Effect[], index))),
+    )
   }
 
-  at(one: Comparison, ends: Corner): number {
-    return this.least([one], ends)
+  least(comparisons: readonly Comparison[], ends: Ends): number {
+    const reader = this.#scenarios.at(ends)
+    return Math.min(...comparisons.map((one) => reserveAt(reader, one)))
   }
 
   /** From a corner, leaf by leaf to its other end while that lowers the reserve. */
-  walk(one: Comparison, leaves: readonly Uncertain[], from: Corner, reserve: number): number {
+  walk(one: Comparison, leaves: readonly Uncertain[], from: Ends, reserve: number): number {
     let [best, at, better] = [reserve, new Map(from), true]
     for (let round = 0; better && round < 3; round++) {
       better = false
-      for (const { cell, range } of leaves)
-        for (const x of [range.low, range.high]) {
-          if (at.get(cell) === x) continue
-          const tried = new Map(at).set(cell, x)
-          const found = this.at(one, tried)
+      for (const { cell } of leaves)
+        for (const end of ['low', 'high'] as const) {
+          if (at.get(cell) === end) continue
+          const tried = new Map(at).set(cell, end)
+          const found = this.least([one], tried)
           if (found >= best - ROUNDING) continue
           best = found
           at = tried

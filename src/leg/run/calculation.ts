@@ -1,7 +1,9 @@
 import { type Cell, FAILED, KNOWN, type Named, nowhere, STALE, type Unsettled } from './cell.js'
 import { type Answers, Engine } from './engine.js'
 import { FieldIndex } from './field-index.js'
+import { type FieldRead, following, readLeaf } from './field-reads.js'
 import { Instances, type Structure } from './instances.js'
+import { Scenarios, type Uncertain } from './scenarios.js'
 import { Staleness } from './staleness.js'
 import type { AnyValue, At, Index, Names, Range, Value } from './value.js'
 
@@ -31,8 +33,6 @@ export class Calculation<D = unknown> {
   /** Leaves of which is not known yet what they are read from; those before `#traced` were met. */
   readonly #untraced = new Set<Cell>()
   #traced = 0
-  /** Leaves that were set. */
-  readonly #given = new Set<Cell>()
 
   constructor(structure: Structure, document: D, options: CalculationOptions = {}) {
     this.instances = new Instances(structure)
@@ -83,13 +83,18 @@ export class Calculation<D = unknown> {
   /** Sets the cell of a leaf until the next `load`. */
   put(cell: Cell, x: unknown): void {
     if (cell.state === KNOWN && Object.is(cell.value, x)) return
-    this.#given.add(cell)
+    cell.set = true
     this.#put(cell, x)
   }
 
   #put(cell: Cell, x: unknown): void {
     cell.value = x
     cell.state = KNOWN
+    this.#change(cell)
+  }
+
+  #change(cell: Cell): void {
+    this.#engine.changes++
     this.#changed.push(cell)
   }
 
@@ -101,8 +106,7 @@ export class Calculation<D = unknown> {
     const changed = this.#fields.changed(this.#document, document)
     this.#document = document
     for (const cell of changed) this.#readAgain(cell)
-    for (const cell of this.#given) this.#readAgain(cell)
-    this.#given.clear()
+    for (const cell of leaves) if (cell.set) this.restore(cell)
   }
 
   #trace(cell: Cell): void {
@@ -112,7 +116,7 @@ export class Calculation<D = unknown> {
 
   /** Sets a leaf back to what the document says. */
   restore(cell: Cell): void {
-    this.#given.delete(cell)
+    cell.set = false
     this.#readAgain(cell)
   }
 
@@ -125,7 +129,7 @@ export class Calculation<D = unknown> {
     } catch (error) {
       cell.value = error
       cell.state = FAILED
-      this.#changed.push(cell)
+      this.#change(cell)
       return
     }
     if (cell.state !== KNOWN || !Object.is(cell.value, x)) this.#put(cell, x)
@@ -137,7 +141,7 @@ export class Calculation<D = unknown> {
     const cell = this.cell(of, where)
     if (!cell.pinned) this.#engine.shape++
     cell.pinned = true
-    this.put(cell, x)
+    this.#put(cell, x)
   }
 
   /** Calculates a pinned value again. */
@@ -147,7 +151,13 @@ export class Calculation<D = unknown> {
     cell.pinned = false
     cell.state = STALE
     this.#engine.shape++
-    this.#changed.push(cell)
+    this.#change(cell)
+  }
+
+  /** What values would be with uncertain leaves at the ends of their ranges. */
+  scenarios(leaves: readonly Uncertain[]): Scenarios {
+    this.refresh()
+    return new Scenarios(this.#engine, this.instances.cells, leaves)
   }
 
   /** Makes stale what the changes since the last time reach. */
@@ -185,28 +195,3 @@ export class Calculation<D = unknown> {
     return typeof x === 'string' ? this.instances.handle(refersTo, x) : x
   }
 }
-
-/** A field of the document that was read. */
-export interface FieldRead {
-  readonly path: string
-  readonly value: unknown
-}
-
-/** A document that notes each number, word or flag that is read from it. */
-function following<T>(at: T, path: string, fields: FieldRead[]): T {
-  if (typeof at !== 'object' || at === null) return at
-  return new Proxy(at as object, {
-    get(target, name) {
-      const value = Reflect.get(target, name) as unknown
-      if (typeof name !== 'string' || typeof value === 'function' || (Array.isArray(target) && name === 'length')) return value
-      const inner = Array.isArray(target) ? `${path}[${name}]` : path === '' ? name : `${path}.${name}`
-      if (typeof value === 'object' && value !== null) return following(value, inner, fields)
-      fields.push({ path: inner, value })
-      return value
-    },
-  }) as T
-}
-
-/** What a leaf reads from a document. */
-const readLeaf = (cell: Cell, document: unknown): unknown =>
-  (cell.of.leaf?.read as (document: unknown, names: Names) => unknown)(document, cell.names)

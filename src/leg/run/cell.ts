@@ -1,4 +1,5 @@
 import type { AnyFormula } from '../../formula/index.js'
+import type { Tried } from './scenarios.js'
 import { type AnyValue, INDICES, type Index, type Names } from './value.js'
 
 /** States of a cell. */
@@ -34,8 +35,14 @@ export interface Unsettled {
   readonly why: string
 }
 
+/** A state, and the value or the error that goes with it. */
+export interface Held {
+  state: number
+  value: unknown
+}
+
 /** One value for one set of instances. */
-export class Cell {
+export class Cell implements Held {
   state = STALE
   value: unknown = undefined
   /** At least what it depends on; for invalidation alone. */
@@ -46,6 +53,10 @@ export class Cell {
   readonly named: Cell[] = []
   log: Entry[] | undefined = undefined
   pinned = false
+  /** Whether a leaf holds what was set. */
+  set = false
+  /** What it holds in a scenario. */
+  tried: Tried | undefined = undefined
   mark = 0
   unsettled: Unsettled | undefined = undefined
   constructor(
@@ -55,6 +66,12 @@ export class Cell {
     readonly sees: Where,
     readonly names: Names,
   ) {}
+}
+
+/** A cell and one that it has not read before. */
+export interface NewLink {
+  readonly reader: Cell
+  readonly cell: Cell
 }
 
 /** No instance of any index. */

@@ -1,6 +1,7 @@
 import type { AnyFormula } from '../../formula/index.js'
-import { AT_WORK, Cell, type Entry, FAILED, KNOWN, type Named, nowhere } from './cell.js'
+import { AT_WORK, Cell, type Entry, FAILED, type Held, KNOWN, type Named, type NewLink, nowhere } from './cell.js'
 import type { Instances } from './instances.js'
+import type { Scenarios } from './scenarios.js'
 import { settle } from './settle.js'
 import type { AnyValue, Index, Loop, Names, Of, Round, Use } from './value.js'
 
@@ -15,6 +16,12 @@ export class Engine {
   worked = 0
   /** Counts the links between cells. */
   shape = 0
+  /** Counts the changes of leaves. */
+  changes = 0
+  /** Where scenarios keep what is linked anew. */
+  links: NewLink[] | undefined = undefined
+  /** Where cells are read in a scenario. */
+  #scenarios: Scenarios | undefined = undefined
   readonly #instances: Instances
   readonly #recording: boolean
   readonly #answers: Answers
@@ -37,29 +44,51 @@ export class Engine {
     this.#use = this.#makeUse()
   }
 
-  /** Calculates a cell that is not known. */
-  work(cell: Cell): unknown {
-    if (cell.state === FAILED) throw cell.value
-    if (cell.state === AT_WORK) throw new Error(`${cell.of.id} depends on itself: express the loop with use.settle`)
+  /** Works with cells in a scenario, or without one. */
+  within<T>(scenarios: Scenarios | undefined, work: () => T): T {
+    const before = this.#scenarios
+    this.#scenarios = scenarios
+    try {
+      return work()
+    } finally {
+      this.#scenarios = before
+    }
+  }
+
+  /** Calculates a cell as it is without a scenario, or finds that it fails. */
+  calculate(cell: Cell): void {
+    try {
+      this.within(undefined, () => this.work(cell))
+    } catch {
+      // The cell holds the error.
+    }
+  }
+
+  /** Calculates a cell that is not known; in a scenario into what it holds there. */
+  work(cell: Cell, into: Held = cell): unknown {
+    if (into.state === FAILED) throw into.value
+    if (into.state === AT_WORK) throw new Error(`${cell.of.id} depends on itself: express the loop with use.settle`)
     const { of } = cell
     const current = this.#current
     const nextOwn = this.#nextOwn
     const nextNamed = this.#nextNamed
-    cell.state = AT_WORK
-    cell.unsettled = undefined
-    if (this.#recording) cell.log = []
+    into.state = AT_WORK
+    if (into === cell) {
+      cell.unsettled = undefined
+      if (this.#recording) cell.log = []
+    }
     this.#enter(cell, 0, 0)
     try {
-      if (of.work === undefined) cell.value = this.#leaf(cell)
+      if (of.work === undefined) into.value = this.#leaf(cell)
       else {
         this.worked++
-        cell.value = (of.work as unknown as (use: Work, at: unknown) => unknown)(this.#use, cell.where)
+        into.value = (of.work as unknown as (use: Work, at: unknown) => unknown)(this.#use, cell.where)
       }
-      cell.state = KNOWN
-      return cell.value
+      into.state = KNOWN
+      return into.value
     } catch (error) {
-      cell.value = error
-      cell.state = FAILED
+      into.value = error
+      into.state = FAILED
       this.#muted = false
       throw error
     } finally {
@@ -84,6 +113,7 @@ export class Engine {
       cell = this.#find(of, NOTHING)
       this.#own[place] = cell
     }
+    if (this.#scenarios !== undefined) return this.#scenarios.read(cell)
     if (this.#recording) (this.#current.log as Entry[]).push({ cell })
     return cell.state === KNOWN ? cell.value : this.work(cell)
   }
@@ -97,6 +127,7 @@ export class Engine {
       cell = this.#find(of, where)
       this.#named[place] = cell
     }
+    if (this.#scenarios !== undefined) return this.#scenarios.read(cell)
     if (this.#recording) (this.#current.log as Entry[]).push({ cell })
     return cell.state === KNOWN ? cell.value : this.work(cell)
   }
@@ -108,6 +139,7 @@ export class Engine {
       reads.push(cell)
       cell.users.push(this.#current)
       this.shape++
+      this.links?.push({ reader: this.#current, cell })
     }
     return cell
   }
@@ -118,7 +150,7 @@ export class Engine {
 
   #run(formula: AnyFormula, x: unknown): unknown {
     const y = formula.si(x as never)
-    if (this.#recording && !this.#muted) (this.#current.log as Entry[]).push({ formula, x, y })
+    if (this.#recording && !this.#muted && this.#scenarios === undefined) (this.#current.log as Entry[]).push({ formula, x, y })
     return y
   }
 
@@ -128,10 +160,11 @@ export class Engine {
     const { x, rounds, settled } = settle(loop, round)
     this.#muted = outer
     const { of, names } = this.#current
-    if (!settled) this.#current.unsettled = { value: of.id, names, loop: title, why: `does not converge in ${rounds} rounds` }
+    if (!settled && this.#scenarios === undefined)
+      this.#current.unsettled = { value: of.id, names, loop: title, why: `does not converge in ${rounds} rounds` }
     // The round that counts runs once more, now logged: no guess can get on the sheet.
     const last = round(x)
-    if (this.#recording && !outer)
+    if (this.#recording && !outer && this.#scenarios === undefined)
       (this.#current.log as Entry[]).push({ loop: title, rounds, x, next: last.next, within: loop.within, settled })
     return { ...last, x, settled }
   }

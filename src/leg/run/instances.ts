@@ -43,7 +43,8 @@ export class Instances {
   }
 
   all(index: Index, where: Named = {}): readonly Of<Index>[] {
-    const key = `${index} ${Object.entries(where).join()}`
+    let key: string = index
+    for (const other in where) key += ` ${other} ${where[other as Index]}`
     let list = this.#lists.get(key)
     if (list === undefined) {
       const count = this.structure.names[index]?.length ?? 0

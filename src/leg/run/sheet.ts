@@ -1,6 +1,7 @@
 import { type AnyFormula, type Step, stepOf } from '../../formula/index.js'
-import type { Calculation, FieldRead } from './calculation.js'
+import type { Calculation } from './calculation.js'
 import type { Cell, Entry } from './cell.js'
+import type { FieldRead } from './field-reads.js'
 import { type Candidate, inputPlaces, type Link, linksOf, numbersIn, type Origin, originOf, outputPlaces } from './links.js'
 import type { Sheet, SheetGap, SheetLeaf, SheetLoop, SheetStep } from './sheet-form.js'
 

@@ -165,6 +165,32 @@ describe('changes', () => {
     )
   })
 
+  test('a leaf that lists names, takes a record or reads by another field follows every one of them', () => {
+    interface Listed {
+      readonly parts: Record<string, { readonly size: number; readonly tags?: readonly string[] }>
+      readonly chosen: string
+    }
+    const count = leaf('count', [], { kind: 'count', read: (x: Listed) => Object.keys(x.parts).length })
+    const whole = leaf('whole', [], { kind: 'record', read: (x: Listed) => x.parts[x.chosen] })
+    const size = leaf('size', [], { kind: 'length', read: (x: Listed) => x.parts[x.chosen]?.size ?? -1 })
+    const tags = leaf('tags', [], { kind: 'word', read: (x: Listed) => x.parts[x.chosen]?.tags?.map((tag) => tag.trim()).join() ?? 'none' })
+    const documents: Listed[] = [
+      { parts: { a: { size: 1 }, b: { size: 2, tags: ['x', 'y '] } }, chosen: 'a' },
+      { parts: { a: { size: 3 }, b: { size: 2, tags: ['x', 'y '] } }, chosen: 'a' },
+      { parts: { a: { size: 3 }, b: { size: 2, tags: ['x', 'z'] } }, chosen: 'b' },
+      { parts: { a: { size: 3 }, b: { size: 4, tags: ['x'] } }, chosen: 'b' },
+      { parts: { a: { size: 3 }, b: { size: 4 }, c: { size: 9 } }, chosen: 'b' },
+      { parts: { a: { size: 3 } }, chosen: 'b' },
+      { parts: { a: { size: 3 }, b: { size: 7 } }, chosen: 'b' },
+    ]
+    const calculation = new Calculation<Listed>(structure, documents[0]!)
+    const all = (one: Calculation<Listed>) => [one.get(count, {}), one.get(whole, {}), one.get(size, {}), one.get(tags, {})]
+    for (const document of [...documents, ...documents.toReversed()]) {
+      calculation.load(document)
+      expect(all(calculation)).toEqual(all(new Calculation<Listed>(structure, document)))
+    }
+  })
+
   test('a pinned value is a what-if: what reads it follows, changes below do not touch it, unpinning brings the calculated one back', () => {
     const calculation = fresh()
     const plate = { plate: of<'plate'>(0) }
@@ -178,6 +204,83 @@ describe('changes', () => {
     expect(calculation.get(total, plate)).toBe(before)
     expect(() => calculation.pin(torque, hip, 1)).toThrow('set it instead')
     expect(() => calculation.set(loss, hip, 1)).toThrow('pin it instead')
+  })
+})
+
+describe('scenarios', () => {
+  const between = (low: number, high: number) => () => ({
+    low,
+    high,
+    source: { level: 'assumption', where: 'a toy' } as const,
+    measuredBy: 'a bridge',
+  })
+  const warmth = leaf('warmth', ['air'], {
+    kind: 'temperature',
+    read: (x: Toy, { air }) => x.air[air] as number,
+    range: between(280, 320),
+  })
+  const stiffness = leaf('stiffness', [], { kind: 'modulus', read: () => 5, range: between(4, 6) })
+  const share = leaf('share', [], { kind: 'ratio', read: () => 0.5, range: between(0.2, 0.9) })
+  /** Reads other values above 300 K than below, and fails above 315 K where the joint is the hip. */
+  const branching = value('branching', ['joint', 'air'], (use, at): number => {
+    const warm = use(warmth)
+    if (warm > 315 && at.joint === 0) throw new Error('too warm')
+    return warm > 300 ? use(stiffness) * use(loss) : use(share) * use(resistance)
+  })
+  const twice = value('twice', ['joint', 'air'], (use) => 2 * use(branching) + use(share))
+  const ranged = [warmth, stiffness, share, resistance]
+  const places = [0, 1].flatMap((joint) => [0, 1].map((air) => ({ joint: of<'joint'>(joint), air: of<'air'>(air) })))
+  const shown = (read: () => unknown) => {
+    try {
+      return read()
+    } catch (error) {
+      return String(error)
+    }
+  }
+
+  test('give what the leaves set there give, in any order, and leave the calculation as it is', () => {
+    const ends = fc.array(fc.record({ leaf: fc.nat(7), end: fc.constantFrom('low' as const, 'high' as const) }), { maxLength: 6 })
+    fc.assert(
+      fc.property(fc.array(ends, { minLength: 1, maxLength: 8 }), (corners) => {
+        const calculation = fresh()
+        for (const where of places) shown(() => calculation.get(twice, where))
+        const before = places.map((where) => shown(() => calculation.get(twice, where)))
+        const leaves = calculation.instances.leaves.flatMap((cell) => {
+          const range = calculation.rangeOf(cell)
+          return range !== undefined && (ranged as readonly unknown[]).includes(cell.of) ? [{ cell, range }] : []
+        })
+        const scenarios = calculation.scenarios(leaves)
+        for (const corner of corners) {
+          const chosen = new Map(corner.map(({ leaf: i, end }) => [leaves[i % leaves.length]!.cell, end]))
+          const reader = scenarios.at(chosen)
+          const found = places.map((where) => shown(() => reader.read(calculation.cell(twice, where))))
+          const anew = fresh()
+          for (const { cell, range } of leaves) {
+            const end = chosen.get(cell)
+            if (end !== undefined) anew.put(anew.instances.find(cell.of, {}, cell.where), range[end])
+          }
+          expect(found).toEqual(places.map((where) => shown(() => anew.get(twice, where))))
+        }
+        expect(places.map((where) => shown(() => calculation.get(twice, where)))).toEqual(before)
+      }),
+      { seed: 11, numRuns: 80 },
+    )
+  })
+
+  test('a scenario that is over, by another one or by a leaf that was set, is not read', () => {
+    const calculation = fresh()
+    const cell = calculation.cell(twice, places[0]!)
+    calculation.read(cell)
+    const leaves = calculation.instances.leaves.flatMap((one) =>
+      one.of.id === 'share' ? [{ cell: one, range: calculation.rangeOf(one)! }] : [],
+    )
+    const scenarios = calculation.scenarios(leaves)
+    const first = scenarios.at(new Map())
+    const second = scenarios.at(new Map())
+    expect(() => first.read(cell)).toThrow('this scenario is over')
+    expect(second.read(cell)).toBe(calculation.read(cell))
+    calculation.set(torque, hip, 4)
+    expect(() => second.read(cell)).toThrow('this scenario is over')
   })
 })
 

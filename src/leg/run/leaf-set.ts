@@ -1,0 +1,61 @@
+import type { Cell } from './cell.js'
+
+/** Sets of uncertain leaves, each at neither, one or both of its ends: two bits a leaf. */
+export type LeafSet = Int32Array
+
+const LEAVES_IN_A_WORD = 16
+
+/** An empty set for some number of leaves. */
+export const noLeaves = (count: number): LeafSet => new Int32Array(Math.ceil(count / LEAVES_IN_A_WORD))
+
+/** The leaves that reach a cell: those of what it reads. */
+export function reachOf(cell: Cell, found: Map<Cell, LeafSet | undefined>): LeafSet | undefined {
+  if (found.has(cell)) return found.get(cell)
+  // A cell that is at work, or reads itself, adds nothing to itself.
+  found.set(cell, undefined)
+  let reach: LeafSet | undefined
+  if (!cell.pinned)
+    for (const one of cell.reads) {
+      const inner = reachOf(one, found)
+      if (inner === undefined) continue
+      reach ??= new Int32Array(inner.length)
+      add(reach, inner)
+    }
+  found.set(cell, reach)
+  return reach
+}
+
+/** Adds leaves to others; whether one of them is new. */
+export function add(to: LeafSet, words: LeafSet): boolean {
+  let grows = false
+  for (let i = 0; i < words.length; i++) {
+    const [before, more] = [to[i] as number, words[i] as number]
+    if ((before | more) === before) continue
+    to[i] = before | more
+    grows = true
+  }
+  return grows
+}
+
+/** Puts a leaf into a set: 1 at its low end, 2 at its high end, 3 at both. */
+export function mark(words: LeafSet, leaf: number, bits: number): void {
+  const word = Math.floor(leaf / LEAVES_IN_A_WORD)
+  words[word] = (words[word] as number) | (bits << (2 * (leaf % LEAVES_IN_A_WORD)))
+}
+
+/** Whether a leaf is in a set. */
+export const has = (words: LeafSet, leaf: number): boolean =>
+  (((words[Math.floor(leaf / LEAVES_IN_A_WORD)] as number) >> (2 * (leaf % LEAVES_IN_A_WORD))) & 3) !== 0
+
+/** Whether two sets have a leaf in common. */
+export function meets(reach: LeafSet, now: LeafSet): boolean {
+  for (let i = 0; i < now.length; i++) if (((reach[i] as number) & (now[i] as number)) !== 0) return true
+  return false
+}
+
+/** The leaves of a scenario as far as a cell can tell. */
+export function keyOf(reach: LeafSet, now: LeafSet): string {
+  let key = ''
+  for (let i = 0; i < now.length; i++) key += `${(reach[i] as number) & (now[i] as number)} `
+  return key
+}

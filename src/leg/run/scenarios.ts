@@ -1,0 +1,176 @@
+import { type Cell, FAILED, type Held, KNOWN, type NewLink, STALE } from './cell.js'
+import type { Engine } from './engine.js'
+import { add, has, keyOf, type LeafSet, mark, meets, noLeaves, reachOf } from './leaf-set.js'
+import type { Range } from './value.js'
+
+/** A leaf with a range. */
+export interface Uncertain {
+  readonly cell: Cell
+  readonly range: Range
+}
+
+/** Uncertain leaves, each at one end of its range. */
+export type Ends = ReadonlyMap<Cell, 'low' | 'high'>
+
+/** Reads cells. */
+export interface Reader {
+  /** The value of a cell. Throws the error of a value that failed. */
+  read(cell: Cell): unknown
+}
+
+/** A cell that uncertain leaves reach, and what it holds in the present scenario. */
+export class Tried implements Held {
+  state = STALE
+  value: unknown = undefined
+  /** The scenario that it holds this in. */
+  scenario = -1
+  /** What it held in scenarios that look the same to it. */
+  kept: Map<string, Held> | undefined = undefined
+  /** How often more leaves were found to reach it. */
+  grown = 0
+  constructor(
+    readonly by: Scenarios,
+    /** The leaves that reach it, two bits each. */
+    readonly reach: LeafSet,
+  ) {}
+}
+
+/**
+ * What values would be with uncertain leaves at the ends of their ranges. Nothing of the calculation changes: a cell that none of these leaves
+ * reaches is read as it is, and one that is reached is calculated once for all scenarios that look the same to it. No order of scenarios changes a
+ * number.
+ */
+export class Scenarios {
+  readonly #engine: Engine
+  readonly #cells: readonly Cell[]
+  readonly #leaves: readonly Uncertain[]
+  /** The leaves of the present scenario at their ends, in the bits of `Tried.reach`. */
+  readonly #now: LeafSet
+  #scenario = 0
+  #keeping = false
+  /** Changes of the calculation that `reach` and `kept` belong to, and links found since. */
+  #changes = -1
+  #links: NewLink[] = []
+
+  constructor(engine: Engine, cells: readonly Cell[], leaves: readonly Uncertain[]) {
+    this.#engine = engine
+    this.#cells = cells
+    this.#leaves = leaves
+    this.#now = noLeaves(leaves.length)
+  }
+
+  /** Reads cells with some leaves at an end of their ranges; until the next scenario. */
+  at(ends: Ends): Reader {
+    const engine = this.#engine
+    const scenario = ++this.#scenario
+    this.#begin()
+    this.#now.fill(0)
+    this.#keeping = ends.size > 1
+    for (const [i, { cell, range }] of this.#leaves.entries()) {
+      const end = ends.get(cell)
+      if (end === undefined) continue
+      mark(this.#now, i, end === 'low' ? 1 : 2)
+      const tried = cell.tried as Tried
+      tried.scenario = scenario
+      tried.state = KNOWN
+      tried.value = range[end]
+    }
+    return {
+      read: (cell) => {
+        if (scenario !== this.#scenario || this.#changes !== engine.changes || engine.links !== this.#links)
+          throw new Error('this scenario is over')
+        return engine.within(this, () => this.read(cell))
+      },
+    }
+  }
+
+  /** Numbers of the leaves that may change one of some cells. */
+  reaching(cells: readonly Cell[]): number[] {
+    this.#begin()
+    const all = noLeaves(this.#leaves.length)
+    for (const { tried } of cells) if (tried?.by === this) add(all, tried.reach)
+    return this.#leaves.flatMap((_, i) => (has(all, i) ? [i] : []))
+  }
+
+  /** A cell in the present scenario; for the engine. */
+  read(cell: Cell): unknown {
+    // What is read for the first time is first calculated as it is, to know what reaches it.
+    if (cell.state === STALE) this.#engine.calculate(cell)
+    if (this.#links.length > 0) this.#join()
+    const { tried } = cell
+    if (tried === undefined || tried.by !== this) return given(cell)
+    if (tried.scenario === this.#scenario) return tried.state === KNOWN ? tried.value : this.#engine.work(cell, tried)
+    if (!meets(tried.reach, this.#now)) return given(cell)
+    tried.scenario = this.#scenario
+    tried.state = STALE
+    return this.#keeping ? this.#once(cell, tried) : this.#engine.work(cell, tried)
+  }
+
+  /** A cell that is calculated only where no scenario before looked the same to it. */
+  #once(cell: Cell, tried: Tried): unknown {
+    const key = keyOf(tried.reach, this.#now)
+    const kept = tried.kept?.get(key)
+    if (kept !== undefined) {
+      tried.state = kept.state
+      tried.value = kept.value
+      return given(kept)
+    }
+    const { grown } = tried
+    try {
+      return this.#engine.work(cell, tried)
+    } finally {
+      // Where a new link lets more leaves reach it, the key says too little.
+      if (tried.grown === grown) keep(tried, key, { state: tried.state, value: tried.value })
+    }
+  }
+
+  /** Finds which leaves reach each cell, and forgets what cells held, where the calculation has changed or other scenarios were read. */
+  #begin(): void {
+    const engine = this.#engine
+    if (this.#changes === engine.changes && engine.links === this.#links) {
+      this.#join()
+      return
+    }
+    this.#changes = engine.changes
+    this.#links = []
+    engine.links = this.#links
+    const found = new Map<Cell, LeafSet | undefined>()
+    for (const [i, { cell }] of this.#leaves.entries()) {
+      const own = noLeaves(this.#leaves.length)
+      mark(own, i, 3)
+      found.set(cell, own)
+    }
+    for (const cell of this.#cells) {
+      const reach = reachOf(cell, found)
+      cell.tried = reach === undefined ? undefined : new Tried(this, reach)
+    }
+  }
+
+  /** Takes in new links: what reaches a cell reaches its readers. */
+  #join(): void {
+    const open: Cell[] = []
+    for (let link = this.#links.pop(); link !== undefined; link = this.#links.pop()) {
+      const { reach } = link.cell.tried ?? {}
+      if (reach === undefined) continue
+      open.push(link.reader)
+      for (let cell = open.pop(); cell !== undefined; cell = open.pop()) {
+        if (cell.pinned) continue
+        cell.tried ??= new Tried(this, noLeaves(this.#leaves.length))
+        if (!add(cell.tried.reach, reach)) continue
+        cell.tried.grown++
+        cell.tried.kept = undefined
+        open.push(...cell.users)
+      }
+    }
+  }
+}
+
+function keep(tried: Tried, key: string, held: Held): void {
+  tried.kept ??= new Map()
+  tried.kept.set(key, held)
+}
+
+function given({ state, value }: Held): unknown {
+  if (state === FAILED) throw value
+  return value
+}
