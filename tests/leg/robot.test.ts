@@ -125,6 +125,36 @@ describe('the robot on its feet', () => {
   })
 })
 
+describe('rotors at touch-down', () => {
+  test('the blow of each drive follows from the pose, and a leg that is more bent has less of it', () => {
+    const at = (touchDownHeight: '335 mm' | '290 mm') =>
+      assessRobot(
+        withFields(leg, { 'loadCases.events.drop.touchDownHeight': touchDownHeight, 'loadCases.events.drop.travel': '40 mm' }),
+      ).landings.filter(({ event }) => event === 'drop')
+    const [straight, bent] = [at('335 mm'), at('290 mm')]
+    for (const landings of [straight, bent]) {
+      const drop = leg.loadCases.events.drop!
+      if (drop.kind !== 'drop') throw new Error('the example drops')
+      expect(landings[0]!.speed.si).toBeCloseTo(Math.sqrt(2 * G * drop.height.si), 12)
+    }
+    // The knee by hand: the foot moves up by l1 l2 sin q3 / D for a turn of the knee alone, the hip turns so that it moves straight up.
+    const { upper, lower } = leg.links
+    const [l1, l2, D] = [upper.length.si, lower.length.si, 0.29]
+    const cosine = (D * D - l1 * l1 - l2 * l2) / (2 * l1 * l2)
+    const rate = straight[0]!.speed.si / ((l1 * l2 * Math.sqrt(1 - cosine * cosine)) / D)
+    // The knee's motor rides on the upper link: its drum's speed against the rotor's rest is less or more by the hip's over the ratio.
+    expect(Math.abs(bent[1]!.drumSpeed.si - rate) / rate).toBeLessThan(0.1)
+    for (const joint of [0, 1]) expect(bent[joint]!.blow.si).toBeLessThan(straight[joint]!.blow.si)
+    expect(straight[1]!.toes).toBe('lie flat')
+  })
+
+  test('a branch that snaps back is noted with what helps', () => {
+    const notes = assessRobot(leg).notes.filter((note) => note.includes('snaps back'))
+    expect(notes).toEqual([expect.stringContaining('At touch-down of a drop the rotor of the knee still rests.')])
+    expect(assessRobot(withFields(leg, { 'loadCases.events.drop.height': '1 mm' })).notes.join(' ')).not.toContain('snaps back')
+  })
+})
+
 describe('the supply of all motors together', () => {
   const firm = assessRobot(leg, { traction: 0 })
 

@@ -11,6 +11,7 @@ import {
   matchedSwingPeaks,
   notchHinge,
   restToRestPeaks,
+  rotorBlow,
   sagittalArea,
   stanceForce,
   tipOverPush,
@@ -20,6 +21,7 @@ import {
   twoLinkArmTorque,
   workspaceVolume,
 } from '../../src/kinematics/index.js'
+import blow from '../oracles/kinematics-blow.json' with { type: 'json' }
 import oracle from '../oracles/motion-and-heat-independent.json' with { type: 'json' }
 import { type Check, printed, published, publishedValue } from './harness.js'
 
@@ -195,4 +197,27 @@ const parts: Check[] = [
   }),
 ]
 
-export const checks: Check[] = [...linkages, ...motion, ...parts]
+const rotor = { drumSpeed: '21.05952 rad/s', driveStiffness: '1000 N m/rad', inertia: '1.44e-3 kg m^2', footSpeed: '1.4 m/s' } as const
+const spring: Source = {
+  level: 'computed',
+  where: 'equations of motion of rotor, drive and foot in time (scipy): tests/oracles/kinematics-blow.py',
+}
+const blows: Check[] = published(
+  rotorBlow,
+  { given: rotor, gives: { torque: printed(blow.stiff, 'N m'), state: 'stiff' }, source: spring },
+  { given: { ...rotor, footStiffness: '6 N/mm' }, gives: { torque: printed(blow.soft, 'N m'), state: 'gives' }, source: spring },
+  {
+    given: {
+      drumSpeed: '28.5 rad/s',
+      driveStiffness: '1210 N m/rad',
+      inertia: '3.87e-3 kg m^2',
+      footSpeed: '1.085 m/s',
+      footStiffness: '7694 N/m',
+      footTravel: '14.4 mm',
+    },
+    gives: { torque: printed(blow.flat, 'N m'), state: 'flat' },
+    source: spring,
+  },
+)
+
+export const checks: Check[] = [...linkages, ...motion, ...parts, ...blows]

@@ -5,7 +5,8 @@ import type { Leg } from '../document/describe.js'
 import { type LegNumbers, legNumbers, prepare } from '../numbers.js'
 import { robotChecks } from './checks.js'
 import { robotGait } from './gait.js'
-import type { RobotAssessment, RobotGait } from './result.js'
+import { robotLandings } from './landing.js'
+import type { RobotAssessment, RobotGait, RobotLanding } from './result.js'
 import { robotSlope, robotStand } from './stand.js'
 
 const OPTIONS = {
@@ -40,8 +41,8 @@ export interface RobotOptions extends Partial<Given<typeof OPTIONS>> {}
  * walk puts down left hind, left front, right hind, right front; the trot moves diagonal legs together. Power is summed over the motors first: one that
  * brakes feeds those that drive. Motors are as warm as the load case of the gait makes them.
  *
- * Not in it: motion of the body (it keeps its height and stays level), the blow of a foot that touches down, the drives of sideways hips, and parts of the
- * legs, which `assess` judges for the most loaded leg.
+ * Not in it: motion of the body (it keeps its height and stays level), the drives of sideways hips, and parts of the legs, which `assess` judges for the
+ * most loaded leg. The blow of the rotors at touch-down is a figure with a note, no check: a leg that retracts as it lands has less of it.
  *
  * Throws an `InputError` for a robot with other than four legs, a gait that its legs cannot follow, or an unknown option.
  */
@@ -59,6 +60,7 @@ export function assessRobot(leg: Leg, options: RobotOptions = {}): RobotAssessme
   const checks = robotChecks(prepared, { gaits, slopes, brakeResistor }).sort(
     (a, b) => a.reserve / a.requiredReserve - b.reserve / b.requiredReserve,
   )
+  const landings = robotLandings(prepared)
   const heat = gaits.walk.motorHeat.si + gaits.walk.controllerHeat.si
   return {
     passes: checks.every(({ reserve }) => reserve >= 1),
@@ -67,8 +69,9 @@ export function assessRobot(leg: Leg, options: RobotOptions = {}): RobotAssessme
     stand: robotStand(prepared),
     gaits,
     slopes,
+    landings,
     housingRise: housing === undefined ? undefined : new Quantity(heat * housingResistance(housing), 'temperatureDifference'),
-    notes: notesOf(gaits),
+    notes: notesOf(gaits, landings),
   }
 }
 
@@ -94,7 +97,8 @@ function housingResistance({
 
 const percent = (ratio: Quantity<'ratio'>) => `${(100 * ratio.si).toPrecision(2)} %`
 
-function notesOf(gaits: { readonly walk: RobotGait; readonly trot: RobotGait }): string[] {
+function notesOf(gaits: { readonly walk: RobotGait; readonly trot: RobotGait }, landings: readonly RobotLanding[]): string[] {
+  const snapping = landings.filter(({ blow, held, slackTorque }) => !(blow.si + held.si <= slackTorque.si))
   const { walk, trot } = gaits
   return [
     ...(walk.unsupported.si > 0
@@ -104,5 +108,9 @@ function notesOf(gaits: { readonly walk: RobotGait; readonly trot: RobotGait }):
       : []),
     ...(trot.feet.standing.fewest === 0 ? ['Trotting, all feet leave the ground between the pairs.'] : []),
     `Trotting, it rolls by at least ${trot.tips} about the line of two feet, unless it steps or leans against it.`,
+    ...snapping.map(({ event, joint, blow, held, slackTorque, toes }) => {
+      const flat = toes === 'lie flat' ? ' The toes lie flat by then: softer or longer ones take the blow.' : ''
+      return `At touch-down of a ${event} the rotor of the ${joint} still rests. Blow and load wind its drive up to ${blow.plus(held)}. In the cold a branch of its aged cord goes slack at ${slackTorque} and snaps back.${flat} Land with the leg more bent, or let it retract as it touches down.`
+    }),
   ]
 }

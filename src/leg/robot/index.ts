@@ -1,3 +1,3 @@
 export { assessRobot, type RobotOptions } from './assess-robot.js'
-export type { Corner, CornerLoad, RobotAssessment, RobotCheck, RobotGait, RobotSlope, RobotStand } from './result.js'
+export type { Corner, CornerLoad, RobotAssessment, RobotCheck, RobotGait, RobotLanding, RobotSlope, RobotStand } from './result.js'
 export { robotText } from './text.js'

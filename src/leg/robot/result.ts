@@ -1,6 +1,7 @@
 import type { Gait } from '../../kinematics/index.js'
 import type { Table } from '../../study/index.js'
 import type { Kind, Quantity } from '../../units/index.js'
+import type { Joint } from '../numbers.js'
 
 /** A leg of the robot by its corner. */
 export type Corner = 'leftFront' | 'rightFront' | 'leftHind' | 'rightHind'
@@ -73,6 +74,24 @@ export interface RobotSlope {
   readonly tipsAt: Quantity<'angle'>
 }
 
+/** One drive at the moment when the feet touch down in a landing, its rotor still at rest. */
+export interface RobotLanding {
+  readonly event: 'hop' | 'drop'
+  readonly joint: Joint
+  /** Speed of the fall. */
+  readonly speed: Quantity<'velocity'>
+  /** Speed that the rotor has to reach, at the drum. */
+  readonly drumSpeed: Quantity<'angularVelocity'>
+  /** Torque at the drum that brings it there. */
+  readonly blow: Quantity<'torque'>
+  /** Torque that holds the robot in this pose, which adds to it. */
+  readonly held: Quantity<'torque'>
+  /** Whether the toes still give at the peak; once they lie flat the foot is stiff. */
+  readonly toes: 'give' | 'lie flat'
+  /** Torque at which a branch of the cord goes slack, in the cold with an aged cord: beyond it the branch hangs and snaps back. */
+  readonly slackTorque: Quantity<'torque'>
+}
+
 /** One check of the whole robot. */
 export interface RobotCheck {
   readonly id: string
@@ -97,6 +116,8 @@ export interface RobotAssessment {
   readonly stand: RobotStand
   readonly gaits: { readonly walk: RobotGait; readonly trot: RobotGait }
   readonly slopes: { readonly up: RobotSlope; readonly down: RobotSlope }
+  /** Drives at touch-down of a hop and a drop: figures, no checks. Drives in which nothing gives, and falls from no height, are left out. */
+  readonly landings: readonly RobotLanding[]
   /** Rise of the air inside a closed housing over the air outside, with all motors inside, walking; absent without a housing. */
   readonly housingRise: Quantity<'temperatureDifference'> | undefined
   readonly notes: readonly string[]

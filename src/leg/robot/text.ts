@@ -7,7 +7,7 @@ const line = (what: string, ...values: readonly (Quantity | string)[]) => `  ${w
 
 /** A robot's assessment as plain text, for a terminal or a notebook. */
 export function robotText(robot: RobotAssessment): string {
-  const { passes, meetsTarget, checks, stand, gaits, slopes, housingRise, notes } = robot
+  const { passes, meetsTarget, checks, stand, gaits, slopes, landings, housingRise, notes } = robot
   const failing = checks.filter(({ reserve, requiredReserve }) => reserve < requiredReserve)
   const verdict = meetsTarget
     ? 'The robot holds as a whole: every check has its required reserve.'
@@ -34,6 +34,10 @@ export function robotText(robot: RobotAssessment): string {
       line(`${way} ${slopes[way].slope}: front pair, hind pair`, slopes[way].front, slopes[way].hind),
       line(`friction needed; tips at`, slopes[way].traction, slopes[way].tipsAt),
     ]),
+    ...(landings.length === 0 ? [] : ['', 'Touch-down, rotors at rest']),
+    ...landings.map(({ event, joint, blow, held, slackTorque }) =>
+      line(`${event}, ${joint}: blow, load, slack in the cold`, blow, held, slackTorque),
+    ),
     ...(housingRise === undefined ? [] : ['', line('air in the housing over the air outside', housingRise)]),
     '',
     ...notes,

@@ -1,0 +1,71 @@
+import { cantileverToe, fourBarKneePose, LegKernel, rotorBlow } from '../../kinematics/index.js'
+import { Quantity } from '../../units/index.js'
+import { placeOf } from '../calculation.js'
+import { JOINTS, type Joint, motorOf, type Prepared, toesOf } from '../numbers.js'
+import { ratio, signedRatio, stiffnessAtRest } from '../parts/transmission/questions.js'
+import { kneeLinkage, rodOf } from '../parts/transmission/through-hip/fields.js'
+import { branchOf } from '../pose.js'
+import { calculationFor, caseState } from '../what-if.js'
+import { G } from './feet.js'
+import type { RobotLanding } from './result.js'
+
+/** Pose and speeds of a leg whose foot touches down while the body falls. */
+function touchDown(leg: Prepared, height: number, fall: number) {
+  const { links } = leg.x
+  const kernel = new LegKernel(links.hipOffset, links.upper.length, links.lower.length)
+  const [angles, rates] = [new Float64Array(3), new Float64Array(3)]
+  kernel.jointAnglesInto(angles, 0, 0, links.hipOffset, -height, branchOf(leg))
+  const speed = Math.sqrt(2 * G * fall)
+  kernel.jointRatesInto(rates, 0, angles, Float64Array.of(0, 0, speed))
+  return { speed, angles, rates }
+}
+
+/** Speed of a joint's drum against the rest of its rotor. A housing that turns with the upper link takes its rotor along. */
+function drumSpeed(leg: Prepared, joint: Joint, angles: Float64Array, rates: Float64Array): number {
+  const [hip, knee] = [rates[1]!, rates[2]!]
+  if (joint === 'hip') return Math.abs(hip)
+  if (rodOf(leg.x) !== undefined) return Math.abs(hip + fourBarKneePose.si({ ...kneeLinkage(leg.x), kneeAngle: angles[2]! }).ratio * knee)
+  const calculation = calculationFor(leg)
+  return Math.abs(knee + hip / calculation.get(signedRatio, calculation.instances.implied(placeOf(calculation, { joint })) as never))
+}
+
+/** Toes as a spring under the foot, until they lie flat. */
+function toesUnder({ x, foot: { modulus } }: Prepared) {
+  const { count, length, width, thickness, lift } = toesOf(x)
+  const { stiffness } = cantileverToe.si({ modulus, length, width, thickness, allowableStrain: 1, tipForce: 1 })
+  return { footStiffness: (count * stiffness) / Math.cos(lift) ** 2, footTravel: length * Math.sin(lift) }
+}
+
+/** Rotors that still rest when the feet touch down: torque of the blow at each drum, beside what a cord bears in the cold, aged. */
+export function robotLandings(leg: Prepared): RobotLanding[] {
+  const calculation = calculationFor(leg)
+  const toes = toesUnder(leg)
+  return (['hop', 'drop'] as const).flatMap((name) => {
+    const event = leg.x.loadCases.events[name]
+    if (event?.kind !== name) return []
+    const { speed, angles, rates } = touchDown(leg, event.touchDownHeight ?? leg.x.robot.standHeight, event.height)
+    if (!(speed > 0)) return []
+    return JOINTS.flatMap((joint): RobotLanding[] => {
+      const where = calculation.instances.implied(placeOf(calculation, { joint, air: 'normal', age: 'new' })) as never
+      const stiffness = calculation.get(stiffnessAtRest, where)
+      if (stiffness === undefined) return []
+      const drum = drumSpeed(leg, joint, angles, rates)
+      const inertia = calculation.get(ratio, where) ** 2 * motorOf(leg.x, joint).rotorInertia
+      const blow = { drumSpeed: drum, driveStiffness: stiffness, inertia, footSpeed: speed }
+      const { torque, state } = rotorBlow.si({ ...blow, ...toes })
+      const held = Math.abs(caseState(leg, name).joints[joint].drum.torque)
+      return [
+        {
+          event: name,
+          joint,
+          speed: new Quantity(speed, 'velocity'),
+          drumSpeed: new Quantity(drum, 'angularVelocity'),
+          blow: new Quantity(torque, 'torque'),
+          held: new Quantity(held, 'torque'),
+          toes: state === 'flat' ? 'lie flat' : 'give',
+          slackTorque: new Quantity(caseState(leg, 'coldDrop').joints[joint].drive.slackTorque, 'torque'),
+        },
+      ]
+    })
+  })
+}
