@@ -70,7 +70,7 @@ const library = defineConfig({
   },
   ...common,
   // Tree-shaken into the folders that read documents: loaded as packages they make up two thirds of the time that importing leg takes.
-  noExternal: ['zod', 'yaml', '@noble/hashes'],
+  noExternal: ['zod', 'yaml', '@noble/hashes', 'pure-rand'],
   esbuildOptions(options) {
     options.alias = { yaml: './node_modules/yaml/browser/index.js' }
   },

@@ -89,5 +89,5 @@ function licencesFrom(name: string, seen: Map<string, string>): Map<string, stri
 }
 
 const licences = new Map<string, string>()
-for (const bundled of ['ml-matrix', 'zod', 'yaml']) licencesFrom(bundled, licences)
+for (const bundled of ['ml-matrix', 'zod', 'yaml', '@noble/hashes', 'pure-rand']) licencesFrom(bundled, licences)
 writeFileSync('dist/bundled-licences.txt', [...licences.values()].join(`\n${'-'.repeat(80)}\n\n`))

@@ -11,6 +11,7 @@ import {
   readMaterial,
   writeMaterial,
 } from '../../src/materials/index.js'
+import { tableMaterial } from '../../src/materials/table-material.js'
 import type { Kind } from '../../src/units/index.js'
 
 const source = { level: 'unverified', where: 'test' } as const
@@ -218,4 +219,16 @@ test.each(PRINTED_BARS)('%s: independent printed bars lie in the range, flat and
   expect(tensileStrength!.high / 1e6).toBeGreaterThanOrEqual(flat[1] * 0.95)
   expect(acrossLayersRatio!.low).toBeLessThanOrEqual(ratio[0] * 1.1)
   expect(acrossLayersRatio!.high).toBeGreaterThanOrEqual(ratio[1] * 0.95)
+})
+
+test('a material of the table is read when its first property is, and checked as any other', () => {
+  const head = { name: 'test', title: 'test', family: 'metal', process: 'wrought' } as const
+  const rows = { density: [1000, 900, 1100, 'kg/m^3', source], poissonRatio: [0.3, 0.4, 0.5, 'ratio', source] } as never
+  const wrong = tableMaterial(head, rows) as { density?: unknown; name: string }
+  expect(wrong.name).toBe('test')
+  expect(() => wrong.density).toThrow('poissonRatio')
+  const good = tableMaterial(head, { density: [1000, 900, 1100, 'kg/m^3', source] })
+  expect(Object.keys(good)).toEqual(['name', 'title', 'family', 'process', 'density'])
+  expect(good).toEqual(defineMaterial(head, { density: [1000, 900, 1100, 'kg/m^3', source] }))
+  expect(good.density).toBe(good.density)
 })

@@ -20,7 +20,8 @@ export type Leg = LegData & {
   readonly defaults: readonly LegDefault[]
 }
 
-const schema = /* @__PURE__ */ zodOf(documentFields)
+// Made at the first document: it takes half as long as importing the library.
+let schema: ReturnType<typeof zodOf> | undefined
 
 /**
  * Reads the document of a leg, of this version or an older one: an object, or JSON or YAML text. A leg that was described before goes back in as it
@@ -35,6 +36,7 @@ export function describeLeg(specification: LegSpecification | string): Leg {
   const { defaults: earlier, ...given } = migrate(read)
   // Messages name the fields as the builder wrote them.
   const written = versionOf(read) === DOCUMENT_VERSION ? (path: string) => path : earlierPath
+  schema ??= zodOf(documentFields)
   const result = schema.safeParse(given)
   const issues = result.success ? [] : withoutDuplicates(result.error.issues.flatMap((issue) => issuesOf(issue, given)))
   const data = (result.success ? result.data : salvaged(documentFields, given)) as PartlyLeg

@@ -6,7 +6,8 @@ import { acceptedBy, meant, placeAt, zodOf } from '../schema/index.js'
 import { type LegWish, type LegWishData, wishFields } from './wish-fields.js'
 
 const WHERE = 'describeWish'
-const schema = /* @__PURE__ */ zodOf(wishFields)
+// Made at the first wish.
+let schema: ReturnType<typeof zodOf> | undefined
 
 /**
  * Reads a wish: an object, or JSON or YAML text of about ten lines.
@@ -15,6 +16,7 @@ const schema = /* @__PURE__ */ zodOf(wishFields)
  */
 export function describeWish(wish: LegWish | LegWishData | string): LegWishData {
   const { data, placeOf } = readDocument(WHERE, wish)
+  schema ??= zodOf(wishFields)
   const result = schema.safeParse(data)
   const issues = result.success ? contradictions(result.data as LegWishData) : result.error.issues.flatMap((one) => issuesOf(one, data))
   if (issues.length > 0)

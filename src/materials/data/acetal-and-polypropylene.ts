@@ -1,4 +1,3 @@
-import { defineMaterial } from '../record.js'
 import {
   BEARING_MEMORY,
   CRANK,
@@ -20,6 +19,7 @@ import {
   PRINT_ASSUMED,
   PROPERTY_DATABASE,
 } from '../sources.js'
+import { tableMaterial } from '../table-material.js'
 import {
   CRYSTALLINE_1_YEAR,
   CRYSTALLINE_1000_HOURS,
@@ -34,7 +34,7 @@ import {
 } from './shared.js'
 
 /** Polyoxymethylene (acetal), moulded or machined: bushes, gears, idlers. It hardly bonds when printed. */
-export const pom = /* @__PURE__ */ defineMaterial(
+export const pom = /* @__PURE__ */ tableMaterial(
   {
     name: 'POM',
     title: 'polyoxymethylene, moulded or machined from bar',
@@ -112,7 +112,7 @@ export const pom = /* @__PURE__ */ defineMaterial(
 )
 
 /** Polypropylene, printed from filament. */
-export const pp = /* @__PURE__ */ defineMaterial(
+export const pp = /* @__PURE__ */ tableMaterial(
   {
     name: 'PP',
     title: 'polypropylene, fused filament, solid',

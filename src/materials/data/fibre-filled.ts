@@ -1,4 +1,4 @@
-import { defineMaterial, type MaterialHead } from '../record.js'
+import type { MaterialHead } from '../record.js'
 import {
   CRANK,
   FAUST,
@@ -16,6 +16,7 @@ import {
   PRINT_SHEET_ROWS,
   PRINT_SHEETS,
 } from '../sources.js'
+import { tableMaterial } from '../table-material.js'
 import {
   AMORPHOUS_1_YEAR,
   AMORPHOUS_1000_HOURS,
@@ -98,7 +99,7 @@ const POLYESTER = {
 } as const
 
 /** ABS with short carbon fibre, printed from filament. */
-export const absCf = /* @__PURE__ */ defineMaterial(
+export const absCf = /* @__PURE__ */ tableMaterial(
   { ...head('ABS-CF', 'ABS with short carbon fibre'), family: 'amorphous' },
   {
     ...STYRENIC,
@@ -112,7 +113,7 @@ export const absCf = /* @__PURE__ */ defineMaterial(
 )
 
 /** ABS with short glass fibre, printed from filament. */
-export const absGf = /* @__PURE__ */ defineMaterial(
+export const absGf = /* @__PURE__ */ tableMaterial(
   { ...head('ABS-GF', 'ABS with short glass fibre'), family: 'amorphous' },
   {
     ...STYRENIC,
@@ -128,7 +129,7 @@ export const absGf = /* @__PURE__ */ defineMaterial(
 )
 
 /** ASA with short carbon fibre, printed from filament. */
-export const asaCf = /* @__PURE__ */ defineMaterial(
+export const asaCf = /* @__PURE__ */ tableMaterial(
   { ...head('ASA-CF', 'ASA with short carbon fibre'), family: 'amorphous' },
   {
     ...STYRENIC,
@@ -151,7 +152,7 @@ export const asaCf = /* @__PURE__ */ defineMaterial(
 )
 
 /** ASA with short glass fibre, printed from filament. */
-export const asaGf = /* @__PURE__ */ defineMaterial(
+export const asaGf = /* @__PURE__ */ tableMaterial(
   { ...head('ASA-GF', 'ASA with short glass fibre'), family: 'amorphous' },
   {
     ...STYRENIC,
@@ -165,7 +166,7 @@ export const asaGf = /* @__PURE__ */ defineMaterial(
 )
 
 /** PET with short carbon fibre, printed from filament; as printed it is a glass. */
-export const petCf = /* @__PURE__ */ defineMaterial(
+export const petCf = /* @__PURE__ */ tableMaterial(
   {
     ...head('PET-CF', 'PET with short carbon fibre'),
     family: 'amorphous',
@@ -203,7 +204,7 @@ export const petCf = /* @__PURE__ */ defineMaterial(
 )
 
 /** PET with short glass fibre, printed from filament; as printed it is a glass. */
-export const petGf = /* @__PURE__ */ defineMaterial(
+export const petGf = /* @__PURE__ */ tableMaterial(
   {
     ...head('PET-GF', 'PET with short glass fibre'),
     family: 'amorphous',
@@ -226,7 +227,7 @@ export const petGf = /* @__PURE__ */ defineMaterial(
 )
 
 /** Polylactide with short carbon fibre, printed from filament. */
-export const plaCf = /* @__PURE__ */ defineMaterial(
+export const plaCf = /* @__PURE__ */ tableMaterial(
   { ...head('PLA-CF', 'polylactide with short carbon fibre'), family: 'amorphous' },
   {
     ...POLYESTER,
@@ -245,7 +246,7 @@ export const plaCf = /* @__PURE__ */ defineMaterial(
 )
 
 /** Polyamide 6 with short glass fibre, printed from filament; values dry unless the name says conditioned or saturated. */
-export const pa6Gf = /* @__PURE__ */ defineMaterial(
+export const pa6Gf = /* @__PURE__ */ tableMaterial(
   {
     ...head('PA6-GF', 'polyamide 6 with short glass fibre, dry', ['glass nylon', 'nylon glass fibre']),
     family: 'semicrystalline',

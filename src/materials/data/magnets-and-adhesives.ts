@@ -1,4 +1,3 @@
-import { defineMaterial } from '../record.js'
 import {
   ADHESIVE_MEMORY,
   ANAEROBIC_PRIMER,
@@ -9,9 +8,10 @@ import {
   EPOXY_SHEAR,
   MAGNET_SHEETS,
 } from '../sources.js'
+import { tableMaterial } from '../table-material.js'
 
 /** Sintered neodymium-iron-boron magnet of the plain grades (no temperature suffix). */
-export const ndfeb = /* @__PURE__ */ defineMaterial(
+export const ndfeb = /* @__PURE__ */ tableMaterial(
   {
     name: 'NdFeB',
     title: 'sintered neodymium-iron-boron magnet, plain grade',
@@ -39,7 +39,7 @@ export const ndfeb = /* @__PURE__ */ defineMaterial(
 )
 
 /** Two-part structural epoxy, cured at room temperature. */
-export const epoxy = /* @__PURE__ */ defineMaterial(
+export const epoxy = /* @__PURE__ */ tableMaterial(
   {
     name: 'epoxy',
     title: 'two-part structural epoxy, cured at room temperature',
@@ -78,7 +78,7 @@ export const epoxy = /* @__PURE__ */ defineMaterial(
 )
 
 /** Anaerobic retaining compound between metal parts. */
-export const anaerobic = /* @__PURE__ */ defineMaterial(
+export const anaerobic = /* @__PURE__ */ tableMaterial(
   {
     name: 'anaerobic',
     title: 'anaerobic retaining compound, metal on metal',

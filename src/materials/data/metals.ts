@@ -1,4 +1,3 @@
-import { defineMaterial } from '../record.js'
 import {
   ALLOY_STEEL_SHEETS,
   ALUMINIUM_SHEET,
@@ -17,6 +16,7 @@ import {
   STAINLESS_SHEETS,
   STAINLESS_WARM,
 } from '../sources.js'
+import { tableMaterial } from '../table-material.js'
 import type { TemperatureCurve } from '../temperature-curve.js'
 import { METAL_EMISSIVITY } from './shared.js'
 
@@ -63,7 +63,7 @@ const STAINLESS_STIFFNESS: TemperatureCurve = {
 }
 
 /** Wrought aluminium alloy 6061, temper T6. */
-export const aluminium6061T6 = /* @__PURE__ */ defineMaterial(
+export const aluminium6061T6 = /* @__PURE__ */ tableMaterial(
   {
     name: 'aluminium 6061-T6',
     title: 'wrought aluminium alloy 6061, temper T6',
@@ -110,7 +110,7 @@ export const aluminium6061T6 = /* @__PURE__ */ defineMaterial(
 )
 
 /** Stainless steel 304, annealed. */
-export const stainless304 = /* @__PURE__ */ defineMaterial(
+export const stainless304 = /* @__PURE__ */ tableMaterial(
   {
     name: 'stainless 304',
     title: 'austenitic stainless steel 304 (1.4301), annealed',
@@ -138,7 +138,7 @@ export const stainless304 = /* @__PURE__ */ defineMaterial(
 )
 
 /** Stainless steel 316, annealed. */
-export const stainless316 = /* @__PURE__ */ defineMaterial(
+export const stainless316 = /* @__PURE__ */ tableMaterial(
   {
     name: 'stainless 316',
     title: 'austenitic stainless steel 316 (1.4401), annealed',
@@ -166,7 +166,7 @@ export const stainless316 = /* @__PURE__ */ defineMaterial(
 )
 
 /** Alloy steel of bolts, property class 8.8. */
-export const steel88 = /* @__PURE__ */ defineMaterial(
+export const steel88 = /* @__PURE__ */ tableMaterial(
   {
     name: 'steel 8.8',
     title: 'quenched and tempered bolt steel, property class 8.8, up to M16',
@@ -192,7 +192,7 @@ export const steel88 = /* @__PURE__ */ defineMaterial(
 )
 
 /** Alloy steel of bolts, property class 10.9. */
-export const steel109 = /* @__PURE__ */ defineMaterial(
+export const steel109 = /* @__PURE__ */ tableMaterial(
   {
     name: 'steel 10.9',
     title: 'quenched and tempered bolt steel, property class 10.9',
@@ -218,7 +218,7 @@ export const steel109 = /* @__PURE__ */ defineMaterial(
 )
 
 /** Alloy steel of bolts, property class 12.9. */
-export const steel129 = /* @__PURE__ */ defineMaterial(
+export const steel129 = /* @__PURE__ */ tableMaterial(
   {
     name: 'steel 12.9',
     title: 'quenched and tempered bolt steel, property class 12.9',
@@ -245,7 +245,7 @@ export const steel129 = /* @__PURE__ */ defineMaterial(
 )
 
 /** Patented cold-drawn spring wire, about 2 mm. */
-export const springSteel = /* @__PURE__ */ defineMaterial(
+export const springSteel = /* @__PURE__ */ tableMaterial(
   {
     name: 'spring steel',
     title: 'patented cold-drawn spring wire, about 2 mm',
@@ -271,7 +271,7 @@ export const springSteel = /* @__PURE__ */ defineMaterial(
 )
 
 /** Free-machining brass CuZn39Pb3. */
-export const brass = /* @__PURE__ */ defineMaterial(
+export const brass = /* @__PURE__ */ tableMaterial(
   {
     name: 'brass',
     title: 'free-machining brass CuZn39Pb3',

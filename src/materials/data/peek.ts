@@ -1,4 +1,3 @@
-import { defineMaterial } from '../record.js'
 import {
   BEARING_MEMORY,
   CRAWFORD,
@@ -10,6 +9,7 @@ import {
   PRINT_ASSUMED,
   PROPERTY_DATABASE,
 } from '../sources.js'
+import { tableMaterial } from '../table-material.js'
 import {
   CRYSTALLINE_1_YEAR,
   CRYSTALLINE_1000_HOURS,
@@ -25,7 +25,7 @@ import {
 } from './shared.js'
 
 /** Polyether ether ketone, printed from filament in a hot chamber. */
-export const peek = /* @__PURE__ */ defineMaterial(
+export const peek = /* @__PURE__ */ tableMaterial(
   {
     name: 'PEEK',
     title: 'polyether ether ketone, fused filament in a hot chamber, solid',

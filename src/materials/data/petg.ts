@@ -1,4 +1,3 @@
-import { defineMaterial } from '../record.js'
 import {
   FFF_CONSENSUS,
   FLAT_AND_UPRIGHT,
@@ -12,6 +11,7 @@ import {
   PRINT_SHEETS,
   PROPERTY_DATABASE,
 } from '../sources.js'
+import { tableMaterial } from '../table-material.js'
 import {
   AMORPHOUS_1_YEAR,
   AMORPHOUS_1000_HOURS,
@@ -29,7 +29,7 @@ import {
 } from './shared.js'
 
 /** Glycol-modified polyethylene terephthalate, printed from filament. */
-export const petg = /* @__PURE__ */ defineMaterial(
+export const petg = /* @__PURE__ */ tableMaterial(
   {
     name: 'PETG',
     title: 'glycol-modified PET, fused filament, solid',
@@ -85,7 +85,7 @@ export const petg = /* @__PURE__ */ defineMaterial(
 )
 
 /** PETG with short carbon fibre, printed from filament. */
-export const petgCf = /* @__PURE__ */ defineMaterial(
+export const petgCf = /* @__PURE__ */ tableMaterial(
   {
     name: 'PETG-CF',
     title: 'glycol-modified PET with short carbon fibre, fused filament, solid',

@@ -1,4 +1,3 @@
-import { defineMaterial } from '../record.js'
 import {
   CREEP_FIT,
   FFF_CONSENSUS,
@@ -16,6 +15,7 @@ import {
   WEAR_2025,
   ZMESKAL,
 } from '../sources.js'
+import { tableMaterial } from '../table-material.js'
 import {
   AMORPHOUS_1_YEAR,
   AMORPHOUS_1000_HOURS,
@@ -32,7 +32,7 @@ import {
 } from './shared.js'
 
 /** Polylactide, printed from filament, not annealed. */
-export const pla = /* @__PURE__ */ defineMaterial(
+export const pla = /* @__PURE__ */ tableMaterial(
   {
     name: 'PLA',
     title: 'polylactide, fused filament, solid, not annealed',

@@ -1,4 +1,3 @@
-import { defineMaterial } from '../record.js'
 import {
   AM_DATABASE,
   ASTM_D671,
@@ -35,6 +34,7 @@ import {
   THERMAL_TABLE,
   WEAR_2025,
 } from '../sources.js'
+import { tableMaterial } from '../table-material.js'
 import {
   CRYSTALLINE_1_YEAR,
   CRYSTALLINE_1000_HOURS,
@@ -48,7 +48,7 @@ import {
 } from './shared.js'
 
 /** Polyamide 6, printed from filament; values dry unless the name says conditioned or saturated. */
-export const pa6 = /* @__PURE__ */ defineMaterial(
+export const pa6 = /* @__PURE__ */ tableMaterial(
   {
     name: 'PA6',
     title: 'polyamide 6, fused filament, solid, dry',
@@ -133,7 +133,7 @@ export const pa6 = /* @__PURE__ */ defineMaterial(
 )
 
 /** Polyamide 12, sintered or fused in a powder bed. */
-export const pa12 = /* @__PURE__ */ defineMaterial(
+export const pa12 = /* @__PURE__ */ tableMaterial(
   {
     name: 'PA12',
     title: 'polyamide 12, powder bed (sintered or fused), solid, dry',
@@ -214,7 +214,7 @@ export const pa12 = /* @__PURE__ */ defineMaterial(
 )
 
 /** Polyamide with short carbon fibre, printed from filament. */
-export const paCf = /* @__PURE__ */ defineMaterial(
+export const paCf = /* @__PURE__ */ tableMaterial(
   {
     name: 'PA-CF',
     title: 'polyamide with short carbon fibre, fused filament, solid, dry',

@@ -1,4 +1,3 @@
-import { defineMaterial } from '../record.js'
 import {
   CRAWFORD,
   CRC_FRICTION,
@@ -14,6 +13,7 @@ import {
   PRINTED_FATIGUE,
   PRINTED_HDT,
 } from '../sources.js'
+import { tableMaterial } from '../table-material.js'
 import {
   AMORPHOUS_1_YEAR,
   AMORPHOUS_1000_HOURS,
@@ -29,7 +29,7 @@ import {
 } from './shared.js'
 
 /** Polycarbonate, printed from filament. */
-export const pc = /* @__PURE__ */ defineMaterial(
+export const pc = /* @__PURE__ */ tableMaterial(
   {
     name: 'PC',
     title: 'polycarbonate, fused filament, solid',

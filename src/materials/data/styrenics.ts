@@ -1,4 +1,3 @@
-import { defineMaterial } from '../record.js'
 import {
   ABS_NATURAL_MOISTURE,
   ABS_STOCK_SHEET,
@@ -20,6 +19,7 @@ import {
   PRINTED_HDT,
   THERMAL_TABLE,
 } from '../sources.js'
+import { tableMaterial } from '../table-material.js'
 import {
   AMORPHOUS_1_YEAR,
   AMORPHOUS_1000_HOURS,
@@ -37,7 +37,7 @@ import {
 } from './shared.js'
 
 /** Acrylonitrile butadiene styrene, printed from filament. */
-export const absPolymer = /* @__PURE__ */ defineMaterial(
+export const absPolymer = /* @__PURE__ */ tableMaterial(
   {
     name: 'ABS',
     title: 'acrylonitrile butadiene styrene, fused filament, solid',
@@ -94,7 +94,7 @@ export const absPolymer = /* @__PURE__ */ defineMaterial(
 )
 
 /** Acrylonitrile styrene acrylate, printed from filament. */
-export const asa = /* @__PURE__ */ defineMaterial(
+export const asa = /* @__PURE__ */ tableMaterial(
   {
     name: 'ASA',
     title: 'acrylonitrile styrene acrylate, fused filament, solid',

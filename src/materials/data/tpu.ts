@@ -1,4 +1,3 @@
-import { defineMaterial } from '../record.js'
 import {
   AM_DATABASE,
   FFF_CONSENSUS,
@@ -12,6 +11,7 @@ import {
   TPU_WATER,
   UPRIGHT_AM_DATABASE,
 } from '../sources.js'
+import { tableMaterial } from '../table-material.js'
 import type { TemperatureCurve } from '../temperature-curve.js'
 import {
   CRYSTALLINE_1_YEAR,
@@ -48,7 +48,7 @@ const ELASTOMER_CURVE: TemperatureCurve = {
 }
 
 /** Thermoplastic polyurethane of 95 Shore A: the harder foot and belt grade. */
-export const tpu95a = /* @__PURE__ */ defineMaterial(
+export const tpu95a = /* @__PURE__ */ tableMaterial(
   {
     name: 'TPU 95A',
     title: 'thermoplastic polyurethane, 95 Shore A, fused filament, solid',
@@ -95,7 +95,7 @@ export const tpu95a = /* @__PURE__ */ defineMaterial(
 )
 
 /** Thermoplastic polyurethane of 85 Shore A: the softer foot grade. */
-export const tpu85a = /* @__PURE__ */ defineMaterial(
+export const tpu85a = /* @__PURE__ */ tableMaterial(
   {
     name: 'TPU 85A',
     title: 'thermoplastic polyurethane, 85 Shore A, fused filament, solid',
