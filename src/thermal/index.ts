@@ -13,6 +13,7 @@
  */
 export { ATMOSPHERE, airProperties, GRAVITY, pressureAtAltitude, rayleighNumber } from './air.js'
 export { batteryHeat, costOfTransport, runningTime, strideCopperLoss } from './battery-run.js'
+export { brakeResistor, busCapacitance, busVoltageRise } from './brake.js'
 export { busPower, speedUnderSag } from './bus-power.js'
 export { type Calibration, type Correction, calibrate } from './calibrate.js'
 export { remedyChart, temperatureChart, torqueDutyChart } from './charts.js'

@@ -110,6 +110,7 @@ const UNITS = {
   resistancePerLength: 'mohm/m; ohm/m, ohm/km',
   electricalResistivity: 'ohm mm^2/m; ohm m',
   inductance: 'uH, mH; H',
+  capacitance: 'uF, mF; F, nF',
   fluxLinkage: 'mWb; Wb',
   magneticFluxDensity: 'uT, mT, T',
   speedConstant: 'rpm/V; rad/s/V',

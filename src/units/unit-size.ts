@@ -53,6 +53,7 @@ const DEFINITIONS: Readonly<Record<string, string>> = {
   Wb: 'V s',
   T: 'Wb/m^2',
   H: 'Wb/A',
+  F: 'C/V',
 }
 
 /** Powers of ten. */

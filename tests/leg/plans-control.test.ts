@@ -207,6 +207,9 @@ test.each([
   [{ copperMass: '3 kg' }, /below the mass of the motor/],
   [{ loopRate: '5 mm' }, /frequency/],
   [{ settingAccuracy: '80 %' }, /from 0 to 50 %/],
+  [{ busCapacitance: '0 F' }, /busCapacitance.*above zero/],
+  [{ highestVoltage: '20 V' }, /highestVoltage.*above the voltage of the supply/],
+  [{ brakeSwitchCurrent: '-1 A' }, /brakeSwitchCurrent/],
 ])('%j is refused', (options, message) => {
   expect(() => controlSheet(leg, options as never)).toThrow(message)
   expect(() => controlSheet(leg, options as never)).toThrow(InputError)
@@ -320,6 +323,40 @@ describe('the first start', () => {
     expect(sheet.supply.lowestVoltage.si).toBeCloseTo(voltage.si - internalResistance.si * currentLimit.si, 12)
     const drop = leg.loadCases.events.drop as unknown as { height: { si: number }; travel: { si: number } }
     expect(sheet.supply.landingEnergy!.si).toBeCloseTo(leg.robot.mass.si * 9.80665 * (drop.height.si + drop.travel.si), 9)
+  })
+
+  test('what a landing returns: power of a touch-down, charge of the battery, capacitors alone, and a resistor between both limits', () => {
+    const { returnedPower, charging, untakenVoltage, brake, steps } = controlSheet(leg, {
+      busCapacitance: '2 mF',
+      highestVoltage: '30 V',
+    }).supply
+    const { voltage, internalResistance } = leg.supply
+    const drop = leg.loadCases.events.drop as unknown as { height: { si: number }; travel: { si: number } }
+    // Force m g (1 + h/s), held over the travel, times the speed of the fall.
+    const fall = Math.sqrt(2 * 9.80665 * drop.height.si)
+    const power = leg.robot.mass.si * 9.80665 * (1 + drop.height.si / drop.travel.si) * fall
+    expect(returnedPower!.si).toBeCloseTo(power, 9)
+    // Volts times amperes at the battery's terminals is what flows back.
+    expect(charging!.current.si * charging!.voltage.si).toBeCloseTo(power, 9)
+    expect(charging!.voltage.si).toBeCloseTo(voltage.si + internalResistance.si * charging!.current.si, 9)
+    const energy = leg.robot.mass.si * 9.80665 * (drop.height.si + drop.travel.si)
+    expect(0.5 * 2e-3 * (untakenVoltage!.si ** 2 - voltage.si ** 2)).toBeCloseTo(energy, 9)
+    expect(brake!.onVoltage.si).toBeCloseTo(28.5, 9)
+    expect(28.5 ** 2 / brake!.highest.si).toBeCloseTo(power, 9)
+    expect(28.5 / brake!.lowest.si).toBeCloseTo(20, 9)
+    expect(brake!.pulseEnergy.si).toBeCloseTo(energy, 9)
+    expect(steps.join()).toMatch(/A brake resistor takes it: from .* to .*it burns/)
+  })
+
+  test('a supply that takes nothing back says what must not happen; a switch that is too small is named', () => {
+    const bench = controlSheet(withFields(leg, { 'supply.takesBack': false }), { brakeSwitchCurrent: '2 A' }).supply
+    expect(bench.charging).toBeUndefined()
+    expect(bench.steps.join()).toMatch(/takes nothing back.*must not land, nor walk downhill/)
+    expect(bench.brake!.state).toBe('switchTooSmall')
+    expect(bench.steps.join()).toMatch(/but its switch of 2 A bears no less than/)
+    // A steeper slope never returns less; without a fall and a slope nothing is returned.
+    const steep = (angle: string) => controlSheet(withFields(leg, { 'loadCases.events.slopeDown.angle': angle })).supply.returnedPower!.si
+    expect(steep('-40 deg')).toBeGreaterThanOrEqual(steep('-10 deg'))
   })
 
   test('all of it is on the page', () => {

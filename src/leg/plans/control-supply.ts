@@ -1,6 +1,23 @@
+import { brakeResistor, busVoltageRise, supplySag } from '../../thermal/index.js'
 import { Quantity } from '../../units/index.js'
 import type { Prepared } from '../numbers.js'
 import { line } from '../run/index.js'
+
+/** A resistor that takes what the supply does not. */
+export interface BrakeResistor {
+  /** Voltage at which its switch connects it. */
+  readonly onVoltage: Quantity<'voltage'>
+  /** Largest resistance that holds that voltage, and smallest that its switch bears. */
+  readonly highest: Quantity<'electricalResistance'>
+  /** Smallest resistance that its switch bears. */
+  readonly lowest: Quantity<'electricalResistance'>
+  /** Energy of one pulse, which it must bear without a heat sink. */
+  readonly pulseEnergy: Quantity<'energy'>
+  /** Its power at landings one after the other. */
+  readonly meanPower: Quantity<'power'>
+  /** Whether a resistance lies between both. */
+  readonly state: 'fits' | 'switchTooSmall'
+}
 
 /** Limits of the supply, and what may flow back into it. */
 export interface SupplyLimits {
@@ -10,10 +27,34 @@ export interface SupplyLimits {
   readonly lowestVoltage: Quantity<'voltage'>
   /** Energy of a landing: the most that the motors can return to the supply, copper losses not taken off. */
   readonly landingEnergy: Quantity<'energy'> | undefined
+  /** The largest power that flows back: at touch-down of a landing, or walking downhill, whichever is more. */
+  readonly returnedPower: Quantity<'power'> | undefined
+  /** Current and voltage of a battery that takes it; absent where the supply takes nothing back. */
+  readonly charging: { readonly current: Quantity<'current'>; readonly voltage: Quantity<'voltage'> } | undefined
+  /** Voltage of the bus after a landing that neither supply nor resistor takes. */
+  readonly untakenVoltage: Quantity<'voltage'> | undefined
+  /** The resistor that takes a landing. */
+  readonly brake: BrakeResistor | undefined
   /** How to set the controllers, step by step. */
   readonly steps: readonly string[]
 }
 
+/** What the limits depend on besides the leg, SI. @internal */
+export interface SupplyAsk {
+  /** Capacitors of all controllers together. */
+  readonly capacitance: number
+  /** Highest voltage that controllers and capacitors bear. */
+  readonly highestVoltage: number
+  /** Current that the switch of a brake resistor bears. */
+  readonly switchCurrent: number
+}
+
+/** The highest voltage of controllers over the voltage of the supply, where nobody gives it. @internal */
+export const VOLTAGE_ROOM = 1.25
+/** A brake resistor is connected this far up to the highest voltage: its switch takes time, and voltages scatter. */
+const THRESHOLD = 0.95
+/** From one landing to the next, s. @internal */
+export const LANDINGS = 2
 const G = 9.80665
 /** Energy that the legs take out of a falling robot. */
 const fallEnergy = line(
@@ -23,7 +64,22 @@ const fallEnergy = line(
   'mass · gravity · (height + travel)',
   (x) => x.mass * x.gravity * (x.height + x.travel),
 )
-
+/** Power at touch-down, force held constant over the travel. */
+const touchDownPower = line(
+  'power at touch-down',
+  { mass: 'mass', height: 'length', travel: 'length', gravity: 'acceleration' },
+  'power',
+  'mass · gravity · (1 + height / travel) · sqrt(2 · gravity · height)',
+  (x) => x.mass * x.gravity * (1 + x.height / x.travel) * Math.sqrt(2 * x.gravity * x.height),
+)
+/** Power that a robot loses in height. */
+const downhillPower = line(
+  'power of walking downhill',
+  { mass: 'mass', speed: 'velocity', angle: 'angle', gravity: 'acceleration' },
+  'power',
+  'mass · gravity · speed · sin(angle)',
+  (x) => x.mass * x.gravity * x.speed * Math.sin(x.angle),
+)
 /** Voltage left of a supply at a current. */
 const leftAt = line(
   'voltage of the supply under load',
@@ -34,26 +90,88 @@ const leftAt = line(
 )
 
 /** Limits of the supply. @internal */
-export function supplyLimits({ x }: Prepared): SupplyLimits {
-  const { voltage, internalResistance, currentLimit } = x.supply
+export function supplyLimits({ x }: Prepared, { capacitance, highestVoltage, switchCurrent }: SupplyAsk): SupplyLimits {
+  const { voltage, internalResistance, currentLimit, takesBack } = x.supply
   const sag = leftAt.si({ open: voltage, resistance: internalResistance, current: currentLimit })
-  const drop = Object.values(x.loadCases.events).find((event) => event.kind === 'drop')
-  const energy =
-    drop === undefined ? undefined : fallEnergy.si({ mass: x.robot.mass, height: drop.height, travel: drop.travel, gravity: G })
-  const landing = energy === undefined ? undefined : new Quantity(energy, 'energy')
+  const { energy, power } = returned(x)
+  const limits = { discharge: ampere(currentLimit), lowestVoltage: volt(sag) }
+  const first = [
+    `Limit the current out of the supply to ${limits.discharge} over all controllers together: each gets its share, unless one program limits their sum.`,
+    `At that current the voltage falls from ${volt(voltage)} to ${limits.lowestVoltage}. Set undervoltage limits below it, or the robot switches off in its hardest moment and falls.`,
+    `Set overvoltage limits above the full battery and below ${volt(highestVoltage)}, which controllers and capacitors must bear. A controller that trips lets go of its leg: the robot falls.`,
+  ]
+  if (energy === undefined || !(power > 0))
+    return {
+      ...limits,
+      landingEnergy: undefined,
+      returnedPower: undefined,
+      charging: undefined,
+      untakenVoltage: undefined,
+      brake: undefined,
+      steps: first,
+    }
+  const { current, voltage: charged } = supplySag.si({ openCircuitVoltage: voltage, resistance: internalResistance, power: -power })
+  const charging = takesBack ? { current: ampere(-current), voltage: volt(charged) } : undefined
+  const untaken = volt(busVoltageRise.si({ voltage, capacitance, energy }))
+  const onVoltage = THRESHOLD * highestVoltage
+  const found = brakeResistor.si({ onVoltage, peakPower: power, energy, interval: LANDINGS, switchCurrent })
+  const brake: BrakeResistor = {
+    onVoltage: volt(onVoltage),
+    highest: ohm(found.highest),
+    lowest: ohm(found.lowest),
+    pulseEnergy: new Quantity(energy, 'energy'),
+    meanPower: watt(found.meanPower),
+    state: found.state,
+  }
   return {
-    discharge: new Quantity(currentLimit, 'current'),
-    lowestVoltage: new Quantity(sag, 'voltage'),
-    landingEnergy: landing,
-    steps: [
-      `Limit the current out of the supply to ${new Quantity(currentLimit, 'current')} over all controllers together: each gets its share, unless one program limits their sum.`,
-      `At that current the voltage falls from ${new Quantity(voltage, 'voltage')} to ${new Quantity(sag, 'voltage')}. Set undervoltage limits below it, or the robot switches off in its hardest moment and falls.`,
-      ...(landing === undefined
-        ? []
-        : [
-            `A landing returns up to ${landing}, and so does walking downhill, step by step. A battery takes it up to its charging current. A bench supply takes none: its voltage rises until something fails. Put a battery or a brake resistor beside it.`,
-          ]),
-      'Set overvoltage limits above the full battery and below what controllers and capacitors bear. Copper losses are never returned: the true figure is lower.',
-    ],
+    ...limits,
+    landingEnergy: brake.pulseEnergy,
+    returnedPower: watt(power),
+    charging,
+    untakenVoltage: untaken,
+    brake,
+    steps: [...first, ...backSteps(brake, watt(power), charging, untaken, highestVoltage, switchCurrent)],
   }
 }
+
+/** Energy of a landing and the largest power that flows back; copper losses and drag are not taken off. */
+function returned({ robot: { mass }, loadCases, gaits }: Prepared['x']): { readonly energy: number | undefined; readonly power: number } {
+  const events = Object.values(loadCases.events)
+  const drop = events.find((event) => event.kind === 'drop')
+  const downhill = events.flatMap((event) => {
+    const gait = event.kind === 'slope' ? gaits[event.gait] : undefined
+    return event.kind === 'slope' && gait !== undefined && event.angle < 0
+      ? [downhillPower.si({ mass, speed: gait.speed, angle: -event.angle, gravity: G })]
+      : []
+  })
+  const fall = drop === undefined ? undefined : { mass, height: drop.height, travel: drop.travel, gravity: G }
+  return {
+    energy: fall === undefined ? undefined : fallEnergy.si(fall),
+    power: Math.max(0, ...downhill, fall === undefined ? 0 : touchDownPower.si(fall)),
+  }
+}
+
+function backSteps(
+  { pulseEnergy, onVoltage, highest, lowest, meanPower, state }: BrakeResistor,
+  power: Quantity<'power'>,
+  charging: SupplyLimits['charging'],
+  untaken: Quantity<'voltage'>,
+  highestVoltage: number,
+  switchCurrent: number,
+): string[] {
+  const tooHigh = untaken.si > highestVoltage
+  return [
+    `A landing returns up to ${pulseEnergy}, at most ${power}; walking downhill returns some with each step. Copper losses are never returned: the true figures are lower.`,
+    charging === undefined
+      ? `This supply takes nothing back. The capacitors alone would rise to ${untaken}${tooHigh ? ', more than anything on the bus bears: the robot must not land, nor walk downhill, without a brake resistor or a battery' : ''}.`
+      : `The battery is charged with up to ${charging.current} and the bus rises to ${charging.voltage}: set the charging limits of battery and controllers above that, and ask the maker of the cells. Where its protection opens, or on a bench supply, the capacitors alone would rise to ${untaken}${tooHigh ? ': more than anything on the bus bears' : ''}. A full battery takes nothing: start a little below full.`,
+    state === 'fits'
+      ? `A brake resistor takes it: from ${lowest} (its switch bears ${ampere(switchCurrent)}) to ${highest}, connected at ${onVoltage}. It must bear pulses of ${pulseEnergy} and ${meanPower} on average, with a landing every ${new Quantity(LANDINGS, 'time')}. Mount it on metal away from prints, cords and hands: it burns.`
+      : `A brake resistor of at most ${highest} would take it at ${onVoltage}, but its switch of ${ampere(switchCurrent)} bears no less than ${lowest}: take a larger switch, several of them, or land softer.`,
+  ]
+}
+
+const volt = (x: number) => new Quantity(x, 'voltage')
+const ampere = (x: number) => new Quantity(x, 'current')
+const ohm = (x: number) => new Quantity(x, 'electricalResistance')
+const watt = (x: number) => new Quantity(x, 'power')

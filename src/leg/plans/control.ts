@@ -1,33 +1,18 @@
 import { backEmfConstant } from '../../thermal/index.js'
-import { type In, InputError, Quantity, quantity, show, significant } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
 import { JOINTS, type Joint, motorOf } from '../numbers.js'
-import { knownOptions } from '../options.js'
 import { CAUTIONS } from '../report/content.js'
 import { caseState } from '../what-if.js'
 import { type Assumed, benchLeg } from './bench.js'
 import { commissioning } from './control-commissioning.js'
 import { type GravityTerms, gravityTerms } from './control-gains.js'
 import { type Ask, type JointControl, jointControl, type MotorControl, motorControl } from './control-joint.js'
-import { MAGNET, type MagnetError, magnetErrors } from './control-magnet.js'
+import { type MagnetError, magnetErrors } from './control-magnet.js'
+import { assumedBy, type ControlOptions, readOptions } from './control-options.js'
 import { type SupplyLimits, supplyLimits } from './control-supply.js'
 import { controlPage } from './control-text.js'
 import { type ThroughHip, throughHip } from './control-through.js'
 import { displayed } from './show.js'
-
-/** What the sheet needs and the specification does not hold. */
-export interface ControlOptions {
-  /** Rate of the position loop. Default 1 kHz. */
-  readonly loopRate?: In<'frequency'>
-  /** Durations of the current limits, at most two minutes: longer ones are no pulses. Default 1, 10 and 60 s. */
-  readonly durations?: readonly In<'time'>[]
-  /** Mass of copper in the winding. Default a sixth of the motor's mass. */
-  readonly copperMass?: In<'mass'>
-  /** How far the pretension may be set wrong, either way. Default 5 %: a plucked or scaled setting. */
-  readonly settingAccuracy?: In<'ratio'>
-}
-
-export const CONTROL_OPTIONS = ['loopRate', 'durations', 'copperMass', 'settingAccuracy'] as const
 
 /** Numbers to type into a motor controller, each in a named convention. Plain data; `controlPage` renders it. */
 export interface ControlSheet {
@@ -62,11 +47,6 @@ const CONVENTIONS = [
   'Limits are for the magnitude of the current, either way.',
 ]
 
-/** Copper over the mass of a motor, where nobody weighed it. */
-const COPPER_SHARE = 1 / 6
-/** Pulses longer than this heat the mount as well, s. */
-const LONGEST_PULSE = 120
-
 /**
  * The control sheet of a leg: ratios and signs, limits in motor turns, counts, torque per ampere, current limits with what each protects,
  * feed-forward terms, stiffness, inertia, gains with their reasoning, and a homing run that finds a slipped cord.
@@ -75,28 +55,7 @@ const LONGEST_PULSE = 120
  */
 export function controlSheet(leg: Leg, options: ControlOptions = {}): ControlSheet {
   const bench = benchLeg(leg)
-  const lightest = Math.min(...JOINTS.map((joint) => motorOf(bench.x, joint).mass))
-  knownOptions('controlSheet', options, CONTROL_OPTIONS)
-  const loopRate = quantity('frequency', options.loopRate ?? '1 kHz')
-  const given = options.copperMass === undefined ? undefined : quantity('mass', options.copperMass)
-  const copper = (joint: Joint) => given ?? new Quantity(motorOf(bench.x, joint).mass * COPPER_SHARE, 'mass')
-  const durations = (options.durations ?? ['1 s', '10 s', '60 s']).map((one) => quantity('time', one as In<'time'>))
-  const setting = quantity('ratio', options.settingAccuracy ?? '5 %')
-  const bad = [
-    ...(setting.si >= 0 && setting.si <= 0.5
-      ? []
-      : [{ path: 'settingAccuracy', given: show(options.settingAccuracy), accepts: 'must be from 0 to 50 %' }]),
-    ...(loopRate.si > 0 ? [] : [{ path: 'loopRate', given: show(options.loopRate), accepts: 'must be above zero' }]),
-    ...(given === undefined || (given.si > 0 && given.si < lightest)
-      ? []
-      : [{ path: 'copperMass', given: show(options.copperMass), accepts: 'must be above zero and below the mass of the motor' }]),
-    ...durations.flatMap((one, i) =>
-      one.si > 0 && one.si <= LONGEST_PULSE
-        ? []
-        : [{ path: `durations[${i}]`, given: show(options.durations?.[i]), accepts: 'must be above zero and at most 2 min' }],
-    ),
-  ]
-  if (bad.length > 0) throw new InputError('controlSheet', bad)
+  const read = readOptions(bench, options)
   const hot = caseState(bench, 'hotAfternoon')
   const askOf = (joint: Joint): Ask => {
     const { speedConstant, speedConstantBasis: basis } = motorOf(bench.x, joint)
@@ -105,13 +64,12 @@ export function controlSheet(leg: Leg, options: ControlOptions = {}): ControlShe
       emf: backEmfConstant.si({ speedConstant, basis }).typical,
       warm: hot.joints[joint].heat.backEmfConstant,
       hottest: hottest(hot.joints[joint]),
-      loopRate: loopRate.si,
-      copper: copper(joint).si,
-      setting: setting.si,
-      durations: durations.map(({ si }) => si),
+      loopRate: read.loopRate.si,
+      copper: read.copper(joint).si,
+      setting: read.setting.si,
+      durations: read.durations.map(({ si }) => si),
     }
   }
-  const copperText = [...new Set(JOINTS.map((joint) => String(copper(joint))))].join(' (hip), ')
   const joints = { hip: jointControl('hip', askOf('hip')), knee: jointControl('knee', askOf('knee')) }
   const gravity = gravityTerms(bench)
   const sheet: ControlSheet = {
@@ -126,27 +84,12 @@ export function controlSheet(leg: Leg, options: ControlOptions = {}): ControlShe
       JOINTS.map((joint) => joints[joint].signTest),
     ),
     encoder: magnetErrors(bench),
-    supply: supplyLimits(bench),
-    assumed: [
-      { what: 'rate of the position loop', value: String(loopRate), why: options.loopRate === undefined ? 'a usual rate' : 'given' },
-      {
-        what: 'copper in the winding',
-        value: copperText,
-        why: options.copperMass === undefined ? 'assumption: a sixth of the motor; limits for seconds depend on it' : 'given',
-      },
-      {
-        what: 'pretension set wrong by up to',
-        value: `${significant(100 * setting.si, 3)} %`,
-        why:
-          options.settingAccuracy === undefined ? 'assumption: a plucked span or a scale; the current limits hold for both ends' : 'given',
-      },
-      {
-        what: 'magnet of the encoder',
-        value: `disc of ${new Quantity(2 * MAGNET.radius, 'length')} by ${new Quantity(MAGNET.length, 'length')}, ${MAGNET.remanence} T, no steel behind it`,
-        why: 'the usual one; a steel shaft changes the field',
-      },
-      { what: 'links', value: 'uniform rods', why: 'gravity terms and inertia; weigh and balance yours' },
-    ],
+    supply: supplyLimits(bench, {
+      capacitance: read.capacitance.si,
+      highestVoltage: read.highestVoltage.si,
+      switchCurrent: read.switchCurrent.si,
+    }),
+    assumed: assumedBy(options, read),
     cautions: CAUTIONS,
   }
   return displayed(sheet, controlPage)

@@ -4,7 +4,8 @@ import { documentOf } from '../report/html-page.js'
 import { escaped, htmlSection } from '../report/html-parts.js'
 import { ASSEMBLY_OPTIONS, type AssemblyOptions, assemblyPlan } from './assembly.js'
 import { assemblyPage } from './assembly-text.js'
-import { CONTROL_OPTIONS, type ControlOptions, controlSheet } from './control.js'
+import { controlSheet } from './control.js'
+import { CONTROL_OPTIONS, type ControlOptions } from './control-options.js'
 import { controlPage } from './control-text.js'
 import { standPlan } from './stand.js'
 import { standPage } from './stand-text.js'
@@ -15,10 +16,10 @@ import { standPage } from './stand-text.js'
  */
 export function htmlPlans(leg: Leg, options: AssemblyOptions & ControlOptions = {}): string {
   knownOptions('htmlPlans', options, [...ASSEMBLY_OPTIONS, ...CONTROL_OPTIONS])
-  const { tail, beddingStrain, motorThreadDepth, loopRate, durations, copperMass, settingAccuracy } = options
+  const { tail, beddingStrain, motorThreadDepth, ...ofControl } = options
   const pages = [
     ['assembly', assemblyPage(assemblyPlan(leg, given({ tail, beddingStrain, motorThreadDepth })))],
-    ['control', controlPage(controlSheet(leg, given({ loopRate, durations, copperMass, settingAccuracy })))],
+    ['control', controlPage(controlSheet(leg, given(ofControl)))],
     ['stand', standPage(standPlan(leg))],
   ] as const
   const links = pages.map(([id, { title }]) => `<li><a href="#${id}">${escaped(title)}</a></li>`).join('')
