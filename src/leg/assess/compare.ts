@@ -92,12 +92,22 @@ export function reserveOf(demand: number, capacity: number): number {
   return Number.isNaN(reserve) ? 0 : Math.min(PLENTY, Math.max(0, reserve))
 }
 
-/** Both sides of a comparison; a reason where the check does not apply. A side that fails has reserve 0 and says why. */
-export function compare(calculation: Reader, { demand, capacity, unless }: Comparison): DemandCapacity | string {
+/** The reserve of a comparison alone; absent where the check does not apply. */
+export function reserveIn(reader: Reader, { demand, capacity, unless }: Comparison): number | undefined {
   try {
-    const reason = unless === undefined ? undefined : (calculation.read(unless) as string | undefined)
+    if (unless !== undefined && reader.read(unless) !== undefined) return undefined
+    return reserveOf(reader.read(demand) as number, reader.read(capacity) as number)
+  } catch {
+    return 0
+  }
+}
+
+/** Both sides of a comparison; a reason where the check does not apply. A side that fails has reserve 0 and says why. */
+export function compare(reader: Reader, { demand, capacity, unless }: Comparison): DemandCapacity | string {
+  try {
+    const reason = unless === undefined ? undefined : (reader.read(unless) as string | undefined)
     if (reason !== undefined) return reason
-    const [required, borne] = [calculation.read(demand) as number, calculation.read(capacity) as number]
+    const [required, borne] = [reader.read(demand) as number, reader.read(capacity) as number]
     const failure = Number.isNaN(required) ? 'the demand is not a number' : Number.isNaN(borne) ? 'the capacity is not a number' : undefined
     const found = { demand: required, capacity: borne, reserve: reserveOf(required, borne) }
     return failure === undefined ? found : { ...found, failure }

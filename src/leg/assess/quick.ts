@@ -4,7 +4,7 @@ import { ALL_CASE_IDS, type CaseId } from '../cases/events.js'
 import type { Joint, LegNumbers } from '../numbers.js'
 import { CHECKS } from '../parts/index.js'
 import { sameStructure } from '../parts/structure.js'
-import { type Comparison, compare, comparisonsOf, type DemandCapacity } from './compare.js'
+import { type Comparison, comparisonsOf, reserveIn } from './compare.js'
 import { keyOf, requiredOf } from './findings.js'
 
 /** The governing check of a leg: the fast form of `assess` that explains nothing. */
@@ -17,12 +17,14 @@ export interface QuickVerdict {
   readonly case: CaseId
 }
 
-/** What was found last for a comparison, and for which values of its sides. */
+/** The reserve that was found last for a comparison, and for which values of its sides. */
 class Judged {
   demand: unknown = undefined
   capacity: unknown = undefined
   unless: unknown = undefined
-  found: DemandCapacity | string | undefined = undefined
+  found = false
+  /** Absent where the check does not apply. */
+  reserve: number | undefined = undefined
   constructor(readonly comparison: Comparison) {}
 }
 
@@ -67,11 +69,11 @@ export class QuickLeg {
     let [margin, reserve] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY]
     for (const one of this.#judged) {
       const found = judge(calculation, one)
-      if (typeof found === 'string') continue
-      const over = found.reserve / requiredOf(one.comparison, general)
+      if (found === undefined) continue
+      const over = found / requiredOf(one.comparison, general)
       if (over >= margin) continue
       margin = over
-      reserve = found.reserve
+      reserve = found
       least = one.comparison
     }
     if (least === undefined)
@@ -89,31 +91,32 @@ export class QuickLeg {
       if (only !== undefined && key !== only) continue
       for (const one of group) {
         const found = judge(calculation, one)
-        if (typeof found === 'string') continue
+        if (found === undefined) continue
         const known = least.get(key)
-        if (known === undefined || found.reserve < known) least.set(key, found.reserve)
+        if (known === undefined || found < known) least.set(key, found)
       }
     }
     return least
   }
 }
 
-/** Compares both sides, again only where one of them has changed. */
-function judge(calculation: LegCalculation, one: Judged): DemandCapacity | string {
+/** The reserve of a comparison, found again only where one of its sides has changed. */
+function judge(calculation: LegCalculation, one: Judged): number | undefined {
   const { demand, capacity, unless } = one.comparison
   const same =
-    one.found !== undefined &&
+    one.found &&
     calculation.stands(demand) &&
     calculation.stands(capacity) &&
     Object.is(demand.value, one.demand) &&
     Object.is(capacity.value, one.capacity) &&
     (unless === undefined || (calculation.stands(unless) && unless.value === one.unless))
-  if (same) return one.found as DemandCapacity | string
-  one.found = compare(calculation, one.comparison)
+  if (same) return one.reserve
+  one.reserve = reserveIn(calculation, one.comparison)
+  one.found = true
   one.demand = demand.value
   one.capacity = capacity.value
   one.unless = unless?.value
-  return one.found
+  return one.reserve
 }
 
 /**

@@ -1,6 +1,6 @@
 import type { LegCalculation } from '../calculation.js'
 import type { Cell, Ends, Range, Reader, Scenarios, Uncertain } from '../run/index.js'
-import { type Comparison, compare } from './compare.js'
+import { type Comparison, reserveIn } from './compare.js'
 
 /** How the reserve of a check moves with one uncertain leaf. */
 export interface Move {
@@ -32,11 +32,8 @@ export interface Group {
   readonly reserve: number
 }
 
-/** The reserve of a comparison; none where the check does not apply. */
-function reserveAt(reader: Reader, one: Comparison): number {
-  const found = compare(reader, one)
-  return typeof found === 'string' ? Number.POSITIVE_INFINITY : found.reserve
-}
+/** The reserve of a comparison; more than any where the check does not apply. */
+const reserveAt = (reader: Reader, one: Comparison): number => reserveIn(reader, one) ?? Number.POSITIVE_INFINITY
 
 /** Leaves with a range. */
 const uncertainOf = (calculation: LegCalculation): Uncertain[] =>

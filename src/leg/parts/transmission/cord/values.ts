@@ -118,8 +118,20 @@ export const travel = value('cord.travel', ['joint'], (use) => {
   return use.run(onDrum, { from: lowest, to: highest, arc: use(branchArc) })
 })
 const limits = (use: Use<'joint' | 'air' | 'age'>, hold: 'frictionOnly' | 'clampedMidPinion') => {
-  const { drumWrapTaut: drumWrap, drumWrapSlack: _, ...drive } = driveAt(use)
-  return use.run(travelLimits, { ...drive, drumWrap, travel: use(travel), hold })
+  const { axialRigidity, pretension: at, pinionRadius: pinion, drumRadius: drum, span, pinionWrap, drumWrapTaut, friction } = driveAt(use)
+  return use.run(travelLimits, {
+    axialRigidity,
+    pretension: at,
+    pinionRadius: pinion,
+    drumRadius: drum,
+    span,
+    pinionWrap,
+    friction,
+    drumFriction: undefined,
+    drumWrap: drumWrapTaut,
+    travel: use(travel),
+    hold,
+  })
 }
 /** Torque at which a span of a cord that does not slip goes slack, the least over the travel: slipping is a limit of its own. */
 export const slackTorque = value('cord.slackTorque', ['joint', 'air', 'age'], (use) => limits(use, 'clampedMidPinion').slackTorque)
