@@ -13,18 +13,19 @@ const place = (): Place => ({ inner: new Map(), at: [], below: [] })
 const isObject = (x: unknown): x is object => typeof x === 'object' && x !== null
 
 /**
- * Which leaves a changed field of the document reaches. A leaf that gives a word or a number is traced: it depends on the words and numbers that it
- * reads. One that gives a list or a record depends on the whole sections that it reads.
+ * Which leaves a changed field of the document reaches. A leaf is traced: it depends on the words and numbers that it
+ * reads, and on the records and lists that it hands on. Where that cannot be told, it depends on the whole sections that it reads.
  */
 export class FieldIndex<D> {
   readonly #root = place()
 
   /** Notes what a leaf is read from. */
   trace(cell: Cell, document: D, read: (document: D) => unknown): void {
-    const [found, listed] = [new Set<Place>(), new Set<Place>()]
-    const plain = givesPlainValue(read, Watched.of(this.#root, document as object, found, listed) as D)
-    if (plain) for (const one of found) note(one.at, cell)
-    const whole = plain ? listed : sectionsRead(document, read).map((name) => within(this.#root, name))
+    const reads = new Reads()
+    const escaped = escapes(read, reads.watch(this.#root, document as object) as D, reads)
+    if (escaped !== undefined) for (const one of reads.found) note(one.at, cell)
+    const whole =
+      escaped !== undefined ? [...reads.listed, ...escaped] : sectionsRead(document, read).map((name) => within(this.#root, name))
     for (const one of whole) note(one.below, cell)
   }
 
@@ -36,40 +37,54 @@ export class FieldIndex<D> {
   }
 }
 
+/** What a leaf read while it was traced. */
+class Reads {
+  /** Places of words and numbers, and of records or lists that something listed. */
+  readonly found = new Set<Place>()
+  readonly listed = new Set<Place>()
+  readonly #watched = new Map<object, Place>()
+
+  watch(at: Place, now: object): object {
+    const watched = new Proxy(Array.isArray(now) ? [] : {}, new Watched(at, now, this))
+    this.#watched.set(watched, at)
+    return watched
+  }
+
+  /** The place of a record or list that is watched. */
+  placeOf(watched: object): Place | undefined {
+    return this.#watched.get(watched)
+  }
+}
+
 /** A record or list of the document as a traced leaf sees it. Once anything lists it, all that is below counts, and is given as it is. */
 class Watched implements ProxyHandler<object> {
   constructor(
     readonly at: Place,
     readonly now: object,
-    readonly read: Set<Place>,
-    readonly listed: Set<Place>,
+    readonly reads: Reads,
   ) {}
-
-  static of(at: Place, now: object, read: Set<Place>, listed: Set<Place>): object {
-    return new Proxy(Array.isArray(now) ? [] : {}, new Watched(at, now, read, listed))
-  }
 
   get(_: object, name: string | symbol): unknown {
     const value = Reflect.get(this.now, name) as unknown
-    if (typeof name !== 'string' || typeof value === 'function' || this.listed.has(this.at)) return value
+    if (typeof name !== 'string' || typeof value === 'function' || this.reads.listed.has(this.at)) return value
     const one = within(this.at, name)
-    if (isObject(value)) return Watched.of(one, value, this.read, this.listed)
-    this.read.add(one)
+    if (isObject(value)) return this.reads.watch(one, value)
+    this.reads.found.add(one)
     return value
   }
 
   has(_: object, name: string | symbol): boolean {
-    this.listed.add(this.at)
+    this.reads.listed.add(this.at)
     return Reflect.has(this.now, name)
   }
 
   ownKeys(): (string | symbol)[] {
-    this.listed.add(this.at)
+    this.reads.listed.add(this.at)
     return Reflect.ownKeys(this.now)
   }
 
   getOwnPropertyDescriptor(_: object, name: string | symbol): PropertyDescriptor | undefined {
-    this.listed.add(this.at)
+    this.reads.listed.add(this.at)
     const found = Reflect.getOwnPropertyDescriptor(this.now, name)
     return found === undefined ? undefined : { ...found, configurable: true }
   }
@@ -79,12 +94,19 @@ class Watched implements ProxyHandler<object> {
   }
 }
 
-/** Whether a read gives a word or a number: what it read on the way is then all that it depends on. */
-function givesPlainValue<D>(read: (document: D) => unknown, watched: D): boolean {
+/**
+ * Places of the records and lists that a read hands on as they are; undefined where that cannot be told. A word, a number, or a new record of words and
+ * numbers hands on none.
+ */
+function escapes<D>(read: (document: D) => unknown, watched: D, reads: Reads): readonly Place[] | undefined {
   try {
-    return !isObject(read(watched))
+    const value = read(watched)
+    if (!isObject(value)) return []
+    const place = reads.placeOf(value)
+    if (place !== undefined) return [place]
+    return Object.values(value).some(isObject) ? undefined : []
   } catch {
-    return false
+    return undefined
   }
 }
 
