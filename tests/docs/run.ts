@@ -50,8 +50,8 @@ async function load(name: string, { file, line }: Example): Promise<unknown> {
 
 const CLAIM = /^\/\/ ?(=>|throws\b)(.*)$/
 
-/** The example with each claim turned into a call. */
-function withClaims({ code, file, line: firstLine }: Example): string {
+/** The example with each claim turned into a call. Throws an `ExampleError` where it claims nothing, or a claim follows no statement of its own. */
+export function withClaims({ code, file, line: firstLine }: Example): string {
   const source = ts.createSourceFile('example.ts', code, ts.ScriptTarget.ES2022, true)
   const lineOf = (position: number) => firstLine + source.getLineAndCharacterOfPosition(position).line
   const claims = new Map<ts.Statement, Claim>()
