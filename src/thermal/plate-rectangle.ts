@@ -3,8 +3,11 @@ import { type LawRange, lawCoefficients, lawNodes, lawPlace } from './chebyshev-
 import type { PlateNumbers } from './plate-grid.js'
 import { plateShape, rectangleResistances } from './plate-sources.js'
 
-/** Films over which the difference is tabulated, W/(m² K). Weaker and stronger ones count as at the ends, where hardly any heat flows or none reaches the edges. */
+/** Films over which the difference is tabulated, W/(m² K): those of air. Weaker and stronger ones are worked out one by one, which is slow. */
 const FILMS: LawRange = { low: 0.5, high: 300, terms: 7 }
+
+/** A film that is as good as none: it changes no digit that is printed, and the mean of the plate, which cancels, stays finite. */
+const NO_FILM = 1e-5
 
 /**
  * How much more a rectangular plate resists than the round one of equal area, over the films of both faces, K/W. Heat enters through the ring, or through the insert where
@@ -18,19 +21,18 @@ export function rectangleExcess(plate: PlateNumbers): (motorFaceCoefficient: num
   const nodes = lawNodes(FILMS)
   const covered = plate.underMotor === 'covered' && insert === undefined
   // Row by row of the motor's face: coefficients over the film of the free face.
-  const rows = nodes.map((motorFaceCoefficient) =>
-    lawCoefficients(
-      nodes.map((freeFaceCoefficient) => rectangleResistances(shape, { ...plate, motorFaceCoefficient, freeFaceCoefficient }, covered)[0]!),
-    ),
-  )
+  const exact = (motorFaceCoefficient: number, freeFaceCoefficient: number) =>
+    rectangleResistances(shape, { ...plate, motorFaceCoefficient, freeFaceCoefficient }, covered)[0]!
+  const rows = nodes.map((motor) => lawCoefficients(nodes.map((free) => exact(motor, free))))
   // Columns become expansions over the film of the motor's face.
   const columns = rows[0]!.map((_, k) => lawCoefficients(rows.map((row) => row[k]!)))
-  const placeOf = (film: number) => lawPlace(FILMS, Math.min(FILMS.high, Math.max(FILMS.low, film)))
+  const isTabulated = (film: number) => film >= FILMS.low && film <= FILMS.high
   return (motor, free) => {
-    const place = placeOf(motor)
+    if (!isTabulated(motor) || !isTabulated(free)) return exact(Math.max(motor, NO_FILM), Math.max(free, NO_FILM))
+    const place = lawPlace(FILMS, motor)
     return chebyshev(
       columns.map((column) => chebyshev(column, place)),
-      placeOf(free),
+      lawPlace(FILMS, free),
     )
   }
 }

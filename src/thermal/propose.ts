@@ -1,9 +1,10 @@
-import { atLeast, atMost, type Given, type KeptLimit, type Proposals, proposalsOf, readInputs, type Si } from '../formula/index.js'
-import { Quantity } from '../units/index.js'
+import { atMost, type Given, type KeptLimit, type Proposals, proposalsOf, readInputs, type Si } from '../formula/index.js'
+import { InputError, issue, Quantity, refuse } from '../units/index.js'
 import { type MotorMount, motorMount } from './mount.js'
 import type { MountSpecification } from './mount-specification.js'
 import { assessMount } from './operating.js'
 import type { TypicalMotor } from './propose-motor.js'
+import { LONGEST_PLATE } from './rectangular-plate.js'
 import { thermalMaterials } from './tables.js'
 
 const POLYMER = {
@@ -24,7 +25,7 @@ const WISH = {
   speed: { kind: 'angularVelocity', min: 0, default: '0 rad/s' },
   /** The polymer that the plate is printed from. */
   polymer: { fields: POLYMER },
-  /** Largest plate. */
+  /** Largest plate, wider than the ring of the motor both ways. */
   width: { kind: 'length', above: 0 },
   /** Largest height of the plate. */
   height: { kind: 'length', above: 0 },
@@ -75,8 +76,18 @@ const AIDS = ['none', 'aluminium insert', 'aluminium plate', 'fins'] as const
  * Throws one `InputError` that lists every bad input. Hot motors burn: an estimate, to be checked with a thermometer.
  */
 export function proposeMount(wish: MountWish): Proposals<ProposedMount> {
-  const { motor, ...rest } = wish
-  const read = readInputs('thermal.proposeMount', WISH, rest as Given<typeof WISH>)
+  const where = 'thermal.proposeMount'
+  const { motor, ...rest } = (wish ?? {}) as MountWish
+  if (!(motor?.ringOuterDiameter instanceof Quantity)) refuse(where, 'motor', motor, 'must be made by typicalMotor')
+  const read = readInputs(where, WISH, rest as Given<typeof WISH>)
+  const narrow = (['width', 'height'] as const).filter((side) => read[side] <= motor.ringOuterDiameter.si)
+  if (narrow.length > 0) {
+    const accepts = `must be larger than the ring of the motor, ${new Quantity(motor.ringOuterDiameter.si, 'length')}`
+    throw new InputError(
+      where,
+      narrow.map((side) => issue(side, rest[side], accepts)),
+    )
+  }
   const built = new Map<string, MotorMount>()
   return proposalsOf(read, (x) => designsFor(x, motor, built), [
     { input: 'torque', kind: 'torque', easiest: 1e-3 * read.torque },
@@ -89,10 +100,12 @@ function designsFor(x: MountWishNumbers, typical: TypicalMotor, built: Map<strin
   return SIZES.flatMap((size) =>
     THICKNESSES.flatMap((thick) =>
       AIDS.filter((aid) => aid !== 'fins' || x.finSpace > 0).map((aid) => {
-        const [width, height] = [
-          Math.max(size * x.width, Math.min(x.width, 1.1 * ring)),
-          Math.max(size * x.height, Math.min(x.height, 1.1 * ring)),
-        ]
+        const side = (space: number, across: number) =>
+          Math.min(
+            Math.max(size * space, Math.min(space, 1.1 * ring)),
+            LONGEST_PLATE * Math.max(size * across, Math.min(across, 1.1 * ring)),
+          )
+        const [width, height] = [side(x.width, x.height), side(x.height, x.width)]
         const specification = specificationOf(x, typical, { width, height, thickness: thick * x.thickness, aid })
         const key = `${size} ${thick} ${aid} ${x.air}`
         const mount = built.get(key) ?? motorMount(typical.motor, specification)
@@ -168,12 +181,10 @@ function limitsOf(x: MountWishNumbers, mount: MotorMount): KeptLimit[] {
     const kelvin = verdict.state === 'runaway' || at === undefined ? Number.POSITIVE_INFINITY : at.si - x.air
     return atMost(`rise of the ${what} over the air`, 'temperatureDifference', kelvin, Math.max(0, limit - x.margin - x.air))
   }
-  const fits = Math.min(x.width, x.height) - mount.si.x.body.ringOuterDiameter
   return [
     rise('polymer at the motor', 'mount', x.polymer.limit),
     rise('magnets', 'can', x.magnetLimit),
     rise('hottest winding', undefined, x.windingLimit),
     atMost('mass of motor and mount', 'mass', mount.mass.si, x.mass),
-    atLeast('width of the plate beyond the ring of the motor', 'length', fits, 0),
   ]
 }

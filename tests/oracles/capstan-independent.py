@@ -225,9 +225,18 @@ h = 1e-6
 out["spanStiffness"] = digits((energy(h) - 2 * energy(0) + energy(-h)) / h**2, 5)
 reach = 20e-3 + 3 * np.pi * 8e-3 + np.pi * 48e-3
 out["frictionless"] = digits((energy(h, length=reach) - 2 * energy(0, length=reach) + energy(-h, length=reach)) / h**2, 5)
-# Slack: rise of the difference until the slack span has none left; equal changes, or the taut span held at the pretension.
-equal = brentq(lambda f: 60 - f, 0, 200)
-out["slackEstimate"] = [digits(48e-3 * 60, 5), digits(48e-3 * 2 * equal, 5)]
+
+# Slack: the drum turns until the slack span has no stretch left; torque as the slope of the energy there. Equal springs, or a taut side without stiffness.
+def slack_torque(taut, slack, r=48e-3, ea=20e3, t0=60.0):
+    # Energy beyond that at rest, of spans that are both stretched.
+    stored = lambda a: sum(s * t0 * r * a + 0.5 * ea / l * (r * a) ** 2 for s, l in ((1, taut), (-1, slack)))
+    angle = brentq(lambda a: t0 * slack / ea - r * a, 0, 10, xtol=1e-18)
+    step = 1e-4 * angle
+    # From the loaded side, where the slack span still pulls.
+    return (3 * stored(angle) - 4 * stored(angle - step) + stored(angle - 2 * step)) / (2 * step)
+
+
+out["slackEstimate"] = [digits(slack_torque(1e9, 0.2), 5), digits(slack_torque(0.2, 0.2), 5)]
 hold = polygon(0.15, 6 * np.pi)
 out["slipEstimate"] = [
     digits(48e-3 * (60 - brentq(lambda t: 60 - t * hold, 0, 60))),

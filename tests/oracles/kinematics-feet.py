@@ -1,4 +1,5 @@
-"""Forces of feet by models that share nothing with the library: four springs that only push, by minimum of energy (scipy), three feet by a linear system
+"""Forces of feet by models that share nothing with the library: four springs that only push, by minimum of energy (Newton over the feet
+that touch), three feet by a linear system
 in the moments, tipping by integration of the fall of a body over its two feet. Writes kinematics-feet.json. Run: python3 tests/oracles/kinematics-feet.py
 """
 import json
@@ -6,7 +7,6 @@ from pathlib import Path
 
 import numpy as np
 from scipy.integrate import solve_ivp
-from scipy.optimize import minimize
 
 g = 9.80665
 
@@ -84,7 +84,7 @@ out = {
 
 
 def walk(duty, step, order, centre, n=20000):
-    """Share of a stride of a walk in which three or more feet stand, and in which the centre is outside the polygon; angles from the centre to the feet."""
+    """Share of a stride of a walk in which two feet stand, and in which the centre is outside the polygon; angles from the centre to the feet."""
     hips = {"LF": (0.18, 0.12), "RF": (0.18, -0.12), "LH": (-0.18, 0.12), "RH": (-0.18, -0.12)}
     phase = {leg: k / 4 for k, leg in enumerate(order)}
     two = outside = 0

@@ -199,6 +199,17 @@ tilt, half, gap = sleeve(1200, 8e-3, 3e-3, 20e-3, 2.2e9, 7.0, 200_000)
 closed, whole_ring, none = sleeve(1200, 8e-3, 3e-3, 20e-3, 2.2e9, 3.0, 20_000)
 out["sleeve"] = {"tilt": digits(tilt * 1e3, 6), "half": digits(half, 5), "gap": digits(gap * 1e3, 6), "closed": digits(closed * 1e3, 6)}
 
+# Two bearings as springs under a rigid shaft: place and tilt of least energy under a moment, then the force of a spring.
+def on_springs(moment, spacing, k=1e7):
+    energy = lambda u: 0.5 * k * (u[0] ** 2 + (u[0] + spacing * u[1]) ** 2) - moment * u[1]
+    # Newton on differences; the energy is a quadratic.
+    h = np.array([1e-3, 1e-1])
+    gradient = lambda u: np.array([(energy(u + e * h) - energy(u - e * h)) / (2 * e @ h) for e in np.eye(2)])
+    slope = np.column_stack([(gradient(e * h) - gradient(-e * h)) / (2 * e @ h) for e in np.eye(2)])
+    u = np.linalg.solve(slope, -gradient(np.zeros(2)))
+    return abs(k * u[0])
+
+
 # Cocking: balls spread over the ring in a thousand positions; rims by linear programme and as springs.
 spread = (np.arange(1_000_000) + 0.5) * 2 * np.pi / 1_000_000
 worst = lambda power: 0.9 / (8 * 7e-3 * np.mean(np.abs(np.cos(spread)) ** (power + 1)))
@@ -219,7 +230,7 @@ out["cocking"] = {
     "elastic": digits(elastic),
     # Cap of 6 mm under its screw, pivoting on an edge of 9 mm: moments about that edge.
     "screw": digits(np.linalg.solve([[1, -1], [0, 9e-3]], [elastic, elastic * 15e-3])[1]),
-    "pair": digits(0.9 / 14e-3),
+    "pair": digits(on_springs(0.9, 14e-3)),
 }
 # Rod with its pins in planes 2 mm apart: part of its force along the pins, from the angle of the rod.
 lean = np.arctan2(2e-3, np.sqrt(150e-3**2 - 2e-3**2))

@@ -136,13 +136,13 @@ export const checks: Check[] = [
       what: 'robot of 6 kg',
       given: { power: '100 W', mass: '6 kg', speed: '0.4 m/s' },
       gives: { energyPerDistance: printed(transport.perMetre, 'J/m'), costOfTransport: printed(transport.cost, '1') },
-      source: by('definition'),
+      source: by('battery run down step by step; weight lifted over the way for the same energy'),
     },
     {
       what: 'a running robot of 33 kg at 6 m/s, which drew 973 W',
       given: { power: '973 W', mass: '33 kg', speed: '6 m/s' },
       gives: { costOfTransport: 0.5 },
-      source: { level: 'unverified', where: 'S. Seok and others, IEEE/ASME Trans. Mechatronics (2015), abstract' },
+      source: { level: 'published', where: 'S. Seok and others, Design Principles for Energy Efficient Legged Locomotion, abstract (author copy read)' },
     },
   ),
   ...published(

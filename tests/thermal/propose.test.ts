@@ -93,3 +93,19 @@ describe('mounts for a wish', () => {
     expect(message).toContain('instead of 3 N m')
   })
 })
+
+describe('a space for the plate', () => {
+  test('that does not hold the ring of the motor is named, with the ring', () => {
+    expect(() => proposeMount({ ...wish, width: '35 mm', height: '30 mm' })).toThrow(
+      /width is '35 mm'; must be larger than the ring of the motor, 39\.06 mm[^]*height is '30 mm'/,
+    )
+    expect(() => proposeMount({ ...wish, motor: undefined } as never)).toThrow('must be made by typicalMotor')
+    expect(() => proposeMount(undefined as never)).toThrow('must be made by typicalMotor')
+  })
+
+  test('that is longer than any plate gives plates of the longest form', () => {
+    const { state, proposals } = proposeMount({ ...wish, height: '900 mm' })
+    expect(state).toBe('met')
+    for (const { design } of proposals) expect(design.plate.height.si).toBeLessThanOrEqual(5 * design.plate.width.si * (1 + 1e-12))
+  })
+})
