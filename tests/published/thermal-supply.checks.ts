@@ -142,7 +142,10 @@ export const checks: Check[] = [
       what: 'a running robot of 33 kg at 6 m/s, which drew 973 W',
       given: { power: '973 W', mass: '33 kg', speed: '6 m/s' },
       gives: { costOfTransport: 0.5 },
-      source: { level: 'published', where: 'S. Seok and others, Design Principles for Energy Efficient Legged Locomotion, abstract (author copy read)' },
+      source: {
+        level: 'published',
+        where: 'S. Seok and others, Design Principles for Energy Efficient Legged Locomotion, abstract (author copy read)',
+      },
     },
   ),
   ...published(

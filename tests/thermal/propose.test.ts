@@ -97,7 +97,7 @@ describe('mounts for a wish', () => {
 describe('a space for the plate', () => {
   test('that does not hold the ring of the motor is named, with the ring', () => {
     expect(() => proposeMount({ ...wish, width: '35 mm', height: '30 mm' })).toThrow(
-      /width is '35 mm'; must be larger than the ring of the motor, 39\.06 mm[^]*height is '30 mm'/,
+      /width is '35 mm'; must be larger than the ring of the motor, 39\.06 mm[\s\S]*height is '30 mm'/,
     )
     expect(() => proposeMount({ ...wish, motor: undefined } as never)).toThrow('must be made by typicalMotor')
     expect(() => proposeMount(undefined as never)).toThrow('must be made by typicalMotor')
