@@ -173,6 +173,7 @@ export const pp = /* @__PURE__ */ tableMaterial(
     emissivity: PLASTIC_EMISSIVITY,
     moistureConditioned: [0.01, 0, 0.03, '%', POLYMER_HANDBOOKS],
     moistureSaturated: [0.02, 0, 0.05, '%', PROPERTY_DATABASE, 'the source gives 0.01'],
+    moistureSwelling: MOISTURE_SWELLING,
     modulusConditionedRatio: [1, 0.98, 1, '1', POLYMER_HANDBOOKS, 'takes up no water to speak of'],
     strengthConditionedRatio: [1, 0.98, 1, '1', POLYMER_HANDBOOKS, 'takes up no water to speak of'],
     modulusSaturatedRatio: [1, 0.98, 1, '1', POLYMER_HANDBOOKS, 'takes up no water to speak of'],

@@ -108,7 +108,7 @@ export function clampLeft(use: Use<'boltGroup'>, temperature: number): number {
   if (use(bolts.sleeves) || use.at(creepCoefficient, { material: layer }) === 0) return settled
   const walking = use.run(walked, { days: use(days), perDay: use(walkingTime) })
   const shift = creepShift(use, layer, temperature)
-  const warm = use.run(equivalentTime, { time: walking, shift: shift ?? 1 })
+  const warm = use.run(equivalentTime, { time: walking, shift })
   const all = grown(use, layer, use.run(calendar, { season: use(season), warm }))
   const again = use(bolts.retightened)
   const ratio = again ? use.run(since, { grown: all, week: grown(use, layer, use(bolts.week)) }) : all

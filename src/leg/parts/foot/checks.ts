@@ -1,9 +1,10 @@
 import { cantileverToe } from '../../../kinematics/index.js'
 import type { Check } from '../../cases/check.js'
 import { line, type Use, value } from '../../run/index.js'
-import { repeats, slope, slopeAcross, slopeDown } from '../load/fields.js'
+import { airTemperature, repeats, slope, slopeAcross, slopeDown } from '../load/fields.js'
+import { duration } from '../load/values.js'
 import { family, strainLimit } from '../materials/fields.js'
-import { modulus } from '../materials/values.js'
+import { modulus, relaxedModulus } from '../materials/values.js'
 import { footForce } from '../motion/values.js'
 import { tipOver } from '../robot/values.js'
 import * as foot from './fields.js'
@@ -37,9 +38,16 @@ const allowableStrain = value('foot.allowableStrain', ['event'], (use) => {
   if (use.at(family, { material }) !== 'elastomer') return use(foot.polymerStrain)
   return use(use(repeats) ? foot.elastomerStrainRepeated : foot.elastomerStrain)
 })
-const toeAt = (use: Use<'event'>, tipForce: number) =>
+/** A load longer than the test of a modulus, s: the toe creeps under it. */
+const LONG = 60
+/** Modulus of a toe that bears its load for the time of an event. */
+const toeModulus = value('foot.toeModulus', ['event', 'air'], (use) => {
+  const [material, time] = [use(foot.material), use(duration)]
+  return time <= LONG ? use.at(modulus, { material }) : relaxedModulus(use, material, use(airTemperature), time)
+})
+const toeAt = (use: Use<'event' | 'air'>, tipForce: number) =>
   use.run(cantileverToe, {
-    modulus: use.at(modulus, { material: use(foot.material) }),
+    modulus: use(toeModulus),
     length: use(foot.toeLength),
     width: use(foot.toeWidth),
     thickness: use(foot.toeThickness),
@@ -48,12 +56,12 @@ const toeAt = (use: Use<'event'>, tipForce: number) =>
   })
 const flat = value('foot.flat', [], (use) => use.run(flatAt, { length: use(foot.toeLength), lift: use(foot.lift) }))
 /** A toe under its share of the force, as if nothing were under it. */
-const free = value('foot.freeToe', ['leg', 'event'], (use) =>
+const free = value('foot.freeToe', ['leg', 'event', 'air'], (use) =>
   toeAt(use, use.run(onToe, { force: use(footForce), toes: use(foot.toes), lift: use(foot.lift) })),
 )
-const liesFlat = value('foot.liesFlat', ['leg', 'event'], (use) => use(free).deflection > use(flat))
+const liesFlat = value('foot.liesFlat', ['leg', 'event', 'air'], (use) => use(free).deflection > use(flat))
 /** Strain at the root of a toe. A toe that lies flat on the ground bends no further. */
-const rootStrain = value('foot.rootStrain', ['leg', 'event'], (use) => {
+const rootStrain = value('foot.rootStrain', ['leg', 'event', 'air'], (use) => {
   const { rootStrain: strain, stiffness } = use(free)
   return use(liesFlat) ? toeAt(use, use.run(toFlat, { stiffness, flat: use(flat) })).rootStrain : strain
 })
@@ -73,7 +81,7 @@ export const footChecks: readonly Check[] = [
     when: ['bearsLoad'],
     demand: rootStrain,
     capacity: allowableStrain,
-    remark: value('foot.flatRemark', ['leg', 'event'], (use) => (use(liesFlat) ? 'the toes lie flat on the ground' : undefined)),
+    remark: value('foot.flatRemark', ['leg', 'event', 'air'], (use) => (use(liesFlat) ? 'the toes lie flat on the ground' : undefined)),
     demandIs: 'the strain at the root of a toe, bent no further than flat',
     capacityIs: 'the strain its polymer bears (in every stride of a season)',
     remedy: 'longer or thinner toes, or toes that stand flatter',

@@ -16,6 +16,10 @@ export const moisture = value('material.moisture', [], (use) => {
   return air <= dry ? 'dry' : air <= damp ? 'conditioned' : 'saturated'
 })
 
+/** A property that a material of this family must have; metals and magnets do not creep or take up water. */
+const neededOf = (use: Use<'material'>, property: string, read: number | undefined): number => given.needed(use(given.name), property, read)
+const isRigid = (use: Use<'material'>): boolean => ['metal', 'magnet'].includes(use(given.family))
+
 const wetModulus = line('modulus in this moisture', { dry: 'modulus', share: 'ratio' }, 'modulus', 'dry · share', (x) => x.dry * x.share)
 const grown = line('growth by water', { water: 'ratio', perWater: 'ratio' }, 'ratio', 'water · perWater', (x) => x.water * x.perWater)
 
@@ -23,16 +27,21 @@ const grown = line('growth by water', { water: 'ratio', perWater: 'ratio' }, 'ra
 export const modulus = value('material.modulusNow', ['material'], (use) => {
   const dry = given.needed(use(given.name), 'modulus', use(given.dryModulus))
   const state = use(moisture)
-  if (state === 'dry') return dry
-  const share = use(state === 'conditioned' ? given.modulusConditionedRatio : given.modulusSaturatedRatio)
-  return share === undefined ? dry : use.run(wetModulus, { dry, share })
+  if (state === 'dry' || isRigid(use)) return dry
+  const share =
+    state === 'conditioned'
+      ? neededOf(use, 'modulusConditionedRatio', use(given.modulusConditionedRatio))
+      : neededOf(use, 'modulusSaturatedRatio', use(given.modulusSaturatedRatio))
+  return use.run(wetModulus, { dry, share })
 })
 export const poissonRatio = value(
   'material.poissonRatioNow',
   ['material'],
   (use) => use(given.poissonRatioGiven) ?? use(given.poissonRatioElse),
 )
-export const thermalExpansion = value('material.thermalExpansionNow', ['material'], (use) => use(given.thermalExpansionGiven) ?? 0)
+export const thermalExpansion = value('material.thermalExpansionNow', ['material'], (use) =>
+  neededOf(use, 'thermalExpansion', use(given.thermalExpansionGiven)),
+)
 export const frictionOnSteel = value(
   'material.frictionOnSteelNow',
   ['material'],
@@ -41,17 +50,20 @@ export const frictionOnSteel = value(
 /** Linear growth by the water that a part holds. */
 export const swelling = value('material.swelling', ['material'], (use) => {
   const state = use(moisture)
-  if (state === 'dry') return 0
-  const water = use(state === 'conditioned' ? given.moistureConditioned : given.moistureSaturated)
-  const perWater = use(given.moistureSwelling)
-  return water === undefined || perWater === undefined ? 0 : use.run(grown, { water, perWater })
+  if (state === 'dry' || isRigid(use)) return 0
+  const water =
+    state === 'conditioned'
+      ? neededOf(use, 'moistureConditioned', use(given.moistureConditioned))
+      : neededOf(use, 'moistureSaturated', use(given.moistureSaturated))
+  return use.run(grown, { water, perWater: neededOf(use, 'moistureSwelling', use(given.moistureSwelling)) })
 })
-/** Glass transition, or the service limit of a material without one to mind; infinite where neither is known. */
+/** Glass transition, or the service limit of a material without one to mind. */
 export const softening = value(
   'material.softening',
   ['material'],
   (use) =>
-    (use(given.softensAtTransition) ? use(given.glassTransition) : undefined) ?? use(given.serviceTemperature) ?? Number.POSITIVE_INFINITY,
+    (use(given.softensAtTransition) ? use(given.glassTransition) : undefined) ??
+    neededOf(use, 'serviceTemperature', use(given.serviceTemperature)),
 )
 /** Whether `softening` is a glass transition. */
 export const atTransition = value(
@@ -70,7 +82,9 @@ const strengthOf = (direction: LoadDirection, cyclic: boolean) =>
       moisture: use(given.moistureShare[use(moisture)]),
       kept1000Hours: use(given.kept1000Hours),
       kept1Year: use(given.kept1Year),
-      fatigueRatio: cyclic && use(given.fatigueKnown) ? use(given.fatigueRatio) : 1,
+      // Metals have a rule of their own for fatigue: the size, finish and mean stress of the part.
+      fatigueRatio:
+        cyclic && !isRigid(use) ? neededOf(use, 'fatigueRatio', use(given.fatigueKnown) ? use(given.fatigueRatio) : undefined) : 1,
       activationEnergy: use(given.strengthActivation),
       shiftEnd: use(given.shiftEnd),
       glassTransition,
@@ -109,10 +123,16 @@ export function allowableStress(use: Use<never>, material: Of<'material'>, { dir
   return strengthSi(numbers, temperature, duration, cycles ?? 1, 1, use.run)
 }
 
-/** How much faster creep runs at a temperature than at the one its data are for (below the glass transition, Arrhenius). */
-export function creepShift(use: Use<never>, material: Of<'material'>, temperature: number): number | undefined {
+/**
+ * How much faster creep runs at a temperature than at the one its data are for (below the glass transition, Arrhenius). An elastomer has no such
+ * shift: it is used above its transition, and its stiffness over temperature is a curve of its own.
+ */
+export function creepShift(use: Use<never>, material: Of<'material'>, temperature: number): number {
   const activationEnergy = use.at(given.activationEnergy, { material })
-  if (activationEnergy === undefined) return undefined
+  if (activationEnergy === undefined) {
+    if (use.at(given.family, { material }) === 'elastomer') return 1
+    return given.needed(use.at(given.name, { material }), 'activationEnergy', undefined)
+  }
   const limit = use.at(softening, { material })
   return use.run(arrheniusShift, {
     temperature: Math.min(temperature, limit),
@@ -122,12 +142,12 @@ export function creepShift(use: Use<never>, material: Of<'material'>, temperatur
   })
 }
 
-/** Coefficient of creep; 0 for what does not creep. */
+/** Coefficient of creep; 0 for metals, which do not creep at the temperatures of a leg. */
 export const creepCoefficient = value('material.creepCoefficientNow', ['material'], (use) =>
-  use(given.family) === 'metal' ? 0 : (use(given.creepCoefficientGiven) ?? 0),
+  isRigid(use) ? 0 : neededOf(use, 'creepCoefficient', use(given.creepCoefficientGiven)),
 )
 export const creepExponent = value('material.creepExponentNow', ['material'], (use) =>
-  use(given.family) === 'metal' ? 0 : (use(given.creepExponentGiven) ?? 0),
+  isRigid(use) ? 0 : neededOf(use, 'creepExponent', use(given.creepExponentGiven)),
 )
 
 /** Modulus that is left of a strain held at a temperature for a time: heat counts as more time. */
@@ -140,7 +160,7 @@ export function relaxedModulus(use: Use<never>, material: Of<'material'>, temper
     modulus: at,
     creepCoefficient: coefficient,
     creepExponent: use.at(creepExponent, { material }),
-    time: shift === undefined ? duration : use.run(equivalentTime, { time: duration, shift }),
+    time: use.run(equivalentTime, { time: duration, shift }),
     referenceTime: use(hour),
   })
 }
