@@ -55,6 +55,6 @@ describe('the best measurement', () => {
     const text = markdownReport(first)
     expect(text).toContain('One measurement narrows the smallest reserve most')
     expect(text).toContain(found.test)
-    expect(text).toContain('Uncertain values, weighed by how far they move the reserve: of the capacity')
+    expect(text).toContain('Uncertain: capacity ')
   })
 })

@@ -16,15 +16,15 @@ describe('a value that a material lacks is never taken as nothing', () => {
   })
 })
 
-describe('a toe under load for long', () => {
-  const strain = (name: 'drop' | 'walk' | 'season', text = TEXT) =>
+describe('a toe under load', () => {
+  const strain = (name: 'stand' | 'walk' | 'season', text = TEXT) =>
     assess(describeLeg(text), { cases: [name] }).checks.find(({ id }) => id === 'toe.strain')?.demand.si as number
+  const metal = TEXT.replace('width: 16 mm, material: TPU 95A', 'width: 16 mm, material: aluminium 6061-T6')
 
-  test('creeps: the same force strains it more in an hour of walking, and most in a season', () => {
-    expect(strain('season')).toBeGreaterThan(strain('walk') * 1.05)
-  })
-  test('of metal does not', () => {
-    const metal = TEXT.replace('width: 16 mm, material: TPU 95A', 'width: 16 mm, material: aluminium 6061-T6')
-    expect(strain('season', metal)).toBeCloseTo(strain('walk', metal), 12)
+  test('creeps while it stands, and recovers between strides', () => {
+    expect(strain('season')).toBeCloseTo(strain('walk'), 12)
+    // A toe of metal shows how the forces of standing and walking differ.
+    expect(metal).not.toBe(TEXT)
+    expect(strain('stand') / strain('walk')).toBeGreaterThan(1.2 * (strain('stand', metal) / strain('walk', metal)))
   })
 })

@@ -338,16 +338,17 @@ for j, (least, most) in {'hip': (-85, 45), 'knee': (20, 135)}.items():
         row(case, 'leg.range', j, max(statics[case][j + 'Highest'] - middle, middle - statics[case][j + 'Lowest']), (most - least) * pi / 360)
 for case in ('stand', 'walk', 'drop'):
     row(case, 'sidewaysHip.hold', '', abs(mpf(statics[case]['sideways'])), 14)
-# Toe as a cantilever of 34 x 16 x 9 mm (Roark), soaked TPU, until it lies flat on the ground. Under a load longer than a minute it relaxes:
-# creep 1 + 0.25 (t/1 h)^0.15 turned about exactly (Mittag-Leffler); an elastomer has no shift by heat.
+# Toe as a cantilever of 34 x 16 x 9 mm (Roark), soaked TPU, until it lies flat on the ground. Standing for hours it relaxes: creep
+# 1 + 0.25 (t/1 h)^0.15 turned about exactly (Mittag-Leffler); an elastomer has no shift by heat. Between strides it recovers.
 l, b, t, lift = 34 * mm, 16 * mm, 9 * mm, 25 * pi / 180
 def toe_modulus(seconds):
+    if seconds is None: return 26 * MPa * mpf('0.85')
     n, c = mpf('0.15'), mpf('0.25')
     z = -c * gamma(1 + n) * (seconds / mpf(hour)) ** n
-    return 26 * MPa * mpf('0.85') * (1 if seconds <= 60 else sum(z**k / gamma(1 + n * k) for k in range(400)))
+    return 26 * MPa * mpf('0.85') * sum(z**k / gamma(1 + n * k) for k in range(400))
 I = b * t**3 / 12
-for case in ('walk', 'season', 'drop'):
-    E_toe = toe_modulus(time[case])
+for case in ('walk', 'season', 'drop', 'stand'):
+    E_toe = toe_modulus(time[case] if case == 'stand' else None)
     tip = min(force[case] / 2 * cos(lift), 3 * E_toe * I / l**3 * l * sin(lift))
     row(case, 'toe.strain', '', tip * l * t / 2 / (E_toe * I), mpf('0.1') if case == 'season' else mpf('0.3'))
 # A shock finds less strength in the cold: 0.6 of it at -20 degC, all of it at 23 degC, evenly between.

@@ -56,7 +56,7 @@ export function chainsSection(assessment: Assessment, chosen: readonly CheckResu
   for (const check of chosen) groups.set(check.id, [...(groups.get(check.id) ?? []), check])
   return section('chains', 'Check by check', [
     text(
-      `Demand and capacity lead to the steps that made them. A step names the steps before it.${chosen.length === assessment.checks.length ? '' : ` This copy has the calculation of the ${chosen.length} checks nearest to their limit, and those of the other ${assessment.checks.length - chosen.length} are in the full report.`}`,
+      `Demand and capacity lead to the steps that made them. A step names the steps before it. "Uncertain" lists where the uncertain values of a side come from, weighed by how far they move the reserve; shares below 5 % are not listed.${chosen.length === assessment.checks.length ? '' : ` This copy has the calculation of the ${chosen.length} checks nearest to their limit, and those of the other ${assessment.checks.length - chosen.length} are in the full report.`}`,
     ),
     ...[...groups.values()].map((checks) => chain(assessment, checks, sheet)),
   ])
@@ -66,14 +66,14 @@ function chain(assessment: Assessment, checks: readonly CheckResult[], sheet: Nu
   const [first] = checks as [CheckResult, ...CheckResult[]]
   const joints = new Set(checks.map(({ joint }) => joint))
   const rule = CHECKS.find(({ id }) => id === first.id)?.rule
+  const rests = restsText(first)
   return section(
     `check-${first.id.replaceAll('.', '-')}`,
     `${capital(first.part)}: ${first.mode}`,
     [
-      text(`Demand: ${first.demandIs}. Capacity: ${first.capacityIs}. Remedy: ${first.remedy}.`),
+      text(`Demand: ${first.demandIs}. Capacity: ${first.capacityIs}. Remedy: ${first.remedy}.${rests === undefined ? '' : ` ${rests}`}`),
       ...(rule === undefined ? [] : [small(`Rule: ${rule.where} (${EVIDENCE[rule.level] ?? rule.level}).`)]),
       points(checks.map((check) => chainLine(assessment, check, sheet))),
-      small(restsText(first)),
       ...notes(checks),
     ],
     {

@@ -1,6 +1,6 @@
 import { type Quantity, significant } from '../../units/index.js'
 import { CHECKS } from '../parts/index.js'
-import type { Assessment, CheckResult } from '../result.js'
+import type { Assessment, CheckResult, RestsOn } from '../result.js'
 import { capital, listed } from './amounts.js'
 
 /** Cautions at the top of every report. */
@@ -53,20 +53,23 @@ export function priorsText({ priors }: Assessment): string {
 
 const WORDS = { measured: 'measured here', published: 'published', unverified: 'unverified', assumed: 'assumed' } as const
 
-/** Where the uncertain values of a check come from, side by side. */
-export function restsText({ restsOn }: CheckResult): string {
-  const side = (name: 'demand' | 'capacity') => {
-    const shares = restsOn[name]
-    if (shares === undefined) return []
-    const parts = (Object.keys(WORDS) as (keyof typeof WORDS)[])
-      .map((key) => [Math.round(100 * shares[key]), WORDS[key]] as const)
-      .filter(([percent]) => percent > 0)
-    return [`of the ${name}, ${parts.map(([percent, word]) => `${percent} % ${word}`).join(', ')}`]
+/** A smaller share is not listed. */
+const LISTED_SHARE = 0.05
+
+/** Where the uncertain values of a check come from, side by side; nothing where no uncertain value moves its reserve. */
+export function restsText({ restsOn }: CheckResult): string | undefined {
+  const shares = (one: RestsOn) => {
+    const large = (Object.keys(WORDS) as (keyof RestsOn)[]).filter((key) => one[key] >= LISTED_SHARE)
+    const [only] = large
+    return large.length === 1 && only !== undefined
+      ? WORDS[only]
+      : large.map((key) => `${Math.round(100 * one[key])} % ${WORDS[key]}`).join(', ')
   }
-  const sides = [...side('demand'), ...side('capacity')]
-  return sides.length === 0
-    ? 'No uncertain value moves this reserve.'
-    : `Uncertain values, weighed by how far they move the reserve: ${sides.join('; ')}.`
+  const { demand, capacity } = restsOn
+  const [one, other] = [demand, capacity].map((side) => (side === undefined ? undefined : shares(side)))
+  if (one !== undefined && one === other) return `Uncertain: both sides ${one}.`
+  const sides = [...(one === undefined ? [] : [`demand ${one}`]), ...(other === undefined ? [] : [`capacity ${other}`])]
+  return sides.length === 0 ? undefined : `Uncertain: ${sides.join('; ')}.`
 }
 
 /** The measurement that narrows the governing reserve most, with the range that it can leave. */

@@ -1,7 +1,7 @@
 import { cantileverToe } from '../../../kinematics/index.js'
 import type { Check } from '../../cases/check.js'
 import { line, type Use, value } from '../../run/index.js'
-import { airTemperature, repeats, slope, slopeAcross, slopeDown } from '../load/fields.js'
+import { airTemperature, moves, repeats, slope, slopeAcross, slopeDown } from '../load/fields.js'
 import { duration } from '../load/values.js'
 import { family, strainLimit } from '../materials/fields.js'
 import { modulus, relaxedModulus } from '../materials/values.js'
@@ -40,10 +40,10 @@ const allowableStrain = value('foot.allowableStrain', ['event'], (use) => {
 })
 /** A load longer than the test of a modulus, s: the toe creeps under it. */
 const LONG = 60
-/** Modulus of a toe that bears its load for the time of an event. */
+/** Modulus of a toe that holds its load for the time of an event. A stride is shorter than the test of the modulus, and the toe recovers between strides. */
 const toeModulus = value('foot.toeModulus', ['event', 'air'], (use) => {
   const [material, time] = [use(foot.material), use(duration)]
-  return time <= LONG ? use.at(modulus, { material }) : relaxedModulus(use, material, use(airTemperature), time)
+  return use(moves) || time <= LONG ? use.at(modulus, { material }) : relaxedModulus(use, material, use(airTemperature), time)
 })
 const toeAt = (use: Use<'event' | 'air'>, tipForce: number) =>
   use.run(cantileverToe, {

@@ -83,6 +83,8 @@ export const shelfTime = field('ages.aged.time', [], 'time', (x) => ageOf(x, 'ag
 
 /** Whether an event is the strides of a season. */
 export const repeats = word('event.repeats', ['event'], (_, { event }) => (EVENTS[event].tags as readonly string[]).includes('repeats'))
+/** Whether the foot is lifted in an event, stride by stride. */
+export const moves = word('event.moves', ['event'], (_, { event }) => (EVENTS[event].tags as readonly string[]).includes('moves'))
 /** How the motors warm up in an event. */
 export const heating = word('event.heating', ['event'], (_, { event }) => EVENTS[event].heating)
 
