@@ -7,7 +7,7 @@ import { accuracyOf } from './instruments.js'
 import { type LogRemark, type ReadLog, readLog } from './logs.js'
 import { COLUMNS, type MeasurementId } from './measurements.js'
 import { modelOf } from './models.js'
-import { expectationOf, implausible } from './priors.js'
+import { expectationOf, implausible, unexpected } from './priors.js'
 import { explanationsOf } from './slips.js'
 import type { SpikeOptions } from './spikes.js'
 import { disagreements, fitLog, LEAST_READINGS, type Used, withRivals } from './used-log.js'
@@ -98,7 +98,10 @@ export function estimate(leg: Prepared, logs: readonly NamedLog[], options: Esti
       return why === undefined || undecided(one, path) ? [] : [`${path}: ${why}`]
     })
     if (absurd.length > 0 && !insisted) refuse(absurd.join('; '), 'implausible', explanationsOf(suspect))
-    else used.push(one)
+    else {
+      used.push(one)
+      remarks.push(...unexpectedIn(leg, log, one, () => explanationsOf(suspect)))
+    }
   }
   const groups = connected(used)
   const found: Found[] = []
@@ -130,6 +133,18 @@ const few = (log: string, count: number): LogRemark => ({
   what: 'few readings',
   message: `${count} whole rows; at least ${LEAST_READINGS} are needed to estimate a field`,
 })
+
+/** Fields that come out beside what was expected, near enough to be used: each is named, with the slips that would explain it. */
+function unexpectedIn(leg: Prepared, log: string, { fit, part }: Used, explanations: () => readonly string[]): LogRemark[] {
+  const beside = foundIn(fit, [part]).flatMap(({ path, value, interval }) => {
+    const why = interval === undefined ? undefined : unexpected(expectationOf(leg, path), path, value, interval)
+    return why === undefined ? [] : [`${path}: ${why}`]
+  })
+  if (beside.length === 0) return []
+  const slips = explanations()
+  const explained = slips.length === 0 ? '' : ` Explained, too, if ${slips.join(', or if ')}.`
+  return [{ log, line: undefined, what: 'unexpected', message: `${beside.join('; ')}. It is used.${explained}` }]
+}
 
 /** Whether a log leaves a field undetermined, so that its value says nothing. */
 const undecided = ({ fit, part }: Used, path: string): boolean => {

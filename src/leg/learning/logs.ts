@@ -26,6 +26,7 @@ export interface LogRemark {
     | 'disagreement'
     | 'duplicate'
     | 'implausible'
+    | 'unexpected'
     | 'wrong file'
     | 'misfit'
     | 'instrument'

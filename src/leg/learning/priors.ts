@@ -85,3 +85,14 @@ export function implausible(expected: Expectation, path: string, value: number):
     return `${unit(value)} is ${distance > 100 ? 'more than 100' : distance.toFixed(1)} times as far from ${unit(expected.typical)} as the end of what was expected (${unit(expected.low)} to ${unit(expected.high)})`
   return undefined
 }
+
+/** What to say of a value that may be, and lies with its whole interval beside what was expected; absent where it touches that. */
+export function unexpected(
+  { low, high, typical }: Expectation,
+  path: string,
+  value: number,
+  [from, to]: readonly [number, number],
+): string | undefined {
+  if (typical === 0 || (from <= high && to >= low)) return undefined
+  return `${shown(path, value)} lies beside what was expected (${shown(path, low)} to ${shown(path, high)})`
+}
