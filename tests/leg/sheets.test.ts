@@ -26,12 +26,23 @@ const twoMotors = withFields(desk, {
   'motors.other': { ...desk.motors.pancake, rotorInertia: '51 kg mm^2' },
   'joints.knee.motor': 'other',
 })
-const legs = [
+const legs: (readonly [string, ReturnType<typeof legNumbers>])[] = [
   ...['mudflat-leg-first', 'mudflat-leg-revised'].map((name) => [name, legNumbers(read(name))] as const),
   ['a knee driven by a four-bar', legNumbers(fourBar)] as const,
   ['joints driven directly', legNumbers(twoMotors)] as const,
   ['a gearbox and a pair of gears', legNumbers(withFields(geared, { 'joints.knee.drive.contactStrength': '60 MPa' }))] as const,
 ]
+// Hip and knee with belts of their own, so that no two numbers are equal by chance.
+const orchard = read('orchard-leg-revised')
+const twoBelts = withFields(orchard, {
+  'belts.other': { ...orchard.belts.wide, axialRigidity: '380 kN', toothForce: '171 N' },
+  'joints.knee.drive.belt': 'other',
+  'joints.knee.drive.pretension': '655 N',
+  'joints.knee.drive.largeTeeth': 109,
+  'gaits.walk.traction': [-0.14, 0.17],
+  'gaits.trot.traction': [-0.12, 0.16],
+})
+legs.push(['joints driven by belts', legNumbers(twoBelts)])
 const formulas = new Map<string, AnyFormula>([...catalogue, [strideLoads.id, strideLoads as unknown as AnyFormula]])
 
 /** Constants that the materials' own functions write. */

@@ -13,6 +13,7 @@ import { bossChecks } from './pins-and-bosses/bosses.js'
 import { pinChecks } from './pins-and-bosses/pins.js'
 import { plateChecks } from './plates/checks.js'
 import { supplyChecks } from './supply/checks.js'
+import { beltChecks } from './transmission/belt/checks.js'
 import { anchorChecks } from './transmission/cord/anchor.js'
 import { cordChecks } from './transmission/cord/checks.js'
 import { drumChecks } from './transmission/cord/drum.js'
@@ -37,6 +38,7 @@ export const CHECKS: readonly Check[] = [
   ...ofPart(cordChecks, noCord),
   ...ofPart(drumChecks, noCord),
   ...ofPart(anchorChecks, noCord),
+  ...ofPart(beltChecks, noDrive('belt', 'by a tooth belt')),
   ...ofPart(gearChecks, noDrive('gear', 'by a pair of gears')),
   ...ofPart(gearboxChecks, noDrive('gearbox', 'through a gearbox')),
   ...ofPart(outputBearingChecks, noOutputBearing),

@@ -1,3 +1,4 @@
+import { beltTransmission } from './belt/answers.js'
 import { cordTransmission } from './cord/answers.js'
 import { directTransmission } from './direct/answers.js'
 import { gearTransmission } from './gear/answers.js'
@@ -8,6 +9,7 @@ import type { Transmission } from './questions.js'
 export const ANSWERS = {
   transmission: {
     cord: cordTransmission,
+    belt: beltTransmission,
     direct: directTransmission,
     gear: gearTransmission,
     gearbox: gearboxTransmission,

@@ -1,23 +1,71 @@
 import type { Fields } from '../../../schema/index.js'
 
-/** A tooth belt by name. Drives refer to it. */
+/** A closed tooth belt by name. Drives refer to it. */
 export const belt = {
   /** Pitch of the teeth. */
   pitch: { kind: 'length', above: 0, max: '50 mm' },
+  /** Teeth of the belt all round. */
+  teeth: { integer: true, min: 20, max: 4000 },
   /** Width of the belt. */
   width: { kind: 'length', above: 0, max: '200 mm' },
   /** Allowable tension of this belt at this width, from its sheet. */
   allowableTension: { kind: 'force', above: 0 },
+  /** Breaking strength of this belt at this width, from its sheet. */
+  breakingStrength: { kind: 'force', above: 0 },
+  /** Force along the belt that one tooth bears at this width, from its sheet. */
+  toothForce: { kind: 'force', above: 0 },
+  /** Most teeth that count as sharing the load, from its sheet. Default: 6. */
+  mostTeeth: {
+    integer: true,
+    min: 1,
+    max: 60,
+    default: 6,
+    because: 'a sheet of polyurethane belts counts 6 teeth of a welded and 12 of an endless belt',
+    level: 'published',
+  },
+  /** Least teeth of a pulley that this belt bends around, from its sheet. Default: 16. */
+  leastTeeth: { integer: true, min: 6, max: 200, default: 16, because: 'a sheet of belts of 3 mm pitch', level: 'published' },
   /** Axial rigidity EA of this belt at this width. */
   axialRigidity: { kind: 'axialRigidity', above: 0 },
+  /** Thermal expansion of the belt along itself. Default: 5 ppm/K. */
+  thermalExpansion: {
+    kind: 'thermalExpansion',
+    default: '5 ppm/K',
+    because: 'cords of glass fibre; aramid shortens, steel has 12 ppm/K',
+    level: 'commonPractice',
+  },
   /** Mass per length of this belt at this width. Default: 0.02 kg/m. */
   massPerLength: { kind: 'massPerLength', min: 0, default: '0.02 kg/m', because: 'a narrow belt of small pitch' },
   /** Width of a tooth at its root, along the belt. */
   toothRootWidth: { kind: 'length', above: 0, max: '30 mm' },
   /** Height of a tooth. */
   toothHeight: { kind: 'length', above: 0, max: '20 mm' },
+  /** Angle of the flank of a tooth from the radius. Default: 20 deg. */
+  flankAngle: { kind: 'angle', min: 0, max: '60 deg', default: '20 deg', because: 'trapezoidal teeth of 40 deg', level: 'commonPractice' },
+  /** Friction of the belt on its pulleys, which keeps it from climbing. Default: 0.1 to 0.4. */
+  friction: {
+    band: 'ratio',
+    max: 1,
+    default: [0.1, 0.2, 0.4],
+    because: 'polyurethane or fabric on a printed or metal pulley',
+    level: 'unverified',
+  },
   /** Clearance of a tooth in its groove, along the belt. Default: 0.05 mm. */
   clearance: { kind: 'length', min: 0, max: '5 mm', default: '0.05 mm', because: 'printed pulleys with opened grooves' },
+  /** Share of the pretension left after a year at fixed axes, at room temperature. Default: 0.6 to 0.95. */
+  pretensionLeft: {
+    band: 'ratio',
+    max: 1,
+    default: [0.6, 0.8, 0.95],
+    because: 'teeth and cords bed in within the first days, and printed frames creep; measure yours',
+  },
+  /** Highest temperature of the belt. Default: 80 degC. */
+  highestTemperature: {
+    kind: 'temperature',
+    default: '80 degC',
+    because: 'polyurethane belts; rubber bears some more',
+    level: 'commonPractice',
+  },
 } as const satisfies Fields
 
 /** A belt drive: a small pulley on the motor, a large one on the joint. */
@@ -28,8 +76,10 @@ export const beltDrive = {
   smallTeeth: { integer: true, min: 6, max: 400 },
   /** Teeth of the pulley on the joint. */
   largeTeeth: { integer: true, min: 6, max: 400 },
-  /** Distance between the axes. */
+  /** Distance between the axes, in the middle of its adjustment. */
   centreDistance: { kind: 'length', above: 0, max: '2 m' },
+  /** How far the distance of the axes can be set either way, to lay the belt on and to tension it. */
+  adjustment: { kind: 'length', above: 0, max: '100 mm' },
   /** Tension of both spans at rest. */
   pretension: { kind: 'force', above: 0 },
   /** How far the pretension may be off after setting, as a share. Default: 0.2. */

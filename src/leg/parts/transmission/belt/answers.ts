@@ -1,0 +1,22 @@
+import type { Transmission } from '../questions.js'
+import { efficiency } from './fields.js'
+import { freePlay, inertia, mass, pretension, ratio, shaftForce, spans, stiffness, stiffnessAtRest, windup } from './values.js'
+
+/** A tooth belt between a small pulley on the motor and a large one on the joint. */
+export const beltTransmission: Transmission = {
+  ratio: (use) => use(ratio),
+  signedRatio: (use) => use(ratio),
+  efficiency: (use) => use(efficiency),
+  mass: (use) => use(mass),
+  ownInertia: (use) => use(inertia),
+  shaftForce: (use) => use(shaftForce),
+  motorForce: (use) => use(shaftForce),
+  stiffnessAtRest: (use) => use(stiffnessAtRest),
+  stiffness: (use) => use(stiffness),
+  windup: (use) => use(windup),
+  freePlay: (use) => use(freePlay),
+  tensions: (use) => {
+    const { taut, slack } = use(spans)
+    return { pretension: use(pretension), taut, slack, peak: taut }
+  },
+}

@@ -1,0 +1,127 @@
+import { line } from '../../../run/index.js'
+
+/** Lines of arithmetic of a belt drive. */
+export const pitchRadius = line(
+  'pitch radius of a pulley',
+  { pitch: 'length', teeth: 'count' },
+  'length',
+  'pitch · teeth / (2 · π)',
+  (x) => (x.pitch * x.teeth) / (2 * Math.PI),
+)
+export const quotient = line('ratio of the pulleys', { large: 'count', small: 'count' }, 'ratio', 'large / small', (x) => x.large / x.small)
+export const fewer = line('teeth that share the load', { inMesh: 'count', most: 'count' }, 'count', 'min(inMesh, most)', (x) =>
+  Math.min(x.inMesh, x.most),
+)
+export const asSet = line(
+  'pretension of the belt as it is set',
+  { pretension: 'force', scatter: 'ratio' },
+  'force',
+  'pretension · scatter',
+  (x) => x.pretension * x.scatter,
+)
+export const aged = line(
+  'pretension of the belt after a year',
+  { set: 'force', left: 'ratio' },
+  'force',
+  'set · left',
+  (x) => x.set * x.left,
+)
+export const kept = line(
+  'pretension of the belt at this temperature and age',
+  { aged: 'force', change: 'force' },
+  'force',
+  'max(0, aged + change)',
+  (x) => Math.max(0, x.aged + x.change),
+)
+export const pull = line('pull of the belt', { torque: 'torque', radius: 'length' }, 'force', 'torque / radius', (x) => x.torque / x.radius)
+export const taut = line('tension of the taut span', { rest: 'force', pull: 'force' }, 'force', 'max(rest + pull / 2, pull)', (x) =>
+  Math.max(x.rest + x.pull / 2, x.pull),
+)
+export const slack = line('tension of the slack span', { rest: 'force', pull: 'force' }, 'force', 'max(0, rest − pull / 2)', (x) =>
+  Math.max(0, x.rest - x.pull / 2),
+)
+export const stiffness = line(
+  'stiffness of both spans at the joint',
+  { rigidity: 'axialRigidity', radius: 'length', span: 'length' },
+  'torsionalStiffness',
+  '2 · rigidity · radius² / span',
+  (x) => (2 * x.rigidity * x.radius ** 2) / x.span,
+)
+export const softer = line(
+  'stiffness of one span',
+  { stiffness: 'torsionalStiffness' },
+  'torsionalStiffness',
+  'stiffness / 2',
+  (x) => x.stiffness / 2,
+)
+export const windup = line(
+  'windup of a belt',
+  { taut: 'force', rest: 'force', rigidity: 'axialRigidity', radius: 'length', span: 'length' },
+  'angle',
+  '(taut − rest) · span / (rigidity · radius)',
+  (x) => ((x.taut - x.rest) * x.span) / (x.rigidity * x.radius),
+)
+export const both = line('clearance on both pulleys', { clearance: 'length' }, 'length', '2 · clearance', (x) => 2 * x.clearance)
+export const shift = line(
+  'shift of the axes',
+  { teeth: 'count', pitch: 'length', tension: 'force', rigidity: 'axialRigidity', path: 'length', span: 'length', axes: 'length' },
+  'length',
+  '|teeth · pitch · (1 + tension / rigidity) − path| / (2 · span / axes)',
+  (x) => Math.abs(x.teeth * x.pitch * (1 + x.tension / x.rigidity) - x.path) / ((2 * x.span) / x.axes),
+)
+export const between = line(
+  'width of a tooth of the pulley',
+  { pitch: 'length', tooth: 'length' },
+  'length',
+  'pitch − tooth',
+  (x) => x.pitch - x.tooth,
+)
+export const bending = line(
+  'bending stress of a tooth of the pulley',
+  { force: 'force', teeth: 'count', height: 'length', width: 'length', root: 'length' },
+  'stress',
+  '6 · (force / teeth) · (height / 2) / (width · root²)',
+  (x) => (6 * (x.force / x.teeth) * (x.height / 2)) / (x.width * x.root ** 2),
+)
+export const disc = line(
+  'mass of a solid pulley',
+  { density: 'density', width: 'length', radius: 'length' },
+  'mass',
+  'π · density · width · radius²',
+  (x) => Math.PI * x.density * x.width * x.radius ** 2,
+)
+export const discInertia = line(
+  'inertia of a solid pulley',
+  { mass: 'mass', radius: 'length' },
+  'momentOfInertia',
+  'mass · radius² / 2',
+  (x) => (x.mass * x.radius ** 2) / 2,
+)
+export const together = line(
+  'mass of belt and pulleys',
+  { small: 'mass', large: 'mass', perLength: 'massPerLength', length: 'length' },
+  'mass',
+  'small + large + perLength · length',
+  (x) => x.small + x.large + x.perLength * x.length,
+)
+export const ofTeeth = line(
+  'force that the teeth bear',
+  { each: 'force', teeth: 'count' },
+  'force',
+  'each · teeth',
+  (x) => x.each * x.teeth,
+)
+export const once = line(
+  'force that the belt bears once',
+  { strength: 'force', factor: 'ratio' },
+  'force',
+  'strength / factor',
+  (x) => x.strength / x.factor,
+)
+export const withSpeed = line(
+  'tension with what its speed adds',
+  { taut: 'force', perLength: 'massPerLength', radius: 'length', speed: 'angularVelocity' },
+  'force',
+  'taut + perLength · (radius · speed)²',
+  (x) => x.taut + x.perLength * (x.radius * x.speed) ** 2,
+)
