@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { calculationOf, placeOf } from '../../src/leg/calculation.js'
-import { assess, checkReserves, describeLeg, htmlReport, legNumbers, withFields } from '../../src/leg/index.js'
+import { assess, assessRobot, checkReserves, describeLeg, htmlReport, legNumbers, withFields } from '../../src/leg/index.js'
 import { prepare } from '../../src/leg/numbers.js'
 import { driveLoad } from '../../src/leg/parts/motion/values.js'
 import { kneeRotor } from '../../src/leg/parts/motors/rotor.js'
@@ -9,6 +9,7 @@ import { pretension, shaftForce, shift, spans, windup } from '../../src/leg/part
 import { stiffnessAtRest } from '../../src/leg/parts/transmission/questions.js'
 import { caseState } from '../../src/leg/what-if.js'
 import hand from '../oracles/leg-belts.json' with { type: 'json' }
+import { geared } from './gear-legs.js'
 
 const read = (name: string) => describeLeg(readFileSync(new URL(`../../examples/orchard-leg-${name}.yaml`, import.meta.url), 'utf8'))
 const [first, revised] = [read('first'), read('revised')]
@@ -82,6 +83,17 @@ describe('the orchard carrier', () => {
     expect(of(125).reserve).toBeLessThan(1)
     expect(() => withFields(revised, { 'joints.knee.drive.smallTeeth': 108 })).toThrow(/largeTeeth is 108; must be more than smallTeeth/)
   })
+})
+
+test('the whole robot: a rotor that rests at touch-down loads its belt, a geared one its gearbox', () => {
+  const belts = assessRobot(revised)
+  expect(belts.landings.map(({ event, joint }) => `${event} ${joint}`)).toEqual(['hop hip', 'hop knee', 'drop hip', 'drop knee'])
+  expect(belts.landings[0]!.beyond).toContain('belt jumps')
+  const boxes = assessRobot(geared)
+  expect(boxes.landings.map(({ joint, slackTorque }) => [joint, slackTorque.si])).toEqual([
+    ['hip', 6],
+    ['hip', 6],
+  ])
 })
 
 describe('nothing bad raises a reserve', () => {

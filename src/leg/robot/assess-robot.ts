@@ -108,9 +108,9 @@ function notesOf(gaits: { readonly walk: RobotGait; readonly trot: RobotGait }, 
       : []),
     ...(trot.feet.standing.fewest === 0 ? ['Trotting, all feet leave the ground between the pairs.'] : []),
     `Trotting, it rolls by at least ${trot.tips} about the line of two feet, unless it steps or leans against it.`,
-    ...snapping.map(({ event, joint, blow, held, slackTorque, toes }) => {
+    ...snapping.map(({ event, joint, blow, held, slackTorque, beyond, toes }) => {
       const flat = toes === 'lie flat' ? ' The toes lie flat by then: softer or longer ones take the blow.' : ''
-      return `At touch-down of a ${event} the rotor of the ${joint} still rests. Blow and load wind its drive up to ${blow.plus(held)}. In the cold a branch of its aged cord goes slack at ${slackTorque} and snaps back.${flat} Land with the leg more bent, or let it retract as it touches down.`
+      return `At touch-down of a ${event} the rotor of the ${joint} still rests. Blow and load wind its drive up to ${blow.plus(held)}. In the cold ${beyond.replace('{}', String(slackTorque))}.${flat} Land with the leg more bent, or let it retract as it touches down.`
     }),
   ]
 }

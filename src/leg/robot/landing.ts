@@ -2,7 +2,7 @@ import { cantileverToe, fourBarKneePose, LegKernel, rotorBlow } from '../../kine
 import { Quantity } from '../../units/index.js'
 import { placeOf } from '../calculation.js'
 import { JOINTS, type Joint, motorOf, type Prepared, toesOf } from '../numbers.js'
-import { ratio, signedRatio, stiffnessAtRest } from '../parts/transmission/questions.js'
+import { blowTorque, ratio, signedRatio, stiffnessAtRest } from '../parts/transmission/questions.js'
 import { kneeLinkage, rodOf } from '../parts/transmission/through-hip/fields.js'
 import { branchOf } from '../pose.js'
 import { calculationFor, caseState } from '../what-if.js'
@@ -36,6 +36,13 @@ function toesUnder({ x, foot: { modulus } }: Prepared) {
   return { footStiffness: (count * stiffness) / Math.cos(lift) ** 2, footTravel: length * Math.sin(lift) }
 }
 
+/** What a blow does beyond the torque that a drive bears, by its kind. */
+const BEYOND: Readonly<Record<string, string>> = {
+  cord: 'a branch of its aged cord goes slack at {} and snaps back',
+  belt: 'its aged belt jumps a tooth at {}',
+  gearbox: 'its gearbox bears no more than {}',
+}
+
 /** Rotors that still rest when the feet touch down: torque of the blow at each drum, beside what a cord bears in the cold, aged. */
 export function robotLandings(leg: Prepared): RobotLanding[] {
   const calculation = calculationFor(leg)
@@ -48,7 +55,11 @@ export function robotLandings(leg: Prepared): RobotLanding[] {
     return JOINTS.flatMap((joint): RobotLanding[] => {
       const where = calculation.instances.implied(placeOf(calculation, { joint, air: 'normal', age: 'new' })) as never
       const stiffness = calculation.get(stiffnessAtRest, where)
-      if (stiffness === undefined) return []
+      const most = calculation.get(
+        blowTorque,
+        calculation.instances.implied(placeOf(calculation, { joint, air: 'cold', age: 'year' })) as never,
+      )
+      if (stiffness === undefined || most === undefined) return []
       const drum = drumSpeed(leg, joint, angles, rates)
       const inertia = calculation.get(ratio, where) ** 2 * motorOf(leg.x, joint).rotorInertia
       const blow = { drumSpeed: drum, driveStiffness: stiffness, inertia, footSpeed: speed }
@@ -63,7 +74,8 @@ export function robotLandings(leg: Prepared): RobotLanding[] {
           blow: new Quantity(torque, 'torque'),
           held: new Quantity(held, 'torque'),
           toes: state === 'flat' ? 'lie flat' : 'give',
-          slackTorque: new Quantity(caseState(leg, 'coldDrop').joints[joint].drive.slackTorque, 'torque'),
+          slackTorque: new Quantity(most, 'torque'),
+          beyond: BEYOND[leg.x.joints[joint].drive.kind] ?? 'its drive bears no more than {}',
         },
       ]
     })

@@ -88,8 +88,10 @@ export interface RobotLanding {
   readonly held: Quantity<'torque'>
   /** Whether the toes still give at the peak; once they lie flat the foot is stiff. */
   readonly toes: 'give' | 'lie flat'
-  /** Torque at which a branch of the cord goes slack, in the cold with an aged cord: beyond it the branch hangs and snaps back. */
+  /** Torque beyond which the drive fails, in the cold and aged: a branch of a cord goes slack and snaps back, a belt jumps, a gearbox passes its peak torque. */
   readonly slackTorque: Quantity<'torque'>
+  /** What happens there, in words. */
+  readonly beyond: string
 }
 
 /** One check of the whole robot. */

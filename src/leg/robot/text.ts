@@ -36,7 +36,7 @@ export function robotText(robot: RobotAssessment): string {
     ]),
     ...(landings.length === 0 ? [] : ['', 'Touch-down, rotors at rest']),
     ...landings.map(({ event, joint, blow, held, slackTorque }) =>
-      line(`${event}, ${joint}: blow, load, slack in the cold`, blow, held, slackTorque),
+      line(`${event}, ${joint}: blow, load, most in the cold`, blow, held, slackTorque),
     ),
     ...(housingRise === undefined ? [] : ['', line('air in the housing over the air outside', housingRise)]),
     '',

@@ -35,6 +35,8 @@ export const stiffness = question<number | undefined, 'joint' | 'event' | 'air' 
   'air',
   'age',
 ])
+/** Torque at the joint beyond which a blow loses the tension of a span, or breaks a gearbox; absent where none is calculated. */
+export const blowTorque = question<number | undefined, 'joint' | 'air' | 'age'>(transmission, 'blowTorque', ['joint', 'air', 'age'])
 /** Angle that the joint turns with its motor held under the largest torque of an event. */
 export const windup = question<number, 'joint' | 'event' | 'air' | 'age'>(transmission, 'windup', ['joint', 'event', 'air', 'age'])
 /** Angle through which the joint turns freely with its motor held. */
@@ -65,6 +67,7 @@ const QUESTIONS = {
   motorForce,
   stiffnessAtRest,
   stiffness,
+  blowTorque,
   windup,
   freePlay,
   tensions,

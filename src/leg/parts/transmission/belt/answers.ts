@@ -1,6 +1,6 @@
 import type { Transmission } from '../questions.js'
 import { efficiency } from './fields.js'
-import { freePlay, inertia, mass, pretension, ratio, shaftForce, spans, stiffness, stiffnessAtRest, windup } from './values.js'
+import { freePlay, inertia, jumpTorque, mass, pretension, ratio, shaftForce, spans, stiffness, stiffnessAtRest, windup } from './values.js'
 
 /** A tooth belt between a small pulley on the motor and a large one on the joint. */
 export const beltTransmission: Transmission = {
@@ -13,6 +13,7 @@ export const beltTransmission: Transmission = {
   motorForce: (use) => use(shaftForce),
   stiffnessAtRest: (use) => use(stiffnessAtRest),
   stiffness: (use) => use(stiffness),
+  blowTorque: (use) => use(jumpTorque),
   windup: (use) => use(windup),
   freePlay: (use) => use(freePlay),
   tensions: (use) => {

@@ -2,7 +2,7 @@ import { line } from '../../../run/index.js'
 import type { Transmission } from '../questions.js'
 import { arrangement, efficiency } from './fields.js'
 import { ratio } from './radii.js'
-import { peakTension, pretension, shaftForce, stiffnessAtRest, windup } from './values.js'
+import { peakTension, pretension, shaftForce, slackTorque, stiffnessAtRest, windup } from './values.js'
 
 const against = line('turns of the motor against its drum', { ratio: 'ratio' }, 'ratio', '−ratio', (x) => -x.ratio)
 
@@ -17,6 +17,7 @@ export const cordTransmission: Transmission = {
   motorForce: (use) => use(shaftForce),
   stiffnessAtRest: (use) => use(stiffnessAtRest),
   stiffness: (use) => use(windup).tangentStiffness,
+  blowTorque: (use) => use(slackTorque),
   windup: (use) => use(windup).windup,
   freePlay: () => 0,
   tensions: (use) => {

@@ -14,6 +14,7 @@ export const directTransmission: Transmission = {
   motorForce: (use) => (use(carrier) === undefined ? use(pinLoad) : 0),
   stiffnessAtRest: () => undefined,
   stiffness: () => undefined,
+  blowTorque: () => undefined,
   windup: () => 0,
   freePlay: () => 0,
   tensions: () => undefined,

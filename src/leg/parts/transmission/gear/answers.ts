@@ -16,6 +16,7 @@ export const gearTransmission: Transmission = {
   motorForce: (use) => use(mesh).normal,
   stiffnessAtRest: () => undefined,
   stiffness: () => undefined,
+  blowTorque: () => undefined,
   windup: () => 0,
   freePlay: (use) => use(freePlay),
   tensions: () => undefined,

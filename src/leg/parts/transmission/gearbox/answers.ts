@@ -24,6 +24,7 @@ export const gearboxTransmission: Transmission = {
   motorForce: (use) => (use(carrier) === undefined ? use(pinLoad) : 0),
   stiffnessAtRest: (use) => use(box.stiffness),
   stiffness: (use) => use(box.stiffness),
+  blowTorque: (use) => use(box.peakTorque),
   windup: (use) => {
     const stiffness = use(box.stiffness)
     return stiffness === undefined ? 0 : use.run(wound, { torque: use(driveLoad), stiffness })
