@@ -1,11 +1,12 @@
-// Builds the live page: one file with the editor, the library and an example leg in it. It opens from a disk, without a server.
+// Builds the live page: one file with the editor, the library and an example leg in it. It opens from a disk, without a server. With a file on the command
+// line it builds the page without a leg there, which the command line fills.
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { dirname } from 'node:path'
 import { build } from 'esbuild'
 import { upgradeLegText } from '../../src/leg/index.js'
 
 /** Where the page is in the site. */
-export const LIVE_PAGE = 'docs/reference/live.html'
+const LIVE_PAGE = 'docs/reference/live.html'
 
 async function bundled(entry: string): Promise<string> {
   const { outputFiles } = await build({
@@ -25,8 +26,10 @@ async function bundled(entry: string): Promise<string> {
   return (outputFiles[0]?.text ?? '').replaceAll('</script', '<\\/script').replaceAll('<!--', '<\\!--')
 }
 
+const template = process.argv[2]
+const to = template ?? LIVE_PAGE
 const parts = {
-  EXAMPLE: upgradeLegText(readFileSync('examples/mudflat-leg-revised.yaml', 'utf8')),
+  ...(template === undefined && { EXAMPLE: upgradeLegText(readFileSync('examples/mudflat-leg-revised.yaml', 'utf8')) }),
   CALCULATION: await bundled('scripts/live/calculation.ts'),
   PAGE: await bundled('scripts/live/main.ts'),
 }
@@ -34,6 +37,6 @@ const page = Object.entries(parts).reduce(
   (text, [name, part]) => text.replace(`<!--${name}-->`, () => part),
   readFileSync('scripts/live/page.html', 'utf8'),
 )
-mkdirSync(dirname(LIVE_PAGE), { recursive: true })
-writeFileSync(LIVE_PAGE, page)
-console.log(`${LIVE_PAGE}: ${Math.round(page.length / 1024)} kB`)
+mkdirSync(dirname(to), { recursive: true })
+writeFileSync(to, page)
+console.log(`${to}: ${Math.round(page.length / 1024)} kB`)

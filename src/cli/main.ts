@@ -5,6 +5,7 @@ import { compare } from './compare.js'
 import { mistakesOf, mistakeText } from './file-error.js'
 import { formulas } from './formulas.js'
 import { learnFromLogs } from './learn.js'
+import { page } from './page.js'
 import { report } from './report.js'
 import { robot } from './robot.js'
 import { schema } from './schema.js'
@@ -17,6 +18,7 @@ const RUN: Readonly<Record<string, (terminal: Terminal, args: readonly string[])
   check,
   compare,
   report,
+  page,
   robot,
   learn: learnFromLogs,
   schema,

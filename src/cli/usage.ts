@@ -27,6 +27,11 @@ export const VERBS: Readonly<Record<string, { readonly does: string; readonly ca
     call: 'report leg.yaml --to out',
     options: ['--to folder           where the files go; default: here', '--set, --remove, --cases   as for check'],
   },
+  page: {
+    does: 'write a page for the browser: the leg in an editor and its verdict beside it, without a server',
+    call: 'page leg.yaml --to leg.html',
+    options: ['--to file             default: leg.html; without a document the page holds the example'],
+  },
   robot: {
     does: 'assess the robot of four such legs: feet, loads, supply, energy, running time',
     call: "robot leg.yaml [--set supply.energy='90 W h']",

@@ -25,7 +25,7 @@ async function run(args: readonly string[], files: Record<string, string> = { 'l
       files[name] = text
     },
     exists: (name) => files[name] !== undefined,
-    packaged: (name) => readFileSync(`${root}${name}`, 'utf8'),
+    packaged: (name) => (name === 'dist/page.html' ? '<script><!--EXAMPLE--></script>' : readFileSync(`${root}${name}`, 'utf8')),
   }
   const code = await main(terminal, args, '1.2.3')
   return { code, out: out.join('\n'), notes: notes.join('\n'), files }
@@ -161,4 +161,16 @@ test('the program itself reads a pipe and sets the exit code', () => {
   expect(stderr).toMatch(/assessed \d+ checks/)
   expect(JSON.parse(stdout).passes).toBe(false)
   expect(status).toBe(1)
+})
+
+test('page writes the page of a leg, of the example without one, and no tags from a document', async () => {
+  const made = await run(['page', 'leg.yaml', '--to', 'own.html'], { 'leg.yaml': revised.replace('10.5 kg', '10.6 kg') })
+  expect([made.code, made.notes]).toEqual([0, ''])
+  expect(made.files['own.html']).toMatch(/^<script>[\s\S]*mass: 10\.6 kg[\s\S]*<\/script>$/)
+  const example = await run(['page'], {})
+  expect(example.files['leg.html']).toContain('mass: 10.5 kg')
+  const tags = await run(['page', 'leg.yaml'], { 'leg.yaml': `${revised}# </script>` })
+  expect([tags.code, tags.files['leg.html']]).toEqual([2, undefined])
+  expect(tags.notes).toContain('must not hold the tags of a page')
+  expect((await run(['page', 'none.yaml'])).code).toBe(2)
 })
