@@ -61,7 +61,10 @@ const WARM_UP_SECONDS = 1.5
 /** Holds the last result of a run, so that no compiler may drop the work. */
 const sink: { last?: unknown } = {}
 
-/** Measures a row: rounds in which every alternative takes its turn, medians of times and of the ratios within a round. */
+/**
+ * Measures a row: rounds in which every alternative takes its turn. Work in this process counts by processor time, and the least of the rounds stands for each
+ * alternative: other work on the machine only adds.
+ */
 export function measureRow(row: Row): Line[] {
   const present = (row.against ?? []).filter((each): each is Alternative & Target => !('missing' in each))
   const meters = [row.ours, ...present].map(meter)
@@ -73,10 +76,10 @@ export function measureRow(row: Row): Line[] {
     for (const i of order) times[i]![round] = meters[i]!()
   }
   const ours = times[0]!
-  const shown = `${duration(median(ours))}`
+  const least = Math.min(...ours)
+  const shown = duration(least)
   const lines: Line[] = []
-  if (row.bound !== undefined)
-    lines.push({ work: row.work, ours: shown, reference: '', ratio: '', ...boundVerdict(median(ours), row.bound) })
+  if (row.bound !== undefined) lines.push({ work: row.work, ours: shown, reference: '', ratio: '', ...boundVerdict(least, row.bound) })
   for (const reference of row.against ?? []) {
     const which = present.indexOf(reference as Alternative & Target)
     if ('missing' in reference) {
@@ -85,11 +88,11 @@ export function measureRow(row: Row): Line[] {
       continue
     }
     const theirs = times[which + 1]!
-    const ratio = median(ours.map((t, round) => t / theirs[round]!))
+    const ratio = least / Math.min(...theirs)
     lines.push({
       work: row.work,
       ours: shown,
-      reference: `${reference.name}: ${duration(median(theirs))}`,
+      reference: `${reference.name}: ${duration(Math.min(...theirs))}`,
       ratio: 'timesFaster' in reference ? `${number(1 / ratio)}× faster` : number(ratio),
       target: targetText(reference),
       verdict: targetVerdict(ratio, reference),
@@ -104,9 +107,10 @@ function meter(alternative: Alternative): () => number {
   if ('measure' in alternative) return alternative.measure
   const { run } = alternative
   const seconds = (times: number) => {
-    const start = performance.now()
+    const before = process.cpuUsage()
     sink.last = run(times)
-    return (performance.now() - start) / 1000
+    const { user, system } = process.cpuUsage(before)
+    return (user + system) / 1e6
   }
   let times = 1
   let taken = seconds(1)
@@ -119,12 +123,6 @@ function meter(alternative: Alternative): () => number {
   while (performance.now() < end) taken = seconds(times)
   times = Math.max(1, Math.ceil((times * BATCH_SECONDS) / Math.max(taken, 1e-6)))
   return () => seconds(times) / times
-}
-
-const median = (values: readonly number[]): number => {
-  const sorted = values.toSorted((a, b) => a - b)
-  const middle = sorted.length >> 1
-  return sorted.length % 2 === 1 ? sorted[middle]! : (sorted[middle - 1]! + sorted[middle]!) / 2
 }
 
 function boundVerdict(seconds: number, bound: Bound): Pick<Line, 'target' | 'verdict'> {

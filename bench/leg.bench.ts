@@ -1,8 +1,11 @@
 import { readFileSync } from 'node:fs'
 import { buildSync } from 'esbuild'
+import { findingsOf } from '../src/leg/assess/findings.js'
+import { survey } from '../src/leg/assess/survey.js'
 import {
-  type Assessment,
+  ALL_CASE_IDS,
   assess,
+  CASE_IDS,
   type CaseId,
   describeLeg,
   governingReserve,
@@ -27,39 +30,92 @@ buildSync({
 const text = readFileSync('examples/mudflat-leg-revised.yaml', 'utf8')
 const leg = describeLeg(text)
 const numbers = legNumbers(leg)
-const reserve = legFormula(leg)
-/** Worked out when it is asked for: not before the fast rows. */
-let assessed: Assessment | undefined
-const verdict = () => {
-  assessed ??= assess(leg)
-  return assessed
+const BASIC: readonly CaseId[] = ['stand', 'walk', 'stall']
+const [plate] = Object.keys(numbers.plates) as [string]
+
+/** Made when it is asked for: what records must not run before the fast rows. */
+const once = <T>(make: () => T): (() => T) => {
+  let made: T | undefined
+  return () => {
+    made ??= make()
+    return made
+  }
+}
+const verdict = once(() => assess(leg))
+const found = once(() => findingsOf(numbers, ALL_CASE_IDS, false))
+
+/** A number of a low-discrepancy sequence between two ends, so that no two legs are alike. */
+function between(low: number, high: number, i: number, base: number): number {
+  let [share, place] = [0, 1]
+  for (let left = i + 1; left > 0; left = Math.floor(left / base)) {
+    place /= base
+    share += place * (left % base)
+  }
+  return low + share * (high - low)
 }
 
-const BASIC: readonly CaseId[] = ['stand', 'walk', 'stall']
-
-/** A leg that differs a little each time, so that nothing is kept from one to the next but what a sweep would keep. */
-const heavier = (i: number) => ({ ...numbers, robot: { ...numbers.robot, mass: 10 + (i & 255) * 1e-3 } })
-
-const timed = (name: string, one: (i: number) => number) => ({
-  name,
-  run: (times: number) => {
-    let sum = 0
-    for (let i = 0; i < times; i++) sum += one(i)
-    return sum
+type Given = Readonly<Record<string, unknown>>
+const pretensionOf = (i: number): Given => ({ joints: { knee: { drive: { pretension: between(60, 160, i, 2) } } } })
+const resistanceOf = (i: number): Given => ({ motors: { main: { terminalResistance: between(0.04, 0.15, i, 2) } } })
+const eightOf = (i: number): Given => ({
+  robot: { mass: between(8, 13, i, 2) },
+  links: { upper: { length: between(0.15, 0.18, i, 3) }, lower: { length: between(0.165, 0.195, i, 5) } },
+  joints: {
+    hip: { drive: { pretension: between(60, 160, i, 7) } },
+    knee: { drive: { pretension: between(60, 160, i, 11) } },
   },
+  motors: { main: { terminalResistance: between(0.04, 0.15, i, 13) } },
+  gaits: { walk: { stepLength: between(0.04, 0.09, i, 17) } },
+  loadCases: { airs: { hot: { temperature: between(303.15, 318.15, i, 19) } } },
 })
+const withPlate = (i: number): Given => ({
+  ...eightOf(i),
+  plates: { [plate]: { thickness: between(0.004, 0.01, i, 2), sink: { thickness: between(0.003, 0.008, i, 3) } } },
+})
+
+const timed = (name: string, one: (i: number) => number) => {
+  let i = 0
+  return {
+    name,
+    run: (times: number) => {
+      let sum = 0
+      for (let k = 0; k < times; k++) sum += one(i++)
+      return sum
+    },
+  }
+}
+
+/** Legs of a formula a second, some fields varied. */
+function legs(work: string, given: (i: number) => Given, cases: readonly CaseId[], perSecondAtLeast: number): Row {
+  const margin = once(() => legFormula(leg, { cases }))
+  return { work, ours: timed('limbwright', (i) => margin().si(given(i) as never)), bound: { perSecondAtLeast } }
+}
+
+/** A calculation without what was kept of the one before: a leg that differs a little in its mass each time. */
+const heavier = (i: number) => ({ ...numbers, robot: { ...numbers.robot, mass: 10 + (i & 255) * 1e-3 } })
 
 export const rows: Row[] = [
   // What explains nothing first, as in a process that sweeps: chains that have been recorded once run slower afterwards.
+  legs('legs, pretension of the knee varied, 3 load cases', pretensionOf, BASIC, 50_000),
+  legs('legs, resistance of the motors varied, 3 load cases', resistanceOf, BASIC, 20_000),
+  legs('legs, eight fields varied, 3 load cases', eightOf, BASIC, 8000),
+  legs('legs, eight fields and a plate with its sink varied, 3 load cases', withPlate, BASIC, 2000),
+  legs('legs, eight fields varied, 11 load cases', eightOf, CASE_IDS, 3000),
+  legs('legs, eight fields varied, every load case', eightOf, ALL_CASE_IDS, 3000),
   {
     work: 'governing reserve: stand, walk, stall',
     ours: timed('limbwright', (i) => governingReserve(heavier(i), BASIC).reserve),
-    bound: { perSecondAtLeast: 20_000 },
+    bound: { perSecondAtLeast: 3000 },
   },
   {
-    work: 'governing reserve: every load case',
-    ours: timed('limbwright', (i) => governingReserve(heavier(i)).reserve),
-    bound: { perSecondAtLeast: 2000 },
+    work: 'survey of the ranges of every check, every load case',
+    ours: timed('limbwright', () => survey(found().calculation, found().checks).size),
+    bound: { atMostSeconds: 0.06 },
+  },
+  {
+    work: 'a calculation made anew, every load case, recorded against not recorded',
+    ours: timed('recorded', (i) => findingsOf(heavier(i), ALL_CASE_IDS, true).checks.length),
+    against: [{ ...timed('not recorded', (i) => findingsOf(heavier(i), ALL_CASE_IDS, false).checks.length), ratioAtMost: 2.5 }],
   },
   {
     work: 'sweep of 100 000 legs through every load case on two threads, eight fields varied, start-up included',
@@ -72,7 +128,7 @@ export const rows: Row[] = [
     ours: timed(
       'limbwright',
       () =>
-        optimise(reserve, {
+        optimise(legFormula(leg), {
           vary: {
             'drives.hip.pretension': { from: '60 N', to: '160 N' },
             'drives.knee.pretension': { from: '60 N', to: '160 N' },
@@ -103,6 +159,6 @@ export const rows: Row[] = [
   {
     work: 'report of the demo leg as HTML, pictures left out',
     ours: timed('limbwright', () => htmlReport(verdict()).length),
-    bound: { atMostSeconds: 0.1 },
+    bound: { atMostSeconds: 0.3 },
   },
 ]

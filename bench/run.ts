@@ -32,7 +32,7 @@ const files = readdirSync('bench')
   .filter((name) => asked.length === 0 || asked.some((word) => name.includes(word)))
   .sort()
 
-console.log(`Node ${process.version}, ${cpus()[0]?.model ?? 'unknown processor'}; medians of alternating runs`)
+console.log(`Node ${process.version}, ${cpus()[0]?.model ?? 'unknown processor'}; processor time, least of alternating runs`)
 const folder = mkdtempSync(join(tmpdir(), 'bench-'))
 const lines = files.flatMap((name): Line[] => {
   const out = join(folder, `${name}.json`)

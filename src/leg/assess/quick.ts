@@ -119,12 +119,34 @@ function judge(calculation: LegCalculation, one: Judged): number | undefined {
   return one.reserve
 }
 
+/** The legs of the last call: the next one is nearly always of the same structure, and then only what differs is calculated. */
+const last: { quick?: QuickLeg; cases?: string } = {}
+
+function quickFor(cases: readonly CaseId[]): QuickLeg {
+  const key = cases.join()
+  if (last.quick !== undefined && last.cases === key) return last.quick
+  const quick = new QuickLeg(cases)
+  last.quick = quick
+  last.cases = key
+  return quick
+}
+
+/** A copy of a leg's numbers, which stays as it is when the caller changes them in place. What is not a plain record or list is never changed. */
+function copied<T>(x: T): T {
+  if (Array.isArray(x)) return x.map(copied) as T
+  if (typeof x !== 'object' || x === null || Object.getPrototypeOf(x) !== Object.prototype) return x
+  const copy: Record<string, unknown> = {}
+  for (const name of Object.keys(x)) copy[name] = copied((x as Record<string, unknown>)[name])
+  return copy as T
+}
+
 /**
  * The governing check alone, the one with the least reserve over the required reserve, from a leg's numbers (`legNumbers`): for sweeps and
  * optimisers. Same calculation as `assess`, nothing recorded.
  */
-export const governingReserve = (x: LegNumbers, cases: readonly CaseId[] = ALL_CASE_IDS): QuickVerdict => new QuickLeg(cases).governing(x)
+export const governingReserve = (x: LegNumbers, cases: readonly CaseId[] = ALL_CASE_IDS): QuickVerdict =>
+  quickFor(cases).governing(copied(x))
 
 /** The least reserve of every check over the load cases, by `id joint`, from a leg's numbers. */
 export const checkReserves = (x: LegNumbers, cases: readonly CaseId[] = ALL_CASE_IDS): Map<string, number> =>
-  new QuickLeg(cases).reserves(x)
+  quickFor(cases).reserves(copied(x))
