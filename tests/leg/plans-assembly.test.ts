@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import * as fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { assemblyPlan, assemblyText, assess, describeLeg, shoppingCsv, withFields } from '../../src/leg/index.js'
+import { assemblyPlan, assemblyText, assess, describeLeg, htmlPlans, shoppingCsv, withFields } from '../../src/leg/index.js'
 import { InputError } from '../../src/units/index.js'
 
 const leg = describeLeg(readFileSync(new URL('./legs/workbench.yaml', import.meta.url), 'utf8'))
@@ -197,4 +197,34 @@ describe('what a workshop needs besides the drawing', () => {
     ])
       expect(text).toContain(part)
   })
+})
+
+describe('the picture of each winding', () => {
+  const page = htmlPlans(leg)
+  test('one for each drum, with senses, turns and wraps of the plan', () => {
+    for (const { joint, halfTurns, leastDrumWrap, layAt } of plan.windings) {
+      const figure = page.slice(page.indexOf(`id="figure-winding-${joint}"`))
+      const own = figure.slice(0, figure.indexOf('</figure>'))
+      expect(own).toMatch(/<svg [^>]*class="?drawing/)
+      expect(own).toContain(`Lay the cord with the ${joint} held at ${layAt}`)
+      expect(own).toContain('lies counter-clockwise on the drum and clockwise on the pinion')
+      expect(own).toContain(`Lay ${Number(halfTurns.si.toPrecision(3))} turns to each side`)
+      expect(own).toContain(`${Math.round(leastDrumWrap.in('deg'))}° of wrap`)
+    }
+  })
+
+  test('open spans wind alike on drum and pinion, and a cord without a clamp is marked in its middle', () => {
+    const open = htmlPlans(withFields(leg, { 'joints.hip.drive.arrangement': 'open', 'joints.hip.drive.hold': 'frictionOnly' }))
+    expect(open).toContain('counter-clockwise on the drum and counter-clockwise on the pinion')
+    expect(open).toContain('marked with a pen')
+  })
+})
+
+test('a pinion that unwinds to its clamp is a problem, with the turns that it needs', () => {
+  // 115 degrees of a knee at 5.6 are 1.79 turns of the pinion, 0.89 to each side, and half a turn is to be left.
+  const few = assemblyPlan(withFields(leg, { 'joints.knee.drive.pinion.turns': 1 }))
+  const { leastTurns, pinionTurns } = few.windings[1]!
+  expect(leastTurns!.si).toBeCloseTo((pinionTurns.si - (115 * 5.6) / 360) / 2, 9)
+  expect(few.problems.join()).toMatch(/knee: .*unwinds to its clamp.*give it 1\.4 turns to each side/)
+  expect(assemblyPlan(leg).problems.join()).not.toMatch(/unwinds to its clamp/)
 })

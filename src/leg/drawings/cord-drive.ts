@@ -4,7 +4,7 @@ import { beddingStrain } from '../parts/transmission/cord/anchor.js'
 import { cutList } from '../plans/cut-list.js'
 import { tensionerSetting } from '../plans/tensioning.js'
 import { driveSizes } from './drive-sizes.js'
-import { driveFront, pinionView } from './drive-views.js'
+import { driveFront, pinionView, windingSense } from './drive-views.js'
 import { type Facts, resultSentence } from './facts.js'
 import { hasCordDrive } from './present.js'
 import { amount, angle, answerOf, checked, degrees, length, MOST_RESULTS, resultLines, word } from './words.js'
@@ -35,9 +35,8 @@ export function cordDriveDrawing(facts: Facts, joint: Joint): Drawing | undefine
     title: `Cord drive of the ${joint}, seen from the robot’s left`,
     ...answerOf(`Cord drive of the ${joint}`, worst),
   })
-  figure.view(driveFront(s, joint))
-  const [drumSense, pinionSense] = ['counter-clockwise', s.crossed ? 'clockwise' : 'counter-clockwise']
-  const senses = `To larger angles the drum turns ${drumSense} and the pinion ${pinionSense}, seen from the robot’s left. From the anchor on, the solid branch lies ${drumSense} on the drum and ${pinionSense} on the pinion; the dashed one the other way round.`
+  figure.view(driveFront(s))
+  const senses = windingSense(s)
   figure.text(`Green labels: the end of travel that the span pulls to. Dash-two-dots: the anchors at the ends of travel. ${senses}`)
   if (joint === 'hip') figure.text('The place of the pinion above the hip is assumed.')
   figure.view(pinionView(s))

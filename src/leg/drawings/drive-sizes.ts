@@ -1,17 +1,18 @@
 import { fleetAngle, leadMismatch, matchedDrumLead, pinionLength } from '../../capstan/index.js'
 import type { Joint } from '../numbers.js'
-import { from, to } from '../parts/joints/fields.js'
 import { canDiameter } from '../parts/motors/fields.js'
 import * as cord from '../parts/transmission/cord/fields.js'
 import { drumRadius, pinionRadius, ratio } from '../parts/transmission/cord/radii.js'
 import { branchArc, geometry } from '../parts/transmission/cord/values.js'
-import type { Facts } from './facts.js'
+import { rodOf } from '../parts/transmission/through-hip/fields.js'
+import { drumRange } from '../plans/bench.js'
+import type { LegValues } from './leg-values.js'
 
 /** Geometry of a cord drive, mm and radians. */
-export const driveSizes = (facts: Facts, joint: Joint) => {
+export const driveSizes = (facts: LegValues, joint: Joint) => {
   const at = { joint }
   const { pinionWrap, span } = facts.get(geometry, at)
-  const [low, high] = [facts.get(from, at), facts.get(to, at)]
+  const { lowest: low, highest: high } = drumRange(facts.leg, joint)
   const size = {
     crossed: facts.get(cord.arrangement, at) === 'crossed',
     clamped: facts.get(cord.hold, at) === 'clampedMidPinion',
@@ -28,6 +29,8 @@ export const driveSizes = (facts: Facts, joint: Joint) => {
     turns: pinionWrap / (2 * Math.PI),
     span: 1000 * span,
     branch: facts.get(branchArc, at),
+    /** What turns from the low to the high angle: the joint, or the drum of a knee that is driven through the hip. */
+    turning: joint === 'knee' && rodOf(facts.leg.x) !== undefined ? 'drum' : joint,
     low,
     high,
     middle: (low + high) / 2,

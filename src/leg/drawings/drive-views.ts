@@ -1,5 +1,4 @@
 import { arcPoints, type Circle, motionHead, type Point, plain, polar, rectangle, tangent, View } from '../../drawing/index.js'
-import type { Joint } from '../numbers.js'
 import type { DriveSizes } from './drive-sizes.js'
 import { degrees } from './words.js'
 
@@ -8,8 +7,8 @@ const BOTTOM = -Math.PI / 2
 const APART = 0.24
 
 /** Drum and pinion from the robot's left, the drum below. */
-export function driveFront(s: DriveSizes, joint: Joint): View {
-  const view = new View(`From the robot’s left, ${joint} at ${plain(degrees(s.middle))}°`, { height: 430, template: true })
+export function driveFront(s: DriveSizes): View {
+  const view = new View(`From the robot’s left, ${s.turning} at ${plain(degrees(s.middle))}°`, { height: 430, template: true })
   const drum: Circle = { centre: [0, 0], radius: s.drum }
   const pinion: Circle = { centre: [0, s.distance], radius: s.pinion }
   view
@@ -48,6 +47,12 @@ export function driveFront(s: DriveSizes, joint: Joint): View {
     .label([s.drum * 0.85, s.drum * 0.527], ['drum groove', `Ø${plain(2 * s.drum - s.cord)}`])
     .label(post, `post Ø${plain(s.post)}`)
     .label(screw, 'tensioner')
+}
+
+/** Which way drum, pinion and cord turn, in words. */
+export function windingSense(s: DriveSizes): string {
+  const [drum, pinion] = ['counter-clockwise', s.crossed ? 'clockwise' : 'counter-clockwise']
+  return `To larger angles the drum turns ${drum} and the pinion ${pinion}, seen from the robot’s left. From the anchor on, the solid branch lies ${drum} on the drum and ${pinion} on the pinion; the dashed one the other way round.`
 }
 
 /** One branch: from its anchor into the groove, along the drum, over the span, on to the pinion. */

@@ -3,6 +3,8 @@ import { type Block, heading, led, type Page, points, steps, table, text } from 
 import { markdownPage } from '../report/markdown-blocks.js'
 import type { AssemblyPlan } from './assembly.js'
 import { kilograms } from './assembly-steps.js'
+import { benchLeg } from './bench.js'
+import { windingPicture } from './winding-picture.js'
 
 /** The assembly plan as Markdown. */
 export const assemblyText = (plan: AssemblyPlan): string => markdownPage(assemblyPage(plan))
@@ -34,6 +36,7 @@ const rodBlocks = (rod: AssemblyPlan['rod']): Block[] =>
 /** The assembly plan as a page. @internal */
 export function assemblyPage(plan: AssemblyPlan): Page {
   const { leg, cuts, windings, tensioners } = plan
+  const bench = benchLeg(leg)
   const blocks: (Block | undefined)[] = [
     plan.problems.length === 0 ? undefined : led('This leg does not go together as specified:', ''),
     plan.problems.length === 0 ? undefined : points(plan.problems),
@@ -126,6 +129,7 @@ export function assemblyPage(plan: AssemblyPlan): Page {
         one.leastDrumWrap,
       ]),
     ),
+    { kind: 'pictures', pictures: windings.map((one) => windingPicture(bench, one)) },
     heading('Tensioners'),
     table(
       'How far each tensioner is turned',

@@ -1,4 +1,4 @@
-import { type In, InputError, issue, quantity } from '../../units/index.js'
+import { type In, InputError, issue, quantity, significant } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
 import { driveOf, hasCord, JOINTS, motorOf, type Prepared } from '../numbers.js'
 import { knownOptions } from '../options.js'
@@ -159,6 +159,13 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
       ...windings
         .filter(({ leastDrumWrap }) => leastDrumWrap.si < leastWrapOf(bench))
         .map(({ joint, leastDrumWrap }) => `${joint}: at one end of its travel only ${leastDrumWrap} of wrap is left before the anchor`),
+      ...windings.flatMap(({ joint, leastTurns, halfTurns }) =>
+        leastTurns === undefined || leastTurns.si >= LEAST_TURNS
+          ? []
+          : [
+              `${joint}: at an end of its travel the pinion unwinds to its clamp, which then pulls on the bare cord; give it ${significant(halfTurns.si - leastTurns.si + LEAST_TURNS, 2)} turns to each side`,
+            ],
+      ),
       ...tensioners
         .filter(({ spare }) => spare.si < 0)
         .map(({ joint, end, travel }) => `${joint}: the tensioner needs ${end} and has ${travel}`),
@@ -184,6 +191,9 @@ function optionsOf(options: AssemblyOptions) {
   if (bad.length > 0) throw new InputError('assemblyPlan', bad)
   return { tail, bedding, depth }
 }
+
+/** Turns that are to be left between clamp and span: they hold most of the tension, the clamp the rest. */
+const LEAST_TURNS = 0.5
 
 /** Wrap that is to be left before an anchor. */
 const leastWrapOf = (bench: Prepared) => calculationFor(bench).get(leastWrap, {} as never)

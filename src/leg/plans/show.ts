@@ -1,3 +1,4 @@
+import { DRAWING_STYLE } from '../../drawing/index.js'
 import { Quantity, significant } from '../../units/index.js'
 import type { Page } from '../report/blocks.js'
 import { htmlBlocks } from '../report/html-parts.js'
@@ -8,7 +9,13 @@ export function displayed<T extends object>(data: T, pageOf: (data: T) => Page):
   return Object.defineProperty(data, Symbol.for('Jupyter.display'), {
     value: () => {
       const markdown = markdownPage(pageOf(data))
-      return { 'text/html': htmlBlocks(pageOf(data).blocks), 'text/markdown': markdown, 'text/plain': markdown }
+      const { blocks } = pageOf(data)
+      const drawn = blocks.some(({ kind }) => kind === 'pictures' || kind === 'picture')
+      return {
+        'text/html': `${drawn ? `<style>${DRAWING_STYLE}</style>\n` : ''}${htmlBlocks(blocks)}`,
+        'text/markdown': markdown,
+        'text/plain': markdown,
+      }
     },
     enumerable: false,
   })

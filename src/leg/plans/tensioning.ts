@@ -20,6 +20,8 @@ export interface Winding {
   readonly pinionTurns: Quantity<'count'>
   /** Turns on each side of the middle of the pinion. */
   readonly halfTurns: Quantity<'count'>
+  /** Turns left between clamp and span at an end of travel, on the side that unwinds; negative where the clamp comes off. Absent without a clamp. */
+  readonly leastTurns: Quantity<'count'> | undefined
   /** Wrap of each branch on the drum at mid travel, and the least that is left at the ends of travel (negative: the anchor leaves the drum). */
   readonly drumWrap: Quantity<'angle'>
   /** The least wrap that is left on the drum at the ends of travel; negative: the anchor leaves the drum. */
@@ -72,8 +74,8 @@ const YEAR = 31_557_600
 
 /** Winding of one drive. @internal */
 export function winding(leg: Prepared, joint: Joint): Winding {
-  const { arrangement } = driveOf(leg.x, joint, 'cord')
-  const { travel, pinionWrap, drumWrap } = benchDrive(leg, joint)
+  const { arrangement, hold } = driveOf(leg.x, joint, 'cord')
+  const { travel, ratio, pinionWrap, drumWrap } = benchDrive(leg, joint)
   const rod = joint === 'knee' ? rodGeometry(leg.x) : undefined
   const middleOf = (of: Joint) => (rangeOf(leg.x, of).lowest + rangeOf(leg.x, of).highest) / 2
   const turns = pinionWrap / (2 * Math.PI)
@@ -91,6 +93,7 @@ export function winding(leg: Prepared, joint: Joint): Winding {
     hipHeldAt: rod === undefined ? undefined : angle(middleOf('hip')),
     pinionTurns: count(turns),
     halfTurns: count(turns / 2),
+    leastTurns: hold === 'clampedMidPinion' ? count((turns - (ratio * travel) / (2 * Math.PI)) / 2) : undefined,
     drumWrap: angle(drumWrap),
     leastDrumWrap: angle(residualWrap.si({ drumWrap, travel })),
     branches: [branch('towards larger angles', 'counter-clockwise'), branch('towards smaller angles', 'clockwise')],

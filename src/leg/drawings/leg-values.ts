@@ -1,0 +1,50 @@
+import { calculationOf, type LegCalculation, placeOf } from '../calculation.js'
+import type { Prepared } from '../numbers.js'
+import type { Index, Value } from '../run/index.js'
+
+/** Names of instances: a joint, an event, a bolt group. */
+export type Names = { readonly [X in Index]?: string }
+
+/** Values of a leg for its drawings, assessed or not. */
+export class LegValues {
+  readonly calculation: LegCalculation
+
+  constructor(readonly leg: Prepared) {
+    this.calculation = calculationOf(leg.x)
+    leg.kept.calculation = this.calculation
+  }
+
+  /** A value for instances by name. Throws the error of a value that cannot be calculated. */
+  get<T, A extends Index>(of: Value<T, A>, names: Names = {}): T {
+    return this.calculation.get(of, this.where(names) as never)
+  }
+
+  /** A value, or nothing where it cannot be calculated. */
+  tried<T, A extends Index>(of: Value<T, A>, names: Names = {}): T | undefined {
+    try {
+      return this.get(of, names)
+    } catch {
+      return undefined
+    }
+  }
+
+  /** A length in millimetres. */
+  mm<A extends Index>(of: Value<number, A>, names: Names = {}): number {
+    return 1000 * this.get(of, names)
+  }
+
+  /** The name of the instance that a reference stands for, such as a material. */
+  named<A extends Index>(index: Index, of: Value<number, A>, names: Names = {}): string {
+    return this.calculation.instances.name(index, this.get(of, names))
+  }
+
+  /** Instances by name, with what they imply. */
+  where(names: Names) {
+    return this.calculation.instances.implied(placeOf(this.calculation, { leg: 'leg', ...names }))
+  }
+
+  /** Names of the instances of an index. */
+  all(index: Index): readonly string[] {
+    return this.calculation.instances.all(index).map((of) => this.calculation.instances.name(index, of))
+  }
+}
