@@ -1,8 +1,8 @@
 import { type LegCalculation, placeOf } from '../calculation.js'
-import { appliesTo, type Check } from '../cases/check.js'
+import { appliesTo, type Check, type Part } from '../cases/check.js'
 import { type CaseId, LOAD_CASES, type LoadCase } from '../cases/events.js'
 import { JOINTS, type Joint } from '../numbers.js'
-import type { AnyValue, Cell, Reader } from '../run/index.js'
+import type { AnyValue, Cell, Reader, Where } from '../run/index.js'
 
 /** One check of one joint (or of the leg) in one load case. */
 export interface Comparison {
@@ -34,12 +34,25 @@ export function comparisonAt(
   check: Check,
   joint: Joint,
   id: CaseId,
-  { event, air, age }: Pick<LoadCase, 'event' | 'air' | 'age'> = LOAD_CASES[id],
+  at: Pick<LoadCase, 'event' | 'air' | 'age'> = LOAD_CASES[id],
 ): Comparison {
   const part = check.of?.(calculation.document, joint) ?? {}
-  const own = typeof part === 'string' ? {} : part
-  const names = { leg: 'leg', event, air, age, ...(check.scope === 'joint' ? { joint } : {}), ...own }
-  const where = calculation.instances.implied(placeOf(calculation, names))
+  return comparisonIn(calculation, check, joint, id, whereOf(calculation, check, joint, typeof part === 'string' ? {} : part, at))
+}
+
+/** Instances of a check in a load case. */
+function whereOf(
+  calculation: LegCalculation,
+  check: Check,
+  joint: Joint,
+  part: Exclude<Part, string>,
+  { event, air, age }: Pick<LoadCase, 'event' | 'air' | 'age'>,
+): Where {
+  const names = { leg: 'leg', event, air, age, ...(check.scope === 'joint' ? { joint } : {}), ...part }
+  return calculation.instances.implied(placeOf(calculation, names))
+}
+
+function comparisonIn(calculation: LegCalculation, check: Check, joint: Joint, id: CaseId, where: Where): Comparison {
   const cellOf = (value: Check['demand'] | Check['unless']) =>
     value === undefined ? undefined : calculation.instances.find(value as unknown as AnyValue, {}, where)
   return {
@@ -70,16 +83,25 @@ export const lackedParts = (calculation: LegCalculation, checks: readonly Check[
   )
 
 /** The comparisons of some checks in some load cases, with the cells of both sides. */
-export const comparisonsOf = (calculation: LegCalculation, checks: readonly Check[], cases: readonly CaseId[]): Comparison[] =>
-  cases.flatMap((id) =>
-    checks
-      .filter((check) => appliesTo(check, LOAD_CASES[id].event))
-      .flatMap((check) =>
-        jointsOf(check)
-          .filter((joint) => lackedPart(calculation, check, joint) === undefined)
-          .map((joint) => comparisonAt(calculation, check, joint, id)),
-      ),
+export function comparisonsOf(calculation: LegCalculation, checks: readonly Check[], cases: readonly CaseId[]): Comparison[] {
+  const made = checks.flatMap((check) =>
+    jointsOf(check).flatMap((joint) => {
+      const part = check.of?.(calculation.document, joint) ?? {}
+      const key = `${check.scope} ${joint} ${Object.entries(part).join()}`
+      return typeof part === 'string' ? [] : [{ check, joint, part, key }]
+    }),
   )
+  return cases.flatMap((id) => {
+    const at = LOAD_CASES[id]
+    const places = new Map<string, Where>()
+    return made.flatMap(({ check, joint, part, key }) => {
+      if (!appliesTo(check, at.event)) return []
+      const where = places.get(key) ?? whereOf(calculation, check, joint, part, at)
+      places.set(key, where)
+      return [comparisonIn(calculation, check, joint, id, where)]
+    })
+  })
+}
 
 /**
  * Capacity over demand. What is not a number has reserve 0, so that it fails. Without a demand there is plenty, unless the capacity is even

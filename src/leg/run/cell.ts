@@ -75,8 +75,5 @@ export interface NewLink {
 }
 
 /** No instance of any index. */
-export function nowhere(): Where {
-  const where = {} as Where
-  for (const index of INDICES) where[index] = -1
-  return where
-}
+export const nowhere = (): Where => ({ ...NOWHERE })
+const NOWHERE = Object.fromEntries(INDICES.map((index) => [index, -1])) as Where

@@ -11,11 +11,26 @@ export interface Structure {
 /** More instances than any index has: keys of cells are numbers in this base. */
 const BASE = 256
 
+/** The instances of a cell, with what they imply, and their names. */
+interface Place {
+  readonly where: Where
+  readonly sees: Where
+  readonly names: Names
+}
+
+/** The cells of one value. */
+interface Family {
+  readonly cells: Map<number, Cell>
+  readonly places: Map<number, Place>
+}
+
 /** Finds cells and instances. Cells are made at their first use. */
 export class Instances {
   readonly cells: Cell[] = []
   readonly leaves: Cell[] = []
-  readonly #families = new Map<AnyValue, Map<number, Cell>>()
+  readonly #families = new Map<AnyValue, Family>()
+  /** Places by their indices, and then by their instances. */
+  readonly #places = new Map<string, Map<number, Place>>()
   readonly #lists = new Map<string, readonly Of<Index>[]>()
   readonly #names: { [X in Index]?: string[] } = {}
 
@@ -58,45 +73,60 @@ export class Instances {
 
   /** The cell of a value for instances that are named, or that a reader has or implies. */
   find(of: AnyValue, named: Named, sees: Where): Cell {
-    let family = this.#families.get(of)
-    if (family === undefined) {
-      family = new Map()
-      this.#families.set(of, family)
-    }
+    const family = this.#families.get(of) ?? this.#found(of)
     let key = 0
     for (const index of of.by) key = key * BASE + instance(of, index, named, sees)
-    let cell = family.get(key)
+    let cell = family.cells.get(key)
     if (cell === undefined) {
-      cell = this.#make(of, named, sees)
-      family.set(key, cell)
+      const place = this.#place(of, key, family, named, sees)
+      cell = new Cell(of, place.where, place.sees, place.names)
+      family.cells.set(key, cell)
       this.cells.push(cell)
       if (of.leaf !== undefined) this.leaves.push(cell)
     }
     return cell
   }
 
-  #make(of: AnyValue, named: Named, sees: Where): Cell {
+  #found(of: AnyValue): Family {
+    const indices = of.by.join()
+    const places = this.#places.get(indices) ?? new Map<number, Place>()
+    this.#places.set(indices, places)
+    const family = { cells: new Map<number, Cell>(), places }
+    this.#families.set(of, family)
+    return family
+  }
+
+  /** The place of a cell; values of the same indices share theirs. */
+  #place(of: AnyValue, key: number, { places }: Family, named: Named, sees: Where): Place {
+    const known = places.get(key)
+    if (known !== undefined) return known
     const where = nowhere()
     const names = {} as { [X in Index]: string }
     for (const index of of.by) {
       where[index] = instance(of, index, named, sees)
       names[index] = this.name(index, where[index])
     }
-    return new Cell(of, where, this.implied(where), names as Names)
+    const place = { where, sees: this.implied(where), names: names as Names }
+    places.set(key, place)
+    return place
   }
 
   /** Some instances with those that they imply. */
   implied(named: Named): Where {
-    const all = { ...nowhere(), ...named }
-    for (const from of INDICES) {
+    const all = nowhere()
+    for (const index in named) all[index as Index] = named[index as Index] as number
+    for (const from of IMPLYING) {
       const at = all[from]
       const tables = this.structure.implied[from]
       if (at < 0 || tables === undefined) continue
-      for (const index of IMPLIES[from] ?? []) if (all[index] < 0) all[index] = tables[index]?.[at] ?? -1
+      for (const index of IMPLIES[from] as readonly Index[]) if (all[index] < 0) all[index] = tables[index]?.[at] ?? -1
     }
     return all
   }
 }
+
+/** Indices that imply others, in their order. */
+const IMPLYING = INDICES.filter((index) => IMPLIES[index] !== undefined)
 
 function instance({ id }: AnyValue, index: Index, named: Named, sees: Where): number {
   const of = named[index] ?? sees[index]
