@@ -47,6 +47,14 @@ export const pulleyGeometry = /* @__PURE__ */ formula('capstan.pulleyGeometry', 
     /** Change of the length of a closed loop per change of centre distance. */
     loopPerCentreDistance: 'ratio',
   },
+  equation: [
+    'reach = equalText(arrangement, "crossed") ? drumRadius + pinionRadius : drumRadius - pinionRadius',
+    'tilt = asin(reach / centreDistance)',
+    'pinionWrap = 2 * pi * pinionTurns + pi + (equalText(arrangement, "crossed") ? 2 : -2) * tilt',
+    'drumWrapAngle = pi + 2 * tilt',
+    'span = sqrt(centreDistance^2 - reach^2)',
+    'loopPerCentreDistance = 2 * span / centreDistance',
+  ],
   assumes: ['cord in one plane: no fleet angle'],
   source: [{ level: 'commonPractice', where: 'tangent geometry of crossed and open belts' }],
   requires: {

@@ -134,6 +134,16 @@ export const cycleTension = /* @__PURE__ */ formula('capstan.cycleTension', {
     /** Tension of both spans without load where the loaded stroke ends. */
     restingAtEnd: 'force',
   },
+  equation: [
+    'halfPull = torque / (2 * drumRadius)',
+    'turned = drumRadius * stroke / (2 * span)',
+    'below = halfPull * turned^2 / (2 * (1 + turned))',
+    'above = halfPull * turned * (2 + turned) / (2 * (1 + turned))',
+    'peak = pretension + halfPull + (equalText(loadedStroke, "raising") ? above : below)',
+    'least = pretension - halfPull - (equalText(loadedStroke, "raising") ? below : above)',
+    'restingAtStart = pretension + (equalText(loadedStroke, "raising") ? -below : below)',
+    'restingAtEnd = pretension + (equalText(loadedStroke, "raising") ? above : -above)',
+  ],
   assumes: [
     'short pinion wrap: every cord element leaves the pinion',
     'spans only: slip arcs ignored (their unequal stretch adds up to a fifth of half the pull to both spans), no gross slip',

@@ -18,6 +18,12 @@ export const shaftForce = /* @__PURE__ */ formula('capstan.shaftForce', {
     /** Part across it. */
     across: 'force',
   },
+  equation: [
+    'reach = equalText(arrangement, "crossed") ? drumRadius + pinionRadius : drumRadius - pinionRadius',
+    'alongCentres = (tautTension + slackTension) * sqrt(1 - (reach / centreDistance)^2)',
+    'across = abs(tautTension - slackTension) * abs(reach) / centreDistance',
+    'force = sqrt(alongCentres^2 + across^2)',
+  ],
   assumes: ['both spans in one plane'],
   source: [{ level: 'computed', where: 'vector sum of the two span tensions at their tangent directions' }],
   requires: {

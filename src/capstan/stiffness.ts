@@ -99,6 +99,7 @@ export const driveWindup = /* @__PURE__ */ formula('capstan.driveWindup', {
     /** Both spans tight; one span slack, with less than 1 % of the pretension; or the pinion slips at less than this torque. */
     state: { oneOf: ['tight', 'slackSpan', 'slips'] },
   },
+  equation: ['tautTension - slackTension == torqueCarried / drumRadius'],
   assumes: [
     'loaded from a uniform pretension, joint at one pose',
     'centres fixed but for the compliance given, round pulleys',

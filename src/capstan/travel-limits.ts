@@ -83,6 +83,7 @@ export const travelLimits = /* @__PURE__ */ formula('capstan.travelLimits', {
     /** Which limit comes first. */
     limit: { oneOf: ['slips', 'slackSpan'] },
   },
+  equation: ['holdingTorque == min(slipTorque, slackTorque)'],
   assumes: [
     'loaded from a uniform pretension at the end of travel: travel under load changes the tensions first (`cycleTension`)',
     'equal drum arcs at mid travel',

@@ -49,6 +49,7 @@ export const bearingEquivalentLoad = /* @__PURE__ */ formula('fasteners.bearingE
     /** Whether the axial load counts. */
     axialCounts: { oneOf: ['axialCounts', 'radialOnly'] },
   },
+  equation: ['staticLoad = max(radialLoad, 0.6 * radialLoad + 0.5 * axialLoad)'],
   assumes: [
     'single-row deep-groove ball bearing, normal clearance',
     'straight lines between the rows of the table, its end rows beyond: near the threshold the load jumps by about half a per cent',

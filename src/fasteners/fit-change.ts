@@ -22,6 +22,7 @@ export const interferenceChange = /* @__PURE__ */ formula('fasteners.interferenc
     /** Whether the pin is still tight. */
     state: { oneOf: ['tight', 'loose'] },
   },
+  equation: ['diametralInterference = diametralInterference + diameter * ((pinExpansion - bossExpansion) * temperatureChange - swelling)'],
   assumes: ['boss and pin at one temperature', 'free growth: the bore grows as the solid it was cut from'],
   source: [{ level: 'published', where: 'any machine-design text, shrink fits' }],
   si: ({ diametralInterference, diameter, bossExpansion, pinExpansion, temperatureChange, swelling }) => {

@@ -136,6 +136,10 @@ export const fastenerZone = /* @__PURE__ */ formula('materials.fastenerZone', {
     /** Whether a strength of solid material may be used for this fastener. */
     state: { oneOf: ['solid', 'denseInfill', 'refused'] },
   },
+  equation: [
+    'solidDiameter = holeDiameter + 2 * wallCount * lineWidth',
+    'wallsNeeded == max(0, ceil((needed - holeDiameter) / (2 * lineWidth) - 1e-9))',
+  ],
   assumes: ['walls fuse with each other'],
   source: [
     {

@@ -28,6 +28,10 @@ export const amorphousStrengthFactor = /* @__PURE__ */ formula('materials.amorph
     /** Whether the temperature is below that limit. */
     state: { oneOf: ['usable', 'aboveLimit'] },
   },
+  equation: [
+    'limit = glassTransition - margin',
+    'factor = temperature >= limit ? 0 : temperature <= 296.15 K ? 1 : (limit - temperature) / (limit - 296.15 K)',
+  ],
   assumes: ['strength falls linearly with temperature', 'cold below 23 °C adds nothing that is counted'],
   source: [
     {
@@ -121,6 +125,14 @@ export const durationFactor = /* @__PURE__ */ formula('materials.durationFactor'
   },
   /** Share of the short-term strength. */
   output: 'ratio',
+  equation: [
+    'year = 31557600 s',
+    'longTime = duration / shift',
+    'keptLong = longTime <= 60 s ? 1 : longTime <= 3.6e6 s ? 1 - (1 - kept1000Hours) * log(longTime / (60 s)) / log(60000) : longTime <= year ? kept1000Hours - (kept1000Hours - kept1Year) * log(longTime / (3.6e6 s)) / log(year / (3.6e6 s)) : kept1Year * (longTime / year)^(log(kept1Year) / log(year / (60 s)))',
+    'shortTime = 60 s / shift',
+    'keptShort = shortTime <= 60 s ? 1 : shortTime <= 3.6e6 s ? 1 - (1 - kept1000Hours) * log(shortTime / (60 s)) / log(60000) : shortTime <= year ? kept1000Hours - (kept1000Hours - kept1Year) * log(shortTime / (3.6e6 s)) / log(year / (3.6e6 s)) : kept1Year * (shortTime / year)^(log(kept1Year) / log(year / (60 s)))',
+    'result = duration <= 60 s ? 1 : shift == 1 ? keptLong : keptLong / keptShort',
+  ],
   assumes: [
     'steady load',
     'strength falls uniformly with the logarithm of time between the known points',

@@ -22,6 +22,10 @@ export const hotResistance = /* @__PURE__ */ formula('thermal.hotResistance', {
   },
   /** Resistance there. */
   output: 'electricalResistance',
+  equation: [
+    'zero = equalText(conductor, "aluminium") ? 48.15 K : 38.65 K',
+    'result = resistance * (temperature - zero) / (measuredAt - zero)',
+  ],
   assumes: ['resistance linear in temperature, inferred zero at −234.5 °C (copper) or −225 °C (aluminium)'],
   source: [
     { level: 'standard', where: 'change-of-resistance method of the electrical safety standards, K = 234.5 (copper), 225.0 (aluminium)' },

@@ -25,6 +25,12 @@ export const backEmfConstant = /* @__PURE__ */ formula('thermal.backEmfConstant'
     /** High end of its band. */
     high: 'backEmfConstant',
   },
+  equation: [
+    'typical = (equalText(basis, "noLoadSixStep") ? pi / 3 : equalText(basis, "spunPeakPhase") ? sqrt(3) : 1) / speedConstant',
+    'spread = equalText(basis, "catalogue") ? 0.05 : 0',
+    'low = typical * (1 - spread)',
+    'high = typical * (1 + spread)',
+  ],
   assumes: ['sinusoidal back-EMF'],
   source: [
     { level: 'computed', where: 'definition; mean of a 60 degree window at the crest of a sine, 3/π' },

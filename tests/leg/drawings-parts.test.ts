@@ -124,6 +124,54 @@ describe('drawn lengths are those of the document at the stated scale', () => {
   })
 })
 
+describe('a knee that a rod drives', () => {
+  const rodLeg = describeLeg(readFileSync(new URL('../../examples/heath-leg-first.yaml', import.meta.url), 'utf8'))
+  const rodVerdict = assess(rodLeg, { cases: ['walk', 'drop'] })
+  const through = rodLeg.joints.knee.through as { crank: { si: number }; rocker: { si: number }; rod: { si: number } }
+  const distance = ([a, b]: Spot, [c, d]: Spot) => Math.hypot(a - c, b - d)
+
+  test('crank, rod and rocker are as long as in the document, in the hardest pose and at both ends of the knee', () => {
+    const { svg } = legDrawingNamed(rodVerdict, 'rod-drive')!
+    const view = svg.slice(svg.indexOf('<!-- Crank, rod and rocker'))
+    const units = unitsOf(svg, 'Crank, rod and rocker from the robot’s left')
+    const lines = [...view.matchAll(/<path class="(?:other|thick)" d="([^"]+)"/g)]
+      .flatMap(([, d]) => pathPoints(d!))
+      .filter(({ length }) => length === 4)
+    expect(lines).toHaveLength(3)
+    for (const [hip, crankPin, rockerPin, knee] of lines as [Spot, Spot, Spot, Spot][]) {
+      expect(distance(hip, crankPin)).toBeCloseTo(1000 * through.crank.si * units, 0)
+      expect(distance(crankPin, rockerPin)).toBeCloseTo(1000 * through.rod.si * units, 0)
+      expect(distance(rockerPin, knee)).toBeCloseTo(1000 * through.rocker.si * units, 0)
+      expect(distance(hip, knee)).toBeCloseTo(1000 * rodLeg.links.upper.length.si * units, 0)
+    }
+  })
+
+  test('its drums, motors and rod are in the drawing of the leg, and its checks in that of the rod', () => {
+    const { svg } = legDrawingNamed(rodVerdict, 'leg')!
+    expect(svg).toContain('hip drum')
+    expect(svg).toContain('knee drum')
+    const rows = legDrawingNamed(rodVerdict, 'rod-drive')!.table.rows.map(([name]) => name)
+    for (const { part, mode } of rodVerdict.checks.filter(({ id }) => /^rod(Pin)?\./.test(id))) expect(rows).toContain(`${part}: ${mode}`)
+    expect(legDrawingNamed(verdict, 'rod-drive')).toBeUndefined()
+    expect(legDrawings(rodVerdict).every(({ answer }) => !answer.includes('cannot be drawn'))).toBe(true)
+  })
+})
+
+test('the bending moment along a pin ends at 0, and is that of the check in the middle', () => {
+  const { svg, table } = named('pin-knee')
+  const part = svg.slice(svg.indexOf('<!-- Bending moment along the pin'))
+  const [line] = pathPoints(/<path class="force" d="([^"]+)"/.exec(part)![1]!) as [Spot[]]
+  const base = Math.max(...line.map(([, y]) => y))
+  expect(line[0]![1]).toBeCloseTo(base, 0)
+  expect(line.at(-1)![1]).toBeCloseTo(base, 0)
+  const middle = line[(line.length - 1) / 2]!
+  expect(middle[1]).toBe(Math.min(...line.map(([, y]) => y)))
+  const number = (name: string) => Number(table.rows.find(([one]) => one === name)![1])
+  const force = number('force on the pin')
+  const arm = number('thickness of a cheek') / 2 + number('side gap') + number('thickness of the eye') / 4
+  expect(number('bending moment in the middle of the pin') / ((force / 2) * arm)).toBeCloseTo(1, 2)
+})
+
 describe('what the leg does not have', () => {
   test('no ferrule without a bonded end, and one with it', () => {
     expect(legDrawingNamed(verdict, 'ferrule-knee')).toBeUndefined()

@@ -5,18 +5,27 @@ import { legDrawings } from '../../src/leg/drawings/index.js'
 import { type Assessment, assess, describeLeg, type Leg } from '../../src/leg/index.js'
 import { outside, overlaps, textBoxes } from '../drawing/boxes.js'
 
-const read = (name: string) => readFileSync(new URL(`../../examples/mudflat-leg-${name}.yaml`, import.meta.url), 'utf8')
-const legs = Object.fromEntries(['first', 'revised'].map((name) => [name, describeLeg(read(name))])) as Record<'first' | 'revised', Leg>
-const verdicts = Object.fromEntries(Object.entries(legs).map(([name, leg]) => [name, assess(leg)])) as Record<
-  'first' | 'revised',
-  Assessment
->
+const read = (name: string) => readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8')
+const NAMES = {
+  first: 'mudflat-leg-first',
+  revised: 'mudflat-leg-revised',
+  rod: 'heath-leg-first',
+  rodRevised: 'heath-leg-revised',
+  direct: 'desk-leg-first',
+  directRevised: 'desk-leg-revised',
+} as const
+type Name = keyof typeof NAMES
+const legs = Object.fromEntries(Object.entries(NAMES).map(([name, file]) => [name, describeLeg(read(file))])) as Record<Name, Leg>
+const verdicts = Object.fromEntries(Object.entries(legs).map(([name, leg]) => [name, assess(leg)])) as Record<Name, Assessment>
 
 const flaws = (verdict: Assessment, only?: readonly string[]) =>
   legDrawings(verdict, only === undefined ? {} : { only }).flatMap(({ id, svg, height }) => {
     const boxes = textBoxes(svg)
     return [...overlaps(boxes), ...outside(boxes, PAGE_WIDTH, height)].map((flaw) => `${id}: ${flaw}`)
   })
+
+/** The leg that a random one is made from. */
+const baseOf = (i: number): Name => (['first', 'revised', 'rod', 'revised'] as const)[i % 4]!
 
 /** Numbers from 0 to 1 by a seed. */
 function random(seed: number): () => number {
@@ -27,12 +36,12 @@ function random(seed: number): () => number {
   }
 }
 
-/** The first or the revised leg with every length, force and mass moved by its own factor, where that still makes a leg. */
+/** The first or the revised leg, or one whose knee a rod drives, with every length, force and mass moved by its own factor, where that still makes a leg. */
 function randomLeg(seed: number): Leg {
   const next = random(seed)
   for (;;) {
     const size = 0.5 + 2 * next()
-    const base = next() < 0.5 ? legs.first : legs.revised
+    const base = legs[baseOf(seed - 1)]
     const moved = (value: unknown): unknown => {
       if (typeof value !== 'object' || value === null) return value
       if (Array.isArray(value)) return value.map(moved)
@@ -58,18 +67,18 @@ function randomLeg(seed: number): Leg {
 }
 
 describe('every drawing', () => {
-  test.each(['first', 'revised'] as const)('%s design: no text lies on another or leaves the page', (name) => {
+  test.each(Object.keys(NAMES) as Name[])('%s design: no text lies on another or leaves the page', (name) => {
     expect(flaws(verdicts[name])).toEqual([])
   })
 
   // Strides and assessments take most of the time: every twenty-fifth leg has all of its drawings and its own assessment.
   test.each([0, 50, 100, 150])('the same for fifty random legs from number %i on', (first) => {
-    const names = legDrawings(verdicts.revised).map(({ id }) => id)
+    const names = [...new Set([verdicts.revised, verdicts.rod].flatMap((one) => legDrawings(one).map(({ id }) => id)))]
     const found = Array.from({ length: 50 }, (_, k) => {
       const i = first + k
       const leg = randomLeg(i + 1)
       const whole = k % 25 === 0
-      const verdict = whole ? assess(leg, { cases: ['walk', 'drop'] }) : { ...verdicts[i % 2 === 0 ? 'first' : 'revised'], leg }
+      const verdict = whole ? assess(leg, { cases: ['walk', 'drop'] }) : { ...verdicts[baseOf(i)], leg }
       const other = i % 4 < 2 ? /-knee$/ : /-hip$/
       const quick = names.filter((name) => !/^(leg|stride|year|torque-speed-.*|reserve-bars)$/.test(name) && !other.test(name))
       return flaws(verdict, whole ? names : quick).map((flaw) => `leg ${i + 1}: ${flaw}`)

@@ -4,6 +4,7 @@ import type { AnyFormula } from '../../src/formula/index.js'
 import { recordedOf } from '../../src/leg/assess/recorded.js'
 import { assess, describeLeg, markdownReport } from '../../src/leg/index.js'
 import { type NumberedStep, Numbering } from '../../src/leg/report/numbering.js'
+import { PROCEDURES } from '../../src/leg/report/procedures.js'
 import { type Calculation, SheetMaker } from '../../src/leg/run/index.js'
 import { inputPlaces, outputPlaces, type Place } from '../../src/leg/run/links.js'
 import { type Kind, quantity } from '../../src/units/index.js'
@@ -97,7 +98,9 @@ describe.each(legs)('the printed sheet of the %s design', (_, { verdict, numberi
   test('every formula that has equations prints them, with its own names', () => {
     for (const [i, { formula }] of numbering.groups.entries()) {
       const { equation: line } = formula as unknown as { readonly equation?: string }
-      const written = line === undefined ? (formula.def.equation ?? []) : [`result = ${line}`]
+      const written = (line === undefined ? (formula.def.equation ?? []) : [`result = ${line}`]).map((each) =>
+        each.replaceAll(/equalText\((\w+), "(\w+)"\)/g, (_, name: string, word: string) => `${name} is ${wordOf(word)}`),
+      )
       const own = [
         ...new Set(
           steps
@@ -111,6 +114,15 @@ describe.each(legs)('the printed sheet of the %s design', (_, { verdict, numberi
       const { title, equations } = printed.groups[i] as PrintedGroup
       expect(equations.map((each) => asWritten(each, names, title))).toEqual(written.map(plainly))
     }
+  })
+
+  test('every formula has its equations or says how it finds its results', () => {
+    expect(markdownReport(verdict, { steps: 'all' })).not.toContain('Neither an equation')
+    for (const { formula } of numbering.groups)
+      expect(
+        PROCEDURES[formula.id] ?? formula.def.equation ?? (formula as unknown as { equation?: string }).equation,
+        formula.id,
+      ).toBeDefined()
   })
 
   test('a formula worked with the printed numbers gives the printed result, to what rounding may move it', () => {

@@ -38,7 +38,9 @@ export function cordDriveDrawing(facts: Facts, joint: Joint): Drawing | undefine
   figure.view(driveFront(s))
   const senses = windingSense(s)
   figure.text(`Green labels: the end of travel that the span pulls to. Dash-two-dots: the anchors at the ends of travel. ${senses}`)
-  if (joint === 'hip') figure.text('The place of the pinion above the hip is assumed.')
+  if (s.turning === 'drum')
+    figure.text('The drum turns on the hip axis and carries the crank of the rod. Its angles are those of the crank, from straight down.')
+  if (joint === 'hip' || s.turning === 'drum') figure.text('The place of the pinion above the hip is assumed.')
   figure.view(pinionView(s))
   const exits = `The cord walks ${plain(s.walk, 3)} mm along the pinion over the travel. If the grooves of the drum advance by one pitch a turn, it leaves its groove at ${plain(degrees(s.exit), 2)}° at both ends of travel, square at mid travel; a lead of ${plain(s.lead, 3)} mm a turn of the drum would keep it square.`
   figure.text(exits)
@@ -56,7 +58,7 @@ export function cordDriveDrawing(facts: Facts, joint: Joint): Drawing | undefine
       word('cord on the pinion', s.clamped ? 'clamped in the middle' : 'held by friction'),
       length('free span', s.span, 'geometry'),
       amount('turns on the pinion', s.turns, '', 'geometry'),
-      angle('lay the cord at', s.middle, 'geometry'),
+      angle(`lay the cord with the ${s.turning} at`, s.middle, 'geometry'),
       angle('wrap of each branch on the drum at mid travel', s.branch, 'geometry'),
       angle('least wrap at an end of travel', s.branch - s.travel / 2, 'geometry'),
       length('walk along the pinion', s.walk, 'geometry'),

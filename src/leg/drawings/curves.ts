@@ -4,7 +4,7 @@ import { JOINTS, type Joint } from '../numbers.js'
 import { heat } from '../parts/motors/heat.js'
 import { motorLimit } from '../report/gait-points.js'
 import { type Facts, resultSentence } from './facts.js'
-import { hasCordDrive, hasMotor } from './present.js'
+import { hasMotor } from './present.js'
 import { amount, answerOf, celsius, checked } from './words.js'
 
 const CHECKS = ['motor.speed', 'motor.swing', 'motor.current']
@@ -18,7 +18,7 @@ const STATES: readonly (readonly [CaseId, string])[] = [
 
 /** Torque and speed of a motor over its strides, in the motor's limits at several temperatures. */
 export function torqueSpeedDrawing(facts: Facts, joint: Joint): Drawing | undefined {
-  if (!hasMotor(facts, joint) || !hasCordDrive(facts, joint)) return undefined
+  if (!hasMotor(facts, joint)) return undefined
   const worst = facts.worst(CHECKS, joint)
   const figure = new Figure({
     id: `torque-speed-${joint}`,
@@ -85,7 +85,7 @@ export function torqueSpeedDrawing(facts: Facts, joint: Joint): Drawing | undefi
 
 /** Torque and speed of both joints over a stride of the walk; nothing where the leg cannot follow it. */
 export function strideDrawing(facts: Facts): Drawing | undefined {
-  if (!JOINTS.every((joint) => hasCordDrive(facts, joint))) return undefined
+  if (!JOINTS.every((joint) => hasMotor(facts, joint))) return undefined
   const stride = facts.stride('walk')
   if (!stride.walkable) return undefined
   const { time, jointTorque, jointRate, stance } = stride.samples

@@ -1,7 +1,6 @@
 import { amountText } from '../assess/sentence.js'
 import { type CaseId, LOAD_CASES } from '../cases/events.js'
-import { prepare } from '../numbers.js'
-import { drawnNumbers } from '../plans/bench.js'
+import { legNumbers, prepare } from '../numbers.js'
 import { reserveText } from '../report/content.js'
 import type { Assessment, CheckResult } from '../result.js'
 import { strideOf } from '../stride-of.js'
@@ -14,7 +13,7 @@ export class Facts extends LegValues {
   readonly #strides: { [G in 'walk' | 'trot']?: ReturnType<typeof strideOf> } = {}
 
   constructor(readonly assessment: Assessment) {
-    super(prepare(drawnNumbers(assessment.leg)))
+    super(prepare(legNumbers(assessment.leg)))
   }
 
   /** A stride of walk or trot; made once. */

@@ -15,6 +15,7 @@ import { motorDrawing } from './motor.js'
 import { pinDrawing } from './pin.js'
 import { motorGroup, stackGroup } from './present.js'
 import { reservesDrawing } from './reserves.js'
+import { rodDriveDrawing } from './rod-drive.js'
 import { shaftDrawing } from './shaft.js'
 import { shaftEndDrawing } from './shaft-end.js'
 import { yearDrawing } from './year.js'
@@ -67,6 +68,7 @@ const allOf = (facts: Facts): readonly (readonly [name: string, draw: Draw])[] =
   ['leg', drawLeg],
   ['reserve-bars', reservesDrawing],
   ...JOINTS.flatMap((joint) => ofJoint.map(([name, draw]) => [`${name}-${joint}`, (one: Facts) => draw(one, joint)] as const)),
+  ['rod-drive', rodDriveDrawing],
   ...boltsOf(facts),
   ['bolt-pattern-stack', stackPatternDrawing],
   ['hip-shaft', shaftDrawing],

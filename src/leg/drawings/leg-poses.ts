@@ -1,20 +1,27 @@
-import type { Figure } from '../../drawing/index.js'
+import type { Figure, Point } from '../../drawing/index.js'
 import { compare, comparisonAt } from '../assess/compare.js'
 import { JOINTS } from '../numbers.js'
 import { CHECKS } from '../parts/index.js'
 import { stance } from '../parts/load/values.js'
 import { footForce, jointMotion } from '../parts/motion/values.js'
 import type { Facts } from './facts.js'
-import { linkSizes, type Pose, poseAt } from './pose.js'
-import { hasCordDrive } from './present.js'
+import { linkSizes, type Pose, pointsOf, poseAt } from './pose.js'
+import { hasMotor } from './present.js'
+import { rodPose } from './rod.js'
 import { type StripPose, short, stripBlock } from './strip.js'
 
 const STANCE_POSES = 5
 const LANDING_POSES = 4
 
+/** Crank, rod and rocker of a pose as one line. */
+function rodLine(facts: Facts, pose: Pose): readonly Point[] {
+  const rod = rodPose(facts, pose)
+  return rod === undefined ? [] : [[0, 0], rod.crankPin, rod.rockerPin, pointsOf(linkSizes(facts), pose).knee]
+}
+
 /** The stance of the walk in five poses, with the torques of the joints. */
 export function stanceStrip(figure: Figure, facts: Facts): void {
-  if (!JOINTS.every((joint) => hasCordDrive(facts, joint))) return
+  if (!JOINTS.every((joint) => hasMotor(facts, joint))) return
   const stride = facts.stride('walk')
   if (!stride.walkable) {
     figure.text('The leg cannot follow the foot path of the walk: no poses of the stance.')
@@ -25,8 +32,10 @@ export function stanceStrip(figure: Figure, facts: Facts): void {
   const poses = Array.from({ length: STANCE_POSES }, (_, k): StripPose => {
     const { i } = standing[Math.round((k * (standing.length - 1)) / (STANCE_POSES - 1))]!
     const at = (column: Float64Array, axis: number) => column[3 * i + axis]!
+    const pose = { hip: at(samples.jointAngle, 1), knee: at(samples.jointAngle, 2) }
     return {
-      pose: { hip: at(samples.jointAngle, 1), knee: at(samples.jointAngle, 2) },
+      pose,
+      rod: rodLine(facts, pose),
       force: [at(samples.groundReaction, 0), at(samples.groundReaction, 2)],
       numbers: [short(1000 * at(samples.foot, 0)), short(at(samples.jointTorque, 1)), short(at(samples.jointTorque, 2))],
     }
@@ -58,7 +67,12 @@ export function landingStrip(figure: Figure, facts: Facts): void {
       const found = slack === undefined ? undefined : compare(calculation, comparisonAt(calculation, slack, 'knee', 'landing'))
       const reserve = typeof found === 'object' ? found.reserve : undefined
       const state = reserve === undefined ? '–' : `${short(Math.min(reserve, 100))}${reserve < 1 ? ' ✕' : ''}`
-      return { pose, force: [0, force], numbers: [short(1000 * height), torque === undefined ? '–' : short(torque), state] }
+      return {
+        pose,
+        rod: rodLine(facts, pose),
+        force: [0, force],
+        numbers: [short(1000 * height), torque === undefined ? '–' : short(torque), state],
+      }
     } finally {
       calculation.unpin(stance, where)
     }

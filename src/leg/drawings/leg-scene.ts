@@ -2,7 +2,7 @@ import { stanceForce } from '../../kinematics/index.js'
 import { JOINTS, type Joint } from '../numbers.js'
 import { from, to } from '../parts/joints/fields.js'
 import { stance } from '../parts/load/values.js'
-import { jointMotion, stride } from '../parts/motion/values.js'
+import { driveMotion, jointMotion, stride } from '../parts/motion/values.js'
 import { canDiameter } from '../parts/motors/fields.js'
 import { mass } from '../parts/robot/fields.js'
 import { arrangement, centreDistance } from '../parts/transmission/cord/fields.js'
@@ -12,14 +12,16 @@ import type { CheckResult } from '../result.js'
 import type { Facts, Names } from './facts.js'
 import { poseOfCase } from './leg-poses.js'
 import { linkSizes, pointsOf } from './pose.js'
-import { hasCordDrive, hasMotor } from './present.js'
+import { hasCordDrive, hasMotor, hasRod } from './present.js'
+import { rodPose } from './rod.js'
 
 /** What of the leg a check belongs to. */
-export type Spot = 'hipDrive' | 'kneeDrive' | 'hip' | 'knee' | 'hipMotor' | 'kneeMotor' | 'upper' | 'lower' | 'foot'
+export type Spot = 'hipDrive' | 'kneeDrive' | 'hip' | 'knee' | 'hipMotor' | 'kneeMotor' | 'upper' | 'lower' | 'foot' | 'rod'
 
 /** Where a check belongs. */
 export function spotOf({ id, joint }: CheckResult): Spot {
   const at = joint === 'knee' ? 'knee' : 'hip'
+  if (/^(rod|rodPin)\./.test(id)) return 'rod'
   if (/^(cord|drum|anchor|tensioner|ferrule)\./.test(id)) return `${at}Drive`
   if (/^(motor|controller|motorBolt|supply)\./.test(id)) return `${at}Motor`
   if (id.startsWith('upperLink')) return 'upper'
@@ -65,8 +67,21 @@ export function sceneOf(facts: Facts, check: CheckResult) {
     joint,
     limits: [facts.get(from, { joint }), facts.get(to, { joint })] as const,
     torque: facts.tried(jointMotion, { ...names, joint })?.torque,
+    /** Torque at the drum: that of the joint, unless the knee is driven from the hip axis. */
+    drumTorque: facts.tried(driveMotion, { ...names, joint })?.torque,
     drive: hasCordDrive(facts, joint) ? driveOf(facts, names, joint) : undefined,
   }))
-  return { names, links, pose, assumed, ...pointsOf(links, pose), force: [traction * up, up] as const, joints }
+  const rod = rodPose(facts, pose)
+  return {
+    rod,
+    throughHip: hasRod(facts),
+    names,
+    links,
+    pose,
+    assumed,
+    ...pointsOf(links, pose),
+    force: [traction * up, up] as const,
+    joints,
+  }
 }
 export type Scene = ReturnType<typeof sceneOf>

@@ -40,16 +40,16 @@ export function drawPose(figure: Figure, scene: Scene, check: CheckResult, part:
     ['lower', [(knee[0] + foot[0]) / 2, (knee[1] + foot[1]) / 2]],
     ['foot', foot],
   ])
-  for (const { joint, limits, torque, drive } of joints) {
+  for (const { joint, limits, drumTorque, drive } of joints) {
     const centre: Point = joint === 'hip' ? [0, 0] : knee
     limitsOf(view, limits, centre, joint === 'hip' ? 0 : pose.hip, pose[joint], links)
     if (drive === undefined) continue
-    // The hip's motor is on the body, above it for want of a place; the knee's on the upper link.
-    const motor = polar(centre, drive.distance, joint === 'hip' ? Math.PI / 2 : Math.atan2(-knee[1], -knee[0]))
-    view.circle({ centre, radius: drive.drum }, 'thin').circle({ centre: motor, radius: drive.pinion }, 'thin')
+    const axis: Point = scene.throughHip ? [0, 0] : centre
+    const motor = polar(axis, drive.distance, motorAngle(scene, joint))
+    view.circle({ centre: axis, radius: drive.drum }, 'thin').circle({ centre: motor, radius: drive.pinion }, 'thin')
     if (drive.can !== undefined) view.circle({ centre: motor, radius: drive.can / 2 }, fails && spot === `${joint}Motor` ? 'bad' : 'hidden')
-    spans(view, drive, torque ?? 0, [centre, motor], fails && spot === `${joint}Drive`)
-    spots.set(`${joint}Drive`, polar(centre, drive.drum, Math.PI / 4)).set(`${joint}Motor`, motor)
+    spans(view, drive, drumTorque ?? 0, [axis, motor], fails && spot === `${joint}Drive`)
+    spots.set(`${joint}Drive`, polar(axis, drive.drum, Math.PI / 4)).set(`${joint}Motor`, motor)
   }
   for (const [name, at] of [
     ['hip', [0, 0]],
@@ -57,6 +57,7 @@ export function drawPose(figure: Figure, scene: Scene, check: CheckResult, part:
   ] as const)
     view.circle({ centre: at as Point, radius: links.upperDepth / 7 }, mark(name), 'paper')
   view.circle({ centre: foot, radius: links.lowerDepth / 8 }, mark('foot'), 'paper')
+  rodOf(view, scene, fails && spot === 'rod', spots)
   reach(view, joints[1]!.limits, links)
   ground(view, foot, links)
   const arms = forces(view, scene)
@@ -80,9 +81,9 @@ export function drawPose(figure: Figure, scene: Scene, check: CheckResult, part:
     ])
     if (drive?.tension !== undefined)
       view.label(
-        polar(centre, drive.drum, joint === 'hip' ? 2.4 : -0.6),
+        polar(scene.throughHip ? [0, 0] : centre, drive.drum, joint === 'hip' ? 2.4 : -0.6),
         [
-          `drum Ø${plain(2 * drive.drum, 3)}`,
+          `${scene.throughHip ? `${joint} drum` : 'drum'} Ø${plain(2 * drive.drum, 3)}`,
           `taut ${plain(drive.tension.tautTension, 3)} N`,
           `slack ${plain(drive.tension.slackTension, 3)} N`,
         ],
@@ -92,6 +93,25 @@ export function drawPose(figure: Figure, scene: Scene, check: CheckResult, part:
   view.dimension([0, 0], [foot[0], foot[1]], 'left')
   figure.view(view)
   return arms
+}
+
+/** Where the motor of a joint is seen from its drum: the hip's on the body, above it for want of a place; the knee's on the upper link, or on the body beside the hip's. */
+function motorAngle({ knee, throughHip }: Scene, joint: string): number {
+  if (throughHip) return Math.PI / 2 + (joint === 'hip' ? 0.55 : -0.55)
+  return joint === 'hip' ? Math.PI / 2 : Math.atan2(-knee[1], -knee[0])
+}
+
+/** Crank, rod and rocker of a knee that is driven from the hip axis. */
+function rodOf(view: View, { rod, knee, links }: Scene, heavy: boolean, spots: Map<Spot, Point>): void {
+  if (rod === undefined) return
+  const { crankPin, rockerPin } = rod
+  view
+    .line([[0, 0], crankPin], 'thick')
+    .line([knee, rockerPin], 'thick')
+    .line([crankPin, rockerPin], heavy ? 'bad' : 'thick')
+  for (const centre of [crankPin, rockerPin]) view.circle({ centre, radius: links.lowerDepth / 9 }, 'thick', 'paper')
+  spots.set('rod', [(crankPin[0] + rockerPin[0]) / 2, (crankPin[1] + rockerPin[1]) / 2])
+  view.label(spots.get('rod') as Point, ['rod, crank at', `${plain(degrees(rod.crankAngle), 3)}° from down`])
 }
 
 /** The spans of a drive: solid and dashed, heavy where the drive is what the check is about. */

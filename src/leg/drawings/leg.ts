@@ -21,7 +21,7 @@ export function legDrawing(facts: Facts, check: CheckResult = facts.assessment.g
     figure.text('No pose can be calculated for this load case. The leg is bent at will, and its angles and arms are no results.')
   const arms = drawPose(figure, scene, check, part)
   figure.text(
-    `Foot force ${plain(Math.hypot(...scene.force), 3)} N. Dashed circles: motors, the hip’s at an assumed place. Dash-two-dots: line of action and reach. Weight of the links counts in the torques.`,
+    `Foot force ${plain(Math.hypot(...scene.force), 3)} N. Dashed circles: motors, ${scene.throughHip ? 'both at assumed places on the body' : 'the hip’s at an assumed place'}. Dash-two-dots: line of action and reach. Weight of the links counts in the torques.`,
   )
   stanceStrip(figure, facts)
   landingStrip(figure, facts)

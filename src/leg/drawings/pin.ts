@@ -4,6 +4,7 @@ import { meanInterference } from '../parts/pins-and-bosses/fit.js'
 import { pinForce } from '../parts/pins-and-bosses/loads.js'
 import { forceOnBoss } from '../parts/pins-and-bosses/pins.js'
 import { type Facts, resultSentence } from './facts.js'
+import { momentLine } from './pin-moment.js'
 import { fitBars, type PinSizes, pinSizes } from './pin-sizes.js'
 import { hasPin } from './present.js'
 import { amount, answerOf, checked, layers, length, MOST_RESULTS, resultLines, word } from './words.js'
@@ -39,7 +40,8 @@ export function pinDrawing(facts: Facts, joint: Joint): Drawing | undefined {
   const force = worst === undefined ? undefined : facts.tried(pinForce, { joint, ...facts.case(worst.case) })
   if (worst !== undefined && force !== undefined) {
     figure.view(loads(s, force, facts.get(forceOnBoss, { joint, ...facts.case(worst.case) })))
-    figure.text(`${worst.caseTitle}: cord and foot press the eye with ${plain(force, 3)} N on the pin, half of it on each boss.`)
+    momentLine(figure, { ...s, force })
+    figure.text(`${worst.caseTitle}: the eye is pressed on the pin with ${plain(force, 3)} N, half of it on each boss.`)
   }
   for (const line of resultLines(facts, CHECKS, joint).slice(0, MOST_RESULTS)) figure.text(line)
   figure

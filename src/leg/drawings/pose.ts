@@ -41,8 +41,13 @@ export function poseAt(facts: Facts, ahead: number, below: number): Pose | undef
   return found === 0 && Number.isFinite(out[2]!) ? { hip: out[1]!, knee: out[2]! } : undefined
 }
 
-/** The two links of a pose as bars with their joints, in units of a page, for small pictures. */
-export function smallPose(sizes: LinkSizes, pose: Pose, { to, scale }: Pick<Place, 'to' | 'scale'>): readonly Item[] {
+/** The two links of a pose as bars with their joints, and the rod of the knee where there is one, in units of a page, for small pictures. */
+export function smallPose(
+  sizes: LinkSizes,
+  pose: Pose,
+  rod: readonly Point[],
+  { to, scale }: Pick<Place, 'to' | 'scale'>,
+): readonly Item[] {
   const { knee, foot } = pointsOf(sizes, pose)
   const link = (a: Point, b: Point, depth: number): Item => {
     const ends = [a, b].map((centre): Circle => ({ centre, radius: depth / 2 })) as [Circle, Circle]
@@ -51,6 +56,7 @@ export function smallPose(sizes: LinkSizes, pose: Pose, { to, scale }: Pick<Plac
   return [
     link([0, 0], knee, sizes.upperDepth),
     link(knee, foot, sizes.lowerDepth),
+    ...(rod.length === 0 ? [] : [{ kind: 'path', line: 'thin', points: rod.map(to) } as const]),
     ...[[0, 0] as Point, knee, foot].map(
       (centre): Item => ({ kind: 'circle', line: 'thin', centre: to(centre), radius: Math.max(1.2, 3 * scale), fill: 'paper' }),
     ),

@@ -1,8 +1,12 @@
 import { hasCord, type Joint } from '../numbers.js'
+import { rodOf } from '../parts/transmission/through-hip/fields.js'
 import type { Facts } from './facts.js'
 
 /** Whether a joint is driven by cord. */
 export const hasCordDrive = ({ leg }: Facts, joint: Joint): boolean => hasCord(leg.x, joint)
+
+/** Whether a rod drives the knee from a drum on the hip axis. */
+export const hasRod = ({ leg }: Facts): boolean => rodOf(leg.x) !== undefined
 
 /** Whether a joint turns on a pin in a boss. */
 export const hasPin = ({ leg: { x } }: Facts, joint: Joint): boolean =>

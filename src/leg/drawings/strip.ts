@@ -4,6 +4,8 @@ import { type LinkSizes, type Pose, pointsOf, smallPose } from './pose.js'
 /** One pose of a strip with the numbers below it. */
 export interface StripPose {
   readonly pose: Pose
+  /** Hip, crank pin, rocker pin and knee of a knee that a rod drives. */
+  readonly rod?: readonly Point[]
   /** Force of the ground on the foot, N: forward and up. */
   readonly force: readonly [forward: number, up: number]
   readonly numbers: readonly string[]
@@ -35,12 +37,12 @@ export function stripBlock(sizes: LinkSizes, poses: readonly StripPose[], rows: 
       ],
     },
   ]
-  poses.forEach(({ pose, force, numbers }, i) => {
+  poses.forEach(({ pose, rod = [], force, numbers }, i) => {
     const { knee, foot } = all[i]!
     const middle = (Math.min(0, knee[0], foot[0]) + Math.max(0, knee[0], foot[0])) / 2
     const x = left + column * (i + 0.5) - middle * scale
     const to = ([px, py]: Point): Point => [x + px * scale, ground + (foot[1] - py) * scale]
-    items.push(...smallPose(sizes, pose, { to, scale }))
+    items.push(...smallPose(sizes, pose, rod, { to, scale }))
     const size = strongest > 0 ? FORCE / strongest : 0
     const tip = to(foot)
     if (Math.hypot(...force) > 0) items.push(...forceArrow(tip, [tip[0] + force[0] * size, tip[1] + force[1] * size]))

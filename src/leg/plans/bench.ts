@@ -49,20 +49,6 @@ export function planNumbers(leg: Leg): LegNumbers {
   ])
 }
 
-/** The numbers of a leg that can be drawn. Throws an `InputError` for a knee that is driven through the hip as well. */
-export function drawnNumbers(leg: Leg): LegNumbers {
-  const x = planNumbers(leg)
-  const { through } = x.joints.knee
-  if (through === undefined) return x
-  throw new InputError('drawing', [
-    {
-      path: 'joints.knee.through',
-      given: show(through.kind),
-      accepts: 'is not in drawings yet: they are for a motor that turns its own joint; assessment and plans hold for this leg',
-    },
-  ])
-}
-
 /** Material of what carries motor and drum of a joint at their distance. */
 export function frameOf(leg: Prepared, joint: Joint): Matter {
   const calculation = calculationFor(leg)

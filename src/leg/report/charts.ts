@@ -41,8 +41,7 @@ export function reportCharts(assessment: Assessment): readonly ReportChart[] {
   return [
     { id: 'reserves', chart: reserveChart(assessment) },
     { id: 'moves', chart: tornado(assessment) },
-    // A knee that is driven through the hip has no such points yet.
-    ...(leg.x.joints.knee.through === undefined ? [{ id: 'torque-speed', chart: torqueSpeed(leg) }] : []),
+    { id: 'torque-speed', chart: torqueSpeed(leg) },
     { id: 'stall', chart: stallTemperatures(leg) },
     ...(JOINTS.some((joint) => hasCord(leg.x, joint)) ? [{ id: 'pretension', chart: pretensionOverTime(leg) }] : []),
     { id: 'clamp', chart: clampOverSeason(leg) },

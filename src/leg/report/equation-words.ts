@@ -11,6 +11,7 @@ export function equationWords(line: string, names: ReadonlySet<string>, title: s
   const assigned = /^\s*([A-Za-z_]\w*)\s*=(?!=)/.exec(line)?.[1]
   if (assigned !== undefined) own.add(assigned)
   return line
+    .replaceAll(/equalText\((\w+), "(\w+)"\)/g, (_, name: string, word: string) => `${name} is ${one(word)}`)
     .replaceAll('==', '=')
     .replaceAll(/[A-Za-z_][\w.]*/g, (name) => {
       if (name === 'result' && !own.has('result')) return title
@@ -22,7 +23,7 @@ export function equationWords(line: string, names: ReadonlySet<string>, title: s
     .replaceAll(/\^3(?![\d.])/g, '³')
     .replaceAll(/ ?\* ?/g, ' · ')
     .replaceAll(/ - /g, ' − ')
-    .replaceAll(/(^|[(,=] ?)-/g, '$1−')
+    .replaceAll(/(^|[(,=?:] ?)-/g, '$1−')
 }
 
 /** `thread.pitch` is `pitch of thread`. */

@@ -1,7 +1,6 @@
 import { InputError, show } from '../../units/index.js'
 import { DOCUMENT_VERSION } from '../document/fields.js'
 import { legDrawings } from '../drawings/index.js'
-import { JOINTS } from '../numbers.js'
 import { knownOptions } from '../options.js'
 import type { Assessment } from '../result.js'
 import { type Block, facts, led, type Page, type Picture, points, section, text } from './blocks.js'
@@ -50,8 +49,7 @@ export function reportPage(assessment: Assessment, options: ReportOptions = {}):
   const { leg } = assessment
   const chosen = steps === 'all' ? assessment.checks : decisive(assessment)
   const sheet = numberedSheet(assessment, chosen)
-  const drawn = notDrawn(assessment) === undefined
-  const [first, ...others] = options.drawings ?? (drawn ? legDrawings(assessment, { style: 'page', only: ['leg'] }) : [])
+  const [first, ...others] = options.drawings ?? legDrawings(assessment, { style: 'page', only: ['leg'] })
   const changes = changesOf(assessment)
   return {
     title: `${leg.name}: calculation sheet`,
@@ -83,12 +81,6 @@ const DECISIVE = 8
 const decisive = ({ checks }: Assessment) => checks.slice(0, DECISIVE)
 
 /** The first screen: does it hold, what fails first, what to change. */
-/** Why there is no drawing of a leg; absent where there is one. */
-function notDrawn({ leg: { joints } }: Assessment): string | undefined {
-  if (joints.knee.through !== undefined) return 'A knee that is driven through the hip is not drawn yet.'
-  return JOINTS.every((joint) => joints[joint].drive.kind === 'cord') ? undefined : 'Joints that are not driven by cord are not drawn yet.'
-}
-
 function verdictSection(assessment: Assessment, drawing: Picture | undefined, changes: readonly Changes[]): Block {
   const { governing } = assessment
   const measurement = measurementText(assessment)
@@ -100,7 +92,6 @@ function verdictSection(assessment: Assessment, drawing: Picture | undefined, ch
     text(priorsText(assessment)),
     ...(measurement === undefined ? [] : [text(measurement)]),
     ...(drawing === undefined ? [] : [{ kind: 'picture', ...drawing } as const]),
-    ...[notDrawn(assessment)].flatMap((why) => (why === undefined ? [] : [text(why)])),
   ])
 }
 

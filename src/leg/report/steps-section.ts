@@ -6,6 +6,7 @@ import { type Block, type Marks, type Piece, plainWords, points, section, small,
 import { equationWords } from './equation-words.js'
 import type { NumberedStep, StepGroup } from './numbering.js'
 import { placesText } from './places.js'
+import { PROCEDURES } from './procedures.js'
 import type { Sources } from './sources.js'
 import { type Column, inputColumns, type References, resultColumns } from './step-cells.js'
 import { unitsInHead } from './unit-heads.js'
@@ -23,7 +24,7 @@ export const titleOf = ({ id }: AnyFormula): string => kindWords(id.slice(id.ind
 export const stepsSection = (groups: readonly StepGroup[], references: References, sources: Sources): Block =>
   section('steps', 'Calculation steps', [
     text(
-      'Each step stands once. A number in brackets behind a value leads to where it comes from: F to a field of the specification, T to a value of a table, C to a constant, Q to a source, the others to a step. A minus before it takes the value with the other sign. Results that nothing reads are left out. Equations take angles in radians and temperatures in kelvin.',
+      'Each step stands once. A number in brackets behind a value leads to where it comes from: F to a field of the specification, T to a value of a table, C to a constant, Q to a source, the others to a step. A minus before it takes the value with the other sign. Results that nothing reads are left out. Equations take angles in radians and temperatures in kelvin; a ? b : c is b where a holds, and c elsewhere.',
     ),
     ...groups.map((group) => groupBlock(group, references, sources)),
   ])
@@ -63,13 +64,19 @@ function headOf(formula: AnyFormula, sources: Sources): Block[] {
     ...(Object.keys(valid).length === 0 ? [] : [`Valid for: ${inWords(Object.keys(valid))}.`]),
   ]
   return [
-    text(
-      lines === undefined
-        ? `No equation in closed form: the function ${titleOf(formula)} of the module ${formula.id.split('.')[0]} finds it in steps of its own.`
-        : lines.flatMap((each, i): Piece[] => [i === 0 ? '' : '; ', { text: each, code: true }]),
-    ),
+    ...(lines === undefined ? [] : [text(lines.flatMap((each, i): Piece[] => [i === 0 ? '' : '; ', { text: each, code: true }]))]),
+    ...procedureOf(formula, lines !== undefined),
     small([words.length === 0 ? '' : `${words.join(' ')} `, 'Source: ', ...sources.of(source), '.']),
   ]
+}
+
+/** How a formula finds what no equation in closed form states. */
+function procedureOf({ id }: AnyFormula, hasEquations: boolean): Block[] {
+  const procedure = PROCEDURES[id]
+  if (procedure !== undefined) return [text(`Procedure: ${procedure}`)]
+  return hasEquations
+    ? []
+    : [text('Neither an equation in closed form nor a procedure is stated: work this step with the function of that name.')]
 }
 
 /** Statements of a record; the names of the code in them become words. */
