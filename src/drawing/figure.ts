@@ -63,6 +63,20 @@ export class Figure {
     })
   }
 
+  /** Results as lines of small text, the last that a drawing says: a page that has them in its table leaves them out. */
+  results(lines: readonly string[]): this {
+    const items: Item[] = []
+    let height = 0
+    for (const line of lines) {
+      for (const text of wrapped(line, INNER, SMALL)) {
+        items.push(textAt([MARGIN, this.#y + height + 11], text))
+        height += LINE
+      }
+      height += 4
+    }
+    return items.length === 0 ? this : this.#put('results', { items, height })
+  }
+
   /** A view with its title and scale. A line divides it from what is above. */
   view(view: View): this {
     this.#rule()

@@ -95,6 +95,7 @@ export const bearingLife = /* @__PURE__ */ formula('fasteners.bearingLife', {
     /** Life in time at that speed. */
     time: 'time',
   },
+  equation: ['time == turns * 2 * pi / speed'],
   assumes: ['fatigue of the raceway: clean, lubricated, turning fully round'],
   source: [{ level: 'published', where: 'ISO 281:2007; reliability factors unverified' }],
   valid: { 'load at most half the dynamic rating': ({ load, dynamicRating }) => load <= 0.5 * dynamicRating },

@@ -181,6 +181,7 @@ export const boltGroupTipping = /* @__PURE__ */ formula('fasteners.boltGroupTipp
     /** The largest of them. */
     largest: 'force',
   },
+  equation: ['tensions = tension / count(distances) + moment * distances / sum(distances .^ 2)', 'largest = max(tensions)'],
   assumes: ['rigid bracket that turns about its edge', 'equal bolts'],
   source: [{ level: 'published', where: 'any machine-design text: bracket under an overhung load' }],
   si: ({ distances, moment, tension }) => {

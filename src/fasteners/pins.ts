@@ -144,6 +144,10 @@ export const lugTearOut = /* @__PURE__ */ formula('fasteners.lugTearOut', {
     /** Shear stress. */
     shearStress: 'stress',
   },
+  equation: [
+    'planeLength = edgeDistance - diameter / 2 * (equalText(planes, "front") ? 1 : cos(40 deg))',
+    'shearStress = force / (2 * planeLength * thickness)',
+  ],
   assumes: ['two planes share the load'],
   source: [{ level: 'unverified', where: 'Bruhn, Analysis and Design of Flight Vehicle Structures, chapter D1 (shear-out at 40 degrees)' }],
   requires: { edgeDistance: { accepts: 'must reach past the hole', holds: ({ edgeDistance, diameter }) => edgeDistance > diameter / 2 } },

@@ -63,6 +63,11 @@ export const preloadAtUtilisation = /* @__PURE__ */ formula('fasteners.preloadAt
   },
   /** Preload. */
   output: 'force',
+  equation: [
+    'stressDiameter = sqrt(4 * thread.stressArea / pi)',
+    'twist = (equalText(torsion, "plastic") ? 1.5 : 2) * thread.pitchDiameter * (thread.pitch / (pi * thread.pitchDiameter) + threadFriction / cos(30 deg)) / stressDiameter',
+    'result = utilisation * yieldStrength * thread.stressArea / sqrt(1 + 3 * twist^2)',
+  ],
   assumes: ['von Mises', 'twist of tightening on the stress diameter'],
   source: [{ level: 'unverified', where: 'VDI 2230-1, section 5.5.2 (table of assembly preloads)' }],
   si: ({ thread, yieldStrength, threadFriction, utilisation, torsion }) => {

@@ -76,6 +76,12 @@ export const threadStrip = /* @__PURE__ */ formula('fasteners.threadStrip', {
     /** Governing mode of failure. */
     governedBy: { oneOf: ['partThread', 'screwThread', 'screwTension'] },
   },
+  equation: [
+    'usefulEngagement = min(engagement, 2.5 * thread.diameter)',
+    'partStripForce == partAreaPerLength * usefulEngagement * partShearStrength',
+    'screwStripForce == screwAreaPerLength * usefulEngagement * screwShearStrength',
+    'screwBreakForce = thread.stressArea * screwTensileStrength',
+  ],
   assumes: ['turns share the load equally over the engagement that counts', 'no widening of a thin boss'],
   source: [{ level: 'published', where: "FED-STD-H28/2B and Machinery's Handbook 24, shear areas of threads" }],
   requires: {

@@ -16,6 +16,7 @@ import {
   legDrawings,
   legNumbers,
   markdownReport,
+  reportPictures,
   specificationHash,
   textReport,
   withFields,
@@ -400,10 +401,12 @@ describe('reports', () => {
       }
   })
 
-  test('sizes for a phone and a mailbox', () => {
+  test('sizes for a phone and a mailbox', async () => {
+    const drawings = legDrawings(revisedVerdict, { style: 'page' })
+    const whole = htmlReport(revisedVerdict, { drawings, pictures: await reportPictures(revisedVerdict) })
+    expect(Buffer.byteLength(whole)).toBeLessThan(500_000)
     for (const verdict of [firstVerdict, revisedVerdict]) {
-      const drawings = legDrawings(verdict, { style: 'page' })
-      expect(Buffer.byteLength(htmlReport(verdict, { drawings }))).toBeLessThan(500_000)
+      expect(Buffer.byteLength(htmlReport(verdict))).toBeLessThan(400_000)
       expect(Buffer.byteLength(markdownReport(verdict))).toBeLessThan(120_000)
     }
   })

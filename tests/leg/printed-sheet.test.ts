@@ -91,7 +91,7 @@ describe.each(legs)('the printed sheet of the %s design', (_, { verdict, numberi
   })
 
   test('a digit changed in print is found', () => {
-    const wrong = markdownReport(verdict, { steps: 'all' }).replace(/(?<=\|F\d+\|joints[^|]*pretension\|)\d/, '7')
+    const wrong = markdownReport(verdict, { steps: 'all' }).replace(/(?<=\|F\d+\|pretension\|)\d/, '7')
     expect(follow(readSheet(wrong)).broken.length).toBeGreaterThan(0)
   })
 
@@ -99,7 +99,9 @@ describe.each(legs)('the printed sheet of the %s design', (_, { verdict, numberi
     for (const [i, { formula }] of numbering.groups.entries()) {
       const { equation: line } = formula as unknown as { readonly equation?: string }
       const written = (line === undefined ? (formula.def.equation ?? []) : [`result = ${line}`]).map((each) =>
-        each.replaceAll(/equalText\((\w+), "(\w+)"\)/g, (_, name: string, word: string) => `${name} is ${wordOf(word)}`),
+        each
+          .replaceAll(/equalText\((\w+), "(\w+)"\)/g, (_, name: string, word: string) => `${name} is ${wordOf(word)}`)
+          .replaceAll(' .^ ', '^'),
       )
       const own = [
         ...new Set(

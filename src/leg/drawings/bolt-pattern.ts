@@ -6,7 +6,7 @@ import { footForce } from '../parts/motion/values.js'
 import { type Facts, resultSentence } from './facts.js'
 import { motorSizes } from './motor.js'
 import { hasMotor, isPattern, motorGroup, stackGroup } from './present.js'
-import { amount, answerOf, checked, length, MOST_RESULTS, resultLines, word } from './words.js'
+import { amount, answerOf, checked, length, resultLines, word } from './words.js'
 
 const STACK = ['stackBolt.separation', 'stackBolt.overload', 'stackBolt.slip']
 const MOTOR = ['motorBolt.slip', 'motorBolt.headPressure']
@@ -66,7 +66,7 @@ export function stackPatternDrawing(facts: Facts): Drawing | undefined {
   )
   const shear = at === undefined ? undefined : facts.tried(stackShear, { ...at, boltGroup: group })
   if (shear !== undefined) figure.text(`Across each bolt ${plain(shear, 3)} N, which friction holds.`)
-  for (const line of resultLines(facts, STACK).slice(0, MOST_RESULTS)) figure.text(line)
+  figure.results(resultLines(facts, STACK))
   figure
     .say(
       `Bolts at ${distances.map((d) => plain(d)).join(', ')} mm from the edge carry ${rows.map(({ count, pull, distance }) => `${count} × ${plain(pull, 3)} N at ${plain(distance)} mm`).join(', ')}.`,
@@ -131,7 +131,7 @@ export function motorPatternDrawing(facts: Facts, joint: Joint): Drawing | undef
   figure.text(
     `${worst === undefined ? '' : `${worst.caseTitle}. `}Torque and pull of the cord taken together on every bolt, drawn along the circle: the hardest bolt. Turn of the circle assumed.`,
   )
-  for (const line of resultLines(facts, MOTOR, joint).slice(0, MOST_RESULTS)) figure.text(line)
+  figure.results(resultLines(facts, MOTOR, joint))
   figure
     .say(
       `${count} holes of ${plain(hole)} mm on a circle of ${plain(circle)} mm${shear === undefined ? '' : `; ${plain(shear, 3)} N across each bolt`}.`,

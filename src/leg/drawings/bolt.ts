@@ -6,7 +6,7 @@ import { days as seasonDays } from '../parts/load/fields.js'
 import { clampLoadAt } from '../what-if.js'
 import { boltSection, boltSizes, type Sizes, sum, threadName } from './bolt-section.js'
 import { type Facts, resultSentence } from './facts.js'
-import { amount, answerOf, checked, length, MOST_RESULTS, resultLines, word } from './words.js'
+import { amount, answerOf, checked, length, resultLines, word } from './words.js'
 
 const checksOf = (group: string) =>
   ['tightening', 'headPressure', 'slip', 'nut', 'zone', 'separation', 'overload'].map((mode) => `${group}Bolt.${mode}`)
@@ -28,7 +28,7 @@ export function boltDrawing(facts: Facts, group: string, role: 'stack' | 'motor'
       : 'Dash-two-dots: cone of the clamp pressure. Layers of prints are assumed to lie flat.',
   )
   ledger(figure, facts, group)
-  for (const line of resultLines(facts, checksOf(role), joint).slice(0, MOST_RESULTS)) figure.text(line)
+  figure.results(resultLines(facts, checksOf(role), joint))
   figure
     .say(
       `An ${threadName(s)} screw clamps ${s.thick.map((t, i) => `${plain(t)} mm of ${s.materials[i]}`).join(' and ')}, ${NUTS[s.nut] ?? s.nut}${s.sleeves ? ', through a metal sleeve' : ''}.`,

@@ -7,7 +7,7 @@ import { driveSizes } from './drive-sizes.js'
 import { driveFront, pinionView, windingSense } from './drive-views.js'
 import { type Facts, resultSentence } from './facts.js'
 import { hasCordDrive } from './present.js'
-import { amount, angle, answerOf, checked, degrees, length, MOST_RESULTS, resultLines, word } from './words.js'
+import { amount, angle, answerOf, checked, degrees, length, resultLines, word } from './words.js'
 
 const CHECKS = [
   'cord.slack',
@@ -45,7 +45,7 @@ export function cordDriveDrawing(facts: Facts, joint: Joint): Drawing | undefine
   const exits = `The cord walks ${plain(s.walk, 3)} mm along the pinion over the travel. If the grooves of the drum advance by one pitch a turn, it leaves its groove at ${plain(degrees(s.exit), 2)}° at both ends of travel, square at mid travel; a lead of ${plain(s.lead, 3)} mm a turn of the drum would keep it square.`
   figure.text(exits)
   tensioner(figure, facts, joint)
-  for (const line of resultLines(facts, CHECKS, joint).slice(0, MOST_RESULTS)) figure.text(line)
+  figure.results(resultLines(facts, CHECKS, joint))
   figure
     .say(senses, exits, ...facts.checks(CHECKS, joint).slice(0, 1).map(resultSentence))
     .rows(

@@ -4,7 +4,7 @@ import { bond, bonded, ferruleThickness } from '../parts/transmission/cord/ancho
 import { diameter } from '../parts/transmission/cord/fields.js'
 import { type Facts, resultSentence } from './facts.js'
 import { hasCordDrive } from './present.js'
-import { answerOf, checked, length, METAL, MOST_RESULTS, resultLines, word } from './words.js'
+import { answerOf, checked, length, METAL, resultLines, word } from './words.js'
 
 const CHECKS = ['ferrule.bond']
 
@@ -55,7 +55,7 @@ export function ferruleDrawing(facts: Facts, joint: Joint): Drawing | undefined 
       ? 'A cone or a knot in the resin locks the cord as well.'
       : 'The bond alone holds: it must not be the only thing that keeps a part from flying off.',
   )
-  for (const line of resultLines(facts, CHECKS, joint).slice(0, MOST_RESULTS)) figure.text(line)
+  figure.results(resultLines(facts, CHECKS, joint))
   return figure
     .say(
       `A ferrule with a bore of ${plain(socket)} mm is bonded over ${plain(long)} mm on a cord of ${plain(cord)} mm.`,

@@ -6,7 +6,7 @@ import * as cord from '../parts/transmission/cord/fields.js'
 import { drumRadius, pinionRadius } from '../parts/transmission/cord/radii.js'
 import { type Facts, resultSentence } from './facts.js'
 import { hasCordDrive } from './present.js'
-import { answerOf, checked, layers, length, MOST_RESULTS, resultLines, word } from './words.js'
+import { answerOf, checked, layers, length, resultLines, word } from './words.js'
 
 const CHECKS = ['drum.groove', 'drum.hoop', 'drum.layers', 'drum.split', 'cord.bend']
 const TURNS = 2
@@ -45,7 +45,7 @@ export function grooveDrawing(facts: Facts, joint: Joint): Drawing | undefined {
     `Seat of ${plain(s.seat / s.cord)} and depth of ${plain(s.depth / s.cord)} cord diameters, as for rope drums. Layers are assumed to cross the axis. The pinion has the same grooves.`,
   )
   figure.view(drumSection(s))
-  for (const line of resultLines(facts, CHECKS, joint).slice(0, MOST_RESULTS)) figure.text(line)
+  figure.results(resultLines(facts, CHECKS, joint))
   figure
     .say(
       `Pitch ${plain(s.pitch)} mm, depth ${plain(s.depth)} mm, seat radius ${plain(s.seat)} mm for a cord of ${plain(s.cord)} mm. The bottom of the groove is at Ø${plain(s.drum - s.cord)} mm, the outside of the drum at Ø${plain(outside(s))} mm.`,

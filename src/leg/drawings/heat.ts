@@ -7,7 +7,7 @@ import { heat } from '../parts/motors/heat.js'
 import * as plate from '../parts/plates/fields.js'
 import { type Facts, resultSentence } from './facts.js'
 import { hasMotor } from './present.js'
-import { amount, answerOf, celsius, checked, MOST_RESULTS, resultLines } from './words.js'
+import { amount, answerOf, celsius, checked, resultLines } from './words.js'
 
 const CHECKS = ['motor.plate', 'motor.winding', 'motor.magnet', 'motor.touch', 'motor.runaway']
 
@@ -56,7 +56,7 @@ export function heatDrawing(facts: Facts, joint: Joint): Drawing | undefined {
   figure.text(
     `Copper loss ${plain(state.loss, 3)} W, iron and bearings ${plain(state.ironLoss, 3)} W. Winding to mounting face ${plain(facts.get(motor.windingToMount, at), 3)} K/W, to the can ${plain(facts.get(motor.mountToCan, at), 3)} K/W more.`,
   )
-  for (const line of resultLines(facts, CHECKS, joint).slice(0, MOST_RESULTS)) figure.text(line)
+  figure.results(resultLines(facts, CHECKS, joint))
   figure
     .say(
       `${worst.caseTitle}: ${stations.map((one) => `${one.name} ${plain(one.at, 3)} °C`).join(', ')}.`,

@@ -6,7 +6,7 @@ import { pinion } from '../parts/transmission/cord/fields.js'
 import { pinionRadius } from '../parts/transmission/cord/radii.js'
 import { type Facts, resultSentence } from './facts.js'
 import { hasCordDrive, hasMotor } from './present.js'
-import { answerOf, checked, layers, length, METAL, MOST_RESULTS, OTHER_METAL, resultLines, word } from './words.js'
+import { answerOf, checked, layers, length, METAL, OTHER_METAL, resultLines, word } from './words.js'
 
 const CHECKS = ['motor.plate', 'motor.winding', 'motor.magnet', 'motor.touch', 'motor.runaway', 'controller.heat', 'motor.current']
 
@@ -52,7 +52,7 @@ export function motorDrawing(facts: Facts, joint: Joint): Drawing | undefined {
     `Thin outlines: sizes assumed. The encoder reads a magnet of Ø${ASSUMED.magnet} × ${ASSUMED.magnetThickness} on the rear of the shaft across ${ASSUMED.encoderGap} mm: take the gap from the sheet of the encoder. The pinion is drawn at the front.`,
   )
   figure.view(face(s))
-  for (const line of resultLines(facts, CHECKS, joint).slice(0, MOST_RESULTS)) figure.text(line)
+  figure.results(resultLines(facts, CHECKS, joint))
   figure
     .say(
       `A motor of Ø${plain(s.can)} × ${plain(s.canLength)} mm is bolted by a ring of Ø${plain(s.ringOuter)} mm${s.sink === undefined ? '' : ` to a sink of ${plain(s.sink)} mm of ${s.sinkMaterial}`} on a plate of ${plain(s.plate)} mm of ${s.material}. Magnet and encoder face each other across ${ASSUMED.encoderGap} mm, which is assumed.`,

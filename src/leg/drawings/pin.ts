@@ -7,7 +7,7 @@ import { type Facts, resultSentence } from './facts.js'
 import { momentLine } from './pin-moment.js'
 import { fitBars, type PinSizes, pinSizes } from './pin-sizes.js'
 import { hasPin } from './present.js'
-import { amount, answerOf, checked, layers, length, MOST_RESULTS, resultLines, word } from './words.js'
+import { amount, answerOf, checked, layers, length, resultLines, word } from './words.js'
 
 const CHECKS = [
   'pin.shear',
@@ -43,7 +43,7 @@ export function pinDrawing(facts: Facts, joint: Joint): Drawing | undefined {
     momentLine(figure, { ...s, force })
     figure.text(`${worst.caseTitle}: the eye is pressed on the pin with ${plain(force, 3)} N, half of it on each boss.`)
   }
-  for (const line of resultLines(facts, CHECKS, joint).slice(0, MOST_RESULTS)) figure.text(line)
+  figure.results(resultLines(facts, CHECKS, joint))
   figure
     .say(
       `A pin of ${plain(s.diameter)} mm lies in two bosses of ${plain(s.outer)} mm with holes of ${plain(s.hole)} mm, ${plain(s.depth)} mm deep each, and in an eye of ${plain(s.lug)} mm with gaps of ${plain(s.gap)} mm.`,

@@ -7,7 +7,7 @@ import { momentLine } from './pin-moment.js'
 import { linkSizes, pointsOf } from './pose.js'
 import { hasRod } from './present.js'
 import { rodPose } from './rod.js'
-import { amount, angle, answerOf, checked, degrees, layers, length, MOST_RESULTS, resultLines, word } from './words.js'
+import { amount, angle, answerOf, checked, degrees, layers, length, resultLines, word } from './words.js'
 
 const CHECKS = ['rod.deadPoint', 'rod.buckling', 'rod.strength', 'rod.fatigue', 'rodPin.shear', 'rodPin.bending', 'rodPin.bearing']
 
@@ -49,7 +49,7 @@ export function rodDriveDrawing(facts: Facts): Drawing | undefined {
   if (most > 0) momentLine(figure, { ...s.pin, force: most })
   if (force !== undefined && worst !== undefined)
     figure.text(`${worst.caseTitle}: the rod is pulled by ${plain(force.rodPull, 3)} N and pushed by ${plain(force.rodPush, 3)} N at most.`)
-  for (const line of resultLines(facts, CHECKS).slice(0, MOST_RESULTS)) figure.text(line)
+  figure.results(resultLines(facts, CHECKS))
   figure
     .say(
       `A crank of ${plain(s.crank)} mm on the hip axis moves a rocker of ${plain(s.rocker)} mm on the lower link through a rod of ${plain(s.rod)} mm.`,

@@ -2,7 +2,7 @@ import { type Drawing, Figure, plain, rectangle, View } from '../../drawing/inde
 import { type Facts, resultSentence } from './facts.js'
 import { hasShaft } from './present.js'
 import { type ShaftSizes, shaftSizes } from './shaft.js'
-import { amount, answerOf, checked, length, METAL, MOST_RESULTS, OTHER_METAL, resultLines, word } from './words.js'
+import { amount, answerOf, checked, length, METAL, OTHER_METAL, resultLines, word } from './words.js'
 
 /** The drilled end of the shaft with its screw and cap. */
 export function shaftEndDrawing(facts: Facts): Drawing | undefined {
@@ -17,7 +17,7 @@ export function shaftEndDrawing(facts: Facts): Drawing | undefined {
   })
   figure.view(endSection(s))
   figure.text(`Cap of ${s.capMaterial}. Inner thread at its basic sizes. Three pitches of run-out below the full thread are assumed.`)
-  for (const line of resultLines(facts, checks).slice(0, MOST_RESULTS)) figure.text(line)
+  figure.results(resultLines(facts, checks))
   figure
     .say(
       `An M${plain(s.diameter)} shaft is drilled and tapped M${plain(s.inner.diameter)}, ${plain(s.engagement)} mm of thread engaged; a cap of ${plain(s.capThickness)} mm rests on ${plain(s.capSpan)} mm.`,

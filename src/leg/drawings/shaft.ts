@@ -5,7 +5,7 @@ import { drum } from '../parts/transmission/cord/fields.js'
 import { drumRadius } from '../parts/transmission/cord/radii.js'
 import { type Facts, resultSentence } from './facts.js'
 import { hasCordDrive, hasShaft } from './present.js'
-import { amount, answerOf, checked, layers, length, METAL, MOST_RESULTS, OTHER_METAL, resultLines, word } from './words.js'
+import { amount, answerOf, checked, layers, length, METAL, OTHER_METAL, resultLines, word } from './words.js'
 
 const CHECKS = ['shaft.bending', 'bearing.static', 'bearing.life', 'bearing.seat']
 
@@ -63,7 +63,7 @@ export function shaftDrawing(facts: Facts): Drawing | undefined {
       figure.rows(amount('load in the plane of the leg', load, 'N'), amount('load of the nearer bearing', near, 'N'))
     }
   }
-  for (const line of resultLines(facts, CHECKS).slice(0, MOST_RESULTS)) figure.text(line)
+  figure.results(resultLines(facts, CHECKS))
   figure
     .say(
       `A shaft M${plain(s.diameter)} turns in two bearings of ${plain(s.bore)} × ${plain(s.outer)} × ${plain(s.width)} mm, ${plain(s.spacing)} mm apart; the plane of the leg is ${plain(s.overhang)} mm beyond the nearer one.`,

@@ -13,6 +13,7 @@ export function equationWords(line: string, names: ReadonlySet<string>, title: s
   return line
     .replaceAll(/equalText\((\w+), "(\w+)"\)/g, (_, name: string, word: string) => `${name} is ${one(word)}`)
     .replaceAll('==', '=')
+    .replaceAll(' .^ ', '^')
     .replaceAll(/[A-Za-z_][\w.]*/g, (name) => {
       if (name === 'result' && !own.has('result')) return title
       const root = name.split('.')[0] as string

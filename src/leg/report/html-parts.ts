@@ -1,3 +1,4 @@
+import { SMALL } from '../../drawing/index.js'
 import { type Block, captionOf, type Marks, type Page, type Picture, type Piece, pictureTable, type TableOf, type Words } from './blocks.js'
 
 const ENTITIES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' }
@@ -102,14 +103,19 @@ export function inPage(svg: string, id: string): string {
 /** Height of a line of the answer in a drawing. */
 const ANSWER_LINE = 17
 
-/** A drawing without its first lines, which stand above it in a page. */
+/** A drawing without its first and its last lines: the answer stands above it in a page, and results are in the table below it. */
 function withoutAnswer(svg: string): string {
   const [whole, lines] = /<!-- answer -->\n(<g>.*?<\/g>)\n/.exec(svg) ?? []
   if (whole === undefined) return svg
   const cut = ANSWER_LINE * (lines as string).split('<text ').slice(1).length
+  const [results = '', first] = /<!-- results -->\n<g><text x="\d+" y="([\d.]+)".*?<\/g>\n(?=<\/svg>)/.exec(svg) ?? []
   return svg
     .replace(whole, '')
-    .replace(/viewBox="0 0 (\d+) (\d+)"/, (_, width: string, height: string) => `viewBox="0 ${cut} ${width} ${Number(height) - cut}"`)
+    .replace(results, '')
+    .replace(/viewBox="0 0 (\d+) (\d+)"/, (_, width: string, height: string) => {
+      const end = first === undefined ? Number(height) : Math.ceil(Number(first) - SMALL)
+      return `viewBox="0 ${cut} ${width} ${end - cut}"`
+    })
 }
 
 /** A table with a caption; cells and rows end where the next begins. It scrolls in a box of its own where it is wider than the page, and the box can be reached by keyboard. */

@@ -11,6 +11,10 @@ export const PROCEDURES: Readonly<Record<string, string>> = {
     'take e and Y of the table of ISO 281 for single-row deep-groove ball bearings at axial factor times axial load over static rating, straight between its rows. Where the axial load is above e times the radial load, the dynamic load is 0.56 times the radial load plus Y times the axial load; elsewhere it is the radial load.',
   'fasteners.boltCompliance':
     'lengths over modulus and area, in series: the head counts 0.4 diameters (socket) or 0.5 (hexagon) and the shank on the nominal area; free thread and half a diameter on the root area; then 0.4 diameters of a nut, or 0.33 diameters of a tapped part at its own modulus, on the nominal area.',
+  'fasteners.bearingLife':
+    'turns are 10⁶ times (dynamic rating over load)³, times 1 for a reliability of 90 %, 0.64 for 95 %, 0.55 for 96 %, 0.47 for 97 %, 0.37 for 98 %, 0.25 for 99 %.',
+  'fasteners.threadStrip':
+    'sheared area per length: of the part π · D / p · (p / 2 + tan 30° · (D − d2)) with the major diameter D of the screw and the pitch diameter d2 of the part; of the screw π · D1 / p · (p / 2 + tan 30° · (d2 − D1)) with the minor diameter D1 of the part and the pitch diameter d2 of the screw. Limits worst: the screw as small and the part as large as the tolerances of the thread allow.',
   'fasteners.isoTolerance':
     'the tolerance grade of ISO 286-1 table 1 for the diameter, and the fundamental deviation of its tables 4 and 5 for the letter; for the zones that ISO 286-2 lists, its limits.',
   'fasteners.memberCompliance':
@@ -21,10 +25,14 @@ export const PROCEDURES: Readonly<Record<string, string>> = {
     'the torque that a preload of 1 N needs is the pitch of the thread over 2 π, plus friction in the thread on half its pitch diameter over the cosine of half the thread angle, plus friction under the head on its mean radius, the formula tightening torque without approximation. The preload is the torque beyond the prevailing torque over that.',
   'kinematics.fourBarKneePose':
     'the rocker stands at its angle at a straight knee plus the knee angle, from the line hip to knee. The crank pin is where a circle of the crank about the hip meets a circle of the coupler about the rocker pin, on the side that is named. The ratio is the change of the crank angle over that of the knee angle.',
+  'kinematics.fourBarDeadPoint':
+    'crank and coupler in line, stretched or folded, give a triangle with rocker and ground; rocker and coupler in line give one with crank and ground. The law of cosines gives the angle of the rocker in each. The margin is the least way of the knee from its limits to one of these angles on the side that is named.',
   'leg.strideLoads':
     'at eight moments of stance and twelve of swing: the foot is on its path, the joints stand at the angles that reach it (law of cosines), the force across the ground follows the stated shape, and the force along it is at its worst end. Torque of a joint: moment of the force on the foot about the joint, plus weight and inertia of the links with what is on them. The largest over the stride and the root mean square are the results.',
   'materials.findleyRelaxationModulus':
     'x is the creep coefficient times the gamma function of 1 + exponent, times (time over reference time) to the exponent. The result is the modulus times the sum over k from 0 of (−x)^k over the gamma function of 1 + k · exponent (Mittag-Leffler function).',
+  'materials.tabulatedStrengthFactor':
+    'straight between the two temperatures of the list next to the given one; the first share below the list, 0 above it.',
   'thermal.canLaw':
     'at each rise of the mounting face the film on the can (formula surface coefficient) and the temperature of the can settle to each other. Coefficient k of a law over the Chebyshev polynomials T, from order 0: the logarithm of the conductance is their sum at u, which runs from −1 to 1 with the logarithm of the rise.',
   'thermal.motorBalance':
