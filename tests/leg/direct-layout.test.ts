@@ -54,7 +54,7 @@ describe('the desk walker', () => {
     const reasons = new Map(other.notEvaluated.map(({ id, why }) => [id, why]))
     expect(reasons.get('cord.slack')).toBe('the hip is not driven by cord, the knee is not driven by cord')
     expect(reasons.get('controller.delay')).toBe('no elastic part between rotor and joint is calculated')
-    expect(htmlReport(other)).toContain('Joints that are not driven by cord are not drawn yet.')
+    expect(htmlReport(other)).toContain('Leg in its hardest pose')
   })
 
   test('the errors of its encoders are not divided: at the foot they are the angle times its arms', () => {

@@ -95,7 +95,10 @@ export function drawPose(figure: Figure, scene: Scene, check: CheckResult, part:
   return arms
 }
 
-/** Where the motor of a joint is seen from its drum: the hip's on the body, above it for want of a place; the knee's on the upper link, or on the body beside the hip's. */
+/**
+ * Where the motor of a joint is seen from its drum. The hip's is drawn above it, since no place is given; the knee's on the upper link, or on the body next
+ * to the hip's.
+ */
 function motorAngle({ knee, throughHip }: Scene, joint: string): number {
   if (throughHip) return Math.PI / 2 + (joint === 'hip' ? 0.55 : -0.55)
   return joint === 'hip' ? Math.PI / 2 : Math.atan2(-knee[1], -knee[0])
