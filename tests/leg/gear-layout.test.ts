@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { calculationOf, placeOf } from '../../src/leg/calculation.js'
-import { assess, checkReserves, legNumbers, markdownReport, withFields } from '../../src/leg/index.js'
+import { assess, checkReserves, legNumbers, markdownReport, strideTrajectory, withFields } from '../../src/leg/index.js'
 import { prepare } from '../../src/leg/numbers.js'
 import { kneeRotor, rotorAtJoint } from '../../src/leg/parts/motors/rotor.js'
 import { contactRatio, mesh, pinionRootStress } from '../../src/leg/parts/transmission/gear/values.js'
@@ -44,6 +44,21 @@ test('power: motor torque times its speed is that of the joint over the efficien
   const withoutDrag = Math.abs(knee.motion.shaftTorque) / (ratio * efficiency)
   expect(knee.heat.motorTorque).toBeGreaterThan(withoutDrag)
   expect(knee.heat.motorTorque * knee.heat.motorSpeed).toBeGreaterThan(Math.abs(knee.motion.torque) * knee.motion.speed)
+})
+
+test('the trajectory of a stride turns the motor of the knee against it, and that of the hip with it', () => {
+  const rows = strideTrajectory(geared, { rate: '50 Hz' })
+  const column = (name: string) => (rows.column(name) as { readonly values: Float64Array }).values
+  for (const [joint, ratio] of [
+    ['hip', 6],
+    ['knee', -64 / 15],
+  ] as const) {
+    const [drum, motor] = [column(`drum angle ${joint}`), column(`motor angle ${joint}`)]
+    expect(Math.max(...Array.from(drum, (x, i) => Math.abs(motor[i]! - ratio * x)))).toBeLessThan(1e-12)
+    const [torque, atMotor] = [column(`drum torque ${joint}`), column(`motor torque ${joint}`)]
+    // Power is the same on both sides, without friction.
+    expect(Math.max(...Array.from(torque, (x, i) => Math.abs(atMotor[i]! * ratio - x)))).toBeLessThan(1e-12)
+  }
 })
 
 describe('a leg with a gearbox and a pair of gears', () => {

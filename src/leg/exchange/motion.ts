@@ -11,10 +11,11 @@ import {
 } from '../../kinematics/index.js'
 import { Table } from '../../study/index.js'
 import { type In, InputError, type Kind, oneOfNames, Quantity, quantity, refuse, show } from '../../units/index.js'
+import { calculationOf, placeOf } from '../calculation.js'
 import { couplingOf } from '../coupling.js'
 import type { Leg } from '../document/describe.js'
-import { legNumbers, prepare } from '../numbers.js'
-import { controlSheet } from '../plans/control.js'
+import { JOINTS, legNumbers, prepare } from '../numbers.js'
+import { signedRatio } from '../parts/transmission/questions.js'
 import { linkBodies } from './link-bodies.js'
 
 /** A leg and one of its gaits as objects of `limbwright/kinematics`. */
@@ -102,7 +103,7 @@ export interface StrideTrajectoryOptions {
  * One stride of a gait at a fixed rate for a controller: foot, joint angles, angles, rates and torques of drums and of motors, and the force of the ground.
  * `toCSV()` of the table is the file. The stride is rounded to whole ticks, which changes the speed by less than one tick a stride.
  *
- * The ground carries the robot's weight divided by its legs, as half a sine over the stance. Ratios and signs of the motors are those of the control sheet.
+ * The ground carries the robot's weight divided by its legs, as half a sine over the stance. Ratios and signs of the motors are those of their transmissions.
  * Check the signs with the leg hung up and a low current limit: a leg with a wrong sign moves hard and pinches.
  *
  * Throws an `InputError` for an unknown gait, a rate that leaves no tick, or a foot path that the leg cannot reach.
@@ -153,15 +154,15 @@ function column(title: string, values: Float64Array): Numbers {
   return kind === undefined ? { name, kind: 'ratio', unit: '1', values } : { name, kind, unit, values }
 }
 
-/** Angles, rates and torques of the motors: the drum's by ratio and sign of the control sheet. */
+/** Angles, rates and torques of the motors: those of the drums, or of the joints, by ratio and sign of their transmissions. */
 function motorColumns(leg: Leg, columns: readonly Numbers[]): Numbers[] {
-  const { joints } = controlSheet(leg)
-  return (['hip', 'knee'] as const).flatMap((joint) => {
-    const { ratio, sign } = joints[joint]
+  const calculation = calculationOf(legNumbers(leg))
+  return JOINTS.flatMap((joint) => {
+    const ratio = calculation.get(signedRatio, calculation.instances.implied(placeOf(calculation, { joint })) as never)
     const turned = (what: string, factor: number): Numbers[] =>
       columns
         .filter(({ name }) => name === `drum ${what} ${joint}`)
         .map((drum) => ({ ...drum, name: `motor ${what} ${joint}`, values: drum.values.map((x) => x * factor) }))
-    return [...turned('angle', sign * ratio.si), ...turned('rate', sign * ratio.si), ...turned('torque', sign / ratio.si)]
+    return [...turned('angle', ratio), ...turned('rate', ratio), ...turned('torque', 1 / ratio)]
   })
 }
