@@ -12,11 +12,13 @@ import {
 } from '../kinematics/index.js'
 import { boxSection, boxTorsionalRigidity } from '../structures/index.js'
 import { Quantity } from '../units/index.js'
+import { placeOf } from './calculation.js'
 import { couplingOf } from './coupling.js'
 import { boxOf, driveOf, hasCord, JOINTS, type Joint, motorOf, type Prepared, toesOf } from './numbers.js'
+import { stiffness } from './parts/transmission/questions.js'
 import { legInertia } from './plans/control-gains.js'
 import { poseOf } from './pose.js'
-import { caseState } from './what-if.js'
+import { calculationFor, caseState } from './what-if.js'
 import { windups } from './windup.js'
 
 /** How well the foot of the standing leg keeps its place. */
@@ -172,9 +174,12 @@ function drumSources(leg: Prepared, both: Both): AngleErrorSource[] {
 }
 
 /** Stiffness of what holds the sideways hip. A leg without one is fixed to the body there. */
-function sidewaysStiffness({ x: { joints } }: Prepared): number {
-  const drive = joints.sidewaysHip?.drive
-  return drive?.kind === 'held' ? drive.stiffness : RIGID
+function sidewaysStiffness(leg: Prepared): number {
+  const drive = leg.x.joints.sidewaysHip?.drive
+  if (drive === undefined || drive.kind === 'held') return drive?.stiffness ?? RIGID
+  const calculation = calculationFor(leg)
+  const where = calculation.instances.implied(placeOf(calculation, { joint: 'sidewaysHip', event: 'walk', air: 'normal', age: 'new' }))
+  return calculation.get(stiffness, where as never) ?? RIGID
 }
 /** Stiffer than any drive by far, N m/rad. */
 const RIGID = 1e9

@@ -44,6 +44,14 @@ export const JOINTS = ['hip', 'knee'] as const
 /** An upright joint of a leg: hip or knee. */
 export type Joint = (typeof JOINTS)[number]
 
+/** A joint that may have a motor: hip, knee, or the sideways hip. */
+export type DrivenJoint = Joint | 'sidewaysHip'
+/** The joints of a leg that motors drive: hip and knee, and a sideways hip that nothing else holds. */
+export const drivenJoints = ({ joints: { sidewaysHip } }: LegNumbers): readonly DrivenJoint[] =>
+  sidewaysHip === undefined || sidewaysHip.drive.kind === 'held' ? JOINTS : [...JOINTS, 'sidewaysHip']
+/** The name of a joint in words. */
+export const jointWords = (joint: DrivenJoint): string => (joint === 'sidewaysHip' ? 'sideways hip' : joint)
+
 type JointNumbers = LegNumbers['joints'][Joint]
 type DriveOf<K extends JointNumbers['drive']['kind']> = Extract<JointNumbers['drive'], { readonly kind: K }>
 

@@ -112,8 +112,11 @@ describe('a document of version 4', () => {
       data.belts = {
         strap: {
           pitch: '3 mm',
+          teeth: 118,
           width: '9 mm',
           allowableTension: '250 N',
+          breakingStrength: '1 kN',
+          toothForce: '40 N',
           axialRigidity: '40 kN',
           toothRootWidth: '1.6 mm',
           toothHeight: '1.2 mm',
@@ -125,6 +128,7 @@ describe('a document of version 4', () => {
         smallTeeth: 16,
         largeTeeth: 96,
         centreDistance: '80 mm',
+        adjustment: '3 mm',
         pretension: '90 N',
         material: 'PC',
       }

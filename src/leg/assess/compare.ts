@@ -1,7 +1,7 @@
 import { type LegCalculation, placeOf } from '../calculation.js'
 import { appliesTo, type Check, type Part } from '../cases/check.js'
 import { type CaseId, LOAD_CASES, type LoadCase } from '../cases/events.js'
-import { JOINTS, type Joint } from '../numbers.js'
+import { drivenJoints, JOINTS, type Joint } from '../numbers.js'
 import type { AnyValue, Cell, Reader, Where } from '../run/index.js'
 
 /** One check of one joint (or of the leg) in one load case. */
@@ -66,7 +66,9 @@ function comparisonIn(calculation: LegCalculation, check: Check, joint: Joint, i
   }
 }
 
-const jointsOf = (check: Check): readonly Joint[] => (check.scope === 'leg' ? JOINTS.slice(0, 1) : JOINTS)
+/** Joints that a check is made for. That of a sideways hip is one more to the calculation. */
+const jointsOf = (calculation: LegCalculation, check: Check): readonly Joint[] =>
+  check.scope === 'leg' ? JOINTS.slice(0, 1) : (drivenJoints(calculation.document) as readonly Joint[])
 
 /** Why a leg (or one of its joints) has no part of a check; nothing where it has one. */
 function lackedPart(calculation: LegCalculation, check: Check, joint: Joint): string | undefined {
@@ -77,19 +79,14 @@ function lackedPart(calculation: LegCalculation, check: Check, joint: Joint): st
 export const lackedParts = (calculation: LegCalculation, checks: readonly Check[]): Map<string, string> =>
   new Map(
     checks.flatMap((check): [string, string][] => {
-      const reasons = jointsOf(check).map((joint) => lackedPart(calculation, check, joint))
+      const reasons = jointsOf(calculation, check).map((joint) => lackedPart(calculation, check, joint))
       return reasons.every((reason) => reason !== undefined) ? [[check.id, [...new Set(reasons)].join(', ')]] : []
     }),
   )
 
 /** The comparisons of some checks in some load cases, with the cells of both sides. */
-export function comparisonsOf(calculation: LegCalculation, checks: readonly Check[], cases: readonly CaseId[]): Comparison[] {
-  const made = checks.flatMap((check) =>
-    jointsOf(check).flatMap((joint) => {
-      const part = check.of?.(calculation.document, joint) ?? {}
-      const key = `${check.scope} ${joint} ${Object.entries(part).join()}`
-      return typeof part === 'string' ? [] : [{ check, joint, part, key }]
-    }),
+import { drivenJoints, JOINTS, type Joint } from '../numbers.js'
+import type { AnyValue, Cell, Reader, Where } from '../run/index.js'
   )
   return cases.flatMap((id) => {
     const at = LOAD_CASES[id]

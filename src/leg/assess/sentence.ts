@@ -1,14 +1,19 @@
 import { type Kind, Quantity, significant } from '../../units/index.js'
 import type { Check } from '../cases/check.js'
-import type { Joint } from '../numbers.js'
+import { type DrivenJoint, jointWords } from '../numbers.js'
 import type { DemandCapacity } from './compare.js'
 
 /** A demand or capacity as text. */
 export const amountText = (amount: Quantity): string => (Number.isNaN(amount.si) ? 'not a number' : String(amount))
 
 /** The finding of a check, in plain words. */
-export function sentenceOf(check: Check, joint: Joint, caseTitle: string, { demand, capacity, reserve, failure }: DemandCapacity): string {
-  const part = check.scope === 'joint' ? `${check.part} (${joint})` : check.part
+export function sentenceOf(
+  check: Check,
+  joint: DrivenJoint,
+  caseTitle: string,
+  { demand, capacity, reserve, failure }: DemandCapacity,
+): string {
+  const part = check.scope === 'joint' ? `${check.part} (${jointWords(joint)})` : check.part
   if (failure !== undefined) {
     const unknown = Number.isNaN(demand) ? check.demandIs : check.capacityIs
     return `${caseTitle}: the ${part} counts as failed, because this cannot be calculated from these inputs: ${unknown} (${failure}).`

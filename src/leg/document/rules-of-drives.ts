@@ -109,8 +109,9 @@ function outputRules(
   drive: Extract<Drive, { readonly kind?: 'direct' | 'gearbox' | undefined }>,
   report: Report,
 ): void {
+  // The sideways hip turns in bearings of its own, which are needed there.
   const { pin, shaft } = joint as { readonly pin?: string; readonly shaft?: string }
-  if (pin !== undefined || shaft !== undefined) return
+  if (pin !== undefined || shaft !== undefined || path === 'joints.sidewaysHip') return
   for (const needed of ['radialLoad', 'tiltingMoment'] as const)
     if (drive[needed] === undefined)
       report(

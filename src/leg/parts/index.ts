@@ -1,5 +1,5 @@
 import { type Check, ofPart } from '../cases/check.js'
-import type { Joint, LegNumbers } from '../numbers.js'
+import { type Joint, jointWords, type LegNumbers } from '../numbers.js'
 import { boltChecks } from './bolts/checks.js'
 import { controllerChecks } from './controllers/checks.js'
 import { delayCheck } from './controllers/delay.js'
@@ -24,10 +24,10 @@ import { noOutputBearing } from './transmission/output-bearing/fields.js'
 import { rodChecks } from './transmission/through-hip/checks.js'
 import { rodOf } from './transmission/through-hip/fields.js'
 
-const noDrive = (kind: string, how: string) => (x: LegNumbers, joint: Joint) =>
-  x.joints[joint].drive.kind === kind ? undefined : `the ${joint} is not driven ${how}`
-const noCord = noDrive('cord', 'by cord')
-const noPin = (x: LegNumbers, joint: Joint) => (x.joints[joint].pin === undefined ? `the ${joint} has no pin` : undefined)
+const noDrive = (kind: string, what: string) => (x: LegNumbers, joint: Joint) =>
+  x.joints[joint].drive.kind === kind ? undefined : `no ${what} drives it`
+const noCord = noDrive('cord', 'cord')
+const noPin = (x: LegNumbers, joint: Joint) => (x.joints[joint].pin === undefined ? `the ${jointWords(joint)} has no pin` : undefined)
 const noBoss = (x: LegNumbers, joint: Joint) =>
   noPin(x, joint) ?? (x.joints[joint].boss === undefined ? `the ${joint} has no boss` : undefined)
 const noRod = (x: LegNumbers) => (rodOf(x) === undefined ? 'no rod drives the knee' : undefined)
@@ -38,9 +38,9 @@ export const CHECKS: readonly Check[] = [
   ...ofPart(cordChecks, noCord),
   ...ofPart(drumChecks, noCord),
   ...ofPart(anchorChecks, noCord),
-  ...ofPart(beltChecks, noDrive('belt', 'by a tooth belt')),
-  ...ofPart(gearChecks, noDrive('gear', 'by a pair of gears')),
-  ...ofPart(gearboxChecks, noDrive('gearbox', 'through a gearbox')),
+  ...ofPart(beltChecks, noDrive('belt', 'tooth belt')),
+  ...ofPart(gearChecks, noDrive('gear', 'pair of gears')),
+  ...ofPart(gearboxChecks, noDrive('gearbox', 'gearbox')),
   ...ofPart(outputBearingChecks, noOutputBearing),
   ...ofPart(rodChecks, noRod),
   ...ofPart(pinChecks, noPin),

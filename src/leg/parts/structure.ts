@@ -1,21 +1,23 @@
 import { AGE_IDS, AIR_IDS, EVENT_IDS, EVENTS, STANCE_IDS } from '../cases/events.js'
-import { JOINTS, type Joint, type LegNumbers } from '../numbers.js'
+import { drivenJoints, type Joint, type LegNumbers } from '../numbers.js'
 import type { Structure } from '../run/index.js'
 
 type Section = 'motors' | 'controllers' | 'plates' | 'cords'
 
 /** The instances of a leg: joints and links by their fixed names, and what the document names. */
 export function structureOf(x: LegNumbers): Structure {
+  // A driven sideways hip stands last, so that hip and knee keep their places.
+  const joints = drivenJoints(x) as readonly Joint[]
   const named = (section: Section, of: (joint: Joint) => string | undefined) => {
     const names = Object.keys(x[section])
-    return JOINTS.map((joint) => names.indexOf(of(joint) ?? ''))
+    return joints.map((joint) => names.indexOf(of(joint) ?? ''))
   }
   const bolts = Object.keys(x.bolts)
   const first = (names: readonly string[]) => names.map(() => 0)
   return {
     names: {
       leg: ['leg'],
-      joint: JOINTS,
+      joint: joints,
       motor: Object.keys(x.motors),
       cord: Object.keys(x.cords),
       plate: Object.keys(x.plates),
@@ -31,7 +33,7 @@ export function structureOf(x: LegNumbers): Structure {
     },
     implied: {
       joint: {
-        leg: first(JOINTS),
+        leg: first(joints),
         motor: named('motors', (joint) => x.joints[joint].motor),
         plate: named('plates', (joint) => x.joints[joint].plate),
         controller: named('controllers', (joint) => x.joints[joint].controller),

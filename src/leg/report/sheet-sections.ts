@@ -119,12 +119,14 @@ export const assumptionsSection = ({ requiredReserve, leg }: Assessment): Block 
     ]),
   ])
 
-/** Checks that were not evaluated, in words. */
-export const notEvaluatedBlocks = ({ notEvaluated }: Assessment, nameOfCheck: (id: string) => string): Block[] =>
-  notEvaluated.length === 0
-    ? []
-    : [
-        section('not-evaluated', 'Checks not evaluated', [
-          points(notEvaluated.map(({ id, why }) => `${capital(nameOfCheck(id))}: ${why}.`)),
-        ]),
-      ]
+/** Checks that were not evaluated, in words; those of one reason together. */
+export function notEvaluatedBlocks({ notEvaluated }: Assessment, nameOfCheck: (id: string) => string): Block[] {
+  if (notEvaluated.length === 0) return []
+  const byReason = new Map<string, string[]>()
+  for (const { id, why } of notEvaluated) byReason.set(why, [...(byReason.get(why) ?? []), nameOfCheck(id)])
+  return [
+    section('not-evaluated', 'Checks not evaluated', [
+      points([...byReason].map(([why, names]) => `${capital(why)}: ${names.join('; ')}.`)),
+    ]),
+  ]
+}

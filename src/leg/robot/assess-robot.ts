@@ -51,6 +51,14 @@ export function assessRobot(leg: Leg, options: RobotOptions = {}): RobotAssessme
   const { brakeResistor, traction, housing } = readInputs(where, OPTIONS, options as Given<typeof OPTIONS>)
   const x = legNumbers(leg)
   if (x.robot.legs !== 4) refuse(where, 'robot.legs', x.robot.legs, 'must be 4: other robots stand otherwise')
+  const sideways = x.joints.sidewaysHip?.drive.kind
+  if (sideways !== undefined && sideways !== 'held')
+    refuse(
+      where,
+      'joints.sidewaysHip.drive.kind',
+      sideways,
+      'must be held: the power of its motors is not in the bus of the whole robot yet',
+    )
   const prepared = prepare(x)
   const gaits = {
     walk: robotGait(prepared, 'walk', { brakeResistor, traction }),

@@ -84,9 +84,10 @@ export const delayCheck: Check = {
   capacity: value('controller.dampedUpTo', ['joint'], (use) =>
     use.run(quarter, { delay: use.run(delayOf, { periods: use(periods), rate: use(controller.loopRate), bus: use(controller.busDelay) }) }),
   ),
-  unless: value('controller.unlessRigid', ['joint', 'air', 'age'], (use) =>
-    use(stiffnessAtRest) === undefined ? 'no elastic part between rotor and joint is calculated' : undefined,
-  ),
+  unless: value('controller.unlessRigid', ['joint', 'air', 'age'], (use, at) => {
+    if (use.nameOf('joint', at.joint) === 'sidewaysHip') return 'the inertia of the leg about its sideways axis is not calculated'
+    return use(stiffnessAtRest) === undefined ? 'no elastic part between rotor and joint is calculated' : undefined
+  }),
   demandIs: 'the resonance of leg and rotor on the transmission, the leg in the air and the motor free',
   capacityIs: 'the frequency up to which the delay of loop and bus is less than a quarter of a period',
   remedy: 'a faster loop in the motor controller itself, less delay on the bus, or a damping gain far below what the drive would allow',

@@ -82,7 +82,12 @@ export const jointChecks: readonly Check[] = [
   },
   {
     id: 'sidewaysHip.hold',
-    of: (x) => (x.joints.sidewaysHip === undefined ? 'the leg has no sideways hip' : {}),
+    of: ({ joints: { sidewaysHip } }) =>
+      sidewaysHip === undefined
+        ? 'the leg has no sideways hip'
+        : sidewaysHip.drive.kind === 'held'
+          ? {}
+          : 'a motor of its own drives the sideways hip',
     part: 'sideways hip',
     mode: 'yields',
     consequence: 'fails to work',

@@ -1,4 +1,4 @@
-import type { Joint } from '../../numbers.js'
+import type { DrivenJoint } from '../../numbers.js'
 import { line, value } from '../../run/index.js'
 import { from, to } from '../joints/fields.js'
 import * as links from '../links/fields.js'
@@ -67,12 +67,14 @@ export interface JointMotion {
 }
 const STILL: JointMotion = { torque: 0, shaftTorque: 0, shaftRms: 0, speed: 0, loadedSpeed: 0, lowest: 0, highest: 0 }
 
-/** Torques, speeds and angles of a joint in a stance. */
+/** Torques, speeds and angles of a joint in a stance. The sideways hip stands still, and holds its largest torque all the time. */
 export const jointMotion = value('motion.joint', ['joint', 'stance'], (use, at): JointMotion => {
   if (use.nameOf('stance', at.stance) === 'unloaded') return STILL
   const s = use(stride)
   if (!Number.isFinite(s.hipLowest)) throw new RangeError('the leg reaches no point of this stance within the length of its links')
-  return (use.nameOf('joint', at.joint) as Joint) === 'hip'
+  if (use.nameOf('joint', at.joint) === 'sidewaysHip')
+    return { ...STILL, torque: s.sidewaysTorque, shaftTorque: s.sidewaysTorque, shaftRms: s.sidewaysTorque }
+  return (use.nameOf('joint', at.joint) as DrivenJoint) === 'hip'
     ? {
         torque: s.hipTorque,
         shaftTorque: s.hipShaftTorque,
@@ -96,10 +98,11 @@ export const jointMotion = value('motion.joint', ['joint', 'stance'], (use, at):
 /** What a stance means for the drum of a joint's drive: that of the joint, unless the knee is driven through the hip. */
 export const driveMotion = value('motion.drive', ['joint', 'stance'], (use, at): JointMotion => {
   const own = use(jointMotion)
-  if (use(linkage) === undefined || use.nameOf('stance', at.stance) === 'unloaded') return own
+  const aside = use.nameOf('stance', at.stance) === 'unloaded' || use.nameOf('joint', at.joint) === 'sidewaysHip'
+  if (use(linkage) === undefined || aside) return own
   const s = use(stride)
   if (s.rodDrives === 'no') throw new RangeError('the rod of the knee is at a dead point in this stance, or its links do not reach')
-  return (use.nameOf('joint', at.joint) as Joint) === 'hip'
+  return (use.nameOf('joint', at.joint) as DrivenJoint) === 'hip'
     ? { ...own, torque: s.hipDrumTorque, shaftTorque: s.hipDrumShaftTorque, shaftRms: s.hipDrumShaftRms }
     : {
         torque: s.kneeDrumTorque,

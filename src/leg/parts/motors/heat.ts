@@ -92,10 +92,16 @@ function cold(use: Use<'joint' | 'event' | 'air'>): Temperatures {
   return { winding: air, mount: air, can: air, loss: 0, lossAt20: 0, backEmf, resistanceToAir, unsettled: undefined }
 }
 
-/** What the hottest phase of a winding is reckoned from: the mean, but the worst phase where the motor is held. */
+/** Whether a motor stands still in an event: the leg is held, or it is that of the sideways hip, which no gait turns. */
+const still = value(
+  'motor.still',
+  ['joint', 'event'],
+  (use, at) => use(heating) === 'held' || use.nameOf('joint', at.joint) === 'sidewaysHip',
+)
+/** What the hottest phase of a winding is reckoned from: the mean, but the worst phase where the motor stands still. */
 const windingOn = (use: Use<'joint' | 'event'>, mount: number, loss: number) => ({
   mount,
-  share: use(heating) === 'held' ? use(motor.worstPhase) : 1,
+  share: use(still) ? use(motor.worstPhase) : 1,
   loss,
   resistance: use(motor.windingToMount),
 })

@@ -113,7 +113,7 @@ export const tensioner = {
 }
 /** Material of what carries motor and joint at their distance: the plate at the hip, the upper link at the knee, unless its drum sits on the hip axis. */
 export const frameMaterial = reference('drive.frameMaterial', ['joint'], 'material', (x, { joint }) =>
-  joint === 'hip' || x.joints.knee.through !== undefined ? plateOf(x, joint).material : x.links.upper.material,
+  joint !== 'knee' || x.joints.knee.through !== undefined ? plateOf(x, joint).material : x.links.upper.material,
 )
 
 /** Wrap that each branch keeps on the drum before its anchor, at the ends of travel. */

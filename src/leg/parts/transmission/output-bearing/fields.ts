@@ -1,5 +1,5 @@
 import { field, word } from '../../../leaves.js'
-import type { Joint, LegNumbers } from '../../../numbers.js'
+import type { DrivenJoint, Joint, LegNumbers } from '../../../numbers.js'
 
 /** Kinds of drive whose output turns the joint itself, on bearings of its own. */
 const KINDS = ['direct', 'gearbox'] as const
@@ -7,7 +7,7 @@ type Carried = Extract<LegNumbers['joints'][Joint]['drive'], { readonly kind: (t
 
 /** Why the output of a joint's drive has no bearings that could carry it; absent where it has. */
 export const noOutputBearing = (x: LegNumbers, joint: Joint): string | undefined =>
-  (KINDS as readonly string[]).includes(x.joints[joint].drive.kind) ? undefined : `no motor or gearbox turns the ${joint} itself`
+  (KINDS as readonly string[]).includes(x.joints[joint].drive.kind) ? undefined : 'no motor or gearbox turns it itself'
 
 const drive = (x: LegNumbers, joint: Joint): Carried => {
   if (noOutputBearing(x, joint) === undefined) return x.joints[joint].drive as Carried
@@ -24,6 +24,6 @@ export const tiltingMoment = field(
 )
 /** What carries the joint besides those bearings; absent where they carry it alone. */
 export const carrier = word('outputBearing.carrier', ['joint'], (x, { joint }) => {
-  const { pin, shaft } = x.joints[joint]
-  return pin !== undefined ? 'pin' : shaft !== undefined ? 'shaft' : undefined
+  const { pin, shaft, bearings } = { pin: undefined, shaft: undefined, bearings: undefined, ...x.joints[joint as DrivenJoint] }
+  return pin !== undefined ? 'pin' : shaft !== undefined ? 'shaft' : bearings !== undefined ? 'pair of bearings' : undefined
 })
