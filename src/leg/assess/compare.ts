@@ -85,8 +85,13 @@ export const lackedParts = (calculation: LegCalculation, checks: readonly Check[
   )
 
 /** The comparisons of some checks in some load cases, with the cells of both sides. */
-import { drivenJoints, JOINTS, type Joint } from '../numbers.js'
-import type { AnyValue, Cell, Reader, Where } from '../run/index.js'
+export function comparisonsOf(calculation: LegCalculation, checks: readonly Check[], cases: readonly CaseId[]): Comparison[] {
+  const made = checks.flatMap((check) =>
+    jointsOf(calculation, check).flatMap((joint) => {
+      const part = check.of?.(calculation.document, joint) ?? {}
+      const key = `${check.scope} ${joint} ${Object.entries(part).join()}`
+      return typeof part === 'string' ? [] : [{ check, joint, part, key }]
+    }),
   )
   return cases.flatMap((id) => {
     const at = LOAD_CASES[id]

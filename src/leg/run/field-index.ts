@@ -14,7 +14,7 @@ const isObject = (x: unknown): x is object => typeof x === 'object' && x !== nul
 
 /**
  * Which leaves a changed field of the document reaches. A leaf is traced: it depends on the words and numbers that it
- * reads, and on the records and lists that it hands on. Where that cannot be told, it depends on the whole sections that it reads.
+ * reads, and on the records and lists that it hands on. Where that is not known, it depends on the whole sections that it reads.
  */
 export class FieldIndex<D> {
   readonly #root = place()
@@ -95,7 +95,7 @@ class Watched implements ProxyHandler<object> {
 }
 
 /**
- * Places of the records and lists that a read hands on as they are; undefined where that cannot be told. A word, a number, or a new record of words and
+ * Places of the records and lists that a read hands on as they are; undefined where that is not known. A word, a number, or a new record of words and
  * numbers hands on none.
  */
 function escapes<D>(read: (document: D) => unknown, watched: D, reads: Reads): readonly Place[] | undefined {
