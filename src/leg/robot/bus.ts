@@ -1,7 +1,7 @@
 import { bridgeConductionLoss, busPower, currentsForTorque, supplySag } from '../../thermal/index.js'
 import { placeOf } from '../calculation.js'
 import type { CaseId } from '../cases/events.js'
-import { controllerOf, JOINTS, type Joint, type Prepared } from '../numbers.js'
+import { controllerOf, type Joint, type Prepared } from '../numbers.js'
 import { resistanceCoefficient } from '../parts/controllers/fields.js'
 import { dragTorque } from '../parts/motors/values.js'
 import { calculationFor, caseState } from '../what-if.js'
@@ -106,6 +106,3 @@ export function busAt(
     holds: state === 'holds',
   }
 }
-
-/** Sum over hip and knee of a number of each. */
-export const overJoints = (of: (joint: Joint) => number): number => JOINTS.reduce((sum, joint) => sum + of(joint), 0)
