@@ -5,6 +5,8 @@ import { benchLeg } from '../plans/bench.js'
 import { valueText } from '../plans/show.js'
 import { fieldAt, withFields } from '../plans/with-fields.js'
 import { isBand } from '../ranges.js'
+import { type CouponOf, couponsOf } from './coupon-logs.js'
+import { couponLog } from './coupons.js'
 import { type EstimateOptions, estimate, type NamedLog } from './estimate.js'
 import { type ComparedLog, compareFoot } from './foot.js'
 import type { Found } from './found.js'
@@ -61,11 +63,13 @@ export interface Corrections {
 /** Corrects a leg's fields from logs. @internal */
 export function corrections(leg: Leg, logs: StandLogs, options: EstimateOptions = {}): Corrections {
   const bench = benchLeg(leg)
-  const entries = namedLogs(bench, logs)
+  const { entries, coupons } = namedLogs(bench, logs)
   knownLogs(
     options.insist ?? [],
     entries.map(({ log }) => log),
   )
+  const ofCoupons: LogRemark[] = []
+  const broken = coupons.flatMap(({ text, ...coupon }) => couponLog(bench.x, coupon, text, ofCoupons) ?? [])
   const { found, refused, remarks, compared } = estimate(bench, entries, options)
   let next = leg
   const moved: MovedField[] = []
@@ -93,10 +97,10 @@ export function corrections(leg: Leg, logs: StandLogs, options: EstimateOptions 
   return {
     leg: next,
     moved,
-    compared: compared.map(({ log, rows, gain }) => compareFoot(next, log, rows, gain)),
-    remarks,
+    compared: [...compared.map(({ log, rows, gain }) => compareFoot(next, log, rows, gain)), ...broken],
+    remarks: [...remarks, ...ofCoupons],
     found,
-    logs: entries.map(({ log }) => log),
+    logs: [...entries, ...coupons].map(({ log }) => log),
   }
 }
 
@@ -139,13 +143,19 @@ function knownLogs(insist: readonly string[], logs: readonly string[]): void {
     )
 }
 
-function namedLogs({ x }: Prepared, logs: StandLogs): NamedLog[] {
-  const names = MEASUREMENTS.flatMap((id) => {
+/** Logs of the stand and of coupons, by name. */
+function namedLogs(
+  { x }: Prepared,
+  logs: StandLogs,
+): { readonly entries: NamedLog[]; readonly coupons: readonly (CouponOf & { readonly text: string })[] } {
+  const kit = couponsOf(x)
+  const measured = MEASUREMENTS.flatMap((id) => {
     if (id === 'footDeflection') return [id]
     // Motors may differ, and mostly do not: a log without a joint is of the motor of the hip.
     if ((WHOLE as readonly string[]).includes(id)) return [id, ...JOINTS.map((joint) => `${id} ${joint}`)]
     return JOINTS.filter((joint) => hasCord(x, joint)).map((joint) => `${id} ${joint}`)
   })
+  const names = [...measured, ...kit.map(({ log }) => log)]
   const given = Object.entries(typeof logs === 'object' && logs !== null ? logs : {})
   const issues = given.flatMap(([name, text]) => {
     if (!names.includes(name))
@@ -160,10 +170,13 @@ function namedLogs({ x }: Prepared, logs: StandLogs): NamedLog[] {
   })
   if (given.length === 0) issues.push({ path: 'logs', given: show(logs), accepts: `must hold at least one log, named ${names.join(', ')}` })
   if (issues.length > 0) throw new InputError('learn', issues)
-  return given
+  const entries = given
+    .filter(([log]) => measured.includes(log))
     .sort(([a], [b]) => names.indexOf(a) - names.indexOf(b))
     .map(([log, text]) => {
       const [id, joint = 'hip'] = log.split(' ') as [MeasurementId, Joint?]
       return { log, id, joint, text }
     })
+  const coupons = given.flatMap(([name, text]) => kit.filter(({ log }) => log === name).map((coupon) => ({ ...coupon, text })))
+  return { entries, coupons }
 }

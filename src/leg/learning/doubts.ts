@@ -44,7 +44,8 @@ export function examined(leg: Prepared, log: string, id: MeasurementId, joint: J
   return { rows, lines, kept: rows.map((_, i) => !copies.has(i)), refusal }
 }
 
-function wrongFile(log: string, { notes }: ReadLog): string | undefined {
+/** Why a file is not the log that it was given as: what its comments say. */
+export function wrongFile(log: string, { notes }: Pick<ReadLog, 'notes'>): string | undefined {
   const said = notes.find(({ key }) => key === 'log')
   if (said !== undefined && said.value.replaceAll(/\s+/g, ' ') !== log)
     return `line ${said.line} of the file says that it is the log ${said.value}, but it was given as ${log}`

@@ -91,6 +91,7 @@ export function assemblyPage(plan: AssemblyPlan): Page {
       plan.shopping.map((one) => [one.item, one.size, one.quantity, one.remark]),
     ),
     heading('Coupons first'),
+    text('Their drawings and logs are on the plan for the test stand.'),
     table(
       'What to try on scraps',
       ['what', 'how', 'expect'],

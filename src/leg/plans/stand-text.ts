@@ -1,6 +1,8 @@
 import { significant } from '../../units/index.js'
-import { code, heading, led, type Page, points, subheading, table, text } from '../report/blocks.js'
+import { code, heading, led, type Page, picture, points, subheading, table, text } from '../report/blocks.js'
 import { markdownPage } from '../report/markdown-blocks.js'
+import { benchLeg } from './bench.js'
+import { couponPicture } from './coupon-pictures.js'
 import { endless } from './show.js'
 import type { StandPlan } from './stand.js'
 
@@ -8,7 +10,8 @@ import type { StandPlan } from './stand.js'
 export const standText = (plan: StandPlan): string => markdownPage(standPage(plan))
 
 /** The plan for the test stand as a page. @internal */
-export function standPage({ leg, measurements, cautions }: StandPlan): Page {
+export function standPage({ leg, measurements, coupons, cautions }: StandPlan): Page {
+  const bench = benchLeg(leg)
   return {
     title: `${leg.name}: plan for the test stand`,
     blocks: [
@@ -53,6 +56,16 @@ export function standPage({ leg, measurements, cautions }: StandPlan): Page {
         text(one.how),
         led('Fixture:', one.fixture),
         led('Cost:', one.cost),
+        led('Caution:', one.caution),
+        text(`First lines of its log, which goes to learn under the name "${one.log}":`),
+        code(one.csv),
+      ]),
+      heading('Coupons to print and load first'),
+      text(
+        'Each is printed with the walls, the infill and the direction of the leg. Take at least three readings of each; learn sets them beside what the leg expects.',
+      ),
+      ...coupons.flatMap((one) => [
+        picture(couponPicture(bench, one)),
         led('Caution:', one.caution),
         text(`First lines of its log, which goes to learn under the name "${one.log}":`),
         code(one.csv),

@@ -9,6 +9,7 @@ import { sure } from '../ranges.js'
 import { CAUTIONS } from '../report/content.js'
 import { driveAt } from '../what-if.js'
 import { angle, benchDrive, force, length, planNumbers, ratio } from './bench.js'
+import { type CouponSheet, couponKit } from './coupon-kit.js'
 import { displayed } from './show.js'
 import { csvOf, effortOf, measurement, type StandMeasurement } from './stand-measurement.js'
 import { heating, noLoad, torqueConstant } from './stand-motor.js'
@@ -21,6 +22,8 @@ export interface StandPlan {
   readonly leg: Leg
   /** Measurements, the most informative for an hour of work first. */
   readonly measurements: readonly StandMeasurement[]
+  /** Coupons to print and load before the leg is built. */
+  readonly coupons: readonly CouponSheet[]
   /** What can hurt someone at the stand. */
   readonly cautions: readonly string[]
 }
@@ -52,7 +55,7 @@ export function standPlan(leg: Leg): StandPlan {
     noLoad(leg, x),
     foot(leg, ends),
   ].sort((a, b) => b.informationPerHour - a.informationPerHour || (a.log < b.log ? -1 : 1))
-  return displayed({ leg, measurements, cautions: CAUTIONS }, standPage)
+  return displayed({ leg, measurements, coupons: couponKit(leg, ends[1]), cautions: CAUTIONS }, standPage)
 }
 
 interface Band {

@@ -1,0 +1,152 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, test } from 'vitest'
+import { describeLeg, htmlPlans, learn, standPlan, standText } from '../../src/leg/index.js'
+import { corrections } from '../../src/leg/learning/corrections.js'
+import { couponsOf } from '../../src/leg/learning/coupon-logs.js'
+import { benchLeg } from '../../src/leg/plans/bench.js'
+import { couponPicture } from '../../src/leg/plans/coupon-pictures.js'
+import { clampLoadAt } from '../../src/leg/what-if.js'
+import { InputError } from '../../src/units/index.js'
+
+const leg = describeLeg(readFileSync(new URL('./legs/workbench.yaml', import.meta.url), 'utf8'))
+const bench = benchLeg(leg)
+const { coupons } = standPlan(leg)
+const kit = couponsOf(bench.x)
+const compared = (log: string, rows: readonly (readonly number[])[]) => {
+  const { csv } = coupons.find((one) => one.log === log)!
+  const { compared, remarks } = corrections(leg, { [log]: `${csv}${rows.map((row) => row.join(',')).join('\n')}\n` })
+  return { one: compared[0], remarks }
+}
+const scatter = (i: number) => 0.01 * Math.sin(78.233 * (i + 1) ** 2)
+const six = [0, 1, 2, 3, 4, 5]
+
+describe('the kit', () => {
+  test('holds every kind, each with its fixture, its caution, its log and a dimensioned drawing', () => {
+    expect(new Set(kit.map(({ id }) => id)).size).toBe(6)
+    expect(coupons.map(({ log }) => log)).toEqual(kit.map(({ log }) => log))
+    const text = standText(standPlan(leg))
+    for (const one of coupons) {
+      expect(one.how.length).toBeGreaterThan(80)
+      expect(one.caution.length).toBeGreaterThan(20)
+      expect(one.csv).toContain(`# log: ${one.log}\n`)
+      expect(text).toContain(one.how)
+      const { svg, table } = couponPicture(bench, one)
+      expect(svg).toMatch(/^<svg/)
+      expect(table!.rows.length).toBeGreaterThan(2)
+    }
+    expect(coupons.map(({ how }) => how).join()).toMatch(/luggage scale[\s\S]*/)
+    expect(coupons.map(({ how }) => how).join()).toMatch(/filled with water/)
+    expect(new Set(kit.map(({ log }) => log)).size).toBe(kit.length)
+    expect(htmlPlans(leg).match(/<figure id="figure-coupon/g)).toHaveLength(kit.length)
+  })
+
+  test('a bar breaks at the load of a beam on two supports', () => {
+    const bars = coupons.find(({ log }) => log === 'couponBars ASA')!
+    // F = 2 σ b h² / (3 L): 10 by 4 mm over 64 mm.
+    const strength = bench.matter('ASA').material.tensileStrength!.si
+    const force = (2 * strength * 0.01 * 0.004 ** 2) / (3 * 0.064)
+    expect(bars.expect).toContain(`${Number(force.toPrecision(4))} N`)
+  })
+})
+
+describe('learn takes each', () => {
+  test('holes: narrower ones are named, with how much', () => {
+    const { one } = compared(
+      'couponHoles knee',
+      six.map((i) => [4 + 0.02 * i, 3.94 + 0.02 * i + 0.1 * scatter(i)]),
+    )
+    expect(one).toMatchObject({ state: 'below' })
+    expect(one!.measured!.in('mm')).toBeCloseTo(-0.06, 2)
+    expect(one!.means).toMatch(/draw them larger/)
+  })
+
+  test('bars: the share of upright ones against the range of the material', () => {
+    const { low, si } = bench.matter('ASA').material.acrossLayersRatio!
+    const rows = (share: number) => six.map((i) => [60 * (1 + scatter(i)), 60 * share * (1 + scatter(i + 7))])
+    expect(compared('couponBars ASA', rows(si)).one!.state).toBe('agrees')
+    expect(compared('couponBars ASA', rows(0.6 * low)).one).toMatchObject({
+      state: 'below',
+      means: expect.stringMatching(/layers hold less/),
+    })
+  })
+
+  test('bosses split at the press fit of a thick ring (Lamé) whose hoop stress is the strength', () => {
+    const { outerDiameter, axis } = bench.x.bosses[bench.x.joints.hip.boss as string]!
+    const { modulus, poissonRatio, material } = bench.bosses.hip
+    const [d, D] = [bench.pins.hip.diameter, outerDiameter]
+    const hoop = (D * D + d * d) / (D * D - d * d)
+    const perPressure = (hoop + poissonRatio) / modulus + (1 - bench.steel.poissonRatio) / bench.steel.modulus
+    const share = axis === 'alongLayers' ? material.acrossLayersRatio!.si : 1
+    const expected = (d * perPressure * material.tensileStrength!.si * share) / hoop
+    const mm = 1000 * expected
+    const { one } = compared(
+      'couponSplit hip',
+      six.map((i) => [1000 * d, 1000 * d - mm * (1 + scatter(i))]),
+    )
+    expect(one!.predicted.si / expected).toBeCloseTo(1, 6)
+    expect(one!.state).toBe('agrees')
+    expect(
+      compared(
+        'couponSplit hip',
+        six.map((i) => [1000 * d, 1000 * d - 0.2 * mm * (1 + scatter(i))]),
+      ).one!.state,
+    ).toBe('below')
+  })
+
+  test('a cord on a printed drum: friction by Euler', () => {
+    const rows = (mu: number) => six.map((i) => [5, 5 * Math.exp((mu + 0.1 * scatter(i)) * Math.PI), 0.5])
+    expect(compared('couponDrum knee', rows(0.14)).one).toMatchObject({ state: 'agrees' })
+    expect(compared('couponDrum knee', rows(0.45)).one).toMatchObject({ state: 'above' })
+  })
+
+  test('a sandwich: torque to loosen falls as the clamp load', () => {
+    const [group] = Object.keys(leg.bolts) as [string]
+    const { preload, after } = clampLoadAt(bench, group)
+    const rows = (factor: number) =>
+      [1, 3, 7].map((days, i) => [days, 1, (factor * after(days, 296.15) * (1 + scatter(i))) / preload] as const)
+    expect(compared(`couponSandwich ${group}`, rows(1)).one!.state).toBe('agrees')
+    expect(compared(`couponSandwich ${group}`, rows(0.3)).one!.state).toBe('below')
+  })
+
+  test('a heated plate: twice the calculated rise is above, whatever the power', () => {
+    const first = compared(
+      'couponPlate knee',
+      [5, 10, 15].map((power, i) => [power, 20 + 7 * power * (1 + scatter(i)), 20]),
+    ).one!
+    const ratio = first.measured!.si
+    const rows = (factor: number) =>
+      [5, 10, 15].map((power, i) => [power, 20 + ((7 * factor) / ratio) * power * (1 + scatter(i)), 20] as const)
+    expect(compared('couponPlate knee', rows(2)).one).toMatchObject({ state: 'above', means: expect.stringMatching(/gets hotter/) })
+    expect(compared('couponPlate knee', rows(1)).one).toMatchObject({ state: 'agrees' })
+  })
+})
+
+describe('slips', () => {
+  test.each<[string, string, readonly (readonly number[])[]]>([
+    ['inches', 'couponHoles hip', six.map((i) => [4, 0.157 + 0.001 * i])],
+    ['flat in newton, upright in kilograms', 'couponBars ASA', six.map((i) => [600 + i, 3 + 0.01 * i])],
+    ['degrees for turns', 'couponDrum knee', six.map((i) => [5, 8 + 0.1 * i, 180])],
+    ['kelvin', 'couponPlate knee', six.map((i) => [10, 320 + i, 20])],
+  ])('%s (%s) is named, and not compared', (_, log, rows) => {
+    const { one, remarks } = compared(log, rows)
+    expect(one).toBeUndefined()
+    expect(remarks).toContainEqual(expect.objectContaining({ what: 'implausible', message: expect.stringMatching(/expected/) }))
+  })
+
+  test('few rows, another file and a missing column are named', () => {
+    expect(compared('couponBars ASA', [[60, 40]]).remarks).toContainEqual(expect.objectContaining({ what: 'few readings' }))
+    const { csv } = coupons.find(({ log }) => log === 'couponHoles hip')!
+    const wrong = corrections(leg, { 'couponHoles knee': `${csv}4,4\n4,4\n4,4\n` })
+    expect(wrong.remarks).toContainEqual(expect.objectContaining({ what: 'wrong file' }))
+    expect(() => corrections(leg, { 'couponHoles knee': 'drawn hole [mm]\n4\n' })).toThrow(InputError)
+    expect(() => corrections(leg, { 'couponHoles ankle': csv })).toThrow(/couponHoles (hip|knee)/)
+  })
+
+  test('coupons go with other logs, and move no field', () => {
+    const { csv } = coupons.find(({ log }) => log === 'couponHoles knee')!
+    const { moved, compared: all, leg: next } = learn(leg, { 'couponHoles knee': `${csv}4,3.99\n4.02,4\n4.04,4.03\n` }, { cases: ['walk'] })
+    expect(moved).toEqual([])
+    expect(all).toHaveLength(1)
+    expect(next).toEqual(leg)
+  })
+})
