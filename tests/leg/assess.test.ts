@@ -108,14 +108,13 @@ describe('checks that only some legs need', () => {
     'joints.hip.drive.ends': 'bondedFerrule',
     'joints.hip.drive.end': 'tube',
   }
-  const bondOf = (changes: Record<string, unknown>) =>
-    assess(withFields(revised, changes)).checks.find(({ id, joint }) => id === 'ferrule.bond' && joint === 'hip')
+  const bondOf = (changes: Record<string, unknown>) => checkReserves(legNumbers(withFields(revised, changes))).get('ferrule.bond hip')
 
   test('a bonded ferrule: bare it peels, locked by a cone it holds far more', () => {
     const bare = bondOf(ferrule)
     const locked = bondOf({ ...ferrule, 'ends.tube.mechanicalLock': true })
-    expect(bare?.reserve).toBeGreaterThan(0)
-    expect(locked?.reserve as number).toBeGreaterThan(1.5 * (bare?.reserve as number))
+    expect(bare).toBeGreaterThan(0)
+    expect(locked).toBeGreaterThan(1.5 * (bare as number))
     expect(() => withFields(revised, { 'joints.hip.drive.ends': 'bondedFerrule' })).toThrow(
       /joints.hip.drive.end is missing; is needed because joints.hip.drive.ends/,
     )
@@ -123,18 +122,16 @@ describe('checks that only some legs need', () => {
 
   test('registry drifts only where the travel uses up the wraps', () => {
     const wraps = (n: number) =>
-      assess(withFields(first, { 'joints.hip.drive.pinion.turns': n })).checks.find(
-        ({ id, joint }) => id === 'cord.registry' && joint === 'hip',
-      )
-    expect(wraps(0)?.reserve).toBeLessThan(1)
+      checkReserves(legNumbers(withFields(first, { 'joints.hip.drive.pinion.turns': n }))).get('cord.registry hip')
+    expect(wraps(0)).toBeLessThan(1)
     expect(wraps(3)).toBeUndefined()
   })
 
   test('fields that nobody minds on this leg act on another: print settings, through bolts, bearing, inductance, hop height', () => {
-    const reserve = (change: Record<string, unknown>, id: string) =>
-      assess(Object.keys(change).length === 0 ? first : withFields(first, change)).checks.find(
-        (check) => check.id === id && (check.joint ?? 'knee') === 'knee',
-      )?.reserve as number
+    const reserve = (change: Record<string, unknown>, id: string) => {
+      const all = checkReserves(legNumbers(Object.keys(change).length === 0 ? first : withFields(first, change)))
+      return (all.get(id) ?? all.get(`${id} knee`)) as number
+    }
     const bolted = {
       'joints.knee.drive.drum.throughBolts': 3,
       'joints.knee.drive.drum.throughBoltThread': 'M3',
