@@ -1,20 +1,18 @@
-import { type Formula, formula, type Input, type Inputs, type Property } from '../formula/index.js'
-import { materialNames } from '../materials/index.js'
-import { didYouMean, InputError, type Kind, oneOfNames, Quantity, show } from '../units/index.js'
+import { type Formula, formula, type Inputs } from '../formula/index.js'
+import { InputError, type Kind, oneOfNames, type Quantity, show } from '../units/index.js'
 import { QuickLeg } from './assess/quick.js'
 import { appliesTo } from './cases/check.js'
 import { ALL_CASE_IDS, type CaseId, LOAD_CASES } from './cases/events.js'
 import type { Leg } from './document/describe.js'
-import { documentFields, type LegData } from './document/fields.js'
+import type { LegData } from './document/fields.js'
 import type { CheckName } from './document/names.js'
-import { movedInputs, withEarlierInputs } from './earlier-inputs.js'
-import { hasCord, JOINTS, type LegNumbers, legNumbers } from './numbers.js'
+import { movedInputs } from './earlier-inputs.js'
+import { fieldInputs, legInputs } from './formula-inputs.js'
+import { type LegNumbers, legNumbers } from './numbers.js'
 import { caseList, knownOptions } from './options.js'
 import { CHECKS } from './parts/index.js'
-import { retentionIn } from './parts/transmission/cord/fields.js'
-import { bandProperty, isBand, type MaterialInputs, type MaterialValues, materialRanges, sure, withMaterialValues } from './ranges.js'
+import { isBand, type MaterialInputs, type MaterialValues, sure, withMaterialValues } from './ranges.js'
 import type { Band } from './schema/field.js'
-import { designations, placeAt } from './schema/index.js'
 
 /** Result and inputs of the formula of a leg. */
 export interface LegFormulaOptions {
@@ -99,8 +97,15 @@ export const legReader = (leg: Leg) => {
  */
 export function legFormula(leg: Leg, options: LegFormulaOptions = {}): Formula<LegInputs, 'ratio'> {
   knownOptions('legFormula', options, ['cases', 'check', 'uncertain'])
-  const { check, uncertain } = options
-  const cases = caseList('legFormula', options.cases)
+  return formulaOf(leg, options, () => legInputs(leg, options.uncertain))
+}
+
+/** The same of the fields alone, without the materials' properties: to find those takes a calculation of the leg. */
+export const fieldFormula = (leg: Leg, options: Omit<LegFormulaOptions, 'uncertain'>): Formula<LegInputs, 'ratio'> =>
+  formulaOf(leg, options, () => fieldInputs(leg))
+
+function formulaOf(leg: Leg, { check, cases: given }: LegFormulaOptions, inputs: () => Inputs): Formula<LegInputs, 'ratio'> {
+  const cases = caseList('legFormula', given)
   if (check !== undefined) {
     known(check)
     applicable(check, cases)
@@ -110,7 +115,7 @@ export function legFormula(leg: Leg, options: LegFormulaOptions = {}): Formula<L
   const si = (given: unknown): number =>
     check === undefined ? quick.governing(numbers(given)).margin : (quick.reserves(numbers(given), check).get(check) ?? Number.NaN)
   return formula(check === undefined ? 'leg.margin' : 'leg.reserve', {
-    inputs: legInputs(leg, uncertain),
+    inputs: inputs(),
     output: 'ratio',
     assumes: ['typical values of everything uncertain'],
     source: [{ level: 'computed', where: 'every check of the leg in its load cases; see the calculation sheet of assess' }],
@@ -138,107 +143,6 @@ function applicable(check: string, cases: readonly CaseId[]): void {
   throw new InputError('legFormula', [
     { path: 'cases', given: cases.join(', '), accepts: `must include a load case that ${check} applies to: ${own.join(', ')}` },
   ])
-}
-
-/** All inputs of a leg's formula. What has a range has it as its default, where the tools look for it. */
-export function legInputs(leg: Leg, uncertain: readonly string[] | undefined): Inputs {
-  const base = legNumbers(leg)
-  const { defaults: _, materials: own, ...data } = leg
-  const wordsAt = wordsOf(data, Object.keys(own ?? {}))
-  const inputs = inputsOf({ ...data, joints: withRetention(data.joints, base) }, wordsAt)
-  const quick = new QuickLeg()
-  quick.governing(base)
-  const ranges = materialRanges(base, quick.load(base))
-  const materials: Record<string, Input> = {}
-  for (const [name, properties] of ranges) {
-    const fields = Object.fromEntries([...properties].map(([property, value]) => [property, ranged(value)]))
-    materials[name] = { fields, optional: true }
-  }
-  const all = { ...inputs, materials: { fields: materials, optional: true } } as Inputs
-  if (uncertain === undefined) return withEarlierInputs(all, leg)
-  const paths = scalarPathsWithDefault(all)
-  const unknown = uncertain.filter((path) => !paths.includes(path))
-  if (unknown.length > 0)
-    throw new InputError(
-      'legFormula',
-      unknown.map((path) => {
-        const accepts = `must be one of the values with a range: ${paths.join(', ')}`
-        return { path: 'uncertain', given: show(path), accepts: `${accepts}${didYouMean(path, paths)}` }
-      }),
-    )
-  return withEarlierInputs(keepDefaults(all, uncertain), leg)
-}
-
-const ranged = (value: Property): Input => ({ kind: value.kind, default: value, optional: true }) as Input
-
-/** Paths of the inputs that have a range. */
-function scalarPathsWithDefault(inputs: Inputs, prefix = ''): string[] {
-  return Object.entries(inputs).flatMap(([name, input]) =>
-    typeof input === 'string' || !('fields' in input)
-      ? typeof input === 'object' && 'default' in input
-        ? [prefix + name]
-        : []
-      : scalarPathsWithDefault(input.fields, `${prefix}${name}.`),
-  )
-}
-
-/** The same inputs with ranges at some paths only. */
-function keepDefaults(inputs: Inputs, paths: readonly string[], prefix = ''): Inputs {
-  return Object.fromEntries(
-    Object.entries(inputs).map(([name, input]): [string, Input] => {
-      if (typeof input === 'string') return [name, input]
-      if ('fields' in input) return [name, { ...input, fields: keepDefaults(input.fields, paths, `${prefix}${name}.`) }]
-      if (!('default' in input) || paths.includes(prefix + name)) return [name, input]
-      const { default: _, ...rest } = input
-      return [name, rest as Input]
-    }),
-  )
-}
-
-/** Joints with the strength left in a cord end from the table where the leg does not give it. */
-const withRetention = (joints: LegData['joints'], base: LegNumbers) => ({
-  ...joints,
-  ...Object.fromEntries(
-    JOINTS.filter((joint) => hasCord(base, joint)).map((joint) => [
-      joint,
-      { ...joints[joint], drive: { ...joints[joint].drive, endRetention: retentionIn(base, joint) } },
-    ]),
-  ),
-})
-
-/** Things that are kinds, not places: one may be taken instead of another. */
-const KINDS = ['motors', 'controllers', 'cords', 'prints'] as const
-
-/** The words that a field may be, by where it stands; nothing for free text and for what the leg is built of. */
-function wordsOf(data: object, materials: readonly string[]) {
-  return (path: readonly string[]): readonly string[] | undefined => {
-    const { leaf } = placeAt(documentFields, data, path)
-    if (leaf === undefined) return undefined
-    if ('oneOf' in leaf) return leaf.oneOf
-    if ('designation' in leaf) return designations(leaf.designation)
-    if (!('refersTo' in leaf)) return undefined
-    if (leaf.refersTo === 'materials') return [...new Set([...materials, ...materialNames()])]
-    const section = (data as Record<string, object | undefined>)[leaf.refersTo]
-    return (KINDS as readonly string[]).includes(leaf.refersTo) ? Object.keys(section ?? {}) : undefined
-  }
-}
-
-/** Inputs of all quantities and words of a record, at their places; each may be left out. */
-function inputsOf(record: object, wordsAt: ReturnType<typeof wordsOf>, path: readonly string[] = []): Record<string, unknown> {
-  const inputs: Record<string, unknown> = {}
-  for (const [name, value] of Object.entries(record)) {
-    const place = [...path, name]
-    if (value instanceof Quantity) inputs[name] = { kind: value.kind as Kind, optional: true }
-    else if (isBand(value)) inputs[name] = ranged(bandProperty(value))
-    else if (typeof value === 'string') {
-      const words = wordsAt(place)
-      if (words !== undefined) inputs[name] = { oneOf: words, optional: true }
-    } else if (typeof value === 'object' && value !== null && !Array.isArray(value)) {
-      const fields = inputsOf(value, wordsAt, place)
-      if (Object.keys(fields).length > 0) inputs[name] = { fields, optional: true }
-    }
-  }
-  return inputs
 }
 
 /** The base with what is given put in its place; records on the way are copied, the rest is shared. */

@@ -1,9 +1,10 @@
 import { type Formula, formula, type Inputs } from '../../formula/index.js'
 import { type FailureChances, failureChances } from '../../study/index.js'
-import { legInputs, legReader } from '../as-formula.js'
+import { legReader } from '../as-formula.js'
 import { QuickLeg } from '../assess/quick.js'
 import type { CaseId } from '../cases/events.js'
 import type { Leg } from '../document/describe.js'
+import { legInputs } from '../formula-inputs.js'
 import { legNumbers } from '../numbers.js'
 import { caseList, knownOptions } from '../options.js'
 

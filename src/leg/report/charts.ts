@@ -3,7 +3,7 @@ import { reachChart, threeJointLeg } from '../../kinematics/index.js'
 import { sensitivity } from '../../study/index.js'
 import { insulationClasses } from '../../thermal/index.js'
 import { Quantity } from '../../units/index.js'
-import { legFormula } from '../as-formula.js'
+import { fieldFormula } from '../as-formula.js'
 import { fieldsRead } from '../assess/recorded.js'
 import {
   airNamed,
@@ -80,7 +80,7 @@ function tornado(assessment: Assessment): Chart {
   const check = governing.joint === undefined ? governing.id : `${governing.id} ${governing.joint}`
   const { defaults: _, ...data } = leg
   const found = sensitivity(
-    legFormula(leg, { check, cases: [governing.case], uncertain: [] }),
+    fieldFormula(leg, { check, cases: [governing.case] }),
     quantitiesOf(data, fieldsRead(assessment, check)) as never,
     { swing: SWING } as never,
   )
