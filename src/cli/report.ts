@@ -23,11 +23,11 @@ export async function report(terminal: Terminal, args: readonly string[]): Promi
       ? `drew ${pictures.length} charts`
       : 'charts are left as tables: install vega and vega-lite to have them drawn',
   )
-  // Drawings and workshop sheets know only motors that turn their own joints by cord; the report holds for every leg.
+  // Drawings and workshop sheets are made for cords, drawings for motors that turn their own joints; the report holds for every leg.
   const { hip, knee } = leg.joints
-  const through = knee.through !== undefined
-  const planned = !through && hip.drive.kind === 'cord' && knee.drive.kind === 'cord'
-  const drawings = planned ? { drawings: legDrawings(verdict, { style: 'page' }) } : {}
+  const planned = hip.drive.kind === 'cord' && knee.drive.kind === 'cord'
+  const drawn = planned && knee.through === undefined
+  const drawings = drawn ? { drawings: legDrawings(verdict, { style: 'page' }) } : {}
   const written: string[] = []
   for (const [name, content] of [
     ['report.html', () => htmlReport(verdict, { pictures, ...drawings })],
@@ -41,10 +41,8 @@ export async function report(terminal: Terminal, args: readonly string[]): Promi
     written.push(path)
     tell(`wrote ${path} (${Math.round(text.length / 1024)} kB)`)
   }
-  if (!planned)
-    terminal.note(
-      `drawings and workshop.html are left out: they are not made yet for ${through ? 'a knee that is driven through the hip' : 'joints that are not driven by cord'}`,
-    )
+  if (!planned) terminal.note('drawings and workshop.html are left out: they are not made yet for joints that are not driven by cord')
+  else if (!drawn) terminal.note('drawings are left out: they are not made yet for a knee that is driven through the hip')
   terminal.out(
     given.flag('json')
       ? JSON.stringify({ file, passes: verdict.passes, meetsTarget: verdict.meetsTarget, written }, null, 2)

@@ -4,7 +4,7 @@ import type { Consequence } from './cases/check.js'
 import type { CaseId } from './cases/events.js'
 import type { Leg } from './document/describe.js'
 import type { FootResult } from './foot-result.js'
-import type { Joint } from './numbers.js'
+import type { DrivenJoint, Joint } from './numbers.js'
 
 /** One check of the verdict: a part, how it fails, and how much is in reserve in the load case that is hardest for it. */
 export interface CheckResult {
@@ -17,7 +17,7 @@ export interface CheckResult {
   /** What happens to the robot when it fails. */
   readonly consequence: Consequence
   /** The joint it belongs to; absent for the leg as a whole. */
-  readonly joint?: Joint
+  readonly joint?: DrivenJoint
   /** The load case in which the reserve is smallest. */
   readonly case: CaseId
   /** Title of that load case, for readers. */

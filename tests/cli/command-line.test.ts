@@ -106,12 +106,16 @@ test('report writes page, text, table and workshop sheets', async () => {
   expect(files['out/report.html']).toMatch(/^<!doctype html>/i)
 })
 
-test('report leaves out what is not made yet for a knee that a rod drives, and says so', async () => {
-  const rod = { 'leg.yaml': example('heath-leg-revised.yaml') }
-  const { files, code, notes } = await run(['report', 'leg.yaml', '--to', 'out', '-q', '--cases', 'stand,walk'], rod)
+test.each([
+  ['heath-leg-revised.yaml', 'drawings are left out', ['out/workshop.html']],
+  ['orchard-leg-revised.yaml', 'drawings and workshop.html are left out', []],
+])('report leaves out what is not made yet for the drives of %s, with a note', async (name, note, plans) => {
+  const { files, code, notes } = await run(['report', 'leg.yaml', '--to', 'out', '-q', '--cases', 'stand,walk'], {
+    'leg.yaml': example(name),
+  })
   expect(code).toBe(0)
-  expect(notes).toContain('workshop.html are left out')
-  expect(Object.keys(files).sort()).toEqual(['leg.yaml', 'out/checks.csv', 'out/report.html', 'out/report.md'])
+  expect(notes).toContain(note)
+  expect(Object.keys(files).sort()).toEqual(['leg.yaml', 'out/checks.csv', 'out/report.html', 'out/report.md', ...plans])
 })
 
 test('learn corrects the document and keeps its comments', async () => {

@@ -53,16 +53,14 @@ describe('a driven sideways hip', () => {
 
   test('has the checks of its motor, controller, plate and gearbox instead of a torque limit', () => {
     const verdict = assess(driven)
-    const own = verdict.checks.filter(({ joint }) => (joint as string) === 'sidewaysHip').map(({ id }) => id)
+    const own = verdict.checks.filter(({ joint }) => joint === 'sidewaysHip').map(({ id }) => id)
     for (const id of ['gearbox.rated', 'gearbox.peak', 'motor.winding', 'motor.plate', 'motor.current', 'controller.heat', 'leg.range'])
       expect(own).toContain(id)
     expect(own).not.toContain('controller.delay')
     expect(verdict.notEvaluated).toContainEqual({ id: 'sidewaysHip.hold', why: 'a motor of its own drives the sideways hip' })
     expect(verdict.checks.filter(({ reserve, requiredReserve }) => reserve < requiredReserve).map(({ sentence }) => sentence)).toEqual([])
-    expect(verdict.checks.find(({ id, joint }) => id === 'gearbox.rated' && (joint as string) === 'sidewaysHip')!.sentence).toContain(
-      '(sideways hip)',
-    )
-    expect(markdownReport(verdict)).toContain('sidewaysHip')
+    expect(verdict.checks.find(({ id, joint }) => id === 'gearbox.rated' && joint === 'sidewaysHip')!.sentence).toContain('(sideways hip)')
+    expect(markdownReport(verdict)).toContain('gearbox, sideways hip')
   })
 
   test('draws on the supply, and every other number of the leg stays', () => {

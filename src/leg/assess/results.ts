@@ -2,7 +2,7 @@ import { isPrior, type Source, type Step } from '../../formula/index.js'
 import { Quantity } from '../../units/index.js'
 import { type LegCalculation, placeOf } from '../calculation.js'
 import { type CaseId, LOAD_CASES } from '../cases/events.js'
-import { JOINTS, type Joint } from '../numbers.js'
+import { type DrivenJoint, JOINTS, type Joint } from '../numbers.js'
 import { airTemperature } from '../parts/load/fields.js'
 import { footForce, jointMotion } from '../parts/motion/values.js'
 import { heat } from '../parts/motors/heat.js'
@@ -46,7 +46,7 @@ export function checkResult(
     part: check.part,
     mode: check.mode,
     consequence: check.consequence,
-    ...(check.scope === 'joint' ? { joint } : {}),
+    ...(check.scope === 'joint' ? { joint: joint as DrivenJoint } : {}),
     case: id,
     caseTitle: LOAD_CASES[id].title,
     demand: new Quantity(demand, check.kind),

@@ -1,4 +1,5 @@
 import { type Quantity, significant } from '../../units/index.js'
+import { jointWords } from '../numbers.js'
 import { CHECKS } from '../parts/index.js'
 import type { Assessment, CheckResult, RestsOn } from '../result.js'
 import { capital, listed } from './amounts.js'
@@ -26,7 +27,7 @@ export const standing = ({ reserve, requiredReserve }: CheckResult): 'fails' | '
   reserve < 1 ? 'fails' : reserve < requiredReserve ? 'short' : 'holds'
 
 /** Part and joint of a check. */
-export const placeOf = ({ part, joint }: CheckResult): string => (joint === undefined ? part : `${part}, ${joint}`)
+export const placeOf = ({ part, joint }: CheckResult): string => (joint === undefined ? part : `${part}, ${jointWords(joint)}`)
 
 /** The verdict in one or two sentences. */
 export function verdictText({ passes, meetsTarget, governing, checks, requiredReserve, coupling }: Assessment): string {
