@@ -23,6 +23,7 @@ const steps: readonly (readonly [name: string, command: string])[] = [
   ['bundles and runtimes', 'npm run -s check:bundles'],
   ['notebooks', 'npm run -s check:notebooks'],
   ['many machines', 'npm run -s check:machines'],
+  ['many machines, Slurm', 'npm run -s check:slurm'],
   ['docs', 'npm run -s docs'],
   ['links of the docs', 'npm run -s check:links'],
   ['live page', 'npm run -s check:live'],
