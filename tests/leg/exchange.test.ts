@@ -1,12 +1,22 @@
 import { spawnSync } from 'node:child_process'
-import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, test } from 'vitest'
 import { strideTable } from '../../src/kinematics/index.js'
 import { assess, checksTable, controlSheet, describeLeg, legMotion, legUrdf, strideTrajectory } from '../../src/leg/index.js'
 
-const leg = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8'))
+const EXAMPLES = new URL('../../examples/', import.meta.url)
+const example = (name: string) => describeLeg(readFileSync(new URL(name, EXAMPLES), 'utf8'))
+const examples = readdirSync(EXAMPLES).filter((name) => name.endsWith('.yaml'))
+const leg = example('mudflat-leg-revised.yaml')
+
+/** Limits and friction of the knee in a URDF text. */
+const kneeOf = (text: string) => {
+  const found = text.slice(text.indexOf('<joint name="knee"')).match(/effort="([^"]+)" velocity="([^"]+)".*?friction="([^"]+)"/s)!
+  const [effort, velocity, friction] = found.slice(1).map(Number) as [number, number, number]
+  return { effort, velocity, friction }
+}
 
 test('the kinematics of a document have its lengths, limits and gait', () => {
   const { leg: made, path, dynamics, coupling } = legMotion(leg, { gait: 'trot' })
@@ -73,9 +83,57 @@ test('the leg as URDF has its masses, limits and lengths', () => {
   expect(legUrdf(leg, { side: 'right' })).toContain('xyz="0 -0.058 0"')
 })
 
-test.runIf(urdf)("Debian's reader of the format takes it", () => {
+test('the drag of a motor at the joint is that of the motor times the ratio', () => {
+  const { ratio, dragTorque } = controlSheet(leg).joints.knee
+  expect(kneeOf(legUrdf(leg)).friction).toBeCloseTo(ratio.si * dragTorque.si, 8)
+})
+
+test('a knee that a rod drives has the least torque and speed over its travel', () => {
+  const heath = example('heath-leg-revised.yaml')
+  const { coupling } = legMotion(heath)
+  const { lowest, highest } = heath.joints.knee.range
+  const ratios = Array.from({ length: 2001 }, (_, i) => Math.abs(coupling.si.kneeRatio(lowest.si + ((highest.si - lowest.si) * i) / 2000)))
+  const { ratio, dragTorque, currentLimits } = controlSheet(heath).joints.knee
+  const motor = heath.motors[heath.joints.knee.motor as string]!
+  const drum = {
+    torque: Math.max(...currentLimits.map(({ jointTorque }) => jointTorque.si)),
+    speed: (motor.speedConstant.si * heath.supply.voltage.si) / ratio.si,
+  }
+  const knee = kneeOf(legUrdf(heath))
+  // A hundred poses find the extremes to a thousandth.
+  expect(knee.effort / (drum.torque * Math.min(...ratios))).toBeCloseTo(1, 3)
+  expect(knee.velocity / (drum.speed / Math.max(...ratios))).toBeCloseTo(1, 3)
+  expect(knee.friction / (ratio.si * dragTorque.si * Math.max(...ratios))).toBeCloseTo(1, 3)
+})
+
+test('a direct drive has the torque of its current limit, and its motor turns with the joint', () => {
+  const desk = example('desk-leg-revised.yaml')
+  const motor = desk.motors[desk.joints.knee.motor as string]!
+  const controller = desk.controllers[desk.joints.knee.controller as string]!
+  // A sinusoidal motor: torque for each ampere of peak phase current is √3/2 over the speed constant; a catalogue's constant counts as it is written.
+  const perAmpere = Math.sqrt(3) / 2 / motor.speedConstant.si
+  expect(kneeOf(legUrdf(desk)).effort / (perAmpere * controller.currentLimit.si)).toBeCloseTo(1, 8)
+  const table = strideTrajectory(desk, { rate: '500 Hz' })
+  expect(table.in('motor angle knee', 'rad')[5]).toBeCloseTo(table.in('drum angle knee', 'rad')[5]!, 12)
+})
+
+test.each(examples)('%s goes to trajectories, tables and JSON', async (name) => {
+  const arrow = await import('apache-arrow')
+  const one = example(name)
+  for (const gait of Object.keys(one.gaits)) {
+    const table = strideTrajectory(one, { gait, rate: '200 Hz' })
+    const [head = '', ...lines] = table.toCSV().trim().split('\n')
+    expect(lines).toHaveLength(table.rows)
+    for (const line of lines) expect(line.split(',').map(Number).filter(Number.isFinite)).toHaveLength(head.split(',').length)
+    const back = arrow.tableFromIPC(arrow.tableToIPC(table.toArrow(arrow)))
+    expect([back.numRows, back.numCols]).toEqual([table.rows, head.split(',').length])
+  }
+  expect(JSON.stringify(describeLeg(JSON.parse(JSON.stringify(one))))).toBe(JSON.stringify(one))
+})
+
+test.runIf(urdf).each(examples)("Debian's reader of the format takes %s", (name) => {
   const file = join(mkdtempSync(join(tmpdir(), 'urdf-')), 'leg.urdf')
-  writeFileSync(file, legUrdf(leg))
+  writeFileSync(file, legUrdf(example(name)))
   const { status, stdout } = spawnSync('check_urdf', [file], { encoding: 'utf8' })
   expect(status).toBe(0)
   expect(stdout.replaceAll(/\s+/g, ' ')).toMatch(/body.*hip_link.*upper_link.*lower_link.*foot/)

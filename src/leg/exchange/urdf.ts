@@ -1,6 +1,9 @@
-import { type Kind, Quantity, refuse } from '../../units/index.js'
+import { type Kind, Quantity } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
+import { legNumbers } from '../numbers.js'
 import { type ControlSheet, controlSheet } from '../plans/control.js'
+import { type RodGeometry, rodGeometry } from '../plans/rod-geometry.js'
+import { driveNumbers, hasSheet, largestTorque } from './drive-numbers.js'
 import { type LinkBody, linkBodies } from './link-bodies.js'
 
 /** Options of `legUrdf`. */
@@ -18,23 +21,24 @@ type Drawn = Leg['joints']['hip']['drive']
  * The leg in the Unified Robot Description Format for simulators: body, hip, upper link, lower link and foot, with masses, inertias, and boxes or cylinders as
  * shapes; joints with limits of angle, torque, speed, and friction. Frames have x forward, y left, z up; zero is the leg straight down.
  *
- * Links have the mass, centre and inertia that the load cases take, with motors, plates and sinks where they are mounted; the hip link between the two hip axes has no mass there. The torque limit is the largest that the control sheet allows, the speed limit that of the motor without
- * load at the supply's voltage, friction the drag of the drive. A sideways hip that something else holds has the torque of that and no speed. Springs, give of
+ * Links have the mass, centre and inertia that the load cases take, with motors, plates and sinks where they are mounted; the hip link between the two hip axes has no mass there. The torque limit is the largest that the control sheet allows, of drives other than cord that of the
+ * current limit; the speed limit is that of the motor without load at the supply's voltage, friction the drag of the drive. A sideways hip that something else holds has the torque of that and no speed. Springs, give of
  * the drives and rotor inertia have no place in the format.
  *
- * Throws an `InputError` for a leg whose knee is driven from the hip: the format has no such joint.
+ * Both joints turn as in the leg, whatever drives them. The format has no rod and no coupling: of a knee that a rod drives from the hip axis, torque and speed are
+ * the least over its travel, and the torque that it adds at the hip is not there.
  */
 export function legUrdf(leg: Leg, options: UrdfOptions = {}): string {
   const { name = 'leg', side = 'left' } = options
-  if (leg.joints.knee.through !== undefined)
-    refuse('legUrdf', 'joints.knee.through', leg.joints.knee.through, 'must be absent: the format has no knee that is driven from the hip')
   const { links, foot, robot } = leg
   const offset = (side === 'left' ? 1 : -1) * links.hipOffset.si
-  const sheet = controlSheet(leg)
+  const sheet = hasSheet(leg) ? controlSheet(leg) : undefined
+  const rod = rodGeometry(legNumbers(leg))
   const bodies = linkBodies(leg)
   const lower = links.lower
   const radius = 'toeThickness' in foot && foot.toeThickness instanceof Quantity ? foot.toeThickness.si : sizeOf(lower)[0] / 2
-  const comments = `mass of the robot ${robot.mass}, ${robot.legs} legs; estimates for trained judgement`
+  const coupled = rod === undefined ? '' : '; a rod drives the knee from the hip axis: limits of the knee are the least over its travel'
+  const comments = `mass of the robot ${robot.mass}, ${robot.legs} legs${coupled}; estimates for trained judgement`
   return [
     '<?xml version="1.0"?>',
     `<!-- ${escaped(leg.name)}: ${escaped(comments)} -->`,
@@ -42,10 +46,10 @@ export function legUrdf(leg: Leg, options: UrdfOptions = {}): string {
     '  <link name="body"/>',
     ...sidewaysHip(leg),
     '  <link name="hip_link"/>',
-    ...upright('hip', 'hip_link', 'upper_link', `0 ${number(offset)} 0`, leg, sheet),
+    ...upright('hip', 'hip_link', 'upper_link', `0 ${number(offset)} 0`, leg, limitsOf(leg, 'hip', sheet)),
     ...body('upper_link', links.upper, bodies.upper, drumOf(leg, 'hip')),
-    ...upright('knee', 'upper_link', 'lower_link', `0 0 ${number(-links.upper.length.si)}`, leg, sheet),
-    ...body('lower_link', lower, bodies.lower, drumOf(leg, 'knee')),
+    ...upright('knee', 'upper_link', 'lower_link', `0 0 ${number(-links.upper.length.si)}`, leg, limitsOf(leg, 'knee', sheet, rod)),
+    ...body('lower_link', lower, bodies.lower, rod === undefined ? drumOf(leg, 'knee') : undefined),
     `  <joint name="foot" type="fixed"><parent link="lower_link"/><child link="foot"/><origin xyz="0 0 ${number(-lower.length.si)}"/></joint>`,
     `  <link name="foot">${['visual', 'collision'].map((tag) => `<${tag}><geometry><sphere radius="${number(radius)}"/></geometry></${tag}>`).join('')}</link>`,
     '</robot>',
@@ -66,17 +70,37 @@ function sidewaysHip({ joints }: Leg): string[] {
   return [`  <joint name="sideways_hip" type="revolute">${head}<axis xyz="1 0 0"/>${limit}</joint>`]
 }
 
-function upright(joint: 'hip' | 'knee', parent: string, child: string, xyz: string, leg: Leg, sheet: ControlSheet): string[] {
-  const { lowest, highest } = leg.joints[joint].range
-  const { currentLimits, ratio, dragTorque } = sheet.joints[joint]
-  const effort = Math.max(...currentLimits.map(({ jointTorque }) => jointTorque.si))
+/** Torque, speed and friction at a joint. */
+interface Limits {
+  readonly effort: number
+  readonly velocity: number
+  readonly friction: number
+}
+
+/** Of a knee that a rod drives, what the drum on the hip axis gives over the turns of the drum for one of the knee, where that is least. */
+function limitsOf(leg: Leg, joint: 'hip' | 'knee', sheet: ControlSheet | undefined, rod?: RodGeometry): Limits {
+  const { signedRatio, friction } = driveNumbers(leg, joint)
   const motor = leg.motors[leg.joints[joint].motor ?? '']
-  const freeSpeed = motor === undefined ? undefined : motor.speedConstant.times(leg.supply.voltage).over(ratio).si
-  const limit = `<limit lower="${number(lowest.si)}" upper="${number(highest.si)}" effort="${number(effort)}" velocity="${number(freeSpeed ?? 0)}"/>`
+  const speed = motor === undefined ? 0 : motor.speedConstant.times(leg.supply.voltage).si / Math.abs(signedRatio)
+  const most = rod?.most((knee) => Math.abs(rod.ratio(knee))) ?? 1
+  const least = rod === undefined ? 1 : -rod.most((knee) => -Math.abs(rod.ratio(knee)))
+  return { effort: largestTorque(leg, joint, sheet) * least, velocity: speed / most, friction: friction * most }
+}
+
+function upright(
+  joint: 'hip' | 'knee',
+  parent: string,
+  child: string,
+  xyz: string,
+  leg: Leg,
+  { effort, velocity, friction }: Limits,
+): string[] {
+  const { lowest, highest } = leg.joints[joint].range
+  const limit = `<limit lower="${number(lowest.si)}" upper="${number(highest.si)}" effort="${number(effort)}" velocity="${number(velocity)}"/>`
   return [
     `  <joint name="${joint}" type="revolute">`,
     `    <parent link="${parent}"/><child link="${child}"/><origin xyz="${xyz}"/><axis xyz="0 1 0"/>`,
-    `    ${limit}<dynamics damping="0" friction="${number(dragTorque.si)}"/>`,
+    `    ${limit}<dynamics damping="0" friction="${number(friction)}"/>`,
     '  </joint>',
   ]
 }
