@@ -1,4 +1,5 @@
 import { type RandomStream, randomStream } from '../numeric/index.js'
+import { Crossover } from './crossover.js'
 import { fronts, movement, truncatedFronts } from './fronts.js'
 import { bestOf, type Candidate, dominates, type Problem } from './search-problem.js'
 
@@ -33,7 +34,7 @@ const MOVED = 0.01
  * Differential evolution for continuous variables and choices together, with constraints and any number of goals.
  *
  * A trial that is at least as good replaces its parent. Where neither is better, both stay and the population is truncated by rank and crowding
- * distance. Choices are copied whole from one parent or sometimes drawn at random. The search stops when the evaluations are used up or, with one
+ * distance; a front is taken from all candidates that were met. Choices are copied whole from one parent or sometimes drawn at random. The search stops when the evaluations are used up or, with one
  * goal, when the population has converged. Repeatable: every draw comes from the seed.
  *
  * Ours: no library that is kept searches continuous variables and unordered choices under constraints with several goals.
@@ -49,14 +50,22 @@ export function evolve(
   const first = Array.from({ length: size }, () => problem.run(Float64Array.from(problem.low, (_, i) => anew(problem, i, random))))
   let population = first
   let used = size
+  const crossover = problem.goals > 1 ? new Crossover() : undefined
+  let archive: Candidate[] = []
   const slackAt = problem.equalities ? relaxation(first, evaluations) : () => 0
   let earlier: Candidate[] | undefined
   let settled = false
   while (used + size <= evaluations && !settled) {
     const leader = bestOf(population)
-    const children = population.map((_, p) => problem.run(trial(problem, population, p, leader, random)))
+    const children = population.map((_, p) => problem.run(trial(problem, population, p, leader, random, crossover)))
     used += size
+    crossover?.learn(children.map((child, p) => dominates(child, population[p] as Candidate)))
     population = survivors(population, children, problem.goals, slackAt(used))
+    if (problem.goals > 1) {
+      archive = merged(archive, children)
+      // Thinned seldom, because it is slow.
+      if (archive.length > 2 * ARCHIVE * size) archive = truncatedFronts(archive, ARCHIVE * size)
+    }
     progress?.(used, evaluations, bestOf(population))
     // While constraints are relaxed, a population that keeps none of them is at no end.
     if (problem.goals === 1)
@@ -66,7 +75,22 @@ export function evolve(
   if (problem.goals > 1)
     settled =
       earlier !== undefined && bestOf(population).violation === 0 && movement(earlier, fronts(population)[0] as Candidate[]) <= MOVED
-  return { population, first, used, settled }
+  const front = truncatedFronts(merged(archive, population), ARCHIVE * size)
+  return { population: problem.goals > 1 && front.length > 0 ? front : population, first, used, settled }
+}
+
+/** Candidates of a front that are kept, for each one of the population. */
+const ARCHIVE = 2
+
+/** The candidates that keep all constraints and that none dominates, of an archive of such and new ones. */
+function merged(archive: readonly Candidate[], found: readonly Candidate[]): Candidate[] {
+  let front = [...archive]
+  for (const each of found) {
+    if (each.violation > 0 || front.some((other) => other === each || dominates(other, each))) continue
+    front = front.filter((other) => !dominates(each, other))
+    front.push(each)
+  }
+  return front
 }
 
 /** A random value of a variable. */
@@ -76,16 +100,23 @@ const anew = ({ low, high, choice }: Problem, i: number, random: RandomStream): 
     : random.uniformBetween(low[i] as number, high[i] as number)
 
 /** The variables of a trial for one parent. */
-function trial(problem: Problem, population: readonly Candidate[], p: number, leader: Candidate, random: RandomStream): Float64Array {
+function trial(
+  problem: Problem,
+  population: readonly Candidate[],
+  p: number,
+  leader: Candidate,
+  random: RandomStream,
+  front: Crossover | undefined,
+): Float64Array {
   const { low, high, choice } = problem
   const n = low.length
   const parent = population[p] as Candidate
   const [a, b, c] = threeOthers(population.length, p, random.integer)
-  const scale = random.uniformBetween(0.3, 0.9)
-  const crossover = random.uniform() < 0.5 ? 0.9 : 0.2
+  // Steps of a front are shorter: it has to be spread, not only reached.
+  const scale = front === undefined ? random.uniformBetween(0.3, 0.9) : random.uniformBetween(0.3, 0.5)
+  const crossover = front?.next(random) ?? (random.uniform() < 0.5 ? 0.9 : 0.2)
   const certain = random.integer(n)
-  // With one goal sometimes from the best: narrow corners between constraints are approached faster.
-  const base = problem.goals === 1 && random.uniform() < FROM_BEST ? leader : (population[a] as Candidate)
+  const base = baseOf(population, population[a] as Candidate, leader, random, front !== undefined)
   const x = parent.x.slice()
   for (let i = 0; i < n; i++) {
     if (i !== certain && random.uniform() >= crossover) continue
@@ -99,6 +130,13 @@ function trial(problem: Problem, population: readonly Candidate[], p: number, le
     }
   }
   return x
+}
+
+/** Where a trial starts: with one goal sometimes from the best, so that narrow corners are approached faster; with several from the better of two. */
+function baseOf(population: readonly Candidate[], drawn: Candidate, leader: Candidate, random: RandomStream, front: boolean): Candidate {
+  if (!front) return random.uniform() < FROM_BEST ? leader : drawn
+  const other = population[random.integer(population.length)] as Candidate
+  return dominates(other, drawn) ? other : drawn
 }
 
 /** Share of the evaluations over which the relaxation ends. */

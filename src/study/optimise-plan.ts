@@ -56,7 +56,7 @@ export interface OptimisePlan<I, O> {
   readonly constraints?: Constraints<O>
   /** Inputs that stay as they are. */
   readonly fixed?: Fixed<I>
-  /** Most runs of the formula. Default 20 000. */
+  /** Most runs of the formula. Default 20 000; with several goals 25 000. */
   readonly evaluations?: number
   /** Candidates at a time. Default 10 for each thing varied, from 40 to 200; 100 with several goals. */
   readonly population?: number
@@ -119,7 +119,7 @@ export function planOf(formula: AnyFormula, plan: OptimisePlan<never, never>): P
   const goals = goalsOf(formula, plan.goals, issues)
   const limits = limitsOf(formula, (plan.constraints ?? {}) as Record<string, unknown>, issues)
   const {
-    evaluations = 20_000,
+    evaluations = goals.length > 1 ? 25_000 : 20_000,
     seed = 1,
     population = goals.length > 1 ? 100 : Math.min(200, Math.max(40, 10 * (axes.length + choices.length))),
   } = plan

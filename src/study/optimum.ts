@@ -63,7 +63,7 @@ export class Optimum extends Printable {
   readonly goals: Found['goals']
   /** The best point; with several goals, the best in the first. */
   readonly best: Point
-  /** With several goals the trade-off front, ordered by the first goal; otherwise the best point alone. */
+  /** With several goals the trade-off front, ordered by the first goal, at most twice as many points as the population; otherwise the best point alone. */
   readonly front: readonly Point[]
   /** How often the formula ran. */
   readonly evaluations: number
