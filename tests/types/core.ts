@@ -115,6 +115,15 @@ shapes.si({ shape: 'round', loads: [1], outer: { modulus: 1, poisson: 0.3 }, wet
 slackTension({ load: { kind: 'force', value: 5, unit: 'N' }, friction: 0.2, wrapAngle: '3 turn' })
 // @ts-expect-error the JSON form of a length is not a force
 slackTension({ load: { kind: 'length', value: 5, unit: 'm' }, friction: 0.2, wrapAngle: '3 turn' })
+// Operators would compare texts or drop units. The compiler rejects these; `>` within one kind and a sign in front compile and throw when run.
+// @ts-expect-error unlike kinds
+void (mm(5) > N(5))
+// @ts-expect-error a quantity and a number
+void (mm(5) > 5)
+// @ts-expect-error arithmetic
+void (mm(5) - mm(3))
+// @ts-expect-error numbers only
+void Math.max(mm(5), mm(3))
 // @ts-expect-error unlike kinds do not compare
 N(5).isGreaterThan(Nm(5))
 const accepted: In<'length'>[] = ['5 mm', [5, 'mm'], mm(5)]
