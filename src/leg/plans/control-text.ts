@@ -131,6 +131,7 @@ export function controlPage(sheet: ControlSheet): Page {
       ['joint', 'joint torque', 'magnets at 20 degC, peak phase', 'magnets warm from walking, peak phase'],
       JOINTS.flatMap((joint) => joints[joint].torqueTable.map((one) => [joint, one.jointTorque, one.cold, one.warm])),
     ),
+    text('The table shows how current and torque go together, up to the typical maximum. The first column of the limits comes first.'),
     heading('Homing that finds a slipped cord'),
     table(
       'Homing of each joint',
