@@ -43,9 +43,17 @@ export function mark(words: LeafSet, leaf: number, bits: number): void {
   words[word] = (words[word] as number) | (bits << (2 * (leaf % LEAVES_IN_A_WORD)))
 }
 
-/** Whether a leaf is in a set. */
-export const has = (words: LeafSet, leaf: number): boolean =>
-  (((words[Math.floor(leaf / LEAVES_IN_A_WORD)] as number) >> (2 * (leaf % LEAVES_IN_A_WORD))) & 3) !== 0
+/** The numbers of the leaves in a set. */
+export function leavesIn(words: LeafSet): number[] {
+  const leaves: number[] = []
+  for (const [word, all] of words.entries())
+    for (let left = all; left !== 0; ) {
+      const place = (31 - Math.clz32(left)) >> 1
+      leaves.push(word * LEAVES_IN_A_WORD + place)
+      left &= ~(3 << (2 * place))
+    }
+  return leaves
+}
 
 /** Whether two sets have a leaf in common. */
 export function meets(reach: LeafSet, now: LeafSet): boolean {

@@ -1,6 +1,6 @@
 import { type Cell, FAILED, type Held, KNOWN, type NewLink, STALE } from './cell.js'
 import type { Engine } from './engine.js'
-import { add, has, keyOf, type LeafSet, mark, meets, noLeaves, reachOf } from './leaf-set.js'
+import { add, keyOf, type LeafSet, leavesIn, mark, meets, noLeaves, reachOf } from './leaf-set.js'
 import type { Range } from './value.js'
 
 /** A leaf with a range. */
@@ -28,6 +28,8 @@ export class Tried implements Held {
   kept: Map<string, Held> | undefined = undefined
   /** How often more leaves were found to reach it. */
   grown = 0
+  /** Its number where it is one of the leaves. */
+  leaf = -1
   constructor(
     readonly by: Scenarios,
     /** The leaves that reach it, two bits each. */
@@ -66,14 +68,12 @@ export class Scenarios {
     this.#begin()
     this.#now.fill(0)
     this.#keeping = ends.size > 1
-    for (const [i, { cell, range }] of this.#leaves.entries()) {
-      const end = ends.get(cell)
-      if (end === undefined) continue
-      mark(this.#now, i, end === 'low' ? 1 : 2)
+    for (const [cell, end] of ends) {
       const tried = cell.tried as Tried
+      mark(this.#now, tried.leaf, end === 'low' ? 1 : 2)
       tried.scenario = scenario
       tried.state = KNOWN
-      tried.value = range[end]
+      tried.value = (this.#leaves[tried.leaf] as Uncertain).range[end]
     }
     return {
       read: (cell) => {
@@ -89,7 +89,7 @@ export class Scenarios {
     this.#begin()
     const all = noLeaves(this.#leaves.length)
     for (const { tried } of cells) if (tried?.by === this) add(all, tried.reach)
-    return this.#leaves.flatMap((_, i) => (has(all, i) ? [i] : []))
+    return leavesIn(all)
   }
 
   /** A cell in the present scenario; for the engine. */
@@ -144,6 +144,7 @@ export class Scenarios {
       const reach = reachOf(cell, found)
       cell.tried = reach === undefined ? undefined : new Tried(this, reach)
     }
+    for (const [i, { cell }] of this.#leaves.entries()) (cell.tried as Tried).leaf = i
   }
 
   /** Takes in new links: what reaches a cell reaches its readers. */
