@@ -50,7 +50,7 @@ export async function svgOf(
     font: 'system-ui, sans-serif',
     view: { stroke: FAINT },
     axis: { labelColor: ink, titleColor: ink, domainColor: ink, tickColor: ink, gridColor: FAINT, labelFontSize: 11, titleFontSize: 11 },
-    legend: { labelColor: ink, titleColor: ink, orient: 'bottom', columns: 2, labelLimit: 320, labelFontSize: 11, titleFontSize: 11 },
+    legend: { labelColor: ink, titleColor: ink, orient: 'bottom', columns: 1, labelLimit: 320, labelFontSize: 11, titleFontSize: 11 },
     title: { color: ink },
     text: { color: ink, fontSize: 11 },
   }

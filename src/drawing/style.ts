@@ -12,6 +12,7 @@ svg:root.drawing { color: #ececec; background: #161616; --paper: #161616 }
 @media print {
 svg:root.drawing { color: #000; background: none; --paper: #fff }
 .drawing { --ink-force: #00508a; --ink-bad: #a33b00; --ink-move: #00614a; width: 90mm; break-inside: avoid }
+svg.drawing text { stroke: none }
 }
 .drawing .thick, .drawing .thin, .drawing .fine, .drawing .hidden, .drawing .axis, .drawing .other { stroke: currentColor; stroke-width: 1 }
 .drawing .thick { stroke-width: 2 }

@@ -40,7 +40,9 @@ const wordOf = (path: string) =>
   path
     .split('.')
     .reverse()
-    .map((part) => part.replaceAll(/([a-z0-9])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`))
+    .map((part) =>
+      part.replaceAll(/([a-z0-9])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`).replaceAll(/([a-z])(\d{2,})/g, '$1 $2'),
+    )
     .join(' of ')
 const at = (x: unknown, path: string) => path.split('.').reduce<unknown>((inner, name) => (inner as Record<string, unknown>)[name], x)
 

@@ -18,7 +18,8 @@ export function exactAmount(kind: Kind, si: number): string {
 }
 
 /** One name as words; abbreviations stay. */
-export const one = (name: string): string => name.replaceAll(/([a-z0-9])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`)
+export const one = (name: string): string =>
+  name.replaceAll(/([a-z0-9])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`).replaceAll(/([a-z])(\d{2,})/g, '$1 $2')
 
 /** First letter large. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

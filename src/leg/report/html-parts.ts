@@ -83,8 +83,9 @@ function htmlPicture(one: Picture, { level, codes }: At): string {
   const numbers = pictureTable(one)
   const id = svg?.includes(' role=') ? `figure-${own}` : own
   return `<figure id="${id}"${wide ? ' class="wholeWidth"' : ''}>
-<h${level} id="${id}-title">${escaped(title)}</h${level}>
-${answer === undefined ? '' : `<p class="answer">${escaped(answer)}</p>\n`}${svg === undefined ? '' : `<div class="picture">${inPage(svg, id)}</div>\n`}<figcaption id="${id}-text">${escaped(captionOf(one))}</figcaption>
+<div class="picture"><h${level} id="${id}-title">${escaped(title)}</h${level}>
+${answer === undefined ? '' : `<p class="answer">${escaped(answer)}</p>\n`}${svg === undefined ? '' : `${inPage(svg, id)}\n`}</div>
+<figcaption id="${id}-text">${escaped(captionOf(one))}</figcaption>
 ${numbers === undefined ? '' : `<details open><summary>Numbers of this picture</summary>${htmlTable(numbers, codes, false)}</details>\n`}</figure>`
 }
 

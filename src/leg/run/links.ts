@@ -121,12 +121,16 @@ export function linksOf(places: readonly Place[], candidates: readonly Candidate
       const { found, negative } = originsOf(place, known)
       const best = bestOf(found, place.path)
       const one = best.filter((each) => !taken.has(each)).at(-1) ?? best.at(-1)
-      if (one === undefined || (byName && likeness(one.name, place.path) === 0)) continue
+      if (one === undefined || (likeness(one.name, place.path) === 0 && (byName || mayBeWritten(place, best)))) continue
       taken.add(one)
       links.set(place, linked(one, negative))
     }
   return links
 }
+
+/** Whether a number without a name that fits may be one that the value wrote itself: 1 stands for no cycles, no shift and no reduction at once. */
+const mayBeWritten = ({ number, kind }: Place, best: readonly Known[]): boolean =>
+  number === 1 && (best.length > 1 || best.some((one) => one.from.of === 'step' || one.kind !== kind))
 
 const sameKind = (a: string | undefined, b: string | undefined) => a === undefined || b === undefined || a === b
 const sameDimension = (a: string | undefined, b: string | undefined) =>
