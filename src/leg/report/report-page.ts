@@ -19,7 +19,7 @@ import { LIBRARY_VERSION } from './version.js'
 /** Options of the reports. */
 export interface ReportOptions {
   /**
-   * Whether the calculation of every check is there, or only that of the decisive ones: the five nearest to their limit. Default: all in HTML, the
+   * Whether the calculation of every check is there, or only that of the decisive ones: the four nearest to their limit. Default: all in HTML, the
    * decisive ones in Markdown and plain text.
    */
   readonly steps?: 'all' | 'decisive'
@@ -77,7 +77,7 @@ export function reportPage(assessment: Assessment, options: ReportOptions = {}):
 }
 
 /** Checks whose calculation stands in a short report. */
-const DECISIVE = 5
+const DECISIVE = 4
 const decisive = ({ checks }: Assessment) => checks.slice(0, DECISIVE)
 
 /** The first screen: does it hold, what fails first, what to change. */

@@ -30,7 +30,7 @@ export const stepsSection = (groups: readonly StepGroup[], references: Reference
   ])
 
 function groupBlock({ number, formula, steps }: StepGroup, references: References, sources: Sources): Block {
-  const used = new Set(steps.flatMap((step) => [...step.used]))
+  const used = new Set([...steps.flatMap((step) => [...step.used]), ...neededBy(formula)])
   const shown = (columns: readonly Column[]): Shown[] => columns.map(({ name, cell }) => ({ name, cells: steps.map(cell) }))
   const inputs = shown(inputColumns(formula, references)).filter(({ cells }) => cells.some((cell) => cell.length > 0))
   const own = `${number} ${capital(titleOf(formula))}`
@@ -39,6 +39,12 @@ function groupBlock({ number, formula, steps }: StepGroup, references: Reference
     ...bodyOf(own, steps, inputs, shown(resultColumns(formula, used))),
     ...notesOf(formula, steps),
   ])
+}
+
+/** Results that equations take without an equation of their own: a reader needs their numbers. */
+function neededBy({ def: { equation = [] } }: AnyFormula): readonly string[] {
+  const assigned = new Set(equation.flatMap((each) => /^\s*(\w+)\s*=(?!=)/.exec(each)?.[1] ?? []))
+  return equation.flatMap((each) => each.match(/[A-Za-z_]\w*/g) ?? []).filter((name) => !assigned.has(name))
 }
 
 /** A column with its cells, step by step. */

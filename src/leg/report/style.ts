@@ -10,7 +10,7 @@ a { color: var(--link); } a:focus-visible, summary:focus-visible, .wide:focus-vi
 [hidden] { display: none !important; } :target { background: var(--soft); outline: 2px solid var(--link); }
 .skip { position: absolute; left: -99rem; } .skip:focus { position: static; }
 .contents ul { list-style: none; padding: 0; display: flex; flex-wrap: wrap; gap: 0.2rem 1.1rem; font-size: 0.9rem; } .contents a { display: inline-block; padding: 0.15rem 0; }
-.filter { display: flex; flex-wrap: wrap; gap: 0.4rem 1rem; align-items: center; padding: 0.6rem 0.8rem; margin-top: 2rem; background: var(--soft); font-size: 0.9rem; } .filter select, .filter button { font: inherit; max-width: min(100%, 50vw); min-height: 1.8rem; color: var(--ink); background: var(--paper); border: 1px solid var(--ink); }
+.filter { display: flex; flex-wrap: wrap; gap: 0.4rem 1rem; align-items: center; padding: 0.6rem 0.8rem; margin-top: 2rem; background: var(--soft); font-size: 0.9rem; } .filter label { display: flex; gap: 0.4rem; align-items: center; max-width: 100%; } .filter select { min-width: 0; } .filter select, .filter button { font: inherit; max-width: 100%; min-height: 1.8rem; color: var(--ink); background: var(--paper); border: 1px solid var(--ink); }
 .verdict { padding: 0.8rem 1rem; font-weight: 600; border-left: 0.4rem solid; background: var(--soft); }
 .fails { color: var(--bad); font-weight: 700; } .short { color: var(--mid); font-weight: 600; } .holds { color: var(--good); }
 #cautions ul { padding: 0.8rem 1rem 0.8rem 2rem; border: 1px solid var(--line); }
