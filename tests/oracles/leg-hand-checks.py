@@ -28,12 +28,12 @@ def torque(case, joint): return abs(mpf(statics[{'season': 'walk', 'coldMorning'
 
 # ---- printed polymers: soaked by damp air --------------------------------------------------------------------------------------------
 # Tensile strength, share across layers, shear between layers over that, glass transition, fatigue ratio: ranges of printed bars (tables of data).
-ASA = {'strength': 38 * MPa, 'across': mpf('0.6'), 'shear': mpf('0.65'), 'glass': 103, 'fatigue': mpf('0.22'), 'E': mpf('2.1e9'), 'nu': mpf('0.36'), 'alpha': mpf('95e-6')}
-PC = {'strength': 62 * MPa, 'across': mpf('0.65'), 'shear': mpf('0.65'), 'glass': 145, 'fatigue': mpf('0.15')}
+ASA = {'strength': 38 * MPa, 'across': mpf('0.6'), 'shear': mpf('0.65'), 'glass': 103, 'limit': mpf('0.0075'), 'creep': (mpf('0.155'), mpf('0.27')), 'fatigue': mpf('0.22'), 'E': mpf('2.1e9'), 'nu': mpf('0.36'), 'alpha': mpf('95e-6')}
+PC = {'strength': 62 * MPa, 'across': mpf('0.65'), 'shear': mpf('0.65'), 'glass': 145, 'limit': mpf('0.0075'), 'E': mpf('2.3e9'), 'creep': (mpf('0.091'), mpf('0.154')), 'fatigue': mpf('0.15')}
 WET = mpf('0.94')                                           # strength and stiffness of an amorphous polymer soaked over dry
 SWELLING = mpf('0.013') * mpf('0.25')                       # 1.3 % of water, a quarter per cent of length for each per cent of mass
 STEEL = {'E': mpf('207e9'), 'nu': mpf('0.29'), 'alpha': mpf('11.9e-6')}
-def along(p, celsius, seconds, cycles=1):
+def rupture(p, celsius, seconds, cycles=1):
     """Strength along the layers: partial factors multiplied, as in plastics design codes."""
     warm = min(1, (p['glass'] - 15 - mpf(celsius)) / (p['glass'] - 15 - 23))           # straight to nothing 15 K below the glass transition
     # Strength for rupture falls with the logarithm of time (BS 4618): 1 at a minute, 0.55 at 1000 h, 0.32 at a year, then a power of time.
@@ -48,8 +48,24 @@ def along(p, celsius, seconds, cycles=1):
     long = kept(mpf(seconds) * faster) / kept(60 * faster)
     worn = mpf(cycles) ** (log(p['fatigue'], 10) / 6)       # Basquin's line from 1 at one cycle to the fatigue ratio at a million
     return p['strength'] * WET * warm * long * worn
-across = lambda p, *at: p['across'] * along(p, *at)
-between = lambda p, *at: p['shear'] * across(p, *at)
+def creep_modulus(p, celsius, seconds):
+    """Modulus left of a held strain: Findley's creep 1 + c (t/1 h)^n turned about exactly (Mittag-Leffler), hotter is longer (Arrhenius)."""
+    shift = exp(150000 / mpf('8.31446261815324') * (1 / (mpf('273.15') + celsius) - 1 / mpf('296.15')))
+    n, c = p['creep'][1], p['creep'][0]
+    z = -c * gamma(1 + n) * (seconds / shift / hour) ** n
+    return p['E'] * WET * sum(z**k / gamma(1 + n * k) for k in range(400))
+def lesser(p, celsius, seconds, cycles, modulus, share):
+    """Lower of rupture and design strain; the limit of strain comes in with the logarithm of time, from a minute to 1000 hours (Crawford)."""
+    if cycles > 1 or seconds <= 60: return share * rupture(p, celsius, seconds, cycles)
+    long = min(1, log(mpf(seconds) / 60) / log(mpf(1000 * hour) / 60))
+    return min(share * rupture(p, celsius, seconds), share * rupture(p, celsius, 60) * (1 - long) + modulus * p['limit'] * long)
+def along(p, celsius, seconds, cycles=1, share=1):
+    return lesser(p, celsius, seconds, cycles, creep_modulus(p, celsius, seconds), share)
+def held(p, celsius, seconds, share):
+    """A strain that is held relaxes and does not grow: its own modulus counts."""
+    return lesser(p, celsius, seconds, 1, p['E'] * WET, share)
+across = lambda p, celsius, seconds, cycles=1: along(p, celsius, seconds, cycles, p['across'])
+between = lambda p, *at: p['shear'] * p['across'] * rupture(p, *at)       # in shear only rupture counts
 MISES = mpf('0.577')                                        # shear over tensile yield, von Mises
 
 # ---- cord drive --------------------------------------------------------------------------------------------------------------------------
@@ -165,13 +181,6 @@ def lame(delta, E, j):
     k = (boss_d[j] ** 2 + d**2) / (boss_d[j] ** 2 - d**2)
     p = delta / (d * ((k + ASA['nu']) / E + (1 - STEEL['nu']) / STEEL['E']))
     return p, p * k
-def relaxed(celsius, seconds):
-    """Modulus left of a held strain: Findley's creep 1 + 0.155 (t/1 h)^0.27 turned about exactly (Mittag-Leffler), hotter is longer (Arrhenius)."""
-    T = mpf('273.15') + celsius
-    shift = exp(150000 / mpf('8.31446261815324') * (1 / T - 1 / mpf('296.15')))
-    n, c = mpf('0.27'), mpf('0.155')
-    z = -c * gamma(1 + n) * (seconds / shift / hour) ** n
-    return ASA['E'] * WET * sum(z**k / gamma(1 + n * k) for k in range(400))
 hoop_across = {'hip': False, 'knee': True}                       # bore in the layers: hoop stress pulls them apart
 for j in R:
     for case in ('walk', 'drop') if j == 'hip' else ('walk',):          # dropped, the knee's cord slips
@@ -191,11 +200,11 @@ for j in R:
     row('season', 'boss.fatigue', j, mpf('2.5') * on_pin('season', j) / 2 / ((boss_d[j] - d) * L), (across if hoop_across[j] else along)(ASA, 20, 1, strides))
     # Largest pin in a hole two deviations small, and steel shrinks less than the print at -2 degC.
     tight = d + upper - (hole - 2 * hole_scatter) + d * (STEEL['alpha'] - ASA['alpha']) * (-22)
-    row('coldMorning', 'boss.split', j, lame(tight, ASA['E'] * WET, j)[1], (across if hoop_across[j] else along)(ASA, -2, hour))
+    row('coldMorning', 'boss.split', j, lame(tight, ASA['E'] * WET, j)[1], held(ASA, -2, hour, ASA['across'] if hoop_across[j] else 1))
     # Grip: mean fit, less by heat and swelling, relaxed; against the eye's drag (friction 0.4) and a twentieth of the load along the pin.
     for case, seconds in (('season', time['season']), ('hotAfternoon', mpf(day))):
         mean = d + (upper + lower) / 2 - hole + d * ((STEEL['alpha'] - ASA['alpha']) * (air[case] - 20) - SWELLING)
-        p = lame(mean, relaxed(air[case], seconds), j)[0]
+        p = lame(mean, creep_modulus(ASA, air[case], seconds), j)[0]
         F = on_pin(case, j)
         row(case, 'boss.grip', j, hypot(F / 20, mpf('0.4') * F), mpf('0.4') * p * pi * d * 2 * L)
     # Difference of two normal sizes (Shigley 1-10): pin's zone is six deviations wide.
@@ -316,7 +325,7 @@ d_race = (10 + 22) / mpf(2) * mm + mpf('0.3') * 12 * mm
 tight = mpf('0.03') * mm + 22 * mm * 22 * (ASA['alpha'] - STEEL['alpha'])
 thick = lambda outer, inner: (outer**2 + inner**2) / (outer**2 - inner**2)
 seat_pressure = tight / d_seat / ((thick(d_house, d_seat) + ASA['nu']) / E_print + (thick(d_seat, d_race) - STEEL['nu']) / STEEL['E'])
-row('coldMorning', 'bearing.seatSplit', '', seat_pressure * thick(d_house, d_seat), across(ASA, -2, hour))
+row('coldMorning', 'bearing.seatSplit', '', seat_pressure * thick(d_house, d_seat), held(ASA, -2, hour, ASA['across']))
 for case, rise in (('hotAfternoon', 20), ('stall', 20)):
     row(case, 'bearing.seat', '', 22 * mm * ((ASA['alpha'] - STEEL['alpha']) * rise + SWELLING), mpf('0.03') * mm)
 

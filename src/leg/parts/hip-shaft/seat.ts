@@ -79,6 +79,7 @@ const strength = value('bearing.seatStrength', ['air'], (use) =>
     direction: 'acrossLayers',
     temperature: use(airTemperature),
     duration: use(splitTime),
+    held: true,
   }),
 )
 

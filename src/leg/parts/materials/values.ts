@@ -4,6 +4,7 @@ import {
   findleyRelaxationModulus,
   type LoadDirection,
   type StrengthNumbers,
+  strainLimitedStress,
   strengthSi,
 } from '../../../materials/index.js'
 import { line, type Of, type Use, value } from '../../run/index.js'
@@ -59,7 +60,7 @@ export const swelling = value('material.swelling', ['material'], (use) => {
 })
 /** Glass transition, or the service limit of a material without one to mind. */
 export const softening = value(
-  'material.softening',
+  'material.softeningByGlassTransition',
   ['material'],
   (use) =>
     (use(given.softensAtTransition) ? use(given.glassTransition) : undefined) ??
@@ -112,16 +113,40 @@ export interface Bearing {
   readonly duration: number
   /** Load cycles; absent for a load that is there once. */
   readonly cycles?: number
+  /** Whether a strain is held, as by a press fit, and not a load: it relaxes and does not grow. */
+  readonly held?: boolean
 }
 
-/** The stress that a material bears at a temperature for a time, and after load cycles. */
-export function allowableStress(use: Use<never>, material: Of<'material'>, { direction, temperature, duration, cycles }: Bearing): number {
+const lesser = line('smaller stress', { rupture: 'stress', strain: 'stress' }, 'stress', 'min(rupture, strain)', (x) =>
+  Math.min(x.rupture, x.strain),
+)
+
+/**
+ * The stress that a material bears at a temperature for a time, and after load cycles: against rupture and, for a load that stays, within its design
+ * strain; the lower of the two.
+ */
+export function allowableStress(
+  use: Use<never>,
+  material: Of<'material'>,
+  { direction, temperature, duration, cycles, held }: Bearing,
+): number {
   const numbers = use.at(STRENGTHS[cycles === undefined ? 'static' : 'cyclic'][direction], { material })
   // Read for their sources: the rules of strength over temperature and time use them.
   if (numbers.glassTransition > 0) use(given.transitionMargin)
   if (numbers.activationEnergy > 0) use(given.creepReference)
-  return strengthSi(numbers, temperature, duration, cycles ?? 1, 1, use.run)
+  const rupture = strengthSi(numbers, temperature, duration, cycles ?? 1, 1, use.run)
+  const limit = use.at(given.strainLimit, { material })
+  if (cycles !== undefined || limit === undefined || duration <= SHORT || direction === 'interlayerShear') return rupture
+  const strain = use.run(strainLimitedStress, {
+    shortTermStrength: strengthSi(numbers, temperature, 0, 1, 1, use.run),
+    modulus: held === true ? use.at(modulus, { material }) : relaxedModulus(use, material, temperature, duration),
+    strainLimit: limit,
+    duration,
+  })
+  return use.run(lesser, { rupture, strain })
 }
+/** A load no longer than the test of a strength, s: a minute, and what rounding adds. */
+const SHORT = 60.001
 
 /**
  * How much faster creep runs at a temperature than at the one its data are for (below the glass transition, Arrhenius). An elastomer has no such

@@ -76,6 +76,7 @@ const splitStrength = value('boss.splitStrength', ['joint', 'air'], (use) =>
     direction: use(boss.axis) === 'alongLayers' ? 'acrossLayers' : 'alongLayers',
     temperature: use(airTemperature),
     duration: use(own.splitTime),
+    held: true,
   }),
 )
 const hold = (use: Use<'joint' | 'event' | 'air' | 'age'>) => {
