@@ -139,7 +139,7 @@ export function recordReader(inputs: Inputs, isArgument: boolean): Reader {
   const readers = names.map((name) => reader(inputs[name] as Input))
   const optional = names.filter((name) => isOptional(inputs[name] as Input))
   const isClosed = isArgument || optional.length === names.length
-  const surplus = isClosed ? refuseUnknown : refuseStray(optional)
+  const surplus = isClosed ? refuseUnknown : refuseStray(names, optional)
   const blank: Record<string, unknown> = {}
   for (const name of names) {
     const input = inputs[name] as Input
@@ -204,20 +204,26 @@ const MOST_SLIPS = 3
  * Adds an issue for every field that is not an input, except what tables and materials carry besides: values that know their kind. Those
  * may be misspelt as well, so that a name near an absent optional input is an issue all the same.
  */
-const refuseStray =
-  (optional: readonly string[]): SurplusCheck =>
-  (record, names, path, issues) => {
-    const absent = optional.filter((name) => record[name] === undefined)
-    const isMaterial = Object.values(record).some(isProperty)
+function refuseStray(names: readonly string[], optional: readonly string[]): SurplusCheck {
+  const known = new Set(names)
+  return (record, _, path, issues) => {
+    let absent: string[] | undefined
+    let isMaterial: boolean | undefined
     for (const name in record) {
-      if (names.includes(name)) continue
-      const meant = nearName(name, absent, MOST_SLIPS)
-      if (meant === undefined && (isMaterial || isCarried(name, record[name]))) continue
+      if (known.has(name)) continue
+      absent ??= optional.filter((other) => record[other] === undefined)
+      const meant = absent.length === 0 ? undefined : nearName(name, absent, MOST_SLIPS)
+      if (meant === undefined) {
+        if (isCarried(name, record[name])) continue
+        isMaterial ??= Object.values(record).some(isProperty)
+        if (isMaterial) continue
+      }
       const words = meant === undefined ? `; inputs are ${names.join(', ')}` : `, did you mean ${meant}?`
       const surplus = issue(path ? `${path}.${name}` : name, record[name], `is not an input${words}`)
       issues.push(record[name] === undefined ? { ...surplus, given: 'undefined' } : surplus)
     }
   }
+}
 
 /** What results and table entries hold: quantities, also in their JSON form, and the notes of a result. */
 function isCarried(name: string, value: unknown): boolean {

@@ -82,7 +82,8 @@ function resultsOf(formula: AnyFormula, fixed: unknown, { axes, choices }: Plan,
     const y = kernel(argument)
     if (y === undefined) return undefined
     const held = constrained(argument, y)
-    return { value: (name) => outputValue(y, name), limited: (name) => outputValue(held, name) }
+    const value = (name: string) => outputValue(y, name)
+    return { value, limited: held === y ? value : (name) => outputValue(held, name) }
   }
 }
 
