@@ -107,10 +107,9 @@ function meter(alternative: Alternative): () => number {
   if ('measure' in alternative) return alternative.measure
   const { run } = alternative
   const seconds = (times: number) => {
-    const before = process.cpuUsage()
+    const before = processorTime()
     sink.last = run(times)
-    const { user, system } = process.cpuUsage(before)
-    return (user + system) / 1e6
+    return processorTime() - before
   }
   let times = 1
   let taken = seconds(1)
@@ -119,10 +118,16 @@ function meter(alternative: Alternative): () => number {
     taken = seconds(times)
   }
   // Work is measured as it runs once the engine has compiled it; what takes seconds has had its time.
-  const end = performance.now() + 1000 * WARM_UP_SECONDS
-  while (performance.now() < end) taken = seconds(times)
+  const end = processorTime() + WARM_UP_SECONDS
+  while (processorTime() < end) taken = seconds(times)
   times = Math.max(1, Math.ceil((times * BATCH_SECONDS) / Math.max(taken, 1e-6)))
   return () => seconds(times) / times
+}
+
+/** Processor time of this process so far, in seconds. */
+function processorTime(): number {
+  const { user, system } = process.cpuUsage()
+  return (user + system) / 1e6
 }
 
 function boundVerdict(seconds: number, bound: Bound): Pick<Line, 'target' | 'verdict'> {
