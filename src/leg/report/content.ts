@@ -33,9 +33,11 @@ export const placeOf = ({ part, joint }: CheckResult): string => (joint === unde
 export function verdictText({ passes, meetsTarget, governing, checks, requiredReserve, coupling }: Assessment): string {
   const failing = checks.filter(({ reserve }) => reserve < 1).length
   const short = checks.filter(({ reserve }) => reserve >= 1).filter((check) => check.reserve < check.requiredReserve).length
-  const first = `${capital(placeOf(governing))}, ${governing.caseTitle.toLowerCase()}`
+  // A check with a high required reserve may be nearest to its limit and still hold.
+  const named = (passes ? undefined : checks.find(({ reserve }) => !(reserve >= 1))) ?? governing
+  const first = `${capital(placeOf(named))}, ${named.caseTitle.toLowerCase()}`
   const outcome = !passes
-    ? `This leg fails: ${failing} of ${checks.length} checks ${are(failing)} below 1. First to fail: ${first} (reserve ${reserveText(governing.reserve)}).`
+    ? `This leg fails: ${failing} of ${checks.length} checks ${are(failing)} below 1. First to fail: ${first} (reserve ${reserveText(named.reserve)}).`
     : meetsTarget
       ? `This leg passes: every one of ${checks.length} checks has its required reserve (${significant(requiredReserve)}, or less where the table lists a lower one). Nearest to its limit: ${first} (${reserveText(governing.reserve)}).`
       : `This leg passes, but ${short} of ${checks.length} checks ${are(short)} short of ${short === 1 ? 'its' : 'their'} required reserve (${significant(requiredReserve)}, or less where the table lists a lower one). Nearest to its limit: ${first} (${reserveText(governing.reserve)}).`
