@@ -140,7 +140,7 @@ for j in R:
     rate = lambda T: exp(-mpf('1.5') * eV / (k * T)) * sinh(T_built / MBS * mpf('2.8e9') * mpf('45e-30') / (k * T))
     years = rate(mpf('298.15')) / rate(mpf('293.15'))
     # It must walk in every direction.
-    row('shelf', 'cord.shelf', j, max(torque(way, j) for way in ('walk', 'walkBack', 'slope', 'slopeDown')) / slip_torque(mpf(1), j), T_built * mpf('0.75') ** years)
+    row('shelf', 'cord.shelf', j, max(torque(way, j) for way in ('walk', 'walkBack', 'slope', 'slopeDown', 'slopeAcross')) / slip_torque(mpf(1), j), T_built * mpf('0.75') ** years)
 
 # ---- drum: thick cylinder, hub of twice the bore -------------------------------------------------------------------------------------------
 bore, wide, pitch = {'hip': 22 * mm, 'knee': 16 * mm}, 14 * mm, 2 * mm

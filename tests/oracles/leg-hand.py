@@ -137,6 +137,11 @@ f = mass * g * cos(slope) * 2 * rear / legs / duty
 on_slope = lambda sign: stride(duty, step, speed, mpf('0.04'), lambda s: f, sign * tan(slope), g * cos(slope))
 out['slope'] = {'force': float(f), 'forward': float(f * tan(slope)), **on_slope(1)}
 out['slopeDown'] = on_slope(-1)
+# Across the slope the lower side carries more: moments about the upper feet, 306 mm from the lower ones. The walk pushes and brakes.
+side = mpf('0.5') + mpf('0.290') / (mpf('0.190') + 2 * mpf('0.058')) * tan(slope)
+f_side = mass * g * cos(slope) * 2 * side / legs / duty
+ways = [stride(duty, step, speed, mpf('0.04'), lambda s: f_side, way, g * cos(slope)) for way in (traction, -traction)]
+out['slopeAcross'] = {key: max((way[key] for way in ways), key=abs) for key in ('hip', 'knee')}
 out['walkBack'] = stride(duty, step, speed, mpf('0.04'), lambda s: force, -traction)
 
 json.dump(out, open(os.path.join(os.path.dirname(os.path.abspath(__file__)), 'leg-hand.json'), 'w'), indent=1)
