@@ -51,3 +51,17 @@ test('a drum that unwinds its anchor fails its check, and the assembly plan repo
   expect(wrap(far).demand.in('deg')).toBeCloseTo(135 + 10, 9)
   expect(assemblyPlan(far).problems.join()).toMatch(/hip: at one end of its travel only 6\.\d+ deg of wrap/)
 })
+
+test('a pinion that unwinds to its clamp fails its check, and the assembly plan reports the same', () => {
+  const clamped = withFields(document, { 'joints.knee.drive.hold': 'clampedMidPinion', 'joints.knee.drive.pinion.length': '40 mm' })
+  const at = (turns: number) => withFields(clamped, { 'joints.knee.drive.pinion.turns': turns })
+  const clamp = (of: typeof document) =>
+    assess(of, { cases: ['walk'] }).checks.find(({ id, joint }) => id === 'cord.clamp' && joint === 'knee')!
+  const [few, many] = [at(1), at(5)]
+  expect([clamp(few).reserve < 1, clamp(many).reserve < 1]).toEqual([true, false])
+  // Every turn more is half a turn more to each side of the clamp.
+  expect(clamp(many).capacity.si - clamp(few).capacity.si).toBeCloseTo(4 * Math.PI, 9)
+  expect(clamp(many).demand.si).toBe(clamp(few).demand.si)
+  expect(assemblyPlan(few).problems.join()).toContain('knee: at an end of its travel the pinion unwinds to its clamp')
+  expect(assemblyPlan(many).problems.join()).not.toContain('unwinds to its clamp')
+})

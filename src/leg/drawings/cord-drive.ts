@@ -20,6 +20,7 @@ const CHECKS = [
   'cord.heat',
   'cord.registry',
   'cord.wrap',
+  'cord.clamp',
   'tensioner.travel',
   'anchor.bearing',
   'anchor.tearOut',

@@ -2,7 +2,7 @@ import { type In, InputError, issue, quantity, significant } from '../../units/i
 import type { Leg } from '../document/describe.js'
 import { driveOf, hasCord, JOINTS, motorOf, type Prepared } from '../numbers.js'
 import { knownOptions } from '../options.js'
-import { leastWrap } from '../parts/transmission/cord/fields.js'
+import { leastPinionWrap, leastWrap } from '../parts/transmission/cord/fields.js'
 import { CAUTIONS } from '../report/content.js'
 import { calculationFor } from '../what-if.js'
 import { type FollowUp, followUps, stepsOf } from './assembly-steps.js'
@@ -160,10 +160,10 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
         .filter(({ leastDrumWrap }) => leastDrumWrap.si < leastWrapOf(bench))
         .map(({ joint, leastDrumWrap }) => `${joint}: at one end of its travel only ${leastDrumWrap} of wrap is left before the anchor`),
       ...windings.flatMap(({ joint, leastTurns, halfTurns }) =>
-        leastTurns === undefined || leastTurns.si >= LEAST_TURNS
+        leastTurns === undefined || leastTurns.si >= leastTurnsOf(bench)
           ? []
           : [
-              `${joint}: at an end of its travel the pinion unwinds to its clamp, which then pulls on the bare cord; give it ${significant(halfTurns.si - leastTurns.si + LEAST_TURNS, 2)} turns to each side`,
+              `${joint}: at an end of its travel the pinion unwinds to its clamp, which then pulls on the bare cord; give it ${significant(halfTurns.si - leastTurns.si + leastTurnsOf(bench), 2)} turns to each side`,
             ],
       ),
       ...tensioners
@@ -192,8 +192,8 @@ function optionsOf(options: AssemblyOptions) {
   return { tail, bedding, depth }
 }
 
-/** Turns that are to be left between clamp and span: they hold most of the tension, the clamp the rest. */
-const LEAST_TURNS = 0.5
+/** Turns that are to be left between clamp and span. */
+const leastTurnsOf = (bench: Prepared) => calculationFor(bench).get(leastPinionWrap, {} as never) / (2 * Math.PI)
 
 /** Wrap that is to be left before an anchor. */
 const leastWrapOf = (bench: Prepared) => calculationFor(bench).get(leastWrap, {} as never)

@@ -192,6 +192,19 @@ const usedWrap = value('cord.usedWrap', ['joint'], (use) => {
   return use.run(neededWrap, { lowest, highest, least: use(cord.leastWrap) })
 })
 
+const unwound = line(
+  'wrap that the pinion unwinds from mid travel, and what is to be left',
+  { ratio: 'ratio', lowest: 'angle', highest: 'angle', least: 'angle' },
+  'angle',
+  'ratio · (highest − lowest) / 2 + least',
+  (x) => (x.ratio * (x.highest - x.lowest)) / 2 + x.least,
+)
+const unwoundWrap = value('cord.unwoundWrap', ['joint'], (use) => {
+  const { lowest, highest } = use(drumTravel)
+  return use.run(unwound, { ratio: use(ratio), lowest, highest, least: use(cord.leastPinionWrap) })
+})
+const halfWrap = line('wrap to each side of the clamp', { wrap: 'angle' }, 'angle', 'wrap / 2', ({ wrap }) => wrap / 2)
+
 /** Checks of the cord of each drive. */
 export const cordChecks: readonly Check[] = [
   {
@@ -316,6 +329,24 @@ export const cordChecks: readonly Check[] = [
     capacityIs: 'the wrap of a branch on the drum at mid travel, anchors opposite the pinion',
     requiredReserve: 1,
     remedy: 'less travel, or crossed spans, which lie further round the drum',
+  },
+  {
+    id: 'cord.clamp',
+    part: 'cord on the pinion',
+    mode: 'unwinds to its clamp at an end of travel',
+    consequence: 'fails to work',
+    kind: 'angle',
+    scope: 'joint',
+    when: ['walks'],
+    demand: unwoundWrap,
+    capacity: value('cord.wrapBesideClamp', ['joint'], (use) => use.run(halfWrap, { wrap: use(geometry).pinionWrap })),
+    unless: value('cord.unlessUnclamped', ['joint'], (use) =>
+      use(cord.hold) === 'clampedMidPinion' ? undefined : 'friction alone holds the cord on the pinion',
+    ),
+    demandIs: 'the turn of the pinion from mid travel to an end of it, and half a turn that must be left there (assumption)',
+    capacityIs: 'the wrap to each side of the clamp, pinion at mid travel',
+    requiredReserve: 1,
+    remedy: 'more turns on a longer pinion, a lower ratio, or less travel',
   },
   {
     id: 'cord.heat',

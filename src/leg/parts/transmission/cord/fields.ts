@@ -122,6 +122,12 @@ export const leastWrap = constant('cord.leastWrap', {
   typical: (10 * Math.PI) / 180,
   source: { level: 'assumption', where: 'a ninth of a right angle for play, windup and stops that are not where they should be' },
 })
+/** Wrap that is left on the pinion between its clamp and a span, at the ends of travel: it holds most of the tension, the clamp the rest. */
+export const leastPinionWrap = constant('cord.leastPinionWrap', {
+  kind: 'angle',
+  typical: Math.PI,
+  source: { level: 'assumption', where: 'half a turn before the clamp' },
+})
 /** A cord with less pretension than this is loose. */
 export const looseTension = constant('cord.looseTension', {
   kind: 'force',
