@@ -120,7 +120,10 @@ export const endCap = /* @__PURE__ */ formula('fasteners.endCap', {
   inputs: {
     /** Thrust of the link against the cap. */
     thrust: { kind: 'force', min: 0 },
-    /** Diameter of the axle end on which the cap sits. */
+    /**
+     * Diameter up to which the cap is held flat on the axle end: that of the axle under a head or washer as wide. Under a narrower screw head the cap lifts off
+     * beside it: give the diameter of that head.
+     */
     axleDiameter: { kind: 'length', above: 0 },
     /** Outer diameter of the cap. */
     capDiameter: { kind: 'length', above: 0 },
@@ -138,9 +141,9 @@ export const endCap = /* @__PURE__ */ formula('fasteners.endCap', {
     play: 'length',
     /** Pressure of link on cap. */
     pressure: 'stress',
-    /** Bending stress of the cap at the axle's edge, the overhang as a cantilever. */
+    /** Bending stress of the cap at the edge of what holds it, the overhang as a cantilever. */
     bendingStress: 'stress',
-    /** Shear stress of the cap around the axle. */
+    /** Shear stress of the cap around what holds it. */
     shearStress: 'stress',
     /** Whether the link turns freely. */
     state: { oneOf: ['turnsFreely', 'clamped'] },
@@ -152,7 +155,11 @@ export const endCap = /* @__PURE__ */ formula('fasteners.endCap', {
     'bendingStress = 6 * thrust * arm / (pi * axleDiameter * capThickness^2)',
     'shearStress = thrust / (pi * axleDiameter * capThickness)',
   ],
-  assumes: ["overhang of the cap as a cantilever on the axle's edge (safe: a ring is stiffer)", 'uniform thrust around the axle'],
+  assumes: [
+    'cap clamped flat as far as the axle reaches; a narrower screw head holds it only under the head',
+    'overhang as a cantilever strip: stress from 3 % below to 50 % above that of a ring plate clamped there, for caps up to three times as wide',
+    'uniform thrust around the axle',
+  ],
   source: [{ level: 'computed', where: 'cantilever strip and ring areas' }],
   requires: {
     linkBore: { accepts: 'must not be smaller than the axle', holds: ({ linkBore, axleDiameter }) => linkBore >= axleDiameter },

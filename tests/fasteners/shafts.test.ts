@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { bearingShoulder, clampedShaft, frictionFaceTorque, nutBearingArea } from '../../src/fasteners/index.js'
+import { bearingShoulder, clampedShaft, endCap, frictionFaceTorque, nutBearingArea } from '../../src/fasteners/index.js'
 
 const range = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 
@@ -56,7 +56,7 @@ describe('clamped shaft', () => {
   })
 })
 
-/** Bending stress at the clamped edge a of an annular plate with free inner edge b under a ring load at r, over that of a strip of the same reach. */
+/** Bending stress at the clamped edge a of an annular plate with free edge b, inside or outside of it, under a ring load at r between them, over that of a strip of the same reach. */
 function plateOverStrip(a: number, b: number, r: number, poisson: number): number {
   // Slope C1 r + C2/r, and beyond the load K (r ln(r/r0)/2 − r/4 + r0²/(4r)) more; moment D (slope' + ν slope/r).
   const slope = (a * Math.log(a / r)) / 2 - a / 4 + (r * r) / (4 * a)
@@ -81,6 +81,27 @@ test('the lip as a strip is within 3 % below and 13 % above the clamped annular 
   const { bendingStress } = bearingShoulder({ ...lip, ...strengths })
   // The plate, by shooting through its differential equation: 3.603 MPa.
   expect(bendingStress.in('MPa') * plateOverStrip(11, 9.25, 9.975, 0.38)).toBeCloseTo(3.603, 3)
+})
+
+test('the overhang of a cap as a strip is from 3 % below to 50 % above the clamped ring plate under the pressure of the link', () => {
+  const POINTS = 200
+  fc.assert(
+    fc.property(range(1, 2.5), range(0.02, 1), range(0, 0.45), (bore, covered, poisson) => {
+      const cap = bore + (3 - bore) * covered
+      const x = { thrust: 1, axleDiameter: 2, capDiameter: 2 * cap, capThickness: 1, linkBore: 2 * bore, linkWidth: 1, axleLength: 2 }
+      // Rings of the pressed face, each by its share of the force, as a multiple of a strip that is loaded there: 3 F (r − a)/(π a t²).
+      let plate = 0
+      for (let i = 0; i < POINTS; i++) {
+        const r = bore + ((cap - bore) * (i + 0.5)) / POINTS
+        const share = (r * 2) / (POINTS * (cap + bore))
+        plate += ((share * 3 * (r - 1)) / Math.PI) * plateOverStrip(1, cap, r, poisson)
+      }
+      const strip = endCap.si(x).bendingStress
+      expect(strip / plate).toBeGreaterThan(0.97)
+      expect(strip / plate).toBeLessThan(1.5)
+    }),
+    { numRuns: 300 },
+  )
 })
 
 test('a bearing ring wider than the nut, or a hole as wide as that ring, is refused', () => {

@@ -6,7 +6,7 @@ from math import atan, cos, pi, radians, sin, tan
 from pathlib import Path
 
 import numpy as np
-from scipy.integrate import quad, solve_bvp
+from scipy.integrate import quad, solve_bvp, solve_ivp
 from scipy.optimize import brentq
 
 out = {}
@@ -56,6 +56,22 @@ def annular_plate():
     x = np.linspace(r0, a, 400)
     res = solve_bvp(f(F / (2 * pi)), lambda ya, yb: np.array([ya[0] * scale[1] - ya[1] * scale[0], yb[0]]), x, np.zeros((2, x.size)), tol=1e-9, max_nodes=100000)
     return float(abs(res.sol(a)[1]) * 6 / t**2)
+
+
+def end_cap():
+    """Round cap clamped up to a, free outside, under the pressure of the link's face from c to its edge: slopes by shooting."""
+    F, a, c, b, t, nu = 60.0, 0.0035, 0.0041, 0.0075, 0.002, 0.38
+    beyond = lambda r: F if r < c else F * (b * b - r * r) / (b * b - c * c)
+    plate = lambda r, y: [y[1], -beyond(r) / (2 * pi * r) - y[1] / r + y[0] / r**2]
+
+    def rim(bend):
+        y = [0.0, bend]
+        for span in ((a, c), (c, b)):
+            y = solve_ivp(plate, span, y, rtol=1e-11, atol=1e-14).y[:, -1]
+        return y[1] + nu * y[0] / b
+
+    at_zero, at_one = rim(0.0), rim(1.0)
+    return float(abs(at_zero / (at_one - at_zero)) * 6 / t**2)
 
 
 def lap(double, temperature):
@@ -285,6 +301,7 @@ out["spun"] = spun()
 out["bossWall"] = boss_wall()
 out["roundPlate"] = round_plate()
 out["annularPlate"] = annular_plate()
+out["endCap"] = end_cap()
 out["lap"] = {f"{kind} {t}": lap(kind == "double", t) for kind in ("single", "double") for t in (0, 40)}
 out["boltGroup"] = bolt_group()
 out["tipping"] = tipping()
