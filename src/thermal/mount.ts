@@ -68,6 +68,8 @@ const CEILING = '700 degC'
  *
  * The plate is no lump: its conductance from the ring comes from finite volumes with both faces cooled, its films stand at each face's own mean
  * temperature, and its heat capacity is a store of two exact moments behind the mount node.
+ *
+ * The can sheds heat as a horizontal cylinder in every attitude. Over a plate that lies flat it is upright and sheds more in still air: a can of 22 mm about half more.
  */
 export function motorMount(machine: Motor, specification: MountSpecification): MotorMount {
   const x = readInputs('thermal.motorMount', MOUNT, specification)

@@ -6,7 +6,7 @@ import type { MotorMount } from './mount.js'
 import type { MountSpecification } from './mount-specification.js'
 import { mustBeMade } from './must-be-made.js'
 import type { Remedy } from './remedies.js'
-import { thermalMaterials } from './tables.js'
+import { type ThermalMaterial, thermalMaterials } from './tables.js'
 
 /** A motor of the same build with a longer stack: back-EMF, resistance, inertia and masses in proportion. Its drag is left out: remedies are compared at a hold. */
 function longer({ si }: Motor, stretch: number): Motor {
@@ -34,7 +34,7 @@ export interface BetterPolymer {
 }
 
 /**
- * The remedies a builder would think of, sized from the mount: aluminium plate, thicker plate, metal insert, fins, fan, filled polymer, longer motor, rests; and a polymer that stands
+ * The remedies a builder would think of, sized from the mount: aluminium plate, thicker plate, metal insert, fins, fan, carbon-filled PET, longer motor, rests; and a polymer that stands
  * more heat, if told which limit that would raise. All other limits stay as they are: a metal plate still heats the printed links that it is bolted to.
  */
 export function standardRemedies(mount: MotorMount, better?: BetterPolymer): Remedy[] {
@@ -68,7 +68,7 @@ export function standardRemedies(mount: MotorMount, better?: BetterPolymer): Rem
   return [
     {
       name: 'aluminium plate, 3 mm',
-      mount: mount.changed({ insert: undefined, plate: { ...base.plate, ...aluminium, thickness: length(3e-3), emissivity: 0.8 } }),
+      mount: mount.changed({ insert: undefined, plate: { ...base.plate, ...alike(aluminium), thickness: length(3e-3), emissivity: 0.8 } }),
     },
     { name: 'plate half as thick again', mount: mount.changed({ plate: { ...base.plate, thickness: length(1.5 * plate.thickness) } }) },
     {
@@ -92,12 +92,15 @@ export function standardRemedies(mount: MotorMount, better?: BetterPolymer): Rem
       }),
     },
     { name: 'fan, 2 m/s', mount: mount.changed({ surroundings: { ...base.surroundings, airSpeed } }), extraMass: '15 g' },
-    { name: 'carbon-filled polymer', mount: mount.changed({ plate: { ...base.plate, ...filled } }) },
+    { name: 'carbon-filled PET', mount: mount.changed({ plate: { ...base.plate, ...alike(filled) } }) },
     ...polymer,
     { name: 'motor longer by 40 %', mount: mount.changed({ body: longerBody }, longer(machine, stretch)) },
     { name: 'rests: half of every 2 min', mount, duty: { dutyFactor: 0.5, period: '2 min' } },
   ]
 }
+
+/** A material that conducts alike both ways: the conductivity across the layers of the plate that it replaces does not stay. */
+const alike = (material: ThermalMaterial) => ({ ...material, conductivityAcross: material.conductivity })
 
 const STEP = '25 K'
 

@@ -120,13 +120,19 @@ const material = (
   return { conductivity: of('thermalConductivity', k), density: of('density', rho), specificHeat: of('specificHeat', c) }
 }
 
-/** Materials of mounts, for heat only; a polymer's conductivity varies by a factor of two with infill and maker. */
+const UNFILLED = 'solid print, no filler: conductivity of several polymers through the plate; density and specific heat of ABS and ASA'
+const FILLED = 'PET with short carbon fibre, solid print, through the plate (across the layers); density and specific heat estimated'
+
+/**
+ * Materials of mounts, for heat only; a polymer's conductivity varies by a factor of two with infill and maker. Printed plates were measured through their
+ * thickness; along the layers they conduct no worse. `printedCarbonFilled` is PET: take another filled polymer from its own data.
+ */
 export const thermalMaterials = /* @__PURE__ */ (() => ({
   copper: material(INCROPERA, 'pure', [401, 380, 401], [8933, 8900, 8940], [385, 383, 390]),
   aluminium6061: material(INCROPERA, 'wrought', [167, 150, 180], [2700, 2690, 2720], [896, 880, 910]),
   steel: material(INCROPERA, 'low carbon', [63.9, 45, 64], [7832, 7800, 7870], [434, 430, 470]),
-  printedPolymer: material(PRINTED, 'solid print, no filler', [0.2, 0.12, 0.27], [1070, 1000, 1250], [1300, 1200, 1600]),
-  printedCarbonFilled: material(PRINTED, 'short carbon fibre, along the layers', [0.53, 0.4, 0.6], [1200, 1150, 1300], [1200, 1100, 1400]),
+  printedPolymer: material(PRINTED, UNFILLED, [0.2, 0.12, 0.27], [1070, 1000, 1280], [1300, 1200, 1600]),
+  printedCarbonFilled: material(PRINTED, FILLED, [0.53, 0.4, 0.6], [1200, 1150, 1300], [1200, 1100, 1400]),
 }))()
 
 const BURN: Source = {

@@ -19,6 +19,7 @@ import {
   remedyChart,
   standardRemedies,
   temperatureChart,
+  thermalMaterials,
   timeAtTorque,
   torqueDutyChart,
 } from '../../src/thermal/index.js'
@@ -290,6 +291,19 @@ describe('what a mount allows', () => {
     expect(polymer!.torque.si).toBeGreaterThan(1.05 * rows[0]!.torque.si)
     expect(() => standardRemedies(mount, { limits: demoLimits, part: 'plait' })).toThrow('better.part')
     expect(JSON.stringify(remedyChart(rows))).toContain('as it is')
+  })
+
+  test('a remedy of another plate keeps nothing of the old one across its layers', () => {
+    const other = ['aluminium plate, 3 mm', 'carbon-filled PET']
+    const limits = (conductivityAcross: object) => {
+      const from = demoMount({ ...demoSpecification, plate: { ...demoSpecification.plate, ...conductivityAcross } })
+      return standardRemedies(from).flatMap((remedy) =>
+        other.includes(remedy.name) ? [continuousTorque(remedy.mount, demoLimits).torque.si] : [],
+      )
+    }
+    expect(limits({})).toHaveLength(2)
+    expect(limits({ conductivityAcross: '0.05 W/(m K)' })).toEqual(limits({}))
+    expect(thermalMaterials.printedCarbonFilled.conductivity.conditions).toMatch(/^PET .*across the layers/)
   })
 
   test('charts carry limits and temperatures in degrees Celsius', () => {
