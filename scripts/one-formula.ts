@@ -6,9 +6,9 @@ import { build } from 'esbuild'
  * Gzipped bytes of the simplest formula alone. The names of kinds and units are a fifth of it; most of the rest is what reads a value and
  * says what is wrong with it.
  */
-const LIMIT_SIMPLEST = 9100
+const LIMIT_SIMPLEST = 9300
 /** Gzipped bytes of any formula that calls no other; some bring a part of `numeric`. */
-const LIMIT_ANY = 20_000
+const LIMIT_ANY = 20_600
 
 const { catalogue } = (await import('limbwright/catalogue')) as typeof import('../src/catalogue/index.js')
 const ids = [...catalogue.keys()]

@@ -2,6 +2,7 @@ import type { Quantity } from '../units/index.js'
 
 /** One leg's part in a gait: what its foot path is made from. */
 export interface GaitLeg {
+  /** Part of the stride after which it touches down. */
   readonly phase: number
   /** Sweep of the foot under the body: the chord of its arc when the body turns. */
   readonly stanceSweep: Quantity<'length'>
@@ -15,7 +16,9 @@ export interface GaitLeg {
 
 /** A gait moment by moment, plain SI numbers: columns of one number a sample, or of one a leg and sample (`leg + legs × sample`). */
 export interface GaitSamples {
+  /** Samples of the stride. */
   readonly count: number
+  /** Legs of the robot. */
   readonly legs: number
   /** Time after the stride's start, s. */
   readonly time: Float64Array
@@ -23,6 +26,7 @@ export interface GaitSamples {
   readonly stands: Uint8Array
   /** Place of each standing foot in the body's frame, m; NaN in swing. */
   readonly footX: Float64Array
+  /** The same to the left. */
   readonly footY: Float64Array
   /**
    * Least distance inside the support polygon of the point where the weight passes through the ground, m; negative outside and, with two feet, minus the
@@ -41,17 +45,25 @@ export interface GaitSamples {
 
 /** A gait: how it stands along the stride. */
 export interface Gait {
+  /** The legs, in the order of the feet. */
   readonly legs: readonly GaitLeg[]
   /** Smallest static margin along the stride; negative where the robot would tip if it stopped. */
   readonly leastMargin: Quantity<'length'>
+  /** The same along the direction of travel only. */
   readonly leastLongitudinalMargin: Quantity<'length'>
   /** Time of the smallest margin. */
   readonly atTime: Quantity<'time'>
   /** Fewest and most standing legs. */
-  readonly standing: { readonly fewest: number; readonly most: number }
+  readonly standing: {
+    /** Fewest at any moment. */
+    readonly fewest: number
+    /** Most at any moment. */
+    readonly most: number
+  }
   /** Whether three or more legs stand around the weight at all times: the robot may stop at any moment. */
   readonly staticallyStable: boolean
   /** Largest part of friction used by a foot, where the feet hold the weight at all. */
   readonly worstFrictionUse: Quantity<'ratio'>
+  /** The gait moment by moment. */
   readonly samples: GaitSamples
 }

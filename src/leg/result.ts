@@ -66,7 +66,12 @@ export interface CheckResult {
   /** Uncertain values it relies on, and the test that would replace each. */
   readonly reliesOn: readonly Reliance[]
   /** What demand and capacity rest on; absent for a side that no uncertain value moves. */
-  readonly restsOn: { readonly demand?: RestsOn; readonly capacity?: RestsOn }
+  readonly restsOn: {
+    /** Of the demand. */
+    readonly demand?: RestsOn
+    /** Of the capacity. */
+    readonly capacity?: RestsOn
+  }
 }
 
 /** What a side of a check rests on: shares of its uncertain values, each weighed by how far it moves the reserve. The shares add to 1. */
@@ -81,6 +86,14 @@ export interface RestsOn {
   readonly assumed: number
 }
 
+/** Ends of the range of a reserve. */
+export interface ReserveEnds {
+  /** Unfavourable end. */
+  readonly worst: number
+  /** Favourable end. */
+  readonly best: number
+}
+
 /** The measurement that would narrow the governing reserve most; where no uncertain value moves that, the next reserve that one moves. */
 export interface BestMeasurement {
   /** Check and joint whose reserve it narrows. */
@@ -90,9 +103,9 @@ export interface BestMeasurement {
   /** The values that it would replace. */
   readonly values: readonly string[]
   /** Range of the reserve now. */
-  readonly before: { readonly worst: number; readonly best: number }
+  readonly before: ReserveEnds
   /** Its range when the measurement confirms the typical values without scatter: the least width that it can leave. */
-  readonly after: { readonly worst: number; readonly best: number }
+  readonly after: ReserveEnds
 }
 
 /** An uncertain value that a check relies on, its source, and the test that would replace it. */

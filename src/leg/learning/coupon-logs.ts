@@ -39,7 +39,9 @@ export const COUPON_COLUMNS: { readonly [C in CouponId]: readonly LogColumn[] } 
 
 /** A coupon of a leg: its kind, and the joint, the material or the group of bolts that it is for. */
 export interface CouponOf {
+  /** Its kind. */
   readonly id: CouponId
+  /** The joint, the material or the group of bolts. */
   readonly of: string
   /** The name under which `learn` takes its log. */
   readonly log: string

@@ -30,7 +30,14 @@ export interface SupplyLimits {
   /** The largest power that flows back: at touch-down of a landing, or walking downhill, whichever is more. */
   readonly returnedPower: Quantity<'power'> | undefined
   /** Current and voltage of a battery that takes it; absent where the supply takes nothing back. */
-  readonly charging: { readonly current: Quantity<'current'>; readonly voltage: Quantity<'voltage'> } | undefined
+  readonly charging:
+    | {
+        /** The largest current into the battery. */
+        readonly current: Quantity<'current'>
+        /** Voltage of the bus at that current. */
+        readonly voltage: Quantity<'voltage'>
+      }
+    | undefined
   /** Voltage of the bus after a landing that neither supply nor resistor takes. */
   readonly untakenVoltage: Quantity<'voltage'> | undefined
   /** The resistor that takes a landing. */

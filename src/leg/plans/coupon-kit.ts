@@ -22,6 +22,7 @@ export interface CouponSheet {
   readonly expect: string
   /** First lines of the CSV file. */
   readonly csv: string
+  /** The coupon: its kind, and what it is for. */
   readonly coupon: CouponOf
 }
 

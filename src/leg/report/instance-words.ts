@@ -16,6 +16,7 @@ export const EVENT_WORDS: Readonly<Record<string, string>> = {
   firstStepsBack: 'first steps backward',
   slope: 'up a slope',
   slopeDown: 'down a slope',
+  slopeAcross: 'across a slope',
   season: 'season',
   seasonBack: 'season backward',
   shelf: 'shelf',

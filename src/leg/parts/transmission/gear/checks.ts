@@ -69,8 +69,8 @@ export const gearChecks: readonly Check[] = [
   },
   {
     id: 'gear.contact',
-    part: 'flanks of the gears',
-    mode: 'are pitted by the strides of a season',
+    part: 'flank of the gears',
+    mode: 'is pitted by the strides of a season',
     ...TEETH,
     when: ['repeats'],
     demand: contactPressure,

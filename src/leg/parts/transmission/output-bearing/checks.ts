@@ -31,7 +31,7 @@ const unlessCarried = value('outputBearing.unlessCarried', ['joint'], (use) => {
 })
 
 const BEARINGS = {
-  part: 'output bearings of the drive',
+  part: 'output bearing of the drive',
   consequence: 'breaks',
   scope: 'joint',
   when: ['bearsLoad'],
@@ -43,7 +43,7 @@ export const outputBearingChecks: readonly Check[] = [
   {
     id: 'outputBearing.radial',
     ...BEARINGS,
-    mode: 'are overloaded by the leg that they carry',
+    mode: 'is overloaded by the leg that it carries',
     kind: 'force',
     demand: force,
     capacity: output.radialLoad,
@@ -54,7 +54,7 @@ export const outputBearingChecks: readonly Check[] = [
   {
     id: 'outputBearing.tilt',
     ...BEARINGS,
-    mode: 'are tilted by the leg beside them',
+    mode: 'is tilted by the leg beside it',
     kind: 'torque',
     demand: tilt,
     capacity: output.tiltingMoment,
