@@ -312,9 +312,9 @@ for j in R:
     row('stand', 'motorBolt.length', j, (7 + mpf('0.5') + mpf('4.5')) * mm, (7 + mpf('0.5') + 5) * mm)
 row('stand', 'shaft.strip', '', F_inner, mpf('0.6') * breaks * min(nut_area, screw_area))
 for case in ('stand', 'drop'):
-    # Overhang of the cap as a strip clamped at the edge of the shaft, thrust in the middle of the ring that bears.
-    arm = (18 + 10) * mm / 4 - 5 * mm
-    row(case, 'shaft.endCap', '', 6 * thrust(case) * arm / (pi * 10 * mm * (2 * mm) ** 2), along(ASA, 20, time[case]))
+    # Overhang of the cap as a strip clamped under the head of the M4 screw (ISO 4762, least bearing diameter), thrust in the middle of the ring that bears.
+    arm = (18 + 10) * mm / 4 - M4['face'] / 2
+    row(case, 'shaft.endCap', '', 6 * thrust(case) * arm / (pi * M4['face'] * (2 * mm) ** 2), along(ASA, 20, time[case]))
 radial = (on_shafts('season', 'hip') + force['season']) * (1 + overhang / spacing)
 assert thrust('season') < mpf('0.19') * radial                      # ISO 281 table 3: below the least threshold the thrust does not count
 turns = 2 * (mpf(statics['walk']['hipHighest']) - mpf(statics['walk']['hipLowest'])) / (2 * pi)        # there and back

@@ -13,6 +13,9 @@ const moment = line('moment on the shaft', { force: 'force', arm: 'length' }, 't
 const weaker = line('force that strips either thread', { part: 'force', screw: 'force' }, 'force', 'min(part, screw)', (x) =>
   Math.min(x.part, x.screw),
 )
+const held = line('diameter that holds the cap', { axle: 'length', head: 'length' }, 'length', 'min(axle, head)', (x) =>
+  Math.min(x.axle, x.head),
+)
 const axle = line('length of the axle', { width: 'length', play: 'length' }, 'length', 'width + play', (x) => x.width + x.play)
 
 /** Bending stress at the nearer bearing, over the root of the thread. */
@@ -73,7 +76,8 @@ const capBending = value('shaft.capBending', ['leg', 'event'], (use) => {
   const width = use(shaft.bearing.width)
   return use.run(endCap, {
     thrust: use(thrust),
-    axleDiameter: use(shaft.thread).diameter,
+    // A screw head narrower than the shaft holds the cap only under the head.
+    axleDiameter: use.run(held, { axle: use(shaft.thread).diameter, head: use(shaft.inner.bearingDiameter) }),
     capDiameter: use(shaft.cap.span),
     capThickness: use(shaft.cap.thickness),
     linkBore: use(shaft.bearing.bore),
@@ -148,7 +152,8 @@ export const shaftChecks: readonly Check[] = [
     when: ['bearsLoad'],
     demand: capBending,
     capacity: capStrength,
-    demandIs: 'the bending stress of the cap at the edge of the shaft, with the foot force leaning by the farthest sideways turn',
+    demandIs:
+      'the bending stress of the cap at the edge of the screw head that holds it, with the foot force leaning by the farthest sideways turn',
     capacityIs: 'the strength of its material for the time under load',
     remedy: 'a thicker cap, or a metal one',
   },
