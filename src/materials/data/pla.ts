@@ -76,7 +76,7 @@ export const pla = /* @__PURE__ */ tableMaterial(
     vicatTemperature: [61, 55, 65, 'degC', PRINT_SHEET_ROWS, 'the source gives 61 and 65'],
     meltingTemperature: [160, 145, 175, 'degC', PROPERTY_DATABASE, 'crystalline part'],
     serviceTemperature: [48, 43, 60, 'degC', PEEK_PAPER, 'the source names 60 °C as the ceiling; loaded parts well below'],
-    thermalConductivity: [0.2, 0.12, 0.28, 'W/(m K)', GUARDED_PLATE, 'printed plates 0.267; other methods 0.12 to 0.2'],
+    thermalConductivity: [0.2, 0.12, 0.28, 'W/(m K)', GUARDED_PLATE, '0.267 through printed plates; other methods 0.12 to 0.2'],
     thermalConductivityAcrossLayers: [0.16, 0.12, 0.28, 'W/(m K)', ZMESKAL, 'the source gives 0.12'],
     specificHeat: [1500, 1200, 2000, 'J/(kg K)', ZMESKAL, 'the source gives 1200; handbooks 1800'],
     thermalExpansion: [68, 41, 85, 'ppm/K', FRICTION_2025, 'maker data quoted there gives 41'],
