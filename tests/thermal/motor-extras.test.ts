@@ -1,6 +1,15 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { motorsOnPlate, noLoadOnePoint, noLoadSplit, ringsOnPlate, rippleIronLoss, windingHotSpot } from '../../src/thermal/index.js'
+import {
+  insulationClasses,
+  insulationRises,
+  motorsOnPlate,
+  noLoadOnePoint,
+  noLoadSplit,
+  ringsOnPlate,
+  rippleIronLoss,
+  windingHotSpot,
+} from '../../src/thermal/index.js'
 
 const within = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 const motor = {
@@ -99,4 +108,9 @@ test('a hot spot beyond what the classes allow for is an answer', () => {
   expect((['B', 'F', 'H'] as const).map((each) => spot('20 W', each).allowance.si)).toEqual(
     [10, 10, 15].map((kelvin) => expect.closeTo(kelvin, 9)),
   )
+})
+
+test('a permitted rise over air of 40 °C leaves the hottest spot 5 to 15 K to the limit of its class (IEC 60034-1 beside IEC 60085)', () => {
+  const left = (['A', 'E', 'B', 'F', 'H'] as const).map((name) => insulationClasses[name].in('degC') - 40 - insulationRises[name].in('K'))
+  for (const [i, kelvin] of [5, 5, 10, 10, 15].entries()) expect(left[i]).toBeCloseTo(kelvin, 9)
 })
