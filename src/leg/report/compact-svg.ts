@@ -70,10 +70,22 @@ const moved = ({ transform = '' }: Element['attributes']): Point => {
   return [Number(x), Number(y)]
 }
 
-/** A straight line as the points of a path. */
+/** A path of straight lines alone. */
+const STRAIGHT = /^M[-\d.,]+(?:L[-\d.,]+)+$/
+
+/** A straight line, or a path of straight lines, as the points of a path. */
 function pointsOf({ name, attributes }: Element): readonly Point[] | undefined {
-  if (name !== 'line') return undefined
   const [x, y] = moved(attributes)
+  const { d = '' } = attributes
+  if (name === 'path' && STRAIGHT.test(d))
+    return d
+      .slice(1)
+      .split('L')
+      .map((text): Point => {
+        const [px, py] = text.split(',').map(Number)
+        return [x + (px as number), y + (py as number)]
+      })
+  if (name !== 'line') return undefined
   const { x1 = '0', y1 = '0', x2 = '0', y2 = '0' } = attributes
   return [
     [x + Number(x1), y + Number(y1)],

@@ -130,7 +130,7 @@ function htmlTable({ caption, head, rows, marks }: TableOf, codes?: Codes, capti
   const said = captioned ? `<caption>${escaped(caption)}</caption>\n` : ''
   return `<div class=wide tabindex=0 role=group aria-label="${escaped(caption)}"><table>
 ${said}<thead><tr>${head.map((one) => (one === '' ? '<td>' : `<th>${escaped(one)}`)).join('')}</thead>
-<tbody>${body.join('\n')}</tbody></table></div>`
+<tbody>${body.join('\n')}</table></div>`
 }
 
 /** The choices of a filter with their letters. */
