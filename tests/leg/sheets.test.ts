@@ -54,16 +54,22 @@ const WRITTEN = [0, 1, 2, -1, Number.POSITIVE_INFINITY]
 describe.each(legs)('%s', (_, x) => {
   const calculation = calculationOf(x, { recording: true })
   const comparisons = comparisonsOf(calculation, CHECKS, CASE_IDS)
+  const made = comparisons.flatMap((one, i) => {
+    const found = compare(calculation, one)
+    return typeof found === 'string' ? [] : [{ one, i, found }]
+  })
+  const sheet = new SheetMaker(calculation as unknown as Calculation<never>).sheet(made.flatMap(({ one }) => [one.demand, one.capacity]))
+  const worked = workAgain(sheet, formulas)
+
+  test('the sheet of all checks has no gap, and the second reader no question', () => {
+    expect({ gaps: sheet.gaps, problems: worked.problems }).toEqual({ gaps: [], problems: [] })
+    expect(worked.results).toHaveLength(2 * made.length)
+  })
 
   test.each(CHECKS.map((check) => [check.id, check] as const))('the second reader works %s again', (_, check) => {
-    for (const one of comparisons.filter((c) => c.check === check)) {
-      const found = compare(calculation, one)
-      if (typeof found === 'string') continue
-      const sheet = new SheetMaker(calculation as unknown as Calculation<never>).sheet([one.demand, one.capacity])
-      const { results, problems } = workAgain(sheet, formulas)
-      expect({ gaps: sheet.gaps, problems }, `${one.id} ${one.joint}`).toEqual({ gaps: [], problems: [] })
-      expect(results).toEqual([found.demand, found.capacity])
-    }
+    for (const [k, { one, found }] of made.entries())
+      if (one.check === check)
+        expect(worked.results.slice(2 * k, 2 * k + 2), `${one.id} ${one.joint}`).toEqual([found.demand, found.capacity])
   })
 
   test('links are right: with every leaf moved a little, so that no two numbers are equal by chance, they are the same', () => {
@@ -73,22 +79,23 @@ describe.each(legs)('%s', (_, x) => {
     for (const [i, cell] of [...twin.instances.leaves].entries())
       if (typeof cell.value === 'number' && cell.of.leaf?.kind !== 'word' && !OF_MATERIALS.includes(cell.of.id))
         twin.put(cell, cell.value * (1 + 1e-8 * (i + 1)) || 0)
-    for (const [i, other] of others.entries()) {
-      const one = comparisons[i]!
-      if (typeof compare(calculation, one) === 'string' || typeof compare(twin, other) === 'string') continue
-      const [own, moved] = [
-        new SheetMaker(calculation as unknown as Calculation<never>).sheet([one.demand, one.capacity]),
-        new SheetMaker(twin as unknown as Calculation<never>).sheet([other.demand, other.capacity]),
-      ]
-      const at = (x: unknown, path: string) => path.split('.').reduce<unknown>((inner, name) => (inner as Record<string, unknown>)[name], x)
-      const links = (sheet: typeof own) =>
-        sheet.steps.flatMap(({ formula, from }, k) =>
-          Object.entries(from)
-            .filter(([path]) => !WRITTEN.includes(at(own.steps[k]?.x, path) as number))
-            .map(([path, link]) => `${formula} ${path} <- ${link.of === 'leaf' ? sheet.leaves[link.number]?.id : link.number} ${link.path}`)
-            .sort(),
-        )
-      expect(links(own), `${one.check.id} ${one.id} ${one.joint}`).toEqual(links(moved))
-    }
+    const both = made.filter(({ i }) => typeof compare(twin, others[i]!) !== 'string')
+    const moved = new SheetMaker(twin as unknown as Calculation<never>).sheet(
+      both.flatMap(({ i }) => [others[i]!.demand, others[i]!.capacity]),
+    )
+    const own =
+      both.length === made.length
+        ? sheet
+        : new SheetMaker(calculation as unknown as Calculation<never>).sheet(both.flatMap(({ one }) => [one.demand, one.capacity]))
+    const at = (x: unknown, path: string) => path.split('.').reduce<unknown>((inner, name) => (inner as Record<string, unknown>)[name], x)
+    const links = (of: typeof own) =>
+      of.steps.flatMap(({ formula, from }, k) =>
+        Object.entries(from)
+          .filter(([path]) => !WRITTEN.includes(at(own.steps[k]?.x, path) as number))
+          .map(([path, link]) => `${formula} ${path} <- ${link.of === 'leaf' ? of.leaves[link.number]?.id : link.number} ${link.path}`)
+          .sort(),
+      )
+    expect(links(own)).toEqual(links(moved))
+    expect(both.length).toBeGreaterThan(0.9 * made.length)
   })
 })
