@@ -115,6 +115,15 @@ describe('the robot on its feet', () => {
     expect(() => withFields(off, { 'robot.centreOfMassLeft': '-1 m' })).toThrow(/robot.centreOfMassLeft is -1 m/)
   })
 
+  test('a foot that bears more in a walk than the load cases take is noted with both forces', () => {
+    const { notes, gaits } = assessRobot(leg)
+    const peak = Math.max(...gaits.walk.corners.map(({ peakForce }) => peakForce.si))
+    // With the weight on a diagonal, two feet bear it: half each, where the load case takes a third.
+    expect(peak).toBeCloseTo((leg.robot.mass.si * G) / 2, 1)
+    expect(notes[0]).toContain('one foot bears up to 51.48 N in each stride')
+    expect(notes[0]).toContain('take 34.32 N')
+  })
+
   test('a walk on three feet needs the weight over them', () => {
     expect(robot.gaits.walk.unsupported.si).toBeGreaterThan(0)
     expect(robot.notes.join(' ')).toContain('no three feet hold the weight')

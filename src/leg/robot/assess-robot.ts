@@ -2,7 +2,8 @@ import { type Given, type Inputs, readInputs } from '../../formula/index.js'
 import { layerResistance, surfaceResistance } from '../../thermal/index.js'
 import { Quantity, refuse } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
-import { type LegNumbers, legNumbers, prepare } from '../numbers.js'
+import { JOINTS, type LegNumbers, legNumbers, type Prepared, prepare } from '../numbers.js'
+import { caseState } from '../what-if.js'
 import { robotChecks } from './checks.js'
 import { robotGait } from './gait.js'
 import { robotLandings } from './landing.js'
@@ -79,7 +80,7 @@ export function assessRobot(leg: Leg, options: RobotOptions = {}): RobotAssessme
     slopes,
     landings,
     housingRise: housing === undefined ? undefined : new Quantity(heat * housingResistance(housing), 'temperatureDifference'),
-    notes: notesOf(gaits, landings),
+    notes: [...unsettledNotes(prepared), ...loadNotes(prepared, gaits.walk), ...notesOf(gaits, landings)],
   }
 }
 
@@ -101,6 +102,27 @@ function housingResistance({
   readonly coefficient: number
 }): number {
   return 2 * surfaceResistance.si({ coefficient, area: surface }) + layerResistance.si({ thickness: wall, conductivity, area: surface })
+}
+
+/** A motor without a steady temperature draws more than the bus counts here. */
+function unsettledNotes(leg: Prepared): string[] {
+  return (['walk', 'trot'] as const).flatMap((id) =>
+    JOINTS.flatMap((joint) => {
+      const { unsettled } = caseState(leg, id).joints[joint].heat
+      return unsettled === undefined ? [] : [`${id}, motor of the ${joint}: ${unsettled}; its power is more than what stands here.`]
+    }),
+  )
+}
+
+/** As the weight passes from foot to foot one foot bears more than its mean, which the load cases of walking take. */
+function loadNotes(leg: Prepared, walk: RobotGait): string[] {
+  const peak = Math.max(...walk.corners.map(({ peakForce }) => peakForce.si))
+  const taken = caseState(leg, 'walk').motion?.vertical ?? 0
+  if (peak <= taken * (1 + 1e-9)) return []
+  const [most, mean] = [new Quantity(peak, 'force'), new Quantity(taken, 'force')]
+  return [
+    `Walking slowly, one foot bears up to ${most} in each stride. The load cases of walking and of a season take ${mean} throughout the stance: fatigue and wear may count less than they are.`,
+  ]
 }
 
 const percent = (ratio: Quantity<'ratio'>) => `${(100 * ratio.si).toPrecision(2)} %`
