@@ -26,7 +26,8 @@ export const endProbe = (): EndProbe => ({
   through: false,
 })
 
-const ROOM = 4096
+/** Corners that a new profile has room for on either side; it grows, and most histories need few. */
+const ROOM = 64
 
 /** ∫ e^u over a width along which u runs linearly from the logarithm of T0 to that of T1. */
 const area = (T0: number, T1: number, du: number, width: number) =>
@@ -193,22 +194,22 @@ export class Wrap {
 
   /** Makes a probed end the stored state. */
   commit(outward: 1 | -1, angle: number, T: number, probe: EndProbe): void {
-    const { theta, log, sum } = this
     const move = outward > 0 ? 'tail' : 'head'
     const end = outward > 0 ? this.head : this.tail
     if (probe.through) {
-      log[end] = probe.boundaryLog
+      this.log[end] = probe.boundaryLog
       this[move] = end
     } else {
       let i = this[move]
-      while (i !== end && outward * ((theta[i] as number) - probe.boundary) > 0) i -= outward
+      while (i !== end && outward * ((this.theta[i] as number) - probe.boundary) > 0) i -= outward
       this[move] = i
-      if (theta[i] !== probe.boundary) this.push(outward, probe.boundary, probe.boundaryLog, probe.boundaryIntegral)
+      if (this.theta[i] !== probe.boundary) this.push(outward, probe.boundary, probe.boundaryLog, probe.boundaryIntegral)
     }
-    if (theta[this[move]] !== angle) this.push(outward, angle, Math.log(T), probe.integral)
+    // A push may have moved the arrays.
+    if (this.theta[this[move]] !== angle) this.push(outward, angle, Math.log(T), probe.integral)
     else {
-      log[this[move]] = Math.log(T)
-      sum[this[move]] = probe.integral
+      this.log[this[move]] = Math.log(T)
+      this.sum[this[move]] = probe.integral
     }
   }
 

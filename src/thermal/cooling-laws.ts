@@ -1,11 +1,11 @@
 import { formula } from '../formula/index.js'
 import { chebyshev } from '../numeric/index.js'
-import { type LawRange, lawCoefficients, lawNodes, lawPlace } from './chebyshev-law.js'
+import { lawCoefficients, lawPlace, lawRange } from './chebyshev-law.js'
 import { FILMS } from './plate-law.js'
 import { surfaceCoefficient } from './surface-coefficient.js'
 
 /** Rises of a mounting face over the air for which laws are tabulated, K. */
-export const RISES: LawRange = { low: 0.01, high: 450, terms: 12 }
+export const RISES = /* @__PURE__ */ lawRange(0.01, 450, 12)
 
 /** A film that moves by less than this part of itself has settled. */
 const SETTLED = 1e-8
@@ -70,7 +70,7 @@ export const mountLaw = /* @__PURE__ */ formula('thermal.mountLaw', {
     const conductances: number[] = []
     const shares: number[] = []
     let film = 10
-    for (const rise of lawNodes(RISES)) {
+    for (const rise of RISES.nodes) {
       let share = 0
       let resistance = 0
       film = settledFilm(film, (guess) => {
@@ -95,7 +95,7 @@ export const mountLaw = /* @__PURE__ */ formula('thermal.mountLaw', {
       conductances.push(-Math.log(resistance))
       shares.push(share)
     }
-    return { conductance: lawCoefficients(conductances), radiantShare: lawCoefficients(shares) }
+    return { conductance: lawCoefficients(RISES, conductances), radiantShare: lawCoefficients(RISES, shares) }
   },
 })
 
@@ -131,7 +131,7 @@ export const canLaw = /* @__PURE__ */ formula('thermal.canLaw', {
     const canShares: number[] = []
     const shares: number[] = []
     let film = 10
-    for (const rise of lawNodes(RISES)) {
+    for (const rise of RISES.nodes) {
       let share = 0
       film = settledFilm(film, (guess) => {
         const far = air + share * (radiant - air)
@@ -155,9 +155,9 @@ export const canLaw = /* @__PURE__ */ formula('thermal.canLaw', {
       shares.push(share)
     }
     return {
-      conductance: lawCoefficients(conductances),
-      canShare: lawCoefficients(canShares),
-      radiantShare: lawCoefficients(shares),
+      conductance: lawCoefficients(RISES, conductances),
+      canShare: lawCoefficients(RISES, canShares),
+      radiantShare: lawCoefficients(RISES, shares),
     }
   },
 })

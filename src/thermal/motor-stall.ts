@@ -55,15 +55,9 @@ export const motorStall = /* @__PURE__ */ formula('thermal.motorStall', {
       where: 'two lumps with copper resistance and magnets that depend on temperature; embedded Rosenbrock steps, 0.02 K each',
     },
   ],
-  si: ({ capacity, storeCapacity, storeConductance, time, ...m }) => {
+  si: (m) => {
     const state = motorState()
-    const end = warm(
-      (mount) => motorStateAt(m, mount, state).surplus,
-      { capacity, storeCapacity, storeConductance },
-      m.air,
-      time,
-      m.air + RISES.high,
-    )
+    const end = warm((mount) => motorStateAt(m, mount, state).surplus, m, m.air, m.time, m.air + RISES.high)
     motorStateAt(m, end.mount, state)
     const finished = end.finished && Number.isFinite(state.loss)
     const or = (x: number) => (finished ? x : Number.POSITIVE_INFINITY)
@@ -82,11 +76,18 @@ export const motorStall = /* @__PURE__ */ formula('thermal.motorStall', {
   },
 })
 
-/** A motor without torque: its laws alone. */
+/** A motor without torque: its laws alone. Written out, since a heating run takes thousands and a spread of them is slow. */
 const passive = (
   m: Omit<HeatedMotor, 'torque' | 'backEmfConstant' | 'magnetCoefficient' | 'terminalResistance' | 'windingToMount'>,
 ): HeatedMotor => ({
-  ...m,
+  otherLoss: m.otherLoss,
+  air: m.air,
+  radiant: m.radiant,
+  mountConductance: m.mountConductance,
+  mountRadiantShare: m.mountRadiantShare,
+  canConductance: m.canConductance,
+  canShare: m.canShare,
+  canRadiantShare: m.canRadiantShare,
   torque: 0,
   backEmfConstant: 1,
   magnetCoefficient: 0,
@@ -117,10 +118,9 @@ export const motorWarmUp = /* @__PURE__ */ formula('thermal.motorWarmUp', {
   assumes: ['laws made for this air and these surroundings'],
   valid: { 'mounting face at most 450 K above the air, where the laws end': ({ air }, { mount }) => mount <= air + RISES.high },
   source: [{ level: 'computed', where: 'two lumps; L-stable Rosenbrock steps of a minute or less' }],
-  si: ({ initial, initialStore, capacity, storeCapacity, storeConductance, time, ...laws }) => {
+  si: (run) => {
     const state: MotorState = motorState()
-    const m = passive(laws)
-    const body = { capacity, storeCapacity, storeConductance }
-    return warmEvenly((mount) => motorStateAt(m, mount, state).surplus, body, [initial, initialStore], time)
+    const m = passive(run)
+    return warmEvenly((mount) => motorStateAt(m, mount, state).surplus, run, [run.initial, run.initialStore], run.time)
   },
 })

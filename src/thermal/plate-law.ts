@@ -1,9 +1,9 @@
 import { formula } from '../formula/index.js'
-import { type LawRange, lawCoefficients, lawNodes } from './chebyshev-law.js'
+import { lawCoefficients, lawRange } from './chebyshev-law.js'
 import { LONGEST_PLATE, ringsFit, sourceResistances } from './rectangular-plate.js'
 
 /** Films over which a plate is tabulated, W/(m² K): a bright sink in still air to a storm. */
-export const FILMS: LawRange = { low: 0.5, high: 200, terms: 9 }
+export const FILMS = /* @__PURE__ */ lawRange(0.5, 200, 9)
 
 /**
  * Resistance of a plate under a motor, tabulated over the film on its faces: Chebyshev coefficients of the logarithm, over the logarithm of the film from 0.3 to 300 W/(m² K).
@@ -60,13 +60,19 @@ export const plateLaw = /* @__PURE__ */ formula('thermal.plateLaw', {
   si: ({ innerRadius, outerRadius, x, y, behind, ...plate }) => {
     const { width, height } = plate
     const facesAt = (film: number) => ({ ...plate, motorFaceCoefficient: film, freeFaceCoefficient: 1 / (behind + 1 / film) })
-    const nodes = lawNodes(FILMS).map(facesAt)
+    const nodes = FILMS.nodes.map(facesAt)
     // Heat leaves through the free face and what the motor does not cover of its own.
     const open = width * height - Math.PI * outerRadius * outerRadius
     const mean = (film: number) => 1 / (open * film + (width * height) / (behind + 1 / film))
     return {
-      ring: lawCoefficients(nodes.map((faces) => Math.log(sourceResistances(faces, [{ x, y, innerRadius, outerRadius }], 'covered')[0]!))),
-      mean: lawCoefficients(lawNodes(FILMS).map((film) => Math.log(mean(film)))),
+      ring: lawCoefficients(
+        FILMS,
+        nodes.map((faces) => Math.log(sourceResistances(faces, [{ x, y, innerRadius, outerRadius }], 'covered')[0]!)),
+      ),
+      mean: lawCoefficients(
+        FILMS,
+        FILMS.nodes.map((film) => Math.log(mean(film))),
+      ),
     }
   },
 })

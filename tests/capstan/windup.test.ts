@@ -262,6 +262,17 @@ describe('a clamped cord beyond the slack limit', () => {
   })
 })
 
+test('a memory of a thousand turns: each reversal is passed again on the way out, and the largest wipes all of them', () => {
+  const largest = 0.8 * slipTorque.si(R1).torque
+  const turns = Array.from({ length: 1000 }, (_, k) => (k % 2 === 0 ? 1 : -1) * largest * (1 - k / 1001))
+  const spiral = [largest, -largest, ...turns]
+  const windups = loadPath(R1, 'torque', [...spiral, ...turns.toReversed(), -largest, largest]).map(({ windup }) => windup)
+  const [into, out] = [windups.slice(0, spiral.length), windups.slice(-spiral.length).toReversed()]
+  into.forEach((windup, i) => {
+    if (i > 0 && i < spiral.length - 1) expect(Math.abs(out[i]! - windup), `turn ${i}`).toBeLessThan(1e-9 * into[0]!)
+  })
+})
+
 test('above slip: answered, not thrown', () => {
   const y = driveWindup({ ...unit, torque: '20 N m' })
   expect(y.state).toBe('slips')

@@ -12,11 +12,18 @@ export interface HeatingMoment {
   readonly air: number
 }
 
+type Law = typeof cooling.holds
+
+/** Factors whose laws are kept: that of the fit, and a step to either side. */
+const KEPT = 3
+
 /** Predicts the mounting face of a motor over a heating run in still air, from its first temperature on. */
 export class HeatingRun {
   readonly #calculation: LegCalculation
   readonly #here: never
   readonly #surroundings: number | undefined
+  /** Laws of cooling by cooling factor and air: a fit moves the factor in one of its many parameters only. */
+  readonly #laws = new Map<number, Map<number, Law>>()
 
   constructor(x: LegNumbers, joint: Joint) {
     this.#calculation = calculationOf(x)
@@ -36,17 +43,7 @@ export class HeatingRun {
     const { capacity: storeCapacity, conductance: storeConductance } = calculation.get(store, here)
     const capacity = calculation.get(mass, here) * specificHeat
     let [mount, inStore] = [initial, initial]
-    // Thermometers show steps: the laws of the few air temperatures that occur are worked out once.
-    const laws = new Map<number, typeof cooling.holds>()
-    const lawAt = (air: number) => {
-      const known = laws.get(air)
-      if (known !== undefined) return known
-      calculation.set(airTemperature, here, air)
-      calculation.set(surroundings, here, this.#surroundings ?? air)
-      const law = calculation.get(cooling, here)
-      laws.set(air, law)
-      return law
-    }
+    const laws = this.#lawsFor(factor)
     return moments.map(({ time, air }, i) => {
       const from = moments[i - 1]
       if (from === undefined) return mount
@@ -54,7 +51,7 @@ export class HeatingRun {
         otherLoss: from.loss,
         initial: mount,
         initialStore: inStore,
-        ...lawAt(air),
+        ...this.#lawAt(air, laws),
         capacity,
         storeCapacity,
         storeConductance,
@@ -64,5 +61,25 @@ export class HeatingRun {
       inStore = after.store
       return mount
     })
+  }
+
+  #lawsFor(factor: number): Map<number, Law> {
+    const laws = this.#laws.get(factor) ?? new Map<number, Law>()
+    // The last used stands last.
+    this.#laws.delete(factor)
+    this.#laws.set(factor, laws)
+    for (const old of this.#laws.keys()) if (this.#laws.size > KEPT) this.#laws.delete(old)
+    return laws
+  }
+
+  #lawAt(air: number, laws: Map<number, Law>): Law {
+    const known = laws.get(air)
+    if (known !== undefined) return known
+    const [calculation, here] = [this.#calculation, this.#here]
+    calculation.set(airTemperature, here, air)
+    calculation.set(surroundings, here, this.#surroundings ?? air)
+    const law = calculation.get(cooling, here)
+    laws.set(air, law)
+    return law
   }
 }
