@@ -89,6 +89,8 @@ export interface TextItem {
 /** Height of small text, and of the answer. No text is smaller. */
 export const SMALL = 11
 export const LARGE = 13
+/** Radius of a dot: the end of a leader, a mark of a plot. */
+export const DOT = 1.8
 /** Distance between lines of small text. */
 export const LINE = 14
 

@@ -1,7 +1,7 @@
 import { dimensionHead } from './arrows.js'
 import { textWidth } from './font.js'
 import { crosses, type Point } from './geometry.js'
-import { type Ink, type Item, LINE, SMALL, textAt } from './items.js'
+import { DOT, type Ink, type Item, LINE, SMALL, textAt } from './items.js'
 
 /** A label of a view: lines of text in a column beside it, and a leader to what they name. */
 export interface Label {
@@ -18,7 +18,6 @@ const GAP = 3
 /** Height of the letters above the line that they stand on. */
 export const ASCENT = 10.5
 const CENTRE = 4
-const DOT = 1.8
 
 /** Width of a column of labels. */
 export const columnWidth = (labels: readonly Label[]): number =>

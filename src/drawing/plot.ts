@@ -1,7 +1,7 @@
 import type { Block } from './figure.js'
 import { textWidth } from './font.js'
 import { distance, type Point } from './geometry.js'
-import { type Ink, type Item, type LineClass, SMALL, textAt } from './items.js'
+import { DOT, type Ink, type Item, type LineClass, SMALL, textAt } from './items.js'
 import { columnHeight, columnWidth, type Label, placeLabels } from './labels.js'
 import { plain, ticksOf } from './numbers.js'
 import { MARGIN, PAGE_WIDTH } from './view-layout.js'
@@ -10,7 +10,7 @@ import { MARGIN, PAGE_WIDTH } from './view-layout.js'
 export interface Curve {
   readonly points: readonly Point[]
   readonly line?: LineClass
-  readonly mark?: 'dot' | 'ring' | 'cross'
+  readonly mark?: 'dot' | 'cross'
   /** Label beside the plot; its leader ends at `labelAt`, or at the last point. */
   readonly label?: string | readonly string[]
   readonly labelAt?: Point
@@ -132,7 +132,8 @@ function curveItems({ points, line = 'thick', mark }: Curve, to: (point: Point) 
         ]),
       },
     ]
-  return at.map((centre) => ({ kind: 'circle', line, centre, radius: 2.2, ...(mark === 'dot' ? { fill: 'solid' as const } : {}) }))
+  const fill = line === 'force' || line === 'bad' || line === 'move' ? line : 'solid'
+  return at.map((centre) => ({ kind: 'circle', line: 'none', centre, radius: DOT, fill }))
 }
 
 /** Marks nearer to one before them than this would lie on it. */

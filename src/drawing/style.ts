@@ -25,6 +25,10 @@ svg.drawing text { stroke: none }
 .drawing .force { stroke: var(--ink-force); stroke-width: 2.5 }
 .drawing .bad, .drawing .badSecond { stroke: var(--ink-bad); stroke-width: 3 }
 .drawing .badSecond { stroke-dasharray: 7 5 }
+.drawing .dots { stroke: currentColor; stroke-width: 3.6 }
+.drawing .dots.fill-force { stroke: var(--ink-force) }
+.drawing .dots.fill-bad { stroke: var(--ink-bad) }
+.drawing .dots.fill-move { stroke: var(--ink-move) }
 .drawing .fill-tone { fill: currentColor; fill-opacity: .07 }
 .drawing .fill-paper { fill: var(--paper, Canvas) }
 .drawing .fill-solid { fill: currentColor }

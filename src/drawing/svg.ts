@@ -1,6 +1,6 @@
 import type { Drawing, Group } from './drawing.js'
 import type { Point } from './geometry.js'
-import type { Item, TextItem } from './items.js'
+import { DOT, type Item, type TextItem } from './items.js'
 import { pathData } from './path.js'
 import { DRAWING_STYLE } from './style.js'
 import { PAGE_WIDTH } from './view-layout.js'
@@ -37,18 +37,33 @@ const classes = (line: string, fill?: string): string => {
 type Shape = Exclude<Item, TextItem>
 
 /** What an item looks like; items of one look that follow each other are one path. */
-const lookOf = (item: Shape): string => classes(item.line, item.kind === 'lines' ? undefined : item.fill)
-const FINE = classes('fine')
-const SOLID = classes('none', 'solid')
+const lookOf = (item: Shape): string => (isDot(item) ? dotsOf(item) : classes(item.line, item.kind === 'lines' ? undefined : item.fill))
+/** Ends of leaders and marks of plots: lines of no length with round ends. */
+const isDot = (item: Shape): item is Extract<Shape, { kind: 'circle' }> =>
+  item.kind === 'circle' && item.line === 'none' && item.fill !== undefined && item.radius === DOT
+const dotsOf = ({ fill }: Extract<Shape, { kind: 'circle' }>): string => classes('dots', fill === 'solid' ? undefined : fill)
 
-/** Items that are drawn together: those of one look, and leaders with their heads. */
+const INKS = ['ink', 'force', 'bad', 'move'] as const
+/**
+ * What is drawn with one ink and covers nothing: lines without a filling, heads of arrows, dots. Their order does not show, so each look of a run is one
+ * path.
+ */
+function inkOf(item: Shape): string | undefined {
+  const { line } = item
+  const fill = item.kind === 'lines' ? undefined : item.fill
+  if (fill !== undefined && (line !== 'none' || fill === 'tone' || fill === 'paper')) return undefined
+  if (fill !== undefined) return fill === 'solid' ? 'ink' : fill
+  return INKS.find((ink) => line.startsWith(ink)) ?? 'ink'
+}
+
+/** Items that are drawn together: those of one ink that cover nothing, or of one look. */
 function runsOf(items: readonly Shape[]): readonly (readonly Shape[])[] {
   const runs: Shape[][] = []
   let kind = ''
   for (const item of items) {
-    const look = lookOf(item)
-    const own = look === FINE || look === SOLID ? 'leaders' : look
-    const closes = item.kind === 'path' && item.closed === true && look !== SOLID
+    const ink = inkOf(item)
+    const own = ink ?? `look${lookOf(item)}`
+    const closes = ink === undefined && item.kind === 'path' && item.closed === true
     if (own === kind && !closes) runs.at(-1)?.push(item)
     else runs.push([item])
     kind = closes ? '' : own
@@ -56,20 +71,25 @@ function runsOf(items: readonly Shape[]): readonly (readonly Shape[])[] {
   return runs
 }
 
-const openLines = (item: Shape): readonly (readonly Point[])[] =>
-  item.kind === 'lines' ? item.pieces : item.kind === 'path' && item.closed !== true ? [item.points] : []
+const openLines = (item: Shape): readonly (readonly Point[])[] => {
+  if (item.kind === 'lines') return item.pieces
+  if (isDot(item)) return [[item.centre]]
+  return item.kind === 'path' && item.closed !== true ? [item.points] : []
+}
 
+const FILLED = /fill-/
 /** A run of items: lines, then what is filled, so that heads lie on their leaders. */
 function runSvg(run: readonly Shape[]): string {
   const looks = new Set(run.map(lookOf))
   return [...looks]
-    .sort((a, b) => Number(a === SOLID) - Number(b === SOLID))
+    .sort((a, b) => Number(FILLED.test(a)) - Number(FILLED.test(b)))
     .map((look) => {
       const own = run.filter((item) => lookOf(item) === look)
       const open = own.flatMap(openLines)
       const closed = own.flatMap((item) => (item.kind === 'path' && item.closed === true ? [item.points] : []))
-      const d = `${pathData(open)}${pathData(closed, true)}`
-      return `${d === '' ? '' : `<path${look} d="${d}"/>`}${own.map((item) => (item.kind === 'circle' ? circleSvg(item, look) : '')).join('')}`
+      // What is closed comes first: a line that goes on behind it would end it.
+      const d = pathData([...closed.map((points) => ({ points, closed: true })), ...open.map((points) => ({ points, closed: false }))])
+      return `${d === '' ? '' : `<path${look} d="${d}"/>`}${own.map((item) => (item.kind === 'circle' && !isDot(item) ? circleSvg(item, look) : '')).join('')}`
     })
     .join('')
 }

@@ -91,7 +91,7 @@ describe('pictures in the page', () => {
     const pictures = await reportPictures(first)
     const html = htmlReport(first, { pictures })
     expect(html.match(/<svg role=img aria-labelledby=chart-/g)).toHaveLength(IDS.length)
-    expect(html.match(/<figure id="chart-/g)).toHaveLength(IDS.length)
+    expect(html.match(/<figure id=chart-/g)).toHaveLength(IDS.length)
     expect(html.replace(/<script>[\s\S]*?<\/script>/, '')).not.toMatch(/<script|src=|@import|<image|<svg[^>]* xmlns/)
     expect(html).toContain('currentColor')
     const ids = [...html.matchAll(/ id="?([^"\s>]+)/g)].map(([, id]) => id)

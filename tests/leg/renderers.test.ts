@@ -20,7 +20,7 @@ const page: Page = {
         ['pin', '4 mm'],
         [[{ text: 'bore', to: 'x' }], 5],
       ],
-      [{ joint: 'hip', cases: ['Walk'], id: 'x' }, {}],
+      ['x', undefined],
     ),
     facts('Title block', [
       ['leg', 'front'],
@@ -47,19 +47,15 @@ describe('one content, three forms', () => {
     expect(wordsOfHtml(html.replace('inside', 'outside'))).not.toEqual(wordsOfText(textPage(page)))
   })
 
-  test('HTML has what readers filter and jump by, and pictures with their names', () => {
+  test('HTML has what readers jump by, and pictures with their names', () => {
     expect(html).toContain('<tr id=x>')
     expect(html).toContain('<a href=#s3.1>3.1</a>')
-    const codes = new Map([
-      ['joint hip', 'j0'],
-      ['cases Walk', 'c2'],
-    ])
-    const scripted = htmlBlocks(page.blocks, 0, codes)
-    expect(scripted).toContain('<tr data-f=j0,c2>')
+    const scripted = htmlBlocks(page.blocks, 0, true)
+    expect(scripted).not.toContain('<tr id=')
     expect(scripted).toContain('See 3.1 and')
     expect(html).toContain('<svg role=img aria-labelledby=p-title aria-describedby=p-text>')
     expect(html).toMatch(/<section id="inner" aria-labelledby="inner-title">\n<h2 id="inner-title">/)
-    expect(html).toMatch(/<div id="deep">\n<h3>Deeper/)
+    expect(html).toContain('<h3 id="deep">Deeper</h3>')
     expect(html).toContain('<details open>')
     expect(html).toContain('First &lt;b&gt;')
   })

@@ -72,6 +72,15 @@ describe.each(legs)('%s', (_, x) => {
         expect(worked.results.slice(2 * k, 2 * k + 2), `${one.id} ${one.joint}`).toEqual([found.demand, found.capacity])
   })
 
+  test('a formula prints every input of its steps: no two formulas share a name', () => {
+    const strange = sheet.steps.flatMap(({ formula, x: given }) =>
+      Object.keys(given as object)
+        .filter((name) => !(name in (sheet.formulas.get(formula)?.def.inputs ?? {})))
+        .map((name) => `${formula}: ${name}`),
+    )
+    expect([...new Set(strange)]).toEqual([])
+  })
+
   test('links are right: with every leaf moved a little, so that no two numbers are equal by chance, they are the same', () => {
     const twin = calculationOf(x, { recording: true })
     const others = comparisonsOf(twin, CHECKS, CASE_IDS)

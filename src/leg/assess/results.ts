@@ -19,7 +19,8 @@ const eachOnce = (sources: readonly Source[]): Source[] => [
   ...new Map(sources.map((source) => [`${source.level} ${source.where}`, source])).values(),
 ]
 
-const NOT_MONOTONE =
+/** What a check notes whose worst end need not be at an end of each value. */
+export const NOT_MONOTONE =
   'an uncertain value may lower this reserve at either end, depending on the others; the unfavourable end of the range is the least that was found'
 
 /** The result of one check: its hardest load case, with the whole calculation. */

@@ -55,8 +55,8 @@ export function torqueSpeedDrawing(facts: Facts, joint: Joint): Drawing | undefi
       {
         points: thinned,
         line: 'force',
-        mark: gait === 'walk' ? 'ring' : 'cross',
-        label: gait === 'walk' ? 'walk (rings)' : 'trot (crosses)',
+        mark: gait === 'walk' ? 'dot' : 'cross',
+        label: gait === 'walk' ? 'walk (dots)' : 'trot (crosses)',
         labelAt: farthest,
         ink: 'force',
       },

@@ -1,8 +1,8 @@
 import { type Curve, type Drawing, Figure, type Point, plain, plotBlock } from '../../drawing/index.js'
-import { JOINTS } from '../numbers.js'
+import { JOINTS, type Joint } from '../numbers.js'
 import { afterYears } from '../parts/transmission/cord/checks.js'
 import { pretensionLeft, pretensionSet } from '../parts/transmission/cord/fields.js'
-import { clampLoadAt } from '../what-if.js'
+import { caseState, clampLoadAt } from '../what-if.js'
 import { type Facts, resultSentence } from './facts.js'
 import { hasCordDrive } from './present.js'
 import { amount, answerOf, checked } from './words.js'
@@ -10,6 +10,21 @@ import { amount, answerOf, checked } from './words.js'
 const CHECKS = ['cord.slack', 'cord.shelf', 'stackBolt.slip', 'stackBolt.separation', 'motorBolt.slip']
 const MONTHS = 12
 const DAYS = 365
+
+/** Tension below which a span hangs slack in a walk, as a line over the year. */
+function neededLine(facts: Facts, figure: Figure, joint: Joint): Curve {
+  const { drum, drive } = caseState(facts.leg, 'walk').joints[joint]
+  const needed = (Math.abs(drum.torque) * drive.pretension) / drive.slackTorque
+  figure.rows(amount(`pretension that the ${joint} needs in a walk`, needed, 'N'))
+  return {
+    points: [
+      [0, needed],
+      [MONTHS, needed],
+    ],
+    line: 'other',
+    label: [`${joint} needs`, `${plain(needed, 3)} N to walk`],
+  }
+}
 
 /** Pretension and clamp load over a year at room temperature. */
 export function yearDrawing(facts: Facts): Drawing | undefined {
@@ -34,9 +49,13 @@ export function yearDrawing(facts: Facts): Drawing | undefined {
       ink: joint === 'hip' ? 'ink' : 'move',
     }
   })
+  const needs = tension.length === 0 ? [] : joints.map((joint) => neededLine(facts, figure, joint))
   if (tension.length > 0)
     figure.block('Pretension of a span, N', (y) =>
-      plotBlock({ x: { title: 'months', from: 0, to: MONTHS }, y: { title: 'N', from: 0 }, curves: tension, height: 110 }, y),
+      plotBlock(
+        { x: { title: 'months', from: 0, to: MONTHS }, y: { title: 'N', from: 0 }, curves: [...tension, ...needs], height: 130 },
+        y,
+      ),
     )
   const room = facts.leg.x.environment.assemblyTemperature
   const clamp = facts.all('boltGroup').map((group, i): Curve => {

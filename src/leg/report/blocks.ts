@@ -21,20 +21,6 @@ export type Words = string | readonly Piece[]
 /** How a text stands out: by its words first, and by colour where there is some. */
 export type Tone = 'fails' | 'short' | 'holds'
 
-/** What a row or a section belongs to: readers of a page filter by it. */
-export interface Marks {
-  /** Its place on the page, which links lead to. */
-  readonly id?: string
-  /** Joint that it belongs to. */
-  readonly joint?: string
-  /** Part that it belongs to. */
-  readonly part?: string
-  /** Load cases, by title. */
-  readonly cases?: readonly string[]
-  /** Whether it fails, is short of its required reserve, or holds. */
-  readonly state?: string
-}
-
 /** Rows of words under a head. The caption says what they hold to those who cannot see the place of the table. */
 export interface TableOf {
   readonly caption: string
@@ -42,8 +28,8 @@ export interface TableOf {
   readonly head: readonly string[]
   /** Words of each row, column by column. */
   readonly rows: readonly (readonly Words[])[]
-  /** What each row belongs to, row by row. */
-  readonly marks?: readonly Marks[]
+  /** The place of each row that links lead to. */
+  readonly ids?: readonly (string | undefined)[]
 }
 
 /** A drawing or chart. Where there is no picture, the words and the table stand for it. */
@@ -68,7 +54,7 @@ export interface Picture {
 export type Block =
   | { readonly kind: 'heading'; readonly level: 2 | 3; readonly text: string }
   /** A part with a title and a place; parts of parts have titles one level lower. */
-  | { readonly kind: 'section'; readonly title: string; readonly blocks: readonly Block[]; readonly marks?: Marks }
+  | { readonly kind: 'section'; readonly title: string; readonly blocks: readonly Block[]; readonly id: string }
   /** A paragraph; its lead, where there is one, stands out before it. */
   | { readonly kind: 'text'; readonly text: Words; readonly lead?: string; readonly tone?: Tone; readonly small?: true }
   | { readonly kind: 'points' | 'steps'; readonly lines: readonly Words[] }
@@ -93,12 +79,7 @@ export const heading = (text: string): Block => ({ kind: 'heading', level: 2, te
 /** A heading of the third level. */
 export const subheading = (text: string): Block => ({ kind: 'heading', level: 3, text })
 /** A part with a title and a place. */
-export const section = (id: string, title: string, blocks: readonly Block[], marks: Marks = {}): Block => ({
-  kind: 'section',
-  title,
-  blocks,
-  marks: { ...marks, id },
-})
+export const section = (id: string, title: string, blocks: readonly Block[]): Block => ({ kind: 'section', title, blocks, id })
 /** A paragraph. */
 export const text = (words: Words): Block => ({ kind: 'text', text: words })
 /** A remark in smaller letters. */
@@ -122,13 +103,13 @@ export const table = (
   caption: string,
   head: readonly string[],
   rows: readonly (readonly unknown[])[],
-  marks?: readonly Marks[],
+  ids?: readonly (string | undefined)[],
 ): Block => ({
   kind: 'table',
   caption,
   head,
   rows: rows.map((cells) => cells.map((cell) => (Array.isArray(cell) ? (cell as readonly Piece[]) : String(cell)))),
-  ...(marks === undefined ? {} : { marks }),
+  ...(ids === undefined ? {} : { ids }),
 })
 
 /** Text without links and emphasis. */

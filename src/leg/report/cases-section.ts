@@ -1,8 +1,9 @@
 import { LOAD_CASES } from '../cases/events.js'
 import { JOINTS } from '../numbers.js'
 import type { Assessment } from '../result.js'
-import { capital } from './amounts.js'
+import { capital, listed } from './amounts.js'
 import { type Block, points, section, table, text } from './blocks.js'
+import { lower } from './checks-section.js'
 import { checkList, footText, temperatureText } from './content.js'
 import { unitsInHead } from './unit-heads.js'
 
@@ -51,21 +52,21 @@ export function casesSection(assessment: Assessment): Block {
   return section('cases', 'Load cases', [
     points(cases.map(({ title, story }) => [{ text: `${title}.`, strong: true }, ` ${story}`])),
     text('The copper loss is part of the heat of a motor; its drag adds to it. Both stand in the calculation steps.'),
-    table(
-      'Loads of each joint in each load case',
-      shown.head,
-      shown.rows,
-      cases.flatMap(({ title }) => JOINTS.map((joint) => ({ joint, cases: [title] }))),
-    ),
+    table('Loads of each joint in each load case', shown.head, shown.rows),
     ...unsettledBlocks(assessment),
   ])
 }
 
 function unsettledBlocks({ unsettled }: Assessment): Block[] {
   if (unsettled.length === 0) return []
+  const byReason = new Map<string, string[]>()
+  for (const { case: id, joint, loop, why } of unsettled) {
+    const reason = `${loop} do not converge. ${why}`
+    byReason.set(reason, [...(byReason.get(reason) ?? []), `${lower(LOAD_CASES[id].title)} (${joint})`])
+  }
   return [
     section('unsettled', 'Load cases without a thermal steady state', [
-      points(unsettled.map(({ case: id, joint, loop, why }) => `${LOAD_CASES[id].title}, ${joint}: ${loop}. ${why}`)),
+      points([...byReason].map(([reason, cases]) => `${capital(reason)} Load cases: ${cases.join('; ')}.`)),
     ]),
   ]
 }
@@ -74,14 +75,22 @@ function unsettledBlocks({ unsettled }: Assessment): Block[] {
 export const footSection = (assessment: Assessment): Block => section('foot', 'The foot', [points(footText(assessment))])
 
 /** The measurements that decide most checks. */
-export const measureSection = ({ priors }: Assessment): Block =>
-  section('measure', 'What to measure first', [
+export function measureSection({ priors }: Assessment): Block {
+  const grouped = new Map<string, { readonly whats: string[]; readonly test: string; readonly checks: readonly string[] }>()
+  for (const { what, test, checks } of priors.tests) {
+    const key = `${test} ${checks.join()}`
+    const known = grouped.get(key)
+    if (known === undefined) grouped.set(key, { whats: [what], test, checks })
+    else known.whats.push(what)
+  }
+  return section('measure', 'What to measure first', [
     priors.tests.length === 0
       ? text('No measurement decides more checks than the others.')
       : points(
-          priors.tests.map(({ what, test, checks }) => [
-            { text: capital(what), strong: true },
+          [...grouped].map(([, { whats, test, checks }]) => [
+            { text: capital(listed(whats)), strong: true },
             `: ${test}. This decides ${checkList(checks)}.`,
           ]),
         ),
   ])
+}

@@ -52,7 +52,7 @@ export function changesSection(assessment: Assessment, changes: readonly Changes
         changes.map(({ check, changes: own }): Words => {
           const rank = rankOf(assessment, check)
           const lead: Piece[] = [
-            { text: rank, to: rank.toLowerCase() },
+            { text: rank, to: rank },
             ` ${placeOf(check)}, ${check.mode}, `,
             { text: standing(check), tone: standing(check) },
             ': ',

@@ -1,9 +1,10 @@
+import { NOT_MONOTONE } from '../assess/results.js'
 import { amountText } from '../assess/sentence.js'
 import { LOAD_CASES } from '../cases/events.js'
 import { CHECKS } from '../parts/index.js'
 import type { Assessment, CheckResult } from '../result.js'
 import { capital, listed } from './amounts.js'
-import { type Block, type Marks, type Piece, points, section, small, table, text, type Words } from './blocks.js'
+import { type Block, type Piece, points, section, small, table, text, type Words } from './blocks.js'
 import { bandText, EVIDENCE, placeOf, reserveText, restsText, standing } from './content.js'
 import type { NumberedSheet } from './sheet-sections.js'
 
@@ -17,19 +18,12 @@ export const checkNamed = (id: string): string => WORDS.get(id) ?? id
 /** Where a check stands in the ranking, as its reference. */
 export const rankOf = ({ checks }: Assessment, check: CheckResult): string => `K${checks.indexOf(check) + 1}`
 
-const marksOf = (check: CheckResult): Marks => ({
-  ...(check.joint === undefined ? {} : { joint: check.joint }),
-  part: check.part,
-  cases: [check.caseTitle],
-  state: standing(check),
-})
-
 const HEAD = ['no.', 'state', 'part', 'how it fails', 'load case', 'demand', 'capacity', 'reserve', 'required', 'range'] as const
 
 /** The ranked checks as cells of words. */
 export const rankedRows = (assessment: Assessment): Words[][] =>
   assessment.checks.map((check) => [
-    [{ text: rankOf(assessment, check), to: rankOf(assessment, check).toLowerCase() }],
+    [{ text: rankOf(assessment, check), to: rankOf(assessment, check) }],
     [{ text: standing(check), tone: standing(check) }],
     placeOf(check),
     check.mode,
@@ -46,8 +40,10 @@ export const RANKED_HEAD: readonly string[] = HEAD
 /** Every check in its order. */
 export const rankedSection = (assessment: Assessment): Block =>
   section('checks', 'Checks, nearest to its limit first', [
-    text('Checks are ordered by reserve over required reserve. Each number leads to the chain of the check.'),
-    table('Every check with its reserve', HEAD, rankedRows(assessment), assessment.checks.map(marksOf)),
+    text(
+      `Checks are ordered by reserve over required reserve. Each number leads to the chain of the check.${assessment.checks.every(({ range }) => range.monotone) ? '' : ` Where the range says "least found", ${NOT_MONOTONE}.`}`,
+    ),
+    table('Every check with its reserve', HEAD, rankedRows(assessment)),
   ])
 
 /** Each check as a chain of references, its joints together. */
@@ -64,33 +60,19 @@ export function chainsSection(assessment: Assessment, chosen: readonly CheckResu
 
 function chain(assessment: Assessment, checks: readonly CheckResult[], sheet: NumberedSheet): Block {
   const [first] = checks as [CheckResult, ...CheckResult[]]
-  const joints = new Set(checks.map(({ joint }) => joint))
   const rule = CHECKS.find(({ id }) => id === first.id)?.rule
   const rests = restsText(first)
-  return section(
-    `check-${first.id.replaceAll('.', '-')}`,
-    `${capital(first.part)}: ${first.mode}`,
-    [
-      text(`Demand: ${first.demandIs}. Capacity: ${first.capacityIs}. Remedy: ${first.remedy}.${rests === undefined ? '' : ` ${rests}`}`),
-      ...(rule === undefined ? [] : [small(`Rule: ${rule.where} (${EVIDENCE[rule.level] ?? rule.level}).`)]),
-      points(checks.map((check) => chainLine(assessment, check, sheet))),
-      ...notes(checks),
-    ],
-    {
-      ...(joints.size === 1 && first.joint !== undefined ? { joint: first.joint } : {}),
-      part: first.part,
-      cases: [...new Set(checks.map(({ caseTitle }) => caseTitle))],
-      ...(new Set(checks.map(standing)).size === 1 ? { state: standing(first) } : {}),
-    },
-  )
+  return section(`check-${first.id.replaceAll('.', '-')}`, `${capital(first.part)}: ${first.mode}`, [
+    text(`Demand: ${first.demandIs}. Capacity: ${first.capacityIs}. Remedy: ${first.remedy}.${rests === undefined ? '' : ` ${rests}`}`),
+    ...(rule === undefined ? [] : [small(`Rule: ${rule.where} (${EVIDENCE[rule.level] ?? rule.level}).`)]),
+    points(checks.map((check) => chainLine(assessment, check, sheet))),
+    ...notes(checks),
+  ])
 }
 
 function chainLine(assessment: Assessment, check: CheckResult, sheet: NumberedSheet): Words {
   const rank = rankOf(assessment, check)
-  const lead: Piece[] = [
-    { text: rank, id: rank.toLowerCase() },
-    ` ${check.joint === undefined ? '' : `${check.joint}, `}${lower(check.caseTitle)}: `,
-  ]
+  const lead: Piece[] = [{ text: rank, id: rank }, ` ${check.joint === undefined ? '' : `${check.joint}, `}${lower(check.caseTitle)}: `]
   return [
     ...lead,
     'demand ',
@@ -101,19 +83,16 @@ function chainLine(assessment: Assessment, check: CheckResult, sheet: NumberedSh
   ]
 }
 
-/** The load case that is hardest after this one, and the range of the rest. */
-function othersText({ otherCases: [next, ...rest] }: CheckResult): string {
-  if (next === undefined) return ''
-  const named = `${lower(LOAD_CASES[next.case].title)} ${reserveText(next.reserve)}`
-  const last = rest.at(-1)
-  return ` Next: ${named}${last === undefined ? '' : `; ${rest.length} more up to ${reserveText(last.reserve)}`}.`
-}
+/** The load case that is hardest after this one. */
+const othersText = ({ otherCases: [next] }: CheckResult): string =>
+  next === undefined ? '' : ` Next: ${lower(LOAD_CASES[next.case].title)} ${reserveText(next.reserve)}.`
 
 /** What broke a limit of validity, and other remarks; those that both joints have stand once. */
 function notes(checks: readonly CheckResult[]): Block[] {
   const joints = new Map<string, string[]>()
   for (const { notes: own, joint } of checks)
-    for (const note of own) joints.set(note, [...(joints.get(note) ?? []), ...(joint === undefined ? [] : [joint])])
+    for (const note of own.filter((one) => one !== NOT_MONOTONE))
+      joints.set(note, [...(joints.get(note) ?? []), ...(joint === undefined ? [] : [joint])])
   return joints.size === 0
     ? []
     : [points([...joints].map(([note, of]) => `Note${of.length === 0 || of.length === checks.length ? '' : ` (${listed(of)})`}: ${note}.`))]

@@ -62,11 +62,21 @@ function shown(one: Element): Element | undefined {
   const flat = inner.flatMap((child) =>
     typeof child !== 'string' && child.name === 'g' && Object.keys(child.attributes).length === 0 ? child.children : [child],
   )
+  if (name === 'text') return { name, attributes: placed(own, flat), children: flat }
   return { name, attributes: own, children: name === 'g' ? joined(flat) : flat }
 }
 
+/** A text of one line at its place, instead of moved there. */
+function placed(attributes: Element['attributes'], children: Element['children']): Element['attributes'] {
+  const [, x, y] = MOVED.exec(attributes.transform ?? '') ?? []
+  if (x === undefined || y === undefined || children.some((child) => typeof child !== 'string')) return attributes
+  const { transform: _, ...rest } = attributes
+  return { x, y, ...rest }
+}
+
+const MOVED = /^translate\(([-\d.]+),([-\d.]+)\)$/
 const moved = ({ transform = '' }: Element['attributes']): Point => {
-  const [, x = '0', y = '0'] = /^translate\(([-\d.]+),([-\d.]+)\)$/.exec(transform) ?? []
+  const [, x = '0', y = '0'] = MOVED.exec(transform) ?? []
   return [Number(x), Number(y)]
 }
 
@@ -108,11 +118,11 @@ function joined(children: readonly (Element | string)[]): (Element | string)[] {
     if (last !== undefined && joins && lookOf(last) === lookOf(child)) runs.at(-1)?.push(child)
     else runs.push([child])
   }
-  return runs.map((run): Element => {
+  const parts = runs.map((run): Element => {
     const [first] = run as [Element, ...Element[]]
     const own = Object.fromEntries(Object.entries(first.attributes).filter(([key]) => !PLACES.test(key)))
     const lines = run.flatMap((one) => [pointsOf(one) ?? []]).filter((points) => points.length > 0)
-    if (lines.length > 0) return { name: 'path', attributes: { ...own, d: pathData(lines) }, children: [] }
+    if (lines.length > 0) return { name: 'path', attributes: { ...own, d: pathData(lines.map((points) => ({ points }))) }, children: [] }
     if (run.length === 1) return withShared(first)
     return {
       name: 'path',
@@ -120,7 +130,13 @@ function joined(children: readonly (Element | string)[]): (Element | string)[] {
       children: [],
     }
   })
+  const texts = parts.filter((part) => part.name === 'text')
+  if (texts.length < MANY || texts.length === parts.length) return parts
+  return [...parts.filter((part) => part.name !== 'text'), withShared({ name: 'g', attributes: {}, children: texts })]
 }
+
+/** So many texts stand in a group of their own, which says for all of them what they have in common. */
+const MANY = 3
 
 /** A mark at its place: its own path moved there. */
 function shapeAt([x, y]: Point, d: string): string {

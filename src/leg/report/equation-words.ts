@@ -5,8 +5,8 @@ const SIGNS: Readonly<Record<string, string>> = { sqrt: '√', pi: 'π', log: 'l
 /** Names that the notation of equations has for itself. */
 const OWN = /^(exp|sin|cos|tan|asin|acos|atan|atan2|min|max|abs|cosh|sinh|tanh|sum|mean|round|hypot|cbrt|log10|log2|sign|floor|ceil)$/
 
-/** A line of a record, as a reader writes it: its names as words, `·` for products, `²` for squares, `result` as the title of the formula. */
-export function equationWords(line: string, names: ReadonlySet<string>, title: string): string {
+/** A line of a record, as a reader writes it: its names as words, `·` for products, `²` for squares. */
+export function equationWords(line: string, names: ReadonlySet<string>): string {
   const own = new Set(names)
   const assigned = /^\s*([A-Za-z_]\w*)\s*=(?!=)/.exec(line)?.[1]
   if (assigned !== undefined) own.add(assigned)
@@ -15,9 +15,8 @@ export function equationWords(line: string, names: ReadonlySet<string>, title: s
     .replaceAll('==', '=')
     .replaceAll(' .^ ', '^')
     .replaceAll(/[A-Za-z_][\w.]*/g, (name) => {
-      if (name === 'result' && !own.has('result')) return title
       const root = name.split('.')[0] as string
-      if (own.has(name) || own.has(root)) return name === 'result' ? title : wordsOf(name)
+      if (own.has(name) || own.has(root)) return wordsOf(name)
       return OWN.test(name) ? name : (SIGNS[name] ?? name)
     })
     .replaceAll(/\^2(?![\d.])/g, '²')

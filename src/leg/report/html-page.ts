@@ -1,6 +1,6 @@
-import type { Block, Marks, Page } from './blocks.js'
+import type { Block, Page } from './blocks.js'
 import { policyHash } from './hash.js'
-import { CHOICES, type Codes, escaped, htmlBlocks, valuesOf } from './html-parts.js'
+import { escaped, htmlBlocks } from './html-parts.js'
 import { SCRIPT } from './script.js'
 import { printFooter, STYLE } from './style.js'
 
@@ -42,48 +42,20 @@ ${script === undefined ? '' : `<script>${script}</script>\n`}</body>
 
 /** A report as a page, with contents and a filter. */
 export function reportDocument({ title, blocks }: Page): string {
-  const codes = codesOf(blocks)
-  const main = htmlBlocks(blocks, 0, codes)
+  const main = htmlBlocks(blocks, 0, true)
   const at = main.indexOf('<section id="checks"')
-  return documentOf(title, `${main.slice(0, at)}${filter(codes)}\n${main.slice(at)}`, contents(blocks), SCRIPT)
+  return documentOf(title, `${main.slice(0, at)}${FILTER}\n${main.slice(at)}`, contents(blocks), SCRIPT)
 }
 
 /** Links to the parts of a page. */
 function contents(blocks: readonly Block[]): string {
-  const links = blocks.flatMap((block) =>
-    block.kind === 'section' ? [`<li><a href="#${block.marks?.id}">${escaped(block.title)}</a></li>`] : [],
-  )
+  const links = blocks.flatMap((block) => (block.kind === 'section' ? [`<li><a href="#${block.id}">${escaped(block.title)}</a></li>`] : []))
   return `<nav aria-label="Contents" class="contents"><ul>${links.join('')}</ul></nav>\n`
 }
 
-/** Every mark of some blocks. */
-const marksIn = (blocks: readonly Block[]): Marks[] =>
-  blocks.flatMap((block) => {
-    if (block.kind === 'table') return block.marks ?? []
-    if (block.kind === 'section') return [block.marks ?? {}, ...marksIn(block.blocks)]
-    return block.kind === 'fold' ? marksIn(block.blocks) : []
-  })
+const CHOICES = { joint: 'Joint', part: 'Part', case: 'Load case', state: 'State' } as const
 
-const LABELS = { joint: 'Joint', part: 'Part', cases: 'Load case', state: 'State' } as const
-
-/** A code for every value of every choice, in the order of the page. */
-function codesOf(blocks: readonly Block[]): Codes {
-  const marks = marksIn(blocks)
-  return new Map(
-    CHOICES.flatMap((choice) =>
-      [...new Set(marks.flatMap((mark) => valuesOf(mark, choice)))].map((value, i) => [`${choice} ${value}`, `${choice[0]}${i}`] as const),
-    ),
-  )
-}
-
-/** Choices that hide what does not belong to them. Without the script the form stays hidden, and everything is shown. */
-function filter(codes: Codes): string {
-  const choices = CHOICES.map((choice) => {
-    const options = [...codes]
-      .filter(([key]) => key.startsWith(`${choice} `))
-      .map(([key, code]) => `<option value="${code}">${escaped(key.slice(choice.length + 1))}</option>`)
-      .join('')
-    return `<label>${LABELS[choice]} <select name="${choice}"><option value="">all</option>${options}</select></label>`
-  })
-  return `<form class="filter" data-aid aria-label="Filter of checks and steps" hidden>${choices.join(' ')} <button type="reset">Show all</button> <output role="status"></output></form>`
-}
+/** Choices that hide what does not belong to them. The script fills them from the ranking; without it the form stays hidden, and everything is shown. */
+const FILTER = `<form class="filter" data-aid aria-label="Filter of checks and steps" hidden>${Object.entries(CHOICES)
+  .map(([name, label]) => `<label>${label} <select name="${name}"><option value="">all</option></select></label>`)
+  .join(' ')} <button type="reset">Show all</button> <output role="status"></output></form>`

@@ -1,11 +1,12 @@
 import type { Source } from '../../formula/index.js'
 import { bandText, type Kind } from '../../units/index.js'
+import { leafName } from '../assess/names.js'
 import type { Leg } from '../document/describe.js'
 import { propertiesOf } from '../parts/materials/fields.js'
 import type { Link, Sheet, SheetLeaf, SheetMaker } from '../run/index.js'
 import type { OwnMaterial } from '../schema/field.js'
 import { materialOf } from '../schema/tables.js'
-import { exactAmount, listed, one } from './amounts.js'
+import { exactAmount, listed } from './amounts.js'
 import { type FieldRow, fieldRows } from './fields-list.js'
 
 /** A value of a table, of a material, or a constant of the model, as it stands on the sheet. */
@@ -57,7 +58,12 @@ export class Origins {
     const constant = reads.length === 0 && (leaf.names as { readonly material?: string }).material === undefined
     const list = constant ? this.constants : this.tables
     const ref = `${constant ? 'C' : 'T'}${list.length + 1}`
-    list.push({ ref, name: nameOf(leaf, path), value: textOf(leaf, value as number, kind), source: this.#sourceOf(leaf, reads) })
+    list.push({
+      ref,
+      name: leafName(leaf.id, leaf.names as Readonly<Record<string, string>>, path),
+      value: textOf(leaf, value as number, kind),
+      source: this.#sourceOf(leaf, reads),
+    })
     return ref
   }
 
@@ -82,39 +88,4 @@ export class Origins {
 function textOf(leaf: SheetLeaf, value: number, kind: Kind): string {
   const { range } = leaf
   return range === undefined || leaf.value !== value ? exactAmount(kind, value) : bandText(kind, value, range.low, range.high)
-}
-
-const SHARES: Readonly<Record<string, string>> = {
-  'material.share.alongLayers': 'share of the strength along the layers',
-  'material.share.acrossLayers': 'share of the strength across the layers',
-  'material.share.interlayerShear': 'share of the strength in shear between layers',
-  'material.share.dry': 'share of the strength when dry',
-  'material.share.conditioned': 'share of the strength in room air',
-  'material.share.saturated': 'share of the strength when wet',
-  'material.kept1000Hours': 'share of the strength kept for 1000 hours',
-  'material.kept1Year': 'share of the strength kept for a year',
-  'material.strengthActivation': 'activation energy of rupture',
-  'material.strengthTransition': 'glass transition for strength (0 K: a table holds)',
-  'material.shiftEnd': 'temperature above which the shift of time stays',
-}
-
-/** A leaf in words: `material.strength` of ASA is `strength of ASA`. */
-export function nameOf({ id, names }: Pick<SheetLeaf, 'id' | 'names'>, path = ''): string {
-  const own =
-    SHARES[id] ??
-    id
-      .split('.')
-      .map(one)
-      .join(' ')
-      .replace(/^material /, '')
-  const instances = Object.values(names).filter((name) => !['main', 'leg'].includes(name))
-  const of = instances.length === 0 ? '' : id.startsWith('material.') ? ` of ${instances[0]}` : ` (${instances.join(', ')})`
-  return `${own}${of}${
-    path === ''
-      ? ''
-      : `: ${path
-          .split('.')
-          .map((part) => (/^\d+$/.test(part) ? `no. ${Number(part) + 1}` : one(part)))
-          .join(' ')}`
-  }`
 }

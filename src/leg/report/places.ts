@@ -21,5 +21,6 @@ function instanceWords(index: (typeof SHOWN)[number], name: string): string {
   if (index === 'air') return AIR_WORDS[name] ?? one(name)
   if (index === 'age') return AGE_WORDS[name] ?? one(name)
   if (index === 'link') return `${name} link`
-  return index === 'boltGroup' ? `${name} bolts` : name
+  if (index === 'material') return name
+  return index === 'boltGroup' ? `${one(name)} bolts` : one(name)
 }

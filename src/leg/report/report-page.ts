@@ -11,6 +11,7 @@ import { chartTable } from './chart-table.js'
 import { reportCharts } from './charts.js'
 import { chainsSection, checkNamed, rankedSection } from './checks-section.js'
 import { CAUTIONS, measurementText, priorsText, standing, verdictText } from './content.js'
+import { drawingPictures } from './drawing-pictures.js'
 import { specificationHash } from './hash.js'
 import type { ReportPicture } from './pictures.js'
 import { assumptionsSection, notEvaluatedBlocks, numberedSheet } from './sheet-sections.js'
@@ -49,7 +50,7 @@ export function reportPage(assessment: Assessment, options: ReportOptions = {}):
   const { leg } = assessment
   const chosen = steps === 'all' ? assessment.checks : decisive(assessment)
   const sheet = numberedSheet(assessment, chosen)
-  const [first, ...others] = options.drawings ?? legDrawings(assessment, { style: 'page', only: ['leg'] })
+  const [first, ...others] = drawingPictures(assessment, options.drawings ?? legDrawings(assessment, { style: 'page', only: ['leg'] }))
   const changes = changesOf(assessment)
   return {
     title: `${leg.name}: calculation sheet`,
@@ -109,7 +110,11 @@ const titleBlock = ({ leg }: Assessment, { date = '', by = '', checkedBy = '' }:
   ])
 
 /** Charts that say less than a drawing of the page: where the drawing is there, the chart is not. */
-const WITHIN: Readonly<Record<string, string>> = { reserves: 'reserve-bars', 'torque-speed': 'torque-speed-hip' }
+const WITHIN: Readonly<Record<string, string>> = {
+  reserves: 'reserve-bars',
+  'torque-speed': 'torque-speed-hip',
+  pretension: 'year',
+}
 
 function chartsSection(assessment: Assessment, pictures: readonly ReportPicture[] | undefined, drawings: readonly Picture[]): Block {
   const all = pictures ?? reportCharts(assessment).map((one) => ({ ...one, svg: undefined }))

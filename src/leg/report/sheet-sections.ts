@@ -5,7 +5,7 @@ import { keyOfResult, recordedOf } from '../assess/recorded.js'
 import type { Assessment, CheckResult } from '../result.js'
 import { type Calculation, type Cell, SheetMaker } from '../run/index.js'
 import { capital } from './amounts.js'
-import { type Block, type Marks, type Piece, points, section, table, text, type Words } from './blocks.js'
+import { type Block, type Piece, points, section, table, text, type Words } from './blocks.js'
 import { EVIDENCE } from './content.js'
 import { Numbering } from './numbering.js'
 import { Origins, type ValueRow } from './origins.js'
@@ -64,22 +64,22 @@ const sidesOf = ({ findings: [hardest] }: CheckFindings): Cell[] =>
 function specificationSection({ fields }: Origins): Block {
   const filled = fields.filter((field) => field.filled !== undefined).length
   const rows: Words[][] = []
-  const marks: Marks[] = []
+  const ids: (string | undefined)[] = []
   let part = ''
   for (const { ref, name, value, filled: why } of fields) {
     const at = name.lastIndexOf(': ')
     const own = at < 0 ? '' : name.slice(0, at)
     if (own !== part) {
       rows.push(['', [{ text: own, strong: true }], '', ''])
-      marks.push({})
+      ids.push(undefined)
       part = own
     }
     rows.push([ref, name.slice(at < 0 ? 0 : at + 2), value, why === undefined ? '' : reason(why)])
-    marks.push({ id: ref })
+    ids.push(ref)
   }
   return section('specification', 'Specification', [
     text(`Fields as they were given, ${fields.length - filled} of ${fields.length}. The others were filled in, each with its reason.`),
-    table('Every field of the specification with its value', ['no.', 'field', 'value', 'why it was filled in'], rows, marks),
+    table('Every field of the specification with its value', ['no.', 'field', 'value', 'why it was filled in'], rows, ids),
   ])
 }
 
@@ -92,7 +92,7 @@ function valuesSection({ tables, constants }: Origins, sources: Sources): Block 
       caption,
       ['no.', 'value of', 'value', 'source'],
       rows.map(({ ref, name, value, source }) => [ref, name, value, typeof source === 'string' ? source : sources.of([source])]),
-      rows.map(({ ref }) => ({ id: ref })),
+      rows.map(({ ref }) => ref),
     )
   return section('values', 'Values of tables, and constants', [
     section('tables', 'Materials, threads and other tables', [list('Values of tables that steps refer to', tables)]),

@@ -28,7 +28,7 @@ export class Sources {
         'Sources of formulas and values',
         ['no.', 'source', 'evidence'],
         all.map(({ number, source: { level, where } }) => [`Q${number}`, remarkWords(where), EVIDENCE[level] ?? level]),
-        all.map(({ number }) => ({ id: `Q${number}` })),
+        all.map(({ number }) => `Q${number}`),
       ),
     ])
   }

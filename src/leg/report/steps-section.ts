@@ -2,7 +2,7 @@ import type { AnyFormula } from '../../formula/index.js'
 import { brokenStatements } from '../../formula/index.js'
 import { kindWords } from '../../units/index.js'
 import { capital, remarkWords } from './amounts.js'
-import { type Block, type Marks, type Piece, plainWords, points, section, small, table, text, type Words } from './blocks.js'
+import { type Block, type Piece, plainWords, points, section, small, table, text, type Words } from './blocks.js'
 import { equationWords } from './equation-words.js'
 import type { NumberedStep, StepGroup } from './numbering.js'
 import { placesText } from './places.js'
@@ -57,14 +57,13 @@ interface Shown {
 function headOf(formula: AnyFormula, sources: Sources): Block[] {
   const { equation: line } = formula as unknown as { readonly equation?: string }
   const { equation, inputs, output, assumes = [], valid = {}, source } = formula.def
-  if (line !== undefined)
-    return [text([{ text: equationWords(`result = ${line}`, new Set(Object.keys(inputs)), titleOf(formula)), code: true }])]
+  if (line !== undefined) return [text([{ text: equationWords(`result = ${line}`, new Set(Object.keys(inputs))), code: true }])]
   const names = new Set([...Object.keys(inputs), ...(typeof output === 'string' ? [] : Object.keys(output))])
   for (const each of equation ?? []) {
     const assigned = /^\s*([A-Za-z_]\w*)\s*=(?!=)/.exec(each)?.[1]
     if (assigned !== undefined && assigned !== 'result') names.add(assigned)
   }
-  const lines = equation?.map((each) => equationWords(each, names, titleOf(formula)))
+  const lines = equation?.map((each) => equationWords(each, names))
   const words = [
     ...(assumes.length === 0 ? [] : [`Assumes: ${inWords(assumes)}.`]),
     ...(Object.keys(valid).length === 0 ? [] : [`Valid for: ${inWords(Object.keys(valid))}.`]),
@@ -109,8 +108,15 @@ function bodyOf(caption: string, steps: readonly NumberedStep[], inputs: readonl
     rows: steps.map((step, i) => [step.number, placesText(step.places), ...columns.map(({ cells }) => cells[i] as Words)]),
   })
   if (columns.length > MOST_COLUMNS) return [...head, ...onItsSide(caption, names, rows)]
-  const marks = steps.map(({ number }): Marks => ({ id: `s${number}` }))
-  return [...head, table(caption, names, rows, marks)]
+  return [
+    ...head,
+    table(
+      caption,
+      names,
+      rows,
+      steps.map(({ number }) => `s${number}`),
+    ),
+  ]
 }
 
 /** Steps as columns, several tables where there are many. */
@@ -135,7 +141,7 @@ const same = ({ cells }: Shown, rows: readonly number[]) =>
 function jointsOf(steps: readonly NumberedStep[]): ReadonlyMap<string, readonly number[]> {
   const rows = new Map<string, number[]>()
   for (const [i, { places }] of steps.entries()) {
-    const { joint } = jointOf(places)
+    const joint = jointOf(places)
     if (joint === undefined) return new Map()
     rows.set(joint, [...(rows.get(joint) ?? []), i])
   }
@@ -165,10 +171,9 @@ function lineOf(step: NumberedStep, i: number, inputs: readonly Shown[], results
 const pieces = (words: Words): readonly Piece[] => (typeof words === 'string' ? [words] : words)
 
 /** The joint of a step that belongs to one. */
-function jointOf(places: NumberedStep['places']): Pick<Marks, 'joint'> {
+function jointOf(places: NumberedStep['places']): string | undefined {
   const joints = new Set(places.map(({ joint }) => joint))
-  const [joint] = joints
-  return joints.size === 1 && joint !== undefined ? { joint } : {}
+  return joints.size === 1 ? [...joints][0] : undefined
 }
 
 /** Limits of validity that steps break. */

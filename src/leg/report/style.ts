@@ -16,7 +16,7 @@ a { color: var(--link); } a:focus-visible, summary:focus-visible, .wide:focus-vi
 #cautions ul { padding: 0.8rem 1rem 0.8rem 2rem; border: 1px solid var(--line); }
 .small, .sources, figcaption { font-size: 0.9rem; } .answer { font-weight: 600; } code { font-size: 0.92em; } pre { margin: 0.4rem 0; }
 .wide { overflow-x: auto; margin: 0.4rem 0; } table { border-collapse: collapse; font-size: 0.86rem; } caption { text-align: left; font-style: italic; padding: 0.3rem 0; }
-th, td { padding: 0.2rem 0.5rem; text-align: left; vertical-align: top; border-bottom: 1px solid var(--line); } thead th { background: var(--soft); }
+th, td { padding: 0.2rem 0.5rem; text-align: left; vertical-align: top; } tr { border-bottom: 1px solid var(--line); } thead th { background: var(--soft); }
 .facts { width: 100%; } .facts th { width: 9rem; font-weight: 600; } .facts td { overflow-wrap: anywhere; } .facts .blank { height: 2.2rem; border-bottom: 1px solid var(--ink); }
 .charts { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 26rem), 1fr)); gap: 0 2rem; } figure { margin: 1rem 0; min-width: 0; } .picture { break-inside: avoid; } .picture h3 { margin-top: 0; } .wholeWidth { grid-column: 1 / -1; }
 .picture svg { display: block; width: 100%; max-width: 480px; height: auto; } .wholeWidth .picture svg { max-width: 100%; }

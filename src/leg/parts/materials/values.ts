@@ -117,8 +117,12 @@ export interface Bearing {
   readonly held?: boolean
 }
 
-const lesser = line('smaller stress', { rupture: 'stress', strain: 'stress' }, 'stress', 'min(rupture, strain)', (x) =>
-  Math.min(x.rupture, x.strain),
+const lesser = line(
+  'lower of the stresses for rupture and for strain',
+  { rupture: 'stress', strain: 'stress' },
+  'stress',
+  'min(rupture, strain)',
+  (x) => Math.min(x.rupture, x.strain),
 )
 
 /**

@@ -1,0 +1,49 @@
+import { resultText, sign } from '../drawings/facts.js'
+import type { Assessment, CheckResult } from '../result.js'
+import { type Picture, type Piece, plainWords, type Words } from './blocks.js'
+import { rankOf } from './checks-section.js'
+
+const HEAD = ['name', 'value', 'unit', 'source']
+
+/**
+ * Drawings as they stand in a report: values with their units, and the checks in their tables as numbers of the ranking, where each stands once.
+ */
+export const drawingPictures = (assessment: Assessment, drawings: readonly Picture[]): readonly Picture[] =>
+  drawings.map((one) => {
+    const { table } = one
+    if (table === undefined || table.head.join() !== HEAD.join()) return one
+    const checks = table.rows.map((row) => checkOf(assessment, one.id, row))
+    const sizes = table.rows.flatMap((row, i) => (checks[i] === undefined ? [sizeOf(row.map(plainWords))] : []))
+    const named = checks.flatMap((check) => check ?? [])
+    return {
+      ...one,
+      table: {
+        head: ['name', 'value', 'source'],
+        rows: named.length === 0 ? sizes : [...sizes, ['checks, by their numbers in the ranking', ranks(assessment, named), 'result']],
+      },
+    }
+  })
+
+const sizeOf = ([name = '', value = '', unit = '', source = '']: readonly string[]): Words[] => [
+  name,
+  unit === '' ? value : `${value}${unit === '°' ? '' : ' '}${unit}`,
+  source === 'document' ? 'given' : source,
+]
+
+/** Checks by their numbers, with their states. */
+const ranks = (assessment: Assessment, checks: readonly CheckResult[]): Words =>
+  checks.flatMap((check, i): Piece[] => {
+    const rank = rankOf(assessment, check)
+    return [...(i === 0 ? [] : [', ']), { text: rank, to: rank }, ` ${sign(check)}`]
+  })
+
+/** The check whose demand, capacity and reserve a row of a drawing repeats; of two that read alike, that of the joint which is drawn. */
+function checkOf({ checks }: Assessment, id: string, [name = '', value = '']: readonly Words[]): CheckResult | undefined {
+  const [text, result] = [plainWords(name), plainWords(value)]
+  const alike = checks.filter(
+    (check) =>
+      result.startsWith(resultText(check)) &&
+      (text === `${check.part}: ${check.mode}` || text === `${check.part}, ${check.joint}: ${check.mode}`),
+  )
+  return alike.find(({ joint }) => joint !== undefined && (id.endsWith(`-${joint}`) || text.includes(`, ${joint}:`))) ?? alike[0]
+}
