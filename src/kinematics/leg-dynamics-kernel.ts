@@ -8,8 +8,7 @@ const ZERO = /* @__PURE__ */ new Float64Array(3)
  * checked and nothing is allocated: fit for a 1 kHz control loop. Buffers inside are reused from call to call.
  */
 export class LegDynamicsKernel extends LegTorqueKernel {
-  /** The same leg without weight. */
-  private readonly weightless: LegTorqueKernel
+  private withoutWeight: LegTorqueKernel | undefined
   private readonly unit = new Float64Array(3)
   private readonly column = new Float64Array(3)
   private readonly matrix = new Float64Array(9)
@@ -22,10 +21,19 @@ export class LegDynamicsKernel extends LegTorqueKernel {
     /** Acceleration of free fall in the leg's frame: (0, 0, −9.80665) on level ground. */
     gravity: ArrayLike<number>,
     /** Rotor inertia seen by the joints as a symmetric matrix of sideways hip, hip and knee, row-major; the sideways hip stands alone. */
-    rotorInertia: ArrayLike<number> = new Float64Array(9),
+    rotorInertia?: ArrayLike<number>,
   ) {
     super(hipOffset, upperLink, lowerLink, links, gravity, rotorInertia)
-    this.weightless = new LegTorqueKernel(hipOffset, upperLink, lowerLink, links, NO_GRAVITY, rotorInertia)
+  }
+
+  /** The same leg without weight, made when it is first asked for. */
+  private get weightless(): LegTorqueKernel {
+    if (this.withoutWeight === undefined) {
+      const [r11, r22, r23, r33] = this.rotor
+      const rotors = [r11!, 0, 0, 0, r22!, r23!, 0, r23!, r33!]
+      this.withoutWeight = new LegTorqueKernel(this.d, this.l1, this.l2, [this.hip, this.upper, this.lower], NO_GRAVITY, rotors)
+    }
+    return this.withoutWeight
   }
 
   /** Joint torques that hold the leg's own weight (3 numbers). */

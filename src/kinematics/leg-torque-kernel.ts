@@ -1,6 +1,8 @@
 /** Mass, centre of mass and inertia of one rigid link on plain SI numbers: m, cx, cy, cz, then about the centre of mass xx, yy, zz, xy, xz, yz. */
 export type LinkSi = ArrayLike<number>
 
+const NO_ROTORS = /* @__PURE__ */ new Float64Array(9)
+
 /**
  * Inverse dynamics of the three-joint leg on plain SI numbers, written out; the part of `LegDynamicsKernel` that everything else there rests on.
  *
@@ -16,7 +18,7 @@ export class LegTorqueKernel {
   protected readonly upper: Float64Array
   protected readonly lower: Float64Array
   /** Constants of the motors' rotors as the joints feel them: 11, 22, 23, 33. */
-  private readonly rotor: Float64Array
+  protected readonly rotor: Float64Array
   /** Upward acceleration that stands for gravity, in the leg's frame. */
   protected readonly lift: Float64Array
 
@@ -28,16 +30,16 @@ export class LegTorqueKernel {
     /** Acceleration of free fall in the leg's frame: (0, 0, −9.81) on level ground. */
     gravity: ArrayLike<number>,
     /** Rotor inertia seen by the joints as a symmetric matrix of sideways hip, hip and knee, row-major; the sideways hip stands alone. */
-    rotorInertia: ArrayLike<number> = new Float64Array(9),
+    rotorInertia: ArrayLike<number> = NO_ROTORS,
   ) {
     this.d = hipOffset
     this.l1 = upperLink
     this.l2 = lowerLink
-    this.hip = Float64Array.from(links[0])
-    this.upper = Float64Array.from(links[1])
-    this.lower = Float64Array.from(links[2])
-    this.rotor = Float64Array.from([rotorInertia[0]!, rotorInertia[4]!, rotorInertia[5]!, rotorInertia[8]!])
-    this.lift = Float64Array.from([-gravity[0]!, -gravity[1]!, -gravity[2]!])
+    this.hip = new Float64Array(links[0])
+    this.upper = new Float64Array(links[1])
+    this.lower = new Float64Array(links[2])
+    this.rotor = new Float64Array([rotorInertia[0]!, rotorInertia[4]!, rotorInertia[5]!, rotorInertia[8]!])
+    this.lift = new Float64Array([-gravity[0]!, -gravity[1]!, -gravity[2]!])
   }
 
   /**

@@ -2,7 +2,7 @@ import { KNEE_BACKWARD, LegKernel } from '../kinematics/index.js'
 import { placeOf } from './calculation.js'
 import type { Prepared } from './numbers.js'
 import { body } from './parts/links/values.js'
-import { linkDynamics } from './parts/motion/stride.js'
+import { linkDynamics } from './parts/motion/link-dynamics.js'
 import { calculationFor } from './what-if.js'
 
 /** The knee's side, from its limits. */

@@ -18,7 +18,7 @@ import {
   seasonDays,
   stallTimeOf,
 } from '../numbers.js'
-import { footPathOf } from '../parts/motion/stride.js'
+import { footPathOf } from '../parts/motion/stride-moments.js'
 import { afterYears } from '../parts/transmission/cord/checks.js'
 import type { Assessment } from '../result.js'
 import { caseState, clampLoadAt, heatAt } from '../what-if.js'

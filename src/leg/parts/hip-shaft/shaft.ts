@@ -3,9 +3,7 @@ import { roundBendingStress } from '../../../structures/index.js'
 import type { Check } from '../../cases/check.js'
 import { shareOfStress } from '../../lines.js'
 import { line, type Use, value } from '../../run/index.js'
-import { airTemperature } from '../load/fields.js'
-import { duration } from '../load/values.js'
-import { allowableStress } from '../materials/values.js'
+import { strengthInAir } from '../materials/in-air.js'
 import * as shaft from './fields.js'
 import { shaftLoad, thrust } from './loads.js'
 
@@ -86,7 +84,7 @@ const capBending = value('shaft.capBending', ['leg', 'event'], (use) => {
   }).bendingStress
 })
 const capStrength = value('shaft.capStrength', ['event', 'air'], (use) =>
-  allowableStress(use, use(shaft.cap.material), { direction: 'alongLayers', temperature: use(airTemperature), duration: use(duration) }),
+  use.at(strengthInAir.alongLayers, { material: use(shaft.cap.material) }),
 )
 const screwProof = value(
   'shaft.screwProof',

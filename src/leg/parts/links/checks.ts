@@ -2,8 +2,9 @@ import { boxBendingStress } from '../../../structures/index.js'
 import type { Check } from '../../cases/check.js'
 import { line, type Of, type Use, value } from '../../run/index.js'
 import { airTemperature, moment } from '../load/fields.js'
-import { cycles, duration } from '../load/values.js'
+import { cycles } from '../load/values.js'
 import { layered } from '../materials/fields.js'
+import { strengthInAir } from '../materials/in-air.js'
 import { allowableStress } from '../materials/values.js'
 import { hipOf, kneeOf } from '../motion/instances.js'
 import { driveLoad, jointLoad, stride } from '../motion/values.js'
@@ -38,7 +39,7 @@ const stress = value('link.stress', ['link', 'event'], (use) => {
   }).stress
 })
 const strength = value('link.strength', ['link', 'event', 'air'], (use) =>
-  allowableStress(use, use(link.material), { direction: 'alongLayers', temperature: use(airTemperature), duration: use(duration) }),
+  use.at(strengthInAir.alongLayers, { material: use(link.material) }),
 )
 const inShock = line(
   'share of the strength that a shock finds',

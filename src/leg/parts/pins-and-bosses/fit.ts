@@ -1,10 +1,10 @@
 import { interferenceChange, isoTolerance, pressFit } from '../../../fasteners/index.js'
 import { temperatureRise } from '../../lines.js'
 import { line, type Use, value } from '../../run/index.js'
-import { airTemperature, assemblyTemperature, day } from '../load/fields.js'
-import { duration } from '../load/values.js'
+import { airTemperature, assemblyTemperature } from '../load/fields.js'
 import { steel } from '../materials/fields.js'
-import { modulus, poissonRatio, relaxedModulus, swelling, thermalExpansion } from '../materials/values.js'
+import { modulusAfterADay } from '../materials/in-air.js'
+import { modulus, poissonRatio, swelling, thermalExpansion } from '../materials/values.js'
 import { boss, holeDeviations, pin } from './fields.js'
 
 const meanSize = line(
@@ -32,7 +32,6 @@ const over = line('interference', { pin: 'length', hole: 'length' }, 'length', '
 const notNegative = line('interference that presses', { interference: 'length' }, 'length', 'max(interference, 0)', (x) =>
   Math.max(x.interference, 0),
 )
-const longer = line('time of relaxation', { time: 'time', least: 'time' }, 'time', 'max(time, least)', (x) => Math.max(x.time, x.least))
 
 /** Deviations of a pin of its tolerance zone. */
 export const pinTolerance = value('pin.tolerance', ['joint'], (use) =>
@@ -87,7 +86,8 @@ export const splitStress = value(
   (use) => press(use, use(tightestInterference), use.at(modulus, { material: use(boss.material) })).boreHoopStress,
 )
 /** Pressure of a fit of mean sizes after the time under load, a day at least. */
-export const gripPressure = value('boss.gripPressure', ['joint', 'event', 'air'], (use) => {
-  const time = use.run(longer, { time: use(duration), least: use(day) })
-  return press(use, use(meanInterference), relaxedModulus(use, use(boss.material), use(airTemperature), time)).pressure
-})
+export const gripPressure = value(
+  'boss.gripPressure',
+  ['joint', 'event', 'air'],
+  (use) => press(use, use(meanInterference), use.at(modulusAfterADay, { material: use(boss.material) })).pressure,
+)

@@ -2,9 +2,7 @@ import { clevisPinBending, embeddedPin, goodmanReserve, pinBearing, pinEndurance
 import type { Check } from '../../cases/check.js'
 import { halfForce, shareOfStress } from '../../lines.js'
 import { line, type Use, value } from '../../run/index.js'
-import { airTemperature } from '../load/fields.js'
-import { duration } from '../load/values.js'
-import { allowableStress } from '../materials/values.js'
+import { strengthInAir } from '../materials/in-air.js'
 import { shearShare } from '../transmission/cord/anchor.js'
 import { boss, edgeSupport, eyeMaterial, leverShare, mostReserve, movingShare, pin, yieldShare } from './fields.js'
 import { driveOnPin, pinForce } from './loads.js'
@@ -72,11 +70,7 @@ const eyePressure = value(
   (use) => use.run(pinBearing, { force: use(pinForce), diameter: use(pin.diameter), thickness: use(pin.lugThickness) }).projectedPressure,
 )
 const eyeStrength = value('pin.eyeStrength', ['joint', 'event', 'air'], (use) => {
-  const strength = allowableStress(use, use(eyeMaterial), {
-    direction: 'alongLayers',
-    temperature: use(airTemperature),
-    duration: use(duration),
-  })
+  const strength = use.at(strengthInAir.alongLayers, { material: use(eyeMaterial) })
   return use.run(shareOfStress, { share: use(movingShare), strength })
 })
 

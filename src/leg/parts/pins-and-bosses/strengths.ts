@@ -1,12 +1,10 @@
 import { type Use, value } from '../../run/index.js'
-import { airTemperature } from '../load/fields.js'
-import { duration } from '../load/values.js'
-import { allowableStress } from '../materials/values.js'
+import { strengthInAir } from '../materials/in-air.js'
 import { boss } from './fields.js'
 
 type At = Use<'joint' | 'event' | 'air'>
 const longTerm = (use: At, direction: 'alongLayers' | 'acrossLayers' | 'interlayerShear') =>
-  allowableStress(use, use(boss.material), { direction, temperature: use(airTemperature), duration: use(duration) })
+  use.at(strengthInAir[direction], { material: use(boss.material) })
 
 /** Strength of a boss along its layers for the time under load. */
 export const bossStrength = value('boss.strength', ['joint', 'event', 'air'], (use) => longTerm(use, 'alongLayers'))

@@ -11,7 +11,8 @@ import { shareOfStress, temperatureRise } from '../../../lines.js'
 import { type Use, value } from '../../../run/index.js'
 import { densityOf } from '../../links/values.js'
 import { airTemperature, assemblyTemperature, moment } from '../../load/fields.js'
-import { cycles, duration } from '../../load/values.js'
+import { cycles } from '../../load/values.js'
+import { strengthInAir } from '../../materials/in-air.js'
 import { allowableStress, thermalExpansion } from '../../materials/values.js'
 import { driveLoad } from '../../motion/values.js'
 import { shearShare } from '../cord/anchor.js'
@@ -141,16 +142,17 @@ export const pulleyBending = value('belt.pulleyBending', ['joint', 'event'], (us
     root: use(groove),
   }),
 )
-type At = Use<'joint' | 'event' | 'air'>
-const strengthOf = (use: At, time: number, loads?: number) =>
+export const pulleyStrength = value('belt.pulleyStrength', ['joint', 'event', 'air'], (use) =>
+  use.at(strengthInAir.alongLayers, { material: use(belt.material) }),
+)
+export const pulleyEnduring = value('belt.pulleyEnduring', ['joint', 'event', 'air'], (use) =>
   allowableStress(use, use(belt.material), {
     direction: 'alongLayers',
     temperature: use(airTemperature),
-    duration: time,
-    ...(loads === undefined ? {} : { cycles: loads }),
-  })
-export const pulleyStrength = value('belt.pulleyStrength', ['joint', 'event', 'air'], (use) => strengthOf(use, use(duration)))
-export const pulleyEnduring = value('belt.pulleyEnduring', ['joint', 'event', 'air'], (use) => strengthOf(use, use(moment), use(cycles)))
+    duration: use(moment),
+    cycles: use(cycles),
+  }),
+)
 export const pulleyShearStrength = value('belt.pulleyShearStrength', ['joint', 'event', 'air'], (use) =>
   use.run(shareOfStress, { share: use(shearShare), strength: use(pulleyStrength) }),
 )

@@ -6,8 +6,9 @@ import { halfLength } from '../../../lines.js'
 import { driveOf } from '../../../numbers.js'
 import { constant, line, type Use, value } from '../../../run/index.js'
 import { airTemperature, moment, repeats } from '../../load/fields.js'
-import { cycles, duration } from '../../load/values.js'
+import { cycles } from '../../load/values.js'
 import { layered } from '../../materials/fields.js'
+import { strengthInAir } from '../../materials/in-air.js'
 import { allowableStress } from '../../materials/values.js'
 import { driveLoad } from '../../motion/values.js'
 import * as cord from './fields.js'
@@ -52,11 +53,7 @@ const mostHoles = constant('drum.mostHoles', {
 
 /** Strength of the drum's polymer for the time under load. */
 export const drumStrength = value('drum.strength', ['joint', 'event', 'air'], (use) =>
-  allowableStress(use, use(cord.drum.material), {
-    direction: 'alongLayers',
-    temperature: use(airTemperature),
-    duration: use(duration),
-  }),
+  use.at(strengthInAir.alongLayers, { material: use(cord.drum.material) }),
 )
 /** Strength between or across its layers for a moment, after the strides of a season where they are counted. */
 const layerStrength = (use: Use<'joint' | 'event' | 'air'>, direction: 'interlayerShear' | 'acrossLayers'): number => {

@@ -7,8 +7,9 @@ import { line, type Use, value } from '../../../run/index.js'
 import { from, to } from '../../joints/fields.js'
 import * as links from '../../links/fields.js'
 import { airTemperature, moment } from '../../load/fields.js'
-import { cycles, duration } from '../../load/values.js'
-import { allowableStress, relaxedModulus } from '../../materials/values.js'
+import { cycles } from '../../load/values.js'
+import { modulusInAir, strengthInAir } from '../../materials/in-air.js'
+import { allowableStress } from '../../materials/values.js'
 import { kneeOf, upperOf } from '../../motion/instances.js'
 import { stride } from '../../motion/values.js'
 import { movingShare, yieldShare } from '../../pins-and-bosses/fields.js'
@@ -45,9 +46,7 @@ const section = value('rod.section', [], (use) => {
   const { area, secondMoment } = use.run(roundSection, { diameter: use(rod.diameter), holeDiameter: 0 })
   return { area, secondMoment }
 })
-const strength = value('rod.strength', ['event', 'air'], (use) =>
-  allowableStress(use, use(rod.material), { direction: 'alongLayers', temperature: use(airTemperature), duration: use(duration) }),
-)
+const strength = value('rod.strength', ['event', 'air'], (use) => use.at(strengthInAir.alongLayers, { material: use(rod.material) }))
 const enduring = value('rod.enduringStress', ['event', 'air'], (use) =>
   allowableStress(use, use(rod.material), {
     direction: 'alongLayers',
@@ -66,7 +65,7 @@ const criticalForce = value('rod.criticalForce', ['leg', 'event', 'air'], (use) 
     ends: 'bothPinned',
     area,
     secondMoment,
-    modulus: relaxedModulus(use, use(rod.material), use(airTemperature), use(duration)),
+    modulus: use.at(modulusInAir, { material: use(rod.material) }),
     yieldStrength: use(strength),
   }).criticalForce
 })

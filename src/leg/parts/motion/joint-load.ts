@@ -1,0 +1,44 @@
+import { rmsTorque } from '../../../thermal/index.js'
+
+/** Lowest and highest traction. */
+export type End = 0 | 1
+
+/** Torques below this are rounding errors and count as zero. */
+export const clean = (torque: number): number => (Math.abs(torque) < 1e-12 ? 0 : torque)
+
+/** What a joint, or the drum of its drive, bears over a stride. */
+export class JointLoad {
+  /** Of largest magnitude, with its sign: without and with the inertia of the rotor. */
+  torque = 0
+  shaftTorque = 0
+  speed = 0
+  loadedSpeed = 0
+  lowest = Number.POSITIVE_INFINITY
+  highest = Number.NEGATIVE_INFINITY
+  /** Motor torques moment by moment, with the lowest and with the highest traction. */
+  readonly #shaft: readonly [number[], number[]] = [[], []]
+
+  /** Takes the torques of one moment at one end of the traction. */
+  bear(end: End, torque: number, shaftTorque: number): void {
+    const [held, turned] = [clean(torque), clean(shaftTorque)]
+    if (Math.abs(held) > Math.abs(this.torque)) this.torque = held
+    if (Math.abs(turned) > Math.abs(this.shaftTorque)) this.shaftTorque = turned
+    this.#shaft[end].push(turned)
+  }
+
+  /** Takes angle and rate of one moment. */
+  turn(angle: number, rate: number, loaded: boolean): void {
+    const speed = Math.abs(rate)
+    if (speed > this.speed) this.speed = speed
+    if (loaded && speed > this.loadedSpeed) this.loadedSpeed = speed
+    if (angle < this.lowest) this.lowest = angle
+    if (angle > this.highest) this.highest = angle
+  }
+
+  /** Root mean square of the motor torques over moments that last so long, at the worse end of the traction. */
+  rms(durations: readonly number[]): number {
+    if (durations.length === 0) return 0
+    const at = (end: End) => rmsTorque.si({ torques: this.#shaft[end], durations, windingTimeConstant: undefined }).torque
+    return Math.max(at(0), at(1))
+  }
+}

@@ -1,0 +1,160 @@
+import { KNEE_BACKWARD, LegKernel, REACHED } from '../../../kinematics/index.js'
+import { clean, type End, JointLoad } from './joint-load.js'
+import { linkDynamics } from './link-dynamics.js'
+import { RodDrive } from './rod-drive.js'
+import { footPathOf, type Moment, momentsOf, type StrideInput, uprightForce } from './stride-moments.js'
+
+/** Lowest and highest traction: a torque is linear in the force along the ground, so its worst is at one of them. */
+const ENDS: readonly End[] = [0, 1]
+
+const angles = new Float64Array(3)
+const rates = new Float64Array(3)
+const accelerations = new Float64Array(3)
+/** Joint torques of weight and inertia of the links, and with the force of the ground on the foot. */
+const own = new Float64Array(3)
+const torques = new Float64Array(3)
+const jacobian = new Float64Array(9)
+const state = new Float64Array(9)
+const velocity = state.subarray(3, 6)
+const acceleration = state.subarray(6, 9)
+
+/** Adds to the torques of the links what joint torques hold against a force of the ground on the foot, which is linear in it. */
+function underForce(along: number, across: number, upright: number): void {
+  for (let j = 0; j < 3; j++) torques[j] = own[j]! - (jacobian[j]! * along + jacobian[j + 3]! * across + jacobian[j + 6]! * upright)
+}
+
+/** A leg in the moments of a stride, and the largest of what its parts bear. */
+class Stride {
+  readonly hip = new JointLoad()
+  readonly knee = new JointLoad()
+  readonly hipDrum: JointLoad
+  readonly kneeDrum: JointLoad
+  readonly rod: RodDrive | undefined
+  readonly durations: number[] = []
+  vertical = 0
+  sideways = 0
+  farthest = 0
+  reached = true
+  hardest = { torque: -1, phase: 0.5, hip: 0, knee: 0 }
+  readonly #kernel: LegKernel
+  readonly #links: ReturnType<typeof linkDynamics>
+
+  constructor(readonly x: StrideInput) {
+    this.#kernel = new LegKernel(x.hipOffset, x.upperLink, x.lowerLink)
+    this.#links = linkDynamics(x, x.gravity)
+    this.rod = x.linkage === undefined ? undefined : new RodDrive({ ...x.linkage, ground: x.upperLink }, x)
+    ;[this.hipDrum, this.kneeDrum] = this.rod === undefined ? [this.hip, this.knee] : [new JointLoad(), new JointLoad()]
+    const { moving, turns, period, moments } = momentsOf(x)
+    const path = moving ? footPathOf(x, period).si : undefined
+    if (path === undefined) state.fill(0).set([0, x.hipOffset, -x.height])
+    for (const moment of moments) {
+      path?.stateInto(state, 0, moment.time)
+      this.#take(moment, turns)
+    }
+  }
+
+  /** Takes the moment with the foot at `state`. */
+  #take(moment: Moment, turns: boolean): void {
+    if (!this.#pose(turns)) {
+      this.reached = false
+      return
+    }
+    const { x } = this
+    const force = uprightForce(x, moment)
+    this.#links.torqueInto(own, 0, angles, rates, accelerations, 0, 0, 0)
+    this.#kernel.jacobianInto(jacobian, 0, angles[0]!, angles[1]!, angles[2]!)
+    for (const end of ENDS) this.#bear(end, (end === 0 ? x.tractionLowest : x.tractionHighest) * force, force, moment)
+    this.hip.turn(angles[1]!, rates[1]!, moment.stands)
+    this.knee.turn(angles[2]!, rates[2]!, moment.stands)
+    if (this.rod !== undefined) {
+      this.hipDrum.turn(angles[1]!, rates[1]!, moment.stands)
+      this.kneeDrum.turn(this.rod.angle, this.rod.rate, moment.stands)
+    }
+    this.durations.push(moment.lasts)
+    this.vertical = Math.max(this.vertical, force)
+  }
+
+  /** Angles, rates and accelerations of the joints at `state`; whether the leg reaches it. */
+  #pose(turns: boolean): boolean {
+    const { x } = this
+    const kernel = this.#kernel
+    const [px, py, pz] = [state[0]!, state[1]!, state[2]!]
+    this.farthest = Math.max(this.farthest, Math.sqrt(Math.max(0, px * px + py * py + pz * pz - x.hipOffset * x.hipOffset)))
+    if (kernel.jointAnglesInto(angles, 0, px, py, pz, x.knee === 'backward' ? KNEE_BACKWARD : 0) !== REACHED) return false
+    // A stretched leg has no definite speeds; its links are then assumed to stand still.
+    if (turns && kernel.singularityAt(angles) === 0) {
+      kernel.jointRatesInto(rates, 0, angles, velocity)
+      kernel.jointAccelerationsInto(accelerations, 0, angles, rates, acceleration)
+    } else {
+      rates.fill(0)
+      accelerations.fill(0)
+    }
+    return true
+  }
+
+  /** Takes the torques under a force of the ground at one end of the traction. */
+  #bear(end: End, along: number, force: number, { stands, phase }: Moment): void {
+    const { x, rod } = this
+    if (x.lateral > 0)
+      for (const sign of [-1, 1]) {
+        underForce(along, sign * x.lateral * force, force)
+        this.sideways = Math.max(this.sideways, Math.abs(clean(torques[0]!)))
+      }
+    underForce(along, 0, force)
+    this.sideways = Math.max(this.sideways, Math.abs(clean(torques[0]!)))
+    const [hip, knee] = [torques[1]!, torques[2]!]
+    const [atHip, atKnee] = [accelerations[1]!, accelerations[2]!]
+    this.hip.bear(end, hip, hip + (x.hipRotorInertia + x.kneeRotorAtHip) * atHip + x.rotorCoupling * atKnee)
+    this.knee.bear(end, knee, knee + x.rotorCoupling * atHip + x.kneeRotorInertia * atKnee)
+    if (rod !== undefined) {
+      rod.load(angles, rates, accelerations, torques, along, force)
+      this.hipDrum.bear(end, rod.hip.torque, rod.hip.shaftTorque)
+      this.kneeDrum.bear(end, rod.knee.torque, rod.knee.shaftTorque)
+    }
+    const largest = Math.max(Math.abs(hip), Math.abs(knee))
+    if (stands && largest > this.hardest.torque) this.hardest = { torque: largest, phase, hip: angles[1]!, knee: angles[2]! }
+  }
+}
+
+/** Forces and torques of a leg over a stride. */
+export const strideLoadsOf = (x: StrideInput) => {
+  const { hip, knee, hipDrum, kneeDrum, rod, durations, vertical, hardest, ...found } = new Stride(x)
+  return {
+    vertical,
+    forward: Math.hypot(Math.max(Math.abs(x.tractionLowest), Math.abs(x.tractionHighest)), x.lateral) * vertical,
+    sidewaysTorque: found.sideways,
+    farthest: found.farthest,
+    reached: found.reached ? ('yes' as const) : ('no' as const),
+    hipTorque: hip.torque,
+    hipShaftTorque: hip.shaftTorque,
+    hipShaftRms: hip.rms(durations),
+    hipSpeed: hip.speed,
+    hipLoadedSpeed: hip.loadedSpeed,
+    hipLowest: hip.lowest,
+    hipHighest: hip.highest,
+    kneeTorque: knee.torque,
+    kneeShaftTorque: knee.shaftTorque,
+    kneeShaftRms: knee.rms(durations),
+    kneeSpeed: knee.speed,
+    kneeLoadedSpeed: knee.loadedSpeed,
+    kneeLowest: knee.lowest,
+    kneeHighest: knee.highest,
+    hipDrumTorque: hipDrum.torque,
+    hipDrumShaftTorque: hipDrum.shaftTorque,
+    hipDrumShaftRms: hipDrum.rms(durations),
+    kneeDrumTorque: kneeDrum.torque,
+    kneeDrumShaftTorque: kneeDrum.shaftTorque,
+    kneeDrumShaftRms: kneeDrum.rms(durations),
+    kneeDrumSpeed: kneeDrum.speed,
+    kneeDrumLoadedSpeed: kneeDrum.loadedSpeed,
+    kneeDrumLowest: kneeDrum.lowest,
+    kneeDrumHighest: kneeDrum.highest,
+    rodPull: rod?.pull ?? 0,
+    rodPush: rod?.push ?? 0,
+    kneePin: rod?.pin ?? 0,
+    rodDrives: rod === undefined || rod.drives ? ('yes' as const) : ('no' as const),
+    hardestPhase: hardest.phase,
+    hardestHip: hardest.hip,
+    hardestKnee: hardest.knee,
+  }
+}

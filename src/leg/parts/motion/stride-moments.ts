@@ -1,0 +1,98 @@
+import { FootPath, stanceForce } from '../../../kinematics/index.js'
+import type { SlenderLinks } from './link-dynamics.js'
+import type { Linkage } from './rod-drive.js'
+
+/** Enough for the root mean square over a stance. */
+const STANCE_SAMPLES = 8
+/** Ends of the stance, where the leg is farthest from upright, and its middle, where half a sine is highest: the largest values are found there. */
+const EXTREMES = [0, 0.5, 1]
+/** Fine enough for the largest torque of a swing to two per cent. */
+const SWING_SAMPLES = 12
+
+/** What a stride is made of, SI. */
+export interface StrideInput extends SlenderLinks {
+  readonly hipRotorInertia: number
+  readonly kneeRotorInertia: number
+  /** Inertia that the knee's rotor adds at the hip, and couples hip and knee with, where it rides on the upper link. */
+  readonly kneeRotorAtHip: number
+  readonly rotorCoupling: number
+  readonly knee: 'forward' | 'backward'
+  readonly height: number
+  readonly mass: number
+  readonly gravity: number
+  readonly legShare: number
+  readonly dutyFactor: number
+  readonly shape: 'rectangular' | 'halfSine'
+  readonly tractionLowest: number
+  readonly tractionHighest: number
+  /** Force across the plane of the leg, along the ground, over force upright; of either sign. */
+  readonly lateral: number
+  readonly speed: number
+  readonly stepLength: number
+  readonly clearance: number
+  readonly blocked: boolean
+  /** The rod that drives the knee from a drum on the hip axis; absent where the knee's motor sits on the upper link. */
+  readonly linkage?: Omit<Linkage, 'ground'> | undefined
+}
+
+/** A moment of a stride. */
+export interface Moment {
+  readonly stands: boolean
+  /** Phase within the stance or the swing. */
+  readonly phase: number
+  readonly time: number
+  /** How long it stands for; 0 for a moment that only the largest values count. */
+  readonly lasts: number
+}
+
+/** Moments of a stride, and whether the joints turn in them. */
+export function momentsOf({ stepLength, speed, dutyFactor, blocked }: StrideInput) {
+  const moving = stepLength > 0
+  const stanceTime = moving ? stepLength / speed : 1
+  const period = moving ? stanceTime / dutyFactor : 1
+  const stanceSamples = moving ? STANCE_SAMPLES : 1
+  const turns = moving && !blocked
+  const moments: Moment[] = []
+  for (let i = 0; i < stanceSamples; i++) {
+    const phase = moving ? (i + 0.5) / STANCE_SAMPLES : 0.5
+    moments.push({ stands: true, phase, time: phase * stanceTime, lasts: stanceTime / stanceSamples })
+  }
+  for (const phase of moving ? EXTREMES : []) moments.push({ stands: true, phase, time: phase * stanceTime, lasts: 0 })
+  for (let i = 0; turns && i < SWING_SAMPLES; i++) {
+    const phase = (i + 0.5) / SWING_SAMPLES
+    moments.push({ stands: false, phase, time: stanceTime + phase * (period - stanceTime), lasts: (period - stanceTime) / SWING_SAMPLES })
+  }
+  return { moving, turns, period, moments }
+}
+
+/** The path of the foot over a stride; `heading` is the direction in which the foot steps forward in swing. */
+export const footPathOf = (
+  x: Pick<StrideInput, 'hipOffset' | 'height' | 'stepLength' | 'dutyFactor' | 'clearance'>,
+  stridePeriod: number,
+  heading = 0,
+) =>
+  new FootPath({
+    midStance: { x: 0, y: x.hipOffset, z: -x.height },
+    stanceSweep: x.stepLength,
+    stridePeriod,
+    dutyFactor: x.dutyFactor,
+    heading,
+    lift: x.clearance,
+    swing: 'matched',
+    liftShape: 'smooth',
+    swingPoints: undefined,
+  })
+
+/** Upright force of the ground in a moment. */
+export const uprightForce = (x: StrideInput, { stands, phase }: Moment): number =>
+  stands
+    ? stanceForce.si({
+        mass: x.mass,
+        legShare: x.legShare,
+        dutyFactor: x.dutyFactor,
+        stancePhase: phase,
+        shape: x.shape,
+        thirdHarmonic: 0,
+        gravity: x.gravity,
+      })
+    : 0
