@@ -15,15 +15,16 @@ export interface HoldingLimits {
 
 /** Slip and slack torque at one pose, for torque that tightens the taut branch. */
 export function limitsAt(d: CordDriveState): HoldingLimits {
-  const loose = slackPoint(d, SLACK_SHARE)
-  const slack = d.drumRadius * (loose.taut - SLACK_SHARE * d.pretension)
-  if (d.hold === 'clampedMidPinion') return { slip: Number.POSITIVE_INFINITY, slack, taut: loose.taut }
-  const verge = slipPoint(d)
-  const slip = d.drumRadius * (verge.taut - verge.slack)
-  // A span that is slack before the pinion slips: only very grippy, long wraps come to that.
-  return verge.slack < SLACK_SHARE * d.pretension
-    ? { slip, slack, taut: loose.taut }
-    : { slip, slack: Number.POSITIVE_INFINITY, taut: verge.taut }
+  const least = SLACK_SHARE * d.pretension
+  let slip = Number.POSITIVE_INFINITY
+  if (d.hold === 'frictionOnly') {
+    const verge = slipPoint(d)
+    slip = d.drumRadius * (verge.taut - verge.slack)
+    // A span that is slack before the pinion slips: only very grippy, long wraps come to that.
+    if (!(verge.slack < least)) return { slip, slack: Number.POSITIVE_INFINITY, taut: verge.taut }
+  }
+  const { taut } = slackPoint(d, SLACK_SHARE)
+  return { slip, slack: d.drumRadius * (taut - least), taut }
 }
 
 const holding = ({ slip, slack }: HoldingLimits) => Math.min(slip, slack)

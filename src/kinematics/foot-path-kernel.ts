@@ -59,7 +59,7 @@ export class FootPathKernel {
   constructor(private readonly given: Si<typeof FOOT_PATH>) {
     this.period = given.stridePeriod
     this.dutyFactor = given.dutyFactor
-    const timing = strideTiming.si({ ...given, bodySpeed: 0 })
+    const timing = strideTiming.si({ stridePeriod: given.stridePeriod, dutyFactor: given.dutyFactor, bodySpeed: 0 })
     this.stanceTime = timing.stanceTime
     this.bodySpeed = given.stanceSweep / timing.stanceTime
     const points = given.swingPoints

@@ -3,15 +3,20 @@ import { LegTorqueKernel, type LinkSi } from './leg-torque-kernel.js'
 const NO_GRAVITY = /* @__PURE__ */ new Float64Array(3)
 const ZERO = /* @__PURE__ */ new Float64Array(3)
 
+/** The same leg without weight, and buffers. */
+interface Scratch {
+  readonly weightless: LegTorqueKernel
+  readonly unit: Float64Array
+  readonly column: Float64Array
+  readonly matrix: Float64Array
+}
+
 /**
  * Dynamics of the three-joint leg on plain SI numbers: joint torques of a motion, motion under joint torques, mass matrix, weight, energy. Nothing is
  * checked and nothing is allocated: fit for a 1 kHz control loop. Buffers inside are reused from call to call.
  */
 export class LegDynamicsKernel extends LegTorqueKernel {
-  private withoutWeight: LegTorqueKernel | undefined
-  private readonly unit = new Float64Array(3)
-  private readonly column = new Float64Array(3)
-  private readonly matrix = new Float64Array(9)
+  private made: Scratch | undefined
 
   constructor(
     hipOffset: number,
@@ -26,14 +31,15 @@ export class LegDynamicsKernel extends LegTorqueKernel {
     super(hipOffset, upperLink, lowerLink, links, gravity, rotorInertia)
   }
 
-  /** The same leg without weight, made when it is first asked for. */
-  private get weightless(): LegTorqueKernel {
-    if (this.withoutWeight === undefined) {
+  /** What all but the torques need; made when it is first asked for. */
+  private get scratch(): Scratch {
+    if (this.made === undefined) {
       const [r11, r22, r23, r33] = this.rotor
       const rotors = [r11!, 0, 0, 0, r22!, r23!, 0, r23!, r33!]
-      this.withoutWeight = new LegTorqueKernel(this.d, this.l1, this.l2, [this.hip, this.upper, this.lower], NO_GRAVITY, rotors)
+      const weightless = new LegTorqueKernel(this.d, this.l1, this.l2, [this.hip, this.upper, this.lower], NO_GRAVITY, rotors)
+      this.made = { weightless, unit: new Float64Array(3), column: new Float64Array(3), matrix: new Float64Array(9) }
     }
-    return this.withoutWeight
+    return this.made
   }
 
   /** Joint torques that hold the leg's own weight (3 numbers). */
@@ -43,16 +49,16 @@ export class LegDynamicsKernel extends LegTorqueKernel {
 
   /** Joint torques of the rates alone, centrifugal and Coriolis (3 numbers). */
   coriolisInto(out: Float64Array, offset: number, q: Float64Array, w: Float64Array): void {
-    this.weightless.torqueInto(out, offset, q, w, ZERO, 0, 0, 0)
+    this.scratch.weightless.torqueInto(out, offset, q, w, ZERO, 0, 0, 0)
   }
 
   /** Mass matrix with the rotors given to the constructor, row-major (9 numbers), exactly symmetric. */
   massMatrixInto(out: Float64Array, offset: number, q: Float64Array): void {
-    const { unit, column } = this
+    const { weightless, unit, column } = this.scratch
     for (let j = 0; j < 3; j++) {
       unit.fill(0)
       unit[j] = 1
-      this.weightless.torqueInto(column, 0, q, ZERO, unit, 0, 0, 0)
+      weightless.torqueInto(column, 0, q, ZERO, unit, 0, 0, 0)
       for (let i = j; i < 3; i++) {
         out[offset + 3 * i + j] = column[i]!
         out[offset + 3 * j + i] = column[i]!
@@ -74,7 +80,7 @@ export class LegDynamicsKernel extends LegTorqueKernel {
     ry: number,
     rz: number,
   ): boolean {
-    const { matrix: M, column: bias } = this
+    const { matrix: M, column: bias } = this.scratch
     this.massMatrixInto(M, 0, q)
     this.torqueInto(bias, 0, q, w, ZERO, rx, ry, rz)
     // M = L D Lᵀ; each pivot must be positive beyond rounding.
@@ -127,16 +133,17 @@ export class LegDynamicsKernel extends LegTorqueKernel {
 
   /** Potential energy of the leg's own weight, J, with the sideways hip's axis as the zero. */
   potentialEnergy(q: ArrayLike<number>): number {
-    const { column: c, lift } = this
+    const { lift } = this
+    const { column: c } = this.scratch
     const mass = this.centreOfMassInto(c, 0, q)
     return mass * (lift[0]! * c[0]! + lift[1]! * c[1]! + lift[2]! * c[2]!)
   }
 
   /** Kinetic energy of the links and the rotors given to the constructor, J. */
   kineticEnergy(q: Float64Array, w: Float64Array): number {
-    const { column } = this
+    const { weightless, column } = this.scratch
     // Without weight and rates, the torque of an acceleration equal to the rates is M w.
-    this.weightless.torqueInto(column, 0, q, ZERO, w, 0, 0, 0)
+    weightless.torqueInto(column, 0, q, ZERO, w, 0, 0, 0)
     return 0.5 * (column[0]! * w[0]! + column[1]! * w[1]! + column[2]! * w[2]!)
   }
 }
