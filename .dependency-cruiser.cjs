@@ -87,7 +87,7 @@ module.exports = {
       comment: 'What the library imports at run time is a dependency, or bundled (tsup.config.ts).',
       from: { path: '^src/' },
       to: {
-        pathNot: '(^|/)node_modules/(@noble/hashes|ml-matrix|pure-rand|yaml)/',
+        pathNot: '(^|/)node_modules/(@noble/hashes|ml-matrix|pure-rand|yaml|zod)/',
         dependencyTypes: ['npm-dev', 'npm-no-pkg', 'npm-unknown'],
         // A peer package is there for development and tests too.
         dependencyTypesNot: ['type-only', 'npm-peer'],

@@ -48,6 +48,17 @@ const pureRecords: NonNullable<Options['esbuildPlugins']>[number] = {
   },
 }
 
+/** Large data become text that is parsed: engines read it several times faster than an object in the code. */
+const dataAsText: NonNullable<Options['esbuildPlugins']>[number] = {
+  name: 'data-as-text',
+  setup(build) {
+    build.onLoad({ filter: /[\\/]src[\\/].*\.json$/ }, ({ path }) => {
+      const text = JSON.stringify(JSON.parse(readFileSync(path, 'utf8')))
+      return { contents: `export default /* @__PURE__ */ JSON.parse(${JSON.stringify(text)})`, loader: 'js' }
+    })
+  },
+}
+
 const common = {
   // ES modules alone: scripts/finish-build.ts writes the files for require, which load them, so that a process never holds two copies.
   format: ['esm'],
@@ -74,7 +85,7 @@ const library = defineConfig({
   esbuildOptions(options) {
     options.alias = { yaml: './node_modules/yaml/browser/index.js' }
   },
-  esbuildPlugins: [folderByFolder, pureRecords],
+  esbuildPlugins: [folderByFolder, pureRecords, dataAsText],
   clean: true,
 })
 

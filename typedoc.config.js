@@ -1,5 +1,4 @@
 import { readdirSync } from 'node:fs'
-import { katex } from '@mdit/plugin-katex'
 import folders from './folders.json' with { type: 'json' }
 
 const { core, modules, tools } = folders
@@ -42,7 +41,4 @@ export default {
   hideGenerator: true,
   // Interfaces made from a type have no place in its summary, and links to it would lead nowhere.
   includeHierarchySummary: false,
-  markdownItLoader(parser) {
-    parser.use(katex, { output: 'mathml' })
-  },
 }

@@ -8,6 +8,8 @@ import { join, resolve } from 'node:path'
 const NOT_RUN = 77
 /** Bytes of the outputs of one cell. A verdict is brief; the report holds the rest. */
 const LARGEST_CELL = 60_000
+/** Characters of a result that is text alone. */
+const LONGEST_TEXT = 400
 
 if (spawnSync('jupyter', ['nbconvert', '--version']).status !== 0) {
   console.log('Not run: jupyter nbconvert is not installed (Debian: apt-get install jupyter-nbconvert).')
@@ -72,6 +74,13 @@ try {
     const largest = Math.max(...cells.map((cell) => JSON.stringify(cell.outputs ?? []).length))
     report(`${name}: ${outputs.length} results, the largest cell ${Math.round(largest / 1000)} kB`, largest < LARGEST_CELL, '')
     report(`${name}: a chart as SVG`, kinds.has('image/svg+xml'), [...kinds].join(', '))
+    const raw = outputs.filter(
+      ({ data = {} }) => Object.keys(data).join() === 'text/plain' && String(data['text/plain']).length > LONGEST_TEXT,
+    )
+    report(`${name}: no long result is printed raw`, raw.length === 0, JSON.stringify(raw).slice(0, 500))
+    // Without its template, so that nothing but the results is in the page.
+    const page = run('jupyter', ['nbconvert', '--to', 'html', '--template', 'basic', '--stdout', file], env).output
+    report(`${name}: a page of it shows the chart as a picture`, page.includes('<img src="data:image/svg+xml;base64,'), page.slice(0, 500))
   }
 } finally {
   if (process.argv.includes('--keep')) console.log(home)

@@ -12,10 +12,10 @@ import {
 import ts from 'typescript'
 import { catalogue } from '../src/catalogue/index.js'
 import type { AnyFormula, Input, Inputs, OutputField } from '../src/formula/index.js'
+import { equationMarkup } from '../src/mathjs/index.js'
 import { show } from '../src/units/index.js'
 import { checksById } from '../tests/published/evidence.js'
 import type { Check } from '../tests/published/harness.js'
-import { equationTex } from './equation-tex.js'
 import { exampleOf } from './formula-example.js'
 import { meaningOf } from './meaning.js'
 
@@ -171,19 +171,10 @@ function example(formula: AnyFormula, checks: readonly Check[]): string {
   return code === undefined ? '' : `\n\n**Example**\n\n\`\`\`ts\n${code}\n\`\`\``
 }
 
-function equations({ id, def }: AnyFormula): string {
-  if (def.equation === undefined) return ''
-  const outputs = typeof def.output === 'string' || isInfinite(def.output) ? [] : Object.keys(def.output)
-  const names = new Set([...namesIn(def.inputs), ...outputs])
-  return `\n\n**Equation**\n\n${def.equation.map((text) => `$$\n${equationTex(id, names, text)}\n$$`).join('\n\n')}`
+function equations(formula: AnyFormula): string {
+  const lines = equationMarkup(formula)
+  return lines.length === 0 ? '' : `\n\n**Equation**\n\n${lines.map((line) => `<div>${line}</div>`).join('\n\n')}`
 }
-
-/** The names of inputs, those of nested records included. */
-const namesIn = (inputs: Inputs): string[] =>
-  Object.entries(inputs).flatMap(([name, input]) => {
-    const inner = typeof input === 'object' && 'list' in input ? input.list : input
-    return typeof inner === 'object' && 'fields' in inner ? [name, ...namesIn(inner.fields)] : [name]
-  })
 
 function tableOf(rows: readonly Row[], titles: readonly string[]): string {
   const cells = rows.map((row) => [`\`${row.name}\``, row.kind, row.limits, row.fallback, row.meaning])

@@ -85,12 +85,19 @@ export function framed({ title, description }: ChartText, rest: Record<string, u
       return {
         'application/vnd.vegalite.v6+json': spec,
         'application/vnd.vegalite.v5+json': spec,
-        ...(svg === undefined ? {} : { 'image/svg+xml': svg }),
+        // Static viewers clean drawings until nothing is left of them; a picture they show.
+        ...(svg === undefined ? {} : { 'image/svg+xml': svg, 'text/markdown': picture(svg, description) }),
         'text/plain': `${title}: ${description}`,
       }
     },
     enumerable: false,
   })
+}
+
+/** A drawing as a picture within Markdown. */
+function picture(svg: string, description: string): string {
+  const bytes = Array.from(new TextEncoder().encode(svg), (byte) => String.fromCharCode(byte)).join('')
+  return `![${description.replaceAll(/[[\]]/g, '')}](data:image/svg+xml;base64,${btoa(bytes)})`
 }
 
 /** Layers of labelled straight lines. */

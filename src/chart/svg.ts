@@ -68,7 +68,11 @@ const installed = (name: string): Promise<unknown> => import(/* @vite-ignore */ 
 export async function notebookSvg(chart: Chart): Promise<string | undefined> {
   try {
     const renderer = { vega: await installed('vega'), lite: await installed('vega-lite') } as Renderer
-    return await svgOf(chart, renderer, '#1a1a1a', '#ffffff')
+    const svg = await svgOf(chart, renderer, '#1a1a1a', '#ffffff')
+    // Hundredths of a pixel: without the digits behind them it is half as long.
+    return svg.replaceAll(/ (?:d|transform)="[^"]*"/g, (places) =>
+      places.replaceAll(/\d+\.\d{3,}/g, (x) => String(Number(Number(x).toFixed(2)))),
+    )
   } catch {
     return undefined
   }

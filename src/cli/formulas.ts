@@ -1,5 +1,5 @@
-import type { AnyFormula, Input, Inputs, OutputField } from '../formula/index.js'
-import { InputError, refuse, show } from '../units/index.js'
+import { type AnyFormula, inputsInWords, outputsInWords } from '../formula/index.js'
+import { InputError, refuse } from '../units/index.js'
 import { argumentsOf } from './arguments.js'
 import { EXIT, type Exit, type Terminal } from './terminal.js'
 
@@ -47,16 +47,14 @@ const asData = ({ id, def }: AnyFormula) => ({
   sources: def.source,
 })
 
+const lines = (words: Readonly<Record<string, string>>) => Object.entries(words).map(([name, text]) => `${name}: ${text}`)
+
 function pageOf({ id, def }: AnyFormula): string {
   const section = (title: string, lines: readonly string[]) => (lines.length === 0 ? [] : ['', title, ...lines.map((line) => `  ${line}`)])
-  const outputs = typeof def.output === 'string' || isInfinite(def.output) ? { result: def.output } : def.output
   return [
     id,
-    ...section('Inputs', inputLines(def.inputs, '')),
-    ...section(
-      'Output',
-      Object.entries(outputs).map(([name, field]) => `${name}: ${outputText(field as OutputField)}`),
-    ),
+    ...section('Inputs', lines(inputsInWords(def.inputs))),
+    ...section('Output', lines(outputsInWords(def.output))),
     ...section('Equation', def.equation ?? []),
     ...section('Assumes', def.assumes ?? []),
     ...section('Valid where', Object.keys(def.valid ?? {})),
@@ -65,42 +63,4 @@ function pageOf({ id, def }: AnyFormula): string {
       def.source.map(({ level, where }) => `${where} (${level})`),
     ),
   ].join('\n')
-}
-
-const isInfinite = (output: unknown): output is OutputField => (output as { infinite?: unknown }).infinite === true
-
-function inputLines(inputs: Inputs, prefix: string): string[] {
-  return Object.entries(inputs).flatMap(([name, input]): string[] => {
-    const inner = typeof input === 'object' && 'list' in input ? input.list : input
-    const line = `${prefix}${name}: ${inputText(input)}`
-    return typeof inner === 'object' && 'fields' in inner
-      ? [line, ...inputLines(inner.fields, `${prefix}${name}${inner === input ? '' : '[]'}.`)]
-      : [line]
-  })
-}
-
-/** What an input accepts, in words. */
-function inputText(input: Input): string {
-  if (typeof input === 'string') return input
-  const open = 'default' in input && input.default !== undefined ? `, default ${plain(input.default)}` : input.optional ? ', optional' : ''
-  if ('oneOf' in input) return `one of ${input.oneOf.join(', ')}${open}`
-  if ('list' in input) return `list of ${inputText(input.list)}${open}`
-  if ('fields' in input) return `record${open}`
-  if ('curve' in input) return `curve of ${input.curve[1]} over ${input.curve[0]}${open}`
-  if ('flag' in input) return `true or false${open}`
-  const limits = [
-    ['at least', input.min],
-    ['above', input.above],
-    ['at most', input.max],
-    ['below', input.below],
-  ].flatMap(([word, value]) => (value === undefined ? [] : [`, ${word} ${plain(value)}`]))
-  return `${input.kind}${limits.join('')}${input.whole ? ', whole' : ''}${open}`
-}
-
-const plain = (value: unknown): string => (Array.isArray(value) ? value.join(' ') : typeof value === 'object' ? show(value) : String(value))
-
-function outputText(field: OutputField): string {
-  if (typeof field === 'string') return field
-  if ('oneOf' in field) return `one of ${field.oneOf.join(', ')}`
-  return 'list' in field ? `list of ${field.list}` : `${field.kind}, may be infinite`
 }

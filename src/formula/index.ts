@@ -49,3 +49,4 @@ export {
   type Source,
 } from './provenance.js'
 export { reader, readInputs, recordReader } from './reader.js'
+export { inputsInWords, outputsInWords } from './words.js'

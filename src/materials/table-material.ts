@@ -7,19 +7,18 @@ import { defineMaterial, type MaterialHead, type MaterialWith, type PropertyName
 export function tableMaterial<const R extends PropertyRows>(head: MaterialHead, rows: R): MaterialWith<Extract<keyof R, PropertyName>> {
   const material = { ...head } as Record<string, unknown>
   const names = Object.keys(rows)
-  const define = (name: string, how: PropertyDescriptor) =>
-    Object.defineProperty(material, name, { ...how, enumerable: true, configurable: true })
   const fill = () => {
     const made = defineMaterial(head, rows) as Readonly<Record<string, unknown>>
-    for (const name of names) define(name, { value: made[name], writable: true })
+    for (const name of names) {
+      Object.defineProperty(material, name, { value: made[name], writable: true, enumerable: true, configurable: true })
+    }
   }
   for (const name of names) {
-    define(name, {
-      get() {
-        fill()
-        return material[name]
-      },
-    })
+    const get = () => {
+      fill()
+      return material[name]
+    }
+    Object.defineProperty(material, name, { get, enumerable: true, configurable: true })
   }
   return material as MaterialWith<Extract<keyof R, PropertyName>>
 }

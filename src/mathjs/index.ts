@@ -1,5 +1,6 @@
 /**
- * The bridge to mathjs: free-form unit text and mathjs unit objects. A subpath of its own, since loading mathjs takes a while.
+ * The bridge to mathjs: free-form unit text, mathjs unit objects, and the equations of formulas as MathML. A subpath of its own, since loading mathjs takes
+ * a while.
  *
  * Text is parsed as a number with units, never evaluated as an expression.
  *
@@ -7,6 +8,9 @@
  */
 import { create, createUnitDependencies, type FactoryFunctionMap, type MathJsInstance, type Unit, unitDependencies } from 'mathjs'
 import { foreignUnit, type Kind, Quantity, quantity, refuse } from '../units/index.js'
+
+export { equationMarkup } from './equation-markup.js'
+export { type FormulaCard, formulaCard } from './formula-card.js'
 
 /** Units a workshop meets that mathjs lacks, by their definitions (SI Brochure, 9th ed.; NIST SP 811, appendix B). */
 const EXTRA: Readonly<Record<string, string>> = {

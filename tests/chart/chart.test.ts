@@ -23,6 +23,11 @@ test('a chart is plain JSON and notebooks get the same specification', async () 
   const display = await (chart as unknown as Record<symbol, () => Promise<Record<string, unknown>>>)[Symbol.for('Jupyter.display')]?.()
   expect(JSON.parse(JSON.stringify(display?.['application/vnd.vegalite.v5+json']))).toEqual(JSON.parse(JSON.stringify(chart)))
   expect(JSON.stringify(chart)).toContain('tension [N]')
+  // For viewers that run no scripts, or clean drawings: the same drawing as a picture with its description.
+  const [, description, code] = /^!\[(.*)\]\(data:image\/svg\+xml;base64,([^)]*)\)$/.exec(String(display?.['text/markdown'])) ?? []
+  expect(description).toBe(text.description)
+  expect(Buffer.from(code ?? '', 'base64').toString()).toBe(display?.['image/svg+xml'])
+  expect(display?.['image/svg+xml']).toMatch(/^<svg .*tension \[N\]/s)
 })
 
 test('what colour says is repeated by dash or shape', () => {

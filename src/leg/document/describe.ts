@@ -1,6 +1,7 @@
 import type * as z from 'zod'
 import { InputError, type Issue, nearName, show } from '../../units/index.js'
 import { acceptedBy, defaultsOf, exactlyOneIssues, type LegDefault, placeAt, salvaged, zodOf } from '../schema/index.js'
+import { displayedLeg } from './display.js'
 import { earlierPath } from './earlier-paths.js'
 import { DOCUMENT_VERSION, documentFields, type LegData, type LegSpecification } from './fields.js'
 import { migrate, versionOf } from './migrate.js'
@@ -52,7 +53,7 @@ export function describeLeg(specification: LegSpecification | string): Leg {
       where,
       eachOnce(issues.map((issue) => ({ ...issue, path: written(issue.path) }))).map((issue) => ({ ...issue, ...placeOf(issue.path) })),
     )
-  return { ...(data as LegData), defaults: [...keptDefaults(earlier), ...defaultsOf(documentFields, given)] }
+  return displayedLeg({ ...(data as LegData), defaults: [...keptDefaults(earlier), ...defaultsOf(documentFields, given)] })
 }
 
 /** What version 3 had once may stand in several places now; its slip is one message. */

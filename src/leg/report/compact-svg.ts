@@ -37,6 +37,9 @@ function write({ name, attributes, children }: Element): string {
     : `<${name}${own}>${children.map((child) => (typeof child === 'string' ? child : write(child))).join('')}</${name}>`
 }
 
+/** Attributes that hold places. */
+const COORDINATES = / (?:d|transform|x|y|[xy][12]|c[xy]|r|width|height|viewBox)="[^"]*"/g
+
 /** What every part inherits or has by default, and roles and names of parts, which nobody hears. */
 const DROPPED = /^(class|role|aria-.*|pointer-events|font-family|version|display)$/
 const DEFAULTS: Readonly<Record<string, string>> = { opacity: '1', 'stroke-width': '1', 'font-size': '11px', transform: 'translate(0,0)' }
@@ -178,7 +181,10 @@ function withShared(group: Element): Element {
  * path, coordinates have one decimal.
  */
 export function compactSvg(svg: string): string {
-  const short = svg.replaceAll(/\d+\.\d{2,}/g, (number) => String(Number(Number(number).toFixed(1))))
+  // Coordinates alone: labels and shares of light keep their digits.
+  const short = svg.replaceAll(COORDINATES, (attribute) =>
+    attribute.replaceAll(/\d+\.\d{2,}/g, (x) => String(Number(Number(x).toFixed(1)))),
+  )
   const root = shown(read(short)) as Element
   return write({ ...root, attributes: { ...root.attributes, 'font-family': 'system-ui, sans-serif', 'font-size': '11' } })
 }

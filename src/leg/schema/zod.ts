@@ -3,7 +3,7 @@ import * as z from 'zod/mini'
 import type { Field, Fields } from './field.js'
 import { isLeaf, type Leaf, messageOf, readLeaf } from './leaf.js'
 
-/** The zod schema of some fields: names that are not fields are rejected, defaults are filled in. */
+/** The zod schema of some fields: names that are not fields are rejected, defaults are filled in. @internal */
 export const zodOf = (fields: Fields): z.ZodMiniType => z.strictObject(shapeOf(fields))
 
 const shapeOf = (fields: Fields): Record<string, z.ZodMiniType> =>
@@ -16,7 +16,7 @@ function openOf(field: Field): z.ZodMiniType {
 }
 
 /** Names of the builder's own things. */
-const NAME = /* @__PURE__ */ z.string().check(/* @__PURE__ */ z.regex(/^[A-Za-z][\w .-]{0,40}$/))
+const namesOfOwn = () => z.string().check(z.regex(/^[A-Za-z][\w .-]{0,40}$/))
 
 function schemaOf(field: Field): z.ZodMiniType {
   if (isLeaf(field)) return leafSchema(field)
@@ -27,7 +27,7 @@ function schemaOf(field: Field): z.ZodMiniType {
     return z.array(schemaOf(list)).check(z.minLength(least), z.maxLength(most))
   }
   if ('dictionary' in field) {
-    const record = z.record(NAME, schemaOf(field.dictionary))
+    const record = z.record(namesOfOwn(), schemaOf(field.dictionary))
     return field.library === undefined ? record : before((given) => withLibrary(field.library, given), record)
   }
   const kinds = Object.entries(field.of).map(([kind, fields]) => z.strictObject({ [field.variants]: z.literal(kind), ...shapeOf(fields) }))
