@@ -113,7 +113,7 @@ function formulaOf(leg: Leg, { check, cases: given }: LegFormulaOptions, inputs:
   const numbers = legReader(leg)
   const quick = new QuickLeg(cases)
   const si = (given: unknown): number =>
-    check === undefined ? quick.governing(numbers(given)).margin : (quick.reserves(numbers(given), check).get(check) ?? Number.NaN)
+    check === undefined ? quick.governing(numbers(given)).margin : (quick.reserveOf(numbers(given), check) ?? Number.NaN)
   return formula(check === undefined ? 'leg.margin' : 'leg.reserve', {
     inputs: inputs(),
     output: 'ratio',

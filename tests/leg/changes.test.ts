@@ -2,7 +2,8 @@ import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { assess, checkReserves, describeLeg, legNumbers, markdownReport, withFields } from '../../src/leg/index.js'
-import { changesOf, roundedBeyond } from '../../src/leg/report/changes.js'
+import { roundedBeyond } from '../../src/leg/report/amounts.js'
+import { changesOf } from '../../src/leg/report/changes.js'
 
 const revised = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8'))
 const loose = assess(withFields(revised, { 'joints.knee.drive.pretension': '200 N', 'joints.hip.drive.pretension': '100 N' }))

@@ -84,20 +84,30 @@ export class QuickLeg {
   }
 
   /** The least reserve of each check over the load cases, by `id joint`. */
-  reserves(x: LegNumbers, only?: string): Map<string, number> {
+  reserves(x: LegNumbers): Map<string, number> {
     const calculation = this.load(x)
-    const least = new Map<string, number>()
+    const found = new Map<string, number>()
     for (const [key, group] of this.#byKey) {
-      if (only !== undefined && key !== only) continue
-      for (const one of group) {
-        const found = judge(calculation, one)
-        if (found === undefined) continue
-        const known = least.get(key)
-        if (known === undefined || found < known) least.set(key, found)
-      }
+      const reserve = leastOf(calculation, group)
+      if (reserve !== undefined) found.set(key, reserve)
     }
-    return least
+    return found
   }
+
+  /** The least reserve of one check over the load cases; absent where it does not apply. */
+  reserveOf(x: LegNumbers, key: string): number | undefined {
+    const calculation = this.load(x)
+    return leastOf(calculation, this.#byKey.get(key) ?? [])
+  }
+}
+
+function leastOf(calculation: LegCalculation, group: readonly Judged[]): number | undefined {
+  let least: number | undefined
+  for (const one of group) {
+    const found = judge(calculation, one)
+    if (found !== undefined && (least === undefined || found < least)) least = found
+  }
+  return least
 }
 
 /** The reserve of a comparison, found again only where one of its sides has changed. */

@@ -1,7 +1,7 @@
 import type { LegCalculation } from '../calculation.js'
 import { legNumbers } from '../numbers.js'
 import type { Assessment, CheckResult } from '../result.js'
-import { closure } from '../run/index.js'
+import { type Cell, closure } from '../run/index.js'
 import { type CheckFindings, findingsOf } from './findings.js'
 
 /** The recorded calculation of an assessment, with what was found for each check. */
@@ -30,10 +30,21 @@ export const recordedOf = (assessment: Assessment): Recorded =>
 export const keyOfResult = ({ id, joint }: CheckResult): string => (joint === undefined ? id : `${id} ${joint}`)
 
 /** Paths of the fields that demand and capacity of a check are made of, in its hardest load case. */
-export function fieldsRead(assessment: Assessment, key: string): ReadonlySet<string> {
+export const fieldsRead = (assessment: Assessment, key: string): ReadonlySet<string> => fieldsReader(assessment)(key)
+
+/** The same for one check after another: each leaf is read once. */
+export function fieldsReader(assessment: Assessment): (key: string) => ReadonlySet<string> {
   const { calculation, checks } = recordedOf(assessment)
-  const hardest = checks.find((each) => each.key === key)?.findings[0]?.comparison
-  if (hardest === undefined) return new Set()
-  const leaves = closure([hardest.demand, hardest.capacity]).filter(({ of }) => of.leaf !== undefined)
-  return new Set(leaves.flatMap((cell) => calculation.fieldsOf(cell).map(({ path }) => path)))
+  const hardest = new Map(checks.map(({ key, findings }) => [key, findings[0]?.comparison]))
+  const known = new Map<Cell, readonly string[]>()
+  const pathsOf = (cell: Cell): readonly string[] => {
+    const paths = known.get(cell) ?? calculation.fieldsOf(cell).map(({ path }) => path)
+    known.set(cell, paths)
+    return paths
+  }
+  return (key) => {
+    const one = hardest.get(key)
+    const leaves = one === undefined ? [] : closure([one.demand, one.capacity]).filter(({ of }) => of.leaf !== undefined)
+    return new Set(leaves.flatMap(pathsOf))
+  }
 }

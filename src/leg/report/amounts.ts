@@ -35,3 +35,13 @@ export const remarkWords = (remark: string): string =>
     .replaceAll(/`([\w.]+)`|\b([a-z]+[A-Z]\w*)/g, (_, quoted: string | undefined, name: string | undefined) =>
       one(quoted ?? (name as string)),
     )
+
+/** A value rounded away from where it came from, to about a tenth of the change: 7.46 from 7 is 7.5. */
+export function roundedBeyond(from: number, to: number): number {
+  const rough = Math.abs(to - from) / 5
+  if (rough === 0) return to
+  const power = 10 ** Math.floor(Math.log10(rough))
+  const step = [5, 2, 1].map((one) => one * power).find((one) => one <= rough * (1 + 1e-9)) ?? power
+  const steps = to / step
+  return Number(significant((to > from ? Math.ceil(steps - 1e-9) : Math.floor(steps + 1e-9)) * step, 12))
+}

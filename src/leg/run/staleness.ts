@@ -5,15 +5,20 @@ import { type Cell, STALE } from './cell.js'
  * are the same to the last bit.
  */
 export class Staleness {
-  #plan = { shape: -1, leaves: [] as readonly Cell[], stale: [] as readonly Cell[] }
+  /** What changed last, and all that it reaches: found when the same leaves change a second time, as in a sweep. */
+  #plan: { readonly shape: number; readonly leaves: readonly Cell[]; stale?: readonly Cell[] } = { shape: -1, leaves: [] }
   #marks = 0
 
   /** Makes stale what some changed cells reach. `shape` counts the links between cells: while it stays, so does the list. */
   spread(changed: readonly Cell[], shape: number): void {
     const plan = this.#plan
-    if (plan.shape !== shape || changed.length !== plan.leaves.length || changed.some((cell, i) => cell !== plan.leaves[i]))
-      this.#plan = { shape, leaves: changed.slice(), stale: this.#reached(changed) }
-    for (const cell of this.#plan.stale) cell.state = STALE
+    if (plan.shape !== shape || changed.length !== plan.leaves.length || changed.some((cell, i) => cell !== plan.leaves[i])) {
+      this.#plan = { shape, leaves: changed.slice() }
+      spreadFrom(changed)
+      return
+    }
+    plan.stale ??= this.#reached(changed)
+    for (const cell of plan.stale) cell.state = STALE
   }
 
   #reached(changed: readonly Cell[]): Cell[] {
@@ -29,4 +34,15 @@ export class Staleness {
       }
     return stale
   }
+}
+
+/** Makes stale what reads some cells. What reads a stale cell is stale, or was last calculated without it. */
+function spreadFrom(changed: readonly Cell[]): void {
+  const open = changed.slice()
+  for (let cell = open.pop(); cell !== undefined; cell = open.pop())
+    for (const user of cell.users) {
+      if (user.state === STALE || user.pinned) continue
+      user.state = STALE
+      open.push(user)
+    }
 }

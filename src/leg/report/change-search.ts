@@ -1,0 +1,197 @@
+import type { Kind } from '../../units/index.js'
+import { QuickLeg } from '../assess/quick.js'
+import { fieldsReader, keyOfResult } from '../assess/recorded.js'
+import { type LegNumbers, legNumbers } from '../numbers.js'
+import { withFields } from '../plans/with-fields.js'
+import type { Assessment, CheckResult } from '../result.js'
+import { amount, exactAmount, roundedBeyond } from './amounts.js'
+import { type FieldRow, fieldRows } from './fields-list.js'
+import { reached } from './reach.js'
+
+/** Sizes and settings that a builder chooses; materials, the weather and catalogue values of motors are not among them. */
+const KINDS: readonly Kind[] = ['length', 'force', 'torque', 'time', 'mass', 'velocity', 'angle', 'peakPhaseCurrent']
+const NOT_CHOSEN =
+  /^(schemaVersion|environment|materials|supply|motors|prints|loadCases\.airs|robot\.(legs|hip|centre|gravity))|\.(mass|gap|runout|slackAtAssembly|range)\b/
+/** A field may become up to so many times as large, or fall to such a part. */
+const FACTORS = [1.02, 1.08, 1.2, 1.5, 2, 3] as const
+const BISECTIONS = 5
+/** By so much a field is changed to see what it moves. */
+const NUDGE = 1.02
+/** Fields that are solved for each check: those that move it most. */
+const MOST_FIELDS = 5
+
+/** A field that a check may be given its reserve with, and what came of it. */
+export interface Want {
+  readonly check: CheckResult
+  readonly key: string
+  readonly field: FieldRow
+  readonly up: boolean
+  /** The change that suffices. */
+  suffices?: Suffices
+  /** Where none does: how far the check gets. */
+  nearest?: { readonly to: string; readonly reserve: number }
+}
+
+/** A field changed so far that some checks have their reserve. */
+export interface Suffices {
+  readonly to: string
+  /** The new value over the old one. */
+  readonly ratio: number
+  /** Other checks that lose their required reserve by it. */
+  readonly shortened: readonly CheckResult[]
+}
+
+/** The reserve of a check with one field changed; not a number where it cannot be found. */
+type ReserveOf = (key: string) => number
+
+/**
+ * Seeks single changes of one leg. Checks that ask for the same field share the legs that are evaluated on the way, and of each leg only what the
+ * field reaches and a check reads is calculated.
+ */
+export class ChangeSearch {
+  readonly #assessment: Assessment
+  readonly #quick: QuickLeg
+  readonly #x: LegNumbers
+  readonly #fields: ReadonlyMap<string, FieldRow>
+  readonly #checks: ReadonlyMap<string, CheckResult>
+  readonly #allowed = new Map<string, boolean>()
+
+  constructor(assessment: Assessment) {
+    this.#assessment = assessment
+    this.#quick = new QuickLeg(assessment.cases.map(({ id }) => id))
+    this.#x = legNumbers(assessment.leg)
+    this.#fields = new Map(
+      fieldRows(assessment.leg).flatMap((row) =>
+        row.kind !== undefined && KINDS.includes(row.kind) && !NOT_CHOSEN.test(row.path) ? [[row.path, row] as const] : [],
+      ),
+    )
+    this.#checks = new Map(assessment.checks.map((check) => [keyOfResult(check), check]))
+  }
+
+  /** The fields that move each of some checks most, those that move it most first. */
+  wants(checks: readonly CheckResult[]): Want[] {
+    const read = fieldsReader(this.#assessment)
+    const nudged = new Map<FieldRow, ReserveOf | undefined>()
+    const nudge = (field: FieldRow): ReserveOf | undefined => {
+      if (!nudged.has(field)) nudged.set(field, this.#nudged(field))
+      return nudged.get(field)
+    }
+    const asked = checks.map((check) => {
+      const key = keyOfResult(check)
+      return { check, key, fields: [...read(key)].flatMap((path) => this.#fields.get(path) ?? []), slopes: new Map<FieldRow, number>() }
+    })
+    // Field by field, so that each changed leg is loaded once.
+    for (const field of new Set(asked.flatMap(({ fields }) => fields)))
+      for (const { check, key, fields, slopes } of asked) {
+        const moved = fields.includes(field) ? nudge(field)?.(key) : undefined
+        if (moved !== undefined && !Number.isNaN(moved)) slopes.set(field, (moved / Math.max(check.reserve, 1e-6) - 1) / (NUDGE - 1))
+      }
+    return asked.flatMap(({ check, key, fields, slopes }) =>
+      fields
+        .map((field) => ({ field, slope: slopes.get(field) ?? 0 }))
+        .filter(({ slope }) => Math.abs(slope) > 1e-3)
+        .sort((a, b) => Math.abs(b.slope) - Math.abs(a.slope))
+        .slice(0, MOST_FIELDS)
+        .map(({ field, slope }): Want => ({ check, key, field, up: slope > 0 })),
+    )
+  }
+
+  /** The leg with a field a little larger; absent for a field that is not there or has no size. */
+  #nudged(field: FieldRow): ReserveOf | undefined {
+    const x = this.#now(field)
+    return x === undefined || x === 0 ? undefined : this.#with(field, NUDGE * x).reserve
+  }
+
+  #now(field: FieldRow): number | undefined {
+    return reached(this.#x, field.path)
+  }
+
+  #with(field: FieldRow, x: number): { readonly leg: LegNumbers; readonly reserve: ReserveOf } {
+    const leg = reached(this.#x, field.path, x)
+    const reserve: ReserveOf = (key) => {
+      try {
+        return this.#quick.reserveOf(leg, key) ?? Number.NaN
+      } catch {
+        return Number.NaN
+      }
+    }
+    return { leg, reserve }
+  }
+
+  /** Finds the nearest value of each field that suffices. */
+  solve(wants: readonly Want[]): void {
+    for (const field of new Set(wants.map((want) => want.field)))
+      for (const up of [true, false]) {
+        const asking = wants.filter((want) => want.field === field && want.up === up)
+        if (asking.length > 0) this.#scan(field, up, asking)
+      }
+  }
+
+  /** Changes a field step by step until each check that asks has its reserve. */
+  #scan(field: FieldRow, up: boolean, asking: readonly Want[]): void {
+    const x = this.#now(field) as number
+    const at = (factor: number) => (up ? x * factor : x / factor)
+    let [open, low] = [asking, 1]
+    for (const factor of FACTORS) {
+      if (open.length === 0) return
+      const { reserve } = this.#with(field, at(factor))
+      const short: Want[] = []
+      const enough: Want[] = []
+      for (const want of open) {
+        const found = reserve(want.key)
+        if (found >= want.check.requiredReserve) enough.push(want)
+        else {
+          short.push(want)
+          if (found > (want.nearest?.reserve ?? 0)) want.nearest = { to: amount(field.kind as Kind, at(factor)), reserve: found }
+        }
+      }
+      this.#narrow(field, at, enough, [low, factor], BISECTIONS)
+      open = short
+      low = factor
+    }
+  }
+
+  /** Halves the range of factors in which some checks gain their reserve, and takes the end that suffices, rounded to a size that can be made. */
+  #narrow(field: FieldRow, at: (factor: number) => number, wants: readonly Want[], [low, high]: [number, number], rounds: number): void {
+    if (wants.length === 0) return
+    if (rounds === 0) {
+      this.#take(field, roundedBeyond(this.#now(field) as number, at(high)), wants)
+      return
+    }
+    const middle = (low + high) / 2
+    const { reserve } = this.#with(field, at(middle))
+    const enough = wants.filter((want) => reserve(want.key) >= want.check.requiredReserve)
+    const short = wants.filter((want) => !enough.includes(want))
+    this.#narrow(field, at, enough, [low, middle], rounds - 1)
+    this.#narrow(field, at, short, [middle, high], rounds - 1)
+  }
+
+  /** A change that suffices, with what it does to the other checks. */
+  #take(field: FieldRow, x: number, wants: readonly Want[]): void {
+    const { leg, reserve } = this.#with(field, x)
+    const held = wants.filter((want) => reserve(want.key) >= want.check.requiredReserve)
+    if (held.length === 0) return
+    const shortened = [...this.#quick.reserves(leg)].flatMap(([key, found]) => {
+      const check = this.#checks.get(key)
+      return check !== undefined && check.reserve >= check.requiredReserve && !(found >= check.requiredReserve) ? [check] : []
+    })
+    const suffices = { to: exactAmount(field.kind as Kind, x), ratio: x / (this.#now(field) as number), shortened }
+    for (const want of held) want.suffices = suffices
+  }
+
+  /** Whether the document allows a change. */
+  allows({ path }: FieldRow, { to }: Suffices): boolean {
+    const key = `${path} ${to}`
+    let allowed = this.#allowed.get(key)
+    if (allowed === undefined) {
+      allowed = true
+      try {
+        withFields(this.#assessment.leg, { [path]: to })
+      } catch {
+        allowed = false
+      }
+      this.#allowed.set(key, allowed)
+    }
+    return allowed
+  }
+}
