@@ -46,6 +46,17 @@ export type Joint = (typeof JOINTS)[number]
 
 /** A joint that may have a motor: hip, knee, or the sideways hip. */
 export type DrivenJoint = Joint | 'sidewaysHip'
+/** Something of each driven joint; of the sideways hip where a motor drives it. */
+export type OfDrivenJoints<T> = { readonly [J in Joint]: T } & { readonly sidewaysHip?: T }
+/** Something of each driven joint of a leg. */
+export const ofDrivenJoints = <T>(x: LegNumbers, of: (joint: DrivenJoint) => T): OfDrivenJoints<T> =>
+  Object.fromEntries(drivenJoints(x).map((joint) => [joint, of(joint)])) as unknown as OfDrivenJoints<T>
+/** What there is of each driven joint, hip and knee first. */
+export const entriesOfJoints = <T>(of: OfDrivenJoints<T>): readonly (readonly [DrivenJoint, T])[] =>
+  (['hip', 'knee', 'sidewaysHip'] as const).flatMap((joint) => {
+    const one = of[joint]
+    return one === undefined ? [] : [[joint, one] as const]
+  })
 /** The joints of a leg that motors drive: hip and knee, and a sideways hip that nothing else holds. */
 export const drivenJoints = ({ joints: { sidewaysHip } }: LegNumbers): readonly DrivenJoint[] =>
   sidewaysHip === undefined || sidewaysHip.drive.kind === 'held' ? JOINTS : [...JOINTS, 'sidewaysHip']
@@ -56,13 +67,26 @@ type JointNumbers = LegNumbers['joints'][Joint]
 type DriveOf<K extends JointNumbers['drive']['kind']> = Extract<JointNumbers['drive'], { readonly kind: K }>
 
 /** The drive of a joint, where it is of that kind. Throws a `RangeError` where it is of another one. */
-export function driveOf<K extends JointNumbers['drive']['kind']>(x: LegNumbers, joint: Joint, kind: K): DriveOf<K> {
-  const { drive } = x.joints[joint]
+export function driveOf<K extends JointNumbers['drive']['kind']>(x: LegNumbers, joint: DrivenJoint, kind: K): DriveOf<K> {
+  const { drive } = jointOf(x, joint)
   if (drive.kind === kind) return drive as DriveOf<K>
-  throw new RangeError(`the ${joint} has no ${kind} drive`)
+  throw new RangeError(`the ${jointWords(joint)} has no ${kind} drive`)
 }
+/** A kind of drive. */
+export type DriveKind = JointNumbers['drive']['kind']
+/** A driven joint of the document. The sideways hip has neither pin nor shaft of its own. */
+export function jointOf(x: LegNumbers, joint: DrivenJoint): JointNumbers {
+  const found = x.joints[joint]
+  if (found === undefined) throw new RangeError(`the leg has no ${jointWords(joint)}`)
+  return found as JointNumbers
+}
+/** How a joint is driven. */
+export const driveKindOf = (x: LegNumbers, joint: DrivenJoint): DriveKind => jointOf(x, joint).drive.kind
+/** The driven joints of one kind of drive. */
+export const drivenBy = (x: LegNumbers, kind: DriveKind): readonly DrivenJoint[] =>
+  drivenJoints(x).filter((joint) => driveKindOf(x, joint) === kind)
 /** Whether a joint is driven by cord. */
-export const hasCord = (x: LegNumbers, joint: Joint): boolean => x.joints[joint].drive.kind === 'cord'
+export const hasCord = (x: LegNumbers, joint: DrivenJoint): boolean => driveKindOf(x, joint) === 'cord'
 
 /** What a name of the document stands for. Throws a `RangeError` where a part of the leg is missing. */
 export function partOf<T>(section: { readonly [name: string]: T }, name: string | undefined, what: string): T {
@@ -71,9 +95,10 @@ export function partOf<T>(section: { readonly [name: string]: T }, name: string 
   return part
 }
 /** Motor, controller, plate, pin and boss of a joint. */
-export const motorOf = (x: LegNumbers, joint: Joint) => partOf(x.motors, x.joints[joint].motor, `motor at the ${joint}`)
-export const controllerOf = (x: LegNumbers, joint: Joint) => partOf(x.controllers, x.joints[joint].controller, `controller at the ${joint}`)
-export const plateOf = (x: LegNumbers, joint: Joint) => partOf(x.plates, x.joints[joint].plate, `plate at the ${joint}`)
+export const motorOf = (x: LegNumbers, joint: DrivenJoint) => partOf(x.motors, jointOf(x, joint).motor, `motor at the ${jointWords(joint)}`)
+export const controllerOf = (x: LegNumbers, joint: DrivenJoint) =>
+  partOf(x.controllers, jointOf(x, joint).controller, `controller at the ${jointWords(joint)}`)
+export const plateOf = (x: LegNumbers, joint: DrivenJoint) => partOf(x.plates, jointOf(x, joint).plate, `plate at the ${jointWords(joint)}`)
 export const pinAt = (x: LegNumbers, joint: Joint) => partOf(x.pins, x.joints[joint].pin, `pin at the ${joint}`)
 export const bossAt = (x: LegNumbers, joint: Joint) => partOf(x.bosses, x.joints[joint].boss, `boss at the ${joint}`)
 /** The hip shaft and its bearings. */
@@ -87,7 +112,7 @@ export const bondedEndOf = (x: LegNumbers, joint: Joint) => {
 /** Still or moving air of the document, by name. */
 export const airNamed = (x: LegNumbers, name: string) => partOf(x.loadCases.airs, name, `air called ${name}`)
 /** Joint limits as a range. */
-export const rangeOf = (x: LegNumbers, joint: Joint) => x.joints[joint].range
+export const rangeOf = (x: LegNumbers, joint: DrivenJoint) => jointOf(x, joint).range
 /** The gaits that every leg has. */
 export const gaitNamed = (x: LegNumbers, name: 'walk' | 'trot') => partOf(x.gaits, name, `gait called ${name}`)
 /** How long a blocked leg pushes before it is switched off. */

@@ -1,6 +1,6 @@
 import { calculationOf, type LegCalculation, placeOf } from './calculation.js'
 import { type CaseId, LOAD_CASES } from './cases/events.js'
-import { airNamed, hasCord, JOINTS, type Joint, type Prepared } from './numbers.js'
+import { airNamed, type DrivenJoint, drivenJoints, hasCord, type Prepared } from './numbers.js'
 import { boltTemperature, clampLoadAtTemperature } from './parts/bolts/clamp.js'
 import { retightened } from './parts/bolts/fields.js'
 import { preload as boltPreload } from './parts/bolts/values.js'
@@ -28,9 +28,10 @@ export function calculationFor(leg: Prepared): LegCalculation {
 /** Puts every uncertain leaf at its unfavourable or favourable end, as far as that is the same for most checks: much creep is unfavourable. */
 function toEnd(calculation: LegCalculation, end: 'pessimistic' | 'optimistic'): void {
   const set = new Set<unknown>()
+  const joints = drivenJoints(calculation.document)
   for (let met = -1; met !== set.size; ) {
     met = set.size
-    for (const id of Object.keys(LOAD_CASES) as CaseId[]) for (const joint of JOINTS) driveIn(calculation, id, joint)
+    for (const id of Object.keys(LOAD_CASES) as CaseId[]) for (const joint of joints) driveIn(calculation, id, joint)
     for (const cell of calculation.instances.leaves) {
       const range = calculation.rangeOf(cell)
       if (range === undefined || set.has(cell)) continue
@@ -80,7 +81,7 @@ const driveAtPlace = (calculation: LegCalculation, where: Named) => {
     span,
   }
 }
-const driveIn = (calculation: LegCalculation, id: CaseId, joint: Joint) => {
+const driveIn = (calculation: LegCalculation, id: CaseId, joint: DrivenJoint) => {
   const { event, air, age } = LOAD_CASES[id]
   const where = at(calculation, { joint, event, air, age })
   const cord = hasCord(calculation.document, joint) ? driveAtPlace(calculation, where) : undefined
@@ -112,9 +113,12 @@ export function caseState(leg: Prepared, id: CaseId) {
   }
 }
 
+/** A driven joint of a leg in one load case. */
+export const jointState = (leg: Prepared, id: CaseId, joint: DrivenJoint) => driveIn(calculationFor(leg), id, joint)
+
 /** A drive under an imposed torque. */
 export interface DriveAsk {
-  readonly joint: Joint
+  readonly joint: DrivenJoint
   readonly torque: number
   readonly stroke: number
   readonly footForce: number
@@ -122,8 +126,17 @@ export interface DriveAsk {
   readonly age: 'new' | 'year'
 }
 
-/** Tensions, limits and windup of a drive under an imposed torque, at a temperature and age. */
-export function driveAt(leg: Prepared, { joint, torque, age, ...ask }: DriveAsk): DriveState {
+/** Tensions, limits and windup of a drive by cord under an imposed torque, at a temperature and age. */
+export const driveAt = (leg: Prepared, ask: DriveAsk): DriveState => under(leg, ask, driveAtPlace)
+
+/** What a drive of any kind answers under an imposed torque, with the torque of a blow that it bears. */
+export const transmissionUnder = (leg: Prepared, ask: DriveAsk) =>
+  under(leg, ask, (calculation, where) => ({
+    ...transmissionAt(calculation, where),
+    blowTorque: calculation.get(transmission.blowTorque, where as never),
+  }))
+
+function under<T>(leg: Prepared, { joint, torque, age, ...ask }: DriveAsk, read: (calculation: LegCalculation, where: Named) => T): T {
   const calculation = calculationFor(leg)
   const where = at(calculation, { joint, event: 'walk', air: 'normal', age })
   const here = where as never
@@ -132,7 +145,7 @@ export function driveAt(leg: Prepared, { joint, torque, age, ...ask }: DriveAsk)
   calculation.pin(stroke, here, ask.stroke)
   calculation.pin(footForce, here, ask.footForce)
   try {
-    return driveAtPlace(calculation, where)
+    return read(calculation, where)
   } finally {
     calculation.unpin(driveLoad, here)
     calculation.unpin(stroke, here)
@@ -143,7 +156,7 @@ export function driveAt(leg: Prepared, { joint, torque, age, ...ask }: DriveAsk)
 
 /** A motor under an imposed motion. */
 export interface HeatAsk {
-  readonly joint: Joint
+  readonly joint: DrivenJoint
   readonly motion: JointMotion
   readonly air: number
   readonly wind: number

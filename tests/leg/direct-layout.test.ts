@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { calculationOf, placeOf } from '../../src/leg/calculation.js'
-import { assemblyPlan, assess, checkReserves, controlSheet, describeLeg, htmlReport, legNumbers, withFields } from '../../src/leg/index.js'
+import { assess, checkReserves, describeLeg, htmlReport, legNumbers, withFields } from '../../src/leg/index.js'
 import { prepare } from '../../src/leg/numbers.js'
 import { stride } from '../../src/leg/parts/motion/values.js'
 import { kneeRotor } from '../../src/leg/parts/motors/rotor.js'
@@ -77,11 +77,6 @@ describe('the desk walker', () => {
     const { notEvaluated, checks } = assess(revised, { cases: ['stand'] })
     expect(checks.filter(({ id }) => id === 'outputBearing.radial').map(({ joint }) => joint)).toEqual(['hip'])
     expect(notEvaluated.map(({ id }) => id)).not.toContain('outputBearing.radial')
-  })
-
-  test('plans reject it by the name of the field', () => {
-    for (const plan of [assemblyPlan, controlSheet])
-      expect(() => plan(revised)).toThrow(/joints.hip.drive.kind is 'direct'; is not in plans and drawings yet/)
   })
 })
 

@@ -33,7 +33,7 @@ describe('against calculations by hand', () => {
     expect(sheet.gravity.shank.si).toBeCloseTo(0.16 * 0.09 * 9.80665, 12)
     const load = (0.16 * 0.18 ** 2) / 3
     expect(knee.gains.inertia.si).toBeCloseTo(load + 96e-6 * 5.6 ** 2, 12)
-    expect(knee.gains.motorLocked.si).toBeCloseTo(Math.sqrt(knee.driveStiffness.si / load) / (2 * Math.PI), 9)
+    expect(knee.gains.motorLocked!.si).toBeCloseTo(Math.sqrt(knee.driveStiffness!.si / load) / (2 * Math.PI), 9)
     const w = 2 * Math.PI * knee.gains.bandwidth.si
     expect(knee.gains.stiffness.si).toBeCloseTo(knee.gains.inertia.si * w * w, 8)
     expect(knee.gains.motorStiffness.si * 5.6 ** 2).toBeCloseTo(knee.gains.stiffness.si, 9)
@@ -231,9 +231,9 @@ describe('the first start', () => {
       for (const side of [0, 1] as const) expect(softMotorLimits![side].si).toBeCloseTo(one.sign * one.ratio.si * softLimits![side].si, 12)
       expect(current.si * one.jointTorquePerPeakAmpere.si).toBeCloseTo(jointTorque.si, 12)
       // A rotor that stops on a spring: half J ω² = half k θ², and k θ is the torque.
-      const twist = speed.si * Math.sqrt(one.reflectedInertia.si / one.driveStiffness.si)
-      expect((twist * one.driveStiffness.si) / jointTorque.si).toBeGreaterThan(0.5)
-      expect((twist * one.driveStiffness.si) / jointTorque.si).toBeLessThan(2)
+      const twist = speed.si * Math.sqrt(one.reflectedInertia.si / one.driveStiffness!.si)
+      expect((twist * one.driveStiffness!.si) / jointTorque.si).toBeGreaterThan(0.5)
+      expect((twist * one.driveStiffness!.si) / jointTorque.si).toBeLessThan(2)
     }
   })
 

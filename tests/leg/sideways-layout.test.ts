@@ -1,37 +1,12 @@
-import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { calculationOf, placeOf } from '../../src/leg/calculation.js'
-import { assess, assessRobot, checkReserves, describeLeg, legNumbers, markdownReport, withFields } from '../../src/leg/index.js'
+import { assess, assessRobot, checkReserves, legNumbers, markdownReport, withFields } from '../../src/leg/index.js'
 import { body } from '../../src/leg/parts/links/values.js'
 import { driveLoad } from '../../src/leg/parts/motion/values.js'
 import { heat } from '../../src/leg/parts/motors/heat.js'
 import { sag } from '../../src/leg/parts/supply/values.js'
+import { driven, held } from './sideways-legs.js'
 
-const held = describeLeg(readFileSync(new URL('../../examples/orchard-leg-revised.yaml', import.meta.url), 'utf8'))
-const gearbox = {
-  kind: 'gearbox',
-  ratio: 16,
-  efficiency: 0.85,
-  backlash: '0.2 deg',
-  stiffness: '2 kN m/rad',
-  ratedTorque: '28 N m',
-  peakTorque: '45 N m',
-  highestSpeed: '3000 rpm',
-  mass: '0.4 kg',
-}
-/** The orchard carrier with a gearbox at its sideways hip, which was a torque limit. */
-const driven = withFields(held, {
-  'plates.sidePlate': { mountedOn: 'body', material: 'aluminium 6061-T6', thickness: '6 mm', size: { width: '120 mm', height: '130 mm' } },
-  'bearings.side': { size: '12x21x5', spacing: '60 mm', overhang: '30 mm', seatMaterial: 'aluminium 6061-T6', seatInterference: '0.01 mm' },
-  'joints.sidewaysHip': {
-    range: { lowest: '-20 deg', highest: '20 deg' },
-    motor: 'outrunner',
-    controller: 'bridge',
-    plate: 'sidePlate',
-    bearings: 'side',
-    drive: gearbox,
-  },
-})
 const calculation = calculationOf(legNumbers(driven))
 const at = (names: Parameters<typeof placeOf>[1]) => calculation.instances.implied(placeOf(calculation, { leg: 'leg', ...names })) as never
 

@@ -3,11 +3,11 @@ import type { Leg } from '../document/describe.js'
 import { driveOf, hasCord, JOINTS, motorOf, type Prepared } from '../numbers.js'
 import { knownOptions } from '../options.js'
 import { leastPinionWrap, leastWrap } from '../parts/transmission/cord/fields.js'
-import { CAUTIONS } from '../report/content.js'
 import { calculationFor } from '../what-if.js'
 import { type FollowUp, followUps, stepsOf } from './assembly-steps.js'
 import { assemblyPage } from './assembly-text.js'
 import { type Assumed, benchLeg, length } from './bench.js'
+import { cautionsOf } from './cautions.js'
 import { type CutList, cutList, DEPTH, END_DIAMETERS } from './cut-list.js'
 import { type BondStep, bonds, type PressStep, presses, type TighteningStep, tightening } from './fastening-steps.js'
 import { type RodCut, rodCut } from './rod-steps.js'
@@ -91,7 +91,7 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
   const checks = cordChecks(bench, cuts, tensioners)
   const plan: AssemblyPlan = {
     leg,
-    cautions: CAUTIONS,
+    cautions: cautionsOf(bench.x),
     assumed: [
       {
         what: 'free tail at each cord end',

@@ -1,9 +1,9 @@
 import { pulleyGeometry } from '../../capstan/index.js'
-import { InputError, Quantity, show } from '../../units/index.js'
+import { Quantity } from '../../units/index.js'
 import { placeOf } from '../calculation.js'
 import type { Leg } from '../document/describe.js'
 import type { Matter } from '../matter.js'
-import { driveOf, hasCord, JOINTS, type Joint, type LegNumbers, legNumbers, type Prepared, prepare, rangeOf } from '../numbers.js'
+import { type DrivenJoint, driveOf, type Joint, legNumbers, type Prepared, prepare, rangeOf } from '../numbers.js'
 import { frameMaterial } from '../parts/transmission/cord/fields.js'
 import { calculationFor } from '../what-if.js'
 import { rodGeometry } from './rod-geometry.js'
@@ -33,31 +33,17 @@ export interface BenchDrive {
 }
 
 /** The leg's numbers with materials looked up, as every plan starts from. */
-export const benchLeg = (leg: Leg): Prepared => prepare(planNumbers(leg))
-
-/** The numbers of a leg that plans can be made for. Throws an `InputError` for a joint that is not driven by cord. */
-export function planNumbers(leg: Leg): LegNumbers {
-  const x = legNumbers(leg)
-  const other = JOINTS.find((joint) => !hasCord(x, joint))
-  if (other === undefined) return x
-  throw new InputError('plan', [
-    {
-      path: `joints.${other}.drive.kind`,
-      given: show(x.joints[other].drive.kind),
-      accepts: 'is not in plans and drawings yet: they are for drives by cord; the assessment holds for this leg',
-    },
-  ])
-}
+export const benchLeg = (leg: Leg): Prepared => prepare(legNumbers(leg))
 
 /** Material of what carries motor and drum of a joint at their distance. */
-export function frameOf(leg: Prepared, joint: Joint): Matter {
+export function frameOf(leg: Prepared, joint: DrivenJoint): Matter {
   const calculation = calculationFor(leg)
   const here = calculation.instances.implied(placeOf(calculation, { joint }))
   return leg.matter(calculation.instances.name('material', calculation.get(frameMaterial, here as never)))
 }
 
-/** Lowest and highest angle of the drum of a joint: those of the joint, of a knee that a rod drives those of hip and knee together. */
-export function drumRange(leg: Prepared, joint: Joint): { readonly lowest: number; readonly highest: number } {
+/** Lowest and highest angle of the drum, pulley or wheel of a joint: those of the joint, of a knee that a rod drives those of hip and knee together. */
+export function drumRange(leg: Prepared, joint: DrivenJoint): { readonly lowest: number; readonly highest: number } {
   const rod = joint === 'knee' ? rodGeometry(leg.x) : undefined
   if (rod === undefined) return rangeOf(leg.x, joint)
   const hip = rangeOf(leg.x, 'hip')

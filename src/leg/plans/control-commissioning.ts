@@ -1,13 +1,14 @@
 import { torqueConstants } from '../../thermal/index.js'
 import { Quantity, significant } from '../../units/index.js'
-import { driveOf, type Joint, motorOf, type Prepared } from '../numbers.js'
-import { caseState } from '../what-if.js'
+import { type DrivenJoint, jointWords, motorOf, type Prepared } from '../numbers.js'
+import { jointState } from '../what-if.js'
 import { torque } from './bench.js'
+import { driveFacts, driveWords } from './drive-facts.js'
 import { rodGeometry } from './rod-geometry.js'
 
 /** A reading to expect while signs and phases are tested. */
 export interface SignTest {
-  readonly joint: Joint
+  readonly joint: DrivenJoint
   /** Current of the test: enough to turn the hanging leg, far from anything that breaks. */
   readonly current: Quantity<'peakPhaseCurrent'>
   /** What the joint does at a positive current of the motor. */
@@ -28,16 +29,15 @@ export interface TorqueCurrent {
 const MOVES = {
   hip: { up: 'the foot swings backward', down: 'the foot swings forward' },
   knee: { up: 'the shank folds backward', down: 'the shank unfolds' },
+  sidewaysHip: { up: 'the foot swings to the left', down: 'the foot swings to the right' },
 } as const
 const HELD = ' while the thigh is held by hand'
 
 /** Test of the signs of one joint. `hanging` is the largest gravity torque of the leg in the air. @internal */
-export function signTest(leg: Prepared, joint: Joint, emf: number, hanging: number, dragTorque: number): SignTest {
-  const n = leg.drives[joint].ratio
-  const drive = driveOf(leg.x, joint, 'cord')
-  const sign = drive.arrangement === 'crossed' ? -1 : 1
-  const perAmpere = torqueConstants.si({ backEmfConstant: emf }).peakPhase * n * drive.efficiency
-  const { torque: standing } = caseState(leg, 'stand').joints[joint].drum
+export function signTest(leg: Prepared, joint: DrivenJoint, emf: number, hanging: number, dragTorque: number): SignTest {
+  const { ratio: n, sign, efficiency } = driveFacts(leg, joint)
+  const perAmpere = torqueConstants.si({ backEmfConstant: emf }).peakPhase * n * efficiency
+  const { torque: standing } = jointState(leg, 'stand', joint).drum
   const rod = joint === 'knee' ? rodGeometry(leg.x) : undefined
   // A crank on the other side of its rod than the rocker turns the knee against the drum.
   const moves = MOVES[joint][sign * (rod === undefined ? 1 : Math.sign(rod.ratio(rod.middle))) > 0 ? 'up' : 'down']
@@ -55,9 +55,9 @@ export function signTest(leg: Prepared, joint: Joint, emf: number, hanging: numb
 const SHARES = [0.1, 0.25, 0.5, 0.75, 1] as const
 
 /** Currents for some torques of a joint up to its largest. @internal */
-export function torqueTable(leg: Prepared, joint: Joint, emf: number, warm: number, most: number): TorqueCurrent[] {
-  const { efficiency } = driveOf(leg.x, joint, 'cord')
-  const perAmpere = (backEmfConstant: number) => torqueConstants.si({ backEmfConstant }).peakPhase * leg.drives[joint].ratio * efficiency
+export function torqueTable(leg: Prepared, joint: DrivenJoint, emf: number, warm: number, most: number): TorqueCurrent[] {
+  const { ratio, efficiency } = driveFacts(leg, joint)
+  const perAmpere = (backEmfConstant: number) => torqueConstants.si({ backEmfConstant }).peakPhase * ratio * efficiency
   return SHARES.map((share) => ({
     jointTorque: torque(share * most),
     cold: new Quantity((share * most) / perAmpere(emf), 'peakPhaseCurrent'),
@@ -72,18 +72,18 @@ export function commissioning(leg: Prepared, tests: readonly SignTest[]): string
     pairs.length === 1 && pairs[0] !== undefined ? `${pairs[0]} electrical turns` : 'as many electrical turns as it has pole pairs'
   return [
     'Hang the leg up, joints free, hands clear, one finger on the switch. Set every current limit to the current of the sign test.',
-    'Encoder: power off the bridge and turn each rotor by hand, counter-clockwise seen from the left of the robot. Its angle must grow. If it falls, invert the encoder in the controller.',
+    `Encoder: power off the bridge and turn each rotor by hand, counter-clockwise seen from the left of the robot${tests.some(({ joint }) => joint === 'sidewaysHip') ? ', that of the sideways hip from its front' : ''}. Its angle must grow. If it falls, invert the encoder in the controller.`,
     `Phases: let the controller turn the field forward slowly. The rotor must follow, and its angle must grow by one turn for ${electrical}. If it falls, swap any two motor wires. If it trembles, a wire is open.`,
     'Offset: hold the field at an electrical angle of zero, and read the encoder. Repeat at every pole pair, once from either side, and store the mean. The two sides differ by friction and cogging; a spread beyond the error of the table below means a loose magnet.',
     'Check of the offset: command the sign test current both ways. The rotor must speed up alike both ways; if one way is much faster, or it runs away, the offset is wrong. Switch off.',
     ...tests.map(
       ({ joint, current, moves }) =>
-        `Sign of the ${joint}: command ${current} in the positive sense of the motor for half a second. ${moves[0]?.toUpperCase()}${moves.slice(1)}. If it does the opposite, change the sign of that motor, not of the joint.`,
+        `Sign of the ${jointWords(joint)}: command ${current} in the positive sense of the motor for half a second. ${moves[0]?.toUpperCase()}${moves.slice(1)}. If it does the opposite, change the sign of that motor, not of the joint.`,
     ),
     'Position loop: close it with a tenth of the gains, push each link by hand. It must push back. A joint that helps your hand has its sign wrong: switch off.',
     ...tests.map(
       ({ joint, standing, standingTorque }) =>
-        `Standing on all feet, the ${joint} motor reads about ${significant(standing.in('A'), 3)} A peak phase (${standingTorque} at its drum). A third more or less is friction; another sign is a wrong sign.`,
+        `Standing on all feet, the ${jointWords(joint)} motor reads about ${significant(standing.in('A'), 3)} A peak phase (${standingTorque} at its ${driveWords(leg.x, joint).output}). A third more or less is friction; another sign is a wrong sign.`,
     ),
     'Raise the current limits to those of the table below, one after the other, only after homing.',
   ]

@@ -1,9 +1,10 @@
 import { torqueConstants } from '../../thermal/index.js'
-import { controllerOf, driveOf, type Joint, type Prepared } from '../numbers.js'
+import { controllerOf, type DrivenJoint, type Prepared } from '../numbers.js'
 import { continuousTorque, mechanicalTorques } from './control-envelope.js'
 import { type CurrentLimit, type CurrentOf, currentLimit, type Limit } from './control-limits.js'
 import { coldTorqueConstants } from './control-magnets.js'
 import { type PulseStart, pulseCurrent, pulseStarts } from './control-pulse.js'
+import { driveFacts } from './drive-facts.js'
 
 /** What the current limits of a joint depend on besides the leg, SI. */
 export interface CurrentsAsk {
@@ -26,13 +27,13 @@ export interface Currents {
 }
 
 /** Current limits of one joint, each the least over air, age and setting of the cord; the smallest current first. @internal */
-export function currentLimitsOf(joint: Joint, ask: CurrentsAsk): Currents {
+export function currentLimitsOf(joint: DrivenJoint, ask: CurrentsAsk): Currents {
   const { leg, warm, durations, copper, setting } = ask
   const { currentLimit: cap } = controllerOf(leg.x, joint)
-  const perAmpere = leg.drives[joint].ratio * driveOf(leg.x, joint, 'cord').efficiency
+  const { ratio, efficiency } = driveFacts(leg, joint)
+  const perAmpere = ratio * efficiency
   const warmPerAmpere = torqueConstants.si({ backEmfConstant: warm }).peakPhase * perAmpere
-  // The cord may get all of the motor's torque: losses are not counted where something breaks.
-  const { ratio } = leg.drives[joint]
+  // The drive may get all of the motor's torque: losses are not counted where something breaks.
   const moments = mechanicalTorques(leg, joint, (air) => cap * ratio * coldTorqueConstants(leg, joint, air).typical, setting)
   const never = least(
     moments.map((one) => {

@@ -1,8 +1,8 @@
 import { type Comparison, comparisonAt } from '../assess/compare.js'
 import { calculationOf, placeOf } from '../calculation.js'
-import { appliesTo } from '../cases/check.js'
+import { appliesTo, type Check } from '../cases/check.js'
 import type { AgeId, AirId } from '../cases/events.js'
-import { airNamed, driveOf, type Joint, type Prepared } from '../numbers.js'
+import { airNamed, type DriveKind, type DrivenJoint, driveKindOf, driveOf, type Joint, type Prepared } from '../numbers.js'
 import { CHECKS } from '../parts/index.js'
 import { driveMotion, footForce, jointMotion, pinLoad, stride, stroke } from '../parts/motion/values.js'
 import { heat } from '../parts/motors/heat.js'
@@ -10,16 +10,24 @@ import { pretensionSet } from '../parts/transmission/cord/fields.js'
 import { rodChecks } from '../parts/transmission/through-hip/checks.js'
 import type { Cell } from '../run/index.js'
 import { type Limit, leastOf, limitOf } from './control-limits.js'
+import { wordsOfKind } from './drive-facts.js'
 import { rodGeometry } from './rod-geometry.js'
 
-/** Checks that heat decides; touching the can is left out: it wants a guard, not a current limit. */
-const HOT = ['motor.winding', 'motor.magnet', 'motor.plate', 'motor.runaway', 'cord.heat', 'controller.heat']
+/** Checks that heat or a lasting torque decides; touching the can is left out: it wants a guard, not a current limit. */
+const HOT = [
+  ...['motor.winding', 'motor.magnet', 'motor.plate', 'motor.runaway', 'cord.heat', 'controller.heat'],
+  ...['belt.heat', 'gear.pinionBending', 'gear.wheelBending', 'gearbox.rated'],
+]
+/** Whether a joint has the part of a check. */
+const isMade = ({ x }: Prepared, check: Check, joint: DrivenJoint): boolean => typeof check.of?.(x, joint as Joint) !== 'string'
 
 /** Joint torque that may be held continuously in hot still air, one phase carrying its peak, and what limits it. @internal */
-export function continuousTorque(leg: Prepared, joint: Joint, mostTorque: number): Limit {
+export function continuousTorque(leg: Prepared, joint: DrivenJoint, mostTorque: number): Limit {
   const calculation = calculationOf(leg.x)
   const held = { event: 'stand', air: 'hot', age: 'new' } as const
-  const comparisons = CHECKS.filter(({ id }) => HOT.includes(id)).map((check) => comparisonAt(calculation, check, joint, 'stand', held))
+  const comparisons = CHECKS.filter((check) => HOT.includes(check.id) && isMade(leg, check, joint)).map((check) =>
+    comparisonAt(calculation, check, joint as Joint, 'stand', held),
+  )
   const here = calculation.instances.implied(placeOf(calculation, { joint, ...held })) as never
   const load = (torque: number) => {
     const motion = { torque, shaftTorque: torque, shaftRms: torque, speed: 0, loadedSpeed: 0, lowest: 0, highest: 0 }
@@ -40,7 +48,7 @@ export function continuousTorque(leg: Prepared, joint: Joint, mostTorque: number
 /** The foot force never counts as acting on a shorter arm than this share of the standing height: a leg straight over its foot takes no torque at all. */
 const LEAST_ARM = 0.1
 
-/** Air, age and setting of the cord of one corner of the envelope. */
+/** Air, age, and setting of a cord, of one corner of the envelope. */
 interface Corner {
   readonly air: AirId
   readonly age: AgeId
@@ -56,16 +64,18 @@ export interface CornerLimit extends Limit {
 }
 
 /**
- * Joint torques at which the cord, its ends, the drum or the pin fail for a moment: one for each combination of air, age of the cord and setting of
- * its pretension. The foot force grows with the torque on the arm that it has in walking. `most` is the largest torque for an air temperature,
+ * Joint torques at which something in the drive, or the pin or bearing of the joint, fails for a moment: one for each combination of air, age of what ages,
+ * and setting of the pretension of a cord. The scatter of a belt's pretension is a range of its own. The foot force grows with the torque on the arm that it has in walking. `most` is the largest torque for an air temperature,
  * `setting` how far the pretension may be off, as a share. @internal
  */
-export function mechanicalTorques(leg: Prepared, joint: Joint, most: (air: number) => number, setting: number): CornerLimit[] {
+export function mechanicalTorques(leg: Prepared, joint: DrivenJoint, most: (air: number) => number, setting: number): CornerLimit[] {
+  const kind = driveKindOf(leg.x, joint)
+  const ages = kind === 'cord' || kind === 'belt' ? AGES : AGES.slice(0, 1)
   const air = (name: string) => airNamed(leg.x, name).temperature
   const airs = { cold: air('cold'), normalStill: air('normal'), hot: air('hot') }
   return AIRS.flatMap((corner) =>
-    AGES.flatMap((age) =>
-      (setting === 0 ? [1] : [1 - setting, 1 + setting]).map((share) => ({
+    ages.flatMap((age) =>
+      (setting === 0 || kind !== 'cord' ? [1] : [1 - setting, 1 + setting]).map((share) => ({
         ...inCorner(leg, joint, most(airs[corner]), { air: corner, age, setting: share }, airs[corner]),
         air: airs[corner],
       })),
@@ -73,7 +83,7 @@ export function mechanicalTorques(leg: Prepared, joint: Joint, most: (air: numbe
   )
 }
 
-function inCorner(leg: Prepared, joint: Joint, mostTorque: number, { air, age, setting }: Corner, airTemperature: number): Limit {
+function inCorner(leg: Prepared, joint: DrivenJoint, mostTorque: number, { air, age, setting }: Corner, airTemperature: number): Limit {
   const calculation = calculationOf(leg.x)
   const walk = calculation.instances.implied(placeOf(calculation, { leg: 'leg', joint, event: 'walk' })) as never
   // At the drum of the drive: of a knee that a rod drives the pins bear what the rod adds, too.
@@ -86,7 +96,15 @@ function inCorner(leg: Prepared, joint: Joint, mostTorque: number, { air, age, s
   const rod = joint === 'knee' ? rodGeometry(leg.x) : undefined
   const loads = rod === undefined ? undefined : calculation.get(stride, here)
   const perTorque = rod?.most((knee) => rod.forcePerTorque(knee)) ?? 0
-  calculation.set(pretensionSet, here, setting * driveOf(leg.x, joint, 'cord').pretension)
+  const kind = driveKindOf(leg.x, joint)
+  if (kind === 'cord') calculation.set(pretensionSet, here, setting * driveOf(leg.x, joint, 'cord').pretension)
+  // Teeth and bolts are as warm as a walk makes them: a moment warms nothing.
+  else {
+    const [now, walked] = (['drop', 'walk'] as const).map((event) =>
+      calculation.instances.implied(placeOf(calculation, { joint, event, air })),
+    )
+    calculation.pin(heat, now as never, calculation.get(heat, walked as never))
+  }
   calculation.pin(stroke, here, 0)
   const load = (torque: number) => {
     calculation.pin(jointMotion, here, { ...own, torque })
@@ -99,14 +117,22 @@ function inCorner(leg: Prepared, joint: Joint, mostTorque: number, { air, age, s
   }
   load(mostTorque)
   const place = { event: 'drop', air, age } as const
-  const comparisons = CHECKS.filter((check) => check.scope === 'joint' && appliesTo(check, 'drop')).map((check) =>
-    comparisonAt(calculation, check, joint, 'drop', place),
+  const comparisons = CHECKS.filter((check) => check.scope === 'joint' && appliesTo(check, 'drop') && isMade(leg, check, joint)).map(
+    (check) => comparisonAt(calculation, check, joint as Joint, 'drop', place),
   )
   leastOf(calculation, comparisons)
   const ofRod = rod === undefined ? [] : rodChecks.filter((check) => appliesTo(check, 'drop'))
-  const momentary = [...comparisons.filter(onCord), ...ofRod.map((check) => comparisonAt(calculation, check, joint, 'drop', place))]
-  const condition = `air of ${celsius(airTemperature)}, cord ${age === 'new' ? 'new' : 'a year old'}${settingText(setting)}`
+  const momentary = [
+    ...comparisons.filter(BEARS[kind === 'cord' ? 'cord' : 'other']),
+    ...ofRod.map((check) => comparisonAt(calculation, check, joint as Joint, 'drop', place)),
+  ]
+  const condition = `air of ${celsius(airTemperature)}${ageText(kind, age)}${settingText(setting)}`
   return limitOf(calculation, momentary, mostTorque, load, condition)
+}
+
+const ageText = (kind: DriveKind, age: AgeId) => {
+  const { ages } = wordsOfKind(kind)
+  return ages === undefined ? '' : `, ${ages} ${age === 'new' ? 'new' : 'a year old'}`
 }
 
 const settingText = (share: number) =>
@@ -114,11 +140,18 @@ const settingText = (share: number) =>
 
 const celsius = (kelvin: number) => `${Number((kelvin - 273.15).toFixed(1))} degC`
 
-/** Whether a comparison reads the pretension, and no temperature of the motor. */
-function onCord({ demand, capacity }: Comparison): boolean {
-  const read = readsOf([demand, capacity])
-  return read.has('cord.pretension') && !read.has('motor.temperatures')
-}
+/** Whether a comparison is of what bears the torque of a drive, and not of the heat of its motor. */
+const BEARS = {
+  cord: ({ demand, capacity }: Comparison): boolean => {
+    const read = readsOf([demand, capacity])
+    return read.has('cord.pretension') && !read.has('motor.temperatures')
+  },
+  other: ({ check, demand, capacity }: Comparison): boolean => {
+    const read = readsOf([demand, capacity])
+    return BY_TORQUE.some((id) => read.has(id)) && !/^(motor|controller)\./.test(check.id)
+  },
+} as const
+const BY_TORQUE = ['belt.pretension', 'motion.driveLoad', 'motion.pinLoad']
 
 /** Ids of all values that some cells read. */
 function readsOf(cells: readonly Cell[]): Set<string> {

@@ -1,9 +1,10 @@
-import { driveResonance, reflectedInertia, stiffnessAtMotor } from '../../capstan/index.js'
+import { driveResonance, stiffnessAtMotor } from '../../capstan/index.js'
 import { drumTorques, encoderStep } from '../../kinematics/index.js'
 import { Quantity } from '../../units/index.js'
-import { type Joint, motorOf, type Prepared } from '../numbers.js'
+import { type DrivenJoint, motorOf, type Prepared, rangeOf } from '../numbers.js'
 import { legInverse, poseOf } from '../pose.js'
 import { torque } from './bench.js'
+import { driveFacts, driveWords } from './drive-facts.js'
 import { rodGeometry } from './rod-geometry.js'
 
 /** Highest sensible gains of a position loop on the motor's encoder, and why not more. */
@@ -11,9 +12,9 @@ export interface Gains {
   /** Bandwidth of the position loop, and what sets it. */
   readonly bandwidth: Quantity<'frequency'>
   readonly limitedBy: string
-  /** Natural frequencies of leg and rotor on the cord, leg in the air. */
-  readonly motorLocked: Quantity<'frequency'>
-  readonly motorFree: Quantity<'frequency'>
+  /** Natural frequencies of leg and rotor on what gives in the drive, leg in the air; absent where nothing that gives is calculated. */
+  readonly motorLocked: Quantity<'frequency'> | undefined
+  readonly motorFree: Quantity<'frequency'> | undefined
   /** Inertia that the loop moves, at the joint: leg about the joint and rotor. */
   readonly inertia: Quantity<'momentOfInertia'>
   /** Gains at the joint, and the same at the motor. */
@@ -35,6 +36,11 @@ export interface GravityTerms {
   readonly thigh: Quantity<'torque'>
   /** Torque of the weight that turns with the sum of both angles. */
   readonly shank: Quantity<'torque'>
+  /**
+   * Torque of the links about a driven sideways hip, leg straight down: `level` cos(angle) + `hanging` sin(angle). What sits between both hip axes is not in it.
+   * Absent where no motor drives it.
+   */
+  readonly sideways?: { readonly level: Quantity<'torque'>; readonly hanging: Quantity<'torque'> }
 }
 
 /** Gravity terms of the leg hanging from its hip. @internal */
@@ -42,13 +48,26 @@ export function gravityTerms(leg: Prepared): GravityTerms {
   const out = new Float64Array(3)
   const still = new Float64Array(3)
   // Thigh and shank both level: the knee carries the shank alone.
-  legInverse(leg, 9.80665).torqueInto(out, 0, Float64Array.of(0, Math.PI / 2, 0), still, still, 0, 0, 0)
-  return { thigh: torque(out[1]! - out[2]!), shank: torque(out[2]!) }
+  const inverse = legInverse(leg, 9.80665)
+  inverse.torqueInto(out, 0, Float64Array.of(0, Math.PI / 2, 0), still, still, 0, 0, 0)
+  const upright = { thigh: torque(out[1]! - out[2]!), shank: torque(out[2]!) }
+  const drive = leg.x.joints.sidewaysHip?.drive
+  if (drive === undefined || drive.kind === 'held') return upright
+  const leaning = (lean: number) => {
+    inverse.torqueInto(out, 0, Float64Array.of(lean, 0, 0), still, still, 0, 0, 0)
+    return torque(out[0]!)
+  }
+  return { ...upright, sideways: { level: leaning(0), hanging: leaning(Math.PI / 2) } }
 }
 
 /** Largest torque at the drum of a joint that holds the leg in the air, level. @internal */
-export function hangingTorque(leg: Prepared, joint: Joint): number {
-  const { thigh, shank } = gravityTerms(leg)
+export function hangingTorque(leg: Prepared, joint: DrivenJoint): number {
+  const { thigh, shank, sideways } = gravityTerms(leg)
+  if (joint === 'sidewaysHip') {
+    const { lowest, highest } = rangeOf(leg.x, joint)
+    const at = (lean: number) => Math.abs((sideways?.level.si ?? 0) * Math.cos(lean) + (sideways?.hanging.si ?? 0) * Math.sin(lean))
+    return Math.max(at(lowest), at(highest), at(0))
+  }
   const rod = rodGeometry(leg.x)
   if (rod === undefined) return joint === 'hip' ? thigh.si + shank.si : shank.si
   // The drum of the knee holds the shank from the body: the hip's drum is spared as much of it as the ratio says.
@@ -58,9 +77,13 @@ export function hangingTorque(leg: Prepared, joint: Joint): number {
 }
 
 /** Inertia of the standing leg at the drum of one joint, the other drum held. @internal */
-export function legInertia(leg: Prepared, joint: Joint): number {
+export function legInertia(leg: Prepared, joint: DrivenJoint): number {
   const out = new Float64Array(3)
   const pose = poseOf(leg)
+  if (joint === 'sidewaysHip') {
+    legInverse(leg, 0).torqueInto(out, 0, Float64Array.from(pose), new Float64Array(3), Float64Array.of(1, 0, 0), 0, 0, 0)
+    return out[0]!
+  }
   const ratio = rodGeometry(leg.x)?.ratio(pose[2])
   // A knee whose drum is held from the body turns back as the thigh turns.
   const unit = joint === 'hip' ? Float64Array.of(0, 1, ratio === undefined ? 0 : -1 / ratio) : Float64Array.of(0, 0, 1 / (ratio ?? 1))
@@ -74,29 +97,33 @@ export function legInertia(leg: Prepared, joint: Joint): number {
 const LOOP_SHARE = 1 / 20
 const DAMPING_RATIO = 0.7
 
-/** Gains of one joint at a stiffness of its drive. `loopRate` in Hz. @internal */
-export function gainsOf(leg: Prepared, joint: Joint, driveStiffness: number, loopRate: number): Gains {
-  const { ratio } = leg.drives[joint]
-  const { rotorInertia, encoderCounts } = motorOf(leg.x, joint)
-  const rotor = reflectedInertia.si({ rotorInertia, ratio })
+/** Gains of one joint at a stiffness of its drive; absent where nothing that gives is calculated. `loopRate` in Hz. @internal */
+export function gainsOf(leg: Prepared, joint: DrivenJoint, driveStiffness: number | undefined, loopRate: number): Gains {
+  const { ratio, inertia: rotor } = driveFacts(leg, joint)
+  const { elastic } = driveWords(leg.x, joint)
   const load = legInertia(leg, joint)
-  const resonance = driveResonance.si({ stiffness: Math.max(driveStiffness, 1e-9), loadInertia: load, reflectedInertia: rotor })
+  const resonance =
+    driveStiffness === undefined
+      ? undefined
+      : driveResonance.si({ stiffness: Math.max(driveStiffness, 1e-9), loadInertia: load, reflectedInertia: rotor })
   const byLoop = loopRate * LOOP_SHARE
-  const bandwidth = Math.min(resonance.usableBandwidth, byLoop)
+  const byResonance = resonance?.usableBandwidth ?? Number.POSITIVE_INFINITY
+  const bandwidth = Math.min(byResonance, byLoop)
   const inertia = load + rotor
   const speed = 2 * Math.PI * bandwidth
   const needed = inertia * speed * speed
-  const stiffness = Math.min(needed, driveStiffness)
+  const softer = driveStiffness !== undefined && needed > driveStiffness
+  const stiffness = softer ? driveStiffness : needed
   const damping = 2 * DAMPING_RATIO * Math.sqrt(stiffness * inertia)
   const toMotor = (k: number) => stiffnessAtMotor.si({ stiffness: k, ratio })
-  const count = encoderStep.si({ countsPerTurn: encoderCounts, turnsPerJointTurn: 1 }).step
-  const limitedBy = resonance.usableBandwidth <= byLoop ? 'the resonance of leg and cord' : 'the rate of the control loop'
+  const count = encoderStep.si({ countsPerTurn: motorOf(leg.x, joint).encoderCounts, turnsPerJointTurn: 1 }).step
+  const limitedBy = byResonance <= byLoop ? `the resonance of leg and ${elastic}` : 'the rate of the control loop'
   const hz = (x: number) => new Quantity(x, 'frequency')
   return {
     bandwidth: hz(bandwidth),
     limitedBy,
-    motorLocked: hz(resonance.motorLocked),
-    motorFree: hz(resonance.motorFree),
+    motorLocked: resonance && hz(resonance.motorLocked),
+    motorFree: resonance && hz(resonance.motorFree),
     inertia: new Quantity(inertia, 'momentOfInertia'),
     stiffness: new Quantity(stiffness, 'torsionalStiffness'),
     damping: new Quantity(damping, 'torsionalDamping'),
@@ -104,12 +131,18 @@ export function gainsOf(leg: Prepared, joint: Joint, driveStiffness: number, loo
     motorDamping: new Quantity(toMotor(damping), 'torsionalDamping'),
     ripple: torque(toMotor(damping) * count * loopRate),
     reasoning: [
-      `With the motor held the leg swings on its cord at ${hz(resonance.motorLocked)}; a loop on the motor's encoder cannot damp that and stays at a third of it (rule of thumb): ${hz(resonance.usableBandwidth)}.`,
+      resonance === undefined
+        ? 'No stiffness of this drive is calculated, so that no resonance limits the gains here. Its links, its play and its foot do: raise the gains until the joint hums, then halve them.'
+        : `With the motor held the leg swings on its ${elastic} at ${hz(resonance.motorLocked)}; a loop on the motor's encoder cannot damp that and stays at a third of it (rule of thumb): ${hz(resonance.usableBandwidth)}.`,
       `A loop at ${hz(loopRate)} carries a twentieth of its rate (rule of thumb): ${hz(byLoop)}. What governs is ${limitedBy}.`,
       `Below that, leg and rotor move as one (${new Quantity(inertia, 'momentOfInertia')} at the joint): stiffness is inertia times the square of the angular bandwidth, damping for a damping ratio of ${DAMPING_RATIO}.`,
-      needed > driveStiffness
-        ? 'The cord is softer than that, so the gain is held to the stiffness of the drive: more would only shake the motor.'
-        : 'The cord is stiffer than this gain, so the gain sets the stiffness at the foot.',
+      ...(driveStiffness === undefined
+        ? []
+        : [
+            softer
+              ? `The ${elastic} is softer than that, so the gain is held to the stiffness of the drive: more would only shake the motor.`
+              : `The ${elastic} is stiffer than this gain, so the gain sets the stiffness at the foot.`,
+          ]),
       'With the foot on the ground the inertia is another: start at a quarter of these gains and raise them with the leg hung up.',
     ],
   }

@@ -1,22 +1,24 @@
 import { encoderStep } from '../../kinematics/index.js'
 import { Quantity } from '../../units/index.js'
-import { airNamed, driveOf, type Joint, motorOf, type Prepared, rangeOf } from '../numbers.js'
+import { airNamed, type DrivenJoint, hasCord, motorOf, type Prepared, rangeOf } from '../numbers.js'
 import { line } from '../run/index.js'
-import { driveAt } from '../what-if.js'
+import { driveAt, transmissionUnder } from '../what-if.js'
 import { angle, count, torque } from './bench.js'
+import { homingSteps } from './control-homing-steps.js'
+import { driveFacts } from './drive-facts.js'
 import { rodGeometry } from './rod-geometry.js'
 
-/** How a slipped cord is found: the joint is driven against both its stops with little current, and the counts between are compared. */
+/** How a drive that has slipped or worn is found: the joint is driven against both its stops with little current, and the counts between are compared. */
 export interface HomingCheck {
   readonly current: Quantity<'peakPhaseCurrent'>
   readonly jointTorque: Quantity<'torque'>
-  /** Fastest approach of a stop: the blow of the rotor then stays within the torque of the homing run. */
+  /** Fastest approach of a stop: the blow of the rotor then stays within the torque of the homing run. Of a drive without calculated stiffness the pads of the stops give, by a degree. */
   readonly speed: Quantity<'angularVelocity'>
   /** Hip angle to hold while the knee is homed; absent where the knee's motor turns with the knee alone. */
   readonly hipHeldAt: Quantity<'angle'> | undefined
   /** Motor angles to write at the lower and at the upper stop, with the homing current on: the drive is wound up by it. */
   readonly writeAtStops: readonly [Quantity<'angle'>, Quantity<'angle'>]
-  /** How far inside the stops the software must keep: the windup at the absolute maximum and a degree. */
+  /** How far inside the stops the software must keep: the windup at the absolute maximum, the play and a degree. */
   readonly inside: Quantity<'angle'>
   /**
    * Joint limits for the software; absent where the drive winds up so far that none are left between the stops. The same at the motor; absent, too, for a
@@ -26,14 +28,14 @@ export interface HomingCheck {
   readonly softMotorLimits: readonly [Quantity<'angle'>, Quantity<'angle'>] | undefined
   /** Counts of the motor's encoder from stop to stop, rigid drive. */
   readonly countsBetweenStops: Quantity<'count'>
-  /** What windup at both stops and rounding may add to that. */
+  /** What windup and play at both stops and rounding may add to that. */
   readonly tolerance: Quantity<'count'>
   /** The smallest slip that shows, at the joint. */
   readonly smallestSlip: Quantity<'angle'>
   readonly procedure: readonly string[]
 }
 
-/** Torque of the homing run as a share of what loosens the slack span. */
+/** Torque of the homing run as a share of what loosens the slack span, jumps, or breaks. */
 const HOMING_SHARE = 0.2
 /** More than what lifts the hanging leg by this much: friction of bearings, and a start from rest. */
 const LIFTING = 1.5
@@ -49,6 +51,15 @@ const gentleSpeed = line(
   (x) => x.torque / Math.sqrt(x.stiffness * x.inertia),
 )
 
+/** Speed whose energy a torque takes up over the give of a pad. */
+const padSpeed = line(
+  'speed that a pad takes up',
+  { torque: 'torque', give: 'angle', inertia: 'momentOfInertia' },
+  'angularVelocity',
+  'sqrt(2 · torque · give / inertia)',
+  (x) => Math.sqrt((2 * x.torque * x.give) / x.inertia),
+)
+
 /** What a homing run depends on besides the leg, SI: torques and inertia at the joint. @internal */
 export interface HomingAsk {
   /** Torque for one ampere. */
@@ -62,20 +73,30 @@ export interface HomingAsk {
   readonly inertia: number
 }
 
+/** Torque at the joint that the drive bears without slack, slip, a jump or damage; absent where none is calculated. */
+function bearsAt(leg: Prepared, joint: DrivenJoint, ask: Omit<Parameters<typeof driveAt>[1], 'joint' | 'torque'>): number | undefined {
+  const still = { ...ask, joint, torque: 0 }
+  if (!hasCord(leg.x, joint)) return transmissionUnder(leg, still).blowTorque
+  const { slackTorque, slipTorque } = driveAt(leg, still)
+  return Math.min(slackTorque, slipTorque)
+}
+
 /** The homing run of one joint. @internal */
-export function homingCheck(leg: Prepared, joint: Joint, { torquePerAmpere, most, cautious, lifting, inertia }: HomingAsk): HomingCheck {
-  const { ratio: n } = leg.drives[joint]
-  const drive = driveOf(leg.x, joint, 'cord')
-  const sign = drive.arrangement === 'crossed' ? -1 : 1
-  const { temperature: air } = airNamed(leg.x, 'normal')
+export function homingCheck(
+  leg: Prepared,
+  joint: DrivenJoint,
+  { torquePerAmpere, most, cautious, lifting, inertia }: HomingAsk,
+): HomingCheck {
+  const { ratio: n, sign, freePlay } = driveFacts(leg, joint)
   const { lowest, highest } = rangeOf(leg.x, joint)
-  const at = (load: number) => driveAt(leg, { joint, torque: load, stroke: 0, footForce: 0, air, age: 'year' })
-  const still = at(0)
-  // Little enough for cord and prints; a run that cannot lift the leg would find its stops nowhere, and the sheet reports what it then passes.
-  const push = Math.max(LIFTING * lifting, Math.min(HOMING_SHARE * Math.min(still.slackTorque, still.slipTorque), cautious))
+  const ask = { stroke: 0, footForce: 0, air: airNamed(leg.x, 'normal').temperature, age: 'year' } as const
+  const at = (load: number) => transmissionUnder(leg, { ...ask, joint, torque: load })
+  const bears = bearsAt(leg, joint, ask) ?? cautious
+  // Little enough for drive and prints; a run that cannot lift the leg would find its stops nowhere, and the sheet reports what it then passes.
+  const push = Math.max(LIFTING * lifting, Math.min(HOMING_SHARE * bears, cautious))
   const { windup, stiffness } = at(push)
   const { step } = encoderStep.si({ countsPerTurn: motorOf(leg.x, joint).encoderCounts, turnsPerJointTurn: n })
-  const tolerance = (2 * windup) / step + 1
+  const tolerance = (2 * windup + freePlay) / step + 1
   const rod = joint === 'knee' ? rodGeometry(leg.x) : undefined
   // Turns of the drum for one of the joint where they are fewest, and the drum's angle at a joint angle with the hip held in its middle.
   const turns = rod === undefined ? 1 : 1 / rod.most((knee) => Math.abs(1 / rod.ratio(knee)))
@@ -83,31 +104,27 @@ export function homingCheck(leg: Prepared, joint: Joint, { torquePerAmpere, most
   const hold = (hip.lowest + hip.highest) / 2
   const drum = (x: number) => (rod === undefined ? x : rod.drum(hold, x))
   const outward = Math.sign(drum(highest) - drum(lowest))
-  const inside = at(most).windup / turns + INSIDE
+  const inside = (at(most).windup + freePlay) / turns + INSIDE
   const room = highest - lowest > 2 * inside
-  const where = drive.hold === 'clampedMidPinion' ? 'at its anchors or its clamp' : 'on the pinion or at its anchors'
+  const beyond = windup + freePlay / 2
   const motor = (x: number) => angle(sign * n * x)
   return {
     current: new Quantity(push / torquePerAmpere, 'peakPhaseCurrent'),
     jointTorque: torque(push),
-    speed: new Quantity(gentleSpeed.si({ torque: push, stiffness: Math.max(stiffness, 1e-9), inertia }), 'angularVelocity'),
+    speed: new Quantity(
+      stiffness === undefined
+        ? padSpeed.si({ torque: push, give: INSIDE, inertia })
+        : gentleSpeed.si({ torque: push, stiffness: Math.max(stiffness, 1e-9), inertia }),
+      'angularVelocity',
+    ),
     hipHeldAt: rod === undefined ? undefined : angle(hold),
-    writeAtStops: [motor(drum(lowest) - outward * windup), motor(drum(highest) + outward * windup)],
+    writeAtStops: [motor(drum(lowest) - outward * beyond), motor(drum(highest) + outward * beyond)],
     inside: angle(inside),
     softLimits: room ? [angle(lowest + inside), angle(highest - inside)] : undefined,
     softMotorLimits: room && rod === undefined ? [motor(lowest + inside), motor(highest - inside)] : undefined,
     countsBetweenStops: count(Math.abs(drum(highest) - drum(lowest)) / step),
     tolerance: count(tolerance),
     smallestSlip: angle((tolerance * step) / turns),
-    procedure: [
-      rodGeometry(leg.x) === undefined
-        ? 'Hang the leg up, hands clear. Home the knee first, to its upper stop, so that the folded leg leaves the hip room. Then home the hip.'
-        : `Hang the leg up, hands clear. Home the hip first, the motor of the knee without current: its drum sits on the hip axis and is free to follow. Hold the hip at ${angle(hold)}, then home the knee: the angles to write for it hold at that hip angle alone.`,
-      'Limit current and speed to those listed. Drive to the lower stop, write its motor angle there with the current still on, and note the counts. Drive to the upper stop: its motor angle must read as listed, within the tolerance.',
-      'Write the soft limits after that, and let no command pass them. The hard stops are for accidents.',
-      'Do it once when the leg is new and keep the number of counts: it holds the true place of the stops.',
-      `At every start the number must come out the same within the tolerance. More counts between the stops: the cord has become soft or loose. The same number, but the stops at other counts than stored (encoder absolute over the turn): the cord has slipped ${where}, by the difference.`,
-      'A joint that stops short of its number is blocked: switch off, wait, and look before you reach in.',
-    ],
+    procedure: homingSteps(leg, joint, { hold, stiff: stiffness === undefined }),
   }
 }

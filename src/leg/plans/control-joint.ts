@@ -1,22 +1,24 @@
-import { reflectedInertia } from '../../capstan/index.js'
 import { encoderStep } from '../../kinematics/index.js'
 import { hotResistance, noLoadLoss, torqueConstants } from '../../thermal/index.js'
 import { Quantity } from '../../units/index.js'
-import { driveOf, type Joint, motorOf, rangeOf } from '../numbers.js'
-import { caseState } from '../what-if.js'
+import { type DriveKind, type DrivenJoint, motorOf, rangeOf } from '../numbers.js'
+import { jointState } from '../what-if.js'
 import { angle, count, drumRange, ratio, torque } from './bench.js'
 import { type SignTest, signTest, type TorqueCurrent, torqueTable } from './control-commissioning.js'
 import { type CurrentsAsk, currentLimitsOf } from './control-currents.js'
 import { type Gains, gainsOf, hangingTorque } from './control-gains.js'
 import { type HomingCheck, homingCheck } from './control-homing.js'
 import type { CurrentLimit } from './control-limits.js'
+import { driveFacts } from './drive-facts.js'
 
 /** The numbers of one driven joint. */
 export interface JointControl {
-  readonly joint: Joint
+  readonly joint: DrivenJoint
+  /** How the joint is driven. */
+  readonly drive: DriveKind
   /** Motor turns per joint turn, without sign. */
   readonly ratio: Quantity<'ratio'>
-  /** +1 where motor and joint turn alike, −1 where they turn against each other, both seen from the robot's left. */
+  /** +1 where motor and joint turn alike, −1 where they turn against each other, seen from the robot's left; a sideways hip from its front. */
   readonly sign: 1 | -1
   /**
    * Joint limits, and the motor's turns there from the leg straight down, with sign, lower joint angle first. The motor of a knee that a rod drives turns
@@ -40,8 +42,11 @@ export interface JointControl {
   readonly dragTorque: Quantity<'torque'>
   readonly dragCurrent: Quantity<'peakPhaseCurrent'>
   readonly driveLoss: Quantity<'ratio'>
-  /** Stiffness of the drive at the joint at walking torque, motor held. */
-  readonly driveStiffness: Quantity<'torsionalStiffness'>
+  /** Stiffness of the drive at the joint at walking torque, motor held; absent where nothing that gives is calculated. */
+  readonly driveStiffness: Quantity<'torsionalStiffness'> | undefined
+  /** Angle through which the joint turns freely, motor held. */
+  readonly freePlay: Quantity<'angle'>
+  /** Inertia of the rotor, and of what turns in the drive, at the joint. */
   readonly reflectedInertia: Quantity<'momentOfInertia'>
   readonly gains: Gains
   readonly homing: HomingCheck
@@ -70,7 +75,7 @@ export interface Ask extends CurrentsAsk {
 }
 
 /** The motor of a joint in named conventions. @internal */
-export function motorControl(joint: Joint, { leg, emf, warm, hottest: temperature }: Ask): MotorControl {
+export function motorControl(joint: DrivenJoint, { leg, emf, warm, hottest: temperature }: Ask): MotorControl {
   const { polePairs, terminalResistance } = motorOf(leg.x, joint)
   const resistance = terminalResistance / 2
   const hot = hotResistance.si({ resistance, measuredAt: 293.15, temperature, conductor: 'copper' })
@@ -84,21 +89,18 @@ export function motorControl(joint: Joint, { leg, emf, warm, hottest: temperatur
 }
 
 /** The numbers of a joint. @internal */
-export function jointControl(joint: Joint, ask: Ask): JointControl {
+export function jointControl(joint: DrivenJoint, ask: Ask): JointControl {
   const { leg, emf, loopRate } = ask
   const { x } = leg
-  const drive = driveOf(x, joint, 'cord')
-  const n = leg.drives[joint].ratio
-  const sign = drive.arrangement === 'crossed' ? -1 : 1
+  const { kind, ratio: n, sign, efficiency, inertia, freePlay } = driveFacts(leg, joint)
   const { lowest: from, highest: to } = rangeOf(x, joint)
   const drum = drumRange(leg, joint)
   const cold = torqueConstants.si({ backEmfConstant: emf })
-  const perAmpere = n * drive.efficiency
-  const walk = caseState(leg, 'walk').joints[joint]
-  const stand = caseState(leg, 'stand').joints[joint]
+  const perAmpere = n * efficiency
+  const { stiffness } = jointState(leg, 'walk', joint).transmission
+  const stand = jointState(leg, 'stand', joint)
   const motor = motorOf(x, joint)
   const currents = currentLimitsOf(joint, ask)
-  const inertia = reflectedInertia.si({ rotorInertia: motor.rotorInertia, ratio: n })
   const never = currents.limits.at(-1) as CurrentLimit
   const most = never.jointTorque.si
   const { dragTorque } = noLoadLoss.si({
@@ -118,6 +120,7 @@ export function jointControl(joint: Joint, ask: Ask): JointControl {
   const test = signTest(leg, joint, emf, hanging, dragTorque)
   return {
     joint,
+    drive: kind,
     ratio: ratio(n),
     sign,
     jointLimits: [angle(from), angle(to)],
@@ -135,10 +138,11 @@ export function jointControl(joint: Joint, ask: Ask): JointControl {
     standTorque: torque(stand.drum.torque),
     dragTorque: torque(dragTorque),
     dragCurrent: new Quantity(dragTorque / cold.peakPhase, 'peakPhaseCurrent'),
-    driveLoss: ratio(1 - drive.efficiency),
-    driveStiffness: new Quantity(walk.drive.stiffness, 'torsionalStiffness'),
+    driveLoss: ratio(1 - efficiency),
+    driveStiffness: stiffness === undefined ? undefined : new Quantity(stiffness, 'torsionalStiffness'),
+    freePlay: angle(freePlay),
     reflectedInertia: new Quantity(inertia, 'momentOfInertia'),
-    gains: gainsOf(leg, joint, walk.drive.stiffness, loopRate),
+    gains: gainsOf(leg, joint, stiffness, loopRate),
     homing,
     signTest: test,
     torqueTable: torqueTable(leg, joint, emf, ask.warm, most),

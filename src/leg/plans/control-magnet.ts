@@ -1,7 +1,8 @@
 import { commutationError, shaftMagnetErrorBound, shaftMagnetField } from '../../kinematics/index.js'
 import { Quantity } from '../../units/index.js'
-import { JOINTS, type Joint, motorOf, type Prepared } from '../numbers.js'
+import { drivenJoints, motorOf, type OfDrivenJoints, ofDrivenJoints, type Prepared } from '../numbers.js'
 import { angle, length, ratio } from './bench.js'
+import { driveFacts } from './drive-facts.js'
 import { rodGeometry } from './rod-geometry.js'
 
 /** The angle error of an encoder over a shaft magnet that is mounted so far off. */
@@ -17,7 +18,7 @@ export interface MagnetError {
   /** Largest error at the motor, every direction at its worst, and at the joints. */
   readonly atMotor: Quantity<'angle'>
   /** The same error at each joint, through its reduction. */
-  readonly atJoint: { readonly [J in Joint]: Quantity<'angle'> }
+  readonly atJoint: OfDrivenJoints<Quantity<'angle'>>
   /** Torque left of what the current would make; absent without pole pairs. */
   readonly torqueLeft: Quantity<'ratio'> | undefined
 }
@@ -35,7 +36,7 @@ const MOUNTS = [
 
 /** Errors of the encoder by gap, offset and tilt. @internal */
 export function magnetErrors(leg: Prepared): MagnetError[] {
-  const pairs = Math.max(...JOINTS.map((joint) => motorOf(leg.x, joint).polePairs ?? 0))
+  const pairs = Math.max(...drivenJoints(leg.x).map((joint) => motorOf(leg.x, joint).polePairs ?? 0))
   return GAPS.flatMap((gap) => {
     const { field, curvature, slope } = shaftMagnetField.si({ ...MAGNET, gap })
     return MOUNTS.map(([offset, tilt]): MagnetError => {
@@ -54,7 +55,7 @@ export function magnetErrors(leg: Prepared): MagnetError[] {
         tilt: angle(tilt),
         field: new Quantity(field, 'magneticFluxDensity'),
         atMotor: angle(error),
-        atJoint: { hip: angle(error / leg.drives.hip.ratio), knee: angle(kneeError(leg, error)) },
+        atJoint: ofDrivenJoints(leg.x, (joint) => angle(joint === 'knee' ? kneeError(leg, error) : error / driveFacts(leg, joint).ratio)),
         torqueLeft: pairs === 0 ? undefined : ratio(commutationError.si({ angleError: error, polePairs: pairs }).torqueLeft),
       }
     })
@@ -62,9 +63,10 @@ export function magnetErrors(leg: Prepared): MagnetError[] {
 }
 
 /** Largest error of the knee for one of both motors. From a drum on the hip axis the error of the hip's drum enters it as well. */
-function kneeError({ x, drives }: Prepared, error: number): number {
-  const rod = rodGeometry(x)
-  if (rod === undefined) return error / drives.knee.ratio
-  const atDrums = error / drives.knee.ratio + error / drives.hip.ratio
+function kneeError(leg: Prepared, error: number): number {
+  const rod = rodGeometry(leg.x)
+  const knee = error / driveFacts(leg, 'knee').ratio
+  if (rod === undefined) return knee
+  const atDrums = knee + error / driveFacts(leg, 'hip').ratio
   return rod.most((knee) => atDrums / Math.abs(rod.ratio(knee)))
 }

@@ -1,5 +1,5 @@
 import { type In, InputError, Quantity, quantity, show, significant } from '../../units/index.js'
-import { JOINTS, type Joint, motorOf, type Prepared } from '../numbers.js'
+import { type DrivenJoint, drivenJoints, hasCord, type LegNumbers, motorOf, type Prepared } from '../numbers.js'
 import { knownOptions } from '../options.js'
 import type { Assumed } from './bench.js'
 import { MAGNET } from './control-magnet.js'
@@ -13,7 +13,7 @@ export interface ControlOptions {
   readonly durations?: readonly In<'time'>[]
   /** Mass of copper in the winding. Default a sixth of the motor's mass. */
   readonly copperMass?: In<'mass'>
-  /** How far the pretension may be set wrong, either way. Default 5 %: a plucked or scaled setting. */
+  /** How far the pretension of a cord may be set wrong, either way. Default 5 %: a plucked or scaled setting. A belt has its own field. */
   readonly settingAccuracy?: In<'ratio'>
   /** Capacitors of all controllers on the bus together. Default 2 mF. */
   readonly busCapacitance?: In<'capacitance'>
@@ -42,7 +42,7 @@ const LONGEST_PULSE = 120
 export interface ReadOptions {
   readonly loopRate: Quantity<'frequency'>
   readonly durations: readonly Quantity<'time'>[]
-  readonly copper: (joint: Joint) => Quantity<'mass'>
+  readonly copper: (joint: DrivenJoint) => Quantity<'mass'>
   readonly setting: Quantity<'ratio'>
   readonly capacitance: Quantity<'capacitance'>
   readonly highestVoltage: Quantity<'voltage'>
@@ -52,7 +52,7 @@ export interface ReadOptions {
 /** Reads the options. Throws an `InputError` that names every option that cannot be. @internal */
 export function readOptions({ x }: Prepared, options: ControlOptions): ReadOptions {
   knownOptions('controlSheet', options, CONTROL_OPTIONS)
-  const lightest = Math.min(...JOINTS.map((joint) => motorOf(x, joint).mass))
+  const lightest = Math.min(...drivenJoints(x).map((joint) => motorOf(x, joint).mass))
   const given = options.copperMass === undefined ? undefined : quantity('mass', options.copperMass)
   const read: ReadOptions = {
     loopRate: quantity('frequency', options.loopRate ?? '1 kHz'),
@@ -95,9 +95,9 @@ export function readOptions({ x }: Prepared, options: ControlOptions): ReadOptio
 }
 
 /** What the sheet assumes, with reasons. @internal */
-export function assumedBy(options: ControlOptions, read: ReadOptions): Assumed[] {
+export function assumedBy(x: LegNumbers, options: ControlOptions, read: ReadOptions): Assumed[] {
   const why = (path: keyof ControlOptions, reason: string) => (options[path] === undefined ? reason : 'given')
-  const copper = [...new Set(JOINTS.map((joint) => String(read.copper(joint))))].join(' (hip), ')
+  const copper = [...new Set(drivenJoints(x).map((joint) => String(read.copper(joint))))].join(' (hip), ')
   return [
     { what: 'rate of the position loop', value: String(read.loopRate), why: why('loopRate', 'a usual rate') },
     {
@@ -105,11 +105,15 @@ export function assumedBy(options: ControlOptions, read: ReadOptions): Assumed[]
       value: copper,
       why: why('copperMass', 'assumption: a sixth of the motor; limits for seconds depend on it'),
     },
-    {
-      what: 'pretension set wrong by up to',
-      value: `${significant(100 * read.setting.si, 3)} %`,
-      why: why('settingAccuracy', 'assumption: a plucked span or a scale; the current limits hold for both ends'),
-    },
+    ...(drivenJoints(x).some((joint) => hasCord(x, joint))
+      ? [
+          {
+            what: 'pretension of a cord set wrong by up to',
+            value: `${significant(100 * read.setting.si, 3)} %`,
+            why: why('settingAccuracy', 'assumption: a plucked span or a scale; the current limits hold for both ends'),
+          },
+        ]
+      : []),
     {
       what: 'capacitors on the bus',
       value: String(read.capacitance),

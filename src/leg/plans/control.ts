@@ -1,9 +1,9 @@
 import { backEmfConstant } from '../../thermal/index.js'
 import type { Leg } from '../document/describe.js'
-import { JOINTS, type Joint, motorOf } from '../numbers.js'
-import { CAUTIONS } from '../report/content.js'
-import { caseState } from '../what-if.js'
+import { type DrivenJoint, entriesOfJoints, motorOf, type OfDrivenJoints, ofDrivenJoints } from '../numbers.js'
+import { jointState } from '../what-if.js'
 import { type Assumed, benchLeg } from './bench.js'
+import { cautionsOf } from './cautions.js'
 import { commissioning } from './control-commissioning.js'
 import { type GravityTerms, gravityTerms } from './control-gains.js'
 import { type Ask, type JointControl, jointControl, type MotorControl, motorControl } from './control-joint.js'
@@ -21,11 +21,11 @@ export interface ControlSheet {
   /** Conventions of all numbers on the sheet. */
   readonly conventions: readonly string[]
   /** Constants and limits of each motor's controller. */
-  readonly motors: { readonly [J in Joint]: MotorControl }
+  readonly motors: OfDrivenJoints<MotorControl>
   /** Torques that hold the leg's weight. */
   readonly gravity: GravityTerms
   /** Limits and gains of each joint. */
-  readonly joints: { readonly [J in Joint]: JointControl }
+  readonly joints: OfDrivenJoints<JointControl>
   /** How the motors follow the joints where a rod drives the knee from the hip axis; absent otherwise. */
   readonly throughHip: ThroughHip | undefined
   /** First steps with the controllers, each with the reading to expect. */
@@ -47,41 +47,44 @@ const CONVENTIONS = [
   'Limits are for the magnitude of the current, either way.',
 ]
 
+const SIDEWAYS =
+  'The angle of the sideways hip is right-handed about the axis that points forward: a positive one swings the foot to the left. Its motor is seen from the front.'
+
 /**
  * The control sheet of a leg: ratios and signs, limits in motor turns, counts, torque per ampere, current limits with what each protects,
- * feed-forward terms, stiffness, inertia, gains with their reasoning, and a homing run that finds a slipped cord.
+ * feed-forward terms, stiffness, inertia, gains with their reasoning, and a homing run that finds what has slipped or worn, for every kind of drive.
  *
  * Throws an `InputError` for options that cannot be read. Start low: a leg with wrong signs or gains moves hard and pinches.
  */
 export function controlSheet(leg: Leg, options: ControlOptions = {}): ControlSheet {
   const bench = benchLeg(leg)
   const read = readOptions(bench, options)
-  const hot = caseState(bench, 'hotAfternoon')
-  const askOf = (joint: Joint): Ask => {
+  const askOf = (joint: DrivenJoint): Ask => {
+    const { heat } = jointState(bench, 'hotAfternoon', joint)
     const { speedConstant, speedConstantBasis: basis } = motorOf(bench.x, joint)
     return {
       leg: bench,
       emf: backEmfConstant.si({ speedConstant, basis }).typical,
-      warm: hot.joints[joint].heat.backEmfConstant,
-      hottest: hottest(hot.joints[joint]),
+      warm: heat.backEmfConstant,
+      hottest: heat.unsettled === undefined ? Math.max(heat.winding, 293.15) : 293.15,
       loopRate: read.loopRate.si,
       copper: read.copper(joint).si,
       setting: read.setting.si,
       durations: read.durations.map(({ si }) => si),
     }
   }
-  const joints = { hip: jointControl('hip', askOf('hip')), knee: jointControl('knee', askOf('knee')) }
+  const joints = ofDrivenJoints(bench.x, (joint) => jointControl(joint, askOf(joint)))
   const gravity = gravityTerms(bench)
   const sheet: ControlSheet = {
     leg,
-    conventions: CONVENTIONS,
-    motors: { hip: motorControl('hip', askOf('hip')), knee: motorControl('knee', askOf('knee')) },
+    conventions: joints.sidewaysHip === undefined ? CONVENTIONS : [...CONVENTIONS, SIDEWAYS],
+    motors: ofDrivenJoints(bench.x, (joint) => motorControl(joint, askOf(joint))),
     gravity,
     joints,
     throughHip: throughHip(bench, joints.knee, gravity),
     commissioning: commissioning(
       bench,
-      JOINTS.map((joint) => joints[joint].signTest),
+      entriesOfJoints(joints).map(([, { signTest }]) => signTest),
     ),
     encoder: magnetErrors(bench),
     supply: supplyLimits(bench, {
@@ -89,11 +92,8 @@ export function controlSheet(leg: Leg, options: ControlOptions = {}): ControlShe
       highestVoltage: read.highestVoltage.si,
       switchCurrent: read.switchCurrent.si,
     }),
-    assumed: assumedBy(options, read),
-    cautions: CAUTIONS,
+    assumed: assumedBy(bench.x, options, read),
+    cautions: cautionsOf(bench.x),
   }
   return displayed(sheet, controlPage)
 }
-
-const hottest = ({ heat }: ReturnType<typeof caseState>['joints'][Joint]) =>
-  heat.unsettled === undefined ? Math.max(heat.winding, 293.15) : 293.15

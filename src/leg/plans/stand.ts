@@ -2,13 +2,13 @@ import { tensionRatio } from '../../capstan/index.js'
 import { Quantity } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
 import { standingLoad, uprightCompliance } from '../foot-result.js'
-import { driveOf, type End, hasCord, JOINTS, type Joint, type LegNumbers, type Prepared, prepare } from '../numbers.js'
+import { driveOf, type End, hasCord, JOINTS, type Joint, type LegNumbers, legNumbers, type Prepared, prepare } from '../numbers.js'
 import { retentionIn } from '../parts/transmission/cord/fields.js'
 import { rodOf } from '../parts/transmission/through-hip/fields.js'
 import { sure } from '../ranges.js'
-import { CAUTIONS } from '../report/content.js'
 import { driveAt } from '../what-if.js'
-import { angle, benchDrive, force, length, planNumbers, ratio } from './bench.js'
+import { angle, benchDrive, force, length, ratio } from './bench.js'
+import { cautionsOf } from './cautions.js'
 import { type CouponSheet, couponKit } from './coupon-kit.js'
 import { displayed } from './show.js'
 import { csvOf, effortOf, measurement, type StandMeasurement } from './stand-measurement.js'
@@ -40,7 +40,7 @@ const TEST_WRAP = Math.PI
  * runs through its range, over the hands-on time.
  */
 export function standPlan(leg: Leg): StandPlan {
-  const x = planNumbers(leg)
+  const x = legNumbers(leg)
   const at = (end: End) => prepare(x, end)
   const ends = [at('pessimistic'), at('typical'), at('optimistic')] as const
   const measurements = [
@@ -55,7 +55,7 @@ export function standPlan(leg: Leg): StandPlan {
     noLoad(leg, x),
     foot(leg, ends),
   ].sort((a, b) => b.informationPerHour - a.informationPerHour || (a.log < b.log ? -1 : 1))
-  return displayed({ leg, measurements, coupons: couponKit(leg, ends[1]), cautions: CAUTIONS }, standPage)
+  return displayed({ leg, measurements, coupons: couponKit(leg, ends[1]), cautions: cautionsOf(x) }, standPage)
 }
 
 interface Band {

@@ -1,0 +1,18 @@
+import { type DriveKind, drivenBy, type LegNumbers } from '../numbers.js'
+import { CAUTIONS } from '../report/content.js'
+
+/** What can hurt someone at a kind of drive. That of a cord is the first of every report. */
+const OF_KIND: { readonly [K in DriveKind]?: string } = {
+  belt: 'A tensioned belt pulls fingers in where it runs on to its pulleys, and throws a broken pulley. Guard it, and turn the joint by its link, never by the belt.',
+  gear: 'Gears pull in fingers, hair and sleeves, and a broken tooth flies. Cover the pair before power is on.',
+  gearbox:
+    'A gearbox turns on under load when its motor lets go, or holds when you expect it to yield. Support the leg before you loosen anything.',
+  direct: 'A direct drive holds nothing without current: the leg falls at once. Support it before you switch off.',
+}
+
+/** Cautions for the work on a leg: those of its kinds of drive first. @internal */
+export function cautionsOf(x: LegNumbers): readonly string[] {
+  const [ofCord, ...others] = CAUTIONS
+  const own = (Object.keys(OF_KIND) as DriveKind[]).flatMap((kind) => (drivenBy(x, kind).length > 0 ? (OF_KIND[kind] ?? []) : []))
+  return [...(drivenBy(x, 'cord').length > 0 && ofCord !== undefined ? [ofCord] : []), ...own, ...others]
+}

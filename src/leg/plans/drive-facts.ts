@@ -1,0 +1,63 @@
+import { placeOf } from '../calculation.js'
+import { type DriveKind, type DrivenJoint, driveKindOf, type LegNumbers, type Prepared } from '../numbers.js'
+import { rotorAtJoint } from '../parts/motors/rotor.js'
+import { efficiency, freePlay, mass, signedRatio } from '../parts/transmission/questions.js'
+import { calculationFor } from '../what-if.js'
+
+/** What plans read of the drive of a joint, whatever its kind, SI. */
+export interface DriveFacts {
+  readonly kind: DriveKind
+  /** Turns of the motor for one of the joint, without sign. */
+  readonly ratio: number
+  /** −1 where motor and joint turn against each other. */
+  readonly sign: 1 | -1
+  readonly efficiency: number
+  /** Inertia of the rotor and of what turns in the drive, at the joint. */
+  readonly inertia: number
+  /** Angle through which the joint turns freely, motor held. */
+  readonly freePlay: number
+  /** Mass of the drive beside its motor; absent where it counts as nothing. */
+  readonly mass: number | undefined
+}
+
+/** What a drive of any kind answers. */
+export function driveFacts(leg: Prepared, joint: DrivenJoint): DriveFacts {
+  const calculation = calculationFor(leg)
+  const here = calculation.instances.implied(placeOf(calculation, { joint })) as never
+  const turns = calculation.get(signedRatio, here)
+  return {
+    kind: driveKindOf(leg.x, joint),
+    ratio: Math.abs(turns),
+    sign: turns < 0 ? -1 : 1,
+    efficiency: calculation.get(efficiency, here),
+    inertia: calculation.get(rotorAtJoint, here),
+    freePlay: calculation.get(freePlay, here),
+    mass: calculation.get(mass, here),
+  }
+}
+
+/** Words for a kind of drive. */
+export interface DriveWords {
+  /** The drive. */
+  readonly drive: string
+  /** What turns with the joint. */
+  readonly output: string
+  /** What stretches or twists between motor and joint. */
+  readonly elastic: string
+  /** What ages, with its article, where something does. */
+  readonly ages?: string
+}
+
+const WORDS: { readonly [K in DriveKind]: DriveWords } = {
+  cord: { drive: 'cord', output: 'drum', elastic: 'cord', ages: 'cord' },
+  belt: { drive: 'tooth belt', output: 'large pulley', elastic: 'belt', ages: 'belt' },
+  gear: { drive: 'pair of gears', output: 'wheel', elastic: 'teeth' },
+  gearbox: { drive: 'gearbox', output: 'output of the gearbox', elastic: 'gearbox' },
+  direct: { drive: 'direct drive', output: 'rotor', elastic: 'rotor' },
+  held: { drive: 'holder', output: 'holder', elastic: 'holder' },
+}
+
+/** Words for the drive of a joint. */
+export const driveWords = (x: LegNumbers, joint: DrivenJoint): DriveWords => WORDS[driveKindOf(x, joint)]
+/** Words for a kind of drive. */
+export const wordsOfKind = (kind: DriveKind): DriveWords => WORDS[kind]
