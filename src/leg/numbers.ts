@@ -47,7 +47,10 @@ export type Joint = (typeof JOINTS)[number]
 /** A joint that may have a motor: hip, knee, or the sideways hip. */
 export type DrivenJoint = Joint | 'sidewaysHip'
 /** Something of each driven joint; of the sideways hip where a motor drives it. */
-export type OfDrivenJoints<T> = { readonly [J in Joint]: T } & { readonly sidewaysHip?: T }
+export type OfDrivenJoints<T> = { readonly [J in Joint]: T } & {
+  /** That of the sideways hip; absent where no motor drives it. */
+  readonly sidewaysHip?: T
+}
 /** Something of each driven joint of a leg. */
 export const ofDrivenJoints = <T>(x: LegNumbers, of: (joint: DrivenJoint) => T): OfDrivenJoints<T> =>
   Object.fromEntries(drivenJoints(x).map((joint) => [joint, of(joint)])) as unknown as OfDrivenJoints<T>

@@ -1,6 +1,7 @@
 import { significant } from '../../units/index.js'
 import type { Joint, Prepared } from '../numbers.js'
 import type { AssemblyPlan } from './assembly.js'
+import type { DriveWork } from './drive-work.js'
 import type { TighteningStep } from './fastening-steps.js'
 import { shareLeft, type TensionerSetting } from './tensioning.js'
 
@@ -22,9 +23,15 @@ export const kilograms = (newton: number) => `${significant(newton / G, 3)} kg o
 const percent = (x: number) => `${Math.round(100 * x)} %`
 
 /** What to look at again after a day and a week. @internal */
-export function followUps(bench: Prepared, tensioners: readonly TensionerSetting[], screws: readonly TighteningStep[]): FollowUp[] {
+export function followUps(
+  bench: Prepared,
+  tensioners: readonly TensionerSetting[],
+  screws: readonly TighteningStep[],
+  drives: readonly DriveWork[],
+): FollowUp[] {
   const left = (joint: Joint, time: number) => shareLeft(bench, joint, time)
   const all: FollowUp[] = [
+    ...drives.flatMap((one) => one.followUps),
     ...tensioners.flatMap(({ joint, pretension, tensionPerTurn }) => {
       const follow = (when: FollowUp['when'], time: number): FollowUp => {
         const share = left(joint, time)
@@ -59,16 +66,21 @@ export function followUps(bench: Prepared, tensioners: readonly TensionerSetting
 /** The order of work. @internal */
 export function stepsOf({
   rod,
+  drives,
+  pins,
+  shaft,
   windings,
   tensioners,
   checks,
   bonds: bonded,
   sleeves,
-}: Pick<AssemblyPlan, 'rod' | 'windings' | 'tensioners' | 'bonds' | 'checks'> & { sleeves: boolean }): string[] {
+}: Pick<AssemblyPlan, 'rod' | 'drives' | 'windings' | 'tensioners' | 'bonds' | 'checks'> & {
+  sleeves: boolean
+  pins: boolean
+  shaft: boolean
+}): string[] {
   const loads = (of: 'beddingLoad' | 'proofLoad') => checks.map((one) => `${one.joint} ${one[of]} (${kilograms(one[of].si)})`).join(', ')
-  return [
-    'Print and break the coupons first; change the print before anything else is made.',
-    'Measure every bore, pin and cord before anything is pressed or glued; write the numbers down for the test stand.',
+  const cordEnds = () => [
     `Bed in each cord before its ends are made: load it ten times, behind a guard, to ${loads('beddingLoad')}. Most luggage scales end at 40 kg: use a crane scale beyond, or a lever of known ratio with a bag of water. It spares the tensioner the bedding stretch, which its end position counts on.`,
     ...(bonded.length > 0
       ? [
@@ -76,17 +88,30 @@ export function stepsOf({
           `Proof-pull every bonded end once, behind a guard, before it goes into the leg: ${loads('proofLoad')}.`,
         ]
       : [`Make all cord ends on the bench and proof-pull each once, behind a guard: ${loads('proofLoad')}.`]),
+  ]
+  return [
+    'Print and break the coupons first; change the print before anything else is made.',
+    checks.length > 0
+      ? 'Measure every bore, pin and cord before anything is pressed or glued; write the numbers down for the test stand.'
+      : 'Measure every bore and pin before anything is pressed or glued; write the numbers down for the test stand.',
+    ...(checks.length > 0 ? cordEnds() : []),
     ...checks.map(
       ({ joint, shortest, longest }) =>
         `Measure the finished cord of the ${joint} from end to end, laid straight: ${shortest} to ${longest}. Otherwise make another one.`,
     ),
-    'Press the pins in with a vice or an arbor press and a guide, never with a hammer; stop if the force passes the one listed by half, or the print turns white. Eye protection: a hardened pin can shatter.',
+    ...(pins
+      ? [
+          'Press the pins in with a vice or an arbor press and a guide, never with a hammer; stop if the force passes the one listed by half, or the print turns white. Eye protection: a hardened pin can shatter.',
+        ]
+      : []),
     'Seat the bearings by their outer rings; put shoulder and cap on.',
     ...(sleeves ? ['Put the metal sleeves in; each must be level with or slightly above its print.'] : []),
+    ...drives.flatMap(({ before }) => before),
     'Before a motor is bolted on, put one screw through the stack by hand and measure how far it stands out: no more than the thread of the motor is deep. Bolt the motors to their plates, then plate and hip housing, crosswise in the passes listed. Without a torque wrench, pull a lever of 100 mm on the key with a luggage scale, as listed.',
     'After each motor measure from a motor wire to its can: no contact, or a screw touches the winding.',
-    'Fit the hip shaft, its end cap and its screw.',
+    ...(shaft ? ['Fit the hip shaft, its end cap and its screw.'] : []),
     ...(rod?.steps ?? []),
+    ...drives.flatMap(({ steps }) => steps),
     ...windings.map(
       ({ joint, layAt, hipHeldAt, halfTurns, branches: [up, down], drumWrap }) =>
         `Lay the cord of the ${joint} with ${hipHeldAt === undefined ? 'the joint' : `the hip held at ${hipHeldAt} and the knee`} held at ${layAt}: ${significant(halfTurns.si, 3)} turns to each side of the pinion's middle, ${drumWrap} to each anchor. The branch that pulls ${up.pulls} lies ${up.onDrum} on the drum and ${up.onPinion} on the pinion, the other ${down.onDrum} and ${down.onPinion} (seen from the robot's left).`,

@@ -1,6 +1,6 @@
-import { type In, InputError, issue, quantity, significant } from '../../units/index.js'
+import { type In, InputError, issue, type Quantity, quantity, significant } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
-import { driveOf, hasCord, JOINTS, motorOf, type Prepared } from '../numbers.js'
+import { drivenJoints, driveOf, hasCord, JOINTS, motorOf, type Prepared } from '../numbers.js'
 import { knownOptions } from '../options.js'
 import { leastPinionWrap, leastWrap } from '../parts/transmission/cord/fields.js'
 import { calculationFor } from '../what-if.js'
@@ -9,6 +9,7 @@ import { assemblyPage } from './assembly-text.js'
 import { type Assumed, benchLeg, length } from './bench.js'
 import { cautionsOf } from './cautions.js'
 import { type CutList, cutList, DEPTH, END_DIAMETERS } from './cut-list.js'
+import { type DriveWork, driveWork } from './drive-work.js'
 import { type BondStep, bonds, type PressStep, presses, type TighteningStep, tightening } from './fastening-steps.js'
 import { type RodCut, rodCut } from './rod-steps.js'
 import { type ShoppingLine, shoppingList } from './shopping.js'
@@ -43,6 +44,8 @@ export interface AssemblyPlan {
   readonly cuts: CutList
   /** The rod that drives the knee; absent where the motor of the knee sits on the upper link. */
   readonly rod: RodCut | undefined
+  /** How each drive that is no cord is bought, made and set: belts, gears, gearboxes and direct drives. */
+  readonly drives: readonly DriveWork[]
   /** How each cord is laid. */
   readonly windings: readonly Winding[]
   /** How each tensioner is set. */
@@ -70,8 +73,8 @@ export interface AssemblyPlan {
 }
 
 /**
- * The plan a builder works from: cuts, lay of the cords, positions of the tensioners, tightening of each screw in order, presses and bonds,
- * and the work to repeat after a day and a week.
+ * The plan a builder works from, for every kind of drive: cuts, lay of the cords, positions of the tensioners, belts and gears with their axes, tightening of
+ * each screw in order, presses and bonds, and the work to repeat after a day and a week.
  *
  * Throws an `InputError` for options that are not quantities of their kind or negative. Estimates for trained judgement: cords under tension store
  * energy, and bonded or pressed parts must not be the only thing that keeps a part in place.
@@ -79,11 +82,12 @@ export interface AssemblyPlan {
 export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyPlan {
   const { tail, bedding, depth } = optionsOf(options)
   const bench = benchLeg(leg)
-  const tapped = JOINTS.map((joint) => motorOf(bench.x, joint).tapDepth)
+  const tapped = drivenJoints(bench.x).map((joint) => motorOf(bench.x, joint).tapDepth)
   const cuts = cutList(bench, tail.si, depth?.si)
   const cords = JOINTS.filter((joint) => hasCord(bench.x, joint))
   const windings = cords.map((joint) => winding(bench, joint))
-  const rod = rodCut(bench, windings)
+  const rod = rodCut(bench)
+  const drives = driveWork(bench)
   const tensioners = cuts.cords.map((cut) => tensionerSetting(bench, cut, bedding.si))
   const screws = tightening(bench)
   const pressed = presses(bench)
@@ -93,19 +97,7 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
     leg,
     cautions: cautionsOf(bench.x),
     assumed: [
-      {
-        what: 'free tail at each cord end',
-        value: String(tail),
-        why: options.tail === undefined ? 'long enough to pull by hand' : 'given',
-      },
-      {
-        what: 'bedding stretch of the braid',
-        value: String(bedding),
-        why:
-          options.beddingStrain === undefined
-            ? 'assumption: load a metre ten times to a third of its strength and measure what stays'
-            : 'given',
-      },
+      ...(cords.length === 0 ? [] : assumedOfCords(options, tail, bedding)),
       ...(cords.some((joint) => driveOf(bench.x, joint, 'cord').ends !== 'bondedFerrule')
         ? [
             {
@@ -126,16 +118,25 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
             ? 'given'
             : 'assumption: measure yours with a depth gauge before any screw goes in',
       },
-      { what: 'tensioner', value: 'pulls one cord end', why: 'the simplest kind; another kind changes turns and travel' },
+      ...(cords.length === 0
+        ? []
+        : [{ what: 'tensioner', value: 'pulls one cord end', why: 'the simplest kind; another kind changes turns and travel' }]),
+      ...(drives.some(({ kind }) => kind === 'belt')
+        ? [{ what: 'plucked span', value: 'a limp string', why: 'a stiff belt sounds higher: compare with the pull across the span once' }]
+        : []),
     ],
     cuts,
     rod,
+    drives,
     windings,
     tensioners,
     tightening: screws,
     presses: pressed,
     bonds: bonded,
     steps: stepsOf({
+      drives,
+      pins: cuts.pins.length > 0,
+      shaft: cuts.shaft !== undefined,
       rod,
       windings,
       tensioners,
@@ -143,12 +144,13 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
       bonds: bonded,
       sleeves: Object.values(bench.x.bolts).some(({ sleeves }) => sleeves),
     }),
-    followUps: followUps(bench, tensioners, screws),
+    followUps: followUps(bench, tensioners, screws, drives),
     checks,
     coupons: coupons(pressed, checks),
-    troubles: troubles(checks, pressed, tensioners),
-    shopping: shoppingList(bench, { cuts, rod, bonds: bonded }),
+    troubles: [...troubles(checks, pressed, tensioners), ...drives.flatMap((one) => one.troubles)],
+    shopping: shoppingList(bench, { cuts, rod, drives, bonds: bonded }),
     problems: [
+      ...drives.flatMap((one) => one.problems),
       ...cuts.bolts
         .filter(({ catalogue }) => catalogue === undefined)
         .map(({ group, leastLength, mostLength }) =>
@@ -177,6 +179,23 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
   }
   return displayed(plan, assemblyPage)
 }
+
+/** What is assumed of cords. */
+const assumedOfCords = (options: AssemblyOptions, tail: Quantity<'length'>, bedding: Quantity<'strain'>): Assumed[] => [
+  {
+    what: 'free tail at each cord end',
+    value: String(tail),
+    why: options.tail === undefined ? 'long enough to pull by hand' : 'given',
+  },
+  {
+    what: 'bedding stretch of the braid',
+    value: String(bedding),
+    why:
+      options.beddingStrain === undefined
+        ? 'assumption: load a metre ten times to a third of its strength and measure what stays'
+        : 'given',
+  },
+]
 
 function optionsOf(options: AssemblyOptions) {
   knownOptions('assemblyPlan', options, ASSEMBLY_OPTIONS)

@@ -1,5 +1,5 @@
 import { pulleyGeometry } from '../../capstan/index.js'
-import { Quantity } from '../../units/index.js'
+import { Quantity, significant } from '../../units/index.js'
 import { placeOf } from '../calculation.js'
 import type { Leg } from '../document/describe.js'
 import type { Matter } from '../matter.js'
@@ -76,6 +76,8 @@ export function benchDrive(leg: Prepared, joint: Joint): BenchDrive {
 }
 
 export const length = (x: number) => new Quantity(x, 'length')
+/** A length in millimetres, as drawings and shops state it. */
+export const inMillimetres = (x: number) => `${significant(1000 * x, 4)} mm`
 export const force = (x: number) => new Quantity(x, 'force')
 export const torque = (x: number) => new Quantity(x, 'torque')
 export const angle = (x: number) => new Quantity(x, 'angle')

@@ -8,6 +8,7 @@ import { rodGeometry } from './rod-geometry.js'
 
 /** A reading to expect while signs and phases are tested. */
 export interface SignTest {
+  /** Joint whose motor is tested. */
   readonly joint: DrivenJoint
   /** Current of the test: enough to turn the hanging leg, far from anything that breaks. */
   readonly current: Quantity<'peakPhaseCurrent'>
@@ -15,13 +16,17 @@ export interface SignTest {
   readonly moves: string
   /** Current of the standing robot, with the sign of the motor. */
   readonly standing: Quantity<'peakPhaseCurrent'>
+  /** Torque of the standing robot at what turns with the joint. */
   readonly standingTorque: Quantity<'torque'>
 }
 
 /** Torque of a joint and the current that makes it, magnets as cold and as warm as they get. */
 export interface TorqueCurrent {
+  /** Torque of the joint. */
   readonly jointTorque: Quantity<'torque'>
+  /** Current with the magnets at 20 °C. */
   readonly cold: Quantity<'peakPhaseCurrent'>
+  /** Current with the magnets as warm as the hottest walk makes them. */
   readonly warm: Quantity<'peakPhaseCurrent'>
 }
 

@@ -11,19 +11,25 @@ import { rodGeometry } from './rod-geometry.js'
 export interface Gains {
   /** Bandwidth of the position loop, and what sets it. */
   readonly bandwidth: Quantity<'frequency'>
+  /** What sets the bandwidth. */
   readonly limitedBy: string
-  /** Natural frequencies of leg and rotor on what gives in the drive, leg in the air; absent where nothing that gives is calculated. */
+  /** Natural frequency of the leg on what gives in the drive, motor held, leg in the air; absent where nothing that gives is calculated. */
   readonly motorLocked: Quantity<'frequency'> | undefined
+  /** Natural frequency of leg and rotor with the motor free. */
   readonly motorFree: Quantity<'frequency'> | undefined
   /** Inertia that the loop moves, at the joint: leg about the joint and rotor. */
   readonly inertia: Quantity<'momentOfInertia'>
   /** Gains at the joint, and the same at the motor. */
   readonly stiffness: Quantity<'torsionalStiffness'>
+  /** Damping gain at the joint. */
   readonly damping: Quantity<'torsionalDamping'>
+  /** Stiffness gain at the motor. */
   readonly motorStiffness: Quantity<'torsionalStiffness'>
+  /** Damping gain at the motor. */
   readonly motorDamping: Quantity<'torsionalDamping'>
   /** Torque ripple at the motor that one encoder count makes through the damping gain, speed taken over one loop period. */
   readonly ripple: Quantity<'torque'>
+  /** Why these gains and not more. */
   readonly reasoning: readonly string[]
 }
 
@@ -40,7 +46,12 @@ export interface GravityTerms {
    * Torque of the links about a driven sideways hip, leg straight down: `level` cos(angle) + `hanging` sin(angle). What sits between both hip axes is not in it.
    * Absent where no motor drives it.
    */
-  readonly sideways?: { readonly level: Quantity<'torque'>; readonly hanging: Quantity<'torque'> }
+  readonly sideways?: {
+    /** Factor of the cosine: torque of the leg hanging straight down. */
+    readonly level: Quantity<'torque'>
+    /** Factor of the sine: torque of the leg held out level. */
+    readonly hanging: Quantity<'torque'>
+  }
 }
 
 /** Gravity terms of the leg hanging from its hip. @internal */

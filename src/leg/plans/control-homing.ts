@@ -10,7 +10,9 @@ import { rodGeometry } from './rod-geometry.js'
 
 /** How a drive that has slipped or worn is found: the joint is driven against both its stops with little current, and the counts between are compared. */
 export interface HomingCheck {
+  /** Current of the run. */
   readonly current: Quantity<'peakPhaseCurrent'>
+  /** Torque of the joint that it makes. */
   readonly jointTorque: Quantity<'torque'>
   /** Fastest approach of a stop: the blow of the rotor then stays within the torque of the homing run. Of a drive without calculated stiffness the pads of the stops give, by a degree. */
   readonly speed: Quantity<'angularVelocity'>
@@ -25,6 +27,7 @@ export interface HomingCheck {
    * knee that a rod drives, where they move with the hip.
    */
   readonly softLimits: readonly [Quantity<'angle'>, Quantity<'angle'>] | undefined
+  /** The same at the motor; absent, too, for a knee that a rod drives, where they move with the hip. */
   readonly softMotorLimits: readonly [Quantity<'angle'>, Quantity<'angle'>] | undefined
   /** Counts of the motor's encoder from stop to stop, rigid drive. */
   readonly countsBetweenStops: Quantity<'count'>
@@ -32,6 +35,7 @@ export interface HomingCheck {
   readonly tolerance: Quantity<'count'>
   /** The smallest slip that shows, at the joint. */
   readonly smallestSlip: Quantity<'angle'>
+  /** The run, step by step. */
   readonly procedure: readonly string[]
 }
 

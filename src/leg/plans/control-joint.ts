@@ -13,6 +13,7 @@ import { driveFacts } from './drive-facts.js'
 
 /** The numbers of one driven joint. */
 export interface JointControl {
+  /** Joint of the drive. */
   readonly joint: DrivenJoint
   /** How the joint is driven. */
   readonly drive: DriveKind
@@ -25,10 +26,13 @@ export interface JointControl {
    * with the hip as well: its limits are those of both joints together (`ControlSheet.throughHip`).
    */
   readonly jointLimits: readonly [Quantity<'angle'>, Quantity<'angle'>]
+  /** Turns of the motor at the joint limits, with sign, lower joint angle first. */
   readonly motorLimits: readonly [Quantity<'angle'>, Quantity<'angle'>]
+  /** Counts of the encoder for an angle of the joint. */
   readonly countsPerAngle: Quantity<'countsPerAngle'>
   /** Joint torque for one ampere, magnets cold, losses of the drive taken off. */
   readonly jointTorquePerPeakAmpere: Quantity<'torqueConstantPeakPhase'>
+  /** The same for one ampere rms. */
   readonly jointTorquePerRmsAmpere: Quantity<'torqueConstantRmsPhase'>
   /** Smallest current first. */
   readonly currentLimits: readonly CurrentLimit[]
@@ -40,7 +44,9 @@ export interface JointControl {
   readonly standTorque: Quantity<'torque'>
   /** Motor torque that its drag takes whichever way it turns, and the share of transmitted torque the drive loses. */
   readonly dragTorque: Quantity<'torque'>
+  /** Current that the drag takes. */
   readonly dragCurrent: Quantity<'peakPhaseCurrent'>
+  /** Share of the transmitted torque that the drive loses. */
   readonly driveLoss: Quantity<'ratio'>
   /** Stiffness of the drive at the joint at walking torque, motor held; absent where nothing that gives is calculated. */
   readonly driveStiffness: Quantity<'torsionalStiffness'> | undefined
@@ -48,20 +54,27 @@ export interface JointControl {
   readonly freePlay: Quantity<'angle'>
   /** Inertia of the rotor, and of what turns in the drive, at the joint. */
   readonly reflectedInertia: Quantity<'momentOfInertia'>
+  /** Highest sensible gains of a position loop. */
   readonly gains: Gains
+  /** The homing run. */
   readonly homing: HomingCheck
+  /** The test of its sign. */
   readonly signTest: SignTest
+  /** Currents for some torques. */
   readonly torqueTable: readonly TorqueCurrent[]
 }
 
 /** The numbers of the motor of one joint. */
 export interface MotorControl {
+  /** Pairs of poles; absent where the document does not give them. */
   readonly polePairs: Quantity<'count'> | undefined
   /** Torque per ampere at the rotor, magnets at 20 °C, and peak phase with the magnets at the hottest walk. */
   readonly torqueConstants: ReturnType<typeof constants>
+  /** Torque per peak phase ampere with the magnets at the hottest walk. */
   readonly warmTorqueConstant: Quantity<'torqueConstantPeakPhase'>
   /** Half the terminal resistance, cold and at the winding's class. */
   readonly phaseResistance: Quantity<'electricalResistance'>
+  /** The same with the winding as hot as walking makes it. */
   readonly hottestPhaseResistance: Quantity<'electricalResistance'>
 }
 

@@ -9,8 +9,11 @@ import { torque } from './bench.js'
 export interface CurrentLimit {
   /** How long; absent for continuous and for a limit that no moment may pass. */
   readonly duration: Quantity<'time'> | undefined
+  /** What the limit is for. */
   readonly what: string
+  /** Current at typical values, as a peak phase current. */
   readonly peakPhase: Quantity<'peakPhaseCurrent'>
+  /** The same as an rms phase current. */
   readonly rmsPhase: Quantity<'rmsPhaseCurrent'>
   /** Joint torque that the current gives in the condition that set it. */
   readonly jointTorque: Quantity<'torque'>

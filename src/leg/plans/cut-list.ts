@@ -5,10 +5,12 @@ import {
   bearingsOf,
   bondedEndOf,
   bossAt,
+  drivenJoints,
   driveOf,
   hasCord,
   JOINTS,
   type Joint,
+  jointOf,
   type LegNumbers,
   motorOf,
   type Prepared,
@@ -168,7 +170,7 @@ export const pressedJoints = (x: LegNumbers): readonly Joint[] =>
 
 /** Groups of bolts of a leg, those of the motors first. @internal */
 export const boltGroups = (x: LegNumbers): readonly string[] => {
-  const ofMotors = JOINTS.map((joint) => x.joints[joint].motorBolts)
+  const ofMotors = drivenJoints(x).map((joint) => jointOf(x, joint).motorBolts)
   return [...new Set([...ofMotors, ...Object.keys(x.bolts)])].filter((name) => name !== undefined)
 }
 
@@ -180,7 +182,8 @@ function boltCut({ x }: Prepared, group: string, threadDepth?: number): BoltCut 
   const washers = bolts.washers ? (tapped ? 1 : 2) * washer.si(bolts.thread).thickness : 0
   const hold = tapped ? diameter : hexNut.si(bolts.thread).height + 2 * pitch
   const least = grip + washers + hold
-  const depths = JOINTS.filter((joint) => x.joints[joint].motorBolts === group).map((joint) => motorOf(x, joint).tapDepth)
+  const held = drivenJoints(x).filter((joint) => jointOf(x, joint).motorBolts === group)
+  const depths = held.map((joint) => motorOf(x, joint).tapDepth)
   // Motors that share a group share its screws: the shallowest holes count.
   const depth = threadDepth ?? Math.min(...(depths.length > 0 ? depths : [undefined]).map((one) => one ?? DEPTH * diameter))
   const most = tapped ? grip + washers + depth : undefined
@@ -189,7 +192,7 @@ function boltCut({ x }: Prepared, group: string, threadDepth?: number): BoltCut 
     group,
     thread: bolts.thread,
     propertyClass: bolts.propertyClass,
-    count: bolts.count * Math.max(1, JOINTS.filter((joint) => x.joints[joint].motorBolts === group).length),
+    count: bolts.count * Math.max(1, held.length),
     leastLength: length(least),
     mostLength: most === undefined ? undefined : length(most),
     catalogue: screw === undefined ? undefined : length(screw),

@@ -1,6 +1,20 @@
 import { clearanceHole, isoTolerance, metricThread, preloadFromTorque, pressFit, pressFitGrip, socketHead } from '../../fasteners/index.js'
 import { Quantity } from '../../units/index.js'
-import { bondedEndOf, bossAt, hasCord, JOINTS, type Joint, type LegNumbers, type Prepared, partOf, pinAt, shaftOf } from '../numbers.js'
+import {
+  bondedEndOf,
+  bossAt,
+  drivenJoints,
+  hasCord,
+  JOINTS,
+  type Joint,
+  jointOf,
+  jointWords,
+  type LegNumbers,
+  type Prepared,
+  partOf,
+  pinAt,
+  shaftOf,
+} from '../numbers.js'
 import { clampLoadAt } from '../what-if.js'
 import { force, length, ratio, torque } from './bench.js'
 import { pressedJoints } from './cut-list.js'
@@ -81,9 +95,9 @@ export function tightening(leg: Prepared): TighteningStep[] {
         : 'the print creeps under the heads: tighten again as below',
     }
   }
-  const ofMotors = JOINTS.flatMap((joint) => {
-    const name = leg.x.joints[joint].motorBolts
-    return name === undefined ? [] : [group(name, `motor on its plate, ${joint}`)]
+  const ofMotors = drivenJoints(leg.x).flatMap((joint) => {
+    const name = jointOf(leg.x, joint).motorBolts
+    return name === undefined ? [] : [group(name, `motor on its plate, ${jointWords(joint)}`)]
   })
   const stack = leg.x.plates[leg.x.joints.hip.plate ?? '']?.bolts
   return [

@@ -1,10 +1,10 @@
 import type { Quantity } from '../../units/index.js'
-import type { Prepared } from '../numbers.js'
+import { hasCord, type Prepared, rangeOf } from '../numbers.js'
 import { rodOf } from '../parts/transmission/through-hip/fields.js'
 import { angle, length } from './bench.js'
+import { driveWords } from './drive-facts.js'
 import { type PinCut, pinCut } from './pin-cut.js'
 import { rodGeometry } from './rod-geometry.js'
-import type { Winding } from './tensioning.js'
 
 /** A rod that drives the knee from a drum on the hip axis: what to make, and how to set it. */
 export interface RodCut {
@@ -24,7 +24,7 @@ export interface RodCut {
   readonly pin: PinCut | undefined
   /** Rod and rocker at both limits of the knee: the smaller angle between them. Near zero the rod no longer moves the knee. */
   readonly transmissionAngles: readonly [Quantity<'angle'>, Quantity<'angle'>]
-  /** Making it, setting it, and the check before the cord goes on. */
+  /** Making it, setting it, and the check before the drive is joined. */
   readonly steps: readonly string[]
 }
 
@@ -35,10 +35,9 @@ const KNEE_OFF = (0.5 * Math.PI) / 180
 const STEP = 1e-5
 
 /** The rod of a leg; absent where the motor of the knee sits on the upper link. @internal */
-export function rodCut(leg: Prepared, windings: readonly Winding[]): RodCut | undefined {
+export function rodCut(leg: Prepared): RodCut | undefined {
   const [rod, geometry] = [rodOf(leg.x), rodGeometry(leg.x)]
-  const winding = windings.find(({ joint }) => joint === 'knee')
-  if (rod === undefined || geometry === undefined || winding === undefined) return undefined
+  if (rod === undefined || geometry === undefined) return undefined
   const pin = rod.pin === undefined ? undefined : leg.x.pins[rod.pin]
   const tolerance = KNEE_OFF / geometry.most((knee) => Math.abs(geometry.kneePerLength(knee)))
   const transmission = (knee: number) => angle(geometry.pose(knee).transmissionAngle)
@@ -52,16 +51,18 @@ export function rodCut(leg: Prepared, windings: readonly Winding[]): RodCut | un
     pin: pin && pinCut('knee', pin.size, pin.lugThickness + 2 * pin.gap, pin.cheekThickness),
     transmissionAngles: [transmission(geometry.lowest), transmission(geometry.highest)] as const,
   }
-  const laid = geometry.pose(winding.layAt.si)
+  const laid = geometry.pose(geometry.middle)
+  const hip = rangeOf(leg.x, 'hip')
+  const { output } = driveWords(leg.x, 'knee')
   const same = Math.abs(rod.rod - leg.x.links.upper.length) < 1e-9 && Math.abs(rod.crank - rod.rocker) < 1e-9
-  const held = `the hip at ${winding.hipHeldAt ?? angle(0)} and the knee at ${winding.layAt}`
+  const held = `the hip at ${angle((hip.lowest + hip.highest) / 2)} and the knee at ${angle(geometry.middle)}`
   return {
     ...cut,
     steps: [
       `Drill both eyes of the rod in one clamping: pin to pin ${cut.betweenPins}, within ${cut.tolerance}. Every ${cut.tolerance} turns the knee by half a degree. A flat bar with two pins at that distance is the gauge.${same ? ' The upper link has the same distance from hip to knee: drill both over one gauge, and they are alike even if the gauge is a little off.' : ''}`,
       `Measure crank (${cut.crank}) and rocker (${cut.rocker}) from axis to pin${same ? '; equal to each other matters more than either figure' : ''}. The eyes must turn freely on their pins, without play that can be felt.`,
-      `Join crank and drum on the hip axis, key or clamp loose: with ${held} the crank points ${seen(laid.crankAngle)} and the rocker ${seen(laid.rockerAngle)}. Both lie on the same side of the upper link. Turn the drum until its anchors lie opposite the pinion, then tighten key or clamp.`,
-      `Before any cord goes on, swing hip and knee by hand through all their corners. Rod and rocker enclose ${cut.transmissionAngles[0]} at the lower limit of the knee and ${cut.transmissionAngles[1]} at the upper one. A tight spot, or a knee that snaps over to the other side, means a wrong length or a crank on the wrong side: stop. Fingers out of the linkage: it closes like scissors.`,
+      `Join crank and ${output} on the hip axis, key or clamp loose: with ${held} the crank points ${seen(laid.crankAngle)} and the rocker ${seen(laid.rockerAngle)}. Both lie on the same side of the upper link. ${hasCord(leg.x, 'knee') ? 'Turn the drum until its anchors lie opposite the pinion, then tighten key or clamp' : 'Then tighten key or clamp'}.`,
+      `Before the drive is joined, swing hip and knee by hand through all their corners. Rod and rocker enclose ${cut.transmissionAngles[0]} at the lower limit of the knee and ${cut.transmissionAngles[1]} at the upper one. A tight spot, or a knee that snaps over to the other side, means a wrong length or a crank on the wrong side: stop. Fingers out of the linkage: it closes like scissors.`,
       'Keep the rod in the plane of crank and rocker: washers of the same thickness on both sides of each eye. A rod that is out of that plane bends its pins.',
     ],
   }

@@ -1,6 +1,16 @@
 import { hexNut, metricThread } from '../../fasteners/index.js'
 import { Quantity } from '../../units/index.js'
-import { driveOf, hasCord, JOINTS, type Joint, type LegNumbers, type Prepared } from '../numbers.js'
+import {
+  type DrivenJoint,
+  drivenJoints,
+  driveOf,
+  hasCord,
+  JOINTS,
+  jointOf,
+  jointWords,
+  type LegNumbers,
+  type Prepared,
+} from '../numbers.js'
 import type { AssemblyPlan } from './assembly.js'
 
 /** One line of the shopping list. */
@@ -18,11 +28,14 @@ export interface ShoppingLine {
 /** Cord to buy over cord to cut: one more of each, and coupons. */
 const SPARE_CORD = 2
 
-/** What to buy for one leg: motors and controllers, cords, pins, rod, screws with nuts and washers, shaft and bearings, adhesive. @internal */
-export function shoppingList({ x }: Prepared, { cuts, rod, bonds }: Pick<AssemblyPlan, 'cuts' | 'rod' | 'bonds'>): ShoppingLine[] {
+/** What to buy for one leg: motors and controllers, cords, belts, gears and gearboxes, pins, rod, screws with nuts and washers, shaft and bearings, adhesive. @internal */
+export function shoppingList(
+  { x }: Prepared,
+  { cuts, rod, drives, bonds }: Pick<AssemblyPlan, 'cuts' | 'rod' | 'drives' | 'bonds'>,
+): ShoppingLine[] {
   return [
-    ...counted(x, 'motor').map(([name, joints]) => line('motor', name, joints.length, joints.join(', '))),
-    ...counted(x, 'controller').map(([name, joints]) => line('controller', name, joints.length, joints.join(', '))),
+    ...counted(x, 'motor').map(([name, joints]) => line('motor', name, joints.length, joints.map(jointWords).join(', '))),
+    ...counted(x, 'controller').map(([name, joints]) => line('controller', name, joints.length, joints.map(jointWords).join(', '))),
     ...cuts.cords.map(({ joint, cord, cutLength }) => ({
       item: 'cord',
       size: cord,
@@ -33,10 +46,12 @@ export function shoppingList({ x }: Prepared, { cuts, rod, bonds }: Pick<Assembl
       const { thread, travel } = driveOf(x, joint, 'cord').tensioner
       return line('tensioning screw', thread, 1, `${joint}: thread over at least ${new Quantity(travel, 'length')} of travel`)
     }),
+    ...drives.flatMap(({ parts }) => parts),
     ...cuts.pins.map(({ joint, size, catalogue, fit }) => line('pin', sized(size, catalogue), 2, `${joint}: ${fit}; one spare`)),
     ...rodLines(rod),
     ...cuts.bolts.flatMap((bolt) => boltLines(x, bolt)),
     ...shaftLines(x, cuts.shaft),
+    ...sidewaysLines(x),
     ...bonds.map(({ adhesive, joint }) => line('adhesive', adhesive, 1, `cord ends of the ${joint}`)),
   ]
 }
@@ -52,10 +67,10 @@ const sized = (size: string, length: Quantity<'length'> | undefined) =>
   `${size} x ${length === undefined ? 'to be cut' : length.in('mm')} mm`
 
 /** Names of the motors or controllers of a leg, each with its joints. */
-function counted(x: LegNumbers, part: 'motor' | 'controller'): [string, Joint[]][] {
-  const of = (joint: Joint) => x.joints[joint][part]
-  const names = [...new Set(JOINTS.map(of))].filter((name) => name !== undefined)
-  return names.map((name) => [name, JOINTS.filter((joint) => of(joint) === name)])
+function counted(x: LegNumbers, part: 'motor' | 'controller'): [string, DrivenJoint[]][] {
+  const of = (joint: DrivenJoint) => jointOf(x, joint)[part]
+  const names = [...new Set(drivenJoints(x).map(of))].filter((name) => name !== undefined)
+  return names.map((name) => [name, drivenJoints(x).filter((joint) => of(joint) === name)])
 }
 
 function rodLines(rod: AssemblyPlan['rod']): ShoppingLine[] {
@@ -98,6 +113,13 @@ function shaftLines(x: LegNumbers, shaft: AssemblyPlan['cuts']['shaft']): Shoppi
     ),
     line('bearing', bearings.size ?? ownSize(bearings.own), 2, 'hip shaft'),
   ]
+}
+
+/** The bearings that a driven sideways hip turns in. */
+function sidewaysLines(x: LegNumbers): ShoppingLine[] {
+  const name = x.joints.sidewaysHip?.bearings
+  const bearings = name === undefined ? undefined : x.bearings[name]
+  return bearings === undefined ? [] : [line('bearing', bearings.size ?? ownSize(bearings.own), 2, 'sideways hip')]
 }
 
 const ownSize = (own: LegNumbers['bearings'][string]['own']): string =>

@@ -91,11 +91,15 @@ export function troubles(checks: readonly CordCheck[], presses: readonly PressSt
         cure: 'turn the joint through its travel several times and read again; check the scale with a known weight',
       }),
     ),
-    {
-      reading: 'tension falls by more than a tenth in the first hour',
-      means: 'the braid beds in, or an end slips',
-      cure: 'mark the cord at its ends with a pen, tension again, and look whether a mark moves',
-    },
+    ...(checks.length === 0
+      ? []
+      : [
+          {
+            reading: 'tension falls by more than a tenth in the first hour',
+            means: 'the braid beds in, or an end slips',
+            cure: 'mark the cord at its ends with a pen, tension again, and look whether a mark moves',
+          },
+        ]),
     {
       reading: 'a screw turns on at its torque without stopping',
       means: 'the thread strips or the print under the head yields',

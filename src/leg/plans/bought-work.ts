@@ -1,0 +1,147 @@
+import { Quantity, significant } from '../../units/index.js'
+import { type DrivenJoint, driveOf, jointOf, jointWords, type LegNumbers, motorOf, type Prepared } from '../numbers.js'
+import { angle, force, inMillimetres, length, torque } from './bench.js'
+import type { DriveSize, DriveWork } from './drive-work.js'
+import type { Trouble } from './workshop-checks.js'
+
+/** A pin or shaft beside the output must be in line with it within this, m: common practice of coupled bearings in printed frames. */
+const IN_LINE = 5e-5
+
+/** Whether pin, shaft or bearings of the joint carry the leg besides the output of its drive. */
+function carrierOf(x: LegNumbers, joint: DrivenJoint): string | undefined {
+  const { pin, shaft } = jointOf(x, joint)
+  return pin !== undefined ? 'pin' : shaft !== undefined ? 'shaft' : joint === 'sidewaysHip' ? 'pair of bearings' : undefined
+}
+
+/** What carries the leg: the bearings of the output, or a pin or shaft next to them. */
+function carrying(x: LegNumbers, joint: DrivenJoint, kind: 'direct' | 'gearbox') {
+  const { radialLoad, tiltingMoment, overhang } = driveOf(x, joint, kind)
+  const carrier = carrierOf(x, joint)
+  const where = jointWords(joint)
+  const sizes: DriveSize[] = [
+    { what: 'plane of the leg beside the output bearings, at most', value: String(length(overhang)) },
+    ...(radialLoad === undefined ? [] : [{ what: 'force that the output bearings carry', value: String(force(radialLoad)) }]),
+    ...(tiltingMoment === undefined ? [] : [{ what: 'tilting moment that they carry', value: String(torque(tiltingMoment)) }]),
+    {
+      what: 'the leg is carried by',
+      value: carrier === undefined ? 'the bearings of the output alone' : `a ${carrier} besides the output`,
+    },
+  ]
+  const step =
+    carrier === undefined
+      ? `Bolt the link of the ${where} on the face of the output, its middle plane no farther than ${length(overhang)} from the output bearings: more tilts them. Centre it on the register of the face, not on its screws, and use thread lock.`
+      : `Line the ${carrier} of the ${where} up with the output: both share one axis within ${inMillimetres(IN_LINE)}. Bolt the link on the output loosely, put the ${carrier} in, turn through the whole travel, and tighten the link last. Two axes out of line bend the shaft in every turn, and cost current.`
+  return { sizes, step, where }
+}
+
+const runOut = (where: string): Trouble => ({
+  reading: `${where}: the current of the slowly turning joint swings by more than a fifth over its travel`,
+  means: 'the axes of the output and of what carries the link are not in line, or the link rubs',
+  cure: 'loosen the link, turn through the travel, tighten it again; shim the seat if it comes back',
+})
+
+/** A bought gearbox: what to order, how to couple and line it up, and what to check by hand. @internal */
+export function gearboxWork({ x }: Prepared, joint: DrivenJoint): DriveWork {
+  const box = driveOf(x, joint, 'gearbox')
+  const { sizes, step, where } = carrying(x, joint, 'gearbox')
+  const arm = joint === 'knee' ? x.links.lower.length : x.links.upper.length
+  const turns = box.turns === 'with' ? 'the same way as' : 'against'
+  const value = (x: number) => significant(x, 4)
+  return {
+    joint,
+    kind: 'gearbox',
+    sizes: [
+      { what: 'turns of the motor for one of the output', value: `${value(box.ratio)}, the output turns ${turns} the motor` },
+      { what: 'torque at all times, and for a moment', value: `${torque(box.ratedTorque)}, ${torque(box.peakTorque)}` },
+      { what: 'highest speed of the input', value: String(new Quantity(box.highestSpeed, 'angularVelocity')) },
+      {
+        what: 'play of the output, input held',
+        value: `${angle(box.backlash)}, ${inMillimetres(box.backlash * arm)} at ${length(arm)} from the axis`,
+      },
+      ...(box.stiffness === undefined
+        ? []
+        : [{ what: 'stiffness at the output', value: String(new Quantity(box.stiffness, 'torsionalStiffness')) }]),
+      ...sizes,
+    ],
+    parts: [
+      {
+        item: 'gearbox',
+        size: `ratio ${value(box.ratio)}, ${torque(box.ratedTorque)} at all times, ${torque(box.peakTorque)} for a moment, play of at most ${angle(box.backlash)}`,
+        quantity: '1',
+        remark: `${where}: input for the shaft of the motor ${jointOf(x, joint).motor}, flange for its plate`,
+      },
+    ],
+    before: [
+      `Before the motor of the ${where} goes on, turn the input of the gearbox by hand: ${value(box.ratio)} turns turn the output once, ${turns} it, with the same light drag everywhere. Grit, or a hard spot once a turn: send it back.`,
+      `Join motor and gearbox of the ${where} standing upright, shaft up: clean shaft and hub of oil, tighten the clamp of the input only after the flange lies flat, and check that the rotor still has its axial play. A shaft that is pushed in wears its bearings at once.`,
+    ],
+    steps: [
+      step,
+      `Hold the rotor of the ${where} and move the link: ${inMillimetres(box.backlash * arm)} at ${length(arm)} from the axis is the play of the sheet. Write it down for the test stand.`,
+    ],
+    followUps: [
+      {
+        when: 'after a week',
+        what: `gearbox of the ${where}`,
+        expect: `play of no more than ${inMillimetres(box.backlash * arm)} at the same place, no oil at its seals`,
+      },
+    ],
+    troubles: [
+      runOut(where),
+      {
+        reading: `${where}: more than half as much play again as ${angle(box.backlash)}`,
+        means: 'the clamp of the input slips, or the teeth are worn or broken',
+        cure: 'mark shaft and hub with a pen and load the joint: if the marks part, it is the clamp',
+      },
+    ],
+    problems: [],
+  }
+}
+
+/** A direct drive: how the link goes on the rotor and what carries it. @internal */
+export function directWork({ x }: Prepared, joint: DrivenJoint): DriveWork {
+  const { sizes, step, where } = carrying(x, joint, 'direct')
+  const motor = motorOf(x, joint)
+  const name = jointOf(x, joint).motor
+  return {
+    joint,
+    kind: 'direct',
+    sizes: [
+      { what: 'motor', value: `${name}: can of ${length(motor.canDiameter)} by ${length(motor.canLength)}` },
+      { what: 'turns of the motor for one of the joint', value: '1: the link turns with the rotor' },
+      ...sizes,
+    ],
+    parts: [
+      {
+        item: 'screws of the rotor',
+        size: 'thread and circle of its sheet, no longer than its threads are deep',
+        quantity: '1 set',
+        remark: `${where}: link on the rotor of the motor ${name}, with thread lock`,
+      },
+    ],
+    before: [
+      `Before the motor of the ${where} is bolted on, turn its rotor by hand: it must cog alike all round and run without a scrape. Measure how far its face runs out: a tenth of a millimetre at the rim is plenty.`,
+    ],
+    steps: [
+      step,
+      `Fix the magnet of the ${where} in the middle of the rotor's shaft and its sensor opposite: this encoder reads the joint itself, and no reduction divides its error. The table of the control sheet says what a tenth of a millimetre costs.`,
+      `Route the phase wires of the ${where} so that no loop is caught by the turning link: the joint can turn on when the controller lets go.`,
+    ],
+    followUps: [
+      {
+        when: 'after a week',
+        what: `screws of the rotor, ${where}`,
+        expect: 'none turns at its torque; marks of a pen across head and link still in line',
+      },
+    ],
+    troubles: [
+      runOut(where),
+      {
+        reading: `${where}: the link rocks on the rotor`,
+        means: 'loose screws of the rotor, or worn bearings of the motor',
+        cure: 'tighten; if it still rocks, push and pull the rotor alone: a motor with play in its bearings is replaced',
+      },
+    ],
+    problems: [],
+  }
+}

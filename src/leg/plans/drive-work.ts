@@ -1,0 +1,48 @@
+import { type DriveKind, type DrivenJoint, driveKindOf, drivenJoints, type Prepared } from '../numbers.js'
+import type { FollowUp } from './assembly-steps.js'
+import { beltWork } from './belt-work.js'
+import { directWork, gearboxWork } from './bought-work.js'
+import { gearWork } from './gear-work.js'
+import type { ShoppingLine } from './shopping.js'
+import type { Trouble } from './workshop-checks.js'
+
+/** A size to buy, to cut or to set. */
+export interface DriveSize {
+  /** What it is. */
+  readonly what: string
+  /** Its value, with its unit. */
+  readonly value: string
+}
+
+/** How a drive other than a cord is bought, made, put together and set. */
+export interface DriveWork {
+  /** Joint of the drive. */
+  readonly joint: DrivenJoint
+  /** How it is driven. */
+  readonly kind: DriveKind
+  /** Sizes to buy, to cut and to set. */
+  readonly sizes: readonly DriveSize[]
+  /** What to buy besides the motor. */
+  readonly parts: readonly ShoppingLine[]
+  /** What to do before the motor is bolted on. */
+  readonly before: readonly string[]
+  /** What to do after it. */
+  readonly steps: readonly string[]
+  /** What to look at again after some time. */
+  readonly followUps: readonly FollowUp[]
+  /** What to do when a reading is off. */
+  readonly troubles: readonly Trouble[]
+  /** What does not go together as specified. */
+  readonly problems: readonly string[]
+}
+
+const MAKERS: { readonly [K in DriveKind]?: (leg: Prepared, joint: DrivenJoint) => DriveWork } = {
+  belt: beltWork,
+  gear: gearWork,
+  gearbox: gearboxWork,
+  direct: directWork,
+}
+
+/** The work on every drive that is no cord. @internal */
+export const driveWork = (leg: Prepared): DriveWork[] =>
+  drivenJoints(leg.x).flatMap((joint) => MAKERS[driveKindOf(leg.x, joint)]?.(leg, joint) ?? [])
