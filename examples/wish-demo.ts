@@ -1,13 +1,29 @@
 /**
- * From a wish to a leg: `npx tsx examples/wish-demo.ts`.
+ * From a wish to a leg: `npm run demo:wish`, some minutes on one core.
  *
  * Ten lines say what the robot shall do and what lies in the drawer. The library answers with a few complete legs, makes the first one robust, and writes
- * document and report into `out/`. Three more wishes are met or rejected. Every value of the wishes is invented.
+ * documents and reports into `out/`. Further wishes are met or refused; what was expected of each stands in its first line. What is finished is kept in
+ * `out/wish-kept.json`: stop the demo at any moment and run it again. Every value of the wishes is invented.
  */
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
-import { htmlReport, proposeLeg, robustLeg } from 'limbwright/leg'
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { htmlReport, type Kept, proposeLeg, robustLeg } from 'limbwright/leg'
 
-const here = (name: string) => new URL(`wishes/${name}.yaml`, import.meta.url)
+const FIRST = 'dune-walker'
+const OTHERS = ['tide-pool-scout', 'terrace-courier', 'quarry-sampler', 'cellar-inspector', 'crate-hauler', 'furnace-hall-surveyor']
+
+const wishOf = (name: string) => readFileSync(new URL(`wishes/${name}.yaml`, import.meta.url), 'utf8')
+const KEPT = 'out/wish-kept.json'
+mkdirSync('out', { recursive: true })
+const kept: Record<string, Kept> = existsSync(KEPT) ? JSON.parse(readFileSync(KEPT, 'utf8')) : {}
+/** Options that keep what is finished under a name, and go on from it. */
+const keeping = (name: string) => ({
+  ...(kept[name] !== undefined && { resume: kept[name] }),
+  onKept: (pieces: Kept) => {
+    kept[name] = pieces
+    writeFileSync(KEPT, JSON.stringify(kept))
+  },
+})
+
 const started = performance.now()
 let told = 0
 const progress = (text: string) => {
@@ -16,14 +32,14 @@ const progress = (text: string) => {
   console.log(`[${((told - started) / 1000).toFixed(0)} s] ${text}`)
 }
 const chapter = (title: string) => console.log(`\n== ${title} ${'='.repeat(Math.max(4, 100 - title.length))}\n`)
-const onProgress = (text: string, done: number, of: number) => progress(`${done} of ${of} legs: ${text}`)
+const onProgress = (text: string, done: number, of: number) => progress(`${done} of at most ${of} legs: ${text}`)
 
 chapter('1  A wish of ten lines')
-const wish = readFileSync(here('dune-walker'), 'utf8')
+const wish = wishOf(FIRST)
 console.log(wish)
 
 chapter('2  Legs that meet it')
-const found = proposeLeg(wish, { evaluations: 3000, onProgress })
+const found = proposeLeg(wish, { evaluations: 3000, onProgress, ...keeping(FIRST) })
 console.log(found.message)
 for (const { title, stock, goals, boundBy } of found.proposals) {
   const { mass, energyPerMetre, printVolume, cost, margin } = goals
@@ -37,19 +53,22 @@ const [first] = found.proposals
 if (first === undefined) throw new Error(found.message)
 
 chapter('3  The price of robustness')
-const robust = robustLeg(found.wish, first, { draws: 60, chance: 0.9, evaluations: 250, onProgress: progress })
+const robust = robustLeg(found.wish, first, { draws: 60, chance: 0.9, evaluations: 250, onProgress: progress, ...keeping('robust') })
 console.log(robust.message)
 for (const [check, share] of robust.failures.slice(0, 5))
-  console.log(`  at typical values ${check} fails in ${(100 * share).toFixed(0)} % of the draws`)
+  console.log(`  at typical values: ${check}, in ${(100 * share).toFixed(0)} % of the draws`)
 
-chapter('4  Three more wishes')
-for (const name of ['cellar-inspector', 'crate-hauler', 'furnace-hall-surveyor']) {
-  const { state, message } = proposeLeg(readFileSync(here(name), 'utf8'), { evaluations: 2000, onProgress })
-  console.log(`${name}: ${state}. ${message}\n`)
+chapter('4  More wishes, each with what was expected')
+for (const name of OTHERS) {
+  const text = wishOf(name)
+  console.log(text.split('\n')[0])
+  const { state, message, proposals } = proposeLeg(text, { evaluations: 2000, onProgress, ...keeping(name) })
+  console.log(`${state}. ${message}`)
+  for (const { title, stock } of proposals.slice(0, 1)) console.log(`  ${title}: ${stock.motor}, ${stock.cord}, ${stock.frame}`)
+  console.log()
 }
 
 chapter('5  On paper')
-mkdirSync('out', { recursive: true })
 for (const [file, content] of [
   ['out/wish-leg.json', JSON.stringify(first.document, null, 2)],
   ['out/wish-leg-report.html', htmlReport(first.assessment)],

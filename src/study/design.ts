@@ -80,9 +80,18 @@ export function planOf(formula: AnyFormula, over: Readonly<Record<string, unknow
     const rows = axes.reduce((product, axis) => product * axis.count, 1)
     // How many rows a value of each input stands for: the last input varies fastest.
     const repeats = axes.map((_, i) => axes.slice(i + 1).reduce((product, axis) => product * axis.count, 1))
-    const values = axes.map((axis) => Float64Array.from({ length: axis.count }, (_, k) => axis.value(k)))
+    if (rows > Number.MAX_SAFE_INTEGER)
+      throw new InputError('sweep', [
+        { path: 'over', given: `${rows} rows`, accepts: 'must make rows that can be counted one by one, at most 9e15 of them' },
+      ])
+    // Made when the first column is filled: a sweep that is refused for its size has no columns.
+    let made: Float64Array[] | undefined
+    const values = () => {
+      made ??= axes.map((axis) => Float64Array.from({ length: axis.count }, (_, k) => axis.value(k)))
+      return made
+    }
     const gridValue = (i: number, row: number) =>
-      (values[i] as Float64Array)[Math.floor(row / (repeats[i] as number)) % (axes[i] as Axis).count] as number
+      (axes[i] as Axis).value(Math.floor(row / (repeats[i] as number)) % (axes[i] as Axis).count)
     return {
       design,
       paths,
@@ -95,7 +104,7 @@ export function planOf(formula: AnyFormula, over: Readonly<Record<string, unknow
         for (let i = 0; i < axes.length; i++) {
           const column = into[i] as Float64Array
           const repeat = repeats[i] as number
-          const own = values[i] as Float64Array
+          const own = values()[i] as Float64Array
           let k = Math.floor(from / repeat) % own.length
           let left = repeat - (from % repeat)
           for (let at = 0; at < to - from; at++) {

@@ -31,6 +31,8 @@ interface Found {
     readonly reduce: readonly {
       /** Path of the input. */
       readonly path: string
+      /** Inputs that are the same draw. */
+      readonly also: readonly string[]
       /** Its share of how far failures lie from the middle, 0 to 1. */
       readonly share: number
     }[]
@@ -74,7 +76,7 @@ export class FailureChances extends Printable {
       ),
       `Scatter to reduce first: ${this.any.reduce
         .slice(0, 4)
-        .map(({ path, share }) => `${path} (${percentText(share)})`)
+        .map(({ path, also, share }) => `${[path, ...also].join(' with ')} (${percentText(share)})`)
         .join(', ')}`,
       ...this.remarks.map((one) => `- ${one}`),
     ].join('\n\n')

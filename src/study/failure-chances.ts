@@ -74,7 +74,7 @@ export function failureChances<I extends Inputs, O extends Output>(
   const { lower } = correlationFactor(paths, correlations, any.id)
   const states = limitStates(any, uncertain, lower, sides)
   const points = nearPoints(states, Math.floor(evaluations / 2))
-  return sampled(any.id, states, points, { paths, sides, evaluations, seed, confidence })
+  return sampled(any.id, states, points, { sides, evaluations, seed, confidence })
 }
 
 function sidesOf(formula: ReturnType<typeof untyped>, limits: FailureChancesPlan['limits'], issues: Issue[]): Side[] {
@@ -98,7 +98,6 @@ const outputsOf = ({ def }: ReturnType<typeof untyped>): string[] =>
   typeof def.output === 'string' || 'infinite' in (def.output as object) ? ['result'] : Object.keys(def.output as object)
 
 interface Terms {
-  readonly paths: readonly string[]
   readonly sides: readonly Side[]
   readonly evaluations: number
   readonly seed: number
@@ -109,7 +108,7 @@ function sampled(
   id: string,
   states: LimitStates,
   points: readonly NearPoint[],
-  { paths, sides, evaluations, seed, confidence }: Terms,
+  { sides, evaluations, seed, confidence }: Terms,
 ): FailureChances {
   const { n } = states
   const centres = [new Float64Array(n), ...points.map(({ u }) => u)]
@@ -151,7 +150,9 @@ function sampled(
       .sort((a, b) => b.probability - a.probability),
     any: {
       ...chance(tallies[sides.length] as Tally),
-      reduce: paths.map((path, i) => ({ path, share: far === 0 ? 0 : (shift[i] as number) ** 2 / far })).sort((a, b) => b.share - a.share),
+      reduce: states.paths
+        .map(([path, ...also], i) => ({ path: path as string, also, share: far === 0 ? 0 : (shift[i] as number) ** 2 / far }))
+        .sort((a, b) => b.share - a.share),
     },
     evaluations: states.count.evaluations,
     remarks: remarksOn(states, points, tallies[sides.length] as Tally),

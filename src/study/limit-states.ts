@@ -13,7 +13,10 @@ export interface Side {
 
 /** Several limit states of one formula in independent standard normal scores, each positive where it holds. */
 export interface LimitStates {
+  /** Scores that are free: inputs of one draw share one. */
   readonly n: number
+  /** Paths of the inputs of each score: the one that it belongs to, then those that follow it wholly. */
+  readonly paths: readonly (readonly string[])[]
   readonly states: number
   readonly at: (u: ArrayLike<number>) => Float64Array
   readonly count: { evaluations: number; gaps: number }
@@ -28,16 +31,17 @@ export function limitStates(
 ): LimitStates {
   const kernel = answering(formula.si as (x: unknown) => unknown)
   const requires = requirementsOf(formula)
-  const n = varied.length
+  const rows = lower === undefined ? undefined : rowsOf(lower, varied.length)
+  const free = varied.map((_, i) => i).filter((i) => rows === undefined || (rows[i] as Float64Array)[i] !== 0)
   const count = { evaluations: 0, gaps: 0 }
   const at = (u: ArrayLike<number>): Float64Array => {
     count.evaluations++
     let x: Record<string, unknown> = model.x
     varied.forEach((each, i) => {
       let score = u[i] as number
-      if (lower !== undefined) {
+      if (rows !== undefined) {
         score = 0
-        for (let j = 0; j <= i; j++) score += (lower[i * n + j] as number) * (u[j] as number)
+        for (let j = 0; j < free.length; j++) score += ((rows[i] as Float64Array)[free[j] as number] as number) * (u[j] as number)
       }
       x = withValueAt(x, each.path, valueAtScore(each, score))
     })
@@ -51,5 +55,12 @@ export function limitStates(
       return Number.isNaN(value) ? Number.NEGATIVE_INFINITY : value
     })
   }
-  return { n, states: sides.length, at, count }
+  const paths = free.map((i) => [i, ...followersOf(i, rows)].map((k) => (varied[k] as { path: string }).path))
+  return { n: free.length, paths, states: sides.length, at, count }
 }
+
+const rowsOf = (lower: Float64Array, n: number) => Array.from({ length: n }, (_, i) => lower.subarray(i * n, (i + 1) * n))
+
+/** Inputs whose score is that of input i, or its opposite. */
+const followersOf = (i: number, rows: readonly Float64Array[] | undefined): number[] =>
+  (rows ?? []).flatMap((row, k) => (k !== i && Math.abs(row[i] as number) > 1 - 1e-9 ? [k] : []))

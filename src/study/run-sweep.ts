@@ -99,10 +99,10 @@ const RUN = ['blockRows', 'onProgress', 'signal', 'file', 'shard', 'workers'] as
 export async function runSweep(job: SweepJob, options: RunOptions = {}): Promise<Table> {
   const { blockRows = 1000, onProgress, signal, file } = planRecord(`sweep of ${job.id}`, options, RUN)
   const [k, n] = checked(job, options)
+  const total = partRows(job.rows, blockRows, k, n)
+  refuseRows(job.runner, total, `sweep of ${job.id}`)
   const blocks = blocksOf(job.rows, blockRows, k, n)
   const rowsOf = (block: number) => Math.min(blockRows, job.rows - block * blockRows)
-  const total = blocks.reduce((sum, block) => sum + rowsOf(block), 0)
-  refuseRows(job.runner, total, `sweep of ${job.id}`)
   const columns = job.runner.columns(total)
   const place = new Map<number, number>()
   let at = 0
@@ -170,10 +170,19 @@ function checked(job: SweepJob, { blockRows = 1000, shard = [1, 1], workers: poo
   return shard as readonly [number, number]
 }
 
+/** Number of blocks of part k of n. */
+const blockCount = (rows: number, blockRows: number, k: number, n: number) =>
+  Math.max(0, Math.ceil((Math.ceil(rows / blockRows) - (k - 1)) / n))
+
 /** The blocks of part k of n: every n-th, so that parts take about equally long where the work varies along the rows. */
-export function blocksOf(rows: number, blockRows: number, k: number, n: number): number[] {
-  const all = Math.ceil(rows / blockRows)
-  return Array.from({ length: all }, (_, block) => block).filter((block) => block % n === k - 1)
+export const blocksOf = (rows: number, blockRows: number, k: number, n: number): number[] =>
+  Array.from({ length: blockCount(rows, blockRows, k, n) }, (_, i) => i * n + k - 1)
+
+/** Rows of part k of n, without a list of its blocks: there may be more of them than fit into memory. The last block of all may be a short one. */
+function partRows(rows: number, blockRows: number, k: number, n: number): number {
+  const count = blockCount(rows, blockRows, k, n)
+  const last = Math.ceil(rows / blockRows) - 1
+  return count * blockRows - (last % n === k - 1 ? (last + 1) * blockRows - rows : 0)
 }
 
 const PROBES = 9

@@ -1,7 +1,7 @@
 import { expect, test, vi } from 'vitest'
 import { slackTension } from '../../src/capstan/index.js'
 import { formula, NoResultError } from '../../src/formula/index.js'
-import { bounds, type Design, optimise, solveFor, sweep, uniform } from '../../src/study/index.js'
+import { bounds, type Design, optimise, runSweep, solveFor, sweep, sweepJob, uniform } from '../../src/study/index.js'
 import { InputError } from '../../src/units/index.js'
 
 const memory = [{ level: 'unverified', where: 'test' }] as const
@@ -199,6 +199,31 @@ test('a row that the checked call would reject has no answer, in the compiled an
   expect(sweep(words, over).column('word')).toMatchObject({ words: ['wide', 'no answer', 'no answer'] })
 })
 
+/** As many values of each of three inputs. */
+const cube = (count: number) => ({
+  over: {
+    load: { from: '1 N', to: '2 N', count },
+    friction: { from: 0.1, to: 0.2, count },
+    wrapAngle: { from: '1 turn', to: '2 turn', count },
+  } as const,
+})
+
+test('a sweep of 1e12 rows is rejected before its blocks are listed, and a part of it runs', async () => {
+  const job = sweepJob(slackTension, cube(1e4))
+  await expect(runSweep(job)).rejects.toThrow('at most 100000000 rows')
+  const part = await runSweep(job, { shard: [1, 1e9], blockRows: 500 })
+  // 2e9 blocks: the first one and the one after 1e9 others.
+  expect(part.rows).toBe(1000)
+  expect(part.row(0).load!.toString()).toBe('1 N')
+  // The last part of three parts of seven rows has the short block.
+  const seven = sweepJob(slackTension, {
+    over: { load: { from: '1 N', to: '7 N', count: 7 } },
+    fixed: { friction: 0.2, wrapAngle: '1 turn' },
+  })
+  const rows = await Promise.all([1, 2, 3].map(async (k) => (await runSweep(seven, { shard: [k, 3], blockRows: 2 })).rows))
+  expect(rows).toEqual([3, 2, 2])
+})
+
 test.each([
   ['a grid of 1e9 values', () => sweep(slackTension, sized({ from: '1 N', to: '2 N', count: 1e9 })), 'over.load.count'],
   ['a grid of 1e12 values', () => sweep(slackTension, sized({ from: '1 N', to: '2 N', count: 1e12 })), 'over.load.count'],
@@ -216,6 +241,7 @@ test.each([
     },
     'at most 100000000 rows',
   ],
+  ['a grid of 1e18 rows', () => sweep(slackTension, cube(1e6)), 'at most 9e15'],
   ['1e9 points of a hypercube', () => sweep(slackTension, designed({ latinHypercube: 1e9, seed: 1 })), 'design.latinHypercube'],
   ['1e9 points of a sequence', () => sweep(slackTension, designed({ sobol: 1e9 })), 'at most 100000000 rows'],
   ['a hypercube without a seed', () => sweep(slackTension, designed({ latinHypercube: 9 } as never)), 'design.seed'],

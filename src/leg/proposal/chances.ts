@@ -3,6 +3,7 @@ import { type FailureChances, failureChances } from '../../study/index.js'
 import { legReader } from '../as-formula.js'
 import { QuickLeg } from '../assess/quick.js'
 import type { CaseId } from '../cases/events.js'
+import { legCorrelations } from '../correlations.js'
 import type { Leg } from '../document/describe.js'
 import { legInputs } from '../formula-inputs.js'
 import { legNumbers } from '../numbers.js'
@@ -25,7 +26,8 @@ const HIGHEST = 1000
 
 /**
  * The chance that a check of a leg fails (reserve below 1), for every check and for the leg, over the season that its load cases describe: with an interval, and with
- * the scatter to reduce first. Frictions, shares that are left, films and materials scatter over their ranges, each of them constant for one leg. Chances below one in ten
+ * the scatter to reduce first. Frictions, shares that are left, films and materials scatter over their ranges, each of them constant for one leg, and what is one
+ * draw is drawn once (`legCorrelations`). Chances below one in ten
  * thousand compare legs; they prove nothing about yours.
  */
 export function legChances(leg: Leg, options: LegChancesOptions = {}): FailureChances {
@@ -44,5 +46,5 @@ export function legChances(leg: Leg, options: LegChancesOptions = {}): FailureCh
     source: [{ level: 'computed', where: 'every check of the leg in its load cases; see the calculation sheet of assess' }],
     si: si as never,
   }) as unknown as Formula<Inputs, never>
-  return failureChances(reserves, {} as never, plan)
+  return failureChances(reserves, {} as never, { ...plan, correlations: legCorrelations(leg) })
 }

@@ -7,7 +7,7 @@ import { ALL_CASE_IDS } from '../cases/events.js'
 import type { LegSpecification } from '../document/fields.js'
 import { migrate } from '../document/migrate.js'
 import type { LegSizes } from './sizes.js'
-import { cordRigidity } from './stock.js'
+import { cordRigidity, pretensionLeft } from './stock.js'
 import type { LegWishData } from './wish-fields.js'
 
 /** What is taken from the builder's lists for one leg. */
@@ -108,7 +108,7 @@ export function legDocument(wish: LegWishData, stock: LegStock, sizes: LegSizes)
         breakingStrength: text(cord.breakingStrength.si, 'N'),
         axialRigidity: text(cordRigidity(cord), 'N'),
         thermalExpansion: text(1e6 * cordFibre(cord.fibre as FibreName).expansion.si, 'ppm/K'),
-        pretensionLeft: cord.fibre.startsWith('UHMWPE') ? [0.5, 0.65, 0.8] : [0.75, 0.85, 0.95],
+        pretensionLeft: pretensionLeft(cord.fibre),
       },
     },
     drives: { hip: drive('hip', cord, stock, sizes), knee: drive('knee', cord, stock, sizes) },

@@ -1,6 +1,6 @@
 export { type LegChancesOptions, legChances } from './chances.js'
 export type { LegStock } from './document.js'
-export type { LegGoals } from './judge.js'
+export type { LegGoals } from './goals.js'
 export type { EasedWish, LegRefusal } from './nearest.js'
 export { type LegProposals, type ProposedLeg, type ProposeLegOptions, proposeLeg } from './propose-leg.js'
 export { type Borne, type RobustLeg, type RobustLegOptions, robustLeg } from './robust-leg.js'

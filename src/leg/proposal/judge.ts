@@ -1,35 +1,19 @@
-import { boxSection } from '../../structures/index.js'
-import { InputError } from '../../units/index.js'
+import { InputError, Quantity } from '../../units/index.js'
 import { legReader } from '../as-formula.js'
-import { QuickLeg } from '../assess/quick.js'
-import { placeOf } from '../calculation.js'
-import { LOAD_CASES } from '../cases/events.js'
 import { describeLeg, type Leg } from '../document/describe.js'
-import { JOINTS, legNumbers } from '../numbers.js'
+import { legNumbers } from '../numbers.js'
 import { CHECKS } from '../parts/index.js'
-import { heat } from '../parts/motors/heat.js'
-import { densityOf, type LegStock, legDocument, motorMass, PINS, PROPOSAL_CASES, pulleys, SINK } from './document.js'
+import { type LegStock, legDocument, PROPOSAL_CASES, pulleys } from './document.js'
+import { type LegGoals, plainGoals, walkingLoss } from './goals.js'
+import { QuickLegs } from './quick-legs.js'
 import type { LegSizes } from './sizes.js'
+import { BED_MARGIN } from './wish.js'
 import type { LegWishData } from './wish-fields.js'
-
-/** What a leg is good for: each to be small but the reserve. */
-export interface LegGoals {
-  /** Mass of one leg: motors, mounts, drums and links, kg. */
-  readonly mass: number
-  /** Heat that the motors of all legs make for a metre of walking, J/m. */
-  readonly energyPerMetre: number
-  /** Volume printed for one leg, m³. */
-  readonly printVolume: number
-  /** Price of motors, cord and polymer of one leg. */
-  readonly cost: number
-  /** Smallest ratio of reserve to required reserve. */
-  readonly margin: number
-}
 
 /** One leg of the search: its sizes, how far it is from what is required, and which check that is. */
 export interface Judged {
   readonly sizes: LegSizes
-  /** Sum over the checks of the logarithm of required over actual reserve, where it falls short; 0 where all hold. */
+  /** Sum over the checks of the logarithm of required over actual reserve, where it falls short; 0 where all hold. Infinite where the judge gave up. */
   readonly deficit: number
   readonly margin: number
   /** The check with the smallest margin, as `pin.bending knee`; or the contradiction of its document. */
@@ -42,35 +26,72 @@ export interface Judged {
 const WORST = 8
 const CONTRADICTION = 1e4
 
-/** How much is missing in all: logarithms of what is there over what should be. */
-const deficitOf = (shares: readonly number[]): number => shares.reduce((sum, share) => sum + Math.min(WORST, -Math.log(share)), 0)
+/** How much is missing of one check: the logarithm of what should be there over what is. */
+const lackOf = (share: number): number => (share >= 1 ? 0 : Math.min(WORST, -Math.log(Math.max(0, share || 0))))
 
 const REQUIRED = new Map(CHECKS.map(({ id, requiredReserve }) => [id, requiredReserve]))
+const requiredOf = (key: string, general: number) => Math.min(REQUIRED.get(key.split(' ')[0] as string) ?? general, general)
+
+/** What fails of a leg in one draw. */
+interface Under {
+  readonly deficit: number
+  readonly broken: readonly string[]
+}
+
+/** A draw that every leg must bear, with calculations of its own: from leg to leg only the sizes change in them. */
+interface Borne {
+  readonly values: Record<string, unknown>
+  readonly quick: QuickLegs
+}
+
+/** What fails of a leg under values of what is uncertain: reserves below 1, and by how much in all. */
+function underOf(quick: QuickLegs, leg: Leg, values: Record<string, unknown>, most?: number): Under {
+  const reserves = quick.reserves(legReader(leg)(values), (_, reserve) => lackOf(reserve), most)
+  if (reserves === undefined) return { deficit: Number.POSITIVE_INFINITY, broken: [] }
+  const broken = [...reserves].filter(([, reserve]) => !(reserve >= 1))
+  return { deficit: broken.reduce((sum, [, reserve]) => sum + lackOf(reserve), 0), broken: broken.map(([key]) => key) }
+}
+
+/** What is larger than the bed of the printer: a link with its eyes, a drum, a motor's plate. */
+function tooLarge(wish: LegWishData, stock: LegStock, sizes: LegSizes): string | undefined {
+  const cord = wish.cords[stock.cord] as LegWishData['cords'][string]
+  const motor = wish.motors[stock.motor] as LegWishData['motors'][string]
+  const drum = (joint: 'hip' | 'knee') => 2 * pulleys(joint, cord.diameter.si, sizes).drumRadius
+  const parts = {
+    link: sizes.linkLength + BED_MARGIN,
+    'hip drum': drum('hip'),
+    'knee drum': drum('knee'),
+    'motor plate': motor.canDiameter.si + sizes.plateMargin,
+  }
+  const { bed } = wish.printer
+  const [part] = Object.entries(parts).filter(([, size]) => size > bed.si + 1e-9)
+  return part && `${part[0]} of ${new Quantity(part[1], 'length')} is longer than the bed of the printer (${bed})`
+}
 
 /** Judges legs of one stock from their sizes: the quick form of `assess`, in all of the load cases. */
 export class Judge {
-  readonly #quick: QuickLeg
-  readonly #borne: Record<string, unknown>[] = []
+  readonly #quick = new QuickLegs(PROPOSAL_CASES)
+  readonly #borne: Borne[] = []
   evaluations = 0
 
   constructor(
     readonly wish: LegWishData,
     readonly stock: LegStock,
-  ) {
-    this.#quick = new QuickLeg(PROPOSAL_CASES)
-  }
+  ) {}
 
   /** The leg of some sizes, as the public reader returns it. */
   leg(sizes: LegSizes): Leg {
     return describeLeg(legDocument(this.wish, this.stock, sizes))
   }
 
-  judge(sizes: LegSizes): Judged {
+  /** Judges a leg, and gives up as soon as more is missing than `most`: a leg that is not wanted need not be known in full. */
+  judge(sizes: LegSizes, most = Number.POSITIVE_INFINITY): Judged {
     this.evaluations++
-    const document = legDocument(this.wish, this.stock, sizes)
+    const large = tooLarge(this.wish, this.stock, sizes)
+    if (large !== undefined) return { sizes, deficit: CONTRADICTION, margin: 0, governing: large, short: [] }
     let leg: Leg
     try {
-      leg = describeLeg(document)
+      leg = this.leg(sizes)
     } catch (error) {
       if (!(error instanceof InputError)) throw error
       const [first] = error.issues
@@ -78,79 +99,49 @@ export class Judge {
     }
     const numbers = legNumbers(leg)
     const general = numbers.usage.requiredReserve
-    const margins = [...this.#quick.reserves(numbers)].map(([key, reserve]) => {
-      const required = Math.min(REQUIRED.get(key.split(' ')[0] as string) ?? general, general)
-      return [key, Number.isNaN(reserve) ? 0 : Math.max(0, reserve) / required] as const
-    })
+    const reserves = this.#quick.reserves(numbers, (key, reserve) => lackOf(reserve / requiredOf(key, general)), most)
+    if (reserves === undefined) return { sizes, deficit: Number.POSITIVE_INFINITY, margin: 0, governing: '', short: [] }
+    const margins = [...reserves].map(
+      ([key, reserve]) => [key, Number.isNaN(reserve) ? 0 : Math.max(0, reserve) / requiredOf(key, general)] as const,
+    )
     const short = margins.filter(([, margin]) => margin < 1).sort((a, b) => a[1] - b[1])
     const [governing, margin] = margins.reduce((a, b) => (b[1] < a[1] ? b : a))
-    const borne = this.#borne.reduce((sum, values) => sum + this.under(leg, values).deficit, 0)
-    return { sizes, deficit: borne + deficitOf(short.map(([, m]) => m)), margin, governing, short }
+    let deficit = short.reduce((sum, [, share]) => sum + lackOf(share), 0)
+    for (const { values, quick } of this.#borne) {
+      if (deficit > most) break
+      deficit += underOf(quick, leg, values, most - deficit).deficit
+    }
+    return { sizes, deficit, margin, governing, short }
   }
 
   /** From now on every leg must bear these values of what is uncertain as well: no check may fail under them. */
   bear(values: Record<string, unknown>): void {
-    this.#borne.push(values)
+    this.#borne.push({ values, quick: new QuickLegs(PROPOSAL_CASES, 3) })
   }
 
   /** What fails of a leg under values of what is uncertain: reserves below 1, and by how much in all. */
-  under(leg: Leg, values: Record<string, unknown>): { readonly deficit: number; readonly broken: readonly string[] } {
-    const broken = [...this.#quick.reserves(legReader(leg)(values))].filter(([, reserve]) => !(reserve >= 1))
-    return { deficit: deficitOf(broken.map(([, reserve]) => Math.max(0, reserve || 0))), broken: broken.map(([key]) => key) }
+  under(leg: Leg, values: Record<string, unknown>): Under {
+    return underOf(this.#quick, leg, values)
   }
 
   /** What a leg is good for. */
   goals({ sizes, margin }: Judged): LegGoals {
-    const { wish, stock } = this
-    const frame = linkVolume(sizes) + bossVolume(sizes)
-    const motor = wish.motors[stock.motor] as LegWishData['motors'][string]
-    const cord = wish.cords[stock.cord] as LegWishData['cords'][string]
-    const sheet = (motor.canDiameter.si + sizes.plateMargin) ** 2
-    const plates = 2 * sheet * sizes.plateThickness
-    const sinks = 2 * sheet * sizes.sinkThickness * densityOf(SINK)
-    const drums = drumVolume(cord.diameter.si, sizes)
-    const printed = (frame + plates) * densityOf(stock.frame) + drums * densityOf(stock.drum)
-    const price = (name: string) => (wish.plastics[name] as unknown as { si: number }).si
-    const money = (frame + plates) * densityOf(stock.frame) * price(stock.frame) + drums * densityOf(stock.drum) * price(stock.drum)
-    return {
-      mass: 2 * motorMass(wish, stock) + sinks + printed,
-      energyPerMetre: (wish.robot.legs * this.#walkingLoss(sizes)) / wish.walk.speed.si,
-      printVolume: frame + plates + drums,
-      cost: 2 * motor.price.si + cordLength(cord.diameter.si, sizes) * cord.price.si + money,
-      margin,
+    return { ...plainGoals(this.wish, this.stock, sizes), energyPerMetre: this.#energyPerMetre(sizes), margin }
+  }
+
+  /** One goal of some sizes; nothing where it takes the judgement of the whole leg. */
+  goalOf(goal: keyof LegGoals, sizes: LegSizes): number | undefined {
+    if (goal === 'margin') return undefined
+    if (goal !== 'energyPerMetre') return plainGoals(this.wish, this.stock, sizes)[goal]
+    try {
+      return this.#energyPerMetre(sizes)
+    } catch {
+      // What has no answer is found short by the judge.
+      return undefined
     }
   }
 
-  /** Heat that the motors of one leg make on a walk. */
-  #walkingLoss(sizes: LegSizes): number {
-    const calculation = this.#quick.load(legNumbers(this.leg(sizes)))
-    const { event, air } = LOAD_CASES.walk
-    return JOINTS.reduce((sum, joint) => {
-      const { loss, ironLoss } = calculation.get(heat, placeOf(calculation, { joint, event, air }) as never)
-      return sum + loss + ironLoss
-    }, 0)
+  #energyPerMetre(sizes: LegSizes): number {
+    return (this.wish.robot.legs * walkingLoss(this.#quick.load(legNumbers(this.leg(sizes))))) / this.wish.walk.speed.si
   }
-}
-
-function linkVolume({ linkLength, upperDepth, upperWall, lowerDepth, lowerWall }: LegSizes): number {
-  const area = (depth: number, wall: number) => boxSection.si({ width: 0.75 * depth, depth, wall }).area
-  return linkLength * (area(upperDepth, upperWall) + area(lowerDepth, lowerWall))
-}
-
-/** Two bosses to a joint. */
-function bossVolume(sizes: LegSizes): number {
-  const boss = (place: number, over: number, cheek: number) => (Math.PI / 2) * (over * (PINS[place] as number) * 1e-3) ** 2 * cheek
-  return boss(sizes.hipPin, sizes.hipBoss, sizes.hipCheek) + boss(sizes.kneePin, sizes.kneeBoss, sizes.kneeCheek)
-}
-
-function drumVolume(diameter: number, sizes: LegSizes): number {
-  return JOINTS.reduce((sum, joint) => sum + Math.PI * pulleys(joint, diameter, sizes).drumRadius ** 2 * 0.014, 0)
-}
-
-/** Cord of both drives, tails included: twice the spans, the drum once round and the pinion four times. */
-function cordLength(diameter: number, sizes: LegSizes): number {
-  return JOINTS.reduce((sum, joint) => {
-    const { pinionRadius, drumRadius } = pulleys(joint, diameter, sizes)
-    return sum + 2 * (pinionRadius + drumRadius) + 2 * Math.PI * (drumRadius + 4 * pinionRadius) + 0.3
-  }, 0)
 }

@@ -1,87 +1,151 @@
-import { type Kind, Quantity } from '../../units/index.js'
+import type { Quantity } from '../../units/index.js'
+import { type Easing, easingsOf, largerParts, type Wished } from './easings.js'
 import { Judge, type Judged } from './judge.js'
 import type { Entry } from './propose-leg.js'
+import { reasonsOf } from './reasons.js'
 import { mend } from './search.js'
-import type { LegWishData } from './wish-fields.js'
+import type { LegSizes } from './sizes.js'
+import { startOf } from './start.js'
 import type { Work } from './work.js'
 
-/** One entry of the wish eased until a leg was found, the others as they are. */
+/** One entry of the wish, eased. */
 export interface EasedWish {
+  /** The entry, as a path of the wish. */
   readonly path: string
-  readonly given: Quantity
-  /** The nearest value that a leg was found for; undefined where none was. */
-  readonly met: Quantity | undefined
+  /** What was wished: a quantity, or the polymer that is printed. */
+  readonly given: Quantity | string
+  /** The nearest value that a leg was found for. */
+  readonly met: Quantity | string
 }
 
 /** Why no leg was found. */
 export interface LegRefusal {
   /** Checks that the nearest leg breaks, worst first, with reserve over required reserve. */
   readonly broken: readonly (readonly [check: string, margin: number])[]
+  /** The same in words. */
+  readonly reasons: readonly string[]
   /** Taken from the lists for the nearest leg. */
   readonly stock: Entry['stock']
-  readonly eased: readonly EasedWish[]
+  /** Ways out, none of which shares an entry with another: the entries that were eased together, each to the nearest value that a leg was found for, the others as they are. None of a way can be left out. */
+  readonly ways: readonly (readonly EasedWish[])[]
+  /** Entries that contradict each other: those of the ways. Empty where easing did not help. */
+  readonly contradicts: readonly string[]
   readonly message: string
 }
 
-/** Entries of a wish that may be eased, and the value at which each is easiest. */
-const EASINGS: readonly (readonly [path: string, easiest: (given: number, wish: LegWishData) => number])[] = [
-  ['robot.mass', (given) => 0.2 * given],
-  ['obstacles.drop', () => 1e-3],
-  ['obstacles.height', () => 1e-3],
-  ['obstacles.slope', () => 0.01],
-  ['walk.speed', (given) => 0.3 * given],
-  ['place.hot', (_, { place }) => Math.max(place.cold.si, Math.min(place.hot.si, 288.15))],
-  ['place.stallTime', () => 5],
-]
+const MOST_WAYS = 3
 const HALVINGS = 4
-/** Legs judged for one value of one entry: at most this share of all, and not more than this. */
-const SHARE = 0.1
-const MOST = 160
+/** Legs judged for the first leg of the eased wish, and for each change of it: at most this share of all, and not more than this. */
+const FIRST = { share: 0.4, most: 1500 }
+const CHANGE = { share: 0.1, most: 250 }
 
-/** The nearest wish that a leg is found for, one entry of the wish at a time. */
-export function nearestLeg(wish: LegWishData, closest: Entry, seed: number, work: Work): LegRefusal {
-  const eased = EASINGS.map(([path, easiest]): EasedWish => {
-    const given = at(wish, path)
-    const judgeAt = (x: number, start: Judged, name: string): Judged => {
-      const judge = new Judge(put(wish, path, new Quantity(x, given.kind)), closest.stock)
-      return work.do(name, judge, () => mend(judge, start.sizes, seed, Math.min(MOST, Math.floor(SHARE * work.evaluations))))
+/** A leg of a wish with some entries eased, and which they are. */
+interface Way {
+  readonly eased: readonly Easing[]
+  readonly found: Judged
+  /** Share of their way that they are eased by. */
+  readonly share: number
+}
+
+/** Tries of the search for a wish that can be met. */
+class Tries {
+  #count = 0
+
+  constructor(
+    readonly wished: Wished,
+    readonly seed: number,
+    readonly work: Work,
+  ) {}
+
+  /** The best leg of the wish with some entries eased by a share of their way, mended from sizes that are near; without any, from a fresh start. */
+  leg(eased: readonly Easing[], share: number, from?: LegSizes): Judged {
+    const { wish, stock } = eased.reduce((all, one) => one.put(all, share), this.wished)
+    const judge = new Judge(wish, stock)
+    const limits = from === undefined ? FIRST : CHANGE
+    const most = Math.min(limits.most, Math.floor(limits.share * this.work.evaluations))
+    const found = this.work.do(`ease ${this.#count++}`, judge, () => mend(judge, from ?? startOf(wish, stock), this.seed, most))
+    this.work.tell(`easing ${eased.map(({ path }) => path).join(', ')}: ${found.deficit === 0 ? 'a leg was found' : 'not enough'}`)
+    return found
+  }
+
+  /** A way out of which no entry can be left out: one after another is put back as it was wished. */
+  smallest(from: Way): Way {
+    let way = from
+    for (const one of from.eased) {
+      if (way.eased.length === 1) break
+      const fewer = way.eased.filter((each) => each !== one)
+      const tried = this.leg(fewer, from.share, way.found.sizes)
+      if (tried.deficit === 0) way = { ...way, eased: fewer, found: tried }
     }
-    let easy = easiest(given.si, wish)
-    let best = judgeAt(easy, closest.judged, `ease ${path}`)
-    work.tell(`easing ${path}: ${best.deficit === 0 ? 'enough alone' : 'not enough alone'}`)
-    if (best.deficit > 0) return { path, given, met: undefined }
-    let hard = given.si
+    return way
+  }
+
+  /** The smallest share, of those that halving tries, by which the entries of a way must be eased. */
+  share({ eased, found, share }: Way): number {
+    let [easy, hard, best] = [share, 0, found]
+    if (eased.every(({ whole }) => whole)) return easy
     for (let i = 0; i < HALVINGS; i++) {
       const middle = (easy + hard) / 2
-      const tried = judgeAt(middle, best, `ease ${path} ${i}`)
+      const tried = this.leg(eased, middle, best.sizes)
       if (tried.deficit === 0) {
         easy = middle
         best = tried
       } else hard = middle
     }
-    return { path, given, met: new Quantity(easy, given.kind) }
-  })
-  const { short } = closest.judged
-  return { broken: short, stock: closest.stock, eased, message: sentence(closest, eased) }
+    return easy
+  }
 }
 
-function sentence({ stock, judged }: Entry, eased: readonly EasedWish[]): string {
-  const broken = judged.short
-    .slice(0, 4)
-    .map(([check, margin]) => `${check} has ${(100 * margin).toPrecision(2)} % of its required reserve`)
-  const ways = eased.flatMap(({ path, given, met }) => (met === undefined ? [] : [`${path} ${met} instead of ${given}`]))
-  return [
-    `No leg was found. The nearest, of ${stock.motor}, ${stock.cord} and ${stock.frame}, falls short: ${broken.length > 0 ? broken.join('; ') : judged.governing}.`,
-    ways.length > 0 ? `One change alone is enough: ${ways.join(', or ')}.` : 'Easing one entry of the wish alone was not enough.',
-  ].join(' ')
+/**
+ * The nearest wishes that a leg is found for. All entries eased at once give a first leg; then one entry after another is put back as it was wished, for as long as a leg
+ * is found. What is left is a way out. The next way is looked for among the other entries.
+ */
+export function nearestLeg(closest: Entry, seed: number, work: Work): LegRefusal {
+  const { judge, judged, stock } = closest
+  const wished = { wish: judge.wish, stock }
+  const tries = new Tries(wished, seed, work)
+  const ways: EasedWish[][] = []
+  const keep = (way: Way) => {
+    const share = tries.share(way)
+    ways.push(way.eased.map((one) => ({ path: one.path, given: one.given, met: one.at(share) })))
+  }
+  let open = easingsOf(wished)
+  let sizes: LegSizes | undefined
+  while (open.length > 0 && ways.length < MOST_WAYS) {
+    const found = tries.leg(open, 1, sizes)
+    if (found.deficit > 0) break
+    const way = tries.smallest({ eased: open, found, share: 1 })
+    sizes ??= found.sizes
+    keep(way)
+    open = open.filter((one) => !way.eased.includes(one))
+  }
+  for (const part of largerParts(wished)) {
+    // The largest part may be a burden again.
+    for (const share of [0.5, 1]) {
+      const found = tries.leg([part], share)
+      if (found.deficit > 0) continue
+      keep({ eased: [part], found, share })
+      break
+    }
+  }
+  const refusal = {
+    broken: judged.short,
+    reasons: reasonsOf(closest),
+    stock,
+    ways,
+    contradicts: [...new Set(ways.flatMap((way) => way.map(({ path }) => path)))],
+  }
+  return { ...refusal, message: sentence(refusal) }
 }
 
-function at(wish: LegWishData, path: string): Quantity<Kind> {
-  const [section, name] = path.split('.') as [keyof LegWishData, string]
-  return (wish[section] as unknown as Record<string, Quantity<Kind>>)[name] as Quantity<Kind>
-}
-
-function put(wish: LegWishData, path: string, value: Quantity): LegWishData {
-  const [section, name] = path.split('.') as [keyof LegWishData, string]
-  return { ...wish, [section]: { ...(wish[section] as object), [name]: value } }
+function sentence({ stock, reasons, ways, contradicts }: Omit<LegRefusal, 'message'>): string {
+  const text = (way: readonly EasedWish[]) => way.map(({ path, given, met }) => `${path} ${met} instead of ${given}`).join(' and ')
+  const help =
+    ways.length === 0
+      ? 'No change of the entries that were tried is enough, not even of all together.'
+      : [
+          contradicts.length > 1 ? `These wishes contradict each other: ${contradicts.join(', ')}. ` : '',
+          `A leg was found with ${ways.map(text).join('; or with ')}.`,
+        ].join('')
+  return `No leg was found. The nearest, of ${stock.motor}, ${stock.cord} and ${stock.frame}, falls short: ${reasons.join('; ')}. ${help}`
 }

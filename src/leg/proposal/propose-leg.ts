@@ -6,8 +6,10 @@ import { knownOptions } from '../options.js'
 import type { Assessment } from '../result.js'
 import { type LegStock, legDocument, PROPOSAL_CASES, strengthOf } from './document.js'
 import { frontOf, type Known, pickedFrom } from './front.js'
-import { Judge, type Judged, type LegGoals } from './judge.js'
+import type { LegGoals } from './goals.js'
+import { Judge, type Judged } from './judge.js'
 import { type LegRefusal, nearestLeg } from './nearest.js'
+import { titleOf } from './reasons.js'
 import { mend, slim } from './search.js'
 import type { LegSizes } from './sizes.js'
 import { startOf } from './start.js'
@@ -81,7 +83,7 @@ export function proposeLeg(wish: LegWish | LegWishData | string, options: Propos
   const { evaluations = 12_000, seed = 1 } = options
   checkNumbers(evaluations, seed)
   const read = describeWish(wish)
-  const work = new Work(evaluations, options)
+  const work = new Work(JSON.stringify(read), evaluations, options)
   const mended = mendedStocks(read, seed, work)
   const sound = mended.filter(({ judged }) => judged.deficit === 0)
   const front = sound.length === 0 ? [] : frontOf(slimmed(sound, seed, work))
@@ -89,7 +91,7 @@ export function proposeLeg(wish: LegWish | LegWishData | string, options: Propos
   // A leg that the search takes for sound counts only when the whole assessment agrees.
   if (proposals.length === 0) {
     const closest = mended[0] as Entry
-    const refusal = nearestLeg(read, closest, seed, work)
+    const refusal = nearestLeg(closest, seed, work)
     return { state: 'refused', wish: read, proposals: [], front: [], refusal, evaluations: work.used, message: refusal.message }
   }
   return {
@@ -137,7 +139,9 @@ function mendedStocks(wish: LegWishData, seed: number, work: Work): Entry[] {
     const { motor, cord, frame } = entry.stock
     const judged = work.do(`mend ${round} ${Object.values(entry.stock).join(', ')}`, entry.judge, () =>
       mend(entry.judge, start, seed + round, most, (_, deficit, governing) =>
-        work.tell(`${motor}, ${cord}, ${frame}: ${missing(deficit)}, ${governing}`),
+        work.tell(
+          `${motor}, ${cord}, ${frame}: ${deficit === 0 ? 'all checks hold' : `${deficit.toPrecision(3)} missing`}; nearest to its limit: ${titleOf(governing)}`,
+        ),
       ),
     )
     return { ...entry, judged }
@@ -157,8 +161,6 @@ function mendedStocks(wish: LegWishData, seed: number, work: Work): Entry[] {
   return entries.sort((a, b) => a.judged.deficit - b.judged.deficit)
 }
 
-const missing = (deficit: number) => (deficit === 0 ? 'all checks hold' : `${deficit.toPrecision(3)} missing`)
-
 /** Goals that a leg is made better at. */
 const TRADES: readonly (keyof LegGoals)[] = ['mass', 'energyPerMetre', 'printVolume', 'cost', 'margin']
 
@@ -171,8 +173,7 @@ function slimmed(sound: readonly Entry[], seed: number, work: Work): Known[] {
     return [
       first,
       ...TRADES.map((trade): Known => {
-        const value = (one: Judged) => (trade === 'margin' ? -one.margin : judge.goals(one)[trade])
-        const best = work.do(`slim ${trade} ${Object.values(stock).join(', ')}`, judge, () => slim(judge, judged, value, seed, each))
+        const best = work.do(`slim ${trade} ${Object.values(stock).join(', ')}`, judge, () => slim(judge, judged, trade, seed, each))
         work.tell(`${stock.motor}, ${stock.cord}, ${stock.frame}: ${trade} done`)
         return { stock, judged: best, goals: judge.goals(best) }
       }),

@@ -2,12 +2,16 @@ import { leastShare, mostFailures, type Scenarios, scenarios } from '../../study
 import { InputError, type Issue, show } from '../../units/index.js'
 import { legFormula } from '../as-formula.js'
 import { assess } from '../assess/assess.js'
+import { legCorrelations } from '../correlations.js'
 import { knownOptions } from '../options.js'
 import { legDocument, PROPOSAL_CASES } from './document.js'
-import { Judge, type Judged, type LegGoals } from './judge.js'
+import type { LegGoals } from './goals.js'
+import { Judge, type Judged } from './judge.js'
 import type { ProposedLeg } from './propose-leg.js'
+import { titleOf } from './reasons.js'
 import { mend, slim } from './search.js'
 import type { LegWishData } from './wish-fields.js'
+import { type Kept, Work } from './work.js'
 
 /** How surely a leg must hold, and how it is looked for. */
 export interface RobustLegOptions {
@@ -23,6 +27,10 @@ export interface RobustLegOptions {
   readonly evaluations?: number
   /** Default 1. */
   readonly seed?: number
+  /** What was kept of an earlier run with the same leg and options: finished rounds are not done again. */
+  readonly resume?: Kept
+  /** Called after every finished round with all that is finished: write it down to resume. */
+  readonly onKept?: (kept: Kept) => void
   /** Called with what the search does. */
   readonly onProgress?: (text: string) => void
 }
@@ -45,23 +53,27 @@ export interface RobustLeg {
   readonly atRobust: Borne
   /** What each goal costs more, as a share: 0.1 is a tenth more. */
   readonly price: { readonly [N in keyof LegGoals]: number }
-  /** Checks that fail most often in the draws of the leg at typical values, with their share. */
+  /** Checks that fail most often in the draws of the leg at typical values, in words, with their share. */
   readonly failures: readonly (readonly [check: string, share: number])[]
   readonly message: string
 }
 
 /**
- * Makes a proposed leg robust: no check fails, at a reserve of 1, in a stated share of all cases, when frictions, materials, prints and films scatter over their ranges. At typical
+ * Makes a proposed leg robust: no check fails, at a reserve of 1, in a stated share of all cases, when frictions, materials, prints and films scatter over their ranges; what is one draw is drawn once (`legCorrelations`). At typical
  * values every check keeps its required reserve as well. Each round mends the leg under the draws that it must bear and looks at many more; the share comes from fresh draws.
  *
  * The ranges are what is believed; nothing here makes them true. Throws one `InputError` that lists every bad option.
  */
 export function robustLeg(wish: LegWishData, proposed: ProposedLeg, options: RobustLegOptions = {}): RobustLeg {
-  knownOptions('robustLeg', options, ['chance', 'confidence', 'draws', 'rounds', 'evaluations', 'seed', 'onProgress'])
+  knownOptions('robustLeg', options, ['chance', 'confidence', 'draws', 'rounds', 'evaluations', 'seed', 'resume', 'onKept', 'onProgress'])
   const { chance = 0.9, confidence = 0.95, draws = 120, rounds = 8, evaluations = 400, seed = 1, onProgress } = options
   const allowed = allowedOf({ chance, confidence, draws, rounds, evaluations, seed })
   const judge = new Judge(wish, proposed.stock)
-  const drawn = scenarios(legFormula(proposed.leg), {}, { seed })
+  const { onProgress: _, ...kept } = options
+  const work = new Work(JSON.stringify([wish, proposed.document, chance, confidence, draws]), evaluations, kept)
+  const formula = legFormula(proposed.leg)
+  const correlations = legCorrelations(proposed.leg)
+  const drawn = scenarios(formula, {}, { seed, correlations })
   const first = look(judge, proposed.sizes, drawn, draws)
   let best = judge.judge(proposed.sizes)
   let seen = first
@@ -70,20 +82,18 @@ export function robustLeg(wish: LegWishData, proposed: ProposedLeg, options: Rob
     onProgress?.(`round ${round}: ${failing.length} of ${draws} draws break a check`)
     if (failing.length <= aimedAt(allowed)) break
     judge.bear(drawn.draw((failing[aimedAt(allowed)] as Seen).index))
-    best = mend(judge, best.sizes, seed + round, evaluations)
+    best = work.do(`round ${round}`, judge, () => mend(judge, best.sizes, seed + round, evaluations))
     seen = look(judge, best.sizes, drawn, draws)
   }
-  best = slim(judge, best, (one) => judge.goals(one).mass, seed, Math.floor(evaluations / 2))
-  const fresh = scenarios(legFormula(proposed.leg), {}, { seed: seed + 1 })
+  best = work.do('slim', judge, () => slim(judge, best, 'mass', seed, Math.floor(evaluations / 2)))
+  const fresh = scenarios(formula, {}, { seed: seed + 1, correlations })
   const borne = (sizes: Judged['sizes']): Borne => {
     const count = look(judge, sizes, fresh, draws).filter(({ deficit }) => deficit === 0).length
     return { borne: count, draws, least: leastShare(count, draws, confidence) }
   }
   const [atTypical, atRobust] = [borne(proposed.sizes), borne(best.sizes)]
   const robust = legOf(wish, judge, best, proposed)
-  const price = Object.fromEntries(
-    Object.entries(proposed.goals).map(([name, before]) => [name, robust.goals[name as keyof LegGoals] / before - 1]),
-  ) as RobustLeg['price']
+  const price = priceOf(proposed, robust)
   const state = atRobust.least >= chance && robust.assessment.meetsTarget ? 'held' : 'notShown'
   return {
     state,
@@ -97,7 +107,12 @@ export function robustLeg(wish: LegWishData, proposed: ProposedLeg, options: Rob
   }
 }
 
-type Numbers = Required<Omit<RobustLegOptions, 'onProgress'>>
+const priceOf = (before: ProposedLeg, after: ProposedLeg): RobustLeg['price'] =>
+  Object.fromEntries(
+    Object.entries(before.goals).map(([name, value]) => [name, after.goals[name as keyof LegGoals] / value - 1]),
+  ) as RobustLeg['price']
+
+type Numbers = Required<Omit<RobustLegOptions, 'resume' | 'onKept' | 'onProgress'>>
 
 function allowedOf({ chance, confidence, draws, rounds, evaluations, seed }: Numbers): number {
   const issues: Issue[] = []
@@ -138,7 +153,7 @@ const look = (judge: Judge, sizes: Judged['sizes'], { draw }: Scenarios, draws: 
 function mostBroken(seen: readonly Seen[]): (readonly [string, number])[] {
   const counts = new Map<string, number>()
   for (const { broken } of seen) for (const check of broken) counts.set(check, (counts.get(check) ?? 0) + 1)
-  return [...counts].map(([check, count]) => [check, count / seen.length] as const).sort((a, b) => b[1] - a[1])
+  return [...counts].map(([check, count]) => [titleOf(check), count / seen.length] as const).sort((a, b) => b[1] - a[1])
 }
 
 function legOf(wish: LegWishData, judge: Judge, judged: Judged, { stock, title }: ProposedLeg): ProposedLeg {

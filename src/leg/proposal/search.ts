@@ -1,9 +1,10 @@
 import { randomStream } from '../../numeric/index.js'
+import type { LegGoals } from './goals.js'
 import type { Judge, Judged } from './judge.js'
 import { type LegSizes, SIZES, stepped } from './sizes.js'
 
 /** Steps of a size that are tried, the longer ones first while much is missing. */
-const FAR = [4, -4, 1, -1, 2, -2]
+const FAR = [4, -4, 8, -8, 1, -1, 2, -2]
 const NEAR = [1, -1, 2, -2]
 
 /** How a search went on: legs judged, what is still missing. */
@@ -23,8 +24,8 @@ export function mend(judge: Judge, start: LegSizes, seed: number, budget: number
       for (const steps of best.deficit > 2 ? FAR : NEAR) {
         const sizes = stepped(best.sizes, name, steps)
         if (sizes === undefined) continue
-        const tried = judge.judge(sizes)
-        if (tried.deficit < best.deficit - 1e-9) best = tried
+        const tried = judge.judge(sizes, best.deficit - LESS)
+        if (tried.deficit < best.deficit - LESS) best = tried
         if (best.deficit === 0 || judge.evaluations >= until) return best
       }
       progress?.(judge.evaluations, best.deficit, best.governing)
@@ -40,6 +41,8 @@ export function mend(judge: Judge, start: LegSizes, seed: number, budget: number
 }
 
 const PAIRS = 150
+/** A step counts only where this much less is missing. */
+const LESS = 1e-9
 
 function pairs(judge: Judge, best: Judged, random: ReturnType<typeof randomStream>, until: number): Judged | undefined {
   for (let i = 0; i < PAIRS && judge.evaluations < until; i++) {
@@ -48,17 +51,19 @@ function pairs(judge: Judge, best: Judged, random: ReturnType<typeof randomStrea
       const name = SIZES[Math.floor(random.uniform() * SIZES.length)] as keyof LegSizes
       sizes = stepped(sizes as LegSizes, name, NEAR[Math.floor(random.uniform() * NEAR.length)] as number) ?? sizes
     }
-    const tried = judge.judge(sizes as LegSizes)
-    if (tried.deficit < best.deficit - 1e-9) return tried
+    const tried = judge.judge(sizes as LegSizes, best.deficit - LESS)
+    if (tried.deficit < best.deficit - LESS) return tried
   }
   return undefined
 }
 
-/** Makes a goal of a leg smaller, size by size, while all checks hold. */
-export function slim(judge: Judge, start: Judged, goal: (leg: Judged) => number, seed: number, budget: number): Judged {
+/** Makes a leg better at a goal, size by size, while all checks hold. Steps that do not serve the goal are not judged where the sizes alone tell. */
+export function slim(judge: Judge, start: Judged, goal: keyof LegGoals, seed: number, budget: number): Judged {
   const random = randomStream(seed, 1)
+  const of = (one: Judged) => (goal === 'margin' ? -one.margin : judge.goals(one)[goal])
   let best = start
-  let least = goal(start)
+  let least = of(start)
+  const enough = () => least - 1e-6 * Math.abs(least)
   const until = judge.evaluations + budget
   for (let better = true; better && judge.evaluations < until; ) {
     better = false
@@ -66,11 +71,11 @@ export function slim(judge: Judge, start: Judged, goal: (leg: Judged) => number,
       for (const steps of [-1, 1]) {
         if (judge.evaluations >= until) return best
         const sizes = stepped(best.sizes, name, steps)
-        if (sizes === undefined) continue
-        const tried = judge.judge(sizes)
+        if (sizes === undefined || (judge.goalOf(goal, sizes) ?? Number.NEGATIVE_INFINITY) >= enough()) continue
+        const tried = judge.judge(sizes, 0)
         if (tried.deficit > 0) continue
-        const value = goal(tried)
-        if (value >= least - 1e-6 * Math.abs(least)) continue
+        const value = of(tried)
+        if (value >= enough()) continue
         best = tried
         least = value
         better = true

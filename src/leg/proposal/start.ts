@@ -1,12 +1,15 @@
 import { cordFibre, type FibreName, proposeDrive } from '../../capstan/index.js'
+import { materialByName } from '../../materials/index.js'
 import { Quantity } from '../../units/index.js'
 import type { LegStock } from './document.js'
 import type { LegSizes } from './sizes.js'
-import { cordRigidity } from './stock.js'
+import { cordRigidity, pretensionLeft } from './stock.js'
 import { BED_MARGIN } from './wish.js'
 import type { LegWishData } from './wish-fields.js'
 
 const GRAVITY = 9.80665
+/** Temperature at which a leg is put together, K. */
+const ASSEMBLY = 293.15
 /** A foot of a drop carries this times its share of the weight, about. */
 const SHOCK = 2.5
 
@@ -76,6 +79,9 @@ export function startOf(wish: LegWishData, stock: LegStock): LegSizes {
 function proposed(wish: LegWishData, stock: LegStock, torque: number): Partial<LegSizes> {
   const cord = wish.cords[stock.cord] as LegWishData['cords'][string]
   const { friction, expansion } = cordFibre(cord.fibre as FibreName)
+  // The pretension must outlast the coldest morning: a cord that goes slack has no torque at all, and the search would not see which way to go.
+  const { hot, cold } = wish.place
+  const frame = materialByName(stock.frame).thermalExpansion
   for (const ratio of [8, 7, 6, 5]) {
     const { proposals } = proposeDrive({
       ratio,
@@ -85,6 +91,9 @@ function proposed(wish: LegWishData, stock: LegStock, torque: number): Partial<L
       axialSpace: '60 mm',
       hold: 'clampedMidPinion',
       requiredReserve: 1.3,
+      coldest: new Quantity(Math.min(0, cold.si - ASSEMBLY), 'temperatureDifference'),
+      warmest: new Quantity(Math.max(0, hot.si - ASSEMBLY), 'temperatureDifference'),
+      ...(frame !== undefined && { frameExpansion: new Quantity(frame.si, frame.kind) }),
       cords: {
         cord: {
           diameter: cord.diameter,
@@ -92,6 +101,7 @@ function proposed(wish: LegWishData, stock: LegStock, torque: number): Partial<L
           axialRigidity: new Quantity(cordRigidity(cord), 'axialRigidity'),
           friction: { low: friction.low, high: friction.high },
           expansion,
+          pretensionLeft: pretensionLeft(cord.fibre)[1],
         },
       },
     })

@@ -17,3 +17,7 @@ export function cordRigidity({ fibre, breakingStrength }: LegWishData['cords'][s
     lateralRatio: 0.5,
   })
 }
+
+/** Share of the pretension that is left after a season: lowest, typical, highest. UHMWPE creeps more than the others. */
+export const pretensionLeft = (fibre: string): [number, number, number] =>
+  fibre.startsWith('UHMWPE') ? [0.5, 0.65, 0.8] : [0.75, 0.85, 0.95]

@@ -3,6 +3,8 @@ import type { LegSizes } from './sizes.js'
 
 /** Finished pieces of a search, by name, as plain data. */
 export interface Kept {
+  /** The wish, as text: pieces of another wish are not taken over. */
+  readonly wish: string
   /** Legs judged at most by the search that left these pieces. */
   readonly evaluations: number
   /** Seed of that search. */
@@ -31,11 +33,12 @@ export class Work {
   readonly #pieces: Record<string, { sizes: LegSizes; used: number }>
 
   constructor(
+    readonly wish: string,
     readonly evaluations: number,
     readonly options: WorkOptions,
   ) {
     const { resume, seed = 1 } = options
-    const same = resume !== undefined && resume.evaluations === evaluations && resume.seed === seed
+    const same = resume !== undefined && resume.wish === wish && resume.evaluations === evaluations && resume.seed === seed
     this.#pieces = same ? { ...resume.pieces } : {}
   }
 
@@ -51,7 +54,7 @@ export class Work {
     const used = judge.evaluations - before
     this.used += used
     this.#pieces[name] = { sizes: found.sizes, used }
-    this.options.onKept?.({ evaluations: this.evaluations, seed: this.options.seed ?? 1, pieces: { ...this.#pieces } })
+    this.options.onKept?.({ wish: this.wish, evaluations: this.evaluations, seed: this.options.seed ?? 1, pieces: { ...this.#pieces } })
     return found
   }
 

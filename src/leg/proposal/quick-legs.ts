@@ -1,0 +1,65 @@
+import { QuickLeg } from '../assess/quick.js'
+import type { LegCalculation } from '../calculation.js'
+import type { CaseId } from '../cases/events.js'
+import type { LegNumbers } from '../numbers.js'
+import { sameStructure } from '../parts/structure.js'
+
+/** Calculations that are kept: one for each structure that the search goes back and forth between. */
+const KEPT = 10
+
+interface Kept {
+  readonly quick: QuickLeg
+  x: LegNumbers
+}
+
+/** How much a check lacks: 0 where it holds. */
+export type Lack = (key: string, reserve: number) => number
+
+/** Evaluates legs of several structures: going back to a structure, such as another size of pin, costs what has changed and no new calculation. */
+export class QuickLegs {
+  /** The one used last stands last. */
+  readonly #kept: Kept[] = []
+  /** Checks in the order in which they are looked at: what stopped a leg before is asked first. */
+  #order: string[] = []
+
+  constructor(
+    readonly cases: readonly CaseId[],
+    readonly most = KEPT,
+  ) {}
+
+  /** The least reserve of each check over the load cases, by `id joint`; nothing where more is lacking than `most`, which the first few checks mostly show. */
+  reserves(x: LegNumbers, lack: Lack, most = Number.POSITIVE_INFINITY): Map<string, number> | undefined {
+    const quick = this.#for(x)
+    const keys = quick.keys(x)
+    const known = new Set(keys)
+    this.#order = [...new Set([...this.#order, ...keys])]
+    const found = new Map<string, number>()
+    let sum = 0
+    for (const [place, key] of this.#order.entries()) {
+      if (!known.has(key)) continue
+      const reserve = quick.reserveOf(x, key)
+      if (reserve === undefined) continue
+      found.set(key, reserve)
+      sum += lack(key, reserve)
+      if (sum <= most) continue
+      this.#order.unshift(...this.#order.splice(place, 1))
+      return undefined
+    }
+    // In the order of the checks, so that sums over them do not depend on the legs before.
+    return new Map(keys.flatMap((key) => (found.has(key) ? [[key, found.get(key) as number] as const] : [])))
+  }
+
+  /** The calculation with a leg's numbers in it. */
+  load(x: LegNumbers): LegCalculation {
+    return this.#for(x).load(x)
+  }
+
+  #for(x: LegNumbers): QuickLeg {
+    const place = this.#kept.findLastIndex((one) => sameStructure(x, one.x))
+    const [found = { quick: new QuickLeg(this.cases), x }] = place < 0 ? [] : this.#kept.splice(place, 1)
+    found.x = x
+    this.#kept.push(found)
+    if (this.#kept.length > this.most) this.#kept.shift()
+    return found.quick
+  }
+}
