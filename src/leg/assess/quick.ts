@@ -89,17 +89,6 @@ export class QuickLeg {
     return [...this.#byKey.keys()]
   }
 
-  /** The least reserve of one check over the load cases; absent where it applies to none. */
-  reserveOf(x: LegNumbers, key: string): number | undefined {
-    const calculation = this.load(x)
-    let least: number | undefined
-    for (const one of this.#byKey.get(key) ?? []) {
-      const found = judge(calculation, one)
-      if (found !== undefined && (least === undefined || found < least)) least = found
-    }
-    return least
-  }
-
   /** The least reserve of each check over the load cases, by `id joint`. */
   reserves(x: LegNumbers): Map<string, number> {
     const calculation = this.load(x)
