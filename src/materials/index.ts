@@ -41,6 +41,7 @@ export {
   readMaterial,
   writeMaterial,
 } from './document.js'
+export * from './fibre-mixture.js'
 export { type SlidingFriction, type SlidingPair, slidingFriction } from './friction.js'
 export {
   boltzmannStrain,

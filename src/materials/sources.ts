@@ -303,6 +303,83 @@ export const PA12_CAST_SHEET: Source = {
   where: 'data sheet of cast PA12 (moisture absorption 0.75 to 0.9 %, at saturation 1.0 to 1.1 %)',
 }
 
+// Read for the mixtures, the elastomers and the directions of prints.
+export const MIX_CARBON: Source = {
+  level: 'computed',
+  where:
+    'mixture relations of this library (fibreVolumeShare, ruleOfMixtures, halpinTsai, fibreExpansion), 15 % by mass of carbon fibre (10 to 20 % in the names of filaments; 1760 kg/m³, 230 GPa, 795 J/(kg K), 10.5 W/(m K), -0.41 ppm/K: data sheet of a standard PAN fibre; Poisson’s ratio 0.2 and 14 GPa across: Michigan Technological University, properties of selected fibres) in the unfilled polymer of this table',
+}
+export const MIX_GLASS: Source = {
+  level: 'computed',
+  where:
+    'mixture relations of this library (fibreVolumeShare, ruleOfMixtures, halpinTsai, fibreExpansion), short E-glass (5 to 30 % in the names of filaments; 2540 kg/m³, 72.4 GPa, 840 J/(kg K), 1.3 W/(m K), 5 ppm/K: Hyer 1998 as a text on fibre-reinforced strengthening quotes it; Poisson’s ratio 0.2) in the unfilled polymer of this table',
+}
+export const FILLED_AS_BASE: Source = {
+  level: 'computed',
+  where: 'between no change and that of the unfilled polymer in this table, because the fibres take up no water and do not creep',
+}
+export const UNFILLED_LIMIT: Source = {
+  level: 'published',
+  where: 'limit of the unfilled polymer in this table, below which short fibres do not bring it',
+}
+export const CRAWFORD_FILLED: Source = {
+  level: 'published',
+  where: 'Crawford, Plastics Engineering, 3rd ed., table 1.8, nylon 66 with 33 % of glass (largest operating temperature 100 °C)',
+}
+export const CARDS: Source = {
+  level: 'published',
+  where: 'open material cards of FreeCAD (github.com/FreeCAD/FreeCAD, 2026), averages of a database of makers’ sheets',
+}
+export const MTU: Source = {
+  level: 'published',
+  where: 'Michigan Technological University, table of selected fibres and matrices (PEEK: 3.6 GPa, Poisson’s ratio 0.37)',
+}
+export const AES_CARD: Source = {
+  level: 'published',
+  where:
+    'values of its two nearest kin: ABS 0.35 (Dowling, table 5.2) and 0.39 to 0.42, AES 0.39 to 0.41 (cards of a materials database, estimates)',
+}
+export const SAN_HEAT: Source = {
+  level: 'published',
+  where: 'Crawford, Plastics Engineering, 3rd ed., table 1.8: SAN, of which ASA is made, and ABS, both 1300 J/(kg K)',
+}
+export const HALF_ANISOTROPY: Source = {
+  level: 'computed',
+  where:
+    'three quarters of the conductivity along the layers: prints have once to twice as much along as across (Prog. Addit. Manuf. 2019, doi 10.1007/s40964-019-00098-2, abstract); the ends are half of the low and all of the high one',
+}
+export const LAYER_CRITERIA: Source = {
+  level: 'computed',
+  where:
+    'shear over tensile strength of the layers by von Mises, 1/√3; the ends are those of Tresca, 1/2, and of the largest principal stress, 1',
+}
+export const ADDITIVE_SWELLING: Source = {
+  level: 'computed',
+  where:
+    'three quarters of the growth that added volumes would give (additiveSwelling; half of it to all of it): water in cast and moulded PA6 reaches 0.58 to 0.89 of it',
+}
+export const SWELLING_OF_FILLED: Source = {
+  level: 'computed',
+  where: 'half of the growth that added volumes would give (additiveSwelling): nearly none along the fibres, all of it across them',
+}
+export const HALF_OF_SATURATION: Source = {
+  level: 'computed',
+  where: 'half of what it takes up in water: uptake in proportion to humidity, as ABS shows it (Materials 2023, 16:938, abstract)',
+}
+export const URETHANE_DATA: Source = {
+  level: 'published',
+  where: 'thermal data of polymers by a maker of instruments, entry TPU (1.10 to 1.25 g/cm³, 1.85 J/(g K), 130 to 180 ppm/K)',
+}
+export const LI_2026: Source = {
+  level: 'published',
+  where: 'Li et al. 2026, Procedia Structural Integrity 77:316, figure 3 (printed PLA in water: content to 0.9 %)',
+}
+export const CRC_POLYESTER: Source = {
+  level: 'published',
+  where:
+    'Shackelford & Alexander, CRC Materials Science and Engineering Handbook, 2001, table 399 (moulded thermoplastic polyester on steel 0.13, glass reinforced 0.14, by ASTM D1894 0.16 and 0.17)',
+}
+
 // Believed, not opened.
 export const FFF_CONSENSUS: Source = {
   level: 'unverified',
@@ -362,9 +439,5 @@ export const CRYSTALLINE_SHIFT: Source = {
 export const PRINT_ASSUMED: Source = {
   level: 'assumption',
   where: 'taken from the unfilled or moulded polymer; no measurement of prints was found',
-}
-export const SHEAR_ASSUMED: Source = {
-  level: 'assumption',
-  where: 'interlayer shear about 0.6 to 0.7 of the strength across layers; a coupon should replace it',
 }
 export const DRY_ASSUMED: Source = { level: 'assumption', where: 'hardly hygroscopic: a few percent at most' }

@@ -1,13 +1,18 @@
 import type { MaterialHead } from '../record.js'
 import {
   CRANK,
+  CRAWFORD_FILLED,
+  CRC_POLYESTER,
   FAUST,
-  FFF_CONSENSUS,
+  FILLED_AS_BASE,
   FLAT_AND_UPRIGHT,
   FRICTION_MEMORY,
+  GUARDED_PLATE,
   MAKERS_ROWS,
   MAKERS_UPRIGHT,
   MAKERS_WET,
+  MIX_CARBON,
+  MIX_GLASS,
   MOULDING_SHEETS,
   PA6_GLASS_DAMP,
   PA6_GLASS_SHEET,
@@ -15,6 +20,8 @@ import {
   PRINT_ASSUMED,
   PRINT_SHEET_ROWS,
   PRINT_SHEETS,
+  SWELLING_OF_FILLED,
+  UNFILLED_LIMIT,
 } from '../sources.js'
 import { tableMaterial } from '../table-material.js'
 import {
@@ -24,12 +31,12 @@ import {
   CRYSTALLINE_1000_HOURS,
   CRYSTALLINE_ACTIVATION,
   FIBRE_STRAIN_LIMIT,
+  FILLED_SWELLING,
   GLASSY_ACTIVATION,
   GREASED_FRICTION,
   HARDLY_WET_SATURATED,
   HARDLY_WET_STRENGTH,
   LAYER_SHEAR_RATIO,
-  MOISTURE_SWELLING,
   PLASTIC_DIFFUSIVITY,
   PLASTIC_EMISSIVITY,
   POLYMER_FATIGUE,
@@ -39,7 +46,7 @@ import {
 
 const REMARKS = [
   'stiff along the roads, weak across layers: bars from one spool and two printers differ twofold; test upright coupons of your own',
-  'density, strength, stiffness, layers and softening were read; what is left is assumed from the unfilled polymer',
+  'density, strength, stiffness, layers and softening were read, heat and water are calculated from fibre and polymer; creep and fatigue are assumed from the unfilled polymer',
 ] as const
 
 const head = (name: string, title: string, aliases: readonly string[] = []) =>
@@ -53,17 +60,15 @@ const head = (name: string, title: string, aliases: readonly string[] = []) =>
 
 /** Rows that every filled glass shares. */
 const GLASS = {
-  poissonRatio: [0.36, 0.3, 0.4, '1', PRINT_ASSUMED],
   interlayerShearRatio: LAYER_SHEAR_RATIO,
   strainLimit: FIBRE_STRAIN_LIMIT,
   strengthKept1000Hours: AMORPHOUS_1000_HOURS,
   strengthKept1Year: AMORPHOUS_1_YEAR,
   activationEnergy: GLASSY_ACTIVATION,
   fatigueRatio: POLYMER_FATIGUE,
-  specificHeat: [1250, 1050, 1450, 'J/(kg K)', PRINT_ASSUMED],
   emissivity: PLASTIC_EMISSIVITY,
   moistureDiffusivity: PLASTIC_DIFFUSIVITY,
-  moistureSwelling: MOISTURE_SWELLING,
+  moistureSwelling: FILLED_SWELLING,
   modulusConditionedRatio: HARDLY_WET_STRENGTH,
   strengthConditionedRatio: HARDLY_WET_STRENGTH,
   modulusSaturatedRatio: HARDLY_WET_SATURATED,
@@ -72,43 +77,65 @@ const GLASS = {
   frictionOnSteelGreased: GREASED_FRICTION,
 } as const
 
-const STYRENIC = {
+const ABS_FILLED = {
   ...GLASS,
-  modulusAcrossLayers: [1.8, 1.2, 2.4, 'GPa', PRINT_ASSUMED, 'as the unfilled polymer'],
   creepCoefficient: [0.1, 0.04, 0.2, '1', PRINT_ASSUMED, '23 °C, along the roads; fibres slow it'],
   creepExponent: [0.27, 0.18, 0.35, '1', PRINT_ASSUMED, '23 °C'],
+  serviceTemperature: [75, 70, 100, 'degC', UNFILLED_LIMIT],
+} as const
+
+const ASA_FILLED = {
+  ...GLASS,
+  creepExponent: [0.27, 0.2, 0.35, '1', FILLED_AS_BASE, '23 °C'],
   serviceTemperature: [80, 70, 92, 'degC', PRINT_ASSUMED, 'as the unfilled polymer'],
-  thermalConductivity: [0.22, 0.16, 0.4, 'W/(m K)', PRINT_ASSUMED, 'along the roads'],
-  thermalConductivityAcrossLayers: [0.18, 0.13, 0.26, 'W/(m K)', PRINT_ASSUMED],
-  thermalExpansion: [50, 25, 80, 'ppm/K', PRINT_ASSUMED, 'along the roads'],
-  thermalExpansionAcrossLayers: [100, 75, 130, 'ppm/K', PRINT_ASSUMED],
-  moistureConditioned: [0.28, 0.15, 0.45, '%', PRINT_ASSUMED],
-  moistureSaturated: [0.9, 0.3, 1.6, '%', PRINT_ASSUMED],
 } as const
 
 const POLYESTER = {
   ...GLASS,
   creepCoefficient: [0.1, 0.03, 0.2, '1', PRINT_ASSUMED, '23 °C, along the roads'],
   creepExponent: [0.22, 0.12, 0.3, '1', PRINT_ASSUMED, '23 °C'],
-  thermalConductivity: [0.28, 0.2, 0.5, 'W/(m K)', PRINT_ASSUMED, 'along the roads'],
-  thermalConductivityAcrossLayers: [0.22, 0.15, 0.32, 'W/(m K)', PRINT_ASSUMED],
-  thermalExpansion: [30, 15, 60, 'ppm/K', PRINT_ASSUMED, 'along the roads'],
-  thermalExpansionAcrossLayers: [75, 50, 110, 'ppm/K', PRINT_ASSUMED],
-  moistureConditioned: [0.2, 0.1, 0.4, '%', PRINT_ASSUMED],
-  moistureSaturated: [0.5, 0.2, 0.9, '%', PRINT_ASSUMED],
 } as const
 
 /** ABS with short carbon fibre, printed from filament. */
 export const absCf = /* @__PURE__ */ tableMaterial(
   { ...head('ABS-CF', 'ABS with short carbon fibre'), family: 'amorphous' },
   {
-    ...STYRENIC,
+    ...ABS_FILLED,
     density: [1085, 1050, 1110, 'kg/m^3', PRINT_SHEETS, '10 products: quartiles 1062, 1085 and 1100'],
     modulus: [4.1, 2.7, 5.2, 'GPa', PRINT_SHEETS, '3 products: 2.7 to 5.2'],
     tensileStrength: [40, 27, 46, 'MPa', PRINT_SHEETS, '3 products: 27, 29 and 46; an independent set 44.1 ± 1.0'],
     acrossLayersRatio: [0.3, 0.2, 0.6, '1', FLAT_AND_UPRIGHT, 'one independent set, 12.1 ± 2.9 over 44.1 MPa'],
     glassTransitionTemperature: [105, 101, 108, 'degC', PRINT_SHEETS, '3 products: 104 to 105'],
     heatDeflectionTemperature045: [83, 76, 95, 'degC', PRINT_SHEETS, '3 products: 76, 78 and 95'],
+    poissonRatio: [0.34, 0.32, 0.38, '1', MIX_CARBON],
+    specificHeat: [1220, 1120, 1430, 'J/(kg K)', MIX_CARBON, '15 % of fibre'],
+    thermalConductivity: [0.41, 0.2, 1.2, 'W/(m K)', MIX_CARBON, 'along the roads; 15 % of fibre, harmonic mean of the two bounds'],
+    thermalExpansion: [
+      17,
+      4,
+      75,
+      'ppm/K',
+      MIX_CARBON,
+      'along the roads; between straight long fibres and what the stiffness of prints betrays',
+    ],
+    moistureSaturated: [0.64, 0.24, 0.9, '%', MIX_CARBON, 'the polymer alone takes up water'],
+    thermalConductivityAcrossLayers: [
+      0.17,
+      0.085,
+      0.32,
+      'W/(m K)',
+      MIX_CARBON,
+      'flat fibres; PET with carbon fibre conducted more through a plate',
+    ],
+    modulusAcrossLayers: [
+      2.2,
+      1.5,
+      2.8,
+      'GPa',
+      MIX_CARBON,
+      'across the fibres; the same relation gives ABS-GF 2.25 where a maker has 2.25',
+    ],
+    moistureConditioned: [0.3, 0.16, 0.58, '%', MIX_CARBON, 'the polymer alone takes up water'],
   },
 )
 
@@ -116,7 +143,7 @@ export const absCf = /* @__PURE__ */ tableMaterial(
 export const absGf = /* @__PURE__ */ tableMaterial(
   { ...head('ABS-GF', 'ABS with short glass fibre'), family: 'amorphous' },
   {
-    ...STYRENIC,
+    ...ABS_FILLED,
     density: [1095, 1040, 1140, 'kg/m^3', PRINT_SHEETS, '12 products: quartiles 1080, 1100 and 1112'],
     modulus: [3.1, 1.8, 4.2, 'GPa', PRINT_SHEETS, '5 products: quartiles 2.1, 3.2 and 3.8'],
     tensileStrength: [47, 36, 62, 'MPa', PRINT_SHEETS, '7 products: quartiles 37, 46 and 52; an independent set 48.7 ± 2.0'],
@@ -125,6 +152,26 @@ export const absGf = /* @__PURE__ */ tableMaterial(
     heatDeflectionTemperature045: [93, 83, 100, 'degC', PRINT_SHEETS, '8 products: quartiles 88, 93 and 98'],
     modulusAcrossLayers: [2.2, 1.3, 2.9, 'GPa', MAKERS_UPRIGHT, 'one maker 2.25 upright over 3.16 GPa'],
     moistureConditioned: [0.5, 0.25, 0.65, '%', MAKERS_ROWS, 'the sheet gives 0.53 at 55 % humidity'],
+    poissonRatio: [0.34, 0.32, 0.39, '1', MIX_GLASS],
+    specificHeat: [1240, 1090, 1470, 'J/(kg K)', MIX_GLASS, '12 % of fibre'],
+    thermalConductivity: [0.23, 0.18, 0.25, 'W/(m K)', MIX_GLASS, 'along the roads; 12 % of fibre, harmonic mean of the two bounds'],
+    thermalExpansion: [
+      46,
+      15,
+      100,
+      'ppm/K',
+      MIX_GLASS,
+      'along the roads; between straight long fibres and what the stiffness of prints betrays',
+    ],
+    moistureSaturated: [0.66, 0.27, 0.95, '%', MIX_GLASS, 'the polymer alone takes up water; low end above what a sheet has in damp air'],
+    thermalConductivityAcrossLayers: [
+      0.15,
+      0.085,
+      0.27,
+      'W/(m K)',
+      MIX_GLASS,
+      'flat fibres; PET with carbon fibre conducted more through a plate',
+    ],
   },
 )
 
@@ -132,7 +179,7 @@ export const absGf = /* @__PURE__ */ tableMaterial(
 export const asaCf = /* @__PURE__ */ tableMaterial(
   { ...head('ASA-CF', 'ASA with short carbon fibre'), family: 'amorphous' },
   {
-    ...STYRENIC,
+    ...ASA_FILLED,
     density: [1095, 1030, 1150, 'kg/m^3', PRINT_SHEETS, '14 products: quartiles 1072, 1095 and 1118'],
     modulus: [3.9, 1.4, 5.3, 'GPa', PRINT_SHEETS, '6 products: quartiles 2.4, 3.9 and 4.4'],
     tensileStrength: [43, 34, 50, 'MPa', PRINT_SHEETS, '6 products: quartiles 39, 41 and 47; an independent set 49.6 ± 0.5'],
@@ -148,6 +195,27 @@ export const asaCf = /* @__PURE__ */ tableMaterial(
     heatDeflectionTemperature045: [100, 87, 109, 'degC', PRINT_SHEETS, '7 products: quartiles 92, 100 and 102'],
     modulusAcrossLayers: [2.1, 1.0, 2.8, 'GPa', MAKERS_UPRIGHT, 'two makers 2.29 upright over 4.20 and 1.90 over 3.61 GPa'],
     moistureConditioned: [0.35, 0.25, 0.42, '%', MAKERS_ROWS, 'the sheets give 0.33 at 55 % and 0.37 at 70 % humidity'],
+    poissonRatio: [0.34, 0.32, 0.4, '1', MIX_CARBON],
+    specificHeat: [1220, 1120, 1430, 'J/(kg K)', MIX_CARBON, '15 % of fibre'],
+    thermalConductivity: [0.37, 0.18, 1.2, 'W/(m K)', MIX_CARBON, 'along the roads; 15 % of fibre, harmonic mean of the two bounds'],
+    thermalExpansion: [
+      18,
+      4.1,
+      110,
+      'ppm/K',
+      MIX_CARBON,
+      'along the roads; between straight long fibres and what the stiffness of prints betrays',
+    ],
+    moistureSaturated: [1.1, 0.56, 1.6, '%', MIX_CARBON, 'the polymer alone takes up water'],
+    thermalConductivityAcrossLayers: [
+      0.15,
+      0.075,
+      0.26,
+      'W/(m K)',
+      MIX_CARBON,
+      'flat fibres; PET with carbon fibre conducted more through a plate',
+    ],
+    creepCoefficient: [0.115, 0.04, 0.22, '1', FILLED_AS_BASE, '23 °C, along the roads'],
   },
 )
 
@@ -155,13 +223,36 @@ export const asaCf = /* @__PURE__ */ tableMaterial(
 export const asaGf = /* @__PURE__ */ tableMaterial(
   { ...head('ASA-GF', 'ASA with short glass fibre'), family: 'amorphous' },
   {
-    ...STYRENIC,
+    ...ASA_FILLED,
     density: [1150, 1110, 1170, 'kg/m^3', PRINT_SHEETS, '5 products: 1110 to 1170'],
     modulus: [2.5, 1.8, 3.5, 'GPa', PRINT_SHEETS, '2 products: 1.9 and 2.8'],
     tensileStrength: [48, 34, 59, 'MPa', PRINT_SHEETS, '3 products: 34, 39 and 41; three independent sets 53, 57 and 58'],
     acrossLayersRatio: [0.37, 0.24, 0.72, '1', FLAT_AND_UPRIGHT, 'three independent sets 0.26, 0.35 and 0.37; one maker 28 over 39 MPa'],
     glassTransitionTemperature: [104, 98, 108, 'degC', PRINT_SHEETS, '1 product: 104; unfilled 96 to 108'],
     heatDeflectionTemperature045: [90, 86, 98, 'degC', PRINT_SHEETS, '3 products: 86, 88 and 98'],
+    poissonRatio: [0.35, 0.32, 0.4, '1', MIX_GLASS],
+    specificHeat: [1230, 1090, 1430, 'J/(kg K)', MIX_GLASS, '15 % of fibre'],
+    thermalConductivity: [0.22, 0.16, 0.25, 'W/(m K)', MIX_GLASS, 'along the roads; 15 % of fibre, harmonic mean of the two bounds'],
+    thermalExpansion: [
+      48,
+      15,
+      110,
+      'ppm/K',
+      MIX_GLASS,
+      'along the roads; between straight long fibres and what the stiffness of prints betrays',
+    ],
+    moistureSaturated: [1.1, 0.49, 1.6, '%', MIX_GLASS, 'the polymer alone takes up water'],
+    thermalConductivityAcrossLayers: [
+      0.14,
+      0.075,
+      0.23,
+      'W/(m K)',
+      MIX_GLASS,
+      'flat fibres; PET with carbon fibre conducted more through a plate',
+    ],
+    modulusAcrossLayers: [2.1, 1.2, 2.8, 'GPa', MIX_GLASS, 'across the fibres; the same relation gives ABS-GF 2.25 where a maker has 2.25'],
+    moistureConditioned: [0.32, 0.2, 0.42, '%', MIX_GLASS, 'the polymer alone takes up water'],
+    creepCoefficient: [0.138, 0.06, 0.22, '1', FILLED_AS_BASE, '23 °C, along the roads'],
   },
 )
 
@@ -199,7 +290,27 @@ export const petCf = /* @__PURE__ */ tableMaterial(
     meltingTemperature: [250, 230, 258, 'degC', PRINT_SHEET_ROWS, 'where crystallised'],
     serviceTemperature: [65, 58, 150, 'degC', PRINT_ASSUMED, 'as printed'],
     moistureConditioned: [0.4, 0.25, 0.55, '%', MAKERS_ROWS, 'the sheets give 0.37 at 55 % and 0.53 at 70 % humidity'],
-    moistureSaturated: [0.65, 0.4, 0.95, '%', PRINT_ASSUMED],
+    poissonRatio: [0.34, 0.33, 0.38, '1', MIX_CARBON],
+    specificHeat: [1030, 960, 1160, 'J/(kg K)', MIX_CARBON, '15 % of fibre'],
+    thermalConductivity: [0.44, 0.2, 1.4, 'W/(m K)', MIX_CARBON, 'along the roads; 15 % of fibre, harmonic mean of the two bounds'],
+    thermalExpansion: [
+      12,
+      2.7,
+      43,
+      'ppm/K',
+      MIX_CARBON,
+      'along the roads; between straight long fibres and what the stiffness of prints betrays',
+    ],
+    moistureSaturated: [0.51, 0.27, 0.81, '%', MIX_CARBON, 'the polymer alone takes up water'],
+    thermalConductivityAcrossLayers: [
+      0.5,
+      0.2,
+      0.56,
+      'W/(m K)',
+      GUARDED_PLATE,
+      'the source gives 0.533 ± 0.021 through a printed plate; low end of the mixture',
+    ],
+    frictionOnSteel: [0.2, 0.1, 0.5, '1', CRC_POLYESTER, 'dry; the source gives 0.13 to 0.17; fibres wear the shaft'],
   },
 )
 
@@ -223,6 +334,27 @@ export const petGf = /* @__PURE__ */ tableMaterial(
     meltingTemperature: [232, 225, 255, 'degC', PRINT_SHEET_ROWS, 'where crystallised'],
     serviceTemperature: [62, 52, 150, 'degC', PRINT_ASSUMED, 'as printed'],
     moistureConditioned: [0.3, 0.2, 0.4, '%', MAKERS_ROWS, 'the sheet gives 0.32 at 70 % humidity'],
+    poissonRatio: [0.35, 0.32, 0.39, '1', MIX_GLASS],
+    specificHeat: [1040, 950, 1160, 'J/(kg K)', MIX_GLASS, '15 % of fibre'],
+    thermalConductivity: [0.25, 0.18, 0.28, 'W/(m K)', MIX_GLASS, 'along the roads; 15 % of fibre, harmonic mean of the two bounds'],
+    thermalExpansion: [
+      30,
+      12,
+      65,
+      'ppm/K',
+      MIX_GLASS,
+      'along the roads; between straight long fibres and what the stiffness of prints betrays',
+    ],
+    moistureSaturated: [0.51, 0.24, 0.81, '%', MIX_GLASS, 'the polymer alone takes up water'],
+    thermalConductivityAcrossLayers: [
+      0.16,
+      0.08,
+      0.23,
+      'W/(m K)',
+      MIX_GLASS,
+      'flat fibres; PET with carbon fibre conducted more through a plate',
+    ],
+    frictionOnSteel: [0.2, 0.1, 0.5, '1', CRC_POLYESTER, 'dry; the source gives 0.14 to 0.16 with glass; fibres wear the shaft'],
   },
 )
 
@@ -239,9 +371,32 @@ export const plaCf = /* @__PURE__ */ tableMaterial(
     creepCoefficient: [0.12, 0.04, 0.25, '1', PRINT_ASSUMED, '23 °C; as the unfilled polymer'],
     glassTransitionTemperature: [61, 58, 64, 'degC', PRINT_SHEETS, '7 products: quartiles 60, 62 and 62'],
     heatDeflectionTemperature045: [55, 53, 63, 'degC', PRINT_SHEETS, '10 products: quartiles 54, 55 and 59'],
-    serviceTemperature: [48, 43, 58, 'degC', PRINT_ASSUMED, 'as the unfilled polymer'],
     moistureConditioned: [0.42, 0.3, 0.55, '%', MAKERS_ROWS, 'the sheet gives 0.42 at 55 % humidity'],
-    moistureSaturated: [0.75, 0.5, 1, '%', PRINT_ASSUMED, 'as the unfilled polymer'],
+    poissonRatio: [0.34, 0.31, 0.37, '1', MIX_CARBON],
+    specificHeat: [1390, 1120, 1880, 'J/(kg K)', MIX_CARBON, '15 % of fibre'],
+    thermalConductivity: [0.45, 0.15, 1.3, 'W/(m K)', MIX_CARBON, 'along the roads; 15 % of fibre, harmonic mean of the two bounds'],
+    thermalExpansion: [
+      17,
+      2.2,
+      85,
+      'ppm/K',
+      MIX_CARBON,
+      'along the roads; between straight long fibres and what the stiffness of prints betrays',
+    ],
+    moistureSaturated: [0.72, 0.4, 0.9, '%', MIX_CARBON, 'the polymer alone takes up water'],
+    thermalConductivityAcrossLayers: [
+      0.2,
+      0.12,
+      0.38,
+      'W/(m K)',
+      MIX_CARBON,
+      'flat fibres; PET with carbon fibre conducted more through a plate',
+    ],
+    serviceTemperature: [48, 43, 60, 'degC', UNFILLED_LIMIT],
+    modulusConditionedRatio: [0.99, 0.95, 1, '1', FILLED_AS_BASE, 'equilibrium at 50 % humidity over dry'],
+    strengthConditionedRatio: [0.99, 0.95, 1, '1', FILLED_AS_BASE, 'equilibrium at 50 % humidity over dry'],
+    modulusSaturatedRatio: [0.985, 0.92, 1, '1', FILLED_AS_BASE, 'soaked over dry, 21 °C'],
+    strengthSaturatedRatio: [0.985, 0.92, 1, '1', FILLED_AS_BASE, 'soaked over dry, 21 °C'],
   },
 )
 
@@ -287,7 +442,6 @@ export const pa6Gf = /* @__PURE__ */ tableMaterial(
       MAKERS_UPRIGHT,
       'two makers 1.95 upright over 2.85 and 3.38 over 5.36 GPa; a third in bending 2.37 over 4.69',
     ],
-    poissonRatio: [0.36, 0.3, 0.4, '1', PRINT_ASSUMED],
     tensileStrength: [80, 62, 111, 'MPa', PRINT_SHEETS, '6 products: quartiles 76, 82 and 88; independent sets 66 (annealed) and 111'],
     acrossLayersRatio: [
       0.45,
@@ -309,10 +463,6 @@ export const pa6Gf = /* @__PURE__ */ tableMaterial(
     glassTransitionConditioned: [15, 0, 35, 'degC', PRINT_ASSUMED, 'of the base polymer at 50 % humidity'],
     heatDeflectionTemperature045: [184, 164, 205, 'degC', PRINT_SHEETS, '10 products: quartiles 180, 184 and 191'],
     meltingTemperature: [221, 212, 226, 'degC', PRINT_SHEET_ROWS, 'the sheet of PA6 with carbon fibre gives 223'],
-    serviceTemperature: [100, 85, 150, 'degC', FFF_CONSENSUS],
-    thermalConductivity: [0.3, 0.24, 0.45, 'W/(m K)', PRINT_ASSUMED, 'along the roads'],
-    thermalConductivityAcrossLayers: [0.24, 0.17, 0.32, 'W/(m K)', PRINT_ASSUMED],
-    specificHeat: [1500, 1250, 1700, 'J/(kg K)', PRINT_ASSUMED],
     thermalExpansion: [32, 20, 60, 'ppm/K', PA6_GLASS_SHEET, 'along the flow 30, across it 60'],
     thermalExpansionAcrossLayers: [145, 110, 220, 'ppm/K', FAUST, 'unfilled nylon 114 to 175, with carbon fibre 248'],
     emissivity: PLASTIC_EMISSIVITY,
@@ -326,12 +476,24 @@ export const pa6Gf = /* @__PURE__ */ tableMaterial(
     ],
     moistureSaturated: [7, 4.5, 8.1, '%', PA6_GLASS_SOAKED, '4.57 after 48 h at 60 °C'],
     moistureDiffusivity: [4e-13, 1e-13, 2e-12, 'm^2/s', CRANK, '23 °C'],
-    moistureSwelling: [0.18, 0.08, 0.3, '1', PRINT_ASSUMED],
     modulusConditionedRatio: [0.6, 0.4, 0.7, '1', PA6_GLASS_DAMP, 'moulded 0.63'],
     strengthConditionedRatio: [0.68, 0.5, 0.8, '1', PA6_GLASS_DAMP, 'moulded 0.69'],
     modulusSaturatedRatio: [0.335, 0.2, 0.5, '1', MAKERS_WET, 'with 4.57 % of water 0.335 along and 0.345 across the layers'],
     strengthSaturatedRatio: [0.5, 0.35, 0.62, '1', MAKERS_WET, 'with 4.57 % of water 0.50 along and 0.43 across the layers'],
     frictionOnSteel: [0.35, 0.15, 0.6, '1', FRICTION_MEMORY, 'dry; fibres wear the shaft'],
     frictionOnSteelGreased: GREASED_FRICTION,
+    poissonRatio: [0.37, 0.34, 0.4, '1', MIX_GLASS],
+    specificHeat: [1480, 1300, 1660, 'J/(kg K)', MIX_GLASS, '25 % of fibre'],
+    thermalConductivity: [0.35, 0.26, 0.39, 'W/(m K)', MIX_GLASS, 'along the roads; 25 % of fibre, harmonic mean of the two bounds'],
+    thermalConductivityAcrossLayers: [
+      0.22,
+      0.12,
+      0.34,
+      'W/(m K)',
+      MIX_GLASS,
+      'flat fibres; PET with carbon fibre conducted more through a plate',
+    ],
+    serviceTemperature: [100, 85, 150, 'degC', CRAWFORD_FILLED],
+    moistureSwelling: [0.22, 0.07, 0.4, '1', SWELLING_OF_FILLED],
   },
 )

@@ -7,12 +7,13 @@ import {
   EMISSIVITY_TABLES,
   FATIGUE_PRACTICE,
   GREASE_PRACTICE,
+  LAYER_CRITERIA,
   PLA_IMMERSED,
   PLASTIC_EMISSIVITIES,
   PLASTICS_PRACTICE,
   PRINT_TRIBOMETER,
-  SHEAR_ASSUMED,
   SHIFT_MEMORY,
+  SWELLING_OF_FILLED,
 } from '../sources.js'
 
 // PropertyRows that several polymers share because nothing better is known of any of them.
@@ -44,12 +45,12 @@ export const POLYMER_FATIGUE: PropertyRow<'ratio'> = [
   'largest stress at 1e6 cycles, R = 0.1, over tensile strength; no self-heating',
 ]
 export const LAYER_SHEAR_RATIO: PropertyRow<'ratio'> = [
-  0.65,
-  0.6,
-  0.7,
+  0.577,
+  0.5,
+  1,
   '1',
-  SHEAR_ASSUMED,
-  'shear strength between layers over tensile strength across layers',
+  LAYER_CRITERIA,
+  'shear strength between layers over tensile strength across layers; no test of prints with both could be read',
 ]
 export const GLASSY_STRAIN_LIMIT: PropertyRow<'strain'> = [
   0.75,
@@ -138,4 +139,5 @@ export const PLASTIC_DIFFUSIVITY: PropertyRow<'massDiffusivity'> = [
   CRANK,
   'water, room temperature, solid wall',
 ]
-export const MOISTURE_SWELLING: PropertyRow<'ratio'> = [0.25, 0.15, 0.35, '1', CRANK, 'linear strain per share of water by mass']
+/** Growth of a print with short fibres by the water it takes up. */
+export const FILLED_SWELLING: PropertyRow<'ratio'> = [0.2, 0.05, 0.45, '1', SWELLING_OF_FILLED, 'linear strain per share of water by mass']
