@@ -20,7 +20,7 @@ ratio = {'hip': (82.72e-3 + 1.6e-3) / 2 / r1, 'knee': (74.56e-3 + 1.6e-3) / 2 / 
 
 # ---- plate under the motor: heat enters through a ring of 14 to 34 mm, printed ASA 7 mm thick, as wide as a disc of the same area -----
 a1, a2, b, thick = 7e-3, 17e-3, np.sqrt(84e-3 * 96e-3 / np.pi), 7e-3
-k_plate, k_across = 0.17, 0.155                              # along the layers and across them
+k_plate, k_across = 0.17, 0.128                              # along the layers and across them
 def plate(h, n):
     """Mean rise of the ring for 1 W by finite volumes on rings (energy balance of each cell); both faces cooled but where the motor covers one."""
     # Cells are finest where the flux jumps: at the edges of the ring, and at the faces.
