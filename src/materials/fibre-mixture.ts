@@ -26,7 +26,7 @@ export const fibreVolumeShare = /* @__PURE__ */ formula('materials.fibreVolumeSh
 
 /**
  * A property of a filled polymer over that of the polymer, where filler and polymer share in it by their amounts (rule of mixtures).
- * By mass: specific heat, water taken up. By volume: Poisson's ratio; stiffness and conductivity along fibres without end, which is an upper bound.
+ * By mass: specific heat, water taken up. By volume: Poisson's ratio; stiffness and conductivity along continuous fibres, which is an upper bound.
  */
 export const ruleOfMixtures = /* @__PURE__ */ formula('materials.ruleOfMixtures', {
   inputs: {

