@@ -87,5 +87,9 @@ export class Origins {
 
 function textOf(leaf: SheetLeaf, value: number, kind: Kind): string {
   const { range } = leaf
-  return range === undefined || leaf.value !== value ? exactAmount(kind, value) : bandText(kind, value, range.low, range.high)
+  const exact = exactAmount(kind, value)
+  if (range === undefined || leaf.value !== value) return exact
+  // The steps print the typical value to all its digits: the table does too.
+  const [number = exact] = exact.split(' ')
+  return bandText(kind, value, range.low, range.high).replace(/^\S+/, number)
 }
