@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, test } from 'vitest'
 import { strideTable } from '../../src/kinematics/index.js'
-import { assess, checksTable, controlSheet, describeLeg, legMotion, legUrdf, strideTrajectory } from '../../src/leg/index.js'
+import { assess, checksTable, controlSheet, describeLeg, legMotion, legUrdf, strideTrajectory, withFields } from '../../src/leg/index.js'
 
 const EXAMPLES = new URL('../../examples/', import.meta.url)
 const example = (name: string) => describeLeg(readFileSync(new URL(name, EXAMPLES), 'utf8'))
@@ -117,6 +117,70 @@ test('a direct drive has the torque of its current limit, and its motor turns wi
   expect(table.in('motor angle knee', 'rad')[5]).toBeCloseTo(table.in('drum angle knee', 'rad')[5]!, 12)
 })
 
+/** The orchard carrier with a motor and gearbox at its sideways hip. */
+const driven = (changes: object = {}) =>
+  withFields(example('orchard-leg-revised.yaml'), {
+    'plates.sidePlate': {
+      mountedOn: 'body',
+      material: 'aluminium 6061-T6',
+      thickness: '6 mm',
+      size: { width: '120 mm', height: '130 mm' },
+    },
+    'bearings.side': {
+      size: '12x21x5',
+      spacing: '60 mm',
+      overhang: '30 mm',
+      seatMaterial: 'aluminium 6061-T6',
+      seatInterference: '0.01 mm',
+    },
+    'joints.sidewaysHip': {
+      range: { lowest: '-20 deg', highest: '20 deg' },
+      motor: 'outrunner',
+      controller: 'bridge',
+      plate: 'sidePlate',
+      bearings: 'side',
+      drive: {
+        kind: 'gearbox',
+        ratio: 16,
+        efficiency: 0.85,
+        backlash: '0.2 deg',
+        stiffness: '2 kN m/rad',
+        ratedTorque: '28 N m',
+        peakTorque: '450 N m',
+        highestSpeed: '30000 rpm',
+        mass: '0.4 kg',
+        ...changes,
+      },
+    },
+  } as never)
+const sidewaysOf = (text: string) => {
+  const [, effort, velocity, friction] =
+    /<joint name="sideways_hip" type="revolute">.*?effort="([^"]+)" velocity="([^"]+)"\/><dynamics damping="0" friction="([^"]+)"/s.exec(
+      text,
+    )!
+  return { effort: Number(effort), velocity: Number(velocity), friction: Number(friction) }
+}
+
+test('a driven sideways hip has the torque of its current limit, the speed of its motor and the drag of both', () => {
+  const one = driven()
+  const motor = one.motors.outrunner!
+  const { effort, velocity, friction } = sidewaysOf(legUrdf(one))
+  const perAmpere = Math.sqrt(3) / 2 / motor.speedConstant.si
+  expect(effort / (perAmpere * one.controllers.bridge!.currentLimit.si * 16 * 0.85)).toBeCloseTo(1, 8)
+  expect(velocity / ((motor.speedConstant.si * one.supply.voltage.si) / 16)).toBeCloseTo(1, 8)
+  expect(friction).toBeGreaterThan(0)
+})
+
+test('a gearbox bears no more than its largest torque and speed', () => {
+  const { effort, velocity } = sidewaysOf(legUrdf(driven({ peakTorque: '31 N m', highestSpeed: '900 rpm' })))
+  expect(effort).toBe(31)
+  expect(velocity).toBeCloseTo((900 * 2 * Math.PI) / 60 / 16, 8)
+})
+
+test('a held sideways hip has the torque that holds it, and no speed', () => {
+  expect(sidewaysOf(legUrdf(example('orchard-leg-revised.yaml')))).toEqual({ effort: 40, velocity: 0, friction: 0 })
+})
+
 test.each(examples)('%s goes to trajectories, tables and JSON', async (name) => {
   const arrow = await import('apache-arrow')
   const one = example(name)
@@ -131,9 +195,9 @@ test.each(examples)('%s goes to trajectories, tables and JSON', async (name) => 
   expect(JSON.stringify(describeLeg(JSON.parse(JSON.stringify(one))))).toBe(JSON.stringify(one))
 })
 
-test.runIf(urdf).each(examples)("Debian's reader of the format takes %s", (name) => {
+test.runIf(urdf).each([...examples, 'a driven sideways hip'])("Debian's reader of the format takes %s", (name) => {
   const file = join(mkdtempSync(join(tmpdir(), 'urdf-')), 'leg.urdf')
-  writeFileSync(file, legUrdf(example(name)))
+  writeFileSync(file, legUrdf(name.endsWith('.yaml') ? example(name) : driven()))
   const { status, stdout } = spawnSync('check_urdf', [file], { encoding: 'utf8' })
   expect(status).toBe(0)
   expect(stdout.replaceAll(/\s+/g, ' ')).toMatch(/body.*hip_link.*upper_link.*lower_link.*foot/)

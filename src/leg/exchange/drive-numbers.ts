@@ -7,6 +7,9 @@ import { coldEmf, dragTorque } from '../parts/motors/values.js'
 import { efficiency, signedRatio } from '../parts/transmission/questions.js'
 import type { ControlSheet } from '../plans/control.js'
 
+/** A joint that a motor may drive. */
+export type Driven = 'sidewaysHip' | 'hip' | 'knee'
+
 /** What other tools ask of the drive of a joint, SI, at the joint or at the drum on the hip axis that moves it through a rod. */
 export interface DriveNumbers {
   /** Turns of the motor for one of the joint, negative where they turn against each other. */
@@ -18,7 +21,7 @@ export interface DriveNumbers {
 }
 
 /** Ratio, friction and torque of a driven joint, whatever drives it. */
-export function driveNumbers(leg: Leg, joint: 'hip' | 'knee'): DriveNumbers {
+export function driveNumbers(leg: Leg, joint: Driven): DriveNumbers {
   const calculation = calculationOf(legNumbers(leg))
   const at = calculation.instances.implied(placeOf(calculation, { joint })) as never
   const turns = calculation.get(signedRatio, at)
@@ -30,9 +33,9 @@ export function driveNumbers(leg: Leg, joint: 'hip' | 'knee'): DriveNumbers {
   }
 }
 
-/** The largest torque of a joint: of a drive by cord that of the control sheet, which its checks limit; otherwise that of the current limit. */
-export const largestTorque = (leg: Leg, joint: 'hip' | 'knee', sheet: ControlSheet | undefined): number =>
-  sheet === undefined
+/** The largest torque of a joint: of a hip or knee driven by cord that of the control sheet, which its checks limit; otherwise that of the current limit. */
+export const largestTorque = (leg: Leg, joint: Driven, sheet: ControlSheet | undefined): number =>
+  sheet === undefined || joint === 'sidewaysHip'
     ? driveNumbers(leg, joint).atCurrentLimit
     : Math.max(...sheet.joints[joint].currentLimits.map(({ jointTorque }) => jointTorque.si))
 

@@ -3,7 +3,7 @@ import type { Leg } from '../document/describe.js'
 import { legNumbers } from '../numbers.js'
 import { type ControlSheet, controlSheet } from '../plans/control.js'
 import { type RodGeometry, rodGeometry } from '../plans/rod-geometry.js'
-import { driveNumbers, hasSheet, largestTorque } from './drive-numbers.js'
+import { type Driven, driveNumbers, hasSheet, largestTorque } from './drive-numbers.js'
 import { type LinkBody, linkBodies } from './link-bodies.js'
 
 /** Options of `legUrdf`. */
@@ -21,9 +21,10 @@ type Drawn = Leg['joints']['hip']['drive']
  * The leg in the Unified Robot Description Format for simulators: body, hip, upper link, lower link and foot, with masses, inertias, and boxes or cylinders as
  * shapes; joints with limits of angle, torque, speed, and friction. Frames have x forward, y left, z up; zero is the leg straight down.
  *
- * Links have the mass, centre and inertia that the load cases take, with motors, plates and sinks where they are mounted; the hip link between the two hip axes has no mass there. The torque limit is the largest that the control sheet allows, of drives other than cord that of the
- * current limit; the speed limit is that of the motor without load at the supply's voltage, friction the drag of the drive. A sideways hip that something else holds has the torque of that and no speed. Springs, give of
- * the drives and rotor inertia have no place in the format.
+ * Links have the mass, centre and inertia that the load cases take, with motors, plates and sinks where they are mounted; the hip link between the two hip axes has no mass there. The torque limit is the largest that the control sheet allows,
+ * of the sideways hip and of drives other than cord that of the current limit or of the gearbox; the speed limit is that of the motor without load at the supply's
+ * voltage or of the gearbox, friction the drag of the drive. A sideways hip that something else holds has the torque of that and no speed. Springs, give of the
+ * drives and rotor inertia have no place in the format.
  *
  * Both joints turn as in the leg, whatever drives them. The format has no rod and no coupling: of a knee that a rod drives from the hip axis, torque and speed are
  * the least over its travel, and the torque that it adds at the hip is not there.
@@ -60,14 +61,13 @@ export function legUrdf(leg: Leg, options: UrdfOptions = {}): string {
 const number = (x: number) => String(Number(x.toPrecision(9)))
 const escaped = (text: string) => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('"', '&quot;').replaceAll('--', '-')
 
-function sidewaysHip({ joints }: Leg): string[] {
-  const joint = joints.sidewaysHip
-  const head = '<parent link="body"/><child link="hip_link"/><origin xyz="0 0 0"/>'
-  if (joint === undefined) return [`  <joint name="sideways_hip" type="fixed">${head}</joint>`]
-  const { lowest, highest } = joint.range
-  const torque = joint.drive.kind === 'held' ? joint.drive.torque.si : 0
-  const limit = `<limit lower="${number(lowest.si)}" upper="${number(highest.si)}" effort="${number(torque)}" velocity="0"/>`
-  return [`  <joint name="sideways_hip" type="revolute">${head}<axis xyz="1 0 0"/>${limit}</joint>`]
+function sidewaysHip(leg: Leg): string[] {
+  const joint = leg.joints.sidewaysHip
+  if (joint === undefined)
+    return ['  <joint name="sideways_hip" type="fixed"><parent link="body"/><child link="hip_link"/><origin xyz="0 0 0"/></joint>']
+  const { drive } = joint
+  const limits = drive.kind === 'held' ? { effort: drive.torque.si, velocity: 0, friction: 0 } : limitsOf(leg, 'sidewaysHip', undefined)
+  return revolute('sideways_hip', 'body', 'hip_link', '0 0 0', '1 0 0', joint.range, limits)
 }
 
 /** Torque, speed and friction at a joint. */
@@ -77,29 +77,43 @@ interface Limits {
   readonly friction: number
 }
 
-/** Of a knee that a rod drives, what the drum on the hip axis gives over the turns of the drum for one of the knee, where that is least. */
-function limitsOf(leg: Leg, joint: 'hip' | 'knee', sheet: ControlSheet | undefined, rod?: RodGeometry): Limits {
+/**
+ * Of a knee that a rod drives, what the drum on the hip axis gives over the turns of the drum for one of the knee, where that is least. A gearbox bears no more than
+ * its largest torque and speed.
+ */
+function limitsOf(leg: Leg, joint: Driven, sheet: ControlSheet | undefined, rod?: RodGeometry): Limits {
   const { signedRatio, friction } = driveNumbers(leg, joint)
-  const motor = leg.motors[leg.joints[joint].motor ?? '']
-  const speed = motor === undefined ? 0 : motor.speedConstant.times(leg.supply.voltage).si / Math.abs(signedRatio)
+  const of = leg.joints[joint] as NonNullable<Leg['joints'][Driven]>
+  const motor = leg.motors[of.motor ?? '']
+  const { peakTorque, highestSpeed } = of.drive as {
+    readonly peakTorque?: Quantity<'torque'>
+    readonly highestSpeed?: Quantity<'angularVelocity'>
+  }
+  const free = motor === undefined ? 0 : motor.speedConstant.times(leg.supply.voltage).si
+  const speed = Math.min(free, highestSpeed?.si ?? free) / Math.abs(signedRatio)
+  const torque = largestTorque(leg, joint, sheet)
   const most = rod?.most((knee) => Math.abs(rod.ratio(knee))) ?? 1
   const least = rod === undefined ? 1 : -rod.most((knee) => -Math.abs(rod.ratio(knee)))
-  return { effort: largestTorque(leg, joint, sheet) * least, velocity: speed / most, friction: friction * most }
+  return { effort: Math.min(torque, peakTorque?.si ?? torque) * least, velocity: speed / most, friction: friction * most }
 }
 
-function upright(
-  joint: 'hip' | 'knee',
+const upright = (joint: 'hip' | 'knee', parent: string, child: string, xyz: string, leg: Leg, limits: Limits): string[] =>
+  revolute(joint, parent, child, xyz, '0 1 0', leg.joints[joint].range, limits)
+
+/** A joint that turns, with its limits. */
+function revolute(
+  name: string,
   parent: string,
   child: string,
   xyz: string,
-  leg: Leg,
+  axis: string,
+  { lowest, highest }: Leg['joints']['hip']['range'],
   { effort, velocity, friction }: Limits,
 ): string[] {
-  const { lowest, highest } = leg.joints[joint].range
   const limit = `<limit lower="${number(lowest.si)}" upper="${number(highest.si)}" effort="${number(effort)}" velocity="${number(velocity)}"/>`
   return [
-    `  <joint name="${joint}" type="revolute">`,
-    `    <parent link="${parent}"/><child link="${child}"/><origin xyz="${xyz}"/><axis xyz="0 1 0"/>`,
+    `  <joint name="${name}" type="revolute">`,
+    `    <parent link="${parent}"/><child link="${child}"/><origin xyz="${xyz}"/><axis xyz="${axis}"/>`,
     `    ${limit}<dynamics damping="0" friction="${number(friction)}"/>`,
     '  </joint>',
   ]
