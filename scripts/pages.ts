@@ -1,22 +1,14 @@
 // Opens the pages of the demo in Chromium: no violation of axe at any level, no sideways scroll and no text under 11 px on a phone, nothing that the
 // content policy blocks, everything open in print, and a filter that works. Light and dark. Exits with 77 where there is no browser: not checked.
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { pathToFileURL } from 'node:url'
 import type { AxeResults } from 'axe-core'
-import puppeteer, { type Page } from 'puppeteer-core'
+import type { Page } from 'playwright-core'
 import { assess, describeLeg, htmlPlans, htmlReport, legDrawings, reportPictures } from '../src/leg/index.js'
+import { openBrowser } from './browser.js'
 
-const NOT_CHECKED = 77
-const PLACES = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome', '/snap/bin/chromium']
-const browserPath = [process.env.CHROMIUM ?? '', ...PLACES].find((path) => path !== '' && existsSync(path))
-if (browserPath === undefined) {
-  console.log(
-    'NOT CHECKED: the pages were not opened, because there is no Chromium here. Install it, or name it: CHROMIUM=/path/to/chromium',
-  )
-  process.exit(NOT_CHECKED)
-}
-
+const browser = await openBrowser()
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 const SMALLEST = 11
 
@@ -36,33 +28,19 @@ for (const name of ['first', 'revised']) {
   }
 }
 
-const browser = await puppeteer.launch({
-  executablePath: browserPath,
-  args: [
-    '--no-sandbox',
-    '--disable-gpu',
-    '--disable-quic',
-    '--no-first-run',
-    '--disable-background-networking',
-    '--disable-component-update',
-    '--disable-sync',
-  ],
-})
 const problems: string[] = []
 try {
   for (const file of files)
     for (const scheme of ['light', 'dark'] as const) {
-      const page = await browser.newPage()
+      const page = await browser.newPage({ colorScheme: scheme, viewport: { width: 1280, height: 900 } })
       const where = `${file}, ${scheme}`
       page.on('console', (message) => {
         if (message.type() === 'error') problems.push(`${where}: ${message.text()}`)
       })
       page.on('pageerror', (error) => problems.push(`${where}: ${String(error)}`))
-      await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: scheme }])
-      await page.setViewport({ width: 1280, height: 900 })
       await page.goto(pathToFileURL(file).href)
       problems.push(...(await violations(page)).map((one) => `${where}: ${one}`))
-      await page.setViewport({ width: 390, height: 844 })
+      await page.setViewportSize({ width: 390, height: 844 })
       problems.push(...(await onPhone(page)).map((one) => `${where}, 390 px: ${one}`))
       if (scheme === 'light') problems.push(...(await inPrint(page)).map((one) => `${where}, print: ${one}`))
       if (file.includes('report')) problems.push(...(await unlinked(page)).map((one) => `${where}: ${one}`))
@@ -110,11 +88,11 @@ async function onPhone(page: Page): Promise<string[]> {
 
 /** What print would lose. */
 async function inPrint(page: Page): Promise<string[]> {
-  await page.emulateMediaType('print')
+  await page.emulateMedia({ media: 'print' })
   const lost = (await page.evaluate(
     `[...document.querySelectorAll('details')].filter((one) => [...one.children].slice(1).some((inner) => inner.getBoundingClientRect().height === 0)).length`,
   )) as number
-  await page.emulateMediaType('screen')
+  await page.emulateMedia({ media: 'screen' })
   return lost === 0 ? [] : [`${lost} folds are closed`]
 }
 
@@ -123,7 +101,7 @@ async function filtered(page: Page): Promise<string[]> {
   const knee = (await page.evaluate(
     `[...document.querySelectorAll('select[name="joint"] option')].find((one) => one.textContent === 'knee').value`,
   )) as string
-  await page.select('select[name="joint"]', knee)
+  await page.selectOption('select[name="joint"]', knee)
   const [shown, wrong, words] = (await page.evaluate(`(() => {
     const rows = [...document.querySelectorAll('#checks tbody tr')].filter((row) => !row.hidden);
     return [rows.length, rows.filter((row) => row.cells[2].textContent.endsWith(', hip')).length, document.querySelector('.filter output').textContent];

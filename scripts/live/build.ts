@@ -4,6 +4,8 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { dirname } from 'node:path'
 import { build } from 'esbuild'
 import { upgradeLegText } from '../../src/leg/index.js'
+import { policyHash } from '../../src/leg/report/hash.js'
+import { SCRIPT } from '../../src/leg/report/script.js'
 
 /** Where the page is in the site. */
 const LIVE_PAGE = 'docs/reference/live.html'
@@ -28,10 +30,22 @@ async function bundled(entry: string): Promise<string> {
 
 const template = process.argv[2]
 const to = template ?? LIVE_PAGE
+const script = await bundled('scripts/live/main.ts')
+// Nothing is loaded, and no script runs but the page's own and that of the report, which opens under the same policy. The editor writes its styles itself.
+const policy = [
+  "default-src 'none'",
+  `script-src '${policyHash(script)}' '${policyHash(SCRIPT)}'`,
+  'worker-src blob:',
+  "style-src 'unsafe-inline'",
+  'img-src data:',
+  "base-uri 'none'",
+  "form-action 'none'",
+].join('; ')
 const parts = {
+  POLICY: `<meta http-equiv="Content-Security-Policy" content="${policy}">`,
   ...(template === undefined && { EXAMPLE: upgradeLegText(readFileSync('examples/mudflat-leg-revised.yaml', 'utf8')) }),
   CALCULATION: await bundled('scripts/live/calculation.ts'),
-  PAGE: await bundled('scripts/live/main.ts'),
+  PAGE: script,
 }
 const page = Object.entries(parts).reduce(
   (text, [name, part]) => text.replace(`<!--${name}-->`, () => part),
