@@ -68,9 +68,9 @@ export {
 } from './functions.js'
 export { type Kind, type KindRow, kindNames, kindRow, siUnit, type UnitOf, unitNames, unitOf } from './kinds.js'
 export { nearName, nearNames } from './near.js'
+export { bandText, significant } from './printed.js'
 export {
   ascending,
-  bandText,
   type In,
   largest,
   type Note,
@@ -79,7 +79,6 @@ export {
   quantity,
   quantityFromJSON,
   read,
-  significant,
   smallest,
 } from './quantity.js'
 export {

@@ -1,6 +1,7 @@
 import { dimensionsText, hasSquareRoot } from './dimensions.js'
 import { InputError, refuse, show } from './errors.js'
-import { type Kind, type KindRow, kindRow, siUnit, type UnitOf, unitAt, unitOf } from './kinds.js'
+import { type Kind, type KindRow, kindRow, siUnit, type UnitOf, unitOf } from './kinds.js'
+import { inShown, significant } from './printed.js'
 import { accepted, type Foreign, kindAccepted, type Plain, readAny, unitsAccepted } from './reading.js'
 
 /** A remark that travels with a result into whatever is computed from it, such as a correlation used outside its range. */
@@ -198,40 +199,10 @@ export function joinNotes(
   return [...first, ...b.notes.filter((note) => !first.includes(note))]
 }
 
-/** A number as results print it: up to `digits` significant digits, no trailing zeros, a power of ten only where it helps. */
-export function significant(x: number, digits = 4): string {
-  if (!Number.isFinite(x)) return String(x)
-  const size = Math.abs(x)
-  if (size !== 0 && (size < 1e-4 || size >= 1e7))
-    return x
-      .toExponential(digits - 1)
-      .replace(/\.?0+e/, 'e')
-      .replace('e+', 'e')
-  return String(Number(x.toPrecision(digits)))
-}
-
 function printed(si: number, row: KindRow | undefined, dim: number): string {
   if (row === undefined) return dim === 0 ? significant(si) : `${significant(si)} ${dimensionsText(dim)}`
   const { number, name } = inShown(si, si, row)
   return name === '1' ? number : `${number} ${name}`
-}
-
-/** A value in the unit that results of some size are printed in. */
-function inShown(si: number, ofSize: number, row: KindRow): { readonly number: string; readonly name: string } {
-  const { show } = row
-  // Zero prints in the middle one.
-  let at = ofSize === 0 ? show.length >> 1 : 0
-  for (let i = 1; i < show.length; i++) if (Math.abs(ofSize) >= unitAt(row, i).size * 0.9999) at = i
-  const { size, zero } = unitAt(row, at)
-  return { number: significant((si - zero) / size), name: show[at]! }
-}
-
-/** A value and its range in one unit, such as `0.38 (0.25 to 0.55)` and `65 (50 to 80) MPa`. */
-export function bandText(kind: Kind, typical: number, low: number, high: number): string {
-  const row = kindRow(kind)
-  const [middle, bottom, top] = [typical, low, high].map((si) => inShown(si, typical, row))
-  const band = `${middle!.number} (${bottom!.number} to ${top!.number})`
-  return middle!.name === '1' ? band : `${band} ${middle!.name}`
 }
 
 /**
