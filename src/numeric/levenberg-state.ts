@@ -1,5 +1,6 @@
 import { NumericError } from './error.js'
 import type { LeastSquaresProblem } from './levenberg.js'
+import { limits, solveUpper } from './levenberg-limits.js'
 import { householder } from './orthogonal.js'
 
 /** A fit in progress: the present point, its linear model, and steps from it. @internal */
@@ -235,20 +236,4 @@ export class FitState {
     for (let i = 0; i < m; i++) for (let c = 0; c < k; c++) a[i * k + c] = sizes[c]! > 0 ? jacobian[i * n + free[c]!]! / sizes[c]! : 0
     return { a, sizes }
   }
-}
-
-/** Solves R x = b in place, R upper triangular in the first n rows of `a`. */
-function solveUpper(a: Float64Array, n: number, b: Float64Array): void {
-  for (let i = n - 1; i >= 0; i--) {
-    let sum = b[i]!
-    for (let c = i + 1; c < n; c++) sum -= a[i * n + c]! * b[c]!
-    b[i] = sum / a[i * n + i]!
-  }
-}
-
-function limits(given: ArrayLike<number> | undefined, n: number, otherwise: number, name: string): Float64Array {
-  if (given === undefined) return new Float64Array(n).fill(otherwise)
-  if (given.length !== n)
-    throw new NumericError('fitLeastSquares', 'badArgument', `${name} must have one entry per parameter`, { [name]: given, parameters: n })
-  return Float64Array.from(given)
 }

@@ -1,13 +1,6 @@
-import {
-  insideSegment,
-  integrateSteps,
-  type OdeProblem,
-  type OdeSettings,
-  type OdeSolution,
-  readProblem,
-  type Stepper,
-  startingStep,
-} from './ode.js'
+import { insideSegment, integrateSteps, type Stepper, startingStep } from './ode.js'
+import { type OdeProblem, type OdeSettings, readProblem } from './ode-problem.js'
+import type { OdeSolution } from './ode-solution.js'
 
 // Dormand-Prince 5(4) with the interpolant of order 4.
 const C = [0, 1 / 5, 3 / 10, 4 / 5, 8 / 9, 1, 1]

@@ -1,5 +1,6 @@
 import { NumericError } from './error.js'
-import type { OdeEvent, OdeEventRecord, OdeSolution } from './ode.js'
+import type { OdeEvent } from './ode-problem.js'
+import type { OdeEventRecord, OdeSolution } from './ode-solution.js'
 import { bracketRoot } from './root.js'
 
 /** Evaluates one step's interpolant at θ from 0 to 1. */

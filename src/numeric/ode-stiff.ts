@@ -1,30 +1,9 @@
 import { NumericError } from './error.js'
+import { A, C, E, GAMMA } from './esdirk-tableau.js'
 import { luFactor, luSolve } from './linear.js'
-import {
-  insideSegment,
-  integrateSteps,
-  type OdeProblem,
-  type OdeSettings,
-  type OdeSolution,
-  readProblem,
-  type Stepper,
-  startingStep,
-} from './ode.js'
-
-// ESDIRK 4(3), six stages, stiffly accurate, L-stable, stage order 2 (Kennedy & Carpenter 2003, implicit part of ARK4(3)6L[2]SA).
-const GAMMA = 1 / 4
-const C = [0, 1 / 2, 83 / 250, 31 / 50, 17 / 20, 1]
-const A = [
-  [],
-  [1 / 4],
-  [8611 / 62500, -1743 / 31250],
-  [5012029 / 34652500, -654441 / 2922500, 174375 / 388108],
-  [15267082809 / 155376265600, -71443401 / 120774400, 730878875 / 902184768, 2285395 / 8070912],
-  [82889 / 524892, 0, 15625 / 83664, 69875 / 102672, -2260 / 8211],
-]
-const B = [82889 / 524892, 0, 15625 / 83664, 69875 / 102672, -2260 / 8211, 1 / 4]
-const EMBEDDED = [4586570599 / 29645900160, 0, 178811875 / 945068544, 814220225 / 1159782912, -3700637 / 11593932, 61727 / 225920]
-const E = B.map((b, i) => b - EMBEDDED[i]!)
+import { insideSegment, integrateSteps, type Stepper, startingStep } from './ode.js'
+import { type OdeProblem, type OdeSettings, readProblem } from './ode-problem.js'
+import type { OdeSolution } from './ode-solution.js'
 
 const NEWTON_ITERATIONS = 7
 const NEWTON_TOLERANCE = 0.01
