@@ -1,10 +1,11 @@
 import { type Given, property, readInputs, type Source } from '../formula/index.js'
 import { InputError, type Issue, issue, Quantity, refuse } from '../units/index.js'
-import { backlashAngle, beltTeethInMesh, beltToothShear, gearBacklash, lewisFormFactor, lewisRootStress } from './belt-and-gear.js'
+import { beltTeethInMesh, beltToothShear } from './belt-teeth.js'
 import { JOB, type ReductionJob } from './compare-job.js'
 import { cordDrive } from './drive.js'
 import type { AtFriction } from './drive-results.js'
 import { frictionRange } from './drive-specification.js'
+import { backlashAngle, gearBacklash, lewisFormFactor, lewisRootStress } from './gear-teeth.js'
 import { pulleyGeometry } from './geometry.js'
 import { shaftForce } from './loads.js'
 

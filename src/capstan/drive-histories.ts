@@ -2,9 +2,9 @@ import { type Note, Quantity } from '../units/index.js'
 import type { CordDriveState } from './branch.js'
 import type { Read } from './drive-specification.js'
 import { angleOf, type FineHistory } from './fine-history.js'
-import type { PathPoint } from './load-path.js'
-import type { TravelEnd } from './travel-loop.js'
+import type { PathPoint } from './path-point.js'
 import { staysThrough, type TravelPath } from './travel-path.js'
+import type { TravelEnd } from './travel-point.js'
 
 /** A load history at one pose. */
 export interface LoadHistory {

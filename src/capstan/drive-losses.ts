@@ -3,11 +3,11 @@ import { type Note, Quantity } from '../units/index.js'
 import type { CordDriveState } from './branch.js'
 import type { Read } from './drive-specification.js'
 import { fineHistory } from './fine-history.js'
-import type { PathPoint } from './load-path.js'
 import { shaftForce } from './loads.js'
 import { strokeLosses } from './losses.js'
-import type { TravelEnd } from './travel-loop.js'
+import type { PathPoint } from './path-point.js'
 import { travelLoss } from './travel-loss.js'
+import type { TravelEnd } from './travel-point.js'
 
 /** A cycle of loaded stroke and return whose losses are required. */
 export const LOSS_CYCLE = {

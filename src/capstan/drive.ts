@@ -4,11 +4,11 @@ import type { CordDriveState } from './branch.js'
 import { historyOf, type LoadHistory, type TravelResult, travelOf } from './drive-histories.js'
 import { type CycleLosses, LOSS_CYCLE, type LossCycle, lossesOf } from './drive-losses.js'
 import { type AtFriction, atAngle, type DriveLimits, limitsOf, travelLimitsOf, type Windup, windupOf } from './drive-results.js'
-import { type CordDriveSpecification, complianceOf, percent, type Read, readDrive } from './drive-specification.js'
+import { type CordDriveSpecification, complianceOf, readDrive } from './drive-specification.js'
 import { fineHistory } from './fine-history.js'
 import { pulleyGeometry } from './geometry.js'
 import { checkHistory } from './history-limits.js'
-import { LEAST_EXPONENT } from './inputs.js'
+import { type Argument, tensionNotes } from './tension-notes.js'
 import { travelPath } from './travel-path.js'
 import { surveyOf, type TravelSurvey } from './travel-survey.js'
 
@@ -179,39 +179,4 @@ function checkAngle(where: string, jointAngle: number, given: unknown, drumWrap:
   if (Math.abs(jointAngle) < drumWrap) return
   const accepts = `must be less than the drum wrap of ${new Quantity(drumWrap, 'angle')} either way`
   throw new InputError(where, [{ path: 'jointAngle', given: show(given), accepts }])
-}
-
-interface Argument {
-  readonly where: string
-  readonly path: string
-  readonly given: unknown
-}
-
-const NOTED_STRAIN = 0.02
-
-/** Notes of a result whose highest tension is `peak`. Throws an `InputError` for a load that breaks the cord. */
-function tensionNotes(
-  x: Read,
-  peak: number,
-  passed: readonly Note[] | undefined,
-  breaks: Argument | undefined,
-): readonly Note[] | undefined {
-  const strain = peak / x.axialRigidity
-  const texts: string[] = []
-  const tension = new Quantity(peak, 'force')
-  if (strain > x.breakingStrain) {
-    const text = `strains the cord by ${percent(strain)}, beyond its break at ${percent(x.breakingStrain)}`
-    if (breaks !== undefined)
-      throw new InputError(breaks.where, [
-        { path: breaks.path, given: show(breaks.given), accepts: `must not break the cord: a tension of ${tension} ${text}` },
-      ])
-    texts.push(`tension of ${tension} ${text}`)
-  } else if (strain > NOTED_STRAIN) texts.push(`strain of ${percent(strain)} is above 2 %: the model drops its square`)
-  if (x.allowableTension !== undefined && peak > x.allowableTension)
-    texts.push(`tension of ${tension} is above the allowable ${new Quantity(x.allowableTension, 'force')} of the cord`)
-  if ((x.frictionExponent ?? 1) < LEAST_EXPONENT)
-    texts.push(
-      `friction exponent of ${x.frictionExponent} is below ${LEAST_EXPONENT}: fibres have 0.67 to 1, and the slip torque is too high`,
-    )
-  return texts.length === 0 ? passed : [...(passed ?? []), ...texts.map((text) => ({ formula: 'capstan.cordDrive', text }))]
 }

@@ -1,5 +1,6 @@
 import type { CordDriveState } from './branch.js'
-import { LoadPath, loadPath, type PathPoint } from './load-path.js'
+import { LoadPath, loadPath } from './load-path.js'
+import type { PathPoint } from './path-point.js'
 
 /** A history followed between its given steps too, so that loss and lost motion do not depend on how finely it is given. */
 export interface FineHistory {

@@ -1,7 +1,8 @@
 import { formula } from '../formula/index.js'
 import { type CordDriveState, RIGID } from './branch.js'
 import { CORD_LOOP, DRUM_ARCS, FRICTIONS, HOLD, LOOP_COMPLIANCE } from './inputs.js'
-import { loadPath, type PathPoint } from './load-path.js'
+import { loadPath } from './load-path.js'
+import type { PathPoint } from './path-point.js'
 
 interface Reading extends CordDriveState {
   readonly torques: readonly number[]

@@ -1,6 +1,6 @@
 import type { CordDriveState } from './branch.js'
-import type { TravelEnd, TravelPoint } from './travel-loop.js'
 import { travelPath } from './travel-path.js'
+import type { TravelEnd, TravelPoint } from './travel-point.js'
 
 /** Points of a swing of torque, even in number. */
 const PER_SWING = 24

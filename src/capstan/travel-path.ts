@@ -1,7 +1,8 @@
 import { InputError, show } from '../units/index.js'
 import type { CordDriveState } from './branch.js'
 import { checkHistory, checkStep } from './history-limits.js'
-import { Loop, type TravelEnd, type TravelPoint } from './travel-loop.js'
+import { Loop } from './travel-loop.js'
+import type { TravelEnd, TravelPoint } from './travel-point.js'
 
 /** Result of a travel simulation, SI numbers. */
 export interface TravelPath {

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { Property } from '../../src/formula/index.js'
 import { motor, torqueSpeedLimit } from '../../src/thermal/index.js'
-import { copperLossAt } from '../../src/thermal/motor.js'
+import { copperLossAt } from '../../src/thermal/motor-currents.js'
 import { InputError, Nm } from '../../src/units/index.js'
 import { demoMotor } from './demo.js'
 
