@@ -1,6 +1,7 @@
 import { randomStream } from '../numeric/index.js'
 import { refuse } from '../units/index.js'
-import { dampedInverse, type InverseRequest, type InverseResult } from './chain-inverse.js'
+import { dampedInverse } from './chain-inverse.js'
+import type { InverseRequest, InverseResult } from './chain-inverse-request.js'
 import type { ChainKernel } from './chain-kernel.js'
 
 /** How often, and towards what, an inverse is searched; SI. */

@@ -1,7 +1,8 @@
 import { type Given, type Inputs, readInputs, requireKeys, type Si } from '../formula/index.js'
 import { InputError, type Issue, Quantity, show } from '../units/index.js'
 import { DriveCoupling } from './coupling.js'
-import { type GivenAngles, LEG_JOINTS, ThreeJointLeg } from './leg.js'
+import { type GivenAngles, ThreeJointLeg } from './leg.js'
+import { LEG_JOINTS } from './leg-specification.js'
 import { invert3, multiply3 } from './matrix3.js'
 import { mustBeMade, mustBeRecord, perJoint, type Vector3, vectorOf, type xyz } from './vectors.js'
 

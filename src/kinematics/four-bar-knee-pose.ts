@@ -1,5 +1,5 @@
 import { formula } from '../formula/index.js'
-import { crankFromRockerInto } from './four-bar.js'
+import { crankFromRockerInto } from './four-bar-angles.js'
 import { fourBarDriveRatio } from './four-bar-rates.js'
 
 /** A four-bar between hip and knee, as inputs. Angles are taken from the direction hip to knee, right-handed about +y. */

@@ -1,5 +1,5 @@
 import type { Inputs, Si } from '../formula/index.js'
-import { crankFromRockerInto, rockerFromCrankInto } from './four-bar.js'
+import { crankFromRockerInto, rockerFromCrankInto } from './four-bar-angles.js'
 import { fourBarDeadPoint } from './four-bar-knee-pose.js'
 import { crankOverRocker, crankOverRockerSlope } from './four-bar-rates.js'
 

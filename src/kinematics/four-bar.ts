@@ -1,5 +1,7 @@
-import { formula, type Given, type Inputs, readInputs, type Si } from '../formula/index.js'
+import { formula, type Inputs, readInputs } from '../formula/index.js'
 import { type In, Quantity } from '../units/index.js'
+import { rockerFromCrankInto } from './four-bar-angles.js'
+import { type FourBarSi, type FourBarSpecification, SPECIFICATION } from './four-bar-specification.js'
 
 /** How fast the rocker of a four-bar linkage turns for each turn of its crank, from the directions of its links. */
 export const fourBarSpeedRatio = /* @__PURE__ */ formula('kinematics.fourBarSpeedRatio', {
@@ -60,20 +62,6 @@ export const transmissionAngleExtremes = /* @__PURE__ */ formula('kinematics.tra
   }),
 })
 
-const SPECIFICATION = {
-  /** Distance between the fixed pivots of crank and rocker. */
-  ground: { kind: 'length', above: 0 },
-  /** Length of the crank. */
-  crank: { kind: 'length', above: 0 },
-  /** Length of the coupler. */
-  coupler: { kind: 'length', above: 0 },
-  /** Length of the rocker. */
-  rocker: { kind: 'length', above: 0 },
-} as const satisfies Inputs
-
-/** The four lengths of a four-bar linkage. */
-export interface FourBarSpecification extends Given<typeof SPECIFICATION> {}
-
 /** Which of the two ways a four-bar assembles for one crank angle. */
 export type FourBarAssembly = 'open' | 'crossed'
 
@@ -120,7 +108,7 @@ export class FourBar {
   /** @internal Use `fourBar`. */
   constructor(
     /** Lengths in metres. */
-    readonly si: Si<typeof SPECIFICATION>,
+    readonly si: FourBarSi,
   ) {}
 
   /** How the linkage moves, by Grashof's criterion. */
@@ -170,67 +158,3 @@ const AT = { crankAngle: 'angle', assembly: { oneOf: ['open', 'crossed'] } } as 
 
 /** Makes a four-bar linkage. Throws an `InputError` for a length that is not positive; poses that do not assemble are answered by `at`. */
 export const fourBar = (given: FourBarSpecification): FourBar => new FourBar(readInputs('kinematics.fourBar', SPECIFICATION, given))
-
-/** The lengths on SI numbers. */
-export type FourBarSi = Si<typeof SPECIFICATION>
-
-const wrap = (angle: number) => angle - 2 * Math.PI * Math.round(angle / (2 * Math.PI))
-
-/** Slack, relative to the linkage's size squared, for pins that touch to rounding. */
-const TOUCHING = 8 * 2 ** -52
-
-/** The angle between the sides `base` and `near` of a triangle by half angles, which cannot leave the domain of the arc cosine; NaN for no triangle. */
-function triangleAngle(base: number, near: number, opposite: number): number {
-  const wide = (base + near) * (base + near) - opposite * opposite
-  const tight = opposite * opposite - (base - near) * (base - near)
-  const slack = TOUCHING * (base + near) * (base + near)
-  if (wide < -slack || tight < -slack) return Number.NaN
-  return 2 * Math.atan2(Math.sqrt(Math.max(0, tight)), Math.sqrt(Math.max(0, wide)))
-}
-
-/**
- * Rocker and coupler directions from the crank's (2 numbers); `side` −1 is the open assembly, +1 the crossed one. SI numbers.
- * Returns why the linkage does not assemble, and then writes nothing; `undefined` where it does.
- */
-export function rockerFromCrankInto(
-  out: Float64Array,
-  offset: number,
-  { ground, crank, coupler, rocker }: FourBarSi,
-  crankAngle: number,
-  side: -1 | 1,
-): 'pinTooFar' | 'pinTooNear' | undefined {
-  const pinX = crank * Math.cos(crankAngle)
-  const pinY = crank * Math.sin(crankAngle)
-  const apart = Math.sqrt((pinX - ground) * (pinX - ground) + pinY * pinY)
-  if (apart > (coupler + rocker) * (1 + TOUCHING)) return 'pinTooFar'
-  const turn = triangleAngle(apart, rocker, coupler)
-  if (Number.isNaN(turn)) return 'pinTooNear'
-  const rockerAngle = wrap(Math.atan2(pinY, pinX - ground) + side * turn)
-  out[offset] = rockerAngle
-  out[offset + 1] = Math.atan2(rocker * Math.sin(rockerAngle) - pinY, ground + rocker * Math.cos(rockerAngle) - pinX)
-  return undefined
-}
-
-/**
- * Crank and coupler directions from the rocker's, and the direction of the rocker's pin from the crank's pivot (3 numbers); `side` says on which side of
- * that line the crank lies. The crank's direction is the line's, in (−π, π], plus the angle between them, not wrapped. SI numbers.
- * Returns whether the linkage assembles; where it does not, nothing is written.
- */
-export function crankFromRockerInto(
-  out: Float64Array,
-  offset: number,
-  { ground, crank, coupler, rocker }: FourBarSi,
-  rockerAngle: number,
-  side: -1 | 1,
-): boolean {
-  const pinX = ground + rocker * Math.cos(rockerAngle)
-  const pinY = rocker * Math.sin(rockerAngle)
-  const turn = triangleAngle(Math.sqrt(pinX * pinX + pinY * pinY), crank, coupler)
-  if (Number.isNaN(turn)) return false
-  const pinAngle = Math.atan2(pinY, pinX)
-  const crankAngle = pinAngle + side * turn
-  out[offset] = crankAngle
-  out[offset + 1] = Math.atan2(pinY - crank * Math.sin(crankAngle), pinX - crank * Math.cos(crankAngle))
-  out[offset + 2] = pinAngle
-  return true
-}

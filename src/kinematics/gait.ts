@@ -1,28 +1,11 @@
 import { type Given, type Inputs, readInputs } from '../formula/index.js'
-import { Quantity, refuse } from '../units/index.js'
+import { Quantity } from '../units/index.js'
 import { withLists } from './columns.js'
-import { type FootForces, footForces, type NoFootForces } from './foot-forces.js'
+import { phasesOf } from './gait-phases.js'
 import type { Gait, GaitLeg, GaitSamples } from './gait-result.js'
 import { longitudinalMargin, supportMargin } from './support-margin.js'
 import { xyz } from './vectors.js'
-
-/** Legs of a four-legged robot, in the order of the gaits' phases. */
-export const FOUR_LEGS = ['leftFront', 'rightFront', 'leftHind', 'rightHind'] as const
-
-/**
- * Phases of touch-down in the stride of the symmetric gaits of four legs, in the order of `FOUR_LEGS`: `walk` is the lateral sequence (left hind, left
- * front, right hind, right front), `diagonalWalk` the diagonal sequence (left hind, right front, right hind, left front); `trot` moves diagonal legs
- * together, `pace` those of a side, `bound` front and hind pairs.
- *
- * Source: M. Hildebrand, "Symmetrical gaits of horses", *Science* 150 (1965) 701, for the names; not opened.
- */
-export const GAITS = {
-  walk: [0.25, 0.75, 0, 0.5],
-  diagonalWalk: [0.75, 0.25, 0, 0.5],
-  trot: [0.5, 0, 0, 0.5],
-  pace: [0, 0.5, 0, 0.5],
-  bound: [0.5, 0.5, 0, 0],
-} as const
+import { shareWeight } from './weight-sharing.js'
 
 const SPECIFICATION = {
   /** Places of the feet at mid stance, three or more; in the order of `FOUR_LEGS` for a named gait. */
@@ -125,21 +108,6 @@ export function gait(given: GaitSpecification): Gait {
   return summary(columns, phases, spec)
 }
 
-/** Phases of touch-down, of a named gait or as given. */
-function phasesOf(
-  where: string,
-  named: keyof typeof GAITS | undefined,
-  phases: readonly number[] | undefined,
-  legs: number,
-): readonly number[] {
-  if ((named === undefined) === (phases === undefined)) refuse(where, 'gait', named, 'give either a named gait or the phases of the legs')
-  if (named !== undefined && legs !== 4)
-    refuse(where, 'feet', `${legs} feet`, `must be four for the gait '${named}'; give phases for others`)
-  if (phases !== undefined && phases.length !== legs)
-    refuse(where, 'phases', `${phases.length} phases`, `must be one for each of the ${legs} feet`)
-  return phases ?? GAITS[named!]
-}
-
 /** Where a foot fixed to the ground is seen from the body, a time after mid stance, for a body that moves and turns at constant rates. */
 function underBody(
   foot: { readonly x: number; readonly y: number },
@@ -154,54 +122,6 @@ function underBody(
   const y = foot.y - (forward * aside + sideways * along)
   const [s, c] = [Math.sin(turn), Math.cos(turn)]
   return { x: c * x + s * y, y: c * y - s * x }
-}
-
-/** Writes each leg's part of the weight; returns the largest part of friction in use, NaN where the feet cannot hold the weight. */
-function shareWeight(
-  share: Float64Array,
-  standing: readonly { leg: number; x: number; y: number }[],
-  weightAt: { x: number; y: number },
-  spec: {
-    mass: number
-    slope: number
-    uphill: number
-    friction: number
-    gravity: number
-    centreOfMass: { x: number; y: number; z: number }
-  },
-): number {
-  const { mass, slope, uphill, friction, gravity: g, centreOfMass: c } = spec
-  if (standing.length === 2) {
-    const [a, b] = standing as [(typeof standing)[number], (typeof standing)[number]]
-    const along =
-      ((weightAt.x - a.x) * (b.x - a.x) + (weightAt.y - a.y) * (b.y - a.y)) / Math.max((b.x - a.x) ** 2 + (b.y - a.y) ** 2, 1e-30)
-    const of = Math.min(1, Math.max(0, along))
-    share[a.leg] = 1 - of
-    share[b.leg] = of
-    return Number.NaN
-  }
-  if (standing.length === 1) share[standing[0]!.leg] = 1
-  if (standing.length < 3) return Number.NaN
-  const m = (x: number) => [x, 'm'] as const
-  const answer: FootForces | NoFootForces = footForces({
-    feet: standing.map(({ x, y }) => ({ at: { x: m(x), y: m(y), z: m(0) } })),
-    friction,
-    mass: [mass, 'kg'],
-    centreOfMass: { x: m(c.x), y: m(c.y), z: m(c.z) },
-    gravity: {
-      x: [-g * Math.sin(slope) * Math.cos(uphill), 'm/s^2'],
-      y: [-g * Math.sin(slope) * Math.sin(uphill), 'm/s^2'],
-      z: [-g * Math.cos(slope), 'm/s^2'],
-    },
-  })
-  if (!answer.feasible) {
-    share.fill(Number.NaN)
-    return Number.NaN
-  }
-  standing.forEach(({ leg }, k) => {
-    share[leg] = answer.normals[k]!.si / (mass * g * Math.cos(slope))
-  })
-  return answer.worstUse.si
 }
 
 type Columns = Omit<GaitSamples, 'toJSON'>

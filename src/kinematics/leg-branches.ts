@@ -1,7 +1,7 @@
 import { Quantity } from '../units/index.js'
-import type { LegJoint } from './leg.js'
 import { FOOT_ABOVE, KNEE_BACKWARD, type LegGeometryKernel, REACHED } from './leg-geometry-kernel.js'
 import { type LimitsSi, withinTurns } from './leg-nearest.js'
+import type { LegJoint } from './leg-specification.js'
 import type { PerJoint } from './vectors.js'
 
 /** One way to put the foot at a point. */

@@ -1,7 +1,8 @@
 import { type Given, type Inputs, readInputs } from '../formula/index.js'
 import { singularValues } from '../numeric/index.js'
 import { Quantity } from '../units/index.js'
-import { LEG_JOINTS, type LegJoint, ThreeJointLeg } from './leg.js'
+import { ThreeJointLeg } from './leg.js'
+import { LEG_JOINTS, type LegJoint } from './leg-specification.js'
 import { apply3, cross3, dot3, invert3, transpose3, unit3 } from './matrix3.js'
 import { mustBeMade, noDirection, perJoint, xyz } from './vectors.js'
 

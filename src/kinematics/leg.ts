@@ -1,98 +1,22 @@
-import { type Given, type Inputs, readInputs, type Si } from '../formula/index.js'
-import { type In, InputError, type Kind, type Note, Quantity } from '../units/index.js'
-import { type LegBranch, legBranches } from './leg-branches.js'
+import { type Given, readInputs, type Si } from '../formula/index.js'
+import { type In, InputError, type Kind, Quantity } from '../units/index.js'
+import { legBranches } from './leg-branches.js'
 import { INSIDE_OFFSET, REACHED, TOO_FAR, TOO_NEAR } from './leg-geometry-kernel.js'
 import { LegKernel, SINGULAR } from './leg-kernel.js'
 import { atLimit, type LimitsSi } from './leg-nearest.js'
+import type { ActiveLimit, Reachable, Unreachable } from './leg-reach.js'
+import { type AtSingularity, list, SINGULARITIES, type Singularity, singularityNotes } from './leg-singularity.js'
+import { LEG_JOINTS, SPECIFICATION, type ThreeJointLegSpecification } from './leg-specification.js'
 import { type PerJoint, perJoint, perJointOf, rowsOf, type Vector3, vectorOf, xyz } from './vectors.js'
 
-const RANGE = {
-  fields: {
-    /** Lowest angle that the joint reaches. */
-    lowest: 'angle',
-    /** Highest angle that the joint reaches, above the lowest. */
-    highest: 'angle',
-  },
-  optional: true,
-} as const
-const SPECIFICATION = {
-  /** Offset of the leg's plane from the axis of the sideways hip, along +y. */
-  hipOffset: 'length',
-  /** Length of the upper link, from hip to knee. */
-  upperLink: { kind: 'length', above: 0 },
-  /** Length of the lower link, from knee to foot. */
-  lowerLink: { kind: 'length', above: 0 },
-  /** Lowest and highest angle of each joint. Default: no limits. */
-  limits: {
-    fields: {
-      /** Limits of the sideways hip. Default: none. */
-      sidewaysHip: RANGE,
-      /** Limits of the hip. Default: none. */
-      hip: RANGE,
-      /** Limits of the knee. Default: none. */
-      knee: RANGE,
-    },
-    optional: true,
-  },
-} as const satisfies Inputs
 const ANGLES = /* @__PURE__ */ perJoint('angle')
 const POINT = /* @__PURE__ */ xyz('length')
-
-/** The names of the joints, in order from the body to the foot. */
-export const LEG_JOINTS = ['sidewaysHip', 'hip', 'knee'] as const
-/** A joint of the three-joint leg. */
-export type LegJoint = (typeof LEG_JOINTS)[number]
-
-/** What a three-joint leg is made from: lengths, and joint limits where there are any. */
-export interface ThreeJointLegSpecification extends Given<typeof SPECIFICATION> {}
 
 /** Joint angles as a caller gives them. */
 export interface GivenAngles extends Given<typeof ANGLES> {}
 
 /** A point of the leg's frame as a caller gives it. */
 export interface GivenPoint extends Given<typeof POINT> {}
-
-/** A joint that stands at one of its limits. */
-export interface ActiveLimit {
-  readonly joint: LegJoint
-  readonly end: 'lowest' | 'highest'
-}
-
-/** The foot can be put there: every way to do it. */
-export interface Reachable {
-  readonly reachable: true
-  /** Ways within the joint limits, the usual one first: foot below the hip and knee forward, where that is among them. Never empty. */
-  readonly branches: readonly LegBranch[]
-  /** Ways that the joint limits rule out, each with the joints beyond their limits. */
-  readonly excluded: readonly LegBranch[]
-}
-
-/** The foot cannot be put there: why, and how near it comes. */
-export interface Unreachable {
-  readonly reachable: false
-  /** Too far for the straight leg, too near for the folded leg, nearer to the sideways hip's axis than the offset, or ruled out by joint limits alone. */
-  readonly reason: 'tooFar' | 'tooNear' | 'insideOffsetCylinder' | 'jointLimits'
-  /** The reachable point that is nearest. */
-  readonly nearest: Vector3<'length'>
-  /** Its distance from the target. */
-  readonly miss: Quantity<'length'>
-  /** Joint angles that put the foot at the nearest point. */
-  readonly angles: PerJoint<Quantity<'angle'>>
-  /** Joints that stand at a limit there. */
-  readonly activeLimits: readonly ActiveLimit[]
-  /** The target is on the sideways hip's axis: other directions around the axis are as near. */
-  readonly directionArbitrary: boolean
-}
-
-/** Why a joint force or rate cannot be found: the pose is singular. */
-export interface AtSingularity {
-  readonly regular: false
-  readonly singularity: Exclude<Singularity, 'none'>
-}
-
-/** Singular poses: knee straight or folded (no motion along the leg), foot level with the hip axis (no motion sideways). */
-export type Singularity = 'none' | 'kneeStraight' | 'kneeFolded' | 'footLevelWithHip'
-const SINGULARITIES: readonly Singularity[] = ['none', 'kneeStraight', 'kneeFolded', 'footLevelWithHip']
 
 const REASONS = { [TOO_FAR]: 'tooFar', [TOO_NEAR]: 'tooNear', [INSIDE_OFFSET]: 'insideOffsetCylinder' } as const
 
@@ -266,24 +190,6 @@ const TOLERANCE = { kind: 'ratio', min: SINGULAR, max: 1, default: SINGULAR } as
 const TORQUE = { angles: { fields: ANGLES }, torque: { fields: /* @__PURE__ */ perJoint('torque') }, tolerance: TOLERANCE }
 const RATES = { angles: { fields: ANGLES }, rates: { fields: /* @__PURE__ */ perJoint('angularVelocity') } }
 const FOOT_VELOCITY = { angles: { fields: ANGLES }, footVelocity: { fields: /* @__PURE__ */ xyz('velocity') }, tolerance: TOLERANCE }
-
-const list = (x: PerJoint<number>): [number, number, number] => [x.sidewaysHip, x.hip, x.knee]
-
-/** Nearer to a singular pose than this, rates and forces are more than fifty times those of a well bent leg and say so. */
-const NEAR = 0.02
-
-/** A note on rates or forces near a singular pose. */
-function singularityNotes(method: string, leg: LegKernel, q: PerJoint<number>): readonly Note[] | undefined {
-  const nearest = SINGULARITIES[leg.singularityAt(list(q), NEAR)]!
-  if (nearest === 'none') return undefined
-  const near = {
-    kneeStraight: () => `the knee is ${new Quantity(Math.abs(Math.asin(Math.sin(q.knee))), 'angle')} from straight`,
-    kneeFolded: () => `the knee is ${new Quantity(Math.abs(Math.asin(Math.sin(q.knee))), 'angle')} from folded`,
-    footLevelWithHip: () =>
-      `the foot is ${new Quantity(Math.abs(leg.upperLink * Math.cos(q.hip) + leg.lowerLink * Math.cos(q.hip + q.knee)), 'length')} from the height of the hip axis`,
-  }[nearest]()
-  return [{ formula: `kinematics.threeJointLeg.${method}`, text: `${near}: rates and forces grow without limit towards that pose` }]
-}
 
 /**
  * Makes a three-joint leg.
