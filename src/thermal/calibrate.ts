@@ -2,10 +2,10 @@ import { CholeskyDecomposition, Matrix } from 'ml-matrix'
 import { readInputs, requireKeys } from '../formula/index.js'
 import { fitLeastSquares } from '../numeric/index.js'
 import { type In, InputError, type Issue, Quantity } from '../units/index.js'
+import { type Part, partsOf } from './calibration-part.js'
 import type { Factors, Network } from './network.js'
 import { courseNumbers } from './network-course.js'
-import type { NetworkNumbers } from './network-numbers.js'
-import { siOf, unknownNode } from './network-read.js'
+import { siOf, unknownNode } from './network-losses.js'
 import { displaced } from './network-spread.js'
 import { steadyNumbers } from './network-steady.js'
 import { readLog, type TemperatureLog, withCapacities } from './temperature-log.js'
@@ -203,24 +203,4 @@ function lowerFactor(covariance: Float64Array, size: number): Matrix {
   for (let i = 0; i < size; i++)
     for (let j = 0; j < size; j++) symmetric.set(i, j, (covariance[i * size + j]! + covariance[j * size + i]!) / 2)
   return new CholeskyDecomposition(symmetric).lowerTriangularMatrix
-}
-
-/** A link or capacity that may be corrected, and how far each free cause moves the logarithm of its factor. */
-interface Part {
-  readonly name: string
-  readonly shares: readonly number[]
-}
-
-function partsOf(n: NetworkNumbers, free: readonly number[], stored: boolean): { links: Part[]; capacities: Part[] } {
-  const of = (names: readonly string[], field: 'links' | 'capacities') =>
-    names
-      .map((name, i) => ({ name, shares: free.map((k) => n.spreads[k]![field][i]!) }))
-      .filter(({ shares }) => shares.some((share) => share !== 0))
-  return {
-    links: of(
-      n.links.map(({ name }) => name),
-      'links',
-    ),
-    capacities: stored ? of(n.names, 'capacities') : [],
-  }
 }

@@ -1,6 +1,7 @@
 import { Matrix, solve } from 'ml-matrix'
 import type { OdeSolution } from '../numeric/index.js'
-import { courseNumbers, type Extremes, extremesOf, type Probe } from './network-course.js'
+import { type Extremes, extremesOf, type Probe } from './course-extremes.js'
+import { courseNumbers } from './network-course.js'
 import { type NetworkNumbers, slopes } from './network-numbers.js'
 import { type CourseShifts, courseShifts, shiftsAt } from './network-spread.js'
 import { steadyNumbers } from './network-steady.js'

@@ -3,12 +3,11 @@ import { type In, InputError, type Issue, type Note, Quantity, refuse } from '..
 import { type CycleNumbers, extremesOfPass, type PhaseNumbers, passOnce, settle, shiftsOfPass } from './duty-cycle.js'
 import { mustBeMade } from './must-be-made.js'
 import type { Network } from './network.js'
+import { siOf } from './network-losses.js'
 import { notesAt, type Spread } from './network-numbers.js'
-import { siOf } from './network-read.js'
 import { halfWidth } from './network-spread.js'
-import { readInitial, readWatch, type Start, withFixed, withoutCapacity } from './network-transient.js'
-import { reachWithBand } from './reach.js'
-import { uncertain, uncertainTemperature } from './uncertain.js'
+import { readInitial, type Start, withFixed, withoutCapacity } from './network-transient.js'
+import { uncertainTemperature } from './uncertain.js'
 
 /** One part of a duty: the network with the losses of that part, and how long it lasts. */
 export interface Phase {
@@ -181,70 +180,4 @@ function cools({ solutions }: CycleNumbers): boolean {
   const last = solutions.at(-1)!
   const before = last.at(0.9 * last.tEnd)
   return last.yEnd.every((t, i) => t <= before[i]! + STILL)
-}
-
-/** Intermittent duty (S3): equal cycles of load and rest, 10 minutes unless said otherwise, to the settled cycle. */
-export function intermittentDuty(duty: {
-  /** The network with the losses of the load. */
-  readonly load: Network
-  /** The same network with the losses of the rest. */
-  readonly rest: Network
-  /** Part of the cycle under load, above 0 and below 1. */
-  readonly dutyFactor: In<'ratio'>
-  /** Length of a cycle. Default 10 min. */
-  readonly period?: In<'time'>
-}): DutyResult {
-  requireKeys('thermal.intermittentDuty', 'duty', duty, ['load', 'rest', 'dutyFactor', 'period'])
-  const { load, rest } = duty
-  const { loadTime, restTime } = dutyTimes('thermal.intermittentDuty', duty)
-  return periodicSteadyState([
-    { network: load, duration: [loadTime, 's'] },
-    { network: rest, duration: [restTime, 's'] },
-  ])
-}
-
-/** Seconds under load and at rest of an intermittent duty. @internal */
-export function dutyTimes(
-  where: string,
-  { dutyFactor, period = '10 min' }: { readonly dutyFactor: In<'ratio'>; readonly period?: In<'time'> | undefined },
-) {
-  const issues: Issue[] = []
-  const factor = siOf('dutyFactor', 'ratio', dutyFactor, issues, 0)
-  const cycleTime = siOf('period', 'time', period, issues, 0)
-  if (factor >= 1)
-    issues.push({
-      path: 'dutyFactor',
-      given: String(factor),
-      accepts: 'must be below 1; a duty that never rests is continuous: use steady()',
-    })
-  if (issues.length > 0) throw new InputError(where, issues)
-  return { loadTime: factor * cycleTime, restTime: (1 - factor) * cycleTime }
-}
-
-/** When a network first reaches one of several limits. */
-export interface TimeToLimit {
-  /** Time until the first limit, with its 95 % band; infinite when the steady state stays below all. */
-  readonly time: Property<'time'>
-  /** The node that reaches its limit first; undefined when none does. */
-  readonly node: string | undefined
-}
-
-/**
- * Time from given temperatures until the first of several limits is reached; infinite when none ever is.
- *
- * The ends of its band follow the course with all causes of scatter together at their 95 % end, in the direction that counts: the high end is infinite where the limit may
- * never be reached.
- */
-export function timeToLimit(network: Network, limits: Readonly<Record<string, In<'temperature'>>>, initial?: Start): TimeToLimit {
-  mustBeMade('thermal.timeToLimit', 'network', network, 'network')
-  const n = network.si.numbers
-  const issues: Issue[] = []
-  withoutCapacity(n, issues)
-  const start = readInitial(n, initial, issues).slice(0, n.names.length)
-  const watch = readWatch(n, limits, issues)
-  if (issues.length > 0) throw new InputError('thermal.timeToLimit', issues)
-  const { time, low, high, which, y } = reachWithBand(n, start, watch)
-  const notes = notesAt(n, withFixed(n, y))
-  const node = which >= 0 ? watch[which]!.name : time === Number.POSITIVE_INFINITY ? undefined : n.names[y.indexOf(Math.max(...y))]
-  return { time: uncertain('time', time, low, high, notes, 'time to a limit'), node }
 }

@@ -29,16 +29,7 @@ export {
   phaseLossesAtStall,
   rmsTorque,
 } from './copper.js'
-export {
-  type DutyResult,
-  intermittentDuty,
-  type Phase,
-  periodicSteadyState,
-  shortTimeDuty,
-  simulateOnce,
-  type TimeToLimit,
-  timeToLimit,
-} from './duty.js'
+export { type DutyResult, type Phase, periodicSteadyState, shortTimeDuty, simulateOnce } from './duty.js'
 export { annularFin, barFin, straightFin } from './fins.js'
 export {
   forcedConvection,
@@ -48,6 +39,7 @@ export {
   nusseltRotatingCylinder,
 } from './forced-convection.js'
 export { adiabaticPulse, continuousLoss, hotResistance, runawayLoss, steadyWindingTemperature, windingHeatCapacity } from './hot-winding.js'
+export { intermittentDuty } from './intermittent-duty.js'
 export {
   checkLimits,
   insulationAgeing,
@@ -69,7 +61,8 @@ export {
 } from './motor-constants.js'
 export { motorStall, motorWarmUp } from './motor-stall.js'
 export { motorsOnPlate } from './motors-on-plate.js'
-export { type MotorLoad, type MotorMount, motorMount } from './mount.js'
+export { type MotorMount, motorMount } from './mount.js'
+export type { MotorLoad } from './mount-loads.js'
 export { mountPlate } from './mount-plate.js'
 export type { MountSpecification } from './mount-specification.js'
 export {
@@ -125,6 +118,7 @@ export {
   touchThresholds,
 } from './tables.js'
 export type { TemperatureLog } from './temperature-log.js'
+export { type TimeToLimit, timeToLimit } from './time-to-limit.js'
 export type { TorqueLimit } from './torque-limits.js'
 export { type SupplySpecification, type TorqueSpeedPoint, torqueSpeedLimit } from './torque-speed.js'
 export {

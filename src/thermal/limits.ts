@@ -1,6 +1,6 @@
 import { formula, onlyKeys, Property, readInputs } from '../formula/index.js'
 import { type In, InputError, type Issue, issue, Quantity, quantity, refuse } from '../units/index.js'
-import { unknownNode } from './network-read.js'
+import { unknownNode } from './network-losses.js'
 
 /** What a loaded printed part may be heated to for long: well below glass transition, and never above its heat deflection temperature at the matching stress. */
 export const polymerLimit = /* @__PURE__ */ formula('thermal.polymerLimit', {

@@ -1,34 +1,16 @@
 import { notesOf, readInputs, requireKeys } from '../formula/index.js'
-import { type In, InputError, type Issue, issue, type Note, type Quantity as Q, Quantity, quantity } from '../units/index.js'
-import { magnetDerating } from './copper.js'
-import { airGapTorque, copperLossAt, dragLossAt, type Motor, type MotorNumbers, peakCurrentAt } from './motor.js'
-import { boardLinks, boardLoss, boardNotes } from './mount-board.js'
+import { InputError, type Issue, issue, type Quantity as Q, Quantity, quantity } from '../units/index.js'
+import type { Motor } from './motor.js'
+import type { MotorNumbers } from './motor-currents.js'
+import { boardLinks } from './mount-board.js'
 import { stillHolds } from './mount-factors.js'
+import { LOAD, lossesOf, type MotorLoad } from './mount-loads.js'
 import { barLinks, plateLinks, sinkLinks } from './mount-paths.js'
 import { MOUNT, type MountNumbers, type MountSpecification } from './mount-specification.js'
 import { type Factors, type Network, type NetworkLink, type NetworkNode, network, networkOf } from './network.js'
 import { type PlateModel, plateModel } from './plate-model.js'
 import { LONGEST_PLATE } from './rectangular-plate.js'
-import {
-  CONVECTION_SCATTER,
-  convectionAt,
-  convectionNotes,
-  radiationAt,
-  remarks,
-  type SurroundingsNumbers,
-  surroundingsNumbers,
-} from './surface.js'
-
-/** What the motor is asked. */
-export interface MotorLoad {
-  /** Torque at the shaft. While it turns the currents make the drag of iron and bearings as well. */
-  readonly torque: In<'torque'>
-  /** Speed, of the torque's sign where the motor drives; 0 or missing is a hold. */
-  readonly speed?: In<'angularVelocity'> | undefined
-}
-
-/** Fields of a load. @internal */
-export const LOAD = ['torque', 'speed'] as const satisfies readonly (keyof MotorLoad)[]
+import { CONVECTION_SCATTER, convectionAt, convectionNotes, radiationAt, type SurroundingsNumbers, surroundingsNumbers } from './surface.js'
 
 /** A motor on its mount: the network for any load. Immutable. */
 export interface MotorMount {
@@ -217,25 +199,4 @@ function linksOf(x: MountNumbers, plate: PlateModel, where: SurroundingsNumbers)
       scatter: 0.25,
     },
   ]
-}
-
-/** Losses by node at a load. */
-function lossesOf(m: MotorNumbers, { controller }: MountNumbers, torque: number, speed: number) {
-  const inside = airGapTorque(m, torque, speed)
-  return {
-    winding: {
-      on: ['winding', 'can'],
-      watts: (winding: number, can: number) => copperLossAt(m, inside, winding, can),
-      notes: (_: number, can: number): Note[] =>
-        remarks(magnetDerating, { backEmfConstant: m.backEmfConstant, magnetTemperature: can, coefficient: m.magnetCoefficient }),
-    },
-    stator: new Quantity(dragLossAt(m, speed), 'power'),
-    ...(controller !== undefined && {
-      board: {
-        on: ['board', 'can'],
-        watts: (board: number, can: number) => boardLoss(controller, peakCurrentAt(m, inside, can), speed, board),
-        notes: (board: number, can: number) => boardNotes(controller, peakCurrentAt(m, inside, can), board),
-      },
-    }),
-  }
 }

@@ -1,65 +1,12 @@
 import { isRecord, notesOf, onlyKeys } from '../formula/index.js'
-import { didYouMean, type In, InputError, type Issue, issue, type Kind, type Note, readAt, show } from '../units/index.js'
-import type { LinkNumbers, LossNumbers, NetworkNumbers, Spread } from './network-numbers.js'
-
-/** Heat released in a node: a power, a law of its own temperature (kelvin to watts), or a law of several nodes' temperatures. */
-export type Loss =
-  | In<'power'>
-  | ((temperature: number) => number)
-  | {
-      /** Nodes whose temperatures the law takes, in its order. */
-      readonly on: readonly string[]
-      /** Watts from those temperatures in kelvin. */
-      readonly watts: (...temperatures: number[]) => number
-      /** Remarks at those temperatures, such as a range that was left: they reach every result. */
-      readonly notes?: (...temperatures: number[]) => readonly Note[]
-    }
-
-/** Relative half-width of a 95 % band; or one for each cause by name: links that name the same cause lie off together. */
-export type Scatter = In<'ratio'> | Readonly<Record<string, In<'ratio'>>>
-
-/** One part of a network that has one temperature. */
-export interface NetworkNode {
-  /** Heat capacity. In a course in time a node without one follows its neighbours at once, with a note; a duty needs that of every node. */
-  readonly capacity?: In<'heatCapacity'> | undefined
-  /** Relative half-width of the 95 % band of the heat capacity. Default 0. */
-  readonly capacityScatter?: In<'ratio'> | undefined
-  /** Heat released in it. */
-  readonly loss?: Loss | undefined
-  /** Relative half-width of the 95 % band of that heat. Default 0. */
-  readonly lossScatter?: In<'ratio'> | undefined
-  /** A node held at this temperature, such as the air. It takes any heat and has neither loss nor capacity. */
-  readonly fixed?: In<'temperature'> | undefined
-}
-
-/** A way for heat between two nodes. Give a conductance or a resistance. */
-export interface NetworkLink {
-  /** Name of the node at its first end. */
-  readonly from: string
-  /** Name of the node at its second end. */
-  readonly to: string
-  /** Conductance, or a function of the two temperatures in kelvin (as named by `from` and `to`) that gives watts per kelvin. */
-  readonly conductance?: In<'thermalConductance'> | ((from: number, to: number) => number) | undefined
-  /** Resistance. */
-  readonly resistance?: In<'thermalResistance'> | undefined
-  /** What the conductance may be off: a correlation, a joint. Default 0. */
-  readonly scatter?: Scatter | undefined
-  /** Remarks at two temperatures, such as a correlation outside its range: they reach every result. */
-  readonly notes?: ((from: number, to: number) => readonly Note[]) | undefined
-  /** A name to speak of it by, in calibration; default `from-to`. */
-  readonly name?: string | undefined
-}
+import { type In, InputError, type Issue, issue, show } from '../units/index.js'
+import { readLosses, siOf, unknownNode } from './network-losses.js'
+import type { LinkNumbers, NetworkNumbers, Spread } from './network-numbers.js'
+import type { NetworkLink, NetworkNode } from './network-parts.js'
 
 const WHERE = 'thermal.network'
 const NODE = ['capacity', 'capacityScatter', 'loss', 'lossScatter', 'fixed'] as const satisfies readonly (keyof NetworkNode)[]
 const LINK = ['from', 'to', 'conductance', 'resistance', 'scatter', 'notes', 'name'] as const satisfies readonly (keyof NetworkLink)[]
-
-/** Reads one quantity to SI; a bad one is added to the issues. */
-export function siOf(path: string, kind: Kind, given: unknown, issues: Issue[], above?: number): number {
-  const x = readAt(path, kind, given, issues)
-  if (above !== undefined && x <= above) issues.push({ path, given: show(given), accepts: `must be above ${above}` })
-  return x
-}
 
 /** Reads a ratio that may be zero. */
 export function scatterOf(path: string, given: unknown, issues: Issue[]): number {
@@ -71,48 +18,6 @@ export function scatterOf(path: string, given: unknown, issues: Issue[]): number
 /** Whether something given is a record by name, and not a quantity in any of its forms. */
 export const byName = (given: unknown): given is Readonly<Record<string, unknown>> =>
   typeof given === 'object' && given !== null && !Array.isArray(given) && !('kind' in given) && !('toNumber' in given)
-
-/** The issue of a name that no node has. */
-export function unknownNode(path: string, name: unknown, names: readonly string[], what = 'node'): Issue {
-  const near = typeof name === 'string' ? didYouMean(name, names) : ''
-  return { path, given: name === undefined ? 'missing' : show(name), accepts: `must name a ${what}: ${names.join(', ')}${near}` }
-}
-
-/** Reads the losses of free nodes; names are looked up among all nodes. A law is tried once at temperature `tried`. */
-export function readLosses(
-  given: Readonly<Record<string, Loss | undefined>>,
-  free: readonly string[],
-  all: readonly string[],
-  tried: number,
-  issues: Issue[],
-): LossNumbers[] {
-  const losses: LossNumbers[] = []
-  for (const [name, loss] of Object.entries(given)) {
-    if (loss === undefined) continue
-    const node = free.indexOf(name)
-    const path = `nodes.${name}.loss`
-    if (node < 0) {
-      issues.push(unknownNode(path, name, free))
-      continue
-    }
-    if (isRecord(loss) && 'watts' in loss) onlyKeys(path, loss, ['on', 'watts', 'notes'], issues)
-    if (typeof loss === 'function') losses.push({ node, on: [node], watts: loss, factor: 1 })
-    else if (typeof loss === 'object' && loss !== null && 'watts' in loss) {
-      const on = loss.on.map((other, i) => {
-        const index = all.indexOf(other)
-        if (index < 0) issues.push(unknownNode(`${path}.on[${i}]`, other, all))
-        return index
-      })
-      losses.push({ node, on, watts: loss.watts, factor: 1, notes: loss.notes })
-    } else losses.push({ node, on: [], watts: siOf(path, 'power', loss, issues), factor: 1 })
-    const { watts, on } = losses.at(-1)!
-    if (typeof watts === 'number' || !Number.isFinite(tried)) continue
-    const heat = watts(...on.map(() => tried))
-    if (!Number.isFinite(heat))
-      issues.push({ path, given: `${heat} W at ${tried} K`, accepts: 'must be a finite power at any temperature' })
-  }
-  return losses
-}
 
 /** Where a network's temperatures stop making sense unless said otherwise, kelvin: copper has melted long before. */
 const HOTTEST = 3000

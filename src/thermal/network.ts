@@ -1,13 +1,15 @@
 import { isRecord, type Property, requireKeys } from '../formula/index.js'
 import { type In, InputError, type Issue, type Note, Quantity, refuse } from '../units/index.js'
+import { readLosses, unknownNode } from './network-losses.js'
 import { flowOf, lossAt, type NetworkNumbers, notesAt, type Spread } from './network-numbers.js'
-import { type Loss, type NetworkLink, type NetworkNode, readLosses, readNetwork, unknownNode } from './network-read.js'
+import type { Loss, NetworkLink, NetworkNode } from './network-parts.js'
+import { readNetwork } from './network-read.js'
 import { bandsAt } from './network-spread.js'
 import { type SteadyNumbers, steadyNumbers } from './network-steady.js'
 import { type Transient, type TransientRequest, transientOf } from './network-transient.js'
 import { uncertainTemperature } from './uncertain.js'
 
-export type { Loss, NetworkLink, NetworkNode, Scatter } from './network-read.js'
+export type { Loss, NetworkLink, NetworkNode, Scatter } from './network-parts.js'
 export type { Transient, TransientRequest } from './network-transient.js'
 
 /** Temperatures by node name; each carries the 95 % band that the links' and losses' scatter gives it, and the notes of the network. */

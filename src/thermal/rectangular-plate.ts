@@ -1,7 +1,8 @@
 import { formula } from '../formula/index.js'
 import type { PlateDepth } from './plate-depth.js'
 import { type PlateShape, type PlateSource, plateShape, rectangleResistances } from './plate-sources.js'
-import { ringOnPlate, ringResistance } from './ring-plate.js'
+import { ringOnPlate } from './ring-plate.js'
+import { ringResistance } from './ring-plate-modes.js'
 
 /** A longer plate is a bar: its long side over its short one. */
 export const LONGEST_PLATE = 5

@@ -1,6 +1,6 @@
 import { type Property, requireKeys } from '../formula/index.js'
 import { type In, Quantity, quantity, refuse } from '../units/index.js'
-import { intermittentDuty } from './duty.js'
+import { intermittentDuty } from './intermittent-duty.js'
 import type { PartLimit } from './limits.js'
 import type { MotorMount } from './mount.js'
 import { mustBeMade } from './must-be-made.js'

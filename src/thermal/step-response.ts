@@ -1,7 +1,7 @@
 import { Property, requireKeys } from '../formula/index.js'
 import { fitLeastSquares, studentTQuantile } from '../numeric/index.js'
 import { type In, InputError, type Issue, type Kind } from '../units/index.js'
-import { siOf } from './network-read.js'
+import { siOf } from './network-losses.js'
 
 /** What a heating or cooling curve of one body tells, each with its 95 % interval. */
 export interface FittedStepResponse {

@@ -1,7 +1,7 @@
 import { isRecord, onlyKeys } from '../formula/index.js'
 import { type In, type Issue, issue, refuse } from '../units/index.js'
+import { siOf, unknownNode } from './network-losses.js'
 import type { NetworkNumbers, Spread } from './network-numbers.js'
-import { siOf, unknownNode } from './network-read.js'
 import { readInitial, type Start, withoutCapacity } from './network-transient.js'
 
 /** A logged course: times from the start and temperatures of the nodes that carry a sensor. */

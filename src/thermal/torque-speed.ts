@@ -2,7 +2,8 @@ import { type Given, readInputs } from '../formula/index.js'
 import { bracketRoot } from '../numeric/index.js'
 import { type Quantity as Q, Quantity } from '../units/index.js'
 import { copperLoss } from './copper.js'
-import { backEmfAt, dragLossAt, type Motor, type MotorNumbers, peakCurrentAt, resistanceAt } from './motor.js'
+import type { Motor } from './motor.js'
+import { backEmfAt, dragLossAt, type MotorNumbers, peakCurrentAt, resistanceAt } from './motor-currents.js'
 import { speedAtCurrent, supplySag } from './supply.js'
 
 /** One point of a motor's torque-speed limit on a supply. */
