@@ -29,7 +29,10 @@ function members(node: ts.ClassDeclaration | ts.InterfaceDeclaration): string[] 
     const symbol = member.name === undefined ? undefined : checker.getSymbolAtLocation(member.name)
     if (ts.isInterfaceDeclaration(node) || symbol === undefined)
       return [`  ${oneLine(printer.printNode(ts.EmitHint.Unspecified, member, member.getSourceFile()))}`]
-    return [`  ${symbol.name}: ${oneLine(checker.typeToString(checker.getTypeOfSymbolAtLocation(symbol, member), member, FULL))}`]
+    // The compiler numbers well-known symbols anew with every change of the source; the number is no part of the API.
+    return [
+      `  ${symbol.name.replace(/@\d+$/, '')}: ${oneLine(checker.typeToString(checker.getTypeOfSymbolAtLocation(symbol, member), member, FULL))}`,
+    ]
   })
 }
 
