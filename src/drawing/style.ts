@@ -4,14 +4,14 @@
  */
 export const DRAWING_STYLE = `
 svg:root.drawing { color: #1a1a1a; background: #fff; --paper: #fff; margin: 0 auto }
-.drawing { --ink-force: var(--force, #00508a); --ink-bad: var(--bad, #a33b00); --ink-move: var(--move, #00614a); display: block; width: 100%; max-width: 480px; height: auto; font: 11px system-ui, sans-serif; fill: none; stroke: none; stroke-linecap: round; stroke-linejoin: round }
+.drawing { --ink-force: var(--force, #00508a); --ink-bad: var(--bad, #8f3300); --ink-move: var(--move, #00614a); display: block; width: 100%; max-width: 480px; height: auto; font: 11px system-ui, sans-serif; fill: none; stroke: none; stroke-linecap: round; stroke-linejoin: round }
 @media (prefers-color-scheme: dark) {
 svg:root.drawing { color: #ececec; background: #161616; --paper: #161616 }
 .drawing { --ink-force: var(--force, #7cc0f0); --ink-bad: var(--bad, #ff9a66); --ink-move: var(--move, #5fd3b0) }
 }
 @media print {
 svg:root.drawing { color: #000; background: none; --paper: #fff }
-.drawing { --ink-force: #00508a; --ink-bad: #a33b00; --ink-move: #00614a; width: 90mm; break-inside: avoid }
+.drawing { --ink-force: #00508a; --ink-bad: #8f3300; --ink-move: #00614a; width: 90mm; break-inside: avoid }
 svg.drawing text { stroke: none }
 }
 .drawing .thick, .drawing .thin, .drawing .fine, .drawing .hidden, .drawing .axis, .drawing .other { stroke: currentColor; stroke-width: 1 }

@@ -22,7 +22,8 @@ const legs = ['first', 'revised'].map((name) => {
 })
 
 /** A printed number as SI, and half of its last digit. */
-function read(kind: Kind, text: string): { readonly si: number; readonly half: number } {
+function read(kind: Kind, printed: string): { readonly si: number; readonly half: number } {
+  const text = printed.replaceAll('²', '^2').replaceAll('³', '^3').replace(/ ?°$/, ' deg')
   if (text === 'infinite') return { si: Number.POSITIVE_INFINITY, half: 0 }
   if (text === 'minus infinite') return { si: Number.NEGATIVE_INFINITY, half: 0 }
   if (text === 'not a number') return { si: Number.NaN, half: 0 }

@@ -2,7 +2,7 @@ import { bandText, CAUTIONS, placeOf, reserveText, standing, verdictText } from 
 import { escaped } from '../report/html-parts.js'
 import { rankedTable } from '../report/text.js'
 import type { Assessment, CheckResult } from '../result.js'
-import { amountText } from './sentence.js'
+import { amountTexts } from './sentence.js'
 
 /** Checks that a notebook lists; the report holds all of them. */
 const LISTED = 10
@@ -39,8 +39,7 @@ function row(check: CheckResult): string {
     placeOf(check),
     check.mode,
     check.caseTitle,
-    amountText(check.demand),
-    amountText(check.capacity),
+    ...amountTexts(check.demand, check.capacity),
     reserveText(check.reserve),
     reserveText(check.requiredReserve),
     bandText(check),

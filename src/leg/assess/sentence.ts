@@ -1,10 +1,30 @@
-import { type Kind, Quantity, significant } from '../../units/index.js'
+import { Quantity, significant } from '../../units/index.js'
 import type { Check } from '../cases/check.js'
 import { type DrivenJoint, jointWords } from '../numbers.js'
 import type { DemandCapacity } from './compare.js'
 
-/** A demand or capacity as text. */
-export const amountText = (amount: Quantity): string => (Number.isNaN(amount.si) ? 'not a number' : String(amount))
+/** A unit as it is written by hand: `°C` for `degC`, `m/s²` for `m/s^2`. */
+export const unitSigns = (text: string): string =>
+  text
+    .replaceAll('degC', '°C')
+    .replaceAll(/(?<=\d) deg$/g, '°')
+    .replaceAll('^2', '²')
+    .replaceAll('^3', '³')
+
+/** Of two amounts in one unit, the larger is less than so many times the smaller. */
+const MOST_APART = 1e4
+
+/** Demand and capacity as text, in the unit of the larger one where the smaller can still be read in it. */
+export function amountTexts(demand: Quantity, capacity: Quantity): readonly [demand: string, capacity: string] {
+  const both = [demand, capacity] as const
+  const [large, small] = demand.si >= capacity.si ? both : ([capacity, demand] as const)
+  const unit = /^-?[\d.]+(?:e-?\d+)? (.+)$/.exec(String(large))?.[1]
+  const together = unit !== undefined && small.si > 0 && large.si < MOST_APART * small.si
+  const [d, c] = both.map((one) =>
+    Number.isNaN(one.si) ? 'not a number' : unitSigns(together ? `${significant(one.in(unit as never), 4)} ${unit}` : String(one)),
+  ) as [string, string]
+  return [d, c]
+}
 
 /** The finding of a check, in plain words. */
 export function sentenceOf(
@@ -18,7 +38,7 @@ export function sentenceOf(
     const unknown = Number.isNaN(demand) ? check.demandIs : check.capacityIs
     return `${caseTitle}: the ${part} counts as failed, because this cannot be calculated from these inputs: ${unknown} (${failure}).`
   }
-  const [d, c] = [amount(demand, check.kind), amount(capacity, check.kind)]
+  const [d, c] = amountTexts(new Quantity(demand, check.kind), new Quantity(capacity, check.kind))
   const verdict =
     reserve < 1
       ? `fails: it ${check.mode}`
@@ -36,5 +56,4 @@ export function sentenceOf(
 
 /** A phrase with a clause behind a comma ends that clause before the verb. */
 const closed = (phrase: string): string => (phrase.includes(', ') ? `${phrase},` : phrase)
-const amount = (x: number, kind: Kind) => amountText(new Quantity(x, kind))
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)

@@ -13,7 +13,7 @@ import {
   times,
   View,
 } from '../../drawing/index.js'
-import { amountText } from '../assess/sentence.js'
+import { amountTexts } from '../assess/sentence.js'
 import { reserveText } from '../report/content.js'
 import type { CheckResult } from '../result.js'
 import { sign } from './facts.js'
@@ -61,14 +61,10 @@ export function drawPose(figure: Figure, scene: Scene, check: CheckResult, part:
   reach(view, joints[1]!.limits, links)
   ground(view, foot, links)
   const arms = forces(view, scene)
+  const [needs, carries] = amountTexts(check.demand, check.capacity)
   view.label(
     spots.get(spot) ?? [0, 0],
-    [
-      `${sign(check)} ${part}`,
-      `needs ${amountText(check.demand)}`,
-      `carries ${amountText(check.capacity)}`,
-      `reserve ${reserveText(check.reserve)}`,
-    ],
+    [`${sign(check)} ${part}`, `needs ${needs}`, `carries ${carries}`, `reserve ${reserveText(check.reserve)}`],
     { ink: check.reserve < 1 ? 'bad' : 'ink' },
   )
   for (const { joint, torque, limits, drive } of joints) {

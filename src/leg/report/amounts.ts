@@ -1,17 +1,27 @@
 import { type Kind, Quantity, significant } from '../../units/index.js'
+import { unitSigns } from '../assess/sentence.js'
 
 /** Digits of a value that was given: as many as a drawing or a data sheet has. */
 const GIVEN_DIGITS = 9
 
 /** A number of a kind with its unit, as results print it. */
 export const amount = (kind: Kind, si: number): string =>
-  Number.isFinite(si) ? String(new Quantity(si, kind)) : Number.isNaN(si) ? 'not a number' : si > 0 ? 'infinite' : 'minus infinite'
+  Number.isFinite(si)
+    ? unitSigns(String(new Quantity(si, kind)))
+    : Number.isNaN(si)
+      ? 'not a number'
+      : si > 0
+        ? 'infinite'
+        : 'minus infinite'
 
 /** The same with every digit that was given. */
-export function exactAmount(kind: Kind, si: number): string {
-  const rounded = amount(kind, si)
+export const exactAmount = (kind: Kind, si: number): string => unitSigns(documentAmount(kind, si))
+
+/** The same as a document takes it. */
+export function documentAmount(kind: Kind, si: number): string {
+  if (!Number.isFinite(si)) return amount(kind, si)
+  const rounded = String(new Quantity(si, kind))
   const unit = rounded.slice(rounded.indexOf(' ') + 1)
-  if (!Number.isFinite(si)) return rounded
   if (!rounded.includes(' ')) return significant(si, GIVEN_DIGITS)
   const number = significant(new Quantity(si, kind).in(unit as never), GIVEN_DIGITS)
   return `${number} ${unit}`

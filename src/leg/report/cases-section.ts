@@ -1,3 +1,4 @@
+import { unitSigns } from '../assess/sentence.js'
 import { LOAD_CASES } from '../cases/events.js'
 import { JOINTS } from '../numbers.js'
 import type { Assessment } from '../result.js'
@@ -45,7 +46,7 @@ export function casesSection(assessment: Assessment): Block {
         j.motorLoss,
         temperatureText(j.windingTemperature),
         temperatureText(j.mountTemperature),
-      ].map((cell) => (cell === undefined ? 'none' : String(cell).replace('NaN', 'not a number')))
+      ].map((cell) => (cell === undefined ? 'none' : unitSigns(String(cell).replace('NaN', 'not a number'))))
     }),
   )
   const shown = unitsInHead({ head: HEAD, rows })

@@ -4,7 +4,7 @@ import { fieldsReader, keyOfResult } from '../assess/recorded.js'
 import { type LegNumbers, legNumbers } from '../numbers.js'
 import { withFields } from '../plans/with-fields.js'
 import type { Assessment, CheckResult } from '../result.js'
-import { amount, exactAmount, roundedBeyond } from './amounts.js'
+import { amount, documentAmount, roundedBeyond } from './amounts.js'
 import { type FieldRow, fieldRows } from './fields-list.js'
 import { reached } from './reach.js'
 
@@ -175,7 +175,7 @@ export class ChangeSearch {
       const check = this.#checks.get(key)
       return check !== undefined && check.reserve >= check.requiredReserve && !(found >= check.requiredReserve) ? [check] : []
     })
-    const suffices = { to: exactAmount(field.kind as Kind, x), ratio: x / (this.#now(field) as number), shortened }
+    const suffices = { to: documentAmount(field.kind as Kind, x), ratio: x / (this.#now(field) as number), shortened }
     for (const want of held) want.suffices = suffices
   }
 

@@ -1,3 +1,4 @@
+import { unitSigns } from '../assess/sentence.js'
 import type { Assessment } from '../result.js'
 import { listed } from './amounts.js'
 import { type Block, led, type Piece, points, section, text, type Words } from './blocks.js'
@@ -17,7 +18,7 @@ function changeWords(
   const named = shortened.slice(0, MOST_NAMED).map((check) => `${placeOf(check)} (${rankOf(assessment, check)})`)
   const rest = shortened.length - named.length
   const others = shortened.length === 0 ? alone : `: but then short: ${listed([...named, ...(rest > 0 ? [`${rest} more`] : [])])}`
-  return [{ text: to, strong: true }, ` instead of ${from} (${name})${others}`]
+  return [{ text: unitSigns(to), strong: true }, ` instead of ${from} (${name})${others}`]
 }
 
 /** What to change for the check that fails first, on the first screen. */

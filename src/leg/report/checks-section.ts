@@ -1,5 +1,5 @@
 import { NOT_MONOTONE } from '../assess/results.js'
-import { amountText } from '../assess/sentence.js'
+import { amountTexts } from '../assess/sentence.js'
 import { LOAD_CASES } from '../cases/events.js'
 import { CHECKS } from '../parts/index.js'
 import type { Assessment, CheckResult } from '../result.js'
@@ -28,8 +28,7 @@ export const rankedRows = (assessment: Assessment): Words[][] =>
     placeOf(check),
     check.mode,
     check.caseTitle,
-    amountText(check.demand),
-    amountText(check.capacity),
+    ...amountTexts(check.demand, check.capacity),
     reserveText(check.reserve),
     reserveText(check.requiredReserve),
     bandText(check),

@@ -1,6 +1,7 @@
 import type { Source } from '../../formula/index.js'
 import { bandText, type Kind } from '../../units/index.js'
 import { leafName } from '../assess/names.js'
+import { unitSigns } from '../assess/sentence.js'
 import type { Leg } from '../document/describe.js'
 import { propertiesOf } from '../parts/materials/fields.js'
 import type { Link, Sheet, SheetLeaf, SheetMaker } from '../run/index.js'
@@ -90,6 +91,6 @@ function textOf(leaf: SheetLeaf, value: number, kind: Kind): string {
   const exact = exactAmount(kind, value)
   if (range === undefined || leaf.value !== value) return exact
   // The steps print the typical value to all its digits: the table does too.
-  const [number = exact] = exact.split(' ')
-  return bandText(kind, value, range.low, range.high).replace(/^\S+/, number)
+  const [number = exact] = exact.split(/ |°/)
+  return unitSigns(bandText(kind, value, range.low, range.high).replace(/^\S+/, number))
 }

@@ -99,7 +99,7 @@ function verdictSection(assessment: Assessment, drawing: Picture | undefined, ch
 /** What the sheet is for, and room to sign it. */
 const titleBlock = ({ leg }: Assessment, { date = '', by = '', checkedBy = '' }: ReportOptions, count: number): Block =>
   section('title-block', 'Title block', [
-    facts('Title block', [
+    facts('Leg, versions and signatures', [
       ['Leg', leg.name],
       ['Specification', `layout ${DOCUMENT_VERSION}, SHA-256 ${specificationHash(leg)}`],
       ['Calculated with', `limbwright ${LIBRARY_VERSION}; ${count} distinct steps`],

@@ -6,7 +6,7 @@ interface Rows {
   readonly rows: readonly (readonly Words[])[]
 }
 
-const NUMBER = /^(-?[\d.]+(?:e-?\d+)?) ([^\d,]+)$/
+const NUMBER = /^(-?[\d.]+(?:e-?\d+)?) ?([^\d,\s][^\d,]*)$/
 /** The text of a cell that starts with a number. */
 const leading = (cell: Words): string => (typeof cell === 'string' ? cell : typeof cell[0] === 'string' ? cell[0] : '')
 

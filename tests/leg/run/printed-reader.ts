@@ -73,7 +73,7 @@ function take(row: PrintedStep, column: string, cell: string): void {
   if (cell === '') return
   const [name = '', unit] = column.replace(/^= /, '').split(', ')
   const { value, ...rest } = inputOf(cell)
-  const whole = unit === undefined ? value : `${value} ${unit}`
+  const whole = unit === undefined ? value : unit === '°' ? `${value}°` : `${value} ${unit}`
   if (column.startsWith('= ')) row.results.set(name, whole)
   else row.inputs.set(name, { value: whole, ...rest })
 }
