@@ -1,6 +1,8 @@
 import { backEmfConstant, torqueConstants } from '../../thermal/index.js'
 import { standingLoad } from '../foot-result.js'
-import { controllerOf, driveOf, hasCord, type Joint, motorOf, type Prepared } from '../numbers.js'
+import { controllerOf, type DrivenJoint, driveOf, hasCord, type Joint, motorOf, type Prepared } from '../numbers.js'
+import { beltSetting } from '../plans/belt-setting.js'
+import { windupTorque } from '../plans/drive-torque.js'
 import type { MeasurementId } from './measurements.js'
 
 /** What a column may hold, SI. */
@@ -19,7 +21,7 @@ const TURN = 2 * Math.PI
 const YEAR = 31_557_600
 
 /** What the columns of a log may hold on this leg: generous, so that only another unit, column or thing lies outside. */
-export function rangesOf(leg: Prepared, id: MeasurementId, joint: Joint): readonly ColumnRange[] {
+export function rangesOf(leg: Prepared, id: MeasurementId, joint: DrivenJoint): readonly ColumnRange[] {
   const { x, drives } = leg
   const { supply, robot } = x
   const [motor, controller] = [motorOf(x, joint), controllerOf(x, joint)]
@@ -33,7 +35,7 @@ export function rangesOf(leg: Prepared, id: MeasurementId, joint: Joint): readon
         { low: 0.05 * TURN, high: 8 * TURN, why: 'a test lays at most some turns' },
       ]
     case 'windup': {
-      const most = 4 * pretension * drives[joint].drumRadius
+      const most = hasCord(x, joint) ? 4 * pretension * drives[joint as Joint].drumRadius : 2 * windupTorque(leg, joint)
       return [
         { low: -most, high: most, why: 'twice the torque that loosens the slack span' },
         { low: -0.6, high: 0.6 },
@@ -45,8 +47,22 @@ export function rangesOf(leg: Prepared, id: MeasurementId, joint: Joint): readon
         { low: 0.1 * pretension, high: 2.5 * pretension, why: 'a share of the pretension of the specification' },
       ]
     case 'pullOut': {
-      const { breakingStrength } = drives[joint].cord
+      const { breakingStrength } = drives[joint as Joint].cord
       return [{ low: 0.05 * breakingStrength, high: 1.3 * breakingStrength, why: 'an end is no stronger than its cord' }]
+    }
+    case 'freePlay':
+      return [{ low: 0, high: 0.35, why: 'a joint that turns freely by more than 20 degrees is not joined' }]
+    case 'efficiency': {
+      const most = 2 * windupTorque(leg, joint)
+      const ampere = { low: -2 * controller.currentLimit, high: 2 * controller.currentLimit }
+      return [{ low: 0, high: most, why: 'twice what the drive bears' }, ampere, ampere]
+    }
+    case 'beltPitch': {
+      const pitch = beltSetting(leg, joint).pitchAt(driveOf(x, joint, 'belt').pretension)
+      return [
+        { low: 0, high: 3 * YEAR, whole: true },
+        { low: 0.25 * pitch, high: 2 * pitch, why: 'the root of a share of the pretension of the specification' },
+      ]
     }
     case 'heating':
       return [

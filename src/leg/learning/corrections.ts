@@ -1,6 +1,6 @@
 import { InputError, type Kind, oneOfNames, Quantity, show } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
-import { hasCord, JOINTS, type Joint, type Prepared } from '../numbers.js'
+import { type DrivenJoint, drivenJoints, type LegNumbers, type Prepared } from '../numbers.js'
 import { benchLeg } from '../plans/bench.js'
 import { valueText } from '../plans/show.js'
 import { fieldAt, withFields } from '../plans/with-fields.js'
@@ -11,7 +11,8 @@ import { type EstimateOptions, estimate, type NamedLog } from './estimate.js'
 import { type ComparedLog, compareFoot } from './foot.js'
 import type { Found } from './found.js'
 import type { LogRemark } from './logs.js'
-import { MEASUREMENTS, type MeasurementId, WHOLE } from './measurements.js'
+import { isWhole, measuredJoints } from './measured-joints.js'
+import { MEASUREMENTS, type MeasurementId } from './measurements.js'
 import { shown } from './shown.js'
 
 /** Logs by measurement and joint: `{ 'pretension knee': csv, 'cordFriction hip': csv }`. */
@@ -74,7 +75,7 @@ export function corrections(leg: Leg, logs: StandLogs, options: EstimateOptions 
   let next = leg
   const moved: MovedField[] = []
   for (const one of found) {
-    const { field, corrected } = correct(next, one)
+    const { field, corrected } = correct(next, one, bench.x)
     moved.push(field)
     next = corrected
   }
@@ -105,7 +106,7 @@ export function corrections(leg: Leg, logs: StandLogs, options: EstimateOptions 
 }
 
 /** Puts what was found into the leg. */
-function correct(leg: Leg, found: Found): { field: MovedField; corrected: Leg } {
+function correct(leg: Leg, found: Found, x: LegNumbers): { field: MovedField; corrected: Leg } {
   const { path, logs, interval, readings, value, why, shares } = found
   const before = fieldAt(leg, path)
   const band = isBand(before) || before === undefined
@@ -121,7 +122,7 @@ function correct(leg: Leg, found: Found): { field: MovedField; corrected: Leg } 
     field: {
       ...head,
       after: valueText(fieldAt(corrected, path)),
-      interval: [shown(path, interval[0]), shown(path, interval[1])],
+      interval: [shown(x, path, interval[0]), shown(x, path, interval[1])],
       state: old !== undefined && old >= interval[0] && old <= interval[1] ? 'confirmed' : 'corrected',
     },
     corrected,
@@ -152,8 +153,8 @@ function namedLogs(
   const measured = MEASUREMENTS.flatMap((id) => {
     if (id === 'footDeflection') return [id]
     // Motors may differ, and mostly do not: a log without a joint is of the motor of the hip.
-    if ((WHOLE as readonly string[]).includes(id)) return [id, ...JOINTS.map((joint) => `${id} ${joint}`)]
-    return JOINTS.filter((joint) => hasCord(x, joint)).map((joint) => `${id} ${joint}`)
+    if (isWhole(id)) return [id, ...drivenJoints(x).map((joint) => `${id} ${joint}`)]
+    return measuredJoints(x, id).map((joint) => `${id} ${joint}`)
   })
   const names = [...measured, ...kit.map(({ log }) => log)]
   const given = Object.entries(typeof logs === 'object' && logs !== null ? logs : {})
@@ -174,7 +175,7 @@ function namedLogs(
     .filter(([log]) => measured.includes(log))
     .sort(([a], [b]) => names.indexOf(a) - names.indexOf(b))
     .map(([log, text]) => {
-      const [id, joint = 'hip'] = log.split(' ') as [MeasurementId, Joint?]
+      const [id, joint = 'hip'] = log.split(' ') as [MeasurementId, DrivenJoint?]
       return { log, id, joint, text }
     })
   const coupons = given.flatMap(([name, text]) => kit.filter(({ log }) => log === name).map((coupon) => ({ ...coupon, text })))

@@ -1,5 +1,5 @@
 import { type In, type Kind, Quantity, quantity, significant, type UnitOf } from '../../units/index.js'
-import type { Joint, Prepared } from '../numbers.js'
+import type { DrivenJoint, Prepared } from '../numbers.js'
 import { type ColumnRange, rangesOf } from './column-ranges.js'
 import type { LogRemark, ReadLog } from './logs.js'
 import { COLUMNS, type MeasurementId } from './measurements.js'
@@ -15,7 +15,7 @@ export interface Examined {
 }
 
 /** Looks at the rows of a log: wrong file, columns outside what can be, contradictions between columns, copied rows. */
-export function examined(leg: Prepared, log: string, id: MeasurementId, joint: Joint, read: ReadLog, remarks: LogRemark[]): Examined {
+export function examined(leg: Prepared, log: string, id: MeasurementId, joint: DrivenJoint, read: ReadLog, remarks: LogRemark[]): Examined {
   const file = wrongFile(log, read)
   const ranges = rangesOf(leg, id, joint)
   const refusal =
@@ -92,6 +92,8 @@ function contradiction(id: MeasurementId, rows: Rows, units: readonly string[]):
     if (most(heated, ([, , , mount, air]) => mount! < air! - 3))
       return 'the mounting face is colder than the air while the current flows: are the columns swapped?'
   }
+  if (id === 'efficiency' && most(rows, ([, lifting, lowering]) => lifting! < lowering!))
+    return 'lifting takes less current than lowering: are the columns swapped?'
   if (id === 'windup' || id === 'torqueConstant') {
     const [xs, ys] = [0, 1].map((column) => rows.map((row) => row[column]!)) as [number[], number[]]
     const mean = (list: number[]) => list.reduce((sum, x) => sum + x, 0) / list.length
@@ -99,10 +101,10 @@ function contradiction(id: MeasurementId, rows: Rows, units: readonly string[]):
     if (xs.reduce((sum, x, i) => sum + (x - mx) * (ys[i]! - my), 0) < 0)
       return `the ${COLUMNS[id][1]!.name} falls while the ${COLUMNS[id][0]!.name} grows: the sign of one column is flipped`
   }
-  if (id === 'pretension') {
+  if (id === 'pretension' || id === 'beltPitch') {
     const [first, last] = [rows[0]!, rows.at(-1)!]
     if (last[1]! > 1.03 * first[1]!)
-      return 'the tension grows with time, but a cord only relaxes: was it tightened again, or are the columns swapped?'
+      return `the ${id === 'pretension' ? 'tension' : 'pitch'} grows with time, but a ${id === 'pretension' ? 'cord' : 'belt'} only relaxes: was it tightened again, or are the columns swapped?`
     if (units[0] !== 'day' && last[0]! < SHORT * DAY) {
       const days = inUnitNumber('time', units[0] as string, last[0]!)
       if (days >= SHORT && days < 1200)

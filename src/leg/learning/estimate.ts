@@ -1,5 +1,5 @@
 import { significant } from '../../units/index.js'
-import type { Joint, Prepared } from '../numbers.js'
+import type { DrivenJoint, Prepared } from '../numbers.js'
 import { examined } from './doubts.js'
 import { type Fit, fitTogether, valueIn } from './fit.js'
 import { confounded, type Found, foundIn } from './found.js'
@@ -16,7 +16,7 @@ import { disagreements, fitLog, LEAST_READINGS, type Used, withRivals } from './
 export interface NamedLog {
   readonly log: string
   readonly id: MeasurementId
-  readonly joint: Joint
+  readonly joint: DrivenJoint
   readonly text: string
 }
 
@@ -60,7 +60,7 @@ export function estimate(leg: Prepared, logs: readonly NamedLog[], options: Esti
       continue
     }
     const accuracy = accuracyOf(log, id, read, remarks)
-    const modelFor = (at: Joint) => modelOf(leg, log, id, at, accuracy)
+    const modelFor = (at: DrivenJoint) => modelOf(leg, log, id, at, accuracy)
     const model = modelFor(joint)
     const insisted = options.insist?.includes(log) === true
     const { rows, lines, kept, refusal } = examined(leg, log, id, joint, read, remarks)
@@ -94,7 +94,7 @@ export function estimate(leg: Prepared, logs: readonly NamedLog[], options: Esti
     const one = fitLog(log, model, rows, lines, kept, remarks, options)
     if (one === undefined) continue
     const absurd = model.learns.flatMap((path) => {
-      const why = implausible(expectationOf(leg, path), path, valueIn(one.fit, path))
+      const why = implausible(expectationOf(leg, path), valueIn(one.fit, path))
       return why === undefined || undecided(one, path) ? [] : [`${path}: ${why}`]
     })
     if (absurd.length > 0 && !insisted) refuse(absurd.join('; '), 'implausible', explanationsOf(suspect))
@@ -137,7 +137,7 @@ const few = (log: string, count: number): LogRemark => ({
 /** Fields that come out beside what was expected, near enough to be used: each is named, with the slips that would explain it. */
 function unexpectedIn(leg: Prepared, log: string, { fit, part }: Used, explanations: () => readonly string[]): LogRemark[] {
   const beside = foundIn(fit, [part]).flatMap(({ path, value, interval }) => {
-    const why = interval === undefined ? undefined : unexpected(expectationOf(leg, path), path, value, interval)
+    const why = interval === undefined ? undefined : unexpected(expectationOf(leg, path), value, interval)
     return why === undefined ? [] : [`${path}: ${why}`]
   })
   if (beside.length === 0) return []

@@ -1,6 +1,6 @@
 import { motorWarmUp } from '../../thermal/index.js'
 import { calculationOf, type LegCalculation, placeOf } from '../calculation.js'
-import type { Joint, LegNumbers } from '../numbers.js'
+import type { DrivenJoint, LegNumbers } from '../numbers.js'
 import { airTemperature, coolingFactor, stallTime, surroundings } from '../parts/load/fields.js'
 import { mass } from '../parts/motors/fields.js'
 import { cooling, store } from '../parts/plates/values.js'
@@ -25,7 +25,7 @@ export class HeatingRun {
   /** Laws of cooling by cooling factor and air: a fit moves the factor in one of its many parameters only. */
   readonly #laws = new Map<number, Map<number, Law>>()
 
-  constructor(x: LegNumbers, joint: Joint) {
+  constructor(x: LegNumbers, joint: DrivenJoint) {
     this.#calculation = calculationOf(x)
     const { instances } = this.#calculation
     this.#here = instances.implied(placeOf(this.#calculation, { joint, event: 'stall', air: 'normalStill' })) as never

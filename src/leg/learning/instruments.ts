@@ -66,6 +66,23 @@ export const INSTRUMENTS: { readonly [M in MeasurementId]: Readonly<Record<strin
     ),
   },
   pullOut: { 'force gain': SCALE_GAIN(0.03) },
+  freePlay: {
+    'angle gain': one('ratio', 0.03, 'gain of the angle', 'read the play at a longer arm, and measure the arm to a millimetre'),
+  },
+  efficiency: {
+    'torque gain': one('ratio', 0.02, 'gain of the torque', 'measure the arm to a millimetre, and weigh the weights'),
+    'current gain': one('ratio', 0.02, 'gain of the current', 'compare the controller with a clamp meter at one held current'),
+  },
+  beltPitch: {
+    'span gain': one('ratio', 0.01, 'length of the free span', 'measure it between the tangent points of both pulleys'),
+    'mass gain': one('ratio', 0.05, 'mass of the belt over its length', 'weigh the whole belt on a letter scale'),
+    'temperature drift': one(
+      'temperatureDifference',
+      4,
+      'change of the room temperature over the log',
+      'read at the same temperature each time, and write it down',
+    ),
+  },
   heating: {
     'current gain': one('ratio', 0.02, 'gain of the current', 'compare the controller with a clamp meter at one held current'),
     'resistance gain': one('ratio', 0.03, 'resistance of the winding', 'measure it with four wires at a known temperature'),

@@ -6,6 +6,9 @@ export const MEASUREMENTS = [
   'windup',
   'pretension',
   'pullOut',
+  'freePlay',
+  'efficiency',
+  'beltPitch',
   'torqueConstant',
   'noLoad',
   'heating',
@@ -33,6 +36,16 @@ export const COLUMNS: { readonly [M in MeasurementId]: readonly LogColumn[] } = 
     { name: 'tension', kind: 'force', unit: 'N' },
   ],
   pullOut: [{ name: 'breaking force', kind: 'force', unit: 'N' }],
+  freePlay: [{ name: 'free play', kind: 'angle', unit: 'deg' }],
+  efficiency: [
+    { name: 'joint torque', kind: 'torque', unit: 'N m' },
+    { name: 'lifting current', kind: 'peakPhaseCurrent', unit: 'A' },
+    { name: 'lowering current', kind: 'peakPhaseCurrent', unit: 'A' },
+  ],
+  beltPitch: [
+    { name: 'time', kind: 'time', unit: 'day' },
+    { name: 'pitch', kind: 'frequency', unit: 'Hz' },
+  ],
   torqueConstant: [
     { name: 'peak phase current', kind: 'peakPhaseCurrent', unit: 'A' },
     { name: 'motor torque', kind: 'torque', unit: 'N m' },

@@ -70,23 +70,46 @@ export function pretensionModel(leg: Prepared, log: string, joint: Joint, accura
     frameExpansion: frame.thermalExpansion,
     cordExpansion: cord.thermalExpansion,
   })
+  return decayModel({
+    log,
+    start,
+    share,
+    others: [gain, zero, drift],
+    left: (time, yearShare) => shareLeft(leg, joint, time, yearShare),
+    reading: (at, tension, part) => (tension + at(drift.id) * perKelvin * part) * (1 + at(gain.id)) + at(zero.id),
+  })
+}
+
+/** What the decay of a tension is fitted to. */
+interface Decay {
+  readonly log: string
+  /** The pretension, the share that a year leaves, and what else the readings depend on. */
+  readonly start: Parameter
+  readonly share: Parameter
+  readonly others: readonly Parameter[]
+  /** Share of the tension that is left after a time, for that of a year. */
+  readonly left: (time: number, yearShare: number) => number
+  /** What is read of a tension; `part` is how much of the log has gone by. */
+  readonly reading: (at: (id: string) => number, tension: number, part: number) => number
+}
+
+/** Decay of a tension by equal losses per decade of time; its rival is a power law. @internal */
+export function decayModel({ log, start, share, others, left: usual, reading }: Decay): LogModel {
   const law = (left: (time: number, yearShare: number) => number): LogModel => ({
     log,
-    parameters: [start, share, gain, zero, drift],
+    parameters: [start, share, ...others],
     learns: [start.id, share.id],
     channels: 1,
     predict: (value, rows) => {
-      const [tension, kept, factor, offset] = [value(start.id), value(share.id), 1 + value(gain.id), value(zero.id)]
+      const [tension, kept] = [value(start.id), value(share.id)]
       const whole = Math.max(...rows.map(([time]) => time!), 1)
-      const warming = value(drift.id) * perKelvin
-      return rows.map(([time]) => (tension * left(time!, kept) + (warming * time!) / whole) * factor + offset)
+      return rows.map(([time]) => reading(value, tension * left(time!, kept), time! / whole))
     },
-    measured: ([, tension]) => [tension!],
+    measured: ([, read]) => [read!],
     beyond: (path, value, rows) => (path === share.id ? BEYOND * Math.abs(left(lastOf(rows), value) - value) : 0),
   })
-  const logarithmic = law((time, yearShare) => shareLeft(leg, joint, time, yearShare))
   const power = law((time, yearShare) => powerLaw.si({ yearShare, time: Math.max(time, HOUR), from: HOUR, year: YEAR }))
-  return { ...logarithmic, rival: power }
+  return { ...law(usual), rival: power }
 }
 
 const lastOf = (rows: Rows) => Math.max(...rows.map(([time]) => time!), HOUR)

@@ -1,24 +1,31 @@
 import { frictionFromTensions } from '../../capstan/index.js'
 import { backEmfConstant, torqueConstants } from '../../thermal/index.js'
-import { controllerOf, driveOf, type Joint, motorOf, type Prepared } from '../numbers.js'
+import { controllerOf, type DrivenJoint, driveOf, hasCord, type Joint, motorOf, type Prepared } from '../numbers.js'
 import { frictionOf } from './cord-parameters.js'
 import { type Accuracy, errorOf, freeZero } from './instrument-errors.js'
 import type { MeasurementId } from './measurements.js'
 import type { LogModel, Parameter } from './model.js'
 import { pretensionModel, windupModel } from './model-cord.js'
+import { beltPitchModel, efficiencyModel, playModel, straightWindupModel } from './model-drive.js'
 import { heatingModel } from './model-heating.js'
 
 /** The model of one log; absent where a log is only compared. @internal */
-export function modelOf(leg: Prepared, log: string, id: MeasurementId, joint: Joint, accuracy: Accuracy): LogModel | undefined {
+export function modelOf(leg: Prepared, log: string, id: MeasurementId, joint: DrivenJoint, accuracy: Accuracy): LogModel | undefined {
   switch (id) {
     case 'cordFriction':
-      return frictionModel(leg, log, joint, accuracy)
+      return frictionModel(leg, log, joint as Joint, accuracy)
     case 'windup':
-      return windupModel(leg, log, joint, accuracy)
+      return hasCord(leg.x, joint) ? windupModel(leg, log, joint as Joint, accuracy) : straightWindupModel(leg, log, joint, accuracy)
     case 'pretension':
-      return pretensionModel(leg, log, joint, accuracy)
+      return pretensionModel(leg, log, joint as Joint, accuracy)
     case 'pullOut':
-      return pullOutModel(leg, log, joint, accuracy)
+      return pullOutModel(leg, log, joint as Joint, accuracy)
+    case 'freePlay':
+      return playModel(leg, log, joint, accuracy)
+    case 'efficiency':
+      return efficiencyModel(leg, log, joint, accuracy)
+    case 'beltPitch':
+      return beltPitchModel(leg, log, joint, accuracy)
     case 'torqueConstant':
       return torqueModel(leg, log, joint, accuracy)
     case 'noLoad':
@@ -81,9 +88,9 @@ function pullOutModel({ x, drives }: Prepared, log: string, joint: Joint, accura
 }
 
 /** Torque of the held motor over its current: a straight line whose zero is the friction of its bearings. */
-function torqueModel({ x }: Prepared, log: string, joint: Joint, accuracy: Accuracy): LogModel {
+function torqueModel({ x }: Prepared, log: string, joint: DrivenJoint, accuracy: Accuracy): LogModel {
   const { speedConstant } = motorOf(x, joint)
-  const path = `motors.${x.joints[joint].motor}.speedConstant`
+  const path = `motors.${x.joints[joint]?.motor}.speedConstant`
   const [current, torque] = (['current gain', 'torque gain'] as const).map((name) => errorOf(log, 'torqueConstant', name, accuracy)) as [
     Parameter,
     Parameter,
@@ -123,11 +130,11 @@ function torqueModel({ x }: Prepared, log: string, joint: Joint, accuracy: Accur
 const IDLE_SHARE = 0.01
 
 /** Current of the idle motor over its voltage; the field is its value at the voltage of the specification. */
-function noLoadModel({ x }: Prepared, log: string, joint: Joint, accuracy: Accuracy): LogModel {
+function noLoadModel({ x }: Prepared, log: string, joint: DrivenJoint, accuracy: Accuracy): LogModel {
   const { noLoadCurrent: given, noLoadVoltage } = motorOf(x, joint)
   // A motor that is given without drag tells nothing of its current: the search starts from a small one, and expects nothing.
   const noLoadCurrent = given > 0 ? given : IDLE_SHARE * controllerOf(x, joint).currentLimit
-  const path = `motors.${x.joints[joint].motor}.noLoadCurrent`
+  const path = `motors.${x.joints[joint]?.motor}.noLoadCurrent`
   const [gain, voltage] = (['current gain', 'voltage gain'] as const).map((name) => errorOf(log, 'noLoad', name, accuracy)) as [
     Parameter,
     Parameter,

@@ -1,11 +1,11 @@
 import type { CaseId } from '../cases/events.js'
-import type { Prepared } from '../numbers.js'
-import { hasCord, JOINTS, type Joint } from '../numbers.js'
+import type { DrivenJoint, Prepared } from '../numbers.js'
 import { informationOf, withNumber } from '../plans/information.js'
 import { type Fit, fitTogether, type Part } from './fit.js'
 import { type Found, foundIn } from './found.js'
 import { INSTRUMENTS } from './instruments.js'
-import { MEASUREMENTS, type MeasurementId, WHOLE } from './measurements.js'
+import { isWhole, measuredJoints } from './measured-joints.js'
+import { MEASUREMENTS, type MeasurementId } from './measurements.js'
 import { modelOf } from './models.js'
 import { plannedRows } from './planned.js'
 import { expectationOf } from './priors.js'
@@ -59,22 +59,18 @@ function betterInstruments(leg: Prepared, found: readonly Found[]): Candidate[] 
   return found.flatMap(({ path, interval, shares: [first] }): Candidate[] => {
     if (first === undefined || first.of.cure === undefined || first.of.field) return []
     const { low, high } = expectationOf(leg, path)
-    const now = interval === undefined ? 'undetermined' : `${shown(path, interval[0])} to ${shown(path, interval[1])}`
+    const now = interval === undefined ? 'undetermined' : `${shown(leg.x, path, interval[0])} to ${shown(leg.x, path, interval[1])}`
     return [{ todo: `${first.of.what}: ${first.of.cure}`, path, now, narrowed: first.narrowed, ends: interval ?? [low, high] }]
   })
 }
 
 function missingLogs(leg: Prepared, found: readonly Found[], done: readonly string[]): Candidate[] {
-  const names = MEASUREMENTS.filter((id) => id !== 'footDeflection').flatMap((id): { log: string; id: MeasurementId; joint: Joint }[] =>
-    (WHOLE as readonly string[]).includes(id)
-      ? [{ log: id, id, joint: 'hip' }]
-      : JOINTS.filter((joint) => hasCord(leg.x, joint)).map((joint) => ({ log: `${id} ${joint}`, id, joint })),
+  const names = MEASUREMENTS.filter((id) => id !== 'footDeflection').flatMap(
+    (id): { log: string; id: MeasurementId; joint: DrivenJoint }[] =>
+      isWhole(id) ? [{ log: id, id, joint: 'hip' }] : measuredJoints(leg.x, id).map((joint) => ({ log: `${id} ${joint}`, id, joint })),
   )
   return names
-    .filter(
-      ({ log, id }) =>
-        !done.includes(log) && !((WHOLE as readonly string[]).includes(id) && done.some((name) => name.startsWith(`${id} `))),
-    )
+    .filter(({ log, id }) => !done.includes(log) && !(isWhole(id) && done.some((name) => name.startsWith(`${id} `))))
     .flatMap(({ log, id, joint }): Candidate[] => {
       const accuracy = Object.fromEntries(Object.entries(INSTRUMENTS[id]).map(([name, { within }]) => [name, within / 1.96]))
       const model = modelOf(leg, log, id, joint, accuracy)
@@ -97,7 +93,7 @@ function missingLogs(leg: Prepared, found: readonly Found[], done: readonly stri
         const now = to - from
         return {
           path,
-          now: `${shown(path, from)} to ${shown(path, to)}`,
+          now: `${shown(leg.x, path, from)} to ${shown(leg.x, path, to)}`,
           narrowed: 1 / Math.hypot(1, now / own),
           ends: [from, to] as const,
         }

@@ -1,10 +1,18 @@
 import { standingLoad } from '../foot-result.js'
-import { airNamed, controllerOf, driveOf, type Joint, motorOf, type Prepared } from '../numbers.js'
+import { airNamed, controllerOf, type DrivenJoint, driveOf, type Joint, motorOf, type Prepared } from '../numbers.js'
+import { beltSetting } from '../plans/belt-setting.js'
+import { driveFacts } from '../plans/drive-facts.js'
+import { windupTorque } from '../plans/drive-torque.js'
 import type { MeasurementId } from './measurements.js'
 import type { LogModel, Rows } from './model.js'
 
 /** Rows that a log of the plan would have on this leg as specified, and how far its readings would scatter. @internal */
-export function plannedRows(leg: Prepared, id: MeasurementId, joint: Joint, model: LogModel): { rows: Rows; scatter: readonly number[] } {
+export function plannedRows(
+  leg: Prepared,
+  id: MeasurementId,
+  joint: DrivenJoint,
+  model: LogModel,
+): { rows: Rows; scatter: readonly number[] } {
   const start = new Map(model.parameters.map((one) => [one.id, one.start]))
   const at = (name: string) => start.get(name) as number
   const rows = asked(leg, id, joint)
@@ -19,20 +27,26 @@ const MINUTE = 60
 const DAY = 86_400
 
 /** The columns that are set, those that are read left at something harmless. */
-function asked(leg: Prepared, id: MeasurementId, joint: Joint): Rows {
+function asked(leg: Prepared, id: MeasurementId, joint: DrivenJoint): Rows {
   const { x } = leg
   const turns = [0.5, 0.5, 0.5, 1, 1, 1, 1.5, 1.5, 1.5]
   switch (id) {
     case 'cordFriction':
-      return turns.map((turn) => [5, 5 * Math.exp(leg.drives[joint].friction * 2 * Math.PI * turn), 2 * Math.PI * turn])
+      return turns.map((turn) => [5, 5 * Math.exp(leg.drives[joint as Joint].friction * 2 * Math.PI * turn), 2 * Math.PI * turn])
     case 'windup': {
-      const most = driveOf(x, joint, 'cord').pretension * leg.drives[joint].drumRadius
+      const most = windupTorque(leg, joint)
       return [0, 1, 2, 3, 4, 5, 6, 7, 8, 7, 6, 5, 4, 3, 2, 1, 0].map((step) => [(most * step) / 8, 0])
     }
     case 'pretension':
       return [0.042, 0.17, 1, 3, 7, 14, 30].map((days) => [days * DAY, driveOf(x, joint, 'cord').pretension])
     case 'pullOut':
-      return [1, 2, 3, 4, 5].map(() => [leg.drives[joint].cord.breakingStrength])
+      return [1, 2, 3, 4, 5].map(() => [leg.drives[joint as Joint].cord.breakingStrength])
+    case 'freePlay':
+      return [1, 2, 3, 4, 5].map(() => [driveFacts(leg, joint).freePlay])
+    case 'efficiency':
+      return [0.2, 0.4, 0.6, 0.8, 1].map((share) => [share * windupTorque(leg, joint), 0, 0])
+    case 'beltPitch':
+      return [0.042, 0.17, 1, 3, 7, 14, 30].map((days) => [days * DAY, 0])
     case 'torqueConstant':
       return [0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8].map((share) => [share * controllerOf(x, joint).currentLimit, 0])
     case 'noLoad':
@@ -54,7 +68,10 @@ function completed(id: MeasurementId, row: readonly number[], first: number, sec
     case 'torqueConstant':
     case 'noLoad':
     case 'pretension':
+    case 'beltPitch':
       return [row[0]!, first]
+    case 'efficiency':
+      return [row[0]!, first, second!]
     case 'heating':
       return [row[0]!, row[1]!, second! + first, second!, row[4]!]
     default:
@@ -63,11 +80,14 @@ function completed(id: MeasurementId, row: readonly number[], first: number, sec
 }
 
 /** Usual scatter of single readings in each channel. */
-const SCATTER: { readonly [M in MeasurementId]: (leg: Prepared, joint: Joint) => readonly number[] } = {
+const SCATTER: { readonly [M in MeasurementId]: (leg: Prepared, joint: DrivenJoint) => readonly number[] } = {
   cordFriction: () => [0.008],
   windup: () => [0.0003],
   pretension: ({ x }, joint) => [0.01 * driveOf(x, joint, 'cord').pretension],
   pullOut: () => [0.04],
+  freePlay: (leg, joint) => [0.05 * driveFacts(leg, joint).freePlay + 1e-4],
+  efficiency: ({ x }, joint) => [0.005 * controllerOf(x, joint).currentLimit, 0.005 * controllerOf(x, joint).currentLimit],
+  beltPitch: (leg, joint) => [0.01 * beltSetting(leg, joint).pitchAt(driveOf(leg.x, joint, 'belt').pretension)],
   torqueConstant: ({ x }, joint) => [(0.01 * controllerOf(x, joint).currentLimit) / motorOf(x, joint).speedConstant],
   noLoad: ({ x }, joint) => [0.03 * motorOf(x, joint).noLoadCurrent],
   heating: () => [0.3, 0.3],

@@ -12,6 +12,8 @@ export interface Expectation {
   readonly most: number
   /** Why nothing lies beyond least and most. */
   readonly because: string
+  /** A value as a reader would write it. */
+  readonly text: (value: number) => string
 }
 
 /** A value is far out where it is this many times farther from the typical value than the end of the band, in ratio. */
@@ -25,6 +27,10 @@ const AROUND: Readonly<Record<string, readonly [number, number]>> = {
   specificHeat: [0.8, 1.4],
   speedConstant: [0.93, 1.07],
   noLoadCurrent: [0.4, 2],
+  backlash: [0.4, 2.5],
+  clearance: [0.4, 2.5],
+  stiffness: [0.6, 1.5],
+  efficiency: [0.85, 1.1],
 }
 
 const BOUNDS: Readonly<Record<string, readonly [number, number, string]>> = {
@@ -32,6 +38,7 @@ const BOUNDS: Readonly<Record<string, readonly [number, number, string]>> = {
   pretensionLeft: [0.15, 0.999, 'every cord relaxes, and none loses nearly all'],
   endRetention: [0.1, 1.02, 'no end is stronger than its cord'],
   windingToMount: [0.03, 15, 'metal and lacquer conduct neither better nor worse'],
+  efficiency: [0.25, 1, 'no drive gives back more than it takes, and one that loses three quarters does not run'],
   coolingFactor: [0.4, 2.5, 'films in still air scatter by 20 %, with a draught they double'],
   specificHeat: [350, 900, 'copper has 385, steel 460 and aluminium 900 J/(kg K): a motor lies between'],
 }
@@ -40,6 +47,7 @@ const BOUNDS: Readonly<Record<string, readonly [number, number, string]>> = {
 export function expectationOf({ x }: Prepared, path: string): Expectation {
   const name = path.split('.').at(-1) as string
   const [joint] = /hip|knee/.exec(path) ?? []
+  const text = (value: number) => shown(x, path, value)
   const given = name === 'endRetention' ? retentionIn(x, joint as 'hip' | 'knee') : valueAt(x, path)
   const typical = isBand(given) ? given.typical : (given as number)
   const around = AROUND[name] ?? [0.8, 1.2]
@@ -48,18 +56,20 @@ export function expectationOf({ x }: Prepared, path: string): Expectation {
     ? { low: Math.min(given.low, 0.9 * typical), high: Math.max(given.high, 1.1 * typical) }
     : { low: around[0] * typical, high: around[1] * typical }
   if (name === 'axialRigidity') {
-    const { breakingStrength } = x.cords[path.split('.')[1] as string] as LegNumbers['cords'][string]
+    const [section, part] = path.split('.') as ['cords' | 'belts', string]
+    const { breakingStrength } = x[section][part] as { readonly breakingStrength: number }
     return {
       low,
       typical,
       high,
       least: breakingStrength / 0.5,
       most: breakingStrength / 0.004,
-      because: 'cords break at a stretch between 1 and 30 %',
+      because: section === 'cords' ? 'cords break at a stretch between 1 and 30 %' : 'belts break at a stretch between 0.4 and 50 %',
+      text,
     }
   }
   const [least, most, because] = BOUNDS[name] ?? [0, Number.POSITIVE_INFINITY, '']
-  return { low, typical, high, least, most, because }
+  return { low, typical, high, least, most, because, text }
 }
 
 const valueAt = (x: LegNumbers, path: string): unknown =>
@@ -76,8 +86,8 @@ export function distanceOf({ low, typical, high }: Expectation, value: number): 
 }
 
 /** Why a value is not believed; absent where it may be. */
-export function implausible(expected: Expectation, path: string, value: number): string | undefined {
-  const unit = (x: number) => shown(path, x)
+export function implausible(expected: Expectation, value: number): string | undefined {
+  const unit = expected.text
   const band = `${unit(expected.low)} to ${unit(expected.high)} was expected`
   if (value < expected.least || value > expected.most) return `${unit(value)} is not possible (${expected.because}); ${band}`
   const distance = distanceOf(expected, value)
@@ -88,11 +98,10 @@ export function implausible(expected: Expectation, path: string, value: number):
 
 /** What to say of a value that may be, and lies with its whole interval beside what was expected; absent where it touches that. */
 export function unexpected(
-  { low, high, typical }: Expectation,
-  path: string,
+  { low, high, typical, text }: Expectation,
   value: number,
   [from, to]: readonly [number, number],
 ): string | undefined {
   if (typical === 0 || (from <= high && to >= low)) return undefined
-  return `${shown(path, value)} lies beside what was expected (${shown(path, low)} to ${shown(path, high)})`
+  return `${text(value)} lies beside what was expected (${text(low)} to ${text(high)})`
 }

@@ -1,4 +1,5 @@
 import { type Kind, Quantity, significant } from '../../units/index.js'
+import { type DrivenJoint, driveKindOf, type LegNumbers } from '../numbers.js'
 
 /** Kinds of the fields that logs tell; those that are not here are plain ratios. */
 const KINDS: Readonly<Record<string, Kind>> = {
@@ -8,13 +9,19 @@ const KINDS: Readonly<Record<string, Kind>> = {
   specificHeat: 'specificHeat',
   speedConstant: 'speedConstant',
   noLoadCurrent: 'current',
+  clearance: 'length',
+  stiffness: 'torsionalStiffness',
 }
 
-/** Kind of a field by its path. */
-export const kindOf = (path: string): Kind => KINDS[path.split('.').at(-1) as string] ?? 'ratio'
+/** Kind of a field by its path. The backlash of gears is along their pitch circle, that of a gearbox an angle. */
+function kindOf(x: LegNumbers, path: string): Kind {
+  const [, joint, , name = path.split('.').at(-1)] = path.split('.')
+  if (name === 'backlash') return driveKindOf(x, joint as DrivenJoint) === 'gear' ? 'length' : 'angle'
+  return KINDS[name as string] ?? 'ratio'
+}
 
 /** A number of a field as a reader would write it. */
-export const shown = (path: string, x: number): string => {
-  const kind = kindOf(path)
+export const shown = (leg: LegNumbers, path: string, x: number): string => {
+  const kind = kindOf(leg, path)
   return kind === 'ratio' ? significant(x, 4) : String(new Quantity(x, kind))
 }

@@ -1,9 +1,10 @@
 import { type In, type Kind, quantity, type UnitOf, unitNames } from '../../units/index.js'
-import type { Joint, Prepared } from '../numbers.js'
+import type { DrivenJoint, Prepared } from '../numbers.js'
 import { rangesOf } from './column-ranges.js'
 import { implausibleRows, inUnitNumber } from './doubts.js'
 import { fitTogether, type Part, valueIn } from './fit.js'
 import { foundIn } from './found.js'
+import { isWhole, measuredJoints } from './measured-joints.js'
 import { COLUMNS, type MeasurementId } from './measurements.js'
 import type { LogModel, Rows } from './model.js'
 import { distanceOf, expectationOf, implausible } from './priors.js'
@@ -78,7 +79,9 @@ function slipsOf(id: MeasurementId, units: readonly string[]): Slip[] {
         })),
   )
   const joint: Slip[] =
-    id === 'windup' || id === 'pretension' ? [{ what: 'the log is of the other joint', undone: (rows) => rows, otherJoint: true }] : []
+    id === 'windup' || id === 'pretension' || id === 'beltPitch'
+      ? [{ what: 'the log is of the other joint', undone: (rows) => rows, otherJoint: true }]
+      : []
   return [...swapped, ...current, ...signs, ...inOtherUnit, ...joint, ...decimals]
 }
 
@@ -86,12 +89,12 @@ function slipsOf(id: MeasurementId, units: readonly string[]): Slip[] {
 export interface Suspect {
   readonly leg: Prepared
   readonly id: MeasurementId
-  readonly joint: Joint
+  readonly joint: DrivenJoint
   readonly rows: Rows
   readonly kept: readonly boolean[]
   readonly units: readonly string[]
   /** The model of the log for a joint. */
-  readonly modelFor: (joint: Joint) => LogModel | undefined
+  readonly modelFor: (joint: DrivenJoint) => LogModel | undefined
 }
 
 /** Slips that bring all fields of a log into what is expected of them, the nearest first; three at most. */
@@ -99,6 +102,7 @@ export function explanationsOf({ leg, id, joint, rows, kept, units, modelFor }: 
   const found: { what: string; far: number }[] = []
   for (const { what, undone, otherJoint } of slipsOf(id, units)) {
     const at = otherJoint === true ? (joint === 'hip' ? 'knee' : 'hip') : joint
+    if (!isWhole(id) && !measuredJoints(leg.x, id).includes(at)) continue
     const model = modelFor(at)
     const without = undone(rows)
     if (model === undefined || implausibleRows(id, rangesOf(leg, id, at), without, units) !== undefined) continue
@@ -138,7 +142,7 @@ function distanceAfter(leg: Prepared, model: LogModel, rows: Rows, kept: readonl
     if (interval === undefined) continue
     const expected = expectationOf(leg, path)
     const value = valueIn(fit, path)
-    if (implausible(expected, path, value) !== undefined) return undefined
+    if (implausible(expected, value) !== undefined) return undefined
     far = Math.max(far ?? 0, distanceOf(expected, value))
   }
   return far

@@ -44,6 +44,27 @@ export const EFFORT: { readonly [M in MeasurementId]: Effort } = {
     elapsed: 2 * DAY,
     cost: 'a crane scale or a lever; five ends and three metres of cord',
   },
+  freePlay: {
+    fixture:
+      'Clamp the leg to a table and the rotor by a pin. Bolt a lath of 500 mm to the joint, and read its end against a rule or a dial gauge while you push it from side to side with a finger.',
+    handsOn: 0.4 * HOUR,
+    elapsed: 0.4 * HOUR,
+    cost: 'nothing, or a dial gauge',
+  },
+  efficiency: {
+    fixture:
+      'Clamp the leg so that its joint axis lies level. Bolt a lath of 300 mm to the joint, level at mid travel, and hang a bag of water on its end. The controller turns the joint by a few degrees a second and logs its q current.',
+    handsOn: 0.75 * HOUR,
+    elapsed: 0.75 * HOUR,
+    cost: 'nothing',
+  },
+  beltPitch: {
+    fixture:
+      'Pluck the middle of a free span beside a telephone with a tuner, ten times at each reading, and take the middle value. Keep the joint unloaded, so that both spans sound alike.',
+    handsOn: 1 * HOUR,
+    elapsed: 30 * DAY,
+    cost: 'nothing; the leg stands for a month',
+  },
   torqueConstant: {
     fixture:
       'Bolt a lath of 200 mm to the rotor, rest its end on a kitchen scale, block the can. Raise the current in eight steps, read the scale, let it cool between the steps.',

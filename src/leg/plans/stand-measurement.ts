@@ -2,7 +2,7 @@ import { type Kind, Quantity } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
 import { headerOf } from '../learning/logs.js'
 import { COLUMNS, type MeasurementId } from '../learning/measurements.js'
-import { type Joint, type LegNumbers, type Prepared, prepare } from '../numbers.js'
+import { type DrivenJoint, type LegNumbers, type Prepared, prepare } from '../numbers.js'
 import { informationOf } from './information.js'
 import { EFFORT } from './stand-effort.js'
 
@@ -11,7 +11,7 @@ export interface StandMeasurement {
   /** Name of the measurement. */
   readonly id: MeasurementId
   /** Absent for what is measured once for the leg. */
-  readonly joint: Joint | undefined
+  readonly joint: DrivenJoint | undefined
   /** The name under which `learn` takes its log. */
   readonly log: string
   /** What is measured. */

@@ -1,7 +1,7 @@
 import { backEmfConstant, torqueConstants } from '../../thermal/index.js'
 import { Quantity } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
-import { airNamed, controllerOf, type Joint, type LegNumbers, motorOf, type Prepared, prepare } from '../numbers.js'
+import { airNamed, controllerOf, driveKindOf, type Joint, type LegNumbers, motorOf, type Prepared, prepare } from '../numbers.js'
 import { sure } from '../ranges.js'
 import { caseState, heatAt } from '../what-if.js'
 import { torque } from './bench.js'
@@ -71,7 +71,7 @@ export function torqueConstant(leg: Leg, x: LegNumbers): StandMeasurement {
       id: 'torqueConstant',
       joint: undefined,
       what: 'torque of the motor over its current',
-      how: `Block the can, rest a lever of the rotor on a scale. Raise the peak phase current in eight steps to ${new Quantity(2 * ampere, 'peakPhaseCurrent')}, read the scale at each, and note current and torque of the motor. Let the winding cool between the steps.`,
+      how: `${driveKindOf(x, joint) === 'direct' ? `The joint is the rotor: hang weights on a level arm of the ${joint}, and note the current that just holds each, or b` : 'B'}lock the can, rest a lever of the rotor on a scale. Raise the peak phase current in eight steps to ${new Quantity(2 * ampere, 'peakPhaseCurrent')}, read the scale at each, and note current and torque of the motor. Let the winding cool between the steps.`,
       caution: 'A lever that slips off flies round: keep clear of its plane, start low, one finger on the switch.',
       predictedIs: `motor torque at ${new Quantity(ampere, 'peakPhaseCurrent')}`,
       corrects: `motors.${name}.speedConstant`,
@@ -80,6 +80,9 @@ export function torqueConstant(leg: Leg, x: LegNumbers): StandMeasurement {
     ({ x: n }) => torque(torqueOf(n)),
   )
 }
+
+/** What is taken off a motor before it idles. */
+const OFF = { cord: 'cord', belt: 'belt', gear: 'wheel', gearbox: 'gearbox', direct: 'link', held: 'link' } as const
 
 /** Current of the idle motor. */
 export function noLoad(leg: Leg, x: LegNumbers): StandMeasurement {
@@ -92,7 +95,7 @@ export function noLoad(leg: Leg, x: LegNumbers): StandMeasurement {
       id: 'noLoad',
       joint: undefined,
       what: 'current of the idle motor',
-      how: `Run the motor without its cord from a direct voltage in five steps on either side of ${new Quantity(motor.noLoadVoltage, 'voltage')}. Read voltage and current of the supply once they have settled.`,
+      how: `Run the motor without its ${OFF[driveKindOf(x, joint)]} from a direct voltage in five steps on either side of ${new Quantity(motor.noLoadVoltage, 'voltage')}. Read voltage and current of the supply once they have settled.`,
       caution: 'A bare rotor spins fast: clamp the motor, nothing loose on it, eye protection.',
       predictedIs: `current at ${new Quantity(motor.noLoadVoltage, 'voltage')}`,
       corrects: `motors.${name}.noLoadCurrent`,

@@ -2,7 +2,18 @@ import { tensionRatio } from '../../capstan/index.js'
 import { Quantity } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
 import { standingLoad, uprightCompliance } from '../foot-result.js'
-import { driveOf, type End, hasCord, JOINTS, type Joint, type LegNumbers, legNumbers, type Prepared, prepare } from '../numbers.js'
+import {
+  drivenJoints,
+  driveOf,
+  type End,
+  hasCord,
+  JOINTS,
+  type Joint,
+  type LegNumbers,
+  legNumbers,
+  type Prepared,
+  prepare,
+} from '../numbers.js'
 import { retentionIn } from '../parts/transmission/cord/fields.js'
 import { rodOf } from '../parts/transmission/through-hip/fields.js'
 import { sure } from '../ranges.js'
@@ -11,6 +22,7 @@ import { angle, benchDrive, force, length, ratio } from './bench.js'
 import { cautionsOf } from './cautions.js'
 import { type CouponSheet, couponKit } from './coupon-kit.js'
 import { displayed } from './show.js'
+import { driveMeasurements } from './stand-drive.js'
 import { csvOf, effortOf, measurement, type StandMeasurement } from './stand-measurement.js'
 import { heating, noLoad, torqueConstant } from './stand-motor.js'
 import { standPage } from './stand-text.js'
@@ -35,7 +47,7 @@ const WEEK = 604_800
 const TEST_WRAP = Math.PI
 
 /**
- * The plan for the test stand: each measurement with what the model predicts and its band over the model's ranges, the header of its log, and
+ * The plan for the test stand, for every kind of drive: each measurement with what the model predicts and its band over the model's ranges, the header of its log, and
  * the field that `learn` corrects from it. In order of information for an hour of work: how far the reserves near their limit move while the field
  * runs through its range, over the hands-on time.
  */
@@ -50,6 +62,7 @@ export function standPlan(leg: Leg): StandPlan {
       pretension(leg, x, joint),
       pullOut(leg, x, joint),
     ]),
+    ...drivenJoints(x).flatMap((joint) => driveMeasurements(leg, x, joint)),
     heating(leg, x),
     torqueConstant(leg, x),
     noLoad(leg, x),

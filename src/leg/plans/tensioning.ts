@@ -1,7 +1,7 @@
 import { logarithmicPretensionLeft, residualWrap, takeUp, tensionerTakeUp, tensionPerScrewTurn } from '../../capstan/index.js'
 import { clearanceHole, metricThread, powerScrew, socketHead } from '../../fasteners/index.js'
 import type { Quantity } from '../../units/index.js'
-import { airNamed, driveOf, type Joint, type Prepared, rangeOf } from '../numbers.js'
+import { airNamed, type DrivenJoint, driveOf, type Joint, type Prepared, partOf, rangeOf } from '../numbers.js'
 import { angle, benchDrive, count, force, frameOf, length, torque } from './bench.js'
 import type { CordCut } from './cut-list.js'
 import { rodGeometry } from './rod-geometry.js'
@@ -162,7 +162,18 @@ export function tensionerSetting(leg: Prepared, { joint, workingLength }: CordCu
  */
 export function shareLeft(leg: Prepared, joint: Joint, time: number, yearShare = leg.drives[joint].pretensionLeft): number {
   const { pretension } = driveOf(leg.x, joint, 'cord')
-  const ask = { pretension, axialRigidity: leg.drives[joint].cord.axialRigidity, from: HOUR }
+  return decayed(pretension, leg.drives[joint].cord.axialRigidity, time, yearShare)
+}
+
+/** The same of a belt. @internal */
+export function beltShareLeft({ x }: Prepared, joint: DrivenJoint, time: number, yearShare?: number): number {
+  const { belt: name, pretension } = driveOf(x, joint, 'belt')
+  const belt = partOf(x.belts, name, 'belt')
+  return decayed(pretension, belt.axialRigidity, time, yearShare ?? belt.pretensionLeft.typical)
+}
+
+function decayed(pretension: number, axialRigidity: number, time: number, yearShare: number): number {
+  const ask = { pretension, axialRigidity, from: HOUR }
   // 1/share - 1 is proportional to the creep per decade: one evaluation gives the creep that leads to the year's share.
   const unit = 1 / logarithmicPretensionLeft.si({ ...ask, perDecade: 1, to: YEAR }).share - 1
   const perDecade = (1 / yearShare - 1) / unit

@@ -1,0 +1,124 @@
+import { type DrivenJoint, driveKindOf, driveOf, motorOf, type Prepared, partOf } from '../numbers.js'
+import type { Parameter } from './model.js'
+
+/** A field of the leg that a log may determine; `spread` is a standard deviation of its logarithm where no log does. */
+const fieldOf = (id: string, what: string, start: number, spread: number | undefined, cure: string): Parameter => ({
+  id,
+  what,
+  field: true,
+  start,
+  low: start / 100,
+  high: 100 * start,
+  scale: 'log',
+  deviation: spread,
+  cure,
+})
+
+/** A play that is given as nothing is looked for from here, as an angle at the joint: a twentieth of a degree. */
+const LEAST_PLAY = Math.PI / 3600
+
+/** What turns a field of play into an angle of the joint, and the field. @internal */
+export function playOf({ x }: Prepared, joint: DrivenJoint): { readonly parameter: Parameter; readonly anglePer: number } {
+  const kind = driveKindOf(x, joint)
+  const cure = `log freePlay ${joint}`
+  const of = (id: string, given: number, anglePer: number) => {
+    const start = given > 0 ? given : LEAST_PLAY / anglePer
+    return { parameter: fieldOf(id, `the play of the ${kind} at the ${joint}`, start, 0.4, cure), anglePer }
+  }
+  if (kind === 'belt') {
+    const drive = driveOf(x, joint, 'belt')
+    const belt = partOf(x.belts, drive.belt, 'belt')
+    // Both pulleys have the clearance of a tooth.
+    return of(`belts.${drive.belt}.clearance`, belt.clearance, (2 * 2 * Math.PI) / (belt.pitch * drive.largeTeeth))
+  }
+  if (kind === 'gear') {
+    const { backlash, module, wheelTeeth } = driveOf(x, joint, 'gear')
+    return of(`joints.${joint}.drive.backlash`, backlash, 2 / (module * wheelTeeth))
+  }
+  return of(`joints.${joint}.drive.backlash`, driveOf(x, joint, 'gearbox').backlash, 1)
+}
+
+/** The field that the stiffness of a drive is proportional to, and the stiffness for one of it. @internal */
+export function stiffnessOf({ x }: Prepared, joint: DrivenJoint, span: number): { readonly parameter: Parameter; readonly per: number } {
+  const cure = `log windup ${joint}`
+  if (driveKindOf(x, joint) === 'gearbox')
+    return {
+      parameter: fieldOf(
+        `joints.${joint}.drive.stiffness`,
+        `the stiffness of the gearbox at the ${joint}`,
+        driveOf(x, joint, 'gearbox').stiffness as number,
+        0.3,
+        cure,
+      ),
+      per: 1,
+    }
+  const drive = driveOf(x, joint, 'belt')
+  const belt = partOf(x.belts, drive.belt, 'belt')
+  const radius = (belt.pitch * drive.largeTeeth) / (2 * Math.PI)
+  return {
+    parameter: fieldOf(`belts.${drive.belt}.axialRigidity`, `the axial rigidity of the belt ${drive.belt}`, belt.axialRigidity, 0.3, cure),
+    per: (2 * radius ** 2) / span,
+  }
+}
+
+/** The efficiency of a drive. @internal */
+export function efficiencyOf({ x }: Prepared, joint: DrivenJoint): Parameter {
+  const drive = x.joints[joint]?.drive as { readonly efficiency: number }
+  return {
+    id: `joints.${joint}.drive.efficiency`,
+    what: `the efficiency of the drive of the ${joint}`,
+    field: true,
+    start: drive.efficiency,
+    low: 0.2,
+    high: 1,
+    scale: 'plain',
+    deviation: 0.05,
+    cure: `log efficiency ${joint}`,
+  }
+}
+
+/** The speed constant of the motor of a joint; known within a few per cent where no log determines it. @internal */
+export function speedConstantOf({ x }: Prepared, joint: DrivenJoint): Parameter {
+  const { speedConstant } = motorOf(x, joint)
+  return {
+    ...fieldOf(
+      `motors.${x.joints[joint]?.motor}.speedConstant`,
+      'the speed constant of the motor',
+      speedConstant,
+      0.05,
+      'log torqueConstant',
+    ),
+    low: speedConstant / 50,
+    high: 50 * speedConstant,
+  }
+}
+
+/** Half of a band in standard deviations. */
+const NINETY = 1.96
+
+/** The pretension of a belt, and the share of it that a year leaves. @internal */
+export function beltTensionOf({ x }: Prepared, joint: DrivenJoint): { readonly pretension: Parameter; readonly share: Parameter } {
+  const drive = driveOf(x, joint, 'belt')
+  const { low, typical, high } = partOf(x.belts, drive.belt, 'belt').pretensionLeft
+  const cure = `log beltPitch ${joint}`
+  return {
+    pretension: fieldOf(
+      `joints.${joint}.drive.pretension`,
+      `the pretension of the belt at the ${joint}`,
+      drive.pretension,
+      drive.pretensionScatter / NINETY,
+      cure,
+    ),
+    share: {
+      id: `belts.${drive.belt}.pretensionLeft`,
+      what: `the pretension that a year leaves in the belt ${drive.belt}`,
+      field: true,
+      start: typical,
+      low: 0.02,
+      high: 1,
+      scale: 'plain',
+      deviation: Math.max((high - low) / (2 * NINETY), 1e-3),
+      cure,
+    },
+  }
+}

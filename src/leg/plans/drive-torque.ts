@@ -1,0 +1,13 @@
+import { type DrivenJoint, driveOf, hasCord, type Joint, type Prepared } from '../numbers.js'
+import { jointState, transmissionUnder } from '../what-if.js'
+
+/** Share of the torque that a belt or gearbox bears for a moment, for tests of the stand. */
+const SHARE = 0.5
+
+/** Torque of tests at the stand: of a cord half of what loosens its slack span, otherwise half of what the drive bears or what walking takes. */
+export function windupTorque(leg: Prepared, joint: DrivenJoint): number {
+  if (hasCord(leg.x, joint)) return driveOf(leg.x, joint, 'cord').pretension * leg.drives[joint as Joint].drumRadius
+  const air = leg.x.environment.assemblyTemperature
+  const { blowTorque } = transmissionUnder(leg, { joint, torque: 0, stroke: 0, footForce: 0, air, age: 'new' })
+  return blowTorque === undefined ? Math.abs(jointState(leg, 'walk', joint).drum.torque) : SHARE * blowTorque
+}
