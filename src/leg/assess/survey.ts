@@ -142,13 +142,14 @@ const corner = (moves: readonly Move[], end: 'low' | 'high'): Ends =>
   new Map(moves.map(({ cell, low, high }) => [cell, low < high === (end === 'low') ? 'low' : 'high']))
 
 /** Each leaf at the end that is unfavourable for one comparison; those that do not move it stay typical. */
-const cornerOf = (effects: readonly Effect[], index: number): Ends =>
-  new Map(
-    effects.flatMap(({ cell, low, high }): [Cell, 'low' | 'high'][] => {
-      const [atLow, atHigh] = [low[index] as number, high[index] as number]
-      return atLow === atHigh ? [] : [[cell, atLow < atHigh ? 'low' : 'high']]
-    }),
-  )
+function cornerOf(effects: readonly Effect[], index: number): Ends {
+  const ends = new Map<Cell, 'low' | 'high'>()
+  for (const { cell, low, high } of effects) {
+    const [atLow, atHigh] = [low[index] as number, high[index] as number]
+    if (atLow !== atHigh) ends.set(cell, atLow < atHigh ? 'low' : 'high')
+  }
+  return ends
+}
 
 /** Evaluates comparisons with some leaves away from their typical values. */
 class Corners {

@@ -41,32 +41,43 @@ export interface Held {
   value: unknown
 }
 
-/** One value for one set of instances. */
+/** One value for one set of instances. What every reading touches stands first, side by side in memory. */
 export class Cell implements Held {
+  readonly of: AnyValue
   state = STALE
   value: unknown = undefined
-  /** At least what it depends on; for invalidation alone. */
-  readonly reads: Cell[] = []
-  readonly users: Cell[] = []
-  /** What it read last, in order: for its own instances, and for instances that it named. */
-  readonly own: Cell[] = []
-  readonly named: Cell[] = []
+  /** What it read last, in order: for its own instances, and for instances that it named. Each is replaced when it grows, so that none has room to spare. */
+  own: readonly Cell[] = NONE
+  named: readonly Cell[] = NONE
+  /** What it holds in a scenario. */
+  tried: Tried | undefined = undefined
+  readonly where: Where
+  /** The same with what these instances imply. */
+  readonly sees: Where
   log: Entry[] | undefined = undefined
+  unsettled: Unsettled | undefined = undefined
+  mark = 0
   pinned = false
   /** Whether a leaf holds what was set. */
   set = false
-  /** What it holds in a scenario. */
-  tried: Tried | undefined = undefined
-  mark = 0
-  unsettled: Unsettled | undefined = undefined
-  constructor(
-    readonly of: AnyValue,
-    readonly where: Where,
-    /** The same with what these instances imply. */
-    readonly sees: Where,
-    readonly names: Names,
-  ) {}
+  /** At least what it depends on; for invalidation alone. */
+  readonly reads: Cell[] = []
+  readonly users: Cell[] = []
+  readonly names: Names
+
+  constructor(of: AnyValue, where: Where, sees: Where, names: Names) {
+    this.of = of
+    this.where = where
+    this.sees = sees
+    this.names = names
+  }
 }
+
+const NONE: readonly never[] = []
+
+/** A list with an item at a place, or after its end. */
+export const withItem = (cells: readonly Cell[], place: number, cell: Cell): readonly Cell[] =>
+  place < cells.length ? cells.with(place, cell) : [...cells, cell]
 
 /** A cell and one that it has not read before. */
 export interface NewLink {

@@ -1,5 +1,5 @@
 import type { AnyFormula } from '../../formula/index.js'
-import { AT_WORK, Cell, type Entry, FAILED, type Held, KNOWN, type Named, type NewLink, nowhere } from './cell.js'
+import { AT_WORK, Cell, type Entry, FAILED, type Held, KNOWN, type Named, type NewLink, nowhere, withItem } from './cell.js'
 import type { Instances } from './instances.js'
 import type { Scenarios } from './scenarios.js'
 import { settle } from './settle.js'
@@ -111,7 +111,7 @@ export class Engine {
     let cell = this.#own[place]
     if (cell === undefined || cell.of !== of) {
       cell = this.#find(of, NOTHING)
-      this.#own[place] = cell
+      this.#own = this.#current.own = withItem(this.#own, place, cell)
     }
     if (this.#scenarios !== undefined) return this.#scenarios.read(cell)
     if (this.#recording) (this.#current.log as Entry[]).push({ cell })
@@ -125,7 +125,7 @@ export class Engine {
     let cell = this.#named[place]
     if (cell === undefined || cell.of !== of || !agrees(cell, where, this.#current.sees)) {
       cell = this.#find(of, where)
-      this.#named[place] = cell
+      this.#named = this.#current.named = withItem(this.#named, place, cell)
     }
     if (this.#scenarios !== undefined) return this.#scenarios.read(cell)
     if (this.#recording) (this.#current.log as Entry[]).push({ cell })

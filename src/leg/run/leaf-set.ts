@@ -1,5 +1,3 @@
-import type { Cell } from './cell.js'
-
 /** Sets of uncertain leaves, each at neither, one or both of its ends: two bits a leaf. */
 export type LeafSet = Int32Array
 
@@ -7,23 +5,6 @@ const LEAVES_IN_A_WORD = 16
 
 /** An empty set for some number of leaves. */
 export const noLeaves = (count: number): LeafSet => new Int32Array(Math.ceil(count / LEAVES_IN_A_WORD))
-
-/** The leaves that reach a cell: those of what it reads. */
-export function reachOf(cell: Cell, found: Map<Cell, LeafSet | undefined>): LeafSet | undefined {
-  if (found.has(cell)) return found.get(cell)
-  // A cell that is at work, or reads itself, adds nothing to itself.
-  found.set(cell, undefined)
-  let reach: LeafSet | undefined
-  if (!cell.pinned)
-    for (const one of cell.reads) {
-      const inner = reachOf(one, found)
-      if (inner === undefined) continue
-      reach ??= new Int32Array(inner.length)
-      add(reach, inner)
-    }
-  found.set(cell, reach)
-  return reach
-}
 
 /** Adds leaves to others; whether one of them is new. */
 export function add(to: LeafSet, words: LeafSet): boolean {
@@ -53,17 +34,4 @@ export function leavesIn(words: LeafSet): number[] {
       left &= ~(3 << (2 * place))
     }
   return leaves
-}
-
-/** Whether two sets have a leaf in common. */
-export function meets(reach: LeafSet, now: LeafSet): boolean {
-  for (let i = 0; i < now.length; i++) if (((reach[i] as number) & (now[i] as number)) !== 0) return true
-  return false
-}
-
-/** The leaves of a scenario as far as a cell can tell. */
-export function keyOf(reach: LeafSet, now: LeafSet): string {
-  let key = ''
-  for (let i = 0; i < now.length; i++) key += `${(reach[i] as number) & (now[i] as number)} `
-  return key
 }

@@ -1,6 +1,7 @@
 import { type Cell, FAILED, type Held, KNOWN, type NewLink, STALE } from './cell.js'
 import type { Engine } from './engine.js'
-import { add, keyOf, type LeafSet, leavesIn, mark, meets, noLeaves, reachOf } from './leaf-set.js'
+import { add, type LeafSet, leavesIn, mark, noLeaves } from './leaf-set.js'
+import { type Reach, Reaches } from './reach.js'
 import type { Range } from './value.js'
 
 /** A leaf with a range. */
@@ -24,16 +25,14 @@ export class Tried implements Held {
   value: unknown = undefined
   /** The scenario that it holds this in. */
   scenario = -1
-  /** What it held in scenarios that look the same to it. */
-  kept: Map<string, Held> | undefined = undefined
-  /** How often more leaves were found to reach it. */
-  grown = 0
+  /** What it held in scenarios, by what these look like to it. */
+  kept: Map<number, Held> | undefined = undefined
   /** Its number where it is one of the leaves. */
   leaf = -1
   constructor(
     readonly by: Scenarios,
-    /** The leaves that reach it, two bits each. */
-    readonly reach: LeafSet,
+    /** The leaves that reach it. */
+    public reach: Reach,
   ) {}
 }
 
@@ -46,13 +45,14 @@ export class Scenarios {
   readonly #engine: Engine
   readonly #cells: readonly Cell[]
   readonly #leaves: readonly Uncertain[]
-  /** The leaves of the present scenario at their ends, in the bits of `Tried.reach`. */
+  /** The leaves of the present scenario at their ends. */
   readonly #now: LeafSet
   #scenario = 0
   #keeping = false
   /** Changes of the calculation that `reach` and `kept` belong to, and links found since. */
   #changes = -1
   #links: NewLink[] = []
+  #reaches = new Reaches()
 
   constructor(engine: Engine, cells: readonly Cell[], leaves: readonly Uncertain[]) {
     this.#engine = engine
@@ -88,7 +88,7 @@ export class Scenarios {
   reaching(cells: readonly Cell[]): number[] {
     this.#begin()
     const all = noLeaves(this.#leaves.length)
-    for (const { tried } of cells) if (tried?.by === this) add(all, tried.reach)
+    for (const { tried } of cells) if (tried?.by === this) add(all, tried.reach.leaves)
     return leavesIn(all)
   }
 
@@ -100,7 +100,7 @@ export class Scenarios {
     const { tried } = cell
     if (tried === undefined || tried.by !== this) return given(cell)
     if (tried.scenario === this.#scenario) return tried.state === KNOWN ? tried.value : this.#engine.work(cell, tried)
-    if (!meets(tried.reach, this.#now)) return given(cell)
+    if (!tried.reach.meets(this.#scenario, this.#now)) return given(cell)
     tried.scenario = this.#scenario
     tried.state = STALE
     return this.#keeping ? this.#once(cell, tried) : this.#engine.work(cell, tried)
@@ -108,19 +108,19 @@ export class Scenarios {
 
   /** A cell that is calculated only where no scenario before looked the same to it. */
   #once(cell: Cell, tried: Tried): unknown {
-    const key = keyOf(tried.reach, this.#now)
-    const kept = tried.kept?.get(key)
+    const { reach } = tried
+    const look = reach.look(this.#now)
+    const kept = tried.kept?.get(look)
     if (kept !== undefined) {
       tried.state = kept.state
       tried.value = kept.value
       return given(kept)
     }
-    const { grown } = tried
     try {
       return this.#engine.work(cell, tried)
     } finally {
-      // Where a new link lets more leaves reach it, the key says too little.
-      if (tried.grown === grown) keep(tried, key, { state: tried.state, value: tried.value })
+      // Where a new link lets more leaves reach it, the look says too little.
+      if (tried.reach === reach) keep(tried, look, { state: tried.state, value: tried.value })
     }
   }
 
@@ -134,14 +134,14 @@ export class Scenarios {
     this.#changes = engine.changes
     this.#links = []
     engine.links = this.#links
-    const found = new Map<Cell, LeafSet | undefined>()
+    this.#reaches = new Reaches()
     for (const [i, { cell }] of this.#leaves.entries()) {
       const own = noLeaves(this.#leaves.length)
       mark(own, i, 3)
-      found.set(cell, own)
+      this.#reaches.start(cell, own)
     }
     for (const cell of this.#cells) {
-      const reach = reachOf(cell, found)
+      const reach = this.#reaches.ofCell(cell)
       cell.tried = reach === undefined ? undefined : new Tried(this, reach)
     }
     for (const [i, { cell }] of this.#leaves.entries()) (cell.tried as Tried).leaf = i
@@ -156,9 +156,10 @@ export class Scenarios {
       open.push(link.reader)
       for (let cell = open.pop(); cell !== undefined; cell = open.pop()) {
         if (cell.pinned) continue
-        cell.tried ??= new Tried(this, noLeaves(this.#leaves.length))
-        if (!add(cell.tried.reach, reach)) continue
-        cell.tried.grown++
+        const grown = this.#reaches.grown(cell.tried?.reach, reach)
+        if (grown === cell.tried?.reach) continue
+        cell.tried ??= new Tried(this, grown)
+        cell.tried.reach = grown
         cell.tried.kept = undefined
         open.push(...cell.users)
       }
@@ -166,9 +167,9 @@ export class Scenarios {
   }
 }
 
-function keep(tried: Tried, key: string, held: Held): void {
+function keep(tried: Tried, look: number, held: Held): void {
   tried.kept ??= new Map()
-  tried.kept.set(key, held)
+  tried.kept.set(look, held)
 }
 
 function given({ state, value }: Held): unknown {
