@@ -45,7 +45,22 @@ interface OverTravel extends Omit<CordDriveState, 'drumWrapTaut' | 'drumWrapSlac
  * branch takes less tension. Only a tensioner in one of the spans makes the two ends differ.
  */
 export function leastOverTravel(x: OverTravel): HoldingLimits {
-  const d: CordDriveState = { ...x, drumWrapTaut: x.drumWrap + x.travel / 2, drumWrapSlack: x.drumWrap - x.travel / 2 }
+  const d: CordDriveState = {
+    axialRigidity: x.axialRigidity,
+    pretension: x.pretension,
+    pinionRadius: x.pinionRadius,
+    drumRadius: x.drumRadius,
+    span: x.span,
+    pinionWrap: x.pinionWrap,
+    drumWrapTaut: x.drumWrap + x.travel / 2,
+    drumWrapSlack: x.drumWrap - x.travel / 2,
+    friction: x.friction,
+    drumFriction: x.drumFriction,
+    hold: x.hold,
+    contactStiffness: x.contactStiffness,
+    frictionExponent: x.frictionExponent,
+    compliance: x.compliance,
+  }
   const one = limitsAt(d)
   if (d.compliance === undefined || d.compliance.tautSpan === d.compliance.slackSpan) return one
   const { tautSpan, slackSpan } = d.compliance

@@ -54,28 +54,35 @@ export function withEarlierInputs(inputs: Inputs, leg: object): Inputs {
 
 /** Values given under the paths of version 3, moved to where they are now. */
 export function movedInputs(leg: object): (given: Section) => Section {
-  const places = new Map(earlierPlaces(leg))
-  const sections = new Set([...places.keys()].map((path) => path.split('.')[0] as string))
+  const earlier: Earlier = { places: new Map(earlierPlaces(leg)), sections: new Set() }
+  for (const path of earlier.places.keys())
+    for (let end = path.lastIndexOf('.'); end > 0; end = path.lastIndexOf('.', end - 1)) earlier.sections.add(path.slice(0, end))
   return (given) => {
     let moved: Section = given
-    for (const section in given)
-      if (sections.has(section) && given[section] !== undefined) moved = moveWithin(moved, given[section], section, places)
+    for (const name in given)
+      if ((earlier.sections.has(name) || earlier.places.has(name)) && given[name] !== undefined)
+        moved = moveWithin(moved, given[name], name, earlier)
     return moved
   }
 }
 
-function moveWithin(given: Section, value: unknown, path: string, places: ReadonlyMap<string, readonly NewPlace[]>): Section {
+/** Paths of version 3 with where they are now, and the sections that hold such paths. */
+interface Earlier {
+  readonly places: Map<string, readonly NewPlace[]>
+  readonly sections: Set<string>
+}
+
+function moveWithin(given: Section, value: unknown, path: string, earlier: Earlier): Section {
   if (value === undefined) return given
-  const inner = [...places.keys()].some((old) => old.startsWith(`${path}.`))
+  const { places, sections } = earlier
   const own = places.get(path)
-  if (inner && isSection(value)) {
+  if (sections.has(path) && isSection(value)) {
     // What has a place of its own goes there; what is left goes with its section.
     let all = given
     const left: Section = {}
     for (const name in value) {
       const here = `${path}.${name}`
-      const goes = places.has(here) || [...places.keys()].some((old) => old.startsWith(`${here}.`))
-      if (goes) all = moveWithin(all, value[name], here, places)
+      if (places.has(here) || sections.has(here)) all = moveWithin(all, value[name], here, earlier)
       else left[name] = value[name]
     }
     return own === undefined ? all : moveTo(all, own, left)

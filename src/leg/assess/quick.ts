@@ -4,6 +4,7 @@ import { ALL_CASE_IDS, type CaseId } from '../cases/events.js'
 import type { Joint, LegNumbers } from '../numbers.js'
 import { CHECKS } from '../parts/index.js'
 import { sameStructure } from '../parts/structure.js'
+import type { Cell } from '../run/index.js'
 import { type Comparison, comparisonsOf, reserveIn } from './compare.js'
 import { keyOf, requiredOf } from './findings.js'
 
@@ -51,7 +52,7 @@ export class QuickLeg {
 
   #anew(x: LegNumbers): void {
     this.#calculation = calculationOf(x)
-    this.#judged = comparisonsOf(this.#calculation, CHECKS, this.#cases).map((one) => new Judged(one))
+    this.#judged = differing(comparisonsOf(this.#calculation, CHECKS, this.#cases)).map((one) => new Judged(one))
     this.#byKey.clear()
     for (const one of this.#judged) {
       const key = keyOf(one.comparison)
@@ -105,6 +106,24 @@ export class QuickLeg {
     const calculation = this.load(x)
     return leastOf(calculation, this.#byKey.get(key) ?? [])
   }
+}
+
+/** Comparisons without those of the same check that read the same cells in a later load case: they find the same. */
+function differing(comparisons: readonly Comparison[]): Comparison[] {
+  const places = new Map<Cell, number>()
+  const placeOf = (cell: Cell | undefined): number => {
+    if (cell === undefined) return -1
+    const place = places.get(cell) ?? places.size
+    places.set(cell, place)
+    return place
+  }
+  const seen = new Set<string>()
+  return comparisons.filter(({ check, joint, demand, capacity, unless }) => {
+    const key = `${check.id} ${joint} ${placeOf(demand)} ${placeOf(capacity)} ${placeOf(unless)}`
+    const isNew = !seen.has(key)
+    seen.add(key)
+    return isNew
+  })
 }
 
 function leastOf(calculation: LegCalculation, group: readonly Judged[]): number | undefined {
