@@ -19,7 +19,7 @@ export default {
   projectDocuments: inOrder.map((name) => `docs/guide/${name}.md`),
   searchInComments: true,
   searchInDocuments: true,
-  plugin: ['./scripts/typedoc-formulas.ts', './scripts/typedoc-imports.ts'],
+  plugin: ['./scripts/typedoc-formulas.ts', './scripts/typedoc-imports.ts', './scripts/typedoc-related.ts'],
   sort: ['source-order'],
   groupOrder: ['Formulas', 'Functions', 'Variables', 'Classes', '*'],
   excludeInternal: true,

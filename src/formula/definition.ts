@@ -80,7 +80,15 @@ export type OutputField =
   | { readonly oneOf: readonly string[] }
 
 /** What comes out: one kind, or a record. */
-export type Output = Kind | { readonly kind: Kind; readonly infinite: true } | OutputRecord
+export type Output =
+  | Kind
+  | {
+      /** Kind of the result. */
+      readonly kind: Kind
+      /** The result may be infinite. */
+      readonly infinite: true
+    }
+  | OutputRecord
 /** Several outputs by name. */
 export interface OutputRecord {
   readonly [name: string]: OutputField

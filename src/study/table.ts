@@ -1,6 +1,7 @@
 import type { Chart } from '../chart/index.js'
 import { type Kind, Quantity, significant, siUnit } from '../units/index.js'
 import { type TableChartOptions, tableChart } from './table-chart.js'
+import { columnsToJSON, partsFromJSON, type TableJSON } from './table-json.js'
 
 /** One column of a table: numbers in the SI unit of a kind, or words. */
 export type Column =
@@ -79,6 +80,20 @@ export class Table {
       this.columns.map((column) => ('words' in column ? quoted(column.words[i] as string) : String(column.values[i]))).join(','),
     )
     return `${[header, ...lines].join('\n')}\n`
+  }
+
+  /** The table as plain data, every digit kept. `Table.fromJSON` reads it back. */
+  toJSON(): TableJSON {
+    return { id: this.id, rows: this.rows, columns: columnsToJSON(this.columns) }
+  }
+
+  /** A table from what its `toJSON` returned. Throws an `InputError` that names the first entry which is not as it was written. */
+  static fromJSON(
+    /** What `JSON.parse` returns for the text of a table. */
+    given: unknown,
+  ): Table {
+    const { id, columns, rows } = partsFromJSON(given)
+    return new Table(id, columns, rows)
   }
 
   /** A Markdown table of the first rows, in SI units with four digits. */
