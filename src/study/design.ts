@@ -84,7 +84,7 @@ export function planOf(formula: AnyFormula, over: Readonly<Record<string, unknow
       throw new InputError('sweep', [
         { path: 'over', given: `${rows} rows`, accepts: 'must make rows that can be counted one by one, at most 9e15 of them' },
       ])
-    // Made when the first column is filled: a sweep that is refused for its size has no columns.
+    // Made when the first column is filled: a sweep that is too large has no columns.
     let made: Float64Array[] | undefined
     const values = () => {
       made ??= axes.map((axis) => Float64Array.from({ length: axis.count }, (_, k) => axis.value(k)))

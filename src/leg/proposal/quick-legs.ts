@@ -19,7 +19,7 @@ export type Lack = (key: string, reserve: number) => number
 export class QuickLegs {
   /** The one used last stands last. */
   readonly #kept: Kept[] = []
-  /** Checks in the order in which they are looked at: what stopped a leg before is asked first. */
+  /** Checks in the order in which they are looked at: what stopped a leg before comes first. */
   #order: string[] = []
 
   constructor(

@@ -127,7 +127,7 @@ export class ChangeSearch {
       }
   }
 
-  /** Changes a field step by step until each check that asks has its reserve. */
+  /** Changes a field step by step until each check that calls for the change has its reserve. */
   #scan(field: FieldRow, up: boolean, asking: readonly Want[]): void {
     const x = this.#now(field) as number
     const at = (factor: number) => (up ? x * factor : x / factor)
