@@ -86,5 +86,6 @@ export { LIFT_SHAPES, type LiftShape, matchedSwingPeaks, restToRestPeaks, SWING_
 export * from './toes.js'
 export * from './two-link.js'
 export type { PerJoint, Vector3 } from './vectors.js'
+export * from './walking-shares.js'
 export * from './workspace.js'
 export * from './workspace-section.js'

@@ -1,10 +1,10 @@
-import { legDynamics, stanceForce, strideDemand, type ThreeJointLeg, threeJointLeg } from '../kinematics/index.js'
+import { legDynamics, strideDemand, type ThreeJointLeg, threeJointLeg } from '../kinematics/index.js'
 import { Quantity } from '../units/index.js'
 import { placeOf } from './calculation.js'
 import { couplingOf } from './coupling.js'
 import { type Joint, motorOf, type Prepared } from './numbers.js'
-import { stance as stanceOf } from './parts/load/values.js'
-import { footPathOf } from './parts/motion/stride-moments.js'
+import { type Stance, stance as stanceOf } from './parts/load/stance.js'
+import { footPathOf, uprightForces } from './parts/motion/stride-moments.js'
 import { efficiency, ratio } from './parts/transmission/questions.js'
 import { bodyOf, branchOf } from './pose.js'
 import { calculationFor } from './what-if.js'
@@ -14,8 +14,8 @@ const SAMPLES = 48
 
 /** How a stride differs from that of the load case. */
 export interface StrideWay {
-  /** Part of the weight on this leg, averaged over the stride. Default: that of the load case. */
-  readonly share?: number
+  /** Force across the ground on the foot at a phase of its stance. Default: the largest that the load case takes there for a leg of any row. */
+  readonly force?: (stancePhase: number) => number
   /** Whether the leg is mounted the other way round, and steps backward while the robot walks forward. Default: no. */
   readonly mirrored?: boolean
   /** Whether a load that drives a reduction back loses the same share of its power as a motor that drives. Default: it loses nothing. */
@@ -34,6 +34,9 @@ export function kinematicOf({ x: { links } }: Prepared): ThreeJointLeg {
     lowerLink: length(links.lower.length),
   })
 }
+
+const largestForce = ({ x }: Prepared, stance: Stance, stancePhase: number): number =>
+  Math.max(...uprightForces({ ...stance, mass: x.robot.mass }, stancePhase))
 
 /** A stride of walk or trot of a leg: links with what is mounted on them, rotors and the coupling of the drives included. */
 export function strideOf(leg: Prepared, id: 'walk' | 'trot', way: StrideWay = {}): ReturnType<typeof strideDemand> {
@@ -65,7 +68,8 @@ export function strideOf(leg: Prepared, id: 'walk' | 'trot', way: StrideWay = {}
   }
   const stance = calculation.get(stanceOf, placeOf(calculation, { stance: id }) as never)
   const path = { ...stance, hipOffset: links.hipOffset, height: leg.x.robot.standHeight }
-  const { legShare, dutyFactor, shape, gravity, tractionHighest, stepLength, speed } = stance
+  const { dutyFactor, tractionHighest, stepLength, speed } = stance
+  const force = way.force ?? ((stancePhase: number) => largestForce(leg, stance, stancePhase))
   const coupling = couplingOf(leg)
   // A leg that is mounted the other way round sees the robot walk backward: the foot's path and the traction are mirrored.
   const sense = way.mirrored === true ? -1 : 1
@@ -75,12 +79,10 @@ export function strideOf(leg: Prepared, id: 'walk' | 'trot', way: StrideWay = {}
     dynamics,
     ...(coupling === undefined ? {} : { coupling }),
     groundReactionSi: (out, stancePhase) => {
-      const { mass } = leg.x.robot
-      const share = way.share ?? legShare
-      const force = stanceForce.si({ mass, legShare: share, dutyFactor, stancePhase, shape, thirdHarmonic: 0, gravity })
-      out[0] = sense * (way.traction ?? tractionHighest) * force
+      const upright = force(stancePhase)
+      out[0] = sense * (way.traction ?? tractionHighest) * upright
       out[1] = 0
-      out[2] = force
+      out[2] = upright
     },
     drives: { sidewaysHip: { ratio: 1 }, hip: drive('hip'), knee: drive('knee') },
     kneeBend: branchOf(leg) === 0 ? 'forward' : 'backward',

@@ -23,17 +23,33 @@ export const supplySag = /* @__PURE__ */ formula('thermal.supplySag', {
     current: 'current',
     /** Most power that the supply can deliver. */
     mostPower: { kind: 'power', infinite: true },
+    /** Current that the power needs: that drawn, and beyond the most power that current which would carry it at half of the voltage. It grows with the power. */
+    neededCurrent: 'current',
+    /** Current at the most power. */
+    mostCurrent: { kind: 'current', infinite: true },
     /** Whether the power asked can be delivered. */
     state: { oneOf: ['holds', 'brownOut'] },
   },
-  equation: ['mostPower = openCircuitVoltage^2 / (4 * resistance)', 'voltage == openCircuitVoltage - resistance * current'],
+  equation: [
+    'mostPower = openCircuitVoltage^2 / (4 * resistance)',
+    'voltage == openCircuitVoltage - resistance * current',
+    'neededCurrent = power / voltage',
+    'mostCurrent = openCircuitVoltage / (2 * resistance)',
+  ],
   assumes: ['battery as a constant voltage behind a constant resistance'],
   source: [{ level: 'computed', where: 'quadratic of voltage, power and series resistance; maximum power transfer' }],
   si: ({ openCircuitVoltage: open, resistance, power }) => {
     const root = open * open - 4 * resistance * power
     const voltage = 0.5 * (open + Math.sqrt(Math.max(0, root)))
     const mostPower = resistance > 0 ? (open * open) / (4 * resistance) : Number.POSITIVE_INFINITY
-    return { voltage, current: Math.min(power, mostPower) / voltage, mostPower, state: root >= 0 ? 'holds' : 'brownOut' }
+    return {
+      voltage,
+      current: Math.min(power, mostPower) / voltage,
+      mostPower,
+      neededCurrent: power / voltage,
+      mostCurrent: mostPower / (0.5 * open),
+      state: root >= 0 ? 'holds' : 'brownOut',
+    }
   },
 })
 

@@ -230,7 +230,7 @@ describe('heat', () => {
     const stall = verdict.cases.find(({ id }) => id === 'stall')
     expect(stall?.joints.knee.windingTemperature).toBeUndefined()
     expect(JSON.stringify(verdict.cases)).not.toMatch(/NaN/)
-    expect(x.motors.main!.terminalResistance).toBe(0.13)
+    expect(x.motors.main!.terminalResistance).toBe(0.1)
   })
 })
 

@@ -16,7 +16,7 @@ import {
   toDxf,
   toTemplate,
 } from '../../src/leg/index.js'
-import { stance } from '../../src/leg/parts/load/values.js'
+import { stance } from '../../src/leg/parts/load/stance.js'
 import { stride } from '../../src/leg/parts/motion/values.js'
 import { textBoxes } from '../drawing/boxes.js'
 import { pathPoints, type Spot } from '../drawing/path-points.js'

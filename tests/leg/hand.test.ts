@@ -62,7 +62,7 @@ describe('checks against a calculation by hand (oracles/leg-hand-checks.py), eac
   })
 })
 
-describe('motors against heat balances by hand (oracles/leg-hand-heat.py): walking and standing until they settle, two hours of stall', () => {
+describe('motors against heat balances by hand (oracles/leg-hand-heat.py): walking and standing until they settle, a quarter of an hour of stall', () => {
   const motors = (['walk', 'hotAfternoon', 'stand', 'stall'] as const).flatMap((id) =>
     (['hip', 'knee'] as const).map((joint) => [id, joint] as const),
   )

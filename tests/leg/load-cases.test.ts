@@ -330,19 +330,31 @@ const HARDER: Readonly<Record<string, Change>> = {
   ),
 }
 
+/**
+ * What is not monotone, with the reason, and how far it may rise. Feet closer together bear more on slopes, and fail there first. On the level the weight
+ * only passes from foot to foot at other times of the stance: the heat of a level walk falls by some hundredths where it decides.
+ */
+const MAY_RISE: Readonly<Record<string, { readonly checks: readonly string[]; readonly by: number }>> = {
+  'feet closer together': { checks: ['stackBolt.headPressure', 'motor.touch knee'], by: 0.06 },
+}
+
 const TEXTS = ['../../examples/mudflat-leg-first.yaml', '../../examples/mudflat-leg-revised.yaml', './legs/workbench.yaml']
 describe.each(TEXTS)('nothing bad raises a reserve: %s', (file) => {
   const numbers = legNumbers(describeLeg(readFileSync(new URL(file, import.meta.url), 'utf8')))
   const reserves = reservesOf(numbers)
   const before = reserves(numbers)
 
-  test.each(Object.entries(HARDER))('%s', (_, change) => {
+  test.each(Object.entries(HARDER))('%s', (name, change) => {
+    const exempt = MAY_RISE[name]
     fc.assert(
       fc.property(fc.double({ min: 1.001, max: 1.5, noNaN: true }), (f) => {
         const harder = structuredClone(numbers) as Draft
         change(harder, f)
         const after = reserves(harder as LegNumbers)
-        for (const [key, reserve] of before) if (after.has(key)) expect(after.get(key), key).toBeLessThanOrEqual(reserve * (1 + 1e-9))
+        for (const [key, reserve] of before) {
+          const rise = exempt?.checks.includes(key) ? exempt.by : 1e-9
+          if (after.has(key)) expect(after.get(key), key).toBeLessThanOrEqual(reserve * (1 + rise))
+        }
       }),
       { numRuns: 2 },
     )

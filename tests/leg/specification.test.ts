@@ -147,7 +147,7 @@ describe('mistakes', () => {
   })
 
   test('a foot that cannot reach the ground', () => {
-    expect(messages(edited(['standHeight: 270 mm', 'standHeight: 350 mm']))).toContainEqual({
+    expect(messages(edited(['standHeight: 295 mm', 'standHeight: 350 mm']))).toContainEqual({
       path: 'robot.standHeight',
       given: expect.stringContaining('350 mm'),
       accepts: expect.stringContaining('cannot reach'),

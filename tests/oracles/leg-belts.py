@@ -24,7 +24,7 @@ small, large = 7850 * pi * r1**2 * width, 2700 * pi * r2**2 * width
 lean = mp.asin((r2 - r1) / c)
 span = c * mp.cos(lean)
 path = 2 * span + r1 * (pi - 2 * lean) + r2 * (pi + 2 * lean)
-plate = 130 * mm * 140 * mm * 6 * mm * 2700
+plate = 140 * mm * 160 * mm * 6 * mm * 2700
 upper = [(mpf('0.5'), l1 / 2), (plate + mpf('0.7') + small + large + mpf('0.11') * path, 110 * mm)]
 lower = [(mpf('0.4'), l2 / 2)]
 

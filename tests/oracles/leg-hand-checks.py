@@ -20,8 +20,8 @@ forward = mpf('0.15') * force['walk']
 strides = 9000 * 70
 hour = 3600
 day = 24 * hour
-# Walking loads the foot for the duty factor of an hour a day; a season for 0.4 s a stride; a drop is a moment.
-time = {'stand': 8 * hour, 'walk': mpf('0.75') * hour, 'hotAfternoon': mpf('0.75') * hour, 'drop': 1, 'coldMorning': 1, 'season': strides * mpf('0.4'),
+# Walking loads the foot for the duty factor of an hour a day; a season for 0.6 s a stride; a drop is a moment.
+time = {'stand': 8 * hour, 'walk': mpf('0.75') * hour, 'hotAfternoon': mpf('0.75') * hour, 'drop': 1, 'coldMorning': 1, 'season': strides * mpf('0.6'),
         'shelf': mpf(31557600)}
 air = {'stand': 20, 'walk': 20, 'drop': 20, 'season': 20, 'coldMorning': -2, 'hotAfternoon': 40, 'shelf': 25}
 def torque(case, joint): return abs(mpf(statics[{'season': 'walk', 'coldMorning': 'walk', 'hotAfternoon': 'walk'}.get(case, case)][joint]))
@@ -278,7 +278,7 @@ row('stand', 'stackBolt.nut', '', F4 * helix(M4), 2 * mpf('2.9') * mm * hold * a
 row('stand', 'stackBolt.zone', '', M4['washer'], M4['hole'] + 2 * 5 * mpf('0.45') * mm)
 # Torque of a turning motor: joint torque with the rotor's own over ratio and efficiency, and drag of the no-load test.
 Kv = mpf(110) * 2 * pi / 60
-drag = (10 * mpf('0.6') - mpf('0.6') ** 2 * mpf('0.13')) / (10 * Kv)
+drag = (10 * mpf('0.6') - mpf('0.6') ** 2 * mpf('0.1')) / (10 * Kv)
 for j in R:
     row('stand', 'motorBolt.zone', j, M3['washer'], M3['hole'] + 2 * 5 * mpf('0.45') * mm)
     row('stand', 'motorBolt.tightening', j, F3, most_preload(M3))
@@ -343,7 +343,7 @@ for case in ('walk', 'drop', 'season'):
     worst = max(torque(case, 'hip'), torque(case, 'knee'))
     row(case, f'upperLink.{check}', '', box(worst, 26 * mm, 34 * mm, mpf('2.4') * mm, axial), limit)
     row(case, f'lowerLink.{check}', '', box(torque(case, 'knee'), 20 * mm, 24 * mm, 2 * mm, axial), limit)
-row('stand', 'leg.reach', '', mpf('0.270'), mpf('0.345'))
+row('stand', 'leg.reach', '', mpf('0.295'), mpf('0.345'))
 row('walk', 'leg.reach', '', statics['walk']['farthest'], mpf('0.345'))
 for j, (least, most) in {'hip': (-85, 45), 'knee': (20, 135)}.items():
     middle = (least + most) * pi / 360
@@ -375,7 +375,7 @@ row('slope', 'robot.tipOver', '', slope, min(atan(mpf('0.210') / mpf('0.290')), 
 row('slope', 'ground.slip', '', tan(slope), mpf('0.6'))
 row('walk', 'ground.slip', '', mpf('0.15'), mpf('0.6'))
 # Resonance of leg and rotor on the cord (two inertias on a spring), leg of even rods in the air, motor and plate of the knee as points on the upper one, knee as it stands; a loop of 1 kHz answers after 1.5 ms.
-upper_mass, lower_mass, thigh, shank, hip_height, rotor = mpf('0.46'), mpf('0.16'), mpf('0.165'), mpf('0.180'), mpf('0.270'), mpf('42e-6')
+upper_mass, lower_mass, thigh, shank, hip_height, rotor = mpf('0.46'), mpf('0.16'), mpf('0.165'), mpf('0.180'), mpf('0.295'), mpf('42e-6')
 cos_knee = (hip_height**2 - thigh**2 - shank**2) / (2 * thigh * shank)
 on_link = mpf('0.26') + mpf('0.084') * mpf('0.096') * mpf('0.007') * 1070
 about = {'hip': (upper_mass - on_link) * thigh**2 / 3 + on_link * (thigh - mpf('0.118'))**2 + lower_mass * (thigh**2 + shank**2 / 3 + thigh * shank * cos_knee), 'knee': lower_mass * shank**2 / 3}

@@ -1,4 +1,4 @@
-"""Motors of the demo's first design by hand, walking and standing until they settle, and stalled for two hours: torque, current, loss, films, plate, winding, controller, supply.
+"""Motors of the demo's first design by hand, walking and standing until they settle, and stalled for a quarter of an hour: torque, current, loss, films, plate, winding, controller, supply.
 
 Independent of the library: heat balances and published correlations put down anew, all solved together (no loop of the library's kind); the
 plate by finite volumes instead of a series. Torques and speeds come from leg-hand.py, bolts from leg-hand-checks.py. Writes leg-hand-heat.json beside this file.
@@ -71,7 +71,7 @@ def film(surface, air, length, shape, emissivity):
 
 # ---- motor -----------------------------------------------------------------------------------------------------------------------------------
 Kv = 110 * 2 * np.pi / 60
-R20, to_mount, to_can = 0.13, 1.2, 4.0
+R20, to_mount, to_can = 0.1, 1.2, 4.0
 can_area = np.pi * 54e-3 * 27e-3 + np.pi / 4 * 54e-3**2               # wall and one end
 drag = (10 * 0.6 - 0.6**2 * R20) / (10 * Kv)                            # no-load test: input less copper loss, over speed
 
@@ -94,7 +94,7 @@ def copper(torque, mount, can):
     cold = 0.75 * current(torque, can) ** 2 * R20
     return cold * (234.5 + mount - zero) / 254.5 / (1 - cold * to_mount / 254.5)
 
-def stalled_on(n, torque, air, time=7200, steps=1440):
+def stalled_on(n, torque, air, time=900, steps=360):
     """Motor of 0.26 kg and 450 J/(kg K) as one body on the plate in cells (1070 kg/m3, 1300 J/(kg K)), from cold: two-stage implicit steps, films of the moment."""
     part = lambda lo, hi, n: lo + (hi - lo) * (1 - np.cos(np.pi * np.arange(n + 1) / n)) / 2
     edges = np.concatenate([part(0, a1, n)[:-1], part(a1, a2, 2 * n)[:-1], part(a2, b, 4 * n)])

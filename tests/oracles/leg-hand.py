@@ -9,7 +9,7 @@ from mpmath import mp, mpf, sqrt, acos, atan2, cos, sin, pi, tan, diff
 mp.dps = 30
 g = mpf('9.80665')
 mass, legs = mpf('10.5'), 4
-upper, lower, offset, height = mpf('0.165'), mpf('0.180'), mpf('0.058'), mpf('0.270')
+upper, lower, offset, height = mpf('0.165'), mpf('0.180'), mpf('0.058'), mpf('0.295')
 
 def pose(x, height=height):
     """Knee position (forward, down) in the leg plane for a foot at x forward of the hip, height below; knee pointing forward."""
@@ -55,8 +55,47 @@ def torques(x, down, backward, hip_height=height, motion=None, gravity=g):
     return sideways, hip, knee
 
 EXTREMES = (mpf(0), mpf('0.5'), mpf(1))
+PARTS = 12
+
+# A slow walk at a duty factor of 3/4, steps in lateral sequence: left hind, left front, right hind, right front, a quarter of a stride apart. Three feet
+# stand at every moment: areas of the triangle share the weight, and where it is outside the two feet of the nearest edge carry it.
+LEGS = {(row, side): (y * mpf('0.420') / 2, x * (mpf('0.190') / 2 + offset), phase) for row, side, y, x, phase in
+        (('hind', 'left', -1, 1, mpf(0)), ('front', 'left', 1, 1, mpf('0.25')), ('hind', 'right', -1, -1, mpf('0.5')), ('front', 'right', 1, -1, mpf('0.75')))}
+def areas(three, at):
+    cross = lambda a, b, c: (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])
+    whole = cross(*three)
+    inside = [cross(*[at if i == j else foot for j, foot in enumerate(three)]) / whole for i in range(3)]
+    if min(inside) > -mpf(10)**-20:
+        return inside
+    edges = []
+    for i in range(3):
+        a, b = three[i], three[(i + 1) % 3]
+        along = min(mpf(1), max(mpf(0), ((at[0] - a[0]) * (b[0] - a[0]) + (at[1] - a[1]) * (b[1] - a[1])) / ((b[0] - a[0])**2 + (b[1] - a[1])**2)))
+        away = sqrt((at[0] - a[0] - along * (b[0] - a[0]))**2 + (at[1] - a[1] - along * (b[1] - a[1]))**2)
+        edges.append((away, {i: 1 - along, (i + 1) % 3: along}))
+    nearest = min(edges, key=lambda edge: edge[0])[1]
+    return [nearest.get(i, mpf(0)) for i in range(3)]
+def shares(step, forward=mpf(0), left=mpf(0), duty=mpf('0.75')):
+    """Largest part of the weight in each twelfth of the stance, of the front legs and of the hind ones: a share runs evenly between touch-downs."""
+    parts = {row: [mpf(0)] * PARTS for row in ('front', 'hind')}
+    for (row, side), (_, _, phase) in LEGS.items():
+        for part in range(PARTS):
+            for s in (part + mpf(10)**-25, part + mpf('0.5'), part + 1 - mpf(10)**-25):
+                moment = phase + duty * s / PARTS
+                standing = [(key, (x + step * (mpf('0.5') - ((moment - p) % 1) / duty), y)) for key, (x, y, p) in LEGS.items() if (moment - p) % 1 < duty]
+                assert len(standing) == 3
+                mine = areas([foot for _, foot in standing], (forward, left))[[key for key, _ in standing].index((row, side))]
+                parts[row][part] = max(parts[row][part], mine)
+    return parts
+def part_of(parts):
+    """The force of a phase: at the ends and in the middle of the stance that of the larger neighbour."""
+    return lambda s: parts[int(s * PARTS)] if (s * PARTS) % 1 else max(parts[max(0, int(s * PARTS) - 1)], parts[min(PARTS - 1, int(s * PARTS))])
+def of_rows(run, rows):
+    """The worse of the rows, value by value."""
+    ways = [run(part_of(parts)) for parts in rows.values()]
+    return {key: min(way[key] for way in ways) if key.endswith('Lowest') else max((way[key] for way in ways), key=abs) for key in ways[0]}
 def stride(duty, step, speed, clearance, force_at, traction, gravity=g):
-    """Torques with and without the rotors at eight moments of stance, its ends and middle, and twelve of swing, for even speed in stance and a quintic swing."""
+    """Torques with and without the rotors at twelve moments of stance, its ends and middle, and twelve of swing, for even speed in stance and a quintic swing."""
     stance_time = step / speed
     period = stance_time / duty
     swing_time = period - stance_time
@@ -74,7 +113,7 @@ def stride(duty, step, speed, clearance, force_at, traction, gravity=g):
         return [kx * upper_share, kd * upper_share, -atan2(kx, kd), (kx + fx) / 2, (kd + fd) / 2, -atan2(fx - kx, fd - kd)]
     rows, poses = [], []
     for stands in (True, False):
-        count = 8 if stands else 12
+        count = PARTS if stands else 12
         # Ends and middle of the stance count for the largest values alone: they last no time.
         for s, share in [((mpf(i) + mpf('0.5')) / count, mpf(1) / count) for i in range(count)] + [(e, mpf(0)) for e in EXTREMES if stands]:
             t = s * stance_time if stands else stance_time + s * swing_time
@@ -108,17 +147,19 @@ out = {}
 stand = mass * g / legs
 out['stand'] = dict(zip(('sideways', 'hip', 'knee'), map(float, torques(mpf(0), stand, mpf(0)))))
 out['stand']['force'] = float(stand)
-duty, step, speed, traction = mpf('0.75'), mpf('0.12'), mpf('0.3'), mpf('0.15')
-force = mass * g / legs / duty
-out['walk'] = {'force': float(force), **stride(duty, step, speed, mpf('0.04'), lambda s: force, traction)}
-phases = [(mpf(i) + mpf('0.5')) / 8 for i in range(8)] + list(EXTREMES)
-blocked = [torques(step / 2 - step * s, force, traction * force) for s in phases]
+duty, step, speed, traction = mpf('0.75'), mpf('0.12'), mpf('0.2'), mpf('0.15')
+level = shares(step)
+largest = lambda rows: max(max(parts) for parts in rows.values())
+force = mass * g * largest(level)
+out['walk'] = {'force': float(force), **of_rows(lambda of: stride(duty, step, speed, mpf('0.04'), lambda s: mass * g * of(s), traction), level)}
+phases = [(mpf(i) + mpf('0.5')) / PARTS for i in range(PARTS)] + list(EXTREMES)
+blocked = [torques(step / 2 - step * s, mass * g * of(s), traction * mass * g * of(s)) for of in map(part_of, level.values()) for s in phases]
 out['stall'] = {'hip': float(max((t[1] for t in blocked), key=abs)), 'knee': float(max((t[2] for t in blocked), key=abs))}
 # Of a leg without weight only the push is left: force times lever arm about the knee.
-def bare_knee(x):
+def bare_knee(x, push):
     knee_x, knee_down = pose(x)
-    return force * (x - knee_x) + traction * force * (height - knee_down)
-out['walk']['kneeWithoutLinks'] = float(max((bare_knee(step / 2 - step * s) for s in phases), key=abs))
+    return push * (x - knee_x) + traction * push * (height - knee_down)
+out['walk']['kneeWithoutLinks'] = float(max((bare_knee(step / 2 - step * s, mass * g * of(s)) for of in map(part_of, level.values()) for s in phases), key=abs))
 duty_trot = mpf('0.55')
 # A trot brakes and pushes: each value from the worse of the two.
 pushing, braking = (stride(duty_trot, mpf('0.13'), mpf('0.8'), mpf('0.045'), lambda s: pi / 2 * mass * g / legs / duty_trot * sin(pi * s), way)
@@ -132,16 +173,18 @@ out['dropEnd'] = dict(zip(('sideways', 'hip', 'knee'), map(float, torques(mpf(0)
 # Hop of 30 mm on four feet that push over 90 mm: the work of the feet lifts the weight by travel and height together.
 out['hop'] = {'force': float(pi / 2 * (mass * g * (mpf('0.090') + mpf('0.030')) / mpf('0.090')) / 4)}
 slope = mpf('14') * pi / 180
-rear = mpf('0.5') + mpf('0.290') / mpf('0.420') * tan(slope)
-f = mass * g * cos(slope) * 2 * rear / legs / duty
-on_slope = lambda sign: stride(duty, step, speed, mpf('0.04'), lambda s: f, sign * tan(slope), g * cos(slope))
-out['slope'] = {'force': float(f), 'forward': float(f * tan(slope)), **on_slope(1)}
-out['slopeDown'] = on_slope(-1)
-# Across the slope the lower side carries more: moments about the upper feet, 306 mm from the lower ones. The walk pushes and brakes.
-side = mpf('0.5') + mpf('0.290') / (mpf('0.190') + 2 * mpf('0.058')) * tan(slope)
-f_side = mass * g * cos(slope) * 2 * side / legs / duty
-ways = [stride(duty, step, speed, mpf('0.04'), lambda s: f_side, way, g * cos(slope)) for way in (traction, -traction)]
+# The weight passes through the ground down the slope of the middle.
+off = mpf('0.290') * tan(slope)
+weight = mass * g * cos(slope)
+on_slope = lambda sign, rows: of_rows(lambda of: stride(duty, step, speed, mpf('0.04'), lambda s: weight * of(s), sign * tan(slope), g * cos(slope)), rows)
+uphill = shares(step, forward=-off)
+f = weight * largest(uphill)
+out['slope'] = {'force': float(f), 'forward': float(f * tan(slope)), **on_slope(1, uphill)}
+out['slopeDown'] = on_slope(-1, shares(step, forward=off))
+# Across the slope the lower side carries more. The walk pushes and brakes.
+aside = shares(step, left=off)
+ways = [of_rows(lambda of, way=way: stride(duty, step, speed, mpf('0.04'), lambda s: weight * of(s), way, g * cos(slope)), aside) for way in (traction, -traction)]
 out['slopeAcross'] = {key: max((way[key] for way in ways), key=abs) for key in ('hip', 'knee')}
-out['walkBack'] = stride(duty, step, speed, mpf('0.04'), lambda s: force, -traction)
+out['walkBack'] = of_rows(lambda of: stride(duty, step, speed, mpf('0.04'), lambda s: mass * g * of(s), -traction), level)
 
 json.dump(out, open(os.path.join(os.path.dirname(os.path.abspath(__file__)), 'leg-hand.json'), 'w'), indent=1)

@@ -1,7 +1,7 @@
-import { stanceForce } from '../../kinematics/index.js'
 import { JOINTS, type Joint } from '../numbers.js'
 import { from, to } from '../parts/joints/fields.js'
-import { stance } from '../parts/load/values.js'
+import { stance } from '../parts/load/stance.js'
+import { uprightForces } from '../parts/motion/stride-moments.js'
 import { driveMotion, jointMotion, stride } from '../parts/motion/values.js'
 import { canDiameter } from '../parts/motors/fields.js'
 import { mass } from '../parts/robot/fields.js'
@@ -52,15 +52,7 @@ export function sceneOf(facts: Facts, check: CheckResult) {
   const up =
     st === undefined || hardest === undefined || st.legShare === 0
       ? 0
-      : stanceForce.si({
-          mass: facts.get(mass),
-          legShare: st.legShare,
-          dutyFactor: st.dutyFactor,
-          stancePhase: hardest.hardestPhase,
-          shape: st.shape,
-          thirdHarmonic: 0,
-          gravity: st.gravity,
-        })
+      : Math.max(...uprightForces({ ...st, mass: facts.get(mass) }, hardest.hardestPhase))
   const traction =
     st === undefined ? 0 : Math.abs(st.tractionLowest) > Math.abs(st.tractionHighest) ? st.tractionLowest : st.tractionHighest
   const joints = JOINTS.map((joint) => ({

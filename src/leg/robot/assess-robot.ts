@@ -80,7 +80,7 @@ export function assessRobot(leg: Leg, options: RobotOptions = {}): RobotAssessme
     slopes,
     landings,
     housingRise: housing === undefined ? undefined : new Quantity(heat * housingResistance(housing), 'temperatureDifference'),
-    notes: [...unsettledNotes(prepared), ...loadNotes(prepared, gaits.walk), ...notesOf(gaits, landings)],
+    notes: [...unsettledNotes(prepared), ...notesOf(gaits, landings)],
   }
 }
 
@@ -112,17 +112,6 @@ function unsettledNotes(leg: Prepared): string[] {
       return unsettled === undefined ? [] : [`${id}, motor of the ${joint}: ${unsettled}; its power is more than what stands here.`]
     }),
   )
-}
-
-/** As the weight passes from foot to foot one foot bears more than its mean, which the load cases of walking take. */
-function loadNotes(leg: Prepared, walk: RobotGait): string[] {
-  const peak = Math.max(...walk.corners.map(({ peakForce }) => peakForce.si))
-  const taken = caseState(leg, 'walk').motion?.vertical ?? 0
-  if (peak <= taken * (1 + 1e-9)) return []
-  const [most, mean] = [new Quantity(peak, 'force'), new Quantity(taken, 'force')]
-  return [
-    `Walking slowly, one foot bears up to ${most} in each stride. The load cases of walking and of a season take ${mean} throughout the stance: fatigue and wear may count less than they are.`,
-  ]
 }
 
 const percent = (ratio: Quantity<'ratio'>) => `${(100 * ratio.si).toPrecision(2)} %`

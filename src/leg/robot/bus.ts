@@ -88,7 +88,7 @@ export function busAt(
     accepted: takesBack ? Number.MAX_VALUE : 0,
     brakeResistor,
   })
-  const { current, voltage, state } = supplySag.si({
+  const { neededCurrent, voltage, state } = supplySag.si({
     openCircuitVoltage: open,
     resistance: internalResistance,
     power: power < 0 ? -intoBattery : power,
@@ -96,7 +96,7 @@ export function busAt(
   const back = Math.max(0, -power)
   return {
     power: Math.max(0, power),
-    current,
+    current: neededCurrent,
     voltage,
     back,
     returned: intoBattery,

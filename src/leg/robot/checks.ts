@@ -1,3 +1,4 @@
+import { supplySag } from '../../thermal/index.js'
 import { type Kind, Quantity } from '../../units/index.js'
 import { reserveOf } from '../assess/compare.js'
 import { type CaseId, LOAD_CASES } from '../cases/events.js'
@@ -25,9 +26,6 @@ interface Sides {
   readonly remedy: string
 }
 
-/** A supply that browns out delivers at most this share of the current. */
-const FAILING = 0.999
-
 function check(x: LegNumbers, { kind, demand, capacity, required, demandIs, capacityIs, ...rest }: Sides): RobotCheck {
   const reserve = reserveOf(demand, capacity)
   const [needed, has] = [new Quantity(demand, kind), new Quantity(capacity, kind)]
@@ -50,13 +48,14 @@ const WALKING = ['walk', 'walkBack', 'slope', 'slopeDown', 'slopeAcross', 'trot'
 /** The checks of the whole robot. */
 export function robotChecks(leg: Prepared, { gaits, slopes, brakeResistor }: RobotFindings): RobotCheck[] {
   const { x } = leg
-  const { currentLimit } = x.supply
+  const { currentLimit, voltage, internalResistance } = x.supply
+  const { mostCurrent } = supplySag.si({ openCircuitVoltage: voltage, resistance: internalResistance, power: 0 })
+  const most = Math.min(currentLimit, mostCurrent)
   const calculated = Math.max(...WALKING.map((id) => caseState(leg, id).motion?.vertical ?? 0))
   const worst = WALKING.find((id) => caseState(leg, id).motion?.vertical === calculated) ?? 'walk'
   const ofGait = (id: 'walk' | 'trot') => {
     const gait = gaits[id]
     const where = id === 'walk' ? 'walking' : 'trotting'
-    const most = Math.min(currentLimit, gait.state === 'brownOut' ? FAILING * gait.peakCurrent.si : currentLimit)
     return [
       check(x, {
         id: 'robot.supplyCurrent',
@@ -65,8 +64,8 @@ export function robotChecks(leg: Prepared, { gaits, slopes, brakeResistor }: Rob
         kind: 'current',
         demand: gait.peakCurrent.si,
         capacity: most,
-        demandIs: 'the current of all motors at the hardest instant of a stride',
-        capacityIs: gait.state === 'brownOut' ? 'and the supply browns out below' : 'the limit of the supply is',
+        demandIs: 'the current that all motors need at the hardest instant of a stride',
+        capacityIs: gait.state === 'brownOut' ? 'and the supply browns out: it delivers no more than' : 'the supply delivers up to',
         remedy: 'a pack with less resistance, a thicker fuse and leads, or a slower gait',
       }),
       ...(x.supply.takesBack

@@ -100,23 +100,22 @@ class Moments {
   }
 }
 
-/** Largest part of the weight on each leg, standing still at each moment: where no polygon of feet holds the weight, on the two feet beside it. */
-export function largestShares(x: LegNumbers, { samples }: Gait): number[] {
+/**
+ * Part of the weight on each leg, moment by moment of its stance, standing still at each: where no polygon of feet holds the weight, on the two feet
+ * beside it.
+ */
+export function stanceShares(x: LegNumbers, { samples, legs }: Gait): number[][] {
   const moments = new Moments(x, samples)
-  const largest = new Array<number>(samples.legs).fill(0)
-  const take = (leg: number, part: number) => {
-    largest[leg] = Math.max(largest[leg]!, part)
-  }
+  const shares = legs.map((): { since: number; share: number }[] => [])
+  const take = (i: number, leg: number, share: number) =>
+    shares[leg]!.push({ since: ((i + 0.5) / moments.count - legs[leg]!.phase + 1) % 1, share })
   for (let i = 0; i < moments.count; i++) {
     const standing = moments.standing(i)
     const edge = standing.some((leg) => !Number.isFinite(moments.share(i, leg))) ? moments.nearestEdge(i) : undefined
-    if (edge === undefined) for (const leg of standing) take(leg, moments.share(i, leg))
-    else {
-      take(edge.one, 1 - edge.along)
-      take(edge.other, edge.along)
-    }
+    for (const leg of standing)
+      take(i, leg, edge === undefined ? moments.share(i, leg) : leg === edge.one ? 1 - edge.along : leg === edge.other ? edge.along : 0)
   }
-  return largest
+  return shares.map((own) => own.sort((a, b) => a.since - b.since).map(({ share }) => share))
 }
 
 /**

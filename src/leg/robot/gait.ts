@@ -1,15 +1,15 @@
-import { GAITS, stanceForce } from '../../kinematics/index.js'
+import { GAITS, type Gait, stanceForce } from '../../kinematics/index.js'
 import { Table } from '../../study/index.js'
 import { costOfTransport, runningTime } from '../../thermal/index.js'
 import { type Kind, Quantity } from '../../units/index.js'
 import { placeOf } from '../calculation.js'
 import { gaitNamed, type LegNumbers, type Prepared } from '../numbers.js'
-import { stance as stanceOf } from '../parts/load/values.js'
+import { stance as stanceOf } from '../parts/load/stance.js'
 import { calculationFor } from '../what-if.js'
 import { type BusPoint, busAt, busMotors } from './bus.js'
-import { cornersOf, feetOf, G, largestShares, tippingOf } from './feet.js'
+import { cornersOf, feetOf, G, stanceShares, tippingOf } from './feet.js'
 import type { CornerLoad, RobotGait } from './result.js'
-import { cornerStride } from './walk.js'
+import { type CornerStride, cornerStride } from './walk.js'
 
 /** Moments of a stride at which the bus is summed. */
 const MOMENTS = 480
@@ -37,8 +37,9 @@ export function robotGait(
   const { x } = leg
   const { speed, stepLength, dutyFactor } = gaitNamed(x, id)
   const period = stepLength / speed / dutyFactor
-  const corners = cornersOf(x)
-  const strides = corners.map((corner) => cornerStride(leg, id, corner, traction))
+  const feet = feetOf(x, id)
+  const forces = footForcesOf(leg, id, feet)
+  const strides = cornersOf(x).map(({ mirrored }, k) => cornerStride(leg, id, { mirrored, force: forces[k]!, traction }))
   const motors = busMotors(leg, id)
   const phases = GAITS[id]
   const points = Array.from({ length: MOMENTS }, (_, i): BusPoint => {
@@ -60,11 +61,10 @@ export function robotGait(
     gravity: G,
   })
   const charge = onOneCharge(x, Math.max(0, meanPower), speed)
-  const feet = feetOf(x, id)
   const tipping = tippingOf(x, feet)
   return {
     feet,
-    corners: loads(leg, id, largestShares(x, feet), strides),
+    corners: loads(x, forces, strides),
     unsupported: new Quantity(tipping.share, 'ratio'),
     tips: new Quantity(tipping.angle, 'angle'),
     meanPower: power(meanPower),
@@ -88,22 +88,33 @@ export function robotGait(
   }
 }
 
-function loads(leg: Prepared, id: 'walk' | 'trot', shares: readonly number[], strides: readonly ReturnType<typeof cornerStride>[]) {
+/**
+ * Force across the ground on each foot over its stance. A slow walk has that of standing still at each moment. A trot throws the body up: its force follows
+ * from the impulse of the stance.
+ */
+function footForcesOf(leg: Prepared, id: 'walk' | 'trot', feet: Gait): ((stancePhase: number) => number)[] {
   const { x } = leg
   const calculation = calculationFor(leg)
   const { shape, dutyFactor } = calculation.get(stanceOf, placeOf(calculation, { stance: id }) as never)
+  const thrown = (legShare: number) => (stancePhase: number) =>
+    stanceForce.si({ mass: x.robot.mass, legShare, dutyFactor, stancePhase, shape, thirdHarmonic: 0, gravity: G })
+  // Below a duty factor of a half the body flies between steps, however it walks.
+  if (id === 'trot' || feet.standing.fewest === 0) return cornersOf(x).map(({ share }) => thrown(share))
+  const weight = x.robot.mass * G
+  return stanceShares(x, feet).map(
+    (shares) => (stancePhase) => weight * shares[Math.min(shares.length - 1, Math.floor(stancePhase * shares.length))]!,
+  )
+}
+
+function loads(x: LegNumbers, forces: readonly ((stancePhase: number) => number)[], strides: readonly CornerStride[]) {
   return cornersOf(x).map(({ corner, mirrored, share }, k): CornerLoad => {
-    // A trot throws the body up: what a foot carries at its peak follows from the impulse of its stance, not from standing still.
-    const thrown = stanceForce.si({
-      ...{ mass: x.robot.mass, legShare: share, dutyFactor, stancePhase: 0.5, shape, thirdHarmonic: 0, gravity: G },
-    })
-    const still = shares[k]! * x.robot.mass * G
     const { hip, knee } = strides[k]!.stride.motors
+    const peak = Math.max(...Array.from({ length: MOMENTS }, (_, i) => forces[k]!((i + 0.5) / MOMENTS)))
     return {
       corner,
       mirrored,
       meanShare: new Quantity(share, 'ratio'),
-      peakForce: new Quantity(id === 'trot' ? thrown : Math.max(thrown, still), 'force'),
+      peakForce: new Quantity(peak, 'force'),
       motorTorque: { hip: hip.peakTorque, knee: knee.peakTorque },
     }
   })

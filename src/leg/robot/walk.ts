@@ -3,7 +3,6 @@ import { refuse } from '../../units/index.js'
 import { JOINTS, type Joint, type Prepared } from '../numbers.js'
 import { strideOf } from '../stride-of.js'
 import type { ShaftPoint } from './bus.js'
-import type { cornersOf } from './feet.js'
 
 /** Samples of the stride of each leg. */
 const SAMPLES = 240
@@ -15,14 +14,16 @@ export interface CornerStride {
   readonly at: (phase: number) => readonly ShaftPoint[]
 }
 
+/** How a leg at a corner of the robot walks. */
+interface CornerWay {
+  readonly mirrored: boolean
+  readonly force: (stancePhase: number) => number
+  readonly traction: number | undefined
+}
+
 /** The stride of a leg at a corner of the robot. Throws an `InputError` for a gait that the leg cannot follow. */
-export function cornerStride(
-  leg: Prepared,
-  id: 'walk' | 'trot',
-  { share, mirrored }: ReturnType<typeof cornersOf>[number],
-  traction: number | undefined,
-): CornerStride {
-  const stride = strideOf(leg, id, { share, mirrored, lossyBack: true, samples: SAMPLES, ...(traction === undefined ? {} : { traction }) })
+export function cornerStride(leg: Prepared, id: 'walk' | 'trot', { mirrored, force, traction }: CornerWay): CornerStride {
+  const stride = strideOf(leg, id, { force, mirrored, lossyBack: true, samples: SAMPLES, ...(traction === undefined ? {} : { traction }) })
   if (!stride.walkable)
     return refuse('assessRobot', `gaits.${id}`, id, `must be within reach: the foot cannot be put at ${stride.reason} at ${stride.time}`)
   const { samples, motors } = stride

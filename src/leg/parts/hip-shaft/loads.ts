@@ -1,6 +1,6 @@
 import { line, value } from '../../run/index.js'
 import { sidewaysFrom, sidewaysTo } from '../joints/fields.js'
-import { stance } from '../load/values.js'
+import { stance } from '../load/stance.js'
 import { hipOf, kneeOf } from '../motion/instances.js'
 import { footForce, pinLoad } from '../motion/values.js'
 import { shaftForce } from '../transmission/questions.js'

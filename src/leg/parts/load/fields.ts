@@ -101,4 +101,5 @@ export const hour = constant('creep.referenceTime', {
   typical: 3600,
   source: { level: 'standard', where: 'ISO 80000-3: 60 min' },
 })
+export const noLateral = constant('event.noLateral', { kind: 'ratio', typical: 0, source: CHOICE })
 export const noTraction = constant('event.noTraction', { kind: 'ratio', typical: 0, source: CHOICE })

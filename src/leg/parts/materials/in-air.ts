@@ -1,7 +1,7 @@
 import type { LoadDirection } from '../../../materials/index.js'
 import { line, value } from '../../run/index.js'
+import { duration } from '../load/durations.js'
 import { airTemperature, day } from '../load/fields.js'
-import { duration } from '../load/values.js'
 import { allowableStress, relaxedModulus } from './values.js'
 
 // What a material does in the air of an event is the same for every part that is made of it.

@@ -1,8 +1,5 @@
 import { rmsTorque } from '../../../thermal/index.js'
 
-/** Lowest and highest traction. */
-export type End = 0 | 1
-
 /** Torques below this are rounding errors and count as zero. */
 export const clean = (torque: number): number => (Math.abs(torque) < 1e-12 ? 0 : torque)
 
@@ -15,15 +12,19 @@ export class JointLoad {
   loadedSpeed = 0
   lowest = Number.POSITIVE_INFINITY
   highest = Number.NEGATIVE_INFINITY
-  /** Motor torques moment by moment, with the lowest and with the highest traction. */
-  readonly #shaft: readonly [number[], number[]] = [[], []]
+  /** Motor torques moment by moment, of each way in which the leg may be loaded. */
+  readonly #shaft: number[][]
 
-  /** Takes the torques of one moment at one end of the traction. */
-  bear(end: End, torque: number, shaftTorque: number): void {
+  constructor(ways: number) {
+    this.#shaft = Array.from({ length: ways }, () => [])
+  }
+
+  /** Takes the torques of one moment, loaded in one of the ways. */
+  bear(way: number, torque: number, shaftTorque: number): void {
     const [held, turned] = [clean(torque), clean(shaftTorque)]
     if (Math.abs(held) > Math.abs(this.torque)) this.torque = held
     if (Math.abs(turned) > Math.abs(this.shaftTorque)) this.shaftTorque = turned
-    this.#shaft[end].push(turned)
+    this.#shaft[way]!.push(turned)
   }
 
   /** Takes angle and rate of one moment. */
@@ -35,10 +36,9 @@ export class JointLoad {
     if (angle > this.highest) this.highest = angle
   }
 
-  /** Root mean square of the motor torques over moments that last so long, at the worse end of the traction. */
+  /** Root mean square of the motor torques over moments that last so long, loaded in the worst way. */
   rms(durations: readonly number[]): number {
     if (durations.length === 0) return 0
-    const at = (end: End) => rmsTorque.si({ torques: this.#shaft[end], durations, windingTimeConstant: undefined }).torque
-    return Math.max(at(0), at(1))
+    return Math.max(...this.#shaft.map((torques) => rmsTorque.si({ torques, durations, windingTimeConstant: undefined }).torque))
   }
 }

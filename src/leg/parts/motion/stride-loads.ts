@@ -1,11 +1,11 @@
 import { KNEE_BACKWARD, LegKernel, REACHED } from '../../../kinematics/index.js'
-import { clean, type End, JointLoad } from './joint-load.js'
+import { clean, JointLoad } from './joint-load.js'
 import { linkDynamics } from './link-dynamics.js'
 import { RodDrive } from './rod-drive.js'
-import { footPathOf, type Moment, momentsOf, type StrideInput, uprightForce } from './stride-moments.js'
+import { footPathOf, type Moment, momentsOf, rowsOf, type StrideInput, uprightForces } from './stride-moments.js'
 
 /** Lowest and highest traction: a torque is linear in the force along the ground, so its worst is at one of them. */
-const ENDS: readonly End[] = [0, 1]
+const ENDS = [0, 1] as const
 
 const angles = new Float64Array(3)
 const rates = new Float64Array(3)
@@ -25,8 +25,8 @@ function underForce(along: number, across: number, upright: number): void {
 
 /** A leg in the moments of a stride, and the largest of what its parts bear. */
 class Stride {
-  readonly hip = new JointLoad()
-  readonly knee = new JointLoad()
+  readonly hip: JointLoad
+  readonly knee: JointLoad
   readonly hipDrum: JointLoad
   readonly kneeDrum: JointLoad
   readonly rod: RodDrive | undefined
@@ -39,11 +39,17 @@ class Stride {
   readonly #kernel: LegKernel
   readonly #links: ReturnType<typeof linkDynamics>
 
+  readonly #airborne: readonly number[]
+
   constructor(readonly x: StrideInput) {
+    const rows = rowsOf(x)
+    this.#airborne = new Array<number>(rows).fill(0)
+    const load = () => new JointLoad(ENDS.length * rows)
+    ;[this.hip, this.knee] = [load(), load()]
     this.#kernel = new LegKernel(x.hipOffset, x.upperLink, x.lowerLink)
     this.#links = linkDynamics(x, x.gravity)
     this.rod = x.linkage === undefined ? undefined : new RodDrive({ ...x.linkage, ground: x.upperLink }, x)
-    ;[this.hipDrum, this.kneeDrum] = this.rod === undefined ? [this.hip, this.knee] : [new JointLoad(), new JointLoad()]
+    ;[this.hipDrum, this.kneeDrum] = this.rod === undefined ? [this.hip, this.knee] : [load(), load()]
     const { moving, turns, period, moments } = momentsOf(x)
     const path = moving ? footPathOf(x, period).si : undefined
     if (path === undefined) state.fill(0).set([0, x.hipOffset, -x.height])
@@ -60,10 +66,13 @@ class Stride {
       return
     }
     const { x } = this
-    const force = uprightForce(x, moment)
     this.#links.torqueInto(own, 0, angles, rates, accelerations, 0, 0, 0)
     this.#kernel.jacobianInto(jacobian, 0, angles[0]!, angles[1]!, angles[2]!)
-    for (const end of ENDS) this.#bear(end, (end === 0 ? x.tractionLowest : x.tractionHighest) * force, force, moment)
+    const forces = moment.stands ? uprightForces(x, moment.phase) : this.#airborne
+    for (const [row, force] of forces.entries()) {
+      for (const end of ENDS) this.#bear(ENDS.length * row + end, (end === 0 ? x.tractionLowest : x.tractionHighest) * force, force, moment)
+      this.vertical = Math.max(this.vertical, force)
+    }
     this.hip.turn(angles[1]!, rates[1]!, moment.stands)
     this.knee.turn(angles[2]!, rates[2]!, moment.stands)
     if (this.rod !== undefined) {
@@ -71,7 +80,6 @@ class Stride {
       this.kneeDrum.turn(this.rod.angle, this.rod.rate, moment.stands)
     }
     this.durations.push(moment.lasts)
-    this.vertical = Math.max(this.vertical, force)
   }
 
   /** Angles, rates and accelerations of the joints at `state`; whether the leg reaches it. */
@@ -92,8 +100,8 @@ class Stride {
     return true
   }
 
-  /** Takes the torques under a force of the ground at one end of the traction. */
-  #bear(end: End, along: number, force: number, { stands, phase }: Moment): void {
+  /** Takes the torques under a force of the ground on a foot of one row, at one end of the traction. */
+  #bear(way: number, along: number, force: number, { stands, phase }: Moment): void {
     const { x, rod } = this
     if (x.lateral > 0)
       for (const sign of [-1, 1]) {
@@ -104,12 +112,12 @@ class Stride {
     this.sideways = Math.max(this.sideways, Math.abs(clean(torques[0]!)))
     const [hip, knee] = [torques[1]!, torques[2]!]
     const [atHip, atKnee] = [accelerations[1]!, accelerations[2]!]
-    this.hip.bear(end, hip, hip + (x.hipRotorInertia + x.kneeRotorAtHip) * atHip + x.rotorCoupling * atKnee)
-    this.knee.bear(end, knee, knee + x.rotorCoupling * atHip + x.kneeRotorInertia * atKnee)
+    this.hip.bear(way, hip, hip + (x.hipRotorInertia + x.kneeRotorAtHip) * atHip + x.rotorCoupling * atKnee)
+    this.knee.bear(way, knee, knee + x.rotorCoupling * atHip + x.kneeRotorInertia * atKnee)
     if (rod !== undefined) {
       rod.load(angles, rates, accelerations, torques, along, force)
-      this.hipDrum.bear(end, rod.hip.torque, rod.hip.shaftTorque)
-      this.kneeDrum.bear(end, rod.knee.torque, rod.knee.shaftTorque)
+      this.hipDrum.bear(way, rod.hip.torque, rod.hip.shaftTorque)
+      this.kneeDrum.bear(way, rod.knee.torque, rod.knee.shaftTorque)
     }
     const largest = Math.max(Math.abs(hip), Math.abs(knee))
     if (stands && largest > this.hardest.torque) this.hardest = { torque: largest, phase, hip: angles[1]!, knee: angles[2]! }

@@ -1,9 +1,9 @@
-import { FootPath, stanceForce } from '../../../kinematics/index.js'
+import { FootPath, STANCE_PARTS, stanceForce } from '../../../kinematics/index.js'
 import type { SlenderLinks } from './link-dynamics.js'
 import type { Linkage } from './rod-drive.js'
 
-/** Enough for the root mean square over a stance. */
-const STANCE_SAMPLES = 8
+/** Enough for the root mean square over a stance: one for each part of it that is loaded for itself. */
+const STANCE_SAMPLES = STANCE_PARTS
 /** Ends of the stance, where the leg is farthest from upright, and its middle, where half a sine is highest: the largest values are found there. */
 const EXTREMES = [0, 0.5, 1]
 /** Fine enough for the largest torque of a swing to two per cent. */
@@ -23,6 +23,8 @@ export interface StrideInput extends SlenderLinks {
   readonly legShare: number
   readonly dutyFactor: number
   readonly shape: 'rectangular' | 'halfSine'
+  /** Parts of the weight on the feet in each twelfth of the stance, row by row (`kinematics.walkingShares`); absent where the shape tells. */
+  readonly shares?: readonly number[] | undefined
   readonly tractionLowest: number
   readonly tractionHighest: number
   /** Force across the plane of the leg, along the ground, over force upright; of either sign. */
@@ -83,16 +85,23 @@ export const footPathOf = (
     swingPoints: undefined,
   })
 
-/** Upright force of the ground in a moment. */
-export const uprightForce = (x: StrideInput, { stands, phase }: Moment): number =>
-  stands
-    ? stanceForce.si({
-        mass: x.mass,
-        legShare: x.legShare,
-        dutyFactor: x.dutyFactor,
-        stancePhase: phase,
-        shape: x.shape,
-        thirdHarmonic: 0,
-        gravity: x.gravity,
-      })
-    : 0
+/** What the force on a foot over its stance follows from. */
+type FootLoad = Pick<StrideInput, 'mass' | 'gravity' | 'legShare' | 'dutyFactor' | 'shape' | 'shares'>
+
+/** Rows of legs whose feet are loaded each in its own way: one where the shape tells the force. */
+export const rowsOf = ({ shares }: FootLoad): number => (shares === undefined ? 1 : shares.length / STANCE_PARTS)
+
+/** Upright force of the ground at a phase of the stance, on a foot of each row. At the end of a part of the stance it is the larger of its neighbours. */
+export function uprightForces(x: FootLoad, stancePhase: number): number[] {
+  const { shares, mass, gravity } = x
+  if (shares === undefined) return [shapedForce(x, stancePhase)]
+  const at = stancePhase * STANCE_PARTS
+  const [before, after] = [Math.max(0, Math.ceil(at) - 1), Math.min(STANCE_PARTS - 1, Math.floor(at))]
+  return Array.from({ length: rowsOf(x) }, (_, row) => {
+    const from = row * STANCE_PARTS
+    return mass * gravity * Math.max(shares[from + before]!, shares[from + after]!)
+  })
+}
+
+const shapedForce = ({ mass, legShare, dutyFactor, shape, gravity }: FootLoad, stancePhase: number) =>
+  stanceForce.si({ mass, legShare, dutyFactor, stancePhase, shape, thirdHarmonic: 0, gravity })

@@ -44,6 +44,8 @@ export const strideLoads = /* @__PURE__ */ formula('leg.strideLoads', {
     dutyFactor: { kind: 'ratio', above: 0, max: 1 },
     /** Course of the force over the stance. */
     shape: { oneOf: ['rectangular', 'halfSine'] },
+    /** Parts of the weight on the feet in each twelfth of the stance, row by row (`kinematics.walkingShares`). Left out where the shape tells. */
+    shares: { list: 'ratio', optional: true },
     /** Force along the ground over force across it: the most braking (negative) and the most pushing. */
     tractionLowest: 'ratio',
     tractionHighest: 'ratio',
@@ -152,7 +154,8 @@ export const strideLoads = /* @__PURE__ */ formula('leg.strideLoads', {
     'links are rigid and slender, motors and plates on them points; point foot',
     'the body moves at constant speed',
     'force along the ground in proportion to the force across it, at its worst end in every moment',
-    'eight moments of stance, its ends and its middle, and twelve of swing: the largest torque of a swing to two per cent',
+    'twelve moments of stance, its ends and its middle, and twelve of swing: the largest torque of a swing to two per cent',
+    'in each twelfth of a walk’s stance its largest force',
   ],
   source: [
     {

@@ -3,7 +3,7 @@ import { line, value } from '../../run/index.js'
 import { from, to } from '../joints/fields.js'
 import * as links from '../links/fields.js'
 import { body } from '../links/values.js'
-import { stance } from '../load/values.js'
+import { stance } from '../load/stance.js'
 import { kneeRotor, rotorAtJoint } from '../motors/rotor.js'
 import { mass } from '../robot/fields.js'
 import { linkage } from '../transmission/through-hip/fields.js'
@@ -19,8 +19,21 @@ export const kneeSide = value('motion.kneeSide', ['leg'], (use, at) => {
 /** Forces and torques of the leg over a stride. */
 export const stride = value('motion.stride', ['leg', 'stance'], (use, at) => {
   const [upper, lower] = [{ link: upperOf(use, at.leg) }, { link: lowerOf(use, at.leg) }]
-  const { height, gravity, legShare, dutyFactor, shape, tractionLowest, tractionHighest, lateral, speed, stepLength, clearance, blocked } =
-    use(stance)
+  const {
+    height,
+    gravity,
+    legShare,
+    dutyFactor,
+    shape,
+    shares,
+    tractionLowest,
+    tractionHighest,
+    lateral,
+    speed,
+    stepLength,
+    clearance,
+    blocked,
+  } = use(stance)
   const [thigh, shank] = [use.at(body, upper), use.at(body, lower)]
   const rotor = use.at(kneeRotor, { joint: kneeOf(use, at.leg) })
   return use.run(strideLoads, {
@@ -44,6 +57,7 @@ export const stride = value('motion.stride', ['leg', 'stance'], (use, at) => {
     legShare,
     dutyFactor,
     shape,
+    shares,
     tractionLowest,
     tractionHighest,
     lateral,

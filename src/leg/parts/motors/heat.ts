@@ -1,7 +1,7 @@
 import { currentsForTorque, hotResistance, magnetDerating, motorBalance, motorStall } from '../../../thermal/index.js'
 import { constant, line, type Use, value } from '../../run/index.js'
+import { heldFor } from '../load/durations.js'
 import { airTemperature, heating } from '../load/fields.js'
-import { heldFor } from '../load/values.js'
 import { coolingLaws, store } from '../plates/values.js'
 import * as motor from './fields.js'
 import { coldEmf, heatingTorque, ironLoss, loadedMotorSpeed, motorSpeed, motorTorque } from './values.js'

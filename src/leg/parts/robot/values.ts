@@ -12,13 +12,6 @@ const unevenness = line(
   (x) => 1 + (2 * Math.abs(x.forward)) / x.spacing + (2 * Math.abs(x.left)) / x.width,
 )
 const more = line('share of the most loaded leg', { share: 'ratio', over: 'ratio' }, 'ratio', 'share · over', (x) => x.share * x.over)
-const lowerPair = line(
-  'share of the lower pair on the level',
-  { forward: 'length', spacing: 'length' },
-  'ratio',
-  '1 / 2 + |forward| / spacing',
-  (x) => 0.5 + Math.abs(x.forward) / x.spacing,
-)
 const half = line('half of a distance', { distance: 'length' }, 'length', 'distance / 2', ({ distance }) => distance / 2)
 const nearer = line(
   'distance from the centre of mass to the nearer edge',
@@ -27,7 +20,7 @@ const nearer = line(
   'max(0, middle − |off|)',
   (x) => Math.max(0, x.middle - Math.abs(x.off)),
 )
-const feetAcross = line(
+const across = line(
   'distance of left and right feet',
   { track: 'length', offset: 'length' },
   'length',
@@ -38,7 +31,8 @@ const lesser = line('smaller slope', { along: 'angle', across: 'angle' }, 'angle
 
 /** Whether the centre of mass is off the middle of the feet. */
 const isOff = value('robot.isOff', [], (use) => use(robot.centreOfMassForward) !== 0 || use(robot.centreOfMassLeft) !== 0)
-const width = value('robot.feetAcross', [], (use) => use.run(feetAcross, { track: use(robot.hipTrack), offset: use(hipOffset) }))
+/** Distance of left and right feet. */
+export const feetAcross = value('robot.feetAcross', [], (use) => use.run(across, { track: use(robot.hipTrack), offset: use(hipOffset) }))
 
 /**
  * Load of the most loaded leg over the mean, from where the centre of mass is between four feet: `1 + 2x/L + 2y/B`. Legs are calculated for the most
@@ -50,7 +44,7 @@ export const overMean = value('robot.overMean', [], (use) => {
     forward: use(robot.centreOfMassForward),
     spacing: use(robot.hipSpacing),
     left: use(robot.centreOfMassLeft),
-    width: use(width),
+    width: use(feetAcross),
   })
 })
 /** Part of the weight on the most loaded leg, all standing or averaged over a stride. */
@@ -58,31 +52,13 @@ export const legShare = value('robot.legShare', [], (use) => {
   const share = use.run(evenShare, { legs: use(robot.legs) })
   return use(isOff) ? use.run(more, { share, over: use(overMean) }) : share
 })
-/** Part of the weight on the lower pair of legs, on the level; the other pair carries less where it stands lower. */
-export const levelShare = value('robot.levelShare', [], (use) =>
-  use.run(lowerPair, { forward: use(robot.centreOfMassForward), spacing: use(robot.hipSpacing) }),
-)
-/** The same for the lower side where the robot walks across a slope. */
-export const levelSideShare = value('robot.levelSideShare', [], (use) =>
-  use.run(lowerPair, { forward: use(robot.centreOfMassLeft), spacing: use(width) }),
-)
-/** Load of the more loaded end of a side over the mean of the side. */
-export const endOverMean = value('robot.endOverMean', [], (use) => {
-  if (use(robot.centreOfMassForward) === 0) return 1
-  return use.run(unevenness, { forward: use(robot.centreOfMassForward), spacing: use(robot.hipSpacing), left: 0, width: use(width) })
-})
-/** Load of the more loaded side of a pair over the mean of the pair. */
-export const sideOverMean = value('robot.sideOverMean', [], (use) => {
-  if (use(robot.centreOfMassLeft) === 0) return 1
-  return use.run(unevenness, { forward: 0, spacing: use(robot.hipSpacing), left: use(robot.centreOfMassLeft), width: use(width) })
-})
-
-const centreHeight = value('robot.centreHeight', [], (use) => use(robot.centreOfMassHeight) ?? use(robot.standHeight))
+/** Height of the centre of mass over the feet. */
+export const centreHeight = value('robot.centreHeight', [], (use) => use(robot.centreOfMassHeight) ?? use(robot.standHeight))
 const over = (use: Use<never>, distance: number, off: number) =>
   use.run(tipOverSlope, { marginToEdge: use.run(nearer, { middle: use.run(half, { distance }), off }), height: use(centreHeight) })
 /** Slope at which the robot tips over its lower feet, straight up or down the slope. */
 export const tipOverAlong = value('robot.tipOverAlong', [], (use) => over(use, use(robot.hipSpacing), use(robot.centreOfMassForward)))
 /** Slope across which the robot tips over its lower feet. */
-export const tipOverAcross = value('robot.tipOverAcross', [], (use) => over(use, use(width), use(robot.centreOfMassLeft)))
+export const tipOverAcross = value('robot.tipOverAcross', [], (use) => over(use, use(feetAcross), use(robot.centreOfMassLeft)))
 /** Slope at which the weight passes through the edge of the feet. Across, the feet stand outside the body by the sideways offset. */
 export const tipOver = value('robot.tipOver', [], (use) => use.run(lesser, { along: use(tipOverAlong), across: use(tipOverAcross) }))

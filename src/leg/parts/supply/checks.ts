@@ -1,40 +1,18 @@
 import type { Check } from '../../cases/check.js'
-import { constant, line, value } from '../../run/index.js'
+import { line, value } from '../../run/index.js'
 import * as supply from './fields.js'
 import { sag } from './values.js'
 
 const drawn = line('current drawn', { current: 'current' }, 'current', 'max(current, 0)', ({ current }) => Math.max(current, 0))
-const brownOut = line(
-  'current that it cannot deliver',
-  { share: 'ratio', current: 'current', most: 'current' },
-  'current',
-  'min(most, share · current)',
-  (x) => Math.min(x.most, x.share * x.current),
-)
-const available = line(
-  'current available',
-  { limit: 'current', mostPower: 'power', voltage: 'voltage' },
-  'current',
-  'min(limit, mostPower / (voltage / 2))',
-  (x) => Math.min(x.limit, x.mostPower / (x.voltage / 2)),
+const available = line('current available', { limit: 'current', most: 'current' }, 'current', 'min(limit, most)', (x) =>
+  Math.min(x.limit, x.most),
 )
 
-/** A supply that browns out fails, however little is missing. */
-const failing = constant('supply.failing', {
-  kind: 'ratio',
-  typical: 0.999,
-  source: { level: 'assumption', where: 'a supply that cannot deliver the power fails' },
-})
-const demand = value('supply.demand', ['leg', 'event', 'air'], (use) => {
-  const { current, state } = use(sag)
-  return state === 'brownOut' ? current : use.run(drawn, { current })
-})
-const capacity = value('supply.capacity', ['leg', 'event', 'air'], (use) => {
-  const { current, mostPower, state } = use(sag)
-  const most = use.run(available, { limit: use(supply.currentLimit), mostPower, voltage: use(supply.voltage) })
-  // A fuse that is too small for the most that the supply can deliver decides there too: a heavier load must not look better.
-  return state === 'brownOut' ? use.run(brownOut, { share: use(failing), current, most }) : most
-})
+// Beyond the most power the current that it would need keeps growing: a deeper brown-out has the lower reserve.
+const demand = value('supply.demand', ['leg', 'event', 'air'], (use) => use.run(drawn, { current: use(sag).neededCurrent }))
+const capacity = value('supply.capacity', ['leg', 'event', 'air'], (use) =>
+  use.run(available, { limit: use(supply.currentLimit), most: use(sag).mostCurrent }),
+)
 
 /** Checks of the supply of all legs. */
 export const supplyChecks: readonly Check[] = [
@@ -52,7 +30,7 @@ export const supplyChecks: readonly Check[] = [
       use(sag).state === 'brownOut' ? 'the supply browns out: it cannot deliver the power' : undefined,
     ),
     demandIs: 'the current that all legs draw when their drives are at their peak together',
-    capacityIs: 'the current limit of the supply',
+    capacityIs: 'the current limit of the supply, or less where its resistance lets no more power through',
     remedy: 'a pack with less resistance, a thicker fuse and leads, or a slower gait',
   },
 ]

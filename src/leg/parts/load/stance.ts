@@ -1,10 +1,10 @@
 import { jumpPush } from '../../../kinematics/index.js'
-import { slopeLoadShare } from '../../../structures/index.js'
-import type { EventId, StanceId } from '../../cases/events.js'
-import { line, type Use, type Value, value } from '../../run/index.js'
+import type { StanceId } from '../../cases/events.js'
+import { line, type Use, value } from '../../run/index.js'
 import * as robot from '../robot/fields.js'
-import { endOverMean, legShare, levelShare, levelSideShare, overMean, sideOverMean, tipOverAcross, tipOverAlong } from '../robot/values.js'
+import { legShare, overMean } from '../robot/values.js'
 import * as load from './fields.js'
+import { acrossShares, downhillShares, levelShares, uphillShares } from './foot-shares.js'
 
 /** How the foot is loaded while the body passes over it. */
 export interface Stance {
@@ -15,6 +15,8 @@ export interface Stance {
   readonly legShare: number
   readonly dutyFactor: number
   readonly shape: 'rectangular' | 'halfSine'
+  /** Parts of the weight on a foot over its stance, as the weight passes from foot to foot (`walkingShares`); absent where the shape tells. */
+  readonly shares: readonly number[] | undefined
   /** Force along the ground over force upright: the most braking (negative) and the most pushing. */
   readonly tractionLowest: number
   readonly tractionHighest: number
@@ -27,13 +29,6 @@ export interface Stance {
   readonly blocked: boolean
 }
 
-const pairShare = line(
-  'share of one leg of a pair',
-  { pair: 'ratio', legs: 'count', side: 'ratio' },
-  'ratio',
-  '2 · pair / legs · side',
-  (x) => ((2 * x.pair) / x.legs) * x.side,
-)
 const opposite = line('braking', { traction: 'ratio' }, 'ratio', '−traction', ({ traction }) => -traction)
 const landed = line(
   'height at the end of a landing',
@@ -66,9 +61,10 @@ const walking = (use: Read): Stance => ({
   legShare: use(legShare),
   dutyFactor: use(load.walk.dutyFactor),
   shape: 'rectangular',
+  shares: use(levelShares),
   tractionLowest: use(load.walk.pushing),
   tractionHighest: use(load.walk.pushing),
-  lateral: 0,
+  lateral: use(load.noLateral),
   speed: use(load.walk.speed),
   stepLength: use(load.walk.stepLength),
   clearance: use(load.walk.clearance),
@@ -87,9 +83,10 @@ const held = (use: Read, shape: Stance['shape'], legShare: number, height: numbe
   legShare,
   dutyFactor: 1,
   shape,
+  shares: undefined,
   tractionLowest: use(load.noTraction),
   tractionHighest: use(load.noTraction),
-  lateral: 0,
+  lateral: use(load.noLateral),
   speed: 0,
   stepLength: 0,
   clearance: 0,
@@ -112,14 +109,13 @@ function leaping(use: Read, leap: typeof load.hop, pose: 'touchDown' | 'folded')
 }
 
 function onSlope(use: Read, way: 'up' | 'down'): Stance {
-  const [slope, legs] = [use(way === 'up' ? load.slope : load.slopeDown), use(robot.legs)]
-  const pair = use.run(slopeLoadShare, { slope, tipOverSlope: use(tipOverAlong), levelShare: use(levelShare) })
+  const slope = use(way === 'up' ? load.slope : load.slopeDown)
   const uphill = use.run(uphillTraction, { slope })
   const traction = way === 'up' ? uphill : use.run(opposite, { traction: uphill })
   return {
     ...walking(use),
     gravity: use.run(acrossSlope, { gravity: use(robot.gravity), slope }),
-    legShare: use.run(pairShare, { pair, legs, side: use(sideOverMean) }),
+    shares: use(way === 'up' ? uphillShares : downhillShares),
     tractionLowest: traction,
     tractionHighest: traction,
   }
@@ -128,11 +124,10 @@ function onSlope(use: Read, way: 'up' | 'down'): Stance {
 /** Across a slope the lower side carries more, and every foot is held sideways. */
 function acrossSlopeStance(use: Read): Stance {
   const slope = use(load.slopeAcross)
-  const pair = use.run(slopeLoadShare, { slope, tipOverSlope: use(tipOverAcross), levelShare: use(levelSideShare) })
   return {
     ...walking(use),
     gravity: use.run(acrossSlope, { gravity: use(robot.gravity), slope }),
-    legShare: use.run(pairShare, { pair, legs: use(robot.legs), side: use(endOverMean) }),
+    shares: use(acrossShares),
     tractionLowest: use(load.walk.braking),
     lateral: use.run(uphillTraction, { slope }),
   }
@@ -149,6 +144,7 @@ const STANCES: { readonly [S in StanceId]: (use: Read) => Stance } = {
     ...walking(use),
     dutyFactor: use(load.trot.dutyFactor),
     shape: 'halfSine',
+    shares: undefined,
     tractionLowest: use(load.trot.braking),
     tractionHighest: use(load.trot.pushing),
     speed: use(load.trot.speed),
@@ -167,61 +163,3 @@ const STANCES: { readonly [S in StanceId]: (use: Read) => Stance } = {
 
 /** The loading of the foot in a stance. */
 export const stance = value('load.stance', ['stance'], (use, at) => STANCES[use.nameOf('stance', at.stance) as StanceId](use))
-
-const underLoad = line('time under load', { time: 'time', dutyFactor: 'ratio' }, 'time', 'time · dutyFactor', (x) => x.time * x.dutyFactor)
-const stancePeriod = line(
-  'time of one stance',
-  { stepLength: 'length', speed: 'velocity' },
-  'time',
-  'stepLength / speed',
-  (x) => x.stepLength / x.speed,
-)
-const seasonStrides = line('strides of a season', { perDay: 'count', days: 'count' }, 'count', 'perDay · days', (x) => x.perDay * x.days)
-const seasonTime = line(
-  'time under load in a season',
-  { strides: 'count', stance: 'time' },
-  'time',
-  'strides · stance',
-  (x) => x.strides * x.stance,
-)
-
-/** Time of one stance of the walk. */
-export const walkStanceTime = value('load.walkStanceTime', [], (use) =>
-  use.run(stancePeriod, { stepLength: use(load.walk.stepLength), speed: use(load.walk.speed) }),
-)
-/** Strides of a season. */
-export const strides = value('load.strides', [], (use) => use.run(seasonStrides, { perDay: use(load.stridesPerDay), days: use(load.days) }))
-
-const aWalk = (use: Read) => use.run(underLoad, { time: use(load.walkingTime), dutyFactor: use(load.walk.dutyFactor) })
-const aMoment = (use: Read) => use(load.moment)
-const DURATIONS: { readonly [E in EventId]: (use: Read) => number } = {
-  stand: (use) => use(load.standingTime),
-  walk: aWalk,
-  stall: (use) => use(load.stallTime),
-  trot: aMoment,
-  hop: aMoment,
-  drop: aMoment,
-  firstSteps: aMoment,
-  slope: aWalk,
-  slopeDown: aWalk,
-  slopeAcross: aWalk,
-  walkBack: aWalk,
-  stallBack: (use) => use(load.stallTime),
-  hopEnd: aMoment,
-  dropEnd: aMoment,
-  season: (use) => use.run(seasonTime, { strides: use(strides), stance: use(walkStanceTime) }),
-  seasonBack: (use) => use.run(seasonTime, { strides: use(strides), stance: use(walkStanceTime) }),
-  firstStepsBack: aMoment,
-  shelf: (use) => use(load.shelfTime),
-}
-
-/** Time under load that creep counts. */
-export const duration = value('load.duration', ['event'], (use, at) => DURATIONS[use.nameOf('event', at.event) as EventId](use))
-/** Load cycles that fatigue counts. */
-export const cycles: Value<number, 'event'> = value('load.cycles', ['event'], (use, at) =>
-  ['season', 'seasonBack'].includes(use.nameOf('event', at.event)) ? use(strides) : use(load.once),
-)
-/** How long a motor is held from cold; absent where it is held until temperatures are steady. */
-export const heldFor = value('load.heldFor', ['event'], (use, at) =>
-  ['stall', 'stallBack'].includes(use.nameOf('event', at.event)) ? use(load.stallTime) : undefined,
-)
