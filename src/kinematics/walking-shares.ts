@@ -127,7 +127,7 @@ function momentsOf(legs: readonly Leg[], dutyFactor: number): number[] {
   return [...moments.values()]
 }
 
-function shares(walk: Walk) {
+const sharesOf = (walk: Walk) => {
   const { dutyFactor, stepLength, weightForward, weightLeft } = walk
   const legs = legsOf(walk)
   const rows = Math.max(...legs.map(({ row }) => row)) + 1
@@ -163,8 +163,8 @@ function standingFor(legs: readonly Leg[], dutyFactor: number): number {
  * Parts of the weight on the feet of a slow walk, by statics of the feet that stand: the largest in each twelfth of the stance, for the legs of each row.
  *
  * While one leg of a side swings, the other alone carries that side: half of the weight on four legs, where the mean over the stance is a third. The
- * legs stand in two rows, and a wave of steps runs along each from the hind leg to the front one; four legs step in the lateral sequence. Left and right
- * legs of a place in the row count together, at the more loaded one.
+ * legs stand in two rows, and a wave of steps runs along each from hind to front. Four legs step in the lateral sequence. Left and right legs of a place in
+ * the row count together, at the more loaded one.
  *
  * With three feet or more around the weight it is that of a rigid body on equal springs. Where no polygon of feet holds it, the two feet beside it carry
  * all of it, and the body tips meanwhile. On a slope the weight passes through the ground beside the centre of mass: take its place there.
@@ -207,5 +207,5 @@ export const walkingShares = /* @__PURE__ */ formula('kinematics.walkingShares',
       where: 'R. B. McGhee, A. A. Frank, "On the stability properties of quadruped creeping gaits", Math. Biosci. 3 (1968): wave of steps',
     },
   ],
-  si: shares,
+  si: sharesOf,
 })

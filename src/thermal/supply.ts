@@ -23,7 +23,7 @@ export const supplySag = /* @__PURE__ */ formula('thermal.supplySag', {
     current: 'current',
     /** Most power that the supply can deliver. */
     mostPower: { kind: 'power', infinite: true },
-    /** Current that the power needs: that drawn, and beyond the most power that current which would carry it at half of the voltage. It grows with the power. */
+    /** Current that the power needs. Beyond the most power it is what would carry it at half of the voltage: it grows with the power. */
     neededCurrent: 'current',
     /** Current at the most power. */
     mostCurrent: { kind: 'current', infinite: true },
@@ -33,7 +33,7 @@ export const supplySag = /* @__PURE__ */ formula('thermal.supplySag', {
   equation: [
     'mostPower = openCircuitVoltage^2 / (4 * resistance)',
     'voltage == openCircuitVoltage - resistance * current',
-    'neededCurrent = power / voltage',
+    'neededCurrent == power / voltage',
     'mostCurrent = openCircuitVoltage / (2 * resistance)',
   ],
   assumes: ['battery as a constant voltage behind a constant resistance'],

@@ -45,7 +45,7 @@ export interface RobotGait {
   readonly peakReturned: Quantity<'power'>
   /** The most of it that neither supply nor brake resistor takes: it raises the voltage of the bus. */
   readonly notTaken: Quantity<'power'>
-  /** Current that the supply needs to give at the hardest instant; where it browns out, what the power would need at half of the voltage. */
+  /** Current that the power of the hardest instant needs. Where the supply browns out, it is that at half of the voltage. */
   readonly peakCurrent: Quantity<'current'>
   /** Voltage that is left at the peak. */
   readonly lowestVoltage: Quantity<'voltage'>
