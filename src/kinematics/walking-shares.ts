@@ -1,5 +1,5 @@
 import { formula } from '../formula/index.js'
-import { GAITS } from './gait.js'
+import { GAITS } from './gait-phases.js'
 import { supportMargin } from './support-margin.js'
 
 /** Parts of the stance that `walkingShares` tells apart. */
