@@ -18,7 +18,15 @@ export const checks: Check[] = published(
   { what: 'three feet stand', given: body, gives: gives('level'), within, source },
   {
     what: 'centre of mass off the middle',
-    given: { ...body, dutyFactor: 0.85, spacing: '360 mm', width: '240 mm', stepLength: '100 mm', weightForward: '10 mm', weightLeft: '6 mm' },
+    given: {
+      ...body,
+      dutyFactor: 0.85,
+      spacing: '360 mm',
+      width: '240 mm',
+      stepLength: '100 mm',
+      weightForward: '10 mm',
+      weightLeft: '6 mm',
+    },
     gives: gives('slow'),
     within,
     source,
