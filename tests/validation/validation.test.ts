@@ -1,13 +1,15 @@
-import { mkdirSync, writeFileSync } from 'node:fs'
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { afterAll, describe, expect, test } from 'vitest'
+import { describeLeg, standPlan } from '../../src/leg/index.js'
+import { experiments as conductivities } from './conductivity.experiments.js'
 import { experiments as cords } from './cords.experiments.js'
 import { type Experiment, outcome, problemsOf, textOf } from './experiment.js'
 import { experiments as motors } from './motors.experiments.js'
-import { NOT_FOUND } from './not-found.js'
+import { SUBJECTS, type Subject } from './not-found.js'
 import { experiments as prints } from './prints.experiments.js'
 import { experiments as wetPrints } from './wet-prints.experiments.js'
 
-const experiments: readonly Experiment[] = [...cords, ...motors, ...prints, ...wetPrints]
+const experiments: readonly Experiment[] = [...cords, ...motors, ...prints, ...wetPrints, ...conductivities]
 
 describe.each(experiments.map((one) => [one.what, one] as const))('%s', (_, one) => {
   test('is a complete row that lies where the table says', () => {
@@ -37,6 +39,22 @@ describe('a row that is not complete fails', () => {
 
 test('at least thirteen rows judge a model', () => {
   expect(experiments.filter(({ judges }) => judges === 'model').length).toBeGreaterThanOrEqual(13)
+})
+
+const rowsOf = ({ rows }: Subject) => experiments.filter(({ what }) => rows?.test(what))
+/** The steps and the coupons that the stand plan of a leg with cords, rod and bolted prints asks for. */
+const plan = standPlan(describeLeg(readFileSync(new URL('../../examples/heath-leg-first.yaml', import.meta.url), 'utf8')))
+const stepsOf = ({ asked }: Subject) =>
+  [...plan.measurements, ...plan.coupons].filter(({ log, how }) => log.split(' ')[0] === asked.by && asked.words.test(how))
+
+describe.each(SUBJECTS.map((one) => [one.what, one] as const))('%s', (_, one) => {
+  test('has rows, or says what was read in vain', () => {
+    expect(rowsOf(one).length > 0).toBe(one.rows !== undefined)
+    expect(one.rows !== undefined || (one.missing ?? '').length > 20).toBe(true)
+  })
+  test('is measured by a step or a coupon of the stand plan', () => {
+    expect(stepsOf(one).length).toBeGreaterThan(0)
+  })
 })
 
 const plain = (text: string) => text.replaceAll('|', '\\|').replaceAll(/\s+/g, ' ')
@@ -75,9 +93,16 @@ model and the others one value of a table. ${inside} measured values lie inside 
 |---|---|---|---|---|---|---|---|
 ${experiments.map(row).join('\n')}
 
-## No experiment found
+## What is found, and what the test stand asks for
 
-${NOT_FOUND.map((line) => `- ${line}`).join('\n')}
+A step or a coupon of the stand plan measures each of these, so that the first experiment can be your own.
+
+| what | rows above | measured by | not found |
+|---|---|---|---|
+${SUBJECTS.map(
+  (one) =>
+    `| ${[one.what, rowsOf(one).length || 'none', stepsOf(one)[0]?.what ?? '', one.missing ?? '–'].map(String).map(plain).join(' | ')} |`,
+).join('\n')}
 `,
   )
 })

@@ -61,7 +61,7 @@ function holes(bench: Prepared, joint: Joint): Texts {
   const press = presses(bench).find((one) => one.joint === joint)
   return {
     what: `ten holes for the pin of the ${joint}`,
-    how: `Print the block ${length(engagement)} thick, holes in the direction of the leg's. Measure each hole with drills or pin gauges, twice, a quarter turn apart. Then press a pin into each, a bathroom scale under the vice, and note the hole whose force comes closest.`,
+    how: `Print the block ${length(engagement)} thick, holes in the direction of the leg's. Measure each hole with drills or pin gauges, twice, a quarter turn apart. Then press a pin into each, a bathroom scale under the vice, and note the hole whose force comes closest. Press two more pins of that fit in, push one out at once and the other after two weeks, and note both forces.`,
     caution: 'A hardened pin can shatter: eye protection, a guide, no hammer.',
     expect: `measured as drawn; the leg's hole is ${length(hole)}, and its pin takes up to ${press?.pressingForce ?? force(0)}`,
   }
@@ -75,7 +75,7 @@ function bars(bench: Prepared, name: string): Texts {
   const share = material.acrossLayersRatio
   return {
     what: `three flat and three upright bars of ${name}`,
-    how: `Print them with the walls and the infill of the leg, three lying and three standing. Lay each over two rods ${new Quantity(BAR.span, 'length')} apart, hang the hook in the middle, and load it until it breaks. ${BAG} Weigh what hung there. One row for a flat bar and an upright one.`,
+    how: `Print them with the walls and the infill of the leg, three lying and three standing. Lay each over two rods ${new Quantity(BAR.span, 'length')} apart, hang the hook in the middle, and load it until it breaks. ${BAG} Weigh what hung there. One row for a flat bar and an upright one. Then hang a quarter of the breaking load on a spare flat bar for two weeks, and note how far it sags after an hour, a day, a week and two weeks, or when it breaks.`,
     caution: 'Pieces fly and the bag falls: eye protection, a box below, feet away.',
     expect: `flat ones near ${force(breaking)} (${significant(breaking / 9.80665, 2)} kg)${share === undefined ? '' : `, upright ones at ${significant(share.low, 2)} to ${significant(share.high, 2)} of that`}`,
   }
@@ -115,7 +115,7 @@ function sandwich(bench: Prepared, group: string): Texts {
   const stack = (bolts?.stack ?? []).map(({ material, thickness }) => `${length(thickness)} of ${material}`).join(' and ')
   return {
     what: `a bolted sandwich as of ${group}`,
-    how: `Print four tiles of 25 mm square: ${stack}, sleeves as in the leg. Bolt each with ${bolts?.thread} and a nut on the far side, ${new Quantity(bolts?.tighteningTorque ?? 0, 'torque')}. Loosen the first at once, the others after an hour, a day and a week, each with a lever of 100 mm and a luggage scale: the pull at which it starts to turn. One row each, with that of the first.`,
+    how: `Print four tiles of 25 mm square: ${stack}, sleeves as in the leg. Bolt each with ${bolts?.thread} and a nut on the far side, ${new Quantity(bolts?.tighteningTorque ?? 0, 'torque')}. Loosen the first at once, the others after an hour, a day and a week, each with a lever of 100 mm and a luggage scale: the pull at which it starts to turn. One row each, with that of the first. Tighten one more until its thread, nut or print gives, and note that torque and the depth of the thread.`,
     caution: 'A slipping lever hits knuckles: pull towards free space.',
     expect: 'the torque to loosen falls as the clamp load does; friction under head and thread cancels between equal sandwiches',
   }

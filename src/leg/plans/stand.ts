@@ -143,7 +143,7 @@ function pretension(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
       id: 'pretension',
       joint,
       what: `decay of the pretension of the ${joint}`,
-      how: 'Set the pretension, then read it (by a scale at the middle of a span, or by the pitch of the plucked span) after an hour, four hours, a day, three days, a week, two weeks, a month; always at the same temperature and pose.',
+      how: 'Set the pretension, then read it (by a scale at the middle of a span, or by the pitch of the plucked span) after an hour, four hours, a day, three days, a week, two weeks, a month; always at the same temperature and pose. At the end move the loaded joint to and fro fifty times, and note what that changes.',
       caution: 'The cord stays tensioned for weeks: keep the guard on, with a warning label.',
       predictedIs: 'tension left after a week',
       corrects: `cords.${name}.pretensionLeft`,
