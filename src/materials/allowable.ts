@@ -1,13 +1,16 @@
 import { Property, type Source } from '../formula/index.js'
 import type { Note } from '../units/index.js'
 import { conditionsReader, type StressConditions } from './conditions.js'
+import { strainLimitedStress } from './derated.js'
 import { weakest } from './evidence.js'
 import { allowableNotes } from './notes.js'
 import { atEnd, type EndOf, type RangeRule, rangeOf, type Spread } from './range-ends.js'
 import { type Material, requireProperty } from './record.js'
 import { STIFFNESS_KEYS, softeningOf, stiffnessNumbersOf, stiffnessParts, stiffnessSi } from './stiffness-numbers.js'
-import { amorphousStrengthFactor, durationFactor, fatigueFactor, strainLimitedStress } from './strength-factors.js'
-import { allAt, numbersOf, STRENGTH_KEYS, type StrengthNumbers, strengthParts, strengthSi, warmth } from './strength-numbers.js'
+import { durationFactor, fatigueFactor } from './strength-factors.js'
+import { allAt, numbersOf, STRENGTH_KEYS, type StrengthNumbers, strengthSi, warmth } from './strength-numbers.js'
+import { strengthParts } from './strength-parts.js'
+import { amorphousStrengthFactor } from './temperature-factors.js'
 import { warmShift } from './warm-time.js'
 
 /** One step from data-sheet strength to the stress allowed against rupture. */

@@ -3,8 +3,8 @@ import { readInputs } from '../formula/index.js'
 import { type In, refuse, show } from '../units/index.js'
 import { allowableStress } from './allowable.js'
 import type { StressConditions } from './conditions.js'
+import { isochronousCurve } from './creep-curves.js'
 import type { CreepLaw } from './creep-law.js'
-import { isochronousCurve } from './histories.js'
 import type { Material } from './record.js'
 
 const digits = (x: number) => Number(x.toPrecision(5))

@@ -1,13 +1,8 @@
 import { type Given, type Inputs, readInputs } from '../formula/index.js'
 import { type In, type Note, Quantity } from '../units/index.js'
 import { findleySinhStrain, findleyStrain } from './creep.js'
-import {
-  type ComplianceSeries,
-  complianceFromRelaxationSi,
-  type RelaxationSeries,
-  readCompliance,
-  readRelaxation,
-} from './interconversion.js'
+import { complianceFromRelaxationSi } from './interconversion.js'
+import { type ComplianceSeries, type RelaxationSeries, readCompliance, readRelaxation } from './interconversion-series.js'
 import { pronyCreepCompliance } from './prony.js'
 
 /**

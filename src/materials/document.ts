@@ -1,7 +1,8 @@
 import { EVIDENCE_LEVELS, type EvidenceLevel, isPrior, type Property } from '../formula/index.js'
 import { InputError, type Issue, issue, type Kind, kindRow, nearName, Quantity, read, refuse, siUnit } from '../units/index.js'
 import { doubtsAbout, impossible } from './plausibility.js'
-import { checkOrder, type Family, type Material, PROPERTY_KINDS, type PropertyName, propertiesOf, readProperty } from './record.js'
+import { type Family, type Material, PROPERTY_KINDS, type PropertyName, propertiesOf, readProperty } from './record.js'
+import { checkOrder } from './record-checks.js'
 import { checkCurve, type TemperatureCurve } from './temperature-curve.js'
 
 /** One property as a document holds it: quantities as text. */

@@ -10,18 +10,15 @@
  *
  * @module
  */
+
+export * from './ageing.js'
 export { type AllowableStress, allowableStress, type StrengthFactor } from './allowable.js'
 export { allowableChart, isochronousChart } from './charts.js'
 export type { LoadDirection, MoistureState, StressConditions } from './conditions.js'
-export {
-  type CouponMaterial,
-  type CouponSet,
-  type CouponSetOf,
-  materialFromCoupons,
-  type WarmCoupons,
-} from './coupons.js'
+export { type CouponMaterial, type CouponSet, type CouponSetOf, materialFromCoupons, type WarmCoupons } from './coupons.js'
 export * from './creep.js'
-export { type CreepFit, type CreepFitOptions, type CreepReading, fitFindley, fitFindleySinh, fitNortonBailey } from './creep-fit.js'
+export { type CurvePoint, isochronousCurve, isometricCurve, type RelaxationCurve, relaxationCurve, timeToStrain } from './creep-curves.js'
+export { fitFindley, fitFindleySinh, fitNortonBailey } from './creep-fit.js'
 export {
   type CreepLaw,
   complianceLaw,
@@ -31,8 +28,11 @@ export {
   type LinearLawOptions,
   relaxationLaw,
 } from './creep-law.js'
+export type { CreepFit, CreepFitOptions, CreepReading } from './creep-readings.js'
+export * from './creep-steps.js'
 export * from './cyclic-life.js'
 export * from './data/index.js'
+export { deratedModulus, deratedStrength, strainLimitedStress } from './derated.js'
 export {
   type MaterialDocument,
   type PropertyDocument,
@@ -41,38 +41,26 @@ export {
   readMaterial,
   writeMaterial,
 } from './document.js'
+export * from './endurance-limit.js'
 export * from './fibre-mixture.js'
 export { type SlidingFriction, type SlidingPair, slidingFriction } from './friction.js'
-export {
-  boltzmannStrain,
-  type CurvePoint,
-  isochronousCurve,
-  isometricCurve,
-  type RelaxationCurve,
-  relaxationCurve,
-  type StressHistoryPoint,
-  type SuperpositionOptions,
-  superposedSi,
-  timeToStrain,
-} from './histories.js'
+export { boltzmannStrain, type StressHistoryPoint, type SuperpositionOptions, superposedSi } from './histories.js'
 export * from './infill.js'
+export { type ComplianceSi, complianceFromRelaxationSi, type RelaxationSi, relaxationFromComplianceSi } from './interconversion.js'
 export {
   type Compliance,
   type ComplianceSeries,
-  type ComplianceSi,
   complianceFromRelaxation,
-  complianceFromRelaxationSi,
   type Relaxation,
   type RelaxationSeries,
-  type RelaxationSi,
   relaxationFromCompliance,
-  relaxationFromComplianceSi,
-} from './interconversion.js'
+} from './interconversion-series.js'
 export * from './layers.js'
 export { allMaterials, materialByName, materialNames } from './lookup.js'
 export { materialJsonSchema } from './material-schema.js'
 export * from './metal-fatigue.js'
 export * from './moisture.js'
+export { moistureFactor } from './moisture.js'
 export type { MaterialName } from './names.js'
 export { type OwnProperties, withProperties } from './own-properties.js'
 export * from './plain-bearing.js'
@@ -105,17 +93,9 @@ export {
 export { type ServiceLimit, type ServiceVerdict, serviceMargin, serviceVerdict } from './service.js'
 export * from './shift.js'
 export { type DesignModulus, designModulus, type ModulusConditions, type ModulusFactor } from './stiffness.js'
-export {
-  amorphousStrengthFactor,
-  deratedModulus,
-  deratedStrength,
-  durationFactor,
-  fatigueFactor,
-  moistureFactor,
-  strainLimitedStress,
-  tabulatedStrengthFactor,
-} from './strength-factors.js'
+export { durationFactor, fatigueFactor } from './strength-factors.js'
 export { type StrengthNumbers, strengthNumbers, strengthSi } from './strength-numbers.js'
 export type { TemperatureCurve } from './temperature-curve.js'
+export { amorphousStrengthFactor, tabulatedStrengthFactor } from './temperature-factors.js'
 export * from './tolerance-factor.js'
 export { type Climate, type WallMoisture, wallMoistureUptake } from './wall-moisture.js'

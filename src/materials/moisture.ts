@@ -118,3 +118,43 @@ export const additiveSwelling = /* @__PURE__ */ formula('materials.additiveSwell
   ],
   si: ({ density }) => density / 3000,
 })
+
+/**
+ * Share of its dry strength or stiffness that a polymer keeps with a given water content.
+ * Straight lines from dry to the content at 50 % humidity and on to saturation.
+ */
+export const moistureFactor = /* @__PURE__ */ formula('materials.moistureFactor', {
+  inputs: {
+    /** Water content by mass. */
+    moisture: { kind: 'ratio', min: 0 },
+    /** Water content in equilibrium with 50 % humidity. */
+    conditioned: { kind: 'ratio', above: 0 },
+    /** Water content when soaked. */
+    saturated: { kind: 'ratio', above: 0 },
+    /** Share kept at 50 % humidity. */
+    conditionedShare: { kind: 'ratio', min: 0, max: 1 },
+    /** Share kept when soaked. */
+    saturatedShare: { kind: 'ratio', min: 0, max: 1 },
+  },
+  /** Share of the dry value. */
+  output: 'ratio',
+  equation: [
+    'result = moisture <= conditioned ? 1 - (1 - conditionedShare) * moisture / conditioned : moisture < saturated ? conditionedShare - (conditionedShare - saturatedShare) * (moisture - conditioned) / (saturated - conditioned) : saturatedShare',
+  ],
+  assumes: ['uniform water content through the wall', 'the effect is that of the content alone'],
+  source: [{ level: 'commonPractice', where: 'interpolation between dry, conditioned and saturated data-sheet values' }],
+  valid: { 'a content at most that of saturation': ({ moisture, saturated }) => moisture <= saturated * (1 + 1e-12) },
+  requires: {
+    saturated: { accepts: 'must be above the conditioned content', holds: ({ conditioned, saturated }) => saturated > conditioned },
+    saturatedShare: {
+      accepts: 'must be at most the share at 50 % humidity',
+      holds: ({ conditionedShare, saturatedShare }) => saturatedShare <= conditionedShare,
+    },
+  },
+  si: ({ moisture, conditioned, saturated, conditionedShare, saturatedShare }) =>
+    moisture <= conditioned
+      ? 1 - (1 - conditionedShare) * (moisture / conditioned)
+      : moisture < saturated
+        ? conditionedShare - ((conditionedShare - saturatedShare) * (moisture - conditioned)) / (saturated - conditioned)
+        : saturatedShare,
+})

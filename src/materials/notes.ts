@@ -1,6 +1,6 @@
 import type { Note } from '../units/index.js'
 import type { Material } from './record.js'
-import { ROOM } from './strength-factors.js'
+import { ROOM } from './temperature-factors.js'
 import { shiftEndOf, timeAtRoom } from './warm-time.js'
 
 const HOUR = 3600

@@ -1,7 +1,8 @@
 import { Property, type PropertyRecord } from '../formula/index.js'
 import { InputError, type Issue, type Kind, nearName, show } from '../units/index.js'
 import { doubtsAbout, impossible } from './plausibility.js'
-import { checkOrder, type KindOf, type Material, type MaterialHead, PROPERTY_KINDS, type PropertyName, readProperty } from './record.js'
+import { type KindOf, type Material, type MaterialHead, PROPERTY_KINDS, type PropertyName, readProperty } from './record.js'
+import { checkOrder } from './record-checks.js'
 
 /** The issue of a name that is no property, with the nearest one that is. */
 export const unknownProperty = (path: string, name: string): Issue => {

@@ -1,5 +1,6 @@
 import { type Property, type PropertyRecord, property, type Source } from '../formula/index.js'
 import { InputError, type Issue, type Kind, show, type UnitOf } from '../units/index.js'
+import { absurdity, checkOrder } from './record-checks.js'
 import { checkCurve, type TemperatureCurve } from './temperature-curve.js'
 
 /**
@@ -63,6 +64,7 @@ export const PROPERTY_KINDS = {
 
 /** The name of a property. */
 export type PropertyName = keyof typeof PROPERTY_KINDS
+
 /** The kind of quantity of a property. */
 export type KindOf<P extends PropertyName> = (typeof PROPERTY_KINDS)[P]
 
@@ -75,6 +77,7 @@ export type PropertyRow<K extends Kind> = readonly [
   source: Source,
   conditions?: string,
 ]
+
 /** Values by property. */
 export type PropertyRows = { readonly [P in PropertyName]?: PropertyRow<KindOf<P>> }
 
@@ -83,6 +86,7 @@ export type PropertyRows = { readonly [P in PropertyName]?: PropertyRow<KindOf<P
  * keeps part of its strength up to melting, an elastomer is used above its glass transition.
  */
 export type Family = 'amorphous' | 'semicrystalline' | 'elastomer' | 'metal' | 'magnet' | 'adhesive'
+
 /** How the part is made; directions and priors follow from it. */
 export type Process = 'fusedFilament' | 'sintered' | 'moulded' | 'wrought' | 'cured'
 
@@ -112,6 +116,7 @@ export interface MaterialHead {
 
 /** A material: what it is and its properties, each with range, conditions and source. A property that is not known is absent. */
 export type Material = MaterialHead & { readonly [P in PropertyName]?: Property<KindOf<P>> }
+
 /** A material some of whose properties are certain to be present. */
 export type MaterialWith<P extends PropertyName> = Material & { readonly [Q in P]: Property<KindOf<Q>> }
 
@@ -147,53 +152,6 @@ export function readProperty(name: PropertyName, record: PropertyRecord<Kind>, p
     for (const issue of error.issues) issues.push({ ...issue, path: `${path}.${issue.path}` })
   }
   return undefined
-}
-
-/** Kinds whose values cannot be negative; expansion can (a magnet across its axis), and temperatures are absolute. */
-const SIGNED: readonly Kind[] = ['thermalExpansion']
-
-/** Shares of a whole, which cannot exceed it. */
-const SHARES: readonly PropertyName[] = [
-  'strengthKept1000Hours',
-  'strengthKept1Year',
-  'acrossLayersRatio',
-  'fatigueRatio',
-  'emissivity',
-  'strengthConditionedRatio',
-  'modulusConditionedRatio',
-  'strengthSaturatedRatio',
-  'modulusSaturatedRatio',
-]
-
-function absurdity(name: PropertyName, { low, high, kind }: Property): string | undefined {
-  if (low < 0 && !SIGNED.includes(kind)) return 'must not be negative'
-  if (name === 'poissonRatio' && high > 0.5) return 'must be at most 0.5'
-  if (SHARES.includes(name) && high > 1) return 'must be at most 1, being a share'
-  return undefined
-}
-
-/**
- * Pairs of which the first cannot pass the second: more time and more water only weaken, and a bar sags sooner under the larger load.
- * Out of order, a result would get better with time or water.
- */
-const ORDER: readonly (readonly [PropertyName, PropertyName])[] = [
-  ['strengthKept1Year', 'strengthKept1000Hours'],
-  ['strengthSaturatedRatio', 'strengthConditionedRatio'],
-  ['modulusSaturatedRatio', 'modulusConditionedRatio'],
-  ['moistureConditioned', 'moistureSaturated'],
-  ['glassTransitionConditioned', 'glassTransitionTemperature'],
-  ['glassTransitionTemperature', 'meltingTemperature'],
-  ['heatDeflectionTemperature180', 'heatDeflectionTemperature045'],
-]
-
-/** Adds an issue for every pair of properties that contradict each other. */
-export function checkOrder(properties: { readonly [P in PropertyName]?: Property }, issues: Issue[], prefix = ''): void {
-  for (const [less, more] of ORDER) {
-    const [a, b] = [properties[less], properties[more]]
-    if (a === undefined || b === undefined || (a.low <= b.low && a.si <= b.si && a.high <= b.high)) continue
-    const range = (p: Property) => `${p} (${p.lowest} to ${p.highest})`
-    issues.push({ path: `${prefix}${less}`, given: range(a), accepts: `must be at most ${more}, ${range(b)}, at both ends and between` })
-  }
 }
 
 /** The properties a material carries, in table order. */

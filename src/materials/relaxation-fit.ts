@@ -1,7 +1,7 @@
 import { Property, readInputs, requireKeys } from '../formula/index.js'
 import { fitLeastSquares, studentTQuantile } from '../numeric/index.js'
 import { type In, InputError, Quantity, refuse } from '../units/index.js'
-import type { Relaxation } from './interconversion.js'
+import type { Relaxation } from './interconversion-series.js'
 import { pronyRelaxationModulus } from './prony.js'
 
 /** One line of a relaxation log: modulus (stress over held strain) after a time. */

@@ -1,11 +1,12 @@
 import { bare, type Evaluator, type Property, type Source } from '../formula/index.js'
 import type { MoistureState } from './conditions.js'
 import { findleyStrain } from './creep.js'
+import { deratedModulus } from './derated.js'
 import { atEnd, type EndOf } from './range-ends.js'
 import { type Material, requireProperty } from './record.js'
-import { amorphousStrengthFactor, deratedModulus, tabulatedStrengthFactor } from './strength-factors.js'
-import { isLayered, isRigid } from './strength-numbers.js'
+import { isLayered, isRigid } from './strength-parts.js'
 import { columnOf, type TemperatureCurve } from './temperature-curve.js'
+import { amorphousStrengthFactor, tabulatedStrengthFactor } from './temperature-factors.js'
 import { shiftEndOf, warmShift } from './warm-time.js'
 
 /** Values that scatter in the modulus of a loaded part. */

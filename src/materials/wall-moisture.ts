@@ -1,9 +1,8 @@
 import { type Property, readInputs, type Source } from '../formula/index.js'
 import { type In, Quantity } from '../units/index.js'
 import { weakest } from './evidence.js'
-import { equilibriumMoisture, moistureGrowth, uptakeTime, waterUptake } from './moisture.js'
+import { equilibriumMoisture, moistureFactor, moistureGrowth, uptakeTime, waterUptake } from './moisture.js'
 import { type Material, requireProperty } from './record.js'
-import { moistureFactor } from './strength-factors.js'
 
 /** A wall in a climate. */
 export interface Climate {

@@ -1,7 +1,7 @@
 import { bare, type Evaluator } from '../formula/index.js'
 import type { Material } from './record.js'
 import { arrheniusShift, equivalentTime } from './shift.js'
-import { ROOM } from './strength-factors.js'
+import { ROOM } from './temperature-factors.js'
 
 /**
  * Shift factor of time from a temperature to 23 °C. Cold is not credited: below 23 °C it is 1, and so it is without an activation energy (0).

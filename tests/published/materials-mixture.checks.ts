@@ -1,8 +1,10 @@
 import { additiveSwelling, fibreExpansion, fibreVolumeShare, halpinTsai, ruleOfMixtures } from '../../src/materials/index.js'
+import oracle from '../oracles/materials-mixture.json' with { type: 'json' }
 import { published } from './harness.js'
 
 const byHand = (where: string) => ({ level: 'arithmetic', where }) as const
 const read = (where: string) => ({ level: 'published', where }) as const
+const by = (model: string) => ({ level: 'computed', where: `${model}: tests/oracles/materials-mixture.py` }) as const
 
 export const checks = [
   ...published(fibreVolumeShare, {
@@ -86,4 +88,38 @@ export const checks = [
     within: '1e-9 %',
     source: byHand('a third of the added volume'),
   }),
+  ...published(
+    fibreVolumeShare,
+    {
+      what: '15 % of carbon fibre in PET',
+      given: { massShare: 0.15, fibreDensity: '1760 kg/m^3', matrixDensity: '1340 kg/m^3' },
+      gives: [oracle.carbonInPet, '1'] as never,
+      within: 'digits',
+      source: by('share whose fibres weigh that much, by bisection'),
+    },
+    {
+      what: '30 % of glass in PA6',
+      given: { massShare: 0.3, fibreDensity: '2540 kg/m^3', matrixDensity: '1140 kg/m^3' },
+      gives: [oracle.glassInNylon, '1'] as never,
+      within: 'digits',
+      source: by('share whose fibres weigh that much, by bisection'),
+    },
+  ),
+  ...published(
+    additiveSwelling,
+    {
+      what: 'PA6 of 1140 kg/m³',
+      given: { density: '1140 kg/m^3' },
+      gives: [oracle.swellingOfNylon, '1'] as never,
+      within: 'digits',
+      source: by('edge of a cube that takes up little water'),
+    },
+    {
+      what: 'ASA of 1070 kg/m³',
+      given: { density: '1070 kg/m^3' },
+      gives: [oracle.swellingOfStyrenic, '1'] as never,
+      within: 'digits',
+      source: by('edge of a cube that takes up little water'),
+    },
+  ),
 ]
