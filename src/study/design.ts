@@ -1,6 +1,7 @@
-import { type AnyFormula, onlyKeys, reader, type Scalar } from '../formula/index.js'
+import { type AnyFormula, onlyKeys, type Scalar } from '../formula/index.js'
 import { latinHypercube, SOBOL_DIMENSIONS, sobolSequence } from '../numeric/index.js'
 import { type In, InputError, type Issue, type Kind, show } from '../units/index.js'
+import { type Axis, axisOf, MOST_VALUES } from './design-axis.js'
 import { scalarAt } from './path.js'
 
 /** A range of one input: its ends and, on a grid, how many values. */
@@ -105,15 +106,7 @@ export function planOf(formula: AnyFormula, over: Readonly<Record<string, unknow
           const column = into[i] as Float64Array
           const repeat = repeats[i] as number
           const own = values()[i] as Float64Array
-          let k = Math.floor(from / repeat) % own.length
-          let left = repeat - (from % repeat)
-          for (let at = 0; at < to - from; at++) {
-            column[at] = own[k] as number
-            if (--left === 0) {
-              left = repeat
-              k = k + 1 === own.length ? 0 : k + 1
-            }
-          }
+          fillRuns(column, own, repeat, from, to - from)
         }
       },
     }
@@ -125,6 +118,33 @@ export function planOf(formula: AnyFormula, over: Readonly<Record<string, unknow
     for (let i = 0; i < axes.length; i++) into[i] = (axes[i] as Axis).at(point[i] as number)
   }
   return { design, paths, kinds, rows: sampled, ...byRow(paths.length, fill) }
+}
+
+/** Runs shorter than this are written one by one: a call for each of them would cost more. */
+const LONG_RUN = 24
+
+/** Values each repeated so many times, over and over, from a row on. */
+function fillRuns(column: Float64Array, own: Float64Array, repeat: number, from: number, rows: number): void {
+  let k = Math.floor(from / repeat) % own.length
+  let left = repeat - (from % repeat)
+  const long = repeat >= LONG_RUN
+  for (let at = 0; at < rows; ) {
+    if (repeat === 1) {
+      const run = Math.min(own.length - k, rows - at)
+      column.set(own.subarray(k, k + run), at)
+      at += run
+      k = 0
+      continue
+    }
+    const run = long ? Math.min(left, rows - at) : 1
+    if (long) column.fill(own[k] as number, at, at + run)
+    else column[at] = own[k] as number
+    at += run
+    left -= run
+    if (left > 0) continue
+    left = repeat
+    k = k + 1 === own.length ? 0 : k + 1
+  }
 }
 
 /** A plan's rows had one by one, and as columns. */
@@ -153,54 +173,8 @@ const latinPoints = (count: number, dimensions: number, seed: number): Points =>
   return (row, into) => into.set(all.subarray(row * dimensions, (row + 1) * dimensions))
 }
 
-/** One input's values: the k-th of its list or grid, and the value at a fraction of its range. */
-interface Axis {
-  readonly count: number
-  value(index: number): number
-  at(fraction: number): number
-}
-
-/** The most values of an axis, and the most numbers of a Latin hypercube: both are kept in memory. */
-const MOST_VALUES = 1e8
 /** A Sobol sequence has that many points. */
 const MOST_SOBOL = 2 ** 32
-
-const NO_AXIS: Axis = { count: 0, value: () => 0, at: () => 0 }
-
-function axisOf(path: string, scalar: Scalar, given: unknown, design: Design, issues: Issue[]): Axis {
-  // Limits of the record hold for every value that will be run; between two ends they hold because a range is monotone.
-  const read = reader({ ...scalar, optional: undefined, default: undefined } as unknown as Scalar)
-  const number = (where: string, x: unknown) => read(x, where, issues) as number
-  const range = given as Range<Kind> | null
-  const isRange = typeof range === 'object' && range !== null && 'from' in range && 'to' in range
-  if (!isRange) {
-    if (!Array.isArray(given) || given.length === 0 || typeof design === 'object') {
-      const wanted =
-        typeof design === 'object'
-          ? 'must be a range { from, to }: sampled designs take no lists'
-          : 'must be a list of values or a range { from, to, count }'
-      issues.push({ path: `over.${path}`, given: show(given), accepts: wanted })
-      return NO_AXIS
-    }
-    const values = given.map((x, i) => number(`over.${path}[${i}]`, x))
-    return { count: values.length, value: (i) => values[i] as number, at: () => 0 }
-  }
-  const fields = typeof design === 'object' ? ['from', 'to', 'spacing'] : ['from', 'to', 'count', 'spacing']
-  onlyKeys(`over.${path}`, range, fields, issues)
-  const from = number(`over.${path}.from`, range.from)
-  const to = number(`over.${path}.to`, range.to)
-  const log = range.spacing === 'log'
-  if (range.spacing !== undefined && range.spacing !== 'linear' && !log)
-    issues.push({ path: `over.${path}.spacing`, given: show(range.spacing), accepts: 'must be one of linear, log' })
-  if (log && !(from > 0 && to > 0))
-    issues.push({ path: `over.${path}`, given: show(given), accepts: 'a range of constant ratio must be above zero' })
-  const at = (fraction: number) => (log ? from * (to / from) ** fraction : from + (to - from) * fraction)
-  if (typeof design === 'object') return { count: 0, value: () => 0, at }
-  const count = range.count ?? 0
-  if (!(Number.isInteger(count) && count >= 2 && count <= MOST_VALUES))
-    issues.push({ path: `over.${path}.count`, given: show(range.count), accepts: `must be a whole number from 2 to ${MOST_VALUES}` })
-  return { count, value: (i) => (i === count - 1 ? to : at(i / (count - 1))), at }
-}
 
 function sampledCount(design: Exclude<Design, string>, dimensions: number, issues: Issue[]): number {
   const [name, count, most] =

@@ -30,6 +30,8 @@ export { type Sensitivities, type Sensitivity, type SensitivityOptions, sensitiv
 export { leastShare, mostFailures } from './share-bound.js'
 export type { Solution } from './solution.js'
 export { type SolveOptions, solveFor } from './solve.js'
+export { type SurrogatePlan, surrogate } from './surrogate.js'
+export { type Approximation, Surrogate } from './surrogate-result.js'
 export { type Fixed, type Over, type SweepPlan, sweep } from './sweep.js'
 export { SweepFileError } from './sweep-file.js'
 export { type ArrowPackage, type Column, Table } from './table.js'

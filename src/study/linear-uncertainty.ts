@@ -26,7 +26,7 @@ export function linearUncertainty(
       return fresh.at(moved)
     }
     // A thousandth of the deviation: small against the curvature over it, large against rounding.
-    return slope(f, input.nominal, 1e-3 * input.scatter.deviation, limits[i] as { low: number; high: number })
+    return slope(f, input.nominal, 1e-3 * input.scatter.deviation, limits[i] as { low: number; high: number }).slope
   })
   const parts = effects.map((effect, i) => effect * (varied[i] as { scatter: { deviation: number } }).scatter.deviation)
   let variance = 0

@@ -70,13 +70,36 @@ export function limitsOf({ kind, min, max, above, below }: Scalar): { readonly l
 /** The limits of the numbers at paths. */
 export const limitsAt = (formula: AnyFormula, paths: readonly string[]) => paths.map((path) => limitsOf(scalarAt(formula, path)))
 
+/** A slope, and a bound of how far it is off. */
+export interface Slope {
+  readonly slope: number
+  readonly error: number
+}
+
 /**
- * The slope of a function of one number: fourth-order central differences, or a one-sided second-order difference
- * where a limit of the input is nearer than the step.
+ * The slope of a function of one number: fourth-order central differences, or a one-sided second-order difference where a limit of the input is nearer than
+ * the step.
+ *
+ * The error is the difference to a rule of lower order from the same values, what a kink among them makes the slopes of both sides differ, and rounding. It is
+ * more than the true one where the function is smooth.
  */
-export function slope(f: (x: number) => number, x: number, step: number, limits: { readonly low: number; readonly high: number }): number {
-  if (x - 2 * step > limits.low && x + 2 * step < limits.high)
-    return (8 * (f(x + step) - f(x - step)) - (f(x + 2 * step) - f(x - 2 * step))) / (12 * step)
-  const h = x + 2 * step < limits.high ? step : -step
-  return (-3 * f(x) + 4 * f(x + h) - f(x + 2 * h)) / (2 * h)
+export function slope(f: (x: number) => number, x: number, step: number, { low, high }: Limits, here = f(x)): Slope {
+  const rounding = (2 * Number.EPSILON * Math.abs(here)) / step
+  if (x - 2 * step > low && x + 2 * step < high) {
+    const [up, down, farUp, farDown] = [f(x + step), f(x - step), f(x + 2 * step), f(x - 2 * step)]
+    const simple = (up - down) / (2 * step)
+    const found = (4 * simple - (farUp - farDown) / (4 * step)) / 3
+    // How far the slopes of both sides differ: in proportion to the step where there is no kink.
+    const [near, far] = [(up - 2 * here + down) / step, (farUp - 2 * here + farDown) / (2 * step)]
+    return { slope: found, error: Math.abs(found - simple) + Math.abs(far - 2 * near) + rounding }
+  }
+  const h = x + 2 * step < high ? step : -step
+  const near = f(x + h)
+  const found = (-3 * here + 4 * near - f(x + 2 * h)) / (2 * h)
+  return { slope: found, error: Math.abs(found - (near - here) / h) + rounding }
+}
+
+interface Limits {
+  readonly low: number
+  readonly high: number
 }

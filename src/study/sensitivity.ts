@@ -25,6 +25,11 @@ export interface Sensitivity {
   /** Slope of the result over the input, SI. */
   readonly slope: number
   /**
+   * How far the slope may be off, SI: the difference to a rule of lower order, what a kink near the value does, and rounding. Large beside the slope where the result has
+   * a kink or is noisy.
+   */
+  readonly slopeError: number
+  /**
    * Percent of change in the result for one percent in the input. Nothing where it says nothing: for a temperature, whose zero
    * is arbitrary to the eye, and where the result is zero.
    */
@@ -168,7 +173,7 @@ function sensitivityOf(
   }
   const [low, high, range] = ends(given, scatter, x, swing, limits)
   const step = 1e-3 * (Math.abs(x) || (high - low) / 2 || 1e-3)
-  const effect = slope(f, x, step, limits)
+  const effect = slope(f, x, step, limits, value)
   const says = kind !== 'temperature' && outputKind !== 'temperature' && value !== 0
   const result = (moved: number) => {
     const y = f(moved)
@@ -177,8 +182,9 @@ function sensitivityOf(
   return {
     path,
     value: new Quantity(x, kind),
-    slope: effect,
-    elasticity: says ? (effect * x) / value : undefined,
+    slope: effect.slope,
+    slopeError: effect.error,
+    elasticity: says ? (effect.slope * x) / value : undefined,
     from: new Quantity(low, kind),
     to: new Quantity(high, kind),
     range,

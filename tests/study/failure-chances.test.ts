@@ -39,6 +39,21 @@ describe('chances of rare failures', () => {
     for (const { share } of found.any.reduce) expect(share).toBeCloseTo(0.25, 1)
   })
 
+  test('inputs of one draw count as one: four that are the same are twice as far out, and cost one slope', () => {
+    const tied = ['b', 'c', 'd'].map((name) => ({ between: ['a', name], coefficient: 1 }) as const)
+    const all = ['b', 'c'].flatMap((name, i) => ['c', 'd'].slice(i).map((other) => ({ between: [name, other], coefficient: 1 }) as const))
+    const found = failureChances(
+      plane,
+      { a: standard, b: standard, c: standard, d: standard },
+      { limits: { left: zero }, evaluations: 2000, correlations: [...tied, ...all] },
+    )
+    // The sum of four equal ones over two has a deviation of 2: Φ(−4.753424/2) = 8.73e-3.
+    expect(found.each[0]!.index).toBeCloseTo(4.753424 / 2, 3)
+    expect(found.any.interval[0]).toBeLessThan(8.734e-3)
+    expect(found.any.interval[1]).toBeGreaterThan(8.734e-3)
+    expect(found.any.reduce).toEqual([{ path: 'a', also: ['b', 'c', 'd'], share: 1 }])
+  })
+
   test('the published series system of four branches', () => {
     const found = failureChances(branches, { x: standard, y: standard }, { limits: { one: zero, two: zero, three: zero, four: zero } })
     // Waarts 2000; Echard, Gayton and Lemaire, Struct. Saf. 33 (2011) 145, table 1: 2.233e-3 by a million draws and more.

@@ -118,6 +118,23 @@ describe('local sensitivities', () => {
     )
   })
 
+  test('a slope states how far it is off: a little where it is smooth, as much as itself at a kink', () => {
+    const of = (si: (x: number) => number) => {
+      const one = formula('test.slope', { inputs: { x: 'ratio' }, output: 'ratio', source: memory, si: ({ x }) => si(x) })
+      return sensitivity(one, { x: 2 }).inputs[0]!
+    }
+    for (const [found, exact] of [
+      [of(Math.exp), Math.exp(2)],
+      [of((x) => x ** 3), 12],
+      [of((x) => Math.sin(5 * x)), 5 * Math.cos(10)],
+    ] as const) {
+      expect(Math.abs(found.slope - exact)).toBeLessThanOrEqual(found.slopeError)
+      expect(found.slopeError).toBeLessThan(1e-4 * Math.abs(exact))
+    }
+    const kink = of((x) => Math.max(0, x - 2.001))
+    expect(kink.slopeError).toBeGreaterThan(0.1)
+  })
+
   test('slope at a limit is one-sided and right', () => {
     const { inputs } = sensitivity(power, { a: 0, inner: { b: 1, warm: '300 K' } }, { output: 'value', inputs: ['a'] })
     expect(inputs).toHaveLength(1)
