@@ -1,17 +1,20 @@
 import { type Drawing, drawingSvg, Figure } from '../../drawing/index.js'
-import { JOINTS, type Joint } from '../numbers.js'
+import { type DrivenJoint, drivenJoints, JOINTS, type Joint } from '../numbers.js'
 import { knownOptions } from '../options.js'
 import type { Assessment, CheckResult } from '../result.js'
+import { beltDriveDrawing } from './belt-drive.js'
 import { boltDrawing } from './bolt.js'
 import { motorPatternDrawing, stackPatternDrawing } from './bolt-pattern.js'
 import { cordDriveDrawing } from './cord-drive.js'
 import { strideDrawing, torqueSpeedDrawing } from './curves.js'
 import { Facts } from './facts.js'
 import { ferruleDrawing } from './ferrule.js'
+import { gearPairDrawing } from './gear-pair.js'
 import { grooveDrawing } from './groove.js'
 import { heatDrawing } from './heat.js'
 import { legDrawing as drawLeg } from './leg.js'
 import { motorDrawing } from './motor.js'
+import { outputStackDrawing } from './output-stack.js'
 import { pinDrawing } from './pin.js'
 import { motorGroup, stackGroup } from './present.js'
 import { reservesDrawing } from './reserves.js'
@@ -50,6 +53,12 @@ const ofJoint: readonly (readonly [name: string, draw: (facts: Facts, joint: Joi
   ['torque-speed', torqueSpeedDrawing],
 ]
 
+const ofDrive: readonly (readonly [name: string, draw: (facts: Facts, joint: DrivenJoint) => Drawing | undefined])[] = [
+  ['belt-drive', beltDriveDrawing],
+  ['gear-pair', gearPairDrawing],
+  ['output-stack', outputStackDrawing],
+]
+
 /** The bolts of the stack and of the motors: one drawing for motors that share a group. */
 function boltsOf(facts: Facts): (readonly [name: string, draw: Draw])[] {
   const [stack, hip, knee] = [stackGroup(facts), motorGroup(facts, 'hip'), motorGroup(facts, 'knee')]
@@ -68,6 +77,9 @@ const allOf = (facts: Facts): readonly (readonly [name: string, draw: Draw])[] =
   ['leg', drawLeg],
   ['reserve-bars', reservesDrawing],
   ...JOINTS.flatMap((joint) => ofJoint.map(([name, draw]) => [`${name}-${joint}`, (one: Facts) => draw(one, joint)] as const)),
+  ...drivenJoints(facts.leg.x).flatMap((joint) =>
+    ofDrive.map(([name, draw]) => [`${name}-${joint}`, (one: Facts) => draw(one, joint)] as const),
+  ),
   ['rod-drive', rodDriveDrawing],
   ...boltsOf(facts),
   ['bolt-pattern-stack', stackPatternDrawing],
@@ -78,7 +90,8 @@ const allOf = (facts: Facts): readonly (readonly [name: string, draw: Draw])[] =
 ]
 
 /**
- * Drawings of an assessed leg: the leg in the hardest pose of its governing check, cord drives, sections of its joints, heat, curves. Each has an
+ * Drawings of an assessed leg: the leg in the hardest pose of its governing check, drives by cord, belt, gear and
+ * gearbox, direct drives, sections of its joints, heat, curves. Each has an
  * answer, a description and a table of its dimensions. A part that the leg does not have gives no drawing.
  */
 export function legDrawings(assessment: Assessment, options: LegDrawingOptions = {}): readonly LegDrawing[] {

@@ -39,7 +39,7 @@ export const largestTorque = (leg: Leg, joint: Driven, sheet: ControlSheet | und
     ? driveNumbers(leg, joint).atCurrentLimit
     : Math.max(...sheet.joints[joint].currentLimits.map(({ jointTorque }) => jointTorque.si))
 
-/** Whether both joints are driven by cord, so that there is a control sheet. */
+/** Whether both joints are driven by cord, so that the control sheet gives their torque here. */
 export const hasSheet = (leg: Leg): boolean => {
   const x = legNumbers(leg)
   return hasCord(x, 'hip') && hasCord(x, 'knee')

@@ -1,0 +1,61 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, test } from 'vitest'
+import { PAGE_WIDTH } from '../../src/drawing/index.js'
+import { toothOutline } from '../../src/leg/drawings/gear-teeth.js'
+import { assess, describeLeg, legDrawings, toDxf } from '../../src/leg/index.js'
+import { benchLeg } from '../../src/leg/plans/bench.js'
+import { gearSetting } from '../../src/leg/plans/gear-setting.js'
+import { outside, overlaps, textBoxes } from '../drawing/boxes.js'
+import { geared } from './gear-legs.js'
+import { driven } from './sideways-legs.js'
+
+const read = (name: string) => describeLeg(readFileSync(new URL(`../../examples/${name}-leg-revised.yaml`, import.meta.url), 'utf8'))
+const of = (leg: typeof geared, ...only: string[]) => legDrawings(assess(leg, { cases: ['stand', 'walk'] }), { only })
+const rows = (drawing: { table: { rows: readonly (readonly string[])[] } }) =>
+  new Map(drawing.table.rows.map(([name, value]) => [name, value]))
+
+describe('drawings of belts, gears and outputs', () => {
+  test('a belt is drawn with both pulleys at the distance of its axes, its spans as long as they are', () => {
+    const [belt] = of(read('orchard'), 'belt-drive-knee')
+    const table = rows(belt!)
+    expect(table.get('distance of the axes, tensioned')).toBe('130.3')
+    expect(table.get('pitch of a plucked span')).toBe('366.5')
+    const dxf = toDxf(belt!)
+    // Circles of both pulleys, and straight pieces as long as the free span.
+    expect(dxf).toMatch(/14\.32/)
+    expect(dxf).toMatch(/85\.94/)
+  })
+
+  test('teeth of a drawn gear are as wide as a calliper reads over them, and their tips on the tip circle', () => {
+    const s = gearSetting(benchLeg(geared), 'knee')
+    for (const one of [s.pinion, s.wheel]) {
+      const gear = { centre: [0, 0] as const, teeth: one.teeth, module: 0.8, thinning: 0.05 }
+      const points = toothOutline(gear, Math.PI / 2, one.spanned)
+      const tips = points.map(([x, y]) => Math.hypot(x, y))
+      expect(Math.max(...tips)).toBeCloseTo(500 * one.tip, 9)
+      expect(Math.min(...tips)).toBeCloseTo(500 * one.root, 9)
+      // The flanks are polygons of eight points: a little narrower than the curve.
+      const width = Math.max(...points.map(([x]) => x)) - Math.min(...points.map(([x]) => x))
+      expect(width).toBeLessThan(1000 * one.thinned + 1e-9)
+      expect(width / (1000 * one.thinned)).toBeGreaterThan(0.99)
+    }
+  })
+
+  test('each kind of drive has its drawing, and no other', () => {
+    const drives = /^(cord-drive|belt-drive|gear-pair|output-stack)/
+    const names = (leg: typeof geared) =>
+      legDrawings(assess(leg, { cases: ['stand'] }))
+        .map(({ id }) => id)
+        .filter((id) => drives.test(id))
+    expect(names(read('desk'))).toEqual(['output-stack-hip', 'output-stack-knee'])
+    expect(names(geared)).toEqual(['output-stack-hip', 'gear-pair-knee'])
+    expect(names(driven)).toEqual(['belt-drive-hip', 'belt-drive-knee', 'output-stack-sidewaysHip'])
+  })
+
+  test('the gearbox of a sideways hip is drawn without a text on another', () => {
+    const [stack] = of(driven, 'output-stack-sidewaysHip')
+    const boxes = textBoxes(stack!.svg)
+    expect([...overlaps(boxes), ...outside(boxes, PAGE_WIDTH, stack!.height)]).toEqual([])
+    expect(stack!.title).toMatch(/Gearbox of the sideways hip/)
+  })
+})
