@@ -66,21 +66,12 @@ export {
   WpmK,
   years,
 } from './functions.js'
+export { quantity, quantityFromJSON, read } from './given-quantity.js'
 export { type Kind, type KindRow, kindNames, kindRow, siUnit, type UnitOf, unitNames, unitOf } from './kinds.js'
 export { nearName, nearNames } from './near.js'
+export type { Note } from './notes.js'
 export { bandText, significant } from './printed.js'
-export {
-  ascending,
-  type In,
-  largest,
-  type Note,
-  Quantity,
-  type QuantityJSON,
-  quantity,
-  quantityFromJSON,
-  read,
-  smallest,
-} from './quantity.js'
+export { ascending, type In, largest, Quantity, type QuantityJSON, smallest } from './quantity.js'
 export {
   accepted,
   didYouMean,

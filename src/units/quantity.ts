@@ -1,16 +1,9 @@
 import { dimensionsText, hasSquareRoot } from './dimensions.js'
 import { InputError, refuse, show } from './errors.js'
 import { type Kind, type KindRow, kindRow, siUnit, type UnitOf, unitOf } from './kinds.js'
+import { joinNotes, type Note } from './notes.js'
 import { inShown, significant } from './printed.js'
-import { accepted, type Foreign, kindAccepted, type Plain, readAny, unitsAccepted } from './reading.js'
-
-/** A remark that travels with a result into whatever is computed from it, such as a correlation used outside its range. */
-export interface Note {
-  /** The formula or function that made the remark. */
-  readonly formula: string
-  /** The remark, in plain words. */
-  readonly text: string
-}
+import { type Foreign, kindAccepted, type Plain, unitsAccepted } from './reading.js'
 
 /**
  * What a function takes for a quantity of kind `K`: a `Quantity` or its JSON form, text such as `'5 mm'` that the compiler checks, a pair
@@ -188,43 +181,8 @@ function scaled<K extends Kind | 'derived'>(method: string, from: Quantity<K>, s
 /** Whether a kind is an absolute temperature, not a difference. */
 const isAbsolute = (kind: string): boolean => kindRow(kind)?.lowest === 0
 
-/** The notes of two operands, each once. */
-export function joinNotes(
-  a: { notes?: readonly Note[] | undefined },
-  b: { notes?: readonly Note[] | undefined },
-): readonly Note[] | undefined {
-  if (a.notes === undefined) return b.notes
-  if (b.notes === undefined || b.notes === a.notes) return a.notes
-  const first = a.notes
-  return [...first, ...b.notes.filter((note) => !first.includes(note))]
-}
-
 function printed(si: number, row: KindRow | undefined, dim: number): string {
   if (row === undefined) return dim === 0 ? significant(si) : `${significant(si)} ${dimensionsText(dim)}`
   const { number, name } = inShown(si, si, row)
   return name === '1' ? number : `${number} ${name}`
-}
-
-/**
- * Makes a quantity from anything `In<K>` accepts.
- * Throws an `InputError` that names the given value and the units accepted, also for a number that is not finite.
- */
-export function quantity<K extends Kind>(kind: K, given: In<NoInfer<K>>): Quantity<K> {
-  const row = kindRow(kind)
-  if (row === undefined) refuse('quantity', 'kind', kind, kindAccepted(kind))
-  const x = readAny(row, given)
-  if (!Number.isFinite(x)) refuse('quantity', 'given', given, accepted(kind, given))
-  return new Quantity(x, kind, row.dim, (given as { notes?: readonly Note[] }).notes)
-}
-
-/** The SI number of anything `In<K>` accepts, with the refusals of `quantity`. */
-export const read = (kind: Kind, given: unknown): number => quantity(kind, given as never).si
-
-/** Reads what `toJSON` wrote. Throws an `InputError` when the data is not a quantity of the table. */
-export function quantityFromJSON(data: unknown): Quantity<Kind> {
-  const { kind, value, unit } = (data ?? {}) as Partial<QuantityJSON>
-  if (kindRow(kind as string) === undefined || typeof value !== 'number' || !Number.isFinite(value) || unit !== siUnit(kind as Kind)) {
-    refuse('quantityFromJSON', 'data', data, "must be { kind, value, unit } with a finite value in the kind's SI unit, as toJSON writes it")
-  }
-  return new Quantity(value, kind as Kind)
 }
