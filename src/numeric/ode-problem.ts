@@ -45,6 +45,12 @@ export interface OdeProblem {
   readonly dense?: boolean | undefined
 }
 
+/** An initial-value problem for `solveStiff`. */
+export interface StiffProblem extends OdeProblem {
+  /** Writes ∂fᵢ/∂yⱼ row by row (i·n + j). Default: forward differences. */
+  readonly jacobian?: ((t: number, y: Float64Array, out: Float64Array) => void) | undefined
+}
+
 /** The checked problem with its defaults filled in, as the steppers use it. @internal */
 export interface OdeSettings {
   readonly n: number

@@ -1,28 +1,24 @@
+import { cubicInto } from './cubic.js'
 import { NumericError } from './error.js'
 import { A, C, E, GAMMA } from './esdirk-tableau.js'
+import { forwardDifferences } from './forward-differences.js'
 import { luFactor, luSolve } from './linear.js'
 import { insideSegment, integrateSteps, type Stepper, startingStep } from './ode.js'
-import { type OdeProblem, type OdeSettings, readProblem } from './ode-problem.js'
+import { type OdeSettings, readProblem, type StiffProblem } from './ode-problem.js'
 import type { OdeSolution } from './ode-solution.js'
 
 const NEWTON_ITERATIONS = 7
 const NEWTON_TOLERANCE = 0.01
-
-/** An initial-value problem for `solveStiff`. */
-export interface StiffProblem extends OdeProblem {
-  /** Writes ∂fᵢ/∂yⱼ row by row (i·n + j). Default: forward differences. */
-  readonly jacobian?: ((t: number, y: Float64Array, out: Float64Array) => void) | undefined
-}
 
 class Esdirk implements Stepper {
   readonly degree = 3
   evaluations = 0
   private readonly k: Float64Array[]
   private readonly base: Float64Array
-  private readonly stage: Float64Array
-  private readonly rate: Float64Array
-  private readonly delta: Float64Array
-  private readonly jacobian: Float64Array
+  readonly stage: Float64Array
+  readonly rate: Float64Array
+  readonly delta: Float64Array
+  readonly jacobian: Float64Array
   private readonly matrix: Float64Array
   private readonly pivots: Int32Array
   /** The step the factored matrix belongs to; 0 when there is none. */
@@ -63,29 +59,11 @@ class Esdirk implements Stepper {
   }
 
   private evaluateJacobian(t: number, y: Float64Array): void {
-    const { n, derivative, relativeTolerance, absoluteTolerance } = this.s
     this.fresh = true
     this.factoredFor = 0
     this.slowest = 0
-    if (this.given !== undefined) {
-      this.given(t, y, this.jacobian)
-      return
-    }
-    const { stage, rate, jacobian, delta: f0 } = this
-    stage.set(y)
-    // The stage derivative at hand solves the stage equation only to Newton's tolerance, which the differences would magnify.
-    derivative(t, stage, f0)
-    for (let j = 0; j < n; j++) {
-      const yj = y[j]!
-      // atol/rtol is the size below which a state hardly matters: differencing on less than that drowns in rounding.
-      const size = 1.5e-8 * Math.max(Math.abs(yj), absoluteTolerance[j]! / Math.max(relativeTolerance, 1e-9), 1e-30)
-      stage[j] = yj + size
-      const exact = stage[j]! - yj
-      derivative(t, stage, rate)
-      for (let i = 0; i < n; i++) jacobian[i * n + j] = (rate[i]! - f0[i]!) / exact
-      stage[j] = yj
-    }
-    this.evaluations += n + 1
+    if (this.given !== undefined) this.given(t, y, this.jacobian)
+    else this.evaluations += forwardDifferences(this.s, t, y, this)
   }
 
   private factor(h: number): boolean {
@@ -189,17 +167,7 @@ class Esdirk implements Stepper {
   }
 
   interpolant(y: Float64Array, h: number, yNew: Float64Array, out: Float64Array, offset: number): void {
-    const { n } = this.s
-    const first = this.k[0]!
-    const last = this.k[5]!
-    for (let i = 0; i < n; i++) {
-      const rise = yNew[i]! - y[i]!
-      const from = h * first[i]!
-      const to = h * last[i]!
-      out[offset + i] = from
-      out[offset + n + i] = 3 * rise - 2 * from - to
-      out[offset + 2 * n + i] = from + to - 2 * rise
-    }
+    cubicInto(out, offset, this.s.n, h, y, yNew, this.k[0]!, this.k[5]!)
   }
 
   accept(): void {
