@@ -1,30 +1,11 @@
-import { type CordDriveState, RIGID } from './branch.js'
+import type { CordDriveState } from './branch.js'
+import { CordSides } from './cord-sides.js'
 import { checkHistory, checkStep } from './history-limits.js'
 import { SLACK_SHARE } from './holding.js'
 import type { PathPoint } from './path-point.js'
-import { Wrap } from './wrap.js'
-import { type EndProbe, endProbe } from './wrap-end.js'
+import { solve } from './tension-root.js'
 
 const LEAST = 1e-9
-
-/** Root of an increasing function from a start, Newton kept in a bracket; `f` leaves its slope in `slope[0]`. */
-function solve(f: (x: number) => number, slope: { at: number }, start: number, low: number, high: number): number {
-  let lo = low
-  let hi = high
-  let x = start
-  for (let i = 0; i < 80; i++) {
-    const value = f(x)
-    if (value > 0) hi = x
-    else lo = x
-    const newton = x - value / slope.at
-    // A last step this small leaves its square.
-    if (Math.abs(newton - x) <= 1e-9 * x) return newton
-    const next = newton > lo && newton < hi ? newton : 0.5 * (lo + hi)
-    if (Math.abs(next - x) <= 1e-15 * x) return next
-    x = next
-  }
-  return x
-}
 
 /**
  * Follows a history of torque (or of angle) at one pose, motor locked, step by step: loading, unloading, reversal, gross slip. The wraps keep
@@ -47,99 +28,8 @@ export function loadPath(d: CordDriveState, drive: 'torque' | 'angle', steps: Ar
   return out
 }
 
-/** The cord at one pose with its memory of loads. Mutable, for the simulations only. */
-export class LoadPath {
-  private readonly drumA: Wrap
-  private readonly drumB: Wrap
-  /** The whole pinion wrap, or with a clamp the half on side A; side B's half is `pinionB`. */
-  private readonly pinion: Wrap
-  private readonly pinionB: Wrap | undefined
-  private readonly probes: [EndProbe, EndProbe, EndProbe, EndProbe] = [endProbe(), endProbe(), endProbe(), endProbe()]
-  private readonly slope = { at: 0 }
-  private Ta: number
-  private Tb: number
-  private windup = 0
-  /** Cord given out by side A at the last call of `both`. */
-  private gaveA = 0
-  private slipped = 0
-  /** Loose length on either side times the rigidity. */
-  private looseA = 0
-  private looseB = 0
-  /** Spans with their tensioners, and the compliance of the frame, as lengths of cord. */
-  private readonly spanA: number
-  private readonly spanB: number
-  private readonly sum: number
-  private readonly difference: number
-
-  constructor(private readonly d: CordDriveState) {
-    const muDrum = d.drumFriction ?? d.friction
-    this.drumA = new Wrap(0, d.drumWrapTaut, d.pretension, muDrum)
-    this.drumB = new Wrap(0, d.drumWrapSlack, d.pretension, muDrum)
-    const clamped = d.hold === 'clampedMidPinion'
-    this.pinion = new Wrap(0, clamped ? d.pinionWrap / 2 : d.pinionWrap, d.pretension, d.friction)
-    this.pinionB = clamped ? new Wrap(0, d.pinionWrap / 2, d.pretension, d.friction) : undefined
-    this.Ta = d.pretension
-    this.Tb = d.pretension
-    const { sum, difference, tautSpan, slackSpan } = d.compliance ?? RIGID
-    this.spanA = d.span + d.axialRigidity * tautSpan
-    this.spanB = d.span + d.axialRigidity * slackSpan
-    this.sum = d.axialRigidity * sum
-    this.difference = d.axialRigidity * difference
-  }
-
-  /** Cord given out by side A since the last committed state, times the rigidity; its slope is left in `slope`. */
-  private sideA(T: number): number {
-    const { d, drumA, pinion, probes } = this
-    const [pd, pp] = probes
-    drumA.probe(1, drumA.high, T, pd)
-    // The clamp of a half wrap, and the resting middle of a whole one, lie at its high end.
-    pinion.probe(-1, pinion.low, T, pp)
-    this.slope.at = this.spanA + d.drumRadius * pd.slope + d.pinionRadius * pp.slope
-    const onDrum = pd.integral - drumA.highIntegral
-    const onPinion = pinion.lowIntegral - pp.integral
-    return this.spanA * (T - this.Ta) + d.drumRadius * onDrum + d.pinionRadius * onPinion
-  }
-
-  private sideB(T: number): number {
-    const { d, drumB, probes } = this
-    const [, , pd, pp] = probes
-    drumB.probe(1, drumB.high, T, pd)
-    const wrap = this.pinionB ?? this.pinion
-    const outward = this.pinionB === undefined ? 1 : -1
-    wrap.probe(outward, outward > 0 ? wrap.high : wrap.low, T, pp)
-    this.slope.at = this.spanB + d.drumRadius * pd.slope + d.pinionRadius * pp.slope
-    const onPinion = outward > 0 ? pp.integral - wrap.highIntegral : wrap.lowIntegral - pp.integral
-    return this.spanB * (T - this.Tb) + d.drumRadius * (pd.integral - drumB.highIntegral) + d.pinionRadius * onPinion
-  }
-
-  private both(Ta: number, Tb: number): number {
-    this.gaveA = this.sideA(Ta)
-    const slopeA = this.slope.at
-    const b = this.sideB(Tb)
-    this.slope.at += slopeA + 4 * this.sum
-    return this.gaveA + b + 2 * this.sum * (Ta - this.Ta + Tb - this.Tb)
-  }
-
-  /** Cord that side A gains as the frame deflects, times the rigidity, since the last committed state. */
-  private frameA(Ta: number, Tb: number): number {
-    return this.sum * (Ta - this.Ta + Tb - this.Tb) + this.difference * (Ta - this.Ta - Tb + this.Tb)
-  }
-
-  /** Whether the slip of the two ends has met: the pinion slides as a whole. */
-  private slides(): boolean {
-    const [, a, , b] = this.probes
-    return this.pinionB === undefined && (a.through || b.through || (a.sense !== 0 && b.sense !== 0 && a.boundary >= b.boundary))
-  }
-
-  private commit(): void {
-    const { drumA, drumB, pinion, pinionB, probes } = this
-    drumA.commit(1, drumA.high, this.Ta, probes[0])
-    drumB.commit(1, drumB.high, this.Tb, probes[2])
-    pinion.commit(-1, pinion.low, this.Ta, probes[1])
-    if (pinionB === undefined) pinion.commit(1, pinion.high, this.Tb, probes[3])
-    else pinionB.commit(-1, pinionB.low, this.Tb, probes[3])
-  }
-
+/** The cord at one pose, led from load to load. Mutable, for the simulations only. */
+export class LoadPath extends CordSides {
   private point(state: PathPoint['state']): PathPoint {
     const { d, Ta, Tb, windup, slipped } = this
     const looseLength = (this.looseA + this.looseB) / d.axialRigidity
