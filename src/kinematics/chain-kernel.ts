@@ -1,6 +1,7 @@
 import { solveDefiniteInPlace } from '../numeric/index.js'
 import type { ChainJointSi, FrameSi } from './chain-geometry-kernel.js'
 import { ChainNewtonEuler } from './chain-newton-euler.js'
+import { dampedRatesInto, weighRotation } from './damped-rates.js'
 
 /**
  * The arithmetic of a serial chain on plain SI numbers: nothing is checked and, after construction, nothing is allocated; fit for a 1 kHz
@@ -173,33 +174,10 @@ export class ChainKernel extends ChainNewtonEuler {
     lengthPerRadian: number,
     wish?: ArrayLike<number>,
   ): boolean {
-    const n = this.joints
-    const { task, right, jacobian: J } = this
-    this.jacobianInto(J, 0, q)
-    const rows = twist.length === 3 ? 3 : 6
-    const first = 6 - rows
-    for (let i = first; i < 3; i++) for (let k = 0; k < n; k++) J[i * n + k] = lengthPerRadian * J[i * n + k]!
-    for (let i = 0; i < rows; i++) {
-      const at = (first + i) * n
-      let rest = twist[i]! * (first + i < 3 ? lengthPerRadian : 1)
-      if (wish !== undefined) for (let k = 0; k < n; k++) rest -= J[at + k]! * wish[k]!
-      right[i] = rest
-      for (let j = i; j < rows; j++) {
-        let sum = i === j ? damping * damping : 0
-        for (let k = 0; k < n; k++) sum += J[at + k]! * J[(first + j) * n + k]!
-        task[i * rows + j] = sum
-      }
-    }
-    if (!solveDefiniteInPlace(task, rows, right)) return false
-    let check = 0
-    for (let i = 0; i < rows; i++) check += right[i]!
-    if (!Number.isFinite(check)) return false
-    for (let k = 0; k < n; k++) {
-      let sum = wish === undefined ? 0 : wish[k]!
-      for (let i = 0; i < rows; i++) sum += J[(first + i) * n + k]! * right[i]!
-      out[offset + k] = sum
-    }
-    return true
+    const { joints, task, right, jacobian } = this
+    this.jacobianInto(jacobian, 0, q)
+    weighRotation(jacobian, joints, twist.length, lengthPerRadian)
+    return dampedRatesInto(out, offset, { jacobian, joints, task, right }, twist, damping, lengthPerRadian, wish)
   }
 
   /** Kinetic energy of bodies and rotors, J. */

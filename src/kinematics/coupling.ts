@@ -2,7 +2,7 @@ import { type Given, type Inputs, readInputs } from '../formula/index.js'
 import { InputError, type Kind, Quantity, refuse } from '../units/index.js'
 import { CouplingKernel } from './coupling-kernel.js'
 import { FOUR_BAR_KNEE, type FourBarKnee, fourBarKnee } from './four-bar-knee.js'
-import type { LimitsSi } from './leg-nearest.js'
+import type { LimitsSi } from './leg-limits.js'
 import { type PerJoint, perJoint, perJointOf } from './vectors.js'
 
 const SPECIFICATION = {

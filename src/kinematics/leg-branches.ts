@@ -1,6 +1,6 @@
 import { Quantity } from '../units/index.js'
 import { FOOT_ABOVE, KNEE_BACKWARD, type LegGeometryKernel, REACHED } from './leg-geometry-kernel.js'
-import { type LimitsSi, withinTurns } from './leg-nearest.js'
+import { type LimitsSi, withinTurns } from './leg-limits.js'
 import type { LegJoint } from './leg-specification.js'
 import type { PerJoint } from './vectors.js'
 

@@ -1,5 +1,6 @@
 import { LegGeometryKernel, NOT_A_NUMBER } from './leg-geometry-kernel.js'
-import { type LimitsSi, NearestSearch } from './leg-nearest.js'
+import type { LimitsSi } from './leg-limits.js'
+import { NearestSearch } from './leg-nearest.js'
 
 /** Below this, relative to the leg's size, a pose counts as singular for the inverse of the Jacobian: eight digits are lost there. */
 export const SINGULAR = 1e-8

@@ -1,27 +1,7 @@
-import type { LegGeometryKernel } from './leg-geometry-kernel.js'
+import { PoseCandidates } from './leg-candidates.js'
+import { type LimitsSi, TURN } from './leg-limits.js'
 
-/** Joint limits on SI numbers: lowest and highest of sideways hip, hip, knee in turn; ±∞ where there is none. */
-export type LimitsSi = Float64Array
-
-const TURN = 2 * Math.PI
 const SCAN = 96
-const ON_LIMIT = 1e-12
-
-/** The angle, give or take whole turns, that lies within limits and is smallest in size; NaN if there is none, or for an angle that is not a number. SI numbers. */
-export function withinTurns(angle: number, lowest: number, highest: number): number {
-  const wrapped = angle - TURN * Math.round(angle / TURN)
-  // The turn that comes nearest to the limits' own place nearest zero, and its neighbours; the positive of two alike. A limit reached to rounding is reached.
-  const least = Math.max(lowest, Math.min(0, highest))
-  const turns = TURN * Math.round((least - wrapped) / TURN)
-  let best = Number.NaN
-  for (let k = 1; k >= -1; k--) {
-    const shifted = wrapped + turns + k * TURN
-    if (shifted < lowest - ON_LIMIT || shifted > highest + ON_LIMIT) continue
-    if (!(Math.abs(shifted) >= Math.abs(best) - ON_LIMIT)) best = Math.min(highest, Math.max(lowest, shifted))
-  }
-  return best
-}
-
 /**
  * Search for the reachable point nearest to a point, with or without joint limits. Where the point itself can be reached the miss is zero to rounding.
  *
@@ -29,31 +9,11 @@ export function withinTurns(angle: number, lowest: number, highest: number): num
  * with knee and sideways hip free, by bracketed roots) and the best is kept. Nothing is iterated from a guess. One search may not be shared between
  * threads: it keeps the best pose in fields of its own.
  */
-export class NearestSearch {
-  /** Angles of the best pose so far. */
-  readonly q: Float64Array = new Float64Array(3)
-  /** The foot there. */
-  readonly foot: Float64Array = new Float64Array(3)
-  /** Its distance from the point. */
-  miss = Infinity
-  private readonly trial = new Float64Array(3)
-  private readonly improvement: number
-  private limits: LimitsSi = new Float64Array(6)
-  private x = 0
-  private y = 0
-  private z = 0
-  private radius = 0
-  /** Direction of the point around the axis. */
-  private toY = 0
-  private toZ = -1
+export class NearestSearch extends PoseCandidates {
   /** Hip held at a limit, the knee tried there, and the slope of the squared distance over the knee's angle with the sideways hip free. */
   private heldHip = 0
   private triedKnee = 0
   private slope = 0
-
-  constructor(private readonly leg: LegGeometryKernel) {
-    this.improvement = 1e-13 * (leg.upperLink + leg.lowerLink + Math.abs(leg.hipOffset))
-  }
 
   /** Whether the point is on the axis of the sideways hip, so that every direction around it is as near. */
   get directionArbitrary(): boolean {
@@ -123,61 +83,6 @@ export class NearestSearch {
     }
   }
 
-  private consider(q1: number, q2: number, q3: number): void {
-    const { trial } = this
-    this.leg.footInto(trial, 0, q1, q2, q3)
-    const miss = Math.hypot(trial[0]! - this.x, trial[1]! - this.y, trial[2]! - this.z)
-    if (!(miss < this.miss - this.improvement)) return
-    this.miss = miss
-    this.q[0] = q1
-    this.q[1] = q2
-    this.q[2] = q3
-    this.foot.set(trial)
-  }
-
-  private hip(angle: number): number {
-    return withinTurns(angle, this.limits[2]!, this.limits[3]!)
-  }
-
-  private knee(angle: number): number {
-    return withinTurns(angle, this.limits[4]!, this.limits[5]!)
-  }
-
-  /** Knee angles at which the knee itself no longer helps: straight, folded, and its two limits; not finite where there is none. */
-  private fixedKnee(k: number): number {
-    return k === 0 ? this.knee(0) : k === 1 ? this.knee(Math.PI) : this.limits[k + 2]!
-  }
-
-  /** Turns the leg plane so that its foot is as near to the point as it can be around the axis. */
-  private turned(q2: number, q3: number): void {
-    const { toY, toZ } = this
-    const { hipOffset: d, upperLink: l1, lowerLink: l2 } = this.leg
-    const Z = -l1 * Math.cos(q2) - l2 * Math.cos(q2 + q3)
-    const free = d === 0 && Z === 0
-    const q1 = free ? 0 : Math.atan2(toZ * d - toY * Z, toY * d + toZ * Z)
-    this.consider(withinTurns(q1, this.limits[0]!, this.limits[1]!), q2, q3)
-  }
-
-  /** Both knee bends that put the foot at X, Z in the leg plane, with the sideways hip free (`q1` not a number) or held. */
-  private planarAt(q1: number, X: number, Z: number): void {
-    const { upperLink: l1, lowerLink: l2 } = this.leg
-    const distance = X * X + Z * Z
-    const far = (l1 + l2) ** 2 - distance
-    const near = distance - (l1 - l2) ** 2
-    if (far < 0 || near < 0) return
-    for (let bend = 1; bend >= -1; bend -= 2) {
-      const bent = 2 * Math.atan2(bend * Math.sqrt(far), Math.sqrt(near))
-      const q2 = this.hip(Math.atan2(-X, -Z) - Math.atan2(l2 * Math.sin(bent), l1 + l2 * Math.cos(bent)))
-      const q3 = this.knee(bent)
-      if (Number.isNaN(q1)) this.turned(q2, q3)
-      else this.consider(q1, q2, q3)
-    }
-  }
-
-  private planar(X: number, Z: number): void {
-    this.planarAt(Number.NaN, X, Z)
-  }
-
   /** Knee angles at which, with the hip held and the sideways hip free, the foot is locally nearest to the point. */
   private stationaryKnees(q2: number): void {
     this.heldHip = q2
@@ -228,10 +133,4 @@ export class NearestSearch {
       else high = middle
     }
   }
-}
-
-/** Joint angles at a limit: −1 at the lowest, +1 at the highest, 0 free. */
-export const atLimit = (limits: LimitsSi, q: ArrayLike<number>): [number, number, number] => {
-  const end = (i: number) => (Math.abs(q[i]! - limits[2 * i]!) <= ON_LIMIT ? -1 : Math.abs(q[i]! - limits[2 * i + 1]!) <= ON_LIMIT ? 1 : 0)
-  return [end(0), end(1), end(2)]
 }

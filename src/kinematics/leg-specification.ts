@@ -1,4 +1,5 @@
-import type { Given, Inputs } from '../formula/index.js'
+import type { Given, Inputs, Si } from '../formula/index.js'
+import { InputError, Quantity } from '../units/index.js'
 
 const RANGE = {
   fields: {
@@ -39,3 +40,19 @@ export const LEG_JOINTS = ['sidewaysHip', 'hip', 'knee'] as const
 
 /** A joint of the three-joint leg. */
 export type LegJoint = (typeof LEG_JOINTS)[number]
+
+/** Throws an `InputError` for limits that are upside down. */
+export function checkLimits(where: string, spec: Si<typeof SPECIFICATION>): void {
+  const issues = LEG_JOINTS.flatMap((joint) => {
+    const range = spec.limits?.[joint]
+    if (range === undefined || range.lowest < range.highest) return []
+    return [
+      {
+        path: `limits.${joint}.lowest`,
+        given: String(new Quantity(range.lowest, 'angle')),
+        accepts: `must be below the highest, ${new Quantity(range.highest, 'angle')}`,
+      },
+    ]
+  })
+  if (issues.length > 0) throw new InputError(where, issues)
+}

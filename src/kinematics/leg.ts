@@ -1,22 +1,25 @@
 import { type Given, readInputs, type Si } from '../formula/index.js'
-import { type In, InputError, type Kind, Quantity } from '../units/index.js'
+import { type In, type Kind, Quantity } from '../units/index.js'
 import { legBranches } from './leg-branches.js'
 import { INSIDE_OFFSET, REACHED, TOO_FAR, TOO_NEAR } from './leg-geometry-kernel.js'
+import {
+  ANGLES,
+  FOOT_PUSH,
+  FOOT_VELOCITY,
+  type GivenAngles,
+  type GivenPoint,
+  GROUND_REACTION,
+  POINT,
+  RATES,
+  TOLERANCE,
+  TORQUE,
+} from './leg-inputs.js'
 import { LegKernel, SINGULAR } from './leg-kernel.js'
-import { atLimit, type LimitsSi } from './leg-nearest.js'
+import { atLimit, type LimitsSi } from './leg-limits.js'
 import type { ActiveLimit, Reachable, Unreachable } from './leg-reach.js'
 import { type AtSingularity, list, SINGULARITIES, type Singularity, singularityNotes } from './leg-singularity.js'
-import { LEG_JOINTS, SPECIFICATION, type ThreeJointLegSpecification } from './leg-specification.js'
-import { type PerJoint, perJoint, perJointOf, rowsOf, type Vector3, vectorOf, xyz } from './vectors.js'
-
-const ANGLES = /* @__PURE__ */ perJoint('angle')
-const POINT = /* @__PURE__ */ xyz('length')
-
-/** Joint angles as a caller gives them. */
-export interface GivenAngles extends Given<typeof ANGLES> {}
-
-/** A point of the leg's frame as a caller gives it. */
-export interface GivenPoint extends Given<typeof POINT> {}
+import { checkLimits, LEG_JOINTS, SPECIFICATION, type ThreeJointLegSpecification } from './leg-specification.js'
+import { type PerJoint, type perJoint, perJointOf, rowsOf, type Vector3, vectorOf, type xyz } from './vectors.js'
 
 const REASONS = { [TOO_FAR]: 'tooFar', [TOO_NEAR]: 'tooNear', [INSIDE_OFFSET]: 'insideOffsetCylinder' } as const
 
@@ -184,13 +187,6 @@ export class ThreeJointLeg {
   }
 }
 
-const FOOT_PUSH = { angles: { fields: ANGLES }, footPush: { fields: /* @__PURE__ */ xyz('force') } }
-const GROUND_REACTION = { angles: { fields: ANGLES }, groundReaction: { fields: /* @__PURE__ */ xyz('force') } }
-const TOLERANCE = { kind: 'ratio', min: SINGULAR, max: 1, default: SINGULAR } as const
-const TORQUE = { angles: { fields: ANGLES }, torque: { fields: /* @__PURE__ */ perJoint('torque') }, tolerance: TOLERANCE }
-const RATES = { angles: { fields: ANGLES }, rates: { fields: /* @__PURE__ */ perJoint('angularVelocity') } }
-const FOOT_VELOCITY = { angles: { fields: ANGLES }, footVelocity: { fields: /* @__PURE__ */ xyz('velocity') }, tolerance: TOLERANCE }
-
 /**
  * Makes a three-joint leg.
  * Throws an `InputError` for a link that is not positive and for limits that are upside down.
@@ -198,17 +194,6 @@ const FOOT_VELOCITY = { angles: { fields: ANGLES }, footVelocity: { fields: /* @
 export function threeJointLeg(given: ThreeJointLegSpecification): ThreeJointLeg {
   const where = 'kinematics.threeJointLeg'
   const spec = readInputs(where, SPECIFICATION, given)
-  const issues = LEG_JOINTS.flatMap((joint) => {
-    const range = spec.limits?.[joint]
-    if (range === undefined || range.lowest < range.highest) return []
-    return [
-      {
-        path: `limits.${joint}.lowest`,
-        given: String(new Quantity(range.lowest, 'angle')),
-        accepts: `must be below the highest, ${new Quantity(range.highest, 'angle')}`,
-      },
-    ]
-  })
-  if (issues.length > 0) throw new InputError(where, issues)
+  checkLimits(where, spec)
   return new ThreeJointLeg(spec)
 }

@@ -1,7 +1,8 @@
 import { readInputs } from '../formula/index.js'
 import { singularValues } from '../numeric/index.js'
 import { Quantity } from '../units/index.js'
-import { type GivenAngles, ThreeJointLeg } from './leg.js'
+import { ThreeJointLeg } from './leg.js'
+import type { GivenAngles } from './leg-inputs.js'
 import { apply3, cross3, unit3 } from './matrix3.js'
 import { mustBeMade, perJoint, type Vector3, vectorOf } from './vectors.js'
 

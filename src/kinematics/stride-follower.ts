@@ -5,7 +5,7 @@ import type { FootPath } from './foot-path.js'
 import type { ThreeJointLeg } from './leg.js'
 import type { LegDynamicsKernel } from './leg-dynamics-kernel.js'
 import { REACHED } from './leg-geometry-kernel.js'
-import { withinTurns } from './leg-nearest.js'
+import { withinTurns } from './leg-limits.js'
 
 /** Force of the ground on the foot, N, at a part of the stance (0 touch-down, 1 lift-off), for a foot at a place in the leg's frame: writes x, y, z. */
 export type GroundReactionSi = (out: Float64Array, stancePhase: number, foot: Float64Array) => void

@@ -2,7 +2,7 @@ import { type Given, type Inputs, readInputs } from '../formula/index.js'
 import { InputError, Quantity } from '../units/index.js'
 import { ThreeJointLeg } from './leg.js'
 import { REACHED } from './leg-geometry-kernel.js'
-import { withinTurns } from './leg-nearest.js'
+import { withinTurns } from './leg-limits.js'
 import { mustBeMade } from './vectors.js'
 
 const SECTION = {
