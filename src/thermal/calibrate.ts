@@ -1,51 +1,15 @@
-import { CholeskyDecomposition, Matrix } from 'ml-matrix'
 import { readInputs, requireKeys } from '../formula/index.js'
 import { fitLeastSquares } from '../numeric/index.js'
 import { type In, InputError, type Issue, Quantity } from '../units/index.js'
-import { type Part, partsOf } from './calibration-part.js'
-import type { Factors, Network } from './network.js'
+import type { Calibration, SteadyReading } from './calibration.js'
+import { correctionsOf, END } from './calibration-corrections.js'
+import { partsOf } from './calibration-part.js'
+import type { Network } from './network.js'
 import { courseNumbers } from './network-course.js'
 import { siOf, unknownNode } from './network-losses.js'
 import { displaced } from './network-spread.js'
 import { steadyNumbers } from './network-steady.js'
 import { readLog, type TemperatureLog, withCapacities } from './temperature-log.js'
-
-/** Temperatures read at a settled state. */
-type SteadyReading = Readonly<Record<string, In<'temperature'>>>
-
-/** One corrected parameter. */
-export interface Correction {
-  /** The link's or node's name. */
-  readonly name: string
-  readonly of: 'conductance' | 'capacity'
-  /** What the model's value is multiplied by. */
-  readonly factor: Quantity<'ratio'>
-  /** 95 % interval of the factor after the measurement. */
-  readonly low: Quantity<'ratio'>
-  readonly high: Quantity<'ratio'>
-  /** Half-width of the 95 % band it had before, relative. */
-  readonly before: Quantity<'ratio'>
-  /** Whether the measurement said anything about it: its band shrank by a tenth or more. */
-  readonly informed: boolean
-}
-
-/** A network corrected by measurement. */
-export interface Calibration {
-  /** The corrected network; its bands are what is left of the scatter, with what the readings tie together kept together. */
-  readonly network: Network
-  /** Every parameter that could change, the largest change first. */
-  readonly corrections: readonly Correction[]
-  /** Root-mean-square of reading less model, before and after. */
-  readonly misfitBefore: Quantity<'temperatureDifference'>
-  readonly misfitAfter: Quantity<'temperatureDifference'>
-  /** `consistent`; or `inconsistent` where readings lie further off than sensor and scatter explain: something is missing in the model. */
-  readonly state: 'consistent' | 'inconsistent'
-  /** The factors and what is left of their scatter, for `scaled`: to carry them to other loads. */
-  readonly factors: Factors
-}
-
-/** Standard deviations from the middle of a band to its 95 % end. */
-const END = 1.96
 
 /**
  * Corrects a network by measured temperatures: a settled state, a logged heating or cooling curve, or both.
@@ -132,43 +96,10 @@ export function calibrate(
     for (let i = 0; i < readings; i++) sum += r[i]! ** 2
     return new Quantity(sensor * Math.sqrt(sum / readings), 'temperatureDifference')
   }
-  // Column by column the independent causes of what is left.
-  const left = lowerFactor(fit.covariance, count)
-  const along = (shares: readonly number[], column: number) => shares.reduce((sum, share, i) => sum + share * left.get(i, column), 0)
-  const columns = Array.from({ length: count }, (_, c) => c)
-  const named = (parts: readonly Part[], value: (shares: readonly number[]) => number) =>
-    Object.fromEntries(parts.map(({ name, shares }) => [name, value(shares)]))
-  const logFactor = (shares: readonly number[]) => shares.reduce((sum, share, i) => sum + (share * fit.parameters[i]!) / END, 0)
-  const factors: Factors = {
-    links: named(touched.links, (shares) => Math.exp(logFactor(shares))),
-    capacities: named(touched.capacities, (shares) => Math.exp(logFactor(shares))),
-    spreads: columns.map((c) => ({
-      links: named(touched.links, (shares) => along(shares, c)),
-      capacities: named(touched.capacities, (shares) => along(shares, c)),
-    })),
-  }
-  const ratio = (x: number) => new Quantity(x, 'ratio')
-  const correction = ({ name, shares }: Part, of: Correction['of']): Correction => {
-    const value = logFactor(shares)
-    const half = Math.hypot(...columns.map((c) => along(shares, c)))
-    const wide = Math.hypot(...shares)
-    return {
-      name,
-      of,
-      factor: ratio(Math.exp(value)),
-      low: ratio(Math.exp(value - half)),
-      high: ratio(Math.exp(value + half)),
-      before: ratio(wide),
-      informed: half < 0.9 * wide,
-    }
-  }
-  const corrections = [
-    ...touched.links.map((part) => correction(part, 'conductance')),
-    ...touched.capacities.map((part) => correction(part, 'capacity')),
-  ]
+  const { factors, corrections } = correctionsOf(touched, fit)
   return {
     network: network.scaled(factors),
-    corrections: corrections.toSorted((a, b) => Math.abs(Math.log(b.factor.si)) - Math.abs(Math.log(a.factor.si))),
+    corrections,
     misfitBefore: rms(before),
     misfitAfter: rms(fit.residuals),
     // With the priors counted as data, the sum of squares has as many degrees of freedom as there are readings.
@@ -195,12 +126,4 @@ function differences(model: (p: Float64Array, out: Float64Array) => void, p: Flo
     )
     for (let i = 0; i < rows; i++) out[i * p.length + j] = (above[i]! - below[i]!) / (2 * STEP)
   }
-}
-
-/** Lower triangular factor of a covariance, made symmetric to the last digit first. */
-function lowerFactor(covariance: Float64Array, size: number): Matrix {
-  const symmetric = new Matrix(size, size)
-  for (let i = 0; i < size; i++)
-    for (let j = 0; j < size; j++) symmetric.set(i, j, (covariance[i * size + j]! + covariance[j * size + i]!) / 2)
-  return new CholeskyDecomposition(symmetric).lowerTriangularMatrix
 }

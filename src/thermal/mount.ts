@@ -1,13 +1,13 @@
 import { notesOf, readInputs, requireKeys } from '../formula/index.js'
 import { InputError, type Issue, issue, type Quantity as Q, Quantity, quantity } from '../units/index.js'
 import type { Motor } from './motor.js'
-import type { MotorNumbers } from './motor-currents.js'
 import { boardLinks } from './mount-board.js'
 import { stillHolds } from './mount-factors.js'
 import { LOAD, lossesOf, type MotorLoad } from './mount-loads.js'
+import { massOf, nodesOf } from './mount-nodes.js'
 import { barLinks, plateLinks, sinkLinks } from './mount-paths.js'
 import { MOUNT, type MountNumbers, type MountSpecification } from './mount-specification.js'
-import { type Factors, type Network, type NetworkLink, type NetworkNode, network, networkOf } from './network.js'
+import { type Factors, type Network, type NetworkLink, network, networkOf } from './network.js'
 import { type PlateModel, plateModel } from './plate-model.js'
 import { LONGEST_PLATE } from './rectangular-plate.js'
 import { CONVECTION_SCATTER, convectionAt, convectionNotes, radiationAt, type SurroundingsNumbers, surroundingsNumbers } from './surface.js'
@@ -36,11 +36,6 @@ export interface MotorMount {
     network(torque: number, speed: number): Network
   }
 }
-
-/** Specific heats of winding, stator and can, and motor base, J/(kg K). Source: Incropera, table A.1 (unverified). */
-const COPPER = 385
-const STEEL = 450
-const ALUMINIUM = 896
 
 /** Where a network of a motor stops making sense: magnets and enamel are gone long before. */
 const CEILING = '700 degC'
@@ -129,34 +124,6 @@ const plateOf = ({ body, plate, insert }: MountNumbers): PlateModel =>
     entry: 'isothermal',
     underMotor: 'covered',
   })
-
-/** Solid metal of a plate-fin sink, m³. */
-const sinkVolume = (sink: NonNullable<MountNumbers['sink']>) =>
-  sink.height * (sink.width * sink.baseThickness + sink.fins * sink.finLength * sink.finThickness)
-
-function massOf({ body, sink, controller }: MountNumbers, plate: PlateModel): number {
-  return body.mass + plate.mass + (sink === undefined ? 0 : sink.density * sinkVolume(sink)) + (controller?.mass ?? 0)
-}
-
-function nodesOf(x: MountNumbers, plate: PlateModel, where: SurroundingsNumbers, m: MotorNumbers): Record<string, NetworkNode> {
-  const { body, sink, controller } = x
-  // The motor's base is what is left of its mass; at least a tenth of the plate's store, so that the mount node is never without capacity.
-  const base = Math.max(0, body.mass - body.windingMass - body.statorMass - body.canMass)
-  const capacityScatter = x.capacityScatter
-  const store = (joules: number) => ({ capacity: new Quantity(joules, 'heatCapacity'), capacityScatter })
-  return {
-    // Copper loss for a torque goes with the inverse square of the back-EMF constant; each load puts its own loss here and keeps the scatter.
-    winding: { ...store(body.windingMass * COPPER), loss: '0 W', lossScatter: 2 * m.backEmfScatter },
-    stator: store(body.statorMass * STEEL),
-    can: store(body.canMass * STEEL),
-    mount: store(base * ALUMINIUM + 0.1 * plate.capacity),
-    plate: store(0.9 * plate.capacity),
-    ...(sink !== undefined && { sink: store(sinkVolume(sink) * sink.density * sink.specificHeat) }),
-    ...(controller !== undefined && { board: store(controller.mass * controller.specificHeat) }),
-    air: { fixed: new Quantity(where.air, 'temperature') },
-    radiant: { fixed: new Quantity(where.radiant, 'temperature') },
-  }
-}
 
 /** Links of the network as a function of the can's speed, rad/s. */
 function linksOf(x: MountNumbers, plate: PlateModel, where: SurroundingsNumbers): (turning: number) => NetworkLink[] {
