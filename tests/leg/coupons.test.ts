@@ -37,7 +37,7 @@ describe('the kit', () => {
     expect(coupons.map(({ how }) => how).join()).toMatch(/luggage scale[\s\S]*/)
     expect(coupons.map(({ how }) => how).join()).toMatch(/filled with water/)
     expect(new Set(kit.map(({ log }) => log)).size).toBe(kit.length)
-    expect(htmlPlans(leg).match(/<figure id="figure-coupon/g)).toHaveLength(kit.length)
+    expect(htmlPlans(leg).match(/<figure id=coupon/g)).toHaveLength(kit.length)
   })
 
   test('a bar breaks at the load of a beam on two supports', () => {

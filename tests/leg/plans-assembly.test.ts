@@ -203,7 +203,7 @@ describe('the picture of each winding', () => {
   const page = htmlPlans(leg)
   test('one for each drum, with senses, turns and wraps of the plan', () => {
     for (const { joint, halfTurns, leastDrumWrap, layAt } of plan.windings) {
-      const figure = page.slice(page.indexOf(`id="figure-winding-${joint}"`))
+      const figure = page.slice(page.indexOf(`<figure id=winding-${joint}>`))
       const own = figure.slice(0, figure.indexOf('</figure>'))
       expect(own).toMatch(/<svg [^>]*class="?drawing/)
       expect(own).toContain(`Lay the cord with the ${joint} held at ${layAt}`)
