@@ -13,12 +13,15 @@ export const unitSigns = (text: string): string =>
 
 /** Of two amounts in one unit, the larger is less than so many times the smaller. */
 const MOST_APART = 1e4
+/** Numbers from here on have more than four digits before their point. */
+const MOST_WHOLE = 1e4
 
-/** Demand and capacity as text, in the unit of the larger one where the smaller can still be read in it. */
+/** Demand and capacity as text in one unit: that of the smaller one, or of the larger one where the larger would have more than four digits before its point. */
 export function amountTexts(demand: Quantity, capacity: Quantity): readonly [demand: string, capacity: string] {
   const both = [demand, capacity] as const
   const [large, small] = demand.si >= capacity.si ? both : ([capacity, demand] as const)
-  const unit = /^-?[\d.]+(?:e-?\d+)? (.+)$/.exec(String(large))?.[1]
+  const [own, other] = [small, large].map((one) => /^-?[\d.]+(?:e-?\d+)? (.+)$/.exec(String(one))?.[1])
+  const unit = own !== undefined && large.in(own as never) < MOST_WHOLE ? own : other
   const together = unit !== undefined && small.si > 0 && large.si < MOST_APART * small.si
   const [d, c] = both.map((one) =>
     Number.isNaN(one.si) ? 'not a number' : unitSigns(together ? `${significant(one.in(unit as never), 4)} ${unit}` : String(one)),

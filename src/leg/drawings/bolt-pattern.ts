@@ -129,7 +129,7 @@ export function motorPatternDrawing(facts: Facts, joint: Joint): Drawing | undef
     .label(polar([0, 0], s.ringInner / 2, -0.5), `opening Ø${plain(s.ringInner)}`)
   figure.view(view)
   figure.text(
-    `${worst === undefined ? '' : `${worst.caseTitle}. `}Torque and pull of the cord taken together on every bolt, drawn along the circle: the hardest bolt. Turn of the circle assumed.`,
+    `${worst === undefined ? '' : `${worst.caseTitle}. `}Torque and pull of the drive act together on every bolt; the hardest bolt is drawn along the circle. The turn of the circle is assumed.`,
   )
   figure.results(resultLines(facts, MOTOR, joint))
   figure

@@ -32,7 +32,7 @@ export function boltDrawing(facts: Facts, group: string, role: 'stack' | 'motor'
   figure
     .say(
       `An ${threadName(s)} screw clamps ${s.thick.map((t, i) => `${plain(t)} mm of ${s.materials[i]}`).join(' and ')}, ${NUTS[s.nut] ?? s.nut}${s.sleeves ? ', through a metal sleeve' : ''}.`,
-      ...facts.checks(checksOf(role), joint).slice(0, 3).map(resultSentence),
+      ...new Set(facts.checks(checksOf(role), joint).slice(0, 3).map(resultSentence)),
     )
     .rows(...rowsOf(s), ...facts.checks(checksOf(role), joint).map(checked))
   return figure.done()

@@ -51,6 +51,6 @@ export const resultText = (check: CheckResult): string =>
 
 /** A check in a sentence of a description. */
 export const resultSentence = (check: CheckResult): string =>
-  `${capital(check.part)}, ${check.mode}: ${amountTexts(check.demand, check.capacity).join(' of ')}, reserve ${reserveText(check.reserve)}, ${check.caseTitle.toLowerCase()}.`
+  `${capital(check.part)} ${check.mode}: ${amountTexts(check.demand, check.capacity).join(' of ')}, reserve ${reserveText(check.reserve)}, ${check.caseTitle.toLowerCase()}.`
 
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

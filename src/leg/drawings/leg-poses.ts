@@ -6,7 +6,7 @@ import { stance } from '../parts/load/stance.js'
 import { footForce, jointMotion } from '../parts/motion/values.js'
 import type { Facts } from './facts.js'
 import { linkSizes, type Pose, pointsOf, poseAt } from './pose.js'
-import { hasMotor } from './present.js'
+import { hasCordDrive, hasMotor } from './present.js'
 import { rodPose } from './rod.js'
 import { type StripPose, short, stripBlock } from './strip.js'
 
@@ -51,7 +51,7 @@ export function stanceStrip(figure: Figure, facts: Facts): void {
 /** The landing in four heights from touch-down to the most bent pose, with torque and reserve of the knee's drive. */
 export function landingStrip(figure: Figure, facts: Facts): void {
   const { calculation } = facts
-  const slack = CHECKS.find(({ id }) => id === 'cord.slack')
+  const slack = hasCordDrive(facts, 'knee') ? CHECKS.find(({ id }) => id === 'cord.slack') : undefined
   const names = { event: 'dropEnd', air: 'normalStill', age: 'new', joint: 'knee' } as const
   const [first, last] = [facts.tried(stance, { event: 'drop' }), facts.tried(stance, { event: 'dropEnd' })]
   if (first === undefined || last === undefined) return
@@ -71,7 +71,7 @@ export function landingStrip(figure: Figure, facts: Facts): void {
         pose,
         rod: rodLine(facts, pose),
         force: [0, force],
-        numbers: [short(1000 * height), torque === undefined ? '–' : short(torque), state],
+        numbers: [short(1000 * height), torque === undefined ? '–' : short(torque), ...(slack === undefined ? [] : [state])],
       }
     } finally {
       calculation.unpin(stance, where)
@@ -79,12 +79,17 @@ export function landingStrip(figure: Figure, facts: Facts): void {
   }).filter((one) => one !== undefined)
   if (poses.length === 0) return
   figure.block('Landing of the drop, from touch-down to the most bent pose', (y) =>
-    stripBlock(linkSizes(facts), poses, ['hip at, mm', 'knee, N m', 'cord slack'], y),
+    stripBlock(linkSizes(facts), poses, ['hip at, mm', 'knee, N m', ...(slack === undefined ? [] : ['cord slack'])], y),
   )
   figure.rows(
     ...poses.map(
       ({ numbers: [height, torque, reserve] }) =>
-        [`landing, hip ${height} mm high`, `knee ${torque} N m, reserve of the cord against slack ${reserve}`, '', 'result'] as const,
+        [
+          `landing, hip ${height} mm high`,
+          `knee ${torque} N m${reserve === undefined ? '' : `, reserve of the cord against slack ${reserve}`}`,
+          '',
+          'result',
+        ] as const,
     ),
   )
 }

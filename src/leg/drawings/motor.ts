@@ -49,7 +49,7 @@ export function motorDrawing(facts: Facts, joint: Joint): Drawing | undefined {
   })
   figure.view(section(s))
   figure.text(
-    `Thin outlines: sizes assumed. The encoder reads a magnet of Ø${ASSUMED.magnet} × ${ASSUMED.magnetThickness} on the rear of the shaft across ${ASSUMED.encoderGap} mm: take the gap from the sheet of the encoder. The pinion is drawn at the front.`,
+    `Thin outlines: sizes assumed. The encoder reads a magnet of Ø${ASSUMED.magnet} × ${ASSUMED.magnetThickness} on the rear of the shaft across ${ASSUMED.encoderGap} mm: take the gap from the sheet of the encoder.${s.pinion === undefined ? '' : ' The pinion is drawn at the front.'}`,
   )
   figure.view(face(s))
   figure.results(resultLines(facts, CHECKS, joint))

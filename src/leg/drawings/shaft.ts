@@ -58,7 +58,7 @@ export function shaftDrawing(facts: Facts): Drawing | undefined {
     if (load !== undefined && near !== undefined && load > 0) {
       figure.view(loads(s, load, near))
       figure.text(
-        `${worst.caseTitle}: foot and cord ${plain(load, 3)} N in the plane of the leg, the nearer bearing ${plain(near, 3)} N, thrust along the shaft ${plain(facts.get(thrust, here), 3)} N.`,
+        `${worst.caseTitle}: foot and drive ${plain(load, 3)} N in the plane of the leg, the nearer bearing ${plain(near, 3)} N, thrust along the shaft ${plain(facts.get(thrust, here), 3)} N.`,
       )
       figure.rows(amount('load in the plane of the leg', load, 'N'), amount('load of the nearer bearing', near, 'N'))
     }
@@ -76,8 +76,8 @@ export function shaftDrawing(facts: Facts): Drawing | undefined {
       length('bearing width', s.width, 'standard'),
       length('distance between the bearings', s.spacing),
       length('overhang to the plane of the leg', s.overhang),
-      length('length of the drum', drumLength, cord ? 'document' : 'assumed'),
-      length('cord circle of the drum', drumOuter, cord ? 'geometry' : 'assumed'),
+      length(cord ? 'length of the drum' : 'length of the wheel', drumLength, cord ? 'document' : 'assumed'),
+      length(cord ? 'cord circle of the drum' : 'diameter of the wheel', drumOuter, cord ? 'geometry' : 'assumed'),
       length('end cap thickness', s.capThickness),
       word('bearing seat', s.seat),
       ...facts.checks(CHECKS).map(checked),

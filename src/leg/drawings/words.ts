@@ -1,4 +1,5 @@
 import { plain, type Row } from '../../drawing/index.js'
+import { one } from '../report/amounts.js'
 import type { CheckResult } from '../result.js'
 import { capital, type Facts, resultText, sign } from './facts.js'
 
@@ -34,7 +35,7 @@ export const resultLines = (facts: Facts, ids: readonly string[], joint?: string
   facts
     .checks(ids, joint)
     .slice(0, MOST_RESULTS)
-    .map((check) => `${capital(check.part)}, ${check.mode}: ${resultText(check)}`)
+    .map((check) => `${capital(check.part)} ${check.mode}: ${resultText(check)}`)
 
 /** Hatch of a printed part whose layers are seen edge on. */
 export const layers = (direction: 'upright' | 'flat', spacing: number) => ({ angle: direction === 'upright' ? 90 : 0, spacing })
@@ -42,3 +43,6 @@ export const layers = (direction: 'upright' | 'flat', spacing: number) => ({ ang
 export const METAL = { angle: 45, spacing: 6 }
 export const OTHER_METAL = { angle: -45, spacing: 6 }
 export const WASHER = { angle: -45, spacing: 4 }
+
+/** A group of bolts by its name in the document: `plateBolts` are plate bolts, `stack` are stack bolts. */
+export const boltWords = (group: string): string => (/bolts$/i.test(group) ? one(group) : `${one(group)} bolts`)

@@ -5,7 +5,7 @@ import { pretensionLeft, pretensionSet } from '../parts/transmission/cord/fields
 import { caseState, clampLoadAt } from '../what-if.js'
 import { type Facts, resultSentence } from './facts.js'
 import { hasCordDrive } from './present.js'
-import { amount, answerOf, checked } from './words.js'
+import { amount, answerOf, boltWords, checked } from './words.js'
 
 const CHECKS = ['cord.slack', 'cord.shelf', 'stackBolt.slip', 'stackBolt.separation', 'motorBolt.slip']
 const MONTHS = 12
@@ -32,8 +32,8 @@ export function yearDrawing(facts: Facts): Drawing | undefined {
   if (joints.length + facts.all('boltGroup').length === 0) return undefined
   const figure = new Figure({
     id: 'year',
-    title: 'Pretension of the cords and clamp load of the bolts over a year at room temperature',
-    ...answerOf('Pretension and clamp load over a year', facts.worst(CHECKS)),
+    title: `${joints.length === 0 ? 'Clamp load of the bolts' : 'Pretension of the cords and clamp load of the bolts'} over a year at room temperature`,
+    ...answerOf(joints.length === 0 ? 'Clamp load over a year' : 'Pretension and clamp load over a year', facts.worst(CHECKS)),
   })
   const tension = joints.map((joint): Curve => {
     const [set, left] = [facts.get(pretensionSet, { joint }), facts.get(pretensionLeft, { joint })]
@@ -68,13 +68,13 @@ export function yearDrawing(facts: Facts): Drawing | undefined {
       }),
     ]
     figure.rows(
-      amount(`preload of a ${group} bolt`, preload, 'N'),
-      amount(`clamp load of a ${group} bolt after a year`, points.at(-1)![1], 'N'),
+      amount(`preload of one of the ${boltWords(group)}`, preload, 'N'),
+      amount(`clamp load of one of the ${boltWords(group)} after a year`, points.at(-1)![1], 'N'),
     )
     return {
       points,
       line: i === 0 ? 'thick' : 'moveSecond',
-      label: [`${group} bolts`, `${plain(preload, 3)} to`, `${plain(points.at(-1)![1], 3)} N`],
+      label: [boltWords(group), `${plain(preload, 3)} to`, `${plain(points.at(-1)![1], 3)} N`],
       ink: i === 0 ? 'ink' : 'move',
     }
   })
@@ -84,7 +84,8 @@ export function yearDrawing(facts: Facts): Drawing | undefined {
     )
   figure
     .say(
-      'Cords relax by the same share in every year. Bolts lose clamp load by embedding at once and by creep of the prints afterwards.',
+      ...(joints.length === 0 ? [] : ['Cords relax by the same share in every year.']),
+      'Bolts lose clamp load by embedding at once, and by creep of the prints afterwards.',
       ...facts.checks(CHECKS).slice(0, 1).map(resultSentence),
     )
     .rows(...facts.checks(CHECKS).slice(0, 5).map(checked))

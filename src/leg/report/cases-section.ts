@@ -1,3 +1,4 @@
+import { Quantity, significant } from '../../units/index.js'
 import { unitSigns } from '../assess/sentence.js'
 import { LOAD_CASES } from '../cases/events.js'
 import { JOINTS } from '../numbers.js'
@@ -25,6 +26,20 @@ const HEAD = [
   'mount',
 ] as const
 
+const UNIT = /^-?[\d.]+(?:e-?\d+)? (.+)$/
+/** The cells of a column, its quantities in the unit of the largest one. */
+function inOneUnit(cells: readonly (Quantity | string | undefined)[]): readonly string[] {
+  const sizes = cells.filter((cell) => cell instanceof Quantity).filter(({ si }) => Number.isFinite(si))
+  const largest = sizes.reduce<Quantity | undefined>((most, one) => (Math.abs(one.si) > Math.abs(most?.si ?? -1) ? one : most), undefined)
+  const unit = UNIT.exec(String(largest))?.[1]
+  return cells.map((cell) => {
+    if (cell === undefined) return 'none'
+    if (typeof cell === 'string') return unitSigns(cell)
+    if (Number.isNaN(cell.si)) return 'not a number'
+    return unitSigns(unit === undefined ? String(cell) : `${significant(cell.in(unit as never), 4)} ${unit}`)
+  })
+}
+
 /** What each load case is, and the loads of each joint in it. */
 export function casesSection(assessment: Assessment): Block {
   const { cases } = assessment
@@ -46,10 +61,11 @@ export function casesSection(assessment: Assessment): Block {
         j.motorLoss,
         temperatureText(j.windingTemperature),
         temperatureText(j.mountTemperature),
-      ].map((cell) => (cell === undefined ? 'none' : unitSigns(String(cell).replace('NaN', 'not a number'))))
+      ]
     }),
   )
-  const shown = unitsInHead({ head: HEAD, rows })
+  const columns = HEAD.map((_, i) => inOneUnit(rows.map((cells) => cells[i])))
+  const shown = unitsInHead({ head: HEAD, rows: rows.map((_, k) => columns.map((column) => column[k] as string)) })
   return section('cases', 'Load cases', [
     points(cases.map(({ title, story }) => [{ text: `${title}.`, strong: true }, ` ${story}`])),
     text('The copper loss is part of the heat of a motor; its drag adds to it. Both stand in the calculation steps.'),

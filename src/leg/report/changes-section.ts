@@ -13,11 +13,11 @@ const MOST_NAMED = 3
 function changeWords(
   assessment: Assessment,
   { name, from, to, shortened }: Change,
-  alone = ': every other check keeps its reserve',
+  alone = ', and every other check keeps its reserve',
 ): Piece[] {
   const named = shortened.slice(0, MOST_NAMED).map((check) => `${placeOf(check)} (${rankOf(assessment, check)})`)
   const rest = shortened.length - named.length
-  const others = shortened.length === 0 ? alone : `: but then short: ${listed([...named, ...(rest > 0 ? [`${rest} more`] : [])])}`
+  const others = shortened.length === 0 ? alone : `, but then short: ${listed([...named, ...(rest > 0 ? [`${rest} more`] : [])])}`
   return [{ text: unitSigns(to), strong: true }, ` instead of ${from} (${name})${others}`]
 }
 
@@ -28,7 +28,10 @@ export function firstChange(assessment: Assessment, changes: readonly Changes[])
   if (own === undefined) return [led('What to change:', `${governing.remedy}.`)]
   if (own.changes.length === 0) return [led('What to change:', `${governing.remedy}. ${noneWords(own)}`)]
   return [
-    led('What to change:', `each of these alone gives the check its required reserve of ${governing.requiredReserve}.`),
+    led(
+      'What to change:',
+      `${own.changes.length === 1 ? 'this change' : 'each of these changes'} alone gives the check its required reserve of ${governing.requiredReserve}.`,
+    ),
     points(own.changes.map((change): Words => [...changeWords(assessment, change), '.'])),
     text(`In general: ${governing.remedy}.`),
   ]

@@ -6,7 +6,7 @@ import { capital, listed } from './amounts.js'
 
 /** Cautions at the top of every report. */
 export const CAUTIONS: readonly string[] = [
-  'A tensioned cord stores energy. Guard it, wear eye protection, never stand in line with it, and release the tension before you open a drive.',
+  'A tensioned cord or belt stores energy. Guard it, wear eye protection, never stand in line with it, and release the tension before you open a drive.',
   'Legs and drives pinch. Keep hands out of powered legs; cut the supply before you reach in.',
   'Motors, controllers and their mounts get hot enough to burn and to soften prints.',
   'Batteries can burn. Fuse them, charge them attended, and do not run the leg on a damaged pack.',

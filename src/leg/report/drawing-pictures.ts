@@ -12,14 +12,19 @@ export const drawingPictures = (assessment: Assessment, drawings: readonly Pictu
   drawings.map((one) => {
     const { table } = one
     if (table === undefined || table.head.join() !== HEAD.join()) return one
-    const checks = table.rows.map((row) => checkOf(assessment, one.id, row))
+    const taken = new Set<CheckResult>()
+    const checks = table.rows.map((row) => {
+      const check = checkOf(assessment, one.id, row, taken)
+      if (check !== undefined) taken.add(check)
+      return check
+    })
     const sizes = table.rows.flatMap((row, i) => (checks[i] === undefined ? [sizeOf(row.map(plainWords))] : []))
     const named = checks.flatMap((check) => check ?? [])
     return {
       ...one,
       table: {
         head: ['name', 'value', 'source'],
-        rows: named.length === 0 ? sizes : [...sizes, ['checks, by their numbers in the ranking', ranks(assessment, named), 'result']],
+        rows: named.length === 0 ? sizes : [...sizes, ['checks', ranks(assessment, named), 'result']],
       },
     }
   })
@@ -38,10 +43,16 @@ const ranks = (assessment: Assessment, checks: readonly CheckResult[]): Words =>
   })
 
 /** The check whose demand, capacity and reserve a row of a drawing repeats; of two that read alike, that of the joint which is drawn. */
-function checkOf({ checks }: Assessment, id: string, [name = '', value = '']: readonly Words[]): CheckResult | undefined {
+function checkOf(
+  { checks }: Assessment,
+  id: string,
+  [name = '', value = '']: readonly Words[],
+  taken: ReadonlySet<CheckResult>,
+): CheckResult | undefined {
   const [text, result] = [plainWords(name), plainWords(value)]
   const alike = checks.filter(
     (check) =>
+      !taken.has(check) &&
       result.startsWith(resultText(check)) &&
       (text === `${check.part}: ${check.mode}` || text === `${check.part}, ${check.joint}: ${check.mode}`),
   )

@@ -22,5 +22,5 @@ function instanceWords(index: (typeof SHOWN)[number], name: string): string {
   if (index === 'age') return AGE_WORDS[name] ?? one(name)
   if (index === 'link') return `${name} link`
   if (index === 'material') return name
-  return index === 'boltGroup' ? `${one(name)} bolts` : one(name)
+  return index === 'boltGroup' && !/bolts$/i.test(name) ? `${one(name)} bolts` : one(name)
 }

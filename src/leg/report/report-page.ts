@@ -114,6 +114,7 @@ const WITHIN: Readonly<Record<string, string>> = {
   reserves: 'reserve-bars',
   'torque-speed': 'torque-speed-hip',
   pretension: 'year',
+  clamp: 'year',
 }
 
 function chartsSection(assessment: Assessment, pictures: readonly ReportPicture[] | undefined, drawings: readonly Picture[]): Block {
