@@ -73,7 +73,7 @@ export const rayleighNumber = /* @__PURE__ */ formula('thermal.rayleighNumber', 
     surface: { kind: 'temperature', min: '-60 degC', max: '600 degC' },
     /** Temperature of the still air. */
     air: { kind: 'temperature', min: '-60 degC', max: '200 degC' },
-    /** Length that the formula to be used asks for: height, diameter, or area over perimeter. */
+    /** Characteristic length of the formula: height, diameter, or area over perimeter. */
     length: { kind: 'length', above: 0 },
     /** Pressure. */
     pressure: { kind: 'stress', above: 0, default: '101325 Pa' },

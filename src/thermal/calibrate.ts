@@ -15,7 +15,7 @@ import { readLog, type TemperatureLog, withCapacities } from './temperature-log.
  * Corrects a network by measured temperatures: a settled state, a logged heating or cooling curve, or both.
  *
  * Every cause of scatter moves as far as its band makes likely, none further than the readings ask (least squares with the bands as prior knowledge); capacities too when there is
- * a log. The losses are taken as known: measure voltage and current.
+ * a log. The losses count as known: measure voltage and current.
  */
 export function calibrate(
   network: Network,

@@ -16,7 +16,7 @@ export interface Correction {
   readonly high: Quantity<'ratio'>
   /** Half-width of the 95 % band it had before, relative. */
   readonly before: Quantity<'ratio'>
-  /** Whether the measurement said anything about it: its band shrank by a tenth or more. */
+  /** Whether the measurement determines it: its band shrank by a tenth or more. */
   readonly informed: boolean
 }
 

@@ -111,7 +111,7 @@ export const contactConductance = /* @__PURE__ */ formula('thermal.contactConduc
     'solid = 1.25 * meanConductivity * slope / roughness * (pressure / hardness)^0.95',
     'total == solid + gap',
   ],
-  assumes: ['conforming rough surfaces, first loading, plastic asperities', 'gap taken as twice the roughness when not given'],
+  assumes: ['conforming rough surfaces, first loading, plastic asperities', 'gap assumed to be twice the roughness when not given'],
   valid: { 'pressure below a fiftieth of the hardness': ({ pressure, hardness }) => pressure <= 0.02 * hardness },
   source: [{ level: 'unverified', where: 'Cooper, Mikic & Yovanovich 1969, Yovanovich 1982: 1.25 k m/σ (P/H)^0.95' }],
   si: ({ conductivity1, conductivity2, roughness, slope, pressure, hardness, gapConductivity, gapThickness = 2 * roughness }) => {
@@ -122,7 +122,7 @@ export const contactConductance = /* @__PURE__ */ formula('thermal.contactConduc
   },
 })
 
-/** Biot number: whether a body may be taken as one temperature (below about 0.1). A printed plate usually may not. */
+/** Biot number: whether one temperature describes a body (below about 0.1). A printed plate usually may not. */
 export const biotNumber = /* @__PURE__ */ formula('thermal.biotNumber', {
   inputs: {
     /** Heat transfer coefficient. */

@@ -132,7 +132,7 @@ export function simulateOnce(phases: readonly Phase[], initial?: Start): DutyRes
 /**
  * The settled cycle of a periodic duty: temperatures return after each period. Its peaks are what parts must stand; neither the first cycle nor a root-mean-square torque gives them.
  *
- * `runaway` where the losses outgrow the paths; what is shown then is the pass that said so.
+ * `runaway` where the losses outgrow the paths; the result is then the pass in which that happened.
  */
 export function periodicSteadyState(phases: readonly Phase[]): DutyResult {
   const numbers = readPhases(phases)
@@ -175,7 +175,7 @@ export function shortTimeDuty(duty: {
 /** Cooling slower than this over the last part of a rest is none, kelvin. */
 const STILL = 1e-3
 
-/** Whether every node falls, or has come to rest, at the end of a pass. */
+/** Whether every node falls, or no longer changes, at the end of a pass. */
 function cools({ solutions }: CycleNumbers): boolean {
   const last = solutions.at(-1)!
   const before = last.at(0.9 * last.tEnd)

@@ -23,7 +23,7 @@ export const nusseltFlatPlate = /* @__PURE__ */ formula('thermal.nusseltFlatPlat
   valid: {
     'Reynolds number up to 1e8': ({ reynolds }) => reynolds <= 1e8,
     'Prandtl number from 0.6': ({ prandtl }) => prandtl >= 0.6,
-    'laminar, where the trailing edge is asked': ({ reynolds }) => reynolds <= 5e5,
+    'laminar, for the value at the trailing edge': ({ reynolds }) => reynolds <= 5e5,
   },
   source: [{ level: 'published', where: 'Incropera, Fundamentals of Heat and Mass Transfer, eqs 7.30 and 7.38' }],
   si: ({ reynolds, prandtl }) => {
@@ -109,7 +109,7 @@ export const mixedConvection = /* @__PURE__ */ formula('thermal.mixedConvection'
 /**
  * Nusselt number of a cylinder that turns about its axis in still air: an outrunner's can at speed.
  *
- * Holding a leg still it gives nothing, so ready-made networks leave it out unless asked.
+ * A leg that stands still has none of it, so ready-made networks omit it by default.
  */
 export const nusseltRotatingCylinder = /* @__PURE__ */ formula('thermal.nusseltRotatingCylinder', {
   inputs: {

@@ -15,7 +15,7 @@ export const hotResistance = /* @__PURE__ */ formula('thermal.hotResistance', {
     resistance: { kind: 'electricalResistance', above: 0 },
     /** Temperature of the winding when it was measured. */
     measuredAt: { kind: 'temperature', min: '-60 degC', max: '400 degC', default: '20 degC' },
-    /** Temperature at which it is wanted. */
+    /** Temperature of the result. */
     temperature: { kind: 'temperature', min: '-60 degC', max: '400 degC' },
     /** Conductor. */
     conductor: { oneOf: ['copper', 'aluminium'], default: 'copper' },
@@ -73,7 +73,7 @@ export const steadyWindingTemperature = /* @__PURE__ */ formula('thermal.steadyW
   },
 })
 
-/** The loss, told at 20 °C, at and above which a winding on one thermal resistance runs away. */
+/** The loss, counted at 20 °C, at and above which a winding on one thermal resistance runs away. */
 export const runawayLoss = /* @__PURE__ */ formula('thermal.runawayLoss', {
   inputs: {
     /** Thermal resistance, winding to ambient. */

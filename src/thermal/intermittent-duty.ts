@@ -5,7 +5,7 @@ import { type DutyResult, periodicSteadyState } from './duty.js'
 import type { Network } from './network.js'
 import { siOf } from './network-losses.js'
 
-/** Intermittent duty (S3): equal cycles of load and rest, 10 minutes unless said otherwise, to the settled cycle. */
+/** Intermittent duty (S3): equal cycles of load and rest, 10 minutes by default, to the settled cycle. */
 export function intermittentDuty(duty: {
   /** The network with the losses of the load. */
   readonly load: Network

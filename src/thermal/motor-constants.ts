@@ -72,7 +72,7 @@ export const torqueConstants = /* @__PURE__ */ formula('thermal.torqueConstants'
     'dcTrapezoidal = backEmfConstant',
     'dcSinusoidal = 3 / pi * backEmfConstant',
   ],
-  assumes: ['sinusoidal back-EMF and current in phase with it (except where DC is said)', 'no reluctance torque', 'no saturation'],
+  assumes: ['sinusoidal back-EMF and current in phase with it (except for DC)', 'no reluctance torque', 'no saturation'],
   source: [{ level: 'computed', where: 'power balance: torque times speed = 3/2 peak phase EMF times peak phase current' }],
   si: ({ backEmfConstant: ke }) => ({
     peakPhase: (SQRT3 / 2) * ke,
@@ -88,7 +88,7 @@ export const motorConstant = /* @__PURE__ */ formula('thermal.motorConstant', {
   inputs: {
     /** Peak line-to-line back-EMF per rad/s. */
     backEmfConstant: { kind: 'backEmfConstant', above: 0 },
-    /** Resistance between two terminals, at the temperature the motor constant is wanted for. */
+    /** Resistance between two terminals, at the temperature of the motor constant. */
     terminalResistance: { kind: 'electricalResistance', above: 0 },
   },
   /** Motor constant. */
@@ -170,7 +170,7 @@ export const motorTorqueBand = /* @__PURE__ */ formula('thermal.motorTorqueBand'
     ratio: { kind: 'ratio', above: 0 },
     /** Efficiency when the motor drives. */
     efficiency: { kind: 'ratio', above: 0, max: 1 },
-    /** Efficiency when the load drives; taken as the driving one if not given. */
+    /** Efficiency when the load drives; assumed to be the driving one if not given. */
     backEfficiency: { kind: 'ratio', above: 0, max: 1, optional: true },
   },
   output: {

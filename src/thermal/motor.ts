@@ -51,7 +51,7 @@ const MOTOR = {
 } as const
 
 /**
- * How a motor is described. One constant is given, in a field whose name says its convention: a bare torque constant is refused by type.
+ * How a motor is described. One constant is given, in a field whose name says its convention: TypeScript rejects a bare torque constant.
  *
  * `speedConstant` with `speedConstantBasis` (how it was measured), or `backEmfConstant` (peak, line to line), or a torque constant per peak phase,
  * rms phase, power-invariant or DC current (flat-topped EMF). `terminalResistance` between two terminals, at `resistanceAt` (20 °C). `noLoad` holds one or two points of the

@@ -26,7 +26,7 @@ export function boardLinks(board: NonNullable<MountNumbers['controller']>, where
   ]
 }
 
-/** Switches hotter than this are gone: their loss is told as at this temperature, so that a junction that runs away takes the board with it. */
+/** Switches do not survive more than this: their loss is that at this temperature, so that a junction that runs away takes the board with it. */
 const HOTTEST_JUNCTION = 1300
 
 /** Conduction loss of the bridge, and the junction temperature it goes with. */

@@ -5,7 +5,7 @@ import { boardLoss, boardNotes } from './mount-board.js'
 import type { MountNumbers } from './mount-specification.js'
 import { remarks } from './surface.js'
 
-/** What the motor is asked. */
+/** The load of the motor. */
 export interface MotorLoad {
   /** Torque at the shaft. While it turns the currents make the drag of iron and bearings as well. */
   readonly torque: In<'torque'>

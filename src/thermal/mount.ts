@@ -24,7 +24,7 @@ export interface MotorMount {
   readonly specification: MountSpecification
   /** The same mount with conductances of links and heat capacities of nodes multiplied, as a calibration tells. */
   scaled(factors: Factors): MotorMount
-  /** The mount with parts of its specification replaced, or another motor. What a calibration told stays with the paths whose parts stay. */
+  /** The mount with parts of its specification replaced, or another motor. Corrections from a calibration stay with the paths whose parts stay. */
   changed(change: Partial<MountSpecification>, motor?: Motor): MotorMount
   /** Plain numbers, nothing checked: torque in N m, speed in rad/s. */
   readonly si: {

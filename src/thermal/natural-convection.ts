@@ -1,7 +1,7 @@
 import { formula } from '../formula/index.js'
 import { rayleighNumber } from './air.js'
 
-// Films are asked hundreds of times for one motor. Roots take a third of the time of powers.
+// Films are evaluated hundreds of times for one motor. Roots take a third of the time of powers.
 const sixthRoot = (x: number): number => Math.cbrt(Math.sqrt(x))
 /** 1 + x^(9/16), by which the correlations of Churchill and Chu hold for any Prandtl number. */
 const prandtlShare = (x: number): number => {

@@ -20,7 +20,7 @@ export interface CourseNumbers {
 /** Part of the duration that is kept of a course that cannot begin. */
 const AT_ONCE = 1e-9
 
-/** Follows a network from given temperatures. Stops at a runaway, and at the first limit if asked. */
+/** Follows a network from given temperatures. Stops at a runaway, and at the first limit if required. */
 export function courseNumbers(
   n: NetworkNumbers,
   initial: Float64Array,

@@ -128,7 +128,7 @@ export function slopes(n: NetworkNumbers, T: Float64Array, out: Float64Array): v
       const x = T[a]!
       const y = T[b]!
       const base = g(x, y) * (x - y)
-      // A fixed end does not move: its slope is never asked.
+      // A fixed end does not move: its slope is never needed.
       byA = a < size ? (factor * (g(x + STEP, y) * (x + STEP - y) - base)) / STEP : 0
       byB = b < size ? (factor * (g(x, y + STEP) * (x - y - STEP) - base)) / STEP : 0
     }

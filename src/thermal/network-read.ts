@@ -19,7 +19,7 @@ export function scatterOf(path: string, given: unknown, issues: Issue[]): number
 export const byName = (given: unknown): given is Readonly<Record<string, unknown>> =>
   typeof given === 'object' && given !== null && !Array.isArray(given) && !('kind' in given) && !('toNumber' in given)
 
-/** Where a network's temperatures stop making sense unless said otherwise, kelvin: copper has melted long before. */
+/** Temperature above which a network has no meaning, unless another is given, kelvin: copper has melted long before. */
 const HOTTEST = 3000
 
 /** Checks a network's description and turns it into numbers. Throws one `InputError` with every issue. */

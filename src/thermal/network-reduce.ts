@@ -62,7 +62,7 @@ function condense(n: NetworkNumbers, T: Float64Array, kept: readonly number[]): 
   const watts = kept.map((i) => released[i]!)
   const capacities = kept.map((i) => n.capacities[i]!)
   if (gone.length === 0) return { laplacian: laplacian.selection(stay, stay), watts, capacities }
-  // Shares in which a node left out hangs on those that stay.
+  // Shares in which an eliminated node depends on those that stay.
   const shares = laplacian
     .selection(stay, gone)
     .mmul(inverse(laplacian.selection(gone, gone)))

@@ -13,7 +13,7 @@ import { uncertain, uncertainTemperature } from './uncertain.js'
 /** Start temperatures: one for all nodes, or by node. */
 export type Start = Readonly<Record<string, In<'temperature'>>> | In<'temperature'>
 
-/** What course is asked for. */
+/** The course to follow. */
 export interface TransientRequest {
   readonly duration: In<'time'>
   /** Default the warmest fixed temperature. A node without heat capacity starts at its balance with the others, whatever is given. */
@@ -22,7 +22,7 @@ export interface TransientRequest {
   readonly limits?: Readonly<Record<string, In<'temperature'>>>
 }
 
-/** The course of temperature in time. Bands are worked out when first asked for. */
+/** The course of temperature in time. Bands are calculated at first use. */
 export interface Transient {
   /** `finished`; or `runaway` where a node passed the ceiling and the course was broken off there. */
   readonly state: 'finished' | 'runaway'

@@ -42,7 +42,7 @@ export interface Factors {
   readonly spreads?: readonly { readonly links: Readonly<Record<string, number>>; readonly capacities: Readonly<Record<string, number>> }[]
 }
 
-/** A thermal network: checked once, then solved as often as wanted. Immutable. */
+/** A thermal network: checked once, then solved as often as needed. Immutable. */
 export interface Network {
   /** Names of the nodes whose temperature is unknown, in order. */
   readonly nodes: readonly string[]

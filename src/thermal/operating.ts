@@ -12,7 +12,7 @@ import { uncertainTemperature } from './uncertain.js'
 const WHERE = 'thermal.continuousTorque'
 
 /**
- * The torque a motor on its mount can hold for ever (or at a speed) with every part within its limit, by the full network: hot resistance, weak
+ * The torque a motor on its mount can hold continuously (or at a speed) with every part within its limit, by the full network: hot resistance, weak
  * magnets, films that grow. A torque that runs away is beyond.
  */
 export function continuousTorque(

@@ -26,13 +26,13 @@ export interface PlateNumbers {
         readonly contact: number
       }
     | undefined
-  /** Whether heat enters at one temperature (under a metal motor base) or evenly (the case of the series). */
+  /** Whether heat enters at one temperature (under a metal motor base) or at a uniform flux (the case of the series). */
   readonly entry: 'isothermal' | 'even'
   /** Whether the motor covers its face inside the ring's outer radius, so that no air cools it there. */
   readonly underMotor: 'covered' | 'open'
 }
 
-/** Cell edges from `from` to `to`, crowded towards the ends that are asked for. */
+/** Cell edges from `from` to `to`, crowded towards the chosen ends. */
 function edges(from: number, to: number, cells: number, crowd: 'start' | 'end' | 'both'): number[] {
   return Array.from({ length: cells + 1 }, (_, i) => {
     const u = i / cells

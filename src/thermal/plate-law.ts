@@ -8,7 +8,7 @@ export const FILMS = /* @__PURE__ */ lawRange(0.5, 200, 9)
 /**
  * Resistance of a plate under a motor, tabulated over the film on its faces: Chebyshev coefficients of the logarithm, over the logarithm of the film from 0.3 to 300 W/(m² K).
  *
- * A heat balance asks for the plate at dozens of films, and its series are too slow for that. The table is within 0.01 % of `ringOnRectangularPlate`.
+ * A heat balance needs the plate at dozens of films, and its series are too slow for that. The table is within 0.01 % of `ringOnRectangularPlate`.
  */
 export const plateLaw = /* @__PURE__ */ formula('thermal.plateLaw', {
   inputs: {

@@ -6,7 +6,7 @@ export const PLATE_MODES = 1500
 let zeros: Float64Array | undefined
 let squares: Float64Array | undefined
 
-/** The first zeros of J1 and the squares of J0 there, made when first asked for. */
+/** The first zeros of J1 and the squares of J0 there, calculated at first use. */
 export function plateModes(): { readonly zeros: Float64Array; readonly squares: Float64Array } {
   if (zeros === undefined || squares === undefined) {
     zeros = Float64Array.from({ length: PLATE_MODES }, (_, i) => besselJ1Zero(i + 1))

@@ -1,7 +1,7 @@
 import { formula } from '../formula/index.js'
 import { sourceResistances } from './rectangular-plate.js'
 
-/** Rates of growth at which the store answers as the plate does, over the time asked for. */
+/** Rates of growth at which the store answers as the plate does, over the required time. */
 const SLOW = 0.3
 const QUICK = 3
 

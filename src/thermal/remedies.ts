@@ -38,7 +38,7 @@ export interface RemedyRow {
   readonly addedMass: Quantity<'mass'>
   /** Gain in percent of the present torque for each gram added; undefined where nothing is added. */
   readonly percentPerGram: number | undefined
-  /** Mount temperature at the torque asked, the peak of its cycle for a remedy that rests; undefined in a runaway. */
+  /** Mount temperature at the required torque, the peak of its cycle for a remedy that rests; undefined in a runaway. */
   readonly mountTemperature: Quantity<'temperature'> | undefined
   /** The part that governs. */
   readonly governs: string

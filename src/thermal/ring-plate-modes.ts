@@ -58,7 +58,7 @@ interface Shape {
   readonly overlap: Float64Array
 }
 
-/** The shape asked about last: a curve over films and conductivities asks for one again and again, and its Bessel functions are most of the work. */
+/** The last shape: a curve over films and conductivities uses one again and again, and its Bessel functions are most of the work. */
 let lastShape: Shape | undefined
 export function shapeOf(x: RingPlate): Shape {
   const { innerRadius, outerRadius: a, plateRadius: b } = x

@@ -35,7 +35,7 @@ export interface BetterPolymer {
 
 /**
  * The remedies a builder would think of, sized from the mount: aluminium plate, thicker plate, metal insert, fins, fan, carbon-filled PET, longer motor, rests; and a polymer that stands
- * more heat, if told which limit that would raise. All other limits stay as they are: a metal plate still heats the printed links that it is bolted to.
+ * more heat, if the limit that this would raise is given. All other limits stay as they are: a metal plate still heats the printed links that it is bolted to.
  */
 export function standardRemedies(mount: MotorMount, better?: BetterPolymer): Remedy[] {
   const where = 'thermal.standardRemedies'

@@ -5,7 +5,7 @@ const SQRT3 = Math.sqrt(3)
 /**
  * Voltage of a battery under a power draw; beyond a quarter of open-circuit voltage squared over resistance it cannot deliver.
  *
- * In the state `brownOut` the numbers are those of the most it can deliver (half the open-circuit voltage), not of the power asked.
+ * In the state `brownOut` the numbers are those of the most it can deliver (half the open-circuit voltage), not of the required power.
  */
 export const supplySag = /* @__PURE__ */ formula('thermal.supplySag', {
   inputs: {
@@ -27,7 +27,7 @@ export const supplySag = /* @__PURE__ */ formula('thermal.supplySag', {
     neededCurrent: 'current',
     /** Current at the most power. */
     mostCurrent: { kind: 'current', infinite: true },
-    /** Whether the power asked can be delivered. */
+    /** Whether the required power can be delivered. */
     state: { oneOf: ['holds', 'brownOut'] },
   },
   equation: [

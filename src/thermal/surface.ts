@@ -56,7 +56,7 @@ function draughtAt(
   turning: number,
 ) {
   const { conductivity, viscosity, prandtl } = airProperties.si({ temperature: 0.5 * (surface + air), pressure })
-  // A horizontal plate is told by area over perimeter, of which a stream has four times as far to go.
+  // The length of a horizontal plate is area over perimeter; a stream along the plate has four times as far to go.
   const along = shape === 'plateUp' || shape === 'plateDown' ? 4 * length : length
   const across = shape === 'horizontalCylinder'
   const stream = { reynolds: (airSpeed * along) / viscosity, prandtl }
@@ -91,7 +91,7 @@ export function convectionAt(
   return Math.max(free, byStream, bySpin)
 }
 
-/** What the formulas behind `convectionAt` remark there: ranges that were left. Only the one that counts is asked, and the properties of air. */
+/** What the formulas behind `convectionAt` remark there: ranges that were left. Only the formula that decides is evaluated, and the properties of air. */
 export function convectionNotes(
   shape: SurfaceShape,
   length: number,

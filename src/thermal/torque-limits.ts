@@ -6,7 +6,7 @@ import type { MotorMount } from './mount.js'
 import { mustBeMade } from './must-be-made.js'
 import { uncertain } from './uncertain.js'
 
-/** The largest torque that keeps every part within its limit, and the part that says so. */
+/** The largest torque that keeps every part within its limit, and the part that sets it. */
 export interface TorqueLimit {
   /**
    * `found`; `tooHot` where a part is beyond its limit without any torque; `runaway` where losses outgrow the paths before any part meets its limit:

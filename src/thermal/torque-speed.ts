@@ -31,7 +31,7 @@ const SUPPLY = {
   magnets: { kind: 'temperature', default: '20 degC' },
 } as const
 
-/** A supply and the temperatures at which the motor is asked. */
+/** A supply and the temperatures at which the motor is evaluated. */
 export type SupplySpecification = Given<typeof SUPPLY>
 
 /** The speed a motor can still reach at a torque, on a supply that sags under the power drawn: voltage and speed found together. */
