@@ -24,3 +24,18 @@ export const temperatureRise = line(
   'air − assembly',
   (x) => x.air - x.assembly,
 )
+/** A pulley or a gear counts as a solid disc. */
+export const discMass = line(
+  'mass of a solid disc',
+  { density: 'density', width: 'length', radius: 'length' },
+  'mass',
+  'π · density · width · radius²',
+  (x) => Math.PI * x.density * x.width * x.radius ** 2,
+)
+export const discInertia = line(
+  'inertia of a solid disc',
+  { mass: 'mass', radius: 'length' },
+  'momentOfInertia',
+  'mass · radius² / 2',
+  (x) => (x.mass * x.radius ** 2) / 2,
+)

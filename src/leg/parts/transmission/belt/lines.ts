@@ -83,20 +83,6 @@ export const bending = line(
   '6 · (force / teeth) · (height / 2) / (width · root²)',
   (x) => (6 * (x.force / x.teeth) * (x.height / 2)) / (x.width * x.root ** 2),
 )
-export const disc = line(
-  'mass of a solid pulley',
-  { density: 'density', width: 'length', radius: 'length' },
-  'mass',
-  'π · density · width · radius²',
-  (x) => Math.PI * x.density * x.width * x.radius ** 2,
-)
-export const discInertia = line(
-  'inertia of a solid pulley',
-  { mass: 'mass', radius: 'length' },
-  'momentOfInertia',
-  'mass · radius² / 2',
-  (x) => (x.mass * x.radius ** 2) / 2,
-)
 export const together = line(
   'mass of belt and pulleys',
   { small: 'mass', large: 'mass', perLength: 'massPerLength', length: 'length' },

@@ -7,7 +7,7 @@ import {
   thermalTension,
   toothBeltLength,
 } from '../../../../capstan/index.js'
-import { shareOfStress, temperatureRise } from '../../../lines.js'
+import { discInertia, discMass, shareOfStress, temperatureRise } from '../../../lines.js'
 import { type Use, value } from '../../../run/index.js'
 import { densityOf } from '../../links/values.js'
 import { cycles } from '../../load/durations.js'
@@ -158,10 +158,10 @@ export const pulleyShearStrength = value('belt.pulleyShearStrength', ['joint', '
 )
 
 const pinionMass = value('belt.smallPulleyMass', ['joint'], (use) =>
-  use.run(of.disc, { density: use(belt.pinionDensity), width: use(belt.width), radius: use(smallRadius) }),
+  use.run(discMass, { density: use(belt.pinionDensity), width: use(belt.width), radius: use(smallRadius) }),
 )
 const wheelMass = value('belt.largePulleyMass', ['joint'], (use) =>
-  use.run(of.disc, { density: densityOf(use, use(belt.material)), width: use(belt.width), radius: use(largeRadius) }),
+  use.run(discMass, { density: densityOf(use, use(belt.material)), width: use(belt.width), radius: use(largeRadius) }),
 )
 /** Mass of belt and pulleys, as solid discs. */
 export const mass = value('belt.mass', ['joint'], (use) =>
@@ -174,6 +174,6 @@ export const mass = value('belt.mass', ['joint'], (use) =>
 )
 /** Inertia of the small pulley at the motor, and of the large one at the joint. */
 export const inertia = value('belt.inertia', ['joint'], (use) => ({
-  atMotor: use.run(of.discInertia, { mass: use(pinionMass), radius: use(smallRadius) }),
-  atJoint: use.run(of.discInertia, { mass: use(wheelMass), radius: use(largeRadius) }),
+  atMotor: use.run(discInertia, { mass: use(pinionMass), radius: use(smallRadius) }),
+  atJoint: use.run(discInertia, { mass: use(wheelMass), radius: use(largeRadius) }),
 }))

@@ -7,6 +7,7 @@ import {
   spurMeshForce,
 } from '../../../../capstan/index.js'
 import { reference } from '../../../leaves.js'
+import { discInertia, discMass } from '../../../lines.js'
 import { line, type Of, type Use, type Value, value } from '../../../run/index.js'
 import { densityOf } from '../../links/values.js'
 import { cycles, duration } from '../../load/durations.js'
@@ -53,20 +54,6 @@ const warmer = line(
   'temperature',
   'max(now, walked)',
   (x) => Math.max(x.now, x.walked),
-)
-const disc = line(
-  'mass of a solid disc',
-  { density: 'density', width: 'length', radius: 'length' },
-  'mass',
-  'π · density · width · radius²',
-  (x) => Math.PI * x.density * x.width * x.radius ** 2,
-)
-const discInertia = line(
-  'inertia of a solid disc',
-  { mass: 'mass', radius: 'length' },
-  'momentOfInertia',
-  'mass · radius² / 2',
-  (x) => (x.mass * x.radius ** 2) / 2,
 )
 const both = line('mass of both gears', { pinion: 'mass', wheel: 'mass' }, 'mass', 'pinion + wheel', (x) => x.pinion + x.wheel)
 
@@ -165,7 +152,9 @@ export const contactPressure = value('gear.contactPressure', ['joint', 'event', 
 })
 
 const massOf = (id: string, material: Value<Of<'material'>, 'joint'>, radius: Value<number, 'joint'>) =>
-  value(id, ['joint'], (use) => use.run(disc, { density: densityOf(use, use(material)), width: use(gear.faceWidth), radius: use(radius) }))
+  value(id, ['joint'], (use) =>
+    use.run(discMass, { density: densityOf(use, use(material)), width: use(gear.faceWidth), radius: use(radius) }),
+  )
 const pinionMass = massOf('gear.pinionMass', gear.pinionMaterial, pinionRadius)
 const wheelMass = massOf('gear.wheelMass', gear.wheelMaterial, wheelRadius)
 /** Mass of both gears, as solid discs. */
