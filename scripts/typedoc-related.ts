@@ -1,5 +1,6 @@
 // Writes on the reference pages an example from the guide, where one uses the name, and under "See also" the chapters with examples of it and what stands beside
 // it in the source: one file is one subject.
+import { readFileSync } from 'node:fs'
 import {
   type Application,
   Comment,
@@ -42,7 +43,8 @@ export function load(app: Application) {
   )
 }
 
-const chapterOf = (file: string) => file.slice('docs/guide/'.length, -'.md'.length)
+/** The title of a page of the guide, by which it is listed. */
+const chapterOf = (file: string) => /^title: (.*)$/m.exec(readFileSync(file, 'utf8'))?.[1] ?? ''
 
 /** Whether an example imports a name from its module. */
 const imports = (code: string, name: string, module: string) =>
