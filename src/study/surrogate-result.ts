@@ -2,10 +2,15 @@ import { InputError, type Issue, type Kind, nearName, oneOfNames, Quantity, read
 import type { Kriging } from './kriging.js'
 import { markdownTable, Printable, percentText, spreadKind } from './show.js'
 
+/** One side of the box. */
 interface Axis {
+  /** Path of the input. */
   readonly path: string
+  /** Kind of the input. */
   readonly kind: Kind
+  /** Lower end, SI. */
   readonly from: number
+  /** Upper end, SI. */
   readonly to: number
 }
 
@@ -13,17 +18,27 @@ interface Axis {
 interface Found {
   /** Id of the formula. */
   readonly formula: string
+  /** Name of the result. */
   readonly output: string
+  /** Kind of the result. */
   readonly kind: Kind
+  /** The box that it was trained in. */
   readonly box: readonly Axis[]
+  /** The function through the training runs, in the unit box. */
   readonly model: Kriging
   /** Stated error over the model's own deviation. */
   readonly ratio: number
+  /** Share of the box in which an answer is off by no more than its error. */
   readonly confidence: number
+  /** Runs in all. */
   readonly runs: number
+  /** Runs that it never saw. */
   readonly heldOut: number
+  /** Root mean square error of the runs held out, SI. */
   readonly rootMeanSquare: number
+  /** Largest error of the runs held out, SI. */
   readonly largest: number
+  /** Largest less smallest result of the runs held out, SI. */
   readonly spread: number
 }
 
@@ -37,6 +52,7 @@ export interface Approximation {
 
 /** A fast stand-in for a formula within a box, with an error that was measured on runs it never saw. */
 export class Surrogate extends Printable {
+  /** Id of the formula. */
   readonly formula: string
   /** Name of the result that it gives. */
   readonly output: string
@@ -44,11 +60,13 @@ export class Surrogate extends Printable {
   readonly box: readonly { readonly path: string; readonly from: Quantity<Kind>; readonly to: Quantity<Kind> }[]
   /** Share of the box in which an answer is off by no more than its error. */
   readonly confidence: number
-  /** Runs of the formula, and how many of them it never saw. */
+  /** Runs of the formula. */
   readonly runs: number
+  /** Runs that it never saw. */
   readonly heldOut: number
-  /** Root mean square and largest of the errors of the runs held out. */
+  /** Root mean square error of the runs held out. */
   readonly rootMeanSquare: Quantity<Kind>
+  /** Largest error of the runs held out. */
   readonly largest: Quantity<Kind>
   readonly #found: Found
 

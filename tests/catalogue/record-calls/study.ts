@@ -34,6 +34,11 @@ export const calls: readonly RecordCall[] = [
   several('varianceShares', { given: scatter, options: { samples: 32, replicates: 4, correlations } }, (x) =>
     study.varianceShares(slackTension, x.given, x.options),
   ),
+  one(
+    'surrogate',
+    { vary: { friction: { from: 0.1, to: 0.2 } }, fixed: { load: '500 N', wrapAngle: '1 turn' }, runs: 20, confidence: 0.8 },
+    (x) => study.surrogate(slackTension, x),
+  ),
   several('failureProbability', { given: scatter, options: { above: '80 N', samples: 100, runs: 3, correlations } }, (x) =>
     study.failureProbability(slackTension, x.given, x.options),
   ),
