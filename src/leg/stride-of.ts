@@ -2,7 +2,7 @@ import { legDynamics, strideDemand, type ThreeJointLeg, threeJointLeg } from '..
 import { Quantity } from '../units/index.js'
 import { placeOf } from './calculation.js'
 import { couplingOf } from './coupling.js'
-import { type Joint, motorOf, type Prepared } from './numbers.js'
+import { type DrivenJoint, drivenJoints, motorOf, type Prepared } from './numbers.js'
 import { type Stance, stance as stanceOf } from './parts/load/stance.js'
 import { footPathOf, uprightForces } from './parts/motion/stride-moments.js'
 import { efficiency, ratio } from './parts/transmission/questions.js'
@@ -20,6 +20,10 @@ export interface StrideWay {
   readonly mirrored?: boolean
   /** Whether a load that drives a reduction back loses the same share of its power as a motor that drives. Default: it loses nothing. */
   readonly lossyBack?: boolean
+  /** Direction of the step, from forward to the leg's own outer side, before it is mounted the other way round. Default: forward. */
+  readonly heading?: number
+  /** Way of the body over the foot while it stands. Default: that of the gait. */
+  readonly stepLength?: number
   /** Force along the ground over force across it. Default: the highest of the load case. */
   readonly traction?: number
   /** Samples of the stride. Default: 48. */
@@ -57,7 +61,7 @@ export function strideOf(leg: Prepared, id: 'walk' | 'trot', way: StrideWay = {}
     lowerLink: slender('lower'),
   })
   const calculation = calculationFor(leg)
-  const drive = (joint: Joint) => {
+  const drive = (joint: DrivenJoint) => {
     const where = calculation.instances.implied(placeOf(calculation, { joint })) as never
     return {
       ratio: calculation.get(ratio, where),
@@ -67,24 +71,30 @@ export function strideOf(leg: Prepared, id: 'walk' | 'trot', way: StrideWay = {}
     }
   }
   const stance = calculation.get(stanceOf, placeOf(calculation, { stance: id }) as never)
-  const path = { ...stance, hipOffset: links.hipOffset, height: leg.x.robot.standHeight }
   const { dutyFactor, tractionHighest, stepLength, speed } = stance
+  const period = stepLength / speed / dutyFactor
+  const path = { ...stance, stepLength: way.stepLength ?? stepLength, hipOffset: links.hipOffset, height: leg.x.robot.standHeight }
   const force = way.force ?? ((stancePhase: number) => largestForce(leg, stance, stancePhase))
   const coupling = couplingOf(leg)
   // A leg that is mounted the other way round sees the robot walk backward: the foot's path and the traction are mirrored.
-  const sense = way.mirrored === true ? -1 : 1
+  const heading = way.mirrored === true ? Math.PI - (way.heading ?? 0) : (way.heading ?? 0)
   return strideDemand({
     leg: kinematic,
-    path: footPathOf(path, stepLength / speed / dutyFactor, way.mirrored === true ? Math.PI : 0),
+    path: footPathOf(path, period, heading),
     dynamics,
     ...(coupling === undefined ? {} : { coupling }),
     groundReactionSi: (out, stancePhase) => {
       const upright = force(stancePhase)
-      out[0] = sense * (way.traction ?? tractionHighest) * upright
-      out[1] = 0
+      const push = (way.traction ?? tractionHighest) * upright
+      out[0] = Math.cos(heading) * push
+      out[1] = Math.sin(heading) * push
       out[2] = upright
     },
-    drives: { sidewaysHip: { ratio: 1 }, hip: drive('hip'), knee: drive('knee') },
+    drives: {
+      sidewaysHip: drivenJoints(leg.x).includes('sidewaysHip') ? drive('sidewaysHip') : { ratio: 1 },
+      hip: drive('hip'),
+      knee: drive('knee'),
+    },
     kneeBend: branchOf(leg) === 0 ? 'forward' : 'backward',
     samples: way.samples ?? SAMPLES,
   })

@@ -69,6 +69,48 @@ describe('a driven sideways hip', () => {
     expect(() => assess(withFields(driven, { 'joints.sidewaysHip': bare, bearings: pairs }))).toThrow(
       /joints.sidewaysHip.bearings .*must turn in bearings of its own/,
     )
-    expect(() => assessRobot(driven)).toThrow(/joints.sidewaysHip.drive.kind .*must be held/)
+  })
+})
+
+describe('a robot whose sideways hips are driven', () => {
+  const [robot, held4] = [assessRobot(driven), assessRobot(held)]
+  const [g, offset] = [9.80665, 0.085]
+
+  test('holds each leg sideways: half of the weight at its arm less the weight of the leg, by hand', () => {
+    const weight = (['upper', 'lower'] as const).reduce((sum, link) => sum + calculation.get(body, at({ link })).mass * g, 0)
+    const torque = offset * ((24 * g) / 2 - weight)
+    for (const { motorTorque } of robot.gaits.walk.corners) {
+      // The rest speeds the links up and down as they swing.
+      expect(motorTorque.sidewaysHip!.si / (torque / (16 * 0.85))).toBeGreaterThan(0.8)
+      expect(motorTorque.sidewaysHip!.si / (torque / (16 * 0.85))).toBeLessThan(1.05)
+    }
+    expect(held4.gaits.walk.corners[0]!.motorTorque.sidewaysHip).toBeUndefined()
+  })
+
+  test('draws and heats more by the third motors: walking, trotting and standing', () => {
+    for (const id of ['walk', 'trot'] as const) {
+      expect(robot.gaits[id].motorHeat.si).toBeGreaterThan(held4.gaits[id].motorHeat.si)
+      expect(robot.gaits[id].meanPower.si).toBeGreaterThan(held4.gaits[id].meanPower.si)
+    }
+    expect(robot.stand.motorHeat.si).toBeGreaterThan(held4.stand.motorHeat.si)
+  })
+
+  test('steps to the side and turns, alike to the left and to the right', () => {
+    const way = (options: Parameters<typeof assessRobot>[1]) => assessRobot(driven, options).gaits.walk
+    const [left, right] = [way({ sideways: '0.05 m/s' }), way({ sideways: '-0.05 m/s' })]
+    expect(left.feet.legs[0]!.heading.si).toBeCloseTo(Math.atan2(0.05, 0.25), 9)
+    expect(left.feet.legs[0]!.stanceSweep.si / robot.gaits.walk.feet.legs[0]!.stanceSweep.si).toBeCloseTo(Math.hypot(1, 0.2), 9)
+    // What the left legs do on the way to the left, the right ones do on the way to the right.
+    expect(left.corners[0]!.motorTorque.sidewaysHip!.si).toBeCloseTo(right.corners[1]!.motorTorque.sidewaysHip!.si, 6)
+    expect(left.meanPower.si).toBeCloseTo(right.meanPower.si, 3)
+    const turning = way({ turnRate: '0.3 rad/s' })
+    // Turning to the left, the front feet step to the left and the hind feet to the right.
+    expect(turning.feet.legs[0]!.heading.si).toBeGreaterThan(0.1)
+    expect(turning.feet.legs[2]!.heading.si).toBeLessThan(-0.1)
+  })
+
+  test('a leg without that motor does not step to the side', () => {
+    expect(() => assessRobot(held, { sideways: '0.05 m/s' })).toThrow(/sideways is 0.05.*no motor drives the sideways hip/)
+    expect(() => assessRobot(held, { turnRate: '0.1 rad/s' })).toThrow(/turnRate is 0.1.*no motor drives the sideways hip/)
   })
 })

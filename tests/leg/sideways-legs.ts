@@ -8,7 +8,7 @@ const gearbox = {
   efficiency: 0.85,
   backlash: '0.2 deg',
   stiffness: '2 kN m/rad',
-  ratedTorque: '28 N m',
+  ratedTorque: '36 N m',
   peakTorque: '45 N m',
   highestSpeed: '3000 rpm',
   mass: '0.4 kg',

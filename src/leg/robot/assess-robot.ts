@@ -2,8 +2,8 @@ import { type Given, type Inputs, readInputs } from '../../formula/index.js'
 import { layerResistance, surfaceResistance } from '../../thermal/index.js'
 import { Quantity, refuse } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
-import { JOINTS, type LegNumbers, legNumbers, type Prepared, prepare } from '../numbers.js'
-import { caseState } from '../what-if.js'
+import { drivenJoints, jointWords, type LegNumbers, legNumbers, type Prepared, prepare } from '../numbers.js'
+import { busMotors } from './bus.js'
 import { robotChecks } from './checks.js'
 import { robotGait } from './gait.js'
 import { robotLandings } from './landing.js'
@@ -15,6 +15,10 @@ const OPTIONS = {
   brakeResistor: { kind: 'power', min: 0, default: '0 W' },
   /** Push along the ground over the load on a foot: 0 on firm level ground. Default: the highest of each gait, which soft ground takes. */
   traction: { kind: 'ratio', min: -1, max: 1, optional: true },
+  /** Speed to the left besides that of the gait forward. Needs a motor at the sideways hip. Default: 0. */
+  sideways: { kind: 'velocity', default: '0 m/s' },
+  /** Rate at which the body turns to the left as it goes. Needs that motor too. Default: 0. */
+  turnRate: { kind: 'angularVelocity', default: '0 rad/s' },
   /** A closed housing with all motors and controllers inside. Default: they stand in free air. */
   housing: {
     fields: {
@@ -42,28 +46,23 @@ export interface RobotOptions extends Partial<Given<typeof OPTIONS>> {}
  * walk puts down left hind, left front, right hind, right front; the trot moves diagonal legs together. Power is summed over the motors first: one that
  * brakes feeds those that drive. Motors are as warm as the load case of the gait makes them.
  *
- * Not in it: motion of the body (it keeps its height and stays level), the drives of sideways hips, and parts of the legs, which `assess` judges for the
+ * Not in it: motion of the body (it keeps its height and stays level), and parts of the legs, which `assess` judges for the
  * most loaded leg. The blow of the rotors at touch-down is a figure with a note, no check: a leg that retracts as it lands has less of it.
  *
  * Throws an `InputError` for a robot with other than four legs, a gait that its legs cannot follow, or an unknown option.
  */
 export function assessRobot(leg: Leg, options: RobotOptions = {}): RobotAssessment {
   const where = 'assessRobot'
-  const { brakeResistor, traction, housing } = readInputs(where, OPTIONS, options as Given<typeof OPTIONS>)
+  const { brakeResistor, traction, housing, sideways, turnRate } = readInputs(where, OPTIONS, options as Given<typeof OPTIONS>)
   const x = legNumbers(leg)
   if (x.robot.legs !== 4) refuse(where, 'robot.legs', x.robot.legs, 'must be 4: other robots stand otherwise')
-  const sideways = x.joints.sidewaysHip?.drive.kind
-  if (sideways !== undefined && sideways !== 'held')
-    refuse(
-      where,
-      'joints.sidewaysHip.drive.kind',
-      sideways,
-      'must be held: the power of its motors is not in the bus of the whole robot yet',
-    )
+  const driven = drivenJoints(x).includes('sidewaysHip')
+  for (const [name, rate] of Object.entries({ sideways, turnRate }))
+    if (rate !== 0 && !driven) refuse(where, name, rate, 'must be 0: no motor drives the sideways hip')
   const prepared = prepare(x)
   const gaits = {
-    walk: robotGait(prepared, 'walk', { brakeResistor, traction }),
-    trot: robotGait(prepared, 'trot', { brakeResistor, traction }),
+    walk: robotGait(prepared, 'walk', { brakeResistor, traction, sideways, turnRate }),
+    trot: robotGait(prepared, 'trot', { brakeResistor, traction, sideways, turnRate }),
   }
   const slopes = { up: robotSlope(x, slopeIn(x, 'slopeUp'), 1), down: robotSlope(x, slopeIn(x, 'slopeDown'), -1) }
   const checks = robotChecks(prepared, { gaits, slopes, brakeResistor }).sort(
@@ -87,7 +86,8 @@ export function assessRobot(leg: Leg, options: RobotOptions = {}): RobotAssessme
 /** Size of the slope of an event. */
 function slopeIn({ loadCases: { events } }: LegNumbers, name: 'slopeUp' | 'slopeDown'): number {
   const event = events[name]
-  return event?.kind === 'slope' ? Math.abs(event.angle) : 0
+  if (event?.kind !== 'slope') return refuse('assessRobot', `loadCases.events.${name}.kind`, event?.kind, 'must be slope')
+  return Math.abs(event.angle)
 }
 
 function housingResistance({
@@ -107,10 +107,9 @@ function housingResistance({
 /** A motor without a steady temperature draws more than the bus counts here. */
 function unsettledNotes(leg: Prepared): string[] {
   return (['walk', 'trot'] as const).flatMap((id) =>
-    JOINTS.flatMap((joint) => {
-      const { unsettled } = caseState(leg, id).joints[joint].heat
-      return unsettled === undefined ? [] : [`${id}, motor of the ${joint}: ${unsettled}; its power is more than what stands here.`]
-    }),
+    [...busMotors(leg, id)].flatMap(([joint, { unsettled }]) =>
+      unsettled === undefined ? [] : [`${id}, motor of the ${jointWords(joint)}: ${unsettled}; its power is more than what stands here.`],
+    ),
   )
 }
 

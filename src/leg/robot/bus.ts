@@ -1,10 +1,11 @@
 import { bridgeConductionLoss, busPower, currentsForTorque, supplySag } from '../../thermal/index.js'
 import { placeOf } from '../calculation.js'
-import type { CaseId } from '../cases/events.js'
-import { controllerOf, type Joint, type Prepared } from '../numbers.js'
+import { type CaseId, LOAD_CASES } from '../cases/events.js'
+import { controllerOf, type DrivenJoint, drivenJoints, type Prepared } from '../numbers.js'
 import { resistanceCoefficient } from '../parts/controllers/fields.js'
+import { heat } from '../parts/motors/heat.js'
 import { dragTorque } from '../parts/motors/values.js'
-import { calculationFor, caseState } from '../what-if.js'
+import { calculationFor } from '../what-if.js'
 
 /** A motor as the bus sees it: warm as it is in a load case. */
 export interface BusMotor {
@@ -15,14 +16,19 @@ export interface BusMotor {
   readonly switchingLoss: number
   readonly boardTemperature: number
   readonly boardCoefficient: number
+  /** Why it has no steady temperature; absent where it has one. */
+  readonly unsettled: string | undefined
 }
 
-/** The motors of hip and knee, with winding and magnets as warm as they get in a load case. */
-export function busMotors(leg: Prepared, id: CaseId): { readonly [J in Joint]: BusMotor } {
+/** The motors of a leg by joint, with winding and magnets as warm as they get in a load case. */
+export function busMotors(leg: Prepared, id: CaseId): ReadonlyMap<DrivenJoint, BusMotor> {
   const calculation = calculationFor(leg)
-  const { joints } = caseState(leg, id)
-  const motor = (joint: Joint): BusMotor => {
-    const { backEmfConstant, resistance } = joints[joint].heat
+  const { event, air, age } = LOAD_CASES[id]
+  const motor = (joint: DrivenJoint): BusMotor => {
+    const { backEmfConstant, resistance, unsettled } = calculation.get(
+      heat,
+      calculation.instances.implied(placeOf(calculation, { leg: 'leg', joint, event, air, age })) as never,
+    )
     const { onResistance, switchingLoss, temperatureLimit } = controllerOf(leg.x, joint)
     return {
       backEmfConstant,
@@ -32,14 +38,15 @@ export function busMotors(leg: Prepared, id: CaseId): { readonly [J in Joint]: B
       switchingLoss,
       boardTemperature: temperatureLimit,
       boardCoefficient: calculation.get(resistanceCoefficient, {} as never),
+      unsettled,
     }
   }
-  return { hip: motor('hip'), knee: motor('knee') }
+  return new Map(drivenJoints(leg.x).map((joint) => [joint, motor(joint)]))
 }
 
 /** Torque and speed at the shaft of one motor at an instant. */
 export interface ShaftPoint {
-  readonly joint: Joint
+  readonly joint: DrivenJoint
   readonly torque: number
   readonly speed: number
 }
@@ -68,7 +75,7 @@ export function busAt(
   const { electronics, takesBack, voltage: open, internalResistance } = x.supply
   let controllerHeat = 0
   for (const { joint, torque, speed } of points) {
-    const { drag, backEmfConstant, onResistance, switchingLoss, boardTemperature, boardCoefficient } = motors[joint]
+    const { drag, backEmfConstant, onResistance, switchingLoss, boardTemperature, boardCoefficient } = motors.get(joint)!
     const { peakPhase } = currentsForTorque.si({ torque: torque + drag * Math.sign(speed), backEmfConstant })
     controllerHeat +=
       switchingLoss +
@@ -81,7 +88,7 @@ export function busAt(
   }
   const { power, motorHeat, intoBattery, intoResistor } = busPower.si({
     motors: points.map(({ joint, torque, speed }) => {
-      const { backEmfConstant, terminalResistance, drag } = motors[joint]
+      const { backEmfConstant, terminalResistance, drag } = motors.get(joint)!
       return { count: 1, torque, speed, backEmfConstant, terminalResistance, drag }
     }),
     electronics: electronics + controllerHeat,

@@ -28,8 +28,14 @@ export const centreHeightOf = ({ robot }: LegNumbers): number => robot.centreOfM
 
 const length = (x: number) => new Quantity(x, 'length')
 
+/** How the body moves besides forward: to the left, and turning to the left. */
+export interface Sway {
+  readonly sideways?: number
+  readonly turnRate?: number
+}
+
 /** The feet along the stride of a gait. */
-export function feetOf(x: LegNumbers, id: 'walk' | 'trot'): Gait {
+export function feetOf(x: LegNumbers, id: 'walk' | 'trot', { sideways = 0, turnRate = 0 }: Sway = {}): Gait {
   const { speed, stepLength, dutyFactor } = gaitNamed(x, id)
   const { mass, centreOfMassForward, centreOfMassLeft } = x.robot
   return gait({
@@ -38,6 +44,8 @@ export function feetOf(x: LegNumbers, id: 'walk' | 'trot'): Gait {
     dutyFactor,
     stridePeriod: new Quantity(stepLength / speed / dutyFactor, 'time'),
     forward: new Quantity(speed, 'velocity'),
+    sideways: new Quantity(sideways, 'velocity'),
+    turnRate: new Quantity(turnRate, 'angularVelocity'),
     mass: new Quantity(mass, 'mass'),
     centreOfMass: { x: length(centreOfMassForward), y: length(centreOfMassLeft), z: length(centreHeightOf(x)) },
     samples: SAMPLES,

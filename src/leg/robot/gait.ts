@@ -3,11 +3,11 @@ import { Table } from '../../study/index.js'
 import { costOfTransport, runningTime } from '../../thermal/index.js'
 import { type Kind, Quantity } from '../../units/index.js'
 import { placeOf } from '../calculation.js'
-import { gaitNamed, type LegNumbers, type Prepared } from '../numbers.js'
+import { drivenJoints, gaitNamed, type LegNumbers, type Prepared } from '../numbers.js'
 import { stance as stanceOf } from '../parts/load/stance.js'
 import { calculationFor } from '../what-if.js'
 import { type BusPoint, busAt, busMotors } from './bus.js'
-import { cornersOf, feetOf, G, stanceShares, tippingOf } from './feet.js'
+import { cornersOf, feetOf, G, type Sway, stanceShares, tippingOf } from './feet.js'
 import type { CornerLoad, RobotGait } from './result.js'
 import { type CornerStride, cornerStride } from './walk.js'
 
@@ -32,14 +32,19 @@ export function onOneCharge({ supply }: LegNumbers, drawn: number, speed: number
 export function robotGait(
   leg: Prepared,
   id: 'walk' | 'trot',
-  { brakeResistor, traction }: { readonly brakeResistor: number; readonly traction?: number | undefined },
+  { brakeResistor, traction, ...sway }: Sway & { readonly brakeResistor: number; readonly traction?: number | undefined },
 ): RobotGait {
   const { x } = leg
   const { speed, stepLength, dutyFactor } = gaitNamed(x, id)
   const period = stepLength / speed / dutyFactor
-  const feet = feetOf(x, id)
+  const feet = feetOf(x, id, sway)
   const forces = footForcesOf(leg, id, feet)
-  const strides = cornersOf(x).map(({ mirrored }, k) => cornerStride(leg, id, { mirrored, force: forces[k]!, traction }))
+  const strides = cornersOf(x).map(({ mirrored, corner }, k) => {
+    const { heading, stanceSweep } = feet.legs[k]!
+    // A right leg is the mirror image of a left one: its outer side is the right.
+    const own = corner.startsWith('left') ? heading.si : -heading.si
+    return cornerStride(leg, id, { mirrored, heading: own, stepLength: stanceSweep.si, force: forces[k]!, traction })
+  })
   const motors = busMotors(leg, id)
   const phases = GAITS[id]
   const points = Array.from({ length: MOMENTS }, (_, i): BusPoint => {
@@ -107,15 +112,16 @@ function footForcesOf(leg: Prepared, id: 'walk' | 'trot', feet: Gait): ((stanceP
 }
 
 function loads(x: LegNumbers, forces: readonly ((stancePhase: number) => number)[], strides: readonly CornerStride[]) {
+  const aside = drivenJoints(x).includes('sidewaysHip')
   return cornersOf(x).map(({ corner, mirrored, share }, k): CornerLoad => {
-    const { hip, knee } = strides[k]!.stride.motors
+    const { hip, knee, sidewaysHip } = strides[k]!.stride.motors
     const peak = Math.max(...Array.from({ length: MOMENTS }, (_, i) => forces[k]!((i + 0.5) / MOMENTS)))
     return {
       corner,
       mirrored,
       meanShare: new Quantity(share, 'ratio'),
       peakForce: new Quantity(peak, 'force'),
-      motorTorque: { hip: hip.peakTorque, knee: knee.peakTorque },
+      motorTorque: { hip: hip.peakTorque, knee: knee.peakTorque, sidewaysHip: aside ? sidewaysHip.peakTorque : undefined },
     }
   })
 }

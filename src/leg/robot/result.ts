@@ -22,6 +22,8 @@ export interface CornerLoad {
     readonly hip: Quantity<'torque'>
     /** Of the motor of the knee. */
     readonly knee: Quantity<'torque'>
+    /** Of the motor of the sideways hip; absent where none drives it. */
+    readonly sidewaysHip: Quantity<'torque'> | undefined
   }
 }
 

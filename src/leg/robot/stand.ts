@@ -4,7 +4,7 @@ import { Quantity } from '../../units/index.js'
 import { placeOf } from '../calculation.js'
 import { couplingOf } from '../coupling.js'
 import { uprightCompliance } from '../foot-result.js'
-import { JOINTS, type LegNumbers, type Prepared } from '../numbers.js'
+import { type DrivenJoint, drivenJoints, type LegNumbers, type Prepared } from '../numbers.js'
 import { efficiency, ratio } from '../parts/transmission/questions.js'
 import { legInverse, poseOf } from '../pose.js'
 import { calculationFor } from '../what-if.js'
@@ -22,10 +22,11 @@ function holding(leg: Prepared, force: number): ShaftPoint[] {
   legInverse(leg, G).torqueInto(torques, 0, q, still, still, 0, 0, force)
   couplingOf(leg)?.si.actuatorTorquesInto(torques, 0, q, torques.slice())
   const calculation = calculationFor(leg)
-  return JOINTS.map((joint) => {
+  const torqueOf = { sidewaysHip: torques[0]!, hip: torques[1]!, knee: torques[2]! } satisfies Record<DrivenJoint, number>
+  return drivenJoints(leg.x).map((joint) => {
     const where = calculation.instances.implied(placeOf(calculation, { joint })) as never
     const torque = motorTorqueThroughReduction.si({
-      outputTorque: torques[joint === 'hip' ? 1 : 2]!,
+      outputTorque: torqueOf[joint],
       outputSpeed: 0,
       outputAcceleration: 0,
       ratio: calculation.get(ratio, where),

@@ -1,6 +1,6 @@
 import type { Walkable } from '../../kinematics/index.js'
 import { refuse } from '../../units/index.js'
-import { JOINTS, type Joint, type Prepared } from '../numbers.js'
+import { type DrivenJoint, drivenJoints, type Prepared } from '../numbers.js'
 import { strideOf } from '../stride-of.js'
 import type { ShaftPoint } from './bus.js'
 
@@ -10,20 +10,28 @@ const SAMPLES = 240
 /** The stride of one leg of the robot: its motors by the phase of its own stride. */
 export interface CornerStride {
   readonly stride: Walkable
-  /** Torque and speed of both motors at a phase from 0 (touch-down) to 1. */
+  /** Torque and speed of its motors at a phase from 0 (touch-down) to 1. */
   readonly at: (phase: number) => readonly ShaftPoint[]
 }
 
 /** How a leg at a corner of the robot walks. */
 interface CornerWay {
   readonly mirrored: boolean
+  /** Direction in which its foot steps, from forward to the left of the robot, and how far; the leg's own left side is outward. */
+  readonly heading: number
+  readonly stepLength: number
   readonly force: (stancePhase: number) => number
   readonly traction: number | undefined
 }
 
 /** The stride of a leg at a corner of the robot. Throws an `InputError` for a gait that the leg cannot follow. */
-export function cornerStride(leg: Prepared, id: 'walk' | 'trot', { mirrored, force, traction }: CornerWay): CornerStride {
-  const stride = strideOf(leg, id, { force, mirrored, lossyBack: true, samples: SAMPLES, ...(traction === undefined ? {} : { traction }) })
+export function cornerStride(
+  leg: Prepared,
+  id: 'walk' | 'trot',
+  { mirrored, heading, stepLength, force, traction }: CornerWay,
+): CornerStride {
+  const way = { force, mirrored, heading, stepLength }
+  const stride = strideOf(leg, id, { ...way, lossyBack: true, samples: SAMPLES, ...(traction === undefined ? {} : { traction }) })
   if (!stride.walkable)
     return refuse('assessRobot', `gaits.${id}`, id, `must be within reach: the foot cannot be put at ${stride.reason} at ${stride.time}`)
   const { samples, motors } = stride
@@ -32,8 +40,9 @@ export function cornerStride(leg: Prepared, id: 'walk' | 'trot', { mirrored, for
   const ends: number[] = []
   for (const { weight } of cells) ends.push((ends.at(-1) ?? 0) + weight)
   const period = ends.at(-1) as number
+  const joints = drivenJoints(leg.x)
   const points = cells.map(({ i }) =>
-    JOINTS.map((joint: Joint): ShaftPoint => {
+    joints.map((joint: DrivenJoint): ShaftPoint => {
       const { torque, speed } = motors[joint].cloud
       return { joint, torque: torque[i]!, speed: speed[i]! }
     }),
