@@ -22,7 +22,7 @@ export const PROCEDURES: Readonly<Record<string, string>> = {
   'fasteners.nutInPocket':
     'turn the hexagon of the nut in the hexagon of the pocket until the moment of the overlap is largest. Pressure that is uniform over the overlap gives the rounding torque, pressure that rises linearly towards the corners the yield torque.',
   'fasteners.preloadFromTorque':
-    'the torque that a preload of 1 N needs is the pitch of the thread over 2 π, plus friction in the thread on half its pitch diameter over the cosine of half the thread angle, plus friction under the head on its mean radius, the formula tightening torque without approximation. The preload is the torque beyond the prevailing torque over that.',
+    'slope is the pitch over π times the pitch diameter, and μ the thread friction over the cosine of half the thread angle (30°). The torque that a preload of 1 N needs is half the pitch diameter times (μ + slope) / (1 − μ · slope), plus the head friction times a quarter of the sum of bearing diameter and hole diameter. The preload is the torque beyond the prevailing torque over that.',
   'kinematics.fourBarKneePose':
     'the rocker stands at its angle at a straight knee plus the knee angle, from the line hip to knee. The crank pin is where a circle of the crank about the hip meets a circle of the coupler about the rocker pin, on the side that is named. The ratio is the change of the crank angle over that of the knee angle.',
   'kinematics.fourBarDeadPoint':
