@@ -26,7 +26,7 @@ describe('charts', () => {
 
   test('the reserves drawn are those of the verdict, nearest to its limit first', () => {
     const rows = rowsOf(first, 'reserves')
-    expect(rows[0]?.[0]).toBe('K1 print under the heads of the motor bolts, hip')
+    expect(rows[0]?.[0]).toBe('K1 cord on the pinion, knee')
     expect(Number(rows[0]?.[1])).toBeCloseTo(first.governing.reserve, 3)
     expect(rows[0]?.[2]).toMatch(/fails$/)
   })
