@@ -1,7 +1,10 @@
 import { readFileSync } from 'node:fs'
 import { buildSync } from 'esbuild'
+import { legReader } from '../src/leg/as-formula.js'
+import { comparisonsOf, reserveIn } from '../src/leg/assess/compare.js'
 import { findingsOf } from '../src/leg/assess/findings.js'
 import { survey } from '../src/leg/assess/survey.js'
+import { calculationOf } from '../src/leg/calculation.js'
 import {
   ALL_CASE_IDS,
   assess,
@@ -13,6 +16,7 @@ import {
   legFormula,
   legNumbers,
 } from '../src/leg/index.js'
+import { CHECKS } from '../src/leg/parts/index.js'
 import { optimise } from '../src/study/index.js'
 import { program, type Row } from './harness.js'
 
@@ -91,6 +95,35 @@ function legs(work: string, given: (i: number) => Given, cases: readonly CaseId[
   return { work, ours: timed('limbwright', (i) => margin().si(given(i) as never)), bound: { perSecondAtLeast } }
 }
 
+/**
+ * The formulas that legs run, on their numbers and one after another: no graph, no values, no comparisons. A leg cannot take less than this, so that
+ * a bound below it asks for faster formulas.
+ */
+function formulasAlone(cases: readonly CaseId[]): (i: number) => number {
+  const calculation = calculationOf(numbers, { recording: true })
+  const comparisons = comparisonsOf(calculation, CHECKS, cases)
+  const read = legReader(leg)
+  const runs = Array.from({ length: 4 }, (_, i) => {
+    calculation.load(read(eightOf(i)))
+    const stale = calculation.instances.cells.filter((cell) => !calculation.stands(cell))
+    for (const one of comparisons) reserveIn(calculation, one)
+    const logs = stale.filter((cell) => calculation.stands(cell)).map(({ log = [] }) => log)
+    return logs.flat().flatMap((entry) => ('formula' in entry ? [{ si: entry.formula.si as (x: unknown) => unknown, x: entry.x }] : []))
+  })
+  return (i) => {
+    let last: unknown
+    // The first leg made every cell: those after it differ in eight fields alone.
+    for (const { si, x } of runs[1 + (i % (runs.length - 1))]!) last = si(x)
+    return typeof last === 'number' ? last : 1
+  }
+}
+
+/** Formulas of a leg alone, shown beside the rows of whole legs. */
+function floor(work: string, cases: readonly CaseId[]): Row {
+  const run = once(() => formulasAlone(cases))
+  return { work, ours: timed('limbwright', (i) => run()(i)) }
+}
+
 /** A calculation without what was kept of the one before: a leg that differs a little in its mass each time. */
 const heavier = (i: number) => ({ ...numbers, robot: { ...numbers.robot, mass: 10 + (i & 255) * 1e-3 } })
 
@@ -107,6 +140,9 @@ export const rows: Row[] = [
     ours: timed('limbwright', (i) => governingReserve(heavier(i), BASIC).reserve),
     bound: { perSecondAtLeast: 3000 },
   },
+  floor('formulas alone of a leg, eight fields varied, 3 load cases', BASIC),
+  floor('formulas alone of a leg, eight fields varied, 11 load cases', CASE_IDS),
+  floor('formulas alone of a leg, eight fields varied, every load case', ALL_CASE_IDS),
   {
     work: 'survey of the ranges of every check, every load case',
     ours: timed('limbwright', () => survey(found().calculation, found().checks).size),

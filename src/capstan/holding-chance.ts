@@ -27,7 +27,7 @@ export const frictionToHold = /* @__PURE__ */ formula('capstan.frictionToHold', 
   si: ({ torque, ...x }) => {
     if (torque === 0) return 0
     const short = (friction: number) => {
-      const { slip, slack } = leastOverTravel({ ...x, friction, hold: 'frictionOnly' })
+      const { slip, slack } = leastOverTravel({ ...x, friction, hold: 'frictionOnly' }, x.axialRigidity, x.pretension)
       return Math.min(slip, slack) / torque - 1
     }
     return short(MOST_FRICTION) < 0 ? Number.POSITIVE_INFINITY : bracketRoot(short, 0, MOST_FRICTION)

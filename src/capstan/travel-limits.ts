@@ -35,7 +35,8 @@ export function lowerDirection(d: CordDriveState): HoldingLimits & { readonly di
   return holding(negative) < holding(positive) ? { ...negative, direction: 'negative' } : { ...positive, direction: 'positive' }
 }
 
-interface OverTravel extends Omit<CordDriveState, 'drumWrapTaut' | 'drumWrapSlack'> {
+/** A drive with its travel, but for the cord and its tension. */
+interface OverTravel extends Omit<CordDriveState, 'axialRigidity' | 'pretension' | 'drumWrapTaut' | 'drumWrapSlack'> {
   readonly drumWrap: number
   readonly travel: number
 }
@@ -44,10 +45,10 @@ interface OverTravel extends Omit<CordDriveState, 'drumWrapTaut' | 'drumWrapSlac
  * Limits at the end of travel where they are least. The longer the taut branch and the shorter the slack one, the sooner both limits come: a longer
  * branch takes less tension. Only a tensioner in one of the spans makes the two ends differ.
  */
-export function leastOverTravel(x: OverTravel): HoldingLimits {
+export function leastOverTravel(x: OverTravel, axialRigidity: number, pretension: number): HoldingLimits {
   const d: CordDriveState = {
-    axialRigidity: x.axialRigidity,
-    pretension: x.pretension,
+    axialRigidity,
+    pretension,
     pinionRadius: x.pinionRadius,
     drumRadius: x.drumRadius,
     span: x.span,
@@ -113,7 +114,7 @@ export const travelLimits = /* @__PURE__ */ formula('capstan.travelLimits', {
   },
   source: [{ level: 'computed', where: 'slip and slack torque at an end of travel, where the drum arcs differ most' }],
   si: (x) => {
-    const { slip, slack, taut } = leastOverTravel(x)
+    const { slip, slack, taut } = leastOverTravel(x, x.axialRigidity, x.pretension)
     const slips = slip <= slack
     return {
       holdingTorque: slips ? slip : slack,
@@ -175,7 +176,7 @@ export const pretensionForTorque = /* @__PURE__ */ formula('capstan.pretensionFo
   source: [{ level: 'computed', where: 'the holding torque is proportional to the pretension: least over the travel, solved for it' }],
   si: (x) => {
     // The rigidity cancels: both branches stretch in proportion to it.
-    const { slip, slack } = leastOverTravel({ ...x, axialRigidity: 1, pretension: 1 })
+    const { slip, slack } = leastOverTravel(x, 1, 1)
     const needed = x.requiredReserve * x.torque
     return { pretension: needed / Math.min(slip, slack), againstSlip: needed / slip, againstSlack: needed / slack }
   },

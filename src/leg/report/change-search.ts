@@ -45,7 +45,7 @@ export interface Suffices {
 type ReserveOf = (key: string) => number
 
 /**
- * Seeks single changes of one leg. Checks that ask for the same field share the legs that are evaluated on the way, and of each leg only what the
+ * Seeks single changes of one leg. Checks that need the same field share the legs that are evaluated on the way, and of each leg only what the
  * field reaches and a check reads is calculated.
  */
 export class ChangeSearch {
