@@ -83,7 +83,7 @@ export function framed({ title, description }: ChartText, rest: Record<string, u
     value: async () => {
       const svg = await notebookSvg(spec)
       return {
-        'application/vnd.vegalite.v6+json': spec,
+        // The newest type that every notebook knows; those that know a newer one take it too.
         'application/vnd.vegalite.v5+json': spec,
         // Static viewers clean drawings until nothing is left of them; a picture they show.
         ...(svg === undefined ? {} : { 'image/svg+xml': svg, 'text/markdown': picture(svg, description) }),
