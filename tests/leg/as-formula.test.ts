@@ -191,7 +191,7 @@ describe('a leg as several figures', () => {
       vary: { 'sink.thickness': { from: '1 mm', to: '6 mm' } },
       choices: { plate: { ASA: { plate: { material: 'ASA' } }, PC: { plate: { material: 'PC' } }, PLA: { plate: { material: 'PLA' } } } },
       goals: { minimise: 'driveMass' },
-      constraints: { margin: { min: 0.95 } },
+      constraints: { margin: { min: 0.85 } },
       evaluations: 400,
     })
     expect(found.state).toBe('found')
@@ -201,6 +201,6 @@ describe('a leg as several figures', () => {
       'plate.material': found.best.choices.plate,
     })
     const { governing } = assess(changed, { cases: ['walk', 'hotAfternoon'] })
-    expect(governing.reserve / governing.requiredReserve).toBeGreaterThan(0.95)
+    expect(governing.reserve / governing.requiredReserve).toBeGreaterThan(0.85)
   })
 })

@@ -6,7 +6,7 @@ const drawn = (inner: string) => compactSvg(`<svg width="10" height="10">${inner
 test('labels keep their digits, coordinates lose theirs', () => {
   const text = drawn('<g fill="red"><text transform="translate(1.2345,2.0061)">0.05</text></g>')
   expect(text).toContain('>0.05</text>')
-  expect(text).toContain('translate(1.2,2)')
+  expect(text).toContain('<text x="1.2" y="2"')
 })
 
 test('shares of light keep their digits', () => {

@@ -3,6 +3,7 @@ import ts from 'typescript'
 import { expect, test, vi } from 'vitest'
 import * as capstan from '../../src/capstan/index.js'
 import * as leg from '../../src/leg/index.js'
+import * as mathjs from '../../src/mathjs/index.js'
 import * as study from '../../src/study/index.js'
 import * as thermal from '../../src/thermal/index.js'
 import * as units from '../../src/units/index.js'
@@ -20,6 +21,7 @@ const folder = new URL('../../examples/notebooks/', import.meta.url)
 const MODULES: Readonly<Record<string, unknown>> = {
   'limbwright/capstan': capstan,
   'limbwright/leg': leg,
+  'limbwright/mathjs': mathjs,
   'limbwright/study': study,
   'limbwright/thermal': thermal,
   'limbwright/units': units,
