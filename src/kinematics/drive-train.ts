@@ -42,7 +42,7 @@ export interface DriveSi extends Si<typeof DRIVE> {
   readonly carried: number
 }
 
-/** Torque at the shaft of a joint's motor, from the torque, rate and acceleration of its drum and the accelerations of hip and knee drum. */
+/** Torque at the shaft of a joint's motor, from the torque, rate and acceleration of its drum and the accelerations of hip and knee drum. @internal */
 export const shaftTorque = (drive: DriveSi, torque: number, rate: number, acceleration: number, hip: number, kneeDrum: number): number =>
   motorTorqueThroughReduction.si({
     outputTorque: torque + drive.carried * kneeDrum,

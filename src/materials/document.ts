@@ -135,9 +135,12 @@ function readPropertyDocument(name: string, value: unknown, path: string, issues
   if (!NAMES.includes(name as PropertyName)) issues.push(misspelt(path, NAMES, name))
   else if (!isRecord(value)) issues.push(issue(path, value, 'must be an object with typical, low, high and source'))
   else {
-    const level = isRecord(value.source) ? value.source.level : undefined
-    if (isLevel(level)) return readProperty(name as PropertyName, value as never, path, issues)
-    issues.push(issue(`${path}.source.level`, level, `must be one of ${EVIDENCE_LEVELS.join(', ')}`))
+    const { level, where } = isRecord(value.source) ? value.source : ({} as Record<string, unknown>)
+    const { conditions = '' } = value
+    if (!isLevel(level)) issues.push(issue(`${path}.source.level`, level, `must be one of ${EVIDENCE_LEVELS.join(', ')}`))
+    else if (typeof where !== 'string') issues.push(issue(`${path}.source.where`, where, 'must be text'))
+    else if (typeof conditions !== 'string') issues.push(issue(`${path}.conditions`, conditions, 'must be text'))
+    else return readProperty(name as PropertyName, value as never, path, issues)
   }
   return undefined
 }

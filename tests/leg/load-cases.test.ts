@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { logarithmicPretensionLeft } from '../../src/capstan/index.js'
 import { type Comparison, compare, comparisonsOf } from '../../src/leg/assess/compare.js'
 import { calculationOf, type LegCalculation } from '../../src/leg/calculation.js'
 import {
@@ -18,6 +19,7 @@ import {
 } from '../../src/leg/index.js'
 import { CHECKS } from '../../src/leg/parts/index.js'
 import { strideLoads } from '../../src/leg/parts/motion/stride.js'
+import { pretensionInMonth } from '../../src/leg/parts/transmission/pretension-left.js'
 
 const text = readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8')
 const revised = legNumbers(describeLeg(text))
@@ -372,6 +374,18 @@ describe('cold, heat and age', () => {
       return found.reserve
     }
     expect(at('coldDrop')).toBeLessThan(at('drop'))
+  })
+
+  test('pretension falls by equal creep in each decade of its first year, as the law of the cord module', () => {
+    for (const left of [0.3, 0.75, 0.95])
+      for (const months of [0.1, 1, 3, 12]) {
+        const share = (perDecade: number, to: number) =>
+          logarithmicPretensionLeft.si({ pretension: 200, axialRigidity: 20_000, from: 3600, to, perDecade }).share
+        const perDecade = (1 / left - 1) / (1 / share(1, 31_557_600) - 1)
+        expect(pretensionInMonth(200, left, months)).toBeCloseTo(200 * share(perDecade, (months / 12) * 31_557_600), 9)
+      }
+    expect(pretensionInMonth(200, 0.75, 0)).toBe(200)
+    expect(pretensionInMonth(200, 0.75, 36)).toBeCloseTo(200 * 0.75 ** 3, 12)
   })
 })
 

@@ -426,3 +426,14 @@ describe("values of one's own that no such material has", () => {
       for (const [name, value] of propertiesOf(m)) expect(withProperties(m, { [name]: value }).doubts, `${m.name} ${name}`).toBeUndefined()
   })
 })
+
+test('a property without words where words belong is rejected by its place', () => {
+  const document = structuredClone(writeMaterial(pc)) as unknown as {
+    properties: Record<string, { source: { where: unknown }; conditions: unknown }>
+  }
+  document.properties.density!.conditions = null
+  expect(() => readMaterial(document)).toThrow(/properties\.density\.conditions is null; must be text/)
+  document.properties.density!.conditions = 'at 23 °C'
+  document.properties.density!.source.where = 5
+  expect(() => readMaterial(document)).toThrow(/properties\.density\.source\.where is 5; must be text/)
+})

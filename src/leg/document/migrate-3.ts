@@ -280,7 +280,7 @@ function loadCasesOf(usage: Document = {}, environment: Document = {}): unknown 
   })
   const ages = present({
     season: days === undefined ? undefined : { time: typeof days === 'number' ? `${days} day` : days, daysWalked: days },
-    aged: shelfTime === undefined ? undefined : { time: shelfTime, kept: '20 degC' },
+    aged: shelfTime === undefined ? undefined : { time: shelfTime },
   })
   const events = present({
     ...(angle === undefined

@@ -1,7 +1,7 @@
 import { type Curve, type Drawing, Figure, type Point, plain, plotBlock } from '../../drawing/index.js'
 import { JOINTS, type Joint } from '../numbers.js'
-import { afterYears } from '../parts/transmission/cord/checks.js'
 import { pretensionLeft, pretensionSet } from '../parts/transmission/cord/fields.js'
+import { pretensionInMonth } from '../parts/transmission/pretension-left.js'
 import { caseState, clampLoadAt } from '../what-if.js'
 import { type Facts, resultSentence } from './facts.js'
 import { hasCordDrive } from './present.js'
@@ -37,7 +37,7 @@ export function yearDrawing(facts: Facts): Drawing | undefined {
   })
   const tension = joints.map((joint): Curve => {
     const [set, left] = [facts.get(pretensionSet, { joint }), facts.get(pretensionLeft, { joint })]
-    const points = Array.from({ length: MONTHS + 1 }, (_, months): Point => [months, afterYears.si({ set, left, years: months / 12 })])
+    const points = Array.from({ length: MONTHS + 1 }, (_, months): Point => [months, pretensionInMonth(set, left, months)])
     figure.rows(
       amount(`pretension of the ${joint}, set`, set, 'N', 'document'),
       amount(`pretension of the ${joint} after a year`, points.at(-1)![1], 'N'),

@@ -19,7 +19,7 @@ import {
   stallTimeOf,
 } from '../numbers.js'
 import { footPathOf } from '../parts/motion/stride-moments.js'
-import { afterYears } from '../parts/transmission/cord/checks.js'
+import { pretensionInMonth } from '../parts/transmission/pretension-left.js'
 import type { Assessment } from '../result.js'
 import { caseState, clampLoadAt, heatAt } from '../what-if.js'
 import { rankOf } from './checks-section.js'
@@ -203,11 +203,7 @@ function pretensionOverTime(leg: Prepared): Chart {
         name: joint,
         points: Array.from({ length: 25 }, (_, i) => {
           const months = i / 2
-          const left = afterYears.si({
-            set: driveOf(leg.x, joint, 'cord').pretension,
-            left: leg.drives[joint].pretensionLeft,
-            years: months / 12,
-          })
+          const left = pretensionInMonth(driveOf(leg.x, joint, 'cord').pretension, leg.drives[joint].pretensionLeft, months)
           return [months, Number(left.toFixed(3))] as const
         }),
       })),

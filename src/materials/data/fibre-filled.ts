@@ -49,14 +49,22 @@ const REMARKS = [
   'density, strength, stiffness, layers and softening were read, heat and water are calculated from fibre and polymer; creep and fatigue are assumed from the unfilled polymer',
 ] as const
 
-const head = (name: string, title: string, aliases: readonly string[] = []) =>
-  ({
-    name,
-    title: `${title}, fused filament, solid, not annealed`,
-    aliases,
-    process: 'fusedFilament',
-    remarks: REMARKS,
-  }) as const satisfies Omit<MaterialHead, 'family'>
+/** Two records as one. A call that is marked pure lets a bundler leave out the rows that nobody uses; a spread does not. */
+const joined = <const A extends object, const B extends object>(one: A, other: B): Omit<A, keyof B> & B => ({ ...one, ...other })
+
+/** What a material is, with what is remarked of it beyond the common remarks. */
+const head = (
+  name: string,
+  title: string,
+  { remark, ...more }: Pick<MaterialHead, 'family'> & Partial<MaterialHead> & { readonly remark?: string },
+): MaterialHead => ({
+  name,
+  title: `${title}, fused filament, solid, not annealed`,
+  aliases: [],
+  process: 'fusedFilament',
+  remarks: remark === undefined ? REMARKS : [...REMARKS, remark],
+  ...more,
+})
 
 /** Rows that every filled glass shares. */
 const GLASS = {
@@ -77,30 +85,26 @@ const GLASS = {
   frictionOnSteelGreased: GREASED_FRICTION,
 } as const
 
-const ABS_FILLED = {
-  ...GLASS,
+const ABS_FILLED = /* @__PURE__ */ joined(GLASS, {
   creepCoefficient: [0.1, 0.04, 0.2, '1', PRINT_ASSUMED, '23 °C, along the roads; fibres slow it'],
   creepExponent: [0.27, 0.18, 0.35, '1', PRINT_ASSUMED, '23 °C'],
   serviceTemperature: [75, 70, 100, 'degC', UNFILLED_LIMIT],
-} as const
+})
 
-const ASA_FILLED = {
-  ...GLASS,
+const ASA_FILLED = /* @__PURE__ */ joined(GLASS, {
   creepExponent: [0.27, 0.2, 0.35, '1', FILLED_AS_BASE, '23 °C'],
   serviceTemperature: [80, 70, 92, 'degC', PRINT_ASSUMED, 'as the unfilled polymer'],
-} as const
+})
 
-const POLYESTER = {
-  ...GLASS,
+const POLYESTER = /* @__PURE__ */ joined(GLASS, {
   creepCoefficient: [0.1, 0.03, 0.2, '1', PRINT_ASSUMED, '23 °C, along the roads'],
   creepExponent: [0.22, 0.12, 0.3, '1', PRINT_ASSUMED, '23 °C'],
-} as const
+})
 
 /** ABS with short carbon fibre, printed from filament. */
 export const absCf = /* @__PURE__ */ tableMaterial(
-  { ...head('ABS-CF', 'ABS with short carbon fibre'), family: 'amorphous' },
-  {
-    ...ABS_FILLED,
+  /* @__PURE__ */ head('ABS-CF', 'ABS with short carbon fibre', { family: 'amorphous' }),
+  /* @__PURE__ */ joined(ABS_FILLED, {
     density: [1085, 1050, 1110, 'kg/m^3', PRINT_SHEETS, '10 products: quartiles 1062, 1085 and 1100'],
     modulus: [4.1, 2.7, 5.2, 'GPa', PRINT_SHEETS, '3 products: 2.7 to 5.2'],
     tensileStrength: [40, 27, 46, 'MPa', PRINT_SHEETS, '3 products: 27, 29 and 46; an independent set 44.1 ± 1.0'],
@@ -136,14 +140,13 @@ export const absCf = /* @__PURE__ */ tableMaterial(
       'across the fibres; the same relation gives ABS-GF 2.25 where a maker has 2.25',
     ],
     moistureConditioned: [0.3, 0.16, 0.58, '%', MIX_CARBON, 'the polymer alone takes up water'],
-  },
+  }),
 )
 
 /** ABS with short glass fibre, printed from filament. */
 export const absGf = /* @__PURE__ */ tableMaterial(
-  { ...head('ABS-GF', 'ABS with short glass fibre'), family: 'amorphous' },
-  {
-    ...ABS_FILLED,
+  /* @__PURE__ */ head('ABS-GF', 'ABS with short glass fibre', { family: 'amorphous' }),
+  /* @__PURE__ */ joined(ABS_FILLED, {
     density: [1095, 1040, 1140, 'kg/m^3', PRINT_SHEETS, '12 products: quartiles 1080, 1100 and 1112'],
     modulus: [3.1, 1.8, 4.2, 'GPa', PRINT_SHEETS, '5 products: quartiles 2.1, 3.2 and 3.8'],
     tensileStrength: [47, 36, 62, 'MPa', PRINT_SHEETS, '7 products: quartiles 37, 46 and 52; an independent set 48.7 ± 2.0'],
@@ -172,14 +175,13 @@ export const absGf = /* @__PURE__ */ tableMaterial(
       MIX_GLASS,
       'flat fibres; PET with carbon fibre conducted more through a plate',
     ],
-  },
+  }),
 )
 
 /** ASA with short carbon fibre, printed from filament. */
 export const asaCf = /* @__PURE__ */ tableMaterial(
-  { ...head('ASA-CF', 'ASA with short carbon fibre'), family: 'amorphous' },
-  {
-    ...ASA_FILLED,
+  /* @__PURE__ */ head('ASA-CF', 'ASA with short carbon fibre', { family: 'amorphous' }),
+  /* @__PURE__ */ joined(ASA_FILLED, {
     density: [1095, 1030, 1150, 'kg/m^3', PRINT_SHEETS, '14 products: quartiles 1072, 1095 and 1118'],
     modulus: [3.9, 1.4, 5.3, 'GPa', PRINT_SHEETS, '6 products: quartiles 2.4, 3.9 and 4.4'],
     tensileStrength: [43, 34, 50, 'MPa', PRINT_SHEETS, '6 products: quartiles 39, 41 and 47; an independent set 49.6 ± 0.5'],
@@ -216,14 +218,13 @@ export const asaCf = /* @__PURE__ */ tableMaterial(
       'flat fibres; PET with carbon fibre conducted more through a plate',
     ],
     creepCoefficient: [0.115, 0.04, 0.22, '1', FILLED_AS_BASE, '23 °C, along the roads'],
-  },
+  }),
 )
 
 /** ASA with short glass fibre, printed from filament. */
 export const asaGf = /* @__PURE__ */ tableMaterial(
-  { ...head('ASA-GF', 'ASA with short glass fibre'), family: 'amorphous' },
-  {
-    ...ASA_FILLED,
+  /* @__PURE__ */ head('ASA-GF', 'ASA with short glass fibre', { family: 'amorphous' }),
+  /* @__PURE__ */ joined(ASA_FILLED, {
     density: [1150, 1110, 1170, 'kg/m^3', PRINT_SHEETS, '5 products: 1110 to 1170'],
     modulus: [2.5, 1.8, 3.5, 'GPa', PRINT_SHEETS, '2 products: 1.9 and 2.8'],
     tensileStrength: [48, 34, 59, 'MPa', PRINT_SHEETS, '3 products: 34, 39 and 41; three independent sets 53, 57 and 58'],
@@ -253,18 +254,16 @@ export const asaGf = /* @__PURE__ */ tableMaterial(
     modulusAcrossLayers: [2.1, 1.2, 2.8, 'GPa', MIX_GLASS, 'across the fibres; the same relation gives ABS-GF 2.25 where a maker has 2.25'],
     moistureConditioned: [0.32, 0.2, 0.42, '%', MIX_GLASS, 'the polymer alone takes up water'],
     creepCoefficient: [0.138, 0.06, 0.22, '1', FILLED_AS_BASE, '23 °C, along the roads'],
-  },
+  }),
 )
 
 /** PET with short carbon fibre, printed from filament; as printed it is a glass. */
 export const petCf = /* @__PURE__ */ tableMaterial(
-  {
-    ...head('PET-CF', 'PET with short carbon fibre'),
+  /* @__PURE__ */ head('PET-CF', 'PET with short carbon fibre', {
     family: 'amorphous',
-    remarks: [...REMARKS, 'as printed it is glassy and softens at its transition; annealed it crystallises and deflects at 180 to 205 °C'],
-  },
-  {
-    ...POLYESTER,
+    remark: 'as printed it is glassy and softens at its transition; annealed it crystallises and deflects at 180 to 205 °C',
+  }),
+  /* @__PURE__ */ joined(POLYESTER, {
     density: [1340, 1290, 1400, 'kg/m^3', PRINT_SHEETS, '5 products: 1290 to 1400'],
     modulus: [5.4, 4.6, 6.1, 'GPa', PRINT_SHEETS, '3 products: 4.7, 5.5 and 6.0'],
     modulusAcrossLayers: [
@@ -311,18 +310,16 @@ export const petCf = /* @__PURE__ */ tableMaterial(
       'the source gives 0.533 ± 0.021 through a printed plate; low end of the mixture',
     ],
     frictionOnSteel: [0.2, 0.1, 0.5, '1', CRC_POLYESTER, 'dry; the source gives 0.13 to 0.17; fibres wear the shaft'],
-  },
+  }),
 )
 
 /** PET with short glass fibre, printed from filament; as printed it is a glass. */
 export const petGf = /* @__PURE__ */ tableMaterial(
-  {
-    ...head('PET-GF', 'PET with short glass fibre'),
+  /* @__PURE__ */ head('PET-GF', 'PET with short glass fibre', {
     family: 'amorphous',
-    remarks: [...REMARKS, 'as printed it is glassy and softens at its transition; annealed it crystallises and deflects far above'],
-  },
-  {
-    ...POLYESTER,
+    remark: 'as printed it is glassy and softens at its transition; annealed it crystallises and deflects far above',
+  }),
+  /* @__PURE__ */ joined(POLYESTER, {
     density: [1400, 1370, 1430, 'kg/m^3', PRINT_SHEETS, '3 products: 1380, 1390 and 1430'],
     modulus: [4.1, 3.2, 4.8, 'GPa', PRINT_SHEETS, '2 products: 4.1'],
     modulusAcrossLayers: [3.2, 2.2, 4.0, 'GPa', MAKERS_UPRIGHT, 'one maker 3.43 upright over 4.14 GPa'],
@@ -355,14 +352,13 @@ export const petGf = /* @__PURE__ */ tableMaterial(
       'flat fibres; PET with carbon fibre conducted more through a plate',
     ],
     frictionOnSteel: [0.2, 0.1, 0.5, '1', CRC_POLYESTER, 'dry; the source gives 0.14 to 0.16 with glass; fibres wear the shaft'],
-  },
+  }),
 )
 
 /** Polylactide with short carbon fibre, printed from filament. */
 export const plaCf = /* @__PURE__ */ tableMaterial(
-  { ...head('PLA-CF', 'polylactide with short carbon fibre'), family: 'amorphous' },
-  {
-    ...POLYESTER,
+  /* @__PURE__ */ head('PLA-CF', 'polylactide with short carbon fibre', { family: 'amorphous' }),
+  /* @__PURE__ */ joined(POLYESTER, {
     density: [1250, 1200, 1340, 'kg/m^3', PRINT_SHEETS, '18 products: quartiles 1232, 1250 and 1290'],
     modulus: [3, 1.7, 4.5, 'GPa', PRINT_SHEETS, '8 products: quartiles 2.5, 2.9 and 3.5'],
     modulusAcrossLayers: [2.3, 1.4, 3.1, 'GPa', MAKERS_UPRIGHT, 'one maker 2.16 upright over 2.79 GPa'],
@@ -397,13 +393,13 @@ export const plaCf = /* @__PURE__ */ tableMaterial(
     strengthConditionedRatio: [0.99, 0.95, 1, '1', FILLED_AS_BASE, 'equilibrium at 50 % humidity over dry'],
     modulusSaturatedRatio: [0.985, 0.92, 1, '1', FILLED_AS_BASE, 'soaked over dry, 21 °C'],
     strengthSaturatedRatio: [0.985, 0.92, 1, '1', FILLED_AS_BASE, 'soaked over dry, 21 °C'],
-  },
+  }),
 )
 
 /** Polyamide 6 with short glass fibre, printed from filament; values dry unless the name says conditioned or saturated. */
 export const pa6Gf = /* @__PURE__ */ tableMaterial(
-  {
-    ...head('PA6-GF', 'polyamide 6 with short glass fibre, dry', ['glass nylon', 'nylon glass fibre']),
+  /* @__PURE__ */ head('PA6-GF', 'polyamide 6 with short glass fibre, dry', {
+    aliases: ['glass nylon', 'nylon glass fibre'],
     family: 'semicrystalline',
     strengthCurve: {
       points: [
@@ -429,8 +425,8 @@ export const pa6Gf = /* @__PURE__ */ tableMaterial(
       source: MOULDING_SHEETS,
       conditions: 'dry, along the roads, short-term',
     },
-    remarks: [...REMARKS, 'takes up water for months and loses about half of its stiffness'],
-  },
+    remark: 'takes up water for months and loses about half of its stiffness',
+  }),
   {
     density: [1310, 1160, 1370, 'kg/m^3', PRINT_SHEETS, '9 products: quartiles 1200, 1310 and 1340'],
     modulus: [4.3, 3, 5.4, 'GPa', PRINT_SHEETS, '4 products: quartiles 3.9, 4.3 and 4.7'],

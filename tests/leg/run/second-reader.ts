@@ -67,6 +67,7 @@ const FUNCTIONS: Readonly<Record<string, (...x: number[]) => number>> = {
   max: Math.max,
   min: Math.min,
   abs: Math.abs,
+  log: Math.log,
   sin: Math.sin,
   cos: Math.cos,
   tan: Math.tan,

@@ -59,12 +59,10 @@ export const air = {
   wind: { kind: 'velocity', min: 0, max: '100 m/s', default: '0 m/s', because: 'still air, the cautious case' },
 } as const satisfies Fields
 
-/** An age of prints and pretension. */
+/** An age of prints and pretension. Load cases with an aged cord count a year; the check of the shelf counts the time of `aged`. */
 export const age = {
-  /** Time since assembly. */
+  /** Time since assembly: of `season` that of its walks, of `aged` that on the shelf. A cord that is called aged has a year behind it whatever is given here. */
   time: { kind: 'time', min: 0 },
-  /** Temperature at which the leg was kept. Default: 23 degC. */
-  kept: { kind: 'temperature', min: '-80 degC', max: '120 degC', default: '23 degC', because: 'a heated room' },
   /** Days of walking in that time. Default: 0. */
   daysWalked: { kind: 'count', min: 0, default: 0, because: 'kept on the shelf' },
 } as const satisfies Fields
@@ -94,7 +92,7 @@ export const AIRS = {
 export const AGES = {
   new: { time: '0 day' },
   season: { time: '60 day', daysWalked: 60 },
-  aged: { time: '1 year', kept: '20 degC' },
+  aged: { time: '1 year' },
 } as const
 
 /** Events that every leg has unless the document gives them. */

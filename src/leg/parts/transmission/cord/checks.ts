@@ -14,6 +14,7 @@ import { constant, line, type Use, type Value, value } from '../../../run/index.
 import { airTemperature, shelfTime, stridesPerDay } from '../../load/fields.js'
 import { driveLoad, stroke } from '../../motion/values.js'
 import { heat } from '../../motors/heat.js'
+import { pretensionAfter, year } from '../pretension-left.js'
 import { drumTravel } from '../through-hip/travel.js'
 import * as cord from './fields.js'
 import { drumRadius, pinionRadius, ratio } from './radii.js'
@@ -39,14 +40,6 @@ const yearsOf = line(
   'ratio',
   'min(hotter · (time / year), most)',
   (x) => Math.min(x.hotter * (x.time / x.year), x.most),
-)
-/** Pretension that is left after some years at room temperature, each taking the same share. */
-export const afterYears = line(
-  'pretension after years',
-  { set: 'force', left: 'ratio', years: 'ratio' },
-  'force',
-  'set · left ^ years',
-  (x) => x.set * x.left ** x.years,
 )
 const difference = line('difference of the tensions', { taut: 'force', slack: 'force' }, 'force', 'taut − slack', (x) => x.taut - x.slack)
 const ofADay = line('drift of a day', { drift: 'angle', strides: 'count' }, 'angle', 'drift · strides', (x) => x.drift * x.strides)
@@ -134,8 +127,8 @@ const creepFactor = (use: Use<'joint' | 'air'>): number => {
   })
 }
 const pretensionAfterShelf = value('cord.pretensionAfterShelf', ['joint', 'air'], (use) => {
-  const years = use.run(yearsOf, { hotter: creepFactor(use), time: use(shelfTime), year: use(cord.year), most: use(cord.mostYears) })
-  return use.run(afterYears, { set: use(pretensionAsSet), left: use(cord.pretensionLeft), years })
+  const years = use.run(yearsOf, { hotter: creepFactor(use), time: use(shelfTime), year: use(year), most: use(cord.mostYears) })
+  return pretensionAfter(use, use(pretensionAsSet), use(cord.pretensionLeft), years)
 })
 
 const pinionRise = value('cord.pinionRise', ['joint', 'event', 'air'], (use) =>

@@ -179,11 +179,6 @@ export const relaxationReference = constant('cord.relaxationReference', {
   typical: 293.15,
   source: { level: 'assumption', where: 'an ordinary room' },
 })
-export const year = constant('cord.year', {
-  kind: 'time',
-  typical: 31_557_600,
-  source: { level: 'standard', where: 'Julian year, 365.25 d' },
-})
 export const mostYears = constant('cord.mostYears', {
   kind: 'ratio',
   typical: 20,
