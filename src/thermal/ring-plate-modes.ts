@@ -3,7 +3,7 @@ import { admittanceAt, type IsotropicDepth, isotropicDepth, type PlateDepth, rin
 import { plateModes } from './plate-modes.js'
 
 /** Terms of the series; the rest falls with the cube of the order and stays below a millionth of the sum. */
-const TERMS = 400
+export const TERMS = 400
 
 /** Most modes that the missing film under the motor couples. Twice as many change the resistance by 0.2 % at most. */
 const MOST_COUPLED = 96
@@ -16,7 +16,7 @@ const LEFT_OVER = 1e-10
 const MOST_ITERATIONS = 60
 
 /** SI numbers of a plate and its ring. */
-interface RingPlate extends PlateDepth {
+export interface RingPlate extends PlateDepth {
   readonly innerRadius: number
   readonly outerRadius: number
   readonly plateRadius: number
@@ -101,10 +101,11 @@ function applyCoupling(overlap: Float64Array, coupled: number, film: number): vo
 }
 
 /**
- * Mean ring temperature per watt from the uniform mode and the first modes, coupled by the film that is missing where the motor covers its face: what the one
+ * Amplitudes of the uniform mode and of the first modes, coupled by the film that is missing where the motor covers its face: what the one
  * coefficient per face would take away there is given back as a source. Conjugate gradients, scaled by the diagonal that dominates the matrix.
+ * The next call writes into the same array.
  */
-function coupledMean(x: RingPlate, depth: IsotropicDepth): number {
+export function coupledAmplitudes(x: RingPlate, depth: IsotropicDepth): Float64Array {
   const { zeros: lambda, squares: end } = plateModes()
   const { plateRadius: b, motorFaceCoefficient: film } = x
   const { sources, coupled, overlap } = shapeOf(x)
@@ -134,8 +135,15 @@ function coupledMean(x: RingPlate, depth: IsotropicDepth): number {
     for (let m = 0; m < coupled; m++) direction[m] = residual[m]! / diagonal[m]! + turn * direction[m]!
     energy = next
   }
+  return amplitudes
+}
+
+/** Mean ring temperature per watt from the coupled modes. */
+function coupledMean(x: RingPlate, depth: IsotropicDepth): number {
+  const { sources, coupled } = shapeOf(x)
+  const found = coupledAmplitudes(x, depth)
   let mean = 0
-  for (let m = 0; m < coupled; m++) mean += amplitudes[m]! * sources[m]!
+  for (let m = 0; m < coupled; m++) mean += found[m]! * sources[m]!
   // A flux of 1/(π (a2² − a1²)) per watt, averaged over the ring.
   return mean / (2 * Math.PI * sources[0]! ** 2)
 }

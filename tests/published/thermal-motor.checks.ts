@@ -10,6 +10,7 @@ import {
   motorBalance,
   motorStall,
   motorWarmUp,
+  mountFilm,
   mountLaw,
   plateLaw,
   plateStore,
@@ -75,16 +76,19 @@ const airOf = (place: Place) => {
   const { air, radiant, speed } = oracle.where[place]
   return { air, radiant, airSpeed: speed, pressure: 101325, factor: 1 }
 }
-const lawsOf = (name: PlateName, place: Place) => {
+const mountOf = (name: PlateName, place: Place) => {
   const { side, eps } = oracle.plates[name]
-  const { motor } = oracle
-  const mount = mountLaw.si({
+  return {
     ...plateLaw.si({ ...plateOf(name), behind: 0 }),
-    contact: motor.contact,
+    contact: oracle.motor.contact,
     height: side,
     emissivity: eps,
     ...airOf(place),
-  })
+  }
+}
+const lawsOf = (name: PlateName, place: Place) => {
+  const { motor } = oracle
+  const mount = mountLaw.si(mountOf(name, place))
   const can = canLaw.si({ diameter: motor.d, length: motor.l, emissivity: motor.eps, mountToCan: motor.mc, ...airOf(place) })
   return {
     air: airOf(place).air,
@@ -236,6 +240,14 @@ export const checks = [
         const { mountConductance: conductance, mountRadiantShare: share } = lawsOf(plate, where)
         return heatAt({ conductance, share }, where, rise)
       },
+      heat,
+      CELLS,
+      String(0.003 * Math.abs(heat) + 2e-4),
+    ),
+    publishedValue(
+      'thermal.mountFilm',
+      `watts into a ${plate} plate at a rise of ${rise} K, ${where}, from the film`,
+      () => mountFilm.si({ ...mountOf(plate, where), mount: airOf(where).air + rise }).heat,
       heat,
       CELLS,
       String(0.003 * Math.abs(heat) + 2e-4),

@@ -16,6 +16,7 @@ import { legDrawing as drawLeg } from './leg.js'
 import { motorDrawing } from './motor.js'
 import { outputStackDrawing } from './output-stack.js'
 import { pinDrawing } from './pin.js'
+import { plateHeatDrawing } from './plate-heat.js'
 import { motorGroup, stackGroup } from './present.js'
 import { reservesDrawing } from './reserves.js'
 import { rodDriveDrawing } from './rod-drive.js'
@@ -50,6 +51,7 @@ const ofJoint: readonly (readonly [name: string, draw: (facts: Facts, joint: Joi
   ['motor', motorDrawing],
   ['bolt-pattern-motor', motorPatternDrawing],
   ['heat', heatDrawing],
+  ['plate-heat', plateHeatDrawing],
   ['torque-speed', torqueSpeedDrawing],
 ]
 

@@ -16,7 +16,7 @@ const covering = line(
 )
 
 /** The plate under the motor, or the sink on it: material and sizes. */
-const body = value('plate.body', ['plate'], (use) => {
+export const body = value('plate.body', ['plate'], (use) => {
   const sink = use(plate.hasSink)
   return {
     material: use(sink ? plate.sink.material : plate.material),
@@ -34,7 +34,7 @@ const across = (use: Use<'plate'>, material: ReturnType<typeof materialOf>) =>
 const materialOf = (use: Use<'plate'>) => use(plate.material)
 
 /** The ring of contact on the plate, and what the plate is to its heat. */
-const shape = (use: Use<'motor' | 'plate'>) => {
+export const shape = (use: Use<'motor' | 'plate'>) => {
   const { material, width, height, thickness } = use(body)
   return {
     innerRadius: use.run(halfLength, { length: use(motor.mountInnerDiameter) }),
@@ -49,7 +49,7 @@ const shape = (use: Use<'motor' | 'plate'>) => {
   }
 }
 /** Resistance of what covers the free face: heat crosses the layers of the printed plate behind a sink. */
-const behindFace = value('plate.behind', ['plate'], (use) =>
+export const behindFace = value('plate.behind', ['plate'], (use) =>
   use(plate.hasSink)
     ? use.run(covering, {
         thickness: use(plate.thickness),
@@ -71,7 +71,7 @@ export const contact = value('plate.contact', ['motor', 'plate'], (use) => {
 const pressure = value('load.pressure', [], (use) => use.run(pressureAtAltitude, { altitude: use(altitude) }))
 
 /** Air round a motor and what it sees. */
-const airAt = (use: Use<'air'>) => ({
+export const airAt = (use: Use<'air'>) => ({
   air: use(airTemperature),
   radiant: use(surroundings),
   airSpeed: use(wind),

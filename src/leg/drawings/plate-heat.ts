@@ -1,0 +1,138 @@
+import { type Curve, type Drawing, Figure, type Point, plain, plotBlock } from '../../drawing/index.js'
+import type { Joint } from '../numbers.js'
+import * as bolts from '../parts/bolts/fields.js'
+import { heldFor } from '../parts/load/durations.js'
+import { airTemperature } from '../parts/load/fields.js'
+import { softening } from '../parts/materials/values.js'
+import * as motor from '../parts/motors/fields.js'
+import { heat } from '../parts/motors/heat.js'
+import * as plate from '../parts/plates/fields.js'
+import { plateProfile } from '../parts/plates/profile.js'
+import type { CheckResult } from '../result.js'
+import { type Facts, resultSentence } from './facts.js'
+import { hasMotor, isPattern, motorGroup } from './present.js'
+import { amount, answerOf, celsius, checked, length } from './words.js'
+
+const CHECKS = ['motor.plate']
+/** Faces nearer to each other than this part of the rise are drawn as one curve. */
+const ALIKE = 0.03
+/** A limit this many times the rise of the mounting face above the air is beyond the plot. */
+const FAR = 2.5
+
+/** Radius of the bolts of a motor, mm; nothing where they are not on a circle. */
+function boltRadius(facts: Facts, joint: Joint): number | undefined {
+  const group = motorGroup(facts, joint)
+  return group !== undefined && isPattern(facts, group, 'circle') ? facts.mm(bolts.circleDiameter, { boltGroup: group }) / 2 : undefined
+}
+
+/** The value of a curve at a place, on the straight line between its neighbours. */
+function valueAt(points: readonly Point[], x: number): number {
+  const i = Math.max(
+    1,
+    points.findIndex(([at]) => at >= x),
+  )
+  const [[x0, y0], [x1, y1]] = [points[i - 1]!, points[i]!]
+  return y0 + ((y1 - y0) * (x - x0)) / (x1 - x0)
+}
+
+/** Temperatures of a plate in degrees Celsius over its radius in millimetres. */
+function profileOf(facts: Facts, at: { readonly joint: Joint }) {
+  const { radii, motorFace, freeFace, ring } = facts.get(plateProfile, at)
+  const course = (face: readonly number[]) => face.map((kelvin, i): Point => [1000 * radii[i]!, celsius(kelvin)])
+  return { motorFace: course(motorFace), freeFace: course(freeFace), ring: celsius(ring) }
+}
+
+/** What stands in place of the curve of a plate that has none: its motor settles nowhere, or is as warm as the air. */
+function withoutProfile(facts: Facts, figure: Figure, joint: Joint, worst: CheckResult, unsettled: string | undefined): Drawing {
+  const why = unsettled === undefined ? 'The plate is as warm as the air' : `No steady temperature: ${unsettled}`
+  return figure
+    .text(`${worst.caseTitle}.`)
+    .text(`${why}.`, unsettled === undefined ? 'ink' : 'bad')
+    .say(`${worst.caseTitle}: ${lower(why)}.`, ...facts.checks(CHECKS, joint).slice(0, 1).map(resultSentence))
+    .rows(...facts.checks(CHECKS, joint).map(checked))
+    .done()
+}
+
+const lower = (text: string) => text.charAt(0).toLowerCase() + text.slice(1)
+
+/** Temperature of the plate of a motor by radius, in the load case that is hottest for it, with the limit of its material. */
+export function plateHeatDrawing(facts: Facts, joint: Joint): Drawing | undefined {
+  if (!hasMotor(facts, joint)) return undefined
+  const worst = facts.worst(CHECKS, joint)
+  if (worst === undefined) return undefined
+  const at = { ...facts.case(worst.case), joint }
+  const state = facts.tried(heat, at)
+  const air = celsius(facts.get(airTemperature, at))
+  if (state === undefined) return undefined
+  const body = facts.get(plate.hasSink, at) ? 'sink' : 'plate'
+  const figure = new Figure({
+    id: `plate-heat-${joint}`,
+    title: `Temperature of the ${body} of the ${joint}’s motor by radius`,
+    ...answerOf(`Plate of the ${joint}’s motor by radius`, worst),
+  })
+  if (state.unsettled !== undefined || !(celsius(state.mount) > air)) return withoutProfile(facts, figure, joint, worst, state.unsettled)
+  const { motorFace, freeFace, ring } = profileOf(facts, at)
+  const soft = celsius(facts.calculation.get(softening, { material: facts.get(plate.material, at) } as never))
+  const outer = facts.mm(motor.mountOuterDiameter, at) / 2
+  const bolt = boltRadius(facts, joint)
+  const [top, rim] = [Math.max(...motorFace.map(([, y]) => y)), motorFace.at(-1)!]
+  const oneFace = motorFace.every(([, y], i) => Math.abs(y - freeFace[i]![1]) < ALIKE * (top - air))
+  const shown = soft - air < FAR * (top - air)
+  const high = (shown ? Math.max(top, soft) : top) + 3
+  const upright = (x: number, label: string, labelAt: number): Curve => ({
+    points: [
+      [x, air],
+      [x, high],
+    ],
+    line: 'axis',
+    label: [label, `at ${plain(x, 3)} mm`],
+    labelAt: [x, labelAt],
+  })
+  const face = (points: readonly Point[], name: string, line: 'force' | 'moveSecond'): Curve => {
+    const labelAt = points[Math.floor(points.length * (line === 'force' ? 0.5 : 0.7))]!
+    return { points, line, label: name, labelAt, ink: line === 'force' ? 'force' : 'move' }
+  }
+  const curves: Curve[] = [
+    face(motorFace, oneFace ? 'both faces' : 'motor’s face', 'force'),
+    ...(oneFace ? [] : [face(freeFace, 'free face', 'moveSecond')]),
+    ...(shown
+      ? [
+          {
+            points: [[0, soft] as const, [rim[0], soft] as const],
+            line: 'bad' as const,
+            label: ['plate softens', `above ${plain(soft, 3)} °C`],
+            ink: 'bad' as const,
+          },
+        ]
+      : []),
+    upright(outer, 'edge of the motor', high),
+    ...(bolt === undefined ? [] : [upright(bolt, 'bolts', air)]),
+  ]
+  const held = facts.tried(heldFor, at) !== undefined
+  figure.text(
+    `${worst.caseTitle}.${held ? ' Drawn as after a long time: while the motor is held, the plate is cooler far from it.' : ''} The radius is that of the round plate of equal area.`,
+  )
+  figure.block(`Temperature of the ${body}, °C`, (y) =>
+    plotBlock({ x: { title: 'radius, mm', from: 0, to: rim[0] }, y: { title: '°C', from: air, to: high }, curves, height: 150 }, y),
+  )
+  const [edge, atBolts] = [valueAt(motorFace, outer), bolt === undefined ? undefined : valueAt(motorFace, bolt)]
+  figure
+    .say(
+      `${worst.caseTitle}: ${plain(ring, 3)} °C in the mean under the motor, ${plain(edge, 3)} °C at the edge of the motor, ${plain(rim[1], 3)} °C at the rim, in air of ${plain(air, 3)} °C.`,
+      ...facts.checks(CHECKS, joint).slice(0, 1).map(resultSentence),
+    )
+    .rows(
+      amount(`${body}, mean under the motor`, ring, '°C'),
+      ...(atBolts === undefined || bolt === undefined
+        ? []
+        : [amount(`${body} at the bolts`, atBolts, '°C'), length('radius of the bolts', bolt)]),
+      amount(`${body} at the edge of the motor`, edge, '°C'),
+      length('radius of the edge of the motor', outer),
+      amount(`${body} at the rim`, rim[1], '°C'),
+      length('radius of the rim', rim[0], 'geometry'),
+      amount('air', air, '°C'),
+      ...(Number.isFinite(soft) ? [amount('the plate softens above', soft, '°C', 'standard')] : []),
+      ...facts.checks(CHECKS, joint).map(checked),
+    )
+  return figure.done()
+}
