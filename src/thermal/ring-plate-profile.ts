@@ -43,7 +43,7 @@ function modesOf(x: RingPlate, depth: IsotropicDepth): { readonly waves: Float64
 export const ringPlateProfile = /* @__PURE__ */ formula('thermal.ringPlateProfile', {
   inputs: {
     ...ROUND_PLATE,
-    /** Radii at which the temperature is wanted. */
+    /** Radii at which the rise is calculated. */
     radii: { list: { kind: 'length', min: 0 } },
   },
   output: {

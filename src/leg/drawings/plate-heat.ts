@@ -1,4 +1,4 @@
-import { type Curve, type Drawing, Figure, type Point, plain, plotBlock } from '../../drawing/index.js'
+import { type Curve, type Drawing, Figure, type Plot, type Point, plain, plotBlock, type Row } from '../../drawing/index.js'
 import type { Joint } from '../numbers.js'
 import * as bolts from '../parts/bolts/fields.js'
 import { heldFor } from '../parts/load/durations.js'
@@ -16,8 +16,8 @@ import { amount, answerOf, celsius, checked, length } from './words.js'
 const CHECKS = ['motor.plate']
 /** Faces nearer to each other than this part of the rise are drawn as one curve. */
 const ALIKE = 0.03
-/** A limit this many times the rise of the mounting face above the air is beyond the plot. */
-const FAR = 2.5
+/** A limit above the air by more than this many times the highest rise of the plate is beyond the plot. */
+const FAR = 4
 
 /** Radius of the bolts of a motor, mm; nothing where they are not on a circle. */
 function boltRadius(facts: Facts, joint: Joint): number | undefined {
@@ -55,6 +55,51 @@ function withoutProfile(facts: Facts, figure: Figure, joint: Joint, worst: Check
 
 const lower = (text: string) => text.charAt(0).toLowerCase() + text.slice(1)
 
+/** Whether a limit is too far above the hottest point of a plate to be drawn with it. */
+const isBeyond = (soft: number, face: readonly Point[], air: number) =>
+  Number.isFinite(soft) && soft - air > FAR * (Math.max(...face.map(([, y]) => y)) - air)
+
+/** The plot of a plate: its faces, the softening of the print, the edge of the motor and its bolts. */
+function plotOf(facts: Facts, at: { readonly joint: Joint }, air: number, soft: number): Plot {
+  const { motorFace, freeFace } = profileOf(facts, at)
+  const outer = facts.mm(motor.mountOuterDiameter, at) / 2
+  const bolt = boltRadius(facts, at.joint)
+  const top = Math.max(...motorFace.map(([, y]) => y))
+  const rim = motorFace.at(-1)![0]
+  const oneFace = motorFace.every(([, y], i) => Math.abs(y - freeFace[i]![1]) < ALIKE * (top - air))
+  const shown = Number.isFinite(soft) && !isBeyond(soft, motorFace, air)
+  const high = (shown ? Math.max(top, soft) : top) + 3
+  const upright = (x: number, label: string, labelAt: number): Curve => ({
+    points: [
+      [x, air],
+      [x, high],
+    ],
+    line: 'axis',
+    label: [label, `at ${plain(x, 3)} mm`],
+    labelAt: [x, labelAt],
+  })
+  const limit: Curve = {
+    points: [
+      [0, soft],
+      [rim, soft],
+    ],
+    line: 'bad',
+    label: ['plate softens', `above ${plain(soft, 3)} °C`],
+    ink: 'bad',
+  }
+  const labelAt = (points: readonly Point[], part: number) => points[Math.floor(points.length * part)]!
+  const curves: Curve[] = [
+    { points: motorFace, line: 'force', label: oneFace ? 'both faces' : 'motor’s face', labelAt: labelAt(motorFace, 0.5), ink: 'force' },
+    ...(oneFace
+      ? []
+      : [{ points: freeFace, line: 'moveSecond', label: 'free face', labelAt: labelAt(freeFace, 0.7), ink: 'move' } satisfies Curve]),
+    ...(shown ? [limit] : []),
+    upright(outer, 'edge of the motor', high),
+    ...(bolt === undefined ? [] : [upright(bolt, 'bolts', air)]),
+  ]
+  return { x: { title: 'radius, mm', from: 0, to: rim }, y: { title: '°C', from: air, to: high }, curves, height: 150 }
+}
+
 /** Temperature of the plate of a motor by radius, in the load case that is hottest for it, with the limit of its material. */
 export function plateHeatDrawing(facts: Facts, joint: Joint): Drawing | undefined {
   if (!hasMotor(facts, joint)) return undefined
@@ -71,68 +116,38 @@ export function plateHeatDrawing(facts: Facts, joint: Joint): Drawing | undefine
     ...answerOf(`Plate of the ${joint}’s motor by radius`, worst),
   })
   if (state.unsettled !== undefined || !(celsius(state.mount) > air)) return withoutProfile(facts, figure, joint, worst, state.unsettled)
-  const { motorFace, freeFace, ring } = profileOf(facts, at)
+  const { motorFace, ring } = profileOf(facts, at)
   const soft = celsius(facts.calculation.get(softening, { material: facts.get(plate.material, at) } as never))
-  const outer = facts.mm(motor.mountOuterDiameter, at) / 2
-  const bolt = boltRadius(facts, joint)
-  const [top, rim] = [Math.max(...motorFace.map(([, y]) => y)), motorFace.at(-1)!]
-  const oneFace = motorFace.every(([, y], i) => Math.abs(y - freeFace[i]![1]) < ALIKE * (top - air))
-  const shown = soft - air < FAR * (top - air)
-  const high = (shown ? Math.max(top, soft) : top) + 3
-  const upright = (x: number, label: string, labelAt: number): Curve => ({
-    points: [
-      [x, air],
-      [x, high],
-    ],
-    line: 'axis',
-    label: [label, `at ${plain(x, 3)} mm`],
-    labelAt: [x, labelAt],
-  })
-  const face = (points: readonly Point[], name: string, line: 'force' | 'moveSecond'): Curve => {
-    const labelAt = points[Math.floor(points.length * (line === 'force' ? 0.5 : 0.7))]!
-    return { points, line, label: name, labelAt, ink: line === 'force' ? 'force' : 'move' }
-  }
-  const curves: Curve[] = [
-    face(motorFace, oneFace ? 'both faces' : 'motor’s face', 'force'),
-    ...(oneFace ? [] : [face(freeFace, 'free face', 'moveSecond')]),
-    ...(shown
-      ? [
-          {
-            points: [[0, soft] as const, [rim[0], soft] as const],
-            line: 'bad' as const,
-            label: ['plate softens', `above ${plain(soft, 3)} °C`],
-            ink: 'bad' as const,
-          },
-        ]
-      : []),
-    upright(outer, 'edge of the motor', high),
-    ...(bolt === undefined ? [] : [upright(bolt, 'bolts', air)]),
-  ]
   const held = facts.tried(heldFor, at) !== undefined
   figure.text(
-    `${worst.caseTitle}.${held ? ' Drawn as after a long time: while the motor is held, the plate is cooler far from it.' : ''} The radius is that of the round plate of equal area.`,
+    `${worst.caseTitle}.${held ? ' Drawn as after a long time: while the motor is held, the plate is cooler far from it.' : ''} The radius is that of the round plate of equal area. The heat flow is assumed to be uniform over the ring of the motor; a metal base lowers the peak.`,
   )
-  figure.block(`Temperature of the ${body}, °C`, (y) =>
-    plotBlock({ x: { title: 'radius, mm', from: 0, to: rim[0] }, y: { title: '°C', from: air, to: high }, curves, height: 150 }, y),
-  )
-  const [edge, atBolts] = [valueAt(motorFace, outer), bolt === undefined ? undefined : valueAt(motorFace, bolt)]
+  figure.block(`Temperature of the ${body}, °C`, (y) => plotBlock(plotOf(facts, at, air, soft), y))
+  if (isBeyond(soft, motorFace, air)) figure.text(`The plate softens above ${plain(soft, 3)} °C, beyond the plot.`)
+  const outer = facts.mm(motor.mountOuterDiameter, at) / 2
+  const [edge, [rim, atRim]] = [valueAt(motorFace, outer), motorFace.at(-1)!]
   figure
     .say(
-      `${worst.caseTitle}: ${plain(ring, 3)} °C in the mean under the motor, ${plain(edge, 3)} °C at the edge of the motor, ${plain(rim[1], 3)} °C at the rim, in air of ${plain(air, 3)} °C.`,
+      `${worst.caseTitle}: ${plain(ring, 3)} °C in the mean under the motor, ${plain(edge, 3)} °C at the edge of the motor, ${plain(atRim, 3)} °C at the rim, in air of ${plain(air, 3)} °C.`,
       ...facts.checks(CHECKS, joint).slice(0, 1).map(resultSentence),
     )
     .rows(
       amount(`${body}, mean under the motor`, ring, '°C'),
-      ...(atBolts === undefined || bolt === undefined
-        ? []
-        : [amount(`${body} at the bolts`, atBolts, '°C'), length('radius of the bolts', bolt)]),
+      ...boltRows(facts, joint, body, motorFace),
       amount(`${body} at the edge of the motor`, edge, '°C'),
       length('radius of the edge of the motor', outer),
-      amount(`${body} at the rim`, rim[1], '°C'),
-      length('radius of the rim', rim[0], 'geometry'),
-      amount('air', air, '°C'),
+      amount(`${body} at the rim`, atRim, '°C'),
+      length('radius of the rim', rim, 'geometry'),
+      amount('air', air, '°C', 'document'),
       ...(Number.isFinite(soft) ? [amount('the plate softens above', soft, '°C', 'standard')] : []),
       ...facts.checks(CHECKS, joint).map(checked),
     )
   return figure.done()
+}
+
+/** Rows of the bolts of a motor on a circle. */
+function boltRows(facts: Facts, joint: Joint, body: string, motorFace: readonly Point[]): Row[] {
+  const bolt = boltRadius(facts, joint)
+  if (bolt === undefined) return []
+  return [amount(`${body} at the bolts`, valueAt(motorFace, bolt), '°C'), length('radius of the bolts', bolt)]
 }
