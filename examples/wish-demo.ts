@@ -26,13 +26,14 @@ const keeping = (name: string) => ({
 
 const started = performance.now()
 let told = 0
+const seconds = () => ((performance.now() - started) / 1000).toFixed(0)
 const progress = (text: string) => {
-  if (performance.now() - told < 5000) return
+  if (performance.now() - told < 5000 && !text.includes('afresh')) return
   told = performance.now()
-  console.log(`[${((told - started) / 1000).toFixed(0)} s] ${text}`)
+  console.log(`[${seconds()} s] ${text}`)
 }
 const chapter = (title: string) => console.log(`\n== ${title} ${'='.repeat(Math.max(4, 100 - title.length))}\n`)
-const onProgress = (text: string, done: number, of: number) => progress(`${done} of at most ${of} legs: ${text}`)
+const onProgress = (text: string, done: number) => progress(`${done} legs judged; ${text}`)
 
 chapter('1  A wish of ten lines')
 const wish = wishOf(FIRST)
@@ -61,10 +62,11 @@ for (const [check, share] of robust.failures.slice(0, 5))
 chapter('4  More wishes, each with what was expected')
 for (const name of OTHERS) {
   const text = wishOf(name)
-  console.log(text.split('\n')[0])
-  const { state, message, proposals } = proposeLeg(text, { evaluations: 2000, onProgress, ...keeping(name) })
-  console.log(`${state}. ${message}`)
-  for (const { title, stock } of proposals.slice(0, 1)) console.log(`  ${title}: ${stock.motor}, ${stock.cord}, ${stock.frame}`)
+  const [title, expected] = (text.split('\n')[0] ?? '').replace('name: ', '').split(' # ')
+  console.log(`${title}: ${expected}`)
+  const { state, message, proposals, evaluations } = proposeLeg(text, { evaluations: 2000, onProgress, ...keeping(name) })
+  console.log(`After ${evaluations} legs, ${state}. ${message}`)
+  for (const { title, stock } of proposals.slice(0, 1)) console.log(`  ${title}: motor ${stock.motor}, cord ${stock.cord}, ${stock.frame}`)
   console.log()
 }
 
@@ -78,4 +80,5 @@ for (const [file, content] of [
   writeFileSync(file, content)
   console.log(`wrote ${file} (${Math.round(content.length / 1024)} kB)`)
 }
+console.log(`done after ${seconds()} s`)
 console.log('Estimates for trained judgement: guard tensioned cords, mind pinch points, hot motors, batteries and dropped loads.')

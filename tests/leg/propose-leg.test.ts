@@ -104,6 +104,25 @@ describe('legs for a wish', () => {
     expect(done(wish.replace('5', '4'))).toBe(true)
   })
 
+  test('are not those of another version or of other formulas, and the search says so', () => {
+    const last = kept.at(-1)!
+    const [name, piece] = Object.entries(last.pieces)[0]!
+    const judge = new Judge(found.wish, found.proposals[0]!.stock)
+    const fresh = judge.judge(startOf(judge.wish, judge.stock))
+    const told: string[] = []
+    const done = (resume: Kept, evaluations = 300) =>
+      new Work(last.wish, evaluations, { resume, onProgress: (text) => told.push(text) }).do(name, judge, () => fresh) === fresh
+    expect(done(last)).toBe(false)
+    expect(told).toEqual([])
+    expect(done({ ...last, version: '0.0.9' })).toBe(true)
+    expect(told.pop()).toMatch(/limbwright 0\.0\.9, not \d.*afresh/)
+    expect(done(last, 301)).toBe(true)
+    expect(told.pop()).toMatch(/300 evaluations, not 301.*afresh/)
+    // A margin that the formulas of today do not give, under the version of today.
+    expect(done({ ...last, pieces: { ...last.pieces, [name]: { ...piece, margin: piece.margin + 1e-6 } } })).toBe(true)
+    expect(told.pop()).toMatch(/other reserves.*afresh/)
+  })
+
   test('made robust bear at least as many draws, and show the price', () => {
     const [first] = found.proposals
     const { atTypical, atRobust, price, failures, message } = robustLeg(found.wish, first!, {

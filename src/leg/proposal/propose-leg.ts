@@ -19,11 +19,11 @@ import { type Kept, Work } from './work.js'
 
 /** How a search for legs is run. */
 export interface ProposeLegOptions {
-  /** Legs judged at most. Default 12 000: some minutes on one core. */
+  /** Legs judged for the wish, about. Default 12 000: some minutes on one core. Where none meets it, the nearest wish takes up to six times as many more. */
   readonly evaluations?: number
   /** Default 1. The same seed and wish give the same legs. */
   readonly seed?: number
-  /** What was kept of an earlier run with the same wish, seed and evaluations: finished pieces of work are not done again. */
+  /** What was kept of an earlier run with the same wish, seed, evaluations and library: finished pieces of work are not done again. `onProgress` reports where it is of another. */
   readonly resume?: Kept
   /** Called after every finished piece of work with all that is finished: write it down to resume. */
   readonly onKept?: (kept: Kept) => void
@@ -101,7 +101,7 @@ export function proposeLeg(wish: LegWish | LegWishData | string, options: Propos
     front: front.map(({ goals, stock }) => ({ ...goals, stock })),
     refusal: undefined,
     evaluations: work.used,
-    message: `${proposals.length} legs meet the wish, of ${work.used} that were judged; each passes all of its checks.`,
+    message: `${proposals.length === 1 ? 'One leg meets' : `${proposals.length} legs meet`} the wish, of ${work.used} that were judged. All checks pass.`,
   }
 }
 

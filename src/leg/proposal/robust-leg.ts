@@ -69,8 +69,7 @@ export function robustLeg(wish: LegWishData, proposed: ProposedLeg, options: Rob
   const { chance = 0.9, confidence = 0.95, draws = 120, rounds = 8, evaluations = 400, seed = 1, onProgress } = options
   const allowed = allowedOf({ chance, confidence, draws, rounds, evaluations, seed })
   const judge = new Judge(wish, proposed.stock)
-  const { onProgress: _, ...kept } = options
-  const work = new Work(JSON.stringify([wish, proposed.document, chance, confidence, draws]), evaluations, kept)
+  const work = new Work(JSON.stringify([wish, proposed.document, chance, confidence, draws]), evaluations, options)
   const formula = legFormula(proposed.leg)
   const correlations = legCorrelations(proposed.leg)
   const drawn = scenarios(formula, {}, { seed, correlations })
