@@ -54,7 +54,7 @@ const [first] = found.proposals
 if (first === undefined) throw new Error(found.message)
 
 chapter('3  The price of robustness')
-const robust = robustLeg(found.wish, first, { draws: 60, chance: 0.9, evaluations: 250, onProgress: progress, ...keeping('robust') })
+const robust = robustLeg(found.wish, first, { draws: 150, chance: 0.9, evaluations: 250, onProgress: progress, ...keeping('robust') })
 console.log(robust.message)
 for (const [check, share] of robust.failures.slice(0, 5))
   console.log(`  at typical values: ${check}, in ${(100 * share).toFixed(0)} % of the draws`)

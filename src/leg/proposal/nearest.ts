@@ -63,18 +63,31 @@ class Tries {
     const judge = new Judge(wish, stock)
     const limits = from === undefined ? FIRST : CHANGE
     const most = Math.min(limits.most, Math.floor(limits.share * this.work.evaluations))
-    const found = this.work.do(`ease ${this.#count++}`, judge, () => mend(judge, from ?? startOf(wish, stock), this.seed, most))
-    this.work.tell(`easing ${eased.map(({ path }) => path).join(', ')}: ${found.deficit === 0 ? 'a leg was found' : 'not enough'}`)
+    const paths = eased.map(({ path }) => path).join(', ')
+    const found = this.work.do(`ease ${this.#count++}, ${paths} by ${share}`, judge, () =>
+      mend(judge, from ?? startOf(wish, stock), this.seed, most),
+    )
+    this.work.tell(`easing ${paths}: ${found.deficit === 0 ? 'a leg was found' : 'not enough'}`)
     return found
   }
 
-  /** A way out of which no entry can be left out: one after another is put back as it was wished. */
+  /**
+   * A way out of which no entry can be left out: one after another is put back as it was wished. The leg of an easy wish may be far from that of a harder one, so what is
+   * left is tried once more, each time from a fresh start.
+   */
   smallest(from: Way): Way {
+    return this.#without(
+      this.#without(from, ({ found }) => found.sizes),
+      () => undefined,
+    )
+  }
+
+  #without(from: Way, start: (way: Way) => LegSizes | undefined): Way {
     let way = from
     for (const one of from.eased) {
       if (way.eased.length === 1) break
       const fewer = way.eased.filter((each) => each !== one)
-      const tried = this.leg(fewer, from.share, way.found.sizes)
+      const tried = this.leg(fewer, from.share, start(way))
       if (tried.deficit === 0) way = { ...way, eased: fewer, found: tried }
     }
     return way

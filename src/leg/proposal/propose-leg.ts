@@ -19,7 +19,7 @@ import { type Kept, Work } from './work.js'
 
 /** How a search for legs is run. */
 export interface ProposeLegOptions {
-  /** Legs judged for the wish, about. Default 12 000: some minutes on one core. Where none meets it, the nearest wish takes up to six times as many more. */
+  /** Legs judged for the wish, about. Default 12 000: some minutes on one core. Where none meets it, the search for the nearest wish takes several times as many more. */
   readonly evaluations?: number
   /** Default 1. The same seed and wish give the same legs. */
   readonly seed?: number
