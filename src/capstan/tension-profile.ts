@@ -7,9 +7,9 @@ export const area = (T0: number, T1: number, du: number, width: number) =>
 
 /** Tension along one wrap, stored as corners with the running integral: a slip pushes corners at an end, and arrays grow as needed. */
 export class TensionProfile {
-  protected theta = new Float64Array(2 * ROOM)
-  protected log = new Float64Array(2 * ROOM)
-  protected sum = new Float64Array(2 * ROOM)
+  protected theta: Float64Array = new Float64Array(2 * ROOM)
+  protected log: Float64Array = new Float64Array(2 * ROOM)
+  protected sum: Float64Array = new Float64Array(2 * ROOM)
   protected head = ROOM
   protected tail = ROOM + 1
 

@@ -9,7 +9,7 @@ export class PoseCandidates {
   readonly foot: Float64Array = new Float64Array(3)
   /** Its distance from the point. */
   miss = Infinity
-  protected readonly trial = new Float64Array(3)
+  protected readonly trial: Float64Array = new Float64Array(3)
   protected readonly improvement: number
   protected limits: LimitsSi = new Float64Array(6)
   protected x = 0

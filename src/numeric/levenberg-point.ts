@@ -22,8 +22,8 @@ export class FitPoint {
   protected readonly scale: Float64Array
   protected readonly columnSize: Float64Array
   /** Triangular factor of the free columns, and the rotated residuals. */
-  protected r = new Float64Array(0)
-  protected qtr = new Float64Array(0)
+  protected r: Float64Array = new Float64Array(0)
+  protected qtr: Float64Array = new Float64Array(0)
 
   constructor(protected readonly problem: LeastSquaresProblem) {
     const { start, count } = problem

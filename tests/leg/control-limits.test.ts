@@ -9,14 +9,17 @@ import { benchLeg } from '../../src/leg/plans/bench.js'
 import { limitOf } from '../../src/leg/plans/control-limits.js'
 
 const document = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8'))
-const leg = benchLeg(document)
+/** With the shorter pin, whose boss limits the current at its unfavourable end but holds without any. */
+const leg = benchLeg(
+  withFields(document, { 'pins.knee.lugThickness': '21 mm', 'pins.knee.cheekThickness': '17 mm', 'bosses.knee.engagement': '17 mm' }),
+)
 
 describe('the cautious limit', () => {
   test('is that of a print where a print may be weak, although a cord governs at typical values', () => {
     const never = controlSheet(document).joints.knee.currentLimits.at(-1)!
     expect(never.protects).toMatch(/cord\.slack/)
     expect(never.cautiousBy).toMatch(/boss\.mouth/)
-    expect(never.cautious.si).toBeLessThan(5)
+    expect(never.cautious.si).toBeLessThan(never.peakPhase.si / 2)
   })
 
   test('counts the unfavourable ends of every check, not only of the one that governs at typical values', () => {

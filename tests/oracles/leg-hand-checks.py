@@ -85,9 +85,8 @@ drum_arc = {j: pi + 2 * tilt[j] for j in R}
 pinion_arc = {j: 6 * pi + pi + 2 * tilt[j] for j in R}
 
 def pretension(case):
-    """Pretension at the temperature and age of a case: strain of frame (ASA) less that of the cord, times EA."""
-    left = mpf('0.75') if case == 'season' else 1
-    return T_built * left + EA * (air[case] - 20) * (ASA['alpha'] + mpf('12e-6'))
+    """Pretension at the temperature of a case, as set: strain of frame (ASA) less that of the cord, times EA."""
+    return T_built + EA * (air[case] - 20) * (ASA['alpha'] + mpf('12e-6'))
 
 def feed(T, T0, radius, wrap):
     """Cord that an arc gives out (taut) or takes up (slack): Euler-Eytelwein slip until the tension is T0, or until the anchor."""

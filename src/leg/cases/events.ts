@@ -286,7 +286,7 @@ export const LOAD_CASES = {
     story: 'Every stride of a season with the force along the ground the other way round.',
     event: 'seasonBack',
     air: 'normal',
-    age: 'year',
+    age: 'new',
   },
   coldTrot: {
     title: 'Trot in the cold, aged cord',
@@ -332,10 +332,10 @@ export const LOAD_CASES = {
   },
   season: {
     title: 'A season of walking',
-    story: 'Every stride of a season: fatigue, creep and relaxation, damp prints, an aged pretension.',
+    story: 'Every stride of a season: fatigue, creep and relaxation, damp prints, a cord that is tightened again whenever it has relaxed.',
     event: 'season',
     air: 'normal',
-    age: 'year',
+    age: 'new',
   },
   shelf: {
     title: 'A year on the shelf',
