@@ -23,17 +23,13 @@ export async function report(terminal: Terminal, args: readonly string[]): Promi
       ? `drew ${pictures.length} charts`
       : 'charts are left as tables: install vega and vega-lite to have them drawn',
   )
-  // Drawings and workshop sheets are made for cords, drawings for motors that turn their own joints; the report holds for every leg.
-  const { hip, knee } = leg.joints
-  const planned = hip.drive.kind === 'cord' && knee.drive.kind === 'cord'
-  const drawn = planned && knee.through === undefined
-  const drawings = drawn ? { drawings: legDrawings(verdict, { style: 'page' }) } : {}
+  const drawings = legDrawings(verdict, { style: 'page' })
   const written: string[] = []
   for (const [name, content] of [
-    ['report.html', () => htmlReport(verdict, { pictures, ...drawings })],
+    ['report.html', () => htmlReport(verdict, { pictures, drawings })],
     ['report.md', () => markdownReport(verdict)],
     ['checks.csv', () => checksTable(verdict).toCSV()],
-    ...(planned ? [['workshop.html', () => htmlPlans(leg)] as const] : []),
+    ['workshop.html', () => htmlPlans(leg)],
   ] as const) {
     const text = content()
     const path = `${folder}/${name}`
@@ -41,8 +37,6 @@ export async function report(terminal: Terminal, args: readonly string[]): Promi
     written.push(path)
     tell(`wrote ${path} (${Math.round(text.length / 1024)} kB)`)
   }
-  if (!planned) terminal.note('drawings and workshop.html are left out: they are not made yet for joints that are not driven by cord')
-  else if (!drawn) terminal.note('drawings are left out: they are not made yet for a knee that is driven through the hip')
   terminal.out(
     given.flag('json')
       ? JSON.stringify({ file, passes: verdict.passes, meetsTarget: verdict.meetsTarget, written }, null, 2)
