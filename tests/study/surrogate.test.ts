@@ -120,3 +120,12 @@ test.each([
   expect(call).toThrow(InputError)
   expect(call).toThrow(message)
 })
+
+test('a function that is zero at all points has a deviation to scale its error with', () => {
+  const [value, deviation] = kriging(
+    [0, 0.3, 0.7, 1].map((x) => Float64Array.of(x)),
+    [0, 0, 0, 0],
+  ).at([0.5])
+  expect(value).toBe(0)
+  expect(deviation).toBeGreaterThan(0)
+})

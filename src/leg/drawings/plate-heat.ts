@@ -95,7 +95,7 @@ function plotOf(facts: Facts, at: { readonly joint: Joint }, air: number, soft: 
       : [{ points: freeFace, line: 'moveSecond', label: 'free face', labelAt: labelAt(freeFace, 0.7), ink: 'move' } satisfies Curve]),
     ...(shown ? [limit] : []),
     upright(outer, 'edge of the motor', high),
-    ...(bolt === undefined ? [] : [upright(bolt, 'bolts', air)]),
+    ...(bolt === undefined || bolt > rim ? [] : [upright(bolt, 'bolts', air)]),
   ]
   return { x: { title: 'radius, mm', from: 0, to: rim }, y: { title: '°C', from: air, to: high }, curves, height: 150 }
 }
@@ -148,6 +148,7 @@ export function plateHeatDrawing(facts: Facts, joint: Joint): Drawing | undefine
 /** Rows of the bolts of a motor on a circle. */
 function boltRows(facts: Facts, joint: Joint, body: string, motorFace: readonly Point[]): Row[] {
   const bolt = boltRadius(facts, joint)
-  if (bolt === undefined) return []
+  // Bolts in the corners of a plate may lie beyond the round plate of equal area.
+  if (bolt === undefined || bolt > motorFace.at(-1)![0]) return []
   return [amount(`${body} at the bolts`, valueAt(motorFace, bolt), '°C'), length('radius of the bolts', bolt)]
 }

@@ -1,4 +1,6 @@
+import { backlashAngle } from '../../capstan/index.js'
 import { type DrivenJoint, driveKindOf, driveOf, motorOf, type Prepared, partOf } from '../numbers.js'
+import { pitchRadius, stiffness } from '../parts/transmission/belt/lines.js'
 import type { Parameter } from './model.js'
 
 /** A field of the leg that a log may determine; `spread` is a standard deviation of its logarithm where no log does. */
@@ -17,6 +19,9 @@ const fieldOf = (id: string, what: string, start: number, spread: number | undef
 /** A play that is given as nothing is looked for from here, as an angle at the joint: a twentieth of a degree. */
 const LEAST_PLAY = Math.PI / 3600
 
+/** Angle of free play for each metre of it along the pitch circle. */
+const playPer = (radius: number) => backlashAngle.si({ backlash: 1, pitchRadius: radius })
+
 /** What turns a field of play into an angle of the joint, and the field. @internal */
 export function playOf({ x }: Prepared, joint: DrivenJoint): { readonly parameter: Parameter; readonly anglePer: number } {
   const kind = driveKindOf(x, joint)
@@ -29,11 +34,11 @@ export function playOf({ x }: Prepared, joint: DrivenJoint): { readonly paramete
     const drive = driveOf(x, joint, 'belt')
     const belt = partOf(x.belts, drive.belt, 'belt')
     // Both pulleys have the clearance of a tooth.
-    return of(`belts.${drive.belt}.clearance`, belt.clearance, (2 * 2 * Math.PI) / (belt.pitch * drive.largeTeeth))
+    return of(`belts.${drive.belt}.clearance`, belt.clearance, 2 * playPer(pitchRadius.si({ pitch: belt.pitch, teeth: drive.largeTeeth })))
   }
   if (kind === 'gear') {
     const { backlash, module, wheelTeeth } = driveOf(x, joint, 'gear')
-    return of(`joints.${joint}.drive.backlash`, backlash, 2 / (module * wheelTeeth))
+    return of(`joints.${joint}.drive.backlash`, backlash, playPer((module * wheelTeeth) / 2))
   }
   return of(`joints.${joint}.drive.backlash`, driveOf(x, joint, 'gearbox').backlash, 1)
 }
@@ -54,10 +59,10 @@ export function stiffnessOf({ x }: Prepared, joint: DrivenJoint, span: number): 
     }
   const drive = driveOf(x, joint, 'belt')
   const belt = partOf(x.belts, drive.belt, 'belt')
-  const radius = (belt.pitch * drive.largeTeeth) / (2 * Math.PI)
+  const radius = pitchRadius.si({ pitch: belt.pitch, teeth: drive.largeTeeth })
   return {
     parameter: fieldOf(`belts.${drive.belt}.axialRigidity`, `the axial rigidity of the belt ${drive.belt}`, belt.axialRigidity, 0.3, cure),
-    per: (2 * radius ** 2) / span,
+    per: stiffness.si({ rigidity: 1, radius, span }),
   }
 }
 
@@ -93,8 +98,8 @@ export function speedConstantOf({ x }: Prepared, joint: DrivenJoint): Parameter 
   }
 }
 
-/** Half of a band in standard deviations. */
-const NINETY = 1.96
+/** Half of a band of 95 % in standard deviations. */
+const HALF_BAND = 1.96
 
 /** The pretension of a belt, and the share of it that a year leaves. @internal */
 export function beltTensionOf({ x }: Prepared, joint: DrivenJoint): { readonly pretension: Parameter; readonly share: Parameter } {
@@ -106,7 +111,7 @@ export function beltTensionOf({ x }: Prepared, joint: DrivenJoint): { readonly p
       `joints.${joint}.drive.pretension`,
       `the pretension of the belt at the ${joint}`,
       drive.pretension,
-      drive.pretensionScatter / NINETY,
+      drive.pretensionScatter / HALF_BAND,
       cure,
     ),
     share: {
@@ -117,7 +122,7 @@ export function beltTensionOf({ x }: Prepared, joint: DrivenJoint): { readonly p
       low: 0.02,
       high: 1,
       scale: 'plain',
-      deviation: Math.max((high - low) / (2 * NINETY), 1e-3),
+      deviation: Math.max((high - low) / (2 * HALF_BAND), 1e-3),
       cure,
     },
   }
