@@ -16,7 +16,7 @@ export default {
   tsconfig: 'tsconfig.declarations.json',
   out: 'docs/reference',
   readme: 'README.md',
-  projectDocuments: inOrder.map((name) => `docs/guide/${name}.md`),
+  projectDocuments: [...inOrder.map((name) => `docs/guide/${name}.md`), 'docs/validation.md'],
   searchInComments: true,
   searchInDocuments: true,
   plugin: ['./scripts/typedoc-formulas.ts', './scripts/typedoc-imports.ts', './scripts/typedoc-related.ts'],

@@ -28,7 +28,6 @@ const steps: readonly (readonly [name: string, command: string])[] = [
   ['links of the docs', 'npm run -s check:links'],
   ['live page', 'npm run -s check:live'],
   ['verification table', 'npm run -s verify'],
-  ['validation table', 'npm run -s validate'],
   ['fuzz', 'npm run -s fuzz'],
   ['pages in a browser', 'npm run -s check:pages'],
   ['demo', 'npm run -s demo'],

@@ -59,7 +59,11 @@ describe.each(FAULTS)('$what', (fault) => {
 test.runIf(WHOLE)('the page of the guide is written', () => {
   writeFileSync(
     new URL('../../docs/guide/stand-coverage.md', import.meta.url),
-    `# Coverage of the test stand
+    `---
+title: Coverage of the test stand
+---
+
+# Coverage of the test stand
 
 Fifty simulated stands for each error. The estimator does not know the error. A field is *held* where its 95 % interval holds the value that the stand was
 made with. It is *open* where the log is not believed or leaves the field undetermined. The last column is the median half-width of the interval.
