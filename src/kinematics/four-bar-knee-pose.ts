@@ -26,7 +26,7 @@ export const fourBarKneePose = /* @__PURE__ */ formula('kinematics.fourBarKneePo
     kneeAngle: 'angle',
   },
   output: {
-    /** Direction of the crank; in line with the rod where the links do not reach. */
+    /** Direction of the crank, without a jump where the knee turns on; in line with the rod where the links do not reach. */
     crankAngle: 'angle',
     /** Direction of the rod, from crank pin to rocker pin. */
     couplerAngle: 'angle',
@@ -53,7 +53,9 @@ export const fourBarKneePose = /* @__PURE__ */ formula('kinematics.fourBarKneePo
     if (closes) {
       const [crankAngle, couplerAngle] = pose as unknown as [number, number]
       const { couplerRatio: _, ...drive } = fourBarDriveRatio.si({ crank, coupler, rocker, crankAngle, couplerAngle, rockerAngle })
-      return { crankAngle, couplerAngle, rockerAngle, ...drive }
+      // The pin of a rocker longer than the ground goes round the hip axis with it.
+      const turns = rocker > ground ? Math.round((rockerAngle - pose[2]!) / (2 * Math.PI)) : 0
+      return { crankAngle: crankAngle + 2 * Math.PI * turns, couplerAngle, rockerAngle, ...drive }
     }
     const [pinX, pinY] = [ground + rocker * Math.cos(rockerAngle), rocker * Math.sin(rockerAngle)]
     const crankAngle = Math.atan2(pinY, pinX) + (Math.hypot(pinX, pinY) < coupler - crank ? Math.PI : 0)

@@ -14,6 +14,7 @@ import { boxSection, boxTorsionalRigidity } from '../structures/index.js'
 import { Quantity } from '../units/index.js'
 import { placeOf } from './calculation.js'
 import { couplingOf } from './coupling.js'
+import { STANDARD_GRAVITY } from './gravity.js'
 import { boxOf, driveOf, hasCord, JOINTS, type Joint, motorOf, type Prepared, toesOf } from './numbers.js'
 import { stiffness } from './parts/transmission/questions.js'
 import { legInertia } from './plans/control-gains.js'
@@ -209,7 +210,7 @@ export function uprightCompliance(leg: Prepared): number {
 }
 
 /** Load of one foot of the standing robot, N. */
-export const standingLoad = (mass: number, legs: number): number => (mass * 9.80665) / legs
+export const standingLoad = (mass: number, legs: number): number => (mass * STANDARD_GRAVITY) / legs
 
 function beam(leg: Prepared, name: 'upper' | 'lower') {
   const { wall, width: across, depth: along } = boxOf(leg.x, name)

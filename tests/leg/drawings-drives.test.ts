@@ -52,6 +52,19 @@ describe('drawings of belts, gears and outputs', () => {
     expect(names(driven)).toEqual(['belt-drive-hip', 'belt-drive-knee', 'output-stack-sidewaysHip'])
   })
 
+  test.each([
+    ['desk', () => read('desk'), ['direct drive Ø70'], 0],
+    ['orchard', () => read('orchard'), ['belt pulley Ø172', 'taut', 'slack'], 4],
+    ['geared', () => geared, ['gearbox Ø70', '6 : 1', 'gear wheel Ø51.2', '15 to 64 teeth'], 0],
+    ['mudflat', () => read('mudflat'), ['drum Ø', 'taut', 'slack'], 4],
+  ])('the view of the whole %s leg shows how its joints are driven, without a text on another', (_, leg, words, spans) => {
+    const [whole] = of(leg(), 'leg')
+    for (const word of words) expect(whole!.svg).toContain(word)
+    const boxes = textBoxes(whole!.svg)
+    expect([...overlaps(boxes), ...outside(boxes, PAGE_WIDTH, whole!.height)]).toEqual([])
+    expect(whole!.svg.match(/class="(move|moveSecond|bad|badSecond)"/g) ?? []).toHaveLength(spans)
+  })
+
   test('the gearbox of a sideways hip is drawn without a text on another', () => {
     const [stack] = of(driven, 'output-stack-sidewaysHip')
     const boxes = textBoxes(stack!.svg)

@@ -414,7 +414,7 @@ describe('an assessment', () => {
 
   test('both reports hold a governing load case, with its picture', () => {
     for (const page of [markdownReport(all), htmlReport(all)]) {
-      expect(page).toContain('End of a landing in the cold, aged cord')
+      expect(page).toContain('End of a landing in the cold, after a year')
       expect(page.replace(/<script[\s\S]*?<\/script>/g, '')).not.toMatch(/undefined|NaN/)
     }
   })

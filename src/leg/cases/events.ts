@@ -23,7 +23,7 @@ export const AIR_IDS = ['normal', 'normalStill', 'hot', 'cold', 'shelf'] as cons
 /** The name of an air. */
 export type AirId = (typeof AIR_IDS)[number]
 
-/** Age of the pretension. */
+/** Age of what relaxes: pretension of cords and belts. */
 export const AGE_IDS = ['new', 'year'] as const
 /** The name of an age. */
 export type AgeId = (typeof AGE_IDS)[number]
@@ -112,7 +112,7 @@ export type EventId = keyof typeof EVENTS
 /** The events by name. */
 export const EVENT_IDS = Object.keys(EVENTS) as EventId[]
 
-/** A load case: an event in an air, with cords of an age. */
+/** A load case: an event in an air, as assembled or a year later. */
 export interface LoadCase {
   readonly title: string
   /** What happens, in one sentence. */
@@ -177,7 +177,7 @@ export const LOAD_CASES = {
   },
   coldMorning: {
     title: 'Cold morning',
-    story: 'The first steps on a cold morning: cord and prints have changed length, the motors are cold.',
+    story: 'The first steps on a cold morning: all parts have changed length, the motors are cold.',
     event: 'firstSteps',
     air: 'cold',
     age: 'new',
@@ -261,22 +261,22 @@ export const LOAD_CASES = {
     age: 'new',
   },
   hotDrop: {
-    title: 'End of a landing in hot air, new cord',
-    story: 'The drop in hot air, which tightens a cord that shortens in its expanding frame, with the leg most folded.',
+    title: 'End of a landing in hot air, as assembled',
+    story: 'The drop in hot air, before anything has relaxed, with the leg most folded.',
     event: 'dropEnd',
     air: 'hot',
     age: 'new',
   },
   coldSteps: {
-    title: 'Cold morning, aged cord',
-    story: 'The first steps on a cold morning, after a year under pretension.',
+    title: 'Cold morning, after a year',
+    story: 'The first steps on a cold morning, a year after assembly.',
     event: 'firstSteps',
     air: 'cold',
     age: 'year',
   },
   coldStepsBack: {
-    title: 'Cold morning, walking backward, aged cord',
-    story: 'The first steps on a cold morning, backward, after a year under pretension.',
+    title: 'Cold morning, walking backward, after a year',
+    story: 'The first steps on a cold morning, backward, a year after assembly.',
     event: 'firstStepsBack',
     air: 'cold',
     age: 'year',
@@ -289,57 +289,57 @@ export const LOAD_CASES = {
     age: 'new',
   },
   coldTrot: {
-    title: 'Trot in the cold, aged cord',
-    story: 'The trot on a cold morning, after a year under pretension.',
+    title: 'Trot in the cold, after a year',
+    story: 'The trot on a cold morning, a year after assembly.',
     event: 'trot',
     air: 'cold',
     age: 'year',
   },
   coldSlope: {
-    title: 'Carry up a slope in the cold, aged cord',
-    story: 'The walk up the steepest slope on a cold morning, after a year under pretension.',
+    title: 'Carry up a slope in the cold, after a year',
+    story: 'The walk up the steepest slope on a cold morning, a year after assembly.',
     event: 'slope',
     air: 'cold',
     age: 'year',
   },
   coldSlopeDown: {
-    title: 'Carry down a slope in the cold, aged cord',
-    story: 'The walk down the steepest slope on a cold morning, after a year under pretension.',
+    title: 'Carry down a slope in the cold, after a year',
+    story: 'The walk down the steepest slope on a cold morning, a year after assembly.',
     event: 'slopeDown',
     air: 'cold',
     age: 'year',
   },
   coldSlopeAcross: {
-    title: 'Walk across a slope in the cold, aged cord',
-    story: 'The walk across the steepest slope on a cold morning, after a year under pretension.',
+    title: 'Walk across a slope in the cold, after a year',
+    story: 'The walk across the steepest slope on a cold morning, a year after assembly.',
     event: 'slopeAcross',
     air: 'cold',
     age: 'year',
   },
   coldHop: {
-    title: 'End of a hop in the cold, aged cord',
-    story: 'The hop on a cold morning, after a year under pretension, with the leg most folded.',
+    title: 'End of a hop in the cold, after a year',
+    story: 'The hop on a cold morning, a year after assembly, with the leg most folded.',
     event: 'hopEnd',
     air: 'cold',
     age: 'year',
   },
   coldDrop: {
-    title: 'End of a landing in the cold, aged cord',
-    story: 'The drop on a cold morning, after a year under pretension, with the leg most folded.',
+    title: 'End of a landing in the cold, after a year',
+    story: 'The drop on a cold morning, a year after assembly, with the leg most folded.',
     event: 'dropEnd',
     air: 'cold',
     age: 'year',
   },
   season: {
     title: 'A season of walking',
-    story: 'Every stride of a season: fatigue, creep and relaxation, damp prints, a cord that is tightened again whenever it has relaxed.',
+    story: 'Every stride of a season: fatigue, creep and relaxation, damp prints. What has relaxed is tightened again.',
     event: 'season',
     air: 'normal',
     age: 'new',
   },
   shelf: {
     title: 'A year on the shelf',
-    story: 'The leg lies unloaded under its pretension.',
+    story: 'The leg lies unloaded, and what is pressed, clamped or tensioned relaxes.',
     event: 'shelf',
     air: 'shelf',
     age: 'new',

@@ -1,19 +1,16 @@
-import { JOINTS, type Joint } from '../numbers.js'
+import { JOINTS } from '../numbers.js'
 import { from, to } from '../parts/joints/fields.js'
 import { stance } from '../parts/load/stance.js'
 import { uprightForces } from '../parts/motion/stride-moments.js'
 import { driveMotion, jointMotion, stride } from '../parts/motion/values.js'
-import { canDiameter } from '../parts/motors/fields.js'
 import { mass } from '../parts/robot/fields.js'
-import { arrangement, centreDistance } from '../parts/transmission/cord/fields.js'
-import { drumRadius, pinionRadius } from '../parts/transmission/cord/radii.js'
-import { windup } from '../parts/transmission/cord/values.js'
 import type { CheckResult } from '../result.js'
-import type { Facts, Names } from './facts.js'
+import type { Facts } from './facts.js'
 import { poseOfCase } from './leg-poses.js'
 import { linkSizes, pointsOf } from './pose.js'
-import { hasCordDrive, hasMotor, hasRod } from './present.js'
+import { hasRod } from './present.js'
 import { rodPose } from './rod.js'
+import { sceneDrive } from './scene-drive.js'
 
 /** What of the leg a check belongs to. */
 export type Spot = 'hipDrive' | 'kneeDrive' | 'hip' | 'knee' | 'hipMotor' | 'kneeMotor' | 'upper' | 'lower' | 'foot' | 'rod'
@@ -22,25 +19,12 @@ export type Spot = 'hipDrive' | 'kneeDrive' | 'hip' | 'knee' | 'hipMotor' | 'kne
 export function spotOf({ id, joint }: CheckResult): Spot {
   const at = joint === 'knee' ? 'knee' : 'hip'
   if (/^(rod|rodPin)\./.test(id)) return 'rod'
-  if (/^(cord|drum|anchor|tensioner|ferrule)\./.test(id)) return `${at}Drive`
+  if (/^(cord|drum|anchor|tensioner|ferrule|belt|pulley|gear|gearbox|outputBearing)\./.test(id)) return `${at}Drive`
   if (/^(motor|controller|motorBolt|supply)\./.test(id)) return `${at}Motor`
   if (id.startsWith('upperLink')) return 'upper'
   if (id.startsWith('lowerLink')) return 'lower'
   return /^(toe|ground|robot|leg\.reach)/.test(id) ? 'foot' : at
 }
-
-const driveOf = (facts: Facts, names: Names, joint: Joint) => {
-  const at = { joint }
-  return {
-    drum: facts.mm(drumRadius, at),
-    pinion: facts.mm(pinionRadius, at),
-    distance: facts.mm(centreDistance, at),
-    crossed: facts.get(arrangement, at) === 'crossed',
-    can: hasMotor(facts, joint) ? facts.mm(canDiameter, at) : undefined,
-    tension: facts.tried(windup, { ...names, joint }),
-  }
-}
-export type SceneDrive = ReturnType<typeof driveOf>
 
 /** Everything that is drawn of a leg in a pose, mm. */
 export function sceneOf(facts: Facts, check: CheckResult) {
@@ -61,7 +45,7 @@ export function sceneOf(facts: Facts, check: CheckResult) {
     torque: facts.tried(jointMotion, { ...names, joint })?.torque,
     /** Torque at the drum: that of the joint, unless the knee is driven from the hip axis. */
     drumTorque: facts.tried(driveMotion, { ...names, joint })?.torque,
-    drive: hasCordDrive(facts, joint) ? driveOf(facts, names, joint) : undefined,
+    drive: sceneDrive(facts, names, joint),
   }))
   const rod = rodPose(facts, pose)
   return {

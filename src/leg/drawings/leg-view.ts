@@ -17,8 +17,9 @@ import { amountTexts } from '../assess/sentence.js'
 import { reserveText } from '../report/content.js'
 import type { CheckResult } from '../result.js'
 import { sign } from './facts.js'
-import { type Scene, type SceneDrive, type Spot, spotOf } from './leg-scene.js'
+import { type Scene, type Spot, spotOf } from './leg-scene.js'
 import type { LinkSizes } from './pose.js'
+import type { SceneDrive } from './scene-drive.js'
 import { degrees } from './words.js'
 
 const FORCE_LENGTH = 60
@@ -46,7 +47,8 @@ export function drawPose(figure: Figure, scene: Scene, check: CheckResult, part:
     if (drive === undefined) continue
     const axis: Point = scene.throughHip ? [0, 0] : centre
     const motor = polar(axis, drive.distance, motorAngle(scene, joint))
-    view.circle({ centre: axis, radius: drive.drum }, 'thin').circle({ centre: motor, radius: drive.pinion }, 'thin')
+    if (drive.distance > 0)
+      view.circle({ centre: axis, radius: drive.drum }, 'thin').circle({ centre: motor, radius: drive.pinion }, 'thin')
     if (drive.can !== undefined) view.circle({ centre: motor, radius: drive.can / 2 }, fails && spot === `${joint}Motor` ? 'bad' : 'hidden')
     spans(view, drive, drumTorque ?? 0, [axis, motor], fails && spot === `${joint}Drive`)
     spots.set(`${joint}Drive`, polar(axis, drive.drum, Math.PI / 4)).set(`${joint}Motor`, motor)
@@ -75,14 +77,10 @@ export function drawPose(figure: Figure, scene: Scene, check: CheckResult, part:
       `(${low} to ${high}°)`,
       ...(torque === undefined ? [] : [`${plain(torque, 3)} N m`]),
     ])
-    if (drive?.tension !== undefined)
+    if (drive !== undefined)
       view.label(
         polar(scene.throughHip ? [0, 0] : centre, drive.drum, joint === 'hip' ? 2.4 : -0.6),
-        [
-          `${scene.throughHip ? `${joint} drum` : 'drum'} Ø${plain(2 * drive.drum, 3)}`,
-          `taut ${plain(drive.tension.tautTension, 3)} N`,
-          `slack ${plain(drive.tension.slackTension, 3)} N`,
-        ],
+        [`${scene.throughHip ? `${joint} drum` : drive.name} Ø${plain(2 * drive.drum, 3)}`, ...drive.lines],
         { ink: 'move' },
       )
   }
@@ -119,7 +117,7 @@ function spans(view: View, drive: SceneDrive, torque: number, [centre, motor]: r
     { centre, radius: drive.drum },
     { centre: motor, radius: drive.pinion },
   ]
-  if (distance(centre, motor) <= drive.drum + drive.pinion) return
+  if (!drive.spans || distance(centre, motor) <= drive.drum + drive.pinion) return
   // A positive torque of the drive turns the drum counter-clockwise: the span on its right is then taut.
   const taut = torque > 0 ? -1 : 1
   for (const side of [1, -1] as const) {

@@ -2,7 +2,7 @@ import { type Drawing, Figure, plain } from '../../drawing/index.js'
 import type { CheckResult } from '../result.js'
 import { capital, type Facts, resultSentence, sign } from './facts.js'
 import { landingStrip, stanceStrip } from './leg-poses.js'
-import { sceneOf } from './leg-scene.js'
+import { type Scene, sceneOf } from './leg-scene.js'
 import { drawPose } from './leg-view.js'
 import { amount, angle, checked, degrees, length } from './words.js'
 
@@ -21,7 +21,7 @@ export function legDrawing(facts: Facts, check: CheckResult = facts.assessment.g
     figure.text('No pose can be calculated for this load case. The leg is bent at will, and its angles and arms are no results.')
   const arms = drawPose(figure, scene, check, part)
   figure.text(
-    `Foot force ${plain(Math.hypot(...scene.force), 3)} N. Dashed circles: motors, ${scene.throughHip ? 'both at assumed places on the body' : 'the hip’s at an assumed place'}. Dash-two-dots: line of action and reach. Weight of the links counts in the torques.`,
+    `Foot force ${plain(Math.hypot(...scene.force), 3)} N. Dashed circles: motors${placeOfMotors(scene)}. Dash-two-dots: line of action and reach. Weight of the links counts in the torques.`,
   )
   stanceStrip(figure, facts)
   landingStrip(figure, facts)
@@ -50,4 +50,11 @@ export function legDrawing(facts: Facts, check: CheckResult = facts.assessment.g
       checked(check),
     )
   return figure.done()
+}
+
+/** What is assumed of the places of the motors. One that turns a joint on its own axis has no other place. */
+const placeOfMotors = ({ throughHip, joints }: Scene): string => {
+  if (throughHip) return ', both at assumed places on the body'
+  const hip = joints[0]?.drive
+  return hip === undefined || hip.distance === 0 ? '' : ', the hip’s at an assumed place'
 }

@@ -3,7 +3,7 @@ import type { Leg } from '../document/describe.js'
 import { legNumbers } from '../numbers.js'
 import { type ControlSheet, controlSheet } from '../plans/control.js'
 import { type RodGeometry, rodGeometry } from '../plans/rod-geometry.js'
-import { type Driven, driveNumbers, hasSheet, largestTorque } from './drive-numbers.js'
+import { type Driven, driveNumbers, largestTorque } from './drive-numbers.js'
 import { type LinkBody, linkBodies } from './link-bodies.js'
 
 /** Options of `legUrdf`. */
@@ -21,9 +21,8 @@ type Drawn = Leg['joints']['hip']['drive']
  * The leg in the Unified Robot Description Format for simulators: body, hip, upper link, lower link and foot, with masses, inertias, and boxes or cylinders as
  * shapes; joints with limits of angle, torque, speed, and friction. Frames have x forward, y left, z up; zero is the leg straight down.
  *
- * Links have the mass, centre and inertia that the load cases take, with motors, plates and sinks where they are mounted; the hip link between the two hip axes has no mass there. The torque limit is the largest that the control sheet allows,
- * of the sideways hip and of drives other than cord that of the current limit or of the gearbox; the speed limit is that of the motor without load at the supply's
- * voltage or of the gearbox, friction the drag of the drive. A sideways hip that something else holds has the torque of that and no speed. Springs, give of the
+ * Links have the mass, centre and inertia that the load cases take, with motors, plates and sinks where they are mounted; the hip link between the two hip axes has no mass there. The torque limit is the largest that the control sheet allows for
+ * any time, of every kind of drive; the speed limit is that of the motor without load at the supply's voltage or of the gearbox, friction the drag of the drive. A sideways hip that something else holds has the torque of that and no speed. Springs, give of the
  * drives and rotor inertia have no place in the format.
  *
  * Both joints turn as in the leg, whatever drives them. The format has no rod and no coupling: of a knee that a rod drives from the hip axis, torque and speed are
@@ -33,7 +32,7 @@ export function legUrdf(leg: Leg, options: UrdfOptions = {}): string {
   const { name = 'leg', side = 'left' } = options
   const { links, foot, robot } = leg
   const offset = (side === 'left' ? 1 : -1) * links.hipOffset.si
-  const sheet = hasSheet(leg) ? controlSheet(leg) : undefined
+  const sheet = controlSheet(leg)
   const rod = rodGeometry(legNumbers(leg))
   const bodies = linkBodies(leg)
   const lower = links.lower
@@ -45,7 +44,7 @@ export function legUrdf(leg: Leg, options: UrdfOptions = {}): string {
     `<!-- ${escaped(leg.name)}: ${escaped(comments)} -->`,
     `<robot name="${escaped(name)}">`,
     '  <link name="body"/>',
-    ...sidewaysHip(leg),
+    ...sidewaysHip(leg, sheet),
     '  <link name="hip_link"/>',
     ...upright('hip', 'hip_link', 'upper_link', `0 ${number(offset)} 0`, leg, limitsOf(leg, 'hip', sheet)),
     ...body('upper_link', links.upper, bodies.upper, drumOf(leg, 'hip')),
@@ -61,12 +60,12 @@ export function legUrdf(leg: Leg, options: UrdfOptions = {}): string {
 const number = (x: number) => String(Number(x.toPrecision(9)))
 const escaped = (text: string) => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('"', '&quot;').replaceAll('--', '-')
 
-function sidewaysHip(leg: Leg): string[] {
+function sidewaysHip(leg: Leg, sheet: ControlSheet): string[] {
   const joint = leg.joints.sidewaysHip
   if (joint === undefined)
     return ['  <joint name="sideways_hip" type="fixed"><parent link="body"/><child link="hip_link"/><origin xyz="0 0 0"/></joint>']
   const { drive } = joint
-  const limits = drive.kind === 'held' ? { effort: drive.torque.si, velocity: 0, friction: 0 } : limitsOf(leg, 'sidewaysHip', undefined)
+  const limits = drive.kind === 'held' ? { effort: drive.torque.si, velocity: 0, friction: 0 } : limitsOf(leg, 'sidewaysHip', sheet)
   return revolute('sideways_hip', 'body', 'hip_link', '0 0 0', '1 0 0', joint.range, limits)
 }
 
@@ -78,23 +77,19 @@ interface Limits {
 }
 
 /**
- * Of a knee that a rod drives, what the drum on the hip axis gives over the turns of the drum for one of the knee, where that is least. A gearbox bears no more than
- * its largest torque and speed.
+ * Of a knee that a rod drives, what the drum on the hip axis gives over the turns of the drum for one of the knee, where that is least. A gearbox turns no faster
+ * than its largest speed.
  */
-function limitsOf(leg: Leg, joint: Driven, sheet: ControlSheet | undefined, rod?: RodGeometry): Limits {
+function limitsOf(leg: Leg, joint: Driven, sheet: ControlSheet, rod?: RodGeometry): Limits {
   const { signedRatio, friction } = driveNumbers(leg, joint)
   const of = leg.joints[joint] as NonNullable<Leg['joints'][Driven]>
   const motor = leg.motors[of.motor ?? '']
-  const { peakTorque, highestSpeed } = of.drive as {
-    readonly peakTorque?: Quantity<'torque'>
-    readonly highestSpeed?: Quantity<'angularVelocity'>
-  }
+  const { highestSpeed } = of.drive as { readonly highestSpeed?: Quantity<'angularVelocity'> }
   const free = motor === undefined ? 0 : motor.speedConstant.times(leg.supply.voltage).si
   const speed = Math.min(free, highestSpeed?.si ?? free) / Math.abs(signedRatio)
-  const torque = largestTorque(leg, joint, sheet)
   const most = rod?.most((knee) => Math.abs(rod.ratio(knee))) ?? 1
   const least = rod === undefined ? 1 : -rod.most((knee) => -Math.abs(rod.ratio(knee)))
-  return { effort: Math.min(torque, peakTorque?.si ?? torque) * least, velocity: speed / most, friction: friction * most }
+  return { effort: largestTorque(sheet, joint) * least, velocity: speed / most, friction: friction * most }
 }
 
 const upright = (joint: 'hip' | 'knee', parent: string, child: string, xyz: string, leg: Leg, limits: Limits): string[] =>

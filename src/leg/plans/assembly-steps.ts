@@ -1,4 +1,5 @@
 import { significant } from '../../units/index.js'
+import { STANDARD_GRAVITY } from '../gravity.js'
 import type { Joint, Prepared } from '../numbers.js'
 import type { AssemblyPlan } from './assembly.js'
 import type { DriveWork } from './drive-work.js'
@@ -17,9 +18,8 @@ export interface FollowUp {
 
 const DAY = 86_400
 const WEEK = 7 * DAY
-const G = 9.80665
 /** A force as a scale shows it. @internal */
-export const kilograms = (newton: number) => `${significant(newton / G, 3)} kg on a scale`
+export const kilograms = (newton: number) => `${significant(newton / STANDARD_GRAVITY, 3)} kg on a scale`
 const percent = (x: number) => `${Math.round(100 * x)} %`
 
 /** What to look at again after a day and a week. @internal */

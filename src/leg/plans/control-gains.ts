@@ -1,6 +1,7 @@
 import { driveResonance, stiffnessAtMotor } from '../../capstan/index.js'
 import { drumTorques, encoderStep } from '../../kinematics/index.js'
 import { Quantity } from '../../units/index.js'
+import { STANDARD_GRAVITY } from '../gravity.js'
 import { type DrivenJoint, motorOf, type Prepared, rangeOf } from '../numbers.js'
 import { legInverse, poseOf } from '../pose.js'
 import { torque } from './bench.js'
@@ -59,7 +60,7 @@ export function gravityTerms(leg: Prepared): GravityTerms {
   const out = new Float64Array(3)
   const still = new Float64Array(3)
   // Thigh and shank both level: the knee carries the shank alone.
-  const inverse = legInverse(leg, 9.80665)
+  const inverse = legInverse(leg, STANDARD_GRAVITY)
   inverse.torqueInto(out, 0, Float64Array.of(0, Math.PI / 2, 0), still, still, 0, 0, 0)
   const upright = { thigh: torque(out[1]! - out[2]!), shank: torque(out[2]!) }
   const drive = leg.x.joints.sidewaysHip?.drive

@@ -1,5 +1,6 @@
 import { brakeResistor, busVoltageRise, supplySag } from '../../thermal/index.js'
 import { Quantity } from '../../units/index.js'
+import { STANDARD_GRAVITY } from '../gravity.js'
 import type { Prepared } from '../numbers.js'
 import { line } from '../run/index.js'
 
@@ -62,7 +63,6 @@ export const VOLTAGE_ROOM = 1.25
 const THRESHOLD = 0.95
 /** From one landing to the next, s. @internal */
 export const LANDINGS = 2
-const G = 9.80665
 /** Energy that the legs take out of a falling robot. */
 const fallEnergy = line(
   'energy of a landing',
@@ -148,10 +148,10 @@ function returned({ robot: { mass }, loadCases, gaits }: Prepared['x']): { reado
   const downhill = events.flatMap((event) => {
     const gait = event.kind === 'slope' ? gaits[event.gait] : undefined
     return event.kind === 'slope' && gait !== undefined && event.angle < 0
-      ? [downhillPower.si({ mass, speed: gait.speed, angle: -event.angle, gravity: G })]
+      ? [downhillPower.si({ mass, speed: gait.speed, angle: -event.angle, gravity: STANDARD_GRAVITY })]
       : []
   })
-  const fall = drop === undefined ? undefined : { mass, height: drop.height, travel: drop.travel, gravity: G }
+  const fall = drop === undefined ? undefined : { mass, height: drop.height, travel: drop.travel, gravity: STANDARD_GRAVITY }
   return {
     energy: fall === undefined ? undefined : fallEnergy.si(fall),
     power: Math.max(0, ...downhill, fall === undefined ? 0 : touchDownPower.si(fall)),

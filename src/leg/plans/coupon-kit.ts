@@ -1,6 +1,7 @@
 import { pressFit } from '../../fasteners/index.js'
 import { Quantity, significant } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
+import { STANDARD_GRAVITY } from '../gravity.js'
 import { COUPON_COLUMNS, type CouponOf, couponsOf } from '../learning/coupon-logs.js'
 import { headerOf } from '../learning/logs.js'
 import { bossAt, driveOf, type Joint, motorOf, type Prepared, pinAt, plateOf } from '../numbers.js'
@@ -77,7 +78,7 @@ function bars(bench: Prepared, name: string): Texts {
     what: `three flat and three upright bars of ${name}`,
     how: `Print them with the walls and the infill of the leg, three lying and three standing. Lay each over two rods ${new Quantity(BAR.span, 'length')} apart, hang the hook in the middle, and load it until it breaks. ${BAG} Weigh what hung there. One row for a flat bar and an upright one. Then hang a quarter of the breaking load on a spare flat bar for two weeks, and note how far it sags after an hour, a day, a week and two weeks, or when it breaks.`,
     caution: 'Pieces fly and the bag falls: eye protection, a box below, feet away.',
-    expect: `flat ones near ${force(breaking)} (${significant(breaking / 9.80665, 2)} kg)${share === undefined ? '' : `, upright ones at ${significant(share.low, 2)} to ${significant(share.high, 2)} of that`}`,
+    expect: `flat ones near ${force(breaking)} (${significant(breaking / STANDARD_GRAVITY, 2)} kg)${share === undefined ? '' : `, upright ones at ${significant(share.low, 2)} to ${significant(share.high, 2)} of that`}`,
   }
 }
 

@@ -25,11 +25,9 @@ export class RodGeometry {
     this.#zero = this.pose(this.zeroKnee).crankAngle
   }
 
-  /** Directions and ratio at a knee angle; the crank's within half a turn of the rocker's, so that it runs on without a jump. */
+  /** Directions and ratio at a knee angle. */
   pose(kneeAngle: number) {
-    const pose = fourBarKneePose.si({ ...this.#linkage, kneeAngle })
-    const jump = 2 * Math.PI * Math.round((pose.rockerAngle - pose.crankAngle) / (2 * Math.PI))
-    return { ...pose, crankAngle: pose.crankAngle + jump }
+    return fourBarKneePose.si({ ...this.#linkage, kneeAngle })
   }
 
   /** Angle of the drum, zero with the thigh straight down and the knee at `zeroKnee`. */

@@ -1,13 +1,13 @@
 import { cordFibre, type FibreName, proposeDrive } from '../../capstan/index.js'
 import { materialByName } from '../../materials/index.js'
 import { Quantity } from '../../units/index.js'
+import { STANDARD_GRAVITY } from '../gravity.js'
 import type { LegStock } from './document.js'
 import type { LegSizes } from './sizes.js'
 import { cordRigidity, pretensionLeft } from './stock.js'
 import { BED_MARGIN } from './wish.js'
 import type { LegWishData } from './wish-fields.js'
 
-const GRAVITY = 9.80665
 /** Temperature at which a leg is put together, K. */
 const ASSEMBLY = 293.15
 /** A foot of a drop carries this times its share of the weight, about. */
@@ -25,7 +25,7 @@ export function startOf(wish: LegWishData, stock: LegStock): LegSizes {
   const step = Math.max(walk.stepLength.si, trot?.stepLength.si ?? 0)
   const longest = printer.bed.si - BED_MARGIN
   const linkLength = Math.min(longest, Math.max(0.11, 1.3 * step, 2.2 * obstacles.height.si + 0.06))
-  const foot = (SHOCK * robot.mass.si * GRAVITY) / 2
+  const foot = (SHOCK * robot.mass.si * STANDARD_GRAVITY) / 2
   const torque = ARM * linkLength * foot
   const heavy = Math.sqrt(robot.mass.si / 10)
   const sizes: LegSizes = {

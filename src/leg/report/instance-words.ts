@@ -33,4 +33,4 @@ export const AIR_WORDS: Readonly<Record<string, string>> = {
 }
 
 /** Ages in words. */
-export const AGE_WORDS: Readonly<Record<string, string>> = { new: 'new cord', year: 'aged cord' }
+export const AGE_WORDS: Readonly<Record<string, string>> = { new: 'as assembled', year: 'after a year' }

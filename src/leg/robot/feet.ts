@@ -1,11 +1,10 @@
 import { FOUR_LEGS, type Gait, gait, twoFeetTipping } from '../../kinematics/index.js'
 import { Quantity } from '../../units/index.js'
+import { STANDARD_GRAVITY } from '../gravity.js'
 import { gaitNamed, type LegNumbers } from '../numbers.js'
 import type { Corner } from './result.js'
 
 const SAMPLES = 480
-/** Standard acceleration of free fall, ISO 80000-3. */
-export const G = 9.80665
 
 /** The four corners: place of each foot under the body at mid stance, seen from the middle of the hips, and part of the weight on the level. */
 export function cornersOf({ robot, links }: LegNumbers) {
@@ -148,7 +147,7 @@ export function tippingOf(x: LegNumbers, { samples }: Gait): { readonly share: n
       mass,
       inertia: 0,
       time: run * step,
-      gravity: G,
+      gravity: STANDARD_GRAVITY,
     })
     angle = Math.max(angle, Math.abs(tipped.angle))
   }

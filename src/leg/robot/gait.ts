@@ -3,11 +3,12 @@ import { Table } from '../../study/index.js'
 import { costOfTransport, runningTime } from '../../thermal/index.js'
 import { type Kind, Quantity } from '../../units/index.js'
 import { placeOf } from '../calculation.js'
+import { STANDARD_GRAVITY } from '../gravity.js'
 import { drivenJoints, gaitNamed, type LegNumbers, type Prepared } from '../numbers.js'
 import { stance as stanceOf } from '../parts/load/stance.js'
 import { calculationFor } from '../what-if.js'
 import { type BusPoint, busAt, busMotors } from './bus.js'
-import { cornersOf, feetOf, G, type Sway, stanceShares, tippingOf } from './feet.js'
+import { cornersOf, feetOf, type Sway, stanceShares, tippingOf } from './feet.js'
 import type { CornerLoad, RobotGait } from './result.js'
 import { type CornerStride, cornerStride } from './walk.js'
 
@@ -63,7 +64,7 @@ export function robotGait(
     power: Math.max(0, meanPower),
     mass: x.robot.mass,
     speed,
-    gravity: G,
+    gravity: STANDARD_GRAVITY,
   })
   const charge = onOneCharge(x, Math.max(0, meanPower), speed)
   const tipping = tippingOf(x, feet)
@@ -102,10 +103,10 @@ function footForcesOf(leg: Prepared, id: 'walk' | 'trot', feet: Gait): ((stanceP
   const calculation = calculationFor(leg)
   const { shape, dutyFactor } = calculation.get(stanceOf, placeOf(calculation, { stance: id }) as never)
   const thrown = (legShare: number) => (stancePhase: number) =>
-    stanceForce.si({ mass: x.robot.mass, legShare, dutyFactor, stancePhase, shape, thirdHarmonic: 0, gravity: G })
+    stanceForce.si({ mass: x.robot.mass, legShare, dutyFactor, stancePhase, shape, thirdHarmonic: 0, gravity: STANDARD_GRAVITY })
   // Below a duty factor of a half the body flies between steps, however it walks.
   if (id === 'trot' || feet.standing.fewest === 0) return cornersOf(x).map(({ share }) => thrown(share))
-  const weight = x.robot.mass * G
+  const weight = x.robot.mass * STANDARD_GRAVITY
   return stanceShares(x, feet).map(
     (shares) => (stancePhase) => weight * shares[Math.min(shares.length - 1, Math.floor(stancePhase * shares.length))]!,
   )

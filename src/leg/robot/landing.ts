@@ -1,12 +1,12 @@
 import { cantileverToe, fourBarKneePose, LegKernel, rotorBlow } from '../../kinematics/index.js'
 import { Quantity } from '../../units/index.js'
 import { placeOf } from '../calculation.js'
+import { STANDARD_GRAVITY } from '../gravity.js'
 import { JOINTS, type Joint, motorOf, type Prepared, toesOf } from '../numbers.js'
 import { blowTorque, ratio, signedRatio, stiffnessAtRest } from '../parts/transmission/questions.js'
 import { kneeLinkage, rodOf } from '../parts/transmission/through-hip/fields.js'
 import { branchOf } from '../pose.js'
 import { calculationFor, caseState } from '../what-if.js'
-import { G } from './feet.js'
 import type { RobotLanding } from './result.js'
 
 /** Pose and speeds of a leg whose foot touches down while the body falls. */
@@ -15,7 +15,7 @@ function touchDown(leg: Prepared, height: number, fall: number) {
   const kernel = new LegKernel(links.hipOffset, links.upper.length, links.lower.length)
   const [angles, rates] = [new Float64Array(3), new Float64Array(3)]
   kernel.jointAnglesInto(angles, 0, 0, links.hipOffset, -height, branchOf(leg))
-  const speed = Math.sqrt(2 * G * fall)
+  const speed = Math.sqrt(2 * STANDARD_GRAVITY * fall)
   kernel.jointRatesInto(rates, 0, angles, Float64Array.of(0, 0, speed))
   return { speed, angles, rates }
 }

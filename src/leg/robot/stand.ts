@@ -4,12 +4,13 @@ import { Quantity } from '../../units/index.js'
 import { placeOf } from '../calculation.js'
 import { couplingOf } from '../coupling.js'
 import { uprightCompliance } from '../foot-result.js'
+import { STANDARD_GRAVITY } from '../gravity.js'
 import { type DrivenJoint, drivenJoints, type LegNumbers, type Prepared } from '../numbers.js'
 import { efficiency, ratio } from '../parts/transmission/questions.js'
 import { legInverse, poseOf } from '../pose.js'
 import { calculationFor } from '../what-if.js'
 import { busAt, busMotors, type ShaftPoint } from './bus.js'
-import { centreHeightOf, cornersOf, G } from './feet.js'
+import { centreHeightOf, cornersOf } from './feet.js'
 import { onOneCharge } from './gait.js'
 import type { Corner, RobotSlope, RobotStand } from './result.js'
 
@@ -19,7 +20,7 @@ const still = new Float64Array(3)
 function holding(leg: Prepared, force: number): ShaftPoint[] {
   const q = Float64Array.from(poseOf(leg))
   const torques = new Float64Array(3)
-  legInverse(leg, G).torqueInto(torques, 0, q, still, still, 0, 0, force)
+  legInverse(leg, STANDARD_GRAVITY).torqueInto(torques, 0, q, still, still, 0, 0, force)
   couplingOf(leg)?.si.actuatorTorquesInto(torques, 0, q, torques.slice())
   const calculation = calculationFor(leg)
   const torqueOf = { sidewaysHip: torques[0]!, hip: torques[1]!, knee: torques[2]! } satisfies Record<DrivenJoint, number>
@@ -42,7 +43,7 @@ function holding(leg: Prepared, force: number): ShaftPoint[] {
 /** The robot on its four feet, standing still on the level. */
 export function robotStand(leg: Prepared): RobotStand {
   const { x } = leg
-  const weight = x.robot.mass * G
+  const weight = x.robot.mass * STANDARD_GRAVITY
   const corners = cornersOf(x)
   const bus = busAt(
     leg,
@@ -68,7 +69,7 @@ export function robotStand(leg: Prepared): RobotStand {
 /** The robot on the slope of an event, straight up (1) or down (-1). */
 export function robotSlope(x: LegNumbers, slope: number, way: 1 | -1): RobotSlope {
   const { hipSpacing, centreOfMassForward: forward, mass } = x.robot
-  const across = mass * G * Math.cos(slope)
+  const across = mass * STANDARD_GRAVITY * Math.cos(slope)
   // Uphill the hind pair is the lower one, downhill the front pair.
   const off = way === 1 ? -forward : forward
   const tipsAt = tipOverSlope.si({ marginToEdge: hipSpacing / 2 - off, height: centreHeightOf(x) })

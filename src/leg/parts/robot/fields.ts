@@ -1,9 +1,10 @@
+import { STANDARD_GRAVITY } from '../../gravity.js'
 import { field, optional } from '../../leaves.js'
 import { constant } from '../../run/index.js'
 
 export const gravity = constant('robot.gravity', {
   kind: 'acceleration',
-  typical: 9.80665,
+  typical: STANDARD_GRAVITY,
   source: { level: 'standard', where: 'standard acceleration of free fall, ISO 80000-3' },
 })
 export const mass = field('robot.mass', [], 'mass', (x) => x.robot.mass)
