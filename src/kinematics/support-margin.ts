@@ -4,23 +4,57 @@ interface Point {
   readonly y: number
 }
 
-/** Indices of the convex hull's corners, counter-clockwise (A. M. Andrew's monotone chain, 1979). */
+type Numbers = ArrayLike<number>
+
+/**
+ * Writes the indices of the convex hull's corners, counter-clockwise, and returns how many they are (A. M. Andrew's monotone chain, 1979). Fewer than
+ * three where the points stand in one line. `corners` holds two for each point, `order` one.
+ */
+export function hullInto(corners: Int32Array, order: Int32Array, x: Numbers, y: Numbers, count: number): number {
+  let least = 0
+  for (let i = 0; i < count; i++) {
+    let k = i
+    for (; k > 0 && before(x, y, i, order[k - 1]!); k--) order[k] = order[k - 1]!
+    order[k] = i
+    least = Math.max(least, (x[i]! - x[0]!) ** 2 + (y[i]! - y[0]!) ** 2)
+  }
+  least *= 1e-12
+  const lower = chainInto(corners, 0, order, 0, x, y, count, least)
+  return lower + chainInto(corners, lower, order, 1, x, y, count, least)
+}
+
+/** Whether a point stands left of another, or under it. */
+const before = (x: Numbers, y: Numbers, i: number, j: number): boolean => x[i]! < x[j]! || (x[i] === x[j] && y[i]! < y[j]!)
+
+/** One side of the hull from a place in `corners` on, without its last corner: the lower one from the left, or the upper one from the right. */
+function chainInto(
+  corners: Int32Array,
+  from: number,
+  order: Int32Array,
+  back: 0 | 1,
+  x: Numbers,
+  y: Numbers,
+  count: number,
+  least: number,
+): number {
+  let end = from
+  for (let k = 0; k < count; k++) {
+    const i = order[back === 1 ? count - 1 - k : k]!
+    while (end >= from + 2 && !turnsLeft(x, y, corners[end - 2]!, corners[end - 1]!, i, least)) end--
+    corners[end++] = i
+  }
+  return end - 1 - from
+}
+
+const turnsLeft = (x: Numbers, y: Numbers, a: number, b: number, c: number, least: number): boolean =>
+  (x[b]! - x[a]!) * (y[c]! - y[a]!) - (y[b]! - y[a]!) * (x[c]! - x[a]!) > least
+
+/** Indices of the convex hull's corners, counter-clockwise. */
 export function convexHull(points: readonly Point[]): number[] {
-  const order = points.map((_, i) => i).sort((i, j) => points[i]!.x - points[j]!.x || points[i]!.y - points[j]!.y)
-  const size = Math.max(...points.map((p) => Math.hypot(p.x - points[0]!.x, p.y - points[0]!.y)))
-  const turnsLeft = (a: number, b: number, c: number) => {
-    const [p, q, r] = [points[a]!, points[b]!, points[c]!]
-    return (q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x) > 1e-12 * size * size
-  }
-  const half = (ordered: readonly number[]) => {
-    const chain: number[] = []
-    for (const i of ordered) {
-      while (chain.length >= 2 && !turnsLeft(chain.at(-2)!, chain.at(-1)!, i)) chain.pop()
-      chain.push(i)
-    }
-    return chain.slice(0, -1)
-  }
-  const hull = [...half(order), ...half(order.toReversed())]
+  const many = points.length
+  const corners = new Int32Array(2 * many)
+  const [x, y] = [points.map((point) => point.x), points.map((point) => point.y)]
+  const hull = [...corners.subarray(0, hullInto(corners, new Int32Array(many), x, y, many))]
   return hull.length < 3 ? [...new Set(hull)] : hull
 }
 

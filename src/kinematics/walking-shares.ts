@@ -1,6 +1,6 @@
 import { formula } from '../formula/index.js'
 import { GAITS } from './gait-phases.js'
-import { carried, type Foot } from './springy-feet.js'
+import { MOST_FEET, StandingFeet } from './springy-feet.js'
 
 /** Parts of the stance that `walkingShares` tells apart. */
 export const STANCE_PARTS = 12
@@ -18,7 +18,9 @@ interface Walk {
 }
 
 /** A leg of the walk: its place under the body at mid stance, its place in its row counted from the front, and its touch-down in the stride. */
-interface Leg extends Foot {
+interface Leg {
+  readonly x: number
+  readonly y: number
   readonly row: number
   readonly phase: number
 }
@@ -43,35 +45,48 @@ function legsOf({ legs, spacing, width, dutyFactor }: Walk): Leg[] {
 }
 
 /** Moments of a stride to look at: the middle of each part of every leg's stance, and those just beside its ends. */
-function momentsOf(legs: readonly Leg[], dutyFactor: number): number[] {
+function momentsOf(legs: readonly Leg[], dutyFactor: number): Iterable<number> {
   const part = dutyFactor / STANCE_PARTS
   const moments = new Map<number, number>()
+  const note = (at: number) => {
+    const moment = fraction(at + 1)
+    moments.set(Math.round(moment / (0.1 * BESIDE)), moment)
+  }
   for (const { phase } of legs)
-    for (let k = 0; k <= STANCE_PARTS; k++)
-      for (const at of [phase + k * part - BESIDE, phase + k * part + BESIDE, phase + (k + 0.5) * part]) {
-        const moment = (at + 1) % 1
-        moments.set(Math.round(moment / (0.1 * BESIDE)), moment)
-      }
-  return [...moments.values()]
+    for (let k = 0; k <= STANCE_PARTS; k++) {
+      note(phase + k * part - BESIDE)
+      note(phase + k * part + BESIDE)
+      note(phase + (k + 0.5) * part)
+    }
+  return moments.values()
 }
+
+/** What is left of a number that is not negative without its whole part. */
+const fraction = (x: number): number => x - Math.floor(x)
+
+const feet = /* @__PURE__ */ new StandingFeet()
+/** For each foot that stands, the part of the stance that its share counts in. */
+const parts = /* @__PURE__ */ new Int32Array(MOST_FEET)
 
 const sharesOf = (walk: Walk) => {
   const { dutyFactor, stepLength, weightForward, weightLeft } = walk
   const legs = legsOf(walk)
   const rows = Math.max(...legs.map(({ row }) => row)) + 1
   const largest = new Array<number>(rows * STANCE_PARTS).fill(0)
-  const at = { x: weightForward, y: weightLeft }
-  const sinceTouchDown = (moment: number) => legs.map(({ phase }) => (moment - phase + 2) % 1)
   for (const moment of momentsOf(legs, dutyFactor)) {
-    const since = sinceTouchDown(moment)
-    const standing = legs.flatMap((leg, k) =>
-      since[k]! < dutyFactor ? [{ ...leg, x: leg.x + stepLength * (0.5 - since[k]! / dutyFactor), passed: since[k]! / dutyFactor }] : [],
-    )
-    carried(standing, at).forEach((share, k) => {
-      const { row, passed } = standing[k]!
-      const part = row * STANCE_PARTS + Math.min(STANCE_PARTS - 1, Math.floor(passed * STANCE_PARTS))
-      largest[part] = Math.max(largest[part]!, share)
-    })
+    feet.clear()
+    for (const { row, phase, x, y } of legs) {
+      const since = fraction(moment - phase + 2)
+      if (since >= dutyFactor) continue
+      const passed = since / dutyFactor
+      parts[feet.count] = row * STANCE_PARTS + Math.min(STANCE_PARTS - 1, Math.floor(passed * STANCE_PARTS))
+      feet.add(x + stepLength * (0.5 - passed), y)
+    }
+    feet.carry(weightForward, weightLeft)
+    for (let k = 0; k < feet.count; k++) {
+      const part = parts[k]!
+      largest[part] = Math.max(largest[part]!, feet.shares[k]!)
+    }
   }
   // In flight nobody carries: the feet that stand then carry more, so that the impulse of a stride stays that of the weight.
   const carriedFor = Math.min(1, standingFor(legs, dutyFactor))
