@@ -92,6 +92,7 @@ export {
 } from './relaxation-fit.js'
 export { type ServiceLimit, type ServiceVerdict, serviceMargin, serviceVerdict } from './service.js'
 export * from './shift.js'
+export { SPRING_WIRES, springWire } from './spring-wire.js'
 export { type DesignModulus, designModulus, type ModulusConditions, type ModulusFactor } from './stiffness.js'
 export { durationFactor, fatigueFactor } from './strength-factors.js'
 export { type StrengthNumbers, strengthNumbers, strengthSi } from './strength-numbers.js'

@@ -1,5 +1,6 @@
 /**
- * Beams and columns: box and round sections, bending, torsion, buckling, shafts in two bearings, and the load that each end of a robot carries on a slope.
+ * Beams, columns and springs: box and round sections, bending, torsion, buckling, shafts in two bearings, coiled springs, and the load that each end of a
+ * robot carries on a slope.
  *
  * Conventions: width is measured along the bending axis, depth across it. A second moment of area is about the axis of bending, a torsion
  * constant is the polar second moment only where the section is round. The wall of a box is the same all round.
@@ -8,10 +9,13 @@
  */
 export * from './bending.js'
 export * from './column-buckling.js'
+export * from './extension-springs.js'
+export { helicalSpringRate, helicalSpringShear, springMass, springSurge } from './helical-springs.js'
 export * from './load-share.js'
 export * from './sections.js'
 export * from './shaft-bearings.js'
 export * from './shaft-overhang.js'
 export * from './shear-coefficient.js'
 export * from './torsion.js'
+export * from './torsion-springs.js'
 export * from './wall-buckling.js'
