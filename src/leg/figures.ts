@@ -6,7 +6,7 @@ import { type CaseId, LOAD_CASES } from './cases/events.js'
 import type { Leg } from './document/describe.js'
 import { footResult } from './foot-result.js'
 import { legInputs } from './formula-inputs.js'
-import { known } from './matter.js'
+import { materialState } from './material-state.js'
 import { driveOf, hasCord, JOINTS, type Joint, motorOf, type Prepared, plateOf, prepare } from './numbers.js'
 import { caseList, knownOptions } from './options.js'
 import { heat } from './parts/motors/heat.js'
@@ -77,19 +77,19 @@ export function legFigures(leg: Leg, options: LegFiguresOptions = {}): Formula<L
 }
 
 /** Mass of what drives the two joints. */
-function driveMass({ x, plates, sinks, drives }: Prepared): number {
+function driveMass(leg: Prepared): number {
+  const { x, drives } = leg
+  const densityOf = (material: string) => materialState(leg, material).density()
   const sheet = ({ size: { width, height }, thickness }: { size: { width: number; height: number }; thickness: number }) =>
     width * height * thickness
   const masses = JOINTS.map((joint) => {
-    const [plate, sink] = [plateOf(x, joint), sinks[joint]]
+    const { sink, ...plate } = plateOf(x, joint)
     const mount =
-      motorOf(x, joint).mass + sheet(plate) * densityOf(plates[joint]) + (plate.sink && sink ? sheet(plate.sink) * densityOf(sink) : 0)
+      motorOf(x, joint).mass + sheet(plate) * densityOf(plate.material) + (sink === undefined ? 0 : sheet(sink) * densityOf(sink.material))
     if (!hasCord(x, joint)) return mount
-    const { bore, length } = driveOf(x, joint, 'cord').drum
-    const { drumRadius, drum } = drives[joint]
-    return mount + Math.PI * (drumRadius ** 2 - bore ** 2 / 4) * length * densityOf(drum)
+    const { bore, length, material } = driveOf(x, joint, 'cord').drum
+    const { drumRadius } = drives[joint]
+    return mount + Math.PI * (drumRadius ** 2 - bore ** 2 / 4) * length * densityOf(material)
   })
   return masses.reduce((sum, mass) => sum + mass, 0)
 }
-
-const densityOf = ({ material }: Prepared['foot']) => known(material, 'density')

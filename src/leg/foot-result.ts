@@ -15,6 +15,7 @@ import { Quantity } from '../units/index.js'
 import { placeOf } from './calculation.js'
 import { couplingOf } from './coupling.js'
 import { STANDARD_GRAVITY } from './gravity.js'
+import { materialState } from './material-state.js'
 import { boxOf, driveOf, hasCord, JOINTS, type Joint, motorOf, type Prepared, toesOf } from './numbers.js'
 import { stiffness } from './parts/transmission/questions.js'
 import { legInertia } from './plans/control-gains.js'
@@ -189,8 +190,9 @@ const RIGID = 1e9
 const upright = (z: number) => ({ x: length(0), y: length(0), z: length(z) })
 
 /** How far the toes bend upright under a foot's load: until they lie flat. */
-function toeGive({ x, foot: { modulus } }: Prepared, load: number): number {
-  const toes = toesOf(x)
+function toeGive(leg: Prepared, load: number): number {
+  const toes = toesOf(leg.x)
+  const { modulus } = materialState(leg, toes.material).elastic()
   const { deflection } = cantileverToe.si({
     modulus,
     length: toes.length,
@@ -214,7 +216,7 @@ export const standingLoad = (mass: number, legs: number): number => (mass * STAN
 
 function beam(leg: Prepared, name: 'upper' | 'lower') {
   const { wall, width: across, depth: along } = boxOf(leg.x, name)
-  const { modulus, poissonRatio } = leg.links[name]
+  const { modulus, poissonRatio } = materialState(leg, leg.x.links[name].material).elastic()
   const inertia = (width: number, depth: number) => boxSection.si({ width, depth, wall }).secondMoment
   const rigidity = (x: number) => new Quantity(x, 'bendingRigidity')
   return {

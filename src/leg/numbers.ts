@@ -3,8 +3,7 @@ import type { LegCalculation } from './calculation.js'
 import type { Leg } from './document/describe.js'
 import type { LegData } from './document/fields.js'
 import { rejectNotComputed } from './document/not-computed.js'
-import { type Matter, type MoistureState, matterOf } from './matter.js'
-import { type BearingNumbers, bearingOf, materialOf, type PinSize, pinOf } from './schema/tables.js'
+import { type PinSize, pinOf } from './schema/tables.js'
 
 /** Which end of every range a leg is assessed with: the typical values, or all the bad or all the good ends together. */
 export type End = 'pessimistic' | 'typical' | 'optimistic'
@@ -103,6 +102,8 @@ export const controllerOf = (x: LegNumbers, joint: DrivenJoint) =>
   partOf(x.controllers, jointOf(x, joint).controller, `controller at the ${jointWords(joint)}`)
 export const plateOf = (x: LegNumbers, joint: DrivenJoint) => partOf(x.plates, jointOf(x, joint).plate, `plate at the ${jointWords(joint)}`)
 export const pinAt = (x: LegNumbers, joint: Joint) => partOf(x.pins, x.joints[joint].pin, `pin at the ${joint}`)
+/** The size of a joint's pin. */
+export const pinSizeAt = (x: LegNumbers, joint: Joint): PinSize => pinOf(pinAt(x, joint).size)
 export const bossAt = (x: LegNumbers, joint: Joint) => partOf(x.bosses, x.joints[joint].boss, `boss at the ${joint}`)
 /** The hip shaft and its bearings. */
 export const shaftOf = (x: LegNumbers) => partOf(x.shafts, x.joints.hip.shaft, 'hip shaft')
@@ -147,38 +148,19 @@ export interface DriveNumbers {
   readonly cord: LegNumbers['cords'][string]
   readonly friction: number
   readonly pretensionLeft: number
-  readonly drum: Matter
 }
 
-/** A leg's numbers with what follows from tables: radii, materials, threads, pins. */
+/** A leg's numbers with what follows from tables. */
 export interface Prepared {
   readonly x: LegNumbers
   readonly end: End
-  readonly moisture: MoistureState
-  /** The material of a name, in this leg's state. */
-  readonly matter: (name: string) => Matter
   readonly drives: { readonly [J in Joint]: DriveNumbers }
-  readonly pins: { readonly [J in Joint]: PinSize }
-  readonly bosses: { readonly [J in Joint]: Matter }
-  readonly links: { readonly upper: Matter; readonly lower: Matter }
-  readonly plates: { readonly [J in Joint]: Matter }
-  readonly sinks: { readonly [J in Joint]: Matter | undefined }
-  readonly foot: Matter
-  readonly bearing: BearingNumbers
-  readonly steel: Matter
-  readonly groundFriction: number
-  /** What films carry over what their formulas say. */
-  readonly coolingFactor: number
   /** What was worked out once (see `once.ts`), and for which leg: a changed copy of it starts anew. */
   readonly kept: { leg: Prepared | undefined; calculation: LegCalculation | undefined }
 }
 
 const bandAt = (band: { low: number; typical: number; high: number }, end: End, badIs: 'low' | 'high') =>
   end === 'typical' ? band.typical : (end === 'pessimistic') === (badIs === 'low') ? band.low : band.high
-
-/** Air this dry leaves prints dry, air this damp soaks them. */
-const DRY_AIR = 0.35
-const DAMP_AIR = 0.75
 
 /** One entry for each joint, looked up at its first use: a leg may be without the part. */
 const byJoint = <T>(of: (joint: Joint) => T): { readonly [J in Joint]: T } => ({
@@ -190,11 +172,8 @@ const byJoint = <T>(of: (joint: Joint) => T): { readonly [J in Joint]: T } => ({
   },
 })
 
-/** Looks up what the numbers name. Cheap enough to repeat for every leg of a sweep: materials and threads are kept. */
+/** Looks up what the numbers name. Cheap enough to repeat for every leg of a sweep. */
 export function prepare(x: LegNumbers, end: End = 'typical'): Prepared {
-  const { humidity } = x.environment
-  const moisture: MoistureState = humidity <= DRY_AIR ? 'dry' : humidity <= DAMP_AIR ? 'conditioned' : 'saturated'
-  const matter = (name: string) => matterOf(materialOf(name, x.materials), end, moisture)
   const drive = (joint: Joint): DriveNumbers => {
     const { pinion, drum, cord: name, friction } = driveOf(x, joint, 'cord')
     const cord = partOf(x.cords, name, `cord at the ${joint}`)
@@ -207,33 +186,9 @@ export function prepare(x: LegNumbers, end: End = 'typical'): Prepared {
       cord,
       friction: bandAt(friction, end, 'low'),
       pretensionLeft: bandAt(cord.pretensionLeft, end, 'low'),
-      drum: matter(drum.material),
     }
   }
-  const prepared: Prepared = {
-    x,
-    end,
-    moisture,
-    matter,
-    drives: byJoint(drive),
-    pins: byJoint((joint) => pinOf(pinAt(x, joint).size)),
-    bosses: byJoint((joint) => matter(bossAt(x, joint).material)),
-    links: { upper: matter(x.links.upper.material), lower: matter(x.links.lower.material) },
-    plates: byJoint((joint) => matter(plateOf(x, joint).material)),
-    sinks: byJoint((joint) => {
-      const { sink } = plateOf(x, joint)
-      return sink === undefined ? undefined : matter(sink.material)
-    }),
-    foot: matter(x.foot.material),
-    get bearing() {
-      const { size, own } = bearingsOf(x)
-      return bearingOf(size, own) as BearingNumbers
-    },
-    steel: matter('steel 12.9'),
-    groundFriction: bandAt(x.foot.groundFriction, end, 'low'),
-    coolingFactor: bandAt(x.environment.coolingFactor, end, 'low'),
-    kept: { leg: undefined, calculation: undefined },
-  }
+  const prepared: Prepared = { x, end, drives: byJoint(drive), kept: { leg: undefined, calculation: undefined } }
   prepared.kept.leg = prepared
   return prepared
 }

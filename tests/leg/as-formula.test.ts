@@ -13,7 +13,7 @@ import {
   legNumbers,
   withFields,
 } from '../../src/leg/index.js'
-import { prepare } from '../../src/leg/numbers.js'
+import { driveOf } from '../../src/leg/numbers.js'
 import { withMaterialValues } from '../../src/leg/ranges.js'
 import { materialOf } from '../../src/leg/schema/tables.js'
 import { PROPERTY_KINDS, type PropertyName } from '../../src/materials/index.js'
@@ -173,12 +173,9 @@ describe('a leg as several figures', () => {
 
   test('mass of the drives, by hand', () => {
     // Two motors, two plates of ASA, two sinks of aluminium 84 x 96 x 4 mm, two drums of polycarbonate 14 mm long.
-    const { x, plates, sinks, drives } = prepare(legNumbers(good))
-    const [asa, aluminium, pc] = [plates.hip, sinks.hip!, drives.hip.drum].map(({ material }) => material.density!.si) as [
-      number,
-      number,
-      number,
-    ]
+    const x = legNumbers(good)
+    const names = [x.plates.bodyPlate!.material, x.plates.bodyPlate!.sink!.material, driveOf(x, 'hip', 'cord').drum.material]
+    const [asa, aluminium, pc] = names.map((name) => materialOf(name).density!.si) as [number, number, number]
     const ring = (outside: number, bore: number) => (Math.PI / 4) * (outside ** 2 - bore ** 2) * 0.014
     const hand =
       2 * (0.41 + 0.084 * 0.096 * x.plates.bodyPlate!.thickness * asa + 0.084 * 0.096 * 0.004 * aluminium) +

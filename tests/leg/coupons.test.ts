@@ -3,8 +3,11 @@ import { describe, expect, test } from 'vitest'
 import { describeLeg, htmlPlans, learn, standPlan, standText } from '../../src/leg/index.js'
 import { corrections } from '../../src/leg/learning/corrections.js'
 import { couponsOf } from '../../src/leg/learning/coupon-logs.js'
+import { materialState } from '../../src/leg/material-state.js'
+import { pinSizeAt } from '../../src/leg/numbers.js'
 import { benchLeg } from '../../src/leg/plans/bench.js'
 import { couponPicture } from '../../src/leg/plans/coupon-pictures.js'
+import { materialOf } from '../../src/leg/schema/tables.js'
 import { clampLoadAt } from '../../src/leg/what-if.js'
 import { InputError } from '../../src/units/index.js'
 
@@ -43,7 +46,7 @@ describe('the kit', () => {
   test('a bar breaks at the load of a beam on two supports', () => {
     const bars = coupons.find(({ log }) => log === 'couponBars ASA')!
     // F = 2 σ b h² / (3 L): 10 by 4 mm over 64 mm.
-    const strength = bench.matter('ASA').material.tensileStrength!.si
+    const strength = materialOf('ASA').tensileStrength!.si
     const force = (2 * strength * 0.01 * 0.004 ** 2) / (3 * 0.064)
     expect(bars.expect).toContain(`${Number(force.toPrecision(4))} N`)
   })
@@ -61,7 +64,7 @@ describe('learn takes each', () => {
   })
 
   test('bars: the share of upright ones against the range of the material', () => {
-    const { low, si } = bench.matter('ASA').material.acrossLayersRatio!
+    const { low, si } = materialOf('ASA').acrossLayersRatio!
     const rows = (share: number) => six.map((i) => [60 * (1 + scatter(i)), 60 * share * (1 + scatter(i + 7))])
     expect(compared('couponBars ASA', rows(si)).one!.state).toBe('agrees')
     expect(compared('couponBars ASA', rows(0.6 * low)).one).toMatchObject({
@@ -72,12 +75,15 @@ describe('learn takes each', () => {
 
   test('bosses split at the press fit of a thick ring (Lamé) whose hoop stress is the strength', () => {
     const { outerDiameter, axis } = bench.x.bosses[bench.x.joints.hip.boss as string]!
-    const { modulus, poissonRatio, material } = bench.bosses.hip
-    const [d, D] = [bench.pins.hip.diameter, outerDiameter]
+    const boss = bench.x.bosses[bench.x.joints.hip.boss as string]!
+    const { modulus, poissonRatio } = materialState(bench, boss.material).elastic()
+    const steel = materialState(bench, 'steel 12.9').elastic()
+    const printed = materialOf(boss.material)
+    const [d, D] = [pinSizeAt(bench.x, 'hip').diameter, outerDiameter]
     const hoop = (D * D + d * d) / (D * D - d * d)
-    const perPressure = (hoop + poissonRatio) / modulus + (1 - bench.steel.poissonRatio) / bench.steel.modulus
-    const share = axis === 'alongLayers' ? material.acrossLayersRatio!.si : 1
-    const expected = (d * perPressure * material.tensileStrength!.si * share) / hoop
+    const perPressure = (hoop + poissonRatio) / modulus + (1 - steel.poissonRatio) / steel.modulus
+    const share = axis === 'alongLayers' ? printed.acrossLayersRatio!.si : 1
+    const expected = (d * perPressure * printed.tensileStrength!.si * share) / hoop
     const mm = 1000 * expected
     const { one } = compared(
       'couponSplit hip',

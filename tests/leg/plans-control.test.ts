@@ -3,6 +3,7 @@ import * as fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { slackTorque } from '../../src/capstan/index.js'
 import { assess, controlSheet, controlText, describeLeg, withFields } from '../../src/leg/index.js'
+import { materialState } from '../../src/leg/material-state.js'
 import { benchDrive, benchLeg } from '../../src/leg/plans/bench.js'
 import { caseState } from '../../src/leg/what-if.js'
 import { InputError } from '../../src/units/index.js'
@@ -45,7 +46,7 @@ describe('against calculations by hand', () => {
     const { pinionRadius, drumRadius, span, pinionWrap, drumWrap, travel } = benchDrive(bench, 'knee')
     const { cord, friction } = bench.drives.knee
     // Bar in a frame: T = set · left + EA (expansion of the frame − that of the cord) · rise.
-    const expansion = bench.links.upper.thermalExpansion - cord.thermalExpansion
+    const expansion = materialState(bench, leg.links.upper.material as string).thermalExpansion() - cord.thermalExpansion
     const pretension = 0.95 * 0.9 * 185 + 24e3 * expansion * (-2 - 20)
     const x = { axialRigidity: cord.axialRigidity, pretension, pinionRadius, drumRadius, span, pinionWrap, friction, slackShare: 0.01 }
     const end = { drumWrapTaut: drumWrap + travel / 2, drumWrapSlack: drumWrap - travel / 2, hold: 'clampedMidPinion' as const }

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { parse } from 'yaml'
 import { describeLeg, type LegSpecification, legJsonSchema } from '../../src/leg/index.js'
+import { materialState } from '../../src/leg/material-state.js'
 import { legNumbers, prepare } from '../../src/leg/numbers.js'
 import { InputError, mm, N, Quantity } from '../../src/units/index.js'
 import { cordDrive } from './cord-drive.js'
@@ -196,11 +197,11 @@ describe('materials of your own', () => {
   test('are used where they are named, with the rest from the table', () => {
     const leg = describeLeg(own + withOwn)
     expect(leg.plates.bodyPlate?.material).toBe('my ASA')
-    const plate = prepare(legNumbers(leg)).plates.hip
-    expect(plate.material.tensileStrength?.si).toBe(33e6)
-    expect(plate.modulus).toBeCloseTo(1.9e9 * 0.94, 0)
-    expect(plate.softening).toBeCloseTo(273.15 + 103, 9)
-    expect(plate.material.tensileStrength?.low).toBe(31e6)
+    const plate = materialState(prepare(legNumbers(leg)), 'my ASA')
+    expect(plate.strength('alongLayers').typical).toBe(33e6)
+    expect(plate.elastic().modulus).toBeCloseTo(1.9e9 * 0.94, 0)
+    expect(plate.softening()).toBeCloseTo(273.15 + 103, 9)
+    expect(plate.strength('alongLayers').low).toBe(31e6)
     expect(JSON.stringify(describeLeg(JSON.stringify(leg)))).toBe(JSON.stringify(leg))
   })
 

@@ -4,9 +4,11 @@ import { studentTQuantile } from '../../numeric/index.js'
 import { motorWarmUp } from '../../thermal/index.js'
 import { type Kind, Quantity, significant } from '../../units/index.js'
 import { calculationOf, placeOf } from '../calculation.js'
-import { bossAt, driveOf, type End, type Joint, type LegNumbers, pinAt, prepare } from '../numbers.js'
+import { materialState, steelOf } from '../material-state.js'
+import { bossAt, driveOf, type Joint, type LegNumbers, pinAt, pinSizeAt, prepare } from '../numbers.js'
 import { airTemperature, coolingFactor, surroundings } from '../parts/load/fields.js'
 import { cooling } from '../parts/plates/values.js'
+import { materialOf } from '../schema/tables.js'
 import { clampLoadAt } from '../what-if.js'
 import { COUPON_COLUMNS, type CouponOf } from './coupon-logs.js'
 import { wrongFile } from './doubts.js'
@@ -120,7 +122,7 @@ function holes(x: LegNumbers, joint: Joint): Reading {
 }
 
 function bars(x: LegNumbers, name: string): Reading {
-  const { acrossLayersRatio: share } = prepare(x).matter(name).material
+  const { acrossLayersRatio: share } = materialOf(name, x.materials)
   return {
     what: `strength of upright over flat bars of ${name}`,
     kind: 'ratio',
@@ -137,30 +139,24 @@ function bars(x: LegNumbers, name: string): Reading {
 }
 
 function split(x: LegNumbers, joint: Joint): Reading {
-  const { axis, outerDiameter } = bossAt(x, joint)
-  const at = (end: End) => {
-    const leg = prepare(x, end)
-    const { modulus, poissonRatio, material } = leg.bosses[joint]
-    const { diameter } = leg.pins[joint]
-    const unit = 1e-5
-    const { boreHoopStress } = pressFit.si({
-      diameter,
-      diametralInterference: unit,
-      bossDiameter: outerDiameter,
-      pinBore: 0,
-      boss: { modulus, poissonRatio },
-      pin: { modulus: leg.steel.modulus, poissonRatio: leg.steel.poissonRatio },
-    })
-    const worst = end === 'typical' ? 'si' : end === 'pessimistic' ? 'low' : 'high'
-    const along = (material.tensileStrength ?? material.yieldStrength)?.[worst] ?? Number.NaN
-    const share = axis === 'alongLayers' ? (material.acrossLayersRatio?.[worst] ?? 1) : 1
-    return (unit * along * share) / boreHoopStress
-  }
+  const { axis, outerDiameter, material } = bossAt(x, joint)
+  const leg = prepare(x)
+  const printed = materialState(leg, material)
+  const unit = 1e-5
+  const { boreHoopStress } = pressFit.si({
+    diameter: pinSizeAt(x, joint).diameter,
+    diametralInterference: unit,
+    bossDiameter: outerDiameter,
+    pinBore: 0,
+    boss: printed.elastic(),
+    pin: materialState(leg, steelOf(leg)).elastic(),
+  })
+  const { low, typical, high } = printed.strength(axis === 'alongLayers' ? 'acrossLayers' : 'alongLayers')
   return {
     what: `pin less hole at which a boss of the ${joint} splits (${pinAt(x, joint).size})`,
     kind: 'length',
     of: ([pin, hole]) => pin! - hole!,
-    expected: [at('pessimistic'), at('typical'), at('optimistic')],
+    expected: [low, typical, high].map((stress) => (unit * stress) / boreHoopStress) as [number, number, number],
     gain: 0.02,
     means: {
       agrees: 'bosses split where the press fit says',

@@ -67,7 +67,7 @@ export function pretensionModel(leg: Prepared, log: string, joint: Joint, accura
   const perKelvin = thermalTension.si({
     axialRigidity: cord.axialRigidity,
     temperatureRise: 1,
-    frameExpansion: frame.thermalExpansion,
+    frameExpansion: frame.thermalExpansion(),
     cordExpansion: cord.thermalExpansion,
   })
   return decayModel({

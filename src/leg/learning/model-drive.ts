@@ -93,7 +93,7 @@ export function beltPitchModel(leg: Prepared, log: string, joint: DrivenJoint, a
   ]
   const { belt, span: free } = beltSetting(leg, joint)
   const { massPerLength, axialRigidity, thermalExpansion: cordExpansion } = belt
-  const { thermalExpansion: frameExpansion } = frameOf(leg, joint)
+  const frameExpansion = frameOf(leg, joint).thermalExpansion()
   const perKelvin = thermalTension.si({ axialRigidity, temperatureRise: 1, frameExpansion, cordExpansion })
   return decayModel({
     log,

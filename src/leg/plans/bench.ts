@@ -2,7 +2,7 @@ import { pulleyGeometry } from '../../capstan/index.js'
 import { Quantity, significant } from '../../units/index.js'
 import { placeOf } from '../calculation.js'
 import type { Leg } from '../document/describe.js'
-import type { Matter } from '../matter.js'
+import { materialState } from '../material-state.js'
 import { type DrivenJoint, driveOf, type Joint, legNumbers, type Prepared, prepare, rangeOf } from '../numbers.js'
 import { frameMaterial } from '../parts/transmission/cord/fields.js'
 import { calculationFor } from '../what-if.js'
@@ -36,10 +36,10 @@ export interface BenchDrive {
 export const benchLeg = (leg: Leg): Prepared => prepare(legNumbers(leg))
 
 /** Material of what carries motor and drum of a joint at their distance. */
-export function frameOf(leg: Prepared, joint: DrivenJoint): Matter {
+export function frameOf(leg: Prepared, joint: DrivenJoint): ReturnType<typeof materialState> {
   const calculation = calculationFor(leg)
   const here = calculation.instances.implied(placeOf(calculation, { joint }))
-  return leg.matter(calculation.instances.name('material', calculation.get(frameMaterial, here as never)))
+  return materialState(leg, calculation.instances.name('material', calculation.get(frameMaterial, here as never)))
 }
 
 /** Lowest and highest angle of the drum, pulley or wheel of a joint: those of the joint, of a knee that a rod drives those of hip and knee together. */

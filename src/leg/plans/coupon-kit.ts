@@ -4,7 +4,9 @@ import type { Leg } from '../document/describe.js'
 import { STANDARD_GRAVITY } from '../gravity.js'
 import { COUPON_COLUMNS, type CouponOf, couponsOf } from '../learning/coupon-logs.js'
 import { headerOf } from '../learning/logs.js'
-import { bossAt, driveOf, type Joint, motorOf, type Prepared, pinAt, plateOf } from '../numbers.js'
+import { materialState, steelOf } from '../material-state.js'
+import { bossAt, driveOf, type Joint, motorOf, type Prepared, pinAt, pinSizeAt, plateOf } from '../numbers.js'
+import { materialOf } from '../schema/tables.js'
 import { force, length } from './bench.js'
 import { BAR, HOLES } from './coupon-sizes.js'
 import { presses } from './fastening-steps.js'
@@ -69,7 +71,7 @@ function holes(bench: Prepared, joint: Joint): Texts {
 }
 
 function bars(bench: Prepared, name: string): Texts {
-  const { material } = bench.matter(name)
+  const material = materialOf(name, bench.x.materials)
   const stress = (material.tensileStrength ?? material.yieldStrength)?.si ?? 0
   // A bar on two supports: M = F L / 4 over the section modulus b h² / 6.
   const breaking = (2 * stress * BAR.width * BAR.height ** 2) / (3 * BAR.span)
@@ -83,15 +85,14 @@ function bars(bench: Prepared, name: string): Texts {
 }
 
 function split(bench: Prepared, joint: Joint): Texts {
-  const { outerDiameter, engagement } = bossAt(bench.x, joint)
-  const { modulus, poissonRatio } = bench.bosses[joint]
+  const { outerDiameter, engagement, material } = bossAt(bench.x, joint)
   const { boreHoopStress } = pressFit.si({
-    diameter: bench.pins[joint].diameter,
+    diameter: pinSizeAt(bench.x, joint).diameter,
     diametralInterference: 1e-5,
     bossDiameter: outerDiameter,
     pinBore: 0,
-    boss: { modulus, poissonRatio },
-    pin: { modulus: bench.steel.modulus, poissonRatio: bench.steel.poissonRatio },
+    boss: materialState(bench, material).elastic(),
+    pin: materialState(bench, steelOf(bench)).elastic(),
   })
   return {
     what: `bosses of the ${joint} to split`,

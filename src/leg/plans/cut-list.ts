@@ -18,6 +18,7 @@ import {
   pinAt,
   shaftOf,
 } from '../numbers.js'
+import { type BearingNumbers, bearingOf } from '../schema/tables.js'
 import { benchDrive, length } from './bench.js'
 import { screwBetween } from './catalogue-lengths.js'
 import { type PinCut, pinCut } from './pin-cut.js'
@@ -150,8 +151,9 @@ export const DEPTH = 1.5
 /** Run-out of a tap in a blind hole, in pitches. */
 const RUN_OUT = 3
 
-function shaftCut({ x, bearing }: Prepared): ShaftCut {
+function shaftCut({ x }: Prepared): ShaftCut {
   const [shaft, bearings] = [shaftOf(x), bearingsOf(x)]
+  const bearing = bearingOf(bearings.size, bearings.own) as BearingNumbers
   const inner = metricThread.si(shaft.innerThread)
   return {
     thread: shaft.thread,

@@ -1,5 +1,6 @@
 import { clearanceHole, isoTolerance, metricThread, preloadFromTorque, pressFit, pressFitGrip, socketHead } from '../../fasteners/index.js'
 import { Quantity } from '../../units/index.js'
+import { materialState, steelOf } from '../material-state.js'
 import {
   bondedEndOf,
   bossAt,
@@ -13,6 +14,7 @@ import {
   type Prepared,
   partOf,
   pinAt,
+  pinSizeAt,
   shaftOf,
 } from '../numbers.js'
 import { clampLoadAt } from '../what-if.js'
@@ -134,9 +136,9 @@ function endCap(x: LegNumbers): TighteningStep {
 /** Pins in the order of pressing. @internal */
 export function presses(leg: Prepared): PressStep[] {
   return pressedJoints(leg.x).map((joint) => {
-    const pin = leg.pins[joint]
+    const pin = pinSizeAt(leg.x, joint)
     const boss = bossAt(leg.x, joint)
-    const { modulus, poissonRatio, material, frictionOnSteel } = leg.bosses[joint]
+    const printed = materialState(leg, boss.material)
     const { upper, lower } = isoTolerance.si({ diameter: pin.diameter, zone: pin.zone })
     const interference = pin.diameter + (upper + lower) / 2 - boss.hole
     const { pressure, boreHoopStress } = pressFit.si({
@@ -144,14 +146,14 @@ export function presses(leg: Prepared): PressStep[] {
       diametralInterference: Math.max(0, interference),
       bossDiameter: boss.outerDiameter,
       pinBore: 0,
-      boss: { modulus, poissonRatio },
-      pin: { modulus: leg.steel.modulus, poissonRatio: leg.steel.poissonRatio },
+      boss: printed.elastic(),
+      pin: materialState(leg, steelOf(leg)).elastic(),
     })
     const { axialForce } = pressFitGrip.si({
       pressure,
       diameter: pin.diameter,
       length: boss.engagement,
-      friction: material.frictionOnSteel?.high ?? frictionOnSteel,
+      friction: printed.frictionOnSteel().high,
     })
     return {
       joint,

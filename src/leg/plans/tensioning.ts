@@ -115,7 +115,7 @@ export function tensionerSetting(leg: Prepared, { joint, workingLength }: CordCu
       creepStrain: (pretension * (1 - pretensionLeft)) / cord.axialRigidity,
       slack: tensioner.slackAtAssembly,
       temperatureRise: air - assemblyTemperature,
-      frameExpansion: frame.thermalExpansion,
+      frameExpansion: frame.thermalExpansion(),
       cordExpansion: cord.thermalExpansion,
     })
   const [cold, hot] = [taken(airNamed(leg.x, 'cold').temperature), taken(airNamed(leg.x, 'hot').temperature)]

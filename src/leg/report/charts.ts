@@ -5,6 +5,7 @@ import { insulationClasses } from '../../thermal/index.js'
 import { Quantity } from '../../units/index.js'
 import { fieldFormula } from '../as-formula.js'
 import { fieldsRead } from '../assess/recorded.js'
+import { materialState } from '../material-state.js'
 import {
   airNamed,
   driveOf,
@@ -14,6 +15,7 @@ import {
   legNumbers,
   motorOf,
   type Prepared,
+  plateOf,
   prepare,
   seasonDays,
   stallTimeOf,
@@ -180,7 +182,10 @@ function stallTemperatures(leg: Prepared): Chart {
     series,
     rules: [
       ...JOINTS.flatMap((joint) => [
-        { name: `plate (${leg.plates[joint].material.name}) softens`, at: celsius(leg.plates[joint].softening) },
+        {
+          name: `plate (${plateOf(leg.x, joint).material}) softens`,
+          at: celsius(materialState(leg, plateOf(leg.x, joint).material).softening()),
+        },
         {
           name: `winding, class ${motorOf(leg.x, joint).windingClass}`,
           at: celsius(insulationClasses[motorOf(leg.x, joint).windingClass].si),
@@ -219,7 +224,7 @@ function pretensionOverTime(leg: Prepared): Chart {
 function clampOverSeason(leg: Prepared): Chart {
   const state = caseState(leg, 'walk')
   const { heat } = state.joints.knee
-  const mount = Math.min(heat.mount, leg.plates.knee.softening)
+  const mount = Math.min(heat.mount, materialState(leg, plateOf(leg.x, 'knee').material).softening())
   const days = seasonDays(leg.x)
   const [stack, motor] = [leg.x.plates[leg.x.joints.hip.plate ?? '']?.bolts, leg.x.joints.knee.motorBolts]
   const groups = [

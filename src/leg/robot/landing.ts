@@ -2,6 +2,7 @@ import { cantileverToe, fourBarKneePose, LegKernel, rotorBlow } from '../../kine
 import { Quantity } from '../../units/index.js'
 import { placeOf } from '../calculation.js'
 import { STANDARD_GRAVITY } from '../gravity.js'
+import { materialState } from '../material-state.js'
 import { JOINTS, type Joint, motorOf, type Prepared, toesOf } from '../numbers.js'
 import { blowTorque, ratio, signedRatio, stiffnessAtRest } from '../parts/transmission/questions.js'
 import { kneeLinkage, rodOf } from '../parts/transmission/through-hip/fields.js'
@@ -30,8 +31,9 @@ function drumSpeed(leg: Prepared, joint: Joint, angles: Float64Array, rates: Flo
 }
 
 /** Toes as a spring under the foot, until they lie flat. */
-function toesUnder({ x, foot: { modulus } }: Prepared) {
-  const { count, length, width, thickness, lift } = toesOf(x)
+function toesUnder(leg: Prepared) {
+  const { count, length, width, thickness, lift, material } = toesOf(leg.x)
+  const { modulus } = materialState(leg, material).elastic()
   const { stiffness } = cantileverToe.si({ modulus, length, width, thickness, allowableStrain: 1, tipForce: 1 })
   return { footStiffness: (count * stiffness) / Math.cos(lift) ** 2, footTravel: length * Math.sin(lift) }
 }
