@@ -29,6 +29,8 @@ const steps: readonly (readonly [name: string, command: string])[] = [
   ['live page', 'npm run -s check:live'],
   ['verification table', 'npm run -s verify'],
   ['fuzz', 'npm run -s fuzz'],
+  ['mutants', 'npm run -s mutants -- --check'],
+  ['tests in another place, order, locale and time zone', 'npm run -s check:elsewhere'],
   ['pages in a browser', 'npm run -s check:pages'],
   ['demo', 'npm run -s demo'],
 ]

@@ -1,0 +1,42 @@
+// The folders whose mutants are run, with the tests that belong to each. Data tables need no exception: what is calculated once, while a file is
+// loaded, is not mutated (see `ignoreStatic` in run.ts).
+
+export interface Folder {
+  /** Its name on the command line and in the table: the path below `src`, with a hyphen between folders. */
+  readonly name: string
+  readonly source: string
+  /** Test files, as globs. Only these run. */
+  readonly tests: readonly string[]
+  /** Beginning of the names of the published checks that run with them. */
+  readonly published?: string
+}
+
+/** A module of formulas: its own tests and its published checks. */
+const moduleOf = (name: string): Folder => ({
+  name,
+  source: `src/${name}`,
+  tests: [`tests/${name}/**/*.test.ts`, 'tests/published/published.test.ts'],
+  published: name,
+})
+
+/** A folder that has no published checks. */
+const plain = (name: string, ...more: string[]): Folder => ({ name, source: `src/${name}`, tests: [`tests/${name}/**/*.test.ts`, ...more] })
+
+/** Tests of the whole leg that take no longer than a few seconds; the long ones (random legs, learning) are left to the ordinary run. */
+const LEG_TESTS = ['hand', 'assess', 'conservation', 'sheets', 'load-cases', 'drive', 'missing-values', 'not-a-number'].map(
+  (name) => `tests/leg/${name}.test.ts`,
+)
+
+const leg = (name: string): Folder => ({ name: `leg-${name}`, source: `src/leg/${name}`, tests: ['tests/leg/run/*.test.ts', ...LEG_TESTS] })
+
+export const folders: readonly Folder[] = [
+  ...['capstan', 'fasteners', 'thermal', 'structures', 'kinematics', 'materials'].map(moduleOf),
+  ...['units', 'formula', 'numeric', 'study'].map((name) => plain(name)),
+  ...['run', 'parts', 'cases', 'assess'].map(leg),
+]
+
+export function folderOf(name: string | undefined): Folder {
+  const found = folders.find((folder) => folder.name === name)
+  if (found === undefined) throw new Error(`No folder "${name}". Folders: ${folders.map((folder) => folder.name).join(', ')}`)
+  return found
+}

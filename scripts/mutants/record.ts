@@ -1,0 +1,126 @@
+// The record of a folder's mutants, `mutants/<folder>.json`: how many there are, how many were drawn and run, which survive, and why.
+import { existsSync, readFileSync, writeFileSync } from 'node:fs'
+import type { Mutant, Outcome } from './stryker.js'
+
+/** One draw, as the tests of its day left it. Later tests are written for its survivors, so that only this first result says something about the others. */
+export interface DrawResult {
+  readonly date: string
+  readonly mutants: number
+  readonly killed: number
+  readonly timedOut: number
+  readonly survived: number
+  readonly uncovered: number
+}
+
+/** A mutant that no test notices. `equivalent` needs a reason: the change makes no difference that a caller could see. */
+export interface Survivor extends Mutant {
+  readonly fate: 'survived' | 'uncovered'
+  readonly verdict: 'open' | 'equivalent'
+  readonly why?: string
+}
+
+/** A survivor of a draw that a test has killed since. */
+export interface KilledSince extends Mutant {
+  readonly by: string
+}
+
+export interface Record {
+  readonly folder: string
+  /** All mutants of the folder, static ones excepted. */
+  readonly mutants: number
+  /** Key of the last mutant drawn. Mutants are drawn in the order of their keys. */
+  readonly drawnTo: string
+  readonly draws: readonly DrawResult[]
+  /** Date of the last run. */
+  readonly date: string
+  /** Of the drawn mutants, those that a test notices today. */
+  readonly detected: number
+  /** Score of the drawn mutants, equivalent ones not counted, in per cent. It may not fall unless more are drawn. */
+  readonly floor: number
+  readonly survivors: readonly Survivor[]
+  readonly killedSince: readonly KilledSince[]
+}
+
+const fileOf = (folder: string) => `mutants/${folder}.json`
+
+export function readRecord(folder: string): Record | undefined {
+  return existsSync(fileOf(folder)) ? (JSON.parse(readFileSync(fileOf(folder), 'utf8')) as Record) : undefined
+}
+
+export function writeRecord(record: Record): void {
+  writeFileSync(fileOf(record.folder), `${JSON.stringify(record, null, 2)}\n`)
+}
+
+/** Detected share of mutants that are not equivalent, in per cent, rounded down to one decimal. */
+export function scoreOf({ detected, survivors }: Pick<Record, 'detected' | 'survivors'>): number {
+  const open = survivors.filter(({ verdict }) => verdict === 'open').length
+  return Math.floor((1000 * detected) / Math.max(1, detected + open)) / 10
+}
+
+/** Wilson's interval of 95 % for a share, in per cent. */
+export function interval(detected: number, all: number): readonly [low: number, high: number] {
+  const z = 1.959964
+  const share = detected / all
+  const middle = (share + (z * z) / (2 * all)) / (1 + (z * z) / all)
+  const half = (z / (1 + (z * z) / all)) * Math.sqrt((share * (1 - share)) / all + (z * z) / (4 * all * all))
+  return [100 * (middle - half), 100 * (middle + half)]
+}
+
+const detects = ({ fate }: Outcome) => fate === 'killed' || fate === 'timedOut'
+const survives = ({ fate }: Outcome) => fate === 'survived' || fate === 'uncovered'
+
+function survivorOf(outcome: Outcome, before: Survivor | undefined): Survivor {
+  const { key, file, line, mutator, was, becomes, fate } = outcome
+  const judged =
+    before === undefined || before.why === undefined ? { verdict: 'open' as const } : { verdict: before.verdict, why: before.why }
+  return { key, file, line, mutator, was, becomes, fate: fate as Survivor['fate'], ...judged }
+}
+
+const killedOf = ({ key, file, line, mutator, was, becomes, by }: Outcome): KilledSince => ({
+  key,
+  file,
+  line,
+  mutator,
+  was,
+  becomes,
+  by: by ?? 'it no longer ends',
+})
+
+const byPlace = (a: Mutant, b: Mutant) => (a.file === b.file ? a.line - b.line : a.file < b.file ? -1 : 1)
+
+function result(outcomes: readonly Outcome[], date: string): DrawResult {
+  const count = (fate: string) => outcomes.filter((outcome) => outcome.fate === fate).length
+  const [killed, timedOut, survived, uncovered] = ['killed', 'timedOut', 'survived', 'uncovered'].map(count) as [
+    number,
+    number,
+    number,
+    number,
+  ]
+  return { date, mutants: killed + timedOut + survived + uncovered, killed, timedOut, survived, uncovered }
+}
+
+/** The record after a further draw. */
+export function withDraw(folder: string, before: Record | undefined, mutants: number, outcomes: readonly Outcome[], date: string): Record {
+  const survivors = [...(before?.survivors ?? []), ...outcomes.filter(survives).map((outcome) => survivorOf(outcome, undefined))].sort(
+    byPlace,
+  )
+  const detected = (before?.detected ?? 0) + outcomes.filter(detects).length
+  const drawnTo = [before?.drawnTo ?? '', ...outcomes.map(({ key }) => key)].sort().at(-1) as string
+  const draws = outcomes.length === 0 ? (before?.draws ?? []) : [...(before?.draws ?? []), result(outcomes, date)]
+  const killedSince = before?.killedSince ?? []
+  return { folder, mutants, drawnTo, draws, date, detected, floor: scoreOf({ detected, survivors }), survivors, killedSince }
+}
+
+/** The record after a run of the same mutants, or of its survivors alone. A mutant whose line is gone leaves the record. */
+export function withRun(before: Record, mutants: number, outcomes: readonly Outcome[], date: string, survivorsOnly: boolean): Record {
+  const known = new Map(before.survivors.map((survivor) => [survivor.key, survivor]))
+  const survivors = outcomes.filter(survives).map((outcome) => survivorOf(outcome, known.get(outcome.key)))
+  const killed = outcomes.filter((outcome) => detects(outcome) && known.has(outcome.key)).map(killedOf)
+  const detected = (survivorsOnly ? before.detected : 0) + outcomes.filter(detects).length
+  const killedSince = [
+    ...before.killedSince.filter(({ key }) => !outcomes.some((outcome) => outcome.key === key && survives(outcome))),
+    ...killed,
+  ]
+  const record = { ...before, mutants, date, detected, survivors: survivors.sort(byPlace), killedSince: killedSince.sort(byPlace) }
+  return { ...record, floor: Math.max(before.floor, scoreOf(record)) }
+}

@@ -1,0 +1,85 @@
+// Mutants of one folder:
+//   npm run mutants -- capstan --more=60     draws 60 further mutants, runs them, and writes them into the record
+//   npm run mutants -- capstan --whole       draws all that are left
+//   npm run mutants -- capstan --survivors   runs the survivors again, after a test was written
+//   npm run mutants -- capstan               runs all drawn ones again
+//   npm run mutants -- --table               writes docs/mutation-scores.md
+//   npm run mutants -- --check               checks records and page, and runs some mutants of the smallest folder
+import { parseArgs } from 'node:util'
+import { type Folder, folderOf, folders } from './folders.js'
+import { type Record, readRecord, scoreOf, withDraw, withRun, writeRecord } from './record.js'
+import { type Outcome, runMutants } from './stryker.js'
+import { mistakes, writeTable } from './table.js'
+
+/** The folder of which the check runs mutants, and how many: about half a minute. */
+const SMALL = { folder: 'structures', mutants: 30 }
+
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
+  options: {
+    more: { type: 'string' },
+    whole: { type: 'boolean' },
+    survivors: { type: 'boolean' },
+    table: { type: 'boolean' },
+    check: { type: 'boolean' },
+  },
+})
+
+const today = () => new Date().toISOString().slice(0, 10)
+const isSurvivor = ({ fate }: Outcome) => fate === 'survived' || fate === 'uncovered'
+const written = ({ file, line, fate, was, becomes }: Outcome) => `${fate} ${file}:${line}\n    ${was}\n  → ${becomes}`
+
+async function draw(folder: Folder, more: number): Promise<Record> {
+  const before = readRecord(folder.name)
+  const { mutants, outcomes } = await runMutants(folder, { upTo: before?.drawnTo ?? '', more })
+  console.log(outcomes.filter(isSurvivor).map(written).join('\n'))
+  return withDraw(folder.name, before, mutants, outcomes, today())
+}
+
+async function again(folder: Folder, survivorsOnly: boolean): Promise<Record> {
+  const before = readRecord(folder.name)
+  if (before === undefined) throw new Error(`Nothing is drawn yet: npm run mutants -- ${folder.name} --more=60`)
+  const which = survivorsOnly ? { only: before.survivors.map(({ key }) => key) } : { upTo: before.drawnTo }
+  const { mutants, outcomes } = await runMutants(folder, which)
+  const known = new Set(before.survivors.map(({ key }) => key))
+  const newOnes = outcomes.filter((outcome) => isSurvivor(outcome) && !known.has(outcome.key))
+  if (newOnes.length > 0) console.log(`New survivors:\n${newOnes.map(written).join('\n')}`)
+  return withRun(before, mutants, outcomes, today(), survivorsOnly)
+}
+
+async function runFolder(name: string | undefined): Promise<boolean> {
+  const folder = folderOf(name)
+  const more = values.whole ? Number.MAX_SAFE_INTEGER : Number(values.more ?? 0)
+  if (Number.isNaN(more)) throw new Error(`--more=${values.more}: must be a number of mutants`)
+  const record = more > 0 ? await draw(folder, more) : await again(folder, values.survivors === true)
+  writeRecord(record)
+  writeTable()
+  const score = scoreOf(record)
+  console.log(`${folder.name}: ${score} % of the mutants run so far are noticed, ${record.survivors.length} survive`)
+  if (score < record.floor) console.log(`The score has fallen; it was ${record.floor} %.`)
+  return score >= record.floor
+}
+
+/** Runs the first mutants of the smallest folder. One that survives and is not in the record is a failure. */
+async function runSmall(): Promise<string[]> {
+  const folder = folderOf(SMALL.folder)
+  const { outcomes } = await runMutants(folder, { more: SMALL.mutants })
+  const known = new Set(readRecord(folder.name)?.survivors.map(({ key }) => key))
+  return outcomes
+    .filter((outcome) => isSurvivor(outcome) && !known.has(outcome.key))
+    .map((outcome) => `not in the record: ${written(outcome)}`)
+}
+
+async function main(): Promise<boolean> {
+  if (values.table) {
+    writeTable()
+    return true
+  }
+  if (!values.check) return runFolder(positionals[0])
+  const found = [...mistakes(), ...(await runSmall())]
+  for (const mistake of found) console.error(mistake)
+  if (found.length === 0) console.log(`${folders.filter(({ name }) => readRecord(name) !== undefined).length} records agree with the page`)
+  return found.length === 0
+}
+
+process.exit((await main()) ? 0 : 1)
