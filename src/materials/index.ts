@@ -14,6 +14,7 @@
 export * from './ageing.js'
 export { type AllowableStress, allowableStress, type StrengthFactor } from './allowable.js'
 export { allowableChart, isochronousChart } from './charts.js'
+export * from './combined-stress.js'
 export type { LoadDirection, MoistureState, StressConditions } from './conditions.js'
 export { type CouponMaterial, type CouponSet, type CouponSetOf, materialFromCoupons, type WarmCoupons } from './coupons.js'
 export * from './creep.js'

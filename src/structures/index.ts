@@ -9,6 +9,7 @@
  */
 export * from './bending.js'
 export * from './column-buckling.js'
+export * from './combined-stress.js'
 export * from './extension-springs.js'
 export { helicalSpringRate, helicalSpringShear, springMass, springSurge } from './helical-springs.js'
 export * from './load-share.js'

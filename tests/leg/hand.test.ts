@@ -3,8 +3,8 @@ import { describe, expect, test } from 'vitest'
 import { compare, comparisonsOf } from '../../src/leg/assess/compare.js'
 import { appliesTo, type Check } from '../../src/leg/cases/check.js'
 import { type CaseId, LOAD_CASES } from '../../src/leg/cases/events.js'
-import { ALL_CASE_IDS, describeLeg, legNumbers } from '../../src/leg/index.js'
-import { JOINTS, type Joint, prepare } from '../../src/leg/numbers.js'
+import { ALL_CASE_IDS, describeLeg, legNumbers, withFields } from '../../src/leg/index.js'
+import { JOINTS, type Joint, type Prepared, prepare } from '../../src/leg/numbers.js'
 import { CHECKS } from '../../src/leg/parts/index.js'
 import { calculationFor, caseState } from '../../src/leg/what-if.js'
 import checks from '../oracles/leg-hand-checks.json' with { type: 'json' }
@@ -13,21 +13,25 @@ import heat from '../oracles/leg-hand-heat.json' with { type: 'json' }
 const first = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-first.yaml', import.meta.url), 'utf8'))
 const leg = prepare(legNumbers(first))
 const stateOf = (id: CaseId) => caseState(leg, id)
-const comparisons = comparisonsOf(calculationFor(leg), CHECKS, ALL_CASE_IDS)
+/** The same leg pushed sideways as it lands, and in every stride. */
+const pushed = prepare(
+  legNumbers(withFields(first, { 'loadCases.events.drop.lateral': 0.2, 'gaits.walk.lateral': 0.1, 'gaits.trot.lateral': 0.1 })),
+)
+const comparisonsIn = new Map([leg, pushed].map((of) => [of, comparisonsOf(calculationFor(of), CHECKS, ALL_CASE_IDS)]))
 
 /** Demand and capacity of a row such as `walk pin.bending knee`. */
-function found(key: string): readonly [number, number] {
+function found(key: string, of: Prepared): readonly [number, number] {
   const [id, name, joint = 'hip'] = key.split(' ') as [CaseId, string, Joint?]
-  const one = comparisons.find((each) => each.check.id === name && each.id === id && each.joint === joint)
+  const one = comparisonsIn.get(of)?.find((each) => each.check.id === name && each.id === id && each.joint === joint)
   if (one === undefined) throw new Error(`no check ${key}`)
-  const result = compare(calculationFor(leg), one)
+  const result = compare(calculationFor(of), one)
   if (typeof result === 'string') throw new Error(`${key}: ${result}`)
   return [result.demand, result.capacity]
 }
 
 /** Holds a row against the library. */
-function near(key: string, [demand, capacity]: readonly [number, number], demandWithin: number, capacityWithin: number): void {
-  const [ownDemand, ownCapacity] = found(key)
+function near(key: string, [demand, capacity]: readonly [number, number], demandWithin: number, capacityWithin: number, of = leg): void {
+  const [ownDemand, ownCapacity] = found(key, of)
   expect(off(ownDemand, demand), `demand ${ownDemand}, by hand ${demand}`).toBeLessThan(demandWithin)
   expect(off(ownCapacity, capacity), `capacity ${ownCapacity}, by hand ${capacity}`).toBeLessThan(capacityWithin)
 }
@@ -35,7 +39,7 @@ function near(key: string, [demand, capacity]: readonly [number, number], demand
 const off = (one: number, other: number) => Math.abs(one / other - 1)
 
 describe('the hand', () => {
-  const keys = [...Object.keys(checks.rows), ...Object.keys(heat.rows)].map((key) => key.split(' ') as [CaseId, string, Joint?])
+  const keys = [checks.rows, heat.rows, checks.sideways].flatMap(Object.keys).map((key) => key.split(' ') as [CaseId, string, Joint?])
   test('looks at nearly every check that this leg is asked', () => {
     const done = new Set(keys.map(([, name]) => name))
     // What this leg is not asked: its cord has long wraps and knots and no clamp, its motor bolts sit in tapped metal.
@@ -54,6 +58,9 @@ describe('the hand', () => {
 
 describe('checks against a calculation by hand (oracles/leg-hand-checks.py), each step from a textbook', () => {
   test.each(Object.entries(checks.rows))('%s', (key, [demand, capacity]) => near(key, [demand!, capacity!], 1e-9, 1e-9))
+  test.each(Object.entries(checks.sideways))('pushed sideways: %s', (key, [demand, capacity]) =>
+    near(key, [demand!, capacity!], 1e-9, 1e-9, pushed),
+  )
 
   test('cord tensions of the standing knee', () => {
     const { drive } = stateOf('stand').joints.knee

@@ -342,6 +342,26 @@ for case in ('walk', 'drop', 'season'):
     worst = max(torque(case, 'hip'), torque(case, 'knee'))
     row(case, f'upperLink.{check}', '', box(worst, 26 * mm, 34 * mm, mpf('2.4') * mm, axial), limit)
     row(case, f'lowerLink.{check}', '', box(torque(case, 'knee'), 20 * mm, 24 * mm, 2 * mm, axial), limit)
+# Across the slope the foot is held sideways: bending both ways meets in a corner, twist by Bredt's closed wall, shear forces by V Q / (I t). A flat print
+# shears between its layers: Tsai-Hill without a second normal stress.
+def sheared(moment, aside, twist, F, side, b, h, t):
+    inside = (b - 2 * t, h - 2 * t)
+    I, I_side = (b * h**3 - inside[0] * inside[1] ** 3) / 12, (h * b**3 - inside[1] * inside[0] ** 3) / 12
+    closed, round_it = (b - t) * (h - t), 2 * (b + h - 2 * t)
+    Q, Q_side = (b * h**2 - inside[0] * inside[1] ** 2) / 8, (h * b**2 - inside[1] * inside[0] ** 2) / 8
+    sigma = box(moment, b, h, t, F) + aside * b / 2 / I_side
+    tau = twist / (2 * closed * t) + twist * t / (4 * closed**2 * t / round_it) + max(F * Q / I, side * Q_side / I_side) / (2 * t)
+    return sigma, tau
+def pushed(case, check, leg, F, worst, knee, X, S, limit):
+    for link, moment, bent, twist, size in (('upper', worst, leg['upper'], leg['twist'], (26 * mm, 34 * mm, mpf('2.4') * mm)),
+                                            ('lower', knee, leg['kneeCouple'], 0, (20 * mm, 24 * mm, 2 * mm))):
+        sigma, tau = sheared(moment, mpf(bent), mpf(twist), F, mpf(leg['side']), *size)
+        row(case, f'{link}Link.{check}', '', sqrt(sigma**2 + (X / S * tau) ** 2), limit)
+def steep(ratio): return mpf(statics['slopeAcross']['force']) * sqrt(1 + mpf('0.15')**2 + ratio**2)
+time['slopeAcross'], air['slopeAcross'] = time['walk'], 20
+X, S = along(ASA, 20, time['walk']), between(ASA, 20, time['walk'])
+pushed('slopeAcross', 'sideways', statics['slopeAcross'], steep(tan(14 * pi / 180)),
+       max(torque('slopeAcross', j) for j in R), torque('slopeAcross', 'knee'), X, S, X)
 row('stand', 'leg.reach', '', mpf('0.295'), mpf('0.345'))
 row('walk', 'leg.reach', '', statics['walk']['farthest'], mpf('0.345'))
 for j, (least, most) in {'hip': (-85, 45), 'knee': (20, 135)}.items():
@@ -387,6 +407,21 @@ for j in R:
 for j in R:
     row('drop', 'motor.current', j, torque('drop', j) / (R[j] / r1) / mpf('0.95') / (sqrt(mpf(3)) / 2 / Kv), 40)
 
-out = {'rows': rows, 'stand knee': dict(zip(('taut', 'slack'), map(float, tensions('stand', 'knee'))))}
+# The same leg with a landing that is pushed sideways by a fifth of its force, and a walk by a tenth.
+straight, rows = rows, {}
+for case in ('drop', 'coldDrop'):
+    event, celsius = ('dropEnd', -2) if case == 'coldDrop' else ('drop', 20)
+    X, S = along(ASA, celsius, 1), between(ASA, celsius, 1)
+    of = statics['pushed'][event]
+    worst, knee = max(abs(mpf(statics[event][j])) for j in R), abs(mpf(statics[event]['knee']))
+    F = force['drop'] * sqrt(1 + mpf('0.2') ** 2)
+    pushed(case, 'sideways', of, F, worst, knee, X, S, X)
+    pushed(case, 'sidewaysBrittle', of, F, worst, knee, X, S, X * (1 - mpf('0.4') * (23 - celsius) / 43))
+X, S = along(ASA, 20, 1, strides), between(ASA, 20, 1, strides)
+pushed('season', 'sidewaysFatigue', statics['pushed']['walk'], force['walk'] * sqrt(1 + mpf('0.15') ** 2 + mpf('0.1') ** 2),
+       max(torque('season', j) for j in R), torque('season', 'knee'), X, S, X)
+sideways, rows = rows, straight
+
+out = {'rows': rows, 'sideways': sideways, 'stand knee': dict(zip(('taut', 'slack'), map(float, tensions('stand', 'knee'))))}
 json.dump(out, open(os.path.join(here, 'leg-hand-checks.json'), 'w'), indent=1)
 print(len(rows), 'rows,', len({key.split()[1] for key in rows}), 'checks')

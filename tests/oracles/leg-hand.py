@@ -185,6 +185,24 @@ out['slopeDown'] = on_slope(-1, shares(step, forward=off))
 aside = shares(step, left=off)
 ways = [of_rows(lambda of, way=way: stride(duty, step, speed, mpf('0.04'), lambda s: weight * of(s), way, g * cos(slope)), aside) for way in (traction, -traction)]
 out['slopeAcross'] = {key: max((way[key] for way in ways), key=abs) for key in ('hip', 'knee')}
+# What holds the foot uphill, square to the leg's plane, as vectors in space: its moment about hip and knee, split along and across each link.
+def cross(a, b): return [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]]
+def norm(a): return sqrt(sum(k * k for k in a))
+def across_leg(x, side, hip_height=height):
+    knee_x, knee_down = pose(x, hip_height)
+    hip, knee, foot, push = (mpf(0),) * 3, (knee_x, mpf(0), -knee_down), (x, mpf(0), -hip_height), (mpf(0), side, mpf(0))
+    about = lambda joint: cross([f - k for f, k in zip(foot, joint)], push)
+    axis = [k / norm(knee) for k in knee]
+    along = lambda moment: sum(m * k for m, k in zip(moment, axis))
+    square = lambda moment: norm([m - along(moment) * k for m, k in zip(moment, axis)])
+    return {'side': side, 'upper': max(square(about(hip)), square(about(knee))), 'twist': abs(along(about(hip))),
+            'kneeCouple': norm(about(knee)), 'hipCouple': norm(about(hip))}
+across = [across_leg(step / 2 - step * s, weight * of(s) * tan(slope)) for of in map(part_of, aside.values()) for s in phases]
+out['slopeAcross'] |= {'force': float(weight * largest(aside)), **{key: float(max(one[key] for one in across)) for key in across[0]}}
+# The landing of the drop pushed sideways by a fifth of its force, at touch-down and at its end; the walk by a tenth.
+out['pushed'] = {name: {key: float(of) for key, of in across_leg(mpf(0), drop / 5, at).items()} for name, at in (('drop', height), ('dropEnd', height - mpf('0.090')))}
+walked = [across_leg(step / 2 - step * s, mass * g * of(s) / 10) for of in map(part_of, level.values()) for s in phases]
+out['pushed']['walk'] = {key: float(max(one[key] for one in walked)) for key in walked[0]}
 out['walkBack'] = of_rows(lambda of: stride(duty, step, speed, mpf('0.04'), lambda s: mass * g * of(s), -traction), level)
 
 json.dump(out, open(os.path.join(os.path.dirname(os.path.abspath(__file__)), 'leg-hand.json'), 'w'), indent=1)

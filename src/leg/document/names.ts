@@ -71,14 +71,15 @@ export type LegPath =
   | 'joints.sidewaysHip.drive.turns' | 'joints.sidewaysHip.drive.wheelMaterial' | 'joints.sidewaysHip.drive.wheelTeeth'
   | 'joints.sidewaysHip.motor' | 'joints.sidewaysHip.motorBolts' | 'joints.sidewaysHip.parallel.relaxedAt'
   | 'joints.sidewaysHip.parallel.stiffness' | 'joints.sidewaysHip.plate' | 'joints.sidewaysHip.range' | 'links.hipOffset'
-  | 'links.lower.centreOfMass' | 'links.lower.length' | 'links.lower.mass' | 'links.lower.material' | 'links.lower.print'
-  | 'links.lower.section.box.depth' | 'links.lower.section.box.width' | 'links.lower.section.tube' | 'links.lower.section.wall'
-  | 'links.upper.centreOfMass' | 'links.upper.length' | 'links.upper.mass' | 'links.upper.material' | 'links.upper.print'
-  | 'links.upper.section.box.depth' | 'links.upper.section.box.width' | 'links.upper.section.tube' | 'links.upper.section.wall'
-  | 'materials' | 'name' | 'remark' | 'robot.centreOfMassForward' | 'robot.centreOfMassHeight' | 'robot.centreOfMassLeft'
-  | 'robot.hindLegs' | 'robot.hipSpacing' | 'robot.hipTrack' | 'robot.legs' | 'robot.mass' | 'robot.standHeight' | 'supply.currentLimit'
-  | 'supply.electronics' | 'supply.energy' | 'supply.internalResistance' | 'supply.takesBack' | 'supply.usableShare' | 'supply.voltage'
-  | 'usage.requiredReserve' | 'usage.standingTime' | 'usage.stridesPerDay' | 'usage.walkingTime'
+  | 'links.lower.axis' | 'links.lower.centreOfMass' | 'links.lower.length' | 'links.lower.mass' | 'links.lower.material'
+  | 'links.lower.print' | 'links.lower.section.box.depth' | 'links.lower.section.box.width' | 'links.lower.section.tube'
+  | 'links.lower.section.wall' | 'links.upper.axis' | 'links.upper.centreOfMass' | 'links.upper.length' | 'links.upper.mass'
+  | 'links.upper.material' | 'links.upper.print' | 'links.upper.section.box.depth' | 'links.upper.section.box.width'
+  | 'links.upper.section.tube' | 'links.upper.section.wall' | 'materials' | 'name' | 'remark' | 'robot.centreOfMassForward'
+  | 'robot.centreOfMassHeight' | 'robot.centreOfMassLeft' | 'robot.hindLegs' | 'robot.hipSpacing' | 'robot.hipTrack' | 'robot.legs'
+  | 'robot.mass' | 'robot.standHeight' | 'supply.currentLimit' | 'supply.electronics' | 'supply.energy' | 'supply.internalResistance'
+  | 'supply.takesBack' | 'supply.usableShare' | 'supply.voltage' | 'usage.requiredReserve' | 'usage.standingTime' | 'usage.stridesPerDay'
+  | 'usage.walkingTime'
 
 type JointCheck =
   | 'cord.slack' | 'cord.slip' | 'cord.working' | 'cord.peak' | 'cord.bend' | 'cord.sustained' | 'cord.shelf' | 'cord.wrap' | 'cord.clamp'
@@ -97,7 +98,8 @@ type WholeCheck =
   | 'stackBolt.overload' | 'shaft.bending' | 'shaft.drilledEnd' | 'shaft.strip' | 'shaft.endCap' | 'shaft.capScrew' | 'bearing.static'
   | 'bearing.life' | 'bearing.seat' | 'bearing.seatSplit' | 'toe.strain' | 'robot.tipOver' | 'supply.current' | 'leg.reach'
   | 'sidewaysHip.hold' | 'ground.slip' | 'upperLink.bending' | 'lowerLink.bending' | 'upperLink.brittle' | 'lowerLink.brittle'
-  | 'upperLink.fatigue' | 'lowerLink.fatigue'
+  | 'upperLink.fatigue' | 'lowerLink.fatigue' | 'upperLink.sideways' | 'upperLink.sidewaysBrittle' | 'upperLink.sidewaysFatigue'
+  | 'lowerLink.sideways' | 'lowerLink.sidewaysBrittle' | 'lowerLink.sidewaysFatigue'
 
 /** The name of a check, with its joint where it belongs to one. */
 export type CheckName = `${JointCheck} ${'hip' | 'knee'}` | WholeCheck

@@ -1,4 +1,4 @@
-import { field, optional, reference } from '../../leaves.js'
+import { field, optional, reference, word } from '../../leaves.js'
 import { boxOf } from '../../numbers.js'
 import { constant } from '../../run/index.js'
 
@@ -10,6 +10,8 @@ export const centreOfMass = optional('link.centreOfMass', ['link'], 'length', (x
 export const width = field('link.width', ['link'], 'length', (x, { link }) => boxOf(x, link).width)
 export const depth = field('link.depth', ['link'], 'length', (x, { link }) => boxOf(x, link).depth)
 export const wall = field('link.wall', ['link'], 'length', (x, { link }) => x.links[link].section.wall)
+/** Whether its length lies in the layers or crosses them. */
+export const axis = word('link.axis', ['link'], (x, { link }) => x.links[link].axis)
 export const material = reference('link.material', ['link'], 'material', (x, { link }) => x.links[link].material)
 
 /** Share of its strength that a notched print keeps in a shock at the cold temperature; between the two it falls linearly. */

@@ -29,6 +29,8 @@ const link = {
     },
     exactlyOne: [['box', 'tube']],
   },
+  /** Whether its length lies in the layers (printed lying) or crosses them (printed standing). Default: alongLayers. */
+  axis: { oneOf: ['alongLayers', 'acrossLayers'], default: 'alongLayers', because: 'links are printed lying', level: 'commonPractice' },
   /** How it is printed: a name of the section prints. Default: default. */
   print: { refersTo: 'prints', default: 'default', because: 'one way of printing for all parts' },
 } as const satisfies Fields

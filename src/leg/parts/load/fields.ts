@@ -47,6 +47,8 @@ const gait = (name: 'walk' | 'trot') => {
     /** The most pushing and the most braking (negative) force along the ground over the force across it. */
     pushing: field(`gaits.${name}.pushing`, [], 'ratio', (x) => of(x).traction.highest),
     braking: field(`gaits.${name}.braking`, [], 'ratio', (x) => of(x).traction.lowest),
+    /** Force to the side over the force across the ground, of either side. */
+    lateral: field(`gaits.${name}.lateral`, [], 'ratio', (x) => of(x).lateral),
   }
 }
 export const walk = gait('walk')
@@ -61,6 +63,8 @@ const landing = (name: 'hop' | 'drop') => {
     touchDownHeight: optional(`events.${name}.touchDownHeight`, [], 'length', (x) => of(x).touchDownHeight),
     /** Push along the ground over the load across it, of both signs. */
     traction: field(`events.${name}.traction`, [], 'ratio', (x) => of(x).traction),
+    /** Push to the side over the load across the ground, of either side. */
+    lateral: field(`events.${name}.lateral`, [], 'ratio', (x) => of(x).lateral),
     /** Feet that land together. */
     feet: field(`events.${name}.feet`, [], 'count', (x) => of(x).feet ?? x.robot.legs),
   }

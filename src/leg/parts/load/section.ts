@@ -31,6 +31,8 @@ export const gait = {
   clearance: { kind: 'length', above: 0, max: '2 m' },
   /** Push along the ground as a share of the load on the foot: braking (negative) to pushing. Default: -0.15 to 0.15. */
   traction: { interval: 'ratio', min: -2, max: 2, default: [-0.15, 0.15], because: 'soft ground, walked in both directions' },
+  /** Push to the side as a share of the load on the foot, of either side: feet set wide, turning, being pushed. Default: 0. */
+  lateral: { kind: 'ratio', min: 0, max: 2, default: 0, because: 'feet straight under the hips' },
 } as const satisfies Fields
 
 /** Gaits that every leg has unless the document gives them. */
@@ -78,6 +80,8 @@ const landing = {
   touchDownHeight: { kind: 'length', above: 0, max: '3 m', optional: true },
   /** Push along the ground as a share of the load, of both signs. Default: 0. */
   traction: { kind: 'ratio', min: 0, max: 2, default: 0, because: 'an upright landing' },
+  /** Push to the side as a share of the load, of either side. Default: 0. */
+  lateral: { kind: 'ratio', min: 0, max: 2, default: 0, because: 'an upright landing' },
 } as const
 
 /** Airs that every leg has unless the document gives them. */

@@ -20,7 +20,7 @@ export interface Stance {
   /** Force along the ground over force upright: the most braking (negative) and the most pushing. */
   readonly tractionLowest: number
   readonly tractionHighest: number
-  /** Force across the walk along the ground over force upright: on a slope that is walked across. */
+  /** Force across the walk along the ground over force upright, of either side: of a push, an oblique landing, a slope that is walked across. */
   readonly lateral: number
   readonly speed: number
   readonly stepLength: number
@@ -38,6 +38,13 @@ const landed = line(
   (x) => x.touchDown - x.travel,
 )
 const uphillTraction = line('traction up a slope', { slope: 'angle' }, 'ratio', 'tan(slope)', ({ slope }) => Math.tan(slope))
+const sidewaysOnSlope = line(
+  'force to the side across a slope',
+  { slope: 'ratio', push: 'ratio' },
+  'ratio',
+  'slope + push',
+  (x) => x.slope + x.push,
+)
 const acrossSlope = line(
   'gravity across a slope',
   { gravity: 'acceleration', slope: 'angle' },
@@ -64,7 +71,7 @@ const walking = (use: Read): Stance => ({
   shares: use(levelShares),
   tractionLowest: use(load.walk.pushing),
   tractionHighest: use(load.walk.pushing),
-  lateral: use(load.noLateral),
+  lateral: use(load.walk.lateral),
   speed: use(load.walk.speed),
   stepLength: use(load.walk.stepLength),
   clearance: use(load.walk.clearance),
@@ -105,6 +112,7 @@ function leaping(use: Read, leap: typeof load.hop, pose: 'touchDown' | 'folded')
     ...held(use, 'halfSine', use.run(landingShare, { force, mass, gravity, feet, over: use(overMean) }), height),
     tractionLowest: use.run(opposite, { traction }),
     tractionHighest: traction,
+    lateral: use(leap.lateral),
   }
 }
 
@@ -129,7 +137,7 @@ function acrossSlopeStance(use: Read): Stance {
     gravity: use.run(acrossSlope, { gravity: use(robot.gravity), slope }),
     shares: use(acrossShares),
     tractionLowest: use(load.walk.braking),
-    lateral: use.run(uphillTraction, { slope }),
+    lateral: use.run(sidewaysOnSlope, { slope: use.run(uphillTraction, { slope }), push: use(load.walk.lateral) }),
   }
 }
 
@@ -147,6 +155,7 @@ const STANCES: { readonly [S in StanceId]: (use: Read) => Stance } = {
     shares: undefined,
     tractionLowest: use(load.trot.braking),
     tractionHighest: use(load.trot.pushing),
+    lateral: use(load.trot.lateral),
     speed: use(load.trot.speed),
     stepLength: use(load.trot.stepLength),
     clearance: use(load.trot.clearance),

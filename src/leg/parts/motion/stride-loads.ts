@@ -1,4 +1,4 @@
-import { KNEE_BACKWARD, LegKernel, REACHED } from '../../../kinematics/index.js'
+import { KNEE_BACKWARD, LegKernel, lateralFootForce, REACHED } from '../../../kinematics/index.js'
 import { clean, JointLoad } from './joint-load.js'
 import { linkDynamics } from './link-dynamics.js'
 import { RodDrive } from './rod-drive.js'
@@ -34,6 +34,7 @@ class Stride {
   vertical = 0
   sideways = 0
   farthest = 0
+  readonly across = { force: 0, bending: 0, twist: 0, knee: 0, hip: 0 }
   reached = true
   hardest = { torque: -1, phase: 0.5, hip: 0, knee: 0 }
   readonly #kernel: LegKernel
@@ -72,6 +73,7 @@ class Stride {
     for (const [row, force] of forces.entries()) {
       for (const end of ENDS) this.#bear(ENDS.length * row + end, (end === 0 ? x.tractionLowest : x.tractionHighest) * force, force, moment)
       this.vertical = Math.max(this.vertical, force)
+      this.#lean(force)
     }
     this.hip.turn(angles[1]!, rates[1]!, moment.stands)
     this.knee.turn(angles[2]!, rates[2]!, moment.stands)
@@ -80,6 +82,20 @@ class Stride {
       this.kneeDrum.turn(this.rod.angle, this.rod.rate, moment.stands)
     }
     this.durations.push(moment.lasts)
+  }
+
+  /** Takes what a force of the ground across the plane of the leg does to its links. */
+  #lean(upright: number): void {
+    const { x, across } = this
+    const force = x.lateral * upright
+    if (!(force > 0)) return
+    const kneeAngle = angles[2]!
+    const { upperAtHip, upperAtKnee, upperTwist, kneeCouple, hipCouple } = lateralFootForce.si({ ...x, force, kneeAngle })
+    across.force = Math.max(across.force, force)
+    across.bending = Math.max(across.bending, upperAtHip, upperAtKnee)
+    across.twist = Math.max(across.twist, upperTwist)
+    across.knee = Math.max(across.knee, kneeCouple)
+    across.hip = Math.max(across.hip, hipCouple)
   }
 
   /** Angles, rates and accelerations of the joints at `state`; whether the leg reaches it. */
@@ -126,7 +142,7 @@ class Stride {
 
 /** Forces and torques of a leg over a stride. */
 export const strideLoadsOf = (x: StrideInput) => {
-  const { hip, knee, hipDrum, kneeDrum, rod, durations, vertical, hardest, ...found } = new Stride(x)
+  const { hip, knee, hipDrum, kneeDrum, rod, durations, vertical, across, hardest, ...found } = new Stride(x)
   return {
     vertical,
     forward: Math.hypot(Math.max(Math.abs(x.tractionLowest), Math.abs(x.tractionHighest)), x.lateral) * vertical,
@@ -160,6 +176,11 @@ export const strideLoadsOf = (x: StrideInput) => {
     rodPull: rod?.pull ?? 0,
     rodPush: rod?.push ?? 0,
     kneePin: rod?.pin ?? 0,
+    lateralForce: across.force,
+    upperSidewaysMoment: across.bending,
+    upperTwist: across.twist,
+    kneeCouple: across.knee,
+    hipCouple: across.hip,
     rodDrives: rod === undefined || rod.drives ? ('yes' as const) : ('no' as const),
     hardestPhase: hardest.phase,
     hardestHip: hardest.hip,

@@ -141,6 +141,16 @@ export const strideLoads = /* @__PURE__ */ formula('leg.strideLoads', {
     rodPush: 'force',
     /** Largest force of the upper link on the lower link at the knee pin, from ground and rod; 0 without a rod. */
     kneePin: 'force',
+    /** Largest force on the foot across the plane of the leg. */
+    lateralForce: 'force',
+    /** Largest bending moment of the upper link out of the plane. */
+    upperSidewaysMoment: 'torque',
+    /** Largest torque that twists the upper link. */
+    upperTwist: 'torque',
+    /** Largest moment that tilts the knee on its pin and bends the lower link out of the plane. */
+    kneeCouple: 'torque',
+    /** Largest moment that tilts the hip. */
+    hipCouple: 'torque',
     /** Whether the crank moves the knee at every point, away from dead points. */
     rodDrives: { oneOf: ['yes', 'no'] },
     /** Phase of the stance with the largest joint torque. */

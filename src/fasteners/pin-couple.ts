@@ -1,0 +1,60 @@
+import { formula } from '../formula/index.js'
+
+/**
+ * A couple that prises a clevis pin: the eye in the middle is pushed to the side at its far end and tilts on the pin, and the two cheeks hold it by forces
+ * of opposite direction.
+ *
+ * Add it to what the force across the pin does (`clevisPinBending`, `pinBearing`): the direction of both is the same where a leg stands upright.
+ */
+export const pinCouple = /* @__PURE__ */ formula('fasteners.pinCouple', {
+  inputs: {
+    /** Couple about an axis square to the pin. */
+    couple: { kind: 'torque', min: 0 },
+    /** Diameter of the pin. */
+    diameter: { kind: 'length', above: 0 },
+    /** Thickness of each cheek of the clevis. */
+    cheekThickness: { kind: 'length', above: 0 },
+    /** Gap between cheek and eye, each side. */
+    gap: { kind: 'length', min: 0 },
+    /** Thickness of the eye in the middle. */
+    lugThickness: { kind: 'length', above: 0 },
+  },
+  output: {
+    /** Force on each cheek, of opposite direction. */
+    cheekForce: 'force',
+    /** Projected pressure at the edges of the eye. */
+    eyeEdgePressure: 'stress',
+    /** Largest bending moment of the pin, inside the eye near its edge. */
+    moment: 'torque',
+    /** Bending stress of the pin there. */
+    bendingStress: 'stress',
+  },
+  equation: [
+    'span = lugThickness + 2 * gap + cheekThickness',
+    'cheekForce = couple / span',
+    'eyeEdgePressure = 6 * couple / (lugThickness^2 * diameter)',
+    'place = sqrt(lugThickness^2 / 4 - lugThickness^3 / (6 * span))',
+    'moment = cheekForce * (span / 2 - place) - couple / (2 * lugThickness^3) * (lugThickness^3 - 3 * lugThickness^2 * place + 4 * place^3)',
+    'bendingStress = 32 * moment / (pi * diameter^3)',
+  ],
+  assumes: [
+    'eye close on the pin, its pressure linear along it and on both sides; the side faces of the eye carry nothing',
+    'forces in the middle of the cheeks, as in clevisPinBending',
+  ],
+  source: [
+    { level: 'published', where: 'any strength-of-materials text: 6 M/b² of a strip under a couple, beam on two supports' },
+    { level: 'computed', where: 'the loaded pin summed piece by piece (tests/oracles/leg-sideways.py)' },
+  ],
+  si: ({ couple, diameter, cheekThickness, gap, lugThickness: w }) => {
+    const span = w + 2 * gap + cheekThickness
+    const cheekForce = couple / span
+    const place = Math.sqrt((w * w) / 4 - w ** 3 / (6 * span))
+    const moment = cheekForce * (span / 2 - place) - (couple / (2 * w ** 3)) * (w ** 3 - 3 * w * w * place + 4 * place ** 3)
+    return {
+      cheekForce,
+      eyeEdgePressure: (6 * couple) / (w * w * diameter),
+      moment,
+      bendingStress: (32 * moment) / (Math.PI * diameter ** 3),
+    }
+  },
+})

@@ -1,0 +1,27 @@
+import { line, type Of, type Use, value } from '../../run/index.js'
+import { hipOf, kneeOf } from '../motion/instances.js'
+import { driveLoad, jointLoad, stride } from '../motion/values.js'
+import { linkage } from '../transmission/through-hip/fields.js'
+
+const larger = line('larger joint torque', { hip: 'torque', knee: 'torque' }, 'torque', 'max(knee, hip)', (x) => Math.max(x.knee, x.hip))
+const along = line('force on the foot', { vertical: 'force', forward: 'force' }, 'force', 'hypot(vertical, forward)', (x) =>
+  Math.hypot(x.vertical, x.forward),
+)
+
+/** The leg that a link belongs to is its only one so far. */
+const legOf = (use: Use<'link' | 'event'>): Of<'leg'> => use.all('leg')[0] as Of<'leg'>
+
+/** Moment that a link carries in the plane: the upper link the hip torque at its root and the knee torque at its end, the lower link the knee torque. */
+export const bendingMoment = value('link.moment', ['link', 'event'], (use, at) => {
+  const leg = legOf(use)
+  const knee = use.at(jointLoad, { joint: kneeOf(use, leg) })
+  if (use.nameOf('link', at.link) === 'lower') return knee
+  const hip = use.at(driveLoad, { joint: hipOf(use, leg) })
+  // A rod carries the knee's torque past the upper link, which then bears that of the hip's drum.
+  return use(linkage) === undefined ? use.run(larger, { hip, knee }) : hip
+})
+/** Force in the plane that a link passes on, in whatever direction: that of the foot, with a rod that of the knee pin. */
+export const force = value('link.force', ['link', 'event'], (use) => {
+  const { vertical, forward, kneePin } = use(stride)
+  return use(linkage) === undefined ? use.run(along, { vertical, forward }) : kneePin
+})

@@ -1,0 +1,94 @@
+import { combinedStress } from '../../../materials/index.js'
+import { boxCombinedStress } from '../../../structures/index.js'
+import type { Check } from '../../cases/check.js'
+import { type Use, value } from '../../run/index.js'
+import { stride } from '../motion/values.js'
+import * as link from './fields.js'
+import { bendingMoment, force } from './loads.js'
+import { enduring, enduringShear, notBrittle, shearStrength, shockStrength, strength } from './strength.js'
+
+const isUpper = (use: Use<'link'>, of: Parameters<typeof use.nameOf<'link'>>[1]): boolean => use.nameOf('link', of) === 'upper'
+/** Bending moment of a link out of the plane of the leg, and the torque that twists it. */
+const sidewaysMoment = value('link.sidewaysMoment', ['link', 'event'], (use, at) =>
+  isUpper(use, at.link) ? use(stride).upperSidewaysMoment : use(stride).kneeCouple,
+)
+const twist = value('link.twist', ['link', 'event'], (use, at) => (isUpper(use, at.link) ? use(stride).upperTwist : 0))
+
+/** Stresses of a link that is bent both ways, twisted, pressed and sheared. */
+const stresses = value('link.sidewaysStresses', ['link', 'event'], (use) => {
+  const { normalStress, shearStress } = use.run(boxCombinedStress, {
+    moment: use(bendingMoment),
+    sidewaysMoment: use(sidewaysMoment),
+    torque: use(twist),
+    axialForce: use(force),
+    shearForce: use(force),
+    sidewaysShearForce: use(stride).lateralForce,
+    width: use(link.width),
+    depth: use(link.depth),
+    wall: use(link.wall),
+  })
+  return { normalStress, shearStress }
+})
+const together = (id: string, along: typeof strength, between: typeof strength) =>
+  value(id, ['link', 'event', 'air'], (use) =>
+    use.run(combinedStress, { ...use(stresses), strength: use(along), shearStrength: use(between) }),
+  )
+const once = together('link.sidewaysStress', strength, shearStrength)
+const everyStride = together('link.sidewaysStressOfStrides', enduring, enduringShear)
+
+const upright = value('link.notPushedSideways', ['leg', 'event'], (use) =>
+  use(stride).lateralForce > 0 ? undefined : 'no force pushes the foot sideways',
+)
+const notShocked = value('link.notShockedSideways', ['link', 'event', 'air'], (use) => use(upright) ?? use(notBrittle))
+
+const common = {
+  consequence: 'breaks',
+  kind: 'stress',
+  scope: 'leg',
+  unless: upright,
+  demandIs:
+    'the stress of bending in the plane and sideways, of twist, pressure and shear together, shear counted as much as the layers are weaker in it',
+  remedy: 'a wider section, thicker walls, or feet nearer to the middle',
+} as const
+
+/** Checks of one link under a force that pushes the foot sideways. */
+const ofLink = (name: 'upper' | 'lower'): readonly Check[] => [
+  {
+    id: `${name}Link.sideways`,
+    part: `${name} link`,
+    mode: 'breaks when the foot is pushed sideways',
+    ...common,
+    of: () => ({ link: name }),
+    when: ['oneMoment'],
+    demand: once,
+    capacity: strength,
+    capacityIs: 'the strength of the printed wall for a moment, along the link',
+  },
+  {
+    id: `${name}Link.sidewaysBrittle`,
+    part: `${name} link`,
+    mode: 'breaks without yielding in a sideways shock in the cold',
+    ...common,
+    of: () => ({ link: name }),
+    when: ['shock'],
+    demand: once,
+    capacity: shockStrength,
+    unless: notShocked,
+    capacityIs: 'the strength of the printed wall for a moment, less what a shock in the cold takes from a notched print',
+    remedy: 'a polymer that stays tough in the cold, rounded corners, or a wider section',
+  },
+  {
+    id: `${name}Link.sidewaysFatigue`,
+    part: `${name} link`,
+    mode: 'cracks by the strides of a season that push sideways',
+    ...common,
+    of: () => ({ link: name }),
+    when: ['repeats'],
+    demand: everyStride,
+    capacity: enduring,
+    capacityIs: 'the strength that the strides of a season leave, along the link',
+  },
+]
+
+/** Checks of both links under a force that pushes the foot sideways. */
+export const sidewaysChecks: readonly Check[] = [...ofLink('upper'), ...ofLink('lower')]
