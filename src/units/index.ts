@@ -75,6 +75,7 @@ export { ascending, type In, largest, Quantity, type QuantityJSON, smallest } fr
 export {
   accepted,
   didYouMean,
+  exampleOf,
   type Foreign,
   foreignUnit,
   kindAccepted,

@@ -91,11 +91,26 @@ export function readAt(path: string, kind: Kind, given: unknown, issues: Issue[]
 /** A kind's name as words, such as `torsional stiffness`. */
 export const kindWords = (kind: string) => kind.replaceAll(/([a-z])([A-Z0-9])/g, '$1 $2').toLowerCase()
 
+/** Units as they are often written, with the names that they have here. */
+const WRITTEN: Readonly<Record<string, string>> = {
+  C: 'degC',
+  F: 'degF',
+  Ω: 'ohm',
+  mΩ: 'mohm',
+  kΩ: 'kohm',
+  µH: 'uH',
+  µF: 'uF',
+  '°': 'deg',
+  '"': 'in',
+}
+
 /** The units of a kind in words; where another one was given, what that is, or which one was probably meant. */
 export function unitsAccepted(kind: Kind, given = ''): string {
   const names = unitNames(kind)
   const units = `units of ${kindWords(kind)} are ${names.join(', ')}`
   if (given === '') return units
+  const meant = WRITTEN[given]
+  if (meant !== undefined && names.includes(meant)) return `${units}; did you mean ${meant}?`
   const other = kindNames().find((name) => unitNames(name).includes(given))
   return other === undefined
     ? `'${cut(given)}' is not a unit here; ${units}${didYouMean(given, names)}`
@@ -122,10 +137,16 @@ export function oneOfNames(names: readonly string[], given: unknown): string {
 export const kindAccepted = (kind: unknown): string =>
   `must be a kind of quantity${typeof kind === 'string' ? didYouMean(kind, kindNames()) : ''}`
 
+/** An example of a quantity as it is written, in a unit of middle size. */
+export function exampleOf(kind: Kind): string {
+  const { show } = kindRow(kind)
+  return isPlain(kind) ? '0.2' : `'5 ${show[Math.floor(show.length / 2)]}'`
+}
+
 /** What is accepted in the place of a value that could not be read. */
 export function accepted(kind: Kind, given: unknown): string {
   const words = kindWords(kind)
-  const wanted = `must be ${/^[aeiou]/.test(words) ? 'an' : 'a'} ${words} such as ${isPlain(kind) ? '0.2' : `'5 ${kindRow(kind).show.at(-1)}'`}`
+  const wanted = `must be ${/^[aeiou]/.test(words) ? 'an' : 'a'} ${words} such as ${exampleOf(kind)}`
   if (kindRow(kind).lowest === 0 && isBelowZero(kind, given)) return 'must not be below absolute zero'
   if (typeof given === 'string') return wanted + textHint(kind, given)
   if (typeof given === 'number') return isPlain(kind) ? 'must be finite' : `${wanted}: a bare number has no unit`

@@ -111,9 +111,20 @@ function withoutDuplicates(issues: readonly Found[]): Issue[] {
     .map(({ path, given, accepts }) => ({ path, given, accepts }))
 }
 
+/** Names of the trade for fields that have another one here. */
+const KNOWN_AS: Readonly<Record<string, string>> = {
+  kv: 'speedConstant',
+  weight: 'mass',
+  resistance: 'terminalResistance',
+  inductance: 'phaseInductance',
+  preload: 'pretension',
+  tension: 'pretension',
+}
+
 function surplus(path: string, key: string, section: unknown, names: readonly string[]): Found {
   const given = (section as Record<string, unknown>)[key]
-  const near = nearName(key, names)
+  const known = KNOWN_AS[key.toLowerCase()]
+  const near = known !== undefined && names.includes(known) ? known : nearName(key, names)
   const hint = near === undefined ? '' : `, did you mean ${near}?`
   const prefix = path === '' ? '' : `${path}.`
   return {

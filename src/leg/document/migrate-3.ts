@@ -251,12 +251,17 @@ function bareMass(given: unknown, { motor, plate, sink, materials }: Document): 
 function gaitsOf(usage: Document | undefined): unknown {
   const gait = (name: 'walk' | 'trot', defaults: Document) => {
     const given = usage?.[name]
-    const traction = si('ratio', usage?.traction)
-    if (given === undefined && traction === undefined) return undefined
+    const written = usage?.traction
+    const traction = si('ratio', written)
+    if (given === undefined && written === undefined) return undefined
     const section = sectionOf(given) ?? (given === undefined ? {} : undefined)
     return section === undefined
       ? given
-      : { ...defaults, ...section, ...(traction === undefined ? {} : { traction: [-traction, traction] }) }
+      : {
+          ...defaults,
+          ...section,
+          ...(written === undefined ? {} : { traction: traction === undefined ? written : [-traction, traction] }),
+        }
   }
   const gaits = present({
     walk: gait('walk', { speed: '0.3 m/s', dutyFactor: 0.75, stepLength: '120 mm', clearance: '40 mm' }),
@@ -268,7 +273,8 @@ function gaitsOf(usage: Document | undefined): unknown {
 function loadCasesOf(usage: Document = {}, environment: Document = {}): unknown {
   const { normalAir, hotAir, coldAir, wind } = environment
   const { slope, hopHeight, dropHeight, landingTravel, touchDownHeight, stallTime, days, shelfTime, shelfTemperature } = usage
-  const travel = landingTravel ?? '60 mm'
+  const or = (given: unknown, otherwise: string) => (given === undefined ? otherwise : given)
+  const travel = or(landingTravel, '60 mm')
   const angle = si('angle', slope)
   const degrees = (x: number) => `${Number(((x * 180) / Math.PI).toPrecision(12))} deg`
   const landing = [hopHeight, dropHeight, landingTravel, touchDownHeight].some((given) => given !== undefined)
@@ -283,15 +289,18 @@ function loadCasesOf(usage: Document = {}, environment: Document = {}): unknown 
     aged: shelfTime === undefined ? undefined : { time: shelfTime },
   })
   const events = present({
+    // A slope that cannot be read is handed on, so that it is named.
     ...(angle === undefined
-      ? {}
+      ? slope === undefined
+        ? {}
+        : { slopeUp: { kind: 'slope', gait: 'walk', angle: slope } }
       : {
           slopeUp: { kind: 'slope', gait: 'walk', angle: degrees(angle) },
           slopeDown: { kind: 'slope', gait: 'walk', angle: degrees(-angle) },
           slopeAcross: { kind: 'slope', gait: 'walk', angle: degrees(angle), direction: 'across' },
         }),
-    hop: landing ? present({ kind: 'hop', height: hopHeight ?? '30 mm', travel, touchDownHeight }) : undefined,
-    drop: landing ? present({ kind: 'drop', height: dropHeight ?? '80 mm', feet: 2, travel, touchDownHeight }) : undefined,
+    hop: landing ? present({ kind: 'hop', height: or(hopHeight, '30 mm'), travel, touchDownHeight }) : undefined,
+    drop: landing ? present({ kind: 'drop', height: or(dropHeight, '80 mm'), feet: 2, travel, touchDownHeight }) : undefined,
     stall: stallTime === undefined ? undefined : { kind: 'stall', gait: 'walk', time: stallTime },
   })
   const all = Object.fromEntries(Object.entries({ airs, ages, events }).filter(([, section]) => Object.keys(section).length > 0))

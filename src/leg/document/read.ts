@@ -1,5 +1,6 @@
 import { type Document, isMap, isNode, isScalar, isSeq, LineCounter, parseDocument, visit } from 'yaml'
 import { InputError, type Issue, show } from '../../units/index.js'
+import { decimalCommas, placeText, slipOfText } from './slips-of-text.js'
 
 /** A leg's specification is some kilobytes; a text much longer is something else. */
 const LONGEST_TEXT = 100_000
@@ -59,15 +60,17 @@ function parsed(where: string, text: string): { data: unknown; placeOf: Read['pl
   if (text.trim() === '') fail('an empty text', 'must be the specification of a leg as JSON or YAML')
   if (text.length > LONGEST_TEXT)
     fail(`${text.length} characters`, `must be at most ${LONGEST_TEXT} characters; a specification has a few thousand`)
+  const slip = slipOfText(text)
+  if (slip !== undefined) throw new InputError(where, [slip])
   const lines = new LineCounter()
   // The parser's own search for keys that stand twice takes a time that grows with the square of their number.
   const document = parseDocument(text, { uniqueKeys: false, prettyErrors: true, logLevel: 'error', lineCounter: lines })
-  const unreadable = document.errors.map(({ linePos, message }) => ({
+  const unreadable = distinct(document.errors).map(({ linePos, message }) => ({
     path: linePos === undefined ? 'text' : placeText(linePos[0]),
     given: 'not readable',
-    accepts: firstLine(message),
+    accepts: plainly(firstLine(message)),
   }))
-  const issues = unreadable.length > 0 ? unreadable : repeatedKeys(document, lines)
+  const issues = unreadable.length > 0 ? unreadable : [...repeatedKeys(document, lines), ...decimalCommas(document, lines, text)]
   if (issues.length > 0) throw new InputError(where, issues.slice(0, MOST_MISTAKES))
   try {
     return { data: document.toJS({ maxAliasCount: MOST_ALIASES }), placeOf: (path) => placeIn(document, lines, path) }
@@ -116,7 +119,22 @@ function repeatedKeys(document: Document, lines: LineCounter): Issue[] {
   return issues
 }
 
-const placeText = ({ line, col }: { line: number; col: number }) => `line ${line}, column ${col}`
+/** Errors of different sorts: one slip moves all that follows, and the parser says the same of each line. */
+const distinct = <E extends { readonly message: string }>(errors: readonly E[]): E[] => {
+  const seen = new Set<string>()
+  return errors.filter(({ message }) => {
+    const sort = firstLine(message)
+    const isNew = !seen.has(sort)
+    seen.add(sort)
+    return isNew
+  })
+}
+
+/** What the parser's message means to a builder. */
+const plainly = (message: string) =>
+  message.startsWith('All mapping items must start')
+    ? 'the line before has no colon, or this line is indented otherwise than its neighbours'
+    : message
 
 const firstLine = (text: string) => (text.split('\n')[0] as string).replace(/ at line \d+, column \d+:?$/, '')
 

@@ -1,6 +1,6 @@
-import { type Kind, unitNames } from '../../units/index.js'
+import { exampleOf, type Kind, unitNames } from '../../units/index.js'
 import type { Field, Fields } from './field.js'
-import { acceptedBy, example, isLeaf, type Leaf, TABLES } from './leaf.js'
+import { acceptedBy, isLeaf, type Leaf, TABLES } from './leaf.js'
 
 type Schema = Record<string, unknown>
 
@@ -120,7 +120,7 @@ function quantityReference(kind: Kind, definitions: Record<string, Schema>): Sch
           type: 'string',
           pattern: `^${NUMBER} (${units.map(escaped).join('|')})$`,
           patternErrorMessage: accepts,
-          examples: [example(kind).replaceAll("'", '')],
+          examples: [exampleOf(kind).replaceAll("'", '')],
         },
         { type: 'array', prefixItems: [{ type: 'number' }, { enum: units }], minItems: 2, maxItems: 2 },
         ...(plain ? [{ type: 'number' }] : []),

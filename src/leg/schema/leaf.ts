@@ -1,6 +1,6 @@
 import { fibreNames } from '../../capstan/index.js'
 import { metricThread, parallelPin, propertyClass, smallBallBearing } from '../../fasteners/index.js'
-import { type In, InputError, type Kind, kindRow, kindWords, nearNames, Quantity, quantity, quantityFromJSON } from '../../units/index.js'
+import { exampleOf, type In, InputError, type Kind, kindWords, nearNames, Quantity, quantity, quantityFromJSON } from '../../units/index.js'
 import type { Band, Field, Table } from './field.js'
 import { materialFrom } from './own-material.js'
 import { Rejection } from './rejection.js'
@@ -55,10 +55,9 @@ export function acceptedBy(field: Leaf): string {
   if ('integer' in field) return `must be a whole number from ${field.min} to ${field.max}`
   if ('kind' in field) {
     const limits = limitWords(field)
-    return `must be a quantity of ${kindWords(field.kind)} such as ${example(field.kind)}${limits === '' ? '' : `, ${limits}`}`
+    return `must be a quantity of ${kindWords(field.kind)} such as ${exampleOf(field.kind)}${limits === '' ? '' : `, ${limits}`}`
   }
-  if ('interval' in field)
-    return `must be the lowest and the highest ${field.interval}, such as [${example(field.interval)}, ${example(field.interval)}], rising`
+  if ('interval' in field) return `must be the lowest and the highest ${field.interval}, such as ${rangeOf(field.interval)}, rising`
   if ('band' in field) return `must be [low, typical, high], rising, above 0 and at most ${field.max}`
   if ('oneOf' in field) return `must be one of ${field.oneOf.join(', ')}`
   if ('designation' in field) return `must be the designation of ${TABLES[field.designation].what}`
@@ -71,11 +70,8 @@ export function acceptedBy(field: Leaf): string {
   return 'must be a text of 1 to 200 characters'
 }
 
-/** An example of a quantity as it is written. */
-export function example(kind: Kind): string {
-  const unit = kindRow(kind).show.at(-1) as string
-  return unit === '1' ? '0.2' : `'5 ${unit}'`
-}
+/** An example of a range as it is written. */
+const rangeOf = (kind: Kind) => `[${exampleOf(kind).replace('5', '2').replace('0.2', '0.1')}, ${exampleOf(kind)}]`
 
 type Scalar = Extract<Leaf, { kind: Kind }>
 
@@ -116,7 +112,7 @@ function unitSlip({ kind, max }: Scalar, x: number): string {
 function readInterval({ interval: kind, min, max }: Extract<Leaf, { interval: Kind }>, given: unknown) {
   const named = given as { lowest?: unknown; highest?: unknown } | null
   const ends = Array.isArray(given) ? given : typeof given === 'object' && named !== null ? [named.lowest, named.highest] : []
-  if (ends.length !== 2) throw new Rejection(`must be the lowest and the highest, such as [${example(kind)}, ${example(kind)}]`)
+  if (ends.length !== 2) throw new Rejection(`must be the lowest and the highest, such as ${rangeOf(kind)}`)
   const [lowest, highest] = ends.map((end) => asQuantity(kind, end)) as [Quantity, Quantity]
   if (!(lowest.si < highest.si)) throw new Rejection(`must rise from ${lowest} to a higher value; the limits are upside down`)
   if (!(lowest.si >= bound(kind, min, Number.NEGATIVE_INFINITY) && highest.si <= bound(kind, max, Number.POSITIVE_INFINITY)))

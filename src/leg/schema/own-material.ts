@@ -25,6 +25,16 @@ export function ownRecordOf(material: Material): OwnMaterial {
   return record
 }
 
+/** Symbols of the trade for properties. */
+const SYMBOLS: Readonly<Record<string, PropertyName>> = { E: 'modulus', nu: 'poissonRatio', rho: 'density', CTE: 'thermalExpansion' }
+
+/** The property that a name means, or those that end with it, such as tensileStrength for strength; otherwise all properties. */
+function meantProperty(name: string): string {
+  const ending = NAMES.filter((one) => one.endsWith(name.charAt(0).toUpperCase() + name.slice(1)))
+  const near = SYMBOLS[name] ?? (ending.length > 0 ? ending.join(' or ') : nearName(name, NAMES))
+  return near === undefined ? `; its properties are ${NAMES.join(', ')}` : `, did you mean ${near}?`
+}
+
 function madeOf({ basedOn, ...values }: OwnMaterial): Material {
   if (typeof basedOn !== 'string') throw new Rejection('must say which material of the table it is basedOn')
   const base = materialByName(basedOn)
@@ -32,8 +42,7 @@ function madeOf({ basedOn, ...values }: OwnMaterial): Material {
   const properties: Record<string, unknown> = {}
   for (const [name, value] of Object.entries(values)) {
     if (!NAMES.includes(name)) {
-      const near = nearName(name, NAMES)
-      problems.push(`${name} is not a property of a material${near === undefined ? '' : `, did you mean ${near}?`}`)
+      problems.push(`${name} is not a property of a material${meantProperty(name)}`)
       continue
     }
     try {
