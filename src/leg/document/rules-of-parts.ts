@@ -1,3 +1,4 @@
+import { Quantity } from '../../units/index.js'
 import { bearingOf, pinOf, threadOf } from '../schema/tables.js'
 import { below, entriesOf, millimetres, notAbove, type PartlyLeg, type Report } from './partly.js'
 
@@ -26,6 +27,10 @@ function linkRules({ links, robot }: PartlyLeg, report: Report): void {
     if (below(link?.length, link?.centreOfMass))
       report(`links.${name}.centreOfMass`, link?.centreOfMass, `must be at most the length of the link (${link?.length})`)
   }
+  const weights = (['upper', 'lower'] as const).map((name) => links?.[name]?.counterweight?.mass?.si ?? 0)
+  const all = (robot?.legs ?? 0) * weights.reduce((sum, one) => sum + one, 0)
+  if (robot?.mass !== undefined && all >= robot.mass.si)
+    report('robot.mass', robot.mass, `must be more than the counterweights of all legs (${new Quantity(all, 'mass')}), which it includes`)
   const [upper, lower, height] = [links?.upper?.length?.si, links?.lower?.length?.si, robot?.standHeight]
   if (upper === undefined || lower === undefined || height === undefined) return
   if (height.si >= upper + lower)

@@ -21,7 +21,7 @@ type Drawn = Leg['joints']['hip']['drive']
  * The leg in the Unified Robot Description Format for simulators: body, hip, upper link, lower link and foot, with masses, inertias, and boxes or cylinders as
  * shapes; joints with limits of angle, torque, speed, and friction. Frames have x forward, y left, z up; zero is the leg straight down.
  *
- * Links have the mass, centre and inertia that the load cases take, with motors, plates and sinks where they are mounted; the hip link between the two hip axes has no mass there. The torque limit is the largest that the control sheet allows for
+ * Links have the mass, centre and inertia that the load cases take, with motors, plates, sinks and counterweights where they are mounted; the hip link between the two hip axes has no mass there. The torque limit is the largest that the control sheet allows for
  * any time, of every kind of drive; the speed limit is that of the motor without load at the supply's voltage or of the gearbox, friction the drag of the drive. A sideways hip that something else holds has the torque of that and no speed. Springs, give of the
  * drives and rotor inertia have no place in the format.
  *

@@ -35,12 +35,14 @@ const rodBlocks = (rod: AssemblyPlan['rod']): Block[] =>
         ),
       ]
 
-/** Belts, gears, gearboxes and direct drives: what to buy, cut and set. */
+const wordsOfWork = (kind: AssemblyPlan['drives'][number]['kind']) => (kind === 'counterweight' ? kind : wordsOfKind(kind).drive)
+
+/** Belts, gears, gearboxes, direct drives and counterweights: what to buy, cut and set. */
 const driveBlocks = (drives: AssemblyPlan['drives']): Block[] =>
   drives.map(({ joint, kind, sizes }) =>
     table(
-      `Sizes and settings: ${wordsOfKind(kind).drive} of the ${jointWords(joint)}`,
-      [`${wordsOfKind(kind).drive} of the ${jointWords(joint)}`, 'size'],
+      `Sizes and settings: ${wordsOfWork(kind)} of the ${jointWords(joint)}`,
+      [`${wordsOfWork(kind)} of the ${jointWords(joint)}`, 'size'],
       sizes.map(({ what, value }) => [what, value]),
     ),
   )

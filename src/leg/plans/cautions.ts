@@ -10,9 +10,14 @@ const OF_KIND: { readonly [K in DriveKind]?: string } = {
   direct: 'A direct drive holds nothing without current: the leg falls at once. Support it before you switch off.',
 }
 
+const OF_COUNTERWEIGHT =
+  'A counterweight swings on the far side of its joint and pinches there. Screw it on: one that comes off in a landing flies, and the leg drops or leaps.'
+
 /** Cautions for the work on a leg: those of its kinds of drive first. @internal */
 export function cautionsOf(x: LegNumbers): readonly string[] {
   const [ofCord, ...others] = CAUTIONS
   const own = (Object.keys(OF_KIND) as DriveKind[]).flatMap((kind) => (drivenBy(x, kind).length > 0 ? (OF_KIND[kind] ?? []) : []))
+  const balanced = (['upper', 'lower'] as const).some((link) => x.links[link].counterweight !== undefined)
+  if (balanced) own.push(OF_COUNTERWEIGHT)
   return [...(drivenBy(x, 'cord').length > 0 && ofCord !== undefined ? [ofCord] : []), ...own, ...others]
 }

@@ -1,7 +1,8 @@
-import { type DriveKind, type DrivenJoint, driveKindOf, drivenJoints, type Prepared } from '../numbers.js'
+import { type DriveKind, type DrivenJoint, driveKindOf, drivenJoints, JOINTS, type Prepared } from '../numbers.js'
 import type { FollowUp } from './assembly-steps.js'
 import { beltWork } from './belt-work.js'
 import { directWork, gearboxWork } from './bought-work.js'
+import { counterweightWork } from './counterweight-work.js'
 import { gearWork } from './gear-work.js'
 import type { ShoppingLine } from './shopping.js'
 import type { Trouble } from './workshop-checks.js'
@@ -14,12 +15,12 @@ export interface DriveSize {
   readonly value: string
 }
 
-/** How a drive other than a cord is bought, made, put together and set. */
+/** How a drive other than a cord, or a counterweight, is bought, made, put together and set. */
 export interface DriveWork {
   /** Joint of the drive. */
   readonly joint: DrivenJoint
-  /** How it is driven. */
-  readonly kind: DriveKind
+  /** How it is driven, or what helps its drive. */
+  readonly kind: DriveKind | 'counterweight'
   /** Sizes to buy, to cut and to set. */
   readonly sizes: readonly DriveSize[]
   /** What to buy besides the motor. */
@@ -43,6 +44,8 @@ const MAKERS: { readonly [K in DriveKind]?: (leg: Prepared, joint: DrivenJoint) 
   direct: directWork,
 }
 
-/** The work on every drive that is no cord. @internal */
-export const driveWork = (leg: Prepared): DriveWork[] =>
-  drivenJoints(leg.x).flatMap((joint) => MAKERS[driveKindOf(leg.x, joint)]?.(leg, joint) ?? [])
+/** The work on every drive that is no cord, and on counterweights. @internal */
+export const driveWork = (leg: Prepared): DriveWork[] => [
+  ...drivenJoints(leg.x).flatMap((joint) => MAKERS[driveKindOf(leg.x, joint)]?.(leg, joint) ?? []),
+  ...JOINTS.flatMap((joint) => counterweightWork(leg, joint)),
+]

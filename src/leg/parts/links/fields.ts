@@ -7,6 +7,14 @@ export const length = field('link.length', ['link'], 'length', (x, { link }) => 
 export const mass = field('link.mass', ['link'], 'mass', (x, { link }) => x.links[link].mass)
 /** Distance of the centre of mass of the bare link from its upper joint; absent for its middle. */
 export const centreOfMass = optional('link.centreOfMass', ['link'], 'length', (x, { link }) => x.links[link].centreOfMass)
+/** Counterweight of a link: mass, and distance from its upper joint on the far side; absent where it has none. */
+export const counterweight = optional('link.counterweight.mass', ['link'], 'mass', (x, { link }) => x.links[link].counterweight?.mass)
+export const counterweightBeyond = optional(
+  'link.counterweight.beyond',
+  ['link'],
+  'length',
+  (x, { link }) => x.links[link].counterweight?.beyond,
+)
 export const width = field('link.width', ['link'], 'length', (x, { link }) => boxOf(x, link).width)
 export const depth = field('link.depth', ['link'], 'length', (x, { link }) => boxOf(x, link).depth)
 export const wall = field('link.wall', ['link'], 'length', (x, { link }) => x.links[link].section.wall)

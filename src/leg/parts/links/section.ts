@@ -7,6 +7,16 @@ const link = {
   mass: { kind: 'mass', above: 0, max: '50 kg', default: '0.1 kg', because: 'a printed link without what it carries' },
   /** Distance of its centre of mass from the upper joint axis. Default: the middle. */
   centreOfMass: { kind: 'length', min: '0 mm', max: '2 m', optional: true },
+  /** A counterweight: it balances the link about its upper joint. It adds its own mass and inertia, and the joint's pin carries it. */
+  counterweight: {
+    section: {
+      /** Mass of the counterweight with what holds it. The mass of the robot includes it. */
+      mass: { kind: 'mass', above: 0, max: '20 kg' },
+      /** Distance of its centre of mass from the upper joint axis, on the side away from the link. */
+      beyond: { kind: 'length', above: 0, max: '1 m' },
+    },
+    optional: true,
+  },
   /** Material of the link. */
   material: { refersTo: 'materials' },
   /** Cross-section of the link. */

@@ -52,6 +52,8 @@ const inertiaOf = line(
   (x) => x.bare * (x.length ** 2 / 12 + (x.own - x.centre) ** 2) + x.parts.reduce((sum, one) => sum + one, 0),
 )
 
+const onFarSide = line('place of a counterweight', { beyond: 'length' }, 'length', '−beyond', ({ beyond }) => -beyond)
+
 /** Density of a material; needed. */
 export const densityOf = (use: Use<never>, material: Of<'material'>) =>
   needed(use.at(name, { material }), 'density', use.at(density, { material }))
@@ -99,8 +101,10 @@ function carriedBy(use: Use<'link'>, of: Of<'link'>): readonly { readonly mass: 
     const distance = use.at(plate.distance, { plate: one })
     return use.at(mounted, { plate: one }).map((each) => ({ mass: each, distance }))
   })
-  if (use(linkage) === undefined || use.nameOf('link', of) === 'lower') return onPlates
-  return [...onPlates, { mass: use(rodMass), distance: use.run(halfLength, { length: use(link.length) }) }]
+  const [mass, beyond] = [use(link.counterweight), use(link.counterweightBeyond)]
+  const balanced = mass === undefined || beyond === undefined ? onPlates : [...onPlates, { mass, distance: use.run(onFarSide, { beyond }) }]
+  if (use(linkage) === undefined || use.nameOf('link', of) === 'lower') return balanced
+  return [...balanced, { mass: use(rodMass), distance: use.run(halfLength, { length: use(link.length) }) }]
 }
 
 /** A link with what is mounted on it, motors and plates as points: mass, distance of the centre of mass from the upper joint, inertia about it. */
