@@ -1,4 +1,5 @@
-import { type Axis, type Chart, type ChartText, domainOf, encode, framed, PALETTE, type Rule, rulesOf } from './specification.js'
+import type { Chart } from './chart.js'
+import { type Axis, type ChartText, domainOf, encode, framed, PALETTE, type Rule, rulesOf } from './specification.js'
 
 /** One horizontal bar. */
 export interface Bar {

@@ -8,7 +8,8 @@
  */
 
 export { type Bar, barChart } from './bar-chart.js'
+export type { Chart } from './chart.js'
 export { lineChart } from './line-chart.js'
 export { pointChart } from './point-chart.js'
-export { type Axis, type Band, type Chart, type ChartText, PALETTE, type Rule, type Series } from './specification.js'
+export { type Axis, type Band, type ChartText, PALETTE, type Rule, type Series } from './specification.js'
 export { type Renderer, svgOf } from './svg.js'

@@ -1,7 +1,7 @@
+import type { Chart } from './chart.js'
 import {
   type Axis,
   type Band,
-  type Chart,
   type ChartText,
   DASHES,
   domainOf,

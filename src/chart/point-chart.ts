@@ -1,16 +1,5 @@
-import {
-  type Axis,
-  type Chart,
-  type ChartText,
-  domainOf,
-  encode,
-  framed,
-  NEUTRAL,
-  type Rule,
-  rulesOf,
-  type Series,
-  SHAPES,
-} from './specification.js'
+import type { Chart } from './chart.js'
+import { type Axis, type ChartText, domainOf, encode, framed, NEUTRAL, type Rule, rulesOf, type Series, SHAPES } from './specification.js'
 
 /** Marks without lines, each series with its own shape. */
 export function pointChart(

@@ -1,3 +1,4 @@
+import type { Chart } from './chart.js'
 import { notebookSvg } from './svg.js'
 
 /** Colours of Okabe and Ito 2008 in the order charts use them (yellow is left out: too pale on white for lines). */
@@ -17,17 +18,6 @@ export const DASHES = [
 export const SHAPES = ['circle', 'square', 'triangle-up', 'diamond', 'cross', 'triangle-down', 'triangle-right'] as const
 /** The colour of guides and limits. */
 export const NEUTRAL = '#595959'
-
-/** A Vega-Lite specification; notebooks display it, `JSON.stringify` gives the plain specification. */
-export interface Chart {
-  /** Address of the Vega-Lite schema. */
-  readonly $schema: string
-  /** Title of the chart. */
-  readonly title: string
-  /** What the chart shows, for those who do not see it. */
-  readonly description: string
-  readonly [field: string]: unknown
-}
 
 /** One axis. */
 export interface Axis {

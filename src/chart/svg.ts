@@ -1,4 +1,4 @@
-import type { Chart } from './specification.js'
+import type { Chart } from './chart.js'
 
 /** Takes what the renderer reports of a specification. */
 interface Logger {

@@ -10,6 +10,7 @@ import { materialState } from './material-state.js'
 import { driveOf, hasCord, JOINTS, type Joint, motorOf, type Prepared, plateOf, prepare } from './numbers.js'
 import { caseList, knownOptions } from './options.js'
 import { heat } from './parts/motors/heat.js'
+import { keepCalculation } from './what-if.js'
 
 /** Options of `legFigures`. */
 export interface LegFiguresOptions {
@@ -51,7 +52,7 @@ export function legFigures(leg: Leg, options: LegFiguresOptions = {}): Formula<L
     const prepared = prepare(x)
     const { margin, reserve } = quick.governing(x)
     const calculation = quick.load(x)
-    prepared.kept.calculation = calculation
+    keepCalculation(prepared, calculation)
     const heatIn = (id: CaseId, joint: Joint) => {
       const { event, air } = LOAD_CASES[id]
       return calculation.get(heat, placeOf(calculation, { joint, event, air }) as never)

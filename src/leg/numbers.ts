@@ -1,5 +1,4 @@
 import { InputError, Quantity, show } from '../units/index.js'
-import type { LegCalculation } from './calculation.js'
 import type { Leg } from './document/describe.js'
 import type { LegData } from './document/fields.js'
 import { rejectNotComputed } from './document/not-computed.js'
@@ -155,8 +154,6 @@ export interface Prepared {
   readonly x: LegNumbers
   readonly end: End
   readonly drives: { readonly [J in Joint]: DriveNumbers }
-  /** What was worked out once (see `once.ts`), and for which leg: a changed copy of it starts anew. */
-  readonly kept: { leg: Prepared | undefined; calculation: LegCalculation | undefined }
 }
 
 const bandAt = (band: { low: number; typical: number; high: number }, end: End, badIs: 'low' | 'high') =>
@@ -188,9 +185,7 @@ export function prepare(x: LegNumbers, end: End = 'typical'): Prepared {
       pretensionLeft: bandAt(cord.pretensionLeft, end, 'low'),
     }
   }
-  const prepared: Prepared = { x, end, drives: byJoint(drive), kept: { leg: undefined, calculation: undefined } }
-  prepared.kept.leg = prepared
-  return prepared
+  return { x, end, drives: byJoint(drive) }
 }
 
 const radius = (pulley: { grooveDiameter?: number | undefined; centreLineRadius?: number | undefined }, cordDiameter: number): number =>

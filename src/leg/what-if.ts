@@ -14,15 +14,21 @@ import { geometry, loose, peakTension, pretension, shaftForce, slackTorque, slip
 import * as transmission from './parts/transmission/questions.js'
 import type { Index, Named } from './run/index.js'
 
+const calculations = new WeakMap<Prepared, LegCalculation>()
+
+/** Lets what is asked of a leg be read from a calculation that is there already. */
+export function keepCalculation(leg: Prepared, calculation: LegCalculation): void {
+  calculations.set(leg, calculation)
+}
+
 /** The calculation of a leg at its end of the ranges; made once for each. */
 export function calculationFor(leg: Prepared): LegCalculation {
-  if (leg.kept.leg !== leg || leg.kept.calculation === undefined) {
-    const calculation = calculationOf(leg.x)
-    if (leg.kept.leg !== leg) return calculation
-    leg.kept.calculation = calculation
-    if (leg.end !== 'typical') toEnd(calculation, leg.end)
-  }
-  return leg.kept.calculation
+  const known = calculations.get(leg)
+  if (known !== undefined) return known
+  const calculation = calculationOf(leg.x)
+  keepCalculation(leg, calculation)
+  if (leg.end !== 'typical') toEnd(calculation, leg.end)
+  return calculation
 }
 
 /** Puts every uncertain leaf at its unfavourable or favourable end, as far as that is the same for most checks: much creep is unfavourable. */

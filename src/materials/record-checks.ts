@@ -1,6 +1,6 @@
 import type { Property } from '../formula/index.js'
 import type { Issue, Kind } from '../units/index.js'
-import type { PropertyName } from './record.js'
+import type { PropertyName } from './property-kinds.js'
 
 /** Kinds whose values cannot be negative; expansion can (a magnet across its axis), and temperatures are absolute. */
 const SIGNED: readonly Kind[] = ['thermalExpansion']

@@ -1,6 +1,6 @@
 import { onlyKeys, reader, type Scalar } from '../formula/index.js'
 import { type Issue, type Kind, show } from '../units/index.js'
-import type { Design, Range } from './design.js'
+import type { Design, Range } from './design-choice.js'
 
 /** One input's values: the k-th of its list or grid, and the value at a fraction of its range. */
 export interface Axis {

@@ -1,37 +1,11 @@
 import { type AnyFormula, onlyKeys, type Scalar } from '../formula/index.js'
 import { latinHypercube, SOBOL_DIMENSIONS, sobolSequence } from '../numeric/index.js'
-import { type In, InputError, type Issue, type Kind, show } from '../units/index.js'
+import { InputError, type Issue, type Kind, show } from '../units/index.js'
 import { type Axis, axisOf, MOST_VALUES } from './design-axis.js'
+import type { Design } from './design-choice.js'
 import { scalarAt } from './path.js'
 
-/** A range of one input: its ends and, on a grid, how many values. */
-export interface Range<K extends Kind> {
-  readonly from: In<K>
-  readonly to: In<K>
-  /** Number of values on a grid, ends included. Not used by sampled designs. */
-  readonly count?: number
-  /** Values a constant step or a constant ratio apart. Default `linear`. */
-  readonly spacing?: 'linear' | 'log'
-}
-
-/** How the varied inputs are combined. */
-export type Design =
-  /** Every combination; the last input varies fastest. */
-  | 'grid'
-  /** Row by row; every input gives a list of the same length. */
-  | 'list'
-  | {
-      /** Number of points: each input's range is cut into as many equal parts, and each part is used once. */
-      readonly latinHypercube: number
-      /** Seed of the draws. */
-      readonly seed: number
-    }
-  | {
-      /** Number of points, the first ones of Sobol's sequence. */
-      readonly sobol: number
-      /** Seed of the scrambling. Default: not scrambled. */
-      readonly seed?: number
-    }
+export type { Design, Range } from './design-choice.js'
 
 /** The inputs a design varies, and its rows. Any row can be had by its index, so a study can be divided freely. */
 export interface Plan {

@@ -1,7 +1,7 @@
 import { type Chart, lineChart } from '../chart/index.js'
 import { significant } from '../units/index.js'
 import { planRecord } from './path.js'
-import type { Table } from './table.js'
+import type { Column } from './table-column.js'
 
 /** How a table is drawn. */
 export interface TableChartOptions {
@@ -13,8 +13,16 @@ export interface TableChartOptions {
   readonly title?: string
 }
 
+/** What a chart reads of a table. */
+interface Drawn {
+  readonly id: string
+  readonly rows: number
+  column(name: string): Column
+  in(name: string, unit: string): Float64Array
+}
+
 /** A line chart of one column over another. */
-export function tableChart(table: Table, x: string, y: string, options: TableChartOptions): Chart {
+export function tableChart(table: Drawn, x: string, y: string, options: TableChartOptions): Chart {
   const { lines, units = {}, title } = planRecord('chart', options, ['lines', 'units', 'title'])
   const axis = (name: string) => {
     const column = table.column(name)
@@ -36,7 +44,7 @@ export function tableChart(table: Table, x: string, y: string, options: TableCha
   return lineChart({ title: text, description: `${y} over ${x}, ${table.rows} rows of ${table.id}.`, x: across, y: up, series })
 }
 
-function lineName(table: Table, column: string, row: number, unit: string | undefined): string {
+function lineName(table: Drawn, column: string, row: number, unit: string | undefined): string {
   const found = table.column(column)
   if ('words' in found) return found.words[row] as string
   const shown = unit ?? found.unit

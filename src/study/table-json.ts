@@ -1,5 +1,5 @@
 import { type Kind, kindNames, refuse, siUnit } from '../units/index.js'
-import type { Column } from './table.js'
+import type { Column } from './table-column.js'
 
 /** A table as plain data. Numbers that are not finite are words, since JSON has none. */
 export interface TableJSON {

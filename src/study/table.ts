@@ -1,26 +1,10 @@
 import type { Chart } from '../chart/index.js'
 import { type Kind, Quantity, significant, siUnit } from '../units/index.js'
 import { type TableChartOptions, tableChart } from './table-chart.js'
+import type { Column } from './table-column.js'
 import { columnsToJSON, partsFromJSON, type TableJSON } from './table-json.js'
 
-/** One column of a table: numbers in the SI unit of a kind, or words. */
-export type Column =
-  | {
-      /** Name of the column. */
-      readonly name: string
-      /** Kind of its numbers. */
-      readonly kind: Kind
-      /** SI unit of its numbers. */
-      readonly unit: string
-      /** Its numbers, row by row. */
-      readonly values: Float64Array
-    }
-  | {
-      /** Name of the column. */
-      readonly name: string
-      /** Its words, row by row. */
-      readonly words: readonly string[]
-    }
+export type { Column } from './table-column.js'
 
 /** What `toArrow` uses of the package `apache-arrow`. */
 export interface ArrowPackage {

@@ -10,6 +10,7 @@ import { caseList, knownOptions } from '../options.js'
 import { CHECKS } from '../parts/index.js'
 import type { Assessment, CheckResult } from '../result.js'
 import { type Calculation, SheetMaker } from '../run/index.js'
+import { keepCalculation } from '../what-if.js'
 import { displayed } from './display.js'
 import { bestMeasurement } from './evidence.js'
 import { type CheckFindings, findingsOf } from './findings.js'
@@ -51,7 +52,7 @@ export function assess(leg: Leg, options: AssessOptions = {}): Assessment {
   const measurement = measurementFor(checks, calculation, bands)
   const unsettled = unsettledOf(calculation, cases)
   const prepared = prepare(x)
-  prepared.kept.calculation = calculation
+  keepCalculation(prepared, calculation)
   const assessment = displayed({
     leg,
     passes: checks.every(({ reserve }) => reserve >= 1),

@@ -4,6 +4,7 @@ import { acceptedBy, defaultsOf, exactlyOneIssues, type LegDefault, placeAt, sal
 import { displayedLeg } from './display.js'
 import { earlierPath } from './earlier-paths.js'
 import { DOCUMENT_VERSION, documentFields, type LegData, type LegSpecification } from './fields.js'
+import type { Leg } from './leg.js'
 import { migrate, versionOf } from './migrate.js'
 import type { PartlyLeg } from './partly.js'
 import { readDocument } from './read.js'
@@ -12,14 +13,7 @@ import { driveRules } from './rules-of-drives.js'
 import { loadRules } from './rules-of-loads.js'
 import { partRules } from './rules-of-parts.js'
 
-/**
- * One leg as it was read: every field of the document as a quantity, word or number, those that the document left open included.
- * It is plain data: change a field by describing a new leg (`{ ...leg, robot: { ...leg.robot, mass: '12 kg' } }` goes back in as it is).
- */
-export type Leg = LegData & {
-  /** What the document left open: where, which value is assumed, and why. */
-  readonly defaults: readonly LegDefault[]
-}
+export type { Leg } from './leg.js'
 
 // Made at the first document: it takes half as long as importing the library.
 let schema: ReturnType<typeof zodOf> | undefined

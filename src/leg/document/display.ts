@@ -1,5 +1,5 @@
 import { kindWords, Quantity } from '../../units/index.js'
-import type { Leg } from './describe.js'
+import type { Leg } from './leg.js'
 
 /** A leg that notebooks show in brief; plain data otherwise. */
 export function displayedLeg(leg: Leg): Leg {

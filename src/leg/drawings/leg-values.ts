@@ -1,6 +1,7 @@
 import { calculationOf, type LegCalculation, placeOf } from '../calculation.js'
 import type { Prepared } from '../numbers.js'
 import type { Index, Value } from '../run/index.js'
+import { keepCalculation } from '../what-if.js'
 
 /** Names of instances: a joint, an event, a bolt group. */
 export type Names = { readonly [X in Index]?: string }
@@ -11,7 +12,7 @@ export class LegValues {
 
   constructor(readonly leg: Prepared) {
     this.calculation = calculationOf(leg.x)
-    leg.kept.calculation = this.calculation
+    keepCalculation(leg, this.calculation)
   }
 
   /** A value for instances by name. Throws the error of a value that cannot be calculated. */

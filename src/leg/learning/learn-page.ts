@@ -3,7 +3,7 @@ import { endless } from '../plans/show.js'
 import { heading, type Page, points, table, text } from '../report/blocks.js'
 import { verdictText } from '../report/content.js'
 import { markdownPage } from '../report/markdown-blocks.js'
-import type { Learnt } from './learn.js'
+import type { Learnt } from './learnt.js'
 
 const STATES = { corrected: 'corrected', confirmed: 'confirmed', undetermined: 'undetermined', notApplied: 'not applied' } as const
 

@@ -2,33 +2,16 @@ import { type AssessOptions, assess } from '../assess/assess.js'
 import type { Leg } from '../document/describe.js'
 import { knownOptions } from '../options.js'
 import { benchLeg } from '../plans/bench.js'
-import { type Comparison, compareAssessments } from '../plans/compare.js'
+import { compareAssessments } from '../plans/compare.js'
 import { displayed } from '../plans/show.js'
-import { corrections, type MovedField, type StandLogs } from './corrections.js'
+import { corrections, type StandLogs } from './corrections.js'
 import type { EstimateOptions } from './estimate.js'
-import type { ComparedLog } from './foot.js'
 import { learntPage } from './learn-page.js'
-import type { LogRemark } from './logs.js'
-import { type NextMeasurement, nextMeasurements } from './next.js'
+import type { Learnt } from './learnt.js'
+import { nextMeasurements } from './next.js'
 
 /** Options of `learn`. `insist` names logs to use although they are not believed. */
 export interface LearnOptions extends AssessOptions, EstimateOptions {}
-
-/** What was learnt. */
-export interface Learnt {
-  /** The leg with the corrected fields. */
-  readonly leg: Leg
-  /** Fields that the logs moved, or left as they are. */
-  readonly moved: readonly MovedField[]
-  /** Measurements that correct no field, next to what the corrected leg predicts. */
-  readonly compared: readonly ComparedLog[]
-  /** What was found in the logs. */
-  readonly remarks: readonly LogRemark[]
-  /** What to measure next, the most informative first. */
-  readonly next: readonly NextMeasurement[]
-  /** Old and new verdict side by side. */
-  readonly comparison: Comparison
-}
 
 /**
  * Corrects a leg's fields from logs of the test stand and assesses it again. Each log is CSV with the header that the stand plan lists. All logs

@@ -1,7 +1,7 @@
 import type { Quantity } from '../../units/index.js'
 import { type Easing, easingsOf, largerParts, type Wished } from './easings.js'
+import type { Entry } from './entry.js'
 import { Judge, type Judged } from './judge.js'
-import type { Entry } from './propose-leg.js'
 import { reasonsOf } from './reasons.js'
 import { mend } from './search.js'
 import type { LegSizes } from './sizes.js'

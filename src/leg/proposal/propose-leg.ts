@@ -5,6 +5,7 @@ import type { LegSpecification } from '../document/fields.js'
 import { knownOptions } from '../options.js'
 import type { Assessment } from '../result.js'
 import { type LegStock, legDocument, PROPOSAL_CASES, strengthOf } from './document.js'
+import type { Entry } from './entry.js'
 import { frontOf, type Known, pickedFrom } from './front.js'
 import type { LegGoals } from './goals.js'
 import { Judge, type Judged } from './judge.js'
@@ -114,13 +115,6 @@ function checkNumbers(evaluations: number, seed: number): void {
   whole('evaluations', evaluations, 100)
   whole('seed', seed, 0)
   if (issues.length > 0) throw new InputError('proposeLeg', issues)
-}
-
-/** A stock with its judge and the best leg found of it. */
-export interface Entry {
-  readonly stock: LegStock
-  readonly judge: Judge
-  readonly judged: Judged
 }
 
 /** Every motor with every cord and polymer; drums are printed from the strongest polymer at hand. */

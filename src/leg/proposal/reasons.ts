@@ -1,7 +1,7 @@
 import { materialByName } from '../../materials/index.js'
 import { Quantity, significant } from '../../units/index.js'
 import { CHECKS } from '../parts/index.js'
-import type { Entry } from './propose-leg.js'
+import type { Entry } from './entry.js'
 
 const NAMED = 4
 

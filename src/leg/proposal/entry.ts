@@ -1,0 +1,9 @@
+import type { LegStock } from './document.js'
+import type { Judge, Judged } from './judge.js'
+
+/** A stock with its judge and the best leg found of it. */
+export interface Entry {
+  readonly stock: LegStock
+  readonly judge: Judge
+  readonly judged: Judged
+}
