@@ -2,12 +2,15 @@ import { type DriveCoupling, driveCoupling, fourBarKneePose } from '../kinematic
 import { Quantity } from '../units/index.js'
 import type { Prepared } from './numbers.js'
 import { kneeLinkage, rodOf } from './parts/transmission/through-hip/fields.js'
+import { throughRatio } from './through-ratio.js'
 
 const length = (x: number) => new Quantity(x, 'length')
 const angle = (x: number) => new Quantity(x, 'angle')
 
 /** How the drums of both drives turn with the joints; absent where each turns with its own. */
 export function couplingOf({ x }: Prepared): DriveCoupling | undefined {
+  const pulleys = throughRatio(x)
+  if (pulleys !== undefined) return driveCoupling({ knee: 'cordFromHip', ratio: pulleys })
   const rod = rodOf(x)
   if (rod === undefined) return undefined
   const { lowest, highest } = x.joints.knee.range

@@ -3,6 +3,7 @@ import type { Leg } from './document/describe.js'
 import type { LegData } from './document/fields.js'
 import { rejectNotComputed } from './document/not-computed.js'
 import { type PinSize, pinOf } from './schema/tables.js'
+import { SECOND_STAGE, secondStage } from './second-stage.js'
 
 /** Which end of every range a leg is assessed with: the typical values, or all the bad or all the good ends together. */
 export type End = 'pessimistic' | 'typical' | 'optimistic'
@@ -62,17 +63,21 @@ export const entriesOfJoints = <T>(of: OfDrivenJoints<T>): readonly (readonly [D
 export const drivenJoints = ({ joints: { sidewaysHip } }: LegNumbers): readonly DrivenJoint[] =>
   sidewaysHip === undefined || sidewaysHip.drive.kind === 'held' ? JOINTS : [...JOINTS, 'sidewaysHip']
 /** The name of a joint in words. */
-export const jointWords = (joint: DrivenJoint): string => (joint === 'sidewaysHip' ? 'sideways hip' : joint)
+export const jointWords = (joint: DrivenJoint): string =>
+  joint === 'sidewaysHip' ? 'sideways hip' : (joint as string) === SECOND_STAGE ? 'knee, second stage' : joint
 
 type JointNumbers = LegNumbers['joints'][Joint]
 type DriveOf<K extends JointNumbers['drive']['kind']> = Extract<JointNumbers['drive'], { readonly kind: K }>
 
 /** The drive of a joint, where it is of that kind. Throws a `RangeError` where it is of another one. */
 export function driveOf<K extends JointNumbers['drive']['kind']>(x: LegNumbers, joint: DrivenJoint, kind: K): DriveOf<K> {
-  const { drive } = jointOf(x, joint)
+  const drive = anyDriveOf(x, joint)
   if (drive.kind === kind) return drive as DriveOf<K>
   throw new RangeError(`the ${jointWords(joint)} has no ${kind} drive`)
 }
+/** The drive of a joint of any kind, and the second stage of a knee that belt or cord drives through the hip. */
+const anyDriveOf = (x: LegNumbers, joint: DrivenJoint): JointNumbers['drive'] =>
+  (joint as string) === SECOND_STAGE ? secondStage(x) : jointOf(x, joint).drive
 /** A kind of drive. */
 export type DriveKind = JointNumbers['drive']['kind']
 /** A driven joint of the document. The sideways hip has neither pin nor shaft of its own. */
@@ -82,7 +87,7 @@ export function jointOf(x: LegNumbers, joint: DrivenJoint): JointNumbers {
   return found as JointNumbers
 }
 /** How a joint is driven. */
-export const driveKindOf = (x: LegNumbers, joint: DrivenJoint): DriveKind => jointOf(x, joint).drive.kind
+export const driveKindOf = (x: LegNumbers, joint: DrivenJoint): DriveKind => anyDriveOf(x, joint).kind
 /** The driven joints of one kind of drive. */
 export const drivenBy = (x: LegNumbers, kind: DriveKind): readonly DrivenJoint[] =>
   drivenJoints(x).filter((joint) => driveKindOf(x, joint) === kind)

@@ -12,7 +12,10 @@ import { rotorAtJoint } from './parts/motors/rotor.js'
 import { pinForce } from './parts/pins-and-bosses/loads.js'
 import { geometry, loose, peakTension, pretension, shaftForce, slackTorque, slipTorque, windup } from './parts/transmission/cord/values.js'
 import * as transmission from './parts/transmission/questions.js'
+import { blowTorque, freePlay, stiffness, windup as windupOfDrive } from './parts/transmission/through-hip/whole.js'
 import type { Index, Named } from './run/index.js'
+import { SECOND_STAGE } from './second-stage.js'
+import { throughRatio } from './through-ratio.js'
 
 const calculations = new WeakMap<Prepared, LegCalculation>()
 
@@ -57,9 +60,9 @@ const transmissionAt = (calculation: LegCalculation, where: Named) => {
   return {
     ratio: calculation.get(transmission.ratio, here),
     efficiency: calculation.get(transmission.efficiency, here),
-    stiffness: calculation.get(transmission.stiffness, here),
-    windup: calculation.get(transmission.windup, here),
-    freePlay: calculation.get(transmission.freePlay, here),
+    stiffness: calculation.get(stiffness, here),
+    windup: calculation.get(windupOfDrive, here),
+    freePlay: calculation.get(freePlay, here),
     rotorAtJoint: calculation.get(rotorAtJoint, here),
   }
 }
@@ -139,7 +142,7 @@ export const driveAt = (leg: Prepared, ask: DriveAsk): DriveState => under(leg, 
 export const transmissionUnder = (leg: Prepared, ask: DriveAsk) =>
   under(leg, ask, (calculation, where) => ({
     ...transmissionAt(calculation, where),
-    blowTorque: calculation.get(transmission.blowTorque, where as never),
+    blowTorque: calculation.get(blowTorque, where as never),
   }))
 
 function under<T>(leg: Prepared, { joint, torque, age, ...ask }: DriveAsk, read: (calculation: LegCalculation, where: Named) => T): T {
@@ -147,13 +150,17 @@ function under<T>(leg: Prepared, { joint, torque, age, ...ask }: DriveAsk, read:
   const where = at(calculation, { joint, event: 'walk', air: 'normal', age })
   const here = where as never
   calculation.set(airTemperature, here, ask.air)
+  const second = joint === 'knee' ? throughRatio(leg.x) : undefined
+  const knee = second === undefined ? undefined : at(calculation, { joint: SECOND_STAGE, event: 'walk', air: 'normal', age })
   calculation.pin(driveLoad, here, Math.abs(torque))
+  if (knee !== undefined) calculation.pin(driveLoad, knee as never, Math.abs(torque * (second as number)))
   calculation.pin(stroke, here, ask.stroke)
   calculation.pin(footForce, here, ask.footForce)
   try {
     return read(calculation, where)
   } finally {
     calculation.unpin(driveLoad, here)
+    if (knee !== undefined) calculation.unpin(driveLoad, knee as never)
     calculation.unpin(stroke, here)
     calculation.unpin(footForce, here)
     calculation.restore(calculation.cell(airTemperature, here))

@@ -10,6 +10,7 @@ import { strideLoads } from '../../src/leg/parts/motion/stride.js'
 import { type Calculation, SheetMaker } from '../../src/leg/run/index.js'
 import { geared } from './gear-legs.js'
 import { workAgain } from './run/second-reader.js'
+import { beltRevised, cordKnee } from './through-legs.js'
 
 const read = (name: string) => describeLeg(readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8'))
 // A four-bar whose links are all of different lengths: of a parallelogram, torques of knee and drum are the same number.
@@ -43,6 +44,19 @@ const twoBelts = withFields(orchard, {
   'gaits.trot.traction': [-0.12, 0.16],
 })
 legs.push(['joints driven by belts', legNumbers(twoBelts)])
+// The belt of each stage another one, so that no two numbers are equal by chance.
+const twoStages = withFields(beltRevised, {
+  'belts.link': { ...beltRevised.belts.link, axialRigidity: '380 kN', toothForce: '171 N', massPerLength: '0.1 kg/m', width: '24 mm' },
+  'joints.knee.drive.largeTeeth': 119,
+  'joints.hip.drive.pretension': '433 N',
+  'links.upper.centreOfMass': '96 mm',
+})
+legs.push(['a knee driven by a belt along the upper link', legNumbers(twoStages)])
+const threeCords = withFields(cordKnee, {
+  'joints.knee.drive.drum.grooveDiameter': '96 mm',
+  'joints.knee.through.friction': [0.07, 0.13, 0.19],
+})
+legs.push(['a knee driven by a crossed cord along the upper link', legNumbers(threeCords)])
 const formulas = new Map<string, AnyFormula>([...catalogue, [strideLoads.id, strideLoads as unknown as AnyFormula]])
 
 /** Constants that the materials' own functions write. */

@@ -37,8 +37,6 @@ function joints({ joints: { sidewaysHip, hip, knee }, plates }: LegData, report:
   for (const [name, joint] of Object.entries({ sidewaysHip, hip, knee }))
     if (joint?.parallel !== undefined) report(`joints.${name}.parallel`, 'a spring', 'leave it out')
   const { through } = knee
-  if (through !== undefined && through.kind !== 'rod')
-    report('joints.knee.through.kind', through.kind, 'only a rod drives the knee from the hip axis')
   if (through !== undefined && (knee.drive.kind === 'direct' || knee.drive.kind === 'gearbox'))
     report(
       'joints.knee.drive.kind',

@@ -1,5 +1,6 @@
 import { type Check, ofPart } from '../cases/check.js'
 import { type Joint, jointWords, type LegNumbers } from '../numbers.js'
+import { beltOrCordOf } from '../second-stage.js'
 import { boltChecks } from './bolts/checks.js'
 import { controllerChecks } from './controllers/checks.js'
 import { delayCheck } from './controllers/delay.js'
@@ -8,6 +9,7 @@ import { bearingChecks } from './hip-shaft/bearings.js'
 import { shaftChecks } from './hip-shaft/shaft.js'
 import { jointChecks } from './joints/checks.js'
 import { linkChecks } from './links/checks.js'
+import { squeezeChecks } from './links/squeeze.js'
 import { motorChecks } from './motors/checks.js'
 import { bossChecks } from './pins-and-bosses/bosses.js'
 import { pinChecks } from './pins-and-bosses/pins.js'
@@ -23,6 +25,7 @@ import { outputBearingChecks } from './transmission/output-bearing/checks.js'
 import { noOutputBearing } from './transmission/output-bearing/fields.js'
 import { rodChecks } from './transmission/through-hip/checks.js'
 import { rodOf } from './transmission/through-hip/fields.js'
+import { kneeBeltChecks, kneeCordChecks } from './transmission/through-hip/stage-checks.js'
 
 const noDrive = (kind: string, what: string) => (x: LegNumbers, joint: Joint) =>
   x.joints[joint].drive.kind === kind ? undefined : `no ${what} drives it`
@@ -31,6 +34,9 @@ const noPin = (x: LegNumbers, joint: Joint) => (x.joints[joint].pin === undefine
 const noBoss = (x: LegNumbers, joint: Joint) =>
   noPin(x, joint) ?? (x.joints[joint].boss === undefined ? `the ${joint} has no boss` : undefined)
 const noRod = (x: LegNumbers) => (rodOf(x) === undefined ? 'no rod drives the knee' : undefined)
+const noStage = (kind: string, what: string) => (x: LegNumbers) =>
+  beltOrCordOf(x)?.kind === kind ? undefined : `no ${what} drives the knee through the hip`
+const noSqueeze = (x: LegNumbers) => (beltOrCordOf(x) === undefined ? 'neither belt nor cord runs along the upper link' : undefined)
 const noShaft = (x: LegNumbers) => (x.joints.hip.shaft === undefined ? 'the hip has no shaft' : undefined)
 
 /** Every check, by part: the one list that names all parts. */
@@ -43,6 +49,8 @@ export const CHECKS: readonly Check[] = [
   ...ofPart(gearboxChecks, noDrive('gearbox', 'gearbox')),
   ...ofPart(outputBearingChecks, noOutputBearing),
   ...ofPart(rodChecks, noRod),
+  ...ofPart(kneeBeltChecks, noStage('belt', 'tooth belt')),
+  ...ofPart(kneeCordChecks, noStage('cord', 'cord')),
   ...ofPart(pinChecks, noPin),
   ...ofPart(bossChecks, noBoss),
   ...boltChecks,
@@ -56,4 +64,5 @@ export const CHECKS: readonly Check[] = [
   ...supplyChecks,
   ...jointChecks,
   ...linkChecks,
+  ...ofPart(squeezeChecks, noSqueeze),
 ]

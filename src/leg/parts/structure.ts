@@ -1,6 +1,7 @@
 import { AGE_IDS, AIR_IDS, EVENT_IDS, EVENTS, STANCE_IDS } from '../cases/events.js'
 import { drivenJoints, type Joint, type LegNumbers } from '../numbers.js'
 import type { Structure } from '../run/index.js'
+import { beltOrCordOf, SECOND_STAGE } from '../second-stage.js'
 
 type Section = 'motors' | 'controllers' | 'plates' | 'cords'
 
@@ -8,6 +9,10 @@ type Section = 'motors' | 'controllers' | 'plates' | 'cords'
 export function structureOf(x: LegNumbers): Structure {
   // A driven sideways hip stands last, so that hip and knee keep their places.
   const joints = drivenJoints(x) as readonly Joint[]
+  const second = beltOrCordOf(x)
+  // The second stage is no joint of the leg: what sums over joints does not meet it, and it has neither motor nor plate.
+  const stages = second === undefined ? [] : [SECOND_STAGE]
+  const withStage = (of: readonly number[], stage = -1) => [...of, ...stages.map(() => stage)]
   const named = (section: Section, of: (joint: Joint) => string | undefined) => {
     const names = Object.keys(x[section])
     return joints.map((joint) => names.indexOf(of(joint) ?? ''))
@@ -17,7 +22,7 @@ export function structureOf(x: LegNumbers): Structure {
   return {
     names: {
       leg: ['leg'],
-      joint: joints,
+      joint: [...joints, ...stages],
       motor: Object.keys(x.motors),
       cord: Object.keys(x.cords),
       plate: Object.keys(x.plates),
@@ -33,14 +38,17 @@ export function structureOf(x: LegNumbers): Structure {
     },
     implied: {
       joint: {
-        leg: first(joints),
-        motor: named('motors', (joint) => x.joints[joint].motor),
-        plate: named('plates', (joint) => x.joints[joint].plate),
-        controller: named('controllers', (joint) => x.joints[joint].controller),
-        cord: named('cords', (joint) => {
-          const { drive } = x.joints[joint]
-          return drive.kind === 'cord' ? drive.cord : undefined
-        }),
+        leg: withStage(first(joints)),
+        motor: withStage(named('motors', (joint) => x.joints[joint].motor)),
+        plate: withStage(named('plates', (joint) => x.joints[joint].plate)),
+        controller: withStage(named('controllers', (joint) => x.joints[joint].controller)),
+        cord: withStage(
+          named('cords', (joint) => {
+            const { drive } = x.joints[joint]
+            return drive.kind === 'cord' ? drive.cord : undefined
+          }),
+          second?.kind === 'cord' ? Object.keys(x.cords).indexOf(second.cord) : -1,
+        ),
       },
       motor: { leg: first(Object.keys(x.motors)) },
       plate: { leg: first(Object.keys(x.plates)) },

@@ -1,7 +1,8 @@
 import { placeOf } from '../calculation.js'
 import { type DriveKind, type DrivenJoint, driveKindOf, type LegNumbers, type Prepared } from '../numbers.js'
 import { rotorAtJoint } from '../parts/motors/rotor.js'
-import { efficiency, freePlay, mass, signedRatio } from '../parts/transmission/questions.js'
+import { mass, signedRatio } from '../parts/transmission/questions.js'
+import { efficiency, freePlay } from '../parts/transmission/through-hip/whole.js'
 import { calculationFor } from '../what-if.js'
 
 /** What plans read of the drive of a joint, whatever its kind, SI. */

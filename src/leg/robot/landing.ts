@@ -4,9 +4,12 @@ import { placeOf } from '../calculation.js'
 import { STANDARD_GRAVITY } from '../gravity.js'
 import { materialState } from '../material-state.js'
 import { JOINTS, type Joint, motorOf, type Prepared, toesOf } from '../numbers.js'
-import { blowTorque, ratio, signedRatio, stiffnessAtRest } from '../parts/transmission/questions.js'
+import { blowTorque as ownBlowTorque, ratio, signedRatio } from '../parts/transmission/questions.js'
 import { kneeLinkage, rodOf } from '../parts/transmission/through-hip/fields.js'
+import { blowTorque, stiffnessAtRest } from '../parts/transmission/through-hip/whole.js'
 import { branchOf } from '../pose.js'
+import { beltOrCordOf } from '../second-stage.js'
+import { throughRatio } from '../through-ratio.js'
 import { calculationFor, caseState } from '../what-if.js'
 import type { RobotLanding } from './result.js'
 
@@ -26,6 +29,8 @@ function drumSpeed(leg: Prepared, joint: Joint, angles: Float64Array, rates: Flo
   const [hip, knee] = [rates[1]!, rates[2]!]
   if (joint === 'hip') return Math.abs(hip)
   if (rodOf(leg.x) !== undefined) return Math.abs(hip + fourBarKneePose.si({ ...kneeLinkage(leg.x), kneeAngle: angles[2]! }).ratio * knee)
+  const pulleys = throughRatio(leg.x)
+  if (pulleys !== undefined) return Math.abs(hip + pulleys * knee)
   const calculation = calculationFor(leg)
   return Math.abs(knee + hip / calculation.get(signedRatio, calculation.instances.implied(placeOf(calculation, { joint })) as never))
 }
@@ -45,6 +50,10 @@ const BEYOND: Readonly<Record<string, string>> = {
   gearbox: 'its gearbox bears no more than {}',
 }
 
+/** The kind of the stage that bears the least blow: the drive of the joint, or belt or cord from the hip axis to the knee. */
+const weakest = ({ x }: Prepared, joint: Joint, own: number | undefined, most: number): string =>
+  own === most ? x.joints[joint].drive.kind : (beltOrCordOf(x)?.kind ?? x.joints[joint].drive.kind)
+
 /** Rotors that still rest when the feet touch down: torque of the blow at each drum, beside what a cord bears in the cold, aged. */
 export function robotLandings(leg: Prepared): RobotLanding[] {
   const calculation = calculationFor(leg)
@@ -57,10 +66,8 @@ export function robotLandings(leg: Prepared): RobotLanding[] {
     return JOINTS.flatMap((joint): RobotLanding[] => {
       const where = calculation.instances.implied(placeOf(calculation, { joint, air: 'normal', age: 'new' })) as never
       const stiffness = calculation.get(stiffnessAtRest, where)
-      const most = calculation.get(
-        blowTorque,
-        calculation.instances.implied(placeOf(calculation, { joint, air: 'cold', age: 'year' })) as never,
-      )
+      const cold = calculation.instances.implied(placeOf(calculation, { joint, air: 'cold', age: 'year' })) as never
+      const most = calculation.get(blowTorque, cold)
       if (stiffness === undefined || most === undefined) return []
       const drum = drumSpeed(leg, joint, angles, rates)
       const inertia = calculation.get(ratio, where) ** 2 * motorOf(leg.x, joint).rotorInertia
@@ -77,7 +84,7 @@ export function robotLandings(leg: Prepared): RobotLanding[] {
           held: new Quantity(held, 'torque'),
           toes: state === 'flat' ? 'lie flat' : 'give',
           slackTorque: new Quantity(most, 'torque'),
-          beyond: BEYOND[leg.x.joints[joint].drive.kind] ?? 'its drive bears no more than {}',
+          beyond: BEYOND[weakest(leg, joint, calculation.get(ownBlowTorque, cold), most)] ?? 'its drive bears no more than {}',
         },
       ]
     })

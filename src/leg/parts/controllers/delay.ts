@@ -5,7 +5,9 @@ import * as links from '../links/fields.js'
 import { body } from '../links/values.js'
 import { rotorAtJoint } from '../motors/rotor.js'
 import { standHeight } from '../robot/fields.js'
-import { stiffnessAtRest } from '../transmission/questions.js'
+import { ratio } from '../transmission/questions.js'
+import { stageIn } from '../transmission/through-hip/stage.js'
+import { stiffnessAtRest } from '../transmission/through-hip/whole.js'
 import * as controller from './fields.js'
 
 const aboutJoint = line(
@@ -64,10 +66,23 @@ export const loadInertia = value('joint.legInertia', ['joint'], (use, at) => {
     height: use(standHeight),
   })
 })
+const atDrum = line(
+  'inertia of the lower link at the drum on the hip axis',
+  { inertia: 'momentOfInertia', ratio: 'ratio' },
+  'momentOfInertia',
+  'inertia / ratio²',
+  (x) => x.inertia / x.ratio ** 2,
+)
+/** The same at the drum of the drive: that of a knee that belt or cord drives from the hip axis turns by their ratio. */
+const inertiaAtDrum = value('drive.legInertia', ['joint'], (use, at) => {
+  const stage = stageIn(use)
+  if (stage === undefined || use.nameOf('joint', at.joint) !== 'knee') return use(loadInertia)
+  return use.run(atDrum, { inertia: use(loadInertia), ratio: use.at(ratio, { joint: stage }) })
+})
 const resonance = (use: At): number =>
   use.run(driveResonance, {
     stiffness: use(stiffnessAtRest) as number,
-    loadInertia: use(loadInertia),
+    loadInertia: use(inertiaAtDrum),
     reflectedInertia: use(rotorAtJoint),
   }).motorFree
 

@@ -4,7 +4,7 @@ import { stance } from '../load/stance.js'
 import { hipOf, kneeOf } from '../motion/instances.js'
 import { footForce, pinLoad } from '../motion/values.js'
 import { shaftForce } from '../transmission/questions.js'
-import { linkage } from '../transmission/through-hip/fields.js'
+import { isThroughHip, stageIn } from '../transmission/through-hip/stage.js'
 import * as shaft from './fields.js'
 
 const leaning = line(
@@ -34,13 +34,22 @@ export const thrust = value('shaft.thrust', ['leg', 'event'], (use) =>
   use.run(leaning, { force: use(footForce), from: use(sidewaysFrom), to: use(sidewaysTo), lateral: use(stance).lateral }),
 )
 const ofBoth = line('force of both cords', { hip: 'force', knee: 'force' }, 'force', 'hip + knee', (x) => x.hip + x.knee)
-/** Force of cords on the hip shaft: of the hip's, and of the knee's where its drum sits on the hip axis too. */
+const withStage = line(
+  'force of both drives and of the second stage',
+  { both: 'force', stage: 'force' },
+  'force',
+  'both + stage',
+  (x) => x.both + x.stage,
+)
+/** Force of the drives on the hip shaft: of the hip's, of the knee's where its drum sits on the hip axis too, and of belt or cord from there to the knee. */
 const cordsOnShaft = value('shaft.cords', ['leg', 'event', 'air', 'age'], (use, at) => {
   const hip = use.at(shaftForce, { joint: hipOf(use, at.leg) })
-  if (use(linkage) === undefined) return hip
-  return use.run(ofBoth, { hip, knee: use.at(shaftForce, { joint: kneeOf(use, at.leg) }) })
+  if (!isThroughHip(use)) return hip
+  const both = use.run(ofBoth, { hip, knee: use.at(shaftForce, { joint: kneeOf(use, at.leg) }) })
+  const joint = stageIn(use)
+  return joint === undefined ? both : use.run(withStage, { both, stage: use.at(shaftForce, { joint }) })
 })
-/** Force of cords and links on the hip shaft. Crank and upper link press on it against each other, which the force at the knee pin holds. */
+/** Force of cords and links on the hip shaft. Crank, or pulley on the hip axis, and upper link press on it against each other, each in its own plane: both are counted. */
 export const shaftLoad = value('shaft.load', ['leg', 'event', 'air', 'age'], (use) =>
   use.run(together, { shaftForce: use(cordsOnShaft), footForce: use(pinLoad) }),
 )

@@ -2,20 +2,20 @@ import { boxBendingStress } from '../../../structures/index.js'
 import type { Check } from '../../cases/check.js'
 import { value } from '../../run/index.js'
 import * as link from './fields.js'
-import { bendingMoment, force } from './loads.js'
+import { axialForce, bendingMoment } from './loads.js'
 import { sidewaysChecks } from './sideways.js'
 import { enduring, notBrittle, shockStrength, strength } from './strength.js'
 
 const stress = value(
   'link.stress',
-  ['link', 'event'],
+  ['link', 'event', 'air', 'age'],
   (use) =>
     use.run(boxBendingStress, {
       moment: use(bendingMoment),
       width: use(link.width),
       depth: use(link.depth),
       wall: use(link.wall),
-      axialForce: use(force),
+      axialForce: use(axialForce),
     }).stress,
 )
 

@@ -1,11 +1,20 @@
 import { line, type Of, type Use, value } from '../../run/index.js'
 import { hipOf, kneeOf } from '../motion/instances.js'
 import { driveLoad, jointLoad, stride } from '../motion/values.js'
+import { alongAxes } from '../transmission/questions.js'
 import { linkage } from '../transmission/through-hip/fields.js'
+import { isThroughHip, stageIn } from '../transmission/through-hip/stage.js'
 
 const larger = line('larger joint torque', { hip: 'torque', knee: 'torque' }, 'torque', 'max(knee, hip)', (x) => Math.max(x.knee, x.hip))
 const along = line('force on the foot', { vertical: 'force', forward: 'force' }, 'force', 'hypot(vertical, forward)', (x) =>
   Math.hypot(x.vertical, x.forward),
+)
+const squeezed = line(
+  'force along the upper link',
+  { foot: 'force', squeeze: 'force' },
+  'force',
+  'foot + squeeze',
+  (x) => x.foot + x.squeeze,
 )
 
 /** The leg that a link belongs to is its only one so far. */
@@ -17,11 +26,17 @@ export const bendingMoment = value('link.moment', ['link', 'event'], (use, at) =
   const knee = use.at(jointLoad, { joint: kneeOf(use, leg) })
   if (use.nameOf('link', at.link) === 'lower') return knee
   const hip = use.at(driveLoad, { joint: hipOf(use, leg) })
-  // A rod carries the knee's torque past the upper link, which then bears that of the hip's drum.
-  return use(linkage) === undefined ? use.run(larger, { hip, knee }) : hip
+  // Rod, belt or cord carries the knee's torque past the upper link, which then bears that of the hip's drum.
+  return isThroughHip(use) ? hip : use.run(larger, { hip, knee })
 })
 /** Force in the plane that a link passes on, in whatever direction: that of the foot, with a rod that of the knee pin. */
 export const force = value('link.force', ['link', 'event'], (use) => {
   const { vertical, forward, kneePin } = use(stride)
   return use(linkage) === undefined ? use.run(along, { vertical, forward }) : kneePin
+})
+/** Force along a link: the same, and with belt or cord along the upper link what these press it together with. */
+export const axialForce = value('link.axialForce', ['link', 'event', 'air', 'age'], (use, at) => {
+  const stage = stageIn(use)
+  const squeeze = stage && use.nameOf('link', at.link) === 'upper' ? use.at(alongAxes, { joint: stage }) : undefined
+  return squeeze === undefined ? use(force) : use.run(squeezed, { foot: use(force), squeeze })
 })

@@ -4,7 +4,7 @@ import type { Check } from '../../cases/check.js'
 import { type Use, value } from '../../run/index.js'
 import { stride } from '../motion/values.js'
 import * as link from './fields.js'
-import { bendingMoment, force } from './loads.js'
+import { axialForce, bendingMoment, force } from './loads.js'
 import { enduring, enduringShear, notBrittle, shearStrength, shockStrength, strength } from './strength.js'
 
 const isUpper = (use: Use<'link'>, of: Parameters<typeof use.nameOf<'link'>>[1]): boolean => use.nameOf('link', of) === 'upper'
@@ -15,12 +15,12 @@ const sidewaysMoment = value('link.sidewaysMoment', ['link', 'event'], (use, at)
 const twist = value('link.twist', ['link', 'event'], (use, at) => (isUpper(use, at.link) ? use(stride).upperTwist : 0))
 
 /** Stresses of a link that is bent both ways, twisted, pressed and sheared. */
-const stresses = value('link.sidewaysStresses', ['link', 'event'], (use) => {
+const stresses = value('link.sidewaysStresses', ['link', 'event', 'air', 'age'], (use) => {
   const { normalStress, shearStress } = use.run(boxCombinedStress, {
     moment: use(bendingMoment),
     sidewaysMoment: use(sidewaysMoment),
     torque: use(twist),
-    axialForce: use(force),
+    axialForce: use(axialForce),
     shearForce: use(force),
     sidewaysShearForce: use(stride).lateralForce,
     width: use(link.width),
@@ -30,7 +30,7 @@ const stresses = value('link.sidewaysStresses', ['link', 'event'], (use) => {
   return { normalStress, shearStress }
 })
 const together = (id: string, along: typeof strength, between: typeof strength) =>
-  value(id, ['link', 'event', 'air'], (use) =>
+  value(id, ['link', 'event', 'air', 'age'], (use) =>
     use.run(combinedStress, { ...use(stresses), strength: use(along), shearStrength: use(between) }),
   )
 const once = together('link.sidewaysStress', strength, shearStrength)

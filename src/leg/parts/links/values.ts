@@ -4,8 +4,9 @@ import { mass as boardMass } from '../controllers/fields.js'
 import { density, name, needed } from '../materials/fields.js'
 import { mass as motorMass } from '../motors/fields.js'
 import * as plate from '../plates/fields.js'
-import { mass as transmissionMass } from '../transmission/questions.js'
+import { massByPlace, ownInertia, mass as transmissionMass } from '../transmission/questions.js'
 import { linkage, mass as rodMass } from '../transmission/through-hip/fields.js'
+import { stageIn } from '../transmission/through-hip/stage.js'
 import * as link from './fields.js'
 
 const ofSheet = line(
@@ -86,7 +87,7 @@ const mounted = value('plate.masses', ['plate'], (use, at): readonly number[] =>
   const motors = joints.map((joint) => use.at(ownMotor, { joint }))
   const drives = joints.flatMap((joint) => use.at(ownDrive, { joint }) ?? [])
   const boards = use
-    .all('joint')
+    .all('joint', { leg: use.all('leg')[0] as Of<'leg'> })
     .flatMap((joint) => (use.at(plate.boardOn, { joint }) === use.nameOf('plate', at.plate) ? [use.at(ownBoard, { joint })] : []))
   return [own, ...sink, ...motors, ...drives, ...boards]
 })
@@ -95,7 +96,7 @@ const mounted = value('plate.masses', ['plate'], (use, at): readonly number[] =>
 const platesOn = (use: Use<'link'>, of: Of<'link'>): readonly Of<'plate'>[] =>
   use.all('plate').filter((one) => use.at(plate.mountedOn, { plate: one }) === use.nameOf('link', of))
 
-/** What a link carries: masses, each with its distance from the upper joint of the link. A rod that drives the knee lies along the upper link. */
+/** What a link carries: masses, each with its distance from the upper joint of the link. What drives the knee through the hip lies along the upper link. */
 function carriedBy(use: Use<'link'>, of: Of<'link'>): readonly { readonly mass: number; readonly distance: number }[] {
   const onPlates = platesOn(use, of).flatMap((one) => {
     const distance = use.at(plate.distance, { plate: one })
@@ -103,11 +104,18 @@ function carriedBy(use: Use<'link'>, of: Of<'link'>): readonly { readonly mass: 
   })
   const [mass, beyond] = [use(link.counterweight), use(link.counterweightBeyond)]
   const balanced = mass === undefined || beyond === undefined ? onPlates : [...onPlates, { mass, distance: use.run(onFarSide, { beyond }) }]
-  if (use(linkage) === undefined || use.nameOf('link', of) === 'lower') return balanced
+  const isLower = use.nameOf('link', of) === 'lower'
+  const stage = stageIn(use)
+  const parts = stage && use.at(massByPlace, { joint: stage })
+  if (parts !== undefined) {
+    const half = use.run(halfLength, { length: use(link.length) })
+    return [...balanced, isLower ? { mass: parts.atJoint, distance: 0 } : { mass: parts.between, distance: half }]
+  }
+  if (use(linkage) === undefined || isLower) return balanced
   return [...balanced, { mass: use(rodMass), distance: use.run(halfLength, { length: use(link.length) }) }]
 }
 
-/** A link with what is mounted on it, motors and plates as points: mass, distance of the centre of mass from the upper joint, inertia about it. */
+/** A link with what is mounted on it: motors and plates are points, a pulley on the knee is a disc. Mass, distance of the centre of mass from the upper joint, inertia about it. */
 export const body = value('link.body', ['link'], (use, at) => {
   const [bare, length] = [use(link.mass), use(link.length)]
   const own = use(link.centreOfMass) ?? use.run(halfLength, { length })
@@ -115,7 +123,10 @@ export const body = value('link.body', ['link'], (use, at) => {
   const mass = use.run(together, { bare, carried: carried.map((one) => one.mass) })
   const shifts = carried.map((one) => use.run(shift, { part: one.mass, whole: mass, distance: one.distance, own }))
   const centre = use.run(centreOf, { own, shifts })
-  const parts = carried.map((one) => use.run(aboutCentre, { mass: one.mass, distance: one.distance, centre }))
+  const stage = stageIn(use)
+  const pulley = stage === undefined || use.nameOf('link', at.link) !== 'lower' ? undefined : use.at(ownInertia, { joint: stage })?.atJoint
+  const points = carried.map((one) => use.run(aboutCentre, { mass: one.mass, distance: one.distance, centre }))
+  const parts = pulley === undefined ? points : [...points, pulley]
   const inertia = use.run(inertiaOf, { bare, length, own, centre, parts })
   return { mass, centre, inertia }
 })

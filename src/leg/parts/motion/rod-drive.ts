@@ -1,4 +1,5 @@
 import { drumTorques, fourBarKneePose, kneeDrumMotion, kneePinForce, rodForce } from '../../../kinematics/index.js'
+import type { DrumLoad, Rotors, ThroughDrive } from './through-drive.js'
 
 /** A four-bar between hip and knee, SI. */
 export interface Linkage {
@@ -10,29 +11,15 @@ export interface Linkage {
   readonly crankSide: 'positive' | 'negative'
 }
 
-/** Rotors of both drives as their drums feel them. */
-interface Rotors {
-  readonly hipRotorInertia: number
-  readonly kneeRotorInertia: number
-}
-
-interface DrumLoad {
-  torque: number
-  shaftTorque: number
-}
-
 /** A knee that a rod drives from a drum on the hip axis, its motor on the body: what the drums, the rod and the knee pin bear, moment by moment. */
-export class RodDrive {
+export class RodDrive implements ThroughDrive {
   readonly hip: DrumLoad = { torque: 0, shaftTorque: 0 }
   readonly knee: DrumLoad = { torque: 0, shaftTorque: 0 }
-  /** Angle of the knee's drum, from an arbitrary zero, and its speed. */
   angle = 0
   rate = 0
-  /** The largest so far. */
   pull = 0
   push = 0
   pin = 0
-  /** Whether the crank has moved the knee at every moment so far. */
   drives = true
   readonly #linkage: Linkage
   readonly #rotors: Rotors
@@ -42,7 +29,6 @@ export class RodDrive {
     this.#rotors = rotors
   }
 
-  /** Takes one moment: angles, rates and accelerations of the joints, their torques without rotors, and the force of the ground on the foot. */
   load(
     angles: ArrayLike<number>,
     rates: ArrayLike<number>,

@@ -1,8 +1,10 @@
 import { KNEE_BACKWARD, LegKernel, lateralFootForce, REACHED } from '../../../kinematics/index.js'
 import { clean, JointLoad } from './joint-load.js'
 import { linkDynamics } from './link-dynamics.js'
+import { PulleyDrive } from './pulley-drive.js'
 import { RodDrive } from './rod-drive.js'
 import { footPathOf, type Moment, momentsOf, rowsOf, type StrideInput, uprightForces } from './stride-moments.js'
+import type { ThroughDrive } from './through-drive.js'
 
 /** Lowest and highest traction: a torque is linear in the force along the ground, so its worst is at one of them. */
 const ENDS = [0, 1] as const
@@ -23,13 +25,19 @@ function underForce(along: number, across: number, upright: number): void {
   for (let j = 0; j < 3; j++) torques[j] = own[j]! - (jacobian[j]! * along + jacobian[j + 3]! * across + jacobian[j + 6]! * upright)
 }
 
+/** What drives the knee from a drum on the hip axis; absent where its motor sits on the upper link. */
+function throughDriveOf(x: StrideInput): ThroughDrive | undefined {
+  if (x.kneePulleys !== undefined) return new PulleyDrive(x.kneePulleys, x)
+  return x.linkage === undefined ? undefined : new RodDrive({ ...x.linkage, ground: x.upperLink }, x)
+}
+
 /** A leg in the moments of a stride, and the largest of what its parts bear. */
 class Stride {
   readonly hip: JointLoad
   readonly knee: JointLoad
   readonly hipDrum: JointLoad
   readonly kneeDrum: JointLoad
-  readonly rod: RodDrive | undefined
+  readonly through: ThroughDrive | undefined
   readonly durations: number[] = []
   vertical = 0
   sideways = 0
@@ -49,8 +57,8 @@ class Stride {
     ;[this.hip, this.knee] = [load(), load()]
     this.#kernel = new LegKernel(x.hipOffset, x.upperLink, x.lowerLink)
     this.#links = linkDynamics(x, x.gravity)
-    this.rod = x.linkage === undefined ? undefined : new RodDrive({ ...x.linkage, ground: x.upperLink }, x)
-    ;[this.hipDrum, this.kneeDrum] = this.rod === undefined ? [this.hip, this.knee] : [load(), load()]
+    this.through = throughDriveOf(x)
+    ;[this.hipDrum, this.kneeDrum] = this.through === undefined ? [this.hip, this.knee] : [load(), load()]
     const { moving, turns, period, moments } = momentsOf(x)
     const path = moving ? footPathOf(x, period).si : undefined
     if (path === undefined) state.fill(0).set([0, x.hipOffset, -x.height])
@@ -77,9 +85,9 @@ class Stride {
     }
     this.hip.turn(angles[1]!, rates[1]!, moment.stands)
     this.knee.turn(angles[2]!, rates[2]!, moment.stands)
-    if (this.rod !== undefined) {
+    if (this.through !== undefined) {
       this.hipDrum.turn(angles[1]!, rates[1]!, moment.stands)
-      this.kneeDrum.turn(this.rod.angle, this.rod.rate, moment.stands)
+      this.kneeDrum.turn(this.through.angle, this.through.rate, moment.stands)
     }
     this.durations.push(moment.lasts)
   }
@@ -118,7 +126,7 @@ class Stride {
 
   /** Takes the torques under a force of the ground on a foot of one row, at one end of the traction. */
   #bear(way: number, along: number, force: number, { stands, phase }: Moment): void {
-    const { x, rod } = this
+    const { x, through } = this
     if (x.lateral > 0)
       for (const sign of [-1, 1]) {
         underForce(along, sign * x.lateral * force, force)
@@ -130,10 +138,10 @@ class Stride {
     const [atHip, atKnee] = [accelerations[1]!, accelerations[2]!]
     this.hip.bear(way, hip, hip + (x.hipRotorInertia + x.kneeRotorAtHip) * atHip + x.rotorCoupling * atKnee)
     this.knee.bear(way, knee, knee + x.rotorCoupling * atHip + x.kneeRotorInertia * atKnee)
-    if (rod !== undefined) {
-      rod.load(angles, rates, accelerations, torques, along, force)
-      this.hipDrum.bear(way, rod.hip.torque, rod.hip.shaftTorque)
-      this.kneeDrum.bear(way, rod.knee.torque, rod.knee.shaftTorque)
+    if (through !== undefined) {
+      through.load(angles, rates, accelerations, torques, along, force)
+      this.hipDrum.bear(way, through.hip.torque, through.hip.shaftTorque)
+      this.kneeDrum.bear(way, through.knee.torque, through.knee.shaftTorque)
     }
     const largest = Math.max(Math.abs(hip), Math.abs(knee))
     if (stands && largest > this.hardest.torque) this.hardest = { torque: largest, phase, hip: angles[1]!, knee: angles[2]! }
@@ -142,7 +150,7 @@ class Stride {
 
 /** Forces and torques of a leg over a stride. */
 export const strideLoadsOf = (x: StrideInput) => {
-  const { hip, knee, hipDrum, kneeDrum, rod, durations, vertical, across, hardest, ...found } = new Stride(x)
+  const { hip, knee, hipDrum, kneeDrum, through, durations, vertical, across, hardest, ...found } = new Stride(x)
   return {
     vertical,
     forward: Math.hypot(Math.max(Math.abs(x.tractionLowest), Math.abs(x.tractionHighest)), x.lateral) * vertical,
@@ -173,15 +181,15 @@ export const strideLoadsOf = (x: StrideInput) => {
     kneeDrumLoadedSpeed: kneeDrum.loadedSpeed,
     kneeDrumLowest: kneeDrum.lowest,
     kneeDrumHighest: kneeDrum.highest,
-    rodPull: rod?.pull ?? 0,
-    rodPush: rod?.push ?? 0,
-    kneePin: rod?.pin ?? 0,
+    rodPull: through?.pull ?? 0,
+    rodPush: through?.push ?? 0,
+    kneePin: through?.pin ?? 0,
     lateralForce: across.force,
     upperSidewaysMoment: across.bending,
     upperTwist: across.twist,
     kneeCouple: across.knee,
     hipCouple: across.hip,
-    rodDrives: rod === undefined || rod.drives ? ('yes' as const) : ('no' as const),
+    rodDrives: through === undefined || through.drives ? ('yes' as const) : ('no' as const),
     hardestPhase: hardest.phase,
     hardestHip: hardest.hip,
     hardestKnee: hardest.knee,

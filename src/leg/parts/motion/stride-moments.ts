@@ -1,5 +1,6 @@
 import { FootPath, STANCE_PARTS, stanceForce } from '../../../kinematics/index.js'
 import type { SlenderLinks } from './link-dynamics.js'
+import type { KneePulleys } from './pulley-drive.js'
 import type { Linkage } from './rod-drive.js'
 
 /** Enough for the root mean square over a stance: one for each part of it that is loaded for itself. */
@@ -35,6 +36,8 @@ export interface StrideInput extends SlenderLinks {
   readonly blocked: boolean
   /** The rod that drives the knee from a drum on the hip axis; absent where the knee's motor sits on the upper link. */
   readonly linkage?: Omit<Linkage, 'ground'> | undefined
+  /** Belt or cord from a pulley on the hip axis to the knee; absent likewise. */
+  readonly kneePulleys?: KneePulleys | undefined
 }
 
 /** A moment of a stride. */

@@ -75,6 +75,19 @@ export const strideLoads = /* @__PURE__ */ formula('leg.strideLoads', {
       },
       optional: true,
     },
+    /** Belt or cord that drives the knee from a pulley on the hip axis. Left out likewise. */
+    kneePulleys: {
+      fields: {
+        /** Turns of that pulley for one of the knee, negative for a crossed cord. */
+        ratio: 'ratio',
+        /** Efficiency from that pulley to the knee. */
+        efficiency: { kind: 'ratio', above: 0, max: 1 },
+      },
+      optional: true,
+    },
+  },
+  requires: {
+    kneePulleys: { accepts: 'must have a ratio other than zero', holds: ({ kneePulleys }) => kneePulleys?.ratio !== 0 },
   },
   output: {
     /** Largest force of the ground on the foot, across the ground. */

@@ -1,12 +1,14 @@
 import type { DrivenJoint } from '../../numbers.js'
-import { line, value } from '../../run/index.js'
+import { line, type Of, value } from '../../run/index.js'
 import { from, to } from '../joints/fields.js'
 import * as links from '../links/fields.js'
 import { body } from '../links/values.js'
 import { stance } from '../load/stance.js'
 import { kneeRotor, rotorAtJoint } from '../motors/rotor.js'
 import { mass } from '../robot/fields.js'
+import { efficiency, signedRatio } from '../transmission/questions.js'
 import { linkage } from '../transmission/through-hip/fields.js'
+import { isStage, isThroughHip, stageIn } from '../transmission/through-hip/stage.js'
 import { hipOf, kneeOf, lowerOf, upperOf } from './instances.js'
 import { strideLoads } from './stride.js'
 
@@ -14,6 +16,12 @@ import { strideLoads } from './stride.js'
 export const kneeSide = value('motion.kneeSide', ['leg'], (use, at) => {
   const joint = kneeOf(use, at.leg)
   return use.at(from, { joint }) + use.at(to, { joint }) < 0 ? 'backward' : 'forward'
+})
+
+/** Turns of the pulley on the hip axis for one of the knee, and what is lost between them; absent without belt or cord along the upper link. */
+const kneePulleys = value('motion.kneePulleys', [], (use) => {
+  const joint = stageIn(use)
+  return joint === undefined ? undefined : { ratio: use.at(signedRatio, { joint }), efficiency: use.at(efficiency, { joint }) }
 })
 
 /** Forces and torques of the leg over a stride. */
@@ -66,6 +74,7 @@ export const stride = value('motion.stride', ['leg', 'stance'], (use, at) => {
     clearance,
     blocked,
     linkage: use(linkage),
+    kneePulleys: use(kneePulleys),
   })
 })
 
@@ -109,11 +118,12 @@ export const jointMotion = value('motion.joint', ['joint', 'stance'], (use, at):
       }
 })
 
-/** What a stance means for the drum of a joint's drive: that of the joint, unless the knee is driven through the hip. */
+/** What a stance means for the drum of a joint's drive: that of the joint, unless the knee is driven through the hip. Its second stage moves the knee itself. */
 export const driveMotion = value('motion.drive', ['joint', 'stance'], (use, at): JointMotion => {
+  if (isStage(use, at.joint)) return use.at(jointMotion, { joint: use.all('joint')[1] as Of<'joint'> })
   const own = use(jointMotion)
   const aside = use.nameOf('stance', at.stance) === 'unloaded' || use.nameOf('joint', at.joint) === 'sidewaysHip'
-  if (use(linkage) === undefined || aside) return own
+  if (!isThroughHip(use) || aside) return own
   const s = use(stride)
   if (s.rodDrives === 'no') throw new RangeError('the rod of the knee is at a dead point in this stance, or its links do not reach')
   return (use.nameOf('joint', at.joint) as DrivenJoint) === 'hip'

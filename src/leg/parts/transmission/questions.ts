@@ -1,8 +1,9 @@
 import { word } from '../../leaves.js'
+import { driveKindOf } from '../../numbers.js'
 import { type At, type Family, question, type Use, type Value } from '../../run/index.js'
 
 /** How a joint is driven. */
-export const driveKind = word('drive.kind', ['joint'], (x, { joint }) => x.joints[joint].drive.kind)
+export const driveKind = word('drive.kind', ['joint'], (x, { joint }) => driveKindOf(x, joint))
 const transmission: Family<'joint'> = { id: 'transmission', kind: driveKind }
 
 /** Turns of the motor for one of the joint, without sign. */
@@ -13,6 +14,12 @@ export const signedRatio = question<number, 'joint'>(transmission, 'signedRatio'
 export const efficiency = question<number, 'joint'>(transmission, 'efficiency', ['joint'])
 /** Mass that sits beside the motor on its plate; absent where it counts as nothing. */
 export const mass = question<number | undefined, 'joint'>(transmission, 'mass', ['joint'])
+/** Mass of what sits on the axis of the joint, and of what runs between both axes: it counts where the axes are those of hip and knee. */
+export const massByPlace = question<{ readonly atJoint: number; readonly between: number } | undefined, 'joint'>(
+  transmission,
+  'massByPlace',
+  ['joint'],
+)
 /** Inertia of what turns with the rotor, and of what turns with the joint; absent where it counts as nothing. */
 export const ownInertia = question<{ readonly atMotor: number; readonly atJoint: number } | undefined, 'joint'>(
   transmission,
@@ -21,6 +28,14 @@ export const ownInertia = question<{ readonly atMotor: number; readonly atJoint:
 )
 /** Force of the transmission across the axis of the joint. */
 export const shaftForce = question<number, 'joint' | 'event' | 'air' | 'age'>(transmission, 'shaftForce', ['joint', 'event', 'air', 'age'])
+/** The part of that force along the line of both axes, which presses their frame together: under load, and at rest. Absent where they press on each other. */
+export const alongAxes = question<number | undefined, 'joint' | 'event' | 'air' | 'age'>(transmission, 'alongAxes', [
+  'joint',
+  'event',
+  'air',
+  'age',
+])
+export const alongAtRest = question<number | undefined, 'joint' | 'air' | 'age'>(transmission, 'alongAtRest', ['joint', 'air', 'age'])
 /** Force across the bolts of the motor, besides that of its torque. */
 export const motorForce = question<number, 'joint' | 'event' | 'air' | 'age'>(transmission, 'motorForce', ['joint', 'event', 'air', 'age'])
 /** Stiffness at the joint, motor held: without load, and under the largest torque of an event; absent where nothing gives. */
@@ -62,8 +77,11 @@ const QUESTIONS = {
   signedRatio,
   efficiency,
   mass,
+  massByPlace,
   ownInertia,
   shaftForce,
+  alongAxes,
+  alongAtRest,
   motorForce,
   stiffnessAtRest,
   stiffness,

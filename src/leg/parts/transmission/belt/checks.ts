@@ -10,6 +10,7 @@ import * as of from './lines.js'
 import {
   jumpTorque,
   loadedTeeth,
+  otherRadius,
   pull,
   pulleyBending,
   pulleyEnduring,
@@ -17,7 +18,6 @@ import {
   pulleyShearStrength,
   pulleyStrength,
   shift,
-  smallRadius,
   spans,
 } from './values.js'
 
@@ -25,7 +25,7 @@ const tautTension = value('belt.tautTension', ['joint', 'event', 'air', 'age'], 
   use.run(of.withSpeed, {
     taut: use(spans).taut,
     perLength: use(belt.massPerLength),
-    radius: use(smallRadius),
+    radius: use(otherRadius),
     speed: use(motorSpeed),
   }),
 )

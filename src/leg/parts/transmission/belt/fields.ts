@@ -1,7 +1,8 @@
 import type { Kind } from '../../../../units/index.js'
-import { band, field, reference } from '../../../leaves.js'
+import { band, field, reference, word } from '../../../leaves.js'
 import { driveOf, type Joint, type LegNumbers, partOf } from '../../../numbers.js'
 import { constant } from '../../../run/index.js'
+import { beltOrCordOf, kneePulleyIsLarge, SECOND_STAGE } from '../../../second-stage.js'
 
 const driveIn = (x: LegNumbers, joint: Joint) => driveOf(x, joint, 'belt')
 const beltIn = (x: LegNumbers, joint: Joint) => partOf(x.belts, driveIn(x, joint).belt, 'belt')
@@ -51,6 +52,13 @@ export const adjustment = ofDrive('adjustment', 'length')
 export const pretensionSet = ofDrive('pretension', 'force')
 export const efficiency = ofDrive('efficiency', 'ratio')
 export const material = reference('beltDrive.material', ['joint'], 'material', (x, { joint }) => driveIn(x, joint).material)
+/** Which pulley sits on the joint: of a drive the large one, of a belt that drives the knee through the hip either. */
+export const jointPulley = word('beltDrive.jointPulley', ['joint'], (x, { joint }) => {
+  const through = (joint as string) === SECOND_STAGE ? beltOrCordOf(x) : undefined
+  return through?.kind !== 'belt' || kneePulleyIsLarge(through) ? ('large' as const) : ('small' as const)
+})
+/** Whether a motor turns the other pulley, which is then of steel. */
+export const onMotor = word('beltDrive.onMotor', ['joint'], (_, { joint }) => (joint as string) !== SECOND_STAGE)
 /** Pretension that is set over the one that was aimed at. */
 export const settingScatter = band(
   'beltDrive.settingScatter',

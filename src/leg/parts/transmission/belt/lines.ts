@@ -9,6 +9,7 @@ export const pitchRadius = line(
   (x) => (x.pitch * x.teeth) / (2 * Math.PI),
 )
 export const quotient = line('ratio of the pulleys', { large: 'count', small: 'count' }, 'ratio', 'large / small', (x) => x.large / x.small)
+export const inverse = line('ratio of the pulleys', { large: 'count', small: 'count' }, 'ratio', 'small / large', (x) => x.small / x.large)
 export const fewer = line('teeth that share the load', { inMesh: 'count', most: 'count' }, 'count', 'min(inMesh, most)', (x) =>
   Math.min(x.inMesh, x.most),
 )
@@ -89,6 +90,13 @@ export const together = line(
   'mass',
   'small + large + perLength · length',
   (x) => x.small + x.large + x.perLength * x.length,
+)
+export const ofBelt = line(
+  'mass of the belt',
+  { perLength: 'massPerLength', length: 'length' },
+  'mass',
+  'perLength · length',
+  (x) => x.perLength * x.length,
 )
 export const ofTeeth = line(
   'force that the teeth bear',

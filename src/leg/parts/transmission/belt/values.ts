@@ -25,9 +25,13 @@ const radius = (id: string, teeth: typeof belt.smallTeeth) =>
 /** Pitch radii of the pulleys. */
 export const smallRadius = radius('belt.smallRadius', belt.smallTeeth)
 export const largeRadius = radius('belt.largeRadius', belt.largeTeeth)
-/** Turns of the motor for one of the joint. */
+const isLarge = (use: Use<'joint'>) => use(belt.jointPulley) === 'large'
+/** Pitch radius of the pulley on the joint, and of the other one. */
+export const jointRadius = value('belt.jointRadius', ['joint'], (use) => (isLarge(use) ? use(largeRadius) : use(smallRadius)))
+export const otherRadius = value('belt.otherRadius', ['joint'], (use) => (isLarge(use) ? use(smallRadius) : use(largeRadius)))
+/** Turns of the motor, or of the pulley on the hip axis, for one of the joint. */
 export const ratio = value('belt.ratio', ['joint'], (use) =>
-  use.run(of.quotient, { large: use(belt.largeTeeth), small: use(belt.smallTeeth) }),
+  use.run(isLarge(use) ? of.quotient : of.inverse, { large: use(belt.largeTeeth), small: use(belt.smallTeeth) }),
 )
 
 const pulleys = (use: Use<'joint'>) => ({
@@ -66,7 +70,7 @@ export const pretension = value('belt.pretension', ['joint', 'air', 'age'], (use
 )
 
 /** Force along the belt under the largest torque of an event. */
-export const pull = value('belt.pull', ['joint', 'event'], (use) => use.run(of.pull, { torque: use(driveLoad), radius: use(largeRadius) }))
+export const pull = value('belt.pull', ['joint', 'event'], (use) => use.run(of.pull, { torque: use(driveLoad), radius: use(jointRadius) }))
 /** Tensions of both spans. A span that hangs slack leaves all of the pull to the other. */
 export const spans = value('belt.spans', ['joint', 'event', 'air', 'age'], (use) => {
   const [rest, force] = [use(pretension), use(pull)]
@@ -76,26 +80,35 @@ export const spans = value('belt.spans', ['joint', 'event', 'air', 'age'], (use)
 export const jumpTorque = value('belt.jumpTorque', ['joint', 'air', 'age'], (use) =>
   use.run(beltJumpTorque, {
     pretension: use(pretension),
-    largeRadius: use(largeRadius),
+    largeRadius: use(jointRadius),
     smallWrap: use(geometry).smallWrap,
     flankAngle: use(belt.flankAngle),
     friction: use(belt.friction),
   }),
 )
-/** Force of the belt on the axes of both pulleys. */
-export const shaftForce = value('belt.shaftForce', ['joint', 'event', 'air', 'age'], (use) => {
-  const { taut, slack } = use(spans)
-  return use.run(shaftForceOf, {
+const axes = (use: Use<'joint'>, taut: number, slack: number) =>
+  use.run(shaftForceOf, {
     arrangement: 'open',
     tautTension: taut,
     slackTension: slack,
     pinionRadius: use(smallRadius),
     drumRadius: use(largeRadius),
     centreDistance: use(belt.centreDistance),
-  }).force
+  })
+/** Force of the belt on the axes of both pulleys, and its part along their line. */
+const axisForces = value('belt.axisForces', ['joint', 'event', 'air', 'age'], (use) => {
+  const { taut, slack } = use(spans)
+  return axes(use, taut, slack)
+})
+export const shaftForce = value('belt.shaftForce', ['joint', 'event', 'air', 'age'], (use) => use(axisForces).force)
+export const alongAxes = value('belt.alongAxes', ['joint', 'event', 'air', 'age'], (use) => use(axisForces).alongCentres)
+/** The same part at rest. */
+export const alongAtRest = value('belt.alongAtRest', ['joint', 'air', 'age'], (use) => {
+  const rest = use(pretension)
+  return axes(use, rest, rest).alongCentres
 })
 
-const stretch = (use: Use<'joint'>) => ({ rigidity: use(belt.axialRigidity), radius: use(largeRadius), span: use(geometry).span })
+const stretch = (use: Use<'joint'>) => ({ rigidity: use(belt.axialRigidity), radius: use(jointRadius), span: use(geometry).span })
 /** Stiffness at the joint with both spans taut. */
 export const stiffnessAtRest = value('belt.stiffnessAtRest', ['joint'], (use) => use.run(of.stiffness, stretch(use)))
 /** Stiffness under load: half of it once a span hangs slack. */
@@ -108,7 +121,7 @@ export const windup = value('belt.windup', ['joint', 'event', 'air', 'age'], (us
 )
 /** Turn of the joint within the clearances of teeth on both pulleys. */
 export const freePlay = value('belt.freePlay', ['joint'], (use) =>
-  use.run(backlashAngle, { backlash: use.run(of.both, { clearance: use(belt.clearance) }), pitchRadius: use(largeRadius) }),
+  use.run(backlashAngle, { backlash: use.run(of.both, { clearance: use(belt.clearance) }), pitchRadius: use(jointRadius) }),
 )
 
 /** How far the axes must be moved from their stated distance until the belt has its tension. */
@@ -157,23 +170,29 @@ export const pulleyShearStrength = value('belt.pulleyShearStrength', ['joint', '
   use.run(shareOfStress, { share: use(shearShare), strength: use(pulleyStrength) }),
 )
 
-const pinionMass = value('belt.smallPulleyMass', ['joint'], (use) =>
-  use.run(discMass, { density: use(belt.pinionDensity), width: use(belt.width), radius: use(smallRadius) }),
+const discOf = (use: Use<'joint'>, of: typeof jointRadius, density: number) =>
+  use.run(discMass, { density, width: use(belt.width), radius: use(of) })
+const otherMass = value('belt.smallPulleyMass', ['joint'], (use) =>
+  discOf(use, otherRadius, use(belt.onMotor) ? use(belt.pinionDensity) : densityOf(use, use(belt.material))),
 )
-const wheelMass = value('belt.largePulleyMass', ['joint'], (use) =>
-  use.run(discMass, { density: densityOf(use, use(belt.material)), width: use(belt.width), radius: use(largeRadius) }),
-)
+/** Mass of the pulley on the joint, as a solid disc. */
+const jointPulleyMass = value('belt.largePulleyMass', ['joint'], (use) => discOf(use, jointRadius, densityOf(use, use(belt.material))))
 /** Mass of belt and pulleys, as solid discs. */
 export const mass = value('belt.mass', ['joint'], (use) =>
   use.run(of.together, {
-    small: use(pinionMass),
-    large: use(wheelMass),
+    small: use(otherMass),
+    large: use(jointPulleyMass),
     perLength: use(belt.massPerLength),
     length: use(geometry).length,
   }),
 )
-/** Inertia of the small pulley at the motor, and of the large one at the joint. */
+/** Mass of the pulley on the joint and of the belt, each for itself. */
+export const massByPlace = value('belt.massByPlace', ['joint'], (use) => ({
+  atJoint: use(jointPulleyMass),
+  between: use.run(of.ofBelt, { perLength: use(belt.massPerLength), length: use(geometry).length }),
+}))
+/** Inertia of the pulley on the motor or on the hip axis, and of the one on the joint. */
 export const inertia = value('belt.inertia', ['joint'], (use) => ({
-  atMotor: use.run(discInertia, { mass: use(pinionMass), radius: use(smallRadius) }),
-  atJoint: use.run(discInertia, { mass: use(wheelMass), radius: use(largeRadius) }),
+  atMotor: use.run(discInertia, { mass: use(otherMass), radius: use(otherRadius) }),
+  atJoint: use.run(discInertia, { mass: use(jointPulleyMass), radius: use(jointRadius) }),
 }))

@@ -17,7 +17,7 @@ import { heat } from '../../motors/heat.js'
 import { pretensionAfter, year } from '../pretension-left.js'
 import { drumTravel } from '../through-hip/travel.js'
 import * as cord from './fields.js'
-import { drumRadius, pinionRadius, ratio } from './radii.js'
+import { drumRadius, pinionRadius, ratio, smallerRadius } from './radii.js'
 import { branchArc, geometry, loose, peakTension, pretension, pretensionAsSet, slackTorque, slipTorque, travel, windup } from './values.js'
 
 const share = line(
@@ -58,9 +58,9 @@ const arcNeeded = line(
   (x) => x.ratio * x.stroke + x.taut + x.slack,
 )
 
-/** Ratio of pinion to cord diameter. */
+/** Ratio of the smaller pulley to the cord diameter: that of the pinion, but for a cord along a link. */
 export const bendRatio = value('cord.bendRatio', ['joint'], (use) =>
-  use.run(bendRatioOf, { centreLineRadius: use(pinionRadius), cordDiameter: use(cord.diameter) }),
+  use.run(bendRatioOf, { centreLineRadius: use(smallerRadius), cordDiameter: use(cord.diameter) }),
 )
 const allowed = (id: string, factor: Value<number, 'cord'> | Value<number, never>) =>
   value(id, ['joint'], (use) =>

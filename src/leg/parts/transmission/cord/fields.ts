@@ -3,6 +3,7 @@ import { band, field, optional, ranged, reference, word } from '../../../leaves.
 import { driveOf, type Joint, type LegNumbers, partOf, plateOf } from '../../../numbers.js'
 import { constant } from '../../../run/index.js'
 import type { Band } from '../../../schema/field.js'
+import { SECOND_STAGE } from '../../../second-stage.js'
 
 const cordAt = (x: LegNumbers, cord: string) => partOf(x.cords, cord, 'cord')
 const cordDrive = (x: LegNumbers, joint: Joint) => driveOf(x, joint, 'cord')
@@ -111,9 +112,11 @@ export const tensioner = {
   travel: field('tensioner.travel', ['joint'], 'length', (x, { joint }) => cordDrive(x, joint).tensioner.travel),
   slackAtAssembly: field('tensioner.slackAtAssembly', ['joint'], 'length', (x, { joint }) => cordDrive(x, joint).tensioner.slackAtAssembly),
 }
-/** Material of what carries motor and joint at their distance: the plate at the hip, the upper link at the knee, unless its drum sits on the hip axis. */
+/** Material of what carries both pulleys at their distance: the plate at the hip, the upper link at the knee, unless its drum sits on the hip axis. */
 export const frameMaterial = reference('drive.frameMaterial', ['joint'], 'material', (x, { joint }) =>
-  joint !== 'knee' || x.joints.knee.through !== undefined ? plateOf(x, joint).material : x.links.upper.material,
+  (joint as string) === SECOND_STAGE || (joint === 'knee' && x.joints.knee.through === undefined)
+    ? x.links.upper.material
+    : plateOf(x, joint).material,
 )
 
 /** Wrap that each branch keeps on the drum before its anchor, at the ends of travel. */

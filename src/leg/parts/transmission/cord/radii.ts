@@ -25,5 +25,7 @@ export const drumRadius = value(
   (use) =>
     use(cord.drum.centreLineRadius) ?? use.run(centreLine, { groove: use(cord.drum.grooveDiameter) as number, cord: use(cord.diameter) }),
 )
-/** Turns of the motor for one of the joint. */
+/** The smaller of both, which bends the cord most. */
+export const smallerRadius = value('cord.smallerRadius', ['joint'], (use) => Math.min(use(drumRadius), use(pinionRadius)))
+/** Turns of the motor, or of the drum on the hip axis, for one of the joint. */
 export const ratio = value('cord.ratio', ['joint'], (use) => use.run(quotient, { drum: use(drumRadius), pinion: use(pinionRadius) }))

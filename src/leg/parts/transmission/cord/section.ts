@@ -1,4 +1,4 @@
-import type { Fields } from '../../../schema/index.js'
+import type { Field, Fields } from '../../../schema/index.js'
 
 const radius = {
   /** Diameter at the bottom of the groove. Give this or centreLineRadius. */
@@ -67,53 +67,51 @@ export const cordEnd = {
   mechanicalLock: { flag: true, default: false, because: 'none given' },
 } as const satisfies Fields
 
-/** A cord drive: cord from a pinion on the motor to a drum on the joint. */
-export const cordDrive = {
-  /** Whether the two spans cross between the pulleys. Default: crossed. */
-  arrangement: { oneOf: ['crossed', 'open'], default: 'crossed', because: 'more wrap on the pinion', level: 'commonPractice' },
-  /** The pinion on the motor shaft. */
-  pinion: {
-    section: {
-      ...radius,
-      /** Full turns of cord on the pinion in addition to the part turn between the spans. Default: 3. */
-      turns: { kind: 'count', min: 0, max: 40, default: 3, because: 'three turns', level: 'commonPractice' },
-      /** Grooved length of the pinion. */
-      length: { kind: 'length', above: 0, max: '500 mm' },
-    },
-    exactlyOne: ONE_RADIUS,
+/** A pulley that a cord is wound around in turns. */
+export const woundPulley = {
+  section: {
+    ...radius,
+    /** Full turns of cord on the pinion in addition to the part turn between the spans. Default: 3. */
+    turns: { kind: 'count', min: 0, max: 40, default: 3, because: 'three turns', level: 'commonPractice' },
+    /** Grooved length of the pinion. */
+    length: { kind: 'length', above: 0, max: '500 mm' },
   },
-  /** The drum on the joint. */
-  drum: {
-    section: {
-      ...radius,
-      /** Material of the drum. */
-      material: { refersTo: 'materials' },
-      /** Diameter of the bore of the drum. */
-      bore: { kind: 'length', above: 0, max: '500 mm' },
-      /** Grooved length of the drum. */
-      length: { kind: 'length', above: 0, max: '500 mm' },
-      /** Distance between neighbouring grooves. */
-      groovePitch: { kind: 'length', above: 0, max: '50 mm' },
-      /** Run-out of the groove over a turn: what a dial gauge shows from lowest to highest. Default: 0.2 mm. */
-      runout: { kind: 'length', min: 0, max: '10 mm', default: '0.2 mm', because: 'a printed drum on a printed bore' },
-      /** Bolts that clamp the layers of the drum together. Default: 0. */
-      throughBolts: { integer: true, min: 0, max: 12, default: 0, because: 'none given' },
-      /** Thread of the through bolts. Needed where there are any. */
-      throughBoltThread: { designation: 'thread', optional: true },
-      /** Clamp load that each through bolt keeps once the print has settled under it. Default: 200 N. */
-      throughBoltClampLoad: {
-        kind: 'force',
-        above: 0,
-        default: '200 N',
-        because: 'hand-tight on washers, most of it lost to creep of the print',
-      },
-      /** How it is printed: a name of the section prints. Default: default. */
-      print: { refersTo: 'prints', default: 'default', because: 'one way of printing for all parts' },
+  exactlyOne: ONE_RADIUS,
+} as const satisfies Field
+
+/** A drum that holds both ends of a cord. */
+export const drum = {
+  section: {
+    ...radius,
+    /** Material of the drum. */
+    material: { refersTo: 'materials' },
+    /** Diameter of the bore of the drum. */
+    bore: { kind: 'length', above: 0, max: '500 mm' },
+    /** Grooved length of the drum. */
+    length: { kind: 'length', above: 0, max: '500 mm' },
+    /** Distance between neighbouring grooves. */
+    groovePitch: { kind: 'length', above: 0, max: '50 mm' },
+    /** Run-out of the groove over a turn: what a dial gauge shows from lowest to highest. Default: 0.2 mm. */
+    runout: { kind: 'length', min: 0, max: '10 mm', default: '0.2 mm', because: 'a printed drum on a printed bore' },
+    /** Bolts that clamp the layers of the drum together. Default: 0. */
+    throughBolts: { integer: true, min: 0, max: 12, default: 0, because: 'none given' },
+    /** Thread of the through bolts. Needed where there are any. */
+    throughBoltThread: { designation: 'thread', optional: true },
+    /** Clamp load that each through bolt keeps once the print has settled under it. Default: 200 N. */
+    throughBoltClampLoad: {
+      kind: 'force',
+      above: 0,
+      default: '200 N',
+      because: 'hand-tight on washers, most of it lost to creep of the print',
     },
-    exactlyOne: ONE_RADIUS,
+    /** How it is printed: a name of the section prints. Default: default. */
+    print: { refersTo: 'prints', default: 'default', because: 'one way of printing for all parts' },
   },
-  /** Distance between the axes of pinion and drum. */
-  centreDistance: { kind: 'length', above: 0, max: '2 m' },
+  exactlyOne: ONE_RADIUS,
+} as const satisfies Field
+
+/** A cord between two pulleys, and what holds it. */
+export const cordLoop = {
   /** Name of the cord, from the section cords. */
   cord: { refersTo: 'cords' },
   /** Tension of both spans at rest. */
@@ -165,6 +163,19 @@ export const cordDrive = {
       slackAtAssembly: { kind: 'length', min: 0, max: '100 mm', default: '2 mm', because: 'hand assembly', level: 'commonPractice' },
     },
   },
+} as const satisfies Fields
+
+/** A cord drive: cord from a pinion on the motor to a drum on the joint. */
+export const cordDrive = {
+  /** Whether the two spans cross between the pulleys. Default: crossed. */
+  arrangement: { oneOf: ['crossed', 'open'], default: 'crossed', because: 'more wrap on the pinion', level: 'commonPractice' },
+  /** The pinion on the motor shaft. */
+  pinion: woundPulley,
+  /** The drum on the joint. */
+  drum,
+  /** Distance between the axes of pinion and drum. */
+  centreDistance: { kind: 'length', above: 0, max: '2 m' },
+  ...cordLoop,
   /** Efficiency from motor shaft to joint. Default: 0.95. */
   efficiency: { kind: 'ratio', above: 0, max: 1, default: 0.95, because: 'one stage of cord drive', level: 'commonPractice' },
 } as const satisfies Fields

@@ -155,15 +155,24 @@ export const peakTension = value('cord.peakTension', ['joint', 'event', 'air', '
     }).peak,
   })
 })
-/** Force of the cord on the shafts of pinion and drum. */
-export const shaftForce = value('cord.shaftForce', ['joint', 'event', 'air', 'age'], (use) => {
-  const { tautTension, slackTension } = use(windup)
-  return use.run(shaftForceOf, {
+const axes = (use: Use<'joint'>, tautTension: number, slackTension: number) =>
+  use.run(shaftForceOf, {
     arrangement: use(cord.arrangement),
     tautTension,
     slackTension,
     pinionRadius: use(pinionRadius),
     drumRadius: use(drumRadius),
     centreDistance: use(cord.centreDistance),
-  }).force
+  })
+/** Force of the cord on the shafts of pinion and drum, and its part along the line of both. */
+const axisForces = value('cord.axisForces', ['joint', 'event', 'air', 'age'], (use) => {
+  const { tautTension, slackTension } = use(windup)
+  return axes(use, tautTension, slackTension)
+})
+export const shaftForce = value('cord.shaftForce', ['joint', 'event', 'air', 'age'], (use) => use(axisForces).force)
+export const alongAxes = value('cord.alongAxes', ['joint', 'event', 'air', 'age'], (use) => use(axisForces).alongCentres)
+/** The same part at rest. */
+export const alongAtRest = value('cord.alongAtRest', ['joint', 'air', 'age'], (use) => {
+  const rest = use(pretension)
+  return axes(use, rest, rest).alongCentres
 })

@@ -1,4 +1,5 @@
 import type { Fields } from '../../../schema/index.js'
+import { cordLoop, drum, woundPulley } from '../cord/section.js'
 
 /** Transmissions from a drum on the hip axis to the knee, for a motor that does not sit on the upper link. */
 export const throughHip = {
@@ -33,19 +34,33 @@ export const throughHip = {
     hipTeeth: { integer: true, min: 6, max: 400 },
     /** Teeth of the pulley on the lower link. */
     kneeTeeth: { integer: true, min: 6, max: 400 },
+    /** How far hip and knee can be set apart or together, to lay the belt on and to tension it. */
+    adjustment: { kind: 'length', above: 0, max: '100 mm' },
     /** Tension of both spans at rest. */
     pretension: { kind: 'force', above: 0 },
+    /** How far the pretension may be off after setting, as a share. Default: 0.2. */
+    pretensionScatter: {
+      kind: 'ratio',
+      min: 0,
+      below: 1,
+      default: 0.2,
+      because: 'plucked by hand, within a fifth',
+      level: 'commonPractice',
+    },
+    /** Material of both pulleys. */
+    material: { refersTo: 'materials' },
+    /** Efficiency from the pulley on the hip axis to the knee. Default: 0.96. */
+    efficiency: { kind: 'ratio', above: 0, max: 1, default: 0.96, because: 'one stage of tooth belt', level: 'commonPractice' },
   },
   cord: {
-    /** Name of the cord, from the section cords. */
-    cord: { refersTo: 'cords' },
-    /** Whether the spans cross, which turns the knee against the drum. Default: open. */
+    /** Whether the spans cross, which turns the knee against its drum on the hip axis. Default: open. */
     arrangement: { oneOf: ['open', 'crossed'], default: 'open', because: 'the knee turns with its drum' },
-    /** Radius of the pulley on the hip axis, to the centre line of the cord. */
-    hipRadius: { kind: 'length', above: 0, max: '500 mm' },
-    /** Radius of the pulley on the lower link, to the centre line of the cord. */
-    kneeRadius: { kind: 'length', above: 0, max: '500 mm' },
-    /** Tension of both spans at rest. */
-    pretension: { kind: 'force', above: 0 },
+    /** The drum on the hip axis, which the cord is wound around. */
+    hipDrum: woundPulley,
+    /** The drum on the lower link, which holds both ends of the cord. */
+    kneeDrum: drum,
+    ...cordLoop,
+    /** Efficiency from the drum on the hip axis to the knee. Default: 0.95. */
+    efficiency: { kind: 'ratio', above: 0, max: 1, default: 0.95, because: 'one stage of cord drive', level: 'commonPractice' },
   },
 } as const satisfies { readonly [kind: string]: Fields }

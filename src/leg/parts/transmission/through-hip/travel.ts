@@ -1,10 +1,12 @@
+import { kneeDrumTravel } from '../../../../capstan/index.js'
 import { fourBarKneePose } from '../../../../kinematics/index.js'
-import type { Joint } from '../../../numbers.js'
-import { line, value } from '../../../run/index.js'
+import { line, type Of, value } from '../../../run/index.js'
 import { from, to } from '../../joints/fields.js'
 import * as links from '../../links/fields.js'
 import { hipOf, kneeOf, upperOf } from '../../motion/instances.js'
+import { signedRatio } from '../questions.js'
 import { linkage } from './fields.js'
+import { isStage, isThroughHip, stageIn } from './stage.js'
 
 const lowestOf = line(
   'lowest angle of the drum',
@@ -31,12 +33,24 @@ const crankLimits = value('rod.crankLimits', ['leg'], (use, at) => {
   return { one: crankAt(use.at(from, { joint })), other: crankAt(use.at(to, { joint })) }
 })
 
-/** Angles through which the drum of a joint's drive turns over the limits of the joints: that of a knee driven through the hip turns with both. */
+/** Angles through which the drum of a joint's drive turns over the limits of the joints: that of a knee driven through the hip turns with both, that of its second stage with the knee. */
 export const drumTravel = value('drive.travel', ['joint'], (use, at) => {
-  const [own] = use.all('leg')
-  if (use(linkage) === undefined || (use.nameOf('joint', at.joint) as Joint) === 'hip' || own === undefined)
-    return { lowest: use(from), highest: use(to) }
-  const hip = hipOf(use, own)
+  const own = use.all('leg')[0] as Of<'leg'>
+  const [hip, knee] = [hipOf(use, own), kneeOf(use, own)]
+  if (isStage(use, at.joint)) return { lowest: use.at(from, { joint: knee }), highest: use.at(to, { joint: knee }) }
+  if (!isThroughHip(use) || at.joint !== knee) return { lowest: use(from), highest: use(to) }
+  const joint = stageIn(use)
+  if (joint !== undefined) {
+    const { lowest, highest } = use.run(kneeDrumTravel, {
+      motorOn: 'body',
+      kneeRatio: use.at(signedRatio, { joint }),
+      hipLowest: use.at(from, { joint: hip }),
+      hipHighest: use.at(to, { joint: hip }),
+      kneeLowest: use.at(from, { joint: knee }),
+      kneeHighest: use.at(to, { joint: knee }),
+    })
+    return { lowest, highest }
+  }
   const limits = use(crankLimits)
   return {
     lowest: use.run(lowestOf, { hip: use.at(from, { joint: hip }), ...limits }),
