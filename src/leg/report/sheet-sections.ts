@@ -100,6 +100,19 @@ function valuesSection({ tables, constants }: Origins, sources: Sources): Block 
   ])
 }
 
+/** Parts that no check covers, by what drives the knee through the hip. */
+function notChecked(kind: 'rod' | 'belt' | 'cord' | undefined): readonly string[] {
+  if (kind === undefined) return []
+  return kind === 'rod'
+    ? [
+        'Crank and rocker of the knee, and their seats on drum and lower link, are not checked. Test them by hand under the force of the rod.',
+      ]
+    : [
+        `The seats of both pulleys of the ${kind} along the upper link, ${kind === 'cord' ? 'the groove of the drum on the hip axis, ' : ''}and idlers are not checked. Test them by hand under the tension of the ${kind}.`,
+        `Losses of the ${kind} along the upper link load both drums in every pose, whichever way it turns.`,
+      ]
+}
+
 /** Assumptions of the model as a whole. Those of each formula stand with its steps. */
 export const assumptionsSection = ({ requiredReserve, leg }: Assessment): Block =>
   section('assumptions', 'Assumptions', [
@@ -110,11 +123,7 @@ export const assumptionsSection = ({ requiredReserve, leg }: Assessment): Block 
       'Links are rigid uniform rods, and the body moves at constant speed. In a hop and a drop only the weight of the links counts.',
       'The frame that the cord pulls on is rigid, so that changes of tension with temperature are upper bounds.',
       'Each motor heats its own plate; the other motors do not warm it.',
-      ...(leg.joints.knee.through === undefined
-        ? []
-        : [
-            'Crank and rocker of the knee, and their seats on drum and lower link, are not checked. Test them by hand under the force of the rod.',
-          ]),
+      ...notChecked(leg.joints.knee.through?.kind),
       'What was filled in stands beside the given fields with its reason. What a formula assumes, and where it is valid, stands with its steps.',
     ]),
   ])
