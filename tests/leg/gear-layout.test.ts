@@ -84,7 +84,7 @@ describe('a leg with a gearbox and a pair of gears', () => {
   })
 
   test('a pinion of the motor that is hot from a walk is weaker in a drop', () => {
-    const weak = withFields(geared, { 'joints.knee.drive.pinionMaterial': 'PLA', 'motors.pancake.windingToMount': '1 K/W' })
+    const weak = withFields(geared, { 'joints.knee.drive.pinionMaterial': 'ASA', 'motors.pancake.windingToMount': '1 K/W' })
     const strength = (x: typeof geared) =>
       assess(x, { cases: ['hotDrop'] }).checks.find(({ id }) => id === 'gear.pinionBending')!.capacity.si
     const hotter = withFields(weak, { 'motors.pancake.terminalResistance': '0.6 ohm' })

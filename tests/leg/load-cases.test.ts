@@ -2,8 +2,8 @@ import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { logarithmicPretensionLeft } from '../../src/capstan/index.js'
-import { type Comparison, compare, comparisonsOf } from '../../src/leg/assess/compare.js'
-import { calculationOf, type LegCalculation } from '../../src/leg/calculation.js'
+import { compare, comparisonsOf } from '../../src/leg/assess/compare.js'
+import { calculationOf } from '../../src/leg/calculation.js'
 import {
   ALL_CASE_IDS,
   assess,
@@ -20,6 +20,7 @@ import {
 import { CHECKS } from '../../src/leg/parts/index.js'
 import { strideLoads } from '../../src/leg/parts/motion/stride.js'
 import { pretensionInMonth } from '../../src/leg/parts/transmission/pretension-left.js'
+import { reservesOf } from './reserves-of.js'
 
 const text = readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8')
 const revised = legNumbers(describeLeg(text))
@@ -115,44 +116,6 @@ describe('torques of a pose and a stance against statics by hand', () => {
     expect(Math.abs(wider.kneeTorque)).toBeGreaterThan(Math.abs(forward.kneeTorque))
   })
 })
-
-const SOFT = 'the print is softened, which is a failure of the plate itself'
-
-/**
- * Reserves of every check of every joint, the least over all load cases. A print that has softened has no reserve of its own: its plate has failed in
- * that load case, which is looked at here.
- */
-const reservesOf = (structure: LegNumbers) => {
-  const calculation = calculationOf(structure)
-  const comparisons = comparisonsOf(calculation, CHECKS, ALL)
-  return (x: LegNumbers): Map<string, number> => {
-    calculation.load(x)
-    return leastOf(calculation, comparisons)
-  }
-}
-
-function leastOf(calculation: LegCalculation, comparisons: readonly Comparison[]): Map<string, number> {
-  const least = new Map<string, number>()
-  const soft: Comparison[] = []
-  const plates = new Map<string, number>()
-  const count = (one: Comparison, reserve: number) => {
-    const key = `${one.check.id} ${one.check.scope === 'joint' ? one.joint : ''}`.trim()
-    least.set(key, Math.min(least.get(key) ?? Number.POSITIVE_INFINITY, reserve))
-  }
-  for (const one of comparisons) {
-    const found = compare(calculation, one)
-    if (found === SOFT) soft.push(one)
-    if (typeof found === 'string') continue
-    if (one.check.id === 'motor.plate') plates.set(`${one.id} ${one.joint}`, found.reserve)
-    count(one, found.reserve)
-  }
-  for (const one of soft) {
-    const plate = plates.get(`${one.id} ${one.check.scope === 'joint' ? one.joint : 'hip'}`)
-    if (plate !== undefined) expect(plate, `${one.check.id} ${one.id}`).toBeLessThan(1)
-    count(one, 0)
-  }
-  return least
-}
 
 type Writable<T> = { -readonly [N in keyof T]: Writable<T[N]> }
 type Draft = Writable<LegNumbers>

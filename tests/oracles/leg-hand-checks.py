@@ -365,9 +365,8 @@ pushed('slopeAcross', 'sideways', statics['slopeAcross'], steep(tan(14 * pi / 18
 row('stand', 'leg.reach', '', mpf('0.295'), mpf('0.345'))
 row('walk', 'leg.reach', '', statics['walk']['farthest'], mpf('0.345'))
 for j, (least, most) in {'hip': (-85, 45), 'knee': (20, 135)}.items():
-    middle = (least + most) * pi / 360
     for case in ('walk', 'trot'):
-        row(case, 'leg.range', j, max(statics[case][j + 'Highest'] - middle, middle - statics[case][j + 'Lowest']), (most - least) * pi / 360)
+        row(case, 'leg.range', j, pi / 180, min(most * pi / 180 - statics[case][j + 'Highest'], statics[case][j + 'Lowest'] - least * pi / 180))
 for case in ('stand', 'walk', 'drop'):
     row(case, 'sidewaysHip.hold', '', abs(mpf(statics[case]['sideways'])), 14)
 # Toe as a cantilever of 34 x 16 x 9 mm (Roark), soaked TPU, until it lies flat on the ground. Standing for hours it relaxes: creep

@@ -100,10 +100,15 @@ function inCorner(leg: Prepared, joint: DrivenJoint, mostTorque: number, { air, 
   if (kind === 'cord') calculation.set(pretensionSet, here, setting * driveOf(leg.x, joint, 'cord').pretension)
   // Teeth and bolts are as warm as a walk makes them: a moment warms nothing.
   else {
-    const [now, walked] = (['drop', 'walk'] as const).map((event) =>
+    const [now, ...walks] = (['drop', 'walk', 'walkBack'] as const).map((event) =>
       calculation.instances.implied(placeOf(calculation, { joint, event, air })),
     )
-    calculation.pin(heat, now as never, calculation.get(heat, walked as never))
+    const warm = walks.map((walked) => calculation.get(heat, walked as never))
+    calculation.pin(
+      heat,
+      now as never,
+      warm.reduce((a, b) => (b.mount > a.mount ? b : a)),
+    )
   }
   calculation.pin(stroke, here, 0)
   const load = (torque: number) => {

@@ -6,14 +6,13 @@ import { jointMotion, stride } from '../motion/values.js'
 import * as joint from './fields.js'
 
 const reachOf = line('length of both links', { upper: 'length', lower: 'length' }, 'length', 'upper + lower', (x) => x.upper + x.lower)
-const farthestTurn = line(
-  'farthest turn from the middle of the range',
+const nearerLimit = line(
+  'angle to the nearer limit',
   { lowest: 'angle', highest: 'angle', from: 'angle', to: 'angle' },
   'angle',
-  'max(highest − (from + to) / 2, (from + to) / 2 − lowest)',
-  (x) => Math.max(x.highest - (x.from + x.to) / 2, (x.from + x.to) / 2 - x.lowest),
+  'min(to − highest, lowest − from)',
+  (x) => Math.min(x.to - x.highest, x.lowest - x.from),
 )
-const halfRange = line('half of the range', { from: 'angle', to: 'angle' }, 'angle', '(to − from) / 2', (x) => (x.to - x.from) / 2)
 const slopeOfForce = line(
   'force along the ground over force across it',
   { forward: 'force', vertical: 'force' },
@@ -33,11 +32,10 @@ const farthest = value('leg.farthest', ['leg', 'event'], (use) => {
     throw new RangeError('the foot path comes nearer to the hip than the foot of the folded leg')
   return distance
 })
-const turn = value('joint.farthestTurn', ['joint', 'event'], (use) => {
+const margin = value('joint.margin', ['joint', 'event'], (use) => {
   const { lowest, highest } = use(jointMotion)
-  return use.run(farthestTurn, { lowest, highest, from: use(joint.from), to: use(joint.to) })
+  return use.run(nearerLimit, { lowest, highest, from: use(joint.from), to: use(joint.to) })
 })
-const range = value('joint.halfRange', ['joint'], (use) => use.run(halfRange, { from: use(joint.from), to: use(joint.to) }))
 const sideways = value('sidewaysHip.torque', ['leg', 'event'], (use) => use(stride).sidewaysTorque)
 const push = value('ground.push', ['leg', 'event'], (use) => {
   const { forward, vertical } = use(stride)
@@ -69,16 +67,16 @@ export const jointChecks: readonly Check[] = [
     kind: 'angle',
     scope: 'joint',
     when: ['bearsLoad'],
-    demand: turn,
-    capacity: range,
+    demand: joint.leastMargin,
+    capacity: margin,
     unless: value('joint.unlessOutOfReach', ['joint', 'event'], (use) => {
       const { lowest, highest } = use(jointMotion)
       return lowest > highest ? 'the leg reaches no point of its foot path' : undefined
     }),
-    demandIs: 'the farthest turn from the middle of the range',
-    capacityIs: 'half the range between the joint limits',
+    demandIs: 'the angle to keep from a joint limit',
+    capacityIs: 'the angle from the foot path to the nearer joint limit',
     remedy: 'wider joint limits, a shorter step, or another stance height',
-    requiredReserve: 1.02,
+    requiredReserve: 1,
   },
   {
     id: 'sidewaysHip.hold',

@@ -1,8 +1,15 @@
 import { field } from '../../leaves.js'
 import type { LegNumbers } from '../../numbers.js'
+import { constant } from '../../run/index.js'
 
 export const from = field('joint.from', ['joint'], 'angle', (x, { joint }) => x.joints[joint].range.lowest)
 export const to = field('joint.to', ['joint'], 'angle', (x, { joint }) => x.joints[joint].range.highest)
+/** Angle that a joint keeps from its end stops. */
+export const leastMargin = constant('joint.leastMargin', {
+  kind: 'angle',
+  typical: Math.PI / 180,
+  source: { level: 'assumption', where: 'an end stop, its dent and the play of the joint take some tenths of a degree' },
+})
 /** A leg without a sideways hip does not lean. */
 export const sidewaysFrom = field('joints.sidewaysHip.from', ['leg'], 'angle', (x) => x.joints.sidewaysHip?.range.lowest ?? 0)
 export const sidewaysTo = field('joints.sidewaysHip.to', ['leg'], 'angle', (x) => x.joints.sidewaysHip?.range.highest ?? 0)

@@ -6,7 +6,7 @@ import {
   spurContactRatio,
   spurMeshForce,
 } from '../../../../capstan/index.js'
-import { reference } from '../../../leaves.js'
+import { references } from '../../../leaves.js'
 import { discInertia, discMass } from '../../../lines.js'
 import { line, type Of, type Use, type Value, value } from '../../../run/index.js'
 import { densityOf } from '../../links/values.js'
@@ -106,10 +106,10 @@ const rootStress = (id: string, teeth: Value<number, 'joint'>) =>
 export const pinionRootStress = rootStress('gear.pinionRootStress', gear.pinionTeeth)
 export const wheelRootStress = rootStress('gear.wheelRootStress', gear.wheelTeeth)
 
-const afterWalk = reference('gear.walk', [], 'event', () => 'walk')
-/** Temperature of the pinion: that of the motor's mount, now or after a walk, since a landing comes in the middle of one. */
+const afterWalks = references('gear.walks', [], 'event', () => ['walk', 'walkBack'])
+/** Temperature of the pinion: that of the motor's mount, now or after a walk either way, since a landing comes in the middle of one. */
 const pinionTemperature = value('gear.pinionTemperature', ['joint', 'event', 'air'], (use) =>
-  use.run(warmer, { now: use(heat).mount, walked: use.at(heat, { event: use(afterWalk) }).mount }),
+  use(afterWalks).reduce((now, event) => use.run(warmer, { now, walked: use.at(heat, { event }).mount }), use(heat).mount),
 )
 type At = Use<'joint' | 'event' | 'air'>
 const strengthOf = (id: string, material: Value<Of<'material'>, 'joint'>, temperature: (use: At) => number) =>
