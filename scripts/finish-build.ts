@@ -7,6 +7,7 @@ import { decode, encode, type SourceMapSegment } from '@jridgewell/sourcemap-cod
 import { minify } from 'terser'
 import folders from '../folders.json' with { type: 'json' }
 import { writeCommonJsDeclarations } from './commonjs-declarations.js'
+import { licenceTexts, packagesOf } from './licences.js'
 
 const published = [...folders.core, ...folders.modules, ...folders.tools]
 
@@ -70,24 +71,7 @@ for (const name of readdirSync('dist').filter((each) => each.endsWith('.js'))) {
   writeFileSync(`dist/${name}.map`, JSON.stringify({ ...rest, names: [], mappings: lineMap(map.mappings) }))
 }
 
-interface Manifest {
-  readonly name: string
-  readonly version: string
-  readonly license?: string
-  readonly dependencies?: Readonly<Record<string, string>>
-}
-
-function licencesFrom(name: string, seen: Map<string, string>): Map<string, string> {
-  if (seen.has(name)) return seen
-  const folder = `node_modules/${name}`
-  const manifest = JSON.parse(readFileSync(`${folder}/package.json`, 'utf8')) as Manifest
-  const file = readdirSync(folder).find((each) => /^licen[cs]e/i.test(each))
-  if (file === undefined) throw new Error(`${name} is bundled but ships no licence text`)
-  seen.set(name, `${name} ${manifest.version} (${manifest.license})\n\n${readFileSync(`${folder}/${file}`, 'utf8').trim()}\n`)
-  for (const below of Object.keys(manifest.dependencies ?? {})) licencesFrom(below, seen)
-  return seen
-}
-
-const licences = new Map<string, string>()
-for (const bundled of ['ml-matrix', 'zod', 'yaml', '@noble/hashes', 'pure-rand']) licencesFrom(bundled, licences)
-writeFileSync('dist/bundled-licences.txt', [...licences.values()].join(`\n${'-'.repeat(80)}\n\n`))
+const bundled = readdirSync('dist')
+  .filter((name) => name.endsWith('.js.map'))
+  .flatMap((name) => (JSON.parse(readFileSync(`dist/${name}`, 'utf8')) as { readonly sources: readonly string[] }).sources)
+writeFileSync('dist/bundled-licences.txt', licenceTexts(packagesOf(bundled)))

@@ -6,12 +6,16 @@ import { build } from 'esbuild'
 import { upgradeLegText } from '../../src/leg/index.js'
 import { policyHash } from '../../src/leg/report/hash.js'
 import { SCRIPT } from '../../src/leg/report/script.js'
+import { licenceTexts, packagesOf } from '../licences.js'
 
 /** Where the page is in the site. */
 const LIVE_PAGE = 'docs/reference/live.html'
 
+/** What goes into the page, by file. */
+const sources = new Set<string>()
+
 async function bundled(entry: string): Promise<string> {
-  const { outputFiles } = await build({
+  const { outputFiles, metafile } = await build({
     entryPoints: [entry],
     bundle: true,
     minify: true,
@@ -22,11 +26,15 @@ async function bundled(entry: string): Promise<string> {
     // Charts in the report are left as tables.
     external: ['vega', 'vega-lite'],
     write: false,
+    metafile: true,
     logLevel: 'error',
   })
-  // A script in a page ends at its closing tag, wherever that is written.
-  return (outputFiles[0]?.text ?? '').replaceAll('</script', '<\\/script').replaceAll('<!--', '<\\!--')
+  for (const { inputs } of Object.values(metafile.outputs)) for (const input of Object.keys(inputs)) sources.add(input)
+  return inPage(outputFiles[0]?.text ?? '')
 }
+
+/** A script in a page ends at its closing tag, wherever that is written. */
+const inPage = (text: string) => text.replaceAll('</script', '<\\/script').replaceAll('<!--', '<\\!--')
 
 const template = process.argv[2]
 const to = template ?? LIVE_PAGE
@@ -47,7 +55,8 @@ const parts = {
   CALCULATION: await bundled('scripts/live/calculation.ts'),
   PAGE: script,
 }
-const page = Object.entries(parts).reduce(
+const licences = inPage(licenceTexts(packagesOf(sources)))
+const page = Object.entries({ ...parts, LICENCES: licences }).reduce(
   (text, [name, part]) => text.replace(`<!--${name}-->`, () => part),
   readFileSync('scripts/live/page.html', 'utf8'),
 )

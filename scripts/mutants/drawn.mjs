@@ -1,6 +1,5 @@
-// Decides which mutants of a folder are run: a plug-in of the kind "checker", which sees all of them before the first run.
-// Mutants are drawn in the order of a hash of what they change, not of where they stand. The first N of this order are a random sample, and they stay the
-// same mutants when lines move. Plain JavaScript, because the test runner's own process loads it too.
+// Lists the mutants of a folder, or lets only the drawn ones run: a plug-in of the kind "checker", which sees all of them before the first run.
+// Plain JavaScript, because the test runner's own process loads it too.
 import { createHash } from 'node:crypto'
 import { readFileSync, writeFileSync } from 'node:fs'
 import { relative } from 'node:path'
@@ -11,7 +10,9 @@ function textAt(lines, { start, end }) {
   return [lines[start.line].slice(start.column), ...lines.slice(start.line + 1, end.line), lines[end.line].slice(0, end.column)].join('\n')
 }
 
-/** Each mutant with its key: file, kind, text before and after, and the how-manieth of that text in its file. */
+const rangeOf = ({ start, end }) => `${start.line + 1}:${start.column}-${end.line + 1}:${end.column}`
+
+/** Each mutant with its key: a hash of file, kind, text before and after, and the how-manieth of that text in its file. It stays the same when lines move. */
 function withKeys(mutants, root) {
   const read = new Map()
   const count = new Map()
@@ -34,18 +35,21 @@ function withKeys(mutants, root) {
     const nth = (count.get(same) ?? 0) + 1
     count.set(same, nth)
     const key = createHash('sha256').update(`${same}#${nth}`).digest('hex').slice(0, 12)
-    return { id: mutant.id, key, file, line: mutant.location.start.line + 1, mutator: mutant.mutatorName, was, becomes: mutant.replacement }
+    const range = `${file}:${rangeOf(mutant.location)}`
+    return {
+      key,
+      id: mutant.id,
+      range,
+      file,
+      line: mutant.location.start.line + 1,
+      mutator: mutant.mutatorName,
+      was,
+      becomes: mutant.replacement,
+    }
   })
 }
 
-/** The keys to run: those listed, or those up to a key and a number of further ones. */
-export function choose(keys, { only, upTo = '', more = 0 }) {
-  if (only !== undefined) return new Set(only)
-  const sorted = [...keys].sort()
-  const done = sorted.filter((key) => key <= upTo)
-  const rest = sorted.filter((key) => key > upTo)
-  return new Set([...(more > 0 ? [] : done), ...rest.slice(0, more)])
-}
+const placeOf = ({ range, mutator, becomes }) => `${range} ${mutator} ${becomes}`
 
 class Drawn {
   #run
@@ -53,15 +57,11 @@ class Drawn {
   /** Called once, with every mutant that is not static. */
   async group(mutants) {
     if (this.#run !== undefined) throw new Error('the mutants came in two parts: the sample would be wrong')
-    const { root, draw, list } = JSON.parse(process.env.LIMBWRIGHT_MUTANTS)
-    const all = withKeys(mutants, root)
-    const chosen = choose(
-      all.map(({ key }) => key),
-      draw,
-    )
-    const drawn = all.filter(({ key }) => chosen.has(key))
-    this.#run = new Set(drawn.map(({ id }) => id))
-    writeFileSync(list, JSON.stringify({ mutants: all.length, drawn }))
+    const { root, wanted, list } = JSON.parse(readFileSync(process.env.LIMBWRIGHT_MUTANTS, 'utf8'))
+    const found = withKeys(mutants, root)
+    const places = new Set(wanted)
+    this.#run = new Set(found.filter((mutant) => places.has(placeOf(mutant))).map(({ id }) => id))
+    writeFileSync(list, JSON.stringify(found.map((mutant) => ({ ...mutant, place: placeOf(mutant) }))))
     return [mutants.map(({ id }) => id)]
   }
   async check(mutants) {

@@ -26,8 +26,10 @@ export interface KilledSince extends Mutant {
 
 export interface Record {
   readonly folder: string
-  /** All mutants of the folder, static ones excepted. */
+  /** All mutants of the folder. */
   readonly mutants: number
+  /** Those that were not drawn yet. */
+  readonly left: number
   /** Key of the last mutant drawn. Mutants are drawn in the order of their keys. */
   readonly drawnTo: string
   readonly draws: readonly DrawResult[]
@@ -99,8 +101,20 @@ function result(outcomes: readonly Outcome[], date: string): DrawResult {
   return { date, mutants: killed + timedOut + survived + uncovered, killed, timedOut, survived, uncovered }
 }
 
+/** How many mutants there are today, and how many come after a key in the order of draw. */
+export const countsOf = (all: readonly Mutant[], drawnTo: string) => ({
+  mutants: all.length,
+  left: all.filter(({ key }) => key > drawnTo).length,
+})
+
 /** The record after a further draw. */
-export function withDraw(folder: string, before: Record | undefined, mutants: number, outcomes: readonly Outcome[], date: string): Record {
+export function withDraw(
+  folder: string,
+  before: Record | undefined,
+  all: readonly Mutant[],
+  outcomes: readonly Outcome[],
+  date: string,
+): Record {
   const survivors = [...(before?.survivors ?? []), ...outcomes.filter(survives).map((outcome) => survivorOf(outcome, undefined))].sort(
     byPlace,
   )
@@ -108,11 +122,27 @@ export function withDraw(folder: string, before: Record | undefined, mutants: nu
   const drawnTo = [before?.drawnTo ?? '', ...outcomes.map(({ key }) => key)].sort().at(-1) as string
   const draws = outcomes.length === 0 ? (before?.draws ?? []) : [...(before?.draws ?? []), result(outcomes, date)]
   const killedSince = before?.killedSince ?? []
-  return { folder, mutants, drawnTo, draws, date, detected, floor: scoreOf({ detected, survivors }), survivors, killedSince }
+  return {
+    folder,
+    ...countsOf(all, drawnTo),
+    drawnTo,
+    draws,
+    date,
+    detected,
+    floor: scoreOf({ detected, survivors }),
+    survivors,
+    killedSince,
+  }
 }
 
 /** The record after a run of the same mutants, or of its survivors alone. A mutant whose line is gone leaves the record. */
-export function withRun(before: Record, mutants: number, outcomes: readonly Outcome[], date: string, survivorsOnly: boolean): Record {
+export function withRun(
+  before: Record,
+  all: readonly Mutant[],
+  outcomes: readonly Outcome[],
+  date: string,
+  survivorsOnly: boolean,
+): Record {
   const known = new Map(before.survivors.map((survivor) => [survivor.key, survivor]))
   const survivors = outcomes.filter(survives).map((outcome) => survivorOf(outcome, known.get(outcome.key)))
   const killed = outcomes.filter((outcome) => detects(outcome) && known.has(outcome.key)).map(killedOf)
@@ -121,6 +151,13 @@ export function withRun(before: Record, mutants: number, outcomes: readonly Outc
     ...before.killedSince.filter(({ key }) => !outcomes.some((outcome) => outcome.key === key && survives(outcome))),
     ...killed,
   ]
-  const record = { ...before, mutants, date, detected, survivors: survivors.sort(byPlace), killedSince: killedSince.sort(byPlace) }
+  const record = {
+    ...before,
+    ...countsOf(all, before.drawnTo),
+    date,
+    detected,
+    survivors: survivors.sort(byPlace),
+    killedSince: killedSince.sort(byPlace),
+  }
   return { ...record, floor: Math.max(before.floor, scoreOf(record)) }
 }

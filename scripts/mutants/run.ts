@@ -8,11 +8,11 @@
 import { parseArgs } from 'node:util'
 import { type Folder, folderOf, folders } from './folders.js'
 import { type Record, readRecord, scoreOf, withDraw, withRun, writeRecord } from './record.js'
-import { type Outcome, runMutants } from './stryker.js'
+import { type Found, listMutants, type Outcome, runMutants } from './stryker.js'
 import { mistakes, writeTable } from './table.js'
 
 /** The folder of which the check runs mutants, and how many: about half a minute. */
-const SMALL = { folder: 'structures', mutants: 30 }
+const SMALL = { folder: 'structures', mutants: 40 }
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,
@@ -31,20 +31,23 @@ const written = ({ file, line, fate, was, becomes }: Outcome) => `${fate} ${file
 
 async function draw(folder: Folder, more: number): Promise<Record> {
   const before = readRecord(folder.name)
-  const { mutants, outcomes } = await runMutants(folder, { upTo: before?.drawnTo ?? '', more })
+  const all = await listMutants(folder)
+  const next = all.filter(({ key }) => key > (before?.drawnTo ?? '')).slice(0, more)
+  const outcomes = await runMutants(folder, next)
   console.log(outcomes.filter(isSurvivor).map(written).join('\n'))
-  return withDraw(folder.name, before, mutants, outcomes, today())
+  return withDraw(folder.name, before, all, outcomes, today())
 }
 
 async function again(folder: Folder, survivorsOnly: boolean): Promise<Record> {
   const before = readRecord(folder.name)
   if (before === undefined) throw new Error(`Nothing is drawn yet: npm run mutants -- ${folder.name} --more=60`)
-  const which = survivorsOnly ? { only: before.survivors.map(({ key }) => key) } : { upTo: before.drawnTo }
-  const { mutants, outcomes } = await runMutants(folder, which)
   const known = new Set(before.survivors.map(({ key }) => key))
+  const which = ({ key }: Found) => (survivorsOnly ? known.has(key) : key <= before.drawnTo)
+  const all = await listMutants(folder)
+  const outcomes = await runMutants(folder, all.filter(which))
   const newOnes = outcomes.filter((outcome) => isSurvivor(outcome) && !known.has(outcome.key))
   if (newOnes.length > 0) console.log(`New survivors:\n${newOnes.map(written).join('\n')}`)
-  return withRun(before, mutants, outcomes, today(), survivorsOnly)
+  return withRun(before, all, outcomes, today(), survivorsOnly)
 }
 
 async function runFolder(name: string | undefined): Promise<boolean> {
@@ -63,7 +66,7 @@ async function runFolder(name: string | undefined): Promise<boolean> {
 /** Runs the first mutants of the smallest folder. One that survives and is not in the record is a failure. */
 async function runSmall(): Promise<string[]> {
   const folder = folderOf(SMALL.folder)
-  const { outcomes } = await runMutants(folder, { more: SMALL.mutants })
+  const outcomes = await runMutants(folder, (await listMutants(folder)).slice(0, SMALL.mutants))
   const known = new Set(readRecord(folder.name)?.survivors.map(({ key }) => key))
   return outcomes
     .filter((outcome) => isSurvivor(outcome) && !known.has(outcome.key))

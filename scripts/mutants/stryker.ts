@@ -1,22 +1,16 @@
-// Runs drawn mutants of one folder against the tests of that folder, and answers what became of each.
-import { mkdirSync, readFileSync, rmSync } from 'node:fs'
+// Lists the mutants of a folder; runs drawn ones against the tests of the folder, and returns the fate of each.
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { Stryker } from '@stryker-mutator/core'
 import type { Folder } from './folders.js'
 
 const root = fileURLToPath(new URL('../..', import.meta.url)).replace(/[\\/]$/, '')
-const OUT = 'out/mutants'
-
-/** Which mutants are run: those listed, or those that come up to a key in the order of draw and a number of further ones. */
-export interface Draw {
-  readonly only?: readonly string[]
-  readonly upTo?: string
-  readonly more?: number
-}
+const OUT = join(root, 'out/mutants')
 
 /** A mutant: where it is, and what it changes. */
 export interface Mutant {
+  /** Hash of what it changes. Its order is the order of draw. */
   readonly key: string
   readonly file: string
   readonly line: number
@@ -25,8 +19,16 @@ export interface Mutant {
   readonly becomes: string
 }
 
-/** What became of it. `uncovered`: no test of the folder runs the line. `invalid`: the changed file could not be loaded. */
-export type Fate = 'killed' | 'timedOut' | 'survived' | 'uncovered' | 'invalid'
+/** As found in the source of today. */
+export interface Found extends Mutant {
+  readonly id: string
+  /** File with first and last line and column. */
+  readonly range: string
+  readonly place: string
+}
+
+/** What became of it. `uncovered`: no test of the folder runs the line. `invalid`: the changed file could not be loaded. `static`: not run, see below. */
+export type Fate = 'killed' | 'timedOut' | 'survived' | 'uncovered' | 'invalid' | 'static'
 
 export interface Outcome extends Mutant {
   readonly fate: Fate
@@ -40,48 +42,75 @@ const FATES: Readonly<Record<string, Fate>> = {
   Survived: 'survived',
   NoCoverage: 'uncovered',
   RuntimeError: 'invalid',
+  Ignored: 'static',
 }
 
-const settings = (folder: Folder) => ({
-  testRunner: 'vitest',
-  vitest: { configFile: 'scripts/mutants/vitest.config.ts', related: false },
+const COMMON = {
   plugins: ['@stryker-mutator/vitest-runner', join(root, 'scripts/mutants/drawn.mjs')],
   checkers: ['drawn'],
-  coverageAnalysis: 'perTest' as const,
-  mutate: [`${folder.source}/**/*.ts`, '!**/index.ts'],
-  // What runs while a file is loaded is data: names, limits, sources and tables of records, which have checks of their own. Each such mutant would need
-  // the whole run of the tests again.
-  ignoreStatic: true,
   // Texts are for readers, and have tests of their own. The compiler rejects a record without its fields.
   mutator: { plugins: null, excludedMutations: ['StringLiteral', 'ObjectLiteral'] },
   ignorePatterns: ['/.*', '/out', '/dist', '/coverage', '/api', '/bench', '/mutants', '/docs/reference'],
-  tempDirName: `${OUT}/sandbox`,
+  tempDirName: 'out/mutants/sandbox',
   concurrency: 1,
-  reporters: ['progress-append-only'],
-  timeoutMS: 60_000,
-  dryRunTimeoutMinutes: 60,
   disableTypeChecks: false,
-  logLevel: 'warn' as const,
+  logLevel: 'warn',
   allowConsoleColors: false,
-})
+}
 
-/** Runs the drawn mutants. `mutants` counts all of the folder, static ones excepted. */
-export async function runMutants(folder: Folder, draw: Draw): Promise<{ mutants: number; outcomes: Outcome[] }> {
-  const list = join(root, OUT, `${folder.name}-drawn.json`)
-  mkdirSync(join(root, OUT), { recursive: true })
+async function run(folder: Folder, settings: object, wanted: readonly string[]) {
+  const [task, list] = ['task', 'list'].map((name) => join(OUT, `${folder.name}-${name}.json`)) as [string, string]
+  mkdirSync(OUT, { recursive: true })
   rmSync(list, { force: true })
-  process.env.LIMBWRIGHT_MUTANTS = JSON.stringify({ root, draw, list })
+  writeFileSync(task, JSON.stringify({ root, wanted, list }))
+  process.env.LIMBWRIGHT_MUTANTS = task
+  const results = await new Stryker({ ...COMMON, ...settings } as never).runMutationTest()
+  return { found: JSON.parse(readFileSync(list, 'utf8')) as Found[], results }
+}
+
+/** All mutants of a folder in the order of draw. Nothing is run: the only test is a command that does nothing. */
+export async function listMutants(folder: Folder): Promise<Found[]> {
+  const nothing = {
+    testRunner: 'command',
+    commandRunner: { command: 'node --version' },
+    coverageAnalysis: 'off',
+    reporters: ['progress-append-only'],
+    logLevel: 'error',
+  }
+  const { found } = await run(folder, { ...nothing, mutate: [`${folder.source}/**/*.ts`, '!**/index.ts'] }, [])
+  return found.sort((a, b) => (a.key < b.key ? -1 : 1))
+}
+
+/** Runs mutants. Only their places are instrumented, since every instrumented one slows the tests down. */
+export async function runMutants(folder: Folder, drawn: readonly Found[]): Promise<Outcome[]> {
+  if (drawn.length === 0) return []
   process.env.LIMBWRIGHT_MUTANT_TESTS = JSON.stringify(folder.tests)
   if (folder.published !== undefined) process.env.LIMBWRIGHT_PUBLISHED = folder.published
-  const results = await new Stryker(settings(folder) as never).runMutationTest()
-  const { mutants, drawn } = JSON.parse(readFileSync(list, 'utf8')) as { mutants: number; drawn: (Mutant & { id: string })[] }
+  const settings = {
+    testRunner: 'vitest',
+    vitest: { configFile: 'scripts/mutants/vitest.config.ts', related: false },
+    coverageAnalysis: 'perTest',
+    // What runs while a file is loaded is data: names, limits, sources and tables of records, which have checks of their own. Each such mutant would need
+    // the whole run of the tests again.
+    ignoreStatic: true,
+    mutate: [...new Set(drawn.map(({ range }) => range))],
+    reporters: ['progress-append-only'],
+    timeoutMS: 60_000,
+    dryRunTimeoutMinutes: 60,
+  }
+  const { found, results } = await run(
+    folder,
+    settings,
+    drawn.map(({ place }) => place),
+  )
+  const ids = new Map(found.map(({ place, id }) => [place, id]))
   const byId = new Map(results.map((result) => [result.id, result]))
-  const outcomes = drawn.map(({ id, ...mutant }): Outcome => {
-    const result = byId.get(id)
-    const fate = FATES[result?.status ?? '']
+  return drawn.map(({ id: _, range: _range, place, ...mutant }): Outcome => {
+    const result = byId.get(ids.get(place) ?? '')
+    // The checker sees no static mutants.
+    const fate = result === undefined ? 'static' : FATES[result.status]
     if (fate === undefined) throw new Error(`${mutant.file}:${mutant.line}: the state "${result?.status}" is not known`)
     const by = result?.killedBy?.[0]?.replace(/^.*?(tests\/)/, '$1')
     return { ...mutant, fate, ...(by === undefined ? {} : { by }) }
   })
-  return { mutants, outcomes }
 }

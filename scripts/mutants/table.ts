@@ -21,14 +21,14 @@ function row(folder: string, record: Record | undefined): string {
   const last = record.draws.at(-1)
   const seen = (last?.killed ?? 0) + (last?.timedOut ?? 0)
   const [low, high] = interval(seen, last?.mutants ?? 1)
-  const whole = drawn >= record.mutants
+  const whole = record.left === 0
   const estimate =
     last === undefined
       ? '–'
       : `${((100 * seen) / last.mutants).toFixed(0)} %${whole && record.draws.length === 1 ? '' : ` (${low.toFixed(0)} to ${high.toFixed(0)} %)`} of ${last.mutants}`
   const open = record.survivors.filter(({ verdict }) => verdict === 'open').length
   const equivalent = record.survivors.length - open
-  return `| ${folder} | ${record.mutants} | ${whole ? 'all' : drawn} | ${estimate} | ${scoreOf(record).toFixed(1)} % | ${equivalent} | ${open} |`
+  return `| ${folder} | ${record.mutants} | ${whole ? `all (${drawn})` : drawn} | ${estimate} | ${scoreOf(record).toFixed(1)} % | ${equivalent} | ${open} |`
 }
 
 function section(record: Record): string[] {
@@ -56,8 +56,8 @@ const INTRODUCTION = [
   '',
   `Every folder is to reach ${REQUIRED} %. A large folder is not run whole: mutants are drawn at random, in an order that stays the same when lines move.`,
   '',
-  '- *mutants*: all of the folder. Those in texts, in empty records and in data that is read once, while a file is loaded, are not made.',
-  '- *run*: those drawn so far.',
+  '- *mutants*: all of the folder, texts and empty records excepted.',
+  '- *run*: those drawn and run so far. Those in data that is read once, while a file is loaded, are drawn and not run.',
   '- *last draw*: what the tests noticed when these mutants were run for the first time, with the interval that holds the score of the whole folder with 95 %',
   '  confidence. It is the fair estimate of the folder, because no test had been written for these mutants.',
   '- *now*: the score of all mutants that were run, with the tests of today. Equivalent ones are not counted. It may not fall.',

@@ -44,10 +44,8 @@ describe('what is accepted', () => {
       { duration: '1 h', temperatureChange: '10 K' },
       { duration: '1 h', temperatureChange: '20 K' },
     ] as const
-    const joint = {
-      ...{ clampLoad: '1 kN', elasticCompliance: '0.1 um/N', creepingCompliance: '1 um/N', mismatchPerKelvin: '0 um', spells },
-      creep: () => 1,
-    } as const
+    const compliances = { elasticCompliance: '0.1 um/N', creepingCompliance: '1 um/N' } as const
+    const joint = { clampLoad: '1 kN', ...compliances, mismatchPerKelvin: '0 um', spells, creep: () => 1 } as const
     const stops = (change: { readonly si: number }) => (change.si > 15 ? 0 : 1)
     expect(() => clampLoadThroughHeat({ ...joint, speedUp: stops, softening: () => 1 })).toThrow(/speedUp .*positive in every spell/)
     expect(() => clampLoadThroughHeat({ ...joint, speedUp: () => 1, softening: stops })).toThrow(/softening .*positive in every spell/)
