@@ -1,6 +1,15 @@
 // The edges of what the formulas accept, and where their notes begin.
 import { describe, expect, test } from 'vitest'
-import { roundSection, roundTorsion, shaftOverhang, shearCoefficient, thinWalledTorsion } from '../../src/structures/index.js'
+import {
+  extensionSpringForce,
+  extensionSpringHook,
+  roundSection,
+  roundTorsion,
+  shaftOverhang,
+  shearCoefficient,
+  thinWalledTorsion,
+  torsionSpringTorque,
+} from '../../src/structures/index.js'
 
 const notes = (answer: { readonly notes?: readonly { readonly text: string }[] | undefined }) =>
   answer.notes?.map(({ text }) => text).join() ?? ''
@@ -68,5 +77,32 @@ describe('overhang of a shaft', () => {
     expect(noteOf('15 mm', '11 mm')).toBe('')
     expect(noteOf('15 mm', '10 mm')).toContain('by an estimate only')
     expect(noteOf('9 mm', '15 mm')).toContain('by an estimate only')
+  })
+})
+
+describe('springs', () => {
+  test('an extension spring of its free length hangs loose, and pulls from there on with its initial tension', () => {
+    const spring = { freeLength: 0.02, initialTension: 3, rate: 700 }
+    for (const length of [0.019, 0.02])
+      expect(extensionSpringForce.si({ ...spring, length })).toEqual({ force: 0, energy: 0, state: 'loose' })
+    expect(extensionSpringForce.si({ ...spring, length: 0.02 + 1e-12 })).toMatchObject({ state: 'stretched' })
+    expect(extensionSpringForce.si({ ...spring, length: 0.02 + 1e-12 }).force).toBeCloseTo(3, 8)
+  })
+
+  test('hook and bend are wider than the wire, and a bend of the wire’s diameter carries no note', () => {
+    const hook = { force: '50 N', wireDiameter: '2 mm', coilDiameter: '12 mm', hookRadius: '6 mm', bendRadius: '2 mm' } as const
+    expect(notes(extensionSpringHook(hook).shearStress)).toBe('')
+    expect(notes(extensionSpringHook({ ...hook, bendRadius: '1.99 mm' }).shearStress)).toContain('a bend of at least the wire diameter')
+    for (const radius of ['1 mm', '0.9 mm'] as const) {
+      expect(() => extensionSpringHook({ ...hook, hookRadius: radius })).toThrow(/hookRadius .*half the wire diameter/)
+      expect(() => extensionSpringHook({ ...hook, bendRadius: radius })).toThrow(/bendRadius .*half the wire diameter/)
+    }
+  })
+
+  test('a torsion spring that its legs do not touch has no torque, of either sign', () => {
+    for (const winds of ['forward', 'backward'] as const) {
+      const { torque } = torsionSpringTorque.si({ jointAngle: winds === 'forward' ? -1 : 1, freeAngle: 0, winds, rate: 2 })
+      expect(Object.is(torque, 0)).toBe(true)
+    }
   })
 })
