@@ -58,3 +58,32 @@ export const pinCouple = /* @__PURE__ */ formula('fasteners.pinCouple', {
     }
   },
 })
+
+/** Play of a long link to the side on its pin, at a distance from the pin: the eye slides between the cheeks and tilts on the pin until its edges or its faces touch. */
+export const clevisSidePlay = /* @__PURE__ */ formula('fasteners.clevisSidePlay', {
+  inputs: {
+    /** Gap between cheek and eye, each side. */
+    gap: { kind: 'length', min: 0 },
+    /** Hole of the eye over the pin, in diameter. */
+    clearance: { kind: 'length', min: 0 },
+    /** Thickness of the eye. */
+    lugThickness: { kind: 'length', above: 0 },
+    /** Diameter of the faces of eye and cheeks that touch. */
+    faceDiameter: { kind: 'length', above: 0 },
+    /** Distance of the far end of the link from the pin. */
+    distance: { kind: 'length', min: 0 },
+  },
+  output: {
+    /** Largest tilt to either side. */
+    tilt: 'angle',
+    /** Largest play to either side at the far end. */
+    play: 'length',
+  },
+  equation: ['tilt = min(clearance / lugThickness, 2 * gap / faceDiameter)', 'play = gap + tilt * distance'],
+  assumes: ['small tilt', 'gap and tilt used up together: an upper bound'],
+  source: [{ level: 'commonPractice', where: 'play of a hinge: clearance over bearing length, times the arm' }],
+  si: ({ gap, clearance, lugThickness, faceDiameter, distance }) => {
+    const tilt = Math.min(clearance / lugThickness, (2 * gap) / faceDiameter)
+    return { tilt, play: gap + tilt * distance }
+  },
+})

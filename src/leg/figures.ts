@@ -33,6 +33,8 @@ const OUTPUT = {
   hottestMount: 'temperature',
   /** Vertical deflection of the foot of the standing leg; infinite where the drives hold no load. */
   footGive: { kind: 'length', infinite: true },
+  /** Deflection of the foot to the side when it is pushed as on a walk across the slope; infinite where the drives hold no load. */
+  footGiveSideways: { kind: 'length', infinite: true },
   /** Error of the foot at walking torque, worst corner. */
   footError: 'length',
 } as const
@@ -57,7 +59,7 @@ export function legFigures(leg: Leg, options: LegFiguresOptions = {}): Formula<L
       const { event, air } = LOAD_CASES[id]
       return calculation.get(heat, placeOf(calculation, { joint, event, air }) as never)
     }
-    const { deflection, error } = footResult(prepared)
+    const { deflection, sideways, error } = footResult(prepared)
     return {
       margin,
       reserve,
@@ -65,6 +67,7 @@ export function legFigures(leg: Leg, options: LegFiguresOptions = {}): Formula<L
       walkingLoss: JOINTS.reduce((sum, joint) => sum + heatIn('walk', joint).loss + heatIn('walk', joint).ironLoss, 0),
       hottestMount: Math.max(...cases.flatMap((id) => JOINTS.map((joint) => heatIn(id, joint).mount))),
       footGive: deflection === undefined ? Number.POSITIVE_INFINITY : Math.abs(deflection.z.si),
+      footGiveSideways: sideways.deflection?.si ?? Number.POSITIVE_INFINITY,
       footError: error.together.worstCorner.si,
     }
   }

@@ -20,6 +20,7 @@ import { boxOf, driveOf, hasCord, JOINTS, type Joint, motorOf, type Prepared, to
 import { stiffness } from './parts/transmission/questions.js'
 import { legInertia } from './plans/control-gains.js'
 import { poseOf } from './pose.js'
+import { type SidewaysGive, sidewaysGive } from './sideways-give.js'
 import { calculationFor, caseState } from './what-if.js'
 import { windups } from './windup.js'
 
@@ -39,6 +40,8 @@ export interface FootResult {
   readonly stiffness: Vector3<'linearStiffness'> | undefined
   /** Movement of the foot under the standing load. */
   readonly deflection: Vector3<'length'> | undefined
+  /** How far the foot gives to the side. */
+  readonly sideways: SidewaysGive
   /** Compliance of drives and of links, along x, y, z. */
   readonly shares:
     | {
@@ -136,6 +139,7 @@ export function footResult(leg: Prepared): FootResult {
     error: { lines: error.lines, together: error.together },
     stiffness: stiff.stable ? stiff.free : undefined,
     deflection: stiff.stable ? stiff.deflection : undefined,
+    sideways: sidewaysGive(leg, stiff.stable ? { all: 1 / stiff.free.y.si, links: stiff.shares.links.y.si } : undefined),
     shares: stiff.stable ? { drives: stiff.shares.drives, links: stiff.shares.links } : undefined,
     resonance: { hip: frequencies('hip'), knee: frequencies('knee') },
     usableBandwidth: bandwidths.length === 0 ? undefined : new Quantity(Math.min(...bandwidths), 'frequency'),

@@ -1,7 +1,6 @@
 import { line } from './run/index.js'
 
 /** Lines of arithmetic that several parts share. */
-export const halfForce = line('half of a force', { force: 'force' }, 'force', 'force / 2', ({ force }) => force / 2)
 export const halfLength = line('half of a length', { length: 'length' }, 'length', 'length / 2', ({ length }) => length / 2)
 export const shareOfStress = line(
   'share of a strength',

@@ -1,7 +1,16 @@
 import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { ALL_CASE_IDS, assess, checkReserves, describeLeg, type LegNumbers, legNumbers, withFields } from '../../src/leg/index.js'
+import {
+  ALL_CASE_IDS,
+  assess,
+  checkReserves,
+  describeLeg,
+  type LegNumbers,
+  legNumbers,
+  markdownReport,
+  withFields,
+} from '../../src/leg/index.js'
 
 const read = (name: string) => describeLeg(readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8'))
 const leg = read('mudflat-leg-revised')
@@ -54,4 +63,47 @@ test('a link that is printed standing has the strength across its layers, also i
 test('a negative push to the side, or one of twice the load, is rejected', () => {
   expect(() => withFields(leg, { 'gaits.walk.lateral': -0.1 })).toThrow(/gaits.walk.lateral/)
   expect(() => withFields(leg, { 'loadCases.events.drop.lateral': 2.1 })).toThrow(/drop.lateral/)
+})
+
+describe('the foot pushed to the side', () => {
+  const { foot } = assess(leg, { cases: ['slopeAcross'] })
+  const { push, deflection, ofLinks, play } = foot.sideways
+
+  test('gives by its push over its stiffness, and links are part of it', () => {
+    expect(deflection!.si).toBeCloseTo(push.si / foot.stiffness!.y.si, 12)
+    expect(ofLinks!.si).toBeGreaterThan(0)
+    expect(ofLinks!.si).toBeLessThan(deflection!.si)
+  })
+
+  test('plays on the knee pin by gap and tilt of the eye, worked by hand', () => {
+    const { lugThickness, gap } = leg.pins[leg.joints.knee.pin!]!
+    expect(play!.si).toBeCloseTo(gap.si + (0.1e-3 / lugThickness.si) * leg.links.lower.length.si, 12)
+  })
+
+  test('stands in the report', () => {
+    expect(markdownReport(assess(leg, { cases: ['slopeAcross'] }))).toContain(`Pushed to the side by ${push}`)
+  })
+})
+
+describe('the hip', () => {
+  const { hip, ...joints } = leg.joints
+  test('takes the couple in its shaft, and without one in its pin', () => {
+    const { checks } = assess(leg, { cases: ['slopeAcross'] })
+    expect(checks.filter(({ id }) => id === 'pin.eyeEdge').map(({ joint }) => joint)).toEqual(['knee'])
+    const { shaft: _, ...bare } = hip
+    const unshafted = describeLeg({ ...leg, shafts: {}, bearings: {}, joints: { ...joints, hip: bare } } as never)
+    const pinned = assess(unshafted, { cases: ['slopeAcross'] }).checks.find(({ id, joint }) => id === 'pin.eyeEdge' && joint === 'hip')!
+    // The hip is farther from the foot than the knee.
+    const knee = assess(leg, { cases: ['slopeAcross'] }).checks.find(({ id, joint }) => id === 'pin.eyeEdge' && joint === 'knee')!
+    expect(pinned.demand.si).toBeGreaterThan(knee.demand.si)
+  })
+
+  test('tilts its shaft: a push loads bearings and shaft more, and a wider pair of bearings less', () => {
+    const reserve = (lateral: number, spacing: string, id: string) =>
+      assess(withFields(leg, { 'loadCases.events.drop.lateral': lateral, 'bearings.spacing': spacing }), { cases: ['drop'] }).checks.find(
+        (one) => one.id === id,
+      )!.reserve
+    for (const id of ['bearing.static', 'shaft.bending']) expect(reserve(0.3, '30 mm', id), id).toBeLessThan(reserve(0, '30 mm', id))
+    expect(reserve(0.3, '60 mm', 'bearing.static')).toBeGreaterThan(1.4 * reserve(0.3, '30 mm', 'bearing.static'))
+  })
 })

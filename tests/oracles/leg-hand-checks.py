@@ -362,6 +362,34 @@ time['slopeAcross'], air['slopeAcross'] = time['walk'], 20
 X, S = along(ASA, 20, time['walk']), between(ASA, 20, time['walk'])
 pushed('slopeAcross', 'sideways', statics['slopeAcross'], steep(tan(14 * pi / 180)),
        max(torque('slopeAcross', j) for j in R), torque('slopeAcross', 'knee'), X, S, X)
+# A push to the side prises the knee's pin: forces in the middle of the cheeks, the eye presses in proportion to the place. The moment of the pin is largest
+# where the shear has gone: there the eye has pushed as hard as the cheek.
+def prise(M, j):
+    span = fork[j] + 2 * side + tongue
+    at = sqrt(tongue**2 / 4 - tongue**3 / (6 * span))
+    most = M / span * (span / 2 - at) - quad(lambda y: 12 * M / tongue**3 * y * (y - at), [at, tongue / 2])
+    return M / span, 6 * M / (tongue**2 * d), 32 * most / (pi * d**3)
+def prised_pin(case, j, M, F, checks, at):
+    aside, edge_pressure, bent = prise(M, j)
+    one = F / 2 + aside
+    hoop = (across if hoop_across[j] else along)(ASA, *at)
+    mouth = one * (4 * L + 6 * (side + tongue / 4)) / L**2 / d
+    mean = d + (upper + lower) / 2 - hole + d * ((STEEL['alpha'] - ASA['alpha']) * (at[0] - 20) - SWELLING)
+    grip = lame(max(mean, 0), creep_modulus(ASA, at[0], max(at[1], day)), j)[0]
+    every = {'pin.shear': (mpf(4) / 3 * one / (pi / 4 * d**2), MISES * Rm), 'pin.bending': (bending(F, j) + bent, mpf('0.85') * Rm),
+             'pin.eyeEdge': (F / (d * tongue) + edge_pressure, 2 * along(ASA, *at) / 2), 'boss.bearing': (one / (d * L), along(ASA, *at)),
+             'boss.mouth': (mouth, 2 * along(ASA, *at)), 'boss.netSection': (one / ((boss_d[j] - d) * L), hoop),
+             'boss.tearOut': (one / (2 * (edge[j] - d / 2) * L), between(ASA, *at) if hoop_across[j] else MISES * along(ASA, *at)),
+             'boss.prised': ((mouth + grip) * d / (boss_d[j] - d), hoop)}
+    for check in checks: row(case, check, j, *every[check])
+M_hip = mpf(statics['slopeAcross']['hipCouple'])
+force['slopeAcross'] = mpf(statics['slopeAcross']['force'])
+# The hip shaft takes the couple of the hip: it bends the shaft and loads its bearings the way an upright load beside them does.
+side_load = on_shafts('slopeAcross', 'hip') + force['slopeAcross']
+row('slopeAcross', 'shaft.bending', '', 32 * (side_load * overhang + M_hip) / (pi * M10['d3'] ** 3), yields)
+radial = side_load * (1 + overhang / spacing) + M_hip / spacing
+leaning = force['slopeAcross'] * (sin(pi / 6) + tan(14 * pi / 180))
+row('slopeAcross', 'bearing.static', '', max(radial, mpf('0.6') * radial + leaning / 2), mpf(1270) / 2)
 row('stand', 'leg.reach', '', mpf('0.295'), mpf('0.345'))
 row('walk', 'leg.reach', '', statics['walk']['farthest'], mpf('0.345'))
 for j, (least, most) in {'hip': (-85, 45), 'knee': (20, 135)}.items():
@@ -419,6 +447,18 @@ for case in ('drop', 'coldDrop'):
 X, S = along(ASA, 20, 1, strides), between(ASA, 20, 1, strides)
 pushed('season', 'sidewaysFatigue', statics['pushed']['walk'], force['walk'] * sqrt(1 + mpf('0.15') ** 2 + mpf('0.1') ** 2),
        max(torque('season', j) for j in R), torque('season', 'knee'), X, S, X)
+# Across the slope the knee's cord of this leg slips: the walk that is pushed sideways shows pin, eye and bosses.
+for j in R:
+    # The hip's couple goes into its shaft.
+    M = mpf(statics['pushed']['walk']['kneeCouple']) if j == 'knee' else mpf(0)
+    shared = ('pin.shear', 'pin.bending', 'boss.bearing', 'boss.mouth', 'boss.netSection', 'boss.tearOut')
+    prised_pin('walk', j, M, on_pin('walk', j), shared + (('pin.eyeEdge', 'boss.prised') if j == 'knee' else ()), (20, time['walk']))
+# Every stride of the season pushes the foot to either side: the knee's pin bends to and fro, and the boss beside it.
+M_knee = mpf(statics['pushed']['walk']['kneeCouple'])
+aside, _, bent = prise(M_knee, 'knee')
+most, least = bending(on_pin('season', 'knee'), 'knee') + bent, bending(on_shafts('season', 'knee'), 'knee') - bent
+row('season', 'pin.fatigue', 'knee', most, most / ((most - least) / 2 / Se + (most + least) / 2 / Rm))
+row('season', 'boss.fatigue', 'knee', mpf('2.5') * (on_pin('season', 'knee') / 2 + aside) / ((boss_d['knee'] - d) * L), across(ASA, 20, 1, strides))
 sideways, rows = rows, straight
 
 out = {'rows': rows, 'sideways': sideways, 'stand knee': dict(zip(('taut', 'slack'), map(float, tensions('stand', 'knee'))))}

@@ -7,6 +7,7 @@ import json
 from pathlib import Path
 
 import numpy as np
+from scipy.optimize import brentq
 
 rng = np.random.default_rng(7)
 
@@ -82,12 +83,22 @@ def pin(couple, diameter, cheek, gap, lug, pieces=400000):
     return {'cheekForce': float(support), 'eyeEdgePressure': edge, 'moment': most, 'bendingStress': most / (np.pi * diameter**3 / 32)}
 
 
+def play(gap, clearance, lug, face, distance, pin=0.004):
+    """An eye that turns round a pin between cheeks: its corners touch the pin, or its faces the cheeks, exactly."""
+    on_pin = brentq(lambda t: pin * np.cos(t) + lug * np.sin(t) - pin - clearance, 0, 0.5)
+    on_cheeks = brentq(lambda t: lug * np.cos(t) + face * np.sin(t) - lug - 2 * gap, 0, 0.5)
+    tilt = min(on_pin, on_cheeks)
+    return {'tilt': tilt, 'play': gap + distance * np.sin(tilt)}
+
+
 links = [(18.0, 0.165, 0.18, 1.2), (7.0, 0.15, 0.16, 0.0), (40.0, 0.24, 0.25, 2.4), (25.0, 0.085, 0.09, -0.9)]
 boxes = [({'moment': 6.9, 'sidewaysMoment': 4.2, 'torque': 2.5, 'axialForce': 67.0, 'shearForce': 67.0, 'sidewaysShearForce': 16.0}, 0.026, 0.034, 0.0024),
          ({'moment': 0.0, 'sidewaysMoment': 3.0, 'torque': 0.5, 'axialForce': 0.0, 'shearForce': 0.0, 'sidewaysShearForce': 40.0}, 0.020, 0.024, 0.002),
          ({'moment': 12.0, 'sidewaysMoment': 9.0, 'torque': 8.0, 'axialForce': 200.0, 'shearForce': 150.0, 'sidewaysShearForce': 60.0}, 0.040, 0.050, 0.002)]
 pins = [(2.9, 0.004, 0.005, 0.0003, 0.014), (4.8, 0.004, 0.018, 0.0003, 0.0225), (10.0, 0.008, 0.020, 0.0, 0.030)]
+plays = [(0.0003, 0.0001, 0.0225, 0.015, 0.18), (0.00005, 0.0002, 0.014, 0.020, 0.16)]
 out = {'links': [{'given': dict(zip(('force', 'upperLink', 'lowerLink', 'kneeAngle'), one)), 'gives': leg(*one)} for one in links],
        'boxes': [{'given': {**load, **dict(zip(('width', 'depth', 'wall'), size))}, 'gives': box(load, *size)} for load, *size in boxes],
-       'pins': [{'given': dict(zip(('couple', 'diameter', 'cheekThickness', 'gap', 'lugThickness'), one)), 'gives': pin(*one)} for one in pins]}
+       'pins': [{'given': dict(zip(('couple', 'diameter', 'cheekThickness', 'gap', 'lugThickness'), one)), 'gives': pin(*one)} for one in pins],
+       'plays': [{'given': dict(zip(('gap', 'clearance', 'lugThickness', 'faceDiameter', 'distance'), one)), 'gives': play(*one)} for one in plays]}
 Path(__file__).with_suffix('.json').write_text(json.dumps(out, indent=1))

@@ -1,4 +1,4 @@
-import { pinCouple } from '../../src/fasteners/index.js'
+import { clevisSidePlay, pinCouple } from '../../src/fasteners/index.js'
 import type { Source } from '../../src/formula/index.js'
 import { lateralFootForce } from '../../src/kinematics/index.js'
 import { combinedStress } from '../../src/materials/index.js'
@@ -100,6 +100,22 @@ export const checks: Check[] = [
       // Pieces of a 400 000th of the span.
       within: '0.01 %',
       source: computed('the pin in pieces, its eye pressing in proportion to the place'),
+    }),
+  ),
+  ...oracle.plays.flatMap(({ given, gives }) =>
+    published(clevisSidePlay, {
+      what: `gap of ${1e3 * given.gap} mm, clearance of ${1e3 * given.clearance} mm`,
+      given: {
+        gap: [given.gap, 'm'],
+        clearance: [given.clearance, 'm'],
+        lugThickness: [given.lugThickness, 'm'],
+        faceDiameter: [given.faceDiameter, 'm'],
+        distance: [given.distance, 'm'],
+      },
+      gives: { tilt: [gives.tilt, 'rad'], play: [gives.play, 'm'] },
+      // Tilt as a small angle.
+      within: '0.2 %',
+      source: computed('where the corners of a turning eye touch, exactly'),
     }),
   ),
 ]

@@ -1,8 +1,7 @@
 import { type Drawing, Figure, plain, rectangle, View } from '../../drawing/index.js'
 import type { Joint } from '../numbers.js'
 import { meanInterference } from '../parts/pins-and-bosses/fit.js'
-import { pinForce } from '../parts/pins-and-bosses/loads.js'
-import { forceOnBoss } from '../parts/pins-and-bosses/pins.js'
+import { pinForce, prised } from '../parts/pins-and-bosses/loads.js'
 import { type Facts, resultSentence } from './facts.js'
 import { momentLine } from './pin-moment.js'
 import { fitBars, type PinSizes, pinSizes } from './pin-sizes.js'
@@ -14,12 +13,14 @@ const CHECKS = [
   'pin.bending',
   'pin.fatigue',
   'pin.bearingTongue',
+  'pin.eyeEdge',
   'boss.bearing',
   'boss.mouth',
   'boss.tearOut',
   'boss.netSection',
   'boss.split',
   'boss.grip',
+  'boss.prised',
 ]
 
 /** The pin of a joint in its bosses: section, loads, fit. */
@@ -39,9 +40,11 @@ export function pinDrawing(facts: Facts, joint: Joint): Drawing | undefined {
   fitBars(figure, facts, joint, s, interference)
   const force = worst === undefined ? undefined : facts.tried(pinForce, { joint, ...facts.case(worst.case) })
   if (worst !== undefined && force !== undefined) {
-    figure.view(loads(s, force, facts.get(forceOnBoss, { joint, ...facts.case(worst.case) })))
+    figure.view(loads(s, force))
     momentLine(figure, { ...s, force })
-    figure.text(`${worst.caseTitle}: the eye is pressed on the pin with ${plain(force, 3)} N, half of it on each boss.`)
+    const { cheekForce } = facts.get(prised, { joint, ...facts.case(worst.case) })
+    const couple = cheekForce > 0 ? ` A push to the side adds ${plain(cheekForce, 3)} N to one boss and takes them off the other.` : ''
+    figure.text(`${worst.caseTitle}: the eye is pressed on the pin with ${plain(force, 3)} N, half of it on each boss.${couple}`)
   }
   figure.results(resultLines(facts, CHECKS, joint))
   figure
@@ -126,8 +129,8 @@ function section({ diameter, lug, gap, cheek, depth, outer, hole, axis, zone, bo
 const ARROWS = 4
 const LOAD_LENGTH = 34
 
-function loads({ lug, gap, depth, diameter }: PinSizes, force: number, onBoss: number): View {
-  const near = lug / 2 + gap
+function loads({ lug, gap, depth, diameter }: PinSizes, force: number): View {
+  const [near, onBoss] = [lug / 2 + gap, force / 2]
   const view = new View('Loads on the pin', { height: 160 })
   view.area(rectangle(-near - depth, -diameter / 2, near + depth, diameter / 2), { fill: 'tone' })
   // Each arrow stands for its share of the load; one scale for both.

@@ -13,6 +13,7 @@ import { squeezeChecks } from './links/squeeze.js'
 import { motorChecks } from './motors/checks.js'
 import { bossChecks } from './pins-and-bosses/bosses.js'
 import { pinChecks } from './pins-and-bosses/pins.js'
+import { prisedBossCheck, prisedEyeCheck } from './pins-and-bosses/sideways.js'
 import { plateChecks } from './plates/checks.js'
 import { supplyChecks } from './supply/checks.js'
 import { beltChecks } from './transmission/belt/checks.js'
@@ -51,8 +52,8 @@ export const CHECKS: readonly Check[] = [
   ...ofPart(rodChecks, noRod),
   ...ofPart(kneeBeltChecks, noStage('belt', 'tooth belt')),
   ...ofPart(kneeCordChecks, noStage('cord', 'cord')),
-  ...ofPart(pinChecks, noPin),
-  ...ofPart(bossChecks, noBoss),
+  ...ofPart([...pinChecks, prisedEyeCheck], noPin),
+  ...ofPart([...bossChecks, prisedBossCheck], noBoss),
   ...boltChecks,
   ...ofPart(shaftChecks, noShaft),
   ...ofPart(bearingChecks, noShaft),

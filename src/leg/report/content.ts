@@ -99,15 +99,25 @@ export const EVIDENCE: Readonly<Record<string, string>> = {
 
 /** The foot result in sentences. */
 export function footText({ foot }: Assessment): readonly string[] {
-  const { error, stiffness, deflection, resonance, usableBandwidth } = foot
+  const { error, stiffness, deflection, sideways, resonance, usableBandwidth } = foot
   return [
     `Error of the foot: ${error.lines.map(({ name, worstCorner }) => `${name} up to ${worstCorner}`).join('; ')}; together up to ${error.together.worstCorner}, root sum of squares ${error.together.rss}.`,
     stiffness === undefined || deflection === undefined
       ? 'The drives slip, or are too soft to hold the standing load in this pose, so the stiffness of the foot cannot be calculated.'
       : `Stiffness of the free foot: forward ${stiffness.x}, sideways ${stiffness.y}, vertical ${stiffness.z}. The vertical deflection of the foot under the standing load is ${deflection.z}.`,
+    ...sidewaysText(sideways),
     resonance.hip === undefined || resonance.knee === undefined || usableBandwidth === undefined
       ? rigidText(resonance.hip?.motorLocked ?? resonance.knee?.motorLocked, usableBandwidth)
       : `Resonance with the leg in the air and the motor locked: hip ${resonance.hip.motorLocked}, knee ${resonance.knee.motorLocked}. The bandwidth that a controller on the motor side can usually reach is ${usableBandwidth}.`,
+  ]
+}
+
+/** How far the foot gives to the side, where something pushes it. */
+function sidewaysText({ push, deflection, ofLinks, play }: Assessment['foot']['sideways']): string[] {
+  if (!(push.si > 0) || deflection === undefined) return []
+  const loose = play === undefined ? '' : ` The knee has play on its pin: up to ${play} to either side at the foot.`
+  return [
+    `Pushed to the side by ${push}, as on a walk across the slope, the foot gives ${deflection}, of which the links ${ofLinks}.${loose}`,
   ]
 }
 

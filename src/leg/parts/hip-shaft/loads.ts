@@ -2,7 +2,7 @@ import { line, value } from '../../run/index.js'
 import { sidewaysFrom, sidewaysTo } from '../joints/fields.js'
 import { stance } from '../load/stance.js'
 import { hipOf, kneeOf } from '../motion/instances.js'
-import { footForce, pinLoad } from '../motion/values.js'
+import { footForce, isLoaded, pinLoad, stride } from '../motion/values.js'
 import { shaftForce } from '../transmission/questions.js'
 import { isThroughHip, stageIn } from '../transmission/through-hip/stage.js'
 import * as shaft from './fields.js'
@@ -23,10 +23,10 @@ const together = line(
 )
 const levered = line(
   'load of the nearer bearing',
-  { load: 'force', overhang: 'length', spacing: 'length' },
+  { load: 'force', overhang: 'length', spacing: 'length', couple: 'torque' },
   'force',
-  'load · (1 + overhang / spacing)',
-  (x) => x.load * (1 + x.overhang / x.spacing),
+  'load · (1 + overhang / spacing) + couple / spacing',
+  (x) => x.load * (1 + x.overhang / x.spacing) + x.couple / x.spacing,
 )
 
 /** Thrust of the leg along the hip shaft: the foot force leaning by the farthest sideways turn, and what holds the foot across a slope. */
@@ -53,7 +53,9 @@ const cordsOnShaft = value('shaft.cords', ['leg', 'event', 'air', 'age'], (use, 
 export const shaftLoad = value('shaft.load', ['leg', 'event', 'air', 'age'], (use) =>
   use.run(together, { shaftForce: use(cordsOnShaft), footForce: use(pinLoad) }),
 )
+/** Couple of a force that pushes the foot sideways: it tilts the leg on its shaft, in the direction in which an upright load does. */
+export const shaftCouple = value('shaft.couple', ['leg', 'event'], (use) => (use(isLoaded) ? use(stride).hipCouple : 0))
 /** Load of the nearer bearing. Of an overhung leg it is more than the whole load. */
 export const nearerLoad = value('shaft.nearerLoad', ['leg', 'event', 'air', 'age'], (use) =>
-  use.run(levered, { load: use(shaftLoad), overhang: use(shaft.overhang), spacing: use(shaft.spacing) }),
+  use.run(levered, { load: use(shaftLoad), overhang: use(shaft.overhang), spacing: use(shaft.spacing), couple: use(shaftCouple) }),
 )

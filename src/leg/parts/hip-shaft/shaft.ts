@@ -5,9 +5,15 @@ import { shareOfStress } from '../../lines.js'
 import { line, type Use, value } from '../../run/index.js'
 import { strengthInAir } from '../materials/in-air.js'
 import * as shaft from './fields.js'
-import { shaftLoad, thrust } from './loads.js'
+import { shaftCouple, shaftLoad, thrust } from './loads.js'
 
-const moment = line('moment on the shaft', { force: 'force', arm: 'length' }, 'torque', 'force · arm', (x) => x.force * x.arm)
+const moment = line(
+  'moment on the shaft',
+  { force: 'force', arm: 'length', couple: 'torque' },
+  'torque',
+  'force · arm + couple',
+  (x) => x.force * x.arm + x.couple,
+)
 const weaker = line('force that strips either thread', { part: 'force', screw: 'force' }, 'force', 'min(part, screw)', (x) =>
   Math.min(x.part, x.screw),
 )
@@ -19,7 +25,7 @@ const axle = line('length of the axle', { width: 'length', play: 'length' }, 'le
 /** Bending stress at the nearer bearing, over the root of the thread. */
 const bending = value('shaft.bendingStress', ['leg', 'event', 'air', 'age'], (use) =>
   use.run(roundBendingStress, {
-    moment: use.run(moment, { force: use(shaftLoad), arm: use(shaft.overhang) }),
+    moment: use.run(moment, { force: use(shaftLoad), arm: use(shaft.overhang), couple: use(shaftCouple) }),
     diameter: use(shaft.thread).rootDiameter,
     holeDiameter: 0,
   }),
@@ -105,7 +111,7 @@ export const shaftChecks: readonly Check[] = [
     when: ['oneMoment'],
     demand: bending,
     capacity: yieldStrength,
-    demandIs: 'the bending stress at the nearer bearing, over the root of the thread',
+    demandIs: 'the bending stress at the nearer bearing, over the root of the thread, of the load beside it and of a push to the side',
     capacityIs: 'the yield strength of its property class',
     remedy: 'a thicker shaft or a bearing nearer to the leg',
   },

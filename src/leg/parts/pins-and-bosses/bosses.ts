@@ -10,8 +10,7 @@ import { BY_INFILL, solidZone, ZONE } from '../prints/values.js'
 import { shearShare } from '../transmission/cord/anchor.js'
 import * as own from './fields.js'
 import { gripPressure, meanInterference, meanPin, splitStress } from './fit.js'
-import { pinForce } from './loads.js'
-import { forceOnBoss } from './pins.js'
+import { forceOnBoss, pinForce } from './loads.js'
 import { bossHoopStrength, bossInterlayerShear, bossStrength } from './strengths.js'
 
 const { boss, pin } = own

@@ -21,12 +21,23 @@ export const boss = {
   print: reference('boss.print', ['joint'], 'print', (x, { joint }) => bossAt(x, joint).print),
   axis: word('boss.axis', ['joint'], (x, { joint }) => bossAt(x, joint).axis),
 }
+/** Whether the hip turns on a shaft in bearings. */
+export const hipHasShaft = word('hip.hasShaft', [], (x) => x.joints.hip.shaft !== undefined)
 /** Material of the link whose eye turns on the pin: the upper link at the hip, the lower link at the knee. */
 export const eyeMaterial = reference('pin.eyeMaterial', ['joint'], 'material', (x, { joint }) =>
   joint === 'hip' ? x.links.upper.material : x.links.lower.material,
 )
 
 const assumption = (where: string) => ({ level: 'assumption', where }) as const
+/** Diameter of the eye over that of its pin. */
+export const eyeClearance = constant('pin.eyeClearance', {
+  kind: 'length',
+  typical: 0.1e-3,
+  low: 0.03e-3,
+  high: 0.2e-3,
+  source: assumption('a reamed or printed eye that turns freely'),
+  measuredBy: 'push the foot to and fro sideways under a dial gauge',
+})
 export const yieldShare = constant('pin.yieldShare', {
   kind: 'ratio',
   typical: 0.85,

@@ -1,8 +1,11 @@
-import { line, value } from '../../run/index.js'
-import { pinLoad } from '../motion/values.js'
+import { clevisSidePlay, pinCouple } from '../../../fasteners/index.js'
+import { line, type Of, value } from '../../run/index.js'
+import { length } from '../links/fields.js'
+import { isLoaded, pinLoad, stride } from '../motion/values.js'
 import { shaftForce } from '../transmission/questions.js'
 import { linkage } from '../transmission/through-hip/fields.js'
 import { stageIn } from '../transmission/through-hip/stage.js'
+import { boss, eyeClearance, hipHasShaft, pin } from './fields.js'
 
 const together = line(
   'force of drive and foot',
@@ -34,4 +37,47 @@ export const driveOnPin = value('pin.driveForce', ['joint', 'event', 'air', 'age
 /** Force on the pin of a joint: transmission and links together. */
 export const pinForce = value('pin.force', ['joint', 'event', 'air', 'age'], (use) =>
   use.run(together, { shaftForce: use(driveOnPin), footForce: use(pinLoad) }),
+)
+
+/** Couple that prises the pin of a joint, from a force that pushes the foot sideways. A hip shaft turns in bearings that take it off the hip pin. */
+export const couple = value('pin.couple', ['joint', 'event'], (use, at) => {
+  const isKnee = use.nameOf('joint', at.joint) === 'knee'
+  if (!use(isLoaded) || (!isKnee && use(hipHasShaft))) return 0
+  const { kneeCouple, hipCouple } = use(stride)
+  return isKnee ? kneeCouple : hipCouple
+})
+/** What the couple does to pin, eye and bosses. */
+export const prised = value('pin.prised', ['joint', 'event'], (use) => {
+  const { cheekForce, eyeEdgePressure, bendingStress } = use.run(pinCouple, {
+    couple: use(couple),
+    diameter: use(pin.diameter),
+    cheekThickness: use(pin.cheekThickness),
+    gap: use(pin.gap),
+    lugThickness: use(pin.lugThickness),
+  })
+  return { cheekForce, eyeEdgePressure, bendingStress }
+})
+const harder = line(
+  'force on the boss that bears more',
+  { force: 'force', couple: 'force' },
+  'force',
+  'force / 2 + couple',
+  (x) => x.force / 2 + x.couple,
+)
+/** Half of the force of the pin, which each boss bears, and what a couple adds to one of them. */
+export const forceOnBoss = value('boss.force', ['joint', 'event', 'air', 'age'], (use) =>
+  use.run(harder, { force: use(pinForce), couple: use(prised).cheekForce }),
+)
+/** Play to either side of the far end of the lower link on the pin of a knee. */
+export const sidePlay = value(
+  'pin.sidePlay',
+  ['joint'],
+  (use) =>
+    use.run(clevisSidePlay, {
+      gap: use(pin.gap),
+      clearance: use(eyeClearance),
+      lugThickness: use(pin.lugThickness),
+      faceDiameter: use(boss.outerDiameter),
+      distance: use.at(length, { link: use.all('link')[1] as Of<'link'> }),
+    }).play,
 )

@@ -1,11 +1,11 @@
-import { clevisPinBending, embeddedPin, goodmanReserve, pinBearing, pinEnduranceLimit, pinShear } from '../../../fasteners/index.js'
+import { clevisPinBending, goodmanReserve, pinEnduranceLimit, pinShear } from '../../../fasteners/index.js'
 import type { Check } from '../../cases/check.js'
-import { halfForce, shareOfStress } from '../../lines.js'
+import { shareOfStress } from '../../lines.js'
 import { line, type Use, value } from '../../run/index.js'
-import { strengthInAir } from '../materials/in-air.js'
 import { shearShare } from '../transmission/cord/anchor.js'
-import { boss, edgeSupport, eyeMaterial, leverShare, mostReserve, movingShare, pin, yieldShare } from './fields.js'
-import { driveOnPin, pinForce } from './loads.js'
+import { mostReserve, pin, yieldShare } from './fields.js'
+import { driveOnPin, forceOnBoss, pinForce, prised } from './loads.js'
+import { bossPressure, eyePressure, eyeStrength, mouthPressure, mouthStrength } from './pressures.js'
 import { bossStrength } from './strengths.js'
 
 const larger = line('larger stress', { one: 'stress', other: 'stress' }, 'stress', 'max(one, other)', (x) => Math.max(x.one, x.other))
@@ -17,13 +17,6 @@ const borne = line(
   'stress · min(reserve, most)',
   (x) => x.stress * Math.min(x.reserve, x.most),
 )
-const leverArm = line(
-  'arm of each half of the pin',
-  { gap: 'length', share: 'ratio', lug: 'length' },
-  'length',
-  'gap + share · lug',
-  (x) => x.gap + x.share * x.lug,
-)
 type Loaded = Use<'joint' | 'event' | 'air' | 'age'>
 
 const ofTensile = (id: string, share: typeof yieldShare) =>
@@ -31,7 +24,7 @@ const ofTensile = (id: string, share: typeof yieldShare) =>
 const shear = value(
   'pin.shearStress',
   ['joint', 'event', 'air', 'age'],
-  (use) => use.run(pinShear, { force: use(pinForce), diameter: use(pin.diameter), planes: 2 }).peakStress,
+  (use) => use.run(pinShear, { force: use(forceOnBoss), diameter: use(pin.diameter), planes: 1 }).peakStress,
 )
 const bending = (use: Loaded, force: number): number =>
   use.run(clevisPinBending, {
@@ -41,13 +34,30 @@ const bending = (use: Loaded, force: number): number =>
     gap: use(pin.gap),
     lugThickness: use(pin.lugThickness),
   }).bendingStress
-/** Bending stress of a pin at mid span. */
-const bendingStress = value('pin.bendingStress', ['joint', 'event', 'air', 'age'], (use) => bending(use, use(pinForce)))
+const withCouple = line(
+  'bending stress with that of a couple',
+  { stress: 'stress', couple: 'stress' },
+  'stress',
+  'stress + couple',
+  (x) => x.stress + x.couple,
+)
+const againstCouple = line(
+  'bending stress against a couple',
+  { stress: 'stress', couple: 'stress' },
+  'stress',
+  'stress − couple',
+  (x) => x.stress - x.couple,
+)
+/** Bending stress of a pin: at mid span, and where a couple bends it most, as if both were in one place. */
+const bendingStress = value('pin.bendingStress', ['joint', 'event', 'air', 'age'], (use) =>
+  use.run(withCouple, { stress: bending(use, use(pinForce)), couple: use(prised).bendingStress }),
+)
 
 const enduring = value('pin.enduringStress', ['joint', 'event', 'air', 'age'], (use) => {
   const tensileStrength = use(pin.strength)
   const one = use(bendingStress)
-  const other = bending(use, use(driveOnPin))
+  // A push from the other side bends it the other way.
+  const other = use.run(againstCouple, { stress: bending(use, use(driveOnPin)), couple: use(prised).bendingStress })
   const { enduranceLimit } = use.run(pinEnduranceLimit, {
     tensileStrength,
     diameter: use(pin.diameter),
@@ -64,38 +74,6 @@ const enduring = value('pin.enduringStress', ['joint', 'event', 'air', 'age'], (
   return use.run(borne, { stress: one, reserve, most: use(mostReserve) })
 })
 
-const eyePressure = value(
-  'pin.eyePressure',
-  ['joint', 'event', 'air', 'age'],
-  (use) => use.run(pinBearing, { force: use(pinForce), diameter: use(pin.diameter), thickness: use(pin.lugThickness) }).projectedPressure,
-)
-const eyeStrength = value('pin.eyeStrength', ['joint', 'event', 'air'], (use) => {
-  const strength = use.at(strengthInAir.alongLayers, { material: use(eyeMaterial) })
-  return use.run(shareOfStress, { share: use(movingShare), strength })
-})
-
-/** Half of the force of the pin, which each boss bears. */
-export const forceOnBoss = value('boss.force', ['joint', 'event', 'air', 'age'], (use) => use.run(halfForce, { force: use(pinForce) }))
-const bossPressure = value(
-  'boss.pressure',
-  ['joint', 'event', 'air', 'age'],
-  (use) => use.run(pinBearing, { force: use(forceOnBoss), diameter: use(pin.diameter), thickness: use(boss.engagement) }).projectedPressure,
-)
-const mouthPressure = value(
-  'boss.mouthPressure',
-  ['joint', 'event', 'air', 'age'],
-  (use) =>
-    use.run(embeddedPin, {
-      force: use(forceOnBoss),
-      arm: use.run(leverArm, { gap: use(pin.gap), share: use(leverShare), lug: use(pin.lugThickness) }),
-      depth: use(boss.engagement),
-      diameter: use(pin.diameter),
-    }).mouthPressure,
-)
-const mouthStrength = value('boss.mouthStrength', ['joint', 'event', 'air'], (use) =>
-  use.run(shareOfStress, { share: use(edgeSupport), strength: use(bossStrength) }),
-)
-
 /** Checks of the steel pins of the driven joints, and of what they press on. */
 export const pinChecks: readonly Check[] = [
   {
@@ -108,7 +86,7 @@ export const pinChecks: readonly Check[] = [
     when: ['oneMoment'],
     demand: shear,
     capacity: ofTensile('pin.shearStrength', shearShare),
-    demandIs: 'the peak shear stress in its two planes',
+    demandIs: 'the peak shear stress in the plane that bears more',
     capacityIs: 'its shear strength, 0.577 of its tensile strength',
     remedy: 'a thicker pin, or less force on the foot',
   },
@@ -122,7 +100,7 @@ export const pinChecks: readonly Check[] = [
     when: ['oneMoment'],
     demand: bendingStress,
     capacity: ofTensile('pin.yieldStrength', yieldShare),
-    demandIs: 'the bending stress at mid span',
+    demandIs: 'the bending stress at mid span, and of a couple that prises it',
     capacityIs: 'its yield strength, assumed to be 0.85 of its tensile strength',
     remedy: 'a thicker pin, a narrower lug, or smaller side gaps',
   },
@@ -164,7 +142,7 @@ export const pinChecks: readonly Check[] = [
     when: ['bearsLoad'],
     demand: bossPressure,
     capacity: bossStrength,
-    demandIs: 'the pressure of half the pin force on the projected area of one boss',
+    demandIs: 'the pressure of half the pin force, and of a couple that prises the pin, on the projected area of one boss',
     capacityIs: 'the long-term strength of the polymer at this temperature',
     remedy: 'a longer engagement or a thicker pin',
   },

@@ -1,0 +1,74 @@
+import { lugNetSection } from '../../../fasteners/index.js'
+import type { Check } from '../../cases/check.js'
+import { shareOfStress } from '../../lines.js'
+import { line, value } from '../../run/index.js'
+import { stride } from '../motion/values.js'
+import { boss, edgeSupport, hipHasShaft, pin } from './fields.js'
+import { gripPressure } from './fit.js'
+import { couple, prised } from './loads.js'
+import { eyePressure, eyeStrength, mouthPressure } from './pressures.js'
+import { bossHoopStrength } from './strengths.js'
+
+const atEdge = line(
+  'pressure at the edge of the eye',
+  { mean: 'stress', couple: 'stress' },
+  'stress',
+  'mean + couple',
+  (x) => x.mean + x.couple,
+)
+const edgePressure = value('pin.eyeEdgePressure', ['joint', 'event', 'air', 'age'], (use) =>
+  use.run(atEdge, { mean: use(eyePressure), couple: use(prised).eyeEdgePressure }),
+)
+const edgeStrength = value('pin.eyeEdgeStrength', ['joint', 'event', 'air'], (use) =>
+  use.run(shareOfStress, { share: use(edgeSupport), strength: use(eyeStrength) }),
+)
+
+const splitting = line(
+  'force that splits a slice at the mouth',
+  { pressed: 'stress', grip: 'stress', diameter: 'length', slice: 'length' },
+  'force',
+  '(pressed + grip) · diameter · slice',
+  (x) => (x.pressed + x.grip) * x.diameter * x.slice,
+)
+/** Tension beside the hole in a slice at the mouth, where the pin presses most, with the tension of the press fit. */
+const mouthTension = value('boss.mouthTension', ['joint', 'event', 'air', 'age'], (use) => {
+  const [diameter, slice] = [use(pin.diameter), use(boss.engagement)]
+  const force = use.run(splitting, { pressed: use(mouthPressure), grip: use(gripPressure), diameter, slice })
+  return use.run(lugNetSection, { force, width: use(boss.outerDiameter), diameter, thickness: slice, stressConcentration: 1 }).averageStress
+})
+
+const unlessPrised = value('pin.notPrised', ['joint', 'event'], (use, at) => {
+  if (use(couple) > 0) return undefined
+  if (!(use(stride).lateralForce > 0)) return 'no force pushes the foot sideways'
+  return use.nameOf('joint', at.joint) === 'hip' && use(hipHasShaft) ? 'the hip shaft takes the couple' : undefined
+})
+
+const common = { kind: 'stress', scope: 'joint', when: ['bearsLoad'], unless: unlessPrised } as const
+
+/** Checks of a pin that a force across the leg prises in its eye. */
+export const prisedEyeCheck: Check = {
+  id: 'pin.eyeEdge',
+  part: 'edge of the link eye',
+  mode: 'is crushed when the foot is pushed sideways',
+  consequence: 'fails to work',
+  ...common,
+  demand: edgePressure,
+  capacity: edgeStrength,
+  demandIs: 'the mean pressure of the pin, and what the tilting eye adds at its edge',
+  capacityIs: 'twice what the eye bears while it turns, since the wall around holds the edge in (assumption)',
+  remedy: 'a wider eye, a thicker pin, a bush, or a second bearing beside it',
+}
+
+/** Checks of bosses whose pin a force across the leg prises. */
+export const prisedBossCheck: Check = {
+  id: 'boss.prised',
+  part: 'mouth of the boss',
+  mode: 'splits round the pin that a push to the side prises',
+  consequence: 'breaks',
+  ...common,
+  demand: mouthTension,
+  capacity: bossHoopStrength,
+  demandIs: 'the mean tension beside the hole at the mouth, from the pin that presses there and from the press fit',
+  capacityIs: 'the long-term strength of the print in that direction',
+  remedy: 'a larger boss, a wider clevis, a longer engagement, or print the boss standing on its bore',
+}

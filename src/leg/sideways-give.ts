@@ -1,0 +1,35 @@
+import { Quantity } from '../units/index.js'
+import { placeOf } from './calculation.js'
+import type { Prepared } from './numbers.js'
+import { stride } from './parts/motion/values.js'
+import { sidePlay } from './parts/pins-and-bosses/loads.js'
+import { calculationFor } from './what-if.js'
+
+/** How far the foot gives when it is pushed to the side as on a walk across the slope, the leg standing. */
+export interface SidewaysGive {
+  /** The push: the largest force to the side of a walk across the slope. */
+  readonly push: Quantity<'force'>
+  /** Elastic movement of the foot under it, of drives and links; absent where the drives hold no load. */
+  readonly deflection: Quantity<'length'> | undefined
+  /** The share of links in it: bent to the side and twisted. */
+  readonly ofLinks: Quantity<'length'> | undefined
+  /** Play to either side that the knee has on its pin, at the foot; absent without a pin. */
+  readonly play: Quantity<'length'> | undefined
+}
+
+/** How far the foot gives to the side, from its compliance sideways, of drives and links together and of links alone [m/N]. */
+export function sidewaysGive(leg: Prepared, compliance: { readonly all: number; readonly links: number } | undefined): SidewaysGive {
+  const calculation = calculationFor(leg)
+  const { lateralForce } = calculation.get(stride, placeOf(calculation, { leg: 'leg', stance: 'slopeAcross' }) as never)
+  const by = (each: number | undefined) => (each === undefined ? undefined : new Quantity(lateralForce * each, 'length'))
+  const { pin, boss } = leg.x.joints.knee
+  return {
+    push: new Quantity(lateralForce, 'force'),
+    deflection: by(compliance?.all),
+    ofLinks: by(compliance?.links),
+    play:
+      pin === undefined || boss === undefined
+        ? undefined
+        : new Quantity(calculation.get(sidePlay, placeOf(calculation, { joint: 'knee' }) as never), 'length'),
+  }
+}
