@@ -19,7 +19,13 @@ export const boxBendingStress = /* @__PURE__ */ formula('structures.boxBendingSt
     /** Area of the section. */
     area: 'area',
   },
-  equation: ['stress == moment * depth / (2 * secondMoment) + axialForce / area'],
+  equation: [
+    'innerWidth = max(0 m, width - 2 * wall)',
+    'innerDepth = max(0 m, depth - 2 * wall)',
+    'area = width * depth - innerWidth * innerDepth',
+    'secondMoment = (width * depth^3 - innerWidth * innerDepth^3) / 12',
+    'stress = moment * depth / (2 * secondMoment) + axialForce / area',
+  ],
   assumes: ['straight beam, plane sections stay plane', 'infill carries nothing', 'no buckling of the wall (`wallBuckling`)'],
   source: [{ level: 'published', where: 'any strength-of-materials text: M c/I + F/A' }],
   requires: { wall: WALLS_FIT },
