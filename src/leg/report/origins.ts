@@ -7,7 +7,7 @@ import { propertiesOf } from '../parts/materials/fields.js'
 import type { Link, Sheet, SheetLeaf, SheetMaker } from '../run/index.js'
 import type { OwnMaterial } from '../schema/field.js'
 import { materialOf } from '../schema/tables.js'
-import { exactAmount, listed } from './amounts.js'
+import { exactAmount, exactAmounts, listed } from './amounts.js'
 import { type FieldRow, fieldRows } from './fields-list.js'
 
 /** A value of a table, of a material, or a constant of the model, as it stands on the sheet. */
@@ -43,28 +43,41 @@ export class Origins {
     const key = `${number} ${path}`
     let ref = this.#refs.get(key)
     if (ref === undefined) {
-      ref = this.#place(number, path, kind)
+      ref = this.#fieldOf(number, path) ?? this.#place(number, path, kind)
       this.#refs.set(key, ref)
     }
     return ref
   }
 
+  /** The field that a leaf's number was read from; of equal numbers of a list, each has the field of its place. */
+  #fieldOf(number: number, path: string): string | undefined {
+    const leaf = this.#sheet.leaves[number] as SheetLeaf
+    const value = at(leaf.value, path)
+    const reads = this.#maker.fieldsOf(number).filter((one) => Object.is(one.value, value) && this.#rowOf(one.path) !== undefined)
+    const place = /(?:^|\.)(\d+)(?:\.|$)/.exec(path)?.[1]
+    const read = reads.findLast((one) => place !== undefined && one.path.includes(`[${place}]`)) ?? reads.at(-1)
+    return read === undefined ? undefined : (this.#rowOf(read.path) as FieldRow).ref
+  }
+
+  /** A row for a number of a table, for all numbers of a list, or for a constant. */
   #place(number: number, path: string, kind: Kind): string {
     const leaf = this.#sheet.leaves[number] as SheetLeaf
-    const value =
-      path === '' ? leaf.value : path.split('.').reduce<unknown>((at, name) => (at as Record<string, unknown>)[name], leaf.value)
+    const outer = path.replace(/\.?\d+$/, '')
+    const list = outer === path ? undefined : at(leaf.value, outer)
+    const whole = Array.isArray(list) && list.every((each) => typeof each === 'number') ? (list as number[]) : undefined
+    const known = whole === undefined ? undefined : this.#refs.get(`${number} ${outer} list`)
+    if (known !== undefined) return known
     const reads = this.#maker.fieldsOf(number)
-    const read = reads.findLast((one) => Object.is(one.value, value) && this.#rowOf(one.path) !== undefined)
-    if (read !== undefined) return (this.#rowOf(read.path) as FieldRow).ref
     const constant = reads.length === 0 && (leaf.names as { readonly material?: string }).material === undefined
-    const list = constant ? this.constants : this.tables
-    const ref = `${constant ? 'C' : 'T'}${list.length + 1}`
-    list.push({
+    const rows = constant ? this.constants : this.tables
+    const ref = `${constant ? 'C' : 'T'}${rows.length + 1}`
+    rows.push({
       ref,
-      name: leafName(leaf.id, leaf.names as Readonly<Record<string, string>>, path),
-      value: textOf(leaf, value as number, kind),
+      name: leafName(leaf.id, leaf.names as Readonly<Record<string, string>>, whole === undefined ? path : outer),
+      value: whole === undefined ? textOf(leaf, at(leaf.value, path) as number, kind) : exactAmounts(kind, whole),
       source: this.#sourceOf(leaf, reads),
     })
+    if (whole !== undefined) this.#refs.set(`${number} ${outer} list`, ref)
     return ref
   }
 
@@ -85,6 +98,10 @@ export class Origins {
     return rows.length === 0 ? 'by definition' : `table, by ${listed(rows)}`
   }
 }
+
+/** What stands at a path of a value. */
+const at = (value: unknown, path: string): unknown =>
+  path === '' ? value : path.split('.').reduce<unknown>((inner, name) => (inner as Record<string, unknown>)[name], value)
 
 function textOf(leaf: SheetLeaf, value: number, kind: Kind): string {
   const { range } = leaf

@@ -1,7 +1,7 @@
 import type { AnyFormula, Input, OutputField } from '../../formula/index.js'
 import { type Kind, kindWords } from '../../units/index.js'
 import type { Link } from '../run/index.js'
-import { amount, exactAmount, one } from './amounts.js'
+import { amount, amounts, exactAmount, exactAmounts, one } from './amounts.js'
 import type { Piece, Words } from './blocks.js'
 import { wordsOf } from './equation-words.js'
 import type { NumberedStep, Numbering } from './numbering.js'
@@ -30,6 +30,11 @@ export class References {
     if (link === undefined) return []
     const number = link.of === 'step' ? this.#numbering.stepOf(link).number : this.#origins.refOf(link, kind)
     return [link.negative ? ' −' : ' ', { text: `[${number}]`, to: link.of === 'step' ? `s${number}` : number }]
+  }
+
+  /** Whether numbers of a list stand in one row of the sheet, as those of a table do; fields stand one by one. */
+  ofOneRow(links: readonly Link[], kind: Kind): boolean {
+    return new Set(links.map((link) => this.#origins.refOf(link, kind))).size === 1
   }
 
   /** A number with its reference. Given values stand with every digit. */
@@ -87,16 +92,9 @@ function listOf(given: ArrayLike<unknown>, item: Input, path: string, from: From
     first !== undefined && links.every((link) => link?.of === first.of && link.number === first.number && link.negative === first.negative)
   // The numbers of a list that a step made stand there.
   if (common && first.of === 'step') return [`${items.length} numbers`, ...references.of(first, kind)]
-  if (common) return [numbersText(items as number[], kind, true), ...references.of(first, kind)]
+  if (common && references.ofOneRow(links as readonly Link[], kind))
+    return [exactAmounts(kind, items as number[]), ...references.of(first, kind)]
   return items.flatMap((each, i): readonly Piece[] => [i === 0 ? '' : ', ', ...references.number(each as number, kind, links[i])])
-}
-
-/** Numbers of one kind; the unit stands once where it is the same. */
-function numbersText(items: readonly number[], kind: Kind, exact = false): string {
-  const texts = items.map((si) => (exact ? exactAmount(kind, si) : amount(kind, si)))
-  const units = new Set(texts.map((text) => (text.includes(' ') ? text.slice(text.indexOf(' ')) : '')))
-  const [unit = ''] = units
-  return units.size === 1 && unit !== '' ? `${texts.map((text) => text.slice(0, -unit.length)).join(', ')}${unit}` : texts.join(', ')
 }
 
 /** The results of a formula that something reads, and the words that it returns. */
@@ -114,6 +112,6 @@ export function resultColumns({ def: { output } }: AnyFormula, used: ReadonlySet
 function resultText(field: OutputField, y: unknown): string {
   if (typeof field === 'string') return amount(field, y as number)
   if ('kind' in field) return amount(field.kind, y as number)
-  if ('list' in field) return numbersText(Array.from(y as ArrayLike<number>), field.list)
+  if ('list' in field) return amounts(field.list, Array.from(y as ArrayLike<number>))
   return wordText(y)
 }

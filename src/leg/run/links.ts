@@ -77,9 +77,16 @@ const wordsOf = (text: string): string[] =>
 
 type Known = Candidate & { readonly from: Origin }
 
+/** Words that say nothing where others stand beside them: a safety factor is no fatigue factor. */
+const GENERAL: readonly string[] = ['factor']
+const telling = (words: readonly string[]): readonly string[] => {
+  const rest = words.filter((word) => !GENERAL.includes(word))
+  return rest.length === 0 ? words : rest
+}
+
 /** How well the name of a candidate fits that of an input: the words they share, and the same last word. */
 function likeness(name: string, path: string): number {
-  const [own, sought] = [wordsOf(name), wordsOf(path)]
+  const [own, sought] = [wordsOf(name), telling(wordsOf(path))]
   return 2 * sought.filter((word) => own.includes(word)).length + (own.at(-1) === sought.at(-1) ? 1 : 0)
 }
 
@@ -116,17 +123,25 @@ export function linksOf(places: readonly Place[], candidates: readonly Candidate
   const links = new Map<Place, Link>()
   const taken = new Set<Known>()
   for (const byName of [true, false])
-    for (const place of [...places].reverse()) {
+    for (const place of byName ? [...places].reverse() : onesLast(places)) {
       if (links.has(place)) continue
       const { found, negative } = originsOf(place, known)
       const best = bestOf(found, place.path)
-      const one = best.filter((each) => !taken.has(each)).at(-1) ?? best.at(-1)
+      const free = best.filter((each) => !taken.has(each)).at(-1)
+      // A value writes a 1 of its own rather than use one twice that is named after something else.
+      const one = free ?? (place.number === 1 && !byName ? undefined : best.at(-1))
       if (one === undefined || (likeness(one.name, place.path) === 0 && (byName || mayBeWritten(place, best)))) continue
       taken.add(one)
       links.set(place, linked(one, negative))
     }
   return links
 }
+
+/** Places in reverse, then those of a 1 as they stand: what is written without an origin stands behind what was read. */
+const onesLast = (places: readonly Place[]): readonly Place[] => [
+  ...places.filter(({ number }) => number !== 1).reverse(),
+  ...places.filter(({ number }) => number === 1),
+]
 
 /** Whether a number without a name that fits may be one that the value wrote itself: 1 stands for no cycles, no shift and no reduction at once. */
 const mayBeWritten = ({ number, kind }: Place, best: readonly Known[]): boolean =>
