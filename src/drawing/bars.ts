@@ -23,7 +23,16 @@ export interface Bars {
   readonly from?: number
   readonly to: number
   /** Upright lines with a name, such as a limit. */
-  readonly rules?: readonly { readonly at: number; readonly name: string; readonly line?: LineClass }[]
+  readonly rules?: readonly BarRule[]
+}
+
+/** An upright line across bars. */
+export interface BarRule {
+  readonly at: number
+  readonly name: string
+  readonly line?: LineClass
+  /** Where it stands at each bar. Default: the same place at all. */
+  readonly each?: readonly number[]
 }
 
 const ROW = 32
@@ -44,20 +53,43 @@ export function barBlock({ bars, from = 0, to, rules = [] }: Bars, top: number):
       const end = at(x) + 4 + textWidth(name, SMALL) > PAGE_WIDTH - MARGIN
       return textAt([end ? at(x) - 3 : at(x) + 3, top + 11 + RULE * i], name, { anchor: end ? 'end' : 'start' })
     }),
-    ...rules.map(({ at: x, name, line = 'axis' }): Item => {
-      const i = named.findIndex((one) => one.name === name)
-      return {
-        kind: 'path',
-        line,
-        points: [
-          [at(x), top + RULE * Math.max(0, i) + 2],
-          [at(x), bottom],
-        ],
-      }
+    ...rules.map((rule): Item => {
+      const start = top + RULE * Math.max(0, named.indexOf(rule)) + 2
+      return { kind: 'lines', line: rule.line ?? 'axis', pieces: rulePieces(rule, bars, at, start, first) }
     }),
     ...bars.flatMap((bar, i) => barItems(bar, first + ROW * i, at, [from, to], right)),
   ]
   return { items, height: bottom - top + 4 }
+}
+
+/** Pieces of a rule: it is interrupted where the name of a bar stands. */
+function rulePieces(
+  { at: place, each }: BarRule,
+  bars: readonly Bar[],
+  at: (x: number) => number,
+  start: number,
+  first: number,
+): readonly (readonly [Point, Point])[] {
+  const pieces: [Point, Point][] = []
+  let [x, from] = [at(place), start]
+  const to = (y: number) => {
+    if (y - from > 1)
+      pieces.push([
+        [x, from],
+        [x, y],
+      ])
+  }
+  for (const [i, { name }] of bars.entries()) {
+    const y = first + ROW * i
+    const own = at(each?.[i] ?? place)
+    const crossed = own < MARGIN + textWidth(name, SMALL) + 3
+    if (own === x && !crossed) continue
+    to(y + 1)
+    x = own
+    from = crossed ? y + NAME + 3 : y + 1
+  }
+  to(first + ROW * bars.length)
+  return pieces
 }
 
 function barItems(bar: Bar, y: number, at: (x: number) => number, [low, high]: readonly [number, number], right: number): readonly Item[] {

@@ -29,6 +29,8 @@ const ABOVE = 18
 const BELOW = 34
 const GAP = 14
 const DEFAULT_HEIGHT = 150
+/** Of an axis from 0 with room for two ticks, the 0 may be the only one. */
+const LEAST_TICKS = 3
 
 const range = (values: readonly number[], from?: number, to?: number) => {
   const [low, high] = [from ?? Math.min(...values), to ?? Math.max(...values)]
@@ -48,7 +50,7 @@ export function plotBlock({ x, y, curves, height = DEFAULT_HEIGHT }: Plot, top: 
     y.from,
     y.to,
   )
-  const yTicks = ticksOf(ys.low, ys.high, Math.max(2, Math.floor(height / 26)))
+  const yTicks = ticksOf(ys.low, ys.high, Math.max(LEAST_TICKS, Math.floor(height / 26)))
   const left = MARGIN + 6 + Math.max(...yTicks.map((tick) => textWidth(plain(tick), SMALL)))
   const named = curves.filter(({ label }) => label !== undefined)
   const bare = named.map(labelOf)

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest'
 import {
   arcPoints,
   bar,
+  barBlock,
   boxOf,
   crosses,
   distance,
@@ -179,4 +180,24 @@ test('DXF of a view without a scale is empty, and begins and ends as the format 
   expect(text.startsWith('999\nmillimetres\n')).toBe(true)
   expect(text.trimEnd().endsWith('EOF')).toBe(true)
   expect(new View('x').boxAt(1).left).toBe(Number.POSITIVE_INFINITY)
+})
+
+test('the rule of a row of bars is interrupted at each name that it would cross, and stands elsewhere at its place', () => {
+  const bars = ['short', 'a name that is longer than the rule is away'].map((name) => ({ name, to: 1, text: '1' }))
+  const { items, height } = barBlock({ to: 4, bars, rules: [{ at: 1, name: 'limit', line: 'bad', each: [1, 1] }] }, 0)
+  const texts = items.filter((item) => item.kind === 'text')
+  const [rule] = items.filter((item) => item.kind === 'lines')
+  const length = rule!.pieces.reduce((sum, [[, a], [, b]]) => sum + b - a, 0)
+  for (const [[x, top], [end, bottom]] of rule!.pieces) {
+    expect(end).toBe(x)
+    for (const {
+      at: [left, base],
+      text,
+      anchor,
+    } of texts.filter(({ anchor: own }) => own !== 'end'))
+      if (left < x && x < left + textWidth(text, 11) && anchor !== 'middle') expect(bottom < base - 9 || top > base, text).toBe(true)
+  }
+  expect(length).toBeGreaterThan(height - 60)
+  const own = barBlock({ to: 4, bars, rules: [{ at: 1, name: 'limit', each: [1, 2] }] }, 0).items.filter((item) => item.kind === 'lines')
+  expect(new Set(own[0]!.pieces.map(([[x]]) => x)).size).toBe(2)
 })

@@ -25,6 +25,7 @@ export const boltSizes = (facts: Facts, boltGroup: string) => {
     torque: facts.get(bolts.tighteningTorque, at),
     thick: facts.get(bolts.thicknesses, at).map((x) => 1000 * x),
     materials: facts.get(bolts.layers, at).map((of) => instances.name('material', of)),
+    metal: facts.get(bolts.layers, at).map((of) => facts.isMetal(instances.name('material', of))),
     bearing: facts.mm(bearingDiameter, at),
     cone: facts.get(bolts.coneAngle),
     boss: facts.get(bolts.bossDiameter, at),
@@ -59,7 +60,13 @@ export function boltSection(s: Sizes): View {
   }
   let y = 0
   s.thick.forEach((t, i) => {
-    both(y - t, y, inner, wide, isMetal(s.materials[i]!) ? METAL : layers('flat', i % 2 === 0 ? 4 : 7))
+    both(
+      y - t,
+      y,
+      inner,
+      wide,
+      s.metal[i] ? { ...METAL, angle: i % 2 === 0 ? METAL.angle : -METAL.angle } : layers('flat', i % 2 === 0 ? 4 : 7),
+    )
     view.dimension([-wide, y - t], [-wide, y], 'left')
     view.label([wide * 0.8, y - t / 2], s.materials[i]!, { end: 'dot' })
     y -= t
@@ -183,4 +190,3 @@ const ordered = (a: number, b: number, low: number, high: number): [number, numb
   Math.max(a, b),
   high,
 ]
-const isMetal = (material: string) => /steel|alumin|brass|titan/i.test(material)

@@ -23,9 +23,12 @@ export function boltDrawing(facts: Facts, group: string, role: 'stack' | 'motor'
   })
   figure.view(boltSection(s))
   figure.text(
-    s.sleeves
-      ? 'The sleeve alone carries the clamp load; the print beside it is held, not pressed. Layers of prints are assumed to lie flat.'
-      : 'Dash-two-dots: cone of the clamp pressure. Layers of prints are assumed to lie flat.',
+    [
+      s.sleeves
+        ? 'The sleeve alone carries the clamp load; what is beside it is held, not pressed.'
+        : 'Dash-two-dots: cone of the clamp pressure.',
+      ...(s.metal.every(Boolean) ? [] : ['Layers of prints are assumed to lie flat.']),
+    ].join(' '),
   )
   ledger(figure, facts, group)
   figure.results(resultLines(facts, checksOf(role), joint))

@@ -6,7 +6,7 @@ import * as cord from '../parts/transmission/cord/fields.js'
 import { drumRadius, pinionRadius } from '../parts/transmission/cord/radii.js'
 import { type Facts, resultSentence } from './facts.js'
 import { hasCordDrive } from './present.js'
-import { answerOf, checked, layers, length, resultLines, word } from './words.js'
+import { answerOf, checked, layers, length, METAL, resultLines, word } from './words.js'
 
 const CHECKS = ['drum.groove', 'drum.hoop', 'drum.layers', 'drum.split', 'cord.bend']
 const TURNS = 2
@@ -26,6 +26,7 @@ export const grooveSizes = (facts: Facts, joint: Joint) => {
     bore: facts.mm(cord.drum.bore, at),
     drumLength: facts.mm(cord.drum.length, at),
     material: facts.named('material', cord.drum.material, at),
+    metal: facts.isMetal(facts.named('material', cord.drum.material, at)),
   }
 }
 export type GrooveSizes = ReturnType<typeof grooveSizes>
@@ -42,7 +43,7 @@ export function grooveDrawing(facts: Facts, joint: Joint): Drawing | undefined {
   })
   figure.view(profile(s))
   figure.text(
-    `Seat of ${plain(s.seat / s.cord)} and depth of ${plain(s.depth / s.cord)} cord diameters, as for rope drums. Layers are assumed to cross the axis. The pinion has the same grooves.`,
+    `Seat of ${plain(s.seat / s.cord)} and depth of ${plain(s.depth / s.cord)} cord diameters, as for rope drums.${s.metal ? '' : ' Layers are assumed to cross the axis.'} The pinion has the same grooves.`,
   )
   figure.view(drumSection(s))
   figure.results(resultLines(facts, CHECKS, joint))
@@ -88,7 +89,7 @@ function profile(s: GrooveSizes): View {
   const view = new View('Groove profile, section along the axis', { height: 150 })
   const [from, to] = [(-TURNS / 2) * pitch - pitch * 0.2, (TURNS / 2) * pitch + pitch * 0.2]
   const under = -1.1 * d
-  view.area([...grooves(s, from, to), [to, under], [from, under]], { hatch: layers('upright', 7), line: 'none' })
+  view.area([...grooves(s, from, to), [to, under], [from, under]], { hatch: s.metal ? METAL : layers('upright', 7), line: 'none' })
   view
     .line(grooves(s, from, to))
     .line(
@@ -115,7 +116,7 @@ function profile(s: GrooveSizes): View {
     .dimension([from, 0], [from, depth], 'left')
     .label([pitch / 2 + seat * 0.5, seat - seat * 0.866], `seat R${plain(seat)}`)
     .label([pitch / 2 + d * 0.35, d * 0.85], 'cord', { ink: 'move' })
-    .label([to - pitch * 0.3, under * 0.7], `${s.material}, printed`, { end: 'dot' })
+    .label([to - pitch * 0.3, under * 0.7], s.metal ? s.material : `${s.material}, printed`, { end: 'dot' })
 }
 
 function drumSection(s: GrooveSizes): View {
@@ -123,7 +124,7 @@ function drumSection(s: GrooveSizes): View {
   const half = s.drumLength / 2
   const [bottom, bore] = [(s.drum - s.cord) / 2, s.bore / 2]
   const top = grooves(s, -half, half).map(([x, y]): Point => [x, y + bottom])
-  view.area([...top, [half, bore], [-half, bore]], { hatch: layers('upright', 5) })
+  view.area([...top, [half, bore], [-half, bore]], { hatch: s.metal ? METAL : layers('upright', 5) })
   view.line(
     [
       [-half - 3, 0],

@@ -1,5 +1,6 @@
 import { calculationOf, type LegCalculation, placeOf } from '../calculation.js'
 import type { Prepared } from '../numbers.js'
+import { family } from '../parts/materials/fields.js'
 import type { Index, Value } from '../run/index.js'
 import { keepCalculation } from '../what-if.js'
 
@@ -37,6 +38,11 @@ export class LegValues {
   /** The name of the instance that a reference stands for, such as a material. */
   named<A extends Index>(index: Index, of: Value<number, A>, names: Names = {}): string {
     return this.calculation.instances.name(index, this.get(of, names))
+  }
+
+  /** Whether a material is a metal; its surfaces in a section show no layers. */
+  isMetal(material: string): boolean {
+    return this.get(family, { material }) === 'metal'
   }
 
   /** Instances by name, with what they imply. */

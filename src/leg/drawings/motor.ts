@@ -27,6 +27,7 @@ export const motorSizes = (facts: Facts, joint: Joint) => {
     width: facts.mm(plate.width, at),
     height: facts.mm(plate.height, at),
     material: facts.named('material', plate.material, at),
+    metal: facts.isMetal(facts.named('material', plate.material, at)),
     sink: hasSink ? optional(facts.get(plate.sink.thickness, at)) : undefined,
     sinkWidth: hasSink ? optional(facts.get(plate.sink.width, at)) : undefined,
     sinkHeight: hasSink ? optional(facts.get(plate.sink.height, at)) : undefined,
@@ -88,7 +89,7 @@ function section(s: MotorSizes): View {
       side === 1 ? rectangle(from, low, to, high) : rectangle(from, -high, to, -low)
     if (s.sink !== undefined && s.sinkHeight !== undefined && s.sinkHeight / 2 > bore)
       view.area(band(-sink, 0, bore, s.sinkHeight / 2), { hatch: METAL })
-    if (s.height / 2 > bore) view.area(band(back, -sink, bore, s.height / 2), { hatch: layers('upright', 5) })
+    if (s.height / 2 > bore) view.area(band(back, -sink, bore, s.height / 2), { hatch: s.metal ? METAL : layers('upright', 5) })
     view.area(band(0, Math.min(3, s.canLength / 4), s.ringInner / 2, s.ringOuter / 2), { hatch: OTHER_METAL })
   }
   view.area(rectangle(Math.min(3, s.canLength / 4), -s.can / 2, s.canLength, s.can / 2), { fill: 'tone' })

@@ -3,7 +3,7 @@ import { boxOf, type DrivenJoint, driveKindOf, driveOf, jointWords } from '../nu
 import { type Facts, resultSentence } from './facts.js'
 import { motorSizes } from './motor.js'
 import { isDriven } from './present.js'
-import { answerOf, checked, layers, length, OTHER_METAL, resultLines, word } from './words.js'
+import { answerOf, checked, layers, length, METAL, OTHER_METAL, resultLines, word } from './words.js'
 
 const CHECKS = ['outputBearing.radial', 'outputBearing.tilt', 'gearbox.rated', 'gearbox.peak', 'gearbox.speed']
 /** Length of a gearbox over its diameter, which no document gives. */
@@ -55,7 +55,7 @@ function section(facts: Facts, joint: DrivenJoint, { overhang, gearbox }: { over
   const { width, depth } = boxOf(facts.leg.x, joint === 'knee' ? 'lower' : 'upper')
   const [thick, tall] = [1000 * width, 1000 * depth]
   const plane = bearings + overhang
-  view.area(rectangle(-s.plate, -s.height / 2, 0, s.height / 2), { hatch: layers('upright', 5) })
+  view.area(rectangle(-s.plate, -s.height / 2, 0, s.height / 2), { hatch: s.metal ? METAL : layers('upright', 5) })
   view.area(rectangle(0, -s.can / 2, s.canLength, s.can / 2), { fill: 'tone' })
   if (gearbox) view.area(rectangle(s.canLength, -s.can / 2, end, s.can / 2), { hatch: OTHER_METAL })
   const from = Math.max(end, plane - thick / 2)

@@ -7,6 +7,7 @@ import type { Facts } from './facts.js'
 /** Sizes of a pin in its bosses, mm. */
 export const pinSizes = (facts: Facts, joint: Joint) => {
   const at = { joint }
+  const [bossMaterial, eye] = [facts.named('material', boss.material, at), facts.named('material', eyeMaterial, at)]
   return {
     diameter: facts.mm(pin.diameter, at),
     zone: facts.get(pin.zone, at),
@@ -19,8 +20,10 @@ export const pinSizes = (facts: Facts, joint: Joint) => {
     scatter: facts.mm(boss.holeScatter, at),
     edge: facts.mm(boss.edgeDistance, at),
     axis: facts.get(boss.axis, at),
-    bossMaterial: facts.named('material', boss.material, at),
-    eyeMaterial: facts.named('material', eyeMaterial, at),
+    bossMaterial,
+    bossPrinted: !facts.isMetal(bossMaterial),
+    eyeMaterial: eye,
+    eyePrinted: !facts.isMetal(eye),
   }
 }
 export type PinSizes = ReturnType<typeof pinSizes>
@@ -30,7 +33,7 @@ export function fitBars(
   figure: Figure,
   facts: Facts,
   joint: Joint,
-  { diameter, hole, scatter, zone }: PinSizes,
+  { diameter, hole, scatter, zone, bossPrinted }: PinSizes,
   interference: number | undefined,
 ): void {
   const { upper, lower } = facts.get(pinTolerance, { joint })
@@ -64,5 +67,7 @@ export function fitBars(
     ),
   )
   if (interference !== undefined)
-    figure.text(`Mean interference in ordinary air, with the water that the print holds: ${plain(1e6 * interference, 3)} μm.`)
+    figure.text(
+      `Mean interference in ordinary air${bossPrinted ? ', with the water that the print holds' : ''}: ${plain(1e6 * interference, 3)} μm.`,
+    )
 }

@@ -6,7 +6,7 @@ import { type Facts, resultSentence } from './facts.js'
 import { momentLine } from './pin-moment.js'
 import { fitBars, type PinSizes, pinSizes } from './pin-sizes.js'
 import { hasPin } from './present.js'
-import { amount, answerOf, checked, layers, length, resultLines, word } from './words.js'
+import { amount, answerOf, checked, layers, length, METAL, OTHER_METAL, resultLines, word } from './words.js'
 
 const CHECKS = [
   'pin.shear',
@@ -34,8 +34,7 @@ export function pinDrawing(facts: Facts, joint: Joint): Drawing | undefined {
     ...answerOf(`Pin of the ${joint}`, worst),
   })
   figure.view(section(s))
-  const way = s.axis === 'acrossLayers' ? 'cross the pin' : 'lie along the pin'
-  figure.text(`Layers of the boss ${way}; those of the eye are assumed to cross it. Thin outline: height of the eye, assumed.`)
+  figure.text(`${layerWords(s)}Thin outline: height of the eye, assumed.`)
   const interference = facts.tried(meanInterference, { joint, air: 'normal' })
   fitBars(figure, facts, joint, s, interference)
   const force = worst === undefined ? undefined : facts.tried(pinForce, { joint, ...facts.case(worst.case) })
@@ -64,7 +63,9 @@ export function pinDrawing(facts: Facts, joint: Joint): Drawing | undefined {
       length('hole', s.hole),
       length('standard deviation of the hole', s.scatter),
       length('distance to the edge', s.edge),
-      word('bore and layers', s.axis === 'acrossLayers' ? 'the bore crosses the layers' : 'the bore lies in the layers'),
+      ...(s.bossPrinted
+        ? [word('bore and layers', s.axis === 'acrossLayers' ? 'the bore crosses the layers' : 'the bore lies in the layers')]
+        : []),
       word('material of the boss', s.bossMaterial),
       word('material of the eye', s.eyeMaterial),
       ...(force === undefined ? [] : [amount('force on the pin', force, 'N')]),
@@ -73,25 +74,20 @@ export function pinDrawing(facts: Facts, joint: Joint): Drawing | undefined {
   return figure.done()
 }
 
-function section({ diameter, lug, gap, cheek, depth, outer, hole, axis, zone, bossMaterial, eyeMaterial: eye }: PinSizes): View {
+/** How the layers of the printed parts lie; nothing for parts of metal. */
+function layerWords({ axis, bossPrinted, eyePrinted }: PinSizes): string {
+  const boss = bossPrinted ? `Layers of the boss ${axis === 'acrossLayers' ? 'cross the pin' : 'lie along the pin'}` : undefined
+  if (!eyePrinted) return boss === undefined ? '' : `${boss}. `
+  return boss === undefined ? 'Layers of the eye are assumed to cross the pin. ' : `${boss}; those of the eye are assumed to cross it. `
+}
+
+function section(s: PinSizes): View {
+  const { diameter, lug, gap, cheek, depth, outer, hole, zone, bossMaterial, eyeMaterial: eye } = s
   const [near, half] = [lug / 2 + gap, outer / 2]
   const end = near + depth
   const eyeHeight = 0.8 * outer
   const view = new View('Section along the pin', { height: 230 })
-  const bossHatch = layers(axis === 'acrossLayers' ? 'upright' : 'flat', 4)
-  for (const side of [1, -1]) {
-    const [a, b] = side === 1 ? [near, near + cheek] : [-near - cheek, -near]
-    for (const [low, high] of [
-      [hole / 2, half],
-      [-half, -hole / 2],
-    ] as const)
-      view.area(rectangle(a, low, b, high), { hatch: bossHatch })
-  }
-  for (const [low, high] of [
-    [diameter / 2, eyeHeight],
-    [-eyeHeight, -diameter / 2],
-  ] as const)
-    view.area(rectangle(-lug / 2, low, lug / 2, high), { hatch: layers('upright', 9), line: 'thin' })
+  bossesAndEye(view, s)
   const bevel = Math.min(diameter / 8, depth / 4)
   view.area(
     [
@@ -124,6 +120,25 @@ function section({ diameter, lug, gap, cheek, depth, outer, hole, axis, zone, bo
     .label([end - bevel * 2, diameter / 4], `pin Ø${plain(diameter)} ${zone}`, { end: 'dot' })
     .label([near + cheek * 0.8, -hole / 2], `hole Ø${plain(hole)}`)
     .label([near - gap / 2, -half * 0.9], `gap ${plain(gap)}`)
+}
+
+/** Bosses and eye above and below the pin. */
+function bossesAndEye(view: View, { diameter, lug, gap, cheek, outer, hole, axis, bossPrinted, eyePrinted }: PinSizes): void {
+  const [near, half, eyeHeight] = [lug / 2 + gap, outer / 2, 0.8 * outer]
+  const bossHatch = bossPrinted ? layers(axis === 'acrossLayers' ? 'upright' : 'flat', 4) : METAL
+  for (const side of [1, -1]) {
+    const [a, b] = side === 1 ? [near, near + cheek] : [-near - cheek, -near]
+    for (const [low, high] of [
+      [hole / 2, half],
+      [-half, -hole / 2],
+    ] as const)
+      view.area(rectangle(a, low, b, high), { hatch: bossHatch })
+  }
+  for (const [low, high] of [
+    [diameter / 2, eyeHeight],
+    [-eyeHeight, -diameter / 2],
+  ] as const)
+    view.area(rectangle(-lug / 2, low, lug / 2, high), { hatch: eyePrinted ? layers('upright', 9) : OTHER_METAL, line: 'thin' })
 }
 
 const ARROWS = 4

@@ -122,7 +122,7 @@ export function plateHeatDrawing(facts: Facts, joint: Joint): Drawing | undefine
   figure.text(
     `${worst.caseTitle}.${held ? ' Drawn as after a long time: while the motor is held, the plate is cooler far from it.' : ''} The radius is that of the round plate of equal area. The heat flow is assumed to be uniform over the ring of the motor; a metal base lowers the peak.`,
   )
-  figure.block(`Temperature of the ${body}, °C`, (y) => plotBlock(plotOf(facts, at, air, soft), y))
+  figure.block(`Temperature of the ${body}`, (y) => plotBlock(plotOf(facts, at, air, soft), y))
   if (isBeyond(soft, motorFace, air)) figure.text(`The plate softens above ${plain(soft, 3)} °C, beyond the plot.`)
   const outer = facts.mm(motor.mountOuterDiameter, at) / 2
   const [edge, [rim, atRim]] = [valueAt(motorFace, outer), motorFace.at(-1)!]

@@ -10,10 +10,12 @@ export function reservesDrawing(facts: Facts): Drawing {
   const { checks, requiredReserve, passes } = facts.assessment
   const shown = checks.slice(0, MOST)
   const failing = checks.filter(({ reserve }) => reserve < 1).length
+  const lower = shown.some((check) => check.requiredReserve !== requiredReserve)
+  const required = `required ${requiredReserve}${lower ? ', or lower where its line is' : ''}`
   const figure = new Figure({
     id: 'reserve-bars',
     title: 'Reserves of the checks nearest to their limit, with their range',
-    answer: passes ? '✓ Every check holds' : `✕ ${failing} of ${checks.length} ${failing === 1 ? 'check fails' : 'checks fail'}`,
+    answer: passes ? '✓ Every check holds' : `✕ ${failing} of ${checks.length} checks ${failing === 1 ? 'fails' : 'fail'}`,
     fails: !passes,
   })
   figure.block('Bar: typical values. Line: from the unfavourable to the favourable end', (y) =>
@@ -22,7 +24,7 @@ export function reservesDrawing(facts: Facts): Drawing {
         to: AXIS,
         rules: [
           { at: 1, name: 'fails below 1', line: 'bad' },
-          ...(requiredReserve > 1 ? [{ at: requiredReserve, name: `required ${requiredReserve}` }] : []),
+          ...(requiredReserve > 1 ? [{ at: requiredReserve, name: required, each: shown.map((check) => check.requiredReserve) }] : []),
         ],
         bars: shown.map((check) => ({
           name: `${capital(check.part)}${check.joint === undefined ? '' : `, ${check.joint}`}`,

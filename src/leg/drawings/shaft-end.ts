@@ -1,8 +1,8 @@
 import { type Drawing, Figure, plain, rectangle, View } from '../../drawing/index.js'
 import { type Facts, resultSentence } from './facts.js'
 import { hasShaft } from './present.js'
-import { type ShaftSizes, shaftSizes } from './shaft.js'
-import { amount, answerOf, checked, length, METAL, OTHER_METAL, resultLines, word } from './words.js'
+import { type ShaftSizes, shaftSizes } from './shaft-sizes.js'
+import { amount, answerOf, checked, layers, length, METAL, OTHER_METAL, resultLines, word } from './words.js'
 
 /** The drilled end of the shaft with its screw and cap. */
 export function shaftEndDrawing(facts: Facts): Drawing | undefined {
@@ -57,6 +57,35 @@ function endSection(s: ShaftSizes): View {
     ],
     { hatch: METAL },
   )
+  threads(view, s, back)
+  for (const side of [1, -1] as const) {
+    const [low, high] = [major * 1.1, s.capSpan / 2]
+    view.area(side === 1 ? rectangle(0, low, s.capThickness, high) : rectangle(0, -high, s.capThickness, -low), {
+      hatch: s.capMetal ? OTHER_METAL : layers('upright', 4),
+    })
+  }
+  view.area(rectangle(-s.engagement * 0.95, -major, s.capThickness, major), { fill: 'paper' })
+  view.area(rectangle(s.capThickness, -major * 1.7, s.capThickness + s.inner.diameter, major * 1.7), { fill: 'paper' })
+  view.line(
+    [
+      [back - 2, 0],
+      [s.capThickness + s.inner.diameter + 2, 0],
+    ],
+    'axis',
+  )
+  return view
+    .dimension([-s.engagement, -r], [0, -r], 'below')
+    .dimension([-depth, -r], [0, -r], 'below')
+    .dimension([0, s.capSpan / 2], [s.capThickness, s.capSpan / 2], 'above')
+    .dimension([back, -r], [back, r], 'left', undefined, 'M')
+    .label([s.capThickness, s.capSpan * 0.42], `cap Ø${plain(s.capSpan)}`)
+    .label([s.capThickness + s.inner.diameter, major], [`screw M${plain(s.inner.diameter)}`, `${plain(s.innerTorque)} N m`])
+    .label([-s.engagement * 0.5, -(core + r) / 2], `shaft M${plain(s.diameter)}`, { end: 'dot' })
+}
+
+/** Thin lines of both threads: the inner one to the end of its full length, the root of the outer one. */
+function threads(view: View, s: ShaftSizes, back: number): void {
+  const major = s.inner.diameter / 2
   for (const side of [1, -1]) {
     view.line(
       [
@@ -80,25 +109,4 @@ function endSection(s: ShaftSizes): View {
     ],
     'thin',
   )
-  for (const side of [1, -1] as const) {
-    const [low, high] = [major * 1.1, s.capSpan / 2]
-    view.area(side === 1 ? rectangle(0, low, s.capThickness, high) : rectangle(0, -high, s.capThickness, -low), { hatch: OTHER_METAL })
-  }
-  view.area(rectangle(-s.engagement * 0.95, -major, s.capThickness, major), { fill: 'paper' })
-  view.area(rectangle(s.capThickness, -major * 1.7, s.capThickness + s.inner.diameter, major * 1.7), { fill: 'paper' })
-  view.line(
-    [
-      [back - 2, 0],
-      [s.capThickness + s.inner.diameter + 2, 0],
-    ],
-    'axis',
-  )
-  return view
-    .dimension([-s.engagement, -r], [0, -r], 'below')
-    .dimension([-depth, -r], [0, -r], 'below')
-    .dimension([0, s.capSpan / 2], [s.capThickness, s.capSpan / 2], 'above')
-    .dimension([back, -r], [back, r], 'left', undefined, 'M')
-    .label([s.capThickness, s.capSpan * 0.42], `cap Ø${plain(s.capSpan)}`)
-    .label([s.capThickness + s.inner.diameter, major], [`screw M${plain(s.inner.diameter)}`, `${plain(s.innerTorque)} N m`])
-    .label([-s.engagement * 0.5, -(core + r) / 2], `shaft M${plain(s.diameter)}`, { end: 'dot' })
 }

@@ -32,10 +32,7 @@ const MOST_RESULTS = 3
 
 /** Lines of results below a view: the checks of a part, nearest to their limits first. */
 export const resultLines = (facts: Facts, ids: readonly string[], joint?: string): readonly string[] =>
-  facts
-    .checks(ids, joint)
-    .slice(0, MOST_RESULTS)
-    .map((check) => `${capital(check.part)} ${check.mode}: ${resultText(check)}`)
+  [...new Set(facts.checks(ids, joint).map((check) => `${capital(check.part)} ${check.mode}: ${resultText(check)}`))].slice(0, MOST_RESULTS)
 
 /** Hatch of a printed part whose layers are seen edge on. */
 export const layers = (direction: 'upright' | 'flat', spacing: number) => ({ angle: direction === 'upright' ? 90 : 0, spacing })

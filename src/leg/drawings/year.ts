@@ -1,8 +1,9 @@
 import { type Curve, type Drawing, Figure, type Point, plain, plotBlock } from '../../drawing/index.js'
 import { JOINTS, type Joint } from '../numbers.js'
+import { pretensionNeeded } from '../parts/transmission/cord/checks.js'
 import { pretensionLeft, pretensionSet } from '../parts/transmission/cord/fields.js'
 import { pretensionInMonth } from '../parts/transmission/pretension-left.js'
-import { caseState, clampLoadAt } from '../what-if.js'
+import { clampLoadAt } from '../what-if.js'
 import { type Facts, resultSentence } from './facts.js'
 import { hasCordDrive } from './present.js'
 import { amount, answerOf, boltWords, checked } from './words.js'
@@ -11,19 +12,21 @@ const CHECKS = ['cord.slack', 'cord.shelf', 'stackBolt.slip', 'stackBolt.separat
 const MONTHS = 12
 const DAYS = 365
 
-/** Tension below which a span hangs slack in a walk, as a line over the year. */
-function neededLine(facts: Facts, figure: Figure, joint: Joint): Curve {
-  const { drum, drive } = caseState(facts.leg, 'walk').joints[joint]
-  const needed = (Math.abs(drum.torque) * drive.pretension) / drive.slackTorque
-  figure.rows(amount(`pretension that the ${joint} needs in a walk`, needed, 'N'))
-  return {
-    points: [
-      [0, needed],
-      [MONTHS, needed],
-    ],
-    line: 'other',
-    label: [`${joint} needs`, `${plain(needed, 3)} N to walk`],
-  }
+/** Tension that walking in every direction and on the slope needs, as the check of the shelf has it; a line over the year. */
+function neededLine(facts: Facts, figure: Figure, joint: Joint): Curve[] {
+  const needed = facts.tried(pretensionNeeded, { joint })
+  if (needed === undefined) return []
+  figure.rows(amount(`pretension that the ${joint} needs to walk, also on the slope`, needed, 'N'))
+  return [
+    {
+      points: [
+        [0, needed],
+        [MONTHS, needed],
+      ],
+      line: 'other',
+      label: [`${joint} needs`, `${plain(needed, 3)} N to walk`],
+    },
+  ]
 }
 
 /** Pretension and clamp load over a year at room temperature. */
@@ -49,9 +52,9 @@ export function yearDrawing(facts: Facts): Drawing | undefined {
       ink: joint === 'hip' ? 'ink' : 'move',
     }
   })
-  const needs = tension.length === 0 ? [] : joints.map((joint) => neededLine(facts, figure, joint))
+  const needs = tension.length === 0 ? [] : joints.flatMap((joint) => neededLine(facts, figure, joint))
   if (tension.length > 0)
-    figure.block('Pretension of a span, N', (y) =>
+    figure.block('Pretension of a span', (y) =>
       plotBlock(
         { x: { title: 'months', from: 0, to: MONTHS }, y: { title: 'N', from: 0 }, curves: [...tension, ...needs], height: 130 },
         y,
@@ -79,7 +82,7 @@ export function yearDrawing(facts: Facts): Drawing | undefined {
     }
   })
   if (clamp.length > 0)
-    figure.block('Clamp load of a bolt, not tightened again, N', (y) =>
+    figure.block('Clamp load of a bolt, not tightened again', (y) =>
       plotBlock({ x: { title: 'days', from: 0, to: DAYS }, y: { title: 'N', from: 0 }, curves: clamp, height: 110 }, y),
     )
   figure

@@ -95,7 +95,8 @@ const afterShelf = references('event.afterShelf', [], 'event', () => ['walk', 'w
 const walkingTorque = value('cord.walkingTorque', ['joint'], (use) =>
   use.run(most, { torques: use(afterShelf).map((event) => use.at(driveLoad, { event })) }),
 )
-const pretensionNeeded = value('cord.pretensionNeeded', ['joint'], (use) => {
+/** Pretension without which a span hangs slack in a walk of any direction, on the level and on the slope. */
+export const pretensionNeeded = value('cord.pretensionNeeded', ['joint'], (use) => {
   const { span, pinionWrap } = use(geometry)
   return use.run(pretensionForTorque, {
     torque: use(walkingTorque),

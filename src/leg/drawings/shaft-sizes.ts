@@ -1,0 +1,29 @@
+import * as shaft from '../parts/hip-shaft/fields.js'
+import type { Facts } from './facts.js'
+
+/** Sizes of the hip shaft and its bearings, mm. */
+export const shaftSizes = (facts: Facts) => {
+  const thread = facts.get(shaft.thread)
+  const inner = facts.get(shaft.inner.thread)
+  return {
+    diameter: 1000 * thread.diameter,
+    root: 1000 * thread.rootDiameter,
+    pitch: 1000 * thread.pitch,
+    inner: { diameter: 1000 * inner.diameter, pitch: 1000 * inner.pitch, minor: 1000 * inner.minorDiameter },
+    engagement: facts.mm(shaft.inner.engagement),
+    innerTorque: facts.get(shaft.inner.tighteningTorque),
+    capThickness: facts.mm(shaft.cap.thickness),
+    capSpan: facts.mm(shaft.cap.span),
+    capMaterial: facts.named('material', shaft.cap.material),
+    capMetal: facts.isMetal(facts.named('material', shaft.cap.material)),
+    bore: facts.mm(shaft.bearing.bore),
+    outer: facts.mm(shaft.bearing.outerDiameter),
+    width: facts.mm(shaft.bearing.width),
+    spacing: facts.mm(shaft.spacing),
+    overhang: facts.mm(shaft.overhang),
+    seat: facts.named('material', shaft.seatMaterial),
+    seatMetal: facts.isMetal(facts.named('material', shaft.seatMaterial)),
+    retained: facts.get(shaft.retained),
+  }
+}
+export type ShaftSizes = ReturnType<typeof shaftSizes>
