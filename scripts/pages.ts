@@ -1,5 +1,6 @@
 // Opens the pages of the demo in Chromium: no violation of axe at any level, no sideways scroll and no text under 11 px on a phone, nothing that the
-// content policy blocks, everything open in print, and a filter that works. Light and dark. Exits with 77 where there is no browser: not checked.
+// content policy blocks, everything open in print, and a filter that works. Light and dark. Names of other example legs can be given. Exits with 77
+// where there is no browser: not checked.
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { pathToFileURL } from 'node:url'
@@ -14,13 +15,14 @@ const SMALLEST = 11
 
 mkdirSync('out/pages', { recursive: true })
 const files: string[] = []
-for (const name of ['first', 'revised']) {
-  const leg = describeLeg(readFileSync(`examples/mudflat-leg-${name}.yaml`, 'utf8'))
+const given = process.argv.slice(2)
+for (const name of given.length > 0 ? given : ['mudflat-leg-first', 'mudflat-leg-revised']) {
+  const leg = describeLeg(readFileSync(`examples/${name}.yaml`, 'utf8'))
   const verdict = assess(leg)
   const drawings = legDrawings(verdict, { style: 'page' })
   const pages = {
     report: htmlReport(verdict, { pictures: await reportPictures(verdict), drawings }),
-    ...(name === 'first' ? {} : { workshop: htmlPlans(leg) }),
+    ...(name.endsWith('first') ? {} : { workshop: htmlPlans(leg) }),
   }
   for (const [kind, html] of Object.entries(pages)) {
     files.push(`out/pages/${kind}-${name}.html`)

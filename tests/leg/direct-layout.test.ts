@@ -52,7 +52,7 @@ describe('the desk walker', () => {
     ])
     expect(other.meetsTarget).toBe(true)
     const reasons = new Map(other.notEvaluated.map(({ id, why }) => [id, why]))
-    expect(reasons.get('cord.slack')).toBe('no cord drives it')
+    expect(reasons.get('cord.slack')).toBe('no cord drives the joint')
     expect(reasons.get('controller.delay')).toBe('no elastic part between rotor and joint is calculated')
     expect(htmlReport(other)).toContain('Leg in its hardest pose')
   })

@@ -23,7 +23,13 @@ const legs = ['first', 'revised'].map((name) => {
 
 /** A printed number as SI, and half of its last digit. */
 function read(kind: Kind, printed: string): { readonly si: number; readonly half: number } {
-  const text = printed.replaceAll('²', '^2').replaceAll('³', '^3').replace(/ ?°$/, ' deg')
+  const text = printed
+    .replaceAll('²', '^2')
+    .replaceAll('³', '^3')
+    .replaceAll('⁴', '^4')
+    .replace('Ω', 'ohm')
+    .replace(/µ(?=H|m\/N)/, 'u')
+    .replace(/ ?°$/, ' deg')
   if (text === 'infinite') return { si: Number.POSITIVE_INFINITY, half: 0 }
   if (text === 'minus infinite') return { si: Number.NEGATIVE_INFINITY, half: 0 }
   if (text === 'not a number') return { si: Number.NaN, half: 0 }
@@ -37,12 +43,16 @@ function read(kind: Kind, printed: string): { readonly si: number; readonly half
   return { si, half: 0.5 * Math.abs(of(last) - of(0)) }
 }
 
+const PROPER: Readonly<Record<string, string>> = { poisson: 'Poisson’s', emf: 'EMF', dc: 'DC', mises: 'Mises', tresca: 'Tresca' }
 const wordOf = (path: string) =>
   path
     .split('.')
     .reverse()
     .map((part) =>
-      part.replaceAll(/([a-z0-9])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`).replaceAll(/([a-z])(\d{2,})/g, '$1 $2'),
+      part
+        .replaceAll(/([a-z0-9])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`)
+        .replaceAll(/([a-z]{2})(\d{2,}|\d(?= ))/g, '$1 $2')
+        .replaceAll(/\b[a-z]+\b/g, (word) => PROPER[word] ?? word),
     )
     .join(' of ')
 const at = (x: unknown, path: string) => path.split('.').reduce<unknown>((inner, name) => (inner as Record<string, unknown>)[name], x)

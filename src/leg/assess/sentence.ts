@@ -7,9 +7,13 @@ import type { DemandCapacity } from './compare.js'
 export const unitSigns = (text: string): string =>
   text
     .replaceAll('degC', '°C')
-    .replaceAll(/(?<=\d) deg$/g, '°')
+    .replaceAll(/(?<=\d) deg\b(?!\/)/g, '°')
+    .replaceAll(/(?<=\d )mohm\b/g, 'mΩ')
+    .replaceAll(/(?<=\d )ohm\b/g, 'Ω')
+    .replaceAll(/(?<=\d )u(?=[mHFANVW]\b)/g, 'µ')
     .replaceAll('^2', '²')
     .replaceAll('^3', '³')
+    .replaceAll(/(?<=mm|m)\^4/g, '⁴')
 
 /** Of two amounts in one unit, the larger is less than so many times the smaller. */
 const MOST_APART = 1e4

@@ -29,7 +29,7 @@ import { rodOf } from './transmission/through-hip/fields.js'
 import { kneeBeltChecks, kneeCordChecks } from './transmission/through-hip/stage-checks.js'
 
 const noDrive = (kind: string, what: string) => (x: LegNumbers, joint: Joint) =>
-  x.joints[joint].drive.kind === kind ? undefined : `no ${what} drives it`
+  x.joints[joint].drive.kind === kind ? undefined : `no ${what} drives the joint`
 const noCord = noDrive('cord', 'cord')
 const noPin = (x: LegNumbers, joint: Joint) => (x.joints[joint].pin === undefined ? `the ${jointWords(joint)} has no pin` : undefined)
 const noBoss = (x: LegNumbers, joint: Joint) =>

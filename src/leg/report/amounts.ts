@@ -6,16 +6,30 @@ const GIVEN_DIGITS = 9
 
 /** A number of a kind with its unit, as results print it. */
 export const amount = (kind: Kind, si: number): string =>
-  Number.isFinite(si)
-    ? unitSigns(String(new Quantity(si, kind)))
-    : Number.isNaN(si)
-      ? 'not a number'
-      : si > 0
-        ? 'infinite'
-        : 'minus infinite'
+  kind === 'time' && si === 0
+    ? '0 s'
+    : Number.isFinite(si)
+      ? unitSigns(String(new Quantity(si, kind)))
+      : Number.isNaN(si)
+        ? 'not a number'
+        : si > 0
+          ? 'infinite'
+          : 'minus infinite'
 
 /** The same with every digit that was given. */
-export const exactAmount = (kind: Kind, si: number): string => unitSigns(documentAmount(kind, si))
+export const exactAmount = (kind: Kind, si: number): string => (si === 0 ? amount(kind, si) : unitSigns(documentAmount(kind, si)))
+
+/** Numbers of one kind; the unit stands once where it is the same. */
+export const amounts = (kind: Kind, items: readonly number[]): string => inOneUnit(items.map((si) => amount(kind, si)))
+
+/** The same with every digit that was given. */
+export const exactAmounts = (kind: Kind, items: readonly number[]): string => inOneUnit(items.map((si) => exactAmount(kind, si)))
+
+function inOneUnit(texts: readonly string[]): string {
+  const units = new Set(texts.map((text) => (text.includes(' ') ? text.slice(text.indexOf(' ')) : '')))
+  const [unit = ''] = units
+  return units.size === 1 && unit !== '' ? `${texts.map((text) => text.slice(0, -unit.length)).join(', ')}${unit}` : texts.join(', ')
+}
 
 /** The same as a document takes it. */
 export function documentAmount(kind: Kind, si: number): string {
@@ -27,9 +41,26 @@ export function documentAmount(kind: Kind, si: number): string {
   return `${number} ${unit}`
 }
 
-/** One name as words; abbreviations stay. */
+/** Words of names that are written with capitals. */
+const PROPER: Readonly<Record<string, string>> = {
+  poisson: 'Poisson’s',
+  iso: 'ISO',
+  emf: 'EMF',
+  dc: 'DC',
+  mises: 'Mises',
+  tresca: 'Tresca',
+}
+
+/** Words with the capitals that they are written with. */
+export const properly = (words: string): string => words.replaceAll(/\b[a-z]+\b/g, (word) => PROPER[word] ?? word)
+
+/** One name as words; abbreviations and designations such as 10x26x8 stay. */
 export const one = (name: string): string =>
-  name.replaceAll(/([a-z0-9])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`).replaceAll(/([a-z])(\d{2,})/g, '$1 $2')
+  properly(
+    name
+      .replaceAll(/([a-z0-9])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`)
+      .replaceAll(/(?<=[a-z]{2})(\d{2,}|\d(?= ))/g, ' $1'),
+  )
 
 /** First letter large. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
@@ -38,13 +69,15 @@ export const capital = (text: string): string => text.charAt(0).toUpperCase() + 
 export const listed = (items: readonly string[]): string =>
   items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`
 
-/** A remark of a record: names of the code in it become words. */
+/** A remark of a record: names of the code in it become words, and its units get their signs. Units such as kJ and symbols such as dT stay. */
 export const remarkWords = (remark: string): string =>
-  remark
-    .replaceAll(/\b(?:capstan|fasteners|kinematics|materials|structures|thermal)\.([a-z]\w+)/g, '$1')
-    .replaceAll(/`([\w.]+)`|\b([a-z]+[A-Z]\w*)/g, (_, quoted: string | undefined, name: string | undefined) =>
-      one(quoted ?? (name as string)),
-    )
+  unitSigns(
+    remark
+      .replaceAll(/\b(?:capstan|fasteners|kinematics|materials|structures|thermal)\.([a-z]\w+)/g, '$1')
+      .replaceAll(/`([\w.]+)`|\b([a-z]{2,}[A-Z][a-z]\w*)/g, (_, quoted: string | undefined, name: string | undefined) =>
+        one(quoted ?? (name as string)),
+      ),
+  )
 
 /** A value rounded away from where it came from, to about a tenth of the change: 7.46 from 7 is 7.5. */
 export function roundedBeyond(from: number, to: number): number {

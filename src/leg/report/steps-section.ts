@@ -1,7 +1,7 @@
 import type { AnyFormula } from '../../formula/index.js'
 import { brokenStatements } from '../../formula/index.js'
 import { kindWords } from '../../units/index.js'
-import { capital, remarkWords } from './amounts.js'
+import { capital, properly, remarkWords } from './amounts.js'
 import { type Block, type Piece, plainWords, points, section, small, table, text, type Words } from './blocks.js'
 import { equationWords } from './equation-words.js'
 import type { NumberedStep, StepGroup } from './numbering.js'
@@ -18,7 +18,7 @@ const MOST_COLUMNS = 8
 const MOST_STEPS = 8
 
 /** Title of a formula in words. */
-export const titleOf = ({ id }: AnyFormula): string => kindWords(id.slice(id.indexOf('.') + 1))
+export const titleOf = ({ id }: AnyFormula): string => properly(kindWords(id.slice(id.indexOf('.') + 1)))
 
 /** Every distinct step of the calculation, by formula. */
 export const stepsSection = (groups: readonly StepGroup[], references: References, sources: Sources): Block =>
@@ -103,9 +103,11 @@ function bodyOf(caption: string, steps: readonly NumberedStep[], inputs: readonl
   ]
   const columns = [...own, ...results]
   if (steps.length < LEAST_ROWS) return [...head, points(steps.map((step, i) => lineOf(step, i, own, results)))]
+  const places = steps.map((step) => placesText(step.places))
+  const placed = places.some((place) => place !== '')
   const { head: names, rows } = unitsInHead({
-    head: ['step', 'for', ...columns.map(({ name }, i) => `${i < own.length ? '' : '= '}${name}`)],
-    rows: steps.map((step, i) => [step.number, placesText(step.places), ...columns.map(({ cells }) => cells[i] as Words)]),
+    head: ['step', ...(placed ? ['for'] : []), ...columns.map(({ name }, i) => `${i < own.length ? '' : '= '}${name}`)],
+    rows: steps.map((step, i) => [step.number, ...(placed ? [places[i] as string] : []), ...columns.map(({ cells }) => cells[i] as Words)]),
   })
   if (columns.length > MOST_COLUMNS) return [...head, ...onItsSide(caption, names, rows)]
   return [

@@ -42,12 +42,12 @@ function named(text: string, add: (name: string, value: string) => void): void {
     if (open.length === 0) return
     const whole = open.join(', ')
     const [, name = '', value = ''] =
-      /^((?:[a-z][\w-]*(?: of)? ?)+?) (-?[\d.]+(?:e-?\d+)?.*|(?:minus )?infinite.*|not a number.*|[a-z][a-z ]*)$/.exec(whole) ?? []
+      /^((?:[A-Za-z][\w’-]*(?: of)? ?)+?) (-?[\d.]+(?:e-?\d+)?.*|(?:minus )?infinite.*|not a number.*|[a-z][a-z ]*)$/.exec(whole) ?? []
     add(name === '' ? 'result' : name, name === '' ? whole : value)
     open.length = 0
   }
   for (const part of parts) {
-    if (/^[a-z]/.test(part)) close()
+    if (/^[A-Za-z]/.test(part)) close()
     open.push(part)
   }
   close()
@@ -113,14 +113,15 @@ function groupOf(text: string): PrintedGroup {
     if (lead === 'step') {
       head = cells
       // Numbers in the head: steps stand beside each other.
-      beside = second === 'for' ? [] : cells.slice(1).map((one) => step(one))
+      beside = /^\d+\.\d+$/.test(second) ? cells.slice(1).map((one) => step(one)) : []
     } else if (beside.length > 0) {
       for (const [i, row] of beside.entries())
         if (lead === 'for') places.set(row, cells[i + 1] as string)
         else take(row, lead, cells[i + 1] as string)
     } else {
-      const row = step(lead, second)
-      for (const [i, cell] of cells.entries()) if (i > 1) take(row, head[i] as string, cell)
+      const placed = head[1] === 'for'
+      const row = step(lead, placed ? second : '')
+      for (const [i, cell] of cells.entries()) if (i > (placed ? 1 : 0)) take(row, head[i] as string, cell)
     }
   }
   for (const [row, place] of places)

@@ -101,7 +101,7 @@ export const motorChecks: readonly Check[] = [
     capacity: value('motor.runawayLoss', ['joint', 'event', 'air'], (use) =>
       use.run(runawayLoss, { thermalResistance: use(heat).resistanceToAir }),
     ),
-    demandIs: 'the copper loss of the heating torque with the winding at 20 degC',
+    demandIs: 'the copper loss of the heating torque with the winding at 20 °C',
     capacityIs: 'the loss at which no steady temperature exists any more',
     remedy: 'less torque, a larger motor, a higher reduction, or better cooling',
   },

@@ -7,7 +7,7 @@ type Carried = Extract<LegNumbers['joints'][Joint]['drive'], { readonly kind: (t
 
 /** Why the output of a joint's drive has no bearings that could carry it; absent where it has. */
 export const noOutputBearing = (x: LegNumbers, joint: Joint): string | undefined =>
-  (KINDS as readonly string[]).includes(x.joints[joint].drive.kind) ? undefined : 'no motor or gearbox turns it itself'
+  (KINDS as readonly string[]).includes(x.joints[joint].drive.kind) ? undefined : 'no motor or gearbox turns the joint itself'
 
 const drive = (x: LegNumbers, joint: Joint): Carried => {
   if (noOutputBearing(x, joint) === undefined) return x.joints[joint].drive as Carried

@@ -1,0 +1,77 @@
+import { type Chart, lineChart, pointChart, type Series } from '../../chart/index.js'
+import { insulationClasses } from '../../thermal/index.js'
+import { materialState } from '../material-state.js'
+import { airNamed, JOINTS, motorOf, type Prepared, plateOf, stallTimeOf } from '../numbers.js'
+import { caseState, heatAt } from '../what-if.js'
+import { gaitClouds, motorLimit } from './gait-points.js'
+
+const rpm = (speed: number) => (speed * 30) / Math.PI
+
+/** Torque and speed of the motors over their strides, in the motor limit. */
+export function torqueSpeed(leg: Prepared): Chart {
+  const clouds = gaitClouds(leg)
+  const series = clouds.map(({ name, points }) => ({ name, points: points.map(([speed, torque]) => [rpm(speed), torque] as const) }))
+  return pointChart({
+    title: 'Torque and speed of the motors over a stride',
+    description: `Each mark is one moment of a stride at a motor's shaft, with the inertia of links and rotor. The line is the motor limit at the supply voltage, with the winding as warm as after walking.${series.length < 4 ? ' A gait that the leg cannot follow is not shown.' : ''}`,
+    x: { title: 'motor speed', unit: 'rpm', zero: true },
+    y: { title: 'motor torque', unit: 'N m', zero: true },
+    series,
+    lines: [{ name: 'motor limit', points: motorLimit(leg).map(([speed, torque]) => [rpm(speed), torque] as const) }],
+  })
+}
+
+const celsius = (kelvin: number) => Number((kelvin - 273.15).toFixed(2))
+const STALL_POINTS = 24
+
+/** Temperatures of both motors while the leg is blocked. */
+export function stallTemperatures(leg: Prepared): Chart {
+  const { temperature: hotAir } = airNamed(leg.x, 'hot')
+  const stallTime = stallTimeOf(leg.x)
+  const state = caseState(leg, 'stall')
+  const [unit, factor] = stallTime > 3 * 3600 ? (['h', 3600] as const) : stallTime > 300 ? (['min', 60] as const) : (['s', 1] as const)
+  const series: Series[] = []
+  let lost = ''
+  for (const joint of JOINTS) {
+    const winding: [number, number][] = [[0, celsius(hotAir)]]
+    const mount: [number, number][] = [[0, celsius(hotAir)]]
+    for (let i = 1; i <= STALL_POINTS; i++) {
+      // Early times closer together: that is where most happens.
+      const time = stallTime * (i / STALL_POINTS) ** 2
+      const heat = heatAt(leg, {
+        joint,
+        motion: state.joints[joint].drum,
+        air: hotAir,
+        wind: 0,
+        heating: 'held',
+        heldFor: time,
+      })
+      if (heat.unsettled !== undefined) {
+        lost += ` The ${joint} motor runs away within the time: its lines end there.`
+        break
+      }
+      winding.push([time / factor, celsius(heat.winding)])
+      mount.push([time / factor, celsius(heat.mount)])
+    }
+    series.push({ name: `${joint}: hottest phase`, points: winding }, { name: `${joint}: mounting face`, points: mount })
+  }
+  return lineChart({
+    title: 'Temperatures of a stall from cold, in hot still air',
+    description: `Hottest phase of the winding and mounting face of each motor while the leg is blocked, with the limits of plate and winding.${lost}`,
+    x: { title: 'time', unit },
+    y: { title: 'temperature', unit: '°C' },
+    series,
+    rules: [
+      ...JOINTS.flatMap((joint) => [
+        {
+          name: `plate (${plateOf(leg.x, joint).material}) softens`,
+          at: celsius(materialState(leg, plateOf(leg.x, joint).material).softening()),
+        },
+        {
+          name: `winding, class ${motorOf(leg.x, joint).windingClass}`,
+          at: celsius(insulationClasses[motorOf(leg.x, joint).windingClass].si),
+        },
+      ]).filter(({ name }, i, all) => all.findIndex((one) => one.name === name) === i),
+    ],
+  })
+}

@@ -1,0 +1,69 @@
+import { barChart, type Chart } from '../../chart/index.js'
+import { sensitivity } from '../../study/index.js'
+import { Quantity } from '../../units/index.js'
+import { fieldFormula } from '../as-formula.js'
+import { fieldsRead } from '../assess/recorded.js'
+import { unitSigns } from '../assess/sentence.js'
+import type { Assessment } from '../result.js'
+import { placeOf, reserveText } from './content.js'
+import { fieldName } from './fields-list.js'
+
+const MOST_MOVERS = 10
+/** Each value is moved by this part of itself: about what a fit, a wall or a friction is out by. */
+const SWING = 0.02
+/** A reserve beyond so many times the present one is drawn at this length; the label has the number. */
+const LONGEST = 3
+
+/** What moves the governing reserve: each quantity of the leg by two per cent, one at a time (temperatures, whose zero is arbitrary, left out). */
+export function sensitivityChart(assessment: Assessment): Chart {
+  const { leg, governing } = assessment
+  const check = governing.joint === undefined ? governing.id : `${governing.id} ${governing.joint}`
+  const { defaults: _, ...data } = leg
+  const found = sensitivity(
+    fieldFormula(leg, { check, cases: [governing.case] }),
+    quantitiesOf(data, fieldsRead(assessment, check)) as never,
+    { swing: SWING } as never,
+  )
+  const movers = found.inputs.filter(
+    ({ value, atFrom, atTo }) =>
+      value.kind !== 'temperature' && atFrom !== undefined && atTo !== undefined && Math.abs(atFrom.si - atTo.si) > 1e-9,
+  )
+  const shown = movers.slice(0, MOST_MOVERS)
+  const base = found.value.si
+  // A text beside a bar that runs to the left would lie on it.
+  const labelled = (reserve: number, input: Quantity) =>
+    reserve > base ? `${unitSigns(String(input))}${reserve > LONGEST * base ? `: ${reserveText(reserve)}` : ''}` : ''
+  const end = (reserve: number) => Number(Math.min(reserve, LONGEST * base).toPrecision(6))
+  const cut = shown.some(({ atFrom, atTo }) => Math.max(atFrom!.si, atTo!.si) > LONGEST * base)
+  return barChart({
+    title: `Sensitivity of the governing reserve (${placeOf(governing)}, ${governing.caseTitle.toLowerCase()})`,
+    description:
+      shown.length === 0
+        ? 'A change of two per cent in any one quantity of the leg leaves the governing reserve as it is.'
+        : `Reserve with each value two per cent lower and two per cent higher, those that move it most first: ${shown
+            .slice(0, 3)
+            .map(({ path, atFrom, atTo }) => `${fieldName(path)} ${reserveText(atFrom!.si)} to ${reserveText(atTo!.si)}`)
+            .join(
+              '; ',
+            )}.${cut ? ` A bar that would be longer than ${LONGEST} times the reserve ends there, with its number beside it.` : ''}`,
+    value: { title: `reserve (dashed: ${reserveText(base)} as it is)`, unit: '1' },
+    bars: shown.flatMap(({ path, from, to, atFrom, atTo }) => [
+      { name: fieldName(path), from: base, to: end(atFrom!.si), group: '2 % lower', label: labelled(atFrom!.si, from) },
+      { name: fieldName(path), from: base, to: end(atTo!.si), group: '2 % higher', label: labelled(atTo!.si, to) },
+    ]),
+    rules: [{ name: '', at: base }],
+  })
+}
+
+/** Quantities of a described leg at their places, of those fields that are read; words, lists and tables left out. */
+function quantitiesOf(record: object, read: ReadonlySet<string>, path = ''): Record<string, unknown> {
+  return Object.fromEntries(
+    Object.entries(record).flatMap(([name, value]): [string, unknown][] => {
+      const own = path === '' ? name : `${path}.${name}`
+      if (value instanceof Quantity) return value.kind === 'temperature' || !read.has(own) ? [] : [[name, value]]
+      if (typeof value !== 'object' || value === null || Array.isArray(value)) return []
+      const inner = quantitiesOf(value, read, own)
+      return Object.keys(inner).length > 0 ? [[name, inner]] : []
+    }),
+  )
+}
