@@ -215,6 +215,7 @@ const SIGNS: readonly (readonly [string, string])[] = [
   ['π', 'pi'],
   ['ln(', 'log('],
   ['==', '='],
+  ['°', 'deg'],
 ]
 const plainly = (equation: string) => SIGNS.reduce((text, [sign, name]) => text.replaceAll(sign, name), equation).replaceAll(/\s+/g, '')
 

@@ -19,6 +19,7 @@ export function equationWords(line: string, names: ReadonlySet<string>): string 
       if (own.has(name) || own.has(root)) return wordsOf(name)
       return OWN.test(name) ? name : (SIGNS[name] ?? name)
     })
+    .replaceAll(/(?<=\d) deg\b/g, '°')
     .replaceAll(/\^2(?![\d.])/g, '²')
     .replaceAll(/\^3(?![\d.])/g, '³')
     .replaceAll(/ ?\* ?/g, ' · ')
