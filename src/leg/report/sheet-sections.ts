@@ -113,6 +113,9 @@ function notChecked(kind: 'rod' | 'belt' | 'cord' | undefined): readonly string[
       ]
 }
 
+const BEARING_LIFE =
+  'Bearing life counts every turn, those of the swing too, at the largest load of the stance. The cubic mean of the load over the turns, as in ISO 281, is smaller.'
+
 /** Assumptions of the model as a whole. Those of each formula stand with its steps. */
 export const assumptionsSection = ({ requiredReserve, leg }: Assessment): Block =>
   section('assumptions', 'Assumptions', [
@@ -123,6 +126,8 @@ export const assumptionsSection = ({ requiredReserve, leg }: Assessment): Block 
       'Links are rigid uniform rods, and the body moves at constant speed. In a hop and a drop only the weight of the links counts.',
       'The frame that the cord pulls on is rigid, so that changes of tension with temperature are upper bounds.',
       'Each motor heats its own plate; the other motors do not warm it.',
+      'Creep of a walk counts the time that the foot stands, at the largest force of the stance. No order of loads and rests in that time creeps more.',
+      ...(leg.joints.hip.shaft === undefined ? [] : [BEARING_LIFE]),
       ...notChecked(leg.joints.knee.through?.kind),
       'What was filled in stands beside the given fields with its reason. What a formula assumes, and where it is valid, stands with its steps.',
     ]),

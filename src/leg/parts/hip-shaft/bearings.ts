@@ -84,7 +84,7 @@ const swing = value('bearing.swing', ['leg', 'event'], (use, at) => {
   return { turnsPerCycle, state }
 })
 const turns = value('bearing.turns', ['leg', 'event'], (use) => use.run(allTurns, { cycles: use(cycles), turns: use(swing).turnsPerCycle }))
-// Every turn is counted at the load of the stance. The unloaded swing would only spare the bearing.
+// Every turn is counted at the largest load of the stance: the cubic mean over the turns, ISO 281's load for a spectrum, is smaller.
 const life = value('bearing.life', ['leg', 'event', 'air', 'age'], (use) => {
   const stride = use.run(period, { stance: use(walkStanceTime), dutyFactor: use(walk.dutyFactor) })
   return use.run(bearingLife, {

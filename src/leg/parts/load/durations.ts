@@ -51,7 +51,10 @@ const DURATIONS: { readonly [E in EventId]: (use: Read) => number } = {
   shelf: (use) => use(load.shelfTime),
 }
 
-/** Time under load that creep counts. */
+/**
+ * Time under load that creep counts, at the largest force of the event. Creep slows down with time, so that a load that comes and goes never creeps more than
+ * the largest one that stays for all the time of the loads.
+ */
 export const duration = value('load.duration', ['event'], (use, at) => DURATIONS[use.nameOf('event', at.event) as EventId](use))
 /** Load cycles that fatigue counts. */
 export const cycles: Value<number, 'event'> = value('load.cycles', ['event'], (use, at) =>
