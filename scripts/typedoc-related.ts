@@ -24,7 +24,7 @@ export function load(app: Application) {
     Converter.EVENT_RESOLVE_BEGIN,
     (context: Context) => {
       const { project } = context
-      const guide = allExamples().filter(({ file, runs }) => runs && file.startsWith('docs/guide/'))
+      const guide = allExamples().filter(({ file }) => file.startsWith('docs/guide/'))
       const chapters = new Map(project.getReflectionsByKind(ReflectionKind.Document).map((each) => [each.name, each]))
       const pages = (project.getReflectionsByKind(PAGES) as DeclarationReflection[]).filter(
         ({ parent }) => parent?.kindOf(ReflectionKind.Module) === true,
@@ -61,9 +61,15 @@ function commentsOf(page: DeclarationReflection): Comment[] {
 
 function write(comment: Comment, uses: readonly Example[], related: readonly Reflection[]) {
   const hasExample = comment.summary.some(({ text }) => text.includes('**Example**'))
-  const [shortest] = uses.map(({ code }) => code.replaceAll(/\n{3,}/g, '\n\n')).sort((a, b) => a.length - b.length)
-  if (!hasExample && shortest !== undefined && shortest.split('\n').length <= LONGEST)
-    comment.summary.push({ kind: 'text', text: `\n\n**Example**, which runs as a test:\n\n\`\`\`ts\n${shortest.trim()}\n\`\`\`` })
+  const [best] = uses
+    .map(({ code, runs }) => ({ code: code.replaceAll(/\n{3,}/g, '\n\n').trim(), runs }))
+    .filter(({ code }) => code.split('\n').length <= LONGEST)
+    .sort((a, b) => Number(b.runs) - Number(a.runs) || a.code.length - b.code.length)
+  if (!hasExample && best !== undefined)
+    comment.summary.push({
+      kind: 'text',
+      text: `\n\n**Example**${best.runs ? ', which runs as a test' : ''}:\n\n\`\`\`ts\n${best.code}\n\`\`\``,
+    })
   if (related.length === 0) return
   const links = related.flatMap((target, i): CommentDisplayPart[] => [
     ...(i === 0 ? [] : [{ kind: 'text' as const, text: ', ' }]),

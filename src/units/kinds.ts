@@ -57,7 +57,7 @@ const UNITS = {
   axialRigidity: 'N, kN; mN, MN, kgf, lbf, ozf, kip',
   bendingRigidity: 'N mm^2, N m^2; lbf in^2',
   foundationModulus: 'N/mm^2; N/m^2, MPa',
-  linearStiffness: 'N/m, N/mm, kN/mm; MN/m, lbf/in, Mlbf/in',
+  linearStiffness: 'N/m, N/mm, kN/mm; kN/m, MN/m, lbf/in, Mlbf/in',
   linearCompliance: 'um/N, mm/N; m/N',
   torsionalStiffness: 'N m/rad; kN m/rad, N mm/rad, N m/deg, lbf in/rad, lbf in/deg',
   torsionalCompliance: 'mrad/(N m); rad/(N m), deg/(N m)',

@@ -182,5 +182,5 @@ test('page writes the page of a leg, of the example without one, and no tags fro
 
 test('the verdict names a check that fails, not one that is short of a higher required reserve', async () => {
   const { out } = await run(['check', 'leg.yaml', '-q', '--set', 'robot.mass=10.9 kg'])
-  expect(out.split('\n')[0]).toMatch(/^This leg fails: 1 of .*First to fail: Can of the motor, knee.*\(reserve 0\.9/)
+  expect(out.split('\n')[0]).toMatch(/^This leg fails: 1 of .*First to fail: the can of the motor \(knee\) .*, with a reserve of 0\.9/)
 })

@@ -2,7 +2,7 @@ import { type Quantity, significant } from '../../units/index.js'
 import { jointWords } from '../numbers.js'
 import { CHECKS } from '../parts/index.js'
 import type { Assessment, CheckResult, RestsOn } from '../result.js'
-import { capital, listed } from './amounts.js'
+import { listed } from './amounts.js'
 
 /** Cautions at the top of every report. */
 export const CAUTIONS: readonly string[] = [
@@ -35,12 +35,12 @@ export function verdictText({ passes, meetsTarget, governing, checks, requiredRe
   const short = checks.filter(({ reserve }) => reserve >= 1).filter((check) => check.reserve < check.requiredReserve).length
   // A check with a high required reserve may be nearest to its limit and still hold.
   const named = (passes ? undefined : checks.find(({ reserve }) => !(reserve >= 1))) ?? governing
-  const first = `${capital(placeOf(named))}, ${named.caseTitle.toLowerCase()}`
+  const first = `${named.part}${named.joint === undefined ? '' : ` (${jointWords(named.joint)})`} ${named.mode}, in the case "${named.caseTitle.toLowerCase()}"`
   const outcome = !passes
-    ? `This leg fails: ${failing} of ${checks.length} checks ${are(failing)} below 1. First to fail: ${first} (reserve ${reserveText(named.reserve)}).`
+    ? `This leg fails: ${failing} of ${checks.length} checks ${are(failing)} below 1. First to fail: the ${first}, with a reserve of ${reserveText(named.reserve)}.`
     : meetsTarget
-      ? `This leg passes: every one of ${checks.length} checks has its required reserve (${significant(requiredReserve)}, or less where the table lists a lower one). Nearest to its limit: ${first} (${reserveText(governing.reserve)}).`
-      : `This leg passes, but ${short} of ${checks.length} checks ${are(short)} short of ${short === 1 ? 'its' : 'their'} required reserve (${significant(requiredReserve)}, or less where the table lists a lower one). Nearest to its limit: ${first} (${reserveText(governing.reserve)}).`
+      ? `This leg passes: every one of ${checks.length} checks has its required reserve (${significant(requiredReserve)}, or less where the table lists a lower one). The nearest failure, with a reserve of ${reserveText(governing.reserve)}: the ${first}.`
+      : `This leg passes, but ${short} of ${checks.length} checks ${are(short)} short of ${short === 1 ? 'its' : 'their'} required reserve (${significant(requiredReserve)}, or less where the table lists a lower one). The nearest failure, with a reserve of ${reserveText(governing.reserve)}: the ${first}.`
   return coupling === 'settled'
     ? outcome
     : `${outcome} In some load cases heat and resistance do not converge: see "Load cases without a thermal steady state".`
