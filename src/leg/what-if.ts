@@ -19,7 +19,7 @@ import { throughRatio } from './through-ratio.js'
 
 const calculations = new WeakMap<Prepared, LegCalculation>()
 
-/** Lets what is asked of a leg be read from a calculation that is there already. */
+/** Reads a leg from a calculation that is there already. */
 export function keepCalculation(leg: Prepared, calculation: LegCalculation): void {
   calculations.set(leg, calculation)
 }
