@@ -18,6 +18,10 @@ import type { Quantity } from '../../src/units/index.js'
 import { type Check, publishedValue } from './harness.js'
 
 const MAKER: Source = { level: 'published', where: "a bearing maker's catalogue rows, 10 and 12 mm bore" }
+const OTHER_MAKER: Source = {
+  level: 'published',
+  where: "another bearing maker's catalogue of precision bearings, rows of 3 to 12 mm bore",
+}
 
 /** Every row of a table against the standard's numbers, by designation, in the order of `fields`. */
 const tableChecks = (
@@ -235,6 +239,38 @@ export const checks: Check[] = [
     '10x22x6': '2.70 1.27',
     '10x26x8': '4.55 1.96',
     '12x21x5': '1.92 1.04',
+  }),
+  ...tableChecks('fasteners.smallBallBearing', smallBallBearing, OTHER_MAKER, 'mm', {
+    fields: 'bore outside width',
+    '3x10x4': '3 10 4',
+    '4x13x5': '4 13 5',
+    '5x13x4': '5 13 4',
+    '5x16x5': '5 16 5',
+    '6x15x5': '6 15 5',
+    '6x19x6': '6 19 6',
+    '7x19x6': '7 19 6',
+    '7x22x7': '7 22 7',
+    '8x22x7': '8 22 7',
+    '9x24x7': '9 24 7',
+    '9x26x8': '9 26 8',
+    '12x28x8': '12 28 8',
+    '12x32x10': '12 32 10',
+  }),
+  ...tableChecks('fasteners.smallBallBearing', smallBallBearing, OTHER_MAKER, 'kN', {
+    fields: 'dynamicRating staticRating',
+    '3x10x4': '0.645 0.229',
+    '4x13x5': '1.168 0.412',
+    '5x13x4': '1.079 0.432',
+    '5x16x5': '1.875 0.677',
+    '6x15x5': '1.47 0.599',
+    '6x19x6': '2.838 1.078',
+    '7x19x6': '2.838 1.078',
+    '7x22x7': '3.282 1.356',
+    '8x22x7': '3.282 1.356',
+    '9x24x7': '3.668 1.64',
+    '9x26x8': '4.557 1.955',
+    '12x28x8': '5.96 2.24',
+    '12x32x10': '7.94 3.1',
   }),
   ...tableChecks('fasteners.smallBallBearing', smallBallBearing, MAKER, '1', {
     fields: 'axialFactor',
