@@ -2,6 +2,7 @@ import type { Property, Source } from '../formula/index.js'
 import type { Kind } from '../units/index.js'
 import type { AgeId, AirId, EventId, StanceId } from './cases/events.js'
 import type { Joint, LegNumbers } from './numbers.js'
+import type { Pivot } from './parts/ball-bearings/pivots.js'
 import { type Index, leaf, type Names, type Of, type Range, type Value } from './run/index.js'
 import type { Band } from './schema/field.js'
 
@@ -9,6 +10,7 @@ import type { Band } from './schema/field.js'
 export interface LegNames {
   joint: Joint
   link: 'upper' | 'lower'
+  pivot: Pivot
   stance: StanceId
   event: EventId
   air: AirId

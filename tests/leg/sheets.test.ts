@@ -9,6 +9,7 @@ import { CHECKS } from '../../src/leg/parts/index.js'
 import { strideLoads } from '../../src/leg/parts/motion/stride.js'
 import { type Calculation, SheetMaker } from '../../src/leg/run/index.js'
 import { geared } from './gear-legs.js'
+import { oddBeside, oddSingle } from './rod-bearing-legs.js'
 import { workAgain } from './run/second-reader.js'
 import { beltRevised, cordKnee } from './through-legs.js'
 
@@ -57,6 +58,8 @@ const threeCords = withFields(cordKnee, {
   'joints.knee.through.friction': [0.07, 0.13, 0.19],
 })
 legs.push(['a knee driven by a crossed cord along the upper link', legNumbers(threeCords)])
+legs.push(['a rod beside the links on ball bearings', legNumbers(oddBeside)])
+legs.push(['a rod on single bearings', legNumbers(oddSingle)])
 const formulas = new Map<string, AnyFormula>([...catalogue, [strideLoads.id, strideLoads as unknown as AnyFormula]])
 
 /** Constants that the materials' own functions write. */

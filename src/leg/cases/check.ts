@@ -8,7 +8,7 @@ import { EVENTS, type EventId, type Tag } from './events.js'
 export type Consequence = 'breaks' | 'fails to work' | 'safety'
 
 /** A side of a check, for the instances that a comparison has. */
-type Side<T> = Value<T, 'leg' | 'joint' | 'link' | 'boltGroup' | 'event' | 'air' | 'age'>
+type Side<T> = Value<T, 'leg' | 'joint' | 'link' | 'boltGroup' | 'pivot' | 'event' | 'air' | 'age'>
 
 /** Instances of a part by name, or why there is none. */
 export type Part = { readonly [X in Index]?: string } | string

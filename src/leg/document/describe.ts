@@ -9,6 +9,7 @@ import { migrate, versionOf } from './migrate.js'
 import type { PartlyLeg } from './partly.js'
 import { readDocument } from './read.js'
 import { referenceIssues } from './references.js'
+import { bearingRules } from './rules-of-bearings.js'
 import { driveRules } from './rules-of-drives.js'
 import { loadRules } from './rules-of-loads.js'
 import { partRules } from './rules-of-parts.js'
@@ -40,7 +41,7 @@ export function describeLeg(specification: LegSpecification | string): Leg {
   const rules: Issue[] = []
   const report = (path: string, value: unknown, accepts: string) => rules.push({ path, given: show(value), accepts })
   rules.push(...exactlyOneIssues(documentFields, given), ...referenceIssues(data))
-  for (const rule of [driveRules, partRules, loadRules]) rule(data, report)
+  for (const rule of [driveRules, partRules, bearingRules, loadRules]) rule(data, report)
   issues.push(...rules.filter(({ path }) => !listed.has(path)))
   if (issues.length > 0)
     throw new InputError(

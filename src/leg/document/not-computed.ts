@@ -43,13 +43,8 @@ function joints({ joints: { sidewaysHip, hip, knee }, plates }: LegData, report:
       knee.drive.kind,
       'a knee that is driven through the hip has a drum, a pulley or a wheel on the hip axis',
     )
-  if (through?.kind === 'rod') {
-    if (through.planeOffset.si !== 0)
-      report('joints.knee.through.planeOffset', through.planeOffset, 'the rod must be in the plane of the links')
-    if (through.pin === undefined) report('joints.knee.through.pin', 'missing', 'the rod must have a pin at each end')
-    if (through.crankBearing !== undefined)
-      report('joints.knee.through.crankBearing', through.crankBearing, 'the rod must turn on its pins')
-  }
+  if (through?.kind === 'rod' && through.pin === undefined)
+    report('joints.knee.through.pin', 'missing', 'the rod must have a pin at each end')
   for (const [name, { bolts }] of Object.entries(plates))
     if (bolts !== undefined && name !== hip.plate)
       report(`plates.${name}.bolts`, bolts, 'only the plate of the hip may have bolts of its own')

@@ -1,12 +1,14 @@
 import { type Check, ofPart } from '../cases/check.js'
 import { type Joint, jointWords, type LegNumbers } from '../numbers.js'
 import { beltOrCordOf } from '../second-stage.js'
+import { pivotChecks } from './ball-bearings/checks.js'
 import { boltChecks } from './bolts/checks.js'
 import { controllerChecks } from './controllers/checks.js'
 import { delayCheck } from './controllers/delay.js'
 import { footChecks } from './foot/checks.js'
 import { bearingChecks } from './hip-shaft/bearings.js'
 import { shaftChecks } from './hip-shaft/shaft.js'
+import { stackChecks } from './hip-shaft/stack.js'
 import { jointChecks } from './joints/checks.js'
 import { linkChecks } from './links/checks.js'
 import { squeezeChecks } from './links/squeeze.js'
@@ -24,6 +26,8 @@ import { gearChecks } from './transmission/gear/checks.js'
 import { gearboxChecks } from './transmission/gearbox/checks.js'
 import { outputBearingChecks } from './transmission/output-bearing/checks.js'
 import { noOutputBearing } from './transmission/output-bearing/fields.js'
+import { besidePlaneChecks } from './transmission/rod-ends/beside-plane.js'
+import { armPinChecks } from './transmission/rod-ends/pins.js'
 import { rodChecks } from './transmission/through-hip/checks.js'
 import { rodOf } from './transmission/through-hip/fields.js'
 import { kneeBeltChecks, kneeCordChecks } from './transmission/through-hip/stage-checks.js'
@@ -52,11 +56,15 @@ export const CHECKS: readonly Check[] = [
   ...ofPart(rodChecks, noRod),
   ...ofPart(kneeBeltChecks, noStage('belt', 'tooth belt')),
   ...ofPart(kneeCordChecks, noStage('cord', 'cord')),
+  ...ofPart(besidePlaneChecks, noRod),
+  ...armPinChecks,
+  ...pivotChecks,
   ...ofPart([...pinChecks, prisedEyeCheck], noPin),
   ...ofPart([...bossChecks, prisedBossCheck], noBoss),
   ...boltChecks,
   ...ofPart(shaftChecks, noShaft),
   ...ofPart(bearingChecks, noShaft),
+  ...ofPart(stackChecks, noShaft),
   ...footChecks,
   ...motorChecks,
   ...plateChecks,

@@ -2,6 +2,7 @@ import { AGE_IDS, AIR_IDS, EVENT_IDS, EVENTS, STANCE_IDS } from '../cases/events
 import { drivenJoints, type Joint, type LegNumbers } from '../numbers.js'
 import type { Structure } from '../run/index.js'
 import { beltOrCordOf, SECOND_STAGE } from '../second-stage.js'
+import { PIVOTS } from './ball-bearings/pivots.js'
 
 type Section = 'motors' | 'controllers' | 'plates' | 'cords'
 
@@ -29,6 +30,7 @@ export function structureOf(x: LegNumbers): Structure {
       controller: Object.keys(x.controllers),
       link: ['upper', 'lower'],
       boltGroup: bolts,
+      pivot: PIVOTS,
       material: [],
       print: Object.keys(x.prints),
       stance: STANCE_IDS,
@@ -54,6 +56,7 @@ export function structureOf(x: LegNumbers): Structure {
       plate: { leg: first(Object.keys(x.plates)) },
       link: { leg: [0, 0] },
       boltGroup: { leg: first(bolts) },
+      pivot: { leg: first(PIVOTS) },
       event: { stance: EVENT_IDS.map((event) => STANCE_IDS.indexOf(EVENTS[event].stance)) },
     },
   }

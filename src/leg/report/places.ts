@@ -1,9 +1,24 @@
+import { PIVOT_WORDS, type Pivot } from '../parts/ball-bearings/pivots.js'
 import type { Names } from '../run/index.js'
 import { one } from './amounts.js'
 import { AGE_WORDS, AIR_WORDS, EVENT_WORDS } from './instance-words.js'
 
 /** Indices whose instances say where a step belongs; those of which a leg has one are left out. */
-const SHOWN = ['joint', 'link', 'boltGroup', 'material', 'motor', 'cord', 'plate', 'controller', 'stance', 'event', 'air', 'age'] as const
+const SHOWN = [
+  'joint',
+  'link',
+  'boltGroup',
+  'pivot',
+  'material',
+  'motor',
+  'cord',
+  'plate',
+  'controller',
+  'stance',
+  'event',
+  'air',
+  'age',
+] as const
 /** More instances than this are not listed. */
 const MOST = 3
 
@@ -20,6 +35,7 @@ function instanceWords(index: (typeof SHOWN)[number], name: string): string {
   if (index === 'event' || index === 'stance') return EVENT_WORDS[name] ?? one(name)
   if (index === 'air') return AIR_WORDS[name] ?? one(name)
   if (index === 'age') return AGE_WORDS[name] ?? one(name)
+  if (index === 'pivot') return PIVOT_WORDS[name as Pivot]
   if (index === 'link') return `${name} link`
   if (index === 'material') return name
   return index === 'boltGroup' && !/bolts$/i.test(name) ? `${one(name)} bolts` : one(name)

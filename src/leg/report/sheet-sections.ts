@@ -101,16 +101,21 @@ function valuesSection({ tables, constants }: Origins, sources: Sources): Block 
 }
 
 /** Parts that no check covers, by what drives the knee through the hip. */
-function notChecked(kind: 'rod' | 'belt' | 'cord' | undefined): readonly string[] {
-  if (kind === undefined) return []
-  return kind === 'rod'
-    ? [
-        'Crank and rocker of the knee, and their seats on drum and lower link, are not checked. Test them by hand under the force of the rod.',
-      ]
-    : [
-        `The seats of both pulleys of the ${kind} along the upper link, ${kind === 'cord' ? 'the groove of the drum on the hip axis, ' : ''}and idlers are not checked. Test them by hand under the tension of the ${kind}.`,
-        `Losses of the ${kind} along the upper link load both drums in every pose, whichever way it turns.`,
-      ]
+function notChecked(through: Assessment['leg']['joints']['knee']['through']): readonly string[] {
+  if (through === undefined) return []
+  const { kind } = through
+  if (kind === 'rod') {
+    const known = through.pivots?.crank !== undefined && through.pivots.rocker !== undefined
+    return [
+      known
+        ? 'Crank and rocker of the knee are not checked as levers, and nor are their seats on drum and lower link. Test them by hand under the force of the rod.'
+        : 'Crank and rocker of the knee, and their seats on drum and lower link, are not checked. Test them by hand under the force of the rod.',
+    ]
+  }
+  return [
+    `The seats of both pulleys of the ${kind} along the upper link, ${kind === 'cord' ? 'the groove of the drum on the hip axis, ' : ''}and idlers are not checked. Test them by hand under the tension of the ${kind}.`,
+    `Losses of the ${kind} along the upper link load both drums in every pose, whichever way it turns.`,
+  ]
 }
 
 const BEARING_LIFE =
@@ -128,7 +133,7 @@ export const assumptionsSection = ({ requiredReserve, leg }: Assessment): Block 
       'Each motor heats its own plate; the other motors do not warm it.',
       'Creep of a walk counts the time that the foot stands, at the largest force of the stance. No order of loads and rests in that time creeps more.',
       ...(leg.joints.hip.shaft === undefined ? [] : [BEARING_LIFE]),
-      ...notChecked(leg.joints.knee.through?.kind),
+      ...notChecked(leg.joints.knee.through),
       'What was filled in stands beside the given fields with its reason. What a formula assumes, and where it is valid, stands with its steps.',
     ]),
   ])

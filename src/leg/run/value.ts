@@ -11,6 +11,7 @@ export const INDICES = [
   'controller',
   'link',
   'boltGroup',
+  'pivot',
   'material',
   'print',
   'stance',
@@ -28,6 +29,7 @@ export interface Implied {
   plate: 'leg'
   link: 'leg'
   boltGroup: 'leg'
+  pivot: 'leg'
   event: 'stance'
 }
 
@@ -38,6 +40,7 @@ export const IMPLIES: { readonly [X in Index]?: readonly Index[] } = {
   plate: ['leg'],
   link: ['leg'],
   boltGroup: ['leg'],
+  pivot: ['leg'],
   event: ['stance'],
 } satisfies { readonly [X in keyof Implied]: readonly Implied[X][] }
 

@@ -18,39 +18,39 @@ import * as shaft from './fields.js'
 import { nearerLoad, thrust } from './loads.js'
 import { seatCheck } from './seat.js'
 
-const borne = line(
+export const borne = line(
   'static load that is borne',
   { load: 'force', safety: 'ratio', required: 'ratio' },
   'force',
   'load · safety / required',
   (x) => (x.load * x.safety) / x.required,
 )
-const halfSwing = line('half of the swing', { lowest: 'angle', highest: 'angle' }, 'angle', 'min(π, (highest − lowest) / 2)', (x) =>
+export const halfSwing = line('half of the swing', { lowest: 'angle', highest: 'angle' }, 'angle', 'min(π, (highest − lowest) / 2)', (x) =>
   Math.min(Math.PI, (x.highest - x.lowest) / 2),
 )
-const period = line(
+export const period = line(
   'time of a stride',
   { stance: 'time', dutyFactor: 'ratio' },
   'time',
   'stance / dutyFactor',
   (x) => x.stance / x.dutyFactor,
 )
-const meanSpeed = line(
+export const meanSpeed = line(
   'mean speed of the bearing',
   { turns: 'count', period: 'time' },
   'angularVelocity',
   '2 · π · turns / period',
   (x) => (2 * Math.PI * x.turns) / x.period,
 )
-const allTurns = line('turns of a season', { cycles: 'count', turns: 'count' }, 'count', 'cycles · turns', (x) => x.cycles * x.turns)
-const lostOf = line(
+export const allTurns = line('turns of a season', { cycles: 'count', turns: 'count' }, 'count', 'cycles · turns', (x) => x.cycles * x.turns)
+export const lostOf = line(
   'interference lost',
   { assembly: 'length', now: 'length', least: 'length' },
   'length',
   'max(assembly − now, least)',
   (x) => Math.max(x.assembly - x.now, x.least),
 )
-const keptOf = line('interference at assembly', { interference: 'length' }, 'length', 'max(interference, 0)', (x) =>
+export const keptOf = line('interference at assembly', { interference: 'length' }, 'length', 'max(interference, 0)', (x) =>
   Math.max(x.interference, 0),
 )
 

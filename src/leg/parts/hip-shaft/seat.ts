@@ -7,7 +7,7 @@ import { steel } from '../materials/fields.js'
 import { allowableStress, modulus, poissonRatio, thermalExpansion } from '../materials/values.js'
 import * as shaft from './fields.js'
 
-const raceway = line(
+export const raceway = line(
   'diameter of the outer raceway',
   { bore: 'length', outer: 'length', share: 'ratio' },
   'length',
@@ -21,12 +21,12 @@ const wide = line(
   'ratio · outer',
   (x) => x.ratio * x.outer,
 )
-const presses = line('interference that presses', { interference: 'length' }, 'length', 'max(interference, 0)', (x) =>
+export const presses = line('interference that presses', { interference: 'length' }, 'length', 'max(interference, 0)', (x) =>
   Math.max(x.interference, 0),
 )
 
 /** Half of the ring's section lies in the balls' grooves. */
-const racewayShare = constant('bearing.racewayShare', {
+export const racewayShare = constant('bearing.racewayShare', {
   kind: 'ratio',
   typical: 0.3,
   low: 0.25,
@@ -44,7 +44,7 @@ const housingRatio = constant('bearing.housingRatio', {
   measuredBy: 'measure the shortest way from the axis of the seat to a free surface',
 })
 /** The press of a fit relaxes faster than strength fades. */
-const splitTime = constant('bearing.splitTime', {
+export const splitTime = constant('bearing.splitTime', {
   kind: 'time',
   typical: 3600,
   source: { level: 'assumption', where: 'stress of a press fit relaxes faster than strength fades' },

@@ -1,4 +1,5 @@
 import type { Fields } from '../../schema/index.js'
+import { stack } from './stack-section.js'
 
 /** A shaft: a bolt drilled and tapped from its end for the screw of an end cap. */
 export const shaft = {
@@ -22,6 +23,8 @@ export const shaft = {
   capMaterial: { refersTo: 'materials' },
   /** The bearings that it turns in: a name of the section bearings. */
   bearings: { refersTo: 'bearings' },
+  /** What is clamped together on the shaft. Left out: its joints are not checked. */
+  stack,
 } as const satisfies Fields
 
 /** A pair of equal ball bearings. */

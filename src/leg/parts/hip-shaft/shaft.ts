@@ -30,7 +30,8 @@ const bending = value('shaft.bendingStress', ['leg', 'event', 'air', 'age'], (us
     holeDiameter: 0,
   }),
 )
-const yieldStrength = value('shaft.yieldStrength', [], (use) => use(shaft.steelOf).yieldStrength)
+/** Yield strength of the shaft. */
+export const yieldStrength = value('shaft.yieldStrength', [], (use) => use(shaft.steelOf).yieldStrength)
 
 const screw = (use: Use<never>) => {
   const friction = use(shaft.innerFriction)

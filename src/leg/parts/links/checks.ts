@@ -6,7 +6,8 @@ import { axialForce, bendingMoment } from './loads.js'
 import { sidewaysChecks } from './sideways.js'
 import { enduring, notBrittle, shockStrength, strength } from './strength.js'
 
-const stress = value(
+/** Stress at the outer fibre, bent in the plane of the leg. */
+export const stress = value(
   'link.stress',
   ['link', 'event', 'air', 'age'],
   (use) =>

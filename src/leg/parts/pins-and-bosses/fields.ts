@@ -11,6 +11,10 @@ export const pin = {
   lugThickness: field('pin.lugThickness', ['joint'], 'length', (x, { joint }) => pinAt(x, joint).lugThickness),
   gap: field('pin.gap', ['joint'], 'length', (x, { joint }) => pinAt(x, joint).gap),
 }
+/** Why the eye of a link does not turn on its plain pin; absent where it does. */
+export const onBearing = word('pin.onBearing', ['joint'], (x, { joint }) =>
+  pinAt(x, joint).bearing === undefined ? undefined : 'ball bearings carry the eye',
+)
 export const boss = {
   material: reference('boss.material', ['joint'], 'material', (x, { joint }) => bossAt(x, joint).material),
   outerDiameter: field('boss.outerDiameter', ['joint'], 'length', (x, { joint }) => bossAt(x, joint).outerDiameter),

@@ -3,7 +3,7 @@ import type { Check } from '../../cases/check.js'
 import { shareOfStress } from '../../lines.js'
 import { line, type Use, value } from '../../run/index.js'
 import { shearShare } from '../transmission/cord/anchor.js'
-import { mostReserve, pin, yieldShare } from './fields.js'
+import { mostReserve, onBearing, pin, yieldShare } from './fields.js'
 import { driveOnPin, forceOnBoss, pinForce, prised } from './loads.js'
 import { bossPressure, eyePressure, eyeStrength, mouthPressure, mouthStrength } from './pressures.js'
 import { bossStrength } from './strengths.js'
@@ -128,6 +128,7 @@ export const pinChecks: readonly Check[] = [
     when: ['bearsLoad'],
     demand: eyePressure,
     capacity: eyeStrength,
+    unless: onBearing,
     demandIs: 'the pressure of the pin on the projected area of the eye',
     capacityIs: 'half the long-term strength of the polymer, since the eye turns on the pin (assumption)',
     remedy: 'a wider eye, a bush, or a thicker pin',

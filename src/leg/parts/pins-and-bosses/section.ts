@@ -1,4 +1,5 @@
 import type { Fields } from '../../schema/index.js'
+import { seatedBearing } from '../ball-bearings/section.js'
 
 /** A steel pin with the clevis and lug that bear on it. */
 export const pin = {
@@ -12,6 +13,8 @@ export const pin = {
   lugThickness: { kind: 'length', above: 0, max: '200 mm' },
   /** Side gap between the lug and each cheek. Default: 0.3 mm. */
   gap: { kind: 'length', min: 0, max: '20 mm', default: '0.3 mm', because: 'a printed running gap', level: 'commonPractice' },
+  /** Ball bearings in the eye of the link. Left out: the eye turns on the plain pin. */
+  bearing: seatedBearing,
 } as const satisfies Fields
 
 /** The boss that a pin is pressed into. */

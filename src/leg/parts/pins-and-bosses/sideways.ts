@@ -3,7 +3,7 @@ import type { Check } from '../../cases/check.js'
 import { shareOfStress } from '../../lines.js'
 import { line, value } from '../../run/index.js'
 import { stride } from '../motion/values.js'
-import { boss, edgeSupport, hipHasShaft, pin } from './fields.js'
+import { boss, edgeSupport, hipHasShaft, onBearing, pin } from './fields.js'
 import { gripPressure } from './fit.js'
 import { couple, prised } from './loads.js'
 import { eyePressure, eyeStrength, mouthPressure } from './pressures.js'
@@ -19,7 +19,8 @@ const atEdge = line(
 const edgePressure = value('pin.eyeEdgePressure', ['joint', 'event', 'air', 'age'], (use) =>
   use.run(atEdge, { mean: use(eyePressure), couple: use(prised).eyeEdgePressure }),
 )
-const edgeStrength = value('pin.eyeEdgeStrength', ['joint', 'event', 'air'], (use) =>
+/** Strength of the edge of an eye that turns on its pin. */
+export const edgeStrength = value('pin.eyeEdgeStrength', ['joint', 'event', 'air'], (use) =>
   use.run(shareOfStress, { share: use(edgeSupport), strength: use(eyeStrength) }),
 )
 
@@ -52,6 +53,7 @@ export const prisedEyeCheck: Check = {
   mode: 'is crushed when the foot is pushed sideways',
   consequence: 'fails to work',
   ...common,
+  unless: value('pin.eyeNotPrised', ['joint', 'event'], (use) => use(unlessPrised) ?? use(onBearing)),
   demand: edgePressure,
   capacity: edgeStrength,
   demandIs: 'the mean pressure of the pin, and what the tilting eye adds at its edge',

@@ -22,11 +22,12 @@ const larger = line('larger force of the rod', { pull: 'force', push: 'force' },
 const stressOf = line('stress in the rod', { force: 'force', area: 'area' }, 'stress', 'force / area', (x) => x.force / x.area)
 
 /** Force of the rod in an event, without its sign. */
-const force = value('rod.force', ['leg', 'event'], (use) => {
+export const force = value('rod.force', ['leg', 'event'], (use) => {
   const { rodPull: pull, rodPush: push } = use(stride)
   return use.run(larger, { pull, push })
 })
-const push = value('rod.push', ['leg', 'event'], (use) => use(stride).rodPush)
+/** Largest push in the rod in an event. */
+export const push = value('rod.push', ['leg', 'event'], (use) => use(stride).rodPush)
 
 const deadPoint = value('rod.deadPointMargin', ['leg'], (use, at) => {
   const linkage = use(rod.linkage)
@@ -42,12 +43,15 @@ const deadPoint = value('rod.deadPointMargin', ['leg'], (use, at) => {
   return margin
 })
 
-const section = value('rod.section', [], (use) => {
+/** Area and second moment of the rod's section. */
+export const section = value('rod.section', [], (use) => {
   const { area, secondMoment } = use.run(roundSection, { diameter: use(rod.diameter), holeDiameter: 0 })
   return { area, secondMoment }
 })
-const strength = value('rod.strength', ['event', 'air'], (use) => use.at(strengthInAir.alongLayers, { material: use(rod.material) }))
-const enduring = value('rod.enduringStress', ['event', 'air'], (use) =>
+/** Strength of the rod for the time under load. */
+export const strength = value('rod.strength', ['event', 'air'], (use) => use.at(strengthInAir.alongLayers, { material: use(rod.material) }))
+/** Strength of the rod that the strides of a season leave. */
+export const enduring = value('rod.enduringStress', ['event', 'air'], (use) =>
   allowableStress(use, use(rod.material), {
     direction: 'alongLayers',
     temperature: use(airTemperature),
@@ -57,7 +61,7 @@ const enduring = value('rod.enduringStress', ['event', 'air'], (use) =>
 )
 const stress = value('rod.stress', ['leg', 'event'], (use) => use.run(stressOf, { force: use(force), area: use(section).area }))
 /** Force at which the rod buckles between its pins, as soft as the temperature and the time under load make it. */
-const criticalForce = value('rod.criticalForce', ['leg', 'event', 'air'], (use) => {
+export const criticalForce = value('rod.criticalForce', ['leg', 'event', 'air'], (use) => {
   const { area, secondMoment } = use(section)
   return use.run(columnBuckling, {
     force: use(push),
@@ -186,6 +190,7 @@ export const rodChecks: readonly Check[] = [
     when: ['bearsLoad'],
     demand: eyePressure,
     capacity: eyeStrength,
+    unless: rod.onBearings,
     demandIs: 'the pressure of a pin on the projected area of the eye',
     capacityIs: 'half the strength of the rod for the time under load, since the eye turns on its pin (assumption)',
     remedy: 'a wider eye, a bush, or thicker pins',

@@ -1,4 +1,4 @@
-import { field, record, reference } from '../../../leaves.js'
+import { field, record, reference, word } from '../../../leaves.js'
 import type { LegNumbers } from '../../../numbers.js'
 import { constant } from '../../../run/index.js'
 import { pinOf } from '../../../schema/tables.js'
@@ -29,8 +29,17 @@ export const kneeLinkage = (x: LegNumbers) => ({ ...fourBarOf(x), ground: x.link
 /** The four-bar but for the upper link; absent without a rod. */
 export const linkage = record('rod.linkage', [], (x) => (rodOf(x) === undefined ? undefined : fourBarOf(x)))
 export const length = field('rod.length', [], 'length', (x) => rodIn(x).rod)
+/** Distance of the plane of the rod from the plane of the links, of either sign. */
+export const planeOffset = field('rod.planeOffset', [], 'length', (x) => rodIn(x).planeOffset)
+export const pinPlanesApart = field('rod.pinPlanesApart', [], 'length', (x) => rodIn(x).pinPlanesApart)
+export const step = field('rod.step', [], 'length', (x) => rodIn(x).step)
 export const mass = field('rod.mass', [], 'mass', (x) => rodIn(x).mass)
 export const diameter = field('rod.diameter', [], 'length', (x) => rodIn(x).diameter)
+/** Why no eye of the rod turns on a plain pin; absent where one does. */
+export const onBearings = word('rod.onBearings', [], (x) => {
+  const { crank, rocker } = rodIn(x).pivots ?? {}
+  return crank?.bearing === undefined || rocker?.bearing === undefined ? undefined : 'ball bearings carry both ends of the rod'
+})
 export const material = reference('rod.material', [], 'material', (x) => rodIn(x).material)
 /** The pin at each end of the rod. */
 const pinIn = (x: LegNumbers) => {

@@ -1,5 +1,6 @@
 import type { Fields } from '../../../schema/index.js'
 import { cordLoop, drum, woundPulley } from '../cord/section.js'
+import { rodPivots } from '../rod-ends/section.js'
 
 /** Transmissions from a drum on the hip axis to the knee, for a motor that does not sit on the upper link. */
 export const throughHip = {
@@ -22,10 +23,12 @@ export const throughHip = {
     mass: { kind: 'mass', min: 0, max: '10 kg', default: '0.02 kg', because: 'a thin rod with printed ends' },
     /** Pin at each end, from the section pins. */
     pin: { refersTo: 'pins', optional: true },
-    /** Ball bearing in the crank's end, of the table. */
-    crankBearing: { designation: 'bearing', optional: true },
-    /** How that bearing is held axially. Default: cap. */
-    retainedBy: { oneOf: ['cap', 'press', 'bond'], default: 'cap', because: 'shoulder and screwed cap' },
+    /** Distance of the planes of its two pins along their axes. Default: 0 mm. */
+    pinPlanesApart: { kind: 'length', min: '0 mm', max: '200 mm', default: '0 mm', because: 'crank and rocker in one plane' },
+    /** Sideways step of the middle of the rod from the straight line between its pins. Default: 0 mm. */
+    step: { kind: 'length', min: '0 mm', max: '200 mm', default: '0 mm', because: 'a straight rod' },
+    /** What holds the rod at both ends, and its drum on the hip axis. Left out: none of it is checked. */
+    pivots: rodPivots,
   },
   belt: {
     /** Name of the belt, from the section belts. */

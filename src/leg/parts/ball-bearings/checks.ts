@@ -1,0 +1,198 @@
+import type { Check } from '../../cases/check.js'
+import type { Joint, LegNumbers } from '../../numbers.js'
+import { line, value } from '../../run/index.js'
+import { capClamp, capProof, screwForce } from './cap.js'
+import { pairSpacing, retainedBy, seatedOf, sidePlayAccepted } from './fields.js'
+import { life, still, swingRemark, turns } from './life.js'
+import { ballBorne, ballLoad, legBelow, moment, radialLoad, staticBorne, staticLoad } from './loads.js'
+import { PIVOT_WORDS, type Pivot } from './pivots.js'
+import * as seat from './seat.js'
+
+const sideways = line('sideways movement of the foot', { tilt: 'angle', arm: 'length' }, 'length', 'tilt · arm', (x) => x.tilt * x.arm)
+const footPlay = value('pivot.footPlay', ['pivot', 'event', 'air'], (use) =>
+  use.run(sideways, { tilt: use(seat.playTilt), arm: use(legBelow) }),
+)
+
+const unloaded = value('pivot.unloaded', ['pivot', 'event', 'air', 'age'], (use) =>
+  use(radialLoad) === 0 ? 'nothing loads it' : undefined,
+)
+const notCocked = value('pivot.notCocked', ['pivot', 'event', 'air', 'age'], (use) => {
+  if (use(pairSpacing) !== undefined) return 'two bearings side by side share the moment'
+  return use(moment) === 0 ? 'nothing tilts the bearing' : use(unloaded)
+})
+const noCap = value('pivot.noCap', ['pivot'], (use) => (use(retainedBy) === 'cap' ? undefined : 'no cap holds its bearing'))
+
+type Place = Pick<Check, 'id' | 'part' | 'scope' | 'of'>
+/** What the checks of one place have in common. */
+type At = (mode: string) => Place
+
+const LOAD_REMEDY = 'a larger bearing, two of them farther apart, or the rod nearer to the plane of its bearing'
+const SEAT_REMEDY = 'a wider or larger bearing, two of them, or a stronger material round the seat'
+
+const loadChecks = (at: At): readonly Check[] => [
+  {
+    ...at('static'),
+    mode: 'is dented by its load',
+    consequence: 'fails to work',
+    kind: 'force',
+    when: ['oneMoment'],
+    demand: staticLoad,
+    capacity: staticBorne,
+    unless: unloaded,
+    demandIs: 'the equivalent static load of the harder bearing',
+    capacityIs: 'its static rating over the safety for its duty (1.5 for shocks, 2 for oscillation)',
+    remedy: LOAD_REMEDY,
+    requiredReserve: 1,
+  },
+  {
+    ...at('cocking'),
+    mode: 'is dented by the few balls that take the tilting moment',
+    consequence: 'fails to work',
+    kind: 'force',
+    when: ['oneMoment'],
+    demand: ballLoad,
+    capacity: ballBorne,
+    unless: notCocked,
+    demandIs: 'the load across the axis that would press a ball as hard as load and tilting moment do together',
+    capacityIs: 'its static rating over the safety for its duty (1.5 for shocks, 2 for oscillation)',
+    remedy: 'two bearings side by side, the bearing in the eye of the rod, or the rod between two cheeks',
+    requiredReserve: 1,
+  },
+  {
+    ...at('life'),
+    mode: 'pits by the strides of a season',
+    consequence: 'fails to work',
+    kind: 'count',
+    when: ['repeats'],
+    demand: turns,
+    capacity: life,
+    unless: still,
+    remark: swingRemark,
+    demandIs: 'the turns that the strides of a season add up to',
+    capacityIs: 'the turns that 95 % of such bearings reach at the load of the stance',
+    remedy: LOAD_REMEDY,
+  },
+]
+
+const seatChecks = (at: At): readonly Check[] => [
+  {
+    ...at('seatPressure'),
+    mode: 'presses its seat oval',
+    consequence: 'fails to work',
+    kind: 'stress',
+    when: ['bearsLoad'],
+    demand: seat.seatPressure,
+    capacity: seat.seatStrength,
+    demandIs: 'the pressure at the harder end of the seat, on its projected area',
+    capacityIs: 'the strength of the material round the seat for the time under load',
+    remedy: SEAT_REMEDY,
+  },
+  {
+    ...at('seatSplit'),
+    mode: 'splits its seat by the press fit',
+    consequence: 'breaks',
+    kind: 'stress',
+    when: ['coldFit'],
+    demand: seat.hoop,
+    capacity: seat.splitStrength,
+    unless: seat.slides,
+    demandIs: 'the hoop stress of a dry seat on a cold morning',
+    capacityIs: 'the strength of the material round the seat for an hour across its layers',
+    remedy: 'less interference with shoulder and cap, or a wider part round the seat',
+  },
+  {
+    ...at('seatLoose'),
+    mode: 'loosens in its seat when warm',
+    consequence: 'fails to work',
+    kind: 'length',
+    when: ['warms'],
+    demand: seat.interferenceLost,
+    capacity: seat.interferenceAtAssembly,
+    unless: seat.held,
+    demandIs: 'the interference lost to heat and moisture',
+    capacityIs: 'the interference at assembly',
+    remedy: 'shoulder and cap, or adhesive; a press fit in a print does not last',
+  },
+  {
+    ...at('seatGrip'),
+    mode: 'walks out of its warm, relaxed seat',
+    consequence: 'fails to work',
+    kind: 'force',
+    when: ['walks', 'repeats'],
+    demand: seat.gripDemand,
+    capacity: seat.gripCapacity,
+    unless: seat.nothingPulls,
+    demandIs: 'the force along the axis',
+    capacityIs: 'the grip of the press fit with the pressure that temperature and relaxation leave',
+    remedy: 'shoulder and cap, or adhesive',
+  },
+]
+
+const capChecks = (at: At): readonly Check[] => [
+  {
+    ...at('capLift'),
+    mode: 'lifts its cap',
+    consequence: 'fails to work',
+    kind: 'force',
+    when: ['bearsLoad'],
+    demand: screwForce,
+    capacity: capClamp,
+    unless: noCap,
+    demandIs: 'the force on the screw of the cap, which the tilting ring levers about its far edge',
+    capacityIs: 'the clamp load that is left of its preload',
+    remedy: 'two bearings side by side, a cap of larger edge, a thicker screw, or more tightening torque',
+  },
+  {
+    ...at('capScrew'),
+    mode: 'pulls the screw of its cap beyond its proof load',
+    consequence: 'breaks',
+    kind: 'force',
+    when: ['oneMoment'],
+    demand: screwForce,
+    capacity: capProof,
+    unless: noCap,
+    demandIs: 'the force on the screw of the cap, which the tilting ring levers about its far edge',
+    capacityIs: 'the proof load of the screw',
+    remedy: 'a thicker screw of the cap, or two bearings side by side',
+  },
+]
+
+const playCheck = (at: At): Check => ({
+  ...at('sidePlay'),
+  mode: 'lets the foot move sideways by its play',
+  consequence: 'fails to work',
+  kind: 'length',
+  when: ['warms'],
+  demand: footPlay,
+  capacity: sidePlayAccepted,
+  demandIs: 'the sideways movement of the foot either way, from the clearance of the bearings and of a ring that is loose in its warm seat',
+  capacityIs: 'two millimetres (choice)',
+  remedy: 'bearings farther apart, or a seat that keeps its interference when warm',
+  requiredReserve: 1,
+})
+
+const lacking = (x: LegNumbers, pivot: Pivot) =>
+  seatedOf(x, pivot) === undefined ? `no ball bearing is given at the ${PIVOT_WORDS[pivot]}` : { pivot }
+
+const atEnd =
+  (pivot: 'crank' | 'rocker' | 'drum'): At =>
+  (mode) => ({ id: `${pivot}Bearing.${mode}`, part: `bearing at the ${PIVOT_WORDS[pivot]}`, scope: 'leg', of: (x) => lacking(x, pivot) })
+const atPin: At = (mode) => ({
+  id: `pinBearing.${mode}`,
+  part: 'bearing on the joint pin',
+  scope: 'joint',
+  of: (x, joint: Joint) => ((joint as string) === 'sidewaysHip' ? 'the sideways hip has no pin' : lacking(x, joint)),
+})
+
+/** Checks of ball bearings at both ends of a rod, under its drum, and on the pins of hip and knee. */
+export const pivotChecks: readonly Check[] = [
+  ...(['crank', 'rocker', 'drum'] as const).flatMap((pivot) => [
+    ...loadChecks(atEnd(pivot)),
+    ...seatChecks(atEnd(pivot)),
+    ...capChecks(atEnd(pivot)),
+  ]),
+  ...loadChecks(atPin),
+  ...seatChecks(atPin),
+  ...capChecks(atPin),
+  playCheck(atPin),
+]

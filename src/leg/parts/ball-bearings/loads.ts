@@ -1,0 +1,148 @@
+import { bearingEquivalentLoad, bearingStaticSafety, rodCocking, worstBallLoad } from '../../../fasteners/index.js'
+import { line, type Of, type Use, value } from '../../run/index.js'
+import { borne } from '../hip-shaft/bearings.js'
+import { axialFactor, balls, isShock } from '../hip-shaft/fields.js'
+import { thrust } from '../hip-shaft/loads.js'
+import * as links from '../links/fields.js'
+import { hipOf, kneeOf, lowerOf } from '../motion/instances.js'
+import { stride } from '../motion/values.js'
+import { hipHasShaft } from '../pins-and-bosses/fields.js'
+import { couple, pinForce } from '../pins-and-bosses/loads.js'
+import { shaftForce } from '../transmission/questions.js'
+import { force as rodForce } from '../transmission/through-hip/checks.js'
+import * as rod from '../transmission/through-hip/fields.js'
+import * as seated from './fields.js'
+import type { Pivot } from './pivots.js'
+
+const ofBoth = line('force of rod and cord on the drum', { rod: 'force', cord: 'force' }, 'force', 'rod + cord', (x) => x.rod + x.cord)
+export const coupleOf = line(
+  'couple of a rod beside the plane of the links',
+  { force: 'force', distance: 'length' },
+  'torque',
+  'force · |distance|',
+  (x) => x.force * Math.abs(x.distance),
+)
+const bothMoments = line('both moments', { foot: 'torque', rod: 'torque' }, 'torque', 'foot + rod', (x) => x.foot + x.rod)
+const nearerOf = line(
+  'load of the harder bearing of a pair',
+  { load: 'force', moment: 'torque', spacing: 'length' },
+  'force',
+  'load / 2 + moment / spacing',
+  (x) => x.load / 2 + x.moment / x.spacing,
+)
+const meanOf = line(
+  'pitch diameter of the balls',
+  { bore: 'length', outer: 'length' },
+  'length',
+  '(bore + outer) / 2',
+  (x) => (x.bore + x.outer) / 2,
+)
+/** Diameter of the circle of the balls. */
+export const pitchDiameter = value('pivot.pitchDiameter', ['pivot'], (use) =>
+  use.run(meanOf, { bore: use(seated.bearing.bore), outer: use(seated.bearing.outerDiameter) }),
+)
+const larger = line('larger load', { one: 'force', other: 'force' }, 'force', 'max(one, other)', (x) => Math.max(x.one, x.other))
+type Loaded = Use<'pivot' | 'event' | 'air' | 'age'>
+type Moved = Use<'pivot' | 'event'>
+const pivotOf = (use: Use<'pivot'>, of: Of<'pivot'>) => use.nameOf('pivot', of) as Pivot
+export const legOf = (use: Use<never>) => use.all('leg')[0] as Of<'leg'>
+/** The joint of a pin. */
+export const jointOfPin = (use: Use<'pivot'>, of: Of<'pivot'>): Of<'joint'> =>
+  pivotOf(use, of) === 'hip' ? hipOf(use, legOf(use)) : kneeOf(use, legOf(use))
+const isPin = (pivot: Pivot) => pivot === 'hip' || pivot === 'knee'
+
+/** Load across the axis. */
+export const radialLoad = value('pivot.radialLoad', ['pivot', 'event', 'air', 'age'], (use, at): number => {
+  const pivot = pivotOf(use, at.pivot)
+  if (isPin(pivot)) return use.at(pinForce, { joint: jointOfPin(use, at.pivot) })
+  if (pivot !== 'drum') return use(rodForce)
+  return use.run(ofBoth, { rod: use(rodForce), cord: use.at(shaftForce, { joint: kneeOf(use, legOf(use)) }) })
+})
+
+const cocking = (use: Moved) =>
+  use.run(rodCocking, {
+    rodForce: use(rodForce),
+    planeOffset: use(seated.offset),
+    pinPlanesApart: use(rod.pinPlanesApart),
+    pinDistance: use(rod.length),
+  })
+
+/** Length of leg from a pin to the foot, which a sideways force of the foot tilts. */
+export const legBelow = value('pivot.legBelow', ['pivot', 'event'], (use, at): number =>
+  pivotOf(use, at.pivot) === 'hip' ? use(stride).farthest : use.at(links.length, { link: lowerOf(use, legOf(use)) }),
+)
+
+/** Couple of the rod on hip and knee, where it runs beside the plane of the links. */
+export const rodCouple = value('rod.couple', ['leg', 'event'], (use): number =>
+  use(rod.linkage) === undefined ? 0 : use.run(coupleOf, { force: use(rodForce), distance: use(rod.planeOffset) }),
+)
+
+/** Moment that tilts what turns there. */
+export const moment = value('pivot.moment', ['pivot', 'event'], (use, at): number => {
+  if (use(seated.isInEye)) return 0
+  if (!isPin(pivotOf(use, at.pivot))) return cocking(use).moment
+  const joint = jointOfPin(use, at.pivot)
+  // Link and crank sit on the hip shaft, where there is one: it takes both couples.
+  if (pivotOf(use, at.pivot) === 'hip' && use(hipHasShaft)) return 0
+  const foot = use.at(couple, { joint })
+  return use(rod.linkage) === undefined ? foot : use.run(bothMoments, { foot, rod: use(rodCouple) })
+})
+
+/** Load along the axis. The drum bears none: the cord keeps its plane, and the rod pulls on its pins. */
+export const axialLoad = value('pivot.axialLoad', ['pivot', 'event'], (use, at): number => {
+  const pivot = pivotOf(use, at.pivot)
+  if (isPin(pivot)) return use(thrust)
+  return pivot === 'drum' ? 0 : cocking(use).axialPull
+})
+
+/** Load across the harder of a pair; of one bearing alone its whole load. */
+export const ownLoad = value('pivot.ownLoad', ['pivot', 'event', 'air', 'age'], (use): number => {
+  const spacing = use(seated.pairSpacing)
+  return spacing === undefined ? use(radialLoad) : use.run(nearerOf, { load: use(radialLoad), moment: use(moment), spacing })
+})
+
+/** Radial load alone that would load a ball as much as all loads of one bearing do. */
+export const ballLoad = value(
+  'pivot.ballLoad',
+  ['pivot', 'event', 'air', 'age'],
+  (use): number =>
+    use.run(worstBallLoad, {
+      radialLoad: use(radialLoad),
+      axialLoad: use(axialLoad),
+      moment: use(moment),
+      balls: use(balls),
+      pitchDiameter: use(pitchDiameter),
+      contactAngle: use(seated.contactAngle),
+    }).equivalentRadial,
+)
+
+const equivalent = value('pivot.equivalentLoad', ['pivot', 'event', 'air', 'age'], (use) => {
+  const { staticLoad, dynamicLoad } = use.run(bearingEquivalentLoad, {
+    radialLoad: use(ownLoad),
+    axialLoad: use(axialLoad),
+    staticRating: use(seated.bearing.staticRating),
+    axialFactor: use(axialFactor),
+  })
+  return { staticLoad, dynamicLoad }
+})
+/** Equivalent static load of the harder bearing. */
+export const staticLoad = value('pivot.staticLoad', ['pivot', 'event', 'air', 'age'], (use) => use(equivalent).staticLoad)
+/** Equivalent dynamic load; of one bearing that a moment cocks, that of its worst ball. */
+export const dynamicLoad = value('pivot.dynamicLoad', ['pivot', 'event', 'air', 'age'], (use): number => {
+  const one = use(equivalent).dynamicLoad
+  if (use(seated.pairSpacing) !== undefined || use(moment) === 0) return one
+  return use.run(larger, { one, other: use(ballLoad) })
+})
+
+const borneOf = (use: Loaded, load: number): number => {
+  const { safety, requiredSafety } = use.run(bearingStaticSafety, {
+    staticRating: use(seated.bearing.staticRating),
+    staticLoad: load,
+    duty: use(isShock) ? 'shock' : 'quiet',
+  })
+  return use.run(borne, { load, safety, required: requiredSafety })
+}
+/** Static load that the bearing bears, with the safety for its duty. */
+export const staticBorne = value('pivot.staticBorne', ['pivot', 'event', 'air', 'age'], (use) => borneOf(use, use(staticLoad)))
+/** The same beside the load of the worst ball. */
+export const ballBorne = value('pivot.ballBorne', ['pivot', 'event', 'air', 'age'], (use) => borneOf(use, use(ballLoad)))

@@ -1,0 +1,145 @@
+import { interferenceChange, pressFit, pressFitHold, tiltedSeat } from '../../../fasteners/index.js'
+import { temperatureRise } from '../../lines.js'
+import { line, type Use, value } from '../../run/index.js'
+import { keptOf, lostOf } from '../hip-shaft/bearings.js'
+import { leastLoss } from '../hip-shaft/fields.js'
+import { presses, raceway, racewayShare, splitTime } from '../hip-shaft/seat.js'
+import { airTemperature, assemblyTemperature } from '../load/fields.js'
+import { steel } from '../materials/fields.js'
+import { modulusAfterADay, strengthInAir } from '../materials/in-air.js'
+import { allowableStress, frictionOnSteel, modulus, poissonRatio, swelling, thermalExpansion } from '../materials/values.js'
+import { gripReserve } from '../pins-and-bosses/fields.js'
+import * as seated from './fields.js'
+import { axialLoad, moment, ownLoad, pitchDiameter } from './loads.js'
+
+/** Interference at the temperature of the air, in a dry seat or one that water has widened. */
+const interferenceAt = (use: Use<'pivot' | 'air'>, growth: number): number => {
+  const material = use(seated.seatMaterial)
+  return use.run(interferenceChange, {
+    diametralInterference: use(seated.seatInterference),
+    diameter: use(seated.bearing.outerDiameter),
+    bossExpansion: use.at(thermalExpansion, { material }),
+    pinExpansion: use.at(thermalExpansion, { material: use(steel) }),
+    temperatureChange: use.run(temperatureRise, { air: use(airTemperature), assembly: use(assemblyTemperature) }),
+    swelling: growth,
+  }).diametralInterference
+}
+export const interferenceNow = value('pivot.interferenceNow', ['pivot', 'air'], (use) =>
+  interferenceAt(use, use.at(swelling, { material: use(seated.seatMaterial) })),
+)
+const dryInterference = value('pivot.dryInterference', ['pivot', 'air'], (use) => interferenceAt(use, 0))
+
+const press = (use: Use<'pivot'>, interference: number, seatModulus: number) => {
+  const [material, ring] = [use(seated.seatMaterial), use(steel)]
+  const { bore, outerDiameter } = seated.bearing
+  const outer = use(outerDiameter)
+  return use.run(pressFit, {
+    diameter: outer,
+    diametralInterference: use.run(presses, { interference }),
+    bossDiameter: use(seated.housingDiameter),
+    pinBore: use.run(raceway, { bore: use(bore), outer, share: use(racewayShare) }),
+    boss: { modulus: seatModulus, poissonRatio: use.at(poissonRatio, { material }) },
+    pin: { modulus: use.at(modulus, { material: ring }), poissonRatio: use.at(poissonRatio, { material: ring }) },
+  })
+}
+/** Hoop stress of the dry seat. */
+export const hoop = value(
+  'pivot.seatHoop',
+  ['pivot', 'air'],
+  (use) => press(use, use(dryInterference), use.at(modulus, { material: use(seated.seatMaterial) })).boreHoopStress,
+)
+/** Stress at which the seat splits. */
+export const splitStrength = value('pivot.splitStrength', ['pivot', 'air'], (use) =>
+  allowableStress(use, use(seated.seatMaterial), {
+    direction: 'acrossLayers',
+    temperature: use(airTemperature),
+    duration: use(splitTime),
+    held: true,
+  }),
+)
+export const slides = value('pivot.slides', ['pivot', 'air'], (use) =>
+  use(dryInterference) <= 0 ? 'the ring has clearance in its seat, in the cold too' : undefined,
+)
+
+/** Interference that heat and water take. */
+export const interferenceLost = value('pivot.interferenceLost', ['pivot', 'air'], (use) =>
+  use.run(lostOf, { assembly: use(seated.seatInterference), now: use(interferenceNow), least: use(leastLoss) }),
+)
+export const interferenceAtAssembly = value('pivot.interferenceAtAssembly', ['pivot'], (use) =>
+  use.run(keptOf, { interference: use(seated.seatInterference) }),
+)
+/** Why the press fit need not hold the ring. */
+export const held = value('pivot.held', ['pivot'], (use) =>
+  use(seated.retainedBy) === 'press'
+    ? undefined
+    : use(seated.retainedBy) === 'bond'
+      ? 'adhesive holds the ring'
+      : 'shoulder and cap hold the ring',
+)
+
+const hold = value('pivot.hold', ['pivot', 'event', 'air'], (use) => {
+  const { outerDiameter, width } = seated.bearing
+  const material = use(seated.seatMaterial)
+  const { demand, capacity } = use.run(pressFitHold, {
+    pressure: press(use, use(interferenceNow), use.at(modulusAfterADay, { material })).pressure,
+    diameter: use(outerDiameter),
+    length: use(width),
+    friction: use.at(frictionOnSteel, { material }),
+    axialForce: use(axialLoad),
+    torque: 0,
+    requiredReserve: use(gripReserve),
+  })
+  return { demand, capacity }
+})
+export const gripDemand = value('pivot.gripDemand', ['pivot', 'event', 'air'], (use) => use(hold).demand)
+export const gripCapacity = value('pivot.gripCapacity', ['pivot', 'event', 'air'], (use) => use(hold).capacity)
+export const nothingPulls = value('pivot.nothingPulls', ['pivot', 'event', 'air'], (use) =>
+  use(axialLoad) === 0 ? 'nothing pulls along the axis' : use(held),
+)
+
+const clampedMoment = value('pivot.seatMoment', ['pivot', 'event'], (use): number =>
+  // A pair shares the moment by forces across the axis, and a shoulder with its cap takes that of one bearing.
+  use(seated.pairSpacing) !== undefined || use(seated.retainedBy) === 'cap' ? 0 : use(moment),
+)
+/** Pressure of the outer ring at the harder end of its seat. */
+export const seatPressure = value('pivot.seatPressure', ['pivot', 'event', 'air', 'age'], (use) => {
+  const { outerDiameter, width } = seated.bearing
+  return use.run(tiltedSeat, { force: use(ownLoad), moment: use(clampedMoment), diameter: use(outerDiameter), length: use(width) })
+    .peakPressure
+})
+/** Pressure that the seat bears for the time under load. */
+export const seatStrength = value('pivot.seatStrength', ['pivot', 'event', 'air'], (use) =>
+  use.at(strengthInAir.alongLayers, { material: use(seated.seatMaterial) }),
+)
+
+const looseBy = line('clearance of a ring in its seat', { interference: 'length' }, 'length', 'max(−interference, 0)', (x) =>
+  Math.max(-x.interference, 0),
+)
+const tiltOfPair = line(
+  'tilt by the play of a pair',
+  { clearance: 'length', loose: 'length', spacing: 'length' },
+  'angle',
+  '(clearance + loose) / spacing',
+  (x) => (x.clearance + x.loose) / x.spacing,
+)
+const tiltOfOne = line(
+  'tilt by the play of one bearing',
+  { clearance: 'length', contactAngle: 'angle', pitchDiameter: 'length', loose: 'length', width: 'length' },
+  'angle',
+  'clearance / tan(contactAngle / 2) / pitchDiameter + loose / width',
+  (x) => x.clearance / Math.tan(x.contactAngle / 2) / x.pitchDiameter + x.loose / x.width,
+)
+/** Angle either way by which play lets a leg tilt on the bearings of a joint. */
+export const playTilt = value('pivot.playTilt', ['pivot', 'air'], (use): number => {
+  const loose = use.run(looseBy, { interference: use(interferenceNow) })
+  const clearance = use(seated.clearance)
+  const spacing = use(seated.pairSpacing)
+  if (spacing !== undefined) return use.run(tiltOfPair, { clearance, loose, spacing })
+  return use.run(tiltOfOne, {
+    clearance,
+    contactAngle: use(seated.contactAngle),
+    pitchDiameter: use(pitchDiameter),
+    loose,
+    width: use(seated.bearing.width),
+  })
+})

@@ -1,0 +1,193 @@
+import { clearanceHole, parallelKey, parallelKeySize, preloadFromTorque, ringJoint, socketHead } from '../../../fasteners/index.js'
+import { roundBendingStress } from '../../../structures/index.js'
+import type { Check } from '../../cases/check.js'
+import { band, field, record, reference } from '../../leaves.js'
+import { type LegNumbers, shaftOf } from '../../numbers.js'
+import { constant, line, value } from '../../run/index.js'
+import { rodCouple } from '../ball-bearings/loads.js'
+import { layered } from '../materials/fields.js'
+import { strengthInAir } from '../materials/in-air.js'
+import { frictionOnSteel } from '../materials/values.js'
+import { hipOf } from '../motion/instances.js'
+import { driveLoad } from '../motion/values.js'
+import { rodOf } from '../transmission/through-hip/fields.js'
+import * as shaft from './fields.js'
+import { shaftCouple, shaftLoad } from './loads.js'
+import { yieldStrength } from './shaft.js'
+
+const stackIn = (x: LegNumbers) => {
+  const { stack } = shaftOf(x)
+  if (stack === undefined) throw new RangeError('nothing is given of the stack on the hip shaft')
+  return stack
+}
+const keyIn = (x: LegNumbers) => {
+  const { key } = stackIn(x)
+  if (key === undefined) throw new RangeError('the stack on the hip shaft has no key')
+  return key
+}
+const outerDiameter = field('stack.outerDiameter', [], 'length', (x) => stackIn(x).outerDiameter)
+const innerDiameter = field('stack.innerDiameter', [], 'length', (x) => stackIn(x).innerDiameter)
+const material = reference('stack.material', [], 'material', (x) => stackIn(x).material)
+const tighteningTorque = field('stack.tighteningTorque', [], 'torque', (x) => stackIn(x).tighteningTorque)
+const clampLeft = band('stack.clampLeft', [], 'tighten the nut after a season and note by how much it turns', (x) => stackIn(x).clampLeft)
+const nut = {
+  bearingDiameter: field('stack.nutBearing', [], 'length', (x) => socketHead.si(shaftOf(x).thread).bearingDiameter),
+  holeDiameter: field('stack.nutHole', [], 'length', (x) => clearanceHole.si(shaftOf(x).thread).medium),
+}
+const key = {
+  size: record('stack.keySize', [], (x) => parallelKeySize.si(keyIn(x).size)),
+  length: field('stack.keyLength', [], 'length', (x) => keyIn(x).length),
+  hubDiameter: field('stack.hubDiameter', [], 'length', (x) => keyIn(x).hubDiameter),
+  hubMaterial: reference('stack.hubMaterial', [], 'material', (x) => keyIn(x).hubMaterial),
+}
+/** Shear strength of a key of plain carbon steel, without permanent set. */
+const keyShear = constant('stack.keyShear', {
+  kind: 'stress',
+  typical: 190e6,
+  low: 160e6,
+  high: 220e6,
+  source: { level: 'unverified', where: 'key steel of 600 MPa: yield in shear 0.577 of some 330 MPa' },
+  measuredBy: 'read the grade from the packet of the key',
+})
+
+const bendingOf = line(
+  'bending moment with the couples of foot and rod',
+  { load: 'force', overhang: 'length', foot: 'torque', rod: 'torque' },
+  'torque',
+  'load · overhang + foot + rod',
+  (x) => x.load * x.overhang + x.foot + x.rod,
+)
+const leftOf = line(
+  'clamp load left of the stack',
+  { preload: 'force', share: 'ratio' },
+  'force',
+  'preload · share',
+  (x) => x.preload * x.share,
+)
+
+/** Largest bending moment in shaft and stack: load over the overhang, the couple of a push to the side, and that of a rod beside the links between crank and link. */
+const bending = value('stack.bending', ['leg', 'event', 'air', 'age'], (use) =>
+  use.run(bendingOf, { load: use(shaftLoad), overhang: use(shaft.overhang), foot: use(shaftCouple), rod: use(rodCouple) }),
+)
+const bendingStress = value('stack.bendingStress', ['leg', 'event', 'air', 'age'], (use) =>
+  use.run(roundBendingStress, { moment: use(bending), diameter: use(shaft.thread).rootDiameter, holeDiameter: 0 }),
+)
+const joint = value('stack.joint', [], (use) => {
+  const friction = use(shaft.innerFriction)
+  const { preload } = use.run(preloadFromTorque, {
+    torque: use(tighteningTorque),
+    thread: use(shaft.thread),
+    threadFriction: friction,
+    headFriction: friction,
+    bearingDiameter: use(nut.bearingDiameter),
+    holeDiameter: use(nut.holeDiameter),
+    prevailingTorque: 0,
+  })
+  const { gapMoment, tippingMoment, slipTorque } = use.run(ringJoint, {
+    clampLoad: use.run(leftOf, { preload, share: use(clampLeft) }),
+    outerDiameter: use(outerDiameter),
+    innerDiameter: use(innerDiameter),
+    friction: use.at(frictionOnSteel, { material: use(material) }),
+    moment: 0,
+  })
+  return { gapMoment, tippingMoment, slipTorque }
+})
+const torque = value('stack.torque', ['leg', 'event'], (use, at) => use.at(driveLoad, { joint: hipOf(use, at.leg) }))
+const keyTorque = value('stack.keyTorque', ['leg', 'event', 'air'], (use) => {
+  const { width, height, shaftDepth, hubDepth } = use(key.size)
+  const hub = { material: use(key.hubMaterial) }
+  return use.run(parallelKey, {
+    torque: use(torque),
+    direction: 'reversing',
+    shaftDiameter: use(shaft.thread).diameter,
+    width,
+    height,
+    shaftDepth,
+    hubDepth,
+    length: use(key.length),
+    keys: 1,
+    hub: {
+      material: use.at(layered, hub) ? 'printed' : 'metal',
+      outerDiameter: use(key.hubDiameter),
+      bearingStrength: use.at(strengthInAir.alongLayers, hub),
+      tensileStrength: use.at(strengthInAir.acrossLayers, hub),
+    },
+    shaftBearingStrength: use(yieldStrength),
+    keyShearStrength: use(keyShear),
+  }).torqueCapacity
+})
+
+const noStack = (x: LegNumbers) => (shaftOf(x).stack === undefined ? 'nothing is given of the stack on the hip shaft' : {})
+const STACK = { part: 'stack on the hip shaft', kind: 'torque', scope: 'leg', of: noStack } as const
+const CLAMP = 'more tightening torque, tightening again after a week, a wider spacer, or a metal one'
+
+/** Checks of the stack that is clamped on the hip shaft, and of the shaft under a rod beside the links. */
+export const stackChecks: readonly Check[] = [
+  {
+    id: 'shaft.rodCouple',
+    part: 'hip shaft',
+    kind: 'stress',
+    scope: 'leg',
+    consequence: 'breaks',
+    mode: 'bends between crank and link under a rod beside the links',
+    of: (x) =>
+      rodOf(x) === undefined ? 'no rod drives the knee' : rodOf(x)?.planeOffset === 0 ? 'the rod is in the plane of the links' : {},
+    when: ['oneMoment'],
+    demand: bendingStress,
+    capacity: yieldStrength,
+    demandIs:
+      'the bending stress over the root of the thread, from its load at the nearer bearing and the couples of foot and rod together',
+    capacityIs: 'the yield strength of its property class',
+    remedy: 'a thicker shaft, or the rod nearer to the plane of the links',
+  },
+  {
+    id: 'shaftStack.gape',
+    ...STACK,
+    mode: 'opens at one edge when it is bent',
+    consequence: 'fails to work',
+    when: ['bearsLoad'],
+    demand: bending,
+    capacity: value('stack.gapMoment', [], (use) => use(joint).gapMoment),
+    demandIs: 'the largest bending moment of shaft load, foot and rod',
+    capacityIs: 'the moment at which the clamp load that is left no longer closes its joints',
+    remedy: CLAMP,
+  },
+  {
+    id: 'shaftStack.tip',
+    ...STACK,
+    mode: 'tips on its edge',
+    consequence: 'breaks',
+    when: ['oneMoment'],
+    demand: bending,
+    capacity: value('stack.tippingMoment', [], (use) => use(joint).tippingMoment),
+    demandIs: 'the largest bending moment of shaft load, foot and rod',
+    capacityIs: 'the moment at which stiff parts tip about the edge of their ring, under the clamp load that is left',
+    remedy: CLAMP,
+  },
+  {
+    id: 'shaftStack.slip',
+    ...STACK,
+    mode: 'turns on itself',
+    consequence: 'fails to work',
+    when: ['bearsLoad'],
+    demand: torque,
+    capacity: value('stack.slipTorque', [], (use) => use(joint).slipTorque),
+    of: (x) => (shaftOf(x).stack?.key === undefined ? noStack(x) : 'a key carries the torque of the stack'),
+    demandIs: 'the torque of the hip’s drive',
+    capacityIs: 'the friction torque of its joints under the clamp load that is left',
+    remedy: `a key, ${CLAMP}`,
+  },
+  {
+    id: 'shaftStack.key',
+    ...STACK,
+    mode: 'crushes its key or keyway',
+    consequence: 'breaks',
+    when: ['bearsLoad'],
+    demand: torque,
+    capacity: keyTorque,
+    of: (x) => (shaftOf(x).stack?.key === undefined ? 'the stack on the hip shaft has no key' : {}),
+    demandIs: 'the torque of the hip’s drive',
+    capacityIs: 'the torque at which key, keyway or hub yields, without help of friction',
+    remedy: 'a longer key, a thicker hub, or a metal one',
+  },
+]
