@@ -164,15 +164,19 @@ export interface Prepared {
 const bandAt = (band: { low: number; typical: number; high: number }, end: End, badIs: 'low' | 'high') =>
   end === 'typical' ? band.typical : (end === 'pessimistic') === (badIs === 'low') ? band.low : band.high
 
-/** One entry for each joint, looked up at its first use: a leg may be without the part. */
-const byJoint = <T>(of: (joint: Joint) => T): { readonly [J in Joint]: T } => ({
-  get hip() {
-    return of('hip')
-  },
-  get knee() {
-    return of('knee')
-  },
-})
+/** One entry for each joint and for the second stage of a knee, looked up at its first use: a leg may be without the part. */
+function byJoint<T>(of: (joint: Joint) => T): { readonly [J in Joint]: T } {
+  const each = {
+    get hip() {
+      return of('hip')
+    },
+    get knee() {
+      return of('knee')
+    },
+  }
+  // Not one of the joints: what copies or lists these does not meet it.
+  return Object.defineProperty(each, SECOND_STAGE, { get: () => of(SECOND_STAGE as Joint) })
+}
 
 /** Looks up what the numbers name. Cheap enough to repeat for every leg of a sweep. */
 export function prepare(x: LegNumbers, end: End = 'typical'): Prepared {

@@ -8,6 +8,11 @@ type Through = NonNullable<Knee['through']>
 type Kind<K extends Through['kind']> = Extract<Through, { readonly kind: K }>
 type Drive<K extends Knee['drive']['kind']> = Extract<Knee['drive'], { readonly kind: K }>
 
+/** A belt along the upper link. */
+export type ThroughBelt = Kind<'belt'>
+/** A cord along the upper link. */
+export type ThroughCord = Kind<'cord'>
+
 /** Belt or cord that drives the knee from a pulley on the hip axis; absent with a rod, or with a motor on the upper link. */
 export function beltOrCordOf({ joints: { knee } }: LegNumbers): Kind<'belt' | 'cord'> | undefined {
   const { through } = knee

@@ -143,6 +143,11 @@ export const transmissionUnder = (leg: Prepared, ask: DriveAsk) =>
   under(leg, ask, (calculation, where) => ({
     ...transmissionAt(calculation, where),
     blowTorque: calculation.get(blowTorque, where as never),
+    /** From the motor to its drum alone. */
+    firstStage: {
+      windup: calculation.get(transmission.windup, where as never),
+      blowTorque: calculation.get(transmission.blowTorque, where as never),
+    },
   }))
 
 function under<T>(leg: Prepared, { joint, torque, age, ...ask }: DriveAsk, read: (calculation: LegCalculation, where: Named) => T): T {

@@ -142,6 +142,16 @@ out['inertia'] = {
     'knee': 2 * energy(0, 1),
     'coupling': energy(1, 1) - energy(1, 0) - energy(0, 1),
 }
+# Distance of hip and knee at which the stretched belt of 124 teeth fits, by bisection.
+around = lambda d: 2 * sqrt(d**2 - (rk - rh) ** 2) + rh * (pi - 2 * asin((rk - rh) / d)) + rk * (pi + 2 * asin((rk - rh) / d))
+low, high = l1 - 5 * mm, l1 + 5 * mm
+for _ in range(200):
+    mid = (low + high) / 2
+    if around(mid) < 124 * p * (1 + mpf(780) / ea):
+        low = mid
+    else:
+        high = mid
+out['axes'] = {'set': low}
 out['shank'] = {'mass': lower[0][0] + lower[1][0], 'knee': lower[0][0] * l2**2 / 3 + disc(rk) * rk**2 / 2}
 numbers = lambda x: {k: numbers(v) for k, v in x.items()} if isinstance(x, dict) else float(x)
 Path(__file__).with_suffix('.json').write_text(json.dumps(numbers(out), indent=1) + '\n')

@@ -2,7 +2,7 @@ import { type Kind, Quantity } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
 import { legNumbers } from '../numbers.js'
 import { type ControlSheet, controlSheet } from '../plans/control.js'
-import { type RodGeometry, rodGeometry } from '../plans/rod-geometry.js'
+import { type ThroughGeometry, throughGeometry } from '../plans/through-geometry.js'
 import { type Driven, driveNumbers, largestTorque } from './drive-numbers.js'
 import { type LinkBody, linkBodies } from './link-bodies.js'
 
@@ -25,19 +25,20 @@ type Drawn = Leg['joints']['hip']['drive']
  * any time, of every kind of drive; the speed limit is that of the motor without load at the supply's voltage or of the gearbox, friction the drag of the drive. A sideways hip that something else holds has the torque of that and no speed. Springs, give of the
  * drives and rotor inertia have no place in the format.
  *
- * Both joints turn as in the leg, whatever drives them. The format has no rod and no coupling: of a knee that a rod drives from the hip axis, torque and speed are
- * the least over its travel, and the torque that it adds at the hip is not there.
+ * Both joints turn as in the leg, whatever drives them. The format has no rod and no coupling: of a knee that rod, belt or cord drives from the hip axis, torque and
+ * speed are the least over its travel, and the torque that it adds at the hip is not there.
  */
 export function legUrdf(leg: Leg, options: UrdfOptions = {}): string {
   const { name = 'leg', side = 'left' } = options
   const { links, foot, robot } = leg
   const offset = (side === 'left' ? 1 : -1) * links.hipOffset.si
   const sheet = controlSheet(leg)
-  const rod = rodGeometry(legNumbers(leg))
+  const through = throughGeometry(legNumbers(leg))
   const bodies = linkBodies(leg)
   const lower = links.lower
   const radius = 'toeThickness' in foot && foot.toeThickness instanceof Quantity ? foot.toeThickness.si : sizeOf(lower)[0] / 2
-  const coupled = rod === undefined ? '' : '; a rod drives the knee from the hip axis: limits of the knee are the least over its travel'
+  const coupled =
+    through === undefined ? '' : `; a ${through.kind} drives the knee from the hip axis: limits of the knee are the least over its travel`
   const comments = `mass of the robot ${robot.mass}, ${robot.legs} legs${coupled}; estimates for trained judgement`
   return [
     '<?xml version="1.0"?>',
@@ -48,8 +49,8 @@ export function legUrdf(leg: Leg, options: UrdfOptions = {}): string {
     '  <link name="hip_link"/>',
     ...upright('hip', 'hip_link', 'upper_link', `0 ${number(offset)} 0`, leg, limitsOf(leg, 'hip', sheet)),
     ...body('upper_link', links.upper, bodies.upper, drumOf(leg, 'hip')),
-    ...upright('knee', 'upper_link', 'lower_link', `0 0 ${number(-links.upper.length.si)}`, leg, limitsOf(leg, 'knee', sheet, rod)),
-    ...body('lower_link', lower, bodies.lower, rod === undefined ? drumOf(leg, 'knee') : undefined),
+    ...upright('knee', 'upper_link', 'lower_link', `0 0 ${number(-links.upper.length.si)}`, leg, limitsOf(leg, 'knee', sheet, through)),
+    ...body('lower_link', lower, bodies.lower, through === undefined ? drumOf(leg, 'knee') : undefined),
     `  <joint name="foot" type="fixed"><parent link="lower_link"/><child link="foot"/><origin xyz="0 0 ${number(-lower.length.si)}"/></joint>`,
     `  <link name="foot">${['visual', 'collision'].map((tag) => `<${tag}><geometry><sphere radius="${number(radius)}"/></geometry></${tag}>`).join('')}</link>`,
     '</robot>',
@@ -77,19 +78,21 @@ interface Limits {
 }
 
 /**
- * Of a knee that a rod drives, what the drum on the hip axis gives over the turns of the drum for one of the knee, where that is least. A gearbox turns no faster
+ * Of a knee that is driven through the hip, what the drum on the hip axis gives over the turns of the drum for one of the knee, where that is least. A gearbox turns no faster
  * than its largest speed.
  */
-function limitsOf(leg: Leg, joint: Driven, sheet: ControlSheet, rod?: RodGeometry): Limits {
+function limitsOf(leg: Leg, joint: Driven, sheet: ControlSheet, through?: ThroughGeometry): Limits {
   const { signedRatio, friction } = driveNumbers(leg, joint)
   const of = leg.joints[joint] as NonNullable<Leg['joints'][Driven]>
   const motor = leg.motors[of.motor ?? '']
   const { highestSpeed } = of.drive as { readonly highestSpeed?: Quantity<'angularVelocity'> }
   const free = motor === undefined ? 0 : motor.speedConstant.times(leg.supply.voltage).si
   const speed = Math.min(free, highestSpeed?.si ?? free) / Math.abs(signedRatio)
-  const most = rod?.most((knee) => Math.abs(rod.ratio(knee))) ?? 1
-  const least = rod === undefined ? 1 : -rod.most((knee) => -Math.abs(rod.ratio(knee)))
-  return { effort: largestTorque(sheet, joint) * least, velocity: speed / most, friction: friction * most }
+  const most = through?.most((knee) => Math.abs(through.ratio(knee))) ?? 1
+  const second = through === undefined ? undefined : leg.joints.knee.through
+  const kept = second === undefined || second.kind === 'rod' ? 1 : second.efficiency.si
+  const least = through === undefined ? 1 : -through.most((knee) => -Math.abs(through.ratio(knee)))
+  return { effort: largestTorque(sheet, joint) * least * kept, velocity: speed / most, friction: friction * most }
 }
 
 const upright = (joint: 'hip' | 'knee', parent: string, child: string, xyz: string, leg: Leg, limits: Limits): string[] =>

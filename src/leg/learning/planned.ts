@@ -42,7 +42,7 @@ function asked(leg: Prepared, id: MeasurementId, joint: DrivenJoint): Rows {
     case 'pullOut':
       return [1, 2, 3, 4, 5].map(() => [leg.drives[joint as Joint].cord.breakingStrength])
     case 'freePlay':
-      return [1, 2, 3, 4, 5].map(() => [driveFacts(leg, joint).freePlay])
+      return [1, 2, 3, 4, 5].map(() => [driveFacts(leg, joint).ownFreePlay])
     case 'efficiency':
       return [0.2, 0.4, 0.6, 0.8, 1].map((share) => [share * windupTorque(leg, joint), 0, 0])
     case 'beltPitch':
@@ -85,7 +85,7 @@ const SCATTER: { readonly [M in MeasurementId]: (leg: Prepared, joint: DrivenJoi
   windup: () => [0.0003],
   pretension: ({ x }, joint) => [0.01 * driveOf(x, joint, 'cord').pretension],
   pullOut: () => [0.04],
-  freePlay: (leg, joint) => [0.05 * driveFacts(leg, joint).freePlay + 1e-4],
+  freePlay: (leg, joint) => [0.05 * driveFacts(leg, joint).ownFreePlay + 1e-4],
   efficiency: ({ x }, joint) => [0.005 * controllerOf(x, joint).currentLimit, 0.005 * controllerOf(x, joint).currentLimit],
   beltPitch: (leg, joint) => [0.01 * beltSetting(leg, joint).pitchAt(driveOf(leg.x, joint, 'belt').pretension)],
   torqueConstant: ({ x }, joint) => [(0.01 * controllerOf(x, joint).currentLimit) / motorOf(x, joint).speedConstant],

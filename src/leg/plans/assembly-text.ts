@@ -35,7 +35,13 @@ const rodBlocks = (rod: AssemblyPlan['rod']): Block[] =>
         ),
       ]
 
-const wordsOfWork = (kind: AssemblyPlan['drives'][number]['kind']) => (kind === 'counterweight' ? kind : wordsOfKind(kind).drive)
+const ALONG = {
+  counterweight: 'counterweight',
+  beltAlongLink: 'belt along the upper link',
+  cordAlongLink: 'cord along the upper link',
+} as const
+const wordsOfWork = (kind: AssemblyPlan['drives'][number]['kind']): string =>
+  kind === 'counterweight' || kind === 'beltAlongLink' || kind === 'cordAlongLink' ? ALONG[kind] : wordsOfKind(kind).drive
 
 /** Belts, gears, gearboxes, direct drives and counterweights: what to buy, cut and set. */
 const driveBlocks = (drives: AssemblyPlan['drives']): Block[] =>

@@ -87,7 +87,7 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
   const cords = JOINTS.filter((joint) => hasCord(bench.x, joint))
   const windings = cords.map((joint) => winding(bench, joint))
   const rod = rodCut(bench)
-  const drives = driveWork(bench)
+  const drives = driveWork(bench, { tail: tail.si, beddingStrain: bedding.si })
   const tensioners = cuts.cords.map((cut) => tensionerSetting(bench, cut, bedding.si))
   const screws = tightening(bench)
   const pressed = presses(bench)

@@ -20,7 +20,7 @@ export function beltWork(leg: Prepared, joint: DrivenJoint): DriveWork {
   const [low, high] = [s.pitchAt(pretension * (1 - scatter)), s.pitchAt(pretension * (1 + scatter))]
   const { low: least, high: most } = belt.pretensionLeft
   const off = s.set - stated
-  const play = driveFacts(leg, joint).freePlay
+  const play = driveFacts(leg, joint).ownFreePlay
   const loose = s.straight - (stated - adjustment)
   return {
     joint,

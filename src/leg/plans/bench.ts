@@ -5,8 +5,9 @@ import type { Leg } from '../document/describe.js'
 import { materialState } from '../material-state.js'
 import { type DrivenJoint, driveOf, type Joint, legNumbers, type Prepared, prepare, rangeOf } from '../numbers.js'
 import { frameMaterial } from '../parts/transmission/cord/fields.js'
+import { SECOND_STAGE } from '../second-stage.js'
 import { calculationFor } from '../what-if.js'
-import { rodGeometry } from './rod-geometry.js'
+import { throughGeometry } from './through-geometry.js'
 
 /** A value the plan needs and the specification does not hold. */
 export interface Assumed {
@@ -42,12 +43,13 @@ export function frameOf(leg: Prepared, joint: DrivenJoint): ReturnType<typeof ma
   return materialState(leg, calculation.instances.name('material', calculation.get(frameMaterial, here as never)))
 }
 
-/** Lowest and highest angle of the drum, pulley or wheel of a joint: those of the joint, of a knee that a rod drives those of hip and knee together. */
+/** Lowest and highest angle of the drum, pulley or wheel of a joint: those of the joint, of a knee that is driven through the hip those of hip and knee together, of its second stage those of the knee. */
 export function drumRange(leg: Prepared, joint: DrivenJoint): { readonly lowest: number; readonly highest: number } {
-  const rod = joint === 'knee' ? rodGeometry(leg.x) : undefined
-  if (rod === undefined) return rangeOf(leg.x, joint)
+  if ((joint as string) === SECOND_STAGE) return rangeOf(leg.x, 'knee')
+  const through = joint === 'knee' ? throughGeometry(leg.x) : undefined
+  if (through === undefined) return rangeOf(leg.x, joint)
   const hip = rangeOf(leg.x, 'hip')
-  const ends = [rod.drum(0, rod.lowest), rod.drum(0, rod.highest)]
+  const ends = [through.drum(0, through.lowest), through.drum(0, through.highest)]
   return { lowest: hip.lowest + Math.min(...ends), highest: hip.highest + Math.max(...ends) }
 }
 

@@ -1,5 +1,6 @@
 import { type DriveKind, drivenBy, type LegNumbers } from '../numbers.js'
 import { CAUTIONS } from '../report/content.js'
+import { beltOrCordOf } from '../second-stage.js'
 
 /** What can hurt someone at a kind of drive. That of a cord is the first of every report. */
 const OF_KIND: { readonly [K in DriveKind]?: string } = {
@@ -17,7 +18,10 @@ const OF_COUNTERWEIGHT =
 export function cautionsOf(x: LegNumbers): readonly string[] {
   const [ofCord, ...others] = CAUTIONS
   const own = (Object.keys(OF_KIND) as DriveKind[]).flatMap((kind) => (drivenBy(x, kind).length > 0 ? (OF_KIND[kind] ?? []) : []))
+  const along = beltOrCordOf(x)?.kind
+  if (along === 'belt' && drivenBy(x, 'belt').length === 0) own.push(OF_KIND.belt as string)
+  const ofCords = drivenBy(x, 'cord').length > 0 || along === 'cord'
   const balanced = (['upper', 'lower'] as const).some((link) => x.links[link].counterweight !== undefined)
   if (balanced) own.push(OF_COUNTERWEIGHT)
-  return [...(drivenBy(x, 'cord').length > 0 && ofCord !== undefined ? [ofCord] : []), ...own, ...others]
+  return [...(ofCords && ofCord !== undefined ? [ofCord] : []), ...own, ...others]
 }

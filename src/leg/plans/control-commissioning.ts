@@ -4,7 +4,7 @@ import { type DrivenJoint, jointWords, motorOf, type Prepared } from '../numbers
 import { jointState } from '../what-if.js'
 import { torque } from './bench.js'
 import { driveFacts, driveWords } from './drive-facts.js'
-import { rodGeometry } from './rod-geometry.js'
+import { throughGeometry } from './through-geometry.js'
 
 /** A reading to expect while signs and phases are tested. */
 export interface SignTest {
@@ -43,15 +43,15 @@ export function signTest(leg: Prepared, joint: DrivenJoint, emf: number, hanging
   const { ratio: n, sign, efficiency } = driveFacts(leg, joint)
   const perAmpere = torqueConstants.si({ backEmfConstant: emf }).peakPhase * n * efficiency
   const { torque: standing } = jointState(leg, 'stand', joint).drum
-  const rod = joint === 'knee' ? rodGeometry(leg.x) : undefined
-  // A crank on the other side of its rod than the rocker turns the knee against the drum.
-  const moves = MOVES[joint][sign * (rod === undefined ? 1 : Math.sign(rod.ratio(rod.middle))) > 0 ? 'up' : 'down']
+  const through = joint === 'knee' ? throughGeometry(leg.x) : undefined
+  // A crossed cord turns the knee against the drum, and so does a crank on the other side of its rod than the rocker.
+  const moves = MOVES[joint][sign * (through === undefined ? 1 : Math.sign(through.ratio(through.middle))) > 0 ? 'up' : 'down']
   const current = (0.5 * hanging + 2 * n * dragTorque) / perAmpere
   const at = (x: number) => new Quantity(x, 'peakPhaseCurrent')
   return {
     joint,
     current: at(current),
-    moves: rod === undefined ? moves : `${moves}${HELD}`,
+    moves: through === undefined ? moves : `${moves}${HELD}`,
     standing: at((sign * standing) / perAmpere),
     standingTorque: torque(standing),
   }

@@ -1,5 +1,5 @@
 import { type Comparison, comparisonAt } from '../assess/compare.js'
-import { calculationOf, placeOf } from '../calculation.js'
+import { calculationOf, type LegCalculation, placeOf } from '../calculation.js'
 import { appliesTo, type Check } from '../cases/check.js'
 import type { AgeId, AirId } from '../cases/events.js'
 import { airNamed, type DriveKind, type DrivenJoint, driveKindOf, driveOf, type Joint, type Prepared } from '../numbers.js'
@@ -8,7 +8,10 @@ import { driveMotion, footForce, jointMotion, pinLoad, stride, stroke } from '..
 import { heat } from '../parts/motors/heat.js'
 import { pretensionSet } from '../parts/transmission/cord/fields.js'
 import { rodChecks } from '../parts/transmission/through-hip/checks.js'
+import { kneeBeltChecks, kneeCordChecks } from '../parts/transmission/through-hip/stage-checks.js'
 import type { Cell } from '../run/index.js'
+import { beltOrCordOf, SECOND_STAGE } from '../second-stage.js'
+import { throughRatio } from '../through-ratio.js'
 import { type Limit, leastOf, limitOf } from './control-limits.js'
 import { wordsOfKind } from './drive-facts.js'
 import { rodGeometry } from './rod-geometry.js'
@@ -70,12 +73,13 @@ export interface CornerLimit extends Limit {
  */
 export function mechanicalTorques(leg: Prepared, joint: DrivenJoint, most: (air: number) => number, setting: number): CornerLimit[] {
   const kind = driveKindOf(leg.x, joint)
-  const ages = kind === 'cord' || kind === 'belt' ? AGES : AGES.slice(0, 1)
+  const stage = joint === 'knee' ? beltOrCordOf(leg.x) : undefined
+  const ages = kind === 'cord' || kind === 'belt' || stage !== undefined ? AGES : AGES.slice(0, 1)
   const air = (name: string) => airNamed(leg.x, name).temperature
   const airs = { cold: air('cold'), normalStill: air('normal'), hot: air('hot') }
   return AIRS.flatMap((corner) =>
     ages.flatMap((age) =>
-      (setting === 0 || kind !== 'cord' ? [1] : [1 - setting, 1 + setting]).map((share) => ({
+      (setting === 0 || (kind !== 'cord' && stage?.kind !== 'cord') ? [1] : [1 - setting, 1 + setting]).map((share) => ({
         ...inCorner(leg, joint, most(airs[corner]), { air: corner, age, setting: share }, airs[corner]),
         air: airs[corner],
       })),
@@ -111,8 +115,9 @@ function inCorner(leg: Prepared, joint: DrivenJoint, mostTorque: number, { air, 
     )
   }
   calculation.pin(stroke, here, 0)
+  const stage = joint === 'knee' ? secondStageAt(leg, calculation, setting) : undefined
   const load = (torque: number) => {
-    calculation.pin(jointMotion, here, { ...own, torque })
+    calculation.pin(jointMotion, here, { ...own, torque: torque * (stage?.ratio ?? 1) })
     calculation.pin(driveMotion, here, { ...own, torque })
     calculation.pin(footForce, here, force * torque)
     calculation.pin(pinLoad, here, onPins * torque)
@@ -126,13 +131,23 @@ function inCorner(leg: Prepared, joint: DrivenJoint, mostTorque: number, { air, 
     (check) => comparisonAt(calculation, check, joint as Joint, 'drop', place),
   )
   leastOf(calculation, comparisons)
-  const ofRod = rod === undefined ? [] : rodChecks.filter((check) => appliesTo(check, 'drop'))
+  const along = [...(rod === undefined ? [] : rodChecks), ...(stage?.checks ?? [])].filter((check) => appliesTo(check, 'drop'))
   const momentary = [
     ...comparisons.filter(BEARS[kind === 'cord' ? 'cord' : 'other']),
-    ...ofRod.map((check) => comparisonAt(calculation, check, joint as Joint, 'drop', place)),
+    ...along.map((check) => comparisonAt(calculation, check, joint as Joint, 'drop', place)),
   ]
   const condition = `air of ${celsius(airTemperature)}${ageText(kind, age)}${settingText(setting)}`
   return limitOf(calculation, momentary, mostTorque, load, condition)
+}
+
+/** Belt or cord from the hip axis to the knee: its checks, and the torque of the knee for one at its drum. */
+function secondStageAt(leg: Prepared, calculation: LegCalculation, setting: number) {
+  const through = beltOrCordOf(leg.x)
+  if (through === undefined) return undefined
+  const here = calculation.instances.implied(placeOf(calculation, { joint: SECOND_STAGE, event: 'drop' })) as never
+  if (through.kind === 'cord') calculation.set(pretensionSet, here, setting * through.pretension)
+  calculation.pin(stroke, here, 0)
+  return { ratio: Math.abs(throughRatio(leg.x) ?? 1), checks: through.kind === 'belt' ? kneeBeltChecks : kneeCordChecks }
 }
 
 const ageText = (kind: DriveKind, age: AgeId) => {

@@ -6,7 +6,7 @@ import { type DrivenJoint, motorOf, type Prepared, rangeOf } from '../numbers.js
 import { legInverse, poseOf } from '../pose.js'
 import { torque } from './bench.js'
 import { driveFacts, driveWords } from './drive-facts.js'
-import { rodGeometry } from './rod-geometry.js'
+import { throughGeometry } from './through-geometry.js'
 
 /** Highest sensible gains of a position loop on the motor's encoder, and why not more. */
 export interface Gains {
@@ -36,7 +36,7 @@ export interface Gains {
 
 /**
  * Gravity terms of the joints: holding torque is `thigh` sin(hip) + `shank` sin(hip + knee) at the hip and `shank` sin(hip + knee) at the knee, leg upright.
- * The drums of a knee that a rod drives hold others; see `ThroughHip`.
+ * The drums of a knee that is driven through the hip hold others; see `ThroughHip`.
  */
 export interface GravityTerms {
   /** Torque of the weight that turns with the hip's angle alone. */
@@ -80,12 +80,12 @@ export function hangingTorque(leg: Prepared, joint: DrivenJoint): number {
     const at = (lean: number) => Math.abs((sideways?.level.si ?? 0) * Math.cos(lean) + (sideways?.hanging.si ?? 0) * Math.sin(lean))
     return Math.max(at(lowest), at(highest), at(0))
   }
-  const rod = rodGeometry(leg.x)
-  if (rod === undefined) return joint === 'hip' ? thigh.si + shank.si : shank.si
+  const through = throughGeometry(leg.x)
+  if (through === undefined) return joint === 'hip' ? thigh.si + shank.si : shank.si
   // The drum of the knee holds the shank from the body: the hip's drum is spared as much of it as the ratio says.
   return joint === 'hip'
-    ? thigh.si + shank.si * rod.most((knee) => Math.abs(1 - 1 / rod.ratio(knee)))
-    : shank.si * rod.most((knee) => Math.abs(1 / rod.ratio(knee)))
+    ? thigh.si + shank.si * through.most((knee) => Math.abs(1 - 1 / through.ratio(knee)))
+    : shank.si * through.most((knee) => Math.abs(1 / through.ratio(knee)))
 }
 
 /** Inertia of the standing leg at the drum of one joint, the other drum held. @internal */
@@ -96,7 +96,7 @@ export function legInertia(leg: Prepared, joint: DrivenJoint): number {
     legInverse(leg, 0).torqueInto(out, 0, Float64Array.from(pose), new Float64Array(3), Float64Array.of(1, 0, 0), 0, 0, 0)
     return out[0]!
   }
-  const ratio = rodGeometry(leg.x)?.ratio(pose[2])
+  const ratio = throughGeometry(leg.x)?.ratio(pose[2])
   // A knee whose drum is held from the body turns back as the thigh turns.
   const unit = joint === 'hip' ? Float64Array.of(0, 1, ratio === undefined ? 0 : -1 / ratio) : Float64Array.of(0, 0, 1 / (ratio ?? 1))
   legInverse(leg, 0).torqueInto(out, 0, Float64Array.from(pose), new Float64Array(3), unit, 0, 0, 0)

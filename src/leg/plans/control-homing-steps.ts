@@ -1,6 +1,6 @@
 import { type DrivenJoint, driveKindOf, drivenJoints, driveOf, type LegNumbers, type Prepared } from '../numbers.js'
 import { angle } from './bench.js'
-import { rodGeometry } from './rod-geometry.js'
+import { throughGeometry } from './through-geometry.js'
 
 /** What the run says of a drive at every start after the first one. */
 function findings(x: LegNumbers, joint: DrivenJoint): string {
@@ -27,7 +27,7 @@ export function homingSteps(leg: Prepared, joint: DrivenJoint, { hold, stiff }: 
   const { x } = leg
   const last = drivenJoints(x).includes('sidewaysHip') ? ' Home the sideways hip last, the other two held.' : ''
   return [
-    rodGeometry(x) === undefined
+    throughGeometry(x) === undefined
       ? `Hang the leg up, hands clear. Home the knee first, to its upper stop, so that the folded leg leaves the hip room. Then home the hip.${last}`
       : `Hang the leg up, hands clear. Home the hip first, the motor of the knee without current: its drum sits on the hip axis and is free to follow. Hold the hip at ${angle(hold)}, then home the knee: the angles to write for it hold at that hip angle alone.${last}`,
     ...(stiff ? ['Give the stops pads that yield by a degree at the torque listed: the speed listed counts on them.'] : []),

@@ -6,7 +6,7 @@ import { driveAt, transmissionUnder } from '../what-if.js'
 import { angle, count, torque } from './bench.js'
 import { homingSteps } from './control-homing-steps.js'
 import { driveFacts } from './drive-facts.js'
-import { rodGeometry } from './rod-geometry.js'
+import { throughGeometry } from './through-geometry.js'
 
 /** How a drive that has slipped or worn is found: the joint is driven against both its stops with little current, and the counts between are compared. */
 export interface HomingCheck {
@@ -82,7 +82,8 @@ function bearsAt(leg: Prepared, joint: DrivenJoint, ask: Omit<Parameters<typeof 
   const still = { ...ask, joint, torque: 0 }
   if (!hasCord(leg.x, joint)) return transmissionUnder(leg, still).blowTorque
   const { slackTorque, slipTorque } = driveAt(leg, still)
-  return Math.min(slackTorque, slipTorque)
+  // Belt or cord from the hip axis to the knee may be the weaker stage.
+  return Math.min(slackTorque, slipTorque, transmissionUnder(leg, still).blowTorque ?? slackTorque)
 }
 
 /** The homing run of one joint. @internal */
@@ -101,12 +102,12 @@ export function homingCheck(
   const { windup, stiffness } = at(push)
   const { step } = encoderStep.si({ countsPerTurn: motorOf(leg.x, joint).encoderCounts, turnsPerJointTurn: n })
   const tolerance = (2 * windup + freePlay) / step + 1
-  const rod = joint === 'knee' ? rodGeometry(leg.x) : undefined
+  const through = joint === 'knee' ? throughGeometry(leg.x) : undefined
   // Turns of the drum for one of the joint where they are fewest, and the drum's angle at a joint angle with the hip held in its middle.
-  const turns = rod === undefined ? 1 : 1 / rod.most((knee) => Math.abs(1 / rod.ratio(knee)))
+  const turns = through === undefined ? 1 : 1 / through.most((knee) => Math.abs(1 / through.ratio(knee)))
   const hip = rangeOf(leg.x, 'hip')
   const hold = (hip.lowest + hip.highest) / 2
-  const drum = (x: number) => (rod === undefined ? x : rod.drum(hold, x))
+  const drum = (x: number) => (through === undefined ? x : through.drum(hold, x))
   const outward = Math.sign(drum(highest) - drum(lowest))
   const inside = (at(most).windup + freePlay) / turns + INSIDE
   const room = highest - lowest > 2 * inside
@@ -121,11 +122,11 @@ export function homingCheck(
         : gentleSpeed.si({ torque: push, stiffness: Math.max(stiffness, 1e-9), inertia }),
       'angularVelocity',
     ),
-    hipHeldAt: rod === undefined ? undefined : angle(hold),
+    hipHeldAt: through === undefined ? undefined : angle(hold),
     writeAtStops: [motor(drum(lowest) - outward * beyond), motor(drum(highest) + outward * beyond)],
     inside: angle(inside),
     softLimits: room ? [angle(lowest + inside), angle(highest - inside)] : undefined,
-    softMotorLimits: room && rod === undefined ? [motor(lowest + inside), motor(highest - inside)] : undefined,
+    softMotorLimits: room && through === undefined ? [motor(lowest + inside), motor(highest - inside)] : undefined,
     countsBetweenStops: count(Math.abs(drum(highest) - drum(lowest)) / step),
     tolerance: count(tolerance),
     smallestSlip: angle((tolerance * step) / turns),

@@ -85,7 +85,8 @@ export function limitOf(
     const failure = load(torque)
     return failure === undefined ? leastOf(calculation, of) : { least: 0, by: failure }
   }
-  load(0)
+  // Not quite zero: a capacity of nothing fails at any torque, and a torque of nothing passes everything.
+  load(ABOVE * most)
   const passing = comparisons.filter((one) => reserveIn(calculation, one) >= 1)
   const { x, failing } = largest(most, (torque) => least(torque, passing))
   const by = failing?.by
@@ -99,7 +100,7 @@ export function limitOf(
     if (worst >= 1) continue
     const one = group.comparisons[0] as Comparison
     for (const { cell, range, low, high } of moves) calculation.put(cell, low < high ? range.low : range.high)
-    load(0)
+    load(ABOVE * most)
     // A check that is lost only here no longer limits the cautious current: it is listed, not dropped.
     if (reserveIn(calculation, one) < 1) lost.push(`${nameOf(one)}, ${UNFAVOURABLE}`)
     else if (least(cautious.x, [one]).least < 1) {

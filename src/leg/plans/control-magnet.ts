@@ -3,7 +3,7 @@ import { Quantity } from '../../units/index.js'
 import { drivenJoints, motorOf, type OfDrivenJoints, ofDrivenJoints, type Prepared } from '../numbers.js'
 import { angle, length, ratio } from './bench.js'
 import { driveFacts } from './drive-facts.js'
-import { rodGeometry } from './rod-geometry.js'
+import { throughGeometry } from './through-geometry.js'
 
 /** The angle error of an encoder over a shaft magnet that is mounted so far off. */
 export interface MagnetError {
@@ -64,9 +64,9 @@ export function magnetErrors(leg: Prepared): MagnetError[] {
 
 /** Largest error of the knee for one of both motors. From a drum on the hip axis the error of the hip's drum enters it as well. */
 function kneeError(leg: Prepared, error: number): number {
-  const rod = rodGeometry(leg.x)
+  const through = throughGeometry(leg.x)
   const knee = error / driveFacts(leg, 'knee').ratio
-  if (rod === undefined) return knee
+  if (through === undefined) return knee
   const atDrums = knee + error / driveFacts(leg, 'hip').ratio
-  return rod.most((knee) => atDrums / Math.abs(rod.ratio(knee)))
+  return through.most((knee) => atDrums / Math.abs(through.ratio(knee)))
 }

@@ -8,7 +8,7 @@ import { homingBlocks, jointTable, limitBlocks, motorTable } from './control-tab
 /** The control sheet as Markdown. */
 export const controlText = (sheet: ControlSheet): string => markdownPage(controlPage(sheet))
 
-/** Angles and torques of a knee that a rod drives. */
+/** Angles and torques of a knee that is driven through the hip. */
 const throughBlocks = (through: ControlSheet['throughHip']): Block[] =>
   through === undefined
     ? []

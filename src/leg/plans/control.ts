@@ -26,7 +26,7 @@ export interface ControlSheet {
   readonly gravity: GravityTerms
   /** Limits and gains of each joint. */
   readonly joints: OfDrivenJoints<JointControl>
-  /** How the motors follow the joints where a rod drives the knee from the hip axis; absent otherwise. */
+  /** How the motors follow the joints where rod, belt or cord drives the knee from the hip axis; absent otherwise. */
   readonly throughHip: ThroughHip | undefined
   /** First steps with the controllers, each with the reading to expect. */
   readonly commissioning: readonly string[]

@@ -116,7 +116,7 @@ export function endLengthOf({ x, drives }: Prepared, joint: Joint): number {
   return END_DIAMETERS[ends] * drives[joint].cord.diameter
 }
 
-function cordCut(leg: Prepared, joint: Joint, tailLength: number): CordCut {
+export function cordCut(leg: Prepared, joint: Joint, tailLength: number): CordCut {
   const drive = driveOf(leg.x, joint, 'cord')
   const { cord } = leg.drives[joint]
   const { span, drumRadius, drumWrap, pinionRadius, pinionWrap } = benchDrive(leg, joint)

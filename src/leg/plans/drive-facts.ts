@@ -1,8 +1,8 @@
 import { placeOf } from '../calculation.js'
 import { type DriveKind, type DrivenJoint, driveKindOf, type LegNumbers, type Prepared } from '../numbers.js'
 import { rotorAtJoint } from '../parts/motors/rotor.js'
-import { mass, signedRatio } from '../parts/transmission/questions.js'
-import { efficiency, freePlay } from '../parts/transmission/through-hip/whole.js'
+import { efficiency, mass, freePlay as ownFreePlay, signedRatio } from '../parts/transmission/questions.js'
+import { freePlay } from '../parts/transmission/through-hip/whole.js'
 import { calculationFor } from '../what-if.js'
 
 /** What plans read of the drive of a joint, whatever its kind, SI. */
@@ -12,11 +12,14 @@ export interface DriveFacts {
   readonly ratio: number
   /** −1 where motor and joint turn against each other. */
   readonly sign: 1 | -1
+  /** From the motor to its drum. */
   readonly efficiency: number
   /** Inertia of the rotor and of what turns in the drive, at the joint. */
   readonly inertia: number
   /** Angle through which the joint turns freely, motor held. */
   readonly freePlay: number
+  /** The same of the drive from the motor to its drum alone: of a knee that belt or cord drives through the hip, what a stand sees with that taken off. */
+  readonly ownFreePlay: number
   /** Mass of the drive beside its motor; absent where it counts as nothing. */
   readonly mass: number | undefined
 }
@@ -33,6 +36,7 @@ export function driveFacts(leg: Prepared, joint: DrivenJoint): DriveFacts {
     efficiency: calculation.get(efficiency, here),
     inertia: calculation.get(rotorAtJoint, here),
     freePlay: calculation.get(freePlay, here),
+    ownFreePlay: calculation.get(ownFreePlay, here),
     mass: calculation.get(mass, here),
   }
 }

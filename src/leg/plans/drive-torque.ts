@@ -8,6 +8,6 @@ const SHARE = 0.5
 export function windupTorque(leg: Prepared, joint: DrivenJoint): number {
   if (hasCord(leg.x, joint)) return driveOf(leg.x, joint, 'cord').pretension * leg.drives[joint as Joint].drumRadius
   const air = leg.x.environment.assemblyTemperature
-  const { blowTorque } = transmissionUnder(leg, { joint, torque: 0, stroke: 0, footForce: 0, air, age: 'new' })
+  const { blowTorque } = transmissionUnder(leg, { joint, torque: 0, stroke: 0, footForce: 0, air, age: 'new' }).firstStage
   return blowTorque === undefined ? Math.abs(jointState(leg, 'walk', joint).drum.torque) : SHARE * blowTorque
 }

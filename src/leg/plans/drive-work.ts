@@ -1,10 +1,13 @@
 import { type DriveKind, type DrivenJoint, driveKindOf, drivenJoints, JOINTS, type Prepared } from '../numbers.js'
+import { beltOrCordOf } from '../second-stage.js'
 import type { FollowUp } from './assembly-steps.js'
 import { beltWork } from './belt-work.js'
 import { directWork, gearboxWork } from './bought-work.js'
 import { counterweightWork } from './counterweight-work.js'
 import { gearWork } from './gear-work.js'
 import type { ShoppingLine } from './shopping.js'
+import { throughBeltWork } from './through-belt-work.js'
+import { type CordAsk, throughCordWork } from './through-cord-work.js'
 import type { Trouble } from './workshop-checks.js'
 
 /** A size to buy, to cut or to set. */
@@ -20,7 +23,7 @@ export interface DriveWork {
   /** Joint of the drive. */
   readonly joint: DrivenJoint
   /** How it is driven, or what helps its drive. */
-  readonly kind: DriveKind | 'counterweight'
+  readonly kind: DriveKind | 'counterweight' | 'beltAlongLink' | 'cordAlongLink'
   /** Sizes to buy, to cut and to set. */
   readonly sizes: readonly DriveSize[]
   /** What to buy besides the motor. */
@@ -44,8 +47,16 @@ const MAKERS: { readonly [K in DriveKind]?: (leg: Prepared, joint: DrivenJoint) 
   direct: directWork,
 }
 
-/** The work on every drive that is no cord, and on counterweights. @internal */
-export const driveWork = (leg: Prepared): DriveWork[] => [
+/** The work on belt or cord along the upper link. `beddingStrain` and `tail` are SI. */
+const throughWork = (leg: Prepared, ask: CordAsk): DriveWork[] => {
+  const through = beltOrCordOf(leg.x)
+  if (through === undefined) return []
+  return [through.kind === 'belt' ? throughBeltWork(leg, through) : throughCordWork(leg, through, ask)]
+}
+
+/** The work on every drive of a joint that is no cord, on belt or cord along the upper link, and on counterweights. @internal */
+export const driveWork = (leg: Prepared, ask: CordAsk): DriveWork[] => [
   ...drivenJoints(leg.x).flatMap((joint) => MAKERS[driveKindOf(leg.x, joint)]?.(leg, joint) ?? []),
+  ...throughWork(leg, ask),
   ...JOINTS.flatMap((joint) => counterweightWork(leg, joint)),
 ]

@@ -14,7 +14,7 @@ export function gearWork(leg: Prepared, joint: DrivenJoint): DriveWork {
   const { module, faceWidth, pinionMaterial, wheelMaterial, backlash, wheelTeeth } = driveOf(leg.x, joint, 'gear')
   const s = gearSetting(leg, joint)
   const where = jointWords(joint)
-  const play = driveFacts(leg, joint).freePlay
+  const play = driveFacts(leg, joint).ownFreePlay
   const arm = joint === 'knee' ? leg.x.links.lower.length : leg.x.links.upper.length
   const gear = (what: string, one: GearSizes, material: string) => ({
     item: 'spur gear',

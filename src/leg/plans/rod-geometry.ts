@@ -8,6 +8,7 @@ const POSES = 100
 
 /** A knee that a rod drives from a drum on the hip axis, as plans read it: angles of crank, rod and drum, SI. */
 export class RodGeometry {
+  readonly kind = 'rod' as const
   readonly #linkage: ReturnType<typeof kneeLinkage>
   readonly lowest: number
   readonly highest: number

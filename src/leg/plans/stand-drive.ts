@@ -19,7 +19,7 @@ import { angle } from './bench.js'
 import { driveFacts } from './drive-facts.js'
 import { windupTorque } from './drive-torque.js'
 import { withNumber } from './information.js'
-import { measurement, type StandMeasurement } from './stand-measurement.js'
+import { measurement, type StandMeasurement, takenOff } from './stand-measurement.js'
 import { beltShareLeft } from './tensioning.js'
 
 /** Ranges of fields that the specification gives as one number. */
@@ -47,13 +47,13 @@ export function freePlay(leg: Leg, x: LegNumbers, joint: DrivenJoint): StandMeas
       id: 'freePlay',
       joint,
       what: `play of the ${jointWords(joint)}, motor held`,
-      how: 'Lock the motor. Push the joint lightly to one side until it stops, then to the other, and read the angle between both. Five readings at places over the travel, a tooth apart at least; the largest limits what a controller can do.',
+      how: `${takenOff(x, joint)}Lock the motor. Push the joint lightly to one side until it stops, then to the other, and read the angle between both. Five readings at places over the travel, a tooth apart at least; the largest limits what a controller can do.`,
       caution: 'Support the leg: an unlocked joint falls. Fingers out of the drive.',
       predictedIs: 'angle between both stops',
       corrects: path,
     },
     (n, which) => withNumber(n, path, given * at(PLAY, which)),
-    (prepared) => angle(driveFacts(prepared, joint).freePlay),
+    (prepared) => angle(driveFacts(prepared, joint).ownFreePlay),
   )
 }
 
@@ -76,7 +76,7 @@ export function efficiency(leg: Leg, x: LegNumbers, joint: DrivenJoint): StandMe
       id: 'efficiency',
       joint,
       what: `efficiency of the drive of the ${jointWords(joint)}`,
-      how: `Hang a weight on a level arm of the joint. Lift it slowly through some degrees and read the current, then lower it through the same degrees and read again. Five weights up to ${torqueText(load)} at the joint. Lifting takes its torque over the efficiency and the drag, lowering gives the torque times the efficiency less the drag: the ratio of both slopes is the square of the efficiency, whatever the motor constant.`,
+      how: `${takenOff(x, joint)}Hang a weight on a level arm of the joint. Lift it slowly through some degrees and read the current, then lower it through the same degrees and read again. Five weights up to ${torqueText(load)} at the joint. Lifting takes its torque over the efficiency and the drag, lowering gives the torque times the efficiency less the drag: the ratio of both slopes is the square of the efficiency, whatever the motor constant.`,
       caution: 'The weight falls when the motor lets go: a box below it, feet away, one finger on the switch.',
       predictedIs: `current that lifts ${torqueText(load)}, drag not counted`,
       corrects: path,
@@ -98,7 +98,7 @@ export function straightWindup(leg: Leg, x: LegNumbers, joint: DrivenJoint): Sta
       id: 'windup',
       joint,
       what: `windup of the drive of the ${jointWords(joint)}`,
-      how: `Lock the motor. Load the joint from zero up to ${torqueText(torque)} (half of what it bears for a moment) and back in at least eight equal steps, then repeat with the opposite sign. Read angle and torque at each step, in order.`,
+      how: `${takenOff(x, joint)}Lock the motor. Load the joint from zero up to ${torqueText(torque)} (half of what it bears for a moment) and back in at least eight equal steps, then repeat with the opposite sign. Read angle and torque at each step, in order.`,
       caution: 'The drive is under load: guard it, and stand to its side.',
       predictedIs: 'joint angle at that torque without its play, motor locked',
       corrects: path,
@@ -106,7 +106,7 @@ export function straightWindup(leg: Leg, x: LegNumbers, joint: DrivenJoint): Sta
     (n, which) => withNumber(n, path, given * at(RIGIDITY, which)),
     (prepared) => {
       const air = x.environment.assemblyTemperature
-      return angle(transmissionUnder(prepared, { joint, torque, stroke: 0, footForce: 0, air, age: 'new' }).windup)
+      return angle(transmissionUnder(prepared, { joint, torque, stroke: 0, footForce: 0, air, age: 'new' }).firstStage.windup)
     },
   )
 }

@@ -3,6 +3,7 @@ import type { Leg } from '../document/describe.js'
 import { headerOf } from '../learning/logs.js'
 import { COLUMNS, type MeasurementId } from '../learning/measurements.js'
 import { type DrivenJoint, type LegNumbers, type Prepared, prepare } from '../numbers.js'
+import { driveWords } from './drive-facts.js'
 import { informationOf } from './information.js'
 import { EFFORT } from './stand-effort.js'
 
@@ -85,4 +86,13 @@ export function measurement(
   ]
   const found = informationOf(vary(x, 'low'), vary(x, 'high'))
   return { ...head, log, predicted, band, ...found, ...effortOf(head.id, found.information), csv: csvOf(leg, log, head.id) }
+}
+
+/** What comes first where the knee is driven through the hip: its drive ends at a drum, a pulley or a wheel on the hip axis. @internal */
+export function takenOff(x: LegNumbers, joint: DrivenJoint): string {
+  const { through } = x.joints.knee
+  if (joint !== 'knee' || through === undefined) return ''
+  const { output } = driveWords(x, joint)
+  const what = through.kind === 'rod' ? 'rod' : `${through.kind} along the upper link`
+  return `Take the ${what} off, so that the thigh hangs free, and bolt the lath to the ${output} on the hip axis: torque and angle of the log are those of the ${output}. `
 }

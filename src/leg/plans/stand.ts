@@ -15,7 +15,6 @@ import {
   prepare,
 } from '../numbers.js'
 import { retentionIn } from '../parts/transmission/cord/fields.js'
-import { rodOf } from '../parts/transmission/through-hip/fields.js'
 import { sure } from '../ranges.js'
 import { driveAt } from '../what-if.js'
 import { angle, benchDrive, force, length, ratio } from './bench.js'
@@ -23,7 +22,7 @@ import { cautionsOf } from './cautions.js'
 import { type CouponSheet, couponKit } from './coupon-kit.js'
 import { displayed } from './show.js'
 import { driveMeasurements } from './stand-drive.js'
-import { csvOf, effortOf, measurement, type StandMeasurement } from './stand-measurement.js'
+import { csvOf, effortOf, measurement, type StandMeasurement, takenOff } from './stand-measurement.js'
 import { heating, noLoad, torqueConstant } from './stand-motor.js'
 import { standPage } from './stand-text.js'
 import { shareLeft } from './tensioning.js'
@@ -116,9 +115,9 @@ function windup(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
       id: 'windup',
       joint,
       what: `windup loop of the ${joint} drive`,
-      how: `${throughRod(x, joint)}Lock the motor. Load the ${throughRod(x, joint) === '' ? 'joint' : 'drum'} from zero up to ${new Quantity(torque, 'torque')} (half of what loosens the slack span) and back in at least eight equal steps, then repeat with the opposite sign. Read angle and torque at each step, in order.`,
+      how: `${takenOff(x, joint)}Lock the motor. Load the ${takenOff(x, joint) === '' ? 'joint' : 'drum'} from zero up to ${new Quantity(torque, 'torque')} (half of what loosens the slack span) and back in at least eight equal steps, then repeat with the opposite sign. Read angle and torque at each step, in order.`,
       caution: 'The cord is at its highest tension: guard the cord, and stand to its side, never in line with it.',
-      predictedIs: `${throughRod(x, joint) === '' ? 'joint' : 'drum'} angle at that torque, motor locked`,
+      predictedIs: `${takenOff(x, joint) === '' ? 'joint' : 'drum'} angle at that torque, motor locked`,
       corrects: `cords.${name}.axialRigidity`,
     },
     (n, which) => withCord(n, name, { axialRigidity: axialRigidity * RIGIDITY_RANGE[which === 'low' ? 0 : 1] }),
@@ -126,12 +125,6 @@ function windup(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
       angle(driveAt(prepared, { joint, torque, stroke: 0, footForce: 0, air: x.environment.assemblyTemperature, age: 'new' }).windup),
   )
 }
-
-/** What comes first where a rod drives the knee: its cord ends at a drum on the hip axis. */
-const throughRod = (x: LegNumbers, joint: Joint): string =>
-  joint === 'knee' && rodOf(x) !== undefined
-    ? 'Take the rod off, so that the thigh hangs free, and bolt the lath to the drum on the hip axis: torque and angle of the log are those of the drum. '
-    : ''
 
 function pretension(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
   const name = driveOf(x, joint, 'cord').cord
@@ -182,7 +175,7 @@ function foot(leg: Leg, ends: readonly [Prepared, Prepared, Prepared]): StandMea
     joint: undefined,
     log: 'footDeflection',
     what: 'deflection of the foot under load, drives on, leg standing',
-    how: `Hold the standing pose${rodOf(ends[1].x) === undefined ? '' : ' with both motors: the knee follows the hip through its rod, and the deflection of one drive moves both joints'}, push the foot up in steps to the load of standing (${force(load)}) and back; read the foot with a dial gauge from the body. The reading includes drives, links and play together.`,
+    how: `Hold the standing pose${ends[1].x.joints.knee.through === undefined ? '' : ` with both motors: the knee follows the hip through its ${ends[1].x.joints.knee.through.kind}, and the deflection of one drive moves both joints`}, push the foot up in steps to the load of standing (${force(load)}) and back; read the foot with a dial gauge from the body. The reading includes drives, links and play together.`,
     caution: 'Powered leg: hands off the links, one finger on the switch.',
     predictedIs: 'vertical deflection under the standing load, without the toes',
     predicted: length(middle),

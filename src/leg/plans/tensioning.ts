@@ -2,9 +2,10 @@ import { logarithmicPretensionLeft, residualWrap, takeUp, tensionerTakeUp, tensi
 import { clearanceHole, metricThread, powerScrew, socketHead } from '../../fasteners/index.js'
 import type { Quantity } from '../../units/index.js'
 import { airNamed, type DrivenJoint, driveOf, type Joint, type Prepared, partOf, rangeOf } from '../numbers.js'
+import { SECOND_STAGE } from '../second-stage.js'
 import { angle, benchDrive, count, force, frameOf, length, torque } from './bench.js'
 import type { CordCut } from './cut-list.js'
-import { rodGeometry } from './rod-geometry.js'
+import { throughGeometry } from './through-geometry.js'
 
 /** How the cord of one drive is laid. Turning sense is seen from the left of the robot (its y axis points at you), from anchor to tangent point. */
 export interface Winding {
@@ -76,7 +77,7 @@ const YEAR = 31_557_600
 export function winding(leg: Prepared, joint: Joint): Winding {
   const { arrangement, hold } = driveOf(leg.x, joint, 'cord')
   const { travel, ratio, pinionWrap, drumWrap } = benchDrive(leg, joint)
-  const rod = joint === 'knee' ? rodGeometry(leg.x) : undefined
+  const through = joint === 'knee' ? throughGeometry(leg.x) : undefined
   const middleOf = (of: Joint) => (rangeOf(leg.x, of).lowest + rangeOf(leg.x, of).highest) / 2
   const turns = pinionWrap / (2 * Math.PI)
   const other = { clockwise: 'counter-clockwise', 'counter-clockwise': 'clockwise' } as const
@@ -89,8 +90,8 @@ export function winding(leg: Prepared, joint: Joint): Winding {
   return {
     joint,
     arrangement,
-    layAt: angle(rod === undefined ? middleOf(joint) : rod.middle),
-    hipHeldAt: rod === undefined ? undefined : angle(middleOf('hip')),
+    layAt: angle(through === undefined ? middleOf((joint as string) === SECOND_STAGE ? 'knee' : joint) : through.middle),
+    hipHeldAt: through === undefined ? undefined : angle(middleOf('hip')),
     pinionTurns: count(turns),
     halfTurns: count(turns / 2),
     leastTurns: hold === 'clampedMidPinion' ? count((turns - (ratio * travel) / (2 * Math.PI)) / 2) : undefined,

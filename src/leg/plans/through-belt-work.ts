@@ -1,0 +1,97 @@
+import { Quantity } from '../../units/index.js'
+import type { DrivenJoint, Prepared } from '../numbers.js'
+import { SECOND_STAGE, type ThroughBelt } from '../second-stage.js'
+import { kilograms } from './assembly-steps.js'
+import { type BeltSetting, beltSetting } from './belt-setting.js'
+import { force, length } from './bench.js'
+import type { DriveWork } from './drive-work.js'
+
+const hertz = (x: number) => String(new Quantity(x, 'frequency'))
+const percent = (x: number) => `${Math.round(100 * x)} %`
+
+/** A belt along the upper link: what to buy, how to lay it on, tension it and look after it. @internal */
+export function throughBeltWork(leg: Prepared, through: ThroughBelt): DriveWork {
+  const s = beltSetting(leg, SECOND_STAGE as DrivenJoint)
+  const { adjustment, pretension } = through
+  const stated = leg.x.links.upper.length
+  const off = Math.abs(s.set - stated)
+  return {
+    joint: 'knee',
+    kind: 'beltAlongLink',
+    sizes: sizesOf(s, through, stated),
+    parts: partsOf(s, through),
+    before: [
+      'Lay the belt of the upper link around each of its pulleys by hand, half round: every tooth must seat without rocking.',
+      'Join the pulley on the hip axis and what the motor of the knee turns there by key or clamp, and turn them: both must run true, and free on the hip axis.',
+    ],
+    steps: [
+      `Belt of the upper link: set the knee axis to ${length(stated - adjustment)} from the hip axis and lay the belt on by hand, both pulleys together. Key and clamp of the pulley on the hip axis stay loose.`,
+      `Tension it: set the knee axis to about ${length(s.set)}. Swing the knee through its travel three times, pluck a span: ${hertz(s.pitchAt(pretension))} is ${force(pretension)}. Without a tuner, ${force(s.sideForce)} (${kilograms(s.sideForce)}) across its middle deflect it by ${length(s.deflection)}. Lock the axis and pluck both spans again.`,
+      'Hold thigh and knee where the drive of the knee stands in the middle of its travel, then tighten key or clamp on the hip axis. Swing hip and knee by hand through all their corners: the belt must stay between its flanges and not ride up. Keep fingers out of both pulleys.',
+    ],
+    followUps: (['after a day', 'after a week'] as const).map((when) => ({
+      when,
+      what: 'belt of the upper link',
+      expect: `a pitch near ${hertz(s.pitchAt(pretension))}. A year leaves ${percent(s.belt.pretensionLeft.low)} to ${percent(s.belt.pretensionLeft.high)} of its tension, a pitch of ${hertz(s.pitchAt(pretension * s.belt.pretensionLeft.low))} to ${hertz(s.pitchAt(pretension * s.belt.pretensionLeft.high))}`,
+    })),
+    troubles: [
+      {
+        reading: 'the knee stands off its angle by one tooth or more, hip and motor where they were',
+        means: 'the belt of the upper link has jumped',
+        cure: 'tension it again, replace it, and home the knee anew',
+      },
+    ],
+    problems:
+      off > adjustment
+        ? [
+            `knee: a belt of ${s.belt.teeth} teeth along the upper link has its tension with hip and knee at ${length(s.set)}, beyond the adjustment of ${length(adjustment)} about ${length(stated)}`,
+          ]
+        : [],
+  }
+}
+
+const sizesOf = (
+  s: BeltSetting,
+  { hipTeeth, kneeTeeth, adjustment, pretension, material, pretensionScatter }: ThroughBelt,
+  stated: number,
+) => [
+  { what: 'belt', value: `${s.name}: pitch ${length(s.belt.pitch)}, ${s.belt.teeth} teeth, width ${length(s.belt.width)}, closed` },
+  { what: 'length of the belt', value: String(length(s.length)) },
+  { what: 'mass of the whole belt', value: String(new Quantity(s.length * s.belt.massPerLength, 'mass')) },
+  {
+    what: 'pulley on the hip axis',
+    value: `${hipTeeth} teeth, pitch diameter ${length(hipTeeth > kneeTeeth ? s.large : s.small)}, of ${material}`,
+  },
+  {
+    what: 'pulley on the knee',
+    value: `${kneeTeeth} teeth, pitch diameter ${length(hipTeeth > kneeTeeth ? s.small : s.large)}, of ${material}`,
+  },
+  { what: 'distance of hip and knee, belt straight without tension', value: String(length(s.straight)) },
+  { what: 'distance of hip and knee, tensioned', value: String(length(s.set)) },
+  { what: 'adjustment of hip and knee', value: `${length(stated - adjustment)} to ${length(stated + adjustment)}` },
+  { what: 'free span', value: String(length(s.span)) },
+  { what: 'tension of each span', value: `${force(pretension)}, within ${percent(pretensionScatter)}` },
+  { what: 'pitch of a plucked span', value: hertz(s.pitchAt(pretension)) },
+  { what: 'force across the middle of a span that deflects it', value: `${force(s.sideForce)} for ${length(s.deflection)}` },
+  { what: 'force that presses the upper link together at rest', value: String(force(s.axisForce)) },
+]
+
+function partsOf({ belt }: BeltSetting, { hipTeeth, kneeTeeth, material }: ThroughBelt) {
+  const pitch = length(belt.pitch)
+  const pulley = (teeth: number, where: string) => ({
+    item: 'pulley',
+    size: `${teeth} teeth of ${pitch}, for ${length(belt.width)}`,
+    quantity: '1',
+    remark: `belt of the upper link, ${where}: bought, or made of ${material}`,
+  })
+  return [
+    {
+      item: 'tooth belt',
+      size: `${belt.teeth} teeth of ${pitch}, ${length(belt.width)} wide`,
+      quantity: '2',
+      remark: 'along the upper link: closed, the same profile as its pulleys; one spare',
+    },
+    pulley(hipTeeth, 'on the hip axis'),
+    pulley(kneeTeeth, 'on the lower link'),
+  ]
+}
