@@ -27,6 +27,8 @@ export interface StrideWay {
   readonly stepLength?: number
   /** Force along the ground over force across it. Default: the highest of the load case. */
   readonly traction?: number
+  /** Force to the leg's own outer side, along the ground, over force across it: on a slope that is walked across. Default: 0. */
+  readonly lateral?: number
   /** Samples of the stride. Default: 48. */
   readonly samples?: number
 }
@@ -88,7 +90,7 @@ export function strideOf(leg: Prepared, id: 'walk' | 'trot', way: StrideWay = {}
       const upright = force(stancePhase)
       const push = (way.traction ?? tractionHighest) * upright
       out[0] = Math.cos(heading) * push
-      out[1] = Math.sin(heading) * push
+      out[1] = Math.sin(heading) * push + (way.lateral ?? 0) * upright
       out[2] = upright
     },
     drives: {

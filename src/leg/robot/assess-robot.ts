@@ -8,7 +8,7 @@ import { robotChecks } from './checks.js'
 import { robotGait } from './gait.js'
 import { robotLandings } from './landing.js'
 import type { RobotAssessment, RobotGait, RobotLanding } from './result.js'
-import { robotSlope, robotStand } from './stand.js'
+import { robotAcross, robotSlope, robotStand } from './stand.js'
 
 const OPTIONS = {
   /** Power of a brake resistor at the bus. Default: none. */
@@ -46,8 +46,8 @@ export interface RobotOptions extends Partial<Given<typeof OPTIONS>> {}
  * walk puts down left hind, left front, right hind, right front; the trot moves diagonal legs together. Power is summed over the motors first: one that
  * brakes feeds those that drive. Motors are as warm as the load case of the gait makes them.
  *
- * Not in it: motion of the body (it keeps its height and stays level), and parts of the legs, which `assess` judges for the
- * most loaded leg. The blow of the rotors at touch-down is a figure with a note, no check: a leg that retracts as it lands has less of it.
+ * Across the slope of the load cases it walks as well, the lower side on the left. Not in it: motion of the body (it keeps its height and stays level), and
+ * parts of the legs, which `assess` judges for the most loaded leg. The blow of the rotors at touch-down is a figure with a note, no check: a leg that retracts as it lands has less of it.
  *
  * Throws an `InputError` for a robot with other than four legs, a gait that its legs cannot follow, or an unknown option.
  */
@@ -60,11 +60,13 @@ export function assessRobot(leg: Leg, options: RobotOptions = {}): RobotAssessme
   for (const [name, rate] of Object.entries({ sideways, turnRate }))
     if (rate !== 0 && !driven) refuse(where, name, rate, 'must be 0: no motor drives the sideways hip')
   const prepared = prepare(x)
-  const gaits = {
-    walk: robotGait(prepared, 'walk', { brakeResistor, traction, sideways, turnRate }),
-    trot: robotGait(prepared, 'trot', { brakeResistor, traction, sideways, turnRate }),
+  const way = { brakeResistor, traction, sideways, turnRate }
+  const gaits = { walk: robotGait(prepared, 'walk', way), trot: robotGait(prepared, 'trot', way) }
+  const slopes = {
+    up: robotSlope(x, slopeIn(x, 'slopeUp'), 1),
+    down: robotSlope(x, slopeIn(x, 'slopeDown'), -1),
+    across: robotAcross(prepared, slopeIn(x, 'slopeAcross'), way),
   }
-  const slopes = { up: robotSlope(x, slopeIn(x, 'slopeUp'), 1), down: robotSlope(x, slopeIn(x, 'slopeDown'), -1) }
   const checks = robotChecks(prepared, { gaits, slopes, brakeResistor }).sort(
     (a, b) => a.reserve / a.requiredReserve - b.reserve / b.requiredReserve,
   )
@@ -84,7 +86,7 @@ export function assessRobot(leg: Leg, options: RobotOptions = {}): RobotAssessme
 }
 
 /** Size of the slope of an event. */
-function slopeIn({ loadCases: { events } }: LegNumbers, name: 'slopeUp' | 'slopeDown'): number {
+function slopeIn({ loadCases: { events } }: LegNumbers, name: 'slopeUp' | 'slopeDown' | 'slopeAcross'): number {
   const event = events[name]
   if (event?.kind !== 'slope') return refuse('assessRobot', `loadCases.events.${name}.kind`, event?.kind, 'must be slope')
   return Math.abs(event.angle)

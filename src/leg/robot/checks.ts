@@ -4,12 +4,12 @@ import { reserveOf } from '../assess/compare.js'
 import { type CaseId, LOAD_CASES } from '../cases/events.js'
 import type { LegNumbers, Prepared } from '../numbers.js'
 import { caseState } from '../what-if.js'
-import type { RobotCheck, RobotGait, RobotSlope } from './result.js'
+import type { RobotCheck, RobotGait, RobotSlope, RobotSlopeAcross } from './result.js'
 
 /** What the checks of a robot rest on. */
 export interface RobotFindings {
   readonly gaits: { readonly walk: RobotGait; readonly trot: RobotGait }
-  readonly slopes: { readonly up: RobotSlope; readonly down: RobotSlope }
+  readonly slopes: { readonly up: RobotSlope; readonly down: RobotSlope; readonly across: RobotSlopeAcross }
   readonly brakeResistor: number
 }
 
@@ -42,48 +42,55 @@ function check(x: LegNumbers, { kind, demand, capacity, required, demandIs, capa
   }
 }
 
+/** Whether the supply feeds all motors in a gait, and takes what they return. */
+function busChecks(x: LegNumbers, gait: RobotGait, where: string, brakeResistor: number): RobotCheck[] {
+  const { currentLimit, voltage, internalResistance } = x.supply
+  const { mostCurrent } = supplySag.si({ openCircuitVoltage: voltage, resistance: internalResistance, power: 0 })
+  const most = Math.min(currentLimit, mostCurrent)
+  return [
+    check(x, {
+      id: 'robot.supplyCurrent',
+      title: 'Current of the supply',
+      where,
+      kind: 'current',
+      demand: gait.peakCurrent.si,
+      capacity: most,
+      demandIs: 'the current that all motors need at the hardest instant of a stride',
+      capacityIs: gait.state === 'brownOut' ? 'and the supply browns out: it delivers no more than' : 'the supply delivers up to',
+      remedy: 'a pack with less resistance, a thicker fuse and leads, or a slower gait',
+    }),
+    ...(x.supply.takesBack
+      ? []
+      : [
+          check(x, {
+            id: 'robot.returnedPower',
+            title: 'Power that flows back',
+            where,
+            kind: 'power',
+            demand: gait.peakReturned.si,
+            capacity: brakeResistor,
+            required: 1,
+            demandIs: 'the largest power that all motors together return',
+            capacityIs: 'the supply takes none, the brake resistor',
+            remedy: 'a battery that takes charge, or a brake resistor',
+          }),
+        ]),
+  ]
+}
+
 /** Load cases of everyday walking, whose foot force every part of a leg is calculated for. */
 const WALKING = ['walk', 'walkBack', 'slope', 'slopeDown', 'slopeAcross', 'trot'] as const satisfies readonly CaseId[]
 
 /** The checks of the whole robot. */
 export function robotChecks(leg: Prepared, { gaits, slopes, brakeResistor }: RobotFindings): RobotCheck[] {
   const { x } = leg
-  const { currentLimit, voltage, internalResistance } = x.supply
-  const { mostCurrent } = supplySag.si({ openCircuitVoltage: voltage, resistance: internalResistance, power: 0 })
-  const most = Math.min(currentLimit, mostCurrent)
   const calculated = Math.max(...WALKING.map((id) => caseState(leg, id).motion?.vertical ?? 0))
   const worst = WALKING.find((id) => caseState(leg, id).motion?.vertical === calculated) ?? 'walk'
   const ofGait = (id: 'walk' | 'trot') => {
     const gait = gaits[id]
     const where = id === 'walk' ? 'walking' : 'trotting'
     return [
-      check(x, {
-        id: 'robot.supplyCurrent',
-        title: 'Current of the supply',
-        where,
-        kind: 'current',
-        demand: gait.peakCurrent.si,
-        capacity: most,
-        demandIs: 'the current that all motors need at the hardest instant of a stride',
-        capacityIs: gait.state === 'brownOut' ? 'and the supply browns out: it delivers no more than' : 'the supply delivers up to',
-        remedy: 'a pack with less resistance, a thicker fuse and leads, or a slower gait',
-      }),
-      ...(x.supply.takesBack
-        ? []
-        : [
-            check(x, {
-              id: 'robot.returnedPower',
-              title: 'Power that flows back',
-              where,
-              kind: 'power',
-              demand: gait.peakReturned.si,
-              capacity: brakeResistor,
-              required: 1,
-              demandIs: 'the largest power that all motors together return',
-              capacityIs: 'the supply takes none, the brake resistor',
-              remedy: 'a battery that takes charge, or a brake resistor',
-            }),
-          ]),
+      ...busChecks(x, gait, where, brakeResistor),
       ...(gait.runningTime === undefined || id === 'trot'
         ? []
         : [
@@ -120,7 +127,7 @@ export function robotChecks(leg: Prepared, { gaits, slopes, brakeResistor }: Rob
         ),
     ]
   }
-  const onSlope = (slope: RobotSlope, where: string) =>
+  const onSlope = (slope: RobotSlope | RobotSlopeAcross, where: string) =>
     check(x, {
       id: 'robot.tipOver',
       title: 'Tipping over',
@@ -132,5 +139,13 @@ export function robotChecks(leg: Prepared, { gaits, slopes, brakeResistor }: Rob
       capacityIs: 'it tips at',
       remedy: 'a lower load, a centre of mass nearer to the middle, or a gentler slope',
     })
-  return [...ofGait('walk'), ...ofGait('trot'), onSlope(slopes.up, 'up a slope'), onSlope(slopes.down, 'down a slope')]
+  const { up, down, across } = slopes
+  return [
+    ...ofGait('walk'),
+    ...ofGait('trot'),
+    ...(across.walk === undefined ? [] : busChecks(x, across.walk, 'walking across a slope', brakeResistor)),
+    onSlope(up, 'up a slope'),
+    onSlope(down, 'down a slope'),
+    onSlope(across, 'across a slope'),
+  ]
 }

@@ -8,7 +8,7 @@ import { drivenJoints, gaitNamed, type LegNumbers, type Prepared } from '../numb
 import { stance as stanceOf } from '../parts/load/stance.js'
 import { calculationFor } from '../what-if.js'
 import { type BusPoint, busAt, busMotors } from './bus.js'
-import { cornersOf, feetOf, type Sway, stanceShares, tippingOf } from './feet.js'
+import { centreHeightOf, cornersOf, feetOf, type Sway, stanceShares, tippingOf } from './feet.js'
 import type { CornerLoad, RobotGait } from './result.js'
 import { type CornerStride, cornerStride } from './walk.js'
 
@@ -29,24 +29,37 @@ export function onOneCharge({ supply }: LegNumbers, drawn: number, speed: number
   })
 }
 
+/** How a robot goes in a gait. */
+export interface GaitWay extends Sway {
+  readonly brakeResistor: number
+  readonly traction?: number | undefined
+  /** Slope that is walked across, its lower side on the left. Default: level ground. */
+  readonly slope?: number
+}
+
 /** The robot in a gait: feet, loads, bus, energy. */
-export function robotGait(
-  leg: Prepared,
-  id: 'walk' | 'trot',
-  { brakeResistor, traction, ...sway }: Sway & { readonly brakeResistor: number; readonly traction?: number | undefined },
-): RobotGait {
-  const { x } = leg
+export function robotGait(leg: Prepared, id: 'walk' | 'trot', { brakeResistor, traction, slope = 0, ...sway }: GaitWay): RobotGait {
+  const x = slope === 0 ? leg.x : leaning(leg.x, slope)
   const { speed, stepLength, dutyFactor } = gaitNamed(x, id)
   const period = stepLength / speed / dutyFactor
   const feet = feetOf(x, id, sway)
-  const forces = footForcesOf(leg, id, feet)
+  const forces = footForcesOf(leg, x, { id, feet, weight: x.robot.mass * STANDARD_GRAVITY * Math.cos(slope) })
   const strides = cornersOf(x).map(({ mirrored, corner }, k) => {
     const { heading, stanceSweep } = feet.legs[k]!
     // A right leg is the mirror image of a left one: its outer side is the right.
-    const own = corner.startsWith('left') ? heading.si : -heading.si
-    return cornerStride(leg, id, { mirrored, heading: own, stepLength: stanceSweep.si, force: forces[k]!, traction })
+    const outward = corner.startsWith('left') ? 1 : -1
+    // The ground holds the feet uphill, away from the left.
+    const lateral = -outward * Math.tan(slope)
+    return cornerStride(leg, id, {
+      mirrored,
+      heading: outward * heading.si,
+      stepLength: stanceSweep.si,
+      force: forces[k]!,
+      traction,
+      lateral,
+    })
   })
-  const motors = busMotors(leg, id)
+  const motors = busMotors(leg, slope === 0 ? id : 'slopeAcross')
   const phases = GAITS[id]
   const points = Array.from({ length: MOMENTS }, (_, i): BusPoint => {
     const now = (i + 0.5) / MOMENTS
@@ -94,19 +107,35 @@ export function robotGait(
   }
 }
 
+/** A robot across a slope, its lower side on the left: the weight passes through the ground farther left; a centre of mass off the middle counts on that side. */
+function leaning(x: LegNumbers, slope: number): LegNumbers {
+  const { robot } = x
+  return { ...x, robot: { ...robot, centreOfMassLeft: Math.abs(robot.centreOfMassLeft) + centreHeightOf(x) * Math.tan(slope) } }
+}
+
 /**
  * Force across the ground on each foot over its stance. A slow walk has that of standing still at each moment. A trot throws the body up: its force follows
  * from the impulse of the stance.
  */
-function footForcesOf(leg: Prepared, id: 'walk' | 'trot', feet: Gait): ((stancePhase: number) => number)[] {
-  const { x } = leg
+function footForcesOf(
+  leg: Prepared,
+  x: LegNumbers,
+  { id, feet, weight }: { readonly id: 'walk' | 'trot'; readonly feet: Gait; readonly weight: number },
+): ((stancePhase: number) => number)[] {
   const calculation = calculationFor(leg)
   const { shape, dutyFactor } = calculation.get(stanceOf, placeOf(calculation, { stance: id }) as never)
   const thrown = (legShare: number) => (stancePhase: number) =>
-    stanceForce.si({ mass: x.robot.mass, legShare, dutyFactor, stancePhase, shape, thirdHarmonic: 0, gravity: STANDARD_GRAVITY })
+    stanceForce.si({
+      mass: weight / STANDARD_GRAVITY,
+      legShare,
+      dutyFactor,
+      stancePhase,
+      shape,
+      thirdHarmonic: 0,
+      gravity: STANDARD_GRAVITY,
+    })
   // Below a duty factor of a half the body flies between steps, however it walks.
   if (id === 'trot' || feet.standing.fewest === 0) return cornersOf(x).map(({ share }) => thrown(share))
-  const weight = x.robot.mass * STANDARD_GRAVITY
   return stanceShares(x, feet).map(
     (shares) => (stancePhase) => weight * shares[Math.min(shares.length - 1, Math.floor(stancePhase * shares.length))]!,
   )

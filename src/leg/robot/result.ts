@@ -97,6 +97,22 @@ export interface RobotSlope {
   readonly tipsAt: Quantity<'angle'>
 }
 
+/** The robot on a slope that it walks across, its lower side on the left: forces of each side, and all motors together. */
+export interface RobotSlopeAcross {
+  /** Angle of the slope. */
+  readonly slope: Quantity<'angle'>
+  /** Force across the ground on both lower feet, standing. */
+  readonly lower: Quantity<'force'>
+  /** Force across the ground on both upper feet, standing. */
+  readonly upper: Quantity<'force'>
+  /** Force to the side over force across the ground, the same for all feet. */
+  readonly traction: Quantity<'ratio'>
+  /** Slope at which it tips over the lower side. */
+  readonly tipsAt: Quantity<'angle'>
+  /** The walk across it: feet, loads, power of all motors; absent where it tips. */
+  readonly walk: RobotGait | undefined
+}
+
 /** One drive at the moment when the feet touch down in a landing, its rotor still at rest. */
 export interface RobotLanding {
   /** The landing. */
@@ -164,6 +180,8 @@ export interface RobotAssessment {
     readonly up: RobotSlope
     /** Straight down. */
     readonly down: RobotSlope
+    /** Across. */
+    readonly across: RobotSlopeAcross
   }
   /** Drives at touch-down of a hop and a drop: figures, no checks. Drives in which nothing gives, and falls from no height, are left out. */
   readonly landings: readonly RobotLanding[]

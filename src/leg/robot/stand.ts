@@ -12,8 +12,8 @@ import { legInverse, poseOf } from '../pose.js'
 import { calculationFor } from '../what-if.js'
 import { busAt, busMotors, type ShaftPoint } from './bus.js'
 import { centreHeightOf, cornersOf } from './feet.js'
-import { onOneCharge } from './gait.js'
-import type { Corner, RobotSlope, RobotStand } from './result.js'
+import { type GaitWay, onOneCharge, robotGait } from './gait.js'
+import type { Corner, RobotSlope, RobotSlopeAcross, RobotStand } from './result.js'
 
 const still = new Float64Array(3)
 
@@ -81,5 +81,24 @@ export function robotSlope(x: LegNumbers, slope: number, way: 1 | -1): RobotSlop
     hind: new Quantity(way === 1 ? lower : across - lower, 'force'),
     traction: new Quantity(Math.tan(slope), 'ratio'),
     tipsAt: new Quantity(tipsAt, 'angle'),
+  }
+}
+
+/** The robot across the slope of an event, and its walk there. */
+export function robotAcross(leg: Prepared, slope: number, way: GaitWay): RobotSlopeAcross {
+  const { x } = leg
+  const { hipTrack, centreOfMassLeft, mass } = x.robot
+  const width = hipTrack + 2 * x.links.hipOffset
+  const weight = mass * STANDARD_GRAVITY * Math.cos(slope)
+  const off = Math.abs(centreOfMassLeft)
+  const tipsAt = tipOverSlope.si({ marginToEdge: width / 2 - off, height: centreHeightOf(x) })
+  const lower = slopeLoadShare.si({ slope, tipOverSlope: tipsAt, levelShare: 0.5 + off / width }) * weight
+  return {
+    slope: new Quantity(slope, 'angle'),
+    lower: new Quantity(lower, 'force'),
+    upper: new Quantity(weight - lower, 'force'),
+    traction: new Quantity(Math.tan(slope), 'ratio'),
+    tipsAt: new Quantity(tipsAt, 'angle'),
+    walk: slope < tipsAt ? robotGait(leg, 'walk', { ...way, slope }) : undefined,
   }
 }

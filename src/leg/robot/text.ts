@@ -34,6 +34,9 @@ export function robotText(robot: RobotAssessment): string {
       line(`${way} ${slopes[way].slope}: front pair, hind pair`, slopes[way].front, slopes[way].hind),
       line(`friction needed; tips at`, slopes[way].traction, slopes[way].tipsAt),
     ]),
+    line(`across ${slopes.across.slope}: lower pair, upper pair`, slopes.across.lower, slopes.across.upper),
+    line('friction needed; tips at', slopes.across.traction, slopes.across.tipsAt),
+    ...(slopes.across.walk === undefined ? [] : gaitLines('Walking across the slope', slopes.across.walk)),
     ...(landings.length === 0 ? [] : ['', 'Touch-down, rotors at rest']),
     ...landings.map(({ event, joint, blow, held, slackTorque }) =>
       line(`${event}, ${joint}: blow, load, most in the cold`, blow, held, slackTorque),

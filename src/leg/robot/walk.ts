@@ -22,15 +22,17 @@ interface CornerWay {
   readonly stepLength: number
   readonly force: (stancePhase: number) => number
   readonly traction: number | undefined
+  /** Force to the leg's own outer side over force across the ground. */
+  readonly lateral: number
 }
 
 /** The stride of a leg at a corner of the robot. Throws an `InputError` for a gait that the leg cannot follow. */
 export function cornerStride(
   leg: Prepared,
   id: 'walk' | 'trot',
-  { mirrored, heading, stepLength, force, traction }: CornerWay,
+  { mirrored, heading, stepLength, force, traction, lateral }: CornerWay,
 ): CornerStride {
-  const way = { force, mirrored, heading, stepLength }
+  const way = { force, mirrored, heading, stepLength, lateral }
   const stride = strideOf(leg, id, { ...way, lossyBack: true, samples: SAMPLES, ...(traction === undefined ? {} : { traction }) })
   if (!stride.walkable)
     return refuse('assessRobot', `gaits.${id}`, id, `must be within reach: the foot cannot be put at ${stride.reason} at ${stride.time}`)
