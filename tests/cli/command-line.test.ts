@@ -106,7 +106,7 @@ test('report writes page, text, table and workshop sheets', async () => {
   expect(files['out/report.html']).toMatch(/^<!doctype html>/i)
 })
 
-test.each(['heath-leg-revised.yaml', 'orchard-leg-revised.yaml', 'desk-leg-revised.yaml'])(
+test.each(['heath-leg-revised.yaml', 'orchard-leg-revised.yaml', 'desk-leg-revised.yaml', 'shingle-leg-revised.yaml'])(
   'report has the drawings and the workshop sheets of %s',
   async (name) => {
     const { files, code, notes } = await run(['report', 'leg.yaml', '--to', 'out', '-q', '--cases', 'stand,walk'], {

@@ -120,7 +120,7 @@ describe('the robot on its feet', () => {
     expect(() => withFields(off, { 'robot.centreOfMassLeft': '-1 m' })).toThrow(/robot.centreOfMassLeft is -1 m/)
   })
 
-  test.each(['mudflat', 'desk', 'heath', 'orchard'])('the load case of a walk is never below the robot’s: %s', (name) => {
+  test.each(['mudflat', 'desk', 'heath', 'orchard', 'shingle'])('the load case of a walk is never below the robot’s: %s', (name) => {
     const one = example(`${name}-leg-revised`)
     const { gaits } = assessRobot(one)
     const [walk] = assess(one, { cases: ['walk'] }).cases

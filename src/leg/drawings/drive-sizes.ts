@@ -4,7 +4,6 @@ import { canDiameter } from '../parts/motors/fields.js'
 import * as cord from '../parts/transmission/cord/fields.js'
 import { drumRadius, pinionRadius, ratio } from '../parts/transmission/cord/radii.js'
 import { branchArc, geometry } from '../parts/transmission/cord/values.js'
-import { rodOf } from '../parts/transmission/through-hip/fields.js'
 import { drumRange } from '../plans/bench.js'
 import type { LegValues } from './leg-values.js'
 
@@ -30,7 +29,7 @@ export const driveSizes = (facts: LegValues, joint: Joint) => {
     span: 1000 * span,
     branch: facts.get(branchArc, at),
     /** What turns from the low to the high angle: the joint, or the drum of a knee that is driven through the hip. */
-    turning: joint === 'knee' && rodOf(facts.leg.x) !== undefined ? 'drum' : joint,
+    turning: joint === 'knee' && facts.leg.x.joints.knee.through !== undefined ? 'drum' : joint,
     low,
     high,
     middle: (low + high) / 2,

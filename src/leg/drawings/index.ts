@@ -22,6 +22,7 @@ import { reservesDrawing } from './reserves.js'
 import { rodDriveDrawing } from './rod-drive.js'
 import { shaftDrawing } from './shaft.js'
 import { shaftEndDrawing } from './shaft-end.js'
+import { throughDriveDrawing } from './through-drive.js'
 import { yearDrawing } from './year.js'
 
 export { DRAWING_STYLE, toDxf, toTemplate } from '../../drawing/index.js'
@@ -83,6 +84,7 @@ const allOf = (facts: Facts): readonly (readonly [name: string, draw: Draw])[] =
     ofDrive.map(([name, draw]) => [`${name}-${joint}`, (one: Facts) => draw(one, joint)] as const),
   ),
   ['rod-drive', rodDriveDrawing],
+  ['through-drive', throughDriveDrawing],
   ...boltsOf(facts),
   ['bolt-pattern-stack', stackPatternDrawing],
   ['hip-shaft', shaftDrawing],

@@ -8,17 +8,19 @@ import type { CheckResult } from '../result.js'
 import type { Facts } from './facts.js'
 import { poseOfCase } from './leg-poses.js'
 import { linkSizes, pointsOf } from './pose.js'
-import { hasRod } from './present.js'
+import { isThroughHip } from './present.js'
 import { rodPose } from './rod.js'
+import { alongLines, sceneAlong } from './scene-along.js'
 import { sceneDrive } from './scene-drive.js'
 
 /** What of the leg a check belongs to. */
-export type Spot = 'hipDrive' | 'kneeDrive' | 'hip' | 'knee' | 'hipMotor' | 'kneeMotor' | 'upper' | 'lower' | 'foot' | 'rod'
+export type Spot = 'hipDrive' | 'kneeDrive' | 'hip' | 'knee' | 'hipMotor' | 'kneeMotor' | 'upper' | 'lower' | 'foot' | 'rod' | 'along'
 
 /** Where a check belongs. */
 export function spotOf({ id, joint }: CheckResult): Spot {
   const at = joint === 'knee' ? 'knee' : 'hip'
   if (/^(rod|rodPin)\./.test(id)) return 'rod'
+  if (/^knee(Belt|Pulley|Cord|Drum|Anchor|Ferrule|Tensioner)\./.test(id)) return 'along'
   if (/^(cord|drum|anchor|tensioner|ferrule|belt|pulley|gear|gearbox|outputBearing)\./.test(id)) return `${at}Drive`
   if (/^(motor|controller|motorBolt|supply)\./.test(id)) return `${at}Motor`
   if (id.startsWith('upperLink')) return 'upper'
@@ -50,7 +52,9 @@ export function sceneOf(facts: Facts, check: CheckResult) {
   const rod = rodPose(facts, pose)
   return {
     rod,
-    throughHip: hasRod(facts),
+    along: sceneAlong(facts),
+    alongText: alongLines(facts, names),
+    throughHip: isThroughHip(facts),
     names,
     links,
     pose,

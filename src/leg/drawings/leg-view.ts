@@ -1,6 +1,5 @@
 import {
   bar,
-  type Circle,
   distance,
   type Figure,
   type LineClass,
@@ -9,7 +8,6 @@ import {
   plain,
   polar,
   roundBelow,
-  tangent,
   times,
   View,
 } from '../../drawing/index.js'
@@ -19,7 +17,8 @@ import type { CheckResult } from '../result.js'
 import { sign } from './facts.js'
 import { type Scene, type Spot, spotOf } from './leg-scene.js'
 import type { LinkSizes } from './pose.js'
-import type { SceneDrive } from './scene-drive.js'
+import { drawAlong } from './scene-along.js'
+import { spans } from './spans.js'
 import { degrees } from './words.js'
 
 const FORCE_LENGTH = 60
@@ -60,6 +59,7 @@ export function drawPose(figure: Figure, scene: Scene, check: CheckResult, part:
     view.circle({ centre: at as Point, radius: links.upperDepth / 7 }, mark(name), 'paper')
   view.circle({ centre: foot, radius: links.lowerDepth / 8 }, mark('foot'), 'paper')
   rodOf(view, scene, fails && spot === 'rod', spots)
+  drawAlong(view, scene, fails && spot === 'along', spots)
   reach(view, joints[1]!.limits, links)
   ground(view, foot, links)
   const arms = forces(view, scene)
@@ -109,21 +109,6 @@ function rodOf(view: View, { rod, knee, links }: Scene, heavy: boolean, spots: M
   for (const centre of [crankPin, rockerPin]) view.circle({ centre, radius: links.lowerDepth / 9 }, 'thick', 'paper')
   spots.set('rod', [(crankPin[0] + rockerPin[0]) / 2, (crankPin[1] + rockerPin[1]) / 2])
   view.label(spots.get('rod') as Point, ['rod, crank at', `${plain(degrees(rod.crankAngle), 3)}° from down`])
-}
-
-/** The spans of a drive: solid and dashed, heavy where the drive is what the check is about. */
-function spans(view: View, drive: SceneDrive, torque: number, [centre, motor]: readonly [Point, Point], heavy: boolean): void {
-  const [drum, pinion]: [Circle, Circle] = [
-    { centre, radius: drive.drum },
-    { centre: motor, radius: drive.pinion },
-  ]
-  if (!drive.spans || distance(centre, motor) <= drive.drum + drive.pinion) return
-  // A positive torque of the drive turns the drum counter-clockwise: the span on its right is then taut.
-  const taut = torque > 0 ? -1 : 1
-  for (const side of [1, -1] as const) {
-    const isTaut = side === taut
-    view.line(tangent(drum, pinion, side, drive.crossed), heavy ? (isTaut ? 'bad' : 'badSecond') : isTaut ? 'move' : 'moveSecond')
-  }
 }
 
 /** Joint limits as an arc with the present angle ticked. `base` is the angle of the link above. */

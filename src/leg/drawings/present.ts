@@ -11,6 +11,9 @@ export const isDriven = ({ leg: { x } }: Facts, joint: DrivenJoint, kind: DriveK
 /** Whether a rod drives the knee from a drum on the hip axis. */
 export const hasRod = ({ leg }: Facts): boolean => rodOf(leg.x) !== undefined
 
+/** Whether the knee is driven from a drum on the hip axis, through rod, belt or cord. */
+export const isThroughHip = ({ leg: { x } }: Pick<Facts, 'leg'>): boolean => x.joints.knee.through !== undefined
+
 /** Whether a joint turns on a pin in a boss. */
 export const hasPin = ({ leg: { x } }: Facts, joint: Joint): boolean =>
   x.joints[joint].pin !== undefined && x.joints[joint].boss !== undefined

@@ -79,7 +79,7 @@ const onAxis = (facts: Facts, joint: Joint) => ({
 })
 
 /** Tensions of both spans of cord or belt, where they can be calculated. */
-function spanLines(facts: Facts, names: Names, joint: Joint): string[] {
+export function spanLines(facts: Facts, names: Names, joint: Joint): string[] {
   const found = facts.tried(tensions, { ...names, joint })
   return found === undefined ? [] : [`taut ${plain(found.taut, 3)} N`, `slack ${plain(found.slack, 3)} N`]
 }

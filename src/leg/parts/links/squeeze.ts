@@ -78,3 +78,5 @@ export const squeezeChecks: readonly Check[] = [
     remedy: 'less pretension, a wider section, or a stiffer material',
   },
 ]
+/** Names of these checks. */
+export const squeezeIds = ['upperLink.squeeze', 'upperLink.buckling'] as const
