@@ -28,7 +28,7 @@ export const activatedCreepFactor = /* @__PURE__ */ formula('capstan.activatedCr
   ],
   valid: {
     'from -20 to 70 degC': ({ fromTemperature, toTemperature }) =>
-      Math.min(fromTemperature, toTemperature) >= 253.15 && Math.max(fromTemperature, toTemperature) <= 343.15,
+      Math.min(fromTemperature, toTemperature) >= 253.15 * (1 - 1e-9) && Math.max(fromTemperature, toTemperature) <= 343.15,
   },
   si: ({ fromTemperature, toTemperature, fromStress, toStress, activationEnergy, activationVolume }) => {
     // sinh and the Arrhenius term as one exponential: apart, both overflow at high stress.

@@ -38,7 +38,7 @@ export const activatedPretensionLeft = /* @__PURE__ */ formula('capstan.activate
     { level: 'published', where: 'Eyring rate with U about 1.5 eV, V about 45 Å³: J. Chem. Phys. 153 (2020) 144904, abstract' },
     { level: 'computed', where: 'relaxation dσ/dt = −E ε̇(σ) integrated: tanh(σV/2kT) decays exponentially' },
   ],
-  valid: { 'from -20 to 70 degC': ({ temperature }) => temperature >= 253.15 && temperature <= 343.15 },
+  valid: { 'from -20 to 70 degC': ({ temperature }) => temperature >= 253.15 * (1 - 1e-9) && temperature <= 343.15 },
   si: ({
     pretension,
     fibreArea,

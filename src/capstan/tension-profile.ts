@@ -38,13 +38,6 @@ export class TensionProfile {
     return Math.exp(this.log[this.head] as number)
   }
 
-  /** Corners of the stored profile: angle and tension. */
-  corners(): [number, number][] {
-    const out: [number, number][] = []
-    for (let i = this.head; i <= this.tail; i++) out.push([this.theta[i] as number, Math.exp(this.log[i] as number)])
-    return out
-  }
-
   /** Integral of tension up to an angle within the wrap. */
   integralTo(angle: number): number {
     let i = this.head
