@@ -1,9 +1,114 @@
-// Where the notes on validity begin.
-import { expect, test } from 'vitest'
-import { airProperties } from '../../src/thermal/index.js'
+// Where notes begin, and results that other tests only use.
+import { describe, expect, test } from 'vitest'
+import { BandedMatrix } from '../../src/thermal/banded.js'
+import {
+  airProperties,
+  cooledSurface,
+  motorMount,
+  motorsOnPlate,
+  naturalConvection,
+  rayleighNumber,
+  ringsOnPlate,
+} from '../../src/thermal/index.js'
+import { demoMotor, demoSpecification } from './demo.js'
 
 test('air has no note from −20 to 140 °C', () => {
   for (const temperature of ['-20 degC', '140 degC'] as const) expect(airProperties({ temperature }).conductivity.notes).toBeUndefined()
   for (const temperature of ['-20.1 degC', '140.1 degC'] as const)
     expect(airProperties({ temperature }).conductivity.notes?.[0]?.text).toContain('from −20 to 140 °C')
+})
+
+describe('still air', () => {
+  test('a surface as warm as the air has the coefficient of the least difference, and a colder one sheds by its own film', () => {
+    const plate = { surface: 'verticalPlate', length: 0.1, airTemperature: 300, pressure: 101325, tilt: 0 } as const
+    const at = (surfaceTemperature: number) => naturalConvection.si({ ...plate, surfaceTemperature })
+    expect(at(300).coefficient).toBeGreaterThan(0)
+    expect(at(300).coefficient / at(300.001).coefficient).toBeCloseTo(1, 9)
+    for (const surface of [250, 350]) {
+      const { rayleigh } = rayleighNumber.si({ surface, air: 300, length: 0.1, pressure: 101325 })
+      expect(at(surface).rayleigh / rayleigh).toBeCloseTo(1, 12)
+    }
+  })
+
+  test('a pipe in still air sheds by free convection alone', () => {
+    const pipe = { area: '0.01 m^2', shape: 'horizontalCylinder', length: '40 mm', emissivity: 0 } as const
+    const [convection, ...others] = cooledSurface('pipe', { ...pipe, surroundings: { air: '25 degC' } })
+    const free = {
+      surface: 'horizontalCylinder',
+      length: 0.04,
+      surfaceTemperature: 298.2,
+      airTemperature: 298.15,
+      pressure: 101325,
+      tilt: 0,
+    } as const
+    const conductance = (convection as unknown as { conductance: (surface: number) => number }).conductance(298.2)
+    expect(conductance / (0.01 * naturalConvection.si(free).coefficient)).toBeCloseTo(1, 12)
+    expect(others).toEqual([])
+  })
+
+  test('a surface that radiates has a link for it', () => {
+    const plate = { area: '0.01 m^2', shape: 'plateUp', length: '40 mm', emissivity: 0.9, surroundings: { air: '25 degC' } } as const
+    const links = cooledSurface('plate', plate)
+    expect(links.map(({ name }) => name)).toEqual(['plate convection', 'plate radiation'])
+    // Four times the black body's law at one temperature on both sides: 4 ε σ T³ A.
+    const radiation = (links[1] as unknown as { conductance: (surface: number, seen: number) => number }).conductance(300, 300)
+    expect(radiation).toBeCloseTo(4 * 0.9 * 5.670374419e-8 * 300 ** 3 * 0.01, 12)
+  })
+
+  test('a heat sink between room and boiling has no note on the air of its film', () => {
+    const fins = { width: '40 mm', height: '50 mm', finLength: '12 mm', finThickness: '1 mm', fins: 6, baseThickness: '2 mm' } as const
+    const mount = motorMount(demoMotor(), { ...demoSpecification, sink: { ...fins, joint: '1 K/W' } })
+    const { temperatures, notes } = mount.network({ torque: '0.3 N m' }).steady()
+    expect(temperatures.sink!.si).toBeLessThan(373)
+    expect(JSON.stringify(notes)).not.toContain('from −20 to 140')
+  })
+})
+
+describe('motors on a plate', () => {
+  const motor = { backEmfConstant: 0.0955, magnetCoefficient: -0.0011, terminalResistance: 0.2, windingToMount: 1.5, canToAir: 0 } as const
+
+  test('a balance above 450 K of rise does not count', () => {
+    const at = (otherLoss: number) => motorsOnPlate.si({ motors: [{ ...motor, torque: 0, otherLoss }], plateResistances: [6], air: 300 })
+    expect(at(74).state).toBe('steady')
+    expect(at(74).mounts[0]).toBeCloseTo(300 + 444, 6)
+    expect(at(76).state).toBe('runaway')
+  })
+
+  test('one negative resistance among others is an error', () => {
+    const each = { torque: '0.2 N m', backEmfConstant: '0.0955 V s/rad', terminalResistance: '0.2 ohm', windingToMount: '1.5 K/W' } as const
+    const plateResistances = ['6 K/W', '-1 K/W', '2 K/W', '6 K/W'] as const
+    expect(() => motorsOnPlate({ motors: [each, each], plateResistances, air: '25 degC' })).toThrow(/plateResistances .*none negative/)
+  })
+})
+
+test('a plate that differs from the one before in one size is worked anew', () => {
+  const plate = { x: [0.01], y: [0.02], innerRadius: [0.006], outerRadius: [0.0175], width: 0.16, height: 0.12, thickness: 0.003 }
+  const rest = {
+    conductivity: 167,
+    conductivityAcross: undefined,
+    motorFaceCoefficient: 10,
+    freeFaceCoefficient: 12,
+    underMotor: 'covered',
+  } as const
+  const other = { x: [0.02], y: [0.01], innerRadius: [0.004], outerRadius: [0.02], width: 0.2, height: 0.14, thickness: 0.004 }
+  const at = (sizes: typeof plate) => ringsOnPlate.si({ ...sizes, ...rest } as never).resistances[0]!
+  for (const name of Object.keys(plate) as (keyof typeof plate)[]) {
+    const changed = { ...plate, [name]: other[name] }
+    const before = at(plate)
+    const after = at(changed)
+    at({ ...other, width: 0.3 })
+    expect(at(changed), name).toBe(after)
+    at({ ...other, width: 0.31 })
+    expect(at(plate), name).toBe(before)
+    expect(after, name).not.toBe(before)
+  }
+})
+
+test('cells of a plate are joined alike in either order', () => {
+  const [one, other] = [new BandedMatrix(5, 2), new BandedMatrix(5, 2)]
+  one.join(1, 3, 0.7)
+  other.join(3, 1, 0.7)
+  const unit = (k: number) => Float64Array.from({ length: 5 }, (_, i) => (i === k ? 1 : 0))
+  for (let k = 0; k < 5; k++) expect(one.times(unit(k))).toEqual(other.times(unit(k)))
+  expect(Array.from(one.times(unit(3)))).toEqual([0, -0.7, 0, 0.7, 0])
 })
