@@ -31,7 +31,8 @@ const leg = (name: string): Folder => ({ name: `leg-${name}`, source: `src/leg/$
 
 export const folders: readonly Folder[] = [
   ...['capstan', 'fasteners', 'thermal', 'structures', 'kinematics', 'materials'].map(moduleOf),
-  ...['units', 'formula', 'numeric', 'study'].map((name) => plain(name)),
+  ...['units', 'numeric', 'study'].map((name) => plain(name)),
+  plain('formula', 'tests/catalogue/*.test.ts', 'tests/materials/own.test.ts', 'tests/{capstan,fasteners}/propose.test.ts'),
   ...['run', 'parts', 'cases', 'assess'].map(leg),
 ]
 

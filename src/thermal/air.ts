@@ -30,7 +30,9 @@ export const airProperties = /* @__PURE__ */ formula('thermal.airProperties', {
   },
   equation: ['density = pressure / (287.055 J / (kg K) * temperature)'],
   assumes: ['dry air', 'conductivity, dynamic viscosity and Prandtl number independent of pressure'],
-  valid: { 'from −20 to 140 °C, where the fit keeps 0.13 %': ({ temperature }) => temperature >= 253.15 * (1 - 1e-9) && temperature <= 413.15 },
+  valid: {
+    'from −20 to 140 °C, where the fit keeps 0.13 %': ({ temperature }) => temperature >= 253.15 * (1 - 1e-9) && temperature <= 413.15,
+  },
   source: [
     {
       level: 'computed',
