@@ -1,0 +1,53 @@
+import { describe, expect, test } from 'vitest'
+import { compare, comparisonsOf } from '../../src/leg/assess/compare.js'
+import { calculationOf, placeOf } from '../../src/leg/calculation.js'
+import { legNumbers } from '../../src/leg/index.js'
+import { ownLoad, rodCouple } from '../../src/leg/parts/ball-bearings/loads.js'
+import { CHECKS } from '../../src/leg/parts/index.js'
+import { driveOnPin } from '../../src/leg/parts/pins-and-bosses/loads.js'
+import { shaftForce } from '../../src/leg/parts/transmission/questions.js'
+import hand from '../oracles/leg-rod-bearings.json' with { type: 'json' }
+import { besideLinks } from './rod-bearing-legs.js'
+
+const calculation = calculationOf(legNumbers(besideLinks))
+const comparisons = comparisonsOf(calculation, CHECKS, ['drop'])
+const found = (id: string) => {
+  const one = comparisons.find(({ check }) => check.id === id)
+  const result = one === undefined ? 'not asked' : compare(calculation, one)
+  if (typeof result === 'string') throw new Error(`${id}: ${result}`)
+  return result
+}
+const off = (one: number, other: number) => Math.abs(one / other - 1)
+const at = (names: Record<string, string>) =>
+  placeOf(calculation, { leg: 'leg', event: 'drop', air: 'normalStill', age: 'new', ...names } as never) as never
+
+describe('the heath carrier, dropped, its rod beside the links (oracles/leg-rod-bearings.py)', () => {
+  test.each(Object.entries(hand.rows))('%s', (id, [demand, capacity]) => {
+    const own = found(id)
+    // 4.37 is printed to three digits, and the balls of the oracle are summed.
+    const within = id.endsWith('cocking') ? 1e-4 : 1e-8
+    expect(off(own.demand, demand!), `demand ${own.demand}, by hand ${demand}`).toBeLessThan(within)
+    if (capacity !== null) expect(off(own.capacity, capacity!), `capacity ${own.capacity}, by hand ${capacity}`).toBeLessThan(1e-6)
+  })
+
+  test('what the clamp load of the stack closes and holds, summed over its ring', () => {
+    expect(off(found('shaftStack.gape').capacity, hand.stack.gape)).toBeLessThan(1e-8)
+    expect(off(found('shaftStack.tip').capacity, hand.stack.tip)).toBeLessThan(1e-8)
+  })
+
+  test('bearings of the knee pin bear what equilibrium in space says, or a little more', () => {
+    expect(off(calculation.get(rodCouple, at({})), hand.knee.couple)).toBeLessThan(1e-8)
+    // No cord pulls on this knee: its drum sits on the hip axis.
+    expect(calculation.get(driveOnPin, at({ joint: 'knee' }))).toBe(0)
+    const own = calculation.get(ownLoad, at({ pivot: 'knee' }))
+    expect(own).toBeGreaterThanOrEqual(hand.knee.harder)
+    expect(own).toBeLessThan(1.02 * hand.knee.harder)
+  })
+
+  test('bearings of the drum bear cord and rod pulling the same way, the rod beside their middle', () => {
+    const cord = calculation.get(shaftForce, at({ joint: 'knee' }))
+    // Moments about the farther bearing, 7.5 mm on the other side of the middle.
+    const nearer = (cord * 7.5 + hand.rod * (7.5 + 14)) / 15
+    expect(off(calculation.get(ownLoad, at({ pivot: 'drum' })), nearer)).toBeLessThan(1e-8)
+  })
+})
