@@ -1,6 +1,15 @@
 import * as fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { assess, type CaseId, checkReserves, legNumbers, markdownReport, withFields } from '../../src/leg/index.js'
+import {
+  assemblyPlan,
+  assess,
+  type CaseId,
+  checkReserves,
+  legDrawingNamed,
+  legNumbers,
+  markdownReport,
+  withFields,
+} from '../../src/leg/index.js'
 import { besideLinks, singleBearings } from './rod-bearing-legs.js'
 
 const CASES: readonly CaseId[] = ['stand', 'landing', 'hotDrop', 'season', 'coldMorning', 'hotAfternoon']
@@ -102,4 +111,36 @@ test('what is not given is not evaluated, with the reason', () => {
   expect(why('rodCouple.link')).toBe('the rod is in the plane of the links')
   expect(why('shaftStack.gape')).toBe('nothing is given of the stack on the hip shaft')
   expect(markdownReport(assess(besideLinks, { cases: ['stand'] }))).toContain('Crank and rocker of the knee are not checked as levers')
+})
+
+describe('plans of a rod on bearings', () => {
+  const plan = assemblyPlan(besideLinks)
+  test('every bearing, the screw of its cap and the key are bought', () => {
+    const bought = (of: typeof plan) =>
+      of.shopping
+        .filter(({ item }) => ['bearing', 'parallel key'].includes(item))
+        .map(({ size, quantity, remark }) => `${quantity} ${size}, ${remark}`)
+    expect(bought(plan)).toEqual([
+      '2 12 mm x 32 mm x 10 mm, hip shaft',
+      '1 4x13x5, crank end of the rod',
+      '1 4x13x5, rocker end of the rod',
+      '2 12x28x8, drum of the rod',
+      '2 5x16x5, hip pin',
+      '2 5x16x5, knee pin',
+    ])
+    expect(plan.shopping.find(({ remark }) => remark.startsWith('cap of the bearing'))?.size).toBe('M3, class 8.8')
+    expect(bought(assemblyPlan(singleBearings))).toContain('1 4x4 x 14 mm, stack on the hip shaft')
+  })
+  test('seats, caps and the nut of the stack stand in the order of work', () => {
+    const step = (start: string) => plan.steps.find((one) => one.startsWith(start))
+    expect(step('Bearing 4x13x5 of the crank end')).toMatch(/seat of 12.99 mm, against its shoulder.*M3 screw to 1.1 N m/)
+    expect(step('Bearing 4x13x5 of the rocker end of the rod, in the eye of the rod')).toContain('bonded in')
+    expect(step('Bearing 12x28x8')).toContain('Two of them, 15 mm from middle to middle')
+    expect(step('Stack on the hip shaft')).toContain('Nut to 9 N m')
+    expect(plan.steps.some((one) => one.includes('in planes 1.5 mm apart'))).toBe(true)
+  })
+  test('the drawing of the rod says what its plane does', () => {
+    const drawing = legDrawingNamed(assess(besideLinks, { cases: ['stand', 'drop'] }), 'rod-drive')
+    expect(drawing?.svg).toContain('17 mm beside the plane of the links')
+  })
 })

@@ -43,7 +43,7 @@ export function rodDriveDrawing(facts: Facts): Drawing | undefined {
   figure.text(
     `Each end of the rod: an eye of ${s.material} between two cheeks. Cheeks, crank and rocker are drawn without their own sizes and are not checked.`,
   )
-  figure.text('Rod, crank and rocker lie in the plane of the links: the force of the rod makes no couple out of that plane.')
+  figure.text(planeText(1000 * facts.get(fields.planeOffset)))
   const force = worst === undefined ? undefined : facts.tried(stride, { ...facts.case(worst.case) })
   const most = force === undefined ? 0 : Math.max(force.rodPull, force.rodPush)
   if (most > 0) momentLine(figure, { ...s.pin, force: most })
@@ -83,6 +83,12 @@ export function rodDriveDrawing(facts: Facts): Drawing | undefined {
     )
   return figure.done()
 }
+
+/** Where the rod runs beside the links, and what its couple loads. */
+const planeText = (beside: number): string =>
+  beside === 0
+    ? 'Rod, crank and rocker lie in the plane of the links: the force of the rod makes no couple out of that plane.'
+    : `The rod lies ${plain(Math.abs(beside))} mm beside the plane of the links: its force tilts the knee on its pin, bends the upper link to the side, and the hip shaft between crank and link.`
 
 /** Crank, rod and rocker at several angles of the knee, the second in heavy lines. */
 function linkageView(facts: Facts, angles: readonly number[], link: number): View {

@@ -63,6 +63,20 @@ export function followUps(
   return all.sort((a, b) => (a.when === b.when ? 0 : a.when === 'after a day' ? -1 : 1))
 }
 
+/** Bedding, making and proof-pulling of the cords' ends. */
+function cordEnds({ checks, bonds: bonded }: Pick<AssemblyPlan, 'checks' | 'bonds'>): string[] {
+  const loads = (of: 'beddingLoad' | 'proofLoad') => checks.map((one) => `${one.joint} ${one[of]} (${kilograms(one[of].si)})`).join(', ')
+  return [
+    `Bed in each cord before its ends are made: load it ten times, behind a guard, to ${loads('beddingLoad')}. Most luggage scales end at 40 kg: use a crane scale beyond, or a lever of known ratio with a bag of water. It spares the tensioner the bedding stretch, which its end position counts on.`,
+    ...(bonded.length > 0
+      ? [
+          'Bond the cord ends first and let them cure as the adhesive maker says, in free air: roughen and degrease the bore, spread the fibres, fill without bubbles. Gloves, eye protection, ventilation.',
+          `Proof-pull every bonded end once, behind a guard, before it goes into the leg: ${loads('proofLoad')}.`,
+        ]
+      : [`Make all cord ends on the bench and proof-pull each once, behind a guard: ${loads('proofLoad')}.`]),
+  ]
+}
+
 /** The order of work. @internal */
 export function stepsOf({
   rod,
@@ -72,29 +86,21 @@ export function stepsOf({
   windings,
   tensioners,
   checks,
-  bonds: bonded,
+  bonds,
   sleeves,
+  pivots,
 }: Pick<AssemblyPlan, 'rod' | 'drives' | 'windings' | 'tensioners' | 'bonds' | 'checks'> & {
   sleeves: boolean
+  pivots: readonly string[]
   pins: boolean
   shaft: boolean
 }): string[] {
-  const loads = (of: 'beddingLoad' | 'proofLoad') => checks.map((one) => `${one.joint} ${one[of]} (${kilograms(one[of].si)})`).join(', ')
-  const cordEnds = () => [
-    `Bed in each cord before its ends are made: load it ten times, behind a guard, to ${loads('beddingLoad')}. Most luggage scales end at 40 kg: use a crane scale beyond, or a lever of known ratio with a bag of water. It spares the tensioner the bedding stretch, which its end position counts on.`,
-    ...(bonded.length > 0
-      ? [
-          'Bond the cord ends first and let them cure as the adhesive maker says, in free air: roughen and degrease the bore, spread the fibres, fill without bubbles. Gloves, eye protection, ventilation.',
-          `Proof-pull every bonded end once, behind a guard, before it goes into the leg: ${loads('proofLoad')}.`,
-        ]
-      : [`Make all cord ends on the bench and proof-pull each once, behind a guard: ${loads('proofLoad')}.`]),
-  ]
   return [
     'Print and break the coupons first; change the print before anything else is made.',
     checks.length > 0
       ? 'Measure every bore, pin and cord before anything is pressed or glued; write the numbers down for the test stand.'
       : 'Measure every bore and pin before anything is pressed or glued; write the numbers down for the test stand.',
-    ...(checks.length > 0 ? cordEnds() : []),
+    ...(checks.length > 0 ? cordEnds({ checks, bonds }) : []),
     ...checks.map(
       ({ joint, shortest, longest }) =>
         `Measure the finished cord of the ${joint} from end to end, laid straight: ${shortest} to ${longest}. Otherwise make another one.`,
@@ -104,7 +110,7 @@ export function stepsOf({
           'Press the pins in with a vice or an arbor press and a guide, never with a hammer; stop if the force passes the one listed by half, or the print turns white. Eye protection: a hardened pin can shatter.',
         ]
       : []),
-    'Seat the bearings by their outer rings; put shoulder and cap on.',
+    ...pivots,
     ...(sleeves ? ['Put the metal sleeves in; each must be level with or slightly above its print.'] : []),
     ...drives.flatMap(({ before }) => before),
     'Before a motor is bolted on, put one screw through the stack by hand and measure how far it stands out: no more than the thread of the motor is deep. Bolt the motors to their plates, then plate and hip housing, crosswise in the passes listed. Without a torque wrench, pull a lever of 100 mm on the key with a luggage scale, as listed.',

@@ -11,6 +11,7 @@ import { cautionsOf } from './cautions.js'
 import { type CutList, cutList, DEPTH, END_DIAMETERS } from './cut-list.js'
 import { type DriveWork, driveWork } from './drive-work.js'
 import { type BondStep, bonds, type PressStep, presses, type TighteningStep, tightening } from './fastening-steps.js'
+import { pivotSteps } from './pivot-work.js'
 import { type RodCut, rodCut } from './rod-steps.js'
 import { type ShoppingLine, shoppingList } from './shopping.js'
 import { displayed } from './show.js'
@@ -142,6 +143,7 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
       tensioners,
       checks,
       bonds: bonded,
+      pivots: pivotSteps(bench.x),
       sleeves: Object.values(bench.x.bolts).some(({ sleeves }) => sleeves),
     }),
     followUps: followUps(bench, tensioners, screws, drives),

@@ -63,7 +63,9 @@ export function rodCut(leg: Prepared): RodCut | undefined {
       `Measure crank (${cut.crank}) and rocker (${cut.rocker}) from axis to pin${same ? '; equal to each other matters more than either figure' : ''}. The eyes must turn freely on their pins, without play that can be felt.`,
       `Join crank and ${output} on the hip axis, key or clamp loose: with ${held} the crank points ${seen(laid.crankAngle)} and the rocker ${seen(laid.rockerAngle)}. Both lie on the same side of the upper link. ${hasCord(leg.x, 'knee') ? 'Turn the drum until its anchors lie opposite the pinion, then tighten key or clamp' : 'Then tighten key or clamp'}.`,
       `Before the drive is joined, swing hip and knee by hand through all their corners. Rod and rocker enclose ${cut.transmissionAngles[0]} at the lower limit of the knee and ${cut.transmissionAngles[1]} at the upper one. A tight spot, or a knee that snaps over to the other side, means a wrong length or a crank on the wrong side: stop. Fingers out of the linkage: it closes like scissors.`,
-      'Keep the rod in the plane of crank and rocker: washers of the same thickness on both sides of each eye. A rod that is out of that plane bends its pins.',
+      rod.pinPlanesApart === 0
+        ? 'Keep the rod in the plane of crank and rocker: washers of the same thickness on both sides of each eye. A rod that is out of that plane bends its pins.'
+        : `The pins of the rod stand in planes ${length(rod.pinPlanesApart)} apart, no more: the rod pulls them along their axes.`,
     ],
   }
 }

@@ -12,6 +12,7 @@ import {
   type Prepared,
 } from '../numbers.js'
 import type { AssemblyPlan } from './assembly.js'
+import { pivotLines } from './pivot-work.js'
 
 /** One line of the shopping list. */
 export interface ShoppingLine {
@@ -52,6 +53,7 @@ export function shoppingList(
     ...cuts.bolts.flatMap((bolt) => boltLines(x, bolt)),
     ...shaftLines(x, cuts.shaft),
     ...sidewaysLines(x),
+    ...pivotLines(x),
     ...bonds.map(({ adhesive, joint }) => line('adhesive', adhesive, 1, `cord ends of the ${joint}`)),
   ]
 }
