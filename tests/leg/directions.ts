@@ -24,6 +24,7 @@ const MOUNTED = 'a larger part cools better and weighs more where it swings with
 const SUPPORTED = 'of the mass of the robot, what a link weighs its foot need not carry; swinging, it must be moved'
 const WARM = 'warmer plates press harder on their bolts'
 const SLOWER = 'a heavier rotor or leg has a slower resonance, which a loop follows more easily'
+const SLACKER = 'a slacker belt presses less on its pin'
 const STRIDE = 'shape of the stride: strides that are longer, slower or flatter load one joint and spare another'
 const RATIO = 'part of a ratio: torque against speed'
 const GRIP = 'more grip carries more and loads its neighbours more'
@@ -177,15 +178,15 @@ export const DIRECTIONS: Readonly<Record<string, Direction>> = {
   'belts.*.friction.low': range,
   'belts.*.friction.typical': less(),
   'belts.*.friction.high': range,
-  'belts.*.thermalExpansion': less(),
+  'belts.*.thermalExpansion': less({ 'boss.prised': SLACKER }),
   'belts.*.pretensionLeft.low': range,
-  'belts.*.pretensionLeft.typical': less(),
+  'belts.*.pretensionLeft.typical': less({ 'boss.prised': SLACKER }),
   'belts.*.pretensionLeft.high': range,
 
   'pins.*.strength': less(),
-  'pins.*.cheekThickness': more(),
+  'pins.*.cheekThickness': none('a wider fork bends its pin more, and holds a couple across the leg with less force'),
   'pins.*.lugThickness': none('a thicker lug bears on more, and bends its pin over a longer span'),
-  'pins.*.gap': more(),
+  'pins.*.gap': none('as the thickness of the cheeks'),
   'bosses.*.outerDiameter': less(),
   'bosses.*.hole': none('a tight hole splits, a loose one does not hold'),
   'bosses.*.holeScatter': more(),

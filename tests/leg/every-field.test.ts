@@ -47,7 +47,8 @@ const STEPS: Readonly<Record<string, number>> = {
 /** A field made worse by some per cent; undefined where it can get no worse. */
 function worsened(x: LegNumbers, place: Place, worse: 'more' | 'less', share: number): LegNumbers | undefined {
   const [pattern, now] = [patternOf(place), numberAt(x, place)]
-  const step = STEPS[pattern] ?? Math.abs(now) * share
+  // Of a temperature, so many hundredths of 100 K.
+  const step = STEPS[pattern] ?? (pattern.endsWith('temperature') ? 100 : Math.abs(now)) * share
   const sign = worse === 'more' ? 1 : -1
   if (step === 0) return /wind|elevat/.test(pattern) && worse === 'less' ? undefined : putting(x, place, now + sign * share * 0.1)
   return putting(x, place, now + sign * step)

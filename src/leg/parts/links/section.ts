@@ -3,7 +3,7 @@ import type { Fields } from '../../schema/index.js'
 const link = {
   /** Length between the joint axes, or to the foot point for the lower link. */
   length: { kind: 'length', above: 0, max: '2 m' },
-  /** Mass of the bare link. What is mounted on it is added where it is mounted. Default: 0.1 kg. */
+  /** Mass of the bare link, with the drum of a cord drive that turns with it. What is mounted on it is added where it is mounted. Default: 0.1 kg. */
   mass: { kind: 'mass', above: 0, max: '50 kg', default: '0.1 kg', because: 'a printed link without what it carries' },
   /** Distance of its centre of mass from the upper joint axis. Default: the middle. */
   centreOfMass: { kind: 'length', min: '0 mm', max: '2 m', optional: true },
