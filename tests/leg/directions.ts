@@ -99,6 +99,8 @@ export const DIRECTIONS: Readonly<Record<string, Direction>> = {
   'joints.*.through.diameter': less(),
   'joints.*.through.mass': none(SUPPORTED),
   'joints.*.through.planeOffset': more(),
+  'joints.*.through.pinPlanesApart': more(),
+  'joints.*.through.step': more(),
 
   'links.hipOffset': none('wider feet tip less and load the sideways hip more'),
   'links.*.length': none(GEOMETRY),

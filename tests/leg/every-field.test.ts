@@ -42,6 +42,8 @@ const STEPS: Readonly<Record<string, number>> = {
   'loadCases.events.drop.feet': 1,
   'robot.centreOfMassLeft': 0.01,
   'joints.*.through.planeOffset': 0.004,
+  'joints.*.through.pinPlanesApart': 0.004,
+  'joints.*.through.step': 0.004,
   'joints.*.drive.inertia': 1e-5,
 }
 /** A field made worse by some per cent; undefined where it can get no worse. */
