@@ -39,6 +39,8 @@ export const FOOT_PATH = {
 /** The end of a swing, as a part of the stride before it. */
 const NEARLY = 2e-12
 
+const NO_WORK = /* @__PURE__ */ new Float64Array(0)
+
 /** A foot path on plain SI numbers. `stateInto` checks nothing and allocates nothing. */
 export class FootPathKernel {
   /** Time of one stride, s. */
@@ -68,7 +70,7 @@ export class FootPathKernel {
       this.forward = Float64Array.from([-half, ...points.map((p) => p.forward), half])
       this.up = Float64Array.from([0, ...points.map((p) => p.up), 0])
     }
-    this.work = new Float64Array(points === undefined ? 0 : points.length + 2)
+    this.work = points === undefined ? NO_WORK : new Float64Array(points.length + 2)
     this.clearance = given.dutyFactor === 1 ? 0 : this.highest()
   }
 

@@ -4,7 +4,7 @@ import { ALL_CASE_IDS, type CaseId } from '../cases/events.js'
 import type { Joint, LegNumbers } from '../numbers.js'
 import { CHECKS } from '../parts/index.js'
 import { sameStructure } from '../parts/structure.js'
-import type { Cell } from '../run/index.js'
+import { type Cell, KNOWN } from '../run/index.js'
 import { type Comparison, comparisonsOf, reserveIn } from './compare.js'
 import { keyOf, requiredOf } from './findings.js'
 
@@ -20,13 +20,18 @@ export interface QuickVerdict {
 
 /** The reserve that was found last for a comparison, and for which values of its sides. */
 class Judged {
-  demand: unknown = undefined
-  capacity: unknown = undefined
-  unless: unknown = undefined
-  found = false
+  readonly demand: Cell
+  readonly capacity: Cell
+  readonly unless: Cell | undefined
+  /** Demand and capacity found last, and why the check does not apply. What is not a number is never the same again. */
+  required: unknown = Number.NaN
+  borne: unknown = Number.NaN
+  why: unknown = undefined
   /** Absent where the check does not apply. */
   reserve: number | undefined = undefined
-  constructor(readonly comparison: Comparison) {}
+  constructor(readonly comparison: Comparison) {
+    ;({ demand: this.demand, capacity: this.capacity, unless: this.unless } = comparison)
+  }
 }
 
 /** Evaluates legs of one structure one after another: what a change does not reach stays. The answer does not depend on the legs before. */
@@ -43,11 +48,12 @@ export class QuickLeg {
 
   /** The calculation with a leg's numbers in it. */
   load(x: LegNumbers): LegCalculation {
-    if (x === this.#x && this.#calculation !== undefined) return this.#calculation
     if (this.#calculation === undefined || this.#x === undefined || !sameStructure(x, this.#x)) this.#anew(x)
-    else this.#calculation.load(x)
+    else if (x !== this.#x) this.#calculation.load(x)
     this.#x = x
-    return this.#calculation as LegCalculation
+    const calculation = this.#calculation as LegCalculation
+    calculation.refresh()
+    return calculation
   }
 
   #anew(x: LegNumbers): void {
@@ -67,7 +73,8 @@ export class QuickLeg {
     const calculation = this.load(x)
     const general = x.usage.requiredReserve
     let least: Comparison | undefined
-    let [margin, reserve] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY]
+    let margin = Number.POSITIVE_INFINITY
+    let reserve = Number.POSITIVE_INFINITY
     for (const one of this.#judged) {
       const found = judge(calculation, one)
       if (found === undefined) continue
@@ -135,22 +142,22 @@ function leastOf(calculation: LegCalculation, group: readonly Judged[]): number 
   return least
 }
 
-/** The reserve of a comparison, found again only where one of its sides has changed. */
+/** The reserve of a comparison, found again only where one of its sides has changed. The calculation holds no change that has not spread. */
 function judge(calculation: LegCalculation, one: Judged): number | undefined {
-  const { demand, capacity, unless } = one.comparison
-  const same =
-    one.found &&
-    calculation.stands(demand) &&
-    calculation.stands(capacity) &&
-    Object.is(demand.value, one.demand) &&
-    Object.is(capacity.value, one.capacity) &&
-    (unless === undefined || (calculation.stands(unless) && unless.value === one.unless))
-  if (same) return one.reserve
+  const { demand, capacity, unless } = one
+  if (
+    demand.state === KNOWN &&
+    capacity.state === KNOWN &&
+    (unless === undefined || unless.state === KNOWN) &&
+    demand.value === one.required &&
+    capacity.value === one.borne &&
+    unless?.value === one.why
+  )
+    return one.reserve
   one.reserve = reserveIn(calculation, one.comparison)
-  one.found = true
-  one.demand = demand.value
-  one.capacity = capacity.value
-  one.unless = unless?.value
+  one.required = demand.value
+  one.borne = capacity.value
+  one.why = unless?.value
   return one.reserve
 }
 

@@ -33,6 +33,8 @@ export class Calculation<D = unknown> {
   /** Leaves of which is not known yet what they are read from; those before `#traced` were met. */
   readonly #untraced = new Set<Cell>()
   #traced = 0
+  /** Leaves that hold what was set. */
+  readonly #set = new Set<Cell>()
 
   constructor(structure: Structure, document: D, options: CalculationOptions = {}) {
     this.instances = new Instances(structure)
@@ -83,7 +85,7 @@ export class Calculation<D = unknown> {
   /** Sets the cell of a leaf until the next `load`. */
   put(cell: Cell, x: unknown): void {
     if (cell.state === KNOWN && Object.is(cell.value, x)) return
-    cell.set = true
+    this.#set.add(cell)
     this.#put(cell, x)
   }
 
@@ -106,7 +108,7 @@ export class Calculation<D = unknown> {
     const changed = this.#fields.changed(this.#document, document)
     this.#document = document
     for (const cell of changed) this.#readAgain(cell)
-    for (const cell of leaves) if (cell.set) this.restore(cell)
+    for (const cell of this.#set) this.restore(cell)
   }
 
   #trace(cell: Cell): void {
@@ -116,7 +118,7 @@ export class Calculation<D = unknown> {
 
   /** Sets a leaf back to what the document says. */
   restore(cell: Cell): void {
-    cell.set = false
+    this.#set.delete(cell)
     this.#readAgain(cell)
   }
 

@@ -58,8 +58,6 @@ export class Cell implements Held {
   unsettled: Unsettled | undefined = undefined
   mark = 0
   pinned = false
-  /** Whether a leaf holds what was set. */
-  set = false
   /** At least what it depends on; for invalidation alone. */
   readonly reads: Cell[] = []
   readonly users: Cell[] = []

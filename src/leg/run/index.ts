@@ -4,7 +4,7 @@
  * @module
  */
 export { Calculation, type CalculationOptions } from './calculation.js'
-export { type Cell, FAILED, type Named, type Where } from './cell.js'
+export { type Cell, FAILED, KNOWN, type Named, type Where } from './cell.js'
 export type { Structure } from './instances.js'
 export type { Link } from './links.js'
 export type { Ends, Reader, Scenarios, Uncertain } from './scenarios.js'

@@ -8,6 +8,8 @@ export interface Structure {
   readonly implied: { readonly [X in Index]?: { readonly [Y in Index]?: readonly number[] } }
 }
 
+const NOWHERE: Named = {}
+
 /** More instances than any index has: keys of cells are numbers in this base. */
 const BASE = 256
 
@@ -31,7 +33,8 @@ export class Instances {
   readonly #families = new Map<AnyValue, Family>()
   /** Places by their indices, and then by their instances. */
   readonly #places = new Map<string, Map<number, Place>>()
-  readonly #lists = new Map<string, readonly Of<Index>[]>()
+  /** Lists of instances by their index, and by one other that is named. */
+  readonly #lists = new Map<Index, Map<number, readonly Of<Index>[]>>()
   readonly #names: { [X in Index]?: string[] } = {}
 
   constructor(readonly structure: Structure) {
@@ -57,18 +60,36 @@ export class Instances {
     return name
   }
 
-  all(index: Index, where: Named = {}): readonly Of<Index>[] {
-    let key: string = index
-    for (const other in where) key += ` ${other} ${where[other as Index]}`
-    let list = this.#lists.get(key)
+  all(index: Index, where: Named = NOWHERE): readonly Of<Index>[] {
+    let other: Index | undefined
+    for (const name in where) {
+      if (other !== undefined) return this.#fitting(index, where)
+      other = name as Index
+    }
+    return this.#allAt(index, other, where)
+  }
+
+  /** The same where at most one other instance is named. */
+  #allAt(index: Index, other: Index | undefined, where: Named): readonly Of<Index>[] {
+    let lists = this.#lists.get(index)
+    if (lists === undefined) {
+      lists = new Map()
+      this.#lists.set(index, lists)
+    }
+    const key = other === undefined ? -1 : BASE * INDICES.indexOf(other) + (where[other] as number)
+    let list = lists.get(key)
     if (list === undefined) {
-      const count = this.structure.names[index]?.length ?? 0
-      const tables = this.structure.implied[index] ?? {}
-      const fits = (i: number) => Object.entries(where).every(([x, of]) => (x === index ? i === of : tables[x as Index]?.[i] === of))
-      list = Array.from({ length: count }, (_, i) => i).filter(fits) as unknown as Of<Index>[]
-      this.#lists.set(key, list)
+      list = this.#fitting(index, where)
+      lists.set(key, list)
     }
     return list
+  }
+
+  #fitting(index: Index, where: Named): readonly Of<Index>[] {
+    const count = this.structure.names[index]?.length ?? 0
+    const tables = this.structure.implied[index] ?? {}
+    const fits = (i: number) => Object.entries(where).every(([x, of]) => (x === index ? i === of : tables[x as Index]?.[i] === of))
+    return Array.from({ length: count }, (_, i) => i).filter(fits) as unknown as Of<Index>[]
   }
 
   /** The cell of a value for instances that are named, or that a reader has or implies. */

@@ -21,7 +21,8 @@ export class JointLoad {
 
   /** Takes the torques of one moment, loaded in one of the ways. */
   bear(way: number, torque: number, shaftTorque: number): void {
-    const [held, turned] = [clean(torque), clean(shaftTorque)]
+    const held = clean(torque)
+    const turned = clean(shaftTorque)
     if (Math.abs(held) > Math.abs(this.torque)) this.torque = held
     if (Math.abs(turned) > Math.abs(this.shaftTorque)) this.shaftTorque = turned
     this.#shaft[way]!.push(turned)

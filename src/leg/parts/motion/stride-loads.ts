@@ -7,7 +7,7 @@ import { footPathOf, type Moment, momentsOf, rowsOf, type StrideInput, uprightFo
 import type { ThroughDrive } from './through-drive.js'
 
 /** Lowest and highest traction: a torque is linear in the force along the ground, so its worst is at one of them. */
-const ENDS = [0, 1] as const
+const ENDS = 2
 
 const angles = new Float64Array(3)
 const rates = new Float64Array(3)
@@ -53,7 +53,7 @@ class Stride {
   constructor(readonly x: StrideInput) {
     const rows = rowsOf(x)
     this.#airborne = new Array<number>(rows).fill(0)
-    const load = () => new JointLoad(ENDS.length * rows)
+    const load = () => new JointLoad(ENDS * rows)
     ;[this.hip, this.knee] = [load(), load()]
     this.#kernel = new LegKernel(x.hipOffset, x.upperLink, x.lowerLink)
     this.#links = linkDynamics(x, x.gravity)
@@ -78,8 +78,10 @@ class Stride {
     this.#links.torqueInto(own, 0, angles, rates, accelerations, 0, 0, 0)
     this.#kernel.jacobianInto(jacobian, 0, angles[0]!, angles[1]!, angles[2]!)
     const forces = moment.stands ? uprightForces(x, moment.phase) : this.#airborne
-    for (const [row, force] of forces.entries()) {
-      for (const end of ENDS) this.#bear(ENDS.length * row + end, (end === 0 ? x.tractionLowest : x.tractionHighest) * force, force, moment)
+    for (let row = 0; row < forces.length; row++) {
+      const force = forces[row]!
+      this.#bear(ENDS * row, x.tractionLowest * force, force, moment)
+      this.#bear(ENDS * row + 1, x.tractionHighest * force, force, moment)
       this.vertical = Math.max(this.vertical, force)
       this.#lean(force)
     }
@@ -110,7 +112,9 @@ class Stride {
   #pose(turns: boolean): boolean {
     const { x } = this
     const kernel = this.#kernel
-    const [px, py, pz] = [state[0]!, state[1]!, state[2]!]
+    const px = state[0]!
+    const py = state[1]!
+    const pz = state[2]!
     this.farthest = Math.max(this.farthest, Math.sqrt(Math.max(0, px * px + py * py + pz * pz - x.hipOffset * x.hipOffset)))
     if (kernel.jointAnglesInto(angles, 0, px, py, pz, x.knee === 'backward' ? KNEE_BACKWARD : 0) !== REACHED) return false
     // A stretched leg has no definite speeds; its links are then assumed to stand still.
@@ -124,18 +128,24 @@ class Stride {
     return true
   }
 
+  /** The torques under a force of the ground on the foot, with the largest about the sideways-hip axis. */
+  #hold(along: number, across: number, upright: number): void {
+    underForce(along, across, upright)
+    this.sideways = Math.max(this.sideways, Math.abs(clean(torques[0]!)))
+  }
+
   /** Takes the torques under a force of the ground on a foot of one row, at one end of the traction. */
   #bear(way: number, along: number, force: number, { stands, phase }: Moment): void {
     const { x, through } = this
-    if (x.lateral > 0)
-      for (const sign of [-1, 1]) {
-        underForce(along, sign * x.lateral * force, force)
-        this.sideways = Math.max(this.sideways, Math.abs(clean(torques[0]!)))
-      }
-    underForce(along, 0, force)
-    this.sideways = Math.max(this.sideways, Math.abs(clean(torques[0]!)))
-    const [hip, knee] = [torques[1]!, torques[2]!]
-    const [atHip, atKnee] = [accelerations[1]!, accelerations[2]!]
+    if (x.lateral > 0) {
+      this.#hold(along, -x.lateral * force, force)
+      this.#hold(along, x.lateral * force, force)
+    }
+    this.#hold(along, 0, force)
+    const hip = torques[1]!
+    const knee = torques[2]!
+    const atHip = accelerations[1]!
+    const atKnee = accelerations[2]!
     this.hip.bear(way, hip, hip + (x.hipRotorInertia + x.kneeRotorAtHip) * atHip + x.rotorCoupling * atKnee)
     this.knee.bear(way, knee, knee + x.rotorCoupling * atHip + x.kneeRotorInertia * atKnee)
     if (through !== undefined) {

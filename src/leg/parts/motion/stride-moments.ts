@@ -99,11 +99,12 @@ export function uprightForces(x: FootLoad, stancePhase: number): number[] {
   const { shares, mass, gravity } = x
   if (shares === undefined) return [shapedForce(x, stancePhase)]
   const at = stancePhase * STANCE_PARTS
-  const [before, after] = [Math.max(0, Math.ceil(at) - 1), Math.min(STANCE_PARTS - 1, Math.floor(at))]
-  return Array.from({ length: rowsOf(x) }, (_, row) => {
-    const from = row * STANCE_PARTS
-    return mass * gravity * Math.max(shares[from + before]!, shares[from + after]!)
-  })
+  const before = Math.max(0, Math.ceil(at) - 1)
+  const after = Math.min(STANCE_PARTS - 1, Math.floor(at))
+  const forces: number[] = []
+  for (let from = 0; from < shares.length; from += STANCE_PARTS)
+    forces.push(mass * gravity * Math.max(shares[from + before]!, shares[from + after]!))
+  return forces
 }
 
 const shapedForce = ({ mass, legShare, dutyFactor, shape, gravity }: FootLoad, stancePhase: number) =>
