@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { assess, describeLeg } from '../../src/leg/index.js'
+import { assess, describeLeg, markdownReport } from '../../src/leg/index.js'
 
 const TEXT = readFileSync(new URL('../../examples/heath-leg-first.yaml', import.meta.url), 'utf8')
 
@@ -14,6 +14,19 @@ describe('a value that a material lacks is never taken as nothing', () => {
     expect(grip?.reserve).toBe(0)
     expect(grip?.notes.join(' ')).toContain('epoxy.moistureConditioned')
   })
+})
+
+test('one part that cannot be calculated leaves every other check in the verdict and the report', () => {
+  const options = { cases: ['season', 'hotWalkBack'] } as const
+  const whole = assess(describeLeg(TEXT), options)
+  const without = assess(describeLeg(TEXT.replace('hipBoss: { material: ASA', 'hipBoss: { material: epoxy')), options)
+  const key = ({ id, joint }: { id: string; joint?: string }) => `${id} ${joint ?? ''}`
+  expect(without.checks.map(key).sort()).toEqual(whole.checks.map(key).sort())
+  const changed = without.checks.filter((check) => check.reserve !== whole.checks.find((one) => key(one) === key(check))?.reserve)
+  expect(changed.length).toBeGreaterThan(0)
+  for (const { id, joint } of changed) expect(`${id} ${joint}`).toMatch(/^(boss|pin)\..* hip$/)
+  const report = markdownReport(without)
+  for (const check of without.checks) expect(report).toContain(check.mode)
 })
 
 describe('a toe under load', () => {
