@@ -8,6 +8,8 @@ import type { ThroughDrive } from './through-drive.js'
 
 /** Lowest and highest traction: a torque is linear in the force along the ground, so its worst is at one of them. */
 const ENDS = 2
+/** Forces across the walk, over the upright one, of a leg that walks straight. */
+const STRAIGHT = [0] as const
 
 const angles = new Float64Array(3)
 const rates = new Float64Array(3)
@@ -47,7 +49,6 @@ class Stride {
   hardest = { torque: -1, phase: 0.5, hip: 0, knee: 0 }
   readonly #kernel: LegKernel
   readonly #links: ReturnType<typeof linkDynamics>
-
   readonly #airborne: readonly number[]
 
   constructor(readonly x: StrideInput) {
@@ -112,9 +113,7 @@ class Stride {
   #pose(turns: boolean): boolean {
     const { x } = this
     const kernel = this.#kernel
-    const px = state[0]!
-    const py = state[1]!
-    const pz = state[2]!
+    const [px, py, pz] = [state[0]!, state[1]!, state[2]!]
     this.farthest = Math.max(this.farthest, Math.sqrt(Math.max(0, px * px + py * py + pz * pz - x.hipOffset * x.hipOffset)))
     if (kernel.jointAnglesInto(angles, 0, px, py, pz, x.knee === 'backward' ? KNEE_BACKWARD : 0) !== REACHED) return false
     // A stretched leg has no definite speeds; its links are then assumed to stand still.
@@ -137,15 +136,9 @@ class Stride {
   /** Takes the torques under a force of the ground on a foot of one row, at one end of the traction. */
   #bear(way: number, along: number, force: number, { stands, phase }: Moment): void {
     const { x, through } = this
-    if (x.lateral > 0) {
-      this.#hold(along, -x.lateral * force, force)
-      this.#hold(along, x.lateral * force, force)
-    }
-    this.#hold(along, 0, force)
-    const hip = torques[1]!
-    const knee = torques[2]!
-    const atHip = accelerations[1]!
-    const atKnee = accelerations[2]!
+    for (const across of x.lateral > 0 ? [-x.lateral, x.lateral, 0] : STRAIGHT) this.#hold(along, across * force, force)
+    const [hip, knee] = [torques[1]!, torques[2]!]
+    const [atHip, atKnee] = [accelerations[1]!, accelerations[2]!]
     this.hip.bear(way, hip, hip + (x.hipRotorInertia + x.kneeRotorAtHip) * atHip + x.rotorCoupling * atKnee)
     this.knee.bear(way, knee, knee + x.rotorCoupling * atHip + x.kneeRotorInertia * atKnee)
     if (through !== undefined) {
