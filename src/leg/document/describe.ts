@@ -1,5 +1,5 @@
 import type * as z from 'zod'
-import { InputError, type Issue, nearName, show } from '../../units/index.js'
+import { InputError, type Issue, nearName, Quantity, show } from '../../units/index.js'
 import { acceptedBy, defaultsOf, exactlyOneIssues, type LegDefault, placeAt, salvaged, zodOf } from '../schema/index.js'
 import { displayedLeg } from './display.js'
 import { earlierPath } from './earlier-paths.js'
@@ -39,7 +39,7 @@ export function describeLeg(specification: LegSpecification | string): Leg {
   // A contradiction that follows from a field that is already in the list would only repeat it.
   const listed = new Set(issues.map(({ path }) => path))
   const rules: Issue[] = []
-  const report = (path: string, value: unknown, accepts: string) => rules.push({ path, given: show(value), accepts })
+  const report = (path: string, value: unknown, accepts: string) => rules.push({ path, given: shown(value), accepts })
   rules.push(...exactlyOneIssues(documentFields, given), ...referenceIssues(data))
   for (const rule of [driveRules, partRules, bearingRules, loadRules]) rule(data, report)
   issues.push(...rules.filter(({ path }) => !listed.has(path)))
@@ -50,6 +50,9 @@ export function describeLeg(specification: LegSpecification | string): Leg {
     )
   return displayedLeg({ ...(data as LegData), defaults: [...keptDefaults(earlier), ...defaultsOf(documentFields, given)] })
 }
+
+/** A value that was read, as the document would write it. */
+const shown = (value: unknown): string => (value instanceof Quantity ? `${value}` : show(value))
 
 /** What version 3 had once may stand in several places now; its slip is one message. */
 const eachOnce = (issues: readonly Issue[]): Issue[] => [
