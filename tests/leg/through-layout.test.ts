@@ -5,6 +5,7 @@ import { calculationOf, placeOf } from '../../src/leg/calculation.js'
 import { couplingOf } from '../../src/leg/coupling.js'
 import { assess, checkReserves, describeLeg, htmlReport, legNumbers, withFields } from '../../src/leg/index.js'
 import { prepare } from '../../src/leg/numbers.js'
+import { CHECKS } from '../../src/leg/parts/index.js'
 import { body } from '../../src/leg/parts/links/values.js'
 import { PulleyDrive } from '../../src/leg/parts/motion/pulley-drive.js'
 import { stride } from '../../src/leg/parts/motion/values.js'
@@ -13,6 +14,7 @@ import { pinForce } from '../../src/leg/parts/pins-and-bosses/loads.js'
 import { alongAtRest, alongAxes, stiffnessAtRest as ofStage, shaftForce, tensions } from '../../src/leg/parts/transmission/questions.js'
 import { drumTravel } from '../../src/leg/parts/transmission/through-hip/travel.js'
 import { blowTorque, freePlay, stiffnessAtRest, windup } from '../../src/leg/parts/transmission/through-hip/whole.js'
+import type { Value } from '../../src/leg/run/index.js'
 import { SECOND_STAGE } from '../../src/leg/second-stage.js'
 import hand from '../oracles/leg-through.json' with { type: 'json' }
 import { beltFirst, beltRevised, cordKnee, cordText } from './through-legs.js'
@@ -76,6 +78,19 @@ describe('drums, branches and link against the equilibrium of pulleys, branches 
     expect(off(calculation.get(pinForce, at({ joint: 'knee', event })), found.pulley + foot)).toBeLessThan(1e-9)
     const own = calculation.get(shaftForce, at({ joint: 'hip', event }))
     expect(off(calculation.get(pinForce, at({ joint: 'hip', event })), own + found.pulley + foot)).toBeLessThan(1e-9)
+  })
+
+  test('the upper link is squeezed on the shelf, and short enough to yield before it buckles as Euler says', () => {
+    const sides = (id: string, event: string, air: string) => {
+      const { demand, capacity } = CHECKS.find((check) => check.id === id)!
+      const place = at({ link: 'upper', event, air, age: 'new' })
+      return [calculation.get(demand as Value<number, never>, place), calculation.get(capacity as Value<number, never>, place)] as const
+    }
+    expect(off(sides('upperLink.squeeze', 'shelf', 'shelf')[0], hand.upper.squeeze)).toBeLessThan(1e-9)
+    const [pressed, critical] = sides('upperLink.buckling', 'stand', 'normal')
+    expect(off(pressed, hand.upper.pressed)).toBeLessThan(1e-9)
+    expect(hand.upper.slender).toBeLessThan(hand.upper.limit)
+    expect(off(critical, hand.upper.johnson)).toBeLessThan(1e-9)
   })
 
   test('stiffness of both stages, inertia at the drum, mass of the lower link', () => {
@@ -142,6 +157,18 @@ describe('power and energy', () => {
     expect(drumAt(0.31, 0.8) - drumAt(0.3, 0.8)).toBeCloseTo(0.01, 12)
     expect((drumAt(0.3, 0.81) - drumAt(0.3, 0.8)) / 0.01).toBeCloseTo(ratio, 9)
   })
+})
+
+test('branches of a crossed cord carry the torque of the knee, and lean across each other along the link', () => {
+  const { calculation, at } = calculated(cordKnee)
+  const [hip, knee, link] = [26.8e-3, 32.8e-3, 0.165]
+  const stage = at({ joint: SECOND_STAGE, event: 'drop' })
+  const { taut, slack } = calculation.get(tensions, stage)!
+  expect(off((taut - slack) * knee, Math.abs(calculation.get(stride, at({ stance: 'drop' })).kneeTorque))).toBeLessThan(1e-9)
+  const lean = Math.asin((hip + knee) / link)
+  expect(off(calculation.get(alongAxes, stage)!, (taut + slack) * Math.cos(lean))).toBeLessThan(1e-9)
+  const whole = Math.hypot((taut + slack) * Math.cos(lean), (taut - slack) * Math.sin(lean))
+  expect(off(calculation.get(shaftForce, stage), whole)).toBeLessThan(1e-9)
 })
 
 describe('two stages in series', () => {

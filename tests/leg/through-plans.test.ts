@@ -5,6 +5,7 @@ import {
   assessRobot,
   controlSheet,
   controlText,
+  learn,
   legUrdf,
   standPlan,
   strideTrajectory,
@@ -99,6 +100,14 @@ test('the stand takes belt or cord off the knee, and predicts the drive to the h
   const softer = of(withFields(beltRevised, { 'belts.link.axialRigidity': '100 kN' })).filter(({ joint }) => joint === 'knee')
   expect(softer.find(({ id }) => id === 'windup')!.predicted.si).toBe(knee.find(({ id }) => id === 'windup')!.predicted.si)
   expect(of(cordKnee).find(({ id, joint }) => id === 'windup' && joint === 'knee')!.how).toContain('Take the cord along the upper link off')
+})
+
+test('play that the stand reads with the belt along the link taken off becomes the clearance of the first belt', () => {
+  const play = (2 * 0.08e-3) / ((120 * 5e-3) / (2 * Math.PI))
+  const rows = [0, 1, 2, 3, 4, 5].map((i) => ((play * 180) / Math.PI) * (1 + 0.01 * Math.sin(13 * i)))
+  const learnt = learn(beltRevised, { 'freePlay knee': `free play [deg]\n${rows.join('\n')}\n` }, { cases: ['stand'] })
+  expect(learnt.moved.map(({ path }) => path)).toContain('belts.wide.clearance')
+  expect(learnt.leg.belts.wide!.clearance.si / 0.08e-3).toBeCloseTo(1, 1)
 })
 
 test.each(legs)('robot, stride and URDF of a knee behind a %s', (_, leg, ratio) => {
