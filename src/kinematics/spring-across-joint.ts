@@ -28,6 +28,7 @@ export const springAcrossJoint = /* @__PURE__ */ formula('kinematics.springAcros
   },
   equation: [
     'length == sqrt((movingForward * cos(jointAngle) - movingDown * sin(jointAngle) - fixedForward)^2 + (movingDown * cos(jointAngle) + movingForward * sin(jointAngle) + fixedUp)^2)',
+    'arm == ((movingDown * cos(jointAngle) + movingForward * sin(jointAngle) + fixedUp) * (movingForward * cos(jointAngle) - movingDown * sin(jointAngle)) - (movingForward * cos(jointAngle) - movingDown * sin(jointAngle) - fixedForward) * (movingDown * cos(jointAngle) + movingForward * sin(jointAngle))) / length',
   ],
   assumes: ['both ends in one plane across the axis', 'ends that turn freely on their pins'],
   source: [
@@ -55,3 +56,53 @@ function distanceOf(fixedUp: number, fixedForward: number, movingDown: number, m
   const [s, c] = [Math.sin(jointAngle), Math.cos(jointAngle)]
   return Math.hypot(movingForward * c - movingDown * s - fixedForward, movingDown * c + movingForward * s + fixedUp)
 }
+
+/** Shortest and longest distance of the two ends over the travel of the joint. */
+export const springOverTravel = /* @__PURE__ */ formula('kinematics.springOverTravel', {
+  inputs: {
+    /** Distance of the fixed end above the axis. */
+    fixedUp: 'length',
+    /** Distance of the fixed end in front of the axis. */
+    fixedForward: 'length',
+    /** Distance of the moving end below the axis, with the joint straight. */
+    movingDown: 'length',
+    /** Distance of the moving end in front of the axis, with the joint straight. */
+    movingForward: 'length',
+    /** Lowest angle of the joint. */
+    from: 'angle',
+    /** Highest angle of the joint. */
+    to: 'angle',
+  },
+  output: {
+    /** Shortest distance. */
+    shortest: 'length',
+    /** Longest distance. */
+    longest: 'length',
+  },
+  assumes: ['both ends in one plane across the axis'],
+  source: [
+    {
+      level: 'computed',
+      where:
+        'both ends of the travel, and the angles at which the spring points at the axis; by search in tests/oracles/structures-springs.py',
+    },
+  ],
+  requires: { to: { accepts: 'must not be below from', holds: ({ from, to }) => to >= from } },
+  si: ({ from, to, ...ends }) => {
+    const { fixedUp, fixedForward, movingDown, movingForward } = ends
+    // Both ends on one line through the axis: nearest or farthest, every half turn.
+    const line = Math.atan2(movingForward, movingDown) - Math.atan2(fixedForward, -fixedUp)
+    const first = line + Math.PI * Math.ceil((from - line) / Math.PI)
+    let [shortest, longest] = [Number.POSITIVE_INFINITY, 0]
+    const take = (angle: number) => {
+      const length = distanceOf(fixedUp, fixedForward, movingDown, movingForward, angle)
+      shortest = Math.min(shortest, length)
+      longest = Math.max(longest, length)
+    }
+    take(from)
+    take(to)
+    if (first <= to) take(first)
+    if (first + Math.PI <= to) take(first + Math.PI)
+    return { shortest, longest }
+  },
+})

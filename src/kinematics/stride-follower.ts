@@ -10,6 +10,9 @@ import { withinTurns } from './leg-limits.js'
 /** Force of the ground on the foot, N, at a part of the stance (0 touch-down, 1 lift-off), for a foot at a place in the leg's frame: writes x, y, z. */
 export type GroundReactionSi = (out: Float64Array, stancePhase: number, foot: Float64Array) => void
 
+/** Torque of springs beside the drives, N m, on the joints at given angles (rad): writes sideways hip, hip, knee. Positive the way the angle grows. */
+export type ParallelTorqueSi = (out: Float64Array, jointAngles: Float64Array) => void
+
 /** Where along the stride a leg cannot follow. */
 export interface StrideFailure {
   /** Time after touch-down, s. */
@@ -28,6 +31,8 @@ export interface StrideInputs {
   readonly dynamics?: LegDynamicsKernel | undefined
   readonly coupling: DriveCoupling
   readonly groundReaction: GroundReactionSi
+  /** Springs beside the drives: the drums hold what they do not. Default: none. */
+  readonly parallelTorque?: ParallelTorqueSi | undefined
 }
 
 /** Vectors of one moment, in the order in which a row holds them after time, weight and stance. */
@@ -62,6 +67,9 @@ export interface Watch {
 /** Follows a foot path with a leg: all that holds at one moment, as a row of numbers. */
 export class StrideFollower {
   private readonly row: Float64Array
+  /** What the drives hold at the joints, and what springs beside them bear. */
+  private readonly held = new Float64Array(3)
+  private readonly borne = new Float64Array(3)
   private readonly vectors: { readonly [K in (typeof ROW_VECTORS)[number]]: Float64Array }
 
   constructor(
@@ -76,7 +84,7 @@ export class StrideFollower {
   /** Everything at a time after touch-down, or why the leg cannot follow there. Throws where the ground's force or the result is not finite. */
   rowAt(time: number, weight: number): Float64Array | StrideFailure {
     const { row } = this
-    const { leg, path, branch, dynamics, coupling, groundReaction } = this.inputs
+    const { leg, path, branch, dynamics, coupling, groundReaction, parallelTorque } = this.inputs
     const { foot, footVelocity, footAcceleration, groundReaction: force } = this.vectors
     const { jointAngle: q, jointRate: w, jointAcceleration: a, jointTorque: torque } = this.vectors
     const stands = path.si.stateInto(row, at('foot'), time)
@@ -102,7 +110,12 @@ export class StrideFollower {
     coupling.si.actuatorAnglesInto(row, at('actuatorAngle'), q)
     coupling.si.actuatorRatesInto(row, at('actuatorRate'), q, w)
     coupling.si.actuatorAccelerationsInto(row, at('actuatorAcceleration'), q, w, a)
-    coupling.si.actuatorTorquesInto(row, at('actuatorTorque'), q, torque)
+    coupling.si.actuatorTorquesInto(
+      row,
+      at('actuatorTorque'),
+      q,
+      parallelTorque === undefined ? torque : this.heldBeside(parallelTorque, q, torque),
+    )
     this.watch?.into(row)
     // A number less itself is zero, unless it is infinite or not a number.
     let rest = 0
@@ -110,6 +123,15 @@ export class StrideFollower {
     if (rest !== 0)
       throw new NoResultError(`kinematics.strideDemand: motion or torque is not a finite number at ${new Quantity(time, 'time')}`)
     return row.slice()
+  }
+
+  /** Joint torques less those of springs beside the drives. */
+  private heldBeside(parallelTorque: ParallelTorqueSi, q: Float64Array, torque: Float64Array): Float64Array {
+    const { held, borne } = this
+    borne.fill(0)
+    parallelTorque(borne, q)
+    for (let j = 0; j < 3; j++) held[j] = torque[j]! - borne[j]!
+    return held
   }
 }
 

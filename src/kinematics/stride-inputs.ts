@@ -6,7 +6,7 @@ import { ThreeJointLeg } from './leg.js'
 import { LegDynamics } from './leg-dynamics.js'
 import { FOOT_ABOVE, KNEE_BACKWARD } from './leg-geometry-kernel.js'
 import { stanceForce } from './stance-force.js'
-import type { GroundReactionSi, StrideInputs } from './stride-follower.js'
+import type { GroundReactionSi, ParallelTorqueSi, StrideInputs } from './stride-follower.js'
 import { mustBeMade, mustBeRecord } from './vectors.js'
 
 const LOAD = {
@@ -45,22 +45,24 @@ export interface StrideParts {
   readonly coupling?: DriveCoupling
   /** Force of the ground in place of `load`, on plain SI numbers. */
   readonly groundReactionSi?: GroundReactionSi
+  /** Torques of springs beside the drives, on plain SI numbers: drums and motors hold what the springs do not. Default: no springs. */
+  readonly parallelTorqueSi?: ParallelTorqueSi
 }
 
 /** Takes the objects of a stride from what was given, each checked; the rest is for the reader. @internal */
 export function partsOf<T extends StrideParts>(where: string, given: T) {
   mustBeRecord(where, given)
-  const { leg, path, dynamics, coupling = driveCoupling({ knee: 'motorAtKnee' }), groundReactionSi, ...rest } = given
+  const { leg, path, dynamics, coupling = driveCoupling({ knee: 'motorAtKnee' }), groundReactionSi, parallelTorqueSi, ...rest } = given
   mustBeMade(where, 'leg', leg, ThreeJointLeg, 'threeJointLeg')
   mustBeMade(where, 'path', path, FootPath, 'footPath')
   mustBeMade(where, 'coupling', coupling, DriveCoupling, 'driveCoupling')
   if (dynamics !== undefined) mustBeMade(where, 'dynamics', dynamics, LegDynamics, 'legDynamics')
-  return { parts: { leg, path, dynamics, coupling, groundReactionSi }, rest }
+  return { parts: { leg, path, dynamics, coupling, groundReactionSi, parallelTorqueSi }, rest }
 }
 
 /** What the follower of a stride needs. Throws an `InputError` without `load` or `groundReactionSi`, or with both. @internal */
 export function strideInputs(where: string, parts: ReturnType<typeof partsOf>['parts'], spec: Si<typeof STRIDE>): StrideInputs {
-  const { leg, path, dynamics, coupling, groundReactionSi } = parts
+  const { leg, path, dynamics, coupling, groundReactionSi, parallelTorqueSi } = parts
   if ((spec.load === undefined) === (groundReactionSi === undefined))
     refuse(where, 'load', spec.load, 'give either load or groundReactionSi')
   return {
@@ -69,6 +71,7 @@ export function strideInputs(where: string, parts: ReturnType<typeof partsOf>['p
     branch: (spec.kneeBend === 'forward' ? 0 : KNEE_BACKWARD) + (spec.foot === 'below' ? 0 : FOOT_ABOVE),
     dynamics: dynamics?.withoutRotors,
     coupling,
+    parallelTorque: parallelTorqueSi,
     groundReaction: groundReactionSi ?? reactionOf(spec.load!, path.si.dutyFactor, leg, spec.foot),
   }
 }

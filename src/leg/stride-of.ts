@@ -3,6 +3,7 @@ import { Quantity } from '../units/index.js'
 import { placeOf } from './calculation.js'
 import { couplingOf } from './coupling.js'
 import { type DrivenJoint, drivenJoints, motorOf, type Prepared } from './numbers.js'
+import { parallelTorqueOf } from './parallel-torque.js'
 import { type Stance, stance as stanceOf } from './parts/load/stance.js'
 import { footPathOf, uprightForces } from './parts/motion/stride-moments.js'
 import { ratio } from './parts/transmission/questions.js'
@@ -45,7 +46,7 @@ export function kinematicOf({ x: { links } }: Prepared): ThreeJointLeg {
 const largestForce = ({ x }: Prepared, stance: Stance, stancePhase: number): number =>
   Math.max(...uprightForces({ ...stance, mass: x.robot.mass }, stancePhase))
 
-/** A stride of walk or trot of a leg: links with what is mounted on them, rotors and the coupling of the drives included. */
+/** A stride of walk or trot of a leg: links with what is mounted on them, rotors, springs and the coupling of the drives included. */
 export function strideOf(leg: Prepared, id: 'walk' | 'trot', way: StrideWay = {}): ReturnType<typeof strideDemand> {
   const { links } = leg.x
   const kinematic = kinematicOf(leg)
@@ -79,6 +80,7 @@ export function strideOf(leg: Prepared, id: 'walk' | 'trot', way: StrideWay = {}
   const path = { ...stance, stepLength: way.stepLength ?? stepLength, hipOffset: links.hipOffset, height: leg.x.robot.standHeight }
   const force = way.force ?? ((stancePhase: number) => largestForce(leg, stance, stancePhase))
   const coupling = couplingOf(leg)
+  const parallelTorqueSi = parallelTorqueOf(leg)
   // A leg that is mounted the other way round sees the robot walk backward: the foot's path and the traction are mirrored.
   const heading = way.mirrored === true ? Math.PI - (way.heading ?? 0) : (way.heading ?? 0)
   return strideDemand({
@@ -86,6 +88,7 @@ export function strideOf(leg: Prepared, id: 'walk' | 'trot', way: StrideWay = {}
     path: footPathOf(path, period, heading),
     dynamics,
     ...(coupling === undefined ? {} : { coupling }),
+    ...(parallelTorqueSi === undefined ? {} : { parallelTorqueSi }),
     groundReactionSi: (out, stancePhase) => {
       const upright = force(stancePhase)
       const push = (way.traction ?? tractionHighest) * upright

@@ -24,6 +24,10 @@ export const extensionSpringForce = /* @__PURE__ */ formula('structures.extensio
     /** Whether it is stretched, or hangs loose. */
     state: { oneOf: ['stretched', 'loose'] },
   },
+  equation: [
+    'force = length > freeLength ? initialTension + rate * (length - freeLength) : 0 N',
+    'energy = length > freeLength ? (initialTension + rate * (length - freeLength) / 2) * (length - freeLength) : 0 J',
+  ],
   assumes: ['linear above the initial tension', 'a spring only pulls'],
   source: [
     { level: 'published', where: "Shigley's Mechanical Engineering Design, extension springs, F = F_i + k y" },

@@ -80,8 +80,8 @@ export const torsionSpringTorque = /* @__PURE__ */ formula('structures.torsionSp
     jointAngle: 'angle',
     /** Angle of the joint at which the legs just touch. */
     freeAngle: 'angle',
-    /** Which way the joint turns to wind the spring. */
-    winds: { oneOf: ['forward', 'backward'] },
+    /** Whether a growing or a falling angle of the joint winds the spring. */
+    winds: { oneOf: ['growing', 'falling'] },
     /** Torque over angle. */
     rate: { kind: 'torsionalStiffness', above: 0 },
   },
@@ -93,13 +93,14 @@ export const torsionSpringTorque = /* @__PURE__ */ formula('structures.torsionSp
     /** Energy that it stores. */
     energy: 'energy',
   },
+  equation: ['abs(torque) == rate * windup', 'energy == rate * windup^2 / 2'],
   assumes: ['linear', 'the axis of the spring on that of the joint'],
   source: [{ level: 'computed', where: 'linear spring on one side of its free angle' }],
   si: ({ jointAngle, freeAngle, winds, rate }) => {
-    const away = winds === 'forward' ? jointAngle - freeAngle : freeAngle - jointAngle
+    const away = winds === 'growing' ? jointAngle - freeAngle : freeAngle - jointAngle
     const windup = Math.max(0, away)
     const size = rate * windup
-    return { torque: windup === 0 ? 0 : winds === 'forward' ? -size : size, windup, energy: (size * windup) / 2 }
+    return { torque: windup === 0 ? 0 : winds === 'growing' ? -size : size, windup, energy: (size * windup) / 2 }
   },
 })
 

@@ -11,6 +11,7 @@ import { type Calculation, SheetMaker } from '../../src/leg/run/index.js'
 import { geared } from './gear-legs.js'
 import { oddBeside, oddSingle } from './rod-bearing-legs.js'
 import { workAgain } from './run/second-reader.js'
+import { EXTENSION, extension, torsion } from './sprung-legs.js'
 import { beltRevised, cordKnee } from './through-legs.js'
 
 const read = (name: string) => describeLeg(readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8'))
@@ -60,6 +61,29 @@ const threeCords = withFields(cordKnee, {
 legs.push(['a knee driven by a crossed cord along the upper link', legNumbers(threeCords)])
 legs.push(['a rod beside the links on ball bearings', legNumbers(oddBeside)])
 legs.push(['a rod on single bearings', legNumbers(oddSingle)])
+legs.push(
+  [
+    'a knee with a torsion spring',
+    legNumbers(withFields(torsion, { 'joints.knee.spring.fixedLeg': '53 mm', 'joints.knee.spring.movingLeg': '61 mm' })),
+  ],
+  [
+    'a hip and a knee with extension springs',
+    legNumbers(
+      withFields(extension, {
+        'joints.hip.spring': {
+          ...EXTENSION,
+          wire: 'stainless',
+          wireDiameter: '1.7 mm',
+          coilDiameter: '15 mm',
+          coils: 27,
+          freeLength: '79 mm',
+          hookRadius: '8 mm',
+          bendRadius: '3.5 mm',
+        },
+      }),
+    ),
+  ],
+)
 const formulas = new Map<string, AnyFormula>([...catalogue, [strideLoads.id, strideLoads as unknown as AnyFormula]])
 
 /** Constants that the materials' own functions write. */

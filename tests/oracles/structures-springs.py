@@ -79,6 +79,10 @@ out = {
 for args in ((0.06, 0.02, 0.04, 0.025, 1.2), (0.06, 0.02, 0.04, 0.025, -0.4), (0.05, -0.03, 0.03, -0.02, 0.9), (0.02, 0.04, 0.09, 0.01, -1.1)):
     length, arm = across(*args)
     out["across"].append({"given": args, "length": digits(length * 1e3, 9), "arm": digits(arm * 1e3, 9)})
+out["travel"] = []
+for args in ((0.06, 0.02, 0.04, 0.025, -0.3, 2.0), (0.05, -0.03, 0.03, -0.02, -2.5, 2.2), (0.02, 0.04, 0.09, 0.01, 0.1, 0.4)):
+    found = [across(*args[:4], q)[0] for q in np.linspace(args[4], args[5], 200001)]
+    out["travel"].append({"given": args, "shortest": digits(min(found) * 1e3, 8), "longest": digits(max(found) * 1e3, 8)})
 for d, D, n, turn in ((1.5e-3, 12e-3, 4.25, 1.2), (2e-3, 20e-3, 6, 2.5)):
     wire = n * np.pi * D
     narrow = brentq(lambda x: wire / (np.pi * x) - (n + turn / (2 * np.pi)), D / 3, D)

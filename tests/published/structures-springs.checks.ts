@@ -1,5 +1,5 @@
 import type { Source } from '../../src/formula/index.js'
-import { springAcrossJoint } from '../../src/kinematics/index.js'
+import { springAcrossJoint, springOverTravel } from '../../src/kinematics/index.js'
 import { springWire } from '../../src/materials/index.js'
 import {
   extensionSpringForce,
@@ -196,13 +196,13 @@ export const checks: Check[] = [
     torsionSpringTorque,
     {
       what: 'a knee folded by 40 deg beyond the free angle of a spring that it winds',
-      given: { jointAngle: '60 deg', freeAngle: '20 deg', winds: 'forward', rate: '2 N m/rad' },
+      given: { jointAngle: '60 deg', freeAngle: '20 deg', winds: 'growing', rate: '2 N m/rad' },
       gives: { torque: '-1.3963 N m', windup: '40 deg', energy: '0.48739 J' },
       source: worked('2 · 40 π/180; half of it times the angle'),
     },
     {
       what: 'on the other side of the free angle',
-      given: { jointAngle: '60 deg', freeAngle: '20 deg', winds: 'backward', rate: '2 N m/rad' },
+      given: { jointAngle: '60 deg', freeAngle: '20 deg', winds: 'falling', rate: '2 N m/rad' },
       gives: { torque: '0 N m', windup: '0 deg' },
       source: worked('legs that press and do not pull'),
     },
@@ -257,6 +257,22 @@ export const checks: Check[] = [
       } as const,
       gives: { length: printed(length, 'mm'), arm: printed(arm, 'mm') },
       source: { level: 'computed', where: 'turned points, length by differences (tests/oracles/structures-springs.py)' } as const,
+    })),
+  ),
+  ...published(
+    springOverTravel,
+    ...springs.travel.map(({ given: [fixedUp, fixedForward, movingDown, movingForward, from, to], shortest, longest }) => ({
+      what: `searched from ${from} to ${to} rad`,
+      given: {
+        fixedUp: metres(fixedUp as number),
+        fixedForward: metres(fixedForward as number),
+        movingDown: metres(movingDown as number),
+        movingForward: metres(movingForward as number),
+        from: [from as number, 'rad'],
+        to: [to as number, 'rad'],
+      } as const,
+      gives: { shortest: printed(shortest, 'mm'), longest: printed(longest, 'mm') },
+      source: { level: 'computed', where: 'search over the travel (tests/oracles/structures-springs.py)' } as const,
     })),
   ),
 ]

@@ -100,8 +100,8 @@ describe('springs', () => {
   })
 
   test('a torsion spring that its legs do not touch has no torque, of either sign', () => {
-    for (const winds of ['forward', 'backward'] as const) {
-      const { torque } = torsionSpringTorque.si({ jointAngle: winds === 'forward' ? -1 : 1, freeAngle: 0, winds, rate: 2 })
+    for (const winds of ['growing', 'falling'] as const) {
+      const { torque } = torsionSpringTorque.si({ jointAngle: winds === 'growing' ? -1 : 1, freeAngle: 0, winds, rate: 2 })
       expect(Object.is(torque, 0)).toBe(true)
     }
   })

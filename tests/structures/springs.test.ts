@@ -46,8 +46,8 @@ describe('springs', () => {
   test('a torsion spring turns its joint back towards the free angle, from either side one way only', () => {
     fc.assert(
       fc.property(range(-2, 2), range(-2, 2), range(0.1, 5), (jointAngle, freeAngle, rate) => {
-        const forward = torsionSpringTorque.si({ jointAngle, freeAngle, winds: 'forward', rate })
-        const mirrored = torsionSpringTorque.si({ jointAngle: -jointAngle, freeAngle: -freeAngle, winds: 'backward', rate })
+        const forward = torsionSpringTorque.si({ jointAngle, freeAngle, winds: 'growing', rate })
+        const mirrored = torsionSpringTorque.si({ jointAngle: -jointAngle, freeAngle: -freeAngle, winds: 'falling', rate })
         expect(forward.torque + mirrored.torque).toBe(0)
         expect(forward.torque * (jointAngle - freeAngle)).toBeLessThanOrEqual(0)
         expect(forward.energy).toBe(mirrored.energy)

@@ -13,6 +13,7 @@ import { bearingRules } from './rules-of-bearings.js'
 import { driveRules } from './rules-of-drives.js'
 import { loadRules } from './rules-of-loads.js'
 import { partRules } from './rules-of-parts.js'
+import { springRules } from './rules-of-springs.js'
 
 export type { Leg } from './leg.js'
 
@@ -41,7 +42,7 @@ export function describeLeg(specification: LegSpecification | string): Leg {
   const rules: Issue[] = []
   const report = (path: string, value: unknown, accepts: string) => rules.push({ path, given: shown(value), accepts })
   rules.push(...exactlyOneIssues(documentFields, given), ...referenceIssues(data))
-  for (const rule of [driveRules, partRules, bearingRules, loadRules]) rule(data, report)
+  for (const rule of [driveRules, partRules, bearingRules, springRules, loadRules]) rule(data, report)
   issues.push(...rules.filter(({ path }) => !listed.has(path)))
   if (issues.length > 0)
     throw new InputError(

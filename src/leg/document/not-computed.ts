@@ -34,8 +34,6 @@ function joints({ joints: { sidewaysHip, hip, knee }, plates }: LegData, report:
       report(`joints.${name}.drive.kind`, joint.drive.kind, `hip and knee must be driven by one of ${DRIVES.join(', ')}`)
     if (joint.controllerOn !== 'air') report(`joints.${name}.controllerOn`, joint.controllerOn, 'a controller must hang in free air')
   }
-  for (const [name, joint] of Object.entries({ sidewaysHip, hip, knee }))
-    if (joint?.parallel !== undefined) report(`joints.${name}.parallel`, 'a spring', 'leave it out')
   const { through } = knee
   if (through !== undefined && (knee.drive.kind === 'direct' || knee.drive.kind === 'gearbox'))
     report(
@@ -43,6 +41,8 @@ function joints({ joints: { sidewaysHip, hip, knee }, plates }: LegData, report:
       knee.drive.kind,
       'a knee that is driven through the hip has a drum, a pulley or a wheel on the hip axis',
     )
+  if (through !== undefined && knee.spring !== undefined)
+    report('joints.knee.spring', knee.spring.kind, 'a knee that is driven from the hip axis must have none')
   if (through?.kind === 'rod' && through.pin === undefined)
     report('joints.knee.through.pin', 'missing', 'the rod must have a pin at each end')
   for (const [name, { bolts }] of Object.entries(plates))

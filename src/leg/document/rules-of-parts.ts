@@ -5,6 +5,7 @@ import { below, entriesOf, millimetres, notAbove, type PartlyLeg, type Report } 
 /** Contradictions within links, pins, bolts, shafts, bearings, motors and plates. */
 export function partRules(data: PartlyLeg, report: Report): void {
   linkRules(data, report)
+  counterweightRules(data, report)
   centreRules(data, report)
   pinRules(data, report)
   boltRules(data, report)
@@ -27,10 +28,6 @@ function linkRules({ links, robot }: PartlyLeg, report: Report): void {
     if (below(link?.length, link?.centreOfMass))
       report(`links.${name}.centreOfMass`, link?.centreOfMass, `must be at most the length of the link (${link?.length})`)
   }
-  const weights = (['upper', 'lower'] as const).map((name) => links?.[name]?.counterweight?.mass?.si ?? 0)
-  const all = (robot?.legs ?? 0) * weights.reduce((sum, one) => sum + one, 0)
-  if (robot?.mass !== undefined && all >= robot.mass.si)
-    report('robot.mass', robot.mass, `must be more than the counterweights of all legs (${new Quantity(all, 'mass')}), which it includes`)
   const [upper, lower, height] = [links?.upper?.length?.si, links?.lower?.length?.si, robot?.standHeight]
   if (upper === undefined || lower === undefined || height === undefined) return
   if (height.si >= upper + lower)
@@ -45,6 +42,14 @@ function linkRules({ links, robot }: PartlyLeg, report: Report): void {
       height,
       `must be above ${millimetres(Math.abs(upper - lower))}, the folded leg; the foot cannot come so near`,
     )
+}
+
+/** A robot weighs more than what balances its legs. */
+function counterweightRules({ links, robot }: PartlyLeg, report: Report): void {
+  const weights = (['upper', 'lower'] as const).map((name) => links?.[name]?.counterweight?.mass?.si ?? 0)
+  const all = (robot?.legs ?? 0) * weights.reduce((sum, one) => sum + one, 0)
+  if (robot?.mass !== undefined && all >= robot.mass.si)
+    report('robot.mass', robot.mass, `must be more than the counterweights of all legs (${new Quantity(all, 'mass')}), which it includes`)
 }
 
 /** A robot whose centre of mass is not over its feet lies on its side. */

@@ -5,6 +5,7 @@ import {
   footPath,
   type LegDynamics,
   legDynamics,
+  type ParallelTorqueSi,
   strideTable,
   type ThreeJointLeg,
   threeJointLeg,
@@ -15,6 +16,7 @@ import { calculationOf, placeOf } from '../calculation.js'
 import { couplingOf } from '../coupling.js'
 import type { Leg } from '../document/describe.js'
 import { JOINTS, legNumbers, prepare } from '../numbers.js'
+import { parallelTorqueOf } from '../parallel-torque.js'
 import { signedRatio } from '../parts/transmission/questions.js'
 import { linkBodies } from './link-bodies.js'
 
@@ -26,6 +28,8 @@ export interface LegMotion {
   readonly dynamics: LegDynamics
   /** How the knee is driven: by a motor on the upper link, or through a rod from a drum on the hip axis. */
   readonly coupling: DriveCoupling
+  /** Torques of the springs beside the drives; absent without springs. */
+  readonly parallelTorqueSi?: ParallelTorqueSi
 }
 
 /** Options of `legMotion`. */
@@ -60,6 +64,8 @@ export function legMotion(leg: Leg, options: LegMotionOptions = {}): LegMotion {
       knee: limits(joints.knee),
     },
   })
+  const prepared = prepare(legNumbers(leg))
+  const parallelTorqueSi = parallelTorqueOf(prepared)
   const stance = gait.stepLength.over(gait.speed).as('time')
   const path = footPath({
     midStance: { x: '0 mm', y: links.hipOffset, z: robot.standHeight.times(-1) },
@@ -72,7 +78,8 @@ export function legMotion(leg: Leg, options: LegMotionOptions = {}): LegMotion {
     leg: made,
     path,
     dynamics: legDynamics(made, massesOf(leg)),
-    coupling: couplingOf(prepare(legNumbers(leg))) ?? driveCoupling({ knee: 'motorAtKnee' }),
+    coupling: couplingOf(prepared) ?? driveCoupling({ knee: 'motorAtKnee' }),
+    ...(parallelTorqueSi === undefined ? {} : { parallelTorqueSi }),
   }
 }
 

@@ -17,6 +17,7 @@ import { bossChecks } from './pins-and-bosses/bosses.js'
 import { pinChecks } from './pins-and-bosses/pins.js'
 import { prisedBossCheck, prisedEyeCheck } from './pins-and-bosses/sideways.js'
 import { plateChecks } from './plates/checks.js'
+import { springChecks } from './springs/checks.js'
 import { supplyChecks } from './supply/checks.js'
 import { beltChecks } from './transmission/belt/checks.js'
 import { anchorChecks } from './transmission/cord/anchor.js'
@@ -74,4 +75,5 @@ export const CHECKS: readonly Check[] = [
   ...jointChecks,
   ...linkChecks,
   ...ofPart(squeezeChecks, noSqueeze),
+  ...springChecks,
 ]

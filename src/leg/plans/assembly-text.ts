@@ -1,5 +1,5 @@
 import { significant } from '../../units/index.js'
-import { jointWords } from '../numbers.js'
+import { type DriveKind, jointWords } from '../numbers.js'
 import { type Block, heading, led, type Page, points, steps, table, text } from '../report/blocks.js'
 import { markdownPage } from '../report/markdown-blocks.js'
 import type { AssemblyPlan } from './assembly.js'
@@ -37,13 +37,14 @@ const rodBlocks = (rod: AssemblyPlan['rod']): Block[] =>
 
 const ALONG = {
   counterweight: 'counterweight',
+  spring: 'spring',
   beltAlongLink: 'belt along the upper link',
   cordAlongLink: 'cord along the upper link',
 } as const
 const wordsOfWork = (kind: AssemblyPlan['drives'][number]['kind']): string =>
-  kind === 'counterweight' || kind === 'beltAlongLink' || kind === 'cordAlongLink' ? ALONG[kind] : wordsOfKind(kind).drive
+  kind in ALONG ? ALONG[kind as keyof typeof ALONG] : wordsOfKind(kind as DriveKind).drive
 
-/** Belts, gears, gearboxes, direct drives and counterweights: what to buy, cut and set. */
+/** Belts, gears, gearboxes, direct drives, springs and counterweights: what to buy, cut and set. */
 const driveBlocks = (drives: AssemblyPlan['drives']): Block[] =>
   drives.map(({ joint, kind, sizes }) =>
     table(

@@ -1,4 +1,4 @@
-import { type DriveKind, drivenBy, type LegNumbers } from '../numbers.js'
+import { type DriveKind, drivenBy, JOINTS, type LegNumbers } from '../numbers.js'
 import { CAUTIONS } from '../report/content.js'
 import { beltOrCordOf } from '../second-stage.js'
 
@@ -11,6 +11,8 @@ const OF_KIND: { readonly [K in DriveKind]?: string } = {
   direct: 'A direct drive holds nothing without current: the leg falls at once. Support it before you switch off.',
 }
 
+const OF_SPRING =
+  'A spring beside a joint stores energy with the supply off: the leg moves as soon as nothing holds it, and a spring or pin that breaks flies. Take it off before you work on the joint, and wear eye protection.'
 const OF_COUNTERWEIGHT =
   'A counterweight swings on the far side of its joint and pinches there. Screw it on: one that comes off in a landing flies, and the leg drops or leaps.'
 
@@ -23,5 +25,6 @@ export function cautionsOf(x: LegNumbers): readonly string[] {
   const ofCords = drivenBy(x, 'cord').length > 0 || along === 'cord'
   const balanced = (['upper', 'lower'] as const).some((link) => x.links[link].counterweight !== undefined)
   if (balanced) own.push(OF_COUNTERWEIGHT)
+  if (JOINTS.some((joint) => x.joints[joint].spring !== undefined)) own.push(OF_SPRING)
   return [...(ofCords && ofCord !== undefined ? [ofCord] : []), ...own, ...others]
 }

@@ -2,7 +2,9 @@ import { driveResonance, stiffnessAtMotor } from '../../capstan/index.js'
 import { drumTorques, encoderStep } from '../../kinematics/index.js'
 import { Quantity } from '../../units/index.js'
 import { STANDARD_GRAVITY } from '../gravity.js'
-import { type DrivenJoint, motorOf, type Prepared, rangeOf } from '../numbers.js'
+import { type DrivenJoint, JOINTS, type Joint, motorOf, type Prepared, rangeOf } from '../numbers.js'
+import { mostSpringTorque, springLawOf } from '../parallel-torque.js'
+import { springTorqueAt } from '../parts/springs/law.js'
 import { legInverse, poseOf } from '../pose.js'
 import { torque } from './bench.js'
 import { driveFacts, driveWords } from './drive-facts.js'
@@ -43,6 +45,8 @@ export interface GravityTerms {
   readonly thigh: Quantity<'torque'>
   /** Torque of the weight that turns with the sum of both angles. */
   readonly shank: Quantity<'torque'>
+  /** Torque of the spring of each joint on it, at some angles of its travel: the drive holds what the spring does not. Empty without springs. */
+  readonly springs: readonly { readonly joint: Joint; readonly angle: Quantity<'angle'>; readonly torque: Quantity<'torque'> }[]
   /**
    * Torque of the links about a driven sideways hip, leg straight down: `level` cos(angle) + `hanging` sin(angle). What sits between both hip axes is not in it.
    * Absent where no motor drives it.
@@ -55,6 +59,21 @@ export interface GravityTerms {
   }
 }
 
+/** Angles of the travel at which the control sheet has the torque of a spring. */
+const SPRING_ROWS = 5
+
+function springRows(leg: Prepared): GravityTerms['springs'] {
+  return JOINTS.flatMap((joint) => {
+    const law = springLawOf(leg, joint)
+    if (law === undefined) return []
+    const { lowest, highest } = rangeOf(leg.x, joint)
+    return Array.from({ length: SPRING_ROWS }, (_, i) => {
+      const at = lowest + ((highest - lowest) * i) / (SPRING_ROWS - 1)
+      return { joint, angle: new Quantity(at, 'angle'), torque: torque(springTorqueAt(law, at)) }
+    })
+  })
+}
+
 /** Gravity terms of the leg hanging from its hip. @internal */
 export function gravityTerms(leg: Prepared): GravityTerms {
   const out = new Float64Array(3)
@@ -62,7 +81,7 @@ export function gravityTerms(leg: Prepared): GravityTerms {
   // Thigh and shank both level: the knee carries the shank alone.
   const inverse = legInverse(leg, STANDARD_GRAVITY)
   inverse.torqueInto(out, 0, Float64Array.of(0, Math.PI / 2, 0), still, still, 0, 0, 0)
-  const upright = { thigh: torque(out[1]! - out[2]!), shank: torque(out[2]!) }
+  const upright = { thigh: torque(out[1]! - out[2]!), shank: torque(out[2]!), springs: springRows(leg) }
   const drive = leg.x.joints.sidewaysHip?.drive
   if (drive === undefined || drive.kind === 'held') return upright
   const leaning = (lean: number) => {
@@ -72,7 +91,7 @@ export function gravityTerms(leg: Prepared): GravityTerms {
   return { ...upright, sideways: { level: leaning(0), hanging: leaning(Math.PI / 2) } }
 }
 
-/** Largest torque at the drum of a joint that holds the leg in the air, level. @internal */
+/** Largest torque at the drum of a joint that holds the leg in the air, level, and its springs at their hardest. @internal */
 export function hangingTorque(leg: Prepared, joint: DrivenJoint): number {
   const { thigh, shank, sideways } = gravityTerms(leg)
   if (joint === 'sidewaysHip') {
@@ -81,11 +100,12 @@ export function hangingTorque(leg: Prepared, joint: DrivenJoint): number {
     return Math.max(at(lowest), at(highest), at(0))
   }
   const through = throughGeometry(leg.x)
-  if (through === undefined) return joint === 'hip' ? thigh.si + shank.si : shank.si
+  const [ofHip, ofKnee] = [mostSpringTorque(leg, 'hip'), shank.si + mostSpringTorque(leg, 'knee')]
+  if (through === undefined) return joint === 'hip' ? thigh.si + shank.si + ofHip : ofKnee
   // The drum of the knee holds the shank from the body: the hip's drum is spared as much of it as the ratio says.
   return joint === 'hip'
-    ? thigh.si + shank.si * through.most((knee) => Math.abs(1 - 1 / through.ratio(knee)))
-    : shank.si * through.most((knee) => Math.abs(1 / through.ratio(knee)))
+    ? thigh.si + ofHip + ofKnee * through.most((knee) => Math.abs(1 - 1 / through.ratio(knee)))
+    : ofKnee * through.most((knee) => Math.abs(1 / through.ratio(knee)))
 }
 
 /** Inertia of the standing leg at the drum of one joint, the other drum held. @internal */

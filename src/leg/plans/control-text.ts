@@ -71,11 +71,15 @@ export function controlPage(sheet: ControlSheet): Page {
   return { title: `${leg.name}: control sheet`, blocks }
 }
 
-function gravityText({ gravity: { thigh, shank, sideways }, throughHip }: ControlSheet): string {
+function gravityText({ gravity: { thigh, shank, sideways, springs }, throughHip }: ControlSheet): string {
   const upright = `Gravity feed-forward${throughHip === undefined ? '' : ' of the joints, not of the drums'}, leg in the air and the body level: hip ${thigh} × sin(hip) + ${shank} × sin(hip + knee); knee ${shank} × sin(hip + knee).`
+  const beside =
+    springs.length === 0
+      ? ''
+      : ` Subtract the torque of the springs on the joints: ${springs.map((one) => `${one.joint} ${one.torque} at ${one.angle}`).join('; ')}.`
   return sideways === undefined
-    ? upright
-    : `${upright} Sideways hip, leg straight down: ${sideways.level} × cos(angle) + ${sideways.hanging} × sin(angle), besides what sits between both hip axes.`
+    ? upright + beside
+    : `${upright} Sideways hip, leg straight down: ${sideways.level} × cos(angle) + ${sideways.hanging} × sin(angle), besides what sits between both hip axes.${beside}`
 }
 
 const encoderTable = (sheet: ControlSheet): Block =>

@@ -6,6 +6,7 @@ import { directWork, gearboxWork } from './bought-work.js'
 import { counterweightWork } from './counterweight-work.js'
 import { gearWork } from './gear-work.js'
 import type { ShoppingLine } from './shopping.js'
+import { springWork } from './spring-work.js'
 import { throughBeltWork } from './through-belt-work.js'
 import { type CordAsk, throughCordWork } from './through-cord-work.js'
 import type { Trouble } from './workshop-checks.js'
@@ -18,12 +19,12 @@ export interface DriveSize {
   readonly value: string
 }
 
-/** How a drive other than a cord, or a counterweight, is bought, made, put together and set. */
+/** How a drive other than a cord, a spring or a counterweight is bought, made, put together and set. */
 export interface DriveWork {
   /** Joint of the drive. */
   readonly joint: DrivenJoint
   /** How it is driven, or what helps its drive. */
-  readonly kind: DriveKind | 'counterweight' | 'beltAlongLink' | 'cordAlongLink'
+  readonly kind: DriveKind | 'counterweight' | 'spring' | 'beltAlongLink' | 'cordAlongLink'
   /** Sizes to buy, to cut and to set. */
   readonly sizes: readonly DriveSize[]
   /** What to buy besides the motor. */
@@ -54,9 +55,9 @@ const throughWork = (leg: Prepared, ask: CordAsk): DriveWork[] => {
   return [through.kind === 'belt' ? throughBeltWork(leg, through) : throughCordWork(leg, through, ask)]
 }
 
-/** The work on every drive of a joint that is no cord, on belt or cord along the upper link, and on counterweights. @internal */
+/** The work on every drive of a joint that is no cord, on belt or cord along the upper link, and on springs and counterweights. @internal */
 export const driveWork = (leg: Prepared, ask: CordAsk): DriveWork[] => [
   ...drivenJoints(leg.x).flatMap((joint) => MAKERS[driveKindOf(leg.x, joint)]?.(leg, joint) ?? []),
   ...throughWork(leg, ask),
-  ...JOINTS.flatMap((joint) => counterweightWork(leg, joint)),
+  ...JOINTS.flatMap((joint) => [...springWork(leg, joint), ...counterweightWork(leg, joint)]),
 ]

@@ -27,14 +27,20 @@ export const PROCEDURES: Readonly<Record<string, string>> = {
     'the rocker stands at its angle at a straight knee plus the knee angle, from the line hip to knee. The crank pin is where a circle of the crank about the hip meets a circle of the coupler about the rocker pin, on the side that is named. The ratio is the change of the crank angle over that of the knee angle.',
   'kinematics.fourBarDeadPoint':
     'crank and coupler in line, stretched or folded, give a triangle with rocker and ground; rocker and coupler in line give one with crank and ground. The law of cosines gives the angle of the rocker in each. The margin is the least way of the knee from its limits to one of these angles on the side that is named.',
+  'kinematics.springOverTravel':
+    'place both ends at each end of the travel, and at each angle between at which they are on one line through the axis, and measure their distance: the shortest and the longest of these count.',
   'kinematics.walkingShares':
     'draw the feet that stand at a moment, seen from above, each as far along its step as its stance has passed. Three feet share the weight by the areas of the triangles that the weight makes with the other two. More than three share it as a plane over the feet that balances the weight and its moments. Where the weight is outside all of them, the two feet of the nearest edge share it by the lever rule. The largest share in each twelfth of the stance counts.',
   'leg.strideLoads':
-    'at twelve moments of stance and twelve of swing: the foot is on its path, the joints stand at the angles that reach it (law of cosines), the force across the ground follows the stated shape or the shares of the feet, and the force along it is at its worst end. Torque of a joint: moment of the force on the foot about the joint, plus weight and inertia of the links with what is on them. The largest over the stride and the root mean square are the results. What the force across the leg does to its links follows the formula lateral foot force in every moment of the stance.',
+    'at twelve moments of stance and twelve of swing: the foot is on its path, the joints stand at the angles that reach it (law of cosines), the force across the ground follows the stated shape or the shares of the feet, and the force along it is at its worst end. Torque of a joint: moment of the force on the foot about the joint, plus weight and inertia of the links with what is on them. The largest over the stride and the root mean square are the results. What the force across the leg does to its links follows the formula lateral foot force in every moment of the stance. Beside springs the drives hold the torque of the joint less that of the spring at its angle, with the foot loaded and with the foot lifted.',
   'materials.findleyRelaxationModulus':
     'x is the creep coefficient times the gamma function of 1 + exponent, times (time over reference time) to the exponent. The result is the modulus times the sum over k from 0 of (−x)^k over the gamma function of 1 + k · exponent (Mittag-Leffler function).',
+  'materials.springWire':
+    'strength of a wire of 1 mm times its diameter in mm to a power: music wire 2060 MPa and −0.163, hard-drawn 1510 MPa and −0.201, oil-tempered 1610 MPa and −0.193, stainless 1867 MPa and −0.146. Moduli and density by the kind of wire: 206 and 81.5 GPa (oil-tempered 79.5 GPa), 7850 kg/m³; stainless 180 and 70 GPa, 7900 kg/m³.',
   'materials.tabulatedStrengthFactor':
     'straight between the two temperatures of the list next to the given one; the first share below the list, 0 above it.',
+  'structures.torsionSpringTorque':
+    'the spring is wound by the angle of the joint beyond its free angle, the way that winds it; on the other side by nothing. Its torque is the rate times that, against the way it is wound.',
   'thermal.canLaw':
     'at each rise of the mounting face the film on the can (formula surface coefficient) and the temperature of the can settle to each other. Coefficient k of a law over the Chebyshev polynomials T, from order 0: the logarithm of the conductance is their sum at u, which runs from −1 to 1 with the logarithm of the rise.',
   'thermal.motorBalance':

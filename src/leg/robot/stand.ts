@@ -6,6 +6,7 @@ import { couplingOf } from '../coupling.js'
 import { uprightCompliance } from '../foot-result.js'
 import { STANDARD_GRAVITY } from '../gravity.js'
 import { type DrivenJoint, drivenJoints, type LegNumbers, type Prepared } from '../numbers.js'
+import { parallelTorqueOf } from '../parallel-torque.js'
 import { ratio } from '../parts/transmission/questions.js'
 import { efficiency } from '../parts/transmission/through-hip/whole.js'
 import { legInverse, poseOf } from '../pose.js'
@@ -22,6 +23,9 @@ function holding(leg: Prepared, force: number): ShaftPoint[] {
   const q = Float64Array.from(poseOf(leg))
   const torques = new Float64Array(3)
   legInverse(leg, STANDARD_GRAVITY).torqueInto(torques, 0, q, still, still, 0, 0, force)
+  const borne = new Float64Array(3)
+  parallelTorqueOf(leg)?.(borne, q)
+  for (let j = 0; j < 3; j++) torques[j] = torques[j]! - borne[j]!
   couplingOf(leg)?.si.actuatorTorquesInto(torques, 0, q, torques.slice())
   const calculation = calculationFor(leg)
   const torqueOf = { sidewaysHip: torques[0]!, hip: torques[1]!, knee: torques[2]! } satisfies Record<DrivenJoint, number>

@@ -3,6 +3,7 @@ import { sidewaysFrom, sidewaysTo } from '../joints/fields.js'
 import { stance } from '../load/stance.js'
 import { hipOf, kneeOf } from '../motion/instances.js'
 import { footForce, isLoaded, pinLoad, stride } from '../motion/values.js'
+import { springForce } from '../springs/values.js'
 import { shaftForce } from '../transmission/questions.js'
 import { isThroughHip, stageIn } from '../transmission/through-hip/stage.js'
 import * as shaft from './fields.js'
@@ -49,10 +50,19 @@ const cordsOnShaft = value('shaft.cords', ['leg', 'event', 'air', 'age'], (use, 
   const joint = stageIn(use)
   return joint === undefined ? both : use.run(withStage, { both, stage: use.at(shaftForce, { joint }) })
 })
-/** Force of cords and links on the hip shaft. Crank, or pulley on the hip axis, and upper link press on it against each other, each in its own plane: both are counted. */
-export const shaftLoad = value('shaft.load', ['leg', 'event', 'air', 'age'], (use) =>
-  use.run(together, { shaftForce: use(cordsOnShaft), footForce: use(pinLoad) }),
+const withSpring = line(
+  'load of the hip shaft with its spring',
+  { load: 'force', spring: 'force' },
+  'force',
+  'load + spring',
+  (x) => x.load + x.spring,
 )
+/** Force of cords, links and the hip's spring on the hip shaft. Crank, or pulley on the hip axis, and upper link press on it against each other, each in its own plane: both are counted. */
+export const shaftLoad = value('shaft.load', ['leg', 'event', 'air', 'age'], (use, at) => {
+  const load = use.run(together, { shaftForce: use(cordsOnShaft), footForce: use(pinLoad) })
+  const spring = use.at(springForce, { joint: hipOf(use, at.leg) })
+  return spring === undefined ? load : use.run(withSpring, { load, spring })
+})
 /** Couple of a force that pushes the foot sideways: it tilts the leg on its shaft, in the direction in which an upright load does. */
 export const shaftCouple = value('shaft.couple', ['leg', 'event'], (use) => (use(isLoaded) ? use(stride).hipCouple : 0))
 /** Load of the nearer bearing. Of an overhung leg it is more than the whole load. */

@@ -1,4 +1,5 @@
 import type { Field, Fields } from '../../schema/index.js'
+import { spring } from '../springs/section.js'
 import { beltDrive } from '../transmission/belt/section.js'
 import { cordDrive } from '../transmission/cord/section.js'
 import { directDrive } from '../transmission/direct/section.js'
@@ -22,17 +23,6 @@ const mounted = {
   /** The bolts that hold the motor on its plate, from the section bolts. */
   motorBolts: { refersTo: 'bolts', optional: true },
 } as const satisfies Fields
-
-/** A spring or counterweight in parallel with the drive. */
-const parallel = {
-  section: {
-    /** Torsional stiffness of the spring about the joint. */
-    stiffness: { kind: 'torsionalStiffness', min: 0 },
-    /** Joint angle at which the spring is relaxed. */
-    relaxedAt: { kind: 'angle', min: '-360 deg', max: '360 deg' },
-  },
-  optional: true,
-} as const satisfies Field
 
 const drive = {
   variants: 'kind',
@@ -63,8 +53,6 @@ export const joints = {
         variants: 'kind',
         of: { belt: beltDrive, gear: gearDrive, gearbox: gearboxDrive, direct: directDrive, held: heldDrive, cord: cordDrive },
       },
-      /** A spring in parallel with the drive. */
-      parallel,
     },
     optional: true,
   },
@@ -77,8 +65,8 @@ export const joints = {
       ...pivot,
       /** How it is driven. */
       drive,
-      /** A spring in parallel with the drive. */
-      parallel,
+      /** A spring in parallel with the drive. It relieves the motor in some poses and loads it in others. */
+      spring: { variants: 'kind', of: spring, optional: true },
     },
   },
   /** The knee. */
@@ -92,8 +80,8 @@ export const joints = {
       drive,
       /** How a drum on the hip axis drives the knee. Left out where the motor sits on the upper link. */
       through: { variants: 'kind', of: throughHip, optional: true },
-      /** A spring in parallel with the drive. */
-      parallel,
+      /** A spring in parallel with the drive. It relieves the motor in some poses and loads it in others. */
+      spring: { variants: 'kind', of: spring, optional: true },
     },
   },
 } as const satisfies Fields

@@ -1,6 +1,7 @@
 import { line, type Of, type Use, value } from '../../run/index.js'
 import { hipOf, kneeOf } from '../motion/instances.js'
 import { driveLoad, jointLoad, stride } from '../motion/values.js'
+import { isSprung, springForce } from '../springs/values.js'
 import { alongAxes } from '../transmission/questions.js'
 import { linkage } from '../transmission/through-hip/fields.js'
 import { isThroughHip, stageIn } from '../transmission/through-hip/stage.js'
@@ -20,19 +21,42 @@ const squeezed = line(
 /** The leg that a link belongs to is its only one so far. */
 const legOf = (use: Use<'link' | 'event'>): Of<'leg'> => use.all('leg')[0] as Of<'leg'>
 
+/** Torques at knee and hip. Between a joint and the pin of its spring a link carries what the drive holds, beyond it what the whole joint does. */
+function atKnee(use: Use<'link' | 'event'>, leg: Of<'leg'>): number {
+  const joint = kneeOf(use, leg)
+  const knee = use.at(jointLoad, { joint })
+  return use.at(isSprung, { leg }) && !isThroughHip(use) ? use.run(larger, { hip: use.at(driveLoad, { joint }), knee }) : knee
+}
+function atHip(use: Use<'link' | 'event'>, leg: Of<'leg'>): number {
+  const joint = hipOf(use, leg)
+  const hip = use.at(driveLoad, { joint })
+  return use.at(isSprung, { leg }) ? use.run(larger, { hip, knee: use.at(jointLoad, { joint }) }) : hip
+}
+const withSprings = line(
+  'force of foot and springs',
+  { foot: 'force', springs: { list: 'force' } },
+  'force',
+  'foot + sum(springs)',
+  (x) => x.foot + x.springs.reduce((sum, one) => sum + one, 0),
+)
+
 /** Moment that a link carries in the plane: the upper link the hip torque at its root and the knee torque at its end, the lower link the knee torque. */
 export const bendingMoment = value('link.moment', ['link', 'event'], (use, at) => {
   const leg = legOf(use)
-  const knee = use.at(jointLoad, { joint: kneeOf(use, leg) })
+  const knee = atKnee(use, leg)
   if (use.nameOf('link', at.link) === 'lower') return knee
-  const hip = use.at(driveLoad, { joint: hipOf(use, leg) })
+  const hip = atHip(use, leg)
   // Rod, belt or cord carries the knee's torque past the upper link, which then bears that of the hip's drum.
   return isThroughHip(use) ? hip : use.run(larger, { hip, knee })
 })
-/** Force in the plane that a link passes on, in whatever direction: that of the foot, with a rod that of the knee pin. */
-export const force = value('link.force', ['link', 'event'], (use) => {
+/** Force in the plane that a link passes on, in whatever direction: that of the foot, with a rod that of the knee pin, and that of the springs at its joints. */
+export const force = value('link.force', ['link', 'event'], (use, at) => {
   const { vertical, forward, kneePin } = use(stride)
-  return use(linkage) === undefined ? use.run(along, { vertical, forward }) : kneePin
+  const foot = use(linkage) === undefined ? use.run(along, { vertical, forward }) : kneePin
+  const leg = legOf(use)
+  const joints = use.nameOf('link', at.link) === 'lower' ? [kneeOf(use, leg)] : [hipOf(use, leg), kneeOf(use, leg)]
+  const springs = joints.flatMap((joint) => use.at(springForce, { joint }) ?? [])
+  return springs.length === 0 ? foot : use.run(withSprings, { foot, springs })
 })
 /** Force along a link: the same, and with belt or cord along the upper link what these press it together with. */
 export const axialForce = value('link.axialForce', ['link', 'event', 'air', 'age'], (use, at) => {

@@ -1,10 +1,11 @@
-import { KNEE_BACKWARD, LegKernel, lateralFootForce, REACHED } from '../../../kinematics/index.js'
+import { KNEE_BACKWARD, LegKernel, REACHED } from '../../../kinematics/index.js'
+import { springTorqueAt } from '../springs/law.js'
 import { clean, JointLoad } from './joint-load.js'
 import { linkDynamics } from './link-dynamics.js'
-import { PulleyDrive } from './pulley-drive.js'
-import { RodDrive } from './rod-drive.js'
+import { SidewaysLoad } from './sideways-load.js'
 import { footPathOf, type Moment, momentsOf, rowsOf, type StrideInput, uprightForces } from './stride-moments.js'
 import type { ThroughDrive } from './through-drive.js'
+import { throughDriveOf } from './through-drive-of.js'
 
 /** Lowest and highest traction: a torque is linear in the force along the ground, so its worst is at one of them. */
 const ENDS = 2
@@ -22,15 +23,12 @@ const state = new Float64Array(9)
 const velocity = state.subarray(3, 6)
 const acceleration = state.subarray(6, 9)
 
+/** Joint torques less those of the springs beside the drives. */
+const held = new Float64Array(3)
+
 /** Adds to the torques of the links what joint torques hold against a force of the ground on the foot, which is linear in it. */
 function underForce(along: number, across: number, upright: number): void {
   for (let j = 0; j < 3; j++) torques[j] = own[j]! - (jacobian[j]! * along + jacobian[j + 3]! * across + jacobian[j + 6]! * upright)
-}
-
-/** What drives the knee from a drum on the hip axis; absent where its motor sits on the upper link. */
-function throughDriveOf(x: StrideInput): ThroughDrive | undefined {
-  if (x.kneePulleys !== undefined) return new PulleyDrive(x.kneePulleys, x)
-  return x.linkage === undefined ? undefined : new RodDrive({ ...x.linkage, ground: x.upperLink }, x)
 }
 
 /** A leg in the moments of a stride, and the largest of what its parts bear. */
@@ -44,22 +42,27 @@ class Stride {
   vertical = 0
   sideways = 0
   farthest = 0
-  readonly across = { force: 0, bending: 0, twist: 0, knee: 0, hip: 0 }
+  readonly across = new SidewaysLoad()
   reached = true
   hardest = { torque: -1, phase: 0.5, hip: 0, knee: 0 }
   readonly #kernel: LegKernel
   readonly #links: ReturnType<typeof linkDynamics>
   readonly #airborne: readonly number[]
+  /** Whether springs bear part of what the joints hold. The drives then also hold the leg with its foot lifted, in one more way. */
+  readonly #sprung: boolean
+  readonly #lifted: number
 
   constructor(readonly x: StrideInput) {
     const rows = rowsOf(x)
     this.#airborne = new Array<number>(rows).fill(0)
-    const load = () => new JointLoad(ENDS * rows)
+    this.#sprung = x.hipSpring !== undefined || x.kneeSpring !== undefined
+    this.#lifted = ENDS * rows
+    const load = () => new JointLoad(this.#sprung ? this.#lifted + 1 : this.#lifted)
     ;[this.hip, this.knee] = [load(), load()]
     this.#kernel = new LegKernel(x.hipOffset, x.upperLink, x.lowerLink)
     this.#links = linkDynamics(x, x.gravity)
     this.through = throughDriveOf(x)
-    ;[this.hipDrum, this.kneeDrum] = this.through === undefined ? [this.hip, this.knee] : [load(), load()]
+    ;[this.hipDrum, this.kneeDrum] = this.through === undefined && !this.#sprung ? [this.hip, this.knee] : [load(), load()]
     const { moving, turns, period, moments } = momentsOf(x)
     const path = moving ? footPathOf(x, period).si : undefined
     if (path === undefined) state.fill(0).set([0, x.hipOffset, -x.height])
@@ -84,29 +87,16 @@ class Stride {
       this.#bear(ENDS * row, x.tractionLowest * force, force, moment)
       this.#bear(ENDS * row + 1, x.tractionHighest * force, force, moment)
       this.vertical = Math.max(this.vertical, force)
-      this.#lean(force)
+      this.across.take(x, force, angles[2]!)
     }
+    if (this.#sprung) this.#bear(this.#lifted, 0, 0, moment)
     this.hip.turn(angles[1]!, rates[1]!, moment.stands)
     this.knee.turn(angles[2]!, rates[2]!, moment.stands)
-    if (this.through !== undefined) {
+    if (this.hipDrum !== this.hip) {
       this.hipDrum.turn(angles[1]!, rates[1]!, moment.stands)
-      this.kneeDrum.turn(this.through.angle, this.through.rate, moment.stands)
+      this.kneeDrum.turn(this.through?.angle ?? angles[2]!, this.through?.rate ?? rates[2]!, moment.stands)
     }
     this.durations.push(moment.lasts)
-  }
-
-  /** Takes what a force of the ground across the plane of the leg does to its links. */
-  #lean(upright: number): void {
-    const { x, across } = this
-    const force = x.lateral * upright
-    if (!(force > 0)) return
-    const kneeAngle = angles[2]!
-    const { upperAtHip, upperAtKnee, upperTwist, kneeCouple, hipCouple } = lateralFootForce.si({ ...x, force, kneeAngle })
-    across.force = Math.max(across.force, force)
-    across.bending = Math.max(across.bending, upperAtHip, upperAtKnee)
-    across.twist = Math.max(across.twist, upperTwist)
-    across.knee = Math.max(across.knee, kneeCouple)
-    across.hip = Math.max(across.hip, hipCouple)
   }
 
   /** Angles, rates and accelerations of the joints at `state`; whether the leg reaches it. */
@@ -135,19 +125,33 @@ class Stride {
 
   /** Takes the torques under a force of the ground on a foot of one row, at one end of the traction. */
   #bear(way: number, along: number, force: number, { stands, phase }: Moment): void {
-    const { x, through } = this
+    const { x } = this
     for (const across of x.lateral > 0 ? [-x.lateral, x.lateral, 0] : STRAIGHT) this.#hold(along, across * force, force)
     const [hip, knee] = [torques[1]!, torques[2]!]
     const [atHip, atKnee] = [accelerations[1]!, accelerations[2]!]
     this.hip.bear(way, hip, hip + (x.hipRotorInertia + x.kneeRotorAtHip) * atHip + x.rotorCoupling * atKnee)
     this.knee.bear(way, knee, knee + x.rotorCoupling * atHip + x.kneeRotorInertia * atKnee)
-    if (through !== undefined) {
-      through.load(angles, rates, accelerations, torques, along, force)
-      this.hipDrum.bear(way, through.hip.torque, through.hip.shaftTorque)
-      this.kneeDrum.bear(way, through.knee.torque, through.knee.shaftTorque)
-    }
+    if (this.hipDrum !== this.hip) this.#drive(way, along, force)
     const largest = Math.max(Math.abs(hip), Math.abs(knee))
     if (stands && largest > this.hardest.torque) this.hardest = { torque: largest, phase, hip: angles[1]!, knee: angles[2]! }
+  }
+
+  /** Takes what the drives hold: the torques of the joints less those of springs, at the drums. */
+  #drive(way: number, along: number, force: number): void {
+    const { x, through } = this
+    held.set(torques)
+    held[1] = held[1]! - springTorqueAt(x.hipSpring, angles[1]!)
+    held[2] = held[2]! - springTorqueAt(x.kneeSpring, angles[2]!)
+    if (through === undefined) {
+      const [hip, knee] = [held[1]!, held[2]!]
+      const [atHip, atKnee] = [accelerations[1]!, accelerations[2]!]
+      this.hipDrum.bear(way, hip, hip + (x.hipRotorInertia + x.kneeRotorAtHip) * atHip + x.rotorCoupling * atKnee)
+      this.kneeDrum.bear(way, knee, knee + x.rotorCoupling * atHip + x.kneeRotorInertia * atKnee)
+      return
+    }
+    through.load(angles, rates, accelerations, held, along, force)
+    this.hipDrum.bear(way, through.hip.torque, through.hip.shaftTorque)
+    this.kneeDrum.bear(way, through.knee.torque, through.knee.shaftTorque)
   }
 }
 

@@ -1,4 +1,5 @@
 import { FootPath, STANCE_PARTS, stanceForce } from '../../../kinematics/index.js'
+import type { SpringLaw } from '../springs/law.js'
 import type { SlenderLinks } from './link-dynamics.js'
 import type { KneePulleys } from './pulley-drive.js'
 import type { Linkage } from './rod-drive.js'
@@ -38,6 +39,9 @@ export interface StrideInput extends SlenderLinks {
   readonly linkage?: Omit<Linkage, 'ground'> | undefined
   /** Belt or cord from a pulley on the hip axis to the knee; absent likewise. */
   readonly kneePulleys?: KneePulleys | undefined
+  /** Springs in parallel with the drives; absent where there are none. */
+  readonly hipSpring?: SpringLaw | undefined
+  readonly kneeSpring?: SpringLaw | undefined
 }
 
 /** A moment of a stride. */

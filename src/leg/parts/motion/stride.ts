@@ -1,4 +1,5 @@
 import { formula } from '../../../formula/index.js'
+import { SPRING_LAW } from '../springs/law.js'
 import { strideLoadsOf } from './stride-loads.js'
 
 /** Forces and joint torques of a leg over a stride, or in a pose that is held: the largest of moments sampled in stance and swing. */
@@ -85,6 +86,10 @@ export const strideLoads = /* @__PURE__ */ formula('leg.strideLoads', {
       },
       optional: true,
     },
+    /** The spring in parallel with the hip's drive. Left out where there is none. */
+    hipSpring: { fields: SPRING_LAW, optional: true },
+    /** The spring in parallel with the knee's drive. */
+    kneeSpring: { fields: SPRING_LAW, optional: true },
   },
   requires: {
     kneePulleys: { accepts: 'must have a ratio other than zero', holds: ({ kneePulleys }) => kneePulleys?.ratio !== 0 },
@@ -128,7 +133,7 @@ export const strideLoads = /* @__PURE__ */ formula('leg.strideLoads', {
     kneeLowest: { kind: 'angle', infinite: true },
     /** Highest angle of the knee. */
     kneeHighest: { kind: 'angle', infinite: true },
-    /** Torque that the hip's drive holds at its drum: that of the joint, and of a knee that is driven through the hip its part. */
+    /** Torque that the hip's drive holds at its drum: that of the joint less what a spring bears, and of a knee that is driven through the hip its part. */
     hipDrumTorque: 'torque',
     /** The same with the inertia of the rotor. */
     hipDrumShaftTorque: 'torque',
@@ -179,6 +184,7 @@ export const strideLoads = /* @__PURE__ */ formula('leg.strideLoads', {
     'force along the ground in proportion to the force across it, at its worst end in every moment',
     'twelve moments of stance, its ends and its middle, and twelve of swing: the largest torque of a swing to two per cent',
     'in each twelfth of a walk’s stance its largest force',
+    'beside springs the drives hold the leg with its foot lifted as well, in every pose',
   ],
   source: [
     {

@@ -1,11 +1,12 @@
 import type { DrivenJoint } from '../../numbers.js'
-import { line, type Of, value } from '../../run/index.js'
+import { type At, line, type Of, type Use, value } from '../../run/index.js'
 import { from, to } from '../joints/fields.js'
 import * as links from '../links/fields.js'
 import { body } from '../links/values.js'
 import { stance } from '../load/stance.js'
 import { kneeRotor, rotorAtJoint } from '../motors/rotor.js'
 import { mass } from '../robot/fields.js'
+import { isSprung, springLaw } from '../springs/values.js'
 import { efficiency, signedRatio } from '../transmission/questions.js'
 import { linkage } from '../transmission/through-hip/fields.js'
 import { isStage, isThroughHip, stageIn } from '../transmission/through-hip/stage.js'
@@ -24,8 +25,8 @@ const kneePulleys = value('motion.kneePulleys', [], (use) => {
   return joint === undefined ? undefined : { ratio: use.at(signedRatio, { joint }), efficiency: use.at(efficiency, { joint }) }
 })
 
-/** Forces and torques of the leg over a stride. */
-export const stride = value('motion.stride', ['leg', 'stance'], (use, at) => {
+/** Runs a stride with the springs of the leg, or without them. */
+function strideWith(use: Use<'leg' | 'stance'>, at: At<'leg' | 'stance'>, springs: 'with' | 'without') {
   const [upper, lower] = [{ link: upperOf(use, at.leg) }, { link: lowerOf(use, at.leg) }]
   const {
     height,
@@ -75,8 +76,14 @@ export const stride = value('motion.stride', ['leg', 'stance'], (use, at) => {
     blocked,
     linkage: use(linkage),
     kneePulleys: use(kneePulleys),
+    hipSpring: springs === 'with' ? use.at(springLaw, { joint: hipOf(use, at.leg) }) : undefined,
+    kneeSpring: springs === 'with' ? use.at(springLaw, { joint: kneeOf(use, at.leg) }) : undefined,
   })
-})
+}
+/** Forces and torques of the leg over a stride. */
+export const stride = value('motion.stride', ['leg', 'stance'], (use, at) => strideWith(use, at, 'with'))
+/** The same of a leg whose springs are broken. */
+const strideAlone = value('motion.strideAlone', ['leg', 'stance'], (use, at) => strideWith(use, at, 'without'))
 
 /** What a stance means for one joint. */
 export interface JointMotion {
@@ -118,15 +125,10 @@ export const jointMotion = value('motion.joint', ['joint', 'stance'], (use, at):
       }
 })
 
-/** What a stance means for the drum of a joint's drive: that of the joint, unless the knee is driven through the hip. Its second stage moves the knee itself. */
-export const driveMotion = value('motion.drive', ['joint', 'stance'], (use, at): JointMotion => {
-  if (isStage(use, at.joint)) return use.at(jointMotion, { joint: use.all('joint')[1] as Of<'joint'> })
-  const own = use(jointMotion)
-  const aside = use.nameOf('stance', at.stance) === 'unloaded' || use.nameOf('joint', at.joint) === 'sidewaysHip'
-  if (!isThroughHip(use) || aside) return own
-  const s = use(stride)
+/** What a stride means for the drum of a joint's drive. */
+function atDrum(joint: DrivenJoint, own: JointMotion, s: ReturnType<(typeof strideLoads)['si']>): JointMotion {
   if (s.rodDrives === 'no') throw new RangeError('the rod of the knee is at a dead point in this stance, or its links do not reach')
-  return (use.nameOf('joint', at.joint) as DrivenJoint) === 'hip'
+  return joint === 'hip'
     ? { ...own, torque: s.hipDrumTorque, shaftTorque: s.hipDrumShaftTorque, shaftRms: s.hipDrumShaftRms }
     : {
         torque: s.kneeDrumTorque,
@@ -137,6 +139,28 @@ export const driveMotion = value('motion.drive', ['joint', 'stance'], (use, at):
         lowest: s.kneeDrumLowest,
         highest: s.kneeDrumHighest,
       }
+}
+
+/**
+ * What a stance means for the drum of a joint's drive: that of the joint, unless the knee is driven through the hip, whose second stage moves the knee itself, or a spring stands beside the drive. On the
+ * shelf the drive of a leg with springs is assumed to hold the leg in its standing pose against them.
+ */
+export const driveMotion = value('motion.drive', ['joint', 'stance'], (use, at): JointMotion => {
+  if (isStage(use, at.joint)) return use.at(jointMotion, { joint: use.all('joint')[1] as Of<'joint'> })
+  const own = use(jointMotion)
+  if (use.nameOf('joint', at.joint) === 'sidewaysHip') return own
+  const aside = use.nameOf('stance', at.stance) === 'unloaded'
+  if (use(isSprung)) {
+    const drum = atDrum(use.nameOf('joint', at.joint) as DrivenJoint, own, use(stride))
+    return aside ? { ...STILL, torque: drum.torque } : drum
+  }
+  if (!isThroughHip(use) || aside) return own
+  return atDrum(use.nameOf('joint', at.joint) as DrivenJoint, own, use(stride))
+})
+/** The same with the springs broken. */
+export const driveAlone = value('motion.driveAlone', ['joint', 'stance'], (use, at): JointMotion => {
+  const own = use(jointMotion)
+  return isThroughHip(use) ? atDrum(use.nameOf('joint', at.joint) as DrivenJoint, own, use(strideAlone)) : own
 })
 
 /** Torque at the drum of largest magnitude in an event, with its sign. */

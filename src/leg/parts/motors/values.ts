@@ -1,7 +1,7 @@
 import { backEmfConstant, dragLoss, motorTorqueBand, noLoadLoss } from '../../../thermal/index.js'
 import { line, type Use, value } from '../../run/index.js'
 import { heating } from '../load/fields.js'
-import { driveMotion } from '../motion/values.js'
+import { driveAlone, driveMotion } from '../motion/values.js'
 import { efficiency, ratio } from '../transmission/questions.js'
 import * as motor from './fields.js'
 
@@ -77,6 +77,11 @@ function torqueAt(use: Use<'joint' | 'event'>, torque: number): number {
 /** Motor torque at the largest joint torque. A held leg does not accelerate its rotor. */
 export const motorTorque = value('motor.torque', ['joint', 'event'], (use) => {
   const { torque, shaftTorque } = use(driveMotion)
+  return torqueAt(use, use(heating) === 'held' ? torque : shaftTorque)
+})
+/** The same with the springs of the leg broken. */
+export const motorTorqueAlone = value('motor.torqueAlone', ['joint', 'event'], (use) => {
+  const { torque, shaftTorque } = use(driveAlone)
   return torqueAt(use, use(heating) === 'held' ? torque : shaftTorque)
 })
 /** Motor torque that heats: the root mean square of a motion, or the torque held; 0 where motors stay cold. */

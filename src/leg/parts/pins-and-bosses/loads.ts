@@ -2,6 +2,7 @@ import { clevisSidePlay, pinCouple } from '../../../fasteners/index.js'
 import { line, type Of, value } from '../../run/index.js'
 import { length } from '../links/fields.js'
 import { isLoaded, pinLoad, stride } from '../motion/values.js'
+import { springForce } from '../springs/values.js'
 import { shaftForce } from '../transmission/questions.js'
 import { linkage } from '../transmission/through-hip/fields.js'
 import { stageIn } from '../transmission/through-hip/stage.js'
@@ -34,10 +35,20 @@ export const driveOnPin = value('pin.driveForce', ['joint', 'event', 'air', 'age
   const stageForce = use.at(shaftForce, { joint: stage })
   return isKnee ? stageForce : use.run(withStage, { shaftForce: use(shaftForce), stageForce })
 })
-/** Force on the pin of a joint: transmission and links together. */
-export const pinForce = value('pin.force', ['joint', 'event', 'air', 'age'], (use) =>
-  use.run(together, { shaftForce: use(driveOnPin), footForce: use(pinLoad) }),
+const withSpring = line(
+  'force of drive, foot and spring',
+  { force: 'force', spring: 'force' },
+  'force',
+  'force + spring',
+  (x) => x.force + x.spring,
 )
+
+/** Force on the pin of a joint: transmission, links and spring together. */
+export const pinForce = value('pin.force', ['joint', 'event', 'air', 'age'], (use) => {
+  const force = use.run(together, { shaftForce: use(driveOnPin), footForce: use(pinLoad) })
+  const spring = use(springForce)
+  return spring === undefined ? force : use.run(withSpring, { force, spring })
+})
 
 /** Couple that prises the pin of a joint, from a force that pushes the foot sideways. A hip shaft turns in bearings that take it off the hip pin. */
 export const couple = value('pin.couple', ['joint', 'event'], (use, at) => {

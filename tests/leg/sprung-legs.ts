@@ -1,0 +1,35 @@
+import { readFileSync } from 'node:fs'
+import { describeLeg, withFields } from '../../src/leg/index.js'
+
+/** The revised mudflat leg, and the same with a spring beside its knee (oracles/leg-springs.py has the numbers). */
+export const plain = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8'))
+
+export const TORSION = {
+  kind: 'torsion',
+  wire: 'musicWire',
+  wireDiameter: '3 mm',
+  coilDiameter: '26 mm',
+  coils: 9.5,
+  fixedLeg: '60 mm',
+  movingLeg: '60 mm',
+  freeAngle: '10 deg',
+  winds: 'growing',
+  mandrel: '16 mm',
+  seat: { material: 'ASA', length: '40 mm' },
+} as const
+export const EXTENSION = {
+  kind: 'extension',
+  wire: 'musicWire',
+  wireDiameter: '2 mm',
+  coilDiameter: '16 mm',
+  coils: 24,
+  freeLength: '74 mm',
+  initialTension: '10 N',
+  bendRadius: '4 mm',
+  fixedEnd: { up: '90 mm', forward: '10 mm' },
+  movingEnd: { down: '-15 mm', forward: '25 mm' },
+  anchor: { material: 'ASA', pinDiameter: '8 mm', depth: '22 mm', arm: '5 mm' },
+} as const
+
+export const torsion = withFields(plain, { 'joints.knee.spring': TORSION })
+export const extension = withFields(plain, { 'joints.knee.spring': EXTENSION })
