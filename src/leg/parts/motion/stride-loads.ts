@@ -50,14 +50,12 @@ class Stride {
   readonly #airborne: readonly number[]
   /** Whether springs bear part of what the joints hold. The drives then also hold the leg with its foot lifted, in one more way. */
   readonly #sprung: boolean
-  readonly #lifted: number
 
   constructor(readonly x: StrideInput) {
     const rows = rowsOf(x)
     this.#airborne = new Array<number>(rows).fill(0)
     this.#sprung = x.hipSpring !== undefined || x.kneeSpring !== undefined
-    this.#lifted = ENDS * rows
-    const load = () => new JointLoad(this.#sprung ? this.#lifted + 1 : this.#lifted)
+    const load = () => new JointLoad(ENDS * rows + (this.#sprung ? 1 : 0))
     ;[this.hip, this.knee] = [load(), load()]
     this.#kernel = new LegKernel(x.hipOffset, x.upperLink, x.lowerLink)
     this.#links = linkDynamics(x, x.gravity)
@@ -89,7 +87,7 @@ class Stride {
       this.vertical = Math.max(this.vertical, force)
       this.across.take(x, force, angles[2]!)
     }
-    if (this.#sprung) this.#bear(this.#lifted, 0, 0, moment)
+    if (this.#sprung) this.#bear(ENDS * forces.length, 0, 0, moment)
     this.hip.turn(angles[1]!, rates[1]!, moment.stands)
     this.knee.turn(angles[2]!, rates[2]!, moment.stands)
     if (this.hipDrum !== this.hip) {
@@ -139,14 +137,12 @@ class Stride {
   /** Takes what the drives hold: the torques of the joints less those of springs, at the drums. */
   #drive(way: number, along: number, force: number): void {
     const { x, through } = this
-    held.set(torques)
-    held[1] = held[1]! - springTorqueAt(x.hipSpring, angles[1]!)
-    held[2] = held[2]! - springTorqueAt(x.kneeSpring, angles[2]!)
+    held[1] = torques[1]! - springTorqueAt(x.hipSpring, angles[1]!)
+    held[2] = torques[2]! - springTorqueAt(x.kneeSpring, angles[2]!)
     if (through === undefined) {
-      const [hip, knee] = [held[1]!, held[2]!]
       const [atHip, atKnee] = [accelerations[1]!, accelerations[2]!]
-      this.hipDrum.bear(way, hip, hip + (x.hipRotorInertia + x.kneeRotorAtHip) * atHip + x.rotorCoupling * atKnee)
-      this.kneeDrum.bear(way, knee, knee + x.rotorCoupling * atHip + x.kneeRotorInertia * atKnee)
+      this.hipDrum.bear(way, held[1]!, held[1]! + (x.hipRotorInertia + x.kneeRotorAtHip) * atHip + x.rotorCoupling * atKnee)
+      this.kneeDrum.bear(way, held[2]!, held[2]! + x.rotorCoupling * atHip + x.kneeRotorInertia * atKnee)
       return
     }
     through.load(angles, rates, accelerations, held, along, force)
