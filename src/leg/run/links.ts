@@ -111,6 +111,8 @@ const linked = ({ from }: Known, negative: boolean): Link => (negative ? { ...fr
 export function originOf(place: Place, candidates: readonly Candidate[]): Link | undefined {
   const { found, negative } = originsOf(place, withOrigin(candidates))
   const one = place.path === '' ? found.at(-1) : bestOf(found, place.path).at(-1)
+  if (one !== undefined && place.path !== '' && isPlainOne({ ...place, kind: one.kind ?? 'ratio' }) && likeness(one.name, place.path) === 0)
+    return undefined
   return one === undefined ? undefined : linked(one, negative)
 }
 
@@ -123,33 +125,24 @@ export function linksOf(places: readonly Place[], candidates: readonly Candidate
   const links = new Map<Place, Link>()
   const taken = new Set<Known>()
   for (const byName of [true, false])
-    for (const place of byName ? [...places].reverse() : onesLast(places)) {
+    for (const place of [...places].reverse()) {
       if (links.has(place)) continue
       const { found, negative } = originsOf(place, known)
       const best = bestOf(found, place.path)
-      const free = best.filter((each) => !taken.has(each)).at(-1)
-      // A value writes a 1 of its own rather than use one twice that is named after something else.
-      const one = free ?? (place.number === 1 && !byName ? undefined : best.at(-1))
-      if (one === undefined || (likeness(one.name, place.path) === 0 && (byName || mayBeWritten(place, best)))) continue
+      const one = best.filter((each) => !taken.has(each)).at(-1) ?? best.at(-1)
+      // The 1 of no cycles, no shift and no reduction: without a name that fits, a value wrote it itself.
+      if (one === undefined || (likeness(one.name, place.path) === 0 && (byName || isPlainOne(place)))) continue
       taken.add(one)
       links.set(place, linked(one, negative))
     }
   return links
 }
 
-/** Places in reverse, then those of a 1 as they stand: what is written without an origin stands behind what was read. */
-const onesLast = (places: readonly Place[]): readonly Place[] => [
-  ...places.filter(({ number }) => number !== 1).reverse(),
-  ...places.filter(({ number }) => number === 1),
-]
-
-/** Whether a number without a name that fits may be one that the value wrote itself: 1 stands for no cycles, no shift and no reduction at once. */
-const mayBeWritten = ({ number, kind }: Place, best: readonly Known[]): boolean =>
-  number === 1 && (best.length > 1 || best.some((one) => one.from.of === 'step' || one.kind !== kind))
-
 const sameKind = (a: string | undefined, b: string | undefined) => a === undefined || b === undefined || a === b
 const sameDimension = (a: string | undefined, b: string | undefined) =>
   a === undefined || b === undefined || kindRow(a as Kind).dim === kindRow(b as Kind).dim
+
+const isPlainOne = ({ number, kind }: Place): boolean => number === 1 && (kind === 'ratio' || kind === 'count')
 
 /** The candidates whose names fit best. */
 function bestOf(found: readonly Known[], path: string): readonly Known[] {
