@@ -13,6 +13,7 @@ import {
   describeLeg,
   governingReserve,
   htmlReport,
+  legDrawings,
   legFormula,
   legNumbers,
 } from '../src/leg/index.js'
@@ -33,6 +34,7 @@ buildSync({
 
 const text = readFileSync('examples/mudflat-leg-revised.yaml', 'utf8')
 const leg = describeLeg(text)
+const first = describeLeg(readFileSync('examples/mudflat-leg-first.yaml', 'utf8'))
 const numbers = legNumbers(leg)
 const BASIC: readonly CaseId[] = ['stand', 'walk', 'stall']
 const [plate] = Object.keys(numbers.plates) as [string]
@@ -196,5 +198,15 @@ export const rows: Row[] = [
     work: 'report of the demo leg as HTML, pictures left out',
     ours: timed('limbwright', () => htmlReport(verdict()).length),
     bound: { atMostSeconds: 0.3 },
+  },
+  {
+    work: 'report of the demo leg as HTML with its drawings, drawn anew',
+    ours: timed('limbwright', () => htmlReport(verdict(), { drawings: legDrawings(verdict(), { style: 'page' }) }).length),
+    bound: { atMostSeconds: 1.5 },
+  },
+  {
+    work: 'assessment and report of the first demo leg, changes solved for every failing check',
+    ours: timed('limbwright', () => htmlReport(assess(first)).length),
+    bound: { atMostSeconds: 1.5 },
   },
 ]

@@ -4,9 +4,9 @@ import { ALL_CASE_IDS, type CaseId } from '../cases/events.js'
 import type { Joint, LegNumbers } from '../numbers.js'
 import { CHECKS } from '../parts/index.js'
 import { sameStructure } from '../parts/structure.js'
-import { type Cell, KNOWN } from '../run/index.js'
-import { type Comparison, comparisonsOf, reserveIn } from './compare.js'
+import { type Comparison, comparisonsOf } from './compare.js'
 import { keyOf, requiredOf } from './findings.js'
+import { differing, Judged, judge, leastOf } from './judged.js'
 
 /** The governing check of a leg: the fast form of `assess` that explains nothing. */
 export interface QuickVerdict {
@@ -16,22 +16,6 @@ export interface QuickVerdict {
   readonly id: string
   readonly joint: Joint
   readonly case: CaseId
-}
-
-/** The reserve that was found last for a comparison, and for which values of its sides. */
-class Judged {
-  readonly demand: Cell
-  readonly capacity: Cell
-  readonly unless: Cell | undefined
-  /** Demand and capacity found last, and why the check does not apply. What is not a number is never the same again. */
-  required: unknown = Number.NaN
-  borne: unknown = Number.NaN
-  why: unknown = undefined
-  /** Absent where the check does not apply. */
-  reserve: number | undefined = undefined
-  constructor(readonly comparison: Comparison) {
-    ;({ demand: this.demand, capacity: this.capacity, unless: this.unless } = comparison)
-  }
 }
 
 /** Evaluates legs of one structure one after another: what a change does not reach stays. The answer does not depend on the legs before. */
@@ -113,52 +97,26 @@ export class QuickLeg {
     const calculation = this.load(x)
     return leastOf(calculation, this.#byKey.get(key) ?? [])
   }
-}
 
-/** Comparisons without those of the same check that read the same cells in a later load case: they find the same. */
-function differing(comparisons: readonly Comparison[]): Comparison[] {
-  const places = new Map<Cell, number>()
-  const placeOf = (cell: Cell | undefined): number => {
-    if (cell === undefined) return -1
-    const place = places.get(cell) ?? places.size
-    places.set(cell, place)
-    return place
+  /**
+   * Whether a check has a reserve in every load case it applies to; absent where it applies to none. The first one that is short of it decides: the
+   * one that was short last is tried first.
+   */
+  has(x: LegNumbers, key: string, required: number): boolean | undefined {
+    const calculation = this.load(x)
+    const group = this.#byKey.get(key) ?? []
+    let found: true | undefined
+    for (const [i, one] of group.entries()) {
+      const reserve = judge(calculation, one)
+      if (reserve === undefined) continue
+      found = true
+      if (reserve >= required) continue
+      group.splice(i, 1)
+      group.unshift(one)
+      return false
+    }
+    return found
   }
-  const seen = new Set<string>()
-  return comparisons.filter(({ check, joint, demand, capacity, unless }) => {
-    const key = `${check.id} ${joint} ${placeOf(demand)} ${placeOf(capacity)} ${placeOf(unless)}`
-    const isNew = !seen.has(key)
-    seen.add(key)
-    return isNew
-  })
-}
-
-function leastOf(calculation: LegCalculation, group: readonly Judged[]): number | undefined {
-  let least: number | undefined
-  for (const one of group) {
-    const found = judge(calculation, one)
-    if (found !== undefined && (least === undefined || found < least)) least = found
-  }
-  return least
-}
-
-/** The reserve of a comparison, found again only where one of its sides has changed. The calculation holds no change that has not spread. */
-function judge(calculation: LegCalculation, one: Judged): number | undefined {
-  const { demand, capacity, unless } = one
-  if (
-    demand.state === KNOWN &&
-    capacity.state === KNOWN &&
-    (unless === undefined || unless.state === KNOWN) &&
-    demand.value === one.required &&
-    capacity.value === one.borne &&
-    unless?.value === one.why
-  )
-    return one.reserve
-  one.reserve = reserveIn(calculation, one.comparison)
-  one.required = demand.value
-  one.borne = capacity.value
-  one.why = unless?.value
-  return one.reserve
 }
 
 /** The legs of the last call: the next one is nearly always of the same structure, and then only what differs is calculated. */

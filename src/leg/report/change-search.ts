@@ -6,7 +6,7 @@ import { withFields } from '../plans/with-fields.js'
 import type { Assessment, CheckResult } from '../result.js'
 import { amount, documentAmount, roundedBeyond } from './amounts.js'
 import { type FieldRow, fieldRows } from './fields-list.js'
-import { reached } from './reach.js'
+import { reached, tried } from './reach.js'
 
 /** Sizes and settings that a builder chooses; materials, the weather and catalogue values of motors are not among them. */
 const KINDS: readonly Kind[] = ['length', 'force', 'torque', 'time', 'mass', 'velocity', 'angle', 'peakPhaseCurrent']
@@ -106,16 +106,11 @@ export class ChangeSearch {
     return reached(this.#x, field.path)
   }
 
-  #with(field: FieldRow, x: number): { readonly leg: LegNumbers; readonly reserve: ReserveOf } {
+  #with(field: FieldRow, x: number): { readonly leg: LegNumbers; readonly reserve: ReserveOf; readonly has: (want: Want) => boolean } {
     const leg = reached(this.#x, field.path, x)
-    const reserve: ReserveOf = (key) => {
-      try {
-        return this.#quick.reserveOf(leg, key) ?? Number.NaN
-      } catch {
-        return Number.NaN
-      }
-    }
-    return { leg, reserve }
+    const reserve: ReserveOf = (key) => tried(() => this.#quick.reserveOf(leg, key) ?? Number.NaN, Number.NaN)
+    const has = ({ key, check }: Want) => tried(() => this.#quick.has(leg, key, check.requiredReserve) === true, false)
+    return { leg, reserve, has }
   }
 
   /** Finds the nearest value of each field that suffices. */
@@ -159,8 +154,8 @@ export class ChangeSearch {
       return
     }
     const middle = (low + high) / 2
-    const { reserve } = this.#with(field, at(middle))
-    const enough = wants.filter((want) => reserve(want.key) >= want.check.requiredReserve)
+    const { has } = this.#with(field, at(middle))
+    const enough = wants.filter(has)
     const short = wants.filter((want) => !enough.includes(want))
     this.#narrow(field, at, enough, [low, middle], rounds - 1)
     this.#narrow(field, at, short, [middle, high], rounds - 1)
@@ -168,15 +163,16 @@ export class ChangeSearch {
 
   /** A change that suffices, with what it does to the other checks. */
   #take(field: FieldRow, x: number, wants: readonly Want[]): void {
-    const { leg, reserve } = this.#with(field, x)
-    const held = wants.filter((want) => reserve(want.key) >= want.check.requiredReserve)
-    if (held.length === 0) return
-    const shortened = [...this.#quick.reserves(leg)].flatMap(([key, found]) => {
+    const { leg, has } = this.#with(field, x)
+    const enough = wants.filter(has)
+    if (enough.length === 0) return
+    const shortened = this.#quick.keys(leg).flatMap((key) => {
       const check = this.#checks.get(key)
-      return check !== undefined && check.reserve >= check.requiredReserve && !(found >= check.requiredReserve) ? [check] : []
+      const held = check !== undefined && check.reserve >= check.requiredReserve
+      return held && this.#quick.has(leg, key, check.requiredReserve) === false ? [check] : []
     })
     const suffices = { to: documentAmount(field.kind as Kind, x), ratio: x / (this.#now(field) as number), shortened }
-    for (const want of held) want.suffices = suffices
+    for (const want of enough) want.suffices = suffices
   }
 
   /** Whether the document allows a change. */

@@ -3,7 +3,7 @@ import { amountTexts } from '../assess/sentence.js'
 import { LOAD_CASES } from '../cases/events.js'
 import { CHECKS } from '../parts/index.js'
 import type { Assessment, CheckResult } from '../result.js'
-import { capital, listed } from './amounts.js'
+import { capital, listed, remarkWords } from './amounts.js'
 import { type Block, type Piece, points, section, small, table, text, type Words } from './blocks.js'
 import { bandText, EVIDENCE, placeOf, reserveText, restsText, standing } from './content.js'
 import type { NumberedSheet } from './sheet-sections.js'
@@ -63,7 +63,7 @@ function chain(assessment: Assessment, checks: readonly CheckResult[], sheet: Nu
   const rests = restsText(first)
   return section(`check-${first.id.replaceAll('.', '-')}`, `${capital(first.part)}: ${first.mode}`, [
     text(`Demand: ${first.demandIs}. Capacity: ${first.capacityIs}. Remedy: ${first.remedy}.${rests === undefined ? '' : ` ${rests}`}`),
-    ...(rule === undefined ? [] : [small(`Rule: ${rule.where} (${EVIDENCE[rule.level] ?? rule.level}).`)]),
+    ...(rule === undefined ? [] : [small(`Rule: ${remarkWords(rule.where)} (${EVIDENCE[rule.level] ?? rule.level}).`)]),
     points(checks.map((check) => chainLine(assessment, check, sheet))),
     ...notes(checks),
   ])

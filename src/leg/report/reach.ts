@@ -16,3 +16,12 @@ export function reached(x: LegNumbers, path: string, value?: number): number | u
   }
   return put(x, steps) as LegNumbers
 }
+
+/** A result, or another one where it cannot be found. */
+export function tried<T>(work: () => T, otherwise: T): T {
+  try {
+    return work()
+  } catch {
+    return otherwise
+  }
+}

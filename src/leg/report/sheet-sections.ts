@@ -4,7 +4,7 @@ import type { CheckFindings } from '../assess/findings.js'
 import { keyOfResult, recordedOf } from '../assess/recorded.js'
 import type { Assessment, CheckResult } from '../result.js'
 import { type Calculation, type Cell, SheetMaker } from '../run/index.js'
-import { capital } from './amounts.js'
+import { capital, remarkWords } from './amounts.js'
 import { type Block, type Piece, points, section, table, text, type Words } from './blocks.js'
 import { EVIDENCE } from './content.js'
 import { Numbering } from './numbering.js'
@@ -83,7 +83,7 @@ function specificationSection({ fields }: Origins): Block {
   ])
 }
 
-const reason = ({ level, where }: Source): string => `${where} (${EVIDENCE[level] ?? level})`
+const reason = ({ level, where }: Source): string => `${remarkWords(where)} (${EVIDENCE[level] ?? level})`
 
 /** Values of tables and materials, and constants of the model, which steps refer to. */
 function valuesSection({ tables, constants }: Origins, sources: Sources): Block {
