@@ -152,13 +152,11 @@ export const DEPTH = 1.5
 const RUN_OUT = 3
 
 function shaftCut({ x }: Prepared): ShaftCut {
-  const [shaft, bearings] = [shaftOf(x), bearingsOf(x)]
-  const bearing = bearingOf(bearings.size, bearings.own) as BearingNumbers
-  const inner = metricThread.si(shaft.innerThread)
+  const [shaft, bearings, inner] = [shaftOf(x), bearingsOf(x), metricThread.si(shaftOf(x).innerThread)]
   return {
     thread: shaft.thread,
     propertyClass: shaft.propertyClass,
-    leastLength: length(bearings.spacing + bearing.width + bearings.overhang),
+    leastLength: length(bearings.spacing + (bearingOf(bearings.size, bearings.own) as BearingNumbers).width + bearings.overhang),
     innerThread: shaft.innerThread,
     tapDrill: length(inner.diameter - inner.pitch),
     threadDepth: length(shaft.innerEngagement),
