@@ -8,12 +8,12 @@ import type { Check } from './harness.js'
 const folder = fileURLToPath(new URL('.', import.meta.url))
 const lists = join(folder, 'unconfirmed')
 
-/** Beginning of the names of the only files to read; default: all. The runs of one folder's mutants load no other module. */
-const only = process.env.LIMBWRIGHT_PUBLISHED ?? ''
+/** Beginnings of the names of the only files to read; default: all. The runs of one folder's mutants load no other module. */
+const only = (process.env.LIMBWRIGHT_PUBLISHED ?? '').split(',')
 
 /** The files of checks, in order of their names. */
 export const checkFiles: readonly string[] = readdirSync(folder)
-  .filter((file) => file.endsWith('.checks.ts') && file.startsWith(only))
+  .filter((file) => file.endsWith('.checks.ts') && only.some((beginning) => file.startsWith(beginning)))
   .sort()
 
 /** Every check by file. */
