@@ -56,7 +56,7 @@ describe('sentences of checks', () => {
 })
 
 describe('the verdict', () => {
-  const one = { part: 'boss', joint: 'knee', caseTitle: 'Walk', requiredReserve: 1.25 } as CheckResult
+  const one = { part: 'boss', mode: 'splits', joint: 'knee', caseTitle: 'Walk', requiredReserve: 1.25 } as CheckResult
   const verdict = (failing: number, short: number, holding: number, coupling: 'settled' | 'unsettled' = 'settled') => {
     const checks = [...Array(failing).fill(0.5), ...Array(short).fill(1.1), ...Array(holding).fill(2)].map((reserve: number) => ({
       ...one,
