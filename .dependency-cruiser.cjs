@@ -68,6 +68,14 @@ module.exports = {
       to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } },
     },
     {
+      name: 'no-circle-of-types',
+      severity: 'error',
+      comment:
+        'Types that need each other stand in one file, or in a third below both. The cells of a calculation and what tries them are one machine in five files.',
+      from: { path: '^src/', pathNot: '^src/leg/run/' },
+      to: { circular: true },
+    },
+    {
       name: 'source-stands-alone',
       severity: 'error',
       comment: 'The library imports nothing from its tests, benches, examples or scripts.',

@@ -7,7 +7,8 @@ import { tensionRatio } from '../src/capstan/index.js'
 import { describeLeg, legNumbers } from '../src/leg/index.js'
 import { HeatingRun } from '../src/leg/learning/heating-run.js'
 import { lossOf } from '../src/leg/learning/model-heating.js'
-import { driveOf, motorOf, prepare } from '../src/leg/numbers.js'
+import { legModel } from '../src/leg/leg-model.js'
+import { driveOf, motorOf } from '../src/leg/numbers.js'
 import { sure } from '../src/leg/ranges.js'
 import { windups } from '../src/leg/windup.js'
 import { randomStream } from '../src/numeric/index.js'
@@ -27,7 +28,7 @@ const TRUE = {
 const examples = new URL('../examples/', import.meta.url)
 const x = legNumbers(describeLeg(readFileSync(new URL('mudflat-leg-revised.yaml', examples), 'utf8')))
 const drive = { ...driveOf(x, 'knee', 'cord'), friction: sure(TRUE.friction), pretension: TRUE.pretension }
-const leg = prepare({ ...x, joints: { ...x.joints, knee: { ...x.joints.knee, drive } } })
+const leg = legModel({ ...x, joints: { ...x.joints, knee: { ...x.joints.knee, drive } } })
 const random = randomStream(7)
 /** A reading: the value, off by a share of the scatter between -1 and 1. */
 const read = (value: number, scatter: number) => value + scatter * (2 * random.uniform() - 1)

@@ -1,4 +1,4 @@
-import type { LegNumbers } from './numbers.js'
+import type { LegNumbers } from './leg-numbers.js'
 import { structureOf } from './parts/structure.js'
 import { ANSWERS } from './parts/transmission/answers.js'
 import { Calculation, type CalculationOptions, type Index, type Named } from './run/index.js'

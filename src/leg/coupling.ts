@@ -1,6 +1,6 @@
 import { type DriveCoupling, driveCoupling, fourBarKneePose } from '../kinematics/index.js'
 import { Quantity } from '../units/index.js'
-import type { Prepared } from './numbers.js'
+import type { LegModel } from './leg-model.js'
 import { kneeLinkage, rodOf } from './parts/transmission/through-hip/fields.js'
 import { throughRatio } from './through-ratio.js'
 
@@ -8,7 +8,7 @@ const length = (x: number) => new Quantity(x, 'length')
 const angle = (x: number) => new Quantity(x, 'angle')
 
 /** How the drums of both drives turn with the joints; absent where each turns with its own. */
-export function couplingOf({ x }: Prepared): DriveCoupling | undefined {
+export function couplingOf({ x }: LegModel): DriveCoupling | undefined {
   const pulleys = throughRatio(x)
   if (pulleys !== undefined) return driveCoupling({ knee: 'cordFromHip', ratio: pulleys })
   const rod = rodOf(x)

@@ -6,8 +6,9 @@ import { type CaseId, LOAD_CASES } from './cases/events.js'
 import type { Leg } from './document/describe.js'
 import { footResult } from './foot-result.js'
 import { legInputs } from './formula-inputs.js'
+import { type LegModel, legModel } from './leg-model.js'
 import { materialState } from './material-state.js'
-import { driveOf, hasCord, JOINTS, type Joint, motorOf, type Prepared, plateOf, prepare } from './numbers.js'
+import { driveOf, hasCord, JOINTS, type Joint, motorOf, plateOf } from './numbers.js'
 import { caseList, knownOptions } from './options.js'
 import { heat } from './parts/motors/heat.js'
 import { keepCalculation } from './what-if.js'
@@ -51,7 +52,7 @@ export function legFigures(leg: Leg, options: LegFiguresOptions = {}): Formula<L
   const quick = new QuickLeg(cases)
   const si = (given: unknown) => {
     const x = numbers(given)
-    const prepared = prepare(x)
+    const prepared = legModel(x)
     const { margin, reserve } = quick.governing(x)
     const calculation = quick.load(x)
     keepCalculation(prepared, calculation)
@@ -81,7 +82,7 @@ export function legFigures(leg: Leg, options: LegFiguresOptions = {}): Formula<L
 }
 
 /** Mass of what drives the two joints. */
-function driveMass(leg: Prepared): number {
+function driveMass(leg: LegModel): number {
   const { x, drives } = leg
   const densityOf = (material: string) => materialState(leg, material).density()
   const sheet = ({ size: { width, height }, thickness }: { size: { width: number; height: number }; thickness: number }) =>

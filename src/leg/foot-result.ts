@@ -15,8 +15,9 @@ import { Quantity } from '../units/index.js'
 import { placeOf } from './calculation.js'
 import { couplingOf } from './coupling.js'
 import { STANDARD_GRAVITY } from './gravity.js'
+import type { LegModel } from './leg-model.js'
 import { materialState } from './material-state.js'
-import { boxOf, driveOf, hasCord, JOINTS, type Joint, motorOf, type Prepared, toesOf } from './numbers.js'
+import { boxOf, driveOf, hasCord, JOINTS, type Joint, motorOf, toesOf } from './numbers.js'
 import { stiffness } from './parts/transmission/questions.js'
 import { legInertia } from './plans/control-gains.js'
 import { poseOf } from './pose.js'
@@ -67,7 +68,7 @@ export interface FootResult {
 }
 
 /** Position error, stiffness and resonance of the foot, leg standing, drives as stiff as they are at walking torque. */
-export function footResult(leg: Prepared): FootResult {
+export function footResult(leg: LegModel): FootResult {
   const { x } = leg
   const angles = poseOf(leg)
   const kinematic = threeJointLeg({
@@ -149,7 +150,7 @@ export function footResult(leg: Prepared): FootResult {
 type Both = (name: string, of: (joint: Joint) => number) => AngleErrorSource
 
 /** Windup of the drives, what friction keeps of it in cords, and free play where there is any. */
-function windupSources(leg: Prepared, { joints }: ReturnType<typeof caseState>, both: Both): AngleErrorSource[] {
+function windupSources(leg: LegModel, { joints }: ReturnType<typeof caseState>, both: Both): AngleErrorSource[] {
   const cords = JOINTS.filter((joint) => hasCord(leg.x, joint))
   const name = cords.length === JOINTS.length ? 'cord windup' : 'windup of the drives'
   const plays = JOINTS.some((joint) => joints[joint].transmission.freePlay > 0)
@@ -167,7 +168,7 @@ function windupSources(leg: Prepared, { joints }: ReturnType<typeof caseState>, 
 }
 
 /** Drums of cords that do not run true. */
-function drumSources(leg: Prepared, both: Both): AngleErrorSource[] {
+function drumSources(leg: LegModel, both: Both): AngleErrorSource[] {
   const cords = JOINTS.filter((joint) => hasCord(leg.x, joint))
   if (cords.length === 0) return []
   return [
@@ -180,7 +181,7 @@ function drumSources(leg: Prepared, both: Both): AngleErrorSource[] {
 }
 
 /** Stiffness of what holds the sideways hip. A leg without one is fixed to the body there. */
-function sidewaysStiffness(leg: Prepared): number {
+function sidewaysStiffness(leg: LegModel): number {
   const drive = leg.x.joints.sidewaysHip?.drive
   if (drive === undefined || drive.kind === 'held') return drive?.stiffness ?? RIGID
   const calculation = calculationFor(leg)
@@ -194,7 +195,7 @@ const RIGID = 1e9
 const upright = (z: number) => ({ x: length(0), y: length(0), z: length(z) })
 
 /** How far the toes bend upright under a foot's load: until they lie flat. */
-function toeGive(leg: Prepared, load: number): number {
+function toeGive(leg: LegModel, load: number): number {
   const toes = toesOf(leg.x)
   const { modulus } = materialState(leg, toes.material).elastic()
   const { deflection } = cantileverToe.si({
@@ -209,7 +210,7 @@ function toeGive(leg: Prepared, load: number): number {
 }
 
 /** Vertical compliance of the foot of the standing leg without its toes [m/N]; infinite where the drives hold no load. */
-export function uprightCompliance(leg: Prepared): number {
+export function uprightCompliance(leg: LegModel): number {
   const { deflection } = footResult(leg)
   const { mass, legs } = leg.x.robot
   return deflection === undefined ? Number.POSITIVE_INFINITY : Math.abs(deflection.z.si) / standingLoad(mass, legs)
@@ -218,7 +219,7 @@ export function uprightCompliance(leg: Prepared): number {
 /** Load of one foot of the standing robot, N. */
 export const standingLoad = (mass: number, legs: number): number => (mass * STANDARD_GRAVITY) / legs
 
-function beam(leg: Prepared, name: 'upper' | 'lower') {
+function beam(leg: LegModel, name: 'upper' | 'lower') {
   const { wall, width: across, depth: along } = boxOf(leg.x, name)
   const { modulus, poissonRatio } = materialState(leg, leg.x.links[name].material).elastic()
   const inertia = (width: number, depth: number) => boxSection.si({ width, depth, wall }).secondMoment
@@ -231,7 +232,7 @@ function beam(leg: Prepared, name: 'upper' | 'lower') {
 }
 
 /** Joint angle that is left when the torque has gone to nothing: friction in the wraps holds some of the stretch. */
-function keptWindup(leg: Prepared, joint: Joint, torque: number): number {
+function keptWindup(leg: LegModel, joint: Joint, torque: number): number {
   const { axialRigidity } = leg.drives[joint].cord
   return Math.abs(windups(leg, joint, axialRigidity, [Math.abs(torque), 0])[1]!)
 }

@@ -1,6 +1,6 @@
 import type { LoadDirection } from '../materials/index.js'
 import { placeOf } from './calculation.js'
-import type { Prepared } from './numbers.js'
+import type { LegModel } from './leg-model.js'
 import {
   density,
   directionShare,
@@ -19,7 +19,7 @@ import { calculationFor } from './what-if.js'
  * A material of a leg by name, as plans and drawings read it: the very values of the leg's calculation, in the moisture of its air. Each throws the error
  * that names a property which the material lacks.
  */
-export function materialState(leg: Prepared, name: string) {
+export function materialState(leg: LegModel, name: string) {
   const calculation = calculationFor(leg)
   const here = calculation.instances.implied(placeOf(calculation, { material: name })) as never
   const get = <T>(of: Value<T, 'material'>): T => calculation.get(of, here)
@@ -44,7 +44,7 @@ export function materialState(leg: Prepared, name: string) {
 }
 
 /** The steel of pins, as the checks take it. */
-export const steelOf = (leg: Prepared): string => {
+export const steelOf = (leg: LegModel): string => {
   const calculation = calculationFor(leg)
   return calculation.instances.name('material', calculation.get(steel, {} as never))
 }

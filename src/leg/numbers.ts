@@ -2,23 +2,12 @@ import { InputError, Quantity, show } from '../units/index.js'
 import type { Leg } from './document/describe.js'
 import type { LegData } from './document/fields.js'
 import { rejectNotComputed } from './document/not-computed.js'
+import type { LegNumbers } from './leg-numbers.js'
 import { type PinSize, pinOf } from './schema/tables.js'
 import { SECOND_STAGE, secondStage } from './second-stage.js'
 
 /** Which end of every range a leg is assessed with: the typical values, or all the bad or all the good ends together. */
 export type End = 'pessimistic' | 'typical' | 'optimistic'
-
-/** The same data with every quantity as its SI number. */
-export type SiOf<T> = T extends Quantity
-  ? number
-  : T extends string | number | boolean | undefined
-    ? T
-    : T extends readonly (infer E)[]
-      ? SiOf<E>[]
-      : { [K in keyof T]: SiOf<T[K]> }
-
-/** A leg's data as SI numbers. */
-export type LegNumbers = SiOf<LegData>
 
 /** Every quantity of a leg as its SI number: the form that sweeps vary. */
 export const legNumbers = (leg: Leg | LegData): LegNumbers => {
@@ -142,60 +131,3 @@ export function toesOf(x: LegNumbers) {
   if (x.foot.kind === 'toes') return x.foot
   throw new RangeError('the foot has no toes')
 }
-
-/** What follows for one cord drive from its data alone. */
-export interface DriveNumbers {
-  readonly pinionRadius: number
-  readonly drumRadius: number
-  /** Ratio on the centre lines of the cord. */
-  readonly ratio: number
-  readonly cord: LegNumbers['cords'][string]
-  readonly friction: number
-  readonly pretensionLeft: number
-}
-
-/** A leg's numbers with what follows from tables. */
-export interface Prepared {
-  readonly x: LegNumbers
-  readonly end: End
-  readonly drives: { readonly [J in Joint]: DriveNumbers }
-}
-
-const bandAt = (band: { low: number; typical: number; high: number }, end: End, badIs: 'low' | 'high') =>
-  end === 'typical' ? band.typical : (end === 'pessimistic') === (badIs === 'low') ? band.low : band.high
-
-/** One entry for each joint and for the second stage of a knee, looked up at its first use: a leg may be without the part. */
-function byJoint<T>(of: (joint: Joint) => T): { readonly [J in Joint]: T } {
-  const each = {
-    get hip() {
-      return of('hip')
-    },
-    get knee() {
-      return of('knee')
-    },
-  }
-  // Not one of the joints: what copies or lists these does not meet it.
-  return Object.defineProperty(each, SECOND_STAGE, { get: () => of(SECOND_STAGE as Joint) })
-}
-
-/** Looks up what the numbers name. Cheap enough to repeat for every leg of a sweep. */
-export function prepare(x: LegNumbers, end: End = 'typical'): Prepared {
-  const drive = (joint: Joint): DriveNumbers => {
-    const { pinion, drum, cord: name, friction } = driveOf(x, joint, 'cord')
-    const cord = partOf(x.cords, name, `cord at the ${joint}`)
-    const pinionRadius = radius(pinion, cord.diameter)
-    const drumRadius = radius(drum, cord.diameter)
-    return {
-      pinionRadius,
-      drumRadius,
-      ratio: drumRadius / pinionRadius,
-      cord,
-      friction: bandAt(friction, end, 'low'),
-      pretensionLeft: bandAt(cord.pretensionLeft, end, 'low'),
-    }
-  }
-  return { x, end, drives: byJoint(drive) }
-}
-
-const radius = (pulley: { grooveDiameter?: number | undefined; centreLineRadius?: number | undefined }, cordDiameter: number): number =>
-  pulley.centreLineRadius ?? ((pulley.grooveDiameter as number) + cordDiameter) / 2

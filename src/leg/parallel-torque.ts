@@ -1,18 +1,19 @@
 import type { ParallelTorqueSi } from '../kinematics/index.js'
 import { placeOf } from './calculation.js'
-import { JOINTS, type Joint, type Prepared, rangeOf } from './numbers.js'
+import type { LegModel } from './leg-model.js'
+import { JOINTS, type Joint, rangeOf } from './numbers.js'
 import { type SpringLaw, springTorqueAt } from './parts/springs/law.js'
 import { springLaw } from './parts/springs/values.js'
 import { calculationFor } from './what-if.js'
 
 /** The spring beside the drive of a joint; absent where there is none. */
-export function springLawOf(leg: Prepared, joint: Joint): SpringLaw | undefined {
+export function springLawOf(leg: LegModel, joint: Joint): SpringLaw | undefined {
   const calculation = calculationFor(leg)
   return calculation.get(springLaw, calculation.instances.implied(placeOf(calculation, { joint })) as never)
 }
 
 /** Torques of the springs of a leg on its joints; absent where it has none. */
-export function parallelTorqueOf(leg: Prepared): ParallelTorqueSi | undefined {
+export function parallelTorqueOf(leg: LegModel): ParallelTorqueSi | undefined {
   const [hip, knee] = JOINTS.map((joint) => springLawOf(leg, joint))
   if (hip === undefined && knee === undefined) return undefined
   return (out, angles) => {
@@ -25,7 +26,7 @@ export function parallelTorqueOf(leg: Prepared): ParallelTorqueSi | undefined {
 const ANGLES = 60
 
 /** Largest torque of the spring of a joint over its travel, without sign; 0 without a spring. */
-export function mostSpringTorque(leg: Prepared, joint: Joint): number {
+export function mostSpringTorque(leg: LegModel, joint: Joint): number {
   const law = springLawOf(leg, joint)
   if (law === undefined) return 0
   const { lowest, highest } = rangeOf(leg.x, joint)

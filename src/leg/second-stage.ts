@@ -1,4 +1,4 @@
-import type { LegNumbers } from './numbers.js'
+import type { LegNumbers } from './leg-numbers.js'
 
 /** The second stage of a knee that belt or cord drives through the hip: one more drive beside those of the joints, from the pulley on the hip axis to the knee. */
 export const SECOND_STAGE = 'throughHip'

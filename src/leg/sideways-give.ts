@@ -1,6 +1,6 @@
 import { Quantity } from '../units/index.js'
 import { placeOf } from './calculation.js'
-import type { Prepared } from './numbers.js'
+import type { LegModel } from './leg-model.js'
 import { stride } from './parts/motion/values.js'
 import { sidePlay } from './parts/pins-and-bosses/loads.js'
 import { calculationFor } from './what-if.js'
@@ -18,7 +18,7 @@ export interface SidewaysGive {
 }
 
 /** How far the foot gives to the side, from its compliance sideways, of drives and links together and of links alone [m/N]. */
-export function sidewaysGive(leg: Prepared, compliance: { readonly all: number; readonly links: number } | undefined): SidewaysGive {
+export function sidewaysGive(leg: LegModel, compliance: { readonly all: number; readonly links: number } | undefined): SidewaysGive {
   const calculation = calculationFor(leg)
   const { lateralForce } = calculation.get(stride, placeOf(calculation, { leg: 'leg', stance: 'slopeAcross' }) as never)
   const by = (each: number | undefined) => (each === undefined ? undefined : new Quantity(lateralForce * each, 'length'))

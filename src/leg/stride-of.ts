@@ -2,7 +2,8 @@ import { legDynamics, strideDemand, type ThreeJointLeg, threeJointLeg } from '..
 import { Quantity } from '../units/index.js'
 import { placeOf } from './calculation.js'
 import { couplingOf } from './coupling.js'
-import { type DrivenJoint, drivenJoints, motorOf, type Prepared } from './numbers.js'
+import type { LegModel } from './leg-model.js'
+import { type DrivenJoint, drivenJoints, motorOf } from './numbers.js'
 import { parallelTorqueOf } from './parallel-torque.js'
 import { type Stance, stance as stanceOf } from './parts/load/stance.js'
 import { footPathOf, uprightForces } from './parts/motion/stride-moments.js'
@@ -35,7 +36,7 @@ export interface StrideWay {
 }
 
 /** The leg of `limbwright/kinematics` with the lengths of this one. */
-export function kinematicOf({ x: { links } }: Prepared): ThreeJointLeg {
+export function kinematicOf({ x: { links } }: LegModel): ThreeJointLeg {
   return threeJointLeg({
     hipOffset: length(links.hipOffset),
     upperLink: length(links.upper.length),
@@ -43,11 +44,11 @@ export function kinematicOf({ x: { links } }: Prepared): ThreeJointLeg {
   })
 }
 
-const largestForce = ({ x }: Prepared, stance: Stance, stancePhase: number): number =>
+const largestForce = ({ x }: LegModel, stance: Stance, stancePhase: number): number =>
   Math.max(...uprightForces({ ...stance, mass: x.robot.mass }, stancePhase))
 
 /** A stride of walk or trot of a leg: links with what is mounted on them, rotors, springs and the coupling of the drives included. */
-export function strideOf(leg: Prepared, id: 'walk' | 'trot', way: StrideWay = {}): ReturnType<typeof strideDemand> {
+export function strideOf(leg: LegModel, id: 'walk' | 'trot', way: StrideWay = {}): ReturnType<typeof strideDemand> {
   const { links } = leg.x
   const kinematic = kinematicOf(leg)
   const slender = (link: 'upper' | 'lower') => {

@@ -1,5 +1,5 @@
 import { calculationOf, placeOf } from './calculation.js'
-import type { LegNumbers } from './numbers.js'
+import type { LegNumbers } from './leg-numbers.js'
 import { signedRatio } from './parts/transmission/questions.js'
 import { beltOrCordOf, SECOND_STAGE } from './second-stage.js'
 

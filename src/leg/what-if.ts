@@ -1,6 +1,7 @@
 import { calculationOf, type LegCalculation, placeOf } from './calculation.js'
 import { type CaseId, LOAD_CASES } from './cases/events.js'
-import { airNamed, type DrivenJoint, drivenJoints, hasCord, type Prepared } from './numbers.js'
+import type { LegModel } from './leg-model.js'
+import { airNamed, type DrivenJoint, drivenJoints, hasCord } from './numbers.js'
 import { boltTemperature, clampLoadAtTemperature } from './parts/bolts/clamp.js'
 import { retightened } from './parts/bolts/fields.js'
 import { preload as boltPreload } from './parts/bolts/values.js'
@@ -17,15 +18,15 @@ import type { Index, Named } from './run/index.js'
 import { SECOND_STAGE } from './second-stage.js'
 import { throughRatio } from './through-ratio.js'
 
-const calculations = new WeakMap<Prepared, LegCalculation>()
+const calculations = new WeakMap<LegModel, LegCalculation>()
 
 /** Reads a leg from a calculation that is there already. */
-export function keepCalculation(leg: Prepared, calculation: LegCalculation): void {
+export function keepCalculation(leg: LegModel, calculation: LegCalculation): void {
   calculations.set(leg, calculation)
 }
 
 /** The calculation of a leg at its end of the ranges; made once for each. */
-export function calculationFor(leg: Prepared): LegCalculation {
+export function calculationFor(leg: LegModel): LegCalculation {
   const known = calculations.get(leg)
   if (known !== undefined) return known
   const calculation = calculationOf(leg.x)
@@ -109,7 +110,7 @@ const driveIn = (calculation: LegCalculation, id: CaseId, joint: DrivenJoint) =>
 }
 
 /** One load case of a leg. */
-export function caseState(leg: Prepared, id: CaseId) {
+export function caseState(leg: LegModel, id: CaseId) {
   const calculation = calculationFor(leg)
   const { event, air, age } = LOAD_CASES[id]
   const where = at(calculation, { event, air, age }) as never
@@ -123,7 +124,7 @@ export function caseState(leg: Prepared, id: CaseId) {
 }
 
 /** A driven joint of a leg in one load case. */
-export const jointState = (leg: Prepared, id: CaseId, joint: DrivenJoint) => driveIn(calculationFor(leg), id, joint)
+export const jointState = (leg: LegModel, id: CaseId, joint: DrivenJoint) => driveIn(calculationFor(leg), id, joint)
 
 /** A drive under an imposed torque. */
 export interface DriveAsk {
@@ -136,10 +137,10 @@ export interface DriveAsk {
 }
 
 /** Tensions, limits and windup of a drive by cord under an imposed torque, at a temperature and age. */
-export const driveAt = (leg: Prepared, ask: DriveAsk): DriveState => under(leg, ask, driveAtPlace)
+export const driveAt = (leg: LegModel, ask: DriveAsk): DriveState => under(leg, ask, driveAtPlace)
 
 /** What a drive of any kind answers under an imposed torque, with the torque of a blow that it bears. */
-export const transmissionUnder = (leg: Prepared, ask: DriveAsk) =>
+export const transmissionUnder = (leg: LegModel, ask: DriveAsk) =>
   under(leg, ask, (calculation, where) => ({
     ...transmissionAt(calculation, where),
     blowTorque: calculation.get(blowTorque, where as never),
@@ -150,7 +151,7 @@ export const transmissionUnder = (leg: Prepared, ask: DriveAsk) =>
     },
   }))
 
-function under<T>(leg: Prepared, { joint, torque, age, ...ask }: DriveAsk, read: (calculation: LegCalculation, where: Named) => T): T {
+function under<T>(leg: LegModel, { joint, torque, age, ...ask }: DriveAsk, read: (calculation: LegCalculation, where: Named) => T): T {
   const calculation = calculationFor(leg)
   const where = at(calculation, { joint, event: 'walk', air: 'normal', age })
   const here = where as never
@@ -184,7 +185,7 @@ export interface HeatAsk {
 }
 
 /** Temperatures and currents of a motor under an imposed motion. */
-export function heatAt(leg: Prepared, { joint, motion, air, wind: speed, heating, heldFor }: HeatAsk): typeof heat.holds {
+export function heatAt(leg: LegModel, { joint, motion, air, wind: speed, heating, heldFor }: HeatAsk): typeof heat.holds {
   const calculation = calculationFor(leg)
   const event = heating === 'moving' ? 'walk' : heldFor === undefined ? 'stand' : 'stall'
   const { environment } = leg.x
@@ -208,7 +209,7 @@ export function heatAt(leg: Prepared, { joint, motion, air, wind: speed, heating
 }
 
 /** Preload of the bolts of a group, and their clamp load some days after tightening: at a temperature while walking, walked on or not. */
-export function clampLoadAt(leg: Prepared, group: string) {
+export function clampLoadAt(leg: LegModel, group: string) {
   const calculation = calculationFor(leg)
   const here = at(calculation, { boltGroup: group }) as never
   const { walkingTime: usual } = leg.x.usage

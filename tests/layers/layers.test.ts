@@ -24,6 +24,8 @@ test('the layer rule finds every broken arrow of a fixture, and no other', async
     'layer-numeric: src/numeric/index.ts -> src/units/index.ts',
     'layer-study: src/study/index.ts -> src/leg/index.ts',
     'mathjs-only-in-mathjs: src/units/index.ts -> mathjs',
+    'no-circle-of-types: src/fasteners/one.ts -> src/fasteners/other.ts',
+    'no-circle-of-types: src/kinematics/first.ts -> src/kinematics/second.ts',
     'no-circle: src/kinematics/first.ts -> src/kinematics/second.ts',
     'no-development-package: src/catalogue/index.ts -> fast-check',
     'node-only-in-study: src/thermal/index.ts -> os',

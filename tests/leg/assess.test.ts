@@ -21,7 +21,7 @@ import {
   textReport,
   withFields,
 } from '../../src/leg/index.js'
-import { prepare } from '../../src/leg/numbers.js'
+import { legModel } from '../../src/leg/leg-model.js'
 import { heatedMotorOf } from '../../src/leg/parts/motors/heat.js'
 import { caseState, heatAt } from '../../src/leg/what-if.js'
 import { motorState, motorStateAt } from '../../src/thermal/motor-heat.js'
@@ -165,7 +165,7 @@ describe('checks that only some legs need', () => {
 
 describe('heat', () => {
   test('settles at a fixed point where heat in is heat out, in every warm load case', () => {
-    const leg = prepare(legNumbers(revised))
+    const leg = legModel(legNumbers(revised))
     const calculation = calculationOf(leg.x)
     for (const id of ['stand', 'walk', 'trot', 'hotAfternoon', 'slope'] as const) {
       const state = caseState(leg, id)
@@ -183,7 +183,7 @@ describe('heat', () => {
   })
 
   describe('a stall of a stated time', () => {
-    const leg = prepare(legNumbers(revised))
+    const leg = legModel(legNumbers(revised))
     const motion = caseState(leg, 'stall').joints.knee.motion
     const ask = { joint: 'knee', motion, air: 313.15, wind: 0, heating: 'held' } as const
     const stalled = (heldFor: number) => heatAt(leg, { ...ask, heldFor })
@@ -205,13 +205,13 @@ describe('heat', () => {
     })
 
     test('the sink takes up its part behind the contact', () => {
-      const bigger = prepare(legNumbers(withFields(revised, { 'sink.thickness': '8 mm' })))
+      const bigger = legModel(legNumbers(withFields(revised, { 'sink.thickness': '8 mm' })))
       const riseOf = (one: typeof leg) => heatAt(one, { ...ask, heldFor: 600 }).mount - 313.15
       expect(riseOf(bigger)).toBeLessThan(0.9 * riseOf(leg))
     })
 
     test('what would run away in the end bears a short stall', () => {
-      const hot = prepare(legNumbers(first))
+      const hot = legModel(legNumbers(first))
       const of = (heldFor: number | undefined) =>
         heatAt(hot, { ...ask, motion: caseState(hot, 'stall').joints.knee.motion, ...(heldFor === undefined ? {} : { heldFor }) })
       expect(of(undefined).unsettled).toBeDefined()

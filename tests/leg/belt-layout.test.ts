@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { calculationOf, placeOf } from '../../src/leg/calculation.js'
 import { assess, assessRobot, checkReserves, describeLeg, htmlReport, legNumbers, withFields } from '../../src/leg/index.js'
-import { prepare } from '../../src/leg/numbers.js'
+import { legModel } from '../../src/leg/leg-model.js'
 import { driveLoad } from '../../src/leg/parts/motion/values.js'
 import { kneeRotor } from '../../src/leg/parts/motors/rotor.js'
 import { pretension, shaftForce, shift, spans, windup } from '../../src/leg/parts/transmission/belt/values.js'
@@ -55,9 +55,9 @@ describe('against the equilibrium of pulleys and spans (oracles/leg-belts.py)', 
   })
 
   test('power is the same in joint and motor but for the efficiency of the belt', () => {
-    const { knee } = caseState(prepare(numbers), 'stand').joints
+    const { knee } = caseState(legModel(numbers), 'stand').joints
     expect(off(knee.heat.motorTorque, hand.stand.kneeMotor)).toBeLessThan(1e-9)
-    const walk = caseState(prepare(numbers), 'walk').joints.knee
+    const walk = caseState(legModel(numbers), 'walk').joints.knee
     expect(off(walk.heat.motorSpeed, walk.motion.speed * 6)).toBeLessThan(1e-12)
   })
 })

@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs'
 import { afterEach, describe, expect, test, vi } from 'vitest'
 import { type Assessment, assess, describeLeg, htmlReport, legNumbers, reportCharts, reportPictures } from '../../src/leg/index.js'
-import { driveOf, prepare } from '../../src/leg/numbers.js'
+import { legModel } from '../../src/leg/leg-model.js'
+import { driveOf } from '../../src/leg/numbers.js'
 import { chartTable } from '../../src/leg/report/chart-table.js'
 import { gaitClouds, motorLimit } from '../../src/leg/report/gait-points.js'
 import { caseState } from '../../src/leg/what-if.js'
@@ -50,8 +51,8 @@ describe('charts', () => {
 })
 
 describe('points of the gaits at the motors', () => {
-  const leg = prepare(legNumbers(first.leg))
-  const massless = prepare({
+  const leg = legModel(legNumbers(first.leg))
+  const massless = legModel({
     ...leg.x,
     links: { ...leg.x.links, upper: { ...leg.x.links.upper, mass: 0 }, lower: { ...leg.x.links.lower, mass: 0 } },
     motors: { main: { ...leg.x.motors.main!, rotorInertia: 0 } },

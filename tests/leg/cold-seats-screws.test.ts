@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest'
 import { parse } from 'yaml'
 import { calculationOf, placeOf } from '../../src/leg/calculation.js'
 import { assess, describeLeg, legNumbers } from '../../src/leg/index.js'
-import { JOINTS, prepare } from '../../src/leg/numbers.js'
+import { legModel } from '../../src/leg/leg-model.js'
+import { JOINTS } from '../../src/leg/numbers.js'
 import { loadInertia } from '../../src/leg/parts/controllers/delay.js'
 import { legInertia } from '../../src/leg/plans/control-gains.js'
 
@@ -77,7 +78,7 @@ describe('checks of cold, seats, screws and loops', () => {
 
   test('the inertia of the leg about its joints is that of inverse dynamics', () => {
     const x = legNumbers(describeLeg(text))
-    const [leg, calculation] = [prepare(x), calculationOf(x)]
+    const [leg, calculation] = [legModel(x), calculationOf(x)]
     for (const joint of JOINTS)
       expect(calculation.get(loadInertia, placeOf(calculation, { joint }) as never)).toBeCloseTo(legInertia(leg, joint), 12)
   })

@@ -2,13 +2,14 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { EVENTS, LOAD_CASES } from '../../src/leg/cases/events.js'
 import { CASE_IDS, describeLeg, legNumbers } from '../../src/leg/index.js'
-import { driveOf, prepare } from '../../src/leg/numbers.js'
+import { legModel } from '../../src/leg/leg-model.js'
+import { driveOf } from '../../src/leg/numbers.js'
 import { feetOf, stanceShares } from '../../src/leg/robot/feet.js'
 import { caseState } from '../../src/leg/what-if.js'
 import { noLoadLoss } from '../../src/thermal/index.js'
 
 const read = (name: string) =>
-  prepare(legNumbers(describeLeg(readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8'))))
+  legModel(legNumbers(describeLeg(readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8'))))
 const legs = ['mudflat-leg-first', 'mudflat-leg-revised'].map((name) => [name, read(name)] as const)
 const close = (x: number, expected: number, part = 1e-9) =>
   expect(Math.abs(x - expected)).toBeLessThan(part * Math.max(1, Math.abs(expected)))

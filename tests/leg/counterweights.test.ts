@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { calculationOf, placeOf } from '../../src/leg/calculation.js'
 import { assemblyPlan, assemblyText, assess, describeLeg, legNumbers, legUrdf, shoppingCsv, withFields } from '../../src/leg/index.js'
-import { prepare } from '../../src/leg/numbers.js'
+import { legModel } from '../../src/leg/leg-model.js'
 import { body } from '../../src/leg/parts/links/values.js'
 import { legInverse } from '../../src/leg/pose.js'
 
@@ -36,7 +36,7 @@ describe('counterweights', () => {
     const torques = (leg: typeof plain, q: readonly [number, number]) => {
       const out = new Float64Array(3)
       const none = new Float64Array(3)
-      legInverse(prepare(legNumbers(leg)), G).torqueInto(out, 0, Float64Array.of(0, ...q), none, none, 0, 0, 0)
+      legInverse(legModel(legNumbers(leg)), G).torqueInto(out, 0, Float64Array.of(0, ...q), none, none, 0, 0, 0)
       return out
     }
     const h = 1e-5

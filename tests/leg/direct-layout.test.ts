@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { calculationOf, placeOf } from '../../src/leg/calculation.js'
 import { assess, checkReserves, describeLeg, htmlReport, legNumbers, withFields } from '../../src/leg/index.js'
-import { prepare } from '../../src/leg/numbers.js'
+import { legModel } from '../../src/leg/leg-model.js'
 import { stride } from '../../src/leg/parts/motion/values.js'
 import { kneeRotor } from '../../src/leg/parts/motors/rotor.js'
 import { caseState } from '../../src/leg/what-if.js'
@@ -21,7 +21,7 @@ describe('against the equilibrium of the two bodies (oracles/leg-direct.py)', ()
   })
 
   test('a held motor holds the torque of its joint, and no less', () => {
-    const { hip, knee } = caseState(prepare(legNumbers(revised)), 'stand').joints
+    const { hip, knee } = caseState(legModel(legNumbers(revised)), 'stand').joints
     expect(off(hip.heat.motorTorque, Math.abs(hand.stand.hip))).toBeLessThan(1e-9)
     expect(off(knee.heat.motorTorque, Math.abs(hand.stand.knee))).toBeLessThan(1e-9)
   })
@@ -34,7 +34,7 @@ describe('against the equilibrium of the two bodies (oracles/leg-direct.py)', ()
 })
 
 test('power is the same in joint and motor: torque and speed are', () => {
-  const { hip, knee } = caseState(prepare(legNumbers(revised)), 'walk').joints
+  const { hip, knee } = caseState(legModel(legNumbers(revised)), 'walk').joints
   for (const { motion, heat } of [hip, knee]) {
     expect(heat.motorSpeed).toBe(motion.speed)
     expect(heat.motorTorque).toBeGreaterThan(Math.abs(motion.shaftTorque))

@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { describeLeg, legNumbers } from '../../src/leg/index.js'
-import { prepare } from '../../src/leg/numbers.js'
+import { legModel } from '../../src/leg/leg-model.js'
 import { driveAt } from '../../src/leg/what-if.js'
 
-const leg = prepare(legNumbers(describeLeg(readFileSync(new URL('./legs/workbench.yaml', import.meta.url), 'utf8'))))
+const leg = legModel(legNumbers(describeLeg(readFileSync(new URL('./legs/workbench.yaml', import.meta.url), 'utf8'))))
 const state = (stroke: number) => driveAt(leg, { joint: 'knee', torque: 5, stroke, footForce: 0, air: 293.15, age: 'new' })
 
 test('a short stroke is sized by pretension plus torque over radius, a long repeated one by what its cord stores', () => {

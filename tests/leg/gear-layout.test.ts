@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { calculationOf, placeOf } from '../../src/leg/calculation.js'
 import { assess, checkReserves, legNumbers, markdownReport, strideTrajectory, withFields } from '../../src/leg/index.js'
-import { prepare } from '../../src/leg/numbers.js'
+import { legModel } from '../../src/leg/leg-model.js'
 import { kneeRotor, rotorAtJoint } from '../../src/leg/parts/motors/rotor.js'
 import { contactRatio, mesh, pinionRootStress } from '../../src/leg/parts/transmission/gear/values.js'
 import { freePlay, shaftForce } from '../../src/leg/parts/transmission/questions.js'
@@ -20,7 +20,7 @@ describe('against the equilibrium of pinion and wheel (oracles/leg-gears.py)', (
     expect(off(calculation.get(mesh, where).normal, found.normal)).toBeLessThan(1e-9)
     expect(off(calculation.get(shaftForce, where), found.axis)).toBeLessThan(1e-9)
     expect(off(calculation.get(pinionRootStress, where), found.pinionRoot)).toBeLessThan(1e-9)
-    const { hip, knee } = caseState(prepare(legNumbers(geared)), event === 'stand' ? 'stand' : 'landing').joints
+    const { hip, knee } = caseState(legModel(legNumbers(geared)), event === 'stand' ? 'stand' : 'landing').joints
     if (event === 'stand') {
       expect(off(hip.heat.motorTorque, found.hipMotor)).toBeLessThan(1e-9)
       expect(off(knee.heat.motorTorque, found.kneeMotor)).toBeLessThan(1e-9)
@@ -38,7 +38,7 @@ describe('against the equilibrium of pinion and wheel (oracles/leg-gears.py)', (
 })
 
 test('power: motor torque times its speed is that of the joint over the efficiency, less what turns and drags', () => {
-  const { knee } = caseState(prepare(legNumbers(geared)), 'walk').joints
+  const { knee } = caseState(legModel(legNumbers(geared)), 'walk').joints
   const { ratio, efficiency } = knee.transmission
   expect(knee.heat.motorSpeed).toBeCloseTo(knee.motion.speed * ratio, 12)
   const withoutDrag = Math.abs(knee.motion.shaftTorque) / (ratio * efficiency)

@@ -4,23 +4,24 @@ import { compare, comparisonsOf } from '../../src/leg/assess/compare.js'
 import { appliesTo, type Check } from '../../src/leg/cases/check.js'
 import { type CaseId, LOAD_CASES } from '../../src/leg/cases/events.js'
 import { ALL_CASE_IDS, describeLeg, legNumbers, withFields } from '../../src/leg/index.js'
-import { JOINTS, type Joint, type Prepared, prepare } from '../../src/leg/numbers.js'
+import { type LegModel, legModel } from '../../src/leg/leg-model.js'
+import { JOINTS, type Joint } from '../../src/leg/numbers.js'
 import { CHECKS } from '../../src/leg/parts/index.js'
 import { calculationFor, caseState } from '../../src/leg/what-if.js'
 import checks from '../oracles/leg-hand-checks.json' with { type: 'json' }
 import heat from '../oracles/leg-hand-heat.json' with { type: 'json' }
 
 const first = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-first.yaml', import.meta.url), 'utf8'))
-const leg = prepare(legNumbers(first))
+const leg = legModel(legNumbers(first))
 const stateOf = (id: CaseId) => caseState(leg, id)
 /** The same leg pushed sideways as it lands, and in every stride. */
-const pushed = prepare(
+const pushed = legModel(
   legNumbers(withFields(first, { 'loadCases.events.drop.lateral': 0.2, 'gaits.walk.lateral': 0.1, 'gaits.trot.lateral': 0.1 })),
 )
 const comparisonsIn = new Map([leg, pushed].map((of) => [of, comparisonsOf(calculationFor(of), CHECKS, ALL_CASE_IDS)]))
 
 /** Demand and capacity of a row such as `walk pin.bending knee`. */
-function found(key: string, of: Prepared): readonly [number, number] {
+function found(key: string, of: LegModel): readonly [number, number] {
   const [id, name, joint = 'hip'] = key.split(' ') as [CaseId, string, Joint?]
   const one = comparisonsIn.get(of)?.find((each) => each.check.id === name && each.id === id && each.joint === joint)
   if (one === undefined) throw new Error(`no check ${key}`)

@@ -4,7 +4,8 @@ import { describe, expect, test } from 'vitest'
 import { assess, describeLeg, type Leg, learn, learntText, withFields } from '../../src/leg/index.js'
 import { corrections } from '../../src/leg/learning/corrections.js'
 import { estimate } from '../../src/leg/learning/estimate.js'
-import { legNumbers, prepare } from '../../src/leg/numbers.js'
+import { legModel } from '../../src/leg/leg-model.js'
+import { legNumbers } from '../../src/leg/numbers.js'
 import { benchLeg } from '../../src/leg/plans/bench.js'
 import { heatAt } from '../../src/leg/what-if.js'
 import { InputError } from '../../src/units/index.js'
@@ -78,7 +79,7 @@ describe('what a log teaches', () => {
       'motors.main.specificHeat': '520 J/(kg K)',
       'motors.main.windingToMount': '1 K/W',
     })
-    const prepared = prepare(legNumbers(real))
+    const prepared = legModel(legNumbers(real))
     const asked = { torque: 4, shaftTorque: 0, shaftRms: 0, speed: 0, loadedSpeed: 0, lowest: 0, highest: 0 }
     // Made along another way than the one it is read by: a stall of so many minutes, its loss with the copper as warm as it gets.
     const after = (minutes: number) =>

@@ -1,11 +1,12 @@
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { describeLeg } from '../../src/leg/index.js'
+import { legModel } from '../../src/leg/leg-model.js'
 import { materialState, steelOf } from '../../src/leg/material-state.js'
-import { legNumbers, prepare } from '../../src/leg/numbers.js'
+import { legNumbers } from '../../src/leg/numbers.js'
 import { asa, stainless304 } from '../../src/materials/index.js'
 
-const leg = prepare(legNumbers(describeLeg(readFileSync(new URL('./legs/workbench.yaml', import.meta.url), 'utf8'))))
+const leg = legModel(legNumbers(describeLeg(readFileSync(new URL('./legs/workbench.yaml', import.meta.url), 'utf8'))))
 const state = materialState(leg, 'ASA')
 
 test('a plan reads a material in the moisture of the leg, as the checks do', () => {

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { linkBodies } from '../../src/leg/exchange/link-bodies.js'
 import { assess, assessRobot, describeLeg, legNumbers, robotText, withFields } from '../../src/leg/index.js'
-import { prepare } from '../../src/leg/numbers.js'
+import { legModel } from '../../src/leg/leg-model.js'
 import { feetOf, stanceShares } from '../../src/leg/robot/feet.js'
 import { strideOf } from '../../src/leg/stride-of.js'
 import { caseState } from '../../src/leg/what-if.js'
@@ -15,7 +15,7 @@ const G = 9.80665
 describe('the stride of a robot’s leg', () => {
   test('a knee driven by a rod has the drum torques of its load case', () => {
     // The load case takes rods and cranks by statics of their own; the stride here goes through the coupling of drums and joints.
-    const prepared = prepare(legNumbers(rodLeg))
+    const prepared = legModel(legNumbers(rodLeg))
     const { joints } = caseState(prepared, 'walk')
     const stride = strideOf(prepared, 'walk', { samples: 240 })
     if (!stride.walkable) throw new Error('the example walks')
@@ -27,7 +27,7 @@ describe('the stride of a robot’s leg', () => {
 
   test('a leg mounted the other way round walks as this one walks backward', () => {
     // Without push along the ground a stride backward is the stride forward with time reversed: the same angles, speeds of the other sign.
-    const prepared = prepare(legNumbers(leg))
+    const prepared = legModel(legNumbers(leg))
     const [ahead, back] = [false, true].map((mirrored) => strideOf(prepared, 'walk', { mirrored, traction: 0, samples: 240 }))
     if (!ahead!.walkable || !back!.walkable) throw new Error('the example walks')
     for (const joint of ['hip', 'knee'] as const) {
@@ -191,7 +191,7 @@ describe('the supply of all motors together', () => {
   test('what the bus gives is mechanical power and heat, no more and no less', () => {
     const { gaits } = firm
     for (const id of ['walk', 'trot'] as const) {
-      const prepared = prepare(legNumbers(leg))
+      const prepared = legModel(legNumbers(leg))
       const shares = stanceShares(prepared.x, feetOf(prepared.x, id))
       const weight = leg.robot.mass.si * G
       const shaft = [0, 1, 2, 3].reduce((sum, corner) => {

@@ -3,7 +3,7 @@ import * as fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { calculationOf, placeOf } from '../../src/leg/calculation.js'
 import { assess, describeLeg, legFormula, legNumbers, markdownReport, withFields } from '../../src/leg/index.js'
-import { prepare } from '../../src/leg/numbers.js'
+import { legModel } from '../../src/leg/leg-model.js'
 import { linkDynamics } from '../../src/leg/parts/motion/link-dynamics.js'
 import { RodDrive } from '../../src/leg/parts/motion/rod-drive.js'
 import { stride } from '../../src/leg/parts/motion/values.js'
@@ -102,7 +102,7 @@ describe('a knee that is driven from the body', () => {
   })
 
   test('a hip with its foot below it holds as much as the knee, though the joint needs little', () => {
-    const { hip, knee } = caseState(prepare(legNumbers(revised)), 'stand').joints
+    const { hip, knee } = caseState(legModel(legNumbers(revised)), 'stand').joints
     expect(Math.abs(hip.drum.torque)).toBeGreaterThan(0.8 * Math.abs(knee.drum.torque))
     expect(Math.abs(hip.motion.torque)).toBeLessThan(0.15 * Math.abs(knee.motion.torque))
     expect(Math.abs(hip.heat.motorTorque)).toBeGreaterThan(0.8 * Math.abs(knee.heat.motorTorque))

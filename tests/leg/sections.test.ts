@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { assess, describeLeg, withFields } from '../../src/leg/index.js'
+import { legModel } from '../../src/leg/leg-model.js'
 import { materialState } from '../../src/leg/material-state.js'
-import { legNumbers, prepare } from '../../src/leg/numbers.js'
+import { legNumbers } from '../../src/leg/numbers.js'
 
 describe('the foot', () => {
   const leg = describeLeg(readFileSync(new URL('./legs/workbench.yaml', import.meta.url), 'utf8'))
@@ -32,7 +33,7 @@ describe('the foot', () => {
     // A run-out of 0.2 mm is 0.1 mm off centre.
     expect(line('drum out of true').worstCorner.si).toBeCloseTo(corner(Math.asin(0.1 / 49.6), Math.asin(0.1 / 44.8)), 9)
     // F L³ / (3 E I) of one toe, upright part; its polymer as soft as the damp leaves it.
-    const toe = materialState(prepare(legNumbers(leg)), leg.foot.material as string).elastic()
+    const toe = materialState(legModel(legNumbers(leg)), leg.foot.material as string).elastic()
     const along =
       ((((10.5 * 9.80665) / 4 / 2) * Math.cos((25 * Math.PI) / 180) * 0.034 ** 3) / (3 * toe.modulus)) * (12 / (0.016 * 0.0112 ** 3))
     expect(line('toes under the standing load').worstCorner.si).toBeCloseTo(along * Math.cos((25 * Math.PI) / 180), 9)

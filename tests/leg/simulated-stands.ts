@@ -1,6 +1,7 @@
 import { windupModel } from '../../src/leg/learning/model-cord.js'
 import { heatingModel } from '../../src/leg/learning/model-heating.js'
-import { driveOf, type Joint, type Prepared } from '../../src/leg/numbers.js'
+import type { LegModel } from '../../src/leg/leg-model.js'
+import { driveOf, type Joint } from '../../src/leg/numbers.js'
 import { type RandomStream, randomStream } from '../../src/numeric/index.js'
 
 /** One simulated log with an error or misfit that the estimator is not told of, and the fields that it was made with. */
@@ -13,7 +14,7 @@ export interface Stand {
 /** One kind of systematic error. */
 export interface Fault {
   readonly what: string
-  readonly make: (leg: Prepared, random: RandomStream) => Stand
+  readonly make: (leg: LegModel, random: RandomStream) => Stand
   /** Whether any answer but a refusal is a failure. */
   readonly gross?: boolean
 }
@@ -34,7 +35,7 @@ const twoStage = (hours: number, a: number) => logarithmic(hours, a) * (1 - 0.03
 
 const decay =
   ({ gain = 0, zero = 0, perDay = 0, share = logarithmic }: Decay) =>
-  (_: Prepared, random: RandomStream): Stand => {
+  (_: LegModel, random: RandomStream): Stand => {
     const [start, a] = [random.uniformBetween(165, 205), random.uniformBetween(0.02, 0.06)]
     const rows = DAYS.map((days) => {
       const read = (start * share(24 * days, a) + perDay * days) * (1 + gain) + zero + random.normal(0, 0.5)
@@ -49,7 +50,7 @@ const decay =
 
 const friction =
   ({ drag = 0, wrap = 0 }: { drag?: number; wrap?: number }) =>
-  (_: Prepared, random: RandomStream): Stand => {
+  (_: LegModel, random: RandomStream): Stand => {
     const mu = random.uniformBetween(0.1, 0.2)
     const rows = [0.5, 0.5, 0.5, 1, 1, 1, 1.5, 1.5, 1.5].map((turns) => {
       const own = mu * (1 + random.normal(0, 0.03))
@@ -64,7 +65,7 @@ const friction =
 
 const windup =
   ({ frame = 0, torque = 0, mu, tension }: { frame?: number; torque?: number; mu?: number; tension?: number }) =>
-  (leg: Prepared, random: RandomStream): Stand => {
+  (leg: LegModel, random: RandomStream): Stand => {
     const model = windupModel(leg, 'windup knee', 'knee', { 'torque gain': 1, 'angle gain': 1, 'frame give': 1 })
     const rigidity = 24e3 * random.uniformBetween(0.85, 1.15)
     const value: Record<string, number> = {
@@ -89,7 +90,7 @@ const windup =
 
 const heating =
   ({ mount = 0, current = 0, column = 1 }: { mount?: number; current?: number; column?: number }) =>
-  (leg: Prepared, random: RandomStream): Stand => {
+  (leg: LegModel, random: RandomStream): Stand => {
     const accuracy = { 'current gain': 1, 'resistance gain': 1, 'temperature zero': 1 }
     const model = heatingModel(leg, 'heating', 'knee', accuracy)
     const value: Record<string, number> = {
@@ -142,7 +143,7 @@ export const FAULTS: readonly Fault[] = [
 ]
 
 /** Simulated stands of one fault; the same numbers at every run. */
-export const standsOf = (leg: Prepared, { make }: Fault, count: number, seed: number): Stand[] =>
+export const standsOf = (leg: LegModel, { make }: Fault, count: number, seed: number): Stand[] =>
   Array.from({ length: count }, (_, i) => make(leg, randomStream(seed, i)))
 
 /** Joint of a log. */

@@ -2,8 +2,9 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { parse } from 'yaml'
 import { describeLeg, type LegSpecification, legJsonSchema } from '../../src/leg/index.js'
+import { legModel } from '../../src/leg/leg-model.js'
 import { materialState } from '../../src/leg/material-state.js'
-import { legNumbers, prepare } from '../../src/leg/numbers.js'
+import { legNumbers } from '../../src/leg/numbers.js'
 import { InputError, mm, N, Quantity } from '../../src/units/index.js'
 import { cordDrive } from './cord-drive.js'
 
@@ -197,7 +198,7 @@ describe('materials of your own', () => {
   test('are used where they are named, with the rest from the table', () => {
     const leg = describeLeg(own + withOwn)
     expect(leg.plates.bodyPlate?.material).toBe('my ASA')
-    const plate = materialState(prepare(legNumbers(leg)), 'my ASA')
+    const plate = materialState(legModel(legNumbers(leg)), 'my ASA')
     expect(plate.strength('alongLayers').typical).toBe(33e6)
     expect(plate.elastic().modulus).toBeCloseTo(1.9e9 * 0.94, 0)
     expect(plate.softening()).toBeCloseTo(273.15 + 103, 9)

@@ -17,7 +17,7 @@ import {
   strideTrajectory,
   withFields,
 } from '../../src/leg/index.js'
-import { prepare } from '../../src/leg/numbers.js'
+import { legModel } from '../../src/leg/leg-model.js'
 import { jointMotion } from '../../src/leg/parts/motion/values.js'
 import { motorTorque, motorTorqueAlone } from '../../src/leg/parts/motors/values.js'
 import { springForce, stretchOfTravel, torsionLaw } from '../../src/leg/parts/springs/values.js'
@@ -31,13 +31,13 @@ const place = (leg: typeof plain, names: Parameters<typeof placeOf>[1]) => {
   const calculation = calculationOf(legNumbers(leg))
   return { calculation, where: calculation.instances.implied(placeOf(calculation, { leg: 'leg', ...names })) as never }
 }
-const motion = (leg: typeof plain, id: Parameters<typeof caseState>[1]) => caseState(prepare(legNumbers(leg)), id).joints
+const motion = (leg: typeof plain, id: Parameters<typeof caseState>[1]) => caseState(legModel(legNumbers(leg)), id).joints
 const checkOf = (leg: typeof plain, id: string, cases: readonly (typeof ALL_CASE_IDS)[number][] = ['stand', 'shelf', 'trot', 'season']) =>
   assess(leg, { cases }).checks.find((one) => one.id === id)!
 
 describe('against the balance of the lower link and the energy of the spring (oracles/leg-springs.py)', () => {
   test('pose and knee', () => {
-    const [, hip, knee] = poseOf(prepare(legNumbers(plain)))
+    const [, hip, knee] = poseOf(legModel(legNumbers(plain)))
     expect(off(hip, hand.pose.hip)).toBeLessThan(1e-12)
     expect(off(knee, hand.pose.knee)).toBeLessThan(1e-12)
     expect(off(motion(torsion, 'stand').knee.motion.torque, hand.joint)).toBeLessThan(1e-9)
@@ -107,9 +107,9 @@ describe('never flatters', () => {
     const { calculation, where } = place(leg, { joint: 'knee' })
     const most = calculation.get(springForce, where)!
     for (const id of ALL_CASE_IDS) {
-      const { motion, drum } = caseState(prepare(legNumbers(leg)), id).joints.knee
+      const { motion, drum } = caseState(legModel(legNumbers(leg)), id).joints.knee
       const shelf = LOAD_CASES[id].event === 'shelf'
-      if (!shelf) expect(motion.torque).toBe(caseState(prepare(legNumbers(plain)), id).joints.knee.motion.torque)
+      if (!shelf) expect(motion.torque).toBe(caseState(legModel(legNumbers(plain)), id).joints.knee.motion.torque)
       expect(Math.abs(drum.torque)).toBeGreaterThan(0.05)
     }
     expect(most).toBeGreaterThan(0)

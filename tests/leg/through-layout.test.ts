@@ -4,7 +4,7 @@ import { linkCord } from '../../src/capstan/index.js'
 import { calculationOf, placeOf } from '../../src/leg/calculation.js'
 import { couplingOf } from '../../src/leg/coupling.js'
 import { assess, checkReserves, describeLeg, htmlReport, legNumbers, withFields } from '../../src/leg/index.js'
-import { prepare } from '../../src/leg/numbers.js'
+import { legModel } from '../../src/leg/leg-model.js'
 import { CHECKS } from '../../src/leg/parts/index.js'
 import { body } from '../../src/leg/parts/links/values.js'
 import { PulleyDrive } from '../../src/leg/parts/motion/pulley-drive.js'
@@ -148,7 +148,7 @@ describe('power and energy', () => {
     ['belt', beltRevised, 48 / 40],
     ['crossed cord', cordKnee, -65.6 / 53.6],
   ] as const)('%s: the drum turns with the hip once and with the knee by the ratio, by differences', (_, leg, ratio) => {
-    const coupling = couplingOf(prepare(legNumbers(leg)))!
+    const coupling = couplingOf(legModel(legNumbers(leg)))!
     const drumAt = (hip: number, knee: number) => {
       const out = new Float64Array(3)
       coupling.si.actuatorAnglesInto(out, 0, [0, hip, knee])

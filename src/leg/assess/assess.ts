@@ -5,7 +5,8 @@ import type { CaseId } from '../cases/events.js'
 import { LOAD_CASES } from '../cases/events.js'
 import type { Leg } from '../document/describe.js'
 import { footResult } from '../foot-result.js'
-import { legNumbers, prepare } from '../numbers.js'
+import { legModel } from '../leg-model.js'
+import { legNumbers } from '../numbers.js'
 import { caseList, knownOptions } from '../options.js'
 import { CHECKS } from '../parts/index.js'
 import type { Assessment, CheckResult } from '../result.js'
@@ -51,7 +52,7 @@ export function assess(leg: Leg, options: AssessOptions = {}): Assessment {
     throw new InputError(where, [{ path: 'cases', given: show(cases), accepts: 'must include a load case that a check applies to' }])
   const measurement = measurementFor(checks, calculation, bands)
   const unsettled = unsettledOf(calculation, cases)
-  const prepared = prepare(x)
+  const prepared = legModel(x)
   keepCalculation(prepared, calculation)
   const assessment = displayed({
     leg,

@@ -1,6 +1,6 @@
 import { calculationOf, type LegCalculation } from '../calculation.js'
 import type { CaseId } from '../cases/events.js'
-import type { LegNumbers } from '../numbers.js'
+import type { LegNumbers } from '../leg-numbers.js'
 import { CHECKS } from '../parts/index.js'
 import { type Comparison, compare, comparisonsOf, type DemandCapacity, lackedParts } from './compare.js'
 

@@ -1,6 +1,7 @@
 import type { Source } from '../../formula/index.js'
 import type { Kind } from '../../units/index.js'
-import type { Joint, LegNumbers } from '../numbers.js'
+import type { LegNumbers } from '../leg-numbers.js'
+import type { Joint } from '../numbers.js'
 import type { Index, Value } from '../run/index.js'
 import { EVENTS, type EventId, type Tag } from './events.js'
 

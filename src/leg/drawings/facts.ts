@@ -1,6 +1,7 @@
 import { amountTexts } from '../assess/sentence.js'
 import { type CaseId, LOAD_CASES } from '../cases/events.js'
-import { legNumbers, prepare } from '../numbers.js'
+import { legModel } from '../leg-model.js'
+import { legNumbers } from '../numbers.js'
 import { reserveText } from '../report/content.js'
 import type { Assessment, CheckResult } from '../result.js'
 import { strideOf } from '../stride-of.js'
@@ -13,7 +14,7 @@ export class Facts extends LegValues {
   readonly #strides: { [G in 'walk' | 'trot']?: ReturnType<typeof strideOf> } = {}
 
   constructor(readonly assessment: Assessment) {
-    super(prepare(legNumbers(assessment.leg)))
+    super(legModel(legNumbers(assessment.leg)))
   }
 
   /** A stride of walk or trot; made once. */

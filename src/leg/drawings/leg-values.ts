@@ -1,5 +1,5 @@
 import { calculationOf, type LegCalculation, placeOf } from '../calculation.js'
-import type { Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
 import { family } from '../parts/materials/fields.js'
 import type { Index, Value } from '../run/index.js'
 import { keepCalculation } from '../what-if.js'
@@ -11,7 +11,7 @@ export type Names = { readonly [X in Index]?: string }
 export class LegValues {
   readonly calculation: LegCalculation
 
-  constructor(readonly leg: Prepared) {
+  constructor(readonly leg: LegModel) {
     this.calculation = calculationOf(leg.x)
     keepCalculation(leg, this.calculation)
   }

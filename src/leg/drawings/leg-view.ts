@@ -14,10 +14,10 @@ import {
 import { amountTexts } from '../assess/sentence.js'
 import { reserveText } from '../report/content.js'
 import type { CheckResult } from '../result.js'
+import { drawAlong } from './draw-along.js'
 import { sign } from './facts.js'
 import { type Scene, type Spot, spotOf } from './leg-scene.js'
 import type { LinkSizes } from './pose.js'
-import { drawAlong } from './scene-along.js'
 import { spans } from './spans.js'
 import { degrees } from './words.js'
 

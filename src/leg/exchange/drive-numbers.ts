@@ -3,7 +3,7 @@ import type { Leg } from '../document/describe.js'
 import { legNumbers } from '../numbers.js'
 import { dragTorque } from '../parts/motors/values.js'
 import { signedRatio } from '../parts/transmission/questions.js'
-import type { ControlSheet } from '../plans/control.js'
+import type { ControlSheet } from '../plans/control-sheet.js'
 
 /** A joint that a motor may drive. */
 export type Driven = 'sidewaysHip' | 'hip' | 'knee'

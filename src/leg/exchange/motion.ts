@@ -15,7 +15,8 @@ import { type In, InputError, type Kind, oneOfNames, Quantity, quantity, refuse,
 import { calculationOf, placeOf } from '../calculation.js'
 import { couplingOf } from '../coupling.js'
 import type { Leg } from '../document/describe.js'
-import { JOINTS, legNumbers, prepare } from '../numbers.js'
+import { legModel } from '../leg-model.js'
+import { JOINTS, legNumbers } from '../numbers.js'
 import { parallelTorqueOf } from '../parallel-torque.js'
 import { signedRatio } from '../parts/transmission/questions.js'
 import { linkBodies } from './link-bodies.js'
@@ -64,7 +65,7 @@ export function legMotion(leg: Leg, options: LegMotionOptions = {}): LegMotion {
       knee: limits(joints.knee),
     },
   })
-  const prepared = prepare(legNumbers(leg))
+  const prepared = legModel(legNumbers(leg))
   const parallelTorqueSi = parallelTorqueOf(prepared)
   const stance = gait.stepLength.over(gait.speed).as('time')
   const path = footPath({

@@ -1,6 +1,7 @@
 import { backEmfConstant, torqueConstants } from '../../thermal/index.js'
 import { standingLoad } from '../foot-result.js'
-import { controllerOf, type DrivenJoint, driveOf, hasCord, type Joint, motorOf, type Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import { controllerOf, type DrivenJoint, driveOf, hasCord, type Joint, motorOf } from '../numbers.js'
 import { beltSetting } from '../plans/belt-setting.js'
 import { windupTorque } from '../plans/drive-torque.js'
 import type { MeasurementId } from './measurements.js'
@@ -21,7 +22,7 @@ const TURN = 2 * Math.PI
 const YEAR = 31_557_600
 
 /** What the columns of a log may hold on this leg: generous, so that only another unit, column or thing lies outside. */
-export function rangesOf(leg: Prepared, id: MeasurementId, joint: DrivenJoint): readonly ColumnRange[] {
+export function rangesOf(leg: LegModel, id: MeasurementId, joint: DrivenJoint): readonly ColumnRange[] {
   const { x, drives } = leg
   const { supply, robot } = x
   const [motor, controller] = [motorOf(x, joint), controllerOf(x, joint)]

@@ -1,8 +1,10 @@
-import { driveOf, type Joint, type LegNumbers, type Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import type { LegNumbers } from '../leg-numbers.js'
+import { driveOf, type Joint } from '../numbers.js'
 import type { Parameter } from './model.js'
 
 /** The friction of a drive; known from its band where no log determines it. @internal */
-export function frictionOf({ x }: Prepared, joint: Joint): Parameter {
+export function frictionOf({ x }: LegModel, joint: Joint): Parameter {
   const { low, typical, high } = driveOf(x, joint, 'cord').friction
   return {
     id: `joints.${joint}.drive.friction`,
@@ -18,7 +20,7 @@ export function frictionOf({ x }: Prepared, joint: Joint): Parameter {
 }
 
 /** The axial rigidity of the cord of a joint. @internal */
-export function rigidityOf({ x, drives }: Prepared, joint: Joint): Parameter {
+export function rigidityOf({ x, drives }: LegModel, joint: Joint): Parameter {
   const { axialRigidity } = drives[joint].cord
   const name = driveOf(x, joint, 'cord').cord
   return {
@@ -40,7 +42,7 @@ const NINETY = 1.645
 const SETTING = 0.1 / 1.96
 
 /** The pretension of a joint. @internal */
-export function pretensionOf({ x }: Prepared, joint: Joint): Parameter {
+export function pretensionOf({ x }: LegModel, joint: Joint): Parameter {
   const { pretension } = driveOf(x, joint, 'cord')
   return {
     id: `joints.${joint}.drive.pretension`,
@@ -56,7 +58,7 @@ export function pretensionOf({ x }: Prepared, joint: Joint): Parameter {
 }
 
 /** The share of the pretension of a cord that a year leaves. @internal */
-export function shareOf({ x, drives }: Prepared, joint: Joint): Parameter {
+export function shareOf({ x, drives }: LegModel, joint: Joint): Parameter {
   const { low, typical, high } = (x.cords[driveOf(x, joint, 'cord').cord] as LegNumbers['cords'][string]).pretensionLeft
   return {
     id: `cords.${driveOf(x, joint, 'cord').cord}.pretensionLeft`,

@@ -1,6 +1,8 @@
 import { InputError, type Kind, oneOfNames, Quantity, show } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
-import { type DrivenJoint, drivenJoints, type LegNumbers, type Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import type { LegNumbers } from '../leg-numbers.js'
+import { type DrivenJoint, drivenJoints } from '../numbers.js'
 import { benchLeg } from '../plans/bench.js'
 import { valueText } from '../plans/show.js'
 import { fieldAt, withFields } from '../plans/with-fields.js'
@@ -146,7 +148,7 @@ function knownLogs(insist: readonly string[], logs: readonly string[]): void {
 
 /** Logs of the stand and of coupons, by name. */
 function namedLogs(
-  { x }: Prepared,
+  { x }: LegModel,
   logs: StandLogs,
 ): { readonly entries: NamedLog[]; readonly coupons: readonly (CouponOf & { readonly text: string })[] } {
   const kit = couponsOf(x)

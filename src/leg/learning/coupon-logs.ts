@@ -1,4 +1,5 @@
-import { hasCord, JOINTS, type Joint, type LegNumbers } from '../numbers.js'
+import type { LegNumbers } from '../leg-numbers.js'
+import { hasCord, JOINTS, type Joint } from '../numbers.js'
 import type { LogColumn } from './logs.js'
 
 /** What a printable coupon shows. */

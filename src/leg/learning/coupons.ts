@@ -4,8 +4,10 @@ import { studentTQuantile } from '../../numeric/index.js'
 import { motorWarmUp } from '../../thermal/index.js'
 import { type Kind, Quantity, significant } from '../../units/index.js'
 import { calculationOf, placeOf } from '../calculation.js'
+import { legModel } from '../leg-model.js'
+import type { LegNumbers } from '../leg-numbers.js'
 import { materialState, steelOf } from '../material-state.js'
-import { bossAt, driveOf, type Joint, type LegNumbers, pinAt, pinSizeAt, prepare } from '../numbers.js'
+import { bossAt, driveOf, type Joint, pinAt, pinSizeAt } from '../numbers.js'
 import { airTemperature, coolingFactor, surroundings } from '../parts/load/fields.js'
 import { cooling } from '../parts/plates/values.js'
 import { materialOf } from '../schema/tables.js'
@@ -140,7 +142,7 @@ function bars(x: LegNumbers, name: string): Reading {
 
 function split(x: LegNumbers, joint: Joint): Reading {
   const { axis, outerDiameter, material } = bossAt(x, joint)
-  const leg = prepare(x)
+  const leg = legModel(x)
   const printed = materialState(leg, material)
   const unit = 1e-5
   const { boreHoopStress } = pressFit.si({
@@ -185,7 +187,7 @@ function drum(x: LegNumbers, joint: Joint): Reading {
 
 function sandwich(x: LegNumbers, group: string): Reading {
   const shares = (['pessimistic', 'typical', 'optimistic'] as const).map((end) => {
-    const { preload, after } = clampLoadAt(prepare(x, end), group)
+    const { preload, after } = clampLoadAt(legModel(x, end), group)
     return (days: number) => after(days, ROOM) / preload
   })
   const week = shares.map((share) => share(7)) as [number, number, number]

@@ -1,5 +1,6 @@
 import { type In, type Kind, Quantity, quantity, significant, type UnitOf } from '../../units/index.js'
-import type { DrivenJoint, Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import type { DrivenJoint } from '../numbers.js'
 import { type ColumnRange, rangesOf } from './column-ranges.js'
 import type { LogRemark, ReadLog } from './logs.js'
 import { COLUMNS, type MeasurementId } from './measurements.js'
@@ -15,7 +16,7 @@ export interface Examined {
 }
 
 /** Looks at the rows of a log: wrong file, columns outside what can be, contradictions between columns, copied rows. */
-export function examined(leg: Prepared, log: string, id: MeasurementId, joint: DrivenJoint, read: ReadLog, remarks: LogRemark[]): Examined {
+export function examined(leg: LegModel, log: string, id: MeasurementId, joint: DrivenJoint, read: ReadLog, remarks: LogRemark[]): Examined {
   const file = wrongFile(log, read)
   const ranges = rangesOf(leg, id, joint)
   const refusal =

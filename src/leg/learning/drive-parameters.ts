@@ -1,5 +1,6 @@
 import { backlashAngle } from '../../capstan/index.js'
-import { type DrivenJoint, driveKindOf, driveOf, motorOf, type Prepared, partOf } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import { type DrivenJoint, driveKindOf, driveOf, motorOf, partOf } from '../numbers.js'
 import { pitchRadius, stiffness } from '../parts/transmission/belt/lines.js'
 import type { Parameter } from './model.js'
 
@@ -23,7 +24,7 @@ const LEAST_PLAY = Math.PI / 3600
 const playPer = (radius: number) => backlashAngle.si({ backlash: 1, pitchRadius: radius })
 
 /** What turns a field of play into an angle of the joint, and the field. @internal */
-export function playOf({ x }: Prepared, joint: DrivenJoint): { readonly parameter: Parameter; readonly anglePer: number } {
+export function playOf({ x }: LegModel, joint: DrivenJoint): { readonly parameter: Parameter; readonly anglePer: number } {
   const kind = driveKindOf(x, joint)
   const cure = `log freePlay ${joint}`
   const of = (id: string, given: number, anglePer: number) => {
@@ -44,7 +45,7 @@ export function playOf({ x }: Prepared, joint: DrivenJoint): { readonly paramete
 }
 
 /** The field that the stiffness of a drive is proportional to, and the stiffness for one of it. @internal */
-export function stiffnessOf({ x }: Prepared, joint: DrivenJoint, span: number): { readonly parameter: Parameter; readonly per: number } {
+export function stiffnessOf({ x }: LegModel, joint: DrivenJoint, span: number): { readonly parameter: Parameter; readonly per: number } {
   const cure = `log windup ${joint}`
   if (driveKindOf(x, joint) === 'gearbox')
     return {
@@ -67,7 +68,7 @@ export function stiffnessOf({ x }: Prepared, joint: DrivenJoint, span: number): 
 }
 
 /** The efficiency of a drive. @internal */
-export function efficiencyOf({ x }: Prepared, joint: DrivenJoint): Parameter {
+export function efficiencyOf({ x }: LegModel, joint: DrivenJoint): Parameter {
   const drive = x.joints[joint]?.drive as { readonly efficiency: number }
   return {
     id: `joints.${joint}.drive.efficiency`,
@@ -83,7 +84,7 @@ export function efficiencyOf({ x }: Prepared, joint: DrivenJoint): Parameter {
 }
 
 /** The speed constant of the motor of a joint; known within a few per cent where no log determines it. @internal */
-export function speedConstantOf({ x }: Prepared, joint: DrivenJoint): Parameter {
+export function speedConstantOf({ x }: LegModel, joint: DrivenJoint): Parameter {
   const { speedConstant } = motorOf(x, joint)
   return {
     ...fieldOf(
@@ -102,7 +103,7 @@ export function speedConstantOf({ x }: Prepared, joint: DrivenJoint): Parameter 
 const HALF_BAND = 1.96
 
 /** The pretension of a belt, and the share of it that a year leaves. @internal */
-export function beltTensionOf({ x }: Prepared, joint: DrivenJoint): { readonly pretension: Parameter; readonly share: Parameter } {
+export function beltTensionOf({ x }: LegModel, joint: DrivenJoint): { readonly pretension: Parameter; readonly share: Parameter } {
   const drive = driveOf(x, joint, 'belt')
   const { low, typical, high } = partOf(x.belts, drive.belt, 'belt').pretensionLeft
   const cure = `log beltPitch ${joint}`

@@ -1,5 +1,6 @@
 import { significant } from '../../units/index.js'
-import type { DrivenJoint, Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import type { DrivenJoint } from '../numbers.js'
 import { examined } from './doubts.js'
 import { type Fit, fitTogether, valueIn } from './fit.js'
 import { confounded, type Found, foundIn } from './found.js'
@@ -46,7 +47,7 @@ export interface Estimated {
 }
 
 /** Estimates fields from logs: each log is examined and fitted alone, then those that share a field or an unknown are fitted together. @internal */
-export function estimate(leg: Prepared, logs: readonly NamedLog[], options: EstimateOptions): Estimated {
+export function estimate(leg: LegModel, logs: readonly NamedLog[], options: EstimateOptions): Estimated {
   const remarks: LogRemark[] = []
   const refused: Refused[] = []
   const compared: Estimated['compared'][number][] = []
@@ -135,7 +136,7 @@ const few = (log: string, count: number): LogRemark => ({
 })
 
 /** Fields that come out beside what was expected, near enough to be used: each is named, with the slips that would explain it. */
-function unexpectedIn(leg: Prepared, log: string, { fit, part }: Used, explanations: () => readonly string[]): LogRemark[] {
+function unexpectedIn(leg: LegModel, log: string, { fit, part }: Used, explanations: () => readonly string[]): LogRemark[] {
   const beside = foundIn(fit, [part]).flatMap(({ path, value, interval }) => {
     const why = interval === undefined ? undefined : unexpected(expectationOf(leg, path), value, interval)
     return why === undefined ? [] : [`${path}: ${why}`]

@@ -2,7 +2,8 @@ import { fitLeastSquares, studentTQuantile } from '../../numeric/index.js'
 import { type Kind, Quantity } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
 import { uprightCompliance } from '../foot-result.js'
-import { legNumbers, prepare } from '../numbers.js'
+import { legModel } from '../leg-model.js'
+import { legNumbers } from '../numbers.js'
 import type { ReadLog } from './logs.js'
 
 /** A measurement that corrects no field, beside what the corrected leg predicts. */
@@ -28,7 +29,7 @@ export interface ComparedLog {
 /** The foot's compliance, measured against that of the corrected leg. */
 export function compareFoot(leg: Leg, log: string, rows: ReadLog['rows'], gain: number): ComparedLog {
   const x = legNumbers(leg)
-  const [typical, ...ends] = ([undefined, 'pessimistic', 'optimistic'] as const).map((end) => uprightCompliance(prepare(x, end)))
+  const [typical, ...ends] = ([undefined, 'pessimistic', 'optimistic'] as const).map((end) => uprightCompliance(legModel(x, end)))
   const [stiff, soft] = [Math.min(typical!, ...ends), Math.max(typical!, ...ends)]
   const slope = slopeOf(
     rows.map(([push, give]) => [Math.abs(push!), Math.abs(give!)]),

@@ -1,6 +1,7 @@
 import { motorWarmUp } from '../../thermal/index.js'
 import { calculationOf, type LegCalculation, placeOf } from '../calculation.js'
-import type { DrivenJoint, LegNumbers } from '../numbers.js'
+import type { LegNumbers } from '../leg-numbers.js'
+import type { DrivenJoint } from '../numbers.js'
 import { airTemperature, coolingFactor, stallTime, surroundings } from '../parts/load/fields.js'
 import { mass } from '../parts/motors/fields.js'
 import { cooling, store } from '../parts/plates/values.js'

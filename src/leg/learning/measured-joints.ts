@@ -1,4 +1,5 @@
-import { type DriveKind, type DrivenJoint, driveKindOf, drivenJoints, driveOf, type LegNumbers } from '../numbers.js'
+import type { LegNumbers } from '../leg-numbers.js'
+import { type DriveKind, type DrivenJoint, driveKindOf, drivenJoints, driveOf } from '../numbers.js'
 import { type MeasurementId, WHOLE } from './measurements.js'
 
 /** Kinds of drive that a measurement is made of; absent where it is of the motor or of the leg as a whole. */

@@ -1,5 +1,6 @@
 import { thermalTension } from '../../capstan/index.js'
-import { driveOf, type Joint, type Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import { driveOf, type Joint } from '../numbers.js'
 import { frameOf } from '../plans/bench.js'
 import { shareLeft } from '../plans/tensioning.js'
 import { line } from '../run/index.js'
@@ -9,13 +10,13 @@ import { type Accuracy, errorOf, freeZero } from './instrument-errors.js'
 import type { LogModel, Parameter, Rows } from './model.js'
 
 /** Windup of a drive with its motor held: hysteresis of the cord, and a frame that gives in proportion to the torque. @internal */
-export function windupModel(leg: Prepared, log: string, joint: Joint, accuracy: Accuracy): LogModel {
+export function windupModel(leg: LegModel, log: string, joint: Joint, accuracy: Accuracy): LogModel {
   const [rigidity, friction, pretension] = [rigidityOf(leg, joint), frictionOf(leg, joint), pretensionOf(leg, joint)]
   const [torqueGain, angleGain, frame] = (['torque gain', 'angle gain', 'frame give'] as const).map((name) =>
     errorOf(log, 'windup', name, accuracy),
   ) as [Parameter, Parameter, Parameter]
   const zero = freeZero(log, 'zero of the angle', 2)
-  const at = (mu: number, tension: number): Prepared => ({
+  const at = (mu: number, tension: number): LegModel => ({
     ...leg,
     drives: { ...leg.drives, [joint]: { ...leg.drives[joint], friction: mu } },
     x: {
@@ -57,7 +58,7 @@ const YEAR = 31_557_600
 const BEYOND = 0.5 / 1.96
 
 /** Decay of the pretension, by equal losses per decade of time; its rival is a power law. @internal */
-export function pretensionModel(leg: Prepared, log: string, joint: Joint, accuracy: Accuracy): LogModel {
+export function pretensionModel(leg: LegModel, log: string, joint: Joint, accuracy: Accuracy): LogModel {
   const [start, share] = [pretensionOf(leg, joint), shareOf(leg, joint)]
   const [gain, zero, drift] = (['force gain', 'force zero', 'temperature drift'] as const).map((name) =>
     errorOf(log, 'pretension', name, accuracy),

@@ -1,6 +1,7 @@
 import { spanPitch, thermalTension } from '../../capstan/index.js'
 import { backEmfConstant, torqueConstants } from '../../thermal/index.js'
-import { type DrivenJoint, driveKindOf, motorOf, type Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import { type DrivenJoint, driveKindOf, motorOf } from '../numbers.js'
 import { beltSetting } from '../plans/belt-setting.js'
 import { frameOf } from '../plans/bench.js'
 import { driveFacts } from '../plans/drive-facts.js'
@@ -15,7 +16,7 @@ const errors = (log: string, id: MeasurementId, names: readonly string[], accura
   names.map((name) => errorOf(log, id, name, accuracy))
 
 /** Play of the joint, read as an angle from stop to stop. @internal */
-export function playModel(leg: Prepared, log: string, joint: DrivenJoint, accuracy: Accuracy): LogModel {
+export function playModel(leg: LegModel, log: string, joint: DrivenJoint, accuracy: Accuracy): LogModel {
   const { parameter, anglePer } = playOf(leg, joint)
   const [gain] = errors(log, 'freePlay', ['angle gain'], accuracy) as [Parameter]
   return {
@@ -29,7 +30,7 @@ export function playModel(leg: Prepared, log: string, joint: DrivenJoint, accura
 }
 
 /** Windup of a belt or a gearbox, motor held: straight on either side of its play. @internal */
-export function straightWindupModel(leg: Prepared, log: string, joint: DrivenJoint, accuracy: Accuracy): LogModel {
+export function straightWindupModel(leg: LegModel, log: string, joint: DrivenJoint, accuracy: Accuracy): LogModel {
   const span = driveKindOf(leg.x, joint) === 'belt' ? beltSetting(leg, joint).span : 0
   const { parameter, per } = stiffnessOf(leg, joint, span)
   const { parameter: play, anglePer } = playOf(leg, joint)
@@ -58,7 +59,7 @@ export function straightWindupModel(leg: Prepared, log: string, joint: DrivenJoi
 }
 
 /** Currents that lift and lower a weight slowly: losses take more to lift and less to lower, drag the same of either. @internal */
-export function efficiencyModel(leg: Prepared, log: string, joint: DrivenJoint, accuracy: Accuracy): LogModel {
+export function efficiencyModel(leg: LegModel, log: string, joint: DrivenJoint, accuracy: Accuracy): LogModel {
   const [efficiency, constant] = [efficiencyOf(leg, joint), speedConstantOf(leg, joint)]
   const [torqueGain, currentGain] = errors(log, 'efficiency', ['torque gain', 'current gain'], accuracy) as [Parameter, Parameter]
   const drag = freeZero(log, 'current of the drag', 100)
@@ -84,7 +85,7 @@ export function efficiencyModel(leg: Prepared, log: string, joint: DrivenJoint, 
 }
 
 /** Pitch of a plucked span over time, as the tension that it stands for. @internal */
-export function beltPitchModel(leg: Prepared, log: string, joint: DrivenJoint, accuracy: Accuracy): LogModel {
+export function beltPitchModel(leg: LegModel, log: string, joint: DrivenJoint, accuracy: Accuracy): LogModel {
   const { pretension, share } = beltTensionOf(leg, joint)
   const [span, mass, drift] = errors(log, 'beltPitch', ['span gain', 'mass gain', 'temperature drift'], accuracy) as [
     Parameter,

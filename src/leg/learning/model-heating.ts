@@ -1,5 +1,6 @@
 import { copperLoss, hotResistance } from '../../thermal/index.js'
-import { type DrivenJoint, motorOf, type Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import { type DrivenJoint, motorOf } from '../numbers.js'
 import { HeatingRun } from './heating-run.js'
 import { type Accuracy, errorOf, freeZero } from './instrument-errors.js'
 import type { LogModel, Parameter } from './model.js'
@@ -22,7 +23,7 @@ const FILMS = {
 } as const
 
 /** A motor on its plate under a held current: winding to mounting face, and mounting face to air with the heat taken up on the way. @internal */
-export function heatingModel(leg: Prepared, log: string, joint: DrivenJoint, accuracy: Accuracy): LogModel {
+export function heatingModel(leg: LegModel, log: string, joint: DrivenJoint, accuracy: Accuracy): LogModel {
   const { environment } = leg.x
   const motor = motorOf(leg.x, joint)
   const name = leg.x.joints[joint]?.motor

@@ -1,6 +1,7 @@
 import { frictionFromTensions } from '../../capstan/index.js'
 import { backEmfConstant, torqueConstants } from '../../thermal/index.js'
-import { controllerOf, type DrivenJoint, driveOf, hasCord, type Joint, motorOf, type Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import { controllerOf, type DrivenJoint, driveOf, hasCord, type Joint, motorOf } from '../numbers.js'
 import { frictionOf } from './cord-parameters.js'
 import { type Accuracy, errorOf, freeZero } from './instrument-errors.js'
 import type { MeasurementId } from './measurements.js'
@@ -10,7 +11,7 @@ import { beltPitchModel, efficiencyModel, playModel, straightWindupModel } from 
 import { heatingModel } from './model-heating.js'
 
 /** The model of one log; absent where a log is only compared. @internal */
-export function modelOf(leg: Prepared, log: string, id: MeasurementId, joint: DrivenJoint, accuracy: Accuracy): LogModel | undefined {
+export function modelOf(leg: LegModel, log: string, id: MeasurementId, joint: DrivenJoint, accuracy: Accuracy): LogModel | undefined {
   switch (id) {
     case 'cordFriction':
       return frictionModel(leg, log, joint as Joint, accuracy)
@@ -38,7 +39,7 @@ export function modelOf(leg: Prepared, log: string, id: MeasurementId, joint: Dr
 }
 
 /** Two tensions at a wrap. Friction itself scatters from reading to reading, so that the model is fitted in friction, not in tension. */
-function frictionModel(leg: Prepared, log: string, joint: Joint, accuracy: Accuracy): LogModel {
+function frictionModel(leg: LegModel, log: string, joint: Joint, accuracy: Accuracy): LogModel {
   const friction = frictionOf(leg, joint)
   const [gain, zero, drag, wrap] = (['force gain', 'force zero', 'pulley drag', 'wrap zero'] as const).map((name) =>
     errorOf(log, 'cordFriction', name, accuracy),
@@ -61,7 +62,7 @@ function frictionModel(leg: Prepared, log: string, joint: Joint, accuracy: Accur
 }
 
 /** Ends pulled until they fail, as a share of the strength of the cord. */
-function pullOutModel({ x, drives }: Prepared, log: string, joint: Joint, accuracy: Accuracy): LogModel {
+function pullOutModel({ x, drives }: LegModel, log: string, joint: Joint, accuracy: Accuracy): LogModel {
   const { breakingStrength } = drives[joint].cord
   const gain = errorOf(log, 'pullOut', 'force gain', accuracy)
   const path = `joints.${joint}.drive.endRetention`
@@ -88,7 +89,7 @@ function pullOutModel({ x, drives }: Prepared, log: string, joint: Joint, accura
 }
 
 /** Torque of the held motor over its current: a straight line whose zero is the friction of its bearings. */
-function torqueModel({ x }: Prepared, log: string, joint: DrivenJoint, accuracy: Accuracy): LogModel {
+function torqueModel({ x }: LegModel, log: string, joint: DrivenJoint, accuracy: Accuracy): LogModel {
   const { speedConstant } = motorOf(x, joint)
   const path = `motors.${x.joints[joint]?.motor}.speedConstant`
   const [current, torque] = (['current gain', 'torque gain'] as const).map((name) => errorOf(log, 'torqueConstant', name, accuracy)) as [
@@ -130,7 +131,7 @@ function torqueModel({ x }: Prepared, log: string, joint: DrivenJoint, accuracy:
 const IDLE_SHARE = 0.01
 
 /** Current of the idle motor over its voltage; the field is its value at the voltage of the specification. */
-function noLoadModel({ x }: Prepared, log: string, joint: DrivenJoint, accuracy: Accuracy): LogModel {
+function noLoadModel({ x }: LegModel, log: string, joint: DrivenJoint, accuracy: Accuracy): LogModel {
   const { noLoadCurrent: given, noLoadVoltage } = motorOf(x, joint)
   // A motor that is given without drag tells nothing of its current: the search starts from a small one, and expects nothing.
   const noLoadCurrent = given > 0 ? given : IDLE_SHARE * controllerOf(x, joint).currentLimit

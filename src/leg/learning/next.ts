@@ -1,5 +1,6 @@
 import type { CaseId } from '../cases/events.js'
-import type { DrivenJoint, Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import type { DrivenJoint } from '../numbers.js'
 import { informationOf, withNumber } from '../plans/information.js'
 import { type Fit, fitTogether, type Part } from './fit.js'
 import { type Found, foundIn } from './found.js'
@@ -31,7 +32,7 @@ const MOST = 6
 
 /** What to measure next: what is not known about the instruments of the logs there are, and the logs that are not there. @internal */
 export function nextMeasurements(
-  leg: Prepared,
+  leg: LegModel,
   found: readonly Found[],
   done: readonly string[],
   cases?: readonly CaseId[],
@@ -55,7 +56,7 @@ interface Candidate extends Omit<NextMeasurement, 'information'> {
   readonly ends: readonly [number, number]
 }
 
-function betterInstruments(leg: Prepared, found: readonly Found[]): Candidate[] {
+function betterInstruments(leg: LegModel, found: readonly Found[]): Candidate[] {
   return found.flatMap(({ path, interval, shares: [first] }): Candidate[] => {
     if (first === undefined || first.of.cure === undefined || first.of.field) return []
     const { low, high } = expectationOf(leg, path)
@@ -64,7 +65,7 @@ function betterInstruments(leg: Prepared, found: readonly Found[]): Candidate[] 
   })
 }
 
-function missingLogs(leg: Prepared, found: readonly Found[], done: readonly string[]): Candidate[] {
+function missingLogs(leg: LegModel, found: readonly Found[], done: readonly string[]): Candidate[] {
   const names = MEASUREMENTS.filter((id) => id !== 'footDeflection').flatMap(
     (id): { log: string; id: MeasurementId; joint: DrivenJoint }[] =>
       isWhole(id) ? [{ log: id, id, joint: 'hip' }] : measuredJoints(leg.x, id).map((joint) => ({ log: `${id} ${joint}`, id, joint })),

@@ -1,5 +1,6 @@
 import { standingLoad } from '../foot-result.js'
-import { airNamed, controllerOf, type DrivenJoint, driveOf, type Joint, motorOf, type Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import { airNamed, controllerOf, type DrivenJoint, driveOf, type Joint, motorOf } from '../numbers.js'
 import { beltSetting } from '../plans/belt-setting.js'
 import { driveFacts } from '../plans/drive-facts.js'
 import { windupTorque } from '../plans/drive-torque.js'
@@ -8,7 +9,7 @@ import type { LogModel, Rows } from './model.js'
 
 /** Rows that a log of the plan would have on this leg as specified, and how far its readings would scatter. @internal */
 export function plannedRows(
-  leg: Prepared,
+  leg: LegModel,
   id: MeasurementId,
   joint: DrivenJoint,
   model: LogModel,
@@ -27,7 +28,7 @@ const MINUTE = 60
 const DAY = 86_400
 
 /** The columns that are set, those that are read left at something harmless. */
-function asked(leg: Prepared, id: MeasurementId, joint: DrivenJoint): Rows {
+function asked(leg: LegModel, id: MeasurementId, joint: DrivenJoint): Rows {
   const { x } = leg
   const turns = [0.5, 0.5, 0.5, 1, 1, 1, 1.5, 1.5, 1.5]
   switch (id) {
@@ -80,7 +81,7 @@ function completed(id: MeasurementId, row: readonly number[], first: number, sec
 }
 
 /** Usual scatter of single readings in each channel. */
-const SCATTER: { readonly [M in MeasurementId]: (leg: Prepared, joint: DrivenJoint) => readonly number[] } = {
+const SCATTER: { readonly [M in MeasurementId]: (leg: LegModel, joint: DrivenJoint) => readonly number[] } = {
   cordFriction: () => [0.008],
   windup: () => [0.0003],
   pretension: ({ x }, joint) => [0.01 * driveOf(x, joint, 'cord').pretension],

@@ -1,4 +1,5 @@
-import type { LegNumbers, Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import type { LegNumbers } from '../leg-numbers.js'
 import { retentionIn } from '../parts/transmission/cord/fields.js'
 import { isBand } from '../ranges.js'
 import { shown } from './shown.js'
@@ -44,7 +45,7 @@ const BOUNDS: Readonly<Record<string, readonly [number, number, string]>> = {
 }
 
 /** What is expected of a field. */
-export function expectationOf({ x }: Prepared, path: string): Expectation {
+export function expectationOf({ x }: LegModel, path: string): Expectation {
   const name = path.split('.').at(-1) as string
   const [joint] = /hip|knee/.exec(path) ?? []
   const text = (value: number) => shown(x, path, value)

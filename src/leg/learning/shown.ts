@@ -1,5 +1,6 @@
 import { type Kind, Quantity, significant } from '../../units/index.js'
-import { type DrivenJoint, driveKindOf, type LegNumbers } from '../numbers.js'
+import type { LegNumbers } from '../leg-numbers.js'
+import { type DrivenJoint, driveKindOf } from '../numbers.js'
 
 /** Kinds of the fields that logs tell; those that are not here are plain ratios. */
 const KINDS: Readonly<Record<string, Kind>> = {

@@ -1,5 +1,6 @@
 import { type In, type Kind, quantity, type UnitOf, unitNames } from '../../units/index.js'
-import type { DrivenJoint, Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import type { DrivenJoint } from '../numbers.js'
 import { rangesOf } from './column-ranges.js'
 import { implausibleRows, inUnitNumber } from './doubts.js'
 import { fitTogether, type Part, valueIn } from './fit.js'
@@ -87,7 +88,7 @@ function slipsOf(id: MeasurementId, units: readonly string[]): Slip[] {
 
 /** What explains a log that is not believed. */
 export interface Suspect {
-  readonly leg: Prepared
+  readonly leg: LegModel
   readonly id: MeasurementId
   readonly joint: DrivenJoint
   readonly rows: Rows
@@ -117,7 +118,7 @@ export function explanationsOf({ leg, id, joint, rows, kept, units, modelFor }: 
 }
 
 /** The largest distance of a field from what is expected, with a quick fit; absent where one is too far. */
-function distanceAfter(leg: Prepared, model: LogModel, rows: Rows, kept: readonly boolean[]): number | undefined {
+function distanceAfter(leg: LegModel, model: LogModel, rows: Rows, kept: readonly boolean[]): number | undefined {
   const read = rows.map(model.measured)
   const scatter = Array.from({ length: model.channels }, (_, c) => {
     const values = read.map((one) => one[c]!)

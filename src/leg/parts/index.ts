@@ -1,5 +1,6 @@
 import { type Check, ofPart } from '../cases/check.js'
-import { type Joint, jointWords, type LegNumbers } from '../numbers.js'
+import type { LegNumbers } from '../leg-numbers.js'
+import { type Joint, jointWords } from '../numbers.js'
 import { beltOrCordOf } from '../second-stage.js'
 import { pivotChecks } from './ball-bearings/checks.js'
 import { boltChecks } from './bolts/checks.js'

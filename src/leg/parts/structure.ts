@@ -1,5 +1,6 @@
 import { AGE_IDS, AIR_IDS, EVENT_IDS, EVENTS, STANCE_IDS } from '../cases/events.js'
-import { drivenJoints, type Joint, type LegNumbers } from '../numbers.js'
+import type { LegNumbers } from '../leg-numbers.js'
+import { drivenJoints, type Joint } from '../numbers.js'
 import type { Structure } from '../run/index.js'
 import { beltOrCordOf, SECOND_STAGE } from '../second-stage.js'
 import { PIVOTS } from './ball-bearings/pivots.js'

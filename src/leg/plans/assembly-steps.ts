@@ -1,20 +1,12 @@
 import { significant } from '../../units/index.js'
 import { STANDARD_GRAVITY } from '../gravity.js'
-import type { Joint, Prepared } from '../numbers.js'
-import type { AssemblyPlan } from './assembly.js'
-import type { DriveWork } from './drive-work.js'
+import type { LegModel } from '../leg-model.js'
+import type { Joint } from '../numbers.js'
+import type { AssemblyPlan } from './assembly-plan.js'
+import type { DriveWork } from './drive-work-plan.js'
 import type { TighteningStep } from './fastening-steps.js'
+import type { FollowUp } from './follow-up.js'
 import { shareLeft, type TensionerSetting } from './tensioning.js'
-
-/** What to look at again after some time. */
-export interface FollowUp {
-  /** When to look again. */
-  readonly when: 'after a day' | 'after a week'
-  /** What to look at. */
-  readonly what: string
-  /** Share expected to be left by then, and the work to do. */
-  readonly expect: string
-}
 
 const DAY = 86_400
 const WEEK = 7 * DAY
@@ -24,7 +16,7 @@ const percent = (x: number) => `${Math.round(100 * x)} %`
 
 /** What to look at again after a day and a week. @internal */
 export function followUps(
-  bench: Prepared,
+  bench: LegModel,
   tensioners: readonly TensionerSetting[],
   screws: readonly TighteningStep[],
   drives: readonly DriveWork[],

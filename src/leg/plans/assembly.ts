@@ -1,22 +1,24 @@
 import { type In, InputError, issue, type Quantity, quantity, significant } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
-import { drivenJoints, driveOf, hasCord, JOINTS, motorOf, type Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import { drivenJoints, driveOf, hasCord, JOINTS, motorOf } from '../numbers.js'
 import { knownOptions } from '../options.js'
 import { leastPinionWrap, leastWrap } from '../parts/transmission/cord/fields.js'
 import { calculationFor } from '../what-if.js'
-import { type FollowUp, followUps, stepsOf } from './assembly-steps.js'
+import type { AssemblyPlan } from './assembly-plan.js'
+import { followUps, stepsOf } from './assembly-steps.js'
 import { assemblyPage } from './assembly-text.js'
 import { type Assumed, benchLeg, length } from './bench.js'
 import { cautionsOf } from './cautions.js'
-import { type CutList, cutList, DEPTH, END_DIAMETERS } from './cut-list.js'
-import { type DriveWork, driveWork } from './drive-work.js'
-import { type BondStep, bonds, type PressStep, presses, type TighteningStep, tightening } from './fastening-steps.js'
+import { cutList, DEPTH, END_DIAMETERS } from './cut-list.js'
+import { driveWork } from './drive-work.js'
+import { bonds, presses, tightening } from './fastening-steps.js'
 import { pivotSteps } from './pivot-work.js'
-import { type RodCut, rodCut } from './rod-steps.js'
-import { type ShoppingLine, shoppingList } from './shopping.js'
+import { rodCut } from './rod-steps.js'
+import { shoppingList } from './shopping.js'
 import { displayed } from './show.js'
-import { type TensionerSetting, tensionerSetting, type Winding, winding } from './tensioning.js'
-import { type CordCheck, type Coupon, cordChecks, coupons, type Trouble, troubles } from './workshop-checks.js'
+import { tensionerSetting, winding } from './tensioning.js'
+import { cordChecks, coupons, troubles } from './workshop-checks.js'
 
 /** What the plan needs and the specification does not hold. */
 export interface AssemblyOptions {
@@ -32,46 +34,6 @@ export interface AssemblyOptions {
 }
 
 export const ASSEMBLY_OPTIONS = ['tail', 'beddingStrain', 'motorThreadDepth'] as const
-
-/** How to put a leg together: cut list, windings, settings, torques, order, cautions. Plain data; `assemblyPage` renders it. */
-export interface AssemblyPlan {
-  /** The leg that the plan is for. */
-  readonly leg: Leg
-  /** What can hurt someone during the work. */
-  readonly cautions: readonly string[]
-  /** Values that the plan needs and the document does not hold. */
-  readonly assumed: readonly Assumed[]
-  /** Cords, pins, shaft and bolts to cut and lay out. */
-  readonly cuts: CutList
-  /** The rod that drives the knee; absent where the motor of the knee sits on the upper link. */
-  readonly rod: RodCut | undefined
-  /** How each drive that is no cord is bought, made and set: belts, gears, gearboxes and direct drives. */
-  readonly drives: readonly DriveWork[]
-  /** How each cord is laid. */
-  readonly windings: readonly Winding[]
-  /** How each tensioner is set. */
-  readonly tensioners: readonly TensionerSetting[]
-  /** Groups of screws, in the order of tightening. */
-  readonly tightening: readonly TighteningStep[]
-  /** Pins that are pressed into their bosses. */
-  readonly presses: readonly PressStep[]
-  /** Cord ends that are bonded into their ferrules. */
-  readonly bonds: readonly BondStep[]
-  /** The order of work. */
-  readonly steps: readonly string[]
-  /** What to look at again after some time. */
-  readonly followUps: readonly FollowUp[]
-  /** Lengths and loads of the finished cords. */
-  readonly checks: readonly CordCheck[]
-  /** What to try on scraps first. */
-  readonly coupons: readonly Coupon[]
-  /** What to do when a reading is off. */
-  readonly troubles: readonly Trouble[]
-  /** What to buy for one leg. */
-  readonly shopping: readonly ShoppingLine[]
-  /** What does not go together as specified. */
-  readonly problems: readonly string[]
-}
 
 /**
  * The plan a builder works from, for every kind of drive: cuts, lay of the cords, positions of the tensioners, belts and gears with their axes, tightening of
@@ -214,7 +176,7 @@ function optionsOf(options: AssemblyOptions) {
 }
 
 /** Turns that are to be left between clamp and span. */
-const leastTurnsOf = (bench: Prepared) => calculationFor(bench).get(leastPinionWrap, {} as never) / (2 * Math.PI)
+const leastTurnsOf = (bench: LegModel) => calculationFor(bench).get(leastPinionWrap, {} as never) / (2 * Math.PI)
 
 /** Wrap that is to be left before an anchor. */
-const leastWrapOf = (bench: Prepared) => calculationFor(bench).get(leastWrap, {} as never)
+const leastWrapOf = (bench: LegModel) => calculationFor(bench).get(leastWrap, {} as never)

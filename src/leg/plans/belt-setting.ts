@@ -1,6 +1,8 @@
 import { shaftForce, spanPitch, spanSideForce, toothBeltLength } from '../../capstan/index.js'
 import { bracketRoot } from '../../numeric/index.js'
-import { type DrivenJoint, driveOf, type LegNumbers, type Prepared, partOf } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import type { LegNumbers } from '../leg-numbers.js'
+import { type DrivenJoint, driveOf, partOf } from '../numbers.js'
 
 /** Deflection of the middle of a span while it is pushed, as a share of the span: small enough to leave the tension nearly as it is. */
 const DEFLECTION = 1 / 50
@@ -30,7 +32,7 @@ export interface BeltSetting {
 }
 
 /** How a belt drive is set. @internal */
-export function beltSetting({ x }: Prepared, joint: DrivenJoint): BeltSetting {
+export function beltSetting({ x }: LegModel, joint: DrivenJoint): BeltSetting {
   const drive = driveOf(x, joint, 'belt')
   const belt = partOf(x.belts, drive.belt, 'belt')
   const { smallTeeth, largeTeeth, centreDistance: stated, pretension } = drive

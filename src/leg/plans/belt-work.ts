@@ -1,17 +1,18 @@
 import { Quantity, significant } from '../../units/index.js'
-import { type DrivenJoint, driveOf, jointWords, type Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import { type DrivenJoint, driveOf, jointWords } from '../numbers.js'
 import { kilograms } from './assembly-steps.js'
 import { beltSetting } from './belt-setting.js'
 import { angle, force, inMillimetres, length } from './bench.js'
 import { driveFacts } from './drive-facts.js'
-import type { DriveWork } from './drive-work.js'
+import type { DriveWork } from './drive-work-plan.js'
 
 const hertz = (x: number) => String(new Quantity(x, 'frequency'))
 /** Pulleys out of line by more than this share of their distance lead the belt into a flange. Common practice: a third of a degree. */
 const ALIGNED = (Math.PI / 180) * 0.33
 
 /** A belt drive: belt and pulleys to buy, how to lay it on, tension it and look after it. @internal */
-export function beltWork(leg: Prepared, joint: DrivenJoint): DriveWork {
+export function beltWork(leg: LegModel, joint: DrivenJoint): DriveWork {
   const drive = driveOf(leg.x, joint, 'belt')
   const { centreDistance: stated, adjustment, pretensionScatter: scatter, smallTeeth, largeTeeth, material } = drive
   const s = beltSetting(leg, joint)

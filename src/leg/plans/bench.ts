@@ -2,8 +2,9 @@ import { pulleyGeometry } from '../../capstan/index.js'
 import { Quantity, significant } from '../../units/index.js'
 import { placeOf } from '../calculation.js'
 import type { Leg } from '../document/describe.js'
+import { type LegModel, legModel } from '../leg-model.js'
 import { materialState } from '../material-state.js'
-import { type DrivenJoint, driveOf, type Joint, legNumbers, type Prepared, prepare, rangeOf } from '../numbers.js'
+import { type DrivenJoint, driveOf, type Joint, legNumbers, rangeOf } from '../numbers.js'
 import { frameMaterial } from '../parts/transmission/cord/fields.js'
 import { SECOND_STAGE } from '../second-stage.js'
 import { calculationFor } from '../what-if.js'
@@ -34,17 +35,17 @@ export interface BenchDrive {
 }
 
 /** The leg's numbers with materials looked up, as every plan starts from. */
-export const benchLeg = (leg: Leg): Prepared => prepare(legNumbers(leg))
+export const benchLeg = (leg: Leg): LegModel => legModel(legNumbers(leg))
 
 /** Material of what carries motor and drum of a joint at their distance. */
-export function frameOf(leg: Prepared, joint: DrivenJoint): ReturnType<typeof materialState> {
+export function frameOf(leg: LegModel, joint: DrivenJoint): ReturnType<typeof materialState> {
   const calculation = calculationFor(leg)
   const here = calculation.instances.implied(placeOf(calculation, { joint }))
   return materialState(leg, calculation.instances.name('material', calculation.get(frameMaterial, here as never)))
 }
 
 /** Lowest and highest angle of the drum, pulley or wheel of a joint: those of the joint, of a knee that is driven through the hip those of hip and knee together, of its second stage those of the knee. */
-export function drumRange(leg: Prepared, joint: DrivenJoint): { readonly lowest: number; readonly highest: number } {
+export function drumRange(leg: LegModel, joint: DrivenJoint): { readonly lowest: number; readonly highest: number } {
   if ((joint as string) === SECOND_STAGE) return rangeOf(leg.x, 'knee')
   const through = joint === 'knee' ? throughGeometry(leg.x) : undefined
   if (through === undefined) return rangeOf(leg.x, joint)
@@ -54,7 +55,7 @@ export function drumRange(leg: Prepared, joint: DrivenJoint): { readonly lowest:
 }
 
 /** Arcs and spans of one drive. */
-export function benchDrive(leg: Prepared, joint: Joint): BenchDrive {
+export function benchDrive(leg: LegModel, joint: Joint): BenchDrive {
   const { pinionRadius, drumRadius, ratio } = leg.drives[joint]
   const { arrangement, centreDistance, pinion } = driveOf(leg.x, joint, 'cord')
   const { pinionWrap, drumWrapAngle, span } = pulleyGeometry.si({

@@ -1,7 +1,9 @@
 import { Quantity, significant } from '../../units/index.js'
-import { type DrivenJoint, driveOf, jointOf, jointWords, type LegNumbers, motorOf, type Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import type { LegNumbers } from '../leg-numbers.js'
+import { type DrivenJoint, driveOf, jointOf, jointWords, motorOf } from '../numbers.js'
 import { angle, force, inMillimetres, length, torque } from './bench.js'
-import type { DriveSize, DriveWork } from './drive-work.js'
+import type { DriveSize, DriveWork } from './drive-work-plan.js'
 import type { Trouble } from './workshop-checks.js'
 
 /** A pin or shaft beside the output must be in line with it within this, m: common practice of coupled bearings in printed frames. */
@@ -41,7 +43,7 @@ const runOut = (where: string): Trouble => ({
 })
 
 /** A bought gearbox: what to order, how to couple and line it up, and what to check by hand. @internal */
-export function gearboxWork({ x }: Prepared, joint: DrivenJoint): DriveWork {
+export function gearboxWork({ x }: LegModel, joint: DrivenJoint): DriveWork {
   const box = driveOf(x, joint, 'gearbox')
   const { sizes, step, where } = carrying(x, joint, 'gearbox')
   const arm = joint === 'knee' ? x.links.lower.length : x.links.upper.length
@@ -99,7 +101,7 @@ export function gearboxWork({ x }: Prepared, joint: DrivenJoint): DriveWork {
 }
 
 /** A direct drive: how the link goes on the rotor and what carries it. @internal */
-export function directWork({ x }: Prepared, joint: DrivenJoint): DriveWork {
+export function directWork({ x }: LegModel, joint: DrivenJoint): DriveWork {
   const { sizes, step, where } = carrying(x, joint, 'direct')
   const motor = motorOf(x, joint)
   const name = jointOf(x, joint).motor

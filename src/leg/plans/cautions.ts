@@ -1,4 +1,5 @@
-import { type DriveKind, drivenBy, JOINTS, type LegNumbers } from '../numbers.js'
+import type { LegNumbers } from '../leg-numbers.js'
+import { type DriveKind, drivenBy, JOINTS } from '../numbers.js'
 import { CAUTIONS } from '../report/content.js'
 import { beltOrCordOf } from '../second-stage.js'
 

@@ -1,6 +1,7 @@
 import { torqueConstants } from '../../thermal/index.js'
 import { Quantity, significant } from '../../units/index.js'
-import { type DrivenJoint, jointWords, motorOf, type Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import { type DrivenJoint, jointWords, motorOf } from '../numbers.js'
 import { jointState } from '../what-if.js'
 import { torque } from './bench.js'
 import { driveFacts, driveWords } from './drive-facts.js'
@@ -39,7 +40,7 @@ const MOVES = {
 const HELD = ' while the thigh is held by hand'
 
 /** Test of the signs of one joint. `hanging` is the largest gravity torque of the leg in the air. @internal */
-export function signTest(leg: Prepared, joint: DrivenJoint, emf: number, hanging: number, dragTorque: number): SignTest {
+export function signTest(leg: LegModel, joint: DrivenJoint, emf: number, hanging: number, dragTorque: number): SignTest {
   const { ratio: n, sign, efficiency } = driveFacts(leg, joint)
   const perAmpere = torqueConstants.si({ backEmfConstant: emf }).peakPhase * n * efficiency
   const { torque: standing } = jointState(leg, 'stand', joint).drum
@@ -60,7 +61,7 @@ export function signTest(leg: Prepared, joint: DrivenJoint, emf: number, hanging
 const SHARES = [0.1, 0.25, 0.5, 0.75, 1] as const
 
 /** Currents for some torques of a joint up to its largest. @internal */
-export function torqueTable(leg: Prepared, joint: DrivenJoint, emf: number, warm: number, most: number): TorqueCurrent[] {
+export function torqueTable(leg: LegModel, joint: DrivenJoint, emf: number, warm: number, most: number): TorqueCurrent[] {
   const { ratio, efficiency } = driveFacts(leg, joint)
   const perAmpere = (backEmfConstant: number) => torqueConstants.si({ backEmfConstant }).peakPhase * ratio * efficiency
   return SHARES.map((share) => ({
@@ -71,7 +72,7 @@ export function torqueTable(leg: Prepared, joint: DrivenJoint, emf: number, warm
 }
 
 /** First steps with a controller, in order, each with the reading to expect. @internal */
-export function commissioning(leg: Prepared, tests: readonly SignTest[]): string[] {
+export function commissioning(leg: LegModel, tests: readonly SignTest[]): string[] {
   const pairs = [...new Set(tests.map(({ joint }) => motorOf(leg.x, joint).polePairs))]
   const electrical =
     pairs.length === 1 && pairs[0] !== undefined ? `${pairs[0]} electrical turns` : 'as many electrical turns as it has pole pairs'

@@ -1,5 +1,6 @@
 import { torqueConstants } from '../../thermal/index.js'
-import { controllerOf, type DrivenJoint, type Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import { controllerOf, type DrivenJoint } from '../numbers.js'
 import { continuousTorque, mechanicalTorques } from './control-envelope.js'
 import { type CurrentLimit, type CurrentOf, currentLimit, type Limit } from './control-limits.js'
 import { coldTorqueConstants } from './control-magnets.js'
@@ -8,7 +9,7 @@ import { driveFacts } from './drive-facts.js'
 
 /** What the current limits of a joint depend on besides the leg, SI. */
 export interface CurrentsAsk {
-  readonly leg: Prepared
+  readonly leg: LegModel
   /** Back-EMF constant with the magnets at 20 °C, and as warm as the hottest walk makes them. */
   readonly emf: number
   readonly warm: number

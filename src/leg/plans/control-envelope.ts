@@ -2,7 +2,8 @@ import { type Comparison, comparisonAt } from '../assess/compare.js'
 import { calculationOf, type LegCalculation, placeOf } from '../calculation.js'
 import { appliesTo, type Check } from '../cases/check.js'
 import type { AgeId, AirId } from '../cases/events.js'
-import { airNamed, type DriveKind, type DrivenJoint, driveKindOf, driveOf, type Joint, type Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import { airNamed, type DriveKind, type DrivenJoint, driveKindOf, driveOf, type Joint } from '../numbers.js'
 import { CHECKS } from '../parts/index.js'
 import { driveMotion, footForce, jointMotion, pinLoad, stride, stroke } from '../parts/motion/values.js'
 import { heat } from '../parts/motors/heat.js'
@@ -22,10 +23,10 @@ const HOT = [
   ...['belt.heat', 'gear.pinionBending', 'gear.wheelBending', 'gearbox.rated'],
 ]
 /** Whether a joint has the part of a check. */
-const isMade = ({ x }: Prepared, check: Check, joint: DrivenJoint): boolean => typeof check.of?.(x, joint as Joint) !== 'string'
+const isMade = ({ x }: LegModel, check: Check, joint: DrivenJoint): boolean => typeof check.of?.(x, joint as Joint) !== 'string'
 
 /** Joint torque that may be held continuously in hot still air, one phase carrying its peak, and what limits it. @internal */
-export function continuousTorque(leg: Prepared, joint: DrivenJoint, mostTorque: number): Limit {
+export function continuousTorque(leg: LegModel, joint: DrivenJoint, mostTorque: number): Limit {
   const calculation = calculationOf(leg.x)
   const held = { event: 'stand', air: 'hot', age: 'new' } as const
   const comparisons = CHECKS.filter((check) => HOT.includes(check.id) && isMade(leg, check, joint)).map((check) =>
@@ -71,7 +72,7 @@ export interface CornerLimit extends Limit {
  * and setting of the pretension of a cord. The scatter of a belt's pretension is a range of its own. The foot force grows with the torque on the arm that it has in walking. `most` is the largest torque for an air temperature,
  * `setting` how far the pretension may be off, as a share. @internal
  */
-export function mechanicalTorques(leg: Prepared, joint: DrivenJoint, most: (air: number) => number, setting: number): CornerLimit[] {
+export function mechanicalTorques(leg: LegModel, joint: DrivenJoint, most: (air: number) => number, setting: number): CornerLimit[] {
   const kind = driveKindOf(leg.x, joint)
   const stage = joint === 'knee' ? beltOrCordOf(leg.x) : undefined
   const ages = kind === 'cord' || kind === 'belt' || stage !== undefined ? AGES : AGES.slice(0, 1)
@@ -87,7 +88,7 @@ export function mechanicalTorques(leg: Prepared, joint: DrivenJoint, most: (air:
   )
 }
 
-function inCorner(leg: Prepared, joint: DrivenJoint, mostTorque: number, { air, age, setting }: Corner, airTemperature: number): Limit {
+function inCorner(leg: LegModel, joint: DrivenJoint, mostTorque: number, { air, age, setting }: Corner, airTemperature: number): Limit {
   const calculation = calculationOf(leg.x)
   const walk = calculation.instances.implied(placeOf(calculation, { leg: 'leg', joint, event: 'walk' })) as never
   // At the drum of the drive: of a knee that a rod drives the pins bear what the rod adds, too.
@@ -141,7 +142,7 @@ function inCorner(leg: Prepared, joint: DrivenJoint, mostTorque: number, { air, 
 }
 
 /** Belt or cord from the hip axis to the knee: its checks, and the torque of the knee for one at its drum. */
-function secondStageAt(leg: Prepared, calculation: LegCalculation, setting: number) {
+function secondStageAt(leg: LegModel, calculation: LegCalculation, setting: number) {
   const through = beltOrCordOf(leg.x)
   if (through === undefined) return undefined
   const here = calculation.instances.implied(placeOf(calculation, { joint: SECOND_STAGE, event: 'drop' })) as never

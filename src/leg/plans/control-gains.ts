@@ -2,7 +2,8 @@ import { driveResonance, stiffnessAtMotor } from '../../capstan/index.js'
 import { drumTorques, encoderStep } from '../../kinematics/index.js'
 import { Quantity } from '../../units/index.js'
 import { STANDARD_GRAVITY } from '../gravity.js'
-import { type DrivenJoint, JOINTS, type Joint, motorOf, type Prepared, rangeOf } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import { type DrivenJoint, JOINTS, type Joint, motorOf, rangeOf } from '../numbers.js'
 import { mostSpringTorque, springLawOf } from '../parallel-torque.js'
 import { springTorqueAt } from '../parts/springs/law.js'
 import { legInverse, poseOf } from '../pose.js'
@@ -62,7 +63,7 @@ export interface GravityTerms {
 /** Angles of the travel at which the control sheet has the torque of a spring. */
 const SPRING_ROWS = 5
 
-function springRows(leg: Prepared): GravityTerms['springs'] {
+function springRows(leg: LegModel): GravityTerms['springs'] {
   return JOINTS.flatMap((joint) => {
     const law = springLawOf(leg, joint)
     if (law === undefined) return []
@@ -75,7 +76,7 @@ function springRows(leg: Prepared): GravityTerms['springs'] {
 }
 
 /** Gravity terms of the leg hanging from its hip. @internal */
-export function gravityTerms(leg: Prepared): GravityTerms {
+export function gravityTerms(leg: LegModel): GravityTerms {
   const out = new Float64Array(3)
   const still = new Float64Array(3)
   // Thigh and shank both level: the knee carries the shank alone.
@@ -92,7 +93,7 @@ export function gravityTerms(leg: Prepared): GravityTerms {
 }
 
 /** Largest torque at the drum of a joint that holds the leg in the air, level, and its springs at their hardest. @internal */
-export function hangingTorque(leg: Prepared, joint: DrivenJoint): number {
+export function hangingTorque(leg: LegModel, joint: DrivenJoint): number {
   const { thigh, shank, sideways } = gravityTerms(leg)
   if (joint === 'sidewaysHip') {
     const { lowest, highest } = rangeOf(leg.x, joint)
@@ -109,7 +110,7 @@ export function hangingTorque(leg: Prepared, joint: DrivenJoint): number {
 }
 
 /** Inertia of the standing leg at the drum of one joint, the other drum held. @internal */
-export function legInertia(leg: Prepared, joint: DrivenJoint): number {
+export function legInertia(leg: LegModel, joint: DrivenJoint): number {
   const out = new Float64Array(3)
   const pose = poseOf(leg)
   if (joint === 'sidewaysHip') {
@@ -130,7 +131,7 @@ const LOOP_SHARE = 1 / 20
 const DAMPING_RATIO = 0.7
 
 /** Gains of one joint at a stiffness of its drive; absent where nothing that gives is calculated. `loopRate` in Hz. @internal */
-export function gainsOf(leg: Prepared, joint: DrivenJoint, driveStiffness: number | undefined, loopRate: number): Gains {
+export function gainsOf(leg: LegModel, joint: DrivenJoint, driveStiffness: number | undefined, loopRate: number): Gains {
   const { ratio, inertia: rotor } = driveFacts(leg, joint)
   const { elastic } = driveWords(leg.x, joint)
   const load = legInertia(leg, joint)

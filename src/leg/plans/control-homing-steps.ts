@@ -1,4 +1,6 @@
-import { type DrivenJoint, driveKindOf, drivenJoints, driveOf, type LegNumbers, type Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import type { LegNumbers } from '../leg-numbers.js'
+import { type DrivenJoint, driveKindOf, drivenJoints, driveOf } from '../numbers.js'
 import { angle } from './bench.js'
 import { throughGeometry } from './through-geometry.js'
 
@@ -23,7 +25,7 @@ function findings(x: LegNumbers, joint: DrivenJoint): string {
 }
 
 /** The homing run of a joint, step by step; `hold` is the hip angle of a knee that a rod drives, `stiff` a drive whose stops need pads. @internal */
-export function homingSteps(leg: Prepared, joint: DrivenJoint, { hold, stiff }: { hold: number; stiff: boolean }): string[] {
+export function homingSteps(leg: LegModel, joint: DrivenJoint, { hold, stiff }: { hold: number; stiff: boolean }): string[] {
   const { x } = leg
   const last = drivenJoints(x).includes('sidewaysHip') ? ' Home the sideways hip last, the other two held.' : ''
   return [

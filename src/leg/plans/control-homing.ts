@@ -1,6 +1,7 @@
 import { encoderStep } from '../../kinematics/index.js'
 import { Quantity } from '../../units/index.js'
-import { airNamed, type DrivenJoint, hasCord, motorOf, type Prepared, rangeOf } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import { airNamed, type DrivenJoint, hasCord, motorOf, rangeOf } from '../numbers.js'
 import { line } from '../run/index.js'
 import { driveAt, transmissionUnder } from '../what-if.js'
 import { angle, count, torque } from './bench.js'
@@ -78,7 +79,7 @@ export interface HomingAsk {
 }
 
 /** Torque at the joint that the drive bears without slack, slip, a jump or damage; absent where none is calculated. */
-function bearsAt(leg: Prepared, joint: DrivenJoint, ask: Omit<Parameters<typeof driveAt>[1], 'joint' | 'torque'>): number | undefined {
+function bearsAt(leg: LegModel, joint: DrivenJoint, ask: Omit<Parameters<typeof driveAt>[1], 'joint' | 'torque'>): number | undefined {
   const still = { ...ask, joint, torque: 0 }
   if (!hasCord(leg.x, joint)) return transmissionUnder(leg, still).blowTorque
   const { slackTorque, slipTorque } = driveAt(leg, still)
@@ -88,7 +89,7 @@ function bearsAt(leg: Prepared, joint: DrivenJoint, ask: Omit<Parameters<typeof 
 
 /** The homing run of one joint. @internal */
 export function homingCheck(
-  leg: Prepared,
+  leg: LegModel,
   joint: DrivenJoint,
   { torquePerAmpere, most, cautious, lifting, inertia }: HomingAsk,
 ): HomingCheck {

@@ -1,6 +1,7 @@
 import { commutationError, shaftMagnetErrorBound, shaftMagnetField } from '../../kinematics/index.js'
 import { Quantity } from '../../units/index.js'
-import { drivenJoints, motorOf, type OfDrivenJoints, ofDrivenJoints, type Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import { drivenJoints, motorOf, type OfDrivenJoints, ofDrivenJoints } from '../numbers.js'
 import { angle, length, ratio } from './bench.js'
 import { driveFacts } from './drive-facts.js'
 import { throughGeometry } from './through-geometry.js'
@@ -35,7 +36,7 @@ const MOUNTS = [
 ] as const
 
 /** Errors of the encoder by gap, offset and tilt. @internal */
-export function magnetErrors(leg: Prepared): MagnetError[] {
+export function magnetErrors(leg: LegModel): MagnetError[] {
   const pairs = Math.max(...drivenJoints(leg.x).map((joint) => motorOf(leg.x, joint).polePairs ?? 0))
   return GAPS.flatMap((gap) => {
     const { field, curvature, slope } = shaftMagnetField.si({ ...MAGNET, gap })
@@ -63,7 +64,7 @@ export function magnetErrors(leg: Prepared): MagnetError[] {
 }
 
 /** Largest error of the knee for one of both motors. From a drum on the hip axis the error of the hip's drum enters it as well. */
-function kneeError(leg: Prepared, error: number): number {
+function kneeError(leg: LegModel, error: number): number {
   const through = throughGeometry(leg.x)
   const knee = error / driveFacts(leg, 'knee').ratio
   if (through === undefined) return knee

@@ -1,6 +1,7 @@
 import { backEmfConstant, magnetDerating, torqueConstants } from '../../thermal/index.js'
 import { calculationOf, placeOf } from '../calculation.js'
-import { type DrivenJoint, motorOf, type Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import { type DrivenJoint, motorOf } from '../numbers.js'
 import { magnetCoefficient } from '../parts/motors/fields.js'
 
 /** Torque per peak phase ampere of a motor (N·m/A). @internal */
@@ -11,7 +12,7 @@ export interface ColdTorqueConstants {
 }
 
 /** Torque per ampere of the motor of a joint with its magnets as warm as some air (K). @internal */
-export function coldTorqueConstants(leg: Prepared, joint: DrivenJoint, magnetTemperature: number): ColdTorqueConstants {
+export function coldTorqueConstants(leg: LegModel, joint: DrivenJoint, magnetTemperature: number): ColdTorqueConstants {
   const calculation = calculationOf(leg.x)
   const here = calculation.instances.implied(placeOf(calculation, { joint })) as never
   const { speedConstant, speedConstantBasis: basis } = motorOf(leg.x, joint)

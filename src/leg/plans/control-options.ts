@@ -1,5 +1,7 @@
 import { type In, InputError, Quantity, quantity, show, significant } from '../../units/index.js'
-import { type DrivenJoint, drivenJoints, hasCord, type LegNumbers, motorOf, type Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import type { LegNumbers } from '../leg-numbers.js'
+import { type DrivenJoint, drivenJoints, hasCord, motorOf } from '../numbers.js'
 import { knownOptions } from '../options.js'
 import type { Assumed } from './bench.js'
 import { MAGNET } from './control-magnet.js'
@@ -50,7 +52,7 @@ export interface ReadOptions {
 }
 
 /** Reads the options. Throws an `InputError` that names every option that cannot be. @internal */
-export function readOptions({ x }: Prepared, options: ControlOptions): ReadOptions {
+export function readOptions({ x }: LegModel, options: ControlOptions): ReadOptions {
   knownOptions('controlSheet', options, CONTROL_OPTIONS)
   const lightest = Math.min(...drivenJoints(x).map((joint) => motorOf(x, joint).mass))
   const given = options.copperMass === undefined ? undefined : quantity('mass', options.copperMass)

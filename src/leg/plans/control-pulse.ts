@@ -5,7 +5,8 @@ import { survey } from '../assess/survey.js'
 import { calculationOf, type LegCalculation, placeOf } from '../calculation.js'
 import type { Check } from '../cases/check.js'
 import { LOAD_CASES } from '../cases/events.js'
-import { airNamed, type DrivenJoint, type Joint, type Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import { airNamed, type DrivenJoint, type Joint } from '../numbers.js'
 import { CHECKS } from '../parts/index.js'
 import { terminalResistance, worstPhase } from '../parts/motors/fields.js'
 import { heat } from '../parts/motors/heat.js'
@@ -27,7 +28,7 @@ const WALK = 'hotAfternoon'
 const WINDING = CHECKS.find(({ id }) => id === 'motor.winding') as Check
 
 /** The winding of a joint before a pulse: at typical values, and with every uncertain value at its unfavourable end for the winding. @internal */
-export function pulseStarts(leg: Prepared, joint: DrivenJoint): { readonly typical: PulseStart; readonly unfavourable: PulseStart } {
+export function pulseStarts(leg: LegModel, joint: DrivenJoint): { readonly typical: PulseStart; readonly unfavourable: PulseStart } {
   const calculation = calculationOf(leg.x)
   const one = comparisonAt(calculation, WINDING, joint as Joint, WALK)
   const typical = startAt(calculation, leg, joint)
@@ -37,7 +38,7 @@ export function pulseStarts(leg: Prepared, joint: DrivenJoint): { readonly typic
   return { typical, unfavourable: startAt(calculation, leg, joint) }
 }
 
-function startAt(calculation: LegCalculation, leg: Prepared, joint: DrivenJoint): PulseStart {
+function startAt(calculation: LegCalculation, leg: LegModel, joint: DrivenJoint): PulseStart {
   const { event, air, age } = LOAD_CASES[WALK]
   const here = calculation.instances.implied(placeOf(calculation, { joint, event, air, age })) as never
   const { demand, capacity } = comparisonAt(calculation, WINDING, joint as Joint, WALK)

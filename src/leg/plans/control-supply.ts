@@ -1,7 +1,7 @@
 import { brakeResistor, busVoltageRise, supplySag } from '../../thermal/index.js'
 import { Quantity } from '../../units/index.js'
 import { STANDARD_GRAVITY } from '../gravity.js'
-import type { Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
 import { line } from '../run/index.js'
 
 /** A resistor that takes what the supply does not. */
@@ -97,7 +97,7 @@ const leftAt = line(
 )
 
 /** Limits of the supply. @internal */
-export function supplyLimits({ x }: Prepared, { capacitance, highestVoltage, switchCurrent }: SupplyAsk): SupplyLimits {
+export function supplyLimits({ x }: LegModel, { capacitance, highestVoltage, switchCurrent }: SupplyAsk): SupplyLimits {
   const { voltage, internalResistance, currentLimit, takesBack } = x.supply
   const sag = leftAt.si({ open: voltage, resistance: internalResistance, current: currentLimit })
   const { energy, power } = returned(x)
@@ -142,7 +142,7 @@ export function supplyLimits({ x }: Prepared, { capacitance, highestVoltage, swi
 }
 
 /** Energy of a landing and the largest power that flows back; copper losses and drag are not taken off. */
-function returned({ robot: { mass }, loadCases, gaits }: Prepared['x']): { readonly energy: number | undefined; readonly power: number } {
+function returned({ robot: { mass }, loadCases, gaits }: LegModel['x']): { readonly energy: number | undefined; readonly power: number } {
   const events = Object.values(loadCases.events)
   const drop = events.find((event) => event.kind === 'drop')
   const downhill = events.flatMap((event) => {

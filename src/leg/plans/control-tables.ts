@@ -1,8 +1,8 @@
 import { significant } from '../../units/index.js'
 import { entriesOfJoints, jointWords } from '../numbers.js'
 import { type Block, heading, led, points, steps, table, text } from '../report/blocks.js'
-import type { ControlSheet } from './control.js'
 import type { JointControl, MotorControl } from './control-joint.js'
+import type { ControlSheet } from './control-sheet.js'
 import { wordsOfKind } from './drive-facts.js'
 
 type Rows<T> = readonly (readonly [string, (one: T) => unknown])[]

@@ -2,7 +2,7 @@ import { significant } from '../../units/index.js'
 import { entriesOfJoints, jointWords } from '../numbers.js'
 import { type Block, heading, led, type Page, points, steps, table, text } from '../report/blocks.js'
 import { markdownPage } from '../report/markdown-blocks.js'
-import type { ControlSheet } from './control.js'
+import type { ControlSheet } from './control-sheet.js'
 import { homingBlocks, jointTable, limitBlocks, motorTable } from './control-tables.js'
 
 /** The control sheet as Markdown. */

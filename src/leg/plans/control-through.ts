@@ -1,5 +1,5 @@
 import type { Quantity } from '../../units/index.js'
-import type { Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
 import { beltOrCordOf } from '../second-stage.js'
 import { angle, ratio } from './bench.js'
 import type { GravityTerms } from './control-gains.js'
@@ -30,13 +30,13 @@ export interface ThroughHip {
 const ROWS = 9
 
 /** How the motors follow the joints; absent where the motor of the knee turns with the knee alone. @internal */
-export function throughHip(leg: Prepared, knee: JointControl, gravity: GravityTerms): ThroughHip | undefined {
+export function throughHip(leg: LegModel, knee: JointControl, gravity: GravityTerms): ThroughHip | undefined {
   const through = throughGeometry(leg.x)
   return through && { rows: rowsOf(through, knee), rules: [...rulesOf(through, knee, gravity), ...lossesOf(leg)] }
 }
 
 /** What the controllers cannot know of the losses between the hip axis and the knee; a rod has next to none. */
-function lossesOf({ x }: Prepared): readonly string[] {
+function lossesOf({ x }: LegModel): readonly string[] {
   const second = beltOrCordOf(x)
   if (second === undefined) return []
   return [

@@ -1,44 +1,19 @@
 import { backEmfConstant } from '../../thermal/index.js'
 import type { Leg } from '../document/describe.js'
-import { type DrivenJoint, entriesOfJoints, motorOf, type OfDrivenJoints, ofDrivenJoints } from '../numbers.js'
+import { type DrivenJoint, entriesOfJoints, motorOf, ofDrivenJoints } from '../numbers.js'
 import { jointState } from '../what-if.js'
-import { type Assumed, benchLeg } from './bench.js'
+import { benchLeg } from './bench.js'
 import { cautionsOf } from './cautions.js'
 import { commissioning } from './control-commissioning.js'
-import { type GravityTerms, gravityTerms } from './control-gains.js'
-import { type Ask, type JointControl, jointControl, type MotorControl, motorControl } from './control-joint.js'
-import { type MagnetError, magnetErrors } from './control-magnet.js'
+import { gravityTerms } from './control-gains.js'
+import { type Ask, jointControl, motorControl } from './control-joint.js'
+import { magnetErrors } from './control-magnet.js'
 import { assumedBy, type ControlOptions, readOptions } from './control-options.js'
-import { type SupplyLimits, supplyLimits } from './control-supply.js'
+import type { ControlSheet } from './control-sheet.js'
+import { supplyLimits } from './control-supply.js'
 import { controlPage } from './control-text.js'
-import { type ThroughHip, throughHip } from './control-through.js'
+import { throughHip } from './control-through.js'
 import { displayed } from './show.js'
-
-/** Numbers to type into a motor controller, each in a named convention. Plain data; `controlPage` renders it. */
-export interface ControlSheet {
-  /** The leg that the sheet is for. */
-  readonly leg: Leg
-  /** Conventions of all numbers on the sheet. */
-  readonly conventions: readonly string[]
-  /** Constants and limits of each motor's controller. */
-  readonly motors: OfDrivenJoints<MotorControl>
-  /** Torques that hold the leg's weight. */
-  readonly gravity: GravityTerms
-  /** Limits and gains of each joint. */
-  readonly joints: OfDrivenJoints<JointControl>
-  /** How the motors follow the joints where rod, belt or cord drives the knee from the hip axis; absent otherwise. */
-  readonly throughHip: ThroughHip | undefined
-  /** First steps with the controllers, each with the reading to expect. */
-  readonly commissioning: readonly string[]
-  /** Error of the encoder by gap, offset and tilt of its magnet. */
-  readonly encoder: readonly MagnetError[]
-  /** Limits of the supply. */
-  readonly supply: SupplyLimits
-  /** Values that the sheet needs and the document does not hold. */
-  readonly assumed: readonly Assumed[]
-  /** What can hurt someone when the leg is powered. */
-  readonly cautions: readonly string[]
-}
 
 const CONVENTIONS = [
   'Joint angles are right-handed about the axis that points to the robot’s left: zero with the leg straight down, a positive hip angle swings the foot backward, a positive knee angle folds the shank backward.',

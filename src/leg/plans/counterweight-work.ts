@@ -1,13 +1,14 @@
 import { Quantity } from '../../units/index.js'
-import type { Joint, Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import type { Joint } from '../numbers.js'
 import { length } from './bench.js'
-import type { DriveWork } from './drive-work.js'
+import type { DriveWork } from './drive-work-plan.js'
 
 /** The link that a joint turns. */
 const LINK_OF = { hip: 'upper', knee: 'lower' } as const satisfies Record<Joint, 'upper' | 'lower'>
 
 /** A counterweight: what to make, how to put it on, and what to look at; nothing for a link without one. @internal */
-export function counterweightWork({ x }: Prepared, joint: Joint): DriveWork[] {
+export function counterweightWork({ x }: LegModel, joint: Joint): DriveWork[] {
   const link = LINK_OF[joint]
   const { counterweight } = x.links[link]
   if (counterweight === undefined) return []

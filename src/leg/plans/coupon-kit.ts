@@ -4,8 +4,9 @@ import type { Leg } from '../document/describe.js'
 import { STANDARD_GRAVITY } from '../gravity.js'
 import { COUPON_COLUMNS, type CouponOf, couponsOf } from '../learning/coupon-logs.js'
 import { headerOf } from '../learning/logs.js'
+import type { LegModel } from '../leg-model.js'
 import { materialState, steelOf } from '../material-state.js'
-import { bossAt, driveOf, type Joint, motorOf, type Prepared, pinAt, pinSizeAt, plateOf } from '../numbers.js'
+import { bossAt, driveOf, type Joint, motorOf, pinAt, pinSizeAt, plateOf } from '../numbers.js'
 import { materialOf } from '../schema/tables.js'
 import { force, length } from './bench.js'
 import { BAR, HOLES } from './coupon-sizes.js'
@@ -32,7 +33,7 @@ export interface CouponSheet {
 type Texts = Pick<CouponSheet, 'what' | 'how' | 'caution' | 'expect'>
 
 /** Every coupon of a leg, with how to pull it and its log. @internal */
-export const couponKit = (leg: Leg, bench: Prepared): CouponSheet[] =>
+export const couponKit = (leg: Leg, bench: LegModel): CouponSheet[] =>
   couponsOf(bench.x).map((coupon) => ({
     ...textsOf(bench, coupon),
     log: coupon.log,
@@ -42,7 +43,7 @@ export const couponKit = (leg: Leg, bench: Prepared): CouponSheet[] =>
 
 const BAG = 'A bag on a hook, filled with water from a measured jug: a litre is 9.8 N.'
 
-function textsOf(bench: Prepared, { id, of }: CouponOf): Texts {
+function textsOf(bench: LegModel, { id, of }: CouponOf): Texts {
   switch (id) {
     case 'couponHoles':
       return holes(bench, of as Joint)
@@ -59,7 +60,7 @@ function textsOf(bench: Prepared, { id, of }: CouponOf): Texts {
   }
 }
 
-function holes(bench: Prepared, joint: Joint): Texts {
+function holes(bench: LegModel, joint: Joint): Texts {
   const { hole, engagement } = bossAt(bench.x, joint)
   const press = presses(bench).find((one) => one.joint === joint)
   return {
@@ -70,7 +71,7 @@ function holes(bench: Prepared, joint: Joint): Texts {
   }
 }
 
-function bars(bench: Prepared, name: string): Texts {
+function bars(bench: LegModel, name: string): Texts {
   const material = materialOf(name, bench.x.materials)
   const stress = (material.tensileStrength ?? material.yieldStrength)?.si ?? 0
   // A bar on two supports: M = F L / 4 over the section modulus b h² / 6.
@@ -84,7 +85,7 @@ function bars(bench: Prepared, name: string): Texts {
   }
 }
 
-function split(bench: Prepared, joint: Joint): Texts {
+function split(bench: LegModel, joint: Joint): Texts {
   const { outerDiameter, engagement, material } = bossAt(bench.x, joint)
   const { boreHoopStress } = pressFit.si({
     diameter: pinSizeAt(bench.x, joint).diameter,
@@ -102,7 +103,7 @@ function split(bench: Prepared, joint: Joint): Texts {
   }
 }
 
-function drum(bench: Prepared, joint: Joint): Texts {
+function drum(bench: LegModel, joint: Joint): Texts {
   const { friction, drum: body } = driveOf(bench.x, joint, 'cord')
   return {
     what: `half a drum of the ${joint} with its groove`,
@@ -112,7 +113,7 @@ function drum(bench: Prepared, joint: Joint): Texts {
   }
 }
 
-function sandwich(bench: Prepared, group: string): Texts {
+function sandwich(bench: LegModel, group: string): Texts {
   const bolts = bench.x.bolts[group]
   const stack = (bolts?.stack ?? []).map(({ material, thickness }) => `${length(thickness)} of ${material}`).join(' and ')
   return {
@@ -123,7 +124,7 @@ function sandwich(bench: Prepared, group: string): Texts {
   }
 }
 
-function plate(bench: Prepared, joint: Joint): Texts {
+function plate(bench: LegModel, joint: Joint): Texts {
   const { size, thickness, material } = plateOf(bench.x, joint)
   const { mountInnerDiameter, mountOuterDiameter } = motorOf(bench.x, joint)
   return {

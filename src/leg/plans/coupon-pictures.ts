@@ -1,7 +1,8 @@
 import { type Drawing, drawingSvg, Figure, plain, polar, rectangle, View } from '../../drawing/index.js'
 import { length, word } from '../drawings/words.js'
 import type { CouponOf } from '../learning/coupon-logs.js'
-import { bossAt, driveOf, type Joint, motorOf, type Prepared, partOf, plateOf } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import { bossAt, driveOf, type Joint, motorOf, partOf, plateOf } from '../numbers.js'
 import type { Picture } from '../report/blocks.js'
 import type { CouponSheet } from './coupon-kit.js'
 import { BAR, HOLES } from './coupon-sizes.js'
@@ -9,7 +10,7 @@ import { BAR, HOLES } from './coupon-sizes.js'
 const MM = 1000
 
 /** A coupon as a dimensioned drawing. */
-export function couponPicture(bench: Prepared, { coupon, what, how, expect }: CouponSheet): Picture {
+export function couponPicture(bench: LegModel, { coupon, what, how, expect }: CouponSheet): Picture {
   const id = coupon.log.replaceAll(/[^A-Za-z0-9]+/g, '-')
   const figure = new Figure({ id, title: `Coupon ${coupon.log}`, answer: `${what.charAt(0).toUpperCase()}${what.slice(1)}` })
   drawInto(figure, bench, coupon)
@@ -18,7 +19,7 @@ export function couponPicture(bench: Prepared, { coupon, what, how, expect }: Co
   return { id, title, answer, description, svg: drawingSvg(drawing, { style: 'page' }), table }
 }
 
-function drawInto(figure: Figure, bench: Prepared, { id, of }: CouponOf): Figure {
+function drawInto(figure: Figure, bench: LegModel, { id, of }: CouponOf): Figure {
   switch (id) {
     case 'couponHoles':
       return holes(figure, bench, of as Joint)
@@ -35,7 +36,7 @@ function drawInto(figure: Figure, bench: Prepared, { id, of }: CouponOf): Figure
   }
 }
 
-function holes(figure: Figure, bench: Prepared, joint: Joint): Figure {
+function holes(figure: Figure, bench: LegModel, joint: Joint): Figure {
   const { hole, outerDiameter, engagement } = bossAt(bench.x, joint)
   const [pitch, step] = [MM * outerDiameter, MM * HOLES.step]
   const diameter = (i: number) => MM * hole + (i - (HOLES.count - 1) / 2) * step
@@ -91,7 +92,7 @@ function bars(figure: Figure): Figure {
   return figure.rows(length('length', long), length('width', width), length('height', high), length('span', span))
 }
 
-function boss(figure: Figure, bench: Prepared, joint: Joint): Figure {
+function boss(figure: Figure, bench: LegModel, joint: Joint): Figure {
   const { hole, outerDiameter, engagement, axis } = bossAt(bench.x, joint)
   const [outer, inner, deep] = [(MM * outerDiameter) / 2, (MM * hole) / 2, MM * engagement]
   const view = new View('Section along the hole', { height: 190, template: true })
@@ -120,7 +121,7 @@ function boss(figure: Figure, bench: Prepared, joint: Joint): Figure {
   )
 }
 
-function drum(figure: Figure, bench: Prepared, joint: Joint): Figure {
+function drum(figure: Figure, bench: LegModel, joint: Joint): Figure {
   const { drum: body } = driveOf(bench.x, joint, 'cord')
   const cord = MM * bench.drives[joint].cord.diameter
   const radius = MM * bench.drives[joint].drumRadius
@@ -146,7 +147,7 @@ function drum(figure: Figure, bench: Prepared, joint: Joint): Figure {
   )
 }
 
-function sandwich(figure: Figure, bench: Prepared, group: string): Figure {
+function sandwich(figure: Figure, bench: LegModel, group: string): Figure {
   const { stack, thread } = partOf(bench.x.bolts, group, 'group of bolts')
   const half = 12.5
   const view = new View('Section through the bolt', { height: 210 })
@@ -174,7 +175,7 @@ function sandwich(figure: Figure, bench: Prepared, group: string): Figure {
     )
 }
 
-function plate(figure: Figure, bench: Prepared, joint: Joint): Figure {
+function plate(figure: Figure, bench: LegModel, joint: Joint): Figure {
   const { size, thickness, material } = plateOf(bench.x, joint)
   const { mountInnerDiameter, mountOuterDiameter } = motorOf(bench.x, joint)
   const [width, height] = [MM * size.width, MM * size.height]

@@ -1,6 +1,8 @@
 import { cordToCut } from '../../capstan/index.js'
 import { hexNut, metricThread, washer } from '../../fasteners/index.js'
 import type { Quantity } from '../../units/index.js'
+import type { LegModel } from '../leg-model.js'
+import type { LegNumbers } from '../leg-numbers.js'
 import {
   bearingsOf,
   bondedEndOf,
@@ -11,9 +13,7 @@ import {
   JOINTS,
   type Joint,
   jointOf,
-  type LegNumbers,
   motorOf,
-  type Prepared,
   partOf,
   pinAt,
   shaftOf,
@@ -97,7 +97,7 @@ export interface CutList {
 export const END_DIAMETERS = { splice: 72, swagedSleeve: 12, knot: 30 } as const
 
 /** Cut list of a leg. `tail` is SI. @internal */
-export function cutList(leg: Prepared, tail: number, threadDepth?: number): CutList {
+export function cutList(leg: LegModel, tail: number, threadDepth?: number): CutList {
   return {
     cords: JOINTS.filter((joint) => hasCord(leg.x, joint)).map((joint) => cordCut(leg, joint, tail)),
     pins: pressedJoints(leg.x).map((joint) => {
@@ -110,13 +110,13 @@ export function cutList(leg: Prepared, tail: number, threadDepth?: number): CutL
 }
 
 /** Cord inside one end of a drive, SI. @internal */
-export function endLengthOf({ x, drives }: Prepared, joint: Joint): number {
+export function endLengthOf({ x, drives }: LegModel, joint: Joint): number {
   const { ends } = driveOf(x, joint, 'cord')
   if (ends === 'bondedFerrule') return bondedEndOf(x, joint)?.length ?? 0
   return END_DIAMETERS[ends] * drives[joint].cord.diameter
 }
 
-export function cordCut(leg: Prepared, joint: Joint, tailLength: number): CordCut {
+export function cordCut(leg: LegModel, joint: Joint, tailLength: number): CordCut {
   const drive = driveOf(leg.x, joint, 'cord')
   const { cord } = leg.drives[joint]
   const { span, drumRadius, drumWrap, pinionRadius, pinionWrap } = benchDrive(leg, joint)
@@ -151,7 +151,7 @@ export const DEPTH = 1.5
 /** Run-out of a tap in a blind hole, in pitches. */
 const RUN_OUT = 3
 
-function shaftCut({ x }: Prepared): ShaftCut {
+function shaftCut({ x }: LegModel): ShaftCut {
   const [shaft, bearings, inner] = [shaftOf(x), bearingsOf(x), metricThread.si(shaftOf(x).innerThread)]
   return {
     thread: shaft.thread,
@@ -174,7 +174,7 @@ export const boltGroups = (x: LegNumbers): readonly string[] => {
   return [...new Set([...ofMotors, ...Object.keys(x.bolts)])].filter((name) => name !== undefined)
 }
 
-function boltCut({ x }: Prepared, group: string, threadDepth?: number): BoltCut {
+function boltCut({ x }: LegModel, group: string, threadDepth?: number): BoltCut {
   const bolts = partOf(x.bolts, group, 'group of bolts')
   const { diameter, pitch } = metricThread.si(bolts.thread)
   const grip = bolts.stack.reduce((sum, { thickness }) => sum + thickness, 0)

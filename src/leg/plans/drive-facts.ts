@@ -1,5 +1,7 @@
 import { placeOf } from '../calculation.js'
-import { type DriveKind, type DrivenJoint, driveKindOf, type LegNumbers, type Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import type { LegNumbers } from '../leg-numbers.js'
+import { type DriveKind, type DrivenJoint, driveKindOf } from '../numbers.js'
 import { rotorAtJoint } from '../parts/motors/rotor.js'
 import { efficiency, mass, freePlay as ownFreePlay, signedRatio } from '../parts/transmission/questions.js'
 import { freePlay } from '../parts/transmission/through-hip/whole.js'
@@ -25,7 +27,7 @@ export interface DriveFacts {
 }
 
 /** What a drive of any kind answers. */
-export function driveFacts(leg: Prepared, joint: DrivenJoint): DriveFacts {
+export function driveFacts(leg: LegModel, joint: DrivenJoint): DriveFacts {
   const calculation = calculationFor(leg)
   const here = calculation.instances.implied(placeOf(calculation, { joint })) as never
   const turns = calculation.get(signedRatio, here)

@@ -1,5 +1,7 @@
 import { clearanceHole, isoTolerance, metricThread, preloadFromTorque, pressFit, pressFitGrip, socketHead } from '../../fasteners/index.js'
 import { Quantity } from '../../units/index.js'
+import type { LegModel } from '../leg-model.js'
+import type { LegNumbers } from '../leg-numbers.js'
 import { materialState, steelOf } from '../material-state.js'
 import {
   bondedEndOf,
@@ -10,8 +12,6 @@ import {
   type Joint,
   jointOf,
   jointWords,
-  type LegNumbers,
-  type Prepared,
   partOf,
   pinAt,
   pinSizeAt,
@@ -78,7 +78,7 @@ const PASSES = [0.5, 0.8, 1] as const
 const ROOM = 296.15
 
 /** Screws in the order of tightening. @internal */
-export function tightening(leg: Prepared): TighteningStep[] {
+export function tightening(leg: LegModel): TighteningStep[] {
   const group = (name: string, what: string): TighteningStep => {
     const bolts = partOf(leg.x.bolts, name, 'group of bolts')
     const { preload: clamp, after: left } = clampLoadAt(leg, name)
@@ -134,7 +134,7 @@ function endCap(x: LegNumbers): TighteningStep {
 }
 
 /** Pins in the order of pressing. @internal */
-export function presses(leg: Prepared): PressStep[] {
+export function presses(leg: LegModel): PressStep[] {
   return pressedJoints(leg.x).map((joint) => {
     const pin = pinSizeAt(leg.x, joint)
     const boss = bossAt(leg.x, joint)
@@ -167,7 +167,7 @@ export function presses(leg: Prepared): PressStep[] {
 }
 
 /** Cord ends that are bonded. @internal */
-export const bonds = ({ x, drives }: Prepared): BondStep[] =>
+export const bonds = ({ x, drives }: LegModel): BondStep[] =>
   JOINTS.filter((joint) => hasCord(x, joint)).flatMap((joint) => {
     const bonded = bondedEndOf(x, joint)
     if (bonded === undefined) return []

@@ -1,6 +1,7 @@
 import { spurBacklash, spurSpan } from '../../capstan/index.js'
 import { bracketRoot } from '../../numeric/index.js'
-import { type DrivenJoint, driveOf, type Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import { type DrivenJoint, driveOf } from '../numbers.js'
 
 const PRESSURE_ANGLE = (20 * Math.PI) / 180
 
@@ -29,7 +30,7 @@ export interface GearSetting {
 }
 
 /** Sizes of a pair of standard gears, and the distance of the axes that gives their backlash. @internal */
-export function gearSetting({ x }: Prepared, joint: DrivenJoint): GearSetting {
+export function gearSetting({ x }: LegModel, joint: DrivenJoint): GearSetting {
   const { pinionTeeth, wheelTeeth, module, backlash } = driveOf(x, joint, 'gear')
   const teeth = pinionTeeth + wheelTeeth
   const standard = (module * teeth) / 2

@@ -1,7 +1,8 @@
-import { type DrivenJoint, driveOf, jointWords, type Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import { type DrivenJoint, driveOf, jointWords } from '../numbers.js'
 import { angle, inMillimetres, length } from './bench.js'
 import { driveFacts } from './drive-facts.js'
-import type { DriveWork } from './drive-work.js'
+import type { DriveWork } from './drive-work-plan.js'
 import { type GearSizes, gearSetting } from './gear-setting.js'
 
 const sizesOf = ({ teeth, pitch, tip, root }: GearSizes) =>
@@ -10,7 +11,7 @@ const widthOf = ({ spanned, full, thinned }: GearSizes) =>
   `${length(full)} over ${spanned} teeth; ${length(thinned)} with teeth thinned for the backlash`
 
 /** A pair of spur gears: what to make or buy, the distance of the axes, and how to set and look after the backlash. @internal */
-export function gearWork(leg: Prepared, joint: DrivenJoint): DriveWork {
+export function gearWork(leg: LegModel, joint: DrivenJoint): DriveWork {
   const { module, faceWidth, pinionMaterial, wheelMaterial, backlash, wheelTeeth } = driveOf(leg.x, joint, 'gear')
   const s = gearSetting(leg, joint)
   const where = jointWords(joint)

@@ -1,6 +1,6 @@
 import { checkReserves } from '../assess/quick.js'
 import type { CaseId } from '../cases/events.js'
-import type { LegNumbers } from '../numbers.js'
+import type { LegNumbers } from '../leg-numbers.js'
 import { isBand, sure } from '../ranges.js'
 
 /** The effect of a field on the verdict. */

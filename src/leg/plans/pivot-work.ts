@@ -1,11 +1,11 @@
 import { parallelKeySize } from '../../fasteners/index.js'
 import { Quantity } from '../../units/index.js'
-import type { LegNumbers } from '../numbers.js'
+import type { LegNumbers } from '../leg-numbers.js'
 import { inEye, seatedOf } from '../parts/ball-bearings/fields.js'
 import { PIVOT_WORDS, PIVOTS, type Pivot } from '../parts/ball-bearings/pivots.js'
 import { bearingOf } from '../schema/tables.js'
 import { length, torque } from './bench.js'
-import type { ShoppingLine } from './shopping.js'
+import type { ShoppingLine } from './shopping-line.js'
 
 type Seated = NonNullable<ReturnType<typeof seatedOf>>
 

@@ -1,6 +1,6 @@
 import { fourBarKneePose, rodForce } from '../../kinematics/index.js'
 import { bracketRoot } from '../../numeric/index.js'
-import type { LegNumbers } from '../numbers.js'
+import type { LegNumbers } from '../leg-numbers.js'
 import { kneeLinkage, rodOf } from '../parts/transmission/through-hip/fields.js'
 
 /** Poses over the travel of the knee at which a lever is looked for. */

@@ -1,5 +1,6 @@
 import type { Quantity } from '../../units/index.js'
-import { hasCord, type Prepared, rangeOf } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import { hasCord, rangeOf } from '../numbers.js'
 import { rodOf } from '../parts/transmission/through-hip/fields.js'
 import { angle, length } from './bench.js'
 import { driveWords } from './drive-facts.js'
@@ -35,7 +36,7 @@ const KNEE_OFF = (0.5 * Math.PI) / 180
 const STEP = 1e-5
 
 /** The rod of a leg; absent where the motor of the knee sits on the upper link. @internal */
-export function rodCut(leg: Prepared): RodCut | undefined {
+export function rodCut(leg: LegModel): RodCut | undefined {
   const [rod, geometry] = [rodOf(leg.x), rodGeometry(leg.x)]
   if (rod === undefined || geometry === undefined) return undefined
   const pin = rod.pin === undefined ? undefined : leg.x.pins[rod.pin]

@@ -1,37 +1,18 @@
 import { hexNut, metricThread } from '../../fasteners/index.js'
 import { Quantity } from '../../units/index.js'
-import {
-  type DrivenJoint,
-  drivenJoints,
-  driveOf,
-  hasCord,
-  JOINTS,
-  jointOf,
-  jointWords,
-  type LegNumbers,
-  type Prepared,
-} from '../numbers.js'
-import type { AssemblyPlan } from './assembly.js'
+import type { LegModel } from '../leg-model.js'
+import type { LegNumbers } from '../leg-numbers.js'
+import { type DrivenJoint, drivenJoints, driveOf, hasCord, JOINTS, jointOf, jointWords } from '../numbers.js'
+import type { AssemblyPlan } from './assembly-plan.js'
 import { pivotLines } from './pivot-work.js'
-
-/** One line of the shopping list. */
-export interface ShoppingLine {
-  /** What to buy. */
-  readonly item: string
-  /** Its size, as a shop lists it. */
-  readonly size: string
-  /** How much of it. */
-  readonly quantity: string
-  /** What it is for. */
-  readonly remark: string
-}
+import type { ShoppingLine } from './shopping-line.js'
 
 /** Cord to buy over cord to cut: one more of each, and coupons. */
 const SPARE_CORD = 2
 
 /** What to buy for one leg: motors and controllers, cords, belts, gears and gearboxes, pins, rod, screws with nuts and washers, shaft and bearings, adhesive. @internal */
 export function shoppingList(
-  { x }: Prepared,
+  { x }: LegModel,
   { cuts, rod, drives, bonds }: Pick<AssemblyPlan, 'cuts' | 'rod' | 'drives' | 'bonds'>,
 ): ShoppingLine[] {
   return [

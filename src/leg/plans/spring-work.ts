@@ -1,12 +1,14 @@
 import { Quantity } from '../../units/index.js'
 import { placeOf } from '../calculation.js'
-import { type Joint, type LegNumbers, type Prepared, rangeOf } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import type { LegNumbers } from '../leg-numbers.js'
+import { type Joint, rangeOf } from '../numbers.js'
 import { springLawOf } from '../parallel-torque.js'
 import { springTorqueAt } from '../parts/springs/law.js'
 import { nominalExtensionRate, nominalTorsionRate, stretchOfTravel, windupOfTravel } from '../parts/springs/values.js'
 import { calculationFor } from '../what-if.js'
 import { angle, force, length, torque } from './bench.js'
-import type { DriveWork } from './drive-work.js'
+import type { DriveWork } from './drive-work-plan.js'
 
 type Spring = NonNullable<LegNumbers['joints'][Joint]['spring']>
 type SpringOf<K extends Spring['kind']> = Extract<Spring, { readonly kind: K }>
@@ -20,7 +22,7 @@ const WIRES = {
 const energyText = (x: number) => String(new Quantity(x, 'energy'))
 
 /** The spring beside the drive of a joint: what to buy, how to measure it and put it on; nothing for a joint without one. @internal */
-export function springWork(leg: Prepared, joint: Joint): DriveWork[] {
+export function springWork(leg: LegModel, joint: Joint): DriveWork[] {
   const { spring } = leg.x.joints[joint]
   if (spring === undefined) return []
   const own = spring.kind === 'torsion' ? torsion(leg, joint, spring) : extension(leg, joint, spring)
@@ -71,7 +73,7 @@ export function springWork(leg: Prepared, joint: Joint): DriveWork[] {
   ]
 }
 
-function torsion(leg: Prepared, joint: Joint, spring: SpringOf<'torsion'>) {
+function torsion(leg: LegModel, joint: Joint, spring: SpringOf<'torsion'>) {
   const calculation = calculationFor(leg)
   const here = calculation.instances.implied(placeOf(calculation, { joint })) as never
   const rate = calculation.get(nominalTorsionRate, here)
@@ -96,7 +98,7 @@ function torsion(leg: Prepared, joint: Joint, spring: SpringOf<'torsion'>) {
   }
 }
 
-function extension(leg: Prepared, joint: Joint, spring: SpringOf<'extension'>) {
+function extension(leg: LegModel, joint: Joint, spring: SpringOf<'extension'>) {
   const calculation = calculationFor(leg)
   const here = calculation.instances.implied(placeOf(calculation, { joint })) as never
   const rate = calculation.get(nominalExtensionRate, here)

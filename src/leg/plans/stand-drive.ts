@@ -1,18 +1,9 @@
 import { backEmfConstant, torqueConstants } from '../../thermal/index.js'
 import { Quantity } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
-import {
-  type DriveKind,
-  type DrivenJoint,
-  driveKindOf,
-  driveOf,
-  jointWords,
-  type LegNumbers,
-  motorOf,
-  type Prepared,
-  partOf,
-  prepare,
-} from '../numbers.js'
+import { type LegModel, legModel } from '../leg-model.js'
+import type { LegNumbers } from '../leg-numbers.js'
+import { type DriveKind, type DrivenJoint, driveKindOf, driveOf, jointWords, motorOf, partOf } from '../numbers.js'
 import { transmissionUnder } from '../what-if.js'
 import { beltSetting } from './belt-setting.js'
 import { angle } from './bench.js'
@@ -59,11 +50,11 @@ export function freePlay(leg: Leg, x: LegNumbers, joint: DrivenJoint): StandMeas
 
 /** Efficiency of a drive by lifting and lowering weights. */
 export function efficiency(leg: Leg, x: LegNumbers, joint: DrivenJoint): StandMeasurement {
-  const bench = prepare(x)
+  const bench = legModel(x)
   const path = `joints.${joint}.drive.efficiency`
   const given = driveFacts(bench, joint).efficiency
   const load = windupTorque(bench, joint)
-  const lifting = (prepared: Prepared) => {
+  const lifting = (prepared: LegModel) => {
     const { speedConstant, speedConstantBasis: basis } = motorOf(prepared.x, joint)
     const { ratio, efficiency: eta } = driveFacts(prepared, joint)
     const emf = backEmfConstant.si({ speedConstant, basis }).typical
@@ -90,7 +81,7 @@ export function efficiency(leg: Leg, x: LegNumbers, joint: DrivenJoint): StandMe
 export function straightWindup(leg: Leg, x: LegNumbers, joint: DrivenJoint): StandMeasurement {
   const path = driveKindOf(x, joint) === 'belt' ? `belts.${beltNameOf(x, joint)}.axialRigidity` : `joints.${joint}.drive.stiffness`
   const given = numberAt(x, path)
-  const torque = windupTorque(prepare(x), joint)
+  const torque = windupTorque(legModel(x), joint)
   return measurement(
     leg,
     x,

@@ -2,7 +2,9 @@ import { type Kind, Quantity } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
 import { headerOf } from '../learning/logs.js'
 import { COLUMNS, type MeasurementId } from '../learning/measurements.js'
-import { type DrivenJoint, type LegNumbers, type Prepared, prepare } from '../numbers.js'
+import { type LegModel, legModel } from '../leg-model.js'
+import type { LegNumbers } from '../leg-numbers.js'
+import type { DrivenJoint } from '../numbers.js'
 import { driveWords } from './drive-facts.js'
 import { informationOf } from './information.js'
 import { EFFORT } from './stand-effort.js'
@@ -76,11 +78,11 @@ export function measurement(
   x: LegNumbers,
   head: Pick<StandMeasurement, 'id' | 'joint' | 'what' | 'how' | 'caution' | 'predictedIs' | 'corrects'>,
   vary: Variation,
-  predict: (leg: Prepared) => Quantity<Kind>,
+  predict: (leg: LegModel) => Quantity<Kind>,
 ): StandMeasurement {
   const log = head.joint === undefined ? head.id : `${head.id} ${head.joint}`
-  const predicted = predict(prepare(x))
-  const band = [predict(prepare(vary(x, 'low'))), predict(prepare(vary(x, 'high')))].sort((a, b) => a.si - b.si) as [
+  const predicted = predict(legModel(x))
+  const band = [predict(legModel(vary(x, 'low'))), predict(legModel(vary(x, 'high')))].sort((a, b) => a.si - b.si) as [
     Quantity<Kind>,
     Quantity<Kind>,
   ]

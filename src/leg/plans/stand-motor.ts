@@ -1,7 +1,9 @@
 import { backEmfConstant, torqueConstants } from '../../thermal/index.js'
 import { Quantity } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
-import { airNamed, controllerOf, driveKindOf, type Joint, type LegNumbers, motorOf, type Prepared, prepare } from '../numbers.js'
+import { type LegModel, legModel } from '../leg-model.js'
+import type { LegNumbers } from '../leg-numbers.js'
+import { airNamed, controllerOf, driveKindOf, type Joint, motorOf } from '../numbers.js'
 import { sure } from '../ranges.js'
 import { caseState, heatAt } from '../what-if.js'
 import { torque } from './bench.js'
@@ -18,12 +20,12 @@ const TEST_SHARE = 0.25
 /** Heating curve of a motor. */
 export function heating(leg: Leg, x: LegNumbers): StandMeasurement {
   const { coolingFactor } = x.environment
-  const joint = hardest(prepare(x))
+  const joint = hardest(legModel(x))
   const [name, motor] = [x.joints[joint].motor as string, motorOf(x, joint)]
   const { temperature: air } = airNamed(x, 'normal')
-  const { drum: motion } = caseState(prepare(x), 'stand').joints[joint]
-  const held = (prepared: Prepared) => heatAt(prepared, { joint, motion, air, wind: 0, heating: 'held' })
-  const current = new Quantity(held(prepare(x)).heatingCurrent, 'peakPhaseCurrent')
+  const { drum: motion } = caseState(legModel(x), 'stand').joints[joint]
+  const held = (prepared: LegModel) => heatAt(prepared, { joint, motion, air, wind: 0, heating: 'held' })
+  const current = new Quantity(held(legModel(x)).heatingCurrent, 'peakPhaseCurrent')
   return measurement(
     leg,
     x,
@@ -49,14 +51,14 @@ export function heating(leg: Leg, x: LegNumbers): StandMeasurement {
 }
 
 /** The joint whose drive holds more in standing. */
-function hardest(leg: Prepared): Joint {
+function hardest(leg: LegModel): Joint {
   const { hip, knee } = caseState(leg, 'stand').joints
   return Math.abs(hip.drum.torque) > Math.abs(knee.drum.torque) ? 'hip' : 'knee'
 }
 
 /** Torque of the held motor: its constant is one of catalogue until it is measured. */
 export function torqueConstant(leg: Leg, x: LegNumbers): StandMeasurement {
-  const joint = hardest(prepare(x))
+  const joint = hardest(legModel(x))
   const [name, motor] = [x.joints[joint].motor as string, motorOf(x, joint)]
   const ampere = TEST_SHARE * controllerOf(x, joint).currentLimit
   const torqueOf = (n: LegNumbers) => {
@@ -86,7 +88,7 @@ const OFF = { cord: 'cord', belt: 'belt', gear: 'wheel', gearbox: 'gearbox', dir
 
 /** Current of the idle motor. */
 export function noLoad(leg: Leg, x: LegNumbers): StandMeasurement {
-  const joint = hardest(prepare(x))
+  const joint = hardest(legModel(x))
   const [name, motor] = [x.joints[joint].motor as string, motorOf(x, joint)]
   return measurement(
     leg,

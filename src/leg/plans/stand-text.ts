@@ -4,7 +4,7 @@ import { markdownPage } from '../report/markdown-blocks.js'
 import { benchLeg } from './bench.js'
 import { couponPicture } from './coupon-pictures.js'
 import { endless } from './show.js'
-import type { StandPlan } from './stand.js'
+import type { StandPlan } from './stand-plan.js'
 
 /** The plan for the test stand as Markdown. */
 export const standText = (plan: StandPlan): string => markdownPage(standPage(plan))

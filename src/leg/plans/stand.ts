@@ -2,42 +2,22 @@ import { tensionRatio } from '../../capstan/index.js'
 import { Quantity } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
 import { standingLoad, uprightCompliance } from '../foot-result.js'
-import {
-  drivenJoints,
-  driveOf,
-  type End,
-  hasCord,
-  JOINTS,
-  type Joint,
-  type LegNumbers,
-  legNumbers,
-  type Prepared,
-  prepare,
-} from '../numbers.js'
+import { type LegModel, legModel } from '../leg-model.js'
+import type { LegNumbers } from '../leg-numbers.js'
+import { drivenJoints, driveOf, type End, hasCord, JOINTS, type Joint, legNumbers } from '../numbers.js'
 import { retentionIn } from '../parts/transmission/cord/fields.js'
 import { sure } from '../ranges.js'
 import { driveAt } from '../what-if.js'
 import { angle, benchDrive, force, length, ratio } from './bench.js'
 import { cautionsOf } from './cautions.js'
-import { type CouponSheet, couponKit } from './coupon-kit.js'
+import { couponKit } from './coupon-kit.js'
 import { displayed } from './show.js'
 import { driveMeasurements } from './stand-drive.js'
 import { csvOf, effortOf, measurement, type StandMeasurement, takenOff } from './stand-measurement.js'
 import { heating, noLoad, torqueConstant } from './stand-motor.js'
+import type { StandPlan } from './stand-plan.js'
 import { standPage } from './stand-text.js'
 import { shareLeft } from './tensioning.js'
-
-/** Measurements on the test stand, most informative for an hour of work first. */
-export interface StandPlan {
-  /** The leg that the plan is for. */
-  readonly leg: Leg
-  /** Measurements, the most informative for an hour of work first. */
-  readonly measurements: readonly StandMeasurement[]
-  /** Coupons to print and load before the leg is built. */
-  readonly coupons: readonly CouponSheet[]
-  /** What can hurt someone at the stand. */
-  readonly cautions: readonly string[]
-}
 
 /** Ranges of fields that the specification gives as one number. */
 const RIGIDITY_RANGE = [0.75, 1.25] as const
@@ -52,7 +32,7 @@ const TEST_WRAP = Math.PI
  */
 export function standPlan(leg: Leg): StandPlan {
   const x = legNumbers(leg)
-  const at = (end: End) => prepare(x, end)
+  const at = (end: End) => legModel(x, end)
   const ends = [at('pessimistic'), at('typical'), at('optimistic')] as const
   const measurements = [
     ...JOINTS.filter((joint) => hasCord(x, joint)).flatMap((joint) => [
@@ -107,7 +87,7 @@ function friction(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
 function windup(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
   const name = driveOf(x, joint, 'cord').cord
   const { axialRigidity } = x.cords[name] as LegNumbers['cords'][string]
-  const torque = driveOf(x, joint, 'cord').pretension * benchDrive(prepare(x), joint).drumRadius
+  const torque = driveOf(x, joint, 'cord').pretension * benchDrive(legModel(x), joint).drumRadius
   return measurement(
     leg,
     x,
@@ -148,7 +128,7 @@ function pretension(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
 
 function pullOut(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
   const band = retentionIn(x, joint)
-  const { breakingStrength } = prepare(x).drives[joint].cord
+  const { breakingStrength } = legModel(x).drives[joint].cord
   return measurement(
     leg,
     x,
@@ -166,7 +146,7 @@ function pullOut(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
   )
 }
 
-function foot(leg: Leg, ends: readonly [Prepared, Prepared, Prepared]): StandMeasurement {
+function foot(leg: Leg, ends: readonly [LegModel, LegModel, LegModel]): StandMeasurement {
   const { mass, legs } = ends[1].x.robot
   const load = standingLoad(mass, legs)
   const [soft, middle, stiff] = ends.map((prepared) => load * uprightCompliance(prepared)) as [number, number, number]

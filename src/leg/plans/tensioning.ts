@@ -1,7 +1,8 @@
 import { logarithmicPretensionLeft, residualWrap, takeUp, tensionerTakeUp, tensionPerScrewTurn } from '../../capstan/index.js'
 import { clearanceHole, metricThread, powerScrew, socketHead } from '../../fasteners/index.js'
 import type { Quantity } from '../../units/index.js'
-import { airNamed, type DrivenJoint, driveOf, type Joint, type Prepared, partOf, rangeOf } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import { airNamed, type DrivenJoint, driveOf, type Joint, partOf, rangeOf } from '../numbers.js'
 import { SECOND_STAGE } from '../second-stage.js'
 import { angle, benchDrive, count, force, frameOf, length, torque } from './bench.js'
 import type { CordCut } from './cut-list.js'
@@ -74,7 +75,7 @@ const HOUR = 3600
 const YEAR = 31_557_600
 
 /** Winding of one drive. @internal */
-export function winding(leg: Prepared, joint: Joint): Winding {
+export function winding(leg: LegModel, joint: Joint): Winding {
   const { arrangement, hold } = driveOf(leg.x, joint, 'cord')
   const { travel, ratio, pinionWrap, drumWrap } = benchDrive(leg, joint)
   const through = joint === 'knee' ? throughGeometry(leg.x) : undefined
@@ -102,7 +103,7 @@ export function winding(leg: Prepared, joint: Joint): Winding {
 }
 
 /** Setting of one tensioner. @internal */
-export function tensionerSetting(leg: Prepared, { joint, workingLength }: CordCut, beddingStrain: number): TensionerSetting {
+export function tensionerSetting(leg: LegModel, { joint, workingLength }: CordCut, beddingStrain: number): TensionerSetting {
   const { pretension, tensioner, centreDistance } = driveOf(leg.x, joint, 'cord')
   const { cord, pretensionLeft } = leg.drives[joint]
   const frame = frameOf(leg, joint)
@@ -161,13 +162,13 @@ export function tensionerSetting(leg: Prepared, { joint, workingLength }: CordCu
  * Share of the pretension left after a time. Equal losses per decade of time are assumed from one hour on, down to the share that the
  * specification gives for a year. LCP and aramid relax like this; UHMWPE loses more in the first days. @internal
  */
-export function shareLeft(leg: Prepared, joint: Joint, time: number, yearShare = leg.drives[joint].pretensionLeft): number {
+export function shareLeft(leg: LegModel, joint: Joint, time: number, yearShare = leg.drives[joint].pretensionLeft): number {
   const { pretension } = driveOf(leg.x, joint, 'cord')
   return decayed(pretension, leg.drives[joint].cord.axialRigidity, time, yearShare)
 }
 
 /** The same of a belt. @internal */
-export function beltShareLeft({ x }: Prepared, joint: DrivenJoint, time: number, yearShare?: number): number {
+export function beltShareLeft({ x }: LegModel, joint: DrivenJoint, time: number, yearShare?: number): number {
   const { belt: name, pretension } = driveOf(x, joint, 'belt')
   const belt = partOf(x.belts, name, 'belt')
   return decayed(pretension, belt.axialRigidity, time, yearShare ?? belt.pretensionLeft.typical)

@@ -1,16 +1,17 @@
 import { Quantity } from '../../units/index.js'
-import type { DrivenJoint, Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import type { DrivenJoint } from '../numbers.js'
 import { SECOND_STAGE, type ThroughBelt } from '../second-stage.js'
 import { kilograms } from './assembly-steps.js'
 import { type BeltSetting, beltSetting } from './belt-setting.js'
 import { force, length } from './bench.js'
-import type { DriveWork } from './drive-work.js'
+import type { DriveWork } from './drive-work-plan.js'
 
 const hertz = (x: number) => String(new Quantity(x, 'frequency'))
 const percent = (x: number) => `${Math.round(100 * x)} %`
 
 /** A belt along the upper link: what to buy, how to lay it on, tension it and look after it. @internal */
-export function throughBeltWork(leg: Prepared, through: ThroughBelt): DriveWork {
+export function throughBeltWork(leg: LegModel, through: ThroughBelt): DriveWork {
   const s = beltSetting(leg, SECOND_STAGE as DrivenJoint)
   const { adjustment, pretension } = through
   const stated = leg.x.links.upper.length

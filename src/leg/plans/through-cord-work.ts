@@ -1,8 +1,9 @@
 import { significant } from '../../units/index.js'
-import type { Joint, Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import type { Joint } from '../numbers.js'
 import { SECOND_STAGE, type ThroughCord } from '../second-stage.js'
 import { cordCut } from './cut-list.js'
-import type { DriveWork } from './drive-work.js'
+import type { DriveWork } from './drive-work-plan.js'
 import { shareLeft, type TensionerSetting, tensionerSetting, type Winding, winding } from './tensioning.js'
 
 /** What the work on a cord needs and the document does not hold, SI. */
@@ -17,7 +18,7 @@ const DAY = 86_400
 const stage = SECOND_STAGE as Joint
 
 /** A cord along the upper link: what to cut, how to lay it, tension it and look after it. @internal */
-export function throughCordWork(leg: Prepared, through: ThroughCord, { tail, beddingStrain }: CordAsk): DriveWork {
+export function throughCordWork(leg: LegModel, through: ThroughCord, { tail, beddingStrain }: CordAsk): DriveWork {
   const cut = cordCut(leg, stage, tail)
   const lay = winding(leg, stage)
   const set = tensionerSetting(leg, cut, beddingStrain)

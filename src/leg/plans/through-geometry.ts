@@ -1,4 +1,4 @@
-import type { LegNumbers } from '../numbers.js'
+import type { LegNumbers } from '../leg-numbers.js'
 import { beltOrCordOf } from '../second-stage.js'
 import { throughRatio } from '../through-ratio.js'
 import { rodGeometry } from './rod-geometry.js'

@@ -3,12 +3,12 @@ import { driveSizes } from '../drawings/drive-sizes.js'
 import { driveFront, pinionView, windingSense } from '../drawings/drive-views.js'
 import { LegValues } from '../drawings/leg-values.js'
 import { angle, degrees, length, word } from '../drawings/words.js'
-import type { Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
 import type { Picture } from '../report/blocks.js'
 import type { Winding } from './tensioning.js'
 
 /** How the cord of one drive lies, as a picture to wind it by. */
-export function windingPicture(leg: Prepared, { joint, layAt, hipHeldAt, leastTurns }: Winding): Picture {
+export function windingPicture(leg: LegModel, { joint, layAt, hipHeldAt, leastTurns }: Winding): Picture {
   const s = driveSizes(new LegValues(leg), joint)
   const held = hipHeldAt === undefined ? `${joint} held at ${layAt}` : `hip held at ${hipHeldAt}, knee at ${layAt}`
   const figure = new Figure({ id: `winding-${joint}`, title: `Winding of the ${joint}`, answer: `Lay the cord with the ${held}` })

@@ -1,5 +1,6 @@
 import { type Quantity, significant } from '../../units/index.js'
-import { driveOf, hasCord, JOINTS, type Joint, type Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import { driveOf, hasCord, JOINTS, type Joint } from '../numbers.js'
 import { retentionIn } from '../parts/transmission/cord/fields.js'
 import { caseState } from '../what-if.js'
 import { force, length } from './bench.js'
@@ -28,7 +29,7 @@ const PROOF = 2
 const MOST_PROOF = 0.5
 
 /** Checks of the cords. @internal */
-export function cordChecks(leg: Prepared, cuts: CutList, tensioners: readonly TensionerSetting[]): CordCheck[] {
+export function cordChecks(leg: LegModel, cuts: CutList, tensioners: readonly TensionerSetting[]): CordCheck[] {
   return JOINTS.filter((joint) => hasCord(leg.x, joint)).map((joint) => {
     const cut = cuts.cords.find((one) => one.joint === joint)!
     const tensioner = tensioners.find((one) => one.joint === joint)!

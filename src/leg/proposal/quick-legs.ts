@@ -1,7 +1,7 @@
 import { QuickLeg } from '../assess/quick.js'
 import type { LegCalculation } from '../calculation.js'
 import type { CaseId } from '../cases/events.js'
-import type { LegNumbers } from '../numbers.js'
+import type { LegNumbers } from '../leg-numbers.js'
 import { sameStructure } from '../parts/structure.js'
 
 /** Calculations that are kept: one for each structure that the search goes back and forth between. */

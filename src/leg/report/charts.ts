@@ -1,5 +1,6 @@
 import { barChart, type Chart } from '../../chart/index.js'
-import { hasCord, JOINTS, legNumbers, prepare } from '../numbers.js'
+import { legModel } from '../leg-model.js'
+import { hasCord, JOINTS, legNumbers } from '../numbers.js'
 import type { Assessment } from '../result.js'
 import { rankOf } from './checks-section.js'
 import { placeOf, reserveText, standing } from './content.js'
@@ -18,7 +19,7 @@ export interface ReportChart {
 
 /** The charts of a report: reserves, torque and speed of the gaits, temperatures of a stall, a year's tension and clamp load, reach, and what moves the governing reserve. */
 export function reportCharts(assessment: Assessment): readonly ReportChart[] {
-  const leg = prepare(legNumbers(assessment.leg))
+  const leg = legModel(legNumbers(assessment.leg))
   return [
     { id: 'reserves', chart: reserveChart(assessment) },
     { id: 'moves', chart: sensitivityChart(assessment) },

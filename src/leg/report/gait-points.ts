@@ -1,5 +1,6 @@
 import { currentsForTorque, speedAtCurrent } from '../../thermal/index.js'
-import { controllerOf, JOINTS, type Joint, motorOf, type Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import { controllerOf, JOINTS, type Joint, motorOf } from '../numbers.js'
 import { strideOf } from '../stride-of.js'
 import { caseState } from '../what-if.js'
 
@@ -18,7 +19,7 @@ interface GaitCloud {
 const LIMIT_POINTS = 24
 
 /** Speed and torque at each motor's shaft over strides of walk and trot; a gait that the leg cannot follow is left out. */
-export function gaitClouds(leg: Prepared): readonly GaitCloud[] {
+export function gaitClouds(leg: LegModel): readonly GaitCloud[] {
   return (['walk', 'trot'] as const).flatMap((id) => {
     const stride = strideOf(leg, id)
     if (!stride.walkable) return []
@@ -36,7 +37,7 @@ export function gaitClouds(leg: Prepared): readonly GaitCloud[] {
 
 /** Motor limit at the open-circuit supply voltage, from the controller's current limit to its highest speed, with magnets and winding as warm as in a state. Default: the knee's after walking. */
 export function motorLimit(
-  leg: Prepared,
+  leg: LegModel,
   heat: { readonly backEmfConstant: number; readonly resistance: number } = caseState(leg, 'walk').joints.knee.heat,
   joint: Joint = 'knee',
 ): readonly Point[] {

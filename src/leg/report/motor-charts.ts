@@ -1,14 +1,15 @@
 import { type Chart, lineChart, pointChart, type Series } from '../../chart/index.js'
 import { insulationClasses } from '../../thermal/index.js'
+import type { LegModel } from '../leg-model.js'
 import { materialState } from '../material-state.js'
-import { airNamed, JOINTS, motorOf, type Prepared, plateOf, stallTimeOf } from '../numbers.js'
+import { airNamed, JOINTS, motorOf, plateOf, stallTimeOf } from '../numbers.js'
 import { caseState, heatAt } from '../what-if.js'
 import { gaitClouds, motorLimit } from './gait-points.js'
 
 const rpm = (speed: number) => (speed * 30) / Math.PI
 
 /** Torque and speed of the motors over their strides, in the motor limit. */
-export function torqueSpeed(leg: Prepared): Chart {
+export function torqueSpeed(leg: LegModel): Chart {
   const clouds = gaitClouds(leg)
   const series = clouds.map(({ name, points }) => ({ name, points: points.map(([speed, torque]) => [rpm(speed), torque] as const) }))
   return pointChart({
@@ -25,7 +26,7 @@ const celsius = (kelvin: number) => Number((kelvin - 273.15).toFixed(2))
 const STALL_POINTS = 24
 
 /** Temperatures of both motors while the leg is blocked. */
-export function stallTemperatures(leg: Prepared): Chart {
+export function stallTemperatures(leg: LegModel): Chart {
   const { temperature: hotAir } = airNamed(leg.x, 'hot')
   const stallTime = stallTimeOf(leg.x)
   const state = caseState(leg, 'stall')

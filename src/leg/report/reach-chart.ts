@@ -1,11 +1,12 @@
 import type { Chart } from '../../chart/index.js'
 import { reachChart, threeJointLeg } from '../../kinematics/index.js'
 import { Quantity } from '../../units/index.js'
-import { gaitNamed, type Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import { gaitNamed } from '../numbers.js'
 import { footPathOf } from '../parts/motion/stride-moments.js'
 
 /** The foot path of the walk in the area that the foot reaches. */
-export function reach(leg: Prepared): Chart {
+export function reach(leg: LegModel): Chart {
   const { links, joints, robot } = leg.x
   const length = (x: number) => new Quantity(x, 'length')
   const range = ({ lowest, highest }: { lowest: number; highest: number }) => ({

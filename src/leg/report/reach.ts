@@ -1,4 +1,4 @@
-import type { LegNumbers } from '../numbers.js'
+import type { LegNumbers } from '../leg-numbers.js'
 
 const stepsOf = (path: string) => path.replaceAll(/\[(\d+)\]/g, '.$1').split('.')
 

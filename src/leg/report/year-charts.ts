@@ -1,14 +1,15 @@
 import { type Chart, lineChart } from '../../chart/index.js'
 import { Quantity } from '../../units/index.js'
 import { placeOf } from '../calculation.js'
+import type { LegModel } from '../leg-model.js'
 import { materialState } from '../material-state.js'
-import { driveOf, hasCord, JOINTS, type Prepared, plateOf, seasonDays } from '../numbers.js'
+import { driveOf, hasCord, JOINTS, plateOf, seasonDays } from '../numbers.js'
 import { pretensionNeeded } from '../parts/transmission/cord/checks.js'
 import { pretensionInMonth } from '../parts/transmission/pretension-left.js'
 import { calculationFor, caseState, clampLoadAt } from '../what-if.js'
 
 /** Pretension of the cords over a year, and what walking needs of it. */
-export function pretensionOverTime(leg: Prepared): Chart {
+export function pretensionOverTime(leg: LegModel): Chart {
   const calculation = calculationFor(leg)
   const cords = JOINTS.filter((joint) => hasCord(leg.x, joint))
   return lineChart({
@@ -37,7 +38,7 @@ export function pretensionOverTime(leg: Prepared): Chart {
 }
 
 /** Clamp load of the bolts over a season. */
-export function clampOverSeason(leg: Prepared): Chart {
+export function clampOverSeason(leg: LegModel): Chart {
   const state = caseState(leg, 'walk')
   const { heat } = state.joints.knee
   const mount = Math.min(heat.mount, materialState(leg, plateOf(leg.x, 'knee').material).softening())

@@ -2,7 +2,9 @@ import { type Given, type Inputs, readInputs } from '../../formula/index.js'
 import { layerResistance, surfaceResistance } from '../../thermal/index.js'
 import { Quantity, refuse } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
-import { drivenJoints, jointWords, type LegNumbers, legNumbers, type Prepared, prepare } from '../numbers.js'
+import { type LegModel, legModel } from '../leg-model.js'
+import type { LegNumbers } from '../leg-numbers.js'
+import { drivenJoints, jointWords, legNumbers } from '../numbers.js'
 import { busMotors } from './bus.js'
 import { robotChecks } from './checks.js'
 import { robotGait } from './gait.js'
@@ -59,7 +61,7 @@ export function assessRobot(leg: Leg, options: RobotOptions = {}): RobotAssessme
   const driven = drivenJoints(x).includes('sidewaysHip')
   for (const [name, rate] of Object.entries({ sideways, turnRate }))
     if (rate !== 0 && !driven) refuse(where, name, rate, 'must be 0: no motor drives the sideways hip')
-  const prepared = prepare(x)
+  const prepared = legModel(x)
   const way = { brakeResistor, traction, sideways, turnRate }
   const gaits = { walk: robotGait(prepared, 'walk', way), trot: robotGait(prepared, 'trot', way) }
   const slopes = {
@@ -107,7 +109,7 @@ function housingResistance({
 }
 
 /** A motor without a steady temperature draws more than the bus counts here. */
-function unsettledNotes(leg: Prepared): string[] {
+function unsettledNotes(leg: LegModel): string[] {
   return (['walk', 'trot'] as const).flatMap((id) =>
     [...busMotors(leg, id)].flatMap(([joint, { unsettled }]) =>
       unsettled === undefined ? [] : [`${id}, motor of the ${jointWords(joint)}: ${unsettled}; its power is more than what stands here.`],

@@ -1,7 +1,8 @@
 import { bridgeConductionLoss, busPower, currentsForTorque, supplySag } from '../../thermal/index.js'
 import { placeOf } from '../calculation.js'
 import { type CaseId, LOAD_CASES } from '../cases/events.js'
-import { controllerOf, type DrivenJoint, drivenJoints, type Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import { controllerOf, type DrivenJoint, drivenJoints } from '../numbers.js'
 import { resistanceCoefficient } from '../parts/controllers/fields.js'
 import { heat } from '../parts/motors/heat.js'
 import { dragTorque } from '../parts/motors/values.js'
@@ -21,7 +22,7 @@ export interface BusMotor {
 }
 
 /** The motors of a leg by joint, with winding and magnets as warm as they get in a load case. */
-export function busMotors(leg: Prepared, id: CaseId): ReadonlyMap<DrivenJoint, BusMotor> {
+export function busMotors(leg: LegModel, id: CaseId): ReadonlyMap<DrivenJoint, BusMotor> {
   const calculation = calculationFor(leg)
   const { event, air, age } = LOAD_CASES[id]
   const motor = (joint: DrivenJoint): BusMotor => {
@@ -67,7 +68,7 @@ export interface BusPoint {
 
 /** All motors of the robot at one instant: their power summed, then what is drawn, returned, or not taken. */
 export function busAt(
-  { x }: Prepared,
+  { x }: LegModel,
   motors: ReturnType<typeof busMotors>,
   points: readonly ShaftPoint[],
   brakeResistor: number,

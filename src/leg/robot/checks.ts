@@ -2,7 +2,8 @@ import { supplySag } from '../../thermal/index.js'
 import { type Kind, Quantity } from '../../units/index.js'
 import { reserveOf } from '../assess/compare.js'
 import { type CaseId, LOAD_CASES } from '../cases/events.js'
-import type { LegNumbers, Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import type { LegNumbers } from '../leg-numbers.js'
 import { caseState } from '../what-if.js'
 import type { RobotCheck, RobotGait, RobotSlope, RobotSlopeAcross } from './result.js'
 
@@ -82,7 +83,7 @@ function busChecks(x: LegNumbers, gait: RobotGait, where: string, brakeResistor:
 const WALKING = ['walk', 'walkBack', 'slope', 'slopeDown', 'slopeAcross', 'trot'] as const satisfies readonly CaseId[]
 
 /** The checks of the whole robot. */
-export function robotChecks(leg: Prepared, { gaits, slopes, brakeResistor }: RobotFindings): RobotCheck[] {
+export function robotChecks(leg: LegModel, { gaits, slopes, brakeResistor }: RobotFindings): RobotCheck[] {
   const { x } = leg
   const calculated = Math.max(...WALKING.map((id) => caseState(leg, id).motion?.vertical ?? 0))
   const worst = WALKING.find((id) => caseState(leg, id).motion?.vertical === calculated) ?? 'walk'

@@ -1,7 +1,8 @@
 import { FOUR_LEGS, type Gait, gait, twoFeetTipping } from '../../kinematics/index.js'
 import { Quantity } from '../../units/index.js'
 import { STANDARD_GRAVITY } from '../gravity.js'
-import { gaitNamed, type LegNumbers } from '../numbers.js'
+import type { LegNumbers } from '../leg-numbers.js'
+import { gaitNamed } from '../numbers.js'
 import type { Corner } from './result.js'
 
 const SAMPLES = 480

@@ -4,7 +4,9 @@ import { costOfTransport, runningTime } from '../../thermal/index.js'
 import { type Kind, Quantity } from '../../units/index.js'
 import { placeOf } from '../calculation.js'
 import { STANDARD_GRAVITY } from '../gravity.js'
-import { drivenJoints, gaitNamed, type LegNumbers, type Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import type { LegNumbers } from '../leg-numbers.js'
+import { drivenJoints, gaitNamed } from '../numbers.js'
 import { stance as stanceOf } from '../parts/load/stance.js'
 import { calculationFor } from '../what-if.js'
 import { type BusPoint, busAt, busMotors } from './bus.js'
@@ -38,7 +40,7 @@ export interface GaitWay extends Sway {
 }
 
 /** The robot in a gait: feet, loads, bus, energy. */
-export function robotGait(leg: Prepared, id: 'walk' | 'trot', { brakeResistor, traction, slope = 0, ...sway }: GaitWay): RobotGait {
+export function robotGait(leg: LegModel, id: 'walk' | 'trot', { brakeResistor, traction, slope = 0, ...sway }: GaitWay): RobotGait {
   const x = slope === 0 ? leg.x : leaning(leg.x, slope)
   const { speed, stepLength, dutyFactor } = gaitNamed(x, id)
   const period = stepLength / speed / dutyFactor
@@ -118,7 +120,7 @@ function leaning(x: LegNumbers, slope: number): LegNumbers {
  * from the impulse of the stance.
  */
 function footForcesOf(
-  leg: Prepared,
+  leg: LegModel,
   x: LegNumbers,
   { id, feet, weight }: { readonly id: 'walk' | 'trot'; readonly feet: Gait; readonly weight: number },
 ): ((stancePhase: number) => number)[] {

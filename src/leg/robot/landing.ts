@@ -2,8 +2,9 @@ import { cantileverToe, fourBarKneePose, LegKernel, rotorBlow } from '../../kine
 import { Quantity } from '../../units/index.js'
 import { placeOf } from '../calculation.js'
 import { STANDARD_GRAVITY } from '../gravity.js'
+import type { LegModel } from '../leg-model.js'
 import { materialState } from '../material-state.js'
-import { JOINTS, type Joint, motorOf, type Prepared, toesOf } from '../numbers.js'
+import { JOINTS, type Joint, motorOf, toesOf } from '../numbers.js'
 import { blowTorque as ownBlowTorque, ratio, signedRatio } from '../parts/transmission/questions.js'
 import { kneeLinkage, rodOf } from '../parts/transmission/through-hip/fields.js'
 import { blowTorque, stiffnessAtRest } from '../parts/transmission/through-hip/whole.js'
@@ -14,7 +15,7 @@ import { calculationFor, caseState } from '../what-if.js'
 import type { RobotLanding } from './result.js'
 
 /** Pose and speeds of a leg whose foot touches down while the body falls. */
-function touchDown(leg: Prepared, height: number, fall: number) {
+function touchDown(leg: LegModel, height: number, fall: number) {
   const { links } = leg.x
   const kernel = new LegKernel(links.hipOffset, links.upper.length, links.lower.length)
   const [angles, rates] = [new Float64Array(3), new Float64Array(3)]
@@ -25,7 +26,7 @@ function touchDown(leg: Prepared, height: number, fall: number) {
 }
 
 /** Speed of a joint's drum against the rest of its rotor. A housing that turns with the upper link takes its rotor along. */
-function drumSpeed(leg: Prepared, joint: Joint, angles: Float64Array, rates: Float64Array): number {
+function drumSpeed(leg: LegModel, joint: Joint, angles: Float64Array, rates: Float64Array): number {
   const [hip, knee] = [rates[1]!, rates[2]!]
   if (joint === 'hip') return Math.abs(hip)
   if (rodOf(leg.x) !== undefined) return Math.abs(hip + fourBarKneePose.si({ ...kneeLinkage(leg.x), kneeAngle: angles[2]! }).ratio * knee)
@@ -36,7 +37,7 @@ function drumSpeed(leg: Prepared, joint: Joint, angles: Float64Array, rates: Flo
 }
 
 /** Toes as a spring under the foot, until they lie flat. */
-function toesUnder(leg: Prepared) {
+function toesUnder(leg: LegModel) {
   const { count, length, width, thickness, lift, material } = toesOf(leg.x)
   const { modulus } = materialState(leg, material).elastic()
   const { stiffness } = cantileverToe.si({ modulus, length, width, thickness, allowableStrain: 1, tipForce: 1 })
@@ -51,11 +52,11 @@ const BEYOND: Readonly<Record<string, string>> = {
 }
 
 /** The kind of the stage that bears the least blow: the drive of the joint, or belt or cord from the hip axis to the knee. */
-const weakest = ({ x }: Prepared, joint: Joint, own: number | undefined, most: number): string =>
+const weakest = ({ x }: LegModel, joint: Joint, own: number | undefined, most: number): string =>
   own === most ? x.joints[joint].drive.kind : (beltOrCordOf(x)?.kind ?? x.joints[joint].drive.kind)
 
 /** Rotors that still rest when the feet touch down: torque of the blow at each drum, beside what a cord bears in the cold, aged. */
-export function robotLandings(leg: Prepared): RobotLanding[] {
+export function robotLandings(leg: LegModel): RobotLanding[] {
   const calculation = calculationFor(leg)
   const toes = toesUnder(leg)
   return (['hop', 'drop'] as const).flatMap((name) => {

@@ -5,7 +5,9 @@ import { placeOf } from '../calculation.js'
 import { couplingOf } from '../coupling.js'
 import { uprightCompliance } from '../foot-result.js'
 import { STANDARD_GRAVITY } from '../gravity.js'
-import { type DrivenJoint, drivenJoints, type LegNumbers, type Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import type { LegNumbers } from '../leg-numbers.js'
+import { type DrivenJoint, drivenJoints } from '../numbers.js'
 import { parallelTorqueOf } from '../parallel-torque.js'
 import { ratio } from '../parts/transmission/questions.js'
 import { efficiency } from '../parts/transmission/through-hip/whole.js'
@@ -19,7 +21,7 @@ import type { Corner, RobotSlope, RobotSlopeAcross, RobotStand } from './result.
 const still = new Float64Array(3)
 
 /** Torques at the shafts that hold a standing leg against a force across the ground. */
-function holding(leg: Prepared, force: number): ShaftPoint[] {
+function holding(leg: LegModel, force: number): ShaftPoint[] {
   const q = Float64Array.from(poseOf(leg))
   const torques = new Float64Array(3)
   legInverse(leg, STANDARD_GRAVITY).torqueInto(torques, 0, q, still, still, 0, 0, force)
@@ -46,7 +48,7 @@ function holding(leg: Prepared, force: number): ShaftPoint[] {
 }
 
 /** The robot on its four feet, standing still on the level. */
-export function robotStand(leg: Prepared): RobotStand {
+export function robotStand(leg: LegModel): RobotStand {
   const { x } = leg
   const weight = x.robot.mass * STANDARD_GRAVITY
   const corners = cornersOf(x)
@@ -89,7 +91,7 @@ export function robotSlope(x: LegNumbers, slope: number, way: 1 | -1): RobotSlop
 }
 
 /** The robot across the slope of an event, and its walk there. */
-export function robotAcross(leg: Prepared, slope: number, way: GaitWay): RobotSlopeAcross {
+export function robotAcross(leg: LegModel, slope: number, way: GaitWay): RobotSlopeAcross {
   const { x } = leg
   const { hipTrack, centreOfMassLeft, mass } = x.robot
   const width = hipTrack + 2 * x.links.hipOffset

@@ -1,6 +1,7 @@
 import type { Walkable } from '../../kinematics/index.js'
 import { refuse } from '../../units/index.js'
-import { type DrivenJoint, drivenJoints, type Prepared } from '../numbers.js'
+import type { LegModel } from '../leg-model.js'
+import { type DrivenJoint, drivenJoints } from '../numbers.js'
 import { strideOf } from '../stride-of.js'
 import type { ShaftPoint } from './bus.js'
 
@@ -28,7 +29,7 @@ interface CornerWay {
 
 /** The stride of a leg at a corner of the robot. Throws an `InputError` for a gait that the leg cannot follow. */
 export function cornerStride(
-  leg: Prepared,
+  leg: LegModel,
   id: 'walk' | 'trot',
   { mirrored, heading, stepLength, force, traction, lateral }: CornerWay,
 ): CornerStride {

@@ -1,5 +1,6 @@
 import type { Check } from '../../cases/check.js'
-import type { Joint, LegNumbers } from '../../numbers.js'
+import type { LegNumbers } from '../../leg-numbers.js'
+import type { Joint } from '../../numbers.js'
 import { line, value } from '../../run/index.js'
 import { capClamp, capProof, screwForce } from './cap.js'
 import { pairSpacing, retainedBy, seatedOf, sidePlayAccepted } from './fields.js'

@@ -1,6 +1,6 @@
 import { clearanceHole, metricThread, propertyClass, socketHead } from '../../../fasteners/index.js'
 import { field, optional, record, reference, word } from '../../leaves.js'
-import type { LegNumbers } from '../../numbers.js'
+import type { LegNumbers } from '../../leg-numbers.js'
 import { constant } from '../../run/index.js'
 import { type BearingNumbers, bearingOf } from '../../schema/tables.js'
 import { rodOf } from '../transmission/through-hip/fields.js'

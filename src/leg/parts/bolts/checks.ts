@@ -1,5 +1,6 @@
 import type { Check } from '../../cases/check.js'
-import type { Joint, LegNumbers } from '../../numbers.js'
+import type { LegNumbers } from '../../leg-numbers.js'
+import type { Joint } from '../../numbers.js'
 import { ZONE } from '../prints/values.js'
 import * as loads from './loads.js'
 import { tappedChecks } from './tapped.js'

@@ -1,6 +1,7 @@
 import { clearanceHole, hexNut, metricThread, propertyClass, socketHead, washer } from '../../../fasteners/index.js'
 import { field, optional, record, reference, references, word } from '../../leaves.js'
-import { JOINTS, type LegNumbers, partOf } from '../../numbers.js'
+import type { LegNumbers } from '../../leg-numbers.js'
+import { JOINTS, partOf } from '../../numbers.js'
 import { constant } from '../../run/index.js'
 
 const groupOf = (x: LegNumbers, { boltGroup }: { readonly boltGroup: string }) => partOf(x.bolts, boltGroup, 'group of bolts')

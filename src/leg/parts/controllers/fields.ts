@@ -1,5 +1,6 @@
 import { field } from '../../leaves.js'
-import { type LegNumbers, partOf } from '../../numbers.js'
+import type { LegNumbers } from '../../leg-numbers.js'
+import { partOf } from '../../numbers.js'
 import { constant } from '../../run/index.js'
 
 const boardIn = (x: LegNumbers, { controller }: { readonly controller: string }) => partOf(x.controllers, controller, 'controller')

@@ -1,7 +1,8 @@
 import { clearanceHole, metricThread, propertyClass, socketHead } from '../../../fasteners/index.js'
 import { EVENTS, type Tag } from '../../cases/events.js'
 import { field, record, reference, word } from '../../leaves.js'
-import { bearingsOf, type LegNumbers, shaftOf } from '../../numbers.js'
+import type { LegNumbers } from '../../leg-numbers.js'
+import { bearingsOf, shaftOf } from '../../numbers.js'
 import { constant } from '../../run/index.js'
 import { type BearingNumbers, bearingOf } from '../../schema/tables.js'
 

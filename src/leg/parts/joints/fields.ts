@@ -1,5 +1,5 @@
 import { field } from '../../leaves.js'
-import type { LegNumbers } from '../../numbers.js'
+import type { LegNumbers } from '../../leg-numbers.js'
 import { constant } from '../../run/index.js'
 
 export const from = field('joint.from', ['joint'], 'angle', (x, { joint }) => x.joints[joint].range.lowest)

@@ -1,6 +1,7 @@
 import { type AirId, EVENTS } from '../../cases/events.js'
 import { band, field, optional, word } from '../../leaves.js'
-import { airNamed, gaitNamed, type LegNumbers, partOf } from '../../numbers.js'
+import type { LegNumbers } from '../../leg-numbers.js'
+import { airNamed, gaitNamed, partOf } from '../../numbers.js'
 import { constant } from '../../run/index.js'
 
 type EventKind = LegNumbers['loadCases']['events'][string]['kind']

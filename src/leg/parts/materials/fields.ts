@@ -9,7 +9,7 @@ import {
 } from '../../../materials/index.js'
 import { InputError } from '../../../units/index.js'
 import { record, reference, word } from '../../leaves.js'
-import type { LegNumbers } from '../../numbers.js'
+import type { LegNumbers } from '../../leg-numbers.js'
 import { constant, leaf, type Names, type Range, type Value } from '../../run/index.js'
 import type { OwnMaterial } from '../../schema/field.js'
 import { materialOf } from '../../schema/tables.js'

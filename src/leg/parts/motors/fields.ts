@@ -1,6 +1,7 @@
 import { insulationClasses, magnetGrades } from '../../../thermal/index.js'
 import { field, optional, ranged, word } from '../../leaves.js'
-import { type LegNumbers, partOf } from '../../numbers.js'
+import type { LegNumbers } from '../../leg-numbers.js'
+import { partOf } from '../../numbers.js'
 import { constant } from '../../run/index.js'
 
 const motorIn = (x: LegNumbers, { motor }: { readonly motor: string }) => partOf(x.motors, motor, 'motor')

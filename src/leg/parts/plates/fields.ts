@@ -1,5 +1,6 @@
 import { field, optional, reference, word } from '../../leaves.js'
-import { type LegNumbers, partOf } from '../../numbers.js'
+import type { LegNumbers } from '../../leg-numbers.js'
+import { partOf } from '../../numbers.js'
 
 const plateIn = (x: LegNumbers, { plate }: { readonly plate: string }) => partOf(x.plates, plate, 'plate')
 

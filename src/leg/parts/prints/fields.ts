@@ -1,5 +1,6 @@
 import { field } from '../../leaves.js'
-import { type LegNumbers, partOf } from '../../numbers.js'
+import type { LegNumbers } from '../../leg-numbers.js'
+import { partOf } from '../../numbers.js'
 
 const printIn = (x: LegNumbers, { print }: { readonly print: string }) => partOf(x.prints, print, 'way of printing')
 

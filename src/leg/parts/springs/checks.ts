@@ -1,6 +1,7 @@
 import { currentsForTorque, magnetDerating } from '../../../thermal/index.js'
 import { type Check, ofPart } from '../../cases/check.js'
-import type { Joint, LegNumbers } from '../../numbers.js'
+import type { LegNumbers } from '../../leg-numbers.js'
+import type { Joint } from '../../numbers.js'
 import { line, value } from '../../run/index.js'
 import { currentLimit } from '../controllers/fields.js'
 import { stance } from '../load/stance.js'

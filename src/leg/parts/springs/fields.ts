@@ -1,6 +1,7 @@
 import type { SPRING_WIRES } from '../../../materials/index.js'
 import { field, optional, reference, word } from '../../leaves.js'
-import type { Joint, LegNumbers } from '../../numbers.js'
+import type { LegNumbers } from '../../leg-numbers.js'
+import type { Joint } from '../../numbers.js'
 import { constant } from '../../run/index.js'
 
 /** The spring of a joint; absent where it has none. The sideways hip has none. */

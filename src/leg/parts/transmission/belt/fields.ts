@@ -1,6 +1,7 @@
 import type { Kind } from '../../../../units/index.js'
 import { band, field, reference, word } from '../../../leaves.js'
-import { driveOf, type Joint, type LegNumbers, partOf } from '../../../numbers.js'
+import type { LegNumbers } from '../../../leg-numbers.js'
+import { driveOf, type Joint, partOf } from '../../../numbers.js'
 import { constant } from '../../../run/index.js'
 import { beltOrCordOf, kneePulleyIsLarge, SECOND_STAGE } from '../../../second-stage.js'
 

@@ -1,6 +1,7 @@
 import { cordFibre, endEfficiency, type FibreName } from '../../../../capstan/index.js'
 import { band, field, optional, ranged, reference, word } from '../../../leaves.js'
-import { driveOf, type Joint, type LegNumbers, partOf, plateOf } from '../../../numbers.js'
+import type { LegNumbers } from '../../../leg-numbers.js'
+import { driveOf, type Joint, partOf, plateOf } from '../../../numbers.js'
 import { constant } from '../../../run/index.js'
 import type { Band } from '../../../schema/field.js'
 import { SECOND_STAGE } from '../../../second-stage.js'

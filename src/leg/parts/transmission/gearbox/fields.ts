@@ -1,5 +1,6 @@
 import { field, optional, word } from '../../../leaves.js'
-import { driveOf, type Joint, type LegNumbers } from '../../../numbers.js'
+import type { LegNumbers } from '../../../leg-numbers.js'
+import { driveOf, type Joint } from '../../../numbers.js'
 
 const box = (x: LegNumbers, joint: Joint) => driveOf(x, joint, 'gearbox')
 

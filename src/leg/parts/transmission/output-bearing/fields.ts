@@ -1,5 +1,6 @@
 import { field, word } from '../../../leaves.js'
-import type { DrivenJoint, Joint, LegNumbers } from '../../../numbers.js'
+import type { LegNumbers } from '../../../leg-numbers.js'
+import type { DrivenJoint, Joint } from '../../../numbers.js'
 
 /** Kinds of drive whose output turns the joint itself, on bearings of its own. */
 const KINDS = ['direct', 'gearbox'] as const

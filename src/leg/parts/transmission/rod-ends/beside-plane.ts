@@ -1,7 +1,7 @@
 import { pinBearing, tiltedSeat } from '../../../../fasteners/index.js'
 import { boxBendingStress, roundBendingStress } from '../../../../structures/index.js'
 import type { Check } from '../../../cases/check.js'
-import type { LegNumbers } from '../../../numbers.js'
+import type { LegNumbers } from '../../../leg-numbers.js'
 import { line, type Use, value } from '../../../run/index.js'
 import { rodCouple } from '../../ball-bearings/loads.js'
 import { stress as linkStress } from '../../links/checks.js'

@@ -1,5 +1,5 @@
 import { reference, word } from '../../../leaves.js'
-import type { LegNumbers } from '../../../numbers.js'
+import type { LegNumbers } from '../../../leg-numbers.js'
 import { seatedOf } from '../../ball-bearings/fields.js'
 import { PIVOT_WORDS, type Pivot } from '../../ball-bearings/pivots.js'
 import { rodOf } from '../through-hip/fields.js'

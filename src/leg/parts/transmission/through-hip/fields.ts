@@ -1,5 +1,5 @@
 import { field, record, reference, word } from '../../../leaves.js'
-import type { LegNumbers } from '../../../numbers.js'
+import type { LegNumbers } from '../../../leg-numbers.js'
 import { constant } from '../../../run/index.js'
 import { pinOf } from '../../../schema/tables.js'
 

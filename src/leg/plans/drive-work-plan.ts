@@ -1,0 +1,34 @@
+import type { DriveKind, DrivenJoint } from '../numbers.js'
+import type { FollowUp } from './follow-up.js'
+import type { ShoppingLine } from './shopping-line.js'
+import type { Trouble } from './workshop-checks.js'
+
+/** A size to buy, to cut or to set. */
+export interface DriveSize {
+  /** What it is. */
+  readonly what: string
+  /** Its value, with its unit. */
+  readonly value: string
+}
+
+/** How a drive other than a cord, a spring or a counterweight is bought, made, put together and set. */
+export interface DriveWork {
+  /** Joint of the drive. */
+  readonly joint: DrivenJoint
+  /** How it is driven, or what helps its drive. */
+  readonly kind: DriveKind | 'counterweight' | 'spring' | 'beltAlongLink' | 'cordAlongLink'
+  /** Sizes to buy, to cut and to set. */
+  readonly sizes: readonly DriveSize[]
+  /** What to buy besides the motor. */
+  readonly parts: readonly ShoppingLine[]
+  /** What to do before the motor is bolted on. */
+  readonly before: readonly string[]
+  /** What to do after it. */
+  readonly steps: readonly string[]
+  /** What to look at again after some time. */
+  readonly followUps: readonly FollowUp[]
+  /** What to do when a reading is off. */
+  readonly troubles: readonly Trouble[]
+  /** What does not go together as specified. */
+  readonly problems: readonly string[]
+}

@@ -1,0 +1,9 @@
+/** What to look at again after some time. */
+export interface FollowUp {
+  /** When to look again. */
+  readonly when: 'after a day' | 'after a week'
+  /** What to look at. */
+  readonly what: string
+  /** Share expected to be left by then, and the work to do. */
+  readonly expect: string
+}
