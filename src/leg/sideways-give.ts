@@ -1,6 +1,7 @@
 import { Quantity } from '../units/index.js'
-import { placeOf } from './calculation.js'
+import { type LegCalculation, placeOf } from './calculation.js'
 import type { LegModel } from './leg-model.js'
+import { footPlay } from './parts/ball-bearings/checks.js'
 import { stride } from './parts/motion/values.js'
 import { sidePlay } from './parts/pins-and-bosses/loads.js'
 import { calculationFor } from './what-if.js'
@@ -13,7 +14,7 @@ export interface SidewaysGive {
   readonly deflection: Quantity<'length'> | undefined
   /** The share of links in it: bent to the side and twisted. */
   readonly ofLinks: Quantity<'length'> | undefined
-  /** Play to either side that the knee has on its pin, at the foot; absent without a pin. */
+  /** Play to either side that the knee has on its pin or in its ball bearings, at the foot, in ordinary air; absent without a pin. */
   readonly play: Quantity<'length'> | undefined
 }
 
@@ -22,14 +23,22 @@ export function sidewaysGive(leg: LegModel, compliance: { readonly all: number; 
   const calculation = calculationFor(leg)
   const { lateralForce } = calculation.get(stride, placeOf(calculation, { leg: 'leg', stance: 'slopeAcross' }) as never)
   const by = (each: number | undefined) => (each === undefined ? undefined : new Quantity(lateralForce * each, 'length'))
-  const { pin, boss } = leg.x.joints.knee
   return {
     push: new Quantity(lateralForce, 'force'),
     deflection: by(compliance?.all),
     ofLinks: by(compliance?.links),
-    play:
-      pin === undefined || boss === undefined
-        ? undefined
-        : new Quantity(calculation.get(sidePlay, placeOf(calculation, { joint: 'knee' }) as never), 'length'),
+    play: playOfKnee(leg, calculation),
   }
+}
+
+/** Play to either side at the foot: of the knee's ball bearings, or of its eye on a plain pin. */
+function playOfKnee({ x }: LegModel, calculation: LegCalculation): Quantity<'length'> | undefined {
+  const { pin, boss } = x.joints.knee
+  if (pin === undefined) return undefined
+  if (x.pins[pin]?.bearing !== undefined) {
+    const where = calculation.instances.implied(placeOf(calculation, { pivot: 'knee', event: 'walk', air: 'normal' }))
+    return new Quantity(calculation.get(footPlay, where as never), 'length')
+  }
+  if (boss === undefined) return undefined
+  return new Quantity(calculation.get(sidePlay, placeOf(calculation, { joint: 'knee' }) as never), 'length')
 }

@@ -2,10 +2,11 @@ import { describe, expect, test } from 'vitest'
 import { compare, comparisonsOf } from '../../src/leg/assess/compare.js'
 import { calculationOf, placeOf } from '../../src/leg/calculation.js'
 import { legNumbers } from '../../src/leg/index.js'
-import { ownLoad, rodCouple } from '../../src/leg/parts/ball-bearings/loads.js'
+import { ownLoad } from '../../src/leg/parts/ball-bearings/loads.js'
 import { CHECKS } from '../../src/leg/parts/index.js'
 import { driveOnPin } from '../../src/leg/parts/pins-and-bosses/loads.js'
 import { shaftForce } from '../../src/leg/parts/transmission/questions.js'
+import { rodCouple } from '../../src/leg/parts/transmission/rod-ends/couple.js'
 import hand from '../oracles/leg-rod-bearings.json' with { type: 'json' }
 import { besideLinks } from './rod-bearing-legs.js'
 

@@ -15,14 +15,6 @@ import * as seated from './fields.js'
 import type { Pivot } from './pivots.js'
 
 const ofBoth = line('force of rod and cord on the drum', { rod: 'force', cord: 'force' }, 'force', 'rod + cord', (x) => x.rod + x.cord)
-export const coupleOf = line(
-  'couple of a rod beside the plane of the links',
-  { force: 'force', distance: 'length' },
-  'torque',
-  'force · |distance|',
-  (x) => x.force * Math.abs(x.distance),
-)
-const bothMoments = line('both moments', { foot: 'torque', rod: 'torque' }, 'torque', 'foot + rod', (x) => x.foot + x.rod)
 const nearerOf = line(
   'load of the harder bearing of a pair',
   { load: 'force', moment: 'torque', spacing: 'length' },
@@ -72,11 +64,6 @@ export const legBelow = value('pivot.legBelow', ['pivot', 'event'], (use, at): n
   pivotOf(use, at.pivot) === 'hip' ? use(stride).farthest : use.at(links.length, { link: lowerOf(use, legOf(use)) }),
 )
 
-/** Couple of the rod on hip and knee, where it runs beside the plane of the links. */
-export const rodCouple = value('rod.couple', ['leg', 'event'], (use): number =>
-  use(rod.linkage) === undefined ? 0 : use.run(coupleOf, { force: use(rodForce), distance: use(rod.planeOffset) }),
-)
-
 /** Moment that tilts what turns there. */
 export const moment = value('pivot.moment', ['pivot', 'event'], (use, at): number => {
   if (use(seated.isInEye)) return 0
@@ -84,8 +71,7 @@ export const moment = value('pivot.moment', ['pivot', 'event'], (use, at): numbe
   const joint = jointOfPin(use, at.pivot)
   // Link and crank sit on the hip shaft, where there is one: it takes both couples.
   if (pivotOf(use, at.pivot) === 'hip' && use(hipHasShaft)) return 0
-  const foot = use.at(couple, { joint })
-  return use(rod.linkage) === undefined ? foot : use.run(bothMoments, { foot, rod: use(rodCouple) })
+  return use.at(couple, { joint })
 })
 
 /** Load along the axis. The drum bears none: the cord keeps its plane, and the rod pulls on its pins. */

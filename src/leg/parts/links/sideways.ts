@@ -1,16 +1,30 @@
 import { combinedStress } from '../../../materials/index.js'
 import { boxCombinedStress } from '../../../structures/index.js'
 import type { Check } from '../../cases/check.js'
-import { type Use, value } from '../../run/index.js'
+import { line, type Use, value } from '../../run/index.js'
 import { stride } from '../motion/values.js'
+import { rodCouple } from '../transmission/rod-ends/couple.js'
+import { linkage } from '../transmission/through-hip/fields.js'
 import * as link from './fields.js'
 import { axialForce, bendingMoment, force } from './loads.js'
 import { enduring, enduringShear, notBrittle, shearStrength, shockStrength, strength } from './strength.js'
 
 const isUpper = (use: Use<'link'>, of: Parameters<typeof use.nameOf<'link'>>[1]): boolean => use.nameOf('link', of) === 'upper'
+export const withFoot = line(
+  'sideways moment of rod and foot',
+  { rod: 'torque', foot: 'torque' },
+  'torque',
+  'rod + foot',
+  (x) => x.rod + x.foot,
+)
+/** Bending moment of the upper link out of the plane of the leg: of the foot, and of a rod beside the links. */
+export const upperSideways = value('link.upperSidewaysMoment', ['leg', 'event'], (use) => {
+  const foot = use(stride).upperSidewaysMoment
+  return use(linkage) === undefined ? foot : use.run(withFoot, { rod: use(rodCouple), foot })
+})
 /** Bending moment of a link out of the plane of the leg, and the torque that twists it. */
 const sidewaysMoment = value('link.sidewaysMoment', ['link', 'event'], (use, at) =>
-  isUpper(use, at.link) ? use(stride).upperSidewaysMoment : use(stride).kneeCouple,
+  isUpper(use, at.link) ? use(upperSideways) : use(stride).kneeCouple,
 )
 const twist = value('link.twist', ['link', 'event'], (use, at) => (isUpper(use, at.link) ? use(stride).upperTwist : 0))
 
@@ -36,9 +50,10 @@ const together = (id: string, along: typeof strength, between: typeof strength) 
 const once = together('link.sidewaysStress', strength, shearStrength)
 const everyStride = together('link.sidewaysStressOfStrides', enduring, enduringShear)
 
-const upright = value('link.notPushedSideways', ['leg', 'event'], (use) =>
-  use(stride).lateralForce > 0 ? undefined : 'no force pushes the foot sideways',
-)
+const upright = value('link.notPushedSideways', ['link', 'event'], (use, at) => {
+  if (use(stride).lateralForce > 0 || (isUpper(use, at.link) && use(upperSideways) > 0)) return undefined
+  return 'no force pushes the foot sideways'
+})
 const notShocked = value('link.notShockedSideways', ['link', 'event', 'air'], (use) => use(upright) ?? use(notBrittle))
 
 const common = {
@@ -51,12 +66,12 @@ const common = {
   remedy: 'a wider section, thicker walls, or feet nearer to the middle',
 } as const
 
-/** Checks of one link under a force that pushes the foot sideways. */
+/** Checks of one link that a push on the foot bends sideways; the upper one a rod beside it as well. */
 const ofLink = (name: 'upper' | 'lower'): readonly Check[] => [
   {
     id: `${name}Link.sideways`,
     part: `${name} link`,
-    mode: 'breaks when the foot is pushed sideways',
+    mode: 'breaks where it is bent sideways',
     ...common,
     of: () => ({ link: name }),
     when: ['oneMoment'],
@@ -80,7 +95,7 @@ const ofLink = (name: 'upper' | 'lower'): readonly Check[] => [
   {
     id: `${name}Link.sidewaysFatigue`,
     part: `${name} link`,
-    mode: 'cracks by the strides of a season that push sideways',
+    mode: 'cracks by the strides of a season that bend it sideways',
     ...common,
     of: () => ({ link: name }),
     when: ['repeats'],
@@ -90,5 +105,5 @@ const ofLink = (name: 'upper' | 'lower'): readonly Check[] => [
   },
 ]
 
-/** Checks of both links under a force that pushes the foot sideways. */
+/** Checks of both links bent out of the plane of the leg. */
 export const sidewaysChecks: readonly Check[] = [...ofLink('upper'), ...ofLink('lower')]

@@ -4,6 +4,7 @@ import { length } from '../links/fields.js'
 import { isLoaded, pinLoad, stride } from '../motion/values.js'
 import { springForce } from '../springs/values.js'
 import { shaftForce } from '../transmission/questions.js'
+import { rodCouple } from '../transmission/rod-ends/couple.js'
 import { linkage } from '../transmission/through-hip/fields.js'
 import { stageIn } from '../transmission/through-hip/stage.js'
 import { boss, eyeClearance, hipHasShaft, pin } from './fields.js'
@@ -50,12 +51,17 @@ export const pinForce = value('pin.force', ['joint', 'event', 'air', 'age'], (us
   return spring === undefined ? force : use.run(withSpring, { force, spring })
 })
 
-/** Couple that prises the pin of a joint, from a force that pushes the foot sideways. A hip shaft turns in bearings that take it off the hip pin. */
+const bothCouples = line('couples of foot and rod', { foot: 'torque', rod: 'torque' }, 'torque', 'foot + rod', (x) => x.foot + x.rod)
+/**
+ * Couple that prises the pin of a joint, from a force that pushes the foot sideways and from a rod beside the plane of the links. A hip shaft turns in
+ * bearings that take it off the hip pin.
+ */
 export const couple = value('pin.couple', ['joint', 'event'], (use, at) => {
   const isKnee = use.nameOf('joint', at.joint) === 'knee'
-  if (!use(isLoaded) || (!isKnee && use(hipHasShaft))) return 0
+  if (!isKnee && use(hipHasShaft)) return 0
   const { kneeCouple, hipCouple } = use(stride)
-  return isKnee ? kneeCouple : hipCouple
+  const foot = !use(isLoaded) ? 0 : isKnee ? kneeCouple : hipCouple
+  return use(linkage) === undefined ? foot : use.run(bothCouples, { foot, rod: use(rodCouple) })
 })
 /** What the couple does to pin, eye and bosses. */
 export const prised = value('pin.prised', ['joint', 'event'], (use) => {

@@ -40,8 +40,8 @@ const mouthTension = value('boss.mouthTension', ['joint', 'event', 'air', 'age']
 
 const unlessPrised = value('pin.notPrised', ['joint', 'event'], (use, at) => {
   if (use(couple) > 0) return undefined
-  if (!(use(stride).lateralForce > 0)) return 'no force pushes the foot sideways'
-  return use.nameOf('joint', at.joint) === 'hip' && use(hipHasShaft) ? 'the hip shaft takes the couple' : undefined
+  const isHip = use.nameOf('joint', at.joint) === 'hip'
+  return use(stride).lateralForce > 0 && isHip && use(hipHasShaft) ? 'the hip shaft takes the couple' : 'nothing tilts the joint on its pin'
 })
 
 const common = { kind: 'stress', scope: 'joint', when: ['bearsLoad'], unless: unlessPrised } as const
@@ -50,7 +50,7 @@ const common = { kind: 'stress', scope: 'joint', when: ['bearsLoad'], unless: un
 export const prisedEyeCheck: Check = {
   id: 'pin.eyeEdge',
   part: 'edge of the link eye',
-  mode: 'is crushed when the foot is pushed sideways',
+  mode: 'is crushed where the joint tilts on its pin',
   consequence: 'fails to work',
   ...common,
   unless: value('pin.eyeNotPrised', ['joint', 'event'], (use) => use(unlessPrised) ?? use(onBearing)),
@@ -65,7 +65,7 @@ export const prisedEyeCheck: Check = {
 export const prisedBossCheck: Check = {
   id: 'boss.prised',
   part: 'mouth of the boss',
-  mode: 'splits round the pin that a push to the side prises',
+  mode: 'splits round the pin that a tilting joint prises',
   consequence: 'breaks',
   ...common,
   demand: mouthTension,

@@ -3,9 +3,9 @@ import { boxBendingStress, roundBendingStress } from '../../../../structures/ind
 import type { Check } from '../../../cases/check.js'
 import type { LegNumbers } from '../../../leg-numbers.js'
 import { line, type Use, value } from '../../../run/index.js'
-import { rodCouple } from '../../ball-bearings/loads.js'
 import { stress as linkStress } from '../../links/checks.js'
 import * as links from '../../links/fields.js'
+import { upperSideways, withFoot } from '../../links/sideways.js'
 import { strength as linkStrength } from '../../links/strength.js'
 import { stride } from '../../motion/values.js'
 import { boss, onBearing, pin } from '../../pins-and-bosses/fields.js'
@@ -14,6 +14,7 @@ import { edgeStrength } from '../../pins-and-bosses/sideways.js'
 import { bossStrength } from '../../pins-and-bosses/strengths.js'
 import { criticalForce, enduring, force, push, section, strength } from '../through-hip/checks.js'
 import * as rod from '../through-hip/fields.js'
+import { rodCouple } from './couple.js'
 import { apartOf, harderOf } from './pins.js'
 
 const bentBy = line(
@@ -46,7 +47,6 @@ const steppedStress = value('rod.steppedStress', ['leg', 'event', 'air'], (use) 
 const straight = value('rod.isStraight', [], (use) => (use(rod.step) === 0 ? 'the rod is straight' : undefined))
 const inPlane = value('rod.isInPlane', [], (use) => (use(rod.planeOffset) === 0 ? 'the rod is in the plane of the links' : undefined))
 
-const withFoot = line('sideways moment of rod and foot', { rod: 'torque', foot: 'torque' }, 'torque', 'rod + foot', (x) => x.rod + x.foot)
 /** Couple that tilts the knee on its pin: of the rod beside the links, and of a foot that is pushed sideways. */
 const kneeTilt = value('rod.kneeTilt', ['leg', 'event'], (use) => use.run(withFoot, { rod: use(rodCouple), foot: use(stride).kneeCouple }))
 type AtKnee = Use<'leg' | 'joint' | 'event' | 'air' | 'age'>
@@ -70,7 +70,7 @@ const cheekPressure = value('rod.kneeBossPressure', ['joint', 'event', 'air', 'a
 const sidewaysStress = value('rod.linkStress', ['link', 'event', 'air', 'age'], (use) => {
   // Bent sideways, the width of the section is its depth.
   const { stress: sideways } = use.run(boxBendingStress, {
-    moment: use.run(withFoot, { rod: use(rodCouple), foot: use(stride).upperSidewaysMoment }),
+    moment: use(upperSideways),
     width: use(links.depth),
     depth: use(links.width),
     wall: use(links.wall),
@@ -150,7 +150,7 @@ export const besidePlaneChecks: readonly Check[] = [
     demand: sidewaysStress,
     capacity: linkStrength,
     demandIs: 'the stress at a corner of its section, from bending in its plane, and across it by rod and foot',
-    capacityIs: 'the strength of the printed wall for a moment, along its layers',
+    capacityIs: 'the strength of the printed wall for a moment, along the link',
     remedy: `${NEARER}, or a wider link`,
   },
 ]

@@ -4,12 +4,12 @@ import type { Check } from '../../../cases/check.js'
 import { shareOfStress } from '../../../lines.js'
 import { line, type Use, value } from '../../../run/index.js'
 import { offset } from '../../ball-bearings/fields.js'
-import { coupleOf } from '../../ball-bearings/loads.js'
 import { strengthInAir } from '../../materials/in-air.js'
 import { yieldShare } from '../../pins-and-bosses/fields.js'
 import { shearShare } from '../cord/anchor.js'
 import { force } from '../through-hip/checks.js'
 import { pin } from '../through-hip/fields.js'
+import { coupleOf } from './couple.js'
 import { type Arm, armMaterial, cheeks, hasBearing, noArm } from './fields.js'
 
 export const apartOf = line(

@@ -1,0 +1,43 @@
+import { describe, expect, test } from 'vitest'
+import { assess, type CaseId, type Leg, withFields } from '../../src/leg/index.js'
+import { besideLinks, singleBearings } from './rod-bearing-legs.js'
+
+const CASES = ['drop', 'season'] as readonly CaseId[]
+const pushed = (leg: Leg) => withFields(leg, { 'loadCases.events.drop.lateral': 0.25, 'gaits.walk.lateral': 0.15 })
+const offset = (leg: Leg, planeOffset: string) => withFields(leg, { 'joints.knee.through.planeOffset': planeOffset })
+const reserves = (leg: Leg) =>
+  new Map(assess(leg, { cases: CASES }).checks.map((one) => [`${one.id} ${one.joint ?? ''}`.trim(), one.reserve]))
+
+describe('a rod beside the links and a foot pushed to the side act together', () => {
+  const near = reserves(offset(pushed(singleBearings), '1 mm'))
+  const far = reserves(offset(pushed(singleBearings), '30 mm'))
+
+  test.each([
+    'pin.bending knee',
+    'pin.fatigue knee',
+    'pin.shear knee',
+    'pin.eyeEdge knee',
+    'boss.bearing knee',
+    'boss.mouth knee',
+    'boss.prised knee',
+    'upperLink.sideways',
+    'upperLink.sidewaysFatigue',
+    'rodCouple.link',
+  ])('%s', (id) => {
+    expect(near.get(id)).toBeDefined()
+    expect(far.get(id)!).toBeLessThan(0.97 * near.get(id)!)
+  })
+
+  test('the rod alone tilts the knee on its pin and bends the upper link', () => {
+    const { checks, notEvaluated } = assess(offset(singleBearings, '30 mm'), { cases: CASES })
+    const ids = checks.map(({ id, joint }) => `${id} ${joint ?? ''}`.trim())
+    expect(ids).toEqual(expect.arrayContaining(['boss.prised knee', 'pin.eyeEdge knee', 'upperLink.sidewaysFatigue']))
+    expect(notEvaluated.find(({ id }) => id === 'lowerLink.sideways')?.why).toBe('no force pushes the foot sideways')
+  })
+})
+
+test('a knee on ball bearings moves the foot sideways by their play, worked by hand', () => {
+  const { foot } = assess(besideLinks, { cases: ['slopeAcross'] })
+  // A pair 13 mm apart, 8 µm of clearance, no play in the seat in ordinary air; 180 mm of lower link.
+  expect(foot.sideways.play!.si).toBeCloseTo((8e-6 / 0.013) * 0.18, 12)
+})
