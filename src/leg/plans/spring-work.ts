@@ -1,5 +1,6 @@
 import { Quantity } from '../../units/index.js'
 import { placeOf } from '../calculation.js'
+import { STANDARD_GRAVITY } from '../gravity.js'
 import type { LegModel } from '../leg-model.js'
 import type { LegNumbers } from '../leg-numbers.js'
 import { type Joint, rangeOf } from '../numbers.js'
@@ -79,7 +80,7 @@ function torsion(leg: LegModel, joint: Joint, spring: SpringOf<'torsion'>) {
   const rate = calculation.get(nominalTorsionRate, here)
   const { most, mostTorque } = calculation.get(windupOfTravel, here)
   const arm = spring.movingLeg
-  const perTenth = new Quantity((rate * 0.1) / (arm * 9.80665), 'mass')
+  const perTenth = new Quantity((rate * 0.1) / (arm * STANDARD_GRAVITY), 'mass')
   return {
     rate: String(new Quantity(rate, 'torsionalStiffness')),
     size: `, legs ${length(spring.fixedLeg)} and ${length(spring.movingLeg)}`,
@@ -103,7 +104,7 @@ function extension(leg: LegModel, joint: Joint, spring: SpringOf<'extension'>) {
   const here = calculation.instances.implied(placeOf(calculation, { joint })) as never
   const rate = calculation.get(nominalExtensionRate, here)
   const { shortest, longest, mostForce, energy } = calculation.get(stretchOfTravel, here)
-  const per = new Quantity((rate * 0.01) / 9.80665, 'mass')
+  const per = new Quantity((rate * 0.01) / STANDARD_GRAVITY, 'mass')
   const loose = shortest < spring.freeLength
   return {
     rate: String(new Quantity(rate, 'linearStiffness')),
