@@ -47,7 +47,14 @@ export interface GravityTerms {
   /** Torque of the weight that turns with the sum of both angles. */
   readonly shank: Quantity<'torque'>
   /** Torque of the spring of each joint on it, at some angles of its travel: the drive holds what the spring does not. Empty without springs. */
-  readonly springs: readonly { readonly joint: Joint; readonly angle: Quantity<'angle'>; readonly torque: Quantity<'torque'> }[]
+  readonly springs: readonly {
+    /** The joint that the spring turns. */
+    readonly joint: Joint
+    /** Angle of the joint. */
+    readonly angle: Quantity<'angle'>
+    /** Torque of the spring on the joint there. */
+    readonly torque: Quantity<'torque'>
+  }[]
   /**
    * Torque of the links about a driven sideways hip, leg straight down: `level` cos(angle) + `hanging` sin(angle). What sits between both hip axes is not in it.
    * Absent where no motor drives it.
