@@ -141,7 +141,7 @@ describe('a document of version 4', () => {
       }
     })
     const leg = describeLeg(knee)
-    expect(leg.joints.knee.through).toMatchObject({ kind: 'rod', retainedBy: 'cap' })
+    expect(leg.joints.knee.through).toMatchObject({ kind: 'rod', material: 'aluminium 6061-T6' })
     expect(leg.joints.hip.drive).toMatchObject({ kind: 'belt', belt: 'strap' })
   })
 })
