@@ -10,6 +10,7 @@ import { strengthInAir } from '../materials/in-air.js'
 import { frictionOnSteel } from '../materials/values.js'
 import { hipOf } from '../motion/instances.js'
 import { driveLoad } from '../motion/values.js'
+import { inPlane } from '../transmission/rod-ends/beside-plane.js'
 import { rodCouple } from '../transmission/rod-ends/couple.js'
 import { rodOf } from '../transmission/through-hip/fields.js'
 import * as shaft from './fields.js'
@@ -131,8 +132,9 @@ export const stackChecks: readonly Check[] = [
     scope: 'leg',
     consequence: 'breaks',
     mode: 'bends between crank and link under a rod beside the links',
-    of: (x) =>
-      rodOf(x) === undefined ? 'no rod drives the knee' : rodOf(x)?.planeOffset === 0 ? 'the rod is in the plane of the links' : {},
+    of: (x) => (rodOf(x) === undefined ? 'no rod drives the knee' : {}),
+    // Of a number, not of the structure: a sweep may begin with a rod in the plane.
+    unless: inPlane,
     when: ['oneMoment'],
     demand: bendingStress,
     capacity: yieldStrength,

@@ -45,7 +45,10 @@ const steppedStress = value('rod.steppedStress', ['leg', 'event', 'air'], (use) 
   return use.run(together, { force: use(force), area: use(section).area, bending })
 })
 const straight = value('rod.isStraight', [], (use) => (use(rod.step) === 0 ? 'the rod is straight' : undefined))
-const inPlane = value('rod.isInPlane', [], (use) => (use(rod.planeOffset) === 0 ? 'the rod is in the plane of the links' : undefined))
+/** Why the checks of a rod beside the links do not apply; absent where one is. */
+export const inPlane = value('rod.isInPlane', [], (use) =>
+  use(rod.planeOffset) === 0 ? 'the rod is in the plane of the links' : undefined,
+)
 
 /** Couple that tilts the knee on its pin: of the rod beside the links, and of a foot that is pushed sideways. */
 const kneeTilt = value('rod.kneeTilt', ['leg', 'event'], (use) => use.run(withFoot, { rod: use(rodCouple), foot: use(stride).kneeCouple }))
