@@ -44,6 +44,15 @@ describe('a wish', () => {
     expect(read).toThrow(hint)
   })
 
+  test.each(['springs: {}', 'bearings: {}', 'joints: { knee: {} }', 'counterweight: 1 kg', 'belts: {}', 'gaits: {}'])(
+    'for what no proposal has is rejected with the reason: %s',
+    (line) => {
+      expect(() => describeWish(`${cellar}\n${line}\n`)).toThrow(
+        /is not proposed: a proposal has cord drives at hip and knee.*add it to the document/,
+      )
+    },
+  )
+
   test('without motors is rejected', () => {
     expect(() => describeWish({ ...(describeWish(cellar) as unknown as LegWish), motors: {} })).toThrow(/motors .*at least one/)
   })

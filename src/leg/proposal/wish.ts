@@ -27,6 +27,15 @@ export function describeWish(wish: LegWish | LegWishData | string): LegWishData 
   return result.data as LegWishData
 }
 
+/** Names of parts and loads that a leg may have and no proposal has. */
+const NOT_PROPOSED =
+  /^(joints?|links?|drives?|belts?|gears?|gearbox(es)?|through|rods?|springs?|counterweights?|bearings?|pivots?|pins?|shafts?|plates?|controllers?|sidewaysHip|gaits|lateral|loadCases)$/
+
+const reasonOf = (key: string): string =>
+  NOT_PROPOSED.test(key)
+    ? 'is not proposed: a proposal has cord drives at hip and knee, the motor of the knee on the upper link, plain pins, and no springs or counterweights; add it to the document of a proposed leg'
+    : 'is not a field'
+
 function issuesOf(issue: z.core.$ZodIssue, document: unknown): Issue[] {
   const path = issue.path.map(String).join('.')
   const given = valueAt(document, issue.path)
@@ -38,7 +47,7 @@ function issuesOf(issue: z.core.$ZodIssue, document: unknown): Issue[] {
       return {
         path: path === '' ? key : `${path}.${key}`,
         given: show((given as Record<string, unknown> | undefined)?.[key]),
-        accepts: `is not a field${hint}; fields here are ${(names ?? []).join(', ')}`,
+        accepts: `${reasonOf(key)}${hint}; fields here are ${(names ?? []).join(', ')}`,
       }
     })
   const accepts = given === undefined && leaf !== undefined ? acceptedBy(leaf) : issue.code === 'custom' ? issue.message : undefined
