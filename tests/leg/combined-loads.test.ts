@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { assess, type CaseId, type Leg, withFields } from '../../src/leg/index.js'
+import { assess, type CaseId, htmlReport, type Leg, withFields } from '../../src/leg/index.js'
 import { besideLinks, singleBearings } from './rod-bearing-legs.js'
 
 const CASES = ['drop', 'season'] as readonly CaseId[]
@@ -40,4 +40,17 @@ test('a knee on ball bearings moves the foot sideways by their play, worked by h
   const { foot } = assess(besideLinks, { cases: ['slopeAcross'] })
   // A pair 13 mm apart, 8 µm of clearance, no play in the seat in ordinary air; 180 mm of lower link.
   expect(foot.sideways.play!.si).toBeCloseTo((8e-6 / 0.013) * 0.18, 12)
+})
+
+test('a pin without a boss has no check of a boss, and its leg has a report', () => {
+  const leg = withFields(besideLinks, { 'joints.knee.boss': undefined, 'bosses.kneeBoss': undefined })
+  const verdict = assess(leg, { cases: ['stand', 'drop'] })
+  expect(verdict.checks.filter(({ id, joint }) => /^boss\./.test(id) && joint === 'knee')).toEqual([])
+  expect(() => htmlReport(verdict)).not.toThrow()
+})
+
+test('bearings that do not fit in the eye of their link are rejected', () => {
+  const apart = (pairSpacing: string) => withFields(besideLinks, { 'pins.jointPin.bearing.pairSpacing': pairSpacing })
+  expect(() => apart('15 mm')).not.toThrow()
+  expect(() => apart('16 mm')).toThrow(/pins.jointPin.lugThickness is 20 mm; must hold its ball bearings, which take 21 mm along the pin/)
 })

@@ -15,6 +15,7 @@ export function bearingRules(data: PartlyLeg, report: Report): void {
   for (const [name, pin] of entriesOf(data.pins)) {
     if (pin.bearing === undefined) continue
     seatedRules(`pins.${name}.bearing`, pin.bearing, pin.size, report)
+    eyeRules(`pins.${name}`, pin.bearing, pin.lugThickness, report)
     if (name === rod?.pin)
       report(`pins.${name}.bearing`, 'given', 'must be given at joints.knee.through.pivots: each end of the rod has its own')
   }
@@ -62,6 +63,14 @@ function seatedRules(path: string, seated: Seated, pinSize: string | undefined, 
       `must have a bore of at least the pin (${millimetres(pin)})`,
     )
   if (cap !== undefined) capRules(`${path}.cap`, cap, found, report)
+}
+
+/** One bearing, or two side by side, fit in the eye of their link. */
+function eyeRules(path: string, seated: Seated, lug: Pin['lugThickness'], report: Report): void {
+  const { width } = sizesOf(seated) ?? { width: Number.NaN }
+  const needed = (seated.pairSpacing?.si ?? 0) + width
+  if (lug !== undefined && needed > lug.si * (1 + 1e-9))
+    report(`${path}.lugThickness`, lug, `must hold its ball bearings, which take ${millimetres(needed)} along the pin`)
 }
 
 /** A cap is given where it holds the rings, and nowhere else. */

@@ -15,7 +15,7 @@ import { linkChecks } from './links/checks.js'
 import { squeezeChecks } from './links/squeeze.js'
 import { motorChecks } from './motors/checks.js'
 import { bossChecks } from './pins-and-bosses/bosses.js'
-import { pinChecks } from './pins-and-bosses/pins.js'
+import { heldPinChecks, pinChecks } from './pins-and-bosses/pins.js'
 import { prisedBossCheck, prisedEyeCheck } from './pins-and-bosses/sideways.js'
 import { plateChecks } from './plates/checks.js'
 import { springChecks } from './springs/checks.js'
@@ -61,7 +61,9 @@ export const CHECKS: readonly Check[] = [
   ...ofPart(besidePlaneChecks, noRod),
   ...armPinChecks,
   ...pivotChecks,
-  ...ofPart([...pinChecks, prisedEyeCheck], noPin),
+  ...ofPart(pinChecks, noPin),
+  ...ofPart(heldPinChecks, noBoss),
+  ...ofPart([prisedEyeCheck], noPin),
   ...ofPart([...bossChecks, prisedBossCheck], noBoss),
   ...boltChecks,
   ...ofPart(shaftChecks, noShaft),

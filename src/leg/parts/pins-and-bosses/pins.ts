@@ -74,7 +74,7 @@ const enduring = value('pin.enduringStress', ['joint', 'event', 'air', 'age'], (
   return use.run(borne, { stress: one, reserve, most: use(mostReserve) })
 })
 
-/** Checks of the steel pins of the driven joints, and of what they press on. */
+/** Checks of the steel pins of the driven joints, and of the eyes on them. */
 export const pinChecks: readonly Check[] = [
   {
     id: 'pin.shear',
@@ -133,6 +133,10 @@ export const pinChecks: readonly Check[] = [
     capacityIs: 'half the long-term strength of the polymer, since the eye turns on the pin (assumption)',
     remedy: 'a wider eye, a bush, or a thicker pin',
   },
+]
+
+/** Checks of what holds a pin, where its boss is given. */
+export const heldPinChecks: readonly Check[] = [
   {
     id: 'boss.bearing',
     part: 'boss on the pin',
