@@ -122,4 +122,5 @@ test('on paper no word of the load cases breaks, and no heading of a table stand
   const print = html.slice(html.lastIndexOf('@media print'), html.indexOf('</style>'))
   expect(print).not.toContain('overflow-wrap: anywhere')
   expect(print).toMatch(/thead, caption, tr:has\(> th\[colspan\]\) \{ break-after: avoid; \}/)
+  expect(print).toContain(':is(#chains, #steps) > p:not(:has(+ h3), :last-child) { break-after: avoid; }')
 })

@@ -30,7 +30,7 @@ cord = {
     'load cases, events, drop: height': '60 mm', 'load cases, events, drop: feet': '2', 'load cases, events, drop: travel': '90 mm', 'load cases, events, drop: touch down height': '335 mm',
     'links, lower, section, box: width': '20 mm', 'links, lower, section, box: depth': '24 mm', 'links, lower, section: wall': '2 mm', 'load cases, airs, hot: temperature': '40 °C',
     'strength of ASA': '38 (32 to 48) MPa', 'strength of ASA when wet, as a share': '0.94 (0.88 to 1)',
-    'glass transition of ASA for strength (0 K: a table holds)': '103 (96 to 108) °C', 'transition margin of the material': '15 K',
+    'glass transition of ASA for strength': '103 (96 to 108) °C', 'transition margin of the material': '15 K',
 }
 force, torque = landing_torque(10.5, 0.06, 0.09, 2, 0.165, 0.18, 0.335 - 0.09, 0.16)
 area = 20 * 24 - 16 * 20

@@ -12,7 +12,7 @@ const OF_MATERIAL: Readonly<Record<string, string>> = {
   'material.kept1000Hours': 'share of its strength that – keeps for 1000 hours',
   'material.kept1Year': 'share of its strength that – keeps for a year',
   'material.strengthActivation': 'activation energy of rupture of –',
-  'material.strengthTransition': 'glass transition of – for strength (0 K: a table holds)',
+  'material.strengthTransition': 'glass transition of – for strength',
   'material.shiftEnd': 'temperature above which the time shift of – stays the same',
 }
 

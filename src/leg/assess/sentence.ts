@@ -10,7 +10,7 @@ export const unitSigns = (text: string): string =>
     .replaceAll(/(?<=\d) deg\b(?!\/)/g, '°')
     .replaceAll(/(?<=\d )mohm\b/g, 'mΩ')
     .replaceAll(/(?<=\d )ohm\b/g, 'Ω')
-    .replaceAll(/(?<=\d )u(?=[mHFANVW]\b)/g, 'µ')
+    .replaceAll(/(?<=\d )u(?=[mHFANVWs]\b)/g, 'µ')
     .replaceAll('^2', '²')
     .replaceAll('^3', '³')
     .replaceAll(/(?<=mm|m)\^4/g, '⁴')

@@ -129,7 +129,7 @@ export const assumptionsSection = ({ requiredReserve, leg }: Assessment): Block 
       'Temperatures are compared as rises above the air.',
       'Every uncertain value is at its typical value. The range of a reserve has every uncertain value at the end that is unfavourable for this check, and at the end that is favourable.',
       'Links are rigid uniform rods, and the body moves at constant speed. In a hop and a drop only the weight of the links counts.',
-      'The frame that the cord pulls on is rigid, so that changes of tension with temperature are upper bounds.',
+      'The frame that a cord or belt pulls on is rigid, so that changes of tension with temperature are upper bounds.',
       'Each motor heats its own plate; the other motors do not warm it.',
       'Creep of a walk counts the time that the foot stands, at the largest force of the stance. No order of loads and rests in that time creeps more.',
       ...(leg.joints.hip.shaft === undefined ? [] : [BEARING_LIFE]),

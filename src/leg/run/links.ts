@@ -91,14 +91,16 @@ function likeness(name: string, path: string): number {
 }
 
 /** What may be the origin of a number: equal or opposite, of the same kind, or at least of the same dimension. */
-function originsOf({ number, kind }: Place, known: readonly Known[]): { readonly found: readonly Known[]; readonly negative: boolean } {
+function originsOf(
+  { path, number, kind }: Place,
+  known: readonly Known[],
+): { readonly found: readonly Known[]; readonly negative: boolean } {
   for (const fits of [sameKind, sameDimension])
     for (const negative of [false, true]) {
       if (negative && number === 0) continue
-      // A zero of no kind, such as a table's, says nothing of its origin.
-      const found = known.filter(
-        (one) => Object.is(one.number, negative ? -number : number) && fits(one.kind, kind) && (number !== 0 || one.kind !== undefined),
-      )
+      // A zero of no kind, such as a table's, says nothing of its origin; nor does a 1 without a name that fits.
+      const says = (one: Known) => one.kind !== undefined || (number !== 0 && (number !== 1 || likeness(one.name, path) > 0))
+      const found = known.filter((one) => Object.is(one.number, negative ? -number : number) && fits(one.kind, kind) && says(one))
       if (found.length > 0) return { found, negative }
     }
   return { found: [], negative: false }
@@ -107,9 +109,15 @@ function originsOf({ number, kind }: Place, known: readonly Known[]): { readonly
 const withOrigin = (candidates: readonly Candidate[]) => candidates.filter((one): one is Known => one.from !== undefined)
 const linked = ({ from }: Known, negative: boolean): Link => (negative ? { ...from, negative: true } : from)
 
-/** Where a number that a value hands on comes from: by name where it has one, otherwise what was made last. */
-export function originOf(place: Place, candidates: readonly Candidate[]): Link | undefined {
-  const { found, negative } = originsOf(place, withOrigin(candidates))
+/**
+ * Where a number that a value hands on comes from: by name where it has one, otherwise what was made last. What is named after another of the value's
+ * numbers belongs to that one: a step of 0.15 m is no traction of 0.15.
+ */
+export function originOf(place: Place, candidates: readonly Candidate[], places: readonly Place[] = [place]): Link | undefined {
+  const { found: all, negative } = originsOf(place, withOrigin(candidates))
+  const others = places.filter((other) => other.path !== place.path && Object.is(other.number, place.number))
+  const own = all.filter(({ name }) => others.every((other) => likeness(name, other.path) <= likeness(name, place.path)))
+  const found = own.length > 0 ? own : all
   const one = place.path === '' ? found.at(-1) : bestOf(found, place.path).at(-1)
   if (one !== undefined && place.path !== '' && isPlainOne({ ...place, kind: one.kind ?? 'ratio' }) && likeness(one.name, place.path) === 0)
     return undefined

@@ -99,9 +99,9 @@ export class SheetMaker {
   #placeWorked(cell: Cell): readonly Candidate[] {
     const candidates: Candidate[] = []
     for (const entry of cell.log ?? []) this.#take(cell, entry, candidates)
-    return numbersIn(cell.value).map((place): Candidate => {
+    return numbersIn(cell.value).map((place, _, places): Candidate => {
       const name = place.path === '' ? cell.of.id : place.path
-      const link = originOf(place, candidates)
+      const link = originOf(place, candidates, places)
       if (link === undefined) this.#gap(`${cell.of.id} hands on ${place.path}`, place.number)
       const origin = candidates.find(({ from }) => link !== undefined && from !== undefined && sameOrigin(from, link))
       return { name, number: place.number, kind: origin?.kind, from: link }

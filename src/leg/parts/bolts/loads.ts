@@ -21,10 +21,10 @@ const borne = line(
 )
 const across = line(
   'force across the motor bolts',
-  { torque: 'torque', diameter: 'length', cord: 'force' },
+  { torque: 'torque', diameter: 'length', drive: 'force' },
   'force',
-  'torque / (diameter / 2) + cord',
-  (x) => x.torque / (x.diameter / 2) + x.cord,
+  'torque / (diameter / 2) + drive',
+  (x) => x.torque / (x.diameter / 2) + x.drive,
 )
 const each = line('force across each bolt', { force: 'force', count: 'count' }, 'force', 'force / count', (x) => x.force / x.count)
 const nearSoftening = line(
@@ -66,9 +66,9 @@ export const overloadPull = value('bolts.overloadPull', ['boltGroup', 'event'], 
 export const stackShear = value('bolts.stackShear', ['boltGroup', 'event'], (use) =>
   use.run(each, { force: use(footForce), count: use(bolts.count) }),
 )
-/** Force across each bolt of a motor: its torque and the pull of the cord. */
+/** Force across each bolt of a motor: its torque and the force of its drive on the shaft. */
 export const motorShear = value('bolts.motorShear', ['joint', 'boltGroup', 'event', 'air', 'age'], (use) => {
-  const force = use.run(across, { torque: use(heat).motorTorque, diameter: use(bolts.circleDiameter), cord: use(motorForce) })
+  const force = use.run(across, { torque: use(heat).motorTorque, diameter: use(bolts.circleDiameter), drive: use(motorForce) })
   return use.run(each, { force, count: use(bolts.count) })
 })
 

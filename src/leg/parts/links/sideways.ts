@@ -52,7 +52,7 @@ const everyStride = together('link.sidewaysStressOfStrides', enduring, enduringS
 
 const upright = value('link.notPushedSideways', ['link', 'event'], (use, at) => {
   if (use(stride).lateralForce > 0 || (isUpper(use, at.link) && use(upperSideways) > 0)) return undefined
-  return 'no force pushes the foot sideways'
+  return 'no force pushes the foot sideways in these load cases'
 })
 const notShocked = value('link.notShockedSideways', ['link', 'event', 'air'], (use) => use(upright) ?? use(notBrittle))
 

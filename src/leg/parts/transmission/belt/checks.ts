@@ -60,7 +60,7 @@ export const beltChecks: readonly Check[] = [
     capacity: value('belt.teethBear', ['joint'], (use) => use.run(of.ofTeeth, { each: use(belt.toothForce), teeth: use(loadedTeeth) })),
     demandIs: 'the pull of the belt: the joint torque over the pitch radius of the large pulley',
     capacityIs: 'what its teeth in mesh on the small pulley bear, as far as they count',
-    remedy: `${WIDER}, or more teeth in mesh`,
+    remedy: 'a wider belt, a larger pitch, larger pulleys, or more teeth in mesh',
     rule: {
       level: 'published',
       where: 'a maker’s sheet of polyurethane tooth belts, read: load of a tooth times width times teeth in mesh, at most 6 or 12',
