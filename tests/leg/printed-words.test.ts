@@ -1,11 +1,13 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
+import { leafName } from '../../src/leg/assess/names.js'
 import { Facts } from '../../src/leg/drawings/facts.js'
 import { legDrawings } from '../../src/leg/drawings/index.js'
 import { assess, describeLeg, htmlReport, markdownReport } from '../../src/leg/index.js'
 import { pretensionNeeded } from '../../src/leg/parts/transmission/cord/checks.js'
 import { amount, exactAmount, one, remarkWords } from '../../src/leg/report/amounts.js'
 import { chartTable } from '../../src/leg/report/chart-table.js'
+import { placesText } from '../../src/leg/report/places.js'
 import { sensitivityChart } from '../../src/leg/report/sensitivity-chart.js'
 import { readSheet } from './run/printed-reader.js'
 
@@ -22,6 +24,9 @@ describe('words and units of a sheet', () => {
     expect(one('10x26x8')).toBe('10x26x8')
     expect(one('poissonRatio')).toBe('Poisson’s ratio')
     expect(one('vonMises')).toBe('von Mises')
+    expect(one('johnson')).toBe('Johnson')
+    expect(placesText([{ joint: 'throughHip' }])).toBe('stage along the upper link')
+    expect(leafName('belt.scatter', { joint: 'throughHip' })).toBe('belt scatter (stage along the upper link)')
     expect(remarkWords('100 to 250 kJ/mol at 20 degC, dT/dx, as `wallBuckling` and pinBore')).toBe(
       '100 to 250 kJ/mol at 20 °C, dT/dx, as wall buckling and pin bore',
     )
@@ -32,7 +37,7 @@ describe('words and units of a sheet', () => {
     expect(exactAmount('inductance', 4e-5)).toBe('40 µH')
     expect(amount('linearCompliance', 1.705e-8)).toBe('0.01705 µm/N')
     expect(amount('secondMomentOfArea', 1.237e-8)).toBe('12370 mm⁴')
-    expect([amount('time', 0), exactAmount('time', 0)]).toEqual(['0 s', '0 s'])
+    expect([amount('time', 0), exactAmount('time', 0), amount('time', 3.75e-4)]).toEqual(['0 s', '0 s', '375 µs'])
     for (const text of [sheet, beltSheet])
       expect(text.match(/.{20}(\d (mohm|ohm|deg|u[mH])\b|\bdeg ?[cC]\b|k j\b|\^4 ?[|,]).{0,20}/)).toBeNull()
   })

@@ -1,4 +1,5 @@
 import { one } from '../report/amounts.js'
+import { instanceName } from '../report/instance-words.js'
 import type { Cell } from '../run/index.js'
 
 /** Values of a material, in words; the stroke is the place of its name. */
@@ -27,7 +28,7 @@ export function leafName(id: string, names: Readonly<Record<string, string>>, pa
     OF_MATERIAL[id]?.replace('–', material) ??
     (id.startsWith('material.')
       ? `${partsOf(id.slice('material.'.length))} of ${material}`
-      : `${partsOf(id)}${instances.length === 0 ? '' : ` (${instances.map(one).join(', ')})`}`)
+      : `${partsOf(id)}${instances.length === 0 ? '' : ` (${instances.map(instanceName).join(', ')})`}`)
   return path === '' ? words : `${words}: ${partsOf(path)}`
 }
 

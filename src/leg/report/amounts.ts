@@ -47,6 +47,8 @@ const PROPER: Readonly<Record<string, string>> = {
   iso: 'ISO',
   emf: 'EMF',
   dc: 'DC',
+  euler: 'Euler',
+  johnson: 'Johnson',
   mises: 'Mises',
   tresca: 'Tresca',
 }

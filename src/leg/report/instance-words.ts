@@ -1,3 +1,9 @@
+import { SECOND_STAGE } from '../second-stage.js'
+import { one } from './amounts.js'
+
+/** The name of an instance in words; the second stage of a knee has none of its own in the document. */
+export const instanceName = (name: string): string => (name === SECOND_STAGE ? 'stage along the upper link' : one(name))
+
 /** Events and stances in words, as they stand beside a step of a calculation. */
 export const EVENT_WORDS: Readonly<Record<string, string>> = {
   stand: 'standing',

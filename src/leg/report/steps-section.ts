@@ -4,6 +4,7 @@ import { kindWords } from '../../units/index.js'
 import { capital, properly, remarkWords } from './amounts.js'
 import { type Block, type Piece, plainWords, points, section, small, table, text, type Words } from './blocks.js'
 import { equationWords } from './equation-words.js'
+import { instanceName } from './instance-words.js'
 import type { NumberedStep, StepGroup } from './numbering.js'
 import { placesText } from './places.js'
 import { PROCEDURES } from './procedures.js'
@@ -99,7 +100,7 @@ function bodyOf(caption: string, steps: readonly NumberedStep[], inputs: readonl
     ...(common.length === 0 ? [] : [commonLine('In all: ', common, 0)]),
     ...(ofJoint.length === 0
       ? []
-      : [...byJoint].map(([joint, [first]]) => commonLine(`In all of the ${joint}: `, ofJoint, first as number))),
+      : [...byJoint].map(([joint, [first]]) => commonLine(`In all of the ${instanceName(joint)}: `, ofJoint, first as number))),
   ]
   const columns = [...own, ...results]
   if (steps.length < LEAST_ROWS) return [...head, points(steps.map((step, i) => lineOf(step, i, own, results)))]
