@@ -1,6 +1,7 @@
 import type { Drawing, Group } from './drawing.js'
+import { itemPairs, type Pair } from './dxf-entities.js'
 import type { Point } from './geometry.js'
-import type { Item, LineClass, TextItem } from './items.js'
+import type { Item, LineClass } from './items.js'
 
 /** Line types of the classes, and colours of the DXF palette that read on white and on black. */
 const LAYERS: Readonly<Record<Exclude<LineClass, 'none'> | 'text', { readonly colour: number; readonly type: string }>> = {
@@ -25,11 +26,9 @@ const TYPES: Readonly<Record<string, readonly number[]>> = {
   PHANTOM: [6, -1.5, 1, -1.5, 1, -1.5],
 }
 
-type Pair = readonly [code: number, value: string | number]
-
 /**
  * A drawing as DXF (release 12, ASCII), in millimetres at full size: every view that has a scale, below each other, with its dimensions as lines and
- * text. Layers are named after what lines mean.
+ * text. Outlines are polylines, closed where they are closed. Layers are named after what lines mean.
  */
 export function toDxf({ groups }: Pick<Drawing, 'groups'>): string {
   let shift = 0
@@ -44,6 +43,11 @@ export function toDxf({ groups }: Pick<Drawing, 'groups'>): string {
     ...section('HEADER', [
       [9, '$ACADVER'],
       [1, 'AC1009'],
+      // Millimetres. Release 12 does not know these two, later programs read them.
+      [9, '$INSUNITS'],
+      [70, '4'],
+      [9, '$MEASUREMENT'],
+      [70, '1'],
     ]),
     ...section('TABLES', [...typeTable(), ...layerTable()]),
     ...section('ENTITIES', entities),
@@ -109,83 +113,5 @@ const pointsOf = (item: Item): readonly Point[] => {
   return [
     [x - r, y - r],
     [x + r, y + r],
-  ]
-}
-
-const line = (layer: string, a: Point, b: Point): Pair[] => [
-  [0, 'LINE'],
-  [8, layer],
-  [10, a[0]],
-  [20, a[1]],
-  [30, 0],
-  [11, b[0]],
-  [21, b[1]],
-  [31, 0],
-]
-
-function itemPairs(item: Item, back: (point: Point) => Point, perUnit: number): Pair[] {
-  switch (item.kind) {
-    case 'text':
-      return textPairs(item, back, perUnit)
-    case 'circle': {
-      if (item.line === 'none') return []
-      const [x, y] = back(item.centre)
-      return [
-        [0, 'CIRCLE'],
-        [8, item.line],
-        [10, x],
-        [20, y],
-        [30, 0],
-        [40, item.radius * perUnit],
-      ]
-    }
-    case 'lines':
-      return item.pieces.flatMap(([a, b]) => line(item.line, back(a), back(b)))
-    case 'path': {
-      // A filled head without a line is drawn by its outline.
-      const layer = item.line === 'none' ? (item.fill === 'solid' ? 'fine' : undefined) : item.line
-      if (layer === undefined) return []
-      const points = item.points.map(back)
-      const ends = item.closed === true ? [...points, points[0]!] : points
-      return ends.slice(1).flatMap((point, i) => line(layer, ends[i]!, point))
-    }
-  }
-}
-
-/** What a text of release 12 writes for letters beyond ASCII. */
-const LETTERS: Readonly<Record<string, string>> = {
-  Ø: '%%c',
-  '°': '%%d',
-  '±': '%%p',
-  '−': '-',
-  '×': 'x',
-  '–': '-',
-  '’': "'",
-  '·': '*',
-  μ: 'u',
-  '✓': 'ok',
-  '✕': 'x',
-}
-
-function textPairs({ at, text, anchor, size, turned }: TextItem, back: (point: Point) => Point, perUnit: number): Pair[] {
-  const [x, y] = back(at)
-  const place = { start: 0, middle: 1, end: 2 }[anchor]
-  return [
-    [0, 'TEXT'],
-    [8, 'text'],
-    [10, x],
-    [20, y],
-    [30, 0],
-    [40, 0.72 * size * perUnit],
-    [1, [...text].map((letter) => LETTERS[letter] ?? (letter.charCodeAt(0) < 128 ? letter : '?')).join('')],
-    [50, turned ? 90 : 0],
-    [72, String(place)],
-    ...(place === 0
-      ? []
-      : ([
-          [11, x],
-          [21, y],
-          [31, 0],
-        ] as const)),
   ]
 }

@@ -238,10 +238,31 @@ describe('files for other programs', () => {
     (_, drawing) => {
       const text = toDxf(drawing)
       expect([...text].every((letter) => letter.charCodeAt(0) < 128)).toBe(true)
-      const written = text.match(/^(LINE|CIRCLE|TEXT)$/gm)?.length ?? 0
+      const written = text.match(/^(LINE|POLYLINE|CIRCLE|TEXT)$/gm)?.length ?? 0
       expect(new DxfParser().parseSync(text)!.entities).toHaveLength(written)
     },
   )
+
+  test('DXF: the header says millimetres, and a closed outline is one closed polyline of its size', () => {
+    const parsed = new DxfParser().parseSync(toDxf(named('pin-knee')))!
+    // Codes of $INSUNITS and $MEASUREMENT in the published reference of DXF: 4 is millimetres, 1 is metric.
+    expect(parsed.header).toMatchObject({ $INSUNITS: 4, $MEASUREMENT: 1 })
+    const outlines = parsed.entities.filter(({ type }) => type === 'POLYLINE') as unknown as {
+      shape: boolean
+      vertices: { x: number; y: number }[]
+    }[]
+    const span = (all: readonly number[]) => Math.max(...all) - Math.min(...all)
+    const size = ({ vertices }: (typeof outlines)[number]) => [span(vertices.map(({ x }) => x)), span(vertices.map(({ y }) => y))]
+    const boss = leg.bosses.kneeBoss!
+    const bosses = outlines.filter((one) => Math.abs(size(one)[0]! - 1000 * boss.engagement.si) < 1e-5)
+    expect(bosses.length).toBeGreaterThanOrEqual(2)
+    for (const one of bosses) expect(one.shape).toBe(true)
+    for (const { vertices } of outlines) {
+      const [first, last] = [vertices[0]!, vertices.at(-1)!]
+      // A closed polyline does not repeat its first corner.
+      expect(Math.hypot(first.x - last.x, first.y - last.y)).toBeGreaterThan(1e-6)
+    }
+  })
 
   test('template: full size in millimetres, with a bar to check the printer by', () => {
     const svg = toTemplate(named('bolt-pattern-motor-knee'))!
