@@ -1,4 +1,5 @@
 import type { Drawing, Group } from './drawing.js'
+import { textWidth } from './font.js'
 import { boxOf, type Point } from './geometry.js'
 import type { Item } from './items.js'
 import { xml } from './svg.js'
@@ -6,6 +7,8 @@ import { xml } from './svg.js'
 const BORDER = 8
 const CHECK = 50
 const HEAD = 20
+const TEXT = 3.5
+const ORDER = `must measure ${CHECK} mm: print without scaling`
 
 const OUTLINES = ['thick', 'thin', 'hidden', 'axis', 'other']
 
@@ -17,7 +20,7 @@ export function toTemplate({ id, title, groups }: Pick<Drawing, 'id' | 'title' |
   const views = groups.filter(({ template, place }) => template === true && place !== undefined)
   if (views.length === 0) return undefined
   let y = HEAD + BORDER
-  let width = CHECK + 2 * BORDER + 70
+  let width = BORDER + Math.max(CHECK + 3 + textWidth(ORDER, TEXT), textWidth(title, TEXT)) + BORDER
   const parts = views.map((view) => {
     const { svg, wide, tall } = flat(view, y)
     y += tall + BORDER
@@ -27,10 +30,10 @@ export function toTemplate({ id, title, groups }: Pick<Drawing, 'id' | 'title' |
   const number = (x: number) => String(Number(x.toFixed(3)))
   return `<svg xmlns="http://www.w3.org/2000/svg" width="${number(width)}mm" height="${number(y)}mm" viewBox="0 0 ${number(width)} ${number(y)}" role="img" aria-labelledby="${id}-template-title">
 <title id="${id}-template-title">${xml(title)}: template at full size</title>
-<g fill="none" stroke="#000" stroke-width="0.25" font-family="system-ui, sans-serif" font-size="3.5">
+<g fill="none" stroke="#000" stroke-width="0.25" font-family="system-ui, sans-serif" font-size="${TEXT}">
 <path class="check" d="M${BORDER},${HEAD - 6}h${CHECK}m0,-2v4m${-CHECK},-4v4"/>
 <text fill="#000" stroke="none" x="${BORDER}" y="${HEAD - 10}">${xml(title)}</text>
-<text fill="#000" stroke="none" x="${BORDER + CHECK + 3}" y="${HEAD - 5}">must measure ${CHECK} mm: print without scaling</text>
+<text fill="#000" stroke="none" x="${BORDER + CHECK + 3}" y="${HEAD - 5}">${ORDER}</text>
 ${parts.join('\n')}
 </g>
 </svg>

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import DxfParser from 'dxf-parser'
 import { describe, expect, test } from 'vitest'
+import { textWidth } from '../../src/drawing/font.js'
 import { drawingSvg } from '../../src/drawing/index.js'
 import { Facts } from '../../src/leg/drawings/facts.js'
 import { legDrawing } from '../../src/leg/drawings/leg.js'
@@ -89,7 +90,7 @@ describe('drawn lengths are those of the document at the stated scale', () => {
     const units = unitsOf(svg, 'From the robot’s left')
     const { centreDistance, drum, pinion } = knee
     const cord = leg.cords.braid!.diameter.si
-    const outer = (grooveDiameter: number) => 1000 * (grooveDiameter / 2 + cord) * units
+    const outer = (grooveDiameter: number) => 1000 * (grooveDiameter / 2 + 0.33 * cord) * units
     const find = (r: number) => circles(svg).find((one) => Math.abs(one.r - r) < 0.01)!
     const [on, motor] = [find(outer(drum.grooveDiameter!.si)), find(outer(pinion.grooveDiameter!.si))]
     expect(Math.hypot(on.x - motor.x, on.y - motor.y)).toBeCloseTo(1000 * centreDistance.si * units, 1)
@@ -225,7 +226,8 @@ describe('files for other programs', () => {
       center: { x: number; y: number }
       layer: string
     }[]
-    const outer = (grooveDiameter: number) => 1000 * (grooveDiameter / 2 + leg.cords.braid!.diameter.si)
+    // Rims of grooves 0.33 diameters of the cord deep, the depth for wire ropes: the cord stands out of them.
+    const outer = (grooveDiameter: number) => 1000 * (grooveDiameter / 2 + 0.33 * leg.cords.braid!.diameter.si)
     const find = (r: number) => round.find(({ radius }) => Math.abs(radius - r) < 1e-5)!
     const [drum, pinion] = [find(outer(knee.drum.grooveDiameter!.si)), find(outer(knee.pinion.grooveDiameter!.si))]
     expect(pinion.center.y - drum.center.y).toBeCloseTo(1000 * knee.centreDistance.si, 5)
@@ -269,6 +271,8 @@ describe('files for other programs', () => {
     const [, width, , box] = /width="([\d.]+)mm" height="([\d.]+)mm" viewBox="0 0 ([\d.]+) /.exec(svg)!
     expect(box).toBe(width)
     expect(svg).toMatch(/must measure 50 mm/)
+    for (const [, x, text] of svg.matchAll(/<text [^>]* x="(\d+)"[^>]*>([^<]+)</g))
+      expect(Number(x) + textWidth(text!, 3.5)).toBeLessThan(Number(width))
     const holes = [...svg.matchAll(/<circle cx="([\d.]+)" cy="([\d.]+)" r="([\d.]+)"/g)].map(
       ([, ...at]) => at.map(Number) as [number, number, number],
     )
@@ -291,6 +295,10 @@ describe('files for other programs', () => {
     const value = (part: string, name: string) => Number(rows.find(([one, other]) => one === part && other === name)![2])
     expect(value('drum_knee', 'groove_diameter')).toBeCloseTo(1000 * knee.drum.grooveDiameter!.si, 9)
     expect(value('drum_hip', 'bore_diameter')).toBeCloseTo(1000 * cordDriveOf('hip').drum.bore.si, 9)
+    // The rims in the table are the outlines of the drawing.
+    const round = new DxfParser().parseSync(toDxf(named('cord-drive-knee')))!.entities as unknown as { radius?: number }[]
+    for (const part of ['drum_knee', 'pinion_knee'])
+      expect(round.some(({ radius = 0 }) => Math.abs(2 * radius - value(part, 'outer_diameter')) < 1e-4)).toBe(true)
     expect(value('boss_knee', 'hole_diameter')).toBeCloseTo(1000 * leg.bosses.kneeBoss!.hole.si, 9)
     expect(value('pinion_knee', 'centre_distance')).toBeCloseTo(1000 * knee.centreDistance.si, 9)
     expect(rows.every((row) => row.length === 4 && row.every((cell) => cell !== '' && cell !== 'NaN'))).toBe(true)

@@ -38,7 +38,7 @@ export function cordDriveDrawing(facts: Facts, joint: Joint): Drawing | undefine
   })
   figure.view(driveFront(s))
   const senses = windingSense(s)
-  figure.text(`Green labels: the end of travel that the span pulls to. Dash-two-dots: the anchors at the ends of travel. ${senses}`)
+  figure.text(`The label of a span names the end of travel that it pulls to. Dash-two-dots: the anchors at the ends of travel. ${senses}`)
   if (s.turning === 'drum')
     figure.text('The drum turns on the hip axis and carries the crank of the rod. Its angles are those of the crank, from straight down.')
   if (joint === 'hip' || s.turning === 'drum') figure.text('The place of the pinion above the hip is assumed.')

@@ -1,4 +1,5 @@
-import { fleetAngle, leadMismatch, matchedDrumLead, pinionLength } from '../../capstan/index.js'
+import { fleetAngle, groove, leadMismatch, matchedDrumLead, pinionLength } from '../../capstan/index.js'
+import { Quantity } from '../../units/index.js'
 import type { Joint } from '../numbers.js'
 import { canDiameter } from '../parts/motors/fields.js'
 import * as cord from '../parts/transmission/cord/fields.js'
@@ -38,8 +39,13 @@ export const driveSizes = (facts: LegValues, joint: Joint) => {
   const pitch = size.pitch / 1000
   const { walk } = pinionLength.si({ groovePitch: pitch, wraps: size.turns, ratio: size.ratio, travel: size.travel, spare: 1 })
   const offset = leadMismatch.si({ pinionPitch: pitch, drumLead: pitch, ratio: size.ratio, travel: size.travel })
+  const depth = 1000 * groove({ cordDiameter: new Quantity(facts.get(cord.diameter, at), 'length') }).depth.si
+  const outside = depth - size.cord / 2
   return {
     ...size,
+    /** Radius of the drum and of the pinion over the rims of their grooves. */
+    drumRim: size.drum + outside,
+    pinionRim: size.pinion + outside,
     walk: 1000 * walk,
     exit: fleetAngle.si({ axialOffset: offset, span }),
     lead: 1000 * matchedDrumLead.si({ pinionPitch: pitch, ratio: size.ratio }),

@@ -12,12 +12,12 @@ export function driveFront(s: DriveSizes): View {
   const drum: Circle = { centre: [0, 0], radius: s.drum }
   const pinion: Circle = { centre: [0, s.distance], radius: s.pinion }
   view
-    .circle({ ...drum, radius: s.drum + s.cord / 2 }, 'thick', 'tone')
+    .circle({ ...drum, radius: s.drumRim }, 'thick', 'tone')
     .circle({ ...drum, radius: s.bore / 2 })
     .centre({ ...drum, radius: s.drum }, 1.04)
   view
     .circle({ ...pinion, radius: s.can / 2 }, 'hidden')
-    .circle({ ...pinion, radius: s.pinion + s.cord / 2 }, 'thick', 'tone')
+    .circle({ ...pinion, radius: s.pinionRim }, 'thick', 'tone')
     .centre(pinion, 1.6)
   const post = polar([0, 0], s.drum * 0.78, BOTTOM + APART)
   const screw = polar([0, 0], s.drum * 0.78, BOTTOM - APART)
@@ -82,7 +82,7 @@ function ends(view: View, s: DriveSizes): void {
 /** The turns on the pinion, its axis across. */
 export function pinionView(s: DriveSizes): View {
   const view = new View('Pinion at mid travel, its axis across', { height: 220 })
-  const [half, r] = [s.pinionLength / 2, s.pinion + s.cord / 2]
+  const [half, r] = [s.pinionLength / 2, s.pinionRim]
   view.area(rectangle(-half, -r, half, r), { fill: 'tone' })
   view.line(
     [

@@ -47,6 +47,7 @@ function drumOf(facts: Facts, joint: 'hip' | 'knee'): Parameter[] {
     [drum, 'travel', degrees(drive.travel), 'deg'],
     [pinion, 'groove_diameter', 2 * drive.pinion - drive.cord, 'mm'],
     [pinion, 'cord_centre_diameter', 2 * drive.pinion, 'mm'],
+    [pinion, 'outer_diameter', 2 * drive.pinionRim, 'mm'],
     [pinion, 'length', drive.pinionLength, 'mm'],
     [pinion, 'turns', drive.turns, '1'],
     [pinion, 'centre_distance', drive.distance, 'mm'],

@@ -13,7 +13,7 @@ export function windingPicture(leg: LegModel, { joint, layAt, hipHeldAt, leastTu
   const held = hipHeldAt === undefined ? `${joint} held at ${layAt}` : `hip held at ${hipHeldAt}, knee at ${layAt}`
   const figure = new Figure({ id: `winding-${joint}`, title: `Winding of the ${joint}`, answer: `Lay the cord with the ${held}` })
   const sense = windingSense(s)
-  const ends = `Green labels: the end of travel that the span pulls to. Dash-two-dots: the anchors at the ends of travel.`
+  const ends = `The label of a span names the end of travel that it pulls to. Dash-two-dots: the anchors at the ends of travel.`
   const turns = `Start with the middle of the cord at the middle of the pinion, ${s.clamped ? 'under its clamp' : 'marked with a pen'}. Lay ${plain(s.turns / 2, 3)} turns to each side, groove by groove, away from the middle; no turn crosses another.`
   const last = `Then lead each branch over its span on to the drum, ${plain(degrees(s.branch), 4)}° round it, and to its anchor. Pull by hand: both branches must come tight together.`
   figure.view(driveFront(s)).text(`${ends} ${sense}`).view(pinionView(s)).text(`${turns} ${last}`)
