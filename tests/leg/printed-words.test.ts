@@ -50,7 +50,7 @@ describe('words and units of a sheet', () => {
   })
 
   test('a limit of validity that is broken is called so', () => {
-    expect(sheet).toContain('drive windup is outside its validity: cord strain of at most 2 %.')
+    expect(sheet).toContain('drive windup is outside its validity: valid for cord strain of at most 2 %.')
   })
 
   test('no column of a table of steps is empty', () => {
@@ -79,6 +79,12 @@ describe('references of a sheet', () => {
       expect(inputs.get('safety factor')).toMatchObject({ value: '1', ref: undefined })
       expect(inputs.get('fatigue')?.ref).toMatch(new RegExp(`^${fatigue}\\.`))
     }
+  })
+
+  test('a list of one number shows it, and the stage along the upper link has its name', () => {
+    const through = markdownReport(read('shingle-leg-revised'), { steps: 'all' })
+    expect(through).toMatch(/bare 350 g \\?\[.{1,60}, carried 68\.22 g/)
+    expect(through).not.toMatch(/\b1 numbers|throughHip|through hip\b/)
   })
 
   test('numbers of a list refer to their own fields; those of a table stand in one row', () => {

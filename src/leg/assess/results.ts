@@ -70,7 +70,7 @@ export function checkResult(
         ...(failure === undefined ? [] : [failure]),
         ...(remark === undefined ? [] : [remark]),
         ...(monotone ? [] : [NOT_MONOTONE]),
-        ...steps.flatMap(({ title, notes }) => notes.map((note) => `${title} is outside its validity: ${note}`)),
+        ...steps.flatMap(({ title, notes }) => notes.map((note) => `${title} is outside its validity: valid for ${note}`)),
       ]),
     ],
     otherCases: others.map((one) => ({ case: one.comparison.id, reserve: one.reserve })),

@@ -91,8 +91,8 @@ function listOf(given: ArrayLike<unknown>, item: Input, path: string, from: From
   const common =
     first !== undefined && links.every((link) => link?.of === first.of && link.number === first.number && link.negative === first.negative)
   // The numbers of a list that a step made stand there.
-  if (common && first.of === 'step') return [`${items.length} numbers`, ...references.of(first, kind)]
-  if (common && references.ofOneRow(links as readonly Link[], kind))
+  if (common && first.of === 'step' && items.length > 1) return [`${items.length} numbers`, ...references.of(first, kind)]
+  if (common && first.of === 'leaf' && references.ofOneRow(links as readonly Link[], kind))
     return [exactAmounts(kind, items as number[]), ...references.of(first, kind)]
   return items.flatMap((each, i): readonly Piece[] => [i === 0 ? '' : ', ', ...references.number(each as number, kind, links[i])])
 }

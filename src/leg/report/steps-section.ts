@@ -190,7 +190,7 @@ function notesOf(formula: AnyFormula, steps: readonly NumberedStep[]): Block[] {
         points(
           [...broken].map(([statement, numbers]) => [
             { text: 'Outside its validity', strong: true },
-            ` in ${numbers.join(', ')}: ${remarkWords(statement)}.`,
+            ` in ${numbers.join(', ')}: valid for ${remarkWords(statement)}.`,
           ]),
         ),
       ]
