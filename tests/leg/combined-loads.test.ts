@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { assess, type CaseId, htmlReport, type Leg, withFields } from '../../src/leg/index.js'
+import { assess, type CaseId, htmlReport, type Leg, markdownReport, withFields } from '../../src/leg/index.js'
 import { besideLinks, singleBearings } from './rod-bearing-legs.js'
 
 const CASES = ['drop', 'season'] as readonly CaseId[]
@@ -53,4 +53,11 @@ test('bearings that do not fit in the eye of their link are rejected', () => {
   const apart = (pairSpacing: string) => withFields(besideLinks, { 'pins.jointPin.bearing.pairSpacing': pairSpacing })
   expect(() => apart('15 mm')).not.toThrow()
   expect(() => apart('16 mm')).toThrow(/pins.jointPin.lugThickness is 20 mm; must hold its ball bearings, which take 21 mm along the pin/)
+})
+
+test('no report names a size that the document rejects as the most that helps', () => {
+  const hard = withFields(besideLinks, { 'loadCases.events.drop.lateral': 0.6 })
+  const line = markdownReport(assess(hard, { cases: ['drop'] })).match(/bearing on the joint pin, knee, is dented by its load.*/)?.[0]
+  expect(line).toMatch(/No single size is enough/)
+  expect(line).not.toContain('pair spacing')
 })

@@ -30,7 +30,7 @@ export interface Want {
   /** The change that suffices. */
   suffices?: Suffices
   /** Where none does: how far the check gets. */
-  nearest?: { readonly to: string; readonly reserve: number }
+  nearest?: { readonly to: string; readonly given: string; readonly reserve: number }
 }
 
 /** A field changed so far that some checks have their reserve. */
@@ -138,7 +138,7 @@ export class ChangeSearch {
         if (found >= want.check.requiredReserve) enough.push(want)
         else {
           short.push(want)
-          if (found > (want.nearest?.reserve ?? 0)) want.nearest = { to: amount(field.kind as Kind, at(factor)), reserve: found }
+          if (found > (want.nearest?.reserve ?? 0)) want.nearest = { ...this.#written(field, at(factor)), reserve: found }
         }
       }
       this.#narrow(field, at, enough, [low, factor], BISECTIONS)
@@ -176,8 +176,13 @@ export class ChangeSearch {
     for (const want of enough) want.suffices = suffices
   }
 
+  /** A size as it is shown, and as the document takes it. */
+  #written({ kind }: FieldRow, x: number): { readonly to: string; readonly given: string } {
+    return { to: amount(kind as Kind, x), given: documentAmount(kind as Kind, x) }
+  }
+
   /** Whether the document allows a change. */
-  allows({ path }: FieldRow, { to }: Suffices): boolean {
+  allows({ path }: FieldRow, { to }: Pick<Suffices, 'to'>): boolean {
     const key = `${path} ${to}`
     let allowed = this.#allowed.get(key)
     if (allowed === undefined) {

@@ -49,7 +49,7 @@ function solved(assessment: Assessment): readonly Changes[] {
   return short.map((check) => {
     const own = wanted.filter((want) => want.check === check)
     const changes = listed(search, own)
-    const nearest = changes.length === 0 ? nearestOf(own) : undefined
+    const nearest = changes.length === 0 ? nearestOf(search, own) : undefined
     return nearest !== undefined && nearest.reserve > 1.01 * check.reserve ? { check, changes, nearest } : { check, changes }
   })
 }
@@ -71,11 +71,11 @@ function listed(search: ChangeSearch, wants: readonly Want[]): Change[] {
 
 const sizeOf = ({ ratio }: Suffices): number => Math.abs(Math.log(ratio))
 
-/** The change that raises the reserve most. */
-function nearestOf(wants: readonly Want[]): Changes['nearest'] {
+/** The change that raises the reserve most and that the document allows. */
+function nearestOf(search: ChangeSearch, wants: readonly Want[]): Changes['nearest'] {
   let most: Changes['nearest']
   for (const { field, nearest } of wants)
-    if (nearest !== undefined && nearest.reserve > (most?.reserve ?? 0))
+    if (nearest !== undefined && nearest.reserve > (most?.reserve ?? 0) && search.allows(field, { to: nearest.given }))
       most = { name: fieldName(field.path), from: field.value, to: nearest.to, reserve: nearest.reserve }
   return most
 }
