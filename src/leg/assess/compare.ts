@@ -80,7 +80,7 @@ export const lackedParts = (calculation: LegCalculation, checks: readonly Check[
   new Map(
     checks.flatMap((check): [string, string][] => {
       const reasons = jointsOf(calculation, check).map((joint) => lackedPart(calculation, check, joint))
-      return reasons.every((reason) => reason !== undefined) ? [[check.id, [...new Set(reasons)].join(', ')]] : []
+      return reasons.every((reason) => reason !== undefined) ? [[check.id, [...new Set(reasons)].join(' and ')]] : []
     }),
   )
 

@@ -34,7 +34,7 @@ const levered = line(
 export const thrust = value('shaft.thrust', ['leg', 'event'], (use) =>
   use.run(leaning, { force: use(footForce), from: use(sidewaysFrom), to: use(sidewaysTo), lateral: use(stance).lateral }),
 )
-const ofBoth = line('force of both cords', { hip: 'force', knee: 'force' }, 'force', 'hip + knee', (x) => x.hip + x.knee)
+const ofBoth = line('force of both drives', { hip: 'force', knee: 'force' }, 'force', 'hip + knee', (x) => x.hip + x.knee)
 const withStage = line(
   'force of both drives and of the second stage',
   { both: 'force', stage: 'force' },
