@@ -315,3 +315,12 @@ test('a pose that cannot be calculated is not passed off as one', () => {
     (of === stance ? beyond : of === stride ? undefined : tried.call(facts, of as never, names as never)) as never
   expect(drawingSvg(legDrawing(facts))).toContain('No pose can')
 })
+
+test('a motor without a steady temperature is drawn at assumed ones, and the drawing says so', () => {
+  const first = assess(describeLeg(read('first')))
+  const hot = legDrawings(first, { only: ['heat-knee'] })[0]!
+  expect(hot.svg).toContain('No steady temperature')
+  expect(hot.description).toContain('are assumed')
+  expect(hot.table.rows.find(([name]) => name === 'can and magnets')!.at(-1)).toBe('assumed')
+  expect(named('heat-knee').description).not.toContain('assumed')
+})

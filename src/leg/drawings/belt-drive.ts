@@ -82,8 +82,8 @@ function front(
   for (const span of spans) view.line(span, 'move')
   const [[a, b]] = spans as [readonly [Point, Point]]
   return view
+    .dimension(at(stated - adjustment), at(stated + adjustment), 'left', `±${plain(adjustment)}`)
     .dimension([0, 0], at(set), 'left')
-    .dimension(at(stated - adjustment), at(stated + adjustment), 'right', `±${plain(adjustment)}`)
     .label([can * 0.35, set + can * 0.35], `motor Ø${plain(can)}`)
     .label([small.radius * 0.7, set + small.radius * 0.7], [`${smallTeeth} teeth`, `pitch Ø${plain(2 * small.radius, 4)}`])
     .label([large.radius * 0.7, large.radius * 0.3], [`${largeTeeth} teeth`, `pitch Ø${plain(2 * large.radius, 4)}`])

@@ -11,6 +11,9 @@ import { amount, answerOf, celsius, checked, resultLines } from './words.js'
 
 const CHECKS = ['motor.plate', 'motor.winding', 'motor.magnet', 'motor.touch', 'motor.runaway']
 
+/** What the temperatures of a motor are that never settles. */
+const ASSUMED = 'The temperatures of winding, mount and can are assumed: where every film formula ends.'
+
 /** Temperatures along the heat path of a motor in the load case that is hardest for it. */
 export function heatDrawing(facts: Facts, joint: Joint): Drawing | undefined {
   if (!hasMotor(facts, joint)) return undefined
@@ -26,7 +29,7 @@ export function heatDrawing(facts: Facts, joint: Joint): Drawing | undefined {
   })
   figure.text(`${worst.caseTitle}.`)
   const air = celsius(facts.get(airTemperature, at))
-  if (state.unsettled !== undefined) figure.text(`No steady temperature: ${state.unsettled}.`, 'bad')
+  if (state.unsettled !== undefined) figure.text(`No steady temperature: ${state.unsettled}. ${ASSUMED}`, 'bad')
   const limit = (kelvin: number) => celsius(kelvin)
   const material = facts.get(plate.material, at)
   const soft = facts.calculation.get(softening, { material } as never)
@@ -59,12 +62,13 @@ export function heatDrawing(facts: Facts, joint: Joint): Drawing | undefined {
   figure.results(resultLines(facts, CHECKS, joint))
   figure
     .say(
+      ...(state.unsettled === undefined ? [] : [ASSUMED]),
       `${worst.caseTitle}: ${stations.map((one) => `${one.name} ${plain(one.at, 3)} °C`).join(', ')}.`,
       ...facts.checks(CHECKS, joint).slice(0, 1).map(resultSentence),
     )
     .rows(
       ...stations.flatMap((one) => [
-        amount(one.name, one.at, '°C'),
+        amount(one.name, one.at, '°C', state.unsettled === undefined || one.name === 'air' ? 'result' : 'assumed'),
         ...(one.limit === undefined ? [] : [amount(`limit of the ${one.name}`, one.limit, '°C', 'standard')]),
       ]),
       amount('copper loss', state.loss, 'W'),
