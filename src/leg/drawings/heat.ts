@@ -6,6 +6,7 @@ import * as motor from '../parts/motors/fields.js'
 import { heat } from '../parts/motors/heat.js'
 import * as plate from '../parts/plates/fields.js'
 import { type Facts, resultSentence } from './facts.js'
+import type { Names } from './leg-values.js'
 import { hasMotor } from './present.js'
 import { amount, answerOf, celsius, checked, resultLines } from './words.js'
 
@@ -30,15 +31,7 @@ export function heatDrawing(facts: Facts, joint: Joint): Drawing | undefined {
   figure.text(`${worst.caseTitle}.`)
   const air = celsius(facts.get(airTemperature, at))
   if (state.unsettled !== undefined) figure.text(`No steady temperature: ${state.unsettled}. ${ASSUMED}`, 'bad')
-  const limit = (kelvin: number) => celsius(kelvin)
-  const material = facts.get(plate.material, at)
-  const soft = facts.calculation.get(softening, { material } as never)
-  const stations = [
-    { name: 'winding, hottest phase', at: celsius(state.winding), limit: limit(facts.get(motor.windingLimit, at)) },
-    { name: 'mounting face and plate at the ring', at: celsius(state.mount), limit: Number.isFinite(soft) ? limit(soft) : undefined },
-    { name: 'can and magnets', at: celsius(state.can), limit: limit(facts.get(motor.magnetLimit, at)) },
-    { name: 'air', at: air, limit: undefined },
-  ]
+  const stations = stationsOf(facts, at, state, air)
   const top = Math.max(air + 1, ...stations.map((one) => one.at)) + 4
   figure.block(`Degrees Celsius, from the air at ${plain(air, 3)} °C up`, (y) =>
     barBlock(
@@ -76,4 +69,22 @@ export function heatDrawing(facts: Facts, joint: Joint): Drawing | undefined {
       ...facts.checks(CHECKS, joint).map(checked),
     )
   return figure.done()
+}
+
+/** The stations of the heat path with their limits, °C. */
+function stationsOf(
+  facts: Facts,
+  at: Names,
+  state: { readonly winding: number; readonly mount: number; readonly can: number },
+  air: number,
+) {
+  const limit = (kelvin: number) => celsius(kelvin)
+  const material = facts.get(plate.material, at)
+  const soft = facts.calculation.get(softening, { material } as never)
+  return [
+    { name: 'winding, hottest phase', at: celsius(state.winding), limit: limit(facts.get(motor.windingLimit, at)) },
+    { name: 'mounting face and plate at the ring', at: celsius(state.mount), limit: Number.isFinite(soft) ? limit(soft) : undefined },
+    { name: 'can and magnets', at: celsius(state.can), limit: limit(facts.get(motor.magnetLimit, at)) },
+    { name: 'air', at: air, limit: undefined },
+  ]
 }
