@@ -112,10 +112,9 @@ function profile(s: GrooveSizes): View {
   }
   return view
     .dimension([-pitch / 2, d / 2], [pitch / 2, d / 2], 'above')
-    .dimension([pitch / 2 - d / 2, d / 2], [pitch / 2 + d / 2, d / 2], 'above', undefined, 'Ø')
     .dimension([from, 0], [from, depth], 'left')
     .label([pitch / 2 + seat * 0.5, seat - seat * 0.866], `seat R${plain(seat)}`)
-    .label([pitch / 2 + d * 0.35, d * 0.85], 'cord', { ink: 'move' })
+    .label([pitch / 2 + d * 0.35, d * 0.85], `cord Ø${plain(d)}`, { ink: 'move' })
     .label([to - pitch * 0.3, under * 0.7], s.metal ? s.material : `${s.material}, printed`, { end: 'dot' })
 }
 
