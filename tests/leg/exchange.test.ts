@@ -136,6 +136,7 @@ const driven = (changes: object = {}) =>
     'plates.sidePlate': {
       mountedOn: 'body',
       material: 'aluminium 6061-T6',
+      emissivity: 0.9,
       thickness: '6 mm',
       size: { width: '120 mm', height: '130 mm' },
     },

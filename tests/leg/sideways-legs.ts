@@ -15,7 +15,13 @@ const gearbox = {
 }
 /** The orchard carrier with a gearbox at its sideways hip, which was a torque limit. */
 export const driven = withFields(held, {
-  'plates.sidePlate': { mountedOn: 'body', material: 'aluminium 6061-T6', thickness: '6 mm', size: { width: '120 mm', height: '130 mm' } },
+  'plates.sidePlate': {
+    mountedOn: 'body',
+    material: 'aluminium 6061-T6',
+    emissivity: 0.9,
+    thickness: '6 mm',
+    size: { width: '120 mm', height: '130 mm' },
+  },
   'bearings.side': { size: '12x21x5', spacing: '60 mm', overhang: '30 mm', seatMaterial: 'aluminium 6061-T6', seatInterference: '0.01 mm' },
   'joints.sidewaysHip': {
     range: { lowest: '-20 deg', highest: '20 deg' },

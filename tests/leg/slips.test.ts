@@ -1,12 +1,13 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { parse } from 'yaml'
-import { describeLeg } from '../../src/leg/index.js'
+import { describeLeg, withFields } from '../../src/leg/index.js'
 import { InputError } from '../../src/units/index.js'
 
 const read = (name: string) => readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8')
 const earlier = read('mudflat-leg-revised')
 const heath = read('heath-leg-revised')
+const orchard = read('orchard-leg-revised')
 const json = JSON.stringify(describeLeg(heath), null, 1)
 
 /** The issues of a text that is refused. */
@@ -29,6 +30,12 @@ function edited(text: string, from: string | RegExp, to: string): string {
 
 describe('a slip of a builder gets one message that says what to write', () => {
   test.each([
+    [
+      'the surface of a metal plate left open',
+      edited(orchard, '    emissivity: 0.9 # painted\n', ''),
+      /plates\.hipPlate\.emissivity/,
+      '0.8 anodised',
+    ],
     ['a decimal comma', edited(earlier, 'mass: 10.5 kg', 'mass: 10,5 kg'), /robot\.mass/, "write '10.5 kg' with a point"],
     ['a decimal comma within braces', edited(heath, 'wall: 2.4 mm', 'wall: 2,4 mm'), /line 68, column 96/, 'write 2.4 mm with a point'],
     ['a decimal comma within brackets', edited(earlier, '[8 mm, 8 mm,', '[8,5 mm, 8 mm,'), /line 87/, 'write 8.5 mm with a point'],
@@ -101,4 +108,11 @@ describe('a value that cannot be read is never replaced by a default', () => {
     expect(usage.length).toBeGreaterThan(18)
     expect(usage.filter((at) => issuesOf(putting(data, at, spoilt)).length === 0)).toEqual([])
   })
+})
+
+test('a plate whose material is changed to metal must say how it is finished', () => {
+  const desk = describeLeg(read('mudflat-leg-first'))
+  expect(() => withFields(desk, { 'plates.bodyPlate.material': 'aluminium 6061-T6' })).toThrow(/plates\.bodyPlate\.emissivity/)
+  const painted = withFields(desk, { 'plates.bodyPlate.material': 'aluminium 6061-T6', 'plates.bodyPlate.emissivity': 0.9 })
+  expect(painted.plates.bodyPlate?.emissivity.si).toBe(0.9)
 })

@@ -12,6 +12,7 @@ import { referenceIssues } from './references.js'
 import { bearingRules } from './rules-of-bearings.js'
 import { driveRules } from './rules-of-drives.js'
 import { loadRules } from './rules-of-loads.js'
+import { metalPlateRules } from './rules-of-metal-plates.js'
 import { partRules } from './rules-of-parts.js'
 import { springRules } from './rules-of-springs.js'
 
@@ -43,6 +44,7 @@ export function describeLeg(specification: LegSpecification | string): Leg {
   const report = (path: string, value: unknown, accepts: string) => rules.push({ path, given: shown(value), accepts })
   rules.push(...exactlyOneIssues(documentFields, given), ...referenceIssues(data))
   for (const rule of [driveRules, partRules, bearingRules, springRules, loadRules]) rule(data, report)
+  metalPlateRules(data, report, given, new Set(keptDefaults(earlier).map(({ path }) => path)))
   issues.push(...rules.filter(({ path }) => !listed.has(path)))
   if (issues.length > 0)
     throw new InputError(

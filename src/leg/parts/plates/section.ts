@@ -14,8 +14,8 @@ export const plate = {
   thickness: { kind: 'length', above: 0, max: '100 mm' },
   /** Width and height of the plate. */
   size,
-  /** Emissivity of the plate. Default: 0.9. */
-  emissivity: { kind: 'ratio', above: 0, max: 1, default: 0.9, because: 'plastics generally 0.85 to 0.95', level: 'unverified' },
+  /** Emissivity of the plate: about 0.09 for bare aluminium sheet, 0.8 anodised. A plate of metal without a sink must give it. Default: 0.9. */
+  emissivity: { kind: 'ratio', above: 0, max: 1, default: 0.9, because: 'printed plastics generally 0.85 to 0.95', level: 'unverified' },
   /** Contact conductance between motor and plate. Default: 1500 W/(m^2 K). */
   contactConductance: {
     kind: 'heatTransferCoefficient',
