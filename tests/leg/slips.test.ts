@@ -36,6 +36,12 @@ describe('a slip of a builder gets one message that says what to write', () => {
       /plates\.hipPlate\.emissivity/,
       '0.8 anodised',
     ],
+    [
+      'the surface of a sink left open',
+      edited(heath, ', emissivity: 0.85 }', ' }'),
+      /plates\.bodyPlate\.sink\.emissivity/,
+      'bare aluminium',
+    ],
     ['a decimal comma', edited(earlier, 'mass: 10.5 kg', 'mass: 10,5 kg'), /robot\.mass/, "write '10.5 kg' with a point"],
     ['a decimal comma within braces', edited(heath, 'wall: 2.4 mm', 'wall: 2,4 mm'), /line 68, column 96/, 'write 2.4 mm with a point'],
     ['a decimal comma within brackets', edited(earlier, '[8 mm, 8 mm,', '[8,5 mm, 8 mm,'), /line 87/, 'write 8.5 mm with a point'],

@@ -2,27 +2,30 @@ import { isRecord } from '../../formula/index.js'
 import { materialOf } from '../schema/tables.js'
 import { entriesOf, type PartlyLeg, type Report } from './partly.js'
 
+const NEEDED = 'about 0.09 for bare aluminium sheet, 0.8 anodised, 0.9 painted'
+
 /**
- * A plate of metal without a sink must give its emissivity: bare aluminium radiates a tenth of what a print does, anodised or painted nearly as much, and
- * nobody can know which it is. `given` is the document as it was written, `open` lists what
- * an earlier reading filled in: a print whose material is changed to metal must give it too.
+ * Metal that cools a motor must give its emissivity: bare aluminium radiates a tenth of what a print does, anodised or painted nearly as much, and nobody
+ * can know which it is. `given` is the document as it was written, `open` lists what an earlier reading filled in: a print whose material is changed to metal
+ * must give it too. A sink covers its plate.
  */
 export function metalPlateRules({ plates, materials }: PartlyLeg, report: Report, given: unknown, open: ReadonlySet<string>): void {
   const written = isRecord(given) && isRecord(given.plates) ? given.plates : {}
-  for (const [name, plate] of entriesOf(plates)) {
-    const own = written[name]
-    if (plate.material === undefined || plate.sink !== undefined || !isRecord(own)) continue
-    if (own.emissivity !== undefined && !open.has(`plates.${name}.emissivity`)) continue
-    if (isMetal(plate.material, materials))
-      report(
-        `plates.${name}.emissivity`,
-        undefined,
-        'is needed because the plate is of metal without a sink: about 0.09 for bare aluminium sheet, 0.8 anodised, 0.9 painted',
-      )
+  const leaves = (section: unknown, path: string) =>
+    isRecord(section) && (section.emissivity === undefined || open.has(`${path}.emissivity`))
+  for (const [name, { material, sink }] of entriesOf(plates)) {
+    const [own, path] = [written[name], `plates.${name}`]
+    if (!isRecord(own)) continue
+    if (sink !== undefined) {
+      if (leaves(own.sink, `${path}.sink`) && isMetal(sink.material, materials))
+        report(`${path}.sink.emissivity`, undefined, `is needed because the sink is of metal: ${NEEDED}`)
+    } else if (leaves(own, path) && isMetal(material, materials))
+      report(`${path}.emissivity`, undefined, `is needed because the plate is of metal without a sink: ${NEEDED}`)
   }
 }
 
-function isMetal(name: string, materials: PartlyLeg['materials']): boolean {
+function isMetal(name: string | undefined, materials: PartlyLeg['materials']): boolean {
+  if (name === undefined) return false
   try {
     return materialOf(name, materials as never).family === 'metal'
   } catch {

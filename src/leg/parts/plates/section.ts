@@ -32,7 +32,7 @@ export const plate = {
       thickness: { kind: 'length', above: 0, max: '100 mm' },
       /** Width and height of the sink. */
       size,
-      /** Emissivity of the sink. Default: 0.8. */
+      /** Emissivity of the sink: about 0.09 for bare aluminium sheet, 0.8 anodised. A sink of metal must give it. Default: 0.8. */
       emissivity: { kind: 'ratio', above: 0, max: 1, default: 0.8, because: 'anodised aluminium', level: 'unverified' },
     },
     optional: true,
