@@ -39,7 +39,7 @@ describe('a slip of a builder gets one message that says what to write', () => {
     [
       'the surface of a sink left open',
       edited(heath, ', emissivity: 0.85 }', ' }'),
-      /plates\.bodyPlate\.sink\.emissivity/,
+      /plates\.hipPlate\.sink\.emissivity/,
       'bare aluminium',
     ],
     ['a decimal comma', edited(earlier, 'mass: 10.5 kg', 'mass: 10,5 kg'), /robot\.mass/, "write '10.5 kg' with a point"],
