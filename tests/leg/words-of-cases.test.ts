@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
 import { expect, test } from 'vitest'
 import { assess, describeLeg, markdownReport } from '../../src/leg/index.js'
 
@@ -15,7 +16,7 @@ test.each(['desk', 'orchard', 'heath'])('load cases of the %s leg speak of nothi
 })
 
 test('the acceleration of free fall is written once in the leg', () => {
-  const folder = new URL('../../src/leg', import.meta.url).pathname
+  const folder = fileURLToPath(new URL('../../src/leg', import.meta.url))
   const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.ts'))
   const written = files.filter((name) => readFileSync(join(folder, name), 'utf8').includes('9.80665'))
   expect(written).toEqual(['gravity.ts'])
