@@ -149,7 +149,7 @@ describe('unreachable points', () => {
     ['with limits', limits],
     ['with limits beyond half a turn', beyondHalfTurn],
   ] as const)(
-    'nearest point agrees with brute force on 250 targets, %s',
+    'nearest point agrees with brute force on 500 targets, %s',
     (_, chosen) => {
       const leg = threeJointLeg(chosen === undefined ? demo : { ...demo, limits: chosen })
       const random = randomStream(chosen === undefined ? 3 : chosen === limits ? 4 : 5)
@@ -173,7 +173,7 @@ describe('unreachable points', () => {
             cloud.push({ q, p: foot(leg.si, q) })
           }
       let agreed = 0
-      for (let n = 0; n < 250; n++) {
+      for (let n = 0; n < 500; n++) {
         const t = [0, 1, 2].map(() => (random.uniform() - 0.5) * 1.1)
         const distance = (q: readonly number[]) => {
           const p = foot(leg.si, q)
