@@ -38,3 +38,11 @@ export const discInertia = line(
   'mass · radius² / 2',
   (x) => (x.mass * x.radius ** 2) / 2,
 )
+/** Two supports side by side, such as cheeks or bearings, share a force and hold a moment by a couple. */
+export const harderOfTwo = line(
+  'force on the harder of two supports',
+  { force: 'force', moment: 'torque', distance: 'length' },
+  'force',
+  'force / 2 + moment / distance',
+  (x) => x.force / 2 + x.moment / x.distance,
+)

@@ -31,9 +31,12 @@ export const springWire = /* @__PURE__ */ formula('materials.springWire', {
   },
   assumes: ['as drawn and at room temperature', 'stress-relieved after coiling'],
   source: [
-    { level: 'published', where: 'engineeringprep.com, problems 141 and 387: strength of spring wire as A over a power of its diameter' },
+    {
+      level: 'unverified',
+      where: 'strength as A over a power of the diameter: a reference handbook for engineering examinations, read in two worked problems',
+    },
     { level: 'unverified', where: 'hard-drawn: handbook for engineering examinations; stainless: Shigley, table of spring wires' },
-    { level: 'published', where: 'design sheet after EN 13906-2 (dsoftcon.be, spring S.202): 180 and 70 GPa, 7.90 kg/dm³ of wire 1.4310' },
+    { level: 'unverified', where: 'printed design sheet of an extension spring to EN 13906-2: 180 and 70 GPa, 7.90 kg/dm³ of wire 1.4310' },
     { level: 'unverified', where: 'EN 13906-1: 206 and 81.5 GPa of drawn, 79.5 GPa of oil-tempered carbon steel' },
   ],
   valid: {

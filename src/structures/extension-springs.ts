@@ -30,7 +30,7 @@ export const extensionSpringForce = /* @__PURE__ */ formula('structures.extensio
   ],
   assumes: ['linear above the initial tension', 'a spring only pulls'],
   source: [
-    { level: 'published', where: "Shigley's Mechanical Engineering Design, extension springs, F = F_i + k y" },
+    { level: 'unverified', where: "Shigley's Mechanical Engineering Design, extension springs, F = F_i + k y" },
     { level: 'computed', where: 'work: the integral of the pull' },
   ],
   si: ({ length, freeLength, initialTension, rate }) => {
@@ -73,7 +73,7 @@ export const extensionSpringHook = /* @__PURE__ */ formula('structures.extension
   ],
   assumes: ['the pull on the axis of the coils: half the coil diameter is its arm', 'elastic'],
   source: [
-    { level: 'published', where: "Shigley's Mechanical Engineering Design, extension springs, bending at A and torsion at B of the hook" },
+    { level: 'unverified', where: "Shigley's Mechanical Engineering Design, extension springs, bending at A and torsion at B of the hook" },
   ],
   requires: {
     coilDiameter: COIL_FITS,

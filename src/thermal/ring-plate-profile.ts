@@ -2,7 +2,7 @@ import { formula } from '../formula/index.js'
 import { besselJ0 } from '../numeric/index.js'
 import { admittanceAt, type IsotropicDepth, isotropicDepth } from './plate-depth.js'
 import { plateModes } from './plate-modes.js'
-import { ROUND_PLATE, ringOnPlate } from './ring-plate.js'
+import { RING_FITS, RING_RESOLVED, ROUND_PLATE, ringOnPlate } from './ring-plate.js'
 import { coupledAmplitudes, type RingPlate, shapeOf, TERMS } from './ring-plate-modes.js'
 
 /** A plate this thick in units of a mode hides its free face from that mode. */
@@ -59,26 +59,14 @@ export const ringPlateProfile = /* @__PURE__ */ formula('thermal.ringPlateProfil
     'uniform flux over the ring; one coefficient per face outside what the motor covers',
   ],
   requires: {
-    innerRadius: {
-      accepts: 'must be smaller than the outer radius of the ring',
-      holds: ({ innerRadius, outerRadius }) => innerRadius < outerRadius,
-    },
-    plateRadius: {
-      accepts: 'must be at least the outer radius of the ring',
-      holds: ({ outerRadius, plateRadius }) => plateRadius >= outerRadius,
-    },
+    innerRadius: RING_FITS.innerRadius,
+    plateRadius: RING_FITS.plateRadius,
     radii: {
       accepts: 'must be one or more, none beyond the plate',
       holds: ({ radii, plateRadius }) => radii.length > 0 && radii.every((radius) => radius <= plateRadius * (1 + 1e-9)),
     },
   },
-  valid: {
-    'ring at least a hundredth of the plate radius wide, which the terms of the series resolve': ({
-      innerRadius,
-      outerRadius,
-      plateRadius,
-    }) => outerRadius - innerRadius >= 0.01 * plateRadius,
-  },
+  valid: RING_RESOLVED,
   source: [
     {
       level: 'computed',

@@ -24,6 +24,30 @@ export const ROUND_PLATE = {
   underMotor: { oneOf: ['covered', 'open'], default: 'covered' },
 } as const
 
+/** What the series of a ring on a round plate needs, and where its terms resolve the ring. */
+export const RING_FITS = {
+  innerRadius: {
+    accepts: 'must be smaller than the outer radius of the ring',
+    holds: ({ innerRadius, outerRadius }: Radii) => innerRadius < outerRadius,
+  },
+  plateRadius: {
+    accepts: 'must be at least the outer radius of the ring',
+    holds: ({ outerRadius, plateRadius }: Radii) => plateRadius >= outerRadius,
+  },
+} as const
+export const RING_RESOLVED = {
+  'ring at least a hundredth of the plate radius wide, which the terms of the series resolve': ({
+    innerRadius,
+    outerRadius,
+    plateRadius,
+  }: Radii) => outerRadius - innerRadius >= 0.01 * plateRadius,
+} as const
+interface Radii {
+  readonly innerRadius: number
+  readonly outerRadius: number
+  readonly plateRadius: number
+}
+
 /**
  * Thermal resistance of a plate under a ring-shaped motor, both faces cooled: from the ring where motor and plate touch to the air. The plate is not a lump:
  * in a printed plate most of the drop is along the plate, and the fin outside plus the disc under the motor would be a third too optimistic.
@@ -43,23 +67,8 @@ export const ringOnPlate = /* @__PURE__ */ formula('thermal.ringOnPlate', {
     'round plate with an adiabatic rim, one conductivity along its faces and one through it, steady',
     'uniform flux over the ring; one coefficient per face outside what the motor covers',
   ],
-  requires: {
-    innerRadius: {
-      accepts: 'must be smaller than the outer radius of the ring',
-      holds: ({ innerRadius, outerRadius }) => innerRadius < outerRadius,
-    },
-    plateRadius: {
-      accepts: 'must be at least the outer radius of the ring',
-      holds: ({ outerRadius, plateRadius }) => plateRadius >= outerRadius,
-    },
-  },
-  valid: {
-    'ring at least a hundredth of the plate radius wide, which the terms of the series resolve': ({
-      innerRadius,
-      outerRadius,
-      plateRadius,
-    }) => outerRadius - innerRadius >= 0.01 * plateRadius,
-  },
+  requires: RING_FITS,
+  valid: RING_RESOLVED,
   source: [
     {
       level: 'computed',

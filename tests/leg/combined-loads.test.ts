@@ -22,7 +22,6 @@ describe('a rod beside the links and a foot pushed to the side act together', ()
     'boss.prised knee',
     'upperLink.sideways',
     'upperLink.sidewaysFatigue',
-    'rodCouple.link',
   ])('%s', (id) => {
     expect(near.get(id)).toBeDefined()
     expect(far.get(id)!).toBeLessThan(0.97 * near.get(id)!)

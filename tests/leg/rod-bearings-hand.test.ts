@@ -13,7 +13,8 @@ import { besideLinks } from './rod-bearing-legs.js'
 const calculation = calculationOf(legNumbers(besideLinks))
 const comparisons = comparisonsOf(calculation, CHECKS, ['drop'])
 const found = (id: string) => {
-  const one = comparisons.find(({ check }) => check.id === id)
+  const [name, joint] = id.split(' ')
+  const one = comparisons.find((each) => each.check.id === name && (joint === undefined || each.joint === joint))
   const result = one === undefined ? 'not asked' : compare(calculation, one)
   if (typeof result === 'string') throw new Error(`${id}: ${result}`)
   return result

@@ -108,7 +108,7 @@ test('what is not given is not evaluated, with the reason', () => {
   expect(why('crankBearing.static')).toBe('no ball bearing is given at the crank end of the rod')
   expect(why('crankPin.seat')).toBe('nothing is given of the crank end of the rod')
   expect(why('rod.stepped')).toBe('the rod is straight')
-  expect(why('rodCouple.link')).toBe('the rod is in the plane of the links')
+  expect(why('shaft.rodCouple')).toBe('the rod is in the plane of the links')
   expect(why('shaftStack.gape')).toBe('nothing is given of the stack on the hip shaft')
   expect(markdownReport(assess(besideLinks, { cases: ['stand'] }))).toContain('Crank and rocker of the knee are not checked as levers')
 })

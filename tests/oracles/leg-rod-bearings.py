@@ -83,15 +83,11 @@ rows["rockerPin.seat"] = [balls["seat"](S, of_pin, 4 * mm, 6 * mm)["peak"], None
 rows["rockerPin.bending"] = [of_pin / section(4 * mm), 0.85 * 1500e6]
 rows["rockerPin.shear"] = [4 / 3 * S / (pi / 4 * (4 * mm) ** 2), 0.577 * 1500e6]
 
-# ---- rod of 8 mm with a step of 0.6 mm; upper link 26 x 34 x 2.4 mm ---------------------------------------------------------------------
+# ---- rod of 8 mm with a step of 0.6 mm; bosses of the knee ------------------------------------------------------------------------------
 rows["rod.stepped"] = [S / (pi / 4 * (8 * mm) ** 2) + S * 0.6 * mm / section(8 * mm), None]
-b, h, t = 26 * mm, 34 * mm, 2.4 * mm
-second = lambda wide, deep: (wide * deep**3 - (wide - 2 * t) * (deep - 2 * t) ** 3) / 12
-area = b * h - (b - 2 * t) * (h - 2 * t)
 of_link = float(np.linalg.norm(couple))
-rows["rodCouple.link"] = [P / area + abs(drop["hipDrum"]) * h / 2 / second(b, h) + of_link * b / 2 / second(h, b), None]
 # Bosses 16 mm long on a pin of 5 mm, 20 + 0.6 + 16 mm apart; the couple adds to half of the pin's force.
-rows["rodCouple.boss"] = [(P / 2 + of_link / (36.6 * mm)) / (5 * mm * 16 * mm), None]
+rows["boss.bearing knee"] = [(P / 2 + of_link / (36.6 * mm)) / (5 * mm * 16 * mm), None]
 
 # ---- stack on the shaft of 12 mm: ring of 26 by 12.5 mm, 9 N m on the nut, 0.55 of it left ----------------------------------------------
 left = 0.55 * preload(9, 1.75 * mm, d2(12 * mm, 1.75 * mm), 17.23 * mm, 13.5 * mm)

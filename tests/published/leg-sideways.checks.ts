@@ -60,7 +60,6 @@ export const checks: Check[] = [
     what: 'tube of 1.75 and 1.25 in under 6200 lbf in',
     given: { moment: '0 N m', sidewaysMoment: '0 N m', torque: '6200 lbf in', diameter: '1.75 in', holeDiameter: '1.25 in' },
     gives: { shearStress: '7965 psi' },
-    within: '2 psi',
     source: {
       level: 'published',
       where: "Gere, Mechanics of Materials, 7th ed., section 3.3, instructor's solutions (7965 psi from a rounded 0.681 in⁴)",

@@ -20,7 +20,7 @@ const bhandari = (where: string): Source => ({
   level: 'published',
   where: `Bhandari, Design of Machine Elements, ${where}, as worked in the textbook companion 764 of FOSSEE`,
 })
-const sheet: Source = { level: 'published', where: 'design sheet after EN 13906-2 (dsoftcon.be, spring S.202, 1.6 mm wire)' }
+const sheet: Source = { level: 'unverified', where: 'printed design sheet of an extension spring of 1.6 mm wire to EN 13906-2' }
 const shigley = (where: string): Source => ({
   level: 'unverified',
   where: `Shigley's Mechanical Engineering Design, ${where}, from memory`,
@@ -75,7 +75,7 @@ export const checks: Check[] = [
       what: `Wahl factor at an index of ${index}`,
       given: { force: '100 N', wireDiameter: '1 mm', coilDiameter: [index, 'mm'] } as const,
       gives: { factor: Number(factor) },
-      within: '0.0006',
+      within: '0.000501',
       source: bhandari('example 10.3'),
     })),
     {
@@ -227,15 +227,13 @@ export const checks: Check[] = [
       what: 'music wire of 7.25 mm',
       given: { wire: 'musicWire', wireDiameter: '7.25 mm' },
       gives: { tensileStrength: '1492 MPa' },
-      within: '1 MPa',
-      source: { level: 'published', where: 'engineeringprep.com, problem 141' },
+      source: { level: 'unverified', where: 'worked problem for an engineering examination: music wire' },
     },
     {
       what: 'oil-tempered wire of 10 mm',
       given: { wire: 'oilTempered', wireDiameter: '10 mm' },
       gives: { tensileStrength: '1032 MPa' },
-      within: '1 MPa',
-      source: { level: 'published', where: 'engineeringprep.com, problem 387' },
+      source: { level: 'unverified', where: 'worked problem for an engineering examination: oil-tempered wire' },
     },
     {
       what: 'stainless wire: moduli and density',

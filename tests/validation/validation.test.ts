@@ -93,7 +93,7 @@ model and the others one value of a table. ${inside} measured values lie inside 
 |---|---|---|---|---|---|---|---|
 ${experiments.map(row).join('\n')}
 
-## What is found, and what the test stand asks for
+## What is found, and what the test stand measures
 
 A step or a coupon of the stand plan measures each of these, so that the first experiment can be your own.
 

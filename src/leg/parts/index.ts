@@ -28,8 +28,8 @@ import { gearChecks } from './transmission/gear/checks.js'
 import { gearboxChecks } from './transmission/gearbox/checks.js'
 import { outputBearingChecks } from './transmission/output-bearing/checks.js'
 import { noOutputBearing } from './transmission/output-bearing/fields.js'
-import { besidePlaneChecks } from './transmission/rod-ends/beside-plane.js'
 import { armPinChecks } from './transmission/rod-ends/pins.js'
+import { steppedRodChecks } from './transmission/rod-ends/stepped-rod.js'
 import { rodChecks } from './transmission/through-hip/checks.js'
 import { rodOf } from './transmission/through-hip/fields.js'
 import { kneeBeltChecks, kneeCordChecks } from './transmission/through-hip/stage-checks.js'
@@ -58,7 +58,7 @@ export const CHECKS: readonly Check[] = [
   ...ofPart(rodChecks, noRod),
   ...ofPart(kneeBeltChecks, noStage('belt', 'tooth belt')),
   ...ofPart(kneeCordChecks, noStage('cord', 'cord')),
-  ...ofPart(besidePlaneChecks, noRod),
+  ...ofPart(steppedRodChecks, noRod),
   ...armPinChecks,
   ...pivotChecks,
   ...ofPart(pinChecks, noPin),

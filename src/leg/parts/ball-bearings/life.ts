@@ -26,7 +26,10 @@ function atKnee(use: Use<never>, pivot: 'crank' | 'rocker', kneeAngle: number): 
   return use.run(between, { arm: pivot === 'crank' ? crankAngle : rockerAngle, rod: couplerAngle })
 }
 
-/** Angles through which the bearing of a place turns. The drum counts its whole turn against the body. */
+/**
+ * Angles through which the bearing of a place turns. The drum counts its whole turn against the body. Between crank or rocker and rod the ends of the swing are
+ * the extremes: the angle turns back where the other arm lies along the link, next to a dead point, from which the document keeps away.
+ */
 const turned = value('pivot.turned', ['pivot', 'event'], (use, at): { readonly lowest: number; readonly highest: number } => {
   const pivot = use.nameOf('pivot', at.pivot) as Pivot
   const knee: Of<'joint'> = kneeOf(use as Use<'leg'>, legOf(use))

@@ -1,4 +1,5 @@
 import { bearingEquivalentLoad, bearingStaticSafety, rodCocking, worstBallLoad } from '../../../fasteners/index.js'
+import { harderOfTwo } from '../../lines.js'
 import { line, type Of, type Use, value } from '../../run/index.js'
 import { borne } from '../hip-shaft/bearings.js'
 import { axialFactor, balls, isShock } from '../hip-shaft/fields.js'
@@ -15,13 +16,6 @@ import * as seated from './fields.js'
 import type { Pivot } from './pivots.js'
 
 const ofBoth = line('force of rod and cord on the drum', { rod: 'force', cord: 'force' }, 'force', 'rod + cord', (x) => x.rod + x.cord)
-const nearerOf = line(
-  'load of the harder bearing of a pair',
-  { load: 'force', moment: 'torque', spacing: 'length' },
-  'force',
-  'load / 2 + moment / spacing',
-  (x) => x.load / 2 + x.moment / x.spacing,
-)
 const meanOf = line(
   'pitch diameter of the balls',
   { bore: 'length', outer: 'length' },
@@ -84,7 +78,7 @@ export const axialLoad = value('pivot.axialLoad', ['pivot', 'event'], (use, at):
 /** Load across the harder of a pair; of one bearing alone its whole load. */
 export const ownLoad = value('pivot.ownLoad', ['pivot', 'event', 'air', 'age'], (use): number => {
   const spacing = use(seated.pairSpacing)
-  return spacing === undefined ? use(radialLoad) : use.run(nearerOf, { load: use(radialLoad), moment: use(moment), spacing })
+  return spacing === undefined ? use(radialLoad) : use.run(harderOfTwo, { force: use(radialLoad), moment: use(moment), distance: spacing })
 })
 
 /** Radial load alone that would load a ball as much as all loads of one bearing do. */

@@ -1,4 +1,5 @@
 import type { Field } from '../../schema/index.js'
+import { ownBearing } from '../hip-shaft/section.js'
 
 /** A cap with one screw in the end of what the bearing sits on. */
 const cap = {
@@ -25,21 +26,7 @@ export const seatedBearing = {
     /** Bearing of the table, by bore, outer diameter and width. Give this or own. */
     size: { designation: 'bearing', optional: true },
     /** Values of the bearing's own sheet. Give this or size. */
-    own: {
-      section: {
-        /** Bore. */
-        bore: { kind: 'length', above: 0, max: '300 mm' },
-        /** Outer diameter. */
-        outerDiameter: { kind: 'length', above: 0, max: '500 mm' },
-        /** Width. */
-        width: { kind: 'length', above: 0, max: '200 mm' },
-        /** Static load rating. */
-        staticRating: { kind: 'force', above: 0 },
-        /** Dynamic load rating. */
-        dynamicRating: { kind: 'force', above: 0 },
-      },
-      optional: true,
-    },
+    own: ownBearing,
     /** Distance between the middles of two such bearings. Left out: one bearing alone, which takes a tilting moment by a few balls. */
     pairSpacing: { kind: 'length', above: 0, max: '500 mm', optional: true },
     /** Outer diameter of the part round its seat: twice the least distance from the axis to a free surface. */

@@ -1,4 +1,4 @@
-import type { Fields } from '../../schema/index.js'
+import type { Field, Fields } from '../../schema/index.js'
 import { stack } from './stack-section.js'
 
 /** A shaft: a bolt drilled and tapped from its end for the screw of an end cap. */
@@ -27,27 +27,30 @@ export const shaft = {
   stack,
 } as const satisfies Fields
 
+/** Values of a ball bearing from its own sheet. */
+export const ownBearing = {
+  section: {
+    /** Bore. */
+    bore: { kind: 'length', above: 0, max: '300 mm' },
+    /** Outer diameter. */
+    outerDiameter: { kind: 'length', above: 0, max: '500 mm' },
+    /** Width. */
+    width: { kind: 'length', above: 0, max: '200 mm' },
+    /** Static load rating. */
+    staticRating: { kind: 'force', above: 0 },
+    /** Dynamic load rating. */
+    dynamicRating: { kind: 'force', above: 0 },
+  },
+  optional: true,
+} as const satisfies Field
+
 /** A pair of equal ball bearings. */
 export const bearingPair = {
   section: {
     /** Bearing of the table, by bore, outer diameter and width. Give this or own. */
     size: { designation: 'bearing', optional: true },
     /** Values of the bearing's own sheet. Give this or size. */
-    own: {
-      section: {
-        /** Bore. */
-        bore: { kind: 'length', above: 0, max: '300 mm' },
-        /** Outer diameter. */
-        outerDiameter: { kind: 'length', above: 0, max: '500 mm' },
-        /** Width. */
-        width: { kind: 'length', above: 0, max: '200 mm' },
-        /** Static load rating. */
-        staticRating: { kind: 'force', above: 0 },
-        /** Dynamic load rating. */
-        dynamicRating: { kind: 'force', above: 0 },
-      },
-      optional: true,
-    },
+    own: ownBearing,
     /** Distance between the two bearings. */
     spacing: { kind: 'length', above: 0, max: '1 m' },
     /** Distance from the nearer bearing to the plane of the leg. */

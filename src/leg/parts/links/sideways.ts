@@ -1,26 +1,19 @@
 import { combinedStress } from '../../../materials/index.js'
 import { boxCombinedStress } from '../../../structures/index.js'
 import type { Check } from '../../cases/check.js'
-import { line, type Use, value } from '../../run/index.js'
+import { type Use, value } from '../../run/index.js'
 import { stride } from '../motion/values.js'
-import { rodCouple } from '../transmission/rod-ends/couple.js'
+import { rodCouple, withRod } from '../transmission/rod-ends/couple.js'
 import { linkage } from '../transmission/through-hip/fields.js'
 import * as link from './fields.js'
 import { axialForce, bendingMoment, force } from './loads.js'
 import { enduring, enduringShear, notBrittle, shearStrength, shockStrength, strength } from './strength.js'
 
 const isUpper = (use: Use<'link'>, of: Parameters<typeof use.nameOf<'link'>>[1]): boolean => use.nameOf('link', of) === 'upper'
-export const withFoot = line(
-  'sideways moment of rod and foot',
-  { rod: 'torque', foot: 'torque' },
-  'torque',
-  'rod + foot',
-  (x) => x.rod + x.foot,
-)
 /** Bending moment of the upper link out of the plane of the leg: of the foot, and of a rod beside the links. */
-export const upperSideways = value('link.upperSidewaysMoment', ['leg', 'event'], (use) => {
+const upperSideways = value('link.upperSidewaysMoment', ['leg', 'event'], (use) => {
   const foot = use(stride).upperSidewaysMoment
-  return use(linkage) === undefined ? foot : use.run(withFoot, { rod: use(rodCouple), foot })
+  return use(linkage) === undefined ? foot : use.run(withRod, { foot, rod: use(rodCouple) })
 })
 /** Bending moment of a link out of the plane of the leg, and the torque that twists it. */
 const sidewaysMoment = value('link.sidewaysMoment', ['link', 'event'], (use, at) =>

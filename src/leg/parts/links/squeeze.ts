@@ -1,11 +1,12 @@
 import { boxSection, columnBuckling } from '../../../structures/index.js'
 import type { Check } from '../../cases/check.js'
 import { line, type Of, type Use, value } from '../../run/index.js'
-import { modulusInAir, strengthInAir } from '../materials/in-air.js'
+import { modulusInAir } from '../materials/in-air.js'
 import { footForce } from '../motion/values.js'
 import { alongAtRest, alongAxes } from '../transmission/questions.js'
 import { stageIn } from '../transmission/through-hip/stage.js'
 import * as links from './fields.js'
+import { strength } from './strength.js'
 
 const stressOf = line('stress in the upper link', { force: 'force', area: 'area' }, 'stress', 'force / area', (x) => x.force / x.area)
 const together = line(
@@ -28,9 +29,6 @@ const section = value('link.section', ['link'], (use) =>
 const atRest = value('link.squeezeAtRest', ['air', 'age'], (use) => use.at(alongAtRest, { joint: stageOf(use) }) as number)
 const stress = value('link.squeezeStress', ['link', 'air', 'age'], (use) =>
   use.run(stressOf, { force: use(atRest), area: use(section).area }),
-)
-const strength = value('link.longStrength', ['link', 'event', 'air'], (use) =>
-  use.at(strengthInAir.alongLayers, { material: use(links.material) }),
 )
 const pressed = value('link.pressed', ['link', 'event', 'air', 'age'], (use) =>
   use.run(together, { squeeze: use.at(alongAxes, { joint: stageOf(use) }) as number, foot: use(footForce) }),
@@ -61,7 +59,7 @@ export const squeezeChecks: readonly Check[] = [
     demand: stress,
     capacity: strength,
     demandIs: 'both tensions at rest along the link, over its section, on the shelf too',
-    capacityIs: 'the strength of its material along the layers for the time under load',
+    capacityIs: 'the strength of its material along the link for the time under load',
     remedy: 'less pretension, thicker walls, or a stiffer material',
   },
   {

@@ -4,7 +4,7 @@ import { length } from '../links/fields.js'
 import { isLoaded, pinLoad, stride } from '../motion/values.js'
 import { springForce } from '../springs/values.js'
 import { shaftForce } from '../transmission/questions.js'
-import { rodCouple } from '../transmission/rod-ends/couple.js'
+import { rodCouple, withRod } from '../transmission/rod-ends/couple.js'
 import { linkage } from '../transmission/through-hip/fields.js'
 import { stageIn } from '../transmission/through-hip/stage.js'
 import { boss, eyeClearance, hipHasShaft, pin } from './fields.js'
@@ -51,7 +51,6 @@ export const pinForce = value('pin.force', ['joint', 'event', 'air', 'age'], (us
   return spring === undefined ? force : use.run(withSpring, { force, spring })
 })
 
-const bothCouples = line('couples of foot and rod', { foot: 'torque', rod: 'torque' }, 'torque', 'foot + rod', (x) => x.foot + x.rod)
 /**
  * Couple that prises the pin of a joint, from a force that pushes the foot sideways and from a rod beside the plane of the links. A hip shaft turns in
  * bearings that take it off the hip pin.
@@ -61,7 +60,7 @@ export const couple = value('pin.couple', ['joint', 'event'], (use, at) => {
   if (!isKnee && use(hipHasShaft)) return 0
   const { kneeCouple, hipCouple } = use(stride)
   const foot = !use(isLoaded) ? 0 : isKnee ? kneeCouple : hipCouple
-  return use(linkage) === undefined ? foot : use.run(bothCouples, { foot, rod: use(rodCouple) })
+  return use(linkage) === undefined ? foot : use.run(withRod, { foot, rod: use(rodCouple) })
 })
 /** What the couple does to pin, eye and bosses. */
 export const prised = value('pin.prised', ['joint', 'event'], (use) => {

@@ -72,51 +72,40 @@ export const rateScatter = constant('spring.rateScatter', {
   source: { level: 'commonPractice', where: 'springs from stock keep their rate within ten per cent' },
   measuredBy: 'hang two weights on the spring, or on the joint with the drive loose, and read both lengths or angles',
 })
-const share = (id: string, typical: number, where: string, level: 'published' | 'unverified') =>
-  constant(id, { kind: 'ratio', typical, source: { level, where } })
-const TABLE = 'amesweb.info, allowable stresses of extension springs, after the Standard Handbook of Machine Design'
+const share = (id: string, typical: number, where: string) =>
+  constant(id, { kind: 'ratio', typical, source: { level: 'unverified', where } })
+const TABLE = 'Standard Handbook of Machine Design, allowable stresses of extension springs, read on a page of a calculator'
 /** Shares of the tensile strength that a spring bears at rest, by where it is stressed: of carbon steel, and of stainless wire. */
 export const shares = {
   body: {
-    carbon: share('spring.share.body', 0.45, TABLE, 'published'),
-    stainless: share('spring.share.body.stainless', 0.35, TABLE, 'published'),
+    carbon: share('spring.share.body', 0.45, TABLE),
+    stainless: share('spring.share.body.stainless', 0.35, TABLE),
   },
   hookBending: {
-    carbon: share('spring.share.hookBending', 0.75, TABLE, 'published'),
-    stainless: share('spring.share.hookBending.stainless', 0.55, TABLE, 'published'),
+    carbon: share('spring.share.hookBending', 0.75, TABLE),
+    stainless: share('spring.share.hookBending.stainless', 0.55, TABLE),
   },
   hookShear: {
-    carbon: share('spring.share.hookShear', 0.4, TABLE, 'published'),
-    stainless: share('spring.share.hookShear.stainless', 0.3, TABLE, 'published'),
+    carbon: share('spring.share.hookShear', 0.4, TABLE),
+    stainless: share('spring.share.hookShear.stainless', 0.3, TABLE),
   },
   torsion: {
-    carbon: share('spring.share.torsion', 0.7, 'EN 13906-3, permissible bending stress of torsion springs', 'unverified'),
-    stainless: share(
-      'spring.share.torsion.stainless',
-      0.6,
-      'Standard Handbook of Machine Design, torsion springs of stainless wire',
-      'unverified',
-    ),
+    carbon: share('spring.share.torsion', 0.7, 'EN 13906-3, permissible bending stress of torsion springs'),
+    stainless: share('spring.share.torsion.stainless', 0.6, 'Standard Handbook of Machine Design, torsion springs of stainless wire'),
   },
 } as const
 /** Shares of the tensile strength up to which a stress may rise from zero ten million times, not shot-peened. */
 export const enduringShares = {
-  body: share('spring.enduring.body', 0.3, 'Standard Handbook of Machine Design, extension springs, shear of the body', 'unverified'),
-  hookBending: share('spring.enduring.hookBending', 0.45, TABLE, 'published'),
-  hookShear: share(
-    'spring.enduring.hookShear',
-    0.28,
-    'Standard Handbook of Machine Design, extension springs, shear of the end',
-    'unverified',
-  ),
-  torsion: share('spring.enduring.torsion', 0.45, `${TABLE}; wire in bending`, 'published'),
+  body: share('spring.enduring.body', 0.3, 'Standard Handbook of Machine Design, extension springs, shear of the body'),
+  hookBending: share('spring.enduring.hookBending', 0.45, TABLE),
+  hookShear: share('spring.enduring.hookShear', 0.28, 'Standard Handbook of Machine Design, extension springs, shear of the end'),
+  torsion: share('spring.enduring.torsion', 0.45, `${TABLE}; wire in bending`),
 } as const
 /** Ultimate shear strength over tensile strength. */
 export const shearOverTensile = share(
   'spring.shearOverTensile',
   0.67,
   "Shigley's Mechanical Engineering Design, spring wire, S_su = 0.67 S_ut",
-  'unverified',
 )
 /** Strength of the pins that springs are hooked to. */
 export const pinStrength = constant('spring.pinStrength', {

@@ -15,3 +15,9 @@ export const coupleOf = line(
 export const rodCouple = value('rod.couple', ['leg', 'event'], (use): number =>
   use(rod.linkage) === undefined ? 0 : use.run(coupleOf, { force: use(force), distance: use(rod.planeOffset) }),
 )
+/** Why no couple of a rod acts; absent where one does. */
+export const inPlane = value('rod.isInPlane', [], (use) =>
+  use(rod.planeOffset) === 0 ? 'the rod is in the plane of the links' : undefined,
+)
+/** The couple of a foot that is pushed to the side, and of a rod beside the links. */
+export const withRod = line('couples of foot and rod', { foot: 'torque', rod: 'torque' }, 'torque', 'foot + rod', (x) => x.foot + x.rod)

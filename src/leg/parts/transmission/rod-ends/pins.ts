@@ -1,7 +1,7 @@
 import { pinBearing, pinShear, tiltedSeat } from '../../../../fasteners/index.js'
 import { roundBendingStress } from '../../../../structures/index.js'
 import type { Check } from '../../../cases/check.js'
-import { shareOfStress } from '../../../lines.js'
+import { harderOfTwo, shareOfStress } from '../../../lines.js'
 import { line, type Use, value } from '../../../run/index.js'
 import { offset } from '../../ball-bearings/fields.js'
 import { strengthInAir } from '../../materials/in-air.js'
@@ -12,21 +12,13 @@ import { pin } from '../through-hip/fields.js'
 import { coupleOf } from './couple.js'
 import { type Arm, armMaterial, cheeks, hasBearing, noArm } from './fields.js'
 
-export const apartOf = line(
+const apartOf = line(
   'distance of the cheeks of a clevis',
   { cheek: 'length', gap: 'length', lug: 'length' },
   'length',
   'lug + 2 · gap + cheek',
   (x) => x.lug + 2 * x.gap + x.cheek,
 )
-export const harderOf = line(
-  'force on the harder of two cheeks',
-  { force: 'force', moment: 'torque', distance: 'length' },
-  'force',
-  'force / 2 + moment / distance',
-  (x) => x.force / 2 + x.moment / x.distance,
-)
-
 type Loaded = Use<'pivot' | 'event'>
 /** Moment of the rod beside the middle of what holds its pin. */
 const moment = value('rodEnd.moment', ['pivot', 'event'], (use) => use.run(coupleOf, { force: use(force), distance: use(offset) }))
@@ -35,7 +27,7 @@ const seatPressure = value('rodEnd.seatPressure', ['pivot', 'event'], (use): num
   const [diameter, cheek] = [use(pin.diameter), use(pin.cheekThickness)]
   if (use(cheeks) === 1) return use.run(tiltedSeat, { force: use(force), moment: use(moment), diameter, length: cheek }).peakPressure
   const distance = use.run(apartOf, { cheek, gap: use(pin.gap), lug: use(pin.lugThickness) })
-  const harder = use.run(harderOf, { force: use(force), moment: use(moment), distance })
+  const harder = use.run(harderOfTwo, { force: use(force), moment: use(moment), distance })
   return use.run(pinBearing, { force: harder, diameter, thickness: cheek }).projectedPressure
 })
 const seatStrength = value('rodEnd.seatStrength', ['pivot', 'event', 'air'], (use) =>
