@@ -78,14 +78,14 @@ function torsion(leg: LegModel, joint: Joint, spring: SpringOf<'torsion'>) {
   const calculation = calculationFor(leg)
   const here = calculation.instances.implied(placeOf(calculation, { joint })) as never
   const rate = calculation.get(nominalTorsionRate, here)
-  const { most, mostTorque } = calculation.get(windupOfTravel, here)
+  const { most, mostTorque, energy } = calculation.get(windupOfTravel, here)
   const arm = spring.movingLeg
   const perTenth = new Quantity((rate * 0.1) / (arm * STANDARD_GRAVITY), 'mass')
   return {
     rate: String(new Quantity(rate, 'torsionalStiffness')),
     size: `, legs ${length(spring.fixedLeg)} and ${length(spring.movingLeg)}`,
     loosest: String(angle(spring.freeAngle)),
-    energy: energyText((mostTorque * most) / 2),
+    energy: energyText(energy),
     sizes: [
       { what: 'rate', value: String(new Quantity(rate, 'torsionalStiffness')) },
       { what: 'wound by at most', value: `${angle(most)}, ${torque(mostTorque)}` },

@@ -124,15 +124,16 @@ export const isSprung = value(
     use.at(springLaw, { joint: hipOf(use, at.leg) }) !== undefined || use.at(springLaw, { joint: kneeOf(use, at.leg) }) !== undefined,
 )
 
-/** How far a torsion spring is wound between two joint angles: most and least, and its torque there. */
+/** How far a torsion spring is wound between two joint angles: most and least, its torque there, and the energy that it stores at most. */
 export function windupBetween(use: Use<'joint'>, lowest: number, highest: number) {
   const law = use(torsionLaw)
-  const at = (jointAngle: number) => use.run(torsionSpringTorque, { jointAngle, ...law }).windup
-  const [one, other] = [at(lowest), at(highest)]
+  const at = (jointAngle: number) => use.run(torsionSpringTorque, { jointAngle, ...law })
+  const ends = [at(lowest), at(highest)] as const
+  const [one, other] = [ends[0].windup, ends[1].windup]
   const most = use.run(larger, { one, other })
   const least = use.run(smaller, { one, other })
   const torque = (windup: number) => use.run(wound, { rate: law.rate, windup })
-  return { most, least, mostTorque: torque(most), leastTorque: torque(least) }
+  return { most, least, mostTorque: torque(most), leastTorque: torque(least), energy: ends[one > other ? 0 : 1].energy }
 }
 /** How far an extension spring is stretched between two joint angles, and its pull there. */
 export function stretchBetween(use: Use<'joint'>, lowest: number, highest: number) {
