@@ -1,10 +1,13 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { PAGE_WIDTH } from '../../src/drawing/index.js'
-import { legDrawings } from '../../src/leg/drawings/index.js'
+import { type LegDrawing, legDrawings } from '../../src/leg/drawings/index.js'
 import { type Assessment, assess, describeLeg, type Leg } from '../../src/leg/index.js'
 import { outside, overlaps, textBoxes } from '../drawing/boxes.js'
 import { geared } from './gear-legs.js'
+import { besideLinks, singleBearings } from './rod-bearing-legs.js'
+import { sprungAndBalanced } from './sprung-legs.js'
+import { beltFirst, cordKnee } from './through-legs.js'
 
 const read = (name: string) => readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8')
 const NAMES = {
@@ -17,29 +20,30 @@ const NAMES = {
   belt: 'orchard-leg-first',
   beltRevised: 'orchard-leg-revised',
 } as const
-type Name = keyof typeof NAMES | 'geared'
-const NAME_LIST = [...(Object.keys(NAMES) as (keyof typeof NAMES)[]), 'geared'] as const
+const OTHERS = { geared, sprungAndBalanced, besideLinks, singleBearings, beltKnee: beltFirst, cordKnee }
+type Name = keyof typeof NAMES | keyof typeof OTHERS
+const NAME_LIST = [...Object.keys(NAMES), ...Object.keys(OTHERS)] as readonly Name[]
 const legs = {
   ...Object.fromEntries(Object.entries(NAMES).map(([name, file]) => [name, describeLeg(read(file))])),
-  geared,
+  ...OTHERS,
 } as Record<Name, Leg>
 const verdicts = Object.fromEntries(Object.entries(legs).map(([name, leg]) => [name, assess(leg)])) as Record<Name, Assessment>
 
-const flaws = (verdict: Assessment, only?: readonly string[]) =>
-  legDrawings(verdict, only === undefined ? {} : { only }).flatMap(({ id, svg, height }) => {
+/** All drawings of a leg, made once. */
+const drawingsOf = (name: Name): readonly LegDrawing[] => {
+  ALL[name] ??= legDrawings(verdicts[name])
+  return ALL[name]
+}
+const ALL: { [N in Name]?: readonly LegDrawing[] } = {}
+
+const flaws = (drawings: readonly LegDrawing[]) =>
+  drawings.flatMap(({ id, svg, height }) => {
     const boxes = textBoxes(svg)
     return [...overlaps(boxes), ...outside(boxes, PAGE_WIDTH, height)].map((flaw) => `${id}: ${flaw}`)
   })
 
 /** Drawings that need strides or an assessment of their own. */
 const SLOW = /^(leg|stride|year|torque-speed-.*|reserve-bars)$/
-
-/** Names of the drawings of a leg. */
-const legDrawingNames = (name: Name): readonly string[] => {
-  NAMES_OF[name] ??= legDrawings(verdicts[name]).map(({ id }) => id)
-  return NAMES_OF[name]
-}
-const NAMES_OF: { [N in Name]?: readonly string[] } = {}
 
 /** Numbers from 0 to 1 by a seed. */
 function random(seed: number): () => number {
@@ -84,7 +88,7 @@ function randomLeg(base: Leg, seed: number): Leg {
 
 describe('every drawing', () => {
   test.each(NAME_LIST)('%s design: no text lies on another or leaves the page', (name) => {
-    expect(flaws(verdicts[name])).toEqual([])
+    expect(flaws(drawingsOf(name))).toEqual([])
   })
 
   // Strides and assessments take most of the time: every fiftieth leg has all of its drawings and its own assessment, the others a third of those that need
@@ -94,11 +98,11 @@ describe('every drawing', () => {
       const i = first + k
       const name = NAME_LIST[i % NAME_LIST.length] as Name
       const leg = randomLeg(legs[name], i + 1)
-      const names = legDrawingNames(name)
+      const names = drawingsOf(name).map(({ id }) => id)
       const whole = k === 0
       const verdict = whole ? assess(leg, { cases: ['walk', 'drop'] }) : { ...verdicts[name], leg }
       const quick = names.filter((one, j) => !SLOW.test(one) && j % 3 === Math.floor(i / NAME_LIST.length) % 3)
-      return flaws(verdict, whole ? names : quick).map((flaw) => `leg ${i + 1} (${name}): ${flaw}`)
+      return flaws(legDrawings(verdict, { only: whole ? names : quick })).map((flaw) => `leg ${i + 1} (${name}): ${flaw}`)
     })
     expect(found.flat()).toEqual([])
   })

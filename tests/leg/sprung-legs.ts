@@ -33,3 +33,9 @@ export const EXTENSION = {
 
 export const torsion = withFields(plain, { 'joints.knee.spring': TORSION })
 export const extension = withFields(plain, { 'joints.knee.spring': EXTENSION })
+/** The same with a spring of each kind and counterweights at both links. */
+export const sprungAndBalanced = withFields(torsion, {
+  'joints.hip.spring': { ...EXTENSION, anchor: { ...EXTENSION.anchor, material: 'PC' } },
+  'links.upper.counterweight': { mass: '0.4 kg', beyond: '60 mm' },
+  'links.lower.counterweight': { mass: '0.25 kg', beyond: '45 mm' },
+})

@@ -6,6 +6,7 @@ import { beltDriveDrawing } from './belt-drive.js'
 import { boltDrawing } from './bolt.js'
 import { motorPatternDrawing, stackPatternDrawing } from './bolt-pattern.js'
 import { cordDriveDrawing } from './cord-drive.js'
+import { counterweightDrawing } from './counterweight.js'
 import { strideDrawing, torqueSpeedDrawing } from './curves.js'
 import { Facts } from './facts.js'
 import { ferruleDrawing } from './ferrule.js'
@@ -22,6 +23,7 @@ import { reservesDrawing } from './reserves.js'
 import { rodDriveDrawing } from './rod-drive.js'
 import { shaftDrawing } from './shaft.js'
 import { shaftEndDrawing } from './shaft-end.js'
+import { springDrawing } from './spring.js'
 import { throughDriveDrawing } from './through-drive.js'
 import { yearDrawing } from './year.js'
 
@@ -49,6 +51,7 @@ const ofJoint: readonly (readonly [name: string, draw: (facts: Facts, joint: Joi
   ['groove', grooveDrawing],
   ['ferrule', ferruleDrawing],
   ['pin', pinDrawing],
+  ['spring', springDrawing],
   ['motor', motorDrawing],
   ['bolt-pattern-motor', motorPatternDrawing],
   ['heat', heatDrawing],
@@ -83,6 +86,7 @@ const allOf = (facts: Facts): readonly (readonly [name: string, draw: Draw])[] =
   ...drivenJoints(facts.leg.x).flatMap((joint) =>
     ofDrive.map(([name, draw]) => [`${name}-${joint}`, (one: Facts) => draw(one, joint)] as const),
   ),
+  ...(['upper', 'lower'] as const).map((link) => [`counterweight-${link}`, (one: Facts) => counterweightDrawing(one, link)] as const),
   ['rod-drive', rodDriveDrawing],
   ['through-drive', throughDriveDrawing],
   ...boltsOf(facts),

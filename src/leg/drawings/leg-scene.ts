@@ -5,6 +5,7 @@ import { uprightForces } from '../parts/motion/stride-moments.js'
 import { driveMotion, jointMotion, stride } from '../parts/motion/values.js'
 import { mass } from '../parts/robot/fields.js'
 import type { CheckResult } from '../result.js'
+import { counterweightOf } from './counterweight.js'
 import type { Facts } from './facts.js'
 import { poseOfCase } from './leg-poses.js'
 import { linkSizes, pointsOf } from './pose.js'
@@ -12,9 +13,23 @@ import { isThroughHip } from './present.js'
 import { rodPose } from './rod.js'
 import { alongLines, sceneAlong } from './scene-along.js'
 import { sceneDrive } from './scene-drive.js'
+import { springSizes } from './spring-sizes.js'
 
 /** What of the leg a check belongs to. */
-export type Spot = 'hipDrive' | 'kneeDrive' | 'hip' | 'knee' | 'hipMotor' | 'kneeMotor' | 'upper' | 'lower' | 'foot' | 'rod' | 'along'
+export type Spot =
+  | 'hipDrive'
+  | 'kneeDrive'
+  | 'hip'
+  | 'knee'
+  | 'hipMotor'
+  | 'kneeMotor'
+  | 'hipSpring'
+  | 'kneeSpring'
+  | 'upper'
+  | 'lower'
+  | 'foot'
+  | 'rod'
+  | 'along'
 
 /** Where a check belongs. */
 export function spotOf({ id, joint }: CheckResult): Spot {
@@ -23,6 +38,7 @@ export function spotOf({ id, joint }: CheckResult): Spot {
   if (/^knee(Belt|Pulley|Cord|Drum|Anchor|Ferrule|Tensioner)\./.test(id)) return 'along'
   if (/^(cord|drum|anchor|tensioner|ferrule|belt|pulley|gear|gearbox|outputBearing)\./.test(id)) return `${at}Drive`
   if (/^(motor|controller|motorBolt|supply)\./.test(id)) return `${at}Motor`
+  if (id.startsWith('spring.')) return `${at}Spring`
   if (id.startsWith('upperLink')) return 'upper'
   if (id.startsWith('lowerLink')) return 'lower'
   return /^(toe|ground|robot|leg\.reach)/.test(id) ? 'foot' : at
@@ -48,10 +64,12 @@ export function sceneOf(facts: Facts, check: CheckResult) {
     /** Torque at the drum: that of the joint, unless the knee is driven from the hip axis. */
     drumTorque: facts.tried(driveMotion, { ...names, joint })?.torque,
     drive: sceneDrive(facts, names, joint),
+    spring: springSizes(facts, joint),
   }))
   const rod = rodPose(facts, pose)
   return {
     rod,
+    weights: { upper: counterweightOf(facts, 'upper'), lower: counterweightOf(facts, 'lower') },
     along: sceneAlong(facts),
     alongText: alongLines(facts, names),
     throughHip: isThroughHip(facts),

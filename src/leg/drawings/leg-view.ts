@@ -15,6 +15,8 @@ import { amountTexts } from '../assess/sentence.js'
 import { reserveText } from '../report/content.js'
 import type { CheckResult } from '../result.js'
 import { drawAlong } from './draw-along.js'
+import { drawSpring } from './draw-spring.js'
+import { drawWeights } from './draw-weights.js'
 import { sign } from './facts.js'
 import { type Scene, type Spot, spotOf } from './leg-scene.js'
 import type { LinkSizes } from './pose.js'
@@ -40,9 +42,15 @@ export function drawPose(figure: Figure, scene: Scene, check: CheckResult, part:
     ['lower', [(knee[0] + foot[0]) / 2, (knee[1] + foot[1]) / 2]],
     ['foot', foot],
   ])
-  for (const { joint, limits, drumTorque, drive } of joints) {
+  drawWeights(view, scene)
+  for (const { joint, limits, drumTorque, drive, spring } of joints) {
     const centre: Point = joint === 'hip' ? [0, 0] : knee
-    limitsOf(view, limits, centre, joint === 'hip' ? 0 : pose.hip, pose[joint], links)
+    const base = joint === 'hip' ? 0 : pose.hip
+    limitsOf(view, limits, centre, base, pose[joint], links)
+    if (spring !== undefined) {
+      const line = fails && spot === `${joint}Spring` ? 'bad' : 'thick'
+      spots.set(`${joint}Spring`, drawSpring(view, spring, { joint, centre, base, angle: pose[joint], line }))
+    }
     if (drive === undefined) continue
     const axis: Point = scene.throughHip ? [0, 0] : centre
     const motor = polar(axis, drive.distance, motorAngle(scene, joint))
