@@ -2,7 +2,6 @@ import { driveResonance } from '../capstan/index.js'
 import {
   type AngleErrorSource,
   cantileverToe,
-  eccentricityError,
   encoderStep,
   type FootErrorLine,
   footError,
@@ -14,16 +13,16 @@ import { boxSection, boxTorsionalRigidity } from '../structures/index.js'
 import { Quantity } from '../units/index.js'
 import { placeOf } from './calculation.js'
 import { couplingOf } from './coupling.js'
+import { drumSources, windupSources } from './drive-errors.js'
 import { STANDARD_GRAVITY } from './gravity.js'
 import type { LegModel } from './leg-model.js'
 import { materialState } from './material-state.js'
-import { boxOf, driveOf, hasCord, JOINTS, type Joint, motorOf, toesOf } from './numbers.js'
+import { boxOf, JOINTS, type Joint, motorOf, toesOf } from './numbers.js'
 import { stiffness } from './parts/transmission/questions.js'
 import { legInertia } from './plans/control-gains.js'
 import { poseOf } from './pose.js'
 import { type SidewaysGive, sidewaysGive } from './sideways-give.js'
 import { calculationFor, caseState } from './what-if.js'
-import { windups } from './windup.js'
 
 /** How well the foot of the standing leg keeps its place. */
 export interface FootResult {
@@ -147,39 +146,6 @@ export function footResult(leg: LegModel): FootResult {
   }
 }
 
-type Both = (name: string, of: (joint: Joint) => number) => AngleErrorSource
-
-/** Windup of the drives, what friction keeps of it in cords, and free play where there is any. */
-function windupSources(leg: LegModel, { joints }: ReturnType<typeof caseState>, both: Both): AngleErrorSource[] {
-  const cords = JOINTS.filter((joint) => hasCord(leg.x, joint))
-  const name = cords.length === JOINTS.length ? 'cord windup' : 'windup of the drives'
-  const plays = JOINTS.some((joint) => joints[joint].transmission.freePlay > 0)
-  return [
-    both(`${name} at walking torque`, (joint) => joints[joint].transmission.windup),
-    ...(cords.length === 0
-      ? []
-      : [
-          both('windup that friction keeps when the torque is gone', (joint) =>
-            cords.includes(joint) ? keptWindup(leg, joint, joints[joint].drum.torque) : 0,
-          ),
-        ]),
-    ...(plays ? [both('free play of the drives', (joint) => joints[joint].transmission.freePlay)] : []),
-  ]
-}
-
-/** Drums of cords that do not run true. */
-function drumSources(leg: LegModel, both: Both): AngleErrorSource[] {
-  const cords = JOINTS.filter((joint) => hasCord(leg.x, joint))
-  if (cords.length === 0) return []
-  return [
-    both('drum out of true', (joint) => {
-      if (!cords.includes(joint)) return 0
-      const { runout } = driveOf(leg.x, joint, 'cord').drum
-      return eccentricityError.si({ eccentricity: runout / 2, trackRadius: leg.drives[joint].drumRadius, angle: 0 }).worstError
-    }),
-  ]
-}
-
 /** Stiffness of what holds the sideways hip. A leg without one is fixed to the body there. */
 function sidewaysStiffness(leg: LegModel): number {
   const drive = leg.x.joints.sidewaysHip?.drive
@@ -229,12 +195,6 @@ function beam(leg: LegModel, name: 'upper' | 'lower') {
     acrossPlane: rigidity(modulus * inertia(along, across)),
     torsion: rigidity(boxTorsionalRigidity.si({ width: across, depth: along, wall, modulus, poissonRatio })),
   }
-}
-
-/** Joint angle that is left when the torque has gone to nothing: friction in the wraps holds some of the stretch. */
-function keptWindup(leg: LegModel, joint: Joint, torque: number): number {
-  const { axialRigidity } = leg.drives[joint].cord
-  return Math.abs(windups(leg, joint, axialRigidity, [Math.abs(torque), 0])[1]!)
 }
 
 const length = (x: number) => new Quantity(x, 'length')

@@ -1,8 +1,8 @@
 /** What a change of a field means for the leg. */
 export type Direction =
   | {
-      /** The direction in which the field gets worse. */
-      readonly worse: 'more' | 'less'
+      /** The direction in which the field gets worse; a distance that counts either way gets worse away from nothing. */
+      readonly worse: 'more' | 'less' | 'away'
       /** Checks that may gain nevertheless, each with its reason. */
       readonly except?: Readonly<Record<string, string>>
     }
@@ -14,6 +14,7 @@ export type Direction =
 
 type Except = Readonly<Record<string, string>>
 const more = (except?: Except): Direction => ({ worse: 'more', ...(except && { except }) })
+const away = (except?: Except): Direction => ({ worse: 'away', ...(except && { except }) })
 const less = (except?: Except): Direction => ({ worse: 'less', ...(except && { except }) })
 const none = (reason: string): Direction => ({ none: reason })
 const range: Direction = { moves: 'range' }
@@ -28,6 +29,10 @@ const SLACKER = 'a slacker belt presses less on its pin'
 const STRIDE = 'shape of the stride: strides that are longer, slower or flatter load one joint and spare another'
 const RATIO = 'part of a ratio: torque against speed'
 const GRIP = 'more grip carries more and loads its neighbours more'
+const SPRING = 'what it takes from the drive it puts on pins, links and its own wire'
+const SLACKER_CORD = 'a slacker cord presses less along the link'
+const COPPER = 'of the same loss without load more is heat of the winding and less is drag'
+const RATE_GIVEN = 'softens the spring, and bends its wire on another radius'
 const OTHER_AGE = 'read by no check: this age counts its other field'
 
 /** The direction of every number of a leg; `*` stands for a name of the document or a joint, `#` for a place of a list. */
@@ -98,19 +103,80 @@ export const DIRECTIONS: Readonly<Record<string, Direction>> = {
   'joints.*.through.rockerAngle': none(GEOMETRY),
   'joints.*.through.diameter': less(),
   'joints.*.through.mass': none(SUPPORTED),
-  'joints.*.through.planeOffset': more(),
+  'joints.*.through.planeOffset': away(),
   'joints.*.through.pinPlanesApart': more(),
   'joints.*.through.step': more(),
+  'joints.*.through.hipTeeth': none(RATIO),
+  'joints.*.through.kneeTeeth': none(RATIO),
+  'joints.*.through.adjustment': less(),
+  'joints.*.through.pretension': none('as that of a drive'),
+  'joints.*.through.pretensionScatter': range,
+  'joints.*.through.efficiency': less(),
+  'joints.*.through.hipDrum.grooveDiameter': none(RATIO),
+  'joints.*.through.hipDrum.length': none('room for the cord, a rule of the document'),
+  'joints.*.through.hipDrum.turns': less({ 'kneeTensioner.travel': 'more turns are more cord to stretch' }),
+  'joints.*.through.kneeDrum.grooveDiameter': none(RATIO),
+  'joints.*.through.kneeDrum.bore': none('as that of a drive'),
+  'joints.*.through.kneeDrum.length': more({ 'controller.delay': SLOWER, 'sidewaysHip.hold': SUPPORTED }),
+  'joints.*.through.kneeDrum.groovePitch': less({ 'kneeTensioner.travel': 'a finer pitch winds a shorter helix' }),
+  'joints.*.through.kneeDrum.runout': foot('more'),
+  'joints.*.through.kneeDrum.throughBolts': none('as that of a drive'),
+  'joints.*.through.kneeDrum.throughBoltClampLoad': none('acts with through-bolts, which these legs have none of'),
+  'joints.*.through.friction.low': range,
+  'joints.*.through.friction.typical': none(GRIP),
+  'joints.*.through.friction.high': range,
+  'joints.*.through.anchor.postDiameter': none('as that of a drive'),
+  'joints.*.through.anchor.postLength': less(),
+  'joints.*.through.anchor.edgeDistance': less(),
+  'joints.*.through.tensioner.travel': less(),
+  'joints.*.through.tensioner.slackAtAssembly': more(),
+  'joints.*.through.pivots.*.offset': more(),
+  'joints.*.through.pivots.*.cheeks': less(),
+  'joints.*.through.pivots.*.bearing.pairSpacing': less(),
+  'joints.*.through.pivots.*.bearing.housingDiameter': less(),
+  'joints.*.through.pivots.*.bearing.seatInterference': none('a tight seat splits, a loose one lets its ring go'),
+  'joints.*.through.pivots.*.bearing.own.bore': none('bore and pin belong together'),
+  'joints.*.through.pivots.*.bearing.own.outerDiameter': none('a smaller ring leaves more wall round its seat, and presses on less of it'),
+  'joints.*.through.pivots.*.bearing.own.width': less(),
+  'joints.*.through.pivots.*.bearing.own.staticRating': less(),
+  'joints.*.through.pivots.*.bearing.own.dynamicRating': less(),
+  'joints.*.through.pivots.*.bearing.cap.tighteningTorque': none('a tighter screw holds more and is nearer to its own limit'),
+  'joints.*.through.pivots.*.bearing.cap.shoulderDiameter': less(),
+  'joints.*.through.pivots.*.bearing.cap.rimDiameter': less(),
+  'joints.*.through.pivots.*.bearing.cap.edgeDiameter': less(),
+  'joints.*.spring.rate': none(SPRING),
+  'joints.*.spring.wireDiameter': none(SPRING),
+  'joints.*.spring.coilDiameter': none(RATE_GIVEN),
+  'joints.*.spring.coils': none(SPRING),
+  'joints.*.spring.fixedLeg': none(SPRING),
+  'joints.*.spring.movingLeg': none(SPRING),
+  'joints.*.spring.freeAngle': none(SPRING),
+  'joints.*.spring.mandrel': more(),
+  'joints.*.spring.seat.length': less(),
+  'joints.*.spring.freeLength': none(SPRING),
+  'joints.*.spring.initialTension': none(SPRING),
+  'joints.*.spring.hookRadius': less(),
+  'joints.*.spring.bendRadius': less(),
+  'joints.*.spring.fixedEnd.up': none(SPRING),
+  'joints.*.spring.fixedEnd.forward': none(SPRING),
+  'joints.*.spring.movingEnd.down': none(SPRING),
+  'joints.*.spring.movingEnd.forward': none(SPRING),
+  'joints.*.spring.anchor.pinDiameter': less(),
+  'joints.*.spring.anchor.depth': none('a deeper seat bears on more, and bends its pin over a longer arm'),
+  'joints.*.spring.anchor.arm': more(),
 
   'links.hipOffset': none('wider feet tip less and load the sideways hip more'),
   'links.*.length': none(GEOMETRY),
   'links.*.mass': none(SUPPORTED),
+  'links.*.centreOfMass': none(SUPPORTED),
+  'links.*.counterweight.mass': none('balances the leg at rest, and must be moved with it'),
+  'links.*.counterweight.beyond': none('as its mass'),
   'links.*.section.box.width': less(),
   'links.*.section.box.depth': less(),
   'links.*.section.wall': less(),
 
   'motors.*.speedConstant': none('torque for each ampere against speed for each volt'),
-  'motors.*.terminalResistance': more({ 'motorBolt.slip': WARM }),
+  'motors.*.terminalResistance': more({ 'motorBolt.slip': WARM, 'spring.lost': COPPER }),
   'motors.*.noLoadCurrent': more(),
   'motors.*.noLoadVoltage': more(),
   'motors.*.polePairs': more(),
@@ -156,11 +222,11 @@ export const DIRECTIONS: Readonly<Record<string, Direction>> = {
   'cords.*.diameter': none('a thicker cord lies softer in its groove, bends harder and moves the centre line'),
   'cords.*.breakingStrength': less(),
   'cords.*.axialRigidity': none('a stiffer cord stretches less, and gains and loses more by heat'),
-  'cords.*.thermalExpansion': less(),
+  'cords.*.thermalExpansion': less({ 'upperLink.brittle': SLACKER_CORD }),
   'cords.*.designFactor': more(),
   'cords.*.leastBendRatio': more(),
   'cords.*.pretensionLeft.low': range,
-  'cords.*.pretensionLeft.typical': less(),
+  'cords.*.pretensionLeft.typical': less({ 'upperLink.brittle': SLACKER_CORD }),
   'cords.*.pretensionLeft.high': range,
   'belts.*.teeth': none('the length that fits the distance of the axes'),
   'belts.*.pitch': none('larger teeth are stronger and need larger pulleys'),
@@ -188,6 +254,9 @@ export const DIRECTIONS: Readonly<Record<string, Direction>> = {
   'pins.*.strength': less(),
   'pins.*.cheekThickness': none('a wider fork bends its pin more, and holds a couple across the leg with less force'),
   'pins.*.lugThickness': none('a thicker lug bears on more, and bends its pin over a longer span'),
+  'pins.*.bearing.pairSpacing': less(),
+  'pins.*.bearing.housingDiameter': less(),
+  'pins.*.bearing.seatInterference': none('a tight seat splits, a loose one lets its ring go'),
   'pins.*.gap': none('as the thickness of the cheeks'),
   'bosses.*.outerDiameter': less(),
   'bosses.*.hole': none('a tight hole splits, a loose one does not hold'),
@@ -205,6 +274,14 @@ export const DIRECTIONS: Readonly<Record<string, Direction>> = {
   'shafts.*.innerTighteningTorque': more(),
   'shafts.*.capThickness': less(),
   'shafts.*.capSpan': more(),
+  'shafts.*.stack.outerDiameter': less(),
+  'shafts.*.stack.innerDiameter': none('a wider hole moves the ring outwards, and leaves less of it'),
+  'shafts.*.stack.tighteningTorque': none('a tighter nut holds more and crushes what it clamps'),
+  'shafts.*.stack.clampLeft.low': range,
+  'shafts.*.stack.clampLeft.typical': less(),
+  'shafts.*.stack.clampLeft.high': range,
+  'shafts.*.stack.key.length': less(),
+  'shafts.*.stack.key.hubDiameter': less(),
   'bearings.*.spacing': less(),
   'bearings.*.overhang': more(),
   'bearings.*.seatInterference': none('a tight seat splits, a loose one lets its ring go'),
@@ -255,9 +332,9 @@ export const DIRECTIONS: Readonly<Record<string, Direction>> = {
   'loadCases.ages.aged.daysWalked': none(OTHER_AGE),
   'loadCases.ages.new.time': none(OTHER_AGE),
   'loadCases.ages.new.daysWalked': none(OTHER_AGE),
-  'loadCases.airs.normal.temperature': more(),
+  'loadCases.airs.normal.temperature': more({ 'boss.prised': 'a warm belt is slacker and presses less on its pin' }),
   'loadCases.airs.hot.temperature': more(),
-  'loadCases.airs.cold.temperature': less(),
+  'loadCases.airs.cold.temperature': less({ 'motor.runaway': 'colder air cools' }),
   'loadCases.airs.shelf.temperature': more(),
   'loadCases.airs.normal.wind': less(),
   'loadCases.airs.hot.wind': less(),
@@ -274,7 +351,7 @@ export const DIRECTIONS: Readonly<Record<string, Direction>> = {
   'loadCases.events.drop.height': more(),
   'loadCases.events.drop.feet': less(),
   'loadCases.events.drop.travel': none('as that of the hop'),
-  'loadCases.events.drop.touchDownHeight': less(),
+  'loadCases.events.drop.touchDownHeight': less({ 'sidewaysHip.hold': 'a push across acts on a shorter leg' }),
   'loadCases.events.drop.traction': more(),
   'loadCases.events.drop.lateral': more(),
   'loadCases.events.slopeUp.angle': more(),
@@ -290,4 +367,5 @@ export const patternOf = (place: readonly string[]): string =>
     .replace(/^joints\.[^.]+/, 'joints.*')
     .replace(/^links\.(upper|lower)/, 'links.*')
     .replace(/^(motors|controllers|plates|pins|bosses|bolts|shafts|bearings|cords|belts|prints|gaits)\.[^.]+/, '$1.*')
+    .replace(/\.pivots\.[^.]+/, '.pivots.*')
     .replace(/\.(stack|distances)\.\d+/, '.$1.#')

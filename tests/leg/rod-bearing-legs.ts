@@ -74,3 +74,12 @@ export const oddFourBar = withFields(read('heath-leg-first'), {
 })
 export const oddBeside = beside(oddFourBar)
 export const oddSingle = single(oddBeside)
+/** The bearings of the rod and its drum by their own sheets. */
+export const ownBearings = withFields(oddBeside, {
+  'joints.knee.through.pivots.crank.bearing': {
+    own: { bore: '4 mm', outerDiameter: '13 mm', width: '5 mm', staticRating: '410 N', dynamicRating: '1.15 kN' },
+    housingDiameter: '21 mm',
+    seatInterference: '0.008 mm',
+    retainedBy: 'press',
+  },
+})

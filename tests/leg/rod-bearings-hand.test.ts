@@ -11,7 +11,7 @@ import hand from '../oracles/leg-rod-bearings.json' with { type: 'json' }
 import { besideLinks } from './rod-bearing-legs.js'
 
 const calculation = calculationOf(legNumbers(besideLinks))
-const comparisons = comparisonsOf(calculation, CHECKS, ['drop'])
+const comparisons = comparisonsOf(calculation, CHECKS, ['drop', 'stand'])
 const found = (id: string) => {
   const [name, joint] = id.split(' ')
   const one = comparisons.find((each) => each.check.id === name && (joint === undefined || each.joint === joint))
@@ -35,6 +35,18 @@ describe('the heath carrier, dropped, its rod beside the links (oracles/leg-rod-
   test('what the clamp load of the stack closes and holds, summed over its ring', () => {
     expect(off(found('shaftStack.gape').capacity, hand.stack.gape)).toBeLessThan(1e-8)
     expect(off(found('shaftStack.tip').capacity, hand.stack.tip)).toBeLessThan(1e-8)
+  })
+
+  test('what its nut does to shaft and ring, summed over their sections', () => {
+    const tightened = (id: string, load: 'stand' | 'walk') => {
+      const one = comparisonsOf(calculation, CHECKS, [load]).find(({ check }) => check.id === id)!
+      const result = compare(calculation, one)
+      if (typeof result === 'string') throw new Error(`${id}: ${result}`)
+      return result
+    }
+    expect(off(tightened('shaftStack.tightening', 'stand').demand, hand.stack.tightening)).toBeLessThan(1e-8)
+    expect(tightened('shaftStack.tightening', 'stand').capacity).toBe(640e6)
+    expect(off(tightened('shaftStack.crush', 'walk').demand, hand.stack.crush)).toBeLessThan(1e-8)
   })
 
   test('bearings of the knee pin bear what equilibrium in space says, or a little more', () => {

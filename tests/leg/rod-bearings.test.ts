@@ -41,6 +41,9 @@ const ONLY_PAIRS: typeof WORSE = {
   'less tightening torque of the cap': (k) => ({ 'joints.knee.through.pivots.crank.bearing.cap.tighteningTorque': `${1.1 / k} N m` }),
 }
 
+/** Less torque spares the screw, its thread and what it presses on. */
+const spared = (what: string, name: string): boolean => /less tightening/.test(what) && /crush|[tT]ightening/.test(name)
+
 describe('nothing bad ever raises a reserve', () => {
   const factor = fc.double({ min: 1, max: 2, noNaN: true })
   test.each([
@@ -54,7 +57,7 @@ describe('nothing bad ever raises a reserve', () => {
         fc.property(factor, factor, (one, other) => {
           const [better, poorer] = [reservesOf(change(Math.min(one, other))), reservesOf(change(Math.max(one, other)))]
           for (const [name, reserve] of poorer) {
-            if (!MINE.test(name)) continue
+            if (!MINE.test(name) || spared(what, name)) continue
             const before = better.get(name) ?? 1000
             expect(reserve, `${what}: ${name}`).toBeLessThanOrEqual(before * (1 + 1e-9))
             if (reserve < before) moved = true

@@ -229,6 +229,7 @@ describe('documents that cannot be', () => {
     [{ ...TORSION, coils: -3 }, /spring.coils/],
     [{ ...EXTENSION, freeLength: '30 mm' }, /spring.freeLength .*must be at least that of its closed coils \(50 mm\)/],
     [{ ...EXTENSION, bendRadius: '0.9 mm' }, /spring.bendRadius .*must be more than half the wire/],
+    [{ ...EXTENSION, hookRadius: '9 mm' }, /spring.hookRadius .*must be at most half the coil \(8 mm\)/],
     [{ ...EXTENSION, movingEnd: { down: '0 mm', forward: '0 mm' } }, /spring.movingEnd .*must be at least 1 mm from the axis/],
     [{ ...EXTENSION, movingEnd: { down: '90 mm', forward: '10 mm' } }, /spring.movingEnd .*both pins could meet/],
     [{ ...EXTENSION, anchor: undefined }, /spring.anchor/],

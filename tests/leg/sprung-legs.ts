@@ -39,3 +39,14 @@ export const sprungAndBalanced = withFields(torsion, {
   'links.upper.counterweight': { mass: '0.4 kg', beyond: '60 mm' },
   'links.lower.counterweight': { mass: '0.25 kg', beyond: '45 mm' },
 })
+/** Springs at hip and knee whose rates are by wire and by sheet, counterweights on both links, and pushes across the leg. */
+export const balancedAndSprung = withFields(plain, {
+  'joints.hip.spring': { ...TORSION, winds: 'falling', freeAngle: '-10 deg' },
+  'joints.knee.spring': { ...EXTENSION, rate: '1 N/mm', hookRadius: '7 mm' },
+  'links.upper.counterweight': { mass: '0.4 kg', beyond: '60 mm' },
+  'links.lower.counterweight': { mass: '0.25 kg', beyond: '45 mm' },
+  'links.lower.centreOfMass': '70 mm',
+  'gaits.walk.lateral': 0.1,
+  'loadCases.events.hop.lateral': 0.1,
+  'loadCases.events.drop.lateral': 0.1,
+})

@@ -97,5 +97,25 @@ of_ring = np.sum(2 * pi * mid * dr)
 second_of_ring = np.sum(pi * mid**3 * dr)
 stack = {"gape": left / of_ring * second_of_ring / (13 * mm), "tip": left * 13 * mm}
 
+# ---- tightening: nut of the stack on a shaft that is bored for an M4 screw, and the screw of the crank's cap -------------------------------
+def in_thread(force, pitch, d2, friction=0.14):
+    """Torque in the thread alone, of a nut on its inclined plane."""
+    return force * d2 / 2 * np.tan(np.arctan(pitch / (pi * d2)) + np.arctan(friction / np.cos(pi / 6)))
+
+
+clamp12 = left / 0.55
+root12, hole = 12 * mm - 17 / 12 * np.sqrt(3) / 2 * 1.75 * mm, 4 * mm
+tube = np.linspace(hole / 2, root12 / 2, 200_001)
+at, step = (tube[1:] + tube[:-1]) / 2, np.diff(tube)
+tension = clamp12 / np.sum(2 * pi * at * step)
+twist = in_thread(clamp12, 1.75 * mm, d2(12 * mm, 1.75 * mm)) * (root12 / 2) / np.sum(2 * pi * at**3 * step)
+stack["tightening"] = float(np.sqrt(tension**2 + 3 * twist**2))
+stack["crush"] = float(clamp12 / of_ring)
+# Nine tenths of the yield of a class 8.8 screw M3 (640 MPa). VDI 2230-1: rise and friction of the thread added, twist plastic all over (12 T / pi d^3).
+area3 = stress_area(3 * mm, 0.5 * mm)
+torque3 = (0.5 * mm / pi + d2(3 * mm, 0.5 * mm) * 0.14 / np.cos(pi / 6)) / 2
+per_force = 12 * torque3 / (pi * np.sqrt(4 * area3 / pi) ** 3)
+rows["crankBearing.capTightening"] = [clamp / 0.7, 0.9 * 640e6 / np.sqrt(1 / area3**2 + 3 * per_force**2)]
+
 out = {"rod": S, "pin": P, "knee": of_knee, "stack": stack, "rows": {k: [float(d), None if c is None else float(c)] for k, (d, c) in rows.items()}}
 Path(__file__).with_suffix(".json").write_text(json.dumps(out, indent=1) + "\n")

@@ -32,6 +32,13 @@ function extensionRules(path: string, spring: Extension, report: Report): void {
     if (radius !== undefined && wire !== undefined && radius.si <= wire.si / 2)
       report(`${path}.${name}`, radius, `must be more than half the wire (${wire})`)
   }
+  const { hookRadius, coilDiameter } = spring
+  if (hookRadius !== undefined && coilDiameter !== undefined && hookRadius.si > (coilDiameter.si / 2) * (1 + 1e-9))
+    report(
+      `${path}.hookRadius`,
+      hookRadius,
+      `must be at most half the coil (${millimetres(coilDiameter.si / 2)}): its bending is calculated with the coil as its arm`,
+    )
   if (freeLength !== undefined && wire !== undefined && coils !== undefined && freeLength.si < wire.si * (coils.si + 1))
     report(`${path}.freeLength`, freeLength, `must be at least that of its closed coils (${millimetres(wire.si * (coils.si + 1))})`)
   endRules(path, fixedEnd, movingEnd, report)

@@ -1,5 +1,6 @@
-import { boltStrength, capCocking, preloadFromTorque } from '../../../fasteners/index.js'
+import { boltStrength, capCocking, preloadAtUtilisation, preloadFromTorque } from '../../../fasteners/index.js'
 import { line, value } from '../../run/index.js'
+import { utilisation } from '../bolts/fields.js'
 import { innerFriction, shearRatio } from '../hip-shaft/fields.js'
 import * as seated from './fields.js'
 import { axialLoad, moment } from './loads.js'
@@ -28,10 +29,10 @@ export const screwForce = value('pivot.screwForce', ['pivot', 'event'], (use): n
   return use.run(alsoAxial, { tipping, axial })
 })
 
-/** Clamp load of the cap that is left of the preload from its tightening torque. */
-export const capClamp = value('pivot.capClamp', ['pivot'], (use) => {
+/** Preload of the screw of the cap, from its tightening torque. */
+export const capPreload = value('pivot.capPreload', ['pivot'], (use) => {
   const friction = use(innerFriction)
-  const { preload } = use.run(preloadFromTorque, {
+  return use.run(preloadFromTorque, {
     torque: use(seated.cap.tighteningTorque),
     thread: use(seated.cap.thread),
     threadFriction: friction,
@@ -39,9 +40,22 @@ export const capClamp = value('pivot.capClamp', ['pivot'], (use) => {
     bearingDiameter: use(seated.cap.head).bearingDiameter,
     holeDiameter: use(seated.cap.holeDiameter),
     prevailingTorque: 0,
-  })
-  return use.run(left, { preload, share: use(seated.clampLeft) })
+  }).preload
 })
+/** Preload at the share of yield that tightening may use, torsion included. */
+export const capPreloadAllowed = value('pivot.capPreloadAllowed', ['pivot'], (use) =>
+  use.run(preloadAtUtilisation, {
+    thread: use(seated.cap.thread),
+    yieldStrength: use(seated.cap.steelOf).yieldStrength,
+    threadFriction: use(innerFriction),
+    utilisation: use(utilisation),
+    torsion: 'plastic',
+  }),
+)
+/** Clamp load of the cap that is left of that preload. */
+export const capClamp = value('pivot.capClamp', ['pivot'], (use) =>
+  use.run(left, { preload: use(capPreload), share: use(seated.clampLeft) }),
+)
 /** Load up to which the screw of the cap keeps no permanent stretch. */
 export const capProof = value(
   'pivot.capProof',

@@ -2,8 +2,8 @@ import type { Check } from '../../cases/check.js'
 import type { LegNumbers } from '../../leg-numbers.js'
 import type { Joint } from '../../numbers.js'
 import { line, value } from '../../run/index.js'
-import { capClamp, capProof, screwForce } from './cap.js'
-import { pairSpacing, retainedBy, seatedOf, sidePlayAccepted } from './fields.js'
+import { type At, capChecks } from './cap-checks.js'
+import { pairSpacing, seatedOf, sidePlayAccepted } from './fields.js'
 import { life, still, swingRemark, turns } from './life.js'
 import { ballBorne, ballLoad, legBelow, moment, radialLoad, staticBorne, staticLoad } from './loads.js'
 import { PIVOT_WORDS, type Pivot } from './pivots.js'
@@ -22,11 +22,6 @@ const notCocked = value('pivot.notCocked', ['pivot', 'event', 'air', 'age'], (us
   if (use(pairSpacing) !== undefined) return 'two bearings side by side share the moment'
   return use(moment) === 0 ? 'nothing tilts the bearing' : use(unloaded)
 })
-const noCap = value('pivot.noCap', ['pivot'], (use) => (use(retainedBy) === 'cap' ? undefined : 'no cap holds its bearing'))
-
-type Place = Pick<Check, 'id' | 'part' | 'scope' | 'of'>
-/** What the checks of one place have in common. */
-type At = (mode: string) => Place
 
 const LOAD_REMEDY = 'a larger bearing, two of them farther apart, or the rod nearer to the plane of its bearing'
 const SEAT_REMEDY = 'a wider or larger bearing, two of them, or a stronger material round the seat'
@@ -127,35 +122,6 @@ const seatChecks = (at: At): readonly Check[] => [
     demandIs: 'the force along the axis',
     capacityIs: 'the grip of the press fit with the pressure that temperature and relaxation leave',
     remedy: 'shoulder and cap, or adhesive',
-  },
-]
-
-const capChecks = (at: At): readonly Check[] => [
-  {
-    ...at('capLift'),
-    mode: 'lifts its cap',
-    consequence: 'fails to work',
-    kind: 'force',
-    when: ['bearsLoad'],
-    demand: screwForce,
-    capacity: capClamp,
-    unless: noCap,
-    demandIs: 'the force on the screw of the cap, which the tilting ring levers about its far edge',
-    capacityIs: 'the clamp load that is left of its preload',
-    remedy: 'two bearings side by side, a cap of larger edge, a thicker screw, or more tightening torque',
-  },
-  {
-    ...at('capScrew'),
-    mode: 'pulls the screw of its cap beyond its proof load',
-    consequence: 'breaks',
-    kind: 'force',
-    when: ['oneMoment'],
-    demand: screwForce,
-    capacity: capProof,
-    unless: noCap,
-    demandIs: 'the force on the screw of the cap, which the tilting ring levers about its far edge',
-    capacityIs: 'the proof load of the screw',
-    remedy: 'a thicker screw of the cap, or two bearings side by side',
   },
 ]
 

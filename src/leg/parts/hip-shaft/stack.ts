@@ -1,4 +1,4 @@
-import { clearanceHole, parallelKey, parallelKeySize, preloadFromTorque, ringJoint, socketHead } from '../../../fasteners/index.js'
+import { parallelKey, parallelKeySize, ringJoint } from '../../../fasteners/index.js'
 import { roundBendingStress } from '../../../structures/index.js'
 import type { Check } from '../../cases/check.js'
 import { band, field, record, reference } from '../../leaves.js'
@@ -15,26 +15,14 @@ import { rodOf } from '../transmission/through-hip/fields.js'
 import * as shaft from './fields.js'
 import { shaftCouple, shaftLoad } from './loads.js'
 import { yieldStrength } from './shaft.js'
+import { innerDiameter, material, outerDiameter, stackIn, stackPreload, stackTighteningChecks } from './stack-tightening.js'
 
-const stackIn = (x: LegNumbers) => {
-  const { stack } = shaftOf(x)
-  if (stack === undefined) throw new RangeError('nothing is given of the stack on the hip shaft')
-  return stack
-}
 const keyIn = (x: LegNumbers) => {
   const { key } = stackIn(x)
   if (key === undefined) throw new RangeError('the stack on the hip shaft has no key')
   return key
 }
-const outerDiameter = field('stack.outerDiameter', [], 'length', (x) => stackIn(x).outerDiameter)
-const innerDiameter = field('stack.innerDiameter', [], 'length', (x) => stackIn(x).innerDiameter)
-const material = reference('stack.material', [], 'material', (x) => stackIn(x).material)
-const tighteningTorque = field('stack.tighteningTorque', [], 'torque', (x) => stackIn(x).tighteningTorque)
 const clampLeft = band('stack.clampLeft', [], 'tighten the nut after a season and note by how much it turns', (x) => stackIn(x).clampLeft)
-const nut = {
-  bearingDiameter: field('stack.nutBearing', [], 'length', (x) => socketHead.si(shaftOf(x).thread).bearingDiameter),
-  holeDiameter: field('stack.nutHole', [], 'length', (x) => clearanceHole.si(shaftOf(x).thread).medium),
-}
 const key = {
   size: record('stack.keySize', [], (x) => parallelKeySize.si(keyIn(x).size)),
   length: field('stack.keyLength', [], 'length', (x) => keyIn(x).length),
@@ -74,18 +62,8 @@ const bendingStress = value('stack.bendingStress', ['leg', 'event', 'air', 'age'
   use.run(roundBendingStress, { moment: use(bending), diameter: use(shaft.thread).rootDiameter, holeDiameter: 0 }),
 )
 const joint = value('stack.joint', [], (use) => {
-  const friction = use(shaft.innerFriction)
-  const { preload } = use.run(preloadFromTorque, {
-    torque: use(tighteningTorque),
-    thread: use(shaft.thread),
-    threadFriction: friction,
-    headFriction: friction,
-    bearingDiameter: use(nut.bearingDiameter),
-    holeDiameter: use(nut.holeDiameter),
-    prevailingTorque: 0,
-  })
   const { gapMoment, tippingMoment, slipTorque } = use.run(ringJoint, {
-    clampLoad: use.run(leftOf, { preload, share: use(clampLeft) }),
+    clampLoad: use.run(leftOf, { preload: use(stackPreload), share: use(clampLeft) }),
     outerDiameter: use(outerDiameter),
     innerDiameter: use(innerDiameter),
     friction: use.at(frictionOnSteel, { material: use(material) }),
@@ -192,4 +170,5 @@ export const stackChecks: readonly Check[] = [
     capacityIs: 'the torque at which key, keyway or hub yields, without help of friction',
     remedy: 'a longer key, a thicker hub, or a metal one',
   },
+  ...stackTighteningChecks.map((check) => ({ ...check, of: noStack })),
 ]
