@@ -1,6 +1,9 @@
 import { expect, test } from 'vitest'
-import { assess, legDrawingNamed, legDrawings } from '../../src/leg/index.js'
-import { beltFirst, beltRevised, cordKnee } from './through-legs.js'
+import { PAGE_WIDTH } from '../../src/drawing/index.js'
+import { assess, describeLeg, legDrawingNamed, legDrawings, toDxf } from '../../src/leg/index.js'
+import { outside, overlaps, textBoxes } from '../drawing/boxes.js'
+import { dxfSizes } from '../drawing/dxf-sizes.js'
+import { beltFirst, beltRevised, cordKnee, cordText } from './through-legs.js'
 
 const cases = ['stand', 'walk', 'coldDrop', 'shelf'] as const
 
@@ -35,4 +38,50 @@ test('the belt that jumps is marked in the leg of the first design', () => {
   expect(drawing.answer).toContain('✕ Tooth belt along the upper link')
   expect(drawing.svg).toContain('class="badSecond"')
   expect(legDrawingNamed(assess(beltFirst, { cases }), 'rod-drive')).toBeUndefined()
+})
+
+const row = (drawing: { table: { rows: readonly (readonly string[])[] } }, name: string) =>
+  Number(drawing.table.rows.find(([one]) => one === name)![1]!.replace('−', '-'))
+const has = (diameters: readonly number[], wanted: number) => diameters.some((one) => Math.abs(one - wanted) < 2e-4)
+
+test('belt: pulleys of both stages, teeth, adjustment and the distance of the axes are drawn', () => {
+  const drawing = legDrawingNamed(assess(beltRevised, { cases }), 'through-drive')!
+  const { circles } = dxfSizes(toDxf(drawing))
+  for (const teeth of [40, 48, 120]) expect(has(circles, (5 * teeth) / Math.PI)).toBe(true)
+  for (const word of ['40 teeth', '48 teeth', 'belt 124 teeth', 'of 5, 25 wide', '±3', 'larger angles']) expect(drawing.svg).toContain(word)
+  // A belt of 124 teeth of 5 mm round pulleys of 40 and 48: length less half of both pulleys is two spans, but for what their difference adds.
+  const [span, straight] = [row(drawing, 'free span'), row(drawing, 'hip to knee, belt straight')]
+  expect(2 * straight).toBeCloseTo(620 - 5 * 44 - (5 * 8) ** 2 / (4 * Math.PI ** 2 * straight), 1)
+  expect(span).toBeCloseTo(Math.sqrt(row(drawing, 'hip to knee, tensioned') ** 2 - ((5 * 8) / (2 * Math.PI)) ** 2), 1)
+})
+
+test.each(['crossed', 'open'] as const)('%s cord: turns, anchors, tensioner and the travel of the drum are drawn', (arrangement) => {
+  const leg = describeLeg(cordText.replace('kind: cord\n      arrangement: crossed', `kind: cord\n      arrangement: ${arrangement}`))
+  const verdict = assess(leg, { cases: ['stand'] })
+  const drawing = legDrawingNamed(verdict, 'through-drive')!
+  const { circles } = dxfSizes(toDxf(drawing))
+  const cord = 1000 * leg.cords.braid!.diameter.si
+  // Rims of grooves 0.33 cord diameters deep on 52 and 64 mm, the bore of the knee drum, posts.
+  for (const diameter of [52 + 0.66 * cord, 64 + 0.66 * cord, 10, 4]) expect(has(circles, diameter)).toBe(true)
+  const [small, large] = [52 + cord, 64 + cord]
+  const apart = 165
+  const reach = (large + (arrangement === 'crossed' ? small : -small)) / 2
+  expect(row(drawing, 'free span')).toBeCloseTo(Math.sqrt(apart ** 2 - reach ** 2), 1)
+  // The drum turns with the hip, and with the knee by the ratio, against it where the spans cross.
+  const n = ((arrangement === 'crossed' ? -1 : 1) * large) / small
+  expect(row(drawing, 'turns of the drum for one of the knee')).toBeCloseTo(n, 3)
+  const [hip, knee] = [leg.joints.hip.range, leg.joints.knee.range].map(({ lowest, highest }) =>
+    [lowest, highest].map(({ si }) => (si * 180) / Math.PI),
+  )
+  const drums = hip!.flatMap((one) => knee!.map((other) => one + n * other))
+  expect(row(drawing, 'drum on the hip axis, lowest angle')).toBeCloseTo(Math.min(...drums), 1)
+  expect(row(drawing, 'drum on the hip axis, highest angle')).toBeCloseTo(Math.max(...drums), 1)
+  expect(drawing.svg).toMatch(/hip drum groove/)
+  expect(drawing.svg).toContain('Tensioner, from backed right out')
+  const grooves = legDrawingNamed(verdict, 'groove-through')!
+  expect(row(grooves, 'drum, bottom of the groove')).toBe(64)
+  for (const { id, svg, height } of [drawing, grooves]) {
+    const boxes = textBoxes(svg)
+    expect([...overlaps(boxes), ...outside(boxes, PAGE_WIDTH, height)].map((flaw) => `${id}: ${flaw}`)).toEqual([])
+  }
 })

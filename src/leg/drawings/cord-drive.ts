@@ -1,12 +1,11 @@
-import { barBlock, type Drawing, Figure, plain } from '../../drawing/index.js'
+import { type Drawing, Figure, plain } from '../../drawing/index.js'
 import type { Joint } from '../numbers.js'
-import { beddingStrain } from '../parts/transmission/cord/anchor.js'
-import { cutList } from '../plans/cut-list.js'
-import { tensionerSetting } from '../plans/tensioning.js'
+import { cordCut } from '../plans/cut-list.js'
 import { driveSizes } from './drive-sizes.js'
 import { driveFront, pinionView, windingSense } from './drive-views.js'
 import { type Facts, resultSentence } from './facts.js'
 import { hasCordDrive } from './present.js'
+import { tensionerBars } from './tensioner-bars.js'
 import { amount, angle, answerOf, checked, degrees, length, resultLines, word } from './words.js'
 
 const CHECKS = [
@@ -45,7 +44,7 @@ export function cordDriveDrawing(facts: Facts, joint: Joint): Drawing | undefine
   figure.view(pinionView(s))
   const exits = `The cord walks ${plain(s.walk, 3)} mm along the pinion over the travel. If the grooves of the drum advance by one pitch a turn, it leaves its groove at ${plain(degrees(s.exit), 2)}° at both ends of travel, square at mid travel; a lead of ${plain(s.lead, 3)} mm a turn of the drum would keep it square.`
   figure.text(exits)
-  tensioner(figure, facts, joint)
+  tensionerBars(figure, facts, cordCut(facts.leg, joint, 0))
   figure.results(resultLines(facts, CHECKS, joint))
   figure
     .say(senses, exits, ...facts.checks(CHECKS, joint).slice(0, 1).map(resultSentence))
@@ -69,27 +68,4 @@ export function cordDriveDrawing(facts: Facts, joint: Joint): Drawing | undefine
       ...facts.checks(CHECKS, joint).map(checked),
     )
   return figure.done()
-}
-
-function tensioner(figure: Figure, facts: Facts, joint: Joint): void {
-  const cut = cutList(facts.leg, 0).cords.find((one) => one.joint === joint)
-  if (cut === undefined) return
-  const { start, set, end, travel } = tensionerSetting(facts.leg, cut, facts.get(beddingStrain))
-  const mm = (x: { readonly si: number }) => 1000 * x.si
-  const rows = [
-    ['slack gone', mm(start)],
-    ['at the pretension', mm(set)],
-    ['at the end of its life', mm(end)],
-  ] as const
-  figure.block('Tensioner, from backed right out, mm of travel', (y) =>
-    barBlock(
-      {
-        to: Math.max(mm(travel), mm(end)) * 1.05,
-        rules: [{ at: mm(travel), name: `travel ${plain(mm(travel))}` }],
-        bars: rows.map(([name, to]) => ({ name, to, text: plain(to, 3), ...(to > mm(travel) ? { ink: 'bad' as const } : {}) })),
-      },
-      y,
-    ),
-  )
-  figure.rows(...rows.map(([name, to]) => length(`tensioner, ${name}`, to, 'result')), length('tensioner travel', mm(travel)))
 }

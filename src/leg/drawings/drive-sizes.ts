@@ -1,12 +1,27 @@
 import { fleetAngle, groove, leadMismatch, matchedDrumLead, pinionLength } from '../../capstan/index.js'
 import { Quantity } from '../../units/index.js'
-import type { Joint } from '../numbers.js'
+import { drivenBy, hasCord, type Joint } from '../numbers.js'
 import { canDiameter } from '../parts/motors/fields.js'
 import * as cord from '../parts/transmission/cord/fields.js'
 import { drumRadius, pinionRadius, ratio } from '../parts/transmission/cord/radii.js'
 import { branchArc, geometry } from '../parts/transmission/cord/values.js'
+import { beltSetting } from '../plans/belt-setting.js'
 import { drumRange } from '../plans/bench.js'
+import { SECOND_STAGE } from '../second-stage.js'
 import type { LegValues } from './leg-values.js'
+
+/** The second stage of a knee that belt or cord drives through the hip, as a joint. */
+export const SECOND = SECOND_STAGE as Joint
+
+/** What turns with the pinion of a drive behind it: the motor, or of the second stage the drum that the motor turns. */
+export function behindPinion(facts: LegValues, joint: Joint): { readonly diameter: number; readonly name: string } | undefined {
+  if (joint !== SECOND) return { diameter: facts.mm(canDiameter, { joint }), name: 'motor' }
+  const { x } = facts.leg
+  if (hasCord(x, 'knee')) return { diameter: 2 * facts.mm(drumRadius, { joint: 'knee' }), name: 'drum of the motor' }
+  return drivenBy(x, 'belt').includes('knee')
+    ? { diameter: 1000 * beltSetting(facts.leg, 'knee').large, name: 'pulley of the motor' }
+    : undefined
+}
 
 /** Geometry of a cord drive, mm and radians. */
 export const driveSizes = (facts: LegValues, joint: Joint) => {
@@ -24,13 +39,15 @@ export const driveSizes = (facts: LegValues, joint: Joint) => {
     bore: facts.mm(cord.drum.bore, at),
     pinionLength: facts.mm(cord.pinion.length, at),
     post: facts.mm(cord.anchor.postDiameter, at),
-    can: facts.mm(canDiameter, at),
+    behind: behindPinion(facts, joint),
+    /** What the cord is wound around. */
+    wound: joint === SECOND ? 'hip drum' : 'pinion',
     ratio: facts.get(ratio, at),
     turns: pinionWrap / (2 * Math.PI),
     span: 1000 * span,
     branch: facts.get(branchArc, at),
     /** What turns from the low to the high angle: the joint, or the drum of a knee that is driven through the hip. */
-    turning: joint === 'knee' && facts.leg.x.joints.knee.through !== undefined ? 'drum' : joint,
+    turning: joint === SECOND ? 'knee' : joint === 'knee' && facts.leg.x.joints.knee.through !== undefined ? 'drum' : joint,
     low,
     high,
     middle: (low + high) / 2,

@@ -1,5 +1,6 @@
 import { arcPoints, type Circle, motionHead, type Point, plain, polar, rectangle, tangent, View } from '../../drawing/index.js'
 import type { DriveSizes } from './drive-sizes.js'
+import { capital } from './facts.js'
 import { degrees } from './words.js'
 
 const BOTTOM = -Math.PI / 2
@@ -15,10 +16,8 @@ export function driveFront(s: DriveSizes): View {
     .circle({ ...drum, radius: s.drumRim }, 'thick', 'tone')
     .circle({ ...drum, radius: s.bore / 2 })
     .centre({ ...drum, radius: s.drum }, 1.04)
-  view
-    .circle({ ...pinion, radius: s.can / 2 }, 'hidden')
-    .circle({ ...pinion, radius: s.pinionRim }, 'thick', 'tone')
-    .centre(pinion, 1.6)
+  if (s.behind !== undefined) view.circle({ ...pinion, radius: s.behind.diameter / 2 }, 'hidden')
+  view.circle({ ...pinion, radius: s.pinionRim }, 'thick', 'tone').centre(pinion, 1.6)
   const post = polar([0, 0], s.drum * 0.78, BOTTOM + APART)
   const screw = polar([0, 0], s.drum * 0.78, BOTTOM - APART)
   branch(view, s, drum, pinion, -1, post)
@@ -32,19 +31,23 @@ export function driveFront(s: DriveSizes): View {
     view.mark(({ to: on }) => [motionHead(on(tip), on(before))], tip)
   }
   sense(drum, s.drum * 0.45, Math.PI * 0.3, Math.PI * 0.45)
-  if (s.crossed) sense(pinion, Math.max(s.pinion * 1.9, s.can * 0.33), Math.PI * 0.75, -Math.PI * 0.5)
-  else sense(pinion, Math.max(s.pinion * 1.9, s.can * 0.33), Math.PI * 0.25, Math.PI * 0.5)
+  const round = Math.max(s.pinion * (s.wound === 'pinion' ? 1.9 : 1.35), 0.33 * (s.behind?.diameter ?? 0))
+  if (s.crossed) sense(pinion, round, Math.PI * 0.75, -Math.PI * 0.5)
+  else sense(pinion, round, Math.PI * 0.25, Math.PI * 0.5)
   const spanAt = (side: 1 | -1, share: number): Point => {
     const [a, b] = tangent(drum, pinion, side, s.crossed)
     return [a[0] + share * (b[0] - a[0]), a[1] + share * (b[1] - a[1])]
   }
+  if (s.behind !== undefined) {
+    const { diameter, name } = s.behind
+    view.label([diameter * 0.35, s.distance + diameter * 0.357], `${name} Ø${plain(diameter)}`)
+  }
   return view
     .dimension([0, 0], [0, s.distance], 'left')
-    .label([s.can * 0.35, s.distance + s.can * 0.357], `motor Ø${plain(s.can)}`)
-    .label([s.pinion * 0.8, s.distance + s.pinion * 0.6], ['pinion groove', `Ø${plain(2 * s.pinion - s.cord)}`])
+    .label([s.pinion * 0.8, s.distance + s.pinion * 0.6], [`${s.wound} groove`, `Ø${plain(2 * s.pinion - s.cord)}`])
     .label(spanAt(-1, 0.55), `to ${plain(degrees(s.high), 3)}°`, { ink: 'move' })
     .label(spanAt(1, 0.25), `to ${plain(degrees(s.low), 3)}°`, { ink: 'move' })
-    .label([s.drum * 0.85, s.drum * 0.527], ['drum groove', `Ø${plain(2 * s.drum - s.cord)}`])
+    .label([s.drum * 0.85, s.drum * 0.527], [s.wound === 'pinion' ? 'drum groove' : 'knee drum groove', `Ø${plain(2 * s.drum - s.cord)}`])
     .label(post, `post Ø${plain(s.post)}`)
     .label(screw, 'tensioner')
 }
@@ -52,7 +55,7 @@ export function driveFront(s: DriveSizes): View {
 /** Which way drum, pinion and cord turn, in words. */
 export function windingSense(s: DriveSizes): string {
   const [drum, pinion] = ['counter-clockwise', s.crossed ? 'clockwise' : 'counter-clockwise']
-  return `To larger angles the drum turns ${drum} and the pinion ${pinion}, seen from the robot’s left. From the anchor on, the solid branch lies ${drum} on the drum and ${pinion} on the pinion; the dashed one the other way round.`
+  return `To larger angles the ${s.wound === 'pinion' ? 'drum' : 'knee drum'} turns ${drum} and the ${s.wound} ${pinion}, seen from the robot’s left. From the anchor on, the solid branch lies ${drum} on the ${s.wound === 'pinion' ? 'drum' : 'knee drum'} and ${pinion} on the ${s.wound}; the dashed one the other way round.`
 }
 
 /** One branch: from its anchor into the groove, along the drum, over the span, on to the pinion. */
@@ -81,7 +84,7 @@ function ends(view: View, s: DriveSizes): void {
 
 /** The turns on the pinion, its axis across. */
 export function pinionView(s: DriveSizes): View {
-  const view = new View('Pinion at mid travel, its axis across', { height: 220 })
+  const view = new View(`${capital(s.wound)} at mid travel, its axis across`, { height: 220 })
   const [half, r] = [s.pinionLength / 2, s.pinionRim]
   view.area(rectangle(-half, -r, half, r), { fill: 'tone' })
   view.line(

@@ -1,14 +1,17 @@
 import { groove } from '../../capstan/index.js'
 import { arcPoints, type Drawing, Figure, type Point, plain, View } from '../../drawing/index.js'
 import { Quantity } from '../../units/index.js'
-import type { Joint } from '../numbers.js'
+import { type Joint, jointWords } from '../numbers.js'
 import * as cord from '../parts/transmission/cord/fields.js'
 import { drumRadius, pinionRadius } from '../parts/transmission/cord/radii.js'
-import { type Facts, resultSentence } from './facts.js'
+import { beltOrCordOf } from '../second-stage.js'
+import { SECOND } from './drive-sizes.js'
+import { capital, type Facts, resultSentence } from './facts.js'
 import { hasCordDrive } from './present.js'
 import { answerOf, checked, layers, length, METAL, resultLines, word } from './words.js'
 
-const CHECKS = ['drum.groove', 'drum.hoop', 'drum.layers', 'drum.split', 'cord.bend']
+const FIRST = ['drum.groove', 'drum.hoop', 'drum.layers', 'drum.split', 'cord.bend']
+const checksOf = (joint: Joint): readonly string[] => (joint === SECOND ? FIRST.map((id) => `knee${capital(id)}`) : FIRST)
 const TURNS = 2
 
 /** Sizes of the grooves of a drive, mm. */
@@ -33,24 +36,24 @@ export type GrooveSizes = ReturnType<typeof grooveSizes>
 
 /** Profile of the grooves of a drum, as a dimensioned section. */
 export function grooveDrawing(facts: Facts, joint: Joint): Drawing | undefined {
-  if (!hasCordDrive(facts, joint)) return undefined
+  if (joint === SECOND ? beltOrCordOf(facts.leg.x)?.kind !== 'cord' : !hasCordDrive(facts, joint)) return undefined
   const s = grooveSizes(facts, joint)
-  const worst = facts.worst(CHECKS, joint)
+  const [ids, of] = [checksOf(joint), joint === SECOND ? undefined : joint]
   const figure = new Figure({
-    id: `groove-${joint}`,
-    title: `Grooves of the drum of the ${joint}, section along the axis`,
-    ...answerOf(`Grooves and drum of the ${joint}`, worst),
+    id: joint === SECOND ? 'groove-through' : `groove-${joint}`,
+    title: `Grooves of the drum of the ${jointWords(joint)}, section along the axis`,
+    ...answerOf(`Grooves and drum of the ${jointWords(joint)}`, facts.worst(ids, of)),
   })
   figure.view(profile(s))
   figure.text(
-    `Seat of ${plain(s.seat / s.cord)} and depth of ${plain(s.depth / s.cord)} cord diameters, as for rope drums.${s.metal ? '' : ' Layers are assumed to cross the axis.'} The pinion has the same grooves.`,
+    `Seat of ${plain(s.seat / s.cord)} and depth of ${plain(s.depth / s.cord)} cord diameters, as for rope drums.${s.metal ? '' : ' Layers are assumed to cross the axis.'} The ${joint === SECOND ? 'hip drum' : 'pinion'} has the same grooves.`,
   )
   figure.view(drumSection(s))
-  figure.results(resultLines(facts, CHECKS, joint))
+  figure.results(resultLines(facts, ids, of))
   figure
     .say(
       `Pitch ${plain(s.pitch)} mm, depth ${plain(s.depth)} mm, seat radius ${plain(s.seat)} mm for a cord of ${plain(s.cord)} mm. The bottom of the groove is at Ø${plain(s.drum - s.cord)} mm, the outside of the drum at Ø${plain(outside(s))} mm.`,
-      ...facts.checks(CHECKS, joint).slice(0, 1).map(resultSentence),
+      ...facts.checks(ids, of).slice(0, 1).map(resultSentence),
     )
     .rows(
       length('cord diameter', s.cord),
@@ -62,9 +65,9 @@ export function grooveDrawing(facts: Facts, joint: Joint): Drawing | undefined {
       length('drum, outside', outside(s), 'geometry'),
       length('drum length', s.drumLength),
       length('drum bore', s.bore),
-      length('pinion, bottom of the groove', s.pinion - s.cord, 'geometry'),
+      length(`${joint === SECOND ? 'hip drum' : 'pinion'}, bottom of the groove`, s.pinion - s.cord, 'geometry'),
       word('drum material', s.material),
-      ...facts.checks(CHECKS, joint).map(checked),
+      ...facts.checks(ids, of).map(checked),
     )
   return figure.done()
 }

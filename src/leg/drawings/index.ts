@@ -8,6 +8,7 @@ import { motorPatternDrawing, stackPatternDrawing } from './bolt-pattern.js'
 import { cordDriveDrawing } from './cord-drive.js'
 import { counterweightDrawing } from './counterweight.js'
 import { strideDrawing, torqueSpeedDrawing } from './curves.js'
+import { SECOND } from './drive-sizes.js'
 import { Facts } from './facts.js'
 import { ferruleDrawing } from './ferrule.js'
 import { gearPairDrawing } from './gear-pair.js'
@@ -89,6 +90,7 @@ const allOf = (facts: Facts): readonly (readonly [name: string, draw: Draw])[] =
   ...(['upper', 'lower'] as const).map((link) => [`counterweight-${link}`, (one: Facts) => counterweightDrawing(one, link)] as const),
   ['rod-drive', rodDriveDrawing],
   ['through-drive', throughDriveDrawing],
+  ['groove-through', (one) => grooveDrawing(one, SECOND)],
   ...boltsOf(facts),
   ['bolt-pattern-stack', stackPatternDrawing],
   ['hip-shaft', shaftDrawing],
