@@ -50,8 +50,9 @@ export function gamma(x: number): number {
 export function reciprocalGamma(x: number): number {
   if (x <= 0 && Math.floor(x) === x) return 0
   if (x < -170) {
-    const size = Math.exp(lnGamma(1 - x))
-    return (sinPi(x) * size) / Math.PI
+    // Half the power twice: Γ(1 − x) overflows before the result does.
+    const root = Math.exp(0.5 * lnGamma(1 - x))
+    return ((sinPi(x) * root) / Math.PI) * root
   }
   return 1 / gamma(x)
 }

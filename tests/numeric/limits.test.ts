@@ -1,6 +1,6 @@
 // Edges of what is accepted, and answers that other tests only use.
 import { describe, expect, test } from 'vitest'
-import { findRoots, minimise, reciprocalGamma, solveNonStiff, triangularQuantile } from '../../src/numeric/index.js'
+import { findRoots, fitLeastSquares, minimise, reciprocalGamma, solveNonStiff, triangularQuantile } from '../../src/numeric/index.js'
 import { integrateWithError } from '../../src/numeric/integrate.js'
 
 describe('edges', () => {
@@ -12,7 +12,13 @@ describe('edges', () => {
 
   test('one over gamma keeps its digits where gamma itself has none left', () => {
     // 30 digits of an arbitrary-precision library.
-    expect(reciprocalGamma(-170.3) / -8.734173689594704e306).toBeCloseTo(1, 11)
+    const known = [
+      [-170.3, -8.734173689594704e306],
+      [-170.7, -6.829996422928787e307],
+      [-170.9, -7.29788115606793e307],
+      [-170.99, -1.178593776545473e307],
+    ]
+    for (const [x, value] of known) expect(reciprocalGamma(x!) / value!).toBeCloseTo(1, 11)
   })
 
   test('a first step of zero is an error', () => {
@@ -55,4 +61,55 @@ describe('answers', () => {
       expect(x[1]).toBeCloseTo(-0.2, 6)
     }
   })
+})
+
+describe('a fit', () => {
+  const t = [1, 2, 3, 4]
+  const fitted = (of: (p: Float64Array, x: number, i: number) => number, start: number[]) =>
+    fitLeastSquares({
+      residuals: (p, out) => {
+        for (const [i, x] of t.entries()) out[i] = of(p, x, i)
+      },
+      start,
+      count: t.length,
+    })
+
+  test('that starts at its minimum takes no step', () => {
+    const fit = fitted(([a, b], x) => a! + b! * x - (1 + 2 * x), [1, 2])
+    expect([...fit.parameters]).toEqual([1, 2])
+    expect([fit.ended, fit.iterations, fit.evaluations]).toEqual(['converged', 1, 5])
+  })
+
+  test('is the same in other units', () => {
+    const measured = [18, 430, 8000, 163000]
+    const growth = (unit: number) => fitted(([k], x, i) => Math.exp((k! / unit) * x) - measured[i]!, [2.5 * unit]).parameters[0]! / unit
+    for (const unit of [1e-9, 1e9]) expect(growth(unit) / growth(1)).toBeCloseTo(1, 11)
+  })
+
+  test('names those that only their sum determines', () => {
+    const { rank, undetermined } = fitted(([a, b, c], x) => (a! + b!) * x + c! - x * x, [1, 1, 1])
+    expect(rank).toBe(2)
+    expect(undetermined.map(({ parameters }) => parameters)).toEqual([[0, 1]])
+    const [a, b, c] = undetermined[0]!.direction
+    expect(a! + b!).toBeCloseTo(0, 9)
+    expect(Math.abs(a!)).toBeCloseTo(Math.SQRT1_2, 9)
+    expect(c).toBeCloseTo(0, 9)
+  })
+})
+
+test('a search steps by a tenth of the start where nothing else is given, by a tenth at zero, and inwards from a limit', () => {
+  const firstSteps = (start: number[], options: Parameters<typeof minimise>[2] = {}) => {
+    const seen: number[][] = []
+    const far = (x: Float64Array) => {
+      seen.push([...x])
+      return x.reduce((sum, each) => sum + (each - 9) ** 2, 0)
+    }
+    minimise(far, start, { ...options, maxEvaluations: 10, restarts: 0 })
+    return seen.slice(1, 1 + start.length)
+  }
+  expect(firstSteps([0, 4])).toEqual([[0.1, 4], [0, 4.4]]) // biome-ignore format: rows
+  const box = { lower: [-1], upper: [1] }
+  expect(firstSteps([1], { ...box, step: [0.25] })).toEqual([[0.75]])
+  expect(firstSteps([-1], { ...box, step: [0.25] })).toEqual([[-0.75]])
+  expect(firstSteps([1], { ...box, step: [5] })).toEqual([[-1]])
 })
