@@ -3,6 +3,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { excess } from '../../src/capstan/arc.js'
 import { elasticArc } from '../../src/capstan/contact.js'
+import { fineHistory } from '../../src/capstan/fine-history.js'
 import {
   activatedCreepFactor,
   arcRecovery,
@@ -18,6 +19,7 @@ import {
   steelCable,
   wireRopeBendEfficiency,
 } from '../../src/capstan/index.js'
+import { loadPath } from '../../src/capstan/load-path.js'
 import { Quantity } from '../../src/units/index.js'
 
 interface Noted {
@@ -183,4 +185,18 @@ test('the comparison gives the ratio of the cord drive', () => {
   })
   expect(terms.ratio.cord?.atLowFriction.si).toBeCloseTo(6, 12)
   expect(terms.ratio.cord?.atHighFriction.si).toBeCloseTo(6, 12)
+})
+
+test('a history of angles is parted where its torque passes zero, not where its angle does', () => {
+  const d = {
+    ...{ axialRigidity: 35e3, pretension: 60, pinionRadius: 0.0075, drumRadius: 0.0465, span: 0.03, pinionWrap: 6 * Math.PI },
+    ...({ drumWrapTaut: 3, drumWrapSlack: 3, friction: 0.15, hold: 'clampedMidPinion' } as const),
+  }
+  // Back to a third of the angle: friction has turned the torque round by then.
+  const [up] = loadPath(d, 'torque', [2])
+  const { points, ends } = fineHistory(d, 'angle', [up!.windup, 0.2 * up!.windup])
+  const last = points[ends[1]!]!
+  expect(last.windup + last.slipped).toBeGreaterThan(0)
+  expect(last.torque).toBeLessThan(0)
+  expect(points.slice(ends[0]! + 1, ends[1]).some(({ torque }) => Math.abs(torque) < 1e-9)).toBe(true)
 })

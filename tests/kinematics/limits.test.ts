@@ -1,6 +1,15 @@
 // The edges of what is accepted and noted, and results that other tests only use.
 import { describe, expect, test } from 'vitest'
-import { cantileverToe, driveCoupling, footError, legDynamics, notchHinge, threeJointLeg } from '../../src/kinematics/index.js'
+import {
+  cantileverToe,
+  chainFromScrews,
+  driveCoupling,
+  footError,
+  legDynamics,
+  notchHinge,
+  threeJointLeg,
+  torqueSpeedChart,
+} from '../../src/kinematics/index.js'
 import { withinTurns } from '../../src/kinematics/leg-limits.js'
 import { merged } from '../../src/kinematics/longest-sum.js'
 import { bezierInto } from '../../src/kinematics/swing.js'
@@ -83,4 +92,51 @@ test('a cause that is no record is named', () => {
   const leg = threeJointLeg({ hipOffset: '58 mm', upperLink: '165 mm', lowerLink: '180 mm' })
   const angles = { sidewaysHip: '0 deg', hip: '30 deg', knee: '-60 deg' } as const
   for (const source of [null, 3]) expect(() => footError(leg, { angles, sources: [source] as never })).toThrow(/sources/)
+})
+
+test('a nearest point is called so when a quarter of twenty searches agree on it', () => {
+  const axis = { x: 0, y: 1, z: 0 }
+  const chain = chainFromScrews({
+    screws: [
+      { axis: { x: 1, y: 0, z: 0 }, point: { x: '0 mm', y: '0 mm', z: '0 mm' } },
+      { axis, point: { x: '0 mm', y: '58 mm', z: '0 mm' } },
+      { axis, point: { x: '0 mm', y: '58 mm', z: '-165 mm' } },
+    ],
+    tool: { position: { x: '0 mm', y: '58 mm', z: '-345 mm' } },
+  })
+  const limits = [
+    { lowest: '-35 deg', highest: '40 deg' },
+    { lowest: '-75 deg', highest: '60 deg' },
+    { lowest: '12 deg', highest: '140 deg' },
+  ] as const
+  const agreed: number[] = []
+  // Out of reach, at ends of the joints that only some of the searches come to.
+  for (const [x, y, z] of [
+    [-222, 451, 265],
+    [-245, 511, 214],
+    [-360, -298, 221],
+    [-297, 522, 275],
+  ] as const) {
+    const position = { x: [x, 'mm'], y: [y, 'mm'], z: [z, 'mm'] } as const
+    const { ended, agreeing, searches } = chain.inverse({ position, seed: ['0 deg', '0 deg', '30 deg'], limits, restarts: 19 })
+    expect(searches).toBe(20)
+    expect(ended).toBe(agreeing >= 5 ? 'nearestFound' : 'localStop')
+    agreed.push(agreeing)
+  }
+  expect(agreed.some((count) => count === 3 || count === 4)).toBe(true)
+  expect(agreed.some((count) => count >= 5)).toBe(true)
+})
+
+test('the chart of torque and speed draws what the motor gives, in revolutions per minute', () => {
+  const demand = { cloud: { speed: [10], torque: [1] }, peakTorque: { si: 2 }, peakSpeed: { si: 20 }, rmsTorque: { si: 1.6 } } as never
+  const name = 'what the motor gives'
+  expect(JSON.stringify(torqueSpeedChart(demand))).not.toContain(name)
+  const limit = [
+    [0, 3],
+    [100, 0],
+  ] as const
+  // 30/π revolutions per minute for each radian per second.
+  const points = JSON.stringify(torqueSpeedChart(demand, limit)).match(/\{"x":[^{}]*"what the motor gives"\}/g) as string[]
+  expect(points[0]).toContain('"x":0,"y":3,')
+  expect(points[1]).toMatch(/"x":954\.9296585\d*,"y":0,/)
 })

@@ -1,6 +1,8 @@
 // Where notes begin, and results that other tests only use.
 import { describe, expect, test } from 'vitest'
+import type { OdeSolution } from '../../src/numeric/index.js'
 import { BandedMatrix } from '../../src/thermal/banded.js'
+import { extremesOf } from '../../src/thermal/course-extremes.js'
 import {
   airProperties,
   cooledSurface,
@@ -10,6 +12,10 @@ import {
   rayleighNumber,
   ringsOnPlate,
 } from '../../src/thermal/index.js'
+import { readLosses } from '../../src/thermal/network-losses.js'
+import type { NetworkNumbers } from '../../src/thermal/network-numbers.js'
+import { courseShifts, unshifted } from '../../src/thermal/network-spread.js'
+import type { Issue } from '../../src/units/index.js'
 import { demoMotor, demoSpecification } from './demo.js'
 
 test('air has no note from −20 to 140 °C', () => {
@@ -111,4 +117,53 @@ test('cells of a plate are joined alike in either order', () => {
   const unit = (k: number) => Float64Array.from({ length: 5 }, (_, i) => (i === k ? 1 : 0))
   for (let k = 0; k < 5; k++) expect(one.times(unit(k))).toEqual(other.times(unit(k)))
   expect(Array.from(one.times(unit(3)))).toEqual([0, -0.7, 0, 0.7, 0])
+})
+
+test('the highest value of a probe along a course is that of the course between its steps', () => {
+  // One node that warms evenly, and a probe of it that peaks within the second step: sin 2t at π/4.
+  const at = (t: number, out = new Float64Array(1)) => out.fill(t)
+  const t = Float64Array.of(0, 0.6, 1.2, 1.5)
+  const solution = { size: 1, t, tEnd: 1.5, at } as unknown as OdeSolution
+  const { highest, highestAt, lowest, integral } = extremesOf(solution, [(y) => Math.sin(2 * y[0]!)])
+  expect(highest[0]).toBe(1.5)
+  expect(highest[1]).toBeCloseTo(1, 11)
+  expect(highestAt[1]).toBeCloseTo(Math.PI / 4, 5)
+  expect(lowest[1]).toBe(0)
+  expect(integral[1]).toBeCloseTo((1 - Math.cos(3)) / 2, 4)
+})
+
+test('the shift of a node that is at rest grows as its own time constant says, however short that is', () => {
+  // 1 W through 2 K/W into the air, with a conductance that is a tenth larger; the course lies still from the start.
+  const still = (capacity: number): NetworkNumbers => ({
+    ...{
+      names: ['node'],
+      fixedNames: ['air'],
+      fixed: Float64Array.of(300),
+      capacities: Float64Array.of(capacity),
+      notes: [],
+      ceiling: 1000,
+    },
+    links: [{ name: 'film', a: 0, b: 1, g: 0.5, factor: 1 }],
+    losses: [{ node: 0, on: [], watts: 1, factor: 1 }],
+    spreads: [{ cause: 'film', links: Float64Array.of(0.1), losses: Float64Array.of(0), capacities: Float64Array.of(0) }],
+  })
+  for (const timeConstant of [0.01, 1000]) {
+    const n = still(timeConstant / 2)
+    const at = (_: number, out = new Float64Array(1)) => out.fill(302)
+    const end = 5 * timeConstant
+    const shifts = courseShifts(n, { size: 1, t: Float64Array.of(0, end), tEnd: end, at } as unknown as OdeSolution, unshifted(n))
+    // To first order a tenth of the rise, reached exponentially.
+    for (const [k, time] of shifts.times.entries())
+      expect(Math.abs(shifts.rows[k]![0]![0]! / -0.2 - (1 - Math.exp(-time / timeConstant)))).toBeLessThan(0.01)
+  }
+})
+
+test('a loss in a node that the network has not is an error', () => {
+  const issues: Issue[] = []
+  expect(readLosses({ mont: '1 W', can: '2 W' }, ['mount', 'can'], ['mount', 'can', 'air'], 300, issues)).toEqual([
+    { node: 1, on: [], watts: 2, factor: 1 },
+  ])
+  expect(issues.map(({ path, accepts }) => [path, accepts])).toEqual([
+    ['nodes.mont.loss', 'must name a node: mount, can; did you mean mount?'],
+  ])
 })

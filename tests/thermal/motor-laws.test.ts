@@ -266,3 +266,18 @@ describe('several motors on one plate', () => {
     expect(() => ringOnRectangularPlate({ ...one, height: '600 mm' })).toThrow('five times')
   })
 })
+
+test('a motor settles wherever some rise sheds more heat than enters, also where a warmer guess runs away', () => {
+  // A winding far from its mount, and loss beside it that warms mount and magnets.
+  const hot = { ...machine, ...laws, torque: 0.22, windingToMount: 12 }
+  const states = new Set<string>()
+  for (let otherLoss = 0; otherLoss < 40; otherLoss += 0.5) {
+    const x = { ...hot, otherLoss }
+    let settles = false
+    for (let rise = 0.5; rise < 450 && !settles; rise *= 1.01) settles = motorStateAt(x, x.air + rise, motorState()).surplus <= 0
+    const { state } = motorBalance.si(x)
+    expect(state, `${otherLoss} W`).toBe(settles ? 'steady' : 'runaway')
+    states.add(state)
+  }
+  expect(states.size).toBe(2)
+})

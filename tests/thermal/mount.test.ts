@@ -313,6 +313,9 @@ describe('what a mount allows', () => {
     expect(text).toContain('"at":85')
     const duty = torqueDutyChart(mount, demoLimits, '2 min')
     expect(duty.description).toContain('plate')
+    // The band of each cycle, beside its line.
+    const rows = JSON.stringify(duty).match(/\{[^{}]*"low":[^{}]*\}/g) ?? []
+    expect(rows).toHaveLength(8)
   })
 })
 
