@@ -146,7 +146,7 @@ const RELAXED = 0.3
  * By how much constraints may be broken after some evaluations, where there are equalities: the goal would otherwise count for nothing until
  * the population has shrunk onto the first points that keep them. Source: T. Takahama, S. Sakai, *IEEE CEC* 2006, 1.
  */
-function relaxation(first: readonly Candidate[], evaluations: number): (used: number) => number {
+export function relaxation(first: readonly Candidate[], evaluations: number): (used: number) => number {
   const violations = first
     .map(({ violation }) => violation)
     .filter(Number.isFinite)

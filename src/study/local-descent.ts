@@ -52,7 +52,7 @@ export function descend(problem: Problem, from: Candidate, evaluations: number):
     if (there === undefined) break
     penalty = Math.min(penalty, 100 * Math.max(1, ...programme.multipliers))
     const moved = next.map((x, i) => x - (u[i] as number))
-    update(
+    dampedUpdate(
       hessian,
       moved,
       lagrangianSlope(there, programme.multipliers, n).map(
@@ -112,7 +112,7 @@ function lagrangianSlope({ slopes }: Local, multipliers: Float64Array, n: number
 }
 
 /** The damped update of the quasi-Newton matrix: it stays positive definite. */
-function update(b: Float64Array, s: Float64Array, y: Float64Array): void {
+export function dampedUpdate(b: Float64Array, s: Float64Array, y: Float64Array): void {
   const n = s.length
   const bs = s.map((_, i) => dot(b.subarray(i * n, (i + 1) * n), s))
   const sbs = dot(s, bs)

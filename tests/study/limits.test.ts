@@ -1,8 +1,13 @@
 // Errors that name what was given, whatever it was.
+import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { slackTension } from '../../src/capstan/index.js'
+import { formula } from '../../src/formula/index.js'
 import { boxSection } from '../../src/structures/index.js'
-import { normal, solveFor, sweep, uncertainty } from '../../src/study/index.js'
+import { relaxation } from '../../src/study/evolve.js'
+import { normal, optimise, solveFor, sweep, uncertainty } from '../../src/study/index.js'
+import { dampedUpdate } from '../../src/study/local-descent.js'
+import { dot, stepOf } from '../../src/study/quadratic-step.js'
 import { InputError } from '../../src/units/index.js'
 
 const issuesOf = (act: () => unknown) => {
@@ -40,6 +45,110 @@ test('a target that names no output is an error of its own', () => {
     expect(issuesOf(() => solveFor(boxSection, 'wall', { width: '10 mm', depth: '10 mm' }, target as never))[0]).toMatchObject({
       path: 'target',
     })
+})
+
+test('a formula without a number to aim at has no target', () => {
+  const words = formula('test.words', {
+    inputs: { a: 'ratio' },
+    output: { state: { oneOf: ['held', 'loose'] } },
+    source: [{ level: 'unverified', where: 'test' }],
+    si: () => ({ state: 'held' as const }),
+  })
+  for (const target of [3, { state: 'held' }])
+    expect(issuesOf(() => solveFor(words, 'a', {} as never, target as never))[0]).toMatchObject({ path: 'target' })
+})
+
+test('a constraint that does not change where the search starts counts from where it does', () => {
+  // The goal falls towards b = 1, which the constraint forbids: it is flat below a half.
+  const flat = formula('test.flat', {
+    inputs: { a: 'ratio', b: 'ratio' },
+    output: { goal: 'ratio', kept: 'ratio' },
+    source: [{ level: 'unverified', where: 'test' }],
+    si: ({ a, b }) => ({ goal: (a - 0.3) ** 2 + (b - 1) ** 2, kept: Math.max(0, b - 0.5) }),
+  })
+  const { best, state } = optimise(flat, {
+    vary: { a: { from: 0, to: 1 }, b: { from: 0, to: 1 } },
+    goals: { minimise: 'goal' },
+    constraints: { kept: { max: 0.2 } },
+  })
+  expect(state).toBe('found')
+  expect(best.inputs.a!.si).toBeCloseTo(0.3, 5)
+  expect(best.inputs.b!.si).toBeCloseTo(0.7, 6)
+})
+
+describe('the step of a local search', () => {
+  const local = (values: number[], ...slopes: number[][]) => ({
+    values: Float64Array.from(values),
+    slopes: slopes.map((row) => Float64Array.from(row)),
+  })
+
+  test('keeps a constraint that can be kept, and its multiplier balances the slopes', () => {
+    // Least (p₁ + 1)²/2 + (p₂ + 1)²/2 with p₁ ≥ −0.2 in the middle of the box: Kuhn and Tucker by hand.
+    const found = stepOf(local([0, -0.2], [1, 1], [-1, 0]), Float64Array.of(0.5, 0.5), Float64Array.of(1, 0, 0, 1), 10, 0)!
+    expect(found.step[0]).toBeCloseTo(-0.2, 12)
+    expect(found.step[1]).toBeCloseTo(-0.5, 12)
+    expect(found.multipliers[0]).toBeCloseTo(0.8, 12)
+    expect(found.pressed).toBe(false)
+  })
+
+  test('with constraints that lean on each other solves them together, none pulling and none above the penalty', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0.9, max: 0.999, noNaN: true }), fc.double({ min: 0.05, max: 3, noNaN: true }), (lean, penalty) => {
+        // Two nearly parallel constraints, both broken at the start.
+        const rows = [[-1, 0], [-lean, Math.sqrt(1 - lean * lean)]] // biome-ignore format: rows
+        const found = stepOf(
+          local([0, 0.1, 0.12], [0.3, -0.2], ...rows),
+          Float64Array.of(0.5, 0.5),
+          Float64Array.of(1, 0, 0, 1),
+          penalty,
+          0,
+        )!
+        const [first, second] = found.multipliers
+        for (const each of [first!, second!]) {
+          expect(each).toBeGreaterThanOrEqual(0)
+          expect(each).toBeLessThanOrEqual(penalty)
+        }
+        // The step is the slope's own and what the multipliers take off it, unless an end of the box stops it.
+        const free = [0, 1].map((i) => -[0.3, -0.2][i]! - first! * rows[0]![i]! - second! * rows[1]![i]!)
+        for (const i of [0, 1]) expect(found.step[i]!).toBeCloseTo(Math.min(Math.max(free[i]!, -0.5), 0.5), 9)
+        for (const [j, each] of [first!, second!].entries()) {
+          const excess = [0.1, 0.12][j]! + rows[j]![0]! * found.step[0]! + rows[j]![1]! * found.step[1]!
+          if (each === 0) expect(excess).toBeLessThan(1e-9)
+          else if (each < penalty) expect(Math.abs(excess)).toBeLessThan(1e-9)
+        }
+      }),
+    )
+  })
+})
+
+test('the quasi-Newton matrix takes the slope along the step, or a fifth of its own curvature where that is less', () => {
+  // Powell's rule, J. Nocedal, S. J. Wright, 2006, procedure 18.2: s·r is s·y or 0.2 s·B·s, and the new matrix maps s onto r.
+  const three = fc.array(fc.double({ min: -2, max: 2, noNaN: true }), { minLength: 3, maxLength: 3 })
+  fc.assert(
+    fc.property(three, three, (step, change) => {
+      const [s, y] = [Float64Array.from(step), Float64Array.from(change)]
+      fc.pre(dot(s, s) > 1e-3)
+      const b = Float64Array.of(2, 0.5, 0, 0.5, 1, 0.2, 0, 0.2, 3)
+      const own = (v: Float64Array) =>
+        dot(
+          v,
+          Float64Array.from(v, (_, i) => dot(b.subarray(3 * i, 3 * i + 3), v)),
+        )
+      const before = own(s)
+      dampedUpdate(b, s, y)
+      expect(own(s)).toBeCloseTo(Math.max(dot(s, y), 0.2 * before), 9)
+      // Still positive definite, so that the next step descends.
+      for (const v of [Float64Array.of(1, 0, 0), Float64Array.of(0, 1, -1), Float64Array.of(1, 1, 1)]) expect(own(v)).toBeGreaterThan(0)
+    }),
+  )
+})
+
+test('constraints are relaxed to what half of the first points keep, and no more after three tenths of the evaluations', () => {
+  const first = [7, Number.POSITIVE_INFINITY, 1, 30, 2, 3, Number.POSITIVE_INFINITY].map((violation) => ({ violation }) as never)
+  const slack = relaxation(first, 1000)
+  expect(slack(0)).toBe(3)
+  expect(slack(150)).toBeCloseTo(3 * 0.5 ** 5, 12)
+  expect([slack(300), slack(900)]).toEqual([0, 0])
 })
 
 test('one bad coefficient of correlation is one issue', () => {
