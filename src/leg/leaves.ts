@@ -25,9 +25,20 @@ const named = <A extends Index, T>(read: Read<A, T>) => read as unknown as (x: L
 
 const OF_LEG: Source = { level: 'assumption', where: 'the range that the specification of the leg gives' }
 
-/** A number of the document. */
-export const field = <const A extends Index = never>(id: string, by: readonly A[], kind: Kind, read: Read<A, number>): Value<number, A> =>
-  leaf(id, by, { kind, read: named(read) })
+/** How a leaf that is no field of the document stands on a sheet: what it is called, and the table that it is read from. */
+export interface Shown {
+  readonly title: string
+  readonly table?: { readonly source: readonly Source[] }
+}
+
+/** A number of the document, or of a table by a word of the document. */
+export const field = <const A extends Index = never>(
+  id: string,
+  by: readonly A[],
+  kind: Kind,
+  read: Read<A, number>,
+  shown?: Shown,
+): Value<number, A> => leaf(id, by, { kind, read: named(read), ...shown })
 
 /** A number of the document that may be absent. */
 export const optional = <const A extends Index = never>(
@@ -42,8 +53,8 @@ export const word = <T, const A extends Index = never>(id: string, by: readonly 
   leaf(id, by, { kind: 'word', read: named(read) })
 
 /** A list or a row of a table. */
-export const record = <T, const A extends Index = never>(id: string, by: readonly A[], read: Read<A, T>): Value<T, A> =>
-  leaf(id, by, { kind: 'record', read: named(read) })
+export const record = <T, const A extends Index = never>(id: string, by: readonly A[], read: Read<A, T>, shown?: Shown): Value<T, A> =>
+  leaf(id, by, { kind: 'record', read: named(read), ...shown })
 
 /** A name that stands for an instance of another index. */
 export const reference = <X extends Index, const A extends Index = never>(
@@ -64,6 +75,7 @@ export const references = <X extends Index, const A extends Index = never>(
 /** An uncertain ratio of the document. */
 export const band = <const A extends Index = never>(
   id: string,
+  title: string,
   by: readonly A[],
   measuredBy: string,
   read: Read<A, Band>,
@@ -71,6 +83,7 @@ export const band = <const A extends Index = never>(
 ): Value<number, A> => {
   const bandIn = named(read)
   return leaf(id, by, {
+    title,
     kind: 'ratio',
     read: (x: LegNumbers, names) => bandIn(x, names).typical,
     range: (x: LegNumbers, names) => {
@@ -83,6 +96,7 @@ export const band = <const A extends Index = never>(
 /** A property with its range and source. */
 export const ranged = <const A extends Index = never>(
   id: string,
+  title: string,
   by: readonly A[],
   kind: Kind,
   measuredBy: string,
@@ -90,6 +104,7 @@ export const ranged = <const A extends Index = never>(
 ): Value<number, A> => {
   const property = named(read)
   return leaf(id, by, {
+    title,
     kind,
     read: (x: LegNumbers, names) => property(x, names).si,
     range: (x: LegNumbers, names) => rangeOf(property(x, names), measuredBy),

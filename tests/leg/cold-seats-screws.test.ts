@@ -65,7 +65,7 @@ describe('checks of cold, seats, screws and loops', () => {
   test('a tension that is set too low by 7 % is in the range of every check that needs it', () => {
     const slack = as.checks.find(({ id, joint }) => id === 'cord.slack' && joint === 'knee')
     expect(slack?.range.worst as number).toBeLessThan(0.94 * (slack?.reserve as number))
-    expect(slack?.reliesOn.map(({ what }) => what)).toContain('drive setting scatter (knee)')
+    expect(slack?.reliesOn.map(({ what }) => what)).toContain('pretension of the cord as it is set over the specified one (knee)')
   })
 
   test('a slow bus drives the resonance of the cord', () => {

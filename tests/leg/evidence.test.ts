@@ -40,7 +40,7 @@ describe('the best measurement', () => {
   const found = first.bestMeasurement as NonNullable<typeof first.bestMeasurement>
   test('narrows the smallest reserve that one can narrow, and never widens it', () => {
     expect(found.check).toBe('rod.buckling')
-    expect(found.values).toContain('modulus of ASA')
+    expect(found.values).toContain('modulus of elasticity of ASA')
     expect(found.after.worst).toBeGreaterThan(found.before.worst)
     expect(found.after.best).toBeLessThan(found.before.best)
     expect(found.before).toEqual({ worst: buckling(first)?.range.worst, best: buckling(first)?.range.best })

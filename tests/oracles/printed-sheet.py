@@ -30,7 +30,7 @@ cord = {
     'load cases, events, drop: height': '60 mm', 'load cases, events, drop: feet': '2', 'load cases, events, drop: travel': '90 mm', 'load cases, events, drop: touch down height': '335 mm',
     'links, lower, section, box: width': '20 mm', 'links, lower, section, box: depth': '24 mm', 'links, lower, section: wall': '2 mm', 'load cases, airs, hot: temperature': '40 °C',
     'strength of ASA': '38 (32 to 48) MPa', 'strength of ASA when wet, as a share': '0.94 (0.88 to 1)',
-    'glass transition of ASA for strength': '103 (96 to 108) °C', 'transition margin of the material': '15 K',
+    'glass transition of ASA for strength': '103 (96 to 108) °C', 'margin below the glass transition': '15 K',
 }
 force, torque = landing_torque(10.5, 0.06, 0.09, 2, 0.165, 0.18, 0.335 - 0.09, 0.16)
 area = 20 * 24 - 16 * 20
@@ -44,7 +44,7 @@ link = {
 tension = {
     'joints, knee, drive, drum: groove diameter': '100 mm', 'joints, knee, drive, pinion: groove diameter': '14.4 mm', 'joints, knee, drive, pinion: turns': '3', 'cords, braid: diameter': '1.6 mm',
     'joints, knee, drive: centre distance': '118 mm', 'joints, knee, drive, drum: groove pitch': '2 mm', 'joints, knee, drive: pretension': '280 N', 'cords, braid: axial rigidity': '24 kN', 'cords, braid: pretension left': '0.9 (0.8 to 0.96)',
-    'joints, knee, drive, tensioner: slack at assembly': '2 mm', 'joints, knee, drive, tensioner: travel': '22 mm', 'cord bedding strain': '1 (0.5 to 2) %',
+    'joints, knee, drive, tensioner: slack at assembly': '2 mm', 'joints, knee, drive, tensioner: travel': '22 mm', 'permanent stretch of a new cord': '1 (0.5 to 2) %',
 }
 drum, pinion = (100 + 1.6) / 2, (14.4 + 1.6) / 2
 tilt = asin((drum + pinion) / 118)
@@ -57,9 +57,9 @@ tensioner = {
 fit = {
     'bosses, hip boss: hole': '3.976 mm', 'bosses, hip boss: hole scatter': '8 µm', 'bosses, hip boss: outer diameter': '15 mm', 'pins, hip pin: size': 'ISO 8734 4 mm m6',
     'load cases, airs, cold: temperature': '-2 °C', 'environment: assembly temperature': '20 °C',
-    'boss hole deviations': '2', 'boss split time': '1 h', 'thermal expansion of ASA': '95 (80 to 110) ppm/K',
-    'thermal expansion of steel 12.9': '11.9 (11.3 to 12.4) ppm/K', 'modulus of ASA': '2.1 (1.7 to 2.5) GPa',
-    'modulus saturated ratio of ASA': '0.94 (0.88 to 1)', 'modulus of steel 12.9': '207 (203 to 212) GPa', 'strain limit of ASA': '0.75 (0.5 to 1) %',
+    'standard deviations from the mean hole to the smallest hole': '2', 'duration of the full press of a boss': '1 h', 'thermal expansion of ASA': '95 (80 to 110) ppm/K',
+    'thermal expansion of steel 12.9': '11.9 (11.3 to 12.4) ppm/K', 'modulus of elasticity of ASA': '2.1 (1.7 to 2.5) GPa',
+    'modulus of ASA when wet, as a share': '0.94 (0.88 to 1)', 'modulus of elasticity of steel 12.9': '207 (203 to 212) GPa', 'strain limit of ASA': '0.75 (0.5 to 1) %',
     'share of its strength that ASA keeps for 1000 hours': '0.55 (0.5 to 0.6)',
     'Poisson’s ratio of ASA': '0.36 (0.34 to 0.41)', 'Poisson’s ratio of steel 12.9': '0.29 (0.28 to 0.3)',
 }
@@ -103,10 +103,10 @@ teeth = {
 }
 
 bolt = {
-    'bolts, plate bolts: thread': 'M5', 'bolts, plate bolts: property class': '8.8', 'bolts, plate bolts: tightening torque': '4.5 N m', 'bolts, plate bolts: friction': '0.14', 'bolts utilisation': '0.9',
-    'bolts thread (plate bolts): pitch': '800 µm', 'bolts thread (plate bolts): pitch diameter': '4.48038476 mm',
-    'bolts thread (plate bolts): stress area': '14.1825471 mm²', 'bolts property class (plate bolts): yield strength': '640 MPa',
-    'bolts head (plate bolts): bearing diameter': '8.03 mm', 'bolts hole diameter (plate bolts)': '5.5 mm',
+    'bolts, plate bolts: thread': 'M5', 'bolts, plate bolts: property class': '8.8', 'bolts, plate bolts: tightening torque': '4.5 N m', 'bolts, plate bolts: friction': '0.14', 'share of the yield strength for tightening': '0.9',
+    'thread of the plate bolts: pitch': '800 µm', 'thread of the plate bolts: pitch diameter': '4.48038476 mm',
+    'thread of the plate bolts: stress area': '14.1825471 mm²', 'steel of the plate bolts: yield strength': '640 MPa',
+    'screw head of the plate bolts: bearing diameter': '8.03 mm', 'clearance hole of the plate bolts': '5.5 mm',
 }
 d2, slope, mu = 4.48038476e-3, 0.8e-3 / (pi * 4.48038476e-3), 0.14 / cos(pi / 6)
 preload = 4.5 / (d2 / 2 * (slope + mu) / (1 - slope * mu) + 0.14 * (8.03e-3 + 5.5e-3) / 4)

@@ -1,13 +1,15 @@
+import { cordFibre, type FibreName } from '../../capstan/index.js'
 import type { Source } from '../../formula/index.js'
 import { bandText, type Kind } from '../../units/index.js'
 import { leafName } from '../assess/names.js'
 import { unitSigns } from '../assess/sentence.js'
 import type { Leg } from '../document/describe.js'
 import { propertiesOf } from '../parts/materials/fields.js'
+import { strengthOfFibre } from '../parts/transmission/cord/fields.js'
 import type { Link, Sheet, SheetLeaf, SheetMaker } from '../run/index.js'
 import type { OwnMaterial } from '../schema/field.js'
 import { materialOf } from '../schema/tables.js'
-import { exactAmount, exactAmounts, listed } from './amounts.js'
+import { exactAmount, exactAmounts } from './amounts.js'
 import { type FieldRow, fieldRows } from './fields-list.js'
 
 /** A value of a table, of a material, or a constant of the model, as it stands on the sheet. */
@@ -15,8 +17,10 @@ export interface ValueRow {
   readonly ref: string
   readonly name: string
   readonly value: string
-  /** Its source, or how it follows from fields. */
-  readonly source: Source | string
+  /** Sources of its number. */
+  readonly sources: readonly Source[]
+  /** Fields that it follows from: which row of a table, or which numbers. */
+  readonly by: readonly string[]
 }
 
 /** The leaves of a sheet: where each number that goes into a step was given. */
@@ -73,9 +77,10 @@ export class Origins {
     const ref = `${constant ? 'C' : 'T'}${rows.length + 1}`
     rows.push({
       ref,
-      name: leafName(leaf.id, leaf.names as Readonly<Record<string, string>>, whole === undefined ? path : outer),
+      name: leafName(leaf.id, leaf.names as Readonly<Record<string, string>>, whole === undefined ? path : outer, leaf.title),
       value: whole === undefined ? textOf(leaf, at(leaf.value, path) as number, kind) : exactAmounts(kind, whole),
-      source: this.#sourceOf(leaf, reads),
+      sources: this.#sourcesOf(leaf),
+      by: [...new Set(reads.flatMap(({ path }) => this.#rowOf(path)?.ref ?? []))],
     })
     if (whole !== undefined) this.#refs.set(`${number} ${outer} list`, ref)
     return ref
@@ -85,19 +90,25 @@ export class Origins {
     return this.#byPath.get(path) ?? this.#byPath.get(path.replace(/\.(typical|si|value)$/, ''))
   }
 
-  #sourceOf(leaf: SheetLeaf, reads: readonly { readonly path: string }[]): Source | string {
+  #sourcesOf(leaf: SheetLeaf): readonly Source[] {
     const { material } = leaf.names as { readonly material?: string }
-    if (leaf.range !== undefined) return leaf.range.source
-    if (leaf.source !== undefined) return leaf.source
-    if (material !== undefined) {
-      const record = materialOf(material, this.#leg.materials as Readonly<Record<string, OwnMaterial>> | undefined)
-      const property = propertiesOf(leaf.id).find((each) => record[each] !== undefined)
-      return (property === undefined ? undefined : record[property]?.source) ?? 'by the kind of the material'
-    }
-    const rows = [...new Set(reads.flatMap(({ path }) => this.#rowOf(path)?.ref ?? []))]
-    return rows.length === 0 ? 'by definition' : `table, by ${listed(rows)}`
+    if (leaf.range !== undefined) return [leaf.range.source]
+    if (leaf.source !== undefined) return [leaf.source]
+    if (leaf.id === strengthOfFibre.id) return [this.#fibreOf(leaf).strength.source]
+    if (material === undefined) return leaf.table?.source ?? []
+    const record = materialOf(material, this.#leg.materials as Readonly<Record<string, OwnMaterial>> | undefined)
+    const property = propertiesOf(leaf.id).find((each) => record[each] !== undefined)
+    return [(property === undefined ? undefined : record[property]?.source) ?? NOTHING_LOST]
+  }
+
+  #fibreOf(leaf: SheetLeaf) {
+    const { cord } = leaf.names as { readonly cord: string }
+    return cordFibre((this.#leg.cords as NonNullable<Leg['cords']>)[cord]?.fibre as FibreName)
   }
 }
+
+/** Where the record of a material has no value for what time, load or water takes from its strength. */
+const NOTHING_LOST: Source = { level: 'assumption', where: 'a material of this kind loses nothing' }
 
 /** What stands at a path of a value. */
 const at = (value: unknown, path: string): unknown =>

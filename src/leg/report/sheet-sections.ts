@@ -85,13 +85,24 @@ function specificationSection({ fields }: Origins): Block {
 
 const reason = ({ level, where }: Source): string => `${remarkWords(where)} (${EVIDENCE[level] ?? level})`
 
+/** Sources of a value and the fields that it follows from. */
+const originOf = (sources: readonly Piece[], by: readonly string[]): readonly Piece[] => [
+  ...sources,
+  ...(by.length === 0
+    ? []
+    : [
+        sources.length === 0 ? 'from ' : ', for ',
+        ...by.flatMap((ref, i): Piece[] => [i === 0 ? '' : ', ', { text: `[${ref}]`, to: ref }]),
+      ]),
+]
+
 /** Values of tables and materials, and constants of the model, which steps refer to. */
 function valuesSection({ tables, constants }: Origins, sources: Sources): Block {
   const list = (caption: string, rows: readonly ValueRow[]) =>
     table(
       caption,
       ['no.', 'value of', 'value', 'source'],
-      rows.map(({ ref, name, value, source }) => [ref, name, value, typeof source === 'string' ? source : sources.of([source])]),
+      rows.map(({ ref, name, value, sources: from, by }): Words[] => [ref, name, value, originOf(sources.of(from), by)]),
       rows.map(({ ref }) => ref),
     )
   return section('values', 'Values of tables, and constants', [

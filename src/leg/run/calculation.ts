@@ -1,7 +1,7 @@
 import { type Cell, FAILED, KNOWN, type Named, nowhere, STALE, type Unsettled } from './cell.js'
 import { type Answers, Engine } from './engine.js'
 import { FieldIndex } from './field-index.js'
-import { type FieldRead, following, readLeaf } from './field-reads.js'
+import { type FieldRead, following, readAll, readLeaf } from './field-reads.js'
 import { Instances, type Structure } from './instances.js'
 import { Scenarios, type Uncertain } from './scenarios.js'
 import { Staleness } from './staleness.js'
@@ -185,7 +185,7 @@ export class Calculation<D = unknown> {
   fieldsOf({ of, names }: Cell): FieldRead[] {
     const fields: FieldRead[] = []
     const read = of.leaf?.read as ((document: D, names: Names) => unknown) | undefined
-    read?.(following(this.#document, '', fields), names)
+    readAll(read?.(following(this.#document, '', fields), names))
     return fields
   }
 

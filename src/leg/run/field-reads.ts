@@ -22,6 +22,11 @@ export function following<T>(at: T, path: string, fields: FieldRead[]): T {
   }) as T
 }
 
+/** Reads all that stands in what a leaf hands on: a list of the document is handed on unread. */
+export function readAll(value: unknown): void {
+  if (typeof value === 'object' && value !== null) for (const inner of Object.values(value)) readAll(inner)
+}
+
 /** What a leaf reads from a document. */
 export const readLeaf = ({ of, names }: Cell, document: unknown): unknown =>
   (of.leaf as unknown as { read: (document: unknown, names: Names) => unknown }).read(document, names)

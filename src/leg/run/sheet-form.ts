@@ -23,6 +23,10 @@ export interface SheetLeaf {
   readonly value: unknown
   readonly range?: Range
   readonly source?: Source
+  /** What a reader calls it. */
+  readonly title?: string
+  /** Table that it is read from. */
+  readonly table?: { readonly source: readonly Source[] }
 }
 
 /** The last round of a loop: it started at `x` and led to `next`. */

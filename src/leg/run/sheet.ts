@@ -86,6 +86,8 @@ export class SheetMaker {
       value: cell.value,
       ...(range === undefined ? {} : { range }),
       ...(leaf?.source === undefined ? {} : { source: leaf.source }),
+      ...(leaf?.title === undefined ? {} : { title: leaf.title }),
+      ...(leaf?.table === undefined ? {} : { table: leaf.table }),
     })
     if (kind === 'word') return []
     return numbersIn(cell.value).map((place) => ({

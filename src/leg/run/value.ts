@@ -73,6 +73,10 @@ export interface Leaf<D, T> {
   readonly refersTo?: Index | undefined
   /** Source of a constant. */
   readonly source?: Source | undefined
+  /** What a reader calls it: a noun phrase without an article. A dash stands for the name of its instance. Default: the words of its id. */
+  readonly title?: string | undefined
+  /** Table that it is read from: its sources are those of the value. */
+  readonly table?: { readonly source: readonly Source[] } | undefined
 }
 
 /** Names of instances by index. */
@@ -138,26 +142,6 @@ export const value = <T, const A extends Index = never>(id: string, by: readonly
 /** Makes a leaf that is read from documents. */
 export const leaf = <D, T, const A extends Index = never>(id: string, by: readonly A[], from: Leaf<D, T>): Value<T, A> =>
   new Value<T, A>(id, by, undefined, from as Leaf<never, unknown>)
-
-/** What a constant is made from. */
-export interface Constant<K extends Kind> {
-  readonly kind: K
-  readonly typical: number
-  readonly low?: number
-  readonly high?: number
-  readonly source: Source
-  /** The test that would replace it; needed with a range. */
-  readonly measuredBy?: string
-}
-
-/** Makes a constant with its source, and its range where it is uncertain. It can only be read through `use`. */
-export function constant<K extends Kind>(id: string, from: Constant<K>): Value<number, never> {
-  const { kind, typical, low = typical, high = typical, source, measuredBy = '' } = from
-  if (!(low <= typical && typical <= high)) throw new Error(`${id}: the typical value is outside its range`)
-  if (low < high && measuredBy === '') throw new Error(`${id}: a constant with a range names the test that would replace it`)
-  const range = low < high ? { low, high, source, measuredBy } : undefined
-  return new Value<number, never>(id, [], undefined, { kind, read: () => typical, range: () => range, source })
-}
 
 /** A small formula with its printed equation. */
 export type Line<I extends { readonly [name: string]: Kind | { readonly list: Kind } }, O extends Kind> = Formula<I, O> & {

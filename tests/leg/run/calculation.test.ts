@@ -66,7 +66,7 @@ const modulus = leaf('material.modulus', ['material'], {
     return found
   },
 })
-const factor = constant('heat.factor', { kind: 'ratio', typical: 3, source: { level: 'assumption', where: 'a toy' } })
+const factor = constant('heat.factor', { title: 'heat.factor', kind: 'ratio', typical: 3, source: { level: 'assumption', where: 'a toy' } })
 const heating = line(
   'heating',
   { torque: 'torque', resistance: 'electricalResistance', factor: 'ratio' },
@@ -120,8 +120,10 @@ describe('values', () => {
 
   test('a constant has its typical value inside its range, and names the test that would replace it', () => {
     const source = { level: 'assumption', where: 'a toy' } as const
-    expect(() => constant('c', { kind: 'ratio', typical: 3, low: 1, high: 2, source, measuredBy: 'x' })).toThrow('outside its range')
-    expect(() => constant('c', { kind: 'ratio', typical: 2, low: 1, high: 3, source })).toThrow('names the test')
+    expect(() => constant('c', { title: 'c', kind: 'ratio', typical: 3, low: 1, high: 2, source, measuredBy: 'x' })).toThrow(
+      'outside its range',
+    )
+    expect(() => constant('c', { title: 'c', kind: 'ratio', typical: 2, low: 1, high: 3, source })).toThrow('names the test')
   })
 })
 
@@ -387,12 +389,32 @@ describe('sheets', () => {
   const left = line('pretension left', { set: 'force', change: 'force', least: 'force' }, 'force', 'max(least, set + change)', (x) =>
     Math.max(x.least, x.set + x.change),
   )
-  const assembly = constant('assembly', { kind: 'temperature', typical: 293.15, source: { level: 'assumption', where: 'a room' } })
-  const set = constant('set', { kind: 'force', typical: 185, source: { level: 'assumption', where: 'a toy' } })
-  const least = constant('least', { kind: 'force', typical: 0.5, source: { level: 'assumption', where: 'a toy' } })
-  const rigidity = constant('rigidity', { kind: 'axialRigidity', typical: 9000, source: { level: 'assumption', where: 'a toy' } })
-  const frame = constant('frame', { kind: 'thermalExpansion', typical: 9e-5, source: { level: 'assumption', where: 'a toy' } })
-  const cord = constant('cord', { kind: 'thermalExpansion', typical: -5e-6, source: { level: 'assumption', where: 'a toy' } })
+  const assembly = constant('assembly', {
+    title: 'assembly',
+    kind: 'temperature',
+    typical: 293.15,
+    source: { level: 'assumption', where: 'a room' },
+  })
+  const set = constant('set', { title: 'set', kind: 'force', typical: 185, source: { level: 'assumption', where: 'a toy' } })
+  const least = constant('least', { title: 'least', kind: 'force', typical: 0.5, source: { level: 'assumption', where: 'a toy' } })
+  const rigidity = constant('rigidity', {
+    title: 'rigidity',
+    kind: 'axialRigidity',
+    typical: 9000,
+    source: { level: 'assumption', where: 'a toy' },
+  })
+  const frame = constant('frame', {
+    title: 'frame',
+    kind: 'thermalExpansion',
+    typical: 9e-5,
+    source: { level: 'assumption', where: 'a toy' },
+  })
+  const cord = constant('cord', {
+    title: 'cord',
+    kind: 'thermalExpansion',
+    typical: -5e-6,
+    source: { level: 'assumption', where: 'a toy' },
+  })
   const pretension = value('pretension', ['air'], (use) =>
     use.run(left, {
       set: use(set),
@@ -405,7 +427,7 @@ describe('sheets', () => {
       }),
     }),
   )
-  const radius = constant('radius', { kind: 'length', typical: 0.04, source: { level: 'assumption', where: 'a toy' } })
+  const radius = constant('radius', { title: 'radius', kind: 'length', typical: 0.04, source: { level: 'assumption', where: 'a toy' } })
   const slack = value(
     'slack torque',
     ['air'],

@@ -1,4 +1,4 @@
-import { clearanceHole, metricThread, propertyClass, socketHead } from '../../../fasteners/index.js'
+import { clearanceHole, metricThread, propertyClass, smallBallBearing, socketHead } from '../../../fasteners/index.js'
 import { field, optional, record, reference, word } from '../../leaves.js'
 import type { LegNumbers } from '../../leg-numbers.js'
 import { constant } from '../../run/index.js'
@@ -42,11 +42,26 @@ export const inEye = (x: LegNumbers, pivot: Pivot): boolean => {
 }
 
 export const bearing = {
-  bore: field('pivot.bore', ['pivot'], 'length', (x, { pivot }) => bearingIn(x, pivot).bore),
-  outerDiameter: field('pivot.outerDiameter', ['pivot'], 'length', (x, { pivot }) => bearingIn(x, pivot).outerDiameter),
-  width: field('pivot.width', ['pivot'], 'length', (x, { pivot }) => bearingIn(x, pivot).width),
-  staticRating: field('pivot.staticRating', ['pivot'], 'force', (x, { pivot }) => bearingIn(x, pivot).staticRating),
-  dynamicRating: field('pivot.dynamicRating', ['pivot'], 'force', (x, { pivot }) => bearingIn(x, pivot).dynamicRating),
+  bore: field('pivot.bore', ['pivot'], 'length', (x, { pivot }) => bearingIn(x, pivot).bore, {
+    title: 'bore of the bearing at the –',
+    table: smallBallBearing,
+  }),
+  outerDiameter: field('pivot.outerDiameter', ['pivot'], 'length', (x, { pivot }) => bearingIn(x, pivot).outerDiameter, {
+    title: 'outer diameter of the bearing at the –',
+    table: smallBallBearing,
+  }),
+  width: field('pivot.width', ['pivot'], 'length', (x, { pivot }) => bearingIn(x, pivot).width, {
+    title: 'width of the bearing at the –',
+    table: smallBallBearing,
+  }),
+  staticRating: field('pivot.staticRating', ['pivot'], 'force', (x, { pivot }) => bearingIn(x, pivot).staticRating, {
+    title: 'static load rating of the bearing at the –',
+    table: smallBallBearing,
+  }),
+  dynamicRating: field('pivot.dynamicRating', ['pivot'], 'force', (x, { pivot }) => bearingIn(x, pivot).dynamicRating, {
+    title: 'dynamic load rating of the bearing at the –',
+    table: smallBallBearing,
+  }),
 }
 export const pairSpacing = optional('pivot.pairSpacing', ['pivot'], 'length', (x, { pivot }) => seatedIn(x, pivot).pairSpacing)
 export const housingDiameter = field('pivot.housingDiameter', ['pivot'], 'length', (x, { pivot }) => seatedIn(x, pivot).housingDiameter)
@@ -61,10 +76,22 @@ export const offset = field('pivot.offset', ['pivot'], 'length', (x, { pivot }) 
   return end.offset
 })
 export const cap = {
-  thread: record('pivot.capThread', ['pivot'], (x, { pivot }) => metricThread.si(capIn(x, pivot).thread)),
-  steelOf: record('pivot.capClass', ['pivot'], (x, { pivot }) => propertyClass.si(capIn(x, pivot).propertyClass)),
-  head: record('pivot.capHead', ['pivot'], (x, { pivot }) => socketHead.si(capIn(x, pivot).thread)),
-  holeDiameter: field('pivot.capHole', ['pivot'], 'length', (x, { pivot }) => clearanceHole.si(capIn(x, pivot).thread).medium),
+  thread: record('pivot.capThread', ['pivot'], (x, { pivot }) => metricThread.si(capIn(x, pivot).thread), {
+    title: 'thread of the cap screw at the –',
+    table: metricThread,
+  }),
+  steelOf: record('pivot.capClass', ['pivot'], (x, { pivot }) => propertyClass.si(capIn(x, pivot).propertyClass), {
+    title: 'steel of the cap screw at the –',
+    table: propertyClass,
+  }),
+  head: record('pivot.capHead', ['pivot'], (x, { pivot }) => socketHead.si(capIn(x, pivot).thread), {
+    title: 'head of the cap screw at the –',
+    table: socketHead,
+  }),
+  holeDiameter: field('pivot.capHole', ['pivot'], 'length', (x, { pivot }) => clearanceHole.si(capIn(x, pivot).thread).medium, {
+    title: 'clearance hole of the cap screw at the –',
+    table: clearanceHole,
+  }),
   tighteningTorque: field('pivot.capTorque', ['pivot'], 'torque', (x, { pivot }) => capIn(x, pivot).tighteningTorque),
   shoulderDiameter: field('pivot.shoulderDiameter', ['pivot'], 'length', (x, { pivot }) => capIn(x, pivot).shoulderDiameter),
   rimDiameter: field('pivot.rimDiameter', ['pivot'], 'length', (x, { pivot }) => capIn(x, pivot).rimDiameter),
@@ -73,6 +100,7 @@ export const cap = {
 
 /** Angle at which a ball of a deep-groove bearing meets its races once its clearance is used up along the axis. */
 export const contactAngle = constant('pivot.contactAngle', {
+  title: 'contact angle of a deep-groove bearing',
   kind: 'angle',
   typical: (12.5 * Math.PI) / 180,
   low: (10 * Math.PI) / 180,
@@ -82,6 +110,7 @@ export const contactAngle = constant('pivot.contactAngle', {
 })
 /** Radial internal clearance of a new bearing. */
 export const clearance = constant('pivot.clearance', {
+  title: 'radial internal clearance of a bearing',
   kind: 'length',
   typical: 8e-6,
   low: 2e-6,
@@ -91,6 +120,7 @@ export const clearance = constant('pivot.clearance', {
 })
 /** Share of the preload of a cap's screw that is left. */
 export const clampLeft = constant('pivot.clampLeft', {
+  title: 'share of the preload left in the screw of a bearing cap',
   kind: 'ratio',
   typical: 0.7,
   low: 0.5,
@@ -100,6 +130,7 @@ export const clampLeft = constant('pivot.clampLeft', {
 })
 /** Sideways movement of the foot by the play of a joint's bearings that still counts as none. */
 export const sidePlayAccepted = constant('pivot.sidePlayAccepted', {
+  title: 'accepted sideways movement of the foot by bearing play',
   kind: 'length',
   typical: 2e-3,
   source: { level: 'assumption', where: 'two millimetres either way' },

@@ -12,12 +12,33 @@ function patternOf<K extends 'rows' | 'circle'>(x: LegNumbers, at: { readonly bo
   throw new RangeError(`the bolts ${at.boltGroup} have no pattern of ${kind}`)
 }
 
-export const thread = record('bolts.thread', ['boltGroup'], (x, at) => metricThread.si(groupOf(x, at).thread))
-export const head = record('bolts.head', ['boltGroup'], (x, at) => socketHead.si(groupOf(x, at).thread))
-export const ring = record('bolts.washer', ['boltGroup'], (x, at) => washer.si(groupOf(x, at).thread))
-export const nutSizes = record('bolts.nutSizes', ['boltGroup'], (x, at) => hexNut.si(groupOf(x, at).thread))
-export const steelOf = record('bolts.propertyClass', ['boltGroup'], (x, at) => propertyClass.si(groupOf(x, at).propertyClass))
-export const holeDiameter = field('bolts.holeDiameter', ['boltGroup'], 'length', (x, at) => clearanceHole.si(groupOf(x, at).thread).medium)
+export const thread = record('bolts.thread', ['boltGroup'], (x, at) => metricThread.si(groupOf(x, at).thread), {
+  title: 'thread of the –',
+  table: metricThread,
+})
+export const head = record('bolts.head', ['boltGroup'], (x, at) => socketHead.si(groupOf(x, at).thread), {
+  title: 'screw head of the –',
+  table: socketHead,
+})
+export const ring = record('bolts.washer', ['boltGroup'], (x, at) => washer.si(groupOf(x, at).thread), {
+  title: 'washer of the –',
+  table: washer,
+})
+export const nutSizes = record('bolts.nutSizes', ['boltGroup'], (x, at) => hexNut.si(groupOf(x, at).thread), {
+  title: 'nut of the –',
+  table: hexNut,
+})
+export const steelOf = record('bolts.propertyClass', ['boltGroup'], (x, at) => propertyClass.si(groupOf(x, at).propertyClass), {
+  title: 'steel of the –',
+  table: propertyClass,
+})
+export const holeDiameter = field(
+  'bolts.holeDiameter',
+  ['boltGroup'],
+  'length',
+  (x, at) => clearanceHole.si(groupOf(x, at).thread).medium,
+  { title: 'clearance hole of the –', table: clearanceHole },
+)
 export const count = field('bolts.count', ['boltGroup'], 'count', (x, at) => groupOf(x, at).count)
 export const tighteningTorque = field('bolts.tighteningTorque', ['boltGroup'], 'torque', (x, at) => groupOf(x, at).tighteningTorque)
 export const friction = field('bolts.friction', ['boltGroup'], 'ratio', (x, at) => groupOf(x, at).friction)
@@ -30,7 +51,9 @@ export const thicknesses = record('bolts.thickness', ['boltGroup'], (x, at) => g
 /** Materials of the clamped layers. */
 export const layers = references('bolts.layers', ['boltGroup'], 'material', (x, at) => groupOf(x, at).stack.map(({ material }) => material))
 
-export const distances = record('bolts.distances', ['boltGroup'], (x, at) => patternOf(x, at, 'rows').distances)
+export const distances = record('bolts.distances', ['boltGroup'], (x, at) => patternOf(x, at, 'rows').distances, {
+  title: 'distances of the – from the tipping edge',
+})
 export const leverArm = field('bolts.leverArm', ['boltGroup'], 'length', (x, at) => patternOf(x, at, 'rows').leverArm)
 export const circleDiameter = field('bolts.circleDiameter', ['boltGroup'], 'length', (x, at) => patternOf(x, at, 'circle').diameter)
 
@@ -43,35 +66,41 @@ export const print = reference('bolts.print', ['boltGroup'], 'print', (x, { bolt
 })
 
 export const boltModulus = constant('bolts.modulus', {
+  title: 'modulus of elasticity of steel bolts',
   kind: 'modulus',
   typical: 205e9,
   source: { level: 'unverified', where: 'VDI 2230-1: 205 GPa for steel bolts at room temperature' },
 })
 /** Modulus of the metal that a bolt is screwed into: a third of the bolt's, as of aluminium. */
 export const tappedModulus = constant('bolts.tappedModulus', {
+  title: 'modulus of elasticity of metal with tapped holes',
   kind: 'modulus',
   typical: 205e9 / 3,
   source: { level: 'assumption', where: 'aluminium face of a motor: a third of the modulus of steel' },
 })
 export const shearRatio = constant('bolts.shearRatio', {
+  title: 'shear strength of a bolt over its tensile strength',
   kind: 'ratio',
   typical: 0.6,
   source: { level: 'commonPractice', where: 'shear strength of bolts 0.6 of their tensile strength' },
 })
 /** Head diameters of boss beyond which a printed boss behaves as an endless plate. */
 export const wideBoss = constant('bolts.wideBoss', {
+  title: 'diameter of the boss over that of the bolt head at which the boss counts as an endless plate',
   kind: 'ratio',
   typical: 3,
   source: { level: 'assumption', where: 'the cone of pressure ends within three head diameters' },
 })
 /** Half angle of the cone of pressure in the clamped parts. */
 export const coneAngle = constant('bolts.coneAngle', {
+  title: 'half angle of the pressure cone',
   kind: 'angle',
   typical: Math.PI / 6,
   source: { level: 'commonPractice', where: 'half angle of the pressure cone 30 deg' },
 })
 /** Share of the yield strength that tightening may use. */
 export const utilisation = constant('bolts.utilisation', {
+  title: 'share of the yield strength for tightening',
   kind: 'ratio',
   typical: 0.9,
   source: { level: 'commonPractice', where: 'preload at nine tenths of yield, as in VDI 2230-1' },
@@ -79,6 +108,7 @@ export const utilisation = constant('bolts.utilisation', {
 const FLATTENING = 'tighten a stack of yours over a load washer or a marked bolt length, and again after a day'
 /** Flattening of each printed face of the stack under its first clamp load. */
 export const embeddingPerFace = constant('bolts.embeddingPerFace', {
+  title: 'embedding of a printed face',
   kind: 'length',
   typical: 10e-6,
   low: 4e-6,
@@ -88,6 +118,7 @@ export const embeddingPerFace = constant('bolts.embeddingPerFace', {
 })
 /** Flattening of each machined face of a stack. */
 export const embeddingPerMetalFace = constant('bolts.embeddingPerMetalFace', {
+  title: 'embedding of a machined face',
   kind: 'length',
   typical: 3e-6,
   low: 1.5e-6,
@@ -97,6 +128,7 @@ export const embeddingPerMetalFace = constant('bolts.embeddingPerMetalFace', {
 })
 /** Flattening of a stack whose sleeves carry the clamp load between metal faces. */
 export const embeddingOfSleeves = constant('bolts.embeddingOfSleeves', {
+  title: 'embedding of a stack with metal sleeves',
   kind: 'length',
   typical: 5e-6,
   low: 3e-6,
@@ -106,6 +138,7 @@ export const embeddingOfSleeves = constant('bolts.embeddingOfSleeves', {
 })
 /** Clearance of a printed pocket around its nut. */
 export const pocketClearance = constant('bolts.pocketClearance', {
+  title: 'clearance of a nut in its printed pocket',
   kind: 'length',
   typical: 0.15e-3,
   low: 0.05e-3,
@@ -115,31 +148,41 @@ export const pocketClearance = constant('bolts.pocketClearance', {
 })
 /** A plate this far above its softening has lost its strength; hotter makes no difference. */
 export const beyondSoftening = constant('bolts.beyondSoftening', {
+  title: 'rise above softening at which a clamped part has no strength left',
   kind: 'temperatureDifference',
   typical: 60,
   source: { level: 'assumption', where: 'no print carries a load 60 K above its softening' },
 })
 /** Margin below its softening within which a print is not judged for pressure: the plate's own check does that. */
 export const softeningMargin = constant('bolts.softeningMargin', {
+  title: 'margin below softening for the pressure under bolt heads',
   kind: 'temperatureDifference',
   typical: 15,
   source: { level: 'commonPractice', where: '15 K below the glass transition for parts that bear load for long' },
 })
 /** A strain small enough for the linear law of creep. */
 export const smallStrain = constant('bolts.smallStrain', {
+  title: 'strain within the linear law of creep',
   kind: 'strain',
   typical: 1e-3,
   source: { level: 'assumption', where: 'creep strain over elastic strain does not depend on the stress at small strains' },
 })
-export const week = constant('bolts.week', { kind: 'time', typical: 604_800, source: { level: 'standard', where: 'ISO 80000-3: 7 d' } })
+export const week = constant('bolts.week', {
+  title: 'length of a week',
+  kind: 'time',
+  typical: 604_800,
+  source: { level: 'standard', where: 'ISO 80000-3: 7 d' },
+})
 /** Time for which a nut presses on its pocket while it is tightened. */
 export const tighteningTime = constant('bolts.tighteningTime', {
+  title: 'duration of tightening a nut',
   kind: 'time',
   typical: 60,
   source: { level: 'assumption', where: 'a minute with the key' },
 })
 /** Largest ratio of a reserve that is stated. */
 export const largestReserve = constant('bolts.largestReserve', {
+  title: 'largest reserve of a bolt joint that is stated',
   kind: 'ratio',
   typical: 1e4,
   source: { level: 'assumption', where: 'a larger reserve means no more than plenty' },

@@ -27,12 +27,14 @@ const weaker = line('force that strips', { part: 'force', screw: 'force' }, 'for
 
 /** Thread of a screw in the aluminium face of a motor, in diameters. */
 const diameters = constant('bolts.tappedDiameters', {
+  title: 'engaged thread in tapped metal over the diameter of the screw',
   kind: 'ratio',
   typical: 1.5,
   source: { level: 'commonPractice', where: 'one and a half diameters of thread in light metal' },
 })
 /** Shear strength of the metal that the motor's holes are tapped in. */
 const tappedShear = constant('bolts.tappedShear', {
+  title: 'shear strength of metal with tapped holes',
   kind: 'stress',
   typical: 120e6,
   low: 90e6,

@@ -41,6 +41,7 @@ const quarter = line(
 
 /** A sample waits half a period on the average, and its answer is held for one. */
 const periods = constant('controller.delayPeriods', {
+  title: 'sampling periods of delay in the control loop',
   kind: 'ratio',
   typical: 1.5,
   low: 1,

@@ -20,6 +20,7 @@ export const mass = field('controller.mass', ['controller'], 'mass', (x, at) => 
 export const loopRate = field('controller.loopRate', ['controller'], 'frequency', (x, at) => boardIn(x, at).loopRate)
 export const busDelay = field('controller.busDelay', ['controller'], 'time', (x, at) => boardIn(x, at).busDelay)
 export const resistanceCoefficient = constant('controller.resistanceCoefficient', {
+  title: 'rise of the on-resistance of switches with temperature',
   kind: 'temperatureCoefficient',
   typical: 0.005,
   low: 0.004,

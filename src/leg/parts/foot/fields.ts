@@ -10,6 +10,7 @@ export const lift = field('foot.lift', [], 'angle', (x) => toesOf(x).lift)
 export const material = reference('foot.material', [], 'material', (x) => x.foot.material)
 export const groundFriction = band(
   'foot.groundFriction',
+  'friction of the foot on the ground',
   [],
   'pull a weighted foot over your ground with a spring balance, wet and dry',
   (x) => x.foot.groundFriction,
@@ -19,6 +20,7 @@ export const groundFriction = band(
 const STRAIN = { level: 'assumption', where: 'a tenth for elastomers in repeated bending, three tenths once' } as const
 const BEND = 'bend a printed toe to its flat position ten thousand times'
 export const elastomerStrain = constant('foot.elastomerStrain', {
+  title: 'strain limit of an elastomer toe in one load',
   kind: 'strain',
   typical: 0.3,
   low: 0.2,
@@ -27,6 +29,7 @@ export const elastomerStrain = constant('foot.elastomerStrain', {
   measuredBy: 'bend a printed toe until it whitens or tears',
 })
 export const elastomerStrainRepeated = constant('foot.elastomerStrainRepeated', {
+  title: 'strain limit of an elastomer toe in repeated loads',
   kind: 'strain',
   typical: 0.1,
   low: 0.05,
@@ -35,6 +38,7 @@ export const elastomerStrainRepeated = constant('foot.elastomerStrainRepeated', 
   measuredBy: BEND,
 })
 export const polymerStrain = constant('foot.polymerStrain', {
+  title: 'strain limit of a rigid polymer toe',
   kind: 'strain',
   typical: 0.01,
   low: 0.005,

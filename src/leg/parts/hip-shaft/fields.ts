@@ -1,4 +1,4 @@
-import { clearanceHole, metricThread, propertyClass, socketHead } from '../../../fasteners/index.js'
+import { clearanceHole, metricThread, propertyClass, smallBallBearing, socketHead } from '../../../fasteners/index.js'
 import { EVENTS, type Tag } from '../../cases/events.js'
 import { field, record, reference, word } from '../../leaves.js'
 import type { LegNumbers } from '../../leg-numbers.js'
@@ -6,13 +6,31 @@ import { bearingsOf, shaftOf } from '../../numbers.js'
 import { constant } from '../../run/index.js'
 import { type BearingNumbers, bearingOf } from '../../schema/tables.js'
 
-export const thread = record('shaft.thread', [], (x) => metricThread.si(shaftOf(x).thread))
-export const steelOf = record('shaft.propertyClass', [], (x) => propertyClass.si(shaftOf(x).propertyClass))
+export const thread = record('shaft.thread', [], (x) => metricThread.si(shaftOf(x).thread), {
+  title: 'thread of the hip shaft',
+  table: metricThread,
+})
+export const steelOf = record('shaft.propertyClass', [], (x) => propertyClass.si(shaftOf(x).propertyClass), {
+  title: 'steel of the hip shaft',
+  table: propertyClass,
+})
 export const inner = {
-  thread: record('shaft.inner.thread', [], (x) => metricThread.si(shaftOf(x).innerThread)),
-  steelOf: record('shaft.inner.propertyClass', [], (x) => propertyClass.si(shaftOf(x).innerPropertyClass)),
-  bearingDiameter: field('shaft.inner.bearingDiameter', [], 'length', (x) => socketHead.si(shaftOf(x).innerThread).bearingDiameter),
-  holeDiameter: field('shaft.inner.holeDiameter', [], 'length', (x) => clearanceHole.si(shaftOf(x).innerThread).medium),
+  thread: record('shaft.inner.thread', [], (x) => metricThread.si(shaftOf(x).innerThread), {
+    title: 'thread of the cap screw in the hip shaft',
+    table: metricThread,
+  }),
+  steelOf: record('shaft.inner.propertyClass', [], (x) => propertyClass.si(shaftOf(x).innerPropertyClass), {
+    title: 'steel of the cap screw in the hip shaft',
+    table: propertyClass,
+  }),
+  bearingDiameter: field('shaft.inner.bearingDiameter', [], 'length', (x) => socketHead.si(shaftOf(x).innerThread).bearingDiameter, {
+    title: 'bearing diameter under the head of the cap screw in the hip shaft',
+    table: socketHead,
+  }),
+  holeDiameter: field('shaft.inner.holeDiameter', [], 'length', (x) => clearanceHole.si(shaftOf(x).innerThread).medium, {
+    title: 'clearance hole of the cap screw in the hip shaft',
+    table: clearanceHole,
+  }),
   engagement: field('shaft.inner.engagement', [], 'length', (x) => shaftOf(x).innerEngagement),
   tighteningTorque: field('shaft.inner.tighteningTorque', [], 'torque', (x) => shaftOf(x).innerTighteningTorque),
 }
@@ -26,11 +44,20 @@ const bearingIn = (x: LegNumbers) => {
   return bearingOf(size, own) as BearingNumbers
 }
 export const bearing = {
-  bore: field('bearing.bore', [], 'length', (x) => bearingIn(x).bore),
-  outerDiameter: field('bearing.outerDiameter', [], 'length', (x) => bearingIn(x).outerDiameter),
-  width: field('bearing.width', [], 'length', (x) => bearingIn(x).width),
-  staticRating: field('bearing.staticRating', [], 'force', (x) => bearingIn(x).staticRating),
-  dynamicRating: field('bearing.dynamicRating', [], 'force', (x) => bearingIn(x).dynamicRating),
+  bore: field('bearing.bore', [], 'length', (x) => bearingIn(x).bore, { title: 'bore of the hip bearing', table: smallBallBearing }),
+  outerDiameter: field('bearing.outerDiameter', [], 'length', (x) => bearingIn(x).outerDiameter, {
+    title: 'outer diameter of the hip bearing',
+    table: smallBallBearing,
+  }),
+  width: field('bearing.width', [], 'length', (x) => bearingIn(x).width, { title: 'width of the hip bearing', table: smallBallBearing }),
+  staticRating: field('bearing.staticRating', [], 'force', (x) => bearingIn(x).staticRating, {
+    title: 'static load rating of the hip bearing',
+    table: smallBallBearing,
+  }),
+  dynamicRating: field('bearing.dynamicRating', [], 'force', (x) => bearingIn(x).dynamicRating, {
+    title: 'dynamic load rating of the hip bearing',
+    table: smallBallBearing,
+  }),
 }
 export const spacing = field('bearings.spacing', [], 'length', (x) => bearingsOf(x).spacing)
 export const overhang = field('bearings.overhang', [], 'length', (x) => bearingsOf(x).overhang)
@@ -42,6 +69,7 @@ export const isShock = word('event.isShock', ['event'], (_, { event }) => (EVENT
 
 /** Shear strength of steel threads over their tensile strength. */
 export const threadShear = constant('shaft.threadShear', {
+  title: 'shear strength of steel threads over tensile strength',
   kind: 'ratio',
   typical: 0.6,
   low: 0.55,
@@ -50,6 +78,7 @@ export const threadShear = constant('shaft.threadShear', {
   measuredBy: 'tighten a screw of yours in a drilled and tapped bolt until something strips',
 })
 export const innerFriction = constant('shaft.innerFriction', {
+  title: 'friction of a cap screw in its thread and under its head',
   kind: 'ratio',
   typical: 0.14,
   low: 0.1,
@@ -58,12 +87,14 @@ export const innerFriction = constant('shaft.innerFriction', {
   measuredBy: 'tighten over a load washer and read the torque',
 })
 export const shearRatio = constant('shaft.shearRatio', {
+  title: 'shear strength of a cap screw over its tensile strength',
   kind: 'ratio',
   typical: 0.6,
   source: { level: 'commonPractice', where: 'shear strength of bolts 0.6 of their tensile strength' },
 })
 /** Play of the bearing between shaft and cap. */
 export const axialPlay = constant('shaft.axialPlay', {
+  title: 'axial play of the hip bearing under its cap',
   kind: 'length',
   typical: 0.1e-3,
   low: 0.02e-3,
@@ -73,6 +104,7 @@ export const axialPlay = constant('shaft.axialPlay', {
 })
 /** Balls of a small deep-groove bearing. */
 export const balls = constant('bearing.balls', {
+  title: 'number of balls of the hip bearing',
   kind: 'count',
   typical: 8,
   low: 7,
@@ -82,6 +114,7 @@ export const balls = constant('bearing.balls', {
 })
 /** Factor f0 of the axial load of small deep-groove bearings. */
 export const axialFactor = constant('bearing.axialFactor', {
+  title: 'factor f0 of the axial load of a deep-groove bearing',
   kind: 'ratio',
   typical: 14,
   low: 12,
@@ -91,6 +124,7 @@ export const axialFactor = constant('bearing.axialFactor', {
 })
 /** Loss of interference below which a seat has lost nothing. */
 export const leastLoss = constant('bearing.leastLoss', {
+  title: 'least loss of interference that counts',
   kind: 'length',
   typical: 1e-9,
   source: { level: 'assumption', where: 'a nanometre is negligible' },

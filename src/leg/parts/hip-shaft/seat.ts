@@ -27,6 +27,7 @@ export const presses = line('interference that presses', { interference: 'length
 
 /** Half of the ring's section lies in the balls' grooves. */
 export const racewayShare = constant('bearing.racewayShare', {
+  title: 'diameter of the outer raceway beyond the mean one, over outer diameter less bore',
   kind: 'ratio',
   typical: 0.3,
   low: 0.25,
@@ -36,6 +37,7 @@ export const racewayShare = constant('bearing.racewayShare', {
 })
 /** Housing over ring where the document does not give the housing. */
 const housingRatio = constant('bearing.housingRatio', {
+  title: 'outer diameter of a housing over that of its bearing',
   kind: 'ratio',
   typical: 1.5,
   low: 1.25,
@@ -45,6 +47,7 @@ const housingRatio = constant('bearing.housingRatio', {
 })
 /** The press of a fit relaxes faster than strength fades. */
 export const splitTime = constant('bearing.splitTime', {
+  title: 'duration of the full press of a bearing seat',
   kind: 'time',
   typical: 3600,
   source: { level: 'assumption', where: 'stress of a press fit relaxes faster than strength fades' },

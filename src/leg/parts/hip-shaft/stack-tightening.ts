@@ -1,27 +1,12 @@
-import { clearanceHole, drilledBolt, headBearing, preloadFromTorque, socketHead, tighteningTorque } from '../../../fasteners/index.js'
+import { drilledBolt, headBearing, preloadFromTorque, tighteningTorque } from '../../../fasteners/index.js'
 import type { Check } from '../../cases/check.js'
-import { field, reference } from '../../leaves.js'
-import type { LegNumbers } from '../../leg-numbers.js'
-import { shaftOf } from '../../numbers.js'
 import { type Use, value } from '../../run/index.js'
 import { airTemperature, day } from '../load/fields.js'
 import { allowableStress } from '../materials/values.js'
 import * as shaft from './fields.js'
 import { yieldStrength } from './shaft.js'
+import { innerDiameter, material, nut, tighteningTorque as nutTorque, outerDiameter } from './stack-fields.js'
 
-export const stackIn = (x: LegNumbers) => {
-  const { stack } = shaftOf(x)
-  if (stack === undefined) throw new RangeError('nothing is given of the stack on the hip shaft')
-  return stack
-}
-export const outerDiameter = field('stack.outerDiameter', [], 'length', (x) => stackIn(x).outerDiameter)
-export const innerDiameter = field('stack.innerDiameter', [], 'length', (x) => stackIn(x).innerDiameter)
-export const material = reference('stack.material', [], 'material', (x) => stackIn(x).material)
-const nut = {
-  torque: field('stack.tighteningTorque', [], 'torque', (x) => stackIn(x).tighteningTorque),
-  bearingDiameter: field('stack.nutBearing', [], 'length', (x) => socketHead.si(shaftOf(x).thread).bearingDiameter),
-  holeDiameter: field('stack.nutHole', [], 'length', (x) => clearanceHole.si(shaftOf(x).thread).medium),
-}
 const onShaft = (use: Use<never>) => {
   const friction = use(shaft.innerFriction)
   return {
@@ -37,7 +22,7 @@ const onShaft = (use: Use<never>) => {
 export const stackPreload = value(
   'stack.preload',
   [],
-  (use) => use.run(preloadFromTorque, { ...onShaft(use), torque: use(nut.torque) }).preload,
+  (use) => use.run(preloadFromTorque, { ...onShaft(use), torque: use(nutTorque) }).preload,
 )
 /** Stress of the shaft under that preload and the torque in its thread, where the hole for the screw of the cap weakens it. */
 const stress = value('stack.shaftStress', [], (use) => {

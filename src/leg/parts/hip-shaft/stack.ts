@@ -1,10 +1,9 @@
-import { parallelKey, parallelKeySize, ringJoint } from '../../../fasteners/index.js'
+import { parallelKey, ringJoint } from '../../../fasteners/index.js'
 import { roundBendingStress } from '../../../structures/index.js'
 import type { Check } from '../../cases/check.js'
-import { band, field, record, reference } from '../../leaves.js'
 import type { LegNumbers } from '../../leg-numbers.js'
 import { shaftOf } from '../../numbers.js'
-import { constant, line, value } from '../../run/index.js'
+import { line, value } from '../../run/index.js'
 import { layered } from '../materials/fields.js'
 import { strengthInAir } from '../materials/in-air.js'
 import { frictionOnSteel } from '../materials/values.js'
@@ -15,29 +14,8 @@ import { rodOf } from '../transmission/through-hip/fields.js'
 import * as shaft from './fields.js'
 import { shaftCouple, shaftLoad } from './loads.js'
 import { yieldStrength } from './shaft.js'
-import { innerDiameter, material, outerDiameter, stackIn, stackPreload, stackTighteningChecks } from './stack-tightening.js'
-
-const keyIn = (x: LegNumbers) => {
-  const { key } = stackIn(x)
-  if (key === undefined) throw new RangeError('the stack on the hip shaft has no key')
-  return key
-}
-const clampLeft = band('stack.clampLeft', [], 'tighten the nut after a season and note by how much it turns', (x) => stackIn(x).clampLeft)
-const key = {
-  size: record('stack.keySize', [], (x) => parallelKeySize.si(keyIn(x).size)),
-  length: field('stack.keyLength', [], 'length', (x) => keyIn(x).length),
-  hubDiameter: field('stack.hubDiameter', [], 'length', (x) => keyIn(x).hubDiameter),
-  hubMaterial: reference('stack.hubMaterial', [], 'material', (x) => keyIn(x).hubMaterial),
-}
-/** Shear strength of a key of plain carbon steel, without permanent set. */
-const keyShear = constant('stack.keyShear', {
-  kind: 'stress',
-  typical: 190e6,
-  low: 160e6,
-  high: 220e6,
-  source: { level: 'unverified', where: 'key steel of 600 MPa: yield in shear 0.577 of some 330 MPa' },
-  measuredBy: 'read the grade from the packet of the key',
-})
+import { clampLeft, innerDiameter, key, keyShear, material, outerDiameter } from './stack-fields.js'
+import { stackPreload, stackTighteningChecks } from './stack-tightening.js'
 
 const bendingOf = line(
   'bending moment with the couples of foot and rod',

@@ -24,6 +24,7 @@ export const material = reference('link.material', ['link'], 'material', (x, { l
 
 /** Share of its strength that a notched print keeps in a shock at the cold temperature; between the two it falls linearly. */
 export const shockShare = constant('link.shockShare', {
+  title: 'share of its strength that a notched print keeps in a shock in the cold',
   kind: 'ratio',
   typical: 0.6,
   low: 0.4,
@@ -35,11 +36,13 @@ export const shockShare = constant('link.shockShare', {
   measuredBy: 'break notched bars of yours with a falling weight, warm and from the freezer, and compare with bars that are bent slowly',
 })
 export const shockCold = constant('link.shockCold', {
+  title: 'cold temperature of the shock data',
   kind: 'temperature',
   typical: 253.15,
   source: { level: 'assumption', where: 'the share in the cold is meant for −20 °C, as in a freezer' },
 })
 export const shockWarm = constant('link.shockWarm', {
+  title: 'warm temperature of the shock data',
   kind: 'temperature',
   typical: 296.15,
   source: { level: 'commonPractice', where: 'strengths of data sheets are for 23 °C (ISO 291)' },

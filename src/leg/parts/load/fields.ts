@@ -19,6 +19,7 @@ export const humidity = field('environment.humidity', [], 'ratio', (x) => x.envi
 export const altitude = field('environment.altitude', [], 'length', (x) => x.environment.altitude)
 export const coolingFactor = band(
   'environment.coolingFactor',
+  'cooling by air over that of the formulas',
   [],
   'hold a known current for half an hour and log mount and can temperature',
   (x) => x.environment.coolingFactor,
@@ -74,7 +75,9 @@ export const hop = landing('hop')
 export const drop = landing('drop')
 /** Slope that is climbed, and that is descended, both positive. */
 export const slope = field('events.slopeUp.angle', [], 'angle', (x) => eventOf(x, 'slopeUp', 'slope').angle)
-export const slopeDown = field('events.slopeDown.angle', [], 'angle', (x) => -eventOf(x, 'slopeDown', 'slope').angle)
+export const slopeDown = field('events.slopeDown.angle', [], 'angle', (x) => -eventOf(x, 'slopeDown', 'slope').angle, {
+  title: 'steepness of the slope down',
+})
 /** Slope that is walked across. */
 export const slopeAcross = field('events.slopeAcross.angle', [], 'angle', (x) => Math.abs(eventOf(x, 'slopeAcross', 'slope').angle))
 export const standingTime = field('usage.standingTime', [], 'time', (x) => x.usage.standingTime)
@@ -95,16 +98,33 @@ export const heating = word('event.heating', ['event'], (_, { event }) => EVENTS
 
 const CHOICE = { level: 'assumption', where: 'choice of this library' } as const
 export const moment = constant('event.moment', {
+  title: 'duration of a short load',
   kind: 'time',
   typical: 1,
   source: { level: 'assumption', where: 'the time that short-term strength refers to' },
 })
-export const once = constant('event.once', { kind: 'count', typical: 1, source: CHOICE })
-export const day = constant('event.day', { kind: 'time', typical: 86_400, source: { level: 'standard', where: 'ISO 80000-3: 24 h' } })
+export const once = constant('event.once', { title: 'number of loads of a single event', kind: 'count', typical: 1, source: CHOICE })
+export const day = constant('event.day', {
+  title: 'length of a day',
+  kind: 'time',
+  typical: 86_400,
+  source: { level: 'standard', where: 'ISO 80000-3: 24 h' },
+})
 export const hour = constant('creep.referenceTime', {
+  title: 'reference time of the creep data',
   kind: 'time',
   typical: 3600,
   source: { level: 'standard', where: 'ISO 80000-3: 60 min' },
 })
-export const noLateral = constant('event.noLateral', { kind: 'ratio', typical: 0, source: CHOICE })
-export const noTraction = constant('event.noTraction', { kind: 'ratio', typical: 0, source: CHOICE })
+export const noLateral = constant('event.noLateral', {
+  title: 'force to the side over force up where none is specified',
+  kind: 'ratio',
+  typical: 0,
+  source: CHOICE,
+})
+export const noTraction = constant('event.noTraction', {
+  title: 'force along the ground over force up where none is specified',
+  kind: 'ratio',
+  typical: 0,
+  source: CHOICE,
+})

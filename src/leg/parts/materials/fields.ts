@@ -38,8 +38,9 @@ const MEASURED_BY: { readonly [P in PropertyName]?: string } = {
 }
 
 /** A property of a material; absent where its record has none. */
-const propertyOf = (name: PropertyName): Value<number | undefined, 'material'> =>
+const propertyOf = (name: PropertyName, title: string): Value<number | undefined, 'material'> =>
   leaf(`material.${name}`, ['material'], {
+    title,
     kind: PROPERTY_KINDS[name],
     read: (x: LegNumbers, { material }: Names) => found(x, material)[name]?.si,
     range: (x: LegNumbers, { material }: Names) => {
@@ -50,25 +51,25 @@ const propertyOf = (name: PropertyName): Value<number | undefined, 'material'> =
     },
   })
 
-export const dryModulus = propertyOf('modulus')
-export const modulusConditionedRatio = propertyOf('modulusConditionedRatio')
-export const modulusSaturatedRatio = propertyOf('modulusSaturatedRatio')
-export const poissonRatioGiven = propertyOf('poissonRatio')
-export const thermalExpansionGiven = propertyOf('thermalExpansion')
-export const thermalConductivity = propertyOf('thermalConductivity')
-export const thermalConductivityAcrossLayers = propertyOf('thermalConductivityAcrossLayers')
-export const glassTransition = propertyOf('glassTransitionTemperature')
-export const serviceTemperature = propertyOf('serviceTemperature')
-export const creepCoefficientGiven = propertyOf('creepCoefficient')
-export const creepExponentGiven = propertyOf('creepExponent')
-export const activationEnergy = propertyOf('activationEnergy')
-export const frictionOnSteelGiven = propertyOf('frictionOnSteel')
-export const moistureConditioned = propertyOf('moistureConditioned')
-export const moistureSaturated = propertyOf('moistureSaturated')
-export const moistureSwelling = propertyOf('moistureSwelling')
-export const strainLimit = propertyOf('strainLimit')
-export const density = propertyOf('density')
-export const specificHeat = propertyOf('specificHeat')
+export const dryModulus = propertyOf('modulus', 'modulus of elasticity of –')
+export const modulusConditionedRatio = propertyOf('modulusConditionedRatio', 'modulus of – in room air, as a share')
+export const modulusSaturatedRatio = propertyOf('modulusSaturatedRatio', 'modulus of – when wet, as a share')
+export const poissonRatioGiven = propertyOf('poissonRatio', 'Poisson’s ratio of –')
+export const thermalExpansionGiven = propertyOf('thermalExpansion', 'thermal expansion of –')
+export const thermalConductivity = propertyOf('thermalConductivity', 'thermal conductivity of –')
+export const thermalConductivityAcrossLayers = propertyOf('thermalConductivityAcrossLayers', 'thermal conductivity of – across the layers')
+export const glassTransition = propertyOf('glassTransitionTemperature', 'glass transition temperature of –')
+export const serviceTemperature = propertyOf('serviceTemperature', 'service temperature of –')
+export const creepCoefficientGiven = propertyOf('creepCoefficient', 'creep coefficient of –')
+export const creepExponentGiven = propertyOf('creepExponent', 'creep exponent of –')
+export const activationEnergy = propertyOf('activationEnergy', 'activation energy of the creep of –')
+export const frictionOnSteelGiven = propertyOf('frictionOnSteel', 'friction of – on steel')
+export const moistureConditioned = propertyOf('moistureConditioned', 'water content of – in room air')
+export const moistureSaturated = propertyOf('moistureSaturated', 'water content of – when wet')
+export const moistureSwelling = propertyOf('moistureSwelling', 'swelling of – over its water content')
+export const strainLimit = propertyOf('strainLimit', 'strain limit of –')
+export const density = propertyOf('density', 'density of –')
+export const specificHeat = propertyOf('specificHeat', 'specific heat of –')
 
 export const name = word('material.name', ['material'], (_, { material }) => material)
 export const family = word('material.family', ['material'], (x, { material }) => found(x, material).family)
@@ -94,6 +95,7 @@ const KINDS = {
 /** One number that the strength of a material is made of, with its range. */
 function strengthLeaf(
   id: string,
+  title: string,
   part: StrengthName,
   measuredBy: string,
   source: (material: Material) => { source: Range['source'] } | undefined,
@@ -107,6 +109,7 @@ function strengthLeaf(
     return strengthNumbers(record, direction, moisture, end, part === 'fatigueRatio')[part]
   }
   return leaf(id, ['material'], {
+    title,
     kind: KINDS[part as keyof typeof KINDS] ?? 'ratio',
     read: (x: LegNumbers, { material }: Names) => at(x, material, 'typical'),
     range: (x: LegNumbers, { material }: Names) => {
@@ -119,29 +122,42 @@ function strengthLeaf(
 }
 
 /** Strength along the layers, dry, at room temperature: yield of metals, tensile strength otherwise. */
-export const strength = strengthLeaf('material.strength', 'strength', PULL, (m) =>
+export const strength = strengthLeaf('material.strength', 'strength of –', 'strength', PULL, (m) =>
   m.family === 'metal' ? m.yieldStrength : m.tensileStrength,
 )
-const share = (direction: LoadDirection) =>
-  strengthLeaf(`material.share.${direction}`, 'direction', PULL, (m) => m.acrossLayersRatio ?? m.yieldStrength, direction)
+const share = (direction: LoadDirection, title: string) =>
+  strengthLeaf(`material.share.${direction}`, title, 'direction', PULL, (m) => m.acrossLayersRatio ?? m.yieldStrength, direction)
 /** Share of it in a direction. */
 export const directionShare = {
-  alongLayers: share('alongLayers'),
-  acrossLayers: share('acrossLayers'),
-  interlayerShear: share('interlayerShear'),
+  alongLayers: share('alongLayers', 'strength of – along the layers, as a share'),
+  acrossLayers: share('acrossLayers', 'strength of – across the layers, as a share'),
+  interlayerShear: share('interlayerShear', 'shear strength of – between layers, as a share'),
 } as const
-const wet = (moisture: MoistureState, property: PropertyName) =>
-  strengthLeaf(`material.share.${moisture}`, 'moisture', 'pull bars dry and wet', (m) => m[property], 'alongLayers', moisture)
+const wet = (moisture: MoistureState, property: PropertyName, title: string) =>
+  strengthLeaf(`material.share.${moisture}`, title, 'moisture', 'pull bars dry and wet', (m) => m[property], 'alongLayers', moisture)
 /** Share of it that a state of moisture leaves. */
 export const moistureShare = {
-  dry: wet('dry', 'density'),
-  conditioned: wet('conditioned', 'strengthConditionedRatio'),
-  saturated: wet('saturated', 'strengthSaturatedRatio'),
+  dry: wet('dry', 'density', 'strength of – when dry, as a share'),
+  conditioned: wet('conditioned', 'strengthConditionedRatio', 'strength of – in room air, as a share'),
+  saturated: wet('saturated', 'strengthSaturatedRatio', 'strength of – when wet, as a share'),
 } as const
-export const kept1000Hours = strengthLeaf('material.kept1000Hours', 'kept1000Hours', HANG, (m) => m.strengthKept1000Hours)
-export const kept1Year = strengthLeaf('material.kept1Year', 'kept1Year', HANG, (m) => m.strengthKept1Year)
+export const kept1000Hours = strengthLeaf(
+  'material.kept1000Hours',
+  'share of its strength that – keeps for 1000 hours',
+  'kept1000Hours',
+  HANG,
+  (m) => m.strengthKept1000Hours,
+)
+export const kept1Year = strengthLeaf(
+  'material.kept1Year',
+  'share of its strength that – keeps for a year',
+  'kept1Year',
+  HANG,
+  (m) => m.strengthKept1Year,
+)
 export const fatigueRatio = strengthLeaf(
   'material.fatigueRatio',
+  'fatigue strength of – over its static strength',
   'fatigueRatio',
   'bend bars to and fro until they crack',
   (m) => m.fatigueRatio,
@@ -155,6 +171,7 @@ export const fatigueKnown = word(
 /** Glass transition of the amorphous rule, or 0 where a table holds. */
 export const strengthTransition = strengthLeaf(
   'material.strengthTransition',
+  'glass transition of – for strength',
   'glassTransition',
   'load a bar and warm it until it sags',
   (m) => m.glassTransitionTemperature,
@@ -162,6 +179,7 @@ export const strengthTransition = strengthLeaf(
 /** Activation energy by which heat shortens the time to rupture; 0 where none is known. */
 export const strengthActivation = strengthLeaf(
   'material.strengthActivation',
+  'activation energy of rupture of –',
   'activationEnergy',
   'log when loaded bars break at two temperatures',
   (m) => m.activationEnergy,
@@ -169,18 +187,25 @@ export const strengthActivation = strengthLeaf(
 /** Temperature above which the shift of time keeps its value. */
 export const shiftEnd = strengthLeaf(
   'material.shiftEnd',
+  'temperature above which the time shift of – stays the same',
   'shiftEnd',
   'load a bar and warm it until it sags',
   (m) => m.glassTransitionTemperature,
 )
 /** Share of the strength over temperature where it is not the amorphous rule. */
-export const strengthCurve = record('material.strengthCurve', ['material'], (x, { material }) => {
-  const { temperatures, shares } = strengthNumbers(found(x, material), 'alongLayers', 'dry')
-  return { temperatures, shares }
-})
+export const strengthCurve = record(
+  'material.strengthCurve',
+  ['material'],
+  (x, { material }) => {
+    const { temperatures, shares } = strengthNumbers(found(x, material), 'alongLayers', 'dry')
+    return { temperatures, shares }
+  },
+  { title: 'strength of – over temperature' },
+)
 
 const TABLE = { level: 'assumption', where: 'where the record of the material has none' } as const
 export const poissonRatioElse = constant('material.poissonRatioElse', {
+  title: 'Poisson’s ratio where the table of the material has none',
   kind: 'ratio',
   typical: 0.38,
   low: 0.3,
@@ -189,6 +214,7 @@ export const poissonRatioElse = constant('material.poissonRatioElse', {
   measuredBy: 'measure width and length of a pulled bar',
 })
 export const frictionElse = constant('material.frictionElse', {
+  title: 'friction on steel where the table of the material has none',
   kind: 'ratio',
   typical: 0.15,
   low: 0.1,
@@ -197,23 +223,27 @@ export const frictionElse = constant('material.frictionElse', {
   measuredBy: 'pull a weighted part over steel with a spring balance',
 })
 export const dryAir = constant('material.dryAir', {
+  title: 'relative humidity below which prints are dry',
   kind: 'ratio',
   typical: 0.35,
   source: { level: 'assumption', where: 'air this dry leaves prints dry' },
 })
 export const dampAir = constant('material.dampAir', {
+  title: 'relative humidity above which prints are wet',
   kind: 'ratio',
   typical: 0.75,
   source: { level: 'assumption', where: 'air this damp soaks prints' },
 })
 /** Margin below the glass transition at which the amorphous rule gives no strength any more. */
 export const transitionMargin = constant('material.transitionMargin', {
+  title: 'margin below the glass transition',
   kind: 'temperatureDifference',
   typical: 15,
   source: { level: 'commonPractice', where: '15 K below the glass transition for parts that bear load for long' },
 })
 /** Creep data are for this temperature. */
 export const creepReference = constant('material.creepReference', {
+  title: 'temperature of the creep data',
   kind: 'temperature',
   typical: 296.15,
   source: { level: 'standard', where: 'ISO 291: standard atmosphere 23/50' },

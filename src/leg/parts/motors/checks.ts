@@ -25,6 +25,7 @@ const shareOfCurrent = line(
 
 /** The hottest spot of a winding above the mean of its phase. */
 const hotSpot = constant('motor.hotSpot', {
+  title: 'hottest spot of a winding above the mean of its phase',
   kind: 'temperatureDifference',
   typical: 10,
   low: 5,
@@ -33,6 +34,7 @@ const hotSpot = constant('motor.hotSpot', {
   measuredBy: 'compare the resistance of a hot winding with a probe in its middle',
 })
 const swingShare = constant('motor.swingShare', {
+  title: 'current of the swing over the largest current of the stance',
   kind: 'ratio',
   typical: 0.2,
   low: 0.1,
@@ -40,7 +42,14 @@ const swingShare = constant('motor.swingShare', {
   source: { level: 'assumption', where: 'the current of the swing as a share of the largest of the stance' },
   measuredBy: 'log the current of a leg that walks',
 })
-const touchLimit = ranged('motor.touchLimit', [], 'temperature', 'look it up in ISO 13732-1; do not try it', () => touchThresholds.metal)
+const touchLimit = ranged(
+  'motor.touchLimit',
+  'temperature that burns a hand in a short touch',
+  [],
+  'temperature',
+  'look it up in ISO 13732-1; do not try it',
+  () => touchThresholds.metal,
+)
 
 type At = Use<'joint' | 'event' | 'air'>
 const rise = (id: string, temperature: (use: At) => number) =>

@@ -34,6 +34,7 @@ export const mountToCan = field('motor.mountToCan', ['motor'], 'thermalResistanc
 /** Temperature that the insulation bears at its hottest spot. */
 export const windingLimit = ranged(
   'motor.windingLimit',
+  'temperature limit of the winding',
   ['motor'],
   'temperature',
   'ask the maker for the class of the winding',
@@ -42,6 +43,7 @@ export const windingLimit = ranged(
 /** Temperature that the magnets bear. */
 export const magnetLimit = ranged(
   'motor.magnetLimit',
+  'temperature limit of the magnets',
   ['motor'],
   'temperature',
   'ask the maker for grade and load line; measure the speed constant before and after a hot run',
@@ -53,6 +55,7 @@ export const magnetLimit = ranged(
 
 /** Back-EMF of a motor over that of its catalogue. */
 export const catalogueScatter = constant('motor.catalogueScatter', {
+  title: 'back-EMF constant over its catalogue value',
   kind: 'ratio',
   typical: 1,
   low: 0.95,
@@ -62,12 +65,14 @@ export const catalogueScatter = constant('motor.catalogueScatter', {
 })
 /** Temperature of the terminal resistance of the document. */
 export const resistanceReference = constant('motor.resistanceMeasuredAt', {
+  title: 'temperature of the specified terminal resistance',
   kind: 'temperature',
   typical: 293.15,
   source: { level: 'standard', where: 'the document gives the terminal resistance at 20 degC' },
 })
 /** Loss of the worst phase over the mean where a motor is held. */
 export const worstPhase = constant('motor.worstPhase', {
+  title: 'loss of the hottest phase over the mean loss, rotor at rest',
   kind: 'ratio',
   typical: 2,
   source: {
@@ -77,6 +82,7 @@ export const worstPhase = constant('motor.worstPhase', {
 })
 /** Magnets lose this share of their strength per kelvin. */
 export const magnetCoefficient = constant('motor.magnetCoefficient', {
+  title: 'change of magnet strength with temperature',
   kind: 'temperatureCoefficient',
   typical: -0.0011,
   low: -0.0012,
@@ -86,6 +92,7 @@ export const magnetCoefficient = constant('motor.magnetCoefficient', {
 })
 /** The mean speed of a stride over its peak. */
 export const meanOfPeakSpeed = constant('motor.meanOfPeakSpeed', {
+  title: 'mean speed of a stride over its peak speed',
   kind: 'ratio',
   typical: 2 / Math.PI,
   source: { level: 'computed', where: 'mean of half a sine' },

@@ -1,10 +1,14 @@
+import { parallelPin } from '../../../fasteners/index.js'
 import { field, reference, word } from '../../leaves.js'
 import { bossAt, pinAt } from '../../numbers.js'
 import { constant } from '../../run/index.js'
 import { pinOf } from '../../schema/tables.js'
 
 export const pin = {
-  diameter: field('pin.diameter', ['joint'], 'length', (x, { joint }) => pinOf(pinAt(x, joint).size).diameter),
+  diameter: field('pin.diameter', ['joint'], 'length', (x, { joint }) => pinOf(pinAt(x, joint).size).diameter, {
+    title: 'diameter of the joint pin',
+    table: parallelPin,
+  }),
   zone: word('pin.zone', ['joint'], (x, { joint }) => pinOf(pinAt(x, joint).size).zone),
   strength: field('pin.strength', ['joint'], 'stress', (x, { joint }) => pinAt(x, joint).strength),
   cheekThickness: field('pin.cheekThickness', ['joint'], 'length', (x, { joint }) => pinAt(x, joint).cheekThickness),
@@ -35,6 +39,7 @@ export const eyeMaterial = reference('pin.eyeMaterial', ['joint'], 'material', (
 const assumption = (where: string) => ({ level: 'assumption', where }) as const
 /** Diameter of the eye over that of its pin. */
 export const eyeClearance = constant('pin.eyeClearance', {
+  title: 'clearance of the eye on its pin',
   kind: 'length',
   typical: 0.1e-3,
   low: 0.03e-3,
@@ -43,6 +48,7 @@ export const eyeClearance = constant('pin.eyeClearance', {
   measuredBy: 'push the foot to and fro sideways under a dial gauge',
 })
 export const yieldShare = constant('pin.yieldShare', {
+  title: 'yield strength over tensile strength of a hardened pin',
   kind: 'ratio',
   typical: 0.85,
   low: 0.8,
@@ -52,6 +58,7 @@ export const yieldShare = constant('pin.yieldShare', {
 })
 /** A printed surface that turns on its pin bears this share of what a resting one does. */
 export const movingShare = constant('pin.movingShare', {
+  title: 'bearing strength of a turning eye over that of an eye at rest',
   kind: 'ratio',
   typical: 0.5,
   low: 0.3,
@@ -61,6 +68,7 @@ export const movingShare = constant('pin.movingShare', {
 })
 /** Strength of a crushed edge over that of a free bar. */
 export const edgeSupport = constant('boss.edgeSupport', {
+  title: 'strength of a supported edge over that of a free bar',
   kind: 'ratio',
   typical: 2,
   low: 1.5,
@@ -69,11 +77,13 @@ export const edgeSupport = constant('boss.edgeSupport', {
   measuredBy: 'press a pin sideways into the mouth of a spare boss until it stays tilted',
 })
 export const leverShare = constant('boss.leverShare', {
+  title: 'distance of the load from the gap over the thickness of the eye',
   kind: 'ratio',
   typical: 0.25,
   source: assumption('the eye loads each half of the pin a quarter of its thickness from the gap'),
 })
 export const peakOverMean = constant('boss.peakOverMean', {
+  title: 'peak stress next to a pin hole over the mean stress',
   kind: 'ratio',
   typical: 2.5,
   low: 2,
@@ -83,21 +93,25 @@ export const peakOverMean = constant('boss.peakOverMean', {
 })
 /** A press fit keeps its strain: stress relaxes faster than strength fades, so the first hour decides. */
 export const splitTime = constant('boss.splitTime', {
+  title: 'duration of the full press of a boss',
   kind: 'time',
   typical: 3600,
   source: assumption('stress of a press fit relaxes faster than strength fades'),
 })
 export const holeDeviations = constant('boss.holeDeviations', {
+  title: 'standard deviations from the mean hole to the smallest hole',
   kind: 'ratio',
   typical: 2,
   source: assumption('the smallest hole of a batch is two standard deviations below the mean'),
 })
 export const toleranceSigmas = constant('pin.toleranceSigmas', {
+  title: 'standard deviations in a tolerance zone',
   kind: 'ratio',
   typical: 6,
   source: { level: 'commonPractice', where: 'a tolerance zone is six standard deviations wide' },
 })
 export const axialShare = constant('boss.axialShare', {
+  title: 'force along the pin over the load of the pin',
   kind: 'ratio',
   typical: 0.05,
   low: 0.02,
@@ -106,31 +120,37 @@ export const axialShare = constant('boss.axialShare', {
   measuredBy: 'mark a pin and note how it walks in a week of use',
 })
 export const gripReserve = constant('boss.gripReserve', {
+  title: 'required reserve of a friction grip',
   kind: 'ratio',
   typical: 2,
   source: assumption('friction grips are designed for twice the force'),
 })
 export const neededShare = constant('boss.neededInterference', {
+  title: 'least interference of a press fit over its diameter',
   kind: 'ratio',
   typical: 0.002,
   source: { level: 'commonPractice', where: 'press fits of steel in plastic, 0.2 % of the diameter and more' },
 })
 export const allowableShare = constant('boss.allowableInterference', {
+  title: 'largest interference of a press fit over its diameter',
   kind: 'ratio',
   typical: 0.03,
   source: { level: 'commonPractice', where: 'press fits of steel in plastic, up to 3 % of the diameter' },
 })
 export const looseAccepted = constant('boss.looseAccepted', {
+  title: 'accepted share of loose bosses',
   kind: 'ratio',
   typical: 0.02,
   source: assumption('one boss in fifty may come out loose'),
 })
 export const leastChance = constant('boss.leastChance', {
+  title: 'smallest chance that is distinguished from none',
   kind: 'ratio',
   typical: 1e-6,
   source: assumption('chances below one in a million are not distinguished'),
 })
 export const mostReserve = constant('pin.mostReserve', {
+  title: 'largest fatigue reserve of a pin that is stated',
   kind: 'ratio',
   typical: 1e6,
   source: assumption('a larger reserve of fatigue means no more than "plenty"'),

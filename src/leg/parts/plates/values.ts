@@ -111,6 +111,7 @@ export const coolingLaws = (use: Use<'motor' | 'plate' | 'air'>) => {
 
 /** Film at which the store of a plate is calculated; it hardly depends on it. */
 const storeFilm = constant('plate.storeFilm', {
+  title: 'heat transfer coefficient for the heat stored in a plate',
   kind: 'heatTransferCoefficient',
   typical: 12,
   source: { level: 'assumption', where: 'a warm plate in still air' },

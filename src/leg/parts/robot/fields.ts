@@ -3,6 +3,7 @@ import { field, optional } from '../../leaves.js'
 import { constant } from '../../run/index.js'
 
 export const gravity = constant('robot.gravity', {
+  title: 'acceleration of free fall',
   kind: 'acceleration',
   typical: STANDARD_GRAVITY,
   source: { level: 'standard', where: 'standard acceleration of free fall, ISO 80000-3' },

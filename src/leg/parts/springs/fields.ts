@@ -65,6 +65,7 @@ export const holderMaterial = reference('spring.holderMaterial', ['joint'], 'mat
 
 /** Rate of the spring at hand over the one of the document: tolerance of wire and coils, and friction between coils, which works both ways. */
 export const rateScatter = constant('spring.rateScatter', {
+  title: 'rate of the spring over that of the specification',
   kind: 'ratio',
   typical: 1,
   low: 0.9,
@@ -72,49 +73,87 @@ export const rateScatter = constant('spring.rateScatter', {
   source: { level: 'commonPractice', where: 'springs from stock keep their rate within ten per cent' },
   measuredBy: 'hang two weights on the spring, or on the joint with the drive loose, and read both lengths or angles',
 })
-const share = (id: string, typical: number, where: string) =>
-  constant(id, { kind: 'ratio', typical, source: { level: 'unverified', where } })
+const share = (id: string, title: string, typical: number, where: string) =>
+  constant(id, { title, kind: 'ratio', typical, source: { level: 'unverified', where } })
 const TABLE = 'Standard Handbook of Machine Design, allowable stresses of extension springs, read on a page of a calculator'
 /** Shares of the tensile strength that a spring bears at rest, by where it is stressed: of carbon steel, and of stainless wire. */
 export const shares = {
   body: {
-    carbon: share('spring.share.body', 0.45, TABLE),
-    stainless: share('spring.share.body.stainless', 0.35, TABLE),
+    carbon: share('spring.share.body', 'shear of the coils of a spring at rest over tensile strength', 0.45, TABLE),
+    stainless: share(
+      'spring.share.body.stainless',
+      'shear of the coils of a spring at rest over tensile strength, stainless wire',
+      0.35,
+      TABLE,
+    ),
   },
   hookBending: {
-    carbon: share('spring.share.hookBending', 0.75, TABLE),
-    stainless: share('spring.share.hookBending.stainless', 0.55, TABLE),
+    carbon: share('spring.share.hookBending', 'bending of a hook at rest over tensile strength', 0.75, TABLE),
+    stainless: share('spring.share.hookBending.stainless', 'bending of a hook at rest over tensile strength, stainless wire', 0.55, TABLE),
   },
   hookShear: {
-    carbon: share('spring.share.hookShear', 0.4, TABLE),
-    stainless: share('spring.share.hookShear.stainless', 0.3, TABLE),
+    carbon: share('spring.share.hookShear', 'shear of the bend of a hook at rest over tensile strength', 0.4, TABLE),
+    stainless: share(
+      'spring.share.hookShear.stainless',
+      'shear of the bend of a hook at rest over tensile strength, stainless wire',
+      0.3,
+      TABLE,
+    ),
   },
   torsion: {
-    carbon: share('spring.share.torsion', 0.7, 'EN 13906-3, permissible bending stress of torsion springs'),
-    stainless: share('spring.share.torsion.stainless', 0.6, 'Standard Handbook of Machine Design, torsion springs of stainless wire'),
+    carbon: share(
+      'spring.share.torsion',
+      'bending of the wire of a torsion spring at rest over tensile strength',
+      0.7,
+      'EN 13906-3, permissible bending stress of torsion springs',
+    ),
+    stainless: share(
+      'spring.share.torsion.stainless',
+      'bending of the wire of a torsion spring at rest over tensile strength, stainless wire',
+      0.6,
+      'Standard Handbook of Machine Design, torsion springs of stainless wire',
+    ),
   },
 } as const
 /** Shares of the tensile strength up to which a stress may rise from zero ten million times, not shot-peened. */
 export const enduringShares = {
-  body: share('spring.enduring.body', 0.3, 'Standard Handbook of Machine Design, extension springs, shear of the body'),
-  hookBending: share('spring.enduring.hookBending', 0.45, TABLE),
-  hookShear: share('spring.enduring.hookShear', 0.28, 'Standard Handbook of Machine Design, extension springs, shear of the end'),
-  torsion: share('spring.enduring.torsion', 0.45, `${TABLE}; wire in bending`),
+  body: share(
+    'spring.enduring.body',
+    'enduring shear of the coils of a spring over tensile strength',
+    0.3,
+    'Standard Handbook of Machine Design, extension springs, shear of the body',
+  ),
+  hookBending: share('spring.enduring.hookBending', 'enduring bending of a hook over tensile strength', 0.45, TABLE),
+  hookShear: share(
+    'spring.enduring.hookShear',
+    'enduring shear of the bend of a hook over tensile strength',
+    0.28,
+    'Standard Handbook of Machine Design, extension springs, shear of the end',
+  ),
+  torsion: share(
+    'spring.enduring.torsion',
+    'enduring bending of the wire of a torsion spring over tensile strength',
+    0.45,
+    `${TABLE}; wire in bending`,
+  ),
 } as const
 /** Ultimate shear strength over tensile strength. */
 export const shearOverTensile = share(
   'spring.shearOverTensile',
+  'shear strength of spring wire over its tensile strength',
   0.67,
   "Shigley's Mechanical Engineering Design, spring wire, S_su = 0.67 S_ut",
 )
 /** Strength of the pins that springs are hooked to. */
 export const pinStrength = constant('spring.pinStrength', {
+  title: 'yield strength of the pins that hold a spring',
   kind: 'stress',
   typical: 640e6,
   source: { level: 'assumption', where: 'pins or screws of class 8.8: yield at 640 MPa' },
 })
 /** Cycles of the load in one of the surge of the coils, below which the load is no longer at rest. */
 export const surgeShare = constant('spring.surgeShare', {
+  title: 'least ratio of the surge frequency of a spring to that of its load',
   kind: 'ratio',
   typical: 15,
   source: { level: 'commonPractice', where: 'the surge of a spring lies fifteen to twenty times above the rate of its load' },

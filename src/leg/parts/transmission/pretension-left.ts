@@ -3,11 +3,13 @@ import { constant, line, type Use } from '../../run/index.js'
 const YEAR = 31_557_600
 const HOUR = 3600
 export const year = constant('pretension.year', {
+  title: 'length of a year',
   kind: 'time',
   typical: YEAR,
   source: { level: 'standard', where: 'Julian year, 365.25 d' },
 })
 const firstHour = constant('pretension.firstHour', {
+  title: 'time after setting at which the pretension is read',
   kind: 'time',
   typical: HOUR,
   source: { level: 'assumption', where: 'a pretension is read within the hour after it was set' },

@@ -34,6 +34,7 @@ export const clearance = ofBelt('clearance', 'length')
 export const highestTemperature = ofBelt('highestTemperature', 'temperature')
 export const friction = band(
   'belt.friction',
+  'friction of the belt on its pulleys',
   ['joint'],
   'pull a strip of the belt over a pulley that is held, with a weight on its other end',
   (x, { joint }) => beltIn(x, joint).friction,
@@ -41,6 +42,7 @@ export const friction = band(
 )
 export const pretensionLeft = band(
   'belt.pretensionLeft',
+  'pretension that is left in the belt',
   ['joint'],
   'pluck a span and log its pitch for a month; the pitch goes as the root of the tension',
   (x, { joint }) => beltIn(x, joint).pretensionLeft,
@@ -63,6 +65,7 @@ export const onMotor = word('beltDrive.onMotor', ['joint'], (_, { joint }) => (j
 /** Pretension that is set over the one that was aimed at. */
 export const settingScatter = band(
   'beltDrive.settingScatter',
+  'pretension of the belt as it is set over the specified one',
   ['joint'],
   'set the tension ten times and pluck both spans after each',
   (x, { joint }) => {
@@ -74,6 +77,7 @@ export const settingScatter = band(
 
 /** Factor on the strength of the belt for a load of a moment. */
 export const onceFactor = constant('belt.onceFactor', {
+  title: 'safety factor on the breaking strength of the belt for a rare load',
   kind: 'ratio',
   typical: 2,
   low: 1.5,
@@ -83,6 +87,7 @@ export const onceFactor = constant('belt.onceFactor', {
 })
 /** Density of the small pulley, whose material the document does not name. */
 export const pinionDensity = constant('belt.smallPulleyDensity', {
+  title: 'density of the small pulley',
   kind: 'density',
   typical: 7850,
   source: { level: 'assumption', where: 'a solid pulley of steel; aluminium has a third of it' },

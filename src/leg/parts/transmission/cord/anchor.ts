@@ -28,28 +28,33 @@ const creepOf = line(
 
 /** Shear yield over tensile strength (von Mises). */
 export const shearShare = constant('material.shearShare', {
+  title: 'shear yield strength over tensile yield strength',
   kind: 'ratio',
   typical: 0.577,
   source: { level: 'commonPractice', where: 'shear yield 0.577 of tensile yield (von Mises)' },
 })
 const leastWrap = constant('anchor.leastWrap', {
+  title: 'least wrap between tangent point and cord anchor',
   kind: 'angle',
   typical: Math.PI / 2,
   source: { level: 'assumption', where: 'a quarter turn is left between tangent point and anchor at the end of travel' },
 })
 const ferruleModulus = constant('ferrule.modulus', {
+  title: 'modulus of elasticity of the ferrule',
   kind: 'modulus',
   typical: 100e9,
   source: { level: 'commonPractice', where: 'brass; steel is stiffer, and both are rigid compared with the cord' },
 })
 /** Wall of a ferrule. */
 export const ferruleThickness = constant('ferrule.wall', {
+  title: 'wall thickness of the ferrule',
   kind: 'length',
   typical: 0.5e-3,
   source: { level: 'assumption', where: 'a thin tube' },
 })
 /** Stretch of a new braid that stays. */
 export const beddingStrain = constant('cord.beddingStrain', {
+  title: 'permanent stretch of a new cord',
   kind: 'strain',
   typical: 0.01,
   low: 0.005,

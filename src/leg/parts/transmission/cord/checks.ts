@@ -76,6 +76,7 @@ const allowed = (id: string, factor: Value<number, 'cord'> | Value<number, never
     }),
   )
 const bendExponent = constant('cord.bendExponent', {
+  title: 'exponent of the loss of cord strength over a bend',
   kind: 'ratio',
   typical: 1,
   source: { level: 'assumption', where: 'strength over a bend falls as the ratio of the diameters' },
@@ -140,6 +141,7 @@ const fibreRise = value('cord.fibreRise', ['joint', 'air'], (use) =>
 )
 
 const leastShare = constant('cord.leastSlackShare', {
+  title: 'least slack tension over pretension',
   kind: 'ratio',
   typical: 0.01,
   source: { level: 'assumption', where: 'a slack span keeps a hundredth of the pretension by its own weight' },
@@ -167,6 +169,7 @@ const dailyDrift = value('cord.dailyDrift', ['joint', 'event', 'air', 'age'], (u
   return use.run(ofADay, { drift, strides: use(stridesPerDay) })
 })
 const oneTurn = constant('cord.spareGroove', {
+  title: 'spare angle of groove',
   kind: 'angle',
   typical: 2 * Math.PI,
   source: { level: 'assumption', where: 'one turn of groove to spare' },

@@ -41,11 +41,13 @@ const holes = line(
 )
 
 const hubBores = constant('drum.hubBores', {
+  title: 'diameter of the hub over the bore of the drum',
   kind: 'ratio',
   typical: 2,
   source: { level: 'assumption', where: 'the hub that carries the torque is twice the bore, or the drum itself where that is less' },
 })
 const mostHoles = constant('drum.mostHoles', {
+  title: 'largest share of the hub that holes may take',
   kind: 'ratio',
   typical: 0.9,
   source: { level: 'assumption', where: 'holes that take more leave no hub' },

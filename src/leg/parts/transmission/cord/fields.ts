@@ -22,6 +22,7 @@ export const designFactor = field('cord.designFactor', ['cord'], 'ratio', (x, { 
 export const leastBendRatio = field('cord.leastBendRatio', ['cord'], 'ratio', (x, { cord }) => cordAt(x, cord).leastBendRatio)
 export const pretensionLeft = band(
   'cord.pretensionLeft',
+  'pretension that is left in the cord',
   ['cord'],
   'pluck a span and log its pitch for a month; the pitch goes as the root of the tension',
   (x, { cord }) => cordAt(x, cord).pretensionLeft,
@@ -30,9 +31,12 @@ export const pretensionLeft = band(
 const fibreOf = (x: LegNumbers, cord: string) => cordFibre(cordAt(x, cord).fibre as FibreName)
 /** How the fibre creeps: by a thermally activated process (UHMWPE), or by a constant amount per decade of time. */
 export const creepOfFibre = word('cord.fibre.creep', ['cord'], (x, { cord }) => fibreOf(x, cord).creep)
-export const strengthOfFibre = field('cord.fibre.strength', ['cord'], 'stress', (x, { cord }) => fibreOf(x, cord).strength.si)
+export const strengthOfFibre = field('cord.fibre.strength', ['cord'], 'stress', (x, { cord }) => fibreOf(x, cord).strength.si, {
+  title: 'tensile strength of the fibre',
+})
 export const serviceTemperature = ranged(
   'cord.fibre.serviceTemperature',
+  'service temperature of the fibre',
   ['cord'],
   'temperature',
   'keep a metre of cord under tension at that temperature for a day and measure its stretch',
@@ -44,6 +48,7 @@ export const centreDistance = field('drive.centreDistance', ['joint'], 'length',
 /** Pretension that is set over the one that was aimed at. */
 export const settingScatter = band(
   'drive.settingScatter',
+  'pretension of the cord as it is set over the specified one',
   ['joint'],
   'set the tension ten times and pluck both spans after each',
   (x, { joint }) => {
@@ -57,6 +62,7 @@ export const hold = word('drive.hold', ['joint'], (x, { joint }) => cordDrive(x,
 export const efficiency = field('drive.efficiency', ['joint'], 'ratio', (x, { joint }) => cordDrive(x, joint).efficiency)
 export const friction = band(
   'drive.friction',
+  'friction of the cord on pinion and drum',
   ['joint'],
   'hang two weights over the pinion and read the ratio at which the cord slips, wet and dry',
   (x, { joint }) => cordDrive(x, joint).friction,
@@ -73,6 +79,7 @@ export function retentionIn(x: LegNumbers, joint: Joint): Band {
 }
 export const endRetention = band(
   'drive.endRetention',
+  'strength that the ends of the cord keep',
   ['joint'],
   'pull five ends of your own make to failure',
   (x, { joint }) => retentionIn(x, joint),
@@ -122,24 +129,28 @@ export const frameMaterial = reference('drive.frameMaterial', ['joint'], 'materi
 
 /** Wrap that each branch keeps on the drum before its anchor, at the ends of travel. */
 export const leastWrap = constant('cord.leastWrap', {
+  title: 'least wrap on the drum at an end of travel',
   kind: 'angle',
   typical: (10 * Math.PI) / 180,
   source: { level: 'assumption', where: 'a ninth of a right angle for play, windup and stops that are not where they should be' },
 })
 /** Wrap that is left on the pinion between its clamp and a span, at the ends of travel: it holds most of the tension, the clamp the rest. */
 export const leastPinionWrap = constant('cord.leastPinionWrap', {
+  title: 'least wrap on the pinion before its clamp at an end of travel',
   kind: 'angle',
   typical: Math.PI,
   source: { level: 'assumption', where: 'half a turn before the clamp' },
 })
 /** A cord with less pretension than this is loose. */
 export const looseTension = constant('cord.looseTension', {
+  title: 'tension below which a cord is loose',
   kind: 'force',
   typical: 0.5,
   source: { level: 'assumption', where: 'a cord that sags under its own weight' },
 })
 /** Factor on the strength of the ended, bent cord for a load of a moment. */
 export const onceFactor = constant('cord.onceFactor', {
+  title: 'safety factor on the breaking strength of the cord for a rare load',
   kind: 'ratio',
   typical: 2,
   low: 1.5,
@@ -147,44 +158,4 @@ export const onceFactor = constant('cord.onceFactor', {
   source: { level: 'assumption', where: 'half of the strength for loads that are rare' },
   measuredBy: 'jerk ten ends of your own make with a falling weight, and pull them to failure afterwards',
 })
-const LONG = {
-  level: 'commonPractice',
-  where: 'long tension of UHMWPE at most 10 to 15 % of breaking strength; other fibres a third',
-} as const
-const HANG_CORD = 'hang a tenth, a fifth and a third of its strength on three cords for a month and log their length'
-/** Long tension over breaking strength that a fibre bears. */
-export const longTension = {
-  activated: constant('cord.longTension.activated', {
-    kind: 'ratio',
-    typical: 0.15,
-    low: 0.1,
-    high: 0.2,
-    source: LONG,
-    measuredBy: HANG_CORD,
-  }),
-  logarithmic: constant('cord.longTension.logarithmic', {
-    kind: 'ratio',
-    typical: 0.3,
-    low: 0.25,
-    high: 0.35,
-    source: LONG,
-    measuredBy: HANG_CORD,
-  }),
-} as const
-const EYRING = {
-  level: 'published',
-  where: 'J. Chem. Phys. 153 (2020) 144904, abstract: activation energy about 1.5 eV, volume about 45 cubic angstrom',
-} as const
-export const activationEnergy = constant('cord.activationEnergy', { kind: 'energy', typical: 1.5 * 1.602176634e-19, source: EYRING })
-export const activationVolume = constant('cord.activationVolume', { kind: 'volume', typical: 0.045e-27, source: EYRING })
-/** Temperature at which relaxation was measured. */
-export const relaxationReference = constant('cord.relaxationReference', {
-  kind: 'temperature',
-  typical: 293.15,
-  source: { level: 'assumption', where: 'an ordinary room' },
-})
-export const mostYears = constant('cord.mostYears', {
-  kind: 'ratio',
-  typical: 20,
-  source: { level: 'assumption', where: 'twenty years and more leave the same negligible share' },
-})
+export { activationEnergy, activationVolume, longTension, mostYears, relaxationReference } from './fibre-creep.js'

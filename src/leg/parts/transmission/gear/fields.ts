@@ -16,18 +16,21 @@ export const backlash = field('gear.backlash', ['joint'], 'length', (x, { joint 
 export const efficiency = field('gear.efficiency', ['joint'], 'ratio', (x, { joint }) => gear(x, joint).efficiency)
 
 export const pressureAngle = constant('gear.pressureAngle', {
+  title: 'pressure angle of the teeth',
   kind: 'angle',
   typical: (20 * Math.PI) / 180,
   source: { level: 'commonPractice', where: 'standard teeth of 20° of pressure angle (basic rack of ISO 53)' },
 })
 /** A pair with fewer teeth in contact than this hammers as it runs, and jumps where it wears. */
 export const leastContactRatio = constant('gear.leastContactRatio', {
+  title: 'least contact ratio',
   kind: 'ratio',
   typical: 1.1,
   source: { level: 'published', where: 'T. Eritenel, notebook series on gears (2019), geometry, chapter 2: contact ratio above 1.1' },
 })
 /** A pinion with fewer teeth is cut into at its roots by its own rack, which weakens them. */
 export const leastTeeth = constant('gear.leastTeeth', {
+  title: 'least number of teeth of a pinion',
   kind: 'count',
   typical: 14,
   source: { level: 'commonPractice', where: '17 teeth of 20° without undercut, 14 in practice' },

@@ -1,3 +1,4 @@
+import { parallelPin } from '../../../../fasteners/index.js'
 import { field, record, reference, word } from '../../../leaves.js'
 import type { LegNumbers } from '../../../leg-numbers.js'
 import { constant } from '../../../run/index.js'
@@ -49,7 +50,10 @@ const pinIn = (x: LegNumbers) => {
   return found
 }
 export const pin = {
-  diameter: field('rodPin.diameter', [], 'length', (x) => pinOf(pinIn(x).size).diameter),
+  diameter: field('rodPin.diameter', [], 'length', (x) => pinOf(pinIn(x).size).diameter, {
+    title: 'diameter of the pins of the rod',
+    table: parallelPin,
+  }),
   strength: field('rodPin.strength', [], 'stress', (x) => pinIn(x).strength),
   cheekThickness: field('rodPin.cheekThickness', [], 'length', (x) => pinIn(x).cheekThickness),
   lugThickness: field('rodPin.lugThickness', [], 'length', (x) => pinIn(x).lugThickness),
@@ -58,6 +62,7 @@ export const pin = {
 
 /** Least distance from a dead point within the limits of the knee. */
 export const leastMargin = constant('rod.leastMargin', {
+  title: 'least angle of the rod from a dead point',
   kind: 'angle',
   typical: (10 * Math.PI) / 180,
   source: { level: 'assumption', where: 'ten degrees for play, windup and links that give' },

@@ -1,0 +1,27 @@
+import { describe, expect, test } from 'vitest'
+import { recordedOf } from '../../src/leg/assess/recorded.js'
+import { assess, markdownReport } from '../../src/leg/index.js'
+import { type Calculation, SheetMaker } from '../../src/leg/run/index.js'
+import { printedLegs } from './printed-legs.js'
+
+describe.each(Object.entries(printedLegs))('the sheet of a leg with %s', (_, of) => {
+  const verdict = assess(of())
+  const sheet = markdownReport(verdict, { steps: 'all' })
+  const rows = sheet.match(/^\|[TC]\d+\|.*$/gm) ?? []
+
+  test('values of tables and constants have titles of their own, no words of an id', () => {
+    const { calculation, checks } = recordedOf(verdict)
+    const cells = checks.flatMap(({ findings: [hardest] }) =>
+      hardest === undefined ? [] : [hardest.comparison.demand, hardest.comparison.capacity],
+    )
+    const { leaves } = new SheetMaker(calculation as unknown as Calculation<never>).sheet(cells)
+    const titles = leaves.flatMap(({ title }) => (title === undefined ? [] : [title.split('–')[0] as string]))
+    expect(rows.length).toBeGreaterThan(40)
+    const without = rows.filter((row) => !titles.some((title) => title !== '' && (row.split('|')[2] as string).startsWith(title)))
+    expect(without).toEqual([])
+  })
+
+  test('every value of a table and every constant cites a source or its fields', () => {
+    for (const row of rows) expect(row.split('|')[4], row).toMatch(/\[Q\d+\]|^from \[F\d+\]/)
+  })
+})
