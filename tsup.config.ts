@@ -20,8 +20,12 @@ const folderByFolder: NonNullable<Options['esbuildPlugins']>[number] = {
   },
 }
 
+/** Inputs that hold others: `{ ...WRAP, … } as const`. */
+const sharedInputs = (value: ts.Expression | undefined) =>
+  value !== undefined && ts.isAsExpression(value) && ts.isObjectLiteralExpression(value.expression)
+
 /**
- * A record with shared inputs (`...WRAP`) becomes the result of a pure call. Bundlers take a spread for an effect, and would keep every formula that
+ * A record with shared inputs (`...WRAP`), and such inputs themselves, become the result of a pure call. Bundlers take a spread for an effect, and would keep every formula that
  * has one, used or not.
  */
 const pureRecords: NonNullable<Options['esbuildPlugins']>[number] = {
@@ -29,12 +33,14 @@ const pureRecords: NonNullable<Options['esbuildPlugins']>[number] = {
   setup(build) {
     build.onLoad({ filter: /[\\/]src[\\/].*\.ts$/ }, ({ path }) => {
       const text = readFileSync(path, 'utf8')
-      if (!text.includes('@__PURE__')) return undefined
+      if (!text.includes('...')) return undefined
       const file = ts.createSourceFile(path, text, ts.ScriptTarget.ES2022, true)
       const records: ts.Node[] = []
       const visit = (node: ts.Node): void => {
         const record = ts.isCallExpression(node) && node.expression.getText(file) === 'formula' ? node.arguments[1] : undefined
         if (record !== undefined && ts.isObjectLiteralExpression(record)) records.push(record)
+        else if (ts.isVariableDeclaration(node) && node.parent.parent.parent === file && sharedInputs(node.initializer))
+          records.push(node.initializer!)
         else ts.forEachChild(node, visit)
       }
       visit(file)

@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { KNEE_MOTOR } from './knee-drive-inputs.js'
 
 /** What an angle error of the rotor's encoder does to the motor: current out of phase, less torque. */
 export const commutationError = /* @__PURE__ */ formula('kinematics.commutationError', {
@@ -58,10 +59,7 @@ export const encoderSpeedRipple = /* @__PURE__ */ formula('kinematics.encoderSpe
  */
 export const kneeEncoderError = /* @__PURE__ */ formula('kinematics.kneeEncoderError', {
   inputs: {
-    /** Part that the knee's motor is bolted to. */
-    motorOn: { oneOf: ['body', 'thigh'] },
-    /** Turns of the knee’s drum per turn of the knee. */
-    kneeRatio: { kind: 'ratio', default: 1 },
+    ...KNEE_MOTOR,
     /** Largest error of the encoder on the hip’s motor. */
     hipError: { kind: 'angle', min: 0 },
     /** Largest error of the encoder on the knee’s motor. */

@@ -1,6 +1,7 @@
 import { formula } from '../formula/index.js'
 import { crankFromRockerInto } from './four-bar-angles.js'
 import { fourBarDriveRatio } from './four-bar-rates.js'
+import { KNEE_ANGLE } from './link-inputs.js'
 
 /** A four-bar between hip and knee, as inputs. Angles are taken from the direction hip to knee, right-handed about +y. */
 const KNEE_LINKAGE = {
@@ -22,8 +23,7 @@ const KNEE_LINKAGE = {
 export const fourBarKneePose = /* @__PURE__ */ formula('kinematics.fourBarKneePose', {
   inputs: {
     ...KNEE_LINKAGE,
-    /** Knee angle. */
-    kneeAngle: 'angle',
+    ...KNEE_ANGLE,
   },
   output: {
     /** Direction of the crank, without a jump where the knee turns on; in line with the rod where the links do not reach. */

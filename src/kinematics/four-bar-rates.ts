@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { COUPLER, CRANK, FOUR_BAR_POSE, ROCKER } from './four-bar-inputs.js'
 
 // Directions of crank, coupler and rocker, right-handed; plain numbers, so that a control loop can use them without objects.
 
@@ -24,18 +25,10 @@ export function crankOverRockerSlope(crank: number, coupler: number, rocker: num
 /** How well a four-bar drives its rocker, from the directions of its links: ratios, their change, and whether it is at a dead point. */
 export const fourBarDriveRatio = /* @__PURE__ */ formula('kinematics.fourBarDriveRatio', {
   inputs: {
-    /** Length of the crank. */
-    crank: { kind: 'length', above: 0 },
-    /** Length of the coupler. */
-    coupler: { kind: 'length', above: 0 },
-    /** Length of the rocker. */
-    rocker: { kind: 'length', above: 0 },
-    /** Direction of the crank from its fixed pivot. */
-    crankAngle: 'angle',
-    /** Direction of the coupler from crank pin to rocker pin. */
-    couplerAngle: 'angle',
-    /** Direction of the rocker from its fixed pivot. */
-    rockerAngle: 'angle',
+    ...CRANK,
+    ...COUPLER,
+    ...ROCKER,
+    ...FOUR_BAR_POSE,
   },
   output: {
     /** Crank speed over rocker speed; infinite with crank and coupler in line. */

@@ -1,21 +1,15 @@
 import { formula, type Inputs, readInputs } from '../formula/index.js'
 import { type In, Quantity } from '../units/index.js'
 import { rockerFromCrankInto } from './four-bar-angles.js'
+import { COUPLER, CRANK, FOUR_BAR_POSE, ROCKER } from './four-bar-inputs.js'
 import { type FourBarSi, type FourBarSpecification, SPECIFICATION } from './four-bar-specification.js'
 
 /** How fast the rocker of a four-bar linkage turns for each turn of its crank, from the directions of its links. */
 export const fourBarSpeedRatio = /* @__PURE__ */ formula('kinematics.fourBarSpeedRatio', {
   inputs: {
-    /** Length of the crank. */
-    crank: { kind: 'length', above: 0 },
-    /** Length of the rocker. */
-    rocker: { kind: 'length', above: 0 },
-    /** Direction of the crank from its fixed pivot. */
-    crankAngle: 'angle',
-    /** Direction of the coupler from crank pin to rocker pin. */
-    couplerAngle: 'angle',
-    /** Direction of the rocker from its fixed pivot. */
-    rockerAngle: 'angle',
+    ...CRANK,
+    ...ROCKER,
+    ...FOUR_BAR_POSE,
   },
   /** Rocker speed over crank speed; torque goes the other way round. */
   output: 'ratio',
@@ -33,12 +27,9 @@ export const transmissionAngleExtremes = /* @__PURE__ */ formula('kinematics.tra
   inputs: {
     /** Distance of the fixed pivots. */
     ground: { kind: 'length', above: 0 },
-    /** Length of the crank. */
-    crank: { kind: 'length', above: 0 },
-    /** Length of the coupler. */
-    coupler: { kind: 'length', above: 0 },
-    /** Length of the rocker. */
-    rocker: { kind: 'length', above: 0 },
+    ...CRANK,
+    ...COUPLER,
+    ...ROCKER,
   },
   output: {
     /** Acute angle of coupler and rocker with the crank towards the rocker's pivot. */

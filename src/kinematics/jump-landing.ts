@@ -1,16 +1,15 @@
 import { formula } from '../formula/index.js'
+import { GRAVITY, ROBOT_MASS } from './robot-inputs.js'
 
 /** Force, speed and time of a jump from standing: the legs push with constant force over their travel, then the robot flies. */
 export const jumpPush = /* @__PURE__ */ formula('kinematics.jumpPush', {
   inputs: {
-    /** Mass of the robot. */
-    mass: { kind: 'mass', above: 0 },
+    ...ROBOT_MASS,
     /** Rise of the centre of mass after the feet have left the ground. */
     jumpHeight: { kind: 'length', min: 0 },
     /** Travel of the centre of mass while the legs push. */
     pushTravel: { kind: 'length', above: 0 },
-    /** Acceleration of free fall. */
-    gravity: { kind: 'acceleration', above: 0, default: '9.80665 m/s^2' },
+    ...GRAVITY,
   },
   output: {
     /** Force of all legs together on the ground, mean over the travel. */
@@ -50,8 +49,7 @@ export const dropOnSpring = /* @__PURE__ */ formula('kinematics.dropOnSpring', {
     dropHeight: { kind: 'length', min: 0 },
     /** Stiffness of all standing legs together, vertical. */
     stiffness: { kind: 'linearStiffness', above: 0 },
-    /** Acceleration of free fall. */
-    gravity: { kind: 'acceleration', above: 0, default: '9.80665 m/s^2' },
+    ...GRAVITY,
   },
   output: {
     /** Peak force on all legs together. */

@@ -1,6 +1,7 @@
 import { formula } from '../formula/index.js'
 import { kneeDrumMotion } from './knee-drive.js'
-import { KNEE_ROTOR } from './knee-drive-inputs.js'
+import { KNEE_ROTOR, RATIO_SLOPE } from './knee-drive-inputs.js'
+import { KNEE_ANGLE, LINK_INERTIA, LINK_MASS } from './link-inputs.js'
 
 /**
  * Inertia of the knee's drum and rotor as hip and knee feel it, with the term that couples them.
@@ -42,8 +43,7 @@ export const kneeDriveInertia = /* @__PURE__ */ formula('kinematics.kneeDriveIne
 export const kneeDriveAccelerationTorque = /* @__PURE__ */ formula('kinematics.kneeDriveAccelerationTorque', {
   inputs: {
     ...KNEE_ROTOR,
-    /** Change of the knee's ratio with the knee angle. */
-    ratioSlope: { kind: 'ratio', default: 0 },
+    ...RATIO_SLOPE,
     /** Rate of the knee; matters with a changing ratio only. */
     kneeRate: { kind: 'angularVelocity', default: '0 rad/s' },
     /** Acceleration of the hip. */
@@ -89,42 +89,35 @@ export const parallelogramLegInertia = /* @__PURE__ */ formula('kinematics.paral
     /** Upper link. */
     upperLink: {
       fields: {
-        /** Mass. */
-        mass: { kind: 'mass', min: 0 },
+        ...LINK_MASS,
         /** Distance of its centre of mass from the hip. */
         centre: 'length',
-        /** Moment of inertia about its centre of mass. */
-        inertia: { kind: 'momentOfInertia', min: 0 },
+        ...LINK_INERTIA,
       },
     },
     /** Shank. */
     shank: {
       fields: {
-        /** Mass. */
-        mass: { kind: 'mass', min: 0 },
+        ...LINK_MASS,
         /** Distance of its centre of mass from the knee, along the line to the foot. */
         centre: 'length',
-        /** Moment of inertia about its centre of mass. */
-        inertia: { kind: 'momentOfInertia', min: 0 },
+        ...LINK_INERTIA,
       },
     },
     /** Rod. */
     rod: {
       fields: {
-        /** Mass. */
-        mass: { kind: 'mass', min: 0 },
+        ...LINK_MASS,
         /** Distance of its centre of mass from the crank pin, along the rod. */
         centre: 'length',
-        /** Moment of inertia about its centre of mass. */
-        inertia: { kind: 'momentOfInertia', min: 0 },
+        ...LINK_INERTIA,
       },
     },
     /** Length of the crank, which equals that of the rocker. */
     crank: { kind: 'length', above: 0 },
     /** Angle of the crank from the line hip to knee, with the knee straight. */
     crankAngleAtStraightKnee: 'angle',
-    /** Knee angle. */
-    kneeAngle: 'angle',
+    ...KNEE_ANGLE,
     /** Moment of inertia of the hip’s drum, and of the rotor times its ratio squared. */
     hipDrive: { kind: 'momentOfInertia', min: 0, default: '0 kg m^2' },
     /** Moment of inertia of the knee’s drum and crank, and of the rotor times its ratio squared. */

@@ -1,3 +1,12 @@
+export const RATIO_SLOPE = {
+  /** Change of the knee's ratio with the knee angle; zero for a cord, a belt and a parallelogram. */
+  ratioSlope: { kind: 'ratio', default: 0 },
+} as const
+
+export const KNEE_TORQUE = {
+  /** Torque of the knee joint. */
+  kneeTorque: 'torque',
+} as const
 /** The drive of a knee, as inputs of several formulas. */
 export const KNEE_MOTOR = {
   /** Part that the knee's motor is bolted to: the body of the leg, which swings sideways but not with hip and knee, or the thigh. */

@@ -1,5 +1,6 @@
 import { formula } from '../formula/index.js'
-import { KNEE_MOTOR } from './knee-drive-inputs.js'
+import { KNEE_MOTOR, KNEE_TORQUE, RATIO_SLOPE } from './knee-drive-inputs.js'
+import { GRAVITY_OR_NONE } from './link-inputs.js'
 
 /**
  * Speed and acceleration of the knee's drum, against the body of the leg for a motor on the body and against the thigh for a motor on the thigh.
@@ -9,8 +10,7 @@ import { KNEE_MOTOR } from './knee-drive-inputs.js'
 export const kneeDrumMotion = /* @__PURE__ */ formula('kinematics.kneeDrumMotion', {
   inputs: {
     ...KNEE_MOTOR,
-    /** Change of that ratio with the knee angle; zero for a cord, a belt and a parallelogram. */
-    ratioSlope: { kind: 'ratio', default: 0 },
+    ...RATIO_SLOPE,
     /** Rate of the hip. */
     hipRate: 'angularVelocity',
     /** Rate of the knee. */
@@ -53,8 +53,7 @@ export const drumTorques = /* @__PURE__ */ formula('kinematics.drumTorques', {
     ...KNEE_MOTOR,
     /** Torque of the hip joint. */
     hipTorque: 'torque',
-    /** Torque of the knee joint. */
-    kneeTorque: 'torque',
+    ...KNEE_TORQUE,
   },
   output: {
     /** Torque of the hip's drum. */
@@ -87,8 +86,7 @@ export const carriedMotorLoad = /* @__PURE__ */ formula('kinematics.carriedMotor
     distance: 'length',
     /** Hip angle: zero with the link straight down. */
     hipAngle: 'angle',
-    /** Acceleration of free fall. */
-    gravity: { kind: 'acceleration', min: 0, default: '9.80665 m/s^2' },
+    ...GRAVITY_OR_NONE,
   },
   output: {
     /** Moment of inertia about the hip, without that of the motor about its own centre. */

@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { LINK_LENGTHS } from './link-inputs.js'
 
 /**
  * What a force on the foot across the plane of the leg does to its links: it bends both, twists the upper one through the bent knee, and tilts knee and hip.
@@ -9,10 +10,7 @@ export const lateralFootForce = /* @__PURE__ */ formula('kinematics.lateralFootF
   inputs: {
     /** Force on the foot, square to the plane of the leg. */
     force: { kind: 'force', min: 0 },
-    /** Length of the upper link, hip to knee. */
-    upperLink: { kind: 'length', above: 0 },
-    /** Length of the lower link, knee to foot. */
-    lowerLink: { kind: 'length', above: 0 },
+    ...LINK_LENGTHS,
     /** Angle of the knee; 0 for a straight leg. */
     kneeAngle: 'angle',
   },

@@ -1,5 +1,8 @@
 import { formula } from '../formula/index.js'
+import { CRANK, ROCKER } from './four-bar-inputs.js'
 import { IN_LINE } from './four-bar-rates.js'
+import { KNEE_TORQUE } from './knee-drive-inputs.js'
+import { GROUND_UPWARD } from './link-inputs.js'
 
 /**
  * Force in the rod of a four-bar knee or a parallelogram, and torque of its crank, from the torque of the knee.
@@ -9,12 +12,9 @@ import { IN_LINE } from './four-bar-rates.js'
  */
 export const rodForce = /* @__PURE__ */ formula('kinematics.rodForce', {
   inputs: {
-    /** Torque of the knee joint. */
-    kneeTorque: 'torque',
-    /** Length of the crank. */
-    crank: { kind: 'length', above: 0 },
-    /** Length of the rocker. */
-    rocker: { kind: 'length', above: 0 },
+    ...KNEE_TORQUE,
+    ...CRANK,
+    ...ROCKER,
     /** Direction of the crank from the direction hip to knee, right-handed about +y. */
     crankAngle: 'angle',
     /** Direction of the rod from crank pin to rocker pin; zero for a parallelogram. */
@@ -65,8 +65,7 @@ export const kneePinForce = /* @__PURE__ */ formula('kinematics.kneePinForce', {
   inputs: {
     /** Force of the ground on the foot, forward. */
     groundForward: 'force',
-    /** Force of the ground on the foot, upward. */
-    groundUpward: 'force',
+    ...GROUND_UPWARD,
     /** Force of the rod, positive where it is pulled (`rodForce`). */
     rodForce: 'force',
     /** Hip angle: zero with the upper link straight down, positive with the knee behind the hip. */

@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { GRAVITY_OR_NONE, GROUND_UPWARD, LINK_MASS } from './link-inputs.js'
 
 const REST = { kind: 'angularVelocity', default: '0 rad/s' } as const
 
@@ -20,8 +21,7 @@ export const sidewaysHipTorque = /* @__PURE__ */ formula('kinematics.sidewaysHip
     bodies: {
       list: {
         fields: {
-          /** Mass. */
-          mass: { kind: 'mass', min: 0 },
+          ...LINK_MASS,
           /** Offset of its centre of mass. */
           offset: 'length',
           /** Height of its centre of mass. */
@@ -48,13 +48,11 @@ export const sidewaysHipTorque = /* @__PURE__ */ formula('kinematics.sidewaysHip
         height: 'length',
         /** Force of the ground to the left. */
         groundLeft: 'force',
-        /** Force of the ground upward. */
-        groundUpward: 'force',
+        ...GROUND_UPWARD,
       },
       optional: true,
     },
-    /** Acceleration of free fall. */
-    gravity: { kind: 'acceleration', min: 0, default: '9.80665 m/s^2' },
+    ...GRAVITY_OR_NONE,
   },
   output: {
     /** Torque of the drive. */

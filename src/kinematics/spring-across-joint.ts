@@ -1,5 +1,15 @@
 import { formula } from '../formula/index.js'
 
+const FIXED_FORWARD = {
+  /** Distance of the fixed end in front of the axis. */
+  fixedForward: 'length',
+} as const
+
+const MOVING_FORWARD = {
+  /** Distance of the moving end in front of the axis, with the joint straight. */
+  movingForward: 'length',
+} as const
+
 /**
  * Length of a spring or cord between two points on either side of a joint, and the arm of its pull.
  *
@@ -11,12 +21,10 @@ export const springAcrossJoint = /* @__PURE__ */ formula('kinematics.springAcros
   inputs: {
     /** Distance of the fixed end above the axis, along the link (or body) that carries the joint. */
     fixedUp: 'length',
-    /** Distance of the fixed end in front of the axis. */
-    fixedForward: 'length',
+    ...FIXED_FORWARD,
     /** Distance of the moving end below the axis, along the link that turns, from the axis to its far end. */
     movingDown: 'length',
-    /** Distance of the moving end in front of the axis, with the joint straight. */
-    movingForward: 'length',
+    ...MOVING_FORWARD,
     /** Angle of the joint, 0 where the link points straight down. It turns the far end backward as it grows. */
     jointAngle: 'angle',
   },
@@ -62,12 +70,10 @@ export const springOverTravel = /* @__PURE__ */ formula('kinematics.springOverTr
   inputs: {
     /** Distance of the fixed end above the axis. */
     fixedUp: 'length',
-    /** Distance of the fixed end in front of the axis. */
-    fixedForward: 'length',
+    ...FIXED_FORWARD,
     /** Distance of the moving end below the axis, with the joint straight. */
     movingDown: 'length',
-    /** Distance of the moving end in front of the axis, with the joint straight. */
-    movingForward: 'length',
+    ...MOVING_FORWARD,
     /** Lowest angle of the joint. */
     from: 'angle',
     /** Highest angle of the joint. */

@@ -1,5 +1,6 @@
 import { formula, type Given, type Inputs, readInputs } from '../formula/index.js'
 import { InputError, Quantity } from '../units/index.js'
+import { GRAVITY, HEIGHT, ROBOT_MASS } from './robot-inputs.js'
 import { convexHull, insideEdge } from './support-margin.js'
 
 /** Slope at which a robot that stands still starts to tip over an edge of its support polygon. */
@@ -7,8 +8,7 @@ export const tipOverSlope = /* @__PURE__ */ formula('kinematics.tipOverSlope', {
   inputs: {
     /** Distance from the edge to the point of the support plane below the centre of mass, on level ground. */
     marginToEdge: { kind: 'length', min: 0 },
-    /** Height of the centre of mass over the feet. */
-    height: { kind: 'length', above: 0 },
+    ...HEIGHT,
   },
   /** Slope towards the edge at which the weight passes through it. */
   output: 'angle',
@@ -21,14 +21,12 @@ export const tipOverSlope = /* @__PURE__ */ formula('kinematics.tipOverSlope', {
 /** Horizontal push that tips a standing robot over an edge of its support polygon. */
 export const tipOverPush = /* @__PURE__ */ formula('kinematics.tipOverPush', {
   inputs: {
-    /** Mass of the robot. */
-    mass: { kind: 'mass', above: 0 },
+    ...ROBOT_MASS,
     /** Distance from the edge to the point of the ground below the centre of mass. */
     marginToEdge: { kind: 'length', min: 0 },
     /** Height of the push over the ground. */
     pushHeight: { kind: 'length', above: 0 },
-    /** Acceleration of free fall. */
-    gravity: { kind: 'acceleration', above: 0, default: '9.80665 m/s^2' },
+    ...GRAVITY,
   },
   /** Push towards and square to the edge. */
   output: 'force',

@@ -1,22 +1,20 @@
 import { formula } from '../formula/index.js'
+import { DUTY_FACTOR, GRAVITY, ROBOT_MASS } from './robot-inputs.js'
 
 /** Vertical force of the ground on one leg through its stance, from the weight the leg carries on average and the shape of the force. */
 export const stanceForce = /* @__PURE__ */ formula('kinematics.stanceForce', {
   inputs: {
-    /** Mass of the whole robot. */
-    mass: { kind: 'mass', above: 0 },
+    ...ROBOT_MASS,
     /** Part of the weight this leg carries, averaged over the stride (four equal legs: 0.25; of a pair that carries the part p: p/2). */
     legShare: { kind: 'ratio', min: 0, max: 1 },
-    /** Part of the stride that the foot stands. */
-    dutyFactor: { kind: 'ratio', above: 0, max: 1 },
+    ...DUTY_FACTOR,
     /** Part of the stance that has passed, 0 at touch-down, 1 at lift-off. */
     stancePhase: { kind: 'ratio', min: 0, max: 1 },
     /** Shape of the force: `halfSine` as in a run, `parabolic`, `rectangular`, or `twoPeaked` as in a slow walk. */
     shape: { oneOf: ['halfSine', 'parabolic', 'rectangular', 'twoPeaked'], default: 'halfSine' },
     /** For `twoPeaked`: weight of the third harmonic; 0 is a half sine, above 1/9 the force has two peaks, at 1 it falls to zero between them. */
     thirdHarmonic: { kind: 'ratio', min: -0.3333, max: 1, default: 0.4 },
-    /** Acceleration of free fall. */
-    gravity: { kind: 'acceleration', above: 0, default: '9.80665 m/s^2' },
+    ...GRAVITY,
   },
   /** Vertical ground reaction on the leg. */
   output: 'force',
@@ -41,17 +39,14 @@ export const stanceForce = /* @__PURE__ */ formula('kinematics.stanceForce', {
 /** Peak vertical force on one leg of a pair in a run or trot, with a half-sine force (fore and hind pairs carry different parts of the weight). */
 export const peakForceOfPair = /* @__PURE__ */ formula('kinematics.peakForceOfPair', {
   inputs: {
-    /** Mass of the whole robot. */
-    mass: { kind: 'mass', above: 0 },
+    ...ROBOT_MASS,
     /**
      * Part of the weight that the pair carries, averaged over the stride. Four equal legs: 0.5. A robot of two legs: 1. Four legs that all push together, as
      * in a hop: 0.5 too, because each pair carries half.
      */
     pairShare: { kind: 'ratio', min: 0, max: 1 },
-    /** Part of the stride that each foot stands. */
-    dutyFactor: { kind: 'ratio', above: 0, max: 1 },
-    /** Acceleration of free fall. */
-    gravity: { kind: 'acceleration', above: 0, default: '9.80665 m/s^2' },
+    ...DUTY_FACTOR,
+    ...GRAVITY,
   },
   /** Peak vertical ground reaction on one leg of the pair. */
   output: 'force',

@@ -1,5 +1,14 @@
 import { formula } from '../formula/index.js'
+import { GRAVITY, HEIGHT, ROBOT_MASS } from './robot-inputs.js'
 import { insideEdge } from './support-margin.js'
+
+/** Centre of mass over the ground. */
+const CENTRE_OF_MASS_ON_GROUND = {
+  /** Centre of mass, forward. */
+  centreX: 'length',
+  /** Centre of mass, to the left. */
+  centreY: 'length',
+} as const
 
 /**
  * Forces of four equal feet that stand on a rectangle, with legs of one stiffness, and with one foot that does not reach.
@@ -82,10 +91,7 @@ export const threeFeetShares = /* @__PURE__ */ formula('kinematics.threeFeetShar
       },
       least: 3,
     },
-    /** Centre of mass, forward. */
-    centreX: 'length',
-    /** Centre of mass, to the left. */
-    centreY: 'length',
+    ...CENTRE_OF_MASS_ON_GROUND,
   },
   output: {
     /** Share of the weight under each foot, in the order of the feet. A negative one is no force: the robot tips over the edge opposite that foot. */
@@ -133,20 +139,14 @@ export const twoFeetTipping = /* @__PURE__ */ formula('kinematics.twoFeetTipping
     frontX: 'length',
     /** The other foot: to the left. */
     frontY: 'length',
-    /** Centre of mass, forward. */
-    centreX: 'length',
-    /** Centre of mass, to the left. */
-    centreY: 'length',
-    /** Height of the centre of mass over the feet. */
-    height: { kind: 'length', above: 0 },
-    /** Mass of the robot. */
-    mass: { kind: 'mass', above: 0 },
+    ...CENTRE_OF_MASS_ON_GROUND,
+    ...HEIGHT,
+    ...ROBOT_MASS,
     /** Moment of inertia about the line through the centre of mass parallel to that of the feet. */
     inertia: { kind: 'momentOfInertia', min: 0 },
     /** Time on two feet. */
     time: { kind: 'time', min: 0 },
-    /** Acceleration of free fall. */
-    gravity: { kind: 'acceleration', above: 0, default: '9.80665 m/s^2' },
+    ...GRAVITY,
   },
   output: {
     /** Distance of the centre of mass to the left of the line, seen towards the front foot. */

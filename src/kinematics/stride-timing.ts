@@ -1,12 +1,12 @@
 import { formula } from '../formula/index.js'
+import { DUTY_FACTOR } from './robot-inputs.js'
 
 /** Timing of a walk or trot: how long each foot stands, how far the body moves meanwhile, from stride period, duty factor and speed. */
 export const strideTiming = /* @__PURE__ */ formula('kinematics.strideTiming', {
   inputs: {
     /** Time from one touch-down of a foot to its next. */
     stridePeriod: { kind: 'time', above: 0 },
-    /** Part of the stride that a foot stands: stance time over stride period. */
-    dutyFactor: { kind: 'ratio', above: 0, max: 1 },
+    ...DUTY_FACTOR,
     /** Speed of the body over the ground. */
     bodySpeed: { kind: 'velocity', min: 0 },
   },

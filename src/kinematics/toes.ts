@@ -1,5 +1,15 @@
 import { formula } from '../formula/index.js'
 
+const WIDTH = {
+  /** Width. */
+  width: { kind: 'length', above: 0 },
+} as const
+
+const ALLOWABLE_STRAIN = {
+  /** Strain the material bears in bending, for the number of steps in question. */
+  allowableStrain: { kind: 'strain', above: 0 },
+} as const
+
 /** A printed toe as a cantilever: how stiff it is, how far and how hard it may be bent. */
 export const cantileverToe = /* @__PURE__ */ formula('kinematics.cantileverToe', {
   inputs: {
@@ -7,14 +17,12 @@ export const cantileverToe = /* @__PURE__ */ formula('kinematics.cantileverToe',
     modulus: { kind: 'modulus', above: 0 },
     /** Free length, root to point of contact. */
     length: { kind: 'length', above: 0 },
-    /** Width. */
-    width: { kind: 'length', above: 0 },
+    ...WIDTH,
     /** Thickness in the direction of bending. */
     thickness: { kind: 'length', above: 0 },
     /** Force on the tip, square to the toe. */
     tipForce: { kind: 'force', min: 0 },
-    /** Strain the material bears in bending, for the number of steps in question. */
-    allowableStrain: { kind: 'strain', above: 0 },
+    ...ALLOWABLE_STRAIN,
   },
   output: {
     /** Force per tip deflection. */
@@ -69,16 +77,14 @@ export const notchHinge = /* @__PURE__ */ formula('kinematics.notchHinge', {
   inputs: {
     /** Modulus of elasticity for the duration and temperature in question. */
     modulus: { kind: 'modulus', above: 0 },
-    /** Width. */
-    width: { kind: 'length', above: 0 },
+    ...WIDTH,
     /** Thickness at the thinnest place. */
     thickness: { kind: 'length', above: 0 },
     /** Radius of the round cut-outs. */
     notchRadius: { kind: 'length', above: 0 },
     /** Angle the hinge is bent by. */
     angle: { kind: 'angle', min: 0 },
-    /** Strain the material bears in bending, for the number of steps in question. */
-    allowableStrain: { kind: 'strain', above: 0 },
+    ...ALLOWABLE_STRAIN,
   },
   output: {
     /** Moment per angle. */

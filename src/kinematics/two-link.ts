@@ -1,4 +1,10 @@
 import { formula } from '../formula/index.js'
+import { GRAVITY_OR_NONE, LINK_INERTIA, LINK_MASS } from './link-inputs.js'
+
+const CENTRE_OF_MASS = {
+  /** Joint to centre of mass. */
+  centreOfMass: 'length',
+} as const
 
 /** Torques of a two-link arm that moves in a vertical plane, in closed form: the classic example every inverse-dynamics routine is held against. */
 export const twoLinkArmTorque = /* @__PURE__ */ formula('kinematics.twoLinkArmTorque', {
@@ -8,23 +14,17 @@ export const twoLinkArmTorque = /* @__PURE__ */ formula('kinematics.twoLinkArmTo
       fields: {
         /** Joint to joint. */
         length: { kind: 'length', above: 0 },
-        /** Joint to centre of mass. */
-        centreOfMass: 'length',
-        /** Mass. */
-        mass: { kind: 'mass', min: 0 },
-        /** Moment of inertia about the centre of mass. */
-        inertia: { kind: 'momentOfInertia', min: 0 },
+        ...CENTRE_OF_MASS,
+        ...LINK_MASS,
+        ...LINK_INERTIA,
       },
     },
     /** Second link. */
     second: {
       fields: {
-        /** Joint to centre of mass. */
-        centreOfMass: 'length',
-        /** Mass. */
-        mass: { kind: 'mass', min: 0 },
-        /** Moment of inertia about the centre of mass. */
-        inertia: { kind: 'momentOfInertia', min: 0 },
+        ...CENTRE_OF_MASS,
+        ...LINK_MASS,
+        ...LINK_INERTIA,
       },
     },
     /** First joint's angle, from the horizontal. */
@@ -39,8 +39,7 @@ export const twoLinkArmTorque = /* @__PURE__ */ formula('kinematics.twoLinkArmTo
     acceleration1: 'angularAcceleration',
     /** Acceleration of the second joint. */
     acceleration2: 'angularAcceleration',
-    /** Acceleration of free fall. */
-    gravity: { kind: 'acceleration', min: 0, default: '9.80665 m/s^2' },
+    ...GRAVITY_OR_NONE,
   },
   output: {
     /** Torque at the first joint. */

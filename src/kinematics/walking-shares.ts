@@ -1,5 +1,6 @@
 import { formula } from '../formula/index.js'
 import { GAITS } from './gait-phases.js'
+import { DUTY_FACTOR } from './robot-inputs.js'
 import { MOST_FEET, StandingFeet } from './springy-feet.js'
 
 /** Parts of the stance that `walkingShares` tells apart. */
@@ -116,8 +117,7 @@ export const walkingShares = /* @__PURE__ */ formula('kinematics.walkingShares',
   inputs: {
     /** Legs of the robot. */
     legs: { kind: 'count', min: 2, max: 64, whole: true },
-    /** Part of the stride that each foot stands. */
-    dutyFactor: { kind: 'ratio', above: 0, max: 1 },
+    ...DUTY_FACTOR,
     /** Distance of the front and the hind feet, at mid stance. */
     spacing: { kind: 'length', above: 0 },
     /** Distance of the left and the right feet. */

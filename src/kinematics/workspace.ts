@@ -1,13 +1,11 @@
 import { formula } from '../formula/index.js'
 import type { ThreeJointLeg } from './leg.js'
+import { LINK_LENGTHS } from './link-inputs.js'
 
 /** Volume a foot can reach when no joint has a limit. It does not depend on the sideways offset of the hip: what the offset adds at the rim the hole around the axis takes. */
 export const workspaceVolume = /* @__PURE__ */ formula('kinematics.workspaceVolume', {
   inputs: {
-    /** Hip to knee. */
-    upperLink: { kind: 'length', above: 0 },
-    /** Knee to foot. */
-    lowerLink: { kind: 'length', above: 0 },
+    ...LINK_LENGTHS,
   },
   /** Volume of all places the foot can reach. */
   output: 'volume',
@@ -20,10 +18,7 @@ export const workspaceVolume = /* @__PURE__ */ formula('kinematics.workspaceVolu
 /** Area a foot can reach in the leg plane between joint limits, for one sense of the knee. */
 export const sagittalArea = /* @__PURE__ */ formula('kinematics.sagittalArea', {
   inputs: {
-    /** Hip to knee. */
-    upperLink: { kind: 'length', above: 0 },
-    /** Knee to foot. */
-    lowerLink: { kind: 'length', above: 0 },
+    ...LINK_LENGTHS,
     /** Range of the hip, highest less lowest; at most a full turn. */
     hipRange: { kind: 'angle', min: 0, max: '1 turn' },
     /** Knee angle at one limit: from 0 to 180 deg for a forward knee, from -180 deg to 0 for a backward one. */
@@ -46,10 +41,7 @@ export const sagittalArea = /* @__PURE__ */ formula('kinematics.sagittalArea', {
 /** Volume a foot can reach between joint limits, for one sense of the knee and the foot on one side of the hip axis throughout. */
 export const limitedWorkspaceVolume = /* @__PURE__ */ formula('kinematics.limitedWorkspaceVolume', {
   inputs: {
-    /** Hip to knee. */
-    upperLink: { kind: 'length', above: 0 },
-    /** Knee to foot. */
-    lowerLink: { kind: 'length', above: 0 },
+    ...LINK_LENGTHS,
     /** Range of the sideways hip, highest less lowest; at most a full turn. */
     sidewaysHipRange: { kind: 'angle', min: 0, max: '1 turn' },
     /** Lowest hip angle. */

@@ -1,5 +1,10 @@
 import { formula } from '../formula/index.js'
 
+const SHIFT_RATE = {
+  /** Double-logarithmic shift rate. */
+  shiftRate: { kind: 'ratio', min: 0, max: 1.2, default: 0.85 },
+} as const
+
 /** Shift factor of time with physical ageing: an older glass creeps more slowly. */
 export const ageingShift = /* @__PURE__ */ formula('materials.ageingShift', {
   inputs: {
@@ -7,8 +12,7 @@ export const ageingShift = /* @__PURE__ */ formula('materials.ageingShift', {
     age: { kind: 'time', above: 0 },
     /** Age at which the creep curve was measured. */
     referenceAge: { kind: 'time', above: 0 },
-    /** Double-logarithmic shift rate. */
-    shiftRate: { kind: 'ratio', min: 0, max: 1.2, default: 0.85 },
+    ...SHIFT_RATE,
   },
   /** Shift factor: above one when older. */
   output: 'ratio',
@@ -28,8 +32,7 @@ export const effectiveTimeUnderAgeing = /* @__PURE__ */ formula('materials.effec
     time: { kind: 'time', min: 0 },
     /** Age when the load came on. */
     age: { kind: 'time', above: 0 },
-    /** Double-logarithmic shift rate. */
-    shiftRate: { kind: 'ratio', min: 0, max: 1.2, default: 0.85 },
+    ...SHIFT_RATE,
   },
   /** Time to read on the creep curve measured at that age. */
   output: 'time',

@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { POWER_LAW } from './creep-inputs.js'
 
 /**
  * Creep strain after a row of constant loads, by strain hardening or time hardening.
@@ -13,16 +14,7 @@ export const creepUnderSteps = /* @__PURE__ */ formula('materials.creepUnderStep
     durations: { list: { kind: 'time', min: 0 } },
     /** Which state variable the rate depends on. */
     rule: { oneOf: ['strainHardening', 'timeHardening'], default: 'strainHardening' },
-    /** Creep strain at the reference stress and time. */
-    referenceStrain: { kind: 'strain', above: 0 },
-    /** Reference stress. */
-    referenceStress: { kind: 'stress', above: 0 },
-    /** Reference time. */
-    referenceTime: { kind: 'time', above: 0, default: '1 h' },
-    /** Exponent of stress. */
-    stressExponent: { kind: 'ratio', above: 0 },
-    /** Exponent of time. */
-    timeExponent: { kind: 'ratio', above: 0, max: 1 },
+    ...POWER_LAW,
   },
   output: {
     /** Creep strain at the end. */

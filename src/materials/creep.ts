@@ -1,4 +1,20 @@
 import { formula } from '../formula/index.js'
+import { CREEP_COEFFICIENT, CREEP_EXPONENT, MODULUS, POWER_LAW, REFERENCE_TIME, TIME_UNDER_LOAD } from './creep-inputs.js'
+
+const STRESS = {
+  /** Constant stress, applied at time zero. */
+  stress: 'stress',
+} as const
+
+const CREEP_EXPONENT_OF_ALL_STRESSES = {
+  /** Exponent of time; does not depend on stress. */
+  creepExponent: { kind: 'ratio', above: 0, below: 1 },
+} as const
+
+const WATCHED_STRENGTH = {
+  /** Short-term strength; given, the linear range is watched. */
+  strength: { kind: 'stress', above: 0, optional: true },
+} as const
 
 /**
  * Creep strain under a constant stress by the Findley power law, in its linear range.
@@ -6,20 +22,13 @@ import { formula } from '../formula/index.js'
  */
 export const findleyStrain = /* @__PURE__ */ formula('materials.findleyStrain', {
   inputs: {
-    /** Constant stress, applied at time zero. */
-    stress: 'stress',
-    /** Modulus at once (short-term). */
-    modulus: { kind: 'modulus', above: 0 },
-    /** Creep strain at the reference time over the elastic strain. */
-    creepCoefficient: { kind: 'ratio', min: 0 },
-    /** Exponent of time; does not depend on stress. */
-    creepExponent: { kind: 'ratio', above: 0, below: 1 },
-    /** Time under load. */
-    time: { kind: 'time', min: 0 },
-    /** Time the coefficient is for. */
-    referenceTime: { kind: 'time', above: 0, default: '1 h' },
-    /** Short-term strength; given, the linear range is watched. */
-    strength: { kind: 'stress', above: 0, optional: true },
+    ...STRESS,
+    ...MODULUS,
+    ...CREEP_COEFFICIENT,
+    ...CREEP_EXPONENT_OF_ALL_STRESSES,
+    ...TIME_UNDER_LOAD,
+    ...REFERENCE_TIME,
+    ...WATCHED_STRENGTH,
   },
   /** Total strain. */
   output: 'strain',
@@ -41,8 +50,7 @@ export const findleyStrain = /* @__PURE__ */ formula('materials.findleyStrain', 
  */
 export const findleySinhStrain = /* @__PURE__ */ formula('materials.findleySinhStrain', {
   inputs: {
-    /** Constant stress, applied at time zero. */
-    stress: 'stress',
+    ...STRESS,
     /** Elastic strain factor ε₀. */
     elasticStrain: { kind: 'strain', min: 0 },
     /** Stress scale of the elastic strain, σₑ. */
@@ -51,10 +59,8 @@ export const findleySinhStrain = /* @__PURE__ */ formula('materials.findleySinhS
     creepStrain: { kind: 'strain', min: 0 },
     /** Stress scale of the creep strain, σₘ. */
     creepStress: { kind: 'stress', above: 0 },
-    /** Exponent of time; does not depend on stress. */
-    creepExponent: { kind: 'ratio', above: 0, below: 1 },
-    /** Time under load. */
-    time: { kind: 'time', min: 0 },
+    ...CREEP_EXPONENT_OF_ALL_STRESSES,
+    ...TIME_UNDER_LOAD,
     /** Time the creep strain factor is for. */
     referenceTime: { kind: 'time', above: 0, default: '1 h' },
   },
@@ -91,18 +97,8 @@ export const nortonBaileyStrain = /* @__PURE__ */ formula('materials.nortonBaile
   inputs: {
     /** Constant stress. */
     stress: { kind: 'stress', min: 0 },
-    /** Time under load. */
-    time: { kind: 'time', min: 0 },
-    /** Creep strain at the reference stress and time. */
-    referenceStrain: { kind: 'strain', above: 0 },
-    /** Reference stress. */
-    referenceStress: { kind: 'stress', above: 0 },
-    /** Reference time. */
-    referenceTime: { kind: 'time', above: 0, default: '1 h' },
-    /** Exponent of stress. */
-    stressExponent: { kind: 'ratio', above: 0 },
-    /** Exponent of time. */
-    timeExponent: { kind: 'ratio', above: 0, max: 1 },
+    ...TIME_UNDER_LOAD,
+    ...POWER_LAW,
   },
   /** Creep strain. */
   output: 'strain',
@@ -120,16 +116,12 @@ export const findleyTimeToStrain = /* @__PURE__ */ formula('materials.findleyTim
     strain: { kind: 'strain', above: 0 },
     /** Constant stress. */
     stress: { kind: 'stress', above: 0 },
-    /** Modulus at once. */
-    modulus: { kind: 'modulus', above: 0 },
+    ...MODULUS,
     /** Creep strain at the reference time over the elastic strain. */
     creepCoefficient: { kind: 'ratio', above: 0 },
-    /** Exponent of time. */
-    creepExponent: { kind: 'ratio', above: 0, below: 1 },
-    /** Time the coefficient is for. */
-    referenceTime: { kind: 'time', above: 0, default: '1 h' },
-    /** Short-term strength; given, the linear range is watched. */
-    strength: { kind: 'stress', above: 0, optional: true },
+    ...CREEP_EXPONENT,
+    ...REFERENCE_TIME,
+    ...WATCHED_STRENGTH,
   },
   output: {
     /** Time until the strain is reached; zero when the load alone reaches it. */

@@ -1,5 +1,16 @@
 import { formula } from '../formula/index.js'
+import { DURATION } from './inputs.js'
 import { MINUTE, THOUSAND_HOURS } from './strength-factors.js'
+
+const TEMPERATURE_SHARE = {
+  /** Share kept at the temperature. */
+  temperature: { kind: 'ratio', min: 0, max: 1 },
+} as const
+
+const MOISTURE = {
+  /** Share kept at the moisture content. */
+  moisture: { kind: 'ratio', min: 0, max: 1 },
+} as const
 
 /** Stress allowed against rupture: strength times every factor that lessens it, over the safety factor. */
 export const deratedStrength = /* @__PURE__ */ formula('materials.deratedStrength', {
@@ -8,12 +19,10 @@ export const deratedStrength = /* @__PURE__ */ formula('materials.deratedStrengt
     strength: { kind: 'stress', min: 0 },
     /** Share kept in the direction of the load. */
     direction: { kind: 'ratio', min: 0, max: 1 },
-    /** Share kept at the temperature. */
-    temperature: { kind: 'ratio', min: 0, max: 1 },
+    ...TEMPERATURE_SHARE,
     /** Share kept for the duration. */
     duration: { kind: 'ratio', min: 0, max: 1 },
-    /** Share kept at the moisture content. */
-    moisture: { kind: 'ratio', min: 0, max: 1 },
+    ...MOISTURE,
     /** Share kept for the number of cycles. */
     fatigue: { kind: 'ratio', min: 0, max: 1 },
     /** Safety factor on stress. */
@@ -33,10 +42,8 @@ export const deratedModulus = /* @__PURE__ */ formula('materials.deratedModulus'
   inputs: {
     /** Short-term modulus at 23 °C, dry. */
     modulus: { kind: 'modulus', min: 0 },
-    /** Share kept at the temperature. */
-    temperature: { kind: 'ratio', min: 0, max: 1 },
-    /** Share kept at the moisture content. */
-    moisture: { kind: 'ratio', min: 0, max: 1 },
+    ...TEMPERATURE_SHARE,
+    ...MOISTURE,
     /** Total strain after the time under load over the strain at once. */
     creepRatio: { kind: 'ratio', min: 1 },
   },
@@ -61,8 +68,7 @@ export const strainLimitedStress = /* @__PURE__ */ formula('materials.strainLimi
     modulus: { kind: 'modulus', min: 0 },
     /** Design strain under long load. */
     strainLimit: { kind: 'strain', above: 0 },
-    /** Time under load. */
-    duration: { kind: 'time', min: 0 },
+    ...DURATION,
   },
   /** Stress that the design strain allows. */
   output: 'stress',

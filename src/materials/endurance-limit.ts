@@ -1,5 +1,6 @@
 import { formula } from '../formula/index.js'
 import { normalQuantile } from '../numeric/index.js'
+import { TENSILE_STRENGTH } from './inputs.js'
 
 /** Surface factor a·Sᵇ with the tensile strength S in MPa. */
 const FINISH = {
@@ -26,8 +27,7 @@ const warmShare = (kelvin: number) => {
  */
 export const partEnduranceLimit = /* @__PURE__ */ formula('materials.partEnduranceLimit', {
   inputs: {
-    /** Ultimate tensile strength. */
-    tensileStrength: { kind: 'stress', above: 0 },
+    ...TENSILE_STRENGTH,
     /** Surface of the stressed zone. */
     finish: { oneOf: ['ground', 'machined', 'hotRolled', 'forged'] },
     /** Diameter of the round bar. */

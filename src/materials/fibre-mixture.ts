@@ -1,5 +1,10 @@
 import { formula } from '../formula/index.js'
 
+const FILLER_RATIO = {
+  /** Property of the filler over that of the polymer. */
+  fillerRatio: { kind: 'ratio', min: 0 },
+} as const
+
 const FEAT =
   'test of the open library feat (doi 10.1080/15376494.2014.938792, p. 11): transverse modulus of a lamina by the Halpin-Tsai relation'
 
@@ -32,8 +37,7 @@ export const ruleOfMixtures = /* @__PURE__ */ formula('materials.ruleOfMixtures'
   inputs: {
     /** Share of the filler: of mass for properties per mass, else of volume. */
     share: { kind: 'ratio', min: 0, max: 1 },
-    /** Property of the filler over that of the polymer. */
-    fillerRatio: { kind: 'ratio', min: 0 },
+    ...FILLER_RATIO,
   },
   /** Property of the mixture over that of the polymer. */
   output: 'ratio',
@@ -57,8 +61,7 @@ export const halpinTsai = /* @__PURE__ */ formula('materials.halpinTsai', {
   inputs: {
     /** Share of the volume that is filler. */
     volumeShare: { kind: 'ratio', min: 0, max: 1 },
-    /** Property of the filler over that of the polymer. */
-    fillerRatio: { kind: 'ratio', min: 0 },
+    ...FILLER_RATIO,
     /** Number for the shape of the filler and the direction. */
     shape: { kind: 'ratio', above: 0 },
   },

@@ -1,5 +1,13 @@
 import { formula } from '../formula/index.js'
 
+/** Strengths of the planes between layers. */
+const LAYER_STRENGTHS = {
+  /** Strength across the layers. */
+  acrossStrength: { kind: 'stress', above: 0 },
+  /** Shear strength between layers. */
+  shearStrength: { kind: 'stress', above: 0 },
+} as const
+
 /**
  * Stress of a part in the axes of its layers: what pulls layers apart, what slides them, and the largest tension within them.
  * Give the six stresses in any axes of the part and the build direction in the same axes; its length does not matter.
@@ -74,10 +82,7 @@ export const interlayerUtilisation = /* @__PURE__ */ formula('materials.interlay
     normal: 'stress',
     /** Size of the shear stress between layers. */
     shear: { kind: 'stress', min: 0 },
-    /** Strength across the layers. */
-    acrossStrength: { kind: 'stress', above: 0 },
-    /** Shear strength between layers. */
-    shearStrength: { kind: 'stress', above: 0 },
+    ...LAYER_STRENGTHS,
   },
   output: {
     /** Share of the strength used: all loads could grow by its reciprocal. */
@@ -112,10 +117,7 @@ export const buildAngleUtilisation = /* @__PURE__ */ formula('materials.buildAng
     angle: { kind: 'angle', min: 0, max: '90 deg' },
     /** Strength along the layers. */
     alongStrength: { kind: 'stress', above: 0 },
-    /** Strength across the layers. */
-    acrossStrength: { kind: 'stress', above: 0 },
-    /** Shear strength between layers. */
-    shearStrength: { kind: 'stress', above: 0 },
+    ...LAYER_STRENGTHS,
   },
   output: {
     /** Stress across the layers. */

@@ -1,4 +1,15 @@
 import { formula } from '../formula/index.js'
+import { TENSILE_STRENGTH } from './inputs.js'
+
+const MEAN = {
+  /** Mean stress, tension positive. */
+  mean: 'stress',
+} as const
+
+const ENDURANCE_LIMIT = {
+  /** Endurance limit of the part. */
+  enduranceLimit: { kind: 'stress', above: 0 },
+} as const
 
 /**
  * Reserve of a metal part against endless cycles, by the modified Goodman line, and against yield in the first cycle.
@@ -8,10 +19,8 @@ export const goodmanSafetyFactor = /* @__PURE__ */ formula('materials.goodmanSaf
   inputs: {
     /** Amplitude of the stress, concentration included. */
     alternating: { kind: 'stress', min: 0 },
-    /** Mean stress, tension positive. */
-    mean: 'stress',
-    /** Endurance limit of the part. */
-    enduranceLimit: { kind: 'stress', above: 0 },
+    ...MEAN,
+    ...ENDURANCE_LIMIT,
     /** Ultimate strength (shear ultimate for shear stresses). */
     tensileStrength: { kind: 'stress', above: 0 },
     /** Yield strength; given, yield in the first cycle is watched. */
@@ -42,10 +51,8 @@ export const reversedStress = /* @__PURE__ */ formula('materials.reversedStress'
   inputs: {
     /** Amplitude of the stress. */
     alternating: { kind: 'stress', min: 0 },
-    /** Mean stress, tension positive. */
-    mean: 'stress',
-    /** Ultimate tensile strength. */
-    tensileStrength: { kind: 'stress', above: 0 },
+    ...MEAN,
+    ...TENSILE_STRENGTH,
   },
   /** Amplitude of the equivalent fully reversed stress. */
   output: 'stress',
@@ -71,10 +78,8 @@ export const steelLife = /* @__PURE__ */ formula('materials.steelLife', {
   inputs: {
     /** Amplitude of the fully reversed stress. */
     reversed: { kind: 'stress', above: 0 },
-    /** Ultimate tensile strength. */
-    tensileStrength: { kind: 'stress', above: 0 },
-    /** Endurance limit of the part. */
-    enduranceLimit: { kind: 'stress', above: 0 },
+    ...TENSILE_STRENGTH,
+    ...ENDURANCE_LIMIT,
     /** Strength at a thousand cycles over the tensile strength. */
     thousandCycleShare: { kind: 'ratio', above: 0, max: 1, default: 0.9 },
   },

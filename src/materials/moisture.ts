@@ -1,6 +1,14 @@
 import { formula } from '../formula/index.js'
 import { bracketRoot } from '../numeric/index.js'
 
+/** A wall that takes up water. */
+const DAMP_WALL = {
+  /** Thickness of the wall; twice it when one face is sealed. */
+  thickness: { kind: 'length', above: 0 },
+  /** Diffusivity of water in the polymer at the temperature. */
+  diffusivity: { kind: 'massDiffusivity', above: 0 },
+} as const
+
 /**
  * Share of the final uptake of a sheet wetted on both faces, by D·t/h² (h the full thickness).
  * The square-root form early and the cosine series late agree to 1e-13 where they meet.
@@ -18,10 +26,7 @@ export const waterUptake = /* @__PURE__ */ formula('materials.waterUptake', {
   inputs: {
     /** Time in the new climate. */
     time: { kind: 'time', min: 0 },
-    /** Thickness of the wall; twice it when one face is sealed. */
-    thickness: { kind: 'length', above: 0 },
-    /** Diffusivity of water in the polymer at the temperature. */
-    diffusivity: { kind: 'massDiffusivity', above: 0 },
+    ...DAMP_WALL,
   },
   /** Share of the change from the first to the final water content. */
   output: 'ratio',
@@ -35,10 +40,7 @@ export const uptakeTime = /* @__PURE__ */ formula('materials.uptakeTime', {
   inputs: {
     /** Share of the change to reach. */
     share: { kind: 'ratio', above: 0, max: 0.9999 },
-    /** Thickness of the wall; twice it when one face is sealed. */
-    thickness: { kind: 'length', above: 0 },
-    /** Diffusivity of water in the polymer at the temperature. */
-    diffusivity: { kind: 'massDiffusivity', above: 0 },
+    ...DAMP_WALL,
   },
   /** Time. */
   output: 'time',

@@ -1,5 +1,6 @@
 import { formula } from '../formula/index.js'
 import { gamma, mittagLeffler } from '../numeric/index.js'
+import { CREEP_COEFFICIENT, CREEP_EXPONENT, MODULUS, REFERENCE_TIME, TIME_HELD } from './creep-inputs.js'
 
 /**
  * Relaxation modulus of a material that creeps as a pure power of time: E(t) = sin(nπ)/(nπ) / J(t).
@@ -26,16 +27,11 @@ export const powerLawRelaxationModulus = /* @__PURE__ */ formula('materials.powe
  */
 export const findleyRelaxationModulus = /* @__PURE__ */ formula('materials.findleyRelaxationModulus', {
   inputs: {
-    /** Modulus at once. */
-    modulus: { kind: 'modulus', above: 0 },
-    /** Creep strain at the reference time over the elastic strain. */
-    creepCoefficient: { kind: 'ratio', min: 0 },
-    /** Exponent of time. */
-    creepExponent: { kind: 'ratio', above: 0, below: 1 },
-    /** Time since the strain was imposed. */
-    time: { kind: 'time', min: 0 },
-    /** Time the coefficient is for. */
-    referenceTime: { kind: 'time', above: 0, default: '1 h' },
+    ...MODULUS,
+    ...CREEP_COEFFICIENT,
+    ...CREEP_EXPONENT,
+    ...TIME_HELD,
+    ...REFERENCE_TIME,
   },
   /** Relaxation modulus. */
   output: 'modulus',

@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { TIME_HELD, TIME_UNDER_LOAD } from './creep-inputs.js'
 
 /** Relaxation modulus of a Prony series: E(t) = E∞ + Σ Eᵢ exp(−t/τᵢ). */
 export const pronyRelaxationModulus = /* @__PURE__ */ formula('materials.pronyRelaxationModulus', {
@@ -16,8 +17,7 @@ export const pronyRelaxationModulus = /* @__PURE__ */ formula('materials.pronyRe
         },
       },
     },
-    /** Time since the strain was imposed. */
-    time: { kind: 'time', min: 0 },
+    ...TIME_HELD,
   },
   /** Relaxation modulus. */
   output: 'modulus',
@@ -49,8 +49,7 @@ export const pronyCreepCompliance = /* @__PURE__ */ formula('materials.pronyCree
     },
     /** Viscosity η of continuous flow. Default: a solid, no flow. */
     viscosity: { kind: 'dynamicViscosity', above: 0, optional: true },
-    /** Time under load. */
-    time: { kind: 'time', min: 0 },
+    ...TIME_UNDER_LOAD,
   },
   /** Creep compliance: strain per stress. */
   output: 'creepCompliance',

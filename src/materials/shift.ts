@@ -1,5 +1,23 @@
 import { formula } from '../formula/index.js'
 
+const TEMPERATURE = {
+  /** Temperature. */
+  temperature: { kind: 'temperature', above: 0 },
+} as const
+
+const REFERENCE = {
+  /** Temperature the master curve is for. */
+  reference: { kind: 'temperature', above: 0 },
+} as const
+
+/** Thermal activation. */
+const ARRHENIUS = {
+  /** Apparent activation energy. */
+  activationEnergy: { kind: 'activationEnergy', min: 0 },
+  /** Glass transition; given, the range of the law is watched. */
+  glassTransition: { kind: 'glassTransitionTemperature', above: 0, optional: true },
+} as const
+
 const GAS = 8.31446261815324
 
 /**
@@ -9,14 +27,9 @@ const GAS = 8.31446261815324
  */
 export const arrheniusShift = /* @__PURE__ */ formula('materials.arrheniusShift', {
   inputs: {
-    /** Temperature. */
-    temperature: { kind: 'temperature', above: 0 },
-    /** Temperature the master curve is for. */
-    reference: { kind: 'temperature', above: 0 },
-    /** Apparent activation energy. */
-    activationEnergy: { kind: 'activationEnergy', min: 0 },
-    /** Glass transition; given, the range of the law is watched. */
-    glassTransition: { kind: 'glassTransitionTemperature', above: 0, optional: true },
+    ...TEMPERATURE,
+    ...REFERENCE,
+    ...ARRHENIUS,
   },
   /** Shift factor. */
   output: 'ratio',
@@ -42,8 +55,7 @@ export const arrheniusShift = /* @__PURE__ */ formula('materials.arrheniusShift'
  */
 export const wlfShift = /* @__PURE__ */ formula('materials.wlfShift', {
   inputs: {
-    /** Temperature. */
-    temperature: { kind: 'temperature', above: 0 },
+    ...TEMPERATURE,
     /** Reference temperature; the glass transition for the universal constants. */
     reference: { kind: 'temperature', above: 0 },
     /** C₁. */
@@ -76,10 +88,8 @@ export const wlfShift = /* @__PURE__ */ formula('materials.wlfShift', {
  */
 export const timeTemperatureShift = /* @__PURE__ */ formula('materials.timeTemperatureShift', {
   inputs: {
-    /** Temperature. */
-    temperature: { kind: 'temperature', above: 0 },
-    /** Temperature the master curve is for. */
-    reference: { kind: 'temperature', above: 0 },
+    ...TEMPERATURE,
+    ...REFERENCE,
     /** Glass transition. */
     glassTransition: { kind: 'glassTransitionTemperature', above: 0 },
     /** Apparent activation energy below the glass transition. */
@@ -144,10 +154,7 @@ export const equivalentTimeOfHistory = /* @__PURE__ */ formula('materials.equiva
     temperatures: { list: { kind: 'temperature', above: 0 } },
     /** Reference temperature. */
     reference: { kind: 'temperature', above: 0 },
-    /** Apparent activation energy. */
-    activationEnergy: { kind: 'activationEnergy', min: 0 },
-    /** Glass transition; given, the range of the law is watched. */
-    glassTransition: { kind: 'glassTransitionTemperature', above: 0, optional: true },
+    ...ARRHENIUS,
   },
   output: {
     /** Equivalent time at the reference temperature. */

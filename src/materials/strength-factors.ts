@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { DURATION } from './inputs.js'
 
 /** The time of a short-term test, s. */
 export const MINUTE = 60
@@ -24,8 +25,7 @@ const keptAtRoom = (duration: number, kept1000Hours: number, kept1Year: number):
  */
 export const durationFactor = /* @__PURE__ */ formula('materials.durationFactor', {
   inputs: {
-    /** Time under load. */
-    duration: { kind: 'time', min: 0 },
+    ...DURATION,
     /** Share kept after 1000 hours. */
     kept1000Hours: { kind: 'ratio', above: 0, max: 1 },
     /** Share kept after a year. */

@@ -1,5 +1,10 @@
 import { formula } from '../formula/index.js'
 
+const TEMPERATURE = {
+  /** Temperature of the part. */
+  temperature: { kind: 'temperature', min: 0 },
+} as const
+
 /** The temperature of data sheets, 23 °C. */
 export const ROOM = 296.15
 
@@ -10,8 +15,7 @@ export const ROOM = 296.15
  */
 export const amorphousStrengthFactor = /* @__PURE__ */ formula('materials.amorphousStrengthFactor', {
   inputs: {
-    /** Temperature of the part. */
-    temperature: { kind: 'temperature', min: 0 },
+    ...TEMPERATURE,
     /** Glass transition by DSC half step. */
     glassTransition: { kind: 'glassTransitionTemperature', above: 0 },
     /** Distance below the glass transition at which the strength is assumed to be zero. */
@@ -52,8 +56,7 @@ export const amorphousStrengthFactor = /* @__PURE__ */ formula('materials.amorph
  */
 export const tabulatedStrengthFactor = /* @__PURE__ */ formula('materials.tabulatedStrengthFactor', {
   inputs: {
-    /** Temperature of the part. */
-    temperature: { kind: 'temperature', min: 0 },
+    ...TEMPERATURE,
     /** Temperatures of the points, rising. */
     temperatures: { list: { kind: 'temperature', min: 0 }, least: 2 },
     /** Share of the strength at 23 °C at each point, falling. */

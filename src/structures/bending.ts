@@ -2,11 +2,15 @@ import { formula } from '../formula/index.js'
 import { BOX, HOLE_FITS, ROUND, WALLS_FIT } from './section-inputs.js'
 import { boxSection, roundSection } from './sections.js'
 
+const MOMENT = {
+  /** Bending moment. */
+  moment: { kind: 'torque', min: 0 },
+} as const
+
 /** Largest stress of a box beam under a bending moment and a force along it. */
 export const boxBendingStress = /* @__PURE__ */ formula('structures.boxBendingStress', {
   inputs: {
-    /** Bending moment. */
-    moment: { kind: 'torque', min: 0 },
+    ...MOMENT,
     ...BOX,
     /** Force along the beam, tension or compression, added as mean stress. */
     axialForce: { kind: 'force', min: 0, default: '0 N' },
@@ -38,8 +42,7 @@ export const boxBendingStress = /* @__PURE__ */ formula('structures.boxBendingSt
 /** Bending stress of a round bar or tube. */
 export const roundBendingStress = /* @__PURE__ */ formula('structures.roundBendingStress', {
   inputs: {
-    /** Bending moment. */
-    moment: { kind: 'torque', min: 0 },
+    ...MOMENT,
     ...ROUND,
   },
   /** Stress at the outer fibre. */

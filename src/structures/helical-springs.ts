@@ -1,5 +1,15 @@
 import { formula } from '../formula/index.js'
 
+const WIRE_SHEAR_MODULUS = {
+  /** Shear modulus of the wire. */
+  shearModulus: { kind: 'modulus', above: 0 },
+} as const
+
+const DENSITY = {
+  /** Density of the wire. */
+  density: { kind: 'density', above: 0 },
+} as const
+
 /** Sizes of a spring coiled from round wire. */
 export const COIL = {
   /** Diameter of the wire. */
@@ -32,8 +42,7 @@ export const helicalSpringRate = /* @__PURE__ */ formula('structures.helicalSpri
     ...COIL,
     /** Coils that deflect. Of an extension spring with hooks all of its body. */
     activeCoils: { kind: 'count', above: 0 },
-    /** Shear modulus of the wire. */
-    shearModulus: { kind: 'modulus', above: 0 },
+    ...WIRE_SHEAR_MODULUS,
   },
   output: 'linearStiffness',
   equation: ['result = shearModulus * wireDiameter^4 / (8 * coilDiameter^3 * activeCoils)'],
@@ -87,8 +96,7 @@ export const springMass = /* @__PURE__ */ formula('structures.springMass', {
     ...COIL,
     /** All coils. */
     coils: { kind: 'count', above: 0 },
-    /** Density of the wire. */
-    density: { kind: 'density', above: 0 },
+    ...DENSITY,
   },
   output: 'mass',
   equation: ['result = density * pi^2 / 4 * wireDiameter^2 * coilDiameter * coils'],
@@ -103,10 +111,8 @@ export const springSurge = /* @__PURE__ */ formula('structures.springSurge', {
     ...COIL,
     /** Coils that deflect. */
     activeCoils: { kind: 'count', above: 0 },
-    /** Shear modulus of the wire. */
-    shearModulus: { kind: 'modulus', above: 0 },
-    /** Density of the wire. */
-    density: { kind: 'density', above: 0 },
+    ...WIRE_SHEAR_MODULUS,
+    ...DENSITY,
   },
   output: 'frequency',
   equation: ['result = wireDiameter / (2 * pi * activeCoils * coilDiameter^2) * sqrt(shearModulus / (2 * density))'],

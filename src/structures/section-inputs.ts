@@ -1,3 +1,10 @@
+/** A round bar or tube. */
+export const TUBE = {
+  /** Outer diameter. */
+  outerDiameter: { kind: 'length', above: 0 },
+  /** Inner diameter. */
+  innerDiameter: { kind: 'length', min: 0, default: '0 mm' },
+} as const
 /** Outer sizes and wall of a box. */
 export const BOX = {
   /** Outer width, along the bending axis. */

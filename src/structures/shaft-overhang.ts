@@ -1,16 +1,14 @@
 import { formula } from '../formula/index.js'
+import { SHEAR_MODULUS } from './material-inputs.js'
+import { TUBE } from './section-inputs.js'
 import { roundSection } from './sections.js'
 import { shearCoefficient } from './shear-coefficient.js'
 
 const SECTION = {
-  /** Outer diameter. */
-  outerDiameter: { kind: 'length', above: 0 },
-  /** Inner diameter. */
-  innerDiameter: { kind: 'length', min: 0, default: '0 mm' },
+  ...TUBE,
   /** Modulus. */
   modulus: { kind: 'modulus', above: 0 },
-  /** Shear modulus. */
-  shearModulus: { kind: 'modulus', above: 0 },
+  ...SHEAR_MODULUS,
 } as const
 
 interface Section {

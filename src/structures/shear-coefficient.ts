@@ -1,14 +1,12 @@
 import { formula } from '../formula/index.js'
+import { POISSON_RATIO } from './material-inputs.js'
+import { TUBE } from './section-inputs.js'
 
 /** Shear coefficient of a round bar or tube: mean shear strain over that at the neutral axis, for the deflection of short beams. */
 export const shearCoefficient = /* @__PURE__ */ formula('structures.shearCoefficient', {
   inputs: {
-    /** Outer diameter. */
-    outerDiameter: { kind: 'length', above: 0 },
-    /** Inner diameter. */
-    innerDiameter: { kind: 'length', min: 0, default: '0 mm' },
-    /** Poisson’s ratio. */
-    poissonRatio: { kind: 'ratio', min: 0, max: 0.5 },
+    ...TUBE,
+    ...POISSON_RATIO,
   },
   /** Shear force over shear modulus, area and mean shear strain. */
   output: 'ratio',

@@ -1,17 +1,25 @@
 import { formula } from '../formula/index.js'
+import { POISSON_RATIO, SHEAR_MODULUS } from './material-inputs.js'
 import { BOX, HOLE_FITS, ROUND, WALLS_FIT } from './section-inputs.js'
 import { roundSection } from './sections.js'
+
+const TORQUE = {
+  /** Torque. */
+  torque: { kind: 'torque', min: 0 },
+} as const
+
+const LENGTH = {
+  /** Length of the bar. */
+  length: { kind: 'length', above: 0 },
+} as const
 
 /** Shear stress and stiffness of a round bar or tube under a torque. */
 export const roundTorsion = /* @__PURE__ */ formula('structures.roundTorsion', {
   inputs: {
-    /** Torque. */
-    torque: { kind: 'torque', min: 0 },
+    ...TORQUE,
     ...ROUND,
-    /** Length of the bar. */
-    length: { kind: 'length', above: 0 },
-    /** Shear modulus. */
-    shearModulus: { kind: 'modulus', above: 0 },
+    ...LENGTH,
+    ...SHEAR_MODULUS,
   },
   output: {
     /** Largest shear stress, at the outside. */
@@ -47,16 +55,13 @@ const TERMS = 12
  */
 export const rectangleTorsion = /* @__PURE__ */ formula('structures.rectangleTorsion', {
   inputs: {
-    /** Torque. */
-    torque: { kind: 'torque', min: 0 },
+    ...TORQUE,
     /** One side of the section. */
     width: { kind: 'length', above: 0 },
     /** The other side. */
     depth: { kind: 'length', above: 0 },
-    /** Length of the bar. */
-    length: { kind: 'length', above: 0 },
-    /** Shear modulus. */
-    shearModulus: { kind: 'modulus', above: 0 },
+    ...LENGTH,
+    ...SHEAR_MODULUS,
   },
   output: {
     /** Torsion constant. */
@@ -99,16 +104,14 @@ export const rectangleTorsion = /* @__PURE__ */ formula('structures.rectangleTor
 /** Shear stress and rigidity of a thin-walled closed section of any shape, whose wall has one thickness. */
 export const thinWalledTorsion = /* @__PURE__ */ formula('structures.thinWalledTorsion', {
   inputs: {
-    /** Torque. */
-    torque: { kind: 'torque', min: 0 },
+    ...TORQUE,
     /** Area that the middle line of the wall encloses. */
     enclosedArea: { kind: 'area', above: 0 },
     /** Length of the middle line around the section. */
     perimeter: { kind: 'length', above: 0 },
     /** Wall thickness. */
     wall: { kind: 'length', above: 0 },
-    /** Shear modulus. */
-    shearModulus: { kind: 'modulus', above: 0 },
+    ...SHEAR_MODULUS,
   },
   output: {
     /** Shear stress at the outer surface. */
@@ -163,8 +166,7 @@ export const boxTorsionalRigidity = /* @__PURE__ */ formula('structures.boxTorsi
     ...BOX,
     /** Modulus of elasticity. */
     modulus: { kind: 'modulus', above: 0 },
-    /** Poisson's ratio. */
-    poissonRatio: { kind: 'ratio', min: 0, max: 0.5 },
+    ...POISSON_RATIO,
   },
   /** Torque per twist per length. */
   output: 'bendingRigidity',

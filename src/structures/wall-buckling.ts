@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { POISSON_RATIO } from './material-inputs.js'
 
 /** Buckling coefficient of a long plate by load and by how its long edges are held. */
 const COEFFICIENT = {
@@ -15,8 +16,7 @@ export const wallBuckling = /* @__PURE__ */ formula('structures.wallBuckling', {
     thickness: { kind: 'length', above: 0 },
     /** Modulus along the wall, at its temperature and for the duration of the load. */
     modulus: { kind: 'modulus', above: 0 },
-    /** Poisson's ratio. */
-    poissonRatio: { kind: 'ratio', min: 0, max: 0.5 },
+    ...POISSON_RATIO,
     /** How the two long edges are held: the walls of a box hold each other as simple supports; a flange has one free edge. */
     edges: { oneOf: ['simplySupported', 'clamped', 'oneEdgeFree'], default: 'simplySupported' },
     /** Uniform compression, or bending in the wall's own plane (its largest compression counts). */
