@@ -1,5 +1,16 @@
 import { formula } from '../formula/index.js'
-import { ARC } from './inputs.js'
+import { CORD_RIGIDITY } from './cord-inputs.js'
+import { ARC, PULLEY_RADIUS, WRAP_TO_ANCHOR } from './inputs.js'
+
+const STORED_TENSION = {
+  /** Tension stored along the arc before loading. */
+  storedTension: { kind: 'force', above: 0 },
+} as const
+
+const PULLEY_FRICTION = {
+  /** Coefficient of friction, cord on pulley. */
+  friction: { kind: 'ratio', above: 0 },
+} as const
 
 /** x − ln(1 + x), exact also for small x where the two cancel. */
 export const excess = (x: number): number =>
@@ -13,16 +24,12 @@ export const arcWindup = /* @__PURE__ */ formula('capstan.arcWindup', {
   inputs: {
     /** Tension of the span at the tangent point. */
     tension: { kind: 'force', min: 0 },
-    /** Tension stored along the arc before. */
-    storedTension: { kind: 'force', above: 0 },
+    ...STORED_TENSION,
     /** Coefficient of friction, cord on pulley. */
     friction: { kind: 'ratio', min: 0 },
-    /** Radius of the pulley to the cord's centre line. */
-    centreLineRadius: { kind: 'length', above: 0 },
-    /** Angle from the tangent point to the anchor or clamp. */
-    wrapAngle: { kind: 'angle', min: 0 },
-    /** Axial rigidity of the cord. */
-    axialRigidity: { kind: 'axialRigidity', above: 0 },
+    ...PULLEY_RADIUS,
+    ...WRAP_TO_ANCHOR,
+    ...CORD_RIGIDITY,
   },
   output: {
     /** Cord length given out at the tangent point; negative where the arc takes cord in because the tension fell. */
@@ -73,10 +80,8 @@ export const arcRecovery = /* @__PURE__ */ formula('capstan.arcRecovery', {
     peakTension: { kind: 'force', above: 0 },
     /** Span tension after unloading. */
     tension: { kind: 'force', above: 0 },
-    /** Tension stored along the arc before loading. */
-    storedTension: { kind: 'force', above: 0 },
-    /** Coefficient of friction, cord on pulley. */
-    friction: { kind: 'ratio', above: 0 },
+    ...STORED_TENSION,
+    ...PULLEY_FRICTION,
     ...ARC,
   },
   requires: {
@@ -127,8 +132,7 @@ export const arcCycleLoss = /* @__PURE__ */ formula('capstan.arcCycleLoss', {
     amplitude: { kind: 'force', min: 0 },
     /** Tension stored along the arc. */
     pretension: { kind: 'force', above: 0 },
-    /** Coefficient of friction, cord on pulley. */
-    friction: { kind: 'ratio', above: 0 },
+    ...PULLEY_FRICTION,
     ...ARC,
   },
   /** Energy lost per cycle. */
@@ -144,8 +148,7 @@ export const arcCycleLoss = /* @__PURE__ */ formula('capstan.arcCycleLoss', {
 /** Length over which a cord that sticks elastically to its groove hands its tension over; it adds to the free span even at zero torque. */
 export const microSlipLength = /* @__PURE__ */ formula('capstan.microSlipLength', {
   inputs: {
-    /** Axial rigidity of the cord. */
-    axialRigidity: { kind: 'axialRigidity', above: 0 },
+    ...CORD_RIGIDITY,
     /** Tangential stiffness of the contact per length of cord: shear of the braid on the groove. Must be measured. */
     contactStiffness: { kind: 'foundationModulus', above: 0 },
   },

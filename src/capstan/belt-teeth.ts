@@ -1,16 +1,17 @@
 import { formula } from '../formula/index.js'
+import { BELT_TEETH, TANGENTIAL_FORCE } from './belt-and-gear-inputs.js'
+import { CENTRE_DISTANCE } from './inputs.js'
+
+const WIDTH = {
+  /** Width of the belt. */
+  width: { kind: 'length', above: 0 },
+} as const
 
 /** Teeth of a tooth belt in mesh on the small pulley, and the tooth factor when they are few. */
 export const beltTeethInMesh = /* @__PURE__ */ formula('capstan.beltTeethInMesh', {
   inputs: {
-    /** Teeth of the small pulley. */
-    smallTeeth: { kind: 'count', min: 6, whole: true },
-    /** Teeth of the large pulley. */
-    largeTeeth: { kind: 'count', min: 6, whole: true },
-    /** Pitch of the belt. */
-    pitch: { kind: 'length', above: 0 },
-    /** Distance between the axes. */
-    centreDistance: { kind: 'length', above: 0 },
+    ...BELT_TEETH,
+    ...CENTRE_DISTANCE,
   },
   output: {
     /** Teeth in mesh, before rounding down. */
@@ -52,8 +53,7 @@ export const beltRating = /* @__PURE__ */ formula('capstan.beltRating', {
     massPerLength: { kind: 'massPerLength', min: 0 },
     /** Reference width. */
     referenceWidth: { kind: 'length', above: 0 },
-    /** Width of the belt. */
-    width: { kind: 'length', above: 0 },
+    ...WIDTH,
     /** Belt speed. */
     speed: { kind: 'velocity', above: 0 },
     /** Tooth factor of the small pulley. */
@@ -93,12 +93,10 @@ export const beltRating = /* @__PURE__ */ formula('capstan.beltRating', {
 /** Mean shear stress in the teeth of a tooth belt or printed pulley. */
 export const beltToothShear = /* @__PURE__ */ formula('capstan.beltToothShear', {
   inputs: {
-    /** Tangential force at the pitch circle. */
-    tangentialForce: { kind: 'force', min: 0 },
+    ...TANGENTIAL_FORCE,
     /** Whole teeth in mesh. */
     teethInMesh: { kind: 'count', min: 1 },
-    /** Width of the belt. */
-    width: { kind: 'length', above: 0 },
+    ...WIDTH,
     /** Width of a tooth at its root, along the belt. */
     rootWidth: { kind: 'length', above: 0 },
   },

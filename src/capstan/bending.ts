@@ -1,12 +1,12 @@
 import { formula } from '../formula/index.js'
+import { CORD_DIAMETER, ROPE_GRADE } from './cord-inputs.js'
 
 /** Ratio of pulley to cord diameter, at the cord's centre line, that bending life is judged by. */
 export const bendRatio = /* @__PURE__ */ formula('capstan.bendRatio', {
   inputs: {
     /** Centre-line radius of the smaller pulley. */
     centreLineRadius: { kind: 'length', above: 0 },
-    /** Diameter of the cord. */
-    cordDiameter: { kind: 'length', above: 0 },
+    ...CORD_DIAMETER,
   },
   output: 'ratio',
   equation: ['result = 2 * centreLineRadius / cordDiameter'],
@@ -99,8 +99,7 @@ export const bendingCycles = /* @__PURE__ */ formula('capstan.bendingCycles', {
     tension: { kind: 'force', above: 0 },
     /** Diameter of the rope. */
     ropeDiameter: { kind: 'length', above: 0 },
-    /** Nominal strength of the wires. */
-    grade: { kind: 'stress', above: 0 },
+    ...ROPE_GRADE,
     /** Constant term. */
     b0: 'ratio',
     /** Factor of the load term. */

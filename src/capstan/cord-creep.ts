@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { CORD_RIGIDITY, END_TIME } from './cord-inputs.js'
 import { ACTIVATION } from './inputs.js'
 import { thermalTension } from './take-up.js'
 
@@ -47,8 +48,7 @@ export const logarithmicCreep = /* @__PURE__ */ formula('capstan.logarithmicCree
     perDecade: { kind: 'strain', min: 0 },
     /** Time from which it counts. */
     from: { kind: 'time', above: 0 },
-    /** Time at the end. */
-    to: { kind: 'time', above: 0 },
+    ...END_TIME,
   },
   output: 'strain',
   source: [{ level: 'unverified', where: 'fibre makers: logarithmic creep of para-aramid and LCP' }],
@@ -65,8 +65,7 @@ export const pretensionLeft = /* @__PURE__ */ formula('capstan.pretensionLeft', 
   inputs: {
     /** Pretension set at assembly. */
     pretension: { kind: 'force', above: 0 },
-    /** Axial rigidity EA of the cord. */
-    axialRigidity: { kind: 'axialRigidity', above: 0 },
+    ...CORD_RIGIDITY,
     /** Creep strain at the pretension since then; less as the tension falls, so that the result is a low estimate. */
     creepStrain: { kind: 'strain', min: 0 },
     /** Temperature now less temperature at tensioning. */

@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { BEDDED_RIGIDITY, END_TIME } from './cord-inputs.js'
 import { ACTIVATION } from './inputs.js'
 
 const BOLTZMANN = 1.380649e-23
@@ -70,14 +71,12 @@ export const logarithmicPretensionLeft = /* @__PURE__ */ formula('capstan.logari
   inputs: {
     /** Tension at the reference time. */
     pretension: { kind: 'force', above: 0 },
-    /** Axial rigidity of the bedded-in cord. */
-    axialRigidity: { kind: 'axialRigidity', above: 0 },
+    ...BEDDED_RIGIDITY,
     /** Creep strain per tenfold time at constant tension equal to the pretension. */
     perDecade: { kind: 'strain', min: 0 },
     /** Time from which decades count, when the pretension was set. */
     from: { kind: 'time', above: 0 },
-    /** Time at the end. */
-    to: { kind: 'time', above: 0 },
+    ...END_TIME,
   },
   requires: { to: { accepts: 'must not be before the starting time', holds: ({ from, to }) => to >= from } },
   output: {

@@ -1,5 +1,6 @@
 import { formula } from '../formula/index.js'
-import { PULLEYS } from './inputs.js'
+import { SLACK_SPAN, TAUT_SPAN } from './cord-inputs.js'
+import { PINION_WRAP, PULLEYS } from './inputs.js'
 import { shaftForce } from './loads.js'
 
 /**
@@ -10,10 +11,8 @@ import { shaftForce } from './loads.js'
  */
 export const cordPull = /* @__PURE__ */ formula('capstan.cordPull', {
   inputs: {
-    /** Tension of the taut span. */
-    tautTension: { kind: 'force', min: 0 },
-    /** Tension of the slack span. */
-    slackTension: { kind: 'force', min: 0 },
+    ...TAUT_SPAN,
+    ...SLACK_SPAN,
     ...PULLEYS,
     /** Side of the line from drum to pinion on which the taut branch leaves the drum. */
     tautSide: { oneOf: ['positive', 'negative'] },
@@ -69,8 +68,7 @@ export const branchPlanes = /* @__PURE__ */ formula('capstan.branchPlanes', {
   inputs: {
     /** Distance from groove to groove; negative for a left-hand groove. */
     groovePitch: 'length',
-    /** Angle of contact on the pinion, all turns counted. */
-    pinionWrap: { kind: 'angle', min: 0 },
+    ...PINION_WRAP,
     /** Angle of the pinion from mid travel. */
     pinionAngle: { kind: 'angle', default: '0 rad' },
     /** Place of the middle of the wraps at mid travel. */

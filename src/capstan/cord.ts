@@ -1,14 +1,25 @@
 import { formula } from '../formula/index.js'
+import { ROPE_GRADE } from './cord-inputs.js'
+
+/** A cord by its filaments. */
+const FILAMENTS = {
+  /** Density of the filament. */
+  filamentDensity: { kind: 'density', above: 0 },
+  /** Mass per length of the cord. */
+  massPerLength: { kind: 'massPerLength', above: 0 },
+} as const
+
+const ROPE_DIAMETER = {
+  /** Nominal diameter of the rope. */
+  diameter: { kind: 'length', above: 0 },
+} as const
 
 /** Axial rigidity of a braid from its filament's modulus and the cord's mass per length. */
 export const braidAxialRigidity = /* @__PURE__ */ formula('capstan.braidAxialRigidity', {
   inputs: {
     /** Tensile modulus of the filament. */
     filamentModulus: { kind: 'modulus', above: 0 },
-    /** Density of the filament. */
-    filamentDensity: { kind: 'density', above: 0 },
-    /** Mass per length of the cord. */
-    massPerLength: { kind: 'massPerLength', above: 0 },
+    ...FILAMENTS,
     /** Angle of the strands to the cord's axis. */
     braidAngle: { kind: 'angle', min: 0, below: '45 deg' },
     /** Apparent lateral contraction of the braid. */
@@ -31,10 +42,7 @@ export const braidBreakingStrength = /* @__PURE__ */ formula('capstan.braidBreak
   inputs: {
     /** Tensile strength of the filament. */
     filamentStrength: { kind: 'stress', above: 0 },
-    /** Density of the filament. */
-    filamentDensity: { kind: 'density', above: 0 },
-    /** Mass per length of the cord. */
-    massPerLength: { kind: 'massPerLength', above: 0 },
+    ...FILAMENTS,
     /** Share of the filament strength that the braid realises: 0.5 to 0.8. */
     realisation: { kind: 'ratio', above: 0, max: 1 },
   },
@@ -54,10 +62,8 @@ export const braidBreakingStrength = /* @__PURE__ */ formula('capstan.braidBreak
 /** Breaking load of a steel wire rope by its construction factor. */
 export const wireRopeBreakingLoad = /* @__PURE__ */ formula('capstan.wireRopeBreakingLoad', {
   inputs: {
-    /** Nominal diameter. */
-    diameter: { kind: 'length', above: 0 },
-    /** Rope grade: nominal tensile strength of the wires. */
-    grade: { kind: 'stress', above: 0 },
+    ...ROPE_DIAMETER,
+    ...ROPE_GRADE,
     /** Construction: 7x7 or 7x19 with a wire strand core. */
     construction: { oneOf: ['7x7', '7x19'] },
   },
@@ -69,8 +75,7 @@ export const wireRopeBreakingLoad = /* @__PURE__ */ formula('capstan.wireRopeBre
 /** Axial rigidity of a wire rope from the stretch constant makers print (elongation in per cent = constant × load in lbf / diameter² in in²). */
 export const wireRopeRigidity = /* @__PURE__ */ formula('capstan.wireRopeRigidity', {
   inputs: {
-    /** Nominal diameter of the rope. */
-    diameter: { kind: 'length', above: 0 },
+    ...ROPE_DIAMETER,
     /** Stretch constant of the construction, such as 1.62e-5 for 7x19 stainless. */
     stretchConstant: { kind: 'ratio', above: 0 },
   },

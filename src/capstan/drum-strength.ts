@@ -1,5 +1,15 @@
 import { formula } from '../formula/index.js'
-import { LIKELY_FRICTION } from './inputs.js'
+import { CORD_TENSION } from './cord-inputs.js'
+import { LIKELY_FRICTION } from './friction-inputs.js'
+import { WRAP_TO_ANCHOR } from './inputs.js'
+
+/** Diameters of a hollow round section. */
+const HOLLOW_SECTION = {
+  /** Outer diameter of the section. */
+  outerDiameter: { kind: 'length', above: 0 },
+  /** Diameter of the bore. */
+  boreDiameter: { kind: 'length', min: 0 },
+} as const
 
 /** Torsion and bending of the neck that carries a drum: the torque of the cord and its sideways pull. */
 export const drumNeckStress = /* @__PURE__ */ formula('capstan.drumNeckStress', {
@@ -10,10 +20,7 @@ export const drumNeckStress = /* @__PURE__ */ formula('capstan.drumNeckStress', 
     sidePull: { kind: 'force', min: 0 },
     /** Distance from the pull to the section. */
     arm: { kind: 'length', min: 0 },
-    /** Outer diameter of the section. */
-    outerDiameter: { kind: 'length', above: 0 },
-    /** Diameter of the bore. */
-    boreDiameter: { kind: 'length', min: 0 },
+    ...HOLLOW_SECTION,
   },
   requires: {
     boreDiameter: {
@@ -48,8 +55,7 @@ export const drumNeckStress = /* @__PURE__ */ formula('capstan.drumNeckStress', 
 /** Force along the axis with which a tight cord wedges the walls of its groove apart. */
 export const grooveWedging = /* @__PURE__ */ formula('capstan.grooveWedging', {
   inputs: {
-    /** Tension of the cord. */
-    tension: { kind: 'force', min: 0 },
+    ...CORD_TENSION,
     /** Angle of contact that presses on the wall considered. */
     wrapAngle: { kind: 'angle', min: 0 },
     /** Included angle of the groove where the cord bears, flank to flank. */
@@ -75,10 +81,7 @@ export const delamination = /* @__PURE__ */ formula('capstan.delamination', {
     axialForce: { kind: 'force', min: 0 },
     /** Clamp load of all through bolts together, as it is left after creep and heat; 0 without bolts. */
     clampLoad: { kind: 'force', min: 0 },
-    /** Outer diameter of the section. */
-    outerDiameter: { kind: 'length', above: 0 },
-    /** Diameter of the bore. */
-    boreDiameter: { kind: 'length', min: 0 },
+    ...HOLLOW_SECTION,
     /** Allowable stress across the layers for the temperature and time considered. */
     allowableAcrossLayers: { kind: 'stress', above: 0 },
     /** Share of the section lost to bolt holes. */
@@ -137,8 +140,7 @@ export const anchorPull = /* @__PURE__ */ formula('capstan.anchorPull', {
     storedTension: { kind: 'force', min: 0 },
     /** Coefficient of friction, cord on drum; the low end of its range is safe. */
     friction: { kind: 'ratio', min: 0 },
-    /** Wrap between tangent point and anchor. */
-    wrapAngle: { kind: 'angle', min: 0 },
+    ...WRAP_TO_ANCHOR,
   },
   /** Force on the anchor: never below the stored tension while the span is tighter than it. */
   output: 'force',

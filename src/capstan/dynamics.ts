@@ -1,12 +1,17 @@
 import { formula } from '../formula/index.js'
+import { CORD_RIGIDITY } from './cord-inputs.js'
+
+const REDUCTION = {
+  /** Reduction of the drive. */
+  ratio: { kind: 'ratio', above: 0 },
+} as const
 
 /** Inertia of the motor's rotor as felt at the joint. */
 export const reflectedInertia = /* @__PURE__ */ formula('capstan.reflectedInertia', {
   inputs: {
     /** Inertia of rotor and pinion. */
     rotorInertia: { kind: 'momentOfInertia', min: 0 },
-    /** Reduction of the drive. */
-    ratio: { kind: 'ratio', above: 0 },
+    ...REDUCTION,
   },
   output: 'momentOfInertia',
   equation: ['result = rotorInertia * ratio^2'],
@@ -19,8 +24,7 @@ export const stiffnessAtMotor = /* @__PURE__ */ formula('capstan.stiffnessAtMoto
   inputs: {
     /** Stiffness at the joint, motor locked. */
     stiffness: { kind: 'torsionalStiffness', min: 0 },
-    /** Reduction of the drive. */
-    ratio: { kind: 'ratio', above: 0 },
+    ...REDUCTION,
   },
   /** Torque per angle of the motor. */
   output: 'torsionalStiffness',
@@ -70,14 +74,12 @@ export const driveResonance = /* @__PURE__ */ formula('capstan.driveResonance', 
 /** Drift of the pinion against the joint in one loaded-out, unloaded-back cycle, where cord held by friction alone passes over the pinion. */
 export const creepDrift = /* @__PURE__ */ formula('capstan.creepDrift', {
   inputs: {
-    /** Reduction of the drive. */
-    ratio: { kind: 'ratio', above: 0 },
+    ...REDUCTION,
     /** Angle the joint travels each way. */
     stroke: { kind: 'angle', min: 0 },
     /** Difference of span tensions in the loaded stroke. */
     tensionDifference: { kind: 'force', min: 0 },
-    /** Axial rigidity EA of the cord. */
-    axialRigidity: { kind: 'axialRigidity', above: 0 },
+    ...CORD_RIGIDITY,
   },
   output: 'angle',
   equation: ['result = ratio * stroke * tensionDifference / (2 * axialRigidity)'],

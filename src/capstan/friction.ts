@@ -1,5 +1,7 @@
 import { formula } from '../formula/index.js'
-import { LIKELY_FRICTION, WRAP } from './inputs.js'
+import { SLACK_END } from './cord-inputs.js'
+import { LIKELY_FRICTION } from './friction-inputs.js'
+import { WRAP } from './inputs.js'
 
 /** Tension left at the slack end of a cord wrapped on a drum, on the verge of slipping (belt friction). */
 export const slackTension = /* @__PURE__ */ formula('capstan.slackTension', {
@@ -52,8 +54,7 @@ export const frictionFromTensions = /* @__PURE__ */ formula('capstan.frictionFro
   inputs: {
     /** Tension at the taut end while the cord slips. */
     tautTension: { kind: 'force', above: 0 },
-    /** Tension at the slack end. */
-    slackTension: { kind: 'force', above: 0 },
+    ...SLACK_END,
     /** Total angle of contact. */
     wrapAngle: { kind: 'angle', above: 0 },
   },

@@ -1,4 +1,6 @@
 import { formula } from '../formula/index.js'
+import { MODULE } from './belt-and-gear-inputs.js'
+import { CENTRE_DISTANCE } from './inputs.js'
 
 const PRESSURE_ANGLE = (20 * Math.PI) / 180
 const involute = (angle: number) => Math.tan(angle) - angle
@@ -8,10 +10,8 @@ export const spurBacklash = /* @__PURE__ */ formula('capstan.spurBacklash', {
   inputs: {
     /** Teeth of both gears together. */
     teeth: { kind: 'count', min: 12, whole: true },
-    /** Module. */
-    module: { kind: 'length', above: 0 },
-    /** Distance between the axes. */
-    centreDistance: { kind: 'length', above: 0 },
+    ...MODULE,
+    ...CENTRE_DISTANCE,
   },
   output: {
     /** Backlash along the pitch circle, as gears are cut. */
@@ -46,8 +46,7 @@ export const spurSpan = /* @__PURE__ */ formula('capstan.spurSpan', {
     teeth: { kind: 'count', min: 6, whole: true },
     /** Teeth between the jaws. */
     spanned: { kind: 'count', min: 1, whole: true },
-    /** Module. */
-    module: { kind: 'length', above: 0 },
+    ...MODULE,
     /** How much thinner than half the pitch each tooth is cut, along the pitch circle. */
     thinning: { kind: 'length', min: 0, default: '0 mm' },
   },

@@ -1,12 +1,12 @@
 import { formula } from '../formula/index.js'
+import { MODULE, TANGENTIAL_FORCE } from './belt-and-gear-inputs.js'
+import { CENTRE_DISTANCE } from './inputs.js'
 
 /** Root stress of a spur gear tooth by the Lewis formula. */
 export const lewisRootStress = /* @__PURE__ */ formula('capstan.lewisRootStress', {
   inputs: {
-    /** Tangential force at the pitch circle. */
-    tangentialForce: { kind: 'force', min: 0 },
-    /** Module. */
-    module: { kind: 'length', above: 0 },
+    ...TANGENTIAL_FORCE,
+    ...MODULE,
     /** Face width. */
     faceWidth: { kind: 'length', above: 0 },
     /** Lewis form factor of the tooth number (0.296 for 16 teeth, 20° full depth). */
@@ -75,10 +75,8 @@ export const backlashAngle = /* @__PURE__ */ formula('capstan.backlashAngle', {
 /** Least backlash of a pair of metal spur gears: an allowance for tooth errors, heat and bearings, so that they never jam. Printed gears need more. */
 export const gearBacklash = /* @__PURE__ */ formula('capstan.gearBacklash', {
   inputs: {
-    /** Module. */
-    module: { kind: 'length', above: 0 },
-    /** Distance between the axes. */
-    centreDistance: { kind: 'length', above: 0 },
+    ...MODULE,
+    ...CENTRE_DISTANCE,
   },
   output: {
     /** Least backlash along the line of action. */

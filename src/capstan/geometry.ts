@@ -1,13 +1,13 @@
 import { formula } from '../formula/index.js'
-import { PULLEYS } from './inputs.js'
+import { TAUT_CORD_DIAMETER } from './cord-inputs.js'
+import { DRUM_RADIUS, PINION_RADIUS, PULLEYS } from './inputs.js'
 
 /** Radius to the cord's centre line from the groove's bottom diameter. */
 export const centreLineRadius = /* @__PURE__ */ formula('capstan.centreLineRadius', {
   inputs: {
     /** Diameter of the pulley at the bottom of its groove. */
     grooveDiameter: { kind: 'length', above: 0 },
-    /** Diameter of the cord under tension. */
-    cordDiameter: { kind: 'length', above: 0 },
+    ...TAUT_CORD_DIAMETER,
   },
   output: 'length',
   equation: ['result = (grooveDiameter + cordDiameter) / 2'],
@@ -19,10 +19,8 @@ export const centreLineRadius = /* @__PURE__ */ formula('capstan.centreLineRadiu
 /** Reduction of a cord drive: drum over pinion, at the cord's centre line. */
 export const reductionRatio = /* @__PURE__ */ formula('capstan.reductionRatio', {
   inputs: {
-    /** Centre-line radius of the drum. */
-    drumRadius: { kind: 'length', above: 0 },
-    /** Centre-line radius of the pinion. */
-    pinionRadius: { kind: 'length', above: 0 },
+    ...DRUM_RADIUS,
+    ...PINION_RADIUS,
   },
   output: 'ratio',
   equation: ['result = drumRadius / pinionRadius'],

@@ -1,10 +1,15 @@
 import { formula } from '../formula/index.js'
+import { CENTRE_LINE_RADIUS } from './inputs.js'
+
+const FLAT_FRICTION = {
+  /** Coefficient of friction, cord on flat material. */
+  friction: { kind: 'ratio', min: 0 },
+} as const
 
 /** Friction that a cord wedged in a V-groove shows along the groove; use it in place of the flat coefficient. */
 export const vGrooveFriction = /* @__PURE__ */ formula('capstan.vGrooveFriction', {
   inputs: {
-    /** Coefficient of friction, cord on flat material. */
-    friction: { kind: 'ratio', min: 0 },
+    ...FLAT_FRICTION,
     /** Included angle of the groove, flank to flank. */
     grooveAngle: { kind: 'angle', above: 0, max: '180 deg' },
   },
@@ -32,8 +37,7 @@ export const vGrooveFriction = /* @__PURE__ */ formula('capstan.vGrooveFriction'
 /** Friction of a cord bedded in a round seat, plain or undercut; use it in place of the flat coefficient. */
 export const roundGrooveFriction = /* @__PURE__ */ formula('capstan.roundGrooveFriction', {
   inputs: {
-    /** Coefficient of friction, cord on flat material. */
-    friction: { kind: 'ratio', min: 0 },
+    ...FLAT_FRICTION,
     /** Angle of the undercut below the cord, seen from the middle of the cord; zero for a plain seat. */
     undercutAngle: { kind: 'angle', min: 0, max: '120 deg', default: '0 deg' },
     /** Angle by which the seat's flanks stop short of the cord's sides; zero where the seat clasps half the cord. */
@@ -60,8 +64,7 @@ export const roundGrooveFriction = /* @__PURE__ */ formula('capstan.roundGrooveF
 /** Effect of the lead of a helical groove on the wrap: length per turn, radius of curvature and the share of friction left. */
 export const helixWrap = /* @__PURE__ */ formula('capstan.helixWrap', {
   inputs: {
-    /** Radius of the drum to the cord's centre line. */
-    centreLineRadius: { kind: 'length', above: 0 },
+    ...CENTRE_LINE_RADIUS,
     /** Axial distance from one turn to the next. */
     groovePitch: { kind: 'length', min: 0 },
   },

@@ -1,6 +1,7 @@
 import { formula } from '../formula/index.js'
 import { type CordDriveState, RIGID } from './branch.js'
-import { CORD_LOOP, DRUM_ARCS, FRICTIONS, HOLD, LOOP_COMPLIANCE } from './inputs.js'
+import { FRICTIONS } from './friction-inputs.js'
+import { CORD_LOOP, DRUM_ARCS, HOLD, LOOP_COMPLIANCE } from './inputs.js'
 import { loadPath } from './load-path.js'
 import type { PathPoint } from './path-point.js'
 

@@ -1,6 +1,6 @@
 import { formula } from '../formula/index.js'
 import { bracketRoot, normalCdf, normalQuantile } from '../numeric/index.js'
-import { CORD_LOOP, DRUM_TRAVEL, LOOP_COMPLIANCE } from './inputs.js'
+import { CORD_LOOP, DRUM_TRAVEL, JOINT_TORQUE, LOOP_COMPLIANCE } from './inputs.js'
 import { leastOverTravel } from './travel-limits.js'
 
 const MOST_FRICTION = 3
@@ -8,8 +8,7 @@ const MOST_FRICTION = 3
 /** Friction that a pinion without a clamp needs so that a torque holds anywhere in the travel and in either direction. */
 export const frictionToHold = /* @__PURE__ */ formula('capstan.frictionToHold', {
   inputs: {
-    /** Torque at the joint. */
-    torque: { kind: 'torque', min: 0 },
+    ...JOINT_TORQUE,
     ...CORD_LOOP,
     ...DRUM_TRAVEL,
     ...LOOP_COMPLIANCE,

@@ -1,6 +1,7 @@
 import { formula } from '../formula/index.js'
 import { branch, type CordDriveState, gripped, increasingRoot, loop, RIGID } from './branch.js'
-import { CORD_LOOP, DRUM_ARCS, FIBRE_LAW, FRICTIONS, LIKELY_EXPONENT, LOOP_COMPLIANCE } from './inputs.js'
+import { FIBRE_LAW, FRICTIONS, LIKELY_EXPONENT } from './friction-inputs.js'
+import { CORD_LOOP, DRUM_ARCS, LOOP_COMPLIANCE } from './inputs.js'
 
 /** Span tensions at which the pinion is on the verge of slipping. */
 export function slipPoint(d: CordDriveState): { taut: number; slack: number } {

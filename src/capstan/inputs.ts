@@ -1,36 +1,90 @@
 // Inputs that several formulas of this folder share.
 
+import { BEDDED_RIGIDITY, CORD_RIGIDITY } from './cord-inputs.js'
+
 const LENGTH = { kind: 'length', above: 0 } as const
-const RIGIDITY = { kind: 'axialRigidity', above: 0 } as const
 const COEFFICIENT = { kind: 'ratio', min: 0 } as const
+
+export const PULLEY_RADIUS = {
+  /** Radius of the pulley to the cord's centre line. */
+  centreLineRadius: { kind: 'length', above: 0 },
+} as const
+
+export const WRAP_TO_ANCHOR = {
+  /** Angle from the tangent point to the anchor or clamp. */
+  wrapAngle: { kind: 'angle', min: 0 },
+} as const
+
+export const CENTRE_DISTANCE = {
+  /** Distance between the axes. */
+  centreDistance: { kind: 'length', above: 0 },
+} as const
+
+export const ARRANGEMENT = {
+  /** Whether the two spans cross between the pulleys. */
+  arrangement: { oneOf: ['crossed', 'open'] },
+} as const
+
+export const PINION_RADIUS = {
+  /** Radius of the pinion to the cord's centre line. */
+  pinionRadius: LENGTH,
+} as const
+
+export const DRUM_RADIUS = {
+  /** Radius of the drum to the cord's centre line. */
+  drumRadius: LENGTH,
+} as const
+
+export const PINION_WRAP = {
+  /** Angle of contact on the pinion, all turns counted. */
+  pinionWrap: { kind: 'angle', min: 0 },
+} as const
+
+export const WRAP_ANGLE = {
+  /** Total angle of contact. */
+  wrapAngle: { kind: 'angle', min: 0 },
+} as const
+
+export const CENTRE_LINE_RADIUS = {
+  /** Radius of the drum to the cord's centre line. */
+  centreLineRadius: { kind: 'length', above: 0 },
+} as const
+
+export const SPAN = {
+  /** Free length of each span. */
+  span: LENGTH,
+} as const
+
+export const JOINT_TORQUE = {
+  /** Torque at the joint. */
+  torque: { kind: 'torque', min: 0 },
+} as const
+
+export const DRUM_WRAP = {
+  /** Wrap from tangent point to anchor on the drum at mid travel, each branch. */
+  drumWrap: { kind: 'angle', above: 0 },
+} as const
+
+export const TRAVEL = {
+  /** Travel of the joint from end to end, half to either side. */
+  travel: { kind: 'angle', min: 0 },
+} as const
+
+export const PRETENSION = {
+  /** Tension of both spans at rest. */
+  pretension: { kind: 'force', min: 0 },
+} as const
 
 /** A cord on its two pulleys, without its drum arcs and its friction. */
 export const CORD_LOOP = {
-  /** Axial rigidity of the bedded-in cord. */
-  axialRigidity: RIGIDITY,
+  ...BEDDED_RIGIDITY,
   /** Tension of both spans and all wraps at rest. */
   pretension: { kind: 'force', above: 0 },
-  /** Radius of the pinion to the cord's centre line. */
-  pinionRadius: LENGTH,
-  /** Radius of the drum to the cord's centre line. */
-  drumRadius: LENGTH,
-  /** Free span of one branch. */
-  span: LENGTH,
+  ...PINION_RADIUS,
+  ...DRUM_RADIUS,
+  ...SPAN,
   /** Angle of contact on the pinion, all turns counted; a clamp is in its middle. */
   pinionWrap: { kind: 'angle', above: 0 },
-} as const
-
-/** Friction of a cord on its two pulleys. */
-export const FRICTIONS = {
-  /** Coefficient of friction, cord on pinion; the low end of its range decides holding. */
-  friction: COEFFICIENT,
-  /** Coefficient of friction, cord on drum. Default: that of the pinion. */
-  drumFriction: { kind: 'ratio', min: 0, optional: true },
-} as const
-
-/** A validity statement of every wrap: a friction far above all known ones is a per cent sign that is missing. */
-export const LIKELY_FRICTION = {
-  'coefficient of friction of at most 2 (20 % is 0.2)': ({ friction }: { readonly friction: number }) => friction <= 2,
 } as const
 
 /** Drum arcs at one pose. */
@@ -43,10 +97,8 @@ export const DRUM_ARCS = {
 
 /** Drum arcs over the travel of the joint. */
 export const DRUM_TRAVEL = {
-  /** Wrap from tangent point to anchor on the drum at mid travel, each branch. */
-  drumWrap: { kind: 'angle', above: 0 },
-  /** Travel of the joint from end to end, half to either side. */
-  travel: { kind: 'angle', min: 0 },
+  ...DRUM_WRAP,
+  ...TRAVEL,
 } as const
 
 /** How the pinion holds its cord. */
@@ -75,56 +127,25 @@ export const LOOP_COMPLIANCE = {
   },
 } as const
 
-/** Friction that falls with pressure. */
-export const FIBRE_LAW = {
-  /**
-   * Exponent n of friction that falls with pressure: the coefficients are those at the pretension, times (T/T0)^(n − 1) at a tension T. Fibres have
-   * 0.67 to 1. Without a friction of its own the drum has that of the pinion at its lower pressure. Default: 1, Coulomb friction.
-   */
-  frictionExponent: { kind: 'ratio', above: 0, max: 1, optional: true },
-} as const
-
-/**
- * Least exponent of friction that is known: elastic contact of round bodies, whose area grows with the load to the power 2/3 (Hertz). A lower one lets the
- * friction of the slack branch grow beyond all measurements, and with it the slip torque.
- */
-export const LEAST_EXPONENT = 0.66
-
-/** A validity statement of every loop with friction that falls with pressure. */
-export const LIKELY_EXPONENT = {
-  'friction exponent of at least 0.66 (fibres have 0.67 to 1)': ({
-    frictionExponent,
-  }: {
-    readonly frictionExponent?: number | undefined
-  }) => (frictionExponent ?? 1) >= LEAST_EXPONENT,
-} as const
-
 /** A cord wrapped on a drum. */
 export const WRAP = {
   /** Coefficient of friction, cord on drum; the low end of its range decides holding. */
   friction: COEFFICIENT,
-  /** Total angle of contact. */
-  wrapAngle: { kind: 'angle', min: 0 },
+  ...WRAP_ANGLE,
 } as const
 
 /** A cord on an arc of one pulley. */
 export const ARC = {
-  /** Radius of the pulley to the cord's centre line. */
-  centreLineRadius: LENGTH,
-  /** Axial rigidity of the cord. */
-  axialRigidity: RIGIDITY,
+  ...PULLEY_RADIUS,
+  ...CORD_RIGIDITY,
 } as const
 
 /** Two pulleys and how the cord runs between them. */
 export const PULLEYS = {
-  /** Whether the two spans cross between the pulleys. */
-  arrangement: { oneOf: ['crossed', 'open'] },
-  /** Radius of the pinion to the cord's centre line. */
-  pinionRadius: LENGTH,
-  /** Radius of the drum to the cord's centre line. */
-  drumRadius: LENGTH,
-  /** Distance between the two axes. */
-  centreDistance: LENGTH,
+  ...ARRANGEMENT,
+  ...PINION_RADIUS,
+  ...DRUM_RADIUS,
+  ...CENTRE_DISTANCE,
 } as const
 
 /** A loaded drum, for limits and tensions after travel. */
@@ -133,16 +154,13 @@ export const LOADED_DRUM = {
   pretension: { kind: 'force', above: 0 },
   /** Torque at the drum. */
   torque: { kind: 'torque', min: 0 },
-  /** Radius of the drum to the cord's centre line. */
-  drumRadius: LENGTH,
+  ...DRUM_RADIUS,
 } as const
 
 /** Bearings of the pinion and rubbing of fibres, for losses. */
 export const RUNNING = {
-  /** Axial rigidity of the cord. */
-  axialRigidity: RIGIDITY,
-  /** Radius of the pinion to the cord's centre line. */
-  pinionRadius: LENGTH,
+  ...CORD_RIGIDITY,
+  ...PINION_RADIUS,
   /** Force on the bearings of the pinion. */
   shaftForce: { kind: 'force', min: 0 },
   /** Friction of the bearings. */

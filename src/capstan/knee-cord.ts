@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { ARRANGEMENT } from './inputs.js'
 import { shaftForce } from './loads.js'
 
 /**
@@ -62,8 +63,7 @@ export const kneeDrumTravel = /* @__PURE__ */ formula('capstan.kneeDrumTravel', 
  */
 export const linkCord = /* @__PURE__ */ formula('capstan.linkCord', {
   inputs: {
-    /** Whether the branches cross. */
-    arrangement: { oneOf: ['crossed', 'open'] },
+    ...ARRANGEMENT,
     /** Radius of the pulley on the hip axis. */
     hipRadius: { kind: 'length', above: 0 },
     /** Radius of the pulley on the shank. */

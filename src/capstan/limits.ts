@@ -1,13 +1,12 @@
 import { formula } from '../formula/index.js'
-import { LOADED_DRUM } from './inputs.js'
+import { PINION_FRICTION } from './friction-inputs.js'
+import { DRUM_RADIUS, LOADED_DRUM, PINION_WRAP, PRETENSION, SPAN } from './inputs.js'
 
 /** Torque at which the slack span would lose all tension: quick bounds by hand. `slackTorque` solves it at one pose, `travelLimits` over the travel. */
 export const slackTorqueEstimate = /* @__PURE__ */ formula('capstan.slackTorqueEstimate', {
   inputs: {
-    /** Tension of both spans at rest. */
-    pretension: { kind: 'force', min: 0 },
-    /** Radius of the drum to the cord's centre line. */
-    drumRadius: { kind: 'length', above: 0 },
+    ...PRETENSION,
+    ...DRUM_RADIUS,
   },
   output: {
     /** Lower bound whatever the arcs, so for the whole travel. */
@@ -28,14 +27,10 @@ export const slackTorqueEstimate = /* @__PURE__ */ formula('capstan.slackTorqueE
 /** Torque at which the cord slips on the pinion: quick bounds by hand. `slipTorque` solves it at one pose, `travelLimits` over the travel. */
 export const slipTorqueEstimate = /* @__PURE__ */ formula('capstan.slipTorqueEstimate', {
   inputs: {
-    /** Tension of both spans at rest. */
-    pretension: { kind: 'force', min: 0 },
-    /** Radius of the drum to the cord's centre line. */
-    drumRadius: { kind: 'length', above: 0 },
-    /** Coefficient of friction, cord on pinion; the low end of its range. */
-    friction: { kind: 'ratio', min: 0 },
-    /** Angle of contact on the pinion, all turns counted. */
-    pinionWrap: { kind: 'angle', min: 0 },
+    ...PRETENSION,
+    ...DRUM_RADIUS,
+    ...PINION_FRICTION,
+    ...PINION_WRAP,
   },
   output: {
     /** Lower bound whatever the arcs, so for the whole travel. */
@@ -85,8 +80,7 @@ export const travelPeakTension = /* @__PURE__ */ formula('capstan.travelPeakTens
 export const strokeTension = /* @__PURE__ */ formula('capstan.strokeTension', {
   inputs: {
     ...LOADED_DRUM,
-    /** Free length of each span. */
-    span: { kind: 'length', above: 0 },
+    ...SPAN,
     /** Angle the drum turns under load. */
     stroke: { kind: 'angle', min: 0 },
   },
@@ -117,8 +111,7 @@ export const strokeTension = /* @__PURE__ */ formula('capstan.strokeTension', {
 export const cycleTension = /* @__PURE__ */ formula('capstan.cycleTension', {
   inputs: {
     ...LOADED_DRUM,
-    /** Free length of each span. */
-    span: { kind: 'length', above: 0 },
+    ...SPAN,
     /** Angle the drum turns each way. */
     stroke: { kind: 'angle', min: 0 },
     /** Whether the motor moves the load against its torque in the loaded stroke, or lets it down. */

@@ -1,13 +1,12 @@
 import { formula } from '../formula/index.js'
+import { CORD_DIAMETER, CORD_TENSION, SLACK_SPAN, TAUT_SPAN } from './cord-inputs.js'
 import { PULLEYS } from './inputs.js'
 
 /** Force of the cord on the shafts of pinion and drum. */
 export const shaftForce = /* @__PURE__ */ formula('capstan.shaftForce', {
   inputs: {
-    /** Tension of the taut span. */
-    tautTension: { kind: 'force', min: 0 },
-    /** Tension of the slack span. */
-    slackTension: { kind: 'force', min: 0 },
+    ...TAUT_SPAN,
+    ...SLACK_SPAN,
     ...PULLEYS,
   },
   output: {
@@ -84,12 +83,10 @@ export const drumHoop = /* @__PURE__ */ formula('capstan.drumHoop', {
 /** Pressure of one cord on its groove, over its projected width. */
 export const groovePressure = /* @__PURE__ */ formula('capstan.groovePressure', {
   inputs: {
-    /** Cord tension. */
-    tension: { kind: 'force', min: 0 },
+    ...CORD_TENSION,
     /** Centre-line radius. */
     centreLineRadius: { kind: 'length', above: 0 },
-    /** Diameter of the cord. */
-    cordDiameter: { kind: 'length', above: 0 },
+    ...CORD_DIAMETER,
   },
   output: 'stress',
   equation: ['result = tension / (centreLineRadius * cordDiameter)'],
@@ -101,8 +98,7 @@ export const groovePressure = /* @__PURE__ */ formula('capstan.groovePressure', 
 /** Force on an idler that turns a cord through an angle. */
 export const idlerForce = /* @__PURE__ */ formula('capstan.idlerForce', {
   inputs: {
-    /** Cord tension. */
-    tension: { kind: 'force', min: 0 },
+    ...CORD_TENSION,
     /** Angle through which the cord is turned. */
     turnedAngle: { kind: 'angle', min: 0, max: '360 deg' },
   },

@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { SLACK_SPAN, TAUT_SPAN } from './cord-inputs.js'
 import { RUNNING } from './inputs.js'
 
 /**
@@ -7,10 +8,8 @@ import { RUNNING } from './inputs.js'
  */
 export const strokeLosses = /* @__PURE__ */ formula('capstan.strokeLosses', {
   inputs: {
-    /** Tension of the taut span. */
-    tautTension: { kind: 'force', min: 0 },
-    /** Tension of the slack span. */
-    slackTension: { kind: 'force', min: 0 },
+    ...TAUT_SPAN,
+    ...SLACK_SPAN,
     /** Angle the pinion turns during the stroke. */
     pinionTravel: { kind: 'angle', min: 0 },
     ...RUNNING,
@@ -62,8 +61,7 @@ export const driveLosses = /* @__PURE__ */ formula('capstan.driveLosses', {
   inputs: {
     /** Tension of the taut span. */
     tautTension: { kind: 'force', above: 0 },
-    /** Tension of the slack span. */
-    slackTension: { kind: 'force', min: 0 },
+    ...SLACK_SPAN,
     ...RUNNING,
   },
   output: {

@@ -1,8 +1,12 @@
 import { formula } from '../formula/index.js'
 
-const SPAN = {
+const PLUCKED_SPAN = {
   /** Free length of the span, between its tangent points. */
   span: { kind: 'length', above: 0 },
+} as const
+
+const SPAN = {
+  ...PLUCKED_SPAN,
   /** Mass of the belt or cord over its length. */
   massPerLength: { kind: 'massPerLength', above: 0 },
 } as const
@@ -38,8 +42,7 @@ export const tensionFromPitch = /* @__PURE__ */ formula('capstan.tensionFromPitc
 /** Force that pushes the middle of a tensioned span sideways by a deflection, axes held. */
 export const spanSideForce = /* @__PURE__ */ formula('capstan.spanSideForce', {
   inputs: {
-    /** Free length of the span, between its tangent points. */
-    span: { kind: 'length', above: 0 },
+    ...PLUCKED_SPAN,
     /** Tension of the span at rest. */
     tension: { kind: 'force', min: 0 },
     /** Deflection of its middle. */

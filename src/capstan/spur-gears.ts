@@ -1,4 +1,6 @@
 import { formula } from '../formula/index.js'
+import { MODULE, TANGENTIAL_FORCE } from './belt-and-gear-inputs.js'
+import { CENTRE_DISTANCE } from './inputs.js'
 
 const PRESSURE_ANGLE = (20 * Math.PI) / 180
 
@@ -9,14 +11,12 @@ export const spurContactRatio = /* @__PURE__ */ formula('capstan.spurContactRati
     pinionTeeth: { kind: 'count', min: 6, whole: true },
     /** Teeth of the wheel. */
     wheelTeeth: { kind: 'count', min: 6, whole: true },
-    /** Module. */
-    module: { kind: 'length', above: 0 },
+    ...MODULE,
     /** Tip radius of the pinion: for standard teeth a module more than its pitch radius. */
     pinionTipRadius: { kind: 'length', above: 0 },
     /** Tip radius of the wheel. */
     wheelTipRadius: { kind: 'length', above: 0 },
-    /** Distance between the axes. */
-    centreDistance: { kind: 'length', above: 0 },
+    ...CENTRE_DISTANCE,
   },
   output: {
     /** Length of the path of contact over the pitch of the base circles. */
@@ -93,8 +93,7 @@ export const spurMeshForce = /* @__PURE__ */ formula('capstan.spurMeshForce', {
 /** Largest pressure between the flanks of two spur gears at the pitch point, 20° of pressure angle, by Hertz. */
 export const spurContactPressure = /* @__PURE__ */ formula('capstan.spurContactPressure', {
   inputs: {
-    /** Force along the pitch circle. */
-    tangentialForce: { kind: 'force', min: 0 },
+    ...TANGENTIAL_FORCE,
     /** Face width in contact. */
     faceWidth: { kind: 'length', above: 0 },
     /** Pitch radius of the pinion. */

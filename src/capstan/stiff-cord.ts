@@ -1,5 +1,7 @@
 import { formula } from '../formula/index.js'
 import { increasingRoot } from './branch.js'
+import { SLACK_END } from './cord-inputs.js'
+import { CENTRE_LINE_RADIUS, WRAP_ANGLE } from './inputs.js'
 
 /**
  * Taut tension that a cord with bending stiffness can hold: it lifts off before the ends of the geometric wrap, which costs holding when
@@ -7,16 +9,14 @@ import { increasingRoot } from './branch.js'
  */
 export const stiffCordTautTension = /* @__PURE__ */ formula('capstan.stiffCordTautTension', {
   inputs: {
-    /** Tension at the slack end. */
-    slackTension: { kind: 'force', above: 0 },
+    ...SLACK_END,
     /** Coefficient of friction, cord on drum. */
     friction: { kind: 'ratio', min: 0 },
     /** Geometric angle of contact, tangent point to tangent point of a limp cord. */
     wrapAngle: { kind: 'angle', above: 0 },
     /** Elastic bending rigidity of the cord. */
     bendingRigidity: { kind: 'bendingRigidity', min: 0 },
-    /** Radius of the drum to the cord's centre line. */
-    centreLineRadius: { kind: 'length', above: 0 },
+    ...CENTRE_LINE_RADIUS,
   },
   requires: {
     slackTension: {
@@ -79,16 +79,13 @@ export const stiffCordTautTension = /* @__PURE__ */ formula('capstan.stiffCordTa
  */
 export const fibreTautTension = /* @__PURE__ */ formula('capstan.fibreTautTension', {
   inputs: {
-    /** Tension at the slack end. */
-    slackTension: { kind: 'force', above: 0 },
+    ...SLACK_END,
     /** Factor of the law at one newton per metre of normal load (friction per length = factor × (normal load per length in N/m)^exponent). */
     frictionFactor: { kind: 'ratio', above: 0 },
     /** Exponent of the law. */
     exponent: { kind: 'ratio', above: 0, max: 1 },
-    /** Radius of the drum to the cord's centre line. */
-    centreLineRadius: { kind: 'length', above: 0 },
-    /** Total angle of contact. */
-    wrapAngle: { kind: 'angle', min: 0 },
+    ...CENTRE_LINE_RADIUS,
+    ...WRAP_ANGLE,
   },
   output: {
     /** Tension at the taut end when the cord is about to slip. */

@@ -1,17 +1,16 @@
 import { formula } from '../formula/index.js'
 import { branch, gripped, increasingRoot, lengthPerPull, loop, RIGID } from './branch.js'
+import { CORD_RIGIDITY } from './cord-inputs.js'
+import { FIBRE_LAW, FRICTIONS, LIKELY_EXPONENT } from './friction-inputs.js'
 import { SLACK_SHARE, slipPoint } from './holding.js'
-import { CORD_LOOP, DRUM_ARCS, FIBRE_LAW, FRICTIONS, HOLD, LIKELY_EXPONENT, LOOP_COMPLIANCE } from './inputs.js'
+import { CORD_LOOP, DRUM_ARCS, DRUM_RADIUS, HOLD, JOINT_TORQUE, LOOP_COMPLIANCE, PINION_RADIUS, SPAN } from './inputs.js'
 
 /** Stiffness of a cord drive at the joint with rigid wrapped arcs and a rigid frame: the value at zero torque, and an upper bound at any other. */
 export const spanStiffness = /* @__PURE__ */ formula('capstan.spanStiffness', {
   inputs: {
-    /** Axial rigidity of the cord. */
-    axialRigidity: { kind: 'axialRigidity', above: 0 },
-    /** Radius of the drum to the cord's centre line. */
-    drumRadius: { kind: 'length', above: 0 },
-    /** Free span of one branch. */
-    span: { kind: 'length', above: 0 },
+    ...CORD_RIGIDITY,
+    ...DRUM_RADIUS,
+    ...SPAN,
     /** Decay length of an elastic contact, where there is one; it adds to each end of the span. */
     microSlipLength: { kind: 'length', min: 0, default: '0 m' },
   },
@@ -27,20 +26,13 @@ export const spanStiffness = /* @__PURE__ */ formula('capstan.spanStiffness', {
 /** Stiffness of a cord drive at the joint without friction, all wrapped cord free to stretch: a lower bound of the secant stiffness. */
 export const frictionlessWrapStiffness = /* @__PURE__ */ formula('capstan.frictionlessWrapStiffness', {
   inputs: {
-    /** Axial rigidity of the cord. */
-    axialRigidity: { kind: 'axialRigidity', above: 0 },
-    /** Radius of the pinion to the cord's centre line. */
-    pinionRadius: { kind: 'length', above: 0 },
-    /** Radius of the drum to the cord's centre line. */
-    drumRadius: { kind: 'length', above: 0 },
-    /** Free span of one branch. */
-    span: { kind: 'length', above: 0 },
+    ...CORD_RIGIDITY,
+    ...PINION_RADIUS,
+    ...DRUM_RADIUS,
+    ...SPAN,
     /** Angle of contact on the pinion; half of it goes with each branch. */
     pinionWrap: { kind: 'angle', min: 0 },
-    /** Wrap from tangent point to anchor on the drum, taut branch. */
-    drumWrapTaut: { kind: 'angle', min: 0 },
-    /** Wrap from tangent point to anchor on the drum, slack branch. */
-    drumWrapSlack: { kind: 'angle', min: 0 },
+    ...DRUM_ARCS,
     ...LOOP_COMPLIANCE,
   },
   /** Torque per angle of the joint, motor locked. Not a bound of the tangent stiffness near slip. */
@@ -66,8 +58,7 @@ export const frictionlessWrapStiffness = /* @__PURE__ */ formula('capstan.fricti
  */
 export const driveWindup = /* @__PURE__ */ formula('capstan.driveWindup', {
   inputs: {
-    /** Torque at the joint. */
-    torque: { kind: 'torque', min: 0 },
+    ...JOINT_TORQUE,
     ...CORD_LOOP,
     ...FRICTIONS,
     ...DRUM_ARCS,

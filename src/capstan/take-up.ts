@@ -1,15 +1,19 @@
 import { formula } from '../formula/index.js'
-import { WARMING } from './inputs.js'
+import { BEDDED_RIGIDITY, CORD_RIGIDITY } from './cord-inputs.js'
+import { CENTRE_DISTANCE, SPAN, WARMING } from './inputs.js'
+
+const WORKING_LENGTH = {
+  /** Cord length between the anchors. */
+  workingLength: { kind: 'length', above: 0 },
+} as const
 
 /** Take-up a tensioner must have, term by term: elastic stretch, bedding-in, creep, slack of assembly, and heat with its sign. */
 export const takeUp = /* @__PURE__ */ formula('capstan.takeUp', {
   inputs: {
-    /** Cord length between the anchors. */
-    workingLength: { kind: 'length', above: 0 },
+    ...WORKING_LENGTH,
     /** Tension to set. */
     pretension: { kind: 'force', min: 0 },
-    /** Axial rigidity of the bedded-in cord. */
-    axialRigidity: { kind: 'axialRigidity', above: 0 },
+    ...BEDDED_RIGIDITY,
     /** Constructional stretch that comes out while the cord beds in. */
     beddingStrain: { kind: 'strain', min: 0 },
     /** Creep of the cord over the life between adjustments. */
@@ -63,8 +67,7 @@ export const takeUp = /* @__PURE__ */ formula('capstan.takeUp', {
 /** Tension that a change of temperature adds to a cord at fixed centres. A printed frame with a polymer cord tightens when warm, by much of the pretension. */
 export const thermalTension = /* @__PURE__ */ formula('capstan.thermalTension', {
   inputs: {
-    /** Axial rigidity of the cord. */
-    axialRigidity: { kind: 'axialRigidity', above: 0 },
+    ...CORD_RIGIDITY,
     ...WARMING,
   },
   /** Change of tension: positive when the frame outgrows the cord. */
@@ -86,10 +89,8 @@ export const tensionerTakeUp = /* @__PURE__ */ formula('capstan.tensionerTakeUp'
     method: { oneOf: ['endPull', 'spanIdler', 'returnIdler', 'centreDistance', 'splitDrum'] },
     /** Travel of the slide, or of the rim of the split drum. */
     travel: { kind: 'length', min: 0 },
-    /** Free span of one branch. */
-    span: { kind: 'length', above: 0 },
-    /** Distance between the two axes. */
-    centreDistance: { kind: 'length', above: 0 },
+    ...SPAN,
+    ...CENTRE_DISTANCE,
   },
   output: {
     /** Loop length taken up. */
@@ -124,10 +125,8 @@ export const tensionPerScrewTurn = /* @__PURE__ */ formula('capstan.tensionPerSc
     lead: { kind: 'length', above: 0 },
     /** Take-up per travel of the slide. */
     gain: { kind: 'ratio', above: 0 },
-    /** Cord length between the anchors. */
-    workingLength: { kind: 'length', above: 0 },
-    /** Axial rigidity of the cord. */
-    axialRigidity: { kind: 'axialRigidity', above: 0 },
+    ...WORKING_LENGTH,
+    ...CORD_RIGIDITY,
   },
   /** Tension gained per full turn. */
   output: 'force',

@@ -1,6 +1,6 @@
 import { InputError, type Note, Quantity, show } from '../units/index.js'
 import { percent, type Read } from './drive-specification.js'
-import { LEAST_EXPONENT } from './inputs.js'
+import { LEAST_EXPONENT } from './friction-inputs.js'
 
 export interface Argument {
   readonly where: string

@@ -1,14 +1,10 @@
 import { formula } from '../formula/index.js'
+import { BELT_TEETH } from './belt-and-gear-inputs.js'
+import { CENTRE_DISTANCE, PRETENSION } from './inputs.js'
 
 const PULLEYS = {
-  /** Teeth of the small pulley. */
-  smallTeeth: { kind: 'count', min: 6, whole: true },
-  /** Teeth of the large pulley. */
-  largeTeeth: { kind: 'count', min: 6, whole: true },
-  /** Pitch of the belt. */
-  pitch: { kind: 'length', above: 0 },
-  /** Distance between the axes. */
-  centreDistance: { kind: 'length', above: 0 },
+  ...BELT_TEETH,
+  ...CENTRE_DISTANCE,
 } as const
 
 /** Length of a tooth belt around two pulleys, along its pitch line, with its spans and wraps. */
@@ -61,8 +57,7 @@ export const toothBeltLength = /* @__PURE__ */ formula('capstan.toothBeltLength'
  */
 export const beltJumpTorque = /* @__PURE__ */ formula('capstan.beltJumpTorque', {
   inputs: {
-    /** Tension of both spans at rest. */
-    pretension: { kind: 'force', min: 0 },
+    ...PRETENSION,
     /** Pitch radius of the large pulley, whose torque it is. */
     largeRadius: { kind: 'length', above: 0 },
     /** Angle that the belt wraps around the small pulley. */

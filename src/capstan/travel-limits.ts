@@ -1,7 +1,8 @@
 import { formula } from '../formula/index.js'
 import { type CordDriveState, mirrored } from './branch.js'
+import { DRUM_FRICTION, FIBRE_LAW, FRICTIONS, LIKELY_EXPONENT } from './friction-inputs.js'
 import { SLACK_SHARE, slackPoint, slipPoint } from './holding.js'
-import { CORD_LOOP, DRUM_TRAVEL, FIBRE_LAW, FRICTIONS, HOLD, LIKELY_EXPONENT, LOOP_COMPLIANCE } from './inputs.js'
+import { CORD_LOOP, DRUM_RADIUS, DRUM_TRAVEL, DRUM_WRAP, HOLD, LOOP_COMPLIANCE, PINION_RADIUS, SPAN, TRAVEL } from './inputs.js'
 
 /** Limits at one pose for torque in one direction. */
 export interface HoldingLimits {
@@ -131,22 +132,16 @@ export const pretensionForTorque = /* @__PURE__ */ formula('capstan.pretensionFo
   inputs: {
     /** Largest torque at the joint. */
     torque: { kind: 'torque', min: 0 },
-    /** Radius of the pinion to the cord's centre line. */
-    pinionRadius: { kind: 'length', above: 0 },
-    /** Radius of the drum to the cord's centre line. */
-    drumRadius: { kind: 'length', above: 0 },
-    /** Free span of one branch. */
-    span: { kind: 'length', above: 0 },
+    ...PINION_RADIUS,
+    ...DRUM_RADIUS,
+    ...SPAN,
     /** Angle of contact on the pinion, all turns counted. */
     pinionWrap: { kind: 'angle', above: 0 },
-    /** Wrap from tangent point to anchor on the drum at mid travel, each branch. */
-    drumWrap: { kind: 'angle', above: 0 },
-    /** Travel of the joint from end to end, half to either side. */
-    travel: { kind: 'angle', min: 0 },
-    /** Coefficient of friction, cord on pinion; the low end of its range. */
+    ...DRUM_WRAP,
+    ...TRAVEL,
+    /** Coefficient of friction, cord on pinion; the low end of its range decides holding. */
     friction: { kind: 'ratio', above: 0 },
-    /** Coefficient of friction, cord on drum. Default: that of the pinion. */
-    drumFriction: { kind: 'ratio', min: 0, optional: true },
+    ...DRUM_FRICTION,
     ...HOLD,
     /** Required reserve: the torque held over the torque needed. */
     requiredReserve: { kind: 'ratio', min: 1, default: 1.3 },

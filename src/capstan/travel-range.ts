@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { TRAVEL } from './inputs.js'
 
 /** Angle the joint can turn when both anchors sit in one gap of a drum with one groove track. Separate tracks side by side lift this limit. */
 export const singleTrackTravel = /* @__PURE__ */ formula('capstan.singleTrackTravel', {
@@ -29,8 +30,7 @@ export const residualWrap = /* @__PURE__ */ formula('capstan.residualWrap', {
   inputs: {
     /** Wrap from tangent point to anchor on either track at mid travel. */
     drumWrap: { kind: 'angle', min: 0 },
-    /** Travel of the joint from end to end, half to either side. */
-    travel: { kind: 'angle', min: 0 },
+    ...TRAVEL,
   },
   requires: {
     travel: {

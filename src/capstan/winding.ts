@@ -1,10 +1,26 @@
 import { formula } from '../formula/index.js'
+import { TAUT_CORD_DIAMETER } from './cord-inputs.js'
+import { DRUM_RADIUS, PINION_RADIUS, PINION_WRAP, SPAN } from './inputs.js'
+
+const PINION_TURNS = {
+  /** Turns of the pinion per turn of the drum. */
+  ratio: { kind: 'ratio', above: 0 },
+} as const
+
+const JOINT_TRAVEL = {
+  /** Travel of the joint from end to end. */
+  travel: { kind: 'angle', min: 0 },
+} as const
+
+const DRUM_LEAD = {
+  /** Lead of the drum's groove, axial distance per drum turn. */
+  drumLead: { kind: 'length', min: 0 },
+} as const
 
 /** Groove to cut for a cord: pitch, radius of the seat and depth. */
 export const groove = /* @__PURE__ */ formula('capstan.groove', {
   inputs: {
-    /** Diameter of the cord under tension. */
-    cordDiameter: { kind: 'length', above: 0 },
+    ...TAUT_CORD_DIAMETER,
     /** Gap between neighbouring cords over the cord diameter; a braid flattens, so wind a test piece. */
     pitchClearance: { kind: 'ratio', min: 0, default: 0.2 },
     /** Seat radius over cord diameter. */
@@ -44,10 +60,8 @@ export const pinionLength = /* @__PURE__ */ formula('capstan.pinionLength', {
     groovePitch: { kind: 'length', above: 0 },
     /** Turns of cord in contact. */
     wraps: { kind: 'count', min: 0 },
-    /** Turns of the pinion per turn of the drum. */
-    ratio: { kind: 'ratio', above: 0 },
-    /** Travel of the joint from end to end. */
-    travel: { kind: 'angle', min: 0 },
+    ...PINION_TURNS,
+    ...JOINT_TRAVEL,
     /** Spare turns for both ends together. */
     spare: { kind: 'count', min: 0, default: 1 },
   },
@@ -69,8 +83,7 @@ export const pinionLength = /* @__PURE__ */ formula('capstan.pinionLength', {
 /** Grooved length of a drum with one or two tracks. */
 export const drumLength = /* @__PURE__ */ formula('capstan.drumLength', {
   inputs: {
-    /** Lead of the drum's groove, axial distance per drum turn. */
-    drumLead: { kind: 'length', min: 0 },
+    ...DRUM_LEAD,
     /** Wrap from tangent point to anchor on the fuller track at the end of travel. */
     largestWrap: { kind: 'angle', min: 0 },
     /** Axial width of one cord with its clearance. */
@@ -90,8 +103,7 @@ export const matchedDrumLead = /* @__PURE__ */ formula('capstan.matchedDrumLead'
   inputs: {
     /** Axial distance from groove to groove on the pinion. */
     pinionPitch: { kind: 'length', above: 0 },
-    /** Turns of the pinion per turn of the drum. */
-    ratio: { kind: 'ratio', above: 0 },
+    ...PINION_TURNS,
   },
   /** Axial distance per drum turn. */
   output: 'length',
@@ -105,8 +117,7 @@ export const fleetAngle = /* @__PURE__ */ formula('capstan.fleetAngle', {
   inputs: {
     /** Axial offset of the span's ends from square, at the worst end of travel. */
     axialOffset: { kind: 'length', min: 0 },
-    /** Free span of one branch. */
-    span: { kind: 'length', above: 0 },
+    ...SPAN,
   },
   /** Angle between the span and the plane of the pulley. */
   output: 'angle',
@@ -121,12 +132,9 @@ export const leadMismatch = /* @__PURE__ */ formula('capstan.leadMismatch', {
   inputs: {
     /** Axial distance from groove to groove on the pinion. */
     pinionPitch: { kind: 'length', min: 0 },
-    /** Axial distance per turn on the drum. */
-    drumLead: { kind: 'length', min: 0 },
-    /** Turns of the pinion per turn of the drum. */
-    ratio: { kind: 'ratio', above: 0 },
-    /** Travel of the joint from end to end. */
-    travel: { kind: 'angle', min: 0 },
+    ...DRUM_LEAD,
+    ...PINION_TURNS,
+    ...JOINT_TRAVEL,
   },
   /** Offset at either end of travel when the span is square at mid travel. */
   output: 'length',
@@ -138,16 +146,12 @@ export const leadMismatch = /* @__PURE__ */ formula('capstan.leadMismatch', {
 /** Cord to cut for one drive, unstretched, with tails. */
 export const cordToCut = /* @__PURE__ */ formula('capstan.cordToCut', {
   inputs: {
-    /** Free span of one branch. */
-    span: { kind: 'length', above: 0 },
-    /** Radius of the drum to the cord's centre line. */
-    drumRadius: { kind: 'length', above: 0 },
+    ...SPAN,
+    ...DRUM_RADIUS,
     /** Wraps on the drum from tangent points to anchors, both tracks together (constant over the travel). */
     drumWrapTotal: { kind: 'angle', min: 0 },
-    /** Radius of the pinion to the cord's centre line. */
-    pinionRadius: { kind: 'length', above: 0 },
-    /** Angle of contact on the pinion, all turns counted. */
-    pinionWrap: { kind: 'angle', min: 0 },
+    ...PINION_RADIUS,
+    ...PINION_WRAP,
     /** Axial distance from groove to groove on the pinion. */
     groovePitch: { kind: 'length', min: 0 },
     /** Cord inside each end fitting or knot. */
