@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { AIR_PRESSURE } from './film-inputs.js'
 
 /** Standard gravity, m/s². */
 export const GRAVITY = 9.80665
@@ -15,8 +16,7 @@ export const airProperties = /* @__PURE__ */ formula('thermal.airProperties', {
   inputs: {
     /** Temperature: for a film, the mean of surface and free air. */
     temperature: { kind: 'temperature', min: '-60 degC', max: '400 degC' },
-    /** Pressure. */
-    pressure: { kind: 'stress', above: 0, default: '101325 Pa' },
+    ...AIR_PRESSURE,
   },
   output: {
     /** Conductivity. */
@@ -77,8 +77,7 @@ export const rayleighNumber = /* @__PURE__ */ formula('thermal.rayleighNumber', 
     air: { kind: 'temperature', min: '-60 degC', max: '200 degC' },
     /** Characteristic length of the formula: height, diameter, or area over perimeter. */
     length: { kind: 'length', above: 0 },
-    /** Pressure. */
-    pressure: { kind: 'stress', above: 0, default: '101325 Pa' },
+    ...AIR_PRESSURE,
   },
   output: {
     /** Rayleigh number. */

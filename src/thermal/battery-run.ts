@@ -1,7 +1,14 @@
 import { formula } from '../formula/index.js'
 import { copperLossForTorque } from './copper.js'
 import { motorConstant } from './motor-constants.js'
+import { BACK_EMF_WARM, TERMINAL_RESISTANCE } from './motor-inputs.js'
 import { supplySag } from './supply.js'
+import { OPEN_CIRCUIT_VOLTAGE, SUPPLY_RESISTANCE } from './supply-inputs.js'
+
+const SHARE = {
+  /** Share of the time. */
+  share: { kind: 'ratio', min: 0, max: 1 },
+} as const
 
 /** Heat in a battery under a current that changes: its resistance times the mean square, never the square of the mean. */
 export const batteryHeat = /* @__PURE__ */ formula('thermal.batteryHeat', {
@@ -14,8 +21,7 @@ export const batteryHeat = /* @__PURE__ */ formula('thermal.batteryHeat', {
         fields: {
           /** Current: constant, or the peak of a half sine. */
           current: 'current',
-          /** Share of the time. */
-          share: { kind: 'ratio', min: 0, max: 1 },
+          ...SHARE,
           /** Course of the current in this part. */
           course: { oneOf: ['constant', 'halfSine'], default: 'constant' },
         },
@@ -92,18 +98,15 @@ export const runningTime = /* @__PURE__ */ formula('thermal.runningTime', {
     energy: { kind: 'energy', above: 0 },
     /** Share of it that is used: less in the cold and with age. */
     usable: { kind: 'ratio', above: 0, max: 1 },
-    /** Voltage without load. */
-    openCircuitVoltage: { kind: 'voltage', above: 0 },
-    /** Resistance of battery, connectors and leads. */
-    resistance: { kind: 'electricalResistance', min: 0 },
+    ...OPEN_CIRCUIT_VOLTAGE,
+    ...SUPPLY_RESISTANCE,
     /** What the robot does, such as walking and standing. */
     parts: {
       list: {
         fields: {
           /** Mean power drawn from the bus. */
           power: { kind: 'power', min: 0 },
-          /** Share of the time. */
-          share: { kind: 'ratio', min: 0, max: 1 },
+          ...SHARE,
           /** Speed over the ground. */
           speed: { kind: 'velocity', min: 0, default: '0 m/s' },
         },
@@ -155,10 +158,8 @@ export const strideCopperLoss = /* @__PURE__ */ formula('thermal.strideCopperLos
     dutyFactor: { kind: 'ratio', min: 0, max: 1 },
     /** Reduction, motor turns per turn of the drum. */
     ratio: { kind: 'ratio', above: 0 },
-    /** Peak line-to-line back-EMF per rad/s, at the magnets’ temperature. */
-    backEmfConstant: { kind: 'backEmfConstant', above: 0 },
-    /** Resistance between two terminals, at the winding’s temperature. */
-    terminalResistance: { kind: 'electricalResistance', min: 0 },
+    ...BACK_EMF_WARM,
+    ...TERMINAL_RESISTANCE,
   },
   output: {
     /** Mean loss over the stride. */

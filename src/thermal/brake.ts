@@ -1,5 +1,15 @@
 import { formula } from '../formula/index.js'
 
+const VOLTAGE = {
+  /** Voltage before. */
+  voltage: { kind: 'voltage', min: 0 },
+} as const
+
+const ENERGY = {
+  /** Energy fed into it. */
+  energy: { kind: 'energy', min: 0 },
+} as const
+
 /**
  * Voltage of a bus after motors have fed energy into its capacitors, where nothing else takes it.
  *
@@ -7,12 +17,10 @@ import { formula } from '../formula/index.js'
  */
 export const busVoltageRise = /* @__PURE__ */ formula('thermal.busVoltageRise', {
   inputs: {
-    /** Voltage before. */
-    voltage: { kind: 'voltage', min: 0 },
+    ...VOLTAGE,
     /** Capacitance of all controllers on the bus together. */
     capacitance: { kind: 'capacitance', above: 0 },
-    /** Energy fed into it. */
-    energy: { kind: 'energy', min: 0 },
+    ...ENERGY,
   },
   /** Voltage after. */
   output: 'voltage',
@@ -25,12 +33,10 @@ export const busVoltageRise = /* @__PURE__ */ formula('thermal.busVoltageRise', 
 /** Capacitance that takes an energy while the voltage of the bus rises no further than allowed. */
 export const busCapacitance = /* @__PURE__ */ formula('thermal.busCapacitance', {
   inputs: {
-    /** Voltage before. */
-    voltage: { kind: 'voltage', min: 0 },
+    ...VOLTAGE,
     /** Highest voltage allowed. */
     highestVoltage: { kind: 'voltage', above: 0 },
-    /** Energy fed into it. */
-    energy: { kind: 'energy', min: 0 },
+    ...ENERGY,
   },
   /** Capacitance needed. */
   output: 'capacitance',

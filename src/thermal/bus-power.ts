@@ -1,8 +1,10 @@
 import { formula } from '../formula/index.js'
 import { copperLossForTorque } from './copper.js'
 import { currentsForTorque, motorConstant } from './motor-constants.js'
+import { BACK_EMF_WARM, DRIVEN_SPEED, TERMINAL_RESISTANCE } from './motor-inputs.js'
 import { dragLoss } from './no-load.js'
 import { electricalPower, supplySag } from './supply.js'
+import { OPEN_CIRCUIT_VOLTAGE } from './supply-inputs.js'
 
 /**
  * Power that all motors of a robot and its electronics draw from one bus at the same instant, and where power that flows back goes.
@@ -20,12 +22,9 @@ export const busPower = /* @__PURE__ */ formula('thermal.busPower', {
           count: { kind: 'count', min: 0, whole: true, default: 1 },
           /** Torque on the load, at the shaft. */
           torque: 'torque',
-          /** Speed, positive in the torque's direction when the motor drives. */
-          speed: 'angularVelocity',
-          /** Peak line-to-line back-EMF per rad/s, at the magnets’ temperature. */
-          backEmfConstant: { kind: 'backEmfConstant', above: 0 },
-          /** Resistance between two terminals, at the winding’s temperature. */
-          terminalResistance: { kind: 'electricalResistance', min: 0 },
+          ...DRIVEN_SPEED,
+          ...BACK_EMF_WARM,
+          ...TERMINAL_RESISTANCE,
           /** Drag torque of iron and bearings. */
           drag: { kind: 'torque', min: 0, default: '0 N m' },
         },
@@ -79,18 +78,15 @@ export const busPower = /* @__PURE__ */ formula('thermal.busPower', {
  */
 export const speedUnderSag = /* @__PURE__ */ formula('thermal.speedUnderSag', {
   inputs: {
-    /** Voltage of the battery without load. */
-    openCircuitVoltage: { kind: 'voltage', above: 0 },
+    ...OPEN_CIRCUIT_VOLTAGE,
     /** Resistance of battery, connectors and leads, there and back. */
     batteryResistance: { kind: 'electricalResistance', min: 0 },
     /** Motors that drive at once. */
     motors: { kind: 'count', min: 1, whole: true },
     /** Torque of each motor, drag included. */
     torque: { kind: 'torque', min: 0 },
-    /** Peak line-to-line back-EMF per rad/s, at the magnets’ temperature. */
-    backEmfConstant: { kind: 'backEmfConstant', above: 0 },
-    /** Resistance between two terminals, at the winding’s temperature. */
-    terminalResistance: { kind: 'electricalResistance', min: 0 },
+    ...BACK_EMF_WARM,
+    ...TERMINAL_RESISTANCE,
     /** Power of computers, sensors and controllers. */
     electronics: { kind: 'power', min: 0, default: '0 W' },
   },

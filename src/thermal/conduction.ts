@@ -1,12 +1,17 @@
 import { formula } from '../formula/index.js'
+import { CONDUCTIVITY } from './solid-inputs.js'
+
+const OUTER_RADIUS = {
+  /** Outer radius. */
+  outerRadius: { kind: 'length', above: 0 },
+} as const
 
 /** Thermal resistance of a flat layer. */
 export const layerResistance = /* @__PURE__ */ formula('thermal.layerResistance', {
   inputs: {
     /** Thickness along the heat flow. */
     thickness: { kind: 'length', min: 0 },
-    /** Conductivity. */
-    conductivity: { kind: 'thermalConductivity', above: 0 },
+    ...CONDUCTIVITY,
     /** Area across the heat flow. */
     area: { kind: 'area', above: 0 },
   },
@@ -23,12 +28,10 @@ export const shellResistance = /* @__PURE__ */ formula('thermal.shellResistance'
   inputs: {
     /** Inner radius. */
     innerRadius: { kind: 'length', above: 0 },
-    /** Outer radius. */
-    outerRadius: { kind: 'length', above: 0 },
+    ...OUTER_RADIUS,
     /** Length of the shell, or thickness of the disc. */
     length: { kind: 'length', above: 0 },
-    /** Conductivity. */
-    conductivity: { kind: 'thermalConductivity', above: 0 },
+    ...CONDUCTIVITY,
   },
   /** Resistance. */
   output: 'thermalResistance',
@@ -61,8 +64,7 @@ export const ringArea = /* @__PURE__ */ formula('thermal.ringArea', {
   inputs: {
     /** Inner radius; 0 for a disc. */
     innerRadius: { kind: 'length', min: 0 },
-    /** Outer radius. */
-    outerRadius: { kind: 'length', above: 0 },
+    ...OUTER_RADIUS,
   },
   /** Area. */
   output: 'area',
@@ -129,8 +131,7 @@ export const biotNumber = /* @__PURE__ */ formula('thermal.biotNumber', {
     coefficient: { kind: 'heatTransferCoefficient', min: 0 },
     /** Volume over cooled area: half the thickness of a plate cooled on both faces. */
     length: { kind: 'length', above: 0 },
-    /** Conductivity. */
-    conductivity: { kind: 'thermalConductivity', above: 0 },
+    ...CONDUCTIVITY,
   },
   output: {
     /** Biot number. */

@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { PEAK_PHASE_CURRENT } from './motor-inputs.js'
 
 /**
  * Conduction loss of a three-phase bridge at the temperature of its switches.
@@ -7,8 +8,7 @@ import { formula } from '../formula/index.js'
  */
 export const bridgeConductionLoss = /* @__PURE__ */ formula('thermal.bridgeConductionLoss', {
   inputs: {
-    /** Peak phase current. */
-    peakPhaseCurrent: 'peakPhaseCurrent',
+    ...PEAK_PHASE_CURRENT,
     /** On-resistance of one switch at 25 °C. */
     switchResistance: { kind: 'electricalResistance', min: 0 },
     /** Junction temperature. */

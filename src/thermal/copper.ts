@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { BACK_EMF_AT_20, PEAK_PHASE_CURRENT, TERMINAL_RESISTANCE } from './motor-inputs.js'
 
 const REFERENCE = 293.15
 
@@ -7,8 +8,7 @@ export const copperLoss = /* @__PURE__ */ formula('thermal.copperLoss', {
   inputs: {
     /** Peak phase current (amplitude-invariant q current). */
     peakPhaseCurrent: 'peakPhaseCurrent',
-    /** Resistance between two terminals, at the winding's temperature. */
-    terminalResistance: { kind: 'electricalResistance', min: 0 },
+    ...TERMINAL_RESISTANCE,
   },
   /** Loss. */
   output: 'power',
@@ -23,8 +23,7 @@ export const copperLossFromRms = /* @__PURE__ */ formula('thermal.copperLossFrom
   inputs: {
     /** Rms phase current. */
     rmsPhaseCurrent: 'rmsPhaseCurrent',
-    /** Resistance between two terminals, at the winding's temperature. */
-    terminalResistance: { kind: 'electricalResistance', min: 0 },
+    ...TERMINAL_RESISTANCE,
   },
   /** Loss. */
   output: 'power',
@@ -53,10 +52,8 @@ export const copperLossForTorque = /* @__PURE__ */ formula('thermal.copperLossFo
  */
 export const phaseLossesAtStall = /* @__PURE__ */ formula('thermal.phaseLossesAtStall', {
   inputs: {
-    /** Peak phase current. */
-    peakPhaseCurrent: 'peakPhaseCurrent',
-    /** Resistance between two terminals, at the winding's temperature. */
-    terminalResistance: { kind: 'electricalResistance', min: 0 },
+    ...PEAK_PHASE_CURRENT,
+    ...TERMINAL_RESISTANCE,
     /** Electrical angle of phase A's current from its peak; 0 is the worst case. */
     electricalAngle: { kind: 'angle', default: '0 deg' },
   },
@@ -130,8 +127,7 @@ export const hottestPhaseRise = /* @__PURE__ */ formula('thermal.hottestPhaseRis
 /** What warm magnets cost: the back-EMF constant falls, and the loss for one torque grows with its inverse square. */
 export const magnetDerating = /* @__PURE__ */ formula('thermal.magnetDerating', {
   inputs: {
-    /** Back-EMF constant with the magnets at 20 °C. */
-    backEmfConstant: { kind: 'backEmfConstant', above: 0 },
+    ...BACK_EMF_AT_20,
     /** Temperature of the magnets. */
     magnetTemperature: { kind: 'temperature', below: '400 degC' },
     /** Reversible change of remanence per kelvin (negative): about −0.10 to −0.12 %/K for neodymium magnets. */

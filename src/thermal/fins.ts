@@ -1,5 +1,16 @@
 import { formula } from '../formula/index.js'
 import { besselI0Scaled, besselI1Scaled, besselK0Scaled, besselK1Scaled } from '../numeric/index.js'
+import { CONDUCTIVITY } from './solid-inputs.js'
+
+const THICKNESS = {
+  /** Thickness. */
+  thickness: { kind: 'length', above: 0 },
+} as const
+
+const COEFFICIENT = {
+  /** Coefficient on its faces. */
+  coefficient: { kind: 'heatTransferCoefficient', above: 0 },
+} as const
 
 /** Straight fin of constant thickness, cooled on both faces, tip counted by half a thickness of extra length. */
 export const straightFin = /* @__PURE__ */ formula('thermal.straightFin', {
@@ -8,12 +19,9 @@ export const straightFin = /* @__PURE__ */ formula('thermal.straightFin', {
     length: { kind: 'length', above: 0 },
     /** Width along the root. */
     width: { kind: 'length', above: 0 },
-    /** Thickness. */
-    thickness: { kind: 'length', above: 0 },
-    /** Conductivity. */
-    conductivity: { kind: 'thermalConductivity', above: 0 },
-    /** Coefficient on its faces. */
-    coefficient: { kind: 'heatTransferCoefficient', above: 0 },
+    ...THICKNESS,
+    ...CONDUCTIVITY,
+    ...COEFFICIENT,
   },
   output: {
     /** Fin efficiency: heat shed over that of a fin all at root temperature. */
@@ -94,12 +102,9 @@ export const annularFin = /* @__PURE__ */ formula('thermal.annularFin', {
     innerRadius: { kind: 'length', above: 0 },
     /** Radius of the rim; add half the thickness to count the rim's own area. */
     outerRadius: { kind: 'length', above: 0 },
-    /** Thickness. */
-    thickness: { kind: 'length', above: 0 },
-    /** Conductivity. */
-    conductivity: { kind: 'thermalConductivity', above: 0 },
-    /** Coefficient on its faces. */
-    coefficient: { kind: 'heatTransferCoefficient', above: 0 },
+    ...THICKNESS,
+    ...CONDUCTIVITY,
+    ...COEFFICIENT,
   },
   output: {
     /** Fin efficiency. */

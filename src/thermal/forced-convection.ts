@@ -1,13 +1,13 @@
 import { formula } from '../formula/index.js'
 import { airProperties } from './air.js'
+import { AIR_PRESSURE, AIR_TEMPERATURE, PRANDTL, SURFACE_TEMPERATURE } from './film-inputs.js'
 
 /** Mean Nusselt number of a flow along a flat plate, laminar or with transition at a Reynolds number of 5e5. */
 export const nusseltFlatPlate = /* @__PURE__ */ formula('thermal.nusseltFlatPlate', {
   inputs: {
     /** Reynolds number on the length. */
     reynolds: { kind: 'ratio', min: 0 },
-    /** Prandtl number. */
-    prandtl: { kind: 'ratio', above: 0 },
+    ...PRANDTL,
   },
   output: {
     /** Mean over the length. */
@@ -38,8 +38,7 @@ export const nusseltCylinderCrossflow = /* @__PURE__ */ formula('thermal.nusselt
   inputs: {
     /** Reynolds number on the diameter. */
     reynolds: { kind: 'ratio', min: 0 },
-    /** Prandtl number. */
-    prandtl: { kind: 'ratio', above: 0 },
+    ...PRANDTL,
   },
   /** Mean Nusselt number on the diameter. */
   output: 'ratio',
@@ -63,12 +62,9 @@ export const forcedConvection = /* @__PURE__ */ formula('thermal.forcedConvectio
     length: { kind: 'length', above: 0 },
     /** Speed of the air over the surface. */
     speed: { kind: 'velocity', min: 0 },
-    /** Temperature of the surface. */
-    surfaceTemperature: { kind: 'temperature', min: '-60 degC', max: '600 degC' },
-    /** Temperature of the air. */
-    airTemperature: { kind: 'temperature', min: '-60 degC', max: '200 degC' },
-    /** Air pressure. */
-    pressure: { kind: 'stress', above: 0, default: '101325 Pa' },
+    ...SURFACE_TEMPERATURE,
+    ...AIR_TEMPERATURE,
+    ...AIR_PRESSURE,
   },
   output: {
     /** Mean heat transfer coefficient. */
@@ -115,8 +111,7 @@ export const nusseltRotatingCylinder = /* @__PURE__ */ formula('thermal.nusseltR
   inputs: {
     /** Rotational Reynolds number: speed times diameter squared over twice the viscosity. */
     reynolds: { kind: 'ratio', min: 0 },
-    /** Prandtl number. */
-    prandtl: { kind: 'ratio', above: 0 },
+    ...PRANDTL,
   },
   /** Mean Nusselt number on the diameter. */
   output: 'ratio',

@@ -1,7 +1,13 @@
 import { formula } from '../formula/index.js'
+import { AMBIENT } from './motor-inputs.js'
 
 /** Inferred temperature of zero resistance, below 0 °C, kelvin: 234.5 for copper, 225 for aluminium conductor. */
 const ZERO_RESISTANCE_OFFSET = { copper: 234.5, aluminium: 225 } as const
+
+const THERMAL_RESISTANCE = {
+  /** Thermal resistance, winding to ambient. */
+  thermalResistance: { kind: 'thermalResistance', above: 0 },
+} as const
 const ZERO_CELSIUS = 273.15
 const REFERENCE = 293.15
 
@@ -45,10 +51,8 @@ export const steadyWindingTemperature = /* @__PURE__ */ formula('thermal.steadyW
   inputs: {
     /** Loss that the same current would cause at 20 °C. */
     lossAt20: { kind: 'power', min: 0 },
-    /** Thermal resistance, winding to ambient. */
-    thermalResistance: { kind: 'thermalResistance', above: 0 },
-    /** Ambient temperature. */
-    ambient: 'temperature',
+    ...THERMAL_RESISTANCE,
+    ...AMBIENT,
   },
   output: {
     /** Winding temperature. */
@@ -76,8 +80,7 @@ export const steadyWindingTemperature = /* @__PURE__ */ formula('thermal.steadyW
 /** The loss, counted at 20 °C, at and above which a winding on one thermal resistance runs away. */
 export const runawayLoss = /* @__PURE__ */ formula('thermal.runawayLoss', {
   inputs: {
-    /** Thermal resistance, winding to ambient. */
-    thermalResistance: { kind: 'thermalResistance', above: 0 },
+    ...THERMAL_RESISTANCE,
   },
   /** Loss at 20 °C of the current at which no steady state is left. */
   output: 'power',
@@ -92,10 +95,8 @@ export const continuousLoss = /* @__PURE__ */ formula('thermal.continuousLoss', 
   inputs: {
     /** Highest winding temperature allowed. */
     limit: 'temperature',
-    /** Ambient temperature. */
-    ambient: 'temperature',
-    /** Thermal resistance, winding to ambient. */
-    thermalResistance: { kind: 'thermalResistance', above: 0 },
+    ...AMBIENT,
+    ...THERMAL_RESISTANCE,
   },
   output: {
     /** Loss at the limit; negative when ambient is already above it. */

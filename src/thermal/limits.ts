@@ -1,5 +1,6 @@
 import { formula, onlyKeys, Property, readInputs } from '../formula/index.js'
 import { type In, InputError, type Issue, issue, Quantity, quantity, refuse } from '../units/index.js'
+import { AMBIENT } from './motor-inputs.js'
 import { unknownNode } from './network-losses.js'
 
 /** What a loaded printed part may be heated to for long: well below glass transition, and never above its heat deflection temperature at the matching stress. */
@@ -42,8 +43,7 @@ export const temperatureMargin = /* @__PURE__ */ formula('thermal.temperatureMar
     temperature: 'temperature',
     /** Its limit. */
     limit: 'temperature',
-    /** Ambient temperature. */
-    ambient: 'temperature',
+    ...AMBIENT,
     /** Margin below which the part is marginal. */
     guard: { kind: 'temperatureDifference', min: 0, default: '5 K' },
   },

@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { BACK_EMF, BACK_EMF_WARM } from './motor-inputs.js'
 
 const SQRT3 = Math.sqrt(3)
 
@@ -50,8 +51,7 @@ export const backEmfConstant = /* @__PURE__ */ formula('thermal.backEmfConstant'
  */
 export const torqueConstants = /* @__PURE__ */ formula('thermal.torqueConstants', {
   inputs: {
-    /** Peak line-to-line back-EMF per rad/s. */
-    backEmfConstant: { kind: 'backEmfConstant', above: 0 },
+    ...BACK_EMF,
   },
   output: {
     /** Per ampere of peak phase current: the q current of an amplitude-invariant vector controller. */
@@ -86,8 +86,7 @@ export const torqueConstants = /* @__PURE__ */ formula('thermal.torqueConstants'
 /** Torque per square root of copper loss: the number by which motors of any winding are compared (Km). */
 export const motorConstant = /* @__PURE__ */ formula('thermal.motorConstant', {
   inputs: {
-    /** Peak line-to-line back-EMF per rad/s. */
-    backEmfConstant: { kind: 'backEmfConstant', above: 0 },
+    ...BACK_EMF,
     /** Resistance between two terminals, at the temperature of the motor constant. */
     terminalResistance: { kind: 'electricalResistance', above: 0 },
   },
@@ -106,8 +105,7 @@ export const currentsForTorque = /* @__PURE__ */ formula('thermal.currentsForTor
   inputs: {
     /** Torque at the rotor (its sign is kept). */
     torque: 'torque',
-    /** Peak line-to-line back-EMF per rad/s, at the magnets' temperature. */
-    backEmfConstant: { kind: 'backEmfConstant', above: 0 },
+    ...BACK_EMF_WARM,
   },
   output: {
     /** Peak phase current (amplitude-invariant q current). */

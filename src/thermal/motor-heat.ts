@@ -2,13 +2,14 @@ import { chebyshev } from '../numeric/index.js'
 import { lawPlace } from './chebyshev-law.js'
 import { RISES } from './cooling-laws.js'
 import { copperLossForTorque, magnetDerating } from './copper.js'
+import { MOUNT_AIR } from './film-inputs.js'
 import { steadyWindingTemperature } from './hot-winding.js'
 import { motorConstant } from './motor-constants.js'
+import { BACK_EMF_AT_20, HEATING_TORQUE, MOTOR_LOSSES } from './motor-inputs.js'
 
 /** Air and laws by which a motor on its mount is cooled, as inputs. */
 export const COOLING_LAWS = {
-  /** Temperature of the air. */
-  air: { kind: 'temperature', min: '-60 degC', max: '100 degC' },
+  ...MOUNT_AIR,
   /** Temperature of what the surfaces see. Default: that of the air. */
   radiant: { kind: 'temperature', min: 0, optional: true },
   /** Law of the mount: conductance of `mountLaw`. */
@@ -25,18 +26,9 @@ export const COOLING_LAWS = {
 
 /** What a motor on a mount loses and how it is cooled, as inputs of its balance and of its stall. */
 export const HEATED_MOTOR = {
-  /** Torque that heats: root mean square of a motion, or the torque held, at the rotor. */
-  torque: { kind: 'torque', min: 0 },
-  /** Peak line-to-line back-EMF per rad/s, magnets at 20 °C. */
-  backEmfConstant: { kind: 'backEmfConstant', above: 0 },
-  /** Reversible change of remanence per kelvin. */
-  magnetCoefficient: { kind: 'temperatureCoefficient', max: 0, above: '-0.2 %/K', default: '-0.11 %/K' },
-  /** Resistance between two terminals at 20 °C. */
-  terminalResistance: { kind: 'electricalResistance', above: 0 },
-  /** Loss in iron and bearings, and any other that enters the mounting face. */
-  otherLoss: { kind: 'power', min: 0, default: '0 W' },
-  /** Resistance from the mean of the winding to the mounting face. */
-  windingToMount: { kind: 'thermalResistance', above: 0 },
+  ...HEATING_TORQUE,
+  ...BACK_EMF_AT_20,
+  ...MOTOR_LOSSES,
   ...COOLING_LAWS,
 } as const
 

@@ -1,23 +1,16 @@
 import { formula } from '../formula/index.js'
 import { NumericError, solveInPlace } from '../numeric/index.js'
 import { copperLossForTorque, magnetDerating } from './copper.js'
+import { MOUNT_AIR } from './film-inputs.js'
 import { steadyWindingTemperature } from './hot-winding.js'
 import { motorConstant } from './motor-constants.js'
+import { BACK_EMF_AT_20, HEATING_TORQUE, MOTOR_LOSSES } from './motor-inputs.js'
 
 /** One of several motors on a plate. */
 const MOTOR = {
-  /** Torque that heats: root mean square of a motion, or the torque held, at the rotor. */
-  torque: { kind: 'torque', min: 0 },
-  /** Peak line-to-line back-EMF per rad/s, magnets at 20 °C. */
-  backEmfConstant: { kind: 'backEmfConstant', above: 0 },
-  /** Reversible change of remanence per kelvin. */
-  magnetCoefficient: { kind: 'temperatureCoefficient', max: 0, above: '-0.2 %/K', default: '-0.11 %/K' },
-  /** Resistance between two terminals at 20 °C. */
-  terminalResistance: { kind: 'electricalResistance', above: 0 },
-  /** Loss in iron and bearings, and any other that enters the mounting face. */
-  otherLoss: { kind: 'power', min: 0, default: '0 W' },
-  /** Resistance from the mean of the winding to the mounting face. */
-  windingToMount: { kind: 'thermalResistance', above: 0 },
+  ...HEATING_TORQUE,
+  ...BACK_EMF_AT_20,
+  ...MOTOR_LOSSES,
   /** Conductance from the motor's body straight to the air. */
   canToAir: { kind: 'thermalConductance', min: 0, default: '0 W/K' },
 } as const
@@ -60,8 +53,7 @@ export const motorsOnPlate = /* @__PURE__ */ formula('thermal.motorsOnPlate', {
     motors: { list: { fields: MOTOR } },
     /** Resistances of the plate, row by row: rise of one ring per watt in each (`ringsOnPlate`). */
     plateResistances: { list: 'thermalResistance' },
-    /** Temperature of the air. */
-    air: { kind: 'temperature', min: '-60 degC', max: '100 degC' },
+    ...MOUNT_AIR,
   },
   output: {
     /** Mounting faces. */

@@ -1,6 +1,7 @@
 import { formula } from '../formula/index.js'
 import { chebyshev } from '../numeric/index.js'
 import { lawPlace } from './chebyshev-law.js'
+import { AIR_PRESSURE, MOUNT_AIR } from './film-inputs.js'
 import { FILMS } from './plate-law.js'
 import { surfaceCoefficient } from './surface-coefficient.js'
 
@@ -24,14 +25,12 @@ export function settledFilm(start: number, next: (film: number) => number): numb
 
 /** Air and what surfaces see, as inputs of a law. */
 export const AIR = {
-  /** Temperature of the air. */
-  air: { kind: 'temperature', min: '-60 degC', max: '100 degC' },
+  ...MOUNT_AIR,
   /** Temperature of what the surfaces see. */
   radiant: { kind: 'temperature', min: 0 },
   /** Speed of the air over the surfaces. */
   airSpeed: { kind: 'velocity', min: 0, default: '0 m/s' },
-  /** Air pressure. */
-  pressure: { kind: 'stress', above: 0, default: '101325 Pa' },
+  ...AIR_PRESSURE,
   /** What films are multiplied by, such as the factor of a calibration. */
   factor: { kind: 'ratio', above: 0, default: 1 },
 } as const

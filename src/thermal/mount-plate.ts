@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { FREE_FACE, PLATE_CONDUCTIVITY, PLATE_RADIUS, PLATE_THICKNESS, RING } from './plate-inputs.js'
 import { plateModel } from './plate-model.js'
 
 /**
@@ -9,26 +10,17 @@ import { plateModel } from './plate-model.js'
  */
 export const mountPlate = /* @__PURE__ */ formula('thermal.mountPlate', {
   inputs: {
-    /** Inner radius of the ring; 0 for a disc. */
-    innerRadius: { kind: 'length', min: 0 },
-    /** Outer radius of the ring. */
-    outerRadius: { kind: 'length', above: 0 },
-    /** Radius of the plate; for a square one its side over √π. */
-    plateRadius: { kind: 'length', above: 0 },
-    /** Thickness of the plate. */
-    thickness: { kind: 'length', above: 0 },
-    /** Conductivity of the plate along its faces. */
-    conductivity: { kind: 'thermalConductivity', above: 0 },
-    /** Conductivity through the plate: for a print lying flat, across the layers. Default: the same as along its faces. */
-    conductivityAcross: { kind: 'thermalConductivity', above: 0, optional: true },
+    ...RING,
+    ...PLATE_RADIUS,
+    ...PLATE_THICKNESS,
+    ...PLATE_CONDUCTIVITY,
     /** Density of the plate. */
     density: { kind: 'density', above: 0, default: '1070 kg/m^3' },
     /** Specific heat of the plate. */
     specificHeat: { kind: 'specificHeat', above: 0, default: '1300 J/(kg K)' },
     /** Coefficient of the motor's face outside the motor, film and radiation together. */
     motorFaceCoefficient: { kind: 'heatTransferCoefficient', min: 0 },
-    /** The same of the free face. */
-    freeFaceCoefficient: { kind: 'heatTransferCoefficient', above: 0 },
+    ...FREE_FACE,
     /** A metal disc sunk flush into the motor's face, under the motor. */
     insert: {
       fields: {

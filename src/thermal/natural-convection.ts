@@ -1,5 +1,16 @@
 import { formula } from '../formula/index.js'
 import { rayleighNumber } from './air.js'
+import { AIR_PRESSURE, AIR_TEMPERATURE, PRANDTL, SURFACE_TEMPERATURE } from './film-inputs.js'
+
+const RAYLEIGH_ON_HEIGHT = {
+  /** Rayleigh number on the height. */
+  rayleigh: { kind: 'ratio', min: 0 },
+} as const
+
+const RAYLEIGH_ON_AREA = {
+  /** Rayleigh number on area over perimeter. */
+  rayleigh: { kind: 'ratio', min: 0 },
+} as const
 
 // Films are evaluated hundreds of times for one motor. Roots take a third of the time of powers.
 const sixthRoot = (x: number): number => Math.cbrt(Math.sqrt(x))
@@ -18,10 +29,8 @@ const prandtlShare = (x: number): number => {
  */
 export const nusseltVerticalPlate = /* @__PURE__ */ formula('thermal.nusseltVerticalPlate', {
   inputs: {
-    /** Rayleigh number on the height. */
-    rayleigh: { kind: 'ratio', min: 0 },
-    /** Prandtl number. */
-    prandtl: { kind: 'ratio', above: 0 },
+    ...RAYLEIGH_ON_HEIGHT,
+    ...PRANDTL,
   },
   /** Mean Nusselt number on the height. */
   output: 'ratio',
@@ -43,10 +52,8 @@ export const nusseltVerticalPlate = /* @__PURE__ */ formula('thermal.nusseltVert
 /** Nusselt number of free convection from a vertical plate, laminar only: closer than the all-range form below 1e9. */
 export const nusseltVerticalPlateLaminar = /* @__PURE__ */ formula('thermal.nusseltVerticalPlateLaminar', {
   inputs: {
-    /** Rayleigh number on the height. */
-    rayleigh: { kind: 'ratio', min: 0 },
-    /** Prandtl number. */
-    prandtl: { kind: 'ratio', above: 0 },
+    ...RAYLEIGH_ON_HEIGHT,
+    ...PRANDTL,
   },
   /** Mean Nusselt number on the height. */
   output: 'ratio',
@@ -62,8 +69,7 @@ export const nusseltHorizontalCylinder = /* @__PURE__ */ formula('thermal.nussel
   inputs: {
     /** Rayleigh number on the diameter. */
     rayleigh: { kind: 'ratio', min: 0 },
-    /** Prandtl number. */
-    prandtl: { kind: 'ratio', above: 0 },
+    ...PRANDTL,
   },
   /** Mean Nusselt number on the diameter. */
   output: 'ratio',
@@ -84,8 +90,7 @@ export const nusseltHorizontalCylinder = /* @__PURE__ */ formula('thermal.nussel
  */
 export const nusseltPlateUp = /* @__PURE__ */ formula('thermal.nusseltPlateUp', {
   inputs: {
-    /** Rayleigh number on area over perimeter. */
-    rayleigh: { kind: 'ratio', min: 0 },
+    ...RAYLEIGH_ON_AREA,
   },
   /** Mean Nusselt number on area over perimeter. */
   output: 'ratio',
@@ -104,8 +109,7 @@ export const nusseltPlateUp = /* @__PURE__ */ formula('thermal.nusseltPlateUp', 
 /** Nusselt number of free convection from a horizontal plate whose heat is trapped: hot and facing down, or cold and facing up. */
 export const nusseltPlateDown = /* @__PURE__ */ formula('thermal.nusseltPlateDown', {
   inputs: {
-    /** Rayleigh number on area over perimeter. */
-    rayleigh: { kind: 'ratio', min: 0 },
+    ...RAYLEIGH_ON_AREA,
   },
   /** Mean Nusselt number on area over perimeter. */
   output: 'ratio',
@@ -127,12 +131,9 @@ export const naturalConvection = /* @__PURE__ */ formula('thermal.naturalConvect
     surface: { oneOf: ['verticalPlate', 'horizontalCylinder', 'plateUp', 'plateDown', 'tiltedPlate'] },
     /** Height, diameter, or area over perimeter of a horizontal plate. */
     length: { kind: 'length', above: 0 },
-    /** Temperature of the surface. */
-    surfaceTemperature: { kind: 'temperature', min: '-60 degC', max: '600 degC' },
-    /** Temperature of the air. */
-    airTemperature: { kind: 'temperature', min: '-60 degC', max: '200 degC' },
-    /** Air pressure. */
-    pressure: { kind: 'stress', above: 0, default: '101325 Pa' },
+    ...SURFACE_TEMPERATURE,
+    ...AIR_TEMPERATURE,
+    ...AIR_PRESSURE,
     /** Angle of a tilted plate from the vertical. */
     tilt: { kind: 'angle', min: 0, max: '90 deg', default: '0 deg' },
   },

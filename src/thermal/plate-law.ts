@@ -1,5 +1,6 @@
 import { formula } from '../formula/index.js'
 import { lawCoefficients, lawRange } from './chebyshev-law.js'
+import { PLATE_CONDUCTIVITY, PLATE_SIZE, PLATE_THICKNESS, RING, RING_PLACE } from './plate-inputs.js'
 import { LONGEST_PLATE, ringsFit, sourceResistances } from './rectangular-plate.js'
 
 /** Films over which a plate is tabulated, W/(m² K): a bright sink in still air to a storm. */
@@ -12,24 +13,11 @@ export const FILMS = /* @__PURE__ */ lawRange(0.5, 200, 9)
  */
 export const plateLaw = /* @__PURE__ */ formula('thermal.plateLaw', {
   inputs: {
-    /** Inner radius of the ring; 0 for a disc. */
-    innerRadius: { kind: 'length', min: 0 },
-    /** Outer radius of the ring. */
-    outerRadius: { kind: 'length', above: 0 },
-    /** Width of the plate. */
-    width: { kind: 'length', above: 0 },
-    /** Height of the plate. */
-    height: { kind: 'length', above: 0 },
-    /** Place of the ring along the width, from the middle of the plate. */
-    x: { kind: 'length', default: '0 mm' },
-    /** Place of the ring along the height, from the middle of the plate. */
-    y: { kind: 'length', default: '0 mm' },
-    /** Thickness of the plate. */
-    thickness: { kind: 'length', above: 0 },
-    /** Conductivity of the plate along its faces. */
-    conductivity: { kind: 'thermalConductivity', above: 0 },
-    /** Conductivity through the plate: for a print lying flat, across the layers. Default: the same as along its faces. */
-    conductivityAcross: { kind: 'thermalConductivity', above: 0, optional: true },
+    ...RING,
+    ...PLATE_SIZE,
+    ...RING_PLACE,
+    ...PLATE_THICKNESS,
+    ...PLATE_CONDUCTIVITY,
     /** Resistance of what covers the free face before its film, such as a printed plate behind a metal one. */
     behind: { kind: 'thermalContactResistance', min: 0, default: '0 m^2 K/W' },
   },

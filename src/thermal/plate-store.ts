@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { PLATE_CONDUCTIVITY, PLATE_SIZE, PLATE_THICKNESS, RING, RING_PLACE } from './plate-inputs.js'
 import { sourceResistances } from './rectangular-plate.js'
 
 /** Rates of growth at which the store answers as the plate does, over the required time. */
@@ -13,24 +14,11 @@ const QUICK = 3
  */
 export const plateStore = /* @__PURE__ */ formula('thermal.plateStore', {
   inputs: {
-    /** Inner radius of the ring; 0 for a disc. */
-    innerRadius: { kind: 'length', min: 0 },
-    /** Outer radius of the ring. */
-    outerRadius: { kind: 'length', above: 0 },
-    /** Width of the plate. */
-    width: { kind: 'length', above: 0 },
-    /** Height of the plate. */
-    height: { kind: 'length', above: 0 },
-    /** Place of the ring along the width, from the middle of the plate. */
-    x: { kind: 'length', default: '0 mm' },
-    /** Place of the ring along the height, from the middle of the plate. */
-    y: { kind: 'length', default: '0 mm' },
-    /** Thickness of the plate. */
-    thickness: { kind: 'length', above: 0 },
-    /** Conductivity of the plate along its faces. */
-    conductivity: { kind: 'thermalConductivity', above: 0 },
-    /** Conductivity through the plate: for a print lying flat, across the layers. Default: the same as along its faces. */
-    conductivityAcross: { kind: 'thermalConductivity', above: 0, optional: true },
+    ...RING,
+    ...PLATE_SIZE,
+    ...RING_PLACE,
+    ...PLATE_THICKNESS,
+    ...PLATE_CONDUCTIVITY,
     /** Density of the plate. */
     density: { kind: 'density', above: 0 },
     /** Specific heat of the plate. */

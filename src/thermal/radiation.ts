@@ -1,4 +1,15 @@
 import { formula } from '../formula/index.js'
+import { EMISSIVITY } from './film-inputs.js'
+
+/** A surface and what it sees. */
+const RADIATING_SURFACE = {
+  /** Temperature of the surface. */
+  surface: { kind: 'temperature', above: 0 },
+  /** Temperature of what it sees. */
+  surroundings: { kind: 'temperature', min: 0 },
+  /** Share of its view that sees them. */
+  viewFactor: { kind: 'ratio', min: 0, max: 1, default: 1 },
+} as const
 
 /** Stefan–Boltzmann constant, W/(m² K⁴), exact since the SI of 2019. */
 export const STEFAN_BOLTZMANN = 5.670374419e-8
@@ -6,14 +17,8 @@ export const STEFAN_BOLTZMANN = 5.670374419e-8
 /** Net heat flux radiated by a grey surface to surroundings at another temperature (a sky, a sunlit wall, the next motor). */
 export const radiantFlux = /* @__PURE__ */ formula('thermal.radiantFlux', {
   inputs: {
-    /** Emissivity of the surface. */
-    emissivity: { kind: 'ratio', min: 0, max: 1 },
-    /** Temperature of the surface. */
-    surface: { kind: 'temperature', above: 0 },
-    /** Temperature of what it sees. */
-    surroundings: { kind: 'temperature', min: 0 },
-    /** Share of its view that sees them. */
-    viewFactor: { kind: 'ratio', min: 0, max: 1, default: 1 },
+    ...EMISSIVITY,
+    ...RADIATING_SURFACE,
   },
   /** Net flux from the surface; negative when it gains. */
   output: 'heatFlux',
@@ -27,14 +32,8 @@ export const radiantFlux = /* @__PURE__ */ formula('thermal.radiantFlux', {
 /** Radiation as a heat transfer coefficient: exact, not a linearisation, when both temperatures are the true ones. */
 export const radiationCoefficient = /* @__PURE__ */ formula('thermal.radiationCoefficient', {
   inputs: {
-    /** Emissivity of the surface. */
-    emissivity: { kind: 'ratio', min: 0, max: 1 },
-    /** Temperature of the surface. */
-    surface: { kind: 'temperature', above: 0 },
-    /** Temperature of what it sees. */
-    surroundings: { kind: 'temperature', min: 0 },
-    /** Share of its view that sees them. */
-    viewFactor: { kind: 'ratio', min: 0, max: 1, default: 1 },
+    ...EMISSIVITY,
+    ...RADIATING_SURFACE,
   },
   /** Coefficient on the difference of these two temperatures. */
   output: 'heatTransferCoefficient',

@@ -1,5 +1,6 @@
 import { formula } from '../formula/index.js'
 import type { PlateDepth } from './plate-depth.js'
+import { FREE_FACE, MOTOR_FACE, PLATE_CONDUCTIVITY, PLATE_SIZE, PLATE_THICKNESS, RING, RING_PLACE, UNDER_MOTOR } from './plate-inputs.js'
 import { type PlateShape, type PlateSource, plateShape, rectangleResistances } from './plate-sources.js'
 import { ringOnPlate } from './ring-plate.js'
 import { ringResistance } from './ring-plate-modes.js'
@@ -59,30 +60,14 @@ export function sourceResistances(plate: RectangularPlate, sources: readonly Pla
  */
 export const ringOnRectangularPlate = /* @__PURE__ */ formula('thermal.ringOnRectangularPlate', {
   inputs: {
-    /** Inner radius of the ring; 0 for a disc. */
-    innerRadius: { kind: 'length', min: 0 },
-    /** Outer radius of the ring. */
-    outerRadius: { kind: 'length', above: 0 },
-    /** Width of the plate. */
-    width: { kind: 'length', above: 0 },
-    /** Height of the plate. */
-    height: { kind: 'length', above: 0 },
-    /** Place of the ring along the width, from the middle of the plate. */
-    x: { kind: 'length', default: '0 mm' },
-    /** Place of the ring along the height, from the middle of the plate. */
-    y: { kind: 'length', default: '0 mm' },
-    /** Thickness of the plate. */
-    thickness: { kind: 'length', above: 0 },
-    /** Conductivity of the plate along its faces. */
-    conductivity: { kind: 'thermalConductivity', above: 0 },
-    /** Conductivity through the plate: for a print lying flat, across the layers. Default: the same as along its faces. */
-    conductivityAcross: { kind: 'thermalConductivity', above: 0, optional: true },
-    /** Heat transfer coefficient of the motor's face of the plate, film and radiation together; 0 for an insulated face. */
-    motorFaceCoefficient: { kind: 'heatTransferCoefficient', min: 0 },
-    /** The same of the free face. */
-    freeFaceCoefficient: { kind: 'heatTransferCoefficient', above: 0 },
-    /** Whether the motor covers its face of the plate inside the ring's outer radius, so that no air cools it there, or stands clear of it. */
-    underMotor: { oneOf: ['covered', 'open'], default: 'covered' },
+    ...RING,
+    ...PLATE_SIZE,
+    ...RING_PLACE,
+    ...PLATE_THICKNESS,
+    ...PLATE_CONDUCTIVITY,
+    ...MOTOR_FACE,
+    ...FREE_FACE,
+    ...UNDER_MOTOR,
   },
   output: {
     /** From the mean of the ring to the air. */
@@ -141,20 +126,12 @@ export const ringsOnPlate = /* @__PURE__ */ formula('thermal.ringsOnPlate', {
     innerRadius: { list: { kind: 'length', min: 0 } },
     /** Outer radius of each ring. */
     outerRadius: { list: { kind: 'length', above: 0 } },
-    /** Width of the plate. */
-    width: { kind: 'length', above: 0 },
-    /** Height of the plate. */
-    height: { kind: 'length', above: 0 },
-    /** Thickness of the plate. */
-    thickness: { kind: 'length', above: 0 },
-    /** Conductivity of the plate along its faces. */
-    conductivity: { kind: 'thermalConductivity', above: 0 },
-    /** Conductivity through the plate: for a print lying flat, across the layers. Default: the same as along its faces. */
-    conductivityAcross: { kind: 'thermalConductivity', above: 0, optional: true },
+    ...PLATE_SIZE,
+    ...PLATE_THICKNESS,
+    ...PLATE_CONDUCTIVITY,
     /** Heat transfer coefficient of the motors' face of the plate, film and radiation together. */
     motorFaceCoefficient: { kind: 'heatTransferCoefficient', min: 0 },
-    /** The same of the free face. */
-    freeFaceCoefficient: { kind: 'heatTransferCoefficient', above: 0 },
+    ...FREE_FACE,
     /** Whether the motors cover their face of the plate inside their rings. */
     underMotor: { oneOf: ['covered', 'open'], default: 'covered' },
   },

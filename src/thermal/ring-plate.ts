@@ -1,27 +1,17 @@
 import { formula } from '../formula/index.js'
 import { isotropicDepth } from './plate-depth.js'
+import { FREE_FACE, MOTOR_FACE, PLATE_CONDUCTIVITY, PLATE_RADIUS, PLATE_THICKNESS, RING, UNDER_MOTOR } from './plate-inputs.js'
 import { ringResistance, uniformResistance } from './ring-plate-modes.js'
 
 /** A round plate under a ring, as inputs. */
 export const ROUND_PLATE = {
-  /** Inner radius of the ring; 0 for a disc. */
-  innerRadius: { kind: 'length', min: 0 },
-  /** Outer radius of the ring. */
-  outerRadius: { kind: 'length', above: 0 },
-  /** Radius of the plate; for a square one its side over √π. */
-  plateRadius: { kind: 'length', above: 0 },
-  /** Thickness of the plate. */
-  thickness: { kind: 'length', above: 0 },
-  /** Conductivity of the plate along its faces. */
-  conductivity: { kind: 'thermalConductivity', above: 0 },
-  /** Conductivity through the plate: for a print lying flat, across the layers. Default: the same as along its faces. */
-  conductivityAcross: { kind: 'thermalConductivity', above: 0, optional: true },
-  /** Heat transfer coefficient of the motor's face of the plate, film and radiation together; 0 for an insulated face. */
-  motorFaceCoefficient: { kind: 'heatTransferCoefficient', min: 0 },
-  /** The same of the free face. */
-  freeFaceCoefficient: { kind: 'heatTransferCoefficient', above: 0 },
-  /** Whether the motor covers its face of the plate inside the ring's outer radius, so that no air cools it there, or stands clear of it. */
-  underMotor: { oneOf: ['covered', 'open'], default: 'covered' },
+  ...RING,
+  ...PLATE_RADIUS,
+  ...PLATE_THICKNESS,
+  ...PLATE_CONDUCTIVITY,
+  ...MOTOR_FACE,
+  ...FREE_FACE,
+  ...UNDER_MOTOR,
 } as const
 
 /** What the series of a ring on a round plate needs, and where its terms resolve the ring. */

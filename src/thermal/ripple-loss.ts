@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { BACK_EMF } from './motor-inputs.js'
 
 /**
  * Eddy-current loss that the switching of the controller causes in the iron, also at standstill.
@@ -13,8 +14,7 @@ export const rippleIronLoss = /* @__PURE__ */ formula('thermal.rippleIronLoss', 
     supplyVoltage: { kind: 'voltage', above: 0 },
     /** Peak of the phase voltage that the controller makes on average: resistance times current, and back-EMF. */
     phaseVoltage: { kind: 'voltage', min: 0 },
-    /** Peak line-to-line back-EMF per rad/s. */
-    backEmfConstant: { kind: 'backEmfConstant', above: 0 },
+    ...BACK_EMF,
     /** Drag torque per speed, of two no-load points (`noLoadSplit`): what eddy currents cost in rotation. */
     viscousDrag: { kind: 'torsionalDamping', min: 0 },
     /** Whether the rotor turns, or stands at its worst electrical angle. */

@@ -1,5 +1,7 @@
 import { formula } from '../formula/index.js'
 import { airProperties } from './air.js'
+import { AIR_PRESSURE, AIR_TEMPERATURE } from './film-inputs.js'
+import { BASE_TEMPERATURE, FINS, SINK_WIDTH } from './sink-inputs.js'
 
 /** Loss of pressure at the entrance of a gap while its flow develops, in dynamic pressures of the gap. */
 const ENTRANCE = 0.674
@@ -12,26 +14,17 @@ const ENTRANCE = 0.674
  */
 export const plateFinSinkInDraught = /* @__PURE__ */ formula('thermal.plateFinSinkInDraught', {
   inputs: {
-    /** Width of the base across the fins. */
-    width: { kind: 'length', above: 0 },
+    ...SINK_WIDTH,
     /** Length of the gaps along the stream. */
     height: { kind: 'length', above: 0 },
-    /** Length of a fin from base to tip. */
-    finLength: { kind: 'length', above: 0 },
-    /** Thickness of a fin. */
-    finThickness: { kind: 'length', above: 0 },
-    /** Number of fins. */
-    fins: { kind: 'count', min: 2, whole: true },
+    ...FINS,
     /** Conductivity of the sink. */
     conductivity: { kind: 'thermalConductivity', above: 0 },
     /** Speed of the air in front of the sink. */
     speed: { kind: 'velocity', above: 0 },
-    /** Temperature of the base. */
-    surfaceTemperature: { kind: 'temperature', min: '-60 degC', max: '400 degC' },
-    /** Temperature of the air. */
-    airTemperature: { kind: 'temperature', min: '-60 degC', max: '200 degC' },
-    /** Air pressure. */
-    pressure: { kind: 'stress', above: 0, default: '101325 Pa' },
+    ...BASE_TEMPERATURE,
+    ...AIR_TEMPERATURE,
+    ...AIR_PRESSURE,
   },
   output: {
     /** Clear gap between two fins. */

@@ -1,5 +1,8 @@
 import { formula } from '../formula/index.js'
 import { rayleighNumber } from './air.js'
+import { AIR_PRESSURE, AIR_TEMPERATURE } from './film-inputs.js'
+import { BASE_TEMPERATURE, FINS, SINK_WIDTH } from './sink-inputs.js'
+import { CONDUCTIVITY } from './solid-inputs.js'
 
 /** Fin spacing that sheds most heat from a plate-fin sink standing upright in still air. */
 export const bestFinSpacing = /* @__PURE__ */ formula('thermal.bestFinSpacing', {
@@ -8,10 +11,8 @@ export const bestFinSpacing = /* @__PURE__ */ formula('thermal.bestFinSpacing', 
     height: { kind: 'length', above: 0 },
     /** Temperature of the fins. */
     surfaceTemperature: { kind: 'temperature', min: '-60 degC', max: '400 degC' },
-    /** Temperature of the air. */
-    airTemperature: { kind: 'temperature', min: '-60 degC', max: '200 degC' },
-    /** Air pressure. */
-    pressure: { kind: 'stress', above: 0, default: '101325 Pa' },
+    ...AIR_TEMPERATURE,
+    ...AIR_PRESSURE,
   },
   output: {
     /** Clear spacing. */
@@ -40,24 +41,14 @@ export const bestFinSpacing = /* @__PURE__ */ formula('thermal.bestFinSpacing', 
 /** Conductance of an upright plate-fin sink in still air, fins and the base between them. Radiation comes from its envelope and is not in it. */
 export const plateFinSink = /* @__PURE__ */ formula('thermal.plateFinSink', {
   inputs: {
-    /** Width of the base across the fins. */
-    width: { kind: 'length', above: 0 },
+    ...SINK_WIDTH,
     /** Height of the channels, upright. */
     height: { kind: 'length', above: 0 },
-    /** Length of a fin from base to tip. */
-    finLength: { kind: 'length', above: 0 },
-    /** Thickness of a fin. */
-    finThickness: { kind: 'length', above: 0 },
-    /** Number of fins. */
-    fins: { kind: 'count', min: 2, whole: true },
-    /** Conductivity. */
-    conductivity: { kind: 'thermalConductivity', above: 0 },
-    /** Temperature of the base. */
-    surfaceTemperature: { kind: 'temperature', min: '-60 degC', max: '400 degC' },
-    /** Temperature of the air. */
-    airTemperature: { kind: 'temperature', min: '-60 degC', max: '200 degC' },
-    /** Air pressure. */
-    pressure: { kind: 'stress', above: 0, default: '101325 Pa' },
+    ...FINS,
+    ...CONDUCTIVITY,
+    ...BASE_TEMPERATURE,
+    ...AIR_TEMPERATURE,
+    ...AIR_PRESSURE,
   },
   output: {
     /** Clear spacing. */

@@ -1,6 +1,15 @@
 import { formula } from '../formula/index.js'
 import { besselJ1 } from '../numeric/index.js'
+import { PLATE_RADIUS, PLATE_THICKNESS } from './plate-inputs.js'
 import { plateModes, PLATE_MODES as TERMS } from './plate-modes.js'
+
+/** A plate by its ratios. */
+const SPREADING_PLATE = {
+  /** Plate thickness over plate radius. */
+  thicknessRatio: { kind: 'ratio', above: 0 },
+  /** Biot number: coefficient times plate radius over conductivity. */
+  biot: { kind: 'ratio', above: 0 },
+} as const
 
 /** How the far face answers one mode: 1 for a thick plate, more when heat must turn back. */
 const modeFactor = (x: number, thickness: number, biot: number) => {
@@ -20,10 +29,8 @@ export const ringSpreading = /* @__PURE__ */ formula('thermal.ringSpreading', {
     innerRadius: { kind: 'length', min: 0, default: '0 mm' },
     /** Outer radius of the heated ring. */
     outerRadius: { kind: 'length', above: 0 },
-    /** Radius of the plate. */
-    plateRadius: { kind: 'length', above: 0 },
-    /** Thickness of the plate. */
-    thickness: { kind: 'length', above: 0 },
+    ...PLATE_RADIUS,
+    ...PLATE_THICKNESS,
     /** Conductivity of the plate. */
     conductivity: { kind: 'thermalConductivity', above: 0 },
     /** Coefficient on the far face. */
@@ -71,10 +78,7 @@ export const discSpreading = /* @__PURE__ */ formula('thermal.discSpreading', {
   inputs: {
     /** Source radius over plate radius. */
     sourceRatio: { kind: 'ratio', min: 0.01, max: 1 },
-    /** Plate thickness over plate radius. */
-    thicknessRatio: { kind: 'ratio', above: 0 },
-    /** Biot number: coefficient times plate radius over conductivity. */
-    biot: { kind: 'ratio', above: 0 },
+    ...SPREADING_PLATE,
   },
   output: {
     /** Mean over the source. */
@@ -108,10 +112,7 @@ export const discSpreadingEstimate = /* @__PURE__ */ formula('thermal.discSpread
   inputs: {
     /** Source radius over plate radius. */
     sourceRatio: { kind: 'ratio', above: 0, max: 1 },
-    /** Plate thickness over plate radius. */
-    thicknessRatio: { kind: 'ratio', above: 0 },
-    /** Biot number: coefficient times plate radius over conductivity. */
-    biot: { kind: 'ratio', above: 0 },
+    ...SPREADING_PLATE,
   },
   output: {
     /** Mean over the source, without the one-dimensional part that some printings add. */

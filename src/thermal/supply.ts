@@ -1,4 +1,6 @@
 import { formula } from '../formula/index.js'
+import { BACK_EMF, DRIVEN_SPEED, TERMINAL_RESISTANCE } from './motor-inputs.js'
+import { OPEN_CIRCUIT_VOLTAGE, SUPPLY_RESISTANCE } from './supply-inputs.js'
 
 const SQRT3 = Math.sqrt(3)
 
@@ -9,10 +11,8 @@ const SQRT3 = Math.sqrt(3)
  */
 export const supplySag = /* @__PURE__ */ formula('thermal.supplySag', {
   inputs: {
-    /** Voltage without load. */
-    openCircuitVoltage: { kind: 'voltage', above: 0 },
-    /** Resistance of battery, connectors and leads, there and back. */
-    resistance: { kind: 'electricalResistance', min: 0 },
+    ...OPEN_CIRCUIT_VOLTAGE,
+    ...SUPPLY_RESISTANCE,
     /** Power drawn at the far end; negative when the drive gives power back. */
     power: 'power',
   },
@@ -63,10 +63,8 @@ export const speedAtCurrent = /* @__PURE__ */ formula('thermal.speedAtCurrent', 
   inputs: {
     /** Supply voltage at the controller, sag taken off. */
     voltage: { kind: 'voltage', above: 0 },
-    /** Peak line-to-line back-EMF per rad/s. */
-    backEmfConstant: { kind: 'backEmfConstant', above: 0 },
-    /** Resistance between two terminals, at the winding's temperature. */
-    terminalResistance: { kind: 'electricalResistance', min: 0 },
+    ...BACK_EMF,
+    ...TERMINAL_RESISTANCE,
     /** Peak phase current, all of it torque-producing. */
     peakPhaseCurrent: { kind: 'peakPhaseCurrent', min: 0 },
     /** Inductance of one phase. */
@@ -107,8 +105,7 @@ export const electricalPower = /* @__PURE__ */ formula('thermal.electricalPower'
   inputs: {
     /** Torque of the motor on its load. */
     torque: 'torque',
-    /** Speed, positive in the torque's direction when the motor drives. */
-    speed: 'angularVelocity',
+    ...DRIVEN_SPEED,
     /** Copper loss. */
     copperLoss: { kind: 'power', min: 0 },
     /** Iron, friction and controller loss. */

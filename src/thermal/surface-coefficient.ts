@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { AIR_PRESSURE, EMISSIVITY } from './film-inputs.js'
 import { convectionAt, radiationAt } from './surface.js'
 
 /** Heat transfer coefficient of a surface in air: still air or a stream, whichever is stronger, and radiation. */
@@ -16,10 +17,8 @@ export const surfaceCoefficient = /* @__PURE__ */ formula('thermal.surfaceCoeffi
     radiant: { kind: 'temperature', min: 0 },
     /** Speed of the air over the surface. */
     airSpeed: { kind: 'velocity', min: 0, default: '0 m/s' },
-    /** Air pressure. */
-    pressure: { kind: 'stress', above: 0, default: '101325 Pa' },
-    /** Emissivity. */
-    emissivity: { kind: 'ratio', min: 0, max: 1 },
+    ...AIR_PRESSURE,
+    ...EMISSIVITY,
     /** What both parts are multiplied by, such as the factor of a calibration. */
     factor: { kind: 'ratio', above: 0, default: 1 },
   },

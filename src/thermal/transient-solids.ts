@@ -1,11 +1,21 @@
 import { formula } from '../formula/index.js'
 import { bracketRoot, erfc } from '../numeric/index.js'
+import { CONDUCTIVITY } from './solid-inputs.js'
+
+const INITIAL = {
+  /** Temperature at the start. */
+  initial: 'temperature',
+} as const
+
+const DIFFUSIVITY = {
+  /** Diffusivity. */
+  diffusivity: { kind: 'thermalDiffusivity', above: 0 },
+} as const
 
 /** Thermal diffusivity: how fast temperature spreads through a material. */
 export const thermalDiffusivity = /* @__PURE__ */ formula('thermal.thermalDiffusivity', {
   inputs: {
-    /** Conductivity. */
-    conductivity: { kind: 'thermalConductivity', above: 0 },
+    ...CONDUCTIVITY,
     /** Density. */
     density: { kind: 'density', above: 0 },
     /** Specific heat. */
@@ -21,16 +31,14 @@ export const thermalDiffusivity = /* @__PURE__ */ formula('thermal.thermalDiffus
 /** Temperature inside a thick body whose surface is suddenly held at another temperature: how deep the heat of a stall reaches. */
 export const thickBodyStep = /* @__PURE__ */ formula('thermal.thickBodyStep', {
   inputs: {
-    /** Temperature at the start. */
-    initial: 'temperature',
+    ...INITIAL,
     /** Temperature of the surface from then on. */
     surface: 'temperature',
     /** Depth. */
     depth: { kind: 'length', min: 0 },
     /** Time since the step. */
     time: { kind: 'time', above: 0 },
-    /** Diffusivity. */
-    diffusivity: { kind: 'thermalDiffusivity', above: 0 },
+    ...DIFFUSIVITY,
   },
   /** Temperature there and then. */
   output: 'temperature',
@@ -47,10 +55,8 @@ export const thickBodyFlux = /* @__PURE__ */ formula('thermal.thickBodyFlux', {
     flux: { kind: 'heatFlux', min: 0 },
     /** Time since it began. */
     time: { kind: 'time', min: 0 },
-    /** Conductivity. */
-    conductivity: { kind: 'thermalConductivity', above: 0 },
-    /** Diffusivity. */
-    diffusivity: { kind: 'thermalDiffusivity', above: 0 },
+    ...CONDUCTIVITY,
+    ...DIFFUSIVITY,
   },
   /** Rise of the surface. */
   output: 'temperatureDifference',
@@ -63,8 +69,7 @@ export const thickBodyFlux = /* @__PURE__ */ formula('thermal.thickBodyFlux', {
 /** Course of a body of one temperature after its surroundings change or a loss is switched on. */
 export const lumpedResponse = /* @__PURE__ */ formula('thermal.lumpedResponse', {
   inputs: {
-    /** Temperature at the start. */
-    initial: 'temperature',
+    ...INITIAL,
     /** Temperature it tends to: the surroundings, plus loss times resistance. */
     final: 'temperature',
     /** Heat capacity. */
