@@ -1,5 +1,6 @@
 import { formula } from '../formula/index.js'
 import { gamma } from '../numeric/index.js'
+import { BALL_CIRCLE, BALLS, COCKING_MOMENT } from './bearing-inputs.js'
 
 /**
  * Moment by which a rod that pulls beside the plane of its bearing cocks it, and the axial pull of a rod whose pins are not in one plane.
@@ -39,12 +40,9 @@ const meanCosine = (power: number) => gamma((power + 1) / 2) / (Math.sqrt(Math.P
 /** Force on the worst ball of a single deep-groove bearing that takes a cocking moment by itself, or on each of two bearings that share it. */
 export const bearingCocking = /* @__PURE__ */ formula('fasteners.bearingCocking', {
   inputs: {
-    /** Cocking moment (`rodCocking`). */
-    moment: { kind: 'torque', min: 0 },
-    /** Number of balls. */
-    balls: { kind: 'count', min: 3, whole: true },
-    /** Pitch diameter of the balls. */
-    pitchDiameter: { kind: 'length', above: 0 },
+    ...COCKING_MOMENT,
+    ...BALLS,
+    ...BALL_CIRCLE,
     /** Contact angle that the clearance leaves, some 10 to 15 degrees. */
     contactAngle: { kind: 'angle', above: 0, max: '90 deg' },
     /** Distance of the middles of two bearings that would share the moment instead. */
@@ -78,8 +76,7 @@ export const bearingCocking = /* @__PURE__ */ formula('fasteners.bearingCocking'
 /** Forces by which a shoulder and a cap take a cocking moment of the bearing between them. */
 export const capCocking = /* @__PURE__ */ formula('fasteners.capCocking', {
   inputs: {
-    /** Cocking moment (`rodCocking`). */
-    moment: { kind: 'torque', min: 0 },
+    ...COCKING_MOMENT,
     /** Radius of the rim of the shoulder. */
     shoulderRadius: { kind: 'length', above: 0 },
     /** Radius of the rim of the cap. */

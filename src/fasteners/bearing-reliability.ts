@@ -1,10 +1,10 @@
 import { formula } from '../formula/index.js'
+import { DYNAMIC_RATING } from './bearing-inputs.js'
 
 /** Share of ball bearings that outlive a number of turns, and the rating needed for a required share (three-parameter Weibull spread of the life). */
 export const bearingReliability = /* @__PURE__ */ formula('fasteners.bearingReliability', {
   inputs: {
-    /** Dynamic load rating. */
-    dynamicRating: { kind: 'force', above: 0 },
+    ...DYNAMIC_RATING,
     /** Equivalent dynamic load (`bearingEquivalentLoad`, `bearingDutyLoad`). */
     load: { kind: 'force', above: 0 },
     /** Turns to survive. */

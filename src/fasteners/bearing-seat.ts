@@ -1,5 +1,6 @@
 import { formula, property } from '../formula/index.js'
 import { interferenceChange, releaseTemperature } from './fit-change.js'
+import { CHANGE_SINCE_ASSEMBLY, POISSON_RATIO } from './fit-inputs.js'
 import { pressFit } from './press-fit.js'
 import { pressFitGrip } from './press-fit-grip.js'
 
@@ -45,8 +46,7 @@ export const bearingSeat = /* @__PURE__ */ formula('fasteners.bearingSeat', {
         diameter: { kind: 'length', above: 0 },
         /** Modulus at the temperature and for the duration of the fit. */
         modulus: { kind: 'modulus', above: 0 },
-        /** Poisson's ratio. */
-        poissonRatio: { kind: 'ratio', min: 0, max: 0.5 },
+        ...POISSON_RATIO,
         /** Thermal expansion around the seat. */
         thermalExpansion: 'thermalExpansion',
       },
@@ -62,8 +62,7 @@ export const bearingSeat = /* @__PURE__ */ formula('fasteners.bearingSeat', {
         thermalExpansion: { kind: 'thermalExpansion', default: '12 ppm/K' },
       },
     },
-    /** Temperature minus temperature of assembly. */
-    temperatureChange: 'temperatureDifference',
+    ...CHANGE_SINCE_ASSEMBLY,
     /** How much warmer the inner ring runs than the outer. */
     innerRingWarmer: { kind: 'temperatureDifference', min: 0, default: '0 K' },
     /** Swelling strain of the housing by moisture taken up since assembly. */

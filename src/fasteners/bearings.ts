@@ -1,5 +1,11 @@
 import { formula } from '../formula/index.js'
 import { linearTable, type Table } from '../numeric/index.js'
+import { BALLS, DYNAMIC_RATING, RADIAL_LOAD } from './bearing-inputs.js'
+
+const STATIC_RATING = {
+  /** Static load rating. */
+  staticRating: { kind: 'force', above: 0 },
+} as const
 
 /** f0 Fa/C0, then e and Y (normal internal clearance). */
 const LOAD_RATIO = [0.172, 0.345, 0.689, 1.03, 1.38, 2.07, 3.45, 5.17, 6.89]
@@ -11,12 +17,10 @@ const clampedRatio = (x: number) => Math.min(LOAD_RATIO[LOAD_RATIO.length - 1]!,
 /** The radial load under which a ball bearing reaches the same life as under its radial and axial load together. */
 export const bearingEquivalentLoad = /* @__PURE__ */ formula('fasteners.bearingEquivalentLoad', {
   inputs: {
-    /** Radial load. */
-    radialLoad: { kind: 'force', min: 0 },
+    ...RADIAL_LOAD,
     /** Axial load. */
     axialLoad: { kind: 'force', min: 0 },
-    /** Static load rating. */
-    staticRating: { kind: 'force', above: 0 },
+    ...STATIC_RATING,
     /** Factor f0 of the bearing's sheet. */
     axialFactor: { kind: 'ratio', above: 0, default: 14 },
   },
@@ -59,8 +63,7 @@ const RELIABILITY = { '90 %': 1, '95 %': 0.64, '96 %': 0.55, '97 %': 0.47, '98 %
 /** Life of a ball bearing under a mean load, in turns. */
 export const bearingLife = /* @__PURE__ */ formula('fasteners.bearingLife', {
   inputs: {
-    /** Dynamic load rating. */
-    dynamicRating: { kind: 'force', above: 0 },
+    ...DYNAMIC_RATING,
     /** Equivalent dynamic load (`bearingDutyLoad` for a changing one). */
     load: { kind: 'force', above: 0 },
     /** Share of bearings that reach the life. */
@@ -119,8 +122,7 @@ export const bearingOscillation = /* @__PURE__ */ formula('fasteners.bearingOsci
   inputs: {
     /** Swing to each side of the middle. */
     halfAmplitude: { kind: 'angle', above: 0, max: '180 deg' },
-    /** Number of balls. */
-    balls: { kind: 'count', min: 3, whole: true },
+    ...BALLS,
   },
   output: {
     /** Turns equivalent to one full swing there and back. */
@@ -149,8 +151,7 @@ export const bearingOscillation = /* @__PURE__ */ formula('fasteners.bearingOsci
 /** Static safety of a ball bearing: whether a landing dents its raceways. */
 export const bearingStaticSafety = /* @__PURE__ */ formula('fasteners.bearingStaticSafety', {
   inputs: {
-    /** Static load rating. */
-    staticRating: { kind: 'force', above: 0 },
+    ...STATIC_RATING,
     /** Equivalent static load. */
     staticLoad: { kind: 'force', above: 0 },
     /** Duty. */

@@ -1,5 +1,5 @@
 import { formula } from '../formula/index.js'
-import { BOLT_PATTERN } from './thread-inputs.js'
+import { BOLTS, PLACE } from './bolt-inputs.js'
 
 /** Area of the bolts, its centre, and its second moments about the centre: xx = Σ A x², yy = Σ A y², xy = Σ A x y. */
 function secondMoments(bolts: readonly { readonly x: number; readonly y: number; readonly area: number }[]) {
@@ -27,8 +27,7 @@ function secondMoments(bolts: readonly { readonly x: number; readonly y: number;
  */
 export const boltGroupShear = /* @__PURE__ */ formula('fasteners.boltGroupShear', {
   inputs: {
-    /** Bolts. */
-    bolts: BOLT_PATTERN,
+    ...BOLTS,
     /** Force along x. */
     forceX: 'force',
     /** Force along y. */
@@ -81,8 +80,7 @@ export const boltGroupShear = /* @__PURE__ */ formula('fasteners.boltGroupShear'
  */
 export const boltGroupLoads = /* @__PURE__ */ formula('fasteners.boltGroupLoads', {
   inputs: {
-    /** Bolts. */
-    bolts: BOLT_PATTERN,
+    ...BOLTS,
     /** Force. */
     force: {
       fields: {
@@ -97,10 +95,7 @@ export const boltGroupLoads = /* @__PURE__ */ formula('fasteners.boltGroupLoads'
     /** Where the force acts; the joint's face is at z = 0. */
     at: {
       fields: {
-        /** Place. */
-        x: 'length',
-        /** Place. */
-        y: 'length',
+        ...PLACE,
         /** Height over the joint's face. */
         z: 'length',
       },

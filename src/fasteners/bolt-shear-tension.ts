@@ -1,6 +1,6 @@
 import { formula } from '../formula/index.js'
 import { boltStrength } from './property-class.js'
-import { BOLT_STRENGTHS, THREAD_AREAS } from './thread-inputs.js'
+import { BOLT_CLASS } from './thread-inputs.js'
 
 /**
  * A bolt under shear and tension together: how much of it is used.
@@ -13,10 +13,7 @@ export const boltShearTension = /* @__PURE__ */ formula('fasteners.boltShearTens
     shear: { kind: 'force', min: 0 },
     /** Tension of the bolt, external load and remaining preload. */
     tension: { kind: 'force', min: 0 },
-    /** Sizes of the thread, from `metricThread`. */
-    thread: THREAD_AREAS,
-    /** Strengths of the bolt, from `propertyClass`. */
-    bolt: BOLT_STRENGTHS,
+    ...BOLT_CLASS,
     /** Where the plane of shear crosses the bolt. */
     plane: { oneOf: ['thread', 'shank'], default: 'thread' },
     /** Shear strength as a share of the tensile strength: 0.6, in the thread 0.5 for classes 4.8, 5.8, 6.8 and 10.9. */

@@ -1,18 +1,24 @@
 import { formula } from '../formula/index.js'
+import { BOLT_COMPLIANCE, MEMBER_COMPLIANCE } from './bolt-inputs.js'
+import { NOMINAL_DIAMETER, ROOT_AREA, STRESS_AREA } from './thread-inputs.js'
+
+/** A bolt within the grip. */
+const SHANK_AND_THREAD = {
+  /** Modulus of the bolt. */
+  modulus: { kind: 'modulus', above: 0 },
+  /** Plain shank within the grip. */
+  shankLength: { kind: 'length', min: 0 },
+  /** Free thread within the grip. */
+  threadLength: { kind: 'length', min: 0 },
+} as const
 
 /** Stiffness of a bolt over its grip: plain shank and thread in series. */
 export const boltStiffness = /* @__PURE__ */ formula('fasteners.boltStiffness', {
   inputs: {
     /** Nominal diameter: of the plain shank. */
     diameter: { kind: 'length', above: 0 },
-    /** Stress area of the thread. */
-    stressArea: { kind: 'area', above: 0 },
-    /** Modulus of the bolt. */
-    modulus: { kind: 'modulus', above: 0 },
-    /** Plain shank within the grip. */
-    shankLength: { kind: 'length', min: 0 },
-    /** Thread within the grip. */
-    threadLength: { kind: 'length', min: 0 },
+    ...STRESS_AREA,
+    ...SHANK_AND_THREAD,
   },
   /** Stiffness. */
   output: 'linearStiffness',
@@ -40,18 +46,11 @@ export const boltCompliance = /* @__PURE__ */ formula('fasteners.boltCompliance'
     /** Sizes of the thread, from `metricThread`. */
     thread: {
       fields: {
-        /** Nominal diameter. */
-        diameter: { kind: 'length', above: 0 },
-        /** Area on the root diameter. */
-        rootArea: { kind: 'area', above: 0 },
+        ...NOMINAL_DIAMETER,
+        ...ROOT_AREA,
       },
     },
-    /** Modulus of the bolt. */
-    modulus: { kind: 'modulus', above: 0 },
-    /** Plain shank within the grip. */
-    shankLength: { kind: 'length', min: 0 },
-    /** Free thread within the grip. */
-    threadLength: { kind: 'length', min: 0 },
+    ...SHANK_AND_THREAD,
     /** Head: hexagon 0.5 diameters, socket 0.4. */
     head: { oneOf: ['hexagon', 'socket'] },
     /** What the thread is screwed into: a nut, or a tapped part. */
@@ -88,10 +87,8 @@ export const boltCompliance = /* @__PURE__ */ formula('fasteners.boltCompliance'
  */
 export const loadFactor = /* @__PURE__ */ formula('fasteners.loadFactor', {
   inputs: {
-    /** Compliance of the bolt. */
-    boltCompliance: { kind: 'linearCompliance', above: 0 },
-    /** Compliance of the clamped parts. */
-    memberCompliance: { kind: 'linearCompliance', min: 0 },
+    ...BOLT_COMPLIANCE,
+    ...MEMBER_COMPLIANCE,
   },
   /** Load factor, 0 to 1. */
   output: 'ratio',

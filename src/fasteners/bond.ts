@@ -1,5 +1,6 @@
 import { formula } from '../formula/index.js'
-import { BOND } from './bond-inputs.js'
+import { BOND, BONDED_LENGTH, JOINT_TEMPERATURE } from './bond-inputs.js'
+import { ACROSS_FLATS } from './nut-inputs.js'
 
 const BELOW_TRANSITION = {
   accepts: 'must stay below the glass transition of the adhesive: above it the joint fails',
@@ -14,10 +15,7 @@ const PART_HOLDS = {
 /** Share of an adhesive's strength at a temperature, from its glass transition: half at 10 K below it, not reliable above. */
 export const adhesiveTemperatureFactor = /* @__PURE__ */ formula('fasteners.adhesiveTemperatureFactor', {
   inputs: {
-    /** Temperature of the joint. */
-    temperature: 'temperature',
-    /** Glass transition of the cured adhesive. */
-    glassTransitionTemperature: 'glassTransitionTemperature',
+    ...JOINT_TEMPERATURE,
   },
   output: {
     /** Share of the strength at 23 °C. */
@@ -73,8 +71,7 @@ export const bondedPin = /* @__PURE__ */ formula('fasteners.bondedPin', {
   inputs: {
     /** Diameter of the bond. */
     diameter: { kind: 'length', above: 0 },
-    /** Bonded length. */
-    length: { kind: 'length', above: 0 },
+    ...BONDED_LENGTH,
     ...BOND,
   },
   output: {
@@ -104,8 +101,7 @@ export const bondedPin = /* @__PURE__ */ formula('fasteners.bondedPin', {
 /** A nut glued into a printed pocket: either its bond shears along the flats or the printed plug around it tears out. */
 export const bondedNut = /* @__PURE__ */ formula('fasteners.bondedNut', {
   inputs: {
-    /** Width of the nut across flats. */
-    acrossFlats: { kind: 'length', above: 0 },
+    ...ACROSS_FLATS,
     /** Bonded height. */
     height: { kind: 'length', above: 0 },
     ...BOND,

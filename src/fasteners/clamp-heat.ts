@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { CLAMP_LOAD_AT_TIGHTENING, CREEPING_COMPLIANCE, ELASTIC_COMPLIANCE } from './bolt-inputs.js'
 import { loadsThroughSpells } from './heat-history.js'
 import { CREEP_RATIO, isCreepRatio } from './relaxation.js'
 
@@ -10,12 +11,9 @@ import { CREEP_RATIO, isCreepRatio } from './relaxation.js'
  */
 export const clampLoadThroughHeat = /* @__PURE__ */ formula('fasteners.clampLoadThroughHeat', {
   inputs: {
-    /** Clamp load at tightening. */
-    clampLoad: { kind: 'force', above: 0 },
-    /** Elastic compliance: bolt, washers and metal layers. */
-    elasticCompliance: { kind: 'linearCompliance', min: 0 },
-    /** Compliance at loading of the layers that creep. */
-    creepingCompliance: { kind: 'linearCompliance', above: 0 },
+    ...CLAMP_LOAD_AT_TIGHTENING,
+    ...ELASTIC_COMPLIANCE,
+    ...CREEPING_COMPLIANCE,
     /** Creep compliance over its value at loading, by time at the temperature of tightening: 1 at time 0. */
     creep: { curve: ['time', 'ratio'] },
     /** How many times faster the layers creep when warmer than at tightening by this difference: 1 at no difference. */

@@ -1,7 +1,7 @@
 import { formula } from '../formula/index.js'
 import { gamma, mittagLeffler } from '../numeric/index.js'
+import { CLAMP_LOAD_AT_TIGHTENING, CREEPING_JOINT, ELASTIC_COMPLIANCE } from './bolt-inputs.js'
 import { CREEP_RATIO, isCreepRatio, relaxationOf } from './relaxation.js'
-import { CREEPING_JOINT } from './thread-inputs.js'
 
 /**
  * The clamp load that is left after a time, for parts that creep by a power law: exact, in closed form.
@@ -72,10 +72,8 @@ export const clampLoadQuasiElastic = /* @__PURE__ */ formula('fasteners.clampLoa
  */
 export const clampLoadOverTime = /* @__PURE__ */ formula('fasteners.clampLoadOverTime', {
   inputs: {
-    /** Clamp load at tightening. */
-    clampLoad: { kind: 'force', above: 0 },
-    /** Elastic compliance: bolt, washers and metal layers. */
-    elasticCompliance: { kind: 'linearCompliance', min: 0 },
+    ...CLAMP_LOAD_AT_TIGHTENING,
+    ...ELASTIC_COMPLIANCE,
     /** Layers that creep. */
     creepingLayers: {
       list: {

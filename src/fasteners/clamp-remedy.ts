@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { BOLT_COMPLIANCE, CLAMP_LOAD } from './bolt-inputs.js'
 
 /** A spring washer or a stack of them in the joint: how much softer the elastic side becomes, and whether the clamp load flattens it (then it has no effect). */
 export const springWasher = /* @__PURE__ */ formula('fasteners.springWasher', {
@@ -7,10 +8,8 @@ export const springWasher = /* @__PURE__ */ formula('fasteners.springWasher', {
     washerCompliance: { kind: 'linearCompliance', above: 0 },
     /** Force that flattens it. */
     flatForce: { kind: 'force', above: 0 },
-    /** Clamp load. */
-    clampLoad: { kind: 'force', min: 0 },
-    /** Compliance of the bolt. */
-    boltCompliance: { kind: 'linearCompliance', above: 0 },
+    ...CLAMP_LOAD,
+    ...BOLT_COMPLIANCE,
   },
   output: {
     /** Elastic compliance of the joint with it. */
@@ -29,8 +28,7 @@ export const springWasher = /* @__PURE__ */ formula('fasteners.springWasher', {
 /** A metal sleeve in the print that carries the clamp load: the shares of sleeve and print, by the length of the sleeve. */
 export const compressionSleeve = /* @__PURE__ */ formula('fasteners.compressionSleeve', {
   inputs: {
-    /** Clamp load. */
-    clampLoad: { kind: 'force', min: 0 },
+    ...CLAMP_LOAD,
     /** Compliance of the sleeve. */
     sleeveCompliance: { kind: 'linearCompliance', above: 0 },
     /** Compliance of the print next to it. */

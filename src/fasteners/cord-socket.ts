@@ -1,5 +1,5 @@
 import { formula } from '../formula/index.js'
-import { POTTED_END } from './bond-inputs.js'
+import { CHANGE_SINCE_CURE, CORD_TENSION, POTTED_END } from './bond-inputs.js'
 import { bossWallStress } from './press-fit.js'
 
 /** x·cosh(u)/sinh(x) for 0 ≤ u ≤ x, without overflow. */
@@ -24,8 +24,7 @@ export const socketShear = /* @__PURE__ */ formula('fasteners.socketShear', {
     cordExpansion: { kind: 'thermalExpansion', default: '0 1/K' },
     /** Thermal expansion of the socket. */
     socketExpansion: { kind: 'thermalExpansion', default: '0 1/K' },
-    /** Temperature minus temperature of cure. */
-    temperatureChange: { kind: 'temperatureDifference', default: '0 K' },
+    ...CHANGE_SINCE_CURE,
     /** Place, from the mouth. */
     at: { kind: 'length', min: 0, default: '0 mm' },
   },
@@ -129,8 +128,7 @@ export const pottedFerrule = /* @__PURE__ */ formula('fasteners.pottedFerrule', 
 /** A cord end spread in a cone of resin: the pull wedges the cone, so that pressure and friction hold it besides the bond. */
 export const coneSocket = /* @__PURE__ */ formula('fasteners.coneSocket', {
   inputs: {
-    /** Tension of the cord. */
-    force: { kind: 'force', min: 0 },
+    ...CORD_TENSION,
     /** Diameter of the cone at its narrow mouth. */
     mouthDiameter: { kind: 'length', above: 0 },
     /** Length of the cone. */

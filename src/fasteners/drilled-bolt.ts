@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { NOMINAL_DIAMETER, PITCH, ROOT_AREA, STRESS_AREA } from './thread-inputs.js'
 
 /**
  * A bolt drilled and tapped from its end for a smaller screw: its remaining strength in tension and torsion, and whether the wall is thick enough.
@@ -12,21 +13,16 @@ export const drilledBolt = /* @__PURE__ */ formula('fasteners.drilledBolt', {
       fields: {
         /** Root diameter. */
         rootDiameter: { kind: 'length', above: 0 },
-        /** Stress area. */
-        stressArea: { kind: 'area', above: 0 },
-        /** Area on the root diameter. */
-        rootArea: { kind: 'area', above: 0 },
+        ...STRESS_AREA,
+        ...ROOT_AREA,
       },
     },
     /** The inner thread's sizes. */
     inner: {
       fields: {
-        /** Nominal diameter. */
-        diameter: { kind: 'length', above: 0 },
-        /** Pitch. */
-        pitch: { kind: 'length', above: 0 },
-        /** Stress area. */
-        stressArea: { kind: 'area', above: 0 },
+        ...NOMINAL_DIAMETER,
+        ...PITCH,
+        ...STRESS_AREA,
       },
     },
     /** Yield strength of the outer bolt; below that of its class where drilling has tempered it. */

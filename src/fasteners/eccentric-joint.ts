@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { BOLT_COMPLIANCE, CLAMP_LOAD_LEFT, GRIP } from './bolt-inputs.js'
 
 /**
  * A bolt that is clamped or loaded off the centroid of its face: share of the load, bending of the bolt, and the load at which the face begins to gape.
@@ -8,8 +9,7 @@ import { formula } from '../formula/index.js'
  */
 export const eccentricJoint = /* @__PURE__ */ formula('fasteners.eccentricJoint', {
   inputs: {
-    /** Clamp load that is left. */
-    clampLoad: { kind: 'force', min: 0 },
+    ...CLAMP_LOAD_LEFT,
     /** Outside tension of this bolt's part of the joint. */
     externalLoad: { kind: 'force', min: 0 },
     /** Place of the external load, from the centroid of the face. */
@@ -22,14 +22,12 @@ export const eccentricJoint = /* @__PURE__ */ formula('fasteners.eccentricJoint'
     faceArea: { kind: 'area', above: 0 },
     /** Second moment of area of that face about the axis through its centroid, across the line. */
     faceSecondMoment: { kind: 'secondMomentOfArea', above: 0 },
-    /** Length of grip. */
-    grip: { kind: 'length', above: 0 },
+    ...GRIP,
     /** Modulus of the clamped parts. */
     memberModulus: { kind: 'modulus', above: 0 },
     /** Compliance of the clamped parts under a load through their centroid (`memberCompliance`). */
     memberCompliance: { kind: 'linearCompliance', above: 0 },
-    /** Compliance of the bolt (`boltCompliance`). */
-    boltCompliance: { kind: 'linearCompliance', above: 0 },
+    ...BOLT_COMPLIANCE,
     /** Diameter of the bolt that bends: of its stress area. */
     boltDiameter: { kind: 'length', above: 0 },
     /** Modulus of the bolt. */

@@ -1,4 +1,5 @@
 import { formula, property } from '../formula/index.js'
+import { BOLT_COMPLIANCE, MEMBER_COMPLIANCE } from './bolt-inputs.js'
 
 /**
  * Flattening of one face or thread soon after tightening, by material. Add the values of a joint for `embeddingLoss`: two metal faces and a
@@ -39,10 +40,8 @@ export const embeddingLoss = /* @__PURE__ */ formula('fasteners.embeddingLoss', 
   inputs: {
     /** Flattening of all faces and threads together (`faceEmbeddings`). */
     embedding: { kind: 'length', min: 0 },
-    /** Compliance of the bolt. */
-    boltCompliance: { kind: 'linearCompliance', above: 0 },
-    /** Compliance of the clamped parts. */
-    memberCompliance: { kind: 'linearCompliance', min: 0 },
+    ...BOLT_COMPLIANCE,
+    ...MEMBER_COMPLIANCE,
   },
   /** Clamp load lost; more than the clamp load where the joint comes loose. */
   output: 'force',

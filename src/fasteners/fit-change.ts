@@ -1,18 +1,21 @@
 import { formula } from '../formula/index.js'
+import { CHANGE_SINCE_ASSEMBLY, INTERFACE_DIAMETER } from './fit-inputs.js'
+
+const BOSS_EXPANSION = {
+  /** Thermal expansion of the boss around the bore. */
+  bossExpansion: 'thermalExpansion',
+} as const
 
 /** Interference that remains when a fit gets warm or wet: a polymer boss grows more than a steel pin, so heat loosens it. */
 export const interferenceChange = /* @__PURE__ */ formula('fasteners.interferenceChange', {
   inputs: {
     /** Diametral interference as assembled. */
     diametralInterference: 'length',
-    /** Diameter of the interface. */
-    diameter: { kind: 'length', above: 0 },
-    /** Thermal expansion of the boss around the bore. */
-    bossExpansion: 'thermalExpansion',
+    ...INTERFACE_DIAMETER,
+    ...BOSS_EXPANSION,
     /** Thermal expansion of the pin. */
     pinExpansion: 'thermalExpansion',
-    /** Temperature minus temperature of assembly. */
-    temperatureChange: 'temperatureDifference',
+    ...CHANGE_SINCE_ASSEMBLY,
     /** Swelling strain of the boss by moisture absorbed since assembly. */
     swelling: { kind: 'strain', default: 0 },
   },
@@ -36,10 +39,8 @@ export const releaseTemperature = /* @__PURE__ */ formula('fasteners.releaseTemp
   inputs: {
     /** Diametral interference as assembled. */
     diametralInterference: { kind: 'length', min: 0 },
-    /** Diameter of the interface. */
-    diameter: { kind: 'length', above: 0 },
-    /** Thermal expansion of the boss. */
-    bossExpansion: 'thermalExpansion',
+    ...INTERFACE_DIAMETER,
+    ...BOSS_EXPANSION,
     /** Thermal expansion of the pin; zero when only the boss is heated. */
     pinExpansion: 'thermalExpansion',
   },

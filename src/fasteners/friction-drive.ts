@@ -1,4 +1,5 @@
 import { formula, property } from '../formula/index.js'
+import { CLAMP_LOAD_LEFT, FACE_FRICTION, TOUCHING_RING } from './bolt-inputs.js'
 import { headBearing } from './head-bearing.js'
 
 const friction = (typical: number, low: number, high: number, conditions: string) =>
@@ -25,12 +26,8 @@ export const frictionFaceTorque = /* @__PURE__ */ formula('fasteners.frictionFac
   inputs: {
     /** Clamp load on the face. */
     clampLoad: { kind: 'force', min: 0 },
-    /** Coefficient of friction: the lowest. */
-    friction: { kind: 'ratio', min: 0 },
-    /** Outer diameter of the touching ring. */
-    outerDiameter: { kind: 'length', above: 0 },
-    /** Inner diameter of the touching ring. */
-    innerDiameter: { kind: 'length', min: 0 },
+    ...FACE_FRICTION,
+    ...TOUCHING_RING,
     /** How the load spreads: uniformly, or denser towards the axis as on worn faces and under a bolt (the lower result, friction at the mean radius). */
     pressure: { oneOf: ['uniform', 'worn'] },
   },
@@ -54,16 +51,12 @@ export const frictionFaceTorque = /* @__PURE__ */ formula('fasteners.frictionFac
  */
 export const frictionDrive = /* @__PURE__ */ formula('fasteners.frictionDrive', {
   inputs: {
-    /** Clamp load left. */
-    clampLoad: { kind: 'force', min: 0 },
+    ...CLAMP_LOAD_LEFT,
     /** Faces that the torque crosses. */
     faces: {
       list: {
         fields: {
-          /** Outer diameter of the touching ring. */
-          outerDiameter: { kind: 'length', above: 0 },
-          /** Inner diameter of the touching ring. */
-          innerDiameter: { kind: 'length', min: 0 },
+          ...TOUCHING_RING,
           /** Coefficient of friction: the lowest (`faceFrictions`). */
           friction: { kind: 'ratio', above: 0 },
           /** Metal on metal, or a print on at least one side. */

@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { BOSS_DIAMETER } from './fit-inputs.js'
 
 /**
  * Upper bound for a heat-set or pressed-in insert: a share of the shear strength around its knurl. Only your own pull test determines that share.
@@ -17,8 +18,7 @@ export const insertPullOut = /* @__PURE__ */ formula('fasteners.insertPullOut', 
     share: { kind: 'ratio', above: 0, max: 1 },
     /** Whether the share comes from your own test. */
     calibrated: { flag: true },
-    /** Outer diameter of the boss. */
-    bossDiameter: { kind: 'length', above: 0 },
+    ...BOSS_DIAMETER,
     /** Tensile strength of the boss along the insert's axis (across the layers of an upright boss). */
     bossStrength: { kind: 'stress', above: 0 },
     /** Preload of the screw. */

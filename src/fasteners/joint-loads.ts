@@ -1,14 +1,19 @@
 import { formula } from '../formula/index.js'
+import { CLAMP_LOAD, CLAMP_LOAD_LEFT, FACE_FRICTION } from './bolt-inputs.js'
+import { NOMINAL_DIAMETER, STRESS_AREA } from './thread-inputs.js'
+
+const LOAD_FACTOR = {
+  /** Load factor of the joint. */
+  loadFactor: { kind: 'ratio', min: 0, below: 1 },
+} as const
 
 /** Loads of bolt and joint under an external tension, and the load at which the joint opens. */
 export const jointLoads = /* @__PURE__ */ formula('fasteners.jointLoads', {
   inputs: {
-    /** Clamp load left at that time and temperature. */
-    clampLoad: { kind: 'force', min: 0 },
+    ...CLAMP_LOAD_LEFT,
     /** External tension per bolt. */
     externalLoad: { kind: 'force', min: 0 },
-    /** Load factor of the joint. */
-    loadFactor: { kind: 'ratio', min: 0, below: 1 },
+    ...LOAD_FACTOR,
   },
   output: {
     /** Tension of the bolt. */
@@ -42,8 +47,7 @@ export const jointLoads = /* @__PURE__ */ formula('fasteners.jointLoads', {
 /** The three usual reserves of a bolted joint: against yielding, against overload beyond the preload, against opening. */
 export const jointReserves = /* @__PURE__ */ formula('fasteners.jointReserves', {
   inputs: {
-    /** Clamp load. */
-    clampLoad: { kind: 'force', min: 0 },
+    ...CLAMP_LOAD,
     /** External tension per bolt. */
     externalLoad: { kind: 'force', above: 0 },
     /** Load factor of the joint. */
@@ -79,8 +83,7 @@ export const jointSlip = /* @__PURE__ */ formula('fasteners.jointSlip', {
   inputs: {
     /** Force between the faces that is left under load (`jointLoads`), all bolts together. */
     faceLoad: { kind: 'force', min: 0 },
-    /** Coefficient of friction of the faces: the lowest. */
-    friction: { kind: 'ratio', min: 0 },
+    ...FACE_FRICTION,
     /** Faces that must slip together. */
     faces: { kind: 'count', min: 1, whole: true, default: 1 },
     /** Sideways force to hold. */
@@ -113,10 +116,8 @@ export const boltFatigue = /* @__PURE__ */ formula('fasteners.boltFatigue', {
     /** Sizes of the thread, from `metricThread`. */
     thread: {
       fields: {
-        /** Nominal diameter. */
-        diameter: { kind: 'length', above: 0 },
-        /** Stress area. */
-        stressArea: { kind: 'area', above: 0 },
+        ...NOMINAL_DIAMETER,
+        ...STRESS_AREA,
       },
     },
     /** Largest external tension of the cycle. */
@@ -125,8 +126,7 @@ export const boltFatigue = /* @__PURE__ */ formula('fasteners.boltFatigue', {
     smallestLoad: { kind: 'force', min: 0 },
     /** Clamp load: use the smallest of its life. */
     clampLoad: { kind: 'force', min: 0 },
-    /** Load factor of the joint. */
-    loadFactor: { kind: 'ratio', min: 0, below: 1 },
+    ...LOAD_FACTOR,
   },
   output: {
     /** Stress amplitude of the bolt. */

@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { ADHESIVE_SHEAR_MODULUS, BOND_THICKNESS, OVERLAP } from './bond-inputs.js'
 
 /** Longer than this many decay lengths the other end of the lap is not felt, and the hyperbolic functions would only overflow. */
 const LONG = 40
@@ -14,20 +15,17 @@ export const lapPeel = /* @__PURE__ */ formula('fasteners.lapPeel', {
     force: { kind: 'force', above: 0 },
     /** Width. */
     width: { kind: 'length', above: 0 },
-    /** Length of the lap. */
-    overlap: { kind: 'length', above: 0 },
+    ...OVERLAP,
     /** Thickness of each part. */
     thickness: { kind: 'length', above: 0 },
     /** Modulus of each part. */
     modulus: { kind: 'modulus', above: 0 },
     /** Poisson's ratio of each part. */
     poissonRatio: { kind: 'ratio', min: 0, below: 0.5 },
-    /** Thickness of the adhesive. */
-    bondThickness: { kind: 'length', above: 0 },
+    ...BOND_THICKNESS,
     /** Modulus of the adhesive, across the bond. */
     bondModulus: { kind: 'modulus', above: 0 },
-    /** Shear modulus of the adhesive. */
-    shearModulus: { kind: 'modulus', above: 0 },
+    ...ADHESIVE_SHEAR_MODULUS,
     /** Length of each part from the lap to where it can turn freely. Default: long parts. */
     freeLength: { kind: 'length', above: 0, optional: true },
   },

@@ -1,5 +1,5 @@
 import { formula } from '../formula/index.js'
-import { LAP } from './bond-inputs.js'
+import { CHANGE_SINCE_CURE, LAP } from './bond-inputs.js'
 
 /** x·coth(x), which is 1 at 0. */
 const xCothX = (x: number): number => (x === 0 ? 1 : x / Math.tanh(x))
@@ -15,8 +15,7 @@ export const lapShear = /* @__PURE__ */ formula('fasteners.lapShear', {
     /** Force of the joint. */
     force: 'force',
     ...LAP,
-    /** Temperature minus temperature of cure. */
-    temperatureChange: { kind: 'temperatureDifference', default: '0 K' },
+    ...CHANGE_SINCE_CURE,
     /** Place, from the middle. */
     at: { kind: 'length', default: '0 mm' },
   },
@@ -78,8 +77,7 @@ export const lapStrength = /* @__PURE__ */ formula('fasteners.lapStrength', {
     ...LAP,
     /** Shear strength of the adhesive on these parts (`bondStrength`). */
     shearStrength: { kind: 'stress', above: 0 },
-    /** Temperature minus temperature of cure. */
-    temperatureChange: { kind: 'temperatureDifference', default: '0 K' },
+    ...CHANGE_SINCE_CURE,
   },
   output: {
     /** Force at which the highest shear meets the strength; zero where temperature alone breaks the bond. */

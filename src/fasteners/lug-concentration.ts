@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { LUG_HOLE } from './pin-inputs.js'
 
 /** Polynomials of factor times ratio in the ratio of diameter to width, fitted to finite elements within 0.5 %. */
 const POLYNOMIALS = {
@@ -15,8 +16,7 @@ export const lugStressConcentration = /* @__PURE__ */ formula('fasteners.lugStre
   inputs: {
     /** Width of the lug across the load. */
     width: { kind: 'length', above: 0 },
-    /** Hole diameter. */
-    diameter: { kind: 'length', above: 0 },
+    ...LUG_HOLE,
     /** End of the lug: round and concentric with the hole, or square and at least one width beyond the middle of the hole. */
     end: { oneOf: ['round', 'square'] },
   },

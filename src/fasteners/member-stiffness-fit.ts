@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { GRIP } from './bolt-inputs.js'
 
 /** Constants A and B of the exponential fit by material. */
 const WILEMAN = {
@@ -15,8 +16,7 @@ export const memberStiffnessFit = /* @__PURE__ */ formula('fasteners.memberStiff
     modulus: { kind: 'modulus', above: 0 },
     /** Bolt diameter. */
     diameter: { kind: 'length', above: 0 },
-    /** Length of grip. */
-    grip: { kind: 'length', above: 0 },
+    ...GRIP,
     /** Whose constants to use. */
     material: { oneOf: ['steel', 'aluminium', 'castIron', 'general'], default: 'general' },
   },

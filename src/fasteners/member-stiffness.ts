@@ -1,4 +1,10 @@
 import { formula } from '../formula/index.js'
+import { GRIP } from './bolt-inputs.js'
+
+const CONE_ANGLE = {
+  /** Half angle of the cone. */
+  halfAngle: { kind: 'angle', above: 0, below: '60 deg', default: '30 deg' },
+} as const
 
 /** Stiffness of one clamped layer as a cone of pressure that widens from the bearing ring. */
 export const frustumStiffness = /* @__PURE__ */ formula('fasteners.frustumStiffness', {
@@ -11,8 +17,7 @@ export const frustumStiffness = /* @__PURE__ */ formula('fasteners.frustumStiffn
     narrowDiameter: { kind: 'length', above: 0 },
     /** Diameter of the hole. */
     holeDiameter: { kind: 'length', above: 0 },
-    /** Half angle of the cone. */
-    halfAngle: { kind: 'angle', above: 0, below: '60 deg', default: '30 deg' },
+    ...CONE_ANGLE,
   },
   /** Stiffness. */
   output: 'linearStiffness',
@@ -94,8 +99,7 @@ export const memberCompliance = /* @__PURE__ */ formula('fasteners.memberComplia
     nutBearing: { kind: 'length', above: 0 },
     /** Whether a nut or the last layer's thread closes the joint. */
     end: { oneOf: ['nut', 'tapped'], default: 'nut' },
-    /** Half angle of the cone. */
-    halfAngle: { kind: 'angle', above: 0, below: '60 deg', default: '30 deg' },
+    ...CONE_ANGLE,
   },
   output: {
     /** Compliance of the stack. */
@@ -150,8 +154,7 @@ export const memberCompliance = /* @__PURE__ */ formula('fasteners.memberComplia
 /** The half angle of the pressure cone in bolt practice, by how long and how wide the clamped parts are. */
 export const coneHalfAngle = /* @__PURE__ */ formula('fasteners.coneHalfAngle', {
   inputs: {
-    /** Length of grip. */
-    grip: { kind: 'length', above: 0 },
+    ...GRIP,
     /** Bearing diameter under the head. */
     bearingDiameter: { kind: 'length', above: 0 },
     /** Outer diameter of the clamped parts. */

@@ -1,6 +1,6 @@
 import { formula } from '../formula/index.js'
 import { bracketRoot, minimiseScalar } from '../numeric/index.js'
-import { FLATS_IN_PAIRS, HELD_NUT } from './thread-inputs.js'
+import { FLATS_IN_PAIRS, HELD_NUT } from './nut-inputs.js'
 
 /** Angle between the middle of a flat and a corner: turned so far, the nut passes. */
 const HALF_FLAT = Math.PI / 6

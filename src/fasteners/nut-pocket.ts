@@ -1,14 +1,17 @@
 import { formula } from '../formula/index.js'
+import { ACROSS_FLATS, NUT_HEIGHT, NUT_TORQUE } from './nut-inputs.js'
+
+const SCREW_FORCE = {
+  /** Force of the screw. */
+  force: { kind: 'force', min: 0 },
+} as const
 
 /** Tension in the wall around a nut pocket by a torque on the nut; it splits thin bosses along a layer. */
 export const nutPocketWall = /* @__PURE__ */ formula('fasteners.nutPocketWall', {
   inputs: {
-    /** Torque on the nut. */
-    torque: { kind: 'torque', min: 0 },
-    /** Width of the nut across flats. */
-    acrossFlats: { kind: 'length', above: 0 },
-    /** Height of nut held by the walls. */
-    height: { kind: 'length', above: 0 },
+    ...NUT_TORQUE,
+    ...ACROSS_FLATS,
+    ...NUT_HEIGHT,
     /** Thinnest wall between pocket and outside. */
     wall: { kind: 'length', above: 0 },
   },
@@ -35,10 +38,8 @@ export const nutPocketWall = /* @__PURE__ */ formula('fasteners.nutPocketWall', 
 /** A nut pulled through the material that covers its pocket: plug shear around the nut. */
 export const nutPullThrough = /* @__PURE__ */ formula('fasteners.nutPullThrough', {
   inputs: {
-    /** Force of the screw. */
-    force: { kind: 'force', min: 0 },
-    /** Width of the nut across flats. */
-    acrossFlats: { kind: 'length', above: 0 },
+    ...SCREW_FORCE,
+    ...ACROSS_FLATS,
     /** Thickness of material between nut and joint face. */
     cover: { kind: 'length', above: 0 },
     /** Sides that hold: all round, or three where the nut was slid in from the side. */
@@ -65,8 +66,7 @@ export const nutPullThrough = /* @__PURE__ */ formula('fasteners.nutPullThrough'
 /** Bending of a thin roof over a nut where the joint face below it is hollow: a clamped round plate loaded over the nut. */
 export const pocketRoof = /* @__PURE__ */ formula('fasteners.pocketRoof', {
   inputs: {
-    /** Force of the screw. */
-    force: { kind: 'force', min: 0 },
+    ...SCREW_FORCE,
     /** Diameter on which the roof is held. */
     supportDiameter: { kind: 'length', above: 0 },
     /** Diameter over which the nut presses. */

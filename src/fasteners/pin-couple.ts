@@ -1,4 +1,10 @@
 import { formula } from '../formula/index.js'
+import { CHEEK_THICKNESS, PIN_DIAMETER } from './pin-inputs.js'
+
+const GAP = {
+  /** Gap between cheek and eye, each side. */
+  gap: { kind: 'length', min: 0 },
+} as const
 
 /**
  * A couple that prises a clevis pin: the eye in the middle is pushed to the side at its far end and tilts on the pin, and the two cheeks hold it by forces
@@ -10,12 +16,9 @@ export const pinCouple = /* @__PURE__ */ formula('fasteners.pinCouple', {
   inputs: {
     /** Couple about an axis square to the pin. */
     couple: { kind: 'torque', min: 0 },
-    /** Diameter of the pin. */
-    diameter: { kind: 'length', above: 0 },
-    /** Thickness of each cheek of the clevis. */
-    cheekThickness: { kind: 'length', above: 0 },
-    /** Gap between cheek and eye, each side. */
-    gap: { kind: 'length', min: 0 },
+    ...PIN_DIAMETER,
+    ...CHEEK_THICKNESS,
+    ...GAP,
     /** Thickness of the eye in the middle. */
     lugThickness: { kind: 'length', above: 0 },
   },
@@ -62,8 +65,7 @@ export const pinCouple = /* @__PURE__ */ formula('fasteners.pinCouple', {
 /** Play of a long link to the side on its pin, at a distance from the pin: the eye slides between the cheeks and tilts on the pin until its edges or its faces touch. */
 export const clevisSidePlay = /* @__PURE__ */ formula('fasteners.clevisSidePlay', {
   inputs: {
-    /** Gap between cheek and eye, each side. */
-    gap: { kind: 'length', min: 0 },
+    ...GAP,
     /** Hole of the eye over the pin, in diameter. */
     clearance: { kind: 'length', min: 0 },
     /** Thickness of the eye. */

@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { PIN_DIAMETER } from './pin-inputs.js'
 
 /** Surface factor a·S^b with S in MPa. */
 const SURFACES = { ground: [1.58, -0.085], machined: [4.51, -0.265], hotRolled: [57.7, -0.718], forged: [272, -0.995] } as const
@@ -10,8 +11,7 @@ export const pinEnduranceLimit = /* @__PURE__ */ formula('fasteners.pinEndurance
   inputs: {
     /** Tensile strength of the pin. */
     tensileStrength: { kind: 'stress', above: 0 },
-    /** Diameter of the pin. */
-    diameter: { kind: 'length', above: 0 },
+    ...PIN_DIAMETER,
     /** Whether the load goes round the pin (a turning shaft) or always bends it the same way. */
     bending: { oneOf: ['rotating', 'fixedDirection'], default: 'fixedDirection' },
     /** Surface. */

@@ -1,23 +1,42 @@
 // Inputs that formulas of pins and press fits share.
 
+import { BOSS_DIAMETER, INTERFACE_DIAMETER, POISSON_RATIO } from './fit-inputs.js'
+
 const DIAMETER = { kind: 'length', above: 0 } as const
+
+export const PIN_FORCE = {
+  /** Force across the pin. */
+  force: { kind: 'force', min: 0 },
+} as const
+
+export const PIN_DIAMETER = {
+  /** Diameter of the pin. */
+  diameter: DIAMETER,
+} as const
+
+export const LUG_HOLE = {
+  /** Hole diameter. */
+  diameter: { kind: 'length', above: 0 },
+} as const
+
+export const CHEEK_THICKNESS = {
+  /** Thickness of each cheek of the clevis. */
+  cheekThickness: { kind: 'length', above: 0 },
+} as const
 
 /** An isotropic elastic material. */
 export const ELASTIC = {
   fields: {
     /** Modulus of elasticity at the temperature and for the duration of the load. */
     modulus: { kind: 'modulus', above: 0 },
-    /** Poisson's ratio. */
-    poissonRatio: { kind: 'ratio', min: 0, max: 0.5 },
+    ...POISSON_RATIO,
   },
 } as const
 
 /** A pin in a boss. */
 export const PRESSED_PIN = {
-  /** Diameter of the interface. */
-  diameter: DIAMETER,
-  /** Outer diameter of the boss. */
-  bossDiameter: DIAMETER,
+  ...INTERFACE_DIAMETER,
+  ...BOSS_DIAMETER,
   /** Bore of a hollow pin; zero if solid. */
   pinBore: { kind: 'length', min: 0, default: '0 mm' },
   /** Material of the boss. */
@@ -42,8 +61,7 @@ export const PIN_HAS_WALL = {
 export const GRIPPING_FIT = {
   /** Pressure of the fit, at its temperature and time. */
   pressure: { kind: 'stress', min: 0 },
-  /** Diameter of the interface. */
-  diameter: DIAMETER,
+  ...INTERFACE_DIAMETER,
   /** Engaged length. */
   length: DIAMETER,
   /** Coefficient of friction. */
@@ -52,12 +70,10 @@ export const GRIPPING_FIT = {
 
 /** A force across a pin that sticks out of a bore. */
 export const EMBEDDED_PIN = {
-  /** Force across the pin. */
-  force: { kind: 'force', min: 0 },
+  ...PIN_FORCE,
   /** Distance of the force from the mouth of the bore, on the outside. */
   arm: { kind: 'length', min: 0 },
   /** Embedded length. */
   depth: DIAMETER,
-  /** Diameter of the pin. */
-  diameter: DIAMETER,
+  ...PIN_DIAMETER,
 } as const

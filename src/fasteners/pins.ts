@@ -1,12 +1,11 @@
 import { formula } from '../formula/index.js'
+import { CHEEK_THICKNESS, LUG_HOLE, PIN_DIAMETER, PIN_FORCE } from './pin-inputs.js'
 
 /** Shear stress of a pin cut in one or two planes. */
 export const pinShear = /* @__PURE__ */ formula('fasteners.pinShear', {
   inputs: {
-    /** Force across the pin. */
-    force: { kind: 'force', min: 0 },
-    /** Diameter of the pin. */
-    diameter: { kind: 'length', above: 0 },
+    ...PIN_FORCE,
+    ...PIN_DIAMETER,
     /** Shear planes: 1 or, in a clevis, 2. */
     planes: { kind: 'count', min: 1, max: 2, whole: true, default: 2 },
   },
@@ -28,12 +27,9 @@ export const pinShear = /* @__PURE__ */ formula('fasteners.pinShear', {
 /** Bending of a clevis pin: the load acts at the middle of each cheek and at the quarter points of the lug; the gaps between them count in full. */
 export const clevisPinBending = /* @__PURE__ */ formula('fasteners.clevisPinBending', {
   inputs: {
-    /** Force across the pin. */
-    force: { kind: 'force', min: 0 },
-    /** Diameter of the pin. */
-    diameter: { kind: 'length', above: 0 },
-    /** Thickness of each cheek of the clevis. */
-    cheekThickness: { kind: 'length', above: 0 },
+    ...PIN_FORCE,
+    ...PIN_DIAMETER,
+    ...CHEEK_THICKNESS,
     /** Gap between cheek and lug, each side. */
     gap: { kind: 'length', min: 0 },
     /** Thickness of the lug in the middle. */
@@ -72,8 +68,7 @@ export const pinBearing = /* @__PURE__ */ formula('fasteners.pinBearing', {
   inputs: {
     /** Force on this hole. */
     force: { kind: 'force', min: 0 },
-    /** Diameter of the pin. */
-    diameter: { kind: 'length', above: 0 },
+    ...PIN_DIAMETER,
     /** Thickness of the part. */
     thickness: { kind: 'length', above: 0 },
   },
@@ -99,8 +94,7 @@ export const lugNetSection = /* @__PURE__ */ formula('fasteners.lugNetSection', 
     force: { kind: 'force', min: 0 },
     /** Width of the eye across the load. */
     width: { kind: 'length', above: 0 },
-    /** Hole diameter. */
-    diameter: { kind: 'length', above: 0 },
+    ...LUG_HOLE,
     /** Thickness. */
     thickness: { kind: 'length', above: 0 },
     /** Stress concentration of the net section: 1 for a ductile part under static load, 2 to 3 for a close pin in a brittle one. */
@@ -131,8 +125,7 @@ export const lugTearOut = /* @__PURE__ */ formula('fasteners.lugTearOut', {
     force: { kind: 'force', min: 0 },
     /** Distance from the hole's centre to the edge. */
     edgeDistance: { kind: 'length', above: 0 },
-    /** Hole diameter. */
-    diameter: { kind: 'length', above: 0 },
+    ...LUG_HOLE,
     /** Thickness. */
     thickness: { kind: 'length', above: 0 },
     /** Where the planes start: at the front of the hole (safe), or 40 degrees from the load (usual for ductile lugs). */

@@ -1,18 +1,15 @@
 import { formula } from '../formula/index.js'
+import { SCREW_HELIX, THREAD_FRICTION } from './thread-inputs.js'
 
 /** Torque of a screw that pushes or pulls, such as a cord tensioner: raising, lowering, efficiency, and whether it stays where it is set. */
 export const powerScrew = /* @__PURE__ */ formula('fasteners.powerScrew', {
   inputs: {
     /** Axial force. */
     force: { kind: 'force', min: 0 },
-    /** Mean (pitch) diameter of the thread. */
-    meanDiameter: { kind: 'length', above: 0 },
-    /** Lead: advance per turn. */
-    lead: { kind: 'length', above: 0 },
+    ...SCREW_HELIX,
     /** Half the thread angle: 30° metric, 15° trapezoidal, 0° square. */
     halfThreadAngle: { kind: 'angle', min: 0, below: '45 deg', default: '30 deg' },
-    /** Coefficient of friction in the thread. */
-    threadFriction: { kind: 'ratio', min: 0 },
+    ...THREAD_FRICTION,
     /** Coefficient of friction of the collar. */
     collarFriction: { kind: 'ratio', min: 0 },
     /** Mean diameter of the collar. */

@@ -1,6 +1,6 @@
 import { formula } from '../formula/index.js'
 import { LETS_SCREW_TURN, turnsAgainst, WIDER_THAN_HOLE } from './screw-limits.js'
-import { BEARING_RING, THREAD_HELIX, TURNED_BOLT } from './thread-inputs.js'
+import { BEARING_RING, PITCH, PITCH_DIAMETER, PREVAILING_TORQUE, STRESS_AREA, THREAD, TURNED_BOLT } from './thread-inputs.js'
 import { tighteningTorque } from './tightening.js'
 
 const COS_30 = Math.sqrt(3) / 2
@@ -10,11 +10,9 @@ export const preloadFromTorque = /* @__PURE__ */ formula('fasteners.preloadFromT
   inputs: {
     /** Torque on the wrench. */
     torque: { kind: 'torque', min: 0 },
-    /** Sizes of the thread, from `metricThread`. */
-    thread: THREAD_HELIX,
+    ...THREAD,
     ...TURNED_BOLT,
-    /** Prevailing torque of a lock nut. */
-    prevailingTorque: { kind: 'torque', min: 0, default: '0 N m' },
+    ...PREVAILING_TORQUE,
   },
   output: {
     /** Preload; zero when the prevailing torque takes it all. */
@@ -44,12 +42,9 @@ export const preloadAtUtilisation = /* @__PURE__ */ formula('fasteners.preloadAt
     /** Sizes of the thread, from `metricThread`. */
     thread: {
       fields: {
-        /** Pitch. */
-        pitch: { kind: 'length', above: 0 },
-        /** Basic pitch diameter. */
-        pitchDiameter: { kind: 'length', above: 0 },
-        /** Stress area. */
-        stressArea: { kind: 'area', above: 0 },
+        ...PITCH,
+        ...PITCH_DIAMETER,
+        ...STRESS_AREA,
       },
     },
     /** Yield strength of the bolt. */
@@ -86,8 +81,7 @@ export const preloadBand = /* @__PURE__ */ formula('fasteners.preloadBand', {
   inputs: {
     /** Torque on the wrench. */
     torque: { kind: 'torque', above: 0 },
-    /** Sizes of the thread, from `metricThread`. */
-    thread: THREAD_HELIX,
+    ...THREAD,
     /** Lowest friction, in the thread and under the head alike. */
     lowestFriction: { kind: 'ratio', min: 0 },
     /** Highest friction. */

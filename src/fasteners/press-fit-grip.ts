@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { INTERFACE_DIAMETER } from './fit-inputs.js'
 import { GRIPPING_FIT } from './pin-inputs.js'
 
 /**
@@ -70,8 +71,7 @@ export const spinningInsertion = /* @__PURE__ */ formula('fasteners.spinningInse
   inputs: {
     /** Axial force of pressing straight in (`pressFitGrip` with the highest friction). */
     straightForce: { kind: 'force', min: 0 },
-    /** Diameter of the interface. */
-    diameter: { kind: 'length', above: 0 },
+    ...INTERFACE_DIAMETER,
     /** Speed of going in. */
     feed: { kind: 'velocity', above: 0 },
     /** Speed of rotation. */

@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { BOSS_DIAMETER } from './fit-inputs.js'
 import { BOSS_HAS_WALL, PIN_HAS_WALL, PRESSED_PIN } from './pin-inputs.js'
 
 /** Radial compliance factors of boss and pin: each divided by its modulus and summed, they turn pressure into relative interference. */
@@ -85,8 +86,7 @@ export const bossWallStress = /* @__PURE__ */ formula('fasteners.bossWallStress'
     pressure: { kind: 'stress', min: 0 },
     /** Bore diameter. */
     diameter: { kind: 'length', above: 0 },
-    /** Outer diameter of the boss. */
-    bossDiameter: { kind: 'length', above: 0 },
+    ...BOSS_DIAMETER,
     /** Radius at which the stresses are calculated. */
     radius: { kind: 'length', above: 0 },
   },

@@ -1,6 +1,6 @@
 import { formula } from '../formula/index.js'
 import { sizeTable } from './size-table.js'
-import { BOLT_STRENGTHS, THREAD_AREAS } from './thread-inputs.js'
+import { BOLT_CLASS } from './thread-inputs.js'
 
 /**
  * Strengths of a steel or stainless bolt by property class, such as `'8.8'` or `'A2-70'`.
@@ -59,10 +59,7 @@ export const stainlessBreakingTorque = /* @__PURE__ */ sizeTable('fasteners.stai
 /** Strength of a bolt in tension and in shear: proof, yield and breaking load on the stress area, shear through the thread and through the shank. */
 export const boltStrength = /* @__PURE__ */ formula('fasteners.boltStrength', {
   inputs: {
-    /** Sizes of the thread, from `metricThread`. */
-    thread: THREAD_AREAS,
-    /** Strengths of the bolt, from `propertyClass`. */
-    bolt: BOLT_STRENGTHS,
+    ...BOLT_CLASS,
     /** Shear strength of the bolt as a share of its tensile strength. */
     shearRatio: { kind: 'ratio', above: 0, max: 1, default: 0.6 },
   },

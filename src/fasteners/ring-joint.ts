@@ -1,5 +1,6 @@
 import { formula } from '../formula/index.js'
 import { bracketRoot } from '../numeric/index.js'
+import { CLAMP_LOAD_LEFT, FACE_FRICTION, TOUCHING_RING } from './bolt-inputs.js'
 import { frictionFaceTorque } from './friction-drive.js'
 
 /**
@@ -9,14 +10,9 @@ import { frictionFaceTorque } from './friction-drive.js'
  */
 export const ringJoint = /* @__PURE__ */ formula('fasteners.ringJoint', {
   inputs: {
-    /** Clamp load left. */
-    clampLoad: { kind: 'force', min: 0 },
-    /** Outer diameter of the touching ring. */
-    outerDiameter: { kind: 'length', above: 0 },
-    /** Inner diameter of the touching ring. */
-    innerDiameter: { kind: 'length', min: 0 },
-    /** Coefficient of friction: the lowest. */
-    friction: { kind: 'ratio', min: 0 },
+    ...CLAMP_LOAD_LEFT,
+    ...TOUCHING_RING,
+    ...FACE_FRICTION,
     /** Bending moment at the joint. */
     moment: { kind: 'torque', min: 0, default: '0 N m' },
   },
@@ -68,7 +64,7 @@ const LEAST_CONTACT = 1e-3
 /** Tilt and gap of a thin sleeve under a clamp load and a bending moment, closed or gaping. */
 export const sleeveJointTilt = /* @__PURE__ */ formula('fasteners.sleeveJointTilt', {
   inputs: {
-    /** Clamp load left. */
+    /** Clamp load left at that time and temperature. */
     clampLoad: { kind: 'force', above: 0 },
     /** Mean radius of the sleeve. */
     radius: { kind: 'length', above: 0 },

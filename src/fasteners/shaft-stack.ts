@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { CLAMP_LOAD_LEFT, FACE_FRICTION } from './bolt-inputs.js'
 import { frictionFaceTorque } from './friction-drive.js'
 import { ringJoint } from './ring-joint.js'
 
@@ -26,10 +27,8 @@ export const clampedShaft = /* @__PURE__ */ formula('fasteners.clampedShaft', {
         },
       },
     },
-    /** Clamp load left. */
-    clampLoad: { kind: 'force', min: 0 },
-    /** Coefficient of friction of the faces: the lowest. */
-    friction: { kind: 'ratio', min: 0 },
+    ...CLAMP_LOAD_LEFT,
+    ...FACE_FRICTION,
     /** Bending moment at the worst joint. */
     moment: { kind: 'torque', min: 0 },
     /** Torque through the stack. */

@@ -1,4 +1,5 @@
 import { formula, property } from '../formula/index.js'
+import { BOSS_DIAMETER } from './fit-inputs.js'
 import { LETS_SCREW_TURN, WIDER_THAN_HOLE } from './screw-limits.js'
 import { BEARING_RING, THREAD_HELIX } from './thread-inputs.js'
 import { tighteningTorque } from './tightening.js'
@@ -38,8 +39,7 @@ export const threadFormingScrew = /* @__PURE__ */ formula('fasteners.threadFormi
     pilotDiameter: { kind: 'length', above: 0 },
     /** Length of formed thread, without the tapered start. */
     engagement: { kind: 'length', above: 0 },
-    /** Outer diameter of the boss. */
-    bossDiameter: { kind: 'length', above: 0 },
+    ...BOSS_DIAMETER,
     /** Shear strength of the plastic at its temperature and for the duration of the load; across the layers of an upright boss. */
     shearStrength: { kind: 'stress', above: 0 },
     /** Torque that forms the last turn, measured. */

@@ -1,5 +1,5 @@
 import { formula } from '../formula/index.js'
-import { THREAD_PROFILE } from './thread-inputs.js'
+import { PITCH, THREAD_PROFILE } from './thread-inputs.js'
 
 const COS_30 = Math.sqrt(3) / 2
 
@@ -13,8 +13,7 @@ export const threadGeometry = /* @__PURE__ */ formula('fasteners.threadGeometry'
   inputs: {
     /** Nominal (major) diameter. */
     diameter: { kind: 'length', above: 0 },
-    /** Pitch. */
-    pitch: { kind: 'length', above: 0 },
+    ...PITCH,
   },
   output: {
     /** Basic pitch diameter d2. */

@@ -3,54 +3,110 @@
 const DIAMETER = { kind: 'length', above: 0 } as const
 const AREA = { kind: 'area', above: 0 } as const
 
+export const NOMINAL_DIAMETER = {
+  /** Nominal diameter. */
+  diameter: DIAMETER,
+} as const
+
+export const STRESS_AREA = {
+  /** Stress area of the thread. */
+  stressArea: AREA,
+} as const
+
+export const ROOT_AREA = {
+  /** Area on the root diameter. */
+  rootArea: AREA,
+} as const
+
+export const PITCH = {
+  /** Pitch. */
+  pitch: { kind: 'length', above: 0 },
+} as const
+
+/** Helix of a screw. */
+export const SCREW_HELIX = {
+  /** Mean (pitch) diameter of the thread. */
+  meanDiameter: { kind: 'length', above: 0 },
+  /** Lead: advance per turn. */
+  lead: { kind: 'length', above: 0 },
+} as const
+
+export const THREAD_FRICTION = {
+  /** Coefficient of friction in the thread. */
+  threadFriction: { kind: 'ratio', min: 0 },
+} as const
+
+export const PITCH_DIAMETER = {
+  /** Basic pitch diameter. */
+  pitchDiameter: DIAMETER,
+} as const
+
+export const HEAD_FRICTION = {
+  /** Coefficient of friction under the turned head or nut. */
+  headFriction: { kind: 'ratio', min: 0 },
+} as const
+
+export const PREVAILING_TORQUE = {
+  /** Prevailing torque of a lock nut. */
+  prevailingTorque: { kind: 'torque', min: 0, default: '0 N m' },
+} as const
+
+export const MINOR_DIAMETER = {
+  /** Basic minor diameter. */
+  minorDiameter: DIAMETER,
+} as const
+
+/** What a pair of threads may deviate from the basic profile. */
+export const THREAD_TOLERANCES = {
+  /** Allowance of position g: how far below the basic profile the screw starts. */
+  allowance: { kind: 'length', min: 0 },
+  /** Tolerance of the screw's major diameter, grade 6. */
+  screwMajorTolerance: { kind: 'length', min: 0 },
+  /** Tolerance of the screw's pitch diameter, grade 6. */
+  screwPitchTolerance: { kind: 'length', min: 0 },
+  /** Tolerance of the nut's pitch diameter, grade 6. */
+  nutPitchTolerance: { kind: 'length', min: 0 },
+  /** Tolerance of the nut's minor diameter, grade 6. */
+  nutMinorTolerance: { kind: 'length', min: 0 },
+} as const
+
 /** A thread's nominal diameter, pitch and pitch diameter. */
 export const THREAD_HELIX = {
   fields: {
-    /** Nominal diameter. */
-    diameter: DIAMETER,
+    ...NOMINAL_DIAMETER,
     /** Pitch: the lead of a single-start thread. */
     pitch: DIAMETER,
-    /** Basic pitch diameter. */
-    pitchDiameter: DIAMETER,
+    ...PITCH_DIAMETER,
   },
 } as const
 
+/** The thread of a screw. */
+export const THREAD = {
+  /** Sizes of the thread, from `metricThread`. */
+  thread: THREAD_HELIX,
+} as const
+
 /** A thread's nominal diameter and the areas that carry. */
-export const THREAD_AREAS = {
+const THREAD_AREAS = {
   fields: {
-    /** Nominal diameter. */
-    diameter: DIAMETER,
-    /** Stress area. */
-    stressArea: AREA,
-    /** Area on the root diameter. */
-    rootArea: AREA,
+    ...NOMINAL_DIAMETER,
+    ...STRESS_AREA,
+    ...ROOT_AREA,
   },
 } as const
 
 /** A thread's basic diameters and its tolerances of grade 6. */
 export const THREAD_PROFILE = {
   fields: {
-    /** Nominal diameter. */
-    diameter: DIAMETER,
-    /** Basic pitch diameter. */
-    pitchDiameter: DIAMETER,
-    /** Basic minor diameter. */
-    minorDiameter: DIAMETER,
-    /** Allowance of position g: how far below the basic profile the screw starts. */
-    allowance: { kind: 'length', min: 0 },
-    /** Tolerance of the screw's major diameter, grade 6. */
-    screwMajorTolerance: { kind: 'length', min: 0 },
-    /** Tolerance of the screw's pitch diameter, grade 6. */
-    screwPitchTolerance: { kind: 'length', min: 0 },
-    /** Tolerance of the nut's pitch diameter, grade 6. */
-    nutPitchTolerance: { kind: 'length', min: 0 },
-    /** Tolerance of the nut's minor diameter, grade 6. */
-    nutMinorTolerance: { kind: 'length', min: 0 },
+    ...NOMINAL_DIAMETER,
+    ...PITCH_DIAMETER,
+    ...MINOR_DIAMETER,
+    ...THREAD_TOLERANCES,
   },
 } as const
 
 /** A bolt's strengths. */
-export const BOLT_STRENGTHS = {
+const BOLT_STRENGTHS = {
   fields: {
     /** Proof stress. */
     proofStress: { kind: 'stress', above: 0 },
@@ -59,6 +115,14 @@ export const BOLT_STRENGTHS = {
     /** Tensile strength. */
     tensileStrength: { kind: 'stress', above: 0 },
   },
+} as const
+
+/** A bolt by its thread and its property class. */
+export const BOLT_CLASS = {
+  /** Sizes of the thread, from `metricThread`. */
+  thread: THREAD_AREAS,
+  /** Strengths of the bolt, from `propertyClass`. */
+  bolt: BOLT_STRENGTHS,
 } as const
 
 /** The bearing ring under a turned head or nut. */
@@ -71,55 +135,7 @@ export const BEARING_RING = {
 
 /** Friction of a bolt that is turned, and its bearing ring. */
 export const TURNED_BOLT = {
-  /** Coefficient of friction in the thread. */
-  threadFriction: { kind: 'ratio', min: 0 },
-  /** Coefficient of friction under the turned head or nut. */
-  headFriction: { kind: 'ratio', min: 0 },
+  ...THREAD_FRICTION,
+  ...HEAD_FRICTION,
   ...BEARING_RING,
 } as const
-
-/** Places and areas of the bolts of a group. */
-export const BOLT_PATTERN = {
-  list: {
-    fields: {
-      /** Place along x. */
-      x: 'length',
-      /** Place along y. */
-      y: 'length',
-      /** Area; equal numbers for equal bolts. */
-      area: AREA,
-    },
-  },
-} as const
-
-/** Load and stiffness of a joint whose parts creep. */
-export const CREEPING_JOINT = {
-  /** Clamp load at the start. */
-  clampLoad: { kind: 'force', min: 0 },
-  /** Elastic compliance: bolt, washers and metal layers. */
-  elasticCompliance: { kind: 'linearCompliance', min: 0 },
-  /** Compliance at loading of the layers that creep. */
-  creepingCompliance: { kind: 'linearCompliance', above: 0 },
-} as const
-
-/** A nut held from turning by walls. */
-export const HELD_NUT = {
-  /** Torque on the nut. */
-  torque: { kind: 'torque', min: 0 },
-  /** Width of the nut across flats. */
-  acrossFlats: DIAMETER,
-  /** Height of nut held by the walls. */
-  height: DIAMETER,
-  /** Flats that touch: 6 in a pocket, 2 in an open slot. */
-  flats: { kind: 'count', min: 2, max: 6, whole: true },
-  /** Pocket across flats minus nut across flats. */
-  clearance: { kind: 'length', min: 0 },
-  /** Compressive strength of the wall at its temperature. */
-  compressiveStrength: { kind: 'stress', above: 0 },
-} as const
-
-/** Five flats do not centre a nut. */
-export const FLATS_IN_PAIRS = {
-  accepts: 'must be 2, 3, 4 or 6, since five do not centre a nut',
-  holds: ({ flats }: { readonly flats: number }) => flats !== 5,
-}

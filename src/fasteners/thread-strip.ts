@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { MINOR_DIAMETER, NOMINAL_DIAMETER, PITCH, PITCH_DIAMETER, STRESS_AREA, THREAD_TOLERANCES } from './thread-inputs.js'
 
 const TAN_30 = 1 / Math.sqrt(3)
 /** Beyond so many diameters the far turns of a thread in plastic carry next to nothing. */
@@ -21,26 +22,12 @@ export const threadStrip = /* @__PURE__ */ formula('fasteners.threadStrip', {
     /** Sizes of the thread, from `metricThread`. */
     thread: {
       fields: {
-        /** Nominal diameter. */
-        diameter: { kind: 'length', above: 0 },
-        /** Pitch. */
-        pitch: { kind: 'length', above: 0 },
-        /** Basic pitch diameter. */
-        pitchDiameter: { kind: 'length', above: 0 },
-        /** Basic minor diameter. */
-        minorDiameter: { kind: 'length', above: 0 },
-        /** Stress area. */
-        stressArea: { kind: 'area', above: 0 },
-        /** Allowance of the screw. */
-        allowance: { kind: 'length', min: 0 },
-        /** Tolerance of the screw's major diameter. */
-        screwMajorTolerance: { kind: 'length', min: 0 },
-        /** Tolerance of the screw's pitch diameter. */
-        screwPitchTolerance: { kind: 'length', min: 0 },
-        /** Tolerance of the nut's pitch diameter. */
-        nutPitchTolerance: { kind: 'length', min: 0 },
-        /** Tolerance of the nut's minor diameter. */
-        nutMinorTolerance: { kind: 'length', min: 0 },
+        ...NOMINAL_DIAMETER,
+        ...PITCH,
+        ...PITCH_DIAMETER,
+        ...MINOR_DIAMETER,
+        ...STRESS_AREA,
+        ...THREAD_TOLERANCES,
       },
     },
     /** Length over which threads engage. */

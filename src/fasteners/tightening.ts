@@ -1,7 +1,23 @@
 import { formula } from '../formula/index.js'
 import { powerScrew } from './power-screw.js'
 import { LETS_SCREW_TURN, turnsAgainst, WIDER_THAN_HOLE } from './screw-limits.js'
-import { BEARING_RING, THREAD_HELIX, TURNED_BOLT } from './thread-inputs.js'
+import {
+  BEARING_RING,
+  HEAD_FRICTION,
+  NOMINAL_DIAMETER,
+  PITCH,
+  PITCH_DIAMETER,
+  PREVAILING_TORQUE,
+  SCREW_HELIX,
+  THREAD,
+  THREAD_FRICTION,
+  TURNED_BOLT,
+} from './thread-inputs.js'
+
+const PRELOAD = {
+  /** Preload of the bolt. */
+  preload: { kind: 'force', min: 0 },
+} as const
 
 /** A bolt's thread and turned head as a screw with a collar: friction under the head acts at the mean of ring and hole. */
 const asScrew = (
@@ -27,13 +43,10 @@ const asScrew = (
  */
 export const tighteningTorque = /* @__PURE__ */ formula('fasteners.tighteningTorque', {
   inputs: {
-    /** Preload of the bolt. */
-    preload: { kind: 'force', min: 0 },
-    /** Sizes of the thread, from `metricThread`. */
-    thread: THREAD_HELIX,
+    ...PRELOAD,
+    ...THREAD,
     ...TURNED_BOLT,
-    /** Prevailing torque of a lock nut. */
-    prevailingTorque: { kind: 'torque', min: 0, default: '0 N m' },
+    ...PREVAILING_TORQUE,
   },
   output: {
     /** Torque on the wrench. */
@@ -82,16 +95,10 @@ export const tighteningTorque = /* @__PURE__ */ formula('fasteners.tighteningTor
 /** The nut factor of a steel bolt from its friction, with a mean bearing diameter under the head of 1.25 diameters. */
 export const nutFactor = /* @__PURE__ */ formula('fasteners.nutFactor', {
   inputs: {
-    /** Nominal diameter. */
-    diameter: { kind: 'length', above: 0 },
-    /** Mean thread diameter. */
-    meanDiameter: { kind: 'length', above: 0 },
-    /** Lead. */
-    lead: { kind: 'length', above: 0 },
-    /** Coefficient of friction in the thread. */
-    threadFriction: { kind: 'ratio', min: 0 },
-    /** Coefficient of friction under the head. */
-    headFriction: { kind: 'ratio', min: 0 },
+    ...NOMINAL_DIAMETER,
+    ...SCREW_HELIX,
+    ...THREAD_FRICTION,
+    ...HEAD_FRICTION,
   },
   /** Nut factor: torque over preload and diameter. */
   output: 'ratio',
@@ -119,10 +126,8 @@ export const torqueFromNutFactor = /* @__PURE__ */ formula('fasteners.torqueFrom
   inputs: {
     /** Nut factor. */
     nutFactor: { kind: 'ratio', above: 0 },
-    /** Preload of the bolt. */
-    preload: { kind: 'force', min: 0 },
-    /** Nominal diameter. */
-    diameter: { kind: 'length', above: 0 },
+    ...PRELOAD,
+    ...NOMINAL_DIAMETER,
   },
   /** Torque on the wrench. */
   output: 'torque',
@@ -136,14 +141,11 @@ export const looseningTorque = /* @__PURE__ */ formula('fasteners.looseningTorqu
   inputs: {
     /** Preload of the bolt at that moment. */
     preload: { kind: 'force', min: 0 },
-    /** Pitch. */
-    pitch: { kind: 'length', above: 0 },
-    /** Basic pitch diameter. */
-    pitchDiameter: { kind: 'length', above: 0 },
+    ...PITCH,
+    ...PITCH_DIAMETER,
     /** Coefficient of friction in the thread; near zero while the joint slips sideways under vibration. */
     threadFriction: { kind: 'ratio', min: 0 },
-    /** Coefficient of friction under the turned head or nut. */
-    headFriction: { kind: 'ratio', min: 0 },
+    ...HEAD_FRICTION,
     ...BEARING_RING,
     /** Prevailing torque of a lock nut in the loosening direction. */
     prevailingTorque: { kind: 'torque', min: 0, default: '0 N m' },

@@ -1,5 +1,6 @@
 import { formula } from '../formula/index.js'
 import { bearingCocking } from './bearing-cocking.js'
+import { BALL_CIRCLE, BALLS, COCKING_MOMENT, RADIAL_LOAD } from './bearing-inputs.js'
 
 /** Largest force on a ball over the radial load of each ball's even share: point contacts by Hertz, no clearance. */
 const RADIAL = 4.37
@@ -13,16 +14,12 @@ const RADIAL = 4.37
  */
 export const worstBallLoad = /* @__PURE__ */ formula('fasteners.worstBallLoad', {
   inputs: {
-    /** Radial load. */
-    radialLoad: { kind: 'force', min: 0 },
+    ...RADIAL_LOAD,
     /** Axial load. */
     axialLoad: { kind: 'force', min: 0, default: '0 N' },
-    /** Cocking moment (`rodCocking`). */
-    moment: { kind: 'torque', min: 0 },
-    /** Number of balls. */
-    balls: { kind: 'count', min: 3, whole: true },
-    /** Pitch diameter of the balls. */
-    pitchDiameter: { kind: 'length', above: 0 },
+    ...COCKING_MOMENT,
+    ...BALLS,
+    ...BALL_CIRCLE,
     /** Contact angle that the clearance leaves, some 10 to 15 degrees. */
     contactAngle: { kind: 'angle', above: 0, below: '90 deg' },
   },
