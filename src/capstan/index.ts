@@ -9,55 +9,94 @@
  *
  * @module
  */
+
+// Friction on drums
+
+export * from './friction.js'
+export * from './friction-range.js'
+export * from './grooves.js'
+export * from './stiff-cord.js'
+
+// Slip and slack
+
+export { slackTorque, slipTorque } from './holding.js'
+export * from './holding-chance.js'
+export * from './limits.js'
+
+// Stiffness and windup
+
 export { arcCycleLoss, arcRecovery, arcWindup, microSlipLength } from './arc.js'
-export * from './belt-teeth.js'
-export * from './bending.js'
 export type { CordDriveState, LoopCompliance } from './branch.js'
-export * from './charts.js'
-export { type ComparedReductions, type ComparedTerm, compareReductions } from './compare.js'
-export type { ReductionJob } from './compare-job.js'
-export { beltBacklashPrior } from './compare-terms.js'
+export * from './frame.js'
+export * from './history-windup.js'
+export { loadPath } from './load-path.js'
+export type { PathPoint } from './path-point.js'
+export * from './stiffness.js'
+
+// The whole drive
+
+export { type CordDrive, cordDrive } from './drive.js'
+export type { LoadHistory, TravelResult } from './drive-histories.js'
+export type { AtFriction, DriveLimits, LoadedPose, Windup } from './drive-results.js'
+export type { CordDriveSpecification, FrictionRange } from './drive-specification.js'
+export * from './knee-cord.js'
+
+// Travel under load
+
+export { pretensionForTorque, travelLimits } from './travel-limits.js'
+export { type TravelPath, travelPath } from './travel-path.js'
+export type { TravelEnd, TravelPoint } from './travel-point.js'
+export type { AtPose, TravelSurvey } from './travel-survey.js'
+
+// Losses and vibration
+
+export type { CycleLosses, LossCycle, LossTerm } from './drive-losses.js'
+export * from './dynamics.js'
+export * from './losses.js'
+export * from './stick-slip.js'
+
+// Geometry and winding
+
+export * from './geometry.js'
+export * from './travel-range.js'
+export * from './winding.js'
+
+// Pretension
+
+export * from './plucked-span.js'
+export * from './take-up.js'
+
+// Forces on drums and shafts
+
+export * from './cord-pull.js'
+export * from './drum-strength.js'
+export * from './loads.js'
+
+// Cords and their ends
+
+export * from './bending.js'
 export * from './cord.js'
 export * from './cord-creep.js'
 export * from './cord-ends.js'
 export * from './cord-life.js'
-export * from './cord-pull.js'
 export * from './cord-table.js'
-export { type CordDrive, cordDrive } from './drive.js'
-export type { LoadHistory, TravelResult } from './drive-histories.js'
-export type { CycleLosses, LossCycle, LossTerm } from './drive-losses.js'
-export type { AtFriction, DriveLimits, LoadedPose, Windup } from './drive-results.js'
-export type { CordDriveSpecification, FrictionRange } from './drive-specification.js'
-export * from './drum-strength.js'
-export * from './dynamics.js'
-export * from './frame.js'
-export * from './friction.js'
-export * from './friction-range.js'
+export * from './steel-cable.js'
+
+// Gears and belts
+
+export * from './belt-teeth.js'
 export * from './gear-setting.js'
 export * from './gear-teeth.js'
-export * from './geometry.js'
-export * from './grooves.js'
-export * from './history-windup.js'
-export { slackTorque, slipTorque } from './holding.js'
-export * from './holding-chance.js'
-export * from './knee-cord.js'
-export * from './limits.js'
-export { loadPath } from './load-path.js'
-export * from './loads.js'
-export * from './losses.js'
-export type { PathPoint } from './path-point.js'
-export * from './plucked-span.js'
-export { type DriveWish, type ProposedDrive, proposeDrive } from './propose.js'
 export * from './spur-gears.js'
-export * from './steel-cable.js'
-export * from './stick-slip.js'
-export * from './stiff-cord.js'
-export * from './stiffness.js'
-export * from './take-up.js'
 export * from './tooth-belts.js'
-export { pretensionForTorque, travelLimits } from './travel-limits.js'
-export { type TravelPath, travelPath } from './travel-path.js'
-export type { TravelEnd, TravelPoint } from './travel-point.js'
-export * from './travel-range.js'
-export type { AtPose, TravelSurvey } from './travel-survey.js'
-export * from './winding.js'
+
+// Choosing a drive
+
+export { type ComparedReductions, type ComparedTerm, compareReductions } from './compare.js'
+export type { ReductionJob } from './compare-job.js'
+export { beltBacklashPrior } from './compare-terms.js'
+export { type DriveWish, type ProposedDrive, proposeDrive } from './propose.js'
+
+// Charts
+
+export * from './charts.js'

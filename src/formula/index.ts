@@ -4,6 +4,9 @@
  *
  * @module
  */
+
+// Formulas and their records
+
 export type {
   Arg,
   Curve,
@@ -23,8 +26,29 @@ export type {
 } from './definition.js'
 export { bare, type Evaluator, type Recorder, recorder, type Step, stepOf } from './evaluate.js'
 export { type AnyFormula, brokenStatements, type CallOptions, type Formula, formula, NoResultError, ValidityError } from './formula.js'
-export { isRecord, onlyKeys, requireKeys } from './known-keys.js'
 export { notesOf } from './notes.js'
+export { inputsInWords, outputsInWords } from './words.js'
+
+// Reading inputs
+
+export { isRecord, onlyKeys, requireKeys } from './known-keys.js'
+export { reader, readInputs, recordReader } from './reader.js'
+
+// Sources of values
+
+export {
+  EVIDENCE_LEVELS,
+  type EvidenceLevel,
+  isPrior,
+  isProperty,
+  Property,
+  type PropertyRecord,
+  property,
+  type Source,
+} from './provenance.js'
+
+// Proposals
+
 export {
   atLeast,
   atMost,
@@ -38,15 +62,3 @@ export {
   type Refusal,
   type Relaxable,
 } from './proposal.js'
-export {
-  EVIDENCE_LEVELS,
-  type EvidenceLevel,
-  isPrior,
-  isProperty,
-  Property,
-  type PropertyRecord,
-  property,
-  type Source,
-} from './provenance.js'
-export { reader, readInputs, recordReader } from './reader.js'
-export { inputsInWords, outputsInWords } from './words.js'

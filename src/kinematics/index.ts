@@ -18,6 +18,101 @@
  * @module
  */
 
+// Where the foot is
+
+export * from './leg.js'
+export type { LegBranch } from './leg-branches.js'
+export * from './leg-geometry-kernel.js'
+export type { GivenAngles, GivenPoint } from './leg-inputs.js'
+export * from './leg-kernel.js'
+export { type LimitsSi, withinTurns } from './leg-limits.js'
+export * from './leg-reach.js'
+export type { AtSingularity, Singularity } from './leg-singularity.js'
+export { LEG_JOINTS, type LegJoint, type ThreeJointLegSpecification } from './leg-specification.js'
+export type { PerJoint, Vector3 } from './vectors.js'
+
+// Reach and what the foot can do
+
+export * from './leg-capability.js'
+export * from './manipulability.js'
+export * from './workspace.js'
+export * from './workspace-section.js'
+
+// Torque, masses and dynamics
+
+export type { EffectiveMass } from './effective-mass.js'
+export * from './foot-forces.js'
+export { LegDynamics, legDynamics } from './leg-dynamics.js'
+export * from './leg-dynamics-kernel.js'
+export type { LegMasses } from './leg-masses.js'
+export * from './leg-torque-kernel.js'
+export * from './two-link.js'
+
+// How hip and knee are driven
+
+export * from './coupling.js'
+export { CouplingKernel } from './coupling-kernel.js'
+export type { DriveTrainSpecification } from './drive-train.js'
+export * from './four-bar.js'
+export { crankFromRockerInto, rockerFromCrankInto } from './four-bar-angles.js'
+export { fourBarDeadPoint, fourBarKneePose } from './four-bar-knee-pose.js'
+export { fourBarDriveRatio } from './four-bar-rates.js'
+export type { FourBarSi, FourBarSpecification } from './four-bar-specification.js'
+export * from './knee-drive.js'
+export * from './knee-drive-inertia.js'
+export * from './reduction.js'
+export * from './rod-force.js'
+export * from './sideways-hip.js'
+export * from './spring-across-joint.js'
+
+// Foot paths and gaits
+
+export * from './foot-path.js'
+export { FootPathKernel } from './foot-path-kernel.js'
+export * from './gait.js'
+export { FOUR_LEGS, GAITS } from './gait-phases.js'
+export type * from './gait-result.js'
+export * from './joint-move.js'
+export * from './stride-timing.js'
+export { LIFT_SHAPES, type LiftShape, matchedSwingPeaks, restToRestPeaks, SWING_SHAPES, type SwingShape } from './swing.js'
+
+// Demand over a stride
+
+export type { Demand, MotorDemand } from './motor-demand.js'
+export * from './stride-demand.js'
+export type { GroundReactionSi, ParallelTorqueSi, StrideFailure } from './stride-follower.js'
+export type { StrideParts } from './stride-inputs.js'
+export type { StrideSamples } from './stride-samples.js'
+export * from './stride-table.js'
+
+// Standing, walking and landing
+
+export * from './damped-landing.js'
+export * from './floating-robot.js'
+export type { FloatingRobotSpecification } from './floating-robot-masses.js'
+export * from './jump-landing.js'
+export * from './lateral-force.js'
+export * from './rotor-blow.js'
+export * from './stability.js'
+export * from './stance-force.js'
+export * from './standing-feet.js'
+export * from './walking-shares.js'
+
+// Error and stiffness of the foot
+
+export * from './foot-error.js'
+export * from './foot-stiffness.js'
+export * from './toes.js'
+
+// Encoders
+
+export * from './encoder.js'
+export * from './encoder-effects.js'
+export * from './magnet-error.js'
+export * from './shaft-magnet.js'
+
+// Serial chains
+
 export * from './chain.js'
 export type { DenavitHartenbergChain, ScrewChain } from './chain-build.js'
 export * from './chain-geometry-kernel.js'
@@ -25,70 +120,7 @@ export * from './chain-inverse.js'
 export * from './chain-inverse-request.js'
 export * from './chain-kernel.js'
 export type { GivenJointValues, InverseAnswer, InverseTarget, JointEffort, JointValue, Pose, ToolPush } from './chain-values.js'
+
+// Charts
+
 export * from './charts.js'
-export * from './coupling.js'
-export { CouplingKernel } from './coupling-kernel.js'
-export * from './damped-landing.js'
-export type { DriveTrainSpecification } from './drive-train.js'
-export type { EffectiveMass } from './effective-mass.js'
-export * from './encoder.js'
-export * from './encoder-effects.js'
-export * from './floating-robot.js'
-export type { FloatingRobotSpecification } from './floating-robot-masses.js'
-export * from './foot-error.js'
-export * from './foot-forces.js'
-export * from './foot-path.js'
-export { FootPathKernel } from './foot-path-kernel.js'
-export * from './foot-stiffness.js'
-export * from './four-bar.js'
-export { crankFromRockerInto, rockerFromCrankInto } from './four-bar-angles.js'
-export { fourBarDeadPoint, fourBarKneePose } from './four-bar-knee-pose.js'
-export { fourBarDriveRatio } from './four-bar-rates.js'
-export type { FourBarSi, FourBarSpecification } from './four-bar-specification.js'
-export * from './gait.js'
-export { FOUR_LEGS, GAITS } from './gait-phases.js'
-export type * from './gait-result.js'
-export * from './joint-move.js'
-export * from './jump-landing.js'
-export * from './knee-drive.js'
-export * from './knee-drive-inertia.js'
-export * from './lateral-force.js'
-export * from './leg.js'
-export type { LegBranch } from './leg-branches.js'
-export * from './leg-capability.js'
-export { LegDynamics, legDynamics } from './leg-dynamics.js'
-export * from './leg-dynamics-kernel.js'
-export * from './leg-geometry-kernel.js'
-export type { GivenAngles, GivenPoint } from './leg-inputs.js'
-export * from './leg-kernel.js'
-export { type LimitsSi, withinTurns } from './leg-limits.js'
-export type { LegMasses } from './leg-masses.js'
-export * from './leg-reach.js'
-export type { AtSingularity, Singularity } from './leg-singularity.js'
-export { LEG_JOINTS, type LegJoint, type ThreeJointLegSpecification } from './leg-specification.js'
-export * from './leg-torque-kernel.js'
-export * from './magnet-error.js'
-export * from './manipulability.js'
-export type { Demand, MotorDemand } from './motor-demand.js'
-export * from './reduction.js'
-export * from './rod-force.js'
-export * from './rotor-blow.js'
-export * from './shaft-magnet.js'
-export * from './sideways-hip.js'
-export * from './spring-across-joint.js'
-export * from './stability.js'
-export * from './stance-force.js'
-export * from './standing-feet.js'
-export * from './stride-demand.js'
-export type { GroundReactionSi, ParallelTorqueSi, StrideFailure } from './stride-follower.js'
-export type { StrideParts } from './stride-inputs.js'
-export type { StrideSamples } from './stride-samples.js'
-export * from './stride-table.js'
-export * from './stride-timing.js'
-export { LIFT_SHAPES, type LiftShape, matchedSwingPeaks, restToRestPeaks, SWING_SHAPES, type SwingShape } from './swing.js'
-export * from './toes.js'
-export * from './two-link.js'
-export type { PerJoint, Vector3 } from './vectors.js'
-export * from './walking-shares.js'
-export * from './workspace.js'
-export * from './workspace-section.js'

@@ -7,16 +7,37 @@
  *
  * @module
  */
-export * from './bending.js'
-export * from './column-buckling.js'
-export * from './combined-stress.js'
-export * from './extension-springs.js'
-export { helicalSpringRate, helicalSpringShear, springMass, springSurge } from './helical-springs.js'
-export * from './load-share.js'
+
+// Sections
+
 export * from './sections.js'
+
+// Bending and combined stress
+
+export * from './bending.js'
+export * from './combined-stress.js'
+export * from './shear-coefficient.js'
+
+// Torsion
+
+export * from './torsion.js'
+
+// Buckling
+
+export * from './column-buckling.js'
+export * from './wall-buckling.js'
+
+// Shafts in two bearings
+
 export * from './shaft-bearings.js'
 export * from './shaft-overhang.js'
-export * from './shear-coefficient.js'
-export * from './torsion.js'
+
+// Springs
+
+export * from './extension-springs.js'
+export { helicalSpringRate, helicalSpringShear, springMass, springSurge } from './helical-springs.js'
 export * from './torsion-springs.js'
-export * from './wall-buckling.js'
+
+// Load on a slope
+
+export * from './load-share.js'

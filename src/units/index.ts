@@ -6,7 +6,16 @@
  *
  * @module
  */
-export { InputError, type Issue, issue, refuse, show } from './errors.js'
+
+// Quantities
+
+export { quantity, quantityFromJSON, read } from './given-quantity.js'
+export type { Note } from './notes.js'
+export { bandText, significant } from './printed.js'
+export { ascending, type In, largest, Quantity, type QuantityJSON, smallest } from './quantity.js'
+
+// Unit functions
+
 export {
   A,
   count,
@@ -66,12 +75,15 @@ export {
   WpmK,
   years,
 } from './functions.js'
-export { quantity, quantityFromJSON, read } from './given-quantity.js'
+
+// Kinds and their units
+
 export { type Kind, type KindRow, kindNames, kindRow, siUnit, type UnitOf, unitNames, unitOf } from './kinds.js'
+
+// Reading text and reporting errors
+
+export { InputError, type Issue, issue, refuse, show } from './errors.js'
 export { nearName, nearNames } from './near.js'
-export type { Note } from './notes.js'
-export { bandText, significant } from './printed.js'
-export { ascending, type In, largest, Quantity, type QuantityJSON, smallest } from './quantity.js'
 export {
   accepted,
   didYouMean,
