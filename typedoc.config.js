@@ -4,7 +4,24 @@ import folders from './folders.json' with { type: 'json' }
 const { core, modules, tools } = folders
 
 /** Chapters in the order of learning; others follow. */
-const first = 'command-line units capstan kinematics materials fasteners structures thermal leg study other-tools notebooks'.split(' ')
+const first = [
+  'command-line',
+  'units',
+  'leg',
+  'wish',
+  'drawings',
+  'test-stand',
+  'stand-coverage',
+  'capstan',
+  'kinematics',
+  'materials',
+  'fasteners',
+  'structures',
+  'thermal',
+  'study',
+  'other-tools',
+  'notebooks',
+]
 const last = ['material-values', 'glossary', 'cautions']
 const chapters = readdirSync('docs/guide').flatMap((file) => (file.endsWith('.md') ? [file.slice(0, -'.md'.length)] : []))
 const inOrder = [...first, ...chapters.filter((name) => !first.includes(name) && !last.includes(name)), ...last]
@@ -19,9 +36,15 @@ export default {
   projectDocuments: [...inOrder.map((name) => `docs/guide/${name}.md`), 'docs/validation.md'],
   searchInComments: true,
   searchInDocuments: true,
-  plugin: ['./scripts/typedoc-formulas.ts', './scripts/typedoc-imports.ts', './scripts/typedoc-related.ts'],
+  plugin: [
+    './scripts/typedoc-formulas.ts',
+    './scripts/typedoc-imports.ts',
+    './scripts/typedoc-related.ts',
+    './scripts/typedoc-subjects.ts',
+  ],
   sort: ['source-order'],
   groupOrder: ['Formulas', 'Functions', 'Variables', 'Classes', '*'],
+  navigation: { includeCategories: true },
   excludeInternal: true,
   excludePrivate: true,
   validation: { notExported: false, invalidLink: true, notDocumented: true },
