@@ -273,11 +273,10 @@ describe('documents that contradict themselves', () => {
     ).toThrow(/through.end is missing|through.end .*is needed/)
   })
 
-  test('a motor or gearbox that carries the pulley itself is named as not calculated', () => {
-    const direct = withFields(beltRevised, {
-      'joints.knee.drive': { kind: 'direct', radialLoad: '500 N', tiltingMoment: '5 N m' },
-    })
-    expect(() => assess(direct)).toThrow(/joints.knee.drive.kind .*is not calculated yet/)
+  test('a motor or gearbox that carries the pulley itself needs the numbers of its bearings', () => {
+    expect(() => withFields(beltRevised, { 'joints.knee.drive': { kind: 'direct', radialLoad: '500 N' } })).toThrow(
+      /knee.drive.tiltingMoment .*needed because the output of the drive carries what joints.knee.through has on the hip axis/,
+    )
   })
 })
 

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs'
-import { describeLeg } from '../../src/leg/index.js'
+import { describeLeg, withFields } from '../../src/leg/index.js'
 
 const text = (name: string) => readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8')
 
@@ -24,3 +24,37 @@ export const cordText = text('heath-leg-revised')
   .replace(/ {4}through:\n(?: {6}.*\n)+/, CORD)
   .replace(/ {2}rodPin:.*\n/, '')
 export const cordKnee = describeLeg(cordText)
+
+const BOX = {
+  kind: 'gearbox',
+  ratio: 9,
+  efficiency: 0.92,
+  backlash: '0.15 deg',
+  stiffness: '4 kN m/rad',
+  ratedTorque: '30 N m',
+  peakTorque: '75 N m',
+  highestSpeed: '4000 rpm',
+  inertia: '8 kg mm^2',
+  mass: '0.45 kg',
+  radialLoad: '4 kN',
+  tiltingMoment: '90 N m',
+  overhang: '16 mm',
+} as const
+/** The shingle carrier whose gearbox turns the pulley on the hip axis itself. */
+export const beltOnGearbox = withFields(beltRevised, { 'joints.knee.drive': BOX })
+/** The heath carrier whose gearbox turns the crank of the rod itself. */
+export const rodOnGearbox = withFields(describeLeg(text('heath-leg-revised')), {
+  'joints.knee.drive': {
+    ...BOX,
+    ratio: 6,
+    turns: 'against',
+    ratedTorque: '14 N m',
+    peakTorque: '30 N m',
+    radialLoad: '1.2 kN',
+    tiltingMoment: '25 N m',
+  },
+})
+/** The same with its crossed cord on a drum that the rotor turns itself. */
+export const cordOnRotor = withFields(cordKnee, {
+  'joints.knee.drive': { kind: 'direct', radialLoad: '1.5 kN', tiltingMoment: '30 N m', overhang: '12 mm' },
+})

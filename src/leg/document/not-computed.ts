@@ -35,12 +35,6 @@ function joints({ joints: { sidewaysHip, hip, knee }, plates }: LegData, report:
     if (joint.controllerOn !== 'air') report(`joints.${name}.controllerOn`, joint.controllerOn, 'a controller must hang in free air')
   }
   const { through } = knee
-  if (through !== undefined && (knee.drive.kind === 'direct' || knee.drive.kind === 'gearbox'))
-    report(
-      'joints.knee.drive.kind',
-      knee.drive.kind,
-      'a knee that is driven through the hip has a drum, a pulley or a wheel on the hip axis',
-    )
   if (through !== undefined && knee.spring !== undefined)
     report('joints.knee.spring', knee.spring.kind, 'a knee that is driven from the hip axis must have none')
   if (through?.kind === 'rod' && through.pin === undefined)

@@ -48,7 +48,14 @@ function drumTravel(data: PartlyLeg, name: JointName): number | undefined {
   return hip === undefined ? undefined : own * pulleyRatio(data) + hip
 }
 
-/** Where the rotor carries the leg, the bearings of its output must be known. */
+/** What may carry a joint, or the drum on the hip axis of a knee. */
+interface Carried {
+  readonly pin?: string
+  readonly shaft?: string
+  readonly through?: { readonly pivots?: { readonly drum?: object } }
+}
+
+/** Where the rotor carries the leg, or what drives the knee on the hip axis, the bearings of its output must be known. */
 function outputRules(
   path: string,
   joint: object,
@@ -56,15 +63,15 @@ function outputRules(
   report: Report,
 ): void {
   // The sideways hip turns in bearings of its own, which are needed there.
-  const { pin, shaft } = joint as { readonly pin?: string; readonly shaft?: string }
-  if (pin !== undefined || shaft !== undefined || path === 'joints.sidewaysHip') return
+  if (path === 'joints.sidewaysHip') return
+  const { pin, shaft, through } = joint as Carried
+  if (through === undefined ? pin !== undefined || shaft !== undefined : through.pivots?.drum !== undefined) return
+  const why =
+    through !== undefined
+      ? `the output of the drive carries what ${path}.through has on the hip axis`
+      : `${path} has neither pin nor shaft: the output of the drive carries the leg`
   for (const needed of ['radialLoad', 'tiltingMoment'] as const)
-    if (drive[needed] === undefined)
-      report(
-        `${path}.drive.${needed}`,
-        undefined,
-        `is needed because ${path} has neither pin nor shaft: the output of the drive carries the leg`,
-      )
+    if (drive[needed] === undefined) report(`${path}.drive.${needed}`, undefined, `is needed because ${why}`)
 }
 
 /** A pair of gears reduces. */

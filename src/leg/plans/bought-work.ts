@@ -2,6 +2,7 @@ import { Quantity, significant } from '../../units/index.js'
 import type { LegModel } from '../leg-model.js'
 import type { LegNumbers } from '../leg-numbers.js'
 import { type DrivenJoint, driveOf, jointOf, jointWords, motorOf } from '../numbers.js'
+import { carrierOf } from '../parts/transmission/output-bearing/fields.js'
 import { angle, force, inMillimetres, length, torque } from './bench.js'
 import type { DriveSize, DriveWork } from './drive-work-plan.js'
 import type { Trouble } from './workshop-checks.js'
@@ -9,44 +10,61 @@ import type { Trouble } from './workshop-checks.js'
 /** A pin or shaft beside the output must be in line with it within this, m: common practice of coupled bearings in printed frames. */
 const IN_LINE = 5e-5
 
-/** Whether pin, shaft or bearings of the joint carry the leg besides the output of its drive. */
-function carrierOf(x: LegNumbers, joint: DrivenJoint): string | undefined {
-  const { pin, shaft } = jointOf(x, joint)
-  return pin !== undefined ? 'pin' : shaft !== undefined ? 'shaft' : joint === 'sidewaysHip' ? 'pair of bearings' : undefined
+/** What the output turns on the hip axis, of a knee that is driven from there; absent where it turns its joint. */
+function onHipAxis({ joints: { knee } }: LegNumbers, joint: DrivenJoint): 'crank' | 'pulley' | 'drum' | undefined {
+  if (joint !== 'knee' || knee.through === undefined) return undefined
+  return { rod: 'crank', belt: 'pulley', cord: 'drum' }[knee.through.kind] as 'crank' | 'pulley' | 'drum'
 }
 
-/** What carries the leg: the bearings of the output, or a pin or shaft next to them. */
+/** What carries the leg, or the drum on the hip axis: the bearings of the output, or others next to them. */
 function carrying(x: LegNumbers, joint: DrivenJoint, kind: 'direct' | 'gearbox') {
   const { radialLoad, tiltingMoment, overhang } = driveOf(x, joint, kind)
-  const carrier = carrierOf(x, joint)
+  const turned = onHipAxis(x, joint)
+  // 'pin carries the joint': its first words name what must be in line.
+  const carrier = carrierOf(x, joint)?.replace(/ carries .*/, '')
   const where = jointWords(joint)
+  const what = turned === undefined ? 'leg' : `${turned} on the hip axis`
   const sizes: DriveSize[] = [
-    { what: 'plane of the leg beside the output bearings, at most', value: String(length(overhang)) },
+    { what: `plane of the ${what} beside the output bearings, at most`, value: String(length(overhang)) },
     ...(radialLoad === undefined ? [] : [{ what: 'force that the output bearings carry', value: String(force(radialLoad)) }]),
     ...(tiltingMoment === undefined ? [] : [{ what: 'tilting moment that they carry', value: String(torque(tiltingMoment)) }]),
     {
-      what: 'the leg is carried by',
+      what: `the ${what} is carried by`,
       value: carrier === undefined ? 'the bearings of the output alone' : `a ${carrier} besides the output`,
     },
   ]
+  const part = turned === undefined ? `link of the ${where}` : what
+  const alone = `Bolt the ${part} on the face of the output, its middle plane no farther than ${length(overhang)} from the output bearings: more tilts them. Centre it on the register of the face, not on its screws, and use thread lock.`
+  const free =
+    turned === undefined
+      ? ''
+      : ` It must not touch the shaft or pin of the hip, which turns apart from it. Its axis and that of the hip are one within ${inMillimetres(IN_LINE)}.`
   const step =
     carrier === undefined
-      ? `Bolt the link of the ${where} on the face of the output, its middle plane no farther than ${length(overhang)} from the output bearings: more tilts them. Centre it on the register of the face, not on its screws, and use thread lock.`
-      : `Line the ${carrier} of the ${where} up with the output: both share one axis within ${inMillimetres(IN_LINE)}. Bolt the link on the output loosely, put the ${carrier} in, turn through the whole travel, and tighten the link last. Two axes out of line bend the shaft in every turn, and cost current.`
-  return { sizes, step, where }
+      ? alone + free
+      : `Line the ${carrier} of the ${turned === undefined ? where : what} up with the output: both share one axis within ${inMillimetres(IN_LINE)}. Bolt the ${turned ?? 'link'} on the output loosely, put the ${carrier} in, turn through the whole travel, and tighten the ${turned ?? 'link'} last. Two axes out of line bend the shaft in every turn, and cost current.`
+  return { sizes, step, where, part, turned: turned ?? 'link' }
+}
+
+/** Lever on which the play of a drum on the hip axis is read, m. */
+const LEVER = 0.1
+/** What is moved to feel the play of the output, and where it is read. */
+const playAt = (x: LegNumbers, joint: DrivenJoint, part: string) => {
+  if (onHipAxis(x, joint) !== undefined) return { arm: LEVER, moved: `the ${part}, before what runs to the knee is laid on it,` }
+  return { arm: joint === 'knee' ? x.links.lower.length : x.links.upper.length, moved: 'the link' }
 }
 
 const runOut = (where: string): Trouble => ({
   reading: `${where}: the current of the slowly turning joint swings by more than a fifth over its travel`,
-  means: 'the axes of the output and of what carries the link are not in line, or the link rubs',
-  cure: 'loosen the link, turn through the travel, tighten it again; shim the seat if it comes back',
+  means: 'the axes of the output and of what carries its load are not in line, or what it turns rubs',
+  cure: 'loosen what it turns, turn through the travel, tighten it again; shim the seat if it comes back',
 })
 
 /** A bought gearbox: what to order, how to couple and line it up, and what to check by hand. @internal */
 export function gearboxWork({ x }: LegModel, joint: DrivenJoint): DriveWork {
   const box = driveOf(x, joint, 'gearbox')
-  const { sizes, step, where } = carrying(x, joint, 'gearbox')
-  const arm = joint === 'knee' ? x.links.lower.length : x.links.upper.length
+  const { sizes, step, where, part } = carrying(x, joint, 'gearbox')
+  const { arm, moved } = playAt(x, joint, part)
   const turns = box.turns === 'with' ? 'the same way as' : 'against'
   const value = (x: number) => significant(x, 4)
   return {
@@ -79,7 +97,7 @@ export function gearboxWork({ x }: LegModel, joint: DrivenJoint): DriveWork {
     ],
     steps: [
       step,
-      `Hold the rotor of the ${where} and move the link: ${inMillimetres(box.backlash * arm)} at ${length(arm)} from the axis is the play of the sheet. Write it down for the test stand.`,
+      `Hold the rotor of the ${where} and move ${moved} to and fro: ${inMillimetres(box.backlash * arm)} at ${length(arm)} from the axis is the play of the sheet. Write it down for the test stand.`,
     ],
     followUps: [
       {
@@ -102,7 +120,7 @@ export function gearboxWork({ x }: LegModel, joint: DrivenJoint): DriveWork {
 
 /** A direct drive: how the link goes on the rotor and what carries it. @internal */
 export function directWork({ x }: LegModel, joint: DrivenJoint): DriveWork {
-  const { sizes, step, where } = carrying(x, joint, 'direct')
+  const { sizes, step, where, part, turned } = carrying(x, joint, 'direct')
   const motor = motorOf(x, joint)
   const name = jointOf(x, joint).motor
   return {
@@ -110,7 +128,7 @@ export function directWork({ x }: LegModel, joint: DrivenJoint): DriveWork {
     kind: 'direct',
     sizes: [
       { what: 'motor', value: `${name}: can of ${length(motor.canDiameter)} by ${length(motor.canLength)}` },
-      { what: 'turns of the motor for one of the joint', value: '1: the link turns with the rotor' },
+      { what: `turns of the motor for one of the ${turned === 'link' ? 'joint' : turned}`, value: `1: the ${turned} turns with the rotor` },
       ...sizes,
     ],
     parts: [
@@ -118,7 +136,7 @@ export function directWork({ x }: LegModel, joint: DrivenJoint): DriveWork {
         item: 'screws of the rotor',
         size: 'thread and circle of its sheet, no longer than its threads are deep',
         quantity: '1 set',
-        remark: `${where}: link on the rotor of the motor ${name}, with thread lock`,
+        remark: `${where}: ${turned} on the rotor of the motor ${name}, with thread lock`,
       },
     ],
     before: [
@@ -126,20 +144,20 @@ export function directWork({ x }: LegModel, joint: DrivenJoint): DriveWork {
     ],
     steps: [
       step,
-      `Fix the magnet of the ${where} in the middle of the rotor's shaft and its sensor opposite: this encoder reads the joint itself, and no reduction divides its error. The table of the control sheet says what a tenth of a millimetre costs.`,
-      `Route the phase wires of the ${where} so that no loop is caught by the turning link: the joint can turn on when the controller lets go.`,
+      `Fix the magnet of the ${where} in the middle of the rotor's shaft and its sensor opposite: this encoder reads ${turned === 'link' ? 'the joint' : `the ${part}`} itself, and no reduction divides its error. The table of the control sheet says what a tenth of a millimetre costs.`,
+      `Route the phase wires of the ${where} so that no loop is caught by what turns: the joint can turn on when the controller lets go.`,
     ],
     followUps: [
       {
         when: 'after a week',
         what: `screws of the rotor, ${where}`,
-        expect: 'none turns at its torque; marks of a pen across head and link still in line',
+        expect: `none turns at its torque; marks of a pen across head and ${turned} still in line`,
       },
     ],
     troubles: [
       runOut(where),
       {
-        reading: `${where}: the link rocks on the rotor`,
+        reading: `${where}: the ${turned} rocks on the rotor`,
         means: 'loose screws of the rotor, or worn bearings of the motor',
         cure: 'tighten; if it still rocks, push and pull the rotor alone: a motor with play in its bearings is replaced',
       },

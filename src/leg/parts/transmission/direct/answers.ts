@@ -1,5 +1,4 @@
-import { pinLoad } from '../../motion/values.js'
-import { carrier } from '../output-bearing/fields.js'
+import { carriedForce } from '../output-bearing/values.js'
 import type { Transmission } from '../questions.js'
 import { one } from './fields.js'
 
@@ -14,7 +13,7 @@ export const directTransmission: Transmission = {
   shaftForce: () => 0,
   alongAxes: () => undefined,
   alongAtRest: () => undefined,
-  motorForce: (use) => (use(carrier) === undefined ? use(pinLoad) : 0),
+  motorForce: (use) => use(carriedForce),
   stiffnessAtRest: () => undefined,
   stiffness: () => undefined,
   blowTorque: () => undefined,

@@ -1,6 +1,6 @@
 import { line } from '../../../run/index.js'
-import { driveLoad, pinLoad } from '../../motion/values.js'
-import { carrier } from '../output-bearing/fields.js'
+import { driveLoad } from '../../motion/values.js'
+import { carriedForce } from '../output-bearing/values.js'
 import type { Transmission } from '../questions.js'
 import * as box from './fields.js'
 
@@ -24,7 +24,7 @@ export const gearboxTransmission: Transmission = {
   shaftForce: () => 0,
   alongAxes: () => undefined,
   alongAtRest: () => undefined,
-  motorForce: (use) => (use(carrier) === undefined ? use(pinLoad) : 0),
+  motorForce: (use) => use(carriedForce),
   stiffnessAtRest: (use) => use(box.stiffness),
   stiffness: (use) => use(box.stiffness),
   blowTorque: (use) => use(box.peakTorque),

@@ -23,8 +23,19 @@ export const tiltingMoment = field(
   'torque',
   (x, { joint }) => drive(x, joint).tiltingMoment ?? Number.NaN,
 )
-/** What carries the joint besides those bearings; absent where they carry it alone. */
-export const carrier = word('outputBearing.carrier', ['joint'], (x, { joint }) => {
+/**
+ * What carries the joint besides those bearings, or the drum on the hip axis of a knee that is driven from there, as a clause; absent where they carry it
+ * alone.
+ */
+export const carrier = word('outputBearing.carrier', ['joint'], (x, { joint }) => carrierOf(x, joint))
+
+/** The same of a leg. */
+export function carrierOf(x: LegNumbers, joint: string): string | undefined {
+  const { through } = x.joints.knee
+  if (joint === 'knee' && through !== undefined)
+    return through.kind === 'rod' && through.pivots?.drum !== undefined ? 'ball bearing carries its drum' : undefined
   const { pin, shaft, bearings } = { pin: undefined, shaft: undefined, bearings: undefined, ...x.joints[joint as DrivenJoint] }
-  return pin !== undefined ? 'pin' : shaft !== undefined ? 'shaft' : bearings !== undefined ? 'pair of bearings' : undefined
-})
+  if (pin !== undefined) return 'pin carries the joint'
+  if (shaft !== undefined) return 'shaft carries the joint'
+  return bearings !== undefined ? 'pair of bearings carries the joint' : undefined
+}

@@ -1,0 +1,53 @@
+import { line, type Of, type Use, value } from '../../../run/index.js'
+import { thrust } from '../../hip-shaft/loads.js'
+import * as links from '../../links/fields.js'
+import { stride } from '../../motion/values.js'
+import { pinForce } from '../../pins-and-bosses/loads.js'
+import { shaftForce } from '../questions.js'
+import { isThroughHip, stageIn } from '../through-hip/stage.js'
+import * as output from './fields.js'
+
+const reachOf = line('length of both links', { upper: 'length', lower: 'length' }, 'length', 'upper + lower', (x) => x.upper + x.lower)
+const tilting = line(
+  'moment that tilts the output of a drive',
+  { force: 'force', overhang: 'length', thrust: 'force', reach: 'length' },
+  'torque',
+  'force · overhang + thrust · reach',
+  (x) => x.force * x.overhang + x.thrust * x.reach,
+)
+const byDrum = line(
+  'moment of the drum on the hip axis about the bearings of its drive',
+  { force: 'force', overhang: 'length' },
+  'torque',
+  'force · overhang',
+  (x) => x.force * x.overhang,
+)
+const ofRod = line('larger force of the rod on its crank', { pull: 'force', push: 'force' }, 'force', 'max(pull, push)', (x) =>
+  Math.max(x.pull, x.push),
+)
+
+/** Whether the output turns the drum or crank on the hip axis of a knee that is driven from there, instead of its joint. */
+const turnsDrum = (use: Use<'joint'>, joint: Of<'joint'>): boolean => use.nameOf('joint', joint) === 'knee' && isThroughHip(use)
+
+/** Longest distance of the foot from the joint. */
+const reach = value('outputBearing.reach', ['joint'], (use, at) => {
+  const [upper, lower] = use.all('link').map((link: Of<'link'>) => use.at(links.length, { link })) as [number, number]
+  return use.nameOf('joint', at.joint) === 'knee' ? lower : use.run(reachOf, { upper, lower })
+})
+/** Force across the axis of the output: that of the pin of its joint; of belt, cord or rod on the drum on the hip axis that it turns. */
+export const force = value('outputBearing.force', ['joint', 'event', 'air', 'age'], (use, at) => {
+  if (!turnsDrum(use, at.joint)) return use(pinForce)
+  const stage = stageIn(use)
+  if (stage !== undefined) return use.at(shaftForce, { joint: stage })
+  const { rodPull: pull, rodPush: push } = use(stride)
+  return use.run(ofRod, { pull, push })
+})
+/** The same where the bearings of the output carry it alone; otherwise 0. */
+export const carriedForce = value('outputBearing.carriedForce', ['joint', 'event', 'air', 'age'], (use) =>
+  use(output.carrier) === undefined ? use(force) : 0,
+)
+/** The load beside the bearings, and what leans sideways at the foot, which a drum on the hip axis does not feel. */
+export const tilt = value('outputBearing.tilt', ['joint', 'event', 'air', 'age'], (use, at) => {
+  const load = { force: use(force), overhang: use(output.overhang) }
+  return turnsDrum(use, at.joint) ? use.run(byDrum, load) : use.run(tilting, { ...load, thrust: use(thrust), reach: use(reach) })
+})
