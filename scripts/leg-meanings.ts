@@ -1,10 +1,11 @@
 // Writes src/leg/document/meanings.json: what each field of the leg's document means, taken from the doc comments of the fields,
-// and the names that an editor completes.
+// the names that an editor completes, and the summaries of functions that the command line lists.
 // `npm run meanings` writes it; with `--check` it only fails where the file is stale.
 import { readFileSync, writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import ts from 'typescript'
 import { editorNames } from './editor/names.js'
+import { summaries } from './summaries.js'
 
 const root = fileURLToPath(new URL('../', import.meta.url))
 const FIELDS = `${root}src/leg/document/fields.ts`
@@ -61,8 +62,8 @@ const meanings = meaningsOf()
 const text = `${JSON.stringify(meanings, undefined, 2)}\n`
 const stale = readFileSync(OUT, 'utf8') === text ? [] : ['src/leg/document/meanings.json']
 if (!check) writeFileSync(OUT, text)
-const names = editorNames(meanings, check)
-if (check && stale.length + names.length > 0) {
-  console.error(`${[...stale, ...names].join(', ')} stale: npm run meanings`)
+const others = [...editorNames(meanings, check), ...summaries(check)]
+if (check && stale.length + others.length > 0) {
+  console.error(`${[...stale, ...others].join(', ')} stale: npm run meanings`)
   process.exit(1)
 }

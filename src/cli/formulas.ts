@@ -1,22 +1,29 @@
 import { type AnyFormula, inputsInWords, outputsInWords } from '../formula/index.js'
 import { InputError, refuse } from '../units/index.js'
 import { argumentsOf } from './arguments.js'
+import summaries from './summaries.json' with { type: 'json' }
 import { EXIT, type Exit, type Terminal } from './terminal.js'
 
 const verb = 'formulas'
 
-/** Lists formulas whose id, inputs or sources hold every word given; the id of one prints all of it. */
+/** First sentence of every public function, formulas among them, by id. */
+const SUMMARIES: ReadonlyMap<string, string> = new Map(Object.entries(summaries))
+
+/** Lists formulas and other functions whose summary, id, inputs or sources hold every word given; the id of one prints all of it. */
 export async function formulas(terminal: Terminal, args: readonly string[]): Promise<Exit> {
   const given = argumentsOf(verb, args, {})
   const { catalogue } = await import('../catalogue/index.js')
   const [id] = given.words
-  const exact = id === undefined ? undefined : catalogue.get(id)
-  const found =
-    exact === undefined ? [...catalogue.values()].filter((formula) => given.words.every((word) => holds(formula, word))) : [exact]
-  if (found.length === 0) refuse(verb, 'words', given.words.join(' '), 'must occur in the id, the inputs or the sources of a formula')
-  if (given.flag('json')) terminal.out(JSON.stringify(found.map(asData), null, 2))
-  else if (exact !== undefined) terminal.out(pageOf(exact))
-  else terminal.out(found.map(lineOf).join('\n'))
+  const whole = id !== undefined && SUMMARIES.has(id)
+  const every = (text: string) => given.words.every((word) => text.toLowerCase().includes(word.toLowerCase()))
+  const ids = whole ? [id] : [...SUMMARIES.keys()]
+  const found = [...catalogue.values()].filter((formula) => ids.includes(formula.id) && (whole || every(textOf(formula))))
+  const others = ids.filter((each) => !catalogue.has(each) && (whole || every(`${each} ${SUMMARIES.get(each)}`)))
+  if (found.length + others.length === 0)
+    refuse(verb, 'words', given.words.join(' '), 'must occur in the id, the summary, the inputs or the sources of a formula or function')
+  if (given.flag('json')) terminal.out(JSON.stringify([...found.map(asData), ...others.map(asFunction)], null, 2))
+  else if (whole && found[0] !== undefined) terminal.out(pageOf(found[0]))
+  else terminal.out([...found.map(lineOf), ...linesOfOthers(others)].join('\n'))
   return EXIT.holds
 }
 
@@ -26,19 +33,25 @@ export async function formulaNamed(of: string, id: string): Promise<AnyFormula> 
   try {
     return formulaOf(id)
   } catch (error) {
-    throw new InputError(of, [{ path: '', given: '', accepts: (error as Error).message }])
+    const accepts = SUMMARIES.has(id) ? `${id} is a function, which programs call; it is no single formula` : (error as Error).message
+    throw new InputError(of, [{ path: '', given: '', accepts }])
   }
 }
 
-function holds({ id, def }: AnyFormula, word: string): boolean {
-  const text = [id, ...Object.keys(def.inputs), ...def.source.map(({ where }) => where), ...(def.assumes ?? [])].join(' ')
-  return text.toLowerCase().includes(word.toLowerCase())
-}
+const textOf = ({ id, def }: AnyFormula) =>
+  [id, SUMMARIES.get(id), ...Object.keys(def.inputs), ...def.source.map(({ where }) => where), ...(def.assumes ?? [])].join(' ')
 
-const lineOf = ({ id, def }: AnyFormula) => `${id}(${Object.keys(def.inputs).join(', ')})`
+const lineOf = ({ id, def }: AnyFormula) => `${id}(${Object.keys(def.inputs).join(', ')}): ${SUMMARIES.get(id)}`
+
+/** Functions that are no single formulas, below a heading of their own. */
+const linesOfOthers = (ids: readonly string[]) =>
+  ids.length === 0 ? [] : ['', 'Other functions, which programs import:', ...ids.map((id) => `${id}: ${SUMMARIES.get(id)}`)]
+
+const asFunction = (id: string) => ({ id, summary: SUMMARIES.get(id) })
 
 const asData = ({ id, def }: AnyFormula) => ({
   id,
+  summary: SUMMARIES.get(id),
   inputs: def.inputs,
   output: def.output,
   equation: def.equation ?? [],
@@ -53,6 +66,7 @@ function pageOf({ id, def }: AnyFormula): string {
   const section = (title: string, lines: readonly string[]) => (lines.length === 0 ? [] : ['', title, ...lines.map((line) => `  ${line}`)])
   return [
     id,
+    SUMMARIES.get(id),
     ...section('Inputs', lines(inputsInWords(def.inputs))),
     ...section('Output', lines(outputsInWords(def.output))),
     ...section('Equation', def.equation ?? []),

@@ -53,7 +53,7 @@ export const VERBS: Readonly<Record<string, { readonly does: string; readonly ca
     options: ['--to file             write it to a file'],
   },
   formulas: {
-    does: 'list formulas, or print everything about one',
+    does: 'list formulas and other functions, or print everything about one',
     call: 'formulas slack tension, or formulas capstan.slackTension',
     options: [],
   },

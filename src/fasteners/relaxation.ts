@@ -9,9 +9,16 @@ export interface CreepingShare {
 /** What a creep curve must be. */
 export const CREEP_RATIO =
   'must be creep compliance over compliance at loading: 1 at time 0, from then on a number that is no smaller (a modulus that falls is its inverse)'
+/** What a curve returns that is no creep ratio, at time 0 or at the times of interest: `NaN at 7200 s`. Absent where it is a creep ratio. */
+export function creepFault(creep: (time: number) => number, times: readonly number[]): string | undefined {
+  const returned = (time: number) => `${Number(creep(time).toPrecision(6))} at ${Number(time.toPrecision(6))} s`
+  if (!(Math.abs(creep(0) - 1) < 1e-6)) return returned(0)
+  const bad = times.find((time) => !(Number.isFinite(creep(time)) && creep(time) > 1 - 1e-6))
+  return bad === undefined ? undefined : returned(bad)
+}
+
 /** Whether a curve is a creep ratio, at the times of interest. */
-export const isCreepRatio = (creep: (time: number) => number, times: readonly number[]): boolean =>
-  Math.abs(creep(0) - 1) < 1e-6 && times.every((time) => Number.isFinite(creep(time)) && creep(time) > 1 - 1e-6)
+export const isCreepRatio = (creep: (time: number) => number, times: readonly number[]): boolean => creepFault(creep, times) === undefined
 
 /** Where the table of a relaxation curve starts: in parts of its end (from a year down to about 3 s), and of the first time of interest. */
 const FIRST_OF_END = 1e-7

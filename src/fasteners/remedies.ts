@@ -1,8 +1,8 @@
 import { type Given, readInputs } from '../formula/index.js'
-import { Quantity, refuse } from '../units/index.js'
+import { InputError, Quantity } from '../units/index.js'
 import { clampLoadOverTime } from './clamp-load.js'
 import { compressionSleeve, springWasher } from './clamp-remedy.js'
-import { CREEP_RATIO, isCreepRatio } from './relaxation.js'
+import { CREEP_RATIO, creepFault } from './relaxation.js'
 
 const REMEDY_INPUTS = {
   /** Clamp load at tightening. */
@@ -58,7 +58,8 @@ export interface ClampRemedyResult {
 export function compareClampRemedies(specification: ClampRemedySpecification): ClampRemedyResult[] {
   const x = readInputs('fasteners.compareClampRemedies', REMEDY_INPUTS, specification)
   const { clampLoad, boltCompliance, printCompliance, creep, times } = x
-  if (!isCreepRatio(creep, times)) refuse('fasteners.compareClampRemedies', 'creep', creep, CREEP_RATIO)
+  const fault = creepFault(creep, times)
+  if (fault !== undefined) throw new InputError('fasteners.compareClampRemedies', [{ path: 'creep', given: fault, accepts: CREEP_RATIO }])
   const creepingLayers = [{ compliance: printCompliance, creep }]
   const plain = { clampLoad, creepingLayers, embedding: 0, times }
   const forces = (loads: readonly number[]) => loads.map((load) => new Quantity(load, 'force'))

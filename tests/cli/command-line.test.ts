@@ -2,8 +2,17 @@ import { spawnSync } from 'node:child_process'
 import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { expect, test } from 'vitest'
+import * as capstan from '../../src/capstan/index.js'
 import { main, type Terminal } from '../../src/cli/index.js'
-import { assess, describeLeg } from '../../src/leg/index.js'
+import * as fasteners from '../../src/fasteners/index.js'
+import * as formula from '../../src/formula/index.js'
+import * as kinematics from '../../src/kinematics/index.js'
+import * as leg from '../../src/leg/index.js'
+import * as materials from '../../src/materials/index.js'
+import * as structures from '../../src/structures/index.js'
+import * as study from '../../src/study/index.js'
+import * as thermal from '../../src/thermal/index.js'
+import * as units from '../../src/units/index.js'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
 const example = (name: string) => readFileSync(`${root}examples/${name}`, 'utf8')
@@ -30,6 +39,8 @@ async function run(args: readonly string[], files: Record<string, string> = { 'l
   const code = await main(terminal, args, '1.2.3')
   return { code, out: out.join('\n'), notes: notes.join('\n'), files }
 }
+
+const { assess, describeLeg } = leg
 
 test('check prints the verdict, and its exit code is the verdict', async () => {
   const good = await run(['check', 'leg.yaml', '--rows', '3'])
@@ -144,6 +155,16 @@ test('learn takes one file for each log, and writes the fields that were set', a
 test('formulas are found by words, and called or solved', async () => {
   expect(await run(['formulas', 'slack', 'wrapAngle'])).toMatchObject({ out: expect.stringContaining('capstan.slackTension(load') })
   expect(await run(['formulas', 'capstan.slackTension'])).toMatchObject({ out: expect.stringContaining('exp(-friction * wrapAngle)') })
+  const clamp = await run(['formulas', 'CLAMP', 'load'])
+  expect(clamp.out).toMatch(/^fasteners\.clampLoadOverTime\(clampLoad, .*\): .*\.$/m)
+  expect(clamp.out).toMatch(
+    /\n\nOther functions, which programs import:\n(.*\n)*fasteners\.compareClampRemedies: Clamp load over time of .*\.$/m,
+  )
+  expect(clamp.out).not.toMatch(/slackTension/)
+  const [remedies, ...rest] = JSON.parse((await run(['formulas', 'fasteners.compareClampRemedies', '--json'])).out)
+  expect([remedies.id, rest]).toEqual(['fasteners.compareClampRemedies', []])
+  expect(await run(['formulas', 'nowhere-to-be-found'])).toMatchObject({ code: 2, notes: expect.stringContaining('must occur in the id') })
+  expect(await run(['call', 'fasteners.compareClampRemedies'])).toMatchObject({ code: 2, notes: expect.stringContaining('is a function') })
   const inputs = ['load=500 N', 'friction=0.2']
   expect(await run(['call', 'capstan.slackTension', ...inputs, 'wrapAngle=3 turn'])).toMatchObject({ code: 0, out: '11.53 N' })
   const solved = await run(['call', 'capstan.slackTension', ...inputs, '--solve', 'wrapAngle', '--target', '2 N', '--json'])
@@ -155,6 +176,18 @@ test('formulas are found by words, and called or solved', async () => {
     code: 2,
     notes: expect.stringContaining('must be a force'),
   })
+})
+
+test('every function that a module exports has its line in the list of formulas', async () => {
+  const modules = { units, formula, capstan, kinematics, materials, fasteners, structures, thermal, study, leg }
+  const listed = JSON.parse((await run(['formulas', '--json'])).out) as { id: string; summary: string }[]
+  const ids = new Set(listed.filter(({ summary }) => summary.endsWith('.')).map(({ id }) => id))
+  const isClass = (value: object) => /^class\b/.test(Function.prototype.toString.call(value))
+  const exported = Object.entries(modules).flatMap(([module, names]) =>
+    Object.entries(names).flatMap(([name, value]) => (typeof value === 'function' && !isClass(value) ? [`${module}.${name}`] : [])),
+  )
+  expect(exported.length).toBeGreaterThan(700)
+  expect(exported.filter((id) => !ids.has(id))).toEqual([])
 })
 
 test('the program itself reads a pipe and sets the exit code', () => {

@@ -84,7 +84,12 @@ describe('bad input is named', () => {
       retightenAt: '1 h',
       times: ['2 h'],
     } as const
-    expect(() => compareClampRemedies(joint)).toThrow(/compareClampRemedies: creep .*is its inverse/)
+    expect(() => compareClampRemedies(joint)).toThrow(/compareClampRemedies: creep is 0\.896966 at 7200 s; .*is its inverse/)
+    const creep = (time: { in: (unit: 'h') => number }) => (time.in('h') > 1 ? Number.NaN : 1)
+    expect(() => compareClampRemedies({ ...joint, creep })).toThrow(
+      /compareClampRemedies: creep is NaN at 7200 s; must be creep compliance/,
+    )
+    expect(() => compareClampRemedies({ ...joint, creep: () => 1.2 })).toThrow(/creep is 1\.2 at 0 s/)
   })
 
   test('curves that end before they are needed, or stop the clock', () => {
