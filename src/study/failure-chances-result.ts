@@ -33,8 +33,10 @@ interface Found {
       readonly path: string
       /** Inputs that are the same draw. */
       readonly also: readonly string[]
-      /** Its share of how far failures lie from the middle, 0 to 1. */
+      /** Its share of what all of them do, 0 to 1; 0 where it is not clearly above the noise of the draws. */
       readonly share: number
+      /** By about how many percent the chance falls with each percent less scatter of the input. */
+      readonly fall: number
     }[]
   }
   /** How often the formula ran. */
@@ -44,13 +46,15 @@ interface Found {
 }
 
 const LISTED = 12
+/** A failure that fewer draws met is not counted alone: its chance and interval mean nothing. */
+export const LEAST_FAILURES = 10
 
 /** The chances of several failures, and of any of them. */
 export class FailureChances extends Printable {
   readonly formula: string
-  /** Each failure, the likeliest first, with its reliability index where the first-order method found its likeliest point. */
+  /** Each failure, the likeliest first, with its reliability index where the first-order method found its likeliest point. One with few `failures` is not resolved. */
   readonly each: Found['each']
-  /** The chance that anything fails, and the inputs whose scatter to reduce first: shares of how far failures lie from the middle. */
+  /** The chance that anything fails, and the inputs whose scatter to reduce first. */
   readonly any: Found['any']
   readonly evaluations: number
   readonly remarks: readonly string[]
@@ -67,7 +71,7 @@ export class FailureChances extends Printable {
   toMarkdown(): string {
     const chance = ({ probability, interval: [low, high] }: Chance) =>
       `${probability.toPrecision(3)} (${low.toPrecision(2)} to ${high.toPrecision(2)})`
-    const likely = this.each.filter(({ probability }) => probability > 0).slice(0, LISTED)
+    const likely = this.each.filter(({ failures }) => failures >= LEAST_FAILURES).slice(0, LISTED)
     return [
       `**${this.formula}**: chance that anything fails ${chance(this.any)} after ${this.evaluations} runs of the formula`,
       markdownTable(

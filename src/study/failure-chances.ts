@@ -1,11 +1,13 @@
 import type { Formula, Inputs, Output } from '../formula/index.js'
-import { normalCdf, normalQuantile, randomStream } from '../numeric/index.js'
+import { randomStream } from '../numeric/index.js'
 import { InputError, type Issue, Quantity, show } from '../units/index.js'
 import { outputNamed } from './constraints.js'
 import { correlationFactor } from './correlation.js'
-import { type Chance, FailureChances } from './failure-chances-result.js'
+import { type Chance, FailureChances, LEAST_FAILURES } from './failure-chances-result.js'
+import { ScatterTally, Tally } from './failure-tally.js'
+import { type FailureZones, failureZones } from './failure-zones.js'
 import { type LimitStates, limitStates, type Side } from './limit-states.js'
-import { type NearPoint, nearPoints } from './near-points.js'
+import { Mixture } from './mixture.js'
 import { planRecord, untyped } from './path.js'
 import { type Uncertain, uncertainModel } from './uncertain-model.js'
 import type { Correlation } from './uncertainty.js'
@@ -34,17 +36,18 @@ export interface FailureChancesPlan {
   readonly confidence?: number
 }
 
-/** Share of the draws that are taken round the middle, so that failures near no design point are met as well. */
-const ROUND_THE_MIDDLE = 0.1
-/** A design point has at least this weight against the likeliest one. */
-const LEAST_WEIGHT = 0.03
+const FEWEST = 200
+/** Runs for each input that scatters: the slopes at the middle take one, and the draws are most. */
+const RUNS_PER_INPUT = 4
 
 /**
  * The chances of several rare failures at once, and of any of them: for the many checks of one leg, where each run of the formula gives all of them.
  *
- * The first-order method finds the likeliest point of failure of those that are nearest. Draws round all of these points, weighted back, give the chances with their intervals
- * (importance sampling from a mixture). `any.reduce` ranks the scatter to reduce first. A point without an answer counts as failed. A failure that is far from all points found may be
- * missed: `remarks` tells where few draws failed.
+ * The first-order method finds likeliest points of failure, from the slopes at the middle and from failed draws of a short subset simulation on the smallest margin. Draws round all of
+ * these points, weighted back, give the chances with their intervals (importance sampling from a mixture). `any.reduce` ranks the scatter to reduce first. A point without an answer counts as failed.
+ * A failure that neither the slopes nor the simulation lead to may be missed. `remarks` tells where the two disagree, where draws are few, and which failures were met too seldom to be counted.
+ *
+ * Source: S.-K. Au, J. L. Beck, *Probab. Eng. Mech.* 16 (2001) 263 (simulation); R. E. Melchers, *Struct. Saf.* 6 (1989) 3 (draws round likeliest points).
  *
  * Throws one `InputError` that lists every bad input. As good as the tails of the distributions given, and no better.
  */
@@ -62,8 +65,8 @@ export function failureChances<I extends Inputs, O extends Output>(
     limits,
   } = planRecord(any.id, plan, ['limits', 'correlations', 'evaluations', 'seed', 'confidence'])
   const issues: Issue[] = []
-  if (!(Number.isSafeInteger(evaluations) && evaluations >= 200))
-    issues.push({ path: 'evaluations', given: show(evaluations), accepts: 'must be a whole number of at least 200' })
+  if (!(Number.isSafeInteger(evaluations) && evaluations >= FEWEST))
+    issues.push({ path: 'evaluations', given: show(evaluations), accepts: `must be a whole number of at least ${FEWEST}` })
   if (!Number.isSafeInteger(seed)) issues.push({ path: 'seed', given: show(seed), accepts: 'must be a whole number' })
   if (!(confidence > 0 && confidence < 1))
     issues.push({ path: 'confidence', given: show(confidence), accepts: 'must be a number between 0 and 1' })
@@ -73,8 +76,13 @@ export function failureChances<I extends Inputs, O extends Output>(
   const paths = uncertain.varied.map(({ path }) => path)
   const { lower } = correlationFactor(paths, correlations, any.id)
   const states = limitStates(any, uncertain, lower, sides)
-  const points = nearPoints(states, Math.floor(evaluations / 2))
-  return sampled(any.id, states, points, { sides, evaluations, seed, confidence })
+  const fewest = RUNS_PER_INPUT * (states.n + 1)
+  if (evaluations < fewest)
+    throw new InputError(any.id, [
+      { path: 'evaluations', given: show(evaluations), accepts: `must be at least ${fewest}, as ${states.n} inputs scatter` },
+    ])
+  const zones = failureZones(states, evaluations, seed)
+  return sampled(any.id, states, zones, { sides, evaluations, seed, confidence })
 }
 
 function sidesOf(formula: ReturnType<typeof untyped>, limits: FailureChancesPlan['limits'], issues: Issue[]): Side[] {
@@ -104,109 +112,85 @@ interface Terms {
   readonly confidence: number
 }
 
-function sampled(
-  id: string,
-  states: LimitStates,
-  points: readonly NearPoint[],
-  { sides, evaluations, seed, confidence }: Terms,
-): FailureChances {
-  const { n } = states
-  const centres = [new Float64Array(n), ...points.map(({ u }) => u)]
-  const likeliest = Math.max(...points.map(({ index }) => normalCdf(-index)), Number.MIN_VALUE)
-  const raw = points.map(({ index }) => Math.max(LEAST_WEIGHT, normalCdf(-index) / likeliest))
-  const sum = raw.reduce((a, b) => a + b, 0)
-  const shares = points.length === 0 ? [1] : [ROUND_THE_MIDDLE, ...raw.map((w) => ((1 - ROUND_THE_MIDDLE) * w) / sum)]
-  const draws = Math.max(100, evaluations - states.count.evaluations)
-  const tallies = Array.from({ length: sides.length + 1 }, () => ({ weight: 0, square: 0, count: 0 }))
-  const shift = new Float64Array(n)
-  const u = new Float64Array(n)
+function sampled(id: string, states: LimitStates, zones: FailureZones, { sides, evaluations, seed, confidence }: Terms): FailureChances {
+  const draws = evaluations - states.count.evaluations
+  const tallies = sides.map(() => new Tally())
+  const all = new Tally()
+  const scatter = new ScatterTally(states.n)
+  const mixture = new Mixture(states.n, zones.points)
+  const u = new Float64Array(states.n)
   const random = randomStream(seed)
   for (let d = 0; d < draws; d++) {
-    const centre = centres[chosen(shares, random.uniform())] as Float64Array
-    for (let i = 0; i < n; i++) u[i] = (centre[i] as number) + random.normal(0, 1)
+    mixture.draw(random, u)
     const g = states.at(u)
-    const weight = weightOf(u, centres, shares)
+    const weight = mixture.weight(u)
     let fails = false
     for (let k = 0; k < sides.length; k++)
       if (!((g[k] as number) > 0)) {
         fails = true
-        add(tallies[k] as Tally, weight)
+        ;(tallies[k] as Tally).add(weight)
       }
     if (!fails) continue
-    add(tallies[sides.length] as Tally, weight)
-    for (let i = 0; i < n; i++) (shift[i] as number) += weight * (u[i] as number)
+    all.add(weight)
+    scatter.add(weight, u)
   }
-  const chance = (tally: Tally): Chance => chanceOf(tally, draws, confidence)
-  const far = shift.reduce((a, x) => a + x * x, 0)
+  const each = sides.map(({ name, words }, k) => ({
+    output: name,
+    failure: words,
+    index: zones.points.find((point) => point.state === k && point.followed)?.index,
+    ...(tallies[k] as Tally).chance(draws, confidence),
+  }))
+  const any = all.chance(draws, confidence)
   return new FailureChances({
     formula: id,
-    each: sides
-      .map(({ name, words }, k) => ({
-        output: name,
-        failure: words,
-        index: points.find((point) => point.state === k)?.index,
-        ...chance(tallies[k] as Tally),
-      }))
-      .sort((a, b) => b.probability - a.probability),
-    any: {
-      ...chance(tallies[sides.length] as Tally),
-      reduce: states.paths
-        .map(([path, ...also], i) => ({ path: path as string, also, share: far === 0 ? 0 : (shift[i] as number) ** 2 / far }))
-        .sort((a, b) => b.share - a.share),
-    },
+    each: each.sort((a, b) => b.probability - a.probability),
+    any: { ...any, reduce: ranked(states, scatter) },
     evaluations: states.count.evaluations,
-    remarks: remarksOn(states, points, tallies[sides.length] as Tally),
+    remarks: remarksOn(states, zones, any, all.largest, each),
   })
 }
 
-interface Tally {
-  weight: number
-  square: number
-  count: number
-}
+/** Standard errors above zero at which an effect of scatter counts. */
+const CLEAR = 2
 
-const add = (tally: Tally, weight: number): void => {
-  tally.weight += weight
-  tally.square += weight * weight
-  tally.count++
-}
-
-/** Density of the free draws over that of the mixture; taken from exponents, which neither under- nor overflow together. */
-function weightOf(u: Float64Array, centres: readonly Float64Array[], shares: readonly number[]): number {
-  let mixture = 0
-  for (let j = 0; j < centres.length; j++) {
-    const c = centres[j] as Float64Array
-    let exponent = 0
-    for (let i = 0; i < u.length; i++) exponent += (c[i] as number) * ((u[i] as number) - (c[i] as number) / 2)
-    mixture += (shares[j] as number) * Math.exp(exponent)
-  }
-  return 1 / mixture
-}
-
-function chosen(shares: readonly number[], x: number): number {
-  let left = x
-  for (let j = 0; j < shares.length - 1; j++) {
-    left -= shares[j] as number
-    if (left < 0) return j
-  }
-  return shares.length - 1
-}
-
-function chanceOf({ weight, square, count }: Tally, draws: number, confidence: number): Chance {
-  const probability = weight / draws
-  const error = Math.sqrt(Math.max(0, square / draws - probability * probability) / draws)
-  const reach = normalQuantile(0.5 + confidence / 2) * error
-  return { probability, error, interval: [Math.max(0, probability - reach), Math.min(1, probability + reach)], failures: count }
+function ranked({ paths }: LimitStates, scatter: ScatterTally) {
+  const effects = scatter.effects()
+  const clear = ({ fall, error }: (typeof effects)[number]) => (fall > CLEAR * error ? fall : 0)
+  const sum = effects.reduce((a, one) => a + clear(one), 0)
+  return paths
+    .map(([path, ...also], i) => {
+      const one = effects[i] as (typeof effects)[number]
+      return { path: path as string, also, share: sum === 0 ? 0 : clear(one) / sum, fall: one.fall }
+    })
+    .sort((a, b) => b.share - a.share || b.fall - a.fall)
 }
 
 const FEW = 50
+/** The interval cannot be trusted where one draw carries this share of the chance. */
+const MOST_OF_ONE = 0.1
+/** Where the simulation that explored is this many times above the interval, the points do not hold all failures. Its own spread is about a half. */
+const DISAGREEMENT = 3
 
-function remarksOn({ count }: LimitStates, points: readonly NearPoint[], { count: failures }: Tally): string[] {
+function remarksOn({ count }: LimitStates, zones: FailureZones, any: Chance, largest: number, each: FailureChances['each']): string[] {
+  const { points, explored } = zones
+  const seldom = each.filter(({ failures }) => failures > 0 && failures < LEAST_FAILURES)
+  const missed = explored !== undefined && explored > DISAGREEMENT * any.interval[1]
   return [
     ...(points.length === 0
       ? ['no likeliest point of failure was found: the draws lie round the middle and meet common failures only']
       : []),
-    ...(failures < FEW ? [`only ${failures} draws failed: the interval is rough, and more evaluations are needed`] : []),
+    ...(missed
+      ? [
+          `subset simulation gives ${explored.toPrecision(2)}, far above the interval: failures were met of which no likeliest point was found`,
+        ]
+      : []),
+    ...(any.failures < FEW ? [`only ${any.failures} draws failed: the interval is rough, and more evaluations are needed`] : []),
+    ...(largest > MOST_OF_ONE
+      ? [`one draw carries ${Math.round(100 * largest)} % of the chance: the interval is too narrow, and more evaluations are needed`]
+      : []),
+    ...(seldom.length > 0
+      ? [`met too seldom to be counted alone, in fewer than ${LEAST_FAILURES} draws: ${seldom.map(({ output }) => output).join(', ')}`]
+      : []),
     ...(count.gaps > 0 ? [`${count.gaps} of ${count.evaluations} runs of the formula had no answer and count as failed`] : []),
   ]
 }

@@ -1,55 +1,113 @@
 import type { LimitStates } from './limit-states.js'
 
-/** The likeliest point of one failure that was found. */
+/** A likely point of one failure. */
 export interface NearPoint {
   /** Number of the limit state. */
   readonly state: number
+  /** Where it is, in standard normal scores. */
   readonly u: Float64Array
   /** Distance from the middle; negative where the middle itself fails. */
   readonly index: number
+  /** Whether the iteration went there; otherwise it is where the plane of the slopes at the middle is nearest. */
+  readonly followed: boolean
 }
 
 const STEP = 0.2
-const MOST_POINTS = 10
+const MOST_FOLLOWED = 10
 const FARTHEST = 6.5
+/** Points of planes this much farther than the nearest one are left out: together they add a thousandth. */
+const BEHIND = 2.5
 const ROUNDS = 8
 
 /**
- * The likeliest points of the nearest failures. One gradient at the middle serves all limit states; those whose plane is near are then followed one by one by the
- * iteration of Hasofer, Lind, Rackwitz and Fiessler, with steps that are cut where they overshoot.
+ * Likely points of the nearest failures. One gradient at the middle gives a plane for each limit state, and the point of each that is nearest. The nearest of these are then
+ * followed one by one by the iteration of Hasofer, Lind, Rackwitz and Fiessler, with steps that are cut where they overshoot.
  */
-export function nearPoints(states: LimitStates, most: number): NearPoint[] {
-  const middle = new Float64Array(states.n)
-  const at = states.at(middle)
-  const slopes = gradients(states, middle, at)
+export function nearPoints(states: LimitStates, middle: Middle, most: number): NearPoint[] {
+  const { u, at } = middle
+  const slopes = gradients(states, u, at)
   const planes = Array.from({ length: states.states }, (_, k) => {
     const slope = slopes[k] as Float64Array
     const size = Math.hypot(...slope)
     return { k, index: size > 0 && Number.isFinite(at[k] as number) ? (at[k] as number) / size : Number.POSITIVE_INFINITY, slope }
   })
-    .filter(({ index }) => index < FARTHEST)
+    .filter(({ index }) => Number.isFinite(index))
     .sort((a, b) => a.index - b.index)
-  const points: NearPoint[] = []
-  for (const { k, slope } of planes.slice(0, MOST_POINTS)) {
-    if (states.count.evaluations + states.n > most) break
-    const found = followed(states, k, slope, at[k] as number, most)
-    if (found !== undefined && !points.some(({ u }) => near(u, found.u))) points.push(found)
-  }
-  return points
+  const nearest = planes[0]?.index ?? 0
+  return planes.flatMap(({ k, index, slope }, i): NearPoint[] => {
+    const first = at[k] as number
+    if (index >= FARTHEST) {
+      const found = beyond(states, k, slope, middle, most)
+      return found === undefined ? [] : [found]
+    }
+    const affordable = i < MOST_FOLLOWED && states.count.evaluations + states.n <= most
+    const found = affordable ? followed(states, k, { u, g: first, slope, first }, most) : undefined
+    if (found !== undefined) return [found]
+    return index < nearest + BEHIND ? [{ state: k, u: slope.map((x) => (-index * x) / Math.hypot(...slope)), index, followed: false }] : []
+  })
 }
 
-const near = (a: Float64Array, b: Float64Array) => Math.hypot(...a.map((x, i) => x - (b[i] as number))) < 0.3
+/** One look along the slope of a plane that seems out of reach: where the limit bends down on the way, the slope at the middle does not tell. */
+function beyond(states: LimitStates, k: number, slope: Float64Array, middle: Middle, most: number): NearPoint | undefined {
+  if (states.count.evaluations >= most) return undefined
+  const size = Math.hypot(...slope)
+  const u = slope.map((x) => (-FARTHEST * x) / size)
+  return (states.at(u)[k] as number) <= 0 ? pointFrom(states, k, u, middle, most) : undefined
+}
 
-function followed(states: LimitStates, k: number, firstSlope: Float64Array, first: number, most: number): NearPoint | undefined {
-  let u = new Float64Array(states.n)
-  let g = first
-  let slope = firstSlope
+/** The likeliest point of one failure, followed from a point that was met elsewhere, such as a failed draw. */
+export function pointFrom(states: LimitStates, k: number, from: Float64Array, { at }: Middle, most: number): NearPoint | undefined {
+  if (states.count.evaluations + 2 * (states.n + 1) > most) return undefined
+  const values = states.at(from)
+  const g = values[k] as number
+  if (!Number.isFinite(g)) return undefined
+  const slope = gradients(states, from, values)[k] as Float64Array
+  return followed(states, k, { u: from, g, slope, first: at[k] as number }, most)
+}
+
+/** The middle of all scores with the values there. */
+export interface Middle {
+  readonly u: Float64Array
+  readonly at: Float64Array
+}
+
+/** Whether two points are as good as one. */
+export const alike = (a: Float64Array, b: Float64Array): boolean => Math.hypot(...a.map((x, i) => x - (b[i] as number))) < 0.3
+
+/** A point counts as on the limit this near, as a share of the distance at the middle. */
+const ON_THE_LIMIT = 0.1
+/** Scores this small do not tell one side of the middle from the other. */
+const SMALL_SCORE = 0.5
+
+/** Points on the other side of the middle, in one score at a time, where the same failure is as near: for limits that are broken from both sides. */
+export function mirrored(states: LimitStates, { state, u, index }: NearPoint, { at }: Middle, most: number): NearPoint[] {
+  return [...u.keys()].flatMap((i): NearPoint[] => {
+    if (Math.abs(u[i] as number) < SMALL_SCORE || states.count.evaluations >= most) return []
+    const other = u.map((x, j) => (j === i ? -x : x))
+    const g = states.at(other)[state] as number
+    return g <= ON_THE_LIMIT * Math.abs(at[state] as number) ? [{ state, u: other, index, followed: true }] : []
+  })
+}
+
+interface Start {
+  readonly u: Float64Array
+  readonly g: number
+  readonly slope: Float64Array
+  /** Distance from the limit at the middle. */
+  readonly first: number
+}
+
+function followed(states: LimitStates, k: number, from: Start, most: number): NearPoint | undefined {
+  let { u, g, slope } = from
+  const { first } = from
   for (let round = 0; round < ROUNDS; round++) {
     const size2 = slope.reduce((a, x) => a + x * x, 0)
     if (size2 === 0) return undefined
     const along = slope.reduce((a, x, i) => a + x * (u[i] as number), 0)
     const goal = slope.map((x) => ((along - g) / size2) * x)
-    const next = stepTo(states, k, u, goal, g)
+    // A failed draw is close to the limit, but far out: its first step may cross some of the way again.
+    const allowed = Math.max(1.5 * Math.abs(g), round === 0 ? 0.3 * Math.abs(first) : 0)
+    const next = stepTo(states, k, u, goal, allowed)
     if (next === undefined) return undefined
     const moved = Math.hypot(...next.u.map((x, i) => x - (u[i] as number)))
     u = next.u
@@ -57,15 +115,15 @@ function followed(states: LimitStates, k: number, firstSlope: Float64Array, firs
     if ((moved < 0.05 && Math.abs(g) < 0.02 * Math.abs(first)) || states.count.evaluations + states.n > most) break
     slope = gradients(states, u, next.values)[k] as Float64Array
   }
-  return { state: k, u, index: Math.sign(first) * Math.hypot(...u) }
+  return { state: k, u, index: Math.sign(first) * Math.hypot(...u), followed: true }
 }
 
-/** The goal, or a point on the way where the limit state is no farther from zero than before. */
-function stepTo(states: LimitStates, k: number, from: Float64Array, goal: Float64Array, g: number) {
+/** The goal, or a point on the way where the limit state is no farther from zero than allowed. */
+function stepTo(states: LimitStates, k: number, from: Float64Array, goal: Float64Array, allowed: number) {
   for (let part = 1; part > 0.1; part /= 2) {
     const u = from.map((x, i) => x + part * ((goal[i] as number) - x))
     const values = states.at(u)
-    if (Number.isFinite(values[k] as number) && Math.abs(values[k] as number) <= Math.abs(g) * 1.5) return { u, values }
+    if (Number.isFinite(values[k] as number) && Math.abs(values[k] as number) <= allowed) return { u, values }
   }
   return undefined
 }

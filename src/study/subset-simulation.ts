@@ -11,12 +11,15 @@ export interface SubsetRun {
   readonly reached: boolean
   /** The failed sample nearest to the middle of all scores. */
   readonly nearest: Float64Array | undefined
+  /** All failed samples of the last level. */
+  readonly failed: readonly Float64Array[]
 }
 
 /** Share of the samples of a level that begin the next one. */
 const SHARE = 0.1
 /** Ten powers of ten each for two levels: beyond, chances mean nothing. */
 const MOST_LEVELS = 20
+type Sampled = Pick<LimitState, 'n' | 'at'>
 /** The share of accepted moves that mixes fastest, and how often the length of the moves is adapted in a level. */
 const ACCEPTED = 0.44
 const ADAPTATIONS = 10
@@ -33,7 +36,7 @@ interface Sample {
  * Source: S.-K. Au, J. L. Beck, *Probab. Eng. Mech.* 16 (2001) 263; I. Papaioannou, W. Betz, K. Zwirglmaier, D. Straub, *Probab. Eng. Mech.* 41
  * (2015) 89 (moves).
  */
-export function subsetRun(state: LimitState, samples: number, seed: number, stream: number): SubsetRun {
+export function subsetRun(state: Sampled, samples: number, seed: number, stream: number, mostLevels = MOST_LEVELS): SubsetRun {
   const random = randomStream(seed, stream)
   const kept = Math.max(2, Math.round(SHARE * samples))
   let level: Sample[] = Array.from({ length: samples }, () => {
@@ -49,8 +52,16 @@ export function subsetRun(state: LimitState, samples: number, seed: number, stre
     // Equal values all belong to the next level, which is then less rare; a plateau is no level at all.
     const below = level.filter(({ g }) => g <= threshold).length
     const ends = failed.length >= kept || below === samples
-    if (ends || levels >= MOST_LEVELS)
-      return { probability: (before * failed.length) / samples, levels, reached: ends && failed.length > 0, nearest: nearestOf(failed) }
+    if (ends || levels >= mostLevels) {
+      const reached = ends && failed.length > 0
+      return {
+        probability: (before * failed.length) / samples,
+        levels,
+        reached,
+        nearest: nearestOf(failed),
+        failed: failed.map(({ u }) => u),
+      }
+    }
     before *= below / samples
     const seeds = shuffled(level.slice(0, below), random).slice(0, kept)
     const next = chains(state, seeds, samples, threshold, reach, random)
@@ -67,7 +78,7 @@ function nearestOf(failed: readonly Sample[]): Float64Array | undefined {
 }
 
 /** Chains from the seeds that stay below a threshold, together as many samples as a level has. */
-function chains(state: LimitState, seeds: readonly Sample[], samples: number, threshold: number, from: number, random: RandomStream) {
+function chains(state: Sampled, seeds: readonly Sample[], samples: number, threshold: number, from: number, random: RandomStream) {
   const level: Sample[] = []
   let reach = from
   let [tried, accepted, adaptations] = [0, 0, 0]

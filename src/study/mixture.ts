@@ -1,0 +1,50 @@
+import { normalCdf, type RandomStream } from '../numeric/index.js'
+import { alike, type NearPoint } from './near-points.js'
+
+/** Share of the draws that are taken round the middle, so that failures near no point are met as well. */
+const ROUND_THE_MIDDLE = 0.1
+/** A point has at least this weight against the likeliest one. */
+const LEAST_WEIGHT = 0.02
+
+/** Standard normal draws round several centres. Weighted back they count as draws round the middle. */
+export class Mixture {
+  readonly #centres: readonly Float64Array[]
+  readonly #shares: readonly number[]
+
+  /** Round the middle and the points found, of which those that are as good as one count once. */
+  constructor(n: number, found: readonly NearPoint[]) {
+    const points = found.filter(({ u }, i) => !found.slice(0, i).some((other) => alike(u, other.u)))
+    const likeliest = Math.max(...points.map(({ index }) => normalCdf(-index)), Number.MIN_VALUE)
+    const raw = points.map(({ index }) => Math.max(LEAST_WEIGHT, normalCdf(-index) / likeliest))
+    const sum = raw.reduce((a, b) => a + b, 0)
+    this.#centres = [new Float64Array(n), ...points.map(({ u }) => u)]
+    this.#shares = points.length === 0 ? [1] : [ROUND_THE_MIDDLE, ...raw.map((w) => ((1 - ROUND_THE_MIDDLE) * w) / sum)]
+  }
+
+  /** Puts one draw into `u`. */
+  draw(random: RandomStream, u: Float64Array): void {
+    const centre = this.#centres[this.#chosen(random.uniform())] as Float64Array
+    for (let i = 0; i < u.length; i++) u[i] = (centre[i] as number) + random.normal(0, 1)
+  }
+
+  /** Density of draws round the middle over that of the mixture; taken from exponents, which neither under- nor overflow together. */
+  weight(u: Float64Array): number {
+    let mixture = 0
+    for (let j = 0; j < this.#centres.length; j++) {
+      const c = this.#centres[j] as Float64Array
+      let exponent = 0
+      for (let i = 0; i < u.length; i++) exponent += (c[i] as number) * ((u[i] as number) - (c[i] as number) / 2)
+      mixture += (this.#shares[j] as number) * Math.exp(exponent)
+    }
+    return 1 / mixture
+  }
+
+  #chosen(x: number): number {
+    let left = x
+    for (let j = 0; j < this.#shares.length - 1; j++) {
+      left -= this.#shares[j] as number
+      if (left < 0) return j
+    }
+    return this.#shares.length - 1
+  }
+}
