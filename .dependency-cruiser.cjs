@@ -1,5 +1,6 @@
 // The layer rule: which folder of src may import which. An arrow that is not listed here is an error.
 const { modules, core: units, tools, internal } = require('./folders.json')
+const groupsOf = require('./.dependency-folders.cjs')
 
 const core = [...internal, ...units]
 const mayImport = {
@@ -34,6 +35,26 @@ const insideLeg = legFolders.slice(0, 3).map((name, i) => ({
   to: { path: `^src/leg/(${legFolders.slice(i + 1).join('|')}|report|plans|learning)/` },
 }))
 
+// Inside the other large folders: groups of files, each above those before it.
+const insideFolders = Object.entries(groupsOf).flatMap(([folder, groups]) => {
+  const names = Object.keys(groups)
+  const named = Object.values(groups).filter((files) => files !== undefined)
+  const within = (files) => ({ path: `^src/${folder}/(${files})\\.ts$` })
+  const group = (name) =>
+    groups[name] === undefined
+      ? { path: `^src/${folder}/[^/]+\\.ts$`, pathNot: `^src/${folder}/(index|${named.join('|')})\\.ts$` }
+      : within(groups[name])
+  return names.flatMap((below, i) =>
+    names.slice(i + 1).map((above) => ({
+      name: `${folder}-${below}-below-${above}`,
+      severity: 'error',
+      comment: `In src/${folder} the files of ${below} come before those of ${above}: ${names.join(' ← ')}.`,
+      from: group(below),
+      to: group(above),
+    })),
+  )
+})
+
 const onlyFrom = (what, packages, folders, why) => ({
   name: `${what}-only-in-${folders.join('-and-')}`,
   severity: 'error',
@@ -46,6 +67,7 @@ module.exports = {
   forbidden: [
     ...layers,
     ...insideLeg,
+    ...insideFolders,
     {
       name: 'through-the-index',
       severity: 'error',
