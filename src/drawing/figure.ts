@@ -82,7 +82,7 @@ export class Figure {
     this.#rule()
     const scale = scaleFor(view)
     this.text(`${view.title}, ${scaleText(scale)}`)
-    const { items, height, place } = placeView(view, this.#y + SPACE, scale)
+    const { items, height, place, legend } = placeView(view, this.#y + SPACE, scale)
     this.#groups.push({
       name: view.title,
       items,
@@ -91,7 +91,7 @@ export class Figure {
     })
     this.#y += height + 2 * SPACE + 8
     this.#put('scale', { items: scaleBar(this.#y, place.scale, view.force?.perUnit), height: 16 })
-    return view.legend.length === 0 ? this : this.text(`${view.legend.join('; ')}.`)
+    return legend.length === 0 ? this : this.text(`${legend.join('; ')}.`)
   }
 
   /** Something without a scale, such as a plot, with its title. */

@@ -12,6 +12,8 @@ export interface Label {
   readonly bold: boolean
   /** End of the leader: a dot inside a surface, an arrow on an edge, or no leader. */
   readonly end: 'dot' | 'arrow' | 'none'
+  /** What the number of a numbered label stands for. */
+  readonly meaning?: string
 }
 
 const GAP = 3
@@ -69,13 +71,22 @@ function ordered(labels: readonly Label[], x: number, top: number, bottom: numbe
   return order
 }
 
-/** The labels of one column with their leaders. `x` is the edge of the column that faces the view. */
-export function placeLabels(labels: readonly Label[], side: 'left' | 'right', x: number, top: number, bottom: number): readonly Item[] {
+/**
+ * The labels of one column with their leaders. `x` is the edge of the column that faces the view. Numbered labels count down the column, on from what the
+ * legend has, and add what they stand for to it.
+ */
+export function placeLabels(
+  labels: readonly Label[],
+  side: 'left' | 'right',
+  { x, top, bottom, legend }: { x: number; top: number; bottom: number; legend: string[] },
+): readonly Item[] {
   const edge = side === 'right' ? x - 3 : x + 3
   const order = ordered(labels, edge, top, bottom)
   const tops = stacked(order, top, bottom)
   return order.flatMap((label, i): readonly Item[] => {
-    const { lines, ink, bold, end } = label
+    const { ink, bold, end, meaning } = label
+    if (meaning !== undefined) legend.push(`${legend.length + 1} ${meaning}`)
+    const lines = meaning === undefined ? label.lines : [String(legend.length)]
     const texts = lines.map((line, k) =>
       textAt([x, tops[i]! + ASCENT + k * LINE], line, { anchor: side === 'right' ? 'start' : 'end', ink, bold }),
     )

@@ -101,7 +101,7 @@ export function plotBlock({ x, y, curves, height = DEFAULT_HEIGHT }: Plot, top: 
     textAt([MARGIN, top + 10], y.title),
     textAt([right, base + 30], x.title, { anchor: 'end' }),
     ...curves.flatMap((curve) => curveItems(curve, to)),
-    ...placeLabels(labels, 'right', right + GAP, upper, base),
+    ...placeLabels(labels, 'right', { x: right + GAP, top: upper, bottom: base, legend: [] }),
   ]
   return { items, height: ABOVE + tall + BELOW }
 }

@@ -21,6 +21,8 @@ export interface PlacedView {
   readonly items: readonly Item[]
   readonly height: number
   readonly place: Place
+  /** What the numbers of a numbered view stand for. */
+  readonly legend: readonly string[]
 }
 
 const SIDES = ['above', 'below', 'left', 'right'] as const
@@ -77,12 +79,13 @@ export function placeView(view: View, y: number, scale: number): PlacedView {
     const bands = bandsOf(own)
     return own.flatMap((one, i) => dimensionItems(one, bands[i]!, edges[side]))
   })
+  const legend: string[] = []
   const labelled = (['left', 'right'] as const).flatMap((side) => {
     const own = columns[side].map((label) => ({ ...label, anchor: shift(label.anchor) }))
     const edge = side === 'left' ? content.left + x - GAP : content.right + x + GAP
-    return placeLabels(own, side, edge, y, y + tall)
+    return placeLabels(own, side, { x: edge, top: y, bottom: y + tall, legend })
   })
-  return { items: [...view.items(place), ...dimensions, ...labelled], height: tall, place }
+  return { items: [...view.items(place), ...dimensions, ...labelled], height: tall, place, legend }
 }
 
 /** The bar that shows the scale of a view, that of its forces, and the unit of its numbers. */

@@ -55,8 +55,6 @@ const LABEL_WIDTH = 118
 export class View {
   readonly dimensions: ViewDimension[] = []
   readonly labels: ViewLabel[] = []
-  /** What the numbers of a numbered view stand for. */
-  readonly legend: string[] = []
   readonly #draw: ((place: Place) => readonly Item[])[] = []
   readonly #extent: { readonly at: Point; readonly off: Point }[] = []
   /** Longest and shortest force, for the bar of forces. */
@@ -156,8 +154,8 @@ export class View {
     { side = 'right', ink = 'ink', end = 'arrow', bold = false }: LabelOptions = {},
   ): this {
     if (this.options.numbered === true) {
-      this.legend.push(`${this.legend.length + 1} ${typeof text === 'string' ? text : text.join(', ')}`)
-      this.labels.push({ anchor, lines: [String(this.legend.length)], side, ink, end, bold: true })
+      const meaning = typeof text === 'string' ? text : text.join(', ')
+      this.labels.push({ anchor, lines: [String(this.labels.length + 1)], side, ink, end, bold: true, meaning })
       return this
     }
     const lines = (typeof text === 'string' ? [text] : text).flatMap((line) => wrapped(line, LABEL_WIDTH, SMALL, bold))

@@ -1,7 +1,9 @@
 import { type Drawing, drawingSvg, Figure } from '../../drawing/index.js'
 import { type DrivenJoint, drivenJoints, JOINTS, type Joint } from '../numbers.js'
 import { knownOptions } from '../options.js'
+import { PIVOTS } from '../parts/ball-bearings/pivots.js'
 import type { Assessment, CheckResult } from '../result.js'
+import { bearingDrawing } from './bearing.js'
 import { beltDriveDrawing } from './belt-drive.js'
 import { boltDrawing } from './bolt.js'
 import { motorPatternDrawing, stackPatternDrawing } from './bolt-pattern.js'
@@ -88,6 +90,7 @@ const allOf = (facts: Facts): readonly (readonly [name: string, draw: Draw])[] =
     ofDrive.map(([name, draw]) => [`${name}-${joint}`, (one: Facts) => draw(one, joint)] as const),
   ),
   ...(['upper', 'lower'] as const).map((link) => [`counterweight-${link}`, (one: Facts) => counterweightDrawing(one, link)] as const),
+  ...PIVOTS.map((pivot) => [`bearing-${pivot}`, (one: Facts) => bearingDrawing(one, pivot)] as const),
   ['rod-drive', rodDriveDrawing],
   ['through-drive', throughDriveDrawing],
   ['groove-through', (one) => grooveDrawing(one, SECOND)],

@@ -3,6 +3,7 @@ import type { Joint } from '../numbers.js'
 import { boss, eyeMaterial, pin } from '../parts/pins-and-bosses/fields.js'
 import { pinTolerance } from '../parts/pins-and-bosses/fit.js'
 import type { Facts } from './facts.js'
+import { seatSizes } from './seat-sizes.js'
 
 /** Sizes of a pin in its bosses, mm. */
 export const pinSizes = (facts: Facts, joint: Joint) => {
@@ -24,6 +25,8 @@ export const pinSizes = (facts: Facts, joint: Joint) => {
     bossPrinted: !facts.isMetal(bossMaterial),
     eyeMaterial: eye,
     eyePrinted: !facts.isMetal(eye),
+    /** Ball bearings in the eye; absent where it turns on the plain pin. */
+    bearing: seatSizes(facts, joint),
   }
 }
 export type PinSizes = ReturnType<typeof pinSizes>

@@ -2,10 +2,12 @@ import { type Drawing, Figure, plain, rectangle, View } from '../../drawing/inde
 import type { Joint } from '../numbers.js'
 import { meanInterference } from '../parts/pins-and-bosses/fit.js'
 import { pinForce, prised } from '../parts/pins-and-bosses/loads.js'
+import { ballBearing } from './ball-bearing.js'
 import { type Facts, resultSentence } from './facts.js'
 import { momentLine } from './pin-moment.js'
 import { fitBars, type PinSizes, pinSizes } from './pin-sizes.js'
 import { hasPin } from './present.js'
+import { middlesOf } from './seat-sizes.js'
 import { amount, answerOf, checked, layers, length, METAL, OTHER_METAL, resultLines, word } from './words.js'
 
 const CHECKS = [
@@ -34,7 +36,9 @@ export function pinDrawing(facts: Facts, joint: Joint): Drawing | undefined {
     ...answerOf(`Pin of the ${joint}`, worst),
   })
   figure.view(section(s))
-  figure.text(`${layerWords(s)}Thin outline: height of the eye, assumed.`)
+  figure.text(
+    `${layerWords(s)}${s.bearing === undefined ? 'Thin outline: height of the eye, assumed.' : 'The eye turns on ball bearings, which have a drawing of their own.'}`,
+  )
   const interference = facts.tried(meanInterference, { joint, air: 'normal' })
   fitBars(figure, facts, joint, s, interference)
   const force = worst === undefined ? undefined : facts.tried(pinForce, { joint, ...facts.case(worst.case) })
@@ -63,6 +67,12 @@ export function pinDrawing(facts: Facts, joint: Joint): Drawing | undefined {
       length('hole', s.hole),
       length('standard deviation of the hole', s.scatter),
       length('distance to the edge', s.edge),
+      ...(s.bearing === undefined
+        ? []
+        : [
+            length('outer diameter of the bearing in the eye', s.bearing.outer, 'standard'),
+            length('outer diameter of the eye', s.bearing.housing),
+          ]),
       ...(s.bossPrinted
         ? [word('bore and layers', s.axis === 'acrossLayers' ? 'the bore crosses the layers' : 'the bore lies in the layers')]
         : []),
@@ -85,7 +95,7 @@ function section(s: PinSizes): View {
   const { diameter, lug, gap, cheek, depth, outer, hole, zone, bossMaterial, eyeMaterial: eye } = s
   const [near, half] = [lug / 2 + gap, outer / 2]
   const end = near + depth
-  const eyeHeight = 0.8 * outer
+  const eyeHeight = eyeHeightOf(s)
   const view = new View('Section along the pin', { height: 230 })
   bossesAndEye(view, s)
   const bevel = Math.min(diameter / 8, depth / 4)
@@ -109,6 +119,11 @@ function section(s: PinSizes): View {
     ],
     'axis',
   )
+  if (s.bearing !== undefined)
+    view.label(
+      [middlesOf(s.bearing).at(-1)! + s.bearing.width / 2, s.bearing.outer / 2 - 0.1],
+      `bearing ${plain(s.bearing.bore)} × ${plain(s.bearing.outer)} × ${plain(s.bearing.width)}`,
+    )
   return view
     .dimension([-near - cheek, half], [-near, half], 'above')
     .dimension([-lug / 2, eyeHeight], [lug / 2, eyeHeight], 'above')
@@ -122,9 +137,14 @@ function section(s: PinSizes): View {
     .label([near - gap / 2, -half * 0.9], `gap ${plain(gap)}`)
 }
 
+/** Height of the eye above the axis: of one with bearings as the document has it, else assumed. */
+const eyeHeightOf = ({ bearing, outer }: PinSizes): number => (bearing === undefined ? 0.8 * outer : bearing.housing / 2)
+
 /** Bosses and eye above and below the pin. */
-function bossesAndEye(view: View, { diameter, lug, gap, cheek, outer, hole, axis, bossPrinted, eyePrinted }: PinSizes): void {
-  const [near, half, eyeHeight] = [lug / 2 + gap, outer / 2, 0.8 * outer]
+function bossesAndEye(view: View, s: PinSizes): void {
+  const { diameter, lug, gap, cheek, outer, hole, axis, bossPrinted, eyePrinted, bearing } = s
+  const [near, half, eyeHeight] = [lug / 2 + gap, outer / 2, eyeHeightOf(s)]
+  const eyeHole = bearing?.outer ?? diameter
   const bossHatch = bossPrinted ? layers(axis === 'acrossLayers' ? 'upright' : 'flat', 4) : METAL
   for (const side of [1, -1]) {
     const [a, b] = side === 1 ? [near, near + cheek] : [-near - cheek, -near]
@@ -135,10 +155,15 @@ function bossesAndEye(view: View, { diameter, lug, gap, cheek, outer, hole, axis
       view.area(rectangle(a, low, b, high), { hatch: bossHatch })
   }
   for (const [low, high] of [
-    [diameter / 2, eyeHeight],
-    [-eyeHeight, -diameter / 2],
+    [eyeHole / 2, eyeHeight],
+    [-eyeHeight, -eyeHole / 2],
   ] as const)
-    view.area(rectangle(-lug / 2, low, lug / 2, high), { hatch: eyePrinted ? layers('upright', 9) : OTHER_METAL, line: 'thin' })
+    view.area(rectangle(-lug / 2, low, lug / 2, high), {
+      hatch: eyePrinted ? layers('upright', 9) : OTHER_METAL,
+      line: bearing === undefined ? 'thin' : 'thick',
+    })
+  if (bearing === undefined) return
+  for (const x of middlesOf(bearing)) for (const side of [1, -1] as const) ballBearing(view, bearing, x, side)
 }
 
 const ARROWS = 4

@@ -1,4 +1,5 @@
 import { plain, rectangle, View } from '../../drawing/index.js'
+import { ballBearing } from './ball-bearing.js'
 import type { ShaftSizes } from './shaft-sizes.js'
 import { layers, METAL, OTHER_METAL } from './words.js'
 
@@ -21,7 +22,9 @@ const placesOf = (s: ShaftSizes, wheel: Wheel) => {
     plane,
     hubHalf,
     end: plane + hubHalf,
-    hub: Math.min(wheel.outer / 2, 1.6 * r + 4),
+    hub: Math.min(wheel.outer / 2, s.stack?.key === undefined ? 1.6 * r + 4 : s.stack.key.hub / 2),
+    // The ring in which two parts of the stack touch is the spacer between bearing and hub.
+    spacer: s.stack === undefined ? ([r, r + 1.5] as const) : ([s.stack.inner / 2, s.stack.outer / 2] as const),
     broken: Math.min(wheel.outer / 2, R + 8),
   }
 }
@@ -34,9 +37,10 @@ export function shaftSection(s: ShaftSizes, wheel: Wheel): View {
   const { R, plane, hubHalf, end, hub, broken, r } = at
   for (const side of [1, -1] as const) {
     half(view, s, wheel, at, side)
-    for (const x of [0, s.spacing]) bearing(view, s, x, side)
+    for (const x of [0, s.spacing]) ballBearing(view, s, x, side)
   }
   solids(view, s, at)
+  stackOf(view, s, at)
   view.line(
     [
       [-s.width / 2 - s.diameter - 2, 0],
@@ -54,7 +58,10 @@ export function shaftSection(s: ShaftSizes, wheel: Wheel): View {
   return view
     .dimension([0, -R], [s.spacing, -R], 'below')
     .dimension([s.spacing, -R], [plane, -broken], 'below')
-    .label([s.spacing + s.width / 4, R * 0.9], `bearing ${plain(s.bore)} × ${plain(s.outer)} × ${plain(s.width)}`)
+    .label(
+      [s.spacing + s.width / 4, R * 0.9],
+      `bearing ${plain(s.bore)} × ${plain(s.outer)} × ${plain(s.width)}, seat Ø${plain(s.outer - s.interference, 6)}`,
+    )
     .label([plane + hubHalf * 0.6, broken * 0.9], wheel.name, { end: 'dot' })
     .label([end + s.capThickness / 2, s.capSpan * 0.4], `cap, ${s.capMaterial}`, { end: 'dot' })
     .label([end + s.capThickness + s.inner.diameter, 0], `screw M${plain(s.inner.diameter)}`)
@@ -63,15 +70,67 @@ export function shaftSection(s: ShaftSizes, wheel: Wheel): View {
 }
 
 /** Housing, spacers, wheel and hub above or below the axis. */
-function half(view: View, s: ShaftSizes, wheel: Wheel, { r, R, plane, hubHalf, end, hub, broken }: Places, side: 1 | -1): void {
+function half(view: View, s: ShaftSizes, wheel: Wheel, { r, R, plane, hubHalf, end, hub, broken, spacer }: Places, side: 1 | -1): void {
   const band = (from: number, to: number, low: number, high: number) =>
     side === 1 ? rectangle(from, low, to, high) : rectangle(from, -high, to, -low)
   const housing = s.seatMetal ? METAL : layers('flat', 4)
   view.area(band(-s.width / 2 - 2, s.spacing + s.width / 2 + 2, R, R + 5), { hatch: housing, line: 'thin' })
   view.area(band(s.width / 2, s.spacing - s.width / 2, r, r + 1.5), { hatch: METAL, line: 'thin' })
-  view.area(band(s.spacing + s.width / 2, plane - hubHalf, r, r + 1.5), { hatch: METAL, line: 'thin' })
+  view.area(band(s.spacing + s.width / 2, plane - hubHalf, ...spacer), {
+    hatch: (s.stack?.metal ?? true) ? METAL : layers('upright', 6),
+    line: s.stack === undefined ? 'thin' : 'thick',
+  })
   view.area(band(plane - hubHalf, end, hub, broken), { hatch: wheel.metal ? METAL : layers('upright', 6) })
-  view.area(band(plane - hubHalf, end, r, hub), { hatch: wheel.metal ? OTHER_METAL : layers('upright', 9), line: 'thin' })
+  view.area(band(plane - hubHalf, end, r, hub), {
+    hatch: wheel.metal ? OTHER_METAL : layers('upright', 9),
+    line: s.stack?.key === undefined ? 'thin' : 'thick',
+  })
+}
+
+/** What the stack is clamped by, the ring in which its parts touch, and its key. */
+function stackOf(view: View, { stack, width, spacing, diameter }: ShaftSizes, { r, plane, spacer: [inner, outer] }: Places): void {
+  if (stack === undefined) return
+  const { key } = stack
+  view
+    .label([spacing + width / 2 + 1, outer], `spacer Ø${plain(2 * outer)} / ${plain(2 * inner)}, ${stack.material}`)
+    .label([-width / 2 - diameter * 0.4, diameter * 0.7], `head or nut, ${plain(stack.torque)} N m`, { end: 'dot', side: 'left' })
+  if (key === undefined) return
+  const bottom = r - key.shaftDepth
+  view
+    .area(rectangle(plane - key.length / 2, bottom, plane + key.length / 2, bottom + key.height), { fill: 'paper' })
+    .label([plane - key.length / 4, bottom + key.height / 2], `key ${plain(key.width)} × ${plain(key.height)} × ${plain(key.length)}`, {
+      end: 'dot',
+    })
+}
+
+/** The shaft with its key, across the axis. */
+export function keySection({ diameter, stack }: ShaftSizes): View | undefined {
+  const key = stack?.key
+  if (key === undefined) return undefined
+  const view = new View('Shaft and hub across the axis', { height: 220, template: true })
+  const [r, half] = [diameter / 2, key.width / 2]
+  const [bottom, top] = [r - key.shaftDepth, r + key.hubDepth]
+  const shoulder = Math.sqrt(r ** 2 - half ** 2)
+  view.circle({ centre: [0, 0], radius: key.hub / 2 }, 'thick', 'tone')
+  view.circle({ centre: [0, 0], radius: r }, 'thick', 'paper').centre({ centre: [0, 0], radius: key.hub / 2 }, 1.05)
+  // The keyway of the hub stands out of its bore, above the key.
+  view.area(
+    [
+      [-half, shoulder],
+      [-half, top],
+      [half, top],
+      [half, shoulder],
+    ],
+    { fill: 'paper', line: 'thin' },
+  )
+  view.area(rectangle(-half, bottom, half, bottom + key.height), { fill: 'tone' })
+  return view
+    .dimension([-half, top], [half, top], 'above')
+    .dimension([-half, bottom], [0, r], 'left')
+    .dimension([-half, -r], [-half, top], 'left')
+    .label([0.7 * r, -0.7 * r], `shaft Ø${plain(diameter)}`)
+    .label([0.35 * key.hub, -0.35 * key.hub], [`hub Ø${plain(key.hub)}`, key.hubMaterial])
+    .label([half, bottom + key.height / 2], `key ${plain(key.width)} × ${plain(key.height)}`)
 }
 
 /** Shaft, head, cap and screw, and the hidden thread of the screw. */
@@ -99,13 +158,4 @@ function solids(view: View, s: ShaftSizes, { r, end }: Places): void {
       ],
       'hidden',
     )
-}
-
-function bearing(view: View, s: ShaftSizes, x: number, side: 1 | -1): void {
-  const [r, R] = [s.bore / 2, s.outer / 2]
-  const ring = (R - r) * 0.28
-  const band = (low: number, high: number) =>
-    side === 1 ? rectangle(x - s.width / 2, low, x + s.width / 2, high) : rectangle(x - s.width / 2, -high, x + s.width / 2, -low)
-  view.area(band(r, r + ring), { hatch: OTHER_METAL }).area(band(R - ring, R), { hatch: METAL })
-  view.circle({ centre: [x, (side * (r + R)) / 2], radius: Math.min((R - r) * 0.29, s.width * 0.4) }, 'thin', 'paper')
 }

@@ -1,5 +1,34 @@
+import { shaftOf } from '../numbers.js'
 import * as shaft from '../parts/hip-shaft/fields.js'
+import * as stack from '../parts/hip-shaft/stack-fields.js'
 import type { Facts } from './facts.js'
+
+/** What is clamped together on the shaft; absent where the document does not say. */
+function stackSizes(facts: Facts) {
+  const given = shaftOf(facts.leg.x).stack
+  if (given === undefined) return undefined
+  const { key } = stack
+  const material = facts.named('material', stack.material)
+  return {
+    outer: facts.mm(stack.outerDiameter),
+    inner: facts.mm(stack.innerDiameter),
+    torque: facts.get(stack.tighteningTorque),
+    material,
+    metal: facts.isMetal(material),
+    key:
+      given.key === undefined
+        ? undefined
+        : {
+            width: 1000 * facts.get(key.size).width,
+            height: 1000 * facts.get(key.size).height,
+            shaftDepth: 1000 * facts.get(key.size).shaftDepth,
+            hubDepth: 1000 * facts.get(key.size).hubDepth,
+            length: facts.mm(key.length),
+            hub: facts.mm(key.hubDiameter),
+            hubMaterial: facts.named('material', key.hubMaterial),
+          },
+  }
+}
 
 /** Sizes of the hip shaft and its bearings, mm. */
 export const shaftSizes = (facts: Facts) => {
@@ -24,6 +53,8 @@ export const shaftSizes = (facts: Facts) => {
     seat: facts.named('material', shaft.seatMaterial),
     seatMetal: facts.isMetal(facts.named('material', shaft.seatMaterial)),
     retained: facts.get(shaft.retained),
+    interference: facts.mm(shaft.seatInterference),
+    stack: stackSizes(facts),
   }
 }
 export type ShaftSizes = ReturnType<typeof shaftSizes>

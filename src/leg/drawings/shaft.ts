@@ -1,14 +1,25 @@
-import { type Drawing, Figure, plain, View } from '../../drawing/index.js'
+import { type Drawing, Figure, plain, type Row, View } from '../../drawing/index.js'
 import { nearerLoad, shaftLoad, thrust } from '../parts/hip-shaft/loads.js'
 import { drum } from '../parts/transmission/cord/fields.js'
 import { drumRadius } from '../parts/transmission/cord/radii.js'
 import { type Facts, resultSentence } from './facts.js'
 import { hasCordDrive, hasShaft } from './present.js'
-import { shaftSection, type Wheel } from './shaft-section.js'
+import { keySection, shaftSection, type Wheel } from './shaft-section.js'
 import { type ShaftSizes, shaftSizes } from './shaft-sizes.js'
 import { amount, answerOf, checked, length, resultLines, word } from './words.js'
 
-const CHECKS = ['shaft.bending', 'bearing.static', 'bearing.life', 'bearing.seat']
+const CHECKS = [
+  'shaft.bending',
+  'shaft.rodCouple',
+  'shaftStack.gape',
+  'shaftStack.tip',
+  'shaftStack.slip',
+  'shaftStack.key',
+  'bearing.static',
+  'bearing.life',
+  'bearing.seat',
+  'bearing.seatSplit',
+]
 
 /** The drum of the hip on its shaft, or a wheel of assumed size for another drive. */
 function wheelOf(facts: Facts, s: ShaftSizes): Wheel {
@@ -36,7 +47,9 @@ export function shaftDrawing(facts: Facts): Drawing | undefined {
     ...answerOf('Hip shaft', worst),
   })
   figure.view(shaftSection(s, wheel))
-  figure.text(`Thin outlines: hub, spacer and housing, sizes assumed. The ${cord ? 'drum' : 'wheel'} is broken off.`)
+  figure.text(`Thin outlines: sizes assumed. The ${cord ? 'drum' : 'wheel'} is broken off.`)
+  const key = keySection(s)
+  if (key !== undefined) figure.view(key)
   if (worst !== undefined) {
     const here = facts.case(worst.case)
     const load = facts.tried(shaftLoad, here)
@@ -66,9 +79,34 @@ export function shaftDrawing(facts: Facts): Drawing | undefined {
       length(cord ? 'cord circle of the drum' : 'diameter of the wheel', wheel.outer, cord ? 'geometry' : 'assumed'),
       length('end cap thickness', s.capThickness),
       word('bearing seat', s.seat),
+      length('least length of the shaft to the plane of the leg', s.spacing + s.width + s.overhang, 'geometry'),
+      length('spacer between the bearings', s.spacing - s.width, 'geometry'),
+      length('bore of the seats', s.outer - s.interference, 'geometry'),
+      ...stackRows(s),
       ...facts.checks(CHECKS).map(checked),
     )
   return figure.done()
+}
+
+function stackRows({ stack }: ShaftSizes): Row[] {
+  if (stack === undefined) return []
+  const { key } = stack
+  return [
+    length('ring in which parts of the stack touch, outside', stack.outer),
+    length('ring in which parts of the stack touch, inside', stack.inner),
+    word('softest part of the stack', stack.material),
+    amount('tightening torque of the stack', stack.torque, 'N m', 'document'),
+    ...(key === undefined
+      ? []
+      : [
+          word('key', `${plain(key.width)} × ${plain(key.height)}`),
+          length('straight length of the key', key.length),
+          length('keyway in the shaft, depth', key.shaftDepth, 'standard'),
+          length('keyway in the hub, depth', key.hubDepth, 'standard'),
+          length('hub over the keyway', key.hub),
+          word('material of the hub', key.hubMaterial),
+        ]),
+  ]
 }
 
 const LONGEST = 70
