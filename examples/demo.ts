@@ -137,15 +137,18 @@ for (const { log, line, message } of learnt.remarks) console.log(`  ${log}${line
 console.log(verdictText(learnt.comparison.after))
 
 chapter('7  On paper')
+/** The report with its drawings and charts. */
+async function pageOf(verdict: Assessment): Promise<string> {
+  const drawings = legDrawings(verdict, { style: 'page' })
+  return htmlReport(verdict, { drawings, pictures: await reportPictures(verdict, { drawings }) })
+}
+
 mkdirSync('out', { recursive: true })
 for (const [file, content] of [
   ['out/leg-report.md', markdownReport(first)],
-  ['out/leg-report.html', htmlReport(first, { pictures: await reportPictures(first), drawings: legDrawings(first, { style: 'page' }) })],
+  ['out/leg-report.html', await pageOf(first)],
   ['out/leg-report-revised.md', markdownReport(revised)],
-  [
-    'out/leg-report-revised.html',
-    htmlReport(revised, { pictures: await reportPictures(revised), drawings: legDrawings(revised, { style: 'page' }) }),
-  ],
+  ['out/leg-report-revised.html', await pageOf(revised)],
   ['out/leg-optimised.md', comparisonText(sides)],
   ['out/leg-workshop.html', htmlPlans(revised.leg)],
   ['out/leg-learnt.md', learntText(learnt)],

@@ -21,7 +21,7 @@ for (const name of given.length > 0 ? given : ['mudflat-leg-first', 'mudflat-leg
   const verdict = assess(leg)
   const drawings = legDrawings(verdict, { style: 'page' })
   const pages = {
-    report: htmlReport(verdict, { pictures: await reportPictures(verdict), drawings }),
+    report: htmlReport(verdict, { pictures: await reportPictures(verdict, { drawings }), drawings }),
     ...(name.endsWith('first') ? {} : { workshop: htmlPlans(leg) }),
   }
   for (const [kind, html] of Object.entries(pages)) {

@@ -17,13 +17,13 @@ export async function report(terminal: Terminal, args: readonly string[]): Promi
   )
   const verdict = assess(leg, casesOf(given))
   tell(`assessed ${verdict.checks.length} checks`)
-  const pictures = await reportPictures(verdict)
+  const drawings = legDrawings(verdict, { style: 'page' })
+  const pictures = await reportPictures(verdict, { drawings })
   tell(
     pictures.some(({ svg }) => svg !== undefined)
       ? `drew ${pictures.length} charts`
       : 'charts are left as tables: install vega and vega-lite to have them drawn',
   )
-  const drawings = legDrawings(verdict, { style: 'page' })
   const written: string[] = []
   for (const [name, content] of [
     ['report.html', () => htmlReport(verdict, { pictures, drawings })],

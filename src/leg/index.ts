@@ -45,7 +45,7 @@ export { type ReportChart, reportCharts } from './report/charts.js'
 export { specificationHash } from './report/hash.js'
 export { htmlReport } from './report/html.js'
 export { markdownReport } from './report/markdown.js'
-export { chartSvg, type ReportPicture, reportPictures } from './report/pictures.js'
+export { chartSvg, type ReportPicture, type ReportPicturesOptions, reportPictures } from './report/pictures.js'
 export type { ReportOptions } from './report/report-page.js'
 
 // Plans for the workshop and the stand

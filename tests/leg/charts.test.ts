@@ -1,6 +1,15 @@
 import { readFileSync } from 'node:fs'
 import { afterEach, describe, expect, test, vi } from 'vitest'
-import { type Assessment, assess, describeLeg, htmlReport, legNumbers, reportCharts, reportPictures } from '../../src/leg/index.js'
+import {
+  type Assessment,
+  assess,
+  describeLeg,
+  htmlReport,
+  legDrawings,
+  legNumbers,
+  reportCharts,
+  reportPictures,
+} from '../../src/leg/index.js'
 import { legModel } from '../../src/leg/leg-model.js'
 import { driveOf } from '../../src/leg/numbers.js'
 import { chartTable } from '../../src/leg/report/chart-table.js'
@@ -100,6 +109,13 @@ describe('pictures in the page', () => {
     for (const [, target] of html.matchAll(/url\(#([^)]+)\)/g)) expect(ids).toContain(target)
     for (const [, target] of html.matchAll(/href="?#([^"\s>]+)/g)) expect(ids).toContain(target)
     expect(htmlReport(first, { pictures: await reportPictures(first) })).toBe(html)
+  })
+
+  test('charts that the page leaves out beside its drawings are not rendered, and the page is the same', async () => {
+    const drawings = legDrawings(first, { style: 'page' })
+    const pictures = await reportPictures(first, { drawings })
+    expect(pictures.map(({ id }) => id)).toEqual(['moves', 'stall', 'reach'])
+    expect(htmlReport(first, { drawings, pictures })).toBe(htmlReport(first, { drawings, pictures: await reportPictures(first) }))
   })
 
   test('without the packages that draw, the numbers stand in tables and the page says so', async () => {

@@ -31,6 +31,31 @@ export function reportCharts(assessment: Assessment): readonly ReportChart[] {
   ]
 }
 
+/** Several forms of a report share its charts. */
+const KEPT = new WeakMap<Assessment, readonly ReportChart[]>()
+
+/** The charts of a report, made once for each assessment. */
+export function chartsOf(assessment: Assessment): readonly ReportChart[] {
+  let charts = KEPT.get(assessment)
+  if (charts === undefined) {
+    charts = reportCharts(assessment)
+    KEPT.set(assessment, charts)
+  }
+  return charts
+}
+
+/** Charts that say less than a drawing of the page: where the drawing is there, the chart is not. */
+const WITHIN: Readonly<Record<string, string>> = {
+  reserves: 'reserve-bars',
+  'torque-speed': 'torque-speed-hip',
+  pretension: 'year',
+  clamp: 'year',
+}
+
+/** Charts without those that say less than a drawing among the others of a page. */
+export const besides = <C extends ReportChart>(charts: readonly C[], drawings: readonly { readonly id: string }[]): readonly C[] =>
+  charts.filter((chart) => !drawings.some(({ id }) => id === WITHIN[chart.id]))
+
 const MOST_BARS = 18
 /** Reserves beyond this are drawn at this length; the label has the number. */
 const LONGEST_BAR = 4

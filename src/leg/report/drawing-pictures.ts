@@ -53,8 +53,8 @@ function checkOf(
   const alike = checks.filter(
     (check) =>
       !taken.has(check) &&
-      result.startsWith(resultText(check)) &&
-      (text === `${check.part}: ${check.mode}` || text === `${check.part}, ${check.joint}: ${check.mode}`),
+      (text === `${check.part}: ${check.mode}` || text === `${check.part}, ${check.joint}: ${check.mode}`) &&
+      result.startsWith(resultText(check)),
   )
   return alike.find(({ joint }) => joint !== undefined && (id.endsWith(`-${joint}`) || text.includes(`, ${joint}:`))) ?? alike[0]
 }

@@ -1,6 +1,8 @@
 import { type Chart, svgOf } from '../../chart/index.js'
+import { knownOptions } from '../options.js'
 import type { Assessment } from '../result.js'
-import { type ReportChart, reportCharts } from './charts.js'
+import type { Picture } from './blocks.js'
+import { besides, chartsOf, type ReportChart } from './charts.js'
 import { compactSvg } from './compact-svg.js'
 import { forPhone } from './phone-chart.js'
 
@@ -30,12 +32,21 @@ export async function chartSvg(chart: Chart): Promise<string> {
   return svgOf(chart, await renderer())
 }
 
+/** Options of `reportPictures`. */
+export interface ReportPicturesOptions {
+  /** Drawings that the page will show, as for `htmlReport`: a chart that the page leaves out beside them is not rendered. Default: every chart is. */
+  readonly drawings?: readonly Picture[]
+}
+
 /**
  * The charts of a report, rendered: hand them to `htmlReport`. Where the packages that render are not installed the pictures are left out, and the
  * report shows the numbers as tables with a note.
  */
-export async function reportPictures(assessment: Assessment): Promise<readonly ReportPicture[]> {
-  const charts = reportCharts(assessment)
+export async function reportPictures(assessment: Assessment, options: ReportPicturesOptions = {}): Promise<readonly ReportPicture[]> {
+  knownOptions('reportPictures', options, ['drawings'])
+  // The first drawing stands beside the verdict, away from the charts.
+  const [, ...others] = options.drawings ?? []
+  const charts = besides(chartsOf(assessment), others)
   try {
     const svgs = await Promise.all(charts.map(({ chart }) => chartSvg(forPhone(chart))))
     return charts.map((one, i) => ({ ...one, svg: separate(compactSvg(svgs[i] as string), one.id) }))

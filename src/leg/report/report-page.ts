@@ -8,7 +8,7 @@ import { casesSection, footSection, measureSection } from './cases-section.js'
 import { type Changes, changesOf } from './changes.js'
 import { changesSection, firstChange } from './changes-section.js'
 import { chartTable } from './chart-table.js'
-import { reportCharts } from './charts.js'
+import { besides, chartsOf } from './charts.js'
 import { chainsSection, checkNamed, rankedSection } from './checks-section.js'
 import { CAUTIONS, measurementText, priorsText, standing, verdictText } from './content.js'
 import { drawingPictures } from './drawing-pictures.js'
@@ -109,19 +109,11 @@ const titleBlock = ({ leg }: Assessment, { date = '', by = '', checkedBy = '' }:
     ]),
   ])
 
-/** Charts that say less than a drawing of the page: where the drawing is there, the chart is not. */
-const WITHIN: Readonly<Record<string, string>> = {
-  reserves: 'reserve-bars',
-  'torque-speed': 'torque-speed-hip',
-  pretension: 'year',
-  clamp: 'year',
-}
-
 function chartsSection(assessment: Assessment, pictures: readonly ReportPicture[] | undefined, drawings: readonly Picture[]): Block {
-  const all = pictures ?? reportCharts(assessment).map((one) => ({ ...one, svg: undefined }))
+  const all = pictures ?? chartsOf(assessment).map((one) => ({ ...one, svg: undefined }))
   const drawn = all.some(({ svg }) => svg !== undefined)
   // The reserves stand in the ranking: their chart is there to be seen.
-  const charts = all.filter(({ id: chart }) => !drawings.some(({ id }) => id === WITHIN[chart]) && (drawn || chart !== 'reserves'))
+  const charts = besides(all, drawings).filter(({ id }) => drawn || id !== 'reserves')
   return section('charts', 'Charts', [
     ...(!drawn
       ? [
