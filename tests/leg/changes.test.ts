@@ -2,8 +2,11 @@ import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { assess, checkReserves, describeLeg, legNumbers, markdownReport, withFields } from '../../src/leg/index.js'
-import { roundedBeyond } from '../../src/leg/report/amounts.js'
+import { fieldAt, takesQuantity } from '../../src/leg/plans/with-fields.js'
+import { documentAmount, roundedBeyond } from '../../src/leg/report/amounts.js'
 import { changesOf } from '../../src/leg/report/changes.js'
+import { fieldRows } from '../../src/leg/report/fields-list.js'
+import { Quantity } from '../../src/units/index.js'
 
 const revised = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8'))
 const loose = assess(withFields(revised, { 'joints.knee.drive.pretension': '200 N', 'joints.hip.drive.pretension': '100 N' }))
@@ -51,4 +54,30 @@ test('a value is rounded away from where it came from, by less than a fifth of t
       expect(beyond).toBeLessThanOrEqual(0.2 + 1e-6)
     }),
   )
+})
+
+test.each(['mudflat', 'orchard'])('the %s leg takes a changed quantity exactly where reading it whole does', (name) => {
+  const leg = describeLeg(readFileSync(new URL(`../../examples/${name}-leg-revised.yaml`, import.meta.url), 'utf8'))
+  const reads = (path: string, to: string): boolean => {
+    try {
+      withFields(leg, { [path]: to })
+      return true
+    } catch {
+      return false
+    }
+  }
+  const counts = { taken: 0, refused: 0 }
+  for (const { path, kind } of fieldRows(leg)) {
+    const now = fieldAt(leg, path)
+    if (!(now instanceof Quantity) || kind === undefined) continue
+    for (const factor of [0.2, 4]) {
+      const to = documentAmount(kind, factor * now.si)
+      const expected = reads(path, to)
+      expect(takesQuantity(leg, path, to), `${path} ${to}`).toBe(expected)
+      counts[expected ? 'taken' : 'refused']++
+    }
+  }
+  expect(Math.min(counts.taken, counts.refused)).toBeGreaterThan(20)
+  expect(takesQuantity(leg, 'robot.mass', 'heavy')).toBe(false)
+  expect(takesQuantity(leg, 'robot.weight', '1 kg')).toBe(false)
 })

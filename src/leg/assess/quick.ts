@@ -123,7 +123,8 @@ export class QuickLeg {
 /** The legs of the last call: the next one is nearly always of the same structure, and then only what differs is calculated. */
 const last: { quick?: QuickLeg; cases?: string } = {}
 
-function quickFor(cases: readonly CaseId[]): QuickLeg {
+/** What evaluates legs in some load cases: that of the last call where it was for the same. @internal */
+export function quickFor(cases: readonly CaseId[]): QuickLeg {
   const key = cases.join()
   if (last.quick !== undefined && last.cases === key) return last.quick
   const quick = new QuickLeg(cases)

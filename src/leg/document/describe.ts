@@ -40,11 +40,11 @@ export function describeLeg(specification: LegSpecification | string): Leg {
   const data = (result.success ? result.data : salvaged(documentFields, given)) as PartlyLeg
   // A contradiction that follows from a field that is already in the list would only repeat it.
   const listed = new Set(issues.map(({ path }) => path))
-  const rules: Issue[] = []
-  const report = (path: string, value: unknown, accepts: string) => rules.push({ path, given: shown(value), accepts })
-  rules.push(...exactlyOneIssues(documentFields, given), ...referenceIssues(data))
-  for (const rule of [driveRules, partRules, bearingRules, springRules, loadRules]) rule(data, report)
-  metalPlateRules(data, report, given, new Set(keptDefaults(earlier).map(({ path }) => path)))
+  const rules = [
+    ...exactlyOneIssues(documentFields, given),
+    ...referenceIssues(data),
+    ...contradictions(data, given, keptDefaults(earlier)),
+  ]
   issues.push(...rules.filter(({ path }) => !listed.has(path)))
   if (issues.length > 0)
     throw new InputError(
@@ -52,6 +52,15 @@ export function describeLeg(specification: LegSpecification | string): Leg {
       eachOnce(issues.map((issue) => ({ ...issue, path: written(issue.path) }))).map((issue) => ({ ...issue, ...placeOf(issue.path) })),
     )
   return displayedLeg({ ...(data as LegData), defaults: [...keptDefaults(earlier), ...defaultsOf(documentFields, given)] })
+}
+
+/** Values of a document that contradict each other. `given` is the document as it was written, `earlier` lists what an earlier reading filled in. */
+export function contradictions(data: PartlyLeg, given: unknown, earlier: readonly LegDefault[]): Issue[] {
+  const found: Issue[] = []
+  const report = (path: string, value: unknown, accepts: string) => found.push({ path, given: shown(value), accepts })
+  for (const rule of [driveRules, partRules, bearingRules, springRules, loadRules]) rule(data, report)
+  metalPlateRules(data, report, given, new Set(earlier.map(({ path }) => path)))
+  return found
 }
 
 /** A value that was read, as the document would write it. */

@@ -1,13 +1,14 @@
 import type { Kind } from '../../units/index.js'
-import { QuickLeg } from '../assess/quick.js'
+import { type QuickLeg, quickFor } from '../assess/quick.js'
 import { fieldsReader, keyOfResult } from '../assess/recorded.js'
 import type { LegNumbers } from '../leg-numbers.js'
 import { legNumbers } from '../numbers.js'
-import { withFields } from '../plans/with-fields.js'
+import { takesQuantity } from '../plans/with-fields.js'
 import type { Assessment, CheckResult } from '../result.js'
 import { amount, documentAmount, roundedBeyond } from './amounts.js'
 import { type FieldRow, fieldRows } from './fields-list.js'
 import { reached, tried } from './reach.js'
+import type { Suffices, Want } from './wants.js'
 
 /** Sizes and settings that a builder chooses; materials, the weather and catalogue values of motors are not among them. */
 const KINDS: readonly Kind[] = ['length', 'force', 'torque', 'time', 'mass', 'velocity', 'angle', 'peakPhaseCurrent']
@@ -20,27 +21,6 @@ const BISECTIONS = 5
 const NUDGE = 1.02
 /** Fields that are solved for each check: those that move it most. */
 const MOST_FIELDS = 5
-
-/** A field that a check may be given its reserve with, and what came of it. */
-export interface Want {
-  readonly check: CheckResult
-  readonly key: string
-  readonly field: FieldRow
-  readonly up: boolean
-  /** The change that suffices. */
-  suffices?: Suffices
-  /** Where none does: how far the check gets. */
-  nearest?: { readonly to: string; readonly given: string; readonly reserve: number }
-}
-
-/** A field changed so far that some checks have their reserve. */
-export interface Suffices {
-  readonly to: string
-  /** The new value over the old one. */
-  readonly ratio: number
-  /** Other checks that lose their required reserve by it. */
-  readonly shortened: readonly CheckResult[]
-}
 
 /** The reserve of a check with one field changed; not a number where it cannot be found. */
 type ReserveOf = (key: string) => number
@@ -59,7 +39,7 @@ export class ChangeSearch {
 
   constructor(assessment: Assessment) {
     this.#assessment = assessment
-    this.#quick = new QuickLeg(assessment.cases.map(({ id }) => id))
+    this.#quick = quickFor(assessment.cases.map(({ id }) => id))
     this.#x = legNumbers(assessment.leg)
     this.#fields = new Map(
       fieldRows(assessment.leg).flatMap((row) =>
@@ -93,7 +73,7 @@ export class ChangeSearch {
         .filter(({ slope }) => Math.abs(slope) > 1e-3)
         .sort((a, b) => Math.abs(b.slope) - Math.abs(a.slope))
         .slice(0, MOST_FIELDS)
-        .map(({ field, slope }): Want => ({ check, key, field, up: slope > 0 })),
+        .map(({ field, slope }): Want => ({ check, key, field, up: slope > 0, short: [] })),
     )
   }
 
@@ -125,26 +105,41 @@ export class ChangeSearch {
 
   /** Changes a field step by step until each check that calls for the change has its reserve. */
   #scan(field: FieldRow, up: boolean, asking: readonly Want[]): void {
-    const x = this.#now(field) as number
-    const at = (factor: number) => (up ? x * factor : x / factor)
+    const at = this.#changed(field, up)
     let [open, low] = [asking, 1]
     for (const factor of FACTORS) {
       if (open.length === 0) return
-      const { reserve } = this.#with(field, at(factor))
-      const short: Want[] = []
-      const enough: Want[] = []
-      for (const want of open) {
-        const found = reserve(want.key)
-        if (found >= want.check.requiredReserve) enough.push(want)
-        else {
-          short.push(want)
-          if (found > (want.nearest?.reserve ?? 0)) want.nearest = { ...this.#written(field, at(factor)), reserve: found }
-        }
-      }
+      const { has } = this.#with(field, at(factor))
+      const enough = open.filter(has)
+      const short = open.filter((want) => !enough.includes(want))
+      for (const want of short) want.short.push(factor)
       this.#narrow(field, at, enough, [low, factor], BISECTIONS)
       open = short
       low = factor
     }
+  }
+
+  #changed(field: FieldRow, up: boolean): (factor: number) => number {
+    const x = this.#now(field) as number
+    return (factor) => (up ? x * factor : x / factor)
+  }
+
+  /** Finds how far fields get their checks at the steps that do not suffice. */
+  reach(wants: readonly Want[]): void {
+    for (const field of new Set(wants.map((want) => want.field)))
+      for (const up of [true, false]) {
+        const asking = wants.filter((want) => want.field === field && want.up === up)
+        const at = this.#changed(field, up)
+        for (const factor of FACTORS) {
+          const short = asking.filter((want) => want.short.includes(factor))
+          if (short.length === 0) continue
+          const { reserve } = this.#with(field, at(factor))
+          for (const want of short) {
+            const found = reserve(want.key)
+            if (found > (want.nearest?.reserve ?? 0)) want.nearest = { ...this.#written(field, at(factor)), reserve: found }
+          }
+        }
+      }
   }
 
   /** Halves the range of factors in which some checks gain their reserve, and takes the end that suffices, rounded to a size that can be made. */
@@ -186,12 +181,7 @@ export class ChangeSearch {
     const key = `${path} ${to}`
     let allowed = this.#allowed.get(key)
     if (allowed === undefined) {
-      allowed = true
-      try {
-        withFields(this.#assessment.leg, { [path]: to })
-      } catch {
-        allowed = false
-      }
+      allowed = takesQuantity(this.#assessment.leg, path, to)
       this.#allowed.set(key, allowed)
     }
     return allowed

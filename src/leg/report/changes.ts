@@ -1,6 +1,7 @@
 import type { Assessment, CheckResult } from '../result.js'
-import { ChangeSearch, type Suffices, type Want } from './change-search.js'
+import { ChangeSearch } from './change-search.js'
 import { fieldName } from './fields-list.js'
+import type { Suffices, Want } from './wants.js'
 
 /** One field changed so far that a check has its required reserve. */
 export interface Change {
@@ -46,10 +47,13 @@ function solved(assessment: Assessment): readonly Changes[] {
   const search = new ChangeSearch(assessment)
   const wanted = search.wants(short)
   search.solve(wanted)
-  return short.map((check) => {
-    const own = wanted.filter((want) => want.check === check)
-    const changes = listed(search, own)
-    const nearest = changes.length === 0 ? nearestOf(search, own) : undefined
+  const found = short.map((check) => {
+    const wants = wanted.filter((want) => want.check === check)
+    return { check, wants, changes: listed(search, wants) }
+  })
+  search.reach(found.flatMap(({ wants, changes }) => (changes.length === 0 ? wants : [])))
+  return found.map(({ check, wants, changes }) => {
+    const nearest = changes.length === 0 ? nearestOf(search, wants) : undefined
     return nearest !== undefined && nearest.reserve > 1.01 * check.reserve ? { check, changes, nearest } : { check, changes }
   })
 }

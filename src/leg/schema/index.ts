@@ -5,7 +5,7 @@
  */
 export type { DataFields, Field, Fields, GivenFields, OwnMaterial, OwnValue, Section } from './field.js'
 export { jsonSchemaOf } from './json-schema.js'
-export { acceptedBy, designations, meant } from './leaf.js'
+export { acceptedBy, designations, meant, readable } from './leaf.js'
 export { defaultsOf, exactlyOneIssues, type LegDefault, placeAt, referencesOf, salvaged } from './walk.js'
 /** Not in the declarations, which need no zod so. @internal */
 export { zodOf } from './zod.js'

@@ -149,6 +149,16 @@ export function messageOf(error: unknown): string {
   throw error
 }
 
+/** The value of a field; nothing where the field does not accept what was given. */
+export function readable(field: Leaf, given: unknown): unknown {
+  try {
+    return readLeaf(field, given)
+  } catch (error) {
+    messageOf(error)
+    return undefined
+  }
+}
+
 function readBand(max: number, given: unknown): Band {
   const accepts = `must be [low, typical, high], rising, above 0 and at most ${max}`
   if (typeof given === 'number' && given > 0 && given <= max) {

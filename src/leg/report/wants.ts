@@ -1,0 +1,25 @@
+import type { CheckResult } from '../result.js'
+import type { FieldRow } from './fields-list.js'
+
+/** A field that a check may be given its reserve with, and what came of it. */
+export interface Want {
+  readonly check: CheckResult
+  readonly key: string
+  readonly field: FieldRow
+  readonly up: boolean
+  /** The change that suffices. */
+  suffices?: Suffices
+  /** Factors that were tried and do not suffice. */
+  readonly short: number[]
+  /** How far the check gets with one of them: found where it is asked for. */
+  nearest?: { readonly to: string; readonly given: string; readonly reserve: number }
+}
+
+/** A field changed so far that some checks have their reserve. */
+export interface Suffices {
+  readonly to: string
+  /** The new value over the old one. */
+  readonly ratio: number
+  /** Other checks that lose their required reserve by it. */
+  readonly shortened: readonly CheckResult[]
+}
