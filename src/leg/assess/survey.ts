@@ -1,6 +1,7 @@
 import type { LegCalculation } from '../calculation.js'
-import type { Cell, Ends, Range, Reader, Scenarios, Uncertain } from '../run/index.js'
-import { type Comparison, reserveIn } from './compare.js'
+import type { Cell, Ends, Range, Scenarios, Uncertain } from '../run/index.js'
+import type { Comparison } from './compare.js'
+import { Corners, cornerOf, type Effect, ROUNDING, reserveAt } from './corners.js'
 
 /** How the reserve of a check moves with one uncertain leaf. */
 export interface Move {
@@ -11,18 +12,22 @@ export interface Move {
   readonly high: number
 }
 
-/** The range of a check's reserve. */
-export interface Band {
+/** The unfavourable end of a check's reserve. */
+export interface WorstEnd {
   /** Every leaf at the end that is unfavourable for this check. */
   readonly worst: number
-  /** Every leaf at the end that is favourable. */
-  readonly best: number
   readonly moves: readonly Move[]
   /**
    * Whether each leaf moves it one way, whatever the others are: then its worst end is the least of all values within the ranges. Otherwise it is
    * the least that was found.
    */
   readonly monotone: boolean
+}
+
+/** The range of a check's reserve. */
+export interface Band extends WorstEnd {
+  /** Every leaf at the end that is favourable. */
+  readonly best: number
 }
 
 /** The comparisons of one check and joint. */
@@ -32,9 +37,6 @@ export interface Group {
   readonly reserve: number
 }
 
-/** The reserve of a comparison; more than any where the check does not apply. */
-const reserveAt = (reader: Reader, one: Comparison): number => reserveIn(reader, one) ?? Number.POSITIVE_INFINITY
-
 /** Leaves with a range. */
 const uncertainOf = (calculation: LegCalculation): Uncertain[] =>
   calculation.instances.leaves.flatMap((cell) => {
@@ -42,24 +44,34 @@ const uncertainOf = (calculation: LegCalculation): Uncertain[] =>
     return range === undefined || typeof cell.value !== 'number' ? [] : [{ cell, range }]
   })
 
-/** Reserves of the comparisons of a group with one leaf at its low and at its high end. */
-interface Effect extends Uncertain {
-  readonly low: readonly number[]
-  readonly high: readonly number[]
-}
-
 /**
  * Ranges of the reserves of some checks. Each uncertain leaf goes to its low and its high end alone; then every comparison of a check is evaluated
  * with each leaf at the end that lowered (or raised) this comparison. From the least of these corners the check is walked leaf by leaf until nothing
  * gets worse: if it does, or if some leaf lowers it at both ends, the check is not monotone. The calculation stays at its typical values.
  */
-export function survey<G extends Group>(calculation: LegCalculation, groups: readonly G[]): Map<G, Band> {
+export const survey = <G extends Group>(calculation: LegCalculation, groups: readonly G[]): Map<G, Band> =>
+  surveyed(calculation, groups, (corners, { comparisons, reserve }, worst) => ({
+    ...worst,
+    best: Math.max(reserve, corners.least(comparisons, corner(worst.moves, 'high'))),
+  }))
+
+/** The same without the favourable ends. */
+export const worstEnds = <G extends Group>(calculation: LegCalculation, groups: readonly G[]): Map<G, WorstEnd> =>
+  surveyed(calculation, groups, (_, __, worst) => worst)
+
+function surveyed<G extends Group, B>(
+  calculation: LegCalculation,
+  groups: readonly G[],
+  of: (corners: Corners, group: G, worst: WorstEnd) => B,
+): Map<G, B> {
   const leaves = uncertainOf(calculation)
   const scenarios = calculation.scenarios(leaves)
   const effects = effectsOf(calculation, scenarios, leaves, groups)
   const corners = new Corners(scenarios)
   const atCorner = corners.ofEach(groups, effects)
-  return new Map(groups.map((group, i) => [group, bandOf(corners, group, effects[i] as Effect[], atCorner[i] as number[])] as const))
+  return new Map(
+    groups.map((group, i) => [group, of(corners, group, worstEndOf(corners, group, effects[i] as Effect[], atCorner[i] as number[]))]),
+  )
 }
 
 /** The range of a check's reserve with only some of its uncertain values away from typical. */
@@ -113,7 +125,7 @@ function placesOf(scenarios: Scenarios, leaves: readonly Uncertain[], groups: re
   return touched
 }
 
-function bandOf(corners: Corners, { comparisons, reserve }: Group, effects: readonly Effect[], atCorner: readonly number[]): Band {
+function worstEndOf(corners: Corners, { comparisons, reserve }: Group, effects: readonly Effect[], atCorner: readonly number[]): WorstEnd {
   const moves = effects
     .map(({ cell, range, low, high }): Move => ({ cell, range, low: Math.min(...low), high: Math.min(...high) }))
     .filter(({ low, high }) => differs(reserve, low) || differs(reserve, high))
@@ -128,65 +140,12 @@ function bandOf(corners: Corners, { comparisons, reserve }: Group, effects: read
     unfavourable,
     from,
   )
-  const best = Math.max(reserve, corners.least(comparisons, corner(moves, 'high')))
   const oneWay = moves.every(({ low, high }) => Math.max(low, high) >= reserve)
-  return { worst, best, moves, monotone: oneWay && !differs(from, worst) && one.check.twoWay === undefined }
+  return { worst, moves, monotone: oneWay && !differs(from, worst) && one.check.twoWay === undefined }
 }
 
-/** A change this small is rounding. */
-const ROUNDING = 1e-9
 const differs = (reserve: number, to: number) => Math.abs(to - reserve) > ROUNDING * Math.max(1, reserve)
 
 /** Each leaf at the end with the lower or the higher reserve. */
 const corner = (moves: readonly Move[], end: 'low' | 'high'): Ends =>
   new Map(moves.map(({ cell, low, high }) => [cell, low < high === (end === 'low') ? 'low' : 'high']))
-
-/** Each leaf at the end that is unfavourable for one comparison; those that do not move it stay typical. */
-function cornerOf(effects: readonly Effect[], index: number): Ends {
-  const ends = new Map<Cell, 'low' | 'high'>()
-  for (const { cell, low, high } of effects) {
-    const [atLow, atHigh] = [low[index] as number, high[index] as number]
-    if (atLow !== atHigh) ends.set(cell, atLow < atHigh ? 'low' : 'high')
-  }
-  return ends
-}
-
-/** Evaluates comparisons with some leaves away from their typical values. */
-class Corners {
-  readonly #scenarios: Scenarios
-
-  constructor(scenarios: Scenarios) {
-    this.#scenarios = scenarios
-  }
-
-  /** Every comparison of each group at the corner that is unfavourable for it. */
-  ofEach(groups: readonly Group[], effects: readonly (readonly Effect[])[]): number[][] {
-    return groups.map(({ comparisons }, i) =>
-      comparisons.map((one, index) => this.least([one], cornerOf(effects[i] as readonly Effect[], index))),
-    )
-  }
-
-  least(comparisons: readonly Comparison[], ends: Ends): number {
-    const reader = this.#scenarios.at(ends)
-    return Math.min(...comparisons.map((one) => reserveAt(reader, one)))
-  }
-
-  /** From a corner, leaf by leaf to its other end while that lowers the reserve. */
-  walk(one: Comparison, leaves: readonly Uncertain[], from: Ends, reserve: number): number {
-    let [best, at, better] = [reserve, new Map(from), true]
-    for (let round = 0; better && round < 3; round++) {
-      better = false
-      for (const { cell } of leaves)
-        for (const end of ['low', 'high'] as const) {
-          if (at.get(cell) === end) continue
-          const tried = new Map(at).set(cell, end)
-          const found = this.least([one], tried)
-          if (found >= best - ROUNDING) continue
-          best = found
-          at = tried
-          better = true
-        }
-    }
-    return best
-  }
-}

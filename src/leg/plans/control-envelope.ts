@@ -1,21 +1,18 @@
 import { type Comparison, comparisonAt } from '../assess/compare.js'
-import { calculationOf, type LegCalculation, placeOf } from '../calculation.js'
+import { calculationOf, placeOf } from '../calculation.js'
 import { appliesTo, type Check } from '../cases/check.js'
 import type { AgeId, AirId } from '../cases/events.js'
 import type { LegModel } from '../leg-model.js'
 import { airNamed, type DriveKind, type DrivenJoint, driveKindOf, driveOf, type Joint } from '../numbers.js'
 import { CHECKS } from '../parts/index.js'
-import { driveMotion, footForce, jointMotion, pinLoad, stride, stroke } from '../parts/motion/values.js'
+import { driveMotion, jointMotion } from '../parts/motion/values.js'
 import { heat } from '../parts/motors/heat.js'
 import { pretensionSet } from '../parts/transmission/cord/fields.js'
-import { rodChecks } from '../parts/transmission/through-hip/checks.js'
-import { kneeBeltChecks, kneeCordChecks } from '../parts/transmission/through-hip/stage-checks.js'
 import type { Cell } from '../run/index.js'
-import { beltOrCordOf, SECOND_STAGE } from '../second-stage.js'
-import { throughRatio } from '../through-ratio.js'
+import { beltOrCordOf } from '../second-stage.js'
+import { type Blocked, blocked } from './control-blocked.js'
 import { type Limit, leastOf, limitOf } from './control-limits.js'
 import { wordsOfKind } from './drive-facts.js'
-import { rodGeometry } from './rod-geometry.js'
 
 /** Checks that heat or a lasting torque decides; touching the can is left out: it wants a guard, not a current limit. */
 const HOT = [
@@ -49,9 +46,6 @@ export function continuousTorque(leg: LegModel, joint: DrivenJoint, mostTorque: 
   )
 }
 
-/** The foot force never counts as acting on a shorter arm than this share of the standing height: a leg straight over its foot takes no torque at all. */
-const LEAST_ARM = 0.1
-
 /** Air, age, and setting of a cord, of one corner of the envelope. */
 interface Corner {
   readonly air: AirId
@@ -78,29 +72,20 @@ export function mechanicalTorques(leg: LegModel, joint: DrivenJoint, most: (air:
   const ages = kind === 'cord' || kind === 'belt' || stage !== undefined ? AGES : AGES.slice(0, 1)
   const air = (name: string) => airNamed(leg.x, name).temperature
   const airs = { cold: air('cold'), normalStill: air('normal'), hot: air('hot') }
+  const shares = setting === 0 || (kind !== 'cord' && stage?.kind !== 'cord') ? [1] : [1 - setting, 1 + setting]
+  const drive = blocked(leg, joint)
   return AIRS.flatMap((corner) =>
     ages.flatMap((age) =>
-      (setting === 0 || (kind !== 'cord' && stage?.kind !== 'cord') ? [1] : [1 - setting, 1 + setting]).map((share) => ({
-        ...inCorner(leg, joint, most(airs[corner]), { air: corner, age, setting: share }, airs[corner]),
+      shares.map((share) => ({
+        ...inCorner(drive, most(airs[corner]), { air: corner, age, setting: share }, airs[corner]),
         air: airs[corner],
       })),
     ),
   )
 }
 
-function inCorner(leg: LegModel, joint: DrivenJoint, mostTorque: number, { air, age, setting }: Corner, airTemperature: number): Limit {
-  const calculation = calculationOf(leg.x)
-  const walk = calculation.instances.implied(placeOf(calculation, { leg: 'leg', joint, event: 'walk' })) as never
-  // At the drum of the drive: of a knee that a rod drives the pins bear what the rod adds, too.
-  const drumTorque = Math.abs(calculation.get(driveMotion, walk).torque)
-  const least = LEAST_ARM * leg.x.robot.standHeight
-  const force = 1 / Math.max(drumTorque / calculation.get(footForce, walk), least)
-  const onPins = 1 / Math.max(drumTorque / calculation.get(pinLoad, walk), least)
-  const here = calculation.instances.implied(placeOf(calculation, { leg: 'leg', joint, event: 'drop' })) as never
-  const own = calculation.get(driveMotion, here)
-  const rod = joint === 'knee' ? rodGeometry(leg.x) : undefined
-  const loads = rod === undefined ? undefined : calculation.get(stride, here)
-  const perTorque = rod?.most((knee) => rod.forcePerTorque(knee)) ?? 0
+function inCorner(drive: Blocked, mostTorque: number, { air, age, setting }: Corner, airTemperature: number): Limit {
+  const { leg, joint, calculation, here, stage, along, load } = drive
   const kind = driveKindOf(leg.x, joint)
   if (kind === 'cord') calculation.set(pretensionSet, here, setting * driveOf(leg.x, joint, 'cord').pretension)
   // Teeth and bolts are as warm as a walk makes them: a moment warms nothing.
@@ -115,40 +100,19 @@ function inCorner(leg: LegModel, joint: DrivenJoint, mostTorque: number, { air, 
       warm.reduce((a, b) => (b.mount > a.mount ? b : a)),
     )
   }
-  calculation.pin(stroke, here, 0)
-  const stage = joint === 'knee' ? secondStageAt(leg, calculation, setting) : undefined
-  const load = (torque: number) => {
-    calculation.pin(jointMotion, here, { ...own, torque: torque * (stage?.ratio ?? 1) })
-    calculation.pin(driveMotion, here, { ...own, torque })
-    calculation.pin(footForce, here, force * torque)
-    calculation.pin(pinLoad, here, onPins * torque)
-    // A blocked knee may pull the rod or push it, at the angle where it bears most.
-    if (loads !== undefined) calculation.pin(stride, here, { ...loads, rodPull: perTorque * torque, rodPush: perTorque * torque })
-    return undefined
-  }
+  stage?.set(setting)
   load(mostTorque)
   const place = { event: 'drop', air, age } as const
   const comparisons = CHECKS.filter((check) => check.scope === 'joint' && appliesTo(check, 'drop') && isMade(leg, check, joint)).map(
     (check) => comparisonAt(calculation, check, joint as Joint, 'drop', place),
   )
   leastOf(calculation, comparisons)
-  const along = [...(rod === undefined ? [] : rodChecks), ...(stage?.checks ?? [])].filter((check) => appliesTo(check, 'drop'))
   const momentary = [
     ...comparisons.filter(BEARS[kind === 'cord' ? 'cord' : 'other']),
     ...along.map((check) => comparisonAt(calculation, check, joint as Joint, 'drop', place)),
   ]
   const condition = `air of ${celsius(airTemperature)}${ageText(kind, age)}${settingText(setting)}`
   return limitOf(calculation, momentary, mostTorque, load, condition)
-}
-
-/** Belt or cord from the hip axis to the knee: its checks, and the torque of the knee for one at its drum. */
-function secondStageAt(leg: LegModel, calculation: LegCalculation, setting: number) {
-  const through = beltOrCordOf(leg.x)
-  if (through === undefined) return undefined
-  const here = calculation.instances.implied(placeOf(calculation, { joint: SECOND_STAGE, event: 'drop' })) as never
-  if (through.kind === 'cord') calculation.set(pretensionSet, here, setting * through.pretension)
-  calculation.pin(stroke, here, 0)
-  return { ratio: Math.abs(throughRatio(leg.x) ?? 1), checks: through.kind === 'belt' ? kneeBeltChecks : kneeCordChecks }
 }
 
 const ageText = (kind: DriveKind, age: AgeId) => {

@@ -1,7 +1,7 @@
 import { bracketRoot } from '../../numeric/index.js'
 import { Quantity } from '../../units/index.js'
 import { type Comparison, compare } from '../assess/compare.js'
-import { survey } from '../assess/survey.js'
+import { worstEnds } from '../assess/survey.js'
 import type { LegCalculation } from '../calculation.js'
 import { torque } from './bench.js'
 
@@ -92,7 +92,7 @@ export function limitOf(
   const by = failing?.by
   load(x)
   const groups = passing.map((one) => ({ comparisons: [one], reserve: reserveIn(calculation, one) }))
-  const bands = survey(calculation, groups)
+  const bands = worstEnds(calculation, groups)
   let cautious: { x: number; by: string | undefined } = { x, by }
   const lost: string[] = []
   for (const [group, { moves, worst }] of bands) {

@@ -1,7 +1,7 @@
 import { adiabaticPulse, copperLoss, windingHeatCapacity } from '../../thermal/index.js'
 import { Quantity } from '../../units/index.js'
 import { comparisonAt, reserveOf } from '../assess/compare.js'
-import { survey } from '../assess/survey.js'
+import { worstEnds } from '../assess/survey.js'
 import { calculationOf, type LegCalculation, placeOf } from '../calculation.js'
 import type { Check } from '../cases/check.js'
 import { LOAD_CASES } from '../cases/events.js'
@@ -33,7 +33,7 @@ export function pulseStarts(leg: LegModel, joint: DrivenJoint): { readonly typic
   const one = comparisonAt(calculation, WINDING, joint as Joint, WALK)
   const typical = startAt(calculation, leg, joint)
   const group = { comparisons: [one], reserve: reserveOf(calculation.read(one.demand) as number, calculation.read(one.capacity) as number) }
-  for (const { cell, range, low, high } of survey(calculation, [group]).get(group)?.moves ?? [])
+  for (const { cell, range, low, high } of worstEnds(calculation, [group]).get(group)?.moves ?? [])
     calculation.put(cell, low < high ? range.low : range.high)
   return { typical, unfavourable: startAt(calculation, leg, joint) }
 }

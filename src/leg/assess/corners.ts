@@ -1,0 +1,64 @@
+import type { Cell, Ends, Reader, Scenarios, Uncertain } from '../run/index.js'
+import { type Comparison, reserveIn } from './compare.js'
+
+/** The reserve of a comparison; more than any where the check does not apply. */
+export const reserveAt = (reader: Reader, one: Comparison): number => reserveIn(reader, one) ?? Number.POSITIVE_INFINITY
+
+/** A change this small is rounding. */
+export const ROUNDING = 1e-9
+
+/** Reserves of the comparisons of a group with one leaf at its low and at its high end. */
+export interface Effect extends Uncertain {
+  readonly low: readonly number[]
+  readonly high: readonly number[]
+}
+
+/** Each leaf at the end that is unfavourable for one comparison; those that do not move it stay typical. */
+export function cornerOf(effects: readonly Effect[], index: number): Ends {
+  const ends = new Map<Cell, 'low' | 'high'>()
+  for (const { cell, low, high } of effects) {
+    const [atLow, atHigh] = [low[index] as number, high[index] as number]
+    if (atLow !== atHigh) ends.set(cell, atLow < atHigh ? 'low' : 'high')
+  }
+  return ends
+}
+
+/** Evaluates comparisons with some leaves away from their typical values. */
+export class Corners {
+  readonly #scenarios: Scenarios
+
+  constructor(scenarios: Scenarios) {
+    this.#scenarios = scenarios
+  }
+
+  /** Every comparison of each group at the corner that is unfavourable for it. */
+  ofEach(groups: readonly { readonly comparisons: readonly Comparison[] }[], effects: readonly (readonly Effect[])[]): number[][] {
+    return groups.map(({ comparisons }, i) =>
+      comparisons.map((one, index) => this.least([one], cornerOf(effects[i] as readonly Effect[], index))),
+    )
+  }
+
+  least(comparisons: readonly Comparison[], ends: Ends): number {
+    const reader = this.#scenarios.at(ends)
+    return Math.min(...comparisons.map((one) => reserveAt(reader, one)))
+  }
+
+  /** From a corner, leaf by leaf to its other end while that lowers the reserve. */
+  walk(one: Comparison, leaves: readonly Uncertain[], from: Ends, reserve: number): number {
+    let [best, at, better] = [reserve, new Map(from), true]
+    for (let round = 0; better && round < 3; round++) {
+      better = false
+      for (const { cell } of leaves)
+        for (const end of ['low', 'high'] as const) {
+          if (at.get(cell) === end) continue
+          const tried = new Map(at).set(cell, end)
+          const found = this.least([one], tried)
+          if (found >= best - ROUNDING) continue
+          best = found
+          at = tried
+          better = true
+        }
+    }
+    return best
+  }
+}
