@@ -137,8 +137,11 @@ function onItsSide(caption: string, names: readonly string[], rows: readonly (re
 }
 
 /** Whether a column says the same in some rows. */
-const same = ({ cells }: Shown, rows: readonly number[]) =>
-  rows.every((i) => plainWords(cells[i] as Words) === plainWords(cells[rows[0] as number] as Words))
+const same = ({ cells }: Shown, rows: readonly number[]): boolean => {
+  const [first] = rows
+  const text = first === undefined ? '' : plainWords(cells[first] as Words)
+  return rows.every((i) => plainWords(cells[i] as Words) === text)
+}
 
 /** Rows of steps by their joint, where each step belongs to one and each joint has several. */
 function jointsOf(steps: readonly NumberedStep[]): ReadonlyMap<string, readonly number[]> {

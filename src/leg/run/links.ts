@@ -68,12 +68,21 @@ export function outputPlaces({ def: { output } }: AnyFormula, y: unknown): Place
   )
 }
 
+/** Words of names and paths that were met: the same few hundred come again and again. */
+const WORDS = new Map<string, readonly string[]>()
+
 /** Words of a name or path: `air.hotTemperature` is air, hot, temperature. */
-const wordsOf = (text: string): string[] =>
-  text
-    .replace(/([a-z0-9])([A-Z])/g, '$1 $2')
-    .toLowerCase()
-    .split(/[^a-z0-9]+/)
+function wordsOf(text: string): readonly string[] {
+  let words = WORDS.get(text)
+  if (words === undefined) {
+    words = text
+      .replace(/([a-z0-9])([A-Z])/g, '$1 $2')
+      .toLowerCase()
+      .split(/[^a-z0-9]+/)
+    WORDS.set(text, words)
+  }
+  return words
+}
 
 type Known = Candidate & { readonly from: Origin }
 
@@ -154,6 +163,7 @@ const isPlainOne = ({ number, kind }: Place): boolean => number === 1 && (kind =
 
 /** The candidates whose names fit best. */
 function bestOf(found: readonly Known[], path: string): readonly Known[] {
-  const most = Math.max(...found.map(({ name }) => likeness(name, path)))
-  return found.filter(({ name }) => likeness(name, path) === most)
+  const fits = found.map(({ name }) => likeness(name, path))
+  const most = Math.max(...fits)
+  return found.filter((_, i) => fits[i] === most)
 }
