@@ -17,7 +17,7 @@ import { reservesOf } from './reserves-of.js'
 import { besideLinks, ownBearings, singleBearings } from './rod-bearing-legs.js'
 import { driven } from './sideways-legs.js'
 import { balancedAndSprung } from './sprung-legs.js'
-import { beltRevised, cordKnee } from './through-legs.js'
+import { beltRevised, cordKnee, sprungBelt } from './through-legs.js'
 
 const read = (name: string) => describeLeg(readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8'))
 const revised = legNumbers(read('mudflat-leg-revised'))
@@ -112,6 +112,7 @@ const LEGS: readonly (readonly [name: string, x: LegNumbers])[] = [
   ['rod on bearings of its own', legNumbers(ownBearings)],
   ['belt through the hip', legNumbers(beltRevised)],
   ['cord through the hip', legNumbers(cordKnee)],
+  ['sprung belt through the hip', legNumbers(sprungBelt)],
 ]
 
 describe('the direction of every number of a leg', () => {

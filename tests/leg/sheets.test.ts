@@ -12,7 +12,7 @@ import { geared } from './gear-legs.js'
 import { oddBeside, oddSingle } from './rod-bearing-legs.js'
 import { workAgain } from './run/second-reader.js'
 import { EXTENSION, extension, torsion } from './sprung-legs.js'
-import { beltOnGearbox, beltRevised, cordKnee } from './through-legs.js'
+import { beltOnGearbox, beltRevised, cordKnee, sprungBelt } from './through-legs.js'
 
 const read = (name: string) => describeLeg(readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8'))
 // A four-bar whose links are all of different lengths: of a parallelogram, torques of knee and drum are the same number.
@@ -60,6 +60,7 @@ const threeCords = withFields(cordKnee, {
 })
 legs.push(['a knee driven by a crossed cord along the upper link', legNumbers(threeCords)])
 legs.push(['a knee whose gearbox turns the pulley on the hip axis', legNumbers(beltOnGearbox)])
+legs.push(['a spring beside a knee that a belt drives from the hip axis', legNumbers(sprungBelt)])
 legs.push(['a rod beside the links on ball bearings', legNumbers(oddBeside)])
 legs.push(['a rod on single bearings', legNumbers(oddSingle)])
 legs.push(

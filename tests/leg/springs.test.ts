@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { calculationOf, placeOf } from '../../src/leg/calculation.js'
 import { LOAD_CASES } from '../../src/leg/cases/events.js'
@@ -11,7 +10,6 @@ import {
   checkReserves,
   controlSheet,
   controlText,
-  describeLeg,
   legNumbers,
   shoppingCsv,
   strideTrajectory,
@@ -236,14 +234,6 @@ describe('documents that cannot be', () => {
     ['a strong one', /joints.knee.spring/],
   ])('%o', (spring, message) => {
     expect(() => withFields(plain, { 'joints.knee.spring': spring })).toThrow(message)
-  })
-
-  test('a knee that is driven from the hip axis has none yet', () => {
-    const heath = describeLeg(readFileSync(new URL('../../examples/heath-leg-revised.yaml', import.meta.url), 'utf8'))
-    const sprung = withFields(heath, { 'joints.knee.spring': { ...TORSION, seat: { material: 'PETG', length: '40 mm' } } })
-    expect(() => assess(sprung, { cases: ['stand'] })).toThrow(
-      /joints.knee.spring .*is not calculated yet: a knee that is driven from the hip axis/,
-    )
   })
 
   test('the sideways hip has no spring', () => {

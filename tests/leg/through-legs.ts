@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { describeLeg, withFields } from '../../src/leg/index.js'
+import { TORSION } from './sprung-legs.js'
 
 const text = (name: string) => readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8')
 
@@ -57,4 +58,8 @@ export const rodOnGearbox = withFields(describeLeg(text('heath-leg-revised')), {
 /** The same with its crossed cord on a drum that the rotor turns itself. */
 export const cordOnRotor = withFields(cordKnee, {
   'joints.knee.drive': { kind: 'direct', radialLoad: '1.5 kN', tiltingMoment: '30 N m', overhang: '12 mm' },
+})
+/** The shingle carrier with a torsion spring beside the knee that its belt drives. */
+export const sprungBelt = withFields(beltRevised, {
+  'joints.knee.spring': { ...TORSION, rate: '2.5 N m/rad', mandrel: undefined, seat: { material: 'aluminium 6061-T6', length: '40 mm' } },
 })

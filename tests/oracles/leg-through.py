@@ -35,8 +35,8 @@ def branches(hip, knee, rh, rk, crossed):
     return found
 
 
-def statics(l1, l2, q2, q3, rh, rk, crossed, rest, push, lift, upper=(), lower=()):
-    """Torques of both drums, tensions and forces; upper and lower are masses with their distances from the upper joint of the link."""
+def statics(l1, l2, q2, q3, rh, rk, crossed, rest, push, lift, upper=(), lower=(), spring=0):
+    """Torques of both drums, tensions and forces; upper and lower are masses with their distances from the upper joint of the link, spring turns the lower link against the upper."""
     hip = (mpf(0), mpf(0))
     knee = add(hip, u(q2), l1)
     foot = add(knee, u(q2 + q3), l2)
@@ -45,7 +45,7 @@ def statics(l1, l2, q2, q3, rh, rk, crossed, rest, push, lift, upper=(), lower=(
     # Pull of a unit tension in each branch on the knee's pulley, towards the hip.
     pulls = [unit(add(p, q, -1)) for p, q in pairs]
     loads = [(add(foot, knee, -1), (push, lift))] + [(add((0, 0), u(q2 + q3), r), (0, -m * g)) for m, r in lower]
-    outside = sum(moment(r, f) for r, f in loads)
+    outside = sum(moment(r, f) for r, f in loads) + spring
     arms = [moment(add(q, knee, -1), d) for (_, q), d in zip(pairs, pulls)]
     # Moments about the knee, both branches at the rest tension but for an equal and opposite change.
     change = -(outside + rest * (arms[0] + arms[1])) / (arms[0] - arms[1])
@@ -58,7 +58,7 @@ def statics(l1, l2, q2, q3, rh, rk, crossed, rest, push, lift, upper=(), lower=(
     # Knee pin on the shank holds what ground, weight and branches leave; it presses the upper link the other way.
     pin = add(add((0, 0), (-sum(f[0] for _, f in loads), -sum(f[1] for _, f in loads))), on_knee, -1)
     on_upper = [(add((0, 0), u(q2), l1), (-pin[0], -pin[1]))] + [(add((0, 0), u(q2), r), (0, -m * g)) for m, r in upper]
-    hip_drum = -sum(moment(r, f) for r, f in on_upper)
+    hip_drum = spring - sum(moment(r, f) for r, f in on_upper)
     knee_drum = -sum(moment(p, (-d[0] * t, -d[1] * t)) for (p, _), d, t in zip(pairs, pulls, tensions))
     joint = {'knee': -outside, 'hip': hip_drum + knee_drum}
     return {
@@ -112,6 +112,15 @@ lower = [(mpf('0.28'), l2 / 2), (disc(rk), mpf(0))]
 for name, height, load in (('stand', 370 * mm, m * g / 4), ('dropEnd', 290 * mm, pi / 2 * m * g * (1 + mpf(30) / 80) / 2)):
     q2, q3 = foot_under(l1, l2, mpf(0), height, 1)
     out[name] = statics(l1, l2, q2, q3, rh, rk, False, mpf(780), mpf(0), load, upper, lower)
+
+# The same with a torsion spring of 2.5 N m/rad at the knee, loose at 10 degrees: the harder of the loaded and the lifted foot.
+out['sprung'] = {}
+for name, height, load in (('stand', 370 * mm, m * g / 4), ('dropEnd', 290 * mm, pi / 2 * m * g * (1 + mpf(30) / 80) / 2)):
+    q2, q3 = foot_under(l1, l2, mpf(0), height, 1)
+    back = -mpf('2.5') * (q3 - 10 * pi / 180)
+    both = [statics(l1, l2, q2, q3, rh, rk, False, mpf(780), mpf(0), f, upper, lower, back) for f in (load, 0)]
+    harder = lambda key: max((one[key] for one in both), key=abs)
+    out['sprung'][name] = {key: harder(key) for key in ('hipDrum', 'kneeDrum', 'knee', 'taut')}
 
 # Both stages: turn of the knee's drum that the motor must make up for, each span a spring, first stage of 20 and 120 teeth on axes of 130 mm.
 r1, r2 = 20 * p / (2 * pi), 120 * p / (2 * pi)

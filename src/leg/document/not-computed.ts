@@ -35,8 +35,6 @@ function joints({ joints: { sidewaysHip, hip, knee }, plates }: LegData, report:
     if (joint.controllerOn !== 'air') report(`joints.${name}.controllerOn`, joint.controllerOn, 'a controller must hang in free air')
   }
   const { through } = knee
-  if (through !== undefined && knee.spring !== undefined)
-    report('joints.knee.spring', knee.spring.kind, 'a knee that is driven from the hip axis must have none')
   if (through?.kind === 'rod' && through.pin === undefined)
     report('joints.knee.through.pin', 'missing', 'the rod must have a pin at each end')
   for (const [name, { bolts }] of Object.entries(plates))

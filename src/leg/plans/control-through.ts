@@ -58,13 +58,18 @@ function rowsOf(through: ThroughGeometry, { sign, ratio: turns }: JointControl):
 
 const PROTECTED = { rod: 'rod and rod pins', belt: 'the belt along the upper link', cord: 'the cord along the upper link' } as const
 
-function rulesOf(through: ThroughGeometry, { sign, ratio: turns }: JointControl, { thigh, shank }: GravityTerms): string[] {
+function rulesOf(through: ThroughGeometry, { sign, ratio: turns }: JointControl, { thigh, shank, springs }: GravityTerms): string[] {
   const zero =
     through.zeroKnee === 0 ? 'a straight knee' : `the knee at ${angle(through.zeroKnee)}, because the rod does not reach at a straight knee`
   return [
     `The drum of the knee turns by the hip angle and by the drum angle of the table. Its motor turns ${Number((sign * turns.si).toPrecision(5))} times as far. Zero is the thigh straight down and ${zero}.`,
     'Torque of the drum of the knee: torque of the knee over the ratio of the table. Torque of the drum of the hip: torque of the hip less that of the drum of the knee.',
     `Gravity at the drums, leg in the air and the body level: hip ${thigh} × sin(hip) + ${shank} × (1 − 1/ratio) × sin(hip + knee); knee ${shank} / ratio × sin(hip + knee).`,
+    ...(springs.length === 0
+      ? []
+      : [
+          'Take the torque of a spring, listed with the gravity of the joints, off that of its joint first. The drums hold the rest by the same rule.',
+        ]),
     'When the hip turns and the motor of the knee stands still, the knee turns back by the hip angle over the ratio.',
     'A controller knows the angle of its own motor. One program must turn both angles into those of hip and knee, and hold the soft limits there: one angle of the motor of the knee is another knee angle at each hip angle.',
     `Torque, stiffness, inertia, gains and current limits of the knee are at its drum. The limits protect ${PROTECTED[through.kind]} as well, ${through.kind === 'rod' ? 'at the knee angle where these bear most' : 'with its own losses and age'}.`,

@@ -1,12 +1,13 @@
 import { line, type Of, type Use, value } from '../../run/index.js'
 import { hipOf, kneeOf } from '../motion/instances.js'
 import { driveLoad, jointLoad, stride } from '../motion/values.js'
-import { isSprung, springForce } from '../springs/values.js'
+import { isSprung, mostTorque, springForce } from '../springs/values.js'
 import { alongAxes } from '../transmission/questions.js'
 import { linkage } from '../transmission/through-hip/fields.js'
 import { isThroughHip, stageIn } from '../transmission/through-hip/stage.js'
 
 const larger = line('larger joint torque', { hip: 'torque', knee: 'torque' }, 'torque', 'max(knee, hip)', (x) => Math.max(x.knee, x.hip))
+const sizeOf = line('size of the torque that is held', { torque: 'torque' }, 'torque', '|torque|', (x) => Math.abs(x.torque))
 const along = line('force on the foot', { vertical: 'force', forward: 'force' }, 'force', 'hypot(vertical, forward)', (x) =>
   Math.hypot(x.vertical, x.forward),
 )
@@ -21,11 +22,16 @@ const squeezed = line(
 /** The leg that a link belongs to is its only one so far. */
 const legOf = (use: Use<'link' | 'event'>): Of<'leg'> => use.all('leg')[0] as Of<'leg'>
 
-/** Torques at knee and hip. Between a joint and the pin of its spring a link carries what the drive holds, beyond it what the whole joint does. */
+/**
+ * Torques at knee and hip. Between a joint and the pin of its spring a link carries what the drive holds, or belt, cord or rod from the hip axis; beyond it
+ * what the whole joint does.
+ */
 function atKnee(use: Use<'link' | 'event'>, leg: Of<'leg'>): number {
   const joint = kneeOf(use, leg)
   const knee = use.at(jointLoad, { joint })
-  return use.at(isSprung, { leg }) && !isThroughHip(use) ? use.run(larger, { hip: use.at(driveLoad, { joint }), knee }) : knee
+  if (!use.at(isSprung, { leg })) return knee
+  const held = isThroughHip(use) ? use.run(sizeOf, { torque: use.at(stride, { leg }).kneeHeldTorque }) : use.at(driveLoad, { joint })
+  return use.run(larger, { hip: held, knee })
 }
 function atHip(use: Use<'link' | 'event'>, leg: Of<'leg'>): number {
   const joint = hipOf(use, leg)
@@ -46,8 +52,10 @@ export const bendingMoment = value('link.moment', ['link', 'event'], (use, at) =
   const knee = atKnee(use, leg)
   if (use.nameOf('link', at.link) === 'lower') return knee
   const hip = atHip(use, leg)
-  // Rod, belt or cord carries the knee's torque past the upper link, which then bears that of the hip's drum.
-  return isThroughHip(use) ? hip : use.run(larger, { hip, knee })
+  if (!isThroughHip(use)) return use.run(larger, { hip, knee })
+  // Rod, belt or cord carries the knee's torque past the upper link, which then bears that of the hip's drum, and at its end that of a spring at the knee.
+  const spring = use.at(mostTorque, { joint: kneeOf(use, leg) })
+  return spring === undefined ? hip : use.run(larger, { hip, knee: spring })
 })
 /** Force in the plane that a link passes on, in whatever direction: that of the foot, with a rod that of the knee pin, and that of the springs at its joints. */
 export const force = value('link.force', ['link', 'event'], (use, at) => {

@@ -1,4 +1,5 @@
 import { drumTorques, kneeDrumMotion } from '../../../kinematics/index.js'
+import { clean } from './joint-load.js'
 import type { DrumLoad, Rotors, ThroughDrive } from './through-drive.js'
 
 /** Belt or cord from a pulley on the hip axis to the knee. */
@@ -19,6 +20,7 @@ export class PulleyDrive implements ThroughDrive {
   readonly push = 0
   readonly pin = 0
   readonly drives = true
+  held = 0
   readonly #pulleys: KneePulleys
   readonly #rotors: Rotors
 
@@ -30,6 +32,7 @@ export class PulleyDrive implements ThroughDrive {
   load(angles: ArrayLike<number>, rates: ArrayLike<number>, accelerations: ArrayLike<number>, torques: ArrayLike<number>): void {
     const { ratio: kneeRatio, efficiency } = this.#pulleys
     const [hipTorque, kneeTorque] = [torques[1] as number, torques[2] as number]
+    if (Math.abs(kneeTorque) > Math.abs(this.held)) this.held = clean(kneeTorque)
     const heldWith = (torque: number) => drumTorques.si({ motorOn: 'body', kneeRatio, hipTorque, kneeTorque: torque })
     // Friction of the second stage takes from the knee's drum while it drives and from the knee while it is driven back; it reacts on the hip's drum.
     const [driving, driven] = [heldWith(kneeTorque / efficiency), heldWith(kneeTorque * efficiency)]

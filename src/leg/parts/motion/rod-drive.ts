@@ -1,4 +1,5 @@
 import { drumTorques, fourBarKneePose, kneeDrumMotion, kneePinForce, rodForce } from '../../../kinematics/index.js'
+import { clean } from './joint-load.js'
 import type { DrumLoad, Rotors, ThroughDrive } from './through-drive.js'
 
 /** A four-bar between hip and knee, SI. */
@@ -21,6 +22,7 @@ export class RodDrive implements ThroughDrive {
   push = 0
   pin = 0
   drives = true
+  held = 0
   readonly #linkage: Linkage
   readonly #rotors: Rotors
 
@@ -45,6 +47,7 @@ export class RodDrive implements ThroughDrive {
       return
     }
     const [hipTorque, kneeTorque] = [torques[1] as number, torques[2] as number]
+    if (Math.abs(kneeTorque) > Math.abs(this.held)) this.held = clean(kneeTorque)
     const held = drumTorques.si({ motorOn: 'body', kneeRatio: ratio, hipTorque, kneeTorque })
     const { rate, acceleration } = kneeDrumMotion.si({
       motorOn: 'body',

@@ -22,7 +22,6 @@ const jacobian = new Float64Array(9)
 const state = new Float64Array(9)
 const velocity = state.subarray(3, 6)
 const acceleration = state.subarray(6, 9)
-
 /** Joint torques less those of the springs beside the drives. */
 const held = new Float64Array(3)
 
@@ -184,6 +183,7 @@ export const strideLoadsOf = (x: StrideInput) => {
     kneeDrumLoadedSpeed: kneeDrum.loadedSpeed,
     kneeDrumLowest: kneeDrum.lowest,
     kneeDrumHighest: kneeDrum.highest,
+    kneeHeldTorque: through?.held ?? knee.torque,
     rodPull: through?.pull ?? 0,
     rodPush: through?.push ?? 0,
     kneePin: through?.pin ?? 0,

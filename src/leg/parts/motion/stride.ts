@@ -153,6 +153,8 @@ export const strideLoads = /* @__PURE__ */ formula('leg.strideLoads', {
     kneeDrumLowest: { kind: 'angle', infinite: true },
     /** Highest angle of the knee's drum. */
     kneeDrumHighest: { kind: 'angle', infinite: true },
+    /** Torque at the knee that belt, cord or rod from the hip axis holds beside a spring; without them that of the joint. */
+    kneeHeldTorque: 'torque',
     /** Largest pull in the rod; 0 without a rod. */
     rodPull: 'force',
     /** Largest push in the rod, without its sign. */

@@ -21,6 +21,8 @@ export interface ThroughDrive {
   readonly pull: number
   readonly push: number
   readonly pin: number
+  /** Torque at the knee that belt, cord or rod has held, of largest magnitude, with its sign. */
+  readonly held: number
   /** Whether the drum has moved the knee at every moment so far. */
   readonly drives: boolean
   /** Takes one moment: angles, rates and accelerations of the joints, their torques without rotors, and the force of the ground on the foot. */

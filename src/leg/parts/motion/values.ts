@@ -7,22 +7,16 @@ import { stance } from '../load/stance.js'
 import { kneeRotor, rotorAtJoint } from '../motors/rotor.js'
 import { mass } from '../robot/fields.js'
 import { isSprung, springLaw } from '../springs/values.js'
-import { efficiency, signedRatio } from '../transmission/questions.js'
 import { linkage } from '../transmission/through-hip/fields.js'
-import { isStage, isThroughHip, stageIn } from '../transmission/through-hip/stage.js'
+import { isStage, isThroughHip } from '../transmission/through-hip/stage.js'
 import { hipOf, kneeOf, lowerOf, upperOf } from './instances.js'
+import { kneePulleys } from './knee-pulleys.js'
 import { strideLoads } from './stride.js'
 
 /** Side to which the knee bends, from its limits. */
 export const kneeSide = value('motion.kneeSide', ['leg'], (use, at) => {
   const joint = kneeOf(use, at.leg)
   return use.at(from, { joint }) + use.at(to, { joint }) < 0 ? 'backward' : 'forward'
-})
-
-/** Turns of the pulley on the hip axis for one of the knee, and what is lost between them; absent without belt or cord along the upper link. */
-const kneePulleys = value('motion.kneePulleys', [], (use) => {
-  const joint = stageIn(use)
-  return joint === undefined ? undefined : { ratio: use.at(signedRatio, { joint }), efficiency: use.at(efficiency, { joint }) }
 })
 
 /** Runs a stride with the springs of the leg, or without them. */
@@ -141,12 +135,21 @@ function atDrum(joint: DrivenJoint, own: JointMotion, s: ReturnType<(typeof stri
       }
 }
 
+/** What a stance means for belt or cord from the hip axis to the knee: the motion of the knee, and its torque less that of a spring there. */
+function ofStage(use: Use<'stance'>): JointMotion {
+  const knee = use.at(jointMotion, { joint: use.all('joint')[1] as Of<'joint'> })
+  const leg = use.all('leg')[0] as Of<'leg'>
+  if (!use.at(isSprung, { leg })) return knee
+  const torque = use.at(stride, { leg }).kneeHeldTorque
+  return { ...knee, torque, shaftTorque: torque }
+}
+
 /**
  * What a stance means for the drum of a joint's drive: that of the joint, unless the knee is driven through the hip, whose second stage moves the knee itself, or a spring stands beside the drive. On the
  * shelf the drive of a leg with springs is assumed to hold the leg in its standing pose against them.
  */
 export const driveMotion = value('motion.drive', ['joint', 'stance'], (use, at): JointMotion => {
-  if (isStage(use, at.joint)) return use.at(jointMotion, { joint: use.all('joint')[1] as Of<'joint'> })
+  if (isStage(use, at.joint)) return ofStage(use)
   const own = use(jointMotion)
   if (use.nameOf('joint', at.joint) === 'sidewaysHip') return own
   const aside = use.nameOf('stance', at.stance) === 'unloaded'
@@ -186,7 +189,8 @@ export const stroke = value('motion.stroke', ['joint', 'event'], (use) => {
 export const footForce = value('motion.footForce', ['leg', 'event'], (use) => (use(isLoaded) ? use(stride).vertical : 0))
 /** Force that the links pass through the pins of hip and knee: that of the ground, with a rod that of the knee pin, which the rod adds to. */
 export const pinLoad = value('motion.pinLoad', ['leg', 'event'], (use) => {
-  if (use(linkage) === undefined || !use(isLoaded)) return use(footForce)
+  // On the shelf a rod holds the leg against its springs.
+  if (use(linkage) === undefined || !(use(isLoaded) || use(isSprung))) return use(footForce)
   return use(stride).kneePin
 })
 /** Magnitude of the torque of a joint. */

@@ -148,6 +148,23 @@ export function stretchBetween(use: Use<'joint'>, lowest: number, highest: numbe
 export const windupOfTravel = value('spring.windup', ['joint'], (use) => windupBetween(use, use(from), use(to)))
 export const stretchOfTravel = value('spring.stretch', ['joint'], (use) => stretchBetween(use, use(from), use(to)))
 
+const farther = line(
+  'largest torque of an extension spring',
+  { force: 'force', up: 'length', forward: 'length', down: 'length', ahead: 'length' },
+  'torque',
+  'force · min(hypot(up, forward), hypot(down, ahead))',
+  (x) => x.force * Math.min(Math.hypot(x.up, x.forward), Math.hypot(x.down, x.ahead)),
+)
+/** No less than the torque that the spring of a joint puts on either side of it, over the travel; absent without a spring. */
+export const mostTorque = value('spring.mostTorque', ['joint'], (use) => {
+  const kind = use(spring.kind)
+  if (kind === undefined) return undefined
+  if (kind === 'torsion') return use(windupOfTravel).mostTorque
+  const { fixedUp: up, fixedForward: forward, movingDown: down, movingForward: ahead } = use(extensionLaw)
+  // The line of the pull passes through both pins: its arm is no longer than the way from the axis to either.
+  return use.run(farther, { force: use(stretchOfTravel).mostForce, up, forward, down, ahead })
+})
+
 /** Largest force that the spring of a joint puts on its axis, and along its links, over the travel; absent without a spring. */
 export const springForce = value('spring.force', ['joint'], (use) => {
   const kind = use(spring.kind)
