@@ -5,7 +5,8 @@ import {
   CommentTag,
   type Context,
   Converter,
-  type DeclarationReflection,
+  DeclarationReflection,
+  PageEvent,
   ReferenceType,
   ReflectionKind,
 } from 'typedoc'
@@ -62,6 +63,11 @@ export function load(app: Application) {
     comment.blockTags.push(new CommentTag('@group', [{ kind: 'text', text: 'Formulas' }]))
     // The tables say it better than two pages of literal types.
     if (reflection.type instanceof ReferenceType) delete reflection.type.typeArguments
+  })
+  app.renderer.on(PageEvent.END, (page: PageEvent) => {
+    const { model, contents } = page
+    if (contents !== undefined && model instanceof DeclarationReflection && catalogue.has(`${model.parent?.name}.${model.name}`))
+      page.contents = contents.replace(/<h1>Variable (\w+)<code class="tsd-tag">Const<\/code>/, '<h1>Formula $1')
   })
   app.converter.on(Converter.EVENT_END, () => {
     for (const id of catalogue.keys()) if (!written.has(id)) app.logger.error(`${id} has no reference page`)
