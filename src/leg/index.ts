@@ -19,10 +19,11 @@ export { type AssessOptions, assess } from './assess/assess.js'
 export { checkReserves, governingReserve, type QuickVerdict } from './assess/quick.js'
 export type { Consequence } from './cases/check.js'
 export { ALL_CASE_IDS, CASE_IDS, type CaseId } from './cases/events.js'
+export type { CheckResult, Reliance, ReserveEnds } from './check-result.js'
 export type { FootResult } from './foot-result.js'
 export { verdictText } from './report/content.js'
 export { rankedTable, textReport } from './report/text.js'
-export type { Assessment, CaseResult, CheckResult, JointResult, Reliance, ReserveEnds, Unsettled } from './result.js'
+export type { Assessment, CaseResult, JointResult, Unsettled } from './result.js'
 export type { SidewaysGive } from './sideways-give.js'
 
 // Reports and drawings

@@ -2,11 +2,12 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { sentenceOf } from '../../src/leg/assess/sentence.js'
 import { LOAD_CASES } from '../../src/leg/cases/events.js'
+import type { CheckResult } from '../../src/leg/check-result.js'
 import { CHECKS } from '../../src/leg/parts/index.js'
 import { checkList, reserveText, verdictText } from '../../src/leg/report/content.js'
 import { AGE_WORDS, AIR_WORDS, EVENT_WORDS } from '../../src/leg/report/instance-words.js'
 import { placesText } from '../../src/leg/report/places.js'
-import type { Assessment, CheckResult } from '../../src/leg/result.js'
+import type { Assessment } from '../../src/leg/result.js'
 
 /** What no sentence has: leftovers of code, and slips of punctuation. */
 const SLIPS = /undefined|NaN|\[object|null|Infinity| {2}|\.\.|,,| ,| \.|\( | \)|[a-z][A-Z]{1}[a-z]+[A-Z]/

@@ -1,7 +1,8 @@
+import type { CheckResult } from '../check-result.js'
 import { bandText, CAUTIONS, placeOf, reserveText, standing, verdictText } from '../report/content.js'
 import { escaped } from '../report/html-parts.js'
 import { rankedTable } from '../report/text.js'
-import type { Assessment, CheckResult } from '../result.js'
+import type { Assessment } from '../result.js'
 import { amountTexts } from './sentence.js'
 
 /** Checks that a notebook lists; the report holds all of them. */

@@ -1,5 +1,5 @@
 import type { EvidenceLevel } from '../../formula/index.js'
-import type { BestMeasurement, CheckResult, RestsOn } from '../result.js'
+import type { BestMeasurement, CheckResult, RestsOn } from '../check-result.js'
 import { type Cell, closure } from '../run/index.js'
 import { nameOf } from './names.js'
 import type { Band, Move } from './survey.js'

@@ -1,6 +1,7 @@
 import type { LegCalculation } from '../calculation.js'
+import type { CheckResult } from '../check-result.js'
 import { legNumbers } from '../numbers.js'
-import type { Assessment, CheckResult } from '../result.js'
+import type { Assessment } from '../result.js'
 import { type Cell, closure } from '../run/index.js'
 import { type CheckFindings, findingsOf } from './findings.js'
 

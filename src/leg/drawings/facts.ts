@@ -1,9 +1,10 @@
 import { amountTexts } from '../assess/sentence.js'
 import { type CaseId, LOAD_CASES } from '../cases/events.js'
+import type { CheckResult } from '../check-result.js'
 import { legModel } from '../leg-model.js'
 import { legNumbers } from '../numbers.js'
 import { reserveText } from '../report/content.js'
-import type { Assessment, CheckResult } from '../result.js'
+import type { Assessment } from '../result.js'
 import { strideOf } from '../stride-of.js'
 import { LegValues, type Names } from './leg-values.js'
 

@@ -12,8 +12,8 @@ import {
   View,
 } from '../../drawing/index.js'
 import { amountTexts } from '../assess/sentence.js'
+import type { CheckResult } from '../check-result.js'
 import { reserveText } from '../report/content.js'
-import type { CheckResult } from '../result.js'
 import { drawAlong } from './draw-along.js'
 import { drawSpring } from './draw-spring.js'
 import { drawWeights } from './draw-weights.js'

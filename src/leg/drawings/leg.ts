@@ -1,5 +1,5 @@
 import { type Drawing, Figure, plain } from '../../drawing/index.js'
-import type { CheckResult } from '../result.js'
+import type { CheckResult } from '../check-result.js'
 import { capital, type Facts, resultSentence, sign } from './facts.js'
 import { landingStrip, stanceStrip } from './leg-poses.js'
 import { type Scene, sceneOf } from './leg-scene.js'

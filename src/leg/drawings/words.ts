@@ -1,6 +1,6 @@
 import { plain, type Row } from '../../drawing/index.js'
+import type { CheckResult } from '../check-result.js'
 import { one } from '../report/amounts.js'
-import type { CheckResult } from '../result.js'
 import { capital, type Facts, resultText, sign } from './facts.js'
 
 /** Where a value of a table comes from. */

@@ -1,5 +1,6 @@
 import { Table } from '../../study/index.js'
-import type { Assessment, CheckResult } from '../result.js'
+import type { CheckResult } from '../check-result.js'
+import type { Assessment } from '../result.js'
 
 /**
  * Every check of a verdict as a table, smallest reserve first: part, mode, joint, load case, demand and capacity with their units, reserve, required

@@ -1,11 +1,12 @@
 import { Quantity, significant } from '../../units/index.js'
 import { type AssessOptions, assess } from '../assess/assess.js'
+import type { CheckResult } from '../check-result.js'
 import type { Leg } from '../document/describe.js'
 import { knownOptions } from '../options.js'
 import { type Page, points, table, text } from '../report/blocks.js'
 import { placeOf, reserveText, standing, verdictText } from '../report/content.js'
 import { markdownPage } from '../report/markdown-blocks.js'
-import type { Assessment, CheckResult } from '../result.js'
+import type { Assessment } from '../result.js'
 import { displayed, valueText } from './show.js'
 import { fieldAt, type LegChanges, withFields } from './with-fields.js'
 

@@ -1,7 +1,8 @@
 import { type Quantity, significant } from '../../units/index.js'
+import type { CheckResult, RestsOn } from '../check-result.js'
 import { jointWords } from '../numbers.js'
 import { CHECKS } from '../parts/index.js'
-import type { Assessment, CheckResult, RestsOn } from '../result.js'
+import type { Assessment } from '../result.js'
 import { listed } from './amounts.js'
 
 /** Cautions at the top of every report. */

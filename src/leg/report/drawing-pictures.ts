@@ -1,5 +1,6 @@
+import type { CheckResult } from '../check-result.js'
 import { resultText, sign } from '../drawings/facts.js'
-import type { Assessment, CheckResult } from '../result.js'
+import type { Assessment } from '../result.js'
 import { type Picture, type Piece, plainWords, type Words } from './blocks.js'
 import { rankOf } from './checks-section.js'
 

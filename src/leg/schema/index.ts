@@ -3,7 +3,8 @@
  *
  * @module
  */
-export type { DataFields, Field, Fields, GivenFields, OwnMaterial, OwnValue, Section } from './field.js'
+export type { Field, Fields, OwnMaterial, OwnValue, Section } from './field.js'
+export type { DataFields, GivenFields } from './field-types.js'
 export { jsonSchemaOf } from './json-schema.js'
 export { acceptedBy, designations, meant, readable } from './leaf.js'
 export { defaultsOf, exactlyOneIssues, type LegDefault, placeAt, referencesOf, salvaged } from './walk.js'
