@@ -1,16 +1,8 @@
 import type { LoadDirection } from '../materials/index.js'
 import { placeOf } from './calculation.js'
 import type { LegModel } from './leg-model.js'
-import {
-  density,
-  directionShare,
-  frictionElse,
-  frictionOnSteelGiven,
-  name as nameOf,
-  needed,
-  steel,
-  strength,
-} from './parts/materials/fields.js'
+import { density, frictionElse, frictionOnSteelGiven, name as nameOf, needed, steel } from './parts/materials/fields.js'
+import { directionShare, strength } from './parts/materials/strength-fields.js'
 import { frictionOnSteel, modulus, poissonRatio, softening, thermalExpansion } from './parts/materials/values.js'
 import type { Value } from './run/index.js'
 import { calculationFor } from './what-if.js'

@@ -6,7 +6,7 @@ import {
   preloadFromTorque,
 } from '../../../fasteners/index.js'
 import { line, type Of, type Use, value } from '../../run/index.js'
-import { strength } from '../materials/fields.js'
+import { strength } from '../materials/strength-fields.js'
 import { modulus } from '../materials/values.js'
 import * as bolts from './fields.js'
 

@@ -10,6 +10,7 @@ import {
 import { line, type Of, type Use, value } from '../../run/index.js'
 import { hour, humidity } from '../load/fields.js'
 import * as given from './fields.js'
+import * as strengths from './strength-fields.js'
 
 /** How wet the prints are. */
 export const moisture = value('material.moisture', [], (use) => {
@@ -75,19 +76,19 @@ export const atTransition = value(
 
 const strengthOf = (direction: LoadDirection, cyclic: boolean) =>
   value(`material.strengthOf.${direction}${cyclic ? '.cyclic' : ''}`, ['material'], (use): StrengthNumbers => {
-    const glassTransition = use(given.strengthTransition)
-    const { temperatures, shares } = glassTransition > 0 ? { temperatures: [], shares: [] } : use(given.strengthCurve)
+    const glassTransition = use(strengths.strengthTransition)
+    const { temperatures, shares } = glassTransition > 0 ? { temperatures: [], shares: [] } : use(strengths.strengthCurve)
     return {
-      strength: use(given.strength),
-      direction: use(given.directionShare[direction]),
-      moisture: use(given.moistureShare[use(moisture)]),
-      kept1000Hours: use(given.kept1000Hours),
-      kept1Year: use(given.kept1Year),
+      strength: use(strengths.strength),
+      direction: use(strengths.directionShare[direction]),
+      moisture: use(strengths.moistureShare[use(moisture)]),
+      kept1000Hours: use(strengths.kept1000Hours),
+      kept1Year: use(strengths.kept1Year),
       // Metals have a rule of their own for fatigue: the size, finish and mean stress of the part.
       fatigueRatio:
-        cyclic && !isRigid(use) ? neededOf(use, 'fatigueRatio', use(given.fatigueKnown) ? use(given.fatigueRatio) : undefined) : 1,
-      activationEnergy: use(given.strengthActivation),
-      shiftEnd: use(given.shiftEnd),
+        cyclic && !isRigid(use) ? neededOf(use, 'fatigueRatio', use(strengths.fatigueKnown) ? use(strengths.fatigueRatio) : undefined) : 1,
+      activationEnergy: use(strengths.strengthActivation),
+      shiftEnd: use(strengths.shiftEnd),
       glassTransition,
       temperatures,
       shares,
