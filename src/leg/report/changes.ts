@@ -1,4 +1,5 @@
-import type { Assessment, CheckResult } from '../result.js'
+import type { CheckResult } from '../check-result.js'
+import type { Assessment } from '../result.js'
 import { ChangeSearch } from './change-search.js'
 import { fieldName } from './fields-list.js'
 import type { Suffices, Want } from './wants.js'

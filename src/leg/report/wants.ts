@@ -1,4 +1,4 @@
-import type { CheckResult } from '../result.js'
+import type { CheckResult } from '../check-result.js'
 import type { FieldRow } from './fields-list.js'
 
 /** A field that a check may be given its reserve with, and what came of it. */
