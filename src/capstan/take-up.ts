@@ -73,7 +73,7 @@ export const thermalTension = /* @__PURE__ */ formula('capstan.thermalTension', 
   /** Change of tension: positive when the frame outgrows the cord. */
   output: 'force',
   equation: ['result = axialRigidity * temperatureRise * (frameExpansion - cordExpansion)'],
-  assumes: ['frame rigid: a compliant frame takes part of it', 'frame and cord at one temperature', 'elastic, no relaxation'],
+  assumes: ['frame rigid: a compliant frame takes part of it', 'frame and cord or belt at one temperature', 'elastic, no relaxation'],
   source: [{ level: 'computed', where: 'thermal strain difference times axial rigidity' }],
   si: ({ axialRigidity, temperatureRise, frameExpansion, cordExpansion }) =>
     axialRigidity * temperatureRise * (frameExpansion - cordExpansion),

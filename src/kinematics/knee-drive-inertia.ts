@@ -26,8 +26,8 @@ export const kneeDriveInertia = /* @__PURE__ */ formula('kinematics.kneeDriveIne
     'coupling = drumInertia * kneeRatio + rotorInertia * rotorByHip * rotorByKnee',
     'knee = drumInertia * kneeRatio^2 + rotorInertia * rotorByKnee^2',
   ],
-  assumes: ['axes of drum and rotor parallel to the hip axis', 'no slack and no stretch'],
-  source: [{ level: 'computed', where: 'kinetic energy of the spins of drum and rotor, as absolute angular velocities' }],
+  assumes: ['axes of the driven wheel and of the rotor parallel to the hip axis', 'no slack and no stretch'],
+  source: [{ level: 'computed', where: 'kinetic energy of the spins of the driven wheel and of the rotor, as absolute angular velocities' }],
   si: ({ motorOn, kneeRatio, motorRatio, rotorInertia, drumInertia }) => {
     const rotorByHip = motorOn === 'body' ? motorRatio : 1
     const rotorByKnee = motorRatio * kneeRatio
@@ -65,8 +65,8 @@ export const kneeDriveAccelerationTorque = /* @__PURE__ */ formula('kinematics.k
     'hip = drumTorque + byHip * rotorTorque',
     'knee = kneeRatio * (drumTorque + motorRatio * rotorTorque)',
   ],
-  assumes: ['axes of drum and rotor parallel to the hip axis', 'no slack and no stretch'],
-  source: [{ level: 'computed', where: 'Lagrange’s equations of the spins of drum and rotor' }],
+  assumes: ['axes of the driven wheel and of the rotor parallel to the hip axis', 'no slack and no stretch'],
+  source: [{ level: 'computed', where: 'Lagrange’s equations of the spins of the driven wheel and of the rotor' }],
   si: ({ motorOn, kneeRatio, ratioSlope, motorRatio, rotorInertia, drumInertia, kneeRate, hipAcceleration, kneeAcceleration }) => {
     const relative = { motorOn: 'thigh', kneeRatio, ratioSlope, hipRate: 0, kneeRate, hipAcceleration, kneeAcceleration } as const
     const drum = kneeDrumMotion.si(relative).acceleration

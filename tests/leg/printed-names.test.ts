@@ -21,6 +21,17 @@ describe.each(Object.entries(printedLegs))('the sheet of a leg with %s', (_, of)
     expect(without).toEqual([])
   })
 
+  test('formulas of cord drives speak of the parts of the drives of this leg', () => {
+    const { joints } = verdict.leg
+    const kinds = [joints.hip.drive.kind, joints.knee.drive.kind, joints.knee.through?.kind]
+    const steps = sheet.slice(sheet.indexOf('## Calculation steps'), sheet.indexOf('## Values of tables'))
+    const foreign = [
+      ...(kinds.includes('cord') ? [] : ['drum(?! on the hip axis)', 'cord(?! or belt)']),
+      ...(kinds.includes('cord') || kinds.includes('gear') ? [] : ['pinion']),
+    ]
+    for (const word of foreign) expect(steps.match(new RegExp(`.{0,60}\\b${word}\\b.{0,40}`, 'g')) ?? []).toEqual([])
+  })
+
   test('every value of a table and every constant cites a source or its fields', () => {
     for (const row of rows) expect(row.split('|')[4], row).toMatch(/\[Q\d+\]|^from \[F\d+\]/)
   })

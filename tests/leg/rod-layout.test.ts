@@ -47,8 +47,8 @@ describe('drums, rod and knee pin against the equilibrium of the four bodies (or
   test.each(['stand', 'drop', 'dropEnd'] as const)('the heath carrier: %s, with the weight of its links', (stance) => {
     const calculation = calculationOf(legNumbers(revised))
     const found = calculation.get(stride, placeOf(calculation, { leg: 'leg', stance }) as never)
-    expect(off(found.hipDrumTorque, hand[stance].hipDrum)).toBeLessThan(1e-9)
-    expect(off(found.kneeDrumTorque, hand[stance].kneeDrum)).toBeLessThan(1e-9)
+    expect(off(found.hipDriveTorque, hand[stance].hipDrum)).toBeLessThan(1e-9)
+    expect(off(found.kneeDriveTorque, hand[stance].kneeDrum)).toBeLessThan(1e-9)
     expect(off(found.rodPull, hand[stance].rod)).toBeLessThan(1e-9)
     expect(off(found.kneePin, hand[stance].pinOfGroundAndRod)).toBeLessThan(1e-9)
     // The weight of the lower link, which the library leaves out there, is little, and on the safe side in these poses.

@@ -64,8 +64,8 @@ describe('drums, branches and link against the equilibrium of pulleys, branches 
   test.each(['stand', 'dropEnd'] as const)('the shingle carrier: %s, with the weight of its links', (event) => {
     const found = hand[event]
     const loads = calculation.get(stride, at({ stance: event }))
-    expect(off(loads.hipDrumTorque, found.hipDrum)).toBeLessThan(1e-9)
-    expect(off(loads.kneeDrumTorque, found.kneeDrum)).toBeLessThan(1e-9)
+    expect(off(loads.hipDriveTorque, found.hipDrum)).toBeLessThan(1e-9)
+    expect(off(loads.kneeDriveTorque, found.kneeDrum)).toBeLessThan(1e-9)
     const stage = at({ joint: SECOND_STAGE, event })
     const { taut, slack } = calculation.get(tensions, stage)!
     expect(off(taut, found.taut)).toBeLessThan(1e-9)
@@ -209,8 +209,8 @@ describe('two stages in series', () => {
       return one.calculation.get(stride, one.at({ stance: 'stand' }))
     })
     const part = crossed!.kneeTorque / (65.6 / 53.6)
-    expect(crossed!.hipDrumTorque).toBeCloseTo(crossed!.hipTorque + part, 9)
-    expect(same!.hipDrumTorque).toBeCloseTo(same!.hipTorque - part, 9)
+    expect(crossed!.hipDriveTorque).toBeCloseTo(crossed!.hipTorque + part, 9)
+    expect(same!.hipDriveTorque).toBeCloseTo(same!.hipTorque - part, 9)
   })
 })
 

@@ -46,7 +46,7 @@ export function numberedSheet(assessment: Assessment, chosen: readonly CheckResu
   // References to fields, tables and constants are made while the steps are written.
   const sides = new Map(chosen.map((check) => [check, { demand: side(check, 'demand'), capacity: side(check, 'capacity') }]))
   const sources = new Sources()
-  const steps = stepsSection(numbering.groups, references, sources)
+  const steps = stepsSection(numbering.groups, references, sources, assessment.leg)
   return {
     side: (check, which) => (sides.get(check) as { readonly demand: readonly Piece[]; readonly capacity: readonly Piece[] })[which],
     steps,

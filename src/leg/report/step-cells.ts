@@ -44,7 +44,7 @@ export class References {
 }
 
 /** Words that formulas return, as a reader says them. */
-const SHOWN_AS: Readonly<Record<string, string>> = { refused: 'not allowed' }
+const SHOWN_AS: Readonly<Record<string, string>> = { refused: 'not allowed', thigh: 'upper link' }
 const wordText = (given: unknown): string =>
   typeof given === 'string' ? (SHOWN_AS[given] ?? one(given)) : given === true ? 'yes' : given === false ? 'no' : String(given)
 

@@ -1,8 +1,10 @@
 import type { AnyFormula } from '../../formula/index.js'
-import { brokenStatements } from '../../formula/index.js'
 import { kindWords } from '../../units/index.js'
+import type { Leg } from '../document/describe.js'
 import { capital, properly, remarkWords } from './amounts.js'
 import { type Block, type Piece, plainWords, points, section, small, table, text, type Words } from './blocks.js'
+import { notesOf } from './broken-limits.js'
+import { driveWords } from './drive-words.js'
 import { equationWords } from './equation-words.js'
 import { instanceName } from './instance-words.js'
 import type { NumberedStep, StepGroup } from './numbering.js'
@@ -22,21 +24,26 @@ const MOST_STEPS = 8
 export const titleOf = ({ id }: AnyFormula): string => properly(kindWords(id.slice(id.indexOf('.') + 1)))
 
 /** Every distinct step of the calculation, by formula. */
-export const stepsSection = (groups: readonly StepGroup[], references: References, sources: Sources): Block =>
+export const stepsSection = (groups: readonly StepGroup[], references: References, sources: Sources, leg: Leg): Block =>
   section('steps', 'Calculation steps', [
     text(
       'Each step stands once. A number in brackets behind a value leads to where it comes from: F to a field of the specification, T to a value of a table, C to a constant, Q to a source, the others to a step. A minus before it takes the value with the other sign. Results that nothing reads are left out. Equations take angles in radians and temperatures in kelvin; a ? b : c is b where a holds, and c elsewhere.',
     ),
-    ...groups.map((group) => groupBlock(group, references, sources)),
+    ...groups.map((group) => groupBlock(group, references, sources, driveWords(leg, group))),
   ])
 
-function groupBlock({ number, formula, steps }: StepGroup, references: References, sources: Sources): Block {
+function groupBlock(
+  { number, formula, steps }: StepGroup,
+  references: References,
+  sources: Sources,
+  inParts: (words: string) => string,
+): Block {
   const used = new Set([...steps.flatMap((step) => [...step.used]), ...neededBy(formula)])
-  const shown = (columns: readonly Column[]): Shown[] => columns.map(({ name, cell }) => ({ name, cells: steps.map(cell) }))
+  const shown = (columns: readonly Column[]): Shown[] => columns.map(({ name, cell }) => ({ name: inParts(name), cells: steps.map(cell) }))
   const inputs = shown(inputColumns(formula, references)).filter(({ cells }) => cells.some((cell) => cell.length > 0))
   const own = `${number} ${capital(titleOf(formula))}`
   return section(`f${number}`, own, [
-    ...headOf(formula, sources),
+    ...headOf(formula, sources, inParts),
     ...bodyOf(own, steps, inputs, shown(resultColumns(formula, used))),
     ...notesOf(formula, steps),
   ])
@@ -55,7 +62,7 @@ interface Shown {
 }
 
 /** Equation, assumptions, validity and source of a formula. */
-function headOf(formula: AnyFormula, sources: Sources): Block[] {
+function headOf(formula: AnyFormula, sources: Sources, inParts: (words: string) => string): Block[] {
   const { equation: line } = formula as unknown as { readonly equation?: string }
   const { equation, inputs, output, assumes = [], valid = {}, source } = formula.def
   if (line !== undefined) return [text([{ text: equationWords(`result = ${line}`, new Set(Object.keys(inputs))), code: true }])]
@@ -64,7 +71,7 @@ function headOf(formula: AnyFormula, sources: Sources): Block[] {
     const assigned = /^\s*([A-Za-z_]\w*)\s*=(?!=)/.exec(each)?.[1]
     if (assigned !== undefined && assigned !== 'result') names.add(assigned)
   }
-  const lines = equation?.map((each) => equationWords(each, names))
+  const lines = equation?.map((each) => inParts(equationWords(each, names)))
   const words = [
     ...(assumes.length === 0 ? [] : [`Assumes: ${inWords(assumes)}.`]),
     ...(Object.keys(valid).length === 0 ? [] : [`Valid for: ${inWords(Object.keys(valid))}.`]),
@@ -180,21 +187,4 @@ const pieces = (words: Words): readonly Piece[] => (typeof words === 'string' ? 
 function jointOf(places: NumberedStep['places']): string | undefined {
   const joints = new Set(places.map(({ joint }) => joint))
   return joints.size === 1 ? [...joints][0] : undefined
-}
-
-/** Limits of validity that steps break. */
-function notesOf(formula: AnyFormula, steps: readonly NumberedStep[]): Block[] {
-  const broken = new Map<string, string[]>()
-  for (const { number, step } of steps)
-    for (const statement of brokenStatements(formula, step.x, step.y)) broken.set(statement, [...(broken.get(statement) ?? []), number])
-  return broken.size === 0
-    ? []
-    : [
-        points(
-          [...broken].map(([statement, numbers]) => [
-            { text: 'Outside its validity', strong: true },
-            ` in ${numbers.join(', ')}: valid for ${remarkWords(statement)}.`,
-          ]),
-        ),
-      ]
 }

@@ -133,26 +133,26 @@ export const strideLoads = /* @__PURE__ */ formula('leg.strideLoads', {
     kneeLowest: { kind: 'angle', infinite: true },
     /** Highest angle of the knee. */
     kneeHighest: { kind: 'angle', infinite: true },
-    /** Torque that the hip's drive holds at its drum: that of the joint less what a spring bears, and of a knee that is driven through the hip its part. */
-    hipDrumTorque: 'torque',
+    /** Torque that the hip's drive holds at its drum, wheel or output: that of the joint less what a spring bears, and of a knee that is driven through the hip its part. */
+    hipDriveTorque: 'torque',
     /** The same with the inertia of the rotor. */
-    hipDrumShaftTorque: 'torque',
+    hipDriveShaftTorque: 'torque',
     /** Root mean square of it over the stride. */
-    hipDrumShaftRms: 'torque',
-    /** Torque that the knee's drive holds at its drum. */
-    kneeDrumTorque: 'torque',
+    hipDriveShaftRms: 'torque',
+    /** Torque that the knee's drive holds at its drum, wheel or output. */
+    kneeDriveTorque: 'torque',
     /** The same with the inertia of the rotor. */
-    kneeDrumShaftTorque: 'torque',
+    kneeDriveShaftTorque: 'torque',
     /** Root mean square of it over the stride. */
-    kneeDrumShaftRms: 'torque',
-    /** Highest speed of the knee's drum. */
-    kneeDrumSpeed: 'angularVelocity',
+    kneeDriveShaftRms: 'torque',
+    /** Highest speed of that drum, wheel or output. */
+    kneeDriveSpeed: 'angularVelocity',
     /** Highest speed while the foot bears load. */
-    kneeDrumLoadedSpeed: 'angularVelocity',
-    /** Lowest angle of the knee's drum; infinite where the leg reaches no point. */
-    kneeDrumLowest: { kind: 'angle', infinite: true },
-    /** Highest angle of the knee's drum. */
-    kneeDrumHighest: { kind: 'angle', infinite: true },
+    kneeDriveLoadedSpeed: 'angularVelocity',
+    /** Lowest angle of it; infinite where the leg reaches no point. */
+    kneeDriveLowest: { kind: 'angle', infinite: true },
+    /** Highest angle of it. */
+    kneeDriveHighest: { kind: 'angle', infinite: true },
     /** Torque at the knee that belt, cord or rod from the hip axis holds beside a spring; without them that of the joint. */
     kneeHeldTorque: 'torque',
     /** Largest pull in the rod; 0 without a rod. */
@@ -172,7 +172,7 @@ export const strideLoads = /* @__PURE__ */ formula('leg.strideLoads', {
     /** Largest moment that tilts the hip. */
     hipCouple: 'torque',
     /** Whether the crank moves the knee at every point, away from dead points. */
-    rodDrives: { oneOf: ['yes', 'no'] },
+    kneeDriven: { oneOf: ['yes', 'no'] },
     /** Phase of the stance with the largest joint torque. */
     hardestPhase: 'ratio',
     /** Hip angle in that phase. */

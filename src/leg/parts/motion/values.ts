@@ -121,17 +121,17 @@ export const jointMotion = value('motion.joint', ['joint', 'stance'], (use, at):
 
 /** What a stride means for the drum of a joint's drive. */
 function atDrum(joint: DrivenJoint, own: JointMotion, s: ReturnType<(typeof strideLoads)['si']>): JointMotion {
-  if (s.rodDrives === 'no') throw new RangeError('the rod of the knee is at a dead point in this stance, or its links do not reach')
+  if (s.kneeDriven === 'no') throw new RangeError('the rod of the knee is at a dead point in this stance, or its links do not reach')
   return joint === 'hip'
-    ? { ...own, torque: s.hipDrumTorque, shaftTorque: s.hipDrumShaftTorque, shaftRms: s.hipDrumShaftRms }
+    ? { ...own, torque: s.hipDriveTorque, shaftTorque: s.hipDriveShaftTorque, shaftRms: s.hipDriveShaftRms }
     : {
-        torque: s.kneeDrumTorque,
-        shaftTorque: s.kneeDrumShaftTorque,
-        shaftRms: s.kneeDrumShaftRms,
-        speed: s.kneeDrumSpeed,
-        loadedSpeed: s.kneeDrumLoadedSpeed,
-        lowest: s.kneeDrumLowest,
-        highest: s.kneeDrumHighest,
+        torque: s.kneeDriveTorque,
+        shaftTorque: s.kneeDriveShaftTorque,
+        shaftRms: s.kneeDriveShaftRms,
+        speed: s.kneeDriveSpeed,
+        loadedSpeed: s.kneeDriveLoadedSpeed,
+        lowest: s.kneeDriveLowest,
+        highest: s.kneeDriveHighest,
       }
 }
 
