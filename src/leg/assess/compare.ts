@@ -13,6 +13,8 @@ export interface Comparison {
   readonly capacity: Cell
   readonly unless: Cell | undefined
   readonly remark: Cell | undefined
+  /** Why the part is not printed; its value is absent where it is. */
+  readonly metal: Cell | undefined
 }
 
 /** Demand, capacity and reserve of a comparison. */
@@ -63,6 +65,7 @@ function comparisonIn(calculation: LegCalculation, check: Check, joint: Joint, i
     capacity: cellOf(check.capacity) as Cell,
     unless: cellOf(check.unless),
     remark: cellOf(check.remark),
+    metal: cellOf(check.ofMetal?.reason),
   }
 }
 

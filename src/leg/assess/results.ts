@@ -38,6 +38,7 @@ export function checkResult(
   const steps: readonly Step[] = sheets.steps([comparison.demand, comparison.capacity])
   const remark =
     comparison.remark === undefined || failure !== undefined ? undefined : (calculation.read(comparison.remark) as string | undefined)
+  const ofMetal = comparison.metal !== undefined && calculation.read(comparison.metal) !== undefined
   const reliesOn = cells.flatMap((cell): Reliance[] => {
     const range = cell.of.leaf === undefined ? undefined : calculation.rangeOf(cell)
     return range === undefined ? [] : [{ what: nameOf(cell), source: range.source, test: range.measuredBy }]
@@ -59,7 +60,7 @@ export function checkResult(
     sentence: sentenceOf(check, joint, LOAD_CASES[id].title, finding),
     demandIs: check.demandIs,
     capacityIs: check.capacityIs,
-    remedy: check.remedy,
+    remedy: (ofMetal ? check.ofMetal?.remedy : undefined) ?? check.remedy,
     steps,
     sources: eachOnce([
       ...(check.rule === undefined ? [] : [check.rule]),

@@ -42,6 +42,8 @@ export interface Check {
   readonly capacityIs: string
   /** What would help. */
   readonly remedy: string
+  /** What would help where the part is of metal: `reason` then says that it is not printed. */
+  readonly ofMetal?: { readonly reason: Side<string | undefined>; readonly remedy: string }
   /** Required reserve where the general one is too much: geometry is exact, a rule of thumb has its margin in it. */
   readonly requiredReserve?: number
   /** Set where an uncertain value may lower the reserve at either end, depending on the others: the worst end is then the least that was found. */

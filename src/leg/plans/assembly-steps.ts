@@ -4,7 +4,7 @@ import type { LegModel } from '../leg-model.js'
 import type { Joint } from '../numbers.js'
 import type { AssemblyPlan } from './assembly-plan.js'
 import type { DriveWork } from './drive-work-plan.js'
-import type { TighteningStep } from './fastening-steps.js'
+import type { PressStep, TighteningStep } from './fastening-steps.js'
 import type { FollowUp } from './follow-up.js'
 import { shareLeft, type TensionerSetting } from './tensioning.js'
 
@@ -73,7 +73,8 @@ function cordEnds({ checks, bonds: bonded }: Pick<AssemblyPlan, 'checks' | 'bond
 export function stepsOf({
   rod,
   drives,
-  pins,
+  presses,
+  prints,
   shaft,
   windings,
   tensioners,
@@ -84,11 +85,12 @@ export function stepsOf({
 }: Pick<AssemblyPlan, 'rod' | 'drives' | 'windings' | 'tensioners' | 'bonds' | 'checks'> & {
   sleeves: boolean
   pivots: readonly string[]
-  pins: boolean
+  presses: readonly PressStep[]
+  prints: boolean
   shaft: boolean
 }): string[] {
   return [
-    'Print and break the coupons first; change the print before anything else is made.',
+    ...(prints ? ['Print and break the coupons first; change the print before anything else is made.'] : []),
     checks.length > 0
       ? 'Measure every bore, pin and cord before anything is pressed or glued; write the numbers down for the test stand.'
       : 'Measure every bore and pin before anything is pressed or glued; write the numbers down for the test stand.',
@@ -97,13 +99,9 @@ export function stepsOf({
       ({ joint, shortest, longest }) =>
         `Measure the finished cord of the ${joint} from end to end, laid straight: ${shortest} to ${longest}. Otherwise make another one.`,
     ),
-    ...(pins
-      ? [
-          'Press the pins in with a vice or an arbor press and a guide, never with a hammer; stop if the force passes the one listed by half, or the print turns white. Eye protection: a hardened pin can shatter.',
-        ]
-      : []),
+    ...pressing(presses),
     ...pivots,
-    ...(sleeves ? ['Put the metal sleeves in; each must be level with or slightly above its print.'] : []),
+    ...(sleeves ? ['Put the metal sleeves in; each must be level with or slightly above its part.'] : []),
     ...drives.flatMap(({ before }) => before),
     'Before a motor is bolted on, put one screw through the stack by hand and measure how far it stands out: no more than the thread of the motor is deep. Bolt the motors to their plates, then plate and hip housing, crosswise in the passes listed. Without a torque wrench, pull a lever of 100 mm on the key with a luggage scale, as listed.',
     'After each motor measure from a motor wire to its can: no contact, or a screw touches the winding.',
@@ -119,5 +117,18 @@ export function stepsOf({
         `Tension the ${joint}: some ${significant(turnsToStart.si, 2)} turns until the slack is gone, then ${significant(turnsToSet.si, 2)} turns to ${pretension} (${screwTorque} on the screw at the end). Turn the joint through its whole travel after every turn, hands clear, then lock the screw.`,
     ),
     'Switch off and wait before you reach in. First motion by hand, then at low current with the leg hung up.',
+  ]
+}
+
+/** A larger force than this is beyond a bench vice. */
+const VICE = 5000
+
+/** How pins are pressed in. */
+function pressing(presses: readonly PressStep[]): string[] {
+  if (presses.length === 0) return []
+  const printed = presses.some((one) => one.printed)
+  const hard = presses.some(({ pressingForce }) => pressingForce.si > VICE)
+  return [
+    `Press the pins in with ${hard ? 'a workshop press with a force gauge' : 'a vice or an arbor press'} and a guide, never with a hammer; stop if the force passes the one listed by half${printed ? ', or the print turns white' : ''}. Eye protection: a hardened pin can shatter.`,
   ]
 }

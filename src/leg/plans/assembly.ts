@@ -14,6 +14,7 @@ import { cutList, DEPTH, END_DIAMETERS } from './cut-list.js'
 import { driveWork } from './drive-work.js'
 import { bonds, presses, tightening } from './fastening-steps.js'
 import { pivotSteps } from './pivot-work.js'
+import { hasPrints } from './printed.js'
 import { rodCut } from './rod-steps.js'
 import { shoppingList } from './shopping.js'
 import { displayed } from './show.js'
@@ -98,7 +99,8 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
     bonds: bonded,
     steps: stepsOf({
       drives,
-      pins: cuts.pins.length > 0,
+      presses: pressed,
+      prints: hasPrints(bench.x),
       shaft: cuts.shaft !== undefined,
       rod,
       windings,
@@ -110,7 +112,7 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
     }),
     followUps: followUps(bench, tensioners, screws, drives),
     checks,
-    coupons: coupons(pressed, checks),
+    coupons: coupons(pressed, checks, hasPrints(bench.x)),
     troubles: [...troubles(checks, pressed, tensioners), ...drives.flatMap((one) => one.troubles)],
     shopping: shoppingList(bench, { cuts, rod, drives, bonds: bonded }),
     problems: [

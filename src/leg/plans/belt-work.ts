@@ -6,6 +6,7 @@ import { beltSetting } from './belt-setting.js'
 import { angle, force, inMillimetres, length } from './bench.js'
 import { driveFacts } from './drive-facts.js'
 import type { DriveWork } from './drive-work-plan.js'
+import { isPrinted } from './printed.js'
 
 const hertz = (x: number) => String(new Quantity(x, 'frequency'))
 /** Pulleys out of line by more than this share of their distance lead the belt into a flange. Common practice: a third of a degree. */
@@ -66,7 +67,7 @@ export function beltWork(leg: LegModel, joint: DrivenJoint): DriveWork {
     ],
     before: [
       `Weigh the belt of the ${where}: ${new Quantity(s.length * belt.massPerLength, 'mass')} are what the pitches of this plan count on. A belt half as heavy again sounds a fifth lower at the same tension: write its mass over its length into the document.`,
-      `Lay the belt around each pulley of the ${where} by hand, half round: every tooth must seat without rocking. A printed pulley whose belt rides up over half a turn has a wrong pitch: print it anew.`,
+      `Lay the belt around each pulley of the ${where} by hand, half round: every tooth must seat without rocking. A pulley whose belt rides up over half a turn has a wrong pitch: ${isPrinted(leg.x, material) ? 'print' : 'make or buy'} another one.`,
       `Fit the small pulley on the motor of the ${where}, set screws on flats with thread lock. Turn it and look at its rim: it must run true within a tenth of a millimetre.`,
     ],
     steps: [

@@ -11,6 +11,7 @@ import { materialOf } from '../schema/tables.js'
 import { force, length } from './bench.js'
 import { BAR, HOLES } from './coupon-sizes.js'
 import { presses } from './fastening-steps.js'
+import { isPrinted } from './printed.js'
 
 /** A coupon to print, load and log; `learn` takes its log. */
 export interface CouponSheet {
@@ -34,14 +35,23 @@ type Texts = Pick<CouponSheet, 'what' | 'how' | 'caution' | 'expect'>
 
 /** Every coupon of a leg, with how to pull it and its log. @internal */
 export const couponKit = (leg: Leg, bench: LegModel): CouponSheet[] =>
-  couponsOf(bench.x).map((coupon) => ({
-    ...textsOf(bench, coupon),
-    log: coupon.log,
-    csv: `# ${leg.name}\n# log: ${coupon.log}\n${headerOf(COUPON_COLUMNS[coupon.id])}\n`,
-    coupon,
-  }))
+  couponsOf(bench.x)
+    .filter((coupon) => usefulFor(bench, coupon))
+    .map((coupon) => ({
+      ...textsOf(bench, coupon),
+      log: coupon.log,
+      csv: `# ${leg.name}\n# log: ${coupon.log}\n${headerOf(COUPON_COLUMNS[coupon.id])}\n`,
+      coupon,
+    }))
 
 const BAG = 'A bag on a hook, filled with water from a measured jug: a litre is 9.8 N.'
+
+/** Bosses and clamped parts of metal need no coupon: their strength is that of the table, and they do not creep. */
+function usefulFor({ x }: LegModel, { id, of }: CouponOf): boolean {
+  if (id === 'couponHoles' || id === 'couponSplit') return isPrinted(x, bossAt(x, of as Joint).material)
+  if (id === 'couponBars') return isPrinted(x, of)
+  return id !== 'couponSandwich' || (x.bolts[of]?.stack ?? []).some(({ material }) => isPrinted(x, material))
+}
 
 function textsOf(bench: LegModel, { id, of }: CouponOf): Texts {
   switch (id) {
@@ -129,9 +139,9 @@ function plate(bench: LegModel, joint: Joint): Texts {
   const { mountInnerDiameter, mountOuterDiameter } = motorOf(bench.x, joint)
   return {
     what: `the plate of the ${joint} with a heater instead of its motor`,
-    how: `Print the plate (${length(size.width)} by ${length(size.height)}, ${length(thickness)} of ${material}) and fit its sink, if it has one. Screw a metal ring of ${length(mountInnerDiameter)} to ${length(mountOuterDiameter)} with two power resistors on it to the motor's place. Hang it upright in still air. Set a voltage, wait an hour, and log volts times amperes, the ring, and the air 200 mm beside. Three powers: the ring at 10, 20 and 30 K above the air.`,
+    how: `${isPrinted(bench.x, material) ? 'Print' : 'Take'} the plate (${length(size.width)} by ${length(size.height)}, ${length(thickness)} of ${material}) and fit its sink, if it has one. Screw a metal ring of ${length(mountInnerDiameter)} to ${length(mountOuterDiameter)} with two power resistors on it to the motor's place. Hang it upright in still air. Set a voltage, wait an hour, and log volts times amperes, the ring, and the air 200 mm beside. Three powers: the ring at 10, 20 and 30 K above the air.`,
     caution:
-      'The ring burns skin and softens the print: never above the softening of the plate less 30 K, never alone, nothing that burns beside it.',
+      'The ring burns skin and softens polymers: never above the softening of the plate less 30 K, never alone, nothing that burns beside it.',
     expect: 'the rise that the leg calculates, within the range of the cooling factor',
   }
 }

@@ -20,6 +20,7 @@ import {
 import { clampLoadAt } from '../what-if.js'
 import { force, length, ratio, torque } from './bench.js'
 import { pressedJoints } from './cut-list.js'
+import { isPrinted } from './printed.js'
 import { SCREW_FRICTION } from './tensioning.js'
 
 /** One group of screws, in the order of tightening. */
@@ -58,6 +59,8 @@ export interface PressStep {
   readonly pressingForce: Quantity<'force'>
   /** Hoop stress at the bore of the boss after pressing. */
   readonly boreHoopStress: Quantity<'stress'>
+  /** Whether the boss is printed. */
+  readonly printed: boolean
 }
 
 /** A cord end bonded into its ferrule. */
@@ -93,8 +96,10 @@ export function tightening(leg: LegModel): TighteningStep[] {
       afterDay: after(1),
       afterWeek: after(7),
       remark: bolts.sleeves
-        ? 'the sleeves carry the clamp load: check that no sleeve is below the face of its print'
-        : 'the print creeps under the heads: tighten again as below',
+        ? 'the sleeves carry the clamp load: check that no sleeve is below the face of its part'
+        : bolts.stack.some(({ material }) => isPrinted(leg.x, material))
+          ? 'the print creeps under the heads: tighten again as below'
+          : 'metal does not creep: check the torque once after a day',
     }
   }
   const ofMotors = drivenJoints(leg.x).flatMap((joint) => {
@@ -138,7 +143,7 @@ export function presses(leg: LegModel): PressStep[] {
   return pressedJoints(leg.x).map((joint) => {
     const pin = pinSizeAt(leg.x, joint)
     const boss = bossAt(leg.x, joint)
-    const printed = materialState(leg, boss.material)
+    const state = materialState(leg, boss.material)
     const { upper, lower } = isoTolerance.si({ diameter: pin.diameter, zone: pin.zone })
     const interference = pin.diameter + (upper + lower) / 2 - boss.hole
     const { pressure, boreHoopStress } = pressFit.si({
@@ -146,14 +151,14 @@ export function presses(leg: LegModel): PressStep[] {
       diametralInterference: Math.max(0, interference),
       bossDiameter: boss.outerDiameter,
       pinBore: 0,
-      boss: printed.elastic(),
+      boss: state.elastic(),
       pin: materialState(leg, steelOf(leg)).elastic(),
     })
     const { axialForce } = pressFitGrip.si({
       pressure,
       diameter: pin.diameter,
       length: boss.engagement,
-      friction: printed.frictionOnSteel().high,
+      friction: state.frictionOnSteel().high,
     })
     return {
       joint,
@@ -162,6 +167,7 @@ export function presses(leg: LegModel): PressStep[] {
       interference: length(interference),
       pressingForce: force(axialForce),
       boreHoopStress: new Quantity(boreHoopStress, 'stress'),
+      printed: isPrinted(leg.x, boss.material),
     }
   })
 }

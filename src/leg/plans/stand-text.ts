@@ -3,6 +3,7 @@ import { code, heading, led, type Page, picture, points, subheading, table, text
 import { markdownPage } from '../report/markdown-blocks.js'
 import { benchLeg } from './bench.js'
 import { couponPicture } from './coupon-pictures.js'
+import { hasPrints } from './printed.js'
 import { endless } from './show.js'
 import type { StandPlan } from './stand-plan.js'
 
@@ -60,9 +61,9 @@ export function standPage({ leg, measurements, coupons, cautions }: StandPlan): 
         text(`First lines of its log, which goes to learn under the name "${one.log}":`),
         code(one.csv),
       ]),
-      heading('Coupons to print and load first'),
+      heading('Coupons to load first'),
       text(
-        'Each is printed with the walls, the infill and the direction of the leg. Take at least three readings of each; learn sets them beside what the leg expects.',
+        `${hasPrints(bench.x) ? 'Each that is printed has the walls, the infill and the direction of the leg. ' : ''}Take at least three readings of each; learn sets them beside what the leg expects.`,
       ),
       ...coupons.flatMap((one) => [
         picture(couponPicture(bench, one)),

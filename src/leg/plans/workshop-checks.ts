@@ -72,17 +72,17 @@ export function troubles(checks: readonly CordCheck[], presses: readonly PressSt
       },
     ]),
     ...presses.map(
-      ({ joint, pressingForce, hole }): Trouble => ({
+      ({ joint, pressingForce, hole, printed }): Trouble => ({
         reading: `pin of the ${joint} goes in with less than a quarter of ${pressingForce}, or by hand`,
         means: `the hole is wider than ${hole}: the pin will work loose`,
-        cure: 'print the boss again with a smaller hole; glue alone must not hold it',
+        cure: `${printed ? 'print' : 'make'} the boss again with a smaller hole; glue alone must not hold it`,
       }),
     ),
     ...presses.map(
-      ({ joint, pressingForce }): Trouble => ({
-        reading: `pin of the ${joint} needs more than one and a half times ${pressingForce}, or the print turns white`,
+      ({ joint, pressingForce, printed }): Trouble => ({
+        reading: `pin of the ${joint} needs more than one and a half times ${pressingForce}${printed ? ', or the print turns white' : ''}`,
         means: 'the hole is too tight, and the boss is splitting',
-        cure: 'stop, press it out, ream the hole, look for cracks along the layers',
+        cure: `stop, press it out, ream the hole, look for cracks ${printed ? 'along the layers' : 'in the bore'}`,
       }),
     ),
     ...tensioners.map(
@@ -103,8 +103,8 @@ export function troubles(checks: readonly CordCheck[], presses: readonly PressSt
         ]),
     {
       reading: 'a screw turns on at its torque without stopping',
-      means: 'the thread strips or the print under the head yields',
-      cure: 'stop, replace screw and insert; never finish with less torque',
+      means: 'the thread strips, or the part under the head yields',
+      cure: 'stop, and replace the screw with its nut or thread; never finish with less torque',
     },
     {
       reading: 'a screw reaches its torque before the head touches',
@@ -125,14 +125,16 @@ export interface Coupon {
 }
 
 /** Coupons to print and break first. @internal */
-export const coupons = (presses: readonly PressStep[], checks: readonly CordCheck[]): Coupon[] => [
-  ...presses.map(
-    ({ joint, hole, pressingForce, interference }): Coupon => ({
-      what: `boss of the ${joint} alone, three with holes of ${hole} and 0.03 mm on either side`,
-      how: 'print them standing as in the leg, measure the holes with pin gauges or drills, press a pin into each with a scale under the vice',
-      expect: `${interference} of interference and about ${pressingForce}; take the hole that comes closest`,
-    }),
-  ),
+export const coupons = (presses: readonly PressStep[], checks: readonly CordCheck[], printed: boolean): Coupon[] => [
+  ...presses
+    .filter((one) => one.printed)
+    .map(
+      ({ joint, hole, pressingForce, interference }): Coupon => ({
+        what: `boss of the ${joint} alone, three with holes of ${hole} and 0.03 mm on either side`,
+        how: 'print them standing as in the leg, measure the holes with pin gauges or drills, press a pin into each with a scale under the vice',
+        expect: `${interference} of interference and about ${pressingForce}; take the hole that comes closest`,
+      }),
+    ),
   ...checks.map(
     ({ joint, proofLoad, beddingLoad }): Coupon => ({
       what: `two cord ends as for the ${joint}, on half a metre of cord`,
@@ -140,9 +142,13 @@ export const coupons = (presses: readonly PressStep[], checks: readonly CordChec
       expect: `no movement at ${beddingLoad} and at ${proofLoad}; note where it fails`,
     }),
   ),
-  {
-    what: 'three bars of each print material, flat and standing',
-    how: 'bend them over two edges with a bag of water until they break',
-    expect: 'standing bars at no less than the share of the material; more scatter than a fifth means a printer that is not ready',
-  },
+  ...(printed
+    ? [
+        {
+          what: 'three bars of each print material, flat and standing',
+          how: 'bend them over two edges with a bag of water until they break',
+          expect: 'standing bars at no less than the share of the material; more scatter than a fifth means a printer that is not ready',
+        },
+      ]
+    : []),
 ]

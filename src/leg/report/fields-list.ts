@@ -1,7 +1,9 @@
 import { type Kind, Quantity } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
 import { isBand } from '../ranges.js'
+import type { OwnMaterial } from '../schema/field.js'
 import type { LegDefault } from '../schema/index.js'
+import { isLayered, materialOf } from '../schema/tables.js'
 import { exactAmount, one } from './amounts.js'
 
 /** One field of the specification as it stands on the sheet. */
@@ -23,7 +25,8 @@ export function fieldRows(leg: Leg): FieldRow[] {
   const why = new Map(defaults.map((one) => [one.path, one.why]))
   const rows: FieldRow[] = []
   const add = (path: string, value: string, kind?: Kind) => {
-    const filled = why.get(path)
+    const own = why.get(path)
+    const filled = own !== undefined && isPrintOfMetal(leg, path) ? OF_METAL : own
     rows.push({
       ref: `F${rows.length + 1}`,
       path,
@@ -43,6 +46,20 @@ export function fieldRows(leg: Leg): FieldRow[] {
   }
   walk(data, '')
   return rows
+}
+
+const OF_METAL: LegDefault['why'] = { level: 'assumption', where: 'not used: the part is of metal' }
+
+/** Whether a field was filled in that says how a part is printed, and the part is of metal. */
+function isPrintOfMetal(leg: Leg, path: string): boolean {
+  const [, part, name = ''] = /^(.+)\.(axis|print)$/.exec(path) ?? []
+  if (name === '') return false
+  const owner = (part as string).split('.').reduce<unknown>((inner, key) => (inner as Record<string, unknown>)[key], leg) as {
+    readonly material?: string
+    readonly seatMaterial?: string
+  }
+  const material = owner.material ?? owner.seatMaterial
+  return material !== undefined && !isLayered(materialOf(material, leg.materials as Readonly<Record<string, OwnMaterial>> | undefined))
 }
 
 const valueText = (value: unknown): string => (value === true ? 'yes' : value === false ? 'no' : String(value))

@@ -50,7 +50,7 @@ export function clampOverSeason(leg: LegModel): Chart {
   ] as const
   return lineChart({
     title: 'Clamp load of a bolt over the season',
-    description: `Preload left in each bolt after embedding and creep of the clamped layers, day by day, with walking for ${String(new Quantity(leg.x.usage.walkingTime, 'time'))} a day at the temperature of walking.`,
+    description: `Preload left in each bolt after embedding and creep of the clamped parts, day by day, with walking for ${String(new Quantity(leg.x.usage.walkingTime, 'time'))} a day at the temperature of walking.`,
     x: { title: 'time', unit: 'days' },
     y: { title: 'clamp load', unit: 'N', zero: true },
     series: groups.flatMap(([group, name, temperature]) => {

@@ -12,6 +12,10 @@ export const materialOf = (reference: MaterialReference, own: Readonly<Record<st
   return record === undefined ? ofTable(reference) : materialFrom(record)
 }
 
+/** Whether parts of a material are built of layers. */
+export const isLayered = ({ process, family }: Material): boolean =>
+  process === 'fusedFilament' || (process === 'sintered' && family !== 'magnet')
+
 const byName = new Map<string, Material>()
 
 /** A material of the table; names once found are kept as they were written. */

@@ -94,7 +94,7 @@ const seatChecks = (at: At): readonly Check[] => [
     capacity: seat.splitStrength,
     unless: seat.slides,
     demandIs: 'the hoop stress of a dry seat on a cold morning',
-    capacityIs: 'the strength of the material round the seat for an hour across its layers',
+    capacityIs: 'the strength of the material round the seat for an hour, in its weaker direction',
     remedy: 'less interference with shoulder and cap, or a wider part round the seat',
   },
   {
@@ -108,7 +108,7 @@ const seatChecks = (at: At): readonly Check[] => [
     unless: seat.held,
     demandIs: 'the interference lost to heat and moisture',
     capacityIs: 'the interference at assembly',
-    remedy: 'shoulder and cap, or adhesive; a press fit in a print does not last',
+    remedy: 'shoulder and cap, or adhesive as well as the press fit',
   },
   {
     ...at('seatGrip'),

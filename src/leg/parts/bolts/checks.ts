@@ -56,7 +56,7 @@ function checksOf(group: 'stack' | 'motor'): readonly Check[] {
     },
     {
       id: `${group}Bolt.headPressure`,
-      part: `print under the heads of the ${group} bolts`,
+      part: `clamped part under the heads of the ${group} bolts`,
       mode: 'is crushed',
       consequence: 'fails to work',
       kind: 'stress',
@@ -67,7 +67,7 @@ function checksOf(group: 'stack' | 'motor'): readonly Check[] {
       capacity: pressureAllowed,
       unless: notPressed,
       demandIs: 'the pressure under head or washer at full preload',
-      capacityIs: 'the strength of the print for a day at its temperature',
+      capacityIs: 'the strength of the clamped part for a day at its temperature',
       remedy: 'large washers, metal sleeves, or less torque',
     },
     {

@@ -13,7 +13,7 @@ export const boltGroup = {
   /** Friction coefficient in the thread and under the head. Default: 0.14. */
   friction: { kind: 'ratio', above: 0, max: 1, default: 0.14, because: 'dry or lightly oiled steel', level: 'commonPractice' },
   /** Whether washers lie under head and nut. Default: true. */
-  washers: { flag: true, default: true, because: 'washers on printed parts', level: 'commonPractice' },
+  washers: { flag: true, default: true, because: 'washers under heads and nuts', level: 'commonPractice' },
   /** Whether metal sleeves carry the clamp load through the printed layers. Default: false. */
   sleeves: { flag: true, default: false, because: 'none given' },
   /** How the nut is held: in a six-sided printed pocket, between two flats, free on a washer, or the bolt is screwed into metal. Default: onWasher. */

@@ -162,7 +162,7 @@ export const bearingChecks: readonly Check[] = [
     unless: value('bearing.held', [], (use) => (use(shaft.retained) ? 'shoulder and cap hold the ring' : undefined)),
     demandIs: 'the interference lost to heat and moisture',
     capacityIs: 'the interference at assembly',
-    remedy: 'hold the ring by shoulder and cap; a press fit in a print does not last',
+    remedy: 'hold the ring by shoulder and cap as well as the press fit',
   },
   seatCheck,
 ]

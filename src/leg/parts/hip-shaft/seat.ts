@@ -101,6 +101,6 @@ export const seatCheck: Check = {
     use(dryInterference) <= 0 ? 'the ring has clearance in its seat, in the cold too' : undefined,
   ),
   demandIs: 'the hoop stress of a dry seat on a cold morning, retained or not',
-  capacityIs: 'the strength of the print for an hour across its layers',
+  capacityIs: 'the strength of the material round the seat for an hour, in its weaker direction',
   remedy: 'a larger seat with shoulder and cap, or a wider housing',
 }

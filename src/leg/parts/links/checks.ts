@@ -35,7 +35,7 @@ export const linkChecks: readonly Check[] = [
       when: ['oneMoment'],
       capacity: strength,
       demandIs: 'the stress at the outer fibre from the larger joint torque it carries and the foot force along it',
-      capacityIs: 'the strength of the printed wall for a moment, along the link',
+      capacityIs: 'the strength of the wall for a moment, along the link',
     }),
   ),
   ...LINKS.map(

@@ -55,7 +55,7 @@ const common = {
   scope: 'leg',
   unless: upright,
   demandIs:
-    'the stress of bending in the plane and sideways, of twist, pressure and shear together, shear counted as much as the layers are weaker in it',
+    'the stress of bending in the plane and sideways, of twist, pressure and shear together, shear weighed by how much weaker the material is in it',
   remedy: 'a wider section, thicker walls, or feet nearer to the middle',
 } as const
 
@@ -70,7 +70,7 @@ const ofLink = (name: 'upper' | 'lower'): readonly Check[] => [
     when: ['oneMoment'],
     demand: once,
     capacity: strength,
-    capacityIs: 'the strength of the printed wall for a moment, along the link',
+    capacityIs: 'the strength of the wall for a moment, along the link',
   },
   {
     id: `${name}Link.sidewaysBrittle`,

@@ -4,7 +4,7 @@ import { reference, word } from '../../leaves.js'
 import type { LegNumbers } from '../../leg-numbers.js'
 import { constant, leaf, type Names, type Value } from '../../run/index.js'
 import type { OwnMaterial } from '../../schema/field.js'
-import { materialOf } from '../../schema/tables.js'
+import { isLayered, materialOf } from '../../schema/tables.js'
 
 /** The record of a material of the document or the table. */
 export const found = (x: LegNumbers, name: string): Material =>
@@ -67,10 +67,7 @@ export const specificHeat = propertyOf('specificHeat', 'specific heat of –')
 export const name = word('material.name', ['material'], (_, { material }) => material)
 export const family = word('material.family', ['material'], (x, { material }) => found(x, material).family)
 /** Whether parts of it are built of layers. */
-export const layered = word('material.layered', ['material'], (x, { material }) => {
-  const { process, family: kind } = found(x, material)
-  return process === 'fusedFilament' || (process === 'sintered' && kind !== 'magnet')
-})
+export const layered = word('material.layered', ['material'], (x, { material }) => isLayered(found(x, material)))
 /** Whether strength over temperature follows the amorphous rule, with its glass transition. */
 export const softensAtTransition = word('material.softensAtTransition', ['material'], (x, { material }) => {
   const { family: kind, strengthCurve } = found(x, material)

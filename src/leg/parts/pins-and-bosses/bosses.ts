@@ -115,7 +115,7 @@ const zoneNeeded = value('boss.zoneNeeded', ['joint'], (use) => use.run(twice, {
 const zone = value('boss.zone', ['joint'], (use) => solidZone(use, use(boss.print), use(boss.hole), use(zoneNeeded)))
 
 /** Printed and moulded bosses: the rules of press fits in plastic are not for metal. */
-const unlessMetal = value('boss.unlessMetal', ['joint'], (use) =>
+export const unlessMetal = value('boss.unlessMetal', ['joint'], (use) =>
   use.at(layered, { material: use(boss.material) }) ? undefined : 'the boss is not printed',
 )
 
@@ -132,8 +132,9 @@ export const bossChecks: readonly Check[] = [
     demand: tearOut,
     capacity: shearStrength,
     demandIs: 'the shear stress on the two planes from pin to edge',
-    capacityIs: 'the long-term shear strength of the print, between layers where the bore lies in them',
+    capacityIs: 'the long-term shear strength of the material in that direction',
     remedy: 'more edge distance (twice the pin diameter is usual), or print the boss standing on its bore',
+    ofMetal: { reason: unlessMetal, remedy: 'more edge distance (twice the pin diameter is usual)' },
   },
   {
     id: 'boss.netSection',
@@ -146,7 +147,7 @@ export const bossChecks: readonly Check[] = [
     demand: netSection,
     capacity: bossHoopStrength,
     demandIs: 'the mean stress in the section next to the hole',
-    capacityIs: 'the long-term strength of the print in that direction',
+    capacityIs: 'the long-term strength of the material in that direction',
     remedy: 'a larger boss',
   },
   {
@@ -162,6 +163,7 @@ export const bossChecks: readonly Check[] = [
     demandIs: 'the peak stress next to the hole (two and a half times the mean, close pin)',
     capacityIs: 'the strength that is left after the strides of a season',
     remedy: 'a larger boss, or print it standing on its bore',
+    ofMetal: { reason: unlessMetal, remedy: 'a larger boss' },
   },
   {
     id: 'boss.split',
@@ -174,8 +176,9 @@ export const bossChecks: readonly Check[] = [
     demand: splitStress,
     capacity: splitStrength,
     demandIs: 'the hoop stress at the bore with the largest pin in the smallest hole, on a cold morning',
-    capacityIs: 'the strength of the print for an hour in the direction of the hoop',
+    capacityIs: 'the strength of the material for an hour in the direction of the hoop',
     remedy: 'ream to a larger hole, make the boss thicker, or print it standing on its bore',
+    ofMetal: { reason: unlessMetal, remedy: 'ream to a larger hole, or make the boss thicker' },
   },
   {
     id: 'boss.grip',

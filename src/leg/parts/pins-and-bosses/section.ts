@@ -12,7 +12,7 @@ export const pin = {
   /** Thickness of the lug in the middle that bears on the pin. */
   lugThickness: { kind: 'length', above: 0, max: '200 mm' },
   /** Side gap between the lug and each cheek. Default: 0.3 mm. */
-  gap: { kind: 'length', min: 0, max: '20 mm', default: '0.3 mm', because: 'a printed running gap', level: 'commonPractice' },
+  gap: { kind: 'length', min: 0, max: '20 mm', default: '0.3 mm', because: 'a usual running gap', level: 'commonPractice' },
   /** Ball bearings in the eye of the link. Left out: the eye turns on the plain pin. */
   bearing: seatedBearing,
 } as const satisfies Fields

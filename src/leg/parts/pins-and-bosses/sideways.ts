@@ -3,6 +3,7 @@ import type { Check } from '../../cases/check.js'
 import { shareOfStress } from '../../lines.js'
 import { line, value } from '../../run/index.js'
 import { stride } from '../motion/values.js'
+import { unlessMetal } from './bosses.js'
 import { boss, edgeSupport, hipHasShaft, onBearing, pin } from './fields.js'
 import { gripPressure } from './fit.js'
 import { couple, prised } from './loads.js'
@@ -71,6 +72,7 @@ export const prisedBossCheck: Check = {
   demand: mouthTension,
   capacity: bossHoopStrength,
   demandIs: 'the mean tension beside the hole at the mouth, from the pin that presses there and from the press fit',
-  capacityIs: 'the long-term strength of the print in that direction',
+  capacityIs: 'the long-term strength of the material in that direction',
   remedy: 'a larger boss, a wider clevis, a longer engagement, or print the boss standing on its bore',
+  ofMetal: { reason: unlessMetal, remedy: 'a larger boss, a wider clevis, or a longer engagement' },
 }

@@ -21,7 +21,7 @@ export const plate = {
     kind: 'heatTransferCoefficient',
     above: 0,
     default: '1500 W/(m^2 K)',
-    because: 'dry metal on printed polymer, bolted',
+    because: 'dry bolted faces without paste',
   },
   /** A metal sink between motor and plate. */
   sink: {

@@ -80,7 +80,7 @@ const ofTorsion: readonly Check[] = [
     capacity: value('spring.seatStrength', ['joint', 'event', 'air'], (use) =>
       use.at(strengthInAir.alongLayers, { material: use(spring.holderMaterial) }),
     ),
-    demandIs: 'the force of a leg over its diameter and the length that lies against the print',
+    demandIs: 'the force of a leg over its diameter and the length that lies against its seat',
     capacityIs: 'the stress that the material bears for the time under load',
     remedy: 'longer legs, a longer seat, or a metal plate under the legs',
   },

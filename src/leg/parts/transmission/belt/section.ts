@@ -47,17 +47,23 @@ export const belt = {
     band: 'ratio',
     max: 1,
     default: [0.1, 0.2, 0.4],
-    because: 'polyurethane or fabric on a printed or metal pulley',
+    because: 'polyurethane or fabric on a pulley',
     level: 'unverified',
   },
   /** Clearance of a tooth in its groove, along the belt. Default: 0.05 mm. */
-  clearance: { kind: 'length', min: 0, max: '5 mm', default: '0.05 mm', because: 'printed pulleys with opened grooves' },
+  clearance: {
+    kind: 'length',
+    min: 0,
+    max: '5 mm',
+    default: '0.05 mm',
+    because: 'grooves of the pulleys wider than the teeth of the belt',
+  },
   /** Share of the pretension left after a year at fixed axes, at room temperature. Default: 0.6 to 0.95. */
   pretensionLeft: {
     band: 'ratio',
     max: 1,
     default: [0.6, 0.8, 0.95],
-    because: 'teeth and cords bed in within the first days, and printed frames creep; measure yours',
+    because: 'teeth and cords of a belt bed in within the first days, and polymer frames creep; measure yours',
   },
   /** Highest temperature of the belt. Default: 80 degC. */
   highestTemperature: {

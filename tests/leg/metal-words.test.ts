@@ -1,0 +1,43 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, test } from 'vitest'
+import { assemblyPlan, assemblyText, assess, describeLeg, markdownReport, standPlan, standText } from '../../src/leg/index.js'
+
+const read = (name: string) => describeLeg(readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8'))
+/** Its toes are printed, and nothing else. */
+const metal = read('orchard-leg-revised')
+/** Everything but its sinks is printed. */
+const printed = read('mudflat-leg-first')
+
+/** Sentences with a word of prints, but for cautions, fields of the default print, sources of tables, and the reasons of checks that do not apply. */
+const ofPrints = (text: string) =>
+  text
+    .replace(/\n## Checks not evaluated[\s\S]*/, '')
+    .replace(/\n## (Sources|Cautions)\n[\s\S]*?(?=\n## |$)/g, '')
+    .replace(/\n## Calculation steps\n[\s\S]*?(?=\n## |$)/, '')
+    .split('\n')
+    .filter((line) => /\b(print|prints|printed|printer|layers)\b/i.test(line))
+    .filter(
+      (line) =>
+        !/prints, default|not used: the part is of metal|toe|damp prints|soften prints|can burns and prints|printed on yours|away from prints/.test(
+          line,
+        ),
+    )
+
+describe('a leg of metal', () => {
+  test('its report speaks of no prints', () => expect(ofPrints(markdownReport(assess(metal)))).toEqual([]))
+  test('nor do its workshop sheets', () => {
+    expect(ofPrints(assemblyText(assemblyPlan(metal)))).toEqual([])
+    expect(ofPrints(standText(standPlan(metal)))).toEqual([])
+  })
+  test('pins that a vice cannot press in are pressed in with a press', () =>
+    expect(assemblyPlan(metal).steps.join(' ')).toContain('a workshop press with a force gauge'))
+})
+
+test('a printed leg keeps its advice', () => {
+  const report = markdownReport(assess(printed))
+  expect(report).toMatch(/print (it|the boss) standing/)
+  const sheet = assemblyText(assemblyPlan(printed))
+  for (const words of ['Print and break the coupons first', 'or the print turns white', 'print the boss again', 'boss of the hip alone'])
+    expect(sheet).toContain(words)
+  expect(standText(standPlan(printed))).toContain('Print six bosses')
+})
