@@ -27,7 +27,9 @@ export const kneeDriveInertia = /* @__PURE__ */ formula('kinematics.kneeDriveIne
     'knee = drumInertia * kneeRatio^2 + rotorInertia * rotorByKnee^2',
   ],
   assumes: ['axes of the driven wheel and of the rotor parallel to the hip axis', 'no slack and no stretch'],
-  source: [{ level: 'computed', where: 'kinetic energy of the spins of the driven wheel and of the rotor, as absolute angular velocities' }],
+  source: [
+    { level: 'computed', where: 'kinetic energy of the spins of the driven wheel and of the rotor, as absolute angular velocities' },
+  ],
   si: ({ motorOn, kneeRatio, motorRatio, rotorInertia, drumInertia }) => {
     const rotorByHip = motorOn === 'body' ? motorRatio : 1
     const rotorByKnee = motorRatio * kneeRatio
