@@ -33,8 +33,8 @@ describe('a spring at a knee that is driven through the hip', () => {
       const found = hand.sprung[event]
       const loads = calculation.get(stride, at({ stance: event }))
       expect(off(loads.kneeHeldTorque, found.knee)).toBeLessThan(1e-9)
-      expect(off(loads.kneeDrumTorque, found.kneeDrum)).toBeLessThan(1e-9)
-      expect(off(loads.hipDrumTorque, found.hipDrum)).toBeLessThan(1e-9)
+      expect(off(loads.kneeDriveTorque, found.kneeDrum)).toBeLessThan(1e-9)
+      expect(off(loads.hipDriveTorque, found.hipDrum)).toBeLessThan(1e-9)
       const stage = at({ joint: SECOND_STAGE, event })
       expect(off(calculation.get(driveTorque, stage), found.knee)).toBeLessThan(1e-9)
       expect(off(calculation.get(tensions, stage)!.taut, found.taut)).toBeLessThan(1e-9)
