@@ -1,5 +1,7 @@
 import type { CordDriveState } from '../../src/capstan/index.js'
 
+const MOST_ROUNDS = 4000
+
 /**
  * The whole loop as a chain of springs and Coulomb contacts, driven by the displacement of the drum's rim: an independent second method.
  * Every contact node rests or slips; for a guess of which, the equations are linear and tridiagonal; the guess is mended until it holds.
@@ -8,7 +10,12 @@ export class CoulombChain {
   private readonly h: number[] = []
   private readonly mu: number[] = []
   private readonly onDrum: boolean[] = []
+  /** Of each contact node: its share of friction, whether it moves with the drum. */
+  private readonly contact: Float64Array
+  private readonly isDrum: readonly boolean[]
   private u: Float64Array
+  /** Which nodes rest (0) and which slip, and to which side: the first guess of the next step. */
+  private readonly state: Int8Array
   private rim = 0
 
   constructor(
@@ -33,30 +40,31 @@ export class CoulombChain {
     this.onDrum.push(false)
     arc(d.drumRadius, d.drumWrapSlack, d.drumFriction ?? d.friction, true)
     this.u = new Float64Array(this.h.length - 1)
+    this.state = new Int8Array(this.u.length)
+    this.contact = this.u.map((_, i) => (this.mu[i] as number) * 0.5 + (this.mu[i + 1] as number) * 0.5)
+    this.isDrum = Array.from(this.u, (_, i) => (this.onDrum[i] as boolean) || (this.onDrum[i + 1] as boolean))
   }
 
   /** Moves the rim of the drum and returns torque and span tensions. */
   moveRim(rim: number): { torque: number; Ta: number; Tb: number } {
-    const { d, h, mu, onDrum } = this
+    const { d, h, contact, isDrum, state } = this
     const n = h.length - 1
     const before = this.u
     const shift = rim - this.rim
     // Both anchors move with the drum: away from the pinion at the A end, towards it at the B end.
     const anchor = -rim
-    const state = new Int8Array(n)
-    const contact = (i: number) => (mu[i] as number) * 0.5 + (mu[i + 1] as number) * 0.5
-    const isDrum = (i: number) => (onDrum[i] as boolean) || (onDrum[i + 1] as boolean)
     let u = before
-    for (let round = 0; round < 4000; round++) {
-      u = this.linear(state, before, shift, anchor, contact, isDrum)
+    for (let round = 0, changed = true; changed; round++) {
+      if (round === MOST_ROUNDS) throw new Error(`the chain finds no rest at a rim of ${rim} m`)
+      u = this.linear(state, before, shift, anchor)
       const T = this.tensions(u, anchor)
-      let changed = false
+      changed = false
       for (let i = 0; i < n; i++) {
         const t0 = T[i] as number
         const t1 = T[i + 1] as number
         const pull = t1 - t0
-        const limit = (contact(i) * (t0 + t1)) / 2
-        const slid = (u[i] as number) - (before[i] as number) - (isDrum(i) ? -shift : 0)
+        const limit = ((contact[i] as number) * (t0 + t1)) / 2
+        const slid = (u[i] as number) - (before[i] as number) - (isDrum[i] ? -shift : 0)
         if (state[i] === 0 && Math.abs(pull) > limit * (1 + 1e-9)) {
           state[i] = pull > 0 ? 1 : -1
           changed = true
@@ -65,7 +73,6 @@ export class CoulombChain {
           changed = true
         }
       }
-      if (!changed) break
     }
     this.u = u
     this.rim = rim
@@ -76,23 +83,20 @@ export class CoulombChain {
     return { torque: d.drumRadius * (Ta - Tb), Ta, Tb }
   }
 
-  private tensions(u: Float64Array, anchor: number): number[] {
+  private tensions(u: Float64Array, anchor: number): Float64Array {
     const n = u.length
-    return this.h.map((h, i) => {
+    const { pretension, axialRigidity } = this.d
+    const T = new Float64Array(n + 1)
+    for (let i = 0; i <= n; i++) {
       const left = i === 0 ? anchor : (u[i - 1] as number)
       const right = i === n ? anchor : (u[i] as number)
-      return this.d.pretension + (this.d.axialRigidity * (right - left)) / h
-    })
+      T[i] = pretension + (axialRigidity * (right - left)) / (this.h[i] as number)
+    }
+    return T
   }
 
-  private linear(
-    state: Int8Array,
-    before: Float64Array,
-    shift: number,
-    anchor: number,
-    contact: (i: number) => number,
-    isDrum: (i: number) => boolean,
-  ): Float64Array {
+  private linear(state: Int8Array, before: Float64Array, shift: number, anchor: number): Float64Array {
+    const { contact, isDrum } = this
     const n = before.length
     const EA = this.d.axialRigidity
     const T0 = this.d.pretension
@@ -101,13 +105,13 @@ export class CoulombChain {
     const c = new Float64Array(n)
     const r = new Float64Array(n)
     for (let i = 0; i < n; i++) {
-      if (state[i] === 0 && contact(i) > 0) {
+      if (state[i] === 0 && (contact[i] as number) > 0) {
         b[i] = 1
-        r[i] = (before[i] as number) + (isDrum(i) ? -shift : 0)
+        r[i] = (before[i] as number) + (isDrum[i] ? -shift : 0)
         continue
       }
       // T1 (1 − s m/2) = T0 (1 + s m/2): slides towards larger tension.
-      const m = (contact(i) * (state[i] as number)) / 2
+      const m = ((contact[i] as number) * (state[i] as number)) / 2
       const k0 = ((1 + m) * EA) / (this.h[i] as number)
       const k1 = ((1 - m) * EA) / (this.h[i + 1] as number)
       a[i] = k0

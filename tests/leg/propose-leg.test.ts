@@ -173,7 +173,7 @@ describe('legs for a wish', () => {
 
 describe('a wish that no leg meets', () => {
   // Found by a search long enough to end; here only as long as it takes to see what is said of it.
-  const { state, refusal, message } = proposeLeg(wishText('crate-hauler'), { evaluations: 120 })
+  const { state, refusal, message } = proposeLeg(wishText('crate-hauler'), { evaluations: 100 })
 
   test('is refused with the checks that fall short, by titles and by how much', () => {
     expect(state).toBe('refused')
