@@ -1,7 +1,7 @@
 import { type Curve, type Drawing, Figure, type Point, plain, plotBlock } from '../../drawing/index.js'
 import { JOINTS, type Joint } from '../numbers.js'
-import { pretensionNeeded } from '../parts/transmission/cord/checks.js'
 import { pretensionLeft, pretensionSet } from '../parts/transmission/cord/fields.js'
+import { pretensionNeeded } from '../parts/transmission/cord/holding-checks.js'
 import { pretensionInMonth } from '../parts/transmission/pretension-left.js'
 import { clampLoadAt } from '../what-if.js'
 import { type Facts, resultSentence } from './facts.js'

@@ -4,7 +4,7 @@ import { placeOf } from '../calculation.js'
 import type { LegModel } from '../leg-model.js'
 import { materialState } from '../material-state.js'
 import { driveOf, hasCord, JOINTS, plateOf, seasonDays } from '../numbers.js'
-import { pretensionNeeded } from '../parts/transmission/cord/checks.js'
+import { pretensionNeeded } from '../parts/transmission/cord/holding-checks.js'
 import { pretensionInMonth } from '../parts/transmission/pretension-left.js'
 import { calculationFor, caseState, clampLoadAt } from '../what-if.js'
 
