@@ -68,7 +68,7 @@ class Search {
     for (let round = 0; round < rounds && tried.size < MOST_TRIES; round++) {
       const left = open(new Mixture(this.states.n, this.points)).filter(({ u }) => !tried.has(u))
       if (left.length === 0) return
-      // A round that asks once follows all that it found.
+      // A round that evaluates once follows all that it found.
       for (const { u, state } of rounds === 1 ? left.slice(0, MOST_TRIES) : left.slice(0, 1)) {
         tried.add(u)
         this.#add(pointFrom(this.states, state, u, this.middle, most))

@@ -11,7 +11,7 @@ export interface Want {
   suffices?: Suffices
   /** Factors that were tried and do not suffice. */
   readonly short: number[]
-  /** How far the check gets with one of them: found where it is asked for. */
+  /** How far the check gets with one of them; only for a check without a change that suffices. */
   nearest?: { readonly to: string; readonly given: string; readonly reserve: number }
 }
 
