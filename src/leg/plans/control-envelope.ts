@@ -5,9 +5,11 @@ import type { AgeId, AirId } from '../cases/events.js'
 import type { LegModel } from '../leg-model.js'
 import { airNamed, type DriveKind, type DrivenJoint, driveKindOf, driveOf, type Joint } from '../numbers.js'
 import { CHECKS } from '../parts/index.js'
-import { driveMotion, jointMotion } from '../parts/motion/values.js'
-import { heat } from '../parts/motors/heat.js'
+import { driveLoad, driveMotion, jointMotion, pinLoad } from '../parts/motion/values.js'
+import { heat, temperatures } from '../parts/motors/heat.js'
+import { pretension as beltPretension } from '../parts/transmission/belt/values.js'
 import { pretensionSet } from '../parts/transmission/cord/fields.js'
+import { pretension as cordPretension } from '../parts/transmission/cord/values.js'
 import type { Cell } from '../run/index.js'
 import { beltOrCordOf } from '../second-stage.js'
 import { type Blocked, blocked } from './control-blocked.js'
@@ -129,17 +131,17 @@ const celsius = (kelvin: number) => `${Number((kelvin - 273.15).toFixed(1))} deg
 const BEARS = {
   cord: ({ demand, capacity }: Comparison): boolean => {
     const read = readsOf([demand, capacity])
-    return read.has('cord.pretension') && !read.has('motor.temperatures')
+    return read.has(cordPretension) && !read.has(temperatures)
   },
   other: ({ check, demand, capacity }: Comparison): boolean => {
     const read = readsOf([demand, capacity])
-    return BY_TORQUE.some((id) => read.has(id)) && !/^(motor|controller)\./.test(check.id)
+    return BY_TORQUE.some((value) => read.has(value)) && !/^(motor|controller)\./.test(check.id)
   },
 } as const
-const BY_TORQUE = ['belt.pretension', 'motion.driveLoad', 'motion.pinLoad']
+const BY_TORQUE = [beltPretension, driveLoad, pinLoad]
 
-/** Ids of all values that some cells read. */
-function readsOf(cells: readonly Cell[]): Set<string> {
+/** All values that some cells read. */
+function readsOf(cells: readonly Cell[]): Set<unknown> {
   const seen = new Set<Cell>()
   const open = [...cells]
   for (let cell = open.pop(); cell !== undefined; cell = open.pop())
@@ -147,5 +149,5 @@ function readsOf(cells: readonly Cell[]): Set<string> {
       seen.add(cell)
       open.push(...cell.reads)
     }
-  return new Set([...seen].map(({ of }) => of.id))
+  return new Set([...seen].map(({ of }) => of))
 }
