@@ -60,7 +60,7 @@ module.exports = {
   // Special functions and solvers import errors, roots and linear algebra alone. Probability needs functions, and samples need probability.
   numeric: {
     errors: 'error',
-    algebra: 'linear|orthogonal|cubic|root|simplex|interpolate',
+    algebra: 'linear|definite|orthogonal|cubic|root|simplex|interpolate',
     functions: 'chebyshev|coefficients|bessel|gamma|beta|erf|mittag-leffler',
     solvers: rest,
     probability: 'distributions|quantiles',

@@ -7,6 +7,7 @@
  * Libraries and own routines:
  * - Random numbers are pure-rand's; decompositions of larger matrices are ml-matrix's, where the callers import it. `linear` and `orthogonal` hold
  *   what runs thousands of times on small matrices in the caller's buffers: ml-matrix took 5 to 20 times as long there.
+ * - `definite` factors correlations that may depend on each other, and solves with one triangle alone. ml-matrix has neither.
  * - Roots, minima, quadrature and tables are ours: nothing that is kept has typed failures, domain edges, limits and restarts.
  * - Special functions and distributions are ours: the kept libraries bring 40 and more packages for these twenty functions. They are held to mpmath.
  * - Least squares is ours for limits, covariance and undetermined directions; it is held to certified regressions.
@@ -28,6 +29,7 @@ export {
 } from './bessel.js'
 export { regularisedBeta } from './beta.js'
 export { chebyshev } from './chebyshev.js'
+export { choleskyFactor, solveLower, solveLowerTransposed } from './definite.js'
 export {
   chiSquareCdf,
   lognormalQuantile,

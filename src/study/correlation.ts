@@ -1,5 +1,9 @@
 import { onlyKeys } from '../formula/index.js'
+import { choleskyFactor } from '../numeric/index.js'
 import { InputError, type Issue, refuse, show } from '../units/index.js'
+
+/** What rounding leaves of the pivot of an input that others determine. */
+const ROUNDING = 1e-12
 
 /** A correlation matrix (row-major) and, where anything is correlated, its lower triangular factor. */
 export interface CorrelationFactor {
@@ -39,7 +43,7 @@ export function correlationFactor(
       matrix[j * n + i] = coefficient
     }
   })
-  const lower = issues.length === 0 ? cholesky(matrix, n) : undefined
+  const lower = issues.length === 0 ? choleskyFactor(matrix, n, ROUNDING) : undefined
   if (issues.length === 0 && lower === undefined)
     issues.push({
       path: 'correlations',
@@ -53,24 +57,5 @@ export function correlationFactor(
 /** The lower factor of a correlation matrix whose inputs are put into another order. */
 export function reordered(matrix: Float64Array, n: number, order: readonly number[]): Float64Array {
   const turned = Float64Array.from(order.flatMap((i) => order.map((j) => matrix[i * n + j] as number)))
-  return cholesky(turned, n) as Float64Array
-}
-
-/** Lower factor of a positive semidefinite matrix with ones on the diagonal, or nothing. Source: any numerical linear algebra text. */
-function cholesky(a: Float64Array, n: number): Float64Array | undefined {
-  const lower = new Float64Array(n * n)
-  for (let j = 0; j < n; j++) {
-    let rest = a[j * n + j] as number
-    for (let k = 0; k < j; k++) rest -= (lower[j * n + k] as number) ** 2
-    if (rest < -1e-12) return undefined
-    const pivot = rest > 1e-12 ? Math.sqrt(rest) : 0
-    lower[j * n + j] = pivot
-    for (let i = j + 1; i < n; i++) {
-      let sum = a[i * n + j] as number
-      for (let k = 0; k < j; k++) sum -= (lower[i * n + k] as number) * (lower[j * n + k] as number)
-      if (pivot === 0 && Math.abs(sum) > 1e-7) return undefined
-      lower[i * n + j] = pivot === 0 ? 0 : sum / pivot
-    }
-  }
-  return lower
+  return choleskyFactor(turned, n, ROUNDING) as Float64Array
 }

@@ -1,4 +1,4 @@
-import { minimise } from '../numeric/index.js'
+import { choleskyFactor, minimise, solveLower, solveLowerTransposed } from '../numeric/index.js'
 
 /** A smooth function through points of the unit box, with its standard deviation between them. */
 export interface Kriging {
@@ -49,7 +49,7 @@ export function kriging(points: readonly Float64Array[], values: ArrayLike<numbe
         k[i] = covariance(points[i] as Float64Array, u, lengths)
         value += (k[i] as number) * (weights[i] as number)
       }
-      const z = forward(factor, k, n)
+      const z = solveLower(factor, n, k)
       const left = z.reduce((sum, x) => sum - x * x, 1)
       return [value, Math.sqrt(variance * Math.max(NUGGET, left))]
     },
@@ -77,8 +77,8 @@ function fitted(points: readonly Float64Array[], values: ArrayLike<number>, leng
   const n = points.length
   const lower = factorOf(points, lengths)
   if (lower === undefined) return undefined
-  const ones = forward(lower, new Float64Array(n).fill(1), n)
-  const y = forward(lower, values, n)
+  const ones = solveLower(lower, n, new Float64Array(n).fill(1))
+  const y = solveLower(lower, n, values)
   const mean = dot(ones, y) / dot(ones, ones)
   const z = y.map((x, i) => x - mean * (ones[i] as number))
   const variance = dot(z, z) / n
@@ -86,7 +86,7 @@ function fitted(points: readonly Float64Array[], values: ArrayLike<number>, leng
   for (let i = 0; i < n; i++) logs += Math.log(lower[i * n + i] as number)
   return {
     lower,
-    weights: backward(lower, z, n),
+    weights: solveLowerTransposed(lower, n, z),
     mean,
     variance,
     unlikeliness: (n / 2) * Math.log(Math.max(variance, Number.MIN_VALUE)) + logs,
@@ -96,38 +96,11 @@ function fitted(points: readonly Float64Array[], values: ArrayLike<number>, leng
 /** The lower factor of the covariance of the points; nothing where it is not positive definite. */
 function factorOf(points: readonly Float64Array[], lengths: Float64Array): Float64Array | undefined {
   const n = points.length
-  const lower = new Float64Array(n * n)
+  const matrix = new Float64Array(n * n)
   for (let i = 0; i < n; i++)
-    for (let j = 0; j <= i; j++) {
-      let sum = i === j ? 1 + NUGGET : covariance(points[i] as Float64Array, points[j] as Float64Array, lengths)
-      for (let k = 0; k < j; k++) sum -= (lower[i * n + k] as number) * (lower[j * n + k] as number)
-      if (i === j) {
-        if (!(sum > 0)) return undefined
-        lower[i * n + i] = Math.sqrt(sum)
-      } else lower[i * n + j] = sum / (lower[j * n + j] as number)
-    }
-  return lower
-}
-
-/** Solves L z = b. */
-function forward(lower: Float64Array, b: ArrayLike<number>, n: number): Float64Array {
-  const z = new Float64Array(n)
-  for (let i = 0; i < n; i++) {
-    let sum = b[i] as number
-    for (let k = 0; k < i; k++) sum -= (lower[i * n + k] as number) * (z[k] as number)
-    z[i] = sum / (lower[i * n + i] as number)
-  }
-  return z
-}
-
-/** Solves Lᵀ x = z. */
-function backward(lower: Float64Array, z: Float64Array, n: number): Float64Array {
-  const x = Float64Array.from(z)
-  for (let i = n - 1; i >= 0; i--) {
-    for (let k = i + 1; k < n; k++) x[i] = (x[i] as number) - (lower[k * n + i] as number) * (x[k] as number)
-    x[i] = (x[i] as number) / (lower[i * n + i] as number)
-  }
-  return x
+    for (let j = 0; j <= i; j++)
+      matrix[i * n + j] = i === j ? 1 + NUGGET : covariance(points[i] as Float64Array, points[j] as Float64Array, lengths)
+  return choleskyFactor(matrix, n)
 }
 
 const dot = (a: Float64Array, b: Float64Array) => a.reduce((sum, x, i) => sum + x * (b[i] as number), 0)

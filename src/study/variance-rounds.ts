@@ -1,5 +1,5 @@
 import { NoResultError } from '../formula/index.js'
-import { normalQuantile, sobolSequence } from '../numeric/index.js'
+import { normalQuantile, sobolSequence, solveLower } from '../numeric/index.js'
 import { reordered } from './correlation.js'
 import type { Model } from './model.js'
 import { type Varied, valueAtScore } from './uncertain-model.js'
@@ -101,7 +101,7 @@ export function correlatedReplicate(
     })
     const anew = varied.map((_, i) => {
       const order = [...(others[i] as number[]), i]
-      const known = forward(
+      const known = solveLower(
         keptLast[i] as Float64Array,
         d,
         Float64Array.from(order, (k) => own[k] as number),
@@ -135,18 +135,6 @@ function product(lower: Float64Array, n: number, vector: ArrayLike<number>): Flo
     for (let k = 0; k <= i; k++) sum += (lower[i * n + k] as number) * (vector[k] as number)
     return sum
   })
-}
-
-/** The vector that a lower triangle makes into another one; 0 where its diagonal is zero and the entry follows from those before. */
-function forward(lower: Float64Array, n: number, result: ArrayLike<number>): Float64Array {
-  const vector = new Float64Array(n)
-  for (let i = 0; i < n; i++) {
-    let sum = result[i] as number
-    for (let k = 0; k < i; k++) sum -= (lower[i * n + k] as number) * (vector[k] as number)
-    const pivot = lower[i * n + i] as number
-    vector[i] = pivot > 0 ? sum / pivot : 0
-  }
-  return vector
 }
 
 function unordered(vector: Float64Array, order: readonly number[]): Float64Array {

@@ -1,4 +1,8 @@
-/** A symmetric positive definite matrix with a band, for the cells of a plate: only the lower band is kept, row by row. */
+/**
+ * A symmetric positive definite matrix with a band, for the cells of a plate: only the lower band is kept, row by row.
+ *
+ * Ours because ml-matrix has no banded matrices.
+ */
 export class BandedMatrix {
   private readonly rows: Float64Array
   private readonly stride: number
