@@ -10,8 +10,11 @@ export function hatchLines(polygons: readonly (readonly Point[])[], angle: numbe
   for (let i = first; i <= last; i++) {
     const y = (i + 0.5) * spacing
     const met = rings.flatMap((ring) => crossings(ring, y)).sort((a, b) => a - b)
-    for (let k = 0; k + 1 < met.length; k += 2)
-      if (met[k + 1]! - met[k]! > 1e-9) lines.push([turned([met[k]!, y], angle), turned([met[k + 1]!, y], angle)])
+    for (let k = 0; k + 1 < met.length; k += 2) {
+      // To and fro, so that a pen, and the numbers of a path, go from each line to the next by the shortest way.
+      const [from, to] = i % 2 === 0 ? [met[k]!, met[k + 1]!] : [met[k + 1]!, met[k]!]
+      if (Math.abs(to - from) > 1e-9) lines.push([turned([from, y], angle), turned([to, y], angle)])
+    }
   }
   return lines
 }

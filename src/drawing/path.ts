@@ -8,8 +8,8 @@ const tenths = (n: number): string => String(n / GRID).replace(/^(-?)0\./, '$1.'
 
 /** Lines of fewer points than this are drawn through all of them. */
 const FEW = 6
-/** A line leaves out points that lie no farther from it than this, in units of the page: four hundredths of a millimetre on paper. */
-const NEAR = 0.15
+/** A line leaves out points that lie no farther from it than this, in units of the page: six hundredths of a millimetre on paper. */
+const NEAR = 0.25
 
 /** Points of a line that it needs: the others lie so near to it that nobody sees a difference (Douglas and Peucker). */
 function needed(points: readonly Point[]): readonly Point[] {

@@ -1,8 +1,9 @@
-import { type Drawing, Figure, type Point, plain, polar, rectangle, roundBelow, View } from '../../drawing/index.js'
+import { type Drawing, Figure, plain, polar, rectangle, roundBelow, View } from '../../drawing/index.js'
 import type { Joint } from '../numbers.js'
 import * as bolts from '../parts/bolts/fields.js'
 import { motorShear, stackPulls, stackShear } from '../parts/bolts/loads.js'
 import { footForce } from '../parts/motion/values.js'
+import { boltCircle, drawHoles, holeWords } from './bolt-circle.js'
 import { type Facts, resultSentence } from './facts.js'
 import { motorSizes } from './motor.js'
 import { hasMotor, isPattern, motorGroup, stackGroup } from './present.js'
@@ -95,12 +96,11 @@ function rowsOf(distances: readonly number[], tensions: ArrayLike<number>) {
 /** The bolt circle of a motor from the front, with the force across each bolt; a template for the holes. */
 export function motorPatternDrawing(facts: Facts, joint: Joint): Drawing | undefined {
   const group = motorGroup(facts, joint)
-  if (group === undefined || !isPattern(facts, group, 'circle') || !hasMotor(facts, joint)) return undefined
+  const holes = boltCircle(facts, joint)
+  if (group === undefined || holes === undefined || !hasMotor(facts, joint)) return undefined
   const at = { boltGroup: group }
   const worst = facts.worst(MOTOR, joint)
-  const circle = facts.mm(bolts.circleDiameter, at)
-  const count = facts.get(bolts.count, at)
-  const hole = facts.mm(bolts.holeDiameter, at)
+  const { circle, count, hole, sleeve, place } = holes
   const s = motorSizes(facts, joint)
   const shear = worst === undefined ? undefined : facts.tried(motorShear, { ...at, ...facts.case(worst.case), joint })
   const figure = new Figure({
@@ -109,11 +109,10 @@ export function motorPatternDrawing(facts: Facts, joint: Joint): Drawing | undef
     ...answerOf(`Bolt circle of the ${joint}’s motor`, worst),
   })
   const view = new View('From the side of the motor', { height: 260, template: true })
-  view.circle({ centre: [0, 0], radius: s.ringOuter / 2 }).circle({ centre: [0, 0], radius: circle / 2 }, 'axis')
+  view.circle({ centre: [0, 0], radius: s.ringOuter / 2 })
   if (s.ringInner > 0) view.circle({ centre: [0, 0], radius: s.ringInner / 2 })
   view.centre({ centre: [0, 0], radius: s.ringOuter / 2 }, 1.12)
-  const place = (i: number): Point => polar([0, 0], circle / 2, Math.PI / 2 + Math.PI / count - (2 * Math.PI * i) / count)
-  for (let i = 0; i < count; i++) view.circle({ centre: place(i), radius: hole / 2 }, 'thick', 'paper')
+  drawHoles(view, holes)
   if (shear !== undefined && shear > 0) {
     const perUnit = Math.max(shear, roundBelow(shear)) / 26
     for (let i = 0; i < count; i++) {
@@ -124,7 +123,7 @@ export function motorPatternDrawing(facts: Facts, joint: Joint): Drawing | undef
   }
   view
     .dimension([-circle / 2, 0], [circle / 2, 0], 'below', undefined, 'Ø')
-    .label(polar(place(count > 1 ? 1 : 0), hole / 2, -0.4), `${count} × Ø${plain(hole)}`)
+    .label(polar(place(count > 1 ? 1 : 0), (sleeve ?? hole) / 2, -0.4), holeWords(holes, plain))
     .label(polar([0, 0], s.ringOuter / 2, 0.5), `ring Ø${plain(s.ringOuter)}`)
     .label(polar([0, 0], s.ringInner / 2, -0.5), `opening Ø${plain(s.ringInner)}`)
   figure.view(view)
@@ -141,6 +140,7 @@ export function motorPatternDrawing(facts: Facts, joint: Joint): Drawing | undef
       length('bolt circle', circle),
       amount('bolts', count, '', 'document'),
       length('clearance hole', hole, 'standard'),
+      ...(sleeve === undefined ? [] : [length('hole of plate and sink round a sleeve', sleeve, 'assumed')]),
       length('ring, outer diameter', s.ringOuter),
       length('ring, inner diameter', s.ringInner),
       ...(shear === undefined

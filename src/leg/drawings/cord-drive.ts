@@ -37,7 +37,9 @@ export function cordDriveDrawing(facts: Facts, joint: Joint): Drawing | undefine
   })
   figure.view(driveFront(s))
   const senses = windingSense(s)
-  figure.text(`The label of a span names the end of travel that it pulls to. Dash-two-dots: the anchors at the ends of travel. ${senses}`)
+  figure.text(
+    `The label of a span names the end of travel that it pulls to. Dash-two-dots: the anchors at the ends of travel. How far the posts stand inside the rim is assumed. ${senses}`,
+  )
   if (s.turning === 'drum')
     figure.text('The drum turns on the hip axis and carries the crank of the rod. Its angles are those of the crank, from straight down.')
   if (joint === 'hip' || s.turning === 'drum') figure.text('The place of the pinion above the hip is assumed.')

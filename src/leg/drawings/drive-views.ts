@@ -48,6 +48,7 @@ export function driveFront(s: DriveSizes): View {
     .label(spanAt(-1, 0.55), `to ${plain(degrees(s.high), 3)}°`, { ink: 'move' })
     .label(spanAt(1, 0.25), `to ${plain(degrees(s.low), 3)}°`, { ink: 'move' })
     .label([s.drum * 0.85, s.drum * 0.527], [s.wound === 'pinion' ? 'drum groove' : 'knee drum groove', `Ø${plain(2 * s.drum - s.cord)}`])
+    .label([-s.bore * 0.35, s.bore * 0.35], `bore Ø${plain(s.bore)}`)
     .label(post, `post Ø${plain(s.post)}`)
     .label(screw, 'tensioner')
 }
@@ -126,6 +127,7 @@ export function pinionView(s: DriveSizes): View {
     }
   if (s.clamped) view.area(rectangle(-s.cord / 2, -s.cord / 2, s.cord / 2, s.cord / 2), { fill: 'solid' })
   return view
+    .dimension([-half, -r], [-half, r], 'left', undefined, 'Ø')
     .dimension([-half, -r], [half, -r], 'below')
     .dimension([exit - s.walk / 2, r * 1.3], [exit + s.walk / 2, r * 1.3], 'above')
     .label([0, 0], s.clamped ? 'clamp in the middle' : 'held by friction, no clamp', { end: s.clamped ? 'dot' : 'none' })

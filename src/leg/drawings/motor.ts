@@ -1,9 +1,10 @@
-import { type Drawing, Figure, plain, rectangle, View } from '../../drawing/index.js'
+import { type Drawing, Figure, plain, polar, rectangle, View } from '../../drawing/index.js'
 import type { Joint } from '../numbers.js'
 import * as motor from '../parts/motors/fields.js'
 import * as plate from '../parts/plates/fields.js'
 import { pinion } from '../parts/transmission/cord/fields.js'
 import { pinionRadius } from '../parts/transmission/cord/radii.js'
+import { boltCircle, drawHoles, holeWords } from './bolt-circle.js'
 import { type Facts, resultSentence } from './facts.js'
 import { hasCordDrive, hasMotor } from './present.js'
 import { answerOf, checked, layers, length, METAL, OTHER_METAL, resultLines, word } from './words.js'
@@ -33,6 +34,7 @@ export const motorSizes = (facts: Facts, joint: Joint) => {
     sinkHeight: hasSink ? optional(facts.get(plate.sink.height, at)) : undefined,
     sinkMaterial: hasSink ? facts.named('material', plate.sink.material, at) : undefined,
     pinion: hasCordDrive(facts, joint) ? 2 * facts.mm(pinionRadius, at) : undefined,
+    holes: boltCircle(facts, joint),
     pinionLength: hasCordDrive(facts, joint) ? facts.mm(pinion.length, at) : 0,
   }
 }
@@ -53,6 +55,7 @@ export function motorDrawing(facts: Facts, joint: Joint): Drawing | undefined {
     `Thin outlines: sizes assumed. The encoder reads a magnet of Ø${ASSUMED.magnet} × ${ASSUMED.magnetThickness} on the rear of the shaft across ${ASSUMED.encoderGap} mm: take the gap from the sheet of the encoder.${s.pinion === undefined ? '' : ' The pinion is drawn at the front.'}`,
   )
   figure.view(face(s))
+  figure.text('The motor stands in the middle of the plate, and its bolt circle is turned as assumed.')
   figure.results(resultLines(facts, CHECKS, joint))
   figure
     .say(
@@ -64,6 +67,16 @@ export function motorDrawing(facts: Facts, joint: Joint): Drawing | undefined {
       length('motor length', s.canLength),
       length('inner diameter of the mounting ring', s.ringInner),
       length('outer diameter of the mounting ring', s.ringOuter),
+      ...(s.holes === undefined
+        ? []
+        : [
+            length('bolt circle', s.holes.circle),
+            length(
+              'holes of the plate for the bolts',
+              s.holes.sleeve ?? s.holes.hole,
+              s.holes.sleeve === undefined ? 'standard' : 'assumed',
+            ),
+          ]),
       length('plate thickness', s.plate),
       length('plate width', s.width),
       length('plate height', s.height),
@@ -145,6 +158,11 @@ function face(s: MotorSizes): View {
     .circle({ centre: [0, 0], radius: Math.max(s.ringInner / 2, 0.1) })
     .circle({ centre: [0, 0], radius: s.can / 2 }, 'other')
     .centre({ centre: [0, 0], radius: s.can / 2 })
+  if (s.holes !== undefined) {
+    drawHoles(view, s.holes)
+    const { circle, count, hole, sleeve, place } = s.holes
+    view.label(polar(place(count > 1 ? 1 : 0), (sleeve ?? hole) / 2, -0.4), [...holeWords(s.holes, plain), `on Ø${plain(circle)}`])
+  }
   return view
     .dimension([-s.width / 2, -s.height / 2], [s.width / 2, -s.height / 2], 'below')
     .dimension([-s.width / 2, -s.height / 2], [-s.width / 2, s.height / 2], 'left')

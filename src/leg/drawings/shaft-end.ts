@@ -32,6 +32,7 @@ export function shaftEndDrawing(facts: Facts): Drawing | undefined {
       amount('tightening torque of the screw', s.innerTorque, 'N m', 'document'),
       length('cap thickness', s.capThickness),
       length('cap span', s.capSpan),
+      length('hole of the cap', s.capHole, 'standard'),
       word('cap material', s.capMaterial),
       ...facts.checks(checks).map(checked),
     )
@@ -59,7 +60,7 @@ function endSection(s: ShaftSizes): View {
   )
   threads(view, s, back)
   for (const side of [1, -1] as const) {
-    const [low, high] = [major * 1.1, s.capSpan / 2]
+    const [low, high] = [s.capHole / 2, s.capSpan / 2]
     view.area(side === 1 ? rectangle(0, low, s.capThickness, high) : rectangle(0, -high, s.capThickness, -low), {
       hatch: s.capMetal ? OTHER_METAL : layers('upright', 4),
     })
@@ -80,6 +81,8 @@ function endSection(s: ShaftSizes): View {
     .dimension([back, -r], [back, r], 'left', undefined, 'M')
     .label([s.capThickness, s.capSpan * 0.42], `cap Ø${plain(s.capSpan)}`)
     .label([s.capThickness + s.inner.diameter, major], [`screw M${plain(s.inner.diameter)}`, `${plain(s.innerTorque)} N m`])
+    .label([-s.engagement * 0.5, core], [`drill Ø${plain(s.inner.diameter - s.inner.pitch)}`, `tap M${plain(s.inner.diameter)}`])
+    .label([s.capThickness * 0.5, -s.capHole / 2], `hole Ø${plain(s.capHole)}`)
     .label([-s.engagement * 0.5, -(core + r) / 2], `shaft M${plain(s.diameter)}`, { end: 'dot' })
 }
 

@@ -41,6 +41,7 @@ export const shaftSizes = (facts: Facts) => {
     inner: { diameter: 1000 * inner.diameter, pitch: 1000 * inner.pitch, minor: 1000 * inner.minorDiameter },
     engagement: facts.mm(shaft.inner.engagement),
     innerTorque: facts.get(shaft.inner.tighteningTorque),
+    capHole: facts.mm(shaft.inner.holeDiameter),
     capThickness: facts.mm(shaft.cap.thickness),
     capSpan: facts.mm(shaft.cap.span),
     capMaterial: facts.named('material', shaft.cap.material),

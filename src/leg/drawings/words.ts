@@ -32,7 +32,15 @@ const MOST_RESULTS = 3
 
 /** Lines of results below a view: the checks of a part, nearest to their limits first. */
 export const resultLines = (facts: Facts, ids: readonly string[], joint?: string): readonly string[] =>
-  [...new Set(facts.checks(ids, joint).map((check) => `${capital(check.part)} ${check.mode}: ${resultText(check)}`))].slice(0, MOST_RESULTS)
+  [
+    ...new Set(
+      facts.checks(ids, joint).map((check) => {
+        // Of a part that both joints share, each result says whose it is.
+        const whose = joint === undefined && check.joint !== undefined ? ` (${check.joint})` : ''
+        return `${capital(check.part)}${whose} ${check.mode}: ${resultText(check)}`
+      }),
+    ),
+  ].slice(0, MOST_RESULTS)
 
 /** Hatch of a printed part whose layers are seen edge on. */
 export const layers = (direction: 'upright' | 'flat', spacing: number) => ({ angle: direction === 'upright' ? 90 : 0, spacing })
