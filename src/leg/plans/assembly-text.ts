@@ -1,12 +1,8 @@
-import { significant } from '../../units/index.js'
-import { type DriveKind, jointWords } from '../numbers.js'
 import { type Block, heading, led, type Page, points, steps, table, text } from '../report/blocks.js'
 import { markdownPage } from '../report/markdown-blocks.js'
+import { cordBlocks, cutBlocks } from './assembly-blocks.js'
 import type { AssemblyPlan } from './assembly-plan.js'
 import { kilograms } from './assembly-steps.js'
-import { benchLeg } from './bench.js'
-import { wordsOfKind } from './drive-facts.js'
-import { windingPicture } from './winding-picture.js'
 
 /** The assembly plan as Markdown. */
 export const assemblyText = (plan: AssemblyPlan): string => markdownPage(assemblyPage(plan))
@@ -14,103 +10,14 @@ export const assemblyText = (plan: AssemblyPlan): string => markdownPage(assembl
 /** Lever on a key whose end a luggage scale pulls, m. */
 const LEVER = 0.1
 
-const rodBlocks = (rod: AssemblyPlan['rod']): Block[] =>
-  rod === undefined
-    ? []
-    : [
-        table(
-          'Rod of the knee to make',
-          ['rod', 'pin to pin', 'within', 'crank', 'rocker', 'pin at each end', 'angle of rod and rocker at the limits of the knee'],
-          [
-            [
-              `${rod.material}, ${rod.diameter}`,
-              rod.betweenPins,
-              rod.tolerance,
-              rod.crank,
-              rod.rocker,
-              rod.pin === undefined ? 'none given' : `${rod.pin.size} x ${rod.pin.catalogue ?? rod.pin.length}: ${rod.pin.fit}`,
-              rod.transmissionAngles.join(' and '),
-            ],
-          ],
-        ),
-      ]
-
-const ALONG = {
-  counterweight: 'counterweight',
-  spring: 'spring',
-  beltAlongLink: 'belt along the upper link',
-  cordAlongLink: 'cord along the upper link',
-} as const
-const wordsOfWork = (kind: AssemblyPlan['drives'][number]['kind']): string =>
-  kind in ALONG ? ALONG[kind as keyof typeof ALONG] : wordsOfKind(kind as DriveKind).drive
-
-/** Belts, gears, gearboxes, direct drives, springs and counterweights: what to buy, cut and set. */
-const driveBlocks = (drives: AssemblyPlan['drives']): Block[] =>
-  drives.map(({ joint, kind, sizes }) =>
-    table(
-      `Sizes and settings: ${wordsOfWork(kind)} of the ${jointWords(joint)}`,
-      [`${wordsOfWork(kind)} of the ${jointWords(joint)}`, 'size'],
-      sizes.map(({ what, value }) => [what, value]),
-    ),
-  )
-
 /** The assembly plan as a page. @internal */
 export function assemblyPage(plan: AssemblyPlan): Page {
-  const { leg, cuts, windings, tensioners } = plan
-  const bench = benchLeg(leg)
-  const noCords = windings.length === 0
   const blocks: (Block | undefined)[] = [
     plan.problems.length === 0 ? undefined : led('This leg does not go together as specified:', ''),
     plan.problems.length === 0 ? undefined : points(plan.problems),
     heading('Cautions'),
     points(plan.cautions),
-    heading('Cut list'),
-    noCords
-      ? undefined
-      : table(
-          'Cords to cut',
-          ['cord', 'joint', 'cut', 'end to end, laid loose', 'tail, each end', 'inside each end', 'clamp on the pinion at'],
-          cuts.cords.map((one) => [
-            one.cord,
-            one.joint,
-            one.cutLength,
-            one.betweenEnds,
-            one.tail,
-            `${one.endLength} (${one.ends})`,
-            one.clampAt === undefined ? 'not clamped' : `${one.clampAt} from an end`,
-          ]),
-        ),
-    table(
-      'Pins to buy',
-      ['pin', 'joint', 'length needed', 'buy', 'fit'],
-      cuts.pins.map((one) => [one.size, one.joint, one.length, one.catalogue ?? 'cut it', one.fit]),
-    ),
-    cuts.shaft === undefined
-      ? undefined
-      : text(
-          `Hip shaft: ${cuts.shaft.thread} bolt of class ${cuts.shaft.propertyClass}, at least ${cuts.shaft.leastLength} from the outer face of the far bearing to the plane of the leg; drill its end ${cuts.shaft.tapDrill} by ${cuts.shaft.drillDepth} deep and tap ${cuts.shaft.innerThread} for ${cuts.shaft.threadDepth} of full thread. Clamp it; chips and cutting oil: eye protection.`,
-        ),
-    ...rodBlocks(plan.rod),
-    ...driveBlocks(plan.drives),
-    table(
-      'Bolts to buy',
-      ['bolts', 'count', 'at least', 'never longer than', 'buy'],
-      cuts.bolts.map((one) => [
-        `${one.thread} class ${one.propertyClass}, ${one.group}`,
-        one.count,
-        one.leastLength,
-        one.mostLength ?? 'no limit',
-        one.catalogue ?? 'none fits',
-      ]),
-    ),
-    text('A screw that is too long shorts the winding of the motor: measure the depth of its threads first.'),
-    noCords
-      ? undefined
-      : table(
-          'Finished cords, before they are tensioned',
-          ['joint', 'end to end, at least', 'at most', 'bed in with', 'proof-pull with'],
-          plan.checks.map((one) => [one.joint, one.shortest, one.longest, one.beddingLoad, one.proofLoad]),
-        ),
+    ...cutBlocks(plan),
     heading('Shopping list'),
     table(
       'What to buy for one leg',
@@ -144,52 +51,7 @@ export function assemblyPage(plan: AssemblyPlan): Page {
             one.mechanicalLock ? 'yes' : 'no: add a knot or cone',
           ]),
         ),
-    ...(noCords
-      ? []
-      : [
-          heading('Windings'),
-          table(
-            'How each cord lies',
-            ['joint', 'spans', 'lay at', 'turns on the pinion', 'wrap of each branch on the drum', 'least wrap left'],
-            windings.map((one) => [
-              one.joint,
-              one.arrangement,
-              one.hipHeldAt === undefined ? one.layAt : `${one.layAt}, hip at ${one.hipHeldAt}`,
-              significant(one.pinionTurns.si, 3),
-              one.drumWrap,
-              one.leastDrumWrap,
-            ]),
-          ),
-          { kind: 'pictures' as const, pictures: windings.map((one) => windingPicture(bench, one)) },
-          heading('Tensioners'),
-          table(
-            'How far each tensioner is turned',
-            [
-              'joint',
-              'screw',
-              'pretension',
-              'slack gone at',
-              'set at',
-              'end of life at',
-              'travel',
-              'turns to slack gone',
-              'turns to set',
-              'per turn',
-            ],
-            tensioners.map((one) => [
-              one.joint,
-              one.thread,
-              one.pretension,
-              one.start,
-              one.set,
-              one.end,
-              one.travel,
-              significant(one.turnsToStart.si, 2),
-              significant(one.turnsToSet.si, 2),
-              one.tensionPerTurn,
-            ]),
-          ),
-        ]),
+    ...cordBlocks(plan),
     heading('Tightening, in order'),
     table(
       'Screws in their order',
@@ -225,5 +87,5 @@ export function assemblyPage(plan: AssemblyPlan): Page {
       plan.assumed.map((one) => [one.what, one.value, one.why]),
     ),
   ]
-  return { title: `${leg.name}: assembly plan`, blocks: blocks.filter((block) => block !== undefined) }
+  return { title: `${plan.leg.name}: assembly plan`, blocks: blocks.filter((block) => block !== undefined) }
 }
