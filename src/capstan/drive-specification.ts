@@ -1,5 +1,5 @@
 import { type Given, isProperty, readInputs, type Si } from '../formula/index.js'
-import { type In, InputError, Quantity } from '../units/index.js'
+import { type In, InputError, type Issue, Quantity } from '../units/index.js'
 import { type LoopCompliance, RIGID } from './branch.js'
 import { frameCompliance } from './frame.js'
 import { pulleyGeometry } from './geometry.js'
@@ -121,9 +121,10 @@ export type Read = Si<typeof SPECIFICATION>
 /** A strain as text. */
 export const percent = (strain: number) => `${Number((100 * strain).toPrecision(3))} %`
 
+const length = (l: number) => String(new Quantity(l, 'length'))
+
 function checkTogether(x: Read): void {
-  const issues: { path: string; given: string; accepts: string }[] = []
-  const length = (l: number) => String(new Quantity(l, 'length'))
+  const issues: Issue[] = []
   if (x.centreDistance <= x.pinionRadius + x.drumRadius)
     issues.push({
       path: 'centreDistance',
@@ -150,20 +151,23 @@ function checkTogether(x: Read): void {
     if (range !== undefined && range.low > range.high)
       issues.push({ path: name, given: `${range.low} to ${range.high}`, accepts: 'must have its low end at most its high end' })
   }
-  if (issues.length === 0 && x.groovePitch !== undefined) {
-    const wrap = x.pinionWrap ?? pulleyGeometry.si(x).pinionWrap
-    const pinion = (x.groovePitch * wrap) / (2 * Math.PI)
-    if (x.pinionLength !== undefined && pinion > x.pinionLength)
-      issues.push({ path: 'pinionLength', given: length(x.pinionLength), accepts: `must hold the wraps, at least ${length(pinion)}` })
-    const drum = 2 * x.groovePitch * Math.max(1, x.drumWrap / (2 * Math.PI))
-    if (x.drumLength !== undefined && drum > x.drumLength)
-      issues.push({
-        path: 'drumLength',
-        given: length(x.drumLength),
-        accepts: `must hold the wraps of both tracks, at least ${length(drum)}`,
-      })
-  }
+  if (issues.length === 0 && x.groovePitch !== undefined) checkGrooves(x, x.groovePitch, issues)
   if (issues.length > 0) throw new InputError('capstan.cordDrive', issues)
+}
+
+/** The grooved lengths must hold the wraps. */
+function checkGrooves(x: Read, groovePitch: number, issues: Issue[]): void {
+  const wrap = x.pinionWrap ?? pulleyGeometry.si(x).pinionWrap
+  const pinion = (groovePitch * wrap) / (2 * Math.PI)
+  if (x.pinionLength !== undefined && pinion > x.pinionLength)
+    issues.push({ path: 'pinionLength', given: length(x.pinionLength), accepts: `must hold the wraps, at least ${length(pinion)}` })
+  const drum = 2 * groovePitch * Math.max(1, x.drumWrap / (2 * Math.PI))
+  if (x.drumLength !== undefined && drum > x.drumLength)
+    issues.push({
+      path: 'drumLength',
+      given: length(x.drumLength),
+      accepts: `must hold the wraps of both tracks, at least ${length(drum)}`,
+    })
 }
 
 /** Compliance beside that of the cord, for torque in the positive direction; `undefined` for a rigid frame without a tensioner. */

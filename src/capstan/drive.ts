@@ -1,5 +1,5 @@
 import { notesOf, readInputs } from '../formula/index.js'
-import { type In, InputError, type Note, Quantity, show } from '../units/index.js'
+import { type In, InputError, type Note, Quantity, refuse, show } from '../units/index.js'
 import type { CordDriveState } from './branch.js'
 import { historyOf, type LoadHistory, type TravelResult, travelOf } from './drive-histories.js'
 import { type CycleLosses, LOSS_CYCLE, type LossCycle, lossesOf } from './drive-losses.js'
@@ -77,25 +77,8 @@ export function cordDrive(given: CordDriveSpecification): CordDrive {
   const geometry = pulleyGeometry.si(x)
   const span = x.span ?? geometry.span
   const pinionWrap = x.pinionWrap ?? geometry.pinionWrap
-  const compliance = complianceOf(x)
-  const state = (end: 'low' | 'high'): CordDriveState => ({
-    axialRigidity: x.axialRigidity,
-    pretension: x.pretension,
-    pinionRadius: x.pinionRadius,
-    drumRadius: x.drumRadius,
-    span,
-    pinionWrap,
-    drumWrapTaut: x.drumWrap,
-    drumWrapSlack: x.drumWrap,
-    friction: x.friction[end],
-    drumFriction: x.drumFriction === undefined && (x.frictionExponent ?? 1) < 1 ? undefined : (x.drumFriction ?? x.friction)[end],
-    frictionExponent: x.frictionExponent,
-    hold: x.hold,
-    contactStiffness: x.contactStiffness,
-    compliance,
-  })
   const travel = x.travel ?? 2 * x.drumWrap
-  const si = { atLowFriction: state('low'), atHighFriction: state('high') }
+  const si = { atLowFriction: stateAt(x, span, pinionWrap, 'low'), atHighFriction: stateAt(x, span, pinionWrap, 'high') }
   const inherited = notesOf(given)
   const both = <T>(f: (d: CordDriveState) => T): AtFriction<T> => ({
     atLowFriction: f(si.atLowFriction),
@@ -148,30 +131,53 @@ export function cordDrive(given: CordDriveSpecification): CordDrive {
     travel: (cycle) => {
       const where = 'capstan.cordDrive.travel'
       checkHistory(where, si.atLowFriction, 'rigidFrame')
-      const given: readonly object[] = Array.isArray(cycle?.steps) ? cycle.steps : []
-      const has = (step: unknown, name: string) => typeof step === 'object' && step !== null && name in step
-      const byMotor = given.some((step) => has(step, 'pinionAngle'))
-      const mixed = byMotor ? given.findIndex((step) => has(step, 'jointAngle')) : -1
-      if (mixed >= 0)
-        throw new InputError(where, [
-          {
-            path: `steps[${mixed}].jointAngle`,
-            given: show(given[mixed]),
-            accepts: 'must not be mixed with pinionAngle: one angle drives',
-          },
-        ])
-      const { steps, cycles, resolution } = readInputs(where, byMotor ? BY_MOTOR : BY_JOINT, cycle as never) as {
-        steps: readonly { jointAngle: number; pinionAngle: number; torque: number }[]
-        cycles: number
-        resolution: number
-      }
-      const repeat = (name: 'jointAngle' | 'pinionAngle' | 'torque') =>
-        Float64Array.from({ length: cycles * steps.length }, (_, i) => steps[i % steps.length]?.[name] as number)
-      const angles = repeat(byMotor ? 'pinionAngle' : 'jointAngle')
-      const torques = repeat('torque')
+      const { angles, torques, resolution, drivenBy, stepsOfCycle } = readCycle(where, cycle)
       const about = noting(cycle, { where, path: 'steps', given: cycle.steps })
-      return both((d) => travelOf(d, travelPath(d, angles, torques, resolution, byMotor ? 'motor' : 'joint'), steps.length, x, about))
+      return both((d) => travelOf(d, travelPath(d, angles, torques, resolution, drivenBy), stepsOfCycle, x, about))
     },
+  }
+}
+
+/** The drive in the middle of its travel, at one end of its friction. */
+function stateAt(x: ReturnType<typeof readDrive>, span: number, pinionWrap: number, end: 'low' | 'high'): CordDriveState {
+  return {
+    axialRigidity: x.axialRigidity,
+    pretension: x.pretension,
+    pinionRadius: x.pinionRadius,
+    drumRadius: x.drumRadius,
+    span,
+    pinionWrap,
+    drumWrapTaut: x.drumWrap,
+    drumWrapSlack: x.drumWrap,
+    friction: x.friction[end],
+    drumFriction: x.drumFriction === undefined && (x.frictionExponent ?? 1) < 1 ? undefined : (x.drumFriction ?? x.friction)[end],
+    frictionExponent: x.frictionExponent,
+    hold: x.hold,
+    contactStiffness: x.contactStiffness,
+    compliance: complianceOf(x),
+  }
+}
+
+/** A cycle of joint angles, or of pinion angles, repeated as often as it says. Throws an `InputError` for one with both. */
+function readCycle(where: string, cycle: Parameters<CordDrive['travel']>[0]) {
+  const given: readonly object[] = Array.isArray(cycle?.steps) ? cycle.steps : []
+  const has = (step: unknown, name: string) => typeof step === 'object' && step !== null && name in step
+  const byMotor = given.some((step) => has(step, 'pinionAngle'))
+  const mixed = byMotor ? given.findIndex((step) => has(step, 'jointAngle')) : -1
+  if (mixed >= 0) refuse(where, `steps[${mixed}].jointAngle`, given[mixed], 'must not be mixed with pinionAngle: one angle drives')
+  const { steps, cycles, resolution } = readInputs(where, byMotor ? BY_MOTOR : BY_JOINT, cycle as never) as {
+    steps: readonly { jointAngle: number; pinionAngle: number; torque: number }[]
+    cycles: number
+    resolution: number
+  }
+  const repeat = (name: 'jointAngle' | 'pinionAngle' | 'torque') =>
+    Float64Array.from({ length: cycles * steps.length }, (_, i) => steps[i % steps.length]?.[name] as number)
+  return {
+    angles: repeat(byMotor ? 'pinionAngle' : 'jointAngle'),
+    torques: repeat('torque'),
+    resolution,
+    drivenBy: byMotor ? ('motor' as const) : ('joint' as const),
+    stepsOfCycle: steps.length,
   }
 }
 

@@ -62,19 +62,6 @@ export function sizesOf(x: DriveWishNumbers, cord: CordStock, { bendRatio, hold,
   const held = travelLimits.si({ ...cordOnPulleys, axialRigidity: cord.axialRigidity, pretension: left } as never)
   const highest = pretension + Math.max(0, cold, warm)
   const peakTension = travelPeakTension.si({ pretension: highest, torque: x.torque, drumRadius })
-  const grooves = groove.si({ cordDiameter: cord.diameter, pitchClearance: 0.2, seatFactor: 0.54, depthFactor: 0.33 })
-  const lead = matchedDrumLead.si({ pinionPitch: grooves.pitch, ratio: x.ratio })
-  const { workingLength, cutLength } = cordToCut.si({
-    span,
-    drumRadius,
-    drumWrapTotal: 2 * drumWrap,
-    pinionRadius,
-    pinionWrap,
-    groovePitch: grooves.pitch,
-    endLength: END * cord.diameter,
-    tailLength: 0,
-    strain: pretension / cord.axialRigidity,
-  })
   return {
     bendRatio,
     hold,
@@ -102,15 +89,48 @@ export function sizesOf(x: DriveWishNumbers, cord: CordStock, { bendRatio, hold,
       drumRadius,
       centreDistance,
     } as never).force,
+    ...windingOf(x, cord, { span, drumRadius, drumWrap, drumWrapAngle, pinionRadius, pinionWrap, pinionTurns, pretension }),
+  }
+}
+
+/** Pulleys, wraps and pretension of a design, as its winding needs them. */
+interface Wound {
+  readonly span: number
+  readonly drumRadius: number
+  readonly drumWrap: number
+  readonly drumWrapAngle: number
+  readonly pinionRadius: number
+  readonly pinionWrap: number
+  readonly pinionTurns: number
+  readonly pretension: number
+}
+
+/** Grooves and lengths of both pulleys, the cord to cut, and the take-up that its stretch needs. */
+function windingOf(x: DriveWishNumbers, cord: CordStock, wound: Wound) {
+  const { drumWrap, pretension } = wound
+  const grooves = groove.si({ cordDiameter: cord.diameter, pitchClearance: 0.2, seatFactor: 0.54, depthFactor: 0.33 })
+  const lead = matchedDrumLead.si({ pinionPitch: grooves.pitch, ratio: x.ratio })
+  const { workingLength, cutLength } = cordToCut.si({
+    span: wound.span,
+    drumRadius: wound.drumRadius,
+    drumWrapTotal: 2 * drumWrap,
+    pinionRadius: wound.pinionRadius,
+    pinionWrap: wound.pinionWrap,
+    groovePitch: grooves.pitch,
+    endLength: END * cord.diameter,
+    tailLength: 0,
+    strain: pretension / cord.axialRigidity,
+  })
+  const wraps = wound.pinionTurns + 1
+  return {
     groovePitch: grooves.pitch,
     grooveDepth: grooves.depth,
-    pinionLength: pinionLength.si({ groovePitch: grooves.pitch, wraps: pinionTurns + 1, ratio: x.ratio, travel: x.travel, spare: 1 })
-      .length,
+    pinionLength: pinionLength.si({ groovePitch: grooves.pitch, wraps, ratio: x.ratio, travel: x.travel, spare: 1 }).length,
     drumLength: drumLength.si({
       drumLead: lead,
       largestWrap: drumWrap + x.travel / 2,
       groovePitch: grooves.pitch,
-      tracks: 2 * drumWrap + ANCHORS > drumWrapAngle ? 2 : 1,
+      tracks: 2 * drumWrap + ANCHORS > wound.drumWrapAngle ? 2 : 1,
     }),
     cutLength,
     takeUp: takeUp.si({

@@ -53,7 +53,6 @@ export function steelCable(cable: SteelCable) {
   const diameter = row[2] * INCH
   const strength: In<'force'> = [steel === 'carbon' ? row[3] : row[4], 'lbf']
   const stretchConstant = row[1] === '3x7' ? undefined : STRETCH[row[1]][steel]
-  const rigidity = stretchConstant === undefined ? undefined : wireRopeRigidity.si({ diameter, stretchConstant }).axialRigidity
   const expansion = steel === 'carbon' ? ([11, 11.7, 12.5] as const) : ([16, 17, 18] as const)
   return {
     diameter: new Quantity(diameter, 'length'),
@@ -66,19 +65,7 @@ export function steelCable(cable: SteelCable) {
       conditions: 'minimum, new, straight',
     }),
     /** Axial rigidity with the constructional stretch pulled out. */
-    axialRigidity:
-      rigidity === undefined
-        ? undefined
-        : property('axialRigidity', {
-            low: [0.9 * rigidity, 'N'],
-            typical: [rigidity, 'N'],
-            high: [1.1 * rigidity, 'N'],
-            source: {
-              level: 'published',
-              where: `a wire-rope maker's table of stretch constants: ${stretchConstant}; range of a tenth is ours`,
-            },
-            conditions: 'prestretched',
-          }),
+    axialRigidity: stretchConstant === undefined ? undefined : rigidityOf(diameter, stretchConstant),
     /** Constructional stretch that comes out as the cable beds in. */
     beddingStrain: property('strain', {
       low: [0.1, '%'],
@@ -102,4 +89,15 @@ export function steelCable(cable: SteelCable) {
       conditions: 'on aluminium; not known on printed polymer, which it cuts',
     }),
   }
+}
+
+function rigidityOf(diameter: number, stretchConstant: number) {
+  const rigidity = wireRopeRigidity.si({ diameter, stretchConstant }).axialRigidity
+  return property('axialRigidity', {
+    low: [0.9 * rigidity, 'N'],
+    typical: [rigidity, 'N'],
+    high: [1.1 * rigidity, 'N'],
+    source: { level: 'published', where: `a wire-rope maker's table of stretch constants: ${stretchConstant}; range of a tenth is ours` },
+    conditions: 'prestretched',
+  })
 }

@@ -61,37 +61,43 @@ export function bondPrior(adhesive: AdhesiveName, surface: BondSurface, gap: Bon
       'indoors to damp, no load above the fatigue share',
     ),
   }
-  if (adhesive === 'anaerobicRetaining') {
-    if (!metal) {
-      refuse(
-        of,
-        'surface',
-        surface,
-        `must be a metal (${METALS.join(', ')}) for an anaerobic, which does not cure on plastic and may crack it`,
-      )
-    }
-    return {
-      ...wear,
-      shearStrength: shear(20, 15, 30, handbooks('retaining compounds'), 'steel pin in steel collar, 23 °C, cured'),
-      glassTransitionTemperature: transition(
-        130,
-        110,
-        150,
-        { level: 'assumption', where: 'chosen so that 0.7 is left at 80 °C and 0.5 at 120 °C, as adhesive handbooks have it' },
-        'plays the part of a glass transition in adhesiveTemperatureFactor',
-      ),
-      materialFactor:
-        surface === 'steel'
-          ? share(1, 1, 1, handbooks('the reference surface'), 'clean steel')
-          : share(0.65, 0.5, 0.8, handbooks('slow cure on passive metal'), 'stainless steel or aluminium, no activator'),
-      gapFactor:
-        gap === 'best'
-          ? share(1, 0.9, 1, handbooks('best between 0.02 and 0.10 mm'), 'layer of 0.02 to 0.10 mm')
-          : share(0.6, 0.3, 0.9, handbooks('falls beyond 0.15 mm'), 'layer of 0.10 to 0.25 mm; thicker ones may stay wet'),
-    }
+  if (adhesive !== 'anaerobicRetaining') return { ...wear, ...epoxyPrior(surface, metal, gap) }
+  if (!metal) {
+    refuse(
+      of,
+      'surface',
+      surface,
+      `must be a metal (${METALS.join(', ')}) for an anaerobic, which does not cure on plastic and may crack it`,
+    )
   }
+  return { ...wear, ...anaerobicPrior(surface, gap) }
+}
+
+type Prior = Omit<BondPrior, 'fatigueFactor' | 'ageingFactor'>
+
+function anaerobicPrior(surface: BondSurface, gap: BondGap): Prior {
   return {
-    ...wear,
+    shearStrength: shear(20, 15, 30, handbooks('retaining compounds'), 'steel pin in steel collar, 23 °C, cured'),
+    glassTransitionTemperature: transition(
+      130,
+      110,
+      150,
+      { level: 'assumption', where: 'chosen so that 0.7 is left at 80 °C and 0.5 at 120 °C, as adhesive handbooks have it' },
+      'plays the part of a glass transition in adhesiveTemperatureFactor',
+    ),
+    materialFactor:
+      surface === 'steel'
+        ? share(1, 1, 1, handbooks('the reference surface'), 'clean steel')
+        : share(0.65, 0.5, 0.8, handbooks('slow cure on passive metal'), 'stainless steel or aluminium, no activator'),
+    gapFactor:
+      gap === 'best'
+        ? share(1, 0.9, 1, handbooks('best between 0.02 and 0.10 mm'), 'layer of 0.02 to 0.10 mm')
+        : share(0.6, 0.3, 0.9, handbooks('falls beyond 0.15 mm'), 'layer of 0.10 to 0.25 mm; thicker ones may stay wet'),
+  }
+}
+
+function epoxyPrior(surface: BondSurface, metal: boolean, gap: BondGap): Prior {
+  return {
     shearStrength: metal
       ? shear(15, 8, 25, handbooks('room-cured structural epoxies'), 'roughened, degreased metal, 23 °C, a week of cure')
       : surface === 'printedPA'

@@ -55,6 +55,24 @@ export function fitRelaxation(
       },
     ])
   const size = Math.max(...rows.map(({ modulus }) => modulus))
+  const fit = fitTerms(rows, times, n, size)
+  const modulus = (j: number) => (fit.parameters[j] as number) * size
+  return {
+    series: {
+      longTermModulus: new Quantity(fluid ? 0 : modulus(count), 'modulus'),
+      terms: times.flatMap((time, j) =>
+        modulus(j) > 1e-9 * size
+          ? [{ modulus: new Quantity(modulus(j), 'modulus' as const), time: new Quantity(time, 'time' as const) }]
+          : [],
+      ),
+    },
+    scatter: Math.sqrt(fit.sumOfSquares / rows.length),
+    residuals: Array.from(fit.residuals, (r) => 1 / (1 + r) - 1),
+  }
+}
+
+/** Fits the moduli of terms at the given times, and of a lasting term where there is one more: non-negative, in parts of `size`. */
+function fitTerms(rows: readonly { readonly time: number; readonly modulus: number }[], times: readonly number[], n: number, size: number) {
   const basis = rows.map(({ time, modulus }) =>
     Array.from({ length: n }, (_, j) => {
       const tau = times[j]
@@ -62,7 +80,7 @@ export function fitRelaxation(
       return (size * pronyRelaxationModulus.si({ ...one, time })) / modulus
     }),
   )
-  const fit = fitLeastSquares({
+  return fitLeastSquares({
     count: rows.length,
     start: Array.from({ length: n }, () => 1 / n),
     lower: Array.from({ length: n }, () => 0),
@@ -79,19 +97,6 @@ export function fitRelaxation(
       })
     },
   })
-  const modulus = (j: number) => (fit.parameters[j] as number) * size
-  return {
-    series: {
-      longTermModulus: new Quantity(fluid ? 0 : modulus(count), 'modulus'),
-      terms: times.flatMap((time, j) =>
-        modulus(j) > 1e-9 * size
-          ? [{ modulus: new Quantity(modulus(j), 'modulus' as const), time: new Quantity(time, 'time' as const) }]
-          : [],
-      ),
-    },
-    scatter: Math.sqrt(fit.sumOfSquares / rows.length),
-    residuals: Array.from(fit.residuals, (r) => 1 / (1 + r) - 1),
-  }
 }
 
 /** A time shift found by laying creep or relaxation curves of two temperatures over one another. */

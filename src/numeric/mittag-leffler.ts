@@ -23,7 +23,11 @@ export function mittagLeffler(alpha: number, beta: number, z: number): number {
   // Where the Laplace transform has its pole, or would have it on the next sheet.
   const pole = Math.abs(z) ** (1 / alpha)
   if (z > 0) return finite(pole > 40 ? exponential(alpha, beta, z, pole) : series(alpha, beta, z), alpha, beta, z)
-  if (z > -1) return series(alpha, beta, z)
+  return z > -1 ? series(alpha, beta, z) : decaying(alpha, beta, z, pole)
+}
+
+/** The function where z is at most −1. */
+function decaying(alpha: number, beta: number, z: number, pole: number): number {
   if (pole > 60 && alpha < 0.98) return algebraic(alpha, beta, z)
   // With β near α the contour would leave the result as a small difference of large parts; one step of the recurrence takes them out.
   if (Math.abs(beta - alpha) < 1e-3 * alpha) return -reciprocalGamma(beta - alpha) / z + contour(alpha, beta - alpha, z) / z

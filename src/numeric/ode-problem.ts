@@ -63,6 +63,16 @@ const bad = (routine: string, explanation: string, details: Record<string, unkno
   throw new NumericError(routine, 'badArgument', explanation, details)
 }
 
+/** The absolute tolerance of each state. */
+function absoluteOf(routine: string, given: number | ArrayLike<number>, relativeTolerance: number, n: number): Float64Array {
+  const absolute = typeof given === 'number' ? new Float64Array(n).fill(given) : Float64Array.from(given)
+  if (absolute.length !== n)
+    bad(routine, 'absoluteTolerance must be one number, or one for each state', { absoluteTolerance: absolute, states: n })
+  if (!(relativeTolerance >= 0 && absolute.every((a) => a >= 0 && a + relativeTolerance > 0)))
+    bad(routine, 'tolerances must be positive', { relativeTolerance, absoluteTolerance: absolute })
+  return absolute
+}
+
 /** Checks a problem and fills in tolerances. @internal */
 export function readProblem(routine: string, problem: OdeProblem): OdeSettings {
   const { start, end, initial, relativeTolerance = 1e-6, absoluteTolerance = 1e-9, firstStep, maxStep, stops = [] } = problem
@@ -72,13 +82,7 @@ export function readProblem(routine: string, problem: OdeProblem): OdeSettings {
   if (n === 0) bad(routine, 'there is no state', { initial })
   for (let i = 0; i < n; i++)
     if (!Number.isFinite(initial[i]!)) bad(routine, 'the initial state must be finite', { state: i, initial: initial[i] })
-  const absolute =
-    typeof absoluteTolerance === 'number' ? new Float64Array(n).fill(absoluteTolerance) : Float64Array.from(absoluteTolerance)
-  if (absolute.length !== n)
-    bad(routine, 'absoluteTolerance must be one number, or one for each state', { absoluteTolerance: absolute, states: n })
-  if (!(relativeTolerance >= 0 && absolute.every((a) => a >= 0 && a + relativeTolerance > 0))) {
-    bad(routine, 'tolerances must be positive', { relativeTolerance, absoluteTolerance: absolute })
-  }
+  const absolute = absoluteOf(routine, absoluteTolerance, relativeTolerance, n)
   if (firstStep !== undefined && !(firstStep > 0)) bad(routine, 'firstStep must be positive', { firstStep })
   if (maxStep !== undefined && !(maxStep > 0)) bad(routine, 'maxStep must be positive', { maxStep })
   for (const stop of stops) if (!Number.isFinite(stop)) bad(routine, 'a stop must be a finite time', { stop })

@@ -23,6 +23,21 @@ function longer({ si }: Motor, stretch: number): Motor {
   })
 }
 
+/** The body of such a motor: can, masses and the paths of heat between its parts in proportion. */
+function longerBody({ specification, si }: MotorMount, stretch: number): MountSpecification['body'] {
+  const { body } = si.x
+  return {
+    ...specification.body,
+    canLength: new Quantity(body.canLength * stretch, 'length'),
+    mass: new Quantity(body.mass * stretch, 'mass'),
+    windingMass: new Quantity(body.windingMass * stretch, 'mass'),
+    statorMass: new Quantity(body.statorMass * stretch, 'mass'),
+    canMass: new Quantity(body.canMass * stretch, 'mass'),
+    windingToStator: new Quantity(body.windingToStator / stretch, 'thermalResistance'),
+    statorToCan: new Quantity(body.statorToCan / stretch, 'thermalResistance'),
+  }
+}
+
 /** Which limit a better polymer would raise. */
 export interface BetterPolymer {
   /** Limits of the parts as they are. */
@@ -50,16 +65,6 @@ export function standardRemedies(mount: MotorMount, better?: BetterPolymer): Rem
   const length = (metres: number) => new Quantity(metres, 'length')
   const smaller = Math.min(plate.width, plate.height)
   const stretch = 1.4
-  const longerBody: MountSpecification['body'] = {
-    ...base.body,
-    canLength: length(body.canLength * stretch),
-    mass: new Quantity(body.mass * stretch, 'mass'),
-    windingMass: new Quantity(body.windingMass * stretch, 'mass'),
-    statorMass: new Quantity(body.statorMass * stretch, 'mass'),
-    canMass: new Quantity(body.canMass * stretch, 'mass'),
-    windingToStator: new Quantity(body.windingToStator / stretch, 'thermalResistance'),
-    statorToCan: new Quantity(body.statorToCan / stretch, 'thermalResistance'),
-  }
   const airSpeed = new Quantity(surroundings.airSpeed + 2, 'velocity')
   const polymer =
     better === undefined
@@ -94,7 +99,7 @@ export function standardRemedies(mount: MotorMount, better?: BetterPolymer): Rem
     { name: 'fan, 2 m/s', mount: mount.changed({ surroundings: { ...base.surroundings, airSpeed } }), extraMass: '15 g' },
     { name: 'carbon-filled PET', mount: mount.changed({ plate: { ...base.plate, ...alike(filled) } }) },
     ...polymer,
-    { name: 'motor longer by 40 %', mount: mount.changed({ body: longerBody }, longer(machine, stretch)) },
+    { name: 'motor longer by 40 %', mount: mount.changed({ body: longerBody(mount, stretch) }, longer(machine, stretch)) },
     { name: 'rests: half of every 2 min', mount, duty: { dutyFactor: 0.5, period: '2 min' } },
   ]
 }

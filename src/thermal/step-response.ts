@@ -31,24 +31,7 @@ export function fitStepResponse(curve: {
   readonly before?: In<'temperature'>
 }): FittedStepResponse {
   requireKeys('thermal.fitStepResponse', 'curve', curve, ['times', 'temperatures', 'power', 'before'])
-  const issues: Issue[] = []
-  const times = curve.times.map((t, k) => siOf(`times[${k}]`, 'time', t, issues))
-  const values = curve.temperatures.map((T, k) => siOf(`temperatures[${k}]`, 'temperature', T, issues))
-  if (times.length !== values.length || times.length < 4)
-    issues.push({
-      path: 'temperatures',
-      given: `${values.length} for ${times.length} times`,
-      accepts: 'needs four or more points, one temperature for each time',
-    })
-  times.forEach((t, k) => {
-    if (k > 0 && !(t > times[k - 1]!)) issues.push({ path: `times[${k}]`, given: `${t} s`, accepts: 'must be later than the time before' })
-  })
-  const power = curve.power === undefined ? undefined : siOf('power', 'power', curve.power, issues)
-  const before = curve.before === undefined ? undefined : siOf('before', 'temperature', curve.before, issues)
-  if (power === 0) issues.push({ path: 'power', given: '0 W', accepts: 'must be a change of loss' })
-  if (power !== undefined && before === undefined)
-    issues.push({ path: 'before', given: 'missing', accepts: 'is needed with a power: the temperature before the change' })
-  if (issues.length > 0) throw new InputError('thermal.fitStepResponse', issues)
+  const { times, values, power, before } = readCurve(curve)
   const [first, last] = [values[0]!, values.at(-1)!]
   const span = times.at(-1)! - times[0]!
   const fit = fitLeastSquares({
@@ -92,4 +75,27 @@ export function fitStepResponse(curve: {
     resistance: told('thermalResistance', resistance, resistance - half / Math.abs(power), resistance + half / Math.abs(power)),
     capacity: byFactor('heatCapacity', timeConstant / resistance, Math.max(0, deviation(2) + ofResistance - (2 * deviation(1, 2)) / rise)),
   }
+}
+
+/** The curve in SI numbers. Throws one `InputError` that lists every issue. */
+function readCurve(curve: Parameters<typeof fitStepResponse>[0]) {
+  const issues: Issue[] = []
+  const times = curve.times.map((t, k) => siOf(`times[${k}]`, 'time', t, issues))
+  const values = curve.temperatures.map((T, k) => siOf(`temperatures[${k}]`, 'temperature', T, issues))
+  if (times.length !== values.length || times.length < 4)
+    issues.push({
+      path: 'temperatures',
+      given: `${values.length} for ${times.length} times`,
+      accepts: 'needs four or more points, one temperature for each time',
+    })
+  times.forEach((t, k) => {
+    if (k > 0 && !(t > times[k - 1]!)) issues.push({ path: `times[${k}]`, given: `${t} s`, accepts: 'must be later than the time before' })
+  })
+  const power = curve.power === undefined ? undefined : siOf('power', 'power', curve.power, issues)
+  const before = curve.before === undefined ? undefined : siOf('before', 'temperature', curve.before, issues)
+  if (power === 0) issues.push({ path: 'power', given: '0 W', accepts: 'must be a change of loss' })
+  if (power !== undefined && before === undefined)
+    issues.push({ path: 'before', given: 'missing', accepts: 'is needed with a power: the temperature before the change' })
+  if (issues.length > 0) throw new InputError('thermal.fitStepResponse', issues)
+  return { times, values, power, before }
 }
