@@ -33,6 +33,7 @@ export * from './pins.js'
 export * from './drilled-bolt.js'
 export * from './friction-drive.js'
 export * from './parallel-key.js'
+export * from './shaft-flat.js'
 export * from './shaft-stack.js'
 
 // Threads and hardware

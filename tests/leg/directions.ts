@@ -280,6 +280,8 @@ export const DIRECTIONS: Readonly<Record<string, Direction>> = {
   'shafts.*.stack.clampLeft.low': range,
   'shafts.*.stack.clampLeft.typical': less(),
   'shafts.*.stack.clampLeft.high': range,
+  'shafts.*.stack.flat.depth': less(),
+  'shafts.*.stack.flat.length': less(),
   'shafts.*.stack.key.length': less(),
   'shafts.*.stack.key.hubDiameter': less(),
   'bearings.*.spacing': less(),

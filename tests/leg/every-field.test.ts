@@ -14,7 +14,7 @@ import {
 import { DIRECTIONS, type Direction, patternOf } from './directions.js'
 import { geared } from './gear-legs.js'
 import { reservesOf } from './reserves-of.js'
-import { besideLinks, ownBearings, singleBearings } from './rod-bearing-legs.js'
+import { besideLinks, flattened, ownBearings, singleBearings } from './rod-bearing-legs.js'
 import { driven } from './sideways-legs.js'
 import { balancedAndSprung } from './sprung-legs.js'
 import { beltRevised, cordKnee, sprungBelt } from './through-legs.js'
@@ -107,7 +107,7 @@ const LEGS: readonly (readonly [name: string, x: LegNumbers])[] = [
   ['geared', legNumbers(geared)],
   ['driven sideways', legNumbers(driven)],
   ['sprung', legNumbers(balancedAndSprung)],
-  ['rod beside the links', legNumbers(besideLinks)],
+  ['rod beside the links', legNumbers(flattened)],
   ['rod on single bearings', legNumbers(singleBearings)],
   ['rod on bearings of its own', legNumbers(ownBearings)],
   ['belt through the hip', legNumbers(beltRevised)],

@@ -83,3 +83,7 @@ export const ownBearings = withFields(oddBeside, {
     retainedBy: 'press',
   },
 })
+/** The first of them with a flat on its hip shaft, in a hub of aluminium. */
+export const flattened = withFields(besideLinks, {
+  'shafts.hipShaft.stack.flat': { depth: '2 mm', length: '14 mm', hubMaterial: 'aluminium 6061-T6' },
+})

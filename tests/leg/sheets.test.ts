@@ -62,6 +62,10 @@ legs.push(['a knee driven by a crossed cord along the upper link', legNumbers(th
 legs.push(['a knee whose gearbox turns the pulley on the hip axis', legNumbers(beltOnGearbox)])
 legs.push(['a spring beside a knee that a belt drives from the hip axis', legNumbers(sprungBelt)])
 legs.push(['a rod beside the links on ball bearings', legNumbers(oddBeside)])
+legs.push([
+  'a flat on the hip shaft',
+  legNumbers(withFields(oddBeside, { 'shafts.hipShaft.stack.flat': { depth: '2 mm', length: '14.5 mm', hubMaterial: 'PC' } })),
+])
 legs.push(['a rod on single bearings', legNumbers(oddSingle)])
 legs.push(
   [

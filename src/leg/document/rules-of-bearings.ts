@@ -119,6 +119,7 @@ function stackRules({ shafts }: PartlyLeg, report: Report): void {
     if (stack.innerDiameter !== undefined && stack.innerDiameter.si < diameter * (1 - 1e-9))
       report(`${path}.innerDiameter`, stack.innerDiameter, `must be at least the shaft (${millimetres(diameter)})`)
     const { key } = stack
+    flatRules(stack, diameter, path, report)
     if (key?.size === undefined) continue
     const { shaftAbove, shaftUpTo, hubDepth } = parallelKeySize.si(key.size)
     if (diameter <= shaftAbove || diameter > shaftUpTo)
@@ -130,4 +131,18 @@ function stackRules({ shafts }: PartlyLeg, report: Report): void {
     if (key.hubDiameter !== undefined && key.hubDiameter.si <= diameter + 2 * hubDepth)
       report(`${path}.key.hubDiameter`, key.hubDiameter, `must be above ${millimetres(diameter + 2 * hubDepth)}, the shaft with its keyway`)
   }
+}
+
+type Stack = NonNullable<NonNullable<NonNullable<PartlyLeg['shafts']>[string]>['stack']>
+
+function flatRules({ flat, key }: Stack, diameter: number, path: string, report: Report): void {
+  if (flat === undefined) return
+  if (key !== undefined) report(`${path}.flat`, flat, 'must be left out beside a key: one of both carries the torque')
+  // As deep as that, it leaves the shaft more than the root of its thread, which its bending counts with.
+  if (flat.depth !== undefined && flat.depth.si > diameter / 4)
+    report(
+      `${path}.flat.depth`,
+      flat.depth,
+      `must be at most a quarter of the shaft (${millimetres(diameter / 4)}): deeper ones weaken it too much`,
+    )
 }

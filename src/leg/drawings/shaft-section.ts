@@ -90,10 +90,14 @@ function half(view: View, s: ShaftSizes, wheel: Wheel, { r, R, plane, hubHalf, e
 /** What the stack is clamped by, the ring in which its parts touch, and its key. */
 function stackOf(view: View, { stack, width, spacing, diameter }: ShaftSizes, { r, plane, spacer: [inner, outer] }: Places): void {
   if (stack === undefined) return
-  const { key } = stack
+  const { key, flat } = stack
   view
     .label([spacing + width / 2 + 1, outer], `spacer Ø${plain(2 * outer)} / ${plain(2 * inner)}, ${stack.material}`)
     .label([-width / 2 - diameter * 0.4, diameter * 0.7], `head or nut, ${plain(stack.torque)} N m`, { end: 'dot', side: 'left' })
+  if (flat !== undefined)
+    view
+      .area(rectangle(plane - flat.length / 2, r - flat.depth, plane + flat.length / 2, r), { fill: 'tone' })
+      .label([plane - flat.length / 4, r - flat.depth / 2], `flat ${plain(flat.depth)} deep, ${plain(flat.length)} long`, { end: 'dot' })
   if (key === undefined) return
   const bottom = r - key.shaftDepth
   view

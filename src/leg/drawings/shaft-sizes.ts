@@ -7,7 +7,7 @@ import type { Facts } from './facts.js'
 function stackSizes(facts: Facts) {
   const given = shaftOf(facts.leg.x).stack
   if (given === undefined) return undefined
-  const { key } = stack
+  const { flat, key } = stack
   const material = facts.named('material', stack.material)
   return {
     outer: facts.mm(stack.outerDiameter),
@@ -15,6 +15,7 @@ function stackSizes(facts: Facts) {
     torque: facts.get(stack.tighteningTorque),
     material,
     metal: facts.isMetal(material),
+    flat: given.flat === undefined ? undefined : { depth: facts.mm(flat.depth), length: facts.mm(flat.length) },
     key:
       given.key === undefined
         ? undefined

@@ -15,6 +15,7 @@ const CHECKS = [
   'shaftStack.tip',
   'shaftStack.slip',
   'shaftStack.key',
+  'shaftStack.flat',
   'bearing.static',
   'bearing.life',
   'bearing.seat',

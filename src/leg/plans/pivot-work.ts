@@ -84,10 +84,12 @@ function bearingStep(x: LegNumbers, pivot: Pivot, seated: Seated): string {
   return `Bearing ${sizes(seated)} of the ${where}: seat of ${hole}, ${HOLD[seated.retainedBy]}. Push on the outer ring only.${pair}${screw} It must turn by hand as lightly as before: a tight bearing has lost its clearance in a seat that is too small.`
 }
 
-function stackStep({ tighteningTorque, key }: NonNullable<LegNumbers['shafts'][string]['stack']>): string {
+function stackStep({ tighteningTorque, key, flat }: NonNullable<LegNumbers['shafts'][string]['stack']>): string {
   const keyed =
-    key === undefined
-      ? 'Faces clean, dry and without burrs: friction alone drives.'
-      : `The key of ${key.size} (${length(parallelKeySize.si(key.size).shaftDepth)} deep in the shaft) must not rattle.`
+    flat !== undefined
+      ? `The bore of the drum fits the flat of the shaft, ${length(flat.depth)} deep and ${length(flat.length)} long, without play that can be felt: an edge that moves wears round. File no radius on its edges.`
+      : key === undefined
+        ? 'Faces clean, dry and without burrs: friction alone drives.'
+        : `The key of ${key.size} (${length(parallelKeySize.si(key.size).shaftDepth)} deep in the shaft) must not rattle.`
   return `Stack on the hip shaft: ${keyed} Nut to ${torque(tighteningTorque)}, marked with a line of paint over nut and shaft. Tighten again after a day and a week: a printed spacer gives.`
 }

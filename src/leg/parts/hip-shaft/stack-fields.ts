@@ -44,6 +44,16 @@ export const key = {
   hubDiameter: field('stack.hubDiameter', [], 'length', (x) => keyIn(x).hubDiameter),
   hubMaterial: reference('stack.hubMaterial', [], 'material', (x) => keyIn(x).hubMaterial),
 }
+const flatIn = (x: LegNumbers) => {
+  const { flat } = stackIn(x)
+  if (flat === undefined) throw new RangeError('the shaft of the hip has no flat')
+  return flat
+}
+export const flat = {
+  depth: field('stack.flatDepth', [], 'length', (x) => flatIn(x).depth),
+  length: field('stack.flatLength', [], 'length', (x) => flatIn(x).length),
+  hubMaterial: reference('stack.flatHubMaterial', [], 'material', (x) => flatIn(x).hubMaterial),
+}
 /** Shear strength of a key of plain carbon steel, without permanent set. */
 export const keyShear = constant('stack.keyShear', {
   title: 'shear strength of the key',

@@ -19,6 +19,18 @@ export const stack = {
       because: 'a printed spacer that nobody tightens again',
       measuredBy: 'tighten the nut after a season and note by how much it turns',
     },
+    /** A flat on the shaft, which the bore of the drum fits: a D-shaped shaft. Left out, with the key too: friction alone drives. */
+    flat: {
+      section: {
+        /** Depth of the flat, from the round surface. At most a quarter of the shaft. */
+        depth: { kind: 'length', above: 0, max: '50 mm' },
+        /** Length of the flat in the drum. */
+        length: { kind: 'length', above: 0, max: '200 mm' },
+        /** Material of the hub round it. */
+        hubMaterial: { refersTo: 'materials' },
+      },
+      optional: true,
+    },
     /** A parallel key between shaft and drum. Left out: friction alone drives. */
     key: {
       section: {

@@ -1,4 +1,4 @@
-import { parallelKey, ringJoint } from '../../../fasteners/index.js'
+import { parallelKey, ringJoint, shaftFlat } from '../../../fasteners/index.js'
 import { roundBendingStress } from '../../../structures/index.js'
 import type { Check } from '../../cases/check.js'
 import type { LegNumbers } from '../../leg-numbers.js'
@@ -14,7 +14,7 @@ import { rodOf } from '../transmission/through-hip/fields.js'
 import * as shaft from './fields.js'
 import { shaftCouple, shaftLoad } from './loads.js'
 import { yieldStrength } from './shaft.js'
-import { clampLeft, innerDiameter, key, keyShear, material, outerDiameter } from './stack-fields.js'
+import { clampLeft, flat, innerDiameter, key, keyShear, material, outerDiameter } from './stack-fields.js'
 import { stackPreload, stackTighteningChecks } from './stack-tightening.js'
 
 const bendingOf = line(
@@ -74,7 +74,27 @@ const keyTorque = value('stack.keyTorque', ['leg', 'event', 'air'], (use) => {
   }).torqueCapacity
 })
 
+const flatTorque = value(
+  'stack.flatTorque',
+  ['leg', 'event', 'air'],
+  (use) =>
+    use.run(shaftFlat, {
+      torque: use(torque),
+      shaftDiameter: use(shaft.thread).diameter,
+      depth: use(flat.depth),
+      length: use(flat.length),
+      hubBearingStrength: use.at(strengthInAir.alongLayers, { material: use(flat.hubMaterial) }),
+      shaftBearingStrength: use(yieldStrength),
+    }).torqueCapacity,
+)
+
 const noStack = (x: LegNumbers) => (shaftOf(x).stack === undefined ? 'nothing is given of the stack on the hip shaft' : {})
+/** Why friction need not turn the stack with its shaft. */
+const turnedBy = (x: LegNumbers) => {
+  const { key: own, flat: side } = shaftOf(x).stack ?? {}
+  if (own === undefined && side === undefined) return noStack(x)
+  return `a ${own === undefined ? 'flat' : 'key'} carries the torque of the stack`
+}
 const STACK = { part: 'stack on the hip shaft', kind: 'torque', scope: 'leg', of: noStack } as const
 const CLAMP = 'more tightening torque, tightening again after a week, a wider spacer, or a metal one'
 
@@ -130,10 +150,10 @@ export const stackChecks: readonly Check[] = [
     when: ['bearsLoad'],
     demand: torque,
     capacity: value('stack.slipTorque', [], (use) => use(joint).slipTorque),
-    of: (x) => (shaftOf(x).stack?.key === undefined ? noStack(x) : 'a key carries the torque of the stack'),
+    of: turnedBy,
     demandIs: 'the torque of the hip’s drive',
     capacityIs: 'the friction torque of its joints under the clamp load that is left',
-    remedy: `a key, ${CLAMP}`,
+    remedy: `a key or a flat, ${CLAMP}`,
   },
   {
     id: 'shaftStack.key',
@@ -147,6 +167,19 @@ export const stackChecks: readonly Check[] = [
     demandIs: 'the torque of the hip’s drive',
     capacityIs: 'the torque at which key, keyway or hub yields, without help of friction',
     remedy: 'a longer key, a thicker hub, or a metal one',
+  },
+  {
+    id: 'shaftStack.flat',
+    ...STACK,
+    mode: 'turns on the flat of its shaft, whose edge crushes the hub',
+    consequence: 'breaks',
+    when: ['bearsLoad'],
+    demand: torque,
+    capacity: flatTorque,
+    of: (x) => (shaftOf(x).stack?.flat === undefined ? 'the shaft of the hip has no flat' : {}),
+    demandIs: 'the torque of the hip’s drive',
+    capacityIs: 'the torque at which the edge of the flat presses as hard as hub or shaft bears, without help of friction',
+    remedy: 'a deeper or longer flat, a metal hub, or a key',
   },
   ...stackTighteningChecks.map((check) => ({ ...check, of: noStack })),
 ]
