@@ -1,25 +1,3 @@
-import { describe, expect, test } from 'vitest'
-import { allExamples, type Example } from './extract.js'
-import { runExample, withClaims } from './run.js'
+import { testExamples } from './test-examples.js'
 
-const examples = allExamples()
-
-test('the docs have examples', () => expect(examples.length).toBeGreaterThan(0))
-
-/** Whether an example goes on where another ends. */
-const goesOn = (one: Example, other: Example) =>
-  one.file === other.file && one.line === other.line && one.code.length > other.code.length && one.code.startsWith(other.code)
-
-const running = examples.filter(({ runs }) => runs)
-/** The last of those that go on from each other: it holds the others, line by line. */
-const longest = running.filter((one) => !running.some((other) => goesOn(other, one)))
-
-describe('every example of README, guide and doc comments holds', () => {
-  for (const example of longest)
-    test(`${example.file}:${example.line}`, async () => {
-      for (const part of running.filter((one) => goesOn(example, one))) expect(() => withClaims(part)).not.toThrow()
-      await expect(runExample(example)).resolves.toBeUndefined()
-    })
-  // Named here so that an example which proves nothing is seen in every run.
-  for (const { file, line } of examples.filter(({ runs }) => !runs)) test.skip(`${file}:${line} (marked no-run)`)
-})
+testExamples('of the others')

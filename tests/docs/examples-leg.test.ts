@@ -1,0 +1,3 @@
+import { testExamples } from './test-examples.js'
+
+testExamples('of the leg')
