@@ -7,7 +7,7 @@ import { outside, overlaps, textBoxes } from '../drawing/boxes.js'
 import { geared } from './gear-legs.js'
 import { besideLinks, singleBearings } from './rod-bearing-legs.js'
 import { sprungAndBalanced } from './sprung-legs.js'
-import { beltFirst, cordKnee } from './through-legs.js'
+import { beltFirst, cordKnee, cordOnRotor } from './through-legs.js'
 
 const read = (name: string) => readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8')
 const NAMES = {
@@ -20,7 +20,7 @@ const NAMES = {
   belt: 'orchard-leg-first',
   beltRevised: 'orchard-leg-revised',
 } as const
-const OTHERS = { geared, sprungAndBalanced, besideLinks, singleBearings, beltKnee: beltFirst, cordKnee }
+const OTHERS = { geared, sprungAndBalanced, cordOnRotor, besideLinks, singleBearings, beltKnee: beltFirst, cordKnee }
 type Name = keyof typeof NAMES | keyof typeof OTHERS
 const NAME_LIST = [...Object.keys(NAMES), ...Object.keys(OTHERS)] as readonly Name[]
 const legs = {

@@ -85,3 +85,12 @@ test.each(['crossed', 'open'] as const)('%s cord: turns, anchors, tensioner and 
     expect([...overlaps(boxes), ...outside(boxes, PAGE_WIDTH, height)].map((flaw) => `${id}: ${flaw}`)).toEqual([])
   }
 })
+
+test('the cord along the link relaxes in the drawing of a year like those of the joints', () => {
+  const year = legDrawingNamed(assess(cordKnee, { cases }), 'year')!
+  expect(row(year, 'pretension of the upper link, set')).toBe(330)
+  // The share that a year leaves: nine tenths for the splices of this leg's cord, as of its hip.
+  const share = row(year, 'pretension of the hip after a year') / row(year, 'pretension of the hip, set')
+  expect(row(year, 'pretension of the upper link after a year') / 330).toBeCloseTo(share, 3)
+  expect(year.table.rows.map(([name]) => name)).toContain('pretension of the knee, set')
+})

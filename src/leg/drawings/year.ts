@@ -3,20 +3,25 @@ import { JOINTS, type Joint } from '../numbers.js'
 import { pretensionLeft, pretensionSet } from '../parts/transmission/cord/fields.js'
 import { pretensionNeeded } from '../parts/transmission/cord/holding-checks.js'
 import { pretensionInMonth } from '../parts/transmission/pretension-left.js'
+import { beltOrCordOf } from '../second-stage.js'
 import { clampLoadAt } from '../what-if.js'
+import { SECOND } from './drive-sizes.js'
 import { type Facts, resultSentence } from './facts.js'
 import { hasCordDrive } from './present.js'
 import { amount, answerOf, boltWords, checked } from './words.js'
 
-const CHECKS = ['cord.slack', 'cord.shelf', 'stackBolt.slip', 'stackBolt.separation', 'motorBolt.slip']
+const CHECKS = ['cord.slack', 'cord.shelf', 'kneeCord.slack', 'kneeCord.shelf', 'stackBolt.slip', 'stackBolt.separation', 'motorBolt.slip']
 const MONTHS = 12
 const DAYS = 365
+
+/** What a cord is called: that of a joint by the joint, that along the upper link by the link. */
+const nameOf = (joint: Joint): string => (joint === SECOND ? 'upper link' : joint)
 
 /** Tension that walking in every direction and on the slope needs, as the check of the shelf has it; a line over the year. */
 function neededLine(facts: Facts, figure: Figure, joint: Joint): Curve[] {
   const needed = facts.tried(pretensionNeeded, { joint })
   if (needed === undefined) return []
-  figure.rows(amount(`pretension that the ${joint} needs to walk, also on the slope`, needed, 'N'))
+  figure.rows(amount(`pretension that the ${nameOf(joint)} needs to walk, also on the slope`, needed, 'N'))
   return [
     {
       points: [
@@ -24,14 +29,15 @@ function neededLine(facts: Facts, figure: Figure, joint: Joint): Curve[] {
         [MONTHS, needed],
       ],
       line: 'other',
-      label: [`${joint} needs`, `${plain(needed, 3)} N to walk`],
+      label: [`${nameOf(joint)} needs`, `${plain(needed, 3)} N to walk`],
     },
   ]
 }
 
 /** Pretension and clamp load over a year at room temperature. */
 export function yearDrawing(facts: Facts): Drawing | undefined {
-  const joints = JOINTS.filter((joint) => hasCordDrive(facts, joint))
+  const second = beltOrCordOf(facts.leg.x)?.kind === 'cord' ? [SECOND] : []
+  const joints = [...JOINTS.filter((joint) => hasCordDrive(facts, joint)), ...second]
   if (joints.length + facts.all('boltGroup').length === 0) return undefined
   const figure = new Figure({
     id: 'year',
@@ -42,14 +48,14 @@ export function yearDrawing(facts: Facts): Drawing | undefined {
     const [set, left] = [facts.get(pretensionSet, { joint }), facts.get(pretensionLeft, { joint })]
     const points = Array.from({ length: MONTHS + 1 }, (_, months): Point => [months, pretensionInMonth(set, left, months)])
     figure.rows(
-      amount(`pretension of the ${joint}, set`, set, 'N', 'document'),
-      amount(`pretension of the ${joint} after a year`, points.at(-1)![1], 'N'),
+      amount(`pretension of the ${nameOf(joint)}, set`, set, 'N', 'document'),
+      amount(`pretension of the ${nameOf(joint)} after a year`, points.at(-1)![1], 'N'),
     )
     return {
       points,
-      line: joint === 'hip' ? 'thick' : 'moveSecond',
-      label: [joint, `${plain(set, 3)} to`, `${plain(points.at(-1)![1], 3)} N`],
-      ink: joint === 'hip' ? 'ink' : 'move',
+      line: joint === 'hip' ? 'thick' : joint === SECOND ? 'thin' : 'moveSecond',
+      label: [nameOf(joint), `${plain(set, 3)} to`, `${plain(points.at(-1)![1], 3)} N`],
+      ink: joint === 'knee' ? 'move' : 'ink',
     }
   })
   const needs = tension.length === 0 ? [] : joints.flatMap((joint) => neededLine(facts, figure, joint))
