@@ -7,6 +7,8 @@ export interface Folder {
   readonly source: string
   /** Test files, as globs. Only these run. */
   readonly tests: readonly string[]
+  /** Slower ones, against which only those are run that the first do not notice. */
+  readonly further?: readonly string[]
   /** Beginnings of the names of the published checks that run with them, with commas. */
   readonly published?: string
 }
@@ -22,12 +24,20 @@ const moduleOf = (name: string): Folder => ({
 /** A folder that has no published checks. */
 const plain = (name: string, ...more: string[]): Folder => ({ name, source: `src/${name}`, tests: [`tests/${name}/**/*.test.ts`, ...more] })
 
-/** Tests of the whole leg that take no longer than a few seconds; the long ones (random legs, learning) are left to the ordinary run. */
-const LEG_TESTS = ['hand', 'assess', 'conservation', 'sheets', 'load-cases', 'drive', 'missing-values', 'not-a-number'].map(
-  (name) => `tests/leg/${name}.test.ts`,
-)
+/** Tests of the leg that compare with outside values and take a second or two. */
+const QUICK_LEG =
+  'conservation,direct-layout,drive,belt-layout,gear-layout,hand,rod-bearings,rod-bearings-hand,rod-layout,sheets,through-layout,parts'
 
-const leg = (name: string): Folder => ({ name: `leg-${name}`, source: `src/leg/${name}`, tests: ['tests/leg/run/*.test.ts', ...LEG_TESTS] })
+/** Those that compare legs with each other. The long ones (all load cases, drawings, plans, learning) are left to the ordinary run. */
+const FURTHER_LEG =
+  'changes,load-cases,sideways-push,sideways-layout,springs,missing-values,combined-loads,cold-seats-screws,worse-never-better,control-limits,duty,motion'
+
+const leg = (name: string): Folder => ({
+  name: `leg-${name}`,
+  source: `src/leg/${name}`,
+  tests: ['tests/leg/run/*.test.ts', `tests/leg/{${QUICK_LEG}}.test.ts`],
+  further: [`tests/leg/{${FURTHER_LEG}}.test.ts`],
+})
 
 export const folders: readonly Folder[] = [
   ...['capstan', 'fasteners', 'thermal', 'kinematics', 'materials'].map(moduleOf),
@@ -37,6 +47,9 @@ export const folders: readonly Folder[] = [
   plain('formula', 'tests/catalogue/*.test.ts', 'tests/materials/own.test.ts', 'tests/{capstan,fasteners}/propose.test.ts'),
   ...['run', 'parts', 'cases', 'assess'].map(leg),
 ]
+
+/** Folders of which no mutant was run yet. The list may only shrink. */
+export const NOT_RUN: readonly string[] = ['materials', 'leg-run', 'leg-cases', 'leg-assess']
 
 export function folderOf(name: string | undefined): Folder {
   const found = folders.find((folder) => folder.name === name)

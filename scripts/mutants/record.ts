@@ -68,8 +68,18 @@ export function interval(detected: number, all: number): readonly [low: number, 
   return [100 * (middle - half), 100 * (middle + half)]
 }
 
+/** Share of the last draw that the tests of its day noticed, with its interval, in per cent: the fair estimate of the folder. */
+export function estimateOf({ draws }: Pick<Record, 'draws'>): { share: number; low: number; high: number; of: number } | undefined {
+  const last = draws.at(-1)
+  if (last === undefined) return undefined
+  const seen = last.killed + last.timedOut
+  const [low, high] = interval(seen, last.mutants)
+  return { share: (100 * seen) / last.mutants, low, high, of: last.mutants }
+}
+
+/** Survives the tests that were run, or none of them runs its line. */
+export const isSurvivor = ({ fate }: Outcome): boolean => fate === 'survived' || fate === 'uncovered'
 const detects = ({ fate }: Outcome) => fate === 'killed' || fate === 'timedOut'
-const survives = ({ fate }: Outcome) => fate === 'survived' || fate === 'uncovered'
 
 function survivorOf(outcome: Outcome, before: Survivor | undefined): Survivor {
   const { key, file, line, mutator, was, becomes, fate } = outcome
@@ -115,7 +125,7 @@ export function withDraw(
   outcomes: readonly Outcome[],
   date: string,
 ): Record {
-  const survivors = [...(before?.survivors ?? []), ...outcomes.filter(survives).map((outcome) => survivorOf(outcome, undefined))].sort(
+  const survivors = [...(before?.survivors ?? []), ...outcomes.filter(isSurvivor).map((outcome) => survivorOf(outcome, undefined))].sort(
     byPlace,
   )
   const detected = (before?.detected ?? 0) + outcomes.filter(detects).length
@@ -144,11 +154,11 @@ export function withRun(
   survivorsOnly: boolean,
 ): Record {
   const known = new Map(before.survivors.map((survivor) => [survivor.key, survivor]))
-  const survivors = outcomes.filter(survives).map((outcome) => survivorOf(outcome, known.get(outcome.key)))
+  const survivors = outcomes.filter(isSurvivor).map((outcome) => survivorOf(outcome, known.get(outcome.key)))
   const killed = outcomes.filter((outcome) => detects(outcome) && known.has(outcome.key)).map(killedOf)
   const detected = (survivorsOnly ? before.detected : 0) + outcomes.filter(detects).length
   const killedSince = [
-    ...before.killedSince.filter(({ key }) => !outcomes.some((outcome) => outcome.key === key && survives(outcome))),
+    ...before.killedSince.filter(({ key }) => !outcomes.some((outcome) => outcome.key === key && isSurvivor(outcome))),
     ...killed,
   ]
   const record = {

@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { Stryker } from '@stryker-mutator/core'
 import type { Folder } from './folders.js'
+import { isSurvivor } from './record.js'
 
 const root = fileURLToPath(new URL('../..', import.meta.url)).replace(/[\\/]$/, '')
 const OUT = join(root, 'out/mutants')
@@ -81,10 +82,28 @@ export async function listMutants(folder: Folder): Promise<Found[]> {
   return found.sort((a, b) => (a.key < b.key ? -1 : 1))
 }
 
-/** Runs mutants. Only their places are instrumented, since every instrumented one slows the tests down. */
+/** Runs mutants; those that the tests of the folder do not notice then run against its further ones. */
 export async function runMutants(folder: Folder, drawn: readonly Found[]): Promise<Outcome[]> {
+  const outcomes = await runAgainst(folder, folder.tests, drawn)
+  if (folder.further === undefined) return outcomes
+  const left = new Set(outcomes.filter(isSurvivor).map(({ key }) => key))
+  const later = await runAgainst(
+    folder,
+    folder.further,
+    drawn.filter(({ key }) => left.has(key)),
+  )
+  const byKey = new Map(later.map((outcome) => [outcome.key, outcome]))
+  return outcomes.map((outcome) => {
+    const then = byKey.get(outcome.key)
+    // One that only the first tests run has survived those.
+    return then === undefined || then.fate === 'uncovered' ? outcome : then
+  })
+}
+
+/** Runs mutants against tests. Only their places are instrumented, since every instrumented one slows the tests down. */
+async function runAgainst(folder: Folder, tests: readonly string[], drawn: readonly Found[]): Promise<Outcome[]> {
   if (drawn.length === 0) return []
-  process.env.LIMBWRIGHT_MUTANT_TESTS = JSON.stringify(folder.tests)
+  process.env.LIMBWRIGHT_MUTANT_TESTS = JSON.stringify(tests)
   if (folder.published !== undefined) process.env.LIMBWRIGHT_PUBLISHED = folder.published
   const settings = {
     testRunner: 'vitest',

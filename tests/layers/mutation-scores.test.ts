@@ -1,0 +1,113 @@
+// What makes the check of the mutants fail.
+import { describe, expect, test } from 'vitest'
+import { type Record, type Survivor, scoreOf, withDraw, withRun } from '../../scripts/mutants/record.js'
+import type { Fate, Outcome } from '../../scripts/mutants/stryker.js'
+import { mistakes, mistakesOf, row } from '../../scripts/mutants/table.js'
+
+const survivor = (nth: number, verdict: 'open' | 'equivalent' = 'open', why?: string): Survivor => ({
+  ...{
+    key: `${nth}`,
+    file: 'src/a.ts',
+    line: nth,
+    mutator: 'ArithmeticOperator',
+    was: 'a + b',
+    becomes: 'a - b',
+    fate: 'survived',
+    verdict,
+  },
+  ...(why === undefined ? {} : { why }),
+})
+const survivors = (count: number) => Array.from({ length: count }, (_, nth) => survivor(nth))
+
+/** A record of one draw, of which so many are noticed today. */
+function record(detected: number, left: readonly Survivor[], floor = 0, firstKilled = detected): Record {
+  const mutants = detected + left.length
+  const draw = { date: '2026-01-01', mutants, killed: firstKilled, timedOut: 0, survived: mutants - firstKilled, uncovered: 0 }
+  const counts = { folder: 'a', mutants: 500, left: 400, drawnTo: 'f', draws: [draw], date: draw.date, detected, floor }
+  return { ...counts, survivors: left, killedSince: [] }
+}
+
+const outcome = (nth: number, fate: Fate): Outcome => {
+  const { fate: _, verdict: _verdict, ...mutant } = survivor(nth)
+  return { ...mutant, fate }
+}
+
+test('the records of today reach their scores, and the page agrees with them', () => {
+  expect(mistakes()).toEqual([])
+})
+
+describe('a folder fails', () => {
+  test('below 85 %', () => {
+    expect(mistakesOf('a', record(85, survivors(15)))).toEqual([])
+    expect(mistakesOf('a', record(849, survivors(151)))).toEqual(['a: the score is 84.9 %, and must be at least 85 %'])
+    expect(mistakesOf('a', record(8499, survivors(1501)))).toHaveLength(1)
+  })
+
+  test('below the score that it had', () => {
+    expect(mistakesOf('a', record(90, survivors(10), 90))).toEqual([])
+    expect(mistakesOf('a', record(89, survivors(11), 90))).toEqual(['a: the score is 89 %, and was 90 %'])
+    expect(mistakesOf('a', record(80, survivors(20), 90))).toHaveLength(2)
+  })
+
+  test('without a record, or with a score that is no number', () => {
+    expect(mistakesOf('a', undefined)).toEqual(['a: no mutant was run yet: npm run mutants -- a --more=60'])
+    expect(mistakesOf('a', record(Number.NaN, []))).toHaveLength(2)
+  })
+
+  test('when a mutant is called equivalent without a reason', () => {
+    const why = 'Differs by the last bit only.'
+    expect(mistakesOf('a', record(90, [survivor(1, 'equivalent', why)]))).toEqual([])
+    for (const reason of [undefined, 'same'])
+      expect(mistakesOf('a', record(90, [survivor(1, 'equivalent', reason)]))).toEqual([
+        'a: src/a.ts:1 is called equivalent without a reason',
+      ])
+  })
+
+  test('when it has more survivors than were drawn', () => {
+    const one = record(2, survivors(1))
+    expect(mistakesOf('a', { ...one, survivors: survivors(4), detected: 24 })).toEqual([])
+    expect(
+      mistakesOf('a', {
+        ...one,
+        detected: 1,
+        survivors: [1, 2, 3].map((nth) => survivor(nth, 'equivalent', `reason enough, no ${nth} of all`)),
+      }),
+    ).toEqual(['a: more survivors than were drawn'])
+  })
+})
+
+test('the score leaves equivalent mutants out, and is rounded down', () => {
+  expect(scoreOf(record(2, [survivor(1), survivor(2, 'equivalent', 'a reason of some length')]))).toBe(66.6)
+})
+
+test('a run that notices less is measured against the score before it, and says so', () => {
+  const before = record(9, survivors(1), 90)
+  const fallen = withRun(
+    before,
+    [],
+    [...Array.from({ length: 8 }, (_, nth) => outcome(10 + nth, 'killed')), outcome(0, 'survived'), outcome(9, 'uncovered')],
+    'today',
+    false,
+  )
+  expect(fallen.floor).toBe(90)
+  expect(mistakesOf('a', fallen)).toContain('a: the score is 80 %, and was 90 %')
+})
+
+test('a further draw with survivors may bring a folder below what is required', () => {
+  const before = record(9, [], 100)
+  const drawn = withDraw(
+    'a',
+    before,
+    [],
+    [outcome(1, 'killed'), outcome(2, 'timedOut'), outcome(3, 'survived'), outcome(4, 'uncovered'), outcome(5, 'static')],
+    'today',
+  )
+  expect(drawn.draws.at(-1)).toEqual({ date: 'today', mutants: 4, killed: 1, timedOut: 1, survived: 1, uncovered: 1 })
+  expect(mistakesOf('a', drawn)).toEqual(['a: the score is 84.6 %, and must be at least 85 %'])
+})
+
+test('the table marks an estimate below 85 %, even where tests were written since', () => {
+  expect(row('a', record(100, [], 100, 85))).toContain('| 85 % (77 to 91 %) of 100 | 100.0 %')
+  expect(row('a', record(100, [], 100, 84))).toContain('| 84 % (76 to 90 %) of 100, **below 85 %** | 100.0 %')
+  expect(row('a', undefined)).toContain('| a | – | 0 | **not run yet** |')
+})
