@@ -1,5 +1,6 @@
 // Edges of what is accepted, and answers that other tests only use.
 import { describe, expect, test } from 'vitest'
+import { freedom } from '../../src/numeric/distributions.js'
 import { findRoots, fitLeastSquares, minimise, reciprocalGamma, solveNonStiff, triangularQuantile } from '../../src/numeric/index.js'
 import { integrateWithError } from '../../src/numeric/integrate.js'
 
@@ -27,6 +28,33 @@ describe('edges', () => {
     expect(run(0.1).tEnd).toBe(1)
     expect(() => run(0)).toThrow('firstStep must be positive')
   })
+})
+
+test('degrees of freedom are positive', () => {
+  for (const dof of [0, -1, Number.NaN, Number.POSITIVE_INFINITY]) expect(() => freedom('test', dof)).toThrow('must be positive')
+  expect(() => freedom('test', 0.5)).not.toThrow()
+})
+
+test('a root at the edge of a domain is found on either side of it', () => {
+  for (const [f, root] of [
+    [(x: number) => Math.sqrt(2 - x), 2],
+    [(x: number) => Math.sqrt(x - 2), 2],
+    [(x: number) => (2 - x) ** 1.5, 2],
+    [(x: number) => Math.sqrt(-2 - x), -2],
+  ] as const) {
+    const { roots } = findRoots(f, -5, 5)
+    expect(roots).toHaveLength(1)
+    expect(roots[0]).toBeCloseTo(root, 9)
+  }
+})
+
+test('a course stops where it is told to, in whatever order the times are given', () => {
+  const derivative = (t: number, _y: ArrayLike<number>, out: Float64Array) => void out.fill(t < 0.2 ? 1 : t < 0.8 ? 2 : 3)
+  const { t, yEnd } = solveNonStiff({ derivative, initial: [0], start: 0, end: 1, stops: [0.8, 0.2] })
+  expect([...t]).toEqual([...t].sort((a, b) => a - b))
+  expect([...t]).toEqual(expect.arrayContaining([0.2, 0.8]))
+  // Jumps at the stops cost no digits: 0.2 + 2 · 0.6 + 3 · 0.2.
+  expect(yEnd[0]).toBeCloseTo(2, 13)
 })
 
 describe('answers', () => {
@@ -78,6 +106,17 @@ describe('a fit', () => {
     const fit = fitted(([a, b], x) => a! + b! * x - (1 + 2 * x), [1, 2])
     expect([...fit.parameters]).toEqual([1, 2])
     expect([fit.ended, fit.iterations, fit.evaluations]).toEqual(['converged', 1, 5])
+  })
+
+  test('of a parameter without effect takes no step either', () => {
+    const fit = fitted(([a]) => 1 + 0 * a!, [1])
+    expect([fit.ended, fit.iterations, fit.rank]).toEqual(['converged', 1, 0])
+  })
+
+  test('tells how well a line is determined', () => {
+    // The columns 1 and x have the cosine c = 10/(2 √30); singular values of two unit vectors are √(1 ± c).
+    const c = 10 / (2 * Math.sqrt(30))
+    expect(fitted(([a, b], x) => a! + b! * x - x * x, [0, 0]).condition).toBeCloseTo(Math.sqrt((1 + c) / (1 - c)), 6)
   })
 
   test('is the same in other units', () => {

@@ -1,9 +1,9 @@
 // Ties, edges and messages that other tests only use.
 import { describe, expect, test } from 'vitest'
 import { ascending, InputError, type Kind, kindNames, largest, Quantity, quantity, show, smallest } from '../../src/units/index.js'
-import { nearNames } from '../../src/units/near.js'
+import { nearName, nearNames } from '../../src/units/near.js'
 import { significant } from '../../src/units/printed.js'
-import { foreignUnit, oneOfNames } from '../../src/units/reading.js'
+import { accepted, foreignUnit, oneOfNames } from '../../src/units/reading.js'
 import { unitNamed } from '../../src/units/unit-size.js'
 
 const metres = (si: number, notes?: { formula: string; text: string }[]) => new Quantity(si, 'length', undefined as never, notes)
@@ -43,12 +43,29 @@ describe('arithmetic and order', () => {
       'mm^2': 1e-6,
       'g/cm^3': 1000,
       'km/h': 1 / 3.6,
+      MPa: 1e6,
+      GPa: 1e9,
     }
     for (const [name, size] of Object.entries(exact)) expect(unitNamed(name).size, name).toBe(size)
   })
 })
 
 describe('messages', () => {
+  test('two letters that changed places are one slip', () => {
+    expect(nearName('laod', ['width', 'load'])).toBe('load')
+    expect(nearName('Load', ['width', 'load'])).toBe('load')
+    expect(nearName('lxxd', ['width', 'load'])).toBeUndefined()
+  })
+
+  test('what is no temperature is not called too cold, and what is no quantity is not called foreign', () => {
+    expect(accepted('temperature', 'warm')).not.toContain('absolute zero')
+    expect(accepted('temperature', '-300 degC')).toBe('must not be below absolute zero')
+    expect(accepted('temperature', Number.NEGATIVE_INFINITY)).not.toContain('absolute zero')
+    for (const given of [{}, { kind: 'length', si: 1 }, ['1', 'K']])
+      expect(accepted('temperatureDifference', given)).not.toContain('foreign')
+    expect(accepted('temperatureDifference', { toNumber: () => 1 })).toContain('foreign')
+  })
+
   test('two issues stand in two lines, and the end of a long list is counted', () => {
     const issues = (count: number) => Array.from({ length: count }, (_, i) => ({ path: `x${i}`, given: '1', accepts: 'must be 2' }))
     expect(new InputError('here', issues(2)).message).toBe('here: 2 things to change\n  - x0 is 1; must be 2\n  - x1 is 1; must be 2')
