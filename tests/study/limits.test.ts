@@ -8,6 +8,7 @@ import { relaxation } from '../../src/study/evolve.js'
 import { normal, optimise, solveFor, sweep, uncertainty } from '../../src/study/index.js'
 import { dampedUpdate } from '../../src/study/local-descent.js'
 import { dot, stepOf } from '../../src/study/quadratic-step.js'
+import { UnitBox } from '../../src/study/unit-box.js'
 import { InputError } from '../../src/units/index.js'
 
 const issuesOf = (act: () => unknown) => {
@@ -74,6 +75,18 @@ test('a constraint that does not change where the search starts counts from wher
   expect(state).toBe('found')
   expect(best.inputs.a!.si).toBeCloseTo(0.3, 5)
   expect(best.inputs.b!.si).toBeCloseTo(0.7, 6)
+})
+
+test('goal and constraints are scaled by their steepest slope, a flat one is left as it is', () => {
+  const problem = { low: Float64Array.of(0, 0), high: Float64Array.of(1, 1), choice: [false, false] }
+  const box = new UnitBox(problem as never, { x: Float64Array.of(0.5, 0.5), excess: Float64Array.of(0.3) } as never, 100)
+  const found = { values: Float64Array.of(8, 0.3), slopes: [Float64Array.of(-4, 2), Float64Array.of(0, 0)] }
+  box.scaleBy(found)
+  expect([...found.values]).toEqual([2, 0.3])
+  expect(found.slopes.map((row) => [...row])).toEqual([
+    [-1, 0.5],
+    [0, 0],
+  ])
 })
 
 describe('the step of a local search', () => {
