@@ -64,7 +64,7 @@ export const eccentricJoint = /* @__PURE__ */ formula('fasteners.eccentricJoint'
   ],
   source: [
     { level: 'unverified', where: 'VDI 2230-1, sections 5.1.3, 5.3 and 5.5.2 (eccentrically clamped and loaded joints)' },
-    { level: 'computed', where: 'beam theory of the clamped parts; agrees with a two-spring frame (tests/oracles/fasteners-eccentric.py)' },
+    { level: 'computed', where: 'beam theory of the clamped parts; agrees with a two-spring frame' },
   ],
   requires: {
     boltAt: {

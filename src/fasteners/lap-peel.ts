@@ -49,7 +49,7 @@ export const lapPeel = /* @__PURE__ */ formula('fasteners.lapPeel', {
   ],
   source: [
     { level: 'unverified', where: 'Goland & Reissner 1944, The stresses in cemented joints' },
-    { level: 'referenceLibrary', where: 'two rows of beam elements on adhesive springs (tests/oracles/fasteners-peel.py)' },
+    { level: 'referenceLibrary', where: 'two rows of beam elements on adhesive springs in matrix form' },
   ],
   valid: {
     'adhesive at most a tenth of the thickness of the parts': ({ bondThickness, thickness }) =>

@@ -31,7 +31,7 @@ export const lugStressConcentration = /* @__PURE__ */ formula('fasteners.lugStre
     'elastic plane lug, load along its middle',
   ],
   source: [
-    { level: 'referenceLibrary', where: 'plane-stress finite elements (tests/oracles/fasteners-lug.py)' },
+    { level: 'referenceLibrary', where: 'plane-stress finite elements' },
     {
       level: 'unverified',
       where: "Peterson's Stress Concentration Factors, chart of square-ended lugs: 12.882 − 52.714 x + 89.762 x² − 51.667 x³",

@@ -46,7 +46,7 @@ export const pinCouple = /* @__PURE__ */ formula('fasteners.pinCouple', {
   ],
   source: [
     { level: 'published', where: 'any strength-of-materials text: 6 M/b² of a strip under a couple, beam on two supports' },
-    { level: 'computed', where: 'the loaded pin summed piece by piece (tests/oracles/leg-sideways.py)' },
+    { level: 'computed', where: 'balance of the loaded pin, summed piece by piece' },
   ],
   si: ({ couple, diameter, cheekThickness, gap, lugThickness: w }) => {
     const span = w + 2 * gap + cheekThickness

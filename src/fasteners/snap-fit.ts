@@ -68,7 +68,7 @@ export const snapHook = /* @__PURE__ */ formula('fasteners.snapHook', {
       level: 'published',
       where: "resin makers' design guides of snap joints: y = 0.67 ε l²/h, P = b h² E ε/(6 l), W = P (μ + tan α)/(1 − μ tan α)",
     },
-    { level: 'referenceLibrary', where: 'bending of the tapered cantilever integrated (tests/oracles/fasteners-independent.py)' },
+    { level: 'referenceLibrary', where: 'bending of the tapered cantilever integrated along its length' },
   ],
   valid: {
     'length at least five times the thickness (slender hook)': ({ length, thickness }) => length >= 5 * thickness * (1 - 1e-9),

@@ -39,7 +39,7 @@ export const lateralFootForce = /* @__PURE__ */ formula('kinematics.lateralFootF
   ],
   source: [
     { level: 'published', where: 'moment of a force about a point, any statics text' },
-    { level: 'computed', where: 'cross products in space, link by link (tests/oracles/leg-sideways.py)' },
+    { level: 'computed', where: 'cross products of force and arm in space, link by link' },
   ],
   si: ({ force, upperLink, lowerLink, kneeAngle }) => {
     const along = lowerLink * Math.cos(kneeAngle)

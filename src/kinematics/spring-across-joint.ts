@@ -39,9 +39,7 @@ export const springAcrossJoint = /* @__PURE__ */ formula('kinematics.springAcros
     'arm == ((movingDown * cos(jointAngle) + movingForward * sin(jointAngle) + fixedUp) * (movingForward * cos(jointAngle) - movingDown * sin(jointAngle)) - (movingForward * cos(jointAngle) - movingDown * sin(jointAngle) - fixedForward) * (movingDown * cos(jointAngle) + movingForward * sin(jointAngle))) / length',
   ],
   assumes: ['both ends in one plane across the axis', 'ends that turn freely on their pins'],
-  source: [
-    { level: 'computed', where: 'distance of two points; its derivative (tests/oracles/structures-springs.py takes it by differences)' },
-  ],
+  source: [{ level: 'computed', where: 'distance of two points and its derivative, taken by differences' }],
   requires: {
     movingDown: {
       accepts: 'must put the ends apart from each other and from the axis',
@@ -89,8 +87,7 @@ export const springOverTravel = /* @__PURE__ */ formula('kinematics.springOverTr
   source: [
     {
       level: 'computed',
-      where:
-        'both ends of the travel, and the angles at which the spring points at the axis; by search in tests/oracles/structures-springs.py',
+      where: 'both ends of the travel, and the angles at which the spring points at the axis; found by search',
     },
   ],
   requires: { to: { accepts: 'must not be below from', holds: ({ from, to }) => to >= from } },

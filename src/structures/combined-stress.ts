@@ -60,7 +60,7 @@ export const boxCombinedStress = /* @__PURE__ */ formula('structures.boxCombined
   ],
   source: [
     { level: 'published', where: 'any strength-of-materials text: M c/I of both axes added, V Q/(I t), Bredt T/(2 A t)' },
-    { level: 'computed', where: 'sums over the cells of the section (tests/oracles/leg-sideways.py)' },
+    { level: 'computed', where: 'stress of bending, shear and twist summed over the cells of the section' },
   ],
   requires: { wall: WALLS_FIT },
   valid: { 'wall at most a quarter of the smaller side': ({ width, depth, wall }) => wall <= 0.25 * Math.min(width, depth) * (1 + 1e-9) },

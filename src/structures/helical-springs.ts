@@ -118,7 +118,7 @@ export const springSurge = /* @__PURE__ */ formula('structures.springSurge', {
   equation: ['result = wireDiameter / (2 * pi * activeCoils * coilDiameter^2) * sqrt(shearModulus / (2 * density))'],
   assumes: ['both ends held', 'no damping', 'coils that do not touch'],
   source: [
-    { level: 'referenceLibrary', where: 'chain of masses and springs, eigenvalues by numpy (tests/oracles/structures-springs.py)' },
+    { level: 'referenceLibrary', where: 'chain of masses and springs, eigenvalues by numpy' },
     { level: 'unverified', where: 'EN 13906-1, natural frequency of a spring with both ends guided' },
   ],
   requires: { coilDiameter: COIL_FITS },

@@ -62,7 +62,7 @@ export const torsionSpringStress = /* @__PURE__ */ formula('structures.torsionSp
   assumes: ['elastic', 'wound in the direction of its coils'],
   source: [
     { level: 'published', where: 'Bhandari, Design of Machine Elements, example 10.21 (Wahl factor of the inner fibre)' },
-    { level: 'computed', where: 'curved bar of round section in bending (Winkler and Bach; tests/oracles/structures-springs.py)' },
+    { level: 'computed', where: 'curved bar of round section in bending (theory of Winkler and Bach)' },
   ],
   requires: { coilDiameter: COIL_FITS },
   valid: USUAL_INDEX,

@@ -77,7 +77,7 @@ export const rectangleTorsion = /* @__PURE__ */ formula('structures.rectangleTor
   assumes: ['elastic', 'ends free to warp: an end that is held flat is stiffer'],
   source: [
     { level: 'unverified', where: 'Saint-Venant 1855; Timoshenko & Goodier, Theory of Elasticity, torsion of rectangular bars' },
-    { level: 'referenceLibrary', where: 'stress function by finite differences (tests/oracles/structures-torsion.py)' },
+    { level: 'referenceLibrary', where: 'Prandtl’s stress function by finite differences' },
   ],
   si: ({ torque, width, depth, length, shearModulus }) => {
     const a = Math.max(width, depth)
@@ -136,7 +136,7 @@ export const thinWalledTorsion = /* @__PURE__ */ formula('structures.thinWalledT
   ],
   source: [
     { level: 'published', where: 'Gere, Mechanics of Materials, section 3.10 (Bredt): T/(2 A t), 4 A² t/L' },
-    { level: 'referenceLibrary', where: 'stress function by finite differences (tests/oracles/structures-torsion.py)' },
+    { level: 'referenceLibrary', where: 'Prandtl’s stress function by finite differences' },
   ],
   requires: {
     perimeter: {

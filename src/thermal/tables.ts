@@ -137,8 +137,7 @@ export const thermalMaterials = /* @__PURE__ */ (() => ({
 
 const BURN: Source = {
   level: 'published',
-  where:
-    'burn thresholds attributed to a burns institute, product-safety mailing list; to be confirmed against ISO 13732-1 by someone who has it',
+  where: 'burn thresholds of a burns institute, as quoted in a discussion of product safety; not compared with ISO 13732-1',
 }
 
 /** Surface temperatures at which a touch of about a second burns seriously, by surface: thresholds, not permissions. 20 K lower for parts that are held. */

@@ -43,6 +43,7 @@ describe.each([...catalogue])('%s', (id, formula) => {
   test('names its sources and can be dropped by a bundler', () => {
     expect(formula.def.source.length, `${place}: 'source' is empty; name where the formula is published`).toBeGreaterThan(0)
     for (const { where } of formula.def.source) expect(where.length, `${place}: the source '${where}' names nothing`).toBeGreaterThan(3)
+    for (const { where } of formula.def.source) expect(where, `${place}: a source is no file of this project`).not.toMatch(/tests\/|\.py\b/)
     expect(record?.pure, `${place} lacks the mark /* @__PURE__ */ before formula(`).toBe(true)
   })
 

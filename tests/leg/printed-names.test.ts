@@ -32,6 +32,12 @@ describe.each(Object.entries(printedLegs))('the sheet of a leg with %s', (_, of)
     for (const word of foreign) expect(steps.match(new RegExp(`.{0,60}\\b${word}\\b.{0,40}`, 'g')) ?? []).toEqual([])
   })
 
+  test('every source is a publication, a standard, a practice or a derivation, no file of this project', () => {
+    const sources = sheet.slice(sheet.indexOf('\n## Sources'), sheet.indexOf('\n## Checks not evaluated'))
+    expect(sources).toContain('|Q1|')
+    expect(sources.match(/.*(tests\/|\.py|this library|mailing list|someone|the document).*/g) ?? []).toEqual([])
+  })
+
   test('every value of a table and every constant cites a source or its fields', () => {
     for (const row of rows) expect(row.split('|')[4], row).toMatch(/\[Q\d+\]|^from \[F\d+\]/)
   })

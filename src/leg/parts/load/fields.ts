@@ -96,7 +96,7 @@ export const moves = word('event.moves', ['event'], (_, { event }) => (EVENTS[ev
 /** How the motors warm up in an event. */
 export const heating = word('event.heating', ['event'], (_, { event }) => EVENTS[event].heating)
 
-const CHOICE = { level: 'assumption', where: 'choice of this library' } as const
+const CHOICE = { level: 'assumption', where: 'a load case without such a force, counted once' } as const
 export const moment = constant('event.moment', {
   title: 'duration of a short load',
   kind: 'time',

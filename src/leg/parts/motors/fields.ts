@@ -68,7 +68,7 @@ export const resistanceReference = constant('motor.resistanceMeasuredAt', {
   title: 'temperature of the specified terminal resistance',
   kind: 'temperature',
   typical: 293.15,
-  source: { level: 'standard', where: 'the document gives the terminal resistance at 20 degC' },
+  source: { level: 'commonPractice', where: 'data sheets give the terminal resistance at 20 °C' },
 })
 /** Loss of the worst phase over the mean where a motor is held. */
 export const worstPhase = constant('motor.worstPhase', {

@@ -72,7 +72,7 @@ export const settingScatter = band(
     const { pretensionScatter: scatter } = driveIn(x, joint)
     return { low: 1 - scatter, typical: 1, high: 1 + scatter }
   },
-  { level: 'assumption', where: 'scatter of the tension as the specification of the drive states it' },
+  { level: 'assumption', where: 'scatter of the pretension that the specification gives' },
 )
 
 /** Factor on the strength of the belt for a load of a moment. */

@@ -55,7 +55,7 @@ export const settingScatter = band(
     const { pretensionScatter } = cordDrive(x, joint)
     return { low: 1 - pretensionScatter, typical: 1, high: 1 + pretensionScatter }
   },
-  { level: 'assumption', where: 'scatter of the tension as the specification of the drive states it' },
+  { level: 'assumption', where: 'scatter of the pretension that the specification gives' },
 )
 export const pretensionSet = field('drive.pretension', ['joint'], 'force', (x, { joint }) => cordDrive(x, joint).pretension)
 export const hold = word('drive.hold', ['joint'], (x, { joint }) => cordDrive(x, joint).hold)
