@@ -3,7 +3,7 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { assess, checkReserves, describeLeg, legNumbers, markdownReport, withFields } from '../../src/leg/index.js'
 import { fieldAt, takesQuantity } from '../../src/leg/plans/with-fields.js'
-import { documentAmount, roundedBeyond } from '../../src/leg/report/amounts.js'
+import { documentAmount, roundedBeyond, roundedIn } from '../../src/leg/report/amounts.js'
 import { changesOf } from '../../src/leg/report/changes.js'
 import { fieldRows } from '../../src/leg/report/fields-list.js'
 import { Quantity } from '../../src/units/index.js'
@@ -54,6 +54,13 @@ test('a value is rounded away from where it came from, by less than a fifth of t
       expect(beyond).toBeLessThanOrEqual(0.2 + 1e-6)
     }),
   )
+})
+
+test('an angle is rounded in degrees, as it is printed', () => {
+  const degree = Math.PI / 180
+  expect(roundedIn('angle', 14 * degree, 5.9 * degree) / degree).toBeCloseTo(5, 9)
+  expect(roundedIn('length', 0.007, 0.00746)).toBeCloseTo(0.0075, 12)
+  expect(roundedIn('ratio', 0.4, 0.52)).toBeCloseTo(0.52, 12)
 })
 
 test.each(['mudflat', 'orchard'])('the %s leg takes a changed quantity exactly where reading it whole does', (name) => {

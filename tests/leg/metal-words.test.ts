@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { assemblyPlan, assemblyText, assess, describeLeg, markdownReport, standPlan, standText } from '../../src/leg/index.js'
+import { assemblyPlan, assemblyText, assess, describeLeg, markdownReport, shoppingCsv, standPlan, standText } from '../../src/leg/index.js'
 
 const read = (name: string) => describeLeg(readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8'))
 /** Its toes are printed, and nothing else. */
@@ -28,6 +28,14 @@ describe('a leg of metal', () => {
   test('nor do its workshop sheets', () => {
     expect(ofPrints(assemblyText(assemblyPlan(metal)))).toEqual([])
     expect(ofPrints(standText(standPlan(metal)))).toEqual([])
+  })
+  test('its groups of bolts have names in words, and it has no empty table of coupons', () => {
+    const plan = assemblyPlan(metal)
+    for (const text of [assemblyText(plan), shoppingCsv(plan)]) {
+      expect(text).toContain('motor bolts')
+      expect(text.match(/\b[a-z]+[A-Z][a-z]+\w*/g) ?? []).toEqual([])
+    }
+    expect(assemblyText(plan)).not.toContain('Coupons first')
   })
   test('pins that a vice cannot press in are pressed in with a press', () =>
     expect(assemblyPlan(metal).steps.join(' ')).toContain('a workshop press with a force gauge'))

@@ -1,6 +1,6 @@
 import { PIVOT_WORDS, type Pivot } from '../parts/ball-bearings/pivots.js'
 import { one } from '../report/amounts.js'
-import { instanceName } from '../report/instance-words.js'
+import { boltsName, instanceName } from '../report/instance-words.js'
 import type { Cell } from '../run/index.js'
 
 /**
@@ -20,7 +20,7 @@ export function leafName(id: string, names: Readonly<Record<string, string>>, pa
 function instanceWords([index, name]: readonly [string, string]): string {
   if (index === 'material') return name
   if (index === 'pivot') return PIVOT_WORDS[name as Pivot]
-  return index === 'boltGroup' && !/bolts$/i.test(name) ? `${one(name)} bolts` : instanceName(name)
+  return index === 'boltGroup' ? boltsName(name) : instanceName(name)
 }
 
 const partsOf = (path: string): string =>

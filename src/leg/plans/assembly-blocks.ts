@@ -1,6 +1,7 @@
 import { significant } from '../../units/index.js'
 import { type DriveKind, jointWords } from '../numbers.js'
 import { type Block, heading, table, text } from '../report/blocks.js'
+import { boltsName } from '../report/instance-words.js'
 import type { AssemblyPlan } from './assembly-plan.js'
 import { benchLeg } from './bench.js'
 import { wordsOfKind } from './drive-facts.js'
@@ -83,7 +84,7 @@ export function cutBlocks(plan: AssemblyPlan): readonly (Block | undefined)[] {
       'Bolts to buy',
       ['bolts', 'count', 'at least', 'never longer than', 'buy'],
       cuts.bolts.map((one) => [
-        `${one.thread} class ${one.propertyClass}, ${one.group}`,
+        `${one.thread} class ${one.propertyClass}, ${boltsName(one.group)}`,
         one.count,
         one.leastLength,
         one.mostLength ?? 'no limit',

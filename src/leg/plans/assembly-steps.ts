@@ -47,7 +47,7 @@ export function followUps(
             {
               when: 'after a week' as const,
               what,
-              expect: `less would be left without that (${percent(afterWeek.si)} if nobody tightened after a day); tighten to ${torque} again`,
+              expect: `about ${percent(afterWeek.si)} of the preload would be left if nobody had tightened after a day; tighten to ${torque} again`,
             },
           ],
     ),

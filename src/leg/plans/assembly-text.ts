@@ -24,13 +24,17 @@ export function assemblyPage(plan: AssemblyPlan): Page {
       ['item', 'size', 'quantity', 'remark'],
       plan.shopping.map((one) => [one.item, one.size, one.quantity, one.remark]),
     ),
-    heading('Coupons first'),
-    text('Their drawings and logs are on the plan for the test stand.'),
-    table(
-      'What to try on scraps',
-      ['what', 'how', 'expect'],
-      plan.coupons.map((one) => [one.what, one.how, one.expect]),
-    ),
+    ...(plan.coupons.length === 0
+      ? []
+      : [
+          heading('Coupons first'),
+          text('Their drawings and logs are on the plan for the test stand.'),
+          table(
+            'What to try on scraps',
+            ['what', 'how', 'expect'],
+            plan.coupons.map((one) => [one.what, one.how, one.expect]),
+          ),
+        ]),
     heading('Presses'),
     table(
       'Pins to press in',

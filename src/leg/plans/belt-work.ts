@@ -3,7 +3,7 @@ import type { LegModel } from '../leg-model.js'
 import { type DrivenJoint, driveOf, jointWords } from '../numbers.js'
 import { kilograms } from './assembly-steps.js'
 import { beltSetting } from './belt-setting.js'
-import { angle, force, inMillimetres, length } from './bench.js'
+import { angle, force, length } from './bench.js'
 import { driveFacts } from './drive-facts.js'
 import type { DriveWork } from './drive-work-plan.js'
 import { isPrinted } from './printed.js'
@@ -72,7 +72,7 @@ export function beltWork(leg: LegModel, joint: DrivenJoint): DriveWork {
     ],
     steps: [
       `Belt of the ${where}: move the motor right in, to ${length(stated - adjustment)}${loose > 0 ? `, ${length(loose)} nearer than where the belt is straight` : ''}. Lay the belt on by hand, both pulleys together; never roll it over a flange or pry it with a blade.`,
-      `Line both pulleys up with a straight edge across their faces: no gap wider than ${inMillimetres(s.set * Math.tan(ALIGNED))} at its far end (a third of a degree), and both axes parallel within as much.`,
+      `Line both pulleys up with a straight edge across their faces: no gap wider than ${significant(1000 * s.set * Math.tan(ALIGNED), 2)} mm at its far end (a third of a degree), and both axes parallel within as much.`,
       `Tension the belt: move the motor out to about ${length(s.set)}. Turn the joint through its travel three times, so that both spans share the tension. Pluck a span next to a telephone with a tuner: ${hertz(s.pitchAt(pretension))} is ${force(pretension)} (tension = 4 × mass per length × (span × pitch)²). Without a tuner, pull the middle of the span square to it with a luggage scale: ${force(s.sideForce)} (${kilograms(s.sideForce)}) deflect it by ${length(s.deflection)}. Tighten the motor crosswise, and pluck again: bolts pull it along.`,
       `Turn the ${where} by hand through its whole travel and back. The belt must stay between the flanges, hum alike at both ends, and not ride up on a tooth. Play of about ${angle(play)} at the joint is the clearance of its teeth.`,
     ],

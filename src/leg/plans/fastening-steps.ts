@@ -99,7 +99,7 @@ export function tightening(leg: LegModel): TighteningStep[] {
         ? 'the sleeves carry the clamp load: check that no sleeve is below the face of its part'
         : bolts.stack.some(({ material }) => isPrinted(leg.x, material))
           ? 'the print creeps under the heads: tighten again as below'
-          : 'metal does not creep: check the torque once after a day',
+          : 'rough faces flatten under the heads: tighten again as below',
     }
   }
   const ofMotors = drivenJoints(leg.x).flatMap((joint) => {

@@ -3,6 +3,7 @@ import { Quantity } from '../../units/index.js'
 import type { LegModel } from '../leg-model.js'
 import type { LegNumbers } from '../leg-numbers.js'
 import { type DrivenJoint, drivenJoints, driveOf, hasCord, JOINTS, jointOf, jointWords } from '../numbers.js'
+import { boltsName } from '../report/instance-words.js'
 import type { AssemblyPlan } from './assembly-plan.js'
 import { pivotLines } from './pivot-work.js'
 import type { ShoppingLine } from './shopping-line.js'
@@ -65,13 +66,14 @@ function rodLines(rod: AssemblyPlan['rod']): ShoppingLine[] {
 function boltLines(x: LegNumbers, bolt: AssemblyPlan['cuts']['bolts'][number]): ShoppingLine[] {
   const { group, thread, propertyClass, count, catalogue, mostLength } = bolt
   const { washers, nut } = x.bolts[group] as LegNumbers['bolts'][string]
+  const name = boltsName(group)
   const tapped = nut === 'tappedMetal'
-  const remark = tapped ? `${group}: never longer than ${mostLength}, a longer one shorts the winding; one spare` : `${group}; one spare`
+  const remark = tapped ? `${name}: never longer than ${mostLength}, a longer one shorts the winding; one spare` : `${name}; one spare`
   const size = `${thread} x ${catalogue === undefined ? '?' : catalogue.in('mm')} mm, class ${propertyClass}`
   return [
     line('screw', size, count + 1, remark),
-    ...(washers ? [line('washer', thread, (tapped ? 1 : 2) * (count + 1), group)] : []),
-    ...(tapped ? [] : [line('nut', `${thread}, ${new Quantity(hexNut.si(thread).height, 'length')} high`, count + 1, group)]),
+    ...(washers ? [line('washer', thread, (tapped ? 1 : 2) * (count + 1), name)] : []),
+    ...(tapped ? [] : [line('nut', `${thread}, ${new Quantity(hexNut.si(thread).height, 'length')} high`, count + 1, name)]),
   ]
 }
 
@@ -92,7 +94,7 @@ function shaftLines(x: LegNumbers, shaft: AssemblyPlan['cuts']['shaft']): Shoppi
       'screw',
       `${shaft.innerThread}, at most ${most.minus(pitch)}`,
       1,
-      'end cap of the hip shaft: it must not reach the ground of its hole',
+      'end cap of the hip shaft: it must not reach the bottom of its hole',
     ),
     line('bearing', bearings.size ?? ownSize(bearings.own), 2, 'hip shaft'),
   ]

@@ -28,7 +28,7 @@ export function throughBeltWork(leg: LegModel, through: ThroughBelt): DriveWork 
     steps: [
       `Belt of the upper link: set the knee axis to ${length(stated - adjustment)} from the hip axis and lay the belt on by hand, both pulleys together. Key and clamp of the pulley on the hip axis stay loose.`,
       `Tension it: set the knee axis to about ${length(s.set)}. Swing the knee through its travel three times, pluck a span: ${hertz(s.pitchAt(pretension))} is ${force(pretension)}. Without a tuner, ${force(s.sideForce)} (${kilograms(s.sideForce)}) across its middle deflect it by ${length(s.deflection)}. Lock the axis and pluck both spans again.`,
-      'Hold thigh and knee where the drive of the knee stands in the middle of its travel, then tighten key or clamp on the hip axis. Swing hip and knee by hand through all their corners: the belt must stay between its flanges and not ride up. Keep fingers out of both pulleys.',
+      'Hold upper link and knee where the drive of the knee stands in the middle of its travel, then tighten key or clamp on the hip axis. Swing hip and knee by hand through all their corners: the belt must stay between its flanges and not ride up. Keep fingers out of both pulleys.',
     ],
     followUps: (['after a day', 'after a week'] as const).map((when) => ({
       when,

@@ -75,7 +75,7 @@ const sizesOf = (lay: Winding, set: TensionerSetting) => [
 const stepsOf = (lay: Winding, set: TensionerSetting, { arrangement }: ThroughCord): string[] => [
   `Lay the cord of the upper link with the knee held at ${lay.layAt}: its middle at the middle of the drum on the hip axis, ${significant(lay.halfTurns.si, 3)} turns to each side, ${lay.drumWrap} to each anchor on the knee. The branch that pulls ${lay.branches[0].pulls} lies ${lay.branches[0].onDrum} on the knee and ${lay.branches[0].onPinion} on the hip axis (seen from the robot's left)${arrangement === 'crossed' ? '; the spans cross once between them and must not rub' : ''}.`,
   `Tension it: some ${significant(set.turnsToStart.si, 2)} turns until the slack is gone, then ${significant(set.turnsToSet.si, 2)} turns to ${set.pretension} (${set.screwTorque} on the screw). Swing the knee through its travel after every turn, hands clear, then lock the screw.`,
-  'Hold thigh and knee where the drive of the knee stands in the middle of its travel, then tighten key or clamp of the drum on the hip axis. Swing hip and knee by hand through all their corners.',
+  'Hold upper link and knee where the drive of the knee stands in the middle of its travel, then tighten key or clamp of the drum on the hip axis. Swing hip and knee by hand through all their corners.',
 ]
 
 const problemsOf = (lay: Winding, set: TensionerSetting): string[] => [

@@ -108,7 +108,7 @@ export function troubles(checks: readonly CordCheck[], presses: readonly PressSt
     },
     {
       reading: 'a screw reaches its torque before the head touches',
-      means: 'it is too long and stands on the ground of its hole',
+      means: 'it is too long and touches the bottom of its hole',
       cure: 'take it out at once; in a motor it may already touch the winding: measure the resistance from can to winding',
     },
   ]

@@ -1,4 +1,4 @@
-import { type Kind, Quantity, significant } from '../../units/index.js'
+import { type Kind, Quantity, quantity, significant } from '../../units/index.js'
 import { unitSigns } from '../assess/sentence.js'
 
 /** Digits of a value that was given: as many as a drawing or a data sheet has. */
@@ -80,6 +80,15 @@ export const remarkWords = (remark: string): string =>
         one(quoted ?? (name as string)),
       ),
   )
+
+/** A number of a kind rounded away from where it came from, to about a tenth of the change, in the unit that it is printed in: an angle in degrees. */
+export function roundedIn(kind: Kind, from: number, to: number): number {
+  const text = String(new Quantity(to, kind))
+  if (!text.includes(' ')) return roundedBeyond(from, to)
+  const unit = text.slice(text.indexOf(' ') + 1)
+  const inUnit = (si: number) => new Quantity(si, kind).in(unit as never)
+  return quantity(kind, [roundedBeyond(inUnit(from), inUnit(to)), unit] as never).si
+}
 
 /** A value rounded away from where it came from, to about a tenth of the change: 7.46 from 7 is 7.5. */
 export function roundedBeyond(from: number, to: number): number {

@@ -6,7 +6,7 @@ import type { LegNumbers } from '../leg-numbers.js'
 import { legNumbers } from '../numbers.js'
 import { takesQuantity } from '../plans/with-fields.js'
 import type { Assessment } from '../result.js'
-import { amount, documentAmount, roundedBeyond } from './amounts.js'
+import { amount, documentAmount, roundedIn } from './amounts.js'
 import { type FieldRow, fieldRows } from './fields-list.js'
 import { reached, tried } from './reach.js'
 import type { Suffices, Want } from './wants.js'
@@ -147,7 +147,7 @@ export class ChangeSearch {
   #narrow(field: FieldRow, at: (factor: number) => number, wants: readonly Want[], [low, high]: [number, number], rounds: number): void {
     if (wants.length === 0) return
     if (rounds === 0) {
-      this.#take(field, roundedBeyond(this.#now(field) as number, at(high)), wants)
+      this.#take(field, roundedIn(field.kind as Kind, this.#now(field) as number, at(high)), wants)
       return
     }
     const middle = (low + high) / 2

@@ -4,6 +4,9 @@ import { one } from './amounts.js'
 /** The name of an instance in words; the second stage of a knee has none of its own in the document. */
 export const instanceName = (name: string): string => (name === SECOND_STAGE ? 'stage along the upper link' : one(name))
 
+/** A group of bolts in words: `stack` and `motorBolts` are the stack bolts and the motor bolts. */
+export const boltsName = (group: string): string => (/bolts$/i.test(group) ? one(group) : `${one(group)} bolts`)
+
 /** Events and stances in words, as they stand beside a step of a calculation. */
 export const EVENT_WORDS: Readonly<Record<string, string>> = {
   stand: 'standing',

@@ -1,7 +1,7 @@
 import { PIVOT_WORDS, type Pivot } from '../parts/ball-bearings/pivots.js'
 import type { Names } from '../run/index.js'
 import { one } from './amounts.js'
-import { AGE_WORDS, AIR_WORDS, EVENT_WORDS, instanceName } from './instance-words.js'
+import { AGE_WORDS, AIR_WORDS, boltsName, EVENT_WORDS, instanceName } from './instance-words.js'
 
 /** Indices whose instances say where a step belongs; those of which a leg has one are left out. */
 const SHOWN = [
@@ -38,5 +38,5 @@ function instanceWords(index: (typeof SHOWN)[number], name: string): string {
   if (index === 'pivot') return PIVOT_WORDS[name as Pivot]
   if (index === 'link') return `${name} link`
   if (index === 'material') return name
-  return index === 'boltGroup' && !/bolts$/i.test(name) ? `${one(name)} bolts` : instanceName(name)
+  return index === 'boltGroup' ? boltsName(name) : instanceName(name)
 }

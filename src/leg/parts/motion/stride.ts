@@ -133,7 +133,7 @@ export const strideLoads = /* @__PURE__ */ formula('leg.strideLoads', {
     kneeLowest: { kind: 'angle', infinite: true },
     /** Highest angle of the knee. */
     kneeHighest: { kind: 'angle', infinite: true },
-    /** Torque that the hip's drive holds at its drum, wheel or output: that of the joint less what a spring bears, and of a knee that is driven through the hip its part. */
+    /** Torque that the hip's drive holds at its output: that of the joint less what a spring bears, and of a knee that is driven through the hip its part. */
     hipDriveTorque: 'torque',
     /** The same with the inertia of the rotor. */
     hipDriveShaftTorque: 'torque',
