@@ -101,3 +101,10 @@ export function excessOf({ min, max, scale }: Limit, value: number): number[] {
 
 /** Whether a value breaks a limit; one that is not a number does. */
 export const breaks = ({ min, max }: Limit, value: number): boolean => !(value >= min && value <= max)
+
+/** Random points that give the size of an output whose limit is zero. */
+const PROBES = 32
+
+/** How many points it takes to weigh the limits: none where each tells its own size. */
+export const probesFor = (limits: readonly Limit[]): number =>
+  limits.some(({ scale }) => Number.isNaN(scale.min) || Number.isNaN(scale.max)) ? PROBES : 0

@@ -1,6 +1,6 @@
 import { type AnyFormula, type Given, type Inputs, type Output, onlyKeys, reader, type Scalar } from '../formula/index.js'
 import { type In, InputError, type Issue, type Kind, show } from '../units/index.js'
-import { type Limit, limitsOf, outputNamed } from './constraints.js'
+import { type Limit, limitsOf, outputNamed, probesFor } from './constraints.js'
 import type { SpreadOf } from './distribution.js'
 import { type KindAt, planRecord, type ScalarOutput, type ScalarPath, scalarAt } from './path.js'
 import type { Fixed } from './sweep.js'
@@ -56,7 +56,7 @@ export interface OptimisePlan<I, O> {
   readonly constraints?: Constraints<O>
   /** Inputs that stay as they are. */
   readonly fixed?: Fixed<I>
-  /** Most runs of the formula. Default 20 000; with several goals 25 000. */
+  /** Runs of the formula: a cap that is never exceeded. Default 20 000; with several goals 25 000. */
   readonly evaluations?: number
   /** Candidates at a time. Default 10 for each thing varied, from 40 to 200; 100 with several goals. */
   readonly population?: number
@@ -125,11 +125,12 @@ export function planOf(formula: AnyFormula, plan: OptimisePlan<never, never>): P
   } = plan
   if (!(Number.isInteger(population) && population >= 8 && population <= MOST))
     issues.push({ path: 'population', given: show(population), accepts: `must be a whole number from 8 to ${MOST}` })
-  if (!(Number.isInteger(evaluations) && evaluations >= 2 * population))
+  const probes = probesFor(limits)
+  if (!(Number.isInteger(evaluations) && evaluations >= 2 * population + probes))
     issues.push({
       path: 'evaluations',
       given: show(evaluations),
-      accepts: `must be a whole number of at least twice the population, ${2 * population}`,
+      accepts: `must be a whole number of at least twice the population${probes > 0 ? ` and ${probes} points that show how large a result limited by zero is` : ''}, ${2 * population + probes}`,
     })
   if (!Number.isSafeInteger(seed)) issues.push({ path: 'seed', given: show(seed), accepts: 'must be a whole number' })
   if (issues.length > 0) throw new InputError(formula.id, issues)

@@ -1,7 +1,7 @@
 import { type AnyFormula, type Formula, type Inputs, NoResultError, type Output } from '../formula/index.js'
 import { randomStream } from '../numeric/index.js'
 import { InputError, type Issue, Quantity } from '../units/index.js'
-import { breaks, excessOf, type Limit, namedOutputs } from './constraints.js'
+import { breaks, excessOf, type Limit, namedOutputs, probesFor } from './constraints.js'
 import { fronts } from './fronts.js'
 import { fullArgument, readings } from './optimise-argument.js'
 import { type Axis, type OptimisePlan, type Plan, planOf } from './optimise-plan.js'
@@ -39,20 +39,21 @@ export function optimised(
   const read = planOf(formula, plan as never)
   const { axes, evaluations, population, seed, goals } = read
   const resultAt = resultsOf(formula, plan.fixed ?? {}, read, constrained)
-  const limits = scaled(read.limits, read, resultAt)
-  const problem = problemOf({ ...read, limits }, resultAt)
-  const found = search(problem, { population, evaluations, seed, progress: plan.onProgress })
+  const { limits, runs } = scaled(read.limits, read, resultAt)
+  const outputs = namedOutputs(formula)
+  const problem = problemOf({ ...read, limits }, resultAt, outputs)
+  const found = search(problem, { population, evaluations: evaluations - runs, seed, progress: plan.onProgress })
   const best = bestOf(found.population)
   if (!Number.isFinite(best.violation))
     throw new NoResultError(`${formula.id}: no finite answer exists at any of ${found.used} points of these ranges`)
   const front = best.violation > 0 || goals.length === 1 ? [best] : distinct(fronts(found.population)[0] as Candidate[])
-  const pointOf = pointMaker(formula, plan.fixed ?? {}, read, resultAt)
+  const pointOf = pointMaker(plan.fixed ?? {}, { ...read, limits }, outputs)
   return new Optimum({
     formula: formula.id,
     goals: goals.map(({ name, sign }) => ({ output: name, goal: sign === 1 ? 'minimise' : 'maximise' })),
     best: pointOf(best),
     front: front.sort((a, b) => (a.goals[0] as number) - (b.goals[0] as number)).map(pointOf),
-    evaluations: found.used,
+    evaluations: found.used + runs,
     seed,
     atLimits: atLimits(axes, best.x),
     agreement: { searches: found.searches, agreeing: found.agreeing },
@@ -87,7 +88,7 @@ function resultsOf(formula: AnyFormula, fixed: unknown, { axes, choices }: Plan,
   }
 }
 
-function problemOf({ axes, choices, goals, limits }: Plan, resultAt: ResultAt): Problem {
+function problemOf({ axes, choices, goals, limits }: Plan, resultAt: ResultAt, outputs: Outputs): Problem {
   const sides = limits.flatMap((limit) => excessOf(limit, 0)).length
   return {
     low: Float64Array.from([...axes.map(({ low }) => low), ...choices.map(() => 0)]),
@@ -104,45 +105,49 @@ function problemOf({ axes, choices, goals, limits }: Plan, resultAt: ResultAt): 
           : Float64Array.from(limits.flatMap((limit) => excessOf(limit, at.limited(limit.name))))
       const noAnswer = found.some((y) => !Number.isFinite(y)) || excess.some(Number.isNaN)
       const violation = noAnswer ? Number.POSITIVE_INFINITY : excess.reduce((sum, each) => sum + Math.max(0, each), 0)
-      return { x, goals: found, violation, excess }
+      // Results of a point, then those that its constraints are held by.
+      const results = at && Float64Array.from([...outputs.map(({ name }) => at.value(name)), ...limits.map(({ name }) => at.limited(name))])
+      return { x, goals: found, violation, excess, ...(results && { results }) }
     },
   }
 }
 
-/** Random points that give the size of an output whose limit is zero. */
-const PROBES = 32
+type Outputs = ReturnType<typeof namedOutputs>
+
 /** A stream of its own. */
 const PROBE_STREAM = 2 ** 31
 
-/** Limits with the size by which their violation is divided: the limit itself, or for zero the middle size of the output over the ranges. */
-function scaled(limits: readonly Limit[], { axes, choices, seed }: Plan, resultAt: ResultAt): Limit[] {
-  if (limits.every(({ scale }) => !Number.isNaN(scale.min) && !Number.isNaN(scale.max))) return [...limits]
+/** Limits with the size by which their violation is divided: the limit itself, or for zero the middle size of the output over the ranges; and the runs that it took. */
+function scaled(limits: readonly Limit[], { axes, choices, seed }: Plan, resultAt: ResultAt): { limits: Limit[]; runs: number } {
+  const runs = probesFor(limits)
   const random = randomStream(seed, PROBE_STREAM)
-  const probes = Array.from({ length: PROBES }, () =>
-    resultAt([
+  const probes = Array.from({ length: runs }, () => {
+    const at = resultAt([
       ...axes.map(({ low, high }) => random.uniformBetween(low, high)),
       ...choices.map(({ options }) => random.integer(options.length)),
-    ]),
-  )
-  return limits.map((limit) => {
-    // Worked out at once: the argument of a point is reused for the next.
-    const sizes = probes.map((at) => Math.abs(at?.limited(limit.name) ?? 0)).filter((size) => size > 0 && Number.isFinite(size))
+    ])
+    // Read at once: the argument of a point is reused for the next, and a kernel may reuse its results.
+    return limits.map(({ name }) => Math.abs(at?.limited(name) ?? 0))
+  })
+  const sized = limits.map((limit, l) => {
+    const sizes = probes.map((each) => each[l] as number).filter((size) => size > 0 && Number.isFinite(size))
     const middle = sizes.sort((a, b) => a - b)[sizes.length >> 1] ?? 1
     const or = (scale: number) => (Number.isNaN(scale) ? middle : scale)
     return { ...limit, scale: { min: or(limit.scale.min), max: or(limit.scale.max) } }
   })
+  return { limits: sized, runs }
 }
 
-function pointMaker(formula: AnyFormula, fixed: unknown, { axes, choices, limits }: Plan, resultAt: ResultAt): (found: Candidate) => Point {
-  return ({ x, violation }) => {
-    const { value, limited } = resultAt(x) as NonNullable<ReturnType<ResultAt>>
+function pointMaker(fixed: unknown, { axes, choices, limits }: Plan, outputs: Outputs): (found: Candidate) => Point {
+  return ({ x, violation, results = [] }) => {
+    const held = (l: number) => results[outputs.length + l] as number
     return {
       inputs: Object.fromEntries(axes.map(({ path, kind }, i) => [path, new Quantity(x[i] as number, kind)])),
       choices: Object.fromEntries(
         choices.map(({ name, options }, c) => [name, (options[x[axes.length + c] as number] as readonly [string, unknown])[0]]),
       ),
-      results: Object.fromEntries(namedOutputs(formula).map(({ name, kind }) => [name, new Quantity(value(name), kind)])),
-      violated: limits.filter((limit) => breaks(limit, limited(limit.name))).map(({ words }) => words),
+      results: Object.fromEntries(outputs.map(({ name, kind }, o) => [name, new Quantity(results[o] as number, kind)])),
+      violated: limits.filter((limit, l) => breaks(limit, held(l))).map(({ words }) => words),
       feasible: violation === 0,
       argument: fullArgument(fixed, axes, choices, x),
     }

@@ -27,6 +27,8 @@ export interface RobustPlan<I extends Inputs, O> extends OptimisePlan<I, O> {
   readonly draws?: number
   /** Rounds of optimising at most. Default 8. */
   readonly rounds?: number
+  /** Points that each round of optimising tries: a cap. Each of them runs the formula once more for every draw that must hold; the draws themselves come on top. */
+  readonly evaluations?: number
 }
 
 /**

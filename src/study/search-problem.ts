@@ -6,6 +6,8 @@ export interface Candidate {
   readonly violation: number
   /** How far each side of each constraint is exceeded, scaled; not above zero where it holds. */
   readonly excess: Float64Array
+  /** Results there, as the problem needs them for its answer: the formula need not run again. */
+  readonly results?: ArrayLike<number>
 }
 
 /** A search problem on plain numbers. */
