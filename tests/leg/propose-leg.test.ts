@@ -66,7 +66,7 @@ const short = cellar
 
 describe('legs for a wish', () => {
   const kept: Kept[] = []
-  const options = { evaluations: 300, seed: 1 }
+  const options = { evaluations: 800, seed: 1 }
   const found = proposeLeg(short, { ...options, onKept: (one) => kept.push(one) })
 
   test('pass all of their checks when they are read and assessed again', () => {
@@ -77,6 +77,12 @@ describe('legs for a wish', () => {
       expect(verdict.passes).toBe(true)
       expect(verdict.meetsTarget).toBe(true)
     }
+  })
+
+  test('took no more legs than they were allowed, and leave the robot its body', () => {
+    expect(found.evaluations).toBeLessThanOrEqual(options.evaluations)
+    const { mass, legs, legShare } = found.wish.robot
+    for (const { goals } of found.proposals) expect(legs * goals.mass).toBeLessThanOrEqual(legShare.si * mass.si)
   })
 
   test('are different, and none is better than another in everything', () => {
@@ -107,7 +113,7 @@ describe('legs for a wish', () => {
     const [name] = Object.keys(pieces)
     const judge = new Judge(found.wish, found.proposals[0]!.stock)
     const fresh = judge.judge(startOf(judge.wish, judge.stock))
-    const done = (of: string) => new Work(of, 300, { resume: kept.at(-1)! }).do(name!, judge, () => fresh) === fresh
+    const done = (of: string) => new Work(of, options.evaluations, { resume: kept.at(-1)! }).do(name!, judge, 10, () => fresh) === fresh
     expect(wish).toContain('"Cellar inspector"')
     expect(done(wish)).toBe(false)
     expect(done(wish.replace('5', '4'))).toBe(true)
@@ -119,14 +125,14 @@ describe('legs for a wish', () => {
     const judge = new Judge(found.wish, found.proposals[0]!.stock)
     const fresh = judge.judge(startOf(judge.wish, judge.stock))
     const told: string[] = []
-    const done = (resume: Kept, evaluations = 300) =>
-      new Work(last.wish, evaluations, { resume, onProgress: (text) => told.push(text) }).do(name, judge, () => fresh) === fresh
+    const done = (resume: Kept, evaluations = options.evaluations) =>
+      new Work(last.wish, evaluations, { resume, onProgress: (text) => told.push(text) }).do(name, judge, 10, () => fresh) === fresh
     expect(done(last)).toBe(false)
     expect(told).toEqual([])
     expect(done({ ...last, version: '0.0.9' })).toBe(true)
     expect(told.pop()).toMatch(/limbwright 0\.0\.9, not \d.*afresh/)
-    expect(done(last, 301)).toBe(true)
-    expect(told.pop()).toMatch(/300 evaluations, not 301.*afresh/)
+    expect(done(last, 801)).toBe(true)
+    expect(told.pop()).toMatch(/800 evaluations, not 801.*afresh/)
     // A margin that the formulas of today do not give, under the version of today.
     expect(done({ ...last, pieces: { ...last.pieces, [name]: { ...piece, margin: piece.margin + 1e-6 } } })).toBe(true)
     expect(told.pop()).toMatch(/other reserves.*afresh/)
@@ -171,9 +177,26 @@ describe('legs for a wish', () => {
   })
 })
 
+test('legs that would leave the robot no body are refused for their mass', () => {
+  const wish = describeWish(short.replace('mass: 5 kg', 'mass: 2 kg, legShare: 0.4'))
+  const [motor, cord, frame] = [wish.motors, wish.cords, wish.plastics].map((list) => Object.keys(list)[0]!)
+  const stock = { motor: motor!, cord: cord!, frame: frame!, drum: frame! }
+  const judge = new Judge(wish, stock)
+  const judged = judge.judge(startOf(wish, stock))
+  // Two motors of can 54 alone weigh more than a fifth of a kilogram.
+  expect(judged.short.find(([key]) => key === 'robot.legShare')![1]).toBeLessThan(1)
+  expect(reasonsOf({ stock, judge, judged })[0]).toMatch(/^4 legs of [\d.]+ kg in all weigh more than 40 % of the 2 kg of the robot$/)
+  expect(easingsOf({ wish, stock }).map(({ path }) => path)).toContain('robot.legShare')
+})
+
 describe('a wish that no leg meets', () => {
   // Found by a search long enough to end; here only as long as it takes to see what is said of it.
-  const { state, refusal, message } = proposeLeg(wishText('crate-hauler'), { evaluations: 100 })
+  const { state, refusal, message, evaluations } = proposeLeg(wishText('crate-hauler'), { evaluations: 100, nearestEvaluations: 200 })
+
+  test('took no more legs than it was allowed', () => {
+    expect(evaluations).toBeLessThanOrEqual(300)
+    expect(message).toContain('ended at its most legs')
+  })
 
   test('is refused with the checks that fall short, by titles and by how much', () => {
     expect(state).toBe('refused')

@@ -24,6 +24,7 @@ type NumberEasing = readonly [path: string, easiest: (given: number, wish: LegWi
 
 /** What is bought more easily than given up, and the value at which each is as easy as it is tried. */
 const AT_HAND: readonly NumberEasing[] = [
+  ['robot.legShare', () => 1],
   ['printer.bed', (given) => 2 * given],
   ['supply.voltage', (given) => 2 * given],
   ['supply.currentLimit', (given) => 2 * given],

@@ -26,6 +26,9 @@ export interface Judged {
 const WORST = 8
 const CONTRADICTION = 1e4
 
+/** Name of the limit on the mass of all legs, which is no check of a leg. */
+export const LEGS_MASS = 'robot.legShare'
+
 /** How much is missing of one check: the logarithm of what should be there over what is. */
 const lackOf = (share: number): number => (share >= 1 ? 0 : Math.min(WORST, -Math.log(Math.max(0, share || 0))))
 
@@ -97,13 +100,15 @@ export class Judge {
       const [first] = error.issues
       return { sizes, deficit: CONTRADICTION * error.issues.length, margin: 0, governing: `${first?.path} ${first?.accepts}`, short: [] }
     }
+    const light = this.#allowedMass / plainGoals(this.wish, this.stock, sizes).mass
     const numbers = legNumbers(leg)
     const general = numbers.usage.requiredReserve
-    const reserves = this.#quick.reserves(numbers, (key, reserve) => lackOf(reserve / requiredOf(key, general)), most)
+    const reserves = this.#quick.reserves(numbers, (key, reserve) => lackOf(reserve / requiredOf(key, general)), most - lackOf(light))
     if (reserves === undefined) return { sizes, deficit: Number.POSITIVE_INFINITY, margin: 0, governing: '', short: [] }
     const margins = [...reserves].map(
       ([key, reserve]) => [key, Number.isNaN(reserve) ? 0 : Math.max(0, reserve) / requiredOf(key, general)] as const,
     )
+    margins.push([LEGS_MASS, light])
     const short = margins.filter(([, margin]) => margin < 1).sort((a, b) => a[1] - b[1])
     const [governing, margin] = margins.reduce((a, b) => (b[1] < a[1] ? b : a))
     let deficit = short.reduce((sum, [, share]) => sum + lackOf(share), 0)
@@ -112,6 +117,12 @@ export class Judge {
       deficit += underOf(quick, leg, values, most - deficit).deficit
     }
     return { sizes, deficit, margin, governing, short }
+  }
+
+  /** Mass that one leg may have, kg. */
+  get #allowedMass(): number {
+    const { mass, legs, legShare } = this.wish.robot
+    return (legShare.si * mass.si) / legs
   }
 
   /** From now on every leg must bear these values of what is uncertain as well: no check may fail under them. */

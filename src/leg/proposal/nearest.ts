@@ -64,9 +64,10 @@ class Tries {
     const limits = from === undefined ? FIRST : CHANGE
     const most = Math.min(limits.most, Math.floor(limits.share * this.work.evaluations))
     const paths = eased.map(({ path }) => path).join(', ')
-    const found = this.work.do(`ease ${this.#count++}, ${paths} by ${share}`, judge, () =>
-      mend(judge, from ?? startOf(wish, stock), this.seed, most),
-    )
+    const name = `ease ${this.#count++}, ${paths} by ${share}`
+    const start = from ?? startOf(wish, stock)
+    if (this.work.left < 1) return { sizes: start, deficit: Number.POSITIVE_INFINITY, margin: 0, governing: '', short: [] }
+    const found = this.work.do(name, judge, most, (budget) => mend(judge, start, this.seed, budget))
     this.work.tell(`easing ${paths}: ${found.deficit === 0 ? 'a leg was found' : 'not enough'}`)
     return found
   }
@@ -148,7 +149,8 @@ export function nearestLeg(closest: Entry, seed: number, work: Work): LegRefusal
     ways,
     contradicts: [...new Set(ways.flatMap((way) => way.map(({ path }) => path)))],
   }
-  return { ...refusal, message: sentence(refusal) }
+  const ended = work.left < 1 ? ' The search for the nearest wish ended at its most legs; more of them may find a nearer one.' : ''
+  return { ...refusal, message: `${sentence(refusal)}${ended}` }
 }
 
 function sentence({ stock, reasons, ways, contradicts }: Omit<LegRefusal, 'message'>): string {

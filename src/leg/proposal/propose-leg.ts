@@ -20,8 +20,10 @@ import { type Kept, Work } from './work.js'
 
 /** How a search for legs is run. */
 export interface ProposeLegOptions {
-  /** Legs judged for the wish, about. Default 12 000: some minutes on one core. Where none meets it, the search for the nearest wish takes several times as many more. */
+  /** Legs judged for the wish: a cap that is never exceeded. Default 12 000: some minutes on one core. */
   readonly evaluations?: number
+  /** Legs judged for the nearest wish, where none meets the one given: a cap likewise. Default four times `evaluations`. */
+  readonly nearestEvaluations?: number
   /** Default 1. The same seed and wish give the same legs. */
   readonly seed?: number
   /** What was kept of an earlier run with the same wish, seed, evaluations and library: finished pieces of work are not done again. `onProgress` reports where it is of another. */
@@ -80,11 +82,12 @@ const BOUND = 1.05
  * Throws one `InputError` that lists every mistake of the wish, with line and column.
  */
 export function proposeLeg(wish: LegWish | LegWishData | string, options: ProposeLegOptions = {}): LegProposals {
-  knownOptions('proposeLeg', options, ['evaluations', 'seed', 'resume', 'onKept', 'onProgress'])
+  knownOptions('proposeLeg', options, ['evaluations', 'nearestEvaluations', 'seed', 'resume', 'onKept', 'onProgress'])
   const { evaluations = 12_000, seed = 1 } = options
-  checkNumbers(evaluations, seed)
+  const { nearestEvaluations = 4 * evaluations } = options
+  checkNumbers(evaluations, nearestEvaluations, seed)
   const read = describeWish(wish)
-  const work = new Work(JSON.stringify(read), evaluations, options)
+  const work = new Work(JSON.stringify([read, nearestEvaluations]), evaluations, options)
   const mended = mendedStocks(read, seed, work)
   const sound = mended.filter(({ judged }) => judged.deficit === 0)
   const front = sound.length === 0 ? [] : frontOf(slimmed(sound, seed, work))
@@ -92,6 +95,7 @@ export function proposeLeg(wish: LegWish | LegWishData | string, options: Propos
   // A leg that the search takes for sound counts only when the whole assessment agrees.
   if (proposals.length === 0) {
     const closest = mended[0] as Entry
+    work.allow(nearestEvaluations)
     const refusal = nearestLeg(closest, seed, work)
     return { state: 'refused', wish: read, proposals: [], front: [], refusal, evaluations: work.used, message: refusal.message }
   }
@@ -106,13 +110,14 @@ export function proposeLeg(wish: LegWish | LegWishData | string, options: Propos
   }
 }
 
-function checkNumbers(evaluations: number, seed: number): void {
+function checkNumbers(evaluations: number, nearestEvaluations: number, seed: number): void {
   const issues: Issue[] = []
   const whole = (path: string, value: number, least: number) => {
     if (!(Number.isSafeInteger(value) && value >= least))
       issues.push({ path, given: show(value), accepts: `must be a whole number of at least ${least}` })
   }
   whole('evaluations', evaluations, 100)
+  whole('nearestEvaluations', nearestEvaluations, 0)
   whole('seed', seed, 0)
   if (issues.length > 0) throw new InputError('proposeLeg', issues)
 }
@@ -131,8 +136,8 @@ function mendedStocks(wish: LegWishData, seed: number, work: Work): Entry[] {
   const stocks = stocksOf(wish)
   const look = (entry: Pick<Entry, 'stock' | 'judge'>, start: Judged['sizes'], round: number, most: number): Entry => {
     const { motor, cord, frame } = entry.stock
-    const judged = work.do(`mend ${round} ${Object.values(entry.stock).join(', ')}`, entry.judge, () =>
-      mend(entry.judge, start, seed + round, most, (_, deficit, governing) =>
+    const judged = work.do(`mend ${round} ${Object.values(entry.stock).join(', ')}`, entry.judge, most, (budget) =>
+      mend(entry.judge, start, seed + round, budget, (_, deficit, governing) =>
         work.tell(
           `${motor}, ${cord}, ${frame}: ${deficit === 0 ? 'all checks hold' : `${deficit.toPrecision(3)} missing`}; nearest to its limit: ${titleOf(governing)}`,
         ),
@@ -142,14 +147,19 @@ function mendedStocks(wish: LegWishData, seed: number, work: Work): Entry[] {
   }
   const share = Math.floor((MENDING * work.evaluations) / (1 + Math.ceil(Math.log2(stocks.length))))
   const each = (entries: number) => Math.max(40, Math.floor(share / entries))
-  let entries = stocks.map((stock) => look({ stock, judge: new Judge(wish, stock) }, startOf(wish, stock), 0, each(stocks.length)))
+  // Each stock that is looked at takes one leg at least.
+  let entries = stocks.flatMap((stock) =>
+    work.left < 1 ? [] : [look({ stock, judge: new Judge(wish, stock) }, startOf(wish, stock), 0, each(stocks.length))],
+  )
   for (let round = 1; work.used < MENDING * work.evaluations; round++) {
     entries.sort((a, b) => a.judged.deficit - b.judged.deficit)
     const open = entries.filter(({ judged }) => judged.deficit > 0)
     const chosen = open.slice(0, Math.max(1, Math.ceil(stocks.length / 2 ** round)))
     if (chosen.length === 0 || entries.length - open.length >= ENOUGH) break
     const before = work.used
-    entries = entries.map((entry) => (chosen.includes(entry) ? look(entry, entry.judged.sizes, round, each(chosen.length)) : entry))
+    entries = entries.map((entry) =>
+      chosen.includes(entry) && work.left > 0 ? look(entry, entry.judged.sizes, round, each(chosen.length)) : entry,
+    )
     if (work.used <= before + chosen.length) break
   }
   return entries.sort((a, b) => a.judged.deficit - b.judged.deficit)
@@ -167,7 +177,9 @@ function slimmed(sound: readonly Entry[], seed: number, work: Work): Known[] {
     return [
       first,
       ...TRADES.map((trade): Known => {
-        const best = work.do(`slim ${trade} ${Object.values(stock).join(', ')}`, judge, () => slim(judge, judged, trade, seed, each))
+        const best = work.do(`slim ${trade} ${Object.values(stock).join(', ')}`, judge, each, (budget) =>
+          slim(judge, judged, trade, seed, budget),
+        )
         work.tell(`${stock.motor}, ${stock.cord}, ${stock.frame}: ${trade} done`)
         return { stock, judged: best, goals: judge.goals(best) }
       }),

@@ -23,7 +23,7 @@ export interface RobustLegOptions {
   readonly draws?: number
   /** Rounds of mending at most. Default 8. */
   readonly rounds?: number
-  /** Legs judged in each round at most; each under every draw that must hold. Default 400. */
+  /** Legs judged in each round, each under every draw that must hold, and half as many to make the leg lighter at the end: a cap. Default 400. */
   readonly evaluations?: number
   /** Default 1. */
   readonly seed?: number
@@ -81,10 +81,12 @@ export function robustLeg(wish: LegWishData, proposed: ProposedLeg, options: Rob
     onProgress?.(`round ${round}: ${failing.length} of ${draws} draws break a check`)
     if (failing.length <= aimedAt(allowed)) break
     judge.bear(drawn.draw((failing[aimedAt(allowed)] as Seen).index))
-    best = work.do(`round ${round}`, judge, () => mend(judge, best.sizes, seed + round, evaluations))
+    work.allow(evaluations)
+    best = work.do(`round ${round}`, judge, evaluations, (most) => mend(judge, best.sizes, seed + round, most))
     seen = look(judge, best.sizes, drawn, draws)
   }
-  best = work.do('slim', judge, () => slim(judge, best, 'mass', seed, Math.floor(evaluations / 2)))
+  work.allow(Math.floor(evaluations / 2))
+  best = work.do('slim', judge, Math.floor(evaluations / 2), (most) => slim(judge, best, 'mass', seed, most))
   const fresh = scenarios(formula, {}, { seed: seed + 1, correlations })
   const borne = (sizes: Judged['sizes']): Borne => {
     const count = look(judge, sizes, fresh, draws).filter(({ deficit }) => deficit === 0).length

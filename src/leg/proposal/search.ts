@@ -11,13 +11,14 @@ const NEAR = [1, -1, 2, -2]
 export type SearchProgress = (evaluations: number, deficit: number, governing: string) => void
 
 /**
- * Mends a leg size by size until all checks hold or nothing helps any more: every round goes through the sizes in a random order and keeps each step that
+ * Judges a leg, and mends it size by size until all checks hold or nothing helps any more: every round goes through the sizes in a random order and keeps each step that
  * leaves less missing. The order comes from the seed alone, so that the same wish gives the same leg.
+ * It judges at most `budget` legs, and at least the one that it starts from.
  */
 export function mend(judge: Judge, start: LegSizes, seed: number, budget: number, progress?: SearchProgress): Judged {
   const random = randomStream(seed)
-  let best = judge.judge(start)
   const until = judge.evaluations + budget
+  let best = judge.judge(start)
   while (best.deficit > 0 && judge.evaluations < until) {
     const before = best.deficit
     for (const name of shuffled(SIZES, random)) {

@@ -39,6 +39,8 @@ export const wishFields = {
       mass: { kind: 'mass', above: 0, max: '200 kg' },
       /** Number of legs, 2 to 12. Default 4. */
       legs: { integer: true, min: 2, max: 12, default: 4, because: 'four legs, the usual case' },
+      /** Share of the mass that all legs together may have. Default 0.7. */
+      legShare: { kind: 'ratio', above: 0, max: 1, default: 0.7, because: 'body, battery, controllers and load need the rest' },
       /** Distance from front to rear hip and from left to right hip. */
       hipSpacing: { kind: 'length', above: 0, default: '400 mm', because: 'a body of ordinary proportions' },
       /** Distance from left to right hip. Default 200 mm. */

@@ -37,6 +37,8 @@ interface WorkOptions {
 /** Work in pieces that are kept as they finish. Each piece depends on its name and on the pieces before it alone, so that a resumed search ends with the same legs. */
 export class Work {
   used = 0
+  /** Legs that all pieces together may judge. */
+  #most: number
   /** Pieces of an earlier run that may be taken over. */
   #resumed: Kept['pieces']
   readonly #done: Record<string, KeptPiece> = {}
@@ -46,14 +48,25 @@ export class Work {
     readonly evaluations: number,
     readonly options: WorkOptions,
   ) {
+    this.#most = evaluations
     const { resume, seed = 1 } = options
     const foreign = resume && foreignText(resume, { wish, evaluations, seed })
     if (foreign !== undefined) this.tell(`What was kept is of ${foreign}: nothing of it is taken over, the search starts afresh`)
     this.#resumed = foreign === undefined ? (resume?.pieces ?? {}) : {}
   }
 
-  /** Does a piece of work, or takes its result where it is kept. */
-  do(name: string, judge: Judge, piece: () => Judged): Judged {
+  /** Legs that may still be judged. */
+  get left(): number {
+    return this.#most - this.used
+  }
+
+  /** Allows so many further legs, whatever was left. */
+  allow(evaluations: number): void {
+    this.#most = this.used + evaluations
+  }
+
+  /** Does a piece of work, or takes its result where it is kept. The piece gets as many legs to judge as it wants and are left, and none more. */
+  do(name: string, judge: Judge, wanted: number, piece: (most: number) => Judged): Judged {
     const kept = this.#resumed[name]
     const again = kept && judge.judge(kept.sizes)
     if (kept && again && alike(kept.deficit, again.deficit) && alike(kept.margin, again.margin)) return this.#keep(name, again, kept.used)
@@ -62,7 +75,7 @@ export class Work {
       this.#resumed = {}
     }
     const before = judge.evaluations
-    const found = piece()
+    const found = piece(Math.min(wanted, this.left))
     this.#keep(name, found, judge.evaluations - before)
     const { wish, evaluations, options } = this
     const pieces = { ...this.#resumed, ...this.#done }
