@@ -1,6 +1,5 @@
 import { formula } from '../formula/index.js'
-import { BELT_TEETH, TANGENTIAL_FORCE } from './belt-and-gear-inputs.js'
-import { CENTRE_DISTANCE } from './inputs.js'
+import { BELT_FITS, BELT_PULLEYS, TANGENTIAL_FORCE } from './belt-and-gear-inputs.js'
 
 const WIDTH = {
   /** Width of the belt. */
@@ -9,10 +8,7 @@ const WIDTH = {
 
 /** Teeth of a tooth belt in mesh on the small pulley, and the tooth factor when they are few. */
 export const beltTeethInMesh = /* @__PURE__ */ formula('capstan.beltTeethInMesh', {
-  inputs: {
-    ...BELT_TEETH,
-    ...CENTRE_DISTANCE,
-  },
+  inputs: BELT_PULLEYS,
   output: {
     /** Teeth in mesh, before rounding down. */
     exact: 'ratio',
@@ -26,16 +22,7 @@ export const beltTeethInMesh = /* @__PURE__ */ formula('capstan.beltTeethInMesh'
     'teethInMesh = floor(exact)',
     'toothFactor = teethInMesh >= 6 ? 1 : max(0, 1 - 0.2 * (6 - teethInMesh))',
   ],
-  requires: {
-    largeTeeth: {
-      accepts: 'must be at least the teeth of the small pulley',
-      holds: ({ smallTeeth, largeTeeth }) => largeTeeth >= smallTeeth,
-    },
-    centreDistance: {
-      accepts: 'must exceed the sum of the pitch radii, or the pulleys overlap',
-      holds: ({ smallTeeth, largeTeeth, pitch, centreDistance }) => centreDistance > (pitch * (smallTeeth + largeTeeth)) / (2 * Math.PI),
-    },
-  },
+  requires: BELT_FITS,
   source: [{ level: 'unverified', where: 'ISO 5295 (trapezoidal synchronous belts)' }],
   si: ({ smallTeeth, largeTeeth, pitch, centreDistance }) => {
     const exact = smallTeeth / 2 - (pitch * smallTeeth * (largeTeeth - smallTeeth)) / (2 * Math.PI * Math.PI * centreDistance)

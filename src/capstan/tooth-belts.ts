@@ -1,15 +1,10 @@
 import { formula } from '../formula/index.js'
-import { BELT_TEETH } from './belt-and-gear-inputs.js'
-import { CENTRE_DISTANCE, PRETENSION } from './inputs.js'
-
-const PULLEYS = {
-  ...BELT_TEETH,
-  ...CENTRE_DISTANCE,
-} as const
+import { BELT_FITS, BELT_PULLEYS } from './belt-and-gear-inputs.js'
+import { PRETENSION } from './inputs.js'
 
 /** Length of a tooth belt around two pulleys, along its pitch line, with its spans and wraps. */
 export const toothBeltLength = /* @__PURE__ */ formula('capstan.toothBeltLength', {
-  inputs: PULLEYS,
+  inputs: BELT_PULLEYS,
   output: {
     /** Length of the belt. */
     length: 'length',
@@ -30,16 +25,7 @@ export const toothBeltLength = /* @__PURE__ */ formula('capstan.toothBeltLength'
     'length = 2 * span + pitch * smallTeeth * smallWrap / (2 * pi) + pitch * largeTeeth * largeWrap / (2 * pi)',
     'teeth = length / pitch',
   ],
-  requires: {
-    largeTeeth: {
-      accepts: 'must be at least the teeth of the small pulley',
-      holds: ({ smallTeeth, largeTeeth }) => largeTeeth >= smallTeeth,
-    },
-    centreDistance: {
-      accepts: 'must exceed the sum of the pitch radii, or the pulleys overlap',
-      holds: ({ smallTeeth, largeTeeth, pitch, centreDistance }) => centreDistance > (pitch * (smallTeeth + largeTeeth)) / (2 * Math.PI),
-    },
-  },
+  requires: BELT_FITS,
   source: [{ level: 'computed', where: 'tangents and arcs of two pitch circles' }],
   si: ({ smallTeeth, largeTeeth, pitch, centreDistance }) => {
     const lean = Math.asin((pitch * (largeTeeth - smallTeeth)) / (2 * Math.PI * centreDistance))

@@ -1,7 +1,7 @@
 import { formula } from '../formula/index.js'
 import { lawCoefficients, lawRange } from './chebyshev-law.js'
 import { PLATE_CONDUCTIVITY, PLATE_SIZE, PLATE_THICKNESS, RING, RING_PLACE } from './plate-inputs.js'
-import { LONGEST_PLATE, ringsFit, sourceResistances } from './rectangular-plate.js'
+import { COMPACT_PLATE, RING_FITS, sourceResistances } from './rectangular-plate.js'
 
 /** Films over which a plate is tabulated, W/(m² K): a bright sink in still air to a storm. */
 export const FILMS = /* @__PURE__ */ lawRange(0.5, 200, 9)
@@ -28,20 +28,7 @@ export const plateLaw = /* @__PURE__ */ formula('thermal.plateLaw', {
     mean: { list: 'ratio' },
   },
   assumes: ['as ringOnRectangularPlate; the same film on both faces'],
-  requires: {
-    innerRadius: {
-      accepts: 'must be smaller than the outer radius of the ring',
-      holds: ({ innerRadius, outerRadius }) => innerRadius < outerRadius,
-    },
-    outerRadius: {
-      accepts: 'must fit on the plate at its place',
-      holds: ({ width, height, ...ring }) => ringsFit(width, height, [ring]),
-    },
-    height: {
-      accepts: 'must be at most five times the width, and at least a fifth of it',
-      holds: ({ width, height }) => Math.max(width / height, height / width) <= LONGEST_PLATE,
-    },
-  },
+  requires: { ...RING_FITS, height: COMPACT_PLATE },
   source: [
     { level: 'computed', where: 'ringOnRectangularPlate at 12 Chebyshev nodes; any numerical analysis text, "Chebyshev interpolation"' },
   ],

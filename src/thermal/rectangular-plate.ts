@@ -18,6 +18,26 @@ export function ringsFit(width: number, height: number, sources: readonly PlateS
   )
 }
 
+/** A ring that lies on its plate. */
+export const RING_FITS = {
+  innerRadius: {
+    accepts: 'must be smaller than the outer radius of the ring',
+    holds: ({ innerRadius, outerRadius }: PlateSource) => innerRadius < outerRadius,
+  },
+  outerRadius: {
+    accepts: 'must fit on the plate at its place',
+    holds: ({ width, height, ...ring }: PlateSource & { readonly width: number; readonly height: number }) =>
+      ringsFit(width, height, [ring]),
+  },
+}
+
+/** A plate that is no bar. */
+export const COMPACT_PLATE = {
+  accepts: 'must be at most five times the width, and at least a fifth of it',
+  holds: ({ width, height }: { readonly width: number; readonly height: number }) =>
+    Math.max(width / height, height / width) <= LONGEST_PLATE,
+}
+
 /** The last geometry: films and conductivities change more often than sizes. */
 let last: { readonly width: number; readonly height: number; readonly shape: PlateShape } | undefined
 
@@ -81,20 +101,7 @@ export const ringOnRectangularPlate = /* @__PURE__ */ formula('thermal.ringOnRec
     'plate with adiabatic edges, one conductivity along its faces and one through it, steady',
     'uniform flux over the ring; one coefficient per face outside what the motor covers',
   ],
-  requires: {
-    innerRadius: {
-      accepts: 'must be smaller than the outer radius of the ring',
-      holds: ({ innerRadius, outerRadius }) => innerRadius < outerRadius,
-    },
-    outerRadius: {
-      accepts: 'must fit on the plate at its place',
-      holds: ({ width, height, ...ring }) => ringsFit(width, height, [ring]),
-    },
-    height: {
-      accepts: 'must be at most five times the width, and at least a fifth of it',
-      holds: ({ width, height }) => Math.max(width / height, height / width) <= LONGEST_PLATE,
-    },
-  },
+  requires: { ...RING_FITS, height: COMPACT_PLATE },
   source: [
     {
       level: 'computed',
@@ -152,10 +159,7 @@ export const ringsOnPlate = /* @__PURE__ */ formula('thermal.ringsOnPlate', {
         outerRadius.every((radius, i) => radius > innerRadius[i]!) &&
         ringsFit(width, height, sourcesOf({ x, y, innerRadius, outerRadius })),
     },
-    height: {
-      accepts: 'must be at most five times the width, and at least a fifth of it',
-      holds: ({ width, height }) => Math.max(width / height, height / width) <= LONGEST_PLATE,
-    },
+    height: COMPACT_PLATE,
   },
   source: [{ level: 'computed', where: 'as thermal.ringOnRectangularPlate, with the cosines of all places' }],
   si: (x) => ({ resistances: Array.from(sourceResistances(x, sourcesOf(x), x.underMotor)) }),

@@ -11,6 +11,7 @@ import {
   slackTorque,
   slipTorque,
 } from '../../src/capstan/index.js'
+import { DRIVE } from './demo-drive.js'
 
 // Written by tests/oracles/capstan.py (scipy).
 const oracle = JSON.parse(readFileSync(new URL('../oracles/capstan.json', import.meta.url), 'utf8')) as Record<string, number> & {
@@ -20,14 +21,7 @@ const arc = { storedTension: 60, friction: 0.15, centreLineRadius: 0.008, axialR
 const fibre = { frictionFactor: 0.25, exponent: 0.9, centreLineRadius: 0.008, wrapAngle: 4 * Math.PI }
 const recovery = (tension: number) => arcRecovery.si({ ...arc, peakTension: 90, tension })
 const R1: CordDriveState = {
-  axialRigidity: 20000,
-  pretension: 60,
-  pinionRadius: 0.008,
-  drumRadius: 0.048,
-  span: 0.02,
-  pinionWrap: 6 * Math.PI,
-  drumWrapTaut: Math.PI,
-  drumWrapSlack: Math.PI,
+  ...DRIVE,
   friction: 0.15,
   hold: 'frictionOnly',
 }

@@ -1,17 +1,9 @@
 import * as fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { driveWindup, loadPath, slipTorque, stickSlip } from '../../src/capstan/index.js'
+import { DRIVE } from './demo-drive.js'
 
-const x = {
-  axialRigidity: 20000,
-  pretension: 60,
-  pinionRadius: 0.008,
-  drumRadius: 0.048,
-  span: 0.02,
-  pinionWrap: 6 * Math.PI,
-  drumWrapTaut: Math.PI,
-  drumWrapSlack: Math.PI,
-}
+const x = DRIVE
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 
 test('one coefficient is the slip torque, without a drop; two keep it between the two slip torques', () => {

@@ -8,16 +8,10 @@ import {
   strokeTension,
   travelPath,
 } from '../../src/capstan/index.js'
+import { DRIVE } from './demo-drive.js'
 
 const base = {
-  axialRigidity: 20000,
-  pretension: 60,
-  pinionRadius: 0.008,
-  drumRadius: 0.048,
-  span: 0.02,
-  pinionWrap: 6 * Math.PI,
-  drumWrapTaut: Math.PI,
-  drumWrapSlack: Math.PI,
+  ...DRIVE,
   friction: 0.15,
   hold: 'frictionOnly',
 } as const satisfies CordDriveState

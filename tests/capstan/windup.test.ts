@@ -14,16 +14,10 @@ import {
   travelPath,
 } from '../../src/capstan/index.js'
 import { CoulombChain } from './coulomb-chain.js'
+import { DRIVE } from './demo-drive.js'
 
 const R1 = {
-  axialRigidity: 20000,
-  pretension: 60,
-  pinionRadius: 0.008,
-  drumRadius: 0.048,
-  span: 0.02,
-  pinionWrap: 6 * Math.PI,
-  drumWrapTaut: Math.PI,
-  drumWrapSlack: Math.PI,
+  ...DRIVE,
   friction: 0.15,
   drumFriction: 0.15,
   hold: 'frictionOnly',
