@@ -1,0 +1,69 @@
+// Where notes and doubts begin, and what cannot be.
+import { describe, expect, test } from 'vitest'
+import { property } from '../../src/formula/index.js'
+import { meanIntegral } from '../../src/materials/histories.js'
+import { cellularBounds, doubtsAbout, fibreExpansion, fitFindley, pla, timeTemperatureShift } from '../../src/materials/index.js'
+
+interface Noted {
+  readonly notes?: readonly { readonly text: string }[] | undefined
+}
+const notes = ({ notes }: Noted) => notes?.map(({ text }) => text).join() ?? ''
+
+describe('validity', () => {
+  test('the laws of cells hold up to a relative density of 0.3', () => {
+    const at = (relativeDensity: number) => notes(cellularBounds({ relativeDensity, modulus: '2 GPa', strength: '40 MPa' }).modulusBending)
+    expect(at(0.3)).toBe('')
+    expect(at(0.301)).toContain('at most 0.3')
+  })
+
+  test('a shift across the glass transition has a note, one on either side of it has none', () => {
+    const shift = (temperature: `${number} degC`, reference: `${number} degC`) =>
+      notes(timeTemperatureShift({ temperature, reference, glassTransition: '100 degC', activationEnergy: '300 kJ/mol' } as never).shift)
+    expect(shift('40 degC', '20 degC')).toBe('')
+    expect(shift('130 degC', '110 degC')).toBe('')
+    expect(shift('110 degC', '20 degC')).toContain('one side of the glass transition')
+    expect(shift('20 degC', '110 degC')).toContain('one side of the glass transition')
+  })
+
+  test('a filled polymer is at least as stiff as the share of its matrix', () => {
+    const filled = (modulus: '2 GPa' | '1.5 GPa' | '1.2 GPa') =>
+      fibreExpansion({
+        ...{ volumeShare: 0.25, fibreExpansion: '0 ppm/K', matrixExpansion: '80 ppm/K', matrixModulus: '2 GPa' },
+        modulus,
+      } as never)
+    // Three quarters of 2 GPa: then the fibres do nothing.
+    expect(filled('1.5 GPa').in('ppm/K')).toBeCloseTo(80, 9)
+    expect(filled('2 GPa').in('ppm/K')).toBeCloseTo(60, 9)
+    expect(() => filled('1.2 GPa')).toThrow(/modulus is '1.2 GPa'; must be at least what the polymer alone gives/)
+  })
+})
+
+test('a value is doubted on either side of what the table has', () => {
+  const source = { level: 'assumption', where: 'a test of doubts' } as const
+  const doubt = (typical: number) => {
+    const value = [typical, 'g/cm^3'] as const
+    return doubtsAbout(pla, { density: property('density', { typical: value, low: value, high: value, source }) as never })
+  }
+  const { low, high } = pla.density!
+  expect(doubt(low / 1000)).toEqual([])
+  expect(doubt(low / 1000 / 1.49)).toEqual([])
+  expect(doubt((high / 1000) * 1.49)).toEqual([])
+  expect(doubt(low / 1000 / 1.51)).toHaveLength(1)
+  expect(doubt((high / 1000) * 1.51)[0]).toContain('far from')
+})
+
+test('a short piece of a history long ago keeps its digits', () => {
+  const law = { compliance: (t: number) => t ** 0.3, integral: (t: number) => t ** 1.3 / 1.3 }
+  // Of a piece of one second 1e9 s ago the compliance in its middle, to 1e-20 of it.
+  expect(meanIntegral(law as never, 1e9 + 1, 1e9) / (1e9 + 0.5) ** 0.3).toBeCloseTo(1, 12)
+  expect(meanIntegral(law as never, 3, 1)).toBeCloseTo((3 ** 1.3 - 1) / 1.3, 12)
+})
+
+test('what readings of one moment do not determine has no range', () => {
+  const readings = Array.from({ length: 6 }, (_, i) => ({ time: '1 h', stress: '8 MPa', strain: 0.004 * (1 + 0.01 * (i % 2)) }) as const)
+  const { parameters, notes: found } = fitFindley(readings)
+  const open = Object.values(parameters).filter(({ conditions }) => conditions === 'not determined by the readings')
+  expect(open.length).toBeGreaterThan(0)
+  for (const { low, high, si } of open) expect([low, high]).toEqual([si, si])
+  expect(found.map(({ text }) => text).join()).toContain('do not determine')
+})
