@@ -16,7 +16,9 @@ import {
   frictionBand,
   proposeDrive,
   runningTautTension,
+  slackTorque,
   steelCable,
+  strokeTension,
   wireRopeBendEfficiency,
 } from '../../src/capstan/index.js'
 import { loadPath } from '../../src/capstan/load-path.js'
@@ -54,6 +56,25 @@ describe('validity', () => {
     const braid = { filamentStrength: '3 GPa', filamentDensity: '970 kg/m^3', massPerLength: '1 g/m' } as const
     for (const realisation of [0.5, 0.8]) expect(notes(braidBreakingStrength({ ...braid, realisation }))).toBe('')
     for (const realisation of [0.49, 0.81]) expect(notes(braidBreakingStrength({ ...braid, realisation }))).toContain('0.5 to 0.8')
+  })
+
+  test('a stroke whose torque takes all tension off the slack span carries a note', () => {
+    const stroke = (torque: '1.8 N m' | '1.9 N m') =>
+      notes(strokeTension({ pretension: '20 N', torque, drumRadius: '46.5 mm', span: '30 mm', stroke: '60 deg' }).slackTension)
+    // 2 · 20 N · 46.5 mm = 1.86 N m.
+    expect(stroke('1.8 N m')).toBe('')
+    expect(stroke('1.9 N m')).toContain('slack span under tension')
+  })
+
+  test('the torque that slackens a span carries a note where the pinion slips before', () => {
+    const size = { pretension: '60 N', pinionRadius: '7.5 mm', drumRadius: '46.5 mm', span: '30 mm', axialRigidity: '35 kN' } as const
+    const wraps = { pinionWrap: '1.5 turn', drumWrapTaut: '200 deg', drumWrapSlack: '200 deg', friction: 0.1, slackShare: 0.1 } as const
+    const drive = { ...size, ...wraps }
+    const clamped = slackTorque({ ...drive, hold: 'clampedMidPinion' })
+    expect([clamped.state, notes(clamped.torque)]).toEqual(['slackSpan', ''])
+    const held = slackTorque({ ...drive, hold: 'frictionOnly' })
+    expect(held.state).toBe('slipsBefore')
+    expect(notes(held.torque)).toContain('the pinion does not slip before')
   })
 
   test('creep shifts from −20 to 70 °C', () => {
