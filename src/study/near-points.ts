@@ -18,6 +18,8 @@ const FARTHEST = 6.5
 /** Points of planes this much farther than the nearest one are left out: together they add a thousandth. */
 const BEHIND = 2.5
 const ROUNDS = 8
+/** A point whose distance from the limit is more than this share of that at the middle is no point of failure. */
+const NEAR_THE_LIMIT = 0.2
 
 /**
  * Likely points of the nearest failures. One gradient at the middle gives a plane for each limit state, and the point of each that is nearest. The nearest of these are then
@@ -43,7 +45,10 @@ export function nearPoints(states: LimitStates, middle: Middle, most: number): N
     const affordable = i < MOST_FOLLOWED && states.count.evaluations + states.n <= most
     const found = affordable ? followed(states, k, { u, g: first, slope, first }, most) : undefined
     if (found !== undefined) return [found]
-    return index < nearest + BEHIND ? [{ state: k, u: slope.map((x) => (-index * x) / Math.hypot(...slope)), index, followed: false }] : []
+    if (index >= nearest + BEHIND || states.count.evaluations >= 2 * most) return []
+    const plane = slope.map((x) => (-index * x) / Math.hypot(...slope))
+    // Where the limit bends away from the plane, draws there would be wasted.
+    return (states.at(plane)[k] as number) <= NEAR_THE_LIMIT * first ? [{ state: k, u: plane, index, followed: false }] : []
   })
 }
 
@@ -115,6 +120,7 @@ function followed(states: LimitStates, k: number, from: Start, most: number): Ne
     if ((moved < 0.05 && Math.abs(g) < 0.02 * Math.abs(first)) || states.count.evaluations + states.n > most) break
     slope = gradients(states, u, next.values)[k] as Float64Array
   }
+  if (Math.abs(g) > NEAR_THE_LIMIT * Math.abs(first)) return undefined
   return { state: k, u, index: Math.sign(first) * Math.hypot(...u), followed: true }
 }
 
