@@ -5,7 +5,7 @@
  */
 export { Calculation, type CalculationOptions } from './calculation.js'
 export { type Cell, FAILED, KNOWN, type Named, type Where } from './cell.js'
-export { type Constant, constant } from './constant.js'
+export { constant } from './constant.js'
 export type { Structure } from './instances.js'
 export type { Link } from './links.js'
 export type { Ends, Reader, Scenarios, Uncertain } from './scenarios.js'
