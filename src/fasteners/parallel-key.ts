@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { SHAFT_IN_HUB } from './shaft-inputs.js'
 import { sizeTable } from './size-table.js'
 
 /** Parallel keys such as `'5x5'` (width × height): the shafts they belong to, and how deep they sit in shaft and hub. */
@@ -33,12 +34,9 @@ export const parallelKeySize = /* @__PURE__ */ sizeTable('fasteners.parallelKeyS
  */
 export const parallelKey = /* @__PURE__ */ formula('fasteners.parallelKey', {
   inputs: {
-    /** Torque to pass on. */
-    torque: { kind: 'torque', min: 0 },
+    ...SHAFT_IN_HUB,
     /** How the torque acts. */
     direction: { oneOf: ['oneWay', 'reversing'] },
-    /** Shaft diameter. */
-    shaftDiameter: { kind: 'length', above: 0 },
     /** Width of the key. */
     width: { kind: 'length', above: 0 },
     /** Height of the key. */
@@ -64,8 +62,6 @@ export const parallelKey = /* @__PURE__ */ formula('fasteners.parallelKey', {
         tensileStrength: { kind: 'stress', above: 0 },
       },
     },
-    /** Allowable pressure on the shaft's keyway. */
-    shaftBearingStrength: { kind: 'stress', above: 0 },
     /** Shear strength of the key. */
     keyShearStrength: { kind: 'stress', above: 0 },
   },

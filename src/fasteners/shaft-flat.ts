@@ -1,4 +1,5 @@
 import { formula } from '../formula/index.js'
+import { SHAFT_IN_HUB } from './shaft-inputs.js'
 
 /**
  * Torque through the flat of a D-shaped shaft: the shaft turns in its hub until the edge of the flat presses on it, and leans away to the other side of the bore.
@@ -7,18 +8,13 @@ import { formula } from '../formula/index.js'
  */
 export const shaftFlat = /* @__PURE__ */ formula('fasteners.shaftFlat', {
   inputs: {
-    /** Torque to pass on. */
-    torque: { kind: 'torque', min: 0 },
-    /** Shaft diameter. */
-    shaftDiameter: { kind: 'length', above: 0 },
+    ...SHAFT_IN_HUB,
     /** Depth of the flat, from the round surface. */
     depth: { kind: 'length', above: 0 },
     /** Length of the flat in the hub. */
     length: { kind: 'length', above: 0 },
     /** Pressure that the hub bears. */
     hubBearingStrength: { kind: 'stress', above: 0 },
-    /** Pressure that the shaft bears. */
-    shaftBearingStrength: { kind: 'stress', above: 0 },
   },
   output: {
     /** Width of the flat. */

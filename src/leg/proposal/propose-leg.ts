@@ -1,18 +1,14 @@
 import { InputError, type Issue, show } from '../../units/index.js'
-import { assess } from '../assess/assess.js'
-import type { Leg } from '../document/describe.js'
-import type { LegSpecification } from '../document/fields.js'
 import { knownOptions } from '../options.js'
-import type { Assessment } from '../result.js'
-import { type LegStock, legDocument, PROPOSAL_CASES, strengthOf } from './document.js'
+import { type LegStock, strengthOf } from './document.js'
 import type { Entry } from './entry.js'
 import { frontOf, type Known, pickedFrom } from './front.js'
 import type { LegGoals } from './goals.js'
 import { Judge, type Judged } from './judge.js'
 import { type LegRefusal, nearestLeg } from './nearest.js'
+import { type ProposedLeg, proposedLeg } from './proposed-leg.js'
 import { titleOf } from './reasons.js'
 import { mend, slim } from './search.js'
-import type { LegSizes } from './sizes.js'
 import { startOf } from './start.js'
 import { describeWish } from './wish.js'
 import type { LegWish, LegWishData } from './wish-fields.js'
@@ -34,26 +30,6 @@ export interface ProposeLegOptions {
   readonly onProgress?: (text: string, evaluations: number, of: number) => void
 }
 
-/** A leg that was proposed: its document, the verdict on it, what it is good for and what bound it. */
-export interface ProposedLeg {
-  /** What it is best at, such as `lightest`. */
-  readonly title: string
-  /** What was taken from the builder's lists. */
-  readonly stock: LegStock
-  /** Sizes that the search ended with. */
-  readonly sizes: LegSizes
-  /** Mass, price and what else the proposals are compared by. */
-  readonly goals: LegGoals
-  /** The document of the leg, as `describeLeg` takes it. */
-  readonly document: LegSpecification
-  /** The leg of that document. */
-  readonly leg: Leg
-  /** The verdict on it. */
-  readonly assessment: Assessment
-  /** Checks that stop it from being better: those within a twentieth of the required reserve, the tightest first. */
-  readonly boundBy: readonly string[]
-}
-
 /** Legs that meet a wish, or why none does. */
 export interface LegProposals {
   readonly state: 'met' | 'refused'
@@ -70,8 +46,6 @@ export interface LegProposals {
 const MENDING = 0.6
 /** Stocks that are sound before the search for more of them ends. */
 const ENOUGH = 3
-const BOUND = 1.05
-
 /**
  * Legs from a wish: a motor, a cord and polymers of the builder's lists, with sizes that the search finds, so that every check holds in every load case. The
  * answer is a few complete, different legs: the lightest, the thriftiest, the smallest print, the cheapest, the one with most reserve; each with its verdict by `assess` and with
@@ -185,19 +159,4 @@ function slimmed(sound: readonly Entry[], seed: number, work: Work): Known[] {
       }),
     ]
   })
-}
-
-function proposedLeg(wish: LegWishData, title: string, { stock, judged, goals }: Known): ProposedLeg[] {
-  const document = legDocument(wish, stock, judged.sizes)
-  const leg = new Judge(wish, stock).leg(judged.sizes)
-  const assessment = assess(leg, { cases: PROPOSAL_CASES })
-  // The verdict is by `assess` itself: a leg that it does not pass is no proposal, whatever the search made of it.
-  if (!assessment.meetsTarget) return []
-  const boundBy = assessment.checks
-    .filter(({ reserve, requiredReserve }) => Number(reserve) < BOUND * requiredReserve)
-    .map(
-      ({ part, mode, joint, reserve }) =>
-        `${part}${joint === undefined ? '' : ` (${joint})`}: ${mode}, reserve ${Number(reserve).toPrecision(3)}`,
-    )
-  return [{ title, stock, sizes: judged.sizes, goals, document, leg, assessment, boundBy }]
 }
