@@ -284,6 +284,19 @@ const LIMITS: readonly Limit[] = [
     outside: { direction: 'reversing' },
   },
   {
+    formula: fasteners.shaftFlat,
+    statement: 'length up to 1.5 shaft diameters (uniform load along the flat)',
+    inside: {
+      torque: '1 N m',
+      shaftDiameter: '8 mm',
+      depth: '1 mm',
+      length: '12 mm',
+      hubBearingStrength: '25 MPa',
+      shaftBearingStrength: '300 MPa',
+    },
+    outside: { length: '12.01 mm' },
+  },
+  {
     formula: fasteners.pinEnduranceLimit,
     statement: 'diameter up to 51 mm',
     inside: { tensileStrength: '800 MPa', diameter: '51 mm' },
