@@ -45,8 +45,8 @@ describe('legs that would break without the checks that look for it', () => {
       expect(one.reserve).toBeGreaterThan(1)
       expect(one.range.worst as number).toBeLessThan(0.7 * one.reserve)
     }
-    expect(printed.reliesOn.map(({ what }) => what).join()).toContain('embedding per face')
-    expect(metal.reliesOn.map(({ what }) => what).join()).toContain('embedding per metal face')
+    expect(printed.reliesOn.map(({ what }) => what).join()).toContain('embedding of a printed face')
+    expect(metal.reliesOn.map(({ what }) => what).join()).toContain('embedding of a machined face')
   })
 
   test.each([
