@@ -26,7 +26,8 @@ export const cordText = text('heath-leg-revised')
   .replace(/ {2}rodPin:.*\n/, '')
 export const cordKnee = describeLeg(cordText)
 
-const BOX = {
+/** A gearbox for a joint of a walker of some kilograms. */
+export const BOX = {
   kind: 'gearbox',
   ratio: 9,
   efficiency: 0.92,

@@ -20,7 +20,7 @@ import { SECOND_STAGE } from '../../src/leg/second-stage.js'
 import byRod from '../oracles/leg-rod.json' with { type: 'json' }
 import hand from '../oracles/leg-through.json' with { type: 'json' }
 import { TORSION } from './sprung-legs.js'
-import { beltOnGearbox, rodOnGearbox } from './through-legs.js'
+import { BOX, beltOnGearbox, rodOnGearbox } from './through-legs.js'
 
 const off = (one: number, other: number) => Math.abs(one / other - 1)
 type Names = Parameters<typeof placeOf>[1]
@@ -72,6 +72,21 @@ describe('a motor or gearbox that turns pulley, drum or crank on the hip axis it
     expect(controlText(controlSheet(rodOnGearbox))).toContain('Its motor turns -6 times as far')
     const drawing = legDrawingNamed(assess(rodOnGearbox, { cases: ['stand', 'drop'] }), 'output-stack-knee')
     expect(drawing?.svg).toContain('plane of the crank')
+  })
+  test('a rod beside the links tilts the drive that carries the hip by its force times its distance', () => {
+    const carried = withFields(rodOnGearbox, {
+      'joints.hip.drive': { ...BOX, radialLoad: '4 kN' },
+      'joints.hip.shaft': undefined,
+      'shafts.hipShaft': undefined,
+      'cords.braid': undefined,
+      'bearings.hipBearings': undefined,
+    } as never)
+    const tiltOf = (leg: typeof carried) => {
+      const { calculation, at } = calculated(leg)
+      return calculation.get(outputTilt, at({ joint: 'hip', event: 'drop' } as Names))
+    }
+    const beside = tiltOf(withFields(carried, { 'joints.knee.through.planeOffset': '-17 mm' }))
+    expect(off(beside - tiltOf(carried), byRod.drop.rod * 0.017)).toBeLessThan(1e-9)
   })
   test('a stiffer pull or a longer overhang loads them more', () => {
     const tighter = outputs(withFields(beltOnGearbox, { 'joints.knee.through.pretension': '900 N' }), 'stand')

@@ -38,7 +38,7 @@ export const outputBearingChecks: readonly Check[] = [
     demand: tilt,
     capacity: output.tiltingMoment,
     demandIs:
-      'that force times its distance from the bearings, and the sideways force of the leaning leg times its longest arm, which a drum on the hip axis does not feel',
+      'that force times its distance from the bearings; of a joint also the couple of a rod beside the links, and the sideways force of the leg times its longest arm',
     capacityIs: 'the tilting moment that the bearings carry, from their sheet',
     remedy: 'a second bearing on the other side of the leg, less overhang, or a narrower sideways range',
   },

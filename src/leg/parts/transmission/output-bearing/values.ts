@@ -1,9 +1,11 @@
 import { line, type Of, type Use, value } from '../../../run/index.js'
 import { thrust } from '../../hip-shaft/loads.js'
 import * as links from '../../links/fields.js'
-import { stride } from '../../motion/values.js'
 import { pinForce } from '../../pins-and-bosses/loads.js'
 import { shaftForce } from '../questions.js'
+import { rodCouple } from '../rod-ends/couple.js'
+import { force as rodForce } from '../through-hip/checks.js'
+import { linkage } from '../through-hip/fields.js'
 import { isThroughHip, stageIn } from '../through-hip/stage.js'
 import * as output from './fields.js'
 
@@ -22,8 +24,12 @@ const byDrum = line(
   'force · overhang',
   (x) => x.force * x.overhang,
 )
-const ofRod = line('larger force of the rod on its crank', { pull: 'force', push: 'force' }, 'force', 'max(pull, push)', (x) =>
-  Math.max(x.pull, x.push),
+const besideLinks = line(
+  'moment that tilts the output of the drive of the hip, with that of a rod beside the links',
+  { leg: 'torque', rod: 'torque' },
+  'torque',
+  'leg + rod',
+  (x) => x.leg + x.rod,
 )
 
 /** Whether the output turns the drum or crank on the hip axis of a knee that is driven from there, instead of its joint. */
@@ -39,15 +45,19 @@ export const force = value('outputBearing.force', ['joint', 'event', 'air', 'age
   if (!turnsDrum(use, at.joint)) return use(pinForce)
   const stage = stageIn(use)
   if (stage !== undefined) return use.at(shaftForce, { joint: stage })
-  const { rodPull: pull, rodPush: push } = use(stride)
-  return use.run(ofRod, { pull, push })
+  return use(rodForce)
 })
 /** The same where the bearings of the output carry it alone; otherwise 0. */
 export const carriedForce = value('outputBearing.carriedForce', ['joint', 'event', 'air', 'age'], (use) =>
   use(output.carrier) === undefined ? use(force) : 0,
 )
-/** The load beside the bearings, and what leans sideways at the foot, which a drum on the hip axis does not feel. */
+/**
+ * The load beside the bearings, and what leans sideways at the foot, which a drum on the hip axis does not feel. A rod beside the links twists the upper link
+ * out of its plane: crank and hip have drives of their own, so that the couple reaches the bearings of the hip's.
+ */
 export const tilt = value('outputBearing.tilt', ['joint', 'event', 'air', 'age'], (use, at) => {
   const load = { force: use(force), overhang: use(output.overhang) }
-  return turnsDrum(use, at.joint) ? use.run(byDrum, load) : use.run(tilting, { ...load, thrust: use(thrust), reach: use(reach) })
+  if (turnsDrum(use, at.joint)) return use.run(byDrum, load)
+  const leg = use.run(tilting, { ...load, thrust: use(thrust), reach: use(reach) })
+  return use(linkage) === undefined || use.nameOf('joint', at.joint) !== 'hip' ? leg : use.run(besideLinks, { leg, rod: use(rodCouple) })
 })
